@@ -1,0 +1,266 @@
+/**
+ * The source as typed data. Every value knows where it was written. Types only: `src/parse` makes a Draft, `src/solve` reads it.
+ * Names are normalised (lower case, blanks to hyphens); quantities are still formulas.
+ */
+import type { Located, Span } from "../findings/span.ts";
+import type { Length } from "../units/length.ts";
+import type { Rational } from "../units/rational.ts";
+
+export type Axis = "across" | "deep" | "up";
+export type Face = "left" | "right" | "front" | "back" | "bottom" | "top";
+export type BoardSize = "thickness" | "width" | "length";
+export type Units = "inch" | "mm";
+
+/** A formula. A `number` takes its kind from its place: a length in the plan's units, or a plain number. */
+export type Formula =
+  | { readonly kind: "number"; readonly value: Rational; readonly at: Span }
+  | { readonly kind: "measure"; readonly value: Length; readonly at: Span }
+  | { readonly kind: "angle"; readonly degrees: Rational; readonly at: Span }
+  | { readonly kind: "name"; readonly path: readonly string[]; readonly at: Span }
+  | { readonly kind: "negate"; readonly of: Formula; readonly at: Span }
+  | {
+      readonly kind: "operation";
+      readonly operator: "+" | "-" | "*" | "/";
+      readonly left: Formula;
+      readonly right: Formula;
+      readonly at: Span;
+    }
+  | { readonly kind: "call"; readonly name: FunctionName; readonly of: readonly Formula[]; readonly at: Span };
+
+export type FunctionName = "min" | "max" | "round" | "round-down" | "round-up";
+
+/** The name of a part, group or `outside`, as a path: `back.top-rail` is ["back", "top-rail"]. */
+export interface Reference {
+  readonly path: readonly string[];
+  readonly at: Span;
+}
+/** `post.left`: a face of something. */
+export interface FaceReference extends Reference {
+  readonly face: Face;
+}
+
+export interface Draft {
+  readonly at: Span;
+  readonly title: Located<string>;
+  readonly subtitle?: Located<string>;
+  readonly by?: Located<string>;
+  readonly summary?: Located<string>;
+  readonly edition?: Located<string>;
+  readonly units: Units;
+  /** The smallest step the reader is asked to mark: 1/16 in or 1 mm when nothing is said. */
+  readonly precision: Located<Length>;
+  readonly outside: { readonly width?: SizeDraft; readonly depth?: SizeDraft; readonly height?: SizeDraft };
+  readonly sizes: ReadonlyMap<string, SizeDraft>;
+  readonly stock: ReadonlyMap<string, StockDraft>;
+  readonly piece: readonly NodeDraft[];
+  readonly joints: readonly JointDraft[];
+  /** Saw kerf, from `workshop.yaml` or the default 1/8 in (3.2 mm in a metric plan). */
+  readonly kerf: Length;
+}
+
+export interface SizeDraft {
+  readonly at: Span;
+  readonly value: Formula;
+  readonly from?: Formula;
+  readonly to?: Formula;
+  readonly ask?: Located<string>;
+}
+
+export interface StockDraft {
+  readonly name: string;
+  readonly at: Span;
+  /** What is bought, in the words of the shop: "2x4", "4/4", "3/4 birch plywood". */
+  readonly soldAs?: Located<string>;
+  /** Species: "white oak". */
+  readonly wood?: Located<string>;
+  /** Thickness as measured, or thickness and width. */
+  readonly measures?: { readonly at: Span; readonly thick: Formula; readonly wide?: Formula };
+  readonly planedTo?: Formula;
+  /** Square stock or a fixed width planed from thicker boards: `planed to: { thick, wide }`. */
+  readonly planedWide?: Formula;
+  readonly between?: { readonly low: Formula; readonly high: Formula; readonly at: Span };
+  readonly widths?: { readonly low: Formula; readonly high: Formula; readonly at: Span };
+  readonly soldIn?: readonly Formula[];
+  readonly sheet?: { readonly wide: Formula; readonly long: Formula; readonly at: Span };
+  readonly goodFaces?: Located<number>;
+  readonly price?: Located<number>;
+}
+
+export type NodeDraft = GroupDraft | PartDraft;
+
+export interface GroupDraft {
+  readonly kind: "group";
+  readonly path: readonly string[];
+  readonly at: Span;
+  readonly children: readonly NodeDraft[];
+}
+
+export interface PartDraft {
+  readonly kind: "part";
+  readonly path: readonly string[];
+  /** The part's name in the source. */
+  readonly at: Span;
+  readonly madeOf?: Located<string>;
+  readonly like?: Reference;
+  readonly mirrorOf?: Reference;
+  /** The direction that a mirror turns round: `about: across` swaps left and right. */
+  readonly about?: Located<Axis>;
+  readonly attitude?: Located<"lying flat" | "on edge" | "upright">;
+  readonly facing?: Located<Face>;
+  readonly grain?: Located<Axis>;
+  readonly placing: readonly PlaceDraft[];
+  readonly repeat?: RepeatDraft;
+  readonly shapes: readonly ShapeDraft[];
+  /** The printed name. */
+  readonly called?: Located<string>;
+  readonly goodFace?: Located<string>;
+}
+
+/** One statement about where a part is or how big. `key` is the source key that said it, `at` its place. */
+export type PlaceDraft = { readonly key: string; readonly at: Span } & (
+  | { readonly word: "face"; readonly face: Face; readonly value: Formula }
+  | { readonly word: "extent"; readonly axis: Axis; readonly value: Formula }
+  | { readonly word: "board"; readonly size: BoardSize; readonly value: Formula }
+  /** My `face` lies at a face of something, moved by `offset` inwards (set back) or outwards (proud) along the target's normal. */
+  | {
+      readonly word: "against";
+      readonly face: Face;
+      readonly target: FaceReference;
+      readonly offset?: Formula;
+      readonly toward?: "inwards" | "outwards";
+    }
+  | { readonly word: "between"; readonly axis?: Axis; readonly first: Reference; readonly second: Reference }
+  | { readonly word: "centred"; readonly axis?: Axis; readonly on: Reference }
+  | { readonly word: "middle"; readonly axis?: Axis }
+);
+
+export interface RepeatDraft {
+  readonly at: Span;
+  readonly count: Formula;
+  /** The row lies between these two, along `axis` where both directions would fit. */
+  readonly spread?: { readonly axis?: Axis; readonly first: Reference; readonly second: Reference; readonly at: Span };
+  readonly gaps?: Located<"inside" | "both ends">;
+  readonly gap?: Formula;
+  readonly every?: Formula;
+}
+
+/** An edge is named by its two faces, the first being the one cut into. */
+export type EdgeDraft = { readonly faces: readonly [Face, Face]; readonly at: Span };
+
+export type ShapeDraft = { readonly at: Span } & (
+  | {
+      readonly shape: "taper";
+      readonly faces: readonly Face[];
+      /** The end that gets thin. */
+      readonly end: Located<Face>;
+      readonly to: Formula;
+      readonly over: Formula;
+    }
+  /** 45 degrees: `by` is taken off both faces. */
+  | { readonly shape: "chamfer"; readonly along: EdgeDraft; readonly by: Formula }
+  /** A flat that starts `wide` in on the first face and runs out `deep` down on the second. */
+  | { readonly shape: "bevel"; readonly along: EdgeDraft; readonly wide: Formula; readonly deep: Formula }
+  /** A corner cut out along the whole third direction: `wide` from the first face named, `deep` from the second. */
+  | { readonly shape: "notch"; readonly along: EdgeDraft; readonly wide: Formula; readonly deep: Formula }
+  /** Cut `deep` into the first face, reaching `wide` in from the second. */
+  | { readonly shape: "rabbet"; readonly along: EdgeDraft; readonly wide: Formula; readonly deep: Formula }
+  /** A channel (or with both ends given a pocket) in face `in`; its near side lies `inFrom` from face `near`. */
+  | {
+      readonly shape: "groove" | "dado" | "mortise";
+      readonly in: Face;
+      readonly near: Face;
+      readonly inFrom: Formula;
+      readonly wide: Formula;
+      readonly deep: Formula;
+      /** Positions along the run, written like any position; `left + 1` means the part's own left face. */
+      readonly from?: Formula;
+      readonly to?: Formula;
+    }
+  /** A tongue standing out of the end `on`: thick and wide centred unless shoulders are given. */
+  | {
+      readonly shape: "tenon";
+      readonly on: Face;
+      readonly long: Formula;
+      readonly thick: Formula;
+      readonly wide?: Formula;
+    }
+  /** Bored into face `in`, its centre measured from two other faces. */
+  | {
+      readonly shape: "hole";
+      readonly in: Face;
+      readonly centre: readonly [
+        { readonly from: Face; readonly distance: Formula },
+        { readonly from: Face; readonly distance: Formula },
+      ];
+      readonly diameter: Formula;
+      /** Absent: right through. */
+      readonly deep?: Formula;
+      readonly counterbore?: { readonly diameter: Formula; readonly deep: Formula };
+    }
+);
+
+export type Method =
+  | "pocket screws"
+  | "screws"
+  | "dowels"
+  | "dado"
+  | "rabbet"
+  | "groove"
+  | "mortise and tenon"
+  | "half lap"
+  | "glue"
+  | "nails"
+  | "brads";
+
+export interface JointDraft {
+  readonly at: Span;
+  readonly join: readonly Reference[];
+  readonly to: readonly Reference[];
+  readonly with: Located<Method>;
+  readonly glue?: Located<boolean>;
+  /** The part under the screw or nail head: one side of the joint. Default: `join`. */
+  readonly from?: Reference;
+  /** How far the joined part is let in (dado, rabbet, groove). */
+  readonly deep?: Formula;
+  /** Room left round what is let in, in all, across its thickness and at its end. */
+  readonly play?: Formula;
+  /** The housing ends this far short of a face of the housed part. */
+  readonly stopped?: { readonly by: Formula; readonly from: Face; readonly at: Span };
+  /** Half lap: the face on whose side `join` stays whole. */
+  readonly joinSide?: Located<Face>;
+  readonly tenon?: TenonDraft;
+  readonly mortiseDeeper?: Formula;
+  readonly fasteners?: FastenersDraft;
+}
+
+export interface TenonDraft {
+  readonly at: Span;
+  readonly thick?: Formula;
+  readonly long?: Formula;
+  /** Distance of the tenon's cheek from the joined part's face; absent: centred. */
+  readonly inFrom?: { readonly distance: Formula; readonly face: Face; readonly at: Span };
+  /** Shoulder on the high side (above, behind, right) and low side (below, in front, left) of the width. */
+  readonly shoulderAbove?: Formula;
+  readonly shoulderBelow?: Formula;
+  readonly ends?: Located<"square" | "mitred">;
+}
+
+export interface FastenersDraft {
+  readonly at: Span;
+  readonly count?: Formula;
+  /** Centre to centre at most. */
+  readonly spacing?: Formula;
+  /** From the end of the contact to the first. */
+  readonly inFromEnds?: Formula;
+  readonly length?: Formula;
+  /** Screw gauge: 8 for "#8"; in a metric plan the diameter is given instead. */
+  readonly gauge?: Located<number>;
+  readonly diameter?: Formula;
+  readonly head?: Located<"countersunk" | "round" | "plugged">;
+  /** The face of the headed part that the head is on, where there is a choice (pocket holes). */
+  readonly side?: Located<Face>;
+  /** Head sunk this deep in a counterbore. */
+  readonly counterbore?: Formula;
+  /** Clearance hole made larger so that wood can move: the hole's diameter. */
+  readonly oversized?: Formula;
+}

@@ -1,0 +1,206 @@
+/**
+ * Everything that follows from a Design: what to buy and cut, how it lies on the boards, in which order it goes together. Types only.
+ * A Build is what `--record` prints (see docs) and what every page is drawn from.
+ */
+import type { Finding } from "../findings/finding.ts";
+import type { Length } from "../units/length.ts";
+import type { Design, Direction, Fastener, Hole, Joint, Part, Stock } from "./design.ts";
+
+export interface Build {
+  readonly design: Design;
+  /** The design's parts with their marks and names, in cut-list order. */
+  readonly parts: readonly BuiltPart[];
+  readonly cutList: readonly CutLine[];
+  readonly blanks: readonly Blank[];
+  readonly joints: readonly BuiltJoint[];
+  readonly fasteners: readonly Fastener[];
+  readonly holes: readonly Hole[];
+  readonly layouts: readonly Layout[];
+  readonly layoutProof: readonly LayoutProof[];
+  readonly purchases: readonly Purchase[];
+  readonly steps: readonly Step[];
+  readonly tools: readonly { readonly tool: string; readonly why: string }[];
+  readonly checks: readonly Check[];
+  readonly findings: readonly Finding[];
+}
+
+export interface BuiltPart extends Part {
+  readonly mark: string;
+  /** Printed name of its cut-list line: "Left leg". */
+  readonly name: string;
+  /** kg */
+  readonly mass: number;
+}
+
+export interface BuiltJoint extends Joint {
+  readonly fasteners: readonly string[];
+}
+
+export interface CutLine {
+  readonly mark: string;
+  readonly name: string;
+  readonly stock: string;
+  readonly parts: readonly string[];
+  /** As printed: rounded to the plan's precision, tenons and tongues included. */
+  readonly thickness: Length;
+  readonly width: Length;
+  readonly length: Length;
+  /** Mark of the line of which this is the mirror image. */
+  readonly mirrorOf: string | null;
+  /** "2 tenons 1/4 × 1/2, included in the length" */
+  readonly notes: readonly string[];
+}
+
+/** What the saw cuts. Here each part is one blank, as finished. */
+export interface Blank {
+  readonly id: string;
+  readonly part: string;
+  readonly mark: string;
+  readonly stock: string;
+  readonly thickness: Length;
+  readonly width: Length;
+  readonly length: Length;
+  /** Where the wood's grain runs on the blank; "free" where it does not matter. */
+  readonly grain: "length" | "width" | "free";
+  readonly why: "as finished" | "glue-up" | "rough" | "cut later";
+}
+
+/** One sheet or board, seen from above: x over its width, y along its length (the grain). */
+export interface Layout {
+  readonly stock: string;
+  readonly kind: "sheet" | "board";
+  readonly source: "buy" | "on hand";
+  readonly thickness: Length;
+  readonly width: Length;
+  readonly length: Length;
+  readonly kerf: Length;
+  /** Taken off one long and one short factory edge before anything else. */
+  readonly squaring: Length;
+  readonly placements: readonly Placement[];
+  /** In the order of sawing. `from`–`to` is the side of the kerf nearer the origin; the kerf lies beyond it. */
+  readonly cuts: readonly Cut[];
+  readonly offcuts: readonly Rectangle[];
+}
+
+export interface Rectangle {
+  readonly x: Length;
+  readonly y: Length;
+  readonly width: Length;
+  readonly length: Length;
+}
+export interface Placement extends Rectangle {
+  readonly blank: string;
+  readonly mark: string;
+  /** The blank's length lies over the board's width. */
+  readonly turned: boolean;
+}
+export interface Cut {
+  readonly number: number;
+  /** A rip runs along the board's length (constant x), a crosscut over its width (constant y). */
+  readonly kind: "rip" | "crosscut";
+  readonly from: readonly [Length, Length];
+  readonly to: readonly [Length, Length];
+  /** Distance from the piece's near edge: the setting of fence or stop. */
+  readonly fence: Length;
+}
+
+export interface LayoutProof {
+  readonly stocks: readonly string[];
+  readonly count: number;
+  readonly countBound: number;
+  /** True only when the bound is reached. */
+  readonly optimal: boolean;
+  readonly method: string;
+  readonly assumes: string;
+}
+
+export interface Purchase {
+  readonly section: "sheets" | "lumber" | "hardware" | "fasteners" | "supplies";
+  readonly item: string;
+  readonly quantity: number;
+  readonly unit: string;
+  readonly price: number | null;
+  readonly onHand: number;
+  readonly waste: number;
+}
+
+export type StepKind = "buy" | "mill" | "make" | "glue-up" | "drill" | "join" | "fit" | "take-off" | "finish" | "check";
+
+export interface Step {
+  readonly number: number;
+  readonly title: string;
+  readonly kind: StepKind;
+  /** Unit in hand: id of the body that this step works on, such as "left-end" or "piece". */
+  readonly unit: string;
+  /** How many equal units this step makes (their actions are all written out). */
+  readonly copies: number;
+  /** Which way of the finished piece points to the ceiling. */
+  readonly up: Direction;
+  /** Numbers of steps that must be done before. */
+  readonly after: readonly number[];
+  /** Minutes of work, and waits. */
+  readonly bench: number;
+  readonly waits: readonly { readonly for: string; readonly minutes: number }[];
+  readonly text: readonly string[];
+  readonly cautions: readonly string[];
+  readonly reminders: readonly string[];
+  readonly actions: readonly Action[];
+  /** For the picture, first copy only: what is new in this step, what was there before, and how the new parts travelled. */
+  readonly shows: {
+    readonly fresh: readonly string[];
+    readonly present: readonly string[];
+    readonly travel: readonly { readonly parts: readonly string[]; readonly along: Direction }[];
+    readonly fasteners: readonly string[];
+  };
+}
+
+export type Tool = "straight" | "long" | "angle" | "stubby" | "hammer" | "stapler" | "hand" | "wrench";
+
+export interface Leg {
+  /** Unit vector of travel. */
+  readonly along: Direction;
+  /** null: from far away. */
+  readonly distance: Length | null;
+}
+
+export type Action =
+  | { readonly do: "make"; readonly blanks: readonly string[] }
+  /** `features` index the part's features, `holes` index `Build.holes`. */
+  | {
+      readonly do: "machine";
+      readonly part: string;
+      readonly features: readonly number[];
+      readonly holes: readonly number[];
+    }
+  /** Parts enter along the legs and join the body that holds `to`; an empty `to` starts a body. */
+  | {
+      readonly do: "add";
+      readonly parts: readonly string[];
+      readonly to: readonly string[];
+      readonly how: "straight" | "tilted";
+      readonly legs: readonly Leg[];
+    }
+  | { readonly do: "glue"; readonly joints: readonly string[]; readonly openMinutes: number }
+  | { readonly do: "clamp"; readonly joints: readonly string[] }
+  | { readonly do: "release"; readonly joints: readonly string[] }
+  | {
+      readonly do: "drive";
+      readonly fasteners: readonly string[];
+      readonly tool: Tool;
+      /** The driver's axis where it leans from the screw's; null: in line. */
+      readonly axis: Direction | null;
+    }
+  | { readonly do: "measure"; readonly what: string; readonly value: Length; readonly within: Length };
+
+export interface Check {
+  readonly rule: string;
+  readonly subject: string;
+  readonly verdict: "holds" | "warns" | "fails";
+  /** In `unit`. */
+  readonly value: number;
+  readonly limit: number;
+  readonly unit: string;
+  readonly basis: string;
+}
+
+export type { Design, Fastener, Hole, Joint, Part, Stock };
