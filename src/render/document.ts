@@ -1,0 +1,98 @@
+/**
+ * Pages of device-independent drawing commands. Page builders write a Document, the writers only replay it, tests read it. Types only.
+ * Lengths are points (1/72 in), the origin is the top left corner of the page, y runs down. Text stands on its baseline.
+ */
+export interface Document {
+  readonly title: string;
+  readonly author: string;
+  readonly subject: string;
+  readonly language: "en-US";
+  /** ISO date from the plan's edition or the caller; never the clock. */
+  readonly date: string;
+  readonly paper: Paper;
+  readonly pages: readonly Page[];
+}
+
+export interface Paper {
+  readonly name: "letter" | "a4";
+  readonly width: number;
+  readonly height: number;
+}
+
+export interface Page {
+  readonly number: number;
+  /** "cover", "views", "exploded", "buy", "cut list", "layouts", "steps" ... */
+  readonly kind: string;
+  /** What it shows: "step 4", "stock rails". */
+  readonly of: readonly string[];
+  /** Entry of the bookmarks, if the page begins a section. */
+  readonly bookmark: string | null;
+  readonly items: readonly Item[];
+}
+
+/** Red, green, blue, each 0 to 1. */
+export type Ink = readonly [number, number, number];
+
+export type Font = "regular" | "bold" | "italic";
+
+export interface Stroke {
+  readonly width: number;
+  readonly ink: Ink;
+  /** Lengths of dash and gap in turn; absent: solid. */
+  readonly dash?: readonly number[];
+  readonly cap?: "butt" | "round";
+}
+
+export type PathStep =
+  | { readonly to: "move"; readonly x: number; readonly y: number }
+  | { readonly to: "line"; readonly x: number; readonly y: number }
+  | {
+      readonly to: "curve";
+      readonly x1: number;
+      readonly y1: number;
+      readonly x2: number;
+      readonly y2: number;
+      readonly x: number;
+      readonly y: number;
+    }
+  | { readonly to: "close" };
+
+export type Item =
+  | { readonly kind: "path"; readonly steps: readonly PathStep[]; readonly stroke?: Stroke; readonly fill?: Ink }
+  | {
+      readonly kind: "text";
+      readonly x: number;
+      readonly y: number;
+      readonly text: string;
+      readonly font: Font;
+      readonly size: number;
+      readonly ink: Ink;
+      /** Degrees counter-clockwise about (x, y). */
+      readonly turn?: number;
+      /** Advance width as measured when it was set. */
+      readonly width: number;
+    }
+  | {
+      readonly kind: "link";
+      readonly x: number;
+      readonly y: number;
+      readonly width: number;
+      readonly height: number;
+      readonly to: string;
+    }
+  | { readonly kind: "anchor"; readonly name: string; readonly y: number }
+  | { readonly kind: "group"; readonly role: Role; readonly alt?: string; readonly items: readonly Item[] };
+
+/** What a group means to a reader who cannot see the page. */
+export type Role =
+  | "heading 1"
+  | "heading 2"
+  | "paragraph"
+  | "list"
+  | "list item"
+  | "figure"
+  | "table"
+  | "row"
+  | "header cell"
+  | "cell"
+  | "decoration";
