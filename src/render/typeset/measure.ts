@@ -1,0 +1,99 @@
+/**
+ * How wide a text is, in the faces of assets/fonts, without reading them: advance widths and kerning come from generated tables.
+ * The arithmetic is that of the PDF writer: words are kerned with the space that follows them, not with the one before,
+ * and digits on either side of a fraction slash (U+2044) are numerators and denominators.
+ */
+import type { Font } from "../document.ts";
+import { bold } from "./metrics/bold.ts";
+import { italic } from "./metrics/italic.ts";
+import { regular } from "./metrics/regular.ts";
+
+/** As generated: lists of numbers separated by spaces. After `characters` come ten numerators and ten denominators. */
+interface Metrics {
+  readonly characters: string;
+  /** Thousandths of the type size. */
+  readonly advances: string;
+  /** Kerning class of each glyph as the first and as the second of a pair. */
+  readonly left: string;
+  readonly right: string;
+  /** Thousandths, row by row: `kern[left * columns + right]`. */
+  readonly kern: string;
+}
+
+interface Face {
+  readonly glyphs: ReadonlyMap<string, number>;
+  readonly numerators: number;
+  readonly advances: readonly number[];
+  readonly left: readonly number[];
+  readonly right: readonly number[];
+  readonly kern: readonly number[];
+  readonly columns: number;
+}
+
+const numbers = (list: string): number[] => list.split(" ").map(Number);
+
+function face(metrics: Metrics): Face {
+  const characters = [...metrics.characters];
+  const right = numbers(metrics.right);
+  return {
+    glyphs: new Map(characters.map((character, index) => [character, index])),
+    numerators: characters.length,
+    advances: numbers(metrics.advances),
+    left: numbers(metrics.left),
+    right,
+    kern: numbers(metrics.kern),
+    columns: Math.max(...right) + 1,
+  };
+}
+
+const faces = { regular: face(regular), bold: face(bold), italic: face(italic) } satisfies Record<Font, Face>;
+
+const SLASH = "\u2044";
+const STAND_IN = "□";
+const isDigit = (character: string | undefined): boolean => character !== undefined && /^[0-9]$/.test(character);
+
+/** Indices of the glyphs that set the text. Characters that the faces lack are set as □. */
+function glyphs(characters: readonly string[], { glyphs, numerators }: Face): number[] {
+  const result = characters.map((character) => glyphs.get(character) ?? glyphs.get(STAND_IN) ?? 0);
+  characters.forEach((character, at) => {
+    if (character !== SLASH) return;
+    for (let i = at - 1; isDigit(characters[i]); i--) result[i] = numerators + Number(characters[i]);
+    for (let i = at + 1; isDigit(characters[i]); i++) result[i] = numerators + 10 + Number(characters[i]);
+  });
+  return result;
+}
+
+/** Advance width of one line of text, in points when `size` is in points. */
+export function measure(text: string, font: Font, size: number): number {
+  const { advances, left, right, kern, columns } = faces[font];
+  let width = 0;
+  for (const word of text.split(/(?<= )/)) {
+    const line = glyphs([...word], faces[font]);
+    line.forEach((glyph, i) => {
+      width += advances[glyph] ?? 0;
+      const next = line[i + 1];
+      if (next !== undefined) width += kern[(left[glyph] ?? 0) * columns + (right[next] ?? 0)] ?? 0;
+    });
+  }
+  return (width * size) / 1000;
+}
+
+/** The characters of a text that the faces cannot print, each once, in order of appearance. */
+export function missingCharacters(text: string): string[] {
+  const blanks = /[\s\p{Cc}\p{Cf}]/u;
+  const missing = [...text.normalize("NFC")].filter((c) => !faces.regular.glyphs.has(c) && !blanks.test(c));
+  return [...new Set(missing)];
+}
+
+/** Text as it can be printed: composed, blanks and controls as plain spaces, no formatting marks, □ for what the faces lack. */
+export function printable(text: string): string {
+  const composed = text.normalize("NFC").replace(/\p{Cf}/gu, "");
+  const spaced = composed.replace(/[\s\p{Cc}]/gu, (c) => (faces.regular.glyphs.has(c) ? c : " "));
+  return [...spaced].map((c) => (faces.regular.glyphs.has(c) ? c : STAND_IN)).join("");
+}
+
+/** Heights of the faces as shares of the type size: capitals, small letters, and how far the longest letters reach. */
+export const CAP_HEIGHT = 0.66;
+export const X_HEIGHT = 0.486;
+export const ASCENT = 0.73;
+export const DESCENT = 0.21;
