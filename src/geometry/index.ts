@@ -1,3 +1,11 @@
+export { circlePoint } from "./angle.ts";
+export { exactBounds } from "./bounds.ts";
+export { congruence, type Mark, type Shape } from "./congruence.ts";
+export { contact } from "./contact.ts";
+export { distance } from "./distance.ts";
+export { cylinder, hullDepth, hullHits, hullOf } from "./hull.ts";
+export { matches } from "./matches.ts";
+export { overlapDepth } from "./overlap.ts";
 export {
   boxPiece,
   clip,
@@ -29,6 +37,7 @@ export {
   unite,
   volume,
 } from "./solid.ts";
+export { blocks, travelFree } from "./sweep.ts";
 export { isMirror, type Movement, mirror, move, translate } from "./transform.ts";
 export type * from "./types.ts";
 export { homogeneous, meet, position, side, vertexAt } from "./vertex.ts";

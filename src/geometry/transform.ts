@@ -1,5 +1,5 @@
 /** Exact movements that keep the axes: shifts, mirror images and turns by quarters. */
-import { multiply, type Rational, rational, ZERO } from "../units/rational.ts";
+import { multiply, type Rational, rational, toNumber, ZERO } from "../units/rational.ts";
 import { pieceOf } from "./piece.ts";
 import { plane } from "./plane.ts";
 import { solidOf } from "./solid.ts";
@@ -68,7 +68,7 @@ export function move(solid: Solid, movement: Movement): Solid {
 
 /** Where a point in doubles goes. */
 export function movePoint(at: Vec, { from, sign, shift }: Movement): Vec {
-  const to = (i: Index): number => sign[i] * at[from[i]] + Number(shift[i].n) / Number(shift[i].d);
+  const to = (i: Index): number => sign[i] * at[from[i]] + toNumber(shift[i]);
   return [to(0), to(1), to(2)];
 }
 

@@ -1,0 +1,92 @@
+/** Convex bodies in doubles, as the judgements need them: corners, and the directions in which two bodies can be parted. */
+import { loopOf } from "./polygon.ts";
+import type { Hull, Piece, PieceFace, Vec } from "./types.ts";
+import { cross, dot, minus, norm, times, unit } from "./vec.ts";
+import { position } from "./vertex.ts";
+
+export interface Convex {
+  readonly points: readonly Vec[];
+  /** Unit normals of the faces, one of each pair of opposite ones. */
+  readonly normals: readonly Vec[];
+  /** Unit directions of the edges, one of each pair of opposite ones. */
+  readonly edges: readonly Vec[];
+  /** A box square to the axes: its bounds say all. */
+  readonly upright: boolean;
+  readonly low: Vec;
+  readonly high: Vec;
+}
+
+const ofPieces = new WeakMap<Piece, Convex>();
+const ofHulls = new WeakMap<Hull, Convex>();
+
+/** Outward unit normal of a face. */
+export const normalOf = ({ plane: { a, b, c, norm: size } }: PieceFace): Vec => [a / size, b / size, c / size];
+
+export function convexOfPiece(piece: Piece): Convex {
+  let convex = ofPieces.get(piece);
+  if (!convex) {
+    const normals = distinct(piece.faces.map(normalOf));
+    const points = piece.vertices.map(position);
+    const edges = distinct(
+      piece.faces.flatMap(({ vertices }) => {
+        const loop = loopOf(vertices);
+        return loop.map((at, i) => unit(minus(loop[(i + 1) % loop.length] ?? at, at)));
+      }),
+    );
+    convex = { points, normals, edges, upright: normals.every(isAlongAxis), low: piece.low, high: piece.high };
+    ofPieces.set(piece, convex);
+  }
+  return convex;
+}
+
+export function convexOfHull(hull: Hull): Convex {
+  let convex = ofHulls.get(hull);
+  if (!convex) {
+    const normals = distinct(hull.planes.map(({ normal }) => normal));
+    convex = {
+      points: hull.vertices,
+      normals,
+      edges: distinct(edgesOf(hull)),
+      upright: false,
+      ...bounds(hull.vertices),
+    };
+    ofHulls.set(hull, convex);
+  }
+  return convex;
+}
+
+/** Two faces that share two corners meet in an edge. */
+function edgesOf({ planes, vertices }: Hull): readonly Vec[] {
+  const corners = planes.map(({ normal, d }) => vertices.map((at) => Math.abs(dot(normal, at) - d) < ON_PLANE));
+  return planes.flatMap((p, i) =>
+    planes.slice(i + 1).flatMap((q, j) => {
+      const shared = vertices.filter((_, k) => corners[i]?.[k] && corners[i + 1 + j]?.[k]).length;
+      const along = cross(p.normal, q.normal);
+      return shared >= 2 && norm(along) > SAME_DIRECTION ? [unit(along)] : [];
+    }),
+  );
+}
+
+export function bounds(points: readonly Vec[]): { low: Vec; high: Vec } {
+  const of = (choose: (...values: number[]) => number): Vec => [
+    choose(...points.map((p) => p[0])),
+    choose(...points.map((p) => p[1])),
+    choose(...points.map((p) => p[2])),
+  ];
+  return { low: of(Math.min), high: of(Math.max) };
+}
+
+function distinct(directions: readonly Vec[]): readonly Vec[] {
+  const found: Vec[] = [];
+  for (const v of directions) if (!found.some((w) => norm(cross(v, w)) < SAME_DIRECTION)) found.push(positive(v));
+  return found;
+}
+
+/** Of v and −v the one whose first component other than zero is above zero. */
+const positive = (v: Vec): Vec => ((v[0] || v[1] || v[2]) < 0 ? times(v, -1) : v);
+
+const isAlongAxis = (v: Vec): boolean => v.filter((component) => component === 0).length === 2;
+
+// Limits of what doubles can tell apart, not of judgement: an angle of 1e-9 is 0.4 units over 25 m.
+const SAME_DIRECTION = 1e-9;
+const ON_PLANE = 1e-2;

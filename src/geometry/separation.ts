@@ -1,0 +1,69 @@
+/** How far one convex body must be shifted to be clear of another: separating axes. */
+import type { Convex } from "./convex.ts";
+import type { Vec } from "./types.ts";
+import { cross, norm, times } from "./vec.ts";
+
+const STILL: Vec = [0, 0, 0];
+
+/**
+ * The least shift, in units, that parts p from q; zero or less when they do not overlap. With `travel`, p stands for the whole of
+ * what it passes through on the way along that vector. The shift is always across a face of one of them, or across one edge of each
+ * (or an edge and the travel): the faces of the Minkowski sum. Stops early, with some value not above `enough`, when that is reached.
+ */
+export function depth(p: Convex, q: Convex, travel: Vec = STILL, enough = 0): number {
+  let least = boundsDepth(p, q, travel);
+  if (least <= enough) return least;
+  const moves = travel[0] !== 0 || travel[1] !== 0 || travel[2] !== 0;
+  const alongAxis = (travel[0] === 0 ? 1 : 0) + (travel[1] === 0 ? 1 : 0) + (travel[2] === 0 ? 1 : 0) >= 2;
+  if (p.upright && q.upright && alongAxis) return least;
+  const across = (axis: Vec): boolean => {
+    least = Math.min(least, depthAlong(axis, p, q, travel));
+    return least <= enough;
+  };
+  const acrossEdges = (u: Vec, v: Vec): boolean => {
+    const axis = cross(u, v);
+    const size = norm(axis);
+    return size > PARALLEL && across(times(axis, 1 / size));
+  };
+  if (p.normals.some(across) || q.normals.some(across)) return least;
+  if (moves) {
+    const along = times(travel, 1 / norm(travel));
+    if (p.edges.some((edge) => acrossEdges(along, edge)) || q.edges.some((edge) => acrossEdges(along, edge)))
+      return least;
+  }
+  for (const u of p.edges) for (const v of q.edges) if (acrossEdges(u, v)) return least;
+  return least;
+}
+
+/** The same for bounding boxes: never below the true depth. */
+export function boundsDepth(p: Bounds, q: Bounds, travel: Vec = STILL): number {
+  return Math.min(boundsAlong(0, p, q, travel), boundsAlong(1, p, q, travel), boundsAlong(2, p, q, travel));
+}
+
+interface Bounds {
+  readonly low: Vec;
+  readonly high: Vec;
+}
+
+const boundsAlong = (i: 0 | 1 | 2, p: Bounds, q: Bounds, travel: Vec): number =>
+  Math.min(p.high[i] + Math.max(0, travel[i]) - q.low[i], q.high[i] - p.low[i] - Math.min(0, travel[i]));
+
+function depthAlong(axis: Vec, p: Convex, q: Convex, travel: Vec): number {
+  const [a, b, c] = axis;
+  const carried = a * travel[0] + b * travel[1] + c * travel[2];
+  let [pLow, pHigh, qLow, qHigh] = [Infinity, -Infinity, Infinity, -Infinity];
+  for (const [x, y, z] of p.points) {
+    const at = a * x + b * y + c * z;
+    if (at < pLow) pLow = at;
+    if (at > pHigh) pHigh = at;
+  }
+  for (const [x, y, z] of q.points) {
+    const at = a * x + b * y + c * z;
+    if (at < qLow) qLow = at;
+    if (at > qHigh) qHigh = at;
+  }
+  return Math.min(pHigh + Math.max(0, carried) - qLow, qHigh - pLow - Math.min(0, carried));
+}
+
+// Below this sine the direction across two edges is mostly rounding, and the normal of a face is as good.
+const PARALLEL = 1e-6;
