@@ -1,0 +1,56 @@
+/** Convex polygons in space, cut by half-spaces in doubles: for faces that are drawn, never for judging. */
+import type { Vec } from "../types.ts";
+import { cross, dot, minus, norm, plus, times } from "../vec.ts";
+import type { HalfSpace } from "./shadow.ts";
+
+export type Polygon = readonly Vec[];
+
+/** Corners within this of the cutting plane lie on it; units of 1/16 µm. */
+const ON = 0.5;
+
+/** The part of the polygon inside (or, `outside`, beyond) the half-space; null where nothing with an area is left. */
+export function cut(polygon: Polygon, { normal, d }: HalfSpace, outside = false): Polygon | null {
+  const sign = outside ? -1 : 1;
+  const at = polygon.map((p) => {
+    const s = sign * (dot(normal, p) - d);
+    return Math.abs(s) <= ON ? 0 : s;
+  });
+  if (at.every((s) => s >= 0)) return null;
+  if (at.every((s) => s <= 0)) return polygon;
+  const out: Vec[] = [];
+  polygon.forEach((p, i) => {
+    const j = (i + 1) % polygon.length;
+    const [q, a, b] = [polygon[j] ?? p, at[i] ?? 0, at[j] ?? 0];
+    if (a <= 0) out.push(p);
+    if (a * b < 0) out.push(plus(p, times(minus(q, p), a / (a - b))));
+  });
+  return out.length >= 3 ? out : null;
+}
+
+/** The polygon minus a convex body, in convex fragments; whole where they do not meet. */
+export function minusConvex(polygon: Polygon, body: readonly HalfSpace[]): readonly Polygon[] {
+  let rest: Polygon | null = polygon;
+  for (const half of body) if (rest) rest = cut(rest, half);
+  if (!rest) return [polygon];
+  const out: Polygon[] = [];
+  rest = polygon;
+  for (const half of body) {
+    if (!rest) break;
+    const beyond = cut(rest, half, true);
+    if (beyond) out.push(beyond);
+    rest = cut(rest, half);
+  }
+  return out;
+}
+
+/** In square units. */
+export function area(polygon: Polygon): number {
+  const [first, ...others] = polygon;
+  if (!first) return 0;
+  let sum: Vec = [0, 0, 0];
+  others.forEach((p, i) => {
+    const q = others[i + 1];
+    if (q) sum = plus(sum, cross(minus(p, first), minus(q, first)));
+  });
+  return norm(sum) / 2;
+}

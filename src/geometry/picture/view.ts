@@ -1,0 +1,44 @@
+/**
+ * Where a picture is seen from. A view is a whole-number direction towards the eye, so that in the usual views, isometric
+ * included, the axes of the picture are whole numbers too; square roots enter only when a point is written.
+ */
+import type { Point2, Vec } from "../types.ts";
+import { cross, dot, norm } from "../vec.ts";
+
+export interface View {
+  /** "front", "isometric, from front right above" */
+  readonly name: string;
+  /** From the piece towards the eye, whole numbers. */
+  readonly towards: Vec;
+  /** The picture's axes in space, whole numbers, square to each other and to `towards`, not of unit length. */
+  readonly right: Vec;
+  readonly up: Vec;
+}
+
+/**
+ * The view from `towards` with `ceiling` pointing up the page. Where both lie in one line, as in a top view, the piece's x
+ * (or, seen along x, its y) runs to the right. Both are vectors of small whole numbers.
+ */
+export function viewFrom(name: string, towards: Vec, ceiling: Vec = [0, 0, 1]): View {
+  let right = cross(ceiling, towards);
+  if (norm(right) === 0) right = towards[0] === 0 ? [1, 0, 0] : [0, 1, 0];
+  return { name, towards, right, up: cross(towards, right) };
+}
+
+export const FRONT = viewFrom("front", [0, -1, 0]);
+export const BACK = viewFrom("back", [0, 1, 0]);
+export const RIGHT = viewFrom("right side", [1, 0, 0]);
+export const LEFT = viewFrom("left side", [-1, 0, 0]);
+export const TOP = viewFrom("top", [0, 0, 1]);
+export const BOTTOM = viewFrom("bottom", [0, 0, -1]);
+export const ISOMETRIC = viewFrom("isometric, from front right above", [1, -1, 1]);
+export const ISOMETRIC_LEFT = viewFrom("isometric, from front left above", [-1, -1, 1]);
+
+/** The point in the plane of view, in the units of p: lengths square to the view are kept. */
+export const picturePoint = (view: View, p: Vec): Point2 => [
+  dot(view.right, p) / norm(view.right),
+  dot(view.up, p) / norm(view.up),
+];
+
+/** How near to the eye, on the scale of `towards`. */
+export const nearness = (view: View, p: Vec): number => dot(view.towards, p);
