@@ -1,0 +1,91 @@
+/**
+ * The JSON Schema (draft 2020-12) of the build record. Fields may be added in a later version, those named here stay;
+ * so the published schema leaves room for others, and the strict one, for tests, does not.
+ */
+import { layout, proof, purchase } from "./record/schema/cutting.ts";
+import { fastener, hardware, hole, joint, motion } from "./record/schema/joinery.ts";
+import { blank, cutLine, part } from "./record/schema/wood.ts";
+import {
+  about,
+  byName,
+  closed,
+  count,
+  fields,
+  list,
+  number,
+  oneOf,
+  orNull,
+  point,
+  type Schema,
+  size,
+  text,
+  texts,
+} from "./record/schema/words.ts";
+import { step } from "./record/schema/work.ts";
+
+export const recordSchema: Schema = {
+  $schema: "https://json-schema.org/draft/2020-12/schema",
+  title: "Boardwright build record",
+  description:
+    "Lengths are millimetres, angles degrees, masses kilograms, times minutes. x runs across, y deep, z up; the origin is the front left bottom corner of the bounding box of the parts.",
+  ...fields({
+    format: { const: "boardwright-record" },
+    version: { const: 1 },
+    compiler: about("Version of the compiler.", orNull(text)),
+    tolerance: { const: 0.01 },
+    title: text,
+    units: oneOf("inch", "mm"),
+    precision: size,
+    source: fields({
+      file: about("Its name only.", text),
+      sha256: text,
+      sizes: byName(number),
+      choices: byName(text),
+      measured: byName(number),
+    }),
+    bounds: fields({ min: point, max: point }),
+    mass: size,
+    centreOfMass: point,
+    parts: list(part),
+    blanks: list(blank),
+    cutList: list(cutLine),
+    joints: list(joint),
+    fasteners: list(fastener),
+    holes: list(hole),
+    hardware: list(hardware),
+    motions: list(motion),
+    layouts: list(layout),
+    layoutProof: list(proof),
+    purchases: list(purchase),
+    steps: list(step),
+    timeline: fields({ bench: size, elapsed: size, lowerBound: size }),
+    tools: list(fields({ tool: text, why: text, instead: text })),
+    finishing: list(fields({ surface: text, area: size, coats: count, product: text })),
+    checks: list(
+      fields({
+        rule: text,
+        subject: text,
+        verdict: oneOf("holds", "warns", "fails", "accepted"),
+        value: number,
+        limit: number,
+        unit: text,
+        basis: text,
+        holdsFrom: orNull(number),
+      }),
+    ),
+    findings: list(
+      fields({
+        rule: text,
+        severity: oneOf("error", "warning", "advice"),
+        message: text,
+        help: text,
+        line: count,
+        column: count,
+        when: byName(text),
+      }),
+    ),
+    pages: about("Filled only when pages were made.", list(fields({ number: count, kind: text, of: texts }))),
+  }),
+};
+
+export const strictRecordSchema: Schema = closed(recordSchema);

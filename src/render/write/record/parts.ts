@@ -1,0 +1,100 @@
+/** Parts, blanks and the cut list, as the record has them. */
+import type { Solid } from "../../../geometry/index.ts";
+import type { Axis } from "../../../parse/draft.ts";
+import type { Blank, Build, BuiltPart, CutLine } from "../../../solve/build.ts";
+import type { Feature } from "../../../solve/design.ts";
+import { printLength } from "../../../units/index.ts";
+import type { Frame } from "./frame.ts";
+import type { Json } from "./json.ts";
+import { millimetres } from "./number.ts";
+
+const UNIT: Record<Axis, Json> = { across: [1, 0, 0], deep: [0, 1, 0], up: [0, 0, 1] };
+
+export function partRecords(build: Build, frame: Frame): Json {
+  const species = new Map(build.design.stock.map((stock) => [stock.name, stock.species]));
+  const grain = new Map(build.blanks.map((blank) => [blank.part, blank.grain]));
+  return build.parts.map((part) => ({
+    id: part.id,
+    mark: part.mark,
+    name: part.name,
+    assembly: groupOf(part.id, build.design.groups),
+    bought: false,
+    stock: part.stock,
+    species: species.get(part.stock) ?? null,
+    grain: grainOf(part, grain.get(part.id) ?? "length"),
+    thickness: millimetres(part.thickness),
+    width: millimetres(part.width),
+    length: millimetres(part.length),
+    solids: pieceRecords(part.solid, frame),
+    features: part.features.map((feature) => featureRecord(feature, frame)),
+    edgeBanding: [],
+    goodFace: part.goodFace,
+    mass: part.mass,
+    cut: "list",
+    cutAfterStep: null,
+    slope: {},
+  }));
+}
+
+/** The innermost group that a part belongs to; an empty text for none. */
+function groupOf(part: string, groups: readonly string[]): string {
+  const around = groups.filter((group) => part.startsWith(`${group}.`));
+  return around.reduce((longest, group) => (group.length > longest.length ? group : longest), "");
+}
+
+function grainOf(part: BuiltPart, runs: Blank["grain"]): Json {
+  return runs === "free" ? null : UNIT[part.axes[runs]];
+}
+
+function pieceRecords(solid: Solid, frame: Frame): Json {
+  return solid.pieces.map(({ vertices, faces }) => {
+    const place = new Map(vertices.map((vertex, i) => [vertex, i]));
+    return {
+      points: vertices.map(frame.vertex),
+      faces: faces.map((face) => face.vertices.map((vertex) => place.get(vertex) ?? -1)),
+    };
+  });
+}
+
+function featureRecord(feature: Feature, frame: Frame): Json {
+  const { kind } = feature;
+  const origin = frame.point(feature.origin);
+  if ("normal" in feature) {
+    const [a, b, c] = feature.normal;
+    const norm = Math.sqrt(a * a + b * b + c * c);
+    return { kind, for: feature.for, origin, normal: [a / norm, b / norm, c / norm] };
+  }
+  const { along, across, into, size } = feature;
+  return { kind, for: feature.for, origin, along, across, into, size: size.map(millimetres) };
+}
+
+export const blankRecord = (blank: Blank): Json => ({
+  id: blank.id,
+  part: blank.part,
+  alsoParts: [],
+  stock: blank.stock,
+  thickness: millimetres(blank.thickness),
+  width: millimetres(blank.width),
+  length: millimetres(blank.length),
+  grain: blank.grain,
+  why: blank.why,
+});
+
+export function cutLineRecord(line: CutLine, units: "inch" | "mm"): Json {
+  const sizes = [line.thickness, line.width, line.length];
+  const [thickness = 0, width = 0, length = 0] = sizes.map(millimetres);
+  return {
+    mark: line.mark,
+    name: line.name,
+    quantity: line.parts.length,
+    stock: line.stock,
+    thickness,
+    width,
+    length,
+    shown: sizes.map((size) => printLength(size, { units }).text).join(" × "),
+    parts: line.parts,
+    mirrorOf: line.mirrorOf,
+    cut: "list",
+    notes: line.notes,
+  };
+}

@@ -1,0 +1,89 @@
+/** Joints, fasteners, holes, hardware and motions. */
+import { piece } from "./wood.ts";
+import {
+  about,
+  byName,
+  fields,
+  flag,
+  list,
+  number,
+  oneOf,
+  orNull,
+  point,
+  type Schema,
+  size,
+  text,
+  texts,
+  unitVector,
+} from "./words.ts";
+
+export const joint: Schema = fields({
+  id: text,
+  parts: { ...texts, minItems: 2, maxItems: 2 },
+  kind: oneOf("fixed", "floating", "sliding", "hinged", "resting"),
+  method: text,
+  glue: flag,
+  gap: about("What stays open between the parts, by intention or by rounding.", size),
+  contact: about(
+    "For each plane in which the parts touch; the normal points out of the first part.",
+    list(fields({ centre: point, normal: unitVector, area: size })),
+  ),
+  fasteners: texts,
+});
+
+export const fastener: Schema = fields({
+  id: text,
+  kind: text,
+  item: about("As on the shopping list.", text),
+  length: size,
+  rod: about("Diameter of the shank.", size),
+  head: fields({
+    at: about("Where the length is measured from; the point is at + length × direction.", point),
+    diameter: size,
+    height: size,
+    seat: oneOf("proud", "flush", "sunk", "pocket", "plugged"),
+  }),
+  direction: about("From head to point.", unitVector),
+  through: texts,
+  into: orNull(text),
+  travelsWith: about("The part that it sits in while parts travel; null for what is driven in place.", orNull(text)),
+});
+
+export const hole: Schema = fields({
+  part: text,
+  kind: oneOf("pocket", "pilot", "clearance", "oversized", "slot", "pin", "cup", "knob", "dowel", "bolt", "cable"),
+  at: about("Where the axis leaves the face.", point),
+  direction: about("Into the wood.", unitVector),
+  stages: about("Widest first, each measured from the same mouth.", list(fields({ diameter: size, depth: size }))),
+  through: flag,
+  slot: orNull(fields({ along: unitVector, length: size })),
+  for: about("A fastener or a piece of hardware; null for a hole of the part's own.", orNull(text)),
+  keep: about("Wood left beside it and under it.", fields({ edge: size, end: size, under: size })),
+  plugged: flag,
+  atBench: about("Bored before assembly; otherwise drilled in place through its mate.", flag),
+});
+
+export const hardware: Schema = fields({
+  id: text,
+  item: text,
+  carriedBy: text,
+  at: point,
+  solids: list(piece),
+  decides: byName(number),
+  price: orNull(size),
+});
+
+export const motion: Schema = fields({
+  name: text,
+  kind: oneOf("swing", "slide", "lift"),
+  parts: texts,
+  range: number,
+  poses: list(
+    fields({
+      at: number,
+      rotate: fields({ about: { ...list(point), minItems: 2, maxItems: 2 }, degrees: number }),
+      shift: point,
+    }),
+  ),
+  needs: list(fields({ motion: text, open: number })),
+});

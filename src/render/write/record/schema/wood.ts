@@ -1,0 +1,100 @@
+/** Parts, blanks and cut list. */
+import {
+  about,
+  byName,
+  count,
+  either,
+  fields,
+  flag,
+  list,
+  number,
+  oneOf,
+  orNull,
+  point,
+  type Schema,
+  size,
+  text,
+  texts,
+  unitVector,
+} from "./words.ts";
+
+export const piece = about(
+  "A convex piece. The pieces of a part fill it without overlapping; the seams between them mean nothing.",
+  fields({
+    points: list(point),
+    faces: about("Indices into points, counter-clockwise from outside.", list(list(count))),
+  }),
+);
+
+const box = fields({
+  kind: oneOf("dado", "groove", "rabbet", "notch", "mortise", "half lap", "tenon"),
+  for: about("The joint that needs it; null for a shape of the part.", orNull(text)),
+  origin: about("A corner on the face.", point),
+  along: unitVector,
+  across: unitVector,
+  into: about("The way of the third size.", unitVector),
+  size: about("Along, across, and deep into the wood. A tenon cuts nothing.", { ...point, items: size }),
+});
+const planeCut = fields({
+  kind: oneOf("taper", "chamfer", "bevel"),
+  for: { type: "null" },
+  origin: about("A point of the plane.", point),
+  normal: about("Out of the wood.", unitVector),
+});
+
+const cut = about(
+  "From the list, or to measure: an opening, the piece, or over size.",
+  oneOf("list", "opening", "piece", "over"),
+);
+
+export const part: Schema = fields({
+  id: text,
+  mark: text,
+  name: text,
+  assembly: about("The assembly or group that it belongs to; an empty text for none.", text),
+  bought: flag,
+  stock: text,
+  species: orNull(text),
+  grain: about("Along the grain; null where it has none.", orNull(unitVector)),
+  thickness: size,
+  width: size,
+  length: about("As printed on the cut list, tenons and tongues included.", size),
+  solids: list(piece),
+  features: list(either(box, planeCut)),
+  edgeBanding: list(fields({ edge: text, item: text, thickness: size, deducted: flag })),
+  goodFace: orNull(text),
+  mass: size,
+  cut,
+  cutAfterStep: orNull(count),
+  slope: about(
+    "By stock: the change of each size for each mm of its thickness.",
+    byName(fields({ thickness: number, width: number, length: number })),
+  ),
+});
+
+export const blank: Schema = fields({
+  id: text,
+  part: text,
+  alsoParts: texts,
+  stock: text,
+  thickness: size,
+  width: size,
+  length: size,
+  grain: oneOf("length", "width", "free"),
+  why: oneOf("as finished", "glue-up", "rough", "cut later"),
+});
+
+export const cutLine: Schema = fields({
+  mark: text,
+  name: text,
+  quantity: count,
+  stock: text,
+  thickness: size,
+  width: size,
+  length: size,
+  shown: text,
+  parts: texts,
+  mirrorOf: orNull(text),
+  cut,
+  notes: texts,
+});

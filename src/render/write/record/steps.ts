@@ -1,0 +1,62 @@
+/** The steps and their actions, as the record has them. */
+import type { Action, Leg, Step } from "../../../solve/build.ts";
+import type { Json } from "./json.ts";
+import { millimetres } from "./number.ts";
+
+export const stepRecord = (step: Step): Json => ({
+  number: step.number,
+  title: step.title,
+  kind: step.kind,
+  unit: step.unit,
+  up: step.up,
+  after: step.after,
+  afterWait: [],
+  start: null,
+  end: null,
+  bench: step.bench,
+  waits: step.waits.map((wait) => ({ for: wait.for, minutes: wait.minutes })),
+  clamps: [],
+  jigs: [],
+  hands: 1,
+  text: step.text,
+  cautions: step.cautions,
+  reminders: step.reminders,
+  actions: step.actions.map(actionRecord),
+});
+
+/** Field by field, so that the order of keys is this file's and not that of who made the action. */
+function actionRecord(action: Action): Json {
+  switch (action.do) {
+    case "make":
+      return { do: action.do, blanks: action.blanks };
+    case "machine":
+      return { do: action.do, part: action.part, features: action.features, holes: action.holes };
+    case "add":
+      return {
+        do: action.do,
+        parts: action.parts,
+        to: action.to,
+        how: action.how,
+        legs: action.legs.map(legRecord),
+      };
+    case "glue":
+      return { do: action.do, joints: action.joints, openMinutes: action.openMinutes };
+    case "clamp":
+    case "release":
+      return { do: action.do, joints: action.joints };
+    case "drive":
+      return { do: action.do, fasteners: action.fasteners, tool: action.tool, axis: action.axis };
+    case "measure":
+      return {
+        do: action.do,
+        what: action.what,
+        value: millimetres(action.value),
+        within: millimetres(action.within),
+      };
+  }
+}
+
+const legRecord = ({ along, distance }: Leg): Json => ({
+  along,
+  distance: distance === null ? null : millimetres(distance),
+});
