@@ -9,6 +9,8 @@ export interface Document {
   readonly language: "en-US";
   /** ISO date from the plan's edition or the caller; never the clock. */
   readonly date: string;
+  /** Program and version, for the file's metadata. */
+  readonly producer: string;
   readonly paper: Paper;
   readonly pages: readonly Page[];
 }
@@ -25,8 +27,6 @@ export interface Page {
   readonly kind: string;
   /** What it shows: "step 4", "stock rails". */
   readonly of: readonly string[];
-  /** Entry of the bookmarks, if the page begins a section. */
-  readonly bookmark: string | null;
   readonly items: readonly Item[];
 }
 
@@ -80,7 +80,13 @@ export type Item =
       readonly height: number;
       readonly to: string;
     }
-  | { readonly kind: "anchor"; readonly name: string; readonly y: number }
+  | {
+      readonly kind: "anchor";
+      readonly name: string;
+      readonly y: number;
+      /** Entry of the bookmarks; level 2 stands below the last of level 1. */
+      readonly bookmark?: { readonly title: string; readonly level: 1 | 2 };
+    }
   | { readonly kind: "group"; readonly role: Role; readonly alt?: string; readonly items: readonly Item[] };
 
 /** What a group means to a reader who cannot see the page. */

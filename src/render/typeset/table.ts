@@ -1,0 +1,138 @@
+/** Tables: columns as wide as what stands in them, heads that are repeated, rows that are never split nor left alone. */
+import { decoration, line } from "../shapes.ts";
+import { BLACK, onGrid, RULE, TYPE } from "../style.ts";
+import { type Atom, baseline, type Wrap } from "./atom.ts";
+import { bodyStyle, type Column, columnNeed, paintCell, plain, type SetColumn } from "./cell.ts";
+import { shareWidth } from "./columns.ts";
+import { breakLines, type Line, paintLine, type Rich } from "./lines.ts";
+
+export interface TableOptions {
+  readonly columns: readonly Column[];
+  readonly rows: readonly (readonly Rich[])[];
+  readonly width: number;
+  readonly above?: number;
+}
+
+const GAP = 14;
+const PAD = 4;
+/** A row with more lines than this is set as several rows. */
+const LONGEST_CELL = 24;
+
+/** A head and its rows; nothing where there are no rows. */
+export function table({ columns, rows, width, above = 0 }: TableOptions): Atom[] {
+  if (rows.length === 0) return [];
+  const set = setColumns(columns, rows, width);
+  const last = set[set.length - 1];
+  const right = last === undefined ? width : Math.max(last.x + last.width, 0);
+  const head = headRow(set, right);
+  const wrap: Wrap = { role: "table", head };
+  const body = rows.flatMap((row) => bodyRows(row, set, right));
+  return [{ ...head, above }, ...body].map((atom, i, all) => ({
+    ...atom,
+    within: [wrap],
+    keep: i <= 1 ? i < all.length - 1 : i === all.length - 2,
+  }));
+}
+
+function setColumns(columns: readonly Column[], rows: readonly (readonly Rich[])[], width: number): SetColumn[] {
+  const needs = columns.map((column, i) =>
+    columnNeed(
+      column,
+      bodyStyle(column),
+      rows.map((row) => row[i] ?? ""),
+    ),
+  );
+  const stretch = columns.findIndex((column) => column.stretch === true);
+  const widths = shareWidth(needs, width - GAP * (columns.length - 1), stretch < 0 ? null : stretch);
+  let x = 0;
+  return columns.map((column, i) => {
+    const own = widths[i] ?? 0;
+    const placed = { column, style: bodyStyle(column), x, width: own, axis: needs[i]?.axis ?? 0 };
+    x += own + GAP;
+    return placed;
+  });
+}
+
+function headRow(set: readonly SetColumn[], right: number): Atom {
+  const cells = set.map(({ column, x, width }) => ({
+    column,
+    x,
+    width,
+    lines: breakLines(column.head, TYPE.head, width + 0.01),
+  }));
+  const deep = Math.max(...cells.map((cell) => cell.lines.length));
+  const height = onGrid(deep * TYPE.head.leading + PAD);
+  return {
+    height,
+    above: 0,
+    keep: true,
+    within: [],
+    paint: (x, y) => [
+      {
+        kind: "group",
+        role: "row",
+        items: cells.map((cell) => ({
+          kind: "group",
+          role: "header cell",
+          items: cell.lines.flatMap((l, i) => {
+            const aligned = cell.column.align === "right" || cell.column.align === "length";
+            const left = x + cell.x + (aligned ? cell.width - l.width : 0);
+            const up = (cell.lines.length - 1 - i) * TYPE.head.leading;
+            return paintLine(l, TYPE.head, left, y + height - PAD - TYPE.head.leading + baseline(TYPE.head) - up);
+          }),
+        })),
+      },
+      decoration(line(x, y + height, x + right, y + height, { width: 1, ink: BLACK })),
+    ],
+  };
+}
+
+/** One atom, or several where a cell has very many lines. */
+function bodyRows(row: readonly Rich[], set: readonly SetColumn[], right: number): Atom[] {
+  const cells = set.map((column, i) => {
+    const rich = row[i] ?? "";
+    return { column, text: plain(rich), lines: breakLines(rich, column.style, column.width + 0.01) };
+  });
+  const count = (cell: (typeof cells)[number]): number =>
+    cell.column.column.align === "length" ? 1 : cell.lines.length;
+  const tallest = Math.max(...cells.map(count));
+  const rows = Math.ceil(tallest / LONGEST_CELL);
+  return Array.from({ length: rows }, (_, i) => {
+    const from = i * LONGEST_CELL;
+    const slice = cells.map((cell) => ({ ...cell, lines: cell.lines.slice(from, from + LONGEST_CELL) }));
+    return bodyRow(slice, i === 0, right);
+  });
+}
+
+interface Slice {
+  readonly column: SetColumn;
+  readonly text: string;
+  readonly lines: readonly Line[];
+}
+
+function bodyRow(cells: readonly Slice[], first: boolean, right: number): Atom {
+  const high = (cell: Slice): number =>
+    (cell.column.column.align === "length" ? 1 : cell.lines.length) * cell.column.style.leading;
+  const height = onGrid(Math.max(...cells.map(high)) + 2 * PAD);
+  return {
+    height,
+    above: 0,
+    keep: false,
+    within: [],
+    paint: (x, y) => [
+      {
+        kind: "group",
+        role: "row",
+        items: cells.map((cell) => ({
+          kind: "group",
+          role: "cell",
+          items:
+            !first && (cell.column.column.align === "length" || cell.column.column.align === "tick")
+              ? []
+              : paintCell(cell.column, cell.text, cell.lines, x + cell.column.x, y + PAD),
+        })),
+      },
+      decoration(line(x, y + height, x + right, y + height, { width: 0.4, ink: RULE })),
+    ],
+  };
+}
