@@ -71,11 +71,8 @@ export interface LinkOptions {
   readonly Contents: unknown;
 }
 
-interface Information {
-  readonly [key: string]: string | Date;
-}
 interface Inside {
-  info: Information;
+  info: Readonly<Record<string, unknown>>;
   _addInfo(): void;
   _root: { data: { PageLabels?: unknown } };
   _font: { font: { layout: (...args: readonly unknown[]) => { glyphs: { codePoints: readonly number[] }[] } } };
@@ -108,10 +105,10 @@ export function openPdf(options: PdfOptions): Pdf {
     displayTitle: true,
     info: {
       ...Object.fromEntries(Object.entries(texts).filter(([, text]) => text !== "")),
-      CreationDate: new Date(date),
+      CreationDate: day(date),
     },
   } as unknown as PDFKit.PDFDocumentOptions) as unknown as Pdf & Inside;
-  escapeInformation(pdf);
+  mendInformation(pdf);
   for (const [name, bytes] of fonts) {
     pdf.registerFont(name, bytes);
     pdf.font(name, 10);
@@ -125,13 +122,27 @@ export function openPdf(options: PdfOptions): Pdf {
 /** Text of an annotation or dictionary; pdfkit writes plain strings as names. */
 export const pdfText = (text: string): unknown => new String(text);
 
-/** pdfkit writes the information into XML as it is. */
-function escapeInformation(pdf: Inside): void {
+/** What pdfkit asks of a date, at midnight of universal time. */
+function day(date: string) {
+  if (!/^[0-9]{4}-[0-9]{2}-[0-9]{2}$/.test(date)) throw new Error(`not a date: ${date}`);
+  return {
+    getTime: () => date,
+    valueOf: () => date,
+    toISOString: () => `${date}T00:00:00.000Z`,
+    toString: () => `D:${date.replaceAll("-", "")}000000Z`,
+  };
+}
+
+/** pdfkit writes the information into XML as it is, and would write our date as a dictionary. */
+function mendInformation(pdf: Inside): void {
   const write = pdf._addInfo.bind(pdf);
+  const given = pdf.info;
+  const each = (change: (value: unknown) => unknown): Readonly<Record<string, unknown>> =>
+    Object.fromEntries(Object.entries(given).map(([key, value]) => [key, change(value)]));
+  pdf.info = each(String);
   pdf._addInfo = () => {
     const plain = pdf.info;
-    const entries = Object.entries(plain).map(([key, value]) => [key, typeof value === "string" ? xml(value) : value]);
-    pdf.info = Object.fromEntries(entries) as Information;
+    pdf.info = each((value) => (typeof value === "string" ? xml(value) : value));
     write();
     pdf.info = plain;
   };
