@@ -6,7 +6,7 @@ import type { Point2, Vec } from "../types.ts";
 import { cross, dot, norm } from "../vec.ts";
 
 export interface View {
-  /** "front", "isometric, from front right above" */
+  /** Where it is seen from: "the front", "the front right and above". */
   readonly name: string;
   /** From the piece towards the eye, whole numbers. */
   readonly towards: Vec;
@@ -25,14 +25,14 @@ export function viewFrom(name: string, towards: Vec, ceiling: Vec = [0, 0, 1]): 
   return { name, towards, right, up: cross(towards, right) };
 }
 
-export const FRONT = viewFrom("front", [0, -1, 0]);
-export const BACK = viewFrom("back", [0, 1, 0]);
-export const RIGHT = viewFrom("right side", [1, 0, 0]);
-export const LEFT = viewFrom("left side", [-1, 0, 0]);
-export const TOP = viewFrom("top", [0, 0, 1]);
-export const BOTTOM = viewFrom("bottom", [0, 0, -1]);
-export const ISOMETRIC = viewFrom("isometric, from front right above", [1, -1, 1]);
-export const ISOMETRIC_LEFT = viewFrom("isometric, from front left above", [-1, -1, 1]);
+export const FRONT = viewFrom("the front", [0, -1, 0]);
+export const BACK = viewFrom("the back", [0, 1, 0]);
+export const RIGHT = viewFrom("the right side", [1, 0, 0]);
+export const LEFT = viewFrom("the left side", [-1, 0, 0]);
+export const TOP = viewFrom("above", [0, 0, 1]);
+export const BOTTOM = viewFrom("below", [0, 0, -1]);
+export const ISOMETRIC = viewFrom("the front right and above", [1, -1, 1]);
+export const ISOMETRIC_LEFT = viewFrom("the front left and above", [-1, -1, 1]);
 
 /** The point in the plane of view, in the units of p: lengths square to the view are kept. */
 export const picturePoint = (view: View, p: Vec): Point2 => [

@@ -1,0 +1,78 @@
+/** The mark of a part in a circle, with a leader that ends in a dot on the part. */
+import type { Item } from "../document.ts";
+import { BLACK, WHITE } from "../palette.ts";
+import { circle, line } from "../shapes.ts";
+import type { Pen, Spot } from "./drawing.ts";
+import { ahead, centred, heading } from "./ink.ts";
+import { type Box, boxAround, type Segment } from "./plate.ts";
+import { NARROW } from "./strokes.ts";
+
+export const MARK_SIZE = 12;
+const RADIUS = 9;
+const RING = { width: 0.7, ink: BLACK } as const;
+
+/** Half the width of a balloon: a circle, or for long marks a lozenge with round ends. */
+export const balloonReach = (pen: Pen, mark: string): number =>
+  Math.max(RADIUS, pen.measure(mark, "bold", MARK_SIZE) / 2 + 4.5);
+
+export const balloonBox = (pen: Pen, mark: string, [x, y]: Spot): Box =>
+  boxAround(x, y, 2 * balloonReach(pen, mark), 2 * RADIUS);
+
+/** From the rim of the balloon to the part. */
+export function leaderOf(pen: Pen, mark: string, centre: Spot, target: Spot): Segment {
+  const { along, distance } = heading(centre, target);
+  const reach = balloonReach(pen, mark) - RADIUS;
+  // The rim of a lozenge lies between that of a circle and its longer half.
+  const rim = RADIUS + reach * Math.abs(along[0]);
+  return [ahead(centre, along, Math.min(rim, distance)), target];
+}
+
+export function balloon(pen: Pen, mark: string, centre: Spot, target: Spot | null): readonly Item[] {
+  const items: Item[] = [];
+  if (target) {
+    const [from, to] = leaderOf(pen, mark, centre, target);
+    items.push(line(from[0], from[1], to[0], to[1], NARROW), circle(to[0], to[1], 1.3, { fill: BLACK }));
+  }
+  items.push(ring(centre, balloonReach(pen, mark)));
+  items.push(centred(pen, mark, centre, { font: "bold", size: MARK_SIZE }).item);
+  return items;
+}
+
+function ring([x, y]: Spot, reach: number): Item {
+  if (reach <= RADIUS) return circle(x, y, RADIUS, { stroke: RING, fill: WHITE });
+  const [r, k, s] = [RADIUS, RADIUS * 0.5523, reach - RADIUS];
+  const cap = (side: 1 | -1) =>
+    [
+      {
+        to: "curve",
+        x1: x + side * (s + k),
+        y1: y - side * r,
+        x2: x + side * reach,
+        y2: y - side * k,
+        x: x + side * reach,
+        y,
+      },
+      {
+        to: "curve",
+        x1: x + side * reach,
+        y1: y + side * k,
+        x2: x + side * (s + k),
+        y2: y + side * r,
+        x: x + side * s,
+        y: y + side * r,
+      },
+    ] as const;
+  return {
+    kind: "path",
+    steps: [
+      { to: "move", x: x - s, y: y - r },
+      { to: "line", x: x + s, y: y - r },
+      ...cap(1),
+      { to: "line", x: x - s, y: y + r },
+      ...cap(-1),
+      { to: "close" },
+    ],
+    stroke: RING,
+    fill: WHITE,
+  };
+}

@@ -1,0 +1,84 @@
+/**
+ * Finds a place for each balloon: candidates on rings around the part, scored by what they would cover and cross. Each is
+ * placed in turn and then, with all others in place, looked at again, until nothing improves.
+ */
+import { circlePoint } from "../../geometry/angle.ts";
+import type { Item } from "../document.ts";
+import { balloon, balloonBox, leaderOf } from "./balloon.ts";
+import type { Pen, Spot } from "./drawing.ts";
+import { type Box, grown, type Plate, type Segment } from "./plate.ts";
+
+export interface Label {
+  readonly mark: string;
+  /** Points on the part that the leader may end at, best first. */
+  readonly targets: readonly Spot[];
+}
+
+interface Place {
+  readonly centre: Spot;
+  readonly target: Spot;
+  readonly box: Box;
+  readonly leader: Segment;
+  readonly cost: number;
+}
+
+const DIRECTIONS = 24;
+const DISTANCES: readonly number[] = [18, 24, 30, 38, 48, 60, 74, 90, 110, 135, 165, 200, 240, 290];
+const AIR = 2.5;
+const ROUNDS = 3;
+
+/** The balloons as items, in the order of the labels. `ground` tells how much of a place is taken by the picture, 0 to 1. */
+export function placeBalloons(
+  labels: readonly Label[],
+  plate: Plate,
+  pen: Pen,
+  ground: (spot: Spot) => number,
+): readonly Item[] {
+  const places: (Place | null)[] = labels.map(() => null);
+  for (let round = 0; round < ROUNDS; round++) {
+    let changed = false;
+    labels.forEach((label, i) => {
+      const old = places[i] ?? null;
+      if (old) {
+        plate.removeBox(old.box);
+        plate.removeLeader(old.leader);
+      }
+      const best = bestPlace(label, plate, pen, ground) ?? old;
+      if (best && (best.centre[0] !== old?.centre[0] || best.centre[1] !== old?.centre[1])) changed = true;
+      if (best) {
+        plate.addBox(best.box);
+        plate.addLeader(best.leader);
+      }
+      places[i] = best;
+    });
+    if (!changed) break;
+  }
+  return labels.flatMap((label, i) => {
+    const place = places[i];
+    return place ? balloon(pen, label.mark, place.centre, place.target) : [];
+  });
+}
+
+function bestPlace(label: Label, plate: Plate, pen: Pen, ground: (spot: Spot) => number): Place | null {
+  let best: Place | null = null;
+  label.targets.forEach((target, rank) => {
+    DISTANCES.forEach((distance) => {
+      for (let i = 0; i < DIRECTIONS; i++) {
+        const [cos, sin] = circlePoint(i, DIRECTIONS);
+        const centre: Spot = [target[0] + cos * distance, target[1] - sin * distance];
+        const least = 0.12 * distance + 2 * rank;
+        if (best && least >= best.cost) continue;
+        const box = balloonBox(pen, label.mark, centre);
+        if (!plate.isFree(grown(box, AIR))) continue;
+        const leader = leaderOf(pen, label.mark, centre, target);
+        if (plate.blocks(leader)) continue;
+        // Leaders at a slant tell from the edges of the picture; level and upright ones do not.
+        const slant = Math.min(Math.abs(cos), Math.abs(sin)) < 0.1 ? 3 : 0;
+        const cost =
+          least + slant + 14 * ground(centre) + 5 * plate.linesThrough(grown(box, 1)) + 2.5 * plate.linesAcross(leader);
+        if (!best || cost < best.cost) best = { centre, target, box, leader, cost };
+      }
+    });
+  });
+  return best;
+}

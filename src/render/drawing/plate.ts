@@ -1,0 +1,139 @@
+/** What is on a drawing already, so that what comes next finds a free place. Points, y down. */
+import type { Frame } from "../style.ts";
+import type { Spot } from "./drawing.ts";
+
+export interface Box {
+  readonly left: number;
+  readonly top: number;
+  readonly right: number;
+  readonly bottom: number;
+}
+
+export type Segment = readonly [Spot, Spot];
+
+export const boxAround = (x: number, y: number, width: number, height: number): Box => ({
+  left: x - width / 2,
+  top: y - height / 2,
+  right: x + width / 2,
+  bottom: y + height / 2,
+});
+export const grown = (b: Box, by: number): Box => ({
+  left: b.left - by,
+  top: b.top - by,
+  right: b.right + by,
+  bottom: b.bottom + by,
+});
+export const meets = (a: Box, b: Box): boolean =>
+  a.left < b.right && b.left < a.right && a.top < b.bottom && b.top < a.bottom;
+
+/** Whether a segment passes through a box. */
+export function passes([[x1, y1], [x2, y2]]: Segment, b: Box): boolean {
+  let [start, end] = [0, 1];
+  for (const [from, to, low, high] of [
+    [x1, x2, b.left, b.right],
+    [y1, y2, b.top, b.bottom],
+  ] as const) {
+    const d = to - from;
+    if (d === 0) {
+      if (from <= low || from >= high) return false;
+      continue;
+    }
+    const [s, t] = [(low - from) / d, (high - from) / d];
+    start = Math.max(start, Math.min(s, t));
+    end = Math.min(end, Math.max(s, t));
+    if (start >= end) return false;
+  }
+  return true;
+}
+
+/** Whether two segments cross; ends that only touch do not count. */
+export function crosses([a, b]: Segment, [c, d]: Segment): boolean {
+  const turn = (p: Spot, q: Spot, r: Spot) => (q[0] - p[0]) * (r[1] - p[1]) - (q[1] - p[1]) * (r[0] - p[0]);
+  return turn(a, b, c) * turn(a, b, d) < -1e-9 && turn(c, d, a) * turn(c, d, b) < -1e-9;
+}
+
+const CELL = 24;
+
+export class Plate {
+  readonly frame: Frame;
+  /** Texts and signs: nothing else may stand there. */
+  private readonly boxes: Box[] = [];
+  /** Leaders and dimension lines: not to be crossed. */
+  private readonly leaders: Segment[] = [];
+  /** Lines of the picture, in the cells of a grid. */
+  private readonly cells = new Map<number, Segment[]>();
+
+  constructor(frame: Frame) {
+    this.frame = frame;
+  }
+
+  addBox(box: Box): void {
+    this.boxes.push(box);
+  }
+  removeBox(box: Box): void {
+    remove(this.boxes, box);
+  }
+  addLeader(line: Segment): void {
+    this.leaders.push(line);
+  }
+  removeLeader(line: Segment): void {
+    remove(this.leaders, line);
+  }
+  addLine(line: Segment): void {
+    for (const key of this.keys(around(line))) {
+      const cell = this.cells.get(key);
+      if (cell) cell.push(line);
+      else this.cells.set(key, [line]);
+    }
+  }
+
+  /** Whether the box lies in the frame and on no other, and no leader passes through it. */
+  isFree(box: Box): boolean {
+    const { x, y, width, height } = this.frame;
+    if (box.left < x || box.top < y || box.right > x + width || box.bottom > y + height) return false;
+    return !this.boxes.some((b) => meets(b, box)) && !this.leaders.some((l) => passes(l, box));
+  }
+
+  /** How many lines of the picture pass through the box. */
+  linesThrough(box: Box): number {
+    let count = 0;
+    for (const line of this.near(box)) if (passes(line, box)) count++;
+    return count;
+  }
+
+  /** Whether a leader would pass through a text or cross another leader. */
+  blocks(line: Segment): boolean {
+    return this.boxes.some((b) => passes(line, b)) || this.leaders.some((l) => crosses(l, line));
+  }
+
+  /** How many lines of the picture a leader would cross. */
+  linesAcross(leader: Segment): number {
+    let count = 0;
+    for (const line of this.near(around(leader))) if (crosses(line, leader)) count++;
+    return count;
+  }
+
+  private near(box: Box): Set<Segment> {
+    const out = new Set<Segment>();
+    for (const key of this.keys(box)) for (const line of this.cells.get(key) ?? []) out.add(line);
+    return out;
+  }
+
+  private *keys(b: Box): Generator<number> {
+    const cell = (x: number) => Math.max(-100, Math.min(1000, Math.floor(x / CELL)));
+    for (let i = cell(b.left); i <= cell(b.right); i++)
+      for (let j = cell(b.top); j <= cell(b.bottom); j++) yield i * 4096 + j;
+  }
+}
+
+const around = ([[x1, y1], [x2, y2]]: Segment): Box => ({
+  left: Math.min(x1, x2),
+  top: Math.min(y1, y2),
+  right: Math.max(x1, x2),
+  bottom: Math.max(y1, y2),
+});
+
+function remove<T>(list: T[], item: T): void {
+  const at = list.indexOf(item);
+  if (at >= 0) list.splice(at, 1);
+}

@@ -1,0 +1,29 @@
+/** The usual ratios: ISO 5455 in metric plans, the carpenter's and architect's scales in inch plans. */
+import type { Units } from "../../parse/draft.ts";
+import { UNITS_PER_INCH } from "../../units/length.ts";
+
+export interface Scale {
+  /** "1:8"; empty for a picture that is only fitted. */
+  readonly text: string;
+  /** Points on paper for each unit of 1/16 µm. */
+  readonly points: number;
+}
+
+const POINTS_PER_UNIT = 72 / UNITS_PER_INCH;
+/** Reductions, as [drawn, real]. 1:2.5 and 1:25 stand where the next rung would waste half the page. */
+const METRIC: readonly number[] = [1, 2, 2.5, 5, 10, 20, 25, 50, 100, 200];
+const INCH: readonly number[] = [1, 2, 4, 8, 12, 16, 24, 32, 48, 96, 192];
+
+/** The usual scales, largest first. */
+export const usualScales = (units: Units): readonly Scale[] =>
+  (units === "mm" ? METRIC : INCH).map((by) => ({ text: `1:${by}`, points: POINTS_PER_UNIT / by }));
+
+/** The largest usual scale that `fits`; the smallest of all if none does, reduced further until it does. */
+export function usualScale(units: Units, fits: (scale: Scale) => boolean): Scale {
+  const scales = usualScales(units);
+  const found = scales.find(fits);
+  if (found) return found;
+  let by = units === "mm" ? 500 : 384;
+  while (by < 1e6 && !fits({ text: "", points: POINTS_PER_UNIT / by })) by *= 2;
+  return { text: `1:${by}`, points: POINTS_PER_UNIT / by };
+}
