@@ -49,6 +49,8 @@ export interface Draft {
   readonly units: Units;
   /** The smallest step the reader is asked to mark: 1/16 in or 1 mm when nothing is said. */
   readonly precision: Located<Length>;
+  /** The finer step for fits, if the plan says one. */
+  readonly fits?: Located<Length>;
   readonly outside: { readonly width?: SizeDraft; readonly depth?: SizeDraft; readonly height?: SizeDraft };
   readonly sizes: ReadonlyMap<string, SizeDraft>;
   readonly stock: ReadonlyMap<string, StockDraft>;
@@ -247,6 +249,8 @@ export interface TenonDraft {
 
 export interface FastenersDraft {
   readonly at: Span;
+  /** Which of the keys screw, dowel, nail or brad described it; absent where none did. */
+  readonly kind?: "screw" | "dowel" | "nail" | "brad";
   readonly count?: Formula;
   /** Centre to centre at most. */
   readonly spacing?: Formula;

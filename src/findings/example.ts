@@ -1,0 +1,24 @@
+/** A small piece that compiles without a finding: the stock of the examples in the catalogue. */
+const STEP = `plan: 1
+title: Step for the tool shelves
+units: inch
+outside: { width: 24, depth: 3 1/2, height: 12 }
+sizes:
+  long: 24
+stock:
+  lumber: { sold as: 2x4, wood: spruce }
+piece:
+  tread: { made of: lumber, as: lying flat, left: 0, right: long, front: 0, top: 12 }
+  left-leg: { made of: lumber, as: upright, facing: left, left: 0, front: 0, bottom: 0, under: tread }
+  right-leg: { like: left-leg, right: long }
+joints:
+  - { join: tread, to: [left-leg, right-leg], with: screws }
+`;
+
+/** The step with pieces of its text replaced. Throws when a text is not in it: the catalogue would be wrong. */
+export function stepExample(...changes: readonly (readonly [string, string])[]): string {
+  return changes.reduce((source, [from, to]) => {
+    if (!source.includes(from)) throw new Error(`the example has no text ${JSON.stringify(from)}`);
+    return source.replace(from, () => to);
+  }, STEP);
+}

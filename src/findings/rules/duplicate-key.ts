@@ -1,0 +1,15 @@
+import { stepExample } from "../example.ts";
+import { rule } from "../finding.ts";
+
+export const duplicateKey = rule<{ readonly key: string }>({
+  name: "duplicate-key",
+  severity: "error",
+  message: (a) => `\`${a.key}\` is said twice`,
+  label: () => "said again",
+  help: () => "keep one of them, or give one another name",
+  explain:
+    "A setting or a name may stand only once at its level, since the second would silently replace the first. `side panel` and `side-panel` are the same name.",
+  wrong: stepExample(["units: inch", "units: inch\nunits: mm"]),
+  right: stepExample(),
+  basis: "the language",
+});

@@ -1,0 +1,77 @@
+import { textTooLong } from "../../findings/rules/text-too-long.ts";
+import { unknownWord } from "../../findings/rules/unknown-word.ts";
+import { nearest } from "../../findings/suggest.ts";
+import { toNumber } from "../../units/rational.ts";
+import { scanNumber } from "../../units/scan-number.ts";
+import type { Formula } from "../draft.ts";
+import { readFormula } from "../formulas/read-formula.ts";
+import { squash } from "../names.ts";
+import type { Words } from "../yaml/nodes.ts";
+import { type Kind, tell, tellWrong, type Where } from "./kind.ts";
+
+/** Words for the reader, at most `most` characters. */
+export const text = (most: number): Kind<string> => ({
+  words: "a text",
+  json: { type: ["string", "number"], maxLength: most },
+  read(node, where) {
+    if (node.kind !== "text") return tellWrong(where, node, "a text");
+    if (node.text.length <= most) return node.text.trim();
+    return tell(where, node, textTooLong(node.at, { count: node.text.length, limit: most }));
+  },
+});
+
+/** Reads a formula out of a piece of text, and tells what it finds. */
+export function formulaIn(words: Words, where: Where): Formula | undefined {
+  const { value, findings } = readFormula(words);
+  where.findings.push(...findings);
+  return value;
+}
+
+export const formula: Kind<Formula> = {
+  words: "a measure, such as 34 1/2",
+  json: { $ref: "#/$defs/measure" },
+  read: (node, where) => (node.kind === "text" ? formulaIn(node, where) : tellWrong(where, node, formula.words)),
+};
+
+/** A plain number, such as a price or a gauge. */
+export const plainNumber: Kind<number> = {
+  words: "a number",
+  json: { type: "number", minimum: 0 },
+  read(node, where) {
+    if (node.kind !== "text") return tellWrong(where, node, plainNumber.words);
+    const digits = node.text.trim().replace(/^#/, "");
+    const number = digits.length > 15 ? undefined : scanNumber(digits, 0);
+    if (number === undefined || number === "zero" || number.end !== digits.length)
+      return tellWrong(where, node, plainNumber.words);
+    return toNumber(number.value);
+  },
+};
+
+/** One of a few words. `also` gives other words for them. Case, blanks and hyphens do not matter. */
+export function word<const T extends string>(words: readonly T[], also: Readonly<Record<string, T>> = {}): Kind<T> {
+  const known = new Map<string, T>([
+    ...words.map((each) => [squash(each), each] as const),
+    ...Object.entries(also).map(([other, each]) => [squash(other), each] as const),
+  ]);
+  return {
+    words: `one of ${words.join(", ")}`,
+    json: { enum: [...words, ...Object.keys(also)] },
+    read(node, where) {
+      if (node.kind !== "text") return tellWrong(where, node, this.words);
+      const found = known.get(squash(node.text));
+      if (found !== undefined) return found;
+      const near = nearest(node.text, [...words, ...Object.keys(also)]);
+      return tell(where, node, unknownWord(node.at, { key: where.key, word: node.text, words, near }));
+    },
+  };
+}
+
+const answer = word(["yes", "no"], { true: "yes", false: "no" });
+export const yesNo: Kind<boolean> = {
+  words: "yes or no",
+  json: { enum: ["yes", "no", true, false] },
+  read(node, where) {
+    const said = answer.read(node, where);
+    return said === undefined ? undefined : said === "yes";
+  },
+};

@@ -1,0 +1,17 @@
+/** Every limit on what a source may hold, with the words for the thing that is counted. One table, printed by `explain`. */
+export const LIMITS = {
+  sourceBytes: { limit: 1_048_576, of: "bytes in the source" },
+  tokens: { limit: 400_000, of: "words and signs in the source" },
+  nesting: { limit: 64, of: "levels of nesting" },
+  mapKeys: { limit: 5_000, of: "settings at one level" },
+  nodes: { limit: 100_000, of: "values, counting each use of an anchor" },
+  textLength: { limit: 10_000, of: "characters in one text" },
+  formulaLength: { limit: 500, of: "characters in a formula" },
+  formulaDepth: { limit: 32, of: "levels of brackets in a formula" },
+  nameLength: { limit: 100, of: "characters in a name" },
+  parts: { limit: 5_000, of: "parts" },
+  metres: { limit: 100, of: "metres in one measure" },
+  syntaxFindings: { limit: 50, of: "mistakes of writing shown" },
+} as const satisfies Record<string, { readonly limit: number; readonly of: string }>;
+
+export type LimitName = keyof typeof LIMITS;

@@ -1,0 +1,96 @@
+import { notInThisVersion } from "../../findings/rules/not-in-this-version.ts";
+import { wrongValue } from "../../findings/rules/wrong-value.ts";
+import type { Formula, Method } from "../draft.ts";
+import { type Kind, tell, tellWrong } from "../kinds/kind.ts";
+import { type FromFace, fromFace } from "../kinds/places.ts";
+import { formula, formulaIn, word } from "../kinds/simple.ts";
+import { squash } from "../names.ts";
+import { slice } from "../yaml/nodes.ts";
+
+const METHODS = [
+  ...["pocket screws", "screws", "dowels", "dado", "rabbet", "groove"],
+  ...["mortise and tenon", "half lap", "glue", "nails", "brads"],
+] as readonly Method[];
+
+const OTHER_WORDS: Readonly<Record<string, Method>> = {
+  "pocket screw": "pocket screws",
+  "pocket holes": "pocket screws",
+  screw: "screws",
+  "wood screws": "screws",
+  dowel: "dowels",
+  housing: "dado",
+  trench: "dado",
+  rebate: "rabbet",
+  "mortice and tenon": "mortise and tenon",
+  "mortises and tenons": "mortise and tenon",
+  "halving joint": "half lap",
+  halving: "half lap",
+  "lap joint": "half lap",
+  "glue alone": "glue",
+  nail: "nails",
+  brad: "brads",
+  "panel pins": "brads",
+};
+
+/** Joints of the language that this version does not make. */
+const LATER: ReadonlySet<string> = new Set(
+  [
+    ...[
+      "staples",
+      "biscuits",
+      "tongue and groove",
+      "bridle",
+      "mitre",
+      "miter",
+      "splined mitre",
+      "keyed mitre",
+      "spline",
+    ],
+    ...[
+      "box joint",
+      "finger joint",
+      "dovetail",
+      "dovetails",
+      "sliding dovetail",
+      "breadboard end",
+      "shelf pins",
+      "cleats",
+    ],
+    ...["buttons", "buttons in a groove", "wooden buttons", "slotted screws", "oversized holes with washers", "clips"],
+    ...["figure-eight fasteners", "bolts", "cross dowels", "bolts and cross dowels", "loose tenon", "drawbored"],
+  ].map(squash),
+);
+
+const known = word(METHODS, OTHER_WORDS);
+export const method: Kind<Method> = {
+  ...known,
+  read(node, where) {
+    if (node.kind !== "text" || !LATER.has(squash(node.text))) return known.read(node, where);
+    const finding = notInThisVersion(node.at, { what: `joining with ${node.text}` }, { severity: "error" });
+    return tell(where, node, finding);
+  },
+};
+
+/** `1/16 deeper`, also `1/16 deeper than the tenon`. */
+export const deeper: Kind<Formula> = {
+  words: "a measure and `deeper`, such as 1/16 deeper",
+  json: { type: "string" },
+  read(node, where) {
+    if (node.kind !== "text") return tellWrong(where, node, this.words);
+    const words = slice(node, 0);
+    const tail = /\s+deeper(?:\s+than\s+the\s+tenon)?$/i.exec(words.text);
+    if (tail === null)
+      return tell(where, node, wrongValue(node.at, { key: where.key, wanted: this.words, found: `\`${node.text}\`` }));
+    return formulaIn(slice(words, 0, tail.index), where);
+  },
+};
+
+/** `1/4 from front`, or `centred`. */
+export const inFrom: Kind<FromFace | "centred"> = {
+  words: "a measure from a face, such as 1/4 from front, or centred",
+  json: formula.json,
+  read(node, where) {
+    if (node.kind === "text" && /^cent(?:re|er)e?d$/i.test(node.text.trim())) return "centred";
+    return fromFace.read(node, where);
+  },
+};

@@ -1,0 +1,80 @@
+import { assemblyName } from "../../findings/rules/assembly-name.ts";
+import { missingKey } from "../../findings/rules/missing-key.ts";
+import { reservedName } from "../../findings/rules/reserved-name.ts";
+import { tooMuch } from "../../findings/rules/too-much.ts";
+import type { NodeDraft } from "../draft.ts";
+import { type JsonSchema, type Kind, tell, tellWrong, type Where } from "../kinds/kind.ts";
+import { readName } from "../kinds/named.ts";
+import { LIMITS } from "../limits.ts";
+import { RESERVED_NAMES, squash } from "../names.ts";
+import type { Entry, MapNode, Node } from "../yaml/nodes.ts";
+import { part, partDraft } from "./part.ts";
+
+/** Kinds of assembly: a group of such a name would be one. */
+const ASSEMBLIES: ReadonlySet<string> = new Set([
+  ...["case", "bays", "face-frame", "door", "drawer", "shelves", "top", "table", "base"],
+  ...["frame", "box", "back", "cleat", "strip", "bench", "box-bed"],
+]);
+
+const PART_WORDS: ReadonlySet<string> = new Set(
+  Object.entries(part.keys).flatMap(([name, key]) => [name, ...key.also].map(squash)),
+);
+const SURE: ReadonlySet<string> = new Set(["made of", "like", "mirror of"].map(squash));
+
+/** An entry is a part if it says what it is made of, or says anything that only a part can say; else it is a group. */
+function isPart(node: MapNode): boolean {
+  return node.entries.some(({ key, value }) => {
+    const word = squash(key.text);
+    return SURE.has(word) || (PART_WORDS.has(word) && value.kind !== "map");
+  });
+}
+
+/** One entry of `piece`: a part or a group, and everything in it. */
+function readEntry(entry: Entry, above: readonly string[], count: { parts: number }, where: Where): NodeDraft[] {
+  const { key, value } = entry;
+  const here: Where = { ...where, key: key.text, at: key.at };
+  const name = readName(key, here);
+  if (name !== undefined && RESERVED_NAMES.has(name)) tell(here, key, reservedName(key.at, { name }));
+  if (value.kind !== "map")
+    return tellWrong(here, value, "settings of a part (made of, as, left …) or of a group") ?? [];
+  const path = [...above, name ?? "?"];
+  if (value.entries.some((each) => squash(each.key.text) === "kind"))
+    return tell(here, key, assemblyName(key.at, { name: key.text, kind: "kind:" })) ?? [];
+  if (!isPart(value)) {
+    if (name !== undefined && ASSEMBLIES.has(name) && !RESERVED_NAMES.has(name))
+      tell(here, key, assemblyName(key.at, { name: key.text, kind: name }));
+    const children = value.entries.flatMap((child) => readEntry(child, path, count, where));
+    return [{ kind: "group", path, at: key.at, children }];
+  }
+  count.parts += 1;
+  if (count.parts > LIMITS.parts.limit) {
+    if (count.parts === LIMITS.parts.limit + 1)
+      tell(here, key, tooMuch(key.at, { count: count.parts, ...LIMITS.parts }));
+    return [];
+  }
+  const read = part.read(value, here);
+  if (read === undefined) return [];
+  if (!value.entries.some((each) => SURE.has(squash(each.key.text))) && !saidNearly(value))
+    tell(here, key, missingKey(key.at, { what: `\`${key.text}\``, key: "made of" }));
+  return [partDraft(read, path, key.at)];
+}
+
+/** A misspelt `made of` was told already. */
+const saidNearly = (node: MapNode): boolean =>
+  node.entries.some(({ key }) => !PART_WORDS.has(squash(key.text)) && /^ma|^of|mad/.test(squash(key.text)));
+
+const json: JsonSchema = { type: "object", additionalProperties: { $ref: "#/$defs/entry" } };
+
+export const piece: Kind<readonly NodeDraft[]> = {
+  words: "settings, one for each part or group",
+  json,
+  inside: part.inside ?? [],
+  read(node: Node, where: Where) {
+    if (node.kind !== "map") return tellWrong(where, node, this.words);
+    const count = { parts: 0 };
+    return node.entries.flatMap((entry) => readEntry(entry, [], count, where));
+  },
+};
+
+/** A part, or a group of parts and groups. */
+export const entryJson: JsonSchema = { anyOf: [part.json, json] };

@@ -1,0 +1,47 @@
+import { planVersion } from "../../findings/rules/plan-version.ts";
+import { type Kind, tell, tellWrong } from "../kinds/kind.ts";
+import { may, need, settings } from "../kinds/settings.ts";
+import { formula, text, word } from "../kinds/simple.ts";
+import { joints } from "./joints.ts";
+import { piece } from "./piece.ts";
+import { outside, sizes } from "./sizes.ts";
+import { stock } from "./stock.ts";
+
+const version: Kind<1> = {
+  words: "1",
+  json: { const: 1 },
+  read(node, where) {
+    if (node.kind !== "text") return tellWrong(where, node, "1");
+    return node.text.trim() === "1" ? 1 : tell(where, node, planVersion(node.at, { found: node.text }));
+  },
+};
+
+/** Top-level settings that the language has and this version does not read. */
+const LATER = [
+  ...["credits", "rights", "support", "photos", "hold", "place", "carries", "used for", "choices", "include"],
+  ...["assemblies", "hardware", "defaults", "rough sizes", "tools owned", "words", "order", "notes", "finish"],
+  ...["built", "allow"],
+];
+
+/** The whole source. */
+export const plan = settings(
+  "a plan",
+  {
+    plan: need(version, "The version of the language."),
+    title: need(text(200), "The name of the piece."),
+    subtitle: may(text(300), "A line below the title."),
+    by: may(text(200), "Who made the plan.", "author"),
+    summary: may(text(2000), "A few sentences about the piece."),
+    edition: may(text(100), "The number or date of this edition."),
+    units: may(word(["inch", "mm"], { in: "inch", inches: "inch", metric: "mm" }), "The units of bare numbers."),
+    precision: may(formula, "The smallest step that the reader is asked to mark: 1/16 in or 1 mm if nothing is said."),
+    fits: may(formula, "The finer step for fits."),
+    kerf: may(formula, "What the saw takes away: 1/8 in or 3.2 mm if nothing is said."),
+    outside: may(outside, "Width, depth and height over everything."),
+    sizes: may(sizes, "Measures with names."),
+    stock: need(stock, "What the parts are cut from, by names of your own.", "materials"),
+    piece: need(piece, "The parts, and groups of parts."),
+    joints: may(joints, "How the parts are joined."),
+  },
+  LATER,
+);

@@ -1,0 +1,66 @@
+import type { StockDraft } from "../draft.ts";
+import { byForm, list, made } from "../kinds/combine.ts";
+import { type Named, named } from "../kinds/named.ts";
+import { range } from "../kinds/places.ts";
+import { may, need, settings } from "../kinds/settings.ts";
+import { formula, plainNumber, text } from "../kinds/simple.ts";
+
+const section = settings("a measure of stock", {
+  thick: need(formula, "The thickness.", "thickness"),
+  wide: may(formula, "The width, where it is always the same.", "width"),
+});
+/** A thickness, or a thickness and a width. */
+const measured = byForm({
+  text: made(formula, (thick, node) => ({ at: node.at, thick, wide: undefined })),
+  map: made(section, ({ at, said }) => ({ at, thick: said.thick.value, wide: said.wide?.value })),
+});
+
+const sheet = settings("a sheet", {
+  wide: need(formula, "The width of a sheet.", "width"),
+  long: need(formula, "The length of a sheet.", "length"),
+});
+
+const material = settings(
+  "a stock",
+  {
+    "sold as": may(text(100), "What is bought, in the words of the shop: 2x4, 4/4, 3/4 birch plywood."),
+    wood: may(text(100), "The species: white oak.", "species"),
+    measures: may(measured, "The thickness as measured, or thickness and width; never taken from the name."),
+    "planed to": may(measured, "The thickness after planing, or thickness and width.", "sawn and planed to"),
+    between: may(range, "The range of thickness that the plan has to survive: 11/16 and 3/4."),
+    widths: may(range, "The widths that boards come in: 5 to 8."),
+    "sold in": may(list(formula, "a list of lengths"), "The lengths that boards come in.", "lengths"),
+    sheet: may(sheet, "The size of a sheet."),
+    "good faces": may(plainNumber, "How many faces are fit to be seen: 0, 1 or 2."),
+    price: may(plainNumber, "The price of one sheet, board or board foot."),
+  },
+  ["moisture", "waste", "colour", "color"],
+);
+
+type Material = NonNullable<ReturnType<typeof material.read>>;
+
+function toDraft({ name, at, value }: Named<Material>): StockDraft {
+  const { said } = value;
+  const { measures, between, widths, sheet: size } = said;
+  const planed = said["planed to"]?.value;
+  const { thick, wide } = measures?.value ?? {};
+  return {
+    name,
+    at,
+    ...(said["sold as"] && { soldAs: said["sold as"] }),
+    ...(said.wood && { wood: said.wood }),
+    ...(measures && thick && { measures: { at: measures.at, thick, ...(wide && { wide }) } }),
+    ...(planed && { planedTo: planed.thick, ...(planed.wide && { planedWide: planed.wide }) }),
+    ...(between && { between: { ...between.value, at: between.at } }),
+    ...(widths && { widths: { ...widths.value, at: widths.at } }),
+    ...(said["sold in"] && { soldIn: said["sold in"].value }),
+    ...(size && { sheet: { wide: size.value.said.wide.value, long: size.value.said.long.value, at: size.at } }),
+    ...(said["good faces"] && { goodFaces: said["good faces"] }),
+    ...(said.price && { price: said.price }),
+  };
+}
+
+/** Stock is never named in a formula, so `2x4` may be a name. */
+const anyName = (name: string): boolean => name.length > 0;
+
+export const stock = made(named(material, "stock", anyName), (entries) => entries.map(toDraft));

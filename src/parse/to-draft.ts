@@ -1,0 +1,76 @@
+import type { Finding } from "../findings/finding.ts";
+import { precisionStep } from "../findings/rules/precision-step.ts";
+import { sizeAndOutside } from "../findings/rules/size-and-outside.ts";
+import type { Span } from "../findings/span.ts";
+import { inches, type Length, millimetres } from "../units/length.ts";
+import { divide, less, multiply, rational, ZERO } from "../units/rational.ts";
+import type { Draft, Formula, SizeDraft, Units } from "./draft.ts";
+import type { Field } from "./kinds/settings.ts";
+import type { plan } from "./schema/plan.ts";
+
+type Read = NonNullable<ReturnType<typeof plan.read>>;
+
+/** What the settings of a plan come to, with what is taken when nothing is said. */
+export function toDraft({ at, said }: Read, findings: Finding[]): Draft {
+  const units = said.units?.value ?? "inch";
+  const sizes = new Map<string, SizeDraft>(said.sizes?.value.map(({ name, value }) => [name, value]));
+  const outside = said.outside?.value.said ?? {};
+  for (const name of ["width", "depth", "height"] as const) {
+    const twice = said.sizes?.value.find((size) => size.name === name);
+    if (twice === undefined || outside[name] === undefined) continue;
+    const also = [{ at: outside[name].key, label: "the outside measure" }];
+    findings.push(sizeAndOutside(twice.at, { name }, { also }));
+  }
+  const precision = step(said.precision, units, findings);
+  const fits = step(said.fits, units, findings);
+  const kerf = said.kerf === undefined ? undefined : plainLength(said.kerf.value, units);
+  if (said.kerf !== undefined && (kerf === undefined || less(kerf, ZERO)))
+    findings.push(precisionStep(said.kerf.at, { key: "kerf", units }));
+  return {
+    at,
+    title: said.title,
+    ...(said.subtitle && { subtitle: said.subtitle }),
+    ...(said.by && { by: said.by }),
+    ...(said.summary && { summary: said.summary }),
+    ...(said.edition && { edition: said.edition }),
+    units,
+    precision: precision ?? { value: units === "inch" ? inches(1, 16) : millimetres(1), at: startOf(at) },
+    ...(fits && { fits }),
+    outside: {
+      ...(outside.width && { width: outside.width.value }),
+      ...(outside.depth && { depth: outside.depth.value }),
+      ...(outside.height && { height: outside.height.value }),
+    },
+    sizes,
+    stock: new Map(said.stock.value.map((stock) => [stock.name, stock])),
+    piece: said.piece.value,
+    joints: said.joints?.value ?? [],
+    kerf: kerf ?? (units === "inch" ? inches(1, 8) : millimetres(32, 10)),
+  };
+}
+
+const startOf = (at: Span): Span => ({ ...at, end: at.start });
+
+/** A length that needs no names: `1/16`, `0.5 mm`. */
+function plainLength(formula: Formula, units: Units): Length | undefined {
+  if (formula.kind === "measure") return formula.value;
+  return formula.kind === "number" ? multiply(formula.value, units === "inch" ? inches(1) : millimetres(1)) : undefined;
+}
+
+/** A step that a tape has: an inch halved up to six times; tenths, halves or whole numbers of a millimetre up to 10. */
+function step(field: Field<Formula> | undefined, units: Units, findings: Finding[]) {
+  if (field === undefined) return undefined;
+  const length = plainLength(field.value, units);
+  if (length !== undefined && isStep(length, units)) return { value: length, at: field.at };
+  findings.push(precisionStep(field.at, { key: "precision", units }));
+  return undefined;
+}
+
+function isStep(length: Length, units: Units): boolean {
+  if (!less(ZERO, length)) return false;
+  const one = divide(length, units === "inch" ? inches(1, 64) : millimetres(1, 10));
+  if (one.d !== 1n) return false;
+  return units === "inch"
+    ? [1n, 2n, 4n, 8n, 16n, 32n, 64n].includes(one.n)
+    : !less(rational(100), one) && ([1n, 2n, 5n].includes(one.n) || one.n % 10n === 0n);
+}
