@@ -1,0 +1,190 @@
+// Written by scripts/catalogue.mjs from the files in rules/. Do not edit.
+import type { Rule } from "./finding.ts";
+import { ambiguousName } from "./rules/ambiguous-name.ts";
+import { anchorCircle } from "./rules/anchor-circle.ts";
+import { assemblyName } from "./rules/assembly-name.ts";
+import { bareWordInBraces } from "./rules/bare-word-in-braces.ts";
+import { betweenWhich } from "./rules/between-which.ts";
+import { bracketNotClosed } from "./rules/bracket-not-closed.ts";
+import { circle } from "./rules/circle.ts";
+import { commaInBraces } from "./rules/comma-in-braces.ts";
+import { controlCharacter } from "./rules/control-character.ts";
+import { countNotWhole } from "./rules/count-not-whole.ts";
+import { dashBeforeMeasure } from "./rules/dash-before-measure.ts";
+import { decimalComma } from "./rules/decimal-comma.ts";
+import { divisionByZero } from "./rules/division-by-zero.ts";
+import { dowelDoesNotFit } from "./rules/dowel-does-not-fit.ts";
+import { duplicateKey } from "./rules/duplicate-key.ts";
+import { emptySource } from "./rules/empty-source.ts";
+import { emptyValue } from "./rules/empty-value.ts";
+import { fractionAfterDivision } from "./rules/fraction-after-division.ts";
+import { hashStartsComment } from "./rules/hash-starts-comment.ts";
+import { housingTooDeep } from "./rules/housing-too-deep.ts";
+import { hyphenInFormula } from "./rules/hyphen-in-formula.ts";
+import { hyphenReadAsMeasure } from "./rules/hyphen-read-as-measure.ts";
+import { indentation } from "./rules/indentation.ts";
+import { jointDoesNotTouch } from "./rules/joint-does-not-touch.ts";
+import { jointWithItself } from "./rules/joint-with-itself.ts";
+import { keyNotText } from "./rules/key-not-text.ts";
+import { kindsDoNotMix } from "./rules/kinds-do-not-mix.ts";
+import { lapDoesNotLap } from "./rules/lap-does-not-lap.ts";
+import { largerThanAnySheet } from "./rules/larger-than-any-sheet.ts";
+import { likeCircle } from "./rules/like-circle.ts";
+import { likeOfGroup } from "./rules/like-of-group.ts";
+import { lineWithoutColon } from "./rules/line-without-colon.ts";
+import { littleLeftToPlane } from "./rules/little-left-to-plane.ts";
+import { longerThanAnyBoard } from "./rules/longer-than-any-board.ts";
+import { measureNotRead } from "./rules/measure-not-read.ts";
+import { measureTooLarge } from "./rules/measure-too-large.ts";
+import { measuresMissing } from "./rules/measures-missing.ts";
+import { measuresOutsideRange } from "./rules/measures-outside-range.ts";
+import { mergeNotSettings } from "./rules/merge-not-settings.ts";
+import { mirrorWithoutDirection } from "./rules/mirror-without-direction.ts";
+import { missingKey } from "./rules/missing-key.ts";
+import { moreThanOneDocument } from "./rules/more-than-one-document.ts";
+import { mortiseBreaksOut } from "./rules/mortise-breaks-out.ts";
+import { needsQuotes } from "./rules/needs-quotes.ts";
+import { nestedTooDeep } from "./rules/nested-too-deep.ts";
+import { noRoom } from "./rules/no-room.ts";
+import { nobodySellsThatThickness } from "./rules/nobody-sells-that-thickness.ts";
+import { notASizeOf } from "./rules/not-a-size-of.ts";
+import { notInThisVersion } from "./rules/not-in-this-version.ts";
+import { notUtf8 } from "./rules/not-utf-8.ts";
+import { outsideMissing } from "./rules/outside-missing.ts";
+import { placeMissing } from "./rules/place-missing.ts";
+import { placesDisagree } from "./rules/places-disagree.ts";
+import { planVersion } from "./rules/plan-version.ts";
+import { planedThickerThanSold } from "./rules/planed-thicker-than-sold.ts";
+import { pocketNeedsRoom } from "./rules/pocket-needs-room.ts";
+import { precisionStep } from "./rules/precision-step.ts";
+import { quotesCloseEarly } from "./rules/quotes-close-early.ts";
+import { quotesNotClosed } from "./rules/quotes-not-closed.ts";
+import { rangeBackwards } from "./rules/range-backwards.ts";
+import { reservedName } from "./rules/reserved-name.ts";
+import { roughNeedsPlaning } from "./rules/rough-needs-planing.ts";
+import { screwComesThrough } from "./rules/screw-comes-through.ts";
+import { screwNearEdge } from "./rules/screw-near-edge.ts";
+import { screwSizeUnknown } from "./rules/screw-size-unknown.ts";
+import { screwTooShort } from "./rules/screw-too-short.ts";
+import { sizeAndOutside } from "./rules/size-and-outside.ts";
+import { spaceAfterColon } from "./rules/space-after-colon.ts";
+import { stockSizeNotPositive } from "./rules/stock-size-not-positive.ts";
+import { tabIndent } from "./rules/tab-indent.ts";
+import { tenonTooBig } from "./rules/tenon-too-big.ts";
+import { textTooLong } from "./rules/text-too-long.ts";
+import { textWithColon } from "./rules/text-with-colon.ts";
+import { thickerThanItsStock } from "./rules/thicker-than-its-stock.ts";
+import { tooMuch } from "./rules/too-much.ts";
+import { unknownAnchor } from "./rules/unknown-anchor.ts";
+import { unknownFunction } from "./rules/unknown-function.ts";
+import { unknownKey } from "./rules/unknown-key.ts";
+import { unknownName } from "./rules/unknown-name.ts";
+import { unknownSpecies } from "./rules/unknown-species.ts";
+import { unknownStockWords } from "./rules/unknown-stock-words.ts";
+import { unknownUnit } from "./rules/unknown-unit.ts";
+import { unknownWord } from "./rules/unknown-word.ts";
+import { unusableName } from "./rules/unusable-name.ts";
+import { whichWayGrain } from "./rules/which-way-grain.ts";
+import { whichWayRound } from "./rules/which-way-round.ts";
+import { widerThanAnyBoard } from "./rules/wider-than-any-board.ts";
+import { wrongKind } from "./rules/wrong-kind.ts";
+import { wrongValue } from "./rules/wrong-value.ts";
+import { yamlProblem } from "./rules/yaml-problem.ts";
+import { yamlTag } from "./rules/yaml-tag.ts";
+import { yamlVersion } from "./rules/yaml-version.ts";
+
+/** Every rule, sorted by name. */
+export const catalogue: readonly Rule<never>[] = [
+  ambiguousName,
+  anchorCircle,
+  assemblyName,
+  bareWordInBraces,
+  betweenWhich,
+  bracketNotClosed,
+  circle,
+  commaInBraces,
+  controlCharacter,
+  countNotWhole,
+  dashBeforeMeasure,
+  decimalComma,
+  divisionByZero,
+  dowelDoesNotFit,
+  duplicateKey,
+  emptySource,
+  emptyValue,
+  fractionAfterDivision,
+  hashStartsComment,
+  housingTooDeep,
+  hyphenInFormula,
+  hyphenReadAsMeasure,
+  indentation,
+  jointDoesNotTouch,
+  jointWithItself,
+  keyNotText,
+  kindsDoNotMix,
+  lapDoesNotLap,
+  largerThanAnySheet,
+  likeCircle,
+  likeOfGroup,
+  lineWithoutColon,
+  littleLeftToPlane,
+  longerThanAnyBoard,
+  measureNotRead,
+  measureTooLarge,
+  measuresMissing,
+  measuresOutsideRange,
+  mergeNotSettings,
+  mirrorWithoutDirection,
+  missingKey,
+  moreThanOneDocument,
+  mortiseBreaksOut,
+  needsQuotes,
+  nestedTooDeep,
+  noRoom,
+  nobodySellsThatThickness,
+  notASizeOf,
+  notInThisVersion,
+  notUtf8,
+  outsideMissing,
+  placeMissing,
+  placesDisagree,
+  planVersion,
+  planedThickerThanSold,
+  pocketNeedsRoom,
+  precisionStep,
+  quotesCloseEarly,
+  quotesNotClosed,
+  rangeBackwards,
+  reservedName,
+  roughNeedsPlaning,
+  screwComesThrough,
+  screwNearEdge,
+  screwSizeUnknown,
+  screwTooShort,
+  sizeAndOutside,
+  spaceAfterColon,
+  stockSizeNotPositive,
+  tabIndent,
+  tenonTooBig,
+  textTooLong,
+  textWithColon,
+  thickerThanItsStock,
+  tooMuch,
+  unknownAnchor,
+  unknownFunction,
+  unknownKey,
+  unknownName,
+  unknownSpecies,
+  unknownStockWords,
+  unknownUnit,
+  unknownWord,
+  unusableName,
+  whichWayGrain,
+  whichWayRound,
+  widerThanAnyBoard,
+  wrongKind,
+  wrongValue,
+  yamlProblem,
+  yamlTag,
+  yamlVersion,
+];

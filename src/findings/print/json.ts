@@ -1,0 +1,6 @@
+import type { Finding } from "../finding.ts";
+import { inOrder } from "./order.ts";
+
+/** Findings as a JSON text for programs: every field of each, and the name of the source. */
+export const printJson = (findings: readonly Finding[], sourceName: string): string =>
+  `${JSON.stringify({ source: sourceName, findings: inOrder(findings) }, null, 2)}\n`;
