@@ -1,7 +1,7 @@
 /** Where two solids touch face to face. */
 import { TOLERANCE, UNITS_PER_MM } from "../units/length.ts";
 import { comparePlanes, height } from "./plane.ts";
-import { area, centre, clipAll, extent, type Polygon } from "./polygon.ts";
+import { area, centre, clipAll, extent, isSliver, type Polygon } from "./polygon.ts";
 import { boundsDepth } from "./separation.ts";
 import { type Patch, skin } from "./skin.ts";
 import type { Contact, Plane, Solid, Vec } from "./types.ts";
@@ -24,7 +24,7 @@ export function contact(a: Solid, b: Solid): readonly Contact[] {
   const touches = skin(a).flatMap((patch) =>
     boundsDepth(patch, b) < -TOLERANCE ? [] : others.flatMap((other) => touching(patch, other)),
   );
-  return inPlanes(touches).map(contactOf);
+  return inPlanes(touches).flatMap((group) => (group.some(isWide) ? [contactOf(group)] : []));
 }
 
 function touching(p: Patch, q: Patch): readonly Touch[] {
@@ -36,10 +36,11 @@ function touching(p: Patch, q: Patch): readonly Touch[] {
     { normal: away, d: TOLERANCE - level },
   ];
   const polygon = clipAll(p.polygon, [...between, ...q.limits]);
-  // Narrower than the tolerance is an edge that touches.
-  if (area(polygon) <= TOLERANCE * extent(polygon)) return [];
-  return [{ plane: p.plane, normal: p.normal, polygon }];
+  return isSliver(polygon) ? [] : [{ plane: p.plane, normal: p.normal, polygon }];
 }
+
+/** Narrower than the tolerance is an edge that touches, unless it is one strip of a wider area. */
+const isWide = ({ polygon }: Touch): boolean => area(polygon) > TOLERANCE * extent(polygon);
 
 /** Faces that differ by no more than the tolerance are one. */
 function inPlanes(touches: readonly Touch[]): readonly (readonly Touch[])[] {

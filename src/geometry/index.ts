@@ -6,6 +6,7 @@ export { distance } from "./distance.ts";
 export { cylinder, hullDepth, hullHits, hullOf } from "./hull.ts";
 export { matches } from "./matches.ts";
 export { overlapDepth } from "./overlap.ts";
+export * from "./picture/index.ts";
 export {
   boxPiece,
   clip,

@@ -81,8 +81,8 @@ export function centre(polygon: Polygon): Vec {
 /** Rounding is no height. */
 const level = (h: number): number => (Math.abs(h) < BLUR ? 0 : h);
 
-/** Too narrow to be more than rounding: half a unit wide at most. */
-const isSliver = (polygon: Polygon): boolean => polygon.length < 3 || area(polygon) <= extent(polygon) / 2;
+/** Too narrow to be more than rounding. */
+export const isSliver = (polygon: Polygon): boolean => polygon.length < 3 || area(polygon) <= extent(polygon) * BLUR;
 
 /** The longest way across the bounds of a polygon. */
 export function extent(polygon: Polygon): number {
