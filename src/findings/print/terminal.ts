@@ -42,7 +42,8 @@ function block(finding: Finding, source: PrintedSource, palette: Palette, width:
   return [...head, ...frame(finding, source, palette, width), "", ...why, ...help, ...tail, ""].join("\n");
 }
 
-const indented = (text: string, width: number): string[] => wrap(`  ${escapeText(text)}`, width, "    ");
+const indented = (text: string, width: number): string[] =>
+  wrap(escapeText(text), width - 2, "  ").map((line) => `  ${line}`);
 
 /** With a full stop, unless there is an end already. */
 const sentence = (text: string): string => (/[\p{L}\p{N}`)\]"']$/u.test(text) ? `${text}.` : text);

@@ -1,6 +1,6 @@
 const WIDE =
   /[\u1100-\u115f\u2e80-\u303e\u3041-\ua4cf\uac00-\ud7a3\uf900-\ufaff\ufe30-\ufe6f\uff00-\uff60\uffe0-\uffe6]|\p{Emoji_Presentation}/u;
-const NONE = /[\p{M}\u200b-\u200d\ufe00-\ufe0f\u00ad]/u;
+const NONE = /\p{M}|[\u200b-\u200d\u00ad]/u;
 
 /** Columns that a text takes in a terminal: marks on letters take none, East Asian letters and pictures two. */
 export function columns(text: string): number {

@@ -1,12 +1,12 @@
 import { stepExample } from "../example.ts";
 import { rule } from "../finding.ts";
 
-export const notInThisVersion = rule<{ readonly what: string }>({
+export const notInThisVersion = rule<{ readonly what: string; readonly help?: string }>({
   name: "not-in-this-version",
   severity: "warning",
   message: (a) => `${a.what} is not in this version`,
   label: () => "not read",
-  help: () => "the plan is made without it; take it out, or keep it for later",
+  help: (a) => a.help ?? "the plan is made without it; take it out, or keep it for later",
   explain:
     "The word belongs to the language, and this version of the program does nothing with it yet. It is told, so that nobody relies on it.",
   wrong: stepExample(["sizes:\n", "finish: { with: hard oil }\nsizes:\n"]),

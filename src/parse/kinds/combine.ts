@@ -1,3 +1,4 @@
+import type { Span } from "../../findings/span.ts";
 import type { Node } from "../yaml/nodes.ts";
 import { type JsonSchema, type Kind, tellWrong, type Where } from "./kind.ts";
 
@@ -10,6 +11,9 @@ export const made = <A, B>(kind: Kind<A>, make: (value: A, node: Node, where: Wh
   },
 });
 
+/** What to point at in an entry of a list that has no name. */
+const firstWord = (node: Node): Span => (node.kind === "map" ? (node.entries[0]?.key.at ?? node.at) : node.at);
+
 /** A list, each entry of one kind. An entry that cannot be read makes the whole unreadable, after all are looked at. */
 export const list = <T>(kind: Kind<T>, words = `a list, each ${kind.words}`): Kind<readonly T[]> => ({
   words,
@@ -17,7 +21,7 @@ export const list = <T>(kind: Kind<T>, words = `a list, each ${kind.words}`): Ki
   inside: kind.inside ?? [],
   read(node, where) {
     if (node.kind !== "list") return tellWrong(where, node, words);
-    const items = node.items.map((item) => kind.read(item, { ...where, at: item.at }));
+    const items = node.items.map((item) => kind.read(item, { ...where, at: firstWord(item) }));
     return items.every((item) => item !== undefined) ? items : undefined;
   },
 });

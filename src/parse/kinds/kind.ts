@@ -2,7 +2,7 @@ import type { Finding } from "../../findings/finding.ts";
 import { spaceAfterColon } from "../../findings/rules/space-after-colon.ts";
 import { wrongValue } from "../../findings/rules/wrong-value.ts";
 import type { Span } from "../../findings/span.ts";
-import { COLON_WITHOUT_SPACE } from "../yaml/loose-word.ts";
+import { COLON_WITHOUT_SPACE, gluedValue } from "../yaml/loose-word.ts";
 import type { Node } from "../yaml/nodes.ts";
 
 /** Part of a JSON Schema, as JSON. */
@@ -60,7 +60,7 @@ export function tellWrong(where: Where, node: Node, wanted: string): undefined {
   if (node.kind === "empty") return undefined;
   const glued = node.kind === "text" && !node.quoted ? COLON_WITHOUT_SPACE.exec(node.text) : null;
   if (glued !== null && wanted.startsWith("settings"))
-    return tell(where, node, spaceAfterColon(node.at, { key: glued[1] ?? "", value: glued[2] ?? "" }));
+    return tell(where, node, spaceAfterColon(node.at, { key: glued[1] ?? "", value: gluedValue(glued[2] ?? "") }));
   const at = node.kind === "text" ? node.at : where.at;
   return tell(where, node, wrongValue(at, { key: where.key, wanted, found: foundWords(node) }));
 }

@@ -66,7 +66,8 @@ export const method: Kind<Method> = {
   ...known,
   read(node, where) {
     if (node.kind !== "text" || !LATER.has(squash(node.text))) return known.read(node, where);
-    const finding = notInThisVersion(node.at, { what: `joining with ${node.text}` }, { severity: "error" });
+    const help = "write a joint that is: screws, dowels, dado, mortise and tenon, half lap …";
+    const finding = notInThisVersion(node.at, { what: `joining with ${node.text}`, help }, { severity: "error" });
     return tell(where, node, finding);
   },
 };

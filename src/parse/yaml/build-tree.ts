@@ -39,13 +39,21 @@ function buildNode(builder: Builder, node: YamlNode | null, at: Span, via: Span 
     return empty(here, via);
   }
   if (isAlias(node)) return buildAlias(builder, node, here, via);
-  if ("tag" in node && node.tag !== undefined && via === undefined)
-    builder.findings.push(yamlTag(here, { tag: node.tag }));
+  if ("tag" in node && node.tag !== undefined && via === undefined) tellTag(builder, start);
   if (node.anchor !== undefined && via === undefined) builder.anchors.set(node.anchor, node);
   builder.open.push(node);
   const built = buildContents(builder, node, here, via);
   builder.open.pop();
   return built;
+}
+
+/** The word with an exclamation mark before the value that begins at `start`, as it was written. */
+function tellTag(builder: Builder, start: number): void {
+  const before = builder.text.slice(Math.max(start - 200, 0), start);
+  const tag = /(![^\s,[\]{}]*)\s*(?:&\S+\s*)?$/.exec(before);
+  const from = start - before.length + (tag?.index ?? 0);
+  const at = builder.places(from, from + (tag?.[1]?.length ?? 1));
+  builder.findings.push(yamlTag(at, { tag: tag?.[1] ?? "!" }));
 }
 
 function buildContents(builder: Builder, node: YamlNode, here: Span, via: Span | undefined): Node {

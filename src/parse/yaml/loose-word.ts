@@ -9,6 +9,9 @@ import type { Entry, TextNode } from "./nodes.ts";
 /** `a:12`, but not `12:30` or an address. */
 export const COLON_WITHOUT_SPACE = /^([\p{L}][\p{L}\p{N} -]*):(?!\/\/)(\S.*)$/u;
 
+/** What stands behind the colon, up to the next `b:12` of a line below that was read as one with it. */
+export const gluedValue = (text: string): string => text.replace(/\s+[\p{L}]\S*:\S.*$/u, "");
+
 /** A word between commas in braces with no colon behind it: what the maker most likely meant. */
 export function looseWord(builder: Builder, word: TextNode, before: Entry | undefined): Finding {
   const glued = COLON_WITHOUT_SPACE.exec(word.text);

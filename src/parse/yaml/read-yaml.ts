@@ -1,4 +1,4 @@
-import { Composer, type Document, Lexer, Parser, type YAMLError } from "yaml";
+import { Composer, type Document, Lexer, Parser } from "yaml";
 import { failed, type Outcome, outcome } from "../../findings/outcome.ts";
 import { nestedTooDeep } from "../../findings/rules/nested-too-deep.ts";
 import { tooMuch } from "../../findings/rules/too-much.ts";
@@ -11,16 +11,11 @@ type Token = ReturnType<Parser["next"]> extends Generator<infer T> ? T : never;
 /** `failsafe` keeps every scalar a text, whatever `%YAML` says; duplicates are found by us, since the library is quadratic there. */
 const OPTIONS = { schema: "failsafe", uniqueKeys: false, prettyErrors: false, logLevel: "silent" } as const;
 
-export interface YamlText {
-  readonly documents: readonly Document.Parsed[];
-  readonly errors: readonly YAMLError[];
-}
-
 /**
  * Text to YAML documents. Depth and tokens are counted while the library's lexer and parser run, which use an explicit stack;
  * its composer recurses, and must never see a deep source: it can abort the process.
  */
-export function readYaml(text: string, places: Places): Outcome<YamlText> {
+export function readYaml(text: string, places: Places): Outcome<readonly Document.Parsed[]> {
   try {
     const tokens: Token[] = [];
     const parser = new Parser();
@@ -36,8 +31,7 @@ export function readYaml(text: string, places: Places): Outcome<YamlText> {
         return failed([tooMuch(places(parser.offset, parser.offset), { count, ...LIMITS.tokens })]);
     }
     for (const token of parser.end()) tokens.push(token);
-    const documents = [...new Composer(OPTIONS).compose(tokens)];
-    return outcome({ documents, errors: documents.flatMap((document) => document.errors) });
+    return outcome([...new Composer(OPTIONS).compose(tokens)]);
   } catch (thrown) {
     const reason = thrown instanceof Error ? thrown.message : String(thrown);
     return failed([yamlProblem(places(0, 0), { reason })]);
