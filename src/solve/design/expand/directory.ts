@@ -1,0 +1,42 @@
+import type { Finding } from "../../../findings/finding.ts";
+import type { Reference } from "../../../parse/draft.ts";
+import type { Entry } from "./entry.ts";
+import type { Expansion } from "./expand.ts";
+import { matchPath, reportMatch } from "./match.ts";
+
+/** Finds parts by what a maker calls them: a path or the unambiguous end of one. A row of copies or a group is all its parts. */
+export interface Directory {
+  /** Null when nothing, or more than one thing, fits; reported. */
+  readonly find: (reference: Reference) => readonly Entry[] | null;
+  readonly byId: ReadonlyMap<string, Entry>;
+}
+
+export function createDirectory({ entries, groups }: Expansion, report: (finding: Finding) => void): Directory {
+  const things = new Map<string, Entry[]>();
+  const put = (name: string, entry: Entry): void => {
+    const list = things.get(name);
+    if (list) list.push(entry);
+    else things.set(name, [entry]);
+  };
+  for (const entry of entries) {
+    put(entry.id, entry);
+    if (entry.copy) put(entry.path.slice(0, -1).join("."), entry);
+    for (const group of groups) if (entry.id.startsWith(`${group}.`)) put(group, entry);
+  }
+  const paths = [...things.keys()].map((name) => name.split("."));
+  const known = new Map<string, readonly Entry[] | null>();
+  return {
+    byId: new Map(entries.map((entry) => [entry.id, entry])),
+    find(reference) {
+      const name = reference.path.join(".");
+      const before = known.get(name);
+      // Asked again for the same words: found, or told already.
+      if (before !== undefined) return before;
+      const matches = matchPath(paths, reference.path).map((i) => paths[i] as readonly string[]);
+      const found = matches.length === 1 ? (things.get((matches[0] as readonly string[]).join(".")) ?? null) : null;
+      if (found === null) reportMatch(reference, matches, paths, report);
+      known.set(name, found);
+      return found;
+    },
+  };
+}

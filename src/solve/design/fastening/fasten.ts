@@ -1,0 +1,71 @@
+import type { Contact } from "../../../geometry/index.ts";
+import type { JointDraft } from "../../../parse/draft.ts";
+import { inches, type Length, millimetres } from "../../../units/length.ts";
+import { negate, ZERO } from "../../../units/rational.ts";
+import type { Arrangement } from "../../design.ts";
+import type { AxisIndex } from "../space.ts";
+import { dowels } from "./dowel.ts";
+import { nails } from "./nail.ts";
+import { pocketScrews } from "./pocket.ts";
+import { contactBox } from "./row.ts";
+import { screws } from "./screw.ts";
+import type { FasteningContext, Maker, Member, Site } from "./site.ts";
+
+export type FasteningMethod = "screws" | "pocket screws" | "dowels" | "nails" | "brads";
+
+/** What fastens a joint: its own method, or what is added to glue, laps and housings. */
+export function fasteningOf(draft: JointDraft): FasteningMethod | null {
+  const method = draft.with.value;
+  if (
+    method === "screws" ||
+    method === "pocket screws" ||
+    method === "dowels" ||
+    method === "nails" ||
+    method === "brads"
+  )
+    return method;
+  const kind = draft.fasteners?.kind;
+  return kind === undefined ? null : (`${kind}s` as FasteningMethod);
+}
+
+/**
+ * The ways in which a joint may be fastened, best first: as described, then shifted along the row a little either way, so that
+ * fasteners of neighbouring joints can keep out of each other's way. Empty when it cannot be done, which has been reported.
+ */
+export function fasten(method: FasteningMethod, site: Site, context: FasteningContext): readonly Arrangement[] {
+  const shifts = context.units === "inch" ? [inches(3, 8), inches(3, 4)] : [millimetres(10), millimetres(20)];
+  const offsets = [ZERO, ...shifts.flatMap((by) => [by, negate(by)])];
+  const make = MAKERS[method];
+  const [first, ...rest] = offsets;
+  const best = make(site, first as Length, context);
+  if (best.length === 0) return [];
+  // What is wrong with the first is told once; the others only offer themselves.
+  const quiet = { ...context, report: () => undefined };
+  return [...best, ...rest.flatMap((offset) => make(site, offset, quiet))];
+}
+
+const MAKERS: Readonly<Record<FasteningMethod, Maker>> = {
+  screws,
+  "pocket screws": pocketScrews,
+  dowels,
+  nails: (site, offset, context) => nails("nail", site, offset, context),
+  brads: (site, offset, context) => nails("brad", site, offset, context),
+};
+
+/** The site of a joint: its largest contact that faces along an axis; null where there is none. */
+export function siteOf(
+  joint: string,
+  draft: JointDraft,
+  head: Member,
+  hold: Member,
+  contacts: readonly Contact[],
+  headIsFirst: boolean,
+): Site | null {
+  const square = contacts.filter(({ normal }) => normal.filter((n) => Math.abs(n) < 1e-9).length === 2);
+  const [first, ...others] = square;
+  if (!first) return null;
+  const largest = others.reduce((best, c) => (c.area > best.area ? c : best), first);
+  const axis = largest.normal.findIndex((n) => Math.abs(n) > 0.5) as AxisIndex;
+  const away = largest.normal[axis] > 0 === headIsFirst;
+  return { joint, draft, head, hold, axis, sign: away ? 1 : -1, area: contactBox(head.body, hold.body, largest) };
+}

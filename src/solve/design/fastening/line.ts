@@ -1,0 +1,56 @@
+import type { Solid } from "../../../geometry/index.ts";
+import { type Length, TOLERANCE } from "../../../units/length.ts";
+import {
+  absolute,
+  add,
+  compare,
+  divide,
+  less,
+  max,
+  min,
+  multiply,
+  rational,
+  subtract,
+  ZERO,
+} from "../../../units/rational.ts";
+import type { Point } from "../../design.ts";
+import type { AxisIndex } from "../space.ts";
+
+const tolerance = rational(TOLERANCE);
+
+/**
+ * How far the wood reaches from a point on a solid's skin, straight into it along an axis. Exact. Zero where there is no wood.
+ */
+export function depthAt(solid: Solid, from: Point, axis: AxisIndex, sign: 1 | -1): Length {
+  const runs = solid.pieces.flatMap((piece) => {
+    const run = runThrough(piece, from, axis, sign);
+    return run ? [run] : [];
+  });
+  runs.sort((a, b) => compare(a.from, b.from) || compare(a.to, b.to));
+  let reach = ZERO;
+  for (const run of runs) {
+    if (less(add(reach, tolerance), run.from)) break;
+    reach = max(reach, run.to);
+  }
+  return reach;
+}
+
+/** The stretch of the ray that lies inside a convex piece, its skin counted in. */
+function runThrough(piece: Solid["pieces"][number], from: Point, axis: AxisIndex, sign: 1 | -1) {
+  let low = rational(-TOLERANCE);
+  let high: Length | null = null;
+  for (const { plane } of piece.faces) {
+    const coefficients = [plane.A, plane.B, plane.C] as const;
+    const at = coefficients.reduce((so, c, i) => add(so, multiply(rational(c), from[i] as Length)), ZERO);
+    const room = subtract(rational(plane.D), at);
+    const rate = rational(coefficients[axis] * BigInt(sign));
+    if (rate.n === 0n) {
+      if (room.n < 0n && less(multiply(tolerance, rational(Math.ceil(plane.norm))), absolute(room))) return null;
+      continue;
+    }
+    const t = divide(room, rate);
+    if (rate.n > 0n) high = high === null ? t : min(high, t);
+    else low = max(low, t);
+  }
+  return high !== null && less(low, high) && less(ZERO, high) ? { from: low, to: high } : null;
+}

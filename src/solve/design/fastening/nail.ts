@@ -1,0 +1,88 @@
+import { screwComesThrough } from "../../../findings/rules/screw-comes-through.ts";
+import { screwTooShort } from "../../../findings/rules/screw-too-short.ts";
+import { inches, type Length, millimetres } from "../../../units/length.ts";
+import { add, compare, less, multiply, negate, rational, subtract } from "../../../units/rational.ts";
+import type { Arrangement, Fastener } from "../../design.ts";
+import { shift, unit } from "../space.ts";
+import { SOLD_LENGTHS, WIRE } from "./catalogue.ts";
+import { depthAt } from "./line.ts";
+import { placesOf } from "./places-of.ts";
+import { type FasteningContext, options, type Site } from "./site.ts";
+
+/** Nails and brads through the headed part, without holes. */
+export function nails(
+  kind: "nail" | "brad",
+  site: Site,
+  offset: Length,
+  context: FasteningContext,
+): readonly Arrangement[] {
+  const { head, hold, axis, sign } = site;
+  const places = placesOf(site, offset, context);
+  if (!places) return [];
+  const { shank, head: headSize } = WIRE[kind];
+  const fasteners: Fastener[] = [];
+  for (const [number, at] of places.points.entries()) {
+    const through = depthAt(head.solid, at, axis, sign > 0 ? -1 : 1);
+    const room = depthAt(hold.solid, at, axis, sign);
+    const length = lengthFor(kind, site, through, room, context);
+    if (!length) return [];
+    fasteners.push({
+      id: `${site.joint}.${number + 1}`,
+      joint: site.joint,
+      kind,
+      item: `${context.printItem(length)} ${kind}`,
+      length,
+      rod: shank,
+      head: {
+        at: shift(at, axis, sign > 0 ? negate(through) : through),
+        diameter: headSize,
+        height: shank,
+        seat: "flush",
+      },
+      direction: unit(axis, sign),
+      through: [head.id],
+      into: hold.id,
+      travelsWith: null,
+    });
+  }
+  return [{ fasteners, holes: [] }];
+}
+
+/** The length asked for, or the longest sold that has at most two thirds in the second part and stays in it. */
+function lengthFor(
+  kind: "nail" | "brad",
+  site: Site,
+  through: Length,
+  room: Length,
+  context: FasteningContext,
+): Length | null {
+  const { draft, head, hold } = site;
+  const said = options(draft);
+  const inch = context.units === "inch";
+  const place = said.at ?? draft.at;
+  const asked = said.length ? context.measure(said.length) : undefined;
+  if (asked === null) return null;
+  const under = inch ? inches(1, 8) : millimetres(3);
+  const most = subtract(add(through, room), under);
+  const usual = SOLD_LENGTHS[kind][inch ? "inch" : "mm"].filter(
+    (length) =>
+      compare(length, most) <= 0 && compare(length, multiply(through, rational(3))) <= 0 && less(through, length),
+  );
+  const length = asked ?? usual.at(-1);
+  if (!length || compare(length, through) <= 0) {
+    context.report(
+      screwTooShort(place, {
+        length: length ? context.print(length) : null,
+        part: head.id,
+        thick: context.print(through),
+      }),
+    );
+    return null;
+  }
+  const left = subtract(add(through, room), length);
+  if (left.n > 0n) return length;
+  context.report(
+    screwComesThrough(place, { length: context.print(length), part: hold.id, left: context.print(left), out: true }),
+  );
+  return null;
+}

@@ -1,0 +1,49 @@
+import type { Finding } from "../../../findings/finding.ts";
+import type { Solid } from "../../../geometry/index.ts";
+import type { FastenersDraft, Formula, JointDraft, Units } from "../../../parse/draft.ts";
+import type { Length } from "../../../units/length.ts";
+import type { Arrangement, Box } from "../../design.ts";
+import type { Frame } from "../placing/attitude.ts";
+import type { AxisIndex } from "../space.ts";
+
+/** A finished part, as fasteners see it. */
+export interface Member {
+  readonly id: string;
+  readonly solid: Solid;
+  readonly body: Box;
+  readonly frame: Frame;
+  readonly softwood: boolean;
+}
+
+export interface FasteningContext {
+  readonly units: Units;
+  readonly measure: (formula: Formula) => Length | null;
+  readonly count: (formula: Formula) => number | null;
+  readonly report: (finding: Finding) => void;
+  /** For findings. */
+  readonly print: (length: Length) => string;
+  /** For the plan: true fractions. */
+  readonly printItem: (length: Length) => string;
+  /** The middle of the piece: heads look that way where there is a choice. */
+  readonly centre: readonly [number, number, number];
+}
+
+/** Where the fasteners of one joint go. */
+export interface Site {
+  readonly joint: string;
+  readonly draft: JointDraft;
+  /** The part under the head, and the one that holds the point. */
+  readonly head: Member;
+  readonly hold: Member;
+  /** From the head's part into the holding one, along an axis. */
+  readonly axis: AxisIndex;
+  readonly sign: 1 | -1;
+  /** The rectangle of the contact. */
+  readonly area: Box;
+}
+
+/** What the maker said about the fasteners of a joint. */
+export const options = (draft: JointDraft): Partial<FastenersDraft> => draft.fasteners ?? {};
+
+/** Makes the fasteners of a site, all moved along its row by `offset`. */
+export type Maker = (site: Site, offset: Length, context: FasteningContext) => readonly Arrangement[];

@@ -1,0 +1,118 @@
+import { housingTooDeep } from "../../../findings/rules/housing-too-deep.ts";
+import type { Face } from "../../../parse/draft.ts";
+import { inches, type Length, millimetres } from "../../../units/length.ts";
+import { add, compare, half, less, max, min, subtract, ZERO } from "../../../units/rational.ts";
+import type { Box } from "../../design.ts";
+import { slab } from "../shapes/shape.ts";
+import { blankOf, boxFeature } from "../shapes/workpiece.ts";
+import { common, extent, faceAxis, faceOf, isSolidBox, moveFace, otherAxes, setFace, triple, unit } from "../space.ts";
+import { type Bench, type JoineryContext, type Joining, type Jointed, playOf } from "./work.ts";
+
+/**
+ * Dado, rabbet and groove: the joined part's body ends at the face of the other, the joint lengthens it by `deep` over its whole
+ * section and cuts its room. Default depths (common practice, no source): a third of the wood, 1/4 in in a groove.
+ */
+export interface Housing {
+  readonly joining: Joining;
+  /** Face of the joined part that goes in. */
+  readonly face: Face;
+  readonly deep: Length;
+  readonly play: Length;
+}
+
+/** Reads the numbers of a housing and lengthens the joined part. Rooms are cut when every part has its full length. */
+export function growHousing(joining: Joining, bench: Bench, context: JoineryContext): Housing | null {
+  const { draft, touch } = joining;
+  if (touch.kind !== "faces") return null;
+  const mate = bench.piece(joining.to.id);
+  const groove = draft.with.value === "groove";
+  const inch = context.units === "inch";
+  const thick = extent(mate.body, touch.axis);
+  const usual = min(inch ? inches(1, 4) : millimetres(6), half(thick));
+  const deep = draft.deep ? context.measure(draft.deep) : usual;
+  const play = playOf(draft, context, groove ? (inch ? inches(1, 16) : millimetres(3, 2)) : ZERO);
+  if (!deep || !play) return null;
+  if (compare(deep, thick) >= 0) {
+    context.report(
+      housingTooDeep(draft.deep?.at ?? draft.at, {
+        part: mate.entry.id,
+        deep: context.print(deep),
+        thick: context.print(thick),
+      }),
+    );
+    return null;
+  }
+  const face = faceOf(touch.axis, touch.sign > 0);
+  const piece = bench.piece(joining.join.id);
+  const by = groove ? max(subtract(deep, play), ZERO) : deep;
+  // Lengthened once for each face, by the deepest joint there.
+  const wanted = moveFace(piece.body, face, by);
+  const axis = faceAxis(face);
+  const further =
+    touch.sign > 0 ? max(piece.grown.high[axis], wanted.high[axis]) : min(piece.grown.low[axis], wanted.low[axis]);
+  bench.grow(joining.join.id, setFace(piece.grown, face, further));
+  return { joining, face, deep, play };
+}
+
+/** Cuts the room for the joined part out of the other. */
+export function cutHousing(housing: Housing, bench: Bench, context: JoineryContext): Jointed {
+  const { joining, face, deep, play } = housing;
+  const { draft, touch } = joining;
+  const method = draft.with.value as "dado" | "rabbet" | "groove";
+  const axis = faceAxis(face);
+  const joined = bench.piece(joining.join.id);
+  const mate = bench.piece(joining.to.id);
+  const into = { axis, sign: isPositive(touch) ? (1 as const) : (-1 as const) };
+  let room: Box = setFace(slab(joined.grown, face, ZERO), face, edgeOf(joined.body, axis, into.sign, deep));
+  room = setFace(room, opposite(face), bodyFace(joined.body, axis, into.sign));
+  const [a, b] = otherAxes(axis);
+  const thin = less(extent(joined.grown, a), extent(joined.grown, b)) ? a : b;
+  if (method !== "groove") {
+    room = moveFace(moveFace(room, faceOf(thin, false), half(play)), faceOf(thin, true), half(play));
+  }
+  const run = thin === a ? b : a;
+  // What fills the other part from end to end is cut right through it, tenons included, as a plane or a saw runs.
+  const blank = blankOf(mate);
+  const covers = compare(room.low[run], mate.body.low[run]) <= 0 && compare(room.high[run], mate.body.high[run]) >= 0;
+  if (covers)
+    room = {
+      low: triple((i) => (i === run ? blank.low[i] : room.low[i])),
+      high: triple((i) => (i === run ? blank.high[i] : room.high[i])),
+    };
+  room = stop(housing, room, bench, context);
+  room = common(room, blank);
+  if (isSolidBox(room))
+    bench.cut(joining.to.id, { kind: "box", box: room }, boxFeature(method, joining.id, room, into, run));
+  return { joining, insertion: unit(axis, into.sign), gap: method === "groove" ? play : ZERO };
+}
+
+/** A stopped housing ends short of a face of the joined part, whose tongue is cut back there. */
+function stop({ joining, face, deep }: Housing, room: Box, bench: Bench, context: JoineryContext): Box {
+  const stopped = joining.draft.stopped;
+  const by = stopped && context.measure(stopped.by);
+  if (!stopped || !by) return room;
+  const joined = bench.piece(joining.join.id);
+  const axis = faceAxis(face);
+  const sign = face === faceOf(axis, true) ? 1 : -1;
+  const strip = slab(joined.grown, stopped.from, by);
+  const tongue = setFace(
+    setFace(strip, face, edgeOf(joined.body, axis, sign, deep)),
+    opposite(face),
+    bodyFace(joined.body, axis, sign),
+  );
+  if (isSolidBox(tongue)) {
+    const from = {
+      axis: faceAxis(stopped.from),
+      sign: stopped.from === faceOf(faceAxis(stopped.from), true) ? (-1 as const) : (1 as const),
+    };
+    bench.cut(joining.join.id, { kind: "box", box: tongue }, boxFeature("notch", joining.id, tongue, from, axis));
+  }
+  const inner = strip[stopped.from === faceOf(faceAxis(stopped.from), true) ? "low" : "high"][faceAxis(stopped.from)];
+  return setFace(room, stopped.from, inner);
+}
+
+const isPositive = (touch: Joining["touch"]): boolean => touch.kind === "faces" && touch.sign > 0;
+const opposite = (face: Face): Face => faceOf(faceAxis(face), face !== faceOf(faceAxis(face), true));
+const bodyFace = (body: Box, axis: 0 | 1 | 2, sign: 1 | -1): Length => (sign > 0 ? body.high[axis] : body.low[axis]);
+const edgeOf = (body: Box, axis: 0 | 1 | 2, sign: 1 | -1, deep: Length): Length =>
+  sign > 0 ? add(body.high[axis], deep) : subtract(body.low[axis], deep);

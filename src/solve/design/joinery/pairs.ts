@@ -1,0 +1,102 @@
+import type { Finding } from "../../../findings/finding.ts";
+import { jointDoesNotTouch } from "../../../findings/rules/joint-does-not-touch.ts";
+import { jointWithItself } from "../../../findings/rules/joint-with-itself.ts";
+import type { JointDraft, Reference } from "../../../parse/draft.ts";
+import type { Length } from "../../../units/length.ts";
+import { compare, ZERO } from "../../../units/rational.ts";
+import type { Box } from "../../design.ts";
+import type { Directory } from "../expand/directory.ts";
+import type { Entry } from "../expand/entry.ts";
+import { type Touch, touchOf } from "./touch.ts";
+
+/** Two parts that a joint entry puts together, and how their bodies meet. */
+export interface Pair {
+  readonly draft: JointDraft;
+  readonly join: Entry;
+  readonly to: Entry;
+  readonly touch: Touch & { readonly kind: "faces" | "overlap" };
+}
+
+export interface PairContext {
+  readonly directory: Directory;
+  /** Null for a part that could not be placed. */
+  readonly bodyOf: (entry: Entry) => Box | null;
+  readonly report: (finding: Finding) => void;
+  readonly print: (length: Length) => string;
+}
+
+/** Every pair of a joint entry that meets. Each name must meet at least one of the other side. */
+export function pairsOf(draft: JointDraft, context: PairContext): readonly Pair[] {
+  const side = (names: readonly Reference[]): Side =>
+    names.map((name) => ({ name, entries: context.directory.find(name) }));
+  const [joined, mates] = [side(draft.join), side(draft.to)];
+  const all = (side: Side): readonly Entry[] => [...new Set(side.flatMap(({ entries }) => entries ?? []))];
+  const pairs = all(joined).flatMap((join) => all(mates).flatMap((to) => meet(draft, join, to, context)));
+  if ([...joined, ...mates].some(({ entries }) => entries === null)) return pairs;
+  reportLonely(
+    draft,
+    joined,
+    all(mates),
+    pairs.map((p) => p.join),
+    context,
+  );
+  reportLonely(
+    draft,
+    mates,
+    all(joined),
+    pairs.map((p) => p.to),
+    context,
+  );
+  return pairs;
+}
+
+type Side = readonly { readonly name: Reference; readonly entries: readonly Entry[] | null }[];
+
+function meet(draft: JointDraft, join: Entry, to: Entry, context: PairContext): readonly Pair[] {
+  if (join === to) return [];
+  const [a, b] = [context.bodyOf(join), context.bodyOf(to)];
+  if (!a || !b) return [];
+  const touch = touchOf(a, b);
+  return touch.kind === "faces" || touch.kind === "overlap" ? [{ draft, join, to, touch }] : [];
+}
+
+/** Tells of each part named on a side that meets nothing on the other, with the distance to what is nearest. */
+function reportLonely(
+  draft: JointDraft,
+  side: Side,
+  others: readonly Entry[],
+  met: readonly Entry[],
+  context: PairContext,
+): void {
+  for (const { name, entries } of side)
+    for (const entry of entries ?? []) {
+      if (met.includes(entry)) continue;
+      const body = context.bodyOf(entry);
+      const rest = others.filter((other) => other !== entry);
+      if (rest.length === 0) {
+        context.report(jointWithItself(name.at, { name: entry.id }));
+        continue;
+      }
+      const near = rest
+        .flatMap((other) => {
+          const box = context.bodyOf(other);
+          return body && box ? [{ other, touch: touchOf(body, box) }] : [];
+        })
+        .reduce<{ other: Entry; by: Length } | null>((best, { other, touch }) => {
+          const by = touch.kind === "apart" ? touch.by : ZERO;
+          return best && compare(best.by, by) <= 0 ? best : { other, by };
+        }, null);
+      if (near)
+        context.report(
+          jointDoesNotTouch(
+            name.at,
+            {
+              join: entry.id,
+              to: near.other.id,
+              apart: compare(near.by, ZERO) > 0 ? context.print(near.by) : null,
+            },
+            { also: [{ at: draft.at, label: "in this joint" }] },
+          ),
+        );
+    }
+}

@@ -1,0 +1,220 @@
+import type { Face, ShapeDraft } from "../../../parse/draft.ts";
+import type { Length } from "../../../units/length.ts";
+import { add, half, multiply, type Rational, rational, subtract, ZERO } from "../../../units/rational.ts";
+import type { Box, Direction, Feature, Hole } from "../../design.ts";
+import type { Frame } from "../placing/attitude.ts";
+import {
+  type AxisIndex,
+  extent,
+  faceAxis,
+  facePosition,
+  isHigh,
+  middle,
+  moveFace,
+  normalOf,
+  opposite,
+  otherAxes,
+  point,
+  setFace,
+  thirdAxis,
+  triple,
+} from "../space.ts";
+import { boxFeature, type Cut, planeCut } from "./workpiece.ts";
+
+/** What a shape does to a part. */
+export interface Shaped {
+  readonly cuts: readonly Cut[];
+  readonly tongues: readonly Box[];
+  readonly features: readonly Feature[];
+  readonly holes: readonly Hole[];
+}
+
+/** Evaluates the formulas of a shape; null when one failed and has been reported. */
+export type Measure = (formula: import("../../../parse/draft.ts").Formula) => Length | null;
+
+const NOTHING: Shaped = { cuts: [], tongues: [], features: [], holes: [] };
+
+/** The shape as cuts in space. `body` is the untapered box that faces refer to. */
+export function shapePart(part: string, shape: ShapeDraft, body: Box, frame: Frame, measure: Measure): Shaped | null {
+  switch (shape.shape) {
+    case "taper":
+      return taper(shape, body, measure);
+    case "chamfer":
+    case "bevel": {
+      const wide = measure(shape.shape === "chamfer" ? shape.by : shape.wide);
+      const deep = measure(shape.shape === "chamfer" ? shape.by : shape.deep);
+      return wide && deep && slope(shape.shape, shape.along.faces, wide, deep, body);
+    }
+    case "notch":
+    case "rabbet": {
+      const wide = measure(shape.wide);
+      const deep = measure(shape.deep);
+      if (!wide || !deep) return null;
+      const [first, second] = shape.along.faces;
+      // A notch reaches `wide` in from the first face; a rabbet is `deep` there and `wide` from the second.
+      const [inFirst, inSecond] = shape.shape === "notch" ? [wide, deep] : [deep, wide];
+      return boxCut(
+        shape.shape,
+        cornerBox(body, first, inFirst, second, inSecond),
+        first,
+        thirdAxis(faceAxis(first), faceAxis(second)),
+      );
+    }
+    case "groove":
+    case "dado":
+    case "mortise":
+      return channel(shape, body, measure);
+    case "tenon":
+      return tenon(shape, body, frame, measure);
+    case "hole":
+      return hole(part, shape, body, measure);
+  }
+}
+
+const inward = (face: Face): { axis: AxisIndex; sign: 1 | -1 } => ({
+  axis: faceAxis(face),
+  sign: isHigh(face) ? -1 : 1,
+});
+
+const boxCut = (
+  kind: "notch" | "rabbet" | "groove" | "dado" | "mortise",
+  box: Box,
+  face: Face,
+  along: AxisIndex,
+): Shaped => ({
+  ...NOTHING,
+  cuts: [{ kind: "box", box }],
+  features: [boxFeature(kind, null, box, inward(face), along)],
+});
+
+/** The slab of a box that lies within `depth` of a face. */
+export const slab = (box: Box, face: Face, depth: Length): Box =>
+  setFace(
+    box,
+    opposite(face),
+    isHigh(face) ? subtract(facePosition(box, face), depth) : add(facePosition(box, face), depth),
+  );
+
+const cornerBox = (body: Box, first: Face, inFirst: Length, second: Face, inSecond: Length): Box =>
+  slab(slab(body, first, inFirst), second, inSecond);
+
+function taper(shape: ShapeDraft & { shape: "taper" }, body: Box, measure: Measure): Shaped | null {
+  const [to, over] = [measure(shape.to), measure(shape.over)];
+  if (!to || !over) return null;
+  const end = shape.end.value;
+  const shapes = shape.faces.map((face) => {
+    const both = shape.faces.includes(opposite(face));
+    const lost = subtract(extent(body, faceAxis(face)), to);
+    // The face starts to lean `over` away from the end and has lost `inset` where it gets there.
+    const inset = both ? half(lost) : lost;
+    return slopeBetween("taper", face, end, over, inset, body);
+  });
+  return { ...NOTHING, cuts: shapes.flatMap((s) => s.cuts), features: shapes.flatMap((s) => s.features) };
+}
+
+/** A flat that leaves `face` at the distance `back` from `end` and meets `end` at the distance `down` from `face`. */
+function slopeBetween(
+  kind: "taper" | "chamfer" | "bevel",
+  face: Face,
+  end: Face,
+  back: Length,
+  down: Length,
+  body: Box,
+): Shaped {
+  const signed = (of: Face, value: Rational): Rational => (isHigh(of) ? value : multiply(value, rational(-1)));
+  const normal = triple((axis) =>
+    axis === faceAxis(face) ? signed(face, back) : axis === faceAxis(end) ? signed(end, down) : ZERO,
+  );
+  const start = moveFace(body, end, multiply(back, rational(-1)));
+  const at = triple((axis) =>
+    axis === faceAxis(face)
+      ? facePosition(body, face)
+      : axis === faceAxis(end)
+        ? facePosition(start, end)
+        : body.low[axis],
+  );
+  const cut = planeCut(point(...at), normal);
+  const direction = cut.normal.map(Number) as unknown as Direction;
+  return { ...NOTHING, cuts: [cut], features: [{ kind, for: null, origin: cut.point, normal: direction }] };
+}
+
+const slope = (
+  kind: "chamfer" | "bevel",
+  [first, second]: readonly [Face, Face],
+  wide: Length,
+  deep: Length,
+  body: Box,
+): Shaped => slopeBetween(kind, first, second, wide, deep, body);
+
+function channel(
+  shape: ShapeDraft & { shape: "groove" | "dado" | "mortise" },
+  body: Box,
+  measure: Measure,
+): Shaped | null {
+  const [inFrom, wide, deep] = [measure(shape.inFrom), measure(shape.wide), measure(shape.deep)];
+  const from = shape.from ? measure(shape.from) : undefined;
+  const to = shape.to ? measure(shape.to) : undefined;
+  if (!inFrom || !wide || !deep || from === null || to === null) return null;
+  const run = thirdAxis(faceAxis(shape.in), faceAxis(shape.near));
+  const near = moveFace(body, shape.near, multiply(inFrom, rational(-1)));
+  const box = slab(slab(near, shape.near, wide), shape.in, deep);
+  const low = triple((axis) => (axis === run && from ? from : box.low[axis]));
+  const high = triple((axis) => (axis === run && to ? to : box.high[axis]));
+  return boxCut(shape.shape, { low, high }, shape.in, run);
+}
+
+function tenon(shape: ShapeDraft & { shape: "tenon" }, body: Box, frame: Frame, measure: Measure): Shaped | null {
+  const [long, thick] = [measure(shape.long), measure(shape.thick)];
+  const wide = shape.wide ? measure(shape.wide) : undefined;
+  if (!long || !thick || wide === null) return null;
+  const axis = faceAxis(shape.on);
+  const [a, b] = otherAxes(axis);
+  const thin = frame.thickness === axis ? a : frame.thickness;
+  const broad = thin === a ? b : a;
+  const across = (i: AxisIndex, size: Length, sign: 1 | -1): Length =>
+    add(middle(body, i), multiply(half(size), rational(sign)));
+  const section = (i: AxisIndex): Length => (i === thin ? thick : i === broad && wide ? wide : extent(body, i));
+  const outer = slab(moveFace(body, shape.on, long), shape.on, long);
+  const box: Box = {
+    low: triple((i) => (i === axis ? outer.low[i] : across(i, section(i), -1))),
+    high: triple((i) => (i === axis ? outer.high[i] : across(i, section(i), 1))),
+  };
+  const into = { axis, sign: isHigh(shape.on) ? (1 as const) : (-1 as const) };
+  return { ...NOTHING, tongues: [box], features: [boxFeature("tenon", null, box, into, broad)] };
+}
+
+function hole(part: string, shape: ShapeDraft & { shape: "hole" }, body: Box, measure: Measure): Shaped | null {
+  const diameter = measure(shape.diameter);
+  const deep = shape.deep ? measure(shape.deep) : extent(body, faceAxis(shape.in));
+  const distances = shape.centre.map(({ distance }) => measure(distance));
+  const counterbore = shape.counterbore && {
+    diameter: measure(shape.counterbore.diameter),
+    depth: measure(shape.counterbore.deep),
+  };
+  if (!diameter || !deep || distances.some((d) => d === null)) return null;
+  if (counterbore && (!counterbore.diameter || !counterbore.depth)) return null;
+  const at = triple((axis) => {
+    const side = shape.centre.findIndex(({ from }) => faceAxis(from) === axis);
+    if (side < 0) return facePosition(body, shape.in);
+    const { from } = shape.centre[side] as { from: Face };
+    return facePosition(moveFace(body, from, multiply(distances[side] as Length, rational(-1))), from);
+  });
+  const stages = [
+    ...(counterbore ? [{ diameter: counterbore.diameter as Length, depth: counterbore.depth as Length }] : []),
+    { diameter, depth: deep },
+  ];
+  const keep = { edge: ZERO, end: ZERO, under: ZERO };
+  const direction = normalOf(opposite(shape.in));
+  const bored: Hole = {
+    part,
+    kind: "bolt",
+    at: point(...at),
+    direction,
+    stages,
+    through: !shape.deep,
+    for: null,
+    keep,
+    atBench: true,
+  };
+  return { ...NOTHING, holes: [bored] };
+}

@@ -1,0 +1,172 @@
+import type { Finding } from "../../../findings/finding.ts";
+import { divisionByZero } from "../../../findings/rules/division-by-zero.ts";
+import { kindsDoNotMix } from "../../../findings/rules/kinds-do-not-mix.ts";
+import { measureTooLarge } from "../../../findings/rules/measure-too-large.ts";
+import { wrongKind } from "../../../findings/rules/wrong-kind.ts";
+import type { Formula, FunctionName } from "../../../parse/draft.ts";
+import { type Length, millimetres } from "../../../units/length.ts";
+import {
+  absolute,
+  add,
+  ceil,
+  divide,
+  floor,
+  less,
+  max,
+  min,
+  multiply,
+  negate,
+  type Rational,
+  rational,
+  round,
+  sign,
+  subtract,
+} from "../../../units/rational.ts";
+import { KIND_WORDS, type Quantity } from "./quantity.ts";
+
+/** What a formula needs to know about the place where it stands. */
+export interface Scope {
+  /** A bare number becomes this many units per 1 when it is a length. */
+  readonly unit: Rational;
+  readonly report: (finding: Finding) => void;
+  /** The value of a name; null when it has none, which has then been reported. */
+  readonly name: (formula: Formula & { kind: "name" }) => Quantity | null;
+}
+
+const LARGEST = millimetres(100_000);
+
+/** The value of a formula, or null when a finding (reported through the scope) stands in the way. */
+export function evaluate(formula: Formula, scope: Scope): Quantity | null {
+  switch (formula.kind) {
+    case "number":
+      return { kind: "bare", value: formula.value };
+    case "measure":
+      return { kind: "length", value: formula.value };
+    case "angle":
+      return { kind: "angle", value: formula.degrees };
+    case "name":
+      return scope.name(formula);
+    case "negate": {
+      const of = evaluate(formula.of, scope);
+      return of && { kind: of.kind, value: negate(of.value) };
+    }
+    case "operation": {
+      const left = evaluate(formula.left, scope);
+      const right = evaluate(formula.right, scope);
+      return left && right && operate(formula, left, right, scope);
+    }
+    case "call": {
+      const of = formula.of.map((argument) => evaluate(argument, scope));
+      return of.some((q) => q === null) ? null : call(formula, of as Quantity[], scope);
+    }
+  }
+}
+
+/** The formula as a length of at most 100 m. */
+export function evaluateLength(formula: Formula, scope: Scope): Length | null {
+  const quantity = evaluate(formula, scope);
+  if (quantity === null) return null;
+  if (quantity.kind !== "bare" && quantity.kind !== "length") {
+    scope.report(wrongKind(formula.at, { wanted: "a measure", found: KIND_WORDS[quantity.kind] }));
+    return null;
+  }
+  const value = quantity.kind === "bare" ? multiply(quantity.value, scope.unit) : quantity.value;
+  if (less(LARGEST, absolute(value))) {
+    scope.report(measureTooLarge(formula.at, {}));
+    return null;
+  }
+  return value;
+}
+
+/** The formula as a plain number. */
+export function evaluateNumber(formula: Formula, scope: Scope): Rational | null {
+  const quantity = evaluate(formula, scope);
+  if (quantity === null) return null;
+  if (quantity.kind === "bare" || quantity.kind === "plain") return quantity.value;
+  scope.report(wrongKind(formula.at, { wanted: "a plain number", found: KIND_WORDS[quantity.kind] }));
+  return null;
+}
+
+function operate(
+  formula: Formula & { kind: "operation" },
+  left: Quantity,
+  right: Quantity,
+  scope: Scope,
+): Quantity | null {
+  const { operator } = formula;
+  if (operator === "+" || operator === "-") {
+    const alike = unify(formula, [left, right], scope);
+    if (!alike) return null;
+    const [a, b] = alike.values as [Rational, Rational];
+    return { kind: alike.kind, value: operator === "+" ? add(a, b) : subtract(a, b) };
+  }
+  if (operator === "/" && sign(right.value) === 0) {
+    scope.report(divisionByZero(formula.right.at, {}));
+    return null;
+  }
+  const kind = operator === "*" ? productKind(left.kind, right.kind) : quotientKind(left.kind, right.kind);
+  if (kind === null) {
+    scope.report(kindsDoNotMix(formula.at, { operator, left: KIND_WORDS[left.kind], right: KIND_WORDS[right.kind] }));
+    return null;
+  }
+  return { kind, value: operator === "*" ? multiply(left.value, right.value) : divide(left.value, right.value) };
+}
+
+type Kind = Quantity["kind"];
+const isFactor = (kind: Kind): boolean => kind === "bare" || kind === "plain";
+
+const productKind = (a: Kind, b: Kind): Kind | null => {
+  if (isFactor(a) && isFactor(b)) return a === "bare" && b === "bare" ? "bare" : "plain";
+  if (isFactor(a)) return b;
+  if (isFactor(b)) return a;
+  return a === "length" && b === "length" ? "area" : null;
+};
+
+const quotientKind = (a: Kind, b: Kind): Kind | null => {
+  if (isFactor(a) && isFactor(b)) return a === "bare" && b === "bare" ? "bare" : "plain";
+  if (isFactor(b)) return a;
+  if (a === b) return "plain";
+  return a === "area" && b === "length" ? "length" : null;
+};
+
+/** Values of one kind, for sums and comparisons: bare numbers follow the others. */
+function unify(
+  formula: Formula & { kind: "operation" | "call" },
+  of: readonly Quantity[],
+  scope: Scope,
+): { kind: Kind; values: readonly Rational[] } | null {
+  const kind = of.find((q) => q.kind !== "bare")?.kind ?? "bare";
+  const odd = of.find((q) => q.kind !== "bare" && q.kind !== kind);
+  if (odd || (kind === "area" && of.some((q) => q.kind === "bare"))) {
+    const operator = formula.kind === "operation" ? formula.operator : formula.name;
+    const other = odd ?? (of.find((q) => q.kind === "bare") as Quantity);
+    scope.report(kindsDoNotMix(formula.at, { operator, left: KIND_WORDS[kind], right: KIND_WORDS[other.kind] }));
+    return null;
+  }
+  return {
+    kind,
+    values: of.map((q) => (q.kind === "bare" && kind === "length" ? multiply(q.value, scope.unit) : q.value)),
+  };
+}
+
+const ROUNDERS: ReadonlyMap<FunctionName, (a: Rational) => bigint> = new Map([
+  ["round", round],
+  ["round-down", floor],
+  ["round-up", ceil],
+]);
+
+function call(formula: Formula & { kind: "call" }, of: readonly Quantity[], scope: Scope): Quantity | null {
+  const rounder = ROUNDERS.get(formula.name);
+  const first = of[0] as Quantity;
+  // round-down(width / 3 in): to a whole number.
+  if (rounder && of.length === 1) return { kind: first.kind, value: rational(rounder(first.value)) };
+  const alike = unify(formula, of, scope);
+  if (!alike) return null;
+  if (!rounder) return { kind: alike.kind, value: alike.values.reduce(formula.name === "min" ? min : max) };
+  const [value, step] = alike.values as [Rational, Rational];
+  if (sign(step) <= 0) {
+    scope.report(divisionByZero((formula.of[1] as Formula).at, {}));
+    return null;
+  }
+  return { kind: alike.kind, value: multiply(rational(rounder(divide(value, step))), step) };
+}
