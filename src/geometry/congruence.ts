@@ -37,20 +37,19 @@ export function congruence(a: Shape, b: Shape): "same" | "mirrored" | null {
 
 /** The movements that carry the length of a to the length of b and its bounds to those of b. */
 function alignments(a: Shape, b: Shape): readonly Movement[] {
+  const size = ({ low, high }: Solid, i: Index): number => high[i] - low[i];
+  const sources = [source(a, b, "width", "thickness"), source(a, b, "thickness", "width")].filter((from) =>
+    AXES.every((i) => Math.abs(size(a.solid, from[i]) - size(b.solid, i)) <= TOLERANCE),
+  );
+  if (sources.length === 0) return [];
   const [old, now] = [exactBounds(a.solid), exactBounds(b.solid)];
-  const sources = [source(a, b, "width", "thickness"), source(a, b, "thickness", "width")];
-  return sources.flatMap((from) => {
-    const sameSize = AXES.every((i) => {
-      const [before, after] = [size(a.solid, from[i]), size(b.solid, i)];
-      return Math.abs(before - after) <= TOLERANCE;
-    });
-    if (!sameSize) return [];
-    return SIGNS.map((sign): Movement => {
+  return sources.flatMap((from) =>
+    SIGNS.map((sign): Movement => {
       const shift = (i: Index) =>
         sign[i] === 1 ? minus(now.low[i], old.low[from[i]]) : add(now.low[i], old.high[from[i]]);
       return { from, sign, shift: [shift(0), shift(1), shift(2)] };
-    });
-  });
+    }),
+  );
 }
 
 /** For each axis of b, the axis of a that goes there. */
@@ -59,8 +58,6 @@ function source(a: Shape, b: Shape, toWidth: "width" | "thickness", toThickness:
     i === b.frame.length ? a.frame.length : i === b.frame.width ? a.frame[toWidth] : a.frame[toThickness];
   return [from(0), from(1), from(2)] as const;
 }
-
-const size = ({ low, high }: Solid, i: Index): number => high[i] - low[i];
 
 /** Every mark of a comes to lie on one of b, and none of b is left over. */
 function marksFit(a: Shape, b: Shape, movement: Movement): boolean {

@@ -7,18 +7,19 @@ export { volume6 } from "./volume.ts";
 
 /** A piece from its faces. */
 export function pieceOf(faces: readonly PieceFace[]): Piece {
-  const vertices = [...new Set(faces.flatMap((face) => face.vertices))];
-  const low: [number, number, number] = [Infinity, Infinity, Infinity];
-  const high: [number, number, number] = [-Infinity, -Infinity, -Infinity];
+  const vertices = new Set<Vertex>();
+  for (const face of faces) for (const vertex of face.vertices) vertices.add(vertex);
+  let [x0, y0, z0] = [Infinity, Infinity, Infinity];
+  let [x1, y1, z1] = [-Infinity, -Infinity, -Infinity];
   for (const { x, y, z } of vertices) {
-    low[0] = Math.min(low[0], x);
-    low[1] = Math.min(low[1], y);
-    low[2] = Math.min(low[2], z);
-    high[0] = Math.max(high[0], x);
-    high[1] = Math.max(high[1], y);
-    high[2] = Math.max(high[2], z);
+    if (x < x0) x0 = x;
+    if (x > x1) x1 = x;
+    if (y < y0) y0 = y;
+    if (y > y1) y1 = y;
+    if (z < z0) z0 = z;
+    if (z > z1) z1 = z;
   }
-  return { faces, vertices, low, high };
+  return { faces, vertices: [...vertices], low: [x0, y0, z0], high: [x1, y1, z1] };
 }
 
 /** A box; low must be below high along every axis. */

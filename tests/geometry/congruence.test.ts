@@ -130,6 +130,15 @@ describe("holes", () => {
     expect(kind([hole(1, 3)], [hole(3, 27)])).toBe("same");
     expect(kind([hole(1, 3)], [hole(1.5, 3)])).toBeNull();
     expect(kind([hole(1, 3)], [])).toBeNull();
+    expect(
+      kind(
+        [{ label: "cable", at: [0, 2 * inch, 15 * inch], direction: [1, 0, 0] }],
+        [{ label: "cable", at: [0, 2 * inch, 15 * inch], direction: [0.6, 0, 0.8] }],
+      ),
+    ).toBeNull();
+    expect(
+      kind([{ label: "cable", at: [0, 2 * inch, 15 * inch] }], [{ label: "cable", at: [0, 2 * inch, 15 * inch] }]),
+    ).toBe("same");
     expect(kind([hole(1, 3)], [hole(1, 3, "clearance")])).toBeNull();
     expect(kind([hole(1, 3), hole(2, 5)], [hole(2, 5), hole(1, 3)])).toBe("same");
   });
@@ -151,6 +160,7 @@ test("equal within the tolerance is equal, beyond it is not", () => {
   expect(compare(notched(0), notched(TOLERANCE))).toBe("same");
   expect(compare(notched(0), notched(TOLERANCE * 3))).toBeNull();
   expect(compare(plain, notched(0))).toBeNull();
+  expect(compare(notched(0), plain)).toBeNull();
 });
 
 test("any solid matches itself moved and divided anew, and not when a corner is missing", () => {

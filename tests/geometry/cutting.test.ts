@@ -134,6 +134,18 @@ test("pieces that a region does not meet stay whole, and a solid that is not cut
   expect(subtractBox(dadoed, point(-1, 450, 700), point(1001, 550, 900))).toBe(dadoed);
   expect(subtractBox(dadoed, point(-1, 400, 500), point(1001, 600, 1001))).toBe(dadoed);
   expect(cut(dadoed, axisPlane(0, 1, rational(SIDE)))).toBe(dadoed);
+  // A wedge whose planes both cut the cube, but which lies beyond its edge.
+  expect(
+    subtract(cube, [plane(-1n, -2n, 0n, -2700n), plane(2n, 1n, 0n, 2700n), plane(-2n, -1n, 0n, -2690n)]).pieces.length,
+  ).toBeGreaterThan(1);
+  expect(
+    subtract(cube, [
+      plane(-1n, -2n, 0n, -2900n),
+      plane(2n, 1n, 0n, 2700n),
+      plane(0n, -1n, 0n, -950n),
+      plane(1n, 0n, 0n, 800n),
+    ]),
+  ).toBe(cube);
   const notched = subtractBox(dadoed, point(-1, -1, -1), point(100, 100, 100));
   const kept = notched.pieces.filter((piece) => dadoed.pieces.includes(piece));
   expect(kept).toHaveLength(2);

@@ -63,6 +63,21 @@ test("sides agree with whole-number arithmetic, also where doubles cannot tell",
   );
 });
 
+test("sides of whole points agree where sums just leave the whole numbers of doubles", () => {
+  const coordinate = fc.bigInt({ min: 2n ** 36n, max: 2n ** 40n });
+  const factor = fc.bigInt({ min: -(2n ** 20n), max: 2n ** 20n });
+  fc.assert(
+    fc.property(fc.tuple(coordinate, coordinate, coordinate), fc.tuple(factor, factor, factor), (at, normal) => {
+      fc.pre(normal.every((n) => n !== 0n));
+      const D = at.reduce((so, c, i) => so + c * (normal[i] ?? 0n), 0n);
+      const vertex = vertexAt([rational(at[0]), rational(at[1]), rational(at[2])]);
+      for (const shift of [-1n, 0n, 1n])
+        expect(side(vertex, plane(normal[0], normal[1], normal[2], D + shift)) + Number(shift)).toBe(0);
+    }),
+    { numRuns: 2000 },
+  );
+});
+
 test("a side is found where the digits exceed the range of doubles", () => {
   const at = vertexAt([rational(1n, 3n ** 800n), rational(10n ** 400n + 1n, 10n ** 400n), rational(0)]);
   expect(at.y).toBe(1);
