@@ -35,6 +35,8 @@ export interface RuleText<A> {
   /** A complete source that gives this finding, and one that does not. Both are compiled in the tests. */
   readonly wrong: string;
   readonly right: string;
+  /** Settings (`--set`) with which `wrong` is compiled, where the mistake is one of them. */
+  readonly wrongSettings?: readonly (readonly [string, string])[];
   /** Where the rule comes from: "the language", a published source, or "common practice, no source". */
   readonly basis: string;
 }

@@ -34,6 +34,8 @@ export interface Stock {
   readonly label: string;
   readonly species: string | null;
   readonly softwood: boolean;
+  /** True for panels without grain: their parts may be turned on the sheet. */
+  readonly grainless?: true;
   readonly thickness: Length;
   /** Fixed width (2×4, square posts planed to size); null where parts are ripped to any width. */
   readonly width: Length | null;

@@ -23,7 +23,7 @@ export function dowels(site: Site, offset: Length, context: FasteningContext): r
     twoFrom: inch ? inches(3, 2) : millimetres(38),
   });
   if (!places) return [];
-  const thick = DOWELS[inch ? "inch" : "mm"].filter((d) => compare(d, places.toEdge) <= 0).at(-1);
+  const thick = DOWELS[inch ? "inch" : "mm"].filter((d) => compare(d, places.contactEdge) <= 0).at(-1);
   const diameter = said.diameter ? context.measure(said.diameter) : thick;
   const slack = inch ? inches(1, 16) : millimetres(3, 2);
   const rooms = places.points.flatMap((at) => [
@@ -37,13 +37,13 @@ export function dowels(site: Site, offset: Length, context: FasteningContext): r
   );
   const length = said.length ? context.measure(said.length) : usual.at(-1);
   if (diameter === null || length === null) return [];
-  if (!diameter || !length || !fits(length) || less(places.toEdge, half(diameter))) {
+  if (!diameter || !length || !fits(length) || less(places.contactEdge, half(diameter))) {
     context.report(
       dowelDoesNotFit(said.at ?? draft.at, {
         join: head.id,
         to: hold.id,
         room: context.print(room),
-        wide: context.print(add(places.toEdge, places.toEdge)),
+        wide: context.print(add(places.contactEdge, places.contactEdge)),
       }),
     );
     return [];

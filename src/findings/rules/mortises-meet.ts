@@ -1,0 +1,28 @@
+import { stepExample } from "../example.ts";
+import { rule } from "../finding.ts";
+
+export const mortisesMeet = rule<{ readonly part: string; readonly wood: string }>({
+  name: "mortises-meet",
+  severity: "error",
+  message: (a) => `two mortises in ${a.part} come within ${a.wood} of each other`,
+  help: () => "shorten the tenons, or move them apart (in from, thick)",
+  explain: `Mortises that meet cut each other's walls away, and the second tenon then has nothing to hold it. At least 1 mm of wood has to stay between them; 1/16 in is better.`,
+  wrong: stepExample(
+    [
+      "  right-leg:",
+      "  rail: { made of: lumber, as: on edge, between: [left-leg, right-leg], front: 0, bottom: 2 }\n  second: { made of: lumber, as: on edge, between: [left-leg, right-leg], front: 1 3/4, bottom: 2 }\n  right-leg:",
+    ],
+    [
+      "joints:",
+      "joints:\n  - { join: rail, to: [left-leg, right-leg], with: mortise and tenon, tenon: { thick: 1 1/2, shoulder: 0 } }\n  - { join: second, to: [left-leg, right-leg], with: mortise and tenon, tenon: { thick: 1 1/2, shoulder: 0 } }",
+    ],
+  ),
+  right: stepExample(
+    [
+      "  right-leg:",
+      "  rail: { made of: lumber, as: on edge, between: [left-leg, right-leg], front: 0, bottom: 2 }\n  right-leg:",
+    ],
+    ["joints:", "joints:\n  - { join: rail, to: [left-leg, right-leg], with: mortise and tenon }"],
+  ),
+  basis: "common practice, no source",
+});

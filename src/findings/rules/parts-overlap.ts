@@ -1,0 +1,13 @@
+import { stepExample } from "../example.ts";
+import { rule } from "../finding.ts";
+
+export const partsOverlap = rule<{ readonly first: string; readonly second: string; readonly by: string }>({
+  name: "parts-overlap",
+  severity: "error",
+  message: (a) => `${a.first} and ${a.second} are in the same place: they overlap by ${a.by}`,
+  help: () => "move one of them, or say the joint that lets one into the other",
+  explain: `Two pieces of wood cannot be in one place. Where one is let into the other, a joint (dado, groove, mortise and tenon, half lap) or a notch makes the room.`,
+  wrong: stepExample(["bottom: 0, under: tread }", "bottom: 0, top: 11 }"]),
+  right: stepExample(),
+  basis: "the language",
+});

@@ -1,0 +1,29 @@
+import { mortisesMeet } from "../../../findings/rules/mortises-meet.ts";
+import { distance } from "../../../geometry/index.ts";
+import { UNITS_PER_MM } from "../../../units/length.ts";
+import { rational } from "../../../units/rational.ts";
+import type { Rule, Verdict } from "./check.ts";
+import { roomOf } from "./rooms.ts";
+
+/** Two mortises in one leg keep at least 1 mm of wood between them (common practice asks for more; less breaks out). */
+export const mortisesMeetRule: Rule = ({ design, print }) =>
+  design.parts.flatMap((part): readonly Verdict[] => {
+    const rooms = part.features.flatMap((feature) => {
+      const room = feature.kind === "mortise" ? roomOf(feature) : null;
+      return room ? [{ feature, room }] : [];
+    });
+    const gaps = rooms.flatMap((a, i) => rooms.slice(i + 1).map((b) => distance(a.room, b.room)));
+    if (gaps.length === 0) return [];
+    const least = Math.min(...gaps);
+    const check = {
+      rule: "mortises-meet",
+      subject: part.id,
+      value: least / UNITS_PER_MM,
+      limit: 1,
+      unit: "mm",
+      basis: "common practice, no source",
+    };
+    if (least >= UNITS_PER_MM) return [{ check: { ...check, verdict: "holds" } }];
+    const finding = mortisesMeet(part.at, { part: part.id, wood: print(rational(Math.round(least))) });
+    return [{ check: { ...check, verdict: "fails" }, finding }];
+  });

@@ -1,0 +1,38 @@
+import { cylinder, type Solid, solidBox, type Vec } from "../../../geometry/index.ts";
+import { toNumber } from "../../../units/rational.ts";
+import { AXES, triple } from "../../design/space.ts";
+import type { Feature, Hole, Part } from "../../design.ts";
+
+/** The wood that a feature takes away, as a solid; null for plane cuts and for tenons, which take none. */
+export function roomOf(feature: Feature): Solid | null {
+  if (!("size" in feature) || feature.kind === "tenon") return null;
+  const { origin, along, across, into, size } = feature;
+  const ends = AXES.map((_, i) => {
+    const k = [along, across, into].findIndex((direction) => direction[i] !== 0) as 0 | 1 | 2;
+    const way = ([along, across, into] as const)[k][i] as number;
+    const from = origin[i as 0 | 1 | 2];
+    const far = { n: from.n * size[k].d + BigInt(way) * size[k].n * from.d, d: from.d * size[k].d };
+    return way > 0 ? [from, far] : [far, from];
+  }) as [
+    [Feature["origin"][0], Feature["origin"][0]],
+    [Feature["origin"][0], Feature["origin"][0]],
+    [Feature["origin"][0], Feature["origin"][0]],
+  ];
+  return solidBox(
+    triple((i) => ends[i][0]),
+    triple((i) => ends[i][1]),
+  );
+}
+
+/** The stages of a hole as envelopes. */
+export const boresOf = (hole: Hole) =>
+  hole.stages.map(({ diameter, depth }) =>
+    cylinder(vec(hole.at), hole.direction, toNumber(diameter) / 2, toNumber(depth)),
+  );
+
+const vec = (point: Hole["at"]): Vec => [toNumber(point[0]), toNumber(point[1]), toNumber(point[2])];
+
+/** Joint of a hole's fastener: fastener ids begin with it. */
+export const jointOf = (hole: Hole): string | null => (hole.for === null ? null : (hole.for.split(".")[0] as string));
+
+export const holesIn = (part: Part, holes: readonly Hole[]): readonly Hole[] => holes.filter((h) => h.part === part.id);

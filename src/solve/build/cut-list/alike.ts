@@ -1,0 +1,67 @@
+import { congruence, type Mark, type Shape } from "../../../geometry/index.ts";
+import { toNumber } from "../../../units/rational.ts";
+import { indexOf } from "../../design/space.ts";
+import type { Feature, Hole, Part } from "../../design.ts";
+
+/** A part with the holes that are bored at the bench. */
+export interface Finished {
+  readonly part: Part;
+  readonly holes: readonly Hole[];
+}
+
+const holeMark = (hole: Hole): Mark => ({
+  label: `${hole.kind} ${hole.stages.map((s) => `${toNumber(s.diameter)}×${toNumber(s.depth)}`).join("/")}`,
+  at: [toNumber(hole.at[0]), toNumber(hole.at[1]), toNumber(hole.at[2])],
+  direction: hole.direction,
+});
+
+/** Cuts that meet or cancel in the solid still differ in the work: their middles are compared too. */
+const featureMark = (feature: Feature): readonly Mark[] => {
+  if (!("size" in feature)) return [];
+  const at = ([0, 1, 2] as const).map((i) => {
+    const half = ([feature.along, feature.across, feature.into] as const).reduce(
+      (so, direction, k) => so + (direction[i] * toNumber(feature.size[k as 0 | 1 | 2])) / 2,
+      toNumber(feature.origin[i]),
+    );
+    return half;
+  });
+  return [{ label: feature.kind, at: at as unknown as Mark["at"], direction: feature.into }];
+};
+
+export const shapeOf = ({ part, holes }: Finished): Shape => ({
+  solid: part.solid,
+  frame: {
+    length: indexOf(part.axes.length),
+    width: indexOf(part.axes.width),
+    thickness: indexOf(part.axes.thickness),
+  },
+  marks: [...holes.filter((hole) => hole.atBench).map(holeMark), ...part.features.flatMap(featureMark)],
+});
+
+/** Parts that are the same when turned, and the earlier group that each is the mirror image of. In the order given. */
+export interface AlikeParts {
+  readonly members: readonly Finished[];
+  readonly mirrors: AlikeParts | null;
+}
+
+export function groupAlike(parts: readonly Finished[]): readonly AlikeParts[] {
+  const groups: { members: Finished[]; shape: Shape; mirrors: number | null }[] = [];
+  for (const finished of parts) {
+    const shape = shapeOf(finished);
+    const relations = groups.map((group) =>
+      sameStock(group.members[0] as Finished, finished) ? congruence(group.shape, shape) : null,
+    );
+    const same = groups[relations.indexOf("same")];
+    if (same) same.members.push(finished);
+    else {
+      const mirror = relations.indexOf("mirrored");
+      groups.push({ members: [finished], shape, mirrors: mirror < 0 ? null : mirror });
+    }
+  }
+  const done: AlikeParts[] = [];
+  for (const { members, mirrors } of groups)
+    done.push({ members, mirrors: mirrors === null ? null : (done[mirrors] ?? null) });
+  return done;
+}
+
+const sameStock = (a: Finished, b: Finished): boolean => a.part.stock === b.part.stock;

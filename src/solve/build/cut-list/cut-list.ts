@@ -1,0 +1,61 @@
+import type { Length } from "../../../units/length.ts";
+import { compare } from "../../../units/rational.ts";
+import type { Blank, CutLine } from "../../build.ts";
+import type { Design, Hole } from "../../design.ts";
+import { type AlikeParts, groupAlike } from "./alike.ts";
+import { markOf } from "./marks.ts";
+import { nameOf } from "./name.ts";
+import { notesOf } from "./notes.ts";
+import { type PrintedSizes, printedSizes } from "./printed.ts";
+
+/** One line for each kind of part: stock in the order of the source, then thickness, length and width falling, then source order. */
+export function cutList(design: Design, holes: readonly Hole[], print: (length: Length) => string): readonly CutLine[] {
+  const own = (id: string): readonly Hole[] => holes.filter((hole) => hole.part === id);
+  const groups = groupAlike(design.parts.map((part) => ({ part, holes: own(part.id) })));
+  const order = new Map(design.stock.map((stock, i) => [stock.name, i]));
+  const sized = groups.map((group, i) => ({
+    group,
+    i,
+    stock: first(group).stock,
+    sizes: printedSizes(first(group), design.precision),
+  }));
+  sized.sort(
+    (a, b) =>
+      (order.get(a.stock) ?? 0) - (order.get(b.stock) ?? 0) ||
+      falling(a.sizes, b.sizes, "thickness") ||
+      falling(a.sizes, b.sizes, "length") ||
+      falling(a.sizes, b.sizes, "width") ||
+      a.i - b.i,
+  );
+  const marks = new Map(sized.map(({ group }, i) => [group, markOf(i)]));
+  return sized.map(({ group, stock, sizes }) => ({
+    mark: marks.get(group) as string,
+    name: nameOf(group.members.map(({ part }) => part)),
+    stock,
+    parts: group.members.map(({ part }) => part.id),
+    ...sizes,
+    mirrorOf: group.mirrors ? (marks.get(group.mirrors) ?? null) : null,
+    notes: notesOf(first(group), print),
+  }));
+}
+
+const first = (group: AlikeParts) => (group.members[0] as AlikeParts["members"][number]).part;
+const falling = (a: PrintedSizes, b: PrintedSizes, size: keyof PrintedSizes): number => compare(b[size], a[size]);
+
+/** A blank for each part, as finished. */
+export function blanksOf(design: Design, lines: readonly CutLine[]): readonly Blank[] {
+  const grainless = new Map(design.stock.map((stock) => [stock.name, stock.grainless ?? false]));
+  return lines
+    .flatMap((line) => line.parts.map((part) => ({ part, line })))
+    .map(({ part, line }, i) => ({
+      id: `b${i + 1}`,
+      part,
+      mark: line.mark,
+      stock: line.stock,
+      thickness: line.thickness,
+      width: line.width,
+      length: line.length,
+      grain: grainless.get(line.stock) ? "free" : "length",
+      why: "as finished",
+    }));
+}

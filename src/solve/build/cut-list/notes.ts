@@ -1,0 +1,48 @@
+import type { Length } from "../../../units/length.ts";
+import type { Feature, Part } from "../../design.ts";
+
+const PLURALS: Readonly<Record<Feature["kind"], string>> = {
+  dado: "dados",
+  groove: "grooves",
+  rabbet: "rabbets",
+  notch: "notches",
+  mortise: "mortises",
+  "half lap": "half laps",
+  tenon: "tenons",
+  taper: "tapered",
+  chamfer: "chamfered",
+  bevel: "bevelled",
+};
+
+/** What has to be known beside the size: what the size includes, and what will be done to the part. */
+export function notesOf(part: Part, print: (length: Length) => string): readonly string[] {
+  const tenons = part.features.filter((feature) => feature.kind === "tenon");
+  const included =
+    tenons.length === 0
+      ? []
+      : [
+          `${count(tenons.length, "tenon", "tenons")} ${print(reach(tenons[0] as Feature))} long, included in the length`,
+        ];
+  const grown = lengthened(part) ? ["size includes what is let into the other parts"] : [];
+  const kinds = [...new Set(part.features.map((feature) => feature.kind))].filter((kind) => kind !== "tenon");
+  const work = kinds.map((kind) => {
+    const n = part.features.filter((feature) => feature.kind === kind).length;
+    if (kind === "taper" || kind === "chamfer" || kind === "bevel") return PLURALS[kind];
+    return count(n, kind, PLURALS[kind]);
+  });
+  return [...included, ...grown, ...(work.length > 0 ? [work.join(", ")] : [])];
+}
+
+const count = (n: number, one: string, many: string): string => `${n} ${n === 1 ? one : many}`;
+
+const reach = (feature: Feature): Length => ("size" in feature ? feature.size[2] : { n: 0n, d: 1n });
+
+/** Let in over the whole section: the blank is larger than the body without a tenon. */
+const lengthened = (part: Part): boolean => {
+  const same = ([0, 1, 2] as const).every(
+    (i) =>
+      part.body.low[i].n * part.blank.low[i].d === part.blank.low[i].n * part.body.low[i].d &&
+      part.body.high[i].n * part.blank.high[i].d === part.blank.high[i].n * part.body.high[i].d,
+  );
+  return !same && part.features.every((feature) => feature.kind !== "tenon");
+};

@@ -1,0 +1,225 @@
+import type { Finding } from "../../findings/finding.ts";
+import { hasErrors, type Outcome } from "../../findings/outcome.ts";
+import { sizeOutOfRange } from "../../findings/rules/size-out-of-range.ts";
+import { stockMissing } from "../../findings/rules/stock-missing.ts";
+import { unknownStock } from "../../findings/rules/unknown-stock.ts";
+import { nearest } from "../../findings/suggest.ts";
+import type { BoardSize, Draft, Formula, SizeDraft } from "../../parse/draft.ts";
+import { type Length, UNITS_PER_INCH, UNITS_PER_MM } from "../../units/length.ts";
+import { printLength, sayLength } from "../../units/print-length.ts";
+import { less, multiply, rational } from "../../units/rational.ts";
+import type { Box, Design, Part, Stock } from "../design.ts";
+import { createDirectory, type Directory } from "./expand/directory.ts";
+import type { Entry } from "./expand/entry.ts";
+import { expand } from "./expand/expand.ts";
+import { cutJoints } from "./joinery/join.ts";
+import { Bench } from "./joinery/work.ts";
+import { finishJoints } from "./joints.ts";
+import { judge } from "./judge.ts";
+import { blankBox } from "./lengthening.ts";
+import { onePerPlace } from "./one-per-place.ts";
+import { finishPart, shapedPiece } from "./parts.ts";
+import { createPlaces, type Places } from "./placing/places.ts";
+import { applySettings } from "./settings.ts";
+import { createCells } from "./sizes/cells.ts";
+import { evaluateLength, evaluateNumber } from "./sizes/evaluate.ts";
+import { createNames } from "./sizes/names.ts";
+import { extent, triple } from "./space.ts";
+import { resolveStock } from "./stock/resolve.ts";
+
+export interface DesignOptions {
+  /** Sizes that replace the plan's own, as written: "42", "3 1/2 in". */
+  readonly sizes: ReadonlyMap<string, string>;
+}
+
+/** Draft to Design: sizes worked out, parts placed, shaped and joined. */
+export function design(draft: Draft, options: DesignOptions): Outcome<Design> {
+  const set = applySettings(draft, options.sizes);
+  if (!set.value) return set as Outcome<never>;
+  const solved = solve(set.value);
+  return { ...solved, findings: onePerPlace([...set.findings, ...solved.findings]) };
+}
+
+function solve(draft: Draft): Outcome<Design> {
+  const findings: Finding[] = [];
+  const report = (finding: Finding): void => {
+    findings.push(finding);
+  };
+  const unit = rational(draft.units === "inch" ? UNITS_PER_INCH : UNITS_PER_MM);
+  const print = (length: Length): string => sayLength(length, { units: draft.units });
+  const printItem = (length: Length): string => {
+    const { text } = printLength(length, { units: draft.units, style: "typographic" });
+    return draft.units === "inch" ? `${text} in` : `${text} mm`;
+  };
+  const cells = createCells(report);
+  let parts: { directory: Directory; places: Places; boardSize: (e: Entry, size: BoardSize) => Length | null } | null =
+    null;
+  const names = createNames({ draft, unit, cells, report, parts: () => parts });
+  const measure = (formula: Formula): Length | null => evaluateLength(formula, names.scope(null));
+
+  const stock = new Map<string, Stock | null>();
+  for (const [name, each] of draft.stock) {
+    const resolved = resolveStock(each, measure, draft.units);
+    findings.push(...resolved.findings);
+    stock.set(name, resolved.value ?? null);
+  }
+  const expansion = expand(draft, (formula) => evaluateNumber(formula, names.scope(null)), report);
+  const directory = createDirectory(expansion, report);
+  const stockOf = (entry: Entry): Stock | null =>
+    cells.get(`stock ${entry.id}`, entry.id, entry.at, () => {
+      const { madeOf } = entry.draft;
+      if (!madeOf) {
+        report(stockMissing(entry.at, { name: entry.id, known: [...stock.keys()] }));
+        return null;
+      }
+      const found = stock.get(madeOf.value);
+      if (found === undefined)
+        report(
+          unknownStock(madeOf.at, {
+            name: madeOf.value,
+            nearest: nearest(madeOf.value, [...stock.keys()]),
+            known: [...stock.keys()],
+          }),
+        );
+      return found ?? null;
+    });
+  const places = createPlaces({
+    draft,
+    directory,
+    cells,
+    stockOf,
+    outside: names.outside,
+    scope: names.scope,
+    report,
+    print,
+  });
+  const joinery = { units: draft.units, precision: draft.precision.value, measure, report, print };
+  const boardSize = (entry: Entry, size: BoardSize): Length | null =>
+    cells.get(`board ${entry.id} ${size}`, `${entry.id}.${size}`, entry.at, () => {
+      const frame = places.frame(entry);
+      const box = frame && blankBox(entry, draft.joints, directory, places, joinery);
+      return frame && box && extent(box, frame[size]);
+    });
+  parts = { directory, places, boardSize };
+
+  const outside = outsideBox(draft, names.outside);
+  const sizes = allSizes(draft, names.size, names.outside, unit);
+  reportRanges(draft, sizes, measure, report, print);
+
+  const context = {
+    directory,
+    places,
+    outside,
+    measure: (entry: Entry, formula: Formula) => evaluateLength(formula, names.scope(entry)),
+  };
+  const pieces = expansion.entries.flatMap((entry) => shapedPiece(entry, context) ?? []);
+  const bench = new Bench(pieces);
+  const bodyOf = (entry: Entry): Box | null => bench.pieces.get(entry.id)?.body ?? null;
+  const jointed = cutJoints(draft.joints, bench, joinery, { directory, bodyOf, report, print });
+
+  const finished = [...bench.pieces.values()].flatMap((piece): readonly Part[] => {
+    const own = stockOf(piece.entry);
+    return own ? [finishPart(piece, own, report, print)] : [];
+  });
+  const byId = new Map(finished.map((part) => [part.id, part]));
+  const centre = triple((axis) => middleOf(finished, axis));
+  const joints = finishJoints(jointed, byId, {
+    units: draft.units,
+    measure,
+    count: (formula) => wholeNumber(evaluateNumber(formula, names.scope(null))),
+    directory,
+    report,
+    print,
+    printItem,
+    centre,
+    member: (id) => {
+      const part = byId.get(id) as Part;
+      const piece = bench.piece(id);
+      const wood = stock.get(part.stock);
+      return { id, solid: part.solid, body: part.body, frame: piece.frame, softwood: wood?.softwood ?? true };
+    },
+  });
+  const result: Design = {
+    title: draft.title.value,
+    subtitle: draft.subtitle?.value ?? "",
+    by: draft.by?.value ?? "",
+    summary: draft.summary?.value ?? "",
+    edition: draft.edition?.value ?? "",
+    units: draft.units,
+    precision: draft.precision.value,
+    kerf: draft.kerf,
+    sizes,
+    stock: [...stock.values()].flatMap((each) => each ?? []),
+    parts: finished,
+    joints,
+    groups: expansion.groups,
+  };
+  if (!hasErrors(findings)) findings.push(...judge(result, outside, draft, print));
+  return hasErrors(findings) ? { findings } : { value: result, findings };
+}
+
+const middleOf = (parts: readonly Part[], axis: 0 | 1 | 2): number => {
+  if (parts.length === 0) return 0;
+  const low = Math.min(...parts.map((part) => part.solid.low[axis]));
+  return (low + Math.max(...parts.map((part) => part.solid.high[axis]))) / 2;
+};
+
+const wholeNumber = (value: { n: bigint; d: bigint } | null): number | null =>
+  value && value.d === 1n && value.n > 0n && value.n <= 1000n ? Number(value.n) : null;
+
+/** The outside as a box, where all three of its sizes are given. */
+function outsideBox(draft: Draft, outside: (face: "right" | "back" | "top") => Length | null): Box | null {
+  if (!draft.outside.width || !draft.outside.depth || !draft.outside.height) return null;
+  const [x, y, z] = [outside("right"), outside("back"), outside("top")];
+  const zero = rational(0);
+  return x && y && z && { low: [zero, zero, zero], high: [x, y, z] };
+}
+
+/** Every size by name, the outside's last. Sizes that are no lengths are left out. */
+function allSizes(
+  draft: Draft,
+  size: (name: string) => { kind: string; value: Length } | null,
+  outside: (face: "right" | "back" | "top") => Length | null,
+  unit: Length,
+): ReadonlyMap<string, Length> {
+  const all = new Map<string, Length>();
+  for (const name of draft.sizes.keys()) {
+    const value = size(name);
+    if (value?.kind === "length") all.set(name, value.value);
+    if (value?.kind === "bare") all.set(name, multiply(value.value, unit));
+  }
+  for (const [word, face] of [
+    ["width", "right"],
+    ["depth", "back"],
+    ["height", "top"],
+  ] as const) {
+    const value = draft.outside[word] ? outside(face) : null;
+    if (value) all.set(word, value);
+  }
+  return all;
+}
+
+/** Tells of sizes outside the range that the maker gave them. */
+function reportRanges(
+  draft: Draft,
+  sizes: ReadonlyMap<string, Length>,
+  measure: (formula: Formula) => Length | null,
+  report: (finding: Finding) => void,
+  print: (length: Length) => string,
+): void {
+  const all: readonly (readonly [string, SizeDraft])[] = [...draft.sizes, ...Object.entries(draft.outside)];
+  for (const [name, { at, from, to }] of all) {
+    const value = sizes.get(name);
+    const [low, high] = [from && measure(from), to && measure(to)];
+    if (!value || (!low && !high)) continue;
+    if ((low && less(value, low)) || (high && less(high, value)))
+      report(
+        sizeOutOfRange(at, {
+          name,
+          value: print(value),
+          from: low ? print(low) : null,
+          to: high ? print(high) : null,
+        }),
+      );
+  }
+}

@@ -1,0 +1,81 @@
+import type { Finding } from "../../findings/finding.ts";
+import { outsideMissed } from "../../findings/rules/outside-missed.ts";
+import { partFloats } from "../../findings/rules/part-floats.ts";
+import { partsOverlap } from "../../findings/rules/parts-overlap.ts";
+import { shapeLeavesNothing } from "../../findings/rules/shape-leaves-nothing.ts";
+import { isEmpty, overlapDepth } from "../../geometry/index.ts";
+import type { Draft } from "../../parse/draft.ts";
+import { type Length, TOLERANCE } from "../../units/length.ts";
+import { equal, rational, subtract } from "../../units/rational.ts";
+import type { Box, Design, Part } from "../design.ts";
+import { axisAt, enclosing, faceOf, INDICES } from "./space.ts";
+
+type Print = (length: Length) => string;
+
+/** Is it a piece of furniture: no two parts in one place, every part joined to the rest, as big as it should be? */
+export function judge(design: Design, outside: Box | null, draft: Draft, print: Print): readonly Finding[] {
+  const empty = design.parts.filter((part) => isEmpty(part.solid));
+  if (empty.length > 0) return empty.map((part) => shapeLeavesNothing(part.at, { name: part.id }));
+  return [...overlaps(design, print), ...floating(design), ...(outside ? misses(design, outside, draft, print) : [])];
+}
+
+function overlaps({ parts }: Design, print: Print): readonly Finding[] {
+  return parts.flatMap((a, i) =>
+    parts.slice(i + 1).flatMap((b) => {
+      const depth = overlapDepth(a.solid, b.solid);
+      if (depth <= TOLERANCE) return [];
+      const by = print(rational(Math.round(depth)));
+      return [partsOverlap(b.at, { first: a.id, second: b.id, by }, { also: [{ at: a.at, label: "the other part" }] })];
+    }),
+  );
+}
+
+/** Parts that no chain of joints ties to the largest group of joined parts. */
+function floating({ parts, joints }: Design): readonly Finding[] {
+  const groupOf = new Map(parts.map((part) => [part.id, part.id]));
+  for (const {
+    parts: [a, b],
+  } of joints) {
+    const [from, to] = [groupOf.get(a), groupOf.get(b)];
+    for (const [id, group] of groupOf) if (group === from && to !== undefined) groupOf.set(id, to);
+  }
+  const sizes = new Map<string, Part[]>();
+  for (const part of parts) {
+    const group = groupOf.get(part.id) as string;
+    sizes.set(group, [...(sizes.get(group) ?? []), part]);
+  }
+  const groups = [...sizes.values()];
+  const main = groups.reduce<readonly Part[]>((best, group) => (group.length > best.length ? group : best), []);
+  return groups
+    .filter((group) => group !== main)
+    .map((group) => {
+      const first = group[0] as Part;
+      return partFloats(first.at, { name: first.id, others: group.slice(1).map((part) => part.id) });
+    });
+}
+
+/** By how much the parts miss the outside that the maker gave. */
+function misses({ parts }: Design, outside: Box, draft: Draft, print: Print): readonly Finding[] {
+  const [first, ...rest] = parts.map((part) => part.blank);
+  if (!first) return [];
+  const bounds = rest.reduce(enclosing, first);
+  return INDICES.flatMap((axis) =>
+    (["low", "high"] as const).flatMap((side) => {
+      const found = bounds[side][axis];
+      const wanted = outside[side][axis];
+      if (equal(found, wanted)) return [];
+      const size = [draft.outside.width, draft.outside.depth, draft.outside.height][axis];
+      const beyond = subtract(found, wanted);
+      const short = side === "high" ? beyond.n < 0n : beyond.n > 0n;
+      const by = print(beyond.n < 0n ? { n: -beyond.n, d: beyond.d } : beyond);
+      return [
+        outsideMissed(size?.at ?? draft.at, {
+          face: faceOf(axis, side === "high"),
+          direction: axisAt(axis),
+          by,
+          short,
+        }),
+      ];
+    }),
+  );
+}

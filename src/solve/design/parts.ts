@@ -1,0 +1,90 @@
+import type { Finding } from "../../findings/finding.ts";
+import { lengthIncludesTenons } from "../../findings/rules/length-includes-tenons.ts";
+import type { Formula } from "../../parse/draft.ts";
+import type { Length } from "../../units/length.ts";
+import { add, equal, half, subtract } from "../../units/rational.ts";
+import type { Box, Part, Stock } from "../design.ts";
+import type { Directory } from "./expand/directory.ts";
+import type { Entry } from "./expand/entry.ts";
+import { plainPiece } from "./lengthening.ts";
+import type { Places } from "./placing/places.ts";
+import { shapePart } from "./shapes/shape.ts";
+import { blankOf, mirrorShapes, solidOf, type Workpiece } from "./shapes/workpiece.ts";
+import { axisAt, extent, faceOf } from "./space.ts";
+
+export interface ShapingContext {
+  readonly directory: Directory;
+  readonly places: Places;
+  readonly measure: (entry: Entry, formula: Formula) => Length | null;
+  readonly outside: Box | null;
+}
+
+/** A part with the shapes that the maker drew, before its joints; null when it could not be placed. */
+export function shapedPiece(entry: Entry, context: ShapingContext): Workpiece | null {
+  const piece = plainPiece(entry, context.places);
+  if (!piece) return null;
+  const model = entry.mirror && context.directory.byId.get(entry.mirror.of);
+  if (entry.mirror && model) {
+    const shaped = shapedPiece(model, context);
+    if (!shaped || !context.outside) return null;
+    const { axis } = entry.mirror;
+    const about = half(add(context.outside.low[axis], context.outside.high[axis]));
+    return { ...piece, ...mirrorShapes(shaped, axis, about, entry.id) };
+  }
+  let whole = piece;
+  for (const shape of entry.draft.shapes) {
+    const shaped = shapePart(entry.id, shape, piece.body, piece.frame, (formula) => context.measure(entry, formula));
+    if (!shaped) return null;
+    whole = {
+      ...whole,
+      tongues: [...whole.tongues, ...shaped.tongues],
+      cuts: [...whole.cuts, ...shaped.cuts],
+      features: [...whole.features, ...shaped.features],
+      holes: [...whole.holes, ...shaped.holes],
+    };
+  }
+  return whole;
+}
+
+/** The finished part. */
+export function finishPart(
+  piece: Workpiece,
+  stock: Stock,
+  report: (finding: Finding) => void,
+  print: (l: Length) => string,
+): Part {
+  const { entry, frame, body } = piece;
+  const blank = blankOf(piece);
+  for (const place of entry.draft.placing) {
+    if (place.word !== "board" || place.size === "thickness") continue;
+    const axis = frame[place.size];
+    const more = subtract(extent(blank, axis), extent(body, axis));
+    if (equal(more, subtract(more, more))) continue;
+    report(
+      lengthIncludesTenons(place.at, {
+        part: entry.id,
+        size: place.size,
+        direction: axisAt(axis),
+        low: faceOf(axis, false),
+        more: print(more),
+        shoulders: print(subtract(extent(body, axis), more)),
+      }),
+    );
+  }
+  return {
+    id: entry.id,
+    at: entry.at,
+    called: entry.draft.called?.value ?? null,
+    stock: stock.name,
+    body,
+    blank,
+    axes: { thickness: axisAt(frame.thickness), width: axisAt(frame.width), length: axisAt(frame.length) },
+    thickness: extent(blank, frame.thickness),
+    width: extent(blank, frame.width),
+    length: extent(blank, frame.length),
+    solid: solidOf(piece),
+    features: piece.features,
+    holes: piece.holes,
+    goodFace: entry.draft.goodFace?.value ?? null,
+  };
+}

@@ -1,0 +1,67 @@
+import type { Finding } from "../../../findings/finding.ts";
+import { rangeBackwards } from "../../../findings/rules/range-backwards.ts";
+import { stockSizeNotPositive } from "../../../findings/rules/stock-size-not-positive.ts";
+import type { Formula, StockDraft } from "../../../parse/draft.ts";
+import type { Length } from "../../../units/length.ts";
+import { compare, less, sign } from "../../../units/rational.ts";
+
+/** Works a formula out as a length. Null where that cannot be done; whoever gave the function has then told the maker. */
+export type Evaluate = (formula: Formula, wanted: "length") => Length | null;
+
+interface Range {
+  readonly low: Length;
+  readonly high: Length;
+}
+
+/** The measures that the maker wrote for a stock, worked out and above zero; null where none was written. */
+export interface StockMeasures {
+  readonly planed: Length | null;
+  readonly planedWide: Length | null;
+  readonly thick: Length | null;
+  readonly wide: Length | null;
+  readonly between: Range | null;
+  readonly widths: Range | null;
+  /** Shortest first. */
+  readonly soldIn: readonly Length[] | null;
+  readonly sheet: { readonly wide: Length; readonly long: Length } | null;
+}
+
+/** Works out every formula of a stock, and says which of them make no sense. Undefined where one of them is of no use. */
+export function evaluateStock(
+  draft: StockDraft,
+  evaluate: Evaluate,
+): { measures: StockMeasures | undefined; findings: readonly Finding[] } {
+  const findings: Finding[] = [];
+  let good = true;
+  const size = (what: string, formula: Formula | undefined): Length | null => {
+    if (formula === undefined) return null;
+    const value = evaluate(formula, "length");
+    if (value !== null && sign(value) > 0) return value;
+    if (value !== null) findings.push(stockSizeNotPositive(formula.at, { what }));
+    good = false;
+    return null;
+  };
+  const range = (key: string, written: StockDraft["between"]): Range | null => {
+    if (written === undefined) return null;
+    const [low, high] = [size(`\`${key}\``, written.low), size(`\`${key}\``, written.high)];
+    if (low === null || high === null) return null;
+    if (!less(high, low)) return { low, high };
+    findings.push(rangeBackwards(written.at, { key }));
+    good = false;
+    return null;
+  };
+  const sheetWide = size("the width of the sheet", draft.sheet?.wide);
+  const sheetLong = size("the length of the sheet", draft.sheet?.long);
+  const soldIn = draft.soldIn?.map((formula) => size("`sold in`", formula)).filter((length) => length !== null) ?? [];
+  const measures: StockMeasures = {
+    planed: size("`planed to`", draft.planedTo),
+    planedWide: size("the width it is planed to", draft.planedWide),
+    thick: size("`measures`", draft.measures?.thick),
+    wide: size("the width it measures", draft.measures?.wide),
+    between: range("between", draft.between),
+    widths: range("widths", draft.widths),
+    soldIn: soldIn.length === 0 ? null : soldIn.toSorted(compare),
+    sheet: sheetWide === null || sheetLong === null ? null : { wide: sheetWide, long: sheetLong },
+  };
+  return { measures: good ? measures : undefined, findings };
+}

@@ -1,0 +1,32 @@
+import type { StockDraft, Units } from "../../../parse/draft.ts";
+import type { Length } from "../../../units/length.ts";
+import { printLength } from "../../../units/print-length.ts";
+import type { StockMeasures } from "./evaluated.ts";
+import { plainName } from "./species.ts";
+import type { Wood } from "./wood.ts";
+
+/** `2x4` is printed `2×4`; blanks are evened out. */
+export const plainText = (text: string): string =>
+  text
+    .replace(/\s+/g, " ")
+    .trim()
+    .replace(/(?<=\d)\s?(?:x|by)\s?(?=\d)/giu, "×");
+
+/** `planed to 3/4`, `planed to 1 1/4 × 1 1/4`. */
+export const planedTo = (thickness: Length, { planedWide }: StockMeasures, units: Units): string => {
+  const sizes = planedWide === null ? [thickness] : [thickness, planedWide];
+  return `planed to ${sizes.map((length) => printLength(length, { units }).text).join(" × ")}`;
+};
+
+/**
+ * The printed name of a stock: `3/4 birch plywood`, `2×4 spruce`; where it is planed from rough boards, wood first:
+ * `white oak, 4/4 planed to 3/4`.
+ */
+export function stockLabel(draft: StockDraft, wood: Wood, planed: string | null): string {
+  const text = draft.soldAs === undefined ? null : plainText(draft.soldAs.value);
+  const said = text !== null && wood.called !== null && plainName(text).includes(wood.called);
+  const name = draft.wood === undefined || said ? null : wood.called;
+  if (text === null) return name ?? draft.name;
+  if (planed === null) return name === null ? text : `${text} ${name}`;
+  return name === null ? `${text}, ${planed}` : `${name}, ${text} ${planed}`;
+}

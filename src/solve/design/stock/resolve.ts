@@ -1,0 +1,80 @@
+import type { Finding } from "../../../findings/finding.ts";
+import { failed, type Outcome, outcome } from "../../../findings/outcome.ts";
+import { planedThickerThanSold } from "../../../findings/rules/planed-thicker-than-sold.ts";
+import type { StockDraft, Units } from "../../../parse/draft.ts";
+import type { Length } from "../../../units/length.ts";
+import { less } from "../../../units/rational.ts";
+import type { Stock } from "../../design.ts";
+import { resolveBoards } from "./boards.ts";
+import { type Evaluate, evaluateStock, type StockMeasures } from "./evaluated.ts";
+import { planedTo, stockLabel } from "./label.ts";
+import { panelDensity } from "./panels.ts";
+import { usualSheet } from "./sheets.ts";
+import { readSoldAs } from "./sold-as.ts";
+import { density } from "./species.ts";
+import { resolveThickness } from "./thickness.ts";
+import { resolveWood } from "./wood.ts";
+
+/**
+ * A stock as this plan uses it. Formulas are worked out by `evaluate`, which tells the maker itself where it cannot.
+ * No value where the thickness is not known or a measure makes no sense.
+ */
+export function resolveStock(draft: StockDraft, evaluate: Evaluate, units: Units): Outcome<Stock> {
+  const { measures, findings } = evaluateStock(draft, evaluate);
+  if (measures === undefined) return failed(findings);
+  const sold = draft.soldAs === undefined ? null : readSoldAs(draft.soldAs.value, units);
+  const { wood, findings: ofWood } = resolveWood(draft, sold);
+  const { thickness, findings: ofThickness } = resolveThickness(draft, measures, sold, units);
+  const all = [...findings, ...ofWood, ...ofThickness];
+  if (thickness === undefined) return failed(all);
+  const panel = sold?.kind === "panel" ? sold : null;
+  const softwood = wood.species?.softwood ?? sold?.kind === "dressed";
+  const common = {
+    name: draft.name,
+    at: draft.at,
+    label: stockLabel(draft, wood, sold?.kind === "rough" ? planedTo(thickness, measures, units) : null),
+    softwood,
+    thickness,
+    price: draft.price?.value ?? null,
+  };
+  if (panel !== null || draft.sheet !== undefined) {
+    const size = measures.sheet ?? panel?.sheet ?? usualSheet(units, panel?.baltic ?? false);
+    return outcome(
+      {
+        ...common,
+        form: "sheet",
+        species: wood.called,
+        width: null,
+        soldWidth: size.wide,
+        soldLengths: [size.long],
+        assumed: false,
+        density: panelDensity(
+          panel?.panel.kind ?? "plywood",
+          wood.called,
+          panel?.named ?? null,
+          panel?.baltic ?? false,
+        ),
+        roughThickness: null,
+        ...(panel?.panel.grained === false ? { grainless: true } : {}),
+      },
+      all,
+    );
+  }
+  const boards = resolveBoards(measures, sold, softwood, units);
+  return outcome(
+    {
+      ...common,
+      ...boards,
+      form: "board",
+      species: wood.species?.name ?? null,
+      density: density(wood.species, softwood),
+      roughThickness: sold?.kind === "rough" ? sold.thickness : null,
+    },
+    [...all, ...tooWide(draft, measures, boards.soldWidth, units)],
+  );
+}
+
+function tooWide(draft: StockDraft, { planedWide }: StockMeasures, sold: Length, units: Units): readonly Finding[] {
+  if (planedWide === null || !less(sold, planedWide)) return [];
+  return [planedThickerThanSold(draft.planedWide?.at ?? draft.at, { planed: planedWide, sold, way: "wide", units })];
+}
