@@ -58,3 +58,49 @@ export function circle(x: number, y: number, r: number, paint: Paint): Item {
 
 /** Furniture of the page that says nothing to somebody who listens. */
 export const decoration = (...items: readonly Item[]): Item => ({ kind: "group", role: "decoration", items });
+
+export type Leaf = Extract<Item, { kind: "path" | "text" }>;
+
+/** Everything that is painted, whatever group it stands in. */
+export function leaves(items: readonly Item[]): Leaf[] {
+  return items.flatMap((item) => {
+    if (item.kind === "group") return leaves(item.items);
+    return item.kind === "path" || item.kind === "text" ? [item] : [];
+  });
+}
+
+/** Left, top, right and bottom of what is painted, without the width of lines. */
+export function bounds(parts: readonly Leaf[]): [number, number, number, number] {
+  const xs: number[] = [];
+  const ys: number[] = [];
+  const reach = (x: number, y: number): void => {
+    xs.push(x);
+    ys.push(y);
+  };
+  for (const part of parts) {
+    if (part.kind === "text") {
+      reach(part.x, part.y - part.size);
+      reach(part.x + part.width, part.y);
+    } else for (const step of part.steps) if (step.to !== "close") reach(step.x, step.y);
+  }
+  const low = (list: readonly number[]): number => list.reduce((a, b) => Math.min(a, b), Infinity);
+  const high = (list: readonly number[]): number => list.reduce((a, b) => Math.max(a, b), -Infinity);
+  return [low(xs), low(ys), high(xs), high(ys)];
+}
+
+/** The items shifted to the right and down. */
+export function moved(items: readonly Item[], dx: number, dy: number): Item[] {
+  return items.map((item): Item => {
+    if (item.kind === "group") return { ...item, items: moved(item.items, dx, dy) };
+    if (item.kind === "anchor") return { ...item, y: item.y + dy };
+    if (item.kind !== "path") return { ...item, x: item.x + dx, y: item.y + dy };
+    return { ...item, steps: item.steps.map((step) => movedStep(step, dx, dy)) };
+  });
+}
+
+function movedStep(step: PathStep, dx: number, dy: number): PathStep {
+  if (step.to === "close") return step;
+  const end = { x: step.x + dx, y: step.y + dy };
+  if (step.to !== "curve") return { ...step, ...end };
+  return { ...step, ...end, x1: step.x1 + dx, y1: step.y1 + dy, x2: step.x2 + dx, y2: step.y2 + dy };
+}

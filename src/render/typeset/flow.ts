@@ -27,7 +27,7 @@ export interface Filled {
   readonly begins: readonly string[];
 }
 
-interface Placed {
+export interface Placed {
   readonly atom: Atom;
   readonly y: number;
 }
@@ -103,7 +103,7 @@ function put(sheet: Sheet, atom: Atom, above: number): void {
 }
 
 /** The items of the atoms, inside a group for each paragraph, list or table that they belong to. */
-function nest(placed: readonly Placed[], depth: number, x: number): Item[] {
+export function nest(placed: readonly Placed[], depth: number, x: number): Item[] {
   const items: Item[] = [];
   for (let i = 0; i < placed.length; ) {
     const { atom, y } = placed[i] as Placed;

@@ -3,12 +3,12 @@
  * of the structure tree or in an artifact: lines and boxes outside drawings are artifacts, a drawing with its labels is one figure.
  */
 import type { Item, Role } from "../document.ts";
+import { bounds, type Leaf, leaves } from "../shapes.ts";
 import { paintPath, paintText, pt } from "./paint.ts";
 import { type Element, type Pdf, pdfText } from "./pdfkit.ts";
 
 export type Group = Extract<Item, { kind: "group" }>;
 type Link = Extract<Item, { kind: "link" }>;
-type Leaf = Extract<Item, { kind: "path" | "text" }>;
 
 const tags: Readonly<Record<Exclude<Role, "decoration">, string>> = {
   "heading 1": "H1",
@@ -59,7 +59,11 @@ function below(pdf: Pdf, parent: Element, tag: string, options = {}): Element {
 function figure(pdf: Pdf, group: Group, parent: Element): void {
   const parts = leaves(group.items);
   if (parts.length === 0) return;
-  const options = { alt: group.alt ?? "", bbox: bounds(parts), placement: "Block" as const };
+  const options = {
+    alt: group.alt ?? "",
+    bbox: bounds(parts).map(pt) as [number, number, number, number],
+    placement: "Block" as const,
+  };
   content(pdf, parts, below(pdf, parent, "Figure", options), "Figure");
   for (const item of group.items) if (item.kind === "anchor") writeItems(pdf, [item], parent, false);
 }
@@ -85,31 +89,4 @@ function writeLink(pdf: Pdf, { x, y, width, height, to }: Link, element: Element
   const place = [pt(x), pt(y), pt(width), pt(height)] as const;
   if (/^(https?:\/\/|mailto:)/.test(to)) pdf.link(...place, to, options);
   else pdf.goTo(...place, to, options);
-}
-
-/** Everything that is painted, whatever group it stands in. */
-export function leaves(items: readonly Item[]): Leaf[] {
-  return items.flatMap((item) => {
-    if (item.kind === "group") return leaves(item.items);
-    return item.kind === "path" || item.kind === "text" ? [item] : [];
-  });
-}
-
-/** Left, top, right and bottom of what is painted, without the width of lines. */
-export function bounds(parts: readonly Leaf[]): [number, number, number, number] {
-  const xs: number[] = [];
-  const ys: number[] = [];
-  const reach = (x: number, y: number): void => {
-    xs.push(x);
-    ys.push(y);
-  };
-  for (const part of parts) {
-    if (part.kind === "text") {
-      reach(part.x, part.y - part.size);
-      reach(part.x + part.width, part.y);
-    } else for (const step of part.steps) if (step.to !== "close") reach(step.x, step.y);
-  }
-  const low = (list: readonly number[]): number => pt(list.reduce((a, b) => Math.min(a, b), Infinity));
-  const high = (list: readonly number[]): number => pt(list.reduce((a, b) => Math.max(a, b), -Infinity));
-  return [low(xs), low(ys), high(xs), high(ys)];
 }

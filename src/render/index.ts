@@ -1,0 +1,66 @@
+/** From a Build to the pages of its plan. */
+import { type Outcome, outcome } from "../findings/outcome.ts";
+import type { Build } from "../solve/build.ts";
+import type { Document, Item, Page, Paper } from "./document.ts";
+import { beforeYouStart } from "./pages/before.ts";
+import { tools, whatToBuy } from "./pages/buy.ts";
+import { coverItems } from "./pages/cover.ts";
+import { cutList } from "./pages/cut-list.ts";
+import { holesAndScrews } from "./pages/holes.ts";
+import { layoutPages } from "./pages/layouts.ts";
+import { exploded, views } from "./pages/piece.ts";
+import { makePlan, type Plan } from "./pages/plan.ts";
+import { runningHead } from "./pages/running-head.ts";
+import { stepPages } from "./pages/steps.ts";
+import { A4, content, LETTER } from "./style.ts";
+import { flow, type Section } from "./typeset/flow.ts";
+
+export interface RenderOptions {
+  readonly paper: Paper["name"];
+  /** ISO date for the file's properties. */
+  readonly date: string;
+  readonly version: string;
+}
+
+/** In the order of the plan. A section without anything to say is left out. */
+const SECTIONS: readonly ((plan: Plan) => Section | null)[] = [
+  beforeYouStart,
+  whatToBuy,
+  tools,
+  views,
+  exploded,
+  cutList,
+  layoutPages,
+  holesAndScrews,
+  stepPages,
+];
+
+export function render(build: Build, options: RenderOptions): Outcome<Document> {
+  const paper = options.paper === "a4" ? A4 : LETTER;
+  const frame = content(paper);
+  const plan = makePlan(build, frame);
+  const sections = SECTIONS.map((section) => section(plan)).filter((section) => section !== null);
+  const filled = flow(sections, frame);
+  const total = filled.length + 1;
+  const entries = sections.map(({ name, title }) => ({
+    name,
+    title,
+    page: filled.findIndex((page) => page.begins.includes(name)) + 2,
+  }));
+  const cover: Page = { number: 1, kind: "cover", of: [], items: coverItems(plan, paper, entries) };
+  const pages = filled.map(({ kind, of, items }, i): Page => {
+    const head: Item[] = runningHead(build.design, paper, i + 2, total);
+    return { number: i + 2, kind, of, items: [...head, ...items] };
+  });
+  const { title, by, subtitle, summary } = build.design;
+  return outcome({
+    title,
+    author: by,
+    subject: subtitle === "" ? summary : subtitle,
+    language: "en-US",
+    date: options.date,
+    producer: `Boardwright ${options.version}`,
+    paper,
+    pages: [cover, ...pages],
+  });
+}

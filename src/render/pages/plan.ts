@@ -1,0 +1,59 @@
+/** What every page is made from. */
+import type { Build } from "../../solve/build.ts";
+import type { Length } from "../../units/length.ts";
+import { printLength, sayLength } from "../../units/print-length.ts";
+import type { Item } from "../document.ts";
+import type { Pen } from "../drawing/drawing.ts";
+import type { Frame } from "../style.ts";
+import { TYPE } from "../style.ts";
+import { type Atom, baseline, type ParagraphOptions, paragraph } from "../typeset/atom.ts";
+import { measure } from "../typeset/measure.ts";
+
+export interface Plan {
+  readonly build: Build;
+  /** The area of a page that may be filled. */
+  readonly frame: Frame;
+  readonly printer: Printer;
+  readonly pen: Pen;
+}
+
+/** Prints lengths the way this plan does. */
+export interface Printer {
+  /** "in" or "mm". */
+  readonly unit: string;
+  /** As it is, without the unit: for sizes that are rounded already. */
+  readonly exact: (length: Length) => string;
+  /** Rounded to the plan's precision, without the unit. */
+  readonly rounded: (length: Length) => string;
+  /** Rounded, with the unit. */
+  readonly say: (length: Length) => string;
+}
+
+export function makePlan(build: Build, frame: Frame): Plan {
+  const { units, precision } = build.design;
+  const exact = (length: Length): string => printLength(length, { units, style: "typographic" }).text;
+  const printer: Printer = {
+    unit: units === "inch" ? "in" : "mm",
+    exact,
+    rounded: (length) => printLength(length, { units, precision, style: "typographic" }).text,
+    say: (length) => sayLength(length, { units, precision, style: "typographic" }),
+  };
+  return { build, frame, printer, pen: { measure, print: printer.rounded } };
+}
+
+/** The heading of a section, with its place for links and bookmarks. */
+export function sectionHeading(name: string, title: string, width: number): Atom[] {
+  const lines = paragraph(title, TYPE.section, width, { role: "heading 1", keep: true });
+  const [first, ...rest] = lines;
+  if (first === undefined) return [];
+  const anchor = (y: number): Item => ({ kind: "anchor", name, y: Math.max(0, y - 8), bookmark: { title, level: 1 } });
+  return [{ ...first, paint: (x, y) => [anchor(y), ...first.paint(x, y)] }, ...rest];
+}
+
+export const subheading = (title: string, width: number, above = 20): Atom[] =>
+  paragraph(title, TYPE.heading, width, { role: "heading 2", keep: true, above });
+
+export const body = (text: Parameters<typeof paragraph>[0], width: number, options: ParagraphOptions = {}): Atom[] =>
+  paragraph(text, TYPE.body, width, { above: 4, ...options });
+
+export { baseline };
