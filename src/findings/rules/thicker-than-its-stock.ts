@@ -17,7 +17,7 @@ export const thickerThanItsStock = rule<{
   message: (a) =>
     `${nameSome(a.parts)} ${a.parts.length === 1 ? "is" : "are up to"} ${sayLength(a.thickness, { units: a.units })} thick; \`${a.stock}\` measures ${sayLength(a.sold, { units: a.units })}`,
   label: (a) => `thicker than ${sayLength(a.sold, { units: a.units })}`,
-  help: (a) => "make it of a thicker stock, or glue it up from two layers",
+  help: () => "make it of a thicker stock, or glue it up from two layers",
   explain: "A part is as thick as its stock, or thinner where it is planed.",
   wrong: stepExample(["under: tread }", "under: tread, thickness: 2 }"]),
   right: stepExample(),
