@@ -1,0 +1,56 @@
+/** Promise 5: holes keep off each other, off features that are not theirs, and off the faces of the part. */
+import { boxRings, type Convex, fromRings } from "./convex.ts";
+import { type Cylinder, hits, prism } from "./cylinder.ts";
+import { distance } from "./distance.ts";
+import { isBox, type Model, pairsOf } from "./model.ts";
+import { TOLERANCE } from "./overlap.ts";
+import type { BoxFeature, Hole } from "./record.ts";
+import { along, cross, dot, plus, times, type V3, ZERO } from "./vector.ts";
+import { type Violations, violation } from "./violation.ts";
+
+export const stagesOf = ({ at, direction, stages }: Hole): Cylinder[] =>
+  stages.map(({ diameter, depth }) => ({ from: at, axis: direction, length: depth, radius: diameter / 2 }));
+
+export function* holes(model: Model): Violations {
+  for (const part of model.record.parts) {
+    const mine = model.record.holes.filter((hole) => hole.part === part.id);
+    const bores = new Map(mine.map((hole) => [hole, stagesOf(hole)]));
+    for (const [a, b] of pairsOf(mine)) {
+      const allowed = (a.for !== null && a.for === b.for) || a.plugged || b.plugged;
+      if (!allowed && meet(bores.get(a) ?? [], bores.get(b) ?? []))
+        yield violation("holes do not meet", part.id, `the holes for ${a.for} and ${b.for} meet`);
+    }
+    const cut = part.features.filter(isBox).filter((feature) => feature.kind !== "tenon");
+    for (const feature of cut)
+      for (const hole of mine) {
+        const own = feature.for !== null && model.jointOf.get(hole.for ?? "")?.id === feature.for;
+        if (!own && (bores.get(hole) ?? []).some((bore) => hits(bore, roomOf(feature))))
+          yield violation(
+            "hole keeps out of features",
+            part.id,
+            `the hole for ${hole.for} runs into a ${feature.kind}`,
+          );
+      }
+    for (const [a, b] of pairsOf(cut.filter((feature) => feature.kind === "mortise")))
+      if ((a.for ?? b.for) !== null && distance(roomOf(a), roomOf(b)) < 1 - TOLERANCE)
+        yield violation("mortises keep 1 mm", part.id, `those of ${a.for} and ${b.for} are closer`);
+  }
+}
+
+/** One bore as a prism of many sides; the other is exact. */
+const meet = (a: readonly Cylinder[], b: readonly Cylinder[]): boolean =>
+  a.some((bore) => b.some((other) => mayMeet(bore, other) && hits(other, prism(bore))));
+
+/** Balls around the two bores that touch. */
+function mayMeet(a: Cylinder, b: Cylinder): boolean {
+  const middle = (c: Cylinder) => along(c.from, c.axis, c.length / 2);
+  const reach = (c: Cylinder) => c.length / 2 + c.radius;
+  return Math.hypot(...plus(middle(a), times(middle(b), -1))) < reach(a) + reach(b);
+}
+
+/** The wood that a feature takes away. */
+export function roomOf({ origin, along: u, across: v, into: w, size }: BoxFeature): Convex {
+  const place = (p: V3): V3 => plus(origin, plus(plus(times(u, p[0]), times(v, p[1])), times(w, p[2])));
+  const mirrored = dot(cross(u, v), w) < 0;
+  return fromRings(boxRings(ZERO, size).map((ring) => (mirrored ? [...ring].reverse() : ring).map(place)));
+}

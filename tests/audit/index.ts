@@ -1,0 +1,52 @@
+/**
+ * An auditor of build records. It knows only the record's description and shares no code with the program:
+ * what it recomputes, it recomputes in its own way, in doubles.
+ */
+import { bodies } from "./bodies.ts";
+import { congruence } from "./congruence.ts";
+import { counts } from "./counts.ts";
+import { driving } from "./driving.ts";
+import { fits } from "./fits.ts";
+import { form } from "./form.ts";
+import { holes } from "./holes.ts";
+import { keep } from "./keep.ts";
+import { layouts } from "./layouts.ts";
+import { lists } from "./lists.ts";
+import { modelOf } from "./model.ts";
+import { replayed } from "./moments.ts";
+import { motions } from "./motions.ts";
+import { points } from "./points.ts";
+import type { BuildRecord } from "./record.ts";
+import { references } from "./references.ts";
+import { sequence } from "./sequence.ts";
+import { travel } from "./travel.ts";
+import type { Violation } from "./violation.ts";
+
+export { sameBytes } from "./bytes.ts";
+export type { BuildRecord } from "./record.ts";
+export type { Violation } from "./violation.ts";
+
+/** Everything in a record, already parsed, that breaks a promise; an empty list for a record that keeps them all. */
+export function audit(record: BuildRecord): Violation[] {
+  const unresolved = [...references(record)];
+  // The other checks follow ids; where those lead nowhere, nothing more can be said.
+  if (unresolved.length > 0) return unresolved;
+  const model = modelOf(record);
+  const replay = replayed(record);
+  return [
+    form,
+    fits,
+    lists,
+    counts,
+    congruence,
+    bodies,
+    travel,
+    sequence,
+    driving,
+    holes,
+    keep,
+    points,
+    motions,
+    layouts,
+  ].flatMap((check) => [...check(model, replay)]);
+}

@@ -1,0 +1,87 @@
+/** Promise 2: every part is on one line of the cut list, comes from blanks that are laid out, and is joined to the rest. */
+import { bounds, count, type Model, near } from "./model.ts";
+import type { CutLine, Part } from "./record.ts";
+import { minus } from "./vector.ts";
+import { type Violations, violation } from "./violation.ts";
+
+const SIZES = ["thickness", "width", "length"] as const;
+
+export function* lists(model: Model): Violations {
+  const { record } = model;
+  for (const part of record.parts.filter((p) => !p.bought)) {
+    const lines = record.cutList.filter((line) => line.parts.includes(part.id));
+    const [line] = lines;
+    if (line === undefined || lines.length > 1 || count(line.parts, part.id) > 1)
+      yield violation("part is on one line", part.id, `is on ${lines.length} lines`);
+    else yield* sameSizes(part, line);
+    yield* fitsItsSizes(model, part);
+    if (!record.blanks.some((blank) => blank.part === part.id || blank.alsoParts.includes(part.id)))
+      yield violation("part is made of blanks", part.id, "has no blank");
+  }
+  for (const line of record.cutList)
+    if (line.quantity !== line.parts.length)
+      yield violation("quantity is the number of parts", line.mark, `${line.quantity} for ${line.parts.length} parts`);
+  yield* blanks(model);
+  yield* joints(model);
+}
+
+function* sameSizes(part: Part, line: CutLine): Violations {
+  const differ = SIZES.filter((name) => !near(part[name], line[name]));
+  if (differ.length > 0 || part.mark !== line.mark || part.stock !== line.stock || part.name !== line.name)
+    yield violation(
+      "sizes agree",
+      part.id,
+      `is not as its line ${line.mark} says: ${[...differ, line.stock].join(", ")}`,
+    );
+}
+
+/** The solid lies in a box of the printed sizes, whichever way it stands, to one step of precision. */
+function* fitsItsSizes(model: Model, part: Part): Violations {
+  const [low, high] = bounds(model.solid(part.id));
+  const extents = [...minus(high, low)].sort((a, b) => a - b);
+  const sizes = SIZES.map((name) => part[name]).sort((a, b) => a - b);
+  if (extents.some((extent, i) => extent > (sizes[i] ?? 0) + model.record.precision + 0.01))
+    yield violation("solid fits its sizes", part.id, `measures ${extents.join(" × ")}, printed ${sizes.join(" × ")}`);
+}
+
+function* blanks({ record, parts }: Model): Violations {
+  const placements = record.layouts.flatMap((layout) => layout.placements);
+  for (const blank of record.blanks) {
+    const part = parts.get(blank.part);
+    const same = (name: (typeof SIZES)[number]) => near(blank[name], part?.[name] ?? 0);
+    if (blank.why === "as finished" && !(SIZES.every(same) && blank.stock === part?.stock))
+      yield violation("sizes agree", blank.id, `is not as its part ${blank.part}`);
+    const placed = placements.filter((placement) => placement.blank === blank.id);
+    if (placed.length !== 1) yield violation("blank is placed once", blank.id, `is in ${placed.length} placements`);
+    for (const { width, length, turned, mark } of placed) {
+      const [across, along] = turned ? [blank.length, blank.width] : [blank.width, blank.length];
+      if (!near(width, across) || !near(length, along) || mark !== part?.mark)
+        yield violation("placement has the blank's size", blank.id, `is placed as ${mark}, ${width} × ${length}`);
+    }
+  }
+}
+
+function* joints({ record, jointOf }: Model): Violations {
+  for (const part of record.parts)
+    if (!record.joints.some((joint) => joint.parts.includes(part.id)))
+      yield violation("part is joined", part.id, "is in no joint");
+  const reached = new Set(record.parts.slice(0, 1).map((part) => part.id));
+  for (let before = 0; before < reached.size; ) {
+    before = reached.size;
+    for (const { parts } of record.joints)
+      if (parts.some((id) => reached.has(id))) for (const id of parts) reached.add(id);
+  }
+  const rest = record.parts.filter((part) => !reached.has(part.id)).map((part) => part.id);
+  if (rest.length > 0) yield violation("all is connected", rest.join(" "), "is not connected to the rest");
+  for (const fastener of record.fasteners) {
+    const lists = record.joints.filter((joint) => joint.fasteners.includes(fastener.id)).length;
+    const passed = [...fastener.through, fastener.into];
+    const holds = jointOf.get(fastener.id)?.parts.every((part) => passed.includes(part));
+    if (lists !== 1 || !holds)
+      yield violation(
+        "fastener belongs to one joint",
+        fastener.id,
+        `is in ${lists} joints and passes ${passed.join(" ")}`,
+      );
+  }
+}

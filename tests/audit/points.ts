@@ -1,0 +1,33 @@
+/** Promise 5: a fastener passes the parts that it names and no others, and its point ends inside what holds it. */
+import { hits } from "./cylinder.ts";
+import { partsOf } from "./driving.ts";
+import { inside } from "./keep.ts";
+import type { Model } from "./model.ts";
+import { TOLERANCE } from "./overlap.ts";
+import { cylinderOf } from "./travel.ts";
+import { along, dot } from "./vector.ts";
+import { type Violations, violation } from "./violation.ts";
+
+export function* points(model: Model): Violations {
+  for (const fastener of model.record.fasteners) {
+    const { id, into, length, direction, head } = fastener;
+    const point = along(head.at, direction, length);
+    const holds = (part: string) =>
+      model.solid(part).some((body) => body.faces.every((face) => dot(point, face.normal) <= face.offset + TOLERANCE));
+    if (into !== null && !holds(into)) yield violation("point ends inside", id, `its point is not in ${into}`);
+    const named = partsOf(fastener);
+    for (const { id: part } of model.record.parts) {
+      const solid = model.solid(part);
+      if (!named.includes(part)) {
+        if (solid.some((body) => hits(cylinderOf(fastener), body)))
+          yield violation("fastener passes what it says", id, `runs into ${part}`);
+      } else {
+        const passes = solid.some((body) => {
+          const [start, end] = inside(body, head.at, direction) ?? [0, 0];
+          return Math.min(end, length) - Math.max(start, 0) > TOLERANCE;
+        });
+        if (!passes) yield violation("fastener passes what it says", id, `does not pass ${part}`);
+      }
+    }
+  }
+}

@@ -1,0 +1,222 @@
+/** The build record as its description has it, for a reader that knows nothing else of the program. */
+import type { V3 } from "./vector.ts";
+
+export interface Piece {
+  points: V3[];
+  faces: number[][];
+}
+export interface BoxFeature {
+  kind: string;
+  for: string | null;
+  origin: V3;
+  along: V3;
+  across: V3;
+  into: V3;
+  size: V3;
+}
+export interface PlaneFeature {
+  kind: string;
+  for: null;
+  origin: V3;
+  normal: V3;
+}
+export interface Part {
+  id: string;
+  mark: string;
+  name: string;
+  assembly: string;
+  bought: boolean;
+  stock: string;
+  species: string | null;
+  grain: V3 | null;
+  thickness: number;
+  width: number;
+  length: number;
+  solids: Piece[];
+  features: (BoxFeature | PlaneFeature)[];
+  edgeBanding: { edge: string; item: string; thickness: number; deducted: boolean }[];
+  goodFace: string | null;
+  mass: number;
+  cut: string;
+  cutAfterStep: number | null;
+  slope: Record<string, unknown>;
+}
+export interface Blank {
+  id: string;
+  part: string;
+  alsoParts: string[];
+  stock: string;
+  thickness: number;
+  width: number;
+  length: number;
+  grain: "length" | "width" | "free";
+  why: string;
+}
+export interface CutLine {
+  mark: string;
+  name: string;
+  quantity: number;
+  stock: string;
+  thickness: number;
+  width: number;
+  length: number;
+  shown: string;
+  parts: string[];
+  mirrorOf: string | null;
+  cut: string;
+  notes: string[];
+}
+export interface Joint {
+  id: string;
+  parts: [string, string];
+  kind: string;
+  method: string;
+  glue: boolean;
+  gap: number;
+  contact: { centre: V3; normal: V3; area: number }[];
+  fasteners: string[];
+}
+export interface Fastener {
+  id: string;
+  kind: string;
+  item: string;
+  length: number;
+  rod: number;
+  head: { at: V3; diameter: number; height: number; seat: string };
+  direction: V3;
+  through: string[];
+  into: string | null;
+  travelsWith: string | null;
+}
+export interface Hole {
+  part: string;
+  kind: string;
+  at: V3;
+  direction: V3;
+  stages: { diameter: number; depth: number }[];
+  through: boolean;
+  slot: unknown;
+  for: string | null;
+  keep: { edge: number; end: number; under: number };
+  plugged: boolean;
+  atBench: boolean;
+}
+export interface Hardware {
+  id: string;
+  item: string;
+  carriedBy: string;
+  at: V3;
+  solids: Piece[];
+  decides: Record<string, number>;
+  price: number | null;
+}
+export interface Motion {
+  name: string;
+  kind: string;
+  parts: string[];
+  range: number;
+  poses: { at: number; rotate: { about: [V3, V3]; degrees: number }; shift: V3 }[];
+  needs: { motion: string; open: number }[];
+}
+export interface Rectangle {
+  x: number;
+  y: number;
+  width: number;
+  length: number;
+}
+export interface Layout {
+  stock: string;
+  kind: string;
+  source: string;
+  thickness: number;
+  width: number;
+  length: number;
+  kerf: number;
+  squaring: number;
+  placements: ({ blank: string; mark: string; turned: boolean } & Rectangle)[];
+  cuts: { number: number; kind: string; from: [number, number]; to: [number, number]; fence: number }[];
+  offcuts: Rectangle[];
+}
+export interface Proof {
+  stocks: string[];
+  count: number;
+  countBound: number;
+  cost: number | null;
+  costBound: number | null;
+  optimal: boolean;
+  method: string;
+  assumes: string;
+}
+export interface Purchase {
+  section: string;
+  item: string;
+  quantity: number;
+  unit: string;
+  price: number | null;
+  onHand: number;
+  waste: number;
+}
+export type Leg = { along: V3; distance: number | null } | { about: [V3, V3]; degrees: number };
+export type Action =
+  | { do: "make"; blanks: string[] }
+  | { do: "machine"; part: string; features: number[]; holes: number[] }
+  | { do: "band"; part: string; edges: string[] }
+  | { do: "add"; parts: string[]; to: string[]; how: string; legs: Leg[] }
+  | { do: "glue"; joints: string[]; openMinutes: number }
+  | { do: "clamp" | "release"; joints: string[] }
+  | { do: "drive"; fasteners: string[]; tool: string; axis: V3 | null }
+  | { do: "fit"; hardware: string[]; to: string[] }
+  | { do: "remove"; parts: string[]; from: string[]; legs: Leg[]; undrives: string[] }
+  | { do: "finish"; parts: string[]; coat: number }
+  | { do: "measure"; what: string; value: number; within: number };
+export interface Step {
+  number: number;
+  title: string;
+  kind: string;
+  unit: string;
+  up: V3;
+  after: number[];
+  afterWait: number[];
+  start: number | null;
+  end: number | null;
+  bench: number;
+  waits: { for: string; minutes: number }[];
+  clamps: { count: number; opening: number }[];
+  jigs: string[];
+  hands: number;
+  text: string[];
+  cautions: string[];
+  reminders: string[];
+  actions: Action[];
+}
+export interface BuildRecord {
+  format: string;
+  version: number;
+  compiler: string | null;
+  tolerance: number;
+  title: string;
+  units: string;
+  precision: number;
+  source: Record<string, unknown>;
+  bounds: { min: V3; max: V3 };
+  mass: number;
+  centreOfMass: V3;
+  parts: Part[];
+  blanks: Blank[];
+  cutList: CutLine[];
+  joints: Joint[];
+  fasteners: Fastener[];
+  holes: Hole[];
+  hardware: Hardware[];
+  motions: Motion[];
+  layouts: Layout[];
+  layoutProof: Proof[];
+  purchases: Purchase[];
+  steps: Step[];
+  timeline: { bench: number; elapsed: number; lowerBound: number };
+  tools: unknown[];
+  finishing: unknown[];
+  checks: unknown[];
+  findings: unknown[];
+  pages: unknown[];
+}

@@ -1,0 +1,103 @@
+/** Promise 3: what is added or removed travels its legs without passing through the body that stays. */
+import { type Convex, mapped } from "./convex.ts";
+import { type Cylinder, prism } from "./cylinder.ts";
+import type { Model } from "./model.ts";
+import { bodyOf, type Moment, type Replay } from "./moments.ts";
+import { overlaps } from "./overlap.ts";
+import type { Fastener, Leg } from "./record.ts";
+import { isParallel, minus, plus, times, turned, type V3, ZERO } from "./vector.ts";
+import { type Violations, violation } from "./violation.ts";
+
+export function* travel(model: Model, { moments }: Replay): Violations {
+  for (const { action, bodies, step } of moments) {
+    if (action.do !== "add" && action.do !== "remove") continue;
+    const stays = bodyOf(bodies, action.do === "add" ? action.to[0] : action.from[0]);
+    if (stays === undefined) continue;
+    const moving = new Set(action.parts);
+    const staying = [...stays].filter((part) => !moving.has(part));
+    const outward = action.do === "add" ? [...action.legs].reverse().map(reversed) : action.legs;
+    const last = outward.at(-1);
+    if (last === undefined || !("along" in last) || last.distance !== null)
+      yield violation("parts come from afar", `step ${step.number}`, `${action.parts.join(" ")} starts close by`);
+    yield* way(model, step, [...moving], staying, outward);
+  }
+}
+
+const reversed = (leg: Leg): Leg =>
+  "along" in leg ? { ...leg, along: times(leg.along, -1) } : { ...leg, degrees: -leg.degrees };
+
+/** Farther than any piece is long, in mm. */
+const FAR = 1e5;
+/** A turn is looked at this often, in degrees. */
+const STEP = 0.25;
+
+/** A stretch of the way out: from where it begins, and by how much it goes straight on. */
+interface Stretch {
+  readonly pose: (p: V3) => V3;
+  readonly by: V3;
+}
+
+function stretches(legs: readonly Leg[]): Stretch[] {
+  let pose = (p: V3): V3 => p;
+  return legs.flatMap((leg) => {
+    const start = pose;
+    if ("along" in leg) {
+      const by = times(leg.along, leg.distance ?? FAR);
+      pose = (p) => plus(start(p), by);
+      return [{ pose: start, by }];
+    }
+    const [at, axis] = leg.about;
+    const turn = (degrees: number) => (p: V3) => turned(start(p), at, axis, degrees);
+    pose = turn(leg.degrees);
+    const steps = Math.ceil(Math.abs(leg.degrees) / STEP);
+    return Array.from({ length: steps + 1 }, (_, i) => ({ pose: turn((leg.degrees * i) / steps), by: ZERO }));
+  });
+}
+
+function* way(
+  model: Model,
+  step: Moment["step"],
+  moving: readonly string[],
+  staying: readonly string[],
+  outward: readonly Leg[],
+): Violations {
+  const dowels = model.record.fasteners.filter((fastener) => fastener.travelsWith !== null);
+  for (const { pose, by } of stretches(outward)) {
+    const moved = (bodies: readonly Convex[]) => bodies.map((body) => mapped(body, pose));
+    for (const part of moving) {
+      const solid = moved(model.solid(part));
+      for (const other of staying)
+        if (overlaps(solid, model.solid(other), by))
+          yield violation("travel is free", part, `passes through ${other} in step ${step.number}`);
+    }
+    for (const dowel of dowels) {
+      const peg = [prism(cylinderOf(dowel))];
+      const [leaves, rests] = [moving, staying].map((side) => side.includes(dowel.travelsWith ?? ""));
+      const others = leaves ? staying : rests ? moving : [];
+      for (const other of others) {
+        if (inItsHole(dowel, other, pose, by)) continue;
+        const free = leaves
+          ? !overlaps(moved(peg), model.solid(other), by)
+          : !overlaps(moved(model.solid(other)), peg, by);
+        const check = isMate(dowel, other) ? "dowels slide along their holes" : "travel is free";
+        if (!free) yield violation(check, dowel.id, `runs into ${other} in step ${step.number}`);
+      }
+    }
+  }
+}
+
+const isMate = (dowel: Fastener, part: string): boolean => dowel.through.includes(part) || dowel.into === part;
+
+/** A dowel leaves the part that it is let into along its own axis. */
+function inItsHole(dowel: Fastener, part: string, pose: (p: V3) => V3, by: V3): boolean {
+  const offset = [dowel.head.at, plus(dowel.head.at, dowel.direction)].map((p) => minus(pose(p), p));
+  const straight = [...offset, times(by, 1 / FAR)].every((d) => isParallel(d, dowel.direction, 1e-4));
+  return isMate(dowel, part) && straight;
+}
+
+export const cylinderOf = (fastener: Fastener): Cylinder => ({
+  from: fastener.head.at,
+  axis: fastener.direction,
+  length: fastener.length,
+  radius: fastener.rod / 2,
+});
