@@ -6,6 +6,7 @@ import { assemblyName } from "./rules/assembly-name.ts";
 import { bareWordInBraces } from "./rules/bare-word-in-braces.ts";
 import { betweenWhich } from "./rules/between-which.ts";
 import { bracketNotClosed } from "./rules/bracket-not-closed.ts";
+import { characterNotInType } from "./rules/character-not-in-type.ts";
 import { circle } from "./rules/circle.ts";
 import { commaInBraces } from "./rules/comma-in-braces.ts";
 import { controlCharacter } from "./rules/control-character.ts";
@@ -19,6 +20,9 @@ import { emptySource } from "./rules/empty-source.ts";
 import { emptyValue } from "./rules/empty-value.ts";
 import { fractionAfterDivision } from "./rules/fraction-after-division.ts";
 import { hashStartsComment } from "./rules/hash-starts-comment.ts";
+import { headNotInJoint } from "./rules/head-not-in-joint.ts";
+import { holeRunsIntoCut } from "./rules/hole-runs-into-cut.ts";
+import { holesMeet } from "./rules/holes-meet.ts";
 import { housingTooDeep } from "./rules/housing-too-deep.ts";
 import { hyphenInFormula } from "./rules/hyphen-in-formula.ts";
 import { hyphenReadAsMeasure } from "./rules/hyphen-read-as-measure.ts";
@@ -29,6 +33,7 @@ import { keyNotText } from "./rules/key-not-text.ts";
 import { kindsDoNotMix } from "./rules/kinds-do-not-mix.ts";
 import { lapDoesNotLap } from "./rules/lap-does-not-lap.ts";
 import { largerThanAnySheet } from "./rules/larger-than-any-sheet.ts";
+import { lengthIncludesTenons } from "./rules/length-includes-tenons.ts";
 import { likeCircle } from "./rules/like-circle.ts";
 import { likeOfGroup } from "./rules/like-of-group.ts";
 import { lineWithoutColon } from "./rules/line-without-colon.ts";
@@ -43,14 +48,20 @@ import { mirrorWithoutDirection } from "./rules/mirror-without-direction.ts";
 import { missingKey } from "./rules/missing-key.ts";
 import { moreThanOneDocument } from "./rules/more-than-one-document.ts";
 import { mortiseBreaksOut } from "./rules/mortise-breaks-out.ts";
+import { mortisesMeet } from "./rules/mortises-meet.ts";
 import { needsQuotes } from "./rules/needs-quotes.ts";
 import { nestedTooDeep } from "./rules/nested-too-deep.ts";
+import { noPossibleOrder } from "./rules/no-possible-order.ts";
 import { noRoom } from "./rules/no-room.ts";
 import { nobodySellsThatThickness } from "./rules/nobody-sells-that-thickness.ts";
 import { notASizeOf } from "./rules/not-a-size-of.ts";
 import { notInThisVersion } from "./rules/not-in-this-version.ts";
+import { notMarkedExactly } from "./rules/not-marked-exactly.ts";
 import { notUtf8 } from "./rules/not-utf-8.ts";
+import { outsideMissed } from "./rules/outside-missed.ts";
 import { outsideMissing } from "./rules/outside-missing.ts";
+import { partFloats } from "./rules/part-floats.ts";
+import { partsOverlap } from "./rules/parts-overlap.ts";
 import { placeMissing } from "./rules/place-missing.ts";
 import { placesDisagree } from "./rules/places-disagree.ts";
 import { planVersion } from "./rules/plan-version.ts";
@@ -66,8 +77,12 @@ import { screwComesThrough } from "./rules/screw-comes-through.ts";
 import { screwNearEdge } from "./rules/screw-near-edge.ts";
 import { screwSizeUnknown } from "./rules/screw-size-unknown.ts";
 import { screwTooShort } from "./rules/screw-too-short.ts";
+import { settingUnknown } from "./rules/setting-unknown.ts";
+import { shapeLeavesNothing } from "./rules/shape-leaves-nothing.ts";
 import { sizeAndOutside } from "./rules/size-and-outside.ts";
+import { sizeOutOfRange } from "./rules/size-out-of-range.ts";
 import { spaceAfterColon } from "./rules/space-after-colon.ts";
+import { stockMissing } from "./rules/stock-missing.ts";
 import { stockSizeNotPositive } from "./rules/stock-size-not-positive.ts";
 import { tabIndent } from "./rules/tab-indent.ts";
 import { tenonTooBig } from "./rules/tenon-too-big.ts";
@@ -80,6 +95,7 @@ import { unknownFunction } from "./rules/unknown-function.ts";
 import { unknownKey } from "./rules/unknown-key.ts";
 import { unknownName } from "./rules/unknown-name.ts";
 import { unknownSpecies } from "./rules/unknown-species.ts";
+import { unknownStock } from "./rules/unknown-stock.ts";
 import { unknownStockWords } from "./rules/unknown-stock-words.ts";
 import { unknownUnit } from "./rules/unknown-unit.ts";
 import { unknownWord } from "./rules/unknown-word.ts";
@@ -101,6 +117,7 @@ export const catalogue: readonly Rule<never>[] = [
   bareWordInBraces,
   betweenWhich,
   bracketNotClosed,
+  characterNotInType,
   circle,
   commaInBraces,
   controlCharacter,
@@ -114,6 +131,9 @@ export const catalogue: readonly Rule<never>[] = [
   emptyValue,
   fractionAfterDivision,
   hashStartsComment,
+  headNotInJoint,
+  holeRunsIntoCut,
+  holesMeet,
   housingTooDeep,
   hyphenInFormula,
   hyphenReadAsMeasure,
@@ -124,6 +144,7 @@ export const catalogue: readonly Rule<never>[] = [
   kindsDoNotMix,
   lapDoesNotLap,
   largerThanAnySheet,
+  lengthIncludesTenons,
   likeCircle,
   likeOfGroup,
   lineWithoutColon,
@@ -138,14 +159,20 @@ export const catalogue: readonly Rule<never>[] = [
   missingKey,
   moreThanOneDocument,
   mortiseBreaksOut,
+  mortisesMeet,
   needsQuotes,
   nestedTooDeep,
+  noPossibleOrder,
   noRoom,
   nobodySellsThatThickness,
   notASizeOf,
   notInThisVersion,
+  notMarkedExactly,
   notUtf8,
+  outsideMissed,
   outsideMissing,
+  partFloats,
+  partsOverlap,
   placeMissing,
   placesDisagree,
   planVersion,
@@ -161,8 +188,12 @@ export const catalogue: readonly Rule<never>[] = [
   screwNearEdge,
   screwSizeUnknown,
   screwTooShort,
+  settingUnknown,
+  shapeLeavesNothing,
   sizeAndOutside,
+  sizeOutOfRange,
   spaceAfterColon,
+  stockMissing,
   stockSizeNotPositive,
   tabIndent,
   tenonTooBig,
@@ -175,6 +206,7 @@ export const catalogue: readonly Rule<never>[] = [
   unknownKey,
   unknownName,
   unknownSpecies,
+  unknownStock,
   unknownStockWords,
   unknownUnit,
   unknownWord,

@@ -4,6 +4,7 @@ import type { Build } from "../solve/build.ts";
 import type { Document, Item, Page, Paper } from "./document.ts";
 import { beforeYouStart } from "./pages/before.ts";
 import { tools, whatToBuy } from "./pages/buy.ts";
+import { unprintable } from "./pages/characters.ts";
 import { coverItems } from "./pages/cover.ts";
 import { cutList } from "./pages/cut-list.ts";
 import { holesAndScrews } from "./pages/holes.ts";
@@ -24,11 +25,11 @@ export interface RenderOptions {
 
 /** In the order of the plan. A section without anything to say is left out. */
 const SECTIONS: readonly ((plan: Plan) => Section | null)[] = [
+  views,
+  exploded,
   beforeYouStart,
   whatToBuy,
   tools,
-  views,
-  exploded,
   cutList,
   layoutPages,
   holesAndScrews,
@@ -53,7 +54,7 @@ export function render(build: Build, options: RenderOptions): Outcome<Document> 
     return { number: i + 2, kind, of, items: [...head, ...items] };
   });
   const { title, by, subtitle, summary } = build.design;
-  return outcome({
+  const document: Document = {
     title,
     author: by,
     subject: subtitle === "" ? summary : subtitle,
@@ -62,5 +63,6 @@ export function render(build: Build, options: RenderOptions): Outcome<Document> 
     producer: `Boardwright ${options.version}`,
     paper,
     pages: [cover, ...pages],
-  });
+  };
+  return outcome(document, unprintable(build));
 }

@@ -12,10 +12,7 @@ const say = (head: string, text: string): Rich => [
 
 const cautions: readonly Rich[] = [
   say("Eyes and ears.", "Wear safety glasses for every cut and every hole, and hearing protection beside machines."),
-  say(
-    "Lungs.",
-    "Saw and sand where the air moves, and wear a dust mask. Some people cannot bear the dust of some woods.",
-  ),
+  say("Lungs.", "Saw and sand where the air moves, and wear a dust mask."),
   say(
     "Blades.",
     "Leave the guards on, and use a push stick for narrow pieces. Unplug a machine before you change its blade or bit. Keep your hands out of the line of the cut, and hold small parts with a clamp.",
@@ -45,10 +42,7 @@ export function beforeYouStart({ build, frame, printer }: Plan): Section {
       "Sizes",
       `are in ${longNames}, thickness × width × length, and rounded to ${printer.exact(design.precision)} ${printer.unit}. The length runs along the grain.`,
     ),
-    say(
-      "Left, right, front and back",
-      "are those of the finished piece as you stand before it, also where a part lies on the bench.",
-    ),
+    say("Left, right, front and back", "are those of the finished piece as you stand before it."),
   ];
   return {
     name: "before",

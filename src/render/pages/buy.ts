@@ -6,7 +6,7 @@ import type { Column } from "../typeset/cell.ts";
 import type { Section } from "../typeset/flow.ts";
 import type { Rich } from "../typeset/lines.ts";
 import { table } from "../typeset/table.ts";
-import { type Plan, sectionHeading, subheading } from "./plan.ts";
+import { type Plan, sectionHeading } from "./plan.ts";
 
 const SECTIONS: readonly (readonly [Purchase["section"], string])[] = [
   ["sheets", "Sheets"],
@@ -40,17 +40,16 @@ export function whatToBuy({ build, frame }: Plan): Section | null {
     ...(onHand ? [p.onHand > 0 ? number(p.onHand) : ""] : []),
     ...(priced ? [p.price === null ? "" : p.price.toFixed(2)] : []),
   ];
-  const atoms = SECTIONS.flatMap(([section, title], i) => {
-    const rows = build.purchases.filter((p) => p.section === section).map(row);
-    if (rows.length === 0) return [];
-    return [...subheading(title, width, i === 0 ? 8 : 16), ...table({ columns, rows, width })];
+  const rows = SECTIONS.flatMap(([section, title]) => {
+    const own = build.purchases.filter((p) => p.section === section).map(row);
+    return own.length === 0 ? [] : [title, ...own];
   });
   return {
     name: "buy",
     title: "What to buy",
     kind: "buy",
     start: "fits",
-    atoms: [...sectionHeading("buy", "What to buy", width), ...atoms],
+    atoms: [...sectionHeading("buy", "What to buy", width), ...table({ columns, rows, width, above: 4 })],
   };
 }
 

@@ -9,12 +9,12 @@ import { body, type Plan, sectionHeading, subheading } from "./plan.ts";
 
 const columns: readonly Column[] = [
   { head: "", align: "tick" },
-  { head: "Mark", style: TYPE.strong },
-  { head: "Number", align: "right", style: TYPE.strong },
-  { head: "Part" },
-  { head: "Thickness", align: "length" },
-  { head: "Width", align: "length" },
-  { head: "Length", align: "length" },
+  { head: "Mark", style: TYPE.mark },
+  { head: "Number", align: "right", style: TYPE.mark },
+  { head: "Part", style: TYPE.cell },
+  { head: "Thickness", align: "length", style: TYPE.cell },
+  { head: "Width", align: "length", style: TYPE.cell },
+  { head: "Length", align: "length", style: TYPE.cell },
   { head: "Notes", stretch: true },
 ];
 
@@ -35,7 +35,7 @@ export function cutList({ build, frame, printer }: Plan): Section | null {
   const atoms = build.design.stock.flatMap((stock) => {
     const rows = build.cutList.filter((line) => line.stock === stock.name).map(row);
     if (rows.length === 0) return [];
-    return [...subheading(stock.label, width, 16), ...table({ columns, rows, width })];
+    return [...subheading(stock.label, width, 16), ...table({ columns, rows, width, above: 4 })];
   });
   return {
     name: "cut-list",

@@ -23,8 +23,8 @@ const SCREWS: readonly Column[] = [
 export function holesAndScrews({ build, frame, printer }: Plan): Section | null {
   const { width } = frame;
   if (build.holes.length === 0 && build.fasteners.length === 0) return null;
-  const holes = table({ columns: HOLES, rows: holeRows(build, printer), width });
-  const screws = table({ columns: SCREWS, rows: fastenerRows(build), width });
+  const holes = table({ columns: HOLES, rows: holeRows(build, printer), width, above: 4 });
+  const screws = table({ columns: SCREWS, rows: fastenerRows(build), width, above: 4 });
   const unit = printer.unit === "in" ? "inches" : "millimetres";
   return {
     name: "holes",

@@ -2,6 +2,7 @@
 import type { Layout, LayoutProof } from "../../solve/build.ts";
 import type { Stock } from "../../solve/design.ts";
 import { type Length, ZERO } from "../../units/index.ts";
+import { listed } from "../drawing/words.ts";
 import { TYPE } from "../style.ts";
 import { type Atom, baseline, block } from "../typeset/atom.ts";
 import type { FlowAtom, Section } from "../typeset/flow.ts";
@@ -45,10 +46,12 @@ function count(layouts: readonly Layout[]): string {
   return `${layouts.length} ${word}${layouts.length === 1 ? "" : "s"}`;
 }
 
-export function proofText(proof: LayoutProof): string {
-  if (proof.optimal) return "Fewer will not do.";
-  const { count: used, countBound: bound } = proof;
-  return `At least ${bound} are needed whatever the layout; this one takes ${used}.`;
+/** What is known of the count, and under which conditions. */
+export function proofText({ optimal, count: used, countBound: bound, assumes }: LayoutProof): string {
+  const given = assumes === "" ? "" : ` This holds for ${assumes}.`;
+  if (optimal) return `Fewer will not do.${given}`;
+  if (used > bound) return `No layout does with fewer than ${bound}; this one takes ${used}.${given}`;
+  return `Choose the boards with this layout in hand.${given}`;
 }
 
 /** Layouts that are sawn the same way, with how many there are. */
@@ -77,11 +80,11 @@ function layoutAtom(plan: Plan, { layout, numbers }: { layout: Layout; numbers: 
   const { frame, printer } = plan;
   const high = layout.kind === "sheet" ? frame.height * 0.62 : 120;
   const picture = layoutPicture(plan, layout, { width: frame.width, height: high });
-  const which = numbers.length === 1 ? `${numbers[0]}` : `${numbers[0]} and ${numbers.slice(1).join(", ")}`;
   const word = layout.kind === "sheet" ? "Sheet" : "Board";
+  const which = numbers.length === 1 ? `${word} ${numbers[0]}` : `${word}s ${listed(numbers.map(String))}`;
   const have = layout.source === "on hand" ? ", on hand" : "";
   const size = `${printer.exact(layout.width)} × ${printer.exact(layout.length)}\u202f${printer.unit}`;
-  const title = `${word} ${which}${have}`;
+  const title = `${which}${have}`;
   return block(
     20 + picture.height,
     (x, y) => [
@@ -90,13 +93,7 @@ function layoutAtom(plan: Plan, { layout, numbers }: { layout: Layout; numbers: 
         role: "paragraph",
         items: [
           label(title, TYPE.strong, x, y + baseline(TYPE.strong)),
-          label(
-            [size, picture.scale].filter((t) => t !== "").join(" · "),
-            TYPE.caption,
-            x + frame.width,
-            y + baseline(TYPE.strong),
-            "right",
-          ),
+          label(size, TYPE.caption, x + frame.width, y + baseline(TYPE.strong), "right"),
         ],
       },
       picture.paint(x, y + 20),

@@ -1,7 +1,7 @@
 /** The drawings of the pages, as figures that can be placed. */
 import type { Layout, Step } from "../../solve/build.ts";
 import type { Item } from "../document.ts";
-import { type Drawing, NOT_TO_SCALE } from "../drawing/drawing.ts";
+import type { Drawing } from "../drawing/drawing.ts";
 import { pieceView } from "../drawing/piece-view.ts";
 import { bounds, leaves, moved } from "../shapes.ts";
 import type { Plan } from "./plan.ts";
@@ -9,8 +9,6 @@ import type { Plan } from "./plan.ts";
 export interface Picture {
   /** From the top of its frame to the lowest thing drawn. */
   readonly height: number;
-  /** "Scale 1:8"; empty where it is not to scale. */
-  readonly scale: string;
   /** The figure with the top left corner of its frame at (x, y). */
   readonly paint: (x: number, y: number) => Item;
 }
@@ -22,11 +20,10 @@ export interface Size {
 
 const at = (size: Size) => ({ x: 0, y: 0, ...size });
 
-function picture({ items, alt, scale }: Drawing): Picture {
+function picture({ items, alt }: Drawing): Picture {
   const parts = leaves(items);
   return {
     height: parts.length === 0 ? 0 : bounds(parts)[3],
-    scale: scale === NOT_TO_SCALE ? "" : `Scale ${scale}`,
     paint: (x, y) => ({ kind: "group", role: "figure", alt, items: moved(items, x, y) }),
   };
 }

@@ -33,11 +33,10 @@ export function exploded(plan: Plan): Section | null {
 
 function page(name: string, title: string, kind: string, plan: Plan, picture: Picture, caption: string): Section {
   const { width } = plan.frame;
-  const text = [caption, picture.scale === "" ? "" : `${picture.scale}.`].filter((t) => t !== "").join(" ");
   const figure = block(
     CAPTION + picture.height,
     (x, y) => [
-      { kind: "group", role: "paragraph", items: [label(text, TYPE.caption, x, y + baseline(TYPE.caption))] },
+      { kind: "group", role: "paragraph", items: [label(caption, TYPE.caption, x, y + baseline(TYPE.caption))] },
       picture.paint(x, y + CAPTION),
     ],
     { above: 4 },

@@ -48,7 +48,7 @@ export function columnNeed(column: Column, style: TextStyle, cells: readonly Ric
     const all = Math.max(head, widest(split.map(([part]) => part)) + fraction);
     return { natural: all, least: all, axis: all - fraction };
   }
-  const natural = Math.max(head, widest(cells.map(plain)));
+  const natural = Math.max(measure(column.head, TYPE.head.font, TYPE.head.size), widest(cells.map(plain)));
   const words = widest(cells.flatMap((cell) => printable(plain(cell)).split(" ")));
   return { natural, least: Math.min(natural, Math.max(head, Math.min(words, WIDEST_WORD))), axis: 0 };
 }

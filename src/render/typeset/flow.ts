@@ -11,7 +11,7 @@ export interface Section {
   readonly title: string;
   /** `Page.kind` of a page that begins with it. */
   readonly kind: string;
-  /** "page": on a page of its own. "fits": below what came before if all of it fits there, or if half the page is free. */
+  /** "page": on a page of its own. "fits": below what came before if all of it fits there, or if enough of the page is free. */
   readonly start: "page" | "fits";
   readonly atoms: readonly FlowAtom[];
 }
@@ -55,12 +55,15 @@ export function flow(sections: readonly Section[], frame: Frame): Filled[] {
   return sheets.map(({ kind, of, begins, placed }) => ({ kind, of, begins, items: nest(placed, 0, frame.x) }));
 }
 
+/** A section that goes on over the page begins only where so much of the page is free. */
+const LEAST_START = 0.3;
+
 const blank = (kind: string, frame: Frame): Sheet => ({ kind, of: [], begins: [], placed: [], y: frame.y });
 
 function joins(section: Section, sheet: Sheet, frame: Frame): boolean {
   const whole = section.atoms.reduce((sum, atom) => sum + atom.above + atom.height, 0);
   const free = frame.y + frame.height - sheet.y - SPACE.section;
-  return section.start === "fits" && (whole <= free || free >= frame.height / 2);
+  return section.start === "fits" && (whole <= free || free >= frame.height * LEAST_START);
 }
 
 /** Runs of atoms that keep together. */

@@ -85,12 +85,23 @@ export function missingCharacters(text: string): string[] {
   return [...new Set(missing)];
 }
 
-/** Text as it can be printed: composed, blanks and controls as plain spaces, no formatting marks, □ for what the faces lack. */
+/**
+ * Text as it is printed: composed, blanks and controls as plain spaces, no formatting marks, □ for what the faces lack,
+ * and inch fractions as fractions. Printing it again changes nothing.
+ */
 export function printable(text: string): string {
   const composed = text.normalize("NFC").replace(/\p{Cf}/gu, "");
   const spaced = composed.replace(/[\s\p{Cc}]/gu, (c) => (faces.regular.glyphs.has(c) ? c : " "));
-  return [...spaced].map((c) => (faces.regular.glyphs.has(c) ? c : STAND_IN)).join("");
+  return inchFractions([...spaced].map((c) => (faces.regular.glyphs.has(c) ? c : STAND_IN)).join(""));
 }
+
+/** `1 3/4` with a fraction slash and a narrow blank. Only proper fractions of an inch, in lowest terms: 4/4 lumber and 2024/25 stay. */
+const inchFractions = (text: string): string =>
+  text
+    .replace(/(?<![\p{L}\p{N}/.⁄])([0-9]{1,3})\/(2|4|8|16|32|64|128)(?![\p{N}/⁄]|\.\p{N})/gu, (as, top, bottom) =>
+      Number(top) < Number(bottom) && Number(top) % 2 === 1 ? `${top}${SLASH}${bottom}` : as,
+    )
+    .replace(/(?<![\p{L}\p{N}.⁄])([0-9]{1,3}) (?=[0-9]{1,3}⁄)/gu, "$1\u202f");
 
 /** Heights of the faces as shares of the type size: capitals, small letters, and how far the longest letters reach. */
 export const CAP_HEIGHT = 0.66;

@@ -1,14 +1,16 @@
 /** Tables: columns as wide as what stands in them, heads that are repeated, rows that are never split nor left alone. */
+import type { Item } from "../document.ts";
 import { decoration, line } from "../shapes.ts";
 import { BLACK, onGrid, RULE, TYPE } from "../style.ts";
 import { type Atom, baseline, type Wrap } from "./atom.ts";
 import { bodyStyle, type Column, columnNeed, paintCell, plain, type SetColumn } from "./cell.ts";
 import { shareWidth } from "./columns.ts";
-import { breakLines, type Line, paintLine, type Rich } from "./lines.ts";
+import { breakLines, type Line, label, paintLine, type Rich } from "./lines.ts";
 
 export interface TableOptions {
   readonly columns: readonly Column[];
-  readonly rows: readonly (readonly Rich[])[];
+  /** A text alone is a heading over the rows that follow. */
+  readonly rows: readonly (readonly Rich[] | string)[];
   readonly width: number;
   readonly above?: number;
 }
@@ -21,16 +23,22 @@ const LONGEST_CELL = 24;
 /** A head and its rows; nothing where there are no rows. */
 export function table({ columns, rows, width, above = 0 }: TableOptions): Atom[] {
   if (rows.length === 0) return [];
-  const set = setColumns(columns, rows, width);
+  const set = setColumns(
+    columns,
+    rows.filter((row) => typeof row !== "string"),
+    width,
+  );
   const last = set[set.length - 1];
   const right = last === undefined ? width : Math.max(last.x + last.width, 0);
   const head = headRow(set, right);
   const wrap: Wrap = { role: "table", head };
-  const body = rows.flatMap((row) => bodyRows(row, set, right));
+  const body = rows.flatMap((row, i) =>
+    typeof row === "string" ? [headingRow(row, set.length, i === 0)] : bodyRows(row, set, right),
+  );
   return [{ ...head, above }, ...body].map((atom, i, all) => ({
     ...atom,
     within: [wrap],
-    keep: i <= 1 ? i < all.length - 1 : i === all.length - 2,
+    keep: atom.keep || (i <= 1 ? i < all.length - 1 : i === all.length - 2),
   }));
 }
 
@@ -83,6 +91,32 @@ function headRow(set: readonly SetColumn[], right: number): Atom {
         })),
       },
       decoration(line(x, y + height, x + right, y + height, { width: 1, ink: BLACK })),
+    ],
+  };
+}
+
+/** A title inside the table; the other cells of the row are empty. */
+function headingRow(text: string, columns: number, first: boolean): Atom {
+  const space = first ? PAD : 3 * PAD;
+  const cells = Array.from({ length: columns }, (): Item => ({ kind: "group", role: "cell", items: [] }));
+  return {
+    height: onGrid(space + TYPE.strong.leading + PAD),
+    above: 0,
+    keep: true,
+    within: [],
+    paint: (x, y) => [
+      {
+        kind: "group",
+        role: "row",
+        items: [
+          {
+            kind: "group",
+            role: "header cell",
+            items: [label(text, TYPE.strong, x, y + space + baseline(TYPE.strong))],
+          },
+          ...cells.slice(1),
+        ],
+      },
     ],
   };
 }
