@@ -1,0 +1,110 @@
+/** Which arrangement of fasteners each joint gets. Taking one strikes out every arrangement whose holes would meet its holes. */
+import type { Arrangement, Fastener, Hole, Part } from "../../design.ts";
+import type { Reach } from "../reach/index.ts";
+import { holesMeet } from "./bores.ts";
+import type { Link } from "./links.ts";
+import type { Drive, JointWork } from "./plan.ts";
+
+/** The arrangements taken so far, by the place of their joint. Never changed, only copied. */
+export type Taken = ReadonlyMap<number, Arrangement>;
+
+/** Why a joint cannot be made. */
+export type Refusal =
+  | { readonly why: "holes"; readonly link: Link }
+  | { readonly why: "reach"; readonly link: Link; readonly fastener: Fastener };
+
+export interface Choices {
+  /** What must be fixed before anything moves: the arrangements that travel in their parts. */
+  readonly travelling: Taken | Refusal;
+  /**
+   * Takes for each joint the first arrangement that is not struck out and can be driven on the body, which is what is there
+   * when the joint is made.
+   */
+  make(links: readonly Link[], body: readonly Part[], taken: Taken): Made | Refusal;
+}
+
+export interface Made {
+  readonly work: readonly JointWork[];
+  readonly taken: Taken;
+}
+
+export function choicesOf(parts: readonly Part[], links: readonly Link[], reach: Reach): Choices {
+  const drawn = parts.flatMap((part) => part.holes);
+  const left = new Map(
+    links.map((link) => [link, link.joint.arrangements.filter(({ holes }) => !meets(holes, drawn))] as const),
+  );
+  const known = new Map<Arrangement, Map<Arrangement, boolean>>();
+  const conflict = (a: Arrangement, b: Arrangement): boolean => {
+    const of = known.get(a) ?? new Map<Arrangement, boolean>();
+    known.set(a, of);
+    const found = of.get(b) ?? meets(a.holes, b.holes);
+    of.set(b, found);
+    return found;
+  };
+  const open = (link: Link, taken: Taken): readonly Arrangement[] => {
+    const own = taken.get(link.index);
+    if (own) return [own];
+    return (left.get(link) ?? []).filter((a) => ![...taken.values()].some((other) => conflict(a, other)));
+  };
+
+  const one = (link: Link, body: readonly Part[], taken: Taken): Refusal | (JointWork & { chosen?: Arrangement }) => {
+    const { joint } = link;
+    if (joint.arrangements.length === 0) return { joint, drives: [] };
+    let refusal: Refusal = { why: "holes", link };
+    for (const chosen of open(link, taken)) {
+      const drives = driven(chosen, body, reach);
+      if ("drives" in drives) return { joint, drives: drives.drives, chosen };
+      if (refusal.why === "holes") refusal = { why: "reach", link, ...drives };
+    }
+    return refusal;
+  };
+
+  return {
+    travelling: travelling(links, open),
+    make(wanted, body, before) {
+      const taken = new Map(before);
+      const work: JointWork[] = [];
+      for (const link of wanted) {
+        const made = one(link, body, taken);
+        if ("why" in made) return made;
+        if (made.chosen) taken.set(link.index, made.chosen);
+        work.push({ joint: made.joint, drives: made.drives });
+      }
+      return { work, taken };
+    },
+  };
+}
+
+const meets = (some: readonly Hole[], others: readonly Hole[]): boolean =>
+  some.some((a) => others.some((b) => holesMeet(a, b)));
+
+/** How each fastener that does not travel in its part is driven, or the first that nothing reaches. */
+function driven(
+  { fasteners }: Arrangement,
+  body: readonly Part[],
+  reach: Reach,
+): { drives: Drive[] } | { fastener: Fastener } {
+  const drives: Drive[] = [];
+  for (const fastener of fasteners) {
+    if (fastener.travelsWith !== null) continue;
+    const reached = reach.toolFor(fastener, body);
+    if (!reached) return { fastener };
+    drives.push({ fastener, ...reached });
+  }
+  return { drives };
+}
+
+function travelling(
+  links: readonly Link[],
+  open: (link: Link, taken: Taken) => readonly Arrangement[],
+): Taken | Refusal {
+  const taken = new Map<number, Arrangement>();
+  for (const link of links) {
+    const travels = ({ fasteners }: Arrangement) => fasteners.some(({ travelsWith }) => travelsWith !== null);
+    if (!link.joint.arrangements.some(travels)) continue;
+    const [first] = open(link, taken);
+    if (!first) return { why: "holes", link };
+    taken.set(link.index, first);
+  }
+  return taken;
+}

@@ -1,0 +1,73 @@
+/** Blocking between nodes, each a part or a unit of parts that travel together. */
+import type { Direction } from "../../design.ts";
+import { closedSets, smallestClosed } from "./closed.ts";
+import type { Halves, Piece } from "./splits.ts";
+
+/** Parts that are handled as one, in source order. */
+export type Node = readonly number[];
+
+/** A set of nodes that is free to leave a body. */
+export interface Leaving {
+  readonly moving: readonly number[];
+  readonly staying: readonly number[];
+  readonly halves: Halves;
+  /** How `moving` travels to its place. */
+  readonly along: Direction;
+  /** Less is better: fewer nodes, then lighter units, then what comes later in the source, then the direction. */
+  readonly rank: readonly number[];
+}
+
+export interface Graphs {
+  /** The smallest sets that can leave. */
+  smallest(body: readonly number[]): readonly Leaving[];
+  /** Every set that can leave; null when there are too many to look at. */
+  all(body: readonly number[]): { readonly sets: readonly Leaving[]; readonly complete: boolean };
+}
+
+/** Sets looked at in one direction. */
+const LIMIT = 256;
+
+export function graphsOf(piece: Piece, nodes: readonly Node[]): Graphs {
+  const { directions, opposite, blocked } = piece.blocking;
+  const graphs = directions.map((_, d) => {
+    const known = new Map<number, boolean>();
+    return (a: number, b: number): boolean => {
+      const at = a * nodes.length + b;
+      const found = known.get(at) ?? partsOf(nodes, [a]).some((p) => partsOf(nodes, [b]).some((q) => blocked(p, q, d)));
+      known.set(at, found);
+      return found;
+    };
+  });
+
+  const leaving = (body: readonly number[], set: readonly number[], d: number): readonly Leaving[] => {
+    const rest = body.filter((node) => !set.includes(node));
+    // The smaller half is the one that moves; of equal halves the one that comes later in the source.
+    const swap = rest.length < set.length || (rest.length === set.length && first(rest) > first(set));
+    const [moving, staying] = swap ? [rest, set] : [set, rest];
+    const way = swap ? d : (opposite[d] ?? d);
+    const along = directions[way];
+    if (moving.length === 0 || !along) return [];
+    const halves = { moving: partsOf(nodes, moving), staying: partsOf(nodes, staying) };
+    // Of units the lighter: the ends of a frame before its long sides.
+    const weight = moving.length > 1 ? halves.moving.reduce((so, part) => so + (piece.volumes[part] ?? 0), 0) : 0;
+    const rank = [moving.length, weight, -first(halves.moving), opposite[way] ?? way];
+    return [{ moving, staying, halves, along, rank }];
+  };
+
+  return {
+    smallest: (body) =>
+      graphs.flatMap((graph, d) => smallestClosed(body, graph).flatMap((set) => leaving(body, set, d))),
+    all(body) {
+      const found = graphs.map((graph) => closedSets(body, graph, LIMIT));
+      return {
+        sets: found.flatMap((sets, d) => sets.flatMap((set) => leaving(body, set, d))),
+        complete: found.every((sets) => sets.length < LIMIT),
+      };
+    },
+  };
+}
+
+export const partsOf = (nodes: readonly Node[], of: readonly number[]): readonly number[] =>
+  of.flatMap((node) => nodes[node] ?? []).sort((a, b) => a - b);
+
+const first = (of: readonly number[]): number => of[0] ?? 0;

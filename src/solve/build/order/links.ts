@@ -1,0 +1,49 @@
+/** Joints as what holds parts together. Parts are numbers here: their places in the source. */
+import type { Design, Joint } from "../../design.ts";
+
+export interface Link {
+  /** Its place in the source. */
+  readonly index: number;
+  readonly joint: Joint;
+  readonly ends: readonly [number, number];
+  /** The ends, and whatever else its fasteners go through or into: the joint is made when all of them are there. */
+  readonly members: readonly number[];
+}
+
+/** Joints whose parts are unknown or are fastened to unknown parts are left out. */
+export function linksOf({ parts, joints }: Pick<Design, "parts" | "joints">): readonly Link[] {
+  const places = new Map(parts.map((part, i) => [part.id, i]));
+  return joints.flatMap((joint, index) => {
+    const fasteners = joint.arrangements.flatMap((arrangement) => arrangement.fasteners);
+    const ids = new Set([...joint.parts, ...fasteners.flatMap(({ through, into }) => [...through, into])]);
+    const members = [...ids].map((id) => places.get(id));
+    const known = members.filter((i): i is number => i !== undefined);
+    const [a, b] = known;
+    if (a === undefined || b === undefined || known.length < members.length) return [];
+    return [{ index, joint, ends: [a, b], members: known }];
+  });
+}
+
+/** The parts of `body` divided into what hangs together by the joints inside it; each in source order, as are the lot. */
+export function components(body: readonly number[], links: readonly Link[]): readonly (readonly number[])[] {
+  const leader = new Map(body.map((part) => [part, part]));
+  const find = (part: number): number => {
+    let at = part;
+    for (let up = leader.get(at) ?? at; up !== at; up = leader.get(at) ?? at) at = up;
+    return at;
+  };
+  for (const { ends, members } of links) {
+    if (!members.every((part) => leader.has(part))) continue;
+    const [a, b] = [find(ends[0]), find(ends[1])];
+    if (a !== b) leader.set(Math.max(a, b), Math.min(a, b));
+  }
+  const groups = new Map<number, number[]>();
+  for (const part of body.toSorted((a, b) => a - b)) {
+    const top = find(part);
+    groups.set(top, [...(groups.get(top) ?? []), part]);
+  }
+  return [...groups.values()];
+}
+
+export const hangsTogether = (body: readonly number[], links: readonly Link[]): boolean =>
+  components(body, links).length === 1;

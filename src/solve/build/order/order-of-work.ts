@@ -1,0 +1,88 @@
+import { failed, type Outcome, outcome } from "../../../findings/outcome.ts";
+import { noPossibleOrder } from "../../../findings/rules/no-possible-order.ts";
+import type { Span } from "../../../findings/span.ts";
+import type { Design } from "../../design.ts";
+import { reach } from "../reach/index.ts";
+import { blockingOf } from "./blocking.ts";
+import { choicesOf, type Refusal, type Taken } from "./choices.ts";
+import { components, linksOf } from "./links.ts";
+import type { Plan } from "./plan.ts";
+import { volumesOf } from "./splits.ts";
+import { build, itemsOf, type Trapped } from "./units.ts";
+
+/**
+ * An order in which the piece can be put together, unit by unit: each body leaves and arrives in a straight line, hangs together by
+ * its own joints, and every fastener is reached by a tool when its joint is closed. A piece that has none gives `no-possible-order`.
+ */
+export function orderOfWork(design: Design): Outcome<Plan> {
+  const { parts } = design;
+  const links = linksOf(design);
+  const [largest = [], ...rest] = components(
+    parts.map((_, i) => i),
+    links,
+  ).toSorted((a, b) => b.length - a.length);
+  if (rest.length > 0) return failed([apart(design, largest, rest.flat())]);
+
+  const judge = reach();
+  const choices = choicesOf(parts, links, judge);
+  if ("why" in choices.travelling) return failed([refused(design, choices.travelling, [])]);
+  const blocking = blockingOf(design, [...choices.travelling.values()]);
+  const piece = { parts, links, blocking, choices, volumes: volumesOf(design) };
+  const built = build(piece, itemsOf(design), choices.travelling);
+  if ("parts" in built) return failed([trapped(design, built, judge)]);
+  return outcome({ root: built.assembly, ...fittings(design, built.taken) });
+}
+
+/** Fasteners and holes in their final order. */
+function fittings({ parts, joints }: Design, taken: Taken): Omit<Plan, "root"> {
+  const chosen = new Map(
+    joints.flatMap(({ id }, i) => {
+      const arrangement = taken.get(i);
+      return arrangement ? [[id, arrangement] as const] : [];
+    }),
+  );
+  const arrangements = [...chosen.values()];
+  return {
+    chosen,
+    fasteners: arrangements.flatMap(({ fasteners }) => fasteners),
+    holes: [...parts, ...arrangements].flatMap(({ holes }) => holes),
+  };
+}
+
+const names = ({ parts }: Design, places: readonly number[]): readonly string[] =>
+  places.flatMap((place) => parts[place]?.id ?? []);
+
+/** The first part in the source, and the others as further places. */
+function pointing({ parts }: Design, places: readonly number[], label: string) {
+  const [first, ...rest] = places.flatMap((place) => parts[place]?.at ?? []);
+  const nowhere: Span = { start: 0, end: 0, line: 1, column: 1 };
+  return { at: first ?? nowhere, also: rest.map((at) => ({ at, label })) };
+}
+
+function apart(design: Design, largest: readonly number[], loose: readonly number[]) {
+  const { at, also } = pointing(design, loose, "and this");
+  return noPossibleOrder(at, { because: "loose", parts: names(design, loose), from: names(design, largest) }, { also });
+}
+
+function trapped(design: Design, { parts, refusals, exhausted }: Trapped, judge: ReturnType<typeof reach>) {
+  const first = refusals.find(({ why }) => why === "reach") ?? refusals[0];
+  const body = parts.flatMap((place) => design.parts[place] ?? []);
+  if (first && !exhausted)
+    return refused(
+      design,
+      first,
+      first.why === "reach" ? judge.inTheWay(first.fastener, body).map(({ id }) => id) : [],
+    );
+  const { at, also } = pointing(design, parts, "with this");
+  return noPossibleOrder(at, { because: exhausted ? "not found" : "locked", parts: names(design, parts) }, { also });
+}
+
+function refused(design: Design, refusal: Refusal, inTheWay: readonly string[]) {
+  const { joint } = refusal.link;
+  const parts = [...joint.parts];
+  if (refusal.why === "holes") return noPossibleOrder(joint.at, { because: "holes", parts });
+  const also = design.parts
+    .filter(({ id }) => inTheWay.includes(id))
+    .map(({ at }) => ({ at, label: "in the way of the tool" }));
+  return noPossibleOrder(joint.at, { because: "reach", parts, item: refusal.fastener.item, inTheWay }, { also });
+}

@@ -1,0 +1,45 @@
+/** Dowels and other pegs that sit in their part while it travels. */
+
+import { bounds } from "../../../geometry/convex.ts";
+import { cylinder, type Hull, intersect, plane, type Solid, solidBox, type Vec } from "../../../geometry/index.ts";
+import { rational, toNumber } from "../../../units/index.ts";
+import type { Direction, Fastener } from "../../design.ts";
+
+export interface Peg {
+  /** A little too thick, never too thin. */
+  readonly solid: Solid;
+  /** Unit vector out of the part that carries it, into the others. */
+  readonly out: Direction;
+  /** The parts that have a hole for it, besides the one that carries it. */
+  readonly mates: readonly string[];
+}
+
+export const reversed = (way: Direction): Direction => [0 - way[0], 0 - way[1], 0 - way[2]];
+
+/** Null for a fastener that is driven in place. */
+export function pegOf(fastener: Fastener): Peg | null {
+  const { travelsWith, through, into, direction, head } = fastener;
+  if (travelsWith === null) return null;
+  const from: Vec = [toNumber(head.at[0]), toNumber(head.at[1]), toNumber(head.at[2])];
+  const round = cylinder(from, direction, toNumber(fastener.rod) / 2, toNumber(fastener.length));
+  const out = travelsWith === into ? reversed(direction) : direction;
+  return { solid: solidOf(round), out, mates: [...through, into].filter((id) => id !== travelsWith) };
+}
+
+const FINE = 2 ** 20;
+
+/** The hull as a solid: its planes in whole numbers, moved outwards by less than a unit for each metre. */
+function solidOf(hull: Hull): Solid {
+  const { low, high } = bounds(hull.vertices);
+  const box = solidBox(
+    [rational(Math.floor(low[0])), rational(Math.floor(low[1])), rational(Math.floor(low[2]))],
+    [rational(Math.ceil(high[0])), rational(Math.ceil(high[1])), rational(Math.ceil(high[2]))],
+  );
+  return intersect(
+    box,
+    hull.planes.map(({ normal, d }) => {
+      const [a, b, c] = normal.map((component) => BigInt(Math.round(component * FINE))) as [bigint, bigint, bigint];
+      return plane(a, b, c, BigInt(Math.ceil(d * FINE)));
+    }),
+  );
+}

@@ -1,0 +1,48 @@
+/** The order in which a piece goes together, proven possible. Types only. */
+import type { Arrangement, Direction, Fastener, Hole, Joint } from "../../design.ts";
+import type { Reached } from "../reach/index.ts";
+
+export interface Plan {
+  /** The whole piece. */
+  readonly root: Assembly;
+  /** Of the chosen arrangements, in the order of the joints. */
+  readonly fasteners: readonly Fastener[];
+  /** First the holes that the maker drew, in the order of the parts; then those of the chosen arrangements, in the order of the joints. */
+  readonly holes: readonly Hole[];
+  /** By joint id; a joint that needs no fasteners is absent. */
+  readonly chosen: ReadonlyMap<string, Arrangement>;
+}
+
+export type Assembly = Single | Union;
+
+export interface Single {
+  readonly kind: "part";
+  readonly parts: readonly [string];
+}
+
+/** Two bodies become one: `moving` travels in a straight line from far away and is fixed to `staying`. */
+export interface Union {
+  readonly kind: "union";
+  /** In source order. */
+  readonly parts: readonly string[];
+  readonly staying: Assembly;
+  readonly moving: Assembly;
+  /** Unit vector of travel. */
+  readonly along: Direction;
+  /** The joints that have to slide along their faces, because nothing lets them close squarely. */
+  readonly sliding: readonly string[];
+  /** The joints that this union closes, in source order. */
+  readonly work: readonly JointWork[];
+  /** Path of the group of the source that this is, if it is one. */
+  readonly group: string | null;
+}
+
+export interface JointWork {
+  readonly joint: Joint;
+  /** Driven once both bodies are together; what travels in its part is not among them. */
+  readonly drives: readonly Drive[];
+}
+
+export interface Drive extends Reached {
+  readonly fastener: Fastener;
+}

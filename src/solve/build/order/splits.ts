@@ -1,0 +1,101 @@
+/** Ways to take a body apart into two, judged. */
+import { dot } from "../../../geometry/vec.ts";
+import { toMillimetres } from "../../../units/index.ts";
+import type { Tool } from "../../build.ts";
+import type { Design, Direction, Part } from "../../design.ts";
+import type { Blocking } from "./blocking.ts";
+import type { Choices, Made, Refusal, Taken } from "./choices.ts";
+import { hangsTogether, type Link } from "./links.ts";
+import { reversed } from "./pegs.ts";
+
+/** What never changes while an order is looked for. */
+export interface Piece {
+  readonly parts: readonly Part[];
+  readonly links: readonly Link[];
+  readonly blocking: Blocking;
+  readonly choices: Choices;
+  /** mm³ of each part's blank, rounded, so that sums do not depend on their order. */
+  readonly volumes: readonly number[];
+}
+
+export const volumesOf = ({ parts }: Pick<Design, "parts">): readonly number[] =>
+  parts.map(({ thickness, width, length }) =>
+    Math.round(toMillimetres(thickness) * toMillimetres(width) * toMillimetres(length)),
+  );
+
+/** A body of parts in two halves, all in source order. */
+export interface Halves {
+  readonly moving: readonly number[];
+  readonly staying: readonly number[];
+}
+
+export interface Split extends Made {
+  readonly halves: Halves;
+  /** How the moving half travels to its place. */
+  readonly along: Direction;
+  readonly sliding: readonly string[];
+  /** Compared from the first number on; less is better. */
+  readonly cost: readonly number[];
+}
+
+/** The joints that close when the halves come together. */
+export function closingOf({ links }: Piece, { moving, staying }: Halves): readonly Link[] {
+  const [first, second] = [new Set(moving), new Set(staying)];
+  return links.filter(({ members }) => {
+    const there = members.filter((part) => first.has(part)).length;
+    return there > 0 && there < members.length && members.every((part) => first.has(part) || second.has(part));
+  });
+}
+
+/** The whole body. */
+export const bodyOf = ({ parts }: Piece, { moving, staying }: Halves): readonly Part[] =>
+  [...moving, ...staying].sort((a, b) => a - b).flatMap((part) => parts[part] ?? []);
+
+/** Judges the split whose moving half travels along `along`; null when either half would fall apart. `rank` is the last thing compared. */
+export function splitOf(
+  piece: Piece,
+  halves: Halves,
+  along: Direction,
+  rank: readonly number[],
+  taken: Taken,
+): Split | Refusal | null {
+  const { moving, staying } = halves;
+  if (!hangsTogether(moving, piece.links) || !hangsTogether(staying, piece.links)) return null;
+  const closing = closingOf(piece, halves);
+  const made = piece.choices.make(closing, bodyOf(piece, halves), taken);
+  if ("why" in made) return made;
+  const inMotion = new Set(moving);
+  const sliding = closing.filter((link) => slides(link, inMotion, along));
+  const drives = made.work.flatMap((work) => work.drives);
+  const cost = [
+    drives.reduce((so, { tool, axis }) => so + EFFORT[tool] + (axis ? 1 : 0), 0),
+    // What is only screwed or nailed goes on after what is glued: a frame is glued up before a top is screwed to it.
+    closing.some(({ joint }) => joint.glue) ? 1 : 0,
+    sliding.reduce((so, { joint }) => so + (joint.glue ? 2 : 1), 0),
+    ...rank,
+  ];
+  return { ...made, halves, along, sliding: sliding.map(({ joint }) => joint.id), cost };
+}
+
+/** Common practice, no source: an easier tool first, and in line rather than leaning. */
+const EFFORT: Readonly<Record<Tool, number>> = {
+  straight: 0,
+  hammer: 0,
+  stapler: 0,
+  hand: 0,
+  long: 2,
+  angle: 4,
+  stubby: 6,
+  wrench: 6,
+};
+
+/** A fixed joint that is not closed squarely: its faces are pushed along each other. */
+function slides({ ends, joint }: Link, moving: ReadonlySet<number>, along: Direction): boolean {
+  if (joint.kind !== "fixed") return false;
+  const forward = moving.has(ends[0]) ? along : reversed(along);
+  if (joint.insertion) return dot(joint.insertion, forward) < SQUARE;
+  return joint.contact.length > 0 && !joint.contact.some(({ normal }) => dot(normal, forward) > SQUARE);
+}
+
+/** Cosine of the widest angle between travel and the normal of a face that still closes the joint: 45 degrees. */
+const SQUARE = Math.SQRT1_2 - 1e-9;

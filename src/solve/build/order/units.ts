@@ -1,0 +1,103 @@
+/** The groups of the source as units: each is built by itself where that is possible. */
+import type { Design } from "../../design.ts";
+import type { Taken } from "./choices.ts";
+import { hangsTogether, type Link } from "./links.ts";
+import type { Assembly, Union } from "./plan.ts";
+import type { Piece } from "./splits.ts";
+import { type Stuck, type Taking, takeApart } from "./take-apart.ts";
+
+/** A part, or a group with what is directly in it; parts by their places in the source. */
+export interface Item {
+  readonly parts: readonly number[];
+  readonly group: string | null;
+  readonly items: readonly Item[];
+}
+
+/** The whole piece as an item. */
+export function itemsOf({ parts, groups }: Pick<Design, "parts" | "groups">): Item {
+  const within = (path: string, outer: string | null): boolean => outer === null || path.startsWith(`${outer}.`);
+  const item = (group: string | null): Item => {
+    const inner = groups.filter((path) => path !== group && within(path, group));
+    const direct = inner.filter((path) => !inner.some((other) => within(path, other)));
+    const all = parts.flatMap(({ id }, i) => (within(id, group) ? [i] : []));
+    const grouped = direct.map(item).filter(({ parts: some }) => some.length > 0);
+    const taken = new Set(grouped.flatMap(({ parts: some }) => some));
+    const single = all.filter((i) => !taken.has(i)).map((i): Item => ({ parts: [i], group: null, items: [] }));
+    const items = [...grouped, ...single].sort((a, b) => (a.parts[0] ?? 0) - (b.parts[0] ?? 0));
+    return { parts: all, group, items };
+  };
+  return item(null);
+}
+
+interface Built {
+  readonly assembly: Assembly;
+  readonly taken: Taken;
+}
+
+/** A dead end, with the parts that did not come apart. */
+export type Trapped = Pick<Stuck, "refusals" | "exhausted"> & { readonly parts: readonly number[] };
+
+/** Takes an item apart unit by unit, then each unit by itself. A group that is in the way of that is no unit after all. */
+export function build(piece: Piece, whole: Item, start: Taken): Built | Trapped {
+  const loose = new Set<Item>();
+
+  const attempt = (item: Item, before: Taken): Built | Trapped => {
+    const nodes = contract(item, loose, piece.links);
+    const apart = takeApart(
+      piece,
+      nodes.map(({ parts }) => parts),
+      before,
+    );
+    if ("nodes" in apart) {
+      const inside = apart.nodes.flatMap((node) => nodes[node] ?? []);
+      const groups = inside.filter(({ parts }) => parts.length > 1);
+      for (const group of groups) loose.add(group);
+      if (groups.length > 0) return attempt(item, before);
+      return { ...apart, parts: inside.flatMap(({ parts }) => parts).sort((a, b) => a - b) };
+    }
+    let taken = apart.taken;
+    const units = new Map<number, Assembly>();
+    for (const [i, node] of nodes.entries()) {
+      if (node.parts.length === 1) continue;
+      const built = attempt(node, taken);
+      if ("parts" in built) {
+        loose.add(node);
+        return attempt(item, before);
+      }
+      units.set(i, built.assembly);
+      taken = built.taken;
+    }
+    return { assembly: assemble(piece, apart.tree, units, nodes, item.group), taken };
+  };
+  return attempt(whole, start);
+}
+
+/** The units directly in an item: groups that hang together, and what is in those that do not. */
+function contract(item: Item, loose: ReadonlySet<Item>, links: readonly Link[]): readonly Item[] {
+  return item.items.flatMap((inner) => {
+    const [only] = inner.parts;
+    if (inner.parts.length === 1 && only !== undefined) return [{ parts: [only], group: null, items: [] }];
+    return loose.has(inner) || !hangsTogether(inner.parts, links) ? contract(inner, loose, links) : [inner];
+  });
+}
+
+function assemble(
+  piece: Piece,
+  taking: Taking,
+  units: ReadonlyMap<number, Assembly>,
+  nodes: readonly Item[],
+  group: string | null,
+): Assembly {
+  const ids = (parts: readonly number[]): readonly string[] => parts.flatMap((part) => piece.parts[part]?.id ?? []);
+  const from = (inner: Taking): Assembly => {
+    if ("split" in inner) return union(inner, null);
+    const [id = ""] = ids(nodes[inner.node]?.parts ?? []);
+    return units.get(inner.node) ?? { kind: "part", parts: [id] };
+  };
+  const union = ({ split, staying, moving }: Extract<Taking, { split: unknown }>, path: string | null): Union => {
+    const { halves, along, sliding, work } = split;
+    const parts = ids([...halves.moving, ...halves.staying].sort((a, b) => a - b));
+    return { kind: "union", parts, staying: from(staying), moving: from(moving), along, sliding, work, group: path };
+  };
+  return "split" in taking ? union(taking, group) : from(taking);
+}

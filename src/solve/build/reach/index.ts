@@ -1,0 +1,1 @@
+export { type Reach, type Reached, reach, toolFor, toolsFor } from "./reach.ts";
