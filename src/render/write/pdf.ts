@@ -1,6 +1,6 @@
 /** Writes a Document as PDF: tagged, searchable, and the same bytes for the same document. */
 import type { Document, Font, Item } from "../document.ts";
-import { type Outline, openPdf, type Pdf } from "./pdfkit.ts";
+import { type Outline, openPdf, type Pdf, wellFormed } from "./pdfkit.ts";
 import { writeItems } from "./structure.ts";
 
 /**
@@ -23,8 +23,8 @@ export async function writePdf(document: Document, fonts: Readonly<Record<Font, 
     for (const { bookmark, y } of anchors(page.items)) {
       if (bookmark === undefined) continue;
       const entry = { left: paper.width, top: y, expanded: false };
-      if (bookmark.level === 1) above = pdf.outline.addItem(bookmark.title, entry);
-      else above.addItem(bookmark.title, entry);
+      if (bookmark.level === 1) above = pdf.outline.addItem(wellFormed(bookmark.title), entry);
+      else above.addItem(wellFormed(bookmark.title), entry);
     }
   }
   root.end();

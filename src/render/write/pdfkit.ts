@@ -104,7 +104,9 @@ export function openPdf(options: PdfOptions): Pdf {
     lang: language,
     displayTitle: true,
     info: {
-      ...Object.fromEntries(Object.entries(texts).filter(([, text]) => text !== "")),
+      ...Object.fromEntries(
+        Object.entries(texts).flatMap(([key, text]) => (text === "" ? [] : [[key, wellFormed(text)]])),
+      ),
       CreationDate: day(date),
     },
   } as unknown as PDFKit.PDFDocumentOptions) as unknown as Pdf & Inside;
@@ -119,8 +121,11 @@ export function openPdf(options: PdfOptions): Pdf {
   return pdf;
 }
 
+/** Halves of characters cannot be written in any encoding. */
+export const wellFormed = (text: string): string => text.replace(/\p{Surrogate}/gu, "\uFFFD");
+
 /** Text of an annotation or dictionary; pdfkit writes plain strings as names. */
-export const pdfText = (text: string): unknown => new String(text);
+export const pdfText = (text: string): unknown => new String(wellFormed(text));
 
 /** What pdfkit asks of a date, at midnight of universal time. */
 function day(date: string) {
@@ -150,7 +155,7 @@ function mendInformation(pdf: Inside): void {
 
 const xml = (text: string): string =>
   text
-    .replace(/[\p{Surrogate}\uFFFE\uFFFF]/gu, "\uFFFD")
+    .replace(/[\uFFFE\uFFFF]/g, "\uFFFD")
     // biome-ignore lint/suspicious/noControlCharactersInRegex: XML 1.0 forbids them
     .replace(/[\u0000-\u0008\u000b\u000c\u000e-\u001f]/g, "")
     .replaceAll("&", "&amp;")

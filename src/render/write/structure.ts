@@ -5,7 +5,7 @@
 import type { Item, Role } from "../document.ts";
 import { bounds, type Leaf, leaves } from "../shapes.ts";
 import { paintPath, paintText, pt } from "./paint.ts";
-import { type Element, type Pdf, pdfText } from "./pdfkit.ts";
+import { type Element, type Pdf, pdfText, wellFormed } from "./pdfkit.ts";
 
 export type Group = Extract<Item, { kind: "group" }>;
 type Link = Extract<Item, { kind: "link" }>;
@@ -60,7 +60,7 @@ function figure(pdf: Pdf, group: Group, parent: Element): void {
   const parts = leaves(group.items);
   if (parts.length === 0) return;
   const options = {
-    alt: group.alt ?? "",
+    alt: wellFormed(group.alt ?? ""),
     bbox: bounds(parts).map(pt) as [number, number, number, number],
     placement: "Block" as const,
   };
