@@ -1,26 +1,20 @@
 /** Blocking between nodes, each a part or a unit of parts that travel together. */
-import type { Direction } from "../../design.ts";
 import { closedSets, smallestClosed } from "./closed.ts";
-import type { Halves, Piece } from "./splits.ts";
+import type { Parting, Piece } from "./splits.ts";
 
 /** Parts that are handled as one, in source order. */
 export type Node = readonly number[];
 
 /** A set of nodes that is free to leave a body. */
-export interface Leaving {
+export interface Leaving extends Parting {
   readonly moving: readonly number[];
   readonly staying: readonly number[];
-  readonly halves: Halves;
-  /** How `moving` travels to its place. */
-  readonly along: Direction;
-  /** Less is better: fewer nodes, then lighter units, then what comes later in the source, then the direction. */
-  readonly rank: readonly number[];
 }
 
 export interface Graphs {
   /** The smallest sets that can leave. */
   smallest(body: readonly number[]): readonly Leaving[];
-  /** Every set that can leave; null when there are too many to look at. */
+  /** Every set that can leave, unless there are too many to look at. */
   all(body: readonly number[]): { readonly sets: readonly Leaving[]; readonly complete: boolean };
 }
 
@@ -48,10 +42,7 @@ export function graphsOf(piece: Piece, nodes: readonly Node[]): Graphs {
     const along = directions[way];
     if (moving.length === 0 || !along) return [];
     const halves = { moving: partsOf(nodes, moving), staying: partsOf(nodes, staying) };
-    // Of units the lighter: the ends of a frame before its long sides.
-    const weight = moving.length > 1 ? halves.moving.reduce((so, part) => so + (piece.volumes[part] ?? 0), 0) : 0;
-    const rank = [moving.length, weight, -first(halves.moving), opposite[way] ?? way];
-    return [{ moving, staying, halves, along, rank }];
+    return [{ moving, staying, halves, along, nodes: moving.length, direction: opposite[way] ?? way }];
   };
 
   return {

@@ -29,9 +29,19 @@ export interface Halves {
   readonly staying: readonly number[];
 }
 
-export interface Split extends Made {
+/** A way to part a body in which nothing is in the way of the moving half. */
+export interface Parting {
   readonly halves: Halves;
   /** How the moving half travels to its place. */
+  readonly along: Direction;
+  /** How many parts or units move. */
+  readonly nodes: number;
+  /** The place of the direction in which the moving half leaves. */
+  readonly direction: number;
+}
+
+export interface Split extends Made {
+  readonly halves: Halves;
   readonly along: Direction;
   readonly sliding: readonly string[];
   /** Compared from the first number on; less is better. */
@@ -51,14 +61,9 @@ export function closingOf({ links }: Piece, { moving, staying }: Halves): readon
 export const bodyOf = ({ parts }: Piece, { moving, staying }: Halves): readonly Part[] =>
   [...moving, ...staying].sort((a, b) => a - b).flatMap((part) => parts[part] ?? []);
 
-/** Judges the split whose moving half travels along `along`; null when either half would fall apart. `rank` is the last thing compared. */
-export function splitOf(
-  piece: Piece,
-  halves: Halves,
-  along: Direction,
-  rank: readonly number[],
-  taken: Taken,
-): Split | Refusal | null {
+/** Judges a way to part a body; null when either half would fall apart. */
+export function splitOf(piece: Piece, parting: Parting, taken: Taken): Split | Refusal | null {
+  const { halves, along, nodes, direction } = parting;
   const { moving, staying } = halves;
   if (!hangsTogether(moving, piece.links) || !hangsTogether(staying, piece.links)) return null;
   const closing = closingOf(piece, halves);
@@ -72,7 +77,14 @@ export function splitOf(
     // What is only screwed or nailed goes on after what is glued: a frame is glued up before a top is screwed to it.
     closing.some(({ joint }) => joint.glue) ? 1 : 0,
     sliding.reduce((so, { joint }) => so + (joint.glue ? 2 : 1), 0),
-    ...rank,
+    // Single parts before units. Of units the one with fewer joints to close at once, then the smaller, then the lighter: the ends
+    // of a frame before its long sides.
+    nodes > 1 ? closing.length : 0,
+    nodes,
+    nodes > 1 ? moving.reduce((so, part) => so + (piece.volumes[part] ?? 0), 0) : 0,
+    // Off comes first what is later in the source, so that assembly follows it.
+    -(moving[0] ?? 0),
+    direction,
   ];
   return { ...made, halves, along, sliding: sliding.map(({ joint }) => joint.id), cost };
 }

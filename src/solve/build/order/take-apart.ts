@@ -43,7 +43,7 @@ export function takeApart(piece: Piece, nodes: readonly Node[], start: Taken): A
     const ways = new Map<string, Way>();
     for (const leaving of sets) {
       if (left-- <= 0) break;
-      const split = splitOf(piece, leaving.halves, leaving.along, leaving.rank, taken);
+      const split = splitOf(piece, leaving, taken);
       if (split === null) continue;
       if ("why" in split) refusals.push(split);
       else ways.set(`${leaving.moving.join()}|${leaving.along.join()}`, { ...leaving, split });

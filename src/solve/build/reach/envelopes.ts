@@ -1,7 +1,7 @@
 /** The room that a tool needs behind a head: cylinders in line, first the one next to the head. */
 import { cylinder, type Hull, type Vec } from "../../../geometry/index.ts";
 import { plus, times } from "../../../geometry/vec.ts";
-import { toNumber, UNITS_PER_MM } from "../../../units/index.ts";
+import { toMillimetres, toNumber, UNITS_PER_MM } from "../../../units/index.ts";
 import type { Tool } from "../../build.ts";
 import type { Fastener } from "../../design.ts";
 
@@ -20,19 +20,37 @@ const ENVELOPES: Readonly<Record<Tool, readonly ReturnType<typeof room>[]>> = {
   wrench: [room(40, 120)],
 };
 
+/** How many rooms a tool needs, one behind the other. */
+export const roomsOf = (tool: Tool): number => ENVELOPES[tool].length;
+
 /**
- * The tool's envelope on a fastener, its axis along the unit vector `axis` (head to point).
+ * Room number `which` of a tool on a fastener, its axis along the unit vector `axis` (head to point).
  * Some heads stand above the place that their length is measured from, and the tool starts on top of them:
  * each cylinder is lengthened by the head, so that it covers both places.
  */
-export function envelope(fastener: Fastener, tool: Tool, axis: Vec): readonly Hull[] {
-  const { at, height } = fastener.head;
-  const top: Vec = [toNumber(at[0]), toNumber(at[1]), toNumber(at[2])];
-  const back = times(axis, -1);
-  let start = 0;
-  return ENVELOPES[tool].map(({ across, long }) => {
-    const from = plus(top, times(back, start));
-    start += long * UNITS_PER_MM;
-    return cylinder(from, back, (across / 2) * UNITS_PER_MM, long * UNITS_PER_MM + toNumber(height));
+export function envelope(fastener: Fastener, tool: Tool, axis: Vec, which: number): Hull | null {
+  const rooms = ENVELOPES[tool];
+  const own = rooms[which];
+  if (!own) return null;
+  const start = rooms.slice(0, which).reduce((so, { long }) => so + long, 0);
+  return behind(fastener, axis, {
+    across: own.across,
+    from: start,
+    long: own.long + toMillimetres(fastener.head.height),
   });
+}
+
+/**
+ * What the first room of every tool covers, however far it leans: what stands here stands in the way of all of them.
+ * A bit 8 mm across that leans 5 degrees still covers 3.6 mm in line with the fastener 24 mm up.
+ */
+export const core = (fastener: Fastener): Hull =>
+  behind(fastener, fastener.direction, { across: 3, from: 0.2, long: 23.8 });
+
+/** A cylinder behind the head; sizes in mm. */
+function behind({ head }: Fastener, axis: Vec, { across, from, long }: { across: number; from: number; long: number }) {
+  const top: Vec = [toNumber(head.at[0]), toNumber(head.at[1]), toNumber(head.at[2])];
+  const back = times(axis, -1);
+  const start = plus(top, times(back, from * UNITS_PER_MM));
+  return cylinder(start, back, (across / 2) * UNITS_PER_MM, long * UNITS_PER_MM);
 }

@@ -2,7 +2,7 @@
 import { type Hull, hullHits } from "../../../geometry/index.ts";
 import type { Tool } from "../../build.ts";
 import type { Direction, Fastener, FastenerKind, Part } from "../../design.ts";
-import { envelope } from "./envelopes.ts";
+import { core, envelope, roomsOf } from "./envelopes.ts";
 import { leaning } from "./leaning.ts";
 
 export interface Reached {
@@ -25,40 +25,57 @@ export const toolsFor = (kind: FastenerKind): readonly Tool[] =>
 /** One way to hold one tool, and what it has been found to run into. */
 interface Attempt extends Reached {
   /** Made when first needed. */
-  hulls: readonly Hull[] | null;
+  readonly rooms: (Hull | null)[];
+  readonly hits: Map<Part, boolean>;
+}
+
+/** What stands so close behind a head that no tool gets there. */
+interface Cover {
+  readonly hull: Hull;
   readonly hits: Map<Part, boolean>;
 }
 
 /** Judges many bodies of the same parts: what stands in the way of a tool is worked out once for each part. */
 export function reach(): Reach {
-  const known = new Map<Fastener, readonly Attempt[]>();
-  const attemptsAt = (fastener: Fastener): readonly Attempt[] => {
-    const attempts = known.get(fastener) ?? everyAttempt(fastener);
-    known.set(fastener, attempts);
-    return attempts;
-  };
-  const hits = (fastener: Fastener, attempt: Attempt, part: Part): boolean => {
-    let hit = attempt.hits.get(part);
-    if (hit === undefined) {
-      attempt.hulls ??= envelope(fastener, attempt.tool, attempt.axis ?? fastener.direction);
-      hit = attempt.hulls.some((hull) => hullHits(hull, part.solid));
-      attempt.hits.set(part, hit);
-    }
-    return hit;
-  };
+  const known = new Map<Fastener, { readonly attempts: readonly Attempt[]; readonly cover: Cover }>();
+  const at = (fastener: Fastener) =>
+    kept(known, fastener, () => ({
+      attempts: everyAttempt(fastener),
+      cover: { hull: core(fastener), hits: new Map<Part, boolean>() },
+    }));
+  const covers = ({ hull, hits }: Cover, part: Part) => kept(hits, part, () => hullHits(hull, part.solid));
+  const hits = (fastener: Fastener, attempt: Attempt, part: Part): boolean =>
+    kept(attempt.hits, part, () =>
+      attempt.rooms.some((_, which) => {
+        attempt.rooms[which] ??= envelope(fastener, attempt.tool, attempt.axis ?? fastener.direction, which);
+        const hull = attempt.rooms[which];
+        return hull !== null && hull !== undefined && hullHits(hull, part.solid);
+      }),
+    );
   const around = (fastener: Fastener, body: readonly Part[]): readonly Part[] =>
     body.filter((part) => part.id !== fastener.into && !fastener.through.includes(part.id));
   return {
     toolFor(fastener, body) {
       const parts = around(fastener, body);
-      const free = attemptsAt(fastener).find((attempt) => !parts.some((part) => hits(fastener, attempt, part)));
+      const { attempts, cover } = at(fastener);
+      if (parts.some((part) => covers(cover, part))) return null;
+      const free = attempts.find((attempt) => !parts.some((part) => hits(fastener, attempt, part)));
       return free ? { tool: free.tool, axis: free.axis } : null;
     },
     inTheWay(fastener, body) {
-      const [first] = attemptsAt(fastener);
+      const [first] = at(fastener).attempts;
       return first ? around(fastener, body).filter((part) => hits(fastener, first, part)) : [];
     },
   };
+}
+
+function kept<K, V>(map: Map<K, V>, key: K, make: () => V): V {
+  let value = map.get(key);
+  if (value === undefined) {
+    value = make();
+    map.set(key, value);
+  }
+  return value;
 }
 
 /** For a single question. */
@@ -68,6 +85,6 @@ export const toolFor = (fastener: Fastener, body: readonly Part[]): Reached | nu
 function everyAttempt(fastener: Fastener): readonly Attempt[] {
   return toolsFor(fastener.kind).flatMap((tool) => {
     const axes: readonly (Direction | null)[] = tool === "hammer" ? [null] : [null, ...leaning(fastener.direction)];
-    return axes.map((axis): Attempt => ({ tool, axis, hulls: null, hits: new Map() }));
+    return axes.map((axis): Attempt => ({ tool, axis, rooms: Array<null>(roomsOf(tool)).fill(null), hits: new Map() }));
   });
 }
