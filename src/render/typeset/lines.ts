@@ -26,7 +26,7 @@ export function breakLines(rich: Rich, style: TextStyle, width: number): Line[] 
   const lines: Word[][] = [[]];
   let used = 0;
   for (const group of words) {
-    const total = group.reduce((sum, word) => sum + word.width, 0);
+    const total = group.reduce((sum, word, i) => sum + (i === group.length - 1 ? word.width : word.full), 0);
     if (used > 0 && used + total > width + 1e-6) {
       lines.push([]);
       used = 0;

@@ -68,3 +68,15 @@ test("all faces print the same characters, and the files carry our name and the 
     expect(licenseURL?.en).toContain("OFL");
   }
 });
+
+test.each([
+  ["2 half laps, 3/4 deep", "2 half laps, 3⁄4 deep"],
+  ["1 1/2 × 23/32", "1\u202f1⁄2 × 23⁄32"],
+  ["white oak, 4/4 planed to 3/4", "white oak, 4/4 planed to 3⁄4"],
+  ["#8 × 2 1/2 in", "#8 × 2\u202f1⁄2 in"],
+  ["winter 2024/25, 1/3 full, 2/4 time, 3/4/2025, 1/2.5", "winter 2024/25, 1/3 full, 2/4 time, 3/4/2025, 1/2.5"],
+  ["and/or A1/2", "and/or A1/2"],
+])("inch fractions and nothing else are set as fractions: %s", (typed, set) => {
+  expect(printable(typed)).toBe(set);
+  expect(printable(set)).toBe(set);
+});

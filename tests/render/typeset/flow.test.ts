@@ -1,0 +1,140 @@
+import { describe, expect, test } from "vitest";
+import type { Item } from "../../../src/render/document.ts";
+import { TYPE } from "../../../src/render/style.ts";
+import { type Atom, block, list, paragraph } from "../../../src/render/typeset/atom.ts";
+import { flow, type Section } from "../../../src/render/typeset/flow.ts";
+import { table } from "../../../src/render/typeset/table.ts";
+import { textsOf } from "../boxes.ts";
+
+const frame = { x: 60, y: 64, width: 300, height: 400 };
+const section = (name: string, atoms: readonly Atom[], start: Section["start"] = "fits"): Section => ({
+  name,
+  title: name,
+  kind: name,
+  start,
+  atoms,
+});
+const box = (height: number, keep = false): Atom => block(height, () => [], { keep });
+const rows = (count: number): string[][] =>
+  Array.from({ length: count }, (_, i) => [`M${i}`, `part number ${i}`, `${i}\u202f1⁄2`]);
+const columns = [{ head: "Mark" }, { head: "Part", stretch: true }, { head: "Length", align: "length" }] as const;
+const marks = (items: readonly Item[]): string[] =>
+  textsOf(items)
+    .map((t) => t.text)
+    .filter((t) => /^M\d/.test(t));
+
+describe("sections", () => {
+  test("share a page where they fit, and begin a new one where they do not", () => {
+    const pages = flow([section("a", [box(100)]), section("b", [box(200)]), section("c", [box(100)])], frame);
+    expect(pages.map((p) => p.begins)).toEqual([["a", "b"], ["c"]]);
+  });
+  test("that go on over the page begin only where much of the page is free", () => {
+    const long = Array.from({ length: 30 }, () => box(20));
+    expect(flow([section("a", [box(100)]), section("b", long)], frame).map((p) => p.begins)).toEqual([["a", "b"], []]);
+    expect(flow([section("a", [box(320)]), section("b", long)], frame).map((p) => p.begins)).toEqual([
+      ["a"],
+      ["b"],
+      [],
+    ]);
+  });
+  test("may ask for a page of their own", () => {
+    expect(flow([section("a", [box(20)]), section("b", [box(20)], "page")], frame)).toHaveLength(2);
+  });
+});
+
+test("a heading goes with what follows, and a clump larger than a page is split", () => {
+  const pages = flow([section("a", [box(380), box(20, true), box(40)])], frame);
+  expect(pages).toHaveLength(2);
+  expect(flow([section("a", [box(300, true), box(300, true), box(300)])], frame)).toHaveLength(3);
+});
+
+test("a paragraph leaves no line alone at the foot or the head of a page", () => {
+  const text = "word ".repeat(60).trim();
+  const lines = paragraph(text, TYPE.body, 300).length;
+  expect(lines).toBeGreaterThan(4);
+  for (let filled = 300; filled <= 400; filled += 4) {
+    const pages = flow([section("a", [box(filled), ...paragraph(text, TYPE.body, 300)])], frame);
+    const counts = pages.map((p) => textsOf(p.items).length).filter((n) => n > 0);
+    expect(counts.reduce((a, b) => a + b, 0)).toBe(lines);
+    for (const count of counts) expect(count).toBeGreaterThan(1);
+  }
+});
+
+describe("a table over several pages", () => {
+  for (let filled = 0; filled <= 400; filled += 20)
+    test(`below ${filled} points: heads repeat, every row is there once, none stands alone`, () => {
+      const atoms = table({ columns, rows: rows(40), width: 300 });
+      const pages = flow([section("a", [box(filled), ...atoms])], frame);
+      expect(pages.flatMap((p) => marks(p.items))).toEqual(rows(40).map(([mark]) => mark));
+      for (const page of pages) {
+        const own = marks(page.items);
+        if (own.length === 0) continue;
+        expect(own.length).toBeGreaterThan(1);
+        expect(textsOf(page.items).filter((t) => t.text === "Length")).toHaveLength(1);
+        for (const t of textsOf(page.items)) expect(t.y).toBeLessThan(frame.y + frame.height);
+      }
+    });
+
+  test("is one table on each page, in the structure too", () => {
+    const pages = flow([section("a", table({ columns, rows: rows(40), width: 300 }))], frame);
+    for (const { items } of pages) {
+      expect(items.map((item) => item.kind === "group" && item.role)).toEqual(["table"]);
+      const [first] = items;
+      if (first?.kind !== "group") throw new Error("no table");
+      const heads = first.items.filter(
+        (row) => row.kind === "group" && row.role === "row" && JSON.stringify(row).includes('"header cell"'),
+      );
+      expect(heads).toHaveLength(1);
+    }
+  });
+});
+
+test("whole numbers end and fractions begin on one line", () => {
+  const items = table({
+    columns,
+    rows: [
+      ["a", "b", "9\u202f1⁄2"],
+      ["a", "b", "120"],
+      ["a", "b", "3⁄4"],
+    ],
+    width: 300,
+  });
+  const texts = items.flatMap((atom) => textsOf(atom.paint(0, 0)));
+  const at = (text: string) => texts.find((t) => t.text === text) as (typeof texts)[number];
+  expect(at("9\u202f").x + at("9\u202f").width).toBeCloseTo(at("1⁄2").x, 6);
+  expect(at("120").x + at("120").width).toBeCloseTo(at("1⁄2").x, 6);
+  expect(at("3⁄4").x).toBeCloseTo(at("1⁄2").x, 6);
+});
+
+test("columns fit the width whatever stands in them", () => {
+  const long = ["M1", "a name of many words ".repeat(12), "w".repeat(90)];
+  for (const width of [120, 200, 300, 500]) {
+    const atoms = table({ columns: [{ head: "Mark" }, { head: "Part" }, { head: "Notes" }], rows: [long], width });
+    for (const atom of atoms)
+      for (const t of textsOf(atom.paint(0, 0))) expect(t.x + t.width).toBeLessThanOrEqual(width + 0.02);
+  }
+});
+
+test("a cell of very many lines goes on over the page", () => {
+  const rowsOf = [
+    ["M1", "word ".repeat(900), "1"],
+    ["M2", "x", "2"],
+  ];
+  const pages = flow([section("a", table({ columns, rows: rowsOf, width: 300 }))], frame);
+  expect(pages.length).toBeGreaterThan(1);
+  const words = pages
+    .flatMap((p) => textsOf(p.items))
+    .flatMap((t) => t.text.split(" "))
+    .filter((w) => w === "word");
+  expect(words).toHaveLength(900);
+  for (const p of pages) for (const t of textsOf(p.items)) expect(t.y).toBeLessThan(frame.y + frame.height);
+});
+
+test("items of a list are in the structure, with their signs outside it", () => {
+  const [page] = flow([section("a", list(["one", "two"], TYPE.body, 300))], frame);
+  const [group] = page?.items ?? [];
+  if (group?.kind !== "group") throw new Error("no list");
+  expect(group.role).toBe("list");
+  expect(group.items.map((item) => item.kind === "group" && item.role)).toEqual(["list item", "list item"]);
+  expect(textsOf(group.items).map((t) => t.text)).toEqual(["one", "two"]);
+});
