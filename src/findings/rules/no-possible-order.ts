@@ -1,0 +1,61 @@
+import { stepExample } from "../example.ts";
+import { rule } from "../finding.ts";
+import { nameSome } from "../name-some.ts";
+
+interface Args {
+  readonly because: "loose" | "holes" | "reach" | "locked" | "not found";
+  /** The parts that it is about. */
+  readonly parts: readonly string[];
+  /** What they should be joined to. */
+  readonly from?: readonly string[];
+  /** The fastener that cannot be driven, and what is in its way. */
+  readonly item?: string;
+  readonly inTheWay?: readonly string[];
+}
+
+export const noPossibleOrder = rule<Args>({
+  name: "no-possible-order",
+  severity: "error",
+  message: ({ because, parts, from = [], item = "", inTheWay = [] }) => {
+    const these = nameSome(parts);
+    switch (because) {
+      case "loose":
+        return `${these} cannot be put together with ${nameSome(from)}: no joint ties them`;
+      case "holes":
+        return `the fasteners between ${these} have no place where their holes keep clear of others`;
+      case "reach":
+        return inTheWay.length === 0
+          ? `no tool reaches the ${item} between ${these}`
+          : `no tool reaches the ${item} between ${these}: ${nameSome(inTheWay)} is in the way`;
+      case "locked":
+        return `${these} lock each other: none of them can be put in last`;
+      case "not found":
+        return `no order of work was found for ${these}`;
+    }
+  },
+  label: () => "cannot be put together",
+  help: ({ because }) => {
+    switch (because) {
+      case "loose":
+        return "add a joint between them";
+      case "holes":
+        return "give the joint fewer or thinner fasteners, or another spacing";
+      case "reach":
+        return "drive it from the other side (from:), use another joint, or leave room for a driver";
+      default:
+        return "shorten a tenon, open a housing on one side, or leave one part to be screwed on last";
+    }
+  },
+  explain: `A piece can be built when it can be taken apart again: a part, or parts that are already joined, must be able to leave in a straight line without passing through what stays, and each fastener needs room for a tool behind its head when its joint is made.
+
+The finding names what locks, or the fastener that nothing reaches.`,
+  wrong: stepExample(
+    [
+      "joints:",
+      "  lid: { made of: lumber, as: lying flat, left: 1 1/2, right: 22 1/2, front: 0, under: tread }\njoints:\n  - { join: lid, to: [left-leg, right-leg], with: dado, deep: 3/8, stopped: 1/2 from front }",
+    ],
+    ["join: tread, to: [left-leg, right-leg], with: screws", "join: [left-leg, right-leg], to: tread, with: dado, deep: 1/2, stopped: 1/2 from front"],
+  ),
+  right: stepExample(),
+  basis: "geometry",
+});

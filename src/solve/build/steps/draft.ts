@@ -1,0 +1,74 @@
+import type { Length } from "../../../units/length.ts";
+import type { Blank, CutLine, Step } from "../../build.ts";
+import type { Design, Part, Stock } from "../../design.ts";
+import type { Plan } from "../order/index.ts";
+
+/** A step before it has its number and knows what it comes after. */
+export type StepDraft = Omit<Step, "number" | "after">;
+
+/** What the steps are written from. */
+export interface Work {
+  readonly design: Design;
+  readonly plan: Plan;
+  readonly cutList: readonly CutLine[];
+  readonly blanks: readonly Blank[];
+  readonly part: (id: string) => Part;
+  readonly stock: (name: string) => Stock;
+  readonly line: (partId: string) => CutLine;
+  /** "12 3/4 in", with true fractions. */
+  readonly print: (length: Length) => string;
+}
+
+/** "top rail (C)": a part as the text calls it. */
+export const called = (work: Work, id: string): string => {
+  const { name, mark } = work.line(id);
+  return `${lower(name)} (${mark})`;
+};
+
+const lower = (name: string): string => name.charAt(0).toLowerCase() + name.slice(1);
+
+/** "the top rail (C)", "the legs (A)", "both legs (A) and the stretcher (D)": parts that are alike are counted. */
+export function listed(work: Work, ids: readonly string[]): string {
+  const counts = new Map<string, { id: string; n: number }>();
+  for (const id of ids) {
+    const { mark } = work.line(id);
+    const before = counts.get(mark);
+    counts.set(mark, { id, n: (before?.n ?? 0) + 1 });
+  }
+  return series(
+    [...counts.values()].map(({ id, n }) =>
+      n === 1 ? `the ${called(work, id)}` : `${numberWord(n)} ${plural(work, id)}`,
+    ),
+  );
+}
+
+/** "legs (A)" */
+export const plural = (work: Work, id: string): string => {
+  const { name, mark } = work.line(id);
+  return `${pluralOf(lower(name))} (${mark})`;
+};
+
+export const pluralOf = (name: string): string =>
+  /(s|x|ch|sh)$/.test(name) ? `${name}es` : /shelf$/.test(name) ? name.replace(/shelf$/, "shelves") : `${name}s`;
+
+/** "a", "a and b", "a, b and c" */
+export const series = (items: readonly string[]): string =>
+  items.length < 2 ? (items[0] ?? "") : `${items.slice(0, -1).join(", ")} and ${items.at(-1)}`;
+
+const NUMBERS = [
+  "no",
+  "one",
+  "two",
+  "three",
+  "four",
+  "five",
+  "six",
+  "seven",
+  "eight",
+  "nine",
+  "ten",
+  "eleven",
+  "twelve",
+];
+export const numberWord = (n: number): string => NUMBERS[n] ?? String(n);
+export const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);

@@ -1,0 +1,205 @@
+import type { Action } from "../../build.ts";
+import type { Direction, Joint } from "../../design.ts";
+import type { Drive } from "../order/plan.ts";
+import { type Copies, copiesOf } from "./copies.ts";
+import { called, listed, numberWord, pluralOf, type StepDraft, type Work } from "./draft.ts";
+import { grouped, type Move, type Unit, unitsOf } from "./moves.ts";
+import { squareOf } from "./square.ts";
+import { joiningText } from "./words/joining.ts";
+
+/** Glue: clamps off after 45 minutes, no strain before the next day (label instructions of PVA glues, 30 to 60 min and 24 h). */
+const CLAMPED = { for: "clamps", minutes: 45 } as const;
+const OPEN_MINUTES = 8;
+const GLUE_CAUTION = "Have the clamps set and try everything dry before you spread glue: it grabs within minutes.";
+const SCREW_CAUTION = "Wear eye protection, and keep your free hand away from where the point would come out.";
+
+/** Minutes (common practice, no source): to place a part, to drive a fastener, to spread glue on a joint. */
+const MINUTES = { part: 4, fastener: 1, glue: 3 } as const;
+
+export function joiningSteps(work: Work): readonly StepDraft[] {
+  const units = unitsOf(work.plan);
+  return copiesOf(work, units).flatMap((copies) => unitSteps(work, copies, units));
+}
+
+function unitSteps(work: Work, copies: Copies, units: readonly Unit[]): readonly StepDraft[] {
+  const groups = copies.all.map((unit) => grouped(work, unit.moves));
+  const own = groups[0] as (typeof groups)[number];
+  let up: Direction = [0, 0, 1];
+  return own.map((moves, i) => {
+    const everyCopy = groups.map((all) => all[i] as readonly Move[]);
+    const before = up;
+    up = upFor(moves, copies.unit, work, before);
+    return joiningStep(work, copies, moves, everyCopy, {
+      up,
+      before,
+      first: i === 0,
+      last: i === own.length - 1,
+      units,
+    });
+  });
+}
+
+interface Place {
+  readonly up: Direction;
+  readonly before: Direction;
+  readonly first: boolean;
+  readonly last: boolean;
+  readonly units: readonly Unit[];
+}
+
+function joiningStep(
+  work: Work,
+  copies: Copies,
+  moves: readonly Move[],
+  everyCopy: readonly (readonly Move[])[],
+  place: Place,
+): StepDraft {
+  const first = moves[0] as Move;
+  const joints = moves.flatMap((move) => move.work.map(({ joint }) => joint));
+  const drives = moves.flatMap((move) => move.work.flatMap((w) => w.drives));
+  const glued = joints.some((joint) => joint.glue);
+  const arriving = moves.flatMap((move) => move.arriving);
+  const started = first.starts ? first.present : [];
+  const fresh = [...started, ...arriving];
+  const square = place.last ? squareOf(work, copies.unit) : null;
+  const n = copies.all.length;
+  return {
+    kind: glued ? "glue-up" : "join",
+    title: titleOf(work, copies, moves, place),
+    unit: copies.unit.name,
+    copies: n,
+    up: place.up,
+    bench:
+      n * (fresh.length * MINUTES.part + drives.length * MINUTES.fastener + (glued ? joints.length * MINUTES.glue : 0)),
+    waits: glued ? [CLAMPED] : [],
+    text: [
+      ...turning(place),
+      ...joiningText(work, moves),
+      ...(square
+        ? [
+            `Check that it is square: the diagonals measure ${work.print(square.value)} each, equal within ${work.print(square.within)}.`,
+          ]
+        : []),
+      ...(n > 1 ? [`Make ${n === 2 ? "two" : numberWord(n)} of these.`] : []),
+    ],
+    cautions: [...(glued ? [GLUE_CAUTION] : []), ...(drives.length > 0 ? [SCREW_CAUTION] : [])],
+    reminders: glued ? ["Leave it clamped for 45 minutes, and do not strain it before the next day."] : [],
+    actions: everyCopy.flatMap((copy, i) => [
+      ...copy.flatMap((move) => actionsOf(work, move)),
+      ...measuring(work, place.last ? (copies.all[i] as Unit) : null),
+    ]),
+    shows: {
+      fresh,
+      present: first.starts ? [] : first.present,
+      travel: moves.map((move) => ({ parts: move.arriving, along: move.along })),
+      fasteners: drives.map(({ fastener }) => fastener.id),
+    },
+  };
+}
+
+function measuring(work: Work, unit: Unit | null): readonly Action[] {
+  const square = unit && squareOf(work, unit);
+  return square ? [{ do: "measure", what: "diagonals", value: square.value, within: square.within }] : [];
+}
+
+/** What happens, in order: lay down, bring, glue, drill in place, drive, clamp. */
+function actionsOf(work: Work, move: Move): readonly Action[] {
+  const joints = move.work.map(({ joint }) => joint);
+  const glued = joints.filter((joint) => joint.glue).map((joint) => joint.id);
+  const drives = move.work.flatMap((w) => w.drives);
+  const start: readonly Action[] = move.starts
+    ? [{ do: "add", parts: move.present, to: [], how: "straight", legs: [] }]
+    : [];
+  const touched = joints.map((joint) => joint.parts.find((id) => move.present.includes(id)) as string);
+  return [
+    ...start,
+    ...(glued.length > 0 ? [{ do: "glue", joints: glued, openMinutes: OPEN_MINUTES } as const] : []),
+    {
+      do: "add",
+      parts: move.arriving,
+      to: [...new Set(touched)],
+      how: "straight",
+      legs: [{ along: move.along, distance: null }],
+    },
+    ...drillings(work, drives),
+    ...drivings(drives),
+    ...(glued.length > 0 ? [{ do: "clamp", joints: glued } as const, { do: "release", joints: glued } as const] : []),
+  ];
+}
+
+/** Pilots that are drilled in place, part by part. */
+function drillings(work: Work, drives: readonly Drive[]): readonly Action[] {
+  const wanted = new Set(drives.map(({ fastener }) => fastener.id));
+  const byPart = new Map<string, number[]>();
+  for (const [i, hole] of work.plan.holes.entries())
+    if (!hole.atBench && hole.for !== null && wanted.has(hole.for))
+      byPart.set(hole.part, [...(byPart.get(hole.part) ?? []), i]);
+  return [...byPart].map(([part, holes]) => ({ do: "machine", part, features: [], holes }));
+}
+
+function drivings(drives: readonly Drive[]): readonly Action[] {
+  const groups = new Map<string, Drive[]>();
+  for (const drive of drives) {
+    const key = `${drive.tool} ${drive.axis?.join() ?? ""}`;
+    groups.set(key, [...(groups.get(key) ?? []), drive]);
+  }
+  return [...groups.values()].map((group) => ({
+    do: "drive",
+    fasteners: group.map(({ fastener }) => fastener.id),
+    tool: (group[0] as Drive).tool,
+    axis: (group[0] as Drive).axis,
+  }));
+}
+
+/** Heads up: a unit on the bench is laid so that most fasteners are driven downwards; the whole piece is only turned over for those driven from below. */
+function upFor(moves: readonly Move[], unit: Unit, work: Work, before: Direction): Direction {
+  const drives = moves.flatMap((move) => move.work.flatMap((w) => w.drives));
+  if (drives.length === 0) return before;
+  const sum = [0, 1, 2].map((i) => drives.reduce((so, { fastener }) => so + (fastener.direction[i] as number), 0));
+  const axis = sum.reduce((best, value, i) => (Math.abs(value) > Math.abs(sum[best] as number) + 1e-9 ? i : best), 2);
+  const value = sum[axis] as number;
+  if (Math.abs(value) < 1e-9) return before;
+  const small = unit.parts.length * 2 <= work.design.parts.length;
+  if (axis !== 2 && !small) return [0, 0, 1];
+  return [0, 1, 2].map((i) => (i === axis ? (value > 0 ? -1 : 1) : 0)) as unknown as Direction;
+}
+
+function turning({ up, before, first }: Place): readonly string[] {
+  if (up.every((c, i) => c === before[i])) return [];
+  if (up[2] === -1) return ["Turn the work upside down."];
+  if (up[2] === 1) return first ? [] : ["Turn the work the right way up."];
+  return ["Lay the work flat on the bench, with the side that the heads go into uppermost."];
+}
+
+function titleOf(work: Work, copies: Copies, moves: readonly Move[], place: Place): string {
+  const first = moves[0] as Move;
+  const joints = moves.flatMap((move) => move.work.map(({ joint }) => joint));
+  const arriving = moves.flatMap((move) => move.arriving);
+  const verb = verbFor(joints);
+  const whole = place.first && place.last && copies.unit.name !== "piece";
+  if (whole || (first.starts && copies.unit.name !== "piece")) {
+    const name = unitName(copies.unit.name, copies.all.length);
+    return copies.all.length > 1 ? `Build the ${numberWord(copies.all.length)} ${name}` : `Build the ${name}`;
+  }
+  if (first.starts) return `${verb} ${listed(work, [...first.present, ...arriving])}`;
+  if (first.arrivesBuilt) {
+    const unit = place.units.find(({ parts }) => parts.join() === first.arriving.join());
+    return `Add the ${unit ? unitName(unit.name, 1) : called(work, arriving[0] as string)}`;
+  }
+  return `${verb === "Glue up" ? "Glue in" : verb === "Join" ? "Add" : `${verb} on`} ${listed(work, arriving)}`;
+}
+
+const verbFor = (joints: readonly Joint[]): string => {
+  if (joints.some((joint) => joint.glue)) return "Glue up";
+  const methods = new Set(joints.map((joint) => joint.method));
+  if (methods.has("nails") || methods.has("brads")) return "Nail";
+  return methods.has("screws") || methods.has("pocket screws") ? "Screw" : "Join";
+};
+
+/** "left end", or "ends" for two of them. */
+function unitName(id: string, n: number): string {
+  const name = (id.split(".").at(-1) as string).replace(/-/g, " ");
+  if (n === 1) return /^\d+$/.test(name) ? "unit" : name;
+  const words = name.split(" ");
+  return pluralOf(words.at(-1) as string);
+}

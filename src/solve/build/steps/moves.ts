@@ -1,0 +1,94 @@
+import type { Direction } from "../../design.ts";
+import type { Assembly, JointWork, Plan, Union } from "../order/plan.ts";
+import type { Work } from "./draft.ts";
+
+/** One body arriving at another: a union of the plan, in the order of work. */
+export interface Move {
+  readonly union: Union;
+  /** The body that stays, and what comes to it. */
+  readonly present: readonly string[];
+  readonly arriving: readonly string[];
+  /** The first part of a body is laid down in the move that gives it its second. */
+  readonly starts: boolean;
+  /** `arriving` was put together before. */
+  readonly arrivesBuilt: boolean;
+  readonly along: Direction;
+  readonly work: readonly JointWork[];
+}
+
+/** A body and the moves that make it, the bodies that it is made of first. */
+export interface Unit {
+  readonly name: string;
+  readonly parts: readonly string[];
+  readonly moves: readonly Move[];
+}
+
+/** The plan's tree as units in the order of work: a body that arrives as a whole is a unit of its own. */
+export function unitsOf(plan: Plan): readonly Unit[] {
+  const units: Unit[] = [];
+  const visit = (assembly: Assembly, name: string): void => {
+    if (assembly.kind === "part") return;
+    // The chain of unions that grow one body, innermost first.
+    const chain: Union[] = [];
+    let body: Assembly = assembly;
+    while (body.kind === "union" && (body === assembly || body.group === null)) {
+      chain.unshift(body);
+      body = body.staying;
+    }
+    visit(body, nameOf(body));
+    const moves = chain.map((union): Move => {
+      visit(union.moving, nameOf(union.moving));
+      return {
+        union,
+        present: union.staying.parts,
+        arriving: union.moving.parts,
+        starts: union.staying.kind === "part",
+        arrivesBuilt: union.moving.kind === "union",
+        along: union.along,
+        work: union.work,
+      };
+    });
+    units.push({ name, parts: assembly.parts, moves });
+  };
+  visit(plan.root, "piece");
+  return units;
+}
+
+const nameOf = (assembly: Assembly): string =>
+  assembly.kind === "union" && assembly.group !== null ? assembly.group : (assembly.parts[0] as string);
+
+/** Whether two moves may be described together: the same work, done in the same way from the same side. */
+export function alike(work: Work, a: Move, b: Move): boolean {
+  if (a.arrivesBuilt || b.arrivesBuilt) return false;
+  const methods = (move: Move): string =>
+    [...new Set(move.work.map(({ joint }) => `${joint.method} ${joint.glue}`))].sort().join();
+  if (methods(a) !== methods(b)) return false;
+  const same = a.arriving.every((id) => work.line(id).mark === work.line(b.arriving[0] as string).mark);
+  const glued = a.work.every(({ joint }) => joint.glue);
+  // One after another in a glue-up, or the same part again: a row of slats.
+  return glued ? a.starts || sameWay(a, b) : same || nearlySame(work, a, b);
+}
+
+const sameWay = (a: Move, b: Move): boolean => a.along.every((c, i) => Math.abs(c - (b.along[i] as number)) < 1e-9);
+
+/** Parts of other marks that go on in the same way: a longer slat between two short ones. */
+const nearlySame = (work: Work, a: Move, b: Move): boolean =>
+  sameWay(a, b) && work.part(a.arriving[0] as string).stock === work.part(b.arriving[0] as string).stock;
+
+/** No step describes more parts than a reader keeps in mind. */
+const MOST = 4;
+
+/** The moves of a unit in groups, each of which becomes a step. */
+export function grouped(work: Work, moves: readonly Move[]): readonly (readonly Move[])[] {
+  const groups: Move[][] = [];
+  for (const move of moves) {
+    const open = groups.at(-1);
+    const last = open?.at(-1);
+    const repeats = open?.every(
+      (m) => work.line(m.arriving[0] as string).mark === work.line(move.arriving[0] as string).mark,
+    );
+    if (open && last && alike(work, last, move) && (open.length < MOST || repeats)) open.push(move);
+    else groups.push([move]);
+  }
+  return groups;
+}

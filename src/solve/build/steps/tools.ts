@@ -1,0 +1,83 @@
+import type { Length } from "../../../units/length.ts";
+import { compare } from "../../../units/rational.ts";
+import type { Action, Step, Tool } from "../../build.ts";
+import type { Feature } from "../../design.ts";
+import type { Work } from "./draft.ts";
+
+interface Need {
+  readonly tool: string;
+  readonly why: string;
+}
+
+const DRIVERS: Readonly<Partial<Record<Tool, Need>>> = {
+  straight: { tool: "Drill and driver, bits 6 in (150 mm) long", why: "to drive the screws" },
+  long: { tool: "Screwdriver bit 12 in (300 mm) long", why: "for screws that an ordinary bit does not reach" },
+  angle: { tool: "Right-angle driver", why: "for screws with little room behind them" },
+  stubby: { tool: "Stubby screwdriver", why: "for screws with little room behind them" },
+  hammer: { tool: "Hammer and nail set", why: "to drive nails and brads" },
+};
+
+const CUTTERS: Readonly<Partial<Record<Feature["kind"], Need>>> = {
+  mortise: { tool: "Mortise chisel or router", why: "to cut mortises" },
+  tenon: { tool: "Tenon saw or table saw", why: "to cut tenons" },
+  groove: { tool: "Plough plane, router or table saw", why: "to cut grooves" },
+  dado: { tool: "Router or saw and chisel", why: "to cut dados" },
+  rabbet: { tool: "Router or rabbet plane", why: "to cut rabbets" },
+  "half lap": { tool: "Saw and chisel, or router", why: "to cut half laps" },
+  notch: { tool: "Fine saw and chisel", why: "to cut notches" },
+  taper: { tool: "Hand plane or taper jig", why: "to taper" },
+  chamfer: { tool: "Hand plane", why: "to chamfer and bevel" },
+  bevel: { tool: "Hand plane", why: "to chamfer and bevel" },
+};
+
+/** What the steps really use. */
+export function toolsFor(work: Work, steps: readonly Step[]): readonly Need[] {
+  const actions = steps.flatMap((step) => step.actions);
+  const features = actions.flatMap((action) =>
+    action.do === "machine" ? action.features.map((i) => work.part(action.part).features[i]?.kind) : [],
+  );
+  const drivers = actions.flatMap((action) => (action.do === "drive" ? [action.tool] : []));
+  const all: readonly (Need | undefined)[] = [
+    { tool: "Tape measure, pencil and square", why: "to mark out" },
+    { tool: "Saw with a stop for equal lengths", why: "to cut the parts to size" },
+    ...features.map((kind) => kind && CUTTERS[kind]),
+    ...bits(work, actions),
+    ...drivers.map((tool) => DRIVERS[tool]),
+    actions.some((action) => action.do === "clamp")
+      ? { tool: `${clampCount(steps)} clamps`, why: "as many as the largest glue-up needs, one for each joint" }
+      : undefined,
+  ];
+  const seen = new Set<string>();
+  return all.filter((need): need is Need => {
+    if (!need || seen.has(need.tool)) return false;
+    seen.add(need.tool);
+    return true;
+  });
+}
+
+/** One bit for each diameter, thinnest first. */
+function bits(work: Work, actions: readonly Action[]): readonly Need[] {
+  const holes = actions.flatMap((action) => (action.do === "machine" ? action.holes.map((i) => work.plan.holes[i]) : []));
+  const sizes = new Map<string, Length>();
+  for (const hole of holes)
+    for (const [i, { diameter }] of (hole?.stages ?? []).entries()) {
+      // The cone for a countersunk head is cut by a countersink, not by a bit of its width.
+      const cone = hole?.kind === "clearance" && i === 0 && hole.stages.length > 1;
+      if (!cone) sizes.set(work.print(diameter), diameter);
+    }
+  const drills = [...sizes].toSorted(([, a], [, b]) => compare(a, b)).map(([text]) => text);
+  const sunk = holes.some((hole) => hole?.kind === "clearance" && hole.stages.length > 1);
+  return [
+    ...(drills.length > 0 ? [{ tool: `Drill bits: ${drills.join(", ")}`, why: "for the holes listed in the plan" }] : []),
+    ...(sunk ? [{ tool: "Countersink", why: "so that screw heads lie flush" }] : []),
+  ];
+}
+
+const clampCount = (steps: readonly Step[]): number =>
+  Math.max(
+    ...steps.map((step) =>
+      Math.ceil(
+        step.actions.reduce((so, action) => so + (action.do === "clamp" ? action.joints.length : 0), 0) / step.copies,
+      ),
+    ),
+  );
