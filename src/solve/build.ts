@@ -74,7 +74,7 @@ export interface Layout {
   readonly width: Length;
   readonly length: Length;
   readonly kerf: Length;
-  /** Taken off one long and one short factory edge before anything else. */
+  /** Taken off the factory edges at x = 0 and y = 0 before the first cut, which divides what is left. Zero on boards: their first cut trims the end at y = 0. */
   readonly squaring: Length;
   readonly placements: readonly Placement[];
   /** In the order of sawing. `from`–`to` is the side of the kerf nearer the origin; the kerf lies beyond it. */
@@ -119,8 +119,10 @@ export interface Purchase {
   readonly item: string;
   readonly quantity: number;
   readonly unit: string;
+  /** Of the whole line. */
   readonly price: number | null;
   readonly onHand: number;
+  /** Share of what is bought that does not end in parts, 0 to 1. */
   readonly waste: number;
 }
 
