@@ -1,6 +1,6 @@
 export { realEdges } from "./edges.ts";
 export { type RealFace, realFaces } from "./faces.ts";
 export { type HiddenLineOptions, hiddenLines } from "./hidden.ts";
-export { type Placed, Stage } from "./stage.ts";
+export { type Placed, Stage, stretch } from "./stage.ts";
 export * from "./view.ts";
 export { visibleFaces } from "./visible.ts";

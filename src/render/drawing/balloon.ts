@@ -5,7 +5,7 @@ import { circle, line } from "../shapes.ts";
 import type { Pen, Spot } from "./drawing.ts";
 import { ahead, centred, heading } from "./ink.ts";
 import { type Box, boxAround, type Segment } from "./plate.ts";
-import { NARROW } from "./strokes.ts";
+import { HIDDEN, NARROW } from "./strokes.ts";
 
 export const MARK_SIZE = 12;
 const RADIUS = 9;
@@ -27,15 +27,14 @@ export function leaderOf(pen: Pen, mark: string, centre: Spot, target: Spot): Se
   return [ahead(centre, along, Math.min(rim, distance)), target];
 }
 
-export function balloon(pen: Pen, mark: string, centre: Spot, target: Spot | null): readonly Item[] {
-  const items: Item[] = [];
-  if (target) {
-    const [from, to] = leaderOf(pen, mark, centre, target);
-    items.push(line(from[0], from[1], to[0], to[1], NARROW), circle(to[0], to[1], 1.3, { fill: BLACK }));
-  }
-  items.push(ring(centre, balloonReach(pen, mark)));
-  items.push(centred(pen, mark, centre, { font: "bold", size: MARK_SIZE }).item);
-  return items;
+export function balloon(pen: Pen, mark: string, centre: Spot, target: Spot, hidden = false): readonly Item[] {
+  const [from, to] = leaderOf(pen, mark, centre, target);
+  return [
+    line(from[0], from[1], to[0], to[1], hidden ? HIDDEN : NARROW),
+    ...(hidden ? [] : [circle(to[0], to[1], 1.3, { fill: BLACK })]),
+    ring(centre, balloonReach(pen, mark)),
+    centred(pen, mark, centre, { font: "bold", size: MARK_SIZE }).item,
+  ];
 }
 
 function ring([x, y]: Spot, reach: number): Item {

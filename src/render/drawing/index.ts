@@ -1,2 +1,4 @@
 export { type Drawing, NOT_TO_SCALE, type Pen } from "./drawing.ts";
+export { type ExplodedOptions, explodedView } from "./exploded/exploded.ts";
 export { type PieceViewOptions, pieceView } from "./piece-view.ts";
+export { type ThreeViewsOptions, threeViews } from "./three-views/three-views.ts";

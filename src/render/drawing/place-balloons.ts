@@ -12,6 +12,8 @@ export interface Label {
   readonly mark: string;
   /** Points on the part that the leader may end at, best first. */
   readonly targets: readonly Spot[];
+  /** The part lies behind others: its leader is dashed. */
+  readonly hidden: boolean;
 }
 
 interface Place {
@@ -43,7 +45,7 @@ export function placeBalloons(
         plate.removeBox(old.box);
         plate.removeLeader(old.leader);
       }
-      const best = bestPlace(label, plate, pen, ground) ?? old;
+      const best = bestPlace(label, plate, pen, ground) ?? old ?? bestPlace(label, plate, pen, ground, true);
       if (best && (best.centre[0] !== old?.centre[0] || best.centre[1] !== old?.centre[1])) changed = true;
       if (best) {
         plate.addBox(best.box);
@@ -55,11 +57,18 @@ export function placeBalloons(
   }
   return labels.flatMap((label, i) => {
     const place = places[i];
-    return place ? balloon(pen, label.mark, place.centre, place.target) : [];
+    return place ? balloon(pen, label.mark, place.centre, place.target, label.hidden) : [];
   });
 }
 
-function bestPlace(label: Label, plate: Plate, pen: Pen, ground: (spot: Spot) => number): Place | null {
+/** `crowded`: leaders may cross, since no other place is left. */
+function bestPlace(
+  label: Label,
+  plate: Plate,
+  pen: Pen,
+  ground: (spot: Spot) => number,
+  crowded = false,
+): Place | null {
   let best: Place | null = null;
   label.targets.forEach((target, rank) => {
     DISTANCES.forEach((distance) => {
@@ -71,7 +80,7 @@ function bestPlace(label: Label, plate: Plate, pen: Pen, ground: (spot: Spot) =>
         const box = balloonBox(pen, label.mark, centre);
         if (!plate.isFree(grown(box, AIR))) continue;
         const leader = leaderOf(pen, label.mark, centre, target);
-        if (plate.blocks(leader)) continue;
+        if (!crowded && plate.blocks(leader)) continue;
         // Leaders at a slant tell from the edges of the picture; level and upright ones do not.
         const slant = Math.min(Math.abs(cos), Math.abs(sin)) < 0.1 ? 3 : 0;
         const cost =

@@ -320,6 +320,20 @@ export function bookcase(): Build {
       ],
     });
   };
+  const notched = (s: "left" | "right"): BuiltPart => ({
+    ...side(s),
+    features: [
+      {
+        kind: "notch",
+        for: null,
+        origin: at(s === "left" ? 0 : w - t, 0, 0),
+        along: [1, 0, 0],
+        across: [0, 0, 1],
+        into: [0, 1, 0],
+        size: [inch(t), inch(2.5), inch(2)],
+      },
+    ],
+  });
   const shelves = zs.map((z, i) =>
     part(`shelf.${i + 1}`, "C", "Shelf", "ply", {
       body: [t, 0, z, w - t, d - back, z + t],
@@ -330,8 +344,8 @@ export function bookcase(): Build {
     }),
   );
   const parts = [
-    side("left"),
-    side("right"),
+    notched("left"),
+    notched("right"),
     ...shelves,
     part("top", "D", "Top", "ply", { body: [t, 0, h - t, w - t, d - back, h] }),
     part("back", "E", "Back", "back ply", { body: [t - 0.375, d - back, 3, w - t + 0.375, d, h] }),

@@ -1,0 +1,77 @@
+/** The exploded drawing: every part off its neighbours, with its mark, and chain lines along which it goes home. */
+import { ISOMETRIC, ISOMETRIC_LEFT, Stage, type View, visibleFaces } from "../../../geometry/picture/index.ts";
+import { minus, norm } from "../../../geometry/vec.ts";
+import type { Build } from "../../../solve/build.ts";
+import type { Frame } from "../../style.ts";
+import { type Drawing, NOT_TO_SCALE, type Pen } from "../drawing.ts";
+import { extentOfItems, fitInto, inset, scaleInto } from "../fit.ts";
+import { groundOf } from "../ground.ts";
+import { labels, type Marked } from "../labels.ts";
+import { outsideOf } from "../outside.ts";
+import { edgesOf, takePicture, tints } from "../picture.ts";
+import { placeBalloons } from "../place-balloons.ts";
+import { Plate } from "../plate.ts";
+import { OUTLINE } from "../strokes.ts";
+import { travelLines } from "../travel-lines.ts";
+import { shareSeen } from "../visibility.ts";
+import { partsInWords } from "../words.ts";
+import { movesOf } from "./moves.ts";
+import { outwards, type Shifts, spread } from "./spread.ts";
+
+export interface ExplodedOptions {
+  readonly frame: Frame;
+  readonly pen: Pen;
+}
+
+/** Room for balloons round the picture. */
+const MARGIN = 26;
+/** Gaps tried, as shares of the piece's largest size, until enough of every part shows. */
+const GAPS: readonly number[] = [0.09, 0.15, 0.24];
+/** Share of a part that must show. */
+const ENOUGH = 0.3;
+
+export function explodedView(build: Build, { frame, pen }: ExplodedOptions): Drawing {
+  const { parts, design, joints } = build;
+  if (!outsideOf(parts)) return { items: [], alt: "", scale: NOT_TO_SCALE };
+  const { items, view, shifts } = bestTake(build);
+  const room = inset(frame, MARGIN);
+  const extent = extentOfItems(items, view);
+  const fit = fitInto(extent, room, scaleInto(extent, room));
+  const picture = takePicture(items, view, fit);
+  const faces = visibleFaces(items, view, picture.stage);
+  const plate = new Plate(frame);
+  const edges = edgesOf(picture, fit, plate, OUTLINE, () => true);
+  const ways = travelLines(joints, shifts, picture.stage, fit);
+  const balloons = placeBalloons(labels(items, faces, view, fit), plate, pen, groundOf(faces, fit, frame));
+  return {
+    items: [...tints(faces, fit, view), ...ways, ...edges, ...balloons],
+    alt: `${design.title} taken apart: ${partsInWords(parts)}.`,
+    scale: NOT_TO_SCALE,
+  };
+}
+
+interface Take {
+  readonly items: readonly Marked[];
+  readonly view: View;
+  readonly shifts: Shifts;
+}
+
+/** The smallest gap and the usual view in which enough of every part shows; else those in which most does. */
+function bestTake({ parts, ...build }: Build): Take {
+  const known = movesOf(build);
+  const moves = known.length > 0 ? known : outwards(parts);
+  const size = Math.max(...parts.map(({ solid }) => norm(minus(solid.high, solid.low))));
+  const takes = GAPS.flatMap((gap) => {
+    const shifts = spread(parts, moves, gap * size);
+    const items = parts.map(({ id, mark, solid }): Marked => ({ id, mark, solid, shift: shifts.get(id) ?? [0, 0, 0] }));
+    return [ISOMETRIC, ISOMETRIC_LEFT].map((view): Take => ({ items, view, shifts }));
+  });
+  let best: { take: Take; shown: number } | null = null;
+  for (const take of takes) {
+    const stage = new Stage(take.items, take.view);
+    const shown = take.items.reduce((sum, item) => sum + Math.min(1, shareSeen(item, stage) / ENOUGH), 0);
+    if (shown >= parts.length) return take;
+    if (!best || shown > best.shown + 1e-6) best = { take, shown };
+  }
+  return best?.take ?? { items: [], view: ISOMETRIC, shifts: new Map() };
+}

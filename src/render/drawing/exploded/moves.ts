@@ -1,0 +1,42 @@
+/** How the piece came together: which parts moved into which, and along what. */
+import type { Vec } from "../../../geometry/types.ts";
+import type { Build, Step } from "../../../solve/build.ts";
+
+export interface Move {
+  readonly parts: readonly string[];
+  readonly into: readonly string[];
+  /** Unit vector of the way home. */
+  readonly along: Vec;
+}
+
+/** In the order of the work. Where a step writes its actions out they count, since they tell of every copy. */
+export function movesOf({ steps }: Pick<Build, "steps">): readonly Move[] {
+  const bodies = new Map<string, Set<string>>();
+  const bodyOf = (ids: readonly string[]): Set<string> => {
+    const body = new Set(ids.flatMap((id) => [...(bodies.get(id) ?? [id])]));
+    for (const id of body) bodies.set(id, body);
+    return body;
+  };
+  return steps.flatMap((step) => {
+    const written = step.actions.flatMap((action): Move[] => {
+      if (action.do !== "add") return [];
+      const moving = [...bodyOf(action.parts)];
+      const into = action.to.length === 0 ? [] : [...bodyOf(action.to)];
+      bodyOf([...moving, ...into]);
+      const leg = action.legs.find(({ distance }) => distance === null) ?? action.legs[0];
+      return leg && into.length > 0 ? [{ parts: moving, into, along: leg.along }] : [];
+    });
+    return written.length > 0 ? written : shown(step);
+  });
+}
+
+/** From what the step's picture shows: each group travels into what was there and the groups before it. */
+function shown({ shows }: Step): Move[] {
+  const travelling = new Set(shows.travel.flatMap(({ parts }) => parts));
+  const there = [...shows.present, ...shows.fresh].filter((id) => !travelling.has(id));
+  return shows.travel.flatMap(({ parts, along }): Move[] => {
+    const into = there.filter((id) => !parts.includes(id));
+    there.push(...parts);
+    return into.length > 0 ? [{ parts, into, along }] : [];
+  });
+}

@@ -1,0 +1,43 @@
+/** One of the three views, before it has a place on the page. */
+import { FRONT, hiddenLines, RIGHT, TOP, type View } from "../../../geometry/picture/index.ts";
+import type { PictureItem } from "../../../geometry/types.ts";
+import type { BuiltPart } from "../../../solve/build.ts";
+import { type Length, toNumber } from "../../../units/index.ts";
+import { type Extent, type Fit, fitAt } from "../fit.ts";
+import type { Box } from "../plate.ts";
+
+export type Corner = readonly [Length, Length, Length];
+export interface Outside {
+  readonly low: Corner;
+  readonly high: Corner;
+}
+
+export interface Aspect {
+  readonly caption: string;
+  readonly lines: readonly PictureItem[];
+  /** Axes of the piece that run across and up the page. */
+  readonly axes: readonly [0 | 1 | 2, 0 | 1 | 2];
+  readonly extent: Extent;
+}
+
+/** Front, right side, top. */
+export function aspectsOf(parts: readonly BuiltPart[], { low, high }: Outside): readonly [Aspect, Aspect, Aspect] {
+  const aspect = (caption: string, view: View, axes: Aspect["axes"]): Aspect => {
+    const corner = (of: Corner) => [toNumber(of[axes[0]]), toNumber(of[axes[1]])] as const;
+    return { caption, axes, extent: { low: corner(low), high: corner(high) }, lines: hiddenLines(parts, view) };
+  };
+  return [aspect("Front", FRONT, [0, 2]), aspect("Right side", RIGHT, [1, 2]), aspect("Top", TOP, [0, 1])];
+}
+
+/** An aspect with its place. */
+export interface Laid {
+  readonly aspect: Aspect;
+  readonly fit: Fit;
+  readonly box: Box;
+}
+
+export function laid(aspect: Aspect, scale: number, x: number, y: number): Laid {
+  const fit = fitAt(aspect.extent, scale, x, y);
+  const [[left, bottom], [right, top]] = [fit.page(aspect.extent.low), fit.page(aspect.extent.high)];
+  return { aspect, fit, box: { left, top, right, bottom } };
+}

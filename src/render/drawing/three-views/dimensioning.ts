@@ -1,0 +1,101 @@
+/** Which dimensions go beside which view: each place of the piece is measured once, in the first view that shows it. */
+import type { BuiltPart } from "../../../solve/build.ts";
+import { equal, type Length, subtract, toNumber } from "../../../units/index.ts";
+import { chosen, spans } from "../dimension/chain.ts";
+import type { Feet, Measure } from "../dimension/rows.ts";
+import { type SideName, sideOf } from "../dimension/side.ts";
+import { type Station, stations } from "../dimension/stations.ts";
+import type { Pen } from "../drawing.ts";
+import type { Extent } from "../fit.ts";
+import type { Aspect, Laid, Outside } from "./aspect.ts";
+
+/** Rows of dimensions beside one view, from inside to outside. */
+export interface Rows {
+  /** Index of the view: front, right side, top. */
+  readonly view: 0 | 1 | 2;
+  readonly side: SideName;
+  readonly stops: readonly Station[];
+  /** Whether the outside size stands here. */
+  readonly overall: boolean;
+}
+
+const GAP_ACROSS = 8.5;
+const GAP_UP = 11;
+
+/** In the order in which a reader wants them: width, height, depth, then what only the other views show. */
+export function dimensioning(
+  parts: readonly BuiltPart[],
+  aspects: readonly [Aspect, Aspect, Aspect],
+  { low, high }: Outside,
+  scale: number,
+  pen: Pen,
+): readonly Rows[] {
+  const measured: [Length[], Length[], Length[]] = [[], [], []];
+  const rows = (view: 0 | 1 | 2, side: SideName, overall: boolean, orElse = side): Rows => {
+    const level = side === "below" || side === "above";
+    const { axes, extent, lines } = aspects[view];
+    const axis = axes[level ? 0 : 1];
+    const fresh = stations(parts, lines, extent, axis, level ? 0 : 1).filter(
+      ({ at }) => !measured[axis].some((before) => equal(before, at)),
+    );
+    const stops = chosen(fresh, low[axis], high[axis], {
+      scale,
+      gap: level ? GAP_ACROSS : GAP_UP,
+      face: level ? "low" : "high",
+      print: pen.print,
+    });
+    measured[axis].push(...stops.map(({ at }) => at));
+    return { view, side: farther(stops, extent, side) ? orElse : side, stops, overall };
+  };
+  return [
+    rows(0, "below", true),
+    rows(0, "left", true),
+    rows(1, "below", true),
+    rows(1, "right", false, "left"),
+    rows(2, "above", false),
+    rows(2, "left", false),
+  ];
+}
+
+/** Whether the lines that the stops extend end farther from this side, left or right, than from the other. */
+function farther(stops: readonly Station[], { low, high }: Extent, side: SideName): boolean {
+  const fromLeft = stops.reduce((sum, stop) => sum + stop.low - low[0], 0);
+  const fromRight = stops.reduce((sum, stop) => sum + high[0] - stop.high, 0);
+  return side === "right" && fromRight > fromLeft;
+}
+
+/** The rows in places of the page, and how far in the lines that their extension lines continue end. */
+export function onSide(
+  { side: name, stops, overall }: Rows,
+  { aspect, fit, box }: Laid,
+  { low, high }: Outside,
+  pen: Pen,
+): { readonly rows: readonly (readonly Measure[])[]; readonly feet: Feet } {
+  const side = sideOf(box, name);
+  const axis = aspect.axes[side.level ? 0 : 1];
+  const place = (length: Length): number => {
+    const at = toNumber(length);
+    const [x, y] = fit.page(side.level ? [at, aspect.extent.low[1]] : [aspect.extent.low[0], at]);
+    return side.level ? x : y;
+  };
+  const chain =
+    stops.length === 0
+      ? []
+      : spans(
+          stops.map(({ at }) => at),
+          low[axis],
+          high[axis],
+          pen.print,
+        );
+  const whole = overall ? [{ from: low[axis], to: high[axis], text: pen.print(subtract(high[axis], low[axis])) }] : [];
+  const feet = new Map(
+    stops.map((stop) => {
+      const at = toNumber(stop.at);
+      const ends = [stop.low, stop.high].map((across) => side.out(fit.page(side.level ? [at, across] : [across, at])));
+      return [place(stop.at), Math.min(0, Math.max(...ends))] as const;
+    }),
+  );
+  const measures = (row: typeof chain): Measure[] =>
+    row.map(({ from, to, text }) => ({ from: place(from), to: place(to), text }));
+  return { rows: [measures(chain), measures(whole)], feet };
+}

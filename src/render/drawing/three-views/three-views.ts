@@ -1,0 +1,123 @@
+/**
+ * Front, side and top, the top above the front and the right side to its right, with dimensions: outside sizes on the outer
+ * rows, and inside them chains of the places that matter.
+ */
+import type { Build } from "../../../solve/build.ts";
+import type { Item } from "../../document.ts";
+import type { Frame } from "../../style.ts";
+import { BAR_HEIGHT, scaleBar } from "../bar.ts";
+import { drawRows } from "../dimension/rows.ts";
+import { type SideName, sideOf } from "../dimension/side.ts";
+import { type Drawing, NOT_TO_SCALE, type Pen } from "../drawing.ts";
+import { heightOf, widthOf } from "../fit.ts";
+import { centred, onPage, strokes } from "../ink.ts";
+import { outsideOf } from "../outside.ts";
+import { SPECK } from "../picture.ts";
+import { Plate } from "../plate.ts";
+import { usualScale } from "../scale.ts";
+import { OUTLINE } from "../strokes.ts";
+import { outsideInWords } from "../words.ts";
+import { type Aspect, aspectsOf, type Laid, laid, type Outside } from "./aspect.ts";
+import { dimensioning, onSide, type Rows } from "./dimensioning.ts";
+
+/** Space between the views, and for a caption. */
+const GAP = 36;
+const CAPTION = 18;
+const ANYWHERE: Frame = { x: -1e5, y: -1e5, width: 2e5, height: 2e5 };
+
+export interface ThreeViewsOptions {
+  readonly frame: Frame;
+  readonly pen: Pen;
+}
+
+export function threeViews(build: Build, { frame, pen }: ThreeViewsOptions): Drawing {
+  const { units, title } = build.design;
+  const outside = outsideOf(build.parts);
+  if (!outside) return { items: [], alt: "", scale: NOT_TO_SCALE };
+  const aspects = aspectsOf(build.parts, outside);
+  const room = { ...frame, height: frame.height - BAR_HEIGHT - 8 };
+  let places: Places | null = null;
+  const scale = usualScale(units, ({ points }) => {
+    places = arranged(build, aspects, outside, points, room, pen);
+    return places !== null;
+  });
+  const found = places as Places | null;
+  const bar = scaleBar(scale, units, pen, [frame.x, frame.y + frame.height - 3]);
+  return {
+    items: [...(found ? drawn(found, outside, new Plate(room), pen) : []), ...bar],
+    alt: `Front, right side and top of ${title}: ${outsideInWords(build.parts, units, pen)}`,
+    scale: scale.text,
+  };
+}
+
+interface Places {
+  readonly views: readonly [Laid, Laid, Laid];
+  readonly rows: readonly Rows[];
+  /** Where the middles of the captions stand, down the page. */
+  readonly captions: readonly [number, number, number];
+}
+
+/** The three views with room for their dimensions, in the middle of the room; null where they do not go in. */
+function arranged(
+  build: Build,
+  aspects: readonly [Aspect, Aspect, Aspect],
+  outside: Outside,
+  scale: number,
+  room: Frame,
+  pen: Pen,
+): Places | null {
+  const [front, side] = aspects;
+  const [wide, deep, high] = [
+    widthOf(front.extent) * scale,
+    widthOf(side.extent) * scale,
+    heightOf(front.extent) * scale,
+  ];
+  if (wide + deep + GAP > room.width || deep + high + GAP + 2 * CAPTION > room.height) return null;
+  const rows = dimensioning(build.parts, aspects, outside, scale, pen);
+  const depth = (view: 0 | 1 | 2, name: SideName): number => {
+    const here = rows.find((r) => r.view === view && r.side === name);
+    return here ? beside(here, laid(aspects[view], scale, 0, 0), outside, new Plate(ANYWHERE), pen).depth : 0;
+  };
+  const between = GAP + depth(1, "left");
+  const left = Math.max(depth(0, "left"), depth(2, "left"));
+  const [below, above, right] = [Math.max(depth(0, "below"), depth(1, "below")), depth(2, "above"), depth(1, "right")];
+  const spare = {
+    across: room.width - (left + wide + between + deep + right),
+    down: room.height - (CAPTION + above + deep + GAP + high + below + CAPTION),
+  };
+  if (spare.across < 0 || spare.down < 0) return null;
+  const x = room.x + spare.across / 2 + left;
+  const y = room.y + spare.down / 2 + CAPTION + above;
+  const under = y + deep + GAP + high + below + CAPTION / 2;
+  return {
+    views: [
+      laid(front, scale, x, y + deep + GAP),
+      laid(side, scale, x + wide + between, y + deep + GAP),
+      laid(aspects[2], scale, x, y),
+    ],
+    rows,
+    captions: [under, under, y - above - CAPTION / 2],
+  };
+}
+
+function drawn({ views, rows, captions }: Places, outside: Outside, plate: Plate, pen: Pen): readonly Item[] {
+  const items: Item[] = [];
+  views.forEach(({ aspect, fit, box }, i) => {
+    const lines = onPage(
+      fit,
+      aspect.lines.flatMap(({ visible }) => visible),
+    ).filter(([a, b]) => Math.abs(a[0] - b[0]) + Math.abs(a[1] - b[1]) >= SPECK.drawing);
+    for (const line of lines) plate.addLine(line);
+    const middle = (box.left + box.right) / 2;
+    const caption = centred(pen, aspect.caption, [middle, captions[i] ?? box.bottom], { font: "bold" });
+    plate.addBox(caption.box);
+    items.push(...strokes(lines, OUTLINE), caption.item);
+  });
+  for (const row of rows) items.push(...beside(row, views[row.view], outside, plate, pen).items);
+  return items;
+}
+
+function beside(row: Rows, view: Laid, outside: Outside, plate: Plate, pen: Pen): ReturnType<typeof drawRows> {
+  const { rows, feet } = onSide(row, view, outside, pen);
+  return drawRows(rows, feet, sideOf(view.box, row.side), plate, pen);
+}
