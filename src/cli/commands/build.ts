@@ -1,0 +1,69 @@
+import { basename } from "node:path";
+import { compile, solve, toPdf } from "../../compile.ts";
+import { hasErrors } from "../../findings/outcome.ts";
+import { escapeText } from "../../findings/print/index.ts";
+import type { Document } from "../../render/document.ts";
+import { deliver, STANDARD } from "../deliver.ts";
+import { editionDate } from "../edition-date.ts";
+import { EXIT, type Exit, Misuse } from "../exit.ts";
+import { readPlan } from "../read-plan.ts";
+import { recordOf } from "../record-of.ts";
+import { report } from "../report.ts";
+import type { Output, World } from "../world.ts";
+import type { CheckOptions } from "./check.ts";
+
+export interface BuildOptions extends CheckOptions {
+  readonly output?: string;
+  readonly record?: string;
+  readonly paper?: "letter" | "a4";
+}
+
+/** `build`: the findings go to standard error, since standard output may be the plan. An error among them, and nothing is written. */
+export async function build(path: string, options: BuildOptions, world: World): Promise<Exit> {
+  const output = options.output ?? outputFor(path);
+  refuseMixture(output, options.record, world);
+  const source = await readPlan(path, world);
+  const solved = solve(source, { sizes: options.set ?? new Map() });
+  const date = editionDate(solved.value?.design.edition ?? "", world);
+  const { paper } = options;
+  const drawn = await compile(solved, { ...(paper && { paper }), date, version: world.version });
+  const { findings, value: document } = drawn;
+  const tell = (result: string) => report({ findings, source, result }, options, world.err, world);
+  if (solved.value === undefined || document === undefined || hasErrors(findings)) {
+    await tell("No plan was written.");
+    return EXIT.errors;
+  }
+  const outputs: Output[] = [{ path: output, bytes: await pdf(document, world) }];
+  if (options.record !== undefined)
+    outputs.push({
+      path: options.record,
+      bytes: await recordOf({ ...solved.value, findings }, source, document, world),
+    });
+  await deliver(outputs, path, world);
+  await tell(written(outputs, document));
+  return EXIT.done;
+}
+
+/** The plan's name with .pdf, in the folder where the program was started; a plan from standard input goes to standard output. */
+const outputFor = (path: string): string =>
+  path === STANDARD ? STANDARD : `${basename(path).replace(/\.ya?ml$/i, "")}.pdf`;
+
+function refuseMixture(output: string, record: string | undefined, world: World): void {
+  if (output === STANDARD && record === STANDARD)
+    throw new Misuse("only one output can go to standard output; name a file for the other");
+  if (output === STANDARD && world.out.isTerminal)
+    throw new Misuse("a PDF is not for the terminal; name a file with -o");
+}
+
+const pdf = (document: Document, world: World): Promise<Uint8Array> =>
+  toPdf(document, {
+    regular: world.asset("fonts/regular.ttf"),
+    bold: world.asset("fonts/bold.ttf"),
+    italic: world.asset("fonts/italic.ttf"),
+  });
+
+function written(outputs: readonly Output[], { pages }: Document): string {
+  const files = outputs.filter(({ path }) => path !== STANDARD).map(({ path }) => escapeText(path));
+  const count = pages.length === 1 ? "1 page" : `${pages.length} pages`;
+  return files.length === 0 ? "" : `Wrote ${files.join(" and ")} (${count}).`;
+}

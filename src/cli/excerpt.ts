@@ -1,0 +1,24 @@
+/** A line of a source, and whether it is of the part that differs from another source. */
+export interface ExcerptLine {
+  readonly text: string;
+  readonly differs: boolean;
+}
+
+/** The part of a source that differs from another, with a line before and after it, and "…" for what is left out. */
+export function excerpt(source: string, other: string): readonly ExcerptLine[] {
+  const [lines, others] = [linesOf(source), linesOf(other)];
+  const most = Math.min(lines.length, others.length);
+  let head = 0;
+  while (head < most && lines[head] === others[head]) head += 1;
+  let tail = 0;
+  while (tail < most - head && lines.at(-1 - tail) === others.at(-1 - tail)) tail += 1;
+  const [from, to] = [Math.max(head - 1, 0), Math.min(lines.length - tail + 1, lines.length)];
+  const shown = lines.slice(from, to).map((text, i) => {
+    const at = from + i;
+    return { text, differs: at >= head && at < lines.length - tail };
+  });
+  const gap = { text: "…", differs: false };
+  return [...(from > 0 ? [gap] : []), ...shown, ...(to < lines.length ? [gap] : [])];
+}
+
+const linesOf = (source: string): string[] => source.replace(/\n$/, "").split("\n");

@@ -1,0 +1,32 @@
+import type { Source } from "../compile.ts";
+import type { Finding } from "../findings/finding.ts";
+import { printedSource, printJson, printShort, printTerminal, summary } from "../findings/print/index.ts";
+import { paletteFor } from "./palette.ts";
+import type { Stream, World } from "./world.ts";
+
+export interface ReportOptions {
+  readonly format: "text" | "short" | "json";
+  /** False with --no-color. */
+  readonly color: boolean;
+}
+
+export interface Report {
+  readonly findings: readonly Finding[];
+  readonly source: Source;
+  /** What came of it, a sentence for people. */
+  readonly result: string;
+}
+
+/** Prints findings in the form that was asked for. */
+export async function report(about: Report, options: ReportOptions, to: Stream, world: World): Promise<void> {
+  await to.write(printed(about, options, to, world));
+}
+
+function printed({ findings, source, result }: Report, options: ReportOptions, to: Stream, world: World): string {
+  if (options.format === "json") return printJson(findings, source.name);
+  if (options.format === "short") return printShort(findings, source.name);
+  const palette = paletteFor(to, options.color, world);
+  const text = printedSource(source.name, new TextDecoder().decode(source.bytes));
+  const body = printTerminal(findings, text, { width: Math.min(to.columns, 100), palette });
+  return `${body}${body === "" ? "" : "\n"}${summary(findings, result)}`;
+}
