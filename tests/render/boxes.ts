@@ -7,6 +7,13 @@ export type Text = Extract<Item, { kind: "text" }>;
 export const textsOf = (items: readonly Item[]): Text[] =>
   leaves(items).filter((leaf): leaf is Text => leaf.kind === "text");
 
+/** The items of one kind, in whatever groups they stand. */
+export const itemsOf = <K extends Item["kind"]>(items: readonly Item[], kind: K): Extract<Item, { kind: K }>[] =>
+  items.flatMap((item) => [
+    ...(item.kind === kind ? [item as Extract<Item, { kind: K }>] : []),
+    ...(item.kind === "group" ? itemsOf(item.items, kind) : []),
+  ]);
+
 /** Everything that a page says, line by line. */
 export const wordsOf = (page: Page): string =>
   textsOf(page.items)

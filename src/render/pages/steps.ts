@@ -1,59 +1,59 @@
 /** The steps: each a title, and a picture beside its text. Two go on a page where they fit; none is split from its picture. */
 import type { Step } from "../../solve/build.ts";
-import type { Item } from "../document.ts";
 import { decoration, line } from "../shapes.ts";
 import { BLACK, GREY, onGrid, TYPE } from "../style.ts";
 import { type Atom, baseline, paragraph } from "../typeset/atom.ts";
 import type { FlowAtom, Section } from "../typeset/flow.ts";
-import { fit, label, type Rich } from "../typeset/lines.ts";
+import { breakLines, label, paintLine, type Rich } from "../typeset/lines.ts";
 import { measure } from "../typeset/measure.ts";
 import { cutStack, paintStack, type Stack, stack } from "../typeset/stack.ts";
 import { stepPicture } from "./pictures.ts";
 import { type Plan, sectionHeading } from "./plan.ts";
 
-const TITLE = 32;
+/** From the line above a step to its title, and below the title. */
+const TITLE_SPACE = 12;
 const GAP = 20;
 const BETWEEN = 28;
+const FIRST = 12;
 
 export function stepPages(plan: Plan): Section | null {
   const { build, frame } = plan;
   if (build.steps.length === 0) return null;
   const heading = sectionHeading("steps", "Step by step", frame.width);
-  const above = heading.reduce((sum, atom) => sum + atom.height, 0) + 12;
+  const above = heading.reduce((sum, atom) => sum + atom.height, 0) + FIRST;
   // Half of the first page, and so the same for all, so that pictures keep their size.
-  const usual = onGrid((frame.height - above - BETWEEN) / 2 - TITLE) - 4;
-  return {
-    name: "steps",
-    title: "Step by step",
-    kind: "steps",
-    start: "page",
-    atoms: [...heading, ...build.steps.flatMap((step, i) => stepAtoms(plan, step, usual, i === 0 ? 12 : BETWEEN))],
-  };
+  const usual = onGrid((frame.height - above - BETWEEN) / 2 - TITLE_SPACE - TYPE.stepTitle.leading) - 4;
+  const atoms = build.steps.flatMap((step, i) =>
+    i === 0 ? stepAtoms(plan, step, usual, FIRST, above) : stepAtoms(plan, step, usual, BETWEEN, 0),
+  );
+  return { name: "steps", title: "Step by step", kind: "steps", start: "page", atoms: [...heading, ...atoms] };
 }
 
-/** One atom; more where the text is longer than a page, each with the picture. */
-function stepAtoms(plan: Plan, step: Step, usual: number, above: number): FlowAtom[] {
+/** One atom; more where the text is longer than a page, each with the picture. `taken`: height of the first page that is in use. */
+function stepAtoms(plan: Plan, step: Step, usual: number, above: number, taken: number): FlowAtom[] {
   const { frame } = plan;
-  const most = frame.height - TITLE;
   const pictureWidth = Math.floor(frame.width * 0.5);
   const textWidth = frame.width - pictureWidth - GAP;
   const picture = stepPicture(plan, step, { width: pictureWidth, height: usual });
   const atoms: FlowAtom[] = [];
   let rest: Stack | null = stack(stepText(step, textWidth));
   while (rest !== null) {
-    const [now, later]: readonly [Stack, Stack | null] = cutStack(rest, most);
-    const height = onGrid(Math.max(usual, now.height));
     const first = atoms.length === 0;
+    const title = stepTitle(step, first, frame.width);
+    const [now, later]: readonly [Stack, Stack | null] = cutStack(
+      rest,
+      frame.height - title.height - (first ? taken : 0),
+    );
     atoms.push({
-      height: TITLE + height,
+      height: title.height + onGrid(Math.max(usual, now.height)),
       above: first ? above : BETWEEN,
       keep: false,
       within: [],
       of: `step ${step.number}`,
       paint: (x, y) => [
-        ...titleItems(step, first, frame.width, x, y),
-        picture.paint(x, y + TITLE),
-        ...paintStack(now, x + pictureWidth + GAP, y + TITLE),
+        ...title.paint(x, y),
+        picture.paint(x, y + title.height),
+        ...paintStack(now, x + pictureWidth + GAP, y + title.height),
       ],
     });
     rest = later;
@@ -61,40 +61,37 @@ function stepAtoms(plan: Plan, step: Step, usual: number, above: number): FlowAt
   return atoms;
 }
 
-function titleItems(step: Step, first: boolean, width: number, x: number, y: number): Item[] {
-  const base = y + 4 + baseline(TYPE.stepTitle);
+function stepTitle(step: Step, first: boolean, width: number): Pick<Atom, "height" | "paint"> {
   const number = String(step.number);
   const after = measure(number, TYPE.stepNumber.font, TYPE.stepNumber.size) + 10;
   const aside = [step.copies > 1 ? `make ${step.copies}` : "", duration(step.bench)]
-    .filter((text) => text !== "")
+    .filter((t) => t !== "")
     .join(" · ");
   const asideWidth = measure(aside, TYPE.caption.font, TYPE.caption.size);
-  const title = fit(first ? step.title : `${step.title} (continued)`, TYPE.stepTitle, width - after - asideWidth - 16);
-  const name = `step-${step.number}`;
-  const anchor: Item = {
-    kind: "anchor",
-    name,
-    y: Math.max(0, y - 8),
-    bookmark: { title: `${number}. ${step.title}`, level: 2 },
-  };
-  return [
-    ...(first ? [anchor] : []),
-    decoration(line(x, y, x + width, y, { width: 1, ink: BLACK })),
-    {
-      kind: "group",
-      role: "heading 2",
-      items: [label(number, TYPE.stepNumber, x, base), label(title, TYPE.stepTitle, x + after, base)],
+  const text = first ? step.title : `${step.title} (continued)`;
+  const lines = breakLines(text, TYPE.stepTitle, width - after - asideWidth - 16);
+  const bookmark = { title: `${number}. ${step.title}`, level: 2 } as const;
+  return {
+    height: TITLE_SPACE + lines.length * TYPE.stepTitle.leading,
+    paint: (x, y) => {
+      const base = y + 4 + baseline(TYPE.stepTitle);
+      const title = lines.flatMap((l, i) => paintLine(l, TYPE.stepTitle, x + after, base + i * TYPE.stepTitle.leading));
+      return [
+        ...(first ? [{ kind: "anchor", name: `step-${number}`, y: Math.max(0, y - 8), bookmark } as const] : []),
+        decoration(line(x, y, x + width, y, { width: 1, ink: BLACK })),
+        { kind: "group", role: "heading 2", items: [label(number, TYPE.stepNumber, x, base), ...title] },
+        ...(aside === ""
+          ? []
+          : [
+              {
+                kind: "group",
+                role: "paragraph",
+                items: [label(aside, TYPE.caption, x + width, base, "right")],
+              } as const,
+            ]),
+      ];
     },
-    ...(aside === ""
-      ? []
-      : [
-          {
-            kind: "group",
-            role: "paragraph",
-            items: [label(aside, TYPE.caption, x + width, base, "right")],
-          } as const,
-        ]),
-  ];
+  };
 }
 
 function stepText(step: Step, width: number): Atom[] {
