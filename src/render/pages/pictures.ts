@@ -1,8 +1,7 @@
 /** The drawings of the pages, as figures that can be placed. */
 import type { Layout, Step } from "../../solve/build.ts";
 import type { Item } from "../document.ts";
-import type { Drawing } from "../drawing/drawing.ts";
-import { pieceView } from "../drawing/piece-view.ts";
+import { type Drawing, explodedView, pieceView, threeViews } from "../drawing/index.ts";
 import { bounds, leaves, moved } from "../shapes.ts";
 import type { Plan } from "./plan.ts";
 
@@ -31,9 +30,9 @@ function picture({ items, alt }: Drawing): Picture {
 export const coverPicture = ({ build, pen }: Plan, size: Size): Picture =>
   picture(pieceView(build, { frame: at(size), pen, shaded: true, scale: "fit" }));
 export const viewsPicture = ({ build, pen }: Plan, size: Size): Picture =>
-  picture(pieceView(build, { frame: at(size), pen }));
+  picture(threeViews(build, { frame: at(size), pen }));
 export const explodedPicture = ({ build, pen }: Plan, size: Size): Picture =>
-  picture(pieceView(build, { frame: at(size), pen }));
+  picture(explodedView(build, { frame: at(size), pen }));
 export const stepPicture = ({ build, pen }: Plan, step: Step, size: Size): Picture =>
   picture(
     pieceView(build, { frame: at(size), pen, parts: [...step.shows.fresh, ...step.shows.present], scale: "fit" }),
