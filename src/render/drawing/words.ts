@@ -1,6 +1,8 @@
 /** Phrases of the text alternatives. */
+import type { View } from "../../geometry/picture/index.ts";
+import type { Vec } from "../../geometry/types.ts";
 import type { Units } from "../../parse/draft.ts";
-import type { Build, BuiltPart } from "../../solve/build.ts";
+import type { Build, BuiltPart, Step } from "../../solve/build.ts";
 import { subtract } from "../../units/index.ts";
 import type { Pen } from "./drawing.ts";
 import { outsideOf } from "./outside.ts";
@@ -37,4 +39,35 @@ export function outsideInWords(parts: readonly BuiltPart[], units: Units, pen: P
     return `${pen.print(length)} ${units === "mm" ? "mm" : "in"}`;
   });
   return `${wide} wide, ${deep} deep and ${high} high.`;
+}
+
+/** What a step's picture shows. */
+export function stepInWords(build: Build, { number, title, shows }: Step, view: View): string {
+  const [fresh, present] = [chosenParts(build, shows.fresh), chosenParts(build, shows.present)];
+  const fasteners = build.fasteners.filter(({ id }) => shows.fasteners.includes(id));
+  const kinds = [...new Set(fasteners.map(({ item }) => item))].map(
+    (item) => `${fasteners.filter((f) => f.item === item).length} of ${item}`,
+  );
+  return [
+    `Step ${number}, ${title}, seen from ${view.name}.`,
+    fresh.length > 0 ? `New: ${partsInWords(fresh)}.` : "",
+    present.length > 0 ? `There already: ${partsInWords(present)}.` : "",
+    kinds.length > 0 ? `Driven: ${listed(kinds)}.` : "",
+    ...shows.travel.map(({ parts, along }) => `${partsInWords(chosenParts(build, parts))} go ${wayInWords(along)}.`),
+  ]
+    .filter((text) => text !== "")
+    .join(" ");
+}
+
+/** A direction in the words of the finished piece: "to the left", "down". */
+function wayInWords(along: Vec): string {
+  const words = [
+    ["to the left", "to the right"],
+    ["to the front", "to the back"],
+    ["down", "up"],
+  ].flatMap(([low = "", high = ""], i) => {
+    const part = along[i] ?? 0;
+    return Math.abs(part) < 0.05 ? [] : [part < 0 ? low : high];
+  });
+  return listed(words);
 }

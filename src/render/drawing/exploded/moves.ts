@@ -26,12 +26,12 @@ export function movesOf({ steps }: Pick<Build, "steps">): readonly Move[] {
       const leg = action.legs.find(({ distance }) => distance === null) ?? action.legs[0];
       return leg && into.length > 0 ? [{ parts: moving, into, along: leg.along }] : [];
     });
-    return written.length > 0 ? written : shown(step);
+    return written.length > 0 ? written : shown(step.shows);
   });
 }
 
 /** From what the step's picture shows: each group travels into what was there and the groups before it. */
-function shown({ shows }: Step): Move[] {
+export function shown(shows: Step["shows"]): Move[] {
   const travelling = new Set(shows.travel.flatMap(({ parts }) => parts));
   const there = [...shows.present, ...shows.fresh].filter((id) => !travelling.has(id));
   return shows.travel.flatMap(({ parts, along }): Move[] => {

@@ -1,0 +1,66 @@
+/** What a step's picture consists of: the unit in hand, what is new pulled off along its way where it slides into something. */
+import type { Vec } from "../../../geometry/types.ts";
+import { minus, norm } from "../../../geometry/vec.ts";
+import type { Build, BuiltPart, Step } from "../../../solve/build.ts";
+import { shown } from "../exploded/moves.ts";
+import { type Bounds, type Shifts, spread } from "../exploded/spread.ts";
+import type { Marked } from "../labels.ts";
+import { type Driven, driven } from "./screws.ts";
+
+export interface Scene {
+  /** New parts first, so that where edges coincide theirs are drawn. */
+  readonly items: readonly Marked[];
+  readonly fresh: ReadonlySet<string>;
+  readonly shifts: Shifts;
+  readonly screws: readonly Driven[];
+  /** Around each group that moves, as it is drawn, and its way. */
+  readonly groups: readonly { readonly box: Bounds; readonly along: Vec }[];
+}
+
+/** Clear space between what slides in and where it goes, and between a screw and its hole, as a share of the unit's size. */
+const GAP = 0.05;
+
+export function sceneOf(build: Build, { shows }: Step): Scene {
+  const fresh = new Set(shows.fresh);
+  const wanted = new Set([...shows.fresh, ...shows.present]);
+  const all = build.parts.filter(({ id }) => wanted.has(id));
+  const parts = [...all.filter(({ id }) => fresh.has(id)), ...all.filter(({ id }) => !fresh.has(id))];
+  const size = Math.max(1, ...parts.map(({ solid }) => norm(minus(solid.high, solid.low))));
+  const moves = shown(shows).filter(({ parts: moving, into }) => slidesIn(build, moving, into));
+  const shifts = spread(parts, moves, GAP * size);
+  const shiftOf = (id: string): Vec => shifts.get(id) ?? [0, 0, 0];
+  const solids = new Map(build.parts.map(({ id, solid }) => [id, solid]));
+  const screws = build.fasteners
+    .filter(({ id }) => shows.fasteners.includes(id))
+    .map((fastener) => driven(fastener, (id) => solids.get(id), shiftOf, GAP * 0.6 * size));
+  return {
+    items: parts.map(({ id, mark, solid }): Marked => ({ id, mark, solid, shift: shiftOf(id) })),
+    fresh,
+    shifts,
+    screws,
+    groups: shows.travel.flatMap(({ parts: ids, along }) => {
+      const box = boundsOf(
+        parts.filter(({ id }) => ids.includes(id)),
+        shiftOf,
+      );
+      return box ? [{ box, along }] : [];
+    }),
+  };
+}
+
+/** Whether a joint lets something of one side into the other, so that the parts show more when they stand apart. */
+const slidesIn = ({ joints }: Build, moving: readonly string[], into: readonly string[]): boolean =>
+  joints.some(
+    ({ parts: [a, b], insertion, method }) =>
+      (insertion !== null || method === "dowels") &&
+      ((moving.includes(a) && into.includes(b)) || (moving.includes(b) && into.includes(a))),
+  );
+
+function boundsOf(parts: readonly BuiltPart[], shiftOf: (id: string) => Vec): Bounds | null {
+  if (parts.length === 0) return null;
+  const bound = (of: (...values: number[]) => number, corner: "low" | "high"): Vec => {
+    const at = (i: 0 | 1 | 2) => of(...parts.map(({ id, solid }) => solid[corner][i] + shiftOf(id)[i]));
+    return [at(0), at(1), at(2)];
+  };
+  return { low: bound(Math.min, "low"), high: bound(Math.max, "high") };
+}

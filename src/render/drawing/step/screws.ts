@@ -1,0 +1,111 @@
+/** Screws, nails and dowels, drawn where they go: pulled out along their axis, with a ring at the mouth of the hole. */
+import { type Stage, stretch } from "../../../geometry/picture/index.ts";
+import type { Point2, Solid, Vec } from "../../../geometry/types.ts";
+import { dot, plus, times } from "../../../geometry/vec.ts";
+import type { Fastener } from "../../../solve/build.ts";
+import { toNumber } from "../../../units/index.ts";
+import type { Item, Stroke } from "../../document.ts";
+import { BLACK, WHITE } from "../../palette.ts";
+import { circle } from "../../shapes.ts";
+import type { Fit } from "../fit.ts";
+import { heading, onPage, strokes } from "../ink.ts";
+import type { Plate, Segment } from "../plate.ts";
+import { CHAIN, HIDDEN } from "../strokes.ts";
+
+/** A fastener in space as the picture shows it; units of 1/16 µm. */
+export interface Driven {
+  readonly id: string;
+  /** Where the axis leaves the wood on the head's side. */
+  readonly mouth: Vec;
+  /** Unit vector, head to point. */
+  readonly direction: Vec;
+  readonly head: Vec;
+  readonly point: Vec;
+  readonly rod: number;
+  readonly headWidth: number;
+  readonly isDowel: boolean;
+}
+
+/** `solidOf` and `shiftOf` tell of the parts of the picture; `gap` is between the point and the hole. */
+export function driven(
+  fastener: Fastener,
+  solidOf: (id: string) => Solid | undefined,
+  shiftOf: (id: string) => Vec,
+  gap: number,
+): Driven {
+  const { id, direction, kind, travelsWith, through } = fastener;
+  const carrier = travelsWith ?? through[0] ?? fastener.into;
+  const at: Vec = [toNumber(fastener.head.at[0]), toNumber(fastener.head.at[1]), toNumber(fastener.head.at[2])];
+  const isDowel = kind === "dowel";
+  const out = isDowel ? 0 : wayOut(solidOf(carrier), at, times(direction, -1));
+  const mouth = plus(plus(at, times(direction, -out)), shiftOf(carrier));
+  const length = toNumber(fastener.length);
+  const head = isDowel ? mouth : plus(mouth, times(direction, -(gap + length)));
+  return {
+    id,
+    mouth,
+    direction,
+    head,
+    point: plus(head, times(direction, length)),
+    rod: toNumber(fastener.rod),
+    headWidth: toNumber(fastener.head.diameter),
+    isDowel,
+  };
+}
+
+/** How far a ray that starts in the solid, or on it, runs through wood. */
+function wayOut(solid: Solid | undefined, from: Vec, along: Vec): number {
+  const runs = (solid?.pieces ?? []).flatMap(({ faces }): (readonly [number, number])[] => {
+    let [enter, leave] = [-Infinity, Infinity];
+    for (const { plane } of faces) {
+      const rate = dot([plane.a, plane.b, plane.c], along);
+      const inside = plane.d - dot([plane.a, plane.b, plane.c], from);
+      if (Math.abs(rate) < 1e-9 * plane.norm) {
+        if (inside < 0) return [];
+      } else if (rate > 0) leave = Math.min(leave, inside / rate);
+      else enter = Math.max(enter, inside / rate);
+    }
+    return enter < leave ? [[enter, leave]] : [];
+  });
+  let out = 0;
+  for (const [enter, leave] of runs.sort((a, b) => a[0] - b[0])) if (enter <= out + 16) out = Math.max(out, leave);
+  return out;
+}
+
+/** Points that the picture must leave room for. */
+export const reachOf = ({ head, mouth }: Driven): readonly Vec[] => [head, mouth];
+
+export function drawDriven(one: Driven, stage: Stage, fit: Fit, plate: Plate): readonly Item[] {
+  const spot = (p: Vec) => fit.spot(stage.view, p);
+  const [head, point, mouth] = [spot(one.head), spot(one.point), spot(one.mouth)];
+  const shank: Stroke = { width: Math.max(1.1, one.rod * fit.scale), ink: BLACK };
+  const body = looked(stage, one.head, one.point, fit);
+  for (const segment of [...body.seen, [point, mouth] as const]) plate.addLine(segment);
+  if (one.isDowel) return strokes(body.seen, shank);
+  const { along } = heading(head, point);
+  const half = Math.max(2.4, (one.headWidth / 2) * fit.scale);
+  const bar: Segment = [
+    [head[0] - along[1] * half, head[1] + along[0] * half],
+    [head[0] + along[1] * half, head[1] - along[0] * half],
+  ];
+  const headSeen = !stage.hides(one.head);
+  const ring = Math.max(1.6, half * 0.75);
+  const axis = looked(stage, one.point, one.mouth, fit);
+  const halo: Stroke = { width: shank.width + 1.6, ink: WHITE };
+  return [
+    ...(stage.hides(plus(one.mouth, times(one.direction, -32)))
+      ? []
+      : [circle(mouth[0], mouth[1], ring, { stroke: { width: 0.6, ink: BLACK }, fill: WHITE })]),
+    ...strokes(axis.seen, CHAIN),
+    ...strokes(body.seen, halo),
+    ...strokes(body.seen, shank),
+    ...strokes(body.hidden, HIDDEN),
+    ...strokes(headSeen ? [bar] : [], { width: 1.5, ink: BLACK }),
+  ];
+}
+
+function looked(stage: Stage, from: Vec, to: Vec, fit: Fit): { seen: Segment[]; hidden: Segment[] } {
+  const { seen, hidden } = stage.look(from, to);
+  const place = (run: readonly [number, number]): readonly [Point2, Point2] => stretch(stage.view, from, to, run);
+  return { seen: onPage(fit, seen.map(place)), hidden: onPage(fit, hidden.map(place)) };
+}

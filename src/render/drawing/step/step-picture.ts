@@ -1,0 +1,100 @@
+/**
+ * The picture of a step: the unit in hand only. What is there in thin lines and unfilled, what is new in thick lines with a
+ * tint, arrows of travel, screws where they go, marks of the new parts.
+ */
+import { picturePoint, type View, visibleFaces } from "../../../geometry/picture/index.ts";
+import type { Build, Step } from "../../../solve/build.ts";
+import { UNITS_PER_INCH } from "../../../units/index.ts";
+import type { Frame } from "../../style.ts";
+import { type Drawing, NOT_TO_SCALE, type Pen } from "../drawing.ts";
+import { type Extent, extentOf, extentOfItems, fitInto, inset, scaleInto } from "../fit.ts";
+import { groundOf } from "../ground.ts";
+import { labels } from "../labels.ts";
+import { edgesOf, SPECK, takePicture, tints } from "../picture.ts";
+import { placeBalloons } from "../place-balloons.ts";
+import { Plate } from "../plate.ts";
+import { FRESH, PRESENT } from "../strokes.ts";
+import { travelLines } from "../travel-lines.ts";
+import { stepInWords } from "../words.ts";
+import { travelArrow } from "./arrows.ts";
+import { type Scene, sceneOf } from "./scene.ts";
+import { drawDriven, reachOf } from "./screws.ts";
+import { chooseView } from "./views.ts";
+
+/** From where and how large a picture was taken, so that the next may be taken alike. */
+export interface Take {
+  readonly unit: string;
+  readonly view: View;
+  /** Points for each unit of 1/16 µm. */
+  readonly scale: number;
+}
+
+export interface StepPictureOptions {
+  readonly frame: Frame;
+  readonly pen: Pen;
+  /** How the step before was taken: view and size stay while they serve. */
+  readonly before?: Take | null;
+}
+
+export interface StepPicture extends Drawing {
+  readonly take: Take | null;
+}
+
+/** Room for balloons round the picture. */
+const MARGIN = 27;
+/** Small units are not blown up beyond half their size. */
+const LARGEST = 36 / UNITS_PER_INCH;
+
+export function stepPicture(build: Build, step: Step, options: StepPictureOptions): StepPicture {
+  const { frame, pen, before = null } = options;
+  const scene = sceneOf(build, step);
+  if (scene.items.length === 0) return { items: [], alt: "", scale: NOT_TO_SCALE, take: null };
+  const { items, fresh, shifts, screws, groups } = scene;
+  const view = chooseView(
+    { items, fresh, screws: screws.map(({ mouth, direction }) => ({ at: mouth, direction })) },
+    step.up,
+    before?.unit === step.unit ? before.view : null,
+  );
+  const room = inset(frame, MARGIN);
+  const extent = sceneExtent(scene, view);
+  const scale = sizeFor(extent, room, before?.unit === step.unit ? before.scale : null);
+  const fit = fitInto(extent, room, scale);
+  const picture = takePicture(items, view, fit, SPECK.step);
+  const faces = visibleFaces(items, view, picture.stage);
+  const plate = new Plate(frame);
+  const ground = groundOf(faces, fit, frame);
+  const isNew = (id: string) => fresh.has(id);
+  const tint = tints(
+    faces.filter(({ id }) => isNew(id)),
+    fit,
+    view,
+  );
+  const thin = edgesOf(picture, fit, plate, PRESENT, (id) => !isNew(id));
+  const thick = edgesOf(picture, fit, plate, FRESH, isNew);
+  const ways = travelLines(build.joints, shifts, picture.stage, fit);
+  const driven = screws.flatMap((screw) => drawDriven(screw, picture.stage, fit, plate));
+  const arrows = groups.flatMap(({ box, along }) => travelArrow(box, along, view, fit, plate, ground));
+  const marks = labels(
+    items.filter(({ id }) => isNew(id)),
+    faces,
+    view,
+    fit,
+  );
+  return {
+    items: [...tint, ...ways, ...thin, ...thick, ...driven, ...arrows, ...placeBalloons(marks, plate, pen, ground)],
+    alt: stepInWords(build, step, view),
+    scale: NOT_TO_SCALE,
+    take: { unit: step.unit, view, scale },
+  };
+}
+
+function sceneExtent({ items, screws }: Scene, view: View): Extent {
+  const { low, high } = extentOfItems(items, view);
+  return extentOf([low, high, ...screws.flatMap(reachOf).map((p) => picturePoint(view, p))]);
+}
+
+/** The size of the picture before, while it goes in and fills half of what it could. */
+function sizeFor(extent: Extent, room: Frame, before: number | null): number {
+  const most = Math.min(LARGEST, scaleInto(extent, room));
+  return before !== null && before <= most && before >= most / 2 ? before : most;
+}

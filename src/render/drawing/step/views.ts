@@ -1,0 +1,67 @@
+/** From where a step is seen: one of the eight isometric directions, turned only when it must. */
+import { type Placed, Stage, type View, viewFrom } from "../../../geometry/picture/index.ts";
+import type { Vec } from "../../../geometry/types.ts";
+import { dot } from "../../../geometry/vec.ts";
+import { shareSeen } from "../visibility.ts";
+
+/** What a reader has to see in a step. */
+export interface Subject {
+  readonly items: readonly Placed[];
+  /** Ids of what is new. */
+  readonly fresh: ReadonlySet<string>;
+  /** Mouths of the screws' holes, and the ways in. */
+  readonly screws: readonly { readonly at: Vec; readonly direction: Vec }[];
+}
+
+/** A view kept from the step before may be this much worse than the best. */
+const LOYALTY = 0.75;
+/** Good enough not to look further: all that is new shows by half. */
+const GOOD = 0.5;
+
+/** `ceiling` is what points up the page. The view before is kept while it shows the new parts well enough. */
+export function chooseView(subject: Subject, ceiling: Vec, before: View | null): View {
+  const [first, ...others] = candidates(ceiling);
+  if (!first) throw new Error("no direction to look from");
+  const same = before && dot(before.up, ceiling) > 0 ? before : null;
+  if (same && score(subject, same) >= GOOD) return same;
+  let best = { view: first, score: score(subject, first) };
+  for (const view of others) {
+    const points = score(subject, view) * (dot(view.towards, ceiling) > 0 ? 1 : 0.6);
+    if (points > best.score * 1.15) best = { view, score: points };
+  }
+  return same && score(subject, same) >= LOYALTY * best.score ? same : best.view;
+}
+
+/** From above before from below, from the front right first. */
+function candidates(ceiling: Vec): readonly View[] {
+  const up = ([0, 1, 2] as const).find((i) => ceiling[i] !== 0) ?? 2;
+  const [across, deep] = up === 2 ? ([0, 1] as const) : up === 1 ? ([0, 2] as const) : ([1, 2] as const);
+  return [1, -1].flatMap((height) =>
+    [
+      [1, -1],
+      [-1, -1],
+      [1, 1],
+      [-1, 1],
+    ].map(([a = 1, b = 1]): View => {
+      const towards: [number, number, number] = [0, 0, 0];
+      towards[up] = height * Math.sign(ceiling[up]);
+      towards[across] = a;
+      towards[deep] = b;
+      return viewFrom(saidFrom(towards), towards, ceiling);
+    }),
+  );
+}
+
+const saidFrom = ([x, y, z]: Vec): string =>
+  `the ${y < 0 ? "front" : "back"} ${x > 0 ? "right" : "left"} and ${z > 0 ? "above" : "below"}`;
+
+/** The new parts' worst and mean share, and the share of screws whose way in is seen: 0 to 1. */
+function score({ items, fresh, screws }: Subject, view: View): number {
+  const stage = new Stage(items, view);
+  const shares = items.filter(({ id }) => fresh.has(id)).map((item) => shareSeen(item, stage));
+  const mean = shares.reduce((a, b) => a + b, 0) / Math.max(1, shares.length);
+  const parts = shares.length === 0 ? 1 : 0.5 * mean + 0.5 * Math.min(...shares);
+  if (screws.length === 0) return parts;
+  const seen = screws.filter((s) => dot(s.direction, view.towards) < 0 && !stage.hides(s.at)).length / screws.length;
+  return 0.6 * parts + 0.4 * seen;
+}
