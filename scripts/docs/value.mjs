@@ -1,0 +1,35 @@
+// What a setting may be, in words, from its JSON Schema.
+
+/** GitHub's address for a heading. */
+export const address = (title) =>
+  `#${title
+    .toLowerCase()
+    .replace(/[^a-z0-9 -]/g, "")
+    .replaceAll(" ", "-")}`;
+const link = (words, title) => `[${words}](${address(title)})`;
+
+export function valueWords(schema, context) {
+  if (schema.$ref === "#/$defs/entry") return link("a part", context.part);
+  if (schema.$ref) return "a measure";
+  if (schema.anyOf) return alternatives(schema.anyOf, context);
+  if (schema.enum) return schema.enum.map((word) => `\`${word}\``).join(", ");
+  if ("const" in schema) return `\`${schema.const}\``;
+  if (schema.type === "array") return `a list: ${valueWords(schema.items, context)}`;
+  if (schema.type === "object" && schema.properties)
+    return link("settings", context.sectionFor(schema, `In ${context.name}`, context.name, context.above));
+  if (schema.type === "object") return `names, each with ${valueWords(schema.additionalProperties, context)}`;
+  const types = [schema.type].flat();
+  if (types.includes("boolean")) return "`yes` or `no`";
+  if (types.includes("string")) return "a text";
+  return types.includes("number") || types.includes("integer") ? "a number" : "anything";
+}
+
+function alternatives(schemas, context) {
+  const single = schemas.filter((each) => each.type !== "array").map((each) => valueWords(each, context));
+  const lists = schemas.filter((each) => each.type === "array");
+  const words = [...new Set(single)].join(" or ");
+  const ofSuch = lists.some((list) => single.includes(valueWords(list.items, context)));
+  return ofSuch
+    ? `${words}, or a list of such`
+    : [words, ...lists.map((list) => valueWords(list, context))].join(" or ");
+}

@@ -1,0 +1,24 @@
+// npm run generate: everything in the project that is made from something else in it, except the fonts (scripts/fonts.mjs).
+import { spawnSync } from "node:child_process";
+import { mkdirSync, readFileSync, writeFileSync } from "node:fs";
+import { join } from "node:path";
+import { root } from "./bundle.mjs";
+import { findings } from "./docs/findings.mjs";
+import { reference } from "./docs/reference.mjs";
+import { load } from "./load.mjs";
+
+const { status } = spawnSync(process.execPath, ["scripts/catalogue.mjs"], { cwd: root, stdio: "inherit" });
+if (status !== 0) process.exit(1);
+
+const { catalogue, excerpt, jsonSchema, recordSchema } = await load("scripts/docs/sources.ts");
+const preface = readFileSync(join(root, "scripts/docs/preface.md"), "utf8");
+const json = (value) => `${JSON.stringify(value, null, 2)}\n`;
+
+mkdirSync(join(root, "docs/schema"), { recursive: true });
+for (const [path, text] of [
+  ["docs/reference.md", reference(jsonSchema(), preface)],
+  ["docs/findings.md", findings(catalogue, excerpt)],
+  ["docs/schema/plan.schema.json", json(jsonSchema())],
+  ["docs/schema/record.schema.json", json(recordSchema)],
+])
+  writeFileSync(join(root, path), text);
