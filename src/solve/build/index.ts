@@ -9,7 +9,7 @@ import { check } from "./checks/index.ts";
 import { blanksOf, cutList } from "./cut-list/cut-list.ts";
 import { layOut } from "./cutting/lay-out.ts";
 import { orderOfWork } from "./order/index.ts";
-import { purchases } from "./purchases/purchases.ts";
+import { purchases } from "./purchases/index.ts";
 import { stepsOf } from "./steps/index.ts";
 
 /** Design to Build: the order of work, then the cut list, what to buy and how to cut it, the steps, and the checks. */

@@ -1,6 +1,6 @@
 import type { Step } from "../../build.ts";
 import type { StepDraft, Work } from "./draft.ts";
-import { joiningSteps } from "./joining.ts";
+import { joiningSteps, stepToken } from "./joining.ts";
 import { makingSteps } from "./making.ts";
 import { toolsFor } from "./tools.ts";
 
@@ -9,7 +9,17 @@ export type { Work } from "./draft.ts";
 /** The steps, numbered, each knowing what must be done before it; and the tools that they use. */
 export function stepsOf(work: Work): { readonly steps: readonly Step[]; readonly tools: ReturnType<typeof toolsFor> } {
   const drafts = [...makingSteps(work), ...joiningSteps(work)];
-  const steps = drafts.map((draft, i): Step => ({ number: i + 1, ...draft, after: [] }));
+  const lastOf = new Map(drafts.map((draft, i) => [stepToken(draft.unit), `step ${i + 1}`]));
+  const named = (text: string): string => text.replace(/\{step of [^}]*\}/g, (token) => lastOf.get(token) ?? token);
+  const steps = drafts.map(
+    (draft, i): Step => ({
+      number: i + 1,
+      ...draft,
+      title: named(draft.title),
+      text: draft.text.map(named),
+      after: [],
+    }),
+  );
   const touched = steps.map((step) => partsOf(work, step));
   // The last earlier step that had any of the same parts in hand: what came before that is behind it.
   const after = steps.map((_, i) => {

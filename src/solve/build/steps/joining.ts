@@ -2,7 +2,7 @@ import type { Action } from "../../build.ts";
 import type { Direction, Joint } from "../../design.ts";
 import type { Drive } from "../order/plan.ts";
 import { type Copies, copiesOf } from "./copies.ts";
-import { called, listed, numberWord, pluralOf, type StepDraft, type Work } from "./draft.ts";
+import { listed, numberWord, pluralOf, type StepDraft, type Work } from "./draft.ts";
 import { grouped, type Move, type Unit, unitsOf } from "./moves.ts";
 import { squareOf } from "./square.ts";
 import { joiningText } from "./words/joining.ts";
@@ -61,7 +61,7 @@ function joiningStep(
   const arriving = moves.flatMap((move) => move.arriving);
   const started = first.starts ? first.present : [];
   const fresh = [...started, ...arriving];
-  const square = place.last ? squareOf(work, copies.unit) : null;
+  const square = newlySquare(work, moves);
   const n = copies.all.length;
   return {
     kind: glued ? "glue-up" : "join",
@@ -74,7 +74,7 @@ function joiningStep(
     waits: glued ? [CLAMPED] : [],
     text: [
       ...turning(place),
-      ...joiningText(work, moves),
+      ...joiningText(work, moves, first.arrivesBuilt ? `the ${builtName(first, place.units)}` : null),
       ...(square
         ? [
             `Check that it is square: the diagonals measure ${work.print(square.value)} each, equal within ${work.print(square.within)}.`,
@@ -84,10 +84,7 @@ function joiningStep(
     ],
     cautions: [...(glued ? [GLUE_CAUTION] : []), ...(drives.length > 0 ? [SCREW_CAUTION] : [])],
     reminders: glued ? ["Leave it clamped for 45 minutes, and do not strain it before the next day."] : [],
-    actions: everyCopy.flatMap((copy, i) => [
-      ...copy.flatMap((move) => actionsOf(work, move)),
-      ...measuring(work, place.last ? (copies.all[i] as Unit) : null),
-    ]),
+    actions: everyCopy.flatMap((copy) => [...copy.flatMap((move) => actionsOf(work, move)), ...measuring(work, copy)]),
     shows: {
       fresh,
       present: first.starts ? [] : first.present,
@@ -97,8 +94,14 @@ function joiningStep(
   };
 }
 
-function measuring(work: Work, unit: Unit | null): readonly Action[] {
-  const square = unit && squareOf(work, unit);
+/** The diagonals, where these moves close a flat frame. */
+function newlySquare(work: Work, moves: readonly Move[]): ReturnType<typeof squareOf> {
+  const [first, last] = [moves[0] as Move, moves.at(-1) as Move];
+  return squareOf(work, first.present) ? null : squareOf(work, [...last.present, ...last.arriving]);
+}
+
+function measuring(work: Work, moves: readonly Move[]): readonly Action[] {
+  const square = newlySquare(work, moves);
   return square ? [{ do: "measure", what: "diagonals", value: square.value, within: square.within }] : [];
 }
 
@@ -176,18 +179,24 @@ function titleOf(work: Work, copies: Copies, moves: readonly Move[], place: Plac
   const joints = moves.flatMap((move) => move.work.map(({ joint }) => joint));
   const arriving = moves.flatMap((move) => move.arriving);
   const verb = verbFor(joints);
-  const whole = place.first && place.last && copies.unit.name !== "piece";
-  if (whole || (first.starts && copies.unit.name !== "piece")) {
+  if (first.starts && copies.unit.named) {
     const name = unitName(copies.unit.name, copies.all.length);
     return copies.all.length > 1 ? `Build the ${numberWord(copies.all.length)} ${name}` : `Build the ${name}`;
   }
   if (first.starts) return `${verb} ${listed(work, [...first.present, ...arriving])}`;
-  if (first.arrivesBuilt) {
-    const unit = place.units.find(({ parts }) => parts.join() === first.arriving.join());
-    return `Add the ${unit ? unitName(unit.name, 1) : called(work, arriving[0] as string)}`;
-  }
+  if (first.arrivesBuilt) return `Add the ${builtName(first, place.units)}`;
   return `${verb === "Glue up" ? "Glue in" : verb === "Join" ? "Add" : `${verb} on`} ${listed(work, arriving)}`;
 }
+
+/** A body that was built before: by its name, or as the frame of an earlier step. */
+export function builtName(move: Move, units: readonly Unit[]): string {
+  const unit = units.find(({ parts }) => parts.join() === move.arriving.join());
+  if (!unit) throw new Error("a body arrives that was never built");
+  return unit.named ? unitName(unit.name, 1) : `frame from ${stepToken(unit.name)}`;
+}
+
+/** Stands for "step 12" until the steps have their numbers. */
+export const stepToken = (unit: string): string => `{step of ${unit}}`;
 
 const verbFor = (joints: readonly Joint[]): string => {
   if (joints.some((joint) => joint.glue)) return "Glue up";

@@ -1,7 +1,9 @@
 import type { Action } from "../../build.ts";
 import type { Feature, Hole, Part } from "../../design.ts";
 import { called, capital, plural, type StepDraft, type Work } from "./draft.ts";
-import { boringText, cuttingText, featureText } from "./words/making.ts";
+import { cuttingText } from "./words/cutting.ts";
+import { featureText } from "./words/features.ts";
+import { boringText } from "./words/holes.ts";
 
 const UP = [0, 0, 1] as const;
 const SAW_CAUTION =
@@ -96,7 +98,7 @@ function machining(work: Work): readonly StepDraft[] {
           ? [`These are mirror images of ${line.mirrorOf}: set the cuts out the other way round.`]
           : []),
         ...kinds.flatMap((kind) => featureText(work, first, kind)),
-        ...boringText(work, holes),
+        ...boringText(work, first, holes),
         ...(line.parts.length > 1 ? [`Make all ${line.parts.length} alike: set them out side by side.`] : []),
       ],
       parts.map((part) => machine(part, order(part), benchHoles(work, part.id))),
@@ -130,7 +132,7 @@ function boring(work: Work): readonly StepDraft[] {
     return step(
       "drill",
       `Drill the ${which}`,
-      [...boringText(work, holes), ...(parts.length > 1 ? [`Drill all ${parts.length} alike.`] : [])],
+      [...boringText(work, first, holes), ...(parts.length > 1 ? [`Drill all ${parts.length} alike.`] : [])],
       parts.map((part) => machine(part, [], benchHoles(work, part.id))),
       {
         unit: line.mark,

@@ -19,6 +19,8 @@ export interface Move {
 /** A body and the moves that make it, the bodies that it is made of first. */
 export interface Unit {
   readonly name: string;
+  /** A group of the source: it has a name that means something. */
+  readonly named: boolean;
   readonly parts: readonly string[];
   readonly moves: readonly Move[];
 }
@@ -48,7 +50,7 @@ export function unitsOf(plan: Plan): readonly Unit[] {
         work: union.work,
       };
     });
-    units.push({ name, parts: assembly.parts, moves });
+    units.push({ name, named: assembly.group === name, parts: assembly.parts, moves });
   };
   visit(plan.root, "piece");
   return units;
@@ -60,20 +62,31 @@ const nameOf = (assembly: Assembly): string =>
 /** Whether two moves may be described together: the same work, done in the same way from the same side. */
 export function alike(work: Work, a: Move, b: Move): boolean {
   if (a.arrivesBuilt || b.arrivesBuilt) return false;
+  // A loose panel goes into its frame while that is glued up, not into one that has set.
+  if (isPanel(a) || isPanel(b)) return true;
   const methods = (move: Move): string =>
-    [...new Set(move.work.map(({ joint }) => `${joint.method} ${joint.glue}`))].sort().join();
+    [...new Set(move.work.map(({ joint }) => `${joint.method} ${joint.glue}`))]
+      .filter((method) => method !== "groove false")
+      .sort()
+      .join();
   if (methods(a) !== methods(b)) return false;
   const same = a.arriving.every((id) => work.line(id).mark === work.line(b.arriving[0] as string).mark);
-  const glued = a.work.every(({ joint }) => joint.glue);
+  const glued = a.work.some(({ joint }) => joint.glue);
   // One after another in a glue-up, or the same part again: a row of slats.
-  return glued ? a.starts || sameWay(a, b) : same || nearlySame(work, a, b);
+  return glued ? a.starts || sameWay(a, b) : matesOf(a) === matesOf(b) && (same || nearlySame(work, a, b));
 }
+
+const isPanel = ({ work }: Move): boolean => work.every(({ joint }) => joint.method === "groove" && !joint.glue);
 
 const sameWay = (a: Move, b: Move): boolean => a.along.every((c, i) => Math.abs(c - (b.along[i] as number)) < 1e-9);
 
 /** Parts of other marks that go on in the same way: a longer slat between two short ones. */
 const nearlySame = (work: Work, a: Move, b: Move): boolean =>
   sameWay(a, b) && work.part(a.arriving[0] as string).stock === work.part(b.arriving[0] as string).stock;
+
+/** What the arriving part is joined to. */
+const matesOf = ({ work, arriving }: Move): string =>
+  [...new Set(work.flatMap(({ joint }) => joint.parts.filter((id) => !arriving.includes(id))))].sort().join();
 
 /** No step describes more parts than a reader keeps in mind. */
 const MOST = 4;

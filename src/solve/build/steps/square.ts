@@ -3,18 +3,17 @@ import { less, rational, subtract, toNumber } from "../../../units/rational.ts";
 import { roundTo } from "../../../units/round.ts";
 import { enclosing, INDICES } from "../../design/space.ts";
 import type { Work } from "./draft.ts";
-import type { Unit } from "./moves.ts";
 
 /**
- * The diagonals of a flat frame, to prove it square: four joints or more, a part at each of its four corners. Permitted difference
- * 1/16 in under 36 in, 1/8 in above (common practice, no source). Null for any other unit.
+ * The diagonals of a body that is a flat closed frame, to prove it square: four joints or more, wood at each of its four corners.
+ * Permitted difference 1/16 in under 36 in, 1/8 in above (common practice, no source). Null for any other body.
  */
-export function squareOf(work: Work, unit: Unit): { value: Length; within: Length } | null {
-  const boxes = unit.parts.map((id) => work.part(id).body);
-  const joints = unit.moves.flatMap((move) => move.work);
-  if (joints.length < 4 || boxes.length < 4) return null;
+export function squareOf(work: Work, parts: readonly string[]): { value: Length; within: Length } | null {
+  const inside = new Set(parts);
+  const joints = work.design.joints.filter((joint) => joint.parts.every((id) => inside.has(id)));
+  const boxes = parts.map((id) => work.part(id).body);
   const [first, ...rest] = boxes;
-  if (!first) return null;
+  if (!first || joints.length < 4 || boxes.length < 4) return null;
   const bounds = rest.reduce(enclosing, first);
   const size = (axis: 0 | 1 | 2): number => toNumber(subtract(bounds.high[axis], bounds.low[axis]));
   const [thin, a, b] = INDICES.toSorted((i, j) => size(i) - size(j)) as [0 | 1 | 2, 0 | 1 | 2, 0 | 1 | 2];
@@ -29,14 +28,8 @@ export function squareOf(work: Work, unit: Unit): { value: Length; within: Lengt
   const inch = work.design.units === "inch";
   const exact = Math.sqrt(size(a) ** 2 + size(b) ** 2);
   const value = roundTo(rational(Math.round(exact)), work.design.precision);
-  const within = less(value, inches(36))
-    ? inch
-      ? inches(1, 16)
-      : millimetres(3, 2)
-    : inch
-      ? inches(1, 8)
-      : millimetres(3);
-  return { value, within };
+  const near = inch ? inches(1, 16) : millimetres(3, 2);
+  return { value, within: less(value, inches(36)) ? near : inch ? inches(1, 8) : millimetres(3) };
 }
 
 const same = (x: Length, y: Length): boolean => Math.abs(toNumber(subtract(x, y))) < UNITS_PER_MM / 100;

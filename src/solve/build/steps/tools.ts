@@ -57,7 +57,9 @@ export function toolsFor(work: Work, steps: readonly Step[]): readonly Need[] {
 
 /** One bit for each diameter, thinnest first. */
 function bits(work: Work, actions: readonly Action[]): readonly Need[] {
-  const holes = actions.flatMap((action) => (action.do === "machine" ? action.holes.map((i) => work.plan.holes[i]) : []));
+  const holes = actions.flatMap((action) =>
+    action.do === "machine" ? action.holes.map((i) => work.plan.holes[i]) : [],
+  );
   const sizes = new Map<string, Length>();
   for (const hole of holes)
     for (const [i, { diameter }] of (hole?.stages ?? []).entries()) {
@@ -68,7 +70,9 @@ function bits(work: Work, actions: readonly Action[]): readonly Need[] {
   const drills = [...sizes].toSorted(([, a], [, b]) => compare(a, b)).map(([text]) => text);
   const sunk = holes.some((hole) => hole?.kind === "clearance" && hole.stages.length > 1);
   return [
-    ...(drills.length > 0 ? [{ tool: `Drill bits: ${drills.join(", ")}`, why: "for the holes listed in the plan" }] : []),
+    ...(drills.length > 0
+      ? [{ tool: `Drill bits: ${drills.join(", ")}`, why: "for the holes listed in the plan" }]
+      : []),
     ...(sunk ? [{ tool: "Countersink", why: "so that screw heads lie flush" }] : []),
   ];
 }

@@ -1,10 +1,11 @@
 /**
  * Screws, dowels, nails and brads as they are sold. Inch screws by gauge: diameter 0.060 + 0.013 × gauge in (formula from memory, fits the
- * published #6 0.138, #8 0.164, #10 0.190, #12 0.216). Countersunk heads twice the shank, 0.6 of it high (about ASME B18.6.1, from memory).
+ * published #6 0.138, #8 0.164, #10 0.190, #12 0.216). Countersunk heads about twice the shank, to the next 1/32 in (about ASME B18.6.1, from memory).
  * Pilot and clearance holes are common practice; published charts disagree. Every clearance hole here is at least the shank.
  */
 import { inches, type Length, millimetres } from "../../../units/length.ts";
 import { multiply, rational } from "../../../units/rational.ts";
+import { roundTo } from "../../../units/round.ts";
 
 export interface ScrewSize {
   /** "#8", "4 mm" */
@@ -19,12 +20,14 @@ export interface ScrewSize {
 
 const inchScrew = (gauge: number, clearance: Length, softwood: Length, hardwood: Length): ScrewSize => {
   const shank = inches(60 + 13 * gauge, 1000);
+  const head = roundTo(multiply(shank, rational(2)), inches(1, 32), "up");
   return {
     name: `#${gauge}`,
     gauge,
     shank,
-    head: multiply(shank, rational(2)),
-    headHeight: multiply(shank, rational(3, 5)),
+    head,
+    // The cone of a countersunk head, 82 degrees, is about a third of its width high.
+    headHeight: roundTo(multiply(head, rational(1, 3)), inches(1, 64), "up"),
     clearance,
     pilot: { softwood, hardwood },
   };

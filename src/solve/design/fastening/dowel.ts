@@ -57,7 +57,7 @@ export function dowels(site: Site, offset: Length, context: FasteningContext): r
       id,
       joint: site.joint,
       kind: "dowel",
-      item: `${context.printItem(diameter)} × ${context.printItem(length)} dowel`,
+      item: `dowel ${context.printItem(diameter)} × ${context.printItem(length)}`,
       length,
       rod: diameter,
       head: { at: shift(at, axis, sign > 0 ? negate(reach) : reach), diameter, height: ZERO, seat: "sunk" },

@@ -30,7 +30,7 @@ export function nails(
       id: `${site.joint}.${number + 1}`,
       joint: site.joint,
       kind,
-      item: `${context.printItem(length)} ${kind}`,
+      item: `${kind} ${context.printItem(length)} long`,
       length,
       rod: shank,
       head: {

@@ -109,7 +109,7 @@ function onSide(
       id,
       joint: site.joint,
       kind: "pocket screw",
-      item: `${context.printItem(length)} pocket screw, ${hold.softwood ? "coarse" : "fine"} thread`,
+      item: `pocket screw ${context.printItem(length)}, ${hold.softwood ? "coarse" : "fine"} thread`,
       length,
       rod: inch ? inches(3, 20) : millimetres(4),
       head: {

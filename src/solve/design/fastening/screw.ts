@@ -4,6 +4,7 @@ import { screwSizeUnknown } from "../../../findings/rules/screw-size-unknown.ts"
 import { screwTooShort } from "../../../findings/rules/screw-too-short.ts";
 import { inches, type Length, millimetres } from "../../../units/length.ts";
 import { add, compare, half, less, min, multiply, negate, rational, subtract, ZERO } from "../../../units/rational.ts";
+import { roundTo } from "../../../units/round.ts";
 import type { Arrangement, Fastener, Hole } from "../../design.ts";
 import { shift, unit } from "../space.ts";
 import { INCH_SCREWS, METRIC_SCREWS, type ScrewSize, SOLD_LENGTHS } from "./catalogue.ts";
@@ -42,7 +43,7 @@ export function screws(site: Site, offset: Length, context: FasteningContext): r
       id,
       joint: site.joint,
       kind: "wood screw",
-      item: `${size.name} × ${context.printItem(length)} wood screw, ${headWord}`,
+      item: `wood screw ${size.name} × ${context.printItem(length)}, ${headWord}`,
       length,
       rod: size.shank,
       head: {
@@ -58,7 +59,7 @@ export function screws(site: Site, offset: Length, context: FasteningContext): r
     });
     const clearance = oversized ?? size.clearance;
     const wide = sunk
-      ? [{ diameter: add(size.head, millimetres(1)), depth: counterbore }]
+      ? [{ diameter: counterboreFor(size, context), depth: counterbore }]
       : round
         ? []
         : [{ diameter: size.head, depth: size.headHeight }];
@@ -87,6 +88,12 @@ export function screws(site: Site, offset: Length, context: FasteningContext): r
   }
   return [{ fasteners, holes }];
 }
+
+/** A bit that lets the head in: the next 1/16 in or millimetre above it. */
+const counterboreFor = ({ head }: ScrewSize, { units }: FasteningContext): Length =>
+  units === "inch"
+    ? roundTo(add(head, inches(1, 32)), inches(1, 16), "up")
+    : roundTo(add(head, millimetres(1, 2)), millimetres(1), "up");
 
 /** Wood that should stay under a point: 1/8 in (common practice, no source). */
 const underLimit = (context: FasteningContext): Length => (context.units === "inch" ? inches(1, 8) : millimetres(3));

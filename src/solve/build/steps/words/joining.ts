@@ -1,71 +1,77 @@
 import { type AxisIndex, faceOf, INDICES } from "../../../design/space.ts";
 import type { Fastener, Joint } from "../../../design.ts";
-import { listed, numberWord, series, type Work } from "../draft.ts";
+import { capital, listed, numberWord, pluralOf, series, type Work } from "../draft.ts";
 import type { Move } from "../moves.ts";
-import { gapText, placeText } from "./place.ts";
+import { placeTexts } from "./place.ts";
 
-/** How the parts of a step go together: what to do, with what, from which side. */
-export function joiningText(work: Work, moves: readonly Move[]): readonly string[] {
-  const first = moves[0] as Move;
+/** What the sentences about one step need. */
+interface Scene {
+  readonly work: Work;
+  readonly joints: readonly Joint[];
+  readonly arriving: readonly string[];
+  /** A body that arrives as a whole, by name. */
+  readonly built: string | null;
+}
+
+/** How the parts of a step go together: what to do, with what, from which side. `built` names a body that arrives as a whole. */
+export function joiningText(work: Work, moves: readonly Move[], built: string | null): readonly string[] {
   const arriving = moves.flatMap((move) => move.arriving);
   const joints = moves.flatMap((move) => move.work.map(({ joint }) => joint));
-  const fasteners = moves.flatMap((move) => move.work.flatMap((w) => w.drives.map((drive) => drive.fastener)));
-  const mates = matesOf(joints, arriving, first);
+  const drives = moves.flatMap((move) => move.work.flatMap((w) => w.drives));
   return [
-    ...(first.starts ? [`Begin with ${listed(work, first.present)}.`] : []),
-    ...methodTexts(work, joints, arriving, mates),
+    ...methodTexts({ work, joints, arriving, built }),
     ...placeTexts(work, moves),
     ...pegTexts(work, joints),
-    ...driveTexts(work, fasteners),
+    ...driveTexts(
+      work,
+      drives.map(({ fastener }) => fastener),
+    ),
   ];
 }
 
-/** What the arriving parts are joined to. */
-const matesOf = (joints: readonly Joint[], arriving: readonly string[], first: Move): readonly string[] => [
-  ...new Set([
-    ...joints.flatMap((joint) => joint.parts).filter((id) => !arriving.includes(id)),
-    ...(first.starts ? first.present : []),
-  ]),
-];
+/** The parts of some joints: those that arrive (or the body they arrive in), and those that are there. */
+function sidesOf({ work, arriving, built }: Scene, joints: readonly Joint[]) {
+  const all = [...new Set(joints.flatMap((joint) => joint.parts))];
+  const coming = all.filter((id) => arriving.includes(id));
+  const there = all.filter((id) => !arriving.includes(id));
+  const these = built ?? listed(work, coming);
+  const everything = built ? `${built} and ${listed(work, there)}` : listed(work, [...there, ...coming]);
+  return { these, those: listed(work, there), everything };
+}
 
-function methodTexts(
-  work: Work,
-  joints: readonly Joint[],
-  arriving: readonly string[],
-  mates: readonly string[],
-): readonly string[] {
-  const these = listed(work, arriving);
-  const those = listed(work, mates);
-  const methods = [...new Set(joints.map((joint) => joint.method))];
-  const of = (method: Joint["method"]): readonly Joint[] => joints.filter((joint) => joint.method === method);
+function methodTexts(scene: Scene): readonly string[] {
+  const methods = [...new Set(scene.joints.map((joint) => joint.method))].sort(
+    (a, b) => Number(b === "groove") - Number(a === "groove"),
+  );
   return methods.flatMap((method): readonly string[] => {
-    const glued = of(method).some((joint) => joint.glue);
+    const own = scene.joints.filter((joint) => joint.method === method);
+    const glued = own.some((joint) => joint.glue);
+    const { everything, these, those } = sidesOf(scene, own);
     switch (method) {
       case "mortise and tenon":
         return [
-          ...(glued ? ["Brush glue into the mortises and thinly on the tenons."] : []),
-          `Push ${these} and ${those} together until every shoulder is tight.`,
-          ...(glued ? ["Clamp across each joint and wipe off what squeezes out."] : []),
+          ...(glued ? ["Brush glue into the mortises, and thinly on the tenons."] : []),
+          `Push ${everything} together until every shoulder is tight.`,
+          ...(glued ? ["Clamp across each joint. Wipe off what squeezes out."] : []),
         ];
       case "half lap":
         return [
           ...(glued ? ["Spread glue on the laps."] : []),
-          `Press ${these} and ${those} together at their laps until the faces are flush.`,
+          `Press ${everything} together at the laps until the faces are flush.`,
           ...(glued ? ["Clamp each lap, with a piece of scrap under the clamp."] : []),
         ];
       case "dado":
       case "rabbet":
         return [
-          ...(glued ? [`Brush glue into the ${method}s.`] : []),
-          `Set ${these} into the ${method}s of ${listed(work, housing(of(method), arriving))}${glued ? " and clamp" : ""}.`,
+          ...(glued ? [`Brush glue into the ${pluralOf(method)}.`] : []),
+          `Set ${these} into the ${pluralOf(method)} of ${housings(scene, own)}${glued ? " and clamp" : ", without glue"}.`,
         ];
       case "groove":
-        return [
-          `Slide ${panels(work, of(method))} into the grooves${glued ? ", with glue" : ", without glue, so that it can move"}.`,
-        ];
+        return [grooveText(scene, own, glued)];
       case "dowels":
         return [
-          `${glued ? "Put glue in the dowel holes and tap in" : "Tap in"} the dowels. Push ${these} and ${those} together${glued ? " and clamp" : ""}.`,
+          `${glued ? "Put glue into the dowel holes and tap the dowels in" : "Tap the dowels in"}.`,
+          `Push ${everything} together${glued ? " and clamp" : ""}.`,
         ];
       case "glue":
         return [`Spread glue where they meet. Set ${these} on ${those} and clamp.`];
@@ -75,63 +81,61 @@ function methodTexts(
   });
 }
 
-const housing = (joints: readonly Joint[], arriving: readonly string[]): readonly string[] => [
-  ...new Set(joints.map((joint) => joint.parts.find((id) => !arriving.includes(id)) ?? joint.parts[1])),
-];
-
-const panels = (work: Work, joints: readonly Joint[]): string =>
-  listed(work, [...new Set(joints.map((joint) => joint.parts[0]))]);
-
-/** Where parts go that nothing else locates. */
-function placeTexts(work: Work, moves: readonly Move[]): readonly string[] {
-  const first = moves[0] as Move;
-  const sentence = placeText(work, first);
-  const gap = gapText(work, moves);
-  return [...(sentence ? [sentence] : []), ...(gap ? [gap] : [])];
+/** A panel goes into grooves, or a grooved part goes over a panel that is there. */
+function grooveText({ work, arriving, joints }: Scene, own: readonly Joint[], glued: boolean): string {
+  const panels = [...new Set(own.map((joint) => joint.parts[0]))];
+  const how = glued ? "with glue" : "without glue, so that it can move";
+  const when = own.length < joints.length ? ", before the frame is closed" : "";
+  if (panels.every((id) => arriving.includes(id)))
+    return `Slide ${listed(work, panels)} into the grooves${when}, ${how}.`;
+  return `Let the edge of ${listed(work, panels)} go into its groove, ${how}.`;
 }
+
+const housings = ({ work, arriving }: Scene, own: readonly Joint[]): string =>
+  listed(work, [...new Set(own.map((joint) => joint.parts.find((id) => !arriving.includes(id)) ?? joint.parts[1]))]);
 
 /** Dowels come with their part. */
 function pegTexts(work: Work, joints: readonly Joint[]): readonly string[] {
-  const pegs = joints
-    .flatMap((joint) => work.plan.chosen.get(joint.id)?.fasteners ?? [])
-    .filter((f) => f.travelsWith !== null);
-  return counted(pegs).map(({ item, n }) => `Use ${numberWord(n)} ${item}${n === 1 ? "" : "s"}.`);
+  const all = joints.flatMap((joint) => work.plan.chosen.get(joint.id)?.fasteners ?? []);
+  return counted(all.filter((fastener) => fastener.travelsWith !== null)).map(
+    ({ item, list }) => `Use ${countText(item, list.length)}.`,
+  );
 }
 
-const counted = (fasteners: readonly Fastener[]): readonly { item: string; n: number; list: readonly Fastener[] }[] => {
+const counted = (fasteners: readonly Fastener[]): readonly { item: string; list: readonly Fastener[] }[] => {
   const items = new Map<string, Fastener[]>();
   for (const fastener of fasteners) items.set(fastener.item, [...(items.get(fastener.item) ?? []), fastener]);
-  return [...items].map(([item, list]) => ({ item, n: list.length, list }));
+  return [...items].map(([item, list]) => ({ item, list }));
 };
 
+/** "4 wood screws #8 × 2 1/2 in, countersunk head" */
+const countText = (item: string, n: number): string =>
+  n === 1 ? `1 ${item}` : `${n} ${item.replace(/^(wood screw|pocket screw|nail|brad|dowel)\b/, "$1s")}`;
+
 function driveTexts(work: Work, fasteners: readonly Fastener[]): readonly string[] {
-  return counted(fasteners).flatMap(({ item, n, list }) => {
+  return counted(fasteners).flatMap(({ item, list }) => {
     const through = listed(work, [...new Set(list.flatMap((f) => f.through))]);
     const into = listed(work, [...new Set(list.map((f) => f.into))]);
-    const sides = [...new Set(list.map(sideOf))];
-    const nails = list[0]?.kind === "nail" || list[0]?.kind === "brad";
-    const pilots = work.plan.holes.filter((hole) => !hole.atBench && list.some((f) => f.id === hole.for));
-    const pilot = pilots[0]?.stages[0];
+    const sides = series([...new Set(list.map(sideOf))]);
+    const joints = new Set(list.map((f) => f.joint)).size;
+    const each = list.length / joints;
+    const share = joints > 1 && Number.isInteger(each) ? `, ${numberWord(each)} where each two parts meet` : "";
+    const pilot = work.plan.holes.find((hole) => !hole.atBench && list.some((f) => f.id === hole.for))?.stages[0];
     return [
       ...(pilot
         ? [
-            `Drill ${work.print(pilot.diameter)} pilot holes ${work.print(pilot.depth)} deep into ${into}, through the holes that are there.`,
+            `Through the holes that are there, drill ${work.print(pilot.diameter)} pilot holes ${work.print(pilot.depth)} deep into ${into}.`,
           ]
         : []),
-      `${nails ? "Drive in" : "Drive"} ${numberWord(n)} ${itemOf(item, n)} from ${series(sides)}, through ${through} into ${into}.`,
+      capital(`drive ${countText(item, list.length)} from ${sides}, through ${through} into ${into}${share}.`),
     ];
   });
 }
 
-/** "wood screws, countersunk head" of more than one. */
-const itemOf = (item: string, n: number): string => (n === 1 ? item : item.replace(/(screw|nail|brad)\b/, "$1s"));
-
 /** The side of the piece that a head is driven from. */
 function sideOf({ direction }: Fastener): string {
-  const axis = INDICES.reduce<AxisIndex>(
-    (best, i) => (Math.abs(direction[i] as number) > Math.abs(direction[best] as number) ? i : best),
-    0,
-  );
-  const face = faceOf(axis, (direction[axis] as number) < 0);
+  const size = (i: AxisIndex): number => Math.abs(direction[i]);
+  const axis = INDICES.reduce<AxisIndex>((best, i) => (size(i) > size(best) ? i : best), 0);
+  const face = faceOf(axis, direction[axis] < 0);
   return face === "top" ? "above" : face === "bottom" ? "below" : `the ${face}`;
 }

@@ -1,0 +1,20 @@
+import type { Length } from "../../../../units/length.ts";
+import { compare, subtract } from "../../../../units/rational.ts";
+import { type AxisIndex, faceOf, indexOf } from "../../../design/space.ts";
+import type { Part } from "../../../design.ts";
+import type { Work } from "../draft.ts";
+
+/** "face", "edge" or "end": what a side of a board is called that looks along a direction. */
+export const sideWord = (part: Part, axis: AxisIndex): "face" | "edge" | "end" =>
+  indexOf(part.axes.length) === axis ? "end" : indexOf(part.axes.thickness) === axis ? "face" : "edge";
+
+/** Where a stretch lies in a direction, from the nearer side of the blank: "1/8 in from the front edge". Null where it runs through. */
+export function fromNearer(work: Work, part: Part, axis: AxisIndex, low: Length, high: Length): string | null {
+  const below = subtract(low, part.blank.low[axis]);
+  const above = subtract(part.blank.high[axis], high);
+  if (below.n <= 0n && above.n <= 0n) return null;
+  const nearLow = compare(below, above) <= 0;
+  const near = nearLow ? below : above;
+  const side = `the ${faceOf(axis, !nearLow)} ${sideWord(part, axis)}`;
+  return near.n <= 0n ? `flush with ${side}` : `${work.print(near)} from ${side}`;
+}
