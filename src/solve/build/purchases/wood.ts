@@ -8,6 +8,7 @@ import {
   max,
   millimetres,
   multiply,
+  printLength,
   type Rational,
   rational,
   sayLength,
@@ -80,9 +81,11 @@ const wasteOf = (parts: Rational, bought: Rational): number =>
 const priceOf = ({ price }: Stock, quantity: number): number | null =>
   price === null ? null : Math.round(100 * price * quantity) / 100;
 
-/** `48 in × 96 in`, `8 ft`, `6 in × 8 ft`: the width only where the name does not give it. */
+const bare = (length: Length, units: Units): string => printLength(length, { units }).text;
+
+/** `48 × 96 in`, `8 ft`, `6 in × 8 ft`: the width only where the name does not give it. */
 function sizeOf(stock: Stock, length: Length, units: Units): string {
-  if (stock.form === "sheet") return `${sayLength(stock.soldWidth, { units })} × ${sayLength(length, { units })}`;
+  if (stock.form === "sheet") return `${bare(stock.soldWidth, units)} × ${sayLength(length, { units })}`;
   const feet = divide(length, inches(12));
   const long = units === "inch" && feet.d === 1n ? `${feet.n} ft` : sayLength(length, { units });
   const named = stock.width !== null && stock.width.n === stock.soldWidth.n && stock.width.d === stock.soldWidth.d;
