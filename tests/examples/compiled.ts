@@ -1,0 +1,36 @@
+import { createHash } from "node:crypto";
+import { readFileSync } from "node:fs";
+import { solve } from "../../src/compile.ts";
+import type { Finding } from "../../src/findings/finding.ts";
+import { writeRecord } from "../../src/render/write/record.ts";
+import type { Build } from "../../src/solve/build.ts";
+import { audit, type BuildRecord, type Violation } from "../audit/index.ts";
+
+/** The complete plans, by their path under `examples`. */
+export const EXAMPLES = ["boot-bench", "old-plans/plant-stand", "old-plans/medicine-cabinet"] as const;
+
+export const textOf = (name: string): string =>
+  readFileSync(new URL(`../../examples/${name}.yaml`, import.meta.url), "utf8");
+
+export interface Solved {
+  readonly build: Build | undefined;
+  readonly findings: readonly Finding[];
+}
+
+export function solveText(text: string, sizes: Readonly<Record<string, string>> = {}): Solved {
+  const bytes = new TextEncoder().encode(text);
+  const { value, findings } = solve({ name: "plan.yaml", bytes }, { sizes: new Map(Object.entries(sizes)) });
+  return { build: value, findings };
+}
+
+/** The build record of a source, as text. */
+export function recordOf(text: string, build: Build): string {
+  const sourceSha256 = createHash("sha256").update(text).digest("hex");
+  return writeRecord(build, { sourceName: "plan.yaml", sourceSha256 });
+}
+
+export const auditOf = (text: string, build: Build): readonly Violation[] =>
+  audit(JSON.parse(recordOf(text, build)) as BuildRecord);
+
+export const said = (findings: readonly Finding[]): readonly string[] =>
+  findings.map((f) => `${f.at.line}: ${f.severity} ${f.rule}: ${f.message}`);

@@ -1,0 +1,70 @@
+import fc from "fast-check";
+import { describe, expect, it } from "vitest";
+import { auditOf, EXAMPLES, recordOf, said, solveText, textOf } from "./compiled.ts";
+
+/** The promises of the build record, proved by an auditor that shares no code with the program. */
+describe.each(EXAMPLES)("%s", (name) => {
+  const text = textOf(name);
+
+  it("compiles without a finding", () => {
+    expect(said(solveText(text).findings)).toEqual([]);
+  });
+
+  it("keeps the promises of its record", () => {
+    const { build } = solveText(text);
+    expect(build && auditOf(text, build)).toEqual([]);
+  });
+
+  it("gives the same record twice, whatever was compiled between", () => {
+    const first = solveText(text).build;
+    for (const other of EXAMPLES) solveText(textOf(other));
+    const second = solveText(text).build;
+    expect(second && recordOf(text, second)).toBe(first && recordOf(text, first));
+  });
+});
+
+/** Sixteenths of an inch between two measures. */
+const sixteenths = (low: number, high: number) => fc.integer({ min: low * 16, max: high * 16 }).map((n) => `${n}/16`);
+
+/** Over its stated range a plan rebuilds without a finding, or with a true one: what compiles keeps its promises. */
+describe("other sizes", () => {
+  const holds = (name: string, sizes: fc.Arbitrary<Record<string, string>>, runs: number) =>
+    fc.assert(
+      fc.property(sizes, (set) => {
+        const text = textOf(name);
+        const { build, findings } = solveText(text, set);
+        if (!build) expect(findings.some((f) => f.severity === "error")).toBe(true);
+        else expect(auditOf(text, build)).toEqual([]);
+      }),
+      { numRuns: runs, seed: 20261125 },
+    );
+
+  it("boot bench: width, height, overhang", () => {
+    holds(
+      "boot-bench",
+      fc.record({ width: sixteenths(30, 60), height: sixteenths(15, 20), overhang: sixteenths(2, 6) }),
+      25,
+    );
+  });
+  it("plant stand: distance between the posts", () => {
+    holds("old-plans/plant-stand", fc.record({ clear: sixteenths(8, 16) }), 12);
+  });
+  it("wall cabinet: width, depth, height", () => {
+    holds(
+      "old-plans/medicine-cabinet",
+      fc.record({ width: sixteenths(14, 36), depth: sixteenths(7, 16), height: sixteenths(16, 48) }),
+      15,
+    );
+  });
+});
+
+describe("a wide range of widths", () => {
+  it("the boot bench from a stool to a pew says what is wrong, or is right", () => {
+    for (const width of ["8", "12", "20", "30", "42", "60", "84", "120", "190", "200", "3000"]) {
+      const text = textOf("boot-bench");
+      const { build, findings } = solveText(text, { width });
+      if (build) expect(auditOf(text, build)).toEqual([]);
+      else expect(findings.filter((f) => f.severity === "error").length).toBeGreaterThan(0);
+    }
+  });
+});
