@@ -5,9 +5,10 @@ const SEVERITIES = {
   advice: "Good to know.",
 };
 
-/** @param excerpt the lines of a source that differ from another, as `explain` shows them */
-export function findings(catalogue, excerpt) {
-  const yaml = (source, other) => ["```yaml", ...excerpt(source, other).map(({ text }) => shown(text)), "```"];
+/** @param examplesOf the lines that `explain` shows */
+export function findings(catalogue, examplesOf) {
+  const example = (title, lines) =>
+    lines.length === 0 ? [] : ["", title, "", "```yaml", ...lines.map(({ text }) => shown(text)), "```"];
   const text = [
     "# What can be found in a plan",
     "",
@@ -17,11 +18,11 @@ export function findings(catalogue, excerpt) {
     const rules = catalogue.filter((rule) => rule.severity === severity);
     if (rules.length === 0) continue;
     text.push("", `## ${severity[0].toUpperCase()}${severity.slice(1)}`, "", meaning);
-    for (const { name, explain, wrong, right, basis } of rules)
-      text.push(
-        ...["", `### ${name}`, "", explain, "", `Where it comes from: ${basis}.`, "", "This gives it:", ""],
-        ...[...yaml(wrong, right), "", "This does not:", "", ...yaml(right, wrong)],
-      );
+    for (const rule of rules) {
+      const { wrong, right } = examplesOf(rule);
+      text.push("", `### ${rule.name}`, "", rule.explain, "", `Where it comes from: ${rule.basis}.`);
+      text.push(...example("This gives it:", wrong), ...example("This does not:", right));
+    }
   }
   return `${text.join("\n")}\n`;
 }

@@ -1,3 +1,5 @@
+import type { Rule } from "../findings/finding.ts";
+
 /** A line of a source, and whether it is of the part that differs from another source. */
 export interface ExcerptLine {
   readonly text: string;
@@ -22,3 +24,10 @@ export function excerpt(source: string, other: string): readonly ExcerptLine[] {
 }
 
 const linesOf = (source: string): string[] => source.replace(/\n$/, "").split("\n");
+
+/** What gives a finding and what does not. Where the command line gives it, there is only the command. */
+export function examplesOf({ wrong, right, wrongSettings = [] }: Rule<never>) {
+  if (wrongSettings.length === 0) return { wrong: excerpt(wrong, right), right: excerpt(right, wrong) };
+  const settings = wrongSettings.map(([name, value]) => ` --set ${name}=${value}`).join("");
+  return { wrong: [{ text: `boardwright check plan.yaml${settings}`, differs: true }], right: [] };
+}

@@ -1,6 +1,7 @@
 import type { Source } from "../compile.ts";
 import type { Finding } from "../findings/finding.ts";
 import { printedSource, printJson, printShort, printTerminal, summary } from "../findings/print/index.ts";
+import { wrap } from "../findings/print/width.ts";
 import { paletteFor } from "./palette.ts";
 import type { Stream, World } from "./world.ts";
 
@@ -26,7 +27,8 @@ function printed({ findings, source, result }: Report, options: ReportOptions, t
   if (options.format === "json") return printJson(findings, source.name);
   if (options.format === "short") return printShort(findings, source.name);
   const palette = paletteFor(to, options.color, world);
+  const width = Math.min(to.columns, 100);
   const text = printedSource(source.name, new TextDecoder().decode(source.bytes));
-  const body = printTerminal(findings, text, { width: Math.min(to.columns, 100), palette });
-  return `${body}${body === "" ? "" : "\n"}${summary(findings, result)}`;
+  const body = printTerminal(findings, text, { width, palette });
+  return `${body}${body === "" ? "" : "\n"}${wrap(summary(findings, result), width).join("\n")}`;
 }

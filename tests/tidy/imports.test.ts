@@ -10,11 +10,11 @@ const TABLE: ReadonlyMap<string, Direction> = new Map([
   ["units", row([])],
   ["findings", row(["units"])],
   ["geometry", row(["units"])],
-  ["parse", row(base, ["yaml", "zod"])],
+  ["parse", row(base, ["yaml"])],
   ["solve/design", row([...base, "geometry", "parse"])],
   ["solve/build", row([...base, "geometry", "parse", "solve/design"])],
   ["solve", row([...base, "geometry", "parse", "solve/design", "solve/build"])],
-  ["render", row([...base, "geometry", "solve", "solve/design", "solve/build"], ["pdfkit", "zod"])],
+  ["render", row([...base, "geometry", "solve", "solve/design", "solve/build"], ["pdfkit"])],
   ["compile", row([...base, "parse", "solve", "solve/design", "solve/build", "render"])],
   [
     "cli",

@@ -1,9 +1,10 @@
 import { catalogue } from "../../findings/catalogue.ts";
 import type { Rule } from "../../findings/finding.ts";
+import { escapeText } from "../../findings/print/index.ts";
 import { wrap } from "../../findings/print/width.ts";
 import { nearest } from "../../findings/suggest.ts";
 import { LIMITS } from "../../parse/limits.ts";
-import { excerpt } from "../excerpt.ts";
+import { type ExcerptLine, examplesOf } from "../excerpt.ts";
 import { EXIT, type Exit, Misuse } from "../exit.ts";
 import { quote } from "../quote.ts";
 import type { World } from "../world.ts";
@@ -24,25 +25,23 @@ function textFor(name: string | undefined, width: number): string {
   throw new Misuse(`no finding is called ${quote(name)}; ${hint}`);
 }
 
-const explanation = ({ name, severity, explain: text, wrong, right, basis }: Rule<never>, width: number): string =>
-  [
-    `${name} (${severity})`,
+function explanation(rule: Rule<never>, width: number): string {
+  const { wrong, right } = examplesOf(rule);
+  return [
+    `${rule.name} (${rule.severity})`,
     "",
-    ...text.split("\n\n").flatMap((paragraph) => [...wrap(paragraph.replaceAll("\n", " "), width), ""]),
-    "This gives it:",
-    "",
-    ...shown(wrong, right),
-    "",
-    "This does not:",
-    "",
-    ...shown(right, wrong),
-    "",
-    `Where the rule comes from: ${basis}.`,
+    ...rule.explain.split("\n\n").flatMap((paragraph) => [...wrap(paragraph.replaceAll("\n", " "), width), ""]),
+    ...shown("This gives it:", wrong),
+    ...shown("This does not:", right),
+    ...wrap(`Where the rule comes from: ${rule.basis}.`, width),
     "",
   ].join("\n");
+}
 
-const shown = (source: string, other: string): string[] =>
-  excerpt(source, other).map(({ text, differs }) => `  ${differs ? ">" : " "} ${text}`.trimEnd());
+const shown = (title: string, lines: readonly ExcerptLine[]): string[] =>
+  lines.length === 0
+    ? []
+    : [title, "", ...lines.map(({ text, differs }) => `  ${differs ? ">" : " "} ${escapeText(text)}`.trimEnd()), ""];
 
 const listOfNames = (): string =>
   (["error", "warning", "advice"] as const)
