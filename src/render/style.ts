@@ -41,7 +41,7 @@ export const TYPE = {
   heading: style("bold", 13, 20),
   stepNumber: style("bold", 22, 28),
   stepTitle: style("bold", 16, 20),
-  step: style("regular", 12.5, 17),
+  step: style("regular", 12, 16),
   body: style("regular", 11, 16),
   strong: style("bold", 11, 16),
   lead: style("regular", 12, 16),

@@ -6,7 +6,7 @@ import type { Column } from "../typeset/cell.ts";
 import type { Section } from "../typeset/flow.ts";
 import type { Rich } from "../typeset/lines.ts";
 import { table } from "../typeset/table.ts";
-import { type Plan, sectionHeading } from "./plan.ts";
+import { capital, type Plan, sectionHeading } from "./plan.ts";
 
 const SECTIONS: readonly (readonly [Purchase["section"], string])[] = [
   ["sheets", "Sheets"],
@@ -16,6 +16,18 @@ const SECTIONS: readonly (readonly [Purchase["section"], string])[] = [
   ["supplies", "Supplies"],
 ];
 
+const COUNTED: ReadonlySet<string> = new Set([
+  "piece",
+  "board",
+  "sheet",
+  "bottle",
+  "can",
+  "pack",
+  "pair",
+  "roll",
+  "tube",
+]);
+const unitFor = (unit: string, quantity: number): string => (COUNTED.has(unit) && quantity !== 1 ? `${unit}s` : unit);
 /** Up to two decimals, without trailing zeros. */
 const number = (value: number): string => String(Math.round(value * 100) / 100);
 
@@ -35,8 +47,8 @@ export function whatToBuy({ build, frame }: Plan): Section | null {
   const row = (p: Purchase): Rich[] => [
     "",
     number(p.quantity),
-    p.unit,
-    p.item,
+    unitFor(p.unit, p.quantity),
+    capital(p.item),
     ...(onHand ? [p.onHand > 0 ? number(p.onHand) : ""] : []),
     ...(priced ? [p.price === null ? "" : p.price.toFixed(2)] : []),
   ];

@@ -5,7 +5,7 @@ import type { Column } from "../typeset/cell.ts";
 import type { Section } from "../typeset/flow.ts";
 import type { Rich } from "../typeset/lines.ts";
 import { table } from "../typeset/table.ts";
-import { body, type Plan, type Printer, sectionHeading, subheading } from "./plan.ts";
+import { body, capital, type Plan, type Printer, sectionHeading, subheading } from "./plan.ts";
 
 const HOLES: readonly Column[] = [
   { head: "Number", align: "right", style: TYPE.strong },
@@ -84,7 +84,7 @@ function holeRows(build: Build, printer: Printer): Rich[][] {
   const when = (hole: Hole): string => (hole.atBench ? "before assembly" : "in place");
   return tally(build.holes, (hole) => [hole.kind, size(hole), when(hole)].join("|")).map(({ first, all }) => [
     String(all.length),
-    first.kind,
+    capital(first.kind),
     size(first),
     markList(
       all.map((hole) => hole.part),
@@ -99,7 +99,7 @@ function fastenerRows(build: Build): Rich[][] {
   const way = (f: Fastener): string => `${f.through.map(mark).join(", ")} → ${mark(f.into)}`;
   return tally(build.fasteners, (f) => f.item).map(({ first, all }) => [
     String(all.length),
-    first.item,
+    capital(first.item),
     tally(all, way)
       .map((group) => `${way(group.first)} (${group.all.length})`)
       .join(", "),

@@ -1,7 +1,7 @@
 /** The drawings of the pages, as figures that can be placed. */
-import type { Layout, Step } from "../../solve/build.ts";
+import type { Layout } from "../../solve/build.ts";
 import type { Item } from "../document.ts";
-import { type Drawing, explodedView, pieceView, threeViews } from "../drawing/index.ts";
+import { type Drawing, explodedView, pieceView, stepPicture, type Take, threeViews } from "../drawing/index.ts";
 import { bounds, leaves, moved } from "../shapes.ts";
 import type { Plan } from "./plan.ts";
 
@@ -19,11 +19,14 @@ export interface Size {
 
 const at = (size: Size) => ({ x: 0, y: 0, ...size });
 
-function picture({ items, alt }: Drawing): Picture {
+/** `cropped`: without the empty space above what is drawn. */
+function picture({ items, alt }: Drawing, cropped = false): Picture {
   const parts = leaves(items);
+  const [, top, , bottom] = parts.length === 0 ? [0, 0, 0, 0] : bounds(parts);
+  const skip = cropped ? top : 0;
   return {
-    height: parts.length === 0 ? 0 : bounds(parts)[3],
-    paint: (x, y) => ({ kind: "group", role: "figure", alt, items: moved(items, x, y) }),
+    height: bottom - skip,
+    paint: (x, y) => ({ kind: "group", role: "figure", alt, items: moved(items, x, y - skip) }),
   };
 }
 
@@ -33,9 +36,14 @@ export const viewsPicture = ({ build, pen }: Plan, size: Size): Picture =>
   picture(threeViews(build, { frame: at(size), pen }));
 export const explodedPicture = ({ build, pen }: Plan, size: Size): Picture =>
   picture(explodedView(build, { frame: at(size), pen }));
-export const stepPicture = ({ build, pen }: Plan, step: Step, size: Size): Picture =>
-  picture(
-    pieceView(build, { frame: at(size), pen, parts: [...step.shows.fresh, ...step.shows.present], scale: "fit" }),
-  );
+/** One for each step. Each is taken as the one before was, where that serves. */
+export function stepPictures({ build, pen }: Plan, size: Size): Picture[] {
+  let before: Take | null = null;
+  return build.steps.map((step) => {
+    const drawn = stepPicture(build, step, { frame: at(size), pen, before });
+    before = drawn.take;
+    return picture(drawn, true);
+  });
+}
 export const layoutPicture = ({ build, pen }: Plan, _layout: Layout, size: Size): Picture =>
-  picture(pieceView(build, { frame: at(size), pen }));
+  picture(pieceView(build, { frame: at(size), pen }), true);

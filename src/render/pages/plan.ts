@@ -6,7 +6,7 @@ import type { Item } from "../document.ts";
 import type { Pen } from "../drawing/drawing.ts";
 import type { Frame } from "../style.ts";
 import { TYPE } from "../style.ts";
-import { type Atom, baseline, type ParagraphOptions, paragraph } from "../typeset/atom.ts";
+import { type Atom, type ParagraphOptions, paragraph } from "../typeset/atom.ts";
 import { measure } from "../typeset/measure.ts";
 
 export interface Plan {
@@ -56,4 +56,5 @@ export const subheading = (title: string, width: number, above = 20): Atom[] =>
 export const body = (text: Parameters<typeof paragraph>[0], width: number, options: ParagraphOptions = {}): Atom[] =>
   paragraph(text, TYPE.body, width, { above: 4, ...options });
 
-export { baseline };
+/** The text with a capital first. */
+export const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);

@@ -2,18 +2,18 @@
 import type { Step } from "../../solve/build.ts";
 import { decoration, line } from "../shapes.ts";
 import { BLACK, GREY, onGrid, TYPE } from "../style.ts";
-import { type Atom, baseline, paragraph } from "../typeset/atom.ts";
+import { type Atom, baseline, list, paragraph } from "../typeset/atom.ts";
 import type { FlowAtom, Section } from "../typeset/flow.ts";
 import { breakLines, label, paintLine, type Rich } from "../typeset/lines.ts";
 import { measure } from "../typeset/measure.ts";
 import { cutStack, paintStack, type Stack, stack } from "../typeset/stack.ts";
-import { stepPicture } from "./pictures.ts";
+import { type Picture, stepPictures } from "./pictures.ts";
 import { type Plan, sectionHeading } from "./plan.ts";
 
 /** From the line above a step to its title, and below the title. */
 const TITLE_SPACE = 12;
 const GAP = 20;
-const BETWEEN = 28;
+const BETWEEN = 24;
 const FIRST = 12;
 
 export function stepPages(plan: Plan): Section | null {
@@ -23,20 +23,31 @@ export function stepPages(plan: Plan): Section | null {
   const above = heading.reduce((sum, atom) => sum + atom.height, 0) + FIRST;
   // Half of the first page, and so the same for all, so that pictures keep their size.
   const usual = onGrid((frame.height - above - BETWEEN) / 2 - TITLE_SPACE - TYPE.stepTitle.leading) - 4;
+  const pictures = stepPictures(plan, { width: pictureWidth(plan), height: usual });
   const atoms = build.steps.flatMap((step, i) =>
-    i === 0 ? stepAtoms(plan, step, usual, FIRST, above) : stepAtoms(plan, step, usual, BETWEEN, 0),
+    stepAtoms(
+      plan,
+      step,
+      pictures[i] as Picture,
+      i === 0 ? { above: FIRST, taken: above } : { above: BETWEEN, taken: 0 },
+    ),
   );
   return { name: "steps", title: "Step by step", kind: "steps", start: "page", atoms: [...heading, ...atoms] };
 }
 
+const pictureWidth = ({ frame }: Plan): number => Math.floor(frame.width * 0.45);
+
 /** One atom; more where the text is longer than a page, each with the picture. `taken`: height of the first page that is in use. */
-function stepAtoms(plan: Plan, step: Step, usual: number, above: number, taken: number): FlowAtom[] {
+function stepAtoms(
+  plan: Plan,
+  step: Step,
+  picture: Picture,
+  { above, taken }: { readonly above: number; readonly taken: number },
+): FlowAtom[] {
   const { frame } = plan;
-  const pictureWidth = Math.floor(frame.width * 0.5);
-  const textWidth = frame.width - pictureWidth - GAP;
-  const picture = stepPicture(plan, step, { width: pictureWidth, height: usual });
+  const column = pictureWidth(plan) + GAP;
   const atoms: FlowAtom[] = [];
-  let rest: Stack | null = stack(stepText(step, textWidth));
+  let rest: Stack | null = stack(stepText(step, frame.width - column));
   while (rest !== null) {
     const first = atoms.length === 0;
     const title = stepTitle(step, first, frame.width);
@@ -45,7 +56,7 @@ function stepAtoms(plan: Plan, step: Step, usual: number, above: number, taken: 
       frame.height - title.height - (first ? taken : 0),
     );
     atoms.push({
-      height: title.height + onGrid(Math.max(usual, now.height)),
+      height: title.height + onGrid(Math.max(picture.height, now.height)),
       above: first ? above : BETWEEN,
       keep: false,
       within: [],
@@ -53,7 +64,7 @@ function stepAtoms(plan: Plan, step: Step, usual: number, above: number, taken: 
       paint: (x, y) => [
         ...title.paint(x, y),
         picture.paint(x, y + title.height),
-        ...paintStack(now, x + pictureWidth + GAP, y + title.height),
+        ...paintStack(now, x + column, y + title.height),
       ],
     });
     rest = later;
@@ -95,16 +106,34 @@ function stepTitle(step: Step, first: boolean, width: number): Pick<Atom, "heigh
 }
 
 function stepText(step: Step, width: number): Atom[] {
-  const plain = step.text.flatMap((text, i) => paragraph(text, TYPE.step, width, { above: i === 0 ? 0 : 6 }));
-  const waits = step.waits.map(
-    (wait): Rich => run("Wait", `${duration(wait.minutes)} for ${wait.for.replace(/^for /, "")}.`),
-  );
   const asides = [
-    ...step.cautions.map((text) => run("Caution", text)),
-    ...step.reminders.map((text) => run("Remember", text)),
-    ...waits,
+    ...(step.cautions.length === 0 ? [] : [run("Caution", step.cautions.join(" "))]),
+    ...(step.reminders.length === 0 ? [] : [run("Remember", step.reminders.join(" "))]),
   ];
-  return [...plain, ...asides.flatMap((rich) => barred(paragraph(rich, TYPE.step, width, { above: 10, indent: 10 })))];
+  return [
+    ...sentences(step.text, width),
+    ...asides.flatMap((rich) => barred(paragraph(rich, TYPE.step, width, { above: 8, indent: 10 }))),
+  ];
+}
+
+/** Paragraphs; neighbours that begin with a dash are a list. */
+function sentences(texts: readonly string[], width: number): Atom[] {
+  const atoms: Atom[] = [];
+  for (let i = 0; i < texts.length; ) {
+    let end = i;
+    while (texts[end]?.startsWith("– ") === true) end++;
+    if (end > i) {
+      const items = texts.slice(i, end).map((text) => text.slice(2));
+      atoms.push(...list(items, TYPE.step, width, { above: 3, between: 3 }));
+      i = end;
+    } else {
+      atoms.push(
+        ...paragraph(texts[i] ?? "", TYPE.step, width, { above: 5, keep: texts[i + 1]?.startsWith("– ") === true }),
+      );
+      i++;
+    }
+  }
+  return atoms;
 }
 
 const run = (head: string, text: string): Rich => [

@@ -101,7 +101,7 @@ function glue(words: readonly Word[]): Word[][] {
 }
 
 const units = /^(in|mm|cm|m|ft|lb|kg|g|min|hours?|h|°|%|×)(\W|$)/;
-const mark = /^[A-Z]{1,2}[0-9]?[.,;:)]*$/;
+const mark = /^\(?[A-Z]{1,2}[0-9]?\)?[.,;:]*$/;
 
 function bound(left: string, right: string): boolean {
   if (/[0-9″′"']$/.test(left) && (units.test(right) || /^[0-9]+⁄/.test(right))) return true;
