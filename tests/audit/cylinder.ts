@@ -18,6 +18,7 @@ export interface Cylinder {
  */
 export function hits(cylinder: Cylinder, body: Convex): boolean {
   const { from, axis, length, radius } = cylinder;
+  if (!isNear(cylinder, body)) return false;
   const start = dot(from, axis);
   const lower = clipped(body, times(axis, -1), -(start + TOLERANCE));
   const between = lower && clipped(lower, axis, start + length - TOLERANCE);
@@ -26,6 +27,13 @@ export function hits(cylinder: Cylinder, body: Convex): boolean {
   const shadow = between.points.map((p) => [dot(p, u) - dot(from, u), dot(p, v) - dot(from, v)] as const);
   return distanceFromOrigin(hull(shadow)) < radius - TOLERANCE;
 }
+
+const isNear = ({ from, axis, length, radius }: Cylinder, { low, high }: Convex): boolean =>
+  ([0, 1, 2] as const).every((i) => {
+    const ends = [from[i], from[i] + axis[i] * length];
+    const rim = radius * Math.sqrt(Math.max(0, 1 - axis[i] * axis[i]));
+    return Math.min(...ends) - rim < high[i] && Math.max(...ends) + rim > low[i];
+  });
 
 /** The cylinder as a prism of n sides that lies within it. */
 export function prism({ from, axis, length, radius }: Cylinder, n = 64): Convex {

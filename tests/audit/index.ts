@@ -29,12 +29,13 @@ export type { Violation } from "./violation.ts";
 /** Everything in a record, already parsed, that breaks a promise; an empty list for a record that keeps them all. */
 export function audit(record: BuildRecord): Violation[] {
   const unresolved = [...references(record)];
-  // The other checks follow ids; where those lead nowhere, nothing more can be said.
+  // The other checks follow ids and measure solids; where those are wrong, nothing more can be said.
   if (unresolved.length > 0) return unresolved;
   const model = modelOf(record);
+  const malformed = [...form(model)];
+  if (malformed.some(({ check }) => check === "pieces are closed" || check === "pieces are convex")) return malformed;
   const replay = replayed(record);
-  return [
-    form,
+  const rest = [
     fits,
     lists,
     counts,
@@ -49,4 +50,5 @@ export function audit(record: BuildRecord): Violation[] {
     motions,
     layouts,
   ].flatMap((check) => [...check(model, replay)]);
+  return [...malformed, ...rest];
 }

@@ -3,9 +3,9 @@ import { type Convex, mapped } from "./convex.ts";
 import { type Cylinder, prism } from "./cylinder.ts";
 import type { Model } from "./model.ts";
 import { bodyOf, type Moment, type Replay } from "./moments.ts";
-import { overlaps } from "./overlap.ts";
+import { overlaps, TOLERANCE } from "./overlap.ts";
 import type { Fastener, Leg } from "./record.ts";
-import { isParallel, minus, plus, times, turned, type V3, ZERO } from "./vector.ts";
+import { along, cross, isParallel, minus, plus, size, times, turned, unit, type V3, ZERO } from "./vector.ts";
 import { type Violations, violation } from "./violation.ts";
 
 export function* travel(model: Model, { moments }: Replay): Violations {
@@ -88,11 +88,12 @@ function* way(
 
 const isMate = (dowel: Fastener, part: string): boolean => dowel.through.includes(part) || dowel.into === part;
 
-/** A dowel leaves the part that it is let into along its own axis. */
+/** A dowel leaves the part that it is let into along its own axis, and has not strayed from it before. */
 function inItsHole(dowel: Fastener, part: string, pose: (p: V3) => V3, by: V3): boolean {
-  const offset = [dowel.head.at, plus(dowel.head.at, dowel.direction)].map((p) => minus(pose(p), p));
-  const straight = [...offset, times(by, 1 / FAR)].every((d) => isParallel(d, dowel.direction, 1e-4));
-  return isMate(dowel, part) && straight;
+  const ends = [dowel.head.at, along(dowel.head.at, dowel.direction, dowel.length)];
+  const strays = ends.map((p) => size(cross(minus(pose(p), p), dowel.direction)));
+  const onward = size(by) === 0 ? ZERO : unit(by);
+  return isMate(dowel, part) && strays.every((d) => d <= TOLERANCE) && isParallel(onward, dowel.direction, 1e-4);
 }
 
 export const cylinderOf = (fastener: Fastener): Cylinder => ({
