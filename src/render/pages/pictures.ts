@@ -1,7 +1,15 @@
 /** The drawings of the pages, as figures that can be placed. */
 import type { Layout } from "../../solve/build.ts";
 import type { Item } from "../document.ts";
-import { type Drawing, explodedView, pieceView, stepPicture, type Take, threeViews } from "../drawing/index.ts";
+import {
+  type Drawing,
+  explodedView,
+  layoutDrawing,
+  pieceView,
+  stepPicture,
+  type Take,
+  threeViews,
+} from "../drawing/index.ts";
 import { bounds, leaves, moved } from "../shapes.ts";
 import type { Plan } from "./plan.ts";
 
@@ -45,5 +53,5 @@ export function stepPictures({ build, pen }: Plan, size: Size): Picture[] {
     return picture(drawn, true);
   });
 }
-export const layoutPicture = ({ build, pen }: Plan, _layout: Layout, size: Size): Picture =>
-  picture(pieceView(build, { frame: at(size), pen }), true);
+export const layoutPicture = ({ build, pen }: Plan, layout: Layout, size: Size): Picture =>
+  picture(layoutDrawing(build, layout, { frame: at(size), pen }), true);
