@@ -1,8 +1,9 @@
 import { hasErrors, type Outcome } from "../../findings/outcome.ts";
 import { volume } from "../../geometry/index.ts";
 import { type Length, UNITS_PER_MM } from "../../units/length.ts";
-import { printLength, sayLength } from "../../units/print-length.ts";
+import { printLength } from "../../units/print-length.ts";
 import { toNumber } from "../../units/rational.ts";
+import { tellLength } from "../../units/tell-length.ts";
 import type { Build, BuiltPart, CutLine } from "../build.ts";
 import type { Design, Part, Stock } from "../design.ts";
 import { check } from "./checks/index.ts";
@@ -40,7 +41,7 @@ export function build(design: Design): Outcome<Build> {
     cutList: lines,
     fasteners: plan.fasteners,
     holes: plan.holes,
-    print: (length) => sayLength(length, { units: design.units }),
+    print: (length) => tellLength(length, design.units),
   });
   const findings = [...order.findings, ...cut.findings, ...verdicts.flatMap((verdict) => verdict.finding ?? [])];
   if (hasErrors(findings)) return { findings };

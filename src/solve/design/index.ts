@@ -6,8 +6,9 @@ import { unknownStock } from "../../findings/rules/unknown-stock.ts";
 import { nearest } from "../../findings/suggest.ts";
 import type { BoardSize, Draft, Formula, SizeDraft } from "../../parse/draft.ts";
 import { type Length, UNITS_PER_INCH, UNITS_PER_MM } from "../../units/length.ts";
-import { printLength, sayLength } from "../../units/print-length.ts";
+import { printLength } from "../../units/print-length.ts";
 import { less, multiply, rational } from "../../units/rational.ts";
+import { tellLength } from "../../units/tell-length.ts";
 import type { Box, Design, Part, Stock } from "../design.ts";
 import { createDirectory, type Directory } from "./expand/directory.ts";
 import type { Entry } from "./expand/entry.ts";
@@ -46,7 +47,7 @@ function solve(draft: Draft): Outcome<Design> {
     findings.push(finding);
   };
   const unit = rational(draft.units === "inch" ? UNITS_PER_INCH : UNITS_PER_MM);
-  const print = (length: Length): string => sayLength(length, { units: draft.units });
+  const print = (length: Length): string => tellLength(length, draft.units);
   const printItem = (length: Length): string => {
     const { text } = printLength(length, { units: draft.units, style: "typographic" });
     return draft.units === "inch" ? `${text} in` : `${text} mm`;

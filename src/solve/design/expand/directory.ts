@@ -11,7 +11,7 @@ export interface Directory {
   readonly byId: ReadonlyMap<string, Entry>;
 }
 
-export function createDirectory({ entries, groups }: Expansion, report: (finding: Finding) => void): Directory {
+export function createDirectory({ entries, groups, failed }: Expansion, report: (finding: Finding) => void): Directory {
   const things = new Map<string, Entry[]>();
   const put = (name: string, entry: Entry): void => {
     const list = things.get(name);
@@ -34,9 +34,18 @@ export function createDirectory({ entries, groups }: Expansion, report: (finding
       if (before !== undefined) return before;
       const matches = matchPath(paths, reference.path).map((i) => paths[i] as readonly string[]);
       const found = matches.length === 1 ? (things.get((matches[0] as readonly string[]).join(".")) ?? null) : null;
-      if (found === null) reportMatch(reference, matches, paths, report);
+      if (found === null && !meansFailed(reference.path, failed)) reportMatch(reference, matches, paths, report);
       known.set(name, found);
       return found;
     },
   };
 }
+
+/** Whether a reference names a part that failed, or something inside it. */
+const meansFailed = (wanted: readonly string[], failed: readonly (readonly string[])[]): boolean =>
+  failed.some((path) =>
+    wanted.some((_, i) => {
+      const head = wanted.slice(0, wanted.length - i);
+      return path.slice(-head.length).join(".") === head.join(".");
+    }),
+  );

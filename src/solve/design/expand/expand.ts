@@ -14,6 +14,8 @@ export interface Expansion {
   readonly entries: readonly Entry[];
   /** Paths of the groups, mirrored ones included, outermost first. */
   readonly groups: readonly string[];
+  /** Paths of parts that could not be opened; the maker has been told, and what names them needs no telling. */
+  readonly failed: readonly (readonly string[])[];
 }
 
 const MOST_COPIES = 1000;
@@ -27,6 +29,7 @@ export function expand(
   const nodes = flatten(draft.piece);
   const paths = nodes.map((node) => node.path);
   const groups: string[] = [];
+  const failed: (readonly string[])[] = [];
   const filled = new Map<PartDraft, PartDraft | null>();
 
   const find = (reference: Reference): NodeDraft | null => {
@@ -67,7 +70,7 @@ export function expand(
   const open = (node: NodeDraft, seen: readonly NodeDraft[]): readonly Entry[] => {
     if (node.kind === "group") {
       groups.push(node.path.join("."));
-      return node.children.flatMap((child) => open(child, seen));
+      return node.children.flatMap((child) => noted(child, seen));
     }
     if (node.mirrorOf) return mirrored(node, node.mirrorOf, seen);
     const part = fill(node, []);
@@ -131,8 +134,13 @@ export function expand(
     });
   };
 
-  const entries = draft.piece.flatMap((node) => open(node, []));
-  return { entries, groups };
+  const noted = (node: NodeDraft, seen: readonly NodeDraft[]): readonly Entry[] => {
+    const entries = open(node, seen);
+    if (node.kind === "part" && entries.length === 0) failed.push(node.path);
+    return entries;
+  };
+  const entries = draft.piece.flatMap((node) => noted(node, []));
+  return { entries, groups, failed };
 }
 
 const flatten = (nodes: readonly NodeDraft[]): readonly NodeDraft[] =>

@@ -40,13 +40,15 @@ export function pairsOf(draft: JointDraft, context: PairContext): readonly Pair[
     pairs.map((p) => p.join),
     context,
   );
-  reportLonely(
-    draft,
-    mates,
-    all(joined),
-    pairs.map((p) => p.to),
-    context,
-  );
+  // Where nothing meets at all, one side of the story is enough.
+  if (pairs.length > 0)
+    reportLonely(
+      draft,
+      mates,
+      all(joined),
+      pairs.map((p) => p.to),
+      context,
+    );
   return pairs;
 }
 

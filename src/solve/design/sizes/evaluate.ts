@@ -53,7 +53,7 @@ export function evaluate(formula: Formula, scope: Scope): Quantity | null {
     case "operation": {
       const left = evaluate(formula.left, scope);
       const right = evaluate(formula.right, scope);
-      return left && right && operate(formula, left, right, scope);
+      return left && right && operate(formula, ...measures(formula, left, right, scope), scope);
     }
     case "call": {
       const of = formula.of.map((argument) => evaluate(argument, scope));
@@ -87,6 +87,20 @@ export function evaluateNumber(formula: Formula, scope: Scope): Rational | null 
   return null;
 }
 
+/** Two sizes by name are two measures when they are multiplied or divided: an area, or a plain number. */
+function measures(
+  { operator }: Formula & { kind: "operation" },
+  left: Quantity,
+  right: Quantity,
+  { unit }: Scope,
+): readonly [Quantity, Quantity] {
+  if (operator === "+" || operator === "-" || !left.named || !right.named) return [left, right];
+  return [
+    { kind: "length", value: multiply(left.value, unit) },
+    { kind: "length", value: multiply(right.value, unit) },
+  ];
+}
+
 function operate(
   formula: Formula & { kind: "operation" },
   left: Quantity,
@@ -98,7 +112,8 @@ function operate(
     const alike = unify(formula, [left, right], scope);
     if (!alike) return null;
     const [a, b] = alike.values as [Rational, Rational];
-    return { kind: alike.kind, value: operator === "+" ? add(a, b) : subtract(a, b) };
+    const named = left.named || right.named;
+    return { kind: alike.kind, value: operator === "+" ? add(a, b) : subtract(a, b), ...(named && { named }) };
   }
   if (operator === "/" && sign(right.value) === 0) {
     scope.report(divisionByZero(formula.right.at, {}));
@@ -109,7 +124,9 @@ function operate(
     scope.report(kindsDoNotMix(formula.at, { operator, left: KIND_WORDS[left.kind], right: KIND_WORDS[right.kind] }));
     return null;
   }
-  return { kind, value: operator === "*" ? multiply(left.value, right.value) : divide(left.value, right.value) };
+  const named = kind === "bare" && (left.named || right.named);
+  const value = operator === "*" ? multiply(left.value, right.value) : divide(left.value, right.value);
+  return { kind, value, ...(named && { named }) };
 }
 
 type Kind = Quantity["kind"];
@@ -157,9 +174,6 @@ const ROUNDERS: ReadonlyMap<FunctionName, (a: Rational) => bigint> = new Map([
 
 function call(formula: Formula & { kind: "call" }, of: readonly Quantity[], scope: Scope): Quantity | null {
   const rounder = ROUNDERS.get(formula.name);
-  const first = of[0] as Quantity;
-  // round-down(width / 3 in): to a whole number.
-  if (rounder && of.length === 1) return { kind: first.kind, value: rational(rounder(first.value)) };
   const alike = unify(formula, of, scope);
   if (!alike) return null;
   if (!rounder) return { kind: alike.kind, value: alike.values.reduce(formula.name === "min" ? min : max) };

@@ -42,7 +42,11 @@ export function createNames(context: NamesContext): Names {
 
   const size = (name: string): Quantity | null => {
     const entry = draft.sizes.get(name);
-    return entry ? cells.get(`size ${name}`, name, entry.at, () => evaluate(entry.value, scope(null))) : null;
+    if (!entry) return null;
+    return cells.get(`size ${name}`, name, entry.at, () => {
+      const value = evaluate(entry.value, scope(null));
+      return value && (value.kind === "bare" ? { ...value, named: true } : value);
+    });
   };
 
   const outsideSize = (axis: AxisIndex): Length | null => {

@@ -7,6 +7,8 @@ import type { Rational } from "../../../units/rational.ts";
 export interface Quantity {
   readonly kind: "bare" | "plain" | "length" | "area" | "angle";
   readonly value: Rational;
+  /** A bare number that stands in `sizes` under a name: a measure, unless it is used as a count. */
+  readonly named?: boolean;
 }
 
 export const KIND_WORDS: Readonly<Record<Quantity["kind"], string>> = {

@@ -27,8 +27,9 @@ export function resolveThickness(
   sold: SoldAs | null,
   units: Units,
 ): { thickness: Length | undefined; findings: readonly Finding[] } {
-  const thickness = measures.planed ?? measures.thick;
-  if (thickness === null) return fromCatalogue(draft, sold, units);
+  const said = measures.planed ?? measures.thick;
+  const { thickness, findings } = said === null ? fromCatalogue(draft, sold, units) : { thickness: said, findings: [] };
+  if (thickness === undefined) return { thickness, findings };
   return { thickness, findings: doubts(draft, measures, thickness, sold, units) };
 }
 
@@ -53,7 +54,7 @@ function fromCatalogue(
   return { thickness, findings: [] };
 }
 
-/** What is odd about a thickness that the maker gave. */
+/** What is odd about a thickness, given all that the maker wrote. */
 function doubts(
   draft: StockDraft,
   { planed, thick, between }: StockMeasures,
@@ -74,7 +75,13 @@ function doubts(
   if (between !== null && (less(thickness, between.low) || less(between.high, thickness)))
     findings.push(measuresOutsideRange(draft.between?.at ?? at, { thickness, ...between, units }));
   const size = sold?.kind === "panel" ? sold.size : null;
-  if (size !== null && planed === null && equal(thickness, size.named) && !equal(size.named, size.measures))
+  if (
+    size !== null &&
+    thick !== null &&
+    planed === null &&
+    equal(thickness, size.named) &&
+    !equal(size.named, size.measures)
+  )
     findings.push(
       nobodySellsThatThickness(at, { text: draft.soldAs?.value ?? "", named: size.named, usual: size.measures }),
     );
