@@ -21,7 +21,7 @@ export const widerThanAnyBoard = rule<{
   label: (a) => `wider than ${sayLength(a.sold, { units: a.units })}`,
   help: (a) =>
     a.assumed
-      ? "say how wide your boards are, such as `widths: 5 to 8`; glue the part up from narrower ones, or make it of another stock"
+      ? "if yours are wider say so, such as `widths: 5 to 8`; else glue the part up, or make it of another stock"
       : "glue it up from narrower boards, or make it of another stock",
   explain:
     "A part cannot be wider than the boards it is sawn from. Wide parts of solid wood are glued up from several boards; a stock of its own with `widths:` stands for such a panel or for boards that really are that wide.",

@@ -122,6 +122,11 @@ test.each<[string, Parameters<typeof resolve>[0], readonly string[]]>([
   ["nothing thick", { measures: { at: AT, thick: size("-1") } }, ["stock-size-not-positive"]],
   ["widths backwards", { soldAs: "4/4", widths: { low: size("8"), high: size("5"), at: AT } }, ["range-backwards"]],
   [
+    "range off the catalogue",
+    { soldAs: "2x4", between: { low: size("1 5/8"), high: size("1 3/4"), at: AT } },
+    ["measures-outside-range"],
+  ],
+  [
     "range elsewhere",
     {
       soldAs: "2x4",

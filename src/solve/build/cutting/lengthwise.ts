@@ -1,8 +1,12 @@
+import type { Effort } from "./greedy.ts";
 import type { Bin, Item } from "./item.ts";
 import { type Board, fill, type Place } from "./place.ts";
 
-/** Ways of filling a board that are looked at before the search gives up. */
-const LIMIT = 400_000;
+/** Ways of filling a board that are looked at, full or not, before the search gives up. */
+const LIMIT = 500_000;
+
+/** More than doubles lose in a sum of costs. */
+const ROUNDING = 1e-12;
 
 /** Blanks of one length, which may stand for each other. */
 interface Kind {
@@ -33,7 +37,16 @@ export function isLengthwise(items: readonly Item[], bins: readonly Bin[]): bool
 export function cheapestLengths(items: readonly Item[], bins: readonly Bin[]): readonly Board[] | undefined {
   const kinds = kindsOf(items);
   const known = new Map<string, Plan>();
-  let looked = 0;
+  const rate = Math.min(...bins.map((bin) => bin.cost / bin.length));
+  const effort: Effort = { spent: 0 };
+
+  /** No boards for these blanks cost less; with one kind of board, equal cost is ruled out too, since no fewer boards can do. */
+  const least = (left: readonly number[]): number => {
+    const sum = left.reduce((total, count, i) => total + count * (kinds[i]?.length ?? 0), 0);
+    const [only] = bins;
+    if (only === undefined || bins.length > 1) return sum * rate * (1 - ROUNDING);
+    return Math.ceil(sum / only.length) * only.cost + only.cost * ROUNDING;
+  };
 
   const solve = (left: readonly number[]): Plan | undefined => {
     const longest = left.findIndex((count) => count > 0);
@@ -43,17 +56,18 @@ export function cheapestLengths(items: readonly Item[], bins: readonly Bin[]): r
     if (before !== undefined) return before;
     let best: Plan | undefined;
     for (const bin of bins) {
-      for (const taken of fillings(kinds, left, longest, bin.length)) {
-        looked += 1;
-        if (looked > LIMIT) return undefined;
-        const rest = solve(left.map((count, i) => count - (taken[i] ?? 0)));
-        if (rest === undefined) return undefined;
+      for (const taken of fillings(kinds, left, longest, bin.length, effort)) {
+        const others = left.map((count, i) => count - (taken[i] ?? 0));
+        if (best !== undefined && bin.cost + least(others) > best.cost) continue;
+        const rest = solve(others);
+        if (rest === undefined || effort.spent > LIMIT) return undefined;
         const [cost, count] = [bin.cost + rest.cost, 1 + rest.count];
         if (best === undefined || cost < best.cost || (cost === best.cost && count < best.count))
           best = { cost, count, bin, taken, rest };
       }
     }
-    if (best !== undefined) known.set(key, best);
+    if (best === undefined || effort.spent > LIMIT) return undefined;
+    known.set(key, best);
     return best;
   };
 
@@ -79,11 +93,14 @@ function* fillings(
   left: readonly number[],
   first: number,
   room: number,
+  effort: Effort,
 ): Generator<readonly number[]> {
   const taken = left.map(() => 0);
   const shortestLeft = (): number =>
     Math.min(...kinds.map((kind, i) => ((left[i] ?? 0) > (taken[i] ?? 0) ? kind.length : Number.POSITIVE_INFINITY)));
   function* from(kind: number, free: number): Generator<readonly number[]> {
+    effort.spent += 1;
+    if (effort.spent > LIMIT) return;
     const length = kinds[kind]?.length;
     if (length === undefined) {
       if (free < shortestLeft()) yield [...taken];

@@ -2,6 +2,7 @@ import type { Units } from "../../../parse/draft.ts";
 import { type Length, sayLength } from "../../../units/index.ts";
 import type { LayoutProof } from "../../build.ts";
 import type { Stock } from "../../design.ts";
+import { sayBoardLength } from "./say-board.ts";
 import type { Trim } from "./trim.ts";
 
 interface Claim {
@@ -20,7 +21,10 @@ interface Claim {
  */
 export function prove({ stock, count, countBound, kerf, trim, units }: Claim): LayoutProof {
   const say = (length: Length): string => sayLength(length, { units });
-  const sizes = `${say(stock.soldWidth)} × ${stock.soldLengths.map(say).join(" or ")}`;
+  const lengths = stock.soldLengths.map((length) =>
+    stock.form === "sheet" ? say(length) : sayBoardLength(length, units),
+  );
+  const sizes = `${say(stock.soldWidth)} × ${lengths.join(" or ")}`;
   const trimmed =
     stock.form === "sheet"
       ? `sheets ${sizes} with ${say(trim.sheet)} squared off two edges`

@@ -3,7 +3,6 @@ import {
   add,
   ceil,
   divide,
-  inches,
   type Length,
   max,
   millimetres,
@@ -18,6 +17,7 @@ import {
 } from "../../../units/index.ts";
 import type { Layout, Purchase } from "../../build.ts";
 import type { Stock } from "../../design.ts";
+import { sayBoardLength } from "../cutting/say-board.ts";
 import { boardFeet } from "./board-feet.ts";
 
 /** Bought for each board foot of parts where boards have random widths and knots: 30 % more. Common practice, no source. */
@@ -86,8 +86,7 @@ const bare = (length: Length, units: Units): string => printLength(length, { uni
 /** `48 × 96 in`, `8 ft`, `6 in × 8 ft`: the width only where the name does not give it. */
 function sizeOf(stock: Stock, length: Length, units: Units): string {
   if (stock.form === "sheet") return `${bare(stock.soldWidth, units)} × ${sayLength(length, { units })}`;
-  const feet = divide(length, inches(12));
-  const long = units === "inch" && feet.d === 1n ? `${feet.n} ft` : sayLength(length, { units });
+  const long = sayBoardLength(length, units);
   const named = stock.width !== null && stock.width.n === stock.soldWidth.n && stock.width.d === stock.soldWidth.d;
   return named ? long : `${sayLength(stock.soldWidth, { units })} × ${long}`;
 }
