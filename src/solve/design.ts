@@ -7,6 +7,8 @@ import type { Contact, Solid } from "../geometry/index.ts";
 import type { Axis, Method, Units } from "../parse/draft.ts";
 import type { Length } from "../units/length.ts";
 
+export type { Axis, Units };
+
 export interface Design {
   readonly title: string;
   readonly subtitle: string;

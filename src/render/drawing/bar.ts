@@ -1,5 +1,5 @@
 /** The scale in words, with a bar to lay a rule on: it shows whether the printer kept the size. */
-import type { Units } from "../../parse/draft.ts";
+import type { Units } from "../../solve/design.ts";
 import { inches, type Length, millimetres, toNumber } from "../../units/index.ts";
 import type { Item } from "../document.ts";
 import { BLACK, GREY, WHITE } from "../palette.ts";

@@ -1,5 +1,5 @@
 /** The usual ratios: ISO 5455 in metric plans, the carpenter's and architect's scales in inch plans. */
-import type { Units } from "../../parse/draft.ts";
+import type { Units } from "../../solve/design.ts";
 import { UNITS_PER_INCH } from "../../units/length.ts";
 
 export interface Scale {

@@ -1,8 +1,8 @@
 /** Phrases of the text alternatives. */
 import type { View } from "../../geometry/picture/index.ts";
 import type { Vec } from "../../geometry/types.ts";
-import type { Units } from "../../parse/draft.ts";
 import type { Build, BuiltPart, Step } from "../../solve/build.ts";
+import type { Units } from "../../solve/design.ts";
 import { subtract } from "../../units/index.ts";
 import type { Pen } from "./drawing.ts";
 import { outsideOf } from "./outside.ts";

@@ -72,7 +72,7 @@ const typographic = ({ units }: Design, length: Length): string =>
   `${printLength(length, { units, style: "typographic" }).text}\u202f${units === "inch" ? "in" : "mm"}`;
 
 function builtPart(part: Part, line: CutLine, stocks: ReadonlyMap<string, Stock>): BuiltPart {
-  const cubicMillimetres = toNumber(volume(part.solid)) / UNITS_PER_MM ** 3;
+  const cubicMillimetres = toNumber(volume(part.solid)) / (UNITS_PER_MM * UNITS_PER_MM * UNITS_PER_MM);
   const density = stocks.get(part.stock)?.density ?? 0;
   return { ...part, mark: line.mark, name: line.name, mass: (cubicMillimetres / 1e9) * density };
 }

@@ -1,8 +1,7 @@
 /** Parts, blanks and the cut list, as the record has them. */
 import type { Solid } from "../../../geometry/index.ts";
-import type { Axis } from "../../../parse/draft.ts";
 import type { Blank, Build, BuiltPart, CutLine } from "../../../solve/build.ts";
-import type { Feature } from "../../../solve/design.ts";
+import type { Axis, Feature } from "../../../solve/design.ts";
 import { printLength } from "../../../units/index.ts";
 import type { Frame } from "./frame.ts";
 import type { Json } from "./json.ts";

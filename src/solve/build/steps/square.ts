@@ -26,7 +26,7 @@ export function squareOf(work: Work, parts: readonly string[]): { value: Length;
   );
   if (corners.includes(false)) return null;
   const inch = work.design.units === "inch";
-  const exact = Math.sqrt(size(a) ** 2 + size(b) ** 2);
+  const exact = Math.sqrt(size(a) * size(a) + size(b) * size(b));
   const value = roundTo(rational(Math.round(exact)), work.design.precision);
   const near = inch ? inches(1, 16) : millimetres(3, 2);
   return { value, within: less(value, inches(36)) ? near : inch ? inches(1, 8) : millimetres(3) };
