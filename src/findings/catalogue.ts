@@ -36,6 +36,7 @@ import { largerThanAnySheet } from "./rules/larger-than-any-sheet.ts";
 import { lengthIncludesTenons } from "./rules/length-includes-tenons.ts";
 import { likeCircle } from "./rules/like-circle.ts";
 import { likeOfGroup } from "./rules/like-of-group.ts";
+import { likeOfMirror } from "./rules/like-of-mirror.ts";
 import { lineWithoutColon } from "./rules/line-without-colon.ts";
 import { littleLeftToPlane } from "./rules/little-left-to-plane.ts";
 import { longerThanAnyBoard } from "./rules/longer-than-any-board.ts";
@@ -82,7 +83,6 @@ import { shapeLeavesNothing } from "./rules/shape-leaves-nothing.ts";
 import { sizeAndOutside } from "./rules/size-and-outside.ts";
 import { sizeOutOfRange } from "./rules/size-out-of-range.ts";
 import { spaceAfterColon } from "./rules/space-after-colon.ts";
-import { stockMissing } from "./rules/stock-missing.ts";
 import { stockSizeNotPositive } from "./rules/stock-size-not-positive.ts";
 import { tabIndent } from "./rules/tab-indent.ts";
 import { tenonTooBig } from "./rules/tenon-too-big.ts";
@@ -147,6 +147,7 @@ export const catalogue: readonly Rule<never>[] = [
   lengthIncludesTenons,
   likeCircle,
   likeOfGroup,
+  likeOfMirror,
   lineWithoutColon,
   littleLeftToPlane,
   longerThanAnyBoard,
@@ -193,7 +194,6 @@ export const catalogue: readonly Rule<never>[] = [
   sizeAndOutside,
   sizeOutOfRange,
   spaceAfterColon,
-  stockMissing,
   stockSizeNotPositive,
   tabIndent,
   tenonTooBig,

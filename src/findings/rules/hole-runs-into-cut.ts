@@ -9,7 +9,7 @@ export const holeRunsIntoCut = rule<{ readonly part: string; readonly hole: stri
   explain: `A hole that breaks into a mortise, a groove or a lap leaves its screw without wood, or cuts what sits there.`,
   wrong: stepExample([
     "top: 12 }",
-    "top: 12, groove: { in: bottom, near: left, in from: 1/2, wide: 1/2, deep: 1/2 } }",
+    "top: 12, groove: { in: bottom, near: front, in from: 1 1/2, wide: 1/2, deep: 3/4 }, hole: { in: top, from left: 12, from front: 1 3/4, diameter: 1/2, deep: 1 } }",
   ]),
   right: stepExample(),
   basis: "geometry",

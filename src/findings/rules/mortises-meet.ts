@@ -10,7 +10,7 @@ export const mortisesMeet = rule<{ readonly part: string; readonly wood: string 
   wrong: stepExample(
     [
       "  right-leg:",
-      "  rail: { made of: lumber, as: on edge, between: [left-leg, right-leg], front: 0, bottom: 2 }\n  second: { made of: lumber, as: on edge, between: [left-leg, right-leg], front: 1 3/4, bottom: 2 }\n  right-leg:",
+      "  rail: { made of: lumber, as: on edge, between: [left-leg, right-leg], front: 0, bottom: 2 }\n  second: { made of: lumber, as: on edge, between: [left-leg, right-leg], front: 1 17/32, bottom: 2 }\n  right-leg:",
     ],
     [
       "joints:",

@@ -49,12 +49,13 @@ export const noPossibleOrder = rule<Args>({
   explain: `A piece can be built when it can be taken apart again: a part, or parts that are already joined, must be able to leave in a straight line without passing through what stays, and each fastener needs room for a tool behind its head when its joint is made.
 
 The finding names what locks, or the fastener that nothing reaches.`,
+  // Heads on both sides of the tread: whichever board comes second covers the heads that hold the first.
   wrong: stepExample(
+    ["height: 12", "height: 13 1/2"],
     [
       "joints:",
-      "  lid: { made of: lumber, as: lying flat, left: 1 1/2, right: 22 1/2, front: 0, under: tread }\njoints:\n  - { join: lid, to: [left-leg, right-leg], with: dado, deep: 3/8, stopped: 1/2 from front }",
+      "  upper: { made of: lumber, as: lying flat, left: 4, right: 20, front: 0, on: tread }\n  lower: { made of: lumber, as: lying flat, left: 4, right: 20, front: 0, under: tread }\njoints:\n  - { join: tread, to: [upper, lower], with: screws }",
     ],
-    ["join: tread, to: [left-leg, right-leg], with: screws", "join: [left-leg, right-leg], to: tread, with: dado, deep: 1/2, stopped: 1/2 from front"],
   ),
   right: stepExample(),
   basis: "geometry",

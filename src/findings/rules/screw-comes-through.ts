@@ -16,6 +16,8 @@ export const screwComesThrough = rule<{
   help: () => "use a shorter one, or leave the length out: the longest that fits is then chosen",
   explain: `A point that comes out scratches and hurts. 1/8 in of wood should stay over it; less than that shows when the surface is sanded.`,
   wrong: stepExample(
+    ["height: 12", "height: 3"],
+    ["top: 12", "top: 3"],
     ["with: screws", "with: screws, screw: { gauge: 14, length: 6 }"],
     [
       "left-leg: { made of: lumber, as: upright, facing: left, left: 0, front: 0, bottom: 0, under: tread }",
@@ -23,6 +25,8 @@ export const screwComesThrough = rule<{
     ],
   ),
   right: stepExample(
+    ["height: 12", "height: 3"],
+    ["top: 12", "top: 3"],
     ["with: screws", "with: screws, screw: { gauge: 8, length: 2 1/2 }"],
     [
       "left-leg: { made of: lumber, as: upright, facing: left, left: 0, front: 0, bottom: 0, under: tread }",

@@ -1,9 +1,9 @@
 import type { Finding } from "../../findings/finding.ts";
 import { hasErrors, type Outcome } from "../../findings/outcome.ts";
 import { sizeOutOfRange } from "../../findings/rules/size-out-of-range.ts";
-import { stockMissing } from "../../findings/rules/stock-missing.ts";
 import { unknownStock } from "../../findings/rules/unknown-stock.ts";
 import { nearest } from "../../findings/suggest.ts";
+import { isEmpty } from "../../geometry/index.ts";
 import type { BoardSize, Draft, Formula, SizeDraft } from "../../parse/draft.ts";
 import { type Length, UNITS_PER_INCH, UNITS_PER_MM } from "../../units/length.ts";
 import { printLength } from "../../units/print-length.ts";
@@ -16,7 +16,7 @@ import { expand } from "./expand/expand.ts";
 import { cutJoints } from "./joinery/join.ts";
 import { Bench } from "./joinery/work.ts";
 import { finishJoints } from "./joints.ts";
-import { judge } from "./judge.ts";
+import { judge, vanished } from "./judge.ts";
 import { blankBox } from "./lengthening.ts";
 import { onePerPlace } from "./one-per-place.ts";
 import { finishPart, shapedPiece } from "./parts.ts";
@@ -69,10 +69,7 @@ function solve(draft: Draft): Outcome<Design> {
   const stockOf = (entry: Entry): Stock | null =>
     cells.get(`stock ${entry.id}`, entry.id, entry.at, () => {
       const { madeOf } = entry.draft;
-      if (!madeOf) {
-        report(stockMissing(entry.at, { name: entry.id, known: [...stock.keys()] }));
-        return null;
-      }
+      if (!madeOf) return null;
       const found = stock.get(madeOf.value);
       if (found === undefined)
         report(
@@ -122,6 +119,8 @@ function solve(draft: Draft): Outcome<Design> {
     const own = stockOf(piece.entry);
     return own ? [finishPart(piece, own, report, print)] : [];
   });
+  findings.push(...vanished(finished));
+  if (finished.some((part) => isEmpty(part.solid))) return { findings };
   const byId = new Map(finished.map((part) => [part.id, part]));
   const centre = triple((axis) => middleOf(finished, axis));
   const joints = finishJoints(jointed, byId, {

@@ -1,9 +1,10 @@
 import type { Finding } from "../../findings/finding.ts";
 import { headNotInJoint } from "../../findings/rules/head-not-in-joint.ts";
 import { jointDoesNotTouch } from "../../findings/rules/joint-does-not-touch.ts";
-import { contact, distance } from "../../geometry/index.ts";
+import { partsOverlap } from "../../findings/rules/parts-overlap.ts";
+import { contact, distance, overlapDepth } from "../../geometry/index.ts";
 import type { Method } from "../../parse/draft.ts";
-import type { Length } from "../../units/length.ts";
+import { type Length, TOLERANCE } from "../../units/length.ts";
 import { rational } from "../../units/rational.ts";
 import type { Joint, Part } from "../design.ts";
 import type { Directory } from "./expand/directory.ts";
@@ -39,6 +40,18 @@ function finishJoint(
   const contacts = contact(join.solid, to.solid);
   if (contacts.length === 0) {
     const apart = distance(join.solid, to.solid);
+    const inside = overlapDepth(join.solid, to.solid);
+    if (inside > TOLERANCE) {
+      const by = context.print(rational(Math.round(inside)));
+      context.report(
+        partsOverlap(
+          joining.to.at,
+          { first: join.id, second: to.id, by },
+          { also: [{ at: draft.at, label: "joined here" }] },
+        ),
+      );
+      return null;
+    }
     context.report(
       jointDoesNotTouch(draft.at, {
         join: join.id,

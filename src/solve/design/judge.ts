@@ -12,10 +12,12 @@ import { axisAt, enclosing, faceOf, INDICES } from "./space.ts";
 
 type Print = (length: Length) => string;
 
+/** Parts of which nothing is left. */
+export const vanished = (parts: readonly Part[]): readonly Finding[] =>
+  parts.filter((part) => isEmpty(part.solid)).map((part) => shapeLeavesNothing(part.at, { name: part.id }));
+
 /** Is it a piece of furniture: no two parts in one place, every part joined to the rest, as big as it should be? */
 export function judge(design: Design, outside: Box | null, draft: Draft, print: Print): readonly Finding[] {
-  const empty = design.parts.filter((part) => isEmpty(part.solid));
-  if (empty.length > 0) return empty.map((part) => shapeLeavesNothing(part.at, { name: part.id }));
   return [...overlaps(design, print), ...floating(design), ...(outside ? misses(design, outside, draft, print) : [])];
 }
 

@@ -8,6 +8,8 @@ import { matchPath, reportMatch } from "./match.ts";
 export interface Directory {
   /** Null when nothing, or more than one thing, fits; reported. */
   readonly find: (reference: Reference) => readonly Entry[] | null;
+  /** Whether the words name something, one thing or several; never reported. */
+  readonly knows: (path: readonly string[]) => boolean;
   readonly byId: ReadonlyMap<string, Entry>;
 }
 
@@ -27,6 +29,7 @@ export function createDirectory({ entries, groups, failed }: Expansion, report: 
   const known = new Map<string, readonly Entry[] | null>();
   return {
     byId: new Map(entries.map((entry) => [entry.id, entry])),
+    knows: (path) => matchPath(paths, path).length > 0,
     find(reference) {
       const name = reference.path.join(".");
       const before = known.get(name);

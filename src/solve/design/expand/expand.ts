@@ -2,6 +2,7 @@ import type { Finding } from "../../../findings/finding.ts";
 import { countNotWhole } from "../../../findings/rules/count-not-whole.ts";
 import { likeCircle } from "../../../findings/rules/like-circle.ts";
 import { likeOfGroup } from "../../../findings/rules/like-of-group.ts";
+import { likeOfMirror } from "../../../findings/rules/like-of-mirror.ts";
 import { mirrorWithoutDirection } from "../../../findings/rules/mirror-without-direction.ts";
 import type { Draft, Formula, NodeDraft, PartDraft, Reference } from "../../../parse/draft.ts";
 import { type Rational, toNumber } from "../../../units/rational.ts";
@@ -60,6 +61,10 @@ export function expand(
     if (!model) return null;
     if (model.kind === "group") {
       report(likeOfGroup(like.at, { name: like.path.join(".") }));
+      return null;
+    }
+    if (model.mirrorOf) {
+      report(likeOfMirror(like.at, { name: like.path.join("."), original: model.mirrorOf.path.join(".") }));
       return null;
     }
     const whole = fill(model, seen);

@@ -21,7 +21,16 @@ const tolerance = rational(TOLERANCE);
 /**
  * How far the wood reaches from a point on a solid's skin, straight into it along an axis. Exact. Zero where there is no wood.
  */
-export function depthAt(solid: Solid, from: Point, axis: AxisIndex, sign: 1 | -1): Length {
+export const depthAt = (solid: Solid, from: Point, axis: AxisIndex, sign: 1 | -1): Length =>
+  runAt(solid, from, axis, sign).depth;
+
+/** The same, and whether there is more wood beyond: then a cut lies in the way. */
+export function runAt(
+  solid: Solid,
+  from: Point,
+  axis: AxisIndex,
+  sign: 1 | -1,
+): { readonly depth: Length; readonly interrupted: boolean } {
   const runs = solid.pieces.flatMap((piece) => {
     const run = runThrough(piece, from, axis, sign);
     return run ? [run] : [];
@@ -29,10 +38,10 @@ export function depthAt(solid: Solid, from: Point, axis: AxisIndex, sign: 1 | -1
   runs.sort((a, b) => compare(a.from, b.from) || compare(a.to, b.to));
   let reach = ZERO;
   for (const run of runs) {
-    if (less(add(reach, tolerance), run.from)) break;
+    if (less(add(reach, tolerance), run.from)) return { depth: reach, interrupted: true };
     reach = max(reach, run.to);
   }
-  return reach;
+  return { depth: reach, interrupted: false };
 }
 
 /** The stretch of the ray that lies inside a convex piece, its skin counted in. */

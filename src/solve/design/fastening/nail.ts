@@ -1,3 +1,4 @@
+import { holeRunsIntoCut } from "../../../findings/rules/hole-runs-into-cut.ts";
 import { screwComesThrough } from "../../../findings/rules/screw-comes-through.ts";
 import { screwTooShort } from "../../../findings/rules/screw-too-short.ts";
 import { inches, type Length, millimetres } from "../../../units/length.ts";
@@ -5,7 +6,7 @@ import { add, compare, less, multiply, negate, rational, subtract } from "../../
 import type { Arrangement, Fastener } from "../../design.ts";
 import { shift, unit } from "../space.ts";
 import { SOLD_LENGTHS, WIRE } from "./catalogue.ts";
-import { depthAt } from "./line.ts";
+import { depthAt, runAt } from "./line.ts";
 import { placesOf } from "./places-of.ts";
 import { type FasteningContext, options, type Site } from "./site.ts";
 
@@ -22,7 +23,11 @@ export function nails(
   const { shank, head: headSize } = WIRE[kind];
   const fasteners: Fastener[] = [];
   for (const [number, at] of places.points.entries()) {
-    const through = depthAt(head.solid, at, axis, sign > 0 ? -1 : 1);
+    const { depth: through, interrupted } = runAt(head.solid, at, axis, sign > 0 ? -1 : 1);
+    if (interrupted || through.n === 0n) {
+      context.report(holeRunsIntoCut(site.draft.at, { part: head.id, hole: kind, cut: "cut" }));
+      return [];
+    }
     const room = depthAt(hold.solid, at, axis, sign);
     const length = lengthFor(kind, site, through, room, context);
     if (!length) return [];

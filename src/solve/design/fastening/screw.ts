@@ -1,3 +1,4 @@
+import { holeRunsIntoCut } from "../../../findings/rules/hole-runs-into-cut.ts";
 import { screwComesThrough } from "../../../findings/rules/screw-comes-through.ts";
 import { screwNearEdge } from "../../../findings/rules/screw-near-edge.ts";
 import { screwSizeUnknown } from "../../../findings/rules/screw-size-unknown.ts";
@@ -8,7 +9,7 @@ import { roundTo } from "../../../units/round.ts";
 import type { Arrangement, Fastener, Hole } from "../../design.ts";
 import { shift, unit } from "../space.ts";
 import { INCH_SCREWS, METRIC_SCREWS, type ScrewSize, SOLD_LENGTHS } from "./catalogue.ts";
-import { depthAt } from "./line.ts";
+import { depthAt, runAt } from "./line.ts";
 import { placesOf } from "./places-of.ts";
 import { type FasteningContext, options, type Site } from "./site.ts";
 
@@ -22,7 +23,12 @@ export function screws(site: Site, offset: Length, context: FasteningContext): r
   if (!places || counterbore === null || oversized === null) return [];
   const [fasteners, holes]: [Fastener[], Hole[]] = [[], []];
   for (const [number, at] of places.points.entries()) {
-    const through = subtract(depthAt(head.solid, at, axis, sign > 0 ? -1 : 1), counterbore);
+    const passed = runAt(head.solid, at, axis, sign > 0 ? -1 : 1);
+    if (passed.interrupted || passed.depth.n === 0n) {
+      context.report(holeRunsIntoCut(draft.at, { part: head.id, hole: "screw", cut: "cut" }));
+      return [];
+    }
+    const through = subtract(passed.depth, counterbore);
     const room = depthAt(hold.solid, at, axis, sign);
     const size = sizeFor(site, through, context);
     if (!size) return [];

@@ -104,7 +104,7 @@ export function createNames(context: NamesContext): Names {
   const ofNamedPart = (path: readonly string[], word: string, at: Formula["at"]): Quantity | null => {
     const parts = context.parts();
     const asked = isFace(word) || isAxis(word) || ["thickness", "width", "length"].includes(word);
-    if (!parts || (path.length === 1 && !asked) || path.length === 1) {
+    if (!parts || (path.length === 1 && (asked || !parts.directory.knows(path)))) {
       const known = [...draft.sizes.keys(), ...(parts ? [...parts.directory.byId.keys()] : [])];
       report(unknownName(at, { name: path.join("."), nearest: nearest(path.join("."), known) }));
       return null;
