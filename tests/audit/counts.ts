@@ -21,30 +21,39 @@ export function* counts(model: Model): Violations {
   yield* boards(model);
 }
 
-/** Units in which one is one; of a box or a pound nobody can say how many are in it. */
+/** Units in which one is one; of a box nobody can say how many are in it. */
 const SINGLE = ["", "each", "piece", "pieces"];
-const isSingle = ({ unit, item }: Purchase): boolean => SINGLE.includes(unit) || item.endsWith(unit);
-const enough = (bought: readonly Purchase[], need: number): boolean =>
-  bought.some((line) => !isSingle(line)) || bought.reduce((so, line) => so + line.quantity + line.onHand, 0) >= need;
+const total = (lines: readonly Purchase[]): number => lines.reduce((so, line) => so + line.quantity + line.onHand, 0);
 
 function* fasteners({ record }: Model): Violations {
   for (const item of new Set(record.fasteners.map((fastener) => fastener.item))) {
     const need = record.fasteners.filter((fastener) => fastener.item === item).length;
     const bought = record.purchases.filter((line) => line.section === "fasteners" && line.item === item);
-    if (bought.length === 0 || !enough(bought, need))
-      yield violation("purchases add up", item, `${need} are used, ${bought.map((line) => line.quantity)} bought`);
+    const singly = bought.every((line) => SINGLE.includes(line.unit));
+    if (bought.length === 0 || (singly && total(bought) < need))
+      yield violation("purchases add up", item, `${need} are used, ${total(bought)} bought`);
   }
 }
 
-/** As many sheets as there are layouts of bought sheets; of boards at least as many, where they are counted singly. */
+/** 1 in × 12 in × 12 in, in mm³. */
+const BOARD_FOOT = 144 * 25.4 ** 3;
+
+/** As many sheets and boards as are laid out and bought; of lumber by volume, at least what is in the blanks. */
 function* boards({ record }: Model): Violations {
-  const layouts = (kind: string) => record.layouts.filter((l) => l.kind === kind && l.source === "buy").length;
+  const layouts = (kind: string) => record.layouts.filter((layout) => layout.kind === kind);
+  const toBuy = (kind: string) => layouts(kind).filter((layout) => layout.source === "buy").length;
   const bought = (section: string) => record.purchases.filter((line) => line.section === section);
   const sheets = bought("sheets").reduce((so, line) => so + line.quantity, 0);
-  if (sheets !== layouts("sheet"))
-    yield violation("purchases add up", "sheets", `${layouts("sheet")} are laid out, ${sheets} bought`);
-  const singly = bought("lumber").every((line) => /^(|each|boards?|pieces?|lengths?)$/.test(line.unit));
-  const lumber = bought("lumber").reduce((so, line) => so + line.quantity, 0);
-  if (singly && lumber !== layouts("board"))
-    yield violation("purchases add up", "boards", `${layouts("board")} are laid out, ${lumber} bought`);
+  if (sheets !== toBuy("sheet"))
+    yield violation("purchases add up", "sheets", `${toBuy("sheet")} are laid out, ${sheets} bought`);
+  const lumber = bought("lumber");
+  const quantity = lumber.reduce((so, line) => so + line.quantity, 0);
+  if (lumber.every((line) => line.unit.startsWith("board f"))) {
+    const wood = layouts("board").flatMap(({ thickness, placements }) =>
+      placements.map(({ width, length }) => thickness * width * length),
+    );
+    const need = wood.reduce((so, one) => so + one, 0) / BOARD_FOOT;
+    if (total(lumber) < need) yield violation("purchases add up", "lumber", `${need} board feet in ${quantity}`);
+  } else if (lumber.every((line) => !line.unit.startsWith("board f")) && quantity !== toBuy("board"))
+    yield violation("purchases add up", "boards", `${toBuy("board")} are laid out, ${quantity} bought`);
 }

@@ -221,6 +221,14 @@ export const lists: readonly Row[] = [
     "purchases add up",
   ],
   [
+    "too little lumber by volume",
+    slab,
+    (r) => {
+      Object.assign(at(r.purchases, 1), { quantity: 0.67, unit: "board feet" });
+    },
+    "purchases add up",
+  ],
+  [
     "a fixed part more than the steps know",
     stool,
     (r) => {

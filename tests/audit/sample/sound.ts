@@ -57,6 +57,10 @@ export const SOUND: readonly Sound[] = [
       knob(r, part, x, z);
     for (const hole of r.holes.slice(-2)) hole.plugged = true;
   }),
+  but("lumber bought by volume", slab, (r) => {
+    // Four boards of 20 × 100 × 200 mm: 0.678 board feet.
+    for (const line of r.purchases.slice(1, 2)) Object.assign(line, { quantity: 0.7, unit: "board feet" });
+  }),
   ["a lid", () => lidded(-110)],
   ["a slide under an open lid", () => underTheLid(90)],
   ["a roof let down to a screw's head", () => lowered(397)],
