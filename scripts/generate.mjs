@@ -1,4 +1,4 @@
-// npm run generate: everything in the project that is made from something else in it, except the fonts (scripts/fonts.mjs).
+// npm run generate: everything in the project that is made from something else.
 import { spawnSync } from "node:child_process";
 import { mkdirSync, readFileSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
@@ -7,8 +7,10 @@ import { findings } from "./docs/findings.mjs";
 import { reference } from "./docs/reference.mjs";
 import { load } from "./load.mjs";
 
-const { status } = spawnSync(process.execPath, ["scripts/catalogue.mjs"], { cwd: root, stdio: "inherit" });
-if (status !== 0) process.exit(1);
+for (const script of ["scripts/catalogue.mjs", "scripts/fonts.mjs"]) {
+  const { status } = spawnSync(process.execPath, [script], { cwd: root, stdio: ["ignore", "ignore", "inherit"] });
+  if (status !== 0) process.exit(1);
+}
 
 const { catalogue, examplesOf, jsonSchema, recordSchema } = await load("scripts/docs/sources.ts");
 const preface = readFileSync(join(root, "scripts/docs/preface.md"), "utf8");
