@@ -1,0 +1,68 @@
+import type { Broken } from "./broken.ts";
+
+/** Joints and fasteners that do not hold. */
+export const JOINTS: readonly Broken[] = [
+  {
+    what: "two parts placed by each other",
+    from: "front: outside.front\n      up",
+    to: "front: left-end.back-leg.front\n      up",
+    rule: "parts-overlap",
+    line: "back-leg:",
+    help: "move one of them",
+    mend: ["front: left-end.back-leg.front", "front: outside.front"],
+  },
+  {
+    what: "a part that misses its mate",
+    from: "    between: [left-end.lower-rail, right-end.lower-rail]\n",
+    to: "    left: 6\n    right: right-end.lower-rail.left\n",
+    rule: "joint-does-not-touch",
+    line: "join: [left-end.lower-rail, right-end.lower-rail]",
+    help: "1 1/2 in",
+    mend: ["left: 6", "left: 4 1/2"],
+  },
+  {
+    what: "a joint left out",
+    from: "    to: stretcher\n",
+    to: "    to: left-end.top-rail\n",
+    rule: "joint-does-not-touch",
+    line: "left-end.lower-rail, right",
+    help: "leave this pair out",
+    mend: ["to: left-end.top-rail", "to: stretcher"],
+  },
+  {
+    what: "a screw that is too long",
+    from: "screw: { gauge: 8, length: 1 1/4 }",
+    to: "screw: { gauge: 8, length: 1 3/4 }",
+    rule: "screw-comes-through",
+    line: "1 3/4",
+    help: "leave the length out",
+    mend: ["{ gauge: 8, length: 1 3/4 }", "{ gauge: 8 }"],
+  },
+  {
+    what: "a screw that is too short",
+    from: "screw: { gauge: 8, length: 2 1/2 }",
+    to: "screw: { gauge: 8, length: 1 1/2 }",
+    rule: "screw-too-short",
+    line: "length: 1 1/2",
+    help: "longer than 1 1/2 in",
+    mend: ["length: 1 1/2", "length: 2"],
+  },
+  {
+    what: "a gauge that is not sold",
+    from: "gauge: 10",
+    to: "gauge: 9",
+    rule: "screw-size-unknown",
+    line: "gauge: 9",
+    help: "one of these gauges",
+    mend: ["gauge: 9", "gauge: 10"],
+  },
+  {
+    what: "a piece longer than any board",
+    from: "value: 42",
+    to: "value: 420",
+    rule: "longer-than-any-board",
+    line: "seat-slat:",
+    help: "",
+    mend: ["420", "42"],
+  },
+];
