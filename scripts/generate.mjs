@@ -7,8 +7,13 @@ import { findings } from "./docs/findings.mjs";
 import { reference } from "./docs/reference.mjs";
 import { load } from "./load.mjs";
 
-for (const script of ["scripts/catalogue.mjs", "scripts/fonts.mjs"]) {
-  const { status } = spawnSync(process.execPath, [script], { cwd: root, stdio: ["ignore", "ignore", "inherit"] });
+const biome = "node_modules/@biomejs/biome/bin/biome";
+for (const args of [
+  ["scripts/catalogue.mjs"],
+  ["scripts/fonts.mjs"],
+  [biome, "format", "--write", "src/findings/catalogue.ts", "src/render/typeset/metrics"],
+]) {
+  const { status } = spawnSync(process.execPath, args, { cwd: root, stdio: ["ignore", "ignore", "inherit"] });
   if (status !== 0) process.exit(1);
 }
 
