@@ -5,7 +5,7 @@ import type { Column } from "../typeset/cell.ts";
 import type { Section } from "../typeset/flow.ts";
 import type { Rich } from "../typeset/lines.ts";
 import { table } from "../typeset/table.ts";
-import { body, type Plan, sectionHeading, subheading } from "./plan.ts";
+import { body, capital, type Plan, sectionHeading } from "./plan.ts";
 
 const columns: readonly Column[] = [
   { head: "", align: "tick" },
@@ -32,10 +32,9 @@ export function cutList({ build, frame, printer }: Plan): Section | null {
     `Finished sizes in ${printer.unit === "in" ? "inches" : "millimetres"}; the length runs along the grain.`,
     ...(tenons ? ["Tenons and tongues are included in the length."] : []),
   ];
-  const atoms = build.design.stock.flatMap((stock) => {
-    const rows = build.cutList.filter((line) => line.stock === stock.name).map(row);
-    if (rows.length === 0) return [];
-    return [...subheading(stock.label, width, 16), ...table({ columns, rows, width, above: 4 })];
+  const rows = build.design.stock.flatMap((stock) => {
+    const own = build.cutList.filter((line) => line.stock === stock.name).map(row);
+    return own.length === 0 ? [] : [capital(stock.label), ...own];
   });
   return {
     name: "cut-list",
@@ -45,7 +44,7 @@ export function cutList({ build, frame, printer }: Plan): Section | null {
     atoms: [
       ...sectionHeading("cut-list", "Cut list", width),
       ...body(sentences.join(" "), width, { keep: true }),
-      ...atoms,
+      ...table({ columns, rows, width, above: 8 }),
     ],
   };
 }

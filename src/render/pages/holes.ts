@@ -28,11 +28,11 @@ export function holesAndScrews({ build, frame, printer }: Plan): Section | null 
   const unit = printer.unit === "in" ? "inches" : "millimetres";
   return {
     name: "holes",
-    title: "Holes and screws",
+    title: "Holes and fasteners",
     kind: "holes",
     start: "fits",
     atoms: [
-      ...sectionHeading("holes", "Holes and screws", width),
+      ...sectionHeading("holes", "Holes and fasteners", width),
       ...(holes.length === 0
         ? []
         : [
@@ -43,7 +43,7 @@ export function holesAndScrews({ build, frame, printer }: Plan): Section | null 
             }),
             ...holes,
           ]),
-      ...(screws.length === 0 ? [] : [...subheading("Screws and other fasteners", width), ...screws]),
+      ...(screws.length === 0 ? [] : [...subheading("Fasteners", width), ...screws]),
     ],
   };
 }

@@ -8,7 +8,7 @@ import { type Atom, baseline, block } from "../typeset/atom.ts";
 import type { FlowAtom, Section } from "../typeset/flow.ts";
 import { label } from "../typeset/lines.ts";
 import { layoutPicture } from "./pictures.ts";
-import { body, type Plan, sectionHeading, subheading } from "./plan.ts";
+import { body, capital, type Plan, sectionHeading, subheading } from "./plan.ts";
 
 export function layoutPages(plan: Plan): Section | null {
   const { build, frame, printer } = plan;
@@ -35,7 +35,7 @@ export function layoutPages(plan: Plan): Section | null {
 function stockAtoms(plan: Plan, stock: Stock, layouts: readonly Layout[]): FlowAtom[] {
   const { build, frame } = plan;
   const proofs = build.layoutProof.filter((proof) => proof.stocks.includes(stock.name));
-  const heads = subheading(`${stock.label}: ${count(layouts)}`, frame.width, 20);
+  const heads = subheading(`${capital(stock.label)}: ${count(layouts)}`, frame.width, 20);
   const lines = proofs.flatMap((proof) => body(proofText(proof), frame.width, { keep: true, above: 0 }));
   const groups = alike(layouts);
   return [...heads, ...lines, ...groups.map((group) => ({ ...layoutAtom(plan, group), of: stock.name }))];
@@ -48,7 +48,7 @@ function count(layouts: readonly Layout[]): string {
 
 /** What is known of the count, and under which conditions. */
 export function proofText({ optimal, count: used, countBound: bound, assumes }: LayoutProof): string {
-  const given = assumes === "" ? "" : ` This holds for ${assumes}.`;
+  const given = assumes === "" ? "" : ` Reckoned for ${assumes}.`;
   if (optimal) return `Fewer will not do.${given}`;
   if (used > bound) return `No layout does with fewer than ${bound}; this one takes ${used}.${given}`;
   return `Choose the boards with this layout in hand.${given}`;

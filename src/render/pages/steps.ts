@@ -32,7 +32,7 @@ export function stepPages(plan: Plan): Section | null {
       i === 0 ? { above: FIRST, taken: above } : { above: BETWEEN, taken: 0 },
     ),
   );
-  return { name: "steps", title: "Step by step", kind: "steps", start: "page", atoms: [...heading, ...atoms] };
+  return { name: "steps", title: "Step by step", kind: "steps", start: "fits", atoms: [...heading, ...atoms] };
 }
 
 const pictureWidth = ({ frame }: Plan): number => Math.floor(frame.width * 0.45);

@@ -6,15 +6,24 @@ export interface Need {
   readonly least: number;
 }
 
+/** Text in a narrower column than this is hard to read. */
+const NARROW = 100;
+
 /**
- * Widths that fill `available` at most. Where all fits on one line each column gets what it needs, and `stretch` the rest;
- * else the columns give up width in proportion to what they can lose, down to their longest words, and then below.
+ * Widths that fill `available` at most. Where all fits on one line each column gets what it needs, and `stretch` the rest.
+ * Else the column that stretches gives up width first; then all do, in proportion to what they can lose, down to their
+ * longest words, and then below.
  */
 export function shareWidth(needs: readonly Need[], available: number, stretch: number | null): number[] {
   const natural = needs.reduce((sum, need) => sum + need.natural, 0);
   const least = needs.reduce((sum, need) => sum + need.least, 0);
   if (natural <= available)
     return needs.map((need, i) => (i === stretch ? need.natural + available - natural : need.natural));
+  const yielding = stretch === null ? undefined : needs[stretch];
+  if (yielding !== undefined) {
+    const left = available - (natural - yielding.natural);
+    if (left >= Math.max(yielding.least, NARROW)) return needs.map((need, i) => (i === stretch ? left : need.natural));
+  }
   if (least >= available) return needs.map((need) => (need.least * available) / least);
   const share = (available - least) / (natural - least);
   return needs.map((need) => need.least + (need.natural - need.least) * share);

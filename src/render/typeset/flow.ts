@@ -48,9 +48,11 @@ export function flow(sections: readonly Section[], frame: Frame): Filled[] {
     const last = sheets[sheets.length - 1];
     if (last === undefined || !joins(section, last, frame)) sheets.push(blank(section.kind, frame));
     else last.y += SPACE.section;
-    sheets[sheets.length - 1]?.begins.push(section.name);
     const begun = new Set<Wrap>();
-    for (const clump of clumps(section.atoms)) place(clump, section.kind, sheets, begun, frame);
+    for (const [i, clump] of clumps(section.atoms).entries()) {
+      const first = place(clump, section.kind, sheets, begun, frame);
+      if (i === 0) first?.begins.push(section.name);
+    }
   }
   return sheets.map(({ kind, of, begins, placed }) => ({ kind, of, begins, items: nest(placed, 0, frame.x) }));
 }
@@ -77,9 +79,19 @@ function clumps(atoms: readonly FlowAtom[]): FlowAtom[][] {
   return result;
 }
 
-/** Puts a clump below what is placed, on a new page where it does not fit, and over several pages where it fits on none. */
-function place(clump: readonly FlowAtom[], kind: string, sheets: Sheet[], begun: Set<Wrap>, frame: Frame): void {
+/**
+ * Puts a clump below what is placed, on a new page where it does not fit, and over several pages where it fits on none.
+ * Gives the page on which it begins.
+ */
+function place(
+  clump: readonly FlowAtom[],
+  kind: string,
+  sheets: Sheet[],
+  begun: Set<Wrap>,
+  frame: Frame,
+): Sheet | undefined {
   const bottom = frame.y + frame.height + 1e-6;
+  let first: Sheet | undefined;
   let needed = clump.reduce((sum, atom) => sum + atom.above + atom.height, 0);
   for (const atom of clump) {
     let sheet = sheets[sheets.length - 1] ?? blank(kind, frame);
@@ -92,11 +104,13 @@ function place(clump: readonly FlowAtom[], kind: string, sheets: Sheet[], begun:
         if (wrap.head !== undefined && begun.has(wrap))
           put(sheet, { ...wrap.head, within: atom.within.slice(0, depth + 1) }, 0);
     }
+    first ??= sheet;
     put(sheet, atom, sheet.placed.length === 0 ? 0 : atom.above);
     if (atom.of !== undefined && !sheet.of.includes(atom.of)) sheet.of.push(atom.of);
     for (const wrap of atom.within) begun.add(wrap);
     needed -= atom.above + atom.height;
   }
+  return first;
 }
 
 function put(sheet: Sheet, atom: Atom, above: number): void {

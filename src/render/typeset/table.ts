@@ -5,7 +5,7 @@ import { BLACK, onGrid, RULE, TYPE } from "../style.ts";
 import { type Atom, baseline, type Wrap } from "./atom.ts";
 import { bodyStyle, type Column, columnNeed, paintCell, plain, type SetColumn } from "./cell.ts";
 import { shareWidth } from "./columns.ts";
-import { breakLines, type Line, label, paintLine, type Rich } from "./lines.ts";
+import { breakLines, type Line, paintLine, type Rich } from "./lines.ts";
 
 export interface TableOptions {
   readonly columns: readonly Column[];
@@ -33,7 +33,7 @@ export function table({ columns, rows, width, above = 0 }: TableOptions): Atom[]
   const head = headRow(set, right);
   const wrap: Wrap = { role: "table", head };
   const body = rows.flatMap((row, i) =>
-    typeof row === "string" ? [headingRow(row, set.length, i === 0)] : bodyRows(row, set, right),
+    typeof row === "string" ? [headingRow(row, set.length, right, i === 0)] : bodyRows(row, set, right),
   );
   return [{ ...head, above }, ...body].map((atom, i, all) => ({
     ...atom,
@@ -96,11 +96,12 @@ function headRow(set: readonly SetColumn[], right: number): Atom {
 }
 
 /** A title inside the table; the other cells of the row are empty. */
-function headingRow(text: string, columns: number, first: boolean): Atom {
+function headingRow(text: string, columns: number, width: number, first: boolean): Atom {
+  const lines = breakLines(text, TYPE.strong, width);
   const space = first ? PAD : 3 * PAD;
   const cells = Array.from({ length: columns }, (): Item => ({ kind: "group", role: "cell", items: [] }));
   return {
-    height: onGrid(space + TYPE.strong.leading + PAD),
+    height: onGrid(space + lines.length * TYPE.strong.leading + PAD),
     above: 0,
     keep: true,
     within: [],
@@ -112,7 +113,9 @@ function headingRow(text: string, columns: number, first: boolean): Atom {
           {
             kind: "group",
             role: "header cell",
-            items: [label(text, TYPE.strong, x, y + space + baseline(TYPE.strong))],
+            items: lines.flatMap((l, i) =>
+              paintLine(l, TYPE.strong, x, y + space + i * TYPE.strong.leading + baseline(TYPE.strong)),
+            ),
           },
           ...cells.slice(1),
         ],

@@ -111,7 +111,7 @@ test("what has nothing to say does not appear", () => {
     "Tools",
     "Cut list",
     "Cutting layouts",
-    "Holes and screws",
+    "Holes and fasteners",
     "Step by step",
   ]);
 });

@@ -42,6 +42,16 @@ test("the column that stretches takes the rest", () => {
   ).toEqual([10, 90]);
 });
 
+test("the column that stretches gives up width before the others do", () => {
+  const list = [
+    { natural: 100, least: 40 },
+    { natural: 400, least: 60 },
+  ];
+  expect(shareWidth(list, 300, 1)).toEqual([100, 200]);
+  expect(shareWidth(list, 300, null)[0]).toBeLessThan(100);
+  expect(shareWidth(list, 150, 1)[0]).toBeLessThan(100);
+});
+
 test("a column of text is cut where atoms may part, and nothing is lost", () => {
   const atoms = [20, 20, 20, 20].map((height, i) => block(height, () => [], { above: 4, keep: i === 1 }));
   const [now, later] = cutStack(stack(atoms), 50);

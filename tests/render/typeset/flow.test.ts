@@ -37,6 +37,11 @@ describe("sections", () => {
       [],
     ]);
   });
+  test("begin on the page where their first lines come to stand", () => {
+    const [tall, rest] = [box(300), Array.from({ length: 20 }, () => box(20))];
+    const pages = flow([section("a", [box(200)]), section("b", [tall, ...rest])], frame);
+    expect(pages.map((p) => p.begins)).toEqual([["a"], ["b"], []]);
+  });
   test("may ask for a page of their own", () => {
     expect(flow([section("a", [box(20)]), section("b", [box(20)], "page")], frame)).toHaveLength(2);
   });
