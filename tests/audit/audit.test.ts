@@ -1,6 +1,7 @@
 import { expect, test } from "vitest";
 import { importsOf } from "../tidy/imports.ts";
 import { filesBelow } from "../tidy/source.ts";
+import { counts } from "./broken/counts.ts";
 import { driving } from "./broken/driving.ts";
 import { fits } from "./broken/fits.ts";
 import { form } from "./broken/form.ts";
@@ -9,11 +10,23 @@ import { layouts } from "./broken/layouts.ts";
 import { lists } from "./broken/lists.ts";
 import { motions } from "./broken/motions.ts";
 import { replay } from "./broken/replay.ts";
+import { travel } from "./broken/travel.ts";
 import { audit, sameBytes } from "./index.ts";
 import { SOUND } from "./sample/sound.ts";
 import { CHECKS } from "./violation.ts";
 
-const ROWS = [...form, ...fits, ...lists, ...replay, ...driving, ...holes, ...motions, ...layouts];
+const ROWS = [
+  ...form,
+  ...fits,
+  ...lists,
+  ...counts,
+  ...replay,
+  ...travel,
+  ...driving,
+  ...holes,
+  ...motions,
+  ...layouts,
+];
 
 test.each(SOUND)("a sound record keeps every promise: %s", (_, sample) => {
   expect(audit(sample())).toEqual([]);
