@@ -8,7 +8,7 @@ export type { Work } from "./draft.ts";
 
 /** The steps, numbered, each knowing what must be done before it; and the tools that they use. */
 export function stepsOf(work: Work): { readonly steps: readonly Step[]; readonly tools: ReturnType<typeof toolsFor> } {
-  const drafts = [...makingSteps(work), ...joiningSteps(work)];
+  const drafts = withoutRepeats([...makingSteps(work), ...joiningSteps(work)]);
   const lastOf = new Map(drafts.map((draft, i) => [stepToken(draft.unit), `step ${i + 1}`]));
   const named = (text: string): string => text.replace(/\{step of [^}]*\}/g, (token) => lastOf.get(token) ?? token);
   const steps = drafts.map(
@@ -30,6 +30,13 @@ export function stepsOf(work: Work): { readonly steps: readonly Step[]; readonly
   const done = steps.map((step, i) => ({ ...step, after: after[i] ?? [] }));
   return { steps: done, tools: toolsFor(work, done) };
 }
+
+/** A caution stands where a kind of work begins, not again in each step of a run. */
+const withoutRepeats = (drafts: readonly StepDraft[]): readonly StepDraft[] =>
+  drafts.map((draft, i) => {
+    const before = drafts[i - 1]?.cautions ?? [];
+    return { ...draft, cautions: draft.cautions.filter((caution) => !before.includes(caution)) };
+  });
 
 function partsOf(work: Work, step: StepDraft): ReadonlySet<string> {
   const blanks = new Map(work.blanks.map((blank) => [blank.id, blank.part]));

@@ -22,7 +22,7 @@ export function joiningSteps(work: Work): readonly StepDraft[] {
 }
 
 function unitSteps(work: Work, copies: Copies, units: readonly Unit[]): readonly StepDraft[] {
-  const groups = copies.all.map((unit) => grouped(work, unit.moves));
+  const groups = copies.all.map((unit) => grouped(work, unit));
   const own = groups[0] as (typeof groups)[number];
   let up: Direction = [0, 0, 1];
   return own.map((moves, i) => {
@@ -74,7 +74,7 @@ function joiningStep(
     waits: glued ? [CLAMPED] : [],
     text: [
       ...turning(place),
-      ...joiningText(work, moves, first.arrivesBuilt ? `the ${builtName(first, place.units)}` : null),
+      ...joiningText(work, moves, place.up, first.arrivesBuilt ? `the ${builtName(first, place.units)}` : null),
       ...(square
         ? [
             `Check that it is square: the diagonals measure ${work.print(square.value)} each, equal within ${work.print(square.within)}.`,

@@ -71,10 +71,12 @@ export function alike(work: Work, a: Move, b: Move): boolean {
       .join();
   if (methods(a) !== methods(b)) return false;
   const same = a.arriving.every((id) => work.line(id).mark === work.line(b.arriving[0] as string).mark);
-  const glued = a.work.some(({ joint }) => joint.glue);
+  const glued = isGlued(a);
   // One after another in a glue-up, or the same part again: a row of slats.
   return glued ? a.starts || sameWay(a, b) : matesOf(a) === matesOf(b) && (same || nearlySame(work, a, b));
 }
+
+const isGlued = ({ work }: Move): boolean => work.some(({ joint }) => joint.glue);
 
 const isPanel = ({ work }: Move): boolean => work.every(({ joint }) => joint.method === "groove" && !joint.glue);
 
@@ -92,7 +94,11 @@ const matesOf = ({ work, arriving }: Move): string =>
 const MOST = 4;
 
 /** The moves of a unit in groups, each of which becomes a step. */
-export function grouped(work: Work, moves: readonly Move[]): readonly (readonly Move[])[] {
+export function grouped(work: Work, { named, moves }: Unit): readonly (readonly Move[])[] {
+  // A frame that has a name of its own is glued up in one go, while the glue is open.
+  const oneGlueUp =
+    moves.length <= MOST && moves.every((move) => isPanel(move) || (isGlued(move) && !move.arrivesBuilt));
+  if (named && oneGlueUp) return [moves];
   const groups: Move[][] = [];
   for (const move of moves) {
     const open = groups.at(-1);

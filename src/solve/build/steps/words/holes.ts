@@ -29,11 +29,11 @@ function whatText({ print }: Work, part: Part, list: readonly Hole[]): string {
     return `Bore ${n} pocket ${word} into the ${face}, ${print(first.diameter)} for the head, 15° to the face.`;
   const kind = hole.kind === "oversized" ? "oversized " : hole.kind === "dowel" ? "dowel " : "";
   const depth = hole.through ? "right through" : `${print(last.depth)} deep`;
-  const bore = `Bore ${n} ${kind}${word} ${print(last.diameter)} in diameter into the ${face}, ${depth}`;
+  const bore = `Bore ${n} ${print(last.diameter)} ${kind}${word} into the ${face}, ${depth}`;
   if (hole.stages.length === 1) return `${bore}.`;
   return hole.kind === "clearance" && first.depth.n * last.depth.d * 4n < last.depth.n * first.depth.d
     ? `${bore}, and countersink for the heads.`
-    : `${bore}; first widen the mouth to ${print(first.diameter)}, ${print(first.depth)} deep, for the heads.`;
+    : `${bore}; first bore ${print(first.diameter)} wide and ${print(first.depth)} deep for the heads.`;
 }
 
 /** A pocket leans along the length: its face is the broad one that it starts in. */

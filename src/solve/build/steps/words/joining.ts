@@ -1,5 +1,5 @@
 import { type AxisIndex, faceOf, INDICES } from "../../../design/space.ts";
-import type { Fastener, Joint } from "../../../design.ts";
+import type { Direction, Fastener, Joint } from "../../../design.ts";
 import { capital, listed, numberWord, pluralOf, series, type Work } from "../draft.ts";
 import type { Move } from "../moves.ts";
 import { placeTexts } from "./place.ts";
@@ -14,7 +14,12 @@ interface Scene {
 }
 
 /** How the parts of a step go together: what to do, with what, from which side. `built` names a body that arrives as a whole. */
-export function joiningText(work: Work, moves: readonly Move[], built: string | null): readonly string[] {
+export function joiningText(
+  work: Work,
+  moves: readonly Move[],
+  up: Direction,
+  built: string | null,
+): readonly string[] {
   const arriving = moves.flatMap((move) => move.arriving);
   const joints = moves.flatMap((move) => move.work.map(({ joint }) => joint));
   const drives = moves.flatMap((move) => move.work.flatMap((w) => w.drives));
@@ -25,6 +30,7 @@ export function joiningText(work: Work, moves: readonly Move[], built: string | 
     ...driveTexts(
       work,
       drives.map(({ fastener }) => fastener),
+      up,
     ),
   ];
 }
@@ -112,11 +118,11 @@ const counted = (fasteners: readonly Fastener[]): readonly { item: string; list:
 const countText = (item: string, n: number): string =>
   n === 1 ? `1 ${item}` : `${n} ${item.replace(/^(wood screw|pocket screw|nail|brad|dowel)\b/, "$1s")}`;
 
-function driveTexts(work: Work, fasteners: readonly Fastener[]): readonly string[] {
+function driveTexts(work: Work, fasteners: readonly Fastener[], up: Direction): readonly string[] {
   return counted(fasteners).flatMap(({ item, list }) => {
     const through = listed(work, [...new Set(list.flatMap((f) => f.through))]);
     const into = listed(work, [...new Set(list.map((f) => f.into))]);
-    const sides = series([...new Set(list.map(sideOf))]);
+    const sides = series([...new Set(list.map((fastener) => sideOf(fastener, up)))]);
     const joints = new Set(list.map((f) => f.joint)).size;
     const each = list.length / joints;
     const share = joints > 1 && Number.isInteger(each) ? `, ${numberWord(each)} where each two parts meet` : "";
@@ -132,10 +138,12 @@ function driveTexts(work: Work, fasteners: readonly Fastener[]): readonly string
   });
 }
 
-/** The side of the piece that a head is driven from. */
-function sideOf({ direction }: Fastener): string {
+/** Where a head is driven from: as the work lies on the bench, else by the side of the finished piece. */
+function sideOf({ direction }: Fastener, up: Direction): string {
+  const upwards = INDICES.reduce<number>((so, i) => so + direction[i] * up[i], 0);
+  if (Math.abs(upwards) > 0.7) return upwards < 0 ? "above" : "below";
   const size = (i: AxisIndex): number => Math.abs(direction[i]);
   const axis = INDICES.reduce<AxisIndex>((best, i) => (size(i) > size(best) ? i : best), 0);
   const face = faceOf(axis, direction[axis] < 0);
-  return face === "top" ? "above" : face === "bottom" ? "below" : `the ${face}`;
+  return `the ${face}`;
 }
