@@ -42,6 +42,10 @@ export function beforeYouStart({ build, frame, printer }: Plan): Section {
       "Sizes",
       `are in ${longNames}, thickness × width × length, and rounded to ${printer.exact(design.precision)} ${printer.unit}. The length runs along the grain.`,
     ),
+    say(
+      "Pictures.",
+      "In the steps, what is new is tinted and has thick lines; what is there already has thin lines. Arrows show which way a part goes.",
+    ),
     say("Left, right, front and back", "are those of the finished piece as you stand before it."),
   ];
   return {

@@ -22,14 +22,17 @@ function facts({ build, printer }: Plan): (readonly [string, string])[] {
       : [([0, 1, 2] as const).map((i) => printer.rounded(subtract(outside.high[i], outside.low[i]))).join(" × ")];
   const mass = build.parts.reduce((sum, part) => sum + part.mass, 0);
   const weight = printer.unit === "in" ? `${Math.round(mass / KG_PER_POUND)}\u202flb` : `${Math.round(mass)}\u202fkg`;
-  const bench = build.steps.reduce((sum, step) => sum + step.bench, 0);
+  const bench = quarters(build.steps.reduce((sum, step) => sum + step.bench, 0));
   return [
     ...size.map((text) => ["Width × depth × height", `${text}\u202f${printer.unit}`] as const),
     ...(mass >= 1 ? [["Weight, about", weight] as const] : []),
     ["Parts", String(build.parts.length)] as const,
-    ...(bench > 0 ? [["At the bench", `${duration(bench)}`] as const] : []),
+    ...(bench > 0 ? [["At the bench, about", duration(bench)] as const] : []),
   ];
 }
+
+/** Minutes to the nearest quarter of an hour. */
+const quarters = (minutes: number): number => Math.round(minutes / 15) * 15;
 
 export function factItems(plan: Plan, x: number, y: number, width: number): Item[] {
   const rule = (at: number): Item => decoration(line(x, at, x + width, at, { width: 0.6, ink: BLACK }));

@@ -78,7 +78,7 @@ const layoutKey = ({ source, width, length, placements, cuts }: Layout): string 
 
 function layoutAtom(plan: Plan, { layout, numbers }: { layout: Layout; numbers: readonly number[] }): Atom {
   const { frame, printer } = plan;
-  const high = layout.kind === "sheet" ? frame.height * 0.62 : 120;
+  const high = layout.kind === "sheet" ? frame.height * 0.62 : 260;
   const picture = layoutPicture(plan, layout, { width: frame.width, height: high });
   const word = layout.kind === "sheet" ? "Sheet" : "Board";
   const which = numbers.length === 1 ? `${word} ${numbers[0]}` : `${word}s ${listed(numbers.map(String))}`;

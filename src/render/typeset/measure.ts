@@ -87,7 +87,7 @@ export function missingCharacters(text: string): string[] {
 
 /**
  * Text as it is printed: composed, blanks and controls as plain spaces, no formatting marks, □ for what the faces lack,
- * and inch fractions as fractions. Printing it again changes nothing.
+ * inch fractions as fractions, and a full blank before a unit. Printing it again changes nothing.
  */
 export function printable(text: string): string {
   const composed = text.normalize("NFC").replace(/\p{Cf}/gu, "");
@@ -101,7 +101,8 @@ const inchFractions = (text: string): string =>
     .replace(/(?<![\p{L}\p{N}/.⁄])([0-9]{1,3})\/(2|4|8|16|32|64|128)(?![\p{N}/⁄]|\.\p{N})/gu, (as, top, bottom) =>
       Number(top) < Number(bottom) && Number(top) % 2 === 1 ? `${top}${SLASH}${bottom}` : as,
     )
-    .replace(/(?<![\p{L}\p{N}.⁄])([0-9]{1,3}) (?=[0-9]{1,3}⁄)/gu, "$1\u202f");
+    .replace(/(?<![\p{L}\p{N}.⁄])([0-9]{1,3}) (?=[0-9]{1,3}⁄)/gu, "$1\u202f")
+    .replace(/\u202f(?=\p{L})/gu, "\u00a0");
 
 /** Heights of the faces as shares of the type size: capitals, small letters, and how far the longest letters reach. */
 export const CAP_HEIGHT = 0.66;

@@ -76,6 +76,7 @@ test.each([
   ["#8 × 2 1/2 in", "#8 × 2\u202f1⁄2 in"],
   ["winter 2024/25, 1/3 full, 2/4 time, 3/4/2025, 1/2.5", "winter 2024/25, 1/3 full, 2/4 time, 3/4/2025, 1/2.5"],
   ["and/or A1/2", "and/or A1/2"],
+  ["15\u202f1⁄2\u202fin", "15\u202f1⁄2\u00a0in"],
 ])("inch fractions and nothing else are set as fractions: %s", (typed, set) => {
   expect(printable(typed)).toBe(set);
   expect(printable(set)).toBe(set);
