@@ -1,6 +1,6 @@
 /** What every page is made from. */
 import type { Build } from "../../solve/build.ts";
-import type { Length } from "../../units/length.ts";
+import { inches, type Length, millimetres } from "../../units/length.ts";
 import { printLength, sayLength } from "../../units/print-length.ts";
 import type { Item } from "../document.ts";
 import type { Pen } from "../drawing/drawing.ts";
@@ -21,7 +21,7 @@ export interface Plan {
 export interface Printer {
   /** "in" or "mm". */
   readonly unit: string;
-  /** As it is, without the unit: for sizes that are rounded already. */
+  /** To the 128th of an inch or the tenth of a millimetre, without the unit: for sizes of drills, screws and boards, and what is rounded already. */
   readonly exact: (length: Length) => string;
   /** Rounded to the plan's precision, without the unit. */
   readonly rounded: (length: Length) => string;
@@ -31,7 +31,9 @@ export interface Printer {
 
 export function makePlan(build: Build, frame: Frame): Plan {
   const { units, precision } = build.design;
-  const exact = (length: Length): string => printLength(length, { units, style: "typographic" }).text;
+  const finest = units === "inch" ? inches(1, 128) : millimetres(1, 10);
+  const exact = (length: Length): string =>
+    printLength(length, { units, precision: finest, style: "typographic" }).text;
   const printer: Printer = {
     unit: units === "inch" ? "in" : "mm",
     exact,

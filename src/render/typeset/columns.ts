@@ -6,8 +6,8 @@ export interface Need {
   readonly least: number;
 }
 
-/** Text in a narrower column than this is hard to read. */
-const NARROW = 100;
+/** One column alone yields only while its text takes about so many lines. */
+const MOST_LINES = 3;
 
 /**
  * Widths that fill `available` at most. Where all fits on one line each column gets what it needs, and `stretch` the rest.
@@ -22,7 +22,8 @@ export function shareWidth(needs: readonly Need[], available: number, stretch: n
   const yielding = stretch === null ? undefined : needs[stretch];
   if (yielding !== undefined) {
     const left = available - (natural - yielding.natural);
-    if (left >= Math.max(yielding.least, NARROW)) return needs.map((need, i) => (i === stretch ? left : need.natural));
+    if (left >= Math.max(yielding.least, yielding.natural / MOST_LINES))
+      return needs.map((need, i) => (i === stretch ? left : need.natural));
   }
   if (least >= available) return needs.map((need) => (need.least * available) / least);
   const share = (available - least) / (natural - least);
