@@ -1,5 +1,7 @@
+import { Ajv2020 } from "ajv/dist/2020.js";
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
+import { recordSchema } from "../../src/render/write/record-schema.ts";
 import { auditOf, EXAMPLES, recordOf, said, solveText, textOf } from "./compiled.ts";
 
 /** The promises of the build record, proved by an auditor that shares no code with the program. */
@@ -13,6 +15,12 @@ describe.each(EXAMPLES)("%s", (name) => {
   it("keeps the promises of its record", () => {
     const { build } = solveText(text);
     expect(build && auditOf(text, build)).toEqual([]);
+  });
+
+  it("fits the published schema of the record", () => {
+    const { build } = solveText(text);
+    const valid = new Ajv2020({ strict: false }).compile(recordSchema);
+    expect(build && valid(JSON.parse(recordOf(text, build))), JSON.stringify(valid.errors)).toBe(true);
   });
 
   it("gives the same record twice, whatever was compiled between", () => {
