@@ -13,6 +13,7 @@ export interface Place {
 /** Finds the place of an output, or says (Misuse) why nothing may be written there. */
 export function outputPlace(path: string, { sources, replace }: WriteRules): Place {
   if (basename(path) === "") throw new Misuse("the output needs a name");
+  if (/[/\\]$/.test(path)) throw new Misuse(`${path} is a folder; name a file in it`);
   const folder = onFile(dirname(path), () => realpathSync(dirname(path)));
   // A rename in here would replace a device by a file.
   if (/^\/(dev|proc)(\/|$)/.test(folder)) throw new Misuse(`${path} is not a place for files; "-" is standard output`);

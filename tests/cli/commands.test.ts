@@ -4,6 +4,7 @@ import { Ajv2020 } from "ajv/dist/2020.js";
 import { expect, test } from "vitest";
 import { parse } from "yaml";
 import { main } from "../../src/cli/main.ts";
+import { STARTER } from "../../src/cli/starter.ts";
 import { catalogue } from "../../src/findings/catalogue.ts";
 import { LIMITS } from "../../src/parse/limits.ts";
 import { type FakeOptions, fakeWorld } from "./fake-world.ts";
@@ -129,3 +130,11 @@ test("new writes a plan in which nothing is found, and never over a file", async
   expect(await run(["check", "-"], { input: printed })).toMatchObject({ exit: 0, out: "Nothing was found.\n" });
   expect(await run(["new", "bench.yaml"])).toMatchObject({ exit: 2 });
 });
+
+test.each(["width=24", "width=48", "height=14", "height=19", "overhang=2 1/2"])(
+  "the first plan also works with %s",
+  async (set) => {
+    const { exit, out } = await run(["check", "-", "--set", set], { input: STARTER });
+    expect([exit, out]).toEqual([0, "Nothing was found.\n"]);
+  },
+);

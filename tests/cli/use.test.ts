@@ -37,6 +37,7 @@ test.each([
   [["check", "a.yaml", "--format", "xml"], /--format may be text, short or json, not "xml"/],
   [["check", "a.yaml", "--set", "width"], /--set needs a name and a value, such as --set width=48, not "width"/],
   [["check", "a.yaml", "--set", "=48"], /--set needs a name and a value/],
+  [["check", ""], /the plan has no name/],
   [["check", "missing.yaml"], /error: missing\.yaml: there is no such file or folder/],
   [["build", "missing.yaml", "-o", "-", "--record", "-"], /only one output can go to standard output/],
 ])("%j is wrong use, told in words", async (args, message) => {

@@ -91,6 +91,7 @@ test("refuses devices, the folders of devices, two equal names and no name", () 
   expect(to("/proc/self/fd/1")).toThrow(Misuse);
   expect(to(at("a"), at("./a"))).toThrow(/same name/);
   expect(to("")).toThrow(/needs a name/);
+  expect(to(at("new/"))).toThrow(/is a folder/);
   expect(readdirSync(folder)).toEqual([]);
 });
 
