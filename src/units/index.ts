@@ -3,6 +3,6 @@ export * from "./print-length.ts";
 export * from "./rational.ts";
 export * from "./read-measure.ts";
 export * from "./round.ts";
-export { tellLength } from "./tell-length.ts";
 export type { Measure, MeasureProblem } from "./scan-measure.ts";
 export { scanMeasure } from "./scan-measure.ts";
+export { tellLength } from "./tell-length.ts";
