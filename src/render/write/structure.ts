@@ -34,9 +34,9 @@ export function writeItems(pdf: Pdf, items: readonly Item[], parent: Element, ho
     else if (item.kind === "text") {
       if (holdsText) content(pdf, [item], target, link === undefined ? "Span" : "Link");
       else content(pdf, [item], below(pdf, parent, "P"), "P");
-    } else if (item !== link || !holdsText) writeLink(pdf, item, below(pdf, parent, "Link"));
+    } else if (item !== link || !holdsText) writeLink(pdf, item, below(pdf, parent, "Link"), item.to);
   }
-  if (link !== undefined && target !== parent) writeLink(pdf, link, target);
+  if (link !== undefined && target !== parent) writeLink(pdf, link, target, words(items));
 }
 
 function writeGroup(pdf: Pdf, group: Group, parent: Element): void {
@@ -84,8 +84,14 @@ function artifact(pdf: Pdf, parts: readonly Leaf[]): void {
 
 const paint = (pdf: Pdf, part: Leaf): void => (part.kind === "path" ? paintPath(pdf, part) : paintText(pdf, part));
 
-function writeLink(pdf: Pdf, { x, y, width, height, to }: Link, element: Element): void {
-  const options = { structParent: element, Contents: pdfText(to) };
+/** The text of a link, for readers that show it by itself. */
+const words = (items: readonly Item[]): string =>
+  leaves(items)
+    .flatMap((leaf) => (leaf.kind === "text" ? [leaf.text] : []))
+    .join(" ");
+
+function writeLink(pdf: Pdf, { x, y, width, height, to }: Link, element: Element, text: string): void {
+  const options = { structParent: element, Contents: pdfText(text) };
   const place = [pt(x), pt(y), pt(width), pt(height)] as const;
   if (/^(https?:\/\/|mailto:)/.test(to)) pdf.link(...place, to, options);
   else pdf.goTo(...place, to, options);
