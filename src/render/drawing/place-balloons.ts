@@ -6,7 +6,7 @@ import { circlePoint } from "../../geometry/angle.ts";
 import type { Item } from "../document.ts";
 import { balloon, balloonBox, leaderOf } from "./balloon.ts";
 import type { Pen, Spot } from "./drawing.ts";
-import { type Box, grown, type Plate, type Segment } from "./plate.ts";
+import { type Box, boxAround, grown, type Plate, type Segment } from "./plate.ts";
 
 export interface Label {
   readonly mark: string;
@@ -21,6 +21,8 @@ interface Place {
   readonly target: Spot;
   readonly box: Box;
   readonly leader: Segment;
+  /** Around the leader's end, which other leaders keep off. */
+  readonly dot: Box;
   readonly cost: number;
 }
 
@@ -43,12 +45,14 @@ export function placeBalloons(
       const old = places[i] ?? null;
       if (old) {
         plate.removeBox(old.box);
+        plate.removeBox(old.dot);
         plate.removeLeader(old.leader);
       }
       const best = bestPlace(label, plate, pen, ground) ?? old ?? bestPlace(label, plate, pen, ground, true);
       if (best && (best.centre[0] !== old?.centre[0] || best.centre[1] !== old?.centre[1])) changed = true;
       if (best) {
         plate.addBox(best.box);
+        plate.addBox(best.dot);
         plate.addLeader(best.leader);
       }
       places[i] = best;
@@ -85,7 +89,8 @@ function bestPlace(
         const slant = Math.min(Math.abs(cos), Math.abs(sin)) < 0.1 ? 3 : 0;
         const cost =
           least + slant + 14 * ground(centre) + 5 * plate.linesThrough(grown(box, 1)) + 2.5 * plate.linesAcross(leader);
-        if (!best || cost < best.cost) best = { centre, target, box, leader, cost };
+        if (!best || cost < best.cost)
+          best = { centre, target, box, leader, cost, dot: boxAround(target[0], target[1], 4, 4) };
       }
     });
   });

@@ -9,7 +9,7 @@ import { BLACK, WHITE } from "../../palette.ts";
 import { circle } from "../../shapes.ts";
 import type { Fit } from "../fit.ts";
 import { heading, onPage, strokes } from "../ink.ts";
-import type { Plate, Segment } from "../plate.ts";
+import { boxAround, type Plate, type Segment } from "../plate.ts";
 import { CHAIN, HIDDEN } from "../strokes.ts";
 
 /** A fastener in space as the picture shows it; units of 1/16 µm. */
@@ -81,6 +81,8 @@ export function drawDriven(one: Driven, stage: Stage, fit: Fit, plate: Plate): r
   const shank: Stroke = { width: Math.max(1.1, one.rod * fit.scale), ink: BLACK };
   const body = looked(stage, one.head, one.point, fit);
   for (const segment of [...body.seen, [point, mouth] as const]) plate.addLine(segment);
+  plate.addBox(boxAround(mouth[0], mouth[1], 5, 5));
+  plate.addBox(boxAround(head[0], head[1], 6, 6));
   if (one.isDowel) return strokes(body.seen, shank);
   const { along } = heading(head, point);
   const half = Math.max(2.4, (one.headWidth / 2) * fit.scale);

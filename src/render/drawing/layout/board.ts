@@ -1,0 +1,48 @@
+/** The board or sheet on the page: its length along the wider side of the frame. */
+import type { Layout, Rectangle } from "../../../solve/build.ts";
+import { type Length, toNumber } from "../../../units/index.ts";
+import type { Frame } from "../../style.ts";
+import type { Spot } from "../drawing.ts";
+import type { Box } from "../plate.ts";
+
+export interface Board {
+  /** Whether the grain runs across the page. */
+  readonly lying: boolean;
+  readonly box: Box;
+  readonly spot: (x: Length, y: Length) => Spot;
+  readonly rectangle: (r: Rectangle) => Box;
+  /** A length on paper. */
+  readonly long: (length: Length) => number;
+}
+
+/** How the board lies when drawn as large as the room allows. */
+export const liesDown = ({ width, length }: Layout, room: Frame): boolean => {
+  const [w, l] = [toNumber(width), toNumber(length)];
+  return Math.min(room.width / l, room.height / w) >= Math.min(room.width / w, room.height / l);
+};
+
+/** In the middle of the room's width, at its top. */
+export function boardOn(layout: Layout, room: Frame, scale: number, lying: boolean): Board {
+  const [wide, long] = [toNumber(layout.width) * scale, toNumber(layout.length) * scale];
+  const [across, down] = lying ? [long, wide] : [wide, long];
+  const left = room.x + (room.width - across) / 2;
+  const box = { left, top: room.y, right: left + across, bottom: room.y + down };
+  // Lying down is the upright board turned clockwise, so that neither is a mirror image.
+  const spot = (x: Length, y: Length): Spot => {
+    const [a, b] = [toNumber(x) * scale, toNumber(y) * scale];
+    return lying ? [box.left + b, box.top + a] : [box.left + a, box.bottom - b];
+  };
+  return {
+    lying,
+    box,
+    spot,
+    long: (length) => toNumber(length) * scale,
+    rectangle: ({ x, y, width, length }) => {
+      const [a, b] = [toNumber(x) * scale, toNumber(y) * scale];
+      const [w, l] = [toNumber(width) * scale, toNumber(length) * scale];
+      return lying
+        ? { left: box.left + b, top: box.top + a, right: box.left + b + l, bottom: box.top + a + w }
+        : { left: box.left + a, top: box.bottom - b - l, right: box.left + a + w, bottom: box.bottom - b };
+    },
+  };
+}

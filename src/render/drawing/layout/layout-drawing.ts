@@ -1,0 +1,150 @@
+/** A cutting layout: the board or sheet to scale with its parts, numbered cuts and offcuts, and the way of the grain. */
+import type { Build, Layout } from "../../../solve/build.ts";
+import type { Item } from "../../document.ts";
+import { BLACK, GREY, TINT, WHITE } from "../../palette.ts";
+import { rectangle } from "../../shapes.ts";
+import type { Frame } from "../../style.ts";
+import type { Drawing, Pen, Spot } from "../drawing.ts";
+import { arrowhead, centred, strokes } from "../ink.ts";
+import { type Box, boxAround, grown, Plate } from "../plate.ts";
+import { usualScale } from "../scale.ts";
+import { NARROW, OUTLINE } from "../strokes.ts";
+import { listed } from "../words.ts";
+import { type Board, boardOn, liesDown } from "./board.ts";
+import { drawCuts, drawSettings, settingsHeight } from "./cuts.ts";
+import { HATCH, hatch } from "./hatch.ts";
+import { labelInside, labelOutside } from "./part-label.ts";
+
+export interface LayoutDrawingOptions {
+  readonly frame: Frame;
+  readonly pen: Pen;
+}
+
+/** Room round the board for the numbers of cuts, labels and the grain. */
+const MARGIN = 18;
+const GRAIN = 16;
+
+/** The drawing fills the frame from its top; where the board is small, the foot of the frame stays empty. */
+export function layoutDrawing(build: Build, layout: Layout, { frame, pen }: LayoutDrawingOptions): Drawing {
+  const foot = settingsHeight(layout, pen, frame.width);
+  const room: Frame = {
+    x: frame.x + MARGIN,
+    y: frame.y + MARGIN,
+    width: frame.width - 2 * MARGIN,
+    height: frame.height - 2 * MARGIN - GRAIN - foot,
+  };
+  const lying = liesDown(layout, room);
+  const scale = usualScale(build.design.units, ({ points }) => {
+    const { box } = boardOn(layout, room, points, lying);
+    return box.right - box.left <= room.width && box.bottom - box.top <= room.height;
+  });
+  const board = boardOn(layout, room, scale.points, lying);
+  const plate = new Plate({ ...frame, height: frame.height - foot });
+  const outline = (box: Box, paint: Parameters<typeof rectangle>[4]): Item =>
+    rectangle(box.left, box.top, box.right - box.left, box.bottom - box.top, paint);
+  const parts = layout.placements.map((placement) => ({
+    box: board.rectangle(placement),
+    mark: placement.mark,
+    size: `${pen.print(placement.width)} × ${pen.print(placement.length)}`,
+  }));
+  const grain = grainArrow(board, plate, pen);
+  const labels = parts.map(({ box, mark, size }) => ({
+    box,
+    mark,
+    size,
+    items: labelInside(pen, mark, size, box, plate),
+  }));
+  const cuts = drawCuts(layout, board, plate, pen);
+  const beside = labels.flatMap(({ box, mark, size, items }) =>
+    items ? [] : labelOutside(pen, mark, size, box, board.box, plate),
+  );
+  const settingsTop = board.box.bottom + MARGIN + GRAIN;
+  return {
+    items: [
+      outline(board.box, { fill: WHITE }),
+      ...layout.offcuts.flatMap((offcut) => strokes(hatch(board.rectangle(offcut)), HATCH)),
+      ...parts.map(({ box }) => outline(box, { fill: TINT.light, stroke: NARROW })),
+      outline(board.box, { stroke: OUTLINE }),
+      ...layout.offcuts.flatMap((offcut) =>
+        offcutLabel(board.rectangle(offcut), `${pen.print(offcut.width)} × ${pen.print(offcut.length)}`, plate, pen),
+      ),
+      ...labels.flatMap(({ items }) => items ?? []),
+      ...cuts,
+      ...beside,
+      ...grain,
+      ...drawSettings(layout, pen, { ...frame, y: settingsTop }),
+    ],
+    alt: inWords(build, layout, pen),
+    scale: scale.text,
+  };
+}
+
+/** "Offcut" and its size on a white ground, where it is large enough to be worth a word. */
+function offcutLabel(box: Box, size: string, plate: Plate, pen: Pen): readonly Item[] {
+  const middle: Spot = [(box.left + box.right) / 2, (box.top + box.bottom) / 2];
+  for (const text of [`offcut ${size}`, size]) {
+    const { item, box: around } = centred(pen, text, middle, { ink: GREY });
+    const [wide, high] = [around.right - around.left + 6, around.bottom - around.top + 2];
+    if (wide > box.right - box.left || high > box.bottom - box.top) continue;
+    if (!plate.isFree(grown(around, 1))) continue;
+    plate.addBox(around);
+    return [rectangle(middle[0] - wide / 2, middle[1] - high / 2, wide, high, { fill: WHITE }), item];
+  }
+  return [];
+}
+
+/** A double arrow along the board's length, below it, with its name. */
+function grainArrow({ lying, box }: Board, plate: Plate, pen: Pen): readonly Item[] {
+  const y = box.bottom + MARGIN + GRAIN / 2 - 2;
+  const { item, box: text } = centred(pen, "grain", [box.left + 50, y], {});
+  const stroke = { width: 0.7, ink: BLACK };
+  plate.addBox(boxAround(box.left + 35, y, 70, 12));
+  if (!lying) {
+    const x = box.left + 8;
+    return [
+      ...strokes(
+        [
+          [
+            [x, y - 8],
+            [x, y + 8],
+          ],
+        ],
+        stroke,
+      ),
+      arrowhead([x, y - 9], [0, -1], BLACK, 6),
+      arrowhead([x, y + 9], [0, 1], BLACK, 6),
+      { ...item, x: x + 10 } as Item,
+    ];
+  }
+  return [
+    ...strokes(
+      [
+        [
+          [box.left + 2, y],
+          [text.left - 6, y],
+        ],
+      ],
+      stroke,
+    ),
+    arrowhead([box.left, y], [-1, 0], BLACK, 6),
+    arrowhead([text.left - 4, y], [1, 0], BLACK, 6),
+    item,
+  ];
+}
+
+function inWords(build: Build, layout: Layout, pen: Pen): string {
+  const { placements, cuts, offcuts, kind, width, length, stock } = layout;
+  const label = build.design.stock.find(({ name }) => name === stock)?.label ?? stock;
+  const rectangleWords = (r: { readonly width: typeof width; readonly length: typeof length }) =>
+    `${pen.print(r.width)} × ${pen.print(r.length)}`;
+  return [
+    `${kind === "sheet" ? "Sheet" : "Board"} of ${label}, ${pen.print(width)} × ${pen.print(length)}.`,
+    placements.length > 0 ? `Parts: ${listed(placements.map((p) => `${p.mark} ${rectangleWords(p)}`))}.` : "",
+    cuts.length > 0
+      ? `Cuts in order: ${listed(cuts.map((c) => `${c.number} ${c.kind} at ${pen.print(c.fence)}`))}.`
+      : "",
+    offcuts.length > 0 ? `Left over: ${listed(offcuts.map(rectangleWords))}.` : "",
+  ]
+    .filter((text) => text !== "")
+    .join(" ");
+}

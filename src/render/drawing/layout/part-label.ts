@@ -1,0 +1,102 @@
+/** Mark and size of a part on a board: inside where they fit, along or across, else beside the board with a leader. */
+import type { Item } from "../../document.ts";
+import { BLACK, WHITE } from "../../palette.ts";
+import { circle, rectangle } from "../../shapes.ts";
+import { CAP_HEIGHT } from "../../typeset/measure.ts";
+import { MARK_SIZE } from "../balloon.ts";
+import type { Pen, Spot } from "../drawing.ts";
+import { strokes } from "../ink.ts";
+import { type Box, boxAround, grown, type Plate, type Segment } from "../plate.ts";
+import { NARROW } from "../strokes.ts";
+
+interface Run {
+  readonly text: string;
+  readonly font: "bold" | "regular";
+  readonly size: number;
+}
+
+const AIR = 2;
+const BETWEEN = 5;
+
+/** The lines of a label, by how much they say: mark and size in a line, in two lines, the mark alone. */
+const forms = (mark: string, size: string): readonly (readonly (readonly Run[])[])[] => {
+  const big: Run = { text: mark, font: "bold", size: MARK_SIZE };
+  const small: Run = { text: size, font: "regular", size: 10 };
+  return size === "" ? [[[big]]] : [[[big, small]], [[big], [small]], [[big]]];
+};
+
+const LINE = 14;
+const widthOf = (pen: Pen, line: readonly Run[]): number =>
+  line.reduce((sum, run) => sum + pen.measure(run.text, run.font, run.size), (line.length - 1) * BETWEEN);
+
+/** Returns null where not even the mark fits. */
+export function labelInside(pen: Pen, mark: string, size: string, box: Box, plate: Plate): readonly Item[] | null {
+  const [wide, high] = [box.right - box.left, box.bottom - box.top];
+  for (const lines of forms(mark, size))
+    for (const turned of [false, true]) {
+      const [across, along] = turned ? [high, wide] : [wide, high];
+      const width = Math.max(...lines.map((line) => widthOf(pen, line)));
+      const height = (lines.length - 1) * LINE + MARK_SIZE * CAP_HEIGHT;
+      if (width + 2 * AIR > across || height + AIR > along) continue;
+      const middle: Spot = [(box.left + box.right) / 2, (box.top + box.bottom) / 2];
+      plate.addBox(boxAround(...middle, ...((turned ? [height, width] : [width, height]) as [number, number])));
+      return lines.flatMap((line, i) => setLine(pen, line, middle, (i - (lines.length - 1) / 2) * LINE, turned));
+    }
+  return null;
+}
+
+/** One line, centred on the spot and `down` points below it, or with the page turned a quarter to the left. */
+function setLine(pen: Pen, line: readonly Run[], [x, y]: Spot, down: number, turned: boolean): readonly Item[] {
+  let at = -widthOf(pen, line) / 2;
+  return line.map(({ text, font, size }): Item => {
+    const width = pen.measure(text, font, size);
+    const base = down + (size * CAP_HEIGHT) / 2;
+    const start = at;
+    at += width + BETWEEN;
+    const common = { kind: "text", text, font, size, ink: BLACK, width } as const;
+    return turned ? { ...common, x: x + base, y: y - start, turn: 90 } : { ...common, x: x + start, y: y + base };
+  });
+}
+
+/** Beside the board, with a leader into the part. */
+export function labelOutside(
+  pen: Pen,
+  mark: string,
+  size: string,
+  part: Box,
+  board: Box,
+  plate: Plate,
+): readonly Item[] {
+  const line = (forms(mark, size)[0] ?? [])[0] ?? [];
+  const width = widthOf(pen, line);
+  const target: Spot = [(part.left + part.right) / 2, (part.top + part.bottom) / 2];
+  const candidates: { centre: Spot; leader: Segment; cost: number }[] = [];
+  for (const row of [0, 1, 2])
+    for (let n = -12; n <= 12; n++) {
+      const x = target[0] + n * 12;
+      const up = board.top - 14 - row * LINE;
+      const down = board.bottom + 14 + row * LINE;
+      for (const [y, edge] of [
+        [up, 5],
+        [down, -5],
+      ] as const)
+        candidates.push({
+          centre: [x, y],
+          leader: [[Math.max(x - width / 2, Math.min(x + width / 2, target[0])), y + edge], target],
+          cost: Math.abs(n) * 12 + Math.abs(y - target[1]),
+        });
+    }
+  candidates.sort((a, b) => a.cost - b.cost);
+  const free = ({ centre }: { centre: Spot }) => plate.isFree(grown(boxAround(centre[0], centre[1], width, 10), 1.5));
+  const found = candidates.find((c) => free(c) && !plate.blocks(c.leader)) ?? candidates.find(free);
+  if (!found) return [];
+  const box = boxAround(found.centre[0], found.centre[1], width, 10);
+  plate.addBox(box);
+  plate.addLeader(found.leader);
+  return [
+    ...strokes([found.leader], NARROW),
+    circle(target[0], target[1], 1.2, { fill: BLACK }),
+    rectangle(box.left - 1, box.top - 1, width + 2, 12, { fill: WHITE }),
+    ...setLine(pen, line, found.centre, 0, false),
+  ];
+}

@@ -1,0 +1,134 @@
+import { describe, expect, test } from "vitest";
+import { FRONT, ISOMETRIC, viewFrom } from "../../../src/geometry/picture/index.ts";
+import { spans } from "../../../src/render/drawing/dimension/chain.ts";
+import { threeViews } from "../../../src/render/drawing/index.ts";
+import { axisScale } from "../../../src/render/drawing/piece-view.ts";
+import { crosses, Plate, passes } from "../../../src/render/drawing/plate.ts";
+import { usualScale, usualScales } from "../../../src/render/drawing/scale.ts";
+import { inches, type Length, subtract, sum, toInches } from "../../../src/units/index.ts";
+import { numbers } from "../../geometry/picture/scenes.ts";
+import { bench, bookcase, pen } from "./fixture.ts";
+import { paths, segmentsOf, texts, words } from "./look.ts";
+
+const frame = { x: 60, y: 64, width: 510, height: 640 };
+const print = (length: Length) => String(toInches(length));
+
+describe("chains", () => {
+  test("fill the outside size without a gap", () => {
+    const next = numbers(17);
+    for (let i = 0; i < 50; i++) {
+      const stops = Array.from({ length: 1 + Math.floor(next() * 6) }, () => inches(1 + Math.floor(next() * 640), 64));
+      const chain = spans(stops, inches(0), inches(12), print);
+      expect(sum(chain.map(({ from, to }) => subtract(to, from)))).toEqual(inches(12));
+      chain.slice(1).forEach(({ from }, j) => expect(from).toEqual(chain[j]?.to));
+    }
+  });
+
+  test("three alike in a row become one", () => {
+    const at = [2, 4, 6, 8].map((n) => inches(n));
+    expect(spans(at, inches(0), inches(9), print).map(({ text }) => text)).toEqual(["4 × 2", "1"]);
+    expect(spans([inches(2), inches(4)], inches(0), inches(9), print).map(({ text }) => text)).toEqual(["2", "2", "5"]);
+  });
+});
+
+describe("three views of the bench, from its source in the fixture", () => {
+  const { items } = threeViews(bench(), { frame, pen });
+  const said = words(items);
+  test("outside sizes, legs, aprons and slats", () => {
+    for (const text of ["42", "14", "18", "34", "7", pen.print(inches(27, 2)), `4 × ${pen.print(inches(23, 8))}`])
+      expect(said).toContain(text);
+    // The overhang and the thickness of a leg, left and right.
+    for (const text of [pen.print(inches(3, 2)), pen.print(inches(5, 2))])
+      expect(said.filter((w) => w === text).length).toBeGreaterThanOrEqual(2);
+  });
+
+  test("each outside size once", () => {
+    for (const text of ["42", "14", "18"]) expect(said.filter((w) => w === text)).toHaveLength(1);
+  });
+
+  test("larger sizes outside smaller ones", () => {
+    const y = (text: string) => texts(items).find((t) => t.text === text)?.y ?? 0;
+    const x = (text: string) => texts(items).find((t) => t.text === text)?.x ?? 0;
+    expect(y("42")).toBeGreaterThan(y("34"));
+    expect(x("18")).toBeLessThan(x(pen.print(inches(27, 2))));
+  });
+
+  test("a dimension line as long as what it measures", () => {
+    const scale = 72 / 12;
+    const xs = paths(items)
+      .filter(({ stroke, fill }) => stroke?.width === 0.35 && !fill)
+      .flatMap(segmentsOf)
+      .filter(([, y1, , y2]) => y1 === y2);
+    const row = (texts(items).find((t) => t.text === "42")?.y ?? 0) - 3.3;
+    const ends = xs.filter(([, y]) => Math.abs(y - row) < 0.5).flatMap(([x1, , x2]) => [x1, x2]);
+    expect(Math.max(...ends) - Math.min(...ends)).toBeCloseTo(42 * scale, 6);
+  });
+});
+
+test("the toe notch of a bookcase is measured in the side view", () => {
+  const said = words(threeViews(bookcase(), { frame, pen }).items);
+  for (const text of ["2", "9", pen.print(inches(5, 2))]) expect(said).toContain(text);
+});
+
+describe("scales", () => {
+  test("metric ones are those of ISO 5455 and the halves between", () => {
+    const texts = usualScales("mm").map(({ text }) => text);
+    for (const text of ["1:1", "1:2", "1:5", "1:10", "1:20", "1:50", "1:100"]) expect(texts).toContain(text);
+  });
+  test("an inch at 1:8 is nine points", () => {
+    const scale = usualScales("inch").find(({ text }) => text === "1:8");
+    expect((scale?.points ?? 0) * 406_400).toBeCloseTo(9, 12);
+  });
+  test("the largest that fits, however small", () => {
+    expect(usualScale("inch", ({ points }) => points * 406_400 <= 6).text).toBe("1:12");
+    const tiny = usualScale("mm", ({ points }) => points * 406_400 <= 0.05);
+    expect(tiny.points * 406_400).toBeLessThanOrEqual(0.05);
+  });
+  test("along the axes an isometric drawing is true to scale, an oblique one has none", () => {
+    expect(axisScale(ISOMETRIC)).toBeCloseTo(Math.sqrt(2 / 3), 12);
+    expect(axisScale(FRONT)).toBe(1);
+    expect(axisScale(viewFrom("askew", [3, -2, 1]))).toBeNull();
+  });
+});
+
+describe("places on the plate against points tried one by one", () => {
+  const next = numbers(31);
+  const spot = (): [number, number] => [next() * 100, next() * 100];
+  test("a segment through a box", () => {
+    for (let i = 0; i < 500; i++) {
+      const [a, b, c] = [spot(), spot(), spot()];
+      const box = { left: c[0], top: c[1], right: c[0] + 20, bottom: c[1] + 12 };
+      const hit = Array.from({ length: 2001 }, (_, k) => k / 2000).some((t) => {
+        const [x, y] = [a[0] + (b[0] - a[0]) * t, a[1] + (b[1] - a[1]) * t];
+        return x > box.left && x < box.right && y > box.top && y < box.bottom;
+      });
+      if (hit) expect(passes([a, b], box)).toBe(true);
+      else if (passes([a, b], box))
+        expect(
+          passes([a, b], {
+            ...box,
+            left: box.left + 0.2,
+            top: box.top + 0.2,
+            right: box.right - 0.2,
+            bottom: box.bottom - 0.2,
+          }),
+        ).toBe(false);
+    }
+  });
+  test("lines are found through the grid as without it", () => {
+    const plate = new Plate({ x: 0, y: 0, width: 100, height: 100 });
+    const lines = Array.from({ length: 60 }, () => [spot(), spot()] as const);
+    for (const line of lines) plate.addLine(line);
+    for (let i = 0; i < 100; i++) {
+      const [a, b] = [spot(), spot()];
+      const box = {
+        left: Math.min(a[0], b[0]),
+        right: Math.max(a[0], b[0]),
+        top: Math.min(a[1], b[1]),
+        bottom: Math.max(a[1], b[1]),
+      };
+      expect(plate.linesThrough(box)).toBe(lines.filter((l) => passes(l, box)).length);
+      expect(plate.linesAcross([a, b])).toBe(lines.filter((l) => crosses(l, [a, b])).length);
+    }
+  });
+});

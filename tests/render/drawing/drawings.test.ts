@@ -1,0 +1,99 @@
+import { describe, expect, test } from "vitest";
+import { BOTTOM, FRONT, ISOMETRIC } from "../../../src/geometry/picture/index.ts";
+import type { Drawing } from "../../../src/render/drawing/drawing.ts";
+import { explodedView, layoutDrawing, pieceView, stepPicture, threeViews } from "../../../src/render/drawing/index.ts";
+import type { Build } from "../../../src/solve/build.ts";
+import { bench, boardLayout, bookcase, pen, sheetLayout } from "./fixture.ts";
+import { circlesThatMeet, clashes, outside, paths, struck, words } from "./look.ts";
+import { randomBuild } from "./random-build.ts";
+
+const letter = { x: 60, y: 64, width: 510, height: 640 };
+const half = { x: 60, y: 90, width: 255, height: 290 };
+const builds: [string, Build][] = [
+  ["a bench", bench()],
+  ["a bookcase", bookcase()],
+  ...[1, 2, 3, 4].map((seed): [string, Build] => [`random ${seed}`, randomBuild(seed, 10)]),
+];
+
+const sound = (drawing: Drawing, frame: typeof letter) => {
+  expect(drawing.items.length).toBeGreaterThan(0);
+  expect(outside(drawing.items, frame)).toEqual([]);
+  expect(clashes(drawing.items)).toEqual([]);
+  expect(circlesThatMeet(drawing.items, 12)).toBe(0);
+  expect(drawing.alt).not.toBe("");
+};
+const marksOf = (build: Build, ids?: readonly string[]) =>
+  new Set(build.parts.filter(({ id }) => !ids || ids.includes(id)).map(({ mark }) => mark));
+
+describe.each(builds)("%s", (_, build) => {
+  test("three views: in the frame, no text on a text or a line, outside sizes and scale stated", () => {
+    const drawing = threeViews(build, { frame: letter, pen });
+    sound(drawing, letter);
+    expect(struck(drawing.items)).toEqual([]);
+    expect(drawing.scale).toMatch(/^1:\d+$/);
+    for (const word of ["Front", "Right side", "Top", `Scale ${drawing.scale}`])
+      expect(words(drawing.items)).toContain(word);
+    expect(drawing.alt).toMatch(/wide, .* deep and .* high/);
+  });
+
+  test("taken apart: every mark in a balloon", () => {
+    const drawing = explodedView(build, { frame: letter, pen });
+    sound(drawing, letter);
+    for (const mark of marksOf(build)) expect(words(drawing.items)).toContain(mark);
+    // One for each part: no mark here has more than eight.
+    expect(words(drawing.items)).toHaveLength(build.parts.length);
+  });
+
+  test("steps: every new mark in a balloon", () => {
+    for (const step of build.steps) {
+      const drawing = stepPicture(build, step, { frame: half, pen });
+      sound(drawing, half);
+      for (const mark of marksOf(build, step.shows.fresh)) expect(words(drawing.items)).toContain(mark);
+      for (const mark of marksOf(build, step.shows.fresh)) expect(drawing.alt).toContain(mark);
+    }
+  });
+
+  test("from one side: to scale or fitted", () => {
+    for (const view of [FRONT, ISOMETRIC, BOTTOM]) {
+      sound(pieceView(build, { frame: half, pen, view, shaded: true, hidden: true }), half);
+      sound(pieceView(build, { frame: letter, pen, view, scale: "fit" }), letter);
+    }
+  });
+
+  test("the same drawing again", () => {
+    for (const draw of [threeViews, explodedView]) {
+      const once = draw(build, { frame: letter, pen });
+      expect(draw(build, { frame: letter, pen })).toEqual(once);
+    }
+  });
+});
+
+describe("cutting layouts", () => {
+  const frame = { x: 60, y: 64, width: 510, height: 420 };
+  test.each([
+    ["a sheet", sheetLayout(), frame],
+    ["a board", boardLayout(), { ...frame, height: 130 }],
+    ["a sheet in a narrow column", sheetLayout(), { ...frame, width: 250, height: 500 }],
+  ])("%s", (_, layout, frame) => {
+    const drawing = layoutDrawing(bench(), layout, { frame, pen });
+    sound(drawing, frame);
+    const said = words(drawing.items);
+    for (const { mark } of layout.placements) expect(said).toContain(mark);
+    // Each cut has its number on the board and in the list of settings.
+    for (const { number, fence } of layout.cuts) {
+      expect(said.filter((w) => w === String(number)).length).toBeGreaterThanOrEqual(2);
+      expect(said).toContain(pen.print(fence));
+    }
+    expect(said).toContain("grain");
+  });
+
+  test("parts are drawn to scale and where they lie", () => {
+    const drawing = layoutDrawing(bench(), sheetLayout(), { frame, pen });
+    expect(drawing.scale).toBe("1:16");
+    const tall = paths(drawing.items).filter(({ fill, stroke }) => fill && stroke?.width === 0.35);
+    expect(tall).toHaveLength(sheetLayout().placements.length);
+    const [first] = tall;
+    const xs = (first?.steps ?? []).flatMap((s) => (s.to === "close" ? [] : [s.x]));
+    expect(Math.max(...xs) - Math.min(...xs)).toBeCloseTo((48 * 72) / 16, 6);
+  });
+});

@@ -1,0 +1,107 @@
+import { describe, expect, test } from "vitest";
+import { viewFrom } from "../../../src/geometry/picture/index.ts";
+import { stepPicture } from "../../../src/render/drawing/index.ts";
+import { chooseView } from "../../../src/render/drawing/step/views.ts";
+import { ACCENT, BLACK, contrast, GREY, luminance, TINT, WHITE } from "../../../src/render/palette.ts";
+import { bench, bookcase, pen } from "./fixture.ts";
+import { paths } from "./look.ts";
+
+const frame = { x: 0, y: 0, width: 255, height: 290 };
+
+describe("a step's picture", () => {
+  const build = bench();
+  const [, , third, slats] = build.steps;
+
+  test("new parts in lines at least twice as wide as what is there, and tinted", () => {
+    const { items } = stepPicture(build, third!, { frame, pen });
+    const solid = paths(items).filter(({ stroke, fill }) => stroke && !stroke.dash && !fill);
+    const widths = new Set(solid.map(({ stroke }) => stroke?.width ?? 0));
+    expect(widths).toContain(1);
+    expect(widths).toContain(0.35);
+    const tinted = paths(items).filter(({ fill }) => Object.values(TINT).some((t) => t === fill));
+    expect(tinted.length).toBeGreaterThan(0);
+  });
+
+  test("only the unit in hand is shown", () => {
+    const [first] = build.steps;
+    const alone = { ...build, parts: build.parts.filter(({ id }) => id.startsWith("left-end")) };
+    expect(stepPicture(build, first!, { frame, pen }).items).toEqual(stepPicture(alone, first!, { frame, pen }).items);
+  });
+
+  test("every screw is drawn: an axis, a head and a ring where it goes in", () => {
+    const { items } = stepPicture(build, slats!, { frame, pen });
+    expect(slats?.shows.fasteners).toHaveLength(6);
+    const heads = paths(items).filter(({ stroke }) => stroke?.width === 1.5);
+    expect(heads).toHaveLength(6);
+    const rings = paths(items).filter(({ stroke, fill }) => stroke?.width === 0.6 && fill === WHITE);
+    expect(rings).toHaveLength(6);
+  });
+
+  test("an arrow for each group that travels", () => {
+    const arrows = (step: typeof third) =>
+      paths(stepPicture(build, step!, { frame, pen }).items).filter(({ fill }) => fill === ACCENT).length;
+    expect(arrows(third)).toBe(2);
+    expect(arrows(slats)).toBe(1);
+  });
+
+  test("view and size stay from step to step of one unit", () => {
+    const before = stepPicture(build, third!, { frame, pen }).take;
+    const next = stepPicture(build, slats!, { frame, pen, before }).take;
+    expect(next?.view.towards).toEqual(before?.view.towards);
+  });
+
+  test("what lies on its face is drawn so, and a back seen from behind", () => {
+    const cabinet = bookcase();
+    const last = cabinet.steps[2]!;
+    const { take } = stepPicture(cabinet, last, { frame, pen });
+    // The back of the piece points to the ceiling, and the back is what is new.
+    expect(take?.view.towards[1]).toBeGreaterThan(0);
+    expect(take?.view.up[1]).toBeGreaterThan(0);
+  });
+
+  test("a step without parts has no picture", () => {
+    const empty = { ...third!, shows: { fresh: [], present: [], travel: [], fasteners: [] } };
+    expect(stepPicture(build, empty, { frame, pen }).items).toEqual([]);
+  });
+});
+
+describe("choosing a view", () => {
+  const parts = bookcase().parts;
+  const items = parts.map(({ id, solid }) => ({ id, solid }));
+  const subject = (id: string) => ({ items, fresh: new Set([id]), screws: [] });
+
+  test("turns to what is new, and not without need", () => {
+    expect(chooseView(subject("right-side"), [0, 0, 1], null).towards).toEqual([1, -1, 1]);
+    expect(chooseView(subject("left-side"), [0, 0, 1], null).towards[0]).toBe(-1);
+    expect(chooseView(subject("back"), [0, 0, 1], null).towards[1]).toBe(1);
+    const left = viewFrom("the front left and above", [-1, -1, 1]);
+    expect(chooseView(subject("top"), [0, 0, 1], left)).toBe(left);
+  });
+
+  test("screws must be seen going in", () => {
+    const screws = [{ at: [-100, 5 * 406_400, 5 * 406_400] as const, direction: [1, 0, 0] as const }];
+    expect(chooseView({ items, fresh: new Set(["left-side"]), screws }, [0, 0, 1], null).towards[0]).toBe(-1);
+  });
+});
+
+describe("palette", () => {
+  // WCAG 2.1: #767676 is the lightest grey with 4.5 : 1 on white (4.54), black on white is 21 : 1.
+  test("contrast after WCAG 2.1", () => {
+    expect(contrast([0, 0, 0], [1, 1, 1])).toBeCloseTo(21, 9);
+    expect(contrast([0x76 / 255, 0x76 / 255, 0x76 / 255], [1, 1, 1])).toBeCloseTo(4.54, 2);
+    expect(luminance([0.5, 0.25, 0.75])).toBeCloseTo(
+      0.2126 * ((0.5 + 0.055) / 1.055) ** 2.4 +
+        0.7152 * ((0.25 + 0.055) / 1.055) ** 2.4 +
+        0.0722 * ((0.75 + 0.055) / 1.055) ** 2.4,
+      12,
+    );
+  });
+
+  test("texts read on every ground, and the tints tell from paper without colour", () => {
+    for (const ink of [BLACK, GREY, ACCENT]) expect(contrast(ink, WHITE)).toBeGreaterThan(4.5);
+    for (const tint of Object.values(TINT)) expect(contrast(BLACK, tint)).toBeGreaterThan(7);
+    expect(luminance(TINT.light)).toBeLessThan(0.85);
+    expect(luminance(TINT.middle)).toBeLessThan(0.85 * luminance(TINT.light));
+    expect(luminance(TINT.dark)).toBeLessThan(0.85 * luminance(TINT.middle));
+  });
+});

@@ -1,0 +1,43 @@
+import { readdirSync, readFileSync } from "node:fs";
+import { describe, expect, test } from "vitest";
+import { solve } from "../../../src/compile.ts";
+import { render } from "../../../src/render/index.ts";
+import { MARGIN } from "../../../src/render/style.ts";
+import { boxOf, overlaps, textsOf, wordsOf } from "../boxes.ts";
+
+const folder = new URL("../../../examples/", import.meta.url);
+const files = readdirSync(folder, { recursive: true, encoding: "utf8" }).filter((file) => file.endsWith(".yaml"));
+
+describe.each(files.sort())("the pages of %s", (file) => {
+  const { value: build } = solve({ name: file, bytes: readFileSync(new URL(file, folder)) }, { sizes: new Map() });
+  if (build === undefined) throw new Error(`${file} does not compile`);
+  const pages = (["letter", "a4"] as const).flatMap((paper) => {
+    const { value } = render(build, { paper, date: "2025-03-01", version: "0.0.0" });
+    return (value?.pages ?? []).map((page) => ({ page, paper: value?.paper as { width: number; height: number } }));
+  });
+
+  test("no text lies on another", () => {
+    expect(pages.flatMap(({ page }) => overlaps(page))).toEqual([]);
+  });
+
+  test("all texts stand between the margins", () => {
+    for (const { page, paper } of pages)
+      for (const text of textsOf(page.items)) {
+        const [box, where] = [boxOf(text), `page ${page.number}: ${text.text}`];
+        expect(box.left, where).toBeGreaterThanOrEqual(MARGIN.left - 0.1);
+        expect(box.right, where).toBeLessThanOrEqual(paper.width - MARGIN.right + 0.1);
+        expect(box.bottom, where).toBeLessThanOrEqual(paper.height - MARGIN.bottom + 4);
+      }
+  });
+
+  test("every part, purchase and step is on them", () => {
+    const words = pages.map(({ page }) => wordsOf(page)).join("\n");
+    for (const { mark } of build.parts) expect(words.split("\n")).toContain(mark);
+    for (const { number } of build.steps)
+      expect(
+        pages.some(({ page }) => page.of.includes(`step ${number}`)),
+        `step ${number}`,
+      ).toBe(true);
+    expect(words).not.toMatch(/undefined|NaN|\[object|null\b/);
+  });
+});
