@@ -3,7 +3,7 @@ import { inches, type Length, millimetres } from "../../src/units/length.ts";
 import { readLength, readMeasure } from "../../src/units/read-measure.ts";
 
 /** Every way of writing a measure that the language has. 25.4 mm to the inch, exactly (yard and pound agreement of 1959). */
-const WRITTEN: readonly (readonly [text: string, inInches: Length, inMillimetres?: Length])[] = [
+const WRITTEN: [text: string, inInches: Length, inMillimetres?: Length][] = [
   ["34", inches(34), millimetres(34)],
   ["34 1/2", inches(69, 2), millimetres(69, 2)],
   ["34-1/2", inches(69, 2), millimetres(69, 2)],
@@ -37,7 +37,7 @@ const WRITTEN: readonly (readonly [text: string, inInches: Length, inMillimetres
 ];
 
 describe("a measure is read the way it is said", () => {
-  test.each(WRITTEN)("%s", (text, inInches, inMillimetres = inInches) => {
+  test.each(WRITTEN)("%s", (text: string, inInches: Length, inMillimetres: Length = inInches) => {
     expect(readLength(text, "inch")).toEqual(inInches);
     expect(readLength(text, "mm")).toEqual(inMillimetres);
   });

@@ -18,7 +18,7 @@ export function layoutPages(plan: Plan): Section | null {
     const mine = build.layouts.filter((layout) => layout.stock === stock.name);
     return mine.length === 0 ? [] : stockAtoms(plan, stock, mine);
   });
-  const intro = `Cut in the order of the numbers. Every saw cut takes ${printer.exact(kerf)}\u202f${printer.unit}; set fence or stop for each cut and do not measure on from the last.`;
+  const intro = `Cut in the order of the numbers. Every saw cut takes ${printer.exact(kerf)}\u202f${printer.unit}; set fence or stop for each cut and do not measure on from the last. Lengths are drawn to scale; narrow boards are drawn wider than they are.`;
   return {
     name: "layouts",
     title: "Cutting layouts",

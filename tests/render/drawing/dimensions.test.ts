@@ -20,7 +20,7 @@ describe("chains", () => {
       const stops = Array.from({ length: 1 + Math.floor(next() * 6) }, () => inches(1 + Math.floor(next() * 640), 64));
       const chain = spans(stops, inches(0), inches(12), print);
       expect(sum(chain.map(({ from, to }) => subtract(to, from)))).toEqual(inches(12));
-      chain.slice(1).forEach(({ from }, j) => expect(from).toEqual(chain[j]?.to));
+      for (const [j, { from }] of chain.slice(1).entries()) expect(from).toEqual(chain[j]?.to);
     }
   });
 

@@ -10,10 +10,15 @@ const frame = { x: 0, y: 0, width: 255, height: 290 };
 
 describe("a step's picture", () => {
   const build = bench();
-  const [, , third, slats] = build.steps;
+  const step = (of: typeof build, number: number) => {
+    const found = of.steps[number - 1];
+    if (!found) throw new Error(`the fixture has no step ${number}`);
+    return found;
+  };
+  const [third, slats] = [step(build, 3), step(build, 4)];
 
   test("new parts in lines at least twice as wide as what is there, and tinted", () => {
-    const { items } = stepPicture(build, third!, { frame, pen });
+    const { items } = stepPicture(build, third, { frame, pen });
     const solid = paths(items).filter(({ stroke, fill }) => stroke && !stroke.dash && !fill);
     const widths = new Set(solid.map(({ stroke }) => stroke?.width ?? 0));
     expect(widths).toContain(1);
@@ -23,14 +28,14 @@ describe("a step's picture", () => {
   });
 
   test("only the unit in hand is shown", () => {
-    const [first] = build.steps;
+    const first = step(build, 1);
     const alone = { ...build, parts: build.parts.filter(({ id }) => id.startsWith("left-end")) };
-    expect(stepPicture(build, first!, { frame, pen }).items).toEqual(stepPicture(alone, first!, { frame, pen }).items);
+    expect(stepPicture(build, first, { frame, pen }).items).toEqual(stepPicture(alone, first, { frame, pen }).items);
   });
 
   test("every screw is drawn: an axis, a head and a ring where it goes in", () => {
-    const { items } = stepPicture(build, slats!, { frame, pen });
-    expect(slats?.shows.fasteners).toHaveLength(6);
+    const { items } = stepPicture(build, slats, { frame, pen });
+    expect(slats.shows.fasteners).toHaveLength(6);
     const heads = paths(items).filter(({ stroke }) => stroke?.width === 1.5);
     expect(heads).toHaveLength(6);
     const rings = paths(items).filter(({ stroke, fill }) => stroke?.width === 0.6 && fill === WHITE);
@@ -38,21 +43,21 @@ describe("a step's picture", () => {
   });
 
   test("an arrow for each group that travels", () => {
-    const arrows = (step: typeof third) =>
-      paths(stepPicture(build, step!, { frame, pen }).items).filter(({ fill }) => fill === ACCENT).length;
+    const arrows = (shown: typeof third) =>
+      paths(stepPicture(build, shown, { frame, pen }).items).filter(({ fill }) => fill === ACCENT).length;
     expect(arrows(third)).toBe(2);
     expect(arrows(slats)).toBe(1);
   });
 
   test("view and size stay from step to step of one unit", () => {
-    const before = stepPicture(build, third!, { frame, pen }).take;
-    const next = stepPicture(build, slats!, { frame, pen, before }).take;
+    const before = stepPicture(build, third, { frame, pen }).take;
+    const next = stepPicture(build, slats, { frame, pen, before }).take;
     expect(next?.view.towards).toEqual(before?.view.towards);
   });
 
   test("what lies on its face is drawn so, and a back seen from behind", () => {
     const cabinet = bookcase();
-    const last = cabinet.steps[2]!;
+    const last = step(cabinet, 3);
     const { take } = stepPicture(cabinet, last, { frame, pen });
     // The back of the piece points to the ceiling, and the back is what is new.
     expect(take?.view.towards[1]).toBeGreaterThan(0);
@@ -60,7 +65,7 @@ describe("a step's picture", () => {
   });
 
   test("a step without parts has no picture", () => {
-    const empty = { ...third!, shows: { fresh: [], present: [], travel: [], fasteners: [] } };
+    const empty = { ...third, shows: { fresh: [], present: [], travel: [], fasteners: [] } };
     expect(stepPicture(build, empty, { frame, pen }).items).toEqual([]);
   });
 });

@@ -1,5 +1,5 @@
 import { readFileSync } from "node:fs";
-import { hasErrors, type Outcome, andThen } from "../../../src/findings/outcome.ts";
+import { andThen, hasErrors, type Outcome } from "../../../src/findings/outcome.ts";
 import { parse } from "../../../src/parse/index.ts";
 import { design } from "../../../src/solve/design/index.ts";
 import type { Design, Part } from "../../../src/solve/design.ts";

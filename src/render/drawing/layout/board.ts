@@ -21,15 +21,19 @@ export const liesDown = ({ width, length }: Layout, room: Frame): boolean => {
   return Math.min(room.width / l, room.height / w) >= Math.min(room.width / w, room.height / l);
 };
 
+/** A narrow board is drawn at least this wide, so that its parts can be marked: its length is to scale, its width is not. */
+const LEAST_WIDE = 34;
+
 /** In the middle of the room's width, at its top. */
 export function boardOn(layout: Layout, room: Frame, scale: number, lying: boolean): Board {
-  const [wide, long] = [toNumber(layout.width) * scale, toNumber(layout.length) * scale];
+  const over = Math.max(scale, LEAST_WIDE / toNumber(layout.width));
+  const [wide, long] = [toNumber(layout.width) * over, toNumber(layout.length) * scale];
   const [across, down] = lying ? [long, wide] : [wide, long];
   const left = room.x + (room.width - across) / 2;
   const box = { left, top: room.y, right: left + across, bottom: room.y + down };
   // Lying down is the upright board turned clockwise, so that neither is a mirror image.
   const spot = (x: Length, y: Length): Spot => {
-    const [a, b] = [toNumber(x) * scale, toNumber(y) * scale];
+    const [a, b] = [toNumber(x) * over, toNumber(y) * scale];
     return lying ? [box.left + b, box.top + a] : [box.left + a, box.bottom - b];
   };
   return {
@@ -38,8 +42,8 @@ export function boardOn(layout: Layout, room: Frame, scale: number, lying: boole
     spot,
     long: (length) => toNumber(length) * scale,
     rectangle: ({ x, y, width, length }) => {
-      const [a, b] = [toNumber(x) * scale, toNumber(y) * scale];
-      const [w, l] = [toNumber(width) * scale, toNumber(length) * scale];
+      const [a, b] = [toNumber(x) * over, toNumber(y) * scale];
+      const [w, l] = [toNumber(width) * over, toNumber(length) * scale];
       return lying
         ? { left: box.left + b, top: box.top + a, right: box.left + b + l, bottom: box.top + a + w }
         : { left: box.left + a, top: box.bottom - b - l, right: box.left + a + w, bottom: box.bottom - b };

@@ -13,7 +13,7 @@ import { listed } from "../words.ts";
 import { type Board, boardOn, liesDown } from "./board.ts";
 import { drawCuts, drawSettings, settingsHeight } from "./cuts.ts";
 import { HATCH, hatch } from "./hatch.ts";
-import { labelInside, labelOutside } from "./part-label.ts";
+import { BELOW, labelInside, labelOutside } from "./part-label.ts";
 
 export interface LayoutDrawingOptions {
   readonly frame: Frame;
@@ -55,10 +55,10 @@ export function layoutDrawing(build: Build, layout: Layout, { frame, pen }: Layo
     items: labelInside(pen, mark, size, box, plate),
   }));
   const cuts = drawCuts(layout, board, plate, pen);
-  const beside = labels.flatMap(({ box, mark, size, items }) =>
-    items ? [] : labelOutside(pen, mark, size, box, board.box, plate),
+  const beside = labels.flatMap(({ box, mark, items }) =>
+    items ? [] : labelOutside(pen, mark, box, board.box, plate),
   );
-  const settingsTop = board.box.bottom + MARGIN + GRAIN;
+  const settingsTop = board.box.bottom + MARGIN + GRAIN + (beside.length > 0 ? BELOW - MARGIN : 0);
   return {
     items: [
       outline(board.box, { fill: WHITE }),

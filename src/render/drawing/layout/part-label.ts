@@ -58,20 +58,17 @@ function setLine(pen: Pen, line: readonly Run[], [x, y]: Spot, down: number, tur
   });
 }
 
-/** Beside the board, with a leader into the part. */
-export function labelOutside(
-  pen: Pen,
-  mark: string,
-  size: string,
-  part: Box,
-  board: Box,
-  plate: Plate,
-): readonly Item[] {
-  const line = (forms(mark, size)[0] ?? [])[0] ?? [];
+/** How far below the board a label beside it may reach. */
+export const LABEL_ROWS = 2;
+export const BELOW = 14 + LABEL_ROWS * LINE;
+
+/** The mark beside the board, with a leader into the part; its size stands in the cut list. */
+export function labelOutside(pen: Pen, mark: string, part: Box, board: Box, plate: Plate): readonly Item[] {
+  const line = (forms(mark, "")[0] ?? [])[0] ?? [];
   const width = widthOf(pen, line);
   const target: Spot = [(part.left + part.right) / 2, (part.top + part.bottom) / 2];
   const candidates: { centre: Spot; leader: Segment; cost: number }[] = [];
-  for (const row of [0, 1, 2])
+  for (let row = 0; row < LABEL_ROWS; row++)
     for (let n = -12; n <= 12; n++) {
       const x = target[0] + n * 12;
       const up = board.top - 14 - row * LINE;

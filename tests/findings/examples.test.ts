@@ -1,0 +1,33 @@
+import { describe, expect, test } from "vitest";
+import { compile, solve } from "../../src/compile.ts";
+import { catalogue } from "../../src/findings/catalogue.ts";
+import type { Finding } from "../../src/findings/finding.ts";
+import { printedSource, printTerminal } from "../../src/findings/print/index.ts";
+
+async function findingsOf(
+  text: string,
+  settings: readonly (readonly [string, string])[] = [],
+): Promise<readonly Finding[]> {
+  const solved = solve({ name: "plan.yaml", bytes: new TextEncoder().encode(text) }, { sizes: new Map(settings) });
+  return (await compile(solved, { date: "1970-01-01", version: "0" })).findings;
+}
+
+describe.each(catalogue.map((rule) => [rule.name, rule] as const))("%s", (name, rule) => {
+  test("is given by the plan that is wrong, in its own words and at a place", async () => {
+    const given = (await findingsOf(rule.wrong, rule.wrongSettings)).filter((finding) => finding.rule === name);
+    expect(given.length).toBeGreaterThan(0);
+    for (const { at, label, message, severity } of given) {
+      expect(severity).toBe(rule.severity);
+      expect(at.line).toBeLessThanOrEqual(rule.wrong.split("\n").length);
+      expect(at.end).toBeGreaterThanOrEqual(at.start);
+      expect(message).not.toMatch(/[.!]$|undefined|NaN|\[object/);
+      expect(label.length).toBeLessThanOrEqual(40);
+    }
+    const printed = printTerminal(given, printedSource("plan.yaml", rule.wrong), { width: 80 });
+    expect(Math.max(...printed.split("\n").map((line) => line.length))).toBeLessThanOrEqual(80);
+  });
+
+  test("nothing at all is found in the plan that is right", async () => {
+    expect((await findingsOf(rule.right)).map(({ rule: other, message }) => `${other}: ${message}`)).toEqual([]);
+  });
+});
