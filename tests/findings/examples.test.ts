@@ -4,11 +4,15 @@ import { catalogue } from "../../src/findings/catalogue.ts";
 import type { Finding } from "../../src/findings/finding.ts";
 import { printedSource, printTerminal } from "../../src/findings/print/index.ts";
 
+/** As bytes. A � in an example stands for a byte that is no text in UTF-8. */
+const bytesOf = (text: string): Uint8Array =>
+  Buffer.from(Buffer.from(text).toString("latin1").replaceAll("\u00ef\u00bf\u00bd", "\u00ff"), "latin1");
+
 async function findingsOf(
   text: string,
   settings: readonly (readonly [string, string])[] = [],
 ): Promise<readonly Finding[]> {
-  const solved = solve({ name: "plan.yaml", bytes: new TextEncoder().encode(text) }, { sizes: new Map(settings) });
+  const solved = solve({ name: "plan.yaml", bytes: bytesOf(text) }, { sizes: new Map(settings) });
   return (await compile(solved, { date: "1970-01-01", version: "0" })).findings;
 }
 
