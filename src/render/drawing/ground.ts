@@ -11,23 +11,29 @@ export function groundOf(faces: readonly VisibleFace[], fit: Fit, frame: Frame):
   const columns = Math.ceil(frame.width / CELL) + 1;
   const covered = new Set<number>();
   const cell = (x: number, from: number): number => Math.floor((x - from) / CELL);
-  for (const polygon of faces.flatMap((f) => f.polygons.map((p) => p.map(fit.page)))) {
-    const [xs, ys] = [polygon.map((p) => p[0]), polygon.map((p) => p[1])];
-    for (let i = cell(Math.min(...xs), frame.x); i <= cell(Math.max(...xs), frame.x); i++)
-      for (let j = cell(Math.min(...ys), frame.y); j <= cell(Math.max(...ys), frame.y); j++)
-        if (holds(polygon, [frame.x + (i + 0.5) * CELL, frame.y + (j + 0.5) * CELL])) covered.add(j * columns + i);
-  }
+  for (const face of faces)
+    for (const polygon of face.polygons) {
+      const spots = polygon.map(fit.page);
+      const ys = spots.map((spot) => spot[1]);
+      for (let j = cell(Math.min(...ys), frame.y); j <= cell(Math.max(...ys), frame.y); j++) {
+        const row = crossing(spots, frame.y + (j + 0.5) * CELL);
+        if (!row) continue;
+        const last = Math.floor((row[1] - frame.x) / CELL - 0.5);
+        for (let i = Math.ceil((row[0] - frame.x) / CELL - 0.5); i <= last; i++) covered.add(j * columns + i);
+      }
+    }
   return ([x, y]) => (covered.has(cell(y, frame.y) * columns + cell(x, frame.x)) ? 1 : 0);
 }
 
-/** Whether a convex polygon holds a spot. */
-export function holds(polygon: readonly Spot[], [x, y]: Spot): boolean {
-  let sign = 0;
-  for (let i = 0; i < polygon.length; i++) {
-    const [[a, b], [c, d]] = [polygon[i] ?? [x, y], polygon[(i + 1) % polygon.length] ?? [x, y]];
-    const turn = (c - a) * (y - b) - (d - b) * (x - a);
-    if (turn * sign < 0) return false;
-    if (turn !== 0) sign = turn;
-  }
-  return sign !== 0;
+/** Where a level line enters and leaves a convex polygon; null where it misses it. */
+function crossing(polygon: readonly Spot[], y: number): readonly [number, number] | null {
+  let [low, high] = [Infinity, -Infinity];
+  polygon.forEach(([x1, y1], i) => {
+    const [x2, y2] = polygon[(i + 1) % polygon.length] as Spot;
+    if (y1 < y === y2 < y) return;
+    const x = x1 + ((y - y1) / (y2 - y1)) * (x2 - x1);
+    low = Math.min(low, x);
+    high = Math.max(high, x);
+  });
+  return low < high ? [low, high] : null;
 }

@@ -26,7 +26,7 @@ interface Place {
   readonly cost: number;
 }
 
-const DIRECTIONS = 24;
+const DIRECTIONS = Array.from({ length: 24 }, (_, i) => circlePoint(i, 24));
 const DISTANCES: readonly number[] = [18, 24, 30, 38, 48, 60, 74, 90, 110, 135, 165, 200, 240, 290];
 const AIR = 2.5;
 const ROUNDS = 3;
@@ -75,24 +75,24 @@ function bestPlace(
 ): Place | null {
   let best: Place | null = null;
   label.targets.forEach((target, rank) => {
-    DISTANCES.forEach((distance) => {
-      for (let i = 0; i < DIRECTIONS; i++) {
-        const [cos, sin] = circlePoint(i, DIRECTIONS);
+    for (const distance of DISTANCES) {
+      const least = 0.12 * distance + 2 * rank;
+      for (const [cos, sin] of DIRECTIONS) {
+        if (best && least >= best.cost) break;
         const centre: Spot = [target[0] + cos * distance, target[1] - sin * distance];
-        const least = 0.12 * distance + 2 * rank;
-        if (best && least >= best.cost) continue;
+        // Leaders at a slant tell from the edges of the picture; level and upright ones do not.
+        const slant = Math.min(Math.abs(cos), Math.abs(sin)) < 0.1 ? 3 : 0;
+        const open = least + slant + 14 * ground(centre);
+        if (best && open >= best.cost) continue;
         const box = balloonBox(pen, label.mark, centre);
         if (!plate.isFree(grown(box, AIR))) continue;
         const leader = leaderOf(pen, label.mark, centre, target);
         if (!crowded && plate.blocks(leader)) continue;
-        // Leaders at a slant tell from the edges of the picture; level and upright ones do not.
-        const slant = Math.min(Math.abs(cos), Math.abs(sin)) < 0.1 ? 3 : 0;
-        const cost =
-          least + slant + 14 * ground(centre) + 5 * plate.linesThrough(grown(box, 1)) + 2.5 * plate.linesAcross(leader);
+        const cost = open + 5 * plate.linesThrough(grown(box, 1)) + 2.5 * plate.linesAcross(leader);
         if (!best || cost < best.cost)
           best = { centre, target, box, leader, cost, dot: boxAround(target[0], target[1], 4, 4) };
       }
-    });
+    }
   });
   return best;
 }

@@ -28,22 +28,15 @@ export const meets = (a: Box, b: Box): boolean =>
 
 /** Whether a segment passes through a box. */
 export function passes([[x1, y1], [x2, y2]]: Segment, b: Box): boolean {
-  let [start, end] = [0, 1];
-  for (const [from, to, low, high] of [
-    [x1, x2, b.left, b.right],
-    [y1, y2, b.top, b.bottom],
-  ] as const) {
-    const d = to - from;
-    if (d === 0) {
-      if (from <= low || from >= high) return false;
-      continue;
-    }
-    const [s, t] = [(low - from) / d, (high - from) / d];
-    start = Math.max(start, Math.min(s, t));
-    end = Math.min(end, Math.max(s, t));
-    if (start >= end) return false;
-  }
-  return true;
+  if (x1 <= b.left && x2 <= b.left) return false;
+  if (x1 >= b.right && x2 >= b.right) return false;
+  if (y1 <= b.top && y2 <= b.top) return false;
+  if (y1 >= b.bottom && y2 >= b.bottom) return false;
+  const [dx, dy] = [x2 - x1, y2 - y1];
+  if (dx === 0 || dy === 0) return true;
+  const [s, t] = [(b.left - x1) / dx, (b.right - x1) / dx];
+  const [u, v] = [(b.top - y1) / dy, (b.bottom - y1) / dy];
+  return Math.max(0, Math.min(s, t), Math.min(u, v)) < Math.min(1, Math.max(s, t), Math.max(u, v));
 }
 
 /** Whether two segments cross; ends that only touch do not count. */
@@ -60,8 +53,9 @@ export class Plate {
   private readonly boxes: Box[] = [];
   /** Leaders and dimension lines: not to be crossed. */
   private readonly leaders: Segment[] = [];
-  /** Lines of the picture, in the cells of a grid. */
-  private readonly cells = new Map<number, Segment[]>();
+  /** Lines of the picture, in the cells of a grid; `seen` is the number of the last search that met the line. */
+  private readonly cells = new Map<number, { readonly line: Segment; seen: number }[]>();
+  private searches = 0;
 
   constructor(frame: Frame) {
     this.frame = frame;
@@ -80,11 +74,12 @@ export class Plate {
     remove(this.leaders, line);
   }
   addLine(line: Segment): void {
-    for (const key of this.keys(around(line))) {
+    const entry = { line, seen: 0 };
+    eachCell(around(line), (key) => {
       const cell = this.cells.get(key);
-      if (cell) cell.push(line);
-      else this.cells.set(key, [line]);
-    }
+      if (cell) cell.push(entry);
+      else this.cells.set(key, [entry]);
+    });
   }
 
   /** Whether the box lies in the frame and on no other, and no leader passes through it. */
@@ -96,9 +91,7 @@ export class Plate {
 
   /** How many lines of the picture pass through the box. */
   linesThrough(box: Box): number {
-    let count = 0;
-    for (const line of this.near(box)) if (passes(line, box)) count++;
-    return count;
+    return this.count(box, (line) => passes(line, box));
   }
 
   /** Whether a leader would pass through a text or cross another leader. */
@@ -108,22 +101,28 @@ export class Plate {
 
   /** How many lines of the picture a leader would cross. */
   linesAcross(leader: Segment): number {
+    return this.count(around(leader), (line) => crosses(line, leader));
+  }
+
+  /** How many lines near a box pass a test, each asked once. */
+  private count(box: Box, test: (line: Segment) => boolean): number {
+    const search = ++this.searches;
     let count = 0;
-    for (const line of this.near(around(leader))) if (crosses(line, leader)) count++;
+    eachCell(box, (key) => {
+      for (const entry of this.cells.get(key) ?? []) {
+        if (entry.seen === search) continue;
+        entry.seen = search;
+        if (test(entry.line)) count++;
+      }
+    });
     return count;
   }
+}
 
-  private near(box: Box): Set<Segment> {
-    const out = new Set<Segment>();
-    for (const key of this.keys(box)) for (const line of this.cells.get(key) ?? []) out.add(line);
-    return out;
-  }
-
-  private *keys(b: Box): Generator<number> {
-    const cell = (x: number) => Math.max(-100, Math.min(1000, Math.floor(x / CELL)));
-    for (let i = cell(b.left); i <= cell(b.right); i++)
-      for (let j = cell(b.top); j <= cell(b.bottom); j++) yield i * 4096 + j;
-  }
+function eachCell(b: Box, visit: (key: number) => void): void {
+  const cell = (x: number) => Math.max(-100, Math.min(1000, Math.floor(x / CELL)));
+  const [right, bottom] = [cell(b.right), cell(b.bottom)];
+  for (let i = cell(b.left); i <= right; i++) for (let j = cell(b.top); j <= bottom; j++) visit(i * 4096 + j);
 }
 
 const around = ([[x1, y1], [x2, y2]]: Segment): Box => ({
