@@ -157,6 +157,11 @@ export function createPlaces(context: PlacesContext): Places {
 
   const choose = (entry: Entry, attitude: Attitude): Stance | null => {
     if (attitude.kind === "too little") {
+      // A statement that means nothing is told first: put right, it may be what is missing.
+      // (A row's place needs the part's own extent, which is what is being looked for.)
+      const told = attitude.stance.statements.flat().filter(({ key }) => key !== "spread");
+      const values = told.map((statement) => statement.value());
+      if (values.includes(null)) return null;
       const lacking = INDICES.filter((axis) => rolesOf(attitude.stance.statements[axis]).size < 2);
       report(
         placeMissing(entry.at, {
