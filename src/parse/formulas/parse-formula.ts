@@ -110,5 +110,5 @@ export function parseFormula(text: string, place: (start: number, end: number) =
 
   const whole = sum(0);
   if ("problem" in whole || peek() === undefined) return whole;
-  return problem(isSign(")") ? "bracket not opened" : isSign(",") ? "decimal comma" : "nothing between");
+  return problem(isSign(")") ? "bracket not opened" : "nothing between");
 }

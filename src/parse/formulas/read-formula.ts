@@ -45,7 +45,7 @@ function say(found: FormulaProblem, text: string, at: Span): Finding {
     case "hyphen":
       return hyphenInFormula(at, { text: part });
     case "decimal comma":
-      return decimalComma(at, { text });
+      return decimalComma(at, { text: part });
     case "fraction behind a division":
       return fractionAfterDivision(at, { text });
     case "divided by zero":

@@ -44,7 +44,7 @@ const SIGNS: ReadonlyMap<string, Sign> = new Map([
 const NAME = /[\p{L}_][\p{L}\p{M}\p{N}_]*(?:[-.][\p{L}\p{M}\p{N}_]+)*/uy;
 /** `34-1/2` or `2'-6`: a blank and a minus would give different lengths. */
 const HYPHEN = /\d+-\d+[/⁄]\d|\d+\s*(?:'|′|’|ft|foot|feet)-\d/iuy;
-const COMMA = /\d,\d/y;
+const COMMA = /\d(?:,\d+)+/y;
 
 export function tokens(text: string): readonly Token[] | FormulaProblem {
   const found: Token[] = [];
@@ -63,7 +63,8 @@ function tokenAt(text: string, start: number): Token | FormulaProblem {
     if ("problem" in measure) return measure;
     const { end } = measure;
     COMMA.lastIndex = end - 1;
-    if (COMMA.test(text)) return { problem: "decimal comma", start, end: end + 2 };
+    const comma = COMMA.exec(text)?.[0];
+    if (comma !== undefined) return { problem: "decimal comma", start, end: end - 1 + comma.length };
     HYPHEN.lastIndex = start;
     const hyphen = HYPHEN.exec(text)?.[0];
     if (hyphen !== undefined) return { problem: "hyphen", start, end: start + hyphen.length };
@@ -80,6 +81,6 @@ function tokenAt(text: string, start: number): Token | FormulaProblem {
   }
   const sign = SIGNS.get(text.charAt(start));
   return sign === undefined
-    ? { problem: "strange sign", start, end: start + ((text.codePointAt(start) ?? 0 > 0xffff) ? 2 : 1) }
+    ? { problem: "strange sign", start, end: start + ((text.codePointAt(start) ?? 0) > 0xffff ? 2 : 1) }
     : { is: "sign", sign, start, end: start + 1 };
 }

@@ -1,6 +1,6 @@
 /** Blocking between nodes, each a part or a unit of parts that travel together. */
 import { closedSets, smallestClosed } from "./closed.ts";
-import type { Parting, Piece } from "./splits.ts";
+import type { Halves, Parting, Piece } from "./splits.ts";
 
 /** Parts that are handled as one, in source order. */
 export type Node = readonly number[];
@@ -33,27 +33,34 @@ export function graphsOf(piece: Piece, nodes: readonly Node[]): Graphs {
     };
   });
 
-  const leaving = (body: readonly number[], set: readonly number[], d: number): readonly Leaving[] => {
-    const rest = body.filter((node) => !set.includes(node));
-    // The smaller half is the one that moves; of equal halves the one that comes later in the source.
-    const swap = rest.length < set.length || (rest.length === set.length && first(rest) > first(set));
-    const [moving, staying] = swap ? [rest, set] : [set, rest];
-    const way = swap ? d : (opposite[d] ?? d);
-    const along = directions[way];
-    if (moving.length === 0 || !along) return [];
-    const halves = { moving: partsOf(nodes, moving), staying: partsOf(nodes, staying) };
-    return [{ moving, staying, halves, along, nodes: moving.length, direction: opposite[way] ?? way }];
+  /** Sets that leave in several directions share their halves. */
+  const leaving = (body: readonly number[], found: readonly (readonly (readonly number[])[])[]): readonly Leaving[] => {
+    const known = new Map<string, Halves>();
+    return found.flatMap((sets, d) =>
+      sets.flatMap((set) => {
+        const rest = body.filter((node) => !set.includes(node));
+        // The smaller half is the one that moves; of equal halves the one that comes later in the source.
+        const swap = rest.length < set.length || (rest.length === set.length && first(rest) > first(set));
+        const [moving, staying] = swap ? [rest, set] : [set, rest];
+        const way = swap ? d : (opposite[d] ?? d);
+        const along = directions[way];
+        if (moving.length === 0 || !along) return [];
+        const halves = known.get(moving.join()) ?? { moving: partsOf(nodes, moving), staying: partsOf(nodes, staying) };
+        known.set(moving.join(), halves);
+        return [{ moving, staying, halves, along, nodes: moving.length, direction: opposite[way] ?? way }];
+      }),
+    );
   };
 
   return {
     smallest: (body) =>
-      graphs.flatMap((graph, d) => smallestClosed(body, graph).flatMap((set) => leaving(body, set, d))),
+      leaving(
+        body,
+        graphs.map((graph) => smallestClosed(body, graph)),
+      ),
     all(body) {
       const found = graphs.map((graph) => closedSets(body, graph, LIMIT));
-      return {
-        sets: found.flatMap((sets, d) => sets.flatMap((set) => leaving(body, set, d))),
-        complete: found.every((sets) => sets.length < LIMIT),
-      };
+      return { sets: leaving(body, found), complete: found.every((sets) => sets.length < LIMIT) };
     },
   };
 }

@@ -26,24 +26,37 @@ export function linksOf({ parts, joints }: Pick<Design, "parts" | "joints">): re
 
 /** The parts of `body` divided into what hangs together by the joints inside it; each in source order, as are the lot. */
 export function components(body: readonly number[], links: readonly Link[]): readonly (readonly number[])[] {
-  const leader = new Map(body.map((part) => [part, part]));
-  const find = (part: number): number => {
-    let at = part;
-    for (let up = leader.get(at) ?? at; up !== at; up = leader.get(at) ?? at) at = up;
-    return at;
-  };
-  for (const { ends, members } of links) {
-    if (!members.every((part) => leader.has(part))) continue;
-    const [a, b] = [find(ends[0]), find(ends[1])];
-    if (a !== b) leader.set(Math.max(a, b), Math.min(a, b));
-  }
+  const { find } = tied(body, links);
   const groups = new Map<number, number[]>();
   for (const part of body.toSorted((a, b) => a - b)) {
-    const top = find(part);
-    groups.set(top, [...(groups.get(top) ?? []), part]);
+    const group = groups.get(find(part));
+    if (group) group.push(part);
+    else groups.set(find(part), [part]);
   }
   return [...groups.values()];
 }
 
 export const hangsTogether = (body: readonly number[], links: readonly Link[]): boolean =>
-  components(body, links).length === 1;
+  body.length === 1 || tied(body, links).pieces === 1;
+
+const OUTSIDE = -1;
+
+/** How many pieces a body is in, and the part that stands for the piece of each part. */
+function tied(body: readonly number[], links: readonly Link[]) {
+  const leader = new Int32Array(body.reduce((so, part) => Math.max(so, part), 0) + 1).fill(OUTSIDE);
+  for (const part of body) leader[part] = part;
+  const find = (part: number): number => {
+    let at = part;
+    for (let up = leader[at] ?? at; up !== at; up = leader[at] ?? at) at = up;
+    return at;
+  };
+  let pieces = body.length;
+  for (const { ends, members } of links) {
+    if (!members.every((part) => (leader[part] ?? OUTSIDE) !== OUTSIDE)) continue;
+    const [a, b] = [find(ends[0]), find(ends[1])];
+    if (a === b) continue;
+    leader[Math.max(a, b)] = Math.min(a, b);
+    pieces -= 1;
+  }
+  return { pieces, find };
+}

@@ -49,26 +49,39 @@ export interface Split extends Made {
 }
 
 /** The joints that close when the halves come together. */
-export function closingOf({ links }: Piece, { moving, staying }: Halves): readonly Link[] {
-  const [first, second] = [new Set(moving), new Set(staying)];
+export function closingOf({ parts, links }: Piece, { moving, staying }: Halves): readonly Link[] {
+  const half = new Uint8Array(parts.length);
+  for (const part of staying) half[part] = STAYS;
+  for (const part of moving) half[part] = MOVES;
   return links.filter(({ members }) => {
-    const there = members.filter((part) => first.has(part)).length;
-    return there > 0 && there < members.length && members.every((part) => first.has(part) || second.has(part));
+    const here = members.reduce((so, part) => so | (half[part] ?? 0), 0);
+    return here === (STAYS | MOVES) && members.every((part) => half[part] !== 0);
   });
 }
+const STAYS = 1;
+const MOVES = 2;
 
 /** The whole body. */
 export const bodyOf = ({ parts }: Piece, { moving, staying }: Halves): readonly Part[] =>
   [...moving, ...staying].sort((a, b) => a - b).flatMap((part) => parts[part] ?? []);
 
-/** Judges a way to part a body; null when either half would fall apart. */
-export function splitOf(piece: Piece, parting: Parting, taken: Taken): Split | Refusal | null {
-  const { halves, along, nodes, direction } = parting;
-  const { moving, staying } = halves;
-  if (!hangsTogether(moving, piece.links) || !hangsTogether(staying, piece.links)) return null;
+/** What does not depend on the way that the halves come together. */
+export interface Closed extends Made {
+  readonly closing: readonly Link[];
+}
+
+/** Makes the joints between the halves; null when either half would fall apart. */
+export function close(piece: Piece, halves: Halves, taken: Taken): Closed | Refusal | null {
+  if (!hangsTogether(halves.moving, piece.links) || !hangsTogether(halves.staying, piece.links)) return null;
   const closing = closingOf(piece, halves);
   const made = piece.choices.make(closing, bodyOf(piece, halves), taken);
-  if ("why" in made) return made;
+  return "why" in made ? made : { ...made, closing };
+}
+
+/** Judges a way to part a body. */
+export function splitOf(piece: Piece, parting: Parting, { closing, ...made }: Closed): Split {
+  const { halves, along, nodes, direction } = parting;
+  const { moving } = halves;
   const inMotion = new Set(moving);
   const sliding = closing.filter((link) => slides(link, inMotion, along));
   const drives = made.work.flatMap((work) => work.drives);

@@ -4,7 +4,7 @@
  */
 import type { Refusal, Taken } from "./choices.ts";
 import { type Graphs, graphsOf, type Leaving, type Node, partsOf } from "./graphs.ts";
-import { bodyOf, closingOf, type Piece, type Split, splitOf } from "./splits.ts";
+import { bodyOf, type Closed, close, closingOf, type Halves, type Piece, type Split, splitOf } from "./splits.ts";
 
 export type Taking =
   | { readonly node: number }
@@ -41,12 +41,17 @@ export function takeApart(piece: Piece, nodes: readonly Node[], start: Taken): A
 
   const judge = (sets: readonly Leaving[], taken: Taken, refusals: Refusal[]): readonly Way[] => {
     const ways = new Map<string, Way>();
+    const known = new Map<Halves, Closed | Refusal | null>();
     for (const leaving of sets) {
-      if (left-- <= 0) break;
-      const split = splitOf(piece, leaving, taken);
-      if (split === null) continue;
-      if ("why" in split) refusals.push(split);
-      else ways.set(`${leaving.moving.join()}|${leaving.along.join()}`, { ...leaving, split });
+      let closed = known.get(leaving.halves);
+      if (closed === undefined) {
+        if (left-- <= 0) break;
+        closed = close(piece, leaving.halves, taken);
+        known.set(leaving.halves, closed);
+        if (closed !== null && "why" in closed) refusals.push(closed);
+      }
+      if (closed === null || "why" in closed) continue;
+      ways.set(`${leaving.moving.join()}|${leaving.direction}`, { ...leaving, split: splitOf(piece, leaving, closed) });
     }
     return [...ways.values()].sort((a, b) => compareCosts(a.split.cost, b.split.cost));
   };
