@@ -10,9 +10,9 @@ export interface Scale {
 }
 
 const POINTS_PER_UNIT = 72 / UNITS_PER_INCH;
-/** Reductions, as [drawn, real]. 1:2.5 and 1:25 stand where the next rung would waste half the page. */
+/** Reductions. 1:2.5 and 1:25, and in inches 1:6 and 1:10, stand where the next rung would waste half the page. */
 const METRIC: readonly number[] = [1, 2, 2.5, 5, 10, 20, 25, 50, 100, 200];
-const INCH: readonly number[] = [1, 2, 4, 8, 12, 16, 24, 32, 48, 96, 192];
+const INCH: readonly number[] = [1, 2, 4, 6, 8, 10, 12, 16, 24, 32, 48, 96, 192];
 
 /** The usual scales, largest first. */
 export const usualScales = (units: Units): readonly Scale[] =>

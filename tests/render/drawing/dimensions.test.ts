@@ -54,7 +54,7 @@ describe("three views of the bench, from its source in the fixture", () => {
   });
 
   test("a dimension line as long as what it measures", () => {
-    const scale = 72 / 12;
+    const scale = 72 / 10;
     const xs = paths(items)
       .filter(({ stroke, fill }) => stroke?.width === 0.35 && !fill)
       .flatMap(segmentsOf)

@@ -73,7 +73,7 @@ describe("a step's picture", () => {
 describe("choosing a view", () => {
   const parts = bookcase().parts;
   const items = parts.map(({ id, solid }) => ({ id, solid }));
-  const subject = (id: string) => ({ items, fresh: new Set([id]), screws: [] });
+  const subject = (id: string) => ({ items, fresh: new Set([id]), mouths: [] });
 
   test("turns to what is new, and not without need", () => {
     expect(chooseView(subject("right-side"), [0, 0, 1], null).towards).toEqual([1, -1, 1]);
@@ -85,7 +85,7 @@ describe("choosing a view", () => {
 
   test("screws must be seen going in", () => {
     const screws = [{ at: [-100, 5 * 406_400, 5 * 406_400] as const, direction: [1, 0, 0] as const }];
-    expect(chooseView({ items, fresh: new Set(["left-side"]), screws }, [0, 0, 1], null).towards[0]).toBe(-1);
+    expect(chooseView({ items, fresh: new Set(["left-side"]), mouths: screws }, [0, 0, 1], null).towards[0]).toBe(-1);
   });
 });
 

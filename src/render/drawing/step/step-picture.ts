@@ -17,6 +17,7 @@ import { FRESH, PRESENT } from "../strokes.ts";
 import { travelLines } from "../travel-lines.ts";
 import { stepInWords } from "../words.ts";
 import { travelArrow } from "./arrows.ts";
+import { mouthsOf } from "./mouths.ts";
 import { type Scene, sceneOf } from "./scene.ts";
 import { drawDriven, reachOf } from "./screws.ts";
 import { chooseView } from "./views.ts";
@@ -50,8 +51,9 @@ export function stepPicture(build: Build, step: Step, options: StepPictureOption
   const scene = sceneOf(build, step);
   if (scene.items.length === 0) return { items: [], alt: "", scale: NOT_TO_SCALE, take: null };
   const { items, fresh, shifts, screws, groups } = scene;
+  const driveways = screws.map(({ mouth, direction }) => ({ at: mouth, direction }));
   const view = chooseView(
-    { items, fresh, screws: screws.map(({ mouth, direction }) => ({ at: mouth, direction })) },
+    { items, fresh, mouths: [...driveways, ...mouthsOf(build, step)] },
     step.up,
     before?.unit === step.unit ? before.view : null,
   );

@@ -3,14 +3,15 @@ import { type Placed, Stage, type View, viewFrom } from "../../../geometry/pictu
 import type { Vec } from "../../../geometry/types.ts";
 import { dot } from "../../../geometry/vec.ts";
 import { shareSeen } from "../visibility.ts";
+import type { Mouth } from "./mouths.ts";
 
 /** What a reader has to see in a step. */
 export interface Subject {
   readonly items: readonly Placed[];
   /** Ids of what is new. */
   readonly fresh: ReadonlySet<string>;
-  /** Mouths of the screws' holes, and the ways in. */
-  readonly screws: readonly { readonly at: Vec; readonly direction: Vec }[];
+  /** Mouths of the screws' holes and of what is cut, and the ways in. */
+  readonly mouths: readonly Mouth[];
 }
 
 /** A view kept from the step before may be this much worse than the best. */
@@ -25,8 +26,10 @@ export function chooseView(subject: Subject, ceiling: Vec, before: View | null):
   const same = before && dot(before.up, ceiling) > 0 ? before : null;
   if (same && score(subject, same) >= GOOD) return same;
   let best = { view: first, score: score(subject, first) };
+  // A part alone is turned in the hand; what stands on the bench is seldom looked at from below.
+  const below = subject.items.length === 1 ? 0.9 : 0.6;
   for (const view of others) {
-    const points = score(subject, view) * (dot(view.towards, ceiling) > 0 ? 1 : 0.6);
+    const points = score(subject, view) * (dot(view.towards, ceiling) > 0 ? 1 : below);
     if (points > best.score * 1.15) best = { view, score: points };
   }
   return same && score(subject, same) >= LOYALTY * best.score ? same : best.view;
@@ -55,13 +58,13 @@ function candidates(ceiling: Vec): readonly View[] {
 const saidFrom = ([x, y, z]: Vec): string =>
   `the ${y < 0 ? "front" : "back"} ${x > 0 ? "right" : "left"} and ${z > 0 ? "above" : "below"}`;
 
-/** The new parts' worst and mean share, and the share of screws whose way in is seen: 0 to 1. */
-function score({ items, fresh, screws }: Subject, view: View): number {
+/** The new parts' worst and mean share, and the share of mouths whose way in is seen: 0 to 1. */
+function score({ items, fresh, mouths }: Subject, view: View): number {
   const stage = new Stage(items, view);
   const shares = items.filter(({ id }) => fresh.has(id)).map((item) => shareSeen(item, stage));
   const mean = shares.reduce((a, b) => a + b, 0) / Math.max(1, shares.length);
   const parts = shares.length === 0 ? 1 : 0.5 * mean + 0.5 * Math.min(...shares);
-  if (screws.length === 0) return parts;
-  const seen = screws.filter((s) => dot(s.direction, view.towards) < 0 && !stage.hides(s.at)).length / screws.length;
+  if (mouths.length === 0) return parts;
+  const seen = mouths.filter((m) => dot(m.direction, view.towards) < 0 && !stage.hides(m.at)).length / mouths.length;
   return 0.6 * parts + 0.4 * seen;
 }

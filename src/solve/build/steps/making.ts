@@ -1,6 +1,6 @@
-import type { Action } from "../../build.ts";
+import type { Action, CutLine } from "../../build.ts";
 import type { Feature, Hole, Part } from "../../design.ts";
-import { called, capital, plural, type StepDraft, type Work } from "./draft.ts";
+import { called, listed, plural, type StepDraft, type Work } from "./draft.ts";
 import { cuttingText } from "./words/cutting.ts";
 import { featureText } from "./words/features.ts";
 import { boringText } from "./words/holes.ts";
@@ -144,20 +144,32 @@ function boring(work: Work): readonly StepDraft[] {
   });
 }
 
+/** Tapers, chamfers and bevels; kinds of part that are shaped in the same words, such as mirror images, share a step. */
 function shaping(work: Work): readonly StepDraft[] {
-  return work.cutList.flatMap((line) => {
-    const parts = line.parts.map(work.part);
-    const first = parts[0] as Part;
+  const groups = new Map<string, CutLine[]>();
+  for (const line of work.cutList) {
+    const first = work.part(line.parts[0] as string);
+    const kinds = [...new Set(first.features.filter(isShape).map((feature) => feature.kind))];
+    const text = kinds.flatMap((kind) => featureText(work, first, kind)).join("\n");
+    if (text !== "") groups.set(text, [...(groups.get(text) ?? []), line]);
+  }
+  return [...groups].map(([text, lines]) => {
+    const parts = lines.flatMap((line) => line.parts).map(work.part);
     const shapes = (part: Part) => part.features.flatMap((feature, i) => (isShape(feature) ? [i] : []));
-    if (shapes(first).length === 0) return [];
-    const which = line.parts.length === 1 ? called(work, first.id) : plural(work, first.id);
-    const kinds = [...new Set(shapes(first).map((i) => (first.features[i] as Feature).kind))];
     return step(
       "make",
-      capital(`shape the ${which}`),
-      kinds.flatMap((kind) => featureText(work, first, kind)),
+      `Shape ${listed(
+        work,
+        parts.map((part) => part.id),
+      )}`,
+      text.split("\n"),
       parts.map((part) => machine(part, shapes(part), [])),
-      { unit: line.mark, bench: parts.length * MINUTES.shape, cautions: [SAW_CAUTION], fresh: [first.id] },
+      {
+        unit: (lines[0] as CutLine).mark,
+        bench: parts.length * MINUTES.shape,
+        cautions: [SAW_CAUTION],
+        fresh: lines.map((line) => line.parts[0] as string),
+      },
     );
   });
 }

@@ -2,7 +2,7 @@ import type { Length } from "../../../../units/length.ts";
 import { absolute, divide, multiply, rational, subtract } from "../../../../units/rational.ts";
 import { type AxisIndex, extent, faceOf, INDICES, indexOf } from "../../../design/space.ts";
 import type { Feature, Part } from "../../../design.ts";
-import { called, numberWord, pluralOf, series, type Work } from "../draft.ts";
+import { numberWord, pluralOf, series, type Work } from "../draft.ts";
 import { fromNearer, sideWord } from "./measured.ts";
 
 type BoxFeature = Extract<Feature, { readonly size: unknown }>;
@@ -70,7 +70,7 @@ function slopeTexts(work: Work, part: Part, planes: readonly PlaneFeature[]): re
   return [...groups.values()].map((list) => {
     const { kind, end, over, inset } = list[0] as (typeof slopes)[number];
     const faces = series(list.map(({ face }) => face));
-    const name = called(work, part.id);
+    const name = work.line(part.id).name.toLowerCase();
     if (kind !== "taper")
       return `${kind === "chamfer" ? "Chamfer" : "Bevel"} the ${name} where its ${faces} meets its ${end}: mark ${work.print(over)} in on the ${faces} and ${work.print(inset)} down on the ${end}, and plane to the lines.`;
     const axis = list[0]?.axis as AxisIndex;

@@ -1,12 +1,16 @@
 import type { Length } from "../../../../units/length.ts";
-import { compare, subtract } from "../../../../units/rational.ts";
+import { compare, equal, subtract } from "../../../../units/rational.ts";
 import { type AxisIndex, faceOf, indexOf } from "../../../design/space.ts";
 import type { Part } from "../../../design.ts";
 import type { Work } from "../draft.ts";
 
-/** "face", "edge" or "end": what a side of a board is called that looks along a direction. */
+/** "face", "edge" or "end": what a side of a board is called that looks along a direction. Square stock has four faces. */
 export const sideWord = (part: Part, axis: AxisIndex): "face" | "edge" | "end" =>
-  indexOf(part.axes.length) === axis ? "end" : indexOf(part.axes.thickness) === axis ? "face" : "edge";
+  indexOf(part.axes.length) === axis
+    ? "end"
+    : indexOf(part.axes.thickness) === axis || equal(part.thickness, part.width)
+      ? "face"
+      : "edge";
 
 /** Where a stretch lies in a direction, from the nearer side of the blank: "1/8 in from the front edge". Null where it runs through. */
 export function fromNearer(work: Work, part: Part, axis: AxisIndex, low: Length, high: Length): string | null {
