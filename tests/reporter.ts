@@ -1,18 +1,19 @@
 import { mkdirSync, writeFileSync } from "node:fs";
 import type { Reporter, TestModule } from "vitest/node";
 
-/** Ends a run with "N passed, N failed, N skipped" alone on a line, and leaves the line in out/tests.txt for `.ci/run`. */
+/** Ends a run with "N passed, N failed" alone on a line, and leaves the line in out/tests.txt for `.ci/run`. */
 export default class Count implements Reporter {
   onTestRunEnd(modules: readonly TestModule[], unhandled: readonly unknown[]): void {
-    const line = `${count(modules, unhandled.length)}`;
+    const { passed, failed, skipped } = count(modules, unhandled.length);
+    const line = `${passed} passed, ${failed} failed\n`;
     mkdirSync("out", { recursive: true });
-    writeFileSync("out/tests.txt", `${line}\n`);
-    process.stdout.write(`\n${line}\n`);
+    writeFileSync("out/tests.txt", line);
+    process.stdout.write(`\n${skipped > 0 ? `${skipped} skipped\n` : ""}${line}`);
   }
 }
 
 /** A file that could not be run, and an error outside every test, each count as a failed test. */
-function count(modules: readonly TestModule[], unhandled: number): string {
+function count(modules: readonly TestModule[], unhandled: number) {
   let [passed, failed, skipped] = [0, unhandled, 0];
   for (const module of modules) {
     if (module.errors().length > 0) failed += 1;
@@ -23,5 +24,5 @@ function count(modules: readonly TestModule[], unhandled: number): string {
       else skipped += 1;
     }
   }
-  return `${passed} passed, ${failed} failed, ${skipped} skipped`;
+  return { passed, failed, skipped };
 }

@@ -19,6 +19,20 @@ test("the message in the README is what the program prints", async () => {
   expect(blocks).toContain(world.printed().trimEnd());
 });
 
+test("the plan in the README is complete, short, and the one that new begins with", async () => {
+  const plan = /```yaml\n([\s\S]*?)```/.exec(README)?.[1] ?? "";
+  expect(plan.split("\n").length).toBeLessThanOrEqual(25);
+  const records = [];
+  for (const text of [plan, STARTER]) {
+    const world = fakeWorld({ files: { "a.yaml": text } });
+    expect([await main(["check", "a.yaml"], world), world.printed()]).toEqual([0, "Nothing was found.\n"]);
+    await main(["build", "a.yaml", "--record", "a.json"], world);
+    records.push(JSON.parse(new TextDecoder().decode(world.files.get("a.json"))).parts);
+  }
+  expect(records[0].length).toBeGreaterThan(3);
+  expect(records[0]).toEqual(records[1]);
+});
+
 test("every npm command in the README and DEVELOPERS.md exists", () => {
   const texts = [README, readFileSync("DEVELOPERS.md", "utf8")];
   const named = texts.flatMap((text) =>
