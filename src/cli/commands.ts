@@ -17,7 +17,7 @@ export function commands(world: World, ends: (command: Promise<Exit>) => Promise
     .helpOption("-h, --help", "print this help")
     .helpCommand("help [command]", "print the help of a command")
     .option("--no-color", "print without colour (as with NO_COLOR in the environment)")
-    .configureHelp({ minWidthToWrap: 20 })
+    .configureHelp({ minWidthToWrap: 10 })
     .addHelpText("after", `\n${CLOSING.flatMap((line) => wrap(line, world.out.columns)).join("\n")}`);
   program
     .command("build")
