@@ -8,7 +8,7 @@ import type { Design, Direction, Fastener, Hole, Joint, Part, Stock } from "./de
 
 export interface Build {
   readonly design: Design;
-  /** The design's parts with their marks and names, in cut-list order. */
+  /** The design's parts with their marks and names, in cut-list order; thickness, width and length as printed. */
   readonly parts: readonly BuiltPart[];
   readonly cutList: readonly CutLine[];
   readonly blanks: readonly Blank[];

@@ -35,8 +35,12 @@ function* fasteners({ record }: Model): Violations {
   }
 }
 
-/** 1 in × 12 in × 12 in, in mm³. */
-const BOARD_FOOT = 144 * 25.4 ** 3;
+/** Wood sold by volume, in mm³. A board foot is 1 in × 12 in × 12 in. */
+const VOLUMES = [
+  { unit: "board feet", cubic: 144 * 25.4 ** 3 },
+  { unit: "board foot", cubic: 144 * 25.4 ** 3 },
+  { unit: "m³", cubic: 1e9 },
+];
 
 /** As many sheets and boards as are laid out and bought; of lumber by volume, at least what is in the blanks. */
 function* boards({ record }: Model): Violations {
@@ -48,12 +52,13 @@ function* boards({ record }: Model): Violations {
     yield violation("purchases add up", "sheets", `${toBuy("sheet")} are laid out, ${sheets} bought`);
   const lumber = bought("lumber");
   const quantity = lumber.reduce((so, line) => so + line.quantity, 0);
-  if (lumber.every((line) => line.unit.startsWith("board f"))) {
+  const measure = VOLUMES.find(({ unit }) => lumber.length > 0 && lumber.every((line) => line.unit === unit));
+  if (measure) {
     const wood = layouts("board").flatMap(({ thickness, placements }) =>
       placements.map(({ width, length }) => thickness * width * length),
     );
-    const need = wood.reduce((so, one) => so + one, 0) / BOARD_FOOT;
-    if (total(lumber) < need) yield violation("purchases add up", "lumber", `${need} board feet in ${quantity}`);
-  } else if (lumber.every((line) => !line.unit.startsWith("board f")) && quantity !== toBuy("board"))
+    const need = wood.reduce((so, one) => so + one, 0) / measure.cubic;
+    if (total(lumber) < need) yield violation("purchases add up", "lumber", `${need} ${measure.unit} in ${quantity}`);
+  } else if (lumber.every((line) => !VOLUMES.some(({ unit }) => unit === line.unit)) && quantity !== toBuy("board"))
     yield violation("purchases add up", "boards", `${toBuy("board")} are laid out, ${quantity} bought`);
 }

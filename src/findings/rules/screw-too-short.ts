@@ -11,7 +11,7 @@ export const screwTooShort = rule<{ readonly length: string | null; readonly par
   help: (a) =>
     a.length === null
       ? "give a length, sink the head in a counterbore, or drive it from the other side"
-      : `make it longer than ${a.thick}, or sink the head in a counterbore`,
+      : `make it longer than ${a.thick}, sink the head in a counterbore, or say with from: that the other part is under the head`,
   explain: `A screw or nail holds by what is in the second part. About half to two thirds of its length should be there.`,
   wrong: stepExample(["with: screws", "with: screws, screw: { length: 1 }"]),
   right: stepExample(),

@@ -74,5 +74,7 @@ const typographic = ({ units }: Design, length: Length): string =>
 function builtPart(part: Part, line: CutLine, stocks: ReadonlyMap<string, Stock>): BuiltPart {
   const cubicMillimetres = toNumber(volume(part.solid)) / (UNITS_PER_MM * UNITS_PER_MM * UNITS_PER_MM);
   const density = stocks.get(part.stock)?.density ?? 0;
-  return { ...part, mark: line.mark, name: line.name, mass: (cubicMillimetres / 1e9) * density };
+  // The design keeps the exact sizes; what is built carries those that the reader marks.
+  const { thickness, width, length } = line;
+  return { ...part, thickness, width, length, mark: line.mark, name: line.name, mass: (cubicMillimetres / 1e9) * density };
 }

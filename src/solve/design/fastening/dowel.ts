@@ -6,17 +6,17 @@ import { shift, unit } from "../space.ts";
 import { DOWELS, SOLD_LENGTHS } from "./catalogue.ts";
 import { depthAt } from "./line.ts";
 import { placesOf } from "./places-of.ts";
-import { type FasteningContext, options, type Site } from "./site.ts";
+import { type FasteningContext, options, type RowShift, type Site } from "./site.ts";
 
 /**
  * Dowels half in each part, their holes together 1/8 in deeper than the dowel; at most half as thick as the wood; one every 6 in, the
  * first 2 in from the end (common practice, no source).
  */
-export function dowels(site: Site, offset: Length, context: FasteningContext): readonly Arrangement[] {
+export function dowels(site: Site, moved: RowShift, context: FasteningContext): readonly Arrangement[] {
   const { draft, head, hold, axis, sign } = site;
   const said = options(draft);
   const inch = context.units === "inch";
-  const places = placesOf(site, offset, context, {
+  const places = placesOf(site, moved, context, {
     spacing: inch ? inches(6) : millimetres(150),
     fromEnds: inch ? inches(2) : millimetres(50),
     count: null,

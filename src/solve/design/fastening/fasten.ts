@@ -1,6 +1,6 @@
 import type { Contact } from "../../../geometry/index.ts";
 import type { JointDraft } from "../../../parse/draft.ts";
-import { inches, type Length, millimetres } from "../../../units/length.ts";
+import { inches, millimetres } from "../../../units/length.ts";
 import { negate, ZERO } from "../../../units/rational.ts";
 import type { Arrangement } from "../../design.ts";
 import type { AxisIndex } from "../space.ts";
@@ -9,7 +9,7 @@ import { nails } from "./nail.ts";
 import { pocketScrews } from "./pocket.ts";
 import { contactBox } from "./row.ts";
 import { screws } from "./screw.ts";
-import type { FasteningContext, Maker, Member, Site } from "./site.ts";
+import type { FasteningContext, Maker, Member, RowShift, Site } from "./site.ts";
 
 export type FasteningMethod = "screws" | "pocket screws" | "dowels" | "nails" | "brads";
 
@@ -34,22 +34,23 @@ export function fasteningOf(draft: JointDraft): FasteningMethod | null {
  */
 export function fasten(method: FasteningMethod, site: Site, context: FasteningContext): readonly Arrangement[] {
   const shifts = context.units === "inch" ? [inches(3, 8), inches(3, 4)] : [millimetres(10), millimetres(20)];
-  const offsets = [ZERO, ...shifts.flatMap((by) => [by, negate(by)])];
+  const ways = [ZERO, ...shifts.flatMap((by) => [by, negate(by)])].map((by): RowShift => ({ by, turned: false }));
+  const turned: RowShift = { by: ZERO, turned: true };
   const make = MAKERS[method];
-  const [first, ...rest] = offsets;
-  const best = make(site, first as Length, context);
+  const [first, ...rest] = [...ways, turned];
+  const best = make(site, first as RowShift, context);
   if (best.length === 0) return [];
   // What is wrong with the first is told once; the others only offer themselves.
   const quiet = { ...context, report: () => undefined };
-  return [...best, ...rest.flatMap((offset) => make(site, offset, quiet))];
+  return [...best, ...rest.flatMap((shift) => make(site, shift, quiet))];
 }
 
 const MAKERS: Readonly<Record<FasteningMethod, Maker>> = {
   screws,
   "pocket screws": pocketScrews,
   dowels,
-  nails: (site, offset, context) => nails("nail", site, offset, context),
-  brads: (site, offset, context) => nails("brad", site, offset, context),
+  nails: (site, shift, context) => nails("nail", site, shift, context),
+  brads: (site, shift, context) => nails("brad", site, shift, context),
 };
 
 /** The site of a joint: its largest contact that faces along an axis; null where there is none. */

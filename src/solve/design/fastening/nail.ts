@@ -8,17 +8,17 @@ import { shift, unit } from "../space.ts";
 import { SOLD_LENGTHS, WIRE } from "./catalogue.ts";
 import { depthAt, runAt } from "./line.ts";
 import { placesOf } from "./places-of.ts";
-import { type FasteningContext, options, type Site } from "./site.ts";
+import { type FasteningContext, options, type RowShift, type Site } from "./site.ts";
 
 /** Nails and brads through the headed part, without holes. */
 export function nails(
   kind: "nail" | "brad",
   site: Site,
-  offset: Length,
+  moved: RowShift,
   context: FasteningContext,
 ): readonly Arrangement[] {
   const { head, hold, axis, sign } = site;
-  const places = placesOf(site, offset, context);
+  const places = placesOf(site, moved, context);
   if (!places) return [];
   const { shank, head: headSize } = WIRE[kind];
   const fasteners: Fastener[] = [];

@@ -2,7 +2,7 @@ import type { Length } from "../../../units/length.ts";
 import { min, subtract } from "../../../units/rational.ts";
 import type { Box } from "../../design.ts";
 import { type Row, type RowPlan, rowOn, usualRow } from "./row.ts";
-import { type FasteningContext, options, type Site } from "./site.ts";
+import { type FasteningContext, options, type RowShift, type Site } from "./site.ts";
 
 /** A row, how far its line is from the sides of the part that holds, and from the sides of the contact. */
 export interface PlacedRow extends Row {
@@ -13,7 +13,7 @@ export interface PlacedRow extends Row {
 /** The row of a site as the maker described it; null: reported. */
 export function placesOf(
   site: Site,
-  offset: Length,
+  shift: RowShift,
   context: FasteningContext,
   usual: RowPlan = usualRow(context.units === "inch"),
 ): PlacedRow | null {
@@ -22,7 +22,8 @@ export function placesOf(
   const spacing = said.spacing ? context.measure(said.spacing) : usual.spacing;
   const fromEnds = said.inFromEnds ? context.measure(said.inFromEnds) : usual.fromEnds;
   if ((said.count && count === null) || !spacing || !fromEnds) return null;
-  const row = rowOn(site.area, site.axis, { ...usual, count, spacing, fromEnds }, offset);
+  const row = rowOn(site.area, site.axis, { ...usual, count, spacing, fromEnds }, shift);
+  if (!row) return null;
   const line = row.points[0]?.[row.across] ?? site.area.low[row.across];
   const beside = (box: Box): Length => min(subtract(line, box.low[row.across]), subtract(box.high[row.across], line));
   return { ...row, toEdge: beside(site.hold.body), contactEdge: beside(site.area) };

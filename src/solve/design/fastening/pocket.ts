@@ -9,13 +9,13 @@ import { POCKET, SOLD_LENGTHS } from "./catalogue.ts";
 import { depthAt } from "./line.ts";
 import { placesOf } from "./places-of.ts";
 import type { RowPlan } from "./row.ts";
-import { type FasteningContext, options, type Site } from "./site.ts";
+import { type FasteningContext, options, type RowShift, type Site } from "./site.ts";
 
 /**
  * Pocket screws: the axis leaves the end at mid-thickness, 15 degrees to the face; the flat for the head (the shoulder) lies half the
  * screw's length back along it. The point should end 1/8 in under the far face; under 1/16 in is an error (common practice, no source).
  */
-export function pocketScrews(site: Site, offset: Length, context: FasteningContext): readonly Arrangement[] {
+export function pocketScrews(site: Site, moved: RowShift, context: FasteningContext): readonly Arrangement[] {
   const thin = site.head.frame.thickness;
   if (thin === site.axis) {
     context.report(
@@ -25,7 +25,7 @@ export function pocketScrews(site: Site, offset: Length, context: FasteningConte
   }
   const asked = options(site.draft).side?.value;
   const sides = asked ? [asked] : facesByPreference(site, thin, context);
-  return sides.flatMap((side) => onSide(site, side, thin, offset, context) ?? []);
+  return sides.flatMap((side) => onSide(site, side, thin, moved, context) ?? []);
 }
 
 /** Faces of the drilled part, the one that looks into the piece first, so that pockets are not seen. */
@@ -59,7 +59,7 @@ function onSide(
   site: Site,
   side: Face,
   thin: AxisIndex,
-  offset: Length,
+  moved: RowShift,
   context: FasteningContext,
 ): Arrangement | null {
   const { draft, head, hold, axis, sign } = site;
@@ -70,7 +70,7 @@ function onSide(
   const run = (3 - axis - thin) as AxisIndex;
   const places = placesOf(
     site,
-    offset,
+    moved,
     context,
     rowPlan(thick, subtract(site.area.high[run], site.area.low[run]), inch),
   );

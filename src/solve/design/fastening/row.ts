@@ -7,7 +7,6 @@ import {
   floor,
   half,
   less,
-  max,
   min,
   multiply,
   rational,
@@ -15,7 +14,8 @@ import {
   toNumber,
 } from "../../../units/rational.ts";
 import type { Box, Point } from "../../design.ts";
-import { type AxisIndex, otherAxes, triple } from "../space.ts";
+import { type AxisIndex, otherAxes, thirdAxis, triple } from "../space.ts";
+import type { RowShift } from "./site.ts";
 
 /** Where fasteners may stand on a contact: along the middle of its longer direction. */
 export interface RowPlan {
@@ -57,26 +57,32 @@ function snap(contact: Contact, axis: AxisIndex, side: "low" | "high", candidate
   return exact ?? rational(Math.round(bound));
 }
 
-/** Points of a row on a contact rectangle, all shifted along it by `offset`. Those outside the contact are left out by the caller. */
-export function rowOn(area: Box, normal: AxisIndex, plan: RowPlan, offset: Length): Row {
+/**
+ * Points of a row on a contact rectangle, along its longer direction unless `turned`, all moved along by `shift.by`.
+ * Null where the row, so moved, would run off the contact, or where the shorter direction has no room for it.
+ */
+export function rowOn(area: Box, normal: AxisIndex, plan: RowPlan, shift: RowShift): Row | null {
   const [a, b] = otherAxes(normal);
   const size = (i: AxisIndex): Length => subtract(area.high[i], area.low[i]);
-  const along = less(size(a), size(b)) ? b : a;
-  const across = along === a ? b : a;
+  const longer = less(size(a), size(b)) ? b : a;
+  const along = shift.turned ? thirdAxis(normal, longer) : longer;
+  const across = thirdAxis(normal, along);
   const long = size(along);
-  const quarter = divide(long, rational(4));
-  const ends = min(plan.fromEnds, quarter);
+  const ends = min(plan.fromEnds, divide(long, rational(4)));
   const free = subtract(long, multiply(ends, rational(2)));
   const open = compare(long, plan.twoFrom) < 0 ? 1 : Math.max(2, Number(floor(divide(free, plan.spacing))) + 1);
   const count = plan.count ?? open;
+  // Turned round, a row must not get narrower than half of what it was.
+  if (shift.turned && (count < 2 || less(multiply(long, rational(2)), size(across)))) return null;
   const middle = half(add(area.low[along], area.high[along]));
   const step = count > 1 ? divide(free, rational(count - 1)) : rational(0);
-  const points = Array.from({ length: count }, (_, i) => {
-    const at = add(add(middle, offset), multiply(step, rational(2 * i - count + 1, 2)));
-    const held = max(add(area.low[along], half(ends)), min(subtract(area.high[along], half(ends)), at));
-    return triple((axis) =>
-      axis === along ? held : axis === across ? half(add(area.low[axis], area.high[axis])) : area.low[axis],
-    );
-  });
+  const stops = Array.from({ length: count }, (_, i) =>
+    add(add(middle, shift.by), multiply(step, rational(2 * i - count + 1, 2))),
+  );
+  const [first, last] = [stops[0] as Length, stops.at(-1) as Length];
+  const limit = half(ends);
+  if (less(first, add(area.low[along], limit)) || less(subtract(area.high[along], limit), last)) return null;
+  const line = half(add(area.low[across], area.high[across]));
+  const points = stops.map((at) => triple((axis) => (axis === along ? at : axis === across ? line : area.low[axis])));
   return { along, across, points };
 }

@@ -11,13 +11,13 @@ import { shift, unit } from "../space.ts";
 import { INCH_SCREWS, METRIC_SCREWS, type ScrewSize, SOLD_LENGTHS } from "./catalogue.ts";
 import { depthAt, runAt } from "./line.ts";
 import { placesOf } from "./places-of.ts";
-import { type FasteningContext, options, type Site } from "./site.ts";
+import { type FasteningContext, options, type RowShift, type Site } from "./site.ts";
 
 /** Screws straight through the headed part into the other, with clearance hole, countersink or counterbore, and pilot. */
-export function screws(site: Site, offset: Length, context: FasteningContext): readonly Arrangement[] {
+export function screws(site: Site, moved: RowShift, context: FasteningContext): readonly Arrangement[] {
   const { draft, head, hold, axis, sign } = site;
   const said = options(draft);
-  const places = placesOf(site, offset, context);
+  const places = placesOf(site, moved, context);
   const counterbore = said.counterbore ? context.measure(said.counterbore) : ZERO;
   const oversized = said.oversized ? context.measure(said.oversized) : undefined;
   if (!places || counterbore === null || oversized === null) return [];

@@ -45,5 +45,11 @@ export interface Site {
 /** What the maker said about the fasteners of a joint. */
 export const options = (draft: JointDraft): Partial<FastenersDraft> => draft.fasteners ?? {};
 
-/** Makes the fasteners of a site, all moved along its row by `offset`. */
-export type Maker = (site: Site, offset: Length, context: FasteningContext) => readonly Arrangement[];
+/** A row other than the one described: moved along, or along the other direction of the contact. */
+export interface RowShift {
+  readonly by: Length;
+  readonly turned: boolean;
+}
+
+/** Makes the fasteners of a site, with its row shifted. */
+export type Maker = (site: Site, shift: RowShift, context: FasteningContext) => readonly Arrangement[];

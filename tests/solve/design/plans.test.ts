@@ -1,0 +1,49 @@
+import { readdirSync, readFileSync } from "node:fs";
+import fc from "fast-check";
+import { describe, expect, it } from "vitest";
+import { auditOf, said, solveText } from "../../examples/compiled.ts";
+
+/** Pieces from the rooms of the tool library that use, between them, every joint, shape and word of place. */
+const folder = new URL("plans/", import.meta.url);
+const PLANS = readdirSync(folder)
+  .sort()
+  .map((file) => [file.replace(".yaml", ""), readFileSync(new URL(file, folder), "utf8")] as const);
+
+const errors = (text: string, sizes: Readonly<Record<string, string>> = {}): readonly string[] =>
+  said(solveText(text, sizes).findings.filter((finding) => finding.severity !== "advice"));
+
+/** Lines that are comments or blank carry nothing, and the order of joints is only the order in which they are told. */
+const rewritten = (text: string): string =>
+  `# first\n${text.replace(/^(stock|piece|joints):/gm, "\n# so\n$1:")}\n# last\n`;
+
+describe.each(PLANS)("%s", (_, text) => {
+  it("compiles without an error or a warning", () => {
+    expect(errors(text)).toEqual([]);
+  });
+  it("keeps the promises of its record", () => {
+    const { build } = solveText(text);
+    expect(build && auditOf(text, build)).toEqual([]);
+  });
+  it("is the same with other comments and blank lines", () => {
+    const sizes = (source: string) => solveText(source).build?.parts.map(({ id, body, mark }) => ({ id, body, mark }));
+    expect(sizes(rewritten(text))).toEqual(sizes(text));
+  });
+});
+
+describe("at other sizes, what compiles keeps its promises", () => {
+  const ranged = PLANS.filter(([, text]) => text.includes("from:") && /value:/.test(text));
+  it.each(ranged)("%s", (_, text) => {
+    const range = /width: \{ value: [\d /]+, from: (\d+), to: (\d+) \}/.exec(text);
+    const [low, high] = [Number(range?.[1]), Number(range?.[2])];
+    const metric = text.includes("units: mm");
+    const width = fc.integer({ min: low * 16, max: high * 16 }).map((n) => (metric ? `${n >> 4}` : `${n}/16`));
+    fc.assert(
+      fc.property(width, (value) => {
+        const { build, findings } = solveText(text, { width: value });
+        if (build) expect(auditOf(text, build)).toEqual([]);
+        else expect(said(findings.filter((finding) => finding.severity === "error"))).not.toEqual([]);
+      }),
+      { numRuns: 6, seed: 1911 },
+    );
+  });
+});
