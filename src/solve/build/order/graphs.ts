@@ -24,12 +24,12 @@ const LIMIT = 256;
 export function graphsOf(piece: Piece, nodes: readonly Node[]): Graphs {
   const { directions, opposite, blocked } = piece.blocking;
   const graphs = directions.map((_, d) => {
-    const known = new Map<number, boolean>();
+    // 0: not asked yet.
+    const known = new Int8Array(nodes.length * nodes.length);
     return (a: number, b: number): boolean => {
       const at = a * nodes.length + b;
-      const found = known.get(at) ?? partsOf(nodes, [a]).some((p) => partsOf(nodes, [b]).some((q) => blocked(p, q, d)));
-      known.set(at, found);
-      return found;
+      if (known[at] === 0) known[at] = nodes[a]?.some((p) => nodes[b]?.some((q) => blocked(p, q, d))) ? 1 : -1;
+      return known[at] === 1;
     };
   });
 
