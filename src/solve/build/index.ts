@@ -76,5 +76,13 @@ function builtPart(part: Part, line: CutLine, stocks: ReadonlyMap<string, Stock>
   const density = stocks.get(part.stock)?.density ?? 0;
   // The design keeps the exact sizes; what is built carries those that the reader marks.
   const { thickness, width, length } = line;
-  return { ...part, thickness, width, length, mark: line.mark, name: line.name, mass: (cubicMillimetres / 1e9) * density };
+  return {
+    ...part,
+    thickness,
+    width,
+    length,
+    mark: line.mark,
+    name: line.name,
+    mass: (cubicMillimetres / 1e9) * density,
+  };
 }
