@@ -18,6 +18,8 @@ export interface Subject {
 const LOYALTY = 0.75;
 /** Good enough not to look further: all that is new shows by half. */
 const GOOD = 0.5;
+/** So good that no other direction is tried. */
+const PLAIN = 0.8;
 
 /** `ceiling` is what points up the page. The view before is kept while it shows the new parts well enough. */
 export function chooseView(subject: Subject, ceiling: Vec, before: View | null): View {
@@ -29,6 +31,7 @@ export function chooseView(subject: Subject, ceiling: Vec, before: View | null):
   // A part alone is turned in the hand; what stands on the bench is seldom looked at from below.
   const below = subject.items.length === 1 ? 0.9 : 0.6;
   for (const view of others) {
+    if (best.score >= PLAIN) break;
     const points = score(subject, view) * (dot(view.towards, ceiling) > 0 ? 1 : below);
     if (points > best.score * 1.15) best = { view, score: points };
   }
