@@ -30,7 +30,7 @@ function placeText(work: Work, move: Move): string | null {
   return `Place the ${called(work, own)} ${series(words)} of the ${called(work, mate)}.`;
 }
 
-/** "flush with the front", "standing 3 in past the left", "1 in in from the front", "midway between the left and the right" */
+/** "flush with the front", "standing 3 in past the left", "1 in from the front", "midway between the left and the right" */
 function along(work: Work, part: Part, base: Part, axis: AxisIndex): string {
   // Positive: inside the other part's face.
   const low = { face: faceOf(axis, false), inside: subtract(part.body.low[axis], base.body.low[axis]) };
@@ -42,7 +42,7 @@ function along(work: Work, part: Part, base: Part, axis: AxisIndex): string {
   const near = Math.abs(toNumber(low.inside)) <= Math.abs(toNumber(high.inside)) ? low : high;
   const { n, d } = near.inside;
   return n > 0n
-    ? `${work.print(near.inside)} in from the ${near.face}`
+    ? `${work.print(near.inside)} from the ${near.face}`
     : `standing ${work.print({ n: -n, d })} past the ${near.face}`;
 }
 
