@@ -82,7 +82,10 @@ function methodTexts(scene: Scene): readonly string[] {
       case "glue":
         return [`Spread glue where they meet. Set ${these} on ${those} and clamp.`];
       default:
-        return methods.length === 1 ? [`Set ${these} against ${those}.`] : [];
+        return [
+          ...(glued ? ["Spread glue where they meet."] : []),
+          ...(methods.length === 1 ? [`Set ${these} against ${those}.`] : []),
+        ];
     }
   });
 }
