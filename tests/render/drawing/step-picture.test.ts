@@ -3,15 +3,9 @@ import { viewFrom } from "../../../src/geometry/picture/index.ts";
 import { stepPicture } from "../../../src/render/drawing/index.ts";
 import { chooseView } from "../../../src/render/drawing/step/views.ts";
 import { ACCENT, BLACK, contrast, GREY, luminance, TINT, WHITE } from "../../../src/render/palette.ts";
-import type { Build, Step } from "../../../src/solve/build.ts";
 import { bench, bookcase, pen } from "./fixture.ts";
 import { paths } from "./look.ts";
 
-const stepOf = (build: Build, number: number): Step => {
-  const step = build.steps.find((s) => s.number === number);
-  if (!step) throw new Error(`no step ${number}`);
-  return step;
-};
 const frame = { x: 0, y: 0, width: 255, height: 290 };
 
 describe("a step's picture", () => {
