@@ -3,7 +3,7 @@ import { BOTTOM, FRONT, ISOMETRIC } from "../../../src/geometry/picture/index.ts
 import type { Drawing } from "../../../src/render/drawing/drawing.ts";
 import { explodedView, layoutDrawing, pieceView, stepPicture, threeViews } from "../../../src/render/drawing/index.ts";
 import type { Build } from "../../../src/solve/build.ts";
-import { bench, boardLayout, bookcase, pen, sheetLayout } from "./fixture.ts";
+import { bench, boardLayout, bookcase, crowdedLayout, pen, sheetLayout } from "./fixture.ts";
 import { circlesThatMeet, clashes, outside, paths, struck, words } from "./look.ts";
 import { randomBuild } from "./random-build.ts";
 
@@ -73,6 +73,8 @@ describe("cutting layouts", () => {
   test.each([
     ["a sheet", sheetLayout(), frame],
     ["a board", boardLayout(), { ...frame, height: 130 }],
+    ["a crowded panel", crowdedLayout(), { ...frame, height: 260 }],
+    ["a crowded panel in little room", crowdedLayout(), { ...frame, height: 180 }],
     ["a sheet in a narrow column", sheetLayout(), { ...frame, width: 250, height: 500 }],
   ])("%s", (_, layout, frame) => {
     const drawing = layoutDrawing(bench(), layout, { frame, pen });

@@ -49,6 +49,16 @@ describe("a step's picture", () => {
     expect(arrows(slats)).toBe(1);
   });
 
+  test("groups that go one way side by side share an arrow", () => {
+    const alone = slats.shows.fresh.map((id) => ({ parts: [id], along: [0, 0, -1] as const }));
+    const each = { ...slats, shows: { ...slats.shows, travel: alone } };
+    const arrows = (of: typeof slats) =>
+      paths(stepPicture(build, of, { frame, pen }).items).filter(({ fill }) => fill === ACCENT).length;
+    expect(arrows(each)).toBe(1);
+    const apart = each.shows.travel.map((t, i) => (i === 2 ? { ...t, along: [0, 0, 1] as const } : t));
+    expect(arrows({ ...each, shows: { ...each.shows, travel: apart } })).toBeGreaterThan(1);
+  });
+
   test("view and size stay from step to step of one unit", () => {
     const before = stepPicture(build, third, { frame, pen }).take;
     const next = stepPicture(build, slats, { frame, pen, before }).take;
@@ -85,7 +95,9 @@ describe("choosing a view", () => {
 
   test("screws must be seen going in", () => {
     const screws = [{ at: [-100, 5 * 406_400, 5 * 406_400] as const, direction: [1, 0, 0] as const }];
-    expect(chooseView({ items, fresh: new Set(["left-side"]), mouths: screws }, [0, 0, 1], null).towards[0]).toBe(-1);
+    // The top shows from everywhere: only the screws, in from the left, turn the view.
+    expect(chooseView({ items, fresh: new Set(["top"]), mouths: screws }, [0, 0, 1], null).towards[0]).toBe(-1);
+    expect(chooseView({ items, fresh: new Set(["top"]), mouths: [] }, [0, 0, 1], null).towards[0]).toBe(1);
   });
 });
 

@@ -25,9 +25,12 @@ export function drawCuts(layout: Layout, board: Board, plate: Plate, pen: Pen): 
   const lines = layout.cuts.map((cut) => ({ cut, line: lineOf(board, cut, layout) }));
   for (const { line } of lines) plate.addLine(line);
   const numbers = lines.flatMap(({ cut, line }) => {
-    const spot = placeOf(line, board, plate, widthOf(pen, cut));
-    plate.addBox(boxAround(spot[0], spot[1], widthOf(pen, cut), 2 * RADIUS));
-    return numberAt(pen, cut, spot);
+    const width = widthOf(pen, cut);
+    const spot = onCut(line, board, plate, width);
+    const { at, leader } = spot ? { at: spot, leader: null } : offBoard(line, board, plate, width);
+    plate.addBox(boxAround(at[0], at[1], width, 2 * RADIUS));
+    if (leader) plate.addLeader(leader);
+    return [...strokes(leader ? [leader] : [], { width: 0.5, ink: ACCENT }), ...numberAt(pen, cut, at)];
   });
   return [
     ...strokes(
@@ -47,20 +50,38 @@ const numberAt = (pen: Pen, cut: Cut, spot: Spot): readonly Item[] => [
 ];
 
 /** Beyond the end of a cut that reaches the edge of the board, else on the cut, as near its ends as there is room. */
-function placeOf([from, to]: Segment, board: Board, plate: Plate, width: number): Spot {
+function onCut([from, to]: Segment, board: Board, plate: Plate, width: number): Spot | undefined {
   const { along, distance } = heading(from, to);
   const { left, right, top, bottom } = board.box;
   const outside = ([x, y]: Spot) => x < left - 1 || x > right + 1 || y < top - 1 || y > bottom + 1;
   const beyond = [ahead(from, along, -RADIUS - 2), ahead(to, along, RADIUS + 2)].filter(outside);
   const steps = Array.from({ length: 21 }, (_, i) => (i % 2 === 0 ? i / 40 : 1 - (i - 1) / 40));
   const upon = steps.map((t) => ahead(from, along, distance * Math.min(0.97, Math.max(0.03, t))));
-  const free = (air: number) => (spot: Spot) =>
-    plate.isFree(grown(boxAround(spot[0], spot[1], width, 2 * RADIUS), air));
-  const found = [...beyond, ...upon].find(free(0.8));
-  if (found) return found;
-  // In a crowd: anywhere near the cut.
-  const near = upon.flatMap((spot) => [16, -16, 30, -30].map((by) => ahead(spot, [-along[1], along[0]], by)));
-  return near.find(free(0)) ?? beyond[0] ?? from;
+  const past = [ahead(to, along, RADIUS + 2), ahead(from, along, -RADIUS - 2)];
+  return [...beyond, ...upon, ...past].find((spot) => plate.isFree(grown(boxAround(...spot, width, 2 * RADIUS), 0.8)));
+}
+
+/** In a crowd: in line with the cut farther off, else round the board, with a leader. */
+function offBoard([from, to]: Segment, board: Board, plate: Plate, width: number): { at: Spot; leader: Segment } {
+  const { left, right, top, bottom } = board.box;
+  const { along } = heading(from, to);
+  const middle: Spot = [(from[0] + to[0]) / 2, (from[1] + to[1]) / 2];
+  const places: Spot[] = [];
+  for (let n = 0; n < 24; n++)
+    for (const by of n === 0 ? [0] : [n * 8, -n * 8]) {
+      const [x, y] = [middle[0] + by, middle[1] + by];
+      places.push([x, top - RADIUS - 2], [x, bottom + RADIUS + 2], [left - RADIUS - 2, y], [right + RADIUS + 2, y]);
+    }
+  for (const by of [18, 26, 34]) places.push(ahead(to, along, by), ahead(from, along, -by));
+  const nearest = (at: Spot): Spot =>
+    [from, to, middle].reduce((a, b) => (heading(at, b).distance < heading(at, a).distance ? b : a));
+  const leaderTo = (at: Spot): Segment => [ahead(at, heading(at, nearest(at)).along, width / 2), nearest(at)];
+  const far = (p: Spot) => heading(p, nearest(p)).distance;
+  const free = places
+    .filter((at) => plate.isFree(grown(boxAround(...at, width, 2 * RADIUS), 0.5)))
+    .sort((p, q) => far(p) - far(q) || p[0] - q[0] || p[1] - q[1]);
+  const at = free.find((place) => !plate.blocks(leaderTo(place))) ?? free[0] ?? middle;
+  return { at, leader: leaderTo(at) };
 }
 
 const ENTRY = 14;

@@ -4,7 +4,7 @@ import type { Item } from "../../document.ts";
 import { BLACK, GREY, TINT, WHITE } from "../../palette.ts";
 import { rectangle } from "../../shapes.ts";
 import type { Frame } from "../../style.ts";
-import type { Drawing, Pen, Spot } from "../drawing.ts";
+import { type Drawing, NOT_TO_SCALE, type Pen, type Spot } from "../drawing.ts";
 import { arrowhead, centred, strokes } from "../ink.ts";
 import { type Box, boxAround, grown, Plate } from "../plate.ts";
 import { usualScale } from "../scale.ts";
@@ -13,7 +13,8 @@ import { listed } from "../words.ts";
 import { type Board, boardOn, liesDown } from "./board.ts";
 import { drawCuts, drawSettings, settingsHeight } from "./cuts.ts";
 import { HATCH, hatch } from "./hatch.ts";
-import { BELOW, labelInside, labelOutside } from "./part-label.ts";
+import { BELOW, labelOutside } from "./outside-label.ts";
+import { labelInside } from "./part-label.ts";
 
 export interface LayoutDrawingOptions {
   readonly frame: Frame;
@@ -25,13 +26,20 @@ const MARGIN = 18;
 const GRAIN = 16;
 
 /** The drawing fills the frame from its top; where the board is small, the foot of the frame stays empty. */
-export function layoutDrawing(build: Build, layout: Layout, { frame, pen }: LayoutDrawingOptions): Drawing {
+export function layoutDrawing(build: Build, layout: Layout, options: LayoutDrawingOptions): Drawing {
+  return drawn(build, layout, options, MARGIN) ?? drawn(build, layout, options, BELOW) ?? NOTHING;
+}
+
+const NOTHING: Drawing = { items: [], alt: "", scale: NOT_TO_SCALE };
+
+/** With so much room below the board; null where labels beside it need more. */
+function drawn(build: Build, layout: Layout, { frame, pen }: LayoutDrawingOptions, below: number): Drawing | null {
   const foot = settingsHeight(layout, pen, frame.width);
   const room: Frame = {
     x: frame.x + MARGIN,
     y: frame.y + MARGIN,
     width: frame.width - 2 * MARGIN,
-    height: frame.height - 2 * MARGIN - GRAIN - foot,
+    height: frame.height - MARGIN - below - GRAIN - foot,
   };
   const lying = liesDown(layout, room);
   const scale = usualScale(build.design.units, ({ points }) => {
@@ -47,6 +55,7 @@ export function layoutDrawing(build: Build, layout: Layout, { frame, pen }: Layo
     mark: placement.mark,
     size: `${pen.print(placement.width)} × ${pen.print(placement.length)}`,
   }));
+  const boxes = parts.map(({ box }) => box);
   const grain = grainArrow(board, plate, pen);
   const labels = parts.map(({ box, mark, size }) => ({
     box,
@@ -56,9 +65,10 @@ export function layoutDrawing(build: Build, layout: Layout, { frame, pen }: Layo
   }));
   const cuts = drawCuts(layout, board, plate, pen);
   const beside = labels.flatMap(({ box, mark, items }) =>
-    items ? [] : labelOutside(pen, mark, box, board.box, plate),
+    items ? [] : labelOutside(pen, mark, box, board.box, boxes, plate),
   );
-  const settingsTop = board.box.bottom + MARGIN + GRAIN + (beside.length > 0 ? BELOW - MARGIN : 0);
+  if (beside.length > 0 && below < BELOW) return null;
+  const settingsTop = board.box.bottom + below + GRAIN;
   return {
     items: [
       outline(board.box, { fill: WHITE }),

@@ -1,13 +1,10 @@
-/** Mark and size of a part on a board: inside where they fit, along or across, else beside the board with a leader. */
+/** Mark and size of a part on a board, inside it where they fit, along or across. */
 import type { Item } from "../../document.ts";
-import { BLACK, WHITE } from "../../palette.ts";
-import { circle, rectangle } from "../../shapes.ts";
+import { BLACK } from "../../palette.ts";
 import { CAP_HEIGHT } from "../../typeset/measure.ts";
 import { MARK_SIZE } from "../balloon.ts";
 import type { Pen, Spot } from "../drawing.ts";
-import { strokes } from "../ink.ts";
-import { type Box, boxAround, grown, type Plate, type Segment } from "../plate.ts";
-import { NARROW } from "../strokes.ts";
+import { type Box, boxAround, type Plate } from "../plate.ts";
 
 interface Run {
   readonly text: string;
@@ -56,44 +53,4 @@ function setLine(pen: Pen, line: readonly Run[], [x, y]: Spot, down: number, tur
     const common = { kind: "text", text, font, size, ink: BLACK, width } as const;
     return turned ? { ...common, x: x + base, y: y - start, turn: 90 } : { ...common, x: x + start, y: y + base };
   });
-}
-
-/** How far below the board a label beside it may reach. */
-export const LABEL_ROWS = 2;
-export const BELOW = 14 + LABEL_ROWS * LINE;
-
-/** The mark beside the board, with a leader into the part; its size stands in the cut list. */
-export function labelOutside(pen: Pen, mark: string, part: Box, board: Box, plate: Plate): readonly Item[] {
-  const line = (forms(mark, "")[0] ?? [])[0] ?? [];
-  const width = widthOf(pen, line);
-  const target: Spot = [(part.left + part.right) / 2, (part.top + part.bottom) / 2];
-  const candidates: { centre: Spot; leader: Segment; cost: number }[] = [];
-  for (let row = 0; row < LABEL_ROWS; row++)
-    for (let n = -12; n <= 12; n++) {
-      const x = target[0] + n * 12;
-      const up = board.top - 14 - row * LINE;
-      const down = board.bottom + 14 + row * LINE;
-      for (const [y, edge] of [
-        [up, 5],
-        [down, -5],
-      ] as const)
-        candidates.push({
-          centre: [x, y],
-          leader: [[Math.max(x - width / 2, Math.min(x + width / 2, target[0])), y + edge], target],
-          cost: Math.abs(n) * 12 + Math.abs(y - target[1]),
-        });
-    }
-  candidates.sort((a, b) => a.cost - b.cost);
-  const free = ({ centre }: { centre: Spot }) => plate.isFree(grown(boxAround(centre[0], centre[1], width, 10), 1.5));
-  const found = candidates.find((c) => free(c) && !plate.blocks(c.leader)) ?? candidates.find(free);
-  if (!found) return [];
-  const box = boxAround(found.centre[0], found.centre[1], width, 10);
-  plate.addBox(box);
-  plate.addLeader(found.leader);
-  return [
-    ...strokes([found.leader], NARROW),
-    circle(target[0], target[1], 1.2, { fill: BLACK }),
-    rectangle(box.left - 1, box.top - 1, width + 2, 12, { fill: WHITE }),
-    ...setLine(pen, line, found.centre, 0, false),
-  ];
 }

@@ -5,6 +5,7 @@ import type { Build, BuiltPart, Step } from "../../../solve/build.ts";
 import { shown } from "../exploded/moves.ts";
 import { type Bounds, type Shifts, spread } from "../exploded/spread.ts";
 import type { Marked } from "../labels.ts";
+import { type Group, together } from "./groups.ts";
 import { type Driven, driven } from "./screws.ts";
 
 export interface Scene {
@@ -13,8 +14,7 @@ export interface Scene {
   readonly fresh: ReadonlySet<string>;
   readonly shifts: Shifts;
   readonly screws: readonly Driven[];
-  /** Around each group that moves, as it is drawn, and its way. */
-  readonly groups: readonly { readonly box: Bounds; readonly along: Vec }[];
+  readonly groups: readonly Group[];
 }
 
 /** Clear space between what slides in and where it goes, and between a screw and its hole, as a share of the unit's size. */
@@ -38,13 +38,14 @@ export function sceneOf(build: Build, { shows }: Step): Scene {
     fresh,
     shifts,
     screws,
-    groups: shows.travel.flatMap(({ parts: ids, along }) => {
-      const box = boundsOf(
-        parts.filter(({ id }) => ids.includes(id)),
-        shiftOf,
-      );
-      return box ? [{ box, along }] : [];
-    }),
+    groups: together(
+      shows.travel.flatMap(({ parts: ids, along }) => {
+        const moving = parts.filter(({ id }) => ids.includes(id));
+        const box = boundsOf(moving, shiftOf);
+        return box ? [{ box, along }] : [];
+      }),
+      (GAP * size) / 2,
+    ),
   };
 }
 

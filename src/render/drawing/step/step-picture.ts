@@ -51,9 +51,10 @@ export function stepPicture(build: Build, step: Step, options: StepPictureOption
   const scene = sceneOf(build, step);
   if (scene.items.length === 0) return { items: [], alt: "", scale: NOT_TO_SCALE, take: null };
   const { items, fresh, shifts, screws, groups } = scene;
+  // Where screws are driven they count; the holes that they go into lie inside the joint.
   const driveways = screws.map(({ mouth, direction }) => ({ at: mouth, direction }));
   const view = chooseView(
-    { items, fresh, mouths: [...driveways, ...mouthsOf(build, step)] },
+    { items, fresh, mouths: driveways.length > 0 ? driveways : mouthsOf(build, step) },
     step.up,
     before?.unit === step.unit ? before.view : null,
   );

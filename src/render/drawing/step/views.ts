@@ -16,8 +16,8 @@ export interface Subject {
 
 /** A view kept from the step before may be this much worse than the best. */
 const LOYALTY = 0.75;
-/** Good enough not to look further: all that is new shows by half. */
-const GOOD = 0.5;
+/** Good enough not to look further: more than all the new parts without a screw, or all the screws without a part. */
+const GOOD = 0.6;
 /** So good that no other direction is tried. */
 const PLAIN = 0.8;
 
@@ -69,5 +69,5 @@ function score({ items, fresh, mouths }: Subject, view: View): number {
   const parts = shares.length === 0 ? 1 : 0.5 * mean + 0.5 * Math.min(...shares);
   if (mouths.length === 0) return parts;
   const seen = mouths.filter((m) => dot(m.direction, view.towards) < 0 && !stage.hides(m.at)).length / mouths.length;
-  return 0.6 * parts + 0.4 * seen;
+  return 0.5 * parts + 0.5 * seen;
 }
