@@ -5,29 +5,30 @@ import { placesOf } from "../../src/parse/text/lines.ts";
 import { scalarOffsets } from "../../src/parse/yaml/scalar-places.ts";
 import { parseText, planWith, point } from "./helpers.ts";
 
-/** The text that a source's only finding points at, and its line and column. */
-function pointed(source: string): string[] {
-  return parseText(source).findings.map((finding) => point(finding, source));
-}
-
 describe("a mistake inside a text is pointed at, however the text is written", () => {
   test.each([
-    ["plain", "left: 20 + 3 inchs", '8:18 unknown-unit "inchs"'],
-    ["after a comment and blanks", "left:   20 + 3 inchs   # so", '8:20 unknown-unit "inchs"'],
-    ["in double quotes", 'left: "20 + 3 inchs"', '8:19 unknown-unit "inchs"'],
-    ["behind an escaped character", 'left: "20 \\x2b 3 inchs"', '8:22 unknown-unit "inchs"'],
-    ["in single quotes", "left: '20 + 3 inchs'", '8:19 unknown-unit "inchs"'],
-    ["behind a doubled quote", "left: '2'' + 3 inchs'", '8:20 unknown-unit "inchs"'],
-    ["on the second line of a plain text", "left: 20\n  + 3 inchs", '9:11 unknown-unit "inchs"'],
-    ["on the second line in quotes", 'left: "20\n  + 3 inchs"', '9:11 unknown-unit "inchs"'],
-    ["in a folded block", "left: >\n  20\n  + 3 inchs", '10:11 unknown-unit "inchs"'],
-    ["in a literal block", "left: |-\n  20\n  + 3 inchs", '10:11 unknown-unit "inchs"'],
-    ["in a phrase", "set back: 1/8 inchs from leg.front", '8:19 unknown-unit "inchs"'],
-    ["in a list of phrases", "set back: [1 from a.left, 1/8 from b.fornt]", '8:40 wrong-value "b.fornt"'],
-    ["in a flow pair", "between: [a, b+c]", '8:18 wrong-value "b+c"'],
-  ])("%s", (_, line, expected) => {
-    const found = pointed(planWith({ piece: `shelf:\n${line.replace(/^/gm, "  ")}` }));
-    expect(found.filter((each) => !each.includes("missing-key"))).toEqual([expected]);
+    ["plain", "left: 20 + 3 inchs", "unknown-unit", "inchs"],
+    ["after blanks, before a comment", "left:   20 + 3 inchs   # so", "unknown-unit", "inchs"],
+    ["in double quotes", 'left: "20 + 3 inchs"', "unknown-unit", "inchs"],
+    ["behind an escaped character", 'left: "20 \\x2b 3 inchs"', "unknown-unit", "inchs"],
+    ["in single quotes", "left: '20 + 3 inchs'", "unknown-unit", "inchs"],
+    ["behind a doubled quote", "left: '2'' + 3 inchs'", "unknown-unit", "inchs"],
+    ["in braces", "taper: { faces: left, at: top, to: 2, over: 3 inchs }", "unknown-unit", "inchs"],
+    ["on the second line of a plain text", "left: 20\n  + 3 inchs", "unknown-unit", "inchs"],
+    ["on the second line in quotes", 'left: "20\n  + 3 inchs"', "unknown-unit", "inchs"],
+    ["behind an escaped line end", 'left: "20 \\\n  + 3 inchs"', "unknown-unit", "inchs"],
+    ["in a folded block", "left: >\n  20\n  + 3 inchs", "unknown-unit", "inchs"],
+    ["in a literal block", "left: |-\n  20\n  + 3 inchs", "unknown-unit", "inchs"],
+    ["in a phrase", "set back: 1/8 inchs from leg.front", "unknown-unit", "inchs"],
+    ["in a list of phrases", "set back: [1 from a.left, 1/8 from b.fornt]", "wrong-value", "b.fornt"],
+    ["in a list", "between: [a, b+c]", "wrong-value", "b+c"],
+  ])("%s", (_, line, rule, part) => {
+    const source = planWith({ piece: `shelf:\n  made of: pine\n${line.replace(/^/gm, "  ")}` });
+    const at = source.indexOf(part);
+    const lines = source.slice(0, at).split("\n");
+    const place = `${lines.length}:${(lines.at(-1)?.length ?? 0) + 1}`;
+    const found = parseText(source).findings.map((finding) => point(finding, source));
+    expect(found).toEqual([`${place} ${rule} ${JSON.stringify(part)}`]);
   });
 });
 
@@ -37,6 +38,14 @@ test("both places of a name that is there twice are told", () => {
   expect(finding?.rule).toBe("duplicate-key");
   expect(finding?.at).toMatchObject({ line: 3, column: 25 });
   expect(finding?.also.map(({ at }) => source.slice(at.start, at.end))).toEqual(["side panel"]);
+});
+
+test("where a value is right in one place and wrong in another, the use that is wrong is told", () => {
+  const source = planWith({ stock: "a: { sold as: 1x8, measures: &m { thick: 3 } }\nb: { sold as: 1x8, widths: *m }" });
+  const [finding, ...others] = parseText(source).findings;
+  expect(others).toEqual([]);
+  expect(finding?.rule).toBe("wrong-value");
+  expect(finding?.also.map(({ at, label }) => [source.slice(at.start, at.end), label])).toEqual([["*m", "used here"]]);
 });
 
 /** Any scalar as the YAML library writes it, read back by the library: every character must be found in the source again. */

@@ -2,6 +2,7 @@ import { assemblyName } from "../../findings/rules/assembly-name.ts";
 import { missingKey } from "../../findings/rules/missing-key.ts";
 import { reservedName } from "../../findings/rules/reserved-name.ts";
 import { tooMuch } from "../../findings/rules/too-much.ts";
+import { nearest } from "../../findings/suggest.ts";
 import type { NodeDraft } from "../draft.ts";
 import { type JsonSchema, type Kind, tell, tellWrong, type Where } from "../kinds/kind.ts";
 import { readName } from "../kinds/named.ts";
@@ -21,12 +22,23 @@ const PART_WORDS: ReadonlySet<string> = new Set(
 );
 const SURE: ReadonlySet<string> = new Set(["made of", "like", "mirror of"].map(squash));
 
-/** An entry is a part if it says what it is made of, or says anything that only a part can say; else it is a group. */
+/** A misspelt `made of`, which is told as that. */
+const isNearlySure = (node: MapNode): boolean =>
+  node.entries.some(
+    ({ key, value }) => value.kind === "text" && nearest(key.text, ["made of", "mirror of"]).length > 0,
+  );
+
+const isSure = (node: MapNode): boolean => node.entries.some(({ key }) => SURE.has(squash(key.text)));
+
+/**
+ * An entry is a part if it says what it is made of, or says anything that only a part can say, or nothing; else it is a group.
+ * Settings under a word such as `notch` are those of a shape, unless they look like a part or group of that name.
+ */
 function isPart(node: MapNode): boolean {
-  return node.entries.some(({ key, value }) => {
-    const word = squash(key.text);
-    return SURE.has(word) || (PART_WORDS.has(word) && value.kind !== "map");
-  });
+  const isNode = (value: Node): boolean =>
+    value.kind === "map" && (isSure(value) || value.entries.every((entry) => entry.value.kind === "map"));
+  if (node.entries.length === 0 || isSure(node) || isNearlySure(node)) return true;
+  return node.entries.some(({ key, value }) => PART_WORDS.has(squash(key.text)) && !isNode(value));
 }
 
 /** One entry of `piece`: a part or a group, and everything in it. */
@@ -54,14 +66,10 @@ function readEntry(entry: Entry, above: readonly string[], count: { parts: numbe
   }
   const read = part.read(value, here);
   if (read === undefined) return [];
-  if (!value.entries.some((each) => SURE.has(squash(each.key.text))) && !saidNearly(value))
+  if (!isSure(value) && !isNearlySure(value))
     tell(here, key, missingKey(key.at, { what: `\`${key.text}\``, key: "made of" }));
   return [partDraft(read, path, key.at)];
 }
-
-/** A misspelt `made of` was told already. */
-const saidNearly = (node: MapNode): boolean =>
-  node.entries.some(({ key }) => !PART_WORDS.has(squash(key.text)) && /^ma|^of|mad/.test(squash(key.text)));
 
 const json: JsonSchema = { type: "object", additionalProperties: { $ref: "#/$defs/entry" } };
 
