@@ -1,16 +1,15 @@
-import { type Document, isCollection, isNode, isPair, isScalar, type YAMLError, type Node as YamlNode } from "yaml";
+import type { Document, YAMLError } from "yaml";
 import type { Finding } from "../../findings/finding.ts";
-import { bracketNotClosed } from "../../findings/rules/bracket-not-closed.ts";
 import { dashBeforeMeasure } from "../../findings/rules/dash-before-measure.ts";
 import { indentation } from "../../findings/rules/indentation.ts";
 import { needsQuotes } from "../../findings/rules/needs-quotes.ts";
 import { quotesCloseEarly } from "../../findings/rules/quotes-close-early.ts";
-import { quotesNotClosed } from "../../findings/rules/quotes-not-closed.ts";
 import { tabIndent } from "../../findings/rules/tab-indent.ts";
 import { yamlProblem } from "../../findings/rules/yaml-problem.ts";
 import { LIMITS } from "../limits.ts";
 import type { Places } from "../text/lines.ts";
 import { explainLine } from "./explain-line.ts";
+import { explainOpen } from "./explain-open.ts";
 
 /** Mistakes that do not hide what follows them: told even when they are not the first. */
 const LOCAL: ReadonlySet<string> = new Set(["tab-indent", "space-after-colon", "text-with-colon", "needs-quotes"]);
@@ -21,15 +20,10 @@ const SWALLOWING: ReadonlySet<string> = new Set(["quotes-not-closed", "bracket-n
  * The YAML library's errors in words of ours: the first, and those later ones that are mistakes of their own line.
  * What cannot be named better is told as it stands.
  */
-export function explainErrors(
-  errors: readonly YAMLError[],
-  document: Document.Parsed,
-  text: string,
-  places: Places,
-): readonly Finding[] {
+export function explainErrors(document: Document.Parsed, text: string, places: Places): readonly Finding[] {
   const found: Finding[] = [];
   const lines = new Set<number>();
-  const sorted = [...errors].sort((a, b) => a.pos[0] - b.pos[0]);
+  const sorted = [...document.errors].sort((a, b) => a.pos[0] - b.pos[0]);
   for (const error of sorted.slice(0, LIMITS.syntaxFindings.limit)) {
     const finding = explain(error, document, text, places);
     if (lines.has(finding.at.line) || (found.length > 0 && !LOCAL.has(finding.rule))) continue;
@@ -44,6 +38,8 @@ function explain(error: YAMLError, document: Document.Parsed, text: string, plac
   const [start, end] = error.pos;
   const here = places(start, Math.max(end, start + 1));
   const found = text.slice(start, end);
+  const open = explainOpen(error, document, places);
+  if (open !== undefined) return open;
   switch (error.code) {
     case "TAB_AS_INDENT":
       return tabIndent(places(start, start + 1), {});
@@ -58,9 +54,8 @@ function explain(error: YAMLError, document: Document.Parsed, text: string, plac
     case "UNEXPECTED_TOKEN":
       return dash(start, text, places) ?? unexpected(start, end, text, places);
     case "MISSING_CHAR":
-      return missing(error, document, text, places);
+      return missing(error, text, places);
     case "BAD_INDENT":
-      if (/^Flow (?:sequence|map)/.test(error.message)) return openBracket(start, document, text, places);
       return indentation(places(...lineAt(text, start)), {});
     default:
       return yamlProblem(here, OTHERS.get(error.code) ?? { reason: "it is not YAML" });
@@ -125,18 +120,8 @@ function requoted(text: string, quote: string): string {
   return `"${text.replaceAll(quote, "").replaceAll('"', "")}"`;
 }
 
-function missing(error: YAMLError, document: Document.Parsed, text: string, places: Places): Finding {
+function missing(error: YAMLError, text: string, places: Places): Finding {
   const [start] = error.pos;
-  const quote = /closing (["'])quote/.exec(error.message)?.[1];
-  if (quote !== undefined) {
-    const from = innermost(
-      document.contents,
-      start,
-      (node) => isScalar(node) && node.type?.startsWith("QUOTE") === true,
-    );
-    const at = from?.range?.[0] ?? start;
-    return quotesNotClosed(places(at, at + 1), { quote });
-  }
   if (error.message.includes("- indicator"))
     return yamlProblem(places(...lineAt(text, start)), {
       reason: "a blank is missing behind the dash",
@@ -145,25 +130,4 @@ function missing(error: YAMLError, document: Document.Parsed, text: string, plac
   if (error.message.includes("Missing ,"))
     return yamlProblem(places(...error.pos), { reason: "a comma is missing before this", help: "write one" });
   return explainLine("MISSING_COLON", start, text, places);
-}
-
-/** The bracket that is still open at `offset`. */
-function openBracket(offset: number, document: Document.Parsed, text: string, places: Places): Finding {
-  const open = innermost(document.contents, offset, (node) => isCollection(node) && node.flow === true);
-  const at = open?.range?.[0] ?? offset;
-  const bracket = text.charAt(at) === "[" ? "[" : "{";
-  return bracketNotClosed(places(at, at + 1), { bracket, closing: bracket === "[" ? "]" : "}" });
-}
-
-/** The last node that begins before `offset` and reaches up to it, of those that are asked for. */
-function innermost(node: unknown, offset: number, wanted: (node: YamlNode) => boolean): YamlNode | undefined {
-  if (!isNode(node) || node.range == null || node.range[0] > offset || node.range[2] < offset) return undefined;
-  const inside = isCollection(node)
-    ? node.items.flatMap((item) => (isPair(item) ? [item.key, item.value] : [item])).reverse()
-    : [];
-  for (const child of inside) {
-    const found = innermost(child, offset, wanted);
-    if (found !== undefined) return found;
-  }
-  return wanted(node) ? node : undefined;
 }

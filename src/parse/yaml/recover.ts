@@ -26,12 +26,11 @@ export function recover(text: string, places: Places): Recovered {
     if (read.value === undefined) return { findings: attempt === 0 ? read.findings : findings };
     const [document, next] = read.value;
     if (document === undefined) break;
-    const first = Math.min(...document.errors.map((error) => error.pos[0]));
-    if (first === Number.POSITIVE_INFINITY)
-      return { document, findings, ...(next?.range && { second: next.range[0] }) };
-    const [start, end] = blockAt(left, first);
-    const inside = document.errors.filter(({ pos }) => pos[0] >= start && (pos[0] < end || pos[0] === first));
-    findings.push(...explainErrors(inside, document, left, places));
+    const [first, ...others] = explainErrors(document, left, places);
+    if (first === undefined) return { document, findings, ...(next?.range && { second: next.range[0] }) };
+    let [start, end] = blockAt(left, first.at.start);
+    if (left.slice(start, end).trim() === "") [start, end] = blockAt(left, document.errors[0]?.pos[0] ?? 0);
+    findings.push(first, ...others.filter(({ at }) => at.start >= start && at.start < end));
     left = left.slice(0, start) + left.slice(start, end).replace(/[^\n]/g, " ") + left.slice(end);
     if (left.length > LIMITS.recoverable.limit) break;
   }
