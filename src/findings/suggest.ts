@@ -1,6 +1,6 @@
 /**
- * The known words nearest to one that is not known: at most two edits away (one under five letters), more alike than not,
- * at most three, and none when unsure. Case, hyphens and blanks do not count as edits.
+ * The known words nearest to one that is not known: one edit away, or two from five letters on if it begins alike, and more alike
+ * than not; at most three, and none when unsure. Case, hyphens and blanks do not count as edits.
  */
 export function nearest(word: string, known: readonly string[]): readonly string[] {
   const wanted = bare(word);
@@ -20,9 +20,10 @@ export function nearest(word: string, known: readonly string[]): readonly string
 
 const bare = (word: string): string => word.toLowerCase().replace(/[\s_-]+/g, "");
 
+/** Two edits make `height` of `lenght`, which was meant as `length`: people seldom mistake the first letter. */
 const alike = (distance: number, a: string, b: string): boolean => {
   const longest = Math.max(a.length, b.length);
-  return longest > 0 && (longest - distance) / longest > 0.4;
+  return (longest - distance) * 5 > longest * 2 && (distance < 2 || a.charAt(0) === b.charAt(0));
 };
 
 /** Insertions, deletions, replacements and swaps of neighbours (optimal string alignment) that turn a into b. */

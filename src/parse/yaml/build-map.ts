@@ -50,7 +50,8 @@ export function buildMap(builder: Builder, map: YAMLMap, at: Span, via: Span | u
 }
 
 /** A value that could not be followed has been told about already. */
-const isBroken = (pair: Pair<YamlNode, YamlNode | null>): boolean => pair.value !== null && !isScalar(pair.value);
+const isBroken = (pair: Pair<YamlNode, YamlNode | null>): boolean =>
+  !isScalar(pair.value) ? pair.value !== null : pair.value.source !== "";
 
 function buildKey(builder: Builder, pair: Pair<YamlNode, YamlNode | null>, at: Span, via: Span | undefined) {
   const node = pair.key as YamlNode | null;
