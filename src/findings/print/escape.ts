@@ -9,4 +9,5 @@ const UNSAFE = /[\u0000-\u0008\u000a-\u001f\u007f-\u009f\u061c\u200e\u200f\u2028
 export const escapeText = (text: string): string =>
   text.replace(UNSAFE, (sign) => `\\u{${sign.charCodeAt(0).toString(16)}}`);
 
-export { escapeText as escape };
+/** The same for words in a sentence: a tab is a blank there. */
+export const escapeWords = (text: string): string => escapeText(text).replaceAll("\t", " ");

@@ -1,6 +1,6 @@
 import type { Finding } from "../finding.ts";
 import type { Span } from "../span.ts";
-import { escapeText } from "./escape.ts";
+import { escapeText, escapeWords } from "./escape.ts";
 import type { Palette } from "./palette.ts";
 import { columns } from "./width.ts";
 
@@ -90,7 +90,7 @@ const takeEnd = (text: string, width: number): string => {
 function pointer({ label, main }: Mark, { from, wide }: Cut, width: number): string[] {
   const line = `${" ".repeat(from)}${(main ? "^" : "-").repeat(wide)}`;
   if (label === "") return [line];
-  const text = escapeText(label);
+  const text = escapeWords(label);
   if (columns(line) + 1 + columns(text) <= width) return [`${line} ${text}`];
   return [line, `${" ".repeat(Math.max(Math.min(from, width - columns(text)), 0))}${text}`];
 }

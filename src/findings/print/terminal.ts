@@ -1,5 +1,5 @@
 import type { Finding } from "../finding.ts";
-import { escapeText } from "./escape.ts";
+import { escapeWords } from "./escape.ts";
 import { frame, type PrintedSource } from "./frame.ts";
 import { inOrder } from "./order.ts";
 import { type Palette, PLAIN } from "./palette.ts";
@@ -34,7 +34,7 @@ export function printTerminal(
 
 function block(finding: Finding, source: PrintedSource, palette: Palette, width: number): string {
   const level = `${finding.severity}:`;
-  const [first = "", ...more] = wrap(`${level} ${escapeText(finding.message)}`, width, "  ");
+  const [first = "", ...more] = wrap(`${level} ${escapeWords(finding.message)}`, width, "  ");
   const head = [`${palette.level(level, finding.severity)}${first.slice(level.length)}`, ...more];
   const why = finding.why === undefined ? [] : indented(sentence(finding.why), width);
   const help = finding.help === undefined ? [] : indented(`help: ${sentence(finding.help)}`, width);
@@ -43,7 +43,7 @@ function block(finding: Finding, source: PrintedSource, palette: Palette, width:
 }
 
 const indented = (text: string, width: number): string[] =>
-  wrap(escapeText(text), width - 2, "  ").map((line) => `  ${line}`);
+  wrap(escapeWords(text), width - 2, "  ").map((line) => `  ${line}`);
 
 /** With a full stop, unless there is an end already. */
 const sentence = (text: string): string => (/[\p{L}\p{N}`)\]"']$/u.test(text) ? `${text}.` : text);
