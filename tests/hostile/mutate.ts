@@ -94,3 +94,21 @@ export function mutate(text: string, random: (below: number) => number): string 
   }
   return changed;
 }
+
+const WORD = /[\p{L}_][\p{L}\p{N}_.-]*|\d+(?: \d+)?(?:\/\d+)?/gu;
+const MEASURES = ["0", "1/64", "-1", "1000", "1 mm", "3/4", "24", "12 ft", "width", "outside.top", "7 / 3", "1/1024"];
+
+/** The text with one to three of its words replaced by others of its own, or by other measures: mostly sources that can be read. */
+export function exchangeWords(text: string, random: (below: number) => number): string {
+  let changed = text;
+  for (let left = 1 + random(3); left > 0; left -= 1) {
+    const words = [...changed.matchAll(WORD)];
+    const [from, to] = [words[random(words.length)], words[random(words.length)]];
+    if (from === undefined || to === undefined) return changed;
+    const isNumber = /^\d/.test(from[0]);
+    const other = isNumber && random(2) === 0 ? (MEASURES[random(MEASURES.length)] ?? "") : to[0];
+    if (isNumber !== /^\d/.test(to[0]) && random(4) !== 0) left += 1;
+    else changed = changed.slice(0, from.index) + other + changed.slice(from.index + from[0].length);
+  }
+  return changed;
+}
