@@ -1,3 +1,4 @@
+import { shorten } from "./shorten.ts";
 import type { Span } from "./span.ts";
 
 export type Severity = "error" | "warning" | "advice";
@@ -54,7 +55,7 @@ export function rule<A>(text: RuleText<A>): Rule<A> {
       rule: text.name,
       severity: more.severity ?? text.severity,
       at,
-      label: text.label?.(args) ?? "",
+      label: shorten(text.label?.(args) ?? "", 40),
       message: text.message(args),
       ...(why === undefined ? {} : { why }),
       ...(help === undefined ? {} : { help }),

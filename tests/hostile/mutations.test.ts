@@ -36,7 +36,7 @@ test(`${COUNT} damaged examples (seed ${SEED}) give findings with a place, and n
           where,
         ).toBe(place.start);
         expect(message.length > 0 && message.length < 300, `${where}: ${message}`).toBe(true);
-        expect(label.length, `${where}: ${label}`).toBeLessThanOrEqual(60);
+        expect([...label].length, `${where}: ${label}`).toBeLessThanOrEqual(40);
       }
     const printed = printTerminal(findings, printedSource(name, source)) + printShort(findings, name);
     expect(STEERS.exec(printed), `run ${run}`).toBeNull();

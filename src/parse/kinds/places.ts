@@ -1,4 +1,5 @@
 import { wrongValue } from "../../findings/rules/wrong-value.ts";
+import { shorten } from "../../findings/shorten.ts";
 import type { Axis, EdgeDraft, Face, FaceReference, Formula, Reference } from "../draft.ts";
 import { isUsableName, normaliseName } from "../names.ts";
 import { slice, type Words, wholePlace } from "../yaml/nodes.ts";
@@ -17,7 +18,7 @@ const isFace = (text: string): text is Face => (FACES as readonly string[]).incl
 
 /** Tells that a piece of a text is not what is wanted there. */
 export function tellPiece(where: Where, words: Words, wanted: string): undefined {
-  const found = words.text === "" ? "nothing" : `\`${words.text}\``;
+  const found = words.text === "" ? "nothing" : `\`${shorten(words.text)}\``;
   where.findings.push(wrongValue(wholePlace(words), { key: where.key, wanted, found }));
   return undefined;
 }

@@ -1,5 +1,6 @@
 import { notInThisVersion } from "../../findings/rules/not-in-this-version.ts";
 import { wrongValue } from "../../findings/rules/wrong-value.ts";
+import { shorten } from "../../findings/shorten.ts";
 import type { Formula, Method } from "../draft.ts";
 import { type Kind, tell, tellWrong } from "../kinds/kind.ts";
 import { type FromFace, fromFace } from "../kinds/places.ts";
@@ -81,7 +82,11 @@ export const deeper: Kind<Formula> = {
     const words = slice(node, 0);
     const tail = /\s+deeper(?:\s+than\s+the\s+tenon)?$/i.exec(words.text);
     if (tail === null)
-      return tell(where, node, wrongValue(node.at, { key: where.key, wanted: this.words, found: `\`${node.text}\`` }));
+      return tell(
+        where,
+        node,
+        wrongValue(node.at, { key: where.key, wanted: this.words, found: `\`${shorten(node.text)}\`` }),
+      );
     return formulaIn(slice(words, 0, tail.index), where);
   },
 };
