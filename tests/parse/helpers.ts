@@ -50,3 +50,12 @@ export const planWith = ({
     ...(joints === "" ? [] : ["joints:", joints.replace(/^/gm, "  ")]),
     "",
   ].join("\n");
+
+/** What a part with these settings comes to, without places. */
+export function partWith(lines: string): unknown {
+  const piece = `shelf:\n  made of: pine\n${lines.replace(/^/gm, "  ")}`;
+  return (meaning(draftOf(planWith({ piece })).piece) as unknown[])[0];
+}
+/** A bare number in a Draft, without its place. */
+export const number = (n: number, d = 1) => ({ kind: "number", value: { n: `${n}n`, d: `${d}n` } });
+export const named = (...path: string[]) => ({ kind: "name", path });

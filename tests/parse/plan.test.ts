@@ -1,8 +1,7 @@
 import { describe, expect, test } from "vitest";
 import { inches, millimetres } from "../../src/units/length.ts";
-import { draftOf, meaning, parseText, planWith, rulesOf } from "./helpers.ts";
+import { draftOf, meaning, number, parseText, planWith, rulesOf } from "./helpers.ts";
 
-const number = (n: number, d = 1) => ({ kind: "number", value: { n: `${n}n`, d: `${d}n` } });
 const at = (...path: string[]) => ({ path });
 
 const jointWith = (lines: string): unknown => {
