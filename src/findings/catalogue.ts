@@ -3,6 +3,7 @@ import type { Rule } from "./finding.ts";
 import { ambiguousName } from "./rules/ambiguous-name.ts";
 import { anchorCircle } from "./rules/anchor-circle.ts";
 import { assemblyName } from "./rules/assembly-name.ts";
+import { attitudeDisagrees } from "./rules/attitude-disagrees.ts";
 import { bareWordInBraces } from "./rules/bare-word-in-braces.ts";
 import { betweenWhich } from "./rules/between-which.ts";
 import { bracketNotClosed } from "./rules/bracket-not-closed.ts";
@@ -89,6 +90,7 @@ import { tenonTooBig } from "./rules/tenon-too-big.ts";
 import { textTooLong } from "./rules/text-too-long.ts";
 import { textWithColon } from "./rules/text-with-colon.ts";
 import { thickerThanItsStock } from "./rules/thicker-than-its-stock.ts";
+import { tooManyFasteners } from "./rules/too-many-fasteners.ts";
 import { tooMuch } from "./rules/too-much.ts";
 import { unknownAnchor } from "./rules/unknown-anchor.ts";
 import { unknownFunction } from "./rules/unknown-function.ts";
@@ -114,6 +116,7 @@ export const catalogue: readonly Rule<never>[] = [
   ambiguousName,
   anchorCircle,
   assemblyName,
+  attitudeDisagrees,
   bareWordInBraces,
   betweenWhich,
   bracketNotClosed,
@@ -200,6 +203,7 @@ export const catalogue: readonly Rule<never>[] = [
   textTooLong,
   textWithColon,
   thickerThanItsStock,
+  tooManyFasteners,
   tooMuch,
   unknownAnchor,
   unknownFunction,

@@ -1,6 +1,8 @@
-import type { Length } from "../../../units/length.ts";
-import { min, subtract } from "../../../units/rational.ts";
+import { tooManyFasteners } from "../../../findings/rules/too-many-fasteners.ts";
+import { inches, type Length, millimetres } from "../../../units/length.ts";
+import { less, max, min, multiply, rational, subtract } from "../../../units/rational.ts";
 import type { Box } from "../../design.ts";
+import { otherAxes } from "../space.ts";
 import { type Row, type RowPlan, rowOn, usualRow } from "./row.ts";
 import { type FasteningContext, options, type RowShift, type Site } from "./site.ts";
 
@@ -22,9 +24,23 @@ export function placesOf(
   const spacing = said.spacing ? context.measure(said.spacing) : usual.spacing;
   const fromEnds = said.inFromEnds ? context.measure(said.inFromEnds) : usual.fromEnds;
   if ((said.count && count === null) || !spacing || !fromEnds) return null;
+  const room = longest(site);
+  const closest = context.units === "inch" ? inches(1, 4) : millimetres(6);
+  if (count !== null && less(room, multiply(closest, rational(count - 1)))) {
+    context.report(
+      tooManyFasteners(said.count?.at ?? site.draft.at, { count, room: context.print(room), part: site.hold.id }),
+    );
+    return null;
+  }
   const row = rowOn(site.area, site.axis, { ...usual, count, spacing, fromEnds }, shift);
   if (!row) return null;
   const line = row.points[0]?.[row.across] ?? site.area.low[row.across];
   const beside = (box: Box): Length => min(subtract(line, box.low[row.across]), subtract(box.high[row.across], line));
   return { ...row, toEdge: beside(site.hold.body), contactEdge: beside(site.area) };
 }
+
+/** The longer side of a contact. */
+const longest = ({ area, axis }: Site): Length =>
+  otherAxes(axis)
+    .map((i) => subtract(area.high[i], area.low[i]))
+    .reduce((a, b) => max(a, b));

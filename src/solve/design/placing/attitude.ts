@@ -19,7 +19,9 @@ export type Attitude =
   /** More than one stance: they differ only in which way the length runs, which the extents will tell. */
   | { readonly kind: "known"; readonly stances: readonly [Stance, ...Stance[]] }
   | { readonly kind: "too little"; readonly stance: Stance }
-  | { readonly kind: "open"; readonly stances: readonly Stance[] };
+  | { readonly kind: "open"; readonly stances: readonly Stance[] }
+  /** What `as`, `facing` and `grain` say cannot be true together. */
+  | { readonly kind: "impossible" };
 
 const FRAMES: readonly Frame[] = INDICES.flatMap((thickness) =>
   INDICES.filter((width) => width !== thickness).map((width) => ({
@@ -56,6 +58,7 @@ export function attitudeOf(
   open: number,
 ): Attitude {
   const stances = allowed(part).map((frame) => ({ frame, statements: withBoard(placed, board, frame) }));
+  if (stances.length === 0) return { kind: "impossible" };
   const rated = stances.map((stance) => ({ stance, ...rate(stance, open) }));
   const fitting = rated.filter((r) => r.missing === 0);
   if (fitting.length === 0) {

@@ -1,4 +1,5 @@
 import type { Finding } from "../../../findings/finding.ts";
+import { attitudeDisagrees } from "../../../findings/rules/attitude-disagrees.ts";
 import { noRoom } from "../../../findings/rules/no-room.ts";
 import { placeMissing } from "../../../findings/rules/place-missing.ts";
 import { placesDisagree } from "../../../findings/rules/places-disagree.ts";
@@ -174,6 +175,12 @@ export function createPlaces(context: PlacesContext): Places {
           })),
         }),
       );
+      return null;
+    }
+    if (attitude.kind === "impossible") {
+      const { attitude: as, facing, grain } = entry.draft;
+      const words = [as && "as", facing && "facing", grain && "grain"].filter((word) => word !== undefined);
+      report(attitudeDisagrees((grain ?? facing ?? as)?.at ?? entry.at, { name: entry.id, words }));
       return null;
     }
     if (attitude.kind === "open") {
