@@ -1,12 +1,18 @@
 /** The whole compiler: text to Draft to Design to Build to Document to bytes. Pure. */
 import { andThen, failed, hasErrors, type Outcome } from "./findings/outcome.ts";
-import { parse, type Source } from "./parse/index.ts";
+import { printTree } from "./parse/expand/print.ts";
+import { draftOf, includes, openTree, readTree, type Source } from "./parse/index.ts";
 import type { Document, Font, Paper } from "./render/document.ts";
 import { build } from "./solve/build/index.ts";
 import type { Build } from "./solve/build.ts";
 import { type DesignOptions, design } from "./solve/design/index.ts";
 
-export type { Source };
+export { includes, type Source };
+
+export interface SolveOptions extends DesignOptions {
+  /** The option asked for in a choice, by the choice's name. */
+  readonly choose?: ReadonlyMap<string, string>;
+}
 
 export interface PrintOptions {
   /** Absent: letter for a plan in inches, else A4. */
@@ -17,10 +23,19 @@ export interface PrintOptions {
 }
 
 /** Checks a plan and works everything out. Loads nothing that only drawing needs. */
-export function solve(source: Source, options: DesignOptions): Outcome<Build> {
-  const draft = parse(source);
+export function solve(source: Source, options: SolveOptions): Outcome<Build> {
+  const draft = andThen(readTree(source), (tree) => draftOf(tree, options));
   const designed = andThen(draft, (d) => design(d, options));
   return andThen(designed, build);
+}
+
+/** The plan with its choices made and its assemblies opened, as YAML. */
+export function expandSource(source: Source, choose: ReadonlyMap<string, string>): Outcome<string> {
+  return andThen(readTree(source), (tree) => {
+    const findings = [...tree.findings];
+    const { tree: opened } = openTree(tree, { choose }, findings);
+    return hasErrors(findings) ? failed(findings) : { value: printTree(opened), findings };
+  });
 }
 
 /** Draws the pages of a plan without errors. */

@@ -19,7 +19,9 @@ export function reference(schema, preface) {
     return sections.at(-1).title;
   };
   sectionFor(schema, "The plan");
-  const entries = schema.$defs.entry.anyOf.map((entry) => (entry.properties ? sectionFor(entry, "A part") : undefined));
+  const entries = schema.$defs.entry.anyOf.map((entry) =>
+    entry.additionalProperties === false ? sectionFor(entry, entryTitle(entry)) : undefined,
+  );
   const part = entries.find((title) => title !== undefined);
   // A table may add sections, which come to their turn, and names to sections, which are printed when all tables are done.
   const tables = [];
@@ -28,6 +30,16 @@ export function reference(schema, preface) {
   const printed = sections.map(({ title, names }, i) => `## ${title}\n\n${alsoFor(names)}${tables[i]}`);
   return `${preface.trimEnd()}\n\n${printed.join("\n\n")}\n`;
 }
+
+/** "A part", "Assembly: case" */
+const entryTitle = ({ properties, description }) => {
+  const kind = properties.kind?.const;
+  return kind === undefined
+    ? "A part"
+    : kind === "space"
+      ? "A space"
+      : `${kind[0].toUpperCase()}${kind.slice(1)}: ${lower(description).replace(/\.$/, "")}`;
+};
 
 const lower = (title) => title[0].toLowerCase() + title.slice(1);
 

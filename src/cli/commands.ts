@@ -1,7 +1,7 @@
 import { Command } from "commander";
 import { wrap } from "../findings/print/width.ts";
 import type { Exit } from "./exit.ts";
-import { choice, settings } from "./options.ts";
+import { choice, choices, settings } from "./options.ts";
 import type { World } from "./world.ts";
 
 const CLOSING = [
@@ -27,6 +27,7 @@ export function commands(world: World, ends: (command: Promise<Exit>) => Promise
     .option("--record <file>", "also write the solved piece as JSON")
     .addOption(choice("--paper <size>", "letter or a4 (letter for a plan in inches, else a4)", ["letter", "a4"]))
     .addOption(settings())
+    .addOption(choices())
     .addOption(format())
     .action(async (plan, _, command) =>
       ends((await import("./commands/build.ts")).build(plan, command.optsWithGlobals(), world)),
@@ -36,9 +37,19 @@ export function commands(world: World, ends: (command: Promise<Exit>) => Promise
     .description("check a plan and say what was found, without writing anything")
     .argument("<plan>", "the YAML file")
     .addOption(settings())
+    .addOption(choices())
     .addOption(format())
     .action(async (plan, _, command) =>
       ends((await import("./commands/check.ts")).check(plan, command.optsWithGlobals(), world)),
+    );
+  program
+    .command("expand")
+    .description("print a plan with its choices made and its assemblies opened into parts and joints")
+    .argument("<plan>", "the YAML file")
+    .addOption(choices())
+    .addOption(format())
+    .action(async (plan, _, command) =>
+      ends((await import("./commands/expand.ts")).expand(plan, command.optsWithGlobals(), world)),
     );
   program
     .command("explain")

@@ -9,17 +9,23 @@ export const choice = (flags: string, description: string, words: readonly strin
     return word;
   });
 
-/** `--set width=48`, any number of times: the values by name, the last one of a name counts. */
-export const settings = (): Option =>
-  new Option("--set <name=value>", "give one of the plan's sizes another value (may be repeated)").argParser(
+/** An option that takes a name and a value, any number of times: the values by name, the last one of a name counts. */
+const pairs = (flag: string, example: string, description: string): Option =>
+  new Option(`${flag} <name=value>`, `${description} (may be repeated)`).argParser(
     (text: string, before: ReadonlyMap<string, string> | undefined) => {
       const at = text.indexOf("=");
       const [name, value] = [text.slice(0, at).trim(), text.slice(at + 1).trim()];
       if (at < 0 || name === "" || value === "")
-        throw new Misuse(`--set needs a name and a value, such as --set width=48, not ${quote(text)}`);
+        throw new Misuse(`${flag} needs a name and a value, such as ${flag} ${example}, not ${quote(text)}`);
       return new Map([...(before ?? []), [name, value]]);
     },
   );
+
+/** `--set width=48` */
+export const settings = (): Option => pairs("--set", "width=48", "give one of the plan's sizes another value");
+
+/** `--choose wood=oak` */
+export const choices = (): Option => pairs("--choose", "wood=oak", "choose an option of one of the plan's choices");
 
 /** "a, b or c" */
 const listed = (words: readonly string[]): string => [words.slice(0, -1).join(", "), ...words.slice(-1)].join(" or ");

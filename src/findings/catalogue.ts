@@ -2,12 +2,14 @@
 import type { Rule } from "./finding.ts";
 import { ambiguousName } from "./rules/ambiguous-name.ts";
 import { anchorCircle } from "./rules/anchor-circle.ts";
-import { assemblyName } from "./rules/assembly-name.ts";
+import { assemblyCircle } from "./rules/assembly-circle.ts";
 import { attitudeDisagrees } from "./rules/attitude-disagrees.ts";
 import { bareWordInBraces } from "./rules/bare-word-in-braces.ts";
 import { betweenWhich } from "./rules/between-which.ts";
 import { bracketNotClosed } from "./rules/bracket-not-closed.ts";
 import { characterNotInType } from "./rules/character-not-in-type.ts";
+import { choiceUnknown } from "./rules/choice-unknown.ts";
+import { choiceWithoutValue } from "./rules/choice-without-value.ts";
 import { circle } from "./rules/circle.ts";
 import { commaInBraces } from "./rules/comma-in-braces.ts";
 import { controlCharacter } from "./rules/control-character.ts";
@@ -27,6 +29,7 @@ import { holesMeet } from "./rules/holes-meet.ts";
 import { housingTooDeep } from "./rules/housing-too-deep.ts";
 import { hyphenInFormula } from "./rules/hyphen-in-formula.ts";
 import { hyphenReadAsMeasure } from "./rules/hyphen-read-as-measure.ts";
+import { includeNotFound } from "./rules/include-not-found.ts";
 import { indentation } from "./rules/indentation.ts";
 import { jointDoesNotTouch } from "./rules/joint-does-not-touch.ts";
 import { jointWithItself } from "./rules/joint-with-itself.ts";
@@ -62,6 +65,7 @@ import { notMarkedExactly } from "./rules/not-marked-exactly.ts";
 import { notUtf8 } from "./rules/not-utf-8.ts";
 import { outsideMissed } from "./rules/outside-missed.ts";
 import { outsideMissing } from "./rules/outside-missing.ts";
+import { parameterMissing } from "./rules/parameter-missing.ts";
 import { partFloats } from "./rules/part-floats.ts";
 import { partsOverlap } from "./rules/parts-overlap.ts";
 import { placeMissing } from "./rules/place-missing.ts";
@@ -93,6 +97,7 @@ import { thickerThanItsStock } from "./rules/thicker-than-its-stock.ts";
 import { tooManyFasteners } from "./rules/too-many-fasteners.ts";
 import { tooMuch } from "./rules/too-much.ts";
 import { unknownAnchor } from "./rules/unknown-anchor.ts";
+import { unknownAssembly } from "./rules/unknown-assembly.ts";
 import { unknownFunction } from "./rules/unknown-function.ts";
 import { unknownKey } from "./rules/unknown-key.ts";
 import { unknownName } from "./rules/unknown-name.ts";
@@ -102,6 +107,7 @@ import { unknownStockWords } from "./rules/unknown-stock-words.ts";
 import { unknownUnit } from "./rules/unknown-unit.ts";
 import { unknownWord } from "./rules/unknown-word.ts";
 import { unusableName } from "./rules/unusable-name.ts";
+import { whenNotRead } from "./rules/when-not-read.ts";
 import { whichWayGrain } from "./rules/which-way-grain.ts";
 import { whichWayRound } from "./rules/which-way-round.ts";
 import { widerThanAnyBoard } from "./rules/wider-than-any-board.ts";
@@ -115,12 +121,14 @@ import { yamlVersion } from "./rules/yaml-version.ts";
 export const catalogue: readonly Rule<never>[] = [
   ambiguousName,
   anchorCircle,
-  assemblyName,
+  assemblyCircle,
   attitudeDisagrees,
   bareWordInBraces,
   betweenWhich,
   bracketNotClosed,
   characterNotInType,
+  choiceUnknown,
+  choiceWithoutValue,
   circle,
   commaInBraces,
   controlCharacter,
@@ -140,6 +148,7 @@ export const catalogue: readonly Rule<never>[] = [
   housingTooDeep,
   hyphenInFormula,
   hyphenReadAsMeasure,
+  includeNotFound,
   indentation,
   jointDoesNotTouch,
   jointWithItself,
@@ -175,6 +184,7 @@ export const catalogue: readonly Rule<never>[] = [
   notUtf8,
   outsideMissed,
   outsideMissing,
+  parameterMissing,
   partFloats,
   partsOverlap,
   placeMissing,
@@ -206,6 +216,7 @@ export const catalogue: readonly Rule<never>[] = [
   tooManyFasteners,
   tooMuch,
   unknownAnchor,
+  unknownAssembly,
   unknownFunction,
   unknownKey,
   unknownName,
@@ -215,6 +226,7 @@ export const catalogue: readonly Rule<never>[] = [
   unknownUnit,
   unknownWord,
   unusableName,
+  whenNotRead,
   whichWayGrain,
   whichWayRound,
   widerThanAnyBoard,

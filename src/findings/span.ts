@@ -4,6 +4,8 @@ export interface Span {
   readonly end: number;
   readonly line: number;
   readonly column: number;
+  /** The included file in which it stands; absent for the plan itself. */
+  readonly file?: string;
 }
 
 /** A value together with the place in the source that gave it. */

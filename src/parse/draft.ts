@@ -16,7 +16,7 @@ export type Formula =
   | { readonly kind: "number"; readonly value: Rational; readonly at: Span }
   | { readonly kind: "measure"; readonly value: Length; readonly at: Span }
   | { readonly kind: "angle"; readonly degrees: Rational; readonly at: Span }
-  | { readonly kind: "name"; readonly path: readonly string[]; readonly at: Span }
+  | { readonly kind: "name"; readonly path: readonly string[]; readonly home?: readonly string[]; readonly at: Span }
   | { readonly kind: "negate"; readonly of: Formula; readonly at: Span }
   | {
       readonly kind: "operation";
@@ -32,6 +32,8 @@ export type FunctionName = "min" | "max" | "round" | "round-down" | "round-up";
 /** The name of a part, group or `outside`, as a path: `back.top-rail` is ["back", "top-rail"]. */
 export interface Reference {
   readonly path: readonly string[];
+  /** The group in which it was written: what is named is looked for there first, then further out. Absent: outside every group. */
+  readonly home?: readonly string[];
   readonly at: Span;
 }
 /** `post.left`: a face of something. */
@@ -54,10 +56,30 @@ export interface Draft {
   readonly outside: { readonly width?: SizeDraft; readonly depth?: SizeDraft; readonly height?: SizeDraft };
   readonly sizes: ReadonlyMap<string, SizeDraft>;
   readonly stock: ReadonlyMap<string, StockDraft>;
+  readonly choices: readonly ChoiceDraft[];
+  /** The option chosen in each choice, in the order of `choices`. */
+  readonly chosen: ReadonlyMap<string, string>;
   readonly piece: readonly NodeDraft[];
   readonly joints: readonly JointDraft[];
   /** Saw kerf, from `workshop.yaml` or the default 1/8 in (3.2 mm in a metric plan). */
   readonly kerf: Length;
+}
+
+/** What a reader may choose. */
+export interface ChoiceDraft {
+  readonly name: string;
+  readonly at: Span;
+  readonly ask?: Located<string>;
+  readonly options: readonly OptionDraft[];
+  /** Name of the option that is taken when nothing is said. */
+  readonly default: string;
+  /** Under this option the whole piece is mirrored from left to right. */
+  readonly mirror?: string;
+}
+export interface OptionDraft {
+  readonly name: string;
+  /** As the plan prints it. */
+  readonly words: string;
 }
 
 export interface SizeDraft {
@@ -110,6 +132,8 @@ export interface PartDraft {
   readonly attitude?: Located<"lying flat" | "on edge" | "upright">;
   readonly facing?: Located<Face>;
   readonly grain?: Located<Axis>;
+  /** Room without wood: a place that others can name. */
+  readonly space?: true;
   readonly placing: readonly PlaceDraft[];
   readonly repeat?: RepeatDraft;
   readonly shapes: readonly ShapeDraft[];

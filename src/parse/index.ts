@@ -1,9 +1,12 @@
 import type { Finding } from "../findings/finding.ts";
-import { failed, hasErrors, type Outcome } from "../findings/outcome.ts";
+import { andThen, failed, hasErrors, type Outcome } from "../findings/outcome.ts";
 import { lineWithoutColon } from "../findings/rules/line-without-colon.ts";
 import { moreThanOneDocument } from "../findings/rules/more-than-one-document.ts";
 import { yamlVersion } from "../findings/rules/yaml-version.ts";
+import type { Span } from "../findings/span.ts";
 import type { Draft } from "./draft.ts";
+import { includedFiles } from "./expand/include.ts";
+import { type Opened, openPlan } from "./expand/index.ts";
 import { byPlace } from "./order.ts";
 import { owners } from "./owners.ts";
 import { plan } from "./schema/plan.ts";
@@ -18,19 +21,75 @@ import { recover } from "./yaml/recover.ts";
 export interface Source {
   readonly name: string;
   readonly bytes: Uint8Array;
+  /** Files of the plan's folder that it includes, by name; see `includes`. */
+  readonly files?: ReadonlyMap<string, Uint8Array>;
+}
+
+export interface ParseOptions {
+  /** The option asked for in a choice, by the choice's name; the others take their defaults. */
+  readonly choose?: ReadonlyMap<string, string>;
+}
+
+/** A source as a tree, which may then be opened under several choices. */
+export interface Tree {
+  readonly node: Node;
+  readonly text: string;
+  readonly places: Places;
+  readonly findings: readonly Finding[];
+  /** Whether something could not be read, so that what is missing may only follow from it. */
+  readonly broken: boolean;
+  readonly files: ReadonlyMap<string, Node>;
 }
 
 /** Text to Draft. There is a value exactly when no finding is an error. Never throws. */
-export function parse(source: Source): Outcome<Draft> {
-  const { value: text, findings: refused } = readText(source.bytes);
-  if (text === undefined) return failed(refused);
-  const places = placesOf(text);
+export const parse = (source: Source, options: ParseOptions = {}): Outcome<Draft> =>
+  andThen(readTree(source), (tree) => draftOf(tree, options));
+
+/** Text to tree. There is a value wherever anything could be read; its findings come with it into the Draft. */
+export function readTree(source: Source): Outcome<Tree> {
+  const read = readFile(source.bytes);
+  if (read.value === undefined) return failed(read.findings);
+  const files = new Map<string, Node>();
+  const findings = [...read.findings];
+  for (const name of includedFiles(read.value.node)) {
+    const bytes = source.files?.get(name);
+    if (bytes === undefined) continue;
+    const file = readFile(bytes, name);
+    findings.push(...file.findings);
+    if (file.value !== undefined) files.set(name, file.value.node);
+  }
+  return { value: { ...read.value, findings, files }, findings: [] };
+}
+
+/** Names of the files that a source includes. */
+export const includes = (source: Source): readonly string[] =>
+  includedFiles(readFile(source.bytes).value?.node ?? { kind: "empty", at: { start: 0, end: 0, line: 1, column: 1 } });
+
+function readFile(bytes: Uint8Array, file?: string): Outcome<Omit<Tree, "files">> {
+  const { value: text, findings: refused } = readText(bytes);
+  if (text === undefined)
+    return failed(file === undefined ? refused : refused.map((each) => ({ ...each, at: { ...each.at, file } })));
+  const plain = placesOf(text);
+  const places: Places = file === undefined ? plain : (start, end) => ({ ...plain(start, end), file });
   const { document, findings: broken, second } = recover(text, places);
   const findings: Finding[] = [...broken, ...aboutDocuments(text, second, places)];
   if (document === undefined) return failed(byPlace(findings));
-  const tree = buildTree(document, text, places, findings);
-  const draft = readPlan(tree, text, places, findings);
-  const told = byPlace(broken.length === 0 ? findings : findings.filter((each) => !followsFrom(each, text)));
+  const node = buildTree(document, text, places, findings);
+  return { value: { node, text, places, findings, broken: broken.length > 0 }, findings };
+}
+
+/** A tree under one choice of options, at its lower height: what `expand` prints. */
+export function openTree(tree: Tree, options: ParseOptions, findings: Finding[]): Opened {
+  const choose = options.choose ?? new Map();
+  return openPlan(tree.node, { choose, files: tree.files, at: beginning(tree), owners }, findings);
+}
+
+/** Tree to Draft. */
+export function draftOf(tree: Tree, options: ParseOptions): Outcome<Draft> {
+  const { text } = tree;
+  const findings: Finding[] = [...tree.findings];
+  const draft = readPlan(tree, options, findings);
+  const told = byPlace(tree.broken ? findings.filter((each) => !followsFrom(each, text)) : findings);
   return draft === undefined || hasErrors(told) ? failed(told) : { value: draft, findings: told };
 }
 
@@ -43,16 +102,25 @@ function aboutDocuments(text: string, second: number | undefined, places: Places
   return found;
 }
 
-function readPlan(tree: Node, text: string, places: Places, findings: Finding[]): Draft | undefined {
-  const first = /^[ \t]*[^\s#].*/m.exec(text);
+const FIRST = /^[ \t]*[^\s#].*/m;
+
+/** The first line that says anything. */
+function beginning({ text, places }: Tree): Span {
+  const first = FIRST.exec(text);
   const begin = first?.index ?? 0;
-  const at = places(begin, begin + (first?.[0].trimEnd().length ?? 0));
-  if (tree.kind === "text" && !tree.quoted && !tree.text.includes(":")) {
-    findings.push(lineWithoutColon(at, { text: first?.[0] ?? "" }));
+  return places(begin, begin + (first?.[0].trimEnd().length ?? 0));
+}
+
+function readPlan(tree: Tree, options: ParseOptions, findings: Finding[]): Draft | undefined {
+  const { node, text } = tree;
+  const at = beginning(tree);
+  if (node.kind === "text" && !node.quoted && !node.text.includes(":")) {
+    findings.push(lineWithoutColon(at, { text: FIRST.exec(text)?.[0] ?? "" }));
     return undefined;
   }
-  const read = plan.read(tree, { key: "the plan", at, findings, owners });
-  return read === undefined ? undefined : toDraft(read, findings);
+  const opened = openTree(tree, options, findings);
+  const read = plan.read(opened.tree, { key: "the plan", at, findings, owners });
+  return read === undefined ? undefined : toDraft(read, opened, findings);
 }
 
 /** Whether something is missed only because the setting that has it could not be read. */

@@ -5,13 +5,14 @@ import type { Span } from "../findings/span.ts";
 import { inches, type Length, millimetres } from "../units/length.ts";
 import { divide, less, multiply, rational, ZERO } from "../units/rational.ts";
 import type { Draft, Formula, SizeDraft, Units } from "./draft.ts";
+import type { Opened } from "./expand/index.ts";
 import type { Field } from "./kinds/settings.ts";
 import type { plan } from "./schema/plan.ts";
 
 type Read = NonNullable<ReturnType<typeof plan.read>>;
 
 /** What the settings of a plan come to, with what is taken when nothing is said. */
-export function toDraft({ at, said }: Read, findings: Finding[]): Draft {
+export function toDraft({ at, said }: Read, { choices, chosen }: Omit<Opened, "tree">, findings: Finding[]): Draft {
   const units = said.units?.value ?? "inch";
   const sizes = new Map<string, SizeDraft>(said.sizes?.value.map(({ name, value }) => [name, value]));
   const outside = said.outside?.value.said ?? {};
@@ -43,8 +44,10 @@ export function toDraft({ at, said }: Read, findings: Finding[]): Draft {
     },
     sizes,
     stock: new Map(said.stock.value.map((stock) => [stock.name, stock])),
-    piece: said.piece.value,
-    joints: said.joints?.value ?? [],
+    choices,
+    chosen,
+    piece: said.piece.value.nodes,
+    joints: [...said.piece.value.joints, ...(said.joints?.value ?? [])],
     kerf: kerf ?? (units === "inch" ? inches(1, 8) : millimetres(32, 10)),
   };
 }

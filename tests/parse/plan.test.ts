@@ -143,7 +143,7 @@ describe("the head of a plan", () => {
     ["sizes: { a: { from: 3 } }", ["missing-key"]],
     ["sizes: [3]", ["wrong-value"]],
     ["sizes: { 3a: 3 }", ["unusable-name"]],
-    ["choices: { wood: oak }", ["not-in-this-version"]],
+    ["choices: { wood: oak }", ["wrong-value"]],
     ["hardware:\n  hinge: { kind: butt }\nnotes: []", ["not-in-this-version", "not-in-this-version"]],
     ["Subtitle: x\nsub-title: y", ["duplicate-key"]],
     ["stcok: {}", ["unknown-key"]],

@@ -10,7 +10,7 @@ import { readPlan } from "../read-plan.ts";
 import { recordOf } from "../record-of.ts";
 import { report } from "../report.ts";
 import type { Output, World } from "../world.ts";
-import type { CheckOptions } from "./check.ts";
+import { type CheckOptions, solveOptions } from "./check.ts";
 
 export interface BuildOptions extends CheckOptions {
   readonly output?: string;
@@ -23,7 +23,7 @@ export async function build(path: string, options: BuildOptions, world: World): 
   const output = options.output ?? outputFor(path);
   refuseMixture(output, options.record, world);
   const source = await readPlan(path, world);
-  const solved = solve(source, { sizes: options.set ?? new Map() });
+  const solved = solve(source, solveOptions(options));
   const date = editionDate(solved.value?.design.edition ?? "", world);
   const { paper } = options;
   const drawn = await compile(solved, { ...(paper && { paper }), date, version: world.version });

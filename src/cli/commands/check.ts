@@ -1,4 +1,4 @@
-import { solve } from "../../compile.ts";
+import { type SolveOptions, solve } from "../../compile.ts";
 import { hasErrors } from "../../findings/outcome.ts";
 import { EXIT, type Exit } from "../exit.ts";
 import { readPlan } from "../read-plan.ts";
@@ -7,12 +7,19 @@ import type { World } from "../world.ts";
 
 export interface CheckOptions extends ReportOptions {
   readonly set?: ReadonlyMap<string, string>;
+  readonly choose?: ReadonlyMap<string, string>;
 }
+
+/** What the command line says about sizes and choices. */
+export const solveOptions = ({ set, choose }: CheckOptions): SolveOptions => ({
+  sizes: set ?? new Map(),
+  ...(choose && { choose }),
+});
 
 /** `check`: the findings are what was asked for, so they go to standard output. */
 export async function check(path: string, options: CheckOptions, world: World): Promise<Exit> {
   const source = await readPlan(path, world);
-  const { findings } = solve(source, { sizes: options.set ?? new Map() });
+  const { findings } = solve(source, solveOptions(options));
   const result = findings.length === 0 ? "Nothing was found." : "";
   await report({ findings, source, result }, options, world.out, world);
   return hasErrors(findings) ? EXIT.errors : EXIT.done;

@@ -24,7 +24,11 @@ const LARGEST = inches(LIMITS.metres.limit * 1000);
  * Text to formula, by precedence: sums of products of signed terms. `place` gives the span of a stretch of the text.
  * One problem at most, the first.
  */
-export function parseFormula(text: string, place: (start: number, end: number) => Span): Read {
+export function parseFormula(
+  text: string,
+  place: (start: number, end: number) => Span,
+  home?: readonly string[],
+): Read {
   const list = tokens(text);
   if ("problem" in list) return list;
   let index = 0;
@@ -89,7 +93,7 @@ export function parseFormula(text: string, place: (start: number, end: number) =
 
   const named = (token: Token & { is: "name" }): Read => {
     const path = token.text.split(".").map(normaliseName);
-    return { kind: "name", path, at: place(token.start, token.end) };
+    return { kind: "name", path, ...(home && { home }), at: place(token.start, token.end) };
   };
 
   function call(token: Token & { is: "name" }, depth: number): Read {

@@ -20,13 +20,13 @@ import { type Words, wholePlace } from "../yaml/nodes.ts";
 import { parseFormula } from "./parse-formula.ts";
 import type { FormulaProblem } from "./tokens.ts";
 
-/** A measure or formula out of the source. One finding at most says why it could not be read. */
-export function readFormula(words: Words): Outcome<Formula> {
+/** A measure or formula out of the source, written in the group `home`. One finding at most says why it could not be read. */
+export function readFormula(words: Words, home?: readonly string[]): Outcome<Formula> {
   const { limit } = LIMITS.formulaLength;
   const all = wholePlace(words);
   if (words.text.length > limit) return failed([textTooLong(all, { count: words.text.length, limit })]);
   const plain = withoutHyphens(words.text);
-  const read = parseFormula(plain ?? words.text, words.place);
+  const read = parseFormula(plain ?? words.text, words.place, home);
   if ("problem" in read) {
     const start = Math.min(read.start, Math.max(words.text.length - 1, 0));
     return failed([say(read, words.text, words.place(start, Math.max(read.end, start + 1)))]);

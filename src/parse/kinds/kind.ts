@@ -14,6 +14,8 @@ export interface Where {
   /** The setting or name, as the maker wrote it. */
   readonly key: string;
   readonly at: Span;
+  /** The group in whose settings it stands; absent outside of groups. */
+  readonly home?: readonly string[];
   readonly findings: Finding[];
   /** Things that have a setting of this squashed name: where a misplaced one may belong. */
   readonly owners: (key: string) => readonly string[];

@@ -27,7 +27,9 @@ export function tellPiece(where: Where, words: Words, wanted: string): undefined
 export function referenceIn(words: Words, where: Where): Reference | undefined {
   const path = words.text.split(".").map(normaliseName);
   const usable = path.every((name, index) => isUsableName(name) || (index > 0 && /^\d{1,4}$/.test(name)));
-  return usable ? { path, at: wholePlace(words) } : tellPiece(where, words, "the name of a part");
+  return usable
+    ? { path, ...(where.home && { home: where.home }), at: wholePlace(words) }
+    : tellPiece(where, words, "the name of a part");
 }
 
 /** `post.left`: the last word is the face. */
@@ -36,7 +38,7 @@ export function faceReferenceIn(words: Words, where: Where): FaceReference | und
   if (reference === undefined) return undefined;
   const last = reference.path.at(-1) ?? "";
   if (reference.path.length < 2 || !isFace(last)) return tellPiece(where, words, "a face of a part, such as leg.front");
-  return { path: reference.path.slice(0, -1), face: last, at: reference.at };
+  return { ...reference, path: reference.path.slice(0, -1), face: last };
 }
 
 const fromText = <T>(words: string, read: (text: Words, where: Where) => T | undefined): Kind<T> => ({

@@ -22,7 +22,7 @@ export const text = (most: number): Kind<string> => ({
 
 /** Reads a formula out of a piece of text, and tells what it finds. */
 export function formulaIn(words: Words, where: Where): Formula | undefined {
-  const { value, findings } = readFormula(words);
+  const { value, findings } = readFormula(words, where.home);
   where.findings.push(...findings);
   return value;
 }

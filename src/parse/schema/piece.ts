@@ -1,21 +1,18 @@
-import { assemblyName } from "../../findings/rules/assembly-name.ts";
 import { missingKey } from "../../findings/rules/missing-key.ts";
 import { reservedName } from "../../findings/rules/reserved-name.ts";
 import { tooMuch } from "../../findings/rules/too-much.ts";
 import { nearest } from "../../findings/suggest.ts";
-import type { NodeDraft } from "../draft.ts";
+import { ALL } from "../assemblies/index.ts";
+import type { JointDraft, NodeDraft } from "../draft.ts";
 import { type JsonSchema, type Kind, tell, tellWrong, type Where } from "../kinds/kind.ts";
 import { readName } from "../kinds/named.ts";
+import { settings } from "../kinds/settings.ts";
 import { LIMITS } from "../limits.ts";
 import { RESERVED_NAMES, squash } from "../names.ts";
 import type { Entry, MapNode, Node } from "../yaml/nodes.ts";
+import { joints } from "./joints.ts";
 import { part, partDraft } from "./part.ts";
-
-/** Kinds of assembly: a group of such a name would be one. */
-const ASSEMBLIES: ReadonlySet<string> = new Set([
-  ...["case", "bays", "face-frame", "door", "drawer", "shelves", "top", "table", "base"],
-  ...["frame", "box", "back", "cleat", "strip", "bench", "box-bed"],
-]);
+import { placesOf, placing } from "./placing.ts";
 
 const PART_WORDS: ReadonlySet<string> = new Set(
   Object.entries(part.keys).flatMap(([name, key]) => [name, ...key.also].map(squash)),
@@ -41,48 +38,78 @@ function isPart(node: MapNode): boolean {
   return node.entries.some(({ key, value }) => PART_WORDS.has(squash(key.text)) && !isNode(value));
 }
 
-/** One entry of `piece`: a part or a group, and everything in it. */
-function readEntry(entry: Entry, above: readonly string[], count: { parts: number }, where: Where): NodeDraft[] {
+/** What an entry of `piece` says: its parts and groups, and the joints that stand in its groups. */
+export interface PieceDraft {
+  readonly nodes: readonly NodeDraft[];
+  readonly joints: readonly JointDraft[];
+}
+const NOTHING: PieceDraft = { nodes: [], joints: [] };
+
+const kindOf = (node: MapNode) => node.entries.find(({ key }) => squash(key.text) === "kind");
+
+/** One entry of `piece`: a part, a space or a group, and everything in it. */
+function readEntry(entry: Entry, above: readonly string[], count: { parts: number }, where: Where): PieceDraft {
   const { key, value } = entry;
   const here: Where = { ...where, key: key.text, at: key.at };
   const name = readName(key, here);
   if (name !== undefined && RESERVED_NAMES.has(name)) tell(here, key, reservedName(key.at, { name }));
   if (value.kind !== "map")
-    return tellWrong(here, value, "settings of a part (made of, as, left …) or of a group") ?? [];
+    return tellWrong(here, value, "settings of a part (made of, as, left …) or of a group") ?? NOTHING;
   const path = [...above, name ?? "?"];
-  if (value.entries.some((each) => squash(each.key.text) === "kind"))
-    return tell(here, key, assemblyName(key.at, { name: key.text, kind: "kind:" })) ?? [];
-  if (!isPart(value)) {
-    if (name !== undefined && ASSEMBLIES.has(name) && !RESERVED_NAMES.has(name))
-      tell(here, key, assemblyName(key.at, { name: key.text, kind: name }));
-    const children = value.entries.flatMap((child) => readEntry(child, path, count, where));
-    return [{ kind: "group", path, at: key.at, children }];
-  }
+  const kind = kindOf(value);
+  if (kind?.value.kind === "text" && squash(kind.value.text) === "space") return readSpace(value, kind, path, here);
+  if (kind !== undefined) return tellWrong(here, kind.value, "the name of a kind of assembly") ?? NOTHING;
+  if (!isPart(value)) return readGroup(value, path, key.at, count, here);
   count.parts += 1;
   if (count.parts > LIMITS.parts.limit) {
     if (count.parts === LIMITS.parts.limit + 1)
       tell(here, key, tooMuch(key.at, { count: count.parts, ...LIMITS.parts }));
-    return [];
+    return NOTHING;
   }
   const read = part.read(value, here);
-  if (read === undefined) return [];
+  if (read === undefined) return NOTHING;
   if (!isSure(value) && !isNearlySure(value))
     tell(here, key, missingKey(key.at, { what: `\`${key.text}\``, key: "made of" }));
-  return [partDraft(read, path, key.at)];
+  return { nodes: [partDraft(read, path, key.at)], joints: [] };
+}
+
+function readGroup(
+  { entries }: MapNode,
+  path: readonly string[],
+  at: NodeDraft["at"],
+  count: { parts: number },
+  where: Where,
+): PieceDraft {
+  const inside: Where = { ...where, home: path };
+  const isJoints = ({ key, value }: Entry): boolean => squash(key.text) === "joints" && value.kind === "list";
+  const own = entries.filter(isJoints).flatMap(({ value }) => joints.read(value, inside) ?? []);
+  const read = entries.filter((each) => !isJoints(each)).map((each) => readEntry(each, path, count, inside));
+  return {
+    nodes: [{ kind: "group", path, at, children: read.flatMap(({ nodes }) => nodes) }],
+    joints: [...read.flatMap((each) => each.joints), ...own],
+  };
+}
+
+export const space = settings("a space", placing);
+
+/** Room without wood. */
+function readSpace(node: MapNode, kind: Entry, path: readonly string[], where: Where): PieceDraft {
+  const read = space.read({ ...node, entries: node.entries.filter((each) => each !== kind) }, where);
+  if (read === undefined) return NOTHING;
+  const placed = placesOf(read.said);
+  return { nodes: [{ kind: "part", path, at: where.at, space: true, placing: placed, shapes: [] }], joints: [] };
 }
 
 const json: JsonSchema = { type: "object", additionalProperties: { $ref: "#/$defs/entry" } };
 
-export const piece: Kind<readonly NodeDraft[]> = {
+export const piece: Kind<PieceDraft> = {
   words: "settings, one for each part or group",
   json,
-  inside: part.inside ?? [],
+  inside: [...(part.inside ?? []), ...(space.inside ?? []), ...ALL.flatMap((each) => each.settings.inside ?? [])],
   read(node: Node, where: Where) {
     if (node.kind !== "map") return tellWrong(where, node, this.words);
     const count = { parts: 0 };
-    return node.entries.flatMap((entry) => readEntry(entry, [], count, where));
+    const read = node.entries.map((entry) => readEntry(entry, [], count, where));
+    return { nodes: read.flatMap(({ nodes }) => nodes), joints: read.flatMap((each) => each.joints) };
   },
 };
-
-/** A part, or a group of parts and groups. */
-export const entryJson: JsonSchema = { anyOf: [part.json, json] };

@@ -57,8 +57,8 @@ const extent = (axis: Axis): Kind<Statements> => ({
 
 /** My `mine` lies at the face `theirs` of something named. */
 const meets = (mine: Face, theirs: Face): Kind<Statements> =>
-  made(reference, ({ path, at }): Statements => {
-    const target: FaceReference = { path, at, face: theirs };
+  made(reference, (thing): Statements => {
+    const target: FaceReference = { ...thing, face: theirs };
     return [{ word: "against", face: mine, target }];
   });
 

@@ -2,7 +2,9 @@ import { planVersion } from "../../findings/rules/plan-version.ts";
 import { type Kind, tell, tellWrong } from "../kinds/kind.ts";
 import { may, need, settings } from "../kinds/settings.ts";
 import { formula, text, word } from "../kinds/simple.ts";
+import { choices } from "./choices.ts";
 import { joints } from "./joints.ts";
+import { definitions, includedNames } from "./own-assembly.ts";
 import { piece } from "./piece.ts";
 import { outside, sizes } from "./sizes.ts";
 import { stock } from "./stock.ts";
@@ -18,8 +20,8 @@ const version: Kind<1> = {
 
 /** Top-level settings that the language has and this version does not read. */
 const LATER = [
-  ...["credits", "rights", "support", "photos", "hold", "place", "carries", "used for", "choices", "include"],
-  ...["assemblies", "hardware", "defaults", "rough sizes", "tools owned", "words", "order", "notes", "finish"],
+  ...["credits", "rights", "support", "photos", "hold", "place", "carries", "used for"],
+  ...["hardware", "defaults", "rough sizes", "tools owned", "words", "order", "notes", "finish"],
   ...["built", "allow"],
 ];
 
@@ -39,6 +41,9 @@ export const plan = settings(
     kerf: may(formula, "What the saw takes away: 1/8 in or 3.2 mm if nothing is said."),
     outside: may(outside, "Width, depth and height over everything."),
     sizes: may(sizes, "Measures with names."),
+    choices: may(choices, "What a reader may choose."),
+    include: may(includedNames, "Other YAML files of the plan's folder whose tables it takes over."),
+    assemblies: may(definitions, "Assemblies of the plan's own."),
     stock: need(stock, "What the parts are cut from, by names of your own.", "materials"),
     piece: need(piece, "The parts, and groups of parts."),
     joints: may(joints, "How the parts are joined."),

@@ -110,7 +110,8 @@ function solve(draft: Draft): Outcome<Design> {
     outside,
     measure: (entry: Entry, formula: Formula) => evaluateLength(formula, names.scope(entry)),
   };
-  const pieces = expansion.entries.flatMap((entry) => shapedPiece(entry, context) ?? []);
+  const wood = expansion.entries.filter((entry) => !entry.draft.space);
+  const pieces = wood.flatMap((entry) => shapedPiece(entry, context) ?? []);
   const bench = new Bench(pieces);
   const bodyOf = (entry: Entry): Box | null => bench.pieces.get(entry.id)?.body ?? null;
   const jointed = cutJoints(draft.joints, bench, joinery, { directory, bodyOf, report, print });

@@ -33,13 +33,13 @@ describe.each(PLANS)("%s", (_, text) => {
 describe("at other sizes, what compiles keeps its promises", () => {
   const ranged = PLANS.filter(([, text]) => text.includes("from:") && /value:/.test(text));
   it.each(ranged)("%s", (_, text) => {
-    const range = /width: \{ value: [\d /]+, from: (\d+), to: (\d+) \}/.exec(text);
-    const [low, high] = [Number(range?.[1]), Number(range?.[2])];
+    const range = /([a-z]+): \{ value: [\d /]+, from: (\d+), to: (\d+) \}/.exec(text);
+    const [low, high] = [Number(range?.[2]), Number(range?.[3])];
     const metric = text.includes("units: mm");
     const width = fc.integer({ min: low * 16, max: high * 16 }).map((n) => (metric ? `${n >> 4}` : `${n}/16`));
     fc.assert(
       fc.property(width, (value) => {
-        const { build, findings } = solveText(text, { width: value });
+        const { build, findings } = solveText(text, { [range?.[1] ?? ""]: value });
         if (build) expect(auditOf(text, build)).toEqual([]);
         else expect(said(findings.filter((finding) => finding.severity === "error"))).not.toEqual([]);
       }),

@@ -9,7 +9,7 @@ export interface Directory {
   /** Null when nothing, or more than one thing, fits; reported. */
   readonly find: (reference: Reference) => readonly Entry[] | null;
   /** Whether the words name something, one thing or several; never reported. */
-  readonly knows: (path: readonly string[]) => boolean;
+  readonly knows: (name: Omit<Reference, "at">) => boolean;
   readonly byId: ReadonlyMap<string, Entry>;
 }
 
@@ -23,22 +23,27 @@ export function createDirectory({ entries, groups, failed }: Expansion, report: 
   for (const entry of entries) {
     put(entry.id, entry);
     if (entry.copy) put(entry.path.slice(0, -1).join("."), entry);
-    for (const group of groups) if (entry.id.startsWith(`${group}.`)) put(group, entry);
+  }
+  for (const group of groups) {
+    const inside = entries.filter((entry) => entry.id.startsWith(`${group}.`));
+    // A group is its wood; where it has none, the room that it keeps.
+    const wood = inside.filter((entry) => !entry.draft.space);
+    for (const entry of wood.length > 0 ? wood : inside) put(group, entry);
   }
   const paths = [...things.keys()].map((name) => name.split("."));
   const known = new Map<string, readonly Entry[] | null>();
   return {
     byId: new Map(entries.map((entry) => [entry.id, entry])),
-    knows: (path) => matchPath(paths, path).length > 0,
+    knows: (name) => matchPath(paths, name).length > 0,
     find(reference) {
-      const name = reference.path.join(".");
-      const before = known.get(name);
+      const words = `${(reference.home ?? []).join(".")} ${reference.path.join(".")}`;
+      const before = known.get(words);
       // Asked again for the same words: found, or told already.
       if (before !== undefined) return before;
-      const matches = matchPath(paths, reference.path).map((i) => paths[i] as readonly string[]);
+      const matches = matchPath(paths, reference).map((i) => paths[i] as readonly string[]);
       const found = matches.length === 1 ? (things.get((matches[0] as readonly string[]).join(".")) ?? null) : null;
       if (found === null && !meansFailed(reference.path, failed)) reportMatch(reference, matches, paths, report);
-      known.set(name, found);
+      known.set(words, found);
       return found;
     },
   };

@@ -34,7 +34,7 @@ export function expand(
   const filled = new Map<PartDraft, PartDraft | null>();
 
   const find = (reference: Reference): NodeDraft | null => {
-    const matches = matchPath(paths, reference.path);
+    const matches = matchPath(paths, reference);
     if (matches.length === 1) return nodes[matches[0] as number] as NodeDraft;
     reportMatch(
       reference,

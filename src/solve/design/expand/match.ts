@@ -4,19 +4,37 @@ import { unknownName } from "../../../findings/rules/unknown-name.ts";
 import { nearest } from "../../../findings/suggest.ts";
 import type { Reference } from "../../../parse/draft.ts";
 
-/** Indices of the paths that end in `wanted`; the one that equals it, if there is one, is the only answer. */
-export function matchPath(paths: readonly (readonly string[])[], wanted: readonly string[]): readonly number[] {
-  const name = wanted.join(".");
-  const exact = paths.findIndex((path) => path.join(".") === name);
-  if (exact >= 0) return [exact];
-  return paths.flatMap((path, i) => (path.slice(-wanted.length).join(".") === name ? [i] : []));
+type Path = readonly string[];
+
+/**
+ * Indices of the paths that a name may mean. It is looked for in the group in which it was written, then in the groups around that:
+ * in each, the path that equals the name is the only answer, else all that end in it.
+ */
+export function matchPath(
+  paths: readonly Path[],
+  { path: wanted, home = [] }: Omit<Reference, "at">,
+): readonly number[] {
+  for (let depth = home.length; depth >= 0; depth -= 1) {
+    const group = home
+      .slice(0, depth)
+      .map((name) => `${name}.`)
+      .join("");
+    const name = wanted.join(".");
+    const exact = paths.findIndex((path) => path.join(".") === `${group}${name}`);
+    if (exact >= 0) return [exact];
+    const ending = paths.flatMap((path, i) =>
+      path.slice(-wanted.length).join(".") === name && path.join(".").startsWith(group) ? [i] : [],
+    );
+    if (ending.length > 0) return ending;
+  }
+  return [];
 }
 
 /** Tells why a reference does not lead to exactly one thing. */
 export function reportMatch(
   reference: Reference,
-  matches: readonly (readonly string[])[],
-  all: readonly (readonly string[])[],
+  matches: readonly Path[],
+  all: readonly Path[],
   report: (finding: Finding) => void,
 ): void {
   const name = reference.path.join(".");

@@ -68,5 +68,6 @@ export function siteOf(
   const largest = others.reduce((best, c) => (c.area > best.area ? c : best), first);
   const axis = largest.normal.findIndex((n) => Math.abs(n) > 0.5) as AxisIndex;
   const away = largest.normal[axis] > 0 === headIsFirst;
-  return { joint, draft, head, hold, axis, sign: away ? 1 : -1, area: contactBox(head.body, hold.body, largest) };
+  const area = contactBox(head.body, hold.body, largest);
+  return { joint, draft, head, hold, axis, sign: away ? 1 : -1, area, polygons: largest.polygons };
 }

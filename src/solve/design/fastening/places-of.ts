@@ -1,8 +1,9 @@
 import { tooManyFasteners } from "../../../findings/rules/too-many-fasteners.ts";
 import { inches, type Length, millimetres } from "../../../units/length.ts";
-import { less, max, min, multiply, rational, subtract } from "../../../units/rational.ts";
+import { less, max, min, multiply, rational, subtract, toNumber } from "../../../units/rational.ts";
 import type { Box } from "../../design.ts";
 import { otherAxes } from "../space.ts";
+import { onWood } from "./on-wood.ts";
 import { type Row, type RowPlan, rowOn, usualRow } from "./row.ts";
 import { type FasteningContext, options, type RowShift, type Site } from "./site.ts";
 
@@ -32,8 +33,9 @@ export function placesOf(
     );
     return null;
   }
-  const row = rowOn(site.area, site.axis, { ...usual, count, spacing, fromEnds }, shift);
-  if (!row) return null;
+  const straight = rowOn(site.area, site.axis, { ...usual, count, spacing, fromEnds }, shift);
+  if (!straight) return null;
+  const row = onWood(straight, site.polygons, toNumber(context.units === "inch" ? inches(3, 8) : millimetres(10)));
   const line = row.points[0]?.[row.across] ?? site.area.low[row.across];
   const beside = (box: Box): Length => min(subtract(line, box.low[row.across]), subtract(box.high[row.across], line));
   return { ...row, toEdge: beside(site.hold.body), contactEdge: beside(site.area) };

@@ -16,7 +16,7 @@ import type { Scope } from "../sizes/evaluate.ts";
 import { type AxisIndex, axisAt, faceAxis, faceOf, INDICES, isHigh, mirrorValue, opposite } from "../space.ts";
 import { type Attitude, attitudeOf, type Frame, type Stance } from "./attitude.ts";
 import { boardStatements, openCount, openStatements, placedStatements, type Reach } from "./read-placing.ts";
-import { type Role, rolesOf, type Statement } from "./statement.ts";
+import { type Role, rolesOf, type Statement, type Statements } from "./statement.ts";
 
 /** Where every part is, worked out on demand. Null: could not be found, and the maker has been told. */
 export interface Places {
@@ -144,10 +144,10 @@ export function createPlaces(context: PlacesContext): Places {
 
   const structure = (entry: Entry): Stance | null =>
     cells.get(`structure ${entry.id}`, entry.id, entry.at, () => {
-      const stock = context.stockOf(entry);
-      if (!stock) return null;
       const placed = placedStatements(entry, reach);
-      if (!placed) return null;
+      if (entry.draft.space) return placed && room(entry, placed);
+      const stock = context.stockOf(entry);
+      if (!stock || !placed) return null;
       const board = boardStatements(entry, stock, reach);
       const square = stock.width !== null && equal(stock.width, stock.thickness);
       const open = openCount(entry.draft);
@@ -155,6 +155,13 @@ export function createPlaces(context: PlacesContext): Places {
       const stance = choose(entry, attitude);
       return stance && fillOpen(entry, stance);
     });
+
+  /** A space has no attitude: each direction needs its two statements. */
+  const room = (entry: Entry, placed: Statements): Stance | null => {
+    const stance = fillOpen(entry, { frame: { thickness: 2, width: 1, length: 0 }, statements: placed });
+    const lacking = stance.statements.some((statements) => rolesOf(statements).size < 2);
+    return lacking ? choose(entry, { kind: "too little", stance }) : stance;
+  };
 
   const choose = (entry: Entry, attitude: Attitude): Stance | null => {
     if (attitude.kind === "too little") {

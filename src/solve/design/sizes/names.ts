@@ -3,7 +3,7 @@ import { notASizeOf } from "../../../findings/rules/not-a-size-of.ts";
 import { outsideMissing } from "../../../findings/rules/outside-missing.ts";
 import { unknownName } from "../../../findings/rules/unknown-name.ts";
 import { nearest } from "../../../findings/suggest.ts";
-import type { BoardSize, Draft, Face, Formula, SizeDraft } from "../../../parse/draft.ts";
+import type { BoardSize, Draft, Face, Formula, Reference, SizeDraft } from "../../../parse/draft.ts";
 import type { Length } from "../../../units/length.ts";
 import { max, min, type Rational, ZERO } from "../../../units/rational.ts";
 import type { Directory } from "../expand/directory.ts";
@@ -83,7 +83,7 @@ export function createNames(context: NamesContext): Names {
   };
 
   const lookUp = (formula: Formula & { kind: "name" }, self: Entry | null): Quantity | null => {
-    const { path, at } = formula;
+    const { path, at, home } = formula;
     const [head, ...rest] = path as [string, ...string[]];
     const word = path.at(-1) as string;
     if (rest.length === 0) {
@@ -98,23 +98,24 @@ export function createNames(context: NamesContext): Names {
       report(notASizeOf(at, { name: "outside", word }));
       return null;
     }
-    return ofNamedPart(path, word, at);
+    return ofNamedPart(path, word, { at, ...(home && { home }) });
   };
 
-  const ofNamedPart = (path: readonly string[], word: string, at: Formula["at"]): Quantity | null => {
+  const ofNamedPart = (path: readonly string[], word: string, written: Omit<Reference, "path">): Quantity | null => {
+    const { at } = written;
     const parts = context.parts();
     const asked = isFace(word) || isAxis(word) || ["thickness", "width", "length"].includes(word);
-    if (!parts || (path.length === 1 && (asked || !parts.directory.knows(path)))) {
+    if (!parts || (path.length === 1 && (asked || !parts.directory.knows({ ...written, path })))) {
       const known = [...draft.sizes.keys(), ...(parts ? [...parts.directory.byId.keys()] : [])];
       report(unknownName(at, { name: path.join("."), nearest: nearest(path.join("."), known) }));
       return null;
     }
     if (!asked) {
-      const whole = parts.directory.find({ path, at });
+      const whole = parts.directory.find({ ...written, path });
       if (whole) report(notASizeOf(at, { name: path.join("."), word: "size" }));
       return null;
     }
-    const entries = parts.directory.find({ path: path.slice(0, -1), at });
+    const entries = parts.directory.find({ ...written, path: path.slice(0, -1) });
     return entries && length(ofParts(entries, word) ?? null);
   };
 

@@ -1,0 +1,21 @@
+import { stepExample } from "../example.ts";
+import { rule } from "../finding.ts";
+import { shorten } from "../shorten.ts";
+
+export const whenNotRead = rule<{ readonly text: string }>({
+  name: "when-not-read",
+  severity: "error",
+  message: (a) => `\`${shorten(a.text)}\` does not say when`,
+  label: () => "not understood",
+  help: () => "write it as in `when: wood is oak`",
+  explain: `A part, group, assembly or joint may stand in the plan only under some option: \`when: wood is oak\`, \`when: wood is not oak\`, and such joined by \`and\` or \`or\`.`,
+  wrong: stepExample(
+    ["stock:", "choices:\n  wood: { options: [spruce, pine] }\nstock:"],
+    ["joints:\n  - {", "joints:\n  - { when: pine,"],
+  ),
+  right: stepExample(
+    ["stock:", "choices:\n  wood: { options: [spruce, pine] }\nstock:"],
+    ["joints:\n  - {", "joints:\n  - { when: wood is spruce,"],
+  ),
+  basis: "the language",
+});

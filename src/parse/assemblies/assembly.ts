@@ -1,0 +1,58 @@
+import type { Span } from "../../findings/span.ts";
+import type { Axis, Face } from "../draft.ts";
+import type { Settings as Made, Writer } from "../expand/make.ts";
+import type { Where } from "../kinds/kind.ts";
+import type { Fields, Keys, SettingsKind } from "../kinds/settings.ts";
+import type { TextNode } from "../yaml/nodes.ts";
+
+/** What an assembly makes: parts, spaces and groups by name, and the joints between them, all in the language. */
+export interface Expanded {
+  readonly entries: Made;
+  readonly joints: readonly Made[];
+}
+
+/** Where an assembly stands, and what it may use to say its parts. */
+export interface Site {
+  /** The name of the assembly, and the path of its group. */
+  readonly name: string;
+  readonly path: readonly string[];
+  readonly at: Span;
+  readonly where: Where;
+  readonly units: "inch" | "mm";
+  /** The step to which the plan rounds, as text. */
+  readonly step: TextNode;
+  readonly write: Writer;
+  /** An inch measure, or its neighbour in a metric plan. */
+  readonly usual: (inch: string, mm: string) => string;
+  /** Statements of place in a direction: what the maker said, and where that is too little, what follows from what stands round it. */
+  readonly placed: (axis: Axis, beyond?: (face: Face, from: TextNode) => TextNode) => Made;
+  /** What this stands under or on, if anything: its path, and the kind of assembly that it is. */
+  readonly under: Neighbour | null;
+  readonly on: Neighbour | null;
+}
+
+export interface Neighbour {
+  readonly path: string;
+  readonly assembly: AnyAssembly | null;
+}
+
+/** A kind of assembly: its settings, and what they come to. One file each. */
+export interface Assembly<K extends Keys> {
+  readonly kind: string;
+  /** Other words for it. */
+  readonly also: readonly string[];
+  /** One sentence. */
+  readonly meaning: string;
+  readonly settings: SettingsKind<K>;
+  readonly expand: (said: Fields<K>, site: Site) => Expanded;
+  /** Names of the parts or groups in it that carry a top. */
+  readonly bearers?: readonly string[];
+  /** It has a space `footprint` for what stands under it. */
+  readonly footprint?: boolean;
+  /** It takes its height from its stock. */
+  readonly flat?: boolean;
+}
+
+// biome-ignore lint/suspicious/noExplicitAny: the settings of each assembly have their own type
+export type AnyAssembly = Assembly<any>;
+export const assembly = <const K extends Keys>(about: Assembly<K>): Assembly<K> => about;

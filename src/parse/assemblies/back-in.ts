@@ -1,0 +1,112 @@
+import type { Settings } from "../expand/make.ts";
+import { byForm, made } from "../kinds/combine.ts";
+import { joinWords, measure, stockName } from "../kinds/kept.ts";
+import { type Kind, tellWrong } from "../kinds/kind.ts";
+import { may, need, settings } from "../kinds/settings.ts";
+import { formulaIn } from "../kinds/simple.ts";
+import { slice, type TextNode } from "../yaml/nodes.ts";
+import type { Making } from "./divide.ts";
+
+/** How a back is let in: laid on, in a rabbet or in a groove, and how deep. */
+interface Seat {
+  readonly in: "laid on" | "rabbet" | "groove";
+  readonly deep?: TextNode;
+}
+
+const WORDS = "laid on, rabbet or groove, with its depth if you like: groove 1/4 deep";
+
+/** `laid on`, `rabbet`, `groove 6 deep`. */
+export const seat: Kind<Seat> = {
+  words: WORDS,
+  json: { type: "string" },
+  read(node, where) {
+    if (node.kind !== "text") return tellWrong(where, node, WORDS);
+    const found = /^\s*(laid on|rabbet|rebate|groove)(?:\s+(.+?)\s+deep)?\s*$/i.exec(node.text);
+    if (found === null) return tellWrong(where, node, WORDS);
+    const kind = (found[1] ?? "").toLowerCase();
+    const name = kind === "rebate" ? "rabbet" : (kind as Seat["in"]);
+    if (found[2] === undefined) return { in: name };
+    const start = node.text.indexOf(found[2], (found[1] ?? "").length);
+    const words = slice(node, start, start + found[2].length);
+    if (formulaIn(words, where) === undefined) return undefined;
+    return { in: name, deep: { ...node, text: words.text, place: words.place } };
+  },
+};
+
+const full = settings("the back of a case", {
+  "made of": need(stockName, "Its stock."),
+  in: may(seat, "How it is let in: laid on, in a rabbet if nothing is said, or in a groove."),
+  "in from the back": may(measure, "How far a back in a groove stays in front of the back edges.", "in from the wall"),
+  play: may(measure, "How much smaller it is than its grooves, in all."),
+  short: may(measure, "How far a back that is laid on stays inside the edges, all round."),
+  fasten: may(joinWords, "What holds a back that is laid on or lies in a rabbet: brads if nothing is said."),
+});
+
+export interface Back extends Seat {
+  readonly stock: TextNode;
+  readonly inFrom?: TextNode;
+  readonly play?: TextNode;
+  readonly short?: TextNode;
+  readonly fasten?: Settings;
+}
+
+/** A stock, or settings that say more. */
+export const backIn = byForm({
+  text: made(stockName, (stock): Back => ({ stock, in: "rabbet" })),
+  map: made(
+    full,
+    ({ said }): Back => ({
+      stock: said["made of"].value,
+      ...(said.in?.value ?? { in: "rabbet" as const }),
+      ...(said["in from the back"] && { inFrom: said["in from the back"].value }),
+      ...(said.play && { play: said.play.value }),
+      ...(said.short && { short: said.short.value }),
+      ...(said.fasten && { fasten: said.fasten.value }),
+    }),
+  ),
+});
+
+/** The back of a case, joined to its sides and to the panels that there are below and above. */
+export function backPanel(back: Back, { site, entries, joints }: Making, ends: readonly boolean[]): void {
+  const { write } = site;
+  const [bottom, top] = ends;
+  const upright: Settings = { "made of": back.stock, as: "upright", facing: "back", grain: "up" };
+  const to = ["left-side", "right-side", ...(bottom ? ["bottom-panel"] : []), ...(top ? ["top-panel"] : [])];
+  const fasten: Settings = back.fasten ?? { with: "brads", spacing: site.usual("5", "125") };
+  if (back.in === "laid on") {
+    const short = back.short ?? write`${site.usual("1/16", "1")}`;
+    entries["back-panel"] = {
+      ...upright,
+      left: write`room.left + ${short}`,
+      right: write`room.right - ${short}`,
+      bottom: write`room.bottom + ${short}`,
+      top: write`room.top - ${short}`,
+      back: write`room.back`,
+    };
+    joints.push({ join: "back-panel", to, ...fasten });
+    return;
+  }
+  entries["back-panel"] = {
+    ...upright,
+    left: write`left-side.right`,
+    right: write`right-side.left`,
+    bottom: bottom ? write`bottom-panel.top` : write`room.bottom`,
+    top: top ? write`top-panel.bottom` : write`room.top`,
+    back: back.in === "groove" ? write`room.back - ${back.inFrom ?? site.usual("1/2", "12")}` : write`room.back`,
+  };
+  const housing: Settings = {
+    with: back.in,
+    glue: "no",
+    ...(back.deep && { deep: back.deep }),
+    ...(back.play && { play: back.play }),
+  };
+  const { with: method, ...row } = fasten;
+  const held = back.in === "rabbet" ? { ...row, ...holding(method) } : {};
+  joints.push({ join: "back-panel", to, ...housing, ...held });
+}
+
+/** The fastener of a joint of which the method is already said. */
+const holding = (method: Settings[string]): Settings => {
+  const word = typeof method === "string" ? method : "brads";
+  return { [word.replace(/s$/, "")]: {} };
+};

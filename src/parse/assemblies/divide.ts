@@ -1,0 +1,210 @@
+import type { Settings, Value } from "../expand/make.ts";
+import type { TextNode } from "../yaml/nodes.ts";
+import type { Site } from "./assembly.ts";
+import type { Divider, Division, Opening, Size } from "./openings.ts";
+import type { Shelves } from "./shelves-in.ts";
+
+/** What stands round a space, by the names of the parts: what its dividers and shelves are joined to. */
+export interface Bounds {
+  readonly left?: string;
+  readonly right?: string;
+  readonly bottom?: string;
+  readonly top?: string;
+}
+
+/** Parts, spaces and joints that an assembly has so far. */
+export interface Making {
+  readonly site: Site;
+  readonly entries: Record<string, Settings>;
+  readonly joints: Settings[];
+  readonly stock: Value;
+  readonly join: Settings;
+}
+
+const SIDES = {
+  across: { low: "left", high: "right", cross: ["bottom", "top"], extent: "across" },
+  down: { low: "top", high: "bottom", cross: ["left", "right"], extent: "up" },
+} as const;
+
+/** Divides a space into openings with dividers between them, and fills the openings. */
+export function divide(region: string, division: Division, bounds: Bounds, making: Making, root = true): void {
+  const { entries, site } = making;
+  const { way, openings, dividers } = division;
+  const { low, high, extent } = SIDES[way];
+  const prefix = root ? "" : `${region}-`;
+  const names = openings.map((opening, i) => opening.name ?? (root ? `opening-${i + 1}` : `${region}-${i + 1}`));
+  const walls = dividers.map((_, i) => `${prefix}divider-${i + 1}`);
+  const unit = shareOf(region, division, walls, making);
+  const lastShare = openings.findLastIndex(({ size }) => "shares" in size);
+  const shares = openings.map(({ size }) => ("shares" in size ? size.shares : 0));
+  const before = (i: number): number => shares.slice(0, i).reduce((a, b) => a + b, 0);
+  for (const [i, opening] of openings.entries()) {
+    const name = names[i] as string;
+    const [start, end] = [walls[i - 1], walls[i]];
+    const fromHigh = lastShare >= 0 && i > lastShare;
+    const closes = i === lastShare || (lastShare < 0 && i === openings.length - 1);
+    const startAt = start ? site.write`${start}.${high}` : site.write`${region}.${low}`;
+    const endAt = end ? site.write`${end}.${low}` : site.write`${region}.${high}`;
+    entries[name] = {
+      kind: "space",
+      ...(!fromHigh && { [low]: startAt }),
+      ...((fromHigh || closes) && { [high]: endAt }),
+      ...(!(closes && "shares" in opening.size) && { [extent]: sizeOf(opening.size, unit, before(i), site) }),
+      ...others(region, way, site),
+    };
+    // A divider lies against the opening that is placed without it.
+    const wall = walls[i];
+    if (wall) {
+      const after = fromHigh || closes ? names[i + 1] : undefined;
+      const touching =
+        after && lastShare >= 0 ? { [high]: site.write`${after}.${low}` } : { [low]: site.write`${name}.${high}` };
+      place(wall, dividers[i] ?? null, region, way, touching, bounds, making);
+    }
+  }
+  for (const [i, opening] of openings.entries())
+    fill(names[i] as string, opening, inner(bounds, way, walls[i - 1], walls[i]), making);
+}
+
+/** Openings before the last share are placed from the start, those behind it from the end: the last share closes the row. */
+const inner = (bounds: Bounds, way: Division["way"], start: string | undefined, end: string | undefined): Bounds =>
+  way === "across"
+    ? { ...bounds, ...(start && { left: start }), ...(end && { right: end }) }
+    : { ...bounds, ...(start && { top: start }), ...(end && { bottom: end }) };
+
+const others = (region: string, way: Division["way"], { write }: Site): Settings => {
+  const faces = way === "across" ? ["bottom", "top"] : ["left", "right"];
+  return Object.fromEntries([...faces, "front", "back"].map((face) => [face, write`${region}.${face}`]));
+};
+
+/** One share of what dividers and given sizes leave, as a formula; null where nothing is shared. */
+function shareOf(
+  region: string,
+  { way, openings }: Division,
+  walls: readonly string[],
+  { site }: Making,
+): TextNode | null {
+  const total = openings.reduce((sum, { size }) => sum + ("shares" in size ? size.shares : 0), 0);
+  if (total === 0) return null;
+  const { extent } = SIDES[way];
+  const taken = [
+    ...walls.map((wall) => site.write` - ${wall}.${extent}`),
+    ...openings.flatMap(({ size }) => ("measure" in size ? [site.write` - ${size.measure}`] : [])),
+  ];
+  const left = taken.reduce((text, next) => site.write`${bare(text)}${bare(next)}`, site.write`${region}.${extent}`);
+  return total === 1 ? site.write`(${bare(left)})` : site.write`(${bare(left)}) / ${total}`;
+}
+
+/** Texts that are formulas in the making: put together without brackets. */
+const bare = (node: TextNode): string => node.text;
+
+/** Shares are rounded to what can be marked, each from where the row begins, so that small differences do not add up. */
+function sizeOf(size: Size, unit: TextNode | null, before: number, { write, step }: Site): TextNode {
+  if ("measure" in size) return size.measure;
+  const times = (count: number): string => (count === 1 ? (unit?.text ?? "0") : `${unit?.text ?? "0"} * ${count}`);
+  const upTo = write`round(${times(before + size.shares)}, ${step.text})`;
+  return before === 0 ? upTo : write`${upTo.text} - round(${times(before)}, ${step.text})`;
+}
+
+/** A divider in its place, joined to what it ends on. */
+function place(
+  name: string,
+  said: Divider | null,
+  region: string,
+  way: Division["way"],
+  touching: Settings,
+  bounds: Bounds,
+  making: Making,
+): void {
+  const { site, entries, joints } = making;
+  const { write } = site;
+  const kind = said?.divider?.value ?? "panel";
+  const setBack = said?.["set back"]?.value;
+  const ends = way === "across" ? [bounds.bottom, bounds.top] : [bounds.left, bounds.right];
+  const made = said?.["made of"]?.value ?? making.stock;
+  const rail = said?.rail?.value ?? made;
+  const front = setBack ? write`${region}.front + ${setBack}` : write`${region}.front`;
+  const cross = Object.fromEntries(SIDES[way].cross.map((face) => [face, write`${region}.${face}`]));
+  const called = said?.called?.value;
+  const attitude: Settings =
+    way === "across" ? { as: "upright", facing: "left" } : { as: "lying flat", grain: "across" };
+  const onEdge = said?.["on edge"]?.value === "yes";
+  const wide = said?.wide?.value ?? site.usual("2", "50");
+  if (kind === "panel")
+    entries[name] = {
+      "made of": made,
+      ...(called && { called }),
+      ...attitude,
+      ...cross,
+      ...touching,
+      front,
+      back: write`${region}.back`,
+    };
+  else {
+    const turned: Settings =
+      way === "across"
+        ? { as: "upright", facing: onEdge ? "front" : "left", [onEdge ? "across" : "deep"]: wide }
+        : { as: onEdge ? "on edge" : "lying flat", grain: "across", [onEdge ? "up" : "deep"]: wide };
+    entries[name] = { "made of": rail, ...(called && { called }), ...turned, ...cross, ...touching, front };
+  }
+  const how = said?.join?.value ?? making.join;
+  const to = ends.filter((end) => end !== undefined);
+  if (to.length > 0) joints.push({ join: name, to, ...how });
+  if (kind !== "rail and panel") return;
+  const panel = `${name}-panel`;
+  const lower = said?.lower?.value;
+  const face = way === "across" ? "left" : "top";
+  const against = lower
+    ? way === "across"
+      ? write`${name}.left + ${lower}`
+      : write`${name}.top - ${lower}`
+    : write`${name}.${face}`;
+  entries[panel] = {
+    "made of": made,
+    ...attitude,
+    ...cross,
+    [face]: against,
+    front: write`${name}.back`,
+    back: write`${region}.back`,
+  };
+  if (to.length > 0) joints.push({ join: panel, to, ...making.join });
+  joints.push({ join: panel, to: name, with: "glue" });
+}
+
+/** What an opening holds. */
+function fill(name: string, opening: Opening, bounds: Bounds, making: Making): void {
+  if (opening.division) divide(name, opening.division, bounds, making, false);
+  if (opening.shelves) shelve(name, opening.shelves, bounds, making);
+}
+
+/** Fixed shelves in a space. */
+export function shelve(space: string, said: Shelves, bounds: Bounds, making: Making, prefix = `${space}-`): void {
+  const { site, entries, joints } = making;
+  const { write } = site;
+  const shelf: Settings = {
+    "made of": said["made of"]?.value ?? making.stock,
+    ...(said.called && { called: said.called.value }),
+    as: "lying flat",
+    grain: "across",
+    left: write`${space}.left`,
+    right: write`${space}.right`,
+    front: said["set back"] ? write`${space}.front + ${said["set back"].value}` : write`${space}.front`,
+    back: write`${space}.back`,
+  };
+  const names: string[] = [];
+  for (const [i, height] of (said.at?.value ?? []).entries()) {
+    const name = `${prefix}shelf-${i + 1}`;
+    entries[name] = { ...shelf, top: write`${space}.bottom + ${height}` };
+    names.push(name);
+  }
+  if (said.count !== undefined) {
+    const name = `${prefix}shelf`;
+    entries[name] = {
+      ...shelf,
+      count: said.count.value,
+      spread: write`up between ${space}.bottom and ${space}.top`,
+    };
+    names.push(name);
+  }
+  const to = [bounds.left, bounds.right].filter((end) => end !== undefined);
+  if (names.length > 0 && to.length > 0) joints.push({ join: names, to, ...(said.join?.value ?? making.join) });
+}

@@ -1,0 +1,11 @@
+import { squash } from "../names.ts";
+import type { AnyAssembly } from "./assembly.ts";
+import { carcase } from "./case.ts";
+
+/** The kinds of assembly that the language has, in the order of the reference. */
+export const ALL: readonly AnyAssembly[] = [carcase];
+
+/** By squashed name. */
+export const BUILT_IN: ReadonlyMap<string, AnyAssembly> = new Map(
+  ALL.flatMap((each) => [each.kind, ...each.also].map((name) => [squash(name), each] as const)),
+);

@@ -1,0 +1,126 @@
+import { byForm, made } from "../kinds/combine.ts";
+import { joinWords, measure, stockName } from "../kinds/kept.ts";
+import { type Kind, tellWrong } from "../kinds/kind.ts";
+import { type Fields, may, type Settings as Read, settings } from "../kinds/settings.ts";
+import { formulaIn, text, word } from "../kinds/simple.ts";
+import { squash } from "../names.ts";
+import type { MapNode, TextNode } from "../yaml/nodes.ts";
+import { shelves } from "./shelves-in.ts";
+
+/** How wide or high an opening is: a measure, or a share of what is left. */
+export type Size = { readonly measure: TextNode } | { readonly shares: number };
+
+const SHARES = /^(\d{1,3})\s+shares?$/i;
+
+const size: Kind<Size> = {
+  words: "a measure, `the rest`, `equal`, or a number of shares",
+  json: { type: ["string", "number"] },
+  read(node, where) {
+    if (node.kind !== "text") return tellWrong(where, node, this.words);
+    if (["therest", "rest", "equal"].includes(squash(node.text))) return { shares: 1 };
+    const shares = SHARES.exec(node.text.trim());
+    if (shares !== null && Number(shares[1]) > 0) return { shares: Number(shares[1]) };
+    return formulaIn(node, where) === undefined ? undefined : { measure: node };
+  },
+};
+
+export interface Opening {
+  readonly name?: string;
+  readonly size: Size;
+  readonly division?: Division;
+  readonly shelves?: NonNullable<ReturnType<typeof shelves.read>>;
+}
+export type Divider = Fields<typeof dividerSettings.keys>;
+/** Openings side by side or one above the other, with what stands between each two. */
+export interface Division {
+  readonly way: "across" | "down";
+  readonly openings: readonly Opening[];
+  /** One fewer than openings; what the maker said of each. */
+  readonly dividers: readonly (Divider | null)[];
+}
+
+export const dividerSettings = settings("a divider", {
+  divider: may(
+    word(["panel", "rail", "rail and panel"], { shelf: "panel", "panel and rail": "rail and panel" }),
+    "A panel, a rail at the front, or both.",
+  ),
+  "made of": may(stockName, "Its stock, if it is another than that of the case."),
+  rail: may(stockName, "The stock of its rail, if it is another."),
+  wide: may(measure, "How far the rail reaches back, or up if it stands on edge."),
+  "on edge": may(word(["yes", "no"]), "Whether the rail stands on edge."),
+  lower: may(measure, "How far the panel lies below the top of the rail."),
+  "set back": may(measure, "How far it stays behind the front of the case."),
+  join: may(joinWords, "How it is joined, if otherwise than the case."),
+  called: may(text(60), "The name that the plan prints."),
+});
+
+type OpeningWords = {
+  name?: { value: string };
+  wide?: { value: Size };
+  high?: { value: Size };
+  shelves?: { value: NonNullable<ReturnType<typeof shelves.read>> };
+  across?: { value: Division };
+  down?: { value: Division };
+};
+
+/** The openings of a list; read on demand, since an opening may hold such a list. */
+const division = (way: "across" | "down"): Kind<Division> => ({
+  words: "a list of openings, in the order in which the eye reads them",
+  json: { type: "array" },
+  read(node, where) {
+    if (node.kind !== "list") return tellWrong(where, node, this.words);
+    const openings: Opening[] = [];
+    const dividers: (Divider | null)[] = [];
+    let complete = true;
+    for (const item of node.items) {
+      const isDivider =
+        (item.kind === "text" && ["divider", "shelf", "panel"].includes(squash(item.text))) ||
+        (item.kind === "map" && hasKey(item, "divider"));
+      if (isDivider) {
+        const read = item.kind === "map" ? dividerSettings.read(item, where) : undefined;
+        if (item.kind === "map" && read === undefined) complete = false;
+        if (openings.length > 0) dividers[openings.length - 1] = read?.said ?? null;
+        continue;
+      }
+      const read = opening.read(item, where);
+      if (read === undefined) complete = false;
+      else openings.push(read);
+    }
+    if (!complete || openings.length === 0) return undefined;
+    return { way, openings, dividers: openings.slice(1).map((_, i) => dividers[i] ?? null) };
+  },
+});
+
+const hasKey = (node: MapNode, name: string): boolean => node.entries.some(({ key }) => squash(key.text) === name);
+
+const openingSettings = settings("an opening", {
+  name: may(text(60), "What formulas, notes and other assemblies call it.", "called"),
+  wide: may(size, "How wide it is, in a row from left to right."),
+  high: may(size, "How high it is, in a column from the top."),
+  shelves: may(shelves, "Fixed shelves in it: how many, or what they are."),
+  across: may(division("across"), "Openings in it, side by side."),
+  down: may(division("down"), "Openings in it, one below the other."),
+});
+
+const opening: Kind<Opening> = byForm({
+  text: made(size, (found): Opening => ({ size: found })),
+  map: made(openingSettings as Kind<Read<never>>, (read): Opening => {
+    const { name, wide, high, shelves: held, across, down } = read.said as unknown as OpeningWords;
+    const inner = across?.value ?? down?.value;
+    return {
+      ...(name && { name: name.value }),
+      size: wide?.value ?? high?.value ?? { shares: 1 },
+      ...(inner && { division: inner }),
+      ...(held && { shelves: held.value }),
+    };
+  }),
+});
+
+/** `openings: { across: […] }` or `{ down: […] }`. */
+export const openings = made(
+  settings("openings", {
+    across: may(division("across"), "Side by side, from the left."),
+    down: may(division("down"), "One below the other, from the top."),
+  }),
+  ({ said }): Division | undefined => said.across?.value ?? said.down?.value,
+);

@@ -1,0 +1,136 @@
+import type { AnyAssembly, Neighbour } from "../assemblies/assembly.ts";
+import type { Axis, Face } from "../draft.ts";
+import { normaliseName } from "../names.ts";
+import type { TextNode } from "../yaml/nodes.ts";
+import type { Settings, Writer } from "./make.ts";
+import { type Role, rolesIn, type Said } from "./standing.ts";
+
+/** An assembly before it is opened: what it is, and what the maker said of its place. */
+export interface Standing {
+  readonly path: string;
+  readonly assembly: AnyAssembly | null;
+  readonly said: readonly Said[];
+}
+
+/** The assemblies of a piece and the measures of its outside, from which it follows how they stand to each other. */
+export interface Surroundings {
+  readonly all: readonly Standing[];
+  /** Directions in which the plan says how big the piece is. */
+  readonly outside: ReadonlySet<Axis>;
+}
+
+const FACES: Readonly<Record<Axis, readonly [Face, Face]>> = {
+  across: ["left", "right"],
+  deep: ["front", "back"],
+  up: ["bottom", "top"],
+};
+
+/**
+ * Statements of place in a direction that say all: those of the maker; then, of two that stand on one another, the one whose size is
+ * not said follows the other; then the outside of the piece. Lower ends come first, so that a given size grows from the left, the
+ * front and the floor. `beyond` moves a face that follows what is under it outwards, by an overhang.
+ */
+export function placedIn(
+  standing: Standing,
+  axis: Axis,
+  around: Surroundings,
+  write: Writer,
+  beyond: (face: Face, from: TextNode) => TextNode = (_, from) => from,
+): Settings {
+  const fallback = (end: 0 | 1): TextNode => fallBack(standing, axis, end, around, write, beyond);
+  const dropped = axis === "up" ? droppedLink(standing, around) : undefined;
+  const own = standing.said.filter((each) => each.axis === axis && each !== dropped);
+  const statements: Record<string, Settings[string]> = Object.fromEntries(
+    own.map(({ key, entry }) => [key, entry.value]),
+  );
+  const roles = new Set<Role>(own.flatMap((each) => each.roles));
+  if (axis === "up" && standing.assembly?.flat) {
+    if (roles.size === 0) statements.top = fallback(1);
+    return statements;
+  }
+  const [low, high] = FACES[axis];
+  if (!roles.has("low") && roles.size < 2 && !(roles.has("high") && roles.has("extent"))) {
+    statements[low] = fallback(0);
+    roles.add("low");
+  }
+  if (roles.size < 2) statements[high] = fallback(1);
+  return statements;
+}
+
+/** Where an end lies when nothing is said of it. */
+function fallBack(
+  standing: Standing,
+  axis: Axis,
+  end: 0 | 1,
+  around: Surroundings,
+  write: Writer,
+  beyond: (face: Face, from: TextNode) => TextNode,
+): TextNode {
+  const face = FACES[axis][end];
+  const above = coverOf(standing, around);
+  if (above !== null && axis !== "up" && leads(above, standing, axis, around))
+    return write`${above.path}.footprint.${face}`;
+  if (above !== null && axis === "up" && end === 1) return write`${above.path}.bottom`;
+  const below = standing.assembly?.footprint ? bearerOf(standing, around) : null;
+  if (below !== null && axis !== "up" && !leads(standing, below, axis, around))
+    return beyond(face, write`${boxOf(below)}.${face}`);
+  return write`outside.${face}`;
+}
+
+const boxOf = (standing: Standing): string => (standing.assembly === null ? standing.path : `${standing.path}.room`);
+
+/** Whether the upper of two gives the lower its place in a direction, or takes it from there. */
+const leads = (upper: Standing, lower: Standing, axis: Axis, { outside }: Surroundings): boolean =>
+  rolesIn(upper.said, axis).size > 0 ||
+  (lower.assembly !== null && rolesIn(lower.said, axis).size === 0 && outside.has(axis));
+
+/** What a statement such as `on:` names. */
+const named = ({ entry }: Said): string =>
+  entry.value.kind === "text" ? entry.value.text.split(".").map(normaliseName).join(".") : "";
+const link = (standing: Standing, key: "on" | "under"): Said | undefined =>
+  standing.said.find((each) => each.key === key);
+const isCalled = (standing: Standing, name: string): boolean =>
+  standing.path === name || standing.path.endsWith(`.${name}`);
+
+/** The assembly that covers another: named by its `under`, or standing `on` it. */
+function coverOf(standing: Standing, around: Surroundings): Standing | null {
+  const under = link(standing, "under");
+  if (under !== undefined)
+    return around.all.find((each) => each.assembly !== null && isCalled(each, named(under))) ?? null;
+  const upon = around.all.find((each) => {
+    const on = link(each, "on");
+    return on !== undefined && droppedLink(each, around) === on && isCalled(standing, named(on));
+  });
+  return upon ?? null;
+}
+
+/** What a cover lies on: named by its `on`, or saying that it is `under` it. */
+function bearerOf(standing: Standing, around: Surroundings): Standing | null {
+  const on = link(standing, "on");
+  if (on !== undefined)
+    return around.all.find((each) => isCalled(each, named(on))) ?? { path: named(on), assembly: null, said: [] };
+  return (
+    around.all.find((each) => {
+      const under = link(each, "under");
+      return under !== undefined && isCalled(standing, named(under));
+    }) ?? null
+  );
+}
+
+/** The `on` of a cover whose place comes from the outside: then what is under it reaches up to it, and not the other way round. */
+function droppedLink(standing: Standing, around: Surroundings): Said | undefined {
+  const on = link(standing, "on");
+  if (on === undefined || !standing.assembly?.flat || !around.outside.has("up")) return undefined;
+  const below = around.all.find((each) => isCalled(each, named(on)));
+  if (below?.assembly == null) return undefined;
+  const roles = rolesIn(below.said, "up");
+  return roles.has("high") || roles.has("extent") ? undefined : on;
+}
+
+export const neighbours = (
+  standing: Standing,
+  around: Surroundings,
+): { under: Neighbour | null; on: Neighbour | null } => ({
+  under: coverOf(standing, around),
+  on: bearerOf(standing, around),
+});

@@ -1,0 +1,58 @@
+import type { Settings } from "../expand/make.ts";
+import { squash } from "../names.ts";
+import { method } from "../schema/joint-words.ts";
+import { joint } from "../schema/joints.ts";
+import type { MapNode, Node, TextNode } from "../yaml/nodes.ts";
+import { made } from "./combine.ts";
+import { type Kind, tellWrong } from "./kind.ts";
+import { formula, text } from "./simple.ts";
+
+/** Read for its mistakes, and kept as it was written: an assembly passes it on. */
+export const kept = <T>(kind: Kind<T>): Kind<Node> => made(kind, (_, node) => node);
+
+const keptText = <T>(kind: Kind<T>): Kind<TextNode> =>
+  made(kind, (_, node) => (node.kind === "text" ? node : undefined));
+
+/** A measure that an assembly puts into formulas of its own. */
+export const measure = keptText(formula);
+/** The name of a stock. */
+export const stockName = keptText(text(100));
+
+const words = "a kind of joint, or settings of a joint with `with`";
+
+/** How parts are joined: a method alone, or the settings of a joint without the parts. Gives those settings. */
+export const joinWords: Kind<Settings> = {
+  words,
+  json: { anyOf: [method.json, { type: "object" }] },
+  read(node, where) {
+    if (node.kind === "text") return method.read(node, where) === undefined ? undefined : { with: node };
+    if (node.kind !== "map") return tellWrong(where, node, words);
+    const names: MapNode = { ...node, entries: [...node.entries, ...PARTS.map((name) => named(name, node))] };
+    return joint.read(names, where) === undefined ? undefined : settingsOf(node);
+  },
+};
+
+const PARTS = ["join", "to"];
+/** The parts of a joint are the assembly's business: a name stands in while the rest is read. */
+const named = (name: string, { at }: Node) => {
+  const place = () => at;
+  const word = (text: string): TextNode => ({ kind: "text", text, quoted: false, at, place });
+  return { key: word(name), value: word("part") };
+};
+
+/** Settings by name, each as it was written. */
+export const settingsOf = (node: MapNode): Settings =>
+  Object.fromEntries(node.entries.map(({ key, value }) => [key.text, value]));
+
+/** `yes`, `no`, or settings that say more. */
+export const yesNoOr = <T>(kind: Kind<T>): Kind<T | boolean> => ({
+  words: `yes, no, or ${kind.words}`,
+  json: { anyOf: [{ enum: ["yes", "no", true, false] }, kind.json] },
+  inside: kind.inside ?? [],
+  read(node, where) {
+    const said = node.kind === "text" ? squash(node.text) : "";
+    if (said === "yes" || said === "true") return true;
+    if (said === "no" || said === "false" || said === "none") return false;
+    return kind.read(node, where);
+  },
+});
