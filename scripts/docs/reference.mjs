@@ -22,6 +22,8 @@ export function reference(schema, preface) {
   const entries = schema.$defs.entry.anyOf.map((entry) =>
     entry.additionalProperties === false ? sectionFor(entry, entryTitle(entry)) : undefined,
   );
+  for (const each of schema.$defs.opening.anyOf)
+    if (each.properties) sectionFor(each, each.properties.divider ? "A divider" : "An opening");
   const part = entries.find((title) => title !== undefined);
   // A table may add sections, which come to their turn, and names to sections, which are printed when all tables are done.
   const tables = [];

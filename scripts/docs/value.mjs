@@ -10,13 +10,16 @@ const link = (words, title) => `[${words}](${address(title)})`;
 
 export function valueWords(schema, context) {
   if (schema.$ref === "#/$defs/entry") return link("a part", context.part);
+  if (schema.$ref === "#/$defs/opening") return link("an opening", "An opening");
   if (schema.$ref) return "a measure";
   if (schema.anyOf) return alternatives(schema.anyOf, context);
   if (schema.enum) return schema.enum.map((word) => `\`${word}\``).join(", ");
   if ("const" in schema) return `\`${schema.const}\``;
+  if (schema.type === "array" && !schema.items) return "a list";
   if (schema.type === "array") return `a list: ${valueWords(schema.items, context)}`;
   if (schema.type === "object" && schema.properties)
     return link("settings", context.sectionFor(schema, `In ${context.name}`, context.name, context.above));
+  if (schema.type === "object" && !schema.additionalProperties) return "settings";
   if (schema.type === "object") return `names, each with ${valueWords(schema.additionalProperties, context)}`;
   const types = [schema.type].flat();
   if (types.includes("boolean")) return "`yes` or `no`";

@@ -1,6 +1,6 @@
 import { byForm, made } from "../kinds/combine.ts";
 import { joinWords, measure, stockName } from "../kinds/kept.ts";
-import { type Kind, tellWrong } from "../kinds/kind.ts";
+import { type JsonSchema, type Kind, tellWrong } from "../kinds/kind.ts";
 import { type Fields, may, type Settings as Read, settings } from "../kinds/settings.ts";
 import { formulaIn, text, word } from "../kinds/simple.ts";
 import { squash } from "../names.ts";
@@ -66,7 +66,7 @@ type OpeningWords = {
 /** The openings of a list; read on demand, since an opening may hold such a list. */
 const division = (way: "across" | "down"): Kind<Division> => ({
   words: "a list of openings, in the order in which the eye reads them",
-  json: { type: "array" },
+  json: { type: "array", items: { $ref: "#/$defs/opening" } },
   read(node, where) {
     if (node.kind !== "list") return tellWrong(where, node, this.words);
     const openings: Opening[] = [];
@@ -124,3 +124,6 @@ export const openings = made(
   }),
   ({ said }): Division | undefined => said.across?.value ?? said.down?.value,
 );
+
+/** An opening or a divider between two. */
+export const openingJson: JsonSchema = { anyOf: [size.json, openingSettings.json, dividerSettings.json] };

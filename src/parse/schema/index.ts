@@ -1,4 +1,5 @@
 import { ALL } from "../assemblies/index.ts";
+import { openingJson } from "../assemblies/openings.ts";
 import type { JsonSchema } from "../kinds/kind.ts";
 import { part } from "./part.ts";
 import { space } from "./piece.ts";
@@ -19,6 +20,7 @@ export const language = (places = true): JsonSchema => ({
   ...plan.json,
   $defs: {
     measure: { type: ["string", "number"], description: "A measure such as 34 1/2, or a formula.", maxLength: 500 },
+    opening: openingJson,
     entry: {
       anyOf: [part.json, ...ALL.map((each) => assemblyJson(each, places)), withKind(space.json, "space"), own, group],
     },
