@@ -134,6 +134,8 @@ export interface PartDraft {
   readonly grain?: Located<Axis>;
   /** Room without wood: a place that others can name. */
   readonly space?: true;
+  /** Which way its size is rounded to what can be marked; absent: down, and to the nearest where it is said outright. */
+  readonly rounded?: Located<"down" | "up" | "nearest">;
   readonly placing: readonly PlaceDraft[];
   readonly repeat?: RepeatDraft;
   readonly shapes: readonly ShapeDraft[];

@@ -17,6 +17,8 @@ export interface Design {
   readonly edition: string;
   readonly units: Units;
   readonly precision: Length;
+  /** The step to which what fits between two things is marked: the precision, or finer. */
+  readonly fits: Length;
   readonly kerf: Length;
   /** Evaluated `sizes` and `outside`, by name. */
   readonly sizes: ReadonlyMap<string, Length>;
@@ -71,6 +73,8 @@ export interface Part {
   /** Body, tongues and tenons: what the saw must yield. */
   readonly blank: Box;
   readonly axes: { readonly thickness: Axis; readonly width: Axis; readonly length: Axis };
+  /** What rounding to the next mark took off the body in each direction; below zero where it was added. */
+  readonly leftOver: readonly [Length, Length, Length];
   /** Extents of `blank` along the three board directions. */
   readonly thickness: Length;
   readonly width: Length;
@@ -116,8 +120,10 @@ export interface Joint {
   readonly kind: "fixed" | "floating";
   readonly method: Method;
   readonly glue: boolean;
-  /** What rounding leaves open, at most one step of precision. */
+  /** Play, or what rounding leaves open, at most one step of precision. */
   readonly gap: Length;
+  /** The gap comes from rounding. */
+  readonly roundedGap?: true;
   /** Measured from the finished solids. */
   readonly contact: readonly Contact[];
   /** Direction in which the joined part goes home (into the other), where the joint dictates one; else null. */

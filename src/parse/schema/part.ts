@@ -17,6 +17,10 @@ const keys = {
   facing: may(sides, "Where its broad side looks."),
   grain: may(axis, "The direction of the grain."),
   ...placing,
+  rounded: may(
+    word(["down", "up", "nearest"]),
+    "Which way its size goes to the next mark: down, or to the nearest where it is said outright, if nothing is said.",
+  ),
   count: may(formula, "How many of it there are, in a row."),
   spread: may(pair, "What the row lies between: deep between front-rail and back-rail."),
   gaps: may(word(["inside", "both ends"]), "Where the equal gaps are: between the parts, or also at both ends."),
@@ -61,6 +65,7 @@ export function partDraft({ said }: PartSettings, path: readonly string[], name:
     ...(as && { attitude: as }),
     ...(facing && { facing }),
     ...(grain && { grain }),
+    ...(said.rounded && { rounded: said.rounded }),
     placing: placesOf(said),
     ...(repeat && { repeat }),
     shapes: shapesOf(said),

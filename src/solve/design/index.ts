@@ -7,7 +7,7 @@ import { isEmpty } from "../../geometry/index.ts";
 import type { BoardSize, Draft, Formula, SizeDraft } from "../../parse/draft.ts";
 import { type Length, UNITS_PER_INCH, UNITS_PER_MM } from "../../units/length.ts";
 import { printLength } from "../../units/print-length.ts";
-import { less, multiply, rational } from "../../units/rational.ts";
+import { less, max, multiply, rational, ZERO } from "../../units/rational.ts";
 import { tellLength } from "../../units/tell-length.ts";
 import type { Box, Design, Part, Stock } from "../design.ts";
 import { createDirectory, type Directory } from "./expand/directory.ts";
@@ -114,11 +114,18 @@ function solve(draft: Draft): Outcome<Design> {
   const pieces = wood.flatMap((entry) => shapedPiece(entry, context) ?? []);
   const bench = new Bench(pieces);
   const bodyOf = (entry: Entry): Box | null => bench.pieces.get(entry.id)?.body ?? null;
-  const jointed = cutJoints(draft.joints, bench, joinery, { directory, bodyOf, report, print });
+  const jointed = cutJoints(draft.joints, bench, joinery, {
+    directory,
+    bodyOf,
+    // A part that was rounded takes with it what lies against it: the gap may show between others.
+    leftOver: (_, axis) => wood.map((entry) => places.leftOver(entry, axis)).reduce(max, ZERO),
+    report,
+    print,
+  });
 
   const finished = [...bench.pieces.values()].flatMap((piece): readonly Part[] => {
     const own = stockOf(piece.entry);
-    return own ? [finishPart(piece, own, report, print)] : [];
+    return own ? [finishPart(piece, own, places, report, print)] : [];
   });
   findings.push(...vanished(finished));
   if (finished.some((part) => isEmpty(part.solid))) return { findings };
@@ -148,6 +155,7 @@ function solve(draft: Draft): Outcome<Design> {
     edition: draft.edition?.value ?? "",
     units: draft.units,
     precision: draft.precision.value,
+    fits: (draft.fits ?? draft.precision).value,
     kerf: draft.kerf,
     sizes,
     stock: [...stock.values()].flatMap((each) => each ?? []),

@@ -6,7 +6,7 @@ import { shapeLeavesNothing } from "../../findings/rules/shape-leaves-nothing.ts
 import { isEmpty, overlapDepth } from "../../geometry/index.ts";
 import type { Draft } from "../../parse/draft.ts";
 import { type Length, TOLERANCE } from "../../units/length.ts";
-import { equal, rational, subtract } from "../../units/rational.ts";
+import { absolute, less, rational, subtract } from "../../units/rational.ts";
 import type { Box, Design, Part } from "../design.ts";
 import { axisAt, enclosing, faceOf, INDICES } from "./space.ts";
 
@@ -57,15 +57,16 @@ function floating({ parts, joints }: Design): readonly Finding[] {
 }
 
 /** By how much the parts miss the outside that the maker gave. */
-function misses({ parts }: Design, outside: Box, draft: Draft, print: Print): readonly Finding[] {
-  const [first, ...rest] = parts.map((part) => part.blank);
+function misses(design: Design, outside: Box, draft: Draft, print: Print): readonly Finding[] {
+  const [first, ...rest] = design.parts.map((part) => part.blank);
   if (!first) return [];
   const bounds = rest.reduce(enclosing, first);
   return INDICES.flatMap((axis) =>
     (["low", "high"] as const).flatMap((side) => {
       const found = bounds[side][axis];
       const wanted = outside[side][axis];
-      if (equal(found, wanted)) return [];
+      // What rounding to the next mark leaves is not missing.
+      if (less(absolute(subtract(found, wanted)), design.precision)) return [];
       const size = [draft.outside.width, draft.outside.depth, draft.outside.height][axis];
       const beyond = subtract(found, wanted);
       const short = side === "high" ? beyond.n < 0n : beyond.n > 0n;

@@ -35,7 +35,13 @@ export function blankBox(
     .filter(lengthens)
     .filter((draft) => draft.join.some((name) => directory.find(name)?.includes(entry)))
     .flatMap((draft) =>
-      pairsOf(draft, { directory, bodyOf: (e) => places.box(e), report: quiet.report, print: context.print }),
+      pairsOf(draft, {
+        directory,
+        bodyOf: (e) => places.box(e),
+        leftOver: places.leftOver,
+        report: quiet.report,
+        print: context.print,
+      }),
     )
     .filter((pair) => pair.join === entry);
   const pieces = [entry, ...new Set(pairs.map((pair) => pair.to))].map((e) => plainPiece(e, places));

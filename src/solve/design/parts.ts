@@ -10,7 +10,7 @@ import { plainPiece } from "./lengthening.ts";
 import type { Places } from "./placing/places.ts";
 import { shapePart } from "./shapes/shape.ts";
 import { blankOf, mirrorShapes, solidOf, type Workpiece } from "./shapes/workpiece.ts";
-import { axisAt, extent, faceOf } from "./space.ts";
+import { axisAt, extent, faceOf, triple } from "./space.ts";
 
 export interface ShapingContext {
   readonly directory: Directory;
@@ -50,6 +50,7 @@ export function shapedPiece(entry: Entry, context: ShapingContext): Workpiece | 
 export function finishPart(
   piece: Workpiece,
   stock: Stock,
+  places: Places,
   report: (finding: Finding) => void,
   print: (l: Length) => string,
 ): Part {
@@ -78,6 +79,7 @@ export function finishPart(
     stock: stock.name,
     body,
     blank,
+    leftOver: triple((axis) => places.leftOver(entry, axis)),
     axes: { thickness: axisAt(frame.thickness), width: axisAt(frame.width), length: axisAt(frame.length) },
     thickness: extent(blank, frame.thickness),
     width: extent(blank, frame.width),

@@ -35,6 +35,7 @@ function part({ id, stock, mark, low, high, axes, solid, features = [] }: Rough)
     stock,
     body: blank,
     blank,
+    leftOver: [ZERO, ZERO, ZERO],
     axes: { thickness: NAMES[axes[0]], width: NAMES[axes[1]], length: NAMES[axes[2]] },
     thickness: extent(axes[0]),
     width: extent(axes[1]),
@@ -186,6 +187,7 @@ export function stand(): Build {
       edition: "",
       units: "mm",
       precision: mm(1),
+      fits: mm(1),
       kerf: mm(3),
       sizes: new Map([
         ["third", mm(1000, 3)],

@@ -9,11 +9,11 @@ const table = (units: "inch" | "mm"): string => {
 title: Table
 units: ${units}
 kerf: ${m(0.125)}
-outside: { width: ${m(24)}, depth: ${m(12)}, height: ${m(20)} }
+${units === "inch" ? "" : "precision: 0.1\n"}outside: { width: ${m(24)}, depth: ${m(12)}, height: ${m(20)} }
 sizes: { set-back: ${m(0.25)}, apron: ${m(3)} }
 stock:
   legs: { wood: cherry, sold as: 8/4, planed to: { thick: ${m(1.5)}, wide: ${m(1.5)} } }
-  boards: { wood: cherry, sold as: 4/4, planed to: ${m(0.75)}, widths: ${m(6)} to ${m(14)} }
+  boards: { wood: cherry, sold as: 5/4, planed to: ${m(1)}, widths: ${m(6)} to ${m(14)} }
 piece:
   leg: { made of: legs, as: upright, left: 0, front: 0, bottom: 0, under: slab,
     taper: { faces: [right, back], at: bottom, to: ${m(1)}, over: ${m(12)} } }

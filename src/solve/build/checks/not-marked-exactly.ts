@@ -1,32 +1,35 @@
 import { notMarkedExactly } from "../../../findings/rules/not-marked-exactly.ts";
 import { toMillimetres } from "../../../units/length.ts";
-import { absolute, equal, half, less, subtract } from "../../../units/rational.ts";
-import type { Part } from "../../design.ts";
+import { add, less, ZERO } from "../../../units/rational.ts";
+import { indexOf } from "../../design/space.ts";
+import type { Joint, Part } from "../../design.ts";
 import type { Rule, Verdict } from "./check.ts";
 
-/** Sizes that fall between two marks of the tape: what rounding leaves is told, at most half a step where a size is to the nearest. */
-export const notMarkedExactlyRule: Rule = ({ design, cutList, print }) => {
-  const parts = new Map(design.parts.map((part) => [part.id, part]));
-  return cutList.flatMap((line): readonly Verdict[] => {
-    const part = parts.get(line.parts[0] as string) as Part;
-    const off = (["width", "length"] as const).filter((size) => !equal(part[size], line[size]));
-    const size = off[0];
-    const left = size ? absolute(subtract(part[size], line[size])) : null;
+/** What rounding to the marks of the tape leaves open at the joints of each part. */
+export const notMarkedExactlyRule: Rule = ({ design, print }) =>
+  design.parts.map((part): Verdict => {
+    const open = design.joints.find((joint) => joint.roundedGap && joint.parts[0] === part.id);
     const check = {
       rule: "not-marked-exactly",
       subject: part.id,
-      value: left ? toMillimetres(left) : 0,
-      limit: toMillimetres(half(design.precision)),
+      value: open ? toMillimetres(open.gap) : 0,
+      limit: toMillimetres(design.precision),
       unit: "mm",
       basis: "the plan's precision",
+      verdict: "holds" as const,
     };
-    if (!size || !left) return [{ check: { ...check, verdict: "holds" } }];
-    const finding = notMarkedExactly(part.at, {
-      part: line.name,
-      size,
-      exact: print(part[size]),
-      printed: print(line[size]),
-    });
-    return [{ check: { ...check, verdict: less(half(design.precision), left) ? "warns" : "holds" }, finding }];
+    return open ? { check, finding: told(part, open, print) } : { check };
   });
-};
+
+function told(part: Part, { gap, parts }: Joint, print: Parameters<Rule>[0]["print"]) {
+  const size = (["length", "width"] as const).find((each) => less(ZERO, part.leftOver[indexOf(part.axes[each])]));
+  const printed = part[size ?? "length"];
+  const left = size ? part.leftOver[indexOf(part.axes[size])] : gap;
+  return notMarkedExactly(part.at, {
+    part: part.called ?? part.id,
+    printed: print(printed),
+    exact: print(add(printed, left)),
+    gap: print(gap),
+    other: parts[1],
+  });
+}

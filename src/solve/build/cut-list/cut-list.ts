@@ -17,7 +17,7 @@ export function cutList(design: Design, holes: readonly Hole[], print: (length: 
     group,
     i,
     stock: first(group).stock,
-    sizes: printedSizes(first(group), design.precision),
+    sizes: printedSizes(first(group), design.fits),
   }));
   sized.sort(
     (a, b) =>

@@ -11,7 +11,7 @@ export interface PrintedSizes {
   readonly length: Length;
 }
 
-/** Width and length to the plan's precision: the body to the nearest step, what stands out at each end down, so that it goes in. */
+/** Width and length to the step of fits: the body to the nearest step, which it is already, what stands out at each end down, so that it goes in. */
 export function printedSizes(part: Part, precision: Length): PrintedSizes {
   const along = (size: "width" | "length"): Rational => {
     const axis = indexOf(part.axes[size]);

@@ -69,5 +69,5 @@ export function siteOf(
   const axis = largest.normal.findIndex((n) => Math.abs(n) > 0.5) as AxisIndex;
   const away = largest.normal[axis] > 0 === headIsFirst;
   const area = contactBox(head.body, hold.body, largest);
-  return { joint, draft, head, hold, axis, sign: away ? 1 : -1, area, polygons: largest.polygons };
+  return { joint, draft, head, hold, axis, sign: away ? 1 : -1, area };
 }

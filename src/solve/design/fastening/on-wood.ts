@@ -1,56 +1,51 @@
-import type { Contact } from "../../../geometry/index.ts";
-import { TOLERANCE } from "../../../units/length.ts";
-import { rational, toNumber } from "../../../units/rational.ts";
-import { triple } from "../space.ts";
+import type { Length } from "../../../units/length.ts";
+import { compare, half, less, max, min, multiply, rational, subtract, ZERO } from "../../../units/rational.ts";
+import type { Point } from "../../design.ts";
+import { type AxisIndex, shift } from "../space.ts";
+import { depthAt } from "./line.ts";
 import type { Row } from "./row.ts";
-
-type Stretch = readonly [number, number];
+import type { Site } from "./site.ts";
 
 /**
- * A row whose points keep `margin` from where the contact is interrupted, as a side is by the dadoes of its shelves: a point too near
- * goes to the nearest place that is wide enough. Points of a contact without such a place stay.
+ * A row whose points all stand on sound wood. Where a dado or another cut leaves less than half of the depth that the best point has,
+ * in either part, a point goes to the nearest place along the row, in steps of `step`, around which there is enough. Points for which
+ * there is none stay, and are told by those who need the wood.
  */
-export function onWood(row: Row, polygons: Contact["polygons"], margin: number): Row {
-  const { along, across, points } = row;
-  const line = toNumber(points[0]?.[across] ?? rational(0));
-  const stretches = united(
-    polygons.map((polygon) => stretchOn(polygon, along, across, line)).filter((stretch) => stretch !== null),
+export function onWood(row: Row, site: Site, step: Length): Row {
+  const rooms = row.points.map((point) => depths(point, site));
+  const most = rooms.reduce((a, b): Depths => [max(a[0], b[0]), max(a[1], b[1])], [ZERO, ZERO] as Depths);
+  const enough = (at: Point): boolean => depths(at, site).every((depth, i) => !less(depth, half(most[i] as Length)));
+  if (rooms.every((room) => room.every((depth, i) => !less(depth, half(most[i] as Length))))) return row;
+  const points = row.points.map((point) =>
+    enough(point) ? point : (nearest(point, row.along, site, step, enough) ?? point),
   );
-  if (stretches.length <= 1) return row;
-  const room = stretches.flatMap(([from, to]): Stretch[] =>
-    to - from > 2 * margin ? [[from + margin, to - margin]] : [],
-  );
-  const moved = points.map((point) => {
-    const at = toNumber(point[along]);
-    if (room.length === 0 || room.some(([from, to]) => at >= from && at <= to)) return point;
-    const nearest = room
-      .map(([from, to]) => Math.min(Math.max(at, from), to))
-      .reduce((best, each) => (Math.abs(each - at) < Math.abs(best - at) ? each : best));
-    return triple((axis) => (axis === along ? rational(Math.round(nearest)) : point[axis]));
-  });
-  return { ...row, points: moved };
+  return { ...row, points };
 }
 
-/** Where a line across a polygon lies inside it. */
-function stretchOn(polygon: Contact["polygons"][number], along: number, across: number, line: number): Stretch | null {
-  const met = polygon.flatMap((a, i) => {
-    const b = polygon[(i + 1) % polygon.length] ?? a;
-    const [from, to] = [a[across] ?? 0, b[across] ?? 0];
-    if (Math.min(from, to) > line + TOLERANCE || Math.max(from, to) < line - TOLERANCE) return [];
-    if (Math.abs(to - from) <= TOLERANCE) return [a[along] ?? 0, b[along] ?? 0];
-    const share = Math.min(Math.max((line - from) / (to - from), 0), 1);
-    return [(a[along] ?? 0) + share * ((b[along] ?? 0) - (a[along] ?? 0))];
-  });
-  return met.length < 2 ? null : [Math.min(...met), Math.max(...met)];
-}
+type Depths = readonly [Length, Length];
 
-/** Stretches that touch are one. */
-function united(stretches: readonly Stretch[]): readonly Stretch[] {
-  const all: [number, number][] = [];
-  for (const [from, to] of stretches.toSorted((a, b) => a[0] - b[0])) {
-    const last = all.at(-1);
-    if (last && from <= last[1] + TOLERANCE) last[1] = Math.max(last[1], to);
-    else all.push([from, to]);
-  }
-  return all;
+/** How much wood there is at a point, ahead in the part that holds and behind in the headed one. */
+const depths = (at: Point, { head, hold, axis, sign }: Site): Depths => [
+  depthAt(hold.solid, at, axis, sign),
+  depthAt(head.solid, at, axis, sign > 0 ? -1 : 1),
+];
+
+const FARTHEST = 12;
+
+function nearest(
+  from: Point,
+  along: AxisIndex,
+  { area }: Site,
+  step: Length,
+  enough: (at: Point) => boolean,
+): Point | null {
+  for (let steps = 1; steps <= FARTHEST; steps += 1)
+    for (const way of [-1, 1]) {
+      const at = shift(from, along, multiply(step, rational(steps * way)));
+      const beside = [shift(at, along, step), at, shift(at, along, subtract(ZERO, step))];
+      const [low, high] = [min(at[along], area.low[along]), max(at[along], area.high[along])];
+      const inside = compare(low, area.low[along]) >= 0 && compare(high, area.high[along]) <= 0;
+      if (inside && beside.every(enough)) return at;
+    }
+  return null;
 }

@@ -1,6 +1,6 @@
 import { tooManyFasteners } from "../../../findings/rules/too-many-fasteners.ts";
 import { inches, type Length, millimetres } from "../../../units/length.ts";
-import { less, max, min, multiply, rational, subtract, toNumber } from "../../../units/rational.ts";
+import { less, max, min, multiply, rational, subtract } from "../../../units/rational.ts";
 import type { Box } from "../../design.ts";
 import { otherAxes } from "../space.ts";
 import { onWood } from "./on-wood.ts";
@@ -35,7 +35,7 @@ export function placesOf(
   }
   const straight = rowOn(site.area, site.axis, { ...usual, count, spacing, fromEnds }, shift);
   if (!straight) return null;
-  const row = onWood(straight, site.polygons, toNumber(context.units === "inch" ? inches(3, 8) : millimetres(10)));
+  const row = onWood(straight, site, context.units === "inch" ? inches(1, 4) : millimetres(6));
   const line = row.points[0]?.[row.across] ?? site.area.low[row.across];
   const beside = (box: Box): Length => min(subtract(line, box.low[row.across]), subtract(box.high[row.across], line));
   return { ...row, toEdge: beside(site.hold.body), contactEdge: beside(site.area) };

@@ -1,5 +1,5 @@
 import type { Finding } from "../../../findings/finding.ts";
-import type { Contact, Solid } from "../../../geometry/index.ts";
+import type { Solid } from "../../../geometry/index.ts";
 import type { FastenersDraft, Formula, JointDraft, Units } from "../../../parse/draft.ts";
 import type { Length } from "../../../units/length.ts";
 import type { Arrangement, Box } from "../../design.ts";
@@ -40,8 +40,6 @@ export interface Site {
   readonly sign: 1 | -1;
   /** The rectangle of the contact. */
   readonly area: Box;
-  /** What of it is wood on wood. */
-  readonly polygons: Contact["polygons"];
 }
 
 /** What the maker said about the fasteners of a joint. */

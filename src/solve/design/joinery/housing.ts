@@ -2,6 +2,7 @@ import { housingTooDeep } from "../../../findings/rules/housing-too-deep.ts";
 import type { Face } from "../../../parse/draft.ts";
 import { inches, type Length, millimetres } from "../../../units/length.ts";
 import { add, compare, half, less, max, min, subtract, ZERO } from "../../../units/rational.ts";
+import { roundTo } from "../../../units/round.ts";
 import type { Box } from "../../design.ts";
 import { slab } from "../shapes/shape.ts";
 import { blankOf, boxFeature } from "../shapes/workpiece.ts";
@@ -29,7 +30,7 @@ export function growHousing(joining: Joining, bench: Bench, context: JoineryCont
   const inch = context.units === "inch";
   const thick = extent(mate.body, touch.axis);
   const usual = min(inch ? inches(1, 4) : millimetres(6), half(thick));
-  const deep = draft.deep ? context.measure(draft.deep) : usual;
+  const deep = draft.deep ? context.measure(draft.deep) : roundTo(usual, context.precision, "down");
   const play = playOf(draft, context, groove ? (inch ? inches(1, 16) : millimetres(3, 2)) : ZERO);
   if (!deep || !play) return null;
   if (compare(deep, thick) >= 0) {

@@ -3,10 +3,11 @@ import { jointDoesNotTouch } from "../../../findings/rules/joint-does-not-touch.
 import { jointWithItself } from "../../../findings/rules/joint-with-itself.ts";
 import type { JointDraft, Reference } from "../../../parse/draft.ts";
 import type { Length } from "../../../units/length.ts";
-import { compare, ZERO } from "../../../units/rational.ts";
+import { compare, max, ZERO } from "../../../units/rational.ts";
 import type { Box } from "../../design.ts";
 import type { Directory } from "../expand/directory.ts";
 import type { Entry } from "../expand/entry.ts";
+import { type AxisIndex, triple } from "../space.ts";
 import { type Touch, touchOf } from "./touch.ts";
 
 /** Two parts that a joint entry puts together, and how their bodies meet. */
@@ -21,6 +22,8 @@ export interface PairContext {
   readonly directory: Directory;
   /** Null for a part that could not be placed. */
   readonly bodyOf: (entry: Entry) => Box | null;
+  /** What rounding left open beside a part in a direction. */
+  readonly leftOver: (entry: Entry, axis: AxisIndex) => Length;
   readonly report: (finding: Finding) => void;
   readonly print: (length: Length) => string;
 }
@@ -58,7 +61,11 @@ function meet(draft: JointDraft, join: Entry, to: Entry, context: PairContext): 
   if (join === to) return [];
   const [a, b] = [context.bodyOf(join), context.bodyOf(to)];
   if (!a || !b) return [];
-  const touch = touchOf(a, b);
+  const touch = touchOf(
+    a,
+    b,
+    triple((axis) => max(context.leftOver(join, axis), context.leftOver(to, axis))),
+  );
   return touch.kind === "faces" || touch.kind === "overlap" ? [{ draft, join, to, touch }] : [];
 }
 

@@ -1,28 +1,29 @@
 import { type Length, TOLERANCE } from "../../../units/length.ts";
-import { compare, max, rational, subtract, toNumber } from "../../../units/rational.ts";
+import { add, compare, max, rational, subtract, ZERO } from "../../../units/rational.ts";
 import type { Box } from "../../design.ts";
-import { type AxisIndex, INDICES } from "../space.ts";
+import { type AxisIndex, INDICES, type Triple } from "../space.ts";
 
 /** How two bodies lie to each other. */
 export type Touch =
   /** Face to face: `sign` is the way from the first to the second along `axis`. */
-  | { readonly kind: "faces"; readonly axis: AxisIndex; readonly sign: 1 | -1 }
+  | { readonly kind: "faces"; readonly axis: AxisIndex; readonly sign: 1 | -1; readonly gap: Length }
   | { readonly kind: "overlap" }
   | { readonly kind: "edge" }
   | { readonly kind: "apart"; readonly by: Length };
 
 const tolerance = rational(TOLERANCE);
 
-/** Judged with the one tolerance. */
-export function touchOf(a: Box, b: Box): Touch {
+/** Judged with the one tolerance, and in each direction with what rounding may have left open there. */
+export function touchOf(a: Box, b: Box, leftOpen: Triple<Length> = [ZERO, ZERO, ZERO]): Touch {
   // Space between them along an axis: negative where they overlap there.
   const spaces = INDICES.map((i) => max(subtract(b.low[i], a.high[i]), subtract(a.low[i], b.high[i])));
-  const apart = spaces.filter((space) => compare(space, tolerance) > 0);
+  const apart = spaces.filter((space, i) => compare(space, add(leftOpen[i] as Length, tolerance)) > 0);
   if (apart.length > 0) return { kind: "apart", by: apart.reduce(max) };
   const touching = INDICES.filter((i) => compare(spaces[i] as Length, rational(-TOLERANCE)) >= 0);
   const [axis, second] = touching;
   if (axis === undefined) return { kind: "overlap" };
   if (second !== undefined) return { kind: "edge" };
-  const forward = toNumber(subtract(b.low[axis], a.high[axis]));
-  return { kind: "faces", axis, sign: Math.abs(forward) <= TOLERANCE ? 1 : -1 };
+  const gap = max(spaces[axis] as Length, ZERO);
+  const forward = compare(subtract(b.low[axis], a.high[axis]), subtract(a.low[axis], b.high[axis])) > 0;
+  return { kind: "faces", axis, sign: forward ? 1 : -1, gap };
 }

@@ -7,7 +7,7 @@ import { whichWayGrain } from "../../../findings/rules/which-way-grain.ts";
 import { whichWayRound } from "../../../findings/rules/which-way-round.ts";
 import type { Draft, Face } from "../../../parse/draft.ts";
 import type { Length } from "../../../units/length.ts";
-import { add, compare, equal, half, multiply, rational, sign, subtract } from "../../../units/rational.ts";
+import { add, compare, equal, half, sign, subtract, ZERO } from "../../../units/rational.ts";
 import type { Box, Stock } from "../../design.ts";
 import type { Directory } from "../expand/directory.ts";
 import type { Entry } from "../expand/entry.ts";
@@ -15,6 +15,8 @@ import type { Cells } from "../sizes/cells.ts";
 import type { Scope } from "../sizes/evaluate.ts";
 import { type AxisIndex, axisAt, faceAxis, faceOf, INDICES, isHigh, mirrorValue, opposite } from "../space.ts";
 import { type Attitude, attitudeOf, type Frame, type Stance } from "./attitude.ts";
+import { fromTwo } from "./from-two.ts";
+import { type MarkedSpan, markable, marked } from "./marking.ts";
 import { boardStatements, openCount, openStatements, placedStatements, type Reach } from "./read-placing.ts";
 import { type Role, rolesOf, type Statement, type Statements } from "./statement.ts";
 
@@ -23,6 +25,8 @@ export interface Places {
   readonly position: (entry: Entry, face: Face) => Length | null;
   readonly extent: (entry: Entry, axis: AxisIndex) => Length | null;
   readonly frame: (entry: Entry) => Frame | null;
+  /** What rounding took off its size in a direction: below zero where it was added. */
+  readonly leftOver: (entry: Entry, axis: AxisIndex) => Length;
   /** All six faces. */
   readonly box: (entry: Entry) => Box | null;
 }
@@ -65,17 +69,30 @@ export function createPlaces(context: PlacesContext): Places {
   const extent = (entry: Entry, axis: AxisIndex): Length | null => {
     const model = original(entry);
     if (model) return extent(model, axis);
-    const said = structure(entry)?.statements[axis].find((s) => s.role === "extent");
-    if (said) return cells.get(`extent ${entry.id} ${axis}`, `${entry.id}.${axisAt(axis)}`, said.at, said.value);
+    const stance = structure(entry);
+    const said = stance?.statements[axis].find((s) => s.role === "extent");
+    if (stance && said) {
+      const exact = cells.get(`extent ${entry.id} ${axis}`, `${entry.id}.${axisAt(axis)}`, said.at, said.value);
+      return exact && markable(entry, axis, stance, context.draft, exact);
+    }
     const found = span(entry, axis);
     return found && subtract(found.high, found.low);
   };
 
-  const span = (entry: Entry, axis: AxisIndex): { low: Length; high: Length } | null =>
+  const span = (entry: Entry, axis: AxisIndex): MarkedSpan | null =>
     cells.get(`span ${entry.id} ${axis}`, `${entry.id} (${axisAt(axis)})`, entry.at, () => {
       const stance = structure(entry);
-      return stance && solveSpan(entry, axis, stance.statements[axis]);
+      const exact = stance && solveSpan(entry, axis, stance.statements[axis]);
+      return exact && marked(entry, axis, stance, context.draft, exact);
     });
+
+  const leftOver = (entry: Entry, axis: AxisIndex): Length => {
+    const model = original(entry);
+    if (model) return leftOver(model, axis);
+    const found = span(entry, axis);
+    if (!found) return ZERO;
+    return subtract(subtract(found.exact.high, found.exact.low), subtract(found.high, found.low));
+  };
 
   const solveSpan = (entry: Entry, axis: AxisIndex, statements: readonly Statement[]) => {
     // Faces first, then middle, then extents; said by the maker before said by the stock.
@@ -234,17 +251,5 @@ export function createPlaces(context: PlacesContext): Places {
     return { low: [x[0], y[0], z[0]], high: [x[1], y[1], z[1]] };
   };
 
-  return { position, extent, frame, box };
-}
-
-/** Low and high from any two of low, high, middle and extent. */
-function fromTwo(low?: Length, high?: Length, centre?: Length, size?: Length): { low: Length; high: Length } | null {
-  if (low && high) return { low, high };
-  if (low && size) return { low, high: add(low, size) };
-  if (high && size) return { low: subtract(high, size), high };
-  if (centre && size) return { low: subtract(centre, half(size)), high: add(centre, half(size)) };
-  const two = rational(2);
-  if (low && centre) return { low, high: subtract(multiply(centre, two), low) };
-  if (high && centre) return { low: subtract(multiply(centre, two), high), high };
-  return null;
+  return { position, extent, frame, leftOver, box };
 }
