@@ -74,8 +74,10 @@ function worstPull(part: Part, stock: Stock, frame: Frame, { design }: Checked):
   const ratio = (pull: Pull | null): number => (pull === null ? -1 : pull.movement / pull.limit);
   const pullOf = (first: Hold, second: Hold, give: number): Pull => {
     const room = first.anchor.slack + second.anchor.slack;
-    const most = (room > TAKEN ? fitted : whole) * (second.at - first.at);
-    return { first, second, movement: Math.max(0, most - give), limit: Math.max(room, TAKEN) };
+    const moving = (share: number): number => Math.max(0, share * (second.at - first.at) - give);
+    const fast = { first, second, movement: moving(whole), limit: TAKEN };
+    const loose = { first, second, movement: moving(fitted), limit: room };
+    return room > 0 && ratio(loose) < ratio(fast) ? loose : fast;
   };
   for (const [i, first] of holds.entries()) {
     const others = holds.slice(i + 1).filter((second) => second.at > first.at);

@@ -69,11 +69,17 @@ function longest(supports: readonly Support[], [low, high]: readonly [number, nu
 export const spanOf = (part: Part, along: AxisIndex, design: Design): Span | null =>
   longest(rests(part, along, other(along), design), bodyOf(part, along));
 
-/** The same for a strip along the middle of a board that lies flat. */
+/**
+ * The same for a strip along the middle of a board that lies flat. The short way of a board only counts what holds it along nearly its
+ * whole length: one bearer under the middle does not carry the ends.
+ */
 export function spanOfMiddle(part: Part, along: AxisIndex, design: Design): Span | null {
   const [low, high] = bodyOf(part, other(along));
+  const [start, end] = bodyOf(part, along);
   const middle = (low + high) / 2;
-  const under = ({ low: from, high: to }: Support): boolean => from <= middle + SLACK && to >= middle - SLACK;
+  const least = high - low > end - start ? 0.8 * (high - low) : 0;
+  const under = ({ low: from, high: to }: Support): boolean =>
+    from <= middle + SLACK && to >= middle - SLACK && to - from >= least;
   return longest(rests(part, along, other(along), design).filter(under), bodyOf(part, along));
 }
 
