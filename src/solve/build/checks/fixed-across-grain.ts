@@ -74,7 +74,9 @@ function worstPull(part: Part, stock: Stock, frame: Frame, { design }: Checked):
   const ratio = (pull: Pull | null): number => (pull === null ? -1 : pull.movement / pull.limit);
   const pullOf = (first: Hold, second: Hold, give: number): Pull => {
     const room = first.anchor.slack + second.anchor.slack;
-    const moving = (share: number): number => Math.max(0, share * (second.at - first.at) - give);
+    // What holds it gives in the same proportion, whatever the change.
+    const held = Math.max(0, second.at - first.at - (whole > 0 ? give / whole : 0));
+    const moving = (share: number): number => share * held;
     const fast = { first, second, movement: moving(whole), limit: TAKEN };
     const loose = { first, second, movement: moving(fitted), limit: room };
     return room > 0 && ratio(loose) < ratio(fast) ? loose : fast;
