@@ -60,6 +60,6 @@ function acceptedOf({ at, finding, of, because }: AllowDraft, { stock }: Draft, 
   if (of === undefined) return { at, rule, of: null, because };
   const path = of.value.split(".").map(normaliseName);
   const name = path.join(".");
-  const parts = directory.knows(path) || !stock.has(name) ? (directory.find({ path, at: of.at }) ?? []) : [];
+  const parts = directory.knows({ path }) || !stock.has(name) ? (directory.find({ path, at: of.at }) ?? []) : [];
   return { at, rule, of: [...parts.map(({ id }) => id), ...(stock.has(name) ? [name] : [])], because };
 }
