@@ -14,6 +14,7 @@ import { circle } from "./rules/circle.ts";
 import { commaInBraces } from "./rules/comma-in-braces.ts";
 import { controlCharacter } from "./rules/control-character.ts";
 import { countNotWhole } from "./rules/count-not-whole.ts";
+import { cutterDoesNotExist } from "./rules/cutter-does-not-exist.ts";
 import { dashBeforeMeasure } from "./rules/dash-before-measure.ts";
 import { decimalComma } from "./rules/decimal-comma.ts";
 import { divisionByZero } from "./rules/division-by-zero.ts";
@@ -21,6 +22,8 @@ import { dowelDoesNotFit } from "./rules/dowel-does-not-fit.ts";
 import { duplicateKey } from "./rules/duplicate-key.ts";
 import { emptySource } from "./rules/empty-source.ts";
 import { emptyValue } from "./rules/empty-value.ts";
+import { errorNotAccepted } from "./rules/error-not-accepted.ts";
+import { fixedAcrossGrain } from "./rules/fixed-across-grain.ts";
 import { fractionAfterDivision } from "./rules/fraction-after-division.ts";
 import { hashStartsComment } from "./rules/hash-starts-comment.ts";
 import { headNotInJoint } from "./rules/head-not-in-joint.ts";
@@ -54,6 +57,7 @@ import { missingKey } from "./rules/missing-key.ts";
 import { moreThanOneDocument } from "./rules/more-than-one-document.ts";
 import { mortiseBreaksOut } from "./rules/mortise-breaks-out.ts";
 import { mortisesMeet } from "./rules/mortises-meet.ts";
+import { movementHoleTooSmall } from "./rules/movement-hole-too-small.ts";
 import { needsQuotes } from "./rules/needs-quotes.ts";
 import { nestedTooDeep } from "./rules/nested-too-deep.ts";
 import { noPossibleOrder } from "./rules/no-possible-order.ts";
@@ -63,6 +67,8 @@ import { notASizeOf } from "./rules/not-a-size-of.ts";
 import { notInThisVersion } from "./rules/not-in-this-version.ts";
 import { notMarkedExactly } from "./rules/not-marked-exactly.ts";
 import { notUtf8 } from "./rules/not-utf-8.ts";
+import { nothingLeftToFlatten } from "./rules/nothing-left-to-flatten.ts";
+import { nothingToAccept } from "./rules/nothing-to-accept.ts";
 import { outsideMissed } from "./rules/outside-missed.ts";
 import { outsideMissing } from "./rules/outside-missing.ts";
 import { parameterMissing } from "./rules/parameter-missing.ts";
@@ -83,8 +89,11 @@ import { screwComesThrough } from "./rules/screw-comes-through.ts";
 import { screwNearEdge } from "./rules/screw-near-edge.ts";
 import { screwSizeUnknown } from "./rules/screw-size-unknown.ts";
 import { screwTooShort } from "./rules/screw-too-short.ts";
+import { seatBends } from "./rules/seat-bends.ts";
+import { seatsNotWhole } from "./rules/seats-not-whole.ts";
 import { settingUnknown } from "./rules/setting-unknown.ts";
 import { shapeLeavesNothing } from "./rules/shape-leaves-nothing.ts";
+import { shelfSags } from "./rules/shelf-sags.ts";
 import { sizeAndOutside } from "./rules/size-and-outside.ts";
 import { sizeOutOfRange } from "./rules/size-out-of-range.ts";
 import { spaceAfterColon } from "./rules/space-after-colon.ts";
@@ -107,6 +116,7 @@ import { unknownStockWords } from "./rules/unknown-stock-words.ts";
 import { unknownUnit } from "./rules/unknown-unit.ts";
 import { unknownWord } from "./rules/unknown-word.ts";
 import { unusableName } from "./rules/unusable-name.ts";
+import { wetLumber } from "./rules/wet-lumber.ts";
 import { whenNotRead } from "./rules/when-not-read.ts";
 import { whichWayGrain } from "./rules/which-way-grain.ts";
 import { whichWayRound } from "./rules/which-way-round.ts";
@@ -133,6 +143,7 @@ export const catalogue: readonly Rule<never>[] = [
   commaInBraces,
   controlCharacter,
   countNotWhole,
+  cutterDoesNotExist,
   dashBeforeMeasure,
   decimalComma,
   divisionByZero,
@@ -140,6 +151,8 @@ export const catalogue: readonly Rule<never>[] = [
   duplicateKey,
   emptySource,
   emptyValue,
+  errorNotAccepted,
+  fixedAcrossGrain,
   fractionAfterDivision,
   hashStartsComment,
   headNotInJoint,
@@ -173,6 +186,7 @@ export const catalogue: readonly Rule<never>[] = [
   moreThanOneDocument,
   mortiseBreaksOut,
   mortisesMeet,
+  movementHoleTooSmall,
   needsQuotes,
   nestedTooDeep,
   noPossibleOrder,
@@ -182,6 +196,8 @@ export const catalogue: readonly Rule<never>[] = [
   notInThisVersion,
   notMarkedExactly,
   notUtf8,
+  nothingLeftToFlatten,
+  nothingToAccept,
   outsideMissed,
   outsideMissing,
   parameterMissing,
@@ -202,8 +218,11 @@ export const catalogue: readonly Rule<never>[] = [
   screwNearEdge,
   screwSizeUnknown,
   screwTooShort,
+  seatBends,
+  seatsNotWhole,
   settingUnknown,
   shapeLeavesNothing,
+  shelfSags,
   sizeAndOutside,
   sizeOutOfRange,
   spaceAfterColon,
@@ -226,6 +245,7 @@ export const catalogue: readonly Rule<never>[] = [
   unknownUnit,
   unknownWord,
   unusableName,
+  wetLumber,
   whenNotRead,
   whichWayGrain,
   whichWayRound,

@@ -61,6 +61,13 @@ export interface Draft {
   readonly chosen: ReadonlyMap<string, string>;
   readonly piece: readonly NodeDraft[];
   readonly joints: readonly JointDraft[];
+  /** Where it will stand. */
+  readonly site?: SiteDraft;
+  /** What each part that lies flat carries, unless it says so itself. */
+  readonly carries?: Located<LoadDraft>;
+  readonly usedFor?: SeatsDraft;
+  readonly tools?: ToolsDraft;
+  readonly allow?: readonly AllowDraft[];
   /** Saw kerf, from `workshop.yaml` or the default 1/8 in (3.2 mm in a metric plan). */
   readonly kerf: Length;
 }
@@ -80,6 +87,41 @@ export interface OptionDraft {
   readonly name: string;
   /** As the plan prints it. */
   readonly words: string;
+}
+
+export type SiteName = "heated house" | "dry desert" | "damp coast" | "unheated porch";
+/** A place by its name, or by its air: relative humidity in %, from the driest to the dampest season. */
+export type SiteDraft = { readonly at: Span } & (
+  | { readonly name: SiteName }
+  | { readonly humidity: { readonly low: number; readonly high: number }; readonly celsius: number }
+);
+
+export type LoadName = "books" | "jars" | "shoes" | "clothes" | "nothing";
+/** What one part carries. */
+export type LoadDraft = { readonly name: LoadName } | { readonly kilograms: number };
+
+export interface SeatsDraft {
+  readonly at: Span;
+  readonly seats: Located<number>;
+  /** kg */
+  readonly eachWeighs?: number;
+  readonly on?: Reference;
+}
+
+/** Sizes of what the maker has; absent: whatever is sold. */
+export interface ToolsDraft {
+  readonly mortiseBits?: readonly Formula[];
+  readonly routerBits?: readonly Formula[];
+}
+
+/** A finding that the maker accepts. */
+export interface AllowDraft {
+  /** The name of the finding in the source. */
+  readonly at: Span;
+  readonly finding: string;
+  /** A part, group or stock. */
+  readonly of?: Located<string>;
+  readonly because: string;
 }
 
 export interface SizeDraft {
@@ -107,6 +149,8 @@ export interface StockDraft {
   readonly soldIn?: readonly Formula[];
   readonly sheet?: { readonly wide: Formula; readonly long: Formula; readonly at: Span };
   readonly goodFaces?: Located<number>;
+  /** When bought, % of the dry wood's weight. */
+  readonly moisture?: Located<number>;
   readonly price?: Located<number>;
 }
 
@@ -142,6 +186,7 @@ export interface PartDraft {
   /** The printed name. */
   readonly called?: Located<string>;
   readonly goodFace?: Located<string>;
+  readonly carries?: Located<LoadDraft>;
 }
 
 /** One statement about where a part is or how big. `key` is the source key that said it, `at` its place. */

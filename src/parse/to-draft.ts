@@ -48,6 +48,11 @@ export function toDraft({ at, said }: Read, { choices, chosen }: Omit<Opened, "t
     chosen,
     piece: said.piece.value.nodes,
     joints: [...said.piece.value.joints, ...(said.joints?.value ?? [])],
+    ...(said.place && { site: said.place.value }),
+    ...(said.carries && { carries: said.carries }),
+    ...(said["used for"] && { usedFor: said["used for"].value }),
+    ...(said["tools owned"] && { tools: said["tools owned"].value }),
+    ...(said.allow && { allow: said.allow.value }),
     kerf: kerf ?? (units === "inch" ? inches(1, 8) : millimetres(32, 10)),
   };
 }

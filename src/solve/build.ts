@@ -197,7 +197,9 @@ export type Action =
 export interface Check {
   readonly rule: string;
   readonly subject: string;
-  readonly verdict: "holds" | "warns" | "fails";
+  readonly verdict: "holds" | "warns" | "fails" | "accepted";
+  /** Why the maker accepts it; only where it is accepted. */
+  readonly because?: string;
   /** In `unit`. */
   readonly value: number;
   readonly limit: number;

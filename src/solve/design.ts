@@ -4,7 +4,7 @@
  */
 import type { Span } from "../findings/span.ts";
 import type { Contact, Solid } from "../geometry/index.ts";
-import type { Axis, Method, Units } from "../parse/draft.ts";
+import type { Axis, LoadDraft, Method, Units } from "../parse/draft.ts";
 import type { Length } from "../units/length.ts";
 
 export type { Axis, Units };
@@ -27,6 +27,74 @@ export interface Design {
   readonly joints: readonly Joint[];
   /** Paths of the groups of the piece, outermost first: parts of a group are built as a unit where that is possible. */
   readonly groups: readonly string[];
+  /** Where it will stand; absent: a heated house. */
+  readonly site?: Site;
+  /** What each part that lies flat carries, unless it says so itself. */
+  readonly carries?: Load;
+  readonly seats?: Seats;
+  /** Sizes of the bits that there are; absent: whatever is sold. */
+  readonly tools?: { readonly mortiseBits?: readonly Length[]; readonly routerBits?: readonly Length[] };
+  readonly accepted?: readonly Accepted[];
+}
+
+/** A place, by the moisture that wood comes to in it, in % of its dry weight. */
+export interface Site {
+  /** In a sentence: "a heated house". */
+  readonly name: string;
+  readonly driest: number;
+  readonly dampest: number;
+  readonly basis: string;
+}
+
+/** What a part carries: things by their name, or kg. */
+export type Load = LoadDraft;
+
+/** Who sits on it. */
+export interface Seats {
+  readonly at: Span;
+  readonly count: number;
+  /** kg */
+  readonly eachWeighs: number;
+  /** Ids of the parts that they sit on; null: whatever lies flat and highest. */
+  readonly on: readonly string[] | null;
+}
+
+/** A finding that the maker accepts. */
+export interface Accepted {
+  readonly at: Span;
+  readonly rule: string;
+  /** Ids of parts and names of stock that it is about; null: all. */
+  readonly of: readonly string[] | null;
+  readonly because: string;
+}
+
+/** Change of size of solid wood for 1 % of moisture, between 6 and 14 %. */
+export interface Movement {
+  readonly tangential: number;
+  readonly radial: number;
+  /** Tangential, from green to oven-dry, %; null where no figure is at hand. */
+  readonly shrinkage: number | null;
+  readonly basis: string;
+}
+
+/** Modulus of elasticity along the grain (of the faces) and across it, GPa. */
+export interface Stiffness {
+  readonly along: number;
+  readonly across: number;
+  readonly basis: string;
+}
+
+/** How thick a stock is bought. */
+export interface Bought {
+  readonly at: Span;
+  /** In the words of the shop. */
+  readonly words: string;
+  readonly thickness: Length;
+  readonly rough: boolean;
+  /** Whether the plan has it planed. */
+  readonly planed: boolean;
+  /** A panel of which the maker says what it measures: by what measure it is called, and what such panels usually measure. */
+  readonly named: { readonly name: Length; readonly usual: Length } | null;
 }
 
 /** A material as this plan uses it. */
@@ -54,6 +122,13 @@ export interface Stock {
   /** Thickness by which hardwood is sold, for board feet; null otherwise. */
   readonly roughThickness: Length | null;
   readonly price: number | null;
+  /** When bought, % of its dry weight; absent: not said. */
+  readonly moisture?: number;
+  /** Solid wood only. */
+  readonly movement?: Movement;
+  readonly stiffness?: Stiffness;
+  /** Absent where no shop's words were understood. */
+  readonly bought?: Bought;
 }
 
 export interface Box {
@@ -84,6 +159,7 @@ export interface Part {
   /** Holes that the maker drew as shapes. */
   readonly holes: readonly Hole[];
   readonly goodFace: string | null;
+  readonly carries?: Load;
 }
 
 export type Point = readonly [Length, Length, Length];

@@ -11,6 +11,7 @@ import { lists } from "./broken/lists.ts";
 import { motions } from "./broken/motions.ts";
 import { replay } from "./broken/replay.ts";
 import { travel } from "./broken/travel.ts";
+import { verdicts } from "./broken/verdicts.ts";
 import { audit, sameBytes } from "./index.ts";
 import { SOUND } from "./sample/sound.ts";
 import { CHECKS } from "./violation.ts";
@@ -26,6 +27,7 @@ const ROWS = [
   ...holes,
   ...motions,
   ...layouts,
+  ...verdicts,
 ];
 
 test.each(SOUND)("a sound record keeps every promise: %s", (_, sample) => {

@@ -20,6 +20,7 @@ import type { BuildRecord } from "./record.ts";
 import { references } from "./references.ts";
 import { sequence } from "./sequence.ts";
 import { travel } from "./travel.ts";
+import { verdicts } from "./verdicts.ts";
 import type { Violation } from "./violation.ts";
 
 export { sameBytes } from "./bytes.ts";
@@ -49,6 +50,7 @@ export function audit(record: BuildRecord): Violation[] {
     points,
     motions,
     layouts,
+    verdicts,
   ].flatMap((check) => [...check(model, replay)]);
   return [...malformed, ...rest];
 }

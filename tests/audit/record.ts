@@ -216,7 +216,7 @@ export interface BuildRecord {
   timeline: { bench: number; elapsed: number; lowerBound: number };
   tools: unknown[];
   finishing: unknown[];
-  checks: unknown[];
-  findings: unknown[];
+  checks: { rule: string; subject: string; verdict: string; because: string | null }[];
+  findings: { rule: string }[];
   pages: unknown[];
 }

@@ -6,6 +6,8 @@ export const CHECKS = {
   "pieces are convex": 0,
   "pieces of a part do not overlap": 0,
   "bounds are those of the parts": 0,
+  "what is accepted has a reason": 0,
+  "a verdict has its finding": 0,
 
   "parts do not overlap": 1,
   "fixed joints touch": 1,

@@ -5,6 +5,7 @@ import { may, type Settings, settings } from "../kinds/settings.ts";
 import { formula, text, word } from "../kinds/simple.ts";
 import { placesOf, placing } from "./placing.ts";
 import { shapes } from "./shapes.ts";
+import { carries } from "./use.ts";
 
 const sides: Kind<Face> = word(["left", "right", "front", "back"]);
 
@@ -28,6 +29,7 @@ const keys = {
   every: may(formula, "From centre to centre."),
   called: may(text(60), "The name that the plan prints."),
   "good face": may(text(60), "The face that is to be seen.", "show face"),
+  carries: may(carries, "What lies on it: books, jars, shoes, clothes, nothing, or a mass such as 40 lb."),
   ...shapes,
 };
 
@@ -71,6 +73,7 @@ export function partDraft({ said }: PartSettings, path: readonly string[], name:
     shapes: shapesOf(said),
     ...(called && { called }),
     ...(said["good face"] && { goodFace: said["good face"] }),
+    ...(said.carries && { carries: said.carries }),
   };
 }
 

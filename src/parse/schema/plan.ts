@@ -2,12 +2,14 @@ import { planVersion } from "../../findings/rules/plan-version.ts";
 import { type Kind, tell, tellWrong } from "../kinds/kind.ts";
 import { may, need, settings } from "../kinds/settings.ts";
 import { formula, text, word } from "../kinds/simple.ts";
+import { allow, toolsOwned } from "./accept.ts";
 import { choices } from "./choices.ts";
 import { joints } from "./joints.ts";
 import { definitions, includedNames } from "./own-assembly.ts";
 import { piece } from "./piece.ts";
 import { outside, sizes } from "./sizes.ts";
 import { stock } from "./stock.ts";
+import { carries, place, usedFor } from "./use.ts";
 
 const version: Kind<1> = {
   words: "1",
@@ -20,9 +22,8 @@ const version: Kind<1> = {
 
 /** Top-level settings that the language has and this version does not read. */
 const LATER = [
-  ...["credits", "rights", "support", "photos", "hold", "place", "carries", "used for"],
-  ...["hardware", "defaults", "rough sizes", "tools owned", "words", "order", "notes", "finish"],
-  ...["built", "allow"],
+  ...["credits", "rights", "support", "photos", "hold", "hardware", "defaults", "rough sizes"],
+  ...["words", "order", "notes", "finish", "built"],
 ];
 
 /** The whole source. */
@@ -47,6 +48,11 @@ export const plan = settings(
     stock: need(stock, "What the parts are cut from, by names of your own.", "materials"),
     piece: need(piece, "The parts, and groups of parts."),
     joints: may(joints, "How the parts are joined."),
+    place: may(place, "Where it will stand, which decides how far wood moves: a heated house if nothing is said."),
+    carries: may(carries, "What each part that lies flat carries: books, or a mass such as 6 kg each."),
+    "used for": may(usedFor, "Who sits on it: { seats: 3, each weighs: 200 lb }."),
+    "tools owned": may(toolsOwned, "The bits that there are; without it, whatever is sold."),
+    allow: may(allow, "Findings that you accept, each with the reason.", "accept"),
   },
   LATER,
 );

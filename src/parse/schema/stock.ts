@@ -2,6 +2,7 @@ import type { StockDraft } from "../draft.ts";
 import { byForm, list, made } from "../kinds/combine.ts";
 import { type Named, named } from "../kinds/named.ts";
 import { range } from "../kinds/places.ts";
+import { percent } from "../kinds/quantities.ts";
 import { may, need, settings } from "../kinds/settings.ts";
 import { formula, plainNumber, text } from "../kinds/simple.ts";
 
@@ -32,9 +33,10 @@ const material = settings(
     "sold in": may(list(formula, "a list of lengths"), "The lengths that boards come in.", "lengths"),
     sheet: may(sheet, "The size of a sheet."),
     "good faces": may(plainNumber, "How many faces are fit to be seen: 0, 1 or 2."),
+    moisture: may(percent, "The moisture of the wood when it is bought: 19 %. 8 % if nothing is said."),
     price: may(plainNumber, "The price of one sheet, board or board foot."),
   },
-  ["moisture", "waste", "colour", "color"],
+  ["waste", "colour", "color"],
 );
 
 type Material = NonNullable<ReturnType<typeof material.read>>;
@@ -56,6 +58,7 @@ function toDraft({ name, at, value }: Named<Material>): StockDraft {
     ...(said["sold in"] && { soldIn: said["sold in"].value }),
     ...(size && { sheet: { wide: size.value.said.wide.value, long: size.value.said.long.value, at: size.at } }),
     ...(said["good faces"] && { goodFaces: said["good faces"] }),
+    ...(said.moisture && { moisture: said.moisture }),
     ...(said.price && { price: said.price }),
   };
 }

@@ -70,6 +70,7 @@ export const recordSchema: Schema = {
         limit: number,
         unit: text,
         basis: text,
+        because: about("The maker's reason; null where nothing was accepted.", orNull(text)),
         holdsFrom: orNull(number),
       }),
     ),

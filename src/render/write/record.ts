@@ -76,6 +76,7 @@ const checkRecord = (check: Build["checks"][number]): Json => ({
   limit: check.limit,
   unit: check.unit,
   basis: check.basis,
+  because: check.because ?? null,
   holdsFrom: null,
 });
 

@@ -36,14 +36,14 @@ export function build(design: Design): Outcome<Build> {
     line: (id) => lineOf.get(id) as CutLine,
     print,
   });
-  const verdicts = check({
+  const checked = check({
     design,
     cutList: lines,
     fasteners: plan.fasteners,
     holes: plan.holes,
     print: (length) => tellLength(length, design.units),
   });
-  const findings = [...order.findings, ...cut.findings, ...verdicts.flatMap((verdict) => verdict.finding ?? [])];
+  const findings = [...order.findings, ...cut.findings, ...checked.findings];
   if (hasErrors(findings)) return { findings };
   const value: Build = {
     design,
@@ -61,7 +61,7 @@ export function build(design: Design): Outcome<Build> {
     purchases: purchases(design.stock, cut.layouts, plan.fasteners, design.joints, design.units),
     steps,
     tools,
-    checks: verdicts.map((verdict) => verdict.check),
+    checks: checked.checks,
     findings,
   };
   return { value, findings };

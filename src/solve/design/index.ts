@@ -27,6 +27,7 @@ import { evaluateLength, evaluateNumber } from "./sizes/evaluate.ts";
 import { createNames } from "./sizes/names.ts";
 import { extent, triple } from "./space.ts";
 import { resolveStock } from "./stock/resolve.ts";
+import { useOf } from "./use/use-of.ts";
 
 export interface DesignOptions {
   /** Sizes that replace the plan's own, as written: "42", "3 1/2 in". */
@@ -162,6 +163,7 @@ function solve(draft: Draft): Outcome<Design> {
     parts: finished,
     joints,
     groups: expansion.groups,
+    ...useOf(draft, { directory, measure, report }),
   };
   if (!hasErrors(findings)) findings.push(...judge(result, outside, draft, print));
   return hasErrors(findings) ? { findings } : { value: result, findings };

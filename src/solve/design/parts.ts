@@ -88,5 +88,6 @@ export function finishPart(
     features: piece.features,
     holes: piece.holes,
     goodFace: entry.draft.goodFace?.value ?? null,
+    ...(entry.draft.carries && { carries: entry.draft.carries.value }),
   };
 }

@@ -105,18 +105,12 @@ test.each<[string, Parameters<typeof resolve>[0], readonly string[]]>([
   ["nothing said", { wood: "cherry" }, ["measures-missing"]],
   ["a panel without its thickness", { soldAs: "birch plywood" }, ["measures-missing"]],
   ["no custom for planing", { soldAs: "1 3/8 in rough", wood: "cherry" }, ["rough-needs-planing"]],
-  [
-    "the name for the measure",
-    { soldAs: "3/4 plywood", measures: { at: AT, thick: size("3/4") } },
-    ["nobody-sells-that-thickness"],
-  ],
   ["planed to more than there is", { soldAs: "4/4 cherry", planedTo: size("1 1/8") }, ["planed-thicker-than-sold"]],
   [
     "planed wider than it is",
     { soldAs: "2x4", planedTo: size("1 1/4"), planedWide: size("4") },
     ["planed-thicker-than-sold"],
   ],
-  ["hardly planed", { soldAs: "4/4 cherry", planedTo: size("15/16") }, ["little-left-to-plane"]],
   ["a slip of the pen", { soldAs: "4/4", wood: "whit oak" }, ["unknown-species"]],
   ["no such wood", { soldAs: "4/4", wood: "zebrano" }, ["unknown-species"]],
   ["nothing thick", { measures: { at: AT, thick: size("-1") } }, ["stock-size-not-positive"]],

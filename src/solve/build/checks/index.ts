@@ -1,10 +1,41 @@
-import type { Checked, Rule, Verdict } from "./check.ts";
+import type { Finding } from "../../../findings/finding.ts";
+import type { Check } from "../../build.ts";
+import { onePerPlace } from "../../design/one-per-place.ts";
+import { accept } from "./accept.ts";
+import type { Checked, Rule } from "./check.ts";
+import { cutterDoesNotExistRule } from "./cutter-does-not-exist.ts";
+import { fixedAcrossGrainRule } from "./fixed-across-grain.ts";
 import { holeRunsIntoCutRule } from "./hole-runs-into-cut.ts";
 import { holesMeetRule } from "./holes-meet.ts";
+import { leftToPlaneRule } from "./left-to-plane.ts";
 import { mortisesMeetRule } from "./mortises-meet.ts";
+import { nobodySellsThatThicknessRule } from "./nobody-sells-that-thickness.ts";
 import { notMarkedExactlyRule } from "./not-marked-exactly.ts";
+import { seatBendsRule } from "./seat-bends.ts";
+import { shelfSagsRule } from "./shelf-sags.ts";
+import { wetLumberRule } from "./wet-lumber.ts";
 
 /** Every check of this version. A new one is a file here and a line in this list. */
-const RULES: readonly Rule[] = [holeRunsIntoCutRule, holesMeetRule, mortisesMeetRule, notMarkedExactlyRule];
+const RULES: readonly Rule[] = [
+  nobodySellsThatThicknessRule,
+  leftToPlaneRule,
+  wetLumberRule,
+  holeRunsIntoCutRule,
+  holesMeetRule,
+  mortisesMeetRule,
+  cutterDoesNotExistRule,
+  fixedAcrossGrainRule,
+  shelfSagsRule,
+  seatBendsRule,
+  notMarkedExactlyRule,
+];
 
-export const check = (checked: Checked): readonly Verdict[] => RULES.flatMap((rule) => rule(checked));
+/** What every check says, with what the maker accepts marked as that, and the findings that are left. */
+export function check(checked: Checked): { readonly checks: readonly Check[]; readonly findings: readonly Finding[] } {
+  const { verdicts, findings } = accept(
+    RULES.flatMap((rule) => rule(checked)),
+    checked.design.accepted ?? [],
+  );
+  const found = verdicts.flatMap((verdict) => verdict.finding ?? []);
+  return { checks: verdicts.map((verdict) => verdict.check), findings: onePerPlace([...found, ...findings]) };
+}

@@ -10,25 +10,36 @@ export interface Panel {
   readonly grained: boolean;
   /** kg/m³ */
   readonly density: number;
-  /** Modulus of elasticity along the panel, GPa. */
-  readonly modulus: number;
+  /** Where the density comes from. */
   readonly source: string;
+  /** Modulus of elasticity along the grain of the faces, and across it, GPa. */
+  readonly modulus: number;
+  readonly across: number;
+  readonly stiffnessSource: string;
 }
 
 /** Middle of the range given in the source. */
 const middle = (low: number, high: number): number => (low + high) / 2;
 const BOOK = "Wood Handbook FPL-GTR-190, Table 12-1, middle of the range, from memory";
+const STRANDS = "Wood Handbook FPL-GTR-190, Table 12-3, middle of the range";
+const LAY_UPS =
+  "five lay-ups measured, J. Korean Wood Sci. Tech. 53(4), Table 3, middle; across the faces 0.4 of it, from memory";
+const FIBRES = "for the design of shelves, European MDF association, section 11";
+const CHIPS = "ANSI A208.1-1999, grade M-2, from memory";
 
 export const PANELS: ReadonlyMap<PanelKind, Panel> = new Map(
   (
     [
-      ["plywood", true, middle(400, 600), middle(6.96, 8.55), BOOK],
-      ["MDF", false, middle(700, 900), 3.59, BOOK],
-      ["particleboard", false, middle(600, 800), middle(2.76, 4.14), BOOK],
-      ["hardboard", false, middle(900, 1000), middle(3.1, 5.52), BOOK],
-      ["OSB", true, middle(510, 800), middle(4.41, 6.31), "Wood Handbook FPL-GTR-190, Table 12-3, middle of the range"],
+      ["plywood", true, middle(400, 600), BOOK, middle(6.86, 8.98), 0.4 * middle(6.86, 8.98), LAY_UPS],
+      ["MDF", false, middle(700, 900), BOOK, 2.5, 2.5, FIBRES],
+      ["particleboard", false, middle(600, 800), BOOK, 2.25, 2.25, CHIPS],
+      ["hardboard", false, middle(900, 1000), BOOK, middle(3.1, 5.52), middle(3.1, 5.52), BOOK],
+      ["OSB", true, middle(510, 800), STRANDS, middle(4.41, 6.31), middle(1.92, 3.17), STRANDS],
     ] as const
-  ).map(([kind, grained, density, modulus, source]) => [kind, { kind, grained, density, modulus, source }]),
+  ).map(([kind, grained, density, source, modulus, across, stiffnessSource]) => [
+    kind,
+    { kind, grained, density, source, modulus, across, stiffnessSource },
+  ]),
 );
 
 /** Plywood that is birch right through, kg/m³. From memory of mills' data sheets. */

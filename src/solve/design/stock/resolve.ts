@@ -5,10 +5,11 @@ import type { StockDraft, Units } from "../../../parse/draft.ts";
 import type { Length } from "../../../units/length.ts";
 import { less } from "../../../units/rational.ts";
 import type { Stock } from "../../design.ts";
+import { movementOf, panelStiffness, stiffnessOf } from "./behaviour.ts";
 import { resolveBoards } from "./boards.ts";
 import { type Evaluate, evaluateStock, type StockMeasures } from "./evaluated.ts";
 import { planedTo, stockLabel } from "./label.ts";
-import { panelDensity } from "./panels.ts";
+import { PANELS, type Panel, panelDensity } from "./panels.ts";
 import { usualSheet } from "./sheets.ts";
 import { readSoldAs } from "./sold-as.ts";
 import { density } from "./species.ts";
@@ -24,7 +25,7 @@ export function resolveStock(draft: StockDraft, evaluate: Evaluate, units: Units
   if (measures === undefined) return failed(findings);
   const sold = draft.soldAs === undefined ? null : readSoldAs(draft.soldAs.value, units);
   const { wood, findings: ofWood } = resolveWood(draft, sold);
-  const { thickness, findings: ofThickness } = resolveThickness(draft, measures, sold, units);
+  const { thickness, bought, findings: ofThickness } = resolveThickness(draft, measures, sold, units);
   const all = [...findings, ...ofWood, ...ofThickness];
   if (thickness === undefined) return failed(all);
   const panel = sold?.kind === "panel" ? sold : null;
@@ -36,6 +37,8 @@ export function resolveStock(draft: StockDraft, evaluate: Evaluate, units: Units
     softwood,
     thickness,
     price: draft.price?.value ?? null,
+    ...(bought && { bought }),
+    ...(draft.moisture && { moisture: draft.moisture.value }),
   };
   if (panel !== null || draft.sheet !== undefined) {
     const size = measures.sheet ?? panel?.sheet ?? usualSheet(units, panel?.baltic ?? false);
@@ -55,6 +58,7 @@ export function resolveStock(draft: StockDraft, evaluate: Evaluate, units: Units
           panel?.baltic ?? false,
         ),
         roughThickness: null,
+        stiffness: panelStiffness(panel?.panel ?? (PANELS.get("plywood") as Panel)),
         ...(panel?.panel.grained === false ? { grainless: true } : {}),
       },
       all,
@@ -68,6 +72,8 @@ export function resolveStock(draft: StockDraft, evaluate: Evaluate, units: Units
       form: "board",
       species: wood.species?.name ?? null,
       density: density(wood.species, softwood),
+      movement: movementOf(wood.species, softwood),
+      stiffness: stiffnessOf(wood.species, softwood),
       roughThickness: sold?.kind === "rough" ? sold.thickness : null,
     },
     [...all, ...tooWide(draft, measures, boards.soldWidth, units)],

@@ -3,7 +3,8 @@ const MEMORY = "from memory";
 const T13 = "Wood Handbook FPL-GTR-190, Table 13-5";
 const T13_BY_T4 = "from memory; agrees with the shrinkage of Table 4-3 by C = S / (3000 - 20 S)";
 const T13_CEDAR = "from memory; agrees with the shrinkage of Table 4-3 from 22 % moisture down";
-const FLOORING = "two lists of the flooring trade; one of them ends in 5";
+const FLOORING = "a list of the flooring trade";
+const FLOORING_TWICE = "two lists of the flooring trade; one of them ends in 5";
 const T4 = "Wood Handbook FPL-GTR-190, Table 4-3";
 const T4_BY_T13 = "from memory; gives the coefficient of Table 13-5 by C = S / (3000 - 20 S)";
 const T4_ORDER = "Wood Handbook FPL-GTR-190, Table 4-4; columns scrambled in the copy read";
@@ -55,7 +56,7 @@ export const HARDWOODS: readonly Row[] = [
   ["yellow-poplar", ["poplar", "tulipwood", "tulip poplar"], [0.00158, T13_BY_T4], [0.00289, T13_BY_T4], [4.6, T4], [8.2, T4], [0.42, T5_COPY], [1.58, T5_COPY]],
   ["mahogany", ["true mahogany", "Honduran mahogany"], [0.00172, MEMORY], [0.00238, MEMORY], [3.0, T4_ORDER], [4.1, T4_ORDER], [0.45, GREEN], [1.50, MEMORY]],
   ["African mahogany", ["khaya"], null, null, [2.5, T4_ORDER], [4.5, T4_ORDER], null, null],
-  ["teak", [], [0.00101, MEMORY], [0.00186, FLOORING], [2.5, MEMORY], [5.8, MEMORY], [0.55, GREEN], [1.55, MEMORY]],
+  ["teak", [], [0.00101, MEMORY], [0.00186, FLOORING_TWICE], [2.5, MEMORY], [5.8, MEMORY], [0.55, GREEN], [1.55, MEMORY]],
 ];
 
 // biome-ignore format: one line for each wood
@@ -71,7 +72,8 @@ export const SOFTWOODS: readonly Row[] = [
   ["ponderosa pine", ["knotty pine"], [0.00133, MEMORY], [0.00216, MEMORY], [3.9, MEMORY], [6.2, MEMORY], [0.40, T5], [1.29, T5]],
   ["red pine", [], null, null, null, null, [0.46, T5], [1.63, T5]],
   ["sugar pine", [], null, null, null, null, [0.36, T5], [1.19, T5]],
-  ["loblolly pine", ["southern pine", "southern yellow pine", "yellow pine"], [0.00165, MEMORY], [0.00259, MEMORY], [4.8, MEMORY], [7.4, MEMORY], [0.51, MEMORY], [1.79, MEMORY]],
+  ["southern pine", ["southern yellow pine", "yellow pine"], null, [0.00265, FLOORING], null, null, [0.51, MEMORY], [1.79, MEMORY]],
+  ["loblolly pine", [], [0.00165, MEMORY], [0.00259, MEMORY], [4.8, MEMORY], [7.4, MEMORY], [0.51, MEMORY], [1.79, MEMORY]],
   ["longleaf pine", [], [0.00176, MEMORY], [0.00263, MEMORY], [5.1, MEMORY], [7.5, MEMORY], [0.59, MEMORY], [1.98, MEMORY]],
   ["shortleaf pine", [], [0.00158, MEMORY], [0.00271, MEMORY], [4.6, MEMORY], [7.7, MEMORY], [0.51, T5], [1.75, T5]],
   ["slash pine", [], [0.00187, MEMORY], [0.00267, MEMORY], [5.4, MEMORY], [7.6, MEMORY], [0.59, T5], [1.98, T5]],

@@ -1,16 +1,14 @@
 import type { Finding } from "../../../findings/finding.ts";
-import { littleLeftToPlane } from "../../../findings/rules/little-left-to-plane.ts";
 import { measuresMissing } from "../../../findings/rules/measures-missing.ts";
 import { measuresOutsideRange } from "../../../findings/rules/measures-outside-range.ts";
-import { nobodySellsThatThickness } from "../../../findings/rules/nobody-sells-that-thickness.ts";
 import { planedThickerThanSold } from "../../../findings/rules/planed-thicker-than-sold.ts";
 import { roughNeedsPlaning } from "../../../findings/rules/rough-needs-planing.ts";
 import { unknownStockWords } from "../../../findings/rules/unknown-stock-words.ts";
 import type { StockDraft, Units } from "../../../parse/draft.ts";
 import type { Length } from "../../../units/length.ts";
-import { equal, less, subtract } from "../../../units/rational.ts";
+import { less } from "../../../units/rational.ts";
+import type { Bought } from "../../design.ts";
 import type { StockMeasures } from "./evaluated.ts";
-import { PLANING_ALLOWANCE } from "./rough.ts";
 import type { SoldAs } from "./sold-as.ts";
 
 /** What the catalogue says of the thickness as bought; null where it does not know. */
@@ -26,11 +24,12 @@ export function resolveThickness(
   measures: StockMeasures,
   sold: SoldAs | null,
   units: Units,
-): { thickness: Length | undefined; findings: readonly Finding[] } {
+): { thickness: Length | undefined; bought: Bought | null; findings: readonly Finding[] } {
   const said = measures.planed ?? measures.thick;
   const { thickness, findings } = said === null ? fromCatalogue(draft, sold, units) : { thickness: said, findings: [] };
-  if (thickness === undefined) return { thickness, findings };
-  return { thickness, findings: doubts(draft, measures, thickness, sold, units) };
+  const bought = boughtOf(draft, measures, sold);
+  if (thickness === undefined) return { thickness, bought, findings };
+  return { thickness, bought, findings: doubts(draft, measures, thickness, bought, units) };
 }
 
 function fromCatalogue(
@@ -54,36 +53,34 @@ function fromCatalogue(
   return { thickness, findings: [] };
 }
 
+/** How thick it is bought, where that is known. */
+function boughtOf(draft: StockDraft, { planed, thick }: StockMeasures, sold: SoldAs | null): Bought | null {
+  const thickness = thick ?? soldThickness(sold);
+  if (thickness === null) return null;
+  const size = sold?.kind === "panel" ? sold.size : null;
+  return {
+    thickness,
+    at: draft.planedTo?.at ?? draft.measures?.at ?? draft.at,
+    words: draft.soldAs?.value ?? draft.name,
+    rough: sold?.kind === "rough",
+    planed: planed !== null,
+    named: size === null || thick === null ? null : { name: size.named, usual: size.measures },
+  };
+}
+
 /** What is odd about a thickness, given all that the maker wrote. */
 function doubts(
   draft: StockDraft,
-  { planed, thick, between }: StockMeasures,
+  { planed, between }: StockMeasures,
   thickness: Length,
-  sold: SoldAs | null,
+  bought: Bought | null,
   units: Units,
 ): Finding[] {
   const findings: Finding[] = [];
-  const bought = thick ?? soldThickness(sold);
   const at = draft.planedTo?.at ?? draft.measures?.at ?? draft.at;
-  if (planed !== null && bought !== null && less(bought, planed))
-    findings.push(planedThickerThanSold(at, { planed, sold: bought, way: "thick", units }));
-  else if (planed !== null && bought !== null && sold?.kind === "rough") {
-    const left = subtract(bought, planed);
-    if (less(left, PLANING_ALLOWANCE[units]))
-      findings.push(littleLeftToPlane(at, { planed, rough: bought, left, units }));
-  }
+  if (planed !== null && bought !== null && less(bought.thickness, planed))
+    findings.push(planedThickerThanSold(at, { planed, sold: bought.thickness, way: "thick", units }));
   if (between !== null && (less(thickness, between.low) || less(between.high, thickness)))
     findings.push(measuresOutsideRange(draft.between?.at ?? at, { thickness, ...between, units }));
-  const size = sold?.kind === "panel" ? sold.size : null;
-  if (
-    size !== null &&
-    thick !== null &&
-    planed === null &&
-    equal(thickness, size.named) &&
-    !equal(size.named, size.measures)
-  )
-    findings.push(
-      nobodySellsThatThickness(at, { text: draft.soldAs?.value ?? "", named: size.named, usual: size.measures }),
-    );
   return findings;
 }

@@ -1,0 +1,68 @@
+import { toNumber } from "../../units/rational.ts";
+import { scanNumber } from "../../units/scan-number.ts";
+import { type Kind, tellWrong } from "./kind.ts";
+
+/** A number and the unit behind it, or undefined. */
+function amount(text: string): { value: number; rest: string } | undefined {
+  const plain = text.trim();
+  const negative = plain.startsWith("-");
+  const digits = negative ? plain.slice(1).trimStart() : plain;
+  const number = digits.length > 40 ? undefined : scanNumber(digits, 0);
+  if (number === undefined || number === "zero") return undefined;
+  const value = toNumber(number.value);
+  return { value: negative ? -value : value, rest: digits.slice(number.end).trim() };
+}
+
+const quantity = <T>(words: string, make: (text: string) => T | undefined): Kind<T> => ({
+  words,
+  json: { type: ["string", "number"] },
+  read(node, where) {
+    const value = node.kind === "text" ? make(node.text) : undefined;
+    return value ?? tellWrong(where, node, words);
+  },
+});
+
+const share = (text: string): number | undefined => {
+  const found = amount(text);
+  if (found === undefined || !["", "%", "percent"].includes(found.rest.toLowerCase())) return undefined;
+  return found.value >= 0 && found.value <= 100 ? found.value : undefined;
+};
+
+/** `19 %`: 19. */
+export const percent: Kind<number> = quantity("a percentage, such as 19 %", share);
+
+export interface PercentRange {
+  readonly low: number;
+  readonly high: number;
+}
+/** `30 to 60 %`. */
+export const percentRange: Kind<PercentRange> = quantity("two percentages, such as 30 to 60 %", (text) => {
+  const [first, second, ...more] = text.split(/\s+(?:to|and)\s+/i);
+  const [low, high] = [share(first ?? ""), share(second ?? "")];
+  return low === undefined || high === undefined || more.length > 0 || low > high ? undefined : { low, high };
+});
+
+/** `20 C`, `68 F`, `20 °C`: degrees Celsius. */
+export const temperature: Kind<number> = quantity("a temperature, such as 20 C or 68 F", (text) => {
+  const found = amount(text);
+  const scale = /^(?:°|deg(?:rees?)?)?\s*([CF])$/i.exec(found?.rest ?? "")?.[1]?.toUpperCase();
+  if (found === undefined || scale === undefined) return undefined;
+  const celsius = scale === "C" ? found.value : ((found.value - 32) * 5) / 9;
+  return celsius >= -20 && celsius <= 60 ? celsius : undefined;
+});
+
+/** A pound is 0.45359237 kg exactly (international yard and pound agreement, 1959). */
+export const KILOGRAMS_PER_POUND = 0.45359237;
+const MASSES: ReadonlyMap<string, number> = new Map([
+  ...["kg", "kilo", "kilos", "kilogram", "kilograms", "kilogramme", "kilogrammes"].map((word) => [word, 1] as const),
+  ...["lb", "lbs", "pound", "pounds"].map((word) => [word, KILOGRAMS_PER_POUND] as const),
+]);
+
+/** `40 lb`, `6 kg each`: kilograms, above zero and no more than 10 t. */
+export const mass: Kind<number> = quantity("a mass, such as 40 lb or 6 kg", (text) => {
+  const found = amount(text);
+  const one = MASSES.get((found?.rest ?? "").toLowerCase().replace(/\s+each$/, ""));
+  if (found === undefined || one === undefined) return undefined;
+  const kilograms = found.value * one;
+  return kilograms > 0 && kilograms <= 10_000 ? kilograms : undefined;
+});

@@ -1,0 +1,60 @@
+/** Bending of beams that lie loosely on two supports. Millimetres, newtons, and N/mm² (1 GPa is 1000). */
+
+/** The load that a mass makes, N for one kg. */
+export const GRAVITY = 9.80665;
+
+/** A load spread evenly over a part of a beam, measured from its left support. */
+export interface Strip {
+  readonly from: number;
+  readonly to: number;
+  readonly force: number;
+}
+
+/** Second moment of a section `broad` across and `high` up, mm⁴. */
+export const secondMoment = (broad: number, high: number): number => (broad * high * high * high) / 12;
+
+/**
+ * How far the middle of a beam goes down. A load P at a, in the near half, lowers it by P a (3 L² - 4 a²) / (48 E I) (Macaulay's beam, any
+ * handbook); a strip is that, summed over its length. One strip over everything gives 5 w L⁴ / (384 E I).
+ */
+export function middleSag(strips: readonly Strip[], span: number, stiffness: number): number {
+  const half = span / 2;
+  const upTo = (a: number): number => 1.5 * span * span * a * a - a * a * a * a;
+  const within = (from: number, to: number): number => {
+    const [low, high] = [Math.max(0, from), Math.min(half, to)];
+    return high > low ? upTo(high) - upTo(low) : 0;
+  };
+  const sum = strips.reduce((so, { from, to, force }) => {
+    if (to <= from) return so;
+    return so + (force / (to - from)) * (within(from, to) + within(span - to, span - from));
+  }, 0);
+  return sum / (48 * stiffness);
+}
+
+/** 5 W L³ / (384 E I) for a force spread over the whole span. */
+export const evenSag = (force: number, span: number, stiffness: number): number =>
+  middleSag([{ from: 0, to: span, force }], span, stiffness);
+
+/**
+ * Second moment of a board with a strip of the same wood at its edge, flush with its top: two rectangles about their common middle
+ * (parallel axes). All in mm; `high` is the strip's whole height.
+ */
+export function withStrip(board: { broad: number; thick: number }, strip: { broad: number; high: number }): number {
+  const [a, b] = [board.broad * board.thick, strip.broad * strip.high];
+  const [ya, yb] = [board.thick / 2, strip.high / 2];
+  const y = (a * ya + b * yb) / (a + b);
+  const about = (broad: number, high: number, middle: number): number =>
+    secondMoment(broad, high) + broad * high * (middle - y) * (middle - y);
+  return about(board.broad, board.thick, ya) + about(strip.broad, strip.high, yb);
+}
+
+/** The real cube root of a number above zero, by Newton's method. */
+export function cubeRoot(value: number): number {
+  let root = Math.max(value, 1);
+  for (let i = 0; i < 200; i += 1) {
+    const next = (2 * root + value / (root * root)) / 3;
+    if (next >= root) break;
+    root = next;
+  }
+  return root;
+}

@@ -1,0 +1,100 @@
+/** Where a part is held up, and how far it reaches between. Millimetres. */
+import { TOLERANCE, UNITS_PER_MM } from "../../../../units/length.ts";
+import { toNumber } from "../../../../units/rational.ts";
+import type { AxisIndex } from "../../../design/space.ts";
+import type { Design, Part } from "../../../design.ts";
+
+export interface Support {
+  /** The part that holds. */
+  readonly by: string;
+  readonly from: number;
+  readonly to: number;
+  /** Where it lies in the other horizontal direction. */
+  readonly low: number;
+  readonly high: number;
+}
+/** The longest stretch of a part without support. */
+export interface Span {
+  readonly from: number;
+  readonly to: number;
+  readonly supports: readonly Support[];
+}
+
+export const bodyOf = (part: Part, axis: AxisIndex): readonly [number, number] => [
+  toNumber(part.body.low[axis]) / UNITS_PER_MM,
+  toNumber(part.body.high[axis]) / UNITS_PER_MM,
+];
+
+/** Everything that holds `part` up: what is under it or beside it, and would stand without it. */
+function rests(part: Part, along: AxisIndex, beside: AxisIndex, { joints, parts }: Design): readonly Support[] {
+  const floor = Math.min(...parts.map(({ solid }) => solid.low[2]));
+  const stands = (id: string): boolean =>
+    joints.some((joint) => joint.parts.includes(id) && !joint.parts.includes(part.id)) ||
+    (parts.find((each) => each.id === id)?.solid.low[2] ?? floor) - floor <= TOLERANCE;
+  return joints.flatMap((joint) => {
+    if (!joint.parts.includes(part.id)) return [];
+    const [first, second] = joint.parts;
+    const by = first === part.id ? second : first;
+    if (!stands(by)) return [];
+    const way = first === part.id ? 1 : -1;
+    return joint.contact.flatMap(({ normal, polygons }): Support[] => {
+      // What lies on top of it is carried, and does not carry.
+      if (normal[2] * way > 0.5) return [];
+      const points = polygons.flat();
+      const reach = (axis: AxisIndex) => points.map((point) => point[axis] / UNITS_PER_MM);
+      const [a, b] = [reach(along), reach(beside)];
+      return [{ by, from: Math.min(...a), to: Math.max(...a), low: Math.min(...b), high: Math.max(...b) }];
+    });
+  });
+}
+
+const SLACK = TOLERANCE / UNITS_PER_MM;
+
+/** The longest gap between supports; null where fewer than two places hold it, zero long where one holds it throughout. */
+function longest(supports: readonly Support[], [low, high]: readonly [number, number]): Span | null {
+  const sorted = [...supports].sort((a, b) => a.from - b.from || a.to - b.to || (a.by < b.by ? -1 : 1));
+  const [first, ...rest] = sorted;
+  if (first === undefined) return null;
+  let reached = first.to;
+  let gap = { from: first.to, to: first.to };
+  for (const { from, to } of rest) {
+    if (from - reached > gap.to - gap.from) gap = { from: reached, to: from };
+    reached = Math.max(reached, to);
+  }
+  const held = gap.to - gap.from > SLACK || reached - first.from > 0.8 * (high - low);
+  return held ? { ...gap, supports: sorted } : null;
+}
+
+/** How a part reaches from support to support in a horizontal direction, whatever holds it. Null where fewer than two places do. */
+export const spanOf = (part: Part, along: AxisIndex, design: Design): Span | null =>
+  longest(rests(part, along, other(along), design), bodyOf(part, along));
+
+/**
+ * The same for a strip along the middle of a board that lies flat. The short way of a board only counts what holds it along nearly its
+ * whole length: one bearer under the middle does not carry the ends.
+ */
+export function spanOfMiddle(part: Part, along: AxisIndex, design: Design): Span | null {
+  const [low, high] = bodyOf(part, other(along));
+  const [start, end] = bodyOf(part, along);
+  const middle = (low + high) / 2;
+  const least = high - low > end - start ? 0.8 * (high - low) : 0;
+  const under = ({ low: from, high: to }: Support): boolean =>
+    from <= middle + SLACK && to >= middle - SLACK && to - from >= least;
+  return longest(rests(part, along, other(along), design).filter(under), bodyOf(part, along));
+}
+
+/** And for its two edges, the worse of which counts: of a board that is held at its corners. */
+export function spanOfEdges(part: Part, along: AxisIndex, design: Design): Span | null {
+  const [low, high] = bodyOf(part, other(along));
+  const all = rests(part, along, other(along), design);
+  const edge = (way: 1 | -1): Span | null =>
+    longest(
+      all.filter((rest) => (rest.low + rest.high - low - high) * way > 0),
+      bodyOf(part, along),
+    );
+  const [near, far] = [edge(-1), edge(1)];
+  if (near === null || far === null) return null;
+  return near.to - near.from >= far.to - far.from ? near : far;
+}
+
+const other = (along: AxisIndex): 0 | 1 => (along === 0 ? 1 : 0);

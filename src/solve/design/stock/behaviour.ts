@@ -1,0 +1,51 @@
+/** How a stock moves and bends. */
+import type { Movement, Stiffness } from "../../design.ts";
+import type { Panel } from "./panels.ts";
+import type { Figure, Species } from "./species.ts";
+
+/** 1,000,000 psi in GPa. */
+export const GPA_PER_MILLION_PSI = 6.894757;
+
+/** A wood of which the tables have no figure. Common practice, no source. */
+const USUAL = "a usual figure for a wood that the tables do not have; common practice, no source";
+const USUAL_FIGURES = {
+  softwood: { radial: 0.0014, tangential: 0.0026, modulus: 1.2 },
+  hardwood: { radial: 0.0017, tangential: 0.0035, modulus: 1.5 },
+} as const;
+
+/** Stiffness across the grain as a share of that along it: Wood Handbook FPL-GTR-190, Table 5-1, low among its woods, from memory. */
+const ACROSS_THE_GRAIN = 0.05;
+
+/** C = S / (3000 - 20 S): Wood Handbook FPL-GTR-190, note to Table 13-5, from memory; it gives the table from Table 4-3. */
+const fromShrinkage = (shrinkage: Figure | null): Figure | null =>
+  shrinkage && {
+    value: shrinkage.value / (3000 - 20 * shrinkage.value),
+    source: `${shrinkage.source}, by C = S / (3000 - 20 S)`,
+  };
+
+/** Change of size of solid wood. */
+export function movementOf(species: Species | null, softwood: boolean): Movement {
+  const usual = USUAL_FIGURES[softwood ? "softwood" : "hardwood"];
+  const tangential = species?.tangential ?? fromShrinkage(species?.shrinkageTangential ?? null);
+  const radial = species?.radial ?? fromShrinkage(species?.shrinkageRadial ?? null);
+  return {
+    tangential: tangential?.value ?? usual.tangential,
+    radial: radial?.value ?? usual.radial,
+    shrinkage: species?.shrinkageTangential?.value ?? null,
+    basis: tangential?.source ?? USUAL,
+  };
+}
+
+/** Bending of solid wood. */
+export function stiffnessOf(species: Species | null, softwood: boolean): Stiffness {
+  const million = species?.modulus?.value ?? USUAL_FIGURES[softwood ? "softwood" : "hardwood"].modulus;
+  const along = million * GPA_PER_MILLION_PSI;
+  return { along, across: along * ACROSS_THE_GRAIN, basis: species?.modulus?.source ?? USUAL };
+}
+
+/** Bending of a panel. */
+export const panelStiffness = ({ modulus, across, stiffnessSource }: Panel): Stiffness => ({
+  along: modulus,
+  across,
+  basis: stiffnessSource,
+});
