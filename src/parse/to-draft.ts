@@ -48,6 +48,7 @@ export function toDraft({ at, said }: Read, { choices, chosen }: Omit<Opened, "t
     chosen,
     piece: said.piece.value.nodes,
     joints: [...said.piece.value.joints, ...(said.joints?.value ?? [])],
+    ...(said["rough sizes"] && { rough: said["rough sizes"].value }),
     kerf: kerf ?? (units === "inch" ? inches(1, 8) : millimetres(32, 10)),
   };
 }

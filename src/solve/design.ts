@@ -4,10 +4,10 @@
  */
 import type { Span } from "../findings/span.ts";
 import type { Contact, Solid } from "../geometry/index.ts";
-import type { Axis, Method, Units } from "../parse/draft.ts";
+import type { Axis, Face, Method, Units } from "../parse/draft.ts";
 import type { Length } from "../units/length.ts";
 
-export type { Axis, Units };
+export type { Axis, Face, Units };
 
 export interface Design {
   readonly title: string;
@@ -25,6 +25,22 @@ export interface Design {
   readonly joints: readonly Joint[];
   /** Paths of the groups of the piece, outermost first: parts of a group are built as a unit where that is possible. */
   readonly groups: readonly string[];
+  /** What solid wood is left over its size when it is sawn; null where the plan says nothing of it. */
+  readonly rough?: Rough | null;
+}
+
+/** Left over the finished size, in all. */
+export interface More {
+  readonly longer: Length;
+  readonly wider: Length;
+  readonly thicker: Length;
+}
+export interface Rough {
+  readonly parts: More;
+  /** Parts as thick as they are wide. */
+  readonly legs: More;
+  /** Parts glued up: until they are flat. */
+  readonly slabs: More & { readonly eachBoardWider: Length };
 }
 
 /** A material as this plan uses it. */
@@ -51,6 +67,8 @@ export interface Stock {
   readonly density: number;
   /** Thickness by which hardwood is sold, for board feet; null otherwise. */
   readonly roughThickness: Length | null;
+  /** How many faces are fit to be seen, if the plan says so. */
+  readonly goodFaces?: number;
   readonly price: number | null;
 }
 
@@ -80,6 +98,31 @@ export interface Part {
   /** Holes that the maker drew as shapes. */
   readonly holes: readonly Hole[];
   readonly goodFace: string | null;
+  /** Absent: one piece of wood, cut from the list. */
+  readonly making?: Making;
+}
+
+/** What a part is made from and how it comes to its size. */
+export interface Making {
+  /** Boards glued edge to edge, layers glued face to face: 1 where it is one. */
+  readonly boards: number;
+  readonly layers: number;
+  readonly banding: readonly Band[];
+  readonly cut: "list" | "opening" | "piece" | "over";
+  /** What it is cut over its size, in all, until it is fitted or trimmed flush; zero where it is cut from the list. */
+  readonly over: Length;
+  /** The strip that it is cut from, and the parts from the same sheet: a name that they share. */
+  readonly strip: string | null;
+  readonly alike: string | null;
+}
+
+export interface Band {
+  readonly edge: Face;
+  /** As bought: "maple edging, 0.02 in thick". */
+  readonly item: string;
+  readonly thickness: Length;
+  /** The solid includes the band, and the part is cut smaller by it. */
+  readonly deducted: boolean;
 }
 
 export type Point = readonly [Length, Length, Length];

@@ -4,6 +4,7 @@ import { may, need, settings } from "../kinds/settings.ts";
 import { formula, text, word } from "../kinds/simple.ts";
 import { choices } from "./choices.ts";
 import { joints } from "./joints.ts";
+import { rough } from "./making.ts";
 import { definitions, includedNames } from "./own-assembly.ts";
 import { piece } from "./piece.ts";
 import { outside, sizes } from "./sizes.ts";
@@ -21,7 +22,7 @@ const version: Kind<1> = {
 /** Top-level settings that the language has and this version does not read. */
 const LATER = [
   ...["credits", "rights", "support", "photos", "hold", "place", "carries", "used for"],
-  ...["hardware", "defaults", "rough sizes", "tools owned", "words", "order", "notes", "finish"],
+  ...["hardware", "defaults", "tools owned", "words", "order", "notes", "finish"],
   ...["built", "allow"],
 ];
 
@@ -47,6 +48,7 @@ export const plan = settings(
     stock: need(stock, "What the parts are cut from, by names of your own.", "materials"),
     piece: need(piece, "The parts, and groups of parts."),
     joints: may(joints, "How the parts are joined."),
+    "rough sizes": may(rough, "How much larger than finished solid wood is sawn from the board."),
   },
   LATER,
 );

@@ -36,6 +36,7 @@ export function resolveStock(draft: StockDraft, evaluate: Evaluate, units: Units
     softwood,
     thickness,
     price: draft.price?.value ?? null,
+    ...(draft.goodFaces && { goodFaces: draft.goodFaces.value }),
   };
   if (panel !== null || draft.sheet !== undefined) {
     const size = measures.sheet ?? panel?.sheet ?? usualSheet(units, panel?.baltic ?? false);
