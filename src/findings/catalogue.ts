@@ -1,9 +1,13 @@
 // Written by scripts/catalogue.mjs from the files in rules/. Do not edit.
 import type { Rule } from "./finding.ts";
+import { alikeNotOnOneSheet } from "./rules/alike-not-on-one-sheet.ts";
+import { alikeOfTwoStocks } from "./rules/alike-of-two-stocks.ts";
 import { ambiguousName } from "./rules/ambiguous-name.ts";
 import { anchorCircle } from "./rules/anchor-circle.ts";
 import { assemblyCircle } from "./rules/assembly-circle.ts";
 import { attitudeDisagrees } from "./rules/attitude-disagrees.ts";
+import { bandIsDeducted } from "./rules/band-is-deducted.ts";
+import { bandNotOnEdge } from "./rules/band-not-on-edge.ts";
 import { bareWordInBraces } from "./rules/bare-word-in-braces.ts";
 import { betweenWhich } from "./rules/between-which.ts";
 import { bracketNotClosed } from "./rules/bracket-not-closed.ts";
@@ -47,6 +51,7 @@ import { likeOfMirror } from "./rules/like-of-mirror.ts";
 import { lineWithoutColon } from "./rules/line-without-colon.ts";
 import { littleLeftToPlane } from "./rules/little-left-to-plane.ts";
 import { longerThanAnyBoard } from "./rules/longer-than-any-board.ts";
+import { makingSizeNotPositive } from "./rules/making-size-not-positive.ts";
 import { measureNotRead } from "./rules/measure-not-read.ts";
 import { measureTooLarge } from "./rules/measure-too-large.ts";
 import { measuresMissing } from "./rules/measures-missing.ts";
@@ -60,6 +65,7 @@ import { mortisesMeet } from "./rules/mortises-meet.ts";
 import { movementHoleTooSmall } from "./rules/movement-hole-too-small.ts";
 import { needsQuotes } from "./rules/needs-quotes.ts";
 import { nestedTooDeep } from "./rules/nested-too-deep.ts";
+import { noPieceToMeasure } from "./rules/no-piece-to-measure.ts";
 import { noPossibleOrder } from "./rules/no-possible-order.ts";
 import { noRoom } from "./rules/no-room.ts";
 import { nobodySellsThatThickness } from "./rules/nobody-sells-that-thickness.ts";
@@ -69,6 +75,7 @@ import { notMarkedExactly } from "./rules/not-marked-exactly.ts";
 import { notUtf8 } from "./rules/not-utf-8.ts";
 import { nothingLeftToFlatten } from "./rules/nothing-left-to-flatten.ts";
 import { nothingToAccept } from "./rules/nothing-to-accept.ts";
+import { oneGoodFaceSeenFromBoth } from "./rules/one-good-face-seen-from-both.ts";
 import { outsideMissed } from "./rules/outside-missed.ts";
 import { outsideMissing } from "./rules/outside-missing.ts";
 import { parameterMissing } from "./rules/parameter-missing.ts";
@@ -96,8 +103,10 @@ import { shapeLeavesNothing } from "./rules/shape-leaves-nothing.ts";
 import { shelfSags } from "./rules/shelf-sags.ts";
 import { sizeAndOutside } from "./rules/size-and-outside.ts";
 import { sizeOutOfRange } from "./rules/size-out-of-range.ts";
+import { slabNotFlattened } from "./rules/slab-not-flattened.ts";
 import { spaceAfterColon } from "./rules/space-after-colon.ts";
 import { stockSizeNotPositive } from "./rules/stock-size-not-positive.ts";
+import { stripNotInARow } from "./rules/strip-not-in-a-row.ts";
 import { tabIndent } from "./rules/tab-indent.ts";
 import { tenonTooBig } from "./rules/tenon-too-big.ts";
 import { textTooLong } from "./rules/text-too-long.ts";
@@ -129,10 +138,14 @@ import { yamlVersion } from "./rules/yaml-version.ts";
 
 /** Every rule, sorted by name. */
 export const catalogue: readonly Rule<never>[] = [
+  alikeNotOnOneSheet,
+  alikeOfTwoStocks,
   ambiguousName,
   anchorCircle,
   assemblyCircle,
   attitudeDisagrees,
+  bandIsDeducted,
+  bandNotOnEdge,
   bareWordInBraces,
   betweenWhich,
   bracketNotClosed,
@@ -176,6 +189,7 @@ export const catalogue: readonly Rule<never>[] = [
   lineWithoutColon,
   littleLeftToPlane,
   longerThanAnyBoard,
+  makingSizeNotPositive,
   measureNotRead,
   measureTooLarge,
   measuresMissing,
@@ -189,6 +203,7 @@ export const catalogue: readonly Rule<never>[] = [
   movementHoleTooSmall,
   needsQuotes,
   nestedTooDeep,
+  noPieceToMeasure,
   noPossibleOrder,
   noRoom,
   nobodySellsThatThickness,
@@ -198,6 +213,7 @@ export const catalogue: readonly Rule<never>[] = [
   notUtf8,
   nothingLeftToFlatten,
   nothingToAccept,
+  oneGoodFaceSeenFromBoth,
   outsideMissed,
   outsideMissing,
   parameterMissing,
@@ -225,8 +241,10 @@ export const catalogue: readonly Rule<never>[] = [
   shelfSags,
   sizeAndOutside,
   sizeOutOfRange,
+  slabNotFlattened,
   spaceAfterColon,
   stockSizeNotPositive,
+  stripNotInARow,
   tabIndent,
   tenonTooBig,
   textTooLong,

@@ -22,3 +22,15 @@ export function stepExample(...changes: readonly (readonly [string, string])[]):
     return source.replace(from, () => to);
   }, STEP);
 }
+
+const SHELF =
+  "  shelf: { made of: panel, as: lying flat, grain: across, between: [left-leg, right-leg], front: 0, back: 3 1/2, bottom: 4 }";
+
+/** The step with a shelf of plywood between its legs, with pieces of its text replaced. */
+export function shelfExample(...changes: readonly (readonly [string, string])[]): string {
+  return stepExample(
+    ["stock:", "stock:\n  panel: { sold as: 3/4 birch plywood, measures: 23/32 }"],
+    ["joints:", `${SHELF}\njoints:\n  - { join: [left-leg, right-leg], to: shelf, with: screws }`],
+    ...changes,
+  );
+}

@@ -68,6 +68,8 @@ export interface Draft {
   readonly usedFor?: SeatsDraft;
   readonly tools?: ToolsDraft;
   readonly allow?: readonly AllowDraft[];
+  /** Absent: nothing was said, and only what is glued up is left over its size. */
+  readonly rough?: RoughDraft;
   /** Saw kerf, from `workshop.yaml` or the default 1/8 in (3.2 mm in a metric plan). */
   readonly kerf: Length;
 }
@@ -187,6 +189,43 @@ export interface PartDraft {
   readonly called?: Located<string>;
   readonly goodFace?: Located<string>;
   readonly carries?: Located<LoadDraft>;
+  /** Boards glued edge to edge, and layers glued face to face; 2 or more. */
+  readonly boards?: Located<number>;
+  readonly layers?: Located<number>;
+  readonly banding?: BandingDraft;
+  /** A strip from which parts are cut in one row, by its name. */
+  readonly strip?: Located<string>;
+  /** Parts from the same sheet. */
+  readonly alike?: readonly Reference[];
+  readonly cut?: CutDraft;
+}
+
+export interface BandingDraft {
+  readonly at: Span;
+  readonly edges: readonly Face[];
+  readonly item?: string;
+  readonly thick?: Formula;
+  readonly deducted?: Located<boolean>;
+}
+
+/** `by` only with "over". */
+export interface CutDraft {
+  readonly at: Span;
+  readonly how: "list" | "opening" | "piece" | "over";
+  readonly by?: Formula;
+}
+
+/** What wood is left over its size when it is sawn from the board; absent: the usual. */
+export interface MoreDraft {
+  readonly longer?: Formula;
+  readonly wider?: Formula;
+  readonly thicker?: Formula;
+}
+export interface RoughDraft {
+  readonly at: Span;
+  readonly parts: MoreDraft;
+  readonly legs: MoreDraft;
+  readonly slabs: MoreDraft & { readonly eachBoardWider?: Formula };
 }
 
 /** One statement about where a part is or how big. `key` is the source key that said it, `at` its place. */

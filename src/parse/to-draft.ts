@@ -53,6 +53,7 @@ export function toDraft({ at, said }: Read, { choices, chosen }: Omit<Opened, "t
     ...(said["used for"] && { usedFor: said["used for"].value }),
     ...(said["tools owned"] && { tools: said["tools owned"].value }),
     ...(said.allow && { allow: said.allow.value }),
+    ...(said["rough sizes"] && { rough: said["rough sizes"].value }),
     kerf: kerf ?? (units === "inch" ? inches(1, 8) : millimetres(32, 10)),
   };
 }

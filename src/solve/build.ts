@@ -4,7 +4,7 @@
  */
 import type { Finding } from "../findings/finding.ts";
 import type { Length } from "../units/length.ts";
-import type { Design, Direction, Fastener, Hole, Joint, Part, Stock } from "./design.ts";
+import type { Design, Direction, Face, Fastener, Hole, Joint, Part, Stock } from "./design.ts";
 
 export interface Build {
   readonly design: Design;
@@ -12,6 +12,8 @@ export interface Build {
   readonly parts: readonly BuiltPart[];
   readonly cutList: readonly CutLine[];
   readonly blanks: readonly Blank[];
+  /** In the order of the cut list; absent where everything is cut from it. */
+  readonly later?: readonly LaterCut[];
   readonly joints: readonly BuiltJoint[];
   readonly fasteners: readonly Fastener[];
   readonly holes: readonly Hole[];
@@ -30,6 +32,18 @@ export interface BuiltPart extends Part {
   readonly name: string;
   /** kg */
   readonly mass: number;
+  /** The step after which the parts around it stand, so that it can be measured; null where it is cut from the list. */
+  readonly cutAfterStep?: number | null;
+}
+
+/** A line of the cut list that waits until the piece tells its size. */
+export interface LaterCut {
+  readonly mark: string;
+  /** The first step after which it may be cut, if there is one, and the step in which it is. */
+  readonly after: number | null;
+  readonly step: number;
+  /** Sentences: where to measure, what to take off. */
+  readonly measure: readonly string[];
 }
 
 export interface BuiltJoint extends Joint {
@@ -51,10 +65,13 @@ export interface CutLine {
   readonly notes: readonly string[];
 }
 
-/** What the saw cuts. Here each part is one blank, as finished. */
+/** What the saw cuts from a board: a part, a board or layer of one that is glued up, or a strip that gives several. */
 export interface Blank {
   readonly id: string;
   readonly part: string;
+  /** The other parts of a strip, in their order in it. */
+  readonly alsoParts?: readonly string[];
+  /** Marks of a strip's parts are put together: "C + D". */
   readonly mark: string;
   readonly stock: string;
   readonly thickness: Length;
@@ -63,6 +80,10 @@ export interface Blank {
   /** Where the wood's grain runs on the blank; "free" where it does not matter. */
   readonly grain: "length" | "width" | "free";
   readonly why: "as finished" | "glue-up" | "rough" | "cut later";
+  /** Width of a board of a slab when its edges are jointed. */
+  readonly jointed?: Length;
+  /** Blanks of one name come from one sheet where that can be. */
+  readonly alike?: string;
 }
 
 /** One sheet or board, seen from above: x over its width, y along its length (the grain). */
@@ -174,6 +195,8 @@ export type Action =
       readonly features: readonly number[];
       readonly holes: readonly number[];
     }
+  /** Bands are put on in this order. */
+  | { readonly do: "band"; readonly part: string; readonly edges: readonly Face[] }
   /** Parts enter along the legs and join the body that holds `to`; an empty `to` starts a body. */
   | {
       readonly do: "add";

@@ -4,10 +4,10 @@
  */
 import type { Span } from "../findings/span.ts";
 import type { Contact, Solid } from "../geometry/index.ts";
-import type { Axis, LoadDraft, Method, Units } from "../parse/draft.ts";
+import type { Axis, Face, LoadDraft, Method, Units } from "../parse/draft.ts";
 import type { Length } from "../units/length.ts";
 
-export type { Axis, Units };
+export type { Axis, Face, Units };
 
 export interface Design {
   readonly title: string;
@@ -35,6 +35,8 @@ export interface Design {
   /** Sizes of the bits that there are; absent: whatever is sold. */
   readonly tools?: { readonly mortiseBits?: readonly Length[]; readonly routerBits?: readonly Length[] };
   readonly accepted?: readonly Accepted[];
+  /** What solid wood is left over its size when it is sawn; null where the plan says nothing of it. */
+  readonly rough?: Rough | null;
 }
 
 /** A place, by the moisture that wood comes to in it, in % of its dry weight. */
@@ -97,6 +99,20 @@ export interface Bought {
   readonly named: { readonly name: Length; readonly usual: Length } | null;
 }
 
+/** Left over the finished size, in all. */
+export interface More {
+  readonly longer: Length;
+  readonly wider: Length;
+  readonly thicker: Length;
+}
+export interface Rough {
+  readonly parts: More;
+  /** Parts as thick as they are wide. */
+  readonly legs: More;
+  /** Parts glued up: until they are flat. */
+  readonly slabs: More & { readonly eachBoardWider: Length };
+}
+
 /** A material as this plan uses it. */
 export interface Stock {
   readonly name: string;
@@ -121,6 +137,8 @@ export interface Stock {
   readonly density: number;
   /** Thickness by which hardwood is sold, for board feet; null otherwise. */
   readonly roughThickness: Length | null;
+  /** How many faces are fit to be seen, if the plan says so. */
+  readonly goodFaces?: number;
   readonly price: number | null;
   /** When bought, % of its dry weight; absent: not said. */
   readonly moisture?: number;
@@ -160,6 +178,31 @@ export interface Part {
   readonly holes: readonly Hole[];
   readonly goodFace: string | null;
   readonly carries?: Load;
+  /** Absent: one piece of wood, cut from the list. */
+  readonly making?: Making;
+}
+
+/** What a part is made from and how it comes to its size. */
+export interface Making {
+  /** Boards glued edge to edge, layers glued face to face: 1 where it is one. */
+  readonly boards: number;
+  readonly layers: number;
+  readonly banding: readonly Band[];
+  readonly cut: "list" | "opening" | "piece" | "over";
+  /** What it is cut over its size, in all, until it is fitted or trimmed flush; zero where it is cut from the list. */
+  readonly over: Length;
+  /** The strip that it is cut from, and the parts from the same sheet: a name that they share. */
+  readonly strip: string | null;
+  readonly alike: string | null;
+}
+
+export interface Band {
+  readonly edge: Face;
+  /** As bought: "maple edging, 0.02 in thick". */
+  readonly item: string;
+  readonly thickness: Length;
+  /** The solid includes the band, and the part is cut smaller by it. */
+  readonly deducted: boolean;
 }
 
 export type Point = readonly [Length, Length, Length];

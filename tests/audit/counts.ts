@@ -1,5 +1,5 @@
 /** Promise 2: what is bought is enough and is used. */
-import { actionsOf, count, type Model } from "./model.ts";
+import { actionsOf, bounds, count, type Model } from "./model.ts";
 import type { Purchase } from "./record.ts";
 import { type Violations, violation } from "./violation.ts";
 
@@ -17,6 +17,7 @@ export function* counts(model: Model): Violations {
     if ([...banded].sort().join() !== [...edges].sort().join())
       yield violation("banding is done once", part.id, `is banded ${banded.join(" ")}, not ${edges.join(" ")}`);
   }
+  yield* bands(model);
   yield* fasteners(model);
   yield* boards(model);
 }
@@ -24,6 +25,33 @@ export function* counts(model: Model): Violations {
 /** Units in which one is one; of a box nobody can say how many are in it. */
 const SINGLE = ["", "each", "piece", "pieces"];
 const total = (lines: readonly Purchase[]): number => lines.reduce((so, line) => so + line.quantity + line.onHand, 0);
+
+/** Lengths in which banding is sold, in mm. */
+const ROLLS = new Map([
+  ["feet", 304.8],
+  ["m", 1000],
+]);
+
+/** Of each band as much as covers its edges, with an inch more at both ends of every strip. */
+function* bands({ record, solid }: Model): Violations {
+  const all = record.parts.flatMap((part) => part.edgeBanding.map((band) => ({ part, band })));
+  for (const item of new Set(all.map(({ band }) => band.item))) {
+    const strips = all.filter(({ band }) => band.item === item);
+    const need = strips.reduce((so, { part, band }) => so + edgeLength(bounds(solid(part.id)), band.edge) + 2 * 25, 0);
+    const bought = record.purchases.filter((line) => line.item === item);
+    const length = bought.reduce(
+      (so, { quantity, onHand, unit }) => so + (quantity + onHand) * (ROLLS.get(unit) ?? 0),
+      0,
+    );
+    if (length < need) yield violation("purchases add up", item, `${need} mm are used, ${length} mm bought`);
+  }
+}
+
+/** The longest extent of a part beside the direction in which an edge looks. */
+function edgeLength([low, high]: ReturnType<typeof bounds>, edge: string): number {
+  const across = Math.floor(["left", "right", "front", "back", "bottom", "top"].indexOf(edge) / 2);
+  return Math.max(...([0, 1, 2] as const).map((i) => (i === across ? 0 : high[i] - low[i])));
+}
 
 function* fasteners({ record }: Model): Violations {
   for (const item of new Set(record.fasteners.map((fastener) => fastener.item))) {

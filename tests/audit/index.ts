@@ -12,6 +12,8 @@ import { holes } from "./holes.ts";
 import { keep } from "./keep.ts";
 import { layouts } from "./layouts.ts";
 import { lists } from "./lists.ts";
+import { making } from "./making.ts";
+import { masses } from "./masses.ts";
 import { modelOf } from "./model.ts";
 import { replayed } from "./moments.ts";
 import { motions } from "./motions.ts";
@@ -40,6 +42,8 @@ export function audit(record: BuildRecord): Violation[] {
     fits,
     lists,
     counts,
+    making,
+    masses,
     congruence,
     bodies,
     travel,

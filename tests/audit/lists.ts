@@ -48,14 +48,16 @@ function* blanks({ record, parts }: Model): Violations {
   const placements = record.layouts.flatMap((layout) => layout.placements);
   for (const blank of record.blanks) {
     const part = parts.get(blank.part);
-    const same = (name: (typeof SIZES)[number]) => near(blank[name], part?.[name] ?? 0);
-    if (blank.why === "as finished" && !(SIZES.every(same) && blank.stock === part?.stock))
+    const thick = blank.why !== "as finished" || near(blank.thickness, part?.thickness ?? 0);
+    if (!thick || blank.stock !== part?.stock)
       yield violation("sizes agree", blank.id, `is not as its part ${blank.part}`);
+    const marks = [blank.part, ...blank.alsoParts].map((id) => parts.get(id)?.mark ?? "");
+    const marked = [...new Set(marks)].join(" + ");
     const placed = placements.filter((placement) => placement.blank === blank.id);
     if (placed.length !== 1) yield violation("blank is placed once", blank.id, `is in ${placed.length} placements`);
     for (const { width, length, turned, mark } of placed) {
       const [across, along] = turned ? [blank.length, blank.width] : [blank.width, blank.length];
-      if (!near(width, across) || !near(length, along) || mark !== part?.mark)
+      if (!near(width, across) || !near(length, along) || mark !== marked)
         yield violation("placement has the blank's size", blank.id, `is placed as ${mark}, ${width} × ${length}`);
     }
   }

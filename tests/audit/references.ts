@@ -80,7 +80,7 @@ function* uses(record: BuildRecord): Iterable<Use> {
     yield* each(
       layout.stock,
       "mark",
-      layout.placements.map((placement) => placement.mark),
+      layout.placements.flatMap((placement) => placement.mark.split(" + ")),
     );
   }
   for (const step of record.steps)

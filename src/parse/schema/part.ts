@@ -3,6 +3,7 @@ import type { Kind } from "../kinds/kind.ts";
 import { axis, pair, reference } from "../kinds/places.ts";
 import { may, type Settings, settings } from "../kinds/settings.ts";
 import { formula, text, word } from "../kinds/simple.ts";
+import { making } from "./making.ts";
 import { placesOf, placing } from "./placing.ts";
 import { shapes } from "./shapes.ts";
 import { carries } from "./use.ts";
@@ -28,25 +29,15 @@ const keys = {
   gap: may(formula, "A gap of fixed size; the row is centred."),
   every: may(formula, "From centre to centre."),
   called: may(text(60), "The name that the plan prints."),
-  "good face": may(text(60), "The face that is to be seen.", "show face"),
   carries: may(carries, "What lies on it: books, jars, shoes, clothes, nothing, or a mass such as 40 lb."),
+  ...making,
   ...shapes,
 };
 
 /** What the language can say of a part, and this version does not read. */
 const later = [
-  ...[
-    "turn",
-    "ends on",
-    "round-over",
-    "cut-out",
-    "corner radius",
-    "arch",
-    "slot",
-    "in from each end",
-    "from one strip",
-  ],
-  ...["alike", "cut", "when", "edge banding", "bands", "finish", "note", "from", "to", "boards", "join"],
+  ...["turn", "ends on", "round-over", "cut-out", "corner radius", "arch", "slot", "in from each end"],
+  ...["when", "finish", "note", "from", "to", "join"],
 ];
 
 export const part = settings("a part", keys, later);
@@ -72,10 +63,20 @@ export function partDraft({ said }: PartSettings, path: readonly string[], name:
     ...(repeat && { repeat }),
     shapes: shapesOf(said),
     ...(called && { called }),
-    ...(said["good face"] && { goodFace: said["good face"] }),
     ...(said.carries && { carries: said.carries }),
+    ...makingOf(said),
   };
 }
+
+const makingOf = (said: PartSettings["said"]) => ({
+  ...(said["good face"] && { goodFace: said["good face"] }),
+  ...(said.boards && { boards: said.boards }),
+  ...(said.layers && { layers: said.layers }),
+  ...(said["edge banding"] && { banding: said["edge banding"].value }),
+  ...(said["from one strip"] && { strip: said["from one strip"] }),
+  ...(said.alike && { alike: said.alike.value }),
+  ...(said.cut && { cut: said.cut.value }),
+});
 
 function repeatDraft(said: PartSettings["said"]): RepeatDraft | undefined {
   const { count, spread, gaps, gap, every } = said;

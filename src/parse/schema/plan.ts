@@ -5,6 +5,7 @@ import { formula, text, word } from "../kinds/simple.ts";
 import { allow, toolsOwned } from "./accept.ts";
 import { choices } from "./choices.ts";
 import { joints } from "./joints.ts";
+import { rough } from "./making.ts";
 import { definitions, includedNames } from "./own-assembly.ts";
 import { piece } from "./piece.ts";
 import { outside, sizes } from "./sizes.ts";
@@ -22,7 +23,7 @@ const version: Kind<1> = {
 
 /** Top-level settings that the language has and this version does not read. */
 const LATER = [
-  ...["credits", "rights", "support", "photos", "hold", "hardware", "defaults", "rough sizes"],
+  ...["credits", "rights", "support", "photos", "hold", "hardware", "defaults"],
   ...["words", "order", "notes", "finish", "built"],
 ];
 
@@ -53,6 +54,7 @@ export const plan = settings(
     "used for": may(usedFor, "Who sits on it: { seats: 3, each weighs: 200 lb }."),
     "tools owned": may(toolsOwned, "The bits that there are; without it, whatever is sold."),
     allow: may(allow, "Findings that you accept, each with the reason.", "accept"),
+    "rough sizes": may(rough, "How much larger than finished solid wood is sawn from the board."),
   },
   LATER,
 );

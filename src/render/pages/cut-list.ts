@@ -1,11 +1,11 @@
 /** The cut list, by stock. */
-import type { CutLine } from "../../solve/build.ts";
+import type { CutLine, LaterCut } from "../../solve/build.ts";
 import { TYPE } from "../style.ts";
 import type { Column } from "../typeset/cell.ts";
-import type { Section } from "../typeset/flow.ts";
+import type { FlowAtom, Section } from "../typeset/flow.ts";
 import type { Rich } from "../typeset/lines.ts";
 import { table } from "../typeset/table.ts";
-import { body, capital, type Plan, sectionHeading } from "./plan.ts";
+import { body, capital, type Plan, sectionHeading, subheading } from "./plan.ts";
 
 const columns: readonly Column[] = [
   { head: "", align: "tick" },
@@ -18,24 +18,18 @@ const columns: readonly Column[] = [
   { head: "Notes", stretch: true },
 ];
 
-export function cutList({ build, frame, printer }: Plan): Section | null {
+/** What can be cut at once, and in a second table what has to wait until the piece tells its size. */
+export function cutList(plan: Plan): Section | null {
+  const { build, frame, printer } = plan;
   if (build.cutList.length === 0) return null;
   const { width } = frame;
-  const row = (line: CutLine): Rich[] => {
-    const mirror = line.mirrorOf === null ? [] : [`mirror image of ${line.mirrorOf}`];
-    const notes = [...mirror, ...line.notes].join("; ");
-    const sizes = [line.thickness, line.width, line.length].map(printer.exact);
-    return ["", line.mark, String(line.parts.length), line.name, ...sizes, notes];
-  };
+  const later = new Map((build.later ?? []).map((cut) => [cut.mark, cut]));
+  const now = build.cutList.filter(({ mark }) => !later.has(mark));
   const tenons = build.parts.some((part) => part.features.some((feature) => feature.kind === "tenon"));
   const sentences = [
     `Finished sizes in ${printer.unit === "in" ? "inches" : "millimetres"}; the length runs along the grain.`,
     ...(tenons ? ["Tenons and tongues are included in the length."] : []),
   ];
-  const rows = build.design.stock.flatMap((stock) => {
-    const own = build.cutList.filter((line) => line.stock === stock.name).map(row);
-    return own.length === 0 ? [] : [capital(stock.label), ...own];
-  });
   return {
     name: "cut-list",
     title: "Cut list",
@@ -44,7 +38,46 @@ export function cutList({ build, frame, printer }: Plan): Section | null {
     atoms: [
       ...sectionHeading("cut-list", "Cut list", width),
       ...body(sentences.join(" "), width, { keep: true }),
-      ...table({ columns, rows, width, above: 8 }),
+      ...(later.size > 0 && now.length > 0 ? subheading("Cut now", width) : []),
+      ...table({ columns, rows: byStock(plan, now, (line) => row(plan, line)), width, above: 8 }),
+      ...laterAtoms(plan, later),
     ],
   };
+}
+
+function row({ printer }: Plan, line: CutLine): Rich[] {
+  const mirror = line.mirrorOf === null ? [] : [`mirror image of ${line.mirrorOf}`];
+  const notes = [...mirror, ...line.notes].join("; ");
+  const sizes = [line.thickness, line.width, line.length].map(printer.exact);
+  return ["", line.mark, String(line.parts.length), line.name, ...sizes, notes];
+}
+
+const byStock = ({ build }: Plan, lines: readonly CutLine[], make: (line: CutLine) => Rich[]): (Rich[] | string)[] =>
+  build.design.stock.flatMap((stock) => {
+    const own = lines.filter((line) => line.stock === stock.name).map(make);
+    return own.length === 0 ? [] : [capital(stock.label), ...own];
+  });
+
+const laterColumns: readonly Column[] = [...columns.slice(0, -1), { head: "How", stretch: true }];
+
+function laterAtoms(plan: Plan, later: ReadonlyMap<string, LaterCut>): FlowAtom[] {
+  if (later.size === 0) return [];
+  const { build, frame } = plan;
+  const lines = build.cutList.filter(({ mark }) => later.has(mark));
+  const how = (line: CutLine): Rich[] => {
+    const cut = later.get(line.mark) as LaterCut;
+    const first =
+      cut.after === null
+        ? `Cut in step ${cut.step}.`
+        : `Not before step ${cut.after} is done; cut in step ${cut.step}.`;
+    const notes = line.notes.length > 0 ? ` ${capital(line.notes.join("; "))}.` : "";
+    return [...row(plan, line).slice(0, -1), `${first} ${cut.measure.join(" ")}${notes}`];
+  };
+  const text =
+    "These are the sizes to expect. Leave the wood as large as the layouts have it, and measure when the parts around stand: in two places, of which the smaller counts.";
+  return [
+    ...subheading("Cut when the piece tells you", frame.width),
+    ...body(text, frame.width, { keep: true }),
+    ...table({ columns: laterColumns, rows: byStock(plan, lines, how), width: frame.width, above: 8 }),
+  ];
 }

@@ -49,7 +49,7 @@ export function writeRecord(build: Build, meta: RecordMeta): string {
     centreOfMass: balance.centre === undefined ? [0, 0, 0] : frame.vec(balance.centre),
     parts: partRecords(build, frame),
     blanks: build.blanks.map(blankRecord),
-    cutList: build.cutList.map((line) => cutLineRecord(line, design.units)),
+    cutList: build.cutList.map((line) => cutLineRecord(line, build)),
     joints: build.joints.map((joint) => jointRecord(joint, frame)),
     fasteners: build.fasteners.map((fastener) => fastenerRecord(fastener, frame)),
     holes: build.holes.map((hole) => holeRecord(hole, frame)),

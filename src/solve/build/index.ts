@@ -1,13 +1,15 @@
 import { hasErrors, type Outcome } from "../../findings/outcome.ts";
-import { volume } from "../../geometry/index.ts";
-import { type Length, UNITS_PER_MM } from "../../units/length.ts";
+import type { Length } from "../../units/length.ts";
 import { printLength } from "../../units/print-length.ts";
-import { toNumber } from "../../units/rational.ts";
 import { tellLength } from "../../units/tell-length.ts";
 import type { Build, BuiltPart, CutLine } from "../build.ts";
 import type { Design, Part, Stock } from "../design.ts";
+import { bandingPurchases } from "./banding/strips.ts";
 import { check } from "./checks/index.ts";
-import { blanksOf, cutList } from "./cut-list/cut-list.ts";
+import { bareSize, blanksOf } from "./cut-list/blanks.ts";
+import { cutList } from "./cut-list/cut-list.ts";
+import { withMakingNotes } from "./cut-list/making-notes.ts";
+import { massOf } from "./cut-list/weight.ts";
 import { layOut } from "./cutting/lay-out.ts";
 import { orderOfWork } from "./order/index.ts";
 import { purchases } from "./purchases/index.ts";
@@ -19,14 +21,22 @@ export function build(design: Design): Outcome<Build> {
   if (!order.value) return { findings: order.findings };
   const plan = order.value;
   const print = (length: Length): string => typographic(design, length);
-  const lines = cutList(design, plan.holes, print);
-  const blanks = blanksOf(design, lines);
+  const plainLines = cutList(design, plan.holes, print);
+  const blanks = blanksOf(design, plainLines);
+  const stocks = new Map(design.stock.map((stock) => [stock.name, stock]));
+  const mass = (part: Part): number => massOf(part, stocks.get(part.stock));
+  const lines = withMakingNotes(plainLines, { design, blanks, mass, print });
   const spans = new Map(design.parts.map((part) => [part.id, part.at]));
   const cut = layOut(design.stock, blanks, design.kerf, { units: design.units, spans });
   const byId = new Map(design.parts.map((part) => [part.id, part]));
   const lineOf = new Map(lines.flatMap((line) => line.parts.map((id) => [id, line] as const)));
-  const stocks = new Map(design.stock.map((stock) => [stock.name, stock]));
-  const { steps, tools } = stepsOf({
+  const {
+    steps,
+    tools,
+    after,
+    later,
+    findings: ofSteps,
+  } = stepsOf({
     design,
     plan,
     cutList: lines,
@@ -34,6 +44,8 @@ export function build(design: Design): Outcome<Build> {
     part: (id) => byId.get(id) as Part,
     stock: (name) => stocks.get(name) as Stock,
     line: (id) => lineOf.get(id) as CutLine,
+    mass: (id) => mass(byId.get(id) as Part),
+    bare: (id) => bareSize(byId.get(id) as Part, lineOf.get(id) as CutLine),
     print,
   });
   const checked = check({
@@ -43,13 +55,14 @@ export function build(design: Design): Outcome<Build> {
     holes: plan.holes,
     print: (length) => tellLength(length, design.units),
   });
-  const findings = [...order.findings, ...cut.findings, ...checked.findings];
+  const findings = [...order.findings, ...cut.findings, ...ofSteps, ...checked.findings];
   if (hasErrors(findings)) return { findings };
   const value: Build = {
     design,
-    parts: lines.flatMap((line) => line.parts.map((id) => builtPart(byId.get(id) as Part, line, stocks))),
+    parts: lines.flatMap((line) => line.parts.map((id) => builtPart(byId.get(id) as Part, line, mass, after))),
     cutList: lines,
     blanks,
+    later,
     joints: design.joints.map((joint) => ({
       ...joint,
       fasteners: (plan.chosen.get(joint.id)?.fasteners ?? []).map((fastener) => fastener.id),
@@ -58,7 +71,10 @@ export function build(design: Design): Outcome<Build> {
     holes: plan.holes,
     layouts: cut.layouts,
     layoutProof: cut.proof,
-    purchases: purchases(design.stock, cut.layouts, plan.fasteners, design.joints, design.units),
+    purchases: [
+      ...purchases(design.stock, cut.layouts, plan.fasteners, design.joints, design.units, design.parts),
+      ...bandingPurchases(design.parts, lines, design.units),
+    ],
     steps,
     tools,
     checks: checked.checks,
@@ -71,18 +87,13 @@ export function build(design: Design): Outcome<Build> {
 const typographic = ({ units }: Design, length: Length): string =>
   `${printLength(length, { units, style: "typographic" }).text}\u202f${units === "inch" ? "in" : "mm"}`;
 
-function builtPart(part: Part, line: CutLine, stocks: ReadonlyMap<string, Stock>): BuiltPart {
-  const cubicMillimetres = toNumber(volume(part.solid)) / (UNITS_PER_MM * UNITS_PER_MM * UNITS_PER_MM);
-  const density = stocks.get(part.stock)?.density ?? 0;
-  // The design keeps the exact sizes; what is built carries those that the reader marks.
-  const { thickness, width, length } = line;
-  return {
-    ...part,
-    thickness,
-    width,
-    length,
-    mark: line.mark,
-    name: line.name,
-    mass: (cubicMillimetres / 1e9) * density,
-  };
+/** The design keeps the exact sizes; what is built carries those that the reader marks. */
+function builtPart(
+  part: Part,
+  line: CutLine,
+  mass: (part: Part) => number,
+  after: ReadonlyMap<string, number | null>,
+): BuiltPart {
+  const { mark, name, thickness, width, length } = line;
+  return { ...part, thickness, width, length, mark, name, mass: mass(part), cutAfterStep: after.get(part.id) ?? null };
 }

@@ -18,6 +18,9 @@ import { Bench } from "./joinery/work.ts";
 import { finishJoints } from "./joints.ts";
 import { judge, vanished } from "./judge.ts";
 import { blankBox } from "./lengthening.ts";
+import { makingContext } from "./making/context.ts";
+import { withMaking } from "./making/making.ts";
+import { roughOf } from "./making/rough.ts";
 import { onePerPlace } from "./one-per-place.ts";
 import { finishPart, shapedPiece } from "./parts.ts";
 import { createPlaces, type Places } from "./placing/places.ts";
@@ -124,10 +127,12 @@ function solve(draft: Draft): Outcome<Design> {
     print,
   });
 
-  const finished = [...bench.pieces.values()].flatMap((piece): readonly Part[] => {
+  const shaped = [...bench.pieces.values()].flatMap((piece): readonly Part[] => {
     const own = stockOf(piece.entry);
     return own ? [finishPart(piece, own, places, report, print)] : [];
   });
+  const making = makingContext(stock, measure, { units: draft.units, directory, print, report });
+  const finished = withMaking(shaped, making);
   findings.push(...vanished(finished));
   if (finished.some((part) => isEmpty(part.solid))) return { findings };
   const byId = new Map(finished.map((part) => [part.id, part]));
@@ -164,6 +169,7 @@ function solve(draft: Draft): Outcome<Design> {
     joints,
     groups: expansion.groups,
     ...useOf(draft, { directory, measure, report }),
+    rough: roughOf(draft.rough, making),
   };
   if (!hasErrors(findings)) findings.push(...judge(result, outside, draft, print));
   return hasErrors(findings) ? { findings } : { value: result, findings };

@@ -39,7 +39,7 @@ export const counts: readonly Row[] = [
     "screws that are not on the shopping list",
     stool,
     (r) => {
-      r.purchases.pop();
+      r.purchases = r.purchases.filter((line) => line.section !== "fasteners");
     },
     "purchases add up",
   ],

@@ -45,7 +45,7 @@ export const lists: readonly Row[] = [
     (r) => {
       at(r.blanks, 0).width = 199;
     },
-    "sizes agree",
+    "blanks give the part",
     "placement has the blank's size",
   ],
   [

@@ -2,6 +2,7 @@
 
 import type { BuildRecord } from "../record.ts";
 import { slab } from "./slab.ts";
+import { weigh } from "./weigh.ts";
 import { box } from "./wood.ts";
 
 /**
@@ -26,5 +27,6 @@ export function chipped(side: "front" | "back", ownLine: boolean): BuildRecord {
     last.mark = "C";
     for (const placement of layout.placements) placement.mark = "C";
   }
+  weigh(record);
   return record;
 }

@@ -1,6 +1,7 @@
 /** The rest of a record, worked out from its parts in the plainest way: a line for each mark, a board for each part. */
 import type { Blank, BuildRecord, CutLine, Layout, Part } from "../record.ts";
 import type { V3 } from "../vector.ts";
+import { weigh } from "./weigh.ts";
 import type { Made } from "./wood.ts";
 
 export function complete(made: Made): BuildRecord {
@@ -19,8 +20,14 @@ export function complete(made: Made): BuildRecord {
       quantity: made.fasteners.filter((f) => f.item === item).length,
       unit: "",
     })),
+    ...[...new Set(parts.flatMap((part) => part.edgeBanding.map((band) => band.item)))].map((item) => ({
+      section: "supplies",
+      item,
+      quantity: 1,
+      unit: "m",
+    })),
   ];
-  return {
+  const record: BuildRecord = {
     format: "boardwright-record",
     version: 1,
     compiler: null,
@@ -51,6 +58,8 @@ export function complete(made: Made): BuildRecord {
     pages: [],
     ...made,
   };
+  weigh(record);
+  return record;
 }
 
 const blankId = (part: Part): string => `blank of ${part.id}`;

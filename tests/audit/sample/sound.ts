@@ -3,10 +3,12 @@ import type { BuildRecord } from "../record.ts";
 import { crossed, knob } from "./bored.ts";
 import { chipped } from "./chipped.ts";
 import { type Corner, corner } from "./corner.ts";
+import { banded, fitted } from "./fitted.ts";
 import { frame } from "./frame.ts";
 import { lidded, lowered, underTheLid } from "./lid.ts";
 import { slab } from "./slab.ts";
 import { stool } from "./stool.ts";
+import { weigh } from "./weigh.ts";
 import { box } from "./wood.ts";
 
 type Sound = readonly [what: string, record: () => BuildRecord];
@@ -16,6 +18,7 @@ const but = (what: string, sample: () => BuildRecord, change: (record: BuildReco
   () => {
     const record = sample();
     change(record);
+    weigh(record);
     return record;
   },
 ];
@@ -36,6 +39,8 @@ export const SOUND: readonly Sound[] = [
   but("a tenon too thick by 0.009 mm", frame, (r) => {
     for (const part of r.parts.slice(2)) part.solids[1] = box([20, 15.991, 110], [40, 24, 150]);
   }),
+  ["an upright cut to the piece", fitted],
+  ["bands that are deducted", banded],
   ["a pair of mirror images, each on its line", () => chipped("front", true)],
   ["a part and the same turned, on one line", () => chipped("back", false)],
   beside("a straight drill 30 mm from a wall", { beside: 30, tool: "straight" }),

@@ -18,8 +18,8 @@ test("2x4: everything from the catalogue", () => {
     soldLengths: FEET,
     assumed: false,
     roughThickness: null,
-    // 1000 × 0.36 × 1.08
-    density: 388.8,
+    // 1000 × 0.36 × 1.12
+    density: 403.2,
   });
 });
 

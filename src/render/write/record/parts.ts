@@ -1,6 +1,7 @@
 /** Parts, blanks and the cut list, as the record has them. */
 import type { Solid } from "../../../geometry/index.ts";
 import type { Blank, Build, BuiltPart, CutLine } from "../../../solve/build.ts";
+import { makingOf } from "../../../solve/design/making/plain.ts";
 import type { Axis, Feature } from "../../../solve/design.ts";
 import { printLength } from "../../../units/index.ts";
 import type { Frame } from "./frame.ts";
@@ -11,7 +12,9 @@ const UNIT: Record<Axis, Json> = { across: [1, 0, 0], deep: [0, 1, 0], up: [0, 0
 
 export function partRecords(build: Build, frame: Frame): Json {
   const species = new Map(build.design.stock.map((stock) => [stock.name, stock.species]));
-  const grain = new Map(build.blanks.map((blank) => [blank.part, blank.grain]));
+  const grain = new Map(
+    build.blanks.flatMap((blank) => [blank.part, ...(blank.alsoParts ?? [])].map((id) => [id, blank.grain] as const)),
+  );
   return build.parts.map((part) => ({
     id: part.id,
     mark: part.mark,
@@ -26,11 +29,16 @@ export function partRecords(build: Build, frame: Frame): Json {
     length: millimetres(part.length),
     solids: pieceRecords(part.solid, frame),
     features: part.features.map((feature) => featureRecord(feature, frame)),
-    edgeBanding: [],
+    edgeBanding: makingOf(part).banding.map(({ edge, item, thickness, deducted }) => ({
+      edge,
+      item,
+      thickness: millimetres(thickness),
+      deducted,
+    })),
     goodFace: part.goodFace,
     mass: part.mass,
-    cut: "list",
-    cutAfterStep: null,
+    cut: makingOf(part).cut,
+    cutAfterStep: part.cutAfterStep ?? null,
     slope: {},
   }));
 }
@@ -70,7 +78,7 @@ function featureRecord(feature: Feature, frame: Frame): Json {
 export const blankRecord = (blank: Blank): Json => ({
   id: blank.id,
   part: blank.part,
-  alsoParts: [],
+  alsoParts: blank.alsoParts ?? [],
   stock: blank.stock,
   thickness: millimetres(blank.thickness),
   width: millimetres(blank.width),
@@ -79,7 +87,9 @@ export const blankRecord = (blank: Blank): Json => ({
   why: blank.why,
 });
 
-export function cutLineRecord(line: CutLine, units: "inch" | "mm"): Json {
+export function cutLineRecord(line: CutLine, { design }: Build): Json {
+  const { units } = design;
+  const part = design.parts.find(({ id }) => id === line.parts[0]);
   const sizes = [line.thickness, line.width, line.length];
   const [thickness = 0, width = 0, length = 0] = sizes.map(millimetres);
   return {
@@ -93,7 +103,7 @@ export function cutLineRecord(line: CutLine, units: "inch" | "mm"): Json {
     shown: sizes.map((size) => printLength(size, { units }).text).join(" × "),
     parts: line.parts,
     mirrorOf: line.mirrorOf,
-    cut: "list",
+    cut: part ? makingOf(part).cut : "list",
     notes: line.notes,
   };
 }

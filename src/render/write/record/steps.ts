@@ -31,6 +31,8 @@ function actionRecord(action: Action): Json {
       return { do: action.do, blanks: action.blanks };
     case "machine":
       return { do: action.do, part: action.part, features: action.features, holes: action.holes };
+    case "band":
+      return { do: action.do, part: action.part, edges: action.edges };
     case "add":
       return {
         do: action.do,

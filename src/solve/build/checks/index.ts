@@ -11,8 +11,10 @@ import { leftToPlaneRule } from "./left-to-plane.ts";
 import { mortisesMeetRule } from "./mortises-meet.ts";
 import { nobodySellsThatThicknessRule } from "./nobody-sells-that-thickness.ts";
 import { notMarkedExactlyRule } from "./not-marked-exactly.ts";
+import { oneGoodFaceRule } from "./one-good-face.ts";
 import { seatBendsRule } from "./seat-bends.ts";
 import { shelfSagsRule } from "./shelf-sags.ts";
+import { slabNotFlattenedRule } from "./slab-not-flattened.ts";
 import { wetLumberRule } from "./wet-lumber.ts";
 
 /** Every check of this version. A new one is a file here and a line in this list. */
@@ -28,6 +30,8 @@ const RULES: readonly Rule[] = [
   shelfSagsRule,
   seatBendsRule,
   notMarkedExactlyRule,
+  slabNotFlattenedRule,
+  oneGoodFaceRule,
 ];
 
 /** What every check says, with what the maker accepts marked as that, and the findings that are left. */

@@ -1,7 +1,8 @@
 import { congruence, type Mark, type Shape } from "../../../geometry/index.ts";
-import { toNumber } from "../../../units/rational.ts";
-import { indexOf } from "../../design/space.ts";
-import type { Feature, Hole, Part } from "../../design.ts";
+import { equal, toNumber } from "../../../units/rational.ts";
+import { makingOf } from "../../design/making/plain.ts";
+import { faceAxis, facePosition, indexOf, isFace, middle, normalOf, triple } from "../../design/space.ts";
+import type { Face, Feature, Hole, Part } from "../../design.ts";
 
 /** A part with the holes that are bored at the bench. */
 export interface Finished {
@@ -28,6 +29,13 @@ const featureMark = (feature: Feature): readonly Mark[] => {
   return [{ label: feature.kind, at: at as unknown as Mark["at"], direction: feature.into }];
 };
 
+/** Something that is true of one face. */
+const faceMark = ({ body }: Part, face: Face, label: string): Mark => ({
+  label,
+  at: triple((i) => toNumber(i === faceAxis(face) ? facePosition(body, face) : middle(body, i))),
+  direction: normalOf(face),
+});
+
 export const shapeOf = ({ part, holes }: Finished): Shape => ({
   solid: part.solid,
   frame: {
@@ -35,7 +43,12 @@ export const shapeOf = ({ part, holes }: Finished): Shape => ({
     width: indexOf(part.axes.width),
     thickness: indexOf(part.axes.thickness),
   },
-  marks: [...holes.filter((hole) => hole.atBench).map(holeMark), ...part.features.flatMap(featureMark)],
+  marks: [
+    ...holes.filter((hole) => hole.atBench).map(holeMark),
+    ...part.features.flatMap(featureMark),
+    ...makingOf(part).banding.map((band) => faceMark(part, band.edge, `${band.item} ${band.deducted}`)),
+    ...(part.goodFace !== null && isFace(part.goodFace) ? [faceMark(part, part.goodFace, "good face")] : []),
+  ],
 });
 
 /** Parts that are the same when turned, and the earlier group that each is the mirror image of. In the order given. */
@@ -49,7 +62,7 @@ export function groupAlike(parts: readonly Finished[]): readonly AlikeParts[] {
   for (const finished of parts) {
     const shape = shapeOf(finished);
     const relations = groups.map((group) =>
-      sameStock(group.members[0] as Finished, finished) ? congruence(group.shape, shape) : null,
+      sameMaking(group.members[0] as Finished, finished) ? congruence(group.shape, shape) : null,
     );
     const same = groups[relations.indexOf("same")];
     if (same) same.members.push(finished);
@@ -64,4 +77,16 @@ export function groupAlike(parts: readonly Finished[]): readonly AlikeParts[] {
   return done;
 }
 
-const sameStock = (a: Finished, b: Finished): boolean => a.part.stock === b.part.stock;
+/** From one stock, in one way. */
+function sameMaking({ part: a }: Finished, { part: b }: Finished): boolean {
+  const [p, q] = [makingOf(a), makingOf(b)];
+  const words = ({ goodFace }: Part): string | null => (goodFace !== null && isFace(goodFace) ? "a face" : goodFace);
+  return (
+    a.stock === b.stock &&
+    p.boards === q.boards &&
+    p.layers === q.layers &&
+    p.cut === q.cut &&
+    equal(p.over, q.over) &&
+    words(a) === words(b)
+  );
+}

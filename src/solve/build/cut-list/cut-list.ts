@@ -1,6 +1,6 @@
 import type { Length } from "../../../units/length.ts";
 import { compare } from "../../../units/rational.ts";
-import type { Blank, CutLine } from "../../build.ts";
+import type { CutLine } from "../../build.ts";
 import type { Design, Hole } from "../../design.ts";
 import { type AlikeParts, groupAlike } from "./alike.ts";
 import { markOf } from "./marks.ts";
@@ -41,21 +41,3 @@ export function cutList(design: Design, holes: readonly Hole[], print: (length: 
 
 const first = (group: AlikeParts) => (group.members[0] as AlikeParts["members"][number]).part;
 const falling = (a: PrintedSizes, b: PrintedSizes, size: keyof PrintedSizes): number => compare(b[size], a[size]);
-
-/** A blank for each part, as finished. */
-export function blanksOf(design: Design, lines: readonly CutLine[]): readonly Blank[] {
-  const grainless = new Map(design.stock.map((stock) => [stock.name, stock.grainless ?? false]));
-  return lines
-    .flatMap((line) => line.parts.map((part) => ({ part, line })))
-    .map(({ part, line }, i) => ({
-      id: `b${i + 1}`,
-      part,
-      mark: line.mark,
-      stock: line.stock,
-      thickness: line.thickness,
-      width: line.width,
-      length: line.length,
-      grain: grainless.get(line.stock) ? "free" : "length",
-      why: "as finished",
-    }));
-}

@@ -2,6 +2,8 @@ import { type Board, contents, type Place } from "./place.ts";
 
 /** What layouts are compared by, the most important first; smaller is better throughout. */
 export interface Merit {
+  /** Boards too many under blanks that should come from one. */
+  readonly apart: number;
   readonly cost: number;
   readonly count: number;
   /** Different settings of fence and stop. */
@@ -15,11 +17,23 @@ export function judge(boards: readonly Board[]): Merit {
   for (const board of boards)
     for (const { shape } of contents(board.whole)) settings.add(`rip ${shape.width}`).add(`cross ${shape.length}`);
   return {
+    apart: [...boardsOfAlike(boards).values()].reduce((sum, { size }) => sum + size - 1, 0),
     cost: boards.reduce((sum, board) => sum + board.bin.cost, 0),
     count: boards.length,
     settings: settings.size,
     offcut: -Math.max(...boards.map((board) => largestOffcut(board.whole))),
   };
+}
+
+/** The boards that blanks to be alike lie on, by their common name. */
+export function boardsOfAlike(boards: readonly Board[]): ReadonlyMap<string, ReadonlySet<number>> {
+  const found = new Map<string, Set<number>>();
+  for (const [i, { whole }] of boards.entries())
+    for (const { item } of contents(whole)) {
+      const { alike } = item.blank;
+      if (alike !== undefined) found.set(alike, (found.get(alike) ?? new Set()).add(i));
+    }
+  return found;
 }
 
 const largestOffcut = (place: Place): number =>
@@ -28,7 +42,8 @@ const largestOffcut = (place: Place): number =>
     : Math.max(largestOffcut(place.filled.beside), largestOffcut(place.filled.along));
 
 export const better = (a: Merit, b: Merit): boolean => {
-  const difference = a.cost - b.cost || a.count - b.count || a.settings - b.settings || a.offcut - b.offcut;
+  const difference =
+    a.apart - b.apart || a.cost - b.cost || a.count - b.count || a.settings - b.settings || a.offcut - b.offcut;
   return difference < 0;
 };
 

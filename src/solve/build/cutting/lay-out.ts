@@ -1,4 +1,5 @@
 import type { Finding } from "../../../findings/finding.ts";
+import { alikeNotOnOneSheet } from "../../../findings/rules/alike-not-on-one-sheet.ts";
 import type { Span } from "../../../findings/span.ts";
 import type { Units } from "../../../parse/draft.ts";
 import type { Length } from "../../../units/length.ts";
@@ -6,9 +7,11 @@ import type { Blank, Layout, LayoutProof } from "../../build.ts";
 import type { Stock } from "../../design.ts";
 import { binsOf, usableSize } from "./bins.ts";
 import { fewestBoards } from "./bound.ts";
-import { makeItem } from "./item.ts";
+import { type Item, makeItem } from "./item.ts";
+import { boardsOfAlike, judge } from "./judge.ts";
 import { leastCost } from "./least-cost.ts";
 import { cheapestLengths, isLengthwise } from "./lengthwise.ts";
+import type { Board } from "./place.ts";
 import { prove } from "./prove.ts";
 import { sawBoard } from "./saw-board.ts";
 import { findBoards } from "./search.ts";
@@ -57,9 +60,24 @@ export function layOut(
     const bins = binsOf(each, kerf, trim);
     const bound = fewestBoards(items, usable.width, usable.length, kerf);
     const lengthwise = isLengthwise(items, bins) ? cheapestLengths(items, bins) : undefined;
-    const boards = lengthwise ?? findBoards(items, bins, leastCost(items, bins, bound));
+    const cheapest = lengthwise && judge(lengthwise).apart === 0 ? lengthwise : undefined;
+    const boards = cheapest ?? findBoards(items, bins, leastCost(items, bins, bound));
     layouts.push(...boards.map((board) => sawBoard(board, each, kerf, trim)));
+    findings.push(...tornApart(boards, items, spans, each));
     proof.push(prove({ stock: each, count: boards.length, countBound: bound, kerf, trim, units }));
   }
   return { layouts, proof, findings };
 }
+
+/** Tells of blanks to be alike that lie on more than one board. */
+const tornApart = (
+  boards: readonly Board[],
+  items: readonly Item[],
+  spans: ReadonlyMap<string, Span>,
+  stock: Stock,
+): readonly Finding[] =>
+  [...boardsOfAlike(boards)].flatMap(([name, { size }]) => {
+    if (size < 2) return [];
+    const parts = items.flatMap(({ blank }) => (blank.alike === name ? [blank.part] : []));
+    return [alikeNotOnOneSheet(spans.get(parts[0] ?? "") ?? stock.at, { parts: [...new Set(parts)], boards: size })];
+  });

@@ -3,7 +3,7 @@ import { less, max, min, sign, subtract, ZERO } from "../../../units/rational.ts
 import type { Cut, Layout, Rectangle } from "../../build.ts";
 import type { Stock } from "../../design.ts";
 import { endLoss } from "./bins.ts";
-import type { Board } from "./place.ts";
+import { type Board, contents } from "./place.ts";
 import { saw } from "./saw.ts";
 import type { Trim } from "./trim.ts";
 
@@ -25,7 +25,8 @@ export function sawBoard(board: Board, stock: Stock, kerf: Length, trim: Trim): 
     stock: stock.name,
     kind: stock.form,
     source: "buy",
-    thickness: stock.thickness,
+    // Wood that is planed afterwards is sawn as thick as it is sold.
+    thickness: contents(board.whole)[0]?.item.blank.thickness ?? stock.thickness,
     width,
     length,
     kerf,

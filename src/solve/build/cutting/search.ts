@@ -32,22 +32,32 @@ export function findBoards(items: readonly Item[], bins: readonly Bin[], bound: 
     return tried;
   };
   const openings = bins.toReversed();
+  const some = items.some(({ blank }) => blank.alike !== undefined);
   for (const rule of RULES) {
     if (best !== undefined && effort.spent > FOR_RULES) break;
     const ordered = inOrder(items, rule.order);
-    for (const open of openings) attempt(ordered, open, rule);
+    for (const order of some ? [alikeFirst(ordered), ordered] : [ordered])
+      for (const open of openings) attempt(order, open, rule);
   }
   if (best === undefined) return [];
   let current = best;
   let fill = evenness(current.boards);
   const shuffle = shuffler();
-  while (best.merit.cost > bound && items.length > 1 && effort.spent < LIMIT) {
+  while ((best.merit.cost > bound || best.merit.apart > 0) && items.length > 1 && effort.spent < LIMIT) {
     const open = openings[shuffle.below(openings.length)] ?? current.open;
     const rule = shuffle.below(4) === 0 ? (RULES[shuffle.below(RULES.length)] ?? current.rule) : current.rule;
     const tried = attempt(shuffle.exchanged(current.items), open, rule);
     const filled = evenness(tried.boards);
-    if (tried.merit.cost > current.merit.cost || (tried.merit.cost === current.merit.cost && filled > fill)) continue;
+    const worse = tried.merit.apart - current.merit.apart || tried.merit.cost - current.merit.cost || filled - fill;
+    if (worse > 0) continue;
     [current, fill] = [tried, filled];
   }
   return best.boards;
+}
+
+/** Blanks to be alike one after another at the front, so that one board takes them. */
+function alikeFirst(items: readonly Item[]): readonly Item[] {
+  const names = [...new Set(items.flatMap(({ blank }) => blank.alike ?? []))];
+  const place = ({ blank }: Item): number => (blank.alike === undefined ? names.length : names.indexOf(blank.alike));
+  return items.toSorted((a, b) => place(a) - place(b));
 }

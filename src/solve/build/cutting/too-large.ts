@@ -6,7 +6,7 @@ import { widerThanAnyBoard } from "../../../findings/rules/wider-than-any-board.
 import type { Span } from "../../../findings/span.ts";
 import type { Units } from "../../../parse/draft.ts";
 import type { Length } from "../../../units/length.ts";
-import { compare, less } from "../../../units/rational.ts";
+import { compare, equal, less } from "../../../units/rational.ts";
 import type { Stock } from "../../design.ts";
 import type { Item, Usable } from "./item.ts";
 
@@ -21,7 +21,11 @@ interface Place {
 /** Parts the blanks of which no board or sheet of the stock can give, and what to say of them. */
 export function tooLarge(items: readonly Item[], place: Place): { unfit: ReadonlySet<Item>; findings: Finding[] } {
   const { stock, usable } = place;
-  const thick = items.filter(({ blank }) => less(stock.thickness, blank.thickness));
+  const sold = stock.roughThickness ?? stock.thickness;
+  const thick = items.filter(
+    ({ blank }) =>
+      less(stock.thickness, blank.thickness) && !(blank.why !== "as finished" && equal(blank.thickness, sold)),
+  );
   const large = items.filter(
     (item) => !item.shapes.some((s) => !less(usable.width, s.across) && !less(usable.length, s.along)),
   );

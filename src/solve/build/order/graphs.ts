@@ -1,6 +1,6 @@
 /** Blocking between nodes, each a part or a unit of parts that travel together. */
 import { closedSets, smallestClosed } from "./closed.ts";
-import type { Halves, Parting, Piece } from "./splits.ts";
+import { type Halves, isWaiting, type Parting, type Piece } from "./splits.ts";
 
 /** Parts that are handled as one, in source order. */
 export type Node = readonly number[];
@@ -33,14 +33,18 @@ export function graphsOf(piece: Piece, nodes: readonly Node[]): Graphs {
     };
   });
 
+  const waits = (half: readonly number[]): boolean => partsOf(nodes, half).some((part) => isWaiting(piece, part));
+  const later = (a: readonly number[], b: readonly number[]): boolean =>
+    waits(a) === waits(b) ? first(a) > first(b) : waits(a);
+
   /** Sets that leave in several directions share their halves. */
   const leaving = (body: readonly number[], found: readonly (readonly (readonly number[])[])[]): readonly Leaving[] => {
     const known = new Map<string, Halves>();
     return found.flatMap((sets, d) =>
       sets.flatMap((set) => {
         const rest = body.filter((node) => !set.includes(node));
-        // The smaller half is the one that moves; of equal halves the one that comes later in the source.
-        const swap = rest.length < set.length || (rest.length === set.length && first(rest) > first(set));
+        // The smaller half is the one that moves; of equal halves what is cut to the piece, or comes later in the source.
+        const swap = rest.length < set.length || (rest.length === set.length && later(rest, set));
         const [moving, staying] = swap ? [rest, set] : [set, rest];
         const way = swap ? d : (opposite[d] ?? d);
         const along = directions[way];

@@ -2,6 +2,7 @@
 import { dot } from "../../../geometry/vec.ts";
 import { toMillimetres } from "../../../units/index.ts";
 import type { Tool } from "../../build.ts";
+import { isCutLater } from "../../design/making/plain.ts";
 import type { Design, Direction, Part } from "../../design.ts";
 import type { Blocking } from "./blocking.ts";
 import type { Choices, Made, Refusal, Taken } from "./choices.ts";
@@ -85,7 +86,11 @@ export function splitOf(piece: Piece, parting: Parting, { closing, ...made }: Cl
   const inMotion = new Set(moving);
   const sliding = closing.filter((link) => slides(link, inMotion, along));
   const drives = made.work.flatMap((work) => work.drives);
+  const [only] = moving;
+  const waits = only !== undefined && moving.length === 1 && isWaiting(piece, only);
   const cost = [
+    // What is cut to the piece goes on last: the piece has to stand before it is measured.
+    waits ? 0 : 1,
     drives.reduce((so, { tool, axis }) => so + EFFORT[tool] + (axis ? 1 : 0), 0),
     // What is only screwed or nailed goes on after what is glued: a frame is glued up before a top is screwed to it.
     closing.some(({ joint }) => joint.glue) ? 1 : 0,
@@ -100,6 +105,12 @@ export function splitOf(piece: Piece, parting: Parting, { closing, ...made }: Cl
     direction,
   ];
   return { ...made, halves, along, sliding: sliding.map(({ joint }) => joint.id), cost };
+}
+
+/** Whether a part is cut when the piece tells its size. */
+export function isWaiting({ parts }: Pick<Piece, "parts">, place: number): boolean {
+  const part = parts[place];
+  return part !== undefined && isCutLater(part);
 }
 
 /** Common practice, no source: an easier tool first, and in line rather than leaning. */

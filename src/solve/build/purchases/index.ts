@@ -1,11 +1,12 @@
 import type { Units } from "../../../parse/draft.ts";
 import type { Layout, Purchase } from "../../build.ts";
-import type { Fastener, Joint, Stock } from "../../design.ts";
+import { isGluedUp } from "../../design/making/plain.ts";
+import type { Fastener, Joint, Part, Stock } from "../../design.ts";
 import { woodPurchases } from "./wood.ts";
 
 /**
- * What to buy: sheets and boards as they are laid out, rough boards by volume, fasteners by the piece, glue where a joint is
- * glued. In that order; stock in the order of the plan, fasteners by name. Sandpaper and finish are not worked out.
+ * What to buy: sheets and boards as they are laid out, rough boards by volume, fasteners by the piece, glue where a joint or a
+ * part is glued. In that order; stock in the order of the plan, fasteners by name. Sandpaper and finish are not worked out.
  */
 export function purchases(
   stock: readonly Stock[],
@@ -13,6 +14,7 @@ export function purchases(
   fasteners: readonly Fastener[],
   joints: readonly Joint[],
   units: Units = "inch",
+  parts: readonly Part[] = [],
 ): readonly Purchase[] {
   const wood = stock.flatMap((each) => {
     const own = layouts.filter((layout) => layout.stock === each.name);
@@ -20,7 +22,7 @@ export function purchases(
   });
   const sheets = wood.filter(({ section }) => section === "sheets");
   const boards = wood.filter(({ section }) => section !== "sheets");
-  return [...sheets, ...boards, ...fastenerPurchases(fasteners), ...gluePurchase(joints)];
+  return [...sheets, ...boards, ...fastenerPurchases(fasteners), ...gluePurchase(joints, parts)];
 }
 
 function fastenerPurchases(fasteners: readonly Fastener[]): readonly Purchase[] {
@@ -31,8 +33,8 @@ function fastenerPurchases(fasteners: readonly Fastener[]): readonly Purchase[] 
     .map(([item, quantity]) => plain("fasteners", item, quantity, "piece"));
 }
 
-const gluePurchase = (joints: readonly Joint[]): readonly Purchase[] =>
-  joints.some((joint) => joint.glue) ? [plain("supplies", "wood glue", 1, "bottle")] : [];
+const gluePurchase = (joints: readonly Joint[], parts: readonly Part[]): readonly Purchase[] =>
+  joints.some((joint) => joint.glue) || parts.some(isGluedUp) ? [plain("supplies", "wood glue", 1, "bottle")] : [];
 
 const plain = (section: Purchase["section"], item: string, quantity: number, unit: string): Purchase => ({
   section,

@@ -15,6 +15,10 @@ export interface Work {
   readonly part: (id: string) => Part;
   readonly stock: (name: string) => Stock;
   readonly line: (partId: string) => CutLine;
+  /** kg */
+  readonly mass: (id: string) => number;
+  /** A part's size without the bands that are put on afterwards. */
+  readonly bare: (id: string) => Pick<Blank, "width" | "length">;
   /** "12 3/4 in", with true fractions. */
   readonly print: (length: Length) => string;
 }
@@ -72,3 +76,6 @@ const NUMBERS = [
 ];
 export const numberWord = (n: number): string => NUMBERS[n] ?? String(n);
 export const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
+
+/** Stands for "step 12" until the steps have their numbers. */
+export const stepToken = (unit: string): string => `{step of ${unit}}`;

@@ -2,10 +2,11 @@ import type { Action } from "../../build.ts";
 import type { Direction, Joint } from "../../design.ts";
 import type { Drive } from "../order/plan.ts";
 import { type Copies, copiesOf } from "./copies.ts";
-import { listed, numberWord, pluralOf, type StepDraft, type Work } from "./draft.ts";
+import { listed, numberWord, pluralOf, type StepDraft, stepToken, type Work } from "./draft.ts";
 import { grouped, type Move, type Unit, unitsOf } from "./moves.ts";
 import { squareOf } from "./square.ts";
 import { joiningText } from "./words/joining.ts";
+import { liftCaution } from "./words/lifting.ts";
 
 /** Glue: clamps off after 45 minutes, no strain before the next day (label instructions of PVA glues, 30 to 60 min and 24 h). */
 const CLAMPED = { for: "clamps", minutes: 45 } as const;
@@ -82,7 +83,11 @@ function joiningStep(
         : []),
       ...(n > 1 ? [`Make ${n === 2 ? "two" : numberWord(n)} of these.`] : []),
     ],
-    cautions: [...(glued ? [GLUE_CAUTION] : []), ...(drives.length > 0 ? [SCREW_CAUTION] : [])],
+    cautions: [
+      ...liftCaution(work, first.arriving),
+      ...(glued ? [GLUE_CAUTION] : []),
+      ...(drives.length > 0 ? [SCREW_CAUTION] : []),
+    ],
     reminders: glued ? ["Leave it clamped for 45 minutes, and do not strain it before the next day."] : [],
     actions: everyCopy.flatMap((copy) => [...copy.flatMap((move) => actionsOf(work, move)), ...measuring(work, copy)]),
     shows: {
@@ -194,9 +199,6 @@ export function builtName(move: Move, units: readonly Unit[]): string {
   if (!unit) throw new Error("a body arrives that was never built");
   return unit.named ? unitName(unit.name, 1) : `frame from ${stepToken(unit.name)}`;
 }
-
-/** Stands for "step 12" until the steps have their numbers. */
-export const stepToken = (unit: string): string => `{step of ${unit}}`;
 
 const verbFor = (joints: readonly Joint[]): string => {
   if (joints.some((joint) => joint.glue)) return "Glue up";

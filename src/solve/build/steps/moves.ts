@@ -1,3 +1,4 @@
+import { isCutLater } from "../../design/making/plain.ts";
 import type { Direction } from "../../design.ts";
 import type { Assembly, JointWork, Plan, Union } from "../order/plan.ts";
 import type { Work } from "./draft.ts";
@@ -62,6 +63,8 @@ const nameOf = (assembly: Assembly): string =>
 /** Whether two moves may be described together: the same work, done in the same way from the same side. */
 export function alike(work: Work, a: Move, b: Move): boolean {
   if (a.arrivesBuilt || b.arrivesBuilt) return false;
+  // What is cut to the piece waits until the others stand.
+  if (waits(work, a) !== waits(work, b)) return false;
   // A loose panel goes into its frame while that is glued up, not into one that has set.
   if (isPanel(a) || isPanel(b)) return true;
   const methods = (move: Move): string =>
@@ -75,6 +78,8 @@ export function alike(work: Work, a: Move, b: Move): boolean {
   // One after another in a glue-up, or the same part again: a row of slats.
   return glued ? a.starts || sameWay(a, b) : matesOf(a) === matesOf(b) && (same || nearlySame(work, a, b));
 }
+
+const waits = (work: Work, { arriving }: Move): boolean => arriving.some((id) => isCutLater(work.part(id)));
 
 const isGlued = ({ work }: Move): boolean => work.some(({ joint }) => joint.glue);
 
@@ -97,7 +102,9 @@ const MOST = 4;
 export function grouped(work: Work, { named, moves }: Unit): readonly (readonly Move[])[] {
   // A frame that has a name of its own is glued up in one go, while the glue is open.
   const oneGlueUp =
-    moves.length <= MOST && moves.every((move) => isPanel(move) || (isGlued(move) && !move.arrivesBuilt));
+    moves.length <= MOST &&
+    !moves.some((move) => waits(work, move)) &&
+    moves.every((move) => isPanel(move) || (isGlued(move) && !move.arrivesBuilt));
   if (named && oneGlueUp) return [moves];
   const groups: Move[][] = [];
   for (const move of moves) {

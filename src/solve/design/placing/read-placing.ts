@@ -2,7 +2,7 @@ import type { Finding } from "../../../findings/finding.ts";
 import { betweenWhich } from "../../../findings/rules/between-which.ts";
 import type { BoardSize, Draft, Face, PartDraft, PlaceDraft, Reference } from "../../../parse/draft.ts";
 import type { Length } from "../../../units/length.ts";
-import { add, compare, half, max, min, subtract } from "../../../units/rational.ts";
+import { add, compare, half, max, min, multiply, rational, subtract } from "../../../units/rational.ts";
 import type { Stock } from "../../design.ts";
 import type { Directory } from "../expand/directory.ts";
 import type { Entry } from "../expand/entry.ts";
@@ -189,9 +189,10 @@ export function boardStatements(entry: Entry, stock: Stock, reach: Reach): Board
     role: "extent",
     key: "the stock's thickness",
     at: entry.draft.madeOf?.at ?? entry.at,
-    value: () => stock.thickness,
+    value: () => multiply(stock.thickness, rational(entry.draft.layers?.value ?? 1)),
   });
-  if (stock.width)
+  // What is glued up from boards is as wide as the maker says, not as one of them.
+  if (stock.width && !entry.draft.boards)
     board.set("width", {
       role: "extent",
       key: "the stock's width",

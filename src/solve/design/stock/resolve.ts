@@ -39,6 +39,7 @@ export function resolveStock(draft: StockDraft, evaluate: Evaluate, units: Units
     price: draft.price?.value ?? null,
     ...(bought && { bought }),
     ...(draft.moisture && { moisture: draft.moisture.value }),
+    ...(draft.goodFaces && { goodFaces: draft.goodFaces.value }),
   };
   if (panel !== null || draft.sheet !== undefined) {
     const size = measures.sheet ?? panel?.sheet ?? usualSheet(units, panel?.baltic ?? false);

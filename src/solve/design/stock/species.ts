@@ -59,17 +59,17 @@ export const speciesNames: readonly string[] = [...NAMES.keys()];
 /** The wood of that name; undefined where the table has none. */
 export const findSpecies = (name: string): Species | undefined => NAMES.get(plainName(name));
 
-/** Moisture at which furniture is weighed, %. */
-const MOISTURE_OF_USE = 8;
+/** Moisture at which furniture is weighed, %: that at which the specific gravities are published, so that no volume has to be corrected. */
+const MOISTURE = 12;
 /** kg/m³ of a wood that the table does not know. Common practice, no source. */
 const UNKNOWN = { softwood: 450, hardwood: 650 } as const;
 
 /**
- * kg/m³ at the moisture of use: 1000 G (1 + moisture / 100). Wood Handbook FPL-GTR-190, chapter 4, from memory.
+ * kg/m³ at 12 % moisture: 1000 G (1 + moisture / 100). Wood Handbook FPL-GTR-190, chapter 4, from memory.
  * Without a species, a usual figure for soft or hard wood.
  */
 export function density(species: Species | null, softwood: boolean): number {
   const g = species?.specificGravity?.value;
   if (g === undefined) return softwood ? UNKNOWN.softwood : UNKNOWN.hardwood;
-  return Math.round(1000 * g * (100 + MOISTURE_OF_USE)) / 100;
+  return Math.round(1000 * g * (100 + MOISTURE)) / 100;
 }

@@ -1,12 +1,31 @@
-import type { CutLine } from "../../../build.ts";
-import { called, plural, type Work } from "../draft.ts";
+import { multiply, rational } from "../../../../units/rational.ts";
+import type { Blank } from "../../../build.ts";
+import { sayBand } from "../../../design/making/banding.ts";
+import { makingOf } from "../../../design/making/plain.ts";
+import { faceAxis, indexOf } from "../../../design/space.ts";
+import { called, listed, plural, type Work } from "../draft.ts";
 
-/** What to cut from one stock. */
-export function cuttingText(work: Work, lines: readonly CutLine[]): readonly string[] {
-  const cuts = lines.map((line) => {
-    const first = line.parts[0] as string;
-    const what = line.parts.length === 1 ? called(work, first) : plural(work, first);
-    return `${line.parts.length} ${what}: ${work.print(line.width)} wide, ${work.print(line.length)} long.`;
+/** "the shelf (C)", "two shelves (C)"; without the article or the number: "shelf (C)", "shelves (C)". */
+export function counted(work: Work, ids: readonly string[], article = true): string {
+  if (article) return listed(work, ids);
+  const [first = ""] = ids;
+  return ids.length === 1 ? called(work, first) : plural(work, first);
+}
+
+/** "5 1/8 in wide, 53 in long" */
+export const sized = (work: Work, { width, length }: Pick<Blank, "width" | "length">): string =>
+  `${work.print(width)} wide, ${work.print(length)} long`;
+
+/** The size that a part is cut to. Bands are told apart: nobody marks 5.98 in, but a piece of the band beside the stop gives it. */
+export function cutSize(work: Work, id: string): string {
+  const part = work.part(id);
+  const bands = makingOf(part).banding.filter(({ deducted }) => deducted);
+  const [first] = bands;
+  if (!first) return sized(work, work.bare(id));
+  const less = (["width", "length"] as const).flatMap((size) => {
+    const n = bands.filter(({ edge }) => faceAxis(edge) === indexOf(part.axes[size])).length;
+    const off = sayBand(multiply(first.thickness, rational(n)), work.design.units);
+    return n === 0 ? [] : [`${off} off the ${size}`];
   });
-  return [...cuts, "Write its mark on each part as soon as it is cut. Cut parts of one length against one stop."];
+  return `${sized(work, work.line(id))}, less ${less.join(" and ")} for the bands (lay ${bands.length === 1 ? "a piece" : "pieces"} of the band against fence or stop)`;
 }

@@ -1,18 +1,12 @@
 import type { Action, CutLine } from "../../build.ts";
 import type { Feature, Hole, Part } from "../../design.ts";
 import { called, listed, plural, type StepDraft, type Work } from "./draft.ts";
-import { cuttingText } from "./words/cutting.ts";
+import { ROUTER_CAUTION, SAW_CAUTION, step } from "./making-step.ts";
 import { featureText } from "./words/features.ts";
 import { boringText } from "./words/holes.ts";
 
-const UP = [0, 0, 1] as const;
-const SAW_CAUTION =
-  "Wear eye and ear protection and a dust mask. Use the guards and follow the instructions of your saw; keep hands away from the blade.";
-const ROUTER_CAUTION =
-  "Clamp the work before you cut or bore it. Wear eye protection and follow the instructions of your tools.";
-
-/** Minutes of work, rough (common practice, no source): for each blank, feature, bench-bored hole. */
-const MINUTES = { blank: 4, feature: 8, shape: 10, hole: 1 } as const;
+/** Minutes of work, rough (common practice, no source): for each feature, bench-bored hole. */
+const MINUTES = { feature: 8, shape: 10, hole: 1 } as const;
 
 const isShape = (feature: Feature): boolean =>
   feature.kind === "taper" || feature.kind === "chamfer" || feature.kind === "bevel";
@@ -20,53 +14,12 @@ const isShape = (feature: Feature): boolean =>
 /** The order in which joints are cut while the stock is square: mortises before the tenons that are fitted to them. */
 const FIRST: readonly Feature["kind"][] = ["mortise", "groove", "dado", "rabbet", "half lap", "notch", "tenon"];
 
-/** Cutting to size, one step for each stock; then joints and holes, one for each kind of part; shapes last. */
-export function makingSteps(work: Work): readonly StepDraft[] {
-  return [...cutting(work), ...machining(work), ...boring(work), ...shaping(work)];
-}
-
-function step(
-  kind: StepDraft["kind"],
-  title: string,
-  text: readonly string[],
-  actions: readonly Action[],
-  more: Pick<StepDraft, "bench" | "cautions" | "unit"> & { fresh: readonly string[] },
-): StepDraft {
-  return {
-    kind,
-    title,
-    text,
-    actions,
-    unit: more.unit,
-    bench: more.bench,
-    cautions: more.cautions,
-    copies: 1,
-    up: UP,
-    waits: [],
-    reminders: [],
-    shows: { fresh: more.fresh, present: [], travel: [], fasteners: [] },
-  };
-}
-
-function cutting(work: Work): readonly StepDraft[] {
-  return work.design.stock.flatMap((stock) => {
-    const blanks = work.blanks.filter((blank) => blank.stock === stock.name);
-    if (blanks.length === 0) return [];
-    const lines = work.cutList.filter((line) => line.stock === stock.name);
-    return step(
-      "make",
-      `Cut the parts from ${stock.label}`,
-      cuttingText(work, lines),
-      [{ do: "make", blanks: blanks.map((blank) => blank.id) }],
-      {
-        unit: stock.name,
-        bench: blanks.length * MINUTES.blank,
-        cautions: [SAW_CAUTION],
-        fresh: lines.map((line) => line.parts[0] as string),
-      },
-    );
-  });
-}
+/** Work on parts that have their size: joints and holes, one step for each kind of part; shapes last. */
+export const machiningSteps = (work: Work, lines: readonly CutLine[]): readonly StepDraft[] => [
+  ...machining(work, lines),
+  ...boring(work, lines),
+  ...shaping(work, lines),
+];
 
 /** Which of a part's features and holes a step makes. */
 const machine = (part: Part, features: readonly number[], holes: readonly number[]): Action => ({
@@ -79,8 +32,8 @@ const machine = (part: Part, features: readonly number[], holes: readonly number
 const benchHoles = (work: Work, id: string): readonly number[] =>
   work.plan.holes.flatMap((hole, i) => (hole.part === id && hole.atBench ? [i] : []));
 
-function machining(work: Work): readonly StepDraft[] {
-  return work.cutList.flatMap((line) => {
+function machining(work: Work, lines: readonly CutLine[]): readonly StepDraft[] {
+  return lines.flatMap((line) => {
     const parts = line.parts.map(work.part);
     const first = parts[0] as Part;
     const cut = (part: Part) => part.features.flatMap((feature, i) => (isShape(feature) ? [] : [i]));
@@ -122,8 +75,8 @@ const holesOf = (work: Work, id: string): readonly Hole[] =>
   benchHoles(work, id).map((i) => work.plan.holes[i] as Hole);
 
 /** Parts that have holes but nothing else to cut. */
-function boring(work: Work): readonly StepDraft[] {
-  return work.cutList.flatMap((line) => {
+function boring(work: Work, lines: readonly CutLine[]): readonly StepDraft[] {
+  return lines.flatMap((line) => {
     const parts = line.parts.map(work.part);
     const first = parts[0] as Part;
     const holes = holesOf(work, first.id);
@@ -145,16 +98,16 @@ function boring(work: Work): readonly StepDraft[] {
 }
 
 /** Tapers, chamfers and bevels; kinds of part that are shaped in the same words, such as mirror images, share a step. */
-function shaping(work: Work): readonly StepDraft[] {
+function shaping(work: Work, lines: readonly CutLine[]): readonly StepDraft[] {
   const groups = new Map<string, CutLine[]>();
-  for (const line of work.cutList) {
+  for (const line of lines) {
     const first = work.part(line.parts[0] as string);
     const kinds = [...new Set(first.features.filter(isShape).map((feature) => feature.kind))];
     const text = kinds.flatMap((kind) => featureText(work, first, kind)).join("\n");
     if (text !== "") groups.set(text, [...(groups.get(text) ?? []), line]);
   }
-  return [...groups].map(([text, lines]) => {
-    const parts = lines.flatMap((line) => line.parts).map(work.part);
+  return [...groups].map(([text, alike]) => {
+    const parts = alike.flatMap((line) => line.parts).map(work.part);
     const shapes = (part: Part) => part.features.flatMap((feature, i) => (isShape(feature) ? [i] : []));
     return step(
       "make",
@@ -165,10 +118,10 @@ function shaping(work: Work): readonly StepDraft[] {
       text.split("\n"),
       parts.map((part) => machine(part, shapes(part), [])),
       {
-        unit: (lines[0] as CutLine).mark,
+        unit: (alike[0] as CutLine).mark,
         bench: parts.length * MINUTES.shape,
         cautions: [SAW_CAUTION],
-        fresh: lines.map((line) => line.parts[0] as string),
+        fresh: alike.map((line) => line.parts[0] as string),
       },
     );
   });

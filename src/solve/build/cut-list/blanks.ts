@@ -1,0 +1,141 @@
+/** What the saw cuts for each part: as finished, or with what is left over it. */
+
+import {
+  add,
+  divide,
+  equal,
+  inches,
+  less,
+  max,
+  min,
+  multiply,
+  rational,
+  roundTo,
+  subtract,
+  sum,
+  ZERO,
+} from "../../../units/index.ts";
+import type { Length } from "../../../units/length.ts";
+import type { Blank, CutLine } from "../../build.ts";
+import { isGluedUp, makingOf } from "../../design/making/plain.ts";
+import { USUAL_ROUGH } from "../../design/making/rough.ts";
+import { stripOf, stripsOf } from "../../design/making/together.ts";
+import { faceAxis, indexOf } from "../../design/space.ts";
+import type { Design, Part, Rough, Stock } from "../../design.ts";
+
+type Sizes = Pick<Blank, "width" | "length">;
+type Sawn = Omit<Blank, "id" | "part" | "mark" | "stock" | "grain">;
+
+/** Boards sold dressed have round edges: so much of their width, in all, is lost to joint them. Common practice, no source. */
+const ROUND_EDGES = inches(1, 2);
+
+/** In the order of the cut list. A strip stands where its first part does. */
+export function blanksOf(design: Design, lines: readonly CutLine[]): readonly Blank[] {
+  const stocks = new Map(design.stock.map((stock) => [stock.name, stock]));
+  const lineOf = new Map(lines.flatMap((line) => line.parts.map((id) => [id, line] as const)));
+  const parts = new Map(design.parts.map((part) => [part.id, part]));
+  const strips = new Map(
+    [...stripsOf(design.parts).values()].flatMap((members) => {
+      const strip = stripOf(members);
+      return strip ? members.map((part) => [part.id, strip] as const) : [];
+    }),
+  );
+  const done = new Set<string>();
+  const blanks = lines
+    .flatMap((line) => line.parts)
+    .flatMap((id): readonly Omit<Blank, "id">[] => {
+      const [part, line] = [parts.get(id), lineOf.get(id)];
+      const stock = line && stocks.get(line.stock);
+      if (!part || !line || !stock || done.has(id)) return [];
+      const { alike } = makingOf(part);
+      const common = {
+        part: id,
+        mark: line.mark,
+        stock: stock.name,
+        grain: stock.grainless ? ("free" as const) : ("length" as const),
+        ...(alike === null ? {} : { alike }),
+      };
+      const strip = strips.get(id);
+      if (!strip) return sawn(design, part, line, stock).map((blank) => ({ ...common, ...blank }));
+      const row = strip.parts.map((member) => {
+        done.add(member.id);
+        const own = lineOf.get(member.id) as CutLine;
+        return { id: member.id, mark: own.mark, blank: sawn(design, member, own, stock)[0] as Sawn };
+      });
+      const [first, ...others] = row.map((member) => member.id);
+      const marks = [...new Set(row.map(({ mark }) => mark))].join(" + ");
+      const whole = inOneStrip(
+        row.map(({ blank }) => blank),
+        strip.along,
+        design.kerf,
+      );
+      return [{ ...common, part: first as string, alsoParts: others, mark: marks, ...whole }];
+    });
+  return blanks.map((blank, i) => ({ id: `b${i + 1}`, ...blank }));
+}
+
+/** Whether wood of a stock is left over its size before it is planed: the plan says so, or some of it is glued up. */
+export const isMilled = (design: Design, stock: Stock): boolean =>
+  stock.form === "board" &&
+  ((design.rough ?? null) !== null || design.parts.some((part) => part.stock === stock.name && isGluedUp(part)));
+
+/** What a board of a stock measures when it is sawn: as sold where it is planed afterwards. */
+export const sawnThickness = (design: Design, stock: Stock): Length =>
+  isMilled(design, stock) && stock.roughThickness ? stock.roughThickness : stock.thickness;
+
+export const allowances = (design: Design): Rough => design.rough ?? USUAL_ROUGH[design.units];
+
+/** The printed size without the bands that are put on afterwards. */
+export function bareSize(part: Part, { width, length }: Sizes): Sizes {
+  const bands = (axis: "width" | "length"): Length =>
+    sum(
+      makingOf(part)
+        .banding.filter(({ edge, deducted }) => deducted && faceAxis(edge) === indexOf(part.axes[axis]))
+        .map(({ thickness }) => thickness),
+    );
+  return { width: subtract(width, bands("width")), length: subtract(length, bands("length")) };
+}
+
+function sawn(design: Design, part: Part, line: CutLine, stock: Stock): readonly Sawn[] {
+  const { layers, cut, over } = makingOf(part);
+  const bare = bareSize(part, line);
+  const each = divide(part.thickness, rational(layers));
+  const board = sawnThickness(design, stock);
+  // What is thicker than its stock stays so, and is told with the layout.
+  const thickness = less(stock.thickness, each) ? each : board;
+  if (isGluedUp(part)) return gluedUp(design, part, bare, stock, thickness);
+  const milled = isMilled(design, stock);
+  const rough = allowances(design)[equal(part.thickness, line.width) ? "legs" : "parts"];
+  const more = (by: Length): Length => max(milled ? by : ZERO, over);
+  // A board that is used in its full width cannot be sawn wider.
+  const widest = max(bare.width, stock.form === "board" ? stock.soldWidth : add(bare.width, over));
+  const width = min(add(bare.width, more(rough.wider)), widest);
+  const why = cut === "list" ? (milled || !equal(thickness, line.thickness) ? "rough" : "as finished") : "cut later";
+  return [{ thickness, width, length: add(bare.length, more(rough.longer)), why }];
+}
+
+/** The boards of a slab: its width and what is left over it shared out, each board wider for its edges. Layers of a sheet are all as large. */
+function gluedUp(design: Design, part: Part, bare: Sizes, stock: Stock, thickness: Length): readonly Sawn[] {
+  const { boards, layers, over } = makingOf(part);
+  const { slabs } = allowances(design);
+  const wide = add(bare.width, max(slabs.wider, over));
+  const length = add(bare.length, max(stock.form === "sheet" ? slabs.wider : slabs.longer, over));
+  const jointed = roundTo(divide(wide, rational(boards)), design.precision, "up");
+  const dressed = !design.rough && stock.form === "board" && stock.roughThickness === null;
+  const edges = dressed ? max(slabs.eachBoardWider, ROUND_EDGES) : slabs.eachBoardWider;
+  const one: Sawn =
+    boards === 1
+      ? { thickness, width: wide, length, why: "glue-up" }
+      : { thickness, width: add(jointed, edges), length, why: "glue-up", jointed };
+  return Array.from({ length: boards * layers }, () => one);
+}
+
+/** Parts side by side with the kerfs that part them. */
+function inOneStrip(row: readonly Sawn[], along: "length" | "width", kerf: Length): Sawn {
+  const [first] = row as [Sawn];
+  const kerfs = multiply(kerf, rational(row.length - 1));
+  const total = (size: "length" | "width"): Length =>
+    size === along ? add(sum(row.map((blank) => blank[size])), kerfs) : row.map((blank) => blank[size]).reduce(max);
+  const why = row.find((blank) => blank.why !== "as finished")?.why ?? "as finished";
+  return { thickness: first.thickness, width: total("width"), length: total("length"), why };
+}

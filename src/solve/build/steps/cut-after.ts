@@ -1,0 +1,106 @@
+/** After which step the parts around a part stand, so that it can be measured. */
+import type { Finding } from "../../../findings/finding.ts";
+import { noPieceToMeasure } from "../../../findings/rules/no-piece-to-measure.ts";
+import type { LaterCut, Step } from "../../build.ts";
+import { partsAt } from "../../design/making/neighbours.ts";
+import { isCutLater } from "../../design/making/plain.ts";
+import { faceOf, indexOf } from "../../design/space.ts";
+import type { Part } from "../../design.ts";
+import type { Work } from "./draft.ts";
+import { measureTexts } from "./words/measuring.ts";
+
+export interface CutAfter {
+  /** For each part that is cut to the piece: the step after which it may be, if any. */
+  readonly after: ReadonlyMap<string, number | null>;
+  readonly later: readonly LaterCut[];
+  readonly findings: readonly Finding[];
+}
+
+export function cutAfter(work: Work, steps: readonly Step[]): CutAfter {
+  const findings: Finding[] = [];
+  const after = new Map<string, number | null>();
+  for (const part of work.design.parts) {
+    if (!isCutLater(part)) continue;
+    const { standing, missing } = aroundWhenUsed(work, part, steps);
+    if (missing.length > 0 || standing.length === 0)
+      findings.push(noPieceToMeasure(part.at, { part: part.id, bounds: missing.map(({ id }) => id) }));
+    after.set(part.id, firstTogether(standing, steps));
+  }
+  const later = work.cutList.flatMap((line): readonly LaterCut[] => {
+    const [first] = line.parts;
+    if (first === undefined || !after.has(first)) return [];
+    const numbers = line.parts.flatMap((id) => after.get(id) ?? []);
+    const cut = steps.find((step) => step.unit === `cut ${line.mark}`);
+    return [
+      {
+        mark: line.mark,
+        after: numbers.length === 0 ? null : Math.min(...numbers),
+        step: cut?.number ?? 0,
+        measure: measureTexts(work, work.part(first)),
+      },
+    ];
+  });
+  return { after, later, findings };
+}
+
+/** What bounds a part: what it is joined to, and what lies at its edges and ends. */
+function boundsOf(work: Work, part: Part) {
+  const sides = (["length", "width"] as const).map((size) =>
+    [false, true].map((high) => partsAt(faceOf(indexOf(part.axes[size]), high), part, work.design.parts)),
+  );
+  const mates = work.design.joints
+    .filter((joint) => joint.parts.includes(part.id))
+    .map((joint) => work.part(joint.parts.find((id) => id !== part.id) as string));
+  return { sides, mates, all: [...new Set([...mates, ...sides.flat(2)])] };
+}
+
+/**
+ * Which of them are in the body that the part is added to; and what is missing there: parts that it is joined to, unless they wait
+ * themselves, and those of a side of which none is there, where both sides have some.
+ */
+function aroundWhenUsed(work: Work, part: Part, steps: readonly Step[]) {
+  const { sides, mates, all } = boundsOf(work, part);
+  const body = bodyBefore(part.id, steps);
+  const standing = all.filter(({ id }) => body.has(id));
+  const absent = sides
+    .filter((pair) => pair.every((parts) => parts.length > 0))
+    .flat()
+    .filter((parts) => !parts.some(({ id }) => body.has(id)))
+    .flat();
+  const unjoined = mates.filter((mate) => !body.has(mate.id) && !isCutLater(mate));
+  return { standing, missing: [...new Set([...absent, ...unjoined])] };
+}
+
+type Bodies = readonly ReadonlySet<string>[];
+
+/** Bodies after the `add` actions of a step. */
+function grown(bodies: Bodies, step: Step): Bodies {
+  return step.actions.reduce((so: Bodies, action) => {
+    if (action.do !== "add") return so;
+    const named = [...action.parts, ...action.to];
+    const touched = so.filter((body) => named.some((id) => body.has(id)));
+    const whole = new Set([...touched.flatMap((body) => [...body]), ...action.parts]);
+    return [...so.filter((body) => !touched.includes(body)), whole];
+  }, bodies);
+}
+
+/** The body that a part is added to, as it stands before that step; empty where the part begins one. */
+function bodyBefore(id: string, steps: readonly Step[]): ReadonlySet<string> {
+  let bodies: Bodies = [];
+  for (const step of steps) {
+    const add = step.actions.find((action) => action.do === "add" && action.parts.includes(id));
+    if (add?.do === "add") return bodies.find((body) => add.to.some((other) => body.has(other))) ?? new Set();
+    bodies = grown(bodies, step);
+  }
+  return new Set();
+}
+
+function firstTogether(parts: readonly Part[], steps: readonly Step[]): number | null {
+  if (parts.length === 0) return null;
+  let bodies: Bodies = [];
+  for (const step of steps) {
+    bodies = grown(bodies, step);
+    if (bodies.some((body) => parts.every(({ id }) => body.has(id)))) return step.number;
+  }
+  return null;
+}

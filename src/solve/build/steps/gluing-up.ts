@@ -1,0 +1,92 @@
+/** Slabs and built-up panels: glued up first of all, flattened the day after, then cut to size. */
+import { inches, less, subtract, toInches } from "../../../units/index.ts";
+import type { Blank, CutLine } from "../../build.ts";
+import { isCutLater, isGluedUp, makingOf } from "../../design/making/plain.ts";
+import { capital, listed, type StepDraft, type Work } from "./draft.ts";
+import { laterToken } from "./fitting.ts";
+import { SAW_CAUTION, step } from "./making-step.ts";
+import { cutSize } from "./words/cutting.ts";
+import { liftCaution } from "./words/lifting.ts";
+
+/** Label instructions of PVA glues: clamped 30 to 60 minutes, no stress for 24 hours. */
+const CLAMPED = { for: "clamps", minutes: 45 } as const;
+const FLAT = { for: "glue before flattening", minutes: 24 * 60 } as const;
+const CAUTION = "Have the clamps set and try everything dry before you spread glue: it grabs within minutes.";
+/** Minutes (common practice, no source): to joint and glue a board or a layer, to flatten a slab. */
+const MINUTES = { board: 15, flatten: 45 } as const;
+
+const gluedLines = (work: Work): readonly CutLine[] =>
+  work.cutList.filter((line) => isGluedUp(work.part(line.parts[0] as string)));
+const blankOf = (work: Work, id: string): Blank => work.blanks.find(({ part }) => part === id) as Blank;
+
+export function gluingUpSteps(work: Work): readonly StepDraft[] {
+  return gluedLines(work).map((line) => {
+    const [first] = line.parts as [string, ...string[]];
+    const { boards, layers } = makingOf(work.part(first));
+    const blank = blankOf(work, first);
+    const lift = liftCaution(work, line.parts.slice(0, 1));
+    return step(
+      "glue-up",
+      `Glue up ${listed(work, line.parts)}`,
+      [
+        ...(blank.jointed ? edgeText(work, blank, boards) : []),
+        ...(layers > 1 ? faceText(layers) : []),
+        ...(line.parts.length > 1 ? ["Glue up one after another."] : []),
+      ],
+      [],
+      {
+        unit: line.mark,
+        bench: line.parts.length * boards * layers * MINUTES.board,
+        cautions: [CAUTION, ...lift],
+        waits: [CLAMPED, FLAT],
+        reminders: [
+          "Take the clamps off after 45 minutes, and leave the work until the next day: flattened sooner, the joints sink later and show as lines.",
+        ],
+        fresh: [first],
+      },
+    );
+  });
+}
+
+/** ceil((length − 4) / 8) + 1 clamps for a slab, every other one above (common practice, no source). */
+export const slabClamps = (length: Blank["length"]): number =>
+  less(length, inches(4)) ? 1 : Math.ceil(toInches(subtract(length, inches(4))) / 8) + 1;
+
+function edgeText(work: Work, blank: Blank, boards: number): readonly string[] {
+  return [
+    `Lay the ${boards} boards side by side as they look best, and mark a triangle over all of them. Plane their edges until they close without light between them; each is about ${work.print(blank.jointed as Blank["length"])} wide then.`,
+    `Put ${slabClamps(blank.length)} clamps over the length, one under and the next above, with waxed cauls across the ends. Try it dry. Then spread glue on one edge of each joint and draw the clamps up from the middle, pressing the boards level as you go.`,
+  ];
+}
+
+const faceText = (layers: number): readonly string[] => [
+  `Spread glue evenly over the whole face between the ${layers} layers, lay them together, and drive two brads into the waste so that they do not slide. Clamp all round and press the middle down with cauls.`,
+];
+
+/** Kind by kind: flat and to thickness, and to size where it need not wait for the piece. */
+export function flatteningSteps(work: Work): readonly StepDraft[] {
+  return gluedLines(work).map((line) => {
+    const [first] = line.parts as [string, ...string[]];
+    const part = work.part(first);
+    const later = isCutLater(part);
+    const slab = work.stock(line.stock).form === "board";
+    const what = listed(work, line.parts);
+    const size = `${slab ? `${work.print(line.thickness)} thick, ` : ""}${cutSize(work, first)}`;
+    return step(
+      "mill",
+      slab ? `Flatten ${what}${later ? "" : ", then cut to size"}` : `Trim ${what}${later ? " straight" : " to size"}`,
+      [
+        ...(slab
+          ? [
+              `Scrape off the glue, plane one face flat across the joints, and work the other parallel to it, ${work.print(line.thickness)} thick.`,
+            ]
+          : []),
+        later
+          ? `Straighten one edge. It is cut to size in ${laterToken(line.mark)}.`
+          : capital(`cut ${line.parts.length === 1 ? "it" : "each"} square: ${size}.`),
+      ],
+      [],
+      { unit: line.mark, bench: line.parts.length * MINUTES.flatten, cautions: [SAW_CAUTION], fresh: [first] },
+    );
+  });
+}

@@ -1,0 +1,37 @@
+import type { Action } from "../../build.ts";
+import type { StepDraft } from "./draft.ts";
+
+const UP = [0, 0, 1] as const;
+export const SAW_CAUTION =
+  "Wear eye and ear protection and a dust mask. Use the guards and follow the instructions of your saw; keep hands away from the blade.";
+export const ROUTER_CAUTION =
+  "Clamp the work before you cut or bore it. Wear eye protection and follow the instructions of your tools.";
+
+/** A step in which nothing is joined. */
+export function step(
+  kind: StepDraft["kind"],
+  title: string,
+  text: readonly string[],
+  actions: readonly Action[],
+  more: Pick<StepDraft, "bench" | "cautions" | "unit"> &
+    Partial<Pick<StepDraft, "waits" | "reminders" | "up">> & {
+      readonly fresh: readonly string[];
+      /** What stands around it already. */
+      readonly present?: readonly string[];
+    },
+): StepDraft {
+  return {
+    kind,
+    title,
+    text,
+    actions,
+    unit: more.unit,
+    bench: more.bench,
+    cautions: more.cautions,
+    copies: 1,
+    up: more.up ?? UP,
+    waits: more.waits ?? [],
+    reminders: more.reminders ?? [],
+    shows: { fresh: more.fresh, present: more.present ?? [], travel: [], fasteners: [] },
+  };
+}

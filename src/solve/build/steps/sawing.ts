@@ -1,0 +1,76 @@
+import type { Blank, CutLine } from "../../build.ts";
+import { isCutLater, isGluedUp, makingOf } from "../../design/making/plain.ts";
+import type { Part, Stock } from "../../design.ts";
+import { capital, type StepDraft, type Work } from "./draft.ts";
+import { laterToken } from "./fitting.ts";
+import { SAW_CAUTION, step } from "./making-step.ts";
+import { counted, cutSize, sized } from "./words/cutting.ts";
+
+/** Minutes for each blank (common practice, no source). */
+const BLANK = 4;
+
+/** Sawing from boards and sheets, a step for each stock. What the piece has yet to tell is left as the layout has it. */
+export function sawingSteps(work: Work): readonly StepDraft[] {
+  return work.design.stock.flatMap((stock) => {
+    const blanks = work.blanks.filter((blank) => blank.stock === stock.name);
+    const now = blanks.filter((blank) => !waits(work, blank));
+    const lines = work.cutList.filter((line) => line.stock === stock.name);
+    if (now.length === 0) return [];
+    const rough = stock.form === "board" && now.some(({ why }) => why === "rough" || why === "glue-up");
+    const fresh = lines.map((line) => line.parts[0] as string).filter((id) => !isLater(work, id));
+    return step(
+      "make",
+      rough ? `Saw the rough pieces from ${stock.label}` : `Cut the parts from ${stock.label}`,
+      sawingText(work, stock, lines, blanks),
+      [{ do: "make", blanks: now.map((blank) => blank.id) }],
+      { unit: stock.name, bench: now.length * BLANK, cautions: [SAW_CAUTION], fresh },
+    );
+  });
+}
+
+const isLater = (work: Work, id: string): boolean => isCutLater(work.part(id)) && !isGluedUp(work.part(id));
+/** Boards to be glued up are sawn at once, also for what is cut to size later. */
+export const waits = (work: Work, blank: Blank): boolean => isLater(work, blank.part);
+
+function sawingText(work: Work, stock: Stock, lines: readonly CutLine[], blanks: readonly Blank[]): readonly string[] {
+  const strips = blanks.filter((blank) => blank.alsoParts && !waits(work, blank));
+  const inStrips = new Set(strips.flatMap((blank) => [blank.part, ...(blank.alsoParts ?? [])]));
+  const cuts = lines.flatMap((line) => {
+    const [first] = line.parts as [string, ...string[]];
+    if (isLater(work, first)) return [];
+    const parts = line.parts.filter((id) => !inStrips.has(id));
+    const blank = blanks.find(({ part }) => part === parts[0]);
+    return blank ? [lineText(work, line, parts, blank)] : [];
+  });
+  const later = lines.filter((line) => isLater(work, line.parts[0] as string));
+  return [
+    ...cuts,
+    ...strips.map((blank) => stripText(work, blank)),
+    ...later.map(
+      (line) =>
+        `Leave the wood for ${counted(work, line.parts)} as large as the layout has it: ${line.parts.length === 1 ? "it is" : "they are"} cut to size in ${laterToken(line.mark)}.`,
+    ),
+    `Write its mark on each ${stock.form === "board" && blanks.some(({ why }) => why !== "as finished") ? "piece" : "part"} as soon as it is cut. Cut parts of one length against one stop.`,
+  ];
+}
+
+function lineText(work: Work, line: CutLine, parts: readonly string[], blank: Blank): string {
+  const part = work.part(parts[0] as string);
+  if (blank.why === "glue-up")
+    return `${capital(piecesOf(part, parts.length))} for ${counted(work, parts)}: ${sized(work, blank)}.`;
+  const over = makingOf(part).cut === "over" ? `, ${work.print(makingOf(part).over)} over its size` : "";
+  const size = blank.why === "as finished" ? cutSize(work, part.id) : sized(work, blank);
+  return `${parts.length} ${counted(work, line.parts, false)}: ${size}${over}.`;
+}
+
+function piecesOf(part: Part, copies: number): string {
+  const { boards, layers } = makingOf(part);
+  const n = boards * layers * copies;
+  return `${n} ${boards > 1 ? "boards" : "layers"}`;
+}
+
+function stripText(work: Work, blank: Blank): string {
+  const ids = [blank.part, ...(blank.alsoParts ?? [])];
+  const order = ids.map((id) => work.line(id).mark).join(", ");
+  return `One strip for ${counted(work, ids)}: ${sized(work, blank)}. Mark a triangle over the whole strip, then cut the parts from it in the order ${order}.`;
+}

@@ -1,0 +1,60 @@
+/** Where a part is measured that is cut to the piece, and what is taken off. */
+import { add, type Length, less, subtract, sum, ZERO } from "../../../../units/index.ts";
+import { sayBand } from "../../../design/making/banding.ts";
+import { partsAt } from "../../../design/making/neighbours.ts";
+import { makingOf } from "../../../design/making/plain.ts";
+import { type AxisIndex, faceAxis, faceOf, facePosition, indexOf } from "../../../design/space.ts";
+import type { Part } from "../../../design.ts";
+import { called, type Work } from "../draft.ts";
+
+export function measureTexts(work: Work, part: Part): readonly string[] {
+  return (["length", "width"] as const).map((size) => {
+    const name = size === "length" ? "Length" : "Width";
+    const expected = work.print(work.line(part.id)[size]);
+    const axis = indexOf(part.axes[size]);
+    const between = roomAt(work, part, axis);
+    const bands = bandsOff(work, part, axis);
+    if (between === null) return `${name}: ${expected}, from the list${bands}.`;
+    const other = indexOf(part.axes[size === "length" ? "width" : "length"]);
+    const places = `at the ${faceOf(other, false)} and at the ${faceOf(other, true)}`;
+    return `${name}: expected ${expected}. Measure from the ${between.low} to the ${between.high}, ${places}; cut to the smaller${bands}${changes(work, between)}.`;
+  });
+}
+
+interface Room {
+  readonly low: string;
+  readonly high: string;
+  readonly play: Length;
+  /** What is let in at both ends together. */
+  readonly letIn: Length;
+}
+
+/** What bounds the part on both sides in one direction; null where nothing does on one of them. */
+function roomAt(work: Work, part: Part, axis: AxisIndex): Room | null {
+  const [low, high] = [false, true].map((side) => {
+    const face = faceOf(axis, side);
+    const [near] = partsAt(face, part, work.design.parts);
+    return near && { near, at: facePosition(near.body, faceOf(axis, !side)) };
+  });
+  if (!low || !high) return null;
+  const { body, blank } = part;
+  return {
+    low: called(work, low.near.id),
+    high: called(work, high.near.id),
+    play: add(subtract(body.low[axis], low.at), subtract(high.at, body.high[axis])),
+    letIn: add(subtract(body.low[axis], blank.low[axis]), subtract(blank.high[axis], body.high[axis])),
+  };
+}
+
+/** What the bands at both ends of a direction take off. */
+function bandsOff(work: Work, part: Part, axis: AxisIndex): string {
+  const own = makingOf(part).banding.filter(({ edge, deducted }) => deducted && faceAxis(edge) === axis);
+  if (own.length === 0) return "";
+  const off = sayBand(sum(own.map(({ thickness }) => thickness)), work.design.units);
+  return `, less ${off} for the ${own.length === 1 ? "band" : "bands"}`;
+}
+
+function changes(work: Work, { play, letIn }: Room): string {
+  const off = less(ZERO, play) ? `, less ${work.print(play)} of play` : "";
+  return less(ZERO, letIn) ? `${off}, and add ${work.print(letIn)} for what is let in` : off;
+}
