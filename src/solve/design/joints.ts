@@ -3,14 +3,17 @@ import { headNotInJoint } from "../../findings/rules/head-not-in-joint.ts";
 import { jointDoesNotTouch } from "../../findings/rules/joint-does-not-touch.ts";
 import { partsOverlap } from "../../findings/rules/parts-overlap.ts";
 import { contact, distance, overlapDepth } from "../../geometry/index.ts";
-import type { Method } from "../../parse/draft.ts";
+import type { JointDraft, Method } from "../../parse/draft.ts";
 import { type Length, TOLERANCE } from "../../units/length.ts";
 import { rational } from "../../units/rational.ts";
-import type { Joint, Part } from "../design.ts";
+import type { Box, Joint, Part } from "../design.ts";
 import type { Directory } from "./expand/directory.ts";
-import { fasten, fasteningOf, siteOf } from "./fastening/fasten.ts";
+import { fasten, openSiteOf, siteOf } from "./fastening/fasten.ts";
+import { fasteningOf } from "./fastening/methods.ts";
+import { moverOf, stillOf } from "./fastening/movement.ts";
 import type { FasteningContext, Member } from "./fastening/site.ts";
 import type { Jointed } from "./joinery/work.ts";
+import { common } from "./space.ts";
 
 /** Methods that are glued when nothing is said. */
 const GLUED: readonly Method[] = ["glue", "dowels", "mortise and tenon", "half lap", "dado", "rabbet"];
@@ -27,64 +30,81 @@ export const finishJoints = (
   jointed: readonly Jointed[],
   parts: ReadonlyMap<string, Part>,
   context: JointsContext,
-): readonly Joint[] => jointed.flatMap((each) => finishJoint(each, parts, context) ?? []);
+): readonly Joint[] => {
+  const areas = (draft: JointDraft): readonly Box[] =>
+    jointed
+      .filter(({ joining }) => joining.draft === draft)
+      .map(({ joining: { join, to } }) => common(context.member(join.id).body, context.member(to.id).body));
+  return jointed.flatMap((each) => finishJoint(each, () => areas(each.joining.draft), parts, context) ?? []);
+};
 
 function finishJoint(
   { joining, insertion, gap }: Jointed,
+  areas: () => readonly Box[],
   parts: ReadonlyMap<string, Part>,
   context: JointsContext,
 ): Joint | null {
   const { draft, id } = joining;
   const [join, to] = [parts.get(joining.join.id), parts.get(joining.to.id)];
   if (!join || !to) return null;
+  const method = fasteningOf(draft);
   const contacts = contact(join.solid, to.solid);
-  if (contacts.length === 0) {
-    const apart = distance(join.solid, to.solid);
-    const inside = overlapDepth(join.solid, to.solid);
-    if (inside > TOLERANCE) {
-      const by = context.print(rational(Math.round(inside)));
-      context.report(
-        partsOverlap(
-          joining.to.at,
-          { first: join.id, second: to.id, by },
-          { also: [{ at: draft.at, label: "joined here" }] },
-        ),
-      );
-      return null;
-    }
-    context.report(
-      jointDoesNotTouch(draft.at, {
-        join: join.id,
-        to: to.id,
-        apart: apart > 0 ? context.print(rational(Math.round(apart))) : null,
-      }),
-    );
+  if (contacts.length === 0 && !method?.rests) {
+    reportApart(joining, join, to, context);
     return null;
   }
   const glue = draft.glue?.value ?? GLUED.includes(draft.with.value);
-  const head = headOf(joining, context);
-  if (!head) return null;
-  const method = fasteningOf(draft);
-  const [headed, holding] = head === join.id ? [join, to] : [to, join];
-  const site =
-    method && siteOf(id, draft, context.member(headed.id), context.member(holding.id), contacts, headed === join);
+  const [first, second] = [context.member(join.id), context.member(to.id)];
+  // A method that lets wood move has its heads in the narrower part.
+  const narrower = moverOf(first, second) === first ? second : first;
+  const usual = method?.moves && draft.with.value !== "screws" ? narrower : first;
+  const headed = headOf(joining, usual.id, context);
+  if (!headed) return null;
+  const [head, hold] = headed === first.id ? [first, second] : [second, first];
+  const site = method?.rests
+    ? openSiteOf(id, draft, head, hold)
+    : method && siteOf(id, draft, head, hold, contacts, head === first);
+  const still = site && method?.moves ? stillOf(draft, hold, site.axis, areas(), context) : null;
+  const fastened = method && site && (still || !method.moves) ? fasten(method, { ...site, still }, context) : [];
+  const free = fastened.some(({ fasteners }) => fasteners.some(({ slack }) => slack !== undefined));
   return {
     id,
     at: draft.at,
     parts: [join.id, to.id],
-    kind: draft.with.value === "groove" && !glue ? "floating" : "fixed",
+    kind: method?.rests ? "resting" : free ? "sliding" : draft.with.value === "groove" && !glue ? "floating" : "fixed",
     method: draft.with.value,
     glue,
     gap,
+    ...(still && { still }),
     contact: contacts,
     insertion,
-    arrangements: method && site ? fasten(method, site, context) : [],
+    arrangements: fastened,
   };
 }
 
-/** The part under the head: the joined one, or whichever side `from` names. */
-function headOf({ draft, join, to }: Jointed["joining"], context: JointsContext): string | null {
-  if (!draft.from) return join.id;
+/** Parts that were joined and do not touch: they lie in each other, or apart. */
+function reportApart({ draft, to: mate }: Jointed["joining"], join: Part, to: Part, context: JointsContext): void {
+  const { report, print } = context;
+  const inside = overlapDepth(join.solid, to.solid);
+  if (inside > TOLERANCE) {
+    const by = print(rational(Math.round(inside)));
+    const names = { first: join.id, second: to.id, by };
+    report(partsOverlap(mate.at, names, { also: [{ at: draft.at, label: "joined here" }] }));
+    return;
+  }
+  const apart = distance(join.solid, to.solid);
+  report(
+    jointDoesNotTouch(draft.at, {
+      join: join.id,
+      to: to.id,
+      apart: apart > 0 ? print(rational(Math.round(apart))) : null,
+    }),
+  );
+}
+
+/** The part under the head: the usual one, or whichever side `from` names. */
+function headOf({ draft, join, to }: Jointed["joining"], usual: string, context: JointsContext): string | null {
+  if (!draft.from) return usual;
   const named = context.directory.find(draft.from);
   if (!named) return null;
   if (named.includes(join)) return join.id;

@@ -2,13 +2,14 @@ import type { Step } from "../../build.ts";
 import type { StepDraft, Work } from "./draft.ts";
 import { joiningSteps, stepToken } from "./joining.ts";
 import { makingSteps } from "./making.ts";
+import { pluggingSteps } from "./plugging.ts";
 import { toolsFor } from "./tools.ts";
 
 export type { Work } from "./draft.ts";
 
 /** The steps, numbered, each knowing what must be done before it; and the tools that they use. */
 export function stepsOf(work: Work): { readonly steps: readonly Step[]; readonly tools: ReturnType<typeof toolsFor> } {
-  const drafts = withoutRepeats([...makingSteps(work), ...joiningSteps(work)]);
+  const drafts = withoutRepeats([...makingSteps(work), ...joiningSteps(work), ...pluggingSteps(work)]);
   const lastOf = new Map(drafts.map((draft, i) => [stepToken(draft.unit), `step ${i + 1}`]));
   const named = (text: string): string => text.replace(/\{step of [^}]*\}/g, (token) => lastOf.get(token) ?? token);
   const steps = drafts.map(

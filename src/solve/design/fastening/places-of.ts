@@ -13,11 +13,16 @@ export interface PlacedRow extends Row {
   readonly contactEdge: Length;
 }
 
+/** What of a joint decides where its fasteners stand. */
+export type RowSite = Pick<Site, "draft" | "area" | "axis"> & {
+  readonly hold: { readonly id: string; readonly body: Box };
+};
+
 /** The row of a site as the maker described it; null: reported. */
 export function placesOf(
-  site: Site,
+  site: RowSite,
   shift: RowShift,
-  context: FasteningContext,
+  context: Pick<FasteningContext, "units" | "measure" | "count" | "report" | "print">,
   usual: RowPlan = usualRow(context.units === "inch"),
 ): PlacedRow | null {
   const said = options(site.draft);
@@ -42,7 +47,7 @@ export function placesOf(
 }
 
 /** The longer side of a contact. */
-const longest = ({ area, axis }: Site): Length =>
+const longest = ({ area, axis }: RowSite): Length =>
   otherAxes(axis)
     .map((i) => subtract(area.high[i], area.low[i]))
     .reduce((a, b) => max(a, b));
