@@ -6,6 +6,7 @@ import { assemblyCircle } from "./rules/assembly-circle.ts";
 import { attitudeDisagrees } from "./rules/attitude-disagrees.ts";
 import { bareWordInBraces } from "./rules/bare-word-in-braces.ts";
 import { betweenWhich } from "./rules/between-which.ts";
+import { boltTooShort } from "./rules/bolt-too-short.ts";
 import { bracketNotClosed } from "./rules/bracket-not-closed.ts";
 import { characterNotInType } from "./rules/character-not-in-type.ts";
 import { choiceUnknown } from "./rules/choice-unknown.ts";
@@ -14,6 +15,7 @@ import { circle } from "./rules/circle.ts";
 import { commaInBraces } from "./rules/comma-in-braces.ts";
 import { controlCharacter } from "./rules/control-character.ts";
 import { countNotWhole } from "./rules/count-not-whole.ts";
+import { crossDowelNeedsRoom } from "./rules/cross-dowel-needs-room.ts";
 import { dashBeforeMeasure } from "./rules/dash-before-measure.ts";
 import { decimalComma } from "./rules/decimal-comma.ts";
 import { divisionByZero } from "./rules/division-by-zero.ts";
@@ -21,9 +23,11 @@ import { dowelDoesNotFit } from "./rules/dowel-does-not-fit.ts";
 import { duplicateKey } from "./rules/duplicate-key.ts";
 import { emptySource } from "./rules/empty-source.ts";
 import { emptyValue } from "./rules/empty-value.ts";
+import { fastenerNeedsRoom } from "./rules/fastener-needs-room.ts";
 import { fractionAfterDivision } from "./rules/fraction-after-division.ts";
 import { hashStartsComment } from "./rules/hash-starts-comment.ts";
 import { headNotInJoint } from "./rules/head-not-in-joint.ts";
+import { holdStillAlongGrain } from "./rules/hold-still-along-grain.ts";
 import { holeRunsIntoCut } from "./rules/hole-runs-into-cut.ts";
 import { holesMeet } from "./rules/holes-meet.ts";
 import { housingTooDeep } from "./rules/housing-too-deep.ts";
@@ -68,6 +72,8 @@ import { outsideMissing } from "./rules/outside-missing.ts";
 import { parameterMissing } from "./rules/parameter-missing.ts";
 import { partFloats } from "./rules/part-floats.ts";
 import { partsOverlap } from "./rules/parts-overlap.ts";
+import { pinNeedsWood } from "./rules/pin-needs-wood.ts";
+import { pinsMeetInDivider } from "./rules/pins-meet-in-divider.ts";
 import { placeMissing } from "./rules/place-missing.ts";
 import { placesDisagree } from "./rules/places-disagree.ts";
 import { planVersion } from "./rules/plan-version.ts";
@@ -87,6 +93,7 @@ import { settingUnknown } from "./rules/setting-unknown.ts";
 import { shapeLeavesNothing } from "./rules/shape-leaves-nothing.ts";
 import { sizeAndOutside } from "./rules/size-and-outside.ts";
 import { sizeOutOfRange } from "./rules/size-out-of-range.ts";
+import { slidesOnItsFace } from "./rules/slides-on-its-face.ts";
 import { spaceAfterColon } from "./rules/space-after-colon.ts";
 import { stockSizeNotPositive } from "./rules/stock-size-not-positive.ts";
 import { tabIndent } from "./rules/tab-indent.ts";
@@ -125,6 +132,7 @@ export const catalogue: readonly Rule<never>[] = [
   attitudeDisagrees,
   bareWordInBraces,
   betweenWhich,
+  boltTooShort,
   bracketNotClosed,
   characterNotInType,
   choiceUnknown,
@@ -133,6 +141,7 @@ export const catalogue: readonly Rule<never>[] = [
   commaInBraces,
   controlCharacter,
   countNotWhole,
+  crossDowelNeedsRoom,
   dashBeforeMeasure,
   decimalComma,
   divisionByZero,
@@ -140,9 +149,11 @@ export const catalogue: readonly Rule<never>[] = [
   duplicateKey,
   emptySource,
   emptyValue,
+  fastenerNeedsRoom,
   fractionAfterDivision,
   hashStartsComment,
   headNotInJoint,
+  holdStillAlongGrain,
   holeRunsIntoCut,
   holesMeet,
   housingTooDeep,
@@ -187,6 +198,8 @@ export const catalogue: readonly Rule<never>[] = [
   parameterMissing,
   partFloats,
   partsOverlap,
+  pinNeedsWood,
+  pinsMeetInDivider,
   placeMissing,
   placesDisagree,
   planVersion,
@@ -206,6 +219,7 @@ export const catalogue: readonly Rule<never>[] = [
   shapeLeavesNothing,
   sizeAndOutside,
   sizeOutOfRange,
+  slidesOnItsFace,
   spaceAfterColon,
   stockSizeNotPositive,
   tabIndent,

@@ -26,8 +26,9 @@ const SINGLE = ["", "each", "piece", "pieces"];
 const total = (lines: readonly Purchase[]): number => lines.reduce((so, line) => so + line.quantity + line.onHand, 0);
 
 function* fasteners({ record }: Model): Violations {
-  for (const item of new Set(record.fasteners.map((fastener) => fastener.item))) {
-    const need = record.fasteners.filter((fastener) => fastener.item === item).length;
+  const used = record.fasteners.flatMap((fastener) => [fastener.item, ...fastener.with]);
+  for (const item of new Set(used)) {
+    const need = count(used, item);
     const bought = record.purchases.filter((line) => line.section === "fasteners" && line.item === item);
     const singly = bought.every((line) => SINGLE.includes(line.unit));
     if (bought.length === 0 || (singly && total(bought) < need))

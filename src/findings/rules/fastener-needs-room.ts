@@ -1,5 +1,5 @@
-import { stepExample } from "../example.ts";
 import { rule } from "../finding.ts";
+import { topExample } from "../top-example.ts";
 
 export const fastenerNeedsRoom = rule<{
   readonly part: string;
@@ -12,7 +12,7 @@ export const fastenerNeedsRoom = rule<{
   message: (a) => `${a.part} has no room for ${a.what}: ${a.why.startsWith("it") ? a.why : `it is ${a.why}`}`,
   help: (a) => a.remedy,
   explain: `Fastenings that let a top move need wood of their own: a groove beside the edge for a button or clip, a recess in the edge for a figure-eight fastener, a slot that a bit reaches through. The message tells what there is and what it needs.`,
-  wrong: stepExample(),
-  right: stepExample(),
+  wrong: topExample(["with: slotted screws", "with: buttons in a groove"]),
+  right: topExample(),
   basis: "the sizes of what is sold; common practice, no source",
 });

@@ -1,5 +1,5 @@
-import { stepExample } from "../example.ts";
 import { rule } from "../finding.ts";
+import { topExample } from "../top-example.ts";
 
 export const holdStillAlongGrain = rule<{ readonly part: string; readonly side: string; readonly across: string }>({
   name: "hold-still-along-grain",
@@ -8,11 +8,8 @@ export const holdStillAlongGrain = rule<{ readonly part: string; readonly side: 
     `${a.part} cannot be held still at its ${a.side}: its grain runs that way, and it moves ${WAYS[a.across]}`,
   help: (a) => `write hold still: ${SIDES[a.across]}`,
   explain: `Wood swells and shrinks across its grain, hardly along it. A board that is fastened so that it can move is held along one line, with the grain: at its middle, or near one long edge.`,
-  wrong: stepExample([
-    "tread, to: [left-leg, right-leg], with: screws",
-    "tread, to: [left-leg, right-leg], with: oversized holes with washers, from: tread, hold still: left",
-  ]).replace("top: 12 }", "top: 12, grain: across }"),
-  right: stepExample(),
+  wrong: topExample(["slotted screws }", "slotted screws, hold still: left }"]),
+  right: topExample(["slotted screws }", "slotted screws, hold still: front }"]),
   basis: "wood moves across the grain; common practice, no source",
 });
 

@@ -47,6 +47,15 @@ export function envelope(fastener: Fastener, tool: Tool, axis: Vec, which: numbe
 export const core = (fastener: Fastener): Hull =>
   behind(fastener, fastener.direction, { across: 3, from: 0.2, long: 23.8 });
 
+/** What of a fastener stands out of the wood: a proud head, a nut that is turned on, the end of its bolt. */
+export function outstanding({ head, nut, direction, length, rod, travelsWith }: Fastener): readonly Hull[] {
+  const at: Vec = [toNumber(head.at[0]), toNumber(head.at[1]), toNumber(head.at[2])];
+  const proud = head.seat === "proud" && travelsWith === null;
+  const rods = proud || nut ? [cylinder(at, direction, toNumber(rod) / 2, toNumber(length))] : [];
+  const heads = proud ? [cylinder(at, times(direction, -1), toNumber(head.diameter) / 2, toNumber(head.height))] : [];
+  return [...rods, ...heads];
+}
+
 /** The room that a hand needs to bring the nut, or the cross dowel to its bore. */
 function nutRoom({ nut }: Fastener): Hull | null {
   if (!nut) return null;

@@ -3,11 +3,14 @@ import { type AxisIndex, faceOf, INDICES } from "../../../design/space.ts";
 import type { Direction, Fastener, FastenerKind, Hole } from "../../../design.ts";
 import { capital, listed, numberWord, series, type Work } from "../draft.ts";
 
-/** Fasteners that are sold by the same words. */
+/** Fasteners that are sold by the same words, and with the same things. */
 export const counted = (fasteners: readonly Fastener[]): readonly { item: string; list: readonly Fastener[] }[] => {
   const items = new Map<string, Fastener[]>();
-  for (const fastener of fasteners) items.set(fastener.item, [...(items.get(fastener.item) ?? []), fastener]);
-  return [...items].map(([item, list]) => ({ item, list }));
+  for (const fastener of fasteners) {
+    const key = [fastener.item, ...(fastener.with ?? [])].join("\n");
+    items.set(key, [...(items.get(key) ?? []), fastener]);
+  }
+  return [...items.values()].map((list) => ({ item: list[0]?.item ?? "", list }));
 };
 
 /** "4 wood screws #8 × 2 1/2 in, countersunk head" */

@@ -1,5 +1,9 @@
 import type { Method } from "../../../../parse/draft.ts";
-import type { Joint } from "../../../design.ts";
+import type { Length } from "../../../../units/length.ts";
+import { compare, equal, subtract } from "../../../../units/rational.ts";
+import { faceOf, indexOf } from "../../../design/space.ts";
+import type { Fastener, Joint } from "../../../design.ts";
+import { listed, type Work } from "../draft.ts";
 
 /** What the sentences speak of: what comes, and what is there. */
 interface Said {
@@ -42,7 +46,11 @@ const TEXTS: Partial<Readonly<Record<Method, { readonly first?: string; readonly
 };
 
 /** How parts meet that fasteners hold, and what to mind. */
-export function fastenedText(joints: readonly Joint[], { glued, these, those, alone }: Said): readonly string[] {
+export function fastenedText(
+  work: Work,
+  joints: readonly Joint[],
+  { glued, these, those, alone }: Said,
+): readonly string[] {
   const { method, still } = joints[0] as Joint;
   const { first, after } = TEXTS[method] ?? {};
   const rests = joints[0]?.kind === "resting";
@@ -51,6 +59,39 @@ export function fastenedText(joints: readonly Joint[], { glued, these, those, al
     ...(glued ? ["Spread glue where they meet."] : []),
     ...(alone && !rests ? [`Set ${these} against ${those}.`] : []),
     ...(after ? [after] : []),
+    ...gapTexts(work, joints),
     ...(still ? [`It is held at its ${still.side}, and moves from there.`] : []),
   ];
+}
+
+/** How far the buttons or clips of each rail stand off it, and where the first of them is. */
+function gapTexts(work: Work, joints: readonly Joint[]): readonly string[] {
+  const rails = new Map<string, string[]>();
+  for (const { id, method, parts, still } of joints) {
+    const rail = parts.find((part) => part !== still?.part);
+    const fasteners = work.plan.chosen.get(id)?.fasteners ?? [];
+    if (!still || !rail || !(method.startsWith("buttons") || method === "clips")) continue;
+    const key = `${spacing(work, rail, fasteners)}${standOff(work, rail, fasteners)}`;
+    rails.set(key, [...(rails.get(key) ?? []), rail]);
+  }
+  return [...rails].map(([text, ids]) => `On ${listed(work, ids)}: ${text}.`);
+}
+
+function standOff(work: Work, rail: string, fasteners: readonly Fastener[]): string {
+  const gap = fasteners[0]?.slack?.[indexOf(work.part(rail).axes.thickness)];
+  if (!gap || gap.n === 0n) return "tight against it, since the wood is held there";
+  return `${work.print(gap)} between its face and each shoulder`;
+}
+
+/** "4, the first and the last 2 1/2 in from its ends, " */
+function spacing(work: Work, rail: string, fasteners: readonly Fastener[]): string {
+  const { body, axes } = work.part(rail);
+  const run = indexOf(axes.length);
+  const places = fasteners.map(({ head }) => head.at[run]).toSorted(compare);
+  const [first, last] = [places[0] as Length, places.at(-1) as Length];
+  const [low, high] = [subtract(first, body.low[run]), subtract(body.high[run], last)];
+  const ends = equal(low, high) ? `${work.print(low)}` : `${work.print(low)} and ${work.print(high)}`;
+  return fasteners.length === 1
+    ? `1, ${work.print(low)} from its ${faceOf(run, false)} shoulder, `
+    : `${fasteners.length} at even distances, the outer ones ${ends} from its shoulders, `;
 }

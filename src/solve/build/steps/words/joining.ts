@@ -83,7 +83,7 @@ function methodTexts(scene: Scene): readonly string[] {
       case "glue":
         return [`Spread glue where they meet. Set ${these} on ${those} and clamp.`];
       default:
-        return fastenedText(own, { glued, these, those, alone: methods.length === 1 });
+        return fastenedText(scene.work, own, { glued, these, those, alone: methods.length === 1 });
     }
   });
 }
