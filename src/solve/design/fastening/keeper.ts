@@ -13,9 +13,9 @@ import type { RowPlan } from "./row.ts";
 import { lengthFor, sizeFor } from "./screw-size.ts";
 import type { FasteningContext, RowShift, Site } from "./site.ts";
 
-/** One every 8 in, the first 2 1/2 in from the end (common practice, no source). */
+/** One every 6 to 10 in, the first 2 1/2 in from the end (common practice, no source). */
 export const keeperRow = (inch: boolean): RowPlan => ({
-  spacing: inch ? inches(8) : millimetres(200),
+  spacing: inch ? inches(6) : millimetres(150),
   fromEnds: inch ? inches(5, 2) : millimetres(64),
   count: null,
   twoFrom: inch ? inches(6) : millimetres(150),
