@@ -14,7 +14,7 @@ export interface PlacedRow extends Row {
 }
 
 /** What of a joint decides where its fasteners stand. */
-export type RowSite = Pick<Site, "draft" | "area" | "axis"> & {
+export type RowSite = Pick<Site, "draft" | "area" | "axis" | "polygons"> & {
   readonly hold: { readonly id: string; readonly body: Box };
 };
 
@@ -40,7 +40,8 @@ export function placesOf(
   }
   const straight = rowOn(site.area, site.axis, { ...usual, count, spacing, fromEnds }, shift);
   if (!straight) return null;
-  const row = onWood(straight, site.polygons, toNumber(context.units === "inch" ? inches(3, 8) : millimetres(10)));
+  const margin = toNumber(context.units === "inch" ? inches(3, 8) : millimetres(10));
+  const row = site.polygons ? onWood(straight, site.polygons, margin) : straight;
   const line = row.points[0]?.[row.across] ?? site.area.low[row.across];
   const beside = (box: Box): Length => min(subtract(line, box.low[row.across]), subtract(box.high[row.across], line));
   return { ...row, toEdge: beside(site.hold.body), contactEdge: beside(site.area) };

@@ -41,8 +41,8 @@ export interface Site {
   readonly sign: 1 | -1;
   /** The rectangle of the contact. */
   readonly area: Box;
-  /** What of it is wood on wood. */
-  readonly polygons: Contact["polygons"];
+  /** What of it is wood on wood; absent where the parts are kept apart. */
+  readonly polygons?: Contact["polygons"];
   /** Where the part that holds the point is still, in a joint that lets it move. */
   readonly still: Still | null;
 }
