@@ -57,7 +57,7 @@ function finishJoint(
   const [first, second] = [context.member(join.id), context.member(to.id)];
   // A method that lets wood move has its heads in the narrower part.
   const narrower = moverOf(first, second) === first ? second : first;
-  const usual = method?.moves && draft.with.value !== "screws" ? narrower : first;
+  const usual = method?.moves ? narrower : first;
   const headed = headOf(joining, usual.id, context);
   if (!headed) return null;
   const [head, hold] = headed === first.id ? [first, second] : [second, first];

@@ -50,7 +50,6 @@ const METHODS: Partial<Readonly<Record<Method, FasteningMethod>>> = {
 
 /** What fastens a joint: its own method, or what is added to glue, laps and housings; null where nothing does. */
 export function fasteningOf({ with: { value }, fasteners }: JointDraft): FasteningMethod | null {
-  if (value === "screws" && fasteners?.oversized) return METHODS["oversized holes with washers"] ?? null;
   const own = METHODS[value];
   if (own) return own;
   const kind = fasteners?.kind;

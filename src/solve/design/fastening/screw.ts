@@ -21,7 +21,8 @@ export function screws(site: Site, moved: RowShift, context: FasteningContext): 
   const said = options(draft);
   const places = placesOf(site, moved, context);
   const sunkBy = said.counterbore ? context.measure(said.counterbore) : undefined;
-  if (!places || sunkBy === null) return [];
+  const oversized = said.oversized ? context.measure(said.oversized) : undefined;
+  if (!places || sunkBy === null || oversized === null) return [];
   const style = said.head?.value ?? "countersunk";
   const [fasteners, holes]: [Fastener[], Hole[]] = [[], []];
   for (const [number, at] of places.points.entries()) {
@@ -56,9 +57,10 @@ export function screws(site: Site, moved: RowShift, context: FasteningContext): 
       : style === "round"
         ? []
         : [{ diameter: size.head, depth: size.headHeight }];
-    const stages = [...wide, { diameter: size.clearance, depth: passed.depth }];
+    const stages = [...wide, { diameter: oversized ?? size.clearance, depth: passed.depth }];
+    const kind = oversized ? "oversized" : "clearance";
     fasteners.push(screw.fastener);
-    holes.push(passage(site, { number, at }, passed.depth, { kind: "clearance", stages }), screw.pilot);
+    holes.push(passage(site, { number, at }, passed.depth, { kind, stages }), screw.pilot);
   }
   return [{ fasteners, holes }];
 }
