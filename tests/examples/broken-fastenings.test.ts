@@ -1,8 +1,8 @@
 import { readFileSync } from "node:fs";
 import { describe, expect, it } from "vitest";
-import { recordOf, solveText } from "../examples/compiled.ts";
-import { audit, type BuildRecord } from "./index.ts";
-import type { Fastener } from "./record.ts";
+import { audit, type BuildRecord } from "../audit/index.ts";
+import type { Fastener } from "../audit/record.ts";
+import { recordOf, solveText } from "./compiled.ts";
 
 /** The record of a plan that keeps its promises, as a reader would have it. */
 function recordFor(plan: string): BuildRecord {
