@@ -10,6 +10,7 @@ import { bandIsDeducted } from "./rules/band-is-deducted.ts";
 import { bandNotOnEdge } from "./rules/band-not-on-edge.ts";
 import { bareWordInBraces } from "./rules/bare-word-in-braces.ts";
 import { betweenWhich } from "./rules/between-which.ts";
+import { boltTooShort } from "./rules/bolt-too-short.ts";
 import { bracketNotClosed } from "./rules/bracket-not-closed.ts";
 import { characterNotInType } from "./rules/character-not-in-type.ts";
 import { choiceUnknown } from "./rules/choice-unknown.ts";
@@ -18,6 +19,7 @@ import { circle } from "./rules/circle.ts";
 import { commaInBraces } from "./rules/comma-in-braces.ts";
 import { controlCharacter } from "./rules/control-character.ts";
 import { countNotWhole } from "./rules/count-not-whole.ts";
+import { crossDowelNeedsRoom } from "./rules/cross-dowel-needs-room.ts";
 import { cutterDoesNotExist } from "./rules/cutter-does-not-exist.ts";
 import { dashBeforeMeasure } from "./rules/dash-before-measure.ts";
 import { decimalComma } from "./rules/decimal-comma.ts";
@@ -27,10 +29,12 @@ import { duplicateKey } from "./rules/duplicate-key.ts";
 import { emptySource } from "./rules/empty-source.ts";
 import { emptyValue } from "./rules/empty-value.ts";
 import { errorNotAccepted } from "./rules/error-not-accepted.ts";
+import { fastenerNeedsRoom } from "./rules/fastener-needs-room.ts";
 import { fixedAcrossGrain } from "./rules/fixed-across-grain.ts";
 import { fractionAfterDivision } from "./rules/fraction-after-division.ts";
 import { hashStartsComment } from "./rules/hash-starts-comment.ts";
 import { headNotInJoint } from "./rules/head-not-in-joint.ts";
+import { holdStillAlongGrain } from "./rules/hold-still-along-grain.ts";
 import { holeRunsIntoCut } from "./rules/hole-runs-into-cut.ts";
 import { holesMeet } from "./rules/holes-meet.ts";
 import { housingTooDeep } from "./rules/housing-too-deep.ts";
@@ -81,6 +85,8 @@ import { outsideMissing } from "./rules/outside-missing.ts";
 import { parameterMissing } from "./rules/parameter-missing.ts";
 import { partFloats } from "./rules/part-floats.ts";
 import { partsOverlap } from "./rules/parts-overlap.ts";
+import { pinNeedsWood } from "./rules/pin-needs-wood.ts";
+import { pinsMeetInDivider } from "./rules/pins-meet-in-divider.ts";
 import { placeMissing } from "./rules/place-missing.ts";
 import { placesDisagree } from "./rules/places-disagree.ts";
 import { planVersion } from "./rules/plan-version.ts";
@@ -104,6 +110,7 @@ import { shelfSags } from "./rules/shelf-sags.ts";
 import { sizeAndOutside } from "./rules/size-and-outside.ts";
 import { sizeOutOfRange } from "./rules/size-out-of-range.ts";
 import { slabNotFlattened } from "./rules/slab-not-flattened.ts";
+import { slidesOnItsFace } from "./rules/slides-on-its-face.ts";
 import { spaceAfterColon } from "./rules/space-after-colon.ts";
 import { stockSizeNotPositive } from "./rules/stock-size-not-positive.ts";
 import { stripNotInARow } from "./rules/strip-not-in-a-row.ts";
@@ -148,6 +155,7 @@ export const catalogue: readonly Rule<never>[] = [
   bandNotOnEdge,
   bareWordInBraces,
   betweenWhich,
+  boltTooShort,
   bracketNotClosed,
   characterNotInType,
   choiceUnknown,
@@ -156,6 +164,7 @@ export const catalogue: readonly Rule<never>[] = [
   commaInBraces,
   controlCharacter,
   countNotWhole,
+  crossDowelNeedsRoom,
   cutterDoesNotExist,
   dashBeforeMeasure,
   decimalComma,
@@ -165,10 +174,12 @@ export const catalogue: readonly Rule<never>[] = [
   emptySource,
   emptyValue,
   errorNotAccepted,
+  fastenerNeedsRoom,
   fixedAcrossGrain,
   fractionAfterDivision,
   hashStartsComment,
   headNotInJoint,
+  holdStillAlongGrain,
   holeRunsIntoCut,
   holesMeet,
   housingTooDeep,
@@ -219,6 +230,8 @@ export const catalogue: readonly Rule<never>[] = [
   parameterMissing,
   partFloats,
   partsOverlap,
+  pinNeedsWood,
+  pinsMeetInDivider,
   placeMissing,
   placesDisagree,
   planVersion,
@@ -242,6 +255,7 @@ export const catalogue: readonly Rule<never>[] = [
   sizeAndOutside,
   sizeOutOfRange,
   slabNotFlattened,
+  slidesOnItsFace,
   spaceAfterColon,
   stockSizeNotPositive,
   stripNotInARow,

@@ -322,7 +322,19 @@ export type Method =
   | "half lap"
   | "glue"
   | "nails"
-  | "brads";
+  | "brads"
+  | "staples"
+  | "cleats"
+  | "slotted screws"
+  | "oversized holes with washers"
+  | "buttons in a groove"
+  | "buttons in mortises"
+  | "clips"
+  | "figure-eight fasteners"
+  | "bolts"
+  | "bolts and cross dowels"
+  | "lag screws"
+  | "shelf pins";
 
 export interface JointDraft {
   readonly at: Span;
@@ -342,6 +354,10 @@ export interface JointDraft {
   readonly joinSide?: Located<Face>;
   readonly tenon?: TenonDraft;
   readonly mortiseDeeper?: Formula;
+  /** Where wood that is free to move is held: the line that it swells and shrinks away from. Default: its middle. */
+  readonly holdStill?: Located<Face | "middle">;
+  /** Left open between a button or clip and the rail, or at the end of a shelf on pins. */
+  readonly gap?: Formula;
   readonly fasteners?: FastenersDraft;
 }
 
@@ -359,8 +375,8 @@ export interface TenonDraft {
 
 export interface FastenersDraft {
   readonly at: Span;
-  /** Which of the keys screw, dowel, nail or brad described it; absent where none did. */
-  readonly kind?: "screw" | "dowel" | "nail" | "brad";
+  /** Which of the keys screw, dowel, nail, brad, staple, bolt or pin described it; absent where none did. */
+  readonly kind?: "screw" | "dowel" | "nail" | "brad" | "staple" | "bolt" | "pin";
   readonly count?: Formula;
   /** Centre to centre at most. */
   readonly spacing?: Formula;
@@ -377,4 +393,6 @@ export interface FastenersDraft {
   readonly counterbore?: Formula;
   /** Clearance hole made larger so that wood can move: the hole's diameter. */
   readonly oversized?: Formula;
+  /** How long the slots are that let wood move, from end to end. */
+  readonly slot?: Formula;
 }

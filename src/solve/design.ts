@@ -236,13 +236,16 @@ export interface Joint {
   readonly at: Span;
   /** [joined part, other part]. */
   readonly parts: readonly [string, string];
-  readonly kind: "fixed" | "floating";
+  /** Floating: without glue in a groove. Sliding: held face to face, free to swell and shrink. Resting: lies on pins, its ends open. */
+  readonly kind: "fixed" | "floating" | "sliding" | "resting";
   readonly method: Method;
   readonly glue: boolean;
-  /** Play, or what rounding leaves open, at most one step of precision. */
+  /** Play, or what rounding leaves open, at most one step of precision; more where the parts stand apart on purpose. */
   readonly gap: Length;
   /** The gap comes from rounding. */
   readonly roundedGap?: true;
+  /** Of a sliding joint: the line across the grain of the wood that moves at which it does not. */
+  readonly still?: Still;
   /** Measured from the finished solids. */
   readonly contact: readonly Contact[];
   /** Direction in which the joined part goes home (into the other), where the joint dictates one; else null. */
@@ -251,12 +254,30 @@ export interface Joint {
   readonly arrangements: readonly Arrangement[];
 }
 
+export interface Still {
+  /** The part that moves, and the direction across its grain. */
+  readonly part: string;
+  readonly across: Axis;
+  readonly at: Length;
+  /** As the maker said it. */
+  readonly side: Face | "middle";
+}
+
 export interface Arrangement {
   readonly fasteners: readonly Fastener[];
   readonly holes: readonly Hole[];
 }
 
-export type FastenerKind = "pocket screw" | "wood screw" | "dowel" | "nail" | "brad";
+export type FastenerKind =
+  | "pocket screw"
+  | "wood screw"
+  | "lag screw"
+  | "bolt"
+  | "dowel"
+  | "shelf pin"
+  | "nail"
+  | "brad"
+  | "staple";
 
 export interface Fastener {
   readonly id: string;
@@ -278,18 +299,44 @@ export interface Fastener {
   /** Parts passed, in order, then the part that holds the point. */
   readonly through: readonly string[];
   readonly into: string;
-  /** Dowels travel in the joined part; null for what is driven in place. */
+  /** Dowels travel in the joined part, pins in the side; null for what is driven in place. */
   readonly travelsWith: string | null;
+  /** Bought or made with each one, as printed: its washer, nut, plug, button. */
+  readonly with?: readonly string[];
+  /** Where a bolt's nut is put on or in: where it comes to lie against, or the mouth of its bore, and the way that it goes there. */
+  readonly nut?: {
+    readonly at: Point;
+    readonly direction: Direction;
+    readonly diameter: Length;
+    readonly height: Length;
+  };
+  /** How far either way the wood that it holds can move here, along x, y and z; absent: held fast. */
+  readonly slack?: readonly [Length, Length, Length];
 }
 
 export interface Hole {
   readonly part: string;
-  readonly kind: "pocket" | "pilot" | "clearance" | "oversized" | "dowel" | "bolt" | "knob" | "cable";
+  readonly kind:
+    | "pocket"
+    | "pilot"
+    | "clearance"
+    | "oversized"
+    | "slot"
+    | "dowel"
+    | "pin"
+    | "bolt"
+    | "nut"
+    /** May break out of the side of its part. */
+    | "recess"
+    | "knob"
+    | "cable";
   readonly at: Point;
   readonly direction: Direction;
   /** Widest first, each from the same mouth. */
   readonly stages: readonly { readonly diameter: Length; readonly depth: Length }[];
   readonly through: boolean;
+  /** Of a slot: the hole is drawn out along a direction, its last stage to this length from end to end; `at` is its middle. */
+  readonly slot?: { readonly along: Direction; readonly length: Length };
   /** Fastener id, or null for a hole that the maker drew. */
   readonly for: string | null;
   readonly keep: { readonly edge: Length; readonly end: Length; readonly under: Length };

@@ -54,8 +54,9 @@ function edgeLength([low, high]: ReturnType<typeof bounds>, edge: string): numbe
 }
 
 function* fasteners({ record }: Model): Violations {
-  for (const item of new Set(record.fasteners.map((fastener) => fastener.item))) {
-    const need = record.fasteners.filter((fastener) => fastener.item === item).length;
+  const used = record.fasteners.flatMap((fastener) => [fastener.item, ...fastener.with]);
+  for (const item of new Set(used)) {
+    const need = count(used, item);
     const bought = record.purchases.filter((line) => line.section === "fasteners" && line.item === item);
     const singly = bought.every((line) => SINGLE.includes(line.unit));
     if (bought.length === 0 || (singly && total(bought) < need))

@@ -77,7 +77,15 @@ function* reach(model: Model, fastener: Fastener, tool: string, axis: V3, body: 
   for (const other of others)
     if (envelope(fastener, tool, axis).some((room) => model.solid(other).some((piece) => hits(room, piece))))
       yield violation("tool fits", fastener.id, `the ${tool} driver hits ${other}`);
+  const hand = handRoom(fastener);
+  for (const other of hand ? others : [])
+    if (hand && model.solid(other).some((piece) => hits(hand, piece)))
+      yield violation("tool fits", fastener.id, `the hand that brings the nut hits ${other}`);
 }
+
+/** A nut or cross dowel is brought by hand: 40 mm across, 120 mm long. */
+const handRoom = ({ nut }: Fastener): Cylinder | undefined =>
+  nut ? { from: nut.at, axis: times(nut.direction, -1), length: 120, radius: 20 } : undefined;
 
 /** Heads that are not countersunk stand on the point that their length is measured from; the tool begins behind them. */
 function envelope({ head }: Fastener, tool: string, axis: V3): Cylinder[] {

@@ -8,8 +8,18 @@ import type { BoxFeature, Hole } from "./record.ts";
 import { along, cross, dot, plus, times, type V3, ZERO } from "./vector.ts";
 import { type Violations, violation } from "./violation.ts";
 
-export const stagesOf = ({ at, direction, stages }: Hole): Cylinder[] =>
-  stages.map(({ diameter, depth }) => ({ from: at, axis: direction, length: depth, radius: diameter / 2 }));
+/** A slot is drawn out from its last stage: as many bores, an eighth of its width apart. */
+export const stagesOf = ({ at, direction, stages, slot }: Hole): Cylinder[] =>
+  stages.flatMap(({ diameter, depth }, i) => {
+    const bore = { from: at, axis: direction, length: depth, radius: diameter / 2 };
+    if (slot === null || i < stages.length - 1) return [bore];
+    const reach = Math.max(0, slot.length - diameter) / 2;
+    const n = Math.ceil((16 * reach) / diameter);
+    return Array.from({ length: n + 1 }, (_, k) => ({
+      ...bore,
+      from: along(at, slot.along, n === 0 ? 0 : reach * ((2 * k) / n - 1)),
+    }));
+  });
 
 export function* holes(model: Model): Violations {
   for (const part of model.record.parts) {

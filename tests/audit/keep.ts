@@ -55,10 +55,14 @@ function measured(hole: Hole, outer: readonly Side[], length: V3, pieces: readon
   const deep = hole.kind === "pocket" ? bores.slice(0, 1) : bores;
   const under = hole.through ? Infinity : Math.min(least(ahead, deep), ...deep.map((bore) => beyond(bore, pieces)));
   return {
-    edge: least(
-      beside.filter((s) => !isEnd(s)),
-      bores,
-    ),
+    // A recess may be open to the side.
+    edge:
+      hole.kind === "recess"
+        ? Infinity
+        : least(
+            beside.filter((s) => !isEnd(s)),
+            bores,
+          ),
     end: least(beside.filter(isEnd), bores),
     under,
   };

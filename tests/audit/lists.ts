@@ -78,7 +78,12 @@ function* joints({ record, jointOf }: Model): Violations {
   for (const fastener of record.fasteners) {
     const lists = record.joints.filter((joint) => joint.fasteners.includes(fastener.id)).length;
     const passed = [...fastener.through, fastener.into];
-    const holds = jointOf.get(fastener.id)?.parts.every((part) => passed.includes(part));
+    const joint = jointOf.get(fastener.id);
+    // A button or clip lies between the screw and the part that does not hold it; a pin holds only the side.
+    const between = fastener.with.length > 0 && fastener.through.length === 0 && joint?.still != null;
+    const within = fastener.into !== null && joint?.parts.includes(fastener.into);
+    const holds =
+      joint?.parts.every((part) => passed.includes(part)) || (within && (between || joint?.kind === "resting"));
     if (lists !== 1 || !holds)
       yield violation(
         "fastener belongs to one joint",

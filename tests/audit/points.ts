@@ -4,8 +4,9 @@ import { partsOf } from "./driving.ts";
 import { inside } from "./keep.ts";
 import type { Model } from "./model.ts";
 import { TOLERANCE } from "./overlap.ts";
+import type { Fastener } from "./record.ts";
 import { cylinderOf } from "./travel.ts";
-import { along, dot } from "./vector.ts";
+import { along, cross, dot, minus, size, type V3 } from "./vector.ts";
 import { type Violations, violation } from "./violation.ts";
 
 export function* points(model: Model): Violations {
@@ -14,7 +15,8 @@ export function* points(model: Model): Violations {
     const point = along(head.at, direction, length);
     const holds = (part: string) =>
       model.solid(part).some((body) => body.faces.every((face) => dot(point, face.normal) <= face.offset + TOLERANCE));
-    if (into !== null && !holds(into)) yield violation("point ends inside", id, `its point is not in ${into}`);
+    if (fastener.nut) yield* nutHolds(model, fastener, point);
+    else if (into !== null && !holds(into)) yield violation("point ends inside", id, `its point is not in ${into}`);
     const named = partsOf(fastener);
     for (const { id: part } of model.record.parts) {
       const solid = model.solid(part);
@@ -30,4 +32,32 @@ export function* points(model: Model): Violations {
       }
     }
   }
+}
+
+/** A nut on the far side is on the bolt with its whole height, clear of the wood; a cross dowel lies across the bolt, on its axis, inside the wood. */
+function* nutHolds(model: Model, { id, head, direction, length, into, nut }: Fastener, point: V3): Violations {
+  if (!nut || into === null) return;
+  const inLine = Math.abs(dot(nut.direction, direction)) > 0.9999;
+  if (inLine) {
+    const [near, far] = [dot(minus(nut.at, head.at), direction), dot(minus(point, nut.at), direction)];
+    const aside = size(cross(minus(nut.at, head.at), direction));
+    const free = model
+      .solid(into)
+      .every((body) => !hits({ from: nut.at, axis: direction, length: nut.height, radius: nut.diameter / 2 }, body));
+    if (near <= 0 || far < nut.height - TOLERANCE || aside > TOLERANCE || !free)
+      yield violation("point ends inside", id, "its nut does not sit on its end");
+    return;
+  }
+  const bore = model.record.holes.find((hole) => hole.for === id && hole.kind === "nut");
+  const reach = dot(minus(nut.at, head.at), direction);
+  const across = minus(nut.at, along(head.at, direction, reach));
+  const deep = size(across);
+  const inside = model
+    .solid(into)
+    .some((body) => body.faces.every((f) => dot(along(nut.at, nut.direction, deep), f.normal) <= f.offset + TOLERANCE));
+  const onAxis = size(cross(across, nut.direction)) <= TOLERANCE && Math.abs(dot(nut.direction, direction)) < 1e-6;
+  const held = reach > 0 && length >= reach + nut.diameter / 2 - TOLERANCE;
+  const bored = bore?.part === into && (bore.stages.at(-1)?.depth ?? 0) >= deep - TOLERANCE;
+  if (!onAxis || !held || !inside || !bored)
+    yield violation("point ends inside", id, "its cross dowel does not hold it");
 }

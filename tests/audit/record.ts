@@ -73,6 +73,7 @@ export interface Joint {
   method: string;
   glue: boolean;
   gap: number;
+  still: { part: string; across: V3; at: V3; side: string } | null;
   contact: { centre: V3; normal: V3; area: number }[];
   fasteners: string[];
 }
@@ -87,6 +88,9 @@ export interface Fastener {
   through: string[];
   into: string | null;
   travelsWith: string | null;
+  with: string[];
+  nut: { at: V3; direction: V3; diameter: number; height: number } | null;
+  slack: V3 | null;
 }
 export interface Hole {
   part: string;
@@ -95,7 +99,7 @@ export interface Hole {
   direction: V3;
   stages: { diameter: number; depth: number }[];
   through: boolean;
-  slot: unknown;
+  slot: { along: V3; length: number } | null;
   for: string | null;
   keep: { edge: number; end: number; under: number };
   plugged: boolean;

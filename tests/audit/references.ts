@@ -56,6 +56,7 @@ function* uses(record: BuildRecord): Iterable<Use> {
   for (const joint of record.joints) {
     yield* each(joint.id, "part", joint.parts);
     yield* each(joint.id, "fastener", joint.fasteners);
+    yield* each(joint.id, "part", joint.still ? [joint.still.part] : []);
   }
   for (const f of record.fasteners) yield* each(f.id, "part", [...f.through, f.into, f.travelsWith]);
   for (const hole of record.holes) {

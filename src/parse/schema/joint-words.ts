@@ -10,7 +10,9 @@ import { slice } from "../yaml/nodes.ts";
 
 const METHODS = [
   ...["pocket screws", "screws", "dowels", "dado", "rabbet", "groove"],
-  ...["mortise and tenon", "half lap", "glue", "nails", "brads"],
+  ...["mortise and tenon", "half lap", "glue", "nails", "brads", "staples", "cleats"],
+  ...["slotted screws", "oversized holes with washers", "buttons in a groove", "buttons in mortises", "clips"],
+  ...["figure-eight fasteners", "bolts", "bolts and cross dowels", "lag screws", "shelf pins"],
 ] as readonly Method[];
 
 const OTHER_WORDS: Readonly<Record<string, Method>> = {
@@ -31,22 +33,29 @@ const OTHER_WORDS: Readonly<Record<string, Method>> = {
   nail: "nails",
   brad: "brads",
   "panel pins": "brads",
+  staple: "staples",
+  cleat: "cleats",
+  "slotted screw": "slotted screws",
+  "screws in slots": "slotted screws",
+  "oversized holes": "oversized holes with washers",
+  buttons: "buttons in a groove",
+  "wooden buttons": "buttons in a groove",
+  "table-top clips": "clips",
+  "figure-eights": "figure-eight fasteners",
+  bolt: "bolts",
+  "bolts and nuts": "bolts",
+  "cross dowels": "bolts and cross dowels",
+  "barrel nuts": "bolts and cross dowels",
+  "lag screw": "lag screws",
+  "coach screws": "lag screws",
+  pins: "shelf pins",
+  "shelf supports": "shelf pins",
 };
 
 /** Joints of the language that this version does not make. */
 const LATER: ReadonlySet<string> = new Set(
   [
-    ...[
-      "staples",
-      "biscuits",
-      "tongue and groove",
-      "bridle",
-      "mitre",
-      "miter",
-      "splined mitre",
-      "keyed mitre",
-      "spline",
-    ],
+    ...["biscuits", "tongue and groove", "bridle", "mitre", "miter", "splined mitre", "keyed mitre", "spline"],
     ...[
       "box joint",
       "finger joint",
@@ -54,11 +63,9 @@ const LATER: ReadonlySet<string> = new Set(
       "dovetails",
       "sliding dovetail",
       "breadboard end",
-      "shelf pins",
-      "cleats",
+      "loose tenon",
+      "drawbored",
     ],
-    ...["buttons", "buttons in a groove", "wooden buttons", "slotted screws", "oversized holes with washers", "clips"],
-    ...["figure-eight fasteners", "bolts", "cross dowels", "bolts and cross dowels", "loose tenon", "drawbored"],
   ].map(squash),
 );
 

@@ -1,6 +1,6 @@
 import type { FastenersDraft, JointDraft, TenonDraft } from "../draft.ts";
 import { list, made } from "../kinds/combine.ts";
-import { face, fromFace, reference, references } from "../kinds/places.ts";
+import { FACES, face, fromFace, reference, references } from "../kinds/places.ts";
 import { type Field, may, need, settings } from "../kinds/settings.ts";
 import { formula, plainNumber, word, yesNo } from "../kinds/simple.ts";
 import { deeper, inFrom, method } from "./joint-words.ts";
@@ -56,27 +56,39 @@ const keys = {
   dowel: may(fastener, "The dowel.", "dowels"),
   nail: may(fastener, "The nail.", "nails"),
   brad: may(fastener, "The brad.", "brads"),
+  staple: may(fastener, "The staple."),
+  bolt: may(fastener, "The bolt."),
+  pin: may(fastener, "The pin under a shelf, its length as sold."),
   count: may(formula, "How many fasteners each contact gets."),
   spacing: may(formula, "How far apart they are at most, centre to centre."),
   "in from ends": may(formula, "From the end of the contact to the first of them."),
   side: may(face, "The face that the heads are on."),
   counterbore: may(formula, "How deep the heads are sunk."),
   oversized: may(formula, "The diameter of a clearance hole that lets the wood move."),
+  slot: may(formula, "How long the slots are that let the wood move, from end to end."),
+  "hold still": may(
+    word(["middle", ...FACES], { center: "middle", centre: "middle" }),
+    "Where wood that is free to move is held: the line that it swells and shrinks away from.",
+  ),
+  gap: may(formula, "What stays open between a button or clip and the rail, or at each end of a shelf on pins."),
 };
 
-const later = ["when", "called", "note", "washers", "peg", "pegs", "wedges", "staples", "clips", "buttons"];
+const later = ["when", "called", "note", "washers", "peg", "pegs", "wedges", "clips", "buttons"];
 
 export const joint = settings("a joint", keys, later);
 type Said = NonNullable<ReturnType<typeof joint.read>>["said"];
 
+const FASTENERS = ["screw", "dowel", "nail", "brad", "staple", "bolt", "pin"] as const;
+
 function fastenersOf(said: Said): FastenersDraft | undefined {
-  const chosen = said.screw ?? said.dowel ?? said.nail ?? said.brad;
-  const { count, spacing, side, counterbore, oversized } = said;
+  const kind = FASTENERS.find((key) => said[key] !== undefined);
+  const chosen = kind && said[kind];
+  const { count, spacing, side, counterbore, oversized, slot } = said;
   const ends = said["in from ends"];
-  const first: Field<unknown> | undefined = chosen ?? count ?? spacing ?? ends ?? side ?? counterbore ?? oversized;
+  const first: Field<unknown> | undefined =
+    chosen ?? count ?? spacing ?? ends ?? side ?? counterbore ?? oversized ?? slot;
   if (first === undefined) return undefined;
   const { gauge, diameter, length, head } = chosen?.value.said ?? {};
-  const kind = (["screw", "dowel", "nail", "brad"] as const).find((key) => said[key] !== undefined);
   return {
     at: first.key,
     ...(kind && { kind }),
@@ -90,11 +102,12 @@ function fastenersOf(said: Said): FastenersDraft | undefined {
     ...(side && { side }),
     ...(counterbore && { counterbore: counterbore.value }),
     ...(oversized && { oversized: oversized.value }),
+    ...(slot && { slot: slot.value }),
   };
 }
 
 const jointDraft = made(joint, ({ at, said }): JointDraft => {
-  const { glue, from, deep, play, stopped, mortise } = said;
+  const { glue, from, deep, play, stopped, mortise, gap } = said;
   const fasteners = fastenersOf(said);
   return {
     at,
@@ -109,6 +122,8 @@ const jointDraft = made(joint, ({ at, said }): JointDraft => {
     ...(said["join side"] && { joinSide: said["join side"] }),
     ...(said.tenon && { tenon: said.tenon.value }),
     ...(mortise && { mortiseDeeper: mortise.value }),
+    ...(said["hold still"] && { holdStill: said["hold still"] }),
+    ...(gap && { gap: gap.value }),
     ...(fasteners && { fasteners }),
   };
 });

@@ -78,7 +78,11 @@ function holeRows(build: Build, printer: Printer): Rich[][] {
     hole.stages
       .map(({ diameter, depth }, i) => {
         const through = hole.through && i === hole.stages.length - 1;
-        return `Ø ${printer.exact(diameter)} × ${through ? "through" : printer.exact(depth)}`;
+        const wide =
+          hole.slot && i === hole.stages.length - 1
+            ? `${printer.exact(diameter)} × ${printer.exact(hole.slot.length)}`
+            : `Ø ${printer.exact(diameter)}`;
+        return `${wide} × ${through ? "through" : printer.exact(depth)}`;
       })
       .join("; ");
   const when = (hole: Hole): string => (hole.atBench ? "before assembly" : "in place");
@@ -96,10 +100,10 @@ function holeRows(build: Build, printer: Printer): Rich[][] {
 
 function fastenerRows(build: Build): Rich[][] {
   const mark = marks(build);
-  const way = (f: Fastener): string => `${f.through.map(mark).join(", ")} → ${mark(f.into)}`;
+  const way = (f: Fastener): string => `${f.through.map(mark).join(", ")} → ${mark(f.into)}`.trimStart();
   return tally(build.fasteners, (f) => f.item).map(({ first, all }) => [
     String(all.length),
-    capital(first.item),
+    [capital(first.item), ...(first.with ?? [])].join(", with "),
     tally(all, way)
       .map((group) => `${way(group.first)} (${group.all.length})`)
       .join(", "),

@@ -95,7 +95,8 @@ function solve(draft: Draft): Outcome<Design> {
     report,
     print,
   });
-  const joinery = { units: draft.units, precision: draft.precision.value, measure, report, print };
+  const count = (formula: Formula): number | null => wholeNumber(evaluateNumber(formula, names.scope(null)));
+  const joinery = { units: draft.units, precision: draft.precision.value, measure, count, report, print };
   const boardSize = (entry: Entry, size: BoardSize): Length | null =>
     cells.get(`board ${entry.id} ${size}`, `${entry.id}.${size}`, entry.at, () => {
       const frame = places.frame(entry);
@@ -140,7 +141,7 @@ function solve(draft: Draft): Outcome<Design> {
   const joints = finishJoints(jointed, byId, {
     units: draft.units,
     measure,
-    count: (formula) => wholeNumber(evaluateNumber(formula, names.scope(null))),
+    count,
     directory,
     report,
     print,
@@ -150,7 +151,8 @@ function solve(draft: Draft): Outcome<Design> {
       const part = byId.get(id) as Part;
       const piece = bench.piece(id);
       const wood = stock.get(part.stock);
-      return { id, solid: part.solid, body: part.body, frame: piece.frame, softwood: wood?.softwood ?? true };
+      const { solid, body, features } = part;
+      return { id, solid, body, features, frame: piece.frame, softwood: wood?.softwood ?? true };
     },
   });
   const result: Design = {

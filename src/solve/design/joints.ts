@@ -2,16 +2,19 @@ import type { Finding } from "../../findings/finding.ts";
 import { headNotInJoint } from "../../findings/rules/head-not-in-joint.ts";
 import { jointDoesNotTouch } from "../../findings/rules/joint-does-not-touch.ts";
 import { partsOverlap } from "../../findings/rules/parts-overlap.ts";
-import { contact, distance, overlapDepth, translate } from "../../geometry/index.ts";
-import type { Method } from "../../parse/draft.ts";
+import { distance, overlapDepth } from "../../geometry/index.ts";
+import type { JointDraft, Method } from "../../parse/draft.ts";
 import { type Length, TOLERANCE } from "../../units/length.ts";
-import { add, max, negate, rational, subtract, ZERO } from "../../units/rational.ts";
-import type { Arrangement, Box, Joint, Part, Point } from "../design.ts";
+import { max, rational } from "../../units/rational.ts";
+import type { Box, Joint, Part } from "../design.ts";
 import type { Directory } from "./expand/directory.ts";
-import { fasten, fasteningOf, siteOf } from "./fastening/fasten.ts";
+import { fasten, openSiteOf, siteOf } from "./fastening/fasten.ts";
+import { fasteningOf } from "./fastening/methods.ts";
+import { moverOf, stillOf } from "./fastening/movement.ts";
 import type { FasteningContext, Member } from "./fastening/site.ts";
+import { memberAtHome, pulledBack, pushHome } from "./home.ts";
 import type { Jointed } from "./joinery/work.ts";
-import { triple } from "./space.ts";
+import { common } from "./space.ts";
 
 /** Methods that are glued when nothing is said. */
 const GLUED: readonly Method[] = ["glue", "dowels", "mortise and tenon", "half lap", "dado", "rabbet"];
@@ -28,98 +31,83 @@ export const finishJoints = (
   jointed: readonly Jointed[],
   parts: ReadonlyMap<string, Part>,
   context: JointsContext,
-): readonly Joint[] => jointed.flatMap((each) => finishJoint(each, parts, context) ?? []);
+): readonly Joint[] => {
+  const areas = (draft: JointDraft): readonly Box[] =>
+    jointed
+      .filter(({ joining }) => joining.draft === draft)
+      .map(({ joining: { join, to } }) => common(context.member(join.id).body, context.member(to.id).body));
+  return jointed.flatMap((each) => finishJoint(each, () => areas(each.joining.draft), parts, context) ?? []);
+};
 
 function finishJoint(
   { joining, insertion, gap }: Jointed,
+  areas: () => readonly Box[],
   parts: ReadonlyMap<string, Part>,
   context: JointsContext,
 ): Joint | null {
   const { draft, id } = joining;
   const [join, to] = [parts.get(joining.join.id), parts.get(joining.to.id)];
   if (!join || !to) return null;
-  // Where rounding left the two apart, the joint is looked at with the joined part pushed home.
-  const asCut = contact(join.solid, to.solid);
-  const home = asCut.length > 0 ? null : pushedHome(joining.touch);
-  const joined = home === null ? join.solid : translate(join.solid, home);
-  const contacts = home === null ? asCut : contact(joined, to.solid);
-  if (contacts.length === 0) {
-    const apart = distance(join.solid, to.solid);
-    const inside = overlapDepth(join.solid, to.solid);
-    if (inside > TOLERANCE) {
-      const by = context.print(rational(Math.round(inside)));
-      context.report(
-        partsOverlap(
-          joining.to.at,
-          { first: join.id, second: to.id, by },
-          { also: [{ at: draft.at, label: "joined here" }] },
-        ),
-      );
-      return null;
-    }
-    context.report(
-      jointDoesNotTouch(draft.at, {
-        join: join.id,
-        to: to.id,
-        apart: apart > 0 ? context.print(rational(Math.round(apart))) : null,
-      }),
-    );
+  const method = fasteningOf(draft);
+  const home = pushHome(joining.touch, join, to);
+  const { contacts } = home;
+  if (contacts.length === 0 && !method?.rests) {
+    reportApart(joining, join, to, context);
     return null;
   }
   const glue = draft.glue?.value ?? GLUED.includes(draft.with.value);
-  const head = headOf(joining, context);
-  if (!head) return null;
-  const method = fasteningOf(draft);
-  const member = (name: string): Member => {
-    const own = context.member(name);
-    return name === join.id && home ? { ...own, solid: joined, body: shiftBox(own.body, home) } : own;
-  };
-  const [headed, holding] = head === join.id ? [join, to] : [to, join];
-  const site = method && siteOf(id, draft, member(headed.id), member(holding.id), contacts, headed === join);
+  const [first, second] = [memberAtHome(context.member(join.id), home), context.member(to.id)];
+  // A method that lets wood move has its heads in the narrower part.
+  const narrower = moverOf(first, second) === first ? second : first;
+  const usual = method?.moves ? narrower : first;
+  const headed = headOf(joining, usual.id, context);
+  if (!headed) return null;
+  const [head, hold] = headed === first.id ? [first, second] : [second, first];
+  const site = method?.rests
+    ? openSiteOf(id, draft, head, hold)
+    : method && siteOf(id, draft, head, hold, contacts, head === first);
+  const still = site && method?.moves ? stillOf(draft, hold, site.axis, areas(), context) : null;
+  const fastened = method && site && (still || !method.moves) ? fasten(method, { ...site, still }, context) : [];
+  const free = fastened.some(({ fasteners }) => fasteners.some(({ slack }) => slack !== undefined));
   return {
     id,
     at: draft.at,
     parts: [join.id, to.id],
-    kind: draft.with.value === "groove" && !glue ? "floating" : "fixed",
+    kind: method?.rests ? "resting" : free ? "sliding" : draft.with.value === "groove" && !glue ? "floating" : "fixed",
     method: draft.with.value,
     glue,
-    gap: home && joining.touch.kind === "faces" ? max(gap, joining.touch.gap) : gap,
-    ...(home && { roundedGap: true as const }),
+    gap: home.by && joining.touch.kind === "faces" ? max(gap, joining.touch.gap) : gap,
+    ...(home.by && { roundedGap: true as const }),
+    ...(still && { still }),
     contact: contacts,
     insertion,
-    arrangements: method && site ? fasten(method, site, context).map((each) => pulledBack(each, join.id, home)) : [],
+    arrangements: fastened.map((each) => pulledBack(each, join.id, home)),
   };
 }
 
-/** How far a part has to move to touch the other, where rounding left it short; null where it touches. */
-function pushedHome(touch: Jointed["joining"]["touch"]): Point | null {
-  if (touch.kind !== "faces" || touch.gap.n === 0n) return null;
-  const { axis, sign, gap } = touch;
-  return triple((i) => (i === axis ? (sign > 0 ? gap : negate(gap)) : ZERO));
+/** Parts that were joined and do not touch: they lie in each other, or apart. */
+function reportApart({ draft, to: mate }: Jointed["joining"], join: Part, to: Part, context: JointsContext): void {
+  const { report, print } = context;
+  const inside = overlapDepth(join.solid, to.solid);
+  if (inside > TOLERANCE) {
+    const by = print(rational(Math.round(inside)));
+    const names = { first: join.id, second: to.id, by };
+    report(partsOverlap(mate.at, names, { also: [{ at: draft.at, label: "joined here" }] }));
+    return;
+  }
+  const apart = distance(join.solid, to.solid);
+  report(
+    jointDoesNotTouch(draft.at, {
+      join: join.id,
+      to: to.id,
+      apart: apart > 0 ? print(rational(Math.round(apart))) : null,
+    }),
+  );
 }
 
-const shiftBox = (box: Box, by: Point): Box => ({
-  low: triple((i) => add(box.low[i], by[i])),
-  high: triple((i) => add(box.high[i], by[i])),
-});
-
-/** Fasteners and holes of a part that was pushed home, where they are with the part in its place. */
-function pulledBack(arrangement: Arrangement, part: string, home: Point | null): Arrangement {
-  if (home === null) return arrangement;
-  const back = (at: Point): Point => triple((i) => subtract(at[i], home[i]));
-  return {
-    fasteners: arrangement.fasteners.map((fastener) =>
-      fastener.through.includes(part)
-        ? { ...fastener, head: { ...fastener.head, at: back(fastener.head.at) } }
-        : fastener,
-    ),
-    holes: arrangement.holes.map((hole) => (hole.part === part ? { ...hole, at: back(hole.at) } : hole)),
-  };
-}
-
-/** The part under the head: the joined one, or whichever side `from` names. */
-function headOf({ draft, join, to }: Jointed["joining"], context: JointsContext): string | null {
-  if (!draft.from) return join.id;
+/** The part under the head: the usual one, or whichever side `from` names. */
+function headOf({ draft, join, to }: Jointed["joining"], usual: string, context: JointsContext): string | null {
+  if (!draft.from) return usual;
   const named = context.directory.find(draft.from);
   if (!named) return null;
   if (named.includes(join)) return join.id;

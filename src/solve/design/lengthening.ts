@@ -4,6 +4,7 @@ import type { Directory } from "./expand/directory.ts";
 import type { Entry } from "./expand/entry.ts";
 import { growHousing } from "./joinery/housing.ts";
 import { pairsOf } from "./joinery/pairs.ts";
+import { shortenShelf } from "./joinery/pins.ts";
 import { cutTenon } from "./joinery/tenon.ts";
 import { Bench, HOUSINGS, type JoineryContext } from "./joinery/work.ts";
 import type { Places } from "./placing/places.ts";
@@ -17,7 +18,7 @@ export function plainPiece(entry: Entry, places: Places): Workpiece | null {
 }
 
 const lengthens = (draft: JointDraft): boolean =>
-  draft.with.value === "mortise and tenon" || HOUSINGS.includes(draft.with.value);
+  draft.with.value === "mortise and tenon" || draft.with.value === "shelf pins" || HOUSINGS.includes(draft.with.value);
 
 /**
  * The box that a part's blank fills, tongues and tenons included, for formulas that ask for its length before the joints are made: its
@@ -50,6 +51,7 @@ export function blankBox(
   for (const pair of pairs) {
     const joining = { ...pair, id: "" };
     if (pair.draft.with.value === "mortise and tenon") cutTenon(joining, bench, quiet);
+    else if (pair.draft.with.value === "shelf pins") shortenShelf(joining, bench, quiet);
     else growHousing(joining, bench, quiet);
   }
   return blankOf(bench.piece(entry.id));

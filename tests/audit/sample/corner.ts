@@ -59,6 +59,9 @@ export function corner({ beside, under, tool, lean }: Corner): BuildRecord {
         through: ["block"],
         into: "floor",
         travelsWith: null,
+        with: [],
+        nut: null,
+        slack: null,
       },
     ],
     holes: [

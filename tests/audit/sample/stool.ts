@@ -89,6 +89,9 @@ const screw = (id: string, x: number, y: number): Fastener => ({
   through: ["top"],
   into: x < 200 ? "left" : "right",
   travelsWith: null,
+  with: [],
+  nut: null,
+  slack: null,
 });
 
 const clearance = ({ id, head }: Fastener): Hole =>

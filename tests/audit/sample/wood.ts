@@ -77,7 +77,18 @@ export function part({ id, mark, stock, axes, solids, features = [], edgeBanding
 }
 
 export function fixed(id: string, parts: [string, string], more: Partial<Joint>): Joint {
-  return { id, parts, kind: "fixed", method: "glue", glue: true, gap: 0, contact: [], fasteners: [], ...more };
+  return {
+    id,
+    parts,
+    kind: "fixed",
+    method: "glue",
+    glue: true,
+    gap: 0,
+    still: null,
+    contact: [],
+    fasteners: [],
+    ...more,
+  };
 }
 
 export const hole = (
@@ -106,6 +117,9 @@ export const peg = (id: string, at: V3, direction: V3, from: string, into: strin
   through: [from],
   into,
   travelsWith: from,
+  with: [],
+  nut: null,
+  slack: null,
 });
 
 export const step = (number: number, kind: string, actions: Step["actions"], after: number[] = []): Step => ({

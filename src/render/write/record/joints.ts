@@ -15,6 +15,7 @@ export const jointRecord = (joint: BuiltJoint, frame: Frame): Json => ({
   method: joint.method,
   glue: joint.glue,
   gap: millimetres(joint.gap),
+  still: joint.still ? stillRecord(joint.still, frame) : null,
   contact: joint.contact.map(({ centre, normal, area }) => ({
     centre: frame.vec(centre),
     normal,
@@ -22,6 +23,14 @@ export const jointRecord = (joint: BuiltJoint, frame: Frame): Json => ({
   })),
   fasteners: joint.fasteners,
 });
+
+/** Through a point of the line on which the part does not move. */
+function stillRecord({ part, across, side, at }: NonNullable<BuiltJoint["still"]>, frame: Frame): Json {
+  const i = (["across", "deep", "up"] as const).indexOf(across) as 0 | 1 | 2;
+  const along = [0, 0, 0].map((_, k) => (k === i ? 1 : 0));
+  const point = frame.low.map((low, k) => (k === i ? at : low)) as unknown as Fastener["head"]["at"];
+  return { part, across: along, at: frame.point(point), side };
+}
 
 export const fastenerRecord = (fastener: Fastener, frame: Frame): Json => ({
   id: fastener.id,
@@ -39,6 +48,16 @@ export const fastenerRecord = (fastener: Fastener, frame: Frame): Json => ({
   through: fastener.through,
   into: fastener.into,
   travelsWith: fastener.travelsWith,
+  with: fastener.with ?? [],
+  nut: fastener.nut
+    ? {
+        at: frame.point(fastener.nut.at),
+        direction: fastener.nut.direction,
+        diameter: millimetres(fastener.nut.diameter),
+        height: millimetres(fastener.nut.height),
+      }
+    : null,
+  slack: fastener.slack ? fastener.slack.map(millimetres) : null,
 });
 
 export const holeRecord = (hole: Hole, frame: Frame): Json => ({
@@ -48,7 +67,7 @@ export const holeRecord = (hole: Hole, frame: Frame): Json => ({
   direction: hole.direction,
   stages: hole.stages.map(({ diameter, depth }) => ({ diameter: millimetres(diameter), depth: millimetres(depth) })),
   through: hole.through,
-  slot: null,
+  slot: hole.slot ? { along: hole.slot.along, length: millimetres(hole.slot.length) } : null,
   for: hole.for,
   keep: { edge: millimetres(hole.keep.edge), end: millimetres(hole.keep.end), under: millimetres(hole.keep.under) },
   plugged: false,

@@ -12,6 +12,7 @@ import { mortisesMeetRule } from "./mortises-meet.ts";
 import { nobodySellsThatThicknessRule } from "./nobody-sells-that-thickness.ts";
 import { notMarkedExactlyRule } from "./not-marked-exactly.ts";
 import { oneGoodFaceRule } from "./one-good-face.ts";
+import { pinsMeetInDividerRule } from "./pins-meet-in-divider.ts";
 import { seatBendsRule } from "./seat-bends.ts";
 import { shelfSagsRule } from "./shelf-sags.ts";
 import { slabNotFlattenedRule } from "./slab-not-flattened.ts";
@@ -32,6 +33,7 @@ const RULES: readonly Rule[] = [
   notMarkedExactlyRule,
   slabNotFlattenedRule,
   oneGoodFaceRule,
+  pinsMeetInDividerRule,
 ];
 
 /** What every check says, with what the maker accepts marked as that, and the findings that are left. */

@@ -1,7 +1,7 @@
-import { cylinder, type Solid, solidBox, type Vec } from "../../../geometry/index.ts";
-import { toNumber } from "../../../units/rational.ts";
+import { cylinder, type Solid, solidBox } from "../../../geometry/index.ts";
 import { AXES, triple } from "../../design/space.ts";
 import type { Feature, Hole, Part } from "../../design.ts";
+import { cylindersOf } from "../order/slots.ts";
 
 /** The wood that a feature takes away, as a solid; null for plane cuts and for tenons, which take none. */
 export function roomOf(feature: Feature): Solid | null {
@@ -26,11 +26,7 @@ export function roomOf(feature: Feature): Solid | null {
 
 /** The stages of a hole as envelopes. */
 export const boresOf = (hole: Hole) =>
-  hole.stages.map(({ diameter, depth }) =>
-    cylinder(vec(hole.at), hole.direction, toNumber(diameter) / 2, toNumber(depth)),
-  );
-
-const vec = (point: Hole["at"]): Vec => [toNumber(point[0]), toNumber(point[1]), toNumber(point[2])];
+  cylindersOf(hole).map(({ mouth, diameter, depth }) => cylinder(mouth, hole.direction, diameter / 2, depth));
 
 /** Joint of a hole's fastener: fastener ids begin with it. */
 export const jointOf = (hole: Hole): string | null => (hole.for === null ? null : (hole.for.split(".")[0] as string));

@@ -11,7 +11,7 @@ export interface Finished {
 }
 
 const holeMark = (hole: Hole): Mark => ({
-  label: `${hole.kind} ${hole.stages.map((s) => `${toNumber(s.diameter)}×${toNumber(s.depth)}`).join("/")}`,
+  label: `${hole.kind} ${hole.stages.map((s) => `${toNumber(s.diameter)}×${toNumber(s.depth)}`).join("/")}${hole.slot ? ` ${toNumber(hole.slot.length)}` : ""}`,
   at: [toNumber(hole.at[0]), toNumber(hole.at[1]), toNumber(hole.at[2])],
   direction: hole.direction,
 });

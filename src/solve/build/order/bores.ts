@@ -2,8 +2,9 @@
 
 import type { Vec } from "../../../geometry/index.ts";
 import { cross, dot, minus, norm, plus, times } from "../../../geometry/vec.ts";
-import { TOLERANCE, toNumber } from "../../../units/index.ts";
+import { TOLERANCE } from "../../../units/index.ts";
 import type { Hole } from "../../design.ts";
+import { cylindersOf } from "./slots.ts";
 
 interface Bore {
   readonly centre: Vec;
@@ -16,11 +17,10 @@ interface Bore {
 export const holesMeet = (a: Hole, b: Hole): boolean =>
   a.part === b.part && boresOf(a).some((p) => boresOf(b).some((q) => meet(p, q)));
 
-const boresOf = ({ at, direction, stages }: Hole): readonly Bore[] =>
-  stages.map(({ diameter, depth }) => {
-    const half = toNumber(depth) / 2;
-    const mouth: Vec = [toNumber(at[0]), toNumber(at[1]), toNumber(at[2])];
-    return { centre: plus(mouth, times(direction, half)), axis: direction, half, radius: toNumber(diameter) / 2 };
+const boresOf = (hole: Hole): readonly Bore[] =>
+  cylindersOf(hole).map(({ mouth, diameter, depth }) => {
+    const half = depth / 2;
+    return { centre: plus(mouth, times(hole.direction, half)), axis: hole.direction, half, radius: diameter / 2 };
   });
 
 /** Cylinders are apart where some direction parts them; those tried find all but a sliver at rims that nearly touch. */

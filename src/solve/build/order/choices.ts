@@ -1,6 +1,7 @@
 /** Which arrangement of fasteners each joint gets. Taking one strikes out every arrangement whose holes would meet its holes. */
+import { hullHits } from "../../../geometry/index.ts";
 import type { Arrangement, Fastener, Hole, Part } from "../../design.ts";
-import type { Reach } from "../reach/index.ts";
+import { outstanding, type Reach } from "../reach/index.ts";
 import { holesMeet } from "./bores.ts";
 import type { Link } from "./links.ts";
 import type { Drive, JointWork } from "./plan.ts";
@@ -31,7 +32,12 @@ export interface Made {
 export function choicesOf(parts: readonly Part[], links: readonly Link[], reach: Reach): Choices {
   const drawn = parts.flatMap((part) => part.holes);
   const left = new Map(
-    links.map((link) => [link, link.joint.arrangements.filter(({ holes }) => !meets(holes, drawn))] as const),
+    links.map((link) => {
+      const open = link.joint.arrangements.filter(
+        ({ fasteners, holes }) => !meets(holes, drawn) && !standsIn(fasteners, parts),
+      );
+      return [link, open] as const;
+    }),
   );
   const known = new Map<Arrangement, Map<Arrangement, boolean>>();
   const conflict = (a: Arrangement, b: Arrangement): boolean => {
@@ -77,6 +83,15 @@ export function choicesOf(parts: readonly Part[], links: readonly Link[], reach:
 
 const meets = (some: readonly Hole[], others: readonly Hole[]): boolean =>
   some.some((a) => others.some((b) => holesMeet(a, b)));
+
+/** Whether a head that stands proud, or a nut on the far side, lies inside the wood of a part that its fastener does not name. */
+const standsIn = (fasteners: readonly Fastener[], parts: readonly Part[]): boolean =>
+  fasteners.some((fastener) => {
+    const named = [...fastener.through, fastener.into];
+    const rooms = outstanding(fastener);
+    const others = rooms.length > 0 ? parts.filter(({ id }) => !named.includes(id)) : [];
+    return rooms.some((room) => others.some(({ solid }) => hullHits(room, solid)));
+  });
 
 /** How each fastener that does not travel in its part is driven, or the first that nothing reaches. */
 function driven(

@@ -22,19 +22,26 @@ export function purchases(
   });
   const sheets = wood.filter(({ section }) => section === "sheets");
   const boards = wood.filter(({ section }) => section !== "sheets");
-  return [...sheets, ...boards, ...fastenerPurchases(fasteners), ...gluePurchase(joints, parts)];
+  return [...sheets, ...boards, ...fastenerPurchases(fasteners), ...gluePurchase(joints, parts, fasteners)];
 }
 
 function fastenerPurchases(fasteners: readonly Fastener[]): readonly Purchase[] {
   const counts = new Map<string, number>();
-  for (const { item } of fasteners) counts.set(item, (counts.get(item) ?? 0) + 1);
+  for (const { item, with: more = [] } of fasteners)
+    for (const each of [item, ...more]) counts.set(each, (counts.get(each) ?? 0) + 1);
   return [...counts]
     .toSorted(([a], [b]) => (a < b ? -1 : a > b ? 1 : 0))
     .map(([item, quantity]) => plain("fasteners", item, quantity, "piece"));
 }
 
-const gluePurchase = (joints: readonly Joint[], parts: readonly Part[]): readonly Purchase[] =>
-  joints.some((joint) => joint.glue) || parts.some(isGluedUp) ? [plain("supplies", "wood glue", 1, "bottle")] : [];
+const gluePurchase = (
+  joints: readonly Joint[],
+  parts: readonly Part[],
+  fasteners: readonly Fastener[],
+): readonly Purchase[] =>
+  joints.some((joint) => joint.glue) || parts.some(isGluedUp) || fasteners.some(({ head }) => head.seat === "plugged")
+    ? [plain("supplies", "wood glue", 1, "bottle")]
+    : [];
 
 const plain = (section: Purchase["section"], item: string, quantity: number, unit: string): Purchase => ({
   section,

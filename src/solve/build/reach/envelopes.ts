@@ -24,14 +24,14 @@ const ENVELOPES: Readonly<Record<Tool, readonly ReturnType<typeof room>[]>> = {
 export const roomsOf = (tool: Tool): number => ENVELOPES[tool].length;
 
 /**
- * Room number `which` of a tool on a fastener, its axis along the unit vector `axis` (head to point).
+ * Room number `which` of a tool on a fastener, the one after the last for the hand that puts on its nut. The tool's axis lies along the unit vector `axis` (head to point).
  * Some heads stand above the place that their length is measured from, and the tool starts on top of them:
  * each cylinder is lengthened by the head, so that it covers both places.
  */
 export function envelope(fastener: Fastener, tool: Tool, axis: Vec, which: number): Hull | null {
   const rooms = ENVELOPES[tool];
   const own = rooms[which];
-  if (!own) return null;
+  if (!own) return which === rooms.length ? nutRoom(fastener) : null;
   const start = rooms.slice(0, which).reduce((so, { long }) => so + long, 0);
   return behind(fastener, axis, {
     across: own.across,
@@ -47,8 +47,28 @@ export function envelope(fastener: Fastener, tool: Tool, axis: Vec, which: numbe
 export const core = (fastener: Fastener): Hull =>
   behind(fastener, fastener.direction, { across: 3, from: 0.2, long: 23.8 });
 
+/** What of a fastener stands out of the wood: a proud head, a nut that is turned on, the end of its bolt. */
+export function outstanding({ head, nut, direction, length, rod, travelsWith }: Fastener): readonly Hull[] {
+  const at: Vec = [toNumber(head.at[0]), toNumber(head.at[1]), toNumber(head.at[2])];
+  const proud = head.seat === "proud" && travelsWith === null;
+  const rods = proud || nut ? [cylinder(at, direction, toNumber(rod) / 2, toNumber(length))] : [];
+  const heads = proud ? [cylinder(at, times(direction, -1), toNumber(head.diameter) / 2, toNumber(head.height))] : [];
+  return [...rods, ...heads];
+}
+
+/** The room that a hand needs to bring the nut, or the cross dowel to its bore. */
+function nutRoom({ nut }: Fastener): Hull | null {
+  if (!nut) return null;
+  const [hand] = ENVELOPES.hand;
+  return hand ? behind({ head: nut }, nut.direction, { ...hand, from: 0 }) : null;
+}
+
 /** A cylinder behind the head; sizes in mm. */
-function behind({ head }: Fastener, axis: Vec, { across, from, long }: { across: number; from: number; long: number }) {
+function behind(
+  { head }: { readonly head: Pick<Fastener["head"], "at"> },
+  axis: Vec,
+  { across, from, long }: { across: number; from: number; long: number },
+): Hull {
   const top: Vec = [toNumber(head.at[0]), toNumber(head.at[1]), toNumber(head.at[2])];
   const back = times(axis, -1);
   const start = plus(top, times(back, from * UNITS_PER_MM));

@@ -18,9 +18,20 @@ export interface Reach {
   inTheWay(fastener: Fastener, body: readonly Part[]): readonly Part[];
 }
 
-/** Easiest first. Dowels are not driven: they travel in their part. */
-export const toolsFor = (kind: FastenerKind): readonly Tool[] =>
-  kind === "dowel" ? [] : kind === "nail" || kind === "brad" ? ["hammer"] : ["straight", "long", "angle", "stubby"];
+const SCREWDRIVERS: readonly Tool[] = ["straight", "long", "angle", "stubby"];
+/** Easiest first. Dowels and pins are not driven: they travel in their part. */
+const TOOLS: Readonly<Record<FastenerKind, readonly Tool[]>> = {
+  "pocket screw": SCREWDRIVERS,
+  "wood screw": SCREWDRIVERS,
+  "lag screw": ["wrench"],
+  bolt: ["wrench"],
+  dowel: [],
+  "shelf pin": [],
+  nail: ["hammer"],
+  brad: ["hammer"],
+  staple: ["stapler"],
+};
+export const toolsFor = (kind: FastenerKind): readonly Tool[] => TOOLS[kind];
 
 /** One way to hold one tool, and what it has been found to run into. */
 interface Attempt extends Reached {
@@ -81,10 +92,12 @@ function kept<K, V>(map: Map<K, V>, key: K, make: () => V): V {
 /** For a single question. */
 export const toolFor = (fastener: Fastener, body: readonly Part[]): Reached | null => reach().toolFor(fastener, body);
 
-/** Each tool in line, then leaning; a hammer is swung in line only. */
+/** Each screwdriver in line, then leaning; hammers, staplers and wrenches in line only. The last room is that of the nut, if there is one. */
 function everyAttempt(fastener: Fastener): readonly Attempt[] {
   return toolsFor(fastener.kind).flatMap((tool) => {
-    const axes: readonly (Direction | null)[] = tool === "hammer" ? [null] : [null, ...leaning(fastener.direction)];
-    return axes.map((axis): Attempt => ({ tool, axis, rooms: Array<null>(roomsOf(tool)).fill(null), hits: new Map() }));
+    const leans = SCREWDRIVERS.includes(tool);
+    const axes: readonly (Direction | null)[] = leans ? [null, ...leaning(fastener.direction)] : [null];
+    const rooms = roomsOf(tool) + (fastener.nut ? 1 : 0);
+    return axes.map((axis): Attempt => ({ tool, axis, rooms: Array<null>(rooms).fill(null), hits: new Map() }));
   });
 }

@@ -8,6 +8,7 @@ import { flatteningSteps, gluingUpSteps } from "./gluing-up.ts";
 import { joiningSteps } from "./joining.ts";
 import { machiningSteps } from "./machining.ts";
 import { millingSteps } from "./milling.ts";
+import { pluggingSteps } from "./plugging.ts";
 import { sawingSteps } from "./sawing.ts";
 import { toolsFor } from "./tools.ts";
 
@@ -20,7 +21,7 @@ export interface Steps extends CutAfter {
 
 /** The steps, numbered, each knowing what must be done before it; and the tools that they use. */
 export function stepsOf(work: Work): Steps {
-  const drafts = withoutRepeats([...makingSteps(work), ...puttingTogether(work)]);
+  const drafts = withoutRepeats([...makingSteps(work), ...puttingTogether(work), ...pluggingSteps(work)]);
   const lastOf = new Map(drafts.map((draft, i) => [stepToken(draft.unit), `step ${i + 1}`]));
   const named = (text: string): string => text.replace(/\{step of [^}]*\}/g, (token) => lastOf.get(token) ?? token);
   const steps = drafts.map(

@@ -203,9 +203,14 @@ export function builtName(move: Move, units: readonly Unit[]): string {
 const verbFor = (joints: readonly Joint[]): string => {
   if (joints.some((joint) => joint.glue)) return "Glue up";
   const methods = new Set(joints.map((joint) => joint.method));
-  if (methods.has("nails") || methods.has("brads")) return "Nail";
-  return methods.has("screws") || methods.has("pocket screws") ? "Screw" : "Join";
+  return VERBS.find(([, own]) => own.some((method) => methods.has(method)))?.[0] ?? "Join";
 };
+const VERBS: readonly (readonly [string, readonly Joint["method"][]])[] = [
+  ["Nail", ["nails", "brads"]],
+  ["Staple", ["staples"]],
+  ["Bolt", ["bolts", "bolts and cross dowels"]],
+  ["Screw", ["screws", "pocket screws", "cleats", "lag screws", "slotted screws", "oversized holes with washers"]],
+];
 
 /** "left end", or "ends" for two of them. */
 function unitName(id: string, n: number): string {

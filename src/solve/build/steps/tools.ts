@@ -14,6 +14,8 @@ const DRIVERS: Readonly<Partial<Record<Tool, Need>>> = {
   long: { tool: "Screwdriver bit 12 in (300 mm) long", why: "for screws that an ordinary bit does not reach" },
   angle: { tool: "Right-angle driver", why: "for screws with little room behind them" },
   stubby: { tool: "Stubby screwdriver", why: "for screws with little room behind them" },
+  stapler: { tool: "Stapler", why: "to drive staples" },
+  wrench: { tool: "Two wrenches or a ratchet", why: "to turn bolts, lag screws and nuts" },
   hammer: { tool: "Hammer and nail set", why: "to drive nails and brads" },
 };
 
@@ -72,6 +74,13 @@ function bits(work: Work, actions: readonly Action[]): readonly Need[] {
   return [
     ...(drills.length > 0
       ? [{ tool: `Drill bits: ${drills.join(", ")}`, why: "for the holes listed in the plan" }]
+      : []),
+    ...(holes.some((hole) => hole?.slot) ? [{ tool: "Router, or drill and round file", why: "to cut the slots" }] : []),
+    ...(holes.some((hole) => hole?.kind === "recess")
+      ? [{ tool: "Forstner bit", why: "to bore the recesses with a flat bottom" }]
+      : []),
+    ...(holes.some((hole) => hole?.kind === "pin")
+      ? [{ tool: "Drill stop", why: "so that no pin hole goes deeper than its pin" }]
       : []),
     ...(sunk ? [{ tool: "Countersink", why: "so that screw heads lie flush" }] : []),
   ];

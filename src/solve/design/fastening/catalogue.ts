@@ -76,6 +76,7 @@ export const SOLD_LENGTHS = {
   "pocket screw": { inch: quarters(0.75, 1, 1.25, 1.5, 2, 2.5), mm: whole(19, 25, 32, 38, 50, 64) },
   nail: { inch: quarters(1, 1.25, 1.5, 2, 2.5, 3, 3.5), mm: whole(25, 30, 40, 50, 60, 70, 80, 90) },
   brad: { inch: quarters(0.5, 0.625, 0.75, 1, 1.25, 1.5, 2), mm: whole(13, 16, 20, 25, 30, 35, 40, 50) },
+  staple: { inch: quarters(0.375, 0.5, 0.625, 0.75, 1, 1.25, 1.5), mm: whole(10, 12, 15, 20, 25, 30, 40) },
   dowel: { inch: quarters(1, 1.25, 1.5, 2, 2.5, 3), mm: whole(25, 30, 35, 40, 50, 60) },
 } as const;
 
@@ -85,10 +86,11 @@ export const DOWELS = {
   mm: [millimetres(6), millimetres(8), millimetres(10), millimetres(12)],
 } as const;
 
-/** Wire of nails and brads: 0.113 in for 2 to 2 1/2 in nails, 0.048 in (18 gauge) for brads (from memory). */
+/** Wire of nails and brads: 0.113 in for 2 to 2 1/2 in nails, 0.048 in (18 gauge) for brads; staples 1/4 in wide of the same (from memory). */
 export const WIRE = {
   nail: { shank: inches(113, 1000), head: inches(9, 32) },
   brad: { shank: inches(48, 1000), head: inches(5, 64) },
+  staple: { shank: inches(48, 1000), head: inches(1, 4) },
 } as const;
 
 /** A pocket hole: bore for the head, pilot through the rest; the axis 15 degrees to the face (sine and cosine to ten places). */

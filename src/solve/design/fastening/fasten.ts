@@ -3,40 +3,24 @@ import type { JointDraft } from "../../../parse/draft.ts";
 import { inches, millimetres } from "../../../units/length.ts";
 import { negate, ZERO } from "../../../units/rational.ts";
 import type { Arrangement } from "../../design.ts";
-import type { AxisIndex } from "../space.ts";
-import { dowels } from "./dowel.ts";
-import { nails } from "./nail.ts";
-import { pocketScrews } from "./pocket.ts";
+import { touchOf } from "../joinery/touch.ts";
+import { type AxisIndex, common } from "../space.ts";
+import type { FasteningMethod } from "./methods.ts";
 import { contactBox } from "./row.ts";
-import { screws } from "./screw.ts";
-import type { FasteningContext, Maker, Member, RowShift, Site } from "./site.ts";
-
-export type FasteningMethod = "screws" | "pocket screws" | "dowels" | "nails" | "brads";
-
-/** What fastens a joint: its own method, or what is added to glue, laps and housings. */
-export function fasteningOf(draft: JointDraft): FasteningMethod | null {
-  const method = draft.with.value;
-  if (
-    method === "screws" ||
-    method === "pocket screws" ||
-    method === "dowels" ||
-    method === "nails" ||
-    method === "brads"
-  )
-    return method;
-  const kind = draft.fasteners?.kind;
-  return kind === undefined ? null : (`${kind}s` as FasteningMethod);
-}
+import type { FasteningContext, Member, RowShift, Site } from "./site.ts";
 
 /**
  * The ways in which a joint may be fastened, best first: as described, then shifted along the row a little either way, so that
  * fasteners of neighbouring joints can keep out of each other's way. Empty when it cannot be done, which has been reported.
  */
-export function fasten(method: FasteningMethod, site: Site, context: FasteningContext): readonly Arrangement[] {
-  const shifts = context.units === "inch" ? [inches(3, 8), inches(3, 4)] : [millimetres(10), millimetres(20)];
+export function fasten(
+  { make, steps }: FasteningMethod,
+  site: Site,
+  context: FasteningContext,
+): readonly Arrangement[] {
+  const shifts = steps.map((n) => (context.units === "inch" ? inches(3 * n, 8) : millimetres(10 * n)));
   const ways = [ZERO, ...shifts.flatMap((by) => [by, negate(by)])].map((by): RowShift => ({ by, turned: false }));
   const turned: RowShift = { by: ZERO, turned: true };
-  const make = MAKERS[method];
   const [first, ...rest] = [...ways, turned];
   const best = make(site, first as RowShift, context);
   if (best.length === 0) return [];
@@ -44,14 +28,6 @@ export function fasten(method: FasteningMethod, site: Site, context: FasteningCo
   const quiet = { ...context, report: () => undefined };
   return [...best, ...rest.flatMap((shift) => make(site, shift, quiet))];
 }
-
-const MAKERS: Readonly<Record<FasteningMethod, Maker>> = {
-  screws,
-  "pocket screws": pocketScrews,
-  dowels,
-  nails: (site, shift, context) => nails("nail", site, shift, context),
-  brads: (site, shift, context) => nails("brad", site, shift, context),
-};
 
 /** The site of a joint: its largest contact that faces along an axis; null where there is none. */
 export function siteOf(
@@ -61,7 +37,7 @@ export function siteOf(
   hold: Member,
   contacts: readonly Contact[],
   headIsFirst: boolean,
-): Site | null {
+): Omit<Site, "still"> | null {
   const square = contacts.filter(({ normal }) => normal.filter((n) => Math.abs(n) < 1e-9).length === 2);
   const [first, ...others] = square;
   if (!first) return null;
@@ -70,4 +46,11 @@ export function siteOf(
   const away = largest.normal[axis] > 0 === headIsFirst;
   const area = contactBox(head.body, hold.body, largest);
   return { joint, draft, head, hold, axis, sign: away ? 1 : -1, area };
+}
+
+/** The site of a joint whose parts are kept apart on purpose: where their bodies would meet. Null where they would not. */
+export function openSiteOf(joint: string, draft: JointDraft, head: Member, hold: Member): Omit<Site, "still"> | null {
+  const touch = touchOf(head.body, hold.body);
+  if (touch.kind !== "faces") return null;
+  return { joint, draft, head, hold, axis: touch.axis, sign: touch.sign, area: common(head.body, hold.body) };
 }

@@ -8,17 +8,16 @@ import { shift, unit } from "../space.ts";
 import { SOLD_LENGTHS, WIRE } from "./catalogue.ts";
 import { depthAt, runAt } from "./line.ts";
 import { placesOf } from "./places-of.ts";
+import { type RowPlan, usualRow } from "./row.ts";
 import { type FasteningContext, options, type RowShift, type Site } from "./site.ts";
 
-/** Nails and brads through the headed part, without holes. */
-export function nails(
-  kind: "nail" | "brad",
-  site: Site,
-  moved: RowShift,
-  context: FasteningContext,
-): readonly Arrangement[] {
+export type Driven = "nail" | "brad" | "staple";
+
+/** Nails, brads and staples through the headed part, without holes. Staples stand 5 in apart, 3/4 in from the ends (common practice, no source). */
+export function nails(kind: Driven, site: Site, moved: RowShift, context: FasteningContext): readonly Arrangement[] {
   const { head, hold, axis, sign } = site;
-  const places = placesOf(site, moved, context);
+  const inch = context.units === "inch";
+  const places = placesOf(site, moved, context, kind === "staple" ? stapleRow(inch) : usualRow(inch));
   if (!places) return [];
   const { shank, head: headSize } = WIRE[kind];
   const fasteners: Fastener[] = [];
@@ -53,14 +52,14 @@ export function nails(
   return [{ fasteners, holes: [] }];
 }
 
+const stapleRow = (inch: boolean): RowPlan => ({
+  ...usualRow(inch),
+  spacing: inch ? inches(5) : millimetres(125),
+  fromEnds: inch ? inches(3, 4) : millimetres(19),
+});
+
 /** The length asked for, or the longest sold that has at most two thirds in the second part and stays in it. */
-function lengthFor(
-  kind: "nail" | "brad",
-  site: Site,
-  through: Length,
-  room: Length,
-  context: FasteningContext,
-): Length | null {
+function lengthFor(kind: Driven, site: Site, through: Length, room: Length, context: FasteningContext): Length | null {
   const { draft, head, hold } = site;
   const said = options(draft);
   const inch = context.units === "inch";

@@ -6,12 +6,15 @@ import { depthAt } from "./line.ts";
 import type { Row } from "./row.ts";
 import type { Site } from "./site.ts";
 
+/** The two parts that fasteners go through and into. */
+export type Wood = Pick<Site, "head" | "hold" | "axis" | "sign" | "area">;
+
 /**
  * A row whose points all stand on sound wood. Where a dado or another cut leaves less than half of the depth that the best point has,
  * in either part, a point goes to the nearest place along the row, in steps of `step`, around which there is enough. Points for which
  * there is none stay, and are told by those who need the wood.
  */
-export function onWood(row: Row, site: Site, step: Length): Row {
+export function onWood(row: Row, site: Wood, step: Length): Row {
   const rooms = row.points.map((point) => depths(point, site));
   const most = rooms.reduce((a, b): Depths => [max(a[0], b[0]), max(a[1], b[1])], [ZERO, ZERO] as Depths);
   const enough = (at: Point): boolean => depths(at, site).every((depth, i) => !less(depth, half(most[i] as Length)));
@@ -25,7 +28,7 @@ export function onWood(row: Row, site: Site, step: Length): Row {
 type Depths = readonly [Length, Length];
 
 /** How much wood there is at a point, ahead in the part that holds and behind in the headed one. */
-const depths = (at: Point, { head, hold, axis, sign }: Site): Depths => [
+const depths = (at: Point, { head, hold, axis, sign }: Wood): Depths => [
   depthAt(hold.solid, at, axis, sign),
   depthAt(head.solid, at, axis, sign > 0 ? -1 : 1),
 ];
@@ -35,7 +38,7 @@ const FARTHEST = 12;
 function nearest(
   from: Point,
   along: AxisIndex,
-  { area }: Site,
+  { area }: Wood,
   step: Length,
   enough: (at: Point) => boolean,
 ): Point | null {

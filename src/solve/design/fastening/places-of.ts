@@ -3,7 +3,7 @@ import { inches, type Length, millimetres } from "../../../units/length.ts";
 import { less, max, min, multiply, rational, subtract } from "../../../units/rational.ts";
 import type { Box } from "../../design.ts";
 import { otherAxes } from "../space.ts";
-import { onWood } from "./on-wood.ts";
+import { onWood, type Wood } from "./on-wood.ts";
 import { type Row, type RowPlan, rowOn, usualRow } from "./row.ts";
 import { type FasteningContext, options, type RowShift, type Site } from "./site.ts";
 
@@ -13,11 +13,16 @@ export interface PlacedRow extends Row {
   readonly contactEdge: Length;
 }
 
+/** What of a joint decides where its fasteners stand; of a whole site also the wood does. */
+export type RowSite = Pick<Site, "draft" | "area" | "axis"> & {
+  readonly hold: { readonly id: string; readonly body: Box };
+};
+
 /** The row of a site as the maker described it; null: reported. */
 export function placesOf(
-  site: Site,
+  site: RowSite,
   shift: RowShift,
-  context: FasteningContext,
+  context: Pick<FasteningContext, "units" | "measure" | "count" | "report" | "print">,
   usual: RowPlan = usualRow(context.units === "inch"),
 ): PlacedRow | null {
   const said = options(site.draft);
@@ -35,14 +40,15 @@ export function placesOf(
   }
   const straight = rowOn(site.area, site.axis, { ...usual, count, spacing, fromEnds }, shift);
   if (!straight) return null;
-  const row = onWood(straight, site, context.units === "inch" ? inches(1, 4) : millimetres(6));
+  const wood = "head" in site ? (site as Wood & RowSite) : null;
+  const row = wood ? onWood(straight, wood, context.units === "inch" ? inches(1, 4) : millimetres(6)) : straight;
   const line = row.points[0]?.[row.across] ?? site.area.low[row.across];
   const beside = (box: Box): Length => min(subtract(line, box.low[row.across]), subtract(box.high[row.across], line));
   return { ...row, toEdge: beside(site.hold.body), contactEdge: beside(site.area) };
 }
 
 /** The longer side of a contact. */
-const longest = ({ area, axis }: Site): Length =>
+const longest = ({ area, axis }: RowSite): Length =>
   otherAxes(axis)
     .map((i) => subtract(area.high[i], area.low[i]))
     .reduce((a, b) => max(a, b));

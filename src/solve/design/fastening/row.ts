@@ -1,4 +1,5 @@
 import type { Contact } from "../../../geometry/index.ts";
+import type { Axis } from "../../../parse/draft.ts";
 import { inches, type Length, millimetres } from "../../../units/length.ts";
 import {
   add,
@@ -14,7 +15,7 @@ import {
   toNumber,
 } from "../../../units/rational.ts";
 import type { Box, Point } from "../../design.ts";
-import { type AxisIndex, otherAxes, thirdAxis, triple } from "../space.ts";
+import { type AxisIndex, indexOf, otherAxes, thirdAxis, triple } from "../space.ts";
 import type { RowShift } from "./site.ts";
 
 /** Where fasteners may stand on a contact: along the middle of its longer direction. */
@@ -26,6 +27,8 @@ export interface RowPlan {
   readonly count: number | null;
   /** At least this many where the contact is this long. */
   readonly twoFrom: Length;
+  /** Where the row runs along this direction, an odd number when the count is left open, so that one stands in the middle. */
+  readonly odd?: Axis | null;
 }
 
 /** Common practice, no source: 4 in apart, 1 in from the ends, two in wood 2 1/2 in and wider. */
@@ -70,8 +73,9 @@ export function rowOn(area: Box, normal: AxisIndex, plan: RowPlan, shift: RowShi
   const long = size(along);
   const ends = min(plan.fromEnds, divide(long, rational(4)));
   const free = subtract(long, multiply(ends, rational(2)));
-  const open = compare(long, plan.twoFrom) < 0 ? 1 : Math.max(2, Number(floor(divide(free, plan.spacing))) + 1);
-  const count = plan.count ?? open;
+  const fitting = compare(long, plan.twoFrom) < 0 ? 1 : Math.max(2, Number(floor(divide(free, plan.spacing))) + 1);
+  const even = plan.odd !== null && plan.odd !== undefined && indexOf(plan.odd) === along && fitting % 2 === 0;
+  const count = plan.count ?? (even ? fitting + 1 : fitting);
   // Turned round, a row must not get narrower than half of what it was.
   if (shift.turned && (count < 2 || less(multiply(long, rational(2)), size(across)))) return null;
   const middle = half(add(area.low[along], area.high[along]));

@@ -2,7 +2,7 @@ import type { Finding } from "../../../findings/finding.ts";
 import type { Solid } from "../../../geometry/index.ts";
 import type { FastenersDraft, Formula, JointDraft, Units } from "../../../parse/draft.ts";
 import type { Length } from "../../../units/length.ts";
-import type { Arrangement, Box } from "../../design.ts";
+import type { Arrangement, Box, Feature, Still } from "../../design.ts";
 import type { Frame } from "../placing/attitude.ts";
 import type { AxisIndex } from "../space.ts";
 
@@ -13,6 +13,7 @@ export interface Member {
   readonly body: Box;
   readonly frame: Frame;
   readonly softwood: boolean;
+  readonly features: readonly Feature[];
 }
 
 export interface FasteningContext {
@@ -40,6 +41,8 @@ export interface Site {
   readonly sign: 1 | -1;
   /** The rectangle of the contact. */
   readonly area: Box;
+  /** Where the part that holds the point is still, in a joint that lets it move. */
+  readonly still: Still | null;
 }
 
 /** What the maker said about the fasteners of a joint. */

@@ -1,9 +1,12 @@
 import { notInThisVersion } from "../../../findings/rules/not-in-this-version.ts";
 import type { JointDraft } from "../../../parse/draft.ts";
+import type { Length } from "../../../units/length.ts";
 import { ZERO } from "../../../units/rational.ts";
 import { cutHousing, growHousing, type Housing } from "./housing.ts";
+import { cutKeeper, KEEPING } from "./keeper.ts";
 import { cutLap } from "./lap.ts";
 import { type PairContext, pairsOf } from "./pairs.ts";
+import { shortenShelf } from "./pins.ts";
 import { cutTenon } from "./tenon.ts";
 import { type Bench, HOUSINGS, type JoineryContext, type Joining, type Jointed } from "./work.ts";
 
@@ -29,6 +32,12 @@ export function cutJoints(
       const housing = growHousing(joining, bench, context);
       if (housing) housings.set(joining, housing);
     }
+  const gaps = new Map<Joining, Length>();
+  for (const joining of joinings)
+    if (joining.draft.with.value === "shelf pins") {
+      const gap = shortenShelf(joining, bench, context);
+      if (gap) gaps.set(joining, gap);
+    }
   const done = new Map<Joining, Jointed>();
   const note = (joining: Joining, jointed: Jointed | null): void => {
     if (jointed) done.set(joining, jointed);
@@ -39,8 +48,18 @@ export function cutJoints(
     const housing = housings.get(joining);
     if (housing) note(joining, cutHousing(housing, bench, context));
     else if (joining.draft.with.value === "half lap") note(joining, cutLap(joining, bench, context));
+    else if (KEEPING.includes(joining.draft.with.value))
+      note(
+        joining,
+        cutKeeper(
+          joining,
+          joinings.filter((other) => other.draft === joining.draft),
+          bench,
+          context,
+        ),
+      );
     else if (!HOUSINGS.includes(joining.draft.with.value) && joining.draft.with.value !== "mortise and tenon")
-      note(joining, { joining, insertion: null, gap: ZERO });
+      note(joining, { joining, insertion: null, gap: gaps.get(joining) ?? ZERO });
   }
   return joinings.flatMap((joining) => done.get(joining) ?? []);
 }

@@ -51,6 +51,7 @@ export interface JoineryContext {
   readonly units: Units;
   readonly precision: Length;
   readonly measure: (formula: Formula) => Length | null;
+  readonly count: (formula: Formula) => number | null;
   readonly report: (finding: Finding) => void;
   readonly print: (length: Length) => string;
 }

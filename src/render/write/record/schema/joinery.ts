@@ -24,6 +24,17 @@ export const joint: Schema = fields({
   method: text,
   glue: flag,
   gap: about("What stays open between the parts, by intention or by rounding.", size),
+  still: about(
+    "Where a joint lets a part move: the part, the direction across its grain, a point of the line on which it does not move.",
+    orNull(
+      fields({
+        part: text,
+        across: unitVector,
+        at: point,
+        side: oneOf("middle", "left", "right", "front", "back", "bottom", "top"),
+      }),
+    ),
+  ),
   contact: about(
     "For each plane in which the parts touch; the normal points out of the first part.",
     list(fields({ centre: point, normal: unitVector, area: size })),
@@ -47,16 +58,31 @@ export const fastener: Schema = fields({
   through: texts,
   into: orNull(text),
   travelsWith: about("The part that it sits in while parts travel; null for what is driven in place.", orNull(text)),
+  with: about("Bought or made with each one: its washers, nut, plug or button, as on the shopping list.", texts),
+  nut: about(
+    "Of a bolt: where its nut comes to lie, or the mouth of the bore of its cross dowel, and the way that it goes there.",
+    orNull(fields({ at: point, direction: unitVector, diameter: size, height: size })),
+  ),
+  slack: about(
+    "How far either way the part that it holds can move here along x, y and z; null where it is held fast.",
+    orNull({ ...list(size), minItems: 3, maxItems: 3 }),
+  ),
 });
 
 export const hole: Schema = fields({
   part: text,
-  kind: oneOf("pocket", "pilot", "clearance", "oversized", "slot", "pin", "cup", "knob", "dowel", "bolt", "cable"),
+  kind: oneOf(
+    ...["pocket", "pilot", "clearance", "oversized", "slot", "pin", "cup", "knob", "dowel", "bolt", "nut", "recess"],
+    "cable",
+  ),
   at: about("Where the axis leaves the face.", point),
   direction: about("Into the wood.", unitVector),
   stages: about("Widest first, each measured from the same mouth.", list(fields({ diameter: size, depth: size }))),
   through: flag,
-  slot: orNull(fields({ along: unitVector, length: size })),
+  slot: about(
+    "The last stage is drawn out to this length from end to end; `at` is its middle.",
+    orNull(fields({ along: unitVector, length: size })),
+  ),
   for: about("A fastener or a piece of hardware; null for a hole of the part's own.", orNull(text)),
   keep: about("Wood left beside it and under it.", fields({ edge: size, end: size, under: size })),
   plugged: flag,

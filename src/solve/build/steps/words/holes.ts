@@ -7,7 +7,7 @@ import { fromNearer, sideWord } from "./measured.ts";
 export function boringText(work: Work, part: Part, holes: readonly Hole[]): readonly string[] {
   const groups = new Map<string, Hole[]>();
   for (const hole of holes) {
-    const key = `${hole.kind} ${entry(hole)} ${hole.stages.map((s) => `${work.print(s.diameter)}|${work.print(s.depth)}`).join()}`;
+    const key = `${hole.kind} ${entry(hole)} ${hole.slot ? work.print(hole.slot.length) : ""} ${hole.stages.map((s) => `${work.print(s.diameter)}|${work.print(s.depth)}`).join()}`;
     groups.set(key, [...(groups.get(key) ?? []), hole]);
   }
   return [...groups.values()].flatMap((list) => [whatText(work, part, list), ...placeTexts(work, part, list)]);
@@ -27,14 +27,30 @@ function whatText({ print }: Work, part: Part, list: readonly Hole[]): string {
     hole.kind === "pocket" ? pocketFace(part, hole) : `${entry(hole)} ${sideWord(part, axisOf(hole.direction))}`;
   if (hole.kind === "pocket")
     return `Bore ${n} pocket ${word} into the ${face}, ${print(first.diameter)} for the head, 15° to the face.`;
-  const kind = hole.kind === "oversized" ? "oversized " : hole.kind === "dowel" ? "dowel " : "";
+  if (hole.kind === "recess")
+    return `Bore ${n === "a" ? "a recess" : `${n} recesses`} ${print(first.diameter)} wide and ${print(first.depth)} deep into the ${face}, open to the side, and in the middle of each a ${print(last.diameter)} pilot hole, ${print(last.depth)} deep in all.`;
+  const kind = KINDS[hole.kind] ?? "";
   const depth = hole.through ? "right through" : `${print(last.depth)} deep`;
-  const bore = `Bore ${n} ${print(last.diameter)} ${kind}${word} into the ${face}, ${depth}`;
+  const bore = hole.slot
+    ? `Cut ${n} ${n === "a" ? "slot" : "slots"} ${print(last.diameter)} wide and ${print(hole.slot.length)} long from ${acrossWord(hole.slot.along)} into the ${face}, ${depth}`
+    : `Bore ${n} ${print(last.diameter)} ${kind}${word} into the ${face}, ${depth}`;
   if (hole.stages.length === 1) return `${bore}.`;
   return hole.kind === "clearance" && first.depth.n * last.depth.d * 4n < last.depth.n * first.depth.d
     ? `${bore}, and countersink for the heads.`
     : `${bore}; first bore ${print(first.diameter)} wide and ${print(first.depth)} deep for the heads.`;
 }
+
+const KINDS: Readonly<Partial<Record<Hole["kind"], string>>> = {
+  oversized: "oversized ",
+  dowel: "dowel ",
+  pin: "shelf pin ",
+  bolt: "bolt ",
+  nut: "cross dowel ",
+};
+
+/** "front to back" */
+const acrossWord = (along: Hole["direction"]): string =>
+  `${faceOf(axisOf(along), false)} to ${faceOf(axisOf(along), true)}`;
 
 /** A pocket leans along the length: its face is the broad one that it starts in. */
 const pocketFace = (part: Part, { direction }: Hole): string => {

@@ -1,7 +1,8 @@
-import { type AxisIndex, faceOf, INDICES } from "../../../design/space.ts";
-import type { Direction, Fastener, Joint } from "../../../design.ts";
-import { capital, listed, numberWord, pluralOf, series, type Work } from "../draft.ts";
+import type { Direction, Joint } from "../../../design.ts";
+import { listed, pluralOf, type Work } from "../draft.ts";
 import type { Move } from "../moves.ts";
+import { counted, countText, driveTexts } from "./driving.ts";
+import { fastenedText } from "./fastened.ts";
 import { placeTexts } from "./place.ts";
 
 /** What the sentences about one step need. */
@@ -82,10 +83,7 @@ function methodTexts(scene: Scene): readonly string[] {
       case "glue":
         return [`Spread glue where they meet. Set ${these} on ${those} and clamp.`];
       default:
-        return [
-          ...(glued ? ["Spread glue where they meet."] : []),
-          ...(methods.length === 1 ? [`Set ${these} against ${those}.`] : []),
-        ];
+        return fastenedText(scene.work, own, { glued, these, those, alone: methods.length === 1 });
     }
   });
 }
@@ -109,44 +107,4 @@ function pegTexts(work: Work, joints: readonly Joint[]): readonly string[] {
   return counted(all.filter((fastener) => fastener.travelsWith !== null)).map(
     ({ item, list }) => `Use ${countText(item, list.length)}.`,
   );
-}
-
-const counted = (fasteners: readonly Fastener[]): readonly { item: string; list: readonly Fastener[] }[] => {
-  const items = new Map<string, Fastener[]>();
-  for (const fastener of fasteners) items.set(fastener.item, [...(items.get(fastener.item) ?? []), fastener]);
-  return [...items].map(([item, list]) => ({ item, list }));
-};
-
-/** "4 wood screws #8 × 2 1/2 in, countersunk head" */
-const countText = (item: string, n: number): string =>
-  n === 1 ? `1 ${item}` : `${n} ${item.replace(/^(wood screw|pocket screw|nail|brad|dowel)\b/, "$1s")}`;
-
-function driveTexts(work: Work, fasteners: readonly Fastener[], up: Direction): readonly string[] {
-  return counted(fasteners).flatMap(({ item, list }) => {
-    const through = listed(work, [...new Set(list.flatMap((f) => f.through))]);
-    const into = listed(work, [...new Set(list.map((f) => f.into))]);
-    const sides = series([...new Set(list.map((fastener) => sideOf(fastener, up)))]);
-    const joints = new Set(list.map((f) => f.joint)).size;
-    const each = list.length / joints;
-    const share = joints > 1 && Number.isInteger(each) ? `, ${numberWord(each)} where each two parts meet` : "";
-    const pilot = work.plan.holes.find((hole) => !hole.atBench && list.some((f) => f.id === hole.for))?.stages[0];
-    return [
-      ...(pilot
-        ? [
-            `Through the holes that are there, drill ${work.print(pilot.diameter)} pilot holes ${work.print(pilot.depth)} deep into ${into}.`,
-          ]
-        : []),
-      capital(`drive ${countText(item, list.length)} from ${sides}, through ${through} into ${into}${share}.`),
-    ];
-  });
-}
-
-/** Where a head is driven from: as the work lies on the bench, else by the side of the finished piece. */
-function sideOf({ direction }: Fastener, up: Direction): string {
-  const upwards = INDICES.reduce<number>((so, i) => so + direction[i] * up[i], 0);
-  if (Math.abs(upwards) > 0.7) return upwards < 0 ? "above" : "below";
-  const size = (i: AxisIndex): number => Math.abs(direction[i]);
-  const axis = INDICES.reduce<AxisIndex>((best, i) => (size(i) > size(best) ? i : best), 0);
-  const face = faceOf(axis, direction[axis] < 0);
-  return `the ${face}`;
 }

@@ -1,0 +1,75 @@
+import type { Length } from "../../../../units/length.ts";
+import { type AxisIndex, faceOf, INDICES } from "../../../design/space.ts";
+import type { Direction, Fastener, FastenerKind, Hole } from "../../../design.ts";
+import { capital, listed, numberWord, series, type Work } from "../draft.ts";
+
+/** Fasteners that are sold by the same words, and with the same things. */
+export const counted = (fasteners: readonly Fastener[]): readonly { item: string; list: readonly Fastener[] }[] => {
+  const items = new Map<string, Fastener[]>();
+  for (const fastener of fasteners) {
+    const key = [fastener.item, ...(fastener.with ?? [])].join("\n");
+    items.set(key, [...(items.get(key) ?? []), fastener]);
+  }
+  return [...items.values()].map((list) => ({ item: list[0]?.item ?? "", list }));
+};
+
+/** "4 wood screws #8 × 2 1/2 in, countersunk head" */
+export const countText = (item: string, n: number): string => (n === 1 ? `1 ${item}` : `${n} ${several(item)}`);
+
+const NOUNS =
+  /^(?:(?:wood|pocket|lag) screw|(?:wood )?plug|nail|brad|staple|dowel|cross dowel|shelf pin|bolt|nut|washer|wooden button|metal table-top clip|figure-eight fastener)/;
+/** "washers 1/2 in wide": the name of a thing as sold, for more than one. */
+const several = (item: string): string => item.replace(NOUNS, "$&s");
+
+const VERBS: Readonly<Partial<Record<FastenerKind, string>>> = { bolt: "push in", "lag screw": "turn in" };
+
+/** How the fasteners of a step are driven: pilots first, then how many of each, from where, through what into what. */
+export function driveTexts(work: Work, fasteners: readonly Fastener[], up: Direction): readonly string[] {
+  return counted(fasteners).flatMap(({ item, list }) => {
+    const first = list[0] as Fastener;
+    const passed = [...new Set(list.flatMap((f) => f.through))];
+    const into = listed(work, [...new Set(list.map((f) => f.into))]);
+    const sides = series([...new Set(list.map((fastener) => sideOf(fastener, up)))]);
+    const joints = new Set(list.map((f) => f.joint)).size;
+    const each = list.length / joints;
+    const share = joints > 1 && Number.isInteger(each) ? `, ${numberWord(each)} where each two parts meet` : "";
+    const pilot = work.plan.holes.find((hole) => !hole.atBench && list.some((f) => f.id === hole.for));
+    const through = passed.length > 0 ? ` through ${listed(work, passed)}` : "";
+    const verb = VERBS[first.kind] ?? "drive";
+    return [
+      ...(pilot ? [pilotText(work, pilot, first, into)] : []),
+      capital(`${verb} ${countText(item, list.length)} from ${sides},${through} into ${into}${share}.`),
+      ...(first.with ? [withText(first, list.length)] : []),
+    ];
+  });
+}
+
+function pilotText(
+  { print }: Work,
+  { stages }: Hole,
+  { through, with: [own = "holes"] = [] }: Fastener,
+  into: string,
+): string {
+  const { diameter, depth } = stages[0] as { diameter: Length; depth: Length };
+  const where =
+    through.length > 0
+      ? "Through the holes that are there"
+      : `Through the holes of the ${several(own).replace(/s? [\d#].*$/, "s")}`;
+  return `${where}, drill ${print(diameter)} pilot holes ${print(depth)} deep into ${into}.`;
+}
+
+/** What goes with each: "Each takes 2 washers 1 in wide and 1 nut M8." */
+function withText({ with: more = [] }: Fastener, n: number): string {
+  const items = [...new Set(more)].map((item) => countText(item, more.filter((other) => other === item).length));
+  return `${n === 1 ? "It takes" : "Each takes"} ${series(items)}.`;
+}
+
+/** Where a head is driven from: as the work lies on the bench, else by the side of the finished piece. */
+function sideOf({ direction }: Fastener, up: Direction): string {
+  const upwards = INDICES.reduce<number>((so, i) => so + direction[i] * up[i], 0);
+  if (Math.abs(upwards) > 0.7) return upwards < 0 ? "above" : "below";
+  const size = (i: AxisIndex): number => Math.abs(direction[i]);
+  const axis = INDICES.reduce<AxisIndex>((best, i) => (size(i) > size(best) ? i : best), 0);
+  const face = faceOf(axis, direction[axis] < 0);
+  return `the ${face}`;
+}

@@ -1,0 +1,97 @@
+import type { Method } from "../../../../parse/draft.ts";
+import type { Length } from "../../../../units/length.ts";
+import { compare, equal, subtract } from "../../../../units/rational.ts";
+import { faceOf, indexOf } from "../../../design/space.ts";
+import type { Fastener, Joint } from "../../../design.ts";
+import { listed, type Work } from "../draft.ts";
+
+/** What the sentences speak of: what comes, and what is there. */
+interface Said {
+  readonly glued: boolean;
+  readonly these: string;
+  readonly those: string;
+  /** No other method in the step says how they meet. */
+  readonly alone: boolean;
+}
+
+const buttons = (room: string): string =>
+  `Push the tongue of each button into its ${room}, and pull it out again by the gap: it must be able to move both ways. Do not glue.`;
+
+/** What a maker has to know about a method besides where its fasteners go. Before the parts meet, and after. */
+const TEXTS: Partial<Readonly<Record<Method, { readonly first?: string; readonly after?: string }>>> = {
+  cleats: { after: "A cleat is screwed both ways: to what carries it, and to what it carries." },
+  "slotted screws": {
+    after:
+      "Each screw stands in the middle of its slot. Turn it until the washer just turns hard: the wood must be able to slide.",
+  },
+  "oversized holes with washers": {
+    after:
+      "Each screw stands in the middle of its hole. Turn it until the washer just turns hard: the wood must be able to slide.",
+  },
+  "buttons in a groove": { after: buttons("groove") },
+  "buttons in mortises": { after: buttons("mortise") },
+  clips: { first: "Hook the clips into the groove.", after: "Do not glue: the wood must be able to move." },
+  "figure-eight fasteners": {
+    first:
+      "Screw the figure-eight fasteners into their recesses, so loosely that they still swing; open the recesses with a chisel where they do not.",
+    after: "Do not glue: the wood must be able to move.",
+  },
+  bolts: { after: "Tighten the nuts. It comes apart again: do not glue." },
+  "bolts and cross dowels": {
+    first:
+      "Push the cross dowels into their bores, the thread in line with the bolt and the slot of the end towards it.",
+    after: "It comes apart again: do not glue.",
+  },
+  "shelf pins": { first: "Push the pins into their holes and lay the shelf on them. It stays loose." },
+};
+
+/** How parts meet that fasteners hold, and what to mind. */
+export function fastenedText(
+  work: Work,
+  joints: readonly Joint[],
+  { glued, these, those, alone }: Said,
+): readonly string[] {
+  const { method, still } = joints[0] as Joint;
+  const { first, after } = TEXTS[method] ?? {};
+  const rests = joints[0]?.kind === "resting";
+  return [
+    ...(first ? [first] : []),
+    ...(glued ? ["Spread glue where they meet."] : []),
+    ...(alone && !rests ? [`Set ${these} against ${those}.`] : []),
+    ...(after ? [after] : []),
+    ...gapTexts(work, joints),
+    ...(still ? [`It is held at its ${still.side}, and moves from there.`] : []),
+  ];
+}
+
+/** How far the buttons or clips of each rail stand off it, and where the first of them is. */
+function gapTexts(work: Work, joints: readonly Joint[]): readonly string[] {
+  const rails = new Map<string, string[]>();
+  for (const { id, method, parts, still } of joints) {
+    const rail = parts.find((part) => part !== still?.part);
+    const fasteners = work.plan.chosen.get(id)?.fasteners ?? [];
+    if (!still || !rail || !(method.startsWith("buttons") || method === "clips")) continue;
+    const key = `${spacing(work, rail, fasteners)}${standOff(work, rail, fasteners)}`;
+    rails.set(key, [...(rails.get(key) ?? []), rail]);
+  }
+  return [...rails].map(([text, ids]) => `On ${listed(work, ids)}: ${text}.`);
+}
+
+function standOff(work: Work, rail: string, fasteners: readonly Fastener[]): string {
+  const gap = fasteners[0]?.slack?.[indexOf(work.part(rail).axes.thickness)];
+  if (!gap || gap.n === 0n) return "tight against it, since the wood is held there";
+  return `${work.print(gap)} between its face and each shoulder`;
+}
+
+/** "4, the first and the last 2 1/2 in from its ends, " */
+function spacing(work: Work, rail: string, fasteners: readonly Fastener[]): string {
+  const { body, axes } = work.part(rail);
+  const run = indexOf(axes.length);
+  const places = fasteners.map(({ head }) => head.at[run]).toSorted(compare);
+  const [first, last] = [places[0] as Length, places.at(-1) as Length];
+  const [low, high] = [subtract(first, body.low[run]), subtract(body.high[run], last)];
+  const ends = equal(low, high) ? `${work.print(low)}` : `${work.print(low)} and ${work.print(high)}`;
+  return fasteners.length === 1
+    ? `1, ${work.print(low)} from its ${faceOf(run, false)} shoulder, `
+    : `${fasteners.length} at even distances, the outer ones ${ends} from its shoulders, `;
+}
