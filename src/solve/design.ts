@@ -86,10 +86,30 @@ export type Point = readonly [Length, Length, Length];
 /** A direction along an axis of the piece: one of ±x, ±y, ±z. */
 export type Direction = readonly [number, number, number];
 
+/**
+ * Cheeks are taken off beside the tongue of a bridle, whose slot is called bridle here; sockets are what is cut out between fingers
+ * and tails, as the box around them; slots receive splines, keys and biscuits. Tenons, tongues and haunches stand out and cut nothing.
+ */
+export type BoxKind =
+  | "dado"
+  | "groove"
+  | "rabbet"
+  | "notch"
+  | "mortise"
+  | "half lap"
+  | "cheek"
+  | "bridle"
+  | "socket"
+  | "slot"
+  | "tenon"
+  | "tongue"
+  | "haunch";
+export type PlaneKind = "taper" | "chamfer" | "bevel" | "mitre";
+
 /** A cut (or a tenon, which cuts nothing), in the coordinates of the finished piece. */
 export type Feature =
   | {
-      readonly kind: "dado" | "groove" | "rabbet" | "notch" | "mortise" | "half lap" | "tenon";
+      readonly kind: BoxKind;
       /** Joint that needs it, or null for a shape of the part. */
       readonly for: string | null;
       /** A corner on the face that is cut into. */
@@ -99,10 +119,12 @@ export type Feature =
       /** [along, across, depth into the wood]. The depth runs along `into`. */
       readonly size: readonly [Length, Length, Length];
       readonly into: Direction;
+      /** Cut when the joint is together: the slot of a key. Absent: at the bench. */
+      readonly inPlace?: true;
     }
   | {
-      readonly kind: "taper" | "chamfer" | "bevel";
-      readonly for: null;
+      readonly kind: PlaneKind;
+      readonly for: string | null;
       /** A point of the cutting plane and its outward normal, in lowest whole numbers. */
       readonly origin: Point;
       readonly normal: Direction;
@@ -131,7 +153,17 @@ export interface Arrangement {
   readonly holes: readonly Hole[];
 }
 
-export type FastenerKind = "pocket screw" | "wood screw" | "dowel" | "nail" | "brad";
+export type FastenerKind =
+  | "pocket screw"
+  | "wood screw"
+  | "dowel"
+  | "nail"
+  | "brad"
+  | "peg"
+  | "spline"
+  | "key"
+  | "loose tenon"
+  | "biscuit";
 
 export interface Fastener {
   readonly id: string;
@@ -155,6 +187,8 @@ export interface Fastener {
   readonly into: string;
   /** Dowels travel in the joined part; null for what is driven in place. */
   readonly travelsWith: string | null;
+  /** Its wood, where it is not round: splines, keys, loose tenons and biscuits fill a slot. */
+  readonly body?: Solid;
 }
 
 export interface Hole {
@@ -165,6 +199,8 @@ export interface Hole {
   /** Widest first, each from the same mouth. */
   readonly stages: readonly { readonly diameter: Length; readonly depth: Length }[];
   readonly through: boolean;
+  /** Made longer that much along a direction, half to each side, so that wood can move. */
+  readonly slot?: { readonly along: Direction; readonly length: Length };
   /** Fastener id, or null for a hole that the maker drew. */
   readonly for: string | null;
   readonly keep: { readonly edge: Length; readonly end: Length; readonly under: Length };

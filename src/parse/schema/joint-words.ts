@@ -10,7 +10,9 @@ import { slice } from "../yaml/nodes.ts";
 
 const METHODS = [
   ...["pocket screws", "screws", "dowels", "dado", "rabbet", "groove"],
-  ...["mortise and tenon", "half lap", "glue", "nails", "brads"],
+  ...["mortise and tenon", "through tenon", "haunched tenon", "drawbored tenon", "loose tenon", "half lap", "bridle"],
+  ...["mitre", "splined mitre", "keyed mitre", "box joint", "dovetail", "tongue and groove", "spline", "biscuits"],
+  ...["breadboard end", "glue", "nails", "brads"],
 ] as readonly Method[];
 
 const OTHER_WORDS: Readonly<Record<string, Method>> = {
@@ -24,6 +26,22 @@ const OTHER_WORDS: Readonly<Record<string, Method>> = {
   rebate: "rabbet",
   "mortice and tenon": "mortise and tenon",
   "mortises and tenons": "mortise and tenon",
+  "through mortise and tenon": "through tenon",
+  "wedged tenon": "through tenon",
+  "haunched mortise and tenon": "haunched tenon",
+  drawbored: "drawbored tenon",
+  "drawbored mortise and tenon": "drawbored tenon",
+  "loose mortise and tenon": "loose tenon",
+  "bridle joint": "bridle",
+  miter: "mitre",
+  "splined miter": "splined mitre",
+  "keyed miter": "keyed mitre",
+  "finger joint": "box joint",
+  "box joints": "box joint",
+  dovetails: "dovetail",
+  "splined edge": "spline",
+  biscuit: "biscuits",
+  "breadboard ends": "breadboard end",
   "halving joint": "half lap",
   halving: "half lap",
   "lap joint": "half lap",
@@ -36,29 +54,9 @@ const OTHER_WORDS: Readonly<Record<string, Method>> = {
 /** Joints of the language that this version does not make. */
 const LATER: ReadonlySet<string> = new Set(
   [
-    ...[
-      "staples",
-      "biscuits",
-      "tongue and groove",
-      "bridle",
-      "mitre",
-      "miter",
-      "splined mitre",
-      "keyed mitre",
-      "spline",
-    ],
-    ...[
-      "box joint",
-      "finger joint",
-      "dovetail",
-      "dovetails",
-      "sliding dovetail",
-      "breadboard end",
-      "shelf pins",
-      "cleats",
-    ],
-    ...["buttons", "buttons in a groove", "wooden buttons", "slotted screws", "oversized holes with washers", "clips"],
-    ...["figure-eight fasteners", "bolts", "cross dowels", "bolts and cross dowels", "loose tenon", "drawbored"],
+    ...["staples", "sliding dovetail", "shelf pins", "cleats", "buttons", "buttons in a groove", "wooden buttons"],
+    ...["slotted screws", "oversized holes with washers", "clips", "figure-eight fasteners", "bolts", "cross dowels"],
+    ...["bolts and cross dowels"],
   ].map(squash),
 );
 

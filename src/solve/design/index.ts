@@ -91,7 +91,8 @@ function solve(draft: Draft): Outcome<Design> {
     report,
     print,
   });
-  const joinery = { units: draft.units, precision: draft.precision.value, measure, report, print };
+  const count = (formula: Formula): number | null => wholeNumber(evaluateNumber(formula, names.scope(null)));
+  const joinery = { units: draft.units, precision: draft.precision.value, measure, count, report, print, printItem };
   const boardSize = (entry: Entry, size: BoardSize): Length | null =>
     cells.get(`board ${entry.id} ${size}`, `${entry.id}.${size}`, entry.at, () => {
       const frame = places.frame(entry);
@@ -127,7 +128,7 @@ function solve(draft: Draft): Outcome<Design> {
   const joints = finishJoints(jointed, byId, {
     units: draft.units,
     measure,
-    count: (formula) => wholeNumber(evaluateNumber(formula, names.scope(null))),
+    count,
     directory,
     report,
     print,

@@ -3,17 +3,15 @@ import { headNotInJoint } from "../../findings/rules/head-not-in-joint.ts";
 import { jointDoesNotTouch } from "../../findings/rules/joint-does-not-touch.ts";
 import { partsOverlap } from "../../findings/rules/parts-overlap.ts";
 import { contact, distance, overlapDepth } from "../../geometry/index.ts";
-import type { Method } from "../../parse/draft.ts";
 import { type Length, TOLERANCE } from "../../units/length.ts";
 import { rational } from "../../units/rational.ts";
 import type { Joint, Part } from "../design.ts";
 import type { Directory } from "./expand/directory.ts";
 import { fasten, fasteningOf, siteOf } from "./fastening/fasten.ts";
 import type { FasteningContext, Member } from "./fastening/site.ts";
+import { held } from "./fastening/held.ts";
+import { CRAFTS } from "./joinery/crafts.ts";
 import type { Jointed } from "./joinery/work.ts";
-
-/** Methods that are glued when nothing is said. */
-const GLUED: readonly Method[] = ["glue", "dowels", "mortise and tenon", "half lap", "dado", "rabbet"];
 
 export interface JointsContext extends FasteningContext {
   readonly directory: Directory;
@@ -30,10 +28,11 @@ export const finishJoints = (
 ): readonly Joint[] => jointed.flatMap((each) => finishJoint(each, parts, context) ?? []);
 
 function finishJoint(
-  { joining, insertion, gap }: Jointed,
+  jointed: Jointed,
   parts: ReadonlyMap<string, Part>,
   context: JointsContext,
 ): Joint | null {
+  const { joining, insertion, gap } = jointed;
   const { draft, id } = joining;
   const [join, to] = [parts.get(joining.join.id), parts.get(joining.to.id)];
   if (!join || !to) return null;
@@ -61,7 +60,8 @@ function finishJoint(
     );
     return null;
   }
-  const glue = draft.glue?.value ?? GLUED.includes(draft.with.value);
+  const glue = draft.glue?.value ?? CRAFTS[draft.with.value].glued;
+  const { floats } = CRAFTS[draft.with.value];
   const head = headOf(joining, context);
   if (!head) return null;
   const method = fasteningOf(draft);
@@ -72,13 +72,13 @@ function finishJoint(
     id,
     at: draft.at,
     parts: [join.id, to.id],
-    kind: draft.with.value === "groove" && !glue ? "floating" : "fixed",
+    kind: floats === "always" || (floats && !glue) ? "floating" : "fixed",
     method: draft.with.value,
     glue,
     gap,
     contact: contacts,
     insertion,
-    arrangements: method && site ? fasten(method, site, context) : [],
+    arrangements: held(jointed, context) ?? (method && site ? fasten(method, site, context) : []),
   };
 }
 

@@ -1,11 +1,12 @@
 import { cylinder, type Solid, solidBox, type Vec } from "../../../geometry/index.ts";
 import { toNumber } from "../../../units/rational.ts";
+import { standsOut } from "../../design/shapes/kinds.ts";
 import { AXES, triple } from "../../design/space.ts";
 import type { Feature, Hole, Part } from "../../design.ts";
 
 /** The wood that a feature takes away, as a solid; null for plane cuts and for tenons, which take none. */
 export function roomOf(feature: Feature): Solid | null {
-  if (!("size" in feature) || feature.kind === "tenon") return null;
+  if (!("size" in feature) || standsOut(feature)) return null;
   const { origin, along, across, into, size } = feature;
   const ends = AXES.map((_, i) => {
     const k = [along, across, into].findIndex((direction) => direction[i] !== 0) as 0 | 1 | 2;

@@ -1,0 +1,54 @@
+import type { Method } from "../../../parse/draft.ts";
+import { ZERO } from "../../../units/rational.ts";
+import { beginBridle } from "./bridle.ts";
+import { beginDovetail } from "./dovetail.ts";
+import { beginFingers } from "./fingers.ts";
+import { beginHousing } from "./housing.ts";
+import { cutLap } from "./lap.ts";
+import { beginBiscuits, beginEdgeSpline, beginLooseTenon } from "./loose.ts";
+import { beginMitre } from "./mitre.ts";
+import { beginTenon } from "./tenon.ts";
+import { beginBreadboard, beginTongue } from "./tongue.ts";
+import type { Craft } from "./work.ts";
+
+/** Nothing is cut: what holds the joint is fasteners or glue. */
+const beginPlain: Craft = (joining) => () => ({ joining, insertion: null, gap: ZERO });
+
+const beginLap: Craft = (joining, bench, context) => () => cutLap(joining, bench, context);
+
+interface Habit {
+  readonly begin: Craft;
+  /** Glued when nothing is said. */
+  readonly glued: boolean;
+  /** Left free to move: without glue, or even with it, since that is only in the middle. */
+  readonly floats?: "without glue" | "always";
+}
+
+/** Every method of joining: what it cuts and adds, and what holds when the plan says nothing. */
+export const CRAFTS: Readonly<Record<Method, Habit>> = {
+  "mortise and tenon": { begin: beginTenon, glued: true },
+  "through tenon": { begin: beginTenon, glued: true },
+  "haunched tenon": { begin: beginTenon, glued: true },
+  "drawbored tenon": { begin: beginTenon, glued: true },
+  "loose tenon": { begin: beginLooseTenon, glued: true },
+  dado: { begin: beginHousing, glued: true },
+  rabbet: { begin: beginHousing, glued: true },
+  groove: { begin: beginHousing, glued: false, floats: "without glue" },
+  "tongue and groove": { begin: beginTongue, glued: false, floats: "without glue" },
+  "breadboard end": { begin: beginBreadboard, glued: true, floats: "always" },
+  "half lap": { begin: beginLap, glued: true },
+  bridle: { begin: beginBridle, glued: true },
+  mitre: { begin: beginMitre, glued: true },
+  "splined mitre": { begin: beginMitre, glued: true },
+  "keyed mitre": { begin: beginMitre, glued: true },
+  "box joint": { begin: beginFingers, glued: true },
+  dovetail: { begin: beginDovetail, glued: true },
+  spline: { begin: beginEdgeSpline, glued: true },
+  biscuits: { begin: beginBiscuits, glued: true },
+  dowels: { begin: beginPlain, glued: true },
+  glue: { begin: beginPlain, glued: true },
+  screws: { begin: beginPlain, glued: false },
+  "pocket screws": { begin: beginPlain, glued: false },
+  nails: { begin: beginPlain, glued: false },
+  brads: { begin: beginPlain, glued: false },
+};
