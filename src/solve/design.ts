@@ -121,6 +121,8 @@ export type Feature =
       readonly into: Direction;
       /** Cut when the joint is together: the slot of a key. Absent: at the bench. */
       readonly inPlace?: true;
+      /** Socket of a dovetail: so much narrower on each side at its other end than the size says. */
+      readonly lean?: Length;
     }
   | {
       readonly kind: PlaneKind;

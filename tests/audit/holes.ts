@@ -8,8 +8,17 @@ import type { BoxFeature, Hole } from "./record.ts";
 import { along, cross, dot, plus, times, type V3, ZERO } from "./vector.ts";
 import { type Violations, violation } from "./violation.ts";
 
-export const stagesOf = ({ at, direction, stages }: Hole): Cylinder[] =>
-  stages.map(({ diameter, depth }) => ({ from: at, axis: direction, length: depth, radius: diameter / 2 }));
+export const stagesOf = ({ at, direction, stages, slot }: Hole): Cylinder[] =>
+  stages.flatMap(({ diameter, depth }) =>
+    mouthsOf(at, slot).map((from) => ({ from, axis: direction, length: depth, radius: diameter / 2 })),
+  );
+
+/** A hole that is made longer is judged in its middle and at both ends. */
+const mouthsOf = (at: V3, slot: Hole["slot"]): readonly V3[] =>
+  slot === null ? [at] : [-0.5, 0, 0.5].map((way) => plus(at, times(slot.along, way * slot.length)));
+
+/** Stands out of its part and cuts nothing. */
+const STANDING = ["tenon", "tongue", "haunch"];
 
 export function* holes(model: Model): Violations {
   for (const part of model.record.parts) {
@@ -20,7 +29,7 @@ export function* holes(model: Model): Violations {
       if (!allowed && meet(bores.get(a) ?? [], bores.get(b) ?? []))
         yield violation("holes do not meet", part.id, `the holes for ${a.for} and ${b.for} meet`);
     }
-    const cut = part.features.filter(isBox).filter((feature) => feature.kind !== "tenon");
+    const cut = part.features.filter(isBox).filter((feature) => !STANDING.includes(feature.kind));
     for (const feature of cut)
       for (const hole of mine) {
         const own = feature.for !== null && model.jointOf.get(hole.for ?? "")?.id === feature.for;
@@ -32,9 +41,21 @@ export function* holes(model: Model): Violations {
           );
       }
     for (const [a, b] of pairsOf(cut.filter((feature) => feature.kind === "mortise")))
-      if ((a.for ?? b.for) !== null && distance(roomOf(a), roomOf(b)) < 1 - TOLERANCE)
+      if ((a.for ?? b.for) !== null && apart(model, a, b) < 1 - TOLERANCE)
         yield violation("mortises keep 1 mm", part.id, `those of ${a.for} and ${b.for} are closer`);
   }
+}
+
+/** Of two mortises; where both tenons are mitred their rooms may meet, and it is the tenons' parts that keep apart. */
+function apart(model: Model, a: BoxFeature, b: BoxFeature): number {
+  const [first, second] = [a, b].map((mortise) =>
+    model.record.parts.find(({ features }) =>
+      features.some((each) => each.kind === "mitre" && each.for !== null && each.for === mortise.for),
+    ),
+  );
+  if (first === undefined || second === undefined) return distance(roomOf(a), roomOf(b));
+  const [p, q] = [model.solid(first.id), model.solid(second.id)];
+  return Math.min(...p.flatMap((one) => q.map((other) => distance(one, other))));
 }
 
 /** One bore as a prism of many sides; the other is exact. */

@@ -13,10 +13,12 @@ export interface BoxFeature {
   across: V3;
   into: V3;
   size: V3;
+  lean: number;
+  inPlace: boolean;
 }
 export interface PlaneFeature {
   kind: string;
-  for: null;
+  for: string | null;
   origin: V3;
   normal: V3;
 }
@@ -87,6 +89,8 @@ export interface Fastener {
   through: string[];
   into: string | null;
   travelsWith: string | null;
+  /** Empty for what is round. */
+  solids: Piece[];
 }
 export interface Hole {
   part: string;
@@ -95,7 +99,7 @@ export interface Hole {
   direction: V3;
   stages: { diameter: number; depth: number }[];
   through: boolean;
-  slot: unknown;
+  slot: { along: V3; length: number } | null;
   for: string | null;
   keep: { edge: number; end: number; under: number };
   plugged: boolean;

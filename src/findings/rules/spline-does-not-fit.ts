@@ -12,7 +12,10 @@ export const splineDoesNotFit = rule<{
   message: (a) => `what joins ${a.join} and ${a.to} measures ${a.spline}, more than the ${a.room} there have room for`,
   help: () => "make it thinner or narrower, or write fewer",
   explain: `A spline, key or biscuit lies in slots in both parts. It may be half as thick as the wood at most, must not come out on the other side, and several of them need wood between them.`,
-  wrong: stepExample(["bottom: 0, under: tread", "bottom: 0, top: 12"], ["with: screws", "with: splined mitre, spline: { thick: 2 }"]),
+  wrong: stepExample(
+    ["bottom: 0, under: tread", "bottom: 0, top: 12"],
+    ["with: screws", "with: splined mitre, spline: { thick: 2 }"],
+  ),
   right: stepExample(["bottom: 0, under: tread", "bottom: 0, top: 12"], ["with: screws", "with: splined mitre"]),
   basis: "common practice, no source",
 });

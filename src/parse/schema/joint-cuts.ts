@@ -14,7 +14,10 @@ const tenonSettings = settings("the tenon of a joint", {
   shoulder: may(formula, "Both of these.", "shoulders"),
   haunch: may(formula, "Haunched: how far the stub beside the tenon goes in; a third of the tenon if nothing is said."),
   wedges: may(yesNo, "Through: whether wedges are driven into its end.", "wedged"),
-  ends: may(word(["square", "mitred"], { mitered: "mitred" }), "How tenons that meet in a leg are cut: mitred ones keep 1 mm apart, and their mortises may meet."),
+  ends: may(
+    word(["square", "mitred"], { mitered: "mitred" }),
+    "How tenons that meet in a leg are cut: mitred ones keep 1 mm apart, and their mortises may meet.",
+  ),
 });
 
 const tenon = made(tenonSettings, ({ at, said }): TenonDraft => {
@@ -42,13 +45,23 @@ const loose = settings("a spline, key or loose tenon", {
 
 const peg = settings("a peg", {
   diameter: may(formula, "Its diameter: 1/4 in or 6 mm if nothing is said."),
-  offset: may(formula, "How much nearer to the shoulder the hole in the tenon is: 1/16 in or 1.5 mm if nothing is said."),
+  offset: may(
+    formula,
+    "How much nearer to the shoulder the hole in the tenon is: 1/16 in or 1.5 mm if nothing is said.",
+  ),
 });
 
 export const cutSettings = {
   tenon: may(tenon, "The size and place of the tenon, or of the tongue.", "tongue"),
   mortise: may(deeper, "How much deeper the mortise is: 1/16 deeper.", "mortice"),
-  spline: may(loose, "The spline, key or loose tenon that is let into both parts.", "splines", "key", "keys", "loose tenon"),
+  spline: may(
+    loose,
+    "The spline, key or loose tenon that is let into both parts.",
+    "splines",
+    "key",
+    "keys",
+    "loose tenon",
+  ),
   finger: may(formula, "Box joint: how wide a finger is; as wide as the wood is thick if nothing is said.", "fingers"),
   tails: may(formula, "Dovetail: how many tails the joined part has."),
   pin: may(formula, "Dovetail: how wide a pin is where it is narrow.", "pins"),

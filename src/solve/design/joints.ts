@@ -8,8 +8,8 @@ import { rational } from "../../units/rational.ts";
 import type { Joint, Part } from "../design.ts";
 import type { Directory } from "./expand/directory.ts";
 import { fasten, fasteningOf, siteOf } from "./fastening/fasten.ts";
-import type { FasteningContext, Member } from "./fastening/site.ts";
 import { held } from "./fastening/held.ts";
+import type { FasteningContext, Member } from "./fastening/site.ts";
 import { CRAFTS } from "./joinery/crafts.ts";
 import type { Jointed } from "./joinery/work.ts";
 
@@ -27,11 +27,7 @@ export const finishJoints = (
   context: JointsContext,
 ): readonly Joint[] => jointed.flatMap((each) => finishJoint(each, parts, context) ?? []);
 
-function finishJoint(
-  jointed: Jointed,
-  parts: ReadonlyMap<string, Part>,
-  context: JointsContext,
-): Joint | null {
+function finishJoint(jointed: Jointed, parts: ReadonlyMap<string, Part>, context: JointsContext): Joint | null {
   const { joining, insertion, gap } = jointed;
   const { draft, id } = joining;
   const [join, to] = [parts.get(joining.join.id), parts.get(joining.to.id)];

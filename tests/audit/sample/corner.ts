@@ -59,6 +59,7 @@ export function corner({ beside, under, tool, lean }: Corner): BuildRecord {
         through: ["block"],
         into: "floor",
         travelsWith: null,
+        solids: [],
       },
     ],
     holes: [

@@ -89,6 +89,7 @@ const screw = (id: string, x: number, y: number): Fastener => ({
   through: ["top"],
   into: x < 200 ? "left" : "right",
   travelsWith: null,
+  solids: [],
 });
 
 const clearance = ({ id, head }: Fastener): Hole =>

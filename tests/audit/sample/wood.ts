@@ -106,6 +106,7 @@ export const peg = (id: string, at: V3, direction: V3, from: string, into: strin
   through: [from],
   into,
   travelsWith: from,
+  solids: [],
 });
 
 export const step = (number: number, kind: string, actions: Step["actions"], after: number[] = []): Step => ({

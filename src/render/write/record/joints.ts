@@ -5,6 +5,7 @@ import { UNITS_PER_MM } from "../../../units/length.ts";
 import type { Frame } from "./frame.ts";
 import type { Json } from "./json.ts";
 import { millimetres } from "./number.ts";
+import { pieceRecords } from "./parts.ts";
 
 const SQUARE_MM = UNITS_PER_MM * UNITS_PER_MM;
 
@@ -39,6 +40,7 @@ export const fastenerRecord = (fastener: Fastener, frame: Frame): Json => ({
   through: fastener.through,
   into: fastener.into,
   travelsWith: fastener.travelsWith,
+  solids: fastener.body ? pieceRecords(fastener.body, frame) : [],
 });
 
 export const holeRecord = (hole: Hole, frame: Frame): Json => ({
@@ -48,7 +50,7 @@ export const holeRecord = (hole: Hole, frame: Frame): Json => ({
   direction: hole.direction,
   stages: hole.stages.map(({ diameter, depth }) => ({ diameter: millimetres(diameter), depth: millimetres(depth) })),
   through: hole.through,
-  slot: null,
+  slot: hole.slot ? { along: hole.slot.along, length: millimetres(hole.slot.length) } : null,
   for: hole.for,
   keep: { edge: millimetres(hole.keep.edge), end: millimetres(hole.keep.end), under: millimetres(hole.keep.under) },
   plugged: false,

@@ -36,7 +36,9 @@ export function notesOf(part: Part, print: (length: Length) => string): readonly
   const widened =
     tongues.length === 0
       ? []
-      : [`${count(tongues.length, "tongue", "tongues")} ${print(reach(tongues[0] as Feature))} long, included in the size`];
+      : [
+          `${count(tongues.length, "tongue", "tongues")} ${print(reach(tongues[0] as Feature))} long, included in the size`,
+        ];
   const cut = part.features.filter((feature) => !standsOut(feature));
   const kinds = [...new Set(cut.map((feature) => feature.kind))];
   const work = kinds.map((kind) => {

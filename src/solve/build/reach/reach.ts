@@ -18,9 +18,23 @@ export interface Reach {
   inTheWay(fastener: Fastener, body: readonly Part[]): readonly Part[];
 }
 
-/** Easiest first. Dowels are not driven: they travel in their part. */
-export const toolsFor = (kind: FastenerKind): readonly Tool[] =>
-  kind === "dowel" ? [] : kind === "nail" || kind === "brad" ? ["hammer"] : ["straight", "long", "angle", "stubby"];
+const DRIVERS: readonly Tool[] = ["straight", "long", "angle", "stubby"];
+const TOOLS: Readonly<Record<FastenerKind, readonly Tool[]>> = {
+  "pocket screw": DRIVERS,
+  "wood screw": DRIVERS,
+  nail: ["hammer"],
+  brad: ["hammer"],
+  peg: ["hammer"],
+  key: ["hand"],
+  // These are not driven: they travel in their part.
+  dowel: [],
+  spline: [],
+  "loose tenon": [],
+  biscuit: [],
+};
+
+/** Easiest first. */
+export const toolsFor = (kind: FastenerKind): readonly Tool[] => TOOLS[kind];
 
 /** One way to hold one tool, and what it has been found to run into. */
 interface Attempt extends Reached {

@@ -14,7 +14,7 @@ const DRIVERS: Readonly<Partial<Record<Tool, Need>>> = {
   long: { tool: "Screwdriver bit 12 in (300 mm) long", why: "for screws that an ordinary bit does not reach" },
   angle: { tool: "Right-angle driver", why: "for screws with little room behind them" },
   stubby: { tool: "Stubby screwdriver", why: "for screws with little room behind them" },
-  hammer: { tool: "Hammer and nail set", why: "to drive nails and brads" },
+  hammer: { tool: "Hammer and nail set", why: "to drive nails, brads and pegs" },
 };
 
 const CUTTERS: Readonly<Partial<Record<Feature["kind"], Need>>> = {
@@ -24,6 +24,13 @@ const CUTTERS: Readonly<Partial<Record<Feature["kind"], Need>>> = {
   dado: { tool: "Router or saw and chisel", why: "to cut dados" },
   rabbet: { tool: "Router or rabbet plane", why: "to cut rabbets" },
   "half lap": { tool: "Saw and chisel, or router", why: "to cut half laps" },
+  cheek: { tool: "Tenon saw or table saw", why: "to cut tenons" },
+  bridle: { tool: "Tenon saw or table saw", why: "to cut tenons" },
+  socket: { tool: "Fine saw, chisels and marking gauge", why: "to cut fingers, tails and pins" },
+  slot: { tool: "Table saw or router with a slot cutter", why: "to cut slots for splines, keys and biscuits" },
+  mitre: { tool: "Mitre saw, or saw with a mitre gauge", why: "to cut mitres" },
+  tongue: { tool: "Plough plane, router or table saw", why: "to cut grooves" },
+  haunch: { tool: "Tenon saw or table saw", why: "to cut tenons" },
   notch: { tool: "Fine saw and chisel", why: "to cut notches" },
   taper: { tool: "Hand plane or taper jig", why: "to taper" },
   chamfer: { tool: "Hand plane", why: "to chamfer and bevel" },

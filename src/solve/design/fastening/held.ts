@@ -40,7 +40,8 @@ function pegged({ joining }: Jointed, peg: Pegged, context: Context): readonly A
   const said = draft.peg?.offset ? context.measure(draft.peg.offset) : peg.slotted ? ZERO : pull;
   if (!diameter || !said || touch.kind !== "faces") return [];
   const mate = context.member(joining.to.id);
-  const outer = Math.sign(Number(middle(mate.body, thin).n) / Number(middle(mate.body, thin).d) - context.centre[thin]) >= 0;
+  const outer =
+    Math.sign(Number(middle(mate.body, thin).n) / Number(middle(mate.body, thin).d) - context.centre[thin]) >= 0;
   const named = draft.fasteners?.side?.value;
   const first = named === faceOf(thin, isHigh(named ?? "left")) ? isHigh(named) : outer;
   return [first, !first].flatMap((high) => onePegging(joining, peg, { high, diameter, pull: said }, context) ?? []);
@@ -92,7 +93,10 @@ function onePegging(
     const skin = high ? cheek.high : cheek.low;
     const own = triple((i) => (i === axis ? onward(line, negate(pull)) : i === broad ? at : skin));
     const depth = subtract(cheek.high, cheek.low);
-    const moves = slotted && k !== (places.length - 1) / 2 ? { slot: { along: unit(broad, 1), length: multiplied(slotted, 2) } } : {};
+    const moves =
+      slotted && k !== (places.length - 1) / 2
+        ? { slot: { along: unit(broad, 1), length: multiplied(slotted, 2) } }
+        : {};
     holes.push({ ...common, part: join.id, at: own, stages: [{ diameter, depth }], through: true, keep, ...moves });
   }
   return { fasteners, holes };
@@ -109,4 +113,3 @@ function placesAlong(wide: { low: Length; high: Length }, moves: boolean, { unit
   const sixth = (k: number): Length => add(wide.low, { n: size.n * BigInt(k), d: size.d * 6n });
   return n === 1 ? [sixth(3)] : n === 2 ? [sixth(1), sixth(5)] : [sixth(1), sixth(3), sixth(5)];
 }
-

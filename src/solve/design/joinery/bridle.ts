@@ -65,4 +65,3 @@ export const beginBridle: Craft = (joining, bench, context) => {
     return { joining, insertion: null, gap: ZERO };
   };
 };
-

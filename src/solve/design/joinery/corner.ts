@@ -1,4 +1,4 @@
-import { planeThrough, type Solid, solidBox, intersect } from "../../../geometry/index.ts";
+import { intersect, planeThrough, type Solid, solidBox } from "../../../geometry/index.ts";
 import type { Length } from "../../../units/length.ts";
 import { equal, multiply, type Rational, rational, ZERO } from "../../../units/rational.ts";
 import type { Box, Point } from "../../design.ts";
@@ -96,4 +96,3 @@ export const regionSolid = (box: Box, planes: readonly SlopingPlane[]): Solid =>
     solidBox(box.low, box.high),
     planes.map(({ point, normal }) => planeThrough(point, normal)),
   );
-

@@ -15,6 +15,8 @@ interface Span {
 }
 interface Tails {
   readonly slope: Length;
+  /** The slope over the whole thickness. */
+  readonly lean: Length;
   /** Each tail where it is narrow, at the inner edge, and where it is wide, at its end. */
   readonly narrow: readonly Span[];
   readonly wide: readonly Span[];
@@ -78,10 +80,10 @@ function tailsOf({ draft, join, to }: Joining, corner: Corner, context: JoineryC
       low: add(add(cross.low[third], multiply(pitch, rational(k))), inset),
       high: subtract(add(cross.low[third], multiply(pitch, rational(k + 1))), inset),
     }));
-  return { slope, wide: spans(half(pin)), narrow: spans(add(half(pin), lean)) };
+  return { slope, lean, wide: spans(half(pin)), narrow: spans(add(half(pin), lean)) };
 }
 
-function cutTails(joining: Joining, corner: Corner, { slope, wide, narrow }: Tails, bench: Bench): void {
+function cutTails(joining: Joining, corner: Corner, { slope, lean, wide, narrow }: Tails, bench: Bench): void {
   const { cross, third } = corner;
   const inside = boxRegion(cross);
   // Sloping sides of a span: out of the region between two of its edges.
@@ -101,8 +103,10 @@ function cutTails(joining: Joining, corner: Corner, { slope, wide, narrow }: Tai
     low: withAxis(cross.low, third, low),
     high: withAxis(cross.high, third, high),
   });
-  const feature = (own: typeof corner.join, box: Box): Feature =>
-    boxFeature("socket", joining.id, box, { axis: own.axis, sign: own.high ? -1 : 1 }, third);
+  const feature = (own: typeof corner.join, box: Box): Feature => ({
+    ...boxFeature("socket", joining.id, box, { axis: own.axis, sign: own.high ? -1 : 1 }, third),
+    lean,
+  });
   for (const [k, { low, high }] of narrow.entries()) {
     const planes = [...inside, side(low, "low", 1), side(high, "high", 1)];
     const { low: from, high: upTo } = wide[k] as Span;
@@ -120,4 +124,3 @@ function cutTails(joining: Joining, corner: Corner, { slope, wide, narrow }: Tai
     bench.cut(join.id, { kind: "region", planes }, feature(corner.join, box));
   }
 }
-

@@ -51,7 +51,13 @@ export const beginEdgeSpline: Craft = (joining, bench, context) => {
   const print = context.printItem;
   const long = subtract(section.wide.high, section.wide.low);
   const item = `spline ${print(subtract(whole.cheek.high, whole.cheek.low))} × ${print(wide)} × ${print(long)}`;
-  return letIn(joining, [section], { kind: "spline", item, feature: "groove", length: wide, slack, grow: ZERO }, bench, context);
+  return letIn(
+    joining,
+    [section],
+    { kind: "spline", item, feature: "groove", length: wide, slack, grow: ZERO },
+    bench,
+    context,
+  );
 };
 
 /** Biscuits: number, length, width and thickness in mm, and how much longer their slots are (common practice, from memory). */
@@ -74,11 +80,14 @@ export const beginBiscuits: Craft = (joining, bench, context) => {
   const area = { low: max(own.low[broad], mate.low[broad]), high: min(own.high[broad], mate.high[broad]) };
   const across = half(add(max(own.low[thin], mate.low[thin]), min(own.high[thin], mate.high[thin])));
   const tall = subtract(area.high, area.low);
-  const roomy = BISCUITS.filter(({ wide, long }) =>
-    [own, mate].every((body) => compare(extent(body, touch.axis), millimetres(wide)) > 0) &&
-    compare(add(millimetres(long), SLOT_LONGER), tall) <= 0,
+  const roomy = BISCUITS.filter(
+    ({ wide, long }) =>
+      [own, mate].every((body) => compare(extent(body, touch.axis), millimetres(wide)) > 0) &&
+      compare(add(millimetres(long), SLOT_LONGER), tall) <= 0,
   );
-  const size = draft.biscuit ? BISCUITS.find(({ number }) => number === draft.biscuit?.value) : (roomy.at(-1) ?? BISCUITS[0]);
+  const size = draft.biscuit
+    ? BISCUITS.find(({ number }) => number === draft.biscuit?.value)
+    : (roomy.at(-1) ?? BISCUITS[0]);
   const spacing = measured(draft.fasteners?.spacing, inch ? inches(6) : millimetres(150), context);
   const first = measured(draft.fasteners?.inFromEnds, inch ? inches(2) : millimetres(50), context);
   const said = draft.fasteners?.count;
@@ -100,7 +109,11 @@ export const beginBiscuits: Craft = (joining, bench, context) => {
   });
   const [lowest, last] = [sections[0], sections.at(-1)];
   const grow = half(SLOT_LONGER);
-  if (lowest && last && (less(subtract(lowest.wide.low, grow), area.low) || less(area.high, add(last.wide.high, grow)))) {
+  if (
+    lowest &&
+    last &&
+    (less(subtract(lowest.wide.low, grow), area.low) || less(area.high, add(last.wide.high, grow)))
+  ) {
     context.report(
       splineDoesNotFit(draft.biscuit?.at ?? draft.with.at, {
         ...{ join: joining.join.id, to: joining.to.id },

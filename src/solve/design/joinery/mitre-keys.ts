@@ -46,9 +46,7 @@ export function keysOf(
   const [out, up] = [outerOf(corner, p), outerOf(corner, q)];
   const along = (from: Length, sign: 1 | -1, by: Length): Length => (sign > 0 ? add(from, by) : subtract(from, by));
   const bottom = sectionPlane(corner, pointAt(corner, along(out, sp, reach), up), rational(sp), rational(sq));
-  const direction: Direction = triple((i) =>
-    i === p ? sp * Math.SQRT1_2 : i === q ? sq * Math.SQRT1_2 : 0,
-  );
+  const direction: Direction = triple((i) => (i === p ? sp * Math.SQRT1_2 : i === q ? sq * Math.SQRT1_2 : 0));
   const deep = rational(Math.round(toNumber(reach) * Math.SQRT1_2));
   const item = `key ${context.printItem(thick)} thick, ${context.printItem(reach)} on each side of the corner`;
   return Array.from({ length: count }, (_, k): Loose => {
@@ -70,7 +68,9 @@ export function keysOf(
           for: joining.id,
           inPlace: true,
           origin: withAxis(
-            triple((i) => (i === p ? along(out, sp, half(reach)) : i === q ? along(up, sq === 1 ? -1 : 1, half(reach)) : low)),
+            triple((i) =>
+              i === p ? along(out, sp, half(reach)) : i === q ? along(up, sq === 1 ? -1 : 1, half(reach)) : low,
+            ),
             third,
             low,
           ),
@@ -85,4 +85,3 @@ export function keysOf(
     return { kind: "key", item, body, from, direction, length: deep, thick, travels: false };
   });
 }
-

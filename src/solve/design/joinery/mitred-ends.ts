@@ -78,9 +78,7 @@ function cutBack(a: Tenon, b: Tenon, bench: Bench, context: JoineryContext): voi
   // The edge of each where the other arrives.
   const entry = ({ box }: Tenon, { axis, sign }: Tenon): Length => (sign > 0 ? box.low[axis] : box.high[axis]);
   const back = multiply(backOf(context), rational(-a.sign));
-  const at: Point = triple((i) =>
-    i === a.axis ? add(entry(b, a), back) : i === b.axis ? entry(a, b) : a.box.low[i],
-  );
+  const at: Point = triple((i) => (i === a.axis ? add(entry(b, a), back) : i === b.axis ? entry(a, b) : a.box.low[i]));
   const normal = triple((i) => (i === a.axis ? rational(a.sign) : i === b.axis ? rational(-b.sign) : ZERO));
   const plane = planeCut(at, normal);
   const [x, y, z] = plane.normal;
@@ -96,4 +94,3 @@ function cutBack(a: Tenon, b: Tenon, bench: Bench, context: JoineryContext): voi
     },
   );
 }
-

@@ -71,8 +71,7 @@ export function sectionOf(
   const cheek = thick && cheekOf(joining, thin, thick, bench, context);
   if (!thick || !cheek) return null;
   const [low, high] = [add(body.low[broad], shoulders.low), subtract(body.high[broad], shoulders.high)];
-  const fits =
-    less(low, high) && compare(cheek.low, body.low[thin]) >= 0 && compare(cheek.high, body.high[thin]) <= 0;
+  const fits = less(low, high) && compare(cheek.low, body.low[thin]) >= 0 && compare(cheek.high, body.high[thin]) <= 0;
   if (fits) return { thin, broad, cheek, wide: { low, high } };
   context.report(
     tenonTooBig(draft.tenon?.at ?? draft.with.at, {

@@ -40,7 +40,11 @@ export function beginTenon(joining: Joining, bench: Bench, context: JoineryConte
   const into = { axis, sign };
   const [tenon, mortise] = [boxOf(section, joining, bench, long), boxOf(section, joining, bench, deep)];
   bench.addTongue(joining.join.id, tenon, boxFeature("tenon", joining.id, tenon, into, section.broad));
-  bench.cut(joining.to.id, { kind: "box", box: mortise }, boxFeature("mortise", joining.id, mortise, into, section.broad));
+  bench.cut(
+    joining.to.id,
+    { kind: "box", box: mortise },
+    boxFeature("mortise", joining.id, mortise, into, section.broad),
+  );
   if (method === "haunched tenon" || draft.tenon?.haunch) haunch(joining, section, long, bench, context);
   const pegged = method === "drawbored tenon" || draft.peg ? { pegged: { section, long } } : {};
   return () => ({ joining, insertion: unit(axis, sign), gap: ZERO, ...pegged });

@@ -14,7 +14,11 @@ export const beginTongue: Craft = (joining, bench, context) => {
   const { draft, touch } = joining;
   if (touch.kind !== "faces") return null;
   const section = sectionOf(joining, bench, context, { low: ZERO, high: ZERO });
-  const long = measured(draft.tenon?.long ?? draft.deep, context.units === "inch" ? inches(1, 4) : millimetres(6), context);
+  const long = measured(
+    draft.tenon?.long ?? draft.deep,
+    context.units === "inch" ? inches(1, 4) : millimetres(6),
+    context,
+  );
   const deeper = deeperOf(joining, context);
   if (!section || !long || !deeper || !leavesWood(joining, add(long, deeper), bench, context)) return null;
   standOut(joining, section, long, bench);
@@ -39,7 +43,10 @@ export const beginBreadboard: Craft = (joining, bench, context) => {
   const [low, high] = [shoulder(draft.tenon?.shoulderBelow), shoulder(draft.tenon?.shoulderAbove)];
   const section = sectionOf(joining, bench, context, low && high && { low, high });
   const room = extent(bench.piece(joining.to.id).body, touch.axis);
-  const usual = min(inch ? inches(1) : millimetres(25), roundTo(multiply(room, rational(2, 3)), context.precision, "down"));
+  const usual = min(
+    inch ? inches(1) : millimetres(25),
+    roundTo(multiply(room, rational(2, 3)), context.precision, "down"),
+  );
   const long = measured(draft.tenon?.long, usual, context);
   const deeper = deeperOf(joining, context);
   const moves = measured(draft.play, roundTo(multiply(wide, rational(3, 200)), context.precision, "up"), context);
@@ -85,4 +92,3 @@ function leavesWood({ draft, to, touch }: Joining, deep: Length, bench: Bench, c
   context.report(housingTooDeep(at, { part: to.id, deep: context.print(deep), thick: context.print(thick) }));
   return false;
 }
-

@@ -70,7 +70,7 @@ export function boxFeature(
   box: Box,
   into: { readonly axis: AxisIndex; readonly sign: 1 | -1 },
   along: AxisIndex,
-): Feature {
+): Extract<Feature, { readonly size: unknown }> {
   const across = (3 - into.axis - along) as AxisIndex;
   const size = (axis: AxisIndex): Rational => {
     const [low, high] = [box.low[axis], box.high[axis]];

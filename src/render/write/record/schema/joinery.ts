@@ -47,6 +47,10 @@ export const fastener: Schema = fields({
   through: texts,
   into: orNull(text),
   travelsWith: about("The part that it sits in while parts travel; null for what is driven in place.", orNull(text)),
+  solids: about(
+    "Its wood, where it is not round: splines, keys, loose tenons and biscuits. Else empty: a rod of its length.",
+    list(piece),
+  ),
 });
 
 export const hole: Schema = fields({
@@ -56,7 +60,10 @@ export const hole: Schema = fields({
   direction: about("Into the wood.", unitVector),
   stages: about("Widest first, each measured from the same mouth.", list(fields({ diameter: size, depth: size }))),
   through: flag,
-  slot: orNull(fields({ along: unitVector, length: size })),
+  slot: about(
+    "Made longer by `length` along a direction, half to each side, so that wood can move.",
+    orNull(fields({ along: unitVector, length: size })),
+  ),
   for: about("A fastener or a piece of hardware; null for a hole of the part's own.", orNull(text)),
   keep: about("Wood left beside it and under it.", fields({ edge: size, end: size, under: size })),
   plugged: flag,

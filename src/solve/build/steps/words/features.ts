@@ -1,38 +1,58 @@
 import type { Length } from "../../../../units/length.ts";
 import { absolute, divide, multiply, rational, subtract } from "../../../../units/rational.ts";
+import { standsOut } from "../../../design/shapes/kinds.ts";
 import { type AxisIndex, extent, faceOf, INDICES, indexOf } from "../../../design/space.ts";
 import type { Feature, Part } from "../../../design.ts";
 import { numberWord, pluralOf, series, type Work } from "../draft.ts";
 import { fromNearer, sideWord } from "./measured.ts";
+import { isSkew, mitreTexts, slotTexts } from "./mitres.ts";
 
 type BoxFeature = Extract<Feature, { readonly size: unknown }>;
 type PlaneFeature = Extract<Feature, { readonly normal: unknown }>;
 
-/** How the cuts of one kind are made in a part: a sentence for each size, with every place. */
+/** How the cuts of one kind are made in a part at the bench: a sentence for each size, with every place. */
 export function featureText(work: Work, part: Part, kind: Feature["kind"]): readonly string[] {
-  const all = part.features.filter((feature) => feature.kind === kind);
+  const all = part.features.filter((feature) => feature.kind === kind && !("inPlace" in feature && feature.inPlace));
+  if (kind === "mitre") return mitreTexts(work, part, all);
   const planes = all.filter((feature): feature is PlaneFeature => "normal" in feature);
   if (planes.length > 0) return slopeTexts(work, part, planes);
-  const boxes = all.filter((feature): feature is BoxFeature => "size" in feature);
+  const every = all.filter((feature): feature is BoxFeature => "size" in feature);
+  const boxes = every.filter(({ into }) => !isSkew(into));
   const groups = new Map<string, BoxFeature[]>();
   for (const box of boxes) {
     const key = sizeText(work, box);
     groups.set(key, [...(groups.get(key) ?? []), box]);
   }
-  return [...groups].flatMap(([size, list]) => {
+  const texts = [...groups].flatMap(([size, list]) => {
     const places = [...new Set(list.map((box) => placeText(work, part, box)))];
     const what = list.length === 1 ? `a ${kind}` : `${numberWord(list.length)} ${pluralOf(kind)}`;
     const head = `Cut ${what} ${size}:`;
     const where = places.length === 1 ? [`${head} ${places[0]}.`] : [head, ...places.map((place) => `– ${place}.`)];
-    return kind === "tenon"
-      ? [...where, "Fit each to its mortise: it should slide in with the push of a hand."]
-      : where;
+    return [...where, ...leaning(work, list), ...(FITTING[kind] ?? [])];
   });
+  return [...texts, ...slotTexts(work, part, every)];
 }
 
-const sizeText = ({ print }: Work, { kind, size }: BoxFeature): string => {
-  const [along, across, depth] = size;
-  if (kind === "tenon") return `${print(across)} thick, ${print(along)} wide and ${print(depth)} long`;
+/** What is fitted to something. */
+const FITTING: Readonly<Partial<Record<Feature["kind"], readonly string[]>>> = {
+  tenon: ["Fit each to its mortise: it should slide in with the push of a hand."],
+  tongue: ["Fit it to its groove: it should slide without force."],
+  cheek: ["Fit what is left to its bridle: it should slide in with the push of a hand."],
+};
+
+/** The sides of dovetails. */
+const leaning = ({ print }: Work, list: readonly BoxFeature[]): readonly string[] => {
+  const lean = list[0]?.lean;
+  return lean
+    ? [
+        `These are the sizes where a socket is wide: where tails or pins are narrow on one face, lay out ${print(lean)} less on each sloping side, and mark the second part from the first.`,
+      ]
+    : [];
+};
+
+const sizeText = ({ print }: Work, feature: BoxFeature): string => {
+  const [along, across, depth] = feature.size;
+  if (standsOut(feature)) return `${print(across)} thick, ${print(along)} wide and ${print(depth)} long`;
   return `${print(along)} long, ${print(across)} wide and ${print(depth)} deep`;
 };
 
@@ -54,8 +74,8 @@ function placeText(work: Work, part: Part, feature: BoxFeature): string {
     return fromNearer(work, part, axis, low, high) ?? [];
   });
   // A tenon stands out of the face that it points from.
-  const face = faceOf(into, (feature.into[into] as number) < 0 !== (feature.kind === "tenon"));
-  const on = `${feature.kind === "tenon" ? "at" : "in"} the ${face} ${sideWord(part, into)}`;
+  const face = faceOf(into, (feature.into[into] as number) < 0 !== standsOut(feature));
+  const on = `${standsOut(feature) ? "at" : "in"} the ${face} ${sideWord(part, into)}`;
   return [on, ...where].join(", ");
 }
 

@@ -1,3 +1,4 @@
+import { half } from "../../../../units/rational.ts";
 import { type AxisIndex, faceOf, INDICES, indexOf } from "../../../design/space.ts";
 import type { Hole, Part } from "../../../design.ts";
 import { numberWord, series, type Work } from "../draft.ts";
@@ -7,7 +8,7 @@ import { fromNearer, sideWord } from "./measured.ts";
 export function boringText(work: Work, part: Part, holes: readonly Hole[]): readonly string[] {
   const groups = new Map<string, Hole[]>();
   for (const hole of holes) {
-    const key = `${hole.kind} ${entry(hole)} ${hole.stages.map((s) => `${work.print(s.diameter)}|${work.print(s.depth)}`).join()}`;
+    const key = `${hole.kind} ${hole.slot ? "slot " : ""}${entry(hole)} ${hole.stages.map((s) => `${work.print(s.diameter)}|${work.print(s.depth)}`).join()}`;
     groups.set(key, [...(groups.get(key) ?? []), hole]);
   }
   return [...groups.values()].flatMap((list) => [whatText(work, part, list), ...placeTexts(work, part, list)]);
@@ -30,11 +31,18 @@ function whatText({ print }: Work, part: Part, list: readonly Hole[]): string {
   const kind = hole.kind === "oversized" ? "oversized " : hole.kind === "dowel" ? "dowel " : "";
   const depth = hole.through ? "right through" : `${print(last.depth)} deep`;
   const bore = `Bore ${n} ${print(last.diameter)} ${kind}${word} into the ${face}, ${depth}`;
-  if (hole.stages.length === 1) return `${bore}.`;
+  const slot =
+    hole.slot &&
+    `, and lengthen ${list.length === 1 ? "it" : "each"} by ${print(half(hole.slot.length))} to both sides ${faceWord(hole.slot.along)}, so that the wood can move`;
+  if (hole.stages.length === 1) return `${bore}${slot ?? ""}.`;
   return hole.kind === "clearance" && first.depth.n * last.depth.d * 4n < last.depth.n * first.depth.d
     ? `${bore}, and countersink for the heads.`
     : `${bore}; first bore ${print(first.diameter)} wide and ${print(first.depth)} deep for the heads.`;
 }
+
+/** The direction in which a hole is long. */
+const faceWord = (along: Hole["direction"]): string =>
+  `towards the ${faceOf(axisOf(along), false)} and the ${faceOf(axisOf(along), true)}`;
 
 /** A pocket leans along the length: its face is the broad one that it starts in. */
 const pocketFace = (part: Part, { direction }: Hole): string => {

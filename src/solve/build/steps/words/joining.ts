@@ -1,7 +1,8 @@
 import { type AxisIndex, faceOf, INDICES } from "../../../design/space.ts";
 import type { Direction, Fastener, Joint } from "../../../design.ts";
-import { capital, listed, numberWord, pluralOf, series, type Work } from "../draft.ts";
+import { capital, listed, numberWord, series, type Work } from "../draft.ts";
 import type { Move } from "../moves.ts";
+import { METHOD_WORDS } from "./methods.ts";
 import { placeTexts } from "./place.ts";
 
 /** What the sentences about one step need. */
@@ -52,41 +53,14 @@ function methodTexts(scene: Scene): readonly string[] {
   return methods.flatMap((method): readonly string[] => {
     const own = scene.joints.filter((joint) => joint.method === method);
     const glued = own.some((joint) => joint.glue);
-    const { everything, these, those } = sidesOf(scene, own);
-    switch (method) {
-      case "mortise and tenon":
-        return [
-          ...(glued ? ["Brush glue into the mortises, and thinly on the tenons."] : []),
-          `Push ${everything} together until every shoulder is tight.`,
-          ...(glued ? ["Clamp across each joint. Wipe off what squeezes out."] : []),
-        ];
-      case "half lap":
-        return [
-          ...(glued ? ["Spread glue on the laps."] : []),
-          `Press ${everything} together at the laps until the faces are flush.`,
-          ...(glued ? ["Clamp each lap, with a piece of scrap under the clamp."] : []),
-        ];
-      case "dado":
-      case "rabbet":
-        return [
-          ...(glued ? [`Brush glue into the ${pluralOf(method)}.`] : []),
-          `Set ${these} into the ${pluralOf(method)} of ${housings(scene, own)}${glued ? " and clamp" : ", without glue"}.`,
-        ];
-      case "groove":
-        return [grooveText(scene, own, glued)];
-      case "dowels":
-        return [
-          `${glued ? "Put glue into the dowel holes and tap the dowels in" : "Tap the dowels in"}.`,
-          `Push ${everything} together${glued ? " and clamp" : ""}.`,
-        ];
-      case "glue":
-        return [`Spread glue where they meet. Set ${these} on ${those} and clamp.`];
-      default:
-        return [
-          ...(glued ? ["Spread glue where they meet."] : []),
-          ...(methods.length === 1 ? [`Set ${these} against ${those}.`] : []),
-        ];
-    }
+    const sides = sidesOf(scene, own);
+    if (method === "groove") return [grooveText(scene, own, glued)];
+    const words = METHOD_WORDS[method];
+    if (words) return words({ ...sides, glued, mates: housings(scene, own), method });
+    return [
+      ...(glued ? ["Spread glue where they meet."] : []),
+      ...(methods.length === 1 ? [`Set ${sides.these} against ${sides.those}.`] : []),
+    ];
   });
 }
 
@@ -119,10 +93,13 @@ const counted = (fasteners: readonly Fastener[]): readonly { item: string; list:
 
 /** "4 wood screws #8 × 2 1/2 in, countersunk head" */
 const countText = (item: string, n: number): string =>
-  n === 1 ? `1 ${item}` : `${n} ${item.replace(/^(wood screw|pocket screw|nail|brad|dowel)\b/, "$1s")}`;
+  n === 1
+    ? `1 ${item}`
+    : `${n} ${item.replace(/^(wood screw|pocket screw|nail|brad|dowel|peg|spline|loose tenon|biscuit|key)\b/, "$1s")}`;
 
 function driveTexts(work: Work, fasteners: readonly Fastener[], up: Direction): readonly string[] {
   return counted(fasteners).flatMap(({ item, list }) => {
+    if (list[0]?.kind === "key") return keyTexts(work, item, list);
     const through = listed(work, [...new Set(list.flatMap((f) => f.through))]);
     const into = listed(work, [...new Set(list.map((f) => f.into))]);
     const sides = series([...new Set(list.map((fastener) => sideOf(fastener, up)))]);
@@ -139,6 +116,21 @@ function driveTexts(work: Work, fasteners: readonly Fastener[], up: Direction): 
       capital(`drive ${countText(item, list.length)} from ${sides}, through ${through} into ${into}${share}.`),
     ];
   });
+}
+
+/** Keys are let in across a corner when it is dry. */
+function keyTexts({ print, part }: Work, item: string, list: readonly Fastener[]): readonly string[] {
+  const slots = list.flatMap(({ joint, through }) =>
+    part(through[0] as string).features.filter((each) => each.for === joint && each.kind === "slot"),
+  );
+  const slot = slots[0];
+  const size = slot && "size" in slot ? `${print(slot.size[1])} wide and ${print(slot.size[2])} deep ` : "";
+  const joints = new Set(list.map((fastener) => fastener.joint)).size;
+  const each = list.length === joints ? "a slot" : `${numberWord(list.length / joints)} slots`;
+  return [
+    `When the glue is dry, saw ${each} ${size}across the outside of ${joints > 1 ? "each corner" : "the corner"}, square to the edge and evenly spaced.`,
+    `Glue in ${countText(item, list.length)}, and trim flush when dry.`,
+  ];
 }
 
 /** Where a head is driven from: as the work lies on the bench, else by the side of the finished piece. */
