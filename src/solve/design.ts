@@ -146,6 +146,8 @@ export interface Joint {
   readonly contact: readonly Contact[];
   /** Direction in which the joined part goes home (into the other), where the joint dictates one; else null. */
   readonly insertion: Direction | null;
+  /** Wedges are driven into the end of its tenon. */
+  readonly wedged?: true;
   /** Complete sets of fasteners for this joint, best first; empty where it needs none. The order of work takes the first that can be driven. */
   readonly arrangements: readonly Arrangement[];
 }

@@ -1,13 +1,14 @@
 /** Promise 5: a fastener passes the parts that it names and no others, and its point ends inside what holds it. */
+
+import { convexOf } from "./convex.ts";
 import { hits } from "./cylinder.ts";
 import { partsOf } from "./driving.ts";
-import { convexOf } from "./convex.ts";
 import { roomOf } from "./holes.ts";
 import { inside } from "./keep.ts";
 import { isBox, type Model } from "./model.ts";
 import { overlaps, TOLERANCE } from "./overlap.ts";
-import { cylinderOf } from "./travel.ts";
 import type { Fastener } from "./record.ts";
+import { cylinderOf } from "./travel.ts";
 import { along, dot } from "./vector.ts";
 import { type Violations, violation } from "./violation.ts";
 

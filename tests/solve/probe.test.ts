@@ -1,6 +1,7 @@
 import { readFileSync } from "node:fs";
 import { expect, it } from "vitest";
 import { auditOf, said, solveText } from "../examples/compiled.ts";
+
 const files = (process.env.PLANS ?? "").split(",");
 it.each(files)("%s", (file) => {
   const text = readFileSync(new URL(`design/plans/${file}.yaml`, import.meta.url), "utf8");

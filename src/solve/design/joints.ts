@@ -74,6 +74,7 @@ function finishJoint(jointed: Jointed, parts: ReadonlyMap<string, Part>, context
     gap,
     contact: contacts,
     insertion,
+    ...(draft.tenon?.wedges?.value ? { wedged: true } : {}),
     arrangements: held(jointed, context) ?? (method && site ? fasten(method, site, context) : []),
   };
 }

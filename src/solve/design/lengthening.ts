@@ -28,6 +28,7 @@ export function blankBox(
 ): Box | null {
   const quiet = { ...context, report: () => undefined };
   const pairs = joints
+    .filter((draft) => CRAFTS[draft.with.value].lengthens)
     .filter((draft) => draft.join.some((name) => directory.find(name)?.includes(entry)))
     .flatMap((draft) =>
       pairsOf(draft, { directory, bodyOf: (e) => places.box(e), report: quiet.report, print: context.print }),

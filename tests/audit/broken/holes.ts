@@ -142,6 +142,7 @@ export const holes: readonly Row[] = [
       the(r.fasteners, "j1.50").solids = [box([100, 8, 100], [104, 12, 104])];
     },
     "fastener passes what it says",
+    "dowels slide along their holes",
   ],
   [
     "the slot of a key that is cut before its joint is together",

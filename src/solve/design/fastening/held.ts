@@ -1,5 +1,18 @@
 import { inches, type Length, millimetres } from "../../../units/length.ts";
-import { add, compare, half, less, max, min, negate, subtract, ZERO } from "../../../units/rational.ts";
+import {
+  add,
+  compare,
+  divide,
+  half,
+  less,
+  max,
+  min,
+  negate,
+  rational,
+  subtract,
+  ZERO,
+} from "../../../units/rational.ts";
+import { roundTo } from "../../../units/round.ts";
 import type { Arrangement, Fastener, Hole } from "../../design.ts";
 import type { Jointed, Pegged } from "../joinery/work.ts";
 import { faceOf, isHigh, middle, triple, unit } from "../space.ts";
@@ -76,7 +89,10 @@ function onePegging(
     const near = high ? subtract(face, cheek.high) : subtract(cheek.low, face);
     const beyond = high ? subtract(cheek.low, mate.body.low[thin]) : subtract(mate.body.high[thin], cheek.high);
     // Half of the far cheek holds the point.
-    const length = add(add(near, subtract(cheek.high, cheek.low)), half(beyond));
+    const tenoned = add(near, subtract(cheek.high, cheek.low));
+    const step = context.units === "inch" ? inches(1, 16) : millimetres(1);
+    const whole = roundTo(add(tenoned, half(beyond)), step, "down");
+    const length = less(tenoned, whole) ? whole : add(tenoned, half(beyond));
     if (!less(ZERO, near) || !less(ZERO, beyond)) return null;
     const id = `${joining.id}.${k + 1}`;
     fasteners.push({
@@ -110,6 +126,7 @@ function placesAlong(wide: { low: Length; high: Length }, moves: boolean, { unit
   const inch = units === "inch";
   const long = compare(size, inch ? inches(2) : millimetres(50)) >= 0;
   const n = moves ? (less(size, inch ? inches(9) : millimetres(225)) ? 1 : 3) : long ? 2 : 1;
-  const sixth = (k: number): Length => add(wide.low, { n: size.n * BigInt(k), d: size.d * 6n });
-  return n === 1 ? [sixth(3)] : n === 2 ? [sixth(1), sixth(5)] : [sixth(1), sixth(3), sixth(5)];
+  const sixth = roundTo(divide(size, rational(6)), inch ? inches(1, 16) : millimetres(1));
+  const [low, middle, high] = [add(wide.low, sixth), half(add(wide.low, wide.high)), subtract(wide.high, sixth)];
+  return n === 1 ? [middle] : n === 2 ? [low, high] : [low, middle, high];
 }

@@ -20,22 +20,24 @@ interface Habit {
   readonly begin: Craft;
   /** Glued when nothing is said. */
   readonly glued: boolean;
+  /** Something of the joined part stands out beyond its shoulders. */
+  readonly lengthens?: true;
   /** Left free to move: without glue, or even with it, since that is only in the middle. */
   readonly floats?: "without glue" | "always";
 }
 
 /** Every method of joining: what it cuts and adds, and what holds when the plan says nothing. */
 export const CRAFTS: Readonly<Record<Method, Habit>> = {
-  "mortise and tenon": { begin: beginTenon, glued: true },
-  "through tenon": { begin: beginTenon, glued: true },
-  "haunched tenon": { begin: beginTenon, glued: true },
-  "drawbored tenon": { begin: beginTenon, glued: true },
+  "mortise and tenon": { begin: beginTenon, lengthens: true, glued: true },
+  "through tenon": { begin: beginTenon, lengthens: true, glued: true },
+  "haunched tenon": { begin: beginTenon, lengthens: true, glued: true },
+  "drawbored tenon": { begin: beginTenon, lengthens: true, glued: true },
   "loose tenon": { begin: beginLooseTenon, glued: true },
-  dado: { begin: beginHousing, glued: true },
-  rabbet: { begin: beginHousing, glued: true },
-  groove: { begin: beginHousing, glued: false, floats: "without glue" },
-  "tongue and groove": { begin: beginTongue, glued: false, floats: "without glue" },
-  "breadboard end": { begin: beginBreadboard, glued: true, floats: "always" },
+  dado: { begin: beginHousing, lengthens: true, glued: true },
+  rabbet: { begin: beginHousing, lengthens: true, glued: true },
+  groove: { begin: beginHousing, lengthens: true, glued: false, floats: "without glue" },
+  "tongue and groove": { begin: beginTongue, lengthens: true, glued: false, floats: "without glue" },
+  "breadboard end": { begin: beginBreadboard, lengthens: true, glued: true, floats: "always" },
   "half lap": { begin: beginLap, glued: true },
   bridle: { begin: beginBridle, glued: true },
   mitre: { begin: beginMitre, glued: true },

@@ -1,4 +1,5 @@
 import { mortiseBreaksOut } from "../../../findings/rules/mortise-breaks-out.ts";
+import { wedgesNeedThrough } from "../../../findings/rules/wedges-need-through.ts";
 import { inches, type Length, millimetres } from "../../../units/length.ts";
 import { add, compare, divide, equal, less, rational, subtract, ZERO } from "../../../units/rational.ts";
 import { roundTo } from "../../../units/round.ts";
@@ -37,6 +38,14 @@ export function beginTenon(joining: Joining, bench: Bench, context: JoineryConte
     );
     return null;
   }
+  if (draft.tenon?.wedges?.value && !through)
+    context.report(
+      wedgesNeedThrough(draft.tenon.wedges.at, {
+        part: joining.join.id,
+        long: context.print(long),
+        thick: context.print(room),
+      }),
+    );
   const into = { axis, sign };
   const [tenon, mortise] = [boxOf(section, joining, bench, long), boxOf(section, joining, bench, deep)];
   bench.addTongue(joining.join.id, tenon, boxFeature("tenon", joining.id, tenon, into, section.broad));

@@ -1,11 +1,13 @@
-import type { Length } from "../../../../units/length.ts";
+import { inches, type Length, millimetres } from "../../../../units/length.ts";
 import { absolute, divide, multiply, rational, subtract } from "../../../../units/rational.ts";
+import { roundTo } from "../../../../units/round.ts";
 import { standsOut } from "../../../design/shapes/kinds.ts";
 import { type AxisIndex, extent, faceOf, INDICES, indexOf } from "../../../design/space.ts";
 import type { Feature, Part } from "../../../design.ts";
 import { numberWord, pluralOf, series, type Work } from "../draft.ts";
 import { fromNearer, sideWord } from "./measured.ts";
-import { isSkew, mitreTexts, slotTexts } from "./mitres.ts";
+import { mitreTexts } from "./mitres.ts";
+import { slotTexts } from "./slots.ts";
 
 type BoxFeature = Extract<Feature, { readonly size: unknown }>;
 type PlaneFeature = Extract<Feature, { readonly normal: unknown }>;
@@ -17,21 +19,27 @@ export function featureText(work: Work, part: Part, kind: Feature["kind"]): read
   const planes = all.filter((feature): feature is PlaneFeature => "normal" in feature);
   if (planes.length > 0) return slopeTexts(work, part, planes);
   const every = all.filter((feature): feature is BoxFeature => "size" in feature);
-  const boxes = every.filter(({ into }) => !isSkew(into));
+  const boxes = kind === "slot" ? [] : every;
   const groups = new Map<string, BoxFeature[]>();
   for (const box of boxes) {
-    const key = sizeText(work, box);
+    const key = sizeText(marked(work, kind), box);
     groups.set(key, [...(groups.get(key) ?? []), box]);
   }
   const texts = [...groups].flatMap(([size, list]) => {
-    const places = [...new Set(list.map((box) => placeText(work, part, box)))];
+    const places = [...new Set(list.map((box) => placeText(marked(work, kind), part, box)))];
     const what = list.length === 1 ? `a ${kind}` : `${numberWord(list.length)} ${pluralOf(kind)}`;
     const head = `Cut ${what} ${size}:`;
     const where = places.length === 1 ? [`${head} ${places[0]}.`] : [head, ...places.map((place) => `– ${place}.`)];
-    return [...where, ...leaning(work, list), ...(FITTING[kind] ?? [])];
+    return [...where, ...kerfs(work, list), ...leaning(marked(work, kind), list), ...(FITTING[kind] ?? [])];
   });
   return [...texts, ...slotTexts(work, part, every)];
 }
+
+/** Sockets are divided evenly: their places are told to the nearest 1/32 in or 1/2 mm, and the second part is marked from the first. */
+const marked = (work: Work, kind: Feature["kind"]): Work => {
+  const step = work.design.units === "inch" ? inches(1, 32) : millimetres(1, 2);
+  return kind === "socket" ? { ...work, print: (length) => work.print(roundTo(length, step)) } : work;
+};
 
 /** What is fitted to something. */
 const FITTING: Readonly<Partial<Record<Feature["kind"], readonly string[]>>> = {
@@ -39,6 +47,18 @@ const FITTING: Readonly<Partial<Record<Feature["kind"], readonly string[]>>> = {
   tongue: ["Fit it to its groove: it should slide without force."],
   cheek: ["Fit what is left to its bridle: it should slide in with the push of a hand."],
 };
+
+/** What wedges are driven into. */
+function kerfs({ design, print }: Work, list: readonly BoxFeature[]): readonly string[] {
+  const wedged = list.filter((tenon) => design.joints.some(({ id, wedged }) => wedged && id === tenon.for));
+  const first = wedged.find(({ kind }) => kind === "tenon");
+  if (!first) return [];
+  const [wide, , long] = first.size;
+  const share = (length: Length, n: number, d: number) => roundTo(multiply(length, rational(n, d)), design.precision);
+  return [
+    `Saw two kerfs for wedges into the end of each, ${print(share(wide, 1, 4))} from its edges and ${print(share(long, 2, 3))} deep.`,
+  ];
+}
 
 /** The sides of dovetails. */
 const leaning = ({ print }: Work, list: readonly BoxFeature[]): readonly string[] => {

@@ -1,3 +1,4 @@
+import { roundTo } from "../../../../units/round.ts";
 import { type AxisIndex, faceOf, INDICES } from "../../../design/space.ts";
 import type { Direction, Fastener, Joint } from "../../../design.ts";
 import { capital, listed, numberWord, series, type Work } from "../draft.ts";
@@ -56,7 +57,8 @@ function methodTexts(scene: Scene): readonly string[] {
     const sides = sidesOf(scene, own);
     if (method === "groove") return [grooveText(scene, own, glued)];
     const words = METHOD_WORDS[method];
-    if (words) return words({ ...sides, glued, mates: housings(scene, own), method });
+    const wedged = own.some((joint) => joint.wedged);
+    if (words) return words({ ...sides, wedged, glued, mates: housings(scene, own), method });
     return [
       ...(glued ? ["Spread glue where they meet."] : []),
       ...(methods.length === 1 ? [`Set ${sides.these} against ${sides.those}.`] : []),
@@ -119,12 +121,15 @@ function driveTexts(work: Work, fasteners: readonly Fastener[], up: Direction): 
 }
 
 /** Keys are let in across a corner when it is dry. */
-function keyTexts({ print, part }: Work, item: string, list: readonly Fastener[]): readonly string[] {
+function keyTexts({ print, part, design }: Work, item: string, list: readonly Fastener[]): readonly string[] {
   const slots = list.flatMap(({ joint, through }) =>
     part(through[0] as string).features.filter((each) => each.for === joint && each.kind === "slot"),
   );
   const slot = slots[0];
-  const size = slot && "size" in slot ? `${print(slot.size[1])} wide and ${print(slot.size[2])} deep ` : "";
+  const size =
+    slot && "size" in slot
+      ? `${print(slot.size[1])} wide and ${print(roundTo(slot.size[2], design.precision))} deep `
+      : "";
   const joints = new Set(list.map((fastener) => fastener.joint)).size;
   const each = list.length === joints ? "a slot" : `${numberWord(list.length / joints)} slots`;
   return [

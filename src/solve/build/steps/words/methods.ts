@@ -9,16 +9,18 @@ interface Sides {
   /** The parts that receive. */
   readonly mates: string;
   readonly glued: boolean;
+  readonly wedged: boolean;
   readonly method: Joint["method"];
 }
 type Words = (sides: Sides) => readonly string[];
 
 const when = (glued: boolean, ...texts: readonly string[]): readonly string[] => (glued ? texts : []);
 
-const tenon: Words = ({ everything, glued }) => [
+const tenon: Words = ({ everything, glued, wedged }) => [
   ...when(glued, "Brush glue into the mortises, and thinly on the tenons."),
   `Push ${everything} together until every shoulder is tight.`,
   ...when(glued, "Clamp across each joint. Wipe off what squeezes out."),
+  ...when(wedged, "Drive a glued wedge into each kerf of the tenons, by turns, and trim flush when dry."),
 ];
 const housed: Words = ({ these, mates, glued, method }) => [
   ...when(glued, `Brush glue into the ${pluralOf(method)}.`),

@@ -1,14 +1,9 @@
 import type { Length } from "../../../../units/length.ts";
-import { absolute, divide, equal, multiply, rational, subtract } from "../../../../units/rational.ts";
+import { absolute, divide, equal, multiply, rational } from "../../../../units/rational.ts";
 import { type AxisIndex, extent, faceOf, INDICES, indexOf } from "../../../design/space.ts";
 import type { Direction, Feature, Part } from "../../../design.ts";
-import { numberWord, type Work } from "../draft.ts";
+import type { Work } from "../draft.ts";
 import { sideWord } from "./measured.ts";
-
-type BoxFeature = Extract<Feature, { readonly size: unknown }>;
-
-/** Lies across the directions of the piece. */
-export const isSkew = (way: Direction): boolean => way.filter((part) => Math.abs(part) > 1e-9).length > 1;
 
 /** Mitred ends of parts, and mitred ends of tenons: where the saw starts, and where it comes out. */
 export function mitreTexts(work: Work, part: Part, mitres: readonly Feature[]): readonly string[] {
@@ -49,27 +44,4 @@ function tenonText(part: Part, normal: Direction): string {
   const long = INDICES.find((i) => normal[i] !== 0 && i === indexOf(part.axes.length)) ?? 0;
   const side = INDICES.find((i) => normal[i] !== 0 && i !== long) as AxisIndex;
   return `Mitre the end of the tenon at the ${faceOf(long, normal[long] > 0)}, 45°, so that it is shorter at the ${faceOf(side, normal[side] > 0)}: it meets another there, and they stay a little apart.`;
-}
-
-/** Slots for splines in mitred ends. */
-export function slotTexts({ print }: Work, part: Part, all: readonly BoxFeature[]): readonly string[] {
-  const slots = all.filter(({ into }) => isSkew(into));
-  const groups = new Map<string, BoxFeature[]>();
-  for (const slot of slots) {
-    const { across, size, origin } = slot;
-    const thin = INDICES.find((i) => across[i] !== 0) as AxisIndex;
-    const centred = equal(
-      subtract(origin[thin], part.body.low[thin]),
-      subtract(subtract(part.body.high[thin], origin[thin]), size[1]),
-    );
-    const place = centred
-      ? "in the middle of the thickness"
-      : `${print(subtract(origin[thin], part.body.low[thin]))} from the ${faceOf(thin, false)}`;
-    const key = `${print(size[1])} wide and ${print(size[2])} deep into the mitre, ${place}`;
-    groups.set(key, [...(groups.get(key) ?? []), slot]);
-  }
-  return [...groups].map(
-    ([text, list]) =>
-      `Cut a slot ${text}, from edge to edge${list.length > 1 ? `, in each of the ${numberWord(list.length)} mitres` : ""}.`,
-  );
 }
