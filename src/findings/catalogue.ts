@@ -7,6 +7,7 @@ import { attitudeDisagrees } from "./rules/attitude-disagrees.ts";
 import { bareWordInBraces } from "./rules/bare-word-in-braces.ts";
 import { betweenWhich } from "./rules/between-which.ts";
 import { bracketNotClosed } from "./rules/bracket-not-closed.ts";
+import { bridleNeedsAnEnd } from "./rules/bridle-needs-an-end.ts";
 import { characterNotInType } from "./rules/character-not-in-type.ts";
 import { choiceUnknown } from "./rules/choice-unknown.ts";
 import { choiceWithoutValue } from "./rules/choice-without-value.ts";
@@ -17,10 +18,12 @@ import { countNotWhole } from "./rules/count-not-whole.ts";
 import { dashBeforeMeasure } from "./rules/dash-before-measure.ts";
 import { decimalComma } from "./rules/decimal-comma.ts";
 import { divisionByZero } from "./rules/division-by-zero.ts";
+import { dovetailDoesNotFit } from "./rules/dovetail-does-not-fit.ts";
 import { dowelDoesNotFit } from "./rules/dowel-does-not-fit.ts";
 import { duplicateKey } from "./rules/duplicate-key.ts";
 import { emptySource } from "./rules/empty-source.ts";
 import { emptyValue } from "./rules/empty-value.ts";
+import { fingersDoNotFit } from "./rules/fingers-do-not-fit.ts";
 import { fractionAfterDivision } from "./rules/fraction-after-division.ts";
 import { hashStartsComment } from "./rules/hash-starts-comment.ts";
 import { headNotInJoint } from "./rules/head-not-in-joint.ts";
@@ -51,6 +54,7 @@ import { measuresOutsideRange } from "./rules/measures-outside-range.ts";
 import { mergeNotSettings } from "./rules/merge-not-settings.ts";
 import { mirrorWithoutDirection } from "./rules/mirror-without-direction.ts";
 import { missingKey } from "./rules/missing-key.ts";
+import { mitreNeedsACorner } from "./rules/mitre-needs-a-corner.ts";
 import { moreThanOneDocument } from "./rules/more-than-one-document.ts";
 import { mortiseBreaksOut } from "./rules/mortise-breaks-out.ts";
 import { mortisesMeet } from "./rules/mortises-meet.ts";
@@ -88,9 +92,11 @@ import { shapeLeavesNothing } from "./rules/shape-leaves-nothing.ts";
 import { sizeAndOutside } from "./rules/size-and-outside.ts";
 import { sizeOutOfRange } from "./rules/size-out-of-range.ts";
 import { spaceAfterColon } from "./rules/space-after-colon.ts";
+import { splineDoesNotFit } from "./rules/spline-does-not-fit.ts";
 import { stockSizeNotPositive } from "./rules/stock-size-not-positive.ts";
 import { tabIndent } from "./rules/tab-indent.ts";
 import { tenonTooBig } from "./rules/tenon-too-big.ts";
+import { tenonsDoNotMeet } from "./rules/tenons-do-not-meet.ts";
 import { textTooLong } from "./rules/text-too-long.ts";
 import { textWithColon } from "./rules/text-with-colon.ts";
 import { thickerThanItsStock } from "./rules/thicker-than-its-stock.ts";
@@ -107,6 +113,7 @@ import { unknownStockWords } from "./rules/unknown-stock-words.ts";
 import { unknownUnit } from "./rules/unknown-unit.ts";
 import { unknownWord } from "./rules/unknown-word.ts";
 import { unusableName } from "./rules/unusable-name.ts";
+import { wedgesNeedThrough } from "./rules/wedges-need-through.ts";
 import { whenNotRead } from "./rules/when-not-read.ts";
 import { whichWayGrain } from "./rules/which-way-grain.ts";
 import { whichWayRound } from "./rules/which-way-round.ts";
@@ -126,6 +133,7 @@ export const catalogue: readonly Rule<never>[] = [
   bareWordInBraces,
   betweenWhich,
   bracketNotClosed,
+  bridleNeedsAnEnd,
   characterNotInType,
   choiceUnknown,
   choiceWithoutValue,
@@ -136,10 +144,12 @@ export const catalogue: readonly Rule<never>[] = [
   dashBeforeMeasure,
   decimalComma,
   divisionByZero,
+  dovetailDoesNotFit,
   dowelDoesNotFit,
   duplicateKey,
   emptySource,
   emptyValue,
+  fingersDoNotFit,
   fractionAfterDivision,
   hashStartsComment,
   headNotInJoint,
@@ -170,6 +180,7 @@ export const catalogue: readonly Rule<never>[] = [
   mergeNotSettings,
   mirrorWithoutDirection,
   missingKey,
+  mitreNeedsACorner,
   moreThanOneDocument,
   mortiseBreaksOut,
   mortisesMeet,
@@ -207,9 +218,11 @@ export const catalogue: readonly Rule<never>[] = [
   sizeAndOutside,
   sizeOutOfRange,
   spaceAfterColon,
+  splineDoesNotFit,
   stockSizeNotPositive,
   tabIndent,
   tenonTooBig,
+  tenonsDoNotMeet,
   textTooLong,
   textWithColon,
   thickerThanItsStock,
@@ -226,6 +239,7 @@ export const catalogue: readonly Rule<never>[] = [
   unknownUnit,
   unknownWord,
   unusableName,
+  wedgesNeedThrough,
   whenNotRead,
   whichWayGrain,
   whichWayRound,

@@ -30,7 +30,7 @@ export function featureText(work: Work, part: Part, kind: Feature["kind"]): read
     const what = list.length === 1 ? `a ${kind}` : `${numberWord(list.length)} ${pluralOf(kind)}`;
     const head = `Cut ${what} ${size}:`;
     const where = places.length === 1 ? [`${head} ${places[0]}.`] : [head, ...places.map((place) => `– ${place}.`)];
-    return [...where, ...kerfs(work, list), ...leaning(marked(work, kind), list), ...(FITTING[kind] ?? [])];
+    return [...where, ...kerfs(work, list), ...leaning(marked(work, kind), part, list), ...(FITTING[kind] ?? [])];
   });
   return [...texts, ...slotTexts(work, part, every)];
 }
@@ -60,15 +60,17 @@ function kerfs({ design, print }: Work, list: readonly BoxFeature[]): readonly s
   ];
 }
 
-/** The sides of dovetails. */
-const leaning = ({ print }: Work, list: readonly BoxFeature[]): readonly string[] => {
-  const lean = list[0]?.lean;
-  return lean
-    ? [
-        `These are the sizes where a socket is wide: where tails or pins are narrow on one face, lay out ${print(lean)} less on each sloping side, and mark the second part from the first.`,
-      ]
-    : [];
-};
+/** The sides of dovetails: pins are narrow at the ends of the tails, tails at the inner face of the other part. */
+function leaning({ design, print }: Work, part: Part, list: readonly BoxFeature[]): readonly string[] {
+  const { lean, for: joint } = list[0] ?? {};
+  if (!lean) return [];
+  const hasTails = design.joints.some(({ id, parts }) => id === joint && parts[0] === part.id);
+  return [
+    hasTails
+      ? `They are so long at the bottom; at the end of the board they are ${print(lean)} shorter on each sloping side.`
+      : `They are so long where the tails end; at the inner face they are ${print(lean)} shorter on each side. Mark them from the tails.`,
+  ];
+}
 
 const sizeText = ({ print }: Work, feature: BoxFeature): string => {
   const [along, across, depth] = feature.size;
