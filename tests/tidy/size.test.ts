@@ -3,7 +3,7 @@ import { lines, overBudget } from "./size.ts";
 import { filesBelow } from "./source.ts";
 
 /** Files that hold data or only types, not thought. */
-const TABLES: readonly string[] = ["src/parse/draft.ts"];
+const TABLES: readonly string[] = ["src/parse/draft.ts", "src/findings/catalogue.ts"];
 
 const files = [...filesBelow("src", ".ts"), ...filesBelow("tests", ".ts"), ...filesBelow("scripts", ".mjs")];
 

@@ -6,8 +6,9 @@ import { add, compare, half, less, max, min, multiply, rational, subtract, ZERO 
 import type { Box } from "../../design.ts";
 import { boxFeature } from "../shapes/workpiece.ts";
 import { extent, middle, triple, unit, withAxis } from "../space.ts";
+import type { Section } from "./section.ts";
 import { deeperOf } from "./tenon.ts";
-import { boxOf, facing, type Section, sectionOf, shouldersOf, usualLength } from "./tenon-section.ts";
+import { boxOf, facing, sectionOf, shouldersOf, usualLength } from "./tenon-section.ts";
 import { type Bench, type Craft, type JoineryContext, type Joining, type Loose, measured } from "./work.ts";
 
 /** A tenon of its own, half in a mortise of each part. */

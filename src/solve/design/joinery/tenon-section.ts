@@ -15,6 +15,7 @@ import {
 import { roundTo } from "../../../units/round.ts";
 import type { Box } from "../../design.ts";
 import { type AxisIndex, extent, faceAxis, isHigh, middle, otherAxes, triple } from "../space.ts";
+import type { Range, Section } from "./section.ts";
 import { type Bench, type JoineryContext, type Joining, measured } from "./work.ts";
 
 /** Bits and chisels that exist (common practice, no source). */
@@ -30,20 +31,6 @@ const CUTTERS = {
     millimetres(18),
   ],
 } as const;
-
-interface Range {
-  readonly low: Length;
-  readonly high: Length;
-}
-
-/** Where a tenon or tongue stands on the end or edge of its part. */
-export interface Section {
-  /** Across the tenon's thickness, and along its width. */
-  readonly thin: AxisIndex;
-  readonly broad: AxisIndex;
-  readonly cheek: Range;
-  readonly wide: Range;
-}
 
 /** The two directions of a joint's face: the one in which the joined part is thinner, and the other. */
 export function facing({ join, touch }: Joining, bench: Bench): { thin: AxisIndex; broad: AxisIndex } | null {

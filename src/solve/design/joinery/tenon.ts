@@ -5,7 +5,8 @@ import { add, compare, divide, equal, less, rational, subtract, ZERO } from "../
 import { roundTo } from "../../../units/round.ts";
 import { boxFeature } from "../shapes/workpiece.ts";
 import { type AxisIndex, extent, unit } from "../space.ts";
-import { boxOf, type Section, sectionOf, shouldersOf, usualLength } from "./tenon-section.ts";
+import type { Section } from "./section.ts";
+import { boxOf, sectionOf, shouldersOf, usualLength } from "./tenon-section.ts";
 import { type Bench, type JoineryContext, type Joining, type Jointed, measured } from "./work.ts";
 
 /** How much deeper than its tenon a mortise is, so that the shoulder closes: 1/16 in or 1.5 mm (common practice, no source). */

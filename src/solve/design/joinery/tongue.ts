@@ -5,8 +5,9 @@ import { roundTo } from "../../../units/round.ts";
 import type { Box } from "../../design.ts";
 import { blankOf, boxFeature } from "../shapes/workpiece.ts";
 import { type AxisIndex, extent, unit, withAxis } from "../space.ts";
+import type { Section } from "./section.ts";
 import { deeperOf } from "./tenon.ts";
-import { boxOf, facing, type Section, sectionOf } from "./tenon-section.ts";
+import { boxOf, facing, sectionOf } from "./tenon-section.ts";
 import { type Bench, type Craft, type JoineryContext, type Joining, measured } from "./work.ts";
 
 /** Tongue and groove: a tongue along the whole edge, 1/4 in long (common practice, no source), in a groove that is a little deeper. */

@@ -6,7 +6,7 @@ import { ZERO } from "../../../units/rational.ts";
 import type { Box, Direction, FastenerKind, Feature, Point } from "../../design.ts";
 import type { Cut, Workpiece } from "../shapes/workpiece.ts";
 import type { Pair } from "./pairs.ts";
-import type { Section } from "./tenon-section.ts";
+import type { Section } from "./section.ts";
 
 /** A pair with its number, while its wood is being cut. */
 export interface Joining extends Pair {
