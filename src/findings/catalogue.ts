@@ -12,6 +12,7 @@ import { bareWordInBraces } from "./rules/bare-word-in-braces.ts";
 import { betweenWhich } from "./rules/between-which.ts";
 import { boltTooShort } from "./rules/bolt-too-short.ts";
 import { bracketNotClosed } from "./rules/bracket-not-closed.ts";
+import { bridleNeedsAnEnd } from "./rules/bridle-needs-an-end.ts";
 import { characterNotInType } from "./rules/character-not-in-type.ts";
 import { choiceUnknown } from "./rules/choice-unknown.ts";
 import { choiceWithoutValue } from "./rules/choice-without-value.ts";
@@ -24,12 +25,14 @@ import { cutterDoesNotExist } from "./rules/cutter-does-not-exist.ts";
 import { dashBeforeMeasure } from "./rules/dash-before-measure.ts";
 import { decimalComma } from "./rules/decimal-comma.ts";
 import { divisionByZero } from "./rules/division-by-zero.ts";
+import { dovetailDoesNotFit } from "./rules/dovetail-does-not-fit.ts";
 import { dowelDoesNotFit } from "./rules/dowel-does-not-fit.ts";
 import { duplicateKey } from "./rules/duplicate-key.ts";
 import { emptySource } from "./rules/empty-source.ts";
 import { emptyValue } from "./rules/empty-value.ts";
 import { errorNotAccepted } from "./rules/error-not-accepted.ts";
 import { fastenerNeedsRoom } from "./rules/fastener-needs-room.ts";
+import { fingersDoNotFit } from "./rules/fingers-do-not-fit.ts";
 import { fixedAcrossGrain } from "./rules/fixed-across-grain.ts";
 import { fractionAfterDivision } from "./rules/fraction-after-division.ts";
 import { hashStartsComment } from "./rules/hash-starts-comment.ts";
@@ -63,6 +66,7 @@ import { measuresOutsideRange } from "./rules/measures-outside-range.ts";
 import { mergeNotSettings } from "./rules/merge-not-settings.ts";
 import { mirrorWithoutDirection } from "./rules/mirror-without-direction.ts";
 import { missingKey } from "./rules/missing-key.ts";
+import { mitreNeedsACorner } from "./rules/mitre-needs-a-corner.ts";
 import { moreThanOneDocument } from "./rules/more-than-one-document.ts";
 import { mortiseBreaksOut } from "./rules/mortise-breaks-out.ts";
 import { mortisesMeet } from "./rules/mortises-meet.ts";
@@ -112,10 +116,12 @@ import { sizeOutOfRange } from "./rules/size-out-of-range.ts";
 import { slabNotFlattened } from "./rules/slab-not-flattened.ts";
 import { slidesOnItsFace } from "./rules/slides-on-its-face.ts";
 import { spaceAfterColon } from "./rules/space-after-colon.ts";
+import { splineDoesNotFit } from "./rules/spline-does-not-fit.ts";
 import { stockSizeNotPositive } from "./rules/stock-size-not-positive.ts";
 import { stripNotInARow } from "./rules/strip-not-in-a-row.ts";
 import { tabIndent } from "./rules/tab-indent.ts";
 import { tenonTooBig } from "./rules/tenon-too-big.ts";
+import { tenonsDoNotMeet } from "./rules/tenons-do-not-meet.ts";
 import { textTooLong } from "./rules/text-too-long.ts";
 import { textWithColon } from "./rules/text-with-colon.ts";
 import { thickerThanItsStock } from "./rules/thicker-than-its-stock.ts";
@@ -132,6 +138,7 @@ import { unknownStockWords } from "./rules/unknown-stock-words.ts";
 import { unknownUnit } from "./rules/unknown-unit.ts";
 import { unknownWord } from "./rules/unknown-word.ts";
 import { unusableName } from "./rules/unusable-name.ts";
+import { wedgesNeedThrough } from "./rules/wedges-need-through.ts";
 import { wetLumber } from "./rules/wet-lumber.ts";
 import { whenNotRead } from "./rules/when-not-read.ts";
 import { whichWayGrain } from "./rules/which-way-grain.ts";
@@ -157,6 +164,7 @@ export const catalogue: readonly Rule<never>[] = [
   betweenWhich,
   boltTooShort,
   bracketNotClosed,
+  bridleNeedsAnEnd,
   characterNotInType,
   choiceUnknown,
   choiceWithoutValue,
@@ -169,12 +177,14 @@ export const catalogue: readonly Rule<never>[] = [
   dashBeforeMeasure,
   decimalComma,
   divisionByZero,
+  dovetailDoesNotFit,
   dowelDoesNotFit,
   duplicateKey,
   emptySource,
   emptyValue,
   errorNotAccepted,
   fastenerNeedsRoom,
+  fingersDoNotFit,
   fixedAcrossGrain,
   fractionAfterDivision,
   hashStartsComment,
@@ -208,6 +218,7 @@ export const catalogue: readonly Rule<never>[] = [
   mergeNotSettings,
   mirrorWithoutDirection,
   missingKey,
+  mitreNeedsACorner,
   moreThanOneDocument,
   mortiseBreaksOut,
   mortisesMeet,
@@ -257,10 +268,12 @@ export const catalogue: readonly Rule<never>[] = [
   slabNotFlattened,
   slidesOnItsFace,
   spaceAfterColon,
+  splineDoesNotFit,
   stockSizeNotPositive,
   stripNotInARow,
   tabIndent,
   tenonTooBig,
+  tenonsDoNotMeet,
   textTooLong,
   textWithColon,
   thickerThanItsStock,
@@ -277,6 +290,7 @@ export const catalogue: readonly Rule<never>[] = [
   unknownUnit,
   unknownWord,
   unusableName,
+  wedgesNeedThrough,
   wetLumber,
   whenNotRead,
   whichWayGrain,

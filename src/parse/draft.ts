@@ -319,6 +319,20 @@ export type Method =
   | "rabbet"
   | "groove"
   | "mortise and tenon"
+  | "through tenon"
+  | "haunched tenon"
+  | "drawbored tenon"
+  | "loose tenon"
+  | "bridle"
+  | "mitre"
+  | "splined mitre"
+  | "keyed mitre"
+  | "box joint"
+  | "dovetail"
+  | "tongue and groove"
+  | "spline"
+  | "biscuits"
+  | "breadboard end"
   | "half lap"
   | "glue"
   | "nails"
@@ -358,6 +372,18 @@ export interface JointDraft {
   readonly holdStill?: Located<Face | "middle">;
   /** Left open between a button or clip and the rail, or at the end of a shelf on pins. */
   readonly gap?: Formula;
+  /** What is let half into each part: a spline, a key, a loose tenon. */
+  readonly loose?: { readonly at: Span; readonly thick?: Formula; readonly wide?: Formula; readonly long?: Formula };
+  /** Box joint: width of a finger. */
+  readonly finger?: Formula;
+  /** Dovetail: how many tails, how wide a pin is at its narrow side, and how many steps along make one across. */
+  readonly tails?: Formula;
+  readonly pin?: Formula;
+  readonly slope?: Located<number>;
+  /** Number of a biscuit: 0, 10 or 20. */
+  readonly biscuit?: Located<number>;
+  /** What holds a tenon: its thickness, and how far the hole in the tenon stands nearer to the shoulder. */
+  readonly peg?: { readonly at: Span; readonly diameter?: Formula; readonly offset?: Formula };
   readonly fasteners?: FastenersDraft;
 }
 
@@ -371,6 +397,9 @@ export interface TenonDraft {
   readonly shoulderAbove?: Formula;
   readonly shoulderBelow?: Formula;
   readonly ends?: Located<"square" | "mitred">;
+  /** How long the stub is that fills the shoulder of a haunched tenon. */
+  readonly haunch?: Formula;
+  readonly wedges?: Located<boolean>;
 }
 
 export interface FastenersDraft {

@@ -209,10 +209,30 @@ export type Point = readonly [Length, Length, Length];
 /** A direction along an axis of the piece: one of ±x, ±y, ±z. */
 export type Direction = readonly [number, number, number];
 
+/**
+ * Cheeks are taken off beside the tongue of a bridle, whose slot is called bridle here; sockets are what is cut out between fingers
+ * and tails, as the box around them; slots receive splines, keys and biscuits. Tenons, tongues and haunches stand out and cut nothing.
+ */
+export type BoxKind =
+  | "dado"
+  | "groove"
+  | "rabbet"
+  | "notch"
+  | "mortise"
+  | "half lap"
+  | "cheek"
+  | "bridle"
+  | "socket"
+  | "slot"
+  | "tenon"
+  | "tongue"
+  | "haunch";
+export type PlaneKind = "taper" | "chamfer" | "bevel" | "mitre";
+
 /** A cut (or a tenon, which cuts nothing), in the coordinates of the finished piece. */
 export type Feature =
   | {
-      readonly kind: "dado" | "groove" | "rabbet" | "notch" | "mortise" | "half lap" | "tenon";
+      readonly kind: BoxKind;
       /** Joint that needs it, or null for a shape of the part. */
       readonly for: string | null;
       /** A corner on the face that is cut into. */
@@ -222,10 +242,14 @@ export type Feature =
       /** [along, across, depth into the wood]. The depth runs along `into`. */
       readonly size: readonly [Length, Length, Length];
       readonly into: Direction;
+      /** Cut when the joint is together: the slot of a key. Absent: at the bench. */
+      readonly inPlace?: true;
+      /** Socket of a dovetail: so much narrower on each side at its other end than the size says. */
+      readonly lean?: Length;
     }
   | {
-      readonly kind: "taper" | "chamfer" | "bevel";
-      readonly for: null;
+      readonly kind: PlaneKind;
+      readonly for: string | null;
       /** A point of the cutting plane and its outward normal, in lowest whole numbers. */
       readonly origin: Point;
       readonly normal: Direction;
@@ -250,6 +274,8 @@ export interface Joint {
   readonly contact: readonly Contact[];
   /** Direction in which the joined part goes home (into the other), where the joint dictates one; else null. */
   readonly insertion: Direction | null;
+  /** Wedges are driven into the end of its tenon. */
+  readonly wedged?: true;
   /** Complete sets of fasteners for this joint, best first; empty where it needs none. The order of work takes the first that can be driven. */
   readonly arrangements: readonly Arrangement[];
 }
@@ -277,7 +303,12 @@ export type FastenerKind =
   | "shelf pin"
   | "nail"
   | "brad"
-  | "staple";
+  | "staple"
+  | "peg"
+  | "spline"
+  | "key"
+  | "loose tenon"
+  | "biscuit";
 
 export interface Fastener {
   readonly id: string;
@@ -312,6 +343,8 @@ export interface Fastener {
   };
   /** How far either way the wood that it holds can move here, along x, y and z; absent: held fast. */
   readonly slack?: readonly [Length, Length, Length];
+  /** Its wood, where it is not round: splines, keys, loose tenons and biscuits fill a slot. */
+  readonly body?: Solid;
 }
 
 export interface Hole {

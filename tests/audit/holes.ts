@@ -21,6 +21,9 @@ export const stagesOf = ({ at, direction, stages, slot }: Hole): Cylinder[] =>
     }));
   });
 
+/** Stands out of its part and cuts nothing. */
+const STANDING = ["tenon", "tongue", "haunch"];
+
 export function* holes(model: Model): Violations {
   for (const part of model.record.parts) {
     const mine = model.record.holes.filter((hole) => hole.part === part.id);
@@ -30,7 +33,7 @@ export function* holes(model: Model): Violations {
       if (!allowed && meet(bores.get(a) ?? [], bores.get(b) ?? []))
         yield violation("holes do not meet", part.id, `the holes for ${a.for} and ${b.for} meet`);
     }
-    const cut = part.features.filter(isBox).filter((feature) => feature.kind !== "tenon");
+    const cut = part.features.filter(isBox).filter((feature) => !STANDING.includes(feature.kind));
     for (const feature of cut)
       for (const hole of mine) {
         const own = feature.for !== null && model.jointOf.get(hole.for ?? "")?.id === feature.for;
@@ -42,9 +45,21 @@ export function* holes(model: Model): Violations {
           );
       }
     for (const [a, b] of pairsOf(cut.filter((feature) => feature.kind === "mortise")))
-      if ((a.for ?? b.for) !== null && distance(roomOf(a), roomOf(b)) < 1 - TOLERANCE)
+      if ((a.for ?? b.for) !== null && apart(model, a, b) < 1 - TOLERANCE)
         yield violation("mortises keep 1 mm", part.id, `those of ${a.for} and ${b.for} are closer`);
   }
+}
+
+/** Of two mortises; where both tenons are mitred their rooms may meet, and it is the tenons' parts that keep apart. */
+function apart(model: Model, a: BoxFeature, b: BoxFeature): number {
+  const [first, second] = [a, b].map((mortise) =>
+    model.record.parts.find(({ features }) =>
+      features.some((each) => each.kind === "mitre" && each.for !== null && each.for === mortise.for),
+    ),
+  );
+  if (first === undefined || second === undefined) return distance(roomOf(a), roomOf(b));
+  const [p, q] = [model.solid(first.id), model.solid(second.id)];
+  return Math.min(...p.flatMap((one) => q.map((other) => distance(one, other))));
 }
 
 /** One bore as a prism of many sides; the other is exact. */

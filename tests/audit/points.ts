@@ -1,9 +1,12 @@
 /** Promise 5: a fastener passes the parts that it names and no others, and its point ends inside what holds it. */
+
+import { convexOf } from "./convex.ts";
 import { hits } from "./cylinder.ts";
 import { partsOf } from "./driving.ts";
+import { roomOf } from "./holes.ts";
 import { inside } from "./keep.ts";
-import type { Model } from "./model.ts";
-import { TOLERANCE } from "./overlap.ts";
+import { isBox, type Model } from "./model.ts";
+import { overlaps, TOLERANCE } from "./overlap.ts";
 import type { Fastener } from "./record.ts";
 import { cylinderOf } from "./travel.ts";
 import { along, cross, dot, minus, size, type V3 } from "./vector.ts";
@@ -12,6 +15,10 @@ import { type Violations, violation } from "./violation.ts";
 export function* points(model: Model): Violations {
   for (const fastener of model.record.fasteners) {
     const { id, into, length, direction, head } = fastener;
+    if (fastener.solids.length > 0) {
+      yield* slotted(model, fastener);
+      continue;
+    }
     const point = along(head.at, direction, length);
     const holds = (part: string) =>
       model.solid(part).some((body) => body.faces.every((face) => dot(point, face.normal) <= face.offset + TOLERANCE));
@@ -60,4 +67,24 @@ function* nutHolds(model: Model, { id, head, direction, length, into, nut }: Fas
   const bored = bore?.part === into && (bore.stages.at(-1)?.depth ?? 0) >= deep - TOLERANCE;
   if (!onAxis || !held || !inside || !bored)
     yield violation("point ends inside", id, "its cross dowel does not hold it");
+}
+
+const SLOTS = ["slot", "mortise", "groove"];
+
+/** A spline, key, loose tenon or biscuit lies in a slot of each part that it names, and in the wood of none. */
+function* slotted(model: Model, fastener: Fastener): Violations {
+  const bodies = fastener.solids.map(convexOf);
+  const joint = model.jointOf.get(fastener.id)?.id;
+  for (const { id: part, features } of model.record.parts) {
+    if (overlaps(bodies, model.solid(part)))
+      yield violation("fastener passes what it says", fastener.id, `runs into ${part}`);
+    const slots = features.filter(isBox).filter((each) => SLOTS.includes(each.kind) && each.for === joint);
+    const lies = slots.some((slot) => overlaps(bodies, [roomOf(slot)]));
+    if (lies !== partsOf(fastener).includes(part))
+      yield violation(
+        "fastener passes what it says",
+        fastener.id,
+        lies ? `lies in ${part}` : `does not lie in a slot of ${part}`,
+      );
+  }
 }

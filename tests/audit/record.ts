@@ -13,10 +13,12 @@ export interface BoxFeature {
   across: V3;
   into: V3;
   size: V3;
+  lean: number;
+  inPlace: boolean;
 }
 export interface PlaneFeature {
   kind: string;
-  for: null;
+  for: string | null;
   origin: V3;
   normal: V3;
 }
@@ -91,6 +93,8 @@ export interface Fastener {
   with: string[];
   nut: { at: V3; direction: V3; diameter: number; height: number } | null;
   slack: V3 | null;
+  /** Empty for what is round. */
+  solids: Piece[];
 }
 export interface Hole {
   part: string;

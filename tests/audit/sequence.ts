@@ -51,9 +51,15 @@ function* machined({ record }: Model, part: Part, actions: readonly Action[]): V
   );
   const added = firstAdd(actions, part.id);
   const bench = (hole: number) => record.holes[hole]?.atBench === true;
+  const inPlace = (i: number): boolean => {
+    const feature = part.features[i];
+    return feature !== undefined && "inPlace" in feature && feature.inPlace;
+  };
   for (const { features, holes, i } of done)
-    if (added >= 0 && i > added && (features.length > 0 || holes.some(bench)))
+    if (added >= 0 && i > added && (!features.every(inPlace) || holes.some(bench)))
       yield violation("part is machined before it is added", part.id, "is shaped or bored when it is built in");
+  if (done.some(({ features, i }) => features.some(inPlace) && (added < 0 || i < added)))
+    yield violation("part is machined before it is added", part.id, "is slotted in place before it is there");
   const [features, holes] = [done.flatMap((action) => action.features), done.flatMap((action) => action.holes)];
   for (const i of part.features.keys())
     if (count(features, i) !== 1)

@@ -1,5 +1,5 @@
 /** Promise 3: what is added or removed travels its legs without passing through the body that stays. */
-import { type Convex, mapped } from "./convex.ts";
+import { type Convex, convexOf, mapped } from "./convex.ts";
 import { type Cylinder, prism } from "./cylinder.ts";
 import type { Model } from "./model.ts";
 import { bodyOf, type Moment, type Replay } from "./moments.ts";
@@ -71,11 +71,13 @@ function* way(
           yield violation("travel is free", part, `passes through ${other} in step ${step.number}`);
     }
     for (const dowel of dowels) {
-      const peg = [prism(cylinderOf(dowel))];
+      const flat = dowel.solids.length > 0;
+      const peg = flat ? dowel.solids.map(convexOf) : [prism(cylinderOf(dowel))];
       const [leaves, rests] = [moving, staying].map((side) => side.includes(dowel.travelsWith ?? ""));
       const others = leaves ? staying : rests ? moving : [];
       for (const other of others) {
-        if (inItsHole(dowel, other, pose, by)) continue;
+        // What is not round has a slot that is cut out of the solid: it must be free to move like any other wood.
+        if (!flat && inItsHole(dowel, other, pose, by)) continue;
         const free = leaves
           ? !overlaps(moved(peg), model.solid(other), by)
           : !overlaps(moved(model.solid(other)), peg, by);

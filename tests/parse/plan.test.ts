@@ -61,7 +61,7 @@ describe("joints", () => {
   });
 
   test.each([
-    ["with: dovetails", ["not-in-this-version"]],
+    ["with: sliding dovetail", ["not-in-this-version"]],
     ["with: sticky tape", ["unknown-word"]],
     ["glue: yes", ["missing-key"]],
     ["with: screws\nglue: perhaps", ["unknown-word"]],

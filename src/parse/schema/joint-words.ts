@@ -10,7 +10,9 @@ import { slice } from "../yaml/nodes.ts";
 
 const METHODS = [
   ...["pocket screws", "screws", "dowels", "dado", "rabbet", "groove"],
-  ...["mortise and tenon", "half lap", "glue", "nails", "brads", "staples", "cleats"],
+  ...["mortise and tenon", "through tenon", "haunched tenon", "drawbored tenon", "loose tenon", "half lap", "bridle"],
+  ...["mitre", "splined mitre", "keyed mitre", "box joint", "dovetail", "tongue and groove", "spline", "biscuits"],
+  ...["breadboard end", "glue", "nails", "brads", "staples", "cleats"],
   ...["slotted screws", "oversized holes with washers", "buttons in a groove", "buttons in mortises", "clips"],
   ...["figure-eight fasteners", "bolts", "bolts and cross dowels", "lag screws", "shelf pins"],
 ] as readonly Method[];
@@ -26,6 +28,22 @@ const OTHER_WORDS: Readonly<Record<string, Method>> = {
   rebate: "rabbet",
   "mortice and tenon": "mortise and tenon",
   "mortises and tenons": "mortise and tenon",
+  "through mortise and tenon": "through tenon",
+  "wedged tenon": "through tenon",
+  "haunched mortise and tenon": "haunched tenon",
+  drawbored: "drawbored tenon",
+  "drawbored mortise and tenon": "drawbored tenon",
+  "loose mortise and tenon": "loose tenon",
+  "bridle joint": "bridle",
+  miter: "mitre",
+  "splined miter": "splined mitre",
+  "keyed miter": "keyed mitre",
+  "finger joint": "box joint",
+  "box joints": "box joint",
+  dovetails: "dovetail",
+  "splined edge": "spline",
+  biscuit: "biscuits",
+  "breadboard ends": "breadboard end",
   "halving joint": "half lap",
   halving: "half lap",
   "lap joint": "half lap",
@@ -53,21 +71,7 @@ const OTHER_WORDS: Readonly<Record<string, Method>> = {
 };
 
 /** Joints of the language that this version does not make. */
-const LATER: ReadonlySet<string> = new Set(
-  [
-    ...["biscuits", "tongue and groove", "bridle", "mitre", "miter", "splined mitre", "keyed mitre", "spline"],
-    ...[
-      "box joint",
-      "finger joint",
-      "dovetail",
-      "dovetails",
-      "sliding dovetail",
-      "breadboard end",
-      "loose tenon",
-      "drawbored",
-    ],
-  ].map(squash),
-);
+const LATER: ReadonlySet<string> = new Set(["sliding dovetail"].map(squash));
 
 const known = word(METHODS, OTHER_WORDS);
 export const method: Kind<Method> = {

@@ -1,34 +1,10 @@
-import type { FastenersDraft, JointDraft, TenonDraft } from "../draft.ts";
+import type { FastenersDraft, JointDraft } from "../draft.ts";
 import { list, made } from "../kinds/combine.ts";
 import { FACES, face, fromFace, reference, references } from "../kinds/places.ts";
 import { type Field, may, need, settings } from "../kinds/settings.ts";
 import { formula, plainNumber, word, yesNo } from "../kinds/simple.ts";
-import { deeper, inFrom, method } from "./joint-words.ts";
-
-const tenonSettings = settings("the tenon of a joint", {
-  thick: may(formula, "Its thickness.", "thickness"),
-  long: may(formula, "Its length from the shoulder.", "length"),
-  "in from": may(inFrom, "From a face of the part to the tenon's cheek, or centred."),
-  "shoulder above": may(formula, "The shoulder on the upper, right or back edge."),
-  "shoulder below": may(formula, "The shoulder on the lower, left or front edge."),
-  shoulder: may(formula, "Both of these.", "shoulders"),
-  ends: may(word(["square", "mitred"], { mitered: "mitred" }), "How two tenons that meet in a leg are cut."),
-});
-
-const tenon = made(tenonSettings, ({ at, said }): TenonDraft => {
-  const cheek = said["in from"];
-  const above = said["shoulder above"] ?? said.shoulder;
-  const below = said["shoulder below"] ?? said.shoulder;
-  return {
-    at,
-    ...(said.thick && { thick: said.thick.value }),
-    ...(said.long && { long: said.long.value }),
-    ...(cheek && cheek.value !== "centred" && { inFrom: { ...cheek.value, at: cheek.at } }),
-    ...(above && { shoulderAbove: above.value }),
-    ...(below && { shoulderBelow: below.value }),
-    ...(said.ends && { ends: said.ends }),
-  };
-});
+import { cutOf, cutSettings } from "./joint-cuts.ts";
+import { method } from "./joint-words.ts";
 
 const fastener = settings("a fastener", {
   gauge: may(plainNumber, "The gauge of a screw: 8 for a number 8 screw.", "number"),
@@ -46,12 +22,11 @@ const keys = {
   with: need(method, "The kind of joint."),
   glue: may(yesNo, "Whether it is glued."),
   from: may(reference, "The part under the head of the screw or nail."),
-  deep: may(formula, "How far a dado, rabbet or groove lets the part in.", "depth"),
+  deep: may(formula, "How far a dado, rabbet or groove lets the part in; how deep the slot of a key is.", "depth"),
   play: may(formula, "The room left round what is let in."),
   stopped: may(fromFace, "How far short of a face the housing ends: 1/2 from front."),
   "join side": may(face, "Half lap: the side on which the part named under `join` stays whole."),
-  tenon: may(tenon, "The size and place of the tenon."),
-  mortise: may(deeper, "How much deeper the mortise is: 1/16 deeper.", "mortice"),
+  ...cutSettings,
   screw: may(fastener, "The screw.", "screws"),
   dowel: may(fastener, "The dowel.", "dowels"),
   nail: may(fastener, "The nail.", "nails"),
@@ -73,7 +48,7 @@ const keys = {
   gap: may(formula, "What stays open between a button or clip and the rail, or at each end of a shelf on pins."),
 };
 
-const later = ["when", "called", "note", "washers", "peg", "pegs", "wedges", "clips", "buttons"];
+const later = ["when", "called", "note", "washers", "clips", "buttons"];
 
 export const joint = settings("a joint", keys, later);
 type Said = NonNullable<ReturnType<typeof joint.read>>["said"];
@@ -107,7 +82,7 @@ function fastenersOf(said: Said): FastenersDraft | undefined {
 }
 
 const jointDraft = made(joint, ({ at, said }): JointDraft => {
-  const { glue, from, deep, play, stopped, mortise, gap } = said;
+  const { glue, from, deep, play, stopped, gap } = said;
   const fasteners = fastenersOf(said);
   return {
     at,
@@ -120,8 +95,7 @@ const jointDraft = made(joint, ({ at, said }): JointDraft => {
     ...(play && { play: play.value }),
     ...(stopped && { stopped: { by: stopped.value.distance, from: stopped.value.face, at: stopped.at } }),
     ...(said["join side"] && { joinSide: said["join side"] }),
-    ...(said.tenon && { tenon: said.tenon.value }),
-    ...(mortise && { mortiseDeeper: mortise.value }),
+    ...cutOf(said),
     ...(said["hold still"] && { holdStill: said["hold still"] }),
     ...(gap && { gap: gap.value }),
     ...(fasteners && { fasteners }),

@@ -96,7 +96,7 @@ function solve(draft: Draft): Outcome<Design> {
     print,
   });
   const count = (formula: Formula): number | null => wholeNumber(evaluateNumber(formula, names.scope(null)));
-  const joinery = { units: draft.units, precision: draft.precision.value, measure, count, report, print };
+  const joinery = { units: draft.units, precision: draft.precision.value, measure, count, report, print, printItem };
   const boardSize = (entry: Entry, size: BoardSize): Length | null =>
     cells.get(`board ${entry.id} ${size}`, `${entry.id}.${size}`, entry.at, () => {
       const frame = places.frame(entry);

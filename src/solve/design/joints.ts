@@ -3,21 +3,20 @@ import { headNotInJoint } from "../../findings/rules/head-not-in-joint.ts";
 import { jointDoesNotTouch } from "../../findings/rules/joint-does-not-touch.ts";
 import { partsOverlap } from "../../findings/rules/parts-overlap.ts";
 import { distance, overlapDepth } from "../../geometry/index.ts";
-import type { JointDraft, Method } from "../../parse/draft.ts";
+import type { JointDraft } from "../../parse/draft.ts";
 import { type Length, TOLERANCE } from "../../units/length.ts";
 import { max, rational } from "../../units/rational.ts";
 import type { Box, Joint, Part } from "../design.ts";
 import type { Directory } from "./expand/directory.ts";
 import { fasten, openSiteOf, siteOf } from "./fastening/fasten.ts";
+import { held } from "./fastening/held.ts";
 import { fasteningOf } from "./fastening/methods.ts";
 import { moverOf, stillOf } from "./fastening/movement.ts";
 import type { FasteningContext, Member } from "./fastening/site.ts";
 import { memberAtHome, pulledBack, pushHome } from "./home.ts";
+import { CRAFTS } from "./joinery/crafts.ts";
 import type { Jointed } from "./joinery/work.ts";
 import { common } from "./space.ts";
-
-/** Methods that are glued when nothing is said. */
-const GLUED: readonly Method[] = ["glue", "dowels", "mortise and tenon", "half lap", "dado", "rabbet"];
 
 export interface JointsContext extends FasteningContext {
   readonly directory: Directory;
@@ -40,11 +39,12 @@ export const finishJoints = (
 };
 
 function finishJoint(
-  { joining, insertion, gap }: Jointed,
+  jointed: Jointed,
   areas: () => readonly Box[],
   parts: ReadonlyMap<string, Part>,
   context: JointsContext,
 ): Joint | null {
+  const { joining, insertion, gap } = jointed;
   const { draft, id } = joining;
   const [join, to] = [parts.get(joining.join.id), parts.get(joining.to.id)];
   if (!join || !to) return null;
@@ -55,7 +55,8 @@ function finishJoint(
     reportApart(joining, join, to, context);
     return null;
   }
-  const glue = draft.glue?.value ?? GLUED.includes(draft.with.value);
+  const { glued, floats } = CRAFTS[draft.with.value];
+  const glue = draft.glue?.value ?? glued;
   const [first, second] = [memberAtHome(context.member(join.id), home), context.member(to.id)];
   // A method that lets wood move has its heads in the narrower part.
   const narrower = moverOf(first, second) === first ? second : first;
@@ -67,13 +68,21 @@ function finishJoint(
     ? openSiteOf(id, draft, head, hold)
     : method && siteOf(id, draft, head, hold, contacts, head === first);
   const still = site && method?.moves ? stillOf(draft, hold, site.axis, areas(), context) : null;
-  const fastened = method && site && (still || !method.moves) ? fasten(method, { ...site, still }, context) : [];
+  const fastened =
+    held(jointed, context) ??
+    (method && site && (still || !method.moves) ? fasten(method, { ...site, still }, context) : []);
   const free = fastened.some(({ fasteners }) => fasteners.some(({ slack }) => slack !== undefined));
   return {
     id,
     at: draft.at,
     parts: [join.id, to.id],
-    kind: method?.rests ? "resting" : free ? "sliding" : draft.with.value === "groove" && !glue ? "floating" : "fixed",
+    kind: method?.rests
+      ? "resting"
+      : free
+        ? "sliding"
+        : floats === "always" || (floats && !glue)
+          ? "floating"
+          : "fixed",
     method: draft.with.value,
     glue,
     gap: home.by && joining.touch.kind === "faces" ? max(gap, joining.touch.gap) : gap,
@@ -81,6 +90,7 @@ function finishJoint(
     ...(still && { still }),
     contact: contacts,
     insertion,
+    ...(draft.tenon?.wedges?.value ? { wedged: true } : {}),
     arrangements: fastened.map((each) => pulledBack(each, join.id, home)),
   };
 }

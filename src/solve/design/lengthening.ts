@@ -2,11 +2,9 @@ import type { JointDraft } from "../../parse/draft.ts";
 import type { Box } from "../design.ts";
 import type { Directory } from "./expand/directory.ts";
 import type { Entry } from "./expand/entry.ts";
-import { growHousing } from "./joinery/housing.ts";
+import { CRAFTS } from "./joinery/crafts.ts";
 import { pairsOf } from "./joinery/pairs.ts";
-import { shortenShelf } from "./joinery/pins.ts";
-import { cutTenon } from "./joinery/tenon.ts";
-import { Bench, HOUSINGS, type JoineryContext } from "./joinery/work.ts";
+import { Bench, type JoineryContext } from "./joinery/work.ts";
 import type { Places } from "./placing/places.ts";
 import { blankOf, type Workpiece } from "./shapes/workpiece.ts";
 
@@ -16,9 +14,6 @@ export function plainPiece(entry: Entry, places: Places): Workpiece | null {
   const frame = places.frame(entry);
   return body && frame && { entry, frame, body, grown: body, tongues: [], cuts: [], features: [], holes: [] };
 }
-
-const lengthens = (draft: JointDraft): boolean =>
-  draft.with.value === "mortise and tenon" || draft.with.value === "shelf pins" || HOUSINGS.includes(draft.with.value);
 
 /**
  * The box that a part's blank fills, tongues and tenons included, for formulas that ask for its length before the joints are made: its
@@ -33,7 +28,7 @@ export function blankBox(
 ): Box | null {
   const quiet = { ...context, report: () => undefined };
   const pairs = joints
-    .filter(lengthens)
+    .filter((draft) => CRAFTS[draft.with.value].lengthens)
     .filter((draft) => draft.join.some((name) => directory.find(name)?.includes(entry)))
     .flatMap((draft) =>
       pairsOf(draft, {
@@ -48,11 +43,6 @@ export function blankBox(
   const pieces = [entry, ...new Set(pairs.map((pair) => pair.to))].map((e) => plainPiece(e, places));
   if (pieces.some((piece) => piece === null)) return null;
   const bench = new Bench(pieces as Workpiece[]);
-  for (const pair of pairs) {
-    const joining = { ...pair, id: "" };
-    if (pair.draft.with.value === "mortise and tenon") cutTenon(joining, bench, quiet);
-    else if (pair.draft.with.value === "shelf pins") shortenShelf(joining, bench, quiet);
-    else growHousing(joining, bench, quiet);
-  }
+  for (const pair of pairs) CRAFTS[pair.draft.with.value].begin({ ...pair, id: "" }, bench, quiet, []);
   return blankOf(bench.piece(entry.id));
 }

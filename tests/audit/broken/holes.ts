@@ -2,8 +2,8 @@ import { bore, crossed, knob } from "../sample/bored.ts";
 import { frame } from "../sample/frame.ts";
 import { slab } from "../sample/slab.ts";
 import { stool } from "../sample/stool.ts";
-import { hole } from "../sample/wood.ts";
-import { at, type Row, the } from "./row.ts";
+import { box, hole } from "../sample/wood.ts";
+import { action, at, type Row, the } from "./row.ts";
 
 export const holes: readonly Row[] = [
   [
@@ -134,5 +134,33 @@ export const holes: readonly Row[] = [
     "point ends inside",
     "fastener passes what it says",
     "travel is free",
+  ],
+  [
+    "a spline in solid wood",
+    slab,
+    (r) => {
+      the(r.fasteners, "j1.50").solids = [box([100, 8, 100], [104, 12, 104])];
+    },
+    "fastener passes what it says",
+    "dowels slide along their holes",
+  ],
+  [
+    "the slot of a key that is cut before its joint is together",
+    frame,
+    (r) => {
+      Object.assign(at(the(r.parts, "post.1").features, 0), { inPlace: true });
+    },
+    "part is machined before it is added",
+  ],
+  [
+    "mitred tenons that meet",
+    frame,
+    (r) => {
+      crossed(r, 16);
+      const mitre = { kind: "mitre", origin: [0, 0, 0] as const, normal: [1, 0, 0] as const };
+      the(r.parts, "rail").features.push({ ...mitre, for: "j1" }, { ...mitre, for: "j2" });
+      action(r, "machine", 2).features.push(2, 3);
+    },
+    "mortises keep 1 mm",
   ],
 ];

@@ -16,7 +16,8 @@ export const knob = (record: BuildRecord, on: string, x: number, z: number, dept
 export function crossed(record: BuildRecord, deep: number): void {
   const post = record.parts.find((part) => part.id === "post.1");
   const [along, across, into] = [[1, 0, 0] as const, [0, 0, 1] as const, [0, 1, 0] as const];
-  post?.features.push({ kind: "mortise", for: "j2", origin: [20, 0, 110], along, across, into, size: [8, 40, deep] });
+  const room = { along, across, into, lean: 0, inPlace: false };
+  post?.features.push({ kind: "mortise", for: "j2", origin: [20, 0, 110], size: [8, 40, deep], ...room });
   machineOf(record, "post.1")?.features.push(1);
 }
 

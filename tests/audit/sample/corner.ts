@@ -62,6 +62,7 @@ export function corner({ beside, under, tool, lean }: Corner): BuildRecord {
         with: [],
         nut: null,
         slack: null,
+        solids: [],
       },
     ],
     holes: [

@@ -61,6 +61,8 @@ function postPieces(x: number, bottom: number, face: number) {
 
 const room = (kind: string, joint: string, x: number, way: 1 | -1, deep: number): BoxFeature => ({
   kind,
+  lean: 0,
+  inPlace: false,
   for: joint,
   origin: [x, 16, 110],
   along: [0, 1, 0],

@@ -92,6 +92,7 @@ const screw = (id: string, x: number, y: number): Fastener => ({
   with: [],
   nut: null,
   slack: null,
+  solids: [],
 });
 
 const clearance = ({ id, head }: Fastener): Hole =>

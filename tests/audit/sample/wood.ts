@@ -120,6 +120,7 @@ export const peg = (id: string, at: V3, direction: V3, from: string, into: strin
   with: [],
   nut: null,
   slack: null,
+  solids: [],
 });
 
 export const step = (number: number, kind: string, actions: Step["actions"], after: number[] = []): Step => ({

@@ -2,6 +2,7 @@
 import type { Vec } from "../../../geometry/types.ts";
 import { plus, times } from "../../../geometry/vec.ts";
 import type { Build, Step } from "../../../solve/build.ts";
+import { standsOut } from "../../../solve/design/shapes/kinds.ts";
 import type { Feature, Point } from "../../../solve/design.ts";
 import { toNumber } from "../../../units/index.ts";
 
@@ -27,7 +28,7 @@ export function mouthsOf(build: Build, step: Step): readonly Mouth[] {
 }
 
 function openingOf(feature: Feature | undefined): Mouth | null {
-  if (!feature || !("size" in feature) || feature.kind === "tenon") return null;
+  if (!feature || !("size" in feature) || standsOut(feature)) return null;
   const { origin, along, across, into, size } = feature;
   const middle = plus(times(along, toNumber(size[0]) / 2), times(across, toNumber(size[1]) / 2));
   return { at: plus(vec(origin), middle), direction: into };

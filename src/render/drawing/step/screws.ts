@@ -33,10 +33,10 @@ export function driven(
   shiftOf: (id: string) => Vec,
   gap: number,
 ): Driven {
-  const { id, direction, travelsWith, through } = fastener;
+  const { id, kind, direction, travelsWith, through } = fastener;
   const carrier = travelsWith ?? through[0] ?? fastener.into;
   const at: Vec = [toNumber(fastener.head.at[0]), toNumber(fastener.head.at[1]), toNumber(fastener.head.at[2])];
-  const isDowel = travelsWith !== null;
+  const isDowel = kind !== "key" && travelsWith !== null;
   const out = isDowel ? 0 : wayOut(solidOf(carrier), at, times(direction, -1));
   const mouth = plus(plus(at, times(direction, -out)), shiftOf(carrier));
   const length = toNumber(fastener.length);

@@ -5,6 +5,7 @@ import { UNITS_PER_MM } from "../../../units/length.ts";
 import type { Frame } from "./frame.ts";
 import type { Json } from "./json.ts";
 import { millimetres } from "./number.ts";
+import { pieceRecords } from "./parts.ts";
 
 const SQUARE_MM = UNITS_PER_MM * UNITS_PER_MM;
 
@@ -58,6 +59,7 @@ export const fastenerRecord = (fastener: Fastener, frame: Frame): Json => ({
       }
     : null,
   slack: fastener.slack ? fastener.slack.map(millimetres) : null,
+  solids: fastener.body ? pieceRecords(fastener.body, frame) : [],
 });
 
 export const holeRecord = (hole: Hole, frame: Frame): Json => ({

@@ -53,7 +53,7 @@ function grainOf(part: BuiltPart, runs: Blank["grain"]): Json {
   return runs === "free" ? null : UNIT[part.axes[runs]];
 }
 
-function pieceRecords(solid: Solid, frame: Frame): Json {
+export function pieceRecords(solid: Solid, frame: Frame): Json {
   return solid.pieces.map(({ vertices, faces }) => {
     const place = new Map(vertices.map((vertex, i) => [vertex, i]));
     return {
@@ -72,7 +72,9 @@ function featureRecord(feature: Feature, frame: Frame): Json {
     return { kind, for: feature.for, origin, normal: [a / norm, b / norm, c / norm] };
   }
   const { along, across, into, size } = feature;
-  return { kind, for: feature.for, origin, along, across, into, size: size.map(millimetres) };
+  const sizes = size.map(millimetres);
+  const lean = feature.lean ? millimetres(feature.lean) : 0;
+  return { kind, for: feature.for, origin, along, across, into, size: sizes, lean, inPlace: feature.inPlace === true };
 }
 
 export const blankRecord = (blank: Blank): Json => ({

@@ -2,17 +2,31 @@ import { mortisesMeet } from "../../../findings/rules/mortises-meet.ts";
 import { distance } from "../../../geometry/index.ts";
 import { UNITS_PER_MM } from "../../../units/length.ts";
 import { rational } from "../../../units/rational.ts";
+import type { Design, Part } from "../../design.ts";
 import type { Rule, Verdict } from "./check.ts";
 import { roomOf } from "./rooms.ts";
 
-/** Two mortises in one leg keep at least 1 mm of wood between them (common practice asks for more; less breaks out). */
+/** The part whose tenon has its end mitred for this joint. */
+const mitredTenon = ({ parts }: Design, joint: string | null): Part | undefined =>
+  parts.find(({ features }) => features.some((each) => each.kind === "mitre" && each.for === joint));
+
+/**
+ * Two mortises in one leg keep at least 1 mm of wood between them (common practice asks for more; less breaks out).
+ * Those of two mitred tenons may meet: then the tenons themselves keep that much apart.
+ */
 export const mortisesMeetRule: Rule = ({ design, print }) =>
   design.parts.flatMap((part): readonly Verdict[] => {
     const rooms = part.features.flatMap((feature) => {
       const room = feature.kind === "mortise" ? roomOf(feature) : null;
       return room ? [{ feature, room }] : [];
     });
-    const gaps = rooms.flatMap((a, i) => rooms.slice(i + 1).map((b) => distance(a.room, b.room)));
+    const gaps = rooms.flatMap((a, i) =>
+      rooms.slice(i + 1).map((b) => {
+        const tenons = [a, b].map(({ feature }) => mitredTenon(design, feature.for));
+        const [first, second] = tenons;
+        return first && second ? distance(first.solid, second.solid) : distance(a.room, b.room);
+      }),
+    );
     if (gaps.length === 0) return [];
     const least = Math.min(...gaps);
     const check = {

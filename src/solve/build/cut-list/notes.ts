@@ -1,4 +1,5 @@
 import type { Length } from "../../../units/length.ts";
+import { standsOut } from "../../design/shapes/kinds.ts";
 import type { Feature, Part } from "../../design.ts";
 
 const PLURALS: Readonly<Record<Feature["kind"], string>> = {
@@ -8,7 +9,14 @@ const PLURALS: Readonly<Record<Feature["kind"], string>> = {
   notch: "notches",
   mortise: "mortises",
   "half lap": "half laps",
+  cheek: "cheeks",
+  bridle: "bridles",
+  socket: "sockets",
+  slot: "slots",
   tenon: "tenons",
+  tongue: "tongues",
+  haunch: "haunches",
+  mitre: "mitres",
   taper: "tapered",
   chamfer: "chamfered",
   bevel: "bevelled",
@@ -24,13 +32,21 @@ export function notesOf(part: Part, print: (length: Length) => string): readonly
           `${count(tenons.length, "tenon", "tenons")} ${print(reach(tenons[0] as Feature))} long, included in the length`,
         ];
   const grown = lengthened(part) ? ["size includes what is let into the other parts"] : [];
-  const kinds = [...new Set(part.features.map((feature) => feature.kind))].filter((kind) => kind !== "tenon");
+  const tongues = part.features.filter((feature) => feature.kind === "tongue");
+  const widened =
+    tongues.length === 0
+      ? []
+      : [
+          `${count(tongues.length, "tongue", "tongues")} ${print(reach(tongues[0] as Feature))} long, included in the size`,
+        ];
+  const cut = part.features.filter((feature) => !standsOut(feature));
+  const kinds = [...new Set(cut.map((feature) => feature.kind))];
   const work = kinds.map((kind) => {
     const n = part.features.filter((feature) => feature.kind === kind).length;
     if (kind === "taper" || kind === "chamfer" || kind === "bevel") return PLURALS[kind];
     return count(n, kind, PLURALS[kind]);
   });
-  return [...included, ...grown, ...(work.length > 0 ? [work.join(", ")] : [])];
+  return [...included, ...widened, ...grown, ...(work.length > 0 ? [work.join(", ")] : [])];
 }
 
 const count = (n: number, one: string, many: string): string => `${n} ${n === 1 ? one : many}`;
@@ -44,5 +60,5 @@ const lengthened = (part: Part): boolean => {
       part.body.low[i].n * part.blank.low[i].d === part.blank.low[i].n * part.body.low[i].d &&
       part.body.high[i].n * part.blank.high[i].d === part.blank.high[i].n * part.body.high[i].d,
   );
-  return !same && part.features.every((feature) => feature.kind !== "tenon");
+  return !same && !part.features.some(standsOut);
 };

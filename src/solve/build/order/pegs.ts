@@ -20,16 +20,18 @@ export const reversed = (way: Direction): Direction => [0 - way[0], 0 - way[1], 
 export function pegOf(fastener: Fastener): Peg | null {
   const { travelsWith, through, into, direction, head } = fastener;
   if (travelsWith === null) return null;
+  const way = travelsWith === into ? reversed(direction) : direction;
+  // What lies in a slot is judged by its wood: a slot that is open at its ends lets it slide.
+  if (fastener.body) return { solid: fastener.body, out: way, mates: [] };
   const from: Vec = [toNumber(head.at[0]), toNumber(head.at[1]), toNumber(head.at[2])];
   const round = cylinder(from, direction, toNumber(fastener.rod) / 2, toNumber(fastener.length));
-  const out = travelsWith === into ? reversed(direction) : direction;
-  return { solid: solidOf(round), out, mates: [...through, into].filter((id) => id !== travelsWith) };
+  return { solid: solidOfHull(round), out: way, mates: [...through, into].filter((id) => id !== travelsWith) };
 }
 
 const FINE = 2 ** 20;
 
 /** The hull as a solid: its planes in whole numbers, moved outwards by less than a unit for each metre. */
-function solidOf(hull: Hull): Solid {
+export function solidOfHull(hull: Hull): Solid {
   const { low, high } = bounds(hull.vertices);
   const box = solidBox(
     [rational(Math.floor(low[0])), rational(Math.floor(low[1])), rational(Math.floor(low[2]))],

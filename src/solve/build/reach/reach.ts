@@ -18,18 +18,24 @@ export interface Reach {
   inTheWay(fastener: Fastener, body: readonly Part[]): readonly Part[];
 }
 
-const SCREWDRIVERS: readonly Tool[] = ["straight", "long", "angle", "stubby"];
-/** Easiest first. Dowels and pins are not driven: they travel in their part. */
+const DRIVERS: readonly Tool[] = ["straight", "long", "angle", "stubby"];
+/** Easiest first. */
 const TOOLS: Readonly<Record<FastenerKind, readonly Tool[]>> = {
-  "pocket screw": SCREWDRIVERS,
-  "wood screw": SCREWDRIVERS,
+  "pocket screw": DRIVERS,
+  "wood screw": DRIVERS,
   "lag screw": ["wrench"],
   bolt: ["wrench"],
-  dowel: [],
-  "shelf pin": [],
   nail: ["hammer"],
   brad: ["hammer"],
   staple: ["stapler"],
+  peg: ["hammer"],
+  key: ["hand"],
+  // These are not driven: they travel in their part.
+  dowel: [],
+  "shelf pin": [],
+  spline: [],
+  "loose tenon": [],
+  biscuit: [],
 };
 export const toolsFor = (kind: FastenerKind): readonly Tool[] => TOOLS[kind];
 
@@ -95,7 +101,7 @@ export const toolFor = (fastener: Fastener, body: readonly Part[]): Reached | nu
 /** Each screwdriver in line, then leaning; hammers, staplers and wrenches in line only. The last room is that of the nut, if there is one. */
 function everyAttempt(fastener: Fastener): readonly Attempt[] {
   return toolsFor(fastener.kind).flatMap((tool) => {
-    const leans = SCREWDRIVERS.includes(tool);
+    const leans = DRIVERS.includes(tool);
     const axes: readonly (Direction | null)[] = leans ? [null, ...leaning(fastener.direction)] : [null];
     const rooms = roomsOf(tool) + (fastener.nut ? 1 : 0);
     return axes.map((axis): Attempt => ({ tool, axis, rooms: Array<null>(rooms).fill(null), hits: new Map() }));

@@ -86,7 +86,7 @@ function joiningStep(
     cautions: [
       ...liftCaution(work, first.arriving),
       ...(glued ? [GLUE_CAUTION] : []),
-      ...(drives.length > 0 ? [SCREW_CAUTION] : []),
+      ...(drives.some(({ tool }) => tool !== "hand") ? [SCREW_CAUTION] : []),
     ],
     reminders: glued ? ["Leave it clamped for 45 minutes, and do not strain it before the next day."] : [],
     actions: everyCopy.flatMap((copy) => [...copy.flatMap((move) => actionsOf(work, move)), ...measuring(work, copy)]),
@@ -115,6 +115,9 @@ function actionsOf(work: Work, move: Move): readonly Action[] {
   const joints = move.work.map(({ joint }) => joint);
   const glued = joints.filter((joint) => joint.glue).map((joint) => joint.id);
   const drives = move.work.flatMap((w) => w.drives);
+  // Keys are let in when the glue is dry.
+  const keys = drives.filter(({ fastener }) => fastener.kind === "key");
+  const driven = drives.filter(({ fastener }) => fastener.kind !== "key");
   const start: readonly Action[] = move.starts
     ? [{ do: "add", parts: move.present, to: [], how: "straight", legs: [] }]
     : [];
@@ -129,10 +132,23 @@ function actionsOf(work: Work, move: Move): readonly Action[] {
       how: "straight",
       legs: [{ along: move.along, distance: null }],
     },
-    ...drillings(work, drives),
-    ...drivings(drives),
+    ...drillings(work, driven),
+    ...drivings(driven),
     ...(glued.length > 0 ? [{ do: "clamp", joints: glued } as const, { do: "release", joints: glued } as const] : []),
+    ...slotting(work, keys),
+    ...drivings(keys),
   ];
+}
+
+/** The slots of keys, sawn through both parts at once. */
+function slotting(work: Work, keys: readonly Drive[]): readonly Action[] {
+  const joints = new Set(keys.map(({ fastener }) => fastener.joint));
+  return work.design.parts.flatMap(({ id, features }): readonly Action[] => {
+    const own = features.flatMap((each, i) =>
+      "inPlace" in each && each.inPlace && each.for !== null && joints.has(each.for) ? [i] : [],
+    );
+    return own.length > 0 ? [{ do: "machine", part: id, features: own, holes: [] }] : [];
+  });
 }
 
 /** Pilots that are drilled in place, part by part. */

@@ -1,6 +1,6 @@
 import type { Action, CutLine } from "../../build.ts";
 import type { Feature, Hole, Part } from "../../design.ts";
-import { called, listed, plural, type StepDraft, type Work } from "./draft.ts";
+import { called, listed, plural, pluralOf, type StepDraft, type Work } from "./draft.ts";
 import { ROUTER_CAUTION, SAW_CAUTION, step } from "./making-step.ts";
 import { featureText } from "./words/features.ts";
 import { boringText } from "./words/holes.ts";
@@ -11,8 +11,13 @@ const MINUTES = { feature: 8, shape: 10, hole: 1 } as const;
 const isShape = (feature: Feature): boolean =>
   feature.kind === "taper" || feature.kind === "chamfer" || feature.kind === "bevel";
 
+const isInPlace = (feature: Feature): boolean => "inPlace" in feature && feature.inPlace === true;
+
 /** The order in which joints are cut while the stock is square: mortises before the tenons that are fitted to them. */
-const FIRST: readonly Feature["kind"][] = ["mortise", "groove", "dado", "rabbet", "half lap", "notch", "tenon"];
+const FIRST: readonly Feature["kind"][] = [
+  ...(["mortise", "groove", "dado", "rabbet", "half lap", "bridle", "cheek", "socket", "notch"] as const),
+  ...(["tenon", "haunch", "tongue", "mitre", "slot"] as const),
+];
 
 /** Work on parts that have their size: joints and holes, one step for each kind of part; shapes last. */
 export const machiningSteps = (work: Work, lines: readonly CutLine[]): readonly StepDraft[] => [
@@ -36,9 +41,10 @@ function machining(work: Work, lines: readonly CutLine[]): readonly StepDraft[] 
   return lines.flatMap((line) => {
     const parts = line.parts.map(work.part);
     const first = parts[0] as Part;
-    const cut = (part: Part) => part.features.flatMap((feature, i) => (isShape(feature) ? [] : [i]));
+    const cut = (part: Part) =>
+      part.features.flatMap((feature, i) => (isShape(feature) || isInPlace(feature) ? [] : [i]));
     if (cut(first).length === 0) return [];
-    const kinds = FIRST.filter((kind) => first.features.some((feature) => feature.kind === kind));
+    const kinds = FIRST.filter((kind) => cut(first).some((i) => first.features[i]?.kind === kind));
     const order = (part: Part) =>
       cut(part).toSorted((a, b) => rank(part.features[a] as Feature) - rank(part.features[b] as Feature) || a - b);
     const holes = holesOf(work, first.id);
@@ -66,10 +72,7 @@ function machining(work: Work, lines: readonly CutLine[]): readonly StepDraft[] 
 }
 
 const rank = (feature: Feature): number => FIRST.indexOf(feature.kind);
-const kindWord = (kind: Feature["kind"]): string =>
-  ({ dado: "dados", groove: "grooves", rabbet: "rabbets", notch: "notches", "half lap": "half laps", tenon: "tenons" })[
-    kind as string
-  ] ?? kind;
+const kindWord = (kind: Feature["kind"]): string => pluralOf(kind);
 
 const holesOf = (work: Work, id: string): readonly Hole[] =>
   benchHoles(work, id).map((i) => work.plan.holes[i] as Hole);

@@ -16,7 +16,7 @@ const DRIVERS: Readonly<Partial<Record<Tool, Need>>> = {
   stubby: { tool: "Stubby screwdriver", why: "for screws with little room behind them" },
   stapler: { tool: "Stapler", why: "to drive staples" },
   wrench: { tool: "Two wrenches or a ratchet", why: "to turn bolts, lag screws and nuts" },
-  hammer: { tool: "Hammer and nail set", why: "to drive nails and brads" },
+  hammer: { tool: "Hammer and nail set", why: "to drive nails, brads and pegs" },
 };
 
 const CUTTERS: Readonly<Partial<Record<Feature["kind"], Need>>> = {
@@ -26,6 +26,13 @@ const CUTTERS: Readonly<Partial<Record<Feature["kind"], Need>>> = {
   dado: { tool: "Router or saw and chisel", why: "to cut dados" },
   rabbet: { tool: "Router or rabbet plane", why: "to cut rabbets" },
   "half lap": { tool: "Saw and chisel, or router", why: "to cut half laps" },
+  cheek: { tool: "Tenon saw or table saw", why: "to cut tenons" },
+  bridle: { tool: "Tenon saw or table saw", why: "to cut tenons" },
+  socket: { tool: "Fine saw, chisels and marking gauge", why: "to cut fingers, tails and pins" },
+  slot: { tool: "Table saw or router with a slot cutter", why: "to cut slots for splines, keys and biscuits" },
+  mitre: { tool: "Mitre saw, or saw with a mitre gauge", why: "to cut mitres" },
+  tongue: { tool: "Plough plane, router or table saw", why: "to cut grooves" },
+  haunch: { tool: "Tenon saw or table saw", why: "to cut tenons" },
   notch: { tool: "Fine saw and chisel", why: "to cut notches" },
   taper: { tool: "Hand plane or taper jig", why: "to taper" },
   chamfer: { tool: "Hand plane", why: "to chamfer and bevel" },

@@ -7,13 +7,13 @@ import type { Box } from "../../design.ts";
 import { slab } from "../shapes/shape.ts";
 import { blankOf, boxFeature } from "../shapes/workpiece.ts";
 import { common, extent, faceAxis, faceOf, isSolidBox, moveFace, otherAxes, setFace, triple, unit } from "../space.ts";
-import { type Bench, type JoineryContext, type Joining, type Jointed, playOf } from "./work.ts";
+import { type Bench, type Craft, type JoineryContext, type Joining, type Jointed, playOf } from "./work.ts";
 
 /**
  * Dado, rabbet and groove: the joined part's body ends at the face of the other, the joint lengthens it by `deep` over its whole
  * section and cuts its room. Default depths (common practice, no source): a third of the wood, 1/4 in in a groove.
  */
-export interface Housing {
+interface Housing {
   readonly joining: Joining;
   /** Face of the joined part that goes in. */
   readonly face: Face;
@@ -21,8 +21,13 @@ export interface Housing {
   readonly play: Length;
 }
 
+export const beginHousing: Craft = (joining, bench, context) => {
+  const housing = growHousing(joining, bench, context);
+  return housing && (() => cutHousing(housing, bench, context));
+};
+
 /** Reads the numbers of a housing and lengthens the joined part. Rooms are cut when every part has its full length. */
-export function growHousing(joining: Joining, bench: Bench, context: JoineryContext): Housing | null {
+function growHousing(joining: Joining, bench: Bench, context: JoineryContext): Housing | null {
   const { draft, touch } = joining;
   if (touch.kind !== "faces") return null;
   const mate = bench.piece(joining.to.id);
@@ -56,7 +61,7 @@ export function growHousing(joining: Joining, bench: Bench, context: JoineryCont
 }
 
 /** Cuts the room for the joined part out of the other. */
-export function cutHousing(housing: Housing, bench: Bench, context: JoineryContext): Jointed {
+function cutHousing(housing: Housing, bench: Bench, context: JoineryContext): Jointed {
   const { joining, face, deep, play } = housing;
   const { draft, touch } = joining;
   const method = draft.with.value as "dado" | "rabbet" | "groove";

@@ -1,18 +1,12 @@
-import { notInThisVersion } from "../../../findings/rules/not-in-this-version.ts";
 import type { JointDraft } from "../../../parse/draft.ts";
-import type { Length } from "../../../units/length.ts";
-import { ZERO } from "../../../units/rational.ts";
-import { cutHousing, growHousing, type Housing } from "./housing.ts";
-import { cutKeeper, KEEPING } from "./keeper.ts";
-import { cutLap } from "./lap.ts";
+import { CRAFTS } from "./crafts.ts";
+import { mitreEnds } from "./mitred-ends.ts";
 import { type PairContext, pairsOf } from "./pairs.ts";
-import { shortenShelf } from "./pins.ts";
-import { cutTenon } from "./tenon.ts";
-import { type Bench, HOUSINGS, type JoineryContext, type Joining, type Jointed } from "./work.ts";
+import type { Bench, JoineryContext, Joining, Jointed } from "./work.ts";
 
 /**
- * Cuts every joint of the piece. Housings first lengthen their parts, all of them, so that each room is cut for the part as it will be;
- * tenons and mortises next, so that a groove that runs through takes its share of the tenon; rooms and laps last.
+ * Cuts every joint of the piece. Each first lengthens its parts, all of them, so that each room is cut for the part as it will be and a
+ * groove that runs through takes its share of the tenon; the rest is cut after that.
  */
 export function cutJoints(
   drafts: readonly JointDraft[],
@@ -23,43 +17,11 @@ export function cutJoints(
   const joinings = drafts
     .flatMap((draft) => pairsOf(draft, pairContext))
     .map((pair, i): Joining => ({ ...pair, id: `j${i + 1}` }));
-  for (const draft of drafts)
-    if (draft.tenon?.ends?.value === "mitred")
-      context.report(notInThisVersion(draft.tenon.ends.at, { what: "mitred ends of tenons" }, { severity: "error" }));
-  const housings = new Map<Joining, Housing>();
-  for (const joining of joinings)
-    if (HOUSINGS.includes(joining.draft.with.value)) {
-      const housing = growHousing(joining, bench, context);
-      if (housing) housings.set(joining, housing);
-    }
-  const gaps = new Map<Joining, Length>();
-  for (const joining of joinings)
-    if (joining.draft.with.value === "shelf pins") {
-      const gap = shortenShelf(joining, bench, context);
-      if (gap) gaps.set(joining, gap);
-    }
-  const done = new Map<Joining, Jointed>();
-  const note = (joining: Joining, jointed: Jointed | null): void => {
-    if (jointed) done.set(joining, jointed);
-  };
-  for (const joining of joinings)
-    if (joining.draft.with.value === "mortise and tenon") note(joining, cutTenon(joining, bench, context));
-  for (const joining of joinings) {
-    const housing = housings.get(joining);
-    if (housing) note(joining, cutHousing(housing, bench, context));
-    else if (joining.draft.with.value === "half lap") note(joining, cutLap(joining, bench, context));
-    else if (KEEPING.includes(joining.draft.with.value))
-      note(
-        joining,
-        cutKeeper(
-          joining,
-          joinings.filter((other) => other.draft === joining.draft),
-          bench,
-          context,
-        ),
-      );
-    else if (!HOUSINGS.includes(joining.draft.with.value) && joining.draft.with.value !== "mortise and tenon")
-      note(joining, { joining, insertion: null, gap: gaps.get(joining) ?? ZERO });
-  }
-  return joinings.flatMap((joining) => done.get(joining) ?? []);
+  const begun = joinings.map((joining) => {
+    const siblings = joinings.filter((other) => other.draft === joining.draft);
+    return CRAFTS[joining.draft.with.value].begin(joining, bench, context, siblings);
+  });
+  const jointed = begun.flatMap((finish) => finish?.() ?? []);
+  mitreEnds(joinings, bench, context);
+  return jointed;
 }

@@ -34,7 +34,9 @@ export function pairsOf(draft: JointDraft, context: PairContext): readonly Pair[
     names.map((name) => ({ name, entries: context.directory.find(name) }));
   const [joined, mates] = [side(draft.join), side(draft.to)];
   const all = (side: Side): readonly Entry[] => [...new Set(side.flatMap(({ entries }) => entries ?? []))];
-  const pairs = all(joined).flatMap((join) => all(mates).flatMap((to) => meet(draft, join, to, context)));
+  const meeting = all(joined).flatMap((join) => all(mates).flatMap((to) => meet(draft, join, to, context)));
+  // Boards of one name that are joined to each other meet once, the earlier of two as `join`.
+  const pairs = meeting.filter(({ join, to }, i) => !meeting.slice(0, i).some((p) => p.join === to && p.to === join));
   if ([...joined, ...mates].some(({ entries }) => entries === null)) return pairs;
   reportLonely(
     draft,

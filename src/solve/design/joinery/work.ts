@@ -1,10 +1,12 @@
 import type { Finding } from "../../../findings/finding.ts";
-import type { Formula, JointDraft, Method, Units } from "../../../parse/draft.ts";
+import type { Solid } from "../../../geometry/index.ts";
+import type { Formula, JointDraft, Units } from "../../../parse/draft.ts";
 import type { Length } from "../../../units/length.ts";
 import { ZERO } from "../../../units/rational.ts";
-import type { Box, Direction, Feature } from "../../design.ts";
+import type { Box, Direction, FastenerKind, Feature, Point } from "../../design.ts";
 import type { Cut, Workpiece } from "../shapes/workpiece.ts";
 import type { Pair } from "./pairs.ts";
+import type { Section } from "./section.ts";
 
 /** A pair with its number, while its wood is being cut. */
 export interface Joining extends Pair {
@@ -18,7 +20,40 @@ export interface Jointed {
   readonly insertion: Direction | null;
   /** Play left on purpose between the two. */
   readonly gap: Length;
+  /** What is let half into each part, complete but for the names of its fasteners. */
+  readonly loose?: readonly Loose[];
+  /** A tenon that pegs hold: where it stands, and how long it is. */
+  readonly pegged?: Pegged;
 }
+
+/** A spline, key, loose tenon or biscuit: its wood, and its axis from the joined part into the other. */
+export interface Loose {
+  readonly kind: Extract<FastenerKind, "spline" | "key" | "loose tenon" | "biscuit">;
+  readonly item: string;
+  readonly body: Solid;
+  readonly from: Point;
+  readonly direction: Direction;
+  readonly length: Length;
+  readonly thick: Length;
+  /** Comes with the joined part; false: let in when the joint is together. */
+  readonly travels: boolean;
+}
+
+export interface Pegged {
+  readonly section: Section;
+  readonly long: Length;
+  /** Holes in the tongue that are longer, so that wood can move: how much to each side of the middle. */
+  readonly slotted?: Length;
+}
+
+/** Reads the numbers of a joint and lengthens its parts. What it gives cuts the rest, once every part has its full length. Null: reported. */
+export type Craft = (
+  joining: Joining,
+  bench: Bench,
+  context: JoineryContext,
+  /** Every pair of the same entry. */
+  siblings: readonly Joining[],
+) => (() => Jointed | null) | null;
 
 /** The parts on the bench, changed in place as the joints are cut one after another. Lives inside one compile. */
 export class Bench {
@@ -51,13 +86,14 @@ export interface JoineryContext {
   readonly units: Units;
   readonly precision: Length;
   readonly measure: (formula: Formula) => Length | null;
-  readonly count: (formula: Formula) => number | null;
   readonly report: (finding: Finding) => void;
+  /** A whole number above zero, or null: reported. */
+  readonly count: (formula: Formula) => number | null;
+  /** For findings. */
   readonly print: (length: Length) => string;
+  /** For the names of what is bought or made: true fractions. */
+  readonly printItem: (length: Length) => string;
 }
-
-/** Methods whose joined part is let into the other over its whole section. */
-export const HOUSINGS: readonly Method[] = ["dado", "rabbet", "groove"];
 
 /** The formula's value, `fallback` when it is not given, null when it failed. */
 export const measured = (formula: Formula | undefined, fallback: Length, context: JoineryContext): Length | null =>

@@ -1,7 +1,7 @@
 import type { Solid } from "../../../geometry/index.ts";
-import { cut as cutPlane, planeThrough, solidBox, subtractBox, unite } from "../../../geometry/index.ts";
+import { cut as cutPlane, planeThrough, solidBox, subtract, subtractBox, unite } from "../../../geometry/index.ts";
 import { type Rational, rational } from "../../../units/rational.ts";
-import type { Box, Direction, Feature, Hole, Point } from "../../design.ts";
+import type { Box, BoxKind, Direction, Feature, Hole, Point } from "../../design.ts";
 import type { Entry } from "../expand/entry.ts";
 import type { Frame } from "../placing/attitude.ts";
 import { type AxisIndex, enclosing, mirrorBox, mirrorDirection, mirrorPoint } from "../space.ts";
@@ -9,8 +9,16 @@ import { type AxisIndex, enclosing, mirrorBox, mirrorDirection, mirrorPoint } fr
 /** A cut with a saw or a router: what it takes away. */
 export type Cut =
   | { readonly kind: "box"; readonly box: Box }
+  /** Everything inside all of these planes: the slot of a spline, the socket of a dovetail. */
+  | { readonly kind: "region"; readonly planes: readonly SlopingPlane[] }
   /** Everything outside the plane through `point`; the normal points outwards and has whole-number components. */
-  | { readonly kind: "plane"; readonly point: Point; readonly normal: readonly [bigint, bigint, bigint] };
+  | ({ readonly kind: "plane" } & SlopingPlane);
+
+/** A plane through a point; the normal points outwards and has whole-number components. */
+export interface SlopingPlane {
+  readonly point: Point;
+  readonly normal: readonly [bigint, bigint, bigint];
+}
 
 /** A part on the bench: its body between shoulders, what stands out of it, and what is cut away, in the order of working. */
 export interface Workpiece {
@@ -31,12 +39,15 @@ export const blankOf = (piece: Workpiece): Box => piece.tongues.reduce(enclosing
 
 export function solidOf(piece: Workpiece): Solid {
   const whole = unite([piece.grown, ...piece.tongues].map((box) => solidBox(box.low, box.high)));
-  return piece.cuts.reduce(
-    (solid, cut) =>
-      cut.kind === "box"
-        ? subtractBox(solid, cut.box.low, cut.box.high)
-        : cutPlane(solid, planeThrough(cut.point, cut.normal)),
-    whole,
+  return piece.cuts.reduce(applyCut, whole);
+}
+
+function applyCut(solid: Solid, cut: Cut): Solid {
+  if (cut.kind === "box") return subtractBox(solid, cut.box.low, cut.box.high);
+  if (cut.kind === "plane") return cutPlane(solid, planeThrough(cut.point, cut.normal));
+  return subtract(
+    solid,
+    cut.planes.map(({ point, normal }) => planeThrough(point, normal)),
   );
 }
 
@@ -54,12 +65,12 @@ const gcd = (a: bigint, b: bigint): bigint => (b === 0n ? (a < 0n ? -a : a) : gc
  * A feature cut as a box into a face. `into` points from that face into the wood; `along` is the direction of its run.
  */
 export function boxFeature(
-  kind: Exclude<Feature["kind"], "taper" | "chamfer" | "bevel">,
+  kind: BoxKind,
   joint: string | null,
   box: Box,
   into: { readonly axis: AxisIndex; readonly sign: 1 | -1 },
   along: AxisIndex,
-): Feature {
+): Extract<Feature, { readonly size: unknown }> {
   const across = (3 - into.axis - along) as AxisIndex;
   const size = (axis: AxisIndex): Rational => {
     const [low, high] = [box.low[axis], box.high[axis]];
@@ -108,15 +119,16 @@ export function mirrorShapes(
   };
   return {
     tongues: shapes.tongues.map((box) => mirrorBox(box, axis, about)),
-    cuts: shapes.cuts.map((cut) =>
-      cut.kind === "box"
-        ? { kind: "box", box: mirrorBox(cut.box, axis, about) }
-        : {
-            kind: "plane",
-            point: at(cut.point),
-            normal: cut.normal.map((n, i) => (i === axis ? -n : n)) as unknown as [bigint, bigint, bigint],
-          },
-    ),
+    cuts: shapes.cuts.map((cut): Cut => {
+      if (cut.kind === "box") return { kind: "box", box: mirrorBox(cut.box, axis, about) };
+      const turned = ({ point, normal }: SlopingPlane): SlopingPlane => ({
+        point: at(point),
+        normal: normal.map((n, i) => (i === axis ? -n : n)) as unknown as [bigint, bigint, bigint],
+      });
+      return cut.kind === "plane"
+        ? { kind: "plane", ...turned(cut) }
+        : { kind: "region", planes: cut.planes.map(turned) };
+    }),
     features: shapes.features.map(mirrored),
     holes: shapes.holes.map((hole) => ({
       ...hole,

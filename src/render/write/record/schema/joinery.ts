@@ -67,6 +67,10 @@ export const fastener: Schema = fields({
     "How far either way the part that it holds can move here along x, y and z; null where it is held fast.",
     orNull({ ...list(size), minItems: 3, maxItems: 3 }),
   ),
+  solids: about(
+    "Its wood, where it is not round: splines, keys, loose tenons and biscuits. Else empty: a rod of its length.",
+    list(piece),
+  ),
 });
 
 export const hole: Schema = fields({

@@ -27,17 +27,25 @@ export const piece = about(
 );
 
 const box = fields({
-  kind: oneOf("dado", "groove", "rabbet", "notch", "mortise", "half lap", "tenon"),
+  kind: about(
+    "Tenons, tongues and haunches stand out and cut nothing. A socket is the box around what is cut out between fingers or tails.",
+    oneOf(
+      ...["dado", "groove", "rabbet", "notch", "mortise", "half lap", "cheek", "bridle", "socket", "slot"],
+      ...["tenon", "tongue", "haunch"],
+    ),
+  ),
   for: about("The joint that needs it; null for a shape of the part.", orNull(text)),
   origin: about("A corner on the face.", point),
   along: unitVector,
   across: unitVector,
   into: about("The way of the third size.", unitVector),
-  size: about("Along, across, and deep into the wood. A tenon cuts nothing.", { ...point, items: size }),
+  size: about("Along, across, and deep into the wood.", { ...point, items: size }),
+  lean: about("Socket of a dovetail: narrower by so much on each side where it is narrow.", size),
+  inPlace: about("Cut when the joint is together: the slot of a key.", flag),
 });
 const planeCut = fields({
-  kind: oneOf("taper", "chamfer", "bevel"),
-  for: { type: "null" },
+  kind: oneOf("taper", "chamfer", "bevel", "mitre"),
+  for: about("The joint that is mitred; null for a shape of the part.", orNull(text)),
   origin: about("A point of the plane.", point),
   normal: about("Out of the wood.", unitVector),
 });

@@ -2,6 +2,7 @@ import type { Length } from "../../../../units/length.ts";
 import { type AxisIndex, faceOf, INDICES } from "../../../design/space.ts";
 import type { Direction, Fastener, FastenerKind, Hole } from "../../../design.ts";
 import { capital, listed, numberWord, series, type Work } from "../draft.ts";
+import { keyTexts } from "./keys.ts";
 
 /** Fasteners that are sold by the same words, and with the same things. */
 export const counted = (fasteners: readonly Fastener[]): readonly { item: string; list: readonly Fastener[] }[] => {
@@ -17,7 +18,7 @@ export const counted = (fasteners: readonly Fastener[]): readonly { item: string
 export const countText = (item: string, n: number): string => (n === 1 ? `1 ${item}` : `${n} ${several(item)}`);
 
 const NOUNS =
-  /^(?:(?:wood|pocket|lag) screw|(?:wood )?plug|nail|brad|staple|dowel|cross dowel|shelf pin|bolt|nut|washer|wooden button|metal table-top clip|figure-eight fastener)/;
+  /^(?:(?:wood|pocket|lag) screw|(?:wood )?plug|nail|brad|staple|dowel|cross dowel|shelf pin|bolt|nut|peg|spline|loose tenon|biscuit|key|washer|wooden button|metal table-top clip|figure-eight fastener)/;
 /** "washers 1/2 in wide": the name of a thing as sold, for more than one. */
 const several = (item: string): string => item.replace(NOUNS, "$&s");
 
@@ -27,6 +28,7 @@ const VERBS: Readonly<Partial<Record<FastenerKind, string>>> = { bolt: "push in"
 export function driveTexts(work: Work, fasteners: readonly Fastener[], up: Direction): readonly string[] {
   return counted(fasteners).flatMap(({ item, list }) => {
     const first = list[0] as Fastener;
+    if (first.kind === "key") return keyTexts(work, countText(item, list.length), list);
     const passed = [...new Set(list.flatMap((f) => f.through))];
     const into = listed(work, [...new Set(list.map((f) => f.into))]);
     const sides = series([...new Set(list.map((fastener) => sideOf(fastener, up)))]);

@@ -1,38 +1,80 @@
-import type { Length } from "../../../../units/length.ts";
+import { inches, type Length, millimetres } from "../../../../units/length.ts";
 import { absolute, divide, multiply, rational, subtract } from "../../../../units/rational.ts";
+import { roundTo } from "../../../../units/round.ts";
+import { standsOut } from "../../../design/shapes/kinds.ts";
 import { type AxisIndex, extent, faceOf, INDICES, indexOf } from "../../../design/space.ts";
 import type { Feature, Part } from "../../../design.ts";
 import { numberWord, pluralOf, series, type Work } from "../draft.ts";
 import { fromNearer, sideWord } from "./measured.ts";
+import { mitreTexts } from "./mitres.ts";
+import { slotTexts } from "./slots.ts";
 
 type BoxFeature = Extract<Feature, { readonly size: unknown }>;
 type PlaneFeature = Extract<Feature, { readonly normal: unknown }>;
 
-/** How the cuts of one kind are made in a part: a sentence for each size, with every place. */
+/** How the cuts of one kind are made in a part at the bench: a sentence for each size, with every place. */
 export function featureText(work: Work, part: Part, kind: Feature["kind"]): readonly string[] {
-  const all = part.features.filter((feature) => feature.kind === kind);
+  const all = part.features.filter((feature) => feature.kind === kind && !("inPlace" in feature && feature.inPlace));
+  if (kind === "mitre") return mitreTexts(work, part, all);
   const planes = all.filter((feature): feature is PlaneFeature => "normal" in feature);
   if (planes.length > 0) return slopeTexts(work, part, planes);
-  const boxes = all.filter((feature): feature is BoxFeature => "size" in feature);
+  const every = all.filter((feature): feature is BoxFeature => "size" in feature);
+  const boxes = kind === "slot" ? [] : every;
   const groups = new Map<string, BoxFeature[]>();
   for (const box of boxes) {
-    const key = sizeText(work, box);
+    const key = sizeText(marked(work, kind), box);
     groups.set(key, [...(groups.get(key) ?? []), box]);
   }
-  return [...groups].flatMap(([size, list]) => {
-    const places = [...new Set(list.map((box) => placeText(work, part, box)))];
+  const texts = [...groups].flatMap(([size, list]) => {
+    const places = [...new Set(list.map((box) => placeText(marked(work, kind), part, box)))];
     const what = list.length === 1 ? `a ${kind}` : `${numberWord(list.length)} ${pluralOf(kind)}`;
     const head = `Cut ${what} ${size}:`;
     const where = places.length === 1 ? [`${head} ${places[0]}.`] : [head, ...places.map((place) => `– ${place}.`)];
-    return kind === "tenon"
-      ? [...where, "Fit each to its mortise: it should slide in with the push of a hand."]
-      : where;
+    return [...where, ...kerfs(work, list), ...leaning(marked(work, kind), part, list), ...(FITTING[kind] ?? [])];
   });
+  return [...texts, ...slotTexts(work, part, every)];
 }
 
-const sizeText = ({ print }: Work, { kind, size }: BoxFeature): string => {
-  const [along, across, depth] = size;
-  if (kind === "tenon") return `${print(across)} thick, ${print(along)} wide and ${print(depth)} long`;
+/** Sockets are divided evenly: their places are told to the nearest 1/32 in or 1/2 mm, and the second part is marked from the first. */
+const marked = (work: Work, kind: Feature["kind"]): Work => {
+  const step = work.design.units === "inch" ? inches(1, 32) : millimetres(1, 2);
+  return kind === "socket" ? { ...work, print: (length) => work.print(roundTo(length, step)) } : work;
+};
+
+/** What is fitted to something. */
+const FITTING: Readonly<Partial<Record<Feature["kind"], readonly string[]>>> = {
+  tenon: ["Fit each to its mortise: it should slide in with the push of a hand."],
+  tongue: ["Fit it to its groove: it should slide without force."],
+  cheek: ["Fit what is left to its bridle: it should slide in with the push of a hand."],
+};
+
+/** What wedges are driven into. */
+function kerfs({ design, print }: Work, list: readonly BoxFeature[]): readonly string[] {
+  const wedged = list.filter((tenon) => design.joints.some(({ id, wedged }) => wedged && id === tenon.for));
+  const first = wedged.find(({ kind }) => kind === "tenon");
+  if (!first) return [];
+  const [wide, , long] = first.size;
+  const share = (length: Length, n: number, d: number) => roundTo(multiply(length, rational(n, d)), design.precision);
+  return [
+    `Saw two kerfs for wedges into the end of each, ${print(share(wide, 1, 4))} from its edges and ${print(share(long, 2, 3))} deep.`,
+  ];
+}
+
+/** The sides of dovetails: pins are narrow at the ends of the tails, tails at the inner face of the other part. */
+function leaning({ design, print }: Work, part: Part, list: readonly BoxFeature[]): readonly string[] {
+  const { lean, for: joint } = list[0] ?? {};
+  if (!lean) return [];
+  const hasTails = design.joints.some(({ id, parts }) => id === joint && parts[0] === part.id);
+  return [
+    hasTails
+      ? `They are so long at the bottom; at the end of the board they are ${print(lean)} shorter on each sloping side.`
+      : `They are so long where the tails end; at the inner face they are ${print(lean)} shorter on each side. Mark them from the tails.`,
+  ];
+}
+
+const sizeText = ({ print }: Work, feature: BoxFeature): string => {
+  const [along, across, depth] = feature.size;
+  if (standsOut(feature)) return `${print(across)} thick, ${print(along)} wide and ${print(depth)} long`;
   return `${print(along)} long, ${print(across)} wide and ${print(depth)} deep`;
 };
 
@@ -54,8 +96,8 @@ function placeText(work: Work, part: Part, feature: BoxFeature): string {
     return fromNearer(work, part, axis, low, high) ?? [];
   });
   // A tenon stands out of the face that it points from.
-  const face = faceOf(into, (feature.into[into] as number) < 0 !== (feature.kind === "tenon"));
-  const on = `${feature.kind === "tenon" ? "at" : "in"} the ${face} ${sideWord(part, into)}`;
+  const face = faceOf(into, (feature.into[into] as number) < 0 !== standsOut(feature));
+  const on = `${standsOut(feature) ? "at" : "in"} the ${face} ${sideWord(part, into)}`;
   return [on, ...where].join(", ");
 }
 

@@ -1,8 +1,9 @@
 import type { Direction, Joint } from "../../../design.ts";
-import { listed, pluralOf, type Work } from "../draft.ts";
+import { listed, type Work } from "../draft.ts";
 import type { Move } from "../moves.ts";
 import { counted, countText, driveTexts } from "./driving.ts";
 import { fastenedText } from "./fastened.ts";
+import { METHOD_WORDS } from "./methods.ts";
 import { placeTexts } from "./place.ts";
 
 /** What the sentences about one step need. */
@@ -53,38 +54,13 @@ function methodTexts(scene: Scene): readonly string[] {
   return methods.flatMap((method): readonly string[] => {
     const own = scene.joints.filter((joint) => joint.method === method);
     const glued = own.some((joint) => joint.glue);
-    const { everything, these, those } = sidesOf(scene, own);
-    switch (method) {
-      case "mortise and tenon":
-        return [
-          ...(glued ? ["Brush glue into the mortises, and thinly on the tenons."] : []),
-          `Push ${everything} together until every shoulder is tight.`,
-          ...(glued ? ["Clamp across each joint. Wipe off what squeezes out."] : []),
-        ];
-      case "half lap":
-        return [
-          ...(glued ? ["Spread glue on the laps."] : []),
-          `Press ${everything} together at the laps until the faces are flush.`,
-          ...(glued ? ["Clamp each lap, with a piece of scrap under the clamp."] : []),
-        ];
-      case "dado":
-      case "rabbet":
-        return [
-          ...(glued ? [`Brush glue into the ${pluralOf(method)}.`] : []),
-          `Set ${these} into the ${pluralOf(method)} of ${housings(scene, own)}${glued ? " and clamp" : ", without glue"}.`,
-        ];
-      case "groove":
-        return [grooveText(scene, own, glued)];
-      case "dowels":
-        return [
-          `${glued ? "Put glue into the dowel holes and tap the dowels in" : "Tap the dowels in"}.`,
-          `Push ${everything} together${glued ? " and clamp" : ""}.`,
-        ];
-      case "glue":
-        return [`Spread glue where they meet. Set ${these} on ${those} and clamp.`];
-      default:
-        return fastenedText(scene.work, own, { glued, these, those, alone: methods.length === 1 });
-    }
+    const sides = sidesOf(scene, own);
+    if (method === "groove") return [grooveText(scene, own, glued)];
+    const words = METHOD_WORDS[method];
+    const wedged = own.some((joint) => joint.wedged);
+    if (words) return words({ ...sides, wedged, glued, mates: housings(scene, own), method });
+    const { these, those } = sides;
+    return fastenedText(scene.work, own, { glued, these, those, alone: methods.length === 1 });
   });
 }
 

@@ -6,7 +6,11 @@ import { called, series, type Work } from "../draft.ts";
 import type { Move } from "../moves.ts";
 
 /** Methods that put a part in its place by themselves. */
-const LOCATED: readonly Joint["method"][] = ["mortise and tenon", "half lap", "dado", "rabbet", "groove", "dowels"];
+const LOCATED: ReadonlySet<Joint["method"]> = new Set([
+  ...(["mortise and tenon", "through tenon", "haunched tenon", "drawbored tenon", "loose tenon"] as const),
+  ...(["half lap", "bridle", "mitre", "splined mitre", "keyed mitre", "box joint", "dovetail"] as const),
+  ...(["dado", "rabbet", "groove", "tongue and groove", "dowels", "biscuits", "breadboard end"] as const),
+]);
 
 /** Where parts go that nothing else locates: the first of a row and the gap, or each of them. */
 export function placeTexts(work: Work, moves: readonly Move[]): readonly string[] {
@@ -20,7 +24,7 @@ export function placeTexts(work: Work, moves: readonly Move[]): readonly string[
 function placeText(work: Work, move: Move): string | null {
   const joints = move.work.map(({ joint }) => joint);
   const joint = joints[0];
-  if (!joint || joints.some(({ method }) => LOCATED.includes(method))) return null;
+  if (!joint || joints.some(({ method }) => LOCATED.has(method))) return null;
   const arrives = (id: string): boolean => move.arriving.includes(id);
   const [own, mate] = arrives(joint.parts[0]) ? joint.parts : [joint.parts[1], joint.parts[0]];
   const normal = joint.contact[0]?.normal;
@@ -49,7 +53,7 @@ function along(work: Work, part: Part, base: Part, axis: AxisIndex): string {
 /** The even gap in a row of alike parts; null when there is none. */
 function gapText(work: Work, moves: readonly Move[]): string | null {
   const ids = moves.flatMap((move) => move.arriving);
-  const located = moves.some((move) => move.work.some(({ joint }) => LOCATED.includes(joint.method)));
+  const located = moves.some((move) => move.work.some(({ joint }) => LOCATED.has(joint.method)));
   if (ids.length < 2 || located) return null;
   const bodies = ids.map((id) => work.part(id).body);
   for (const axis of INDICES) {

@@ -1,0 +1,93 @@
+import type { Joint } from "../../../design.ts";
+import { pluralOf } from "../draft.ts";
+
+/** Who is joined, by name. */
+interface Sides {
+  readonly everything: string;
+  readonly these: string;
+  readonly those: string;
+  /** The parts that receive. */
+  readonly mates: string;
+  readonly glued: boolean;
+  readonly wedged: boolean;
+  readonly method: Joint["method"];
+}
+type Words = (sides: Sides) => readonly string[];
+
+const when = (glued: boolean, ...texts: readonly string[]): readonly string[] => (glued ? texts : []);
+
+const tenon: Words = ({ everything, glued, wedged }) => [
+  ...when(glued, "Brush glue into the mortises, and thinly on the tenons."),
+  `Push ${everything} together until every shoulder is tight.`,
+  ...when(glued, "Clamp across each joint. Wipe off what squeezes out."),
+  ...when(wedged, "Drive a glued wedge into each kerf of the tenons, by turns, and trim flush when dry."),
+];
+const housed: Words = ({ these, mates, glued, method }) => [
+  ...when(glued, `Brush glue into the ${pluralOf(method)}.`),
+  `Set ${these} into the ${pluralOf(method)} of ${mates}${glued ? " and clamp" : ", without glue"}.`,
+];
+const mitred: Words = ({ everything, glued }) => [
+  ...when(glued, "Spread glue on the mitres; let the first coat soak into the end grain, then spread a second."),
+  `Bring ${everything} together until the mitres close from the outer edge to the inner one.`,
+  ...when(glued, "Clamp round the whole, with blocks at the corners."),
+];
+const fitted =
+  (what: string): Words =>
+  ({ everything, glued }) => [
+    ...when(glued, `Brush glue thinly on the sides of the ${what}.`),
+    `Tap ${everything} together with a block of scrap until the ${what} are home.`,
+    ...when(glued, "Clamp across the corners, with blocks beside what stands proud."),
+  ];
+const slotted =
+  (what: string): Words =>
+  ({ everything, glued }) => [
+    ...when(glued, `Brush glue into the slots, and set the ${what} in.`),
+    `Push ${everything} together${glued ? " and clamp" : ""}.`,
+  ];
+
+/** What is done at the moment that a joint closes, by method; others are set against each other. */
+export const METHOD_WORDS: Readonly<Partial<Record<Joint["method"], Words>>> = {
+  "mortise and tenon": tenon,
+  "through tenon": tenon,
+  "haunched tenon": tenon,
+  "drawbored tenon": ({ everything, glued }) => [
+    ...when(glued, "Brush glue into the mortises, and thinly on the tenons."),
+    `Push ${everything} together until the shoulders are nearly tight: the pegs draw them home.`,
+  ],
+  "loose tenon": slotted("loose tenons"),
+  spline: slotted("splines"),
+  biscuits: slotted("biscuits"),
+  bridle: ({ everything, glued }) => [
+    ...when(glued, "Brush glue on the cheeks."),
+    `Push ${everything} together until the faces are flush.`,
+    ...when(glued, "Clamp each cheek, with a piece of scrap under the clamp."),
+  ],
+  "half lap": ({ everything, glued }) => [
+    ...when(glued, "Spread glue on the laps."),
+    `Press ${everything} together at the laps until the faces are flush.`,
+    ...when(glued, "Clamp each lap, with a piece of scrap under the clamp."),
+  ],
+  mitre: mitred,
+  "splined mitre": (sides) => [
+    ...when(sides.glued, "Glue the splines into one part of each corner."),
+    ...mitred(sides),
+  ],
+  "keyed mitre": mitred,
+  "box joint": fitted("fingers"),
+  dovetail: fitted("tails"),
+  "tongue and groove": ({ everything, glued }) => [
+    ...when(glued, "Brush glue into the grooves."),
+    `Push ${everything} together${glued ? " and clamp" : ", without glue, so that each board can move"}.`,
+  ],
+  "breadboard end": ({ these, those, glued }) => [
+    ...when(glued, "Spread glue on the middle 4 in (100 mm) of the tongue only: the rest must be free to move."),
+    `Push ${these} and ${those} together until the shoulder is tight.`,
+  ],
+  dado: housed,
+  rabbet: housed,
+  dowels: ({ everything, glued }) => [
+    `${glued ? "Put glue into the dowel holes and tap the dowels in" : "Tap the dowels in"}.`,
+    `Push ${everything} together${glued ? " and clamp" : ""}.`,
+  ],
+  glue: ({ these, those }) => [`Spread glue where they meet. Set ${these} on ${those} and clamp.`],
+};
