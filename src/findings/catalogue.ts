@@ -14,6 +14,7 @@ import { circle } from "./rules/circle.ts";
 import { commaInBraces } from "./rules/comma-in-braces.ts";
 import { controlCharacter } from "./rules/control-character.ts";
 import { countNotWhole } from "./rules/count-not-whole.ts";
+import { curveDoesNotFit } from "./rules/curve-does-not-fit.ts";
 import { dashBeforeMeasure } from "./rules/dash-before-measure.ts";
 import { decimalComma } from "./rules/decimal-comma.ts";
 import { divisionByZero } from "./rules/division-by-zero.ts";
@@ -133,6 +134,7 @@ export const catalogue: readonly Rule<never>[] = [
   commaInBraces,
   controlCharacter,
   countNotWhole,
+  curveDoesNotFit,
   dashBeforeMeasure,
   decimalComma,
   divisionByZero,

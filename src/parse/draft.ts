@@ -223,6 +223,42 @@ export type ShapeDraft = { readonly at: Span } & (
       readonly deep?: Formula;
       readonly counterbore?: { readonly diameter: Formula; readonly deep: Formula };
     }
+  /** A circular arc cut out of the edge that face `in` is, right through the part: `deep` in its middle, as wide as the face unless said. */
+  | {
+      readonly shape: "arch";
+      readonly in: Face;
+      readonly deep: Formula;
+      readonly from?: Formula;
+      readonly to?: Formula;
+    }
+  /** A quarter circle along an edge. */
+  | { readonly shape: "round-over"; readonly along: EdgeDraft; readonly radius: Formula }
+  /** Corners of a panel, each named by the two faces that meet there. */
+  | { readonly shape: "corner radius"; readonly corners: readonly EdgeDraft[]; readonly radius: Formula }
+  /** Right through from face `in`; centred in each direction in which no face is given. */
+  | {
+      readonly shape: "cut-out";
+      readonly in: Face;
+      readonly wide: Formula;
+      readonly high: Formula;
+      /** From a face to the nearer side of the opening. */
+      readonly placed: readonly { readonly from: Face; readonly distance: Formula }[];
+      readonly radius?: Formula;
+    }
+  /** A long hole with round ends, from end to end `from` – `to`; its nearer side lies `inFrom` from face `near`. */
+  | {
+      readonly shape: "slot";
+      readonly in: Face;
+      readonly near: Face;
+      readonly inFrom: Formula;
+      readonly wide: Formula;
+      /** Absent: right through. */
+      readonly deep?: Formula;
+      readonly from: Formula;
+      readonly to: Formula;
+    }
+  /** All edges of the broad face that is seen, or all long edges of a square part. */
+  | { readonly shape: "edges"; readonly how: "chamfer" | "round-over"; readonly by: Formula }
 );
 
 export type Method =

@@ -101,12 +101,26 @@ export type Feature =
       readonly into: Direction;
     }
   | {
+      /** As above, with a curve in that box: an arch's size is [width, thickness, rise]; a slot has half circles at its ends. */
+      readonly kind: CurvedKind;
+      readonly for: null;
+      readonly origin: Point;
+      readonly along: Direction;
+      readonly across: Direction;
+      readonly size: readonly [Length, Length, Length];
+      readonly into: Direction;
+      /** Of the true curve; the solid has flats within 0.05 mm of it, and never less wood. Zero: square corners. */
+      readonly radius: Length;
+    }
+  | {
       readonly kind: "taper" | "chamfer" | "bevel";
       readonly for: null;
       /** A point of the cutting plane and its outward normal, in lowest whole numbers. */
       readonly origin: Point;
       readonly normal: Direction;
     };
+
+export type CurvedKind = "arch" | "round-over" | "rounded corner" | "cut-out" | "slot";
 
 export interface Joint {
   readonly id: string;

@@ -5,6 +5,7 @@
 import { bodies } from "./bodies.ts";
 import { congruence } from "./congruence.ts";
 import { counts } from "./counts.ts";
+import { curves } from "./curves.ts";
 import { driving } from "./driving.ts";
 import { fits } from "./fits.ts";
 import { form } from "./form.ts";
@@ -40,6 +41,7 @@ export function audit(record: BuildRecord): Violation[] {
     lists,
     counts,
     congruence,
+    curves,
     bodies,
     travel,
     sequence,

@@ -13,6 +13,8 @@ export interface BoxFeature {
   across: V3;
   into: V3;
   size: V3;
+  /** Of a curve in that box. */
+  radius?: number;
 }
 export interface PlaneFeature {
   kind: string;

@@ -6,6 +6,7 @@ export const CHECKS = {
   "pieces are convex": 0,
   "pieces of a part do not overlap": 0,
   "bounds are those of the parts": 0,
+  "curves are as told": 0,
 
   "parts do not overlap": 1,
   "fixed joints touch": 1,

@@ -29,18 +29,8 @@ const keys = {
 
 /** What the language can say of a part, and this version does not read. */
 const later = [
-  ...[
-    "turn",
-    "ends on",
-    "round-over",
-    "cut-out",
-    "corner radius",
-    "arch",
-    "slot",
-    "in from each end",
-    "from one strip",
-  ],
-  ...["alike", "cut", "when", "edge banding", "bands", "finish", "note", "from", "to", "boards", "join"],
+  ...["in from each end", "from one strip"],
+  ...["alike", "cut", "when", "edge banding", "bands", "finish", "note", "boards", "join"],
 ];
 
 export const part = settings("a part", keys, later);

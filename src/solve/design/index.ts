@@ -109,6 +109,8 @@ function solve(draft: Draft): Outcome<Design> {
     places,
     outside,
     measure: (entry: Entry, formula: Formula) => evaluateLength(formula, names.scope(entry)),
+    report,
+    print,
   };
   const wood = expansion.entries.filter((entry) => !entry.draft.space);
   const pieces = wood.flatMap((entry) => shapedPiece(entry, context) ?? []);

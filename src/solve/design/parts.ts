@@ -17,6 +17,8 @@ export interface ShapingContext {
   readonly places: Places;
   readonly measure: (entry: Entry, formula: Formula) => Length | null;
   readonly outside: Box | null;
+  readonly report: (finding: Finding) => void;
+  readonly print: (length: Length) => string;
 }
 
 /** A part with the shapes that the maker drew, before its joints; null when it could not be placed. */
@@ -32,8 +34,10 @@ export function shapedPiece(entry: Entry, context: ShapingContext): Workpiece | 
     return { ...piece, ...mirrorShapes(shaped, axis, about, entry.id) };
   }
   let whole = piece;
+  const { report, print } = context;
+  const shaping = { part: entry.id, measure: (formula: Formula) => context.measure(entry, formula), report, print };
   for (const shape of entry.draft.shapes) {
-    const shaped = shapePart(entry.id, shape, piece.body, piece.frame, (formula) => context.measure(entry, formula));
+    const shaped = shapePart(entry.id, shape, piece.body, piece.frame, shaping);
     if (!shaped) return null;
     whole = {
       ...whole,

@@ -64,7 +64,8 @@ function featureRecord(feature: Feature, frame: Frame): Json {
     return { kind, for: feature.for, origin, normal: [a / norm, b / norm, c / norm] };
   }
   const { along, across, into, size } = feature;
-  return { kind, for: feature.for, origin, along, across, into, size: size.map(millimetres) };
+  const box = { kind, for: feature.for, origin, along, across, into, size: size.map(millimetres) };
+  return "radius" in feature ? { ...box, radius: millimetres(feature.radius) } : box;
 }
 
 export const blankRecord = (blank: Blank): Json => ({

@@ -12,6 +12,11 @@ const PLURALS: Readonly<Record<Feature["kind"], string>> = {
   taper: "tapered",
   chamfer: "chamfered",
   bevel: "bevelled",
+  arch: "arches",
+  "cut-out": "cut-outs",
+  slot: "slots",
+  "rounded corner": "rounded corners",
+  "round-over": "rounded edges",
 };
 
 /** What has to be known beside the size: what the size includes, and what will be done to the part. */
@@ -28,7 +33,7 @@ export function notesOf(part: Part, print: (length: Length) => string): readonly
   const work = kinds.map((kind) => {
     const n = part.features.filter((feature) => feature.kind === kind).length;
     if (kind === "taper" || kind === "chamfer" || kind === "bevel") return PLURALS[kind];
-    return count(n, kind, PLURALS[kind]);
+    return count(n, kind === "round-over" ? "rounded edge" : kind, PLURALS[kind]);
   });
   return [...included, ...grown, ...(work.length > 0 ? [work.join(", ")] : [])];
 }

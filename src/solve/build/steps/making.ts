@@ -14,8 +14,7 @@ const ROUTER_CAUTION =
 /** Minutes of work, rough (common practice, no source): for each blank, feature, bench-bored hole. */
 const MINUTES = { blank: 4, feature: 8, shape: 10, hole: 1 } as const;
 
-const isShape = (feature: Feature): boolean =>
-  feature.kind === "taper" || feature.kind === "chamfer" || feature.kind === "bevel";
+const isShape = (feature: Feature): boolean => "normal" in feature || "radius" in feature;
 
 /** The order in which joints are cut while the stock is square: mortises before the tenons that are fitted to them. */
 const FIRST: readonly Feature["kind"][] = ["mortise", "groove", "dado", "rabbet", "half lap", "notch", "tenon"];

@@ -28,6 +28,11 @@ const CUTTERS: Readonly<Partial<Record<Feature["kind"], Need>>> = {
   taper: { tool: "Hand plane or taper jig", why: "to taper" },
   chamfer: { tool: "Hand plane", why: "to chamfer and bevel" },
   bevel: { tool: "Hand plane", why: "to chamfer and bevel" },
+  arch: { tool: "Jigsaw or coping saw, rasp and file", why: "to cut curves" },
+  "cut-out": { tool: "Jigsaw or coping saw, rasp and file", why: "to cut curves" },
+  "rounded corner": { tool: "Jigsaw or coping saw, rasp and file", why: "to cut curves" },
+  slot: { tool: "Router, or drill and chisel", why: "to cut slots" },
+  "round-over": { tool: "Router or hand plane", why: "to round edges" },
 };
 
 /** What the steps really use. */

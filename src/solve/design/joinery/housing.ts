@@ -3,7 +3,7 @@ import type { Face } from "../../../parse/draft.ts";
 import { inches, type Length, millimetres } from "../../../units/length.ts";
 import { add, compare, half, less, max, min, subtract, ZERO } from "../../../units/rational.ts";
 import type { Box } from "../../design.ts";
-import { slab } from "../shapes/shape.ts";
+import { slab } from "../shapes/shaped.ts";
 import { blankOf, boxFeature } from "../shapes/workpiece.ts";
 import { common, extent, faceAxis, faceOf, isSolidBox, moveFace, otherAxes, setFace, triple, unit } from "../space.ts";
 import { type Bench, type JoineryContext, type Joining, type Jointed, playOf } from "./work.ts";

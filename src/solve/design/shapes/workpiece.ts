@@ -1,5 +1,13 @@
-import type { Solid } from "../../../geometry/index.ts";
-import { cut as cutPlane, planeThrough, solidBox, subtractBox, unite } from "../../../geometry/index.ts";
+import type { Plane, Solid } from "../../../geometry/index.ts";
+import {
+  cut as cutPlane,
+  flip,
+  planeThrough,
+  solidBox,
+  subtract,
+  subtractBox,
+  unite,
+} from "../../../geometry/index.ts";
 import { type Rational, rational } from "../../../units/rational.ts";
 import type { Box, Direction, Feature, Hole, Point } from "../../design.ts";
 import type { Entry } from "../expand/entry.ts";
@@ -9,8 +17,18 @@ import { type AxisIndex, enclosing, mirrorBox, mirrorDirection, mirrorPoint } fr
 /** A cut with a saw or a router: what it takes away. */
 export type Cut =
   | { readonly kind: "box"; readonly box: Box }
-  /** Everything outside the plane through `point`; the normal points outwards and has whole-number components. */
-  | { readonly kind: "plane"; readonly point: Point; readonly normal: readonly [bigint, bigint, bigint] };
+  /** Everything outside the plane. */
+  | ({ readonly kind: "plane" } & CutPlane)
+  /** Everything inside all the planes. */
+  | { readonly kind: "region"; readonly planes: readonly CutPlane[] };
+
+/** The plane through `point`; the normal points outwards and has whole-number components. */
+export interface CutPlane {
+  readonly point: Point;
+  readonly normal: readonly [bigint, bigint, bigint];
+  /** A flat that stands for a curve: the lines between such flats are not drawn. */
+  readonly smooth: boolean;
+}
 
 /** A part on the bench: its body between shoulders, what stands out of it, and what is cut away, in the order of working. */
 export interface Workpiece {
@@ -31,35 +49,51 @@ export const blankOf = (piece: Workpiece): Box => piece.tongues.reduce(enclosing
 
 export function solidOf(piece: Workpiece): Solid {
   const whole = unite([piece.grown, ...piece.tongues].map((box) => solidBox(box.low, box.high)));
-  return piece.cuts.reduce(
-    (solid, cut) =>
-      cut.kind === "box"
-        ? subtractBox(solid, cut.box.low, cut.box.high)
-        : cutPlane(solid, planeThrough(cut.point, cut.normal)),
-    whole,
-  );
+  const solid = piece.cuts.reduce(taken, whole);
+  const flats = piece.cuts.flatMap((cut) => (cut.kind === "box" ? [] : cut.kind === "plane" ? [cut] : cut.planes));
+  const smooth = flats.filter((flat) => flat.smooth).map(planeOf);
+  return smooth.length === 0 ? solid : { ...solid, smooth: new Set(smooth.flatMap((flat) => [flat, flip(flat)])) };
+}
+
+const planeOf = ({ point, normal }: CutPlane): Plane => planeThrough(point, normal);
+
+function taken(solid: Solid, cut: Cut): Solid {
+  switch (cut.kind) {
+    case "box":
+      return subtractBox(solid, cut.box.low, cut.box.high);
+    case "plane":
+      return cutPlane(solid, planeOf(cut));
+    case "region":
+      return subtract(solid, cut.planes.map(planeOf));
+  }
 }
 
 /** The plane cut with rational components put to whole numbers. */
-export function planeCut(point: Point, normal: readonly [Rational, Rational, Rational]): Cut & { kind: "plane" } {
+export function planeCut(
+  point: Point,
+  normal: readonly [Rational, Rational, Rational],
+  smooth = false,
+): Cut & { kind: "plane" } {
   const scale = normal.reduce((so, { d }) => so * d, 1n);
   const [a, b, c] = normal.map(({ n, d }) => (n * scale) / d) as [bigint, bigint, bigint];
   const divisor = gcd(gcd(a, b), c) || 1n;
-  return { kind: "plane", point, normal: [a / divisor, b / divisor, c / divisor] };
+  return { kind: "plane", point, normal: [a / divisor, b / divisor, c / divisor], smooth };
 }
 
 const gcd = (a: bigint, b: bigint): bigint => (b === 0n ? (a < 0n ? -a : a) : gcd(b, a % b));
+
+type BoxFeature = Exclude<Extract<Feature, { readonly size: unknown }>, { readonly radius: unknown }>;
 
 /**
  * A feature cut as a box into a face. `into` points from that face into the wood; `along` is the direction of its run.
  */
 export function boxFeature(
-  kind: Exclude<Feature["kind"], "taper" | "chamfer" | "bevel">,
+  kind: BoxFeature["kind"],
   joint: string | null,
   box: Box,
   into: { readonly axis: AxisIndex; readonly sign: 1 | -1 },
   along: AxisIndex,
-): Feature {
+): BoxFeature {
   const across = (3 - into.axis - along) as AxisIndex;
   const size = (axis: AxisIndex): Rational => {
     const [low, high] = [box.low[axis], box.high[axis]];
@@ -91,6 +125,10 @@ export function mirrorShapes(
   part: string,
 ): Pick<Workpiece, "cuts" | "features" | "holes" | "tongues"> {
   const at = (point: Point) => mirrorPoint(point, axis, about);
+  const flat = ({ point, normal, smooth }: CutPlane): CutPlane => {
+    const [a, b, c] = normal;
+    return { point: at(point), normal: [axis === 0 ? -a : a, axis === 1 ? -b : b, axis === 2 ? -c : c], smooth };
+  };
   const mirrored = (feature: Feature): Feature => {
     if ("normal" in feature)
       return { ...feature, origin: at(feature.origin), normal: mirrorDirection(feature.normal, axis) };
@@ -111,11 +149,9 @@ export function mirrorShapes(
     cuts: shapes.cuts.map((cut) =>
       cut.kind === "box"
         ? { kind: "box", box: mirrorBox(cut.box, axis, about) }
-        : {
-            kind: "plane",
-            point: at(cut.point),
-            normal: cut.normal.map((n, i) => (i === axis ? -n : n)) as unknown as [bigint, bigint, bigint],
-          },
+        : cut.kind === "plane"
+          ? { kind: "plane", ...flat(cut) }
+          : { kind: "region", planes: cut.planes.map(flat) },
     ),
     features: shapes.features.map(mirrored),
     holes: shapes.holes.map((hole) => ({

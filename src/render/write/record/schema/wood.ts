@@ -26,14 +26,26 @@ export const piece = about(
   }),
 );
 
-const box = fields({
-  kind: oneOf("dado", "groove", "rabbet", "notch", "mortise", "half lap", "tenon"),
-  for: about("The joint that needs it; null for a shape of the part.", orNull(text)),
+const placed = {
   origin: about("A corner on the face.", point),
   along: unitVector,
   across: unitVector,
   into: about("The way of the third size.", unitVector),
   size: about("Along, across, and deep into the wood. A tenon cuts nothing.", { ...point, items: size }),
+};
+const box = fields({
+  kind: oneOf("dado", "groove", "rabbet", "notch", "mortise", "half lap", "tenon"),
+  for: about("The joint that needs it; null for a shape of the part.", orNull(text)),
+  ...placed,
+});
+const curve = fields({
+  kind: oneOf("arch", "round-over", "rounded corner", "cut-out", "slot"),
+  for: { type: "null" },
+  ...placed,
+  radius: about(
+    "Of the true curve in that box; the solids have flats within 0.05 mm of it, and never less wood. Zero: square corners.",
+    size,
+  ),
 });
 const planeCut = fields({
   kind: oneOf("taper", "chamfer", "bevel"),
@@ -60,7 +72,7 @@ export const part: Schema = fields({
   width: size,
   length: about("As printed on the cut list, tenons and tongues included.", size),
   solids: list(piece),
-  features: list(either(box, planeCut)),
+  features: list(either(box, curve, planeCut)),
   edgeBanding: list(fields({ edge: text, item: text, thickness: size, deducted: flag })),
   goodFace: orNull(text),
   mass: size,

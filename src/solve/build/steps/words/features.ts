@@ -1,18 +1,17 @@
-import type { Length } from "../../../../units/length.ts";
 import { absolute, divide, multiply, rational, subtract } from "../../../../units/rational.ts";
 import { type AxisIndex, extent, faceOf, INDICES, indexOf } from "../../../design/space.ts";
 import type { Feature, Part } from "../../../design.ts";
 import { numberWord, pluralOf, series, type Work } from "../draft.ts";
-import { fromNearer, sideWord } from "./measured.ts";
-
-type BoxFeature = Extract<Feature, { readonly size: unknown }>;
-type PlaneFeature = Extract<Feature, { readonly normal: unknown }>;
+import { type BoxFeature, type PlaneFeature, placeText } from "./boxes.ts";
+import { curveTexts, isCurved } from "./curves.ts";
 
 /** How the cuts of one kind are made in a part: a sentence for each size, with every place. */
 export function featureText(work: Work, part: Part, kind: Feature["kind"]): readonly string[] {
   const all = part.features.filter((feature) => feature.kind === kind);
   const planes = all.filter((feature): feature is PlaneFeature => "normal" in feature);
   if (planes.length > 0) return slopeTexts(work, part, planes);
+  const curves = all.filter(isCurved);
+  if (curves.length > 0) return curveTexts(work, part, curves);
   const boxes = all.filter((feature): feature is BoxFeature => "size" in feature);
   const groups = new Map<string, BoxFeature[]>();
   for (const box of boxes) {
@@ -35,29 +34,6 @@ const sizeText = ({ print }: Work, { kind, size }: BoxFeature): string => {
   if (kind === "tenon") return `${print(across)} thick, ${print(along)} wide and ${print(depth)} long`;
   return `${print(along)} long, ${print(across)} wide and ${print(depth)} deep`;
 };
-
-/** Where the feature begins and ends in a direction. */
-function spanOf(feature: BoxFeature, axis: AxisIndex): { low: Length; high: Length } {
-  const directions = [feature.along, feature.across, feature.into] as const;
-  const k = directions.findIndex((d) => d[axis] !== 0) as 0 | 1 | 2;
-  const size = feature.size[k];
-  const from = feature.origin[axis];
-  const to = subtract(from, directions[k][axis] > 0 ? { n: -size.n, d: size.d } : size);
-  return directions[k][axis] > 0 ? { low: from, high: to } : { low: to, high: from };
-}
-
-/** "in the back face, 1/8 in from the left edge, 1/2 in from the top end" */
-function placeText(work: Work, part: Part, feature: BoxFeature): string {
-  const into = INDICES.find((i) => feature.into[i] !== 0) as AxisIndex;
-  const where = INDICES.filter((axis) => axis !== into).flatMap((axis) => {
-    const { low, high } = spanOf(feature, axis);
-    return fromNearer(work, part, axis, low, high) ?? [];
-  });
-  // A tenon stands out of the face that it points from.
-  const face = faceOf(into, (feature.into[into] as number) < 0 !== (feature.kind === "tenon"));
-  const on = `${feature.kind === "tenon" ? "at" : "in"} the ${face} ${sideWord(part, into)}`;
-  return [on, ...where].join(", ");
-}
 
 /** Tapers, chamfers and bevels: which faces, from where, to what. */
 function slopeTexts(work: Work, part: Part, planes: readonly PlaneFeature[]): readonly string[] {
