@@ -33,6 +33,7 @@ import { hyphenReadAsMeasure } from "./rules/hyphen-read-as-measure.ts";
 import { includeNotFound } from "./rules/include-not-found.ts";
 import { indentation } from "./rules/indentation.ts";
 import { jointDoesNotTouch } from "./rules/joint-does-not-touch.ts";
+import { jointWantsSquare } from "./rules/joint-wants-square.ts";
 import { jointWithItself } from "./rules/joint-with-itself.ts";
 import { keyNotText } from "./rules/key-not-text.ts";
 import { kindsDoNotMix } from "./rules/kinds-do-not-mix.ts";
@@ -57,6 +58,7 @@ import { mortiseBreaksOut } from "./rules/mortise-breaks-out.ts";
 import { mortisesMeet } from "./rules/mortises-meet.ts";
 import { needsQuotes } from "./rules/needs-quotes.ts";
 import { nestedTooDeep } from "./rules/nested-too-deep.ts";
+import { noPlaneToEndOn } from "./rules/no-plane-to-end-on.ts";
 import { noPossibleOrder } from "./rules/no-possible-order.ts";
 import { noRoom } from "./rules/no-room.ts";
 import { nobodySellsThatThickness } from "./rules/nobody-sells-that-thickness.ts";
@@ -97,6 +99,7 @@ import { textWithColon } from "./rules/text-with-colon.ts";
 import { thickerThanItsStock } from "./rules/thicker-than-its-stock.ts";
 import { tooManyFasteners } from "./rules/too-many-fasteners.ts";
 import { tooMuch } from "./rules/too-much.ts";
+import { turnEdge } from "./rules/turn-edge.ts";
 import { unknownAnchor } from "./rules/unknown-anchor.ts";
 import { unknownAssembly } from "./rules/unknown-assembly.ts";
 import { unknownFunction } from "./rules/unknown-function.ts";
@@ -153,6 +156,7 @@ export const catalogue: readonly Rule<never>[] = [
   includeNotFound,
   indentation,
   jointDoesNotTouch,
+  jointWantsSquare,
   jointWithItself,
   keyNotText,
   kindsDoNotMix,
@@ -177,6 +181,7 @@ export const catalogue: readonly Rule<never>[] = [
   mortisesMeet,
   needsQuotes,
   nestedTooDeep,
+  noPlaneToEndOn,
   noPossibleOrder,
   noRoom,
   nobodySellsThatThickness,
@@ -217,6 +222,7 @@ export const catalogue: readonly Rule<never>[] = [
   thickerThanItsStock,
   tooManyFasteners,
   tooMuch,
+  turnEdge,
   unknownAnchor,
   unknownAssembly,
   unknownFunction,

@@ -16,6 +16,20 @@ export {
   volume6,
 } from "./piece.ts";
 export {
+  aboutPoint,
+  compose,
+  inverse,
+  mirroredPlacement,
+  type Placement,
+  placed,
+  placedPlane,
+  placedSolid,
+  turnAbout,
+  turned,
+  turnedVec,
+  turnInto,
+} from "./placement.ts";
+export {
   axisPlane,
   boxPlanes,
   comparePlanes,

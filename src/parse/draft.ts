@@ -137,9 +137,33 @@ export interface PartDraft {
   readonly placing: readonly PlaceDraft[];
   readonly repeat?: RepeatDraft;
   readonly shapes: readonly ShapeDraft[];
+  /** Turned after it has been placed square to the room, one turn after another. */
+  readonly turn?: readonly TurnDraft[];
+  /** Laid along the line between two points. */
+  readonly line?: { readonly from: PointDraft; readonly to: PointDraft; readonly at: Span };
+  /** Cut off, or made long enough to end, on the planes of these faces. */
+  readonly endsOn?: readonly PlaneDraft[];
   /** The printed name. */
   readonly called?: Located<string>;
   readonly goodFace?: Located<string>;
+}
+
+/** Right-handed about a direction of the piece, through the middle of an edge, or of the part where none is named. */
+export interface TurnDraft {
+  readonly at: Span;
+  readonly about: Located<Axis>;
+  readonly by: Formula;
+  readonly edge?: EdgeDraft;
+}
+
+/** `part.face`: its centre; `part.edge`: its middle; `part.edge.end`: a corner. */
+export type PointDraft =
+  | { readonly kind: "named"; readonly of: Reference; readonly faces: readonly Face[]; readonly at: Span }
+  | { readonly kind: "place"; readonly place: readonly [Formula, Formula, Formula]; readonly at: Span };
+
+/** `post.left taper`: the tapered face of a part instead of the plane that it had before. `floor` is the bottom of the outside. */
+export interface PlaneDraft extends FaceReference {
+  readonly tapered: boolean;
 }
 
 /** One statement about where a part is or how big. `key` is the source key that said it, `at` its place. */

@@ -3,7 +3,7 @@
  * x runs across (left to right), y deep (front to back), z up. All lengths are exact, in units of 1/16 µm.
  */
 import type { Span } from "../findings/span.ts";
-import type { Contact, Solid } from "../geometry/index.ts";
+import type { Contact, Placement, Solid } from "../geometry/index.ts";
 import type { Axis, Method, Units } from "../parse/draft.ts";
 import type { Length } from "../units/length.ts";
 
@@ -75,15 +75,25 @@ export interface Part {
   readonly thickness: Length;
   readonly width: Length;
   readonly length: Length;
+  /** Where it stands in the finished piece, as are its features and holes. */
   readonly solid: Solid;
   readonly features: readonly Feature[];
   /** Holes that the maker drew as shapes. */
   readonly holes: readonly Hole[];
   readonly goodFace: string | null;
+  /** Of a part that is not square to the room only. Its body, blank and axes are those before it was turned. */
+  readonly turned?: Turned;
+}
+
+/** How a turned part lies in the room, and its solid and features as they were made, in the coordinates of its body. */
+export interface Turned {
+  readonly placement: Placement;
+  readonly solid: Solid;
+  readonly features: readonly Feature[];
 }
 
 export type Point = readonly [Length, Length, Length];
-/** A direction along an axis of the piece: one of ±x, ±y, ±z. */
+/** A unit vector, one of ±x, ±y, ±z but in parts that are turned. */
 export type Direction = readonly [number, number, number];
 
 /** A cut (or a tenon, which cuts nothing), in the coordinates of the finished piece. */
@@ -113,7 +123,7 @@ export type Feature =
       readonly radius: Length;
     }
   | {
-      readonly kind: "taper" | "chamfer" | "bevel";
+      readonly kind: "taper" | "chamfer" | "bevel" | "angled end";
       readonly for: null;
       /** A point of the cutting plane and its outward normal, in lowest whole numbers. */
       readonly origin: Point;

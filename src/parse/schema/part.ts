@@ -1,10 +1,11 @@
 import type { Face, PartDraft, RepeatDraft, ShapeDraft } from "../draft.ts";
-import type { Kind } from "../kinds/kind.ts";
+import type { Kind, Where } from "../kinds/kind.ts";
 import { axis, pair, reference } from "../kinds/places.ts";
 import { may, type Settings, settings } from "../kinds/settings.ts";
 import { formula, text, word } from "../kinds/simple.ts";
 import { placesOf, placing } from "./placing.ts";
 import { shapes } from "./shapes.ts";
+import { slant, slantOf } from "./slant.ts";
 
 const sides: Kind<Face> = word(["left", "right", "front", "back"]);
 
@@ -17,6 +18,7 @@ const keys = {
   facing: may(sides, "Where its broad side looks."),
   grain: may(axis, "The direction of the grain."),
   ...placing,
+  ...slant,
   count: may(formula, "How many of it there are, in a row."),
   spread: may(pair, "What the row lies between: deep between front-rail and back-rail."),
   gaps: may(word(["inside", "both ends"]), "Where the equal gaps are: between the parts, or also at both ends."),
@@ -37,7 +39,12 @@ export const part = settings("a part", keys, later);
 export type PartSettings = Settings<typeof keys>;
 
 /** A part without `made of` has to take it over from another. */
-export function partDraft({ said }: PartSettings, path: readonly string[], name: PartDraft["at"]): PartDraft {
+export function partDraft(
+  { said }: PartSettings,
+  path: readonly string[],
+  name: PartDraft["at"],
+  where: Where,
+): PartDraft {
   const { as, facing, grain, called, like, about } = said;
   const repeat = repeatDraft(said);
   return {
@@ -54,6 +61,7 @@ export function partDraft({ said }: PartSettings, path: readonly string[], name:
     placing: placesOf(said),
     ...(repeat && { repeat }),
     shapes: shapesOf(said),
+    ...slantOf(said, where),
     ...(called && { called }),
     ...(said["good face"] && { goodFace: said["good face"] }),
   };

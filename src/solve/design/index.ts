@@ -14,6 +14,7 @@ import { createDirectory, type Directory } from "./expand/directory.ts";
 import type { Entry } from "./expand/entry.ts";
 import { expand } from "./expand/expand.ts";
 import { cutJoints } from "./joinery/join.ts";
+import { slantingOn } from "./joinery/slanting.ts";
 import { Bench } from "./joinery/work.ts";
 import { finishJoints } from "./joints.ts";
 import { judge, vanished } from "./judge.ts";
@@ -116,7 +117,13 @@ function solve(draft: Draft): Outcome<Design> {
   const pieces = wood.flatMap((entry) => shapedPiece(entry, context) ?? []);
   const bench = new Bench(pieces);
   const bodyOf = (entry: Entry): Box | null => bench.pieces.get(entry.id)?.body ?? null;
-  const jointed = cutJoints(draft.joints, bench, joinery, { directory, bodyOf, report, print });
+  const jointed = cutJoints(draft.joints, bench, joinery, {
+    directory,
+    bodyOf,
+    slanting: slantingOn(bench),
+    report,
+    print,
+  });
 
   const finished = [...bench.pieces.values()].flatMap((piece): readonly Part[] => {
     const own = stockOf(piece.entry);
@@ -139,7 +146,14 @@ function solve(draft: Draft): Outcome<Design> {
       const part = byId.get(id) as Part;
       const piece = bench.piece(id);
       const wood = stock.get(part.stock);
-      return { id, solid: part.solid, body: part.body, frame: piece.frame, softwood: wood?.softwood ?? true };
+      return {
+        id,
+        solid: part.solid,
+        body: part.body,
+        frame: piece.frame,
+        placement: piece.placement,
+        softwood: wood?.softwood ?? true,
+      };
     },
   });
   const result: Design = {

@@ -2,15 +2,17 @@ import type { Finding } from "../../findings/finding.ts";
 import { headNotInJoint } from "../../findings/rules/head-not-in-joint.ts";
 import { jointDoesNotTouch } from "../../findings/rules/joint-does-not-touch.ts";
 import { partsOverlap } from "../../findings/rules/parts-overlap.ts";
-import { contact, distance, overlapDepth } from "../../geometry/index.ts";
+import { contact, distance, inverse, overlapDepth, placed } from "../../geometry/index.ts";
 import type { Method } from "../../parse/draft.ts";
 import { type Length, TOLERANCE } from "../../units/length.ts";
-import { rational } from "../../units/rational.ts";
-import type { Joint, Part } from "../design.ts";
+import { rational, toNumber } from "../../units/rational.ts";
+import type { Arrangement, Joint, Part, Point } from "../design.ts";
 import type { Directory } from "./expand/directory.ts";
-import { fasten, fasteningOf, siteOf } from "./fastening/fasten.ts";
+import { type FasteningMethod, fasten, fasteningOf } from "./fastening/fasten.ts";
 import type { FasteningContext, Member } from "./fastening/site.ts";
+import { type PlacedSite, siteOf } from "./fastening/site-of.ts";
 import type { Jointed } from "./joinery/work.ts";
+import { placedArrangement } from "./turning.ts";
 
 /** Methods that are glued when nothing is said. */
 const GLUED: readonly Method[] = ["glue", "dowels", "mortise and tenon", "half lap", "dado", "rabbet"];
@@ -66,7 +68,7 @@ function finishJoint(
   if (!head) return null;
   const method = fasteningOf(draft);
   const [headed, holding] = head === join.id ? [join, to] : [to, join];
-  const site =
+  const found =
     method && siteOf(id, draft, context.member(headed.id), context.member(holding.id), contacts, headed === join);
   return {
     id,
@@ -78,8 +80,21 @@ function finishJoint(
     gap,
     contact: contacts,
     insertion,
-    arrangements: method && site ? fasten(method, site, context) : [],
+    arrangements: method && found ? arrangements(method, found, context) : [],
   };
+}
+
+/** The ways of fastening a joint, in the room. */
+function arrangements(
+  method: FasteningMethod,
+  { site, placement }: PlacedSite,
+  context: JointsContext,
+): readonly Arrangement[] {
+  if (!placement) return fasten(method, site, context);
+  const back = inverse(placement);
+  const middle = placed(back, context.centre.map((n) => rational(Math.round(n))) as unknown as Point);
+  const centre = middle.map(toNumber) as unknown as readonly [number, number, number];
+  return fasten(method, site, { ...context, centre }).map((each) => placedArrangement(each, placement));
 }
 
 /** The part under the head: the joined one, or whichever side `from` names. */

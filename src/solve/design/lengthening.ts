@@ -7,13 +7,26 @@ import { pairsOf } from "./joinery/pairs.ts";
 import { cutTenon } from "./joinery/tenon.ts";
 import { Bench, HOUSINGS, type JoineryContext } from "./joinery/work.ts";
 import type { Places } from "./placing/places.ts";
+import { isTurned } from "./placing/slants.ts";
 import { blankOf, type Workpiece } from "./shapes/workpiece.ts";
 
 /** A part's body with nothing cut yet; null when it could not be placed. */
 export function plainPiece(entry: Entry, places: Places): Workpiece | null {
   const body = places.box(entry);
   const frame = places.frame(entry);
-  return body && frame && { entry, frame, body, grown: body, tongues: [], cuts: [], features: [], holes: [] };
+  const placement = places.slants.placement(entry);
+  if (!body || !frame || placement === null) return null;
+  return {
+    entry,
+    frame,
+    placement: placement ?? null,
+    body,
+    grown: body,
+    tongues: [],
+    cuts: [],
+    features: [],
+    holes: [],
+  };
 }
 
 const lengthens = (draft: JointDraft): boolean =>
@@ -35,7 +48,14 @@ export function blankBox(
     .filter(lengthens)
     .filter((draft) => draft.join.some((name) => directory.find(name)?.includes(entry)))
     .flatMap((draft) =>
-      pairsOf(draft, { directory, bodyOf: (e) => places.box(e), report: quiet.report, print: context.print }),
+      pairsOf(draft, {
+        directory,
+        bodyOf: (e) => places.box(e),
+        // Turned parts have no joints that lengthen them.
+        slanting: (a, b) => (isTurned(a) || isTurned(b) ? { kind: "edge" } : null),
+        report: quiet.report,
+        print: context.print,
+      }),
     )
     .filter((pair) => pair.join === entry);
   const pieces = [entry, ...new Set(pairs.map((pair) => pair.to))].map((e) => plainPiece(e, places));

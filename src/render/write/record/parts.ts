@@ -1,5 +1,6 @@
 /** Parts, blanks and the cut list, as the record has them. */
-import type { Solid } from "../../../geometry/index.ts";
+import { type Solid, turnedVec, type Vec } from "../../../geometry/index.ts";
+import type { BoardSize } from "../../../parse/draft.ts";
 import type { Blank, Build, BuiltPart, CutLine } from "../../../solve/build.ts";
 import type { Axis, Feature } from "../../../solve/design.ts";
 import { printLength } from "../../../units/index.ts";
@@ -7,7 +8,7 @@ import type { Frame } from "./frame.ts";
 import type { Json } from "./json.ts";
 import { millimetres } from "./number.ts";
 
-const UNIT: Record<Axis, Json> = { across: [1, 0, 0], deep: [0, 1, 0], up: [0, 0, 1] };
+const UNIT: Record<Axis, Vec> = { across: [1, 0, 0], deep: [0, 1, 0], up: [0, 0, 1] };
 
 export function partRecords(build: Build, frame: Frame): Json {
   const species = new Map(build.design.stock.map((stock) => [stock.name, stock.species]));
@@ -21,6 +22,11 @@ export function partRecords(build: Build, frame: Frame): Json {
     stock: part.stock,
     species: species.get(part.stock) ?? null,
     grain: grainOf(part, grain.get(part.id) ?? "length"),
+    axes: {
+      thickness: directionOf(part, "thickness"),
+      width: directionOf(part, "width"),
+      length: directionOf(part, "length"),
+    },
     thickness: millimetres(part.thickness),
     width: millimetres(part.width),
     length: millimetres(part.length),
@@ -42,7 +48,13 @@ function groupOf(part: string, groups: readonly string[]): string {
 }
 
 function grainOf(part: BuiltPart, runs: Blank["grain"]): Json {
-  return runs === "free" ? null : UNIT[part.axes[runs]];
+  return runs === "free" ? null : directionOf(part, runs);
+}
+
+/** Where a direction of the board lies in the room. */
+function directionOf({ axes, turned }: BuiltPart, size: BoardSize): Json {
+  const unit = UNIT[axes[size]];
+  return turned ? turnedVec(turned.placement, unit) : unit;
 }
 
 function pieceRecords(solid: Solid, frame: Frame): Json {

@@ -1,6 +1,7 @@
 import { congruence, type Mark, type Shape } from "../../../geometry/index.ts";
 import { toNumber } from "../../../units/rational.ts";
 import { indexOf } from "../../design/space.ts";
+import { holeOnBench, onBench } from "../../design/turning.ts";
 import type { Feature, Hole, Part } from "../../design.ts";
 
 /** A part with the holes that are bored at the bench. */
@@ -28,14 +29,18 @@ const featureMark = (feature: Feature): readonly Mark[] => {
   return [{ label: feature.kind, at: at as unknown as Mark["at"], direction: feature.into }];
 };
 
+/** Compared as they lie on the bench: how a part is turned in the piece makes no other part of it. */
 export const shapeOf = ({ part, holes }: Finished): Shape => ({
-  solid: part.solid,
+  solid: part.turned?.solid ?? part.solid,
   frame: {
     length: indexOf(part.axes.length),
     width: indexOf(part.axes.width),
     thickness: indexOf(part.axes.thickness),
   },
-  marks: [...holes.filter((hole) => hole.atBench).map(holeMark), ...part.features.flatMap(featureMark)],
+  marks: [
+    ...holes.filter((hole) => hole.atBench).map((hole) => holeMark(holeOnBench(part, hole))),
+    ...onBench(part).features.flatMap(featureMark),
+  ],
 });
 
 /** Parts that are the same when turned, and the earlier group that each is the mirror image of. In the order given. */

@@ -12,6 +12,7 @@ const PLURALS: Readonly<Record<Feature["kind"], string>> = {
   taper: "tapered",
   chamfer: "chamfered",
   bevel: "bevelled",
+  "angled end": "angled ends",
   arch: "arches",
   "cut-out": "cut-outs",
   slot: "slots",

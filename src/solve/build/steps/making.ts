@@ -1,4 +1,5 @@
 import type { Action, CutLine } from "../../build.ts";
+import { holeOnBench, onBench } from "../../design/turning.ts";
 import type { Feature, Hole, Part } from "../../design.ts";
 import { called, listed, plural, type StepDraft, type Work } from "./draft.ts";
 import { cuttingText } from "./words/cutting.ts";
@@ -80,7 +81,7 @@ const benchHoles = (work: Work, id: string): readonly number[] =>
 
 function machining(work: Work): readonly StepDraft[] {
   return work.cutList.flatMap((line) => {
-    const parts = line.parts.map(work.part);
+    const parts = line.parts.map((id) => onBench(work.part(id)));
     const first = parts[0] as Part;
     const cut = (part: Part) => part.features.flatMap((feature, i) => (isShape(feature) ? [] : [i]));
     if (cut(first).length === 0) return [];
@@ -118,12 +119,12 @@ const kindWord = (kind: Feature["kind"]): string =>
   ] ?? kind;
 
 const holesOf = (work: Work, id: string): readonly Hole[] =>
-  benchHoles(work, id).map((i) => work.plan.holes[i] as Hole);
+  benchHoles(work, id).map((i) => holeOnBench(work.part(id), work.plan.holes[i] as Hole));
 
 /** Parts that have holes but nothing else to cut. */
 function boring(work: Work): readonly StepDraft[] {
   return work.cutList.flatMap((line) => {
-    const parts = line.parts.map(work.part);
+    const parts = line.parts.map((id) => onBench(work.part(id)));
     const first = parts[0] as Part;
     const holes = holesOf(work, first.id);
     if (holes.length === 0 || first.features.some((feature) => !isShape(feature))) return [];
@@ -147,7 +148,7 @@ function boring(work: Work): readonly StepDraft[] {
 function shaping(work: Work): readonly StepDraft[] {
   const groups = new Map<string, CutLine[]>();
   for (const line of work.cutList) {
-    const first = work.part(line.parts[0] as string);
+    const first = onBench(work.part(line.parts[0] as string));
     const kinds = [...new Set(first.features.filter(isShape).map((feature) => feature.kind))];
     const text = kinds.flatMap((kind) => featureText(work, first, kind)).join("\n");
     if (text !== "") groups.set(text, [...(groups.get(text) ?? []), line]);

@@ -1,15 +1,12 @@
-import type { Contact } from "../../../geometry/index.ts";
 import type { JointDraft } from "../../../parse/draft.ts";
 import { inches, millimetres } from "../../../units/length.ts";
 import { negate, ZERO } from "../../../units/rational.ts";
 import type { Arrangement } from "../../design.ts";
-import type { AxisIndex } from "../space.ts";
 import { dowels } from "./dowel.ts";
 import { nails } from "./nail.ts";
 import { pocketScrews } from "./pocket.ts";
-import { contactBox } from "./row.ts";
 import { screws } from "./screw.ts";
-import type { FasteningContext, Maker, Member, RowShift, Site } from "./site.ts";
+import type { FasteningContext, Maker, RowShift, Site } from "./site.ts";
 
 export type FasteningMethod = "screws" | "pocket screws" | "dowels" | "nails" | "brads";
 
@@ -52,22 +49,3 @@ const MAKERS: Readonly<Record<FasteningMethod, Maker>> = {
   nails: (site, shift, context) => nails("nail", site, shift, context),
   brads: (site, shift, context) => nails("brad", site, shift, context),
 };
-
-/** The site of a joint: its largest contact that faces along an axis; null where there is none. */
-export function siteOf(
-  joint: string,
-  draft: JointDraft,
-  head: Member,
-  hold: Member,
-  contacts: readonly Contact[],
-  headIsFirst: boolean,
-): Site | null {
-  const square = contacts.filter(({ normal }) => normal.filter((n) => Math.abs(n) < 1e-9).length === 2);
-  const [first, ...others] = square;
-  if (!first) return null;
-  const largest = others.reduce((best, c) => (c.area > best.area ? c : best), first);
-  const axis = largest.normal.findIndex((n) => Math.abs(n) > 0.5) as AxisIndex;
-  const away = largest.normal[axis] > 0 === headIsFirst;
-  const area = contactBox(head.body, hold.body, largest);
-  return { joint, draft, head, hold, axis, sign: away ? 1 : -1, area, polygons: largest.polygons };
-}

@@ -1,5 +1,5 @@
 import type { Finding } from "../../../findings/finding.ts";
-import type { Contact, Solid } from "../../../geometry/index.ts";
+import type { Contact, Placement, Solid } from "../../../geometry/index.ts";
 import type { FastenersDraft, Formula, JointDraft, Units } from "../../../parse/draft.ts";
 import type { Length } from "../../../units/length.ts";
 import type { Arrangement, Box } from "../../design.ts";
@@ -12,7 +12,11 @@ export interface Member {
   readonly solid: Solid;
   readonly body: Box;
   readonly frame: Frame;
+  /** How it lies in the room; null: square to it. */
+  readonly placement: Placement | null;
   readonly softwood: boolean;
+  /** Its faces lie at an angle to the coordinates that it is told in. */
+  readonly slanting?: boolean;
 }
 
 export interface FasteningContext {

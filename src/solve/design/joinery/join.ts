@@ -1,3 +1,4 @@
+import { jointWantsSquare } from "../../../findings/rules/joint-wants-square.ts";
 import { notInThisVersion } from "../../../findings/rules/not-in-this-version.ts";
 import type { JointDraft } from "../../../parse/draft.ts";
 import { ZERO } from "../../../units/rational.ts";
@@ -19,7 +20,8 @@ export function cutJoints(
 ): readonly Jointed[] {
   const joinings = drafts
     .flatMap((draft) => pairsOf(draft, pairContext))
-    .map((pair, i): Joining => ({ ...pair, id: `j${i + 1}` }));
+    .map((pair, i): Joining => ({ ...pair, id: `j${i + 1}` }))
+    .filter((joining) => !wantsSquare(joining, context));
   for (const draft of drafts)
     if (draft.tenon?.ends?.value === "mitred")
       context.report(notInThisVersion(draft.tenon.ends.at, { what: "mitred ends of tenons" }, { severity: "error" }));
@@ -43,4 +45,13 @@ export function cutJoints(
       note(joining, { joining, insertion: null, gap: ZERO });
   }
   return joinings.flatMap((joining) => done.get(joining) ?? []);
+}
+
+/** A method that cuts both parts square, for parts that are not: told, and true. */
+function wantsSquare({ draft, join, to, touch }: Joining, context: JoineryContext): boolean {
+  const { value: method, at } = draft.with;
+  const cuts = HOUSINGS.includes(method) || method === "mortise and tenon" || method === "half lap";
+  if (touch.kind !== "slanting" || !cuts) return false;
+  context.report(jointWantsSquare(at, { join: join.id, to: to.id, method }));
+  return true;
 }

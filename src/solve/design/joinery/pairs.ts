@@ -14,13 +14,15 @@ export interface Pair {
   readonly draft: JointDraft;
   readonly join: Entry;
   readonly to: Entry;
-  readonly touch: Touch & { readonly kind: "faces" | "overlap" };
+  readonly touch: Touch & { readonly kind: "faces" | "overlap" | "slanting" };
 }
 
 export interface PairContext {
   readonly directory: Directory;
   /** Null for a part that could not be placed. */
   readonly bodyOf: (entry: Entry) => Box | null;
+  /** How two parts lie to each other that are not square to one another; null for those that are. */
+  readonly slanting: (a: Entry, b: Entry) => Touch | null;
   readonly report: (finding: Finding) => void;
   readonly print: (length: Length) => string;
 }
@@ -58,8 +60,10 @@ function meet(draft: JointDraft, join: Entry, to: Entry, context: PairContext): 
   if (join === to) return [];
   const [a, b] = [context.bodyOf(join), context.bodyOf(to)];
   if (!a || !b) return [];
-  const touch = touchOf(a, b);
-  return touch.kind === "faces" || touch.kind === "overlap" ? [{ draft, join, to, touch }] : [];
+  const touch = context.slanting(join, to) ?? touchOf(a, b);
+  return touch.kind === "faces" || touch.kind === "overlap" || touch.kind === "slanting"
+    ? [{ draft, join, to, touch }]
+    : [];
 }
 
 /** Tells of each part named on a side that meets nothing on the other, with the distance to what is nearest. */
@@ -82,7 +86,8 @@ function reportLonely(
       const near = rest
         .flatMap((other) => {
           const box = context.bodyOf(other);
-          return body && box ? [{ other, touch: touchOf(body, box) }] : [];
+          const touch = context.slanting(entry, other) ?? (body && box && touchOf(body, box));
+          return touch ? [{ other, touch }] : [];
         })
         .reduce<{ other: Entry; by: Length } | null>((best, { other, touch }) => {
           const by = touch.kind === "apart" ? touch.by : ZERO;

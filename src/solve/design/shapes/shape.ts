@@ -1,7 +1,7 @@
 import type { Face, ShapeDraft } from "../../../parse/draft.ts";
 import type { Length } from "../../../units/length.ts";
-import { add, half, multiply, type Rational, rational, subtract, ZERO } from "../../../units/rational.ts";
-import type { Box, Direction, Hole } from "../../design.ts";
+import { add, half, multiply, rational, ZERO } from "../../../units/rational.ts";
+import type { Box, Hole } from "../../design.ts";
 import type { Frame } from "../placing/attitude.ts";
 import {
   type AxisIndex,
@@ -30,7 +30,8 @@ import {
   slab,
   together,
 } from "./shaped.ts";
-import { boxFeature, planeCut } from "./workpiece.ts";
+import { slopeBetween, taper } from "./taper.ts";
+import { boxFeature } from "./workpiece.ts";
 
 /** The shape as cuts in space. `body` is the untapered box that faces refer to. */
 export function shapePart(part: string, shape: ShapeDraft, body: Box, frame: Frame, shaping: Shaping): Shaped | null {
@@ -80,46 +81,6 @@ export function shapePart(part: string, shape: ShapeDraft, body: Box, frame: Fra
     default:
       return curved(shape, body, frame, shaping);
   }
-}
-
-function taper(shape: ShapeDraft & { shape: "taper" }, body: Box, measure: Measure): Shaped | null {
-  const [to, over] = [measure(shape.to), measure(shape.over)];
-  if (!to || !over) return null;
-  const end = shape.end.value;
-  const shapes = shape.faces.map((face) => {
-    const both = shape.faces.includes(opposite(face));
-    const lost = subtract(extent(body, faceAxis(face)), to);
-    // The face starts to lean `over` away from the end and has lost `inset` where it gets there.
-    const inset = both ? half(lost) : lost;
-    return slopeBetween("taper", face, end, over, inset, body);
-  });
-  return { ...NOTHING, cuts: shapes.flatMap((s) => s.cuts), features: shapes.flatMap((s) => s.features) };
-}
-
-/** A flat that leaves `face` at the distance `back` from `end` and meets `end` at the distance `down` from `face`. */
-function slopeBetween(
-  kind: "taper" | "chamfer" | "bevel",
-  face: Face,
-  end: Face,
-  back: Length,
-  down: Length,
-  body: Box,
-): Shaped {
-  const signed = (of: Face, value: Rational): Rational => (isHigh(of) ? value : multiply(value, rational(-1)));
-  const normal = triple((axis) =>
-    axis === faceAxis(face) ? signed(face, back) : axis === faceAxis(end) ? signed(end, down) : ZERO,
-  );
-  const start = moveFace(body, end, multiply(back, rational(-1)));
-  const at = triple((axis) =>
-    axis === faceAxis(face)
-      ? facePosition(body, face)
-      : axis === faceAxis(end)
-        ? facePosition(start, end)
-        : body.low[axis],
-  );
-  const cut = planeCut(point(...at), normal);
-  const direction = cut.normal.map(Number) as unknown as Direction;
-  return { ...NOTHING, cuts: [cut], features: [{ kind, for: null, origin: cut.point, normal: direction }] };
 }
 
 const slope = (

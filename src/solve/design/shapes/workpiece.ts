@@ -1,4 +1,4 @@
-import type { Plane, Solid } from "../../../geometry/index.ts";
+import type { Placement, Plane, Solid } from "../../../geometry/index.ts";
 import {
   cut as cutPlane,
   flip,
@@ -34,6 +34,8 @@ export interface CutPlane {
 export interface Workpiece {
   readonly entry: Entry;
   readonly frame: Frame;
+  /** How it will lie in the room; null: as it is. Everything else is in the coordinates of the body before. */
+  readonly placement: Placement | null;
   readonly body: Box;
   /** The body lengthened by what is let in over its whole section. */
   readonly grown: Box;

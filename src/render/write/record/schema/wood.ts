@@ -48,7 +48,7 @@ const curve = fields({
   ),
 });
 const planeCut = fields({
-  kind: oneOf("taper", "chamfer", "bevel"),
+  kind: oneOf("taper", "chamfer", "bevel", "angled end"),
   for: { type: "null" },
   origin: about("A point of the plane.", point),
   normal: about("Out of the wood.", unitVector),
@@ -68,6 +68,10 @@ export const part: Schema = fields({
   stock: text,
   species: orNull(text),
   grain: about("Along the grain; null where it has none.", orNull(unitVector)),
+  axes: about(
+    "Where the three directions of the board lie in the room.",
+    fields({ thickness: unitVector, width: unitVector, length: unitVector }),
+  ),
   thickness: size,
   width: size,
   length: about("As printed on the cut list, tenons and tongues included.", size),
