@@ -1,4 +1,4 @@
-export { circlePoint } from "./angle.ts";
+export { arcTangent, circlePoint } from "./angle.ts";
 export { exactBounds } from "./bounds.ts";
 export { congruence, type Mark, type Shape } from "./congruence.ts";
 export { contact } from "./contact.ts";

@@ -36,12 +36,22 @@ const WAYS: readonly V3[] = [
   [0, 0, -1],
 ];
 const square = WAYS.flatMap((x) => WAYS.filter((y) => dot(x, y) === 0).map((y) => [x, y, cross(x, y)] as const));
-/** The 24 turns that keep the axes, and the 24 that also swap left and right. */
+/** The 24 turns that keep the directions of the board, and the 24 that also swap left and right. */
 const TURNS: readonly Turn[] = square;
 const MIRRORS: readonly Turn[] = square.map(([x, y, z]) => [x, y, [-z[0], -z[1], -z[2]]]);
 
+/** The turn of one board's directions into the other's, as the parts lie in the room. */
+function inRoom(turn: Turn, from: Part, to: Part): Turn {
+  const frame = ({ axes }: Part): Turn => [axes.length, axes.width, cross(axes.length, axes.width)];
+  const [own, theirs] = [frame(from), frame(to)];
+  return [0, 1, 2].map((i) =>
+    apply(theirs, apply(turn, own.map((direction) => direction[i] ?? 0) as unknown as V3)),
+  ) as unknown as Turn;
+}
+
 /** Whether the turn, with a shift, lays one part on the other: wood on wood, grain along grain, bored hole on bored hole. */
-function carries(model: Model, turn: Turn, from: Part, to: Part): boolean {
+function carries(model: Model, boardTurn: Turn, from: Part, to: Part): boolean {
+  const turn = inRoom(boardTurn, from, to);
   const target = model.solid(to.id);
   const [low, high] = bounds(target);
   const raw = model.solid(from.id).map((piece) => mapped(piece, (p) => apply(turn, p)));

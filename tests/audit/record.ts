@@ -31,6 +31,8 @@ export interface Part {
   stock: string;
   species: string | null;
   grain: V3 | null;
+  /** Where the board's directions lie in the room. */
+  axes: { thickness: V3; width: V3; length: V3 };
   thickness: number;
   width: number;
   length: number;

@@ -1,5 +1,7 @@
 import type { Length } from "../../../units/length.ts";
+import { onBench } from "../../design/turning.ts";
 import type { Feature, Part } from "../../design.ts";
+import { angledEndsNote } from "../steps/words/angled-ends.ts";
 
 const PLURALS: Readonly<Record<Feature["kind"], string>> = {
   dado: "dados",
@@ -30,13 +32,16 @@ export function notesOf(part: Part, print: (length: Length) => string): readonly
           `${count(tenons.length, "tenon", "tenons")} ${print(reach(tenons[0] as Feature))} long, included in the length`,
         ];
   const grown = lengthened(part) ? ["size includes what is let into the other parts"] : [];
-  const kinds = [...new Set(part.features.map((feature) => feature.kind))].filter((kind) => kind !== "tenon");
+  const kinds = [...new Set(part.features.map((feature) => feature.kind))].filter(
+    (kind) => kind !== "tenon" && kind !== "angled end",
+  );
   const work = kinds.map((kind) => {
     const n = part.features.filter((feature) => feature.kind === kind).length;
     if (kind === "taper" || kind === "chamfer" || kind === "bevel") return PLURALS[kind];
     return count(n, kind === "round-over" ? "rounded edge" : kind, PLURALS[kind]);
   });
-  return [...included, ...grown, ...(work.length > 0 ? [work.join(", ")] : [])];
+  const ends = angledEndsNote(onBench(part));
+  return [...included, ...grown, ...(ends ? [ends] : []), ...(work.length > 0 ? [work.join(", ")] : [])];
 }
 
 const count = (n: number, one: string, many: string): string => `${n} ${n === 1 ? one : many}`;

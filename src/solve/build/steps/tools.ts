@@ -28,6 +28,7 @@ const CUTTERS: Readonly<Partial<Record<Feature["kind"], Need>>> = {
   taper: { tool: "Hand plane or taper jig", why: "to taper" },
   chamfer: { tool: "Hand plane", why: "to chamfer and bevel" },
   bevel: { tool: "Hand plane", why: "to chamfer and bevel" },
+  "angled end": { tool: "Sliding bevel and mitre saw", why: "to cut ends at an angle" },
   arch: { tool: "Jigsaw or coping saw, rasp and file", why: "to cut curves" },
   "cut-out": { tool: "Jigsaw or coping saw, rasp and file", why: "to cut curves" },
   "rounded corner": { tool: "Jigsaw or coping saw, rasp and file", why: "to cut curves" },

@@ -2,6 +2,7 @@ import { absolute, divide, multiply, rational, subtract } from "../../../../unit
 import { type AxisIndex, extent, faceOf, INDICES, indexOf } from "../../../design/space.ts";
 import type { Feature, Part } from "../../../design.ts";
 import { numberWord, pluralOf, series, type Work } from "../draft.ts";
+import { angledEndTexts } from "./angled-ends.ts";
 import { type BoxFeature, type PlaneFeature, placeText } from "./boxes.ts";
 import { curveTexts, isCurved } from "./curves.ts";
 
@@ -9,6 +10,7 @@ import { curveTexts, isCurved } from "./curves.ts";
 export function featureText(work: Work, part: Part, kind: Feature["kind"]): readonly string[] {
   const all = part.features.filter((feature) => feature.kind === kind);
   const planes = all.filter((feature): feature is PlaneFeature => "normal" in feature);
+  if (kind === "angled end") return angledEndTexts(part, work.line(part.id).name.toLowerCase(), planes);
   if (planes.length > 0) return slopeTexts(work, part, planes);
   const curves = all.filter(isCurved);
   if (curves.length > 0) return curveTexts(work, part, curves);
