@@ -1,6 +1,5 @@
 /** Parts, blanks and the cut list, as the record has them. */
 import { type Solid, turnedVec, type Vec } from "../../../geometry/index.ts";
-import type { BoardSize } from "../../../parse/draft.ts";
 import type { Blank, Build, BuiltPart, CutLine } from "../../../solve/build.ts";
 import type { Axis, Feature } from "../../../solve/design.ts";
 import { printLength } from "../../../units/index.ts";
@@ -52,7 +51,7 @@ function grainOf(part: BuiltPart, runs: Blank["grain"]): Json {
 }
 
 /** Where a direction of the board lies in the room. */
-function directionOf({ axes, turned }: BuiltPart, size: BoardSize): Json {
+function directionOf({ axes, turned }: BuiltPart, size: keyof BuiltPart["axes"]): Json {
   const unit = UNIT[axes[size]];
   return turned ? turnedVec(turned.placement, unit) : unit;
 }

@@ -27,11 +27,18 @@ function placeText(work: Work, move: Move): string | null {
   const normal = joint.contact[0]?.normal;
   if (!normal) return null;
   const [part, base] = [work.part(own), work.part(mate)];
-  if (part.turned || base.turned)
-    return `Place the ${called(work, own)} ${series(meeting(work, joint, base))} of the ${called(work, mate)}.`;
+  if (part.turned || base.turned) {
+    const met = meeting(work, joint, base);
+    // What covers the other from side to side is told the other way round.
+    return met.every((word) => COVERS.test(word))
+      ? `Place the ${called(work, own)} so that the ${called(work, mate)} lies ${series(meeting(work, joint, part))}.`
+      : `Place the ${called(work, own)} ${series(met)} of the ${called(work, mate)}.`;
+  }
   const words = INDICES.filter((i) => Math.abs(normal[i]) < 0.5).map((axis) => along(work, part.body, base.body, axis));
   return `Place the ${called(work, own)} ${series(words)} of the ${called(work, mate)}.`;
 }
+
+const COVERS = /^flush with .* and /;
 
 /** Where a part that does not lie square meets the other: its touching area, from the sides of the other as it lies on the bench. */
 function meeting(work: Work, joint: Joint, base: Part): readonly string[] {
