@@ -113,6 +113,32 @@ describe("a square rail between slanting legs", () => {
   });
 });
 
+describe("a rail between tapered posts", () => {
+  const source = (rail: string) =>
+    plan(
+      `left-post: { made of: sticks, as: upright, left: 2, front: 3, bottom: 0, top: 17, taper: { faces: right, at: bottom, to: 1, over: 12 } }
+  right-post: { mirror of: left-post, about: across }
+  rail: { made of: sticks, grain: across, front: 3, bottom: 2, ${rail} }`,
+      `- { join: [left-post, right-post], to: top-board, with: glue }
+  - { join: rail, to: [left-post, right-post], with: screws, from: left-post, count: 1 }`,
+    ).replace("units: inch", "units: inch\noutside: { width: 20, depth: 12, height: 18 }");
+  it("reaches the slopes: they have lost 1/2 at the floor, and nothing 12 above it", () => {
+    const { parts, joints } = soundDesign(source("ends on: [left-post.right taper, right-post.left taper]"));
+    const rail = parts.find(({ id }) => id === "rail") as Part;
+    const room = (up: number) => 13 + 2 * 0.5 * (1 - up / 12);
+    expect(inch(rail.length)).toBeCloseTo(room(2), 5);
+    expect(cubicInches(rail)).toBeCloseTo(((room(2) + room(3.5)) / 2) * 1.5 * 1.5, 5);
+    // The screws stand square to the slope of 1 in 24.
+    const screws = joints.flatMap(({ arrangements }) => arrangements[0]?.fasteners ?? []);
+    expect(screws.length).toBe(2);
+    for (const { direction } of screws) expect(Math.abs(direction[2] / direction[0])).toBeCloseTo(1 / 24, 9);
+  });
+  it("without the word it ends where the posts were before they were tapered, and does not touch them", () => {
+    const { findings } = designOf(source("ends on: [left-post.right, right-post.left]"));
+    expect(findings.map(({ rule }) => rule)).toContain("joint-does-not-touch");
+  });
+});
+
 describe("alike however they are turned", () => {
   it("four legs splayed one way are one line of the cut list", () => {
     const leg = (name: string, at: string, by: number, edge: string) =>

@@ -20,7 +20,18 @@ import type { Entry } from "../expand/entry.ts";
 import { taperPlane } from "../shapes/taper.ts";
 import type { Cells } from "../sizes/cells.ts";
 import { evaluateAngle, evaluateLength } from "../sizes/evaluate.ts";
-import { type AxisIndex, axisAt, faceAxis, faceOf, INDICES, indexOf, isHigh, triple, unit } from "../space.ts";
+import {
+  type AxisIndex,
+  axisAt,
+  faceAxis,
+  faceOf,
+  INDICES,
+  indexOf,
+  isHigh,
+  opposite,
+  triple,
+  unit,
+} from "../space.ts";
 import { type End, endOf, type LocalPlane } from "./ends.ts";
 import { pointOf } from "./points.ts";
 import type { Reach } from "./read-placing.ts";
@@ -130,18 +141,21 @@ export function createSlants(context: SlantsContext): Slants {
 
   /** Undefined: there is no taper on that face. */
   const taperOf = (other: Entry, face: Face): LocalPlane | null | undefined => {
-    const model = other.mirror ? directory.byId.get(other.mirror.of) : other;
-    const mirroredFace = other.mirror && faceAxis(face) === other.mirror.axis;
-    const taper = model?.draft.shapes.find(
-      (shape) =>
-        shape.shape === "taper" && shape.faces.includes(mirroredFace ? faceOf(faceAxis(face), !isHigh(face)) : face),
-    );
+    // A mirrored part has the shapes of its model, turned round as often as it was mirrored.
+    const flips: AxisIndex[] = [];
+    let model = other;
+    while (model.mirror) {
+      flips.push(model.mirror.axis);
+      model = directory.byId.get(model.mirror.of) ?? { ...model, mirror: null };
+    }
+    const seen = (each: Face): Face =>
+      flips.filter((axis) => axis === faceAxis(each)).length % 2 === 1 ? opposite(each) : each;
+    const taper = model.draft.shapes.find((shape) => shape.shape === "taper" && shape.faces.map(seen).includes(face));
     if (taper?.shape !== "taper") return undefined;
     const body = context.box(other);
-    const end = other.mirror && faceAxis(taper.end.value) === other.mirror.axis ? null : taper.end.value;
-    if (!body || !end) return null;
-    const measure = (formula: Formula) => evaluateLength(formula, scope(other));
-    return taperPlane(taper, face, body, measure);
+    const end = { ...taper.end, value: seen(taper.end.value) };
+    const measure = (formula: Formula) => evaluateLength(formula, scope(model));
+    return body && taperPlane({ ...taper, faces: taper.faces.map(seen), end }, face, body, measure);
   };
 
   const slants: Slants = {
