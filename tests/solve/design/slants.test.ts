@@ -157,6 +157,26 @@ describe("alike however they are turned", () => {
   });
 });
 
+describe("angles are told", () => {
+  // 2 and 1 1/2 in over 17: arc tangents 6.71 and 5.04 degrees.
+  const source = plan(
+    "stick: { made of: sticks, as: upright, from: { across: 4, deep: 4, up: 17 }, to: { across: 2, deep: 2 1/2, up: 0 }, ends on: [top-board.bottom, floor] }",
+    GLUED,
+  );
+  const { build } = solveText(source);
+  it("on the cut list", () => {
+    expect(build?.cutList.flatMap(({ notes }) => notes)).toEqual([
+      "both ends cut at 6.7° and 5°, length to the long points",
+    ]);
+  });
+  it("in the steps, with the face that each is seen on and the long point", () => {
+    expect(build?.steps.flatMap(({ text }) => text).filter((line) => line.includes("°"))).toEqual([
+      "Cut the top end of the stick off at 6.7° from square across its front and 5° from square across its right, so that its long point is at the right and the back.",
+      "Cut the bottom end of the stick off at 6.7° from square across its front and 5° from square across its right, so that its long point is at the left and the front.",
+    ]);
+  });
+});
+
 describe("what cannot be is told", () => {
   it.each([
     ["left: 4, front: 3, bottom: 0, top: 17, turn: { about: deep, by: 10, at: left front }", "turn-edge"],
