@@ -85,10 +85,12 @@ function sameHoles(model: Model, turn: Turn, place: (p: V3) => V3, from: Part, t
 /** A plain hole right through is the same from either side. */
 function sameHole(a: Hole, b: Hole): boolean {
   const [along, between] = [dot(a.direction, b.direction), minus(a.at, b.at)];
+  // Directions are printed to a millionth.
+  const sameWay = size(cross(a.direction, b.direction)) <= 1e-5;
   const plain = a.through && b.through && a.stages.length === 1;
   const placed = plain
-    ? Math.abs(along) > 1 - 1e-9 && size(cross(between, b.direction)) <= 2 * TOLERANCE
-    : along > 1 - 1e-9 && size(between) <= 2 * TOLERANCE;
+    ? sameWay && size(cross(between, b.direction)) <= 2 * TOLERANCE
+    : sameWay && along > 0 && size(between) <= 2 * TOLERANCE;
   const deep = (i: number) => plain || near(a.stages[i]?.depth ?? 0, b.stages[i]?.depth ?? 0);
   const sized = a.stages.every((stage, i) => near(stage.diameter, b.stages[i]?.diameter ?? 0) && deep(i));
   return placed && a.stages.length === b.stages.length && sized;

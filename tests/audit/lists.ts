@@ -39,8 +39,8 @@ function* sameSizes(part: Part, line: CutLine): Violations {
 function* fitsItsSizes(model: Model, part: Part): Violations {
   const points = model.solid(part.id).flatMap((body) => body.points);
   const { axes } = part;
-  const askew = SIZES.some((a) => SIZES.some((b) => !near(dot(axes[a], axes[b]), a === b ? 1 : 0, 1e-6)));
-  if (askew || (part.grain !== null && SIZES.every((name) => Math.abs(dot(axes[name], part.grain as V3)) < 1 - 1e-6)))
+  const askew = SIZES.some((a) => SIZES.some((b) => !near(dot(axes[a], axes[b]), a === b ? 1 : 0, 1e-5)));
+  if (askew || (part.grain !== null && SIZES.every((name) => Math.abs(dot(axes[name], part.grain as V3)) < 1 - 1e-5)))
     yield violation(
       "solid fits its sizes",
       part.id,

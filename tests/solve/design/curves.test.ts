@@ -1,8 +1,10 @@
+import { readFileSync } from "node:fs";
 import { describe, expect, it } from "vitest";
 import { realEdges, volume } from "../../../src/geometry/index.ts";
 import type { Part } from "../../../src/solve/design.ts";
 import { TOLERANCE, UNITS_PER_INCH, UNITS_PER_MM } from "../../../src/units/index.ts";
 import { toNumber } from "../../../src/units/rational.ts";
+import { solveText } from "../../examples/compiled.ts";
 import { designOf, soundDesign } from "./plan.ts";
 
 const plan = (shape: string): string => `plan: 1
@@ -108,5 +110,16 @@ describe("curves that do not fit are told", () => {
     "slot: { in: front, near: bottom, in from: 2, wide: 1, from: 3, to: 3 1/2 }",
   ])("%s", (shape) => {
     expect(designOf(plan(shape)).findings.map(({ rule }) => rule)).toEqual(["curve-does-not-fit"]);
+  });
+});
+
+describe("holes and curves", () => {
+  const bench = readFileSync(new URL("plans/hall-bench.yaml", import.meta.url), "utf8");
+  const rulesAt = (radius: string): readonly string[] =>
+    solveText(bench.replace("radius: 1 1/2 }", `radius: ${radius} }`)).findings.map(({ rule }) => rule);
+  it("a screw that a rounded corner would lay bare is told", () => {
+    // 2 3/8 and 2 in from the edges it is 8.22 from the middle of a corner of radius 8, and 6.81 from that of radius 7.
+    expect(rulesAt("8")).toContain("hole-runs-into-cut");
+    expect(rulesAt("6")).toEqual([]);
   });
 });

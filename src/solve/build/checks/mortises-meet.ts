@@ -2,14 +2,15 @@ import { mortisesMeet } from "../../../findings/rules/mortises-meet.ts";
 import { distance } from "../../../geometry/index.ts";
 import { UNITS_PER_MM } from "../../../units/length.ts";
 import { rational } from "../../../units/rational.ts";
+import { onBench } from "../../design/turning.ts";
 import type { Rule, Verdict } from "./check.ts";
 import { roomOf } from "./rooms.ts";
 
 /** Two mortises in one leg keep at least 1 mm of wood between them (common practice asks for more; less breaks out). */
 export const mortisesMeetRule: Rule = ({ design, print }) =>
   design.parts.flatMap((part): readonly Verdict[] => {
-    const rooms = part.features.flatMap((feature) => {
-      const room = feature.kind === "mortise" ? roomOf(feature) : null;
+    const rooms = onBench(part).features.flatMap((feature) => {
+      const room = feature.kind === "mortise" ? roomOf(feature, part.body) : null;
       return room ? [{ feature, room }] : [];
     });
     const gaps = rooms.flatMap((a, i) => rooms.slice(i + 1).map((b) => distance(a.room, b.room)));

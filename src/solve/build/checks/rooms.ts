@@ -1,34 +1,49 @@
-import { cylinder, intersect, planeThrough, type Solid, solidBox, type Vec } from "../../../geometry/index.ts";
-import { add, subtract, toNumber } from "../../../units/rational.ts";
-import { overChord } from "../../design/shapes/arc.ts";
+import {
+  cylinder,
+  intersect,
+  planeThrough,
+  type Solid,
+  solidBox,
+  subtract as subtractSolid,
+  type Vec,
+} from "../../../geometry/index.ts";
+import type { Length } from "../../../units/length.ts";
+import { add, equal, multiply, rational, subtract, toNumber } from "../../../units/rational.ts";
+import { overChord, roundedOff } from "../../design/shapes/arc.ts";
 import { type Corner, outlineCut } from "../../design/shapes/region.ts";
 import { AXES, type AxisIndex, INDICES, middle, triple } from "../../design/space.ts";
-import type { Box, Feature, Hole, Part } from "../../design.ts";
+import { holeOnBench } from "../../design/turning.ts";
+import type { Box, Direction, Feature, Hole, Part } from "../../design.ts";
 
-/** Cuts along an edge, which nobody takes for a hole's wall, and tenons, which take no wood. */
-const OPEN: readonly Feature["kind"][] = ["tenon", "round-over", "rounded corner"];
-
-/** The wood that a feature takes away, as a solid, slots and cut-outs with square corners; null for plane cuts and what is OPEN. */
-export function roomOf(feature: Feature): Solid | null {
-  if (!("size" in feature) || OPEN.includes(feature.kind)) return null;
+/**
+ * The wood that a feature of a part on the bench takes away, as a solid, slots and cut-outs with square corners; null for plane cuts,
+ * rounded edges and tenons.
+ */
+export function roomOf(feature: Feature, body: Box): Solid | null {
+  if (!("size" in feature) || feature.kind === "tenon" || feature.kind === "round-over") return null;
   const box = boxOf(feature);
   const room = solidBox(box.low, box.high);
-  if (feature.kind !== "arch") return room;
-  const [run, into] = [feature.along, feature.into].map((way) => INDICES.find((i) => way[i] !== 0) as AxisIndex) as [
-    AxisIndex,
-    AxisIndex,
-  ];
-  const centre = middle(box, run);
-  const corners = overChord(feature.size[0], feature.size[2]).map(([along, up]): Corner => {
-    const edge = feature.origin[into];
-    return [add(centre, along), (feature.into[into] as number) > 0 ? add(edge, up) : subtract(edge, up)];
-  });
-  const { planes } = outlineCut(corners, [run, into], box, () => false);
-  return intersect(
-    room,
-    planes.map(({ point, normal }) => planeThrough(point, normal)),
-  );
+  if (!("radius" in feature)) return room;
+  const into = axisOf(feature.into);
+  const deeper = (by: Length): Length => add(feature.origin[into], multiply(by, rational(feature.into[into])));
+  const planesOf = (corners: readonly Corner[], other: AxisIndex) =>
+    outlineCut(corners, [other, into], box, () => false).planes.map(({ point, normal }) => planeThrough(point, normal));
+  if (feature.kind === "arch") {
+    const run = axisOf(feature.along);
+    const arc = overChord(feature.size[0], feature.size[2]);
+    const corners = arc.map(([along, up]): Corner => [add(middle(box, run), along), deeper(up)]);
+    return intersect(room, planesOf(corners, run));
+  }
+  if (feature.kind !== "rounded corner") return room;
+  const other = axisOf(feature.across);
+  const low = equal(box.low[other], body.low[other]);
+  const aside = (by: Length): Length => (low ? add(box.low[other], by) : subtract(box.high[other], by));
+  const { radius } = feature;
+  const kept = [...roundedOff(radius), [radius, radius] as const].map(([u, v]): Corner => [aside(v), deeper(u)]);
+  return subtractSolid(room, planesOf(kept, other));
 }
+
+const axisOf = (way: Direction): AxisIndex => INDICES.find((i) => way[i] !== 0) as AxisIndex;
 
 function boxOf(feature: Extract<Feature, { readonly size: unknown }>): Box {
   const { origin, along, across, into, size } = feature;
@@ -57,4 +72,6 @@ const vec = (point: Hole["at"]): Vec => [toNumber(point[0]), toNumber(point[1]),
 /** Joint of a hole's fastener: fastener ids begin with it. */
 export const jointOf = (hole: Hole): string | null => (hole.for === null ? null : (hole.for.split(".")[0] as string));
 
-export const holesIn = (part: Part, holes: readonly Hole[]): readonly Hole[] => holes.filter((h) => h.part === part.id);
+/** The holes of a part as they lie on the bench. */
+export const holesIn = (part: Part, holes: readonly Hole[]): readonly Hole[] =>
+  holes.filter((hole) => hole.part === part.id).map((hole) => holeOnBench(part, hole));

@@ -29,9 +29,11 @@ export function screws(site: Site, moved: RowShift, context: FasteningContext): 
       return [];
     }
     const through = subtract(passed.depth, counterbore);
-    const room = depthAt(hold.solid, at, axis, sign);
     const size = sizeFor(site, through, context);
     if (!size) return [];
+    // Where the far face slopes, the side of the screw comes near it before its point does.
+    const straight = depthAt(hold.solid, at, axis, sign);
+    const room = hold.askew ? subtract(straight, size.shank) : straight;
     const length = lengthFor(site, size, through, room, context);
     if (!length) return [];
     const bite = subtract(length, through);
@@ -88,7 +90,11 @@ export function screws(site: Site, moved: RowShift, context: FasteningContext): 
       stages: [{ diameter: hold.softwood ? size.pilot.softwood : size.pilot.hardwood, depth: bite }],
       through: false,
       for: id,
-      keep: { edge: half(size.shank), end: half(size.shank), under: min(underLimit(context), subtract(room, bite)) },
+      keep: {
+        edge: half(size.shank),
+        end: half(size.shank),
+        under: hold.askew ? ZERO : min(underLimit(context), subtract(room, bite)),
+      },
       atBench: false,
     });
   }

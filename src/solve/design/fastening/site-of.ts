@@ -93,7 +93,7 @@ function memberIn(member: Member, back: Placement | null): Member {
   const frame: Frame = even
     ? { thickness, width, length }
     : { ...member.frame, thickness: thickness ?? member.frame.thickness };
-  return { ...member, solid: here, body: box, frame, slanting: thickness === null };
+  return { ...member, solid: here, body: box, frame, slanting: thickness === null, askew: !even };
 }
 
 /** The stretches of a contact through its middle, along its two directions: where rows of fasteners may lie. Null for a mere point. */

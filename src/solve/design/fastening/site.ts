@@ -15,8 +15,10 @@ export interface Member {
   /** How it lies in the room; null: square to it. */
   readonly placement: Placement | null;
   readonly softwood: boolean;
-  /** Its faces lie at an angle to the coordinates that it is told in. */
+  /** Its broad faces lie at an angle to the coordinates that it is told in. */
   readonly slanting?: boolean;
+  /** Some of its faces do: what lies ahead of a screw may slope away from it. */
+  readonly askew?: boolean;
 }
 
 export interface FasteningContext {
