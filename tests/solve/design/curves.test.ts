@@ -4,7 +4,7 @@ import { realEdges, volume } from "../../../src/geometry/index.ts";
 import type { Part } from "../../../src/solve/design.ts";
 import { TOLERANCE, UNITS_PER_INCH, UNITS_PER_MM } from "../../../src/units/index.ts";
 import { toNumber } from "../../../src/units/rational.ts";
-import { solveText } from "../../examples/compiled.ts";
+import { auditOf, solveText } from "../../examples/compiled.ts";
 import { designOf, soundDesign } from "./plan.ts";
 
 const plan = (shape: string): string => `plan: 1
@@ -115,11 +115,12 @@ describe("curves that do not fit are told", () => {
 
 describe("holes and curves", () => {
   const bench = readFileSync(new URL("plans/hall-bench.yaml", import.meta.url), "utf8");
-  const rulesAt = (radius: string): readonly string[] =>
-    solveText(bench.replace("radius: 1 1/2 }", `radius: ${radius} }`)).findings.map(({ rule }) => rule);
+  const at = (radius: string): string => bench.replace("radius: 1 1/2 }", `radius: ${radius} }`);
   it("a screw that a rounded corner would lay bare is told", () => {
-    // 2 3/8 and 2 in from the edges it is 8.22 from the middle of a corner of radius 8, and 6.81 from that of radius 7.
-    expect(rulesAt("8")).toContain("hole-runs-into-cut");
-    expect(rulesAt("6")).toEqual([]);
+    expect(solveText(at("11")).findings.map(({ rule }) => rule)).toContain("hole-runs-into-cut");
+  });
+  it.each(["5", "8"])("with corners of %s what compiles keeps its promises", (radius) => {
+    const { build } = solveText(at(radius));
+    expect(build && auditOf(at(radius), build)).toEqual([]);
   });
 });
