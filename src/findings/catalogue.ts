@@ -21,6 +21,7 @@ import { commaInBraces } from "./rules/comma-in-braces.ts";
 import { controlCharacter } from "./rules/control-character.ts";
 import { countNotWhole } from "./rules/count-not-whole.ts";
 import { crossDowelNeedsRoom } from "./rules/cross-dowel-needs-room.ts";
+import { curveDoesNotFit } from "./rules/curve-does-not-fit.ts";
 import { cutterDoesNotExist } from "./rules/cutter-does-not-exist.ts";
 import { dashBeforeMeasure } from "./rules/dash-before-measure.ts";
 import { decimalComma } from "./rules/decimal-comma.ts";
@@ -46,6 +47,7 @@ import { hyphenReadAsMeasure } from "./rules/hyphen-read-as-measure.ts";
 import { includeNotFound } from "./rules/include-not-found.ts";
 import { indentation } from "./rules/indentation.ts";
 import { jointDoesNotTouch } from "./rules/joint-does-not-touch.ts";
+import { jointWantsSquare } from "./rules/joint-wants-square.ts";
 import { jointWithItself } from "./rules/joint-with-itself.ts";
 import { keyNotText } from "./rules/key-not-text.ts";
 import { kindsDoNotMix } from "./rules/kinds-do-not-mix.ts";
@@ -74,6 +76,7 @@ import { movementHoleTooSmall } from "./rules/movement-hole-too-small.ts";
 import { needsQuotes } from "./rules/needs-quotes.ts";
 import { nestedTooDeep } from "./rules/nested-too-deep.ts";
 import { noPieceToMeasure } from "./rules/no-piece-to-measure.ts";
+import { noPlaneToEndOn } from "./rules/no-plane-to-end-on.ts";
 import { noPossibleOrder } from "./rules/no-possible-order.ts";
 import { noRoom } from "./rules/no-room.ts";
 import { nobodySellsThatThickness } from "./rules/nobody-sells-that-thickness.ts";
@@ -127,6 +130,7 @@ import { textWithColon } from "./rules/text-with-colon.ts";
 import { thickerThanItsStock } from "./rules/thicker-than-its-stock.ts";
 import { tooManyFasteners } from "./rules/too-many-fasteners.ts";
 import { tooMuch } from "./rules/too-much.ts";
+import { turnEdge } from "./rules/turn-edge.ts";
 import { unknownAnchor } from "./rules/unknown-anchor.ts";
 import { unknownAssembly } from "./rules/unknown-assembly.ts";
 import { unknownFunction } from "./rules/unknown-function.ts";
@@ -173,6 +177,7 @@ export const catalogue: readonly Rule<never>[] = [
   controlCharacter,
   countNotWhole,
   crossDowelNeedsRoom,
+  curveDoesNotFit,
   cutterDoesNotExist,
   dashBeforeMeasure,
   decimalComma,
@@ -198,6 +203,7 @@ export const catalogue: readonly Rule<never>[] = [
   includeNotFound,
   indentation,
   jointDoesNotTouch,
+  jointWantsSquare,
   jointWithItself,
   keyNotText,
   kindsDoNotMix,
@@ -226,6 +232,7 @@ export const catalogue: readonly Rule<never>[] = [
   needsQuotes,
   nestedTooDeep,
   noPieceToMeasure,
+  noPlaneToEndOn,
   noPossibleOrder,
   noRoom,
   nobodySellsThatThickness,
@@ -279,6 +286,7 @@ export const catalogue: readonly Rule<never>[] = [
   thickerThanItsStock,
   tooManyFasteners,
   tooMuch,
+  turnEdge,
   unknownAnchor,
   unknownAssembly,
   unknownFunction,

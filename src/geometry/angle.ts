@@ -18,3 +18,12 @@ function series(x: number, o: 0 | 1): number {
   for (let i = 19; i > 0; i -= 2) sum = 1 - (x * x * sum) / ((i + o) * (i + 1 + o));
   return sum;
 }
+
+/** The angle, 0 to a quarter turn, whose tangent is x ≥ 0, in radians: halved until the series converges at once. */
+export function arcTangent(x: number): number {
+  if (x > 1) return Math.PI / 2 - arcTangent(1 / x);
+  if (x > 0.1) return 2 * arcTangent(x / (1 + Math.sqrt(1 + x * x)));
+  let sum = 0;
+  for (let i = 19; i > 0; i -= 2) sum = 1 / i - x * x * sum;
+  return x * sum;
+}

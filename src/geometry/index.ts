@@ -1,4 +1,4 @@
-export { circlePoint } from "./angle.ts";
+export { arcTangent, circlePoint } from "./angle.ts";
 export { exactBounds } from "./bounds.ts";
 export { congruence, type Mark, type Shape } from "./congruence.ts";
 export { contact } from "./contact.ts";
@@ -15,6 +15,20 @@ export {
   split,
   volume6,
 } from "./piece.ts";
+export {
+  aboutPoint,
+  compose,
+  inverse,
+  mirroredPlacement,
+  type Placement,
+  placed,
+  placedPlane,
+  placedSolid,
+  turnAbout,
+  turned,
+  turnedVec,
+  turnInto,
+} from "./placement.ts";
 export {
   axisPlane,
   boxPlanes,

@@ -55,6 +55,8 @@ export interface Piece {
 /** A partition into convex pieces. The seams between them are neither edges nor faces of the solid. */
 export interface Solid {
   readonly pieces: readonly Piece[];
+  /** Planes of flats that stand for curves, both sides of each: an edge between two of them is seen only as an outline. */
+  readonly smooth?: ReadonlySet<Plane>;
   readonly low: Vec;
   readonly high: Vec;
 }
@@ -63,6 +65,8 @@ export interface Solid {
 export interface Edge {
   readonly from: Vec;
   readonly to: Vec;
+  /** Between two flats of a curve: their outward normals. It is a line only where one of them is seen and the other is not. */
+  readonly smooth?: readonly [Vec, Vec];
 }
 
 /** Where two solids touch face to face. */

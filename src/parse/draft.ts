@@ -185,6 +185,12 @@ export interface PartDraft {
   readonly placing: readonly PlaceDraft[];
   readonly repeat?: RepeatDraft;
   readonly shapes: readonly ShapeDraft[];
+  /** Turned after it has been placed square to the room, one turn after another. */
+  readonly turn?: readonly TurnDraft[];
+  /** Laid along the line between two points. */
+  readonly line?: { readonly from: PointDraft; readonly to: PointDraft; readonly at: Span };
+  /** Cut off, or made long enough to end, on the planes of these faces. */
+  readonly endsOn?: readonly PlaneDraft[];
   /** The printed name. */
   readonly called?: Located<string>;
   readonly goodFace?: Located<string>;
@@ -226,6 +232,24 @@ export interface RoughDraft {
   readonly parts: MoreDraft;
   readonly legs: MoreDraft;
   readonly slabs: MoreDraft & { readonly eachBoardWider?: Formula };
+}
+
+/** Right-handed about a direction of the piece, through the middle of an edge, or of the part where none is named. */
+export interface TurnDraft {
+  readonly at: Span;
+  readonly about: Located<Axis>;
+  readonly by: Formula;
+  readonly edge?: EdgeDraft;
+}
+
+/** `part.face`: its centre; `part.edge`: its middle; `part.edge.end`: a corner. */
+export type PointDraft =
+  | { readonly kind: "named"; readonly of: Reference; readonly faces: readonly Face[]; readonly at: Span }
+  | { readonly kind: "place"; readonly place: readonly [Formula, Formula, Formula]; readonly at: Span };
+
+/** `post.left taper`: the tapered face of a part instead of the plane that it had before. `floor` is the bottom of the outside. */
+export interface PlaneDraft extends FaceReference {
+  readonly tapered: boolean;
 }
 
 /** One statement about where a part is or how big. `key` is the source key that said it, `at` its place. */
@@ -309,6 +333,42 @@ export type ShapeDraft = { readonly at: Span } & (
       readonly deep?: Formula;
       readonly counterbore?: { readonly diameter: Formula; readonly deep: Formula };
     }
+  /** A circular arc cut out of the edge that face `in` is, right through the part: `deep` in its middle, as wide as the face unless said. */
+  | {
+      readonly shape: "arch";
+      readonly in: Face;
+      readonly deep: Formula;
+      readonly from?: Formula;
+      readonly to?: Formula;
+    }
+  /** A quarter circle along an edge. */
+  | { readonly shape: "round-over"; readonly along: EdgeDraft; readonly radius: Formula }
+  /** Corners of a panel, each named by the two faces that meet there. */
+  | { readonly shape: "corner radius"; readonly corners: readonly EdgeDraft[]; readonly radius: Formula }
+  /** Right through from face `in`; centred in each direction in which no face is given. */
+  | {
+      readonly shape: "cut-out";
+      readonly in: Face;
+      readonly wide: Formula;
+      readonly high: Formula;
+      /** From a face to the nearer side of the opening. */
+      readonly placed: readonly { readonly from: Face; readonly distance: Formula }[];
+      readonly radius?: Formula;
+    }
+  /** A long hole with round ends, from end to end `from` – `to`; its nearer side lies `inFrom` from face `near`. */
+  | {
+      readonly shape: "slot";
+      readonly in: Face;
+      readonly near: Face;
+      readonly inFrom: Formula;
+      readonly wide: Formula;
+      /** Absent: right through. */
+      readonly deep?: Formula;
+      readonly from: Formula;
+      readonly to: Formula;
+    }
+  /** All edges of the broad face that is seen, or all long edges of a square part. */
+  | { readonly shape: "edges"; readonly how: "chamfer" | "round-over"; readonly by: Formula }
 );
 
 export type Method =

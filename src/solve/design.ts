@@ -3,7 +3,7 @@
  * x runs across (left to right), y deep (front to back), z up. All lengths are exact, in units of 1/16 µm.
  */
 import type { Span } from "../findings/span.ts";
-import type { Contact, Solid } from "../geometry/index.ts";
+import type { Contact, Placement, Solid } from "../geometry/index.ts";
 import type { Axis, Face, LoadDraft, Method, Units } from "../parse/draft.ts";
 import type { Length } from "../units/length.ts";
 
@@ -172,6 +172,7 @@ export interface Part {
   readonly thickness: Length;
   readonly width: Length;
   readonly length: Length;
+  /** Where it stands in the finished piece, as are its features and holes. */
   readonly solid: Solid;
   readonly features: readonly Feature[];
   /** Holes that the maker drew as shapes. */
@@ -180,6 +181,15 @@ export interface Part {
   readonly carries?: Load;
   /** Absent: one piece of wood, cut from the list. */
   readonly making?: Making;
+  /** Of a part that is not square to the room only. Its body, blank and axes are those before it was turned. */
+  readonly turned?: Turned;
+}
+
+/** How a turned part lies in the room, and its solid and features as they were made, in the coordinates of its body. */
+export interface Turned {
+  readonly placement: Placement;
+  readonly solid: Solid;
+  readonly features: readonly Feature[];
 }
 
 /** What a part is made from and how it comes to its size. */
@@ -206,7 +216,7 @@ export interface Band {
 }
 
 export type Point = readonly [Length, Length, Length];
-/** A direction along an axis of the piece: one of ±x, ±y, ±z. */
+/** A unit vector, one of ±x, ±y, ±z but in parts that are turned. */
 export type Direction = readonly [number, number, number];
 
 /**
@@ -227,7 +237,7 @@ export type BoxKind =
   | "tenon"
   | "tongue"
   | "haunch";
-export type PlaneKind = "taper" | "chamfer" | "bevel" | "mitre";
+export type PlaneKind = "taper" | "chamfer" | "bevel" | "mitre" | "angled end";
 
 /** A cut (or a tenon, which cuts nothing), in the coordinates of the finished piece. */
 export type Feature =
@@ -248,12 +258,26 @@ export type Feature =
       readonly lean?: Length;
     }
   | {
+      /** As above, with a curve in that box: an arch's size is [width, thickness, rise]; a slot has half circles at its ends. */
+      readonly kind: CurvedKind;
+      readonly for: null;
+      readonly origin: Point;
+      readonly along: Direction;
+      readonly across: Direction;
+      readonly size: readonly [Length, Length, Length];
+      readonly into: Direction;
+      /** Of the true curve; the solid has flats within 0.05 mm of it, and never less wood. Zero: square corners. */
+      readonly radius: Length;
+    }
+  | {
       readonly kind: PlaneKind;
       readonly for: string | null;
       /** A point of the cutting plane and its outward normal, in lowest whole numbers. */
       readonly origin: Point;
       readonly normal: Direction;
     };
+
+export type CurvedKind = "arch" | "round-over" | "rounded corner" | "cut-out" | "slot";
 
 export interface Joint {
   readonly id: string;

@@ -36,12 +36,22 @@ const WAYS: readonly V3[] = [
   [0, 0, -1],
 ];
 const square = WAYS.flatMap((x) => WAYS.filter((y) => dot(x, y) === 0).map((y) => [x, y, cross(x, y)] as const));
-/** The 24 turns that keep the axes, and the 24 that also swap left and right. */
+/** The 24 turns that keep the directions of the board, and the 24 that also swap left and right. */
 const TURNS: readonly Turn[] = square;
 const MIRRORS: readonly Turn[] = square.map(([x, y, z]) => [x, y, [-z[0], -z[1], -z[2]]]);
 
+/** The turn of one board's directions into the other's, as the parts lie in the room. */
+function inRoom(turn: Turn, from: Part, to: Part): Turn {
+  const frame = ({ axes }: Part): Turn => [axes.length, axes.width, cross(axes.length, axes.width)];
+  const [own, theirs] = [frame(from), frame(to)];
+  return [0, 1, 2].map((i) =>
+    apply(theirs, apply(turn, own.map((direction) => direction[i] ?? 0) as unknown as V3)),
+  ) as unknown as Turn;
+}
+
 /** Whether the turn, with a shift, lays one part on the other: wood on wood, grain along grain, bored hole on bored hole. */
-function carries(model: Model, turn: Turn, from: Part, to: Part): boolean {
+function carries(model: Model, boardTurn: Turn, from: Part, to: Part): boolean {
+  const turn = inRoom(boardTurn, from, to);
   const target = model.solid(to.id);
   const [low, high] = bounds(target);
   const raw = model.solid(from.id).map((piece) => mapped(piece, (p) => apply(turn, p)));
@@ -75,10 +85,12 @@ function sameHoles(model: Model, turn: Turn, place: (p: V3) => V3, from: Part, t
 /** A plain hole right through is the same from either side. */
 function sameHole(a: Hole, b: Hole): boolean {
   const [along, between] = [dot(a.direction, b.direction), minus(a.at, b.at)];
+  // Directions are printed to a millionth.
+  const sameWay = size(cross(a.direction, b.direction)) <= 1e-5;
   const plain = a.through && b.through && a.stages.length === 1;
   const placed = plain
-    ? Math.abs(along) > 1 - 1e-9 && size(cross(between, b.direction)) <= 2 * TOLERANCE
-    : along > 1 - 1e-9 && size(between) <= 2 * TOLERANCE;
+    ? sameWay && size(cross(between, b.direction)) <= 2 * TOLERANCE
+    : sameWay && along > 0 && size(between) <= 2 * TOLERANCE;
   const deep = (i: number) => plain || near(a.stages[i]?.depth ?? 0, b.stages[i]?.depth ?? 0);
   const sized = a.stages.every((stage, i) => near(stage.diameter, b.stages[i]?.diameter ?? 0) && deep(i));
   return placed && a.stages.length === b.stages.length && sized;

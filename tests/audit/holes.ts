@@ -33,7 +33,7 @@ export function* holes(model: Model): Violations {
       if (!allowed && meet(bores.get(a) ?? [], bores.get(b) ?? []))
         yield violation("holes do not meet", part.id, `the holes for ${a.for} and ${b.for} meet`);
     }
-    const cut = part.features.filter(isBox).filter((feature) => !STANDING.includes(feature.kind));
+    const cut = part.features.filter(isBox).filter(({ kind }) => !OPEN.includes(kind) && !STANDING.includes(kind));
     for (const feature of cut)
       for (const hole of mine) {
         const own = feature.for !== null && model.jointOf.get(hole.for ?? "")?.id === feature.for;
@@ -73,9 +73,26 @@ function mayMeet(a: Cylinder, b: Cylinder): boolean {
   return Math.hypot(...plus(middle(a), times(middle(b), -1))) < reach(a) + reach(b);
 }
 
-/** The wood that a feature takes away. */
-export function roomOf({ origin, along: u, across: v, into: w, size }: BoxFeature): Convex {
+/** Tenons take no wood, and rounded edges and corners are no walls that a hole could run into. */
+const OPEN = ["tenon", "round-over", "rounded corner"];
+
+/** The wood that a feature takes away, a slot with square ends. */
+export function roomOf({ kind, origin, along: u, across: v, into: w, size, radius = 0 }: BoxFeature): Convex {
   const place = (p: V3): V3 => plus(origin, plus(plus(times(u, p[0]), times(v, p[1])), times(w, p[2])));
   const mirrored = dot(cross(u, v), w) < 0;
-  return fromRings(boxRings(ZERO, size).map((ring) => (mirrored ? [...ring].reverse() : ring).map(place)));
+  const rings = kind === "arch" ? archRings(size, radius) : boxRings(ZERO, size);
+  return fromRings(rings.map((ring) => (mirrored ? [...ring].reverse() : ring).map(place)));
+}
+
+/** A piece of a cylinder over its chord, as a prism with its corners on the arc. */
+function archRings([width, thick, rise]: V3, radius: number): V3[][] {
+  const half = Math.asin(Math.min(1, width / (2 * radius)));
+  const arc = Array.from({ length: 33 }, (_, i) => half * (1 - i / 16));
+  const side = (y: number) =>
+    arc.map((t): V3 => [width / 2 + radius * Math.sin(t), y, rise - radius + radius * Math.cos(t)]);
+  const [front, back] = [side(0), side(thick)];
+  const next = <T>(list: readonly T[], i: number) => list[(i + 1) % list.length] as T;
+  // From right to left over the top, seen from the front: to the left of it is the wood that is taken.
+  const sides = front.map((p, i): V3[] => [p, back[i] as V3, next(back, i), next(front, i)]);
+  return [front, back.toReversed(), ...sides];
 }

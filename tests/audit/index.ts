@@ -5,6 +5,7 @@
 import { bodies } from "./bodies.ts";
 import { congruence } from "./congruence.ts";
 import { counts } from "./counts.ts";
+import { curves } from "./curves.ts";
 import { driving } from "./driving.ts";
 import { fits } from "./fits.ts";
 import { form } from "./form.ts";
@@ -45,6 +46,7 @@ export function audit(record: BuildRecord): Violation[] {
     making,
     masses,
     congruence,
+    curves,
     bodies,
     travel,
     sequence,

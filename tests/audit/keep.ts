@@ -2,10 +2,10 @@
 import type { Convex } from "./convex.ts";
 import type { Cylinder } from "./cylinder.ts";
 import { stagesOf } from "./holes.ts";
-import { bounds, type Model, near } from "./model.ts";
+import { type Model, near } from "./model.ts";
 import { TOLERANCE } from "./overlap.ts";
 import type { Hole, Part } from "./record.ts";
-import { AXES, dot, minus, type V3 } from "./vector.ts";
+import { dot, type V3 } from "./vector.ts";
 import { type Violations, violation } from "./violation.ts";
 
 interface Side {
@@ -38,10 +38,13 @@ function outerSides(pieces: readonly Convex[]): Side[] {
 function lengthways({ record, solid }: Model, part: Part): readonly V3[] {
   const blank = record.blanks.find((b) => b.part === part.id);
   if (part.grain !== null && blank?.grain === "length") return [part.grain];
-  const [low, high] = bounds(solid(part.id));
-  const extent = minus(high, low);
-  const fitting = AXES.filter((axis) => near(dot(extent, axis), part.length, record.precision + TOLERANCE));
-  return fitting.length > 0 ? fitting : AXES;
+  const { thickness, width, length } = part.axes;
+  const points = solid(part.id).flatMap((body) => body.points);
+  const extent = (axis: V3) =>
+    Math.max(...points.map((p) => dot(p, axis))) - Math.min(...points.map((p) => dot(p, axis)));
+  const own = [thickness, width, length];
+  const fitting = own.filter((axis) => near(extent(axis), part.length, record.precision + TOLERANCE));
+  return fitting.length > 0 ? fitting : own;
 }
 
 function measured(hole: Hole, outer: readonly Side[], length: V3, pieces: readonly Convex[]) {

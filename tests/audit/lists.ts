@@ -1,7 +1,7 @@
 /** Promise 2: every part is on one line of the cut list, comes from blanks that are laid out, and is joined to the rest. */
-import { bounds, count, type Model, near } from "./model.ts";
+import { count, type Model, near } from "./model.ts";
 import type { CutLine, Part } from "./record.ts";
-import { minus } from "./vector.ts";
+import { dot, type V3 } from "./vector.ts";
 import { type Violations, violation } from "./violation.ts";
 
 const SIZES = ["thickness", "width", "length"] as const;
@@ -35,13 +35,24 @@ function* sameSizes(part: Part, line: CutLine): Violations {
     );
 }
 
-/** The solid lies in a box of the printed sizes, whichever way it stands, to one step of precision. */
+/** The solid lies in a box of the printed sizes along the directions of its board, to one step of precision. */
 function* fitsItsSizes(model: Model, part: Part): Violations {
-  const [low, high] = bounds(model.solid(part.id));
-  const extents = [...minus(high, low)].sort((a, b) => a - b);
-  const sizes = SIZES.map((name) => part[name]).sort((a, b) => a - b);
-  if (extents.some((extent, i) => extent > (sizes[i] ?? 0) + model.record.precision + 0.01))
-    yield violation("solid fits its sizes", part.id, `measures ${extents.join(" × ")}, printed ${sizes.join(" × ")}`);
+  const points = model.solid(part.id).flatMap((body) => body.points);
+  const { axes } = part;
+  const askew = SIZES.some((a) => SIZES.some((b) => !near(dot(axes[a], axes[b]), a === b ? 1 : 0, 1e-5)));
+  if (askew || (part.grain !== null && SIZES.every((name) => Math.abs(dot(axes[name], part.grain as V3)) < 1 - 1e-5)))
+    yield violation(
+      "solid fits its sizes",
+      part.id,
+      "the directions of its board are not square, or not along its grain",
+    );
+  const extents = SIZES.map((name) => {
+    const along = points.map((p) => dot(p, axes[name]));
+    return Math.max(...along) - Math.min(...along);
+  });
+  const large = SIZES.filter((name, i) => (extents[i] ?? 0) > part[name] + model.record.precision + 0.01);
+  if (large.length > 0)
+    yield violation("solid fits its sizes", part.id, `measures ${extents.join(" × ")}: too much for its ${large}`);
 }
 
 function* blanks({ record, parts }: Model): Violations {

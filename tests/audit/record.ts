@@ -13,8 +13,10 @@ export interface BoxFeature {
   across: V3;
   into: V3;
   size: V3;
-  lean: number;
-  inPlace: boolean;
+  lean?: number;
+  inPlace?: boolean;
+  /** Of a curve in that box. */
+  radius?: number;
 }
 export interface PlaneFeature {
   kind: string;
@@ -31,6 +33,8 @@ export interface Part {
   stock: string;
   species: string | null;
   grain: V3 | null;
+  /** Where the board's directions lie in the room. */
+  axes: { thickness: V3; width: V3; length: V3 };
   thickness: number;
   width: number;
   length: number;

@@ -1,5 +1,5 @@
 import { expect, test } from "vitest";
-import { circlePoint } from "../../src/geometry/index.ts";
+import { arcTangent, circlePoint } from "../../src/geometry/index.ts";
 
 test("points on the circle agree with the library functions", () => {
   // The library is given 2πk/n rounded, up to 4π: that alone is off by up to 2e-15.
@@ -22,4 +22,9 @@ test("quarter turns are exact, and a turn of 30° to the last digit", () => {
   ]);
   expect(circlePoint(1, 12)[1]).toBeCloseTo(0.5, 15);
   expect(circlePoint(1, 8)[0]).toBeCloseTo(Math.SQRT1_2, 15);
+});
+
+test("the arc tangent is that of the machine to 1e-15", () => {
+  for (const x of [0, 1e-9, 0.05, 0.1, 0.3, 0.999, 1, 1.001, 7, 1e9])
+    expect(arcTangent(x)).toBeCloseTo(Math.atan(x), 14);
 });

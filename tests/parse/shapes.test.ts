@@ -83,7 +83,7 @@ describe("shapes", () => {
     ["hole: { in: top, from left: 2, from bottom: 2, diameter: 1 }", "missing-key"],
     ["taper: { faces: inside, at: bottom, to: 1, over: 2 }", "unknown-word"],
     ["tenon: 3", "wrong-value"],
-    ["round-over: 1/8", "not-in-this-version"],
+    ["round-over: 1/8", "wrong-value"],
   ])("%s is told: %s", (lines, rule) => {
     expect(rulesOf(planWith({ piece: `shelf:\n  made of: pine\n  ${lines}` }))).toEqual([rule]);
   });

@@ -32,7 +32,9 @@ export function realEdges(solid: Solid): readonly Edge[] {
       const middle = (a + b) / 2;
       const here = meeting.filter((m) => m.run[0] < middle && middle < m.run[1]);
       const faces = facesAround(here, minus(to, from));
-      if (faces) lines.add(faces, between(from, to, a), between(from, to, b));
+      if (!faces) continue;
+      const smooth = faces.every((face) => solid.smooth?.has(face)) ? outwards(faces, here) : undefined;
+      lines.add(faces, between(from, to, a), between(from, to, b), smooth);
     }
   }
   const edges = lines.edges();
@@ -119,14 +121,27 @@ function facesAround(here: readonly Meeting[], along: Vec): readonly [Plane, Pla
   return first && second ? [first, second] : null;
 }
 
+/** The outward normals of two faces, as the pieces that have them say. */
+const outwards = (faces: readonly [Plane, Plane], here: readonly Meeting[]): readonly [Vec, Vec] => {
+  const [p, q] = faces.map((face) => here.flatMap(({ on }) => on).find((plane) => canonical(plane) === face) ?? face);
+  return [normal(p ?? faces[0]), normal(q ?? faces[1])];
+};
+
+interface Line {
+  readonly origin: Vec;
+  readonly along: Vec;
+  readonly runs: Interval[];
+  readonly smooth: readonly [Vec, Vec] | undefined;
+}
+
 /** Collects stretches by the two planes that meet in them, so that collinear ones join without comparing directions. */
 class Lines {
-  private readonly found = new Map<Plane, Map<Plane, { origin: Vec; along: Vec; runs: Interval[] }>>();
+  private readonly found = new Map<Plane, Map<Plane, Line>>();
 
-  add([p, q]: readonly [Plane, Plane], from: Vec, to: Vec): void {
-    const others = this.found.get(p) ?? new Map<Plane, { origin: Vec; along: Vec; runs: Interval[] }>();
+  add([p, q]: readonly [Plane, Plane], from: Vec, to: Vec, smooth: Line["smooth"]): void {
+    const others = this.found.get(p) ?? new Map<Plane, Line>();
     this.found.set(p, others);
-    const line = others.get(q) ?? { origin: from, along: minus(to, from), runs: [] };
+    const line = others.get(q) ?? { origin: from, along: minus(to, from), runs: [], smooth };
     others.set(q, line);
     const axis = dominant(line.along);
     line.runs.push([Math.min(from[axis], to[axis]), Math.max(from[axis], to[axis])]);
@@ -135,13 +150,14 @@ class Lines {
   edges(): Edge[] {
     const out: Edge[] = [];
     for (const others of this.found.values())
-      for (const { origin, along, runs } of others.values()) {
+      for (const { origin, along, runs, smooth } of others.values()) {
         const axis = dominant(along);
         const at = (x: number): Vec =>
           [0, 1, 2].map((i) =>
             i === axis ? x : (origin[i] ?? 0) + ((x - origin[axis]) / along[axis]) * (along[i] ?? 0),
           ) as unknown as Vec;
-        for (const [low, high] of merge(runs, ROUNDING)) out.push({ from: at(low), to: at(high) });
+        for (const [low, high] of merge(runs, ROUNDING))
+          out.push({ from: at(low), to: at(high), ...(smooth && { smooth }) });
       }
     return out.sort(compareEdges);
   }

@@ -1,5 +1,5 @@
 import type { PictureItem, Point2, Vec } from "../types.ts";
-import { plus } from "../vec.ts";
+import { dot, plus } from "../vec.ts";
 import { drawnOnce, type Run } from "./coincident.ts";
 import { realEdges } from "./edges.ts";
 import { type Placed, Stage, shiftOf, stretch } from "./stage.ts";
@@ -30,6 +30,7 @@ export function hiddenLines(
   items.forEach((item, index) => {
     const shift = shiftOf(item);
     for (const edge of realEdges(item.solid)) {
+      if (edge.smooth && dot(edge.smooth[0], view.towards) * dot(edge.smooth[1], view.towards) > 0) continue;
       const [p, q]: [Vec, Vec] = [plus(edge.from, shift), plus(edge.to, shift)];
       const [a, b] = stretch(view, p, q, [0, 1]);
       if (Math.abs(a[0] - b[0]) + Math.abs(a[1] - b[1]) <= near) continue; // seen end on

@@ -7,7 +7,7 @@ import { may, need, settings } from "../kinds/settings.ts";
 import { formula } from "../kinds/simple.ts";
 
 /** A depth, or right through. */
-const depth: Kind<Formula | "through"> = {
+export const depth: Kind<Formula | "through"> = {
   words: "a measure, or `through`",
   json: { anyOf: [formula.json, { const: "through" }] },
   read: (node, where) =>

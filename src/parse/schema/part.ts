@@ -1,11 +1,12 @@
 import type { Face, PartDraft, RepeatDraft, ShapeDraft } from "../draft.ts";
-import type { Kind } from "../kinds/kind.ts";
+import type { Kind, Where } from "../kinds/kind.ts";
 import { axis, pair, reference } from "../kinds/places.ts";
 import { may, type Settings, settings } from "../kinds/settings.ts";
 import { formula, text, word } from "../kinds/simple.ts";
 import { making } from "./making.ts";
 import { placesOf, placing } from "./placing.ts";
 import { shapes } from "./shapes.ts";
+import { slant, slantOf } from "./slant.ts";
 import { carries } from "./use.ts";
 
 const sides: Kind<Face> = word(["left", "right", "front", "back"]);
@@ -23,6 +24,7 @@ const keys = {
     word(["down", "up", "nearest"]),
     "Which way its size goes to the next mark: down, or to the nearest where it is said outright, if nothing is said.",
   ),
+  ...slant,
   count: may(formula, "How many of it there are, in a row."),
   spread: may(pair, "What the row lies between: deep between front-rail and back-rail."),
   gaps: may(word(["inside", "both ends"]), "Where the equal gaps are: between the parts, or also at both ends."),
@@ -35,16 +37,18 @@ const keys = {
 };
 
 /** What the language can say of a part, and this version does not read. */
-const later = [
-  ...["turn", "ends on", "round-over", "cut-out", "corner radius", "arch", "slot", "in from each end"],
-  ...["when", "finish", "note", "from", "to", "join"],
-];
+const later = [...["in from each end", "when", "finish", "note", "join"]];
 
 export const part = settings("a part", keys, later);
 export type PartSettings = Settings<typeof keys>;
 
 /** A part without `made of` has to take it over from another. */
-export function partDraft({ said }: PartSettings, path: readonly string[], name: PartDraft["at"]): PartDraft {
+export function partDraft(
+  { said }: PartSettings,
+  path: readonly string[],
+  name: PartDraft["at"],
+  where: Where,
+): PartDraft {
   const { as, facing, grain, called, like, about } = said;
   const repeat = repeatDraft(said);
   return {
@@ -62,6 +66,7 @@ export function partDraft({ said }: PartSettings, path: readonly string[], name:
     placing: placesOf(said),
     ...(repeat && { repeat }),
     shapes: shapesOf(said),
+    ...slantOf(said, where),
     ...(called && { called }),
     ...(said.carries && { carries: said.carries }),
     ...makingOf(said),

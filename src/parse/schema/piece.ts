@@ -70,7 +70,7 @@ function readEntry(entry: Entry, above: readonly string[], count: { parts: numbe
   if (read === undefined) return NOTHING;
   if (!isSure(value) && !isNearlySure(value))
     tell(here, key, missingKey(key.at, { what: `\`${key.text}\``, key: "made of" }));
-  return { nodes: [partDraft(read, path, key.at)], joints: [] };
+  return { nodes: [partDraft(read, path, key.at, here)], joints: [] };
 }
 
 function readGroup(

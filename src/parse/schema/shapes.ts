@@ -4,6 +4,7 @@ import type { Kind } from "../kinds/kind.ts";
 import { edge, face, faces } from "../kinds/places.ts";
 import { may, need, settings } from "../kinds/settings.ts";
 import { formula } from "../kinds/simple.ts";
+import { curves } from "./curves.ts";
 import { hole } from "./hole.ts";
 
 const taper = made(
@@ -96,4 +97,5 @@ export const shapes = {
   mortise: may(oneOrList(channel("mortise")), "A pocket that a tenon goes into.", "mortice"),
   tenon: may(oneOrList(tenon), "A tongue standing out of an end."),
   hole: may(oneOrList(hole), "A round hole."),
+  ...curves,
 };

@@ -14,6 +14,7 @@ import { createDirectory, type Directory } from "./expand/directory.ts";
 import type { Entry } from "./expand/entry.ts";
 import { expand } from "./expand/expand.ts";
 import { cutJoints } from "./joinery/join.ts";
+import { slantingOn } from "./joinery/slanting.ts";
 import { Bench } from "./joinery/work.ts";
 import { finishJoints } from "./joints.ts";
 import { judge, vanished } from "./judge.ts";
@@ -114,6 +115,8 @@ function solve(draft: Draft): Outcome<Design> {
     places,
     outside,
     measure: (entry: Entry, formula: Formula) => evaluateLength(formula, names.scope(entry)),
+    report,
+    print,
   };
   const wood = expansion.entries.filter((entry) => !entry.draft.space);
   const pieces = wood.flatMap((entry) => shapedPiece(entry, context) ?? []);
@@ -124,6 +127,7 @@ function solve(draft: Draft): Outcome<Design> {
     bodyOf,
     // A part that was rounded takes with it what lies against it: the gap may show between others.
     leftOver: (_, axis) => wood.map((entry) => places.leftOver(entry, axis)).reduce(max, ZERO),
+    slanting: slantingOn(bench),
     report,
     print,
   });
@@ -152,7 +156,8 @@ function solve(draft: Draft): Outcome<Design> {
       const piece = bench.piece(id);
       const wood = stock.get(part.stock);
       const { solid, body, features } = part;
-      return { id, solid, body, features, frame: piece.frame, softwood: wood?.softwood ?? true };
+      const { frame, placement } = piece;
+      return { id, solid, body, features, frame, placement, softwood: wood?.softwood ?? true };
     },
   });
   const result: Design = {

@@ -2,21 +2,23 @@ import type { Finding } from "../../findings/finding.ts";
 import { headNotInJoint } from "../../findings/rules/head-not-in-joint.ts";
 import { jointDoesNotTouch } from "../../findings/rules/joint-does-not-touch.ts";
 import { partsOverlap } from "../../findings/rules/parts-overlap.ts";
-import { distance, overlapDepth } from "../../geometry/index.ts";
+import { distance, inverse, overlapDepth, placed } from "../../geometry/index.ts";
 import type { JointDraft } from "../../parse/draft.ts";
 import { type Length, TOLERANCE } from "../../units/length.ts";
-import { max, rational } from "../../units/rational.ts";
-import type { Box, Joint, Part } from "../design.ts";
+import { max, rational, toNumber } from "../../units/rational.ts";
+import type { Arrangement, Box, Joint, Part, Point } from "../design.ts";
 import type { Directory } from "./expand/directory.ts";
-import { fasten, openSiteOf, siteOf } from "./fastening/fasten.ts";
+import { fasten, openSiteOf } from "./fastening/fasten.ts";
 import { held } from "./fastening/held.ts";
-import { fasteningOf } from "./fastening/methods.ts";
+import { type FasteningMethod, fasteningOf } from "./fastening/methods.ts";
 import { moverOf, stillOf } from "./fastening/movement.ts";
-import type { FasteningContext, Member } from "./fastening/site.ts";
+import type { FasteningContext, Member, Site } from "./fastening/site.ts";
+import { siteOf } from "./fastening/site-of.ts";
 import { memberAtHome, pulledBack, pushHome } from "./home.ts";
 import { CRAFTS } from "./joinery/crafts.ts";
 import type { Jointed } from "./joinery/work.ts";
 import { common } from "./space.ts";
+import { placedArrangement } from "./turning.ts";
 
 export interface JointsContext extends FasteningContext {
   readonly directory: Directory;
@@ -64,13 +66,15 @@ function finishJoint(
   const headed = headOf(joining, usual.id, context);
   if (!headed) return null;
   const [head, hold] = headed === first.id ? [first, second] : [second, first];
-  const site = method?.rests
-    ? openSiteOf(id, draft, head, hold)
-    : method && siteOf(id, draft, head, hold, contacts, head === first);
-  const still = site && method?.moves ? stillOf(draft, hold, site.axis, areas(), context) : null;
+  const found =
+    method &&
+    (method.rests ? restingSite(id, draft, head, hold) : siteOf(id, draft, head, hold, contacts, head === first));
+  const still = found && method?.moves ? stillOf(draft, hold, found.site.axis, areas(), context) : null;
   const fastened =
     held(jointed, context) ??
-    (method && site && (still || !method.moves) ? fasten(method, { ...site, still }, context) : []);
+    (method && found && (still || !method.moves)
+      ? arrangements(method, { ...found, site: { ...found.site, still } }, context)
+      : []);
   const free = fastened.some(({ fasteners }) => fasteners.some(({ slack }) => slack !== undefined));
   return {
     id,
@@ -93,6 +97,26 @@ function finishJoint(
     ...(draft.tenon?.wedges?.value ? { wedged: true } : {}),
     arrangements: fastened.map((each) => pulledBack(each, join.id, home)),
   };
+}
+
+type Placed = Omit<NonNullable<ReturnType<typeof siteOf>>, "site"> & { readonly site: Site };
+
+function restingSite(id: string, draft: JointDraft, head: Member, hold: Member) {
+  const site = openSiteOf(id, draft, head, hold);
+  return site && { site, placement: null };
+}
+
+/** The ways of fastening a joint, in the room. */
+function arrangements(
+  method: FasteningMethod,
+  { site, placement }: Placed,
+  context: JointsContext,
+): readonly Arrangement[] {
+  if (!placement) return fasten(method, site, context);
+  const back = inverse(placement);
+  const middle = placed(back, context.centre.map((n) => rational(Math.round(n))) as unknown as Point);
+  const centre = middle.map(toNumber) as unknown as readonly [number, number, number];
+  return fasten(method, site, { ...context, centre }).map((each) => placedArrangement(each, placement));
 }
 
 /** Parts that were joined and do not touch: they lie in each other, or apart. */

@@ -3,7 +3,7 @@ import { outsideMissed } from "../../findings/rules/outside-missed.ts";
 import { partFloats } from "../../findings/rules/part-floats.ts";
 import { partsOverlap } from "../../findings/rules/parts-overlap.ts";
 import { shapeLeavesNothing } from "../../findings/rules/shape-leaves-nothing.ts";
-import { isEmpty, overlapDepth } from "../../geometry/index.ts";
+import { exactBounds, isEmpty, overlapDepth } from "../../geometry/index.ts";
 import type { Draft } from "../../parse/draft.ts";
 import { type Length, TOLERANCE } from "../../units/length.ts";
 import { absolute, less, rational, subtract } from "../../units/rational.ts";
@@ -57,20 +57,23 @@ function floating({ parts, joints }: Design): readonly Finding[] {
 }
 
 /** By how much the parts miss the outside that the maker gave. */
-function misses(design: Design, outside: Box, draft: Draft, print: Print): readonly Finding[] {
-  const [first, ...rest] = design.parts.map((part) => part.blank);
+function misses({ parts, precision }: Design, outside: Box, draft: Draft, print: Print): readonly Finding[] {
+  // What is square to the room fills its blank to the ends; of others only the solid tells.
+  const slanted = ({ turned, features }: Part): boolean =>
+    turned !== undefined || features.some(({ kind }) => kind === "angled end");
+  const [first, ...rest] = parts.map((part) => (slanted(part) ? exactBounds(part.solid) : part.blank));
   if (!first) return [];
   const bounds = rest.reduce(enclosing, first);
   return INDICES.flatMap((axis) =>
     (["low", "high"] as const).flatMap((side) => {
       const found = bounds[side][axis];
       const wanted = outside[side][axis];
+      const off = subtract(found, wanted);
       // What rounding to the next mark leaves is not missing.
-      if (less(absolute(subtract(found, wanted)), design.precision)) return [];
+      if (less(absolute(off), precision)) return [];
       const size = [draft.outside.width, draft.outside.depth, draft.outside.height][axis];
-      const beyond = subtract(found, wanted);
-      const short = side === "high" ? beyond.n < 0n : beyond.n > 0n;
-      const by = print(beyond.n < 0n ? { n: -beyond.n, d: beyond.d } : beyond);
+      const short = side === "high" ? off.n < 0n : off.n > 0n;
+      const by = print(absolute(off));
       return [
         outsideMissed(size?.at ?? draft.at, {
           face: faceOf(axis, side === "high"),

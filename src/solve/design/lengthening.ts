@@ -6,13 +6,26 @@ import { CRAFTS } from "./joinery/crafts.ts";
 import { pairsOf } from "./joinery/pairs.ts";
 import { Bench, type JoineryContext } from "./joinery/work.ts";
 import type { Places } from "./placing/places.ts";
+import { isTurned } from "./placing/slants.ts";
 import { blankOf, type Workpiece } from "./shapes/workpiece.ts";
 
 /** A part's body with nothing cut yet; null when it could not be placed. */
 export function plainPiece(entry: Entry, places: Places): Workpiece | null {
   const body = places.box(entry);
   const frame = places.frame(entry);
-  return body && frame && { entry, frame, body, grown: body, tongues: [], cuts: [], features: [], holes: [] };
+  const placement = places.slants.placement(entry);
+  if (!body || !frame || placement === null) return null;
+  return {
+    entry,
+    frame,
+    placement: placement ?? null,
+    body,
+    grown: body,
+    tongues: [],
+    cuts: [],
+    features: [],
+    holes: [],
+  };
 }
 
 /**
@@ -35,6 +48,8 @@ export function blankBox(
         directory,
         bodyOf: (e) => places.box(e),
         leftOver: places.leftOver,
+        // Turned parts have no joints that lengthen them.
+        slanting: (a, b) => (isTurned(a) || isTurned(b) ? { kind: "edge" } : null),
         report: quiet.report,
         print: context.print,
       }),

@@ -1,22 +1,27 @@
 import type { Finding } from "../../findings/finding.ts";
 import { lengthIncludesTenons } from "../../findings/rules/length-includes-tenons.ts";
+import { placedSolid } from "../../geometry/index.ts";
 import type { Formula } from "../../parse/draft.ts";
 import type { Length } from "../../units/length.ts";
 import { add, equal, half, subtract } from "../../units/rational.ts";
-import type { Box, Part, Stock } from "../design.ts";
+import type { Box, Direction, Feature, Part, Stock } from "../design.ts";
 import type { Directory } from "./expand/directory.ts";
 import type { Entry } from "./expand/entry.ts";
 import { plainPiece } from "./lengthening.ts";
+import type { LocalPlane } from "./placing/ends.ts";
 import type { Places } from "./placing/places.ts";
 import { shapePart } from "./shapes/shape.ts";
-import { blankOf, mirrorShapes, solidOf, type Workpiece } from "./shapes/workpiece.ts";
+import { blankOf, type CutPlane, mirrorShapes, planeCut, solidOf, type Workpiece } from "./shapes/workpiece.ts";
 import { axisAt, extent, faceOf, triple } from "./space.ts";
+import { placedFeature, placedHole } from "./turning.ts";
 
 export interface ShapingContext {
   readonly directory: Directory;
   readonly places: Places;
   readonly measure: (entry: Entry, formula: Formula) => Length | null;
   readonly outside: Box | null;
+  readonly report: (finding: Finding) => void;
+  readonly print: (length: Length) => string;
 }
 
 /** A part with the shapes that the maker drew, before its joints; null when it could not be placed. */
@@ -31,9 +36,16 @@ export function shapedPiece(entry: Entry, context: ShapingContext): Workpiece | 
     const about = half(add(context.outside.low[axis], context.outside.high[axis]));
     return { ...piece, ...mirrorShapes(shaped, axis, about, entry.id) };
   }
-  let whole = piece;
+  const ends = context.places.slants.ends(entry)?.map((end) => end.plane());
+  if (!ends || ends.includes(null)) return null;
+  const cuts = (ends as readonly LocalPlane[])
+    .filter(({ normal }) => normal.filter((n) => n.n !== 0n).length > 1)
+    .map(({ point, normal }) => planeCut(point, normal));
+  let whole: Workpiece = { ...piece, cuts, features: cuts.map(angledEnd) };
+  const { report, print } = context;
+  const shaping = { part: entry.id, measure: (formula: Formula) => context.measure(entry, formula), report, print };
   for (const shape of entry.draft.shapes) {
-    const shaped = shapePart(entry.id, shape, piece.body, piece.frame, (formula) => context.measure(entry, formula));
+    const shaped = shapePart(entry.id, shape, piece.body, piece.frame, shaping);
     if (!shaped) return null;
     whole = {
       ...whole,
@@ -45,6 +57,13 @@ export function shapedPiece(entry: Entry, context: ShapingContext): Workpiece | 
   }
   return whole;
 }
+
+const angledEnd = ({ point, normal }: CutPlane): Feature => ({
+  kind: "angled end",
+  for: null,
+  origin: point,
+  normal: normal.map(Number) as unknown as Direction,
+});
 
 /** The finished part. */
 export function finishPart(
@@ -72,6 +91,16 @@ export function finishPart(
       }),
     );
   }
+  const solid = solidOf(piece);
+  const { features, holes, placement } = piece;
+  const standing = placement
+    ? {
+        solid: placedSolid(solid, placement),
+        features: features.map((feature) => placedFeature(feature, placement)),
+        holes: holes.map((hole) => placedHole(hole, placement)),
+        turned: { placement, solid, features },
+      }
+    : { solid, features, holes };
   return {
     id: entry.id,
     at: entry.at,
@@ -84,9 +113,7 @@ export function finishPart(
     thickness: extent(blank, frame.thickness),
     width: extent(blank, frame.width),
     length: extent(blank, frame.length),
-    solid: solidOf(piece),
-    features: piece.features,
-    holes: piece.holes,
+    ...standing,
     goodFace: entry.draft.goodFace?.value ?? null,
     ...(entry.draft.carries && { carries: entry.draft.carries.value }),
   };

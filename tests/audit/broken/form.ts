@@ -1,6 +1,7 @@
 import { frame } from "../sample/frame.ts";
 import { stool } from "../sample/stool.ts";
 import { box } from "../sample/wood.ts";
+import type { V3 } from "../vector.ts";
 import { action, at, type Row, the } from "./row.ts";
 
 export const form: readonly Row[] = [
@@ -99,5 +100,21 @@ export const form: readonly Row[] = [
       r.bounds.max = [400, 200, 321];
     },
     "bounds are those of the parts",
+  ],
+  [
+    "a rounded edge that is not in the wood",
+    frame,
+    (r) => {
+      const made = action(r, "machine");
+      const [along, across, into]: [V3, V3, V3] = [
+        [1, 0, 0],
+        [0, 1, 0],
+        [0, 0, 1],
+      ];
+      const curve = { kind: "round-over", for: null, along, across, into, radius: 3 };
+      const { features, solids } = the(r.parts, made.part);
+      made.features.push(features.push({ ...curve, origin: at(at(solids, 0).points, 0), size: [10, 3, 3] }) - 1);
+    },
+    "curves are as told",
   ],
 ];

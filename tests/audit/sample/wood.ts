@@ -1,6 +1,6 @@
 /** Parts of hand-made records, as boxes. */
 import type { BuildRecord, Fastener, Hole, Joint, Part, Piece, Step } from "../record.ts";
-import type { V3 } from "../vector.ts";
+import { type V3, ZERO } from "../vector.ts";
 
 /** A box as a record has it: eight corners, six faces counter-clockwise from outside. */
 export function box([a, b, c]: V3, [x, y, z]: V3): Piece {
@@ -49,6 +49,7 @@ export function part({ id, mark, stock, axes, solids, features = [], edgeBanding
   const points = solids.flatMap((piece) => piece.points);
   const extent = (axis: Axis) => Math.max(...points.map((p) => p[axis])) - Math.min(...points.map((p) => p[axis]));
   const [thickness, width, length] = [extent(axes[0]), extent(axes[1]), extent(axes[2])];
+  const direction = (axis: Axis): V3 => UNIT[axis] ?? ZERO;
   const grain = UNIT[axes[2]] ?? null;
   const plain = {
     assembly: "",
@@ -65,6 +66,7 @@ export function part({ id, mark, stock, axes, solids, features = [], edgeBanding
     name: id,
     stock,
     grain,
+    axes: { thickness: direction(axes[0]), width: direction(axes[1]), length: direction(axes[2]) },
     thickness,
     width,
     length,

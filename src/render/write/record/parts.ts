@@ -1,5 +1,5 @@
 /** Parts, blanks and the cut list, as the record has them. */
-import type { Solid } from "../../../geometry/index.ts";
+import { type Solid, turnedVec, type Vec } from "../../../geometry/index.ts";
 import type { Blank, Build, BuiltPart, CutLine } from "../../../solve/build.ts";
 import { makingOf } from "../../../solve/design/making/plain.ts";
 import type { Axis, Feature } from "../../../solve/design.ts";
@@ -8,7 +8,7 @@ import type { Frame } from "./frame.ts";
 import type { Json } from "./json.ts";
 import { millimetres } from "./number.ts";
 
-const UNIT: Record<Axis, Json> = { across: [1, 0, 0], deep: [0, 1, 0], up: [0, 0, 1] };
+const UNIT: Record<Axis, Vec> = { across: [1, 0, 0], deep: [0, 1, 0], up: [0, 0, 1] };
 
 export function partRecords(build: Build, frame: Frame): Json {
   const species = new Map(build.design.stock.map((stock) => [stock.name, stock.species]));
@@ -24,6 +24,11 @@ export function partRecords(build: Build, frame: Frame): Json {
     stock: part.stock,
     species: species.get(part.stock) ?? null,
     grain: grainOf(part, grain.get(part.id) ?? "length"),
+    axes: {
+      thickness: directionOf(part, "thickness"),
+      width: directionOf(part, "width"),
+      length: directionOf(part, "length"),
+    },
     thickness: millimetres(part.thickness),
     width: millimetres(part.width),
     length: millimetres(part.length),
@@ -50,7 +55,13 @@ function groupOf(part: string, groups: readonly string[]): string {
 }
 
 function grainOf(part: BuiltPart, runs: Blank["grain"]): Json {
-  return runs === "free" ? null : UNIT[part.axes[runs]];
+  return runs === "free" ? null : directionOf(part, runs);
+}
+
+/** Where a direction of the board lies in the room. */
+function directionOf({ axes, turned }: BuiltPart, size: keyof BuiltPart["axes"]): Json {
+  const unit = UNIT[axes[size]];
+  return turned ? turnedVec(turned.placement, unit) : unit;
 }
 
 export function pieceRecords(solid: Solid, frame: Frame): Json {
@@ -73,8 +84,10 @@ function featureRecord(feature: Feature, frame: Frame): Json {
   }
   const { along, across, into, size } = feature;
   const sizes = size.map(millimetres);
+  const box = { kind, for: feature.for, origin, along, across, into, size: sizes };
+  if ("radius" in feature) return { ...box, lean: 0, inPlace: false, radius: millimetres(feature.radius) };
   const lean = feature.lean ? millimetres(feature.lean) : 0;
-  return { kind, for: feature.for, origin, along, across, into, size: sizes, lean, inPlace: feature.inPlace === true };
+  return { ...box, lean, inPlace: feature.inPlace === true };
 }
 
 export const blankRecord = (blank: Blank): Json => ({

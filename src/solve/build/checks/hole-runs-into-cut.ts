@@ -1,5 +1,6 @@
 import { holeRunsIntoCut } from "../../../findings/rules/hole-runs-into-cut.ts";
 import { hullHits } from "../../../geometry/index.ts";
+import { onBench } from "../../design/turning.ts";
 import type { Rule, Verdict } from "./check.ts";
 import { boresOf, holesIn, jointOf, roomOf } from "./rooms.ts";
 
@@ -7,8 +8,8 @@ import { boresOf, holesIn, jointOf, roomOf } from "./rooms.ts";
 export const holeRunsIntoCutRule: Rule = ({ design, holes }) =>
   design.parts.flatMap((part): readonly Verdict[] => {
     const own = holesIn(part, holes);
-    const met = part.features.flatMap((feature) => {
-      const room = roomOf(feature);
+    const met = onBench(part).features.flatMap((feature) => {
+      const room = roomOf(feature, part.body);
       if (!room) return [];
       return own
         .filter((hole) => feature.for === null || jointOf(hole) !== feature.for)

@@ -2,6 +2,7 @@ import { mortisesMeet } from "../../../findings/rules/mortises-meet.ts";
 import { distance } from "../../../geometry/index.ts";
 import { UNITS_PER_MM } from "../../../units/length.ts";
 import { rational } from "../../../units/rational.ts";
+import { onBench } from "../../design/turning.ts";
 import type { Design, Part } from "../../design.ts";
 import type { Rule, Verdict } from "./check.ts";
 import { roomOf } from "./rooms.ts";
@@ -16,8 +17,8 @@ const mitredTenon = ({ parts }: Design, joint: string | null): Part | undefined 
  */
 export const mortisesMeetRule: Rule = ({ design, print }) =>
   design.parts.flatMap((part): readonly Verdict[] => {
-    const rooms = part.features.flatMap((feature) => {
-      const room = feature.kind === "mortise" ? roomOf(feature) : null;
+    const rooms = onBench(part).features.flatMap((feature) => {
+      const room = feature.kind === "mortise" ? roomOf(feature, part.body) : null;
       return room ? [{ feature, room }] : [];
     });
     const gaps = rooms.flatMap((a, i) =>

@@ -1,18 +1,58 @@
-import { cylinder, type Solid, solidBox, type Vec } from "../../../geometry/index.ts";
+import {
+  cylinder,
+  intersect,
+  planeThrough,
+  type Solid,
+  solidBox,
+  subtract as subtractSolid,
+  type Vec,
+} from "../../../geometry/index.ts";
 import { dot, plus, times } from "../../../geometry/vec.ts";
-import { toNumber } from "../../../units/rational.ts";
+import type { Length } from "../../../units/length.ts";
+import { add, equal, multiply, rational, subtract, toNumber } from "../../../units/rational.ts";
+import { overChord, roundedOff } from "../../design/shapes/arc.ts";
 import { standsOut } from "../../design/shapes/kinds.ts";
-import { AXES, triple } from "../../design/space.ts";
-import type { Feature, Hole, Part } from "../../design.ts";
+import { type Corner, outlineCut } from "../../design/shapes/region.ts";
+import { AXES, type AxisIndex, INDICES, middle, triple } from "../../design/space.ts";
+import { holeOnBench } from "../../design/turning.ts";
+import type { Box, Direction, Feature, Hole, Part } from "../../design.ts";
 import { solidOfHull } from "../order/pegs.ts";
 import { cylindersOf } from "../order/slots.ts";
 
-/** The wood that a feature takes away, as a solid; null for plane cuts and for tenons, which take none. */
-export function roomOf(feature: Feature): Solid | null {
-  if (!("size" in feature) || standsOut(feature)) return null;
-  const { origin, along, across, into, size } = feature;
-  const skew = [along, across, into].some((way) => way.filter((part) => part !== 0).length > 1);
+/**
+ * The wood that a feature of a part on the bench takes away, as a solid, slots and cut-outs with square corners; null for plane cuts,
+ * rounded edges and tenons.
+ */
+export function roomOf(feature: Feature, body: Box): Solid | null {
+  if (!("size" in feature) || standsOut(feature) || feature.kind === "round-over") return null;
+  const skew = [feature.along, feature.across, feature.into].some((way) => way.filter((part) => part !== 0).length > 1);
   if (skew) return skewRoom(feature);
+  const box = boxOf(feature);
+  const room = solidBox(box.low, box.high);
+  if (!("radius" in feature)) return room;
+  const into = axisOf(feature.into);
+  const deeper = (by: Length): Length => add(feature.origin[into], multiply(by, rational(feature.into[into])));
+  const planesOf = (corners: readonly Corner[], other: AxisIndex) =>
+    outlineCut(corners, [other, into], box, () => false).planes.map(({ point, normal }) => planeThrough(point, normal));
+  if (feature.kind === "arch") {
+    const run = axisOf(feature.along);
+    const arc = overChord(feature.size[0], feature.size[2]);
+    const corners = arc.map(([along, up]): Corner => [add(middle(box, run), along), deeper(up)]);
+    return intersect(room, planesOf(corners, run));
+  }
+  if (feature.kind !== "rounded corner") return room;
+  const other = axisOf(feature.across);
+  const low = equal(box.low[other], body.low[other]);
+  const aside = (by: Length): Length => (low ? add(box.low[other], by) : subtract(box.high[other], by));
+  const { radius } = feature;
+  const kept = [...roundedOff(radius), [radius, radius] as const].map(([u, v]): Corner => [aside(v), deeper(u)]);
+  return subtractSolid(room, planesOf(kept, other));
+}
+
+const axisOf = (way: Direction): AxisIndex => INDICES.find((i) => way[i] !== 0) as AxisIndex;
+
+function boxOf(feature: Extract<Feature, { readonly size: unknown }>): Box {
+  const { origin, along, across, into, size } = feature;
   const ends = AXES.map((_, i) => {
     const k = [along, across, into].findIndex((direction) => direction[i] !== 0) as 0 | 1 | 2;
     const way = ([along, across, into] as const)[k][i] as number;
@@ -24,10 +64,7 @@ export function roomOf(feature: Feature): Solid | null {
     [Feature["origin"][0], Feature["origin"][0]],
     [Feature["origin"][0], Feature["origin"][0]],
   ];
-  return solidBox(
-    triple((i) => ends[i][0]),
-    triple((i) => ends[i][1]),
-  );
+  return { low: triple((i) => ends[i][0]), high: triple((i) => ends[i][1]) };
 }
 
 /** A slot that runs across a corner. */
@@ -53,4 +90,6 @@ const vec = (point: Hole["at"]): Vec => [toNumber(point[0]), toNumber(point[1]),
 /** Joint of a hole's fastener: fastener ids begin with it. */
 export const jointOf = (hole: Hole): string | null => (hole.for === null ? null : (hole.for.split(".")[0] as string));
 
-export const holesIn = (part: Part, holes: readonly Hole[]): readonly Hole[] => holes.filter((h) => h.part === part.id);
+/** The holes of a part as they lie on the bench. */
+export const holesIn = (part: Part, holes: readonly Hole[]): readonly Hole[] =>
+  holes.filter((hole) => hole.part === part.id).map((hole) => holeOnBench(part, hole));

@@ -2,6 +2,7 @@ import { congruence, type Mark, type Shape } from "../../../geometry/index.ts";
 import { equal, toNumber } from "../../../units/rational.ts";
 import { makingOf } from "../../design/making/plain.ts";
 import { faceAxis, facePosition, indexOf, isFace, middle, normalOf, triple } from "../../design/space.ts";
+import { holeOnBench, onBench } from "../../design/turning.ts";
 import type { Face, Feature, Hole, Part } from "../../design.ts";
 
 /** A part with the holes that are bored at the bench. */
@@ -36,16 +37,17 @@ const faceMark = ({ body }: Part, face: Face, label: string): Mark => ({
   direction: normalOf(face),
 });
 
+/** Compared as they lie on the bench: how a part is turned in the piece makes no other part of it. */
 export const shapeOf = ({ part, holes }: Finished): Shape => ({
-  solid: part.solid,
+  solid: part.turned?.solid ?? part.solid,
   frame: {
     length: indexOf(part.axes.length),
     width: indexOf(part.axes.width),
     thickness: indexOf(part.axes.thickness),
   },
   marks: [
-    ...holes.filter((hole) => hole.atBench).map(holeMark),
-    ...part.features.flatMap(featureMark),
+    ...holes.filter((hole) => hole.atBench).map((hole) => holeMark(holeOnBench(part, hole))),
+    ...onBench(part).features.flatMap(featureMark),
     ...makingOf(part).banding.map((band) => faceMark(part, band.edge, `${band.item} ${band.deducted}`)),
     ...(part.goodFace !== null && isFace(part.goodFace) ? [faceMark(part, part.goodFace, "good face")] : []),
   ],

@@ -1,6 +1,8 @@
 import type { Length } from "../../../units/length.ts";
 import { standsOut } from "../../design/shapes/kinds.ts";
+import { onBench } from "../../design/turning.ts";
 import type { Feature, Part } from "../../design.ts";
+import { angledEndsNote } from "../steps/words/angled-ends.ts";
 
 const PLURALS: Readonly<Record<Feature["kind"], string>> = {
   dado: "dados",
@@ -20,6 +22,11 @@ const PLURALS: Readonly<Record<Feature["kind"], string>> = {
   taper: "tapered",
   chamfer: "chamfered",
   bevel: "bevelled",
+  "angled end": "angled ends",
+  arch: "arches",
+  "cut-out": "cut-outs",
+  "rounded corner": "rounded corners",
+  "round-over": "rounded edges",
 };
 
 /** What has to be known beside the size: what the size includes, and what will be done to the part. */
@@ -39,14 +46,15 @@ export function notesOf(part: Part, print: (length: Length) => string): readonly
       : [
           `${count(tongues.length, "tongue", "tongues")} ${print(reach(tongues[0] as Feature))} long, included in the size`,
         ];
-  const cut = part.features.filter((feature) => !standsOut(feature));
+  const cut = part.features.filter((feature) => !standsOut(feature) && feature.kind !== "angled end");
   const kinds = [...new Set(cut.map((feature) => feature.kind))];
   const work = kinds.map((kind) => {
     const n = part.features.filter((feature) => feature.kind === kind).length;
     if (kind === "taper" || kind === "chamfer" || kind === "bevel") return PLURALS[kind];
-    return count(n, kind, PLURALS[kind]);
+    return count(n, kind === "round-over" ? "rounded edge" : kind, PLURALS[kind]);
   });
-  return [...included, ...widened, ...grown, ...(work.length > 0 ? [work.join(", ")] : [])];
+  const ends = angledEndsNote(onBench(part));
+  return [...included, ...widened, ...grown, ...(ends ? [ends] : []), ...(work.length > 0 ? [work.join(", ")] : [])];
 }
 
 const count = (n: number, one: string, many: string): string => `${n} ${n === 1 ? one : many}`;

@@ -1,4 +1,5 @@
 import type { Action, CutLine } from "../../build.ts";
+import { holeOnBench, onBench } from "../../design/turning.ts";
 import type { Feature, Hole, Part } from "../../design.ts";
 import { called, listed, plural, pluralOf, type StepDraft, type Work } from "./draft.ts";
 import { ROUTER_CAUTION, SAW_CAUTION, step } from "./making-step.ts";
@@ -8,8 +9,7 @@ import { boringText } from "./words/holes.ts";
 /** Minutes of work, rough (common practice, no source): for each feature, bench-bored hole. */
 const MINUTES = { feature: 8, shape: 10, hole: 1 } as const;
 
-const isShape = (feature: Feature): boolean =>
-  feature.kind === "taper" || feature.kind === "chamfer" || feature.kind === "bevel";
+const isShape = (feature: Feature): boolean => "normal" in feature || "radius" in feature;
 
 const isInPlace = (feature: Feature): boolean => "inPlace" in feature && feature.inPlace === true;
 
@@ -39,7 +39,7 @@ const benchHoles = (work: Work, id: string): readonly number[] =>
 
 function machining(work: Work, lines: readonly CutLine[]): readonly StepDraft[] {
   return lines.flatMap((line) => {
-    const parts = line.parts.map(work.part);
+    const parts = line.parts.map((id) => onBench(work.part(id)));
     const first = parts[0] as Part;
     const cut = (part: Part) =>
       part.features.flatMap((feature, i) => (isShape(feature) || isInPlace(feature) ? [] : [i]));
@@ -75,12 +75,12 @@ const rank = (feature: Feature): number => FIRST.indexOf(feature.kind);
 const kindWord = (kind: Feature["kind"]): string => pluralOf(kind);
 
 const holesOf = (work: Work, id: string): readonly Hole[] =>
-  benchHoles(work, id).map((i) => work.plan.holes[i] as Hole);
+  benchHoles(work, id).map((i) => holeOnBench(work.part(id), work.plan.holes[i] as Hole));
 
 /** Parts that have holes but nothing else to cut. */
 function boring(work: Work, lines: readonly CutLine[]): readonly StepDraft[] {
   return lines.flatMap((line) => {
-    const parts = line.parts.map(work.part);
+    const parts = line.parts.map((id) => onBench(work.part(id)));
     const first = parts[0] as Part;
     const holes = holesOf(work, first.id);
     if (holes.length === 0 || first.features.some((feature) => !isShape(feature))) return [];
@@ -104,7 +104,7 @@ function boring(work: Work, lines: readonly CutLine[]): readonly StepDraft[] {
 function shaping(work: Work, lines: readonly CutLine[]): readonly StepDraft[] {
   const groups = new Map<string, CutLine[]>();
   for (const line of lines) {
-    const first = work.part(line.parts[0] as string);
+    const first = onBench(work.part(line.parts[0] as string));
     const kinds = [...new Set(first.features.filter(isShape).map((feature) => feature.kind))];
     const text = kinds.flatMap((kind) => featureText(work, first, kind)).join("\n");
     if (text !== "") groups.set(text, [...(groups.get(text) ?? []), line]);

@@ -13,6 +13,7 @@ export function squareOf(work: Work, parts: readonly string[]): { value: Length;
   const joints = work.design.joints.filter((joint) => joint.parts.every((id) => inside.has(id)));
   const boxes = parts.map((id) => work.part(id).body);
   const [first, ...rest] = boxes;
+  if (parts.some((id) => work.part(id).turned)) return null;
   if (!first || joints.length < 4 || boxes.length < 4) return null;
   const bounds = rest.reduce(enclosing, first);
   const size = (axis: 0 | 1 | 2): number => toNumber(subtract(bounds.high[axis], bounds.low[axis]));

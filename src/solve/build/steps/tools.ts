@@ -29,7 +29,7 @@ const CUTTERS: Readonly<Partial<Record<Feature["kind"], Need>>> = {
   cheek: { tool: "Tenon saw or table saw", why: "to cut tenons" },
   bridle: { tool: "Tenon saw or table saw", why: "to cut tenons" },
   socket: { tool: "Fine saw, chisels and marking gauge", why: "to cut fingers, tails and pins" },
-  slot: { tool: "Table saw or router with a slot cutter", why: "to cut slots for splines, keys and biscuits" },
+  slot: { tool: "Router with a slot cutter, or saw, drill and chisel", why: "to cut slots" },
   mitre: { tool: "Mitre saw, or saw with a mitre gauge", why: "to cut mitres" },
   tongue: { tool: "Plough plane, router or table saw", why: "to cut grooves" },
   haunch: { tool: "Tenon saw or table saw", why: "to cut tenons" },
@@ -37,6 +37,11 @@ const CUTTERS: Readonly<Partial<Record<Feature["kind"], Need>>> = {
   taper: { tool: "Hand plane or taper jig", why: "to taper" },
   chamfer: { tool: "Hand plane", why: "to chamfer and bevel" },
   bevel: { tool: "Hand plane", why: "to chamfer and bevel" },
+  "angled end": { tool: "Sliding bevel and mitre saw", why: "to cut ends at an angle" },
+  arch: { tool: "Jigsaw or coping saw, rasp and file", why: "to cut curves" },
+  "cut-out": { tool: "Jigsaw or coping saw, rasp and file", why: "to cut curves" },
+  "rounded corner": { tool: "Jigsaw or coping saw, rasp and file", why: "to cut curves" },
+  "round-over": { tool: "Router or hand plane", why: "to round edges" },
 };
 
 /** What the steps really use. */

@@ -30,7 +30,10 @@ export function dowels(site: Site, moved: RowShift, context: FasteningContext): 
     depthAt(head.solid, at, axis, sign > 0 ? -1 : 1),
     depthAt(hold.solid, at, axis, sign),
   ]);
-  const room = rooms.reduce((a, b) => (less(b, a) ? b : a));
+  const askew = head.askew || hold.askew;
+  const least = rooms.reduce((a, b) => (less(b, a) ? b : a));
+  // Where a far face slopes, the side of the dowel comes near it before its end does.
+  const room = askew ? subtract(least, half(thick ?? ZERO)) : least;
   const fits = (length: Length): boolean => less(add(half(length), slack), room);
   const usual = SOLD_LENGTHS.dowel[inch ? "inch" : "mm"].filter(
     (length) => fits(length) && compare(length, inch ? inches(2) : millimetres(50)) <= 0,
@@ -78,7 +81,7 @@ export function dowels(site: Site, moved: RowShift, context: FasteningContext): 
         stages: [{ diameter, depth: add(reach, slack) }],
         through: false,
         for: id,
-        keep: { edge: ZERO, end: ZERO, under: subtract(room, add(reach, slack)) },
+        keep: { edge: ZERO, end: ZERO, under: askew ? ZERO : subtract(room, add(reach, slack)) },
         atBench: true,
       });
   }

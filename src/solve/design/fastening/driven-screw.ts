@@ -67,7 +67,11 @@ export function drivenScrew(
       stages: [{ diameter: hold.softwood ? size.pilot.softwood : size.pilot.hardwood, depth: bite }],
       through: false,
       for: id,
-      keep: { edge: half(size.shank), end: half(size.shank), under: min(underLimit(context), subtract(room, bite)) },
+      keep: {
+        edge: half(size.shank),
+        end: half(size.shank),
+        under: hold.askew ? ZERO : min(underLimit(context), subtract(room, bite)),
+      },
       atBench: false,
     },
   };

@@ -23,6 +23,12 @@ export function pocketScrews(site: Site, moved: RowShift, context: FasteningCont
     );
     return [];
   }
+  if (site.head.slanting) {
+    context.report(
+      pocketNeedsRoom(site.draft.at, { part: site.head.id, why: "its faces meet the other part at a slant" }),
+    );
+    return [];
+  }
   const asked = options(site.draft).side?.value;
   const sides = asked ? [asked] : facesByPreference(site, thin, context);
   return sides.flatMap((side) => onSide(site, side, thin, moved, context) ?? []);

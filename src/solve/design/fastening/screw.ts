@@ -33,9 +33,11 @@ export function screws(site: Site, moved: RowShift, context: FasteningContext): 
     }
     const counterbore = sunkBy ?? (style === "plugged" ? plugDepth(passed.depth, context) : ZERO);
     const through = subtract(passed.depth, counterbore);
-    const room = depthAt(hold.solid, at, axis, sign);
     const size = sizeFor(site, through, context);
     if (!size) return [];
+    // Where the far face slopes, the side of the screw comes near it before its point does.
+    const straight = depthAt(hold.solid, at, axis, sign);
+    const room = hold.askew ? subtract(straight, size.shank) : straight;
     const length = lengthFor(site, size, through, room, context);
     if (!length) return [];
     if (number === 0 && less(places.toEdge, multiply(size.shank, rational(2))))

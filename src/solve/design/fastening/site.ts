@@ -1,5 +1,5 @@
 import type { Finding } from "../../../findings/finding.ts";
-import type { Solid } from "../../../geometry/index.ts";
+import type { Placement, Solid } from "../../../geometry/index.ts";
 import type { FastenersDraft, Formula, JointDraft, Units } from "../../../parse/draft.ts";
 import type { Length } from "../../../units/length.ts";
 import type { Arrangement, Box, Feature, Still } from "../../design.ts";
@@ -12,8 +12,14 @@ export interface Member {
   readonly solid: Solid;
   readonly body: Box;
   readonly frame: Frame;
+  /** How it lies in the room; null: square to it. */
+  readonly placement: Placement | null;
   readonly softwood: boolean;
   readonly features: readonly Feature[];
+  /** Its broad faces lie at an angle to the coordinates that it is told in. */
+  readonly slanting?: boolean;
+  /** Some of its faces do: what lies ahead of a screw may slope away from it. */
+  readonly askew?: boolean;
 }
 
 export interface FasteningContext {

@@ -2,7 +2,7 @@ import { intersect, planeThrough, type Solid, solidBox } from "../../../geometry
 import type { Length } from "../../../units/length.ts";
 import { equal, multiply, type Rational, rational, ZERO } from "../../../units/rational.ts";
 import type { Box, Point } from "../../design.ts";
-import { planeCut, type SlopingPlane } from "../shapes/workpiece.ts";
+import { type CutPlane, planeCut } from "../shapes/workpiece.ts";
 import { type AxisIndex, common, extent, INDICES, isSolidBox, otherAxes, triple } from "../space.ts";
 
 /** Two bodies that cross at a corner, each with an end there, and the directions that matter. */
@@ -59,7 +59,7 @@ export const pointAt = (corner: Corner, u: Length, v: Length): Point =>
   triple((i) => (i === corner.join.axis ? u : i === corner.to.axis ? v : corner.cross.low[corner.third]));
 
 /** A plane square to the cross section; the normal is outwards. */
-export function sectionPlane(corner: Corner, at: Point, u: Rational, v: Rational): SlopingPlane {
+export function sectionPlane(corner: Corner, at: Point, u: Rational, v: Rational): CutPlane {
   const { point, normal } = planeCut(
     at,
     triple((i) => (i === corner.join.axis ? u : i === corner.to.axis ? v : ZERO)),
@@ -68,7 +68,7 @@ export function sectionPlane(corner: Corner, at: Point, u: Rational, v: Rational
 }
 
 /** The plane across the corner, outwards of the joined part: through the outer and the inner edge. */
-export function mitrePlane(corner: Corner): SlopingPlane {
+export function mitrePlane(corner: Corner): CutPlane {
   const { join, to } = corner;
   const [sp, sq] = [inwards(corner, join.axis), inwards(corner, to.axis)];
   const [wide, high] = [extent(corner.cross, join.axis), extent(corner.cross, to.axis)];
@@ -81,7 +81,7 @@ export function mitrePlane(corner: Corner): SlopingPlane {
 }
 
 /** The six planes of a box, as a region. */
-export const boxRegion = (box: Box): readonly SlopingPlane[] =>
+export const boxRegion = (box: Box): readonly CutPlane[] =>
   INDICES.flatMap((axis) => {
     const normal = (sign: 1n | -1n) => triple((i) => (i === axis ? sign : 0n));
     return [
@@ -91,7 +91,7 @@ export const boxRegion = (box: Box): readonly SlopingPlane[] =>
   });
 
 /** What lies in a box and inside all of the planes. */
-export const regionSolid = (box: Box, planes: readonly SlopingPlane[]): Solid =>
+export const regionSolid = (box: Box, planes: readonly CutPlane[]): Solid =>
   intersect(
     solidBox(box.low, box.high),
     planes.map(({ point, normal }) => planeThrough(point, normal)),

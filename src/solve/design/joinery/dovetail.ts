@@ -3,7 +3,7 @@ import { mitreNeedsACorner } from "../../../findings/rules/mitre-needs-a-corner.
 import { inches, type Length, millimetres } from "../../../units/length.ts";
 import { add, divide, half, less, max, multiply, rational, subtract, toNumber, ZERO } from "../../../units/rational.ts";
 import type { Box, Feature } from "../../design.ts";
-import { boxFeature, planeCut, type SlopingPlane } from "../shapes/workpiece.ts";
+import { boxFeature, type CutPlane, planeCut } from "../shapes/workpiece.ts";
 import { extent, triple, unit, withAxis } from "../space.ts";
 import { boxRegion, type Corner, cornerOf, innerOf, inwards } from "./corner.ts";
 import { type Bench, type Craft, type JoineryContext, type Joining, measured } from "./work.ts";
@@ -87,7 +87,7 @@ function cutTails(joining: Joining, corner: Corner, { slope, lean, wide, narrow 
   const { cross, third } = corner;
   const inside = boxRegion(cross);
   // Sloping sides of a span: out of the region between two of its edges.
-  const side = (at: Length, end: "low" | "high", sign: 1 | -1): SlopingPlane => {
+  const side = (at: Length, end: "low" | "high", sign: 1 | -1): CutPlane => {
     const p = corner.join.axis;
     const inner = triple((i) => (i === p ? innerOf(corner, p) : i === third ? at : cross.low[i]));
     // A tail grows towards the end: its upper side rises outwards.

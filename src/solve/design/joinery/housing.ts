@@ -4,7 +4,7 @@ import { inches, type Length, millimetres } from "../../../units/length.ts";
 import { add, compare, half, less, max, min, subtract, ZERO } from "../../../units/rational.ts";
 import { roundTo } from "../../../units/round.ts";
 import type { Box } from "../../design.ts";
-import { slab } from "../shapes/shape.ts";
+import { slab } from "../shapes/shaped.ts";
 import { blankOf, boxFeature } from "../shapes/workpiece.ts";
 import { common, extent, faceAxis, faceOf, isSolidBox, moveFace, otherAxes, setFace, triple, unit } from "../space.ts";
 import { type Bench, type Craft, type JoineryContext, type Joining, type Jointed, playOf } from "./work.ts";

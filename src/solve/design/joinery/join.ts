@@ -1,3 +1,4 @@
+import { jointWantsSquare } from "../../../findings/rules/joint-wants-square.ts";
 import type { JointDraft } from "../../../parse/draft.ts";
 import { CRAFTS } from "./crafts.ts";
 import { mitreEnds } from "./mitred-ends.ts";
@@ -16,7 +17,8 @@ export function cutJoints(
 ): readonly Jointed[] {
   const joinings = drafts
     .flatMap((draft) => pairsOf(draft, pairContext))
-    .map((pair, i): Joining => ({ ...pair, id: `j${i + 1}` }));
+    .map((pair, i): Joining => ({ ...pair, id: `j${i + 1}` }))
+    .filter((joining) => !wantsSquare(joining, context));
   const begun = joinings.map((joining) => {
     const siblings = joinings.filter((other) => other.draft === joining.draft);
     return CRAFTS[joining.draft.with.value].begin(joining, bench, context, siblings);
@@ -24,4 +26,12 @@ export function cutJoints(
   const jointed = begun.flatMap((finish) => finish?.() ?? []);
   mitreEnds(joinings, bench, context);
   return jointed;
+}
+
+/** A method that cuts both parts square, for parts that are not: told, and true. */
+function wantsSquare({ draft, join, to, touch }: Joining, context: JoineryContext): boolean {
+  const { value: method, at } = draft.with;
+  if (touch.kind !== "slanting" || !CRAFTS[method].cuts) return false;
+  context.report(jointWantsSquare(at, { join: join.id, to: to.id, method }));
+  return true;
 }

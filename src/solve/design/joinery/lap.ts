@@ -1,7 +1,7 @@
 import { lapDoesNotLap } from "../../../findings/rules/lap-does-not-lap.ts";
 import type { Face } from "../../../parse/draft.ts";
 import { equal, half } from "../../../units/rational.ts";
-import { slab } from "../shapes/shape.ts";
+import { slab } from "../shapes/shaped.ts";
 import { boxFeature } from "../shapes/workpiece.ts";
 import { type AxisIndex, common, extent, faceAxis, faceOf, INDICES, isHigh, opposite, unit } from "../space.ts";
 import type { Bench, JoineryContext, Joining, Jointed } from "./work.ts";

@@ -3,7 +3,7 @@ import { inches, type Length, millimetres } from "../../../units/length.ts";
 import { add, half, less, min, multiply, rational, subtract, toNumber } from "../../../units/rational.ts";
 import { roundTo } from "../../../units/round.ts";
 import type { Box, Direction, Feature, Point } from "../../design.ts";
-import type { SlopingPlane } from "../shapes/workpiece.ts";
+import type { CutPlane } from "../shapes/workpiece.ts";
 import { extent, middle, triple, unit, withAxis } from "../space.ts";
 import { boxRegion, type Corner, inwards, mitrePlane, outerOf, pointAt, regionSolid } from "./corner.ts";
 import { usualThickness } from "./tenon-section.ts";
@@ -76,14 +76,14 @@ const thinned = (cross: Box, { third }: Corner, thick: Length): Box => ({
 const middleOf = (corner: Corner): Point =>
   pointAt(corner, middle(corner.cross, corner.join.axis), middle(corner.cross, corner.to.axis));
 
-export function unitNormal({ normal }: SlopingPlane): Direction {
+export function unitNormal({ normal }: CutPlane): Direction {
   const [a, b, c] = normal.map(Number) as [number, number, number];
   const norm = Math.sqrt(a * a + b * b + c * c);
   return [a / norm, b / norm, c / norm];
 }
 
 /** The plane moved out along its normal (sign 1), or its other side moved back. Moved by whole units: far less than can be marked. */
-function beside(plane: SlopingPlane, by: Length, sign: 1 | -1): SlopingPlane {
+function beside(plane: CutPlane, by: Length, sign: 1 | -1): CutPlane {
   const normal = unitNormal(plane);
   const [a, b, c] = plane.normal;
   const flip = BigInt(sign);

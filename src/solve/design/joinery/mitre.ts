@@ -1,7 +1,7 @@
 import { mitreNeedsACorner } from "../../../findings/rules/mitre-needs-a-corner.ts";
 import { ZERO } from "../../../units/rational.ts";
 import type { Direction } from "../../design.ts";
-import type { SlopingPlane } from "../shapes/workpiece.ts";
+import type { CutPlane } from "../shapes/workpiece.ts";
 import { type Corner, cornerOf, mitrePlane } from "./corner.ts";
 import { keysOf } from "./mitre-keys.ts";
 import { splineOf } from "./mitre-spline.ts";
@@ -32,9 +32,9 @@ function cornerIn({ draft, join, to }: Joining, bench: Bench, context: JoineryCo
   return corner;
 }
 
-const opposed = ({ point, normal: [a, b, c] }: SlopingPlane): SlopingPlane => ({ point, normal: [-a, -b, -c] });
+const opposed = ({ point, normal: [a, b, c] }: CutPlane): CutPlane => ({ point, normal: [-a, -b, -c] });
 
-function cutOn(plane: SlopingPlane, id: string, joint: string, bench: Bench): void {
+function cutOn(plane: CutPlane, id: string, joint: string, bench: Bench): void {
   const normal = plane.normal.map(Number) as unknown as Direction;
   bench.cut(id, { kind: "plane", ...plane }, { kind: "mitre", for: joint, origin: plane.point, normal });
 }

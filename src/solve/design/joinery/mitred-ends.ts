@@ -2,7 +2,7 @@ import { tenonsDoNotMeet } from "../../../findings/rules/tenons-do-not-meet.ts";
 import { inches, type Length, millimetres } from "../../../units/length.ts";
 import { add, less, multiply, rational, ZERO } from "../../../units/rational.ts";
 import type { Box, Direction, Feature, Point } from "../../design.ts";
-import { planeCut, type SlopingPlane } from "../shapes/workpiece.ts";
+import { type CutPlane, planeCut } from "../shapes/workpiece.ts";
 import { type AxisIndex, INDICES, triple } from "../space.ts";
 import { boxRegion } from "./corner.ts";
 import type { Bench, JoineryContext, Joining } from "./work.ts";
@@ -82,7 +82,7 @@ function cutBack(a: Tenon, b: Tenon, bench: Bench, context: JoineryContext): voi
   const normal = triple((i) => (i === a.axis ? rational(a.sign) : i === b.axis ? rational(-b.sign) : ZERO));
   const plane = planeCut(at, normal);
   const [x, y, z] = plane.normal;
-  const beyond: SlopingPlane = { point: plane.point, normal: [-x, -y, -z] };
+  const beyond: CutPlane = { point: plane.point, normal: [-x, -y, -z] };
   bench.cut(
     a.joining.join.id,
     { kind: "region", planes: [...boxRegion(a.box), beyond] },

@@ -15,7 +15,7 @@ export interface Pair {
   readonly draft: JointDraft;
   readonly join: Entry;
   readonly to: Entry;
-  readonly touch: Touch & { readonly kind: "faces" | "overlap" };
+  readonly touch: Touch & { readonly kind: "faces" | "overlap" | "slanting" };
 }
 
 export interface PairContext {
@@ -24,6 +24,8 @@ export interface PairContext {
   readonly bodyOf: (entry: Entry) => Box | null;
   /** What rounding left open beside a part in a direction. */
   readonly leftOver: (entry: Entry, axis: AxisIndex) => Length;
+  /** How two parts lie to each other that are not square to one another; null for those that are. */
+  readonly slanting: (a: Entry, b: Entry) => Touch | null;
   readonly report: (finding: Finding) => void;
   readonly print: (length: Length) => string;
 }
@@ -63,12 +65,11 @@ function meet(draft: JointDraft, join: Entry, to: Entry, context: PairContext): 
   if (join === to) return [];
   const [a, b] = [context.bodyOf(join), context.bodyOf(to)];
   if (!a || !b) return [];
-  const touch = touchOf(
-    a,
-    b,
-    triple((axis) => max(context.leftOver(join, axis), context.leftOver(to, axis))),
-  );
-  return touch.kind === "faces" || touch.kind === "overlap" ? [{ draft, join, to, touch }] : [];
+  const leftOpen = triple((axis) => max(context.leftOver(join, axis), context.leftOver(to, axis)));
+  const touch = context.slanting(join, to) ?? touchOf(a, b, leftOpen);
+  return touch.kind === "faces" || touch.kind === "overlap" || touch.kind === "slanting"
+    ? [{ draft, join, to, touch }]
+    : [];
 }
 
 /** Tells of each part named on a side that meets nothing on the other, with the distance to what is nearest. */
@@ -91,7 +92,8 @@ function reportLonely(
       const near = rest
         .flatMap((other) => {
           const box = context.bodyOf(other);
-          return body && box ? [{ other, touch: touchOf(body, box) }] : [];
+          const touch = context.slanting(entry, other) ?? (body && box && touchOf(body, box));
+          return touch ? [{ other, touch }] : [];
         })
         .reduce<{ other: Entry; by: Length } | null>((best, { other, touch }) => {
           const by = touch.kind === "apart" ? touch.by : ZERO;

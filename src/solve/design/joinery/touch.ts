@@ -8,6 +8,8 @@ export type Touch =
   /** Face to face: `sign` is the way from the first to the second along `axis`. */
   | { readonly kind: "faces"; readonly axis: AxisIndex; readonly sign: 1 | -1; readonly gap: Length }
   | { readonly kind: "overlap" }
+  /** Face to face, but not square to each other or to the room. */
+  | { readonly kind: "slanting" }
   | { readonly kind: "edge" }
   | { readonly kind: "apart"; readonly by: Length };
 

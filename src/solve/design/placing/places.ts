@@ -2,22 +2,23 @@ import type { Finding } from "../../../findings/finding.ts";
 import { attitudeDisagrees } from "../../../findings/rules/attitude-disagrees.ts";
 import { noRoom } from "../../../findings/rules/no-room.ts";
 import { placeMissing } from "../../../findings/rules/place-missing.ts";
-import { placesDisagree } from "../../../findings/rules/places-disagree.ts";
 import { whichWayGrain } from "../../../findings/rules/which-way-grain.ts";
 import { whichWayRound } from "../../../findings/rules/which-way-round.ts";
 import type { Draft, Face } from "../../../parse/draft.ts";
 import type { Length } from "../../../units/length.ts";
-import { add, compare, equal, half, sign, subtract, ZERO } from "../../../units/rational.ts";
+import { add, compare, equal, half, subtract, ZERO } from "../../../units/rational.ts";
 import type { Box, Stock } from "../../design.ts";
 import type { Directory } from "../expand/directory.ts";
 import type { Entry } from "../expand/entry.ts";
 import type { Cells } from "../sizes/cells.ts";
 import type { Scope } from "../sizes/evaluate.ts";
-import { type AxisIndex, axisAt, faceAxis, faceOf, INDICES, isHigh, mirrorValue, opposite } from "../space.ts";
+import { type AxisIndex, axisAt, faceAxis, faceOf, INDICES, isHigh, mirrorValue, opposite, triple } from "../space.ts";
 import { type Attitude, attitudeOf, type Frame, type Stance } from "./attitude.ts";
-import { fromTwo } from "./from-two.ts";
+import type { End } from "./ends.ts";
 import { type MarkedSpan, markable, marked } from "./marking.ts";
 import { boardStatements, openCount, openStatements, placedStatements, type Reach } from "./read-placing.ts";
+import { createSlants, type Slants } from "./slants.ts";
+import { solveSpan } from "./span.ts";
 import { type Role, rolesOf, type Statement, type Statements } from "./statement.ts";
 
 /** Where every part is, worked out on demand. Null: could not be found, and the maker has been told. */
@@ -29,6 +30,7 @@ export interface Places {
   readonly leftOver: (entry: Entry, axis: AxisIndex) => Length;
   /** All six faces. */
   readonly box: (entry: Entry) => Box | null;
+  readonly slants: Slants;
 }
 
 export interface PlacesContext {
@@ -41,6 +43,9 @@ export interface PlacesContext {
   readonly report: (finding: Finding) => void;
   readonly print: (length: Length) => string;
 }
+
+/** The key of what an end says of its face. */
+const ENDS = "ends on";
 
 export function createPlaces(context: PlacesContext): Places {
   const { cells, directory, report } = context;
@@ -56,7 +61,26 @@ export function createPlaces(context: PlacesContext): Places {
       const about = middleOfOutside(entry.mirror.axis);
       return about && mirrorValue(at, about);
     }
-    return span(entry, faceAxis(face))?.[isHigh(face) ? "high" : "low"] ?? null;
+    const ends = slants.ends(entry);
+    if (!ends) return null;
+    const end = ends.find(({ axis, high }) => axis === faceAxis(face) && high === isHigh(face));
+    return end ? reachOf(entry, end) : (span(entry, faceAxis(face))?.[isHigh(face) ? "high" : "low"] ?? null);
+  };
+
+  const reachOf = (entry: Entry, end: End): Length | null => {
+    const face = faceOf(end.axis, end.high);
+    return cells.get(`end ${entry.id} ${face}`, `${entry.id}.${face}`, end.target.at, end.reach);
+  };
+
+  /** A face as it was placed, whatever plane its end lies on: by its own statement, or by the others in its direction. */
+  const pivot = (entry: Entry, face: Face): Length | null => {
+    const axis = faceAxis(face);
+    const said = structure(entry)?.statements[axis].filter(({ key }) => key !== ENDS);
+    const role = isHigh(face) ? "high" : "low";
+    const own = said?.find((statement) => statement.role === role);
+    if (own) return own.value();
+    if (!said || rolesOf(said).size < 2) return position(entry, face);
+    return solveSpan(entry, axis, said, context)?.[role] ?? null;
   };
 
   const middleOfOutside = (axis: AxisIndex): Length | null => {
@@ -71,6 +95,11 @@ export function createPlaces(context: PlacesContext): Places {
     if (model) return extent(model, axis);
     const stance = structure(entry);
     const said = stance?.statements[axis].find((s) => s.role === "extent");
+    const ends = slants.ends(entry);
+    if (ends?.some((end) => end.axis === axis)) {
+      const [low, high] = [position(entry, faceOf(axis, false)), position(entry, faceOf(axis, true))];
+      return low && high && subtract(high, low);
+    }
     if (stance && said) {
       const exact = cells.get(`extent ${entry.id} ${axis}`, `${entry.id}.${axisAt(axis)}`, said.at, said.value);
       return exact && markable(entry, axis, stance, context.draft, exact);
@@ -82,7 +111,7 @@ export function createPlaces(context: PlacesContext): Places {
   const span = (entry: Entry, axis: AxisIndex): MarkedSpan | null =>
     cells.get(`span ${entry.id} ${axis}`, `${entry.id} (${axisAt(axis)})`, entry.at, () => {
       const stance = structure(entry);
-      const exact = stance && solveSpan(entry, axis, stance.statements[axis]);
+      const exact = stance && solveSpan(entry, axis, stance.statements[axis], context);
       return exact && marked(entry, axis, stance, context.draft, exact);
     });
 
@@ -94,81 +123,50 @@ export function createPlaces(context: PlacesContext): Places {
     return subtract(subtract(found.exact.high, found.exact.low), subtract(found.high, found.low));
   };
 
-  const solveSpan = (entry: Entry, axis: AxisIndex, statements: readonly Statement[]) => {
-    // Faces first, then middle, then extents; said by the maker before said by the stock.
-    const known = new Map<Role, { statement: Statement; value: Length }>();
-    for (const role of ["low", "high", "centre", "extent"] as const)
-      for (const statement of statements.filter((s) => s.role === role)) {
-        const value = statement.value();
-        if (value === null) return null;
-        const before = known.get(role);
-        if (!before) known.set(role, { statement, value });
-        else if (!equal(before.value, value))
-          return disagree(entry, axis, before.statement, statement, before.value, value);
-      }
-    const low = known.get("low")?.value;
-    const high = known.get("high")?.value;
-    const size = known.get("extent")?.value;
-    const centre = known.get("centre")?.value;
-    const found = fromTwo(low, high, centre, size);
-    if (!found) return null;
-    const room = subtract(found.high, found.low);
-    if (sign(room) <= 0) {
-      report(noRoom(entry.at, { name: entry.id, direction: axisAt(axis), room: context.print(room) }));
-      return null;
-    }
-    for (const [role, { statement, value }] of known) {
-      const implied =
-        role === "low"
-          ? found.low
-          : role === "high"
-            ? found.high
-            : role === "extent"
-              ? room
-              : half(add(found.low, found.high));
-      if (!equal(implied, value))
-        return disagree(
-          entry,
-          axis,
-          (known.get("high") ?? known.get("low") ?? known.get("centre"))?.statement ?? statement,
-          statement,
-          implied,
-          value,
-        );
-    }
-    return found;
-  };
-
-  const disagree = (entry: Entry, axis: AxisIndex, a: Statement, b: Statement, first: Length, second: Length): null => {
-    const difference = compare(first, second) < 0 ? subtract(second, first) : subtract(first, second);
-    report(
-      placesDisagree(
-        b.at,
-        {
-          name: entry.id,
-          direction: axisAt(axis),
-          first: { key: a.key, value: context.print(first) },
-          second: { key: b.key, value: context.print(second) },
-          difference: context.print(difference),
-        },
-        { also: a.at.start === b.at.start ? [] : [{ at: a.at, label: "the other statement" }] },
-      ),
-    );
-    return null;
-  };
-
   const reach: Reach = { ...context, position, extent };
+  const slants: Slants = createSlants({ ...reach, cells, print: context.print, pivot, box: (entry) => box(entry) });
+
+  /** What a line and the planes of its ends say of a part, where nothing else does. */
+  const slantStatements = (entry: Entry, placed: Statements): Statements | null => {
+    const [line, ends] = [slants.line(entry), slants.ends(entry)];
+    if (line === null || !ends) return null;
+    return triple((axis) => {
+      const statement = (role: Role, key: string, value: () => Length | null): Statement => ({
+        role,
+        key,
+        at: entry.draft.line?.at ?? entry.at,
+        value,
+      });
+      const along = line
+        ? [
+            statement("centre", "from", () => line.middle[axis]),
+            ...(line.axis === axis ? [statement("extent", "to", () => line.length)] : []),
+          ]
+        : [];
+      const said = [...placed[axis], ...along];
+      const open = ends.filter((end) => end.axis === axis && !rolesOf(said).has(end.high ? "high" : "low"));
+      const more = rolesOf(said).size < 2 ? open : [];
+      return [
+        ...said,
+        ...more.map((end) => ({
+          ...statement(end.high ? "high" : "low", ENDS, () => reachOf(entry, end)),
+          at: end.target.at,
+        })),
+      ];
+    });
+  };
 
   const structure = (entry: Entry): Stance | null =>
     cells.get(`structure ${entry.id}`, entry.id, entry.at, () => {
-      const placed = placedStatements(entry, reach);
-      if (entry.draft.space) return placed && room(entry, placed);
+      const square = placedStatements(entry, reach);
+      if (entry.draft.space) return square && room(entry, square);
       const stock = context.stockOf(entry);
+      const placed = square && slantStatements(entry, square);
       if (!stock || !placed) return null;
       const board = boardStatements(entry, stock, reach);
-      const square = stock.width !== null && equal(stock.width, stock.thickness);
+      const even = stock.width !== null && equal(stock.width, stock.thickness);
       const open = openCount(entry.draft);
-      const attitude = attitudeOf(entry.draft, placed, board, square, open);
+      const attitude = attitudeOf(entry.draft, placed, board, even, open);
       const stance = choose(entry, attitude);
       return stance && fillOpen(entry, stance);
     });
@@ -217,7 +215,7 @@ export function createPlaces(context: PlacesContext): Places {
     const [a, b] = [first.frame.length, second.frame.length];
     const extents = ([a, b] as const).map((axis) => {
       const filled = fillOpen(entry, first);
-      return solveSpan(entry, axis, filled.statements[axis]);
+      return solveSpan(entry, axis, filled.statements[axis], context);
     });
     const [one, other] = extents;
     if (!one || !other) return null;
@@ -248,8 +246,14 @@ export function createPlaces(context: PlacesContext): Places {
     const faces = INDICES.map((axis) => [position(entry, faceOf(axis, false)), position(entry, faceOf(axis, true))]);
     if (faces.flat().some((value) => value === null)) return null;
     const [x, y, z] = faces as [[Length, Length], [Length, Length], [Length, Length]];
+    const flat = INDICES.find((axis) => compare(...(faces[axis] as [Length, Length])) >= 0);
+    if (flat !== undefined && entry.draft.endsOn) {
+      const room = subtract(...([faces[flat]?.[1], faces[flat]?.[0]] as [Length, Length]));
+      report(noRoom(entry.at, { name: entry.id, direction: axisAt(flat), room: context.print(room) }));
+      return null;
+    }
     return { low: [x[0], y[0], z[0]], high: [x[1], y[1], z[1]] };
   };
 
-  return { position, extent, frame, leftOver, box };
+  return { position, extent, frame, leftOver, box, slants };
 }

@@ -1,7 +1,7 @@
 import type { Face, ShapeDraft } from "../../../parse/draft.ts";
 import type { Length } from "../../../units/length.ts";
-import { add, half, multiply, type Rational, rational, subtract, ZERO } from "../../../units/rational.ts";
-import type { Box, Direction, Feature, Hole } from "../../design.ts";
+import { add, half, multiply, rational, ZERO } from "../../../units/rational.ts";
+import type { Box, Hole } from "../../design.ts";
 import type { Frame } from "../placing/attitude.ts";
 import {
   type AxisIndex,
@@ -15,27 +15,27 @@ import {
   opposite,
   otherAxes,
   point,
-  setFace,
   thirdAxis,
   triple,
 } from "../space.ts";
-import { boxFeature, type Cut, planeCut } from "./workpiece.ts";
-
-/** What a shape does to a part. */
-export interface Shaped {
-  readonly cuts: readonly Cut[];
-  readonly tongues: readonly Box[];
-  readonly features: readonly Feature[];
-  readonly holes: readonly Hole[];
-}
-
-/** Evaluates the formulas of a shape; null when one failed and has been reported. */
-export type Measure = (formula: import("../../../parse/draft.ts").Formula) => Length | null;
-
-const NOTHING: Shaped = { cuts: [], tongues: [], features: [], holes: [] };
+import { curved } from "./curved.ts";
+import {
+  boxCut,
+  cornerBox,
+  type Measure,
+  NOTHING,
+  type Shaped,
+  type Shaping,
+  shownEdges,
+  slab,
+  together,
+} from "./shaped.ts";
+import { slopeBetween, taper } from "./taper.ts";
+import { boxFeature } from "./workpiece.ts";
 
 /** The shape as cuts in space. `body` is the untapered box that faces refer to. */
-export function shapePart(part: string, shape: ShapeDraft, body: Box, frame: Frame, measure: Measure): Shaped | null {
+export function shapePart(part: string, shape: ShapeDraft, body: Box, frame: Frame, shaping: Shaping): Shaped | null {
+  const { measure } = shaping;
   switch (shape.shape) {
     case "taper":
       return taper(shape, body, measure);
@@ -68,74 +68,19 @@ export function shapePart(part: string, shape: ShapeDraft, body: Box, frame: Fra
       return tenon(shape, body, frame, measure);
     case "hole":
       return hole(part, shape, body, measure);
+    case "edges": {
+      const edges = shownEdges(body, frame).map((faces) => ({ faces, at: shape.at }));
+      const each = edges.map(
+        (along): ShapeDraft =>
+          shape.how === "chamfer"
+            ? { shape: "chamfer", at: shape.at, along, by: shape.by }
+            : { shape: "round-over", at: shape.at, along, radius: shape.by },
+      );
+      return together(each.map((one) => shapePart(part, one, body, frame, shaping)));
+    }
+    default:
+      return curved(shape, body, frame, shaping);
   }
-}
-
-const inward = (face: Face): { axis: AxisIndex; sign: 1 | -1 } => ({
-  axis: faceAxis(face),
-  sign: isHigh(face) ? -1 : 1,
-});
-
-const boxCut = (
-  kind: "notch" | "rabbet" | "groove" | "dado" | "mortise",
-  box: Box,
-  face: Face,
-  along: AxisIndex,
-): Shaped => ({
-  ...NOTHING,
-  cuts: [{ kind: "box", box }],
-  features: [boxFeature(kind, null, box, inward(face), along)],
-});
-
-/** The slab of a box that lies within `depth` of a face. */
-export const slab = (box: Box, face: Face, depth: Length): Box =>
-  setFace(
-    box,
-    opposite(face),
-    isHigh(face) ? subtract(facePosition(box, face), depth) : add(facePosition(box, face), depth),
-  );
-
-const cornerBox = (body: Box, first: Face, inFirst: Length, second: Face, inSecond: Length): Box =>
-  slab(slab(body, first, inFirst), second, inSecond);
-
-function taper(shape: ShapeDraft & { shape: "taper" }, body: Box, measure: Measure): Shaped | null {
-  const [to, over] = [measure(shape.to), measure(shape.over)];
-  if (!to || !over) return null;
-  const end = shape.end.value;
-  const shapes = shape.faces.map((face) => {
-    const both = shape.faces.includes(opposite(face));
-    const lost = subtract(extent(body, faceAxis(face)), to);
-    // The face starts to lean `over` away from the end and has lost `inset` where it gets there.
-    const inset = both ? half(lost) : lost;
-    return slopeBetween("taper", face, end, over, inset, body);
-  });
-  return { ...NOTHING, cuts: shapes.flatMap((s) => s.cuts), features: shapes.flatMap((s) => s.features) };
-}
-
-/** A flat that leaves `face` at the distance `back` from `end` and meets `end` at the distance `down` from `face`. */
-function slopeBetween(
-  kind: "taper" | "chamfer" | "bevel",
-  face: Face,
-  end: Face,
-  back: Length,
-  down: Length,
-  body: Box,
-): Shaped {
-  const signed = (of: Face, value: Rational): Rational => (isHigh(of) ? value : multiply(value, rational(-1)));
-  const normal = triple((axis) =>
-    axis === faceAxis(face) ? signed(face, back) : axis === faceAxis(end) ? signed(end, down) : ZERO,
-  );
-  const start = moveFace(body, end, multiply(back, rational(-1)));
-  const at = triple((axis) =>
-    axis === faceAxis(face)
-      ? facePosition(body, face)
-      : axis === faceAxis(end)
-        ? facePosition(start, end)
-        : body.low[axis],
-  );
-  const cut = planeCut(point(...at), normal);
-  const direction = cut.normal.map(Number) as unknown as Direction;
-  return { ...NOTHING, cuts: [cut], features: [{ kind, for: null, origin: cut.point, normal: direction }] };
 }
 
 const slope = (

@@ -1,5 +1,13 @@
-import type { Solid } from "../../../geometry/index.ts";
-import { cut as cutPlane, planeThrough, solidBox, subtract, subtractBox, unite } from "../../../geometry/index.ts";
+import type { Placement, Plane, Solid } from "../../../geometry/index.ts";
+import {
+  cut as cutPlane,
+  flip,
+  planeThrough,
+  solidBox,
+  subtract,
+  subtractBox,
+  unite,
+} from "../../../geometry/index.ts";
 import { type Rational, rational } from "../../../units/rational.ts";
 import type { Box, BoxKind, Direction, Feature, Hole, Point } from "../../design.ts";
 import type { Entry } from "../expand/entry.ts";
@@ -9,21 +17,25 @@ import { type AxisIndex, enclosing, mirrorBox, mirrorDirection, mirrorPoint } fr
 /** A cut with a saw or a router: what it takes away. */
 export type Cut =
   | { readonly kind: "box"; readonly box: Box }
-  /** Everything inside all of these planes: the slot of a spline, the socket of a dovetail. */
-  | { readonly kind: "region"; readonly planes: readonly SlopingPlane[] }
-  /** Everything outside the plane through `point`; the normal points outwards and has whole-number components. */
-  | ({ readonly kind: "plane" } & SlopingPlane);
+  /** Everything outside the plane. */
+  | ({ readonly kind: "plane" } & CutPlane)
+  /** Everything inside all the planes. */
+  | { readonly kind: "region"; readonly planes: readonly CutPlane[] };
 
-/** A plane through a point; the normal points outwards and has whole-number components. */
-export interface SlopingPlane {
+/** The plane through `point`; the normal points outwards and has whole-number components. */
+export interface CutPlane {
   readonly point: Point;
   readonly normal: readonly [bigint, bigint, bigint];
+  /** A flat that stands for a curve: the lines between such flats are not drawn. */
+  readonly smooth?: boolean;
 }
 
 /** A part on the bench: its body between shoulders, what stands out of it, and what is cut away, in the order of working. */
 export interface Workpiece {
   readonly entry: Entry;
   readonly frame: Frame;
+  /** How it will lie in the room; null: as it is. Everything else is in the coordinates of the body before. */
+  readonly placement: Placement | null;
   readonly body: Box;
   /** The body lengthened by what is let in over its whole section. */
   readonly grown: Box;
@@ -39,24 +51,35 @@ export const blankOf = (piece: Workpiece): Box => piece.tongues.reduce(enclosing
 
 export function solidOf(piece: Workpiece): Solid {
   const whole = unite([piece.grown, ...piece.tongues].map((box) => solidBox(box.low, box.high)));
-  return piece.cuts.reduce(applyCut, whole);
+  const solid = piece.cuts.reduce(taken, whole);
+  const flats = piece.cuts.flatMap((cut) => (cut.kind === "box" ? [] : cut.kind === "plane" ? [cut] : cut.planes));
+  const smooth = flats.filter((flat) => flat.smooth).map(planeOf);
+  return smooth.length === 0 ? solid : { ...solid, smooth: new Set(smooth.flatMap((flat) => [flat, flip(flat)])) };
 }
 
-function applyCut(solid: Solid, cut: Cut): Solid {
-  if (cut.kind === "box") return subtractBox(solid, cut.box.low, cut.box.high);
-  if (cut.kind === "plane") return cutPlane(solid, planeThrough(cut.point, cut.normal));
-  return subtract(
-    solid,
-    cut.planes.map(({ point, normal }) => planeThrough(point, normal)),
-  );
+const planeOf = ({ point, normal }: CutPlane): Plane => planeThrough(point, normal);
+
+function taken(solid: Solid, cut: Cut): Solid {
+  switch (cut.kind) {
+    case "box":
+      return subtractBox(solid, cut.box.low, cut.box.high);
+    case "plane":
+      return cutPlane(solid, planeOf(cut));
+    case "region":
+      return subtract(solid, cut.planes.map(planeOf));
+  }
 }
 
 /** The plane cut with rational components put to whole numbers. */
-export function planeCut(point: Point, normal: readonly [Rational, Rational, Rational]): Cut & { kind: "plane" } {
+export function planeCut(
+  point: Point,
+  normal: readonly [Rational, Rational, Rational],
+  smooth = false,
+): Cut & { kind: "plane" } {
   const scale = normal.reduce((so, { d }) => so * d, 1n);
   const [a, b, c] = normal.map(({ n, d }) => (n * scale) / d) as [bigint, bigint, bigint];
   const divisor = gcd(gcd(a, b), c) || 1n;
-  return { kind: "plane", point, normal: [a / divisor, b / divisor, c / divisor] };
+  return { kind: "plane", point, normal: [a / divisor, b / divisor, c / divisor], smooth };
 }
 
 const gcd = (a: bigint, b: bigint): bigint => (b === 0n ? (a < 0n ? -a : a) : gcd(b, a % b));
@@ -70,7 +93,7 @@ export function boxFeature(
   box: Box,
   into: { readonly axis: AxisIndex; readonly sign: 1 | -1 },
   along: AxisIndex,
-): Extract<Feature, { readonly size: unknown }> {
+): Extract<Feature, { readonly kind: BoxKind }> {
   const across = (3 - into.axis - along) as AxisIndex;
   const size = (axis: AxisIndex): Rational => {
     const [low, high] = [box.low[axis], box.high[axis]];
@@ -102,6 +125,14 @@ export function mirrorShapes(
   part: string,
 ): Pick<Workpiece, "cuts" | "features" | "holes" | "tongues"> {
   const at = (point: Point) => mirrorPoint(point, axis, about);
+  const flat = ({ point, normal, smooth }: CutPlane): CutPlane => {
+    const [a, b, c] = normal;
+    return {
+      point: at(point),
+      normal: [axis === 0 ? -a : a, axis === 1 ? -b : b, axis === 2 ? -c : c],
+      ...(smooth && { smooth }),
+    };
+  };
   const mirrored = (feature: Feature): Feature => {
     if ("normal" in feature)
       return { ...feature, origin: at(feature.origin), normal: mirrorDirection(feature.normal, axis) };
@@ -119,16 +150,13 @@ export function mirrorShapes(
   };
   return {
     tongues: shapes.tongues.map((box) => mirrorBox(box, axis, about)),
-    cuts: shapes.cuts.map((cut): Cut => {
-      if (cut.kind === "box") return { kind: "box", box: mirrorBox(cut.box, axis, about) };
-      const turned = ({ point, normal }: SlopingPlane): SlopingPlane => ({
-        point: at(point),
-        normal: normal.map((n, i) => (i === axis ? -n : n)) as unknown as [bigint, bigint, bigint],
-      });
-      return cut.kind === "plane"
-        ? { kind: "plane", ...turned(cut) }
-        : { kind: "region", planes: cut.planes.map(turned) };
-    }),
+    cuts: shapes.cuts.map((cut) =>
+      cut.kind === "box"
+        ? { kind: "box", box: mirrorBox(cut.box, axis, about) }
+        : cut.kind === "plane"
+          ? { kind: "plane", ...flat(cut) }
+          : { kind: "region", planes: cut.planes.map(flat) },
+    ),
     features: shapes.features.map(mirrored),
     holes: shapes.holes.map((hole) => ({
       ...hole,

@@ -87,6 +87,15 @@ export function evaluateNumber(formula: Formula, scope: Scope): Rational | null 
   return null;
 }
 
+/** The formula as an angle in degrees; a number without a unit is one. */
+export function evaluateAngle(formula: Formula, scope: Scope): Rational | null {
+  const quantity = evaluate(formula, scope);
+  if (quantity === null) return null;
+  if (quantity.kind === "angle" || quantity.kind === "bare") return quantity.value;
+  scope.report(wrongKind(formula.at, { wanted: "an angle", found: KIND_WORDS[quantity.kind] }));
+  return null;
+}
+
 /** Two sizes by name are two measures when they are multiplied or divided: an area, or a plain number. */
 function measures(
   { operator }: Formula & { kind: "operation" },

@@ -26,6 +26,15 @@ export const piece = about(
   }),
 );
 
+const placed = {
+  origin: about("A corner on the face.", point),
+  along: unitVector,
+  across: unitVector,
+  into: about("The way of the third size.", unitVector),
+  size: about("Along, across, and deep into the wood.", { ...point, items: size }),
+  lean: about("Socket of a dovetail: narrower by so much on each side where it is narrow.", size),
+  inPlace: about("Cut when the joint is together: the slot of a key.", flag),
+};
 const box = fields({
   kind: about(
     "Tenons, tongues and haunches stand out and cut nothing. A socket is the box around what is cut out between fingers or tails.",
@@ -35,16 +44,19 @@ const box = fields({
     ),
   ),
   for: about("The joint that needs it; null for a shape of the part.", orNull(text)),
-  origin: about("A corner on the face.", point),
-  along: unitVector,
-  across: unitVector,
-  into: about("The way of the third size.", unitVector),
-  size: about("Along, across, and deep into the wood.", { ...point, items: size }),
-  lean: about("Socket of a dovetail: narrower by so much on each side where it is narrow.", size),
-  inPlace: about("Cut when the joint is together: the slot of a key.", flag),
+  ...placed,
+});
+const curve = fields({
+  kind: oneOf("arch", "round-over", "rounded corner", "cut-out", "slot"),
+  for: { type: "null" },
+  ...placed,
+  radius: about(
+    "Of the true curve in that box; the solids have flats within 0.05 mm of it, and never less wood. Zero: square corners.",
+    size,
+  ),
 });
 const planeCut = fields({
-  kind: oneOf("taper", "chamfer", "bevel", "mitre"),
+  kind: oneOf("taper", "chamfer", "bevel", "mitre", "angled end"),
   for: about("The joint that is mitred; null for a shape of the part.", orNull(text)),
   origin: about("A point of the plane.", point),
   normal: about("Out of the wood.", unitVector),
@@ -64,11 +76,15 @@ export const part: Schema = fields({
   stock: text,
   species: orNull(text),
   grain: about("Along the grain; null where it has none.", orNull(unitVector)),
+  axes: about(
+    "Where the three directions of the board lie in the room.",
+    fields({ thickness: unitVector, width: unitVector, length: unitVector }),
+  ),
   thickness: size,
   width: size,
   length: about("As printed on the cut list, tenons and tongues included.", size),
   solids: list(piece),
-  features: list(either(box, planeCut)),
+  features: list(either(box, curve, planeCut)),
   edgeBanding: list(fields({ edge: text, item: text, thickness: size, deducted: flag })),
   goodFace: orNull(text),
   mass: size,

@@ -5,19 +5,21 @@ import { standsOut } from "../../../design/shapes/kinds.ts";
 import { type AxisIndex, extent, faceOf, INDICES, indexOf } from "../../../design/space.ts";
 import type { Feature, Part } from "../../../design.ts";
 import { numberWord, pluralOf, series, type Work } from "../draft.ts";
-import { fromNearer, sideWord } from "./measured.ts";
+import { angledEndTexts } from "./angled-ends.ts";
+import { type BoxFeature, type PlaneFeature, placeText } from "./boxes.ts";
+import { curveTexts, isCurved } from "./curves.ts";
 import { mitreTexts } from "./mitres.ts";
 import { slotTexts } from "./slots.ts";
-
-type BoxFeature = Extract<Feature, { readonly size: unknown }>;
-type PlaneFeature = Extract<Feature, { readonly normal: unknown }>;
 
 /** How the cuts of one kind are made in a part at the bench: a sentence for each size, with every place. */
 export function featureText(work: Work, part: Part, kind: Feature["kind"]): readonly string[] {
   const all = part.features.filter((feature) => feature.kind === kind && !("inPlace" in feature && feature.inPlace));
   if (kind === "mitre") return mitreTexts(work, part, all);
   const planes = all.filter((feature): feature is PlaneFeature => "normal" in feature);
+  if (kind === "angled end") return angledEndTexts(part, work.line(part.id).name.toLowerCase(), planes);
   if (planes.length > 0) return slopeTexts(work, part, planes);
+  const curves = all.filter(isCurved);
+  if (curves.length > 0) return curveTexts(work, part, curves);
   const every = all.filter((feature): feature is BoxFeature => "size" in feature);
   const boxes = kind === "slot" ? [] : every;
   const groups = new Map<string, BoxFeature[]>();
@@ -62,8 +64,9 @@ function kerfs({ design, print }: Work, list: readonly BoxFeature[]): readonly s
 
 /** The sides of dovetails: pins are narrow at the ends of the tails, tails at the inner face of the other part. */
 function leaning({ design, print }: Work, part: Part, list: readonly BoxFeature[]): readonly string[] {
-  const { lean, for: joint } = list[0] ?? {};
-  if (!lean) return [];
+  const first = list[0];
+  if (!first || !("lean" in first) || !first.lean) return [];
+  const { lean, for: joint } = first;
   const hasTails = design.joints.some(({ id, parts }) => id === joint && parts[0] === part.id);
   return [
     hasTails
@@ -77,29 +80,6 @@ const sizeText = ({ print }: Work, feature: BoxFeature): string => {
   if (standsOut(feature)) return `${print(across)} thick, ${print(along)} wide and ${print(depth)} long`;
   return `${print(along)} long, ${print(across)} wide and ${print(depth)} deep`;
 };
-
-/** Where the feature begins and ends in a direction. */
-function spanOf(feature: BoxFeature, axis: AxisIndex): { low: Length; high: Length } {
-  const directions = [feature.along, feature.across, feature.into] as const;
-  const k = directions.findIndex((d) => d[axis] !== 0) as 0 | 1 | 2;
-  const size = feature.size[k];
-  const from = feature.origin[axis];
-  const to = subtract(from, directions[k][axis] > 0 ? { n: -size.n, d: size.d } : size);
-  return directions[k][axis] > 0 ? { low: from, high: to } : { low: to, high: from };
-}
-
-/** "in the back face, 1/8 in from the left edge, 1/2 in from the top end" */
-function placeText(work: Work, part: Part, feature: BoxFeature): string {
-  const into = INDICES.find((i) => feature.into[i] !== 0) as AxisIndex;
-  const where = INDICES.filter((axis) => axis !== into).flatMap((axis) => {
-    const { low, high } = spanOf(feature, axis);
-    return fromNearer(work, part, axis, low, high) ?? [];
-  });
-  // A tenon stands out of the face that it points from.
-  const face = faceOf(into, (feature.into[into] as number) < 0 !== standsOut(feature));
-  const on = `${standsOut(feature) ? "at" : "in"} the ${face} ${sideWord(part, into)}`;
-  return [on, ...where].join(", ");
-}
 
 /** Tapers, chamfers and bevels: which faces, from where, to what. */
 function slopeTexts(work: Work, part: Part, planes: readonly PlaneFeature[]): readonly string[] {

@@ -1,7 +1,8 @@
-import type { Length } from "../../../../units/length.ts";
-import { equal, less, subtract, toNumber } from "../../../../units/rational.ts";
-import { type AxisIndex, extent, faceOf, INDICES, middle } from "../../../design/space.ts";
-import type { Joint, Part } from "../../../design.ts";
+import { inverse, placed, turnedVec } from "../../../../geometry/index.ts";
+import { type Length, TOLERANCE } from "../../../../units/length.ts";
+import { equal, less, max, min, rational, round, subtract, toNumber } from "../../../../units/rational.ts";
+import { type AxisIndex, extent, faceOf, INDICES, middle, triple } from "../../../design/space.ts";
+import type { Joint, Part, Point } from "../../../design.ts";
 import { called, series, type Work } from "../draft.ts";
 import type { Move } from "../moves.ts";
 
@@ -30,19 +31,48 @@ function placeText(work: Work, move: Move): string | null {
   const normal = joint.contact[0]?.normal;
   if (!normal) return null;
   const [part, base] = [work.part(own), work.part(mate)];
-  const words = INDICES.filter((i) => Math.abs(normal[i]) < 0.5).map((axis) => along(work, part, base, axis));
+  if (part.turned || base.turned) {
+    const met = meeting(work, joint, base);
+    // What covers the other from side to side is told the other way round.
+    return met.every((word) => COVERS.test(word))
+      ? `Place the ${called(work, own)} so that the ${called(work, mate)} lies ${series(meeting(work, joint, part))}.`
+      : `Place the ${called(work, own)} ${series(met)} of the ${called(work, mate)}.`;
+  }
+  const words = INDICES.filter((i) => Math.abs(normal[i]) < 0.5).map((axis) => along(work, part.body, base.body, axis));
   return `Place the ${called(work, own)} ${series(words)} of the ${called(work, mate)}.`;
 }
 
+const COVERS = /^flush with .* and /;
+
+/** Where a part that does not lie square meets the other: its touching area, from the sides of the other as it lies on the bench. */
+function meeting(work: Work, joint: Joint, base: Part): readonly string[] {
+  const back = base.turned && inverse(base.turned.placement);
+  const largest = joint.contact.reduce((a, b) => (b.area > a.area ? b : a));
+  const points = largest.polygons.flat().map((p): readonly Length[] => {
+    const at = p.map((value) => rational(Math.round(value))) as unknown as Point;
+    return (back ? placed(back, at) : at).map((value) => rational(round(value)));
+  });
+  const bound = (axis: AxisIndex, choose: typeof max): Length =>
+    points.map((p) => p[axis] as Length).reduce((a, b) => choose(a, b));
+  // Closer than a hair to a side is flush with it.
+  const near = (value: Length, side: Length): Length =>
+    Math.abs(toNumber(subtract(value, side))) <= TOLERANCE ? side : value;
+  const area = {
+    low: triple((axis) => near(bound(axis, min), base.body.low[axis])),
+    high: triple((axis) => near(bound(axis, max), base.body.high[axis])),
+  };
+  const normal = back ? turnedVec(back, largest.normal) : largest.normal;
+  return INDICES.filter((i) => Math.abs(normal[i]) < 0.5).map((axis) => along(work, area, base.body, axis));
+}
+
 /** "flush with the front", "standing 3 in past the left", "1 in from the front", "midway between the left and the right" */
-function along(work: Work, part: Part, base: Part, axis: AxisIndex): string {
+function along(work: Work, part: Part["body"], base: Part["body"], axis: AxisIndex): string {
   // Positive: inside the other part's face.
-  const low = { face: faceOf(axis, false), inside: subtract(part.body.low[axis], base.body.low[axis]) };
-  const high = { face: faceOf(axis, true), inside: subtract(base.body.high[axis], part.body.high[axis]) };
+  const low = { face: faceOf(axis, false), inside: subtract(part.low[axis], base.low[axis]) };
+  const high = { face: faceOf(axis, true), inside: subtract(base.high[axis], part.high[axis]) };
   if (low.inside.n === 0n && high.inside.n === 0n) return `flush with the ${low.face} and the ${high.face}`;
   for (const { face, inside } of [low, high]) if (inside.n === 0n) return `flush with the ${face}`;
-  if (equal(middle(part.body, axis), middle(base.body, axis)))
-    return `midway between the ${low.face} and the ${high.face}`;
+  if (equal(middle(part, axis), middle(base, axis))) return `midway between the ${low.face} and the ${high.face}`;
   const near = Math.abs(toNumber(low.inside)) <= Math.abs(toNumber(high.inside)) ? low : high;
   const { n, d } = near.inside;
   return n > 0n
@@ -55,6 +85,7 @@ function gapText(work: Work, moves: readonly Move[]): string | null {
   const ids = moves.flatMap((move) => move.arriving);
   const located = moves.some((move) => move.work.some(({ joint }) => LOCATED.has(joint.method)));
   if (ids.length < 2 || located) return null;
+  if (ids.some((id) => work.part(id).turned)) return null;
   const bodies = ids.map((id) => work.part(id).body);
   for (const axis of INDICES) {
     const row = bodies.toSorted((a, b) => toNumber(subtract(a.low[axis], b.low[axis])));
