@@ -91,8 +91,9 @@ describe("allowances and room", () => {
       ["floating", true],
       ["floating", true],
     ]);
+    // A peg of 1/4, and 5/16 to either side.
     const holes = top.joints[0]?.arrangements[0]?.holes.filter(({ part: id }) => id === "panel") ?? [];
-    expect(holes.map(({ slot }) => (slot ? toNumber(slot.length) / UNITS_PER_INCH : 0))).toEqual([0.625, 0, 0.625]);
+    expect(holes.map(({ slot }) => (slot ? toNumber(slot.length) / UNITS_PER_INCH : 0))).toEqual([0.875, 0, 0.875]);
   });
   it("the hole in a drawbored tenon is 1/16 in nearer to the shoulder", () => {
     const frame = soundDesign(planned("pegged-frame"));

@@ -39,7 +39,8 @@ export const fixedAcrossGrainRule: Rule = (checked) => {
   return design.parts.flatMap((part) => {
     const stock = stocks.get(part.stock);
     const frame = frames[indexOf(part.axes.width)] as Frame;
-    return stock?.movement === undefined ? [] : judge(part, stock, stock.movement, frame, checked);
+    // Of what is not square to the room, its own directions are none of the frame.
+    return stock?.movement === undefined || part.turned ? [] : judge(part, stock, stock.movement, frame, checked);
   });
 };
 

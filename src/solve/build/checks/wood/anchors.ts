@@ -15,8 +15,8 @@ export interface Anchor {
   readonly fastener: { readonly kind: FastenerKind; readonly rod: number } | null;
 }
 
-/** Nails and brads bend, and are taken to let wood move (common practice, no source). */
-const RIGID: readonly FastenerKind[] = ["pocket screw", "wood screw", "dowel"];
+/** Nails, brads and staples bend, and are taken to let wood move (common practice, no source). */
+const RIGID: readonly FastenerKind[] = ["pocket screw", "wood screw", "dowel", "lag screw", "bolt", "peg"];
 
 /** What fixes each joint along a direction; joints that slide, or that only nails hold, are left out. */
 export function anchorsAlong(
@@ -26,23 +26,28 @@ export function anchorsAlong(
   holes: ReadonlyMap<string, readonly Hole[]>,
 ): readonly Anchor[] {
   return joints.flatMap((joint): readonly Anchor[] => {
-    if (joint.kind === "floating") return [];
+    if (joint.kind === "floating" || joint.kind === "resting") return [];
     if (joint.glue) return glued(joint, axis);
     const rigid = (fasteners.get(joint.id) ?? []).filter(({ kind }) => RIGID.includes(kind));
     if (rigid.length === 0) return [];
     // Where it crosses from part to part, not where its head is.
     const [low, high] = reachOf(joint.contact, axis);
-    const places = rigid.map(({ head }) => Math.min(high, Math.max(low, toNumber(head.at[axis]) / UNITS_PER_MM)));
-    const slacks = rigid.map((fastener) => slackOf(fastener, holes.get(fastener.id) ?? []));
+    const placeOf = ({ head }: Fastener): number =>
+      Math.min(high, Math.max(low, toNumber(head.at[axis]) / UNITS_PER_MM));
+    const slackFor = (fastener: Fastener): number => slackOf(fastener, axis, holes.get(fastener.id) ?? []);
     const { kind, rod } = rigid[0] as Fastener;
     const fastener = { kind, rod: toNumber(rod) / UNITS_PER_MM };
+    // What is made to slide has its own room at each fastener, and none where it is held.
+    if (joint.kind === "sliding")
+      return rigid.map((each) => ({ joint, low: placeOf(each), high: placeOf(each), slack: slackFor(each), fastener }));
+    const [places, slacks] = [rigid.map(placeOf), rigid.map(slackFor)];
     return [{ joint, low: Math.min(...places), high: Math.max(...places), slack: Math.min(...slacks), fastener }];
   });
 }
 
 /** Glue holds over all that touches; of a tenon its cheeks, since the shoulder is end grain. */
 function glued(joint: Joint, axis: AxisIndex): readonly Anchor[] {
-  const home = joint.method === "mortise and tenon" ? joint.insertion : null;
+  const home = joint.method.endsWith("tenon") ? joint.insertion : null;
   const held = joint.contact.filter(
     ({ normal }) => !home?.some((way, i) => way !== 0 && Math.abs(normal[i] ?? 0) > 0.5),
   );
@@ -56,8 +61,9 @@ function reachOf(contacts: Joint["contact"], axis: AxisIndex): readonly [number,
   return [Math.min(...places), Math.max(...places)];
 }
 
-/** Half of what the oversized hole is wider than the shank. */
-function slackOf({ rod }: Fastener, holes: readonly Hole[]): number {
+/** What the fastening leaves, or half of what an oversized hole is wider than the shank. */
+function slackOf({ rod, slack }: Fastener, axis: AxisIndex, holes: readonly Hole[]): number {
+  if (slack) return toNumber(slack[axis]) / UNITS_PER_MM;
   const wide = holes.find(({ kind }) => kind === "oversized")?.stages.at(-1)?.diameter;
   return wide === undefined ? 0 : Math.max(0, (toNumber(wide) - toNumber(rod)) / 2 / UNITS_PER_MM);
 }
