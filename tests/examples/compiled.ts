@@ -7,7 +7,7 @@ import type { Build } from "../../src/solve/build.ts";
 import { audit, type BuildRecord, type Violation } from "../audit/index.ts";
 
 /** The complete plans, by their path under `examples`. */
-export const EXAMPLES = ["boot-bench", "old-plans/plant-stand", "old-plans/medicine-cabinet"] as const;
+export const EXAMPLES = ["boot-bench", "dining-bench", "old-plans/plant-stand", "old-plans/medicine-cabinet"] as const;
 
 export const textOf = (name: string): string =>
   readFileSync(new URL(`../../examples/${name}.yaml`, import.meta.url), "utf8");

@@ -1,9 +1,11 @@
 import { squash } from "../names.ts";
 import type { AnyAssembly } from "./assembly.ts";
 import { carcase } from "./case.ts";
+import { table } from "./table.ts";
+import { top } from "./top.ts";
 
 /** The kinds of assembly that the language has, in the order of the reference. */
-export const ALL: readonly AnyAssembly[] = [carcase];
+export const ALL: readonly AnyAssembly[] = [carcase, top, table];
 
 /** By squashed name. */
 export const BUILT_IN: ReadonlyMap<string, AnyAssembly> = new Map(

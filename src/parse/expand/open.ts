@@ -7,7 +7,7 @@ import { BUILT_IN } from "../assemblies/index.ts";
 import type { Axis } from "../draft.ts";
 import { tell, type Where } from "../kinds/kind.ts";
 import { LIMITS } from "../limits.ts";
-import { normaliseName, squash } from "../names.ts";
+import { normaliseName, RESERVED_NAMES, squash } from "../names.ts";
 import type { Entry, MapNode, Node } from "../yaml/nodes.ts";
 import { settingsNode, writer, written } from "./make.ts";
 import { neighbours, placedIn, type Standing, type Surroundings } from "./room.ts";
@@ -103,7 +103,8 @@ function kindOf({ key, value }: Entry, { own, where }: Progress): AnyAssembly | 
       unknownAssembly(said.at, { kind: said.text, known: unique, near: nearest(said.text, unique) }),
     );
   }
-  const named = find(key.text);
+  // A face cannot name anything, an assembly no more than a part.
+  const named = RESERVED_NAMES.has(normaliseName(key.text)) ? undefined : find(key.text);
   if (named === undefined || named.settings === undefined) return null;
   const words = wordsOf(named);
   const allMaps = value.entries.every((entry) => entry.value.kind === "map");

@@ -1,8 +1,9 @@
 import { describe, expect, it } from "vitest";
 import { volume } from "../../../src/geometry/index.ts";
 import type { Part } from "../../../src/solve/design.ts";
-import { UNITS_PER_INCH } from "../../../src/units/index.ts";
+import { inches, UNITS_PER_INCH } from "../../../src/units/index.ts";
 import { toNumber } from "../../../src/units/rational.ts";
+import { roundTo } from "../../../src/units/round.ts";
 import { solveText } from "../../examples/compiled.ts";
 import { designOf, soundDesign } from "./plan.ts";
 
@@ -109,7 +110,8 @@ describe("a square rail between slanting legs", () => {
       ),
     );
     const of = (id: string) => parts.find((part) => part.id === id) as Part;
-    expect(of("peg").length).toEqual(of("rail").length);
+    // What is worked out from another is cut to the next mark below it.
+    expect(of("peg").length).toEqual(roundTo(of("rail").length, inches(1, 16), "down"));
   });
 });
 

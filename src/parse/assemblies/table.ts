@@ -1,0 +1,205 @@
+import type { Settings } from "../expand/make.ts";
+import { joinWords, kept, measure, stockName } from "../kinds/kept.ts";
+import { type Kind, tellWrong } from "../kinds/kind.ts";
+import { faces } from "../kinds/places.ts";
+import { type Fields, may, need, settings } from "../kinds/settings.ts";
+import { formulaIn, word } from "../kinds/simple.ts";
+import { squash } from "../names.ts";
+import { slice, type TextNode } from "../yaml/nodes.ts";
+import { assembly, type Expanded, type Site } from "./assembly.ts";
+import { addShelf, addStretchers, shelf, stretchers } from "./table-below.ts";
+
+/** `1/2 below the aprons`: gives the measure. */
+const belowAprons: Kind<TextNode> = {
+  words: "a measure below the aprons, such as 1/2 below the aprons",
+  json: { type: "string" },
+  read(node, where) {
+    if (node.kind !== "text") return tellWrong(where, node, this.words);
+    const found = /^(.+?)\s+below\s+the\s+aprons?\s*$/i.exec(node.text);
+    if (found === null) return tellWrong(where, node, this.words);
+    const words = slice(node, 0, (found[1] ?? "").length);
+    if (formulaIn(words, where) === undefined) return undefined;
+    return { ...node, text: words.text, place: words.place };
+  },
+};
+
+const allFaces = ["left", "right", "front", "back"] as const;
+/** `inside`, `all` or faces by name. */
+const taperFaces: Kind<"inside" | "outside" | "all" | readonly string[]> = {
+  words: "inside, outside, all, or faces",
+  json: { anyOf: [{ enum: ["inside", "outside", "all"] }, faces.json] },
+  read(node, where) {
+    const said = node.kind === "text" ? squash(node.text) : "";
+    if (said === "inside" || said === "outside" || said === "all") return said;
+    return faces.read(node, where);
+  },
+};
+
+const taper = settings("the taper of the legs", {
+  faces: may(taperFaces, "The faces that run in: inside if nothing is said."),
+  to: need(measure, "How thick a leg is at the floor."),
+  from: may(belowAprons, "Where it begins: 1/2 below the aprons."),
+  over: may(measure, "How far up from the floor it begins."),
+});
+
+const legs = settings("the legs of a table", {
+  "made of": need(stockName, "Their stock."),
+  square: may(measure, "Their section, where the stock does not give it."),
+  taper: may(taper, "How they get thinner towards the floor."),
+});
+
+const aprons = settings("the aprons of a table", {
+  "made of": need(stockName, "Their stock."),
+  wide: need(measure, "How far they reach down."),
+  "set back": may(measure, "How far they stay behind the outer faces of the legs: 1/8 in or 3 mm if nothing is said."),
+  top: may(kept(word(["flush with the legs"])), "Where their upper edges are: flush with the legs."),
+  arch: may(measure, "The rise of an arch cut out of the lower edge of each."),
+});
+
+const bearer = settings("a bearer of a table", {
+  "made of": may(stockName, "Its stock, if it is another than that of the aprons."),
+  wide: need(measure, "How far it reaches down."),
+  count: may(measure, "How many, evenly spaced: one if nothing is said."),
+  join: may(joinWords, "How it is joined to the long aprons, if otherwise than these to the legs."),
+});
+
+const own = settings("a table", {
+  legs: need(legs, "The four legs."),
+  aprons: need(aprons, "The four aprons between them."),
+  bearer: may(bearer, "A cross rail between the long aprons.", "bearers"),
+  join: may(joinWords, "How aprons and stretchers are joined to the legs: mortise and tenon if nothing is said."),
+  stretchers: may(stretchers, "Rails low down between the legs."),
+  "lower shelf": may(shelf, "A shelf that lies on the side stretchers."),
+});
+
+type Said = Fields<typeof own.keys>;
+
+const CORNERS = [
+  ["front", "left"],
+  ["front", "right"],
+  ["back", "left"],
+  ["back", "right"],
+] as const;
+const opposite = { left: "right", right: "left", front: "back", back: "front" } as const;
+
+export const table = assembly({
+  kind: "table",
+  also: [],
+  meaning: "Four legs with aprons between them, and stretchers and a shelf below if you like.",
+  settings: own,
+  bearers: ["aprons"],
+  expand: (said: Said, site: Site): Expanded => {
+    const { write } = site;
+    const room = { kind: "space", ...site.placed("across"), ...site.placed("deep"), ...site.placed("up") };
+    const entries: Record<string, Settings> = { room };
+    for (const [deep, across] of CORNERS)
+      entries[`${deep}-${across}-leg`] = {
+        "made of": said.legs.value.said["made of"].value,
+        as: "upright",
+        [across]: write`room.${across}`,
+        [deep]: write`room.${deep}`,
+        bottom: write`room.bottom`,
+        top: write`room.top`,
+        ...square(said),
+        ...tapered(said, site, [opposite[across], opposite[deep]]),
+      };
+    entries.aprons = apronsOf(said, site);
+    const join: Settings = said.join?.value ?? { with: "mortise and tenon" };
+    const joints: Settings[] = CORNERS_OF_APRONS.map(([name, to]) => ({ join: `aprons.${name}`, to, ...join }));
+    if (said.bearer) addBearer(said, site, entries, joints, join);
+    if (said.stretchers) addStretchers(said.stretchers.value.said, site, entries, joints, join);
+    if (said["lower shelf"]) addShelf(said["lower shelf"].value.said, site, entries, joints);
+    return { entries, joints };
+  },
+});
+
+const CORNERS_OF_APRONS = [
+  ["front-apron", ["front-left-leg", "front-right-leg"]],
+  ["back-apron", ["back-left-leg", "back-right-leg"]],
+  ["left-apron", ["front-left-leg", "back-left-leg"]],
+  ["right-apron", ["front-right-leg", "back-right-leg"]],
+] as const;
+
+const square = ({ legs: { value } }: Said): Settings =>
+  value.said.square ? { facing: "front", across: value.said.square.value, deep: value.said.square.value } : {};
+
+/** The taper of a leg of which two faces look inwards. */
+function tapered(
+  { legs: { value }, aprons: { value: rails } }: Said,
+  { write }: Site,
+  inner: readonly ("left" | "right" | "front" | "back")[],
+): Settings {
+  const said = value.said.taper?.value.said;
+  if (!said) return {};
+  const which = said.faces?.value ?? "inside";
+  const chosen =
+    which === "all"
+      ? allFaces
+      : which === "inside"
+        ? inner
+        : which === "outside"
+          ? inner.map((face) => opposite[face])
+          : which;
+  const below = said.from?.value;
+  const wide = rails.said.wide.value;
+  const over = said.over?.value ?? (below ? write`top - bottom - ${wide} - ${below}` : write`top - bottom - ${wide}`);
+  return { taper: { faces: [...chosen], at: "bottom", to: said.to.value, over } };
+}
+
+function apronsOf({ aprons: { value } }: Said, site: Site): Settings {
+  const { write } = site;
+  const { said } = value;
+  const back = said["set back"]?.value ?? write`${site.usual("1/8", "3")}`;
+  const arch = said.arch && { arch: { in: "bottom", deep: said.arch.value } };
+  const rail: Settings = {
+    "made of": said["made of"].value,
+    as: "on edge",
+    up: said.wide.value,
+    top: write`room.top`,
+    ...arch,
+  };
+  const along: Settings = {
+    ...rail,
+    grain: "across",
+    left: write`front-left-leg.right`,
+    right: write`front-right-leg.left`,
+  };
+  const deep: Settings = {
+    ...rail,
+    grain: "deep",
+    front: write`front-left-leg.back`,
+    back: write`back-left-leg.front`,
+  };
+  return {
+    "front-apron": { ...along, front: write`room.front + ${back}` },
+    "back-apron": { ...along, back: write`room.back - ${back}` },
+    "left-apron": { ...deep, left: write`room.left + ${back}` },
+    "right-apron": { ...deep, right: write`room.right - ${back}` },
+  };
+}
+
+/** Cross rails between the front and the back apron. */
+function addBearer(
+  { bearer: field, aprons: rails }: Said,
+  { write }: Site,
+  entries: Record<string, Settings>,
+  joints: Settings[],
+  join: Settings,
+): void {
+  const said = field?.value.said;
+  if (!said) return;
+  const row: Settings = said.count
+    ? { count: said.count.value, spread: write`across between left-apron and right-apron` }
+    : { "centred on": { across: "room" } };
+  entries.bearer = {
+    "made of": said["made of"]?.value ?? rails.value.said["made of"].value,
+    as: "on edge",
+    grain: "deep",
+    up: said.wide.value,
+    top: write`room.top`,
+    front: write`front-apron.back`,
+    back: write`back-apron.front`,
+    ...row,
+  };
+  joints.push({ join: "bearer", to: ["front-apron", "back-apron"], ...(said.join?.value ?? join) });
+}
