@@ -3,7 +3,7 @@ import type { Axis, Face } from "../draft.ts";
 import type { Settings as Made, Writer } from "../expand/make.ts";
 import type { Where } from "../kinds/kind.ts";
 import type { Fields, Keys, SettingsKind } from "../kinds/settings.ts";
-import type { TextNode } from "../yaml/nodes.ts";
+import type { Node, TextNode } from "../yaml/nodes.ts";
 
 /** What an assembly makes: parts, spaces and groups by name, and the joints between them, all in the language. */
 export interface Expanded {
@@ -34,6 +34,8 @@ export interface Site {
 export interface Neighbour {
   readonly path: string;
   readonly assembly: AnyAssembly | null;
+  /** Paths of what of it carries a top; the whole, where it does not say. */
+  readonly bearers: readonly string[];
 }
 
 /** A kind of assembly: its settings, and what they come to. One file each. */
@@ -45,8 +47,8 @@ export interface Assembly<K extends Keys> {
   readonly meaning: string;
   readonly settings: SettingsKind<K>;
   readonly expand: (said: Fields<K>, site: Site) => Expanded;
-  /** Names of the parts or groups in it that carry a top. */
-  readonly bearers?: readonly string[];
+  /** Names of the parts or groups in it that carry a top, from its settings as they are written. */
+  readonly bearers?: (written: (key: string) => Node | undefined) => readonly string[];
   /** It has a space `footprint` for what stands under it. */
   readonly footprint?: boolean;
   /** It takes its height from its stock. */

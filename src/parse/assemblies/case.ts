@@ -3,7 +3,8 @@ import { byForm } from "../kinds/combine.ts";
 import { joinWords, measure, stockName, yesNoOr } from "../kinds/kept.ts";
 import { type Fields, may, need, settings } from "../kinds/settings.ts";
 import { word } from "../kinds/simple.ts";
-import type { TextNode } from "../yaml/nodes.ts";
+import { squash } from "../names.ts";
+import type { Node, TextNode } from "../yaml/nodes.ts";
 import { assembly, type Expanded, type Site } from "./assembly.ts";
 import { backIn, backPanel } from "./back-in.ts";
 import { divide, type Making, shelve } from "./divide.ts";
@@ -52,7 +53,15 @@ export const carcase = assembly({
   also: ["carcase"],
   meaning: "Two sides with panels between them, divided into openings.",
   settings: own,
-  bearers: ["top-panel", "top-rail-front", "top-rail-back"],
+  bearers: (written) => {
+    const panel = written("top panel");
+    const rails = panel === undefined ? written("top rails") !== undefined : isText(panel, "rails");
+    return rails
+      ? ["top-rail-front", "top-rail-back"]
+      : isText(panel, "no")
+        ? ["left-side", "right-side"]
+        : ["top-panel"];
+  },
   expand: (said: Said, site: Site): Expanded => {
     const { write } = site;
     const stock = said["made of"].value;
@@ -139,6 +148,8 @@ export const carcase = assembly({
     return { entries, joints };
   },
 });
+
+const isText = (node: Node | undefined, word: string): boolean => node?.kind === "text" && squash(node.text) === word;
 
 type PanelSaid = Fields<typeof panel.keys>;
 

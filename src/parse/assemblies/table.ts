@@ -87,7 +87,7 @@ export const table = assembly({
   also: [],
   meaning: "Four legs with aprons between them, and stretchers and a shelf below if you like.",
   settings: own,
-  bearers: ["aprons"],
+  bearers: () => ["aprons"],
   expand: (said: Said, site: Site): Expanded => {
     const { write } = site;
     const room = { kind: "space", ...site.placed("across"), ...site.placed("deep"), ...site.placed("up") };

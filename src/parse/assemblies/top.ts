@@ -89,9 +89,7 @@ export const top = assembly({
       bottom: write`slab.bottom`,
       top: write`slab.top`,
     };
-    const bearer = site.on;
-    const bearers = bearer?.assembly?.bearers?.map((name) => `${bearer.path}.${name}`) ?? (bearer ? [bearer.path] : []);
-    const to = said.to ? [said.to.value] : bearers;
+    const to = said.to ? [said.to.value] : (site.on?.bearers ?? []);
     const joints =
       said.fasten && to.length > 0 ? [{ join: "slab", to: to.length === 1 ? to[0] : to, ...said.fasten.value }] : [];
     return { entries: { slab, footprint }, joints };

@@ -127,7 +127,7 @@ function standingsIn(node: MapNode, path: readonly string[], progress: Progress)
     const assembly = kindOf(entry, quiet) ?? null;
     const said = placesIn(entry.value, assembly ? wordsOf(assembly) : new Set());
     const below = assembly === null && isGroup(entry.value) ? standingsIn(entry.value, here, progress) : [];
-    return [{ path: here.join("."), assembly, said }, ...below];
+    return [{ path: here.join("."), assembly, said, node: entry.value }, ...below];
   });
 }
 

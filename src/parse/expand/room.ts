@@ -1,7 +1,7 @@
 import type { AnyAssembly, Neighbour } from "../assemblies/assembly.ts";
 import type { Axis, Face } from "../draft.ts";
-import { normaliseName } from "../names.ts";
-import type { TextNode } from "../yaml/nodes.ts";
+import { normaliseName, squash } from "../names.ts";
+import type { MapNode, TextNode } from "../yaml/nodes.ts";
 import type { Settings, Writer } from "./make.ts";
 import { type Role, rolesIn, type Said } from "./standing.ts";
 
@@ -10,6 +10,8 @@ export interface Standing {
   readonly path: string;
   readonly assembly: AnyAssembly | null;
   readonly said: readonly Said[];
+  /** Its settings; absent for what is only named. */
+  readonly node?: MapNode;
 }
 
 /** The assemblies of a piece and the measures of its outside, from which it follows how they stand to each other. */
@@ -131,6 +133,14 @@ export const neighbours = (
   standing: Standing,
   around: Surroundings,
 ): { under: Neighbour | null; on: Neighbour | null } => ({
-  under: coverOf(standing, around),
-  on: bearerOf(standing, around),
+  under: neighbour(coverOf(standing, around)),
+  on: neighbour(bearerOf(standing, around)),
 });
+
+function neighbour(standing: Standing | null): Neighbour | null {
+  if (standing === null) return null;
+  const { path, assembly, node } = standing;
+  const written = (key: string) => node?.entries.find((entry) => squash(entry.key.text) === squash(key))?.value;
+  const bearers = assembly?.bearers?.(written).map((name) => `${path}.${name}`) ?? [path];
+  return { path, assembly, bearers };
+}

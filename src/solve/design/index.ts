@@ -120,6 +120,8 @@ function solve(draft: Draft): Outcome<Design> {
   };
   const wood = expansion.entries.filter((entry) => !entry.draft.space);
   const pieces = wood.flatMap((entry) => shapedPiece(entry, context) ?? []);
+  // A space that nothing lies in is looked at all the same: what is said of it may be wrong.
+  for (const entry of expansion.entries) if (entry.draft.space) places.box(entry);
   const bench = new Bench(pieces);
   const bodyOf = (entry: Entry): Box | null => bench.pieces.get(entry.id)?.body ?? null;
   const jointed = cutJoints(draft.joints, bench, joinery, {

@@ -1,5 +1,5 @@
 import type { Length } from "../../../units/length.ts";
-import { compare, half, less, max, min, multiply, rational, subtract, ZERO } from "../../../units/rational.ts";
+import { compare, half, less, max, min, multiply, negate, rational, ZERO } from "../../../units/rational.ts";
 import type { Point } from "../../design.ts";
 import { type AxisIndex, shift } from "../space.ts";
 import { depthAt } from "./line.ts";
@@ -17,8 +17,12 @@ export type Wood = Pick<Site, "head" | "hold" | "axis" | "sign" | "area">;
 export function onWood(row: Row, site: Wood, step: Length): Row {
   const rooms = row.points.map((point) => depths(point, site));
   const most = rooms.reduce((a, b): Depths => [max(a[0], b[0]), max(a[1], b[1])], [ZERO, ZERO] as Depths);
-  const enough = (at: Point): boolean => depths(at, site).every((depth, i) => !less(depth, half(most[i] as Length)));
-  if (rooms.every((room) => room.every((depth, i) => !less(depth, half(most[i] as Length))))) return row;
+  const deep = (at: Point): boolean => depths(at, site).every((depth, i) => !less(depth, half(most[i] as Length)));
+  // The edge of a cut is as bad as its middle: there has to be wood on both sides.
+  const margin = half(step);
+  const enough = (at: Point): boolean =>
+    [negate(margin), ZERO, margin].every((aside) => deep(shift(at, row.along, aside)));
+  if (row.points.every(enough)) return row;
   const points = row.points.map((point) =>
     enough(point) ? point : (nearest(point, row.along, site, step, enough) ?? point),
   );
@@ -45,10 +49,9 @@ function nearest(
   for (let steps = 1; steps <= FARTHEST; steps += 1)
     for (const way of [-1, 1]) {
       const at = shift(from, along, multiply(step, rational(steps * way)));
-      const beside = [shift(at, along, step), at, shift(at, along, subtract(ZERO, step))];
       const [low, high] = [min(at[along], area.low[along]), max(at[along], area.high[along])];
       const inside = compare(low, area.low[along]) >= 0 && compare(high, area.high[along]) <= 0;
-      if (inside && beside.every(enough)) return at;
+      if (inside && enough(at)) return at;
     }
   return null;
 }
