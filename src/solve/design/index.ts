@@ -23,13 +23,13 @@ import { makingContext } from "./making/context.ts";
 import { withMaking } from "./making/making.ts";
 import { roughOf } from "./making/rough.ts";
 import { onePerPlace } from "./one-per-place.ts";
-import { finishPart, shapedPiece } from "./parts.ts";
+import { finishPart, middleOf, shapedPiece } from "./parts.ts";
 import { createPlaces, type Places } from "./placing/places.ts";
 import { applySettings } from "./settings.ts";
 import { createCells } from "./sizes/cells.ts";
 import { evaluateLength, evaluateNumber } from "./sizes/evaluate.ts";
 import { createNames } from "./sizes/names.ts";
-import { extent, triple } from "./space.ts";
+import { extent } from "./space.ts";
 import { resolveStock } from "./stock/resolve.ts";
 import { useOf } from "./use/use-of.ts";
 
@@ -143,7 +143,7 @@ function solve(draft: Draft): Outcome<Design> {
   findings.push(...vanished(finished));
   if (finished.some((part) => isEmpty(part.solid))) return { findings };
   const byId = new Map(finished.map((part) => [part.id, part]));
-  const centre = triple((axis) => middleOf(finished, axis));
+  const centre = middleOf(finished);
   const joints = finishJoints(jointed, byId, {
     units: draft.units,
     measure,
@@ -183,12 +183,6 @@ function solve(draft: Draft): Outcome<Design> {
   if (!hasErrors(findings)) findings.push(...judge(result, outside, draft, print));
   return hasErrors(findings) ? { findings } : { value: result, findings };
 }
-
-const middleOf = (parts: readonly Part[], axis: 0 | 1 | 2): number => {
-  if (parts.length === 0) return 0;
-  const low = Math.min(...parts.map((part) => part.solid.low[axis]));
-  return (low + Math.max(...parts.map((part) => part.solid.high[axis]))) / 2;
-};
 
 const wholeNumber = (value: { n: bigint; d: bigint } | null): number | null =>
   value && value.d === 1n && value.n > 0n && value.n <= 1000n ? Number(value.n) : null;

@@ -118,3 +118,11 @@ export function finishPart(
     ...(entry.draft.carries && { carries: entry.draft.carries.value }),
   };
 }
+
+/** The middle of the room that some parts take up. */
+export const middleOf = (parts: readonly Part[]): readonly [number, number, number] =>
+  triple((axis) => {
+    if (parts.length === 0) return 0;
+    const low = Math.min(...parts.map((part) => part.solid.low[axis]));
+    return (low + Math.max(...parts.map((part) => part.solid.high[axis]))) / 2;
+  });

@@ -65,13 +65,13 @@ describe("a case", () => {
       "down: [ { high: 10, across: [equal, equal] }, { across: [ { wide: 9, shelves: 1 }, the rest ] } ]",
     ],
   ])("%s compile and keep their promises", (_, openings) => {
-    const text = CASE.replace(/ {6}across:\n[^]*$/, `      ${openings}\n`);
+    const text = CASE.replace(/ {6}across:\n[\s\S]*$/, `      ${openings}\n`);
     const { build: other, findings: found } = solveText(text);
     expect(said(found).filter((each) => each.includes("error"))).toEqual([]);
     expect(other && auditOf(text, other)).toEqual([]);
   });
   it("given sizes that do not fill it are told, with the difference", () => {
-    const text = CASE.replace(/ {6}across:\n[^]*$/, "      across: [10, 12, 11]\n");
+    const text = CASE.replace(/ {6}across:\n[\s\S]*$/, "      across: [10, 12, 11]\n");
     // 34 1/2 − 2 × 3/4 = 33; 10 + 12 + 11 = 33 fits, 10 more on the last would not.
     expect(said(solveText(text).findings).filter((each) => each.includes("error"))).toEqual([]);
     const wrong = solveText(text.replace("11]", "10]")).findings;

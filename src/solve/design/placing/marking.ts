@@ -5,7 +5,7 @@ import { roundTo } from "../../../units/round.ts";
 import type { Entry } from "../expand/entry.ts";
 import { type AxisIndex, indexOf } from "../space.ts";
 import type { Frame, Stance } from "./attitude.ts";
-import type { Span } from "./from-two.ts";
+import type { Span } from "./span.ts";
 import { rolesOf, type Statement } from "./statement.ts";
 
 /** Where a part lies as it is cut, and where it would lie without rounding. */

@@ -1,9 +1,5 @@
 import type { Finding } from "../../../findings/finding.ts";
-import { attitudeDisagrees } from "../../../findings/rules/attitude-disagrees.ts";
 import { noRoom } from "../../../findings/rules/no-room.ts";
-import { placeMissing } from "../../../findings/rules/place-missing.ts";
-import { whichWayGrain } from "../../../findings/rules/which-way-grain.ts";
-import { whichWayRound } from "../../../findings/rules/which-way-round.ts";
 import type { Draft, Face } from "../../../parse/draft.ts";
 import type { Length } from "../../../units/length.ts";
 import { add, compare, equal, half, subtract, ZERO } from "../../../units/rational.ts";
@@ -13,7 +9,8 @@ import type { Entry } from "../expand/entry.ts";
 import type { Cells } from "../sizes/cells.ts";
 import type { Scope } from "../sizes/evaluate.ts";
 import { type AxisIndex, axisAt, faceAxis, faceOf, INDICES, isHigh, mirrorValue, opposite, triple } from "../space.ts";
-import { type Attitude, attitudeOf, type Frame, type Stance } from "./attitude.ts";
+import { attitudeOf, type Frame, type Stance } from "./attitude.ts";
+import { chooseStance } from "./choose-stance.ts";
 import type { End } from "./ends.ts";
 import { type MarkedSpan, markable, marked } from "./marking.ts";
 import { boardStatements, openCount, openStatements, placedStatements, type Reach } from "./read-placing.ts";
@@ -167,7 +164,7 @@ export function createPlaces(context: PlacesContext): Places {
       const even = stock.width !== null && equal(stock.width, stock.thickness);
       const open = openCount(entry.draft);
       const attitude = attitudeOf(entry.draft, placed, board, even, open);
-      const stance = choose(entry, attitude);
+      const stance = chooseStance(entry, attitude, fillOpen, context);
       return stance && fillOpen(entry, stance);
     });
 
@@ -175,56 +172,7 @@ export function createPlaces(context: PlacesContext): Places {
   const room = (entry: Entry, placed: Statements): Stance | null => {
     const stance = fillOpen(entry, { frame: { thickness: 2, width: 1, length: 0 }, statements: placed });
     const lacking = stance.statements.some((statements) => rolesOf(statements).size < 2);
-    return lacking ? choose(entry, { kind: "too little", stance }) : stance;
-  };
-
-  const choose = (entry: Entry, attitude: Attitude): Stance | null => {
-    if (attitude.kind === "too little") {
-      // A statement that means nothing is told first: put right, it may be what is missing.
-      // (A row's place needs the part's own extent, which is what is being looked for.)
-      const told = attitude.stance.statements.flat().filter(({ key }) => key !== "spread");
-      const values = told.map((statement) => statement.value());
-      if (values.includes(null)) return null;
-      const lacking = INDICES.filter((axis) => rolesOf(attitude.stance.statements[axis]).size < 2);
-      report(
-        placeMissing(entry.at, {
-          name: entry.id,
-          missing: lacking.map((axis) => ({
-            direction: axisAt(axis),
-            low: faceOf(axis, false),
-            high: faceOf(axis, true),
-            known: attitude.stance.statements[axis].map((s) => s.key),
-          })),
-        }),
-      );
-      return null;
-    }
-    if (attitude.kind === "impossible") {
-      const { attitude: as, facing, grain } = entry.draft;
-      const words = [as && "as", facing && "facing", grain && "grain"].filter((word) => word !== undefined);
-      report(attitudeDisagrees((grain ?? facing ?? as)?.at ?? entry.at, { name: entry.id, words }));
-      return null;
-    }
-    if (attitude.kind === "open") {
-      report(whichWayRound(entry.at, { name: entry.id }));
-      return null;
-    }
-    const [first, second] = attitude.stances;
-    if (!second) return first;
-    // The longer extent is the length. Both stances have the same statements in both directions.
-    const [a, b] = [first.frame.length, second.frame.length];
-    const extents = ([a, b] as const).map((axis) => {
-      const filled = fillOpen(entry, first);
-      return solveSpan(entry, axis, filled.statements[axis], context);
-    });
-    const [one, other] = extents;
-    if (!one || !other) return null;
-    const order = compare(subtract(one.high, one.low), subtract(other.high, other.low));
-    if (order === 0) {
-      report(whichWayGrain(entry.at, { name: entry.id, first: axisAt(a), second: axisAt(b) }));
-      return null;
-    }
-    return order > 0 ? first : second;
+    return lacking ? chooseStance(entry, { kind: "too little", stance }, fillOpen, context) : stance;
   };
 
   /** Gives statements that name no direction to the directions that lack one. */

@@ -7,6 +7,11 @@ import type { Entry } from "../expand/entry.ts";
 import { type AxisIndex, axisAt } from "../space.ts";
 import type { Role, Statement } from "./statement.ts";
 
+export interface Span {
+  readonly low: Length;
+  readonly high: Length;
+}
+
 export interface SpanContext {
   readonly report: (finding: Finding) => void;
   readonly print: (length: Length) => string;
@@ -18,7 +23,7 @@ export function solveSpan(
   axis: AxisIndex,
   statements: readonly Statement[],
   context: SpanContext,
-): { low: Length; high: Length } | null {
+): Span | null {
   // Faces first, then middle, then extents; said by the maker before said by the stock.
   const known = new Map<Role, { statement: Statement; value: Length }>();
   for (const role of ["low", "high", "centre", "extent"] as const)

@@ -1,0 +1,68 @@
+/** Stock, and how its wood behaves. Types only. */
+import type { Span } from "../../../findings/span.ts";
+import type { Length } from "../../../units/length.ts";
+
+/** Change of size of solid wood for 1 % of moisture, between 6 and 14 %. */
+export interface Movement {
+  readonly tangential: number;
+  readonly radial: number;
+  /** Tangential, from green to oven-dry, %; null where no figure is at hand. */
+  readonly shrinkage: number | null;
+  readonly basis: string;
+}
+
+/** Modulus of elasticity along the grain (of the faces) and across it, GPa. */
+export interface Stiffness {
+  readonly along: number;
+  readonly across: number;
+  readonly basis: string;
+}
+
+/** How thick a stock is bought. */
+export interface Bought {
+  readonly at: Span;
+  /** In the words of the shop. */
+  readonly words: string;
+  readonly thickness: Length;
+  readonly rough: boolean;
+  /** Whether the plan has it planed. */
+  readonly planed: boolean;
+  /** A panel of which the maker says what it measures: by what measure it is called, and what such panels usually measure. */
+  readonly named: { readonly name: Length; readonly usual: Length } | null;
+}
+
+/** A material as this plan uses it. */
+export interface Stock {
+  readonly name: string;
+  readonly at: Span;
+  readonly form: "sheet" | "board";
+  /** Printed: "3/4 birch plywood", "2×4 pine", "white oak, 4/4 planed to 3/4". */
+  readonly label: string;
+  readonly species: string | null;
+  readonly softwood: boolean;
+  /** True for panels without grain: their parts may be turned on the sheet. */
+  readonly grainless?: true;
+  readonly thickness: Length;
+  /** Fixed width (2×4, square posts planed to size); null where parts are ripped to any width. */
+  readonly width: Length | null;
+  /** Widest board that is sold, or the sheet's width. */
+  readonly soldWidth: Length;
+  /** Lengths that are sold, shortest first; for a sheet its one length. */
+  readonly soldLengths: readonly Length[];
+  /** True where widths and lengths are not known from a catalogue but assumed. */
+  readonly assumed: boolean;
+  /** kg/m³ at the moisture of use. */
+  readonly density: number;
+  /** Thickness by which hardwood is sold, for board feet; null otherwise. */
+  readonly roughThickness: Length | null;
+  /** How many faces are fit to be seen, if the plan says so. */
+  readonly goodFaces?: number;
+  readonly price: number | null;
+  /** When bought, % of its dry weight; absent: not said. */
+  readonly moisture?: number;
+  /** Solid wood only. */
+  readonly movement?: Movement;
+  readonly stiffness?: Stiffness;
+  /** Absent where no shop's words were understood. */
+  readonly bought?: Bought;
+}
