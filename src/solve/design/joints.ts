@@ -3,7 +3,7 @@ import { headNotInJoint } from "../../findings/rules/head-not-in-joint.ts";
 import { jointDoesNotTouch } from "../../findings/rules/joint-does-not-touch.ts";
 import { partsOverlap } from "../../findings/rules/parts-overlap.ts";
 import { distance, inverse, overlapDepth, placed } from "../../geometry/index.ts";
-import type { JointDraft } from "../../parse/draft.ts";
+import type { JointDraft, Method } from "../../parse/draft.ts";
 import { type Length, TOLERANCE } from "../../units/length.ts";
 import { max, rational, toNumber } from "../../units/rational.ts";
 import type { Arrangement, Box, Joint, Part, Point } from "../design.ts";
@@ -62,7 +62,7 @@ function finishJoint(
   const [first, second] = [memberAtHome(context.member(join.id), home), context.member(to.id)];
   // A method that lets wood move has its heads in the narrower part.
   const narrower = moverOf(first, second) === first ? second : first;
-  const usual = method?.moves ? narrower : first;
+  const usual = method?.moves ? narrower : isPassed(joining, first, second) ? second : first;
   const headed = headOf(joining, usual.id, context);
   if (!headed) return null;
   const [head, hold] = headed === first.id ? [first, second] : [second, first];
@@ -118,6 +118,18 @@ function arrangements(
   const centre = middle.map(toNumber) as unknown as readonly [number, number, number];
   return fasten(method, site, { ...context, centre }).map((each) => placedArrangement(each, placement));
 }
+
+const THROUGH: readonly Method[] = [
+  ...(["screws", "nails", "brads", "staples", "cleats", "lag screws", "bolts"] as const),
+  "bolts and cross dowels",
+];
+
+/** Whether what is driven goes through the other part: it meets the end of the joined one with its broad face. */
+const isPassed = ({ draft, touch }: Jointed["joining"], join: Member, to: Member): boolean =>
+  THROUGH.includes(draft.with.value) &&
+  touch.kind === "faces" &&
+  join.frame.length === touch.axis &&
+  to.frame.thickness === touch.axis;
 
 /** Parts that were joined and do not touch: they lie in each other, or apart. */
 function reportApart({ draft, to: mate }: Jointed["joining"], join: Part, to: Part, context: JointsContext): void {
