@@ -1,5 +1,5 @@
 import { createHash } from "node:crypto";
-import { readFileSync } from "node:fs";
+import { readdirSync, readFileSync } from "node:fs";
 import { solve } from "../../src/compile.ts";
 import type { Finding } from "../../src/findings/finding.ts";
 import { writeRecord } from "../../src/render/write/record.ts";
@@ -7,7 +7,12 @@ import type { Build } from "../../src/solve/build.ts";
 import { audit, type BuildRecord, type Violation } from "../audit/index.ts";
 
 /** The complete plans, by their path under `examples`. */
-export const EXAMPLES = ["boot-bench", "dining-bench", "old-plans/plant-stand", "old-plans/medicine-cabinet"] as const;
+export const EXAMPLES: readonly string[] = ["", "old-plans/"].flatMap((folder) =>
+  readdirSync(new URL(`../../examples/${folder}`, import.meta.url))
+    .filter((file) => file.endsWith(".yaml"))
+    .map((file) => folder + file.slice(0, -".yaml".length))
+    .toSorted(),
+);
 
 export const textOf = (name: string): string =>
   readFileSync(new URL(`../../examples/${name}.yaml`, import.meta.url), "utf8");

@@ -1,5 +1,13 @@
 import { describe, expect, it } from "vitest";
+import { printLength } from "../../src/units/index.ts";
+import { solveText } from "../examples/compiled.ts";
 import { bill, exampleText, soundDesign } from "../solve/design/plan.ts";
+
+/** Width and length of everything that is sawn from a board, sorted. */
+const sawn = (name: string): readonly string[] =>
+  (solveText(exampleText(name)).build?.blanks ?? [])
+    .map(({ width, length }) => [width, length].map((l) => printLength(l, { units: "inch" }).text).join(" × "))
+    .toSorted();
 
 /**
  * Bills of material printed in H. H. Windsor, "Mission Furniture: How to Make It", Popular Mechanics Co., Chicago (public domain).
@@ -32,6 +40,81 @@ describe("old plans", () => {
         ["1/2 × 6 3/4 × 15 3/4", 2],
       ]),
     );
+  });
+
+  // The bill is 1/4 in over in width and 1/2 in in length, as the book says; thickness is exact.
+  it("wall shelf: part three, 1912, page 50", () => {
+    expect(bill(soundDesign(exampleText("old-plans/wall-shelf")))).toEqual(
+      new Map([
+        ["3/4 × 7 × 16", 2], // 7 1/4 × 16 1/2
+        ["3/4 × 6 × 30", 1], // 6 1/4 × 30 1/2
+        ["3/4 × 4 1/2 × 30", 1], // 4 3/4 × 30 1/2
+        ["3/8 × 3 1/4 × 30", 1], // 3 1/2 × 30 1/2
+        ["3/8 × 2 3/4 × 30", 1], // 3 × 30 1/2
+      ]),
+    );
+  });
+
+  it("wall shelf: with the book's allowance, what is sawn is what the bill prints", () => {
+    expect(sawn("old-plans/wall-shelf")).toEqual(
+      [
+        "3 1/2 × 30 1/2",
+        "3 × 30 1/2",
+        "4 3/4 × 30 1/2",
+        "6 1/4 × 30 1/2",
+        "7 1/4 × 16 1/2",
+        "7 1/4 × 16 1/2",
+      ].toSorted(),
+    );
+  });
+
+  // Lengths 1/2 in over, narrow parts 1/4 in over in width and the top 1/2 in; posts and thicknesses are exact.
+  it("piano bench: part three, 1912, page 5", () => {
+    expect(bill(soundDesign(exampleText("old-plans/piano-bench")))).toEqual(
+      new Map([
+        ["1 1/2 × 1 1/2 × 19 1/2", 4], // 1 1/2 × 1 1/2 × 20
+        ["1 × 16 × 40", 1], // 16 1/2 × 40 1/2
+        ["7/8 × 4 × 35 1/2", 2], // 4 1/4 × 36
+        ["7/8 × 4 × 12 1/2", 2], // 4 1/4 × 13
+        ["7/8 × 2 1/4 × 12 1/2", 2], // 2 1/2 × 13
+        ["7/8 × 3 1/2 × 35 1/2", 1], // 3 3/4 × 36
+        // The bill has 1 1/4 × 11, by its own allowance 1 in wide; its drawing has 1 1/8 and gaps of 1 in.
+        ["3/8 × 1 1/8 × 10 1/2", 6],
+      ]),
+    );
+  });
+
+  // Cedar, base and rails are 1/2 in over in width and in length, as the book says. The lid is left out.
+  it("cedar chest without its lid: part two, 1910, page 79", () => {
+    expect(bill(soundDesign(exampleText("old-plans/cedar-chest")))).toEqual(
+      new Map([
+        ["7/8 × 18 3/8 × 34", 2], // 18 7/8 × 34 1/2
+        ["7/8 × 18 3/8 × 14 1/4", 2], // 18 7/8 × 14 3/4
+        ["7/8 × 16 × 34", 1], // 16 1/2 × 34 1/2, of two: the other is the lid
+        ["1 × 2 3/4 × 36", 2], // 3 1/4 × 36 1/2
+        ["1 × 2 3/4 × 18", 2], // 3 1/4 × 18 1/2
+        ["1 × 2 × 36", 2], // 2 1/2 × 36 1/2
+        ["1 × 2 × 18", 2], // 2 1/2 × 18 1/2
+      ]),
+    );
+  });
+
+  it("cedar chest: with the book's allowance, what is sawn is what the bill prints", () => {
+    const pairs = [
+      "18 7/8 × 34 1/2",
+      "18 7/8 × 14 3/4",
+      "3 1/4 × 36 1/2",
+      "3 1/4 × 18 1/2",
+      "2 1/2 × 36 1/2",
+      "2 1/2 × 18 1/2",
+    ];
+    expect(sawn("old-plans/cedar-chest")).toEqual([...pairs, ...pairs, "16 1/2 × 34 1/2"].toSorted());
+  });
+
+  // 18 3/8 + 7/8; drawn as 18 3/8 to the underside of the bottom, which the sides alone already measure.
+  it("cedar chest: the box is 7/8 in higher than the book draws it", () => {
+    const height = soundDesign(exampleText("old-plans/cedar-chest")).sizes.get("height");
+    expect(Number(height?.n) / Number(height?.d) / 406_400).toBe(19.25);
   });
 
   it("plant stand: outside size read off the drawing, 15 1/2 × 15 1/2 × 20 3/4", () => {
