@@ -22,9 +22,14 @@ export interface Solved {
   readonly findings: readonly Finding[];
 }
 
-export function solveText(text: string, sizes: Readonly<Record<string, string>> = {}): Solved {
+export function solveText(
+  text: string,
+  sizes: Readonly<Record<string, string>> = {},
+  choose: Readonly<Record<string, string>> = {},
+): Solved {
   const bytes = new TextEncoder().encode(text);
-  const { value, findings } = solve({ name: "plan.yaml", bytes }, { sizes: new Map(Object.entries(sizes)) });
+  const options = { sizes: new Map(Object.entries(sizes)), choose: new Map(Object.entries(choose)) };
+  const { value, findings } = solve({ name: "plan.yaml", bytes }, options);
   return { build: value, findings };
 }
 
