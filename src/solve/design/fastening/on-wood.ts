@@ -1,4 +1,4 @@
-import type { Length } from "../../../units/length.ts";
+import { inches, type Length } from "../../../units/length.ts";
 import { compare, half, less, max, min, multiply, negate, rational, ZERO } from "../../../units/rational.ts";
 import type { Point } from "../../design.ts";
 import { type AxisIndex, shift } from "../space.ts";
@@ -29,12 +29,15 @@ export function onWood(row: Row, site: Wood, step: Length): Row {
   return { ...row, points };
 }
 
+/** Deeper than this no fastener needs to look: a long board is no better than a short one. */
+const PLENTY = inches(2);
+
 type Depths = readonly [Length, Length];
 
 /** How much wood there is at a point, ahead in the part that holds and behind in the headed one. */
 const depths = (at: Point, { head, hold, axis, sign }: Wood): Depths => [
-  depthAt(hold.solid, at, axis, sign),
-  depthAt(head.solid, at, axis, sign > 0 ? -1 : 1),
+  min(depthAt(hold.solid, at, axis, sign), PLENTY),
+  min(depthAt(head.solid, at, axis, sign > 0 ? -1 : 1), PLENTY),
 ];
 
 const FARTHEST = 12;
