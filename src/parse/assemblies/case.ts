@@ -44,6 +44,10 @@ const own = settings("a case", {
   back: may(backIn, "The back: its stock, or settings that say more."),
   openings: may(openings, "How the inside is divided."),
   shelves: may(shelves, "Fixed shelves, where the inside is not divided."),
+  "to its base": may(
+    yesNoOr(joinWords),
+    "How its bottom panel is fastened to the base that it stands on: two screws into each board if nothing is said, where the panel lies on it.",
+  ),
 });
 
 type Said = Fields<typeof own.keys>;
@@ -112,6 +116,13 @@ export const carcase = assembly({
         bottom: up ? write`room.bottom + ${up}` : write`room.bottom`,
       };
       joinEnd("bottom-panel", bottom.join?.value);
+      const toBase = said["to its base"]?.value ?? up === undefined;
+      if (site.on?.assembly?.kind === "base" && toBase !== false)
+        joints.push({
+          join: "bottom-panel",
+          to: site.on.path,
+          ...(toBase === true ? { with: "screws", count: 2, "in from ends": site.usual("4", "100") } : toBase),
+        });
     }
     if (top === "rails") addRails(said, making);
     else if (top !== null) {

@@ -30,7 +30,7 @@ export interface PairContext {
   readonly print: (length: Length) => string;
 }
 
-/** Every pair of a joint entry that meets. Each name must meet at least one of the other side. */
+/** Every pair of a joint entry that meets. Each part named must meet at least one of the other side, of a group at least one part. */
 export function pairsOf(draft: JointDraft, context: PairContext): readonly Pair[] {
   const side = (names: readonly Reference[]): Side =>
     names.map((name) => ({ name, entries: context.directory.find(name) }));
@@ -80,7 +80,8 @@ function reportLonely(
   met: readonly Entry[],
   context: PairContext,
 ): void {
-  for (const { name, entries } of side)
+  for (const { name, entries } of side) {
+    if (isGroup(name, entries ?? []) && entries?.some((entry) => met.includes(entry))) continue;
     for (const entry of entries ?? []) {
       if (met.includes(entry)) continue;
       const body = context.bodyOf(entry);
@@ -112,4 +113,9 @@ function reportLonely(
           ),
         );
     }
+  }
 }
+
+/** A group meets something where one of its parts does; of a row of copies each has to. */
+const isGroup = (name: Reference, entries: readonly Entry[]): boolean =>
+  entries.length > 1 && !entries.every(({ copy, path }) => copy !== null && path.at(-2) === name.path.at(-1));
