@@ -26,6 +26,8 @@ export interface Site {
   readonly usual: (inch: string, mm: string) => string;
   /** Statements of place in a direction: what the maker said, and where that is too little, what follows from what stands round it. */
   readonly placed: (axis: Axis, beyond?: (face: Face, from: TextNode) => TextNode) => Made;
+  /** Statements of place in a direction in which it is as thick as its stock: what the maker said, and else where this face lies. */
+  readonly thin: (axis: Axis, face: Face) => Made;
   /** What this stands under or on, if anything: its path, and the kind of assembly that it is. */
   readonly under: Neighbour | null;
   readonly on: Neighbour | null;

@@ -8,7 +8,7 @@ import { slice, type TextNode } from "../yaml/nodes.ts";
 import type { Making } from "./divide.ts";
 
 /** How a back is let in: laid on, in a rabbet or in a groove, and how deep. */
-interface Seat {
+export interface Seat {
   readonly in: "laid on" | "rabbet" | "groove";
   readonly deep?: TextNode;
 }
@@ -37,7 +37,7 @@ const full = settings("the back of a case", {
   "made of": need(stockName, "Its stock."),
   in: may(seat, "How it is let in: laid on, in a rabbet if nothing is said, or in a groove."),
   "in from the back": may(measure, "How far a back in a groove stays in front of the back edges.", "in from the wall"),
-  play: may(measure, "How much smaller it is than its grooves, in all."),
+  play: may(measure, "How much room it has in its grooves at each edge."),
   short: may(measure, "How far a back that is laid on stays inside the edges, all round."),
   fasten: may(joinWords, "What holds a back that is laid on or lies in a rabbet: brads if nothing is said."),
 });
@@ -101,7 +101,7 @@ export function backPanel(back: Back, { site, entries, joints }: Making, ends: r
     ...(back.play && { play: back.play }),
   };
   const { with: method, ...row } = fasten;
-  const held = back.in === "rabbet" ? { ...row, ...holding(method) } : {};
+  const held: Settings = back.in === "rabbet" ? { side: "back", ...row, ...holding(method) } : {};
   joints.push({ join: "back-panel", to, ...housing, ...held });
 }
 

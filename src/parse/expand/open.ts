@@ -10,7 +10,7 @@ import { LIMITS } from "../limits.ts";
 import { normaliseName, RESERVED_NAMES, squash } from "../names.ts";
 import type { Entry, MapNode, Node } from "../yaml/nodes.ts";
 import { settingsNode, writer, written } from "./make.ts";
-import { neighbours, placedIn, type Standing, type Surroundings } from "./room.ts";
+import { neighbours, placedIn, type Standing, type Surroundings, thinIn } from "./room.ts";
 import { placesIn } from "./standing.ts";
 
 export interface Opening {
@@ -158,6 +158,7 @@ function openAssembly(entry: Entry, kind: AnyAssembly, path: readonly string[], 
     write,
     usual: (inch, mm) => (progress.units === "inch" ? `${inch} in` : `${mm} mm`),
     placed: (axis, beyond) => placedIn(standing, axis, progress.around, write, beyond),
+    thin: (axis, face) => thinIn(standing, axis, face, progress.around, write),
     ...neighbours(standing, progress.around),
   };
   const { entries, joints } = kind.expand(read.said, site);

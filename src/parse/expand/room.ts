@@ -59,6 +59,15 @@ export function placedIn(
   return statements;
 }
 
+/** Statements of place in the direction in which a thing is as thick as its stock: those of the maker, or else where this face lies. */
+export function thinIn(standing: Standing, axis: Axis, face: Face, around: Surroundings, write: Writer): Settings {
+  const own = standing.said.filter((each) => each.axis === axis);
+  if (own.some(({ roles }) => roles.length > 0))
+    return Object.fromEntries(own.map(({ key, entry }) => [key, entry.value]));
+  const end = FACES[axis][0] === face ? 0 : 1;
+  return { [face]: fallBack(standing, axis, end, around, write, (_, from) => from) };
+}
+
 /** Where an end lies when nothing is said of it. */
 function fallBack(
   standing: Standing,

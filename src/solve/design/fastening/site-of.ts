@@ -13,7 +13,7 @@ import type { Length } from "../../../units/length.ts";
 import { rational, toNumber } from "../../../units/rational.ts";
 import type { Box } from "../../design.ts";
 import type { Frame } from "../placing/attitude.ts";
-import { type AxisIndex, INDICES, otherAxes, triple, unit } from "../space.ts";
+import { type AxisIndex, faceAxis, INDICES, otherAxes, triple, unit } from "../space.ts";
 import { contactBox } from "./row.ts";
 import type { Member, Site } from "./site.ts";
 
@@ -24,7 +24,7 @@ export interface PlacedSite {
 }
 
 /**
- * The site of a joint: its largest contact, told in coordinates in which that faces along an axis. They are the room's if that does, else
+ * The site of a joint: its largest contact, or of what is let in the largest that faces as the heads do, told in coordinates in which that faces along an axis. They are the room's if that does, else
  * those of the part that it is square to, else any.
  */
 export function siteOf(
@@ -37,7 +37,10 @@ export function siteOf(
 ): PlacedSite | null {
   const square = head.placement === null && hold.placement === null;
   const facing = contacts.filter(({ normal }) => axisOf(normal) !== null);
-  const [first, ...others] = square && facing.length > 0 ? facing : contacts;
+  const housed = ["rabbet", "dado", "groove"].includes(draft.with.value);
+  const side = housed && draft.fasteners?.side ? faceAxis(draft.fasteners.side.value) : undefined;
+  const headed = facing.filter(({ normal }) => axisOf(normal) === side);
+  const [first, ...others] = square && headed.length > 0 ? headed : square && facing.length > 0 ? facing : contacts;
   if (!first) return null;
   const largest = others.reduce((best, c) => (c.area > best.area ? c : best), first);
   const placement = placementFor(largest.normal, head, hold);
