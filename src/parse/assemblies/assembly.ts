@@ -28,6 +28,8 @@ export interface Site {
   readonly placed: (axis: Axis, beyond?: (face: Face, from: TextNode) => TextNode) => Made;
   /** Statements of place in a direction in which it is as thick as its stock: what the maker said, and else where this face lies. */
   readonly thin: (axis: Axis, face: Face) => Made;
+  /** Statements of place that follow those of something named, but for what the maker said. */
+  readonly like: (axis: Axis, of: TextNode) => Made;
   /** What this stands under or on, if anything: its path, and the kind of assembly that it is. */
   readonly under: Neighbour | null;
   readonly on: Neighbour | null;

@@ -10,7 +10,7 @@ import { LIMITS } from "../limits.ts";
 import { normaliseName, RESERVED_NAMES, squash } from "../names.ts";
 import type { Entry, MapNode, Node } from "../yaml/nodes.ts";
 import { settingsNode, writer, written } from "./make.ts";
-import { neighbours, placedIn, type Standing, type Surroundings, thinIn } from "./room.ts";
+import { likeIn, neighbours, placedIn, type Standing, type Surroundings, thinIn } from "./room.ts";
 import { placesIn } from "./standing.ts";
 
 export interface Opening {
@@ -159,6 +159,7 @@ function openAssembly(entry: Entry, kind: AnyAssembly, path: readonly string[], 
     usual: (inch, mm) => (progress.units === "inch" ? `${inch} in` : `${mm} mm`),
     placed: (axis, beyond) => placedIn(standing, axis, progress.around, write, beyond),
     thin: (axis, face) => thinIn(standing, axis, face, progress.around, write),
+    like: (axis, of) => likeIn(standing, axis, of, write),
     ...neighbours(standing, progress.around),
   };
   const { entries, joints } = kind.expand(read.said, site);

@@ -50,6 +50,16 @@ export function placedIn(
     if (roles.size === 0) statements.top = fallback(1);
     return statements;
   }
+  return completed(statements, roles, axis, fallback);
+}
+
+/** What is said in a direction, with the ends that it leaves open. */
+function completed(
+  statements: Record<string, Settings[string]>,
+  roles: Set<Role>,
+  axis: Axis,
+  fallback: (end: 0 | 1) => TextNode,
+): Settings {
   const [low, high] = FACES[axis];
   if (!roles.has("low") && roles.size < 2 && !(roles.has("high") && roles.has("extent"))) {
     statements[low] = fallback(0);
@@ -57,6 +67,14 @@ export function placedIn(
   }
   if (roles.size < 2) statements[high] = fallback(1);
   return statements;
+}
+
+/** Statements of place that follow those of something named, but for what the maker says. */
+export function likeIn({ said }: Standing, axis: Axis, name: TextNode, write: Writer): Settings {
+  const own = said.filter((each) => each.axis === axis);
+  const statements = Object.fromEntries(own.map(({ key, entry }) => [key, entry.value]));
+  const roles = new Set<Role>(own.flatMap((each) => each.roles));
+  return completed(statements, roles, axis, (end) => write`${name}.${FACES[axis][end]}`);
 }
 
 /** Statements of place in the direction in which a thing is as thick as its stock: those of the maker, or else where this face lies. */

@@ -18,6 +18,9 @@ export const measure = keptText(formula);
 /** The name of a stock. */
 export const stockName = keptText(text(100));
 
+/** The name of a part or group. */
+export const partName = keptText(text(100));
+
 const words = "a kind of joint, or settings of a joint with `with`";
 
 /** How parts are joined: a method alone, or the settings of a joint without the parts. Gives those settings. */
