@@ -25,7 +25,10 @@ const own = settings("a trim", {
     word(["mitred", "butted"], { mitered: "mitred", mitre: "mitred", butt: "butted" }),
     "How strips meet: mitred if nothing is said; butted, the upright ones, or that in front, run through.",
   ),
-  fasten: may(joinWords, "What holds it: glue and brads if nothing is said."),
+  fasten: may(
+    joinWords,
+    "What holds it: glue and brads if nothing is said; glue alone for mitred strips before front edges.",
+  ),
 });
 
 type Said = Fields<typeof own.keys>;
@@ -43,17 +46,15 @@ export const trim = assembly({
     const edges = all.filter((face) => wanted.has(face));
     const strips = (inFront ? before : around)(said, new Set(edges), site);
     const names = edges.map((face) => `${face}-strip`);
-    const fasten: Settings = said.fasten?.value ?? { with: "brads", glue: "yes", spacing: site.usual("6", "150") };
+    // Before the corner of a case a mitred strip lies on a triangle of its neighbour, where no brad finds room.
+    const brads: Settings = { with: "brads", glue: "yes", spacing: site.usual("6", "150") };
+    const fasten: Settings = said.fasten?.value ?? (inFront && isMitred(said) ? { with: "glue" } : brads);
     const joints: Settings[] = [{ join: names, to: said.round.value, ...fasten }];
-    const [ends, through] = [edges.slice(0), edges.slice(0)].map((faces, i) =>
-      faces.filter((face) => (face === "left" || face === "right") === ((i === 1) === inFront)),
-    ) as [Face[], Face[]];
+    const isSide = (name: string): boolean => name === "left-strip" || name === "right-strip";
+    const ends = names.filter((name) => isSide(name) !== inFront);
+    const through = names.filter((name) => isSide(name) === inFront);
     if (ends.length > 0 && through.length > 0)
-      joints.push({
-        join: ends.map((face) => `${face}-strip`),
-        to: through.map((face) => `${face}-strip`),
-        with: isMitred(said) ? "mitre" : "glue",
-      });
+      joints.push({ join: ends, to: through, with: isMitred(said) ? "mitre" : "glue" });
     return { entries: strips, joints };
   },
 });
