@@ -39,7 +39,6 @@ export const base = assembly({
   also: ["plinth", "toe-kick"],
   meaning: "What a piece stands on: four boards on edge, or feet.",
   settings: own,
-  bearers: ["front-board", "back-board", "left-board", "right-board"],
   expand: (said: Said, site: Site): Expanded => {
     const room = { kind: "space", ...site.placed("across"), ...site.placed("deep"), ...site.placed("up") };
     const entries = { room, footprint: footprint(said, site) };

@@ -57,7 +57,7 @@ export const box = assembly({
   also: [],
   meaning: "Four sides and a bottom.",
   settings: own,
-  bearers: ["front-panel", "back-panel", "left-side", "right-side"],
+  bearers: () => [...ENDS, ...SIDES],
   expand: (said: Said, site: Site): Expanded => {
     const stock = said["made of"].value;
     const floor = bottomOf(said);

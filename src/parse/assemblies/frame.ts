@@ -4,6 +4,7 @@ import { byForm, made } from "../kinds/combine.ts";
 import { joinWords, measure, stockName } from "../kinds/kept.ts";
 import { type Fields, may, need, settings } from "../kinds/settings.ts";
 import { word } from "../kinds/simple.ts";
+import { squash } from "../names.ts";
 import type { TextNode } from "../yaml/nodes.ts";
 import { assembly, type Expanded, type Site } from "./assembly.ts";
 import { crosses, endJoint } from "./corners.ts";
@@ -97,7 +98,11 @@ export const frame = assembly({
   also: [],
   meaning: "Two stiles and two rails, with a panel in them if wanted.",
   settings: own,
-  bearers: ["left-stile", "right-stile", "front-rail", "back-rail", "front-stile", "back-stile", "top-rail"],
+  bearers: (written) => {
+    const as = written("as");
+    const flat = as?.kind === "text" && squash(as.text) === "lyingflat";
+    return flat ? ["left-stile", "right-stile", "front-rail", "back-rail"] : ["top-rail"];
+  },
   expand: (said: Said, site: Site): Expanded => {
     const { write } = site;
     const lie = lieOf(said);
