@@ -98,13 +98,23 @@ function fallBack(
   const face = FACES[axis][end];
   const above = coverOf(standing, around);
   if (above !== null && axis !== "up" && leads(above, standing, axis, around))
-    return write`${above.path}.footprint.${face}`;
+    return write`${above.assembly?.footprint ? `${above.path}.footprint` : boxOf(above)}.${face}`;
   if (above !== null && axis === "up" && end === 1) return write`${above.path}.bottom`;
+  const load = axis === "up" ? null : loadOf(standing, axis, around);
+  if (load !== null) return write`${boxOf(load)}.${face}`;
   const below = standing.assembly?.footprint ? bearerOf(standing, around) : null;
   if (below !== null && axis !== "up" && !leads(standing, below, axis, around))
     return beyond(face, write`${boxOf(below)}.${face}`);
   return write`outside.${face}`;
 }
+
+/** The assembly that stands on this one and says where it is in a direction. */
+const loadOf = (standing: Standing, axis: Axis, { all }: Surroundings): Standing | null =>
+  all.find((each) => {
+    const on = link(each, "on");
+    const stands = each.assembly !== null && on !== undefined && isCalled(standing, named(on));
+    return stands && !each.assembly?.flat && rolesIn(each.said, axis).size > 0;
+  }) ?? null;
 
 const boxOf = (standing: Standing): string => (standing.assembly === null ? standing.path : `${standing.path}.room`);
 

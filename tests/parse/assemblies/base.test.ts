@@ -1,4 +1,6 @@
 import { describe, expect, test } from "vitest";
+import { toInches } from "../../../src/units/length.ts";
+import { solveText } from "../../examples/compiled.ts";
 import { cutLists, partsOf, sound } from "./opened.ts";
 
 /** A low cabinet for the returned tools, on a base. MDF measures what it is called (common practice, no source). */
@@ -37,6 +39,12 @@ describe("a base under a case", () => {
       "footing.front-board": "3/4 × 3 1/2 × 27 1/2",
       "footing.left-board": "3/4 × 3 1/2 × 13",
     });
+  });
+  test("as wide as the case that stands on it says", () => {
+    const text = cabinet("made of: ply, up: 4").replace("made of: ply, on", "made of: ply, left: 6, across: 20, on");
+    const { build } = solveText(text);
+    const front = build?.design.parts.find(({ id }) => id === "footing.front-board");
+    expect(front && [toInches(front.body.low[0]), toInches(front.body.high[0])]).toEqual([6, 26]);
   });
   test("mitred in front", () => {
     const text = cabinet("made of: ply, up: 4, corners: mitred in front");

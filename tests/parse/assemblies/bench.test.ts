@@ -44,4 +44,20 @@ describe("a bench", () => {
     const [own, opened] = cutLists(porch(says, width, height));
     expect(opened).toEqual(own);
   });
+  test("in millimetres", () => {
+    const text = `plan: 1
+title: Bench for the porch
+units: mm
+outside: { width: 1200, depth: 380, height: 450 }
+stock:
+  batten: { wood: spruce, sold as: 38 mm spruce batten, measures: { thick: 38, wide: 89 }, sold in: [2400] }
+piece:
+  porch-bench: { kind: bench, made of: batten }
+`;
+    // 450 - 38 = 412; 1200 - 2 × 75 - 2 × 38 = 974.
+    expect(partsOf(text)).toMatchObject({
+      "porch-bench.left-end.front-stile": "38 × 89 × 412",
+      "porch-bench.stretcher": "38 × 89 × 974",
+    });
+  });
 });

@@ -1,4 +1,5 @@
 import { describe, expect, test } from "vitest";
+import { toMillimetres } from "../../../src/units/length.ts";
 import { cutLists, partsOf, sound } from "./opened.ts";
 
 /** A box for the hand planes of the tool library, of boards that are really 1/2 in thick. */
@@ -56,5 +57,22 @@ describe("a box", () => {
   ])("keeps its promises at other sizes, and opened: %s", (says, width, height) => {
     const [own, opened] = cutLists(crate(says, width, height));
     expect(opened).toEqual(own);
+  });
+  test("in millimetres, its bottom in grooves", () => {
+    const text = `plan: 1
+title: Box for hand planes
+units: mm
+outside: { width: 400, depth: 300, height: 150 }
+stock:
+  sheet: { sold as: 12 mm mdf }
+  thin: { sold as: 6 mm mdf }
+piece:
+  crate: { kind: box, made of: sheet, bottom panel: { made of: thin, in: groove 5 deep } }
+`;
+    // 300 - 2 × 12 = 276
+    expect(partsOf(text)).toMatchObject({ "crate.left-side": "12 × 150 × 276" });
+    const { body } = sound(text).design.parts.find(({ id }) => id === "crate.bottom-panel") ?? {};
+    // 6 mm above the lower edges.
+    expect(body && toMillimetres(body.low[2])).toBe(6);
   });
 });
