@@ -1,10 +1,12 @@
+import { Ajv2020 } from "ajv/dist/2020.js";
 import { describe, expect, test } from "vitest";
 import { compile, expandSource, solve } from "../../../src/compile.ts";
 import { printedSource, printJson, printShort, printTerminal } from "../../../src/findings/print/index.ts";
 import type { ChoiceDraft } from "../../../src/parse/draft.ts";
+import { strictRecordSchema } from "../../../src/render/write/record-schema.ts";
 import { combinationsOf } from "../../../src/solve/options/combinations.ts";
 import { conditionOf } from "../../../src/solve/options/condition.ts";
-import { recordOf } from "../../examples/compiled.ts";
+import { auditOf, recordOf } from "../../examples/compiled.ts";
 
 const STEP = `plan: 1
 title: Step for the tool shelves
@@ -108,6 +110,17 @@ test("what was chosen is in the record and on the pages", async () => {
   const text = JSON.stringify(value?.pages).replaceAll(/[“”]/g, "");
   expect(text).toContain("This plan is for: size, short; top, For grown-ups.");
   expect(text).toContain("If you had chosen otherwise");
+});
+
+test("the record has the findings of other options, with those options", () => {
+  const text = STEP.replace("width: long", "width: 24");
+  const { value, findings } = solved(text);
+  const build = { ...(value as NonNullable<typeof value>), findings };
+  const record = JSON.parse(recordOf(text, build));
+  expect(record.findings).toMatchObject([{ rule: "outside-missed", when: { size: "middling or wide" } }]);
+  const valid = new Ajv2020({ strict: false }).compile(strictRecordSchema);
+  expect(valid(record), JSON.stringify(valid.errors)).toBe(true);
+  expect(auditOf(text, build)).toEqual([]);
 });
 
 test("expand prints the plan with its choices made", () => {
