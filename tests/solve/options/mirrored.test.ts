@@ -16,9 +16,13 @@ const PLANS: readonly (readonly [string, string])[] = [
     .map((name) => [name, readFileSync(new URL(name, folder), "utf8")] as const),
 ];
 
+const HAND = "  hand: { options: [as drawn, mirrored], mirror: mirrored }";
+
 /** The plan with a choice of hand; nothing else in it says anything of it. */
 const handed = (text: string): string =>
-  text.replace(/^stock:/m, "choices:\n  hand: { options: [as drawn, mirrored], mirror: mirrored }\nstock:");
+  /^choices:$/m.test(text)
+    ? text.replace(/^choices:$/m, `choices:\n${HAND}`)
+    : text.replace(/^stock:/m, `choices:\n${HAND}\nstock:`);
 
 const build = (text: string, hand: string) =>
   solve(
