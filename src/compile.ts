@@ -1,11 +1,13 @@
 /** The whole compiler: text to Draft to Design to Build to Document to bytes. Pure. */
 import { andThen, failed, hasErrors, type Outcome } from "./findings/outcome.ts";
+import type { Draft } from "./parse/draft.ts";
 import { printTree } from "./parse/expand/print.ts";
 import { draftOf, includes, openTree, readTree, type Source } from "./parse/index.ts";
 import type { Document, Font, Paper } from "./render/document.ts";
 import { build } from "./solve/build/index.ts";
 import type { Build } from "./solve/build.ts";
 import { type DesignOptions, design } from "./solve/design/index.ts";
+import { underEveryOption } from "./solve/options/index.ts";
 
 export { includes, type Source };
 
@@ -22,11 +24,19 @@ export interface PrintOptions {
   readonly version: string;
 }
 
-/** Checks a plan and works everything out. Loads nothing that only drawing needs. */
+/** Checks a plan under every option and works everything out under those asked for. Loads nothing that only drawing needs. */
 export function solve(source: Source, options: SolveOptions): Outcome<Build> {
-  const draft = andThen(readTree(source), (tree) => draftOf(tree, options));
-  const designed = andThen(draft, (d) => design(d, options));
-  return andThen(designed, build);
+  return andThen(readTree(source), (tree) => {
+    const asked = draftOf(tree, options);
+    const solveDraft = (draft: Draft): Outcome<Build> => andThen(design(draft, options), build);
+    const solved = andThen(asked, solveDraft);
+    if (asked.value === undefined || asked.value.choices.length === 0) return solved;
+    const findings = underEveryOption(asked.value, solved.findings, {
+      read: (choose) => draftOf(tree, { choose }),
+      solve: (draft) => solveDraft(draft).findings,
+    });
+    return hasErrors(findings) ? failed(findings) : { ...solved, findings };
+  });
 }
 
 /** The plan with its choices made and its assemblies opened, as YAML. */

@@ -14,6 +14,7 @@ import { boltTooShort } from "./rules/bolt-too-short.ts";
 import { bracketNotClosed } from "./rules/bracket-not-closed.ts";
 import { bridleNeedsAnEnd } from "./rules/bridle-needs-an-end.ts";
 import { characterNotInType } from "./rules/character-not-in-type.ts";
+import { choiceChangesNothing } from "./rules/choice-changes-nothing.ts";
 import { choiceUnknown } from "./rules/choice-unknown.ts";
 import { choiceWithoutValue } from "./rules/choice-without-value.ts";
 import { circle } from "./rules/circle.ts";
@@ -170,6 +171,7 @@ export const catalogue: readonly Rule<never>[] = [
   bracketNotClosed,
   bridleNeedsAnEnd,
   characterNotInType,
+  choiceChangesNothing,
   choiceUnknown,
   choiceWithoutValue,
   circle,

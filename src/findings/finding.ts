@@ -21,7 +21,13 @@ export interface Finding {
   readonly also: readonly { readonly at: Span; readonly label: string }[];
   /** An edit that mends it. */
   readonly fix?: { readonly at: Span; readonly insert: string };
+  /** The options under which alone it appears, by choice, several of one joined by "or"; absent: under those asked for. */
+  readonly when?: ReadonlyMap<string, string>;
 }
+
+/** "when wood is painted and back is plywood"; undefined for a finding under the options asked for. */
+export const whenOf = ({ when }: Finding): string | undefined =>
+  when && `when ${[...when].map(([choice, option]) => `${choice} is ${option}`).join(" and ")}`;
 
 /** One entry of the catalogue: the words of a finding, its explanation, and an example either way. */
 export interface RuleText<A> {

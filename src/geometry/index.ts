@@ -53,6 +53,6 @@ export {
   volume,
 } from "./solid.ts";
 export { blocks, travelFree } from "./sweep.ts";
-export { isMirror, type Movement, mirror, move, translate } from "./transform.ts";
+export { isMirror, type Movement, mirror, mirroredContact, move, translate } from "./transform.ts";
 export type * from "./types.ts";
 export { homogeneous, meet, position, side, vertexAt } from "./vertex.ts";

@@ -3,7 +3,7 @@ import { multiply, type Rational, rational, toNumber, ZERO } from "../units/rati
 import { pieceOf } from "./piece.ts";
 import { plane } from "./plane.ts";
 import { solidOf } from "./solid.ts";
-import type { Piece, Plane, Point, Solid, Vec, Vertex } from "./types.ts";
+import type { Contact, Piece, Plane, Point, Solid, Vec, Vertex } from "./types.ts";
 import { homogeneous } from "./vertex.ts";
 
 type Index = 0 | 1 | 2;
@@ -26,21 +26,22 @@ export function isMirror({ from, sign }: Movement): boolean {
 export const translate = (solid: Solid, by: Point): Solid => move(solid, { ...IDENTITY, shift: by });
 
 /** The mirror image in the plane where the coordinate along `axis` is `about`. */
-export function mirror(solid: Solid, axis: Index, about: Rational): Solid {
+export const mirror = (solid: Solid, axis: Index, about: Rational): Solid => move(solid, reflectionIn(axis, about));
+
+function reflectionIn(axis: Index, about: Rational): Movement {
   const twice = multiply(about, rational(2));
   const at = <T>(there: T, elsewhere: T): [T, T, T] => [
     axis === 0 ? there : elsewhere,
     axis === 1 ? there : elsewhere,
     axis === 2 ? there : elsewhere,
   ];
-  return move(solid, { from: [0, 1, 2], sign: at<1 | -1>(-1, 1), shift: at(twice, ZERO) });
+  return { from: [0, 1, 2], sign: at<1 | -1>(-1, 1), shift: at(twice, ZERO) };
 }
 
 export function move(solid: Solid, movement: Movement): Solid {
   const vertices = new Map<Vertex, Vertex>();
   const planes = new Map<Plane, Plane>();
-  const common = movement.shift[0].d * movement.shift[1].d * movement.shift[2].d;
-  const shift = movement.shift.map((r) => (r.n * common) / r.d) as [bigint, bigint, bigint];
+  const { common, shift } = overOne(movement);
   const mirrored = isMirror(movement);
   const vertex = (v: Vertex): Vertex => {
     const old = permuted([v.X, v.Y, v.Z], movement);
@@ -51,11 +52,7 @@ export function move(solid: Solid, movement: Movement): Solid {
       common * v.W,
     );
   };
-  const turned = (p: Plane): Plane => {
-    const [A, B, C] = permuted([p.A, p.B, p.C], movement);
-    const along = A * shift[0] + B * shift[1] + C * shift[2];
-    return plane(A * common, B * common, C * common, p.D * common + along);
-  };
+  const turned = (p: Plane): Plane => movedPlane(p, movement);
   const piece = (old: Piece): Piece =>
     pieceOf(
       old.faces.map((face) => {
@@ -63,7 +60,35 @@ export function move(solid: Solid, movement: Movement): Solid {
         return { plane: memo(planes, face.plane, turned), vertices: mirrored ? loop.reverse() : loop };
       }),
     );
-  return solidOf(solid.pieces.map(piece));
+  const moved = solidOf(solid.pieces.map(piece));
+  if (!solid.smooth) return moved;
+  return { ...moved, smooth: new Set([...solid.smooth].map((each) => memo(planes, each, turned))) };
+}
+
+/** A contact as a mirror shows it. */
+export function mirroredContact(contact: Contact, axis: Index, about: Rational): Contact {
+  const reflection = reflectionIn(axis, about);
+  const normal = turnVec(contact.normal, reflection);
+  return {
+    ...contact,
+    centre: movePoint(contact.centre, reflection),
+    normal,
+    plane: movedPlane(contact.plane, reflection),
+    polygons: contact.polygons.map((polygon) => polygon.map((at) => movePoint(at, reflection)).reverse()),
+  };
+}
+
+function movedPlane(p: Plane, movement: Movement): Plane {
+  const { common, shift } = overOne(movement);
+  const [A, B, C] = permuted([p.A, p.B, p.C], movement);
+  const along = A * shift[0] + B * shift[1] + C * shift[2];
+  return plane(A * common, B * common, C * common, p.D * common + along);
+}
+
+/** The shift over one denominator. */
+function overOne({ shift }: Movement): { readonly common: bigint; readonly shift: [bigint, bigint, bigint] } {
+  const common = shift[0].d * shift[1].d * shift[2].d;
+  return { common, shift: shift.map((r) => (r.n * common) / r.d) as [bigint, bigint, bigint] };
 }
 
 /** Where a point in doubles goes. */

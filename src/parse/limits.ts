@@ -11,6 +11,8 @@ export const LIMITS = {
   nameLength: { limit: 100, of: "characters in a name" },
   parts: { limit: 5_000, of: "parts" },
   metres: { limit: 100, of: "metres in one measure" },
+  choices: { limit: 16, of: "choices" },
+  options: { limit: 20, of: "options of one choice" },
   recoveries: { limit: 10, of: "settings that cannot be read before the rest is left" },
   recoverable: { limit: 100_000, of: "characters in a source of which the rest is read after a mistake of writing" },
   syntaxFindings: { limit: 50, of: "mistakes of writing shown" },

@@ -28,6 +28,8 @@ export interface Design {
   /** The step to which what fits between two things is marked: the precision, or finer. */
   readonly fits: Length;
   readonly kerf: Length;
+  /** What the reader may choose, and what is chosen in this design; absent: nothing. */
+  readonly choices?: readonly Choice[];
   /** Evaluated `sizes` and `outside`, by name. */
   readonly sizes: ReadonlyMap<string, Length>;
   readonly stock: readonly Stock[];
@@ -45,6 +47,16 @@ export interface Design {
   readonly accepted?: readonly Accepted[];
   /** What solid wood is left over its size when it is sawn; null where the plan says nothing of it. */
   readonly rough?: Rough | null;
+}
+
+export interface Choice {
+  readonly name: string;
+  /** The question that the reader answers; empty: none. */
+  readonly ask: string;
+  /** The option chosen. */
+  readonly option: string;
+  /** What may be chosen, with the words that the plan prints for it. */
+  readonly options: readonly { readonly name: string; readonly words: string }[];
 }
 
 /** A place, by the moisture that wood comes to in it, in % of its dry weight. */

@@ -209,7 +209,7 @@ export interface BuildRecord {
   title: string;
   units: string;
   precision: number;
-  source: Record<string, unknown>;
+  source: Record<string, unknown> & { choices: Record<string, string> };
   bounds: { min: V3; max: V3 };
   mass: number;
   centreOfMass: V3;
@@ -229,6 +229,6 @@ export interface BuildRecord {
   tools: unknown[];
   finishing: unknown[];
   checks: { rule: string; subject: string; verdict: string; because: string | null }[];
-  findings: { rule: string }[];
+  findings: { rule: string; when: Record<string, string> }[];
   pages: unknown[];
 }

@@ -23,6 +23,8 @@ export function* references(record: BuildRecord): Violations {
     if (!kind.split("|").some((k) => known.get(k)?.has(id)))
       yield violation("references resolve", where, `names ${id}, and no ${kind} is called that`);
 
+  yield* options(record);
+
   for (const { action } of actionsOf(record)) {
     if (action.do !== "machine") continue;
     const features = record.parts.find((part) => part.id === action.part)?.features ?? [];
@@ -30,6 +32,21 @@ export function* references(record: BuildRecord): Violations {
       if (features[i] === undefined) yield violation("references resolve", action.part, `has no feature ${i}`);
     for (const i of action.holes)
       if (record.holes[i]?.part !== action.part) yield violation("references resolve", action.part, `has no hole ${i}`);
+  }
+}
+
+/** Findings that appear under some options name choices, and other options than the plan was made for. */
+function* options({ findings, source }: BuildRecord): Violations {
+  for (const { rule, when } of findings) {
+    const named = Object.entries(when);
+    for (const [choice] of named)
+      if (!Object.hasOwn(source.choices, choice))
+        yield violation("references resolve", rule, `names ${choice}, and no choice is called that`);
+    if (
+      named.length > 0 &&
+      named.every(([choice, option]) => option.split(" or ").includes(source.choices[choice] ?? ""))
+    )
+      yield violation("references resolve", rule, "says when, and means the options that were chosen");
   }
 }
 

@@ -1,4 +1,4 @@
-import type { Finding } from "../finding.ts";
+import { type Finding, whenOf } from "../finding.ts";
 import { escapeWords } from "./escape.ts";
 import { frame, type PrintedSource } from "./frame.ts";
 import { inOrder } from "./order.ts";
@@ -36,10 +36,12 @@ function block(finding: Finding, source: PrintedSource, palette: Palette, width:
   const level = `${finding.severity}:`;
   const [first = "", ...more] = wrap(`${level} ${escapeWords(finding.message)}`, width, "  ");
   const head = [`${palette.level(level, finding.severity)}${first.slice(level.length)}`, ...more];
+  const when = whenOf(finding);
+  const only = when === undefined ? [] : indented(`only ${when}.`, width);
   const why = finding.why === undefined ? [] : indented(sentence(finding.why), width);
   const help = finding.help === undefined ? [] : indented(`help: ${sentence(finding.help)}`, width);
   const tail = indented(`more: boardwright explain ${finding.rule}`, width);
-  return [...head, ...frame(finding, source, palette, width), "", ...why, ...help, ...tail, ""].join("\n");
+  return [...head, ...frame(finding, source, palette, width), "", ...only, ...why, ...help, ...tail, ""].join("\n");
 }
 
 const indented = (text: string, width: number): string[] =>

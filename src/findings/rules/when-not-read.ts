@@ -15,7 +15,10 @@ export const whenNotRead = rule<{ readonly text: string }>({
   ),
   right: stepExample(
     ["stock:", "choices:\n  wood: { options: [spruce, pine] }\nstock:"],
-    ["joints:\n  - {", "joints:\n  - { when: wood is spruce,"],
+    [
+      "right-leg], with: screws }",
+      "right-leg], with: screws }\n  - { when: wood is pine, join: tread, to: left-leg, with: glue }",
+    ],
   ),
   basis: "the language",
 });

@@ -1,10 +1,13 @@
 import { choiceUnknown } from "../../findings/rules/choice-unknown.ts";
+import { tooMuch } from "../../findings/rules/too-much.ts";
+import type { Span } from "../../findings/span.ts";
 import { nearest } from "../../findings/suggest.ts";
 import type { ChoiceDraft, OptionDraft } from "../draft.ts";
 import { byForm, list, made } from "../kinds/combine.ts";
 import { type Named, named } from "../kinds/named.ts";
 import { may, need, settings } from "../kinds/settings.ts";
 import { text } from "../kinds/simple.ts";
+import { LIMITS } from "../limits.ts";
 import { normaliseName } from "../names.ts";
 
 const listed = made(list(text(60), "a list of options"), (all): readonly OptionDraft[] =>
@@ -29,9 +32,13 @@ const choice = settings("a choice", {
 type Read = NonNullable<ReturnType<typeof choice.read>>;
 
 /** What a reader may choose. */
-export const choices = made(named(choice, "choice"), (all, _node, where): readonly ChoiceDraft[] =>
-  all.map(({ name, at, value: { said } }: Named<Read>) => {
-    const options = said.options.value;
+export const choices = made(named(choice, "choice"), (all, _node, where): readonly ChoiceDraft[] => {
+  const within = <T>(at: Span, things: readonly T[], limit: (typeof LIMITS)["choices" | "options"]): readonly T[] => {
+    if (things.length > limit.limit) where.findings.push(tooMuch(at, { count: things.length, ...limit }));
+    return things.slice(0, limit.limit);
+  };
+  return within(where.at, all, LIMITS.choices).map(({ name, at, value: { said } }: Named<Read>) => {
+    const options = within<OptionDraft>(said.options.at, said.options.value, LIMITS.options);
     const known = options.map((option: OptionDraft) => option.name);
     for (const field of [said.default, said.mirror])
       if (field !== undefined && !known.includes(normaliseName(field.value)))
@@ -46,5 +53,5 @@ export const choices = made(named(choice, "choice"), (all, _node, where): readon
       default: said.default ? normaliseName(said.default.value) : (known[0] ?? ""),
       ...(said.mirror && { mirror: normaliseName(said.mirror.value) }),
     };
-  }),
-);
+  });
+});

@@ -3,6 +3,7 @@ import { TYPE } from "../style.ts";
 import { list } from "../typeset/atom.ts";
 import type { Section } from "../typeset/flow.ts";
 import type { Rich } from "../typeset/lines.ts";
+import { otherwise } from "./choices.ts";
 import { body, type Plan, sectionHeading, subheading } from "./plan.ts";
 
 const say = (head: string, text: string): Rich => [
@@ -33,6 +34,7 @@ export function beforeYouStart({ build, frame, printer }: Plan): Section {
   const { design } = build;
   const finishing = build.steps.some((step) => step.kind === "finish");
   const longNames = printer.unit === "in" ? "inches" : "millimetres";
+  const others = otherwise(design);
   const reading: Rich[] = [
     say(
       "Marks.",
@@ -59,6 +61,15 @@ export function beforeYouStart({ build, frame, printer }: Plan): Section {
       ...body(codes, width, { above: 8 }),
       ...subheading("Reading this plan", width),
       ...list(reading, TYPE.body, width, { above: 4 }),
+      ...(others.length === 0
+        ? []
+        : [
+            ...subheading("If you had chosen otherwise", width),
+            ...list(others, TYPE.body, width, { above: 4 }),
+            ...body("Sizes, boards and screws may then be others. This plan holds for what was chosen.", width, {
+              above: 4,
+            }),
+          ]),
     ],
   };
 }

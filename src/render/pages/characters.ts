@@ -11,13 +11,18 @@ const START: Span = { start: 0, end: 0, line: 1, column: 1 };
 
 /** A warning for each text, with the characters that are missing. */
 export function unprintable({ design, parts }: Build): Finding[] {
-  const { title, subtitle, by, summary, edition, stock } = design;
+  const { title, subtitle, by, summary, edition, stock, choices = [] } = design;
   const texts: (readonly [string, string, Span])[] = [
     ["the title", title, START],
     ["the subtitle", subtitle, START],
     ["the name of the maker", by, START],
     ["the summary", summary, START],
     ["the edition", edition, START],
+    ...choices.flatMap(({ name, ask, options }) =>
+      [name, ask, ...options.map(({ words }) => words)].map(
+        (text) => [`the choice \`${shorten(name)}\``, text, START] as const,
+      ),
+    ),
     ...stock.map(({ name, label, at }) => [`the stock \`${shorten(name)}\``, label, at] as const),
     ...parts.map(({ id, name, at }) => [`the part \`${shorten(id)}\``, name, at] as const),
   ];

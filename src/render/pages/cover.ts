@@ -5,6 +5,7 @@ import { BLACK, MARGIN, onGrid, TYPE } from "../style.ts";
 import { baseline, paragraph } from "../typeset/atom.ts";
 import { fit, label } from "../typeset/lines.ts";
 import { paintStack, stack } from "../typeset/stack.ts";
+import { madeFor } from "./choices.ts";
 import { contentsHeight, contentsItems, type Entry } from "./contents.ts";
 import { FACTS_HEIGHT, factItems } from "./facts.ts";
 import { coverPicture } from "./pictures.ts";
@@ -29,7 +30,11 @@ export function coverItems(plan: Plan, paper: Paper, contents: readonly Entry[])
     ...paragraph(clip(title, 120), TYPE.title, width, { role: "heading 1" }),
     ...(subtitle === "" ? [] : paragraph(clip(subtitle, 160), TYPE.subtitle, width, { above: 4 })),
   ]);
-  const about = stack(summary === "" ? [] : paragraph(clip(summary, 400), TYPE.lead, width));
+  const made = clip(madeFor(plan.build.design), 400);
+  const about = stack([
+    ...(summary === "" ? [] : paragraph(clip(summary, 400), TYPE.lead, width)),
+    ...(made === "" ? [] : paragraph(made, TYPE.body, width, { above: 8 })),
+  ]);
   const colophon = [by, edition].filter((text) => text !== "").join(" · ");
   const foot = paper.height - MARGIN.bottom - 16;
   const list = onGrid(foot - contentsHeight(contents.length) - 16);

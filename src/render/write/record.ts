@@ -41,7 +41,7 @@ export function writeRecord(build: Build, meta: RecordMeta): string {
       file: meta.sourceName,
       sha256: meta.sourceSha256,
       sizes: new Map([...design.sizes].map(([name, size]) => [name, millimetres(size)])),
-      choices: {},
+      choices: new Map((design.choices ?? []).map(({ name, option }) => [name, option])),
       measured: {},
     },
     bounds: { min: frame.point(frame.low), max: frame.point(frame.high) },
@@ -87,5 +87,5 @@ const findingRecord = (finding: Finding): Json => ({
   help: finding.help ?? "",
   line: finding.at.line,
   column: finding.at.column,
-  when: {},
+  when: finding.when ?? {},
 });

@@ -1,15 +1,14 @@
 import type { Finding } from "../../findings/finding.ts";
 import { hasErrors, type Outcome } from "../../findings/outcome.ts";
-import { sizeOutOfRange } from "../../findings/rules/size-out-of-range.ts";
 import { unknownStock } from "../../findings/rules/unknown-stock.ts";
 import { nearest } from "../../findings/suggest.ts";
 import { isEmpty } from "../../geometry/index.ts";
-import type { BoardSize, Draft, Formula, SizeDraft } from "../../parse/draft.ts";
+import type { BoardSize, Draft, Formula } from "../../parse/draft.ts";
 import { type Length, UNITS_PER_INCH, UNITS_PER_MM } from "../../units/length.ts";
 import { printLength } from "../../units/print-length.ts";
-import { less, max, multiply, rational, ZERO } from "../../units/rational.ts";
+import { max, rational, ZERO } from "../../units/rational.ts";
 import { tellLength } from "../../units/tell-length.ts";
-import type { Box, Design, Part, Stock } from "../design.ts";
+import type { Box, Choice, Design, Part, Stock } from "../design.ts";
 import { createDirectory, type Directory } from "./expand/directory.ts";
 import type { Entry } from "./expand/entry.ts";
 import { expand } from "./expand/expand.ts";
@@ -22,10 +21,12 @@ import { blankBox } from "./lengthening.ts";
 import { makingContext } from "./making/context.ts";
 import { withMaking } from "./making/making.ts";
 import { roughOf } from "./making/rough.ts";
+import { isMirrored, mirrorDesign } from "./mirrored.ts";
 import { onePerPlace } from "./one-per-place.ts";
 import { finishPart, middleOf, shapedPiece } from "./parts.ts";
 import { createPlaces, type Places } from "./placing/places.ts";
 import { applySettings } from "./settings.ts";
+import { allSizes, reportRanges } from "./sizes/all-sizes.ts";
 import { createCells } from "./sizes/cells.ts";
 import { evaluateLength, evaluateNumber } from "./sizes/evaluate.ts";
 import { createNames } from "./sizes/names.ts";
@@ -38,12 +39,13 @@ export interface DesignOptions {
   readonly sizes: ReadonlyMap<string, string>;
 }
 
-/** Draft to Design: sizes worked out, parts placed, shaped and joined. */
+/** Draft to Design: sizes worked out, parts placed, shaped and joined; and all of it mirrored where an option says so. */
 export function design(draft: Draft, options: DesignOptions): Outcome<Design> {
   const set = applySettings(draft, options.sizes);
   if (!set.value) return set as Outcome<never>;
   const solved = solve(set.value);
-  return { ...solved, findings: onePerPlace([...set.findings, ...solved.findings]) };
+  const findings = onePerPlace([...set.findings, ...solved.findings]);
+  return solved.value && isMirrored(draft) ? { value: mirrorDesign(solved.value), findings } : { ...solved, findings };
 }
 
 function solve(draft: Draft): Outcome<Design> {
@@ -172,6 +174,7 @@ function solve(draft: Draft): Outcome<Design> {
     precision: draft.precision.value,
     fits: (draft.fits ?? draft.precision).value,
     kerf: draft.kerf,
+    ...(draft.choices.length > 0 && { choices: choicesOf(draft) }),
     sizes,
     stock: [...stock.values()].flatMap((each) => each ?? []),
     parts: finished,
@@ -187,59 +190,18 @@ function solve(draft: Draft): Outcome<Design> {
 const wholeNumber = (value: { n: bigint; d: bigint } | null): number | null =>
   value && value.d === 1n && value.n > 0n && value.n <= 1000n ? Number(value.n) : null;
 
+const choicesOf = ({ choices, chosen }: Draft): readonly Choice[] =>
+  choices.map(({ name, ask, options, default: usual }) => ({
+    name,
+    ask: ask?.value ?? "",
+    option: chosen.get(name) ?? usual,
+    options,
+  }));
+
 /** The outside as a box, where all three of its sizes are given. */
 function outsideBox(draft: Draft, outside: (face: "right" | "back" | "top") => Length | null): Box | null {
   if (!draft.outside.width || !draft.outside.depth || !draft.outside.height) return null;
   const [x, y, z] = [outside("right"), outside("back"), outside("top")];
   const zero = rational(0);
   return x && y && z && { low: [zero, zero, zero], high: [x, y, z] };
-}
-
-/** Every size by name, the outside's last. Sizes that are no lengths are left out. */
-function allSizes(
-  draft: Draft,
-  size: (name: string) => { kind: string; value: Length } | null,
-  outside: (face: "right" | "back" | "top") => Length | null,
-  unit: Length,
-): ReadonlyMap<string, Length> {
-  const all = new Map<string, Length>();
-  for (const name of draft.sizes.keys()) {
-    const value = size(name);
-    if (value?.kind === "length") all.set(name, value.value);
-    if (value?.kind === "bare") all.set(name, multiply(value.value, unit));
-  }
-  for (const [word, face] of [
-    ["width", "right"],
-    ["depth", "back"],
-    ["height", "top"],
-  ] as const) {
-    const value = draft.outside[word] ? outside(face) : null;
-    if (value) all.set(word, value);
-  }
-  return all;
-}
-
-/** Tells of sizes outside the range that the maker gave them. */
-function reportRanges(
-  draft: Draft,
-  sizes: ReadonlyMap<string, Length>,
-  measure: (formula: Formula) => Length | null,
-  report: (finding: Finding) => void,
-  print: (length: Length) => string,
-): void {
-  const all: readonly (readonly [string, SizeDraft])[] = [...draft.sizes, ...Object.entries(draft.outside)];
-  for (const [name, { at, from, to }] of all) {
-    const value = sizes.get(name);
-    const [low, high] = [from && measure(from), to && measure(to)];
-    if (!value || (!low && !high)) continue;
-    if ((low && less(value, low)) || (high && less(high, value)))
-      report(
-        sizeOutOfRange(at, {
-          name,
-          value: print(value),
-          from: low ? print(low) : null,
-          to: high ? print(high) : null,
-        }),
-      );
-  }
 }

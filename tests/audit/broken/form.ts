@@ -38,6 +38,23 @@ export const form: readonly Row[] = [
     "references resolve",
   ],
   [
+    "a finding under options of a choice that is not there",
+    stool,
+    (r) => {
+      r.findings.push({ rule: "shelf-sags", when: { wood: "pine" } });
+    },
+    "references resolve",
+  ],
+  [
+    "a finding under other options that are those chosen",
+    stool,
+    (r) => {
+      r.source.choices.wood = "pine";
+      r.findings.push({ rule: "shelf-sags", when: { wood: "pine or oak" } });
+    },
+    "references resolve",
+  ],
+  [
     "two parts of one name",
     stool,
     (r) => {

@@ -8,11 +8,11 @@ import {
   subtractBox,
   unite,
 } from "../../../geometry/index.ts";
-import { type Rational, rational } from "../../../units/rational.ts";
+import { type Rational, rational, subtract as subtractLength, ZERO } from "../../../units/rational.ts";
 import type { Box, BoxKind, Direction, Feature, Hole, Point } from "../../design.ts";
 import type { Entry } from "../expand/entry.ts";
 import type { Frame } from "../placing/attitude.ts";
-import { type AxisIndex, enclosing, mirrorBox, mirrorDirection, mirrorPoint } from "../space.ts";
+import { type AxisIndex, enclosing, mirrorBox, mirrorDirection, mirrorPoint, withAxis } from "../space.ts";
 
 /** A cut with a saw or a router: what it takes away. */
 export type Cut =
@@ -136,17 +136,19 @@ export function mirrorShapes(
   const mirrored = (feature: Feature): Feature => {
     if ("normal" in feature)
       return { ...feature, origin: at(feature.origin), normal: mirrorDirection(feature.normal, axis) };
-    const into = mirrorDirection(feature.into, axis);
-    const runs = ([feature.along, feature.across] as const).map((d) => d[axis] !== 0);
-    // `along` and `across` keep pointing up their axes, so the corner moves to the other end of the run.
-    const moved = runs[0] ? feature.size[0] : runs[1] ? feature.size[1] : null;
-    const origin = at(feature.origin);
-    const back = moved
-      ? (origin.map((value, i) =>
-          i === axis ? rational(value.n * moved.d - moved.n * value.d, value.d * moved.d) : value,
-        ) as unknown as Point)
-      : origin;
-    return { ...feature, origin: back, into };
+    const [along, across, into] = [feature.along, feature.across, feature.into] as const;
+    // What runs along the axis keeps pointing up it, so the corner moves to the other end of the run.
+    const runs = (d: Direction): boolean => d.every((n, i) => (i === axis) !== (n === 0));
+    const moved = runs(along) ? feature.size[0] : runs(across) ? feature.size[1] : ZERO;
+    const corner = at(feature.origin);
+    const way = (d: Direction): Direction => (runs(d) ? d : mirrorDirection(d, axis));
+    return {
+      ...feature,
+      origin: withAxis(corner, axis, subtractLength(corner[axis], moved)),
+      along: way(along),
+      across: way(across),
+      into: mirrorDirection(into, axis),
+    };
   };
   return {
     tongues: shapes.tongues.map((box) => mirrorBox(box, axis, about)),
