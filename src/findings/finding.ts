@@ -38,6 +38,8 @@ export interface RuleText<A> {
   readonly right: string;
   /** Settings (`--set`) with which `wrong` is compiled, where the mistake is one of them. */
   readonly wrongSettings?: readonly (readonly [string, string])[];
+  /** Thicknesses (`--measured`) with which `wrong` is compiled, where the mistake is one of them. */
+  readonly wrongMeasured?: readonly (readonly [string, string])[];
   /** Where the rule comes from: "the language", a published source, or "common practice, no source". */
   readonly basis: string;
 }

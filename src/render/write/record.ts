@@ -42,7 +42,9 @@ export function writeRecord(build: Build, meta: RecordMeta): string {
       sha256: meta.sourceSha256,
       sizes: new Map([...design.sizes].map(([name, size]) => [name, millimetres(size)])),
       choices: {},
-      measured: {},
+      measured: new Map(
+        design.stock.filter(({ measured }) => measured).map(({ name, thickness }) => [name, millimetres(thickness)]),
+      ),
     },
     bounds: { min: frame.point(frame.low), max: frame.point(frame.high) },
     mass: balance.mass,

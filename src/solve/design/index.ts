@@ -1,5 +1,5 @@
 import type { Finding } from "../../findings/finding.ts";
-import { hasErrors, type Outcome } from "../../findings/outcome.ts";
+import { andThen, hasErrors, type Outcome } from "../../findings/outcome.ts";
 import { sizeOutOfRange } from "../../findings/rules/size-out-of-range.ts";
 import { unknownStock } from "../../findings/rules/unknown-stock.ts";
 import { nearest } from "../../findings/suggest.ts";
@@ -22,6 +22,7 @@ import { blankBox } from "./lengthening.ts";
 import { makingContext } from "./making/context.ts";
 import { withMaking } from "./making/making.ts";
 import { roughOf } from "./making/rough.ts";
+import { applyMeasured } from "./measured.ts";
 import { onePerPlace } from "./one-per-place.ts";
 import { finishPart, middleOf, shapedPiece } from "./parts.ts";
 import { createPlaces, type Places } from "./placing/places.ts";
@@ -36,14 +37,17 @@ import { useOf } from "./use/use-of.ts";
 export interface DesignOptions {
   /** Sizes that replace the plan's own, as written: "42", "3 1/2 in". */
   readonly sizes: ReadonlyMap<string, string>;
+  /** Thicknesses that the reader measured, by stock, as written: "0.703", "45/64", "17.9 mm", "7.03 for 10". */
+  readonly measured?: ReadonlyMap<string, string>;
 }
+
+const NONE: ReadonlyMap<string, string> = new Map();
 
 /** Draft to Design: sizes worked out, parts placed, shaped and joined. */
 export function design(draft: Draft, options: DesignOptions): Outcome<Design> {
-  const set = applySettings(draft, options.sizes);
-  if (!set.value) return set as Outcome<never>;
-  const solved = solve(set.value);
-  return { ...solved, findings: onePerPlace([...set.findings, ...solved.findings]) };
+  const set = andThen(applySettings(draft, options.sizes), (sized) => applyMeasured(sized, options.measured ?? NONE));
+  const solved = andThen(set, solve);
+  return { ...solved, findings: onePerPlace(solved.findings) };
 }
 
 function solve(draft: Draft): Outcome<Design> {
