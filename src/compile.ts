@@ -6,6 +6,7 @@ import type { Document, Font, Paper } from "./render/document.ts";
 import { build } from "./solve/build/index.ts";
 import type { Build } from "./solve/build.ts";
 import { type DesignOptions, design } from "./solve/design/index.ts";
+import { overThickness } from "./solve/thickness/index.ts";
 
 export { includes, type Source };
 
@@ -25,8 +26,7 @@ export interface PrintOptions {
 /** Checks a plan and works everything out. Loads nothing that only drawing needs. */
 export function solve(source: Source, options: SolveOptions): Outcome<Build> {
   const draft = andThen(readTree(source), (tree) => draftOf(tree, options));
-  const designed = andThen(draft, (d) => design(d, options));
-  return andThen(designed, build);
+  return andThen(draft, (d) => overThickness(d, options, andThen(design(d, options), build)));
 }
 
 /** The plan with its choices made and its assemblies opened, as YAML. */

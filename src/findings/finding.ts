@@ -19,6 +19,8 @@ export interface Finding {
   readonly help?: string;
   /** Other places that belong to it. */
   readonly also: readonly { readonly at: Span; readonly label: string }[];
+  /** The thicknesses at which it is so, where it is not so at that for which the plan is drawn: "11/16 in or less". The message says them too. */
+  readonly when?: readonly { readonly stock: string; readonly measures: string }[];
   /** An edit that mends it. */
   readonly fix?: { readonly at: Span; readonly insert: string };
 }

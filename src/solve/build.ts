@@ -4,6 +4,7 @@
  */
 import type { Finding } from "../findings/finding.ts";
 import type { Length } from "../units/length.ts";
+import type { ChangingSizes, Slope } from "./build/model/thickness.ts";
 import type { Design, Direction, Face, Fastener, Hole, Joint, Part, Stock } from "./design.ts";
 
 export interface Build {
@@ -14,6 +15,8 @@ export interface Build {
   readonly blanks: readonly Blank[];
   /** In the order of the cut list; absent where everything is cut from it. */
   readonly later?: readonly LaterCut[];
+  /** For each stock with a range of thickness; absent where none has one. */
+  readonly changing?: readonly ChangingSizes[];
   readonly joints: readonly BuiltJoint[];
   readonly fasteners: readonly Fastener[];
   readonly holes: readonly Hole[];
@@ -59,6 +62,8 @@ export interface CutLine {
   readonly thickness: Length;
   readonly width: Length;
   readonly length: Length;
+  /** By stock with a range of thickness; absent where none has one. */
+  readonly slope?: ReadonlyMap<string, Slope>;
   /** Mark of the line of which this is the mirror image. */
   readonly mirrorOf: string | null;
   /** "2 tenons 1/4 × 1/2, included in the length" */

@@ -89,5 +89,5 @@ const findingRecord = (finding: Finding): Json => ({
   help: finding.help ?? "",
   line: finding.at.line,
   column: finding.at.column,
-  when: {},
+  when: new Map((finding.when ?? []).map(({ stock, measures }) => [stock, measures])),
 });

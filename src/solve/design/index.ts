@@ -1,13 +1,12 @@
 import type { Finding } from "../../findings/finding.ts";
 import { andThen, hasErrors, type Outcome } from "../../findings/outcome.ts";
-import { sizeOutOfRange } from "../../findings/rules/size-out-of-range.ts";
 import { unknownStock } from "../../findings/rules/unknown-stock.ts";
 import { nearest } from "../../findings/suggest.ts";
 import { isEmpty } from "../../geometry/index.ts";
-import type { BoardSize, Draft, Formula, SizeDraft } from "../../parse/draft.ts";
+import type { BoardSize, Draft, Formula } from "../../parse/draft.ts";
 import { type Length, UNITS_PER_INCH, UNITS_PER_MM } from "../../units/length.ts";
 import { printLength } from "../../units/print-length.ts";
-import { less, max, multiply, rational, ZERO } from "../../units/rational.ts";
+import { max, multiply, rational, ZERO } from "../../units/rational.ts";
 import { tellLength } from "../../units/tell-length.ts";
 import type { Box, Design, Part, Stock } from "../design.ts";
 import { createDirectory, type Directory } from "./expand/directory.ts";
@@ -30,6 +29,7 @@ import { applySettings } from "./settings.ts";
 import { createCells } from "./sizes/cells.ts";
 import { evaluateLength, evaluateNumber } from "./sizes/evaluate.ts";
 import { createNames } from "./sizes/names.ts";
+import { reportRanges } from "./sizes/ranges.ts";
 import { extent } from "./space.ts";
 import { resolveStock } from "./stock/resolve.ts";
 import { useOf } from "./use/use-of.ts";
@@ -221,29 +221,4 @@ function allSizes(
     if (value) all.set(word, value);
   }
   return all;
-}
-
-/** Tells of sizes outside the range that the maker gave them. */
-function reportRanges(
-  draft: Draft,
-  sizes: ReadonlyMap<string, Length>,
-  measure: (formula: Formula) => Length | null,
-  report: (finding: Finding) => void,
-  print: (length: Length) => string,
-): void {
-  const all: readonly (readonly [string, SizeDraft])[] = [...draft.sizes, ...Object.entries(draft.outside)];
-  for (const [name, { at, from, to }] of all) {
-    const value = sizes.get(name);
-    const [low, high] = [from && measure(from), to && measure(to)];
-    if (!value || (!low && !high)) continue;
-    if ((low && less(value, low)) || (high && less(high, value)))
-      report(
-        sizeOutOfRange(at, {
-          name,
-          value: print(value),
-          from: low ? print(low) : null,
-          to: high ? print(high) : null,
-        }),
-      );
-  }
 }
