@@ -235,4 +235,4 @@ export interface Check {
   readonly basis: string;
 }
 
-export type { Design, Fastener, Hole, Joint, Part, Stock };
+export type { ChangingSizes, Design, Fastener, Hole, Joint, Part, Stock };

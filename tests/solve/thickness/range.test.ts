@@ -22,7 +22,7 @@ describe("the thicknesses of a range", () => {
     expect(print(spread(range(inches(11, 16), inches(3, 4), inches(3, 4)), step))).toBe(
       "11/16, 45/64, 23/32, 47/64, 3/4",
     );
-    expect(print(spread(range(inches(1, 4), inches(3, 4), inches(1)), step))).toBe("1/4, 1/2, 3/4, 7/8, 1");
+    expect(print(spread(range(inches(1, 4), inches(3, 4), inches(1)), step))).toBe("1/4, 3/8, 1/2, 3/4, 1");
     expect(print(spread(range(inches(23, 32), inches(23, 32), inches(47, 64)), step))).toBe("23/32, 47/64");
     expect(spread(range(millimetres(172, 10), millimetres(18), millimetres(181, 10)), tenth)).toHaveLength(5);
   });
@@ -59,7 +59,7 @@ describe("slopes", () => {
       .replace("between: [left-side, right-side], front: 1", "between: [left-side, divider], front: 1")
       .replace(
         "join: shelf, to: [left-side, right-side], with: dado, deep: 1/4",
-        "join: shelf, to: [left-side, divider], with: screws",
+        "join: [left-side, divider], to: shelf, with: screws",
       )
       .replace(
         "joints:",
