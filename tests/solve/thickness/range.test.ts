@@ -103,10 +103,40 @@ describe("what goes wrong within the range only", () => {
   test("is nothing where everything holds", () => {
     expect(told(seedCase())).toEqual([]);
   });
-  // A dado of 1/4 in is as deep as the sheet is thick.
+  // A dado of 5/16 in goes right through what is not thicker. From 23/32 down, 5/16 is the first mark where that is so.
   test("is told once, with the thickness from which on it is so", () => {
-    expect(told(seedCase(", between: 1/4 and 3/4"))).toContain(
-      "error housing-too-deep: where ply measures 1/4 in, the housing is 1/4 in deep, and left-side is only 1/4 in thick",
-    );
+    const text = seedCase(", between: 1/4 and 3/4").replace("deep: 1/4", "deep: 5/16");
+    const { build, findings } = solveText(text);
+    expect(build).toBeUndefined();
+    const found = findings.filter(({ rule }) => rule === "housing-too-deep");
+    expect(found.map(({ when }) => when)).toEqual([[{ stock: "ply", measures: "5/16 in or less" }]]);
+    expect(found[0]?.message).toMatch(/^where ply measures 5\/16 in or less, the housing is 5\/16 in deep/);
+  });
+  // The upper shelf ends 1 1/2 = 96/64 above the underside of the lower: 46 + 46 and 49 + 46 fit in, 49 + 49 do not.
+  test("is also found where only two stocks together are too thick", () => {
+    const text = seedCase(", between: 11/16 and 49/64")
+      .replace("piece:", "  pale: { sold as: 3/4 maple plywood, measures: 23/32, between: 11/16 and 49/64 }\npiece:")
+      .replace(
+        "joints:",
+        "  upper: { like: shelf, made of: pale, top: 11 1/2 }\njoints:\n  - { join: [left-side, right-side], to: upper, with: screws }",
+      );
+    const { build, findings } = solveText(text);
+    expect(build).toBeUndefined();
+    const errors = findings.filter(({ severity }) => severity === "error");
+    expect(errors.map(({ rule, when }) => [rule, when])).toEqual([
+      [
+        "parts-overlap",
+        [
+          { stock: "ply", measures: "49/64 in" },
+          { stock: "pale", measures: "49/64 in" },
+        ],
+      ],
+    ]);
+  });
+  // Whoever measured has one thickness: what goes wrong at another is not his.
+  test("is nothing to the reader who measured", () => {
+    const text = seedCase(", between: 1/4 and 3/4");
+    expect(solveText(text, {}, { ply: "23/32" }).build?.changing).toBeUndefined();
+    expect(said(solveText(text, {}, { ply: "23/32" }).findings).filter((each) => each.includes("error"))).toEqual([]);
   });
 });
