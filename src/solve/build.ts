@@ -233,6 +233,8 @@ export interface Check {
   readonly limit: number;
   readonly unit: string;
   readonly basis: string;
+  /** mm; the thickness of stock from which on it holds, where it does not over the whole range. */
+  readonly holdsFrom?: number;
 }
 
 export type { ChangingSizes, Design, Fastener, Hole, Joint, Part, Stock };

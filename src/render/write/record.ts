@@ -79,7 +79,7 @@ const checkRecord = (check: Build["checks"][number]): Json => ({
   unit: check.unit,
   basis: check.basis,
   because: check.because ?? null,
-  holdsFrom: null,
+  holdsFrom: check.holdsFrom ?? null,
 });
 
 const findingRecord = (finding: Finding): Json => ({

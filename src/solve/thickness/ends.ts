@@ -4,7 +4,7 @@ import type { Length } from "../../units/length.ts";
 import { less } from "../../units/rational.ts";
 import { sayThickness } from "../../units/say-thickness.ts";
 import type { Units } from "../design.ts";
-import { marksTowards, type Range, stepOf } from "./range.ts";
+import { firstOf, marksTowards, type Range, stepOf } from "./range.ts";
 import type { SolvedAt, Thicknesses } from "./solved-at.ts";
 
 /** Of more stock than this each end is tried alone. */
@@ -47,17 +47,12 @@ const IN_VAIN = "nothing-to-accept";
 const matters = ({ rule, severity }: Finding): boolean => severity !== "advice" && rule !== IN_VAIN;
 const keyOf = ({ rule, severity, at }: Finding): string => `${rule} ${severity} ${at.start} ${at.end}`;
 
-/** From which mark on towards an end a finding is given: halved, since what goes wrong there goes wrong from somewhere on. */
+/** From which mark on towards an end a finding is given. */
 function from(finding: Finding, { stock, drawn }: Range, end: Length, solved: SolvedAt, units: Units) {
   const marks = marksTowards(drawn, end, stepOf(units));
   const given = (mark: Length): boolean =>
     solved.findings(new Map([[stock, mark]])).some((other) => keyOf(other) === keyOf(finding));
-  let [first, last] = [0, marks.length - 1];
-  while (first < last) {
-    const middle = Math.floor((first + last) / 2);
-    if (given(marks[middle] as Length)) last = middle;
-    else first = middle + 1;
-  }
+  const last = firstOf(marks, given);
   const measures = sayThickness(marks[last] as Length, { units });
   const on = last === marks.length - 1 ? "" : less(drawn, end) ? " or more" : " or less";
   return { stock, measures: `${measures}${on}` };

@@ -5,6 +5,7 @@ import type { DesignOptions } from "../design/index.ts";
 import { onePerPlace } from "../design/one-per-place.ts";
 import { changingSizes } from "./changing.ts";
 import { foundAtEnds, inVainEverywhere } from "./ends.ts";
+import { withHoldsFrom } from "./holds-from.ts";
 import { rangesOf } from "./range.ts";
 import { slopesOf, unrounded } from "./slope.ts";
 import { solvedAt } from "./solved-at.ts";
@@ -24,5 +25,6 @@ export function overThickness(draft: Draft, options: DesignOptions, drawn: Outco
   const slopes = slopesOf(ranges, solvedAt(unrounded(draft), options));
   const cutList = value.cutList.map((line) => ({ ...line, slope: slopes(line.parts[0] as string) }));
   const changing = ranges.map((range) => changingSizes(range, value.design, value.cutList, solved));
-  return { value: { ...value, cutList, changing, findings }, findings };
+  const checks = withHoldsFrom(value.checks, ranges, solved, value.design.units);
+  return { value: { ...value, cutList, changing, checks, findings }, findings };
 }

@@ -35,6 +35,17 @@ export function marksTowards(from: Length, to: Length, step: Length): readonly L
   return [...(less(from, to) ? marks : marks.toReversed()), to];
 }
 
+/** The place of the first mark at which something is so: halved, since it is so at the last, and from somewhere on. */
+export function firstOf(marks: readonly Length[], isSo: (mark: Length) => boolean): number {
+  let [first, last] = [0, marks.length - 1];
+  while (first < last) {
+    const middle = Math.floor((first + last) / 2);
+    if (isSo(marks[middle] as Length)) last = middle;
+    else first = middle + 1;
+  }
+  return last;
+}
+
 /** Up to five thicknesses of a range, rising: its ends, that of the plan, and marks in the widest gaps between them. */
 export function spread({ low, drawn, high }: Range, step: Length): readonly Length[] {
   const chosen = [low, drawn, high].filter((each, i, all) => i === 0 || !equal(each, all[i - 1] as Length));

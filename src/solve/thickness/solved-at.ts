@@ -3,6 +3,7 @@ import { andThen } from "../../findings/outcome.ts";
 import type { Draft } from "../../parse/draft.ts";
 import type { Length } from "../../units/length.ts";
 import { build } from "../build/index.ts";
+import type { Check } from "../build.ts";
 import { type DesignOptions, design } from "../design/index.ts";
 import { atThicknesses } from "../design/measured.ts";
 import type { Design } from "../design.ts";
@@ -16,12 +17,18 @@ export interface SolvedAt {
   readonly design: (thicknesses: Thicknesses) => Design | null;
   /** Of the design and of the build. */
   readonly findings: (thicknesses: Thicknesses) => readonly Finding[];
+  /** None where it cannot be made. */
+  readonly checks: (thicknesses: Thicknesses) => readonly Check[];
 }
 
 export function solvedAt(draft: Draft, options: DesignOptions): SolvedAt {
   const designs = remembered((at) => design(atThicknesses(draft, at), options));
-  const findings = remembered((at) => andThen(designs(at), build).findings);
-  return { design: (at) => designs(at).value ?? null, findings };
+  const builds = remembered((at) => andThen(designs(at), build));
+  return {
+    design: (at) => designs(at).value ?? null,
+    findings: (at) => builds(at).findings,
+    checks: (at) => builds(at).value?.checks ?? [],
+  };
 }
 
 function remembered<T>(make: (at: Thicknesses) => T): (at: Thicknesses) => T {

@@ -18,7 +18,7 @@ function pagesOf(text: string, measured: Record<string, string> = {}) {
 function section(text: string, measured: Record<string, string> = {}): string {
   const { texts } = pagesOf(text, measured);
   const from = texts.lastIndexOf("Measure your stock first");
-  return texts.slice(from, texts.indexOf("Cut list", from)).join(" ");
+  return texts.slice(from, texts.indexOf("Cut list", from)).join(" ").replaceAll(/\s+/gu, " ");
 }
 
 // The sizes are worked out in tests/solve/thickness/range.test.ts.

@@ -140,3 +140,17 @@ describe("what goes wrong within the range only", () => {
     expect(said(solveText(text, {}, { ply: "23/32" }).findings).filter((each) => each.includes("error"))).toEqual([]);
   });
 });
+
+// Brute force: the plan drawn for that thickness, and for 1/64 in less.
+test("a check that does not hold over the whole range says from which thickness on it does", () => {
+  const text = seedCase(", between: 3/8 and 3/4").replace("bottom: 10 }", "bottom: 10, carries: 10 kg }");
+  const sags = (measured?: string) =>
+    solveText(text, {}, measured ? { ply: measured } : {}).build?.checks.find(({ rule }) => rule === "shelf-sags");
+  const from = (sags()?.holdsFrom ?? 0) / 25.4;
+  expect(from * 64).toBe(Math.round(from * 64));
+  expect(from).toBeGreaterThan(3 / 8);
+  expect(from).toBeLessThan(23 / 32);
+  expect(sags(`${from * 64}/64`)?.verdict).toBe("holds");
+  expect(sags(`${from * 64 - 1}/64`)?.verdict).toBe("warns");
+  expect(told(text).map((each) => each.slice(0, 40))).toContainEqual(expect.stringContaining("shelf-sags"));
+});
