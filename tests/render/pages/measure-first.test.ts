@@ -9,7 +9,7 @@ const plain = (text: string): string => text.replaceAll("\u2044", "/").replaceAl
 
 /** All texts of a plan, in their order, and the pages. */
 function pagesOf(text: string, measured: Record<string, string> = {}) {
-  const { build, findings } = solveText(text, {}, measured);
+  const { build, findings } = solveText(text, {}, {}, measured);
   if (!build) throw new Error(said(findings).join("\n"));
   const pages = render(build, { paper: "letter", date: "2025-03-01", version: "0" }).value?.pages ?? [];
   return { pages, texts: pages.flatMap((page) => textsOf(page.items)).map((each) => plain(each.text)) };

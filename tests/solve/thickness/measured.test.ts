@@ -4,7 +4,7 @@ import { inches, millimetres, rational } from "../../../src/units/index.ts";
 import { auditOf, recordOf, said, solveText } from "../../examples/compiled.ts";
 import { seedCase } from "./plans.ts";
 
-const solved = (measured: Record<string, string>) => solveText(seedCase(), {}, measured);
+const solved = (measured: Record<string, string>) => solveText(seedCase(), {}, {}, measured);
 /** All but advice. */
 const doubts = (findings: readonly Finding[]) => said(findings.filter(({ severity }) => severity !== "advice"));
 

@@ -136,8 +136,10 @@ describe("what goes wrong within the range only", () => {
   // Whoever measured has one thickness: what goes wrong at another is not his.
   test("is nothing to the reader who measured", () => {
     const text = seedCase(", between: 1/4 and 3/4");
-    expect(solveText(text, {}, { ply: "23/32" }).build?.changing).toBeUndefined();
-    expect(said(solveText(text, {}, { ply: "23/32" }).findings).filter((each) => each.includes("error"))).toEqual([]);
+    expect(solveText(text, {}, {}, { ply: "23/32" }).build?.changing).toBeUndefined();
+    expect(said(solveText(text, {}, {}, { ply: "23/32" }).findings).filter((each) => each.includes("error"))).toEqual(
+      [],
+    );
   });
 });
 
@@ -145,7 +147,7 @@ describe("what goes wrong within the range only", () => {
 test("a check that does not hold over the whole range says from which thickness on it does", () => {
   const text = seedCase(", between: 3/8 and 3/4").replace("bottom: 10 }", "bottom: 10, carries: 10 kg }");
   const sags = (measured?: string) =>
-    solveText(text, {}, measured ? { ply: measured } : {}).build?.checks.find(({ rule }) => rule === "shelf-sags");
+    solveText(text, {}, {}, measured ? { ply: measured } : {}).build?.checks.find(({ rule }) => rule === "shelf-sags");
   const from = (sags()?.holdsFrom ?? 0) / 25.4;
   expect(from * 64).toBe(Math.round(from * 64));
   expect(from).toBeGreaterThan(3 / 8);
