@@ -8,6 +8,7 @@ import { build } from "./solve/build/index.ts";
 import type { Build } from "./solve/build.ts";
 import { type DesignOptions, design } from "./solve/design/index.ts";
 import { underEveryOption } from "./solve/options/index.ts";
+import { overThickness } from "./solve/thickness/index.ts";
 
 export { includes, type Source };
 
@@ -29,7 +30,7 @@ export function solve(source: Source, options: SolveOptions): Outcome<Build> {
   return andThen(readTree(source), (tree) => {
     const asked = draftOf(tree, options);
     const solveDraft = (draft: Draft): Outcome<Build> => andThen(design(draft, options), build);
-    const solved = andThen(asked, solveDraft);
+    const solved = andThen(asked, (draft) => overThickness(draft, options, solveDraft(draft)));
     if (asked.value === undefined || asked.value.choices.length === 0) return solved;
     const findings = underEveryOption(asked.value, solved.findings, {
       read: (choose) => draftOf(tree, { choose }),

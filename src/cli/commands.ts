@@ -1,7 +1,7 @@
 import { Command } from "commander";
 import { wrap } from "../findings/print/width.ts";
 import type { Exit } from "./exit.ts";
-import { choice, choices, settings } from "./options.ts";
+import { choice, choices, settings, thicknesses } from "./options.ts";
 import type { World } from "./world.ts";
 
 const CLOSING = [
@@ -28,6 +28,7 @@ export function commands(world: World, ends: (command: Promise<Exit>) => Promise
     .addOption(choice("--paper <size>", "letter or a4 (letter for a plan in inches, else a4)", ["letter", "a4"]))
     .addOption(settings())
     .addOption(choices())
+    .addOption(thicknesses())
     .addOption(format())
     .action(async (plan, _, command) =>
       ends((await import("./commands/build.ts")).build(plan, command.optsWithGlobals(), world)),
@@ -38,6 +39,7 @@ export function commands(world: World, ends: (command: Promise<Exit>) => Promise
     .argument("<plan>", "the YAML file")
     .addOption(settings())
     .addOption(choices())
+    .addOption(thicknesses())
     .addOption(format())
     .action(async (plan, _, command) =>
       ends((await import("./commands/check.ts")).check(plan, command.optsWithGlobals(), world)),

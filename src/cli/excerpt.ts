@@ -26,8 +26,12 @@ export function excerpt(source: string, other: string): readonly ExcerptLine[] {
 const linesOf = (source: string): string[] => source.replace(/\n$/, "").split("\n");
 
 /** What gives a finding and what does not. Where the command line gives it, there is only the command. */
-export function examplesOf({ wrong, right, wrongSettings = [] }: Rule<never>) {
-  if (wrongSettings.length === 0) return { wrong: excerpt(wrong, right), right: excerpt(right, wrong) };
-  const settings = wrongSettings.map(([name, value]) => ` --set ${name}=${value}`).join("");
+export function examplesOf({ wrong, right, wrongSettings = [], wrongMeasured = [] }: Rule<never>) {
+  const options = [...pairs("--set", wrongSettings), ...pairs("--measured", wrongMeasured)];
+  if (options.length === 0) return { wrong: excerpt(wrong, right), right: excerpt(right, wrong) };
+  const settings = options.join("");
   return { wrong: [{ text: `boardwright check plan.yaml${settings}`, differs: true }], right: [] };
 }
+
+const pairs = (flag: string, values: readonly (readonly [string, string])[]): string[] =>
+  values.map(([name, value]) => ` ${flag} ${name}=${value.includes(" ") ? `"${value}"` : value}`);

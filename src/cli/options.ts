@@ -27,5 +27,9 @@ export const settings = (): Option => pairs("--set", "width=48", "give one of th
 /** `--choose wood=oak` */
 export const choices = (): Option => pairs("--choose", "wood=oak", "choose an option of one of the plan's choices");
 
+/** `--measured ply=0.703` */
+export const thicknesses = (): Option =>
+  pairs("--measured", "ply=0.703", "the thickness that a stock of yours measures, or 7.03 for 10 of a stack");
+
 /** "a, b or c" */
 const listed = (words: readonly string[]): string => [words.slice(0, -1).join(", "), ...words.slice(-1)].join(" or ");

@@ -64,6 +64,7 @@ import { longerThanAnyBoard } from "./rules/longer-than-any-board.ts";
 import { makingSizeNotPositive } from "./rules/making-size-not-positive.ts";
 import { measureNotRead } from "./rules/measure-not-read.ts";
 import { measureTooLarge } from "./rules/measure-too-large.ts";
+import { measuredStockUnknown } from "./rules/measured-stock-unknown.ts";
 import { measuresMissing } from "./rules/measures-missing.ts";
 import { measuresOutsideRange } from "./rules/measures-outside-range.ts";
 import { mergeNotSettings } from "./rules/merge-not-settings.ts";
@@ -221,6 +222,7 @@ export const catalogue: readonly Rule<never>[] = [
   makingSizeNotPositive,
   measureNotRead,
   measureTooLarge,
+  measuredStockUnknown,
   measuresMissing,
   measuresOutsideRange,
   mergeNotSettings,

@@ -19,6 +19,8 @@ export interface Finding {
   readonly help?: string;
   /** Other places that belong to it. */
   readonly also: readonly { readonly at: Span; readonly label: string }[];
+  /** The thicknesses at which it is so, where it is not so at that for which the plan is drawn: "11/16 in or less". The message says them too. */
+  readonly where?: readonly { readonly stock: string; readonly measures: string }[];
   /** An edit that mends it. */
   readonly fix?: { readonly at: Span; readonly insert: string };
   /** The options under which alone it appears, by choice, several of one joined by "or"; absent: under those asked for. */
@@ -44,6 +46,8 @@ export interface RuleText<A> {
   readonly right: string;
   /** Settings (`--set`) with which `wrong` is compiled, where the mistake is one of them. */
   readonly wrongSettings?: readonly (readonly [string, string])[];
+  /** Thicknesses (`--measured`) with which `wrong` is compiled, where the mistake is one of them. */
+  readonly wrongMeasured?: readonly (readonly [string, string])[];
   /** Where the rule comes from: "the language", a published source, or "common practice, no source". */
   readonly basis: string;
 }

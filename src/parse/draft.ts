@@ -143,6 +143,8 @@ export interface StockDraft {
   readonly wood?: Located<string>;
   /** Thickness as measured, or thickness and width. */
   readonly measures?: { readonly at: Span; readonly thick: Formula; readonly wide?: Formula };
+  /** The reader's own thickness, which counts before any other. Never in the source. */
+  readonly measured?: Formula;
   readonly planedTo?: Formula;
   /** Square stock or a fixed width planed from thicker boards: `planed to: { thick, wide }`. */
   readonly planedWide?: Formula;

@@ -9,6 +9,7 @@ import { coverItems } from "./pages/cover.ts";
 import { cutList } from "./pages/cut-list.ts";
 import { holesAndScrews } from "./pages/holes.ts";
 import { layoutPages } from "./pages/layouts.ts";
+import { measureFirst } from "./pages/measure-first.ts";
 import { exploded, views } from "./pages/piece.ts";
 import { makePlan, type Plan } from "./pages/plan.ts";
 import { runningHead } from "./pages/running-head.ts";
@@ -30,6 +31,7 @@ const SECTIONS: readonly ((plan: Plan) => Section | null)[] = [
   beforeYouStart,
   whatToBuy,
   tools,
+  measureFirst,
   cutList,
   layoutPages,
   holesAndScrews,

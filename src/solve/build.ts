@@ -4,6 +4,7 @@
  */
 import type { Finding } from "../findings/finding.ts";
 import type { Length } from "../units/length.ts";
+import type { ChangingSizes, Slope } from "./build/model/thickness.ts";
 import type { Design, Direction, Face, Fastener, Hole, Joint, Part, Stock } from "./design.ts";
 
 export interface Build {
@@ -14,6 +15,8 @@ export interface Build {
   readonly blanks: readonly Blank[];
   /** In the order of the cut list; absent where everything is cut from it. */
   readonly later?: readonly LaterCut[];
+  /** For each stock with a range of thickness; absent where none has one. */
+  readonly changing?: readonly ChangingSizes[];
   readonly joints: readonly BuiltJoint[];
   readonly fasteners: readonly Fastener[];
   readonly holes: readonly Hole[];
@@ -59,6 +62,8 @@ export interface CutLine {
   readonly thickness: Length;
   readonly width: Length;
   readonly length: Length;
+  /** By stock with a range of thickness; absent where none has one. */
+  readonly slope?: ReadonlyMap<string, Slope>;
   /** Mark of the line of which this is the mirror image. */
   readonly mirrorOf: string | null;
   /** "2 tenons 1/4 × 1/2, included in the length" */
@@ -228,6 +233,8 @@ export interface Check {
   readonly limit: number;
   readonly unit: string;
   readonly basis: string;
+  /** mm; the thickness of stock from which on it holds, where it does not over the whole range. */
+  readonly holdsFrom?: number;
 }
 
-export type { Design, Fastener, Hole, Joint, Part, Stock };
+export type { ChangingSizes, Design, Fastener, Hole, Joint, Part, Stock };

@@ -15,6 +15,7 @@ export function* lists(model: Model): Violations {
       yield violation("part is on one line", part.id, `is on ${lines.length} lines`);
     else yield* sameSizes(part, line);
     yield* fitsItsSizes(model, part);
+    yield* ownSlope(part);
     if (!record.blanks.some((blank) => blank.part === part.id || blank.alsoParts.includes(part.id)))
       yield violation("part is made of blanks", part.id, "has no blank");
   }
@@ -33,6 +34,14 @@ function* sameSizes(part: Part, line: CutLine): Violations {
       part.id,
       `is not as its line ${line.mark} says: ${[...differ, line.stock].join(", ")}`,
     );
+}
+
+/** A part is as thick as its own stock, once or in layers, whatever another stock measures; or its thickness is set otherwise. */
+function* ownSlope({ id, stock, slope }: Part): Violations {
+  const own = slope[stock]?.thickness ?? 1;
+  for (const [name, { thickness }] of Object.entries(slope))
+    if (name === stock ? !Number.isInteger(own) || own < 0 : own > 0 && thickness !== 0)
+      yield violation("slope is that of its own stock", id, `${thickness} in thickness for each mm of ${name}`);
 }
 
 /** The solid lies in a box of the printed sizes along the directions of its board, to one step of precision. */

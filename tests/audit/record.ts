@@ -45,7 +45,7 @@ export interface Part {
   mass: number;
   cut: string;
   cutAfterStep: number | null;
-  slope: Record<string, unknown>;
+  slope: Record<string, { thickness: number; width: number; length: number }>;
 }
 export interface Blank {
   id: string;

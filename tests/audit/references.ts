@@ -35,10 +35,11 @@ export function* references(record: BuildRecord): Violations {
   }
 }
 
-/** Findings that appear under some options name choices, and other options than the plan was made for. */
-function* options({ findings, source }: BuildRecord): Violations {
+/** Findings that appear under some options name choices, and other options than the plan was made for; others name stock by its thickness. */
+function* options({ findings, source, parts }: BuildRecord): Violations {
+  const stock = new Set(parts.map((part) => part.stock));
   for (const { rule, when } of findings) {
-    const named = Object.entries(when);
+    const named = Object.entries(when).filter(([name]) => !stock.has(name));
     for (const [choice] of named)
       if (!Object.hasOwn(source.choices, choice))
         yield violation("references resolve", rule, `names ${choice}, and no choice is called that`);

@@ -22,6 +22,7 @@ export const CHECKS = {
   "sizes agree": 2,
   "solid fits its sizes": 2,
   "part is made of blanks": 2,
+  "slope is that of its own stock": 2,
   "blank is placed once": 2,
   "placement has the blank's size": 2,
   "part is joined": 2,

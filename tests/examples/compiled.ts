@@ -26,9 +26,11 @@ export function solveText(
   text: string,
   sizes: Readonly<Record<string, string>> = {},
   choose: Readonly<Record<string, string>> = {},
+  measured: Readonly<Record<string, string>> = {},
 ): Solved {
   const bytes = new TextEncoder().encode(text);
-  const options = { sizes: new Map(Object.entries(sizes)), choose: new Map(Object.entries(choose)) };
+  const map = (values: Readonly<Record<string, string>>) => new Map(Object.entries(values));
+  const options = { sizes: map(sizes), choose: map(choose), measured: map(measured) };
   const { value, findings } = solve({ name: "plan.yaml", bytes }, options);
   return { build: value, findings };
 }

@@ -11,14 +11,20 @@ const bytesOf = (text: string): Uint8Array =>
 async function findingsOf(
   text: string,
   settings: readonly (readonly [string, string])[] = [],
+  measured: readonly (readonly [string, string])[] = [],
 ): Promise<readonly Finding[]> {
-  const solved = solve({ name: "plan.yaml", bytes: bytesOf(text) }, { sizes: new Map(settings) });
+  const solved = solve(
+    { name: "plan.yaml", bytes: bytesOf(text) },
+    { sizes: new Map(settings), measured: new Map(measured) },
+  );
   return (await compile(solved, { date: "1970-01-01", version: "0" })).findings;
 }
 
 describe.each(catalogue.map((rule) => [rule.name, rule] as const))("%s", (name, rule) => {
   test("is given by the plan that is wrong, in its own words and at a place", async () => {
-    const given = (await findingsOf(rule.wrong, rule.wrongSettings)).filter((finding) => finding.rule === name);
+    const given = (await findingsOf(rule.wrong, rule.wrongSettings, rule.wrongMeasured)).filter(
+      (finding) => finding.rule === name,
+    );
     expect(given.length).toBeGreaterThan(0);
     for (const { at, label, message, severity } of given) {
       expect(severity).toBe(rule.severity);

@@ -8,12 +8,14 @@ import type { World } from "../world.ts";
 export interface CheckOptions extends ReportOptions {
   readonly set?: ReadonlyMap<string, string>;
   readonly choose?: ReadonlyMap<string, string>;
+  readonly measured?: ReadonlyMap<string, string>;
 }
 
-/** What the command line says about sizes and choices. */
-export const solveOptions = ({ set, choose }: CheckOptions): SolveOptions => ({
+/** What the command line says about sizes, choices and thicknesses. */
+export const solveOptions = ({ set, choose, measured }: CheckOptions): SolveOptions => ({
   sizes: set ?? new Map(),
   ...(choose && { choose }),
+  ...(measured && { measured }),
 });
 
 /** `check`: the findings are what was asked for, so they go to standard output. */

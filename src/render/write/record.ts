@@ -42,7 +42,9 @@ export function writeRecord(build: Build, meta: RecordMeta): string {
       sha256: meta.sourceSha256,
       sizes: new Map([...design.sizes].map(([name, size]) => [name, millimetres(size)])),
       choices: new Map((design.choices ?? []).map(({ name, option }) => [name, option])),
-      measured: {},
+      measured: new Map(
+        design.stock.filter(({ measured }) => measured).map(({ name, thickness }) => [name, millimetres(thickness)]),
+      ),
     },
     bounds: { min: frame.point(frame.low), max: frame.point(frame.high) },
     mass: balance.mass,
@@ -77,7 +79,7 @@ const checkRecord = (check: Build["checks"][number]): Json => ({
   unit: check.unit,
   basis: check.basis,
   because: check.because ?? null,
-  holdsFrom: null,
+  holdsFrom: check.holdsFrom ?? null,
 });
 
 const findingRecord = (finding: Finding): Json => ({
@@ -87,5 +89,8 @@ const findingRecord = (finding: Finding): Json => ({
   help: finding.help ?? "",
   line: finding.at.line,
   column: finding.at.column,
-  when: finding.when ?? {},
+  when: new Map([
+    ...(finding.when ?? []),
+    ...(finding.where ?? []).map(({ stock, measures }) => [stock, measures] as const),
+  ]),
 });

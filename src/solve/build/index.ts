@@ -86,12 +86,12 @@ export function build(design: Design): Outcome<Build> {
 }
 
 /**
- * Lengths in sentences of the plan: true fractions, and their unit. What a slope gives is no fraction that anybody could mark: it is told
+ * Lengths in sentences of the plan: true fractions, and their unit. What a slope gives, or a thickness of 0.703 in, is no fraction that anybody could mark: it is told
  * to the nearest 1/64 in or 0.1 mm.
  */
 function typographic({ units }: Design, length: Length): string {
   const inch = units === "inch";
-  const odd = divide(length, rational(inch ? UNITS_PER_INCH : UNITS_PER_MM)).d > 1000n;
+  const odd = divide(length, rational(inch ? UNITS_PER_INCH : UNITS_PER_MM)).d > (inch ? 128n : 1000n);
   const told = odd ? roundTo(length, inch ? inches(1, 64) : millimetres(1, 10)) : length;
   return `${printLength(told, { units, style: "typographic" }).text}\u202f${inch ? "in" : "mm"}`;
 }

@@ -1,5 +1,5 @@
 import type { Finding } from "../../findings/finding.ts";
-import { hasErrors, type Outcome } from "../../findings/outcome.ts";
+import { andThen, hasErrors, type Outcome } from "../../findings/outcome.ts";
 import { unknownStock } from "../../findings/rules/unknown-stock.ts";
 import { nearest } from "../../findings/suggest.ts";
 import { isEmpty } from "../../geometry/index.ts";
@@ -21,6 +21,7 @@ import { blankBox } from "./lengthening.ts";
 import { makingContext } from "./making/context.ts";
 import { withMaking } from "./making/making.ts";
 import { roughOf } from "./making/rough.ts";
+import { applyMeasured } from "./measured.ts";
 import { isMirrored, mirrorDesign } from "./mirrored.ts";
 import { onePerPlace } from "./one-per-place.ts";
 import { finishPart, middleOf, shapedPiece } from "./parts.ts";
@@ -37,14 +38,17 @@ import { useOf } from "./use/use-of.ts";
 export interface DesignOptions {
   /** Sizes that replace the plan's own, as written: "42", "3 1/2 in". */
   readonly sizes: ReadonlyMap<string, string>;
+  /** Thicknesses that the reader measured, by stock, as written: "0.703", "45/64", "17.9 mm", "7.03 for 10". */
+  readonly measured?: ReadonlyMap<string, string>;
 }
+
+const NONE: ReadonlyMap<string, string> = new Map();
 
 /** Draft to Design: sizes worked out, parts placed, shaped and joined; and all of it mirrored where an option says so. */
 export function design(draft: Draft, options: DesignOptions): Outcome<Design> {
-  const set = applySettings(draft, options.sizes);
-  if (!set.value) return set as Outcome<never>;
-  const solved = solve(set.value);
-  const findings = onePerPlace([...set.findings, ...solved.findings]);
+  const set = andThen(applySettings(draft, options.sizes), (sized) => applyMeasured(sized, options.measured ?? NONE));
+  const solved = andThen(set, solve);
+  const findings = onePerPlace(solved.findings);
   return solved.value && isMirrored(draft) ? { value: mirrorDesign(solved.value), findings } : { ...solved, findings };
 }
 

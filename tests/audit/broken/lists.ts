@@ -15,6 +15,23 @@ export const lists: readonly Row[] = [
     "part is on one line",
   ],
   [
+    "a part that gets thinner with its stock",
+    stool,
+    (r) => {
+      const top = the(r.parts, "top");
+      top.slope = { [top.stock]: { thickness: -1, width: 0, length: 0 } };
+    },
+    "slope is that of its own stock",
+  ],
+  [
+    "a part that gets thicker with another stock",
+    stool,
+    (r) => {
+      the(r.parts, "top").slope = { other: { thickness: 1, width: 0, length: 0 } };
+    },
+    "slope is that of its own stock",
+  ],
+  [
     "a part on two lines",
     stool,
     (r) => {

@@ -15,6 +15,7 @@ export function partRecords(build: Build, frame: Frame): Json {
   const grain = new Map(
     build.blanks.flatMap((blank) => [blank.part, ...(blank.alsoParts ?? [])].map((id) => [id, blank.grain] as const)),
   );
+  const slopes = new Map(build.cutList.map((line) => [line.mark, line.slope]));
   return build.parts.map((part) => ({
     id: part.id,
     mark: part.mark,
@@ -44,9 +45,12 @@ export function partRecords(build: Build, frame: Frame): Json {
     mass: part.mass,
     cut: makingOf(part).cut,
     cutAfterStep: part.cutAfterStep ?? null,
-    slope: {},
+    slope: slopeRecord(slopes.get(part.mark)),
   }));
 }
+
+const slopeRecord = (slopes: CutLine["slope"]): Json =>
+  new Map([...(slopes ?? [])].map(([stock, { thickness, width, length }]) => [stock, { thickness, width, length }]));
 
 /** The innermost group that a part belongs to; an empty text for none. */
 function groupOf(part: string, groups: readonly string[]): string {

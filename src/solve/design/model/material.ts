@@ -43,6 +43,10 @@ export interface Stock {
   /** True for panels without grain: their parts may be turned on the sheet. */
   readonly grainless?: true;
   readonly thickness: Length;
+  /** The thicknesses that the plan has to survive; absent where it promises one only, or the reader measured it. */
+  readonly between?: { readonly low: Length; readonly high: Length };
+  /** The reader measured it. */
+  readonly measured?: true;
   /** Fixed width (2×4, square posts planed to size); null where parts are ripped to any width. */
   readonly width: Length | null;
   /** Widest board that is sold, or the sheet's width. */

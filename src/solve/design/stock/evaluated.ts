@@ -15,6 +15,8 @@ interface Range {
 
 /** The measures that the maker wrote for a stock, worked out and above zero; null where none was written. */
 export interface StockMeasures {
+  /** The reader's own. */
+  readonly measured: Length | null;
   readonly planed: Length | null;
   readonly planedWide: Length | null;
   readonly thick: Length | null;
@@ -54,6 +56,7 @@ export function evaluateStock(
   const sheetLong = size("the length of the sheet", draft.sheet?.long);
   const soldIn = draft.soldIn?.map((formula) => size("`sold in`", formula)).filter((length) => length !== null) ?? [];
   const measures: StockMeasures = {
+    measured: size("what was measured", draft.measured),
     planed: size("`planed to`", draft.planedTo),
     planedWide: size("the width it is planed to", draft.planedWide),
     thick: size("`measures`", draft.measures?.thick),

@@ -37,6 +37,8 @@ export function resolveStock(draft: StockDraft, evaluate: Evaluate, units: Units
     softwood,
     thickness,
     price: draft.price?.value ?? null,
+    ...(measures.between && { between: measures.between }),
+    ...(measures.measured && { measured: true as const }),
     ...(bought && { bought }),
     ...(draft.moisture && { moisture: draft.moisture.value }),
     ...(draft.goodFaces && { goodFaces: draft.goodFaces.value }),

@@ -16,8 +16,8 @@ const soldThickness = (sold: SoldAs | null): Length | null =>
   sold === null ? null : sold.kind === "panel" ? (sold.size?.measures ?? null) : sold.thickness;
 
 /**
- * How thick a stock is in the piece: what it is planed to, else what it measures, else what the catalogue says. Never its name.
- * Undefined, with findings, where none of the three helps.
+ * How thick a stock is in the piece: what the reader measured, else what it is planed to, else what it measures, else what the catalogue says. Never its name.
+ * Undefined, with findings, where none of the four helps.
  */
 export function resolveThickness(
   draft: StockDraft,
@@ -25,7 +25,7 @@ export function resolveThickness(
   sold: SoldAs | null,
   units: Units,
 ): { thickness: Length | undefined; bought: Bought | null; findings: readonly Finding[] } {
-  const said = measures.planed ?? measures.thick;
+  const said = measures.measured ?? measures.planed ?? measures.thick;
   const { thickness, findings } = said === null ? fromCatalogue(draft, sold, units) : { thickness: said, findings: [] };
   const bought = boughtOf(draft, measures, sold);
   if (thickness === undefined) return { thickness, bought, findings };
@@ -54,8 +54,8 @@ function fromCatalogue(
 }
 
 /** How thick it is bought, where that is known. */
-function boughtOf(draft: StockDraft, { planed, thick }: StockMeasures, sold: SoldAs | null): Bought | null {
-  const thickness = thick ?? soldThickness(sold);
+function boughtOf(draft: StockDraft, { measured, planed, thick }: StockMeasures, sold: SoldAs | null): Bought | null {
+  const thickness = (planed === null ? measured : null) ?? thick ?? soldThickness(sold);
   if (thickness === null) return null;
   const size = sold?.kind === "panel" ? sold.size : null;
   return {
@@ -64,7 +64,7 @@ function boughtOf(draft: StockDraft, { planed, thick }: StockMeasures, sold: Sol
     words: draft.soldAs?.value ?? draft.name,
     rough: sold?.kind === "rough",
     planed: planed !== null,
-    named: size === null || thick === null ? null : { name: size.named, usual: size.measures },
+    named: size === null || thick === null || measured !== null ? null : { name: size.named, usual: size.measures },
   };
 }
 

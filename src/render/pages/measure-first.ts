@@ -1,0 +1,125 @@
+/** What to measure before the first cut, and which sizes follow from it. */
+import type { ChangingSizes } from "../../solve/build.ts";
+import type { Stock } from "../../solve/design.ts";
+import { sayThickness } from "../../units/say-thickness.ts";
+import { rectangle } from "../shapes.ts";
+import { BLACK, TYPE } from "../style.ts";
+import { type Atom, baseline, block, list } from "../typeset/atom.ts";
+import type { Column } from "../typeset/cell.ts";
+import type { FlowAtom, Section } from "../typeset/flow.ts";
+import { fit, label } from "../typeset/lines.ts";
+import { measure } from "../typeset/measure.ts";
+import { table } from "../typeset/table.ts";
+import { body, capital, type Plan, sectionHeading, subheading } from "./plan.ts";
+
+/** For a plan with sheets, or with a stock whose thickness may vary. */
+export function measureFirst(plan: Plan): Section | null {
+  const { build, frame, printer } = plan;
+  const { stock, parts } = build.design;
+  const used = stock.filter(({ name }) => parts.some((part) => part.stock === name));
+  const own = used.filter((each) => each.form === "sheet" || each.between || each.measured);
+  if (own.length === 0) return null;
+  const { width } = frame;
+  const inch = printer.unit === "in";
+  const ways = [
+    `With a caliper: in six places, ${inch ? "1\u202fin" : "25\u202fmm"} in from the edges, which are often sanded thinner. The average decides the sizes of parts, the thickest place the widths of dadoes and grooves.`,
+    "Without one: clamp ten offcuts into a stack, measure the stack, and divide by ten.",
+  ];
+  return {
+    name: "measure",
+    title: "Measure your stock first",
+    kind: "measure",
+    start: "fits",
+    atoms: [
+      ...sectionHeading("measure", "Measure your stock first", width),
+      ...body(
+        "What is sold under one name does not measure the same everywhere. Measure what you have before you cut anything, and write it down here.",
+        width,
+        { keep: true },
+      ),
+      ...list(ways, TYPE.body, width, { above: 4 }),
+      ...own.map((each) => box(plan, each)),
+      ...own.flatMap((each) => whatFollows(plan, each)),
+    ],
+  };
+}
+
+const BOX = { width: 110, height: 24, above: 10 };
+
+/** The stock, what the plan is drawn for, and a box to write in what was measured. */
+function box({ build, frame, printer }: Plan, { label: name, thickness, measured }: Stock): Atom {
+  const style = TYPE.strong;
+  const said = sayThickness(thickness, { units: build.design.units, style: "typographic" });
+  const drawn = measured ? `this copy is made for ${said}. Mine:` : `the plan is drawn for ${said}. Mine:`;
+  const room = frame.width - BOX.width - 40 - measure(`: ${drawn}`, style.font, style.size);
+  const text = `${fit(capital(name), style, room)}: ${drawn}`;
+  const after = measure(text, style.font, style.size) + 10;
+  const line = (y: number): number => y + (BOX.height - style.leading) / 2 + baseline(style);
+  return block(
+    BOX.height,
+    (x, y) => [
+      { kind: "group", role: "paragraph", items: [label(text, style, x, line(y))] },
+      rectangle(x + after, y, BOX.width, BOX.height, { stroke: { width: 0.8, ink: BLACK } }),
+      { kind: "group", role: "paragraph", items: [label(printer.unit, style, x + after + BOX.width + 6, line(y))] },
+    ],
+    { above: BOX.above },
+  );
+}
+
+function whatFollows(plan: Plan, stock: Stock): FlowAtom[] {
+  const { build, frame } = plan;
+  const { width } = frame;
+  const { name, label: called } = stock;
+  const changing = (build.changing ?? []).find((each) => each.stock === name);
+  if (stock.measured) return [];
+  if (!changing)
+    return body(
+      `The sizes of this plan were worked out for one thickness of ${called}. If yours differs, have a copy made for it, with --measured ${name}= and what it measures.`,
+      width,
+      { above: 12 },
+    );
+  const same =
+    changing.rows.length === 0
+      ? `No width or length on the cut list changes with the thickness of ${called}.`
+      : "Every other width and length on the cut list is unchanged.";
+  const housed = build.parts.some(({ features }) => features.some(({ kind }) => HOUSINGS.has(kind)));
+  const test =
+    "Dadoes, grooves and rabbets are as wide as what goes into them is thick: cut one in scrap first. The other part should go in with the push of a hand.";
+  return [
+    ...subheading(`Sizes that change with ${called}`, width),
+    ...(changing.rows.length === 0 ? [] : sizes(plan, changing)),
+    ...body(housed ? `${same} ${test}` : same, width, { above: 8 }),
+  ];
+}
+
+const HOUSINGS: ReadonlySet<string> = new Set(["dado", "groove", "rabbet"]);
+
+/** A row for each size that changes, a column for each thickness. */
+function sizes({ build, frame, printer }: Plan, { thicknesses, rows }: ChangingSizes): Atom[] {
+  const columns: Column[] = [
+    { head: "Mark", style: TYPE.mark },
+    { head: "Part", style: TYPE.cell },
+    { head: "Size", style: TYPE.cell, stretch: true },
+    ...thicknesses.map((each) => ({ head: printer.exact(each), align: "length" as const, style: TYPE.cell })),
+  ];
+  const names = new Map(build.cutList.map(({ mark, name }) => [mark, name]));
+  const unit = printer.unit === "in" ? "inches" : "millimetres";
+  return [
+    ...body(
+      `Above each column stands the thickness, below it the sizes to cut, in ${unit}. If yours lies between two, take the nearer.`,
+      frame.width,
+      { keep: true },
+    ),
+    ...table({
+      columns,
+      rows: rows.map(({ mark, size, sizes }) => [
+        mark,
+        names.get(mark) ?? "",
+        capital(size),
+        ...sizes.map(printer.exact),
+      ]),
+      width: frame.width,
+      above: 8,
+    }),
+  ];
+}

@@ -1,0 +1,32 @@
+import type { Length } from "../../units/length.ts";
+import { equal } from "../../units/rational.ts";
+import { printedSizes } from "../build/cut-list/printed.ts";
+import type { ChangingSizes } from "../build/model/thickness.ts";
+import type { CutLine } from "../build.ts";
+import type { Design } from "../design.ts";
+import { type Range, spread, stepOf } from "./range.ts";
+import type { SolvedAt } from "./solved-at.ts";
+
+/** The sizes of the cut list that depend on the thickness of a stock, as they are printed at some thicknesses of its range. */
+export function changingSizes(
+  range: Range,
+  design: Design,
+  lines: readonly CutLine[],
+  solved: SolvedAt,
+): ChangingSizes {
+  const columns = spread(range, stepOf(design.units)).flatMap((thickness) => {
+    const at = equal(thickness, range.drawn) ? design : solved.design(new Map([[range.stock, thickness]]));
+    return at ? [{ thickness, parts: new Map(at.parts.map((part) => [part.id, part])) }] : [];
+  });
+  const rows = lines.flatMap(({ mark, parts }) =>
+    (["width", "length"] as const).flatMap((size) => {
+      const sizes = columns.flatMap((column): readonly Length[] => {
+        const part = column.parts.get(parts[0] as string);
+        return part ? [printedSizes(part, design.fits)[size]] : [];
+      });
+      const same = sizes.every((each) => equal(each, sizes[0] as Length));
+      return same || sizes.length < columns.length ? [] : [{ mark, size, sizes }];
+    }),
+  );
+  return { stock: range.stock, thicknesses: columns.map(({ thickness }) => thickness), rows };
+}
