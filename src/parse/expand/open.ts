@@ -107,7 +107,7 @@ function kindOf({ key, value }: Entry, { own, where }: Progress): AnyAssembly | 
   const named = RESERVED_NAMES.has(normaliseName(key.text)) ? undefined : find(key.text);
   if (named === undefined || named.settings === undefined) return null;
   const words = wordsOf(named);
-  const allMaps = value.entries.every((entry) => entry.value.kind === "map");
+  const allMaps = isGroup(value);
   return allMaps && !value.entries.every((entry) => words.has(squash(entry.key.text))) ? null : named;
 }
 

@@ -78,22 +78,22 @@ joints: [{ join: tread, to: [left-leg, right-leg], with: screws }]
   expect(blanksOf(build, "tread")).toEqual(["1 1/2 × 3 1/2 × 24 1/8 cut later"]);
 });
 
-describe("a plinth that is cut over and trimmed flush", () => {
-  const plinth =
-    "  plinth: { made of: ply, as: on edge, facing: front, grain: across, left: 0, right: 30, back: 0, bottom: 0, top: 2, cut: over by 1/16 then flush }";
+describe("a sole that is cut over and trimmed flush", () => {
+  const sole =
+    "  sole: { made of: ply, as: on edge, facing: front, grain: across, left: 0, right: 30, back: 0, bottom: 0, top: 2, cut: over by 1/16 then flush }";
   const build = built(
     shelfCase("", {
-      parts: plinth,
-      joints: "  - { join: plinth, to: [left-side, right-side, floor-panel], with: glue }",
+      parts: sole,
+      joints: "  - { join: sole, to: [left-side, right-side, floor-panel], with: glue }",
     }),
   );
   test("sawn 1/16 over with the others", () => {
-    expect(blanksOf(build, "plinth")).toEqual(["23/32 × 2 1/16 × 30 1/16 cut later"]);
-    expect(build.parts.find(({ id }) => id === "plinth")?.cutAfterStep).toBe(null);
+    expect(blanksOf(build, "sole")).toEqual(["23/32 × 2 1/16 × 30 1/16 cut later"]);
+    expect(build.parts.find(({ id }) => id === "sole")?.cutAfterStep).toBe(null);
     expect(build.later).toEqual([]);
   });
   test("trimmed in the step after the one in which it is glued on", () => {
-    const glued = stepWith(build, "Glue in the plinth");
-    expect(stepWith(build, "Trim the plinth").number).toBe(glued.number + 1);
+    const glued = stepWith(build, "Glue in the sole");
+    expect(stepWith(build, "Trim the sole").number).toBe(glued.number + 1);
   });
 });

@@ -109,7 +109,7 @@ describe("what goes wrong within the range only", () => {
     const { build, findings } = solveText(text);
     expect(build).toBeUndefined();
     const found = findings.filter(({ rule }) => rule === "housing-too-deep");
-    expect(found.map(({ when }) => when)).toEqual([[{ stock: "ply", measures: "5/16 in or less" }]]);
+    expect(found.map(({ where }) => where)).toEqual([[{ stock: "ply", measures: "5/16 in or less" }]]);
     expect(found[0]?.message).toMatch(/^where ply measures 5\/16 in or less, the housing is 5\/16 in deep/);
   });
   // The upper shelf ends 1 1/2 = 96/64 above the underside of the lower: 46 + 46 and 49 + 46 fit in, 49 + 49 do not.
@@ -123,7 +123,7 @@ describe("what goes wrong within the range only", () => {
     const { build, findings } = solveText(text);
     expect(build).toBeUndefined();
     const errors = findings.filter(({ severity }) => severity === "error");
-    expect(errors.map(({ rule, when }) => [rule, when])).toEqual([
+    expect(errors.map(({ rule, where }) => [rule, where])).toEqual([
       [
         "parts-overlap",
         [
