@@ -53,7 +53,13 @@ export const plural = (work: Work, id: string): string => {
 };
 
 export const pluralOf = (name: string): string =>
-  /(s|x|ch|sh)$/.test(name) ? `${name}es` : /shelf$/.test(name) ? name.replace(/shelf$/, "shelves") : `${name}s`;
+  / and others$/.test(name)
+    ? name
+    : /(s|x|ch|sh)$/.test(name)
+      ? `${name}es`
+      : /shelf$/.test(name)
+        ? name.replace(/shelf$/, "shelves")
+        : `${name}s`;
 
 /** "a", "a and b", "a, b and c" */
 export const series = (items: readonly string[]): string =>
