@@ -61,9 +61,15 @@ export function readTree(source: Source): Outcome<Tree> {
   return { value: { ...read.value, findings, files }, findings: [] };
 }
 
-/** Names of the files that a source includes. */
-export const includes = (source: Source): readonly string[] =>
-  includedFiles(readFile(source.bytes).value?.node ?? { kind: "empty", at: { start: 0, end: 0, line: 1, column: 1 } });
+/** Without these letters in a text, however they are set apart, it includes nothing; a backslash may stand for any of them. */
+const MAY_INCLUDE = /\\|i[\s_-]*n[\s_-]*c[\s_-]*l[\s_-]*u[\s_-]*d[\s_-]*e/i;
+
+/** Names of the files that a source includes. Most include nothing, and need not be read as YAML to know it. */
+export function includes({ bytes }: Source): readonly string[] {
+  if (!MAY_INCLUDE.test(readText(bytes).value ?? "")) return [];
+  const read = readFile(bytes).value;
+  return read === undefined ? [] : includedFiles(read.node);
+}
 
 function readFile(bytes: Uint8Array, file?: string): Outcome<Omit<Tree, "files">> {
   const { value: text, findings: refused } = readText(bytes);

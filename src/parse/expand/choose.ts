@@ -5,7 +5,7 @@ import { whenNotRead } from "../../findings/rules/when-not-read.ts";
 import { nearest } from "../../findings/suggest.ts";
 import type { ChoiceDraft } from "../draft.ts";
 import { normaliseName, squash } from "../names.ts";
-import type { Entry, MapNode, Node, TextNode } from "../yaml/nodes.ts";
+import { type Entry, type MapNode, type Node, settingOf, type TextNode } from "../yaml/nodes.ts";
 
 /** The choices of a plan, and what is chosen in each. */
 export interface Chosen {
@@ -34,7 +34,7 @@ export function choose(node: Node, chosen: Chosen): Node {
 }
 
 const setting = (node: Node, name: string): Entry | undefined =>
-  node.kind === "map" ? node.entries.find(({ key }) => squash(key.text) === name) : undefined;
+  node.kind === "map" ? settingOf(node, name) : undefined;
 
 const without = (node: Node): Node =>
   node.kind === "map" && setting(node, "when")

@@ -2,7 +2,7 @@ import { includeNotFound } from "../../findings/rules/include-not-found.ts";
 import { tell, type Where } from "../kinds/kind.ts";
 import { squash } from "../names.ts";
 import { includedNames } from "../schema/own-assembly.ts";
-import type { Entry, MapNode, Node } from "../yaml/nodes.ts";
+import { type Entry, type MapNode, type Node, settingOf } from "../yaml/nodes.ts";
 
 /** What an included file may hold: tables of things with names. */
 const TABLES = ["assemblies", "stock", "hardware", "sizes", "choices"];
@@ -13,14 +13,14 @@ export const isFileName = (name: string): boolean => /^[^\\/:]+\.ya?ml$/i.test(n
 /** The names of the files that a plan includes, those that can be such names. */
 export function includedFiles(tree: Node): readonly string[] {
   if (tree.kind !== "map") return [];
-  const value = tree.entries.find(({ key }) => squash(key.text) === "include")?.value;
+  const value = settingOf(tree, "include")?.value;
   const nodes = value?.kind === "list" ? value.items : value ? [value] : [];
   return nodes.flatMap((node) => (node.kind === "text" && isFileName(node.text.trim()) ? [node.text.trim()] : []));
 }
 
 /** The plan with the tables of the files that it includes. What the plan itself says under a name goes before. */
 export function include(plan: MapNode, files: ReadonlyMap<string, Node>, where: Where): MapNode {
-  const entry = plan.entries.find(({ key }) => squash(key.text) === "include");
+  const entry = settingOf(plan, "include");
   if (entry === undefined) return plan;
   const names = includedNames.read(entry.value, { ...where, key: "include", at: entry.key.at }) ?? [];
   let whole = plan;

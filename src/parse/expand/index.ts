@@ -6,7 +6,7 @@ import type { ChoiceDraft } from "../draft.ts";
 import type { Where } from "../kinds/kind.ts";
 import { normaliseName, squash } from "../names.ts";
 import { choices as choicesKind } from "../schema/choices.ts";
-import type { Entry, MapNode, Node } from "../yaml/nodes.ts";
+import { type Entry, type MapNode, type Node, settingOf } from "../yaml/nodes.ts";
 import { choose } from "./choose.ts";
 import { include } from "./include.ts";
 import { openPiece } from "./open.ts";
@@ -35,14 +35,14 @@ export function openPlan(source: Node, options: OpenOptions, findings: Finding[]
   const where: Where = { key: "the plan", at: options.at, findings, owners: options.owners };
   if (source.kind !== "map") return { tree: source, choices: [], chosen: new Map() };
   const whole = include(source, options.files, where);
-  const said = setting(whole, "choices");
+  const said = settingOf(whole, "choices");
   const choices = (said && choicesKind.read(said.value, { ...where, key: "choices", at: said.key.at })) ?? [];
   const chosen = chosenOf(choices, options, findings);
   const of = (choice: ChoiceDraft): string => chosen.get(choice.name) ?? choice.default;
   const kept = whole.entries.filter((entry) => entry !== said);
   const made = { choices, of, findings };
   const tree: MapNode = { ...whole, entries: kept.map(({ key, value }) => ({ key, value: choose(value, made) })) };
-  const own = ownAssemblies(setting(tree, "assemblies"), where);
+  const own = ownAssemblies(settingOf(tree, "assemblies"), where);
   const lower = tree.entries.filter(({ key }) => !["assemblies", "include"].includes(squash(key.text)));
   const plan: MapNode = { ...tree, entries: lower };
   const entries = lower.map((entry): Entry => {
@@ -51,9 +51,6 @@ export function openPlan(source: Node, options: OpenOptions, findings: Finding[]
   });
   return { tree: { ...plan, entries }, choices, chosen };
 }
-
-export const setting = ({ entries }: MapNode, name: string): Entry | undefined =>
-  entries.find(({ key }) => squash(key.text) === name);
 
 function chosenOf(
   choices: readonly ChoiceDraft[],

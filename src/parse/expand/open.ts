@@ -8,7 +8,7 @@ import type { Axis } from "../draft.ts";
 import { tell, type Where } from "../kinds/kind.ts";
 import { LIMITS } from "../limits.ts";
 import { normaliseName, RESERVED_NAMES, squash } from "../names.ts";
-import type { Entry, MapNode, Node } from "../yaml/nodes.ts";
+import { type Entry, type MapNode, type Node, settingOf } from "../yaml/nodes.ts";
 import { settingsNode, writer, written } from "./make.ts";
 import { likeIn, neighbours, placedIn, type Standing, type Surroundings, thinIn } from "./room.ts";
 import { placesIn } from "./standing.ts";
@@ -33,8 +33,8 @@ interface Progress extends Opening {
 export function openPiece(piece: MapNode, opening: Opening): MapNode {
   const units = /^\s*(?:mm|metric)\s*$/i.test(textOf(opening.plan, "units")) ? "mm" : "inch";
   const usual = written(units === "mm" ? "1 mm" : "1/16 in", piece.at);
-  const said = opening.plan.entries.find(({ key }) => squash(key.text) === "precision")?.value;
-  const outside = opening.plan.entries.find(({ key }) => squash(key.text) === "outside")?.value;
+  const said = settingOf(opening.plan, "precision")?.value;
+  const outside = settingOf(opening.plan, "outside")?.value;
   const progress: Progress = {
     ...opening,
     units,
@@ -46,8 +46,8 @@ export function openPiece(piece: MapNode, opening: Opening): MapNode {
   return openEntries(piece, [], progress);
 }
 
-const textOf = ({ entries }: MapNode, name: string): string => {
-  const value = entries.find(({ key }) => squash(key.text) === name)?.value;
+const textOf = (node: MapNode, name: string): string => {
+  const value = settingOf(node, name)?.value;
   return value?.kind === "text" ? value.text : "";
 };
 
@@ -90,7 +90,7 @@ const isGroup = (node: MapNode): boolean =>
 function kindOf({ key, value }: Entry, { own, where }: Progress): AnyAssembly | null | undefined {
   if (value.kind !== "map") return null;
   const find = (word: string): AnyAssembly | undefined => own.get(normaliseName(word)) ?? BUILT_IN.get(squash(word));
-  const said = value.entries.find((entry) => squash(entry.key.text) === "kind")?.value;
+  const said = settingOf(value, "kind")?.value;
   if (said?.kind === "text") {
     if (squash(said.text) === "space") return null;
     const found = find(said.text);

@@ -1,7 +1,7 @@
 import type { AnyAssembly, Neighbour } from "../assemblies/assembly.ts";
 import type { Axis, Face } from "../draft.ts";
 import { normaliseName, squash } from "../names.ts";
-import type { MapNode, TextNode } from "../yaml/nodes.ts";
+import { type MapNode, settingOf, type TextNode } from "../yaml/nodes.ts";
 import type { Settings, Writer } from "./make.ts";
 import { type Role, rolesIn, type Said } from "./standing.ts";
 
@@ -177,7 +177,7 @@ export const neighbours = (
 function neighbour(standing: Standing | null): Neighbour | null {
   if (standing === null) return null;
   const { path, assembly, node } = standing;
-  const written = (key: string) => node?.entries.find((entry) => squash(entry.key.text) === squash(key))?.value;
+  const written = (key: string) => node && settingOf(node, squash(key))?.value;
   const bearers = assembly?.bearers?.(written).map((name) => `${path}.${name}`) ?? [path];
   return { path, assembly, bearers };
 }

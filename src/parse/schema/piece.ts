@@ -9,7 +9,7 @@ import { readName } from "../kinds/named.ts";
 import { settings } from "../kinds/settings.ts";
 import { LIMITS } from "../limits.ts";
 import { RESERVED_NAMES, squash } from "../names.ts";
-import type { Entry, MapNode, Node } from "../yaml/nodes.ts";
+import { type Entry, type MapNode, type Node, settingOf } from "../yaml/nodes.ts";
 import { joints } from "./joints.ts";
 import { part, partDraft } from "./part.ts";
 import { placesOf, placing } from "./placing.ts";
@@ -45,8 +45,6 @@ export interface PieceDraft {
 }
 const NOTHING: PieceDraft = { nodes: [], joints: [] };
 
-const kindOf = (node: MapNode) => node.entries.find(({ key }) => squash(key.text) === "kind");
-
 /** One entry of `piece`: a part, a space or a group, and everything in it. */
 function readEntry(entry: Entry, above: readonly string[], count: { parts: number }, where: Where): PieceDraft {
   const { key, value } = entry;
@@ -56,7 +54,7 @@ function readEntry(entry: Entry, above: readonly string[], count: { parts: numbe
   if (value.kind !== "map")
     return tellWrong(here, value, "settings of a part (made of, as, left …) or of a group") ?? NOTHING;
   const path = [...above, name ?? "?"];
-  const kind = kindOf(value);
+  const kind = settingOf(value, "kind");
   if (kind?.value.kind === "text" && squash(kind.value.text) === "space") return readSpace(value, kind, path, here);
   if (kind !== undefined) return tellWrong(here, kind.value, "the name of a kind of assembly") ?? NOTHING;
   if (!isPart(value)) return readGroup(value, path, key.at, count, here);

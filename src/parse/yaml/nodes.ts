@@ -1,4 +1,5 @@
 import type { Span } from "../../findings/span.ts";
+import { squash } from "../names.ts";
 
 /** A piece of text that knows where each of its characters stands in the source. */
 export interface Words {
@@ -46,5 +47,9 @@ export function slice(words: Words, from: number, to: number = words.text.length
   const start = from + lead;
   return { text: raw.trim(), place: (a, b) => words.place(start + a, start + b) };
 }
+
+/** The entry of a setting, by its squashed name. */
+export const settingOf = ({ entries }: MapNode, name: string): Entry | undefined =>
+  entries.find(({ key }) => squash(key.text) === name);
 
 export const wholePlace = (words: Words): Span => words.place(0, words.text.length);

@@ -31,7 +31,7 @@ import { allSizes, reportRanges } from "./sizes/all-sizes.ts";
 import { createCells } from "./sizes/cells.ts";
 import { evaluateLength, evaluateNumber } from "./sizes/evaluate.ts";
 import { createNames } from "./sizes/names.ts";
-import { extent } from "./space.ts";
+import { extent, triple } from "./space.ts";
 import { resolveStock } from "./stock/resolve.ts";
 import { useOf } from "./use/use-of.ts";
 
@@ -130,11 +130,12 @@ function solve(draft: Draft): Outcome<Design> {
   for (const entry of expansion.entries) if (entry.draft.space) places.box(entry);
   const bench = new Bench(pieces);
   const bodyOf = (entry: Entry): Box | null => bench.pieces.get(entry.id)?.body ?? null;
+  // A part that was rounded takes with it what lies against it: the gap may show between others.
+  const leftOpen = triple((axis) => wood.map((entry) => places.leftOver(entry, axis)).reduce(max, ZERO));
   const jointed = cutJoints(draft.joints, bench, joinery, {
     directory,
     bodyOf,
-    // A part that was rounded takes with it what lies against it: the gap may show between others.
-    leftOver: (_, axis) => wood.map((entry) => places.leftOver(entry, axis)).reduce(max, ZERO),
+    leftOver: (_, axis) => leftOpen[axis],
     slanting: slantingOn(bench),
     report,
     print,

@@ -40,7 +40,7 @@ export function blockingOf(design: Pick<Design, "parts" | "joints">, pegged: rea
     if (!directions.some((other) => same(other, way))) directions.push(way, reversed(way));
   const opposite = directions.map((_, d) => d ^ 1);
 
-  /** a's own wood and pegs against b's wood. */
+  /** Whether a, with its pegs, meets b when it moves. */
   const meets = (a: number, b: number, way: Direction): boolean => {
     const [moving, still] = [parts[a], parts[b]];
     if (!moving || !still) return false;

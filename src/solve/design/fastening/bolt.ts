@@ -55,6 +55,30 @@ export const boltWith = (size: BoltSize, context: FasteningContext, nut: string,
   nut,
 ];
 
+/** A bolt before its washers and nut: `at` where the parts meet, `through` what it passes up to there. */
+export function boltAt(
+  site: Site,
+  { number, at, through, size, sunk, length }: BoltPlace,
+  context: FasteningContext,
+): Omit<Fastener, "with" | "nut"> {
+  const { joint, head, hold, axis, sign } = site;
+  return {
+    ...{ id: `${joint}.${number + 1}`, joint, kind: "bolt", item: boltItem(size, length, context) },
+    ...{ length, rod: size.rod, head: boltHead(site, at, through, size, sunk), direction: unit(axis, sign) },
+    ...{ through: [head.id], into: hold.id, travelsWith: null },
+  };
+}
+
+interface BoltPlace {
+  readonly number: number;
+  readonly at: Point;
+  readonly through: Length;
+  readonly size: BoltSize;
+  /** Its head lies in a counterbore. */
+  readonly sunk: boolean;
+  readonly length: Length;
+}
+
 /** Bolts right through both parts, with a washer under the head and under the nut. */
 export function bolts(site: Site, moved: RowShift, context: FasteningContext): readonly Arrangement[] {
   const { draft, head, hold, axis, sign } = site;
@@ -78,18 +102,9 @@ export function bolts(site: Site, moved: RowShift, context: FasteningContext): r
     if (!length) return [];
     const id = `${site.joint}.${number + 1}`;
     const far = add(beyond.depth, size.washer.thick);
+    const bolt = boltAt(site, { number, at, through, size, sunk: sink.depth.n > 0n, length }, context);
     fasteners.push({
-      id,
-      joint: site.joint,
-      kind: "bolt",
-      item: boltItem(size, length, context),
-      length,
-      rod: size.rod,
-      head: boltHead(site, at, through, size, sink.depth.n > 0n),
-      direction: unit(axis, sign),
-      through: [head.id],
-      into: hold.id,
-      travelsWith: null,
+      ...bolt,
       with: boltWith(size, context, `nut ${size.name}`, 2),
       nut: {
         at: shift(at, axis, sign > 0 ? far : negate(far)),

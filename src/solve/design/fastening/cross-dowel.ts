@@ -5,7 +5,7 @@ import { inches, type Length, millimetres } from "../../../units/length.ts";
 import { add, compare, half, less, min, negate, subtract, toNumber, ZERO } from "../../../units/rational.ts";
 import type { Arrangement, Fastener, Hole, Point } from "../../design.ts";
 import { faceAxis, faceOf, isHigh, middle, normalOf, shift, thirdAxis, unit, withAxis } from "../space.ts";
-import { boltHead, boltHole, boltItem, boltRow, boltWith, sinkFor } from "./bolt.ts";
+import { boltAt, boltHole, boltRow, boltWith, sinkFor } from "./bolt.ts";
 import { boltLengthFor, boltSizeFor } from "./bolt-size.ts";
 import { passage } from "./driven-screw.ts";
 import type { BoltSize } from "./hardware.ts";
@@ -60,18 +60,9 @@ export function crossDowels(site: Site, moved: RowShift, context: FasteningConte
     if (!barrel) return [];
     const id = `${site.joint}.${number + 1}`;
     const nut = `cross dowel ${context.printItem(size.cross.diameter)} × ${context.printItem(barrel.long)} for a ${size.name} bolt`;
+    const bolt = boltAt(site, { number, at, through, size, sunk: sink.depth.n > 0n, length }, context);
     fasteners.push({
-      id,
-      joint: site.joint,
-      kind: "bolt",
-      item: boltItem(size, length, context),
-      length,
-      rod: size.rod,
-      head: boltHead(site, at, through, size, sink.depth.n > 0n),
-      direction: unit(axis, sign),
-      through: [head.id],
-      into: hold.id,
-      travelsWith: null,
+      ...bolt,
       with: boltWith(size, context, nut, 1),
       nut: { at: barrel.mouth, direction: barrel.direction, diameter: size.cross.diameter, height: barrel.deep },
     });

@@ -14,7 +14,7 @@ const USUAL_FIGURES = {
 } as const;
 
 /** Stiffness across the grain as a share of that along it: Wood Handbook FPL-GTR-190, Table 5-1, low among its woods, from memory. */
-const ACROSS_THE_GRAIN = 0.05;
+const CROSS_SHARE = 0.05;
 
 /** C = S / (3000 - 20 S): Wood Handbook FPL-GTR-190, note to Table 13-5, from memory; it gives the table from Table 4-3. */
 const fromShrinkage = (shrinkage: Figure | null): Figure | null =>
@@ -40,7 +40,7 @@ export function movementOf(species: Species | null, softwood: boolean): Movement
 export function stiffnessOf(species: Species | null, softwood: boolean): Stiffness {
   const million = species?.modulus?.value ?? USUAL_FIGURES[softwood ? "softwood" : "hardwood"].modulus;
   const along = million * GPA_PER_MILLION_PSI;
-  return { along, across: along * ACROSS_THE_GRAIN, basis: species?.modulus?.source ?? USUAL };
+  return { along, across: along * CROSS_SHARE, basis: species?.modulus?.source ?? USUAL };
 }
 
 /** Bending of a panel. */
