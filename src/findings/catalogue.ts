@@ -35,6 +35,7 @@ import { emptyValue } from "./rules/empty-value.ts";
 import { errorNotAccepted } from "./rules/error-not-accepted.ts";
 import { fastenerNeedsRoom } from "./rules/fastener-needs-room.ts";
 import { fingersDoNotFit } from "./rules/fingers-do-not-fit.ts";
+import { fitsNothing } from "./rules/fits-nothing.ts";
 import { fixedAcrossGrain } from "./rules/fixed-across-grain.ts";
 import { fractionAfterDivision } from "./rules/fraction-after-division.ts";
 import { hashStartsComment } from "./rules/hash-starts-comment.ts";
@@ -136,6 +137,8 @@ import { turnEdge } from "./rules/turn-edge.ts";
 import { unknownAnchor } from "./rules/unknown-anchor.ts";
 import { unknownAssembly } from "./rules/unknown-assembly.ts";
 import { unknownFunction } from "./rules/unknown-function.ts";
+import { unknownHardware } from "./rules/unknown-hardware.ts";
+import { unknownHardwareKind } from "./rules/unknown-hardware-kind.ts";
 import { unknownKey } from "./rules/unknown-key.ts";
 import { unknownName } from "./rules/unknown-name.ts";
 import { unknownSpecies } from "./rules/unknown-species.ts";
@@ -193,6 +196,7 @@ export const catalogue: readonly Rule<never>[] = [
   errorNotAccepted,
   fastenerNeedsRoom,
   fingersDoNotFit,
+  fitsNothing,
   fixedAcrossGrain,
   fractionAfterDivision,
   hashStartsComment,
@@ -294,6 +298,8 @@ export const catalogue: readonly Rule<never>[] = [
   unknownAnchor,
   unknownAssembly,
   unknownFunction,
+  unknownHardware,
+  unknownHardwareKind,
   unknownKey,
   unknownName,
   unknownSpecies,

@@ -61,6 +61,10 @@ export interface Draft {
   readonly chosen: ReadonlyMap<string, string>;
   readonly piece: readonly NodeDraft[];
   readonly joints: readonly JointDraft[];
+  /** Hardware that is fixed to a part without joining it to another: knobs, feet, bumpers. */
+  readonly fittings: readonly FittingDraft[];
+  /** Hardware by the names that the plan gives it. */
+  readonly hardware: ReadonlyMap<string, HardwareDraft>;
   /** Where it will stand. */
   readonly site?: SiteDraft;
   /** What each part that lies flat carries, unless it says so itself. */
@@ -410,7 +414,14 @@ export type Method =
   | "bolts"
   | "bolts and cross dowels"
   | "lag screws"
-  | "shelf pins";
+  | "shelf pins"
+  /** Nothing holds them together: one lies or runs on the other. */
+  | "runs on"
+  | "cup hinges"
+  | "butt hinges"
+  | "continuous hinge"
+  | "slides"
+  | "undermount slides";
 
 export interface JointDraft {
   readonly at: Span;
@@ -418,6 +429,13 @@ export interface JointDraft {
   readonly to: readonly Reference[];
   readonly with: Located<Method>;
   readonly glue?: Located<boolean>;
+  /** Which of the plan's hardware it uses; absent: the usual of its kind. */
+  readonly hardware?: Located<string>;
+  /** The way that a door, lid or drawer opens: to the front, and a lid upwards, when nothing is said. */
+  readonly opens?: Located<Face>;
+  /** From the front of the opening to the front of a slide or plate; and from below the moved part to the middle of a slide. */
+  readonly setBack?: Formula;
+  readonly upFromBottom?: Formula;
   /** The part under the screw or nail head: one side of the joint. Default: `join`. */
   readonly from?: Reference;
   /** How far the joined part is let in (dado, rabbet, groove). */
@@ -447,6 +465,41 @@ export interface JointDraft {
   /** What holds a tenon: its thickness, and how far the hole in the tenon stands nearer to the shoulder. */
   readonly peg?: { readonly at: Span; readonly diameter?: Formula; readonly offset?: Formula };
   readonly fasteners?: FastenersDraft;
+}
+
+/** A piece of hardware, as the plan describes it. */
+export interface HardwareDraft {
+  readonly name: string;
+  readonly at: Span;
+  /** The name of its kind in `src/parse/hardware`. */
+  readonly kind: string;
+  readonly called?: Located<string>;
+  readonly price?: Located<number>;
+  /** By the names of the kind's fields. */
+  readonly values: ReadonlyMap<string, HardwareValue & { readonly at: Span }>;
+}
+export type HardwareValue =
+  | { readonly is: "measure"; readonly value: Formula }
+  | { readonly is: "range"; readonly low: Formula; readonly high: Formula }
+  | { readonly is: "measures"; readonly values: readonly Formula[] }
+  /** A count, degrees, or kg. */
+  | { readonly is: "number"; readonly value: number }
+  | { readonly is: "word"; readonly value: string };
+
+export interface FittingDraft {
+  readonly at: Span;
+  /** A name of `hardware`, or a kind of it. */
+  readonly fit: Located<string>;
+  readonly to: readonly Reference[];
+  /** The part that it works against or reaches to: of a catch, what carries the strike; of a lid support, the lid. */
+  readonly against?: Reference;
+  /** Which face of the part it goes on. Default: what its kind is usually put on. */
+  readonly face?: Located<Face>;
+  /** Where its middle is, as formulas of positions in the piece; absent: in the middle of the face. */
+  readonly place: Partial<Readonly<Record<Axis, Formula>>>;
+  /** Parts that its screw passes before it reaches this one. */
+  readonly through?: readonly Reference[];
+  readonly count?: Formula;
 }
 
 export interface TenonDraft {

@@ -48,6 +48,8 @@ export function toDraft({ at, said }: Read, { choices, chosen }: Omit<Opened, "t
     chosen,
     piece: said.piece.value.nodes,
     joints: [...said.piece.value.joints, ...(said.joints?.value ?? [])],
+    fittings: [...said.piece.value.fittings, ...(said.fittings?.value ?? [])],
+    hardware: new Map(said.hardware?.value.map((each) => [each.name, each])),
     ...(said.place && { site: said.place.value }),
     ...(said.carries && { carries: said.carries }),
     ...(said["used for"] && { usedFor: said["used for"].value }),

@@ -4,8 +4,9 @@
  */
 import type { Finding } from "../findings/finding.ts";
 import type { Length } from "../units/length.ts";
+import type { BuiltMotion } from "./build/model/motion.ts";
 import type { ChangingSizes, Slope } from "./build/model/thickness.ts";
-import type { Design, Direction, Face, Fastener, Hole, Joint, Part, Stock } from "./design.ts";
+import type { Design, Direction, Face, Fastener, Hardware, Hole, Joint, Part, Stock } from "./design.ts";
 
 export interface Build {
   readonly design: Design;
@@ -20,6 +21,8 @@ export interface Build {
   readonly joints: readonly BuiltJoint[];
   readonly fasteners: readonly Fastener[];
   readonly holes: readonly Hole[];
+  readonly hardware: readonly Hardware[];
+  readonly motions: readonly BuiltMotion[];
   readonly layouts: readonly Layout[];
   readonly layoutProof: readonly LayoutProof[];
   readonly purchases: readonly Purchase[];
@@ -220,6 +223,8 @@ export type Action =
       /** The driver's axis where it leans from the screw's; null: in line. */
       readonly axis: Direction | null;
     }
+  /** Hardware is put on for good; its holes belong to the step in which its part is bored. */
+  | { readonly do: "fit"; readonly hardware: readonly string[]; readonly to: readonly string[] }
   | { readonly do: "measure"; readonly what: string; readonly value: Length; readonly within: Length };
 
 export interface Check {
@@ -237,4 +242,4 @@ export interface Check {
   readonly holdsFrom?: number;
 }
 
-export type { ChangingSizes, Design, Fastener, Hole, Joint, Part, Stock };
+export type { BuiltMotion, ChangingSizes, Design, Fastener, Hole, Joint, Part, Stock };

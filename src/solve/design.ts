@@ -7,11 +7,14 @@ import type { Placement, Solid } from "../geometry/index.ts";
 import type { Axis, Face, LoadDraft, Units } from "../parse/draft.ts";
 import type { Length } from "../units/length.ts";
 import type { Feature } from "./design/model/feature.ts";
+import type { Fitting } from "./design/model/fitting.ts";
 import type { Hole, Joint } from "./design/model/joint.ts";
 import type { Stock } from "./design/model/material.ts";
 import type { Box } from "./design/model/points.ts";
 
 export type * from "./design/model/feature.ts";
+export type * from "./design/model/fitting.ts";
+export type * from "./design/model/hardware.ts";
 export type * from "./design/model/joint.ts";
 export type * from "./design/model/material.ts";
 export type * from "./design/model/points.ts";
@@ -35,6 +38,7 @@ export interface Design {
   readonly stock: readonly Stock[];
   readonly parts: readonly Part[];
   readonly joints: readonly Joint[];
+  readonly fittings: readonly Fitting[];
   /** Paths of the groups of the piece, outermost first: parts of a group are built as a unit where that is possible. */
   readonly groups: readonly string[];
   /** Where it will stand; absent: a heated house. */

@@ -116,11 +116,13 @@ export interface Hole {
 export interface Hardware {
   id: string;
   item: string;
+  kind: string;
   carriedBy: string;
   at: V3;
   solids: Piece[];
   decides: Record<string, number>;
   price: number | null;
+  halfOf: string | null;
 }
 export interface Motion {
   name: string;

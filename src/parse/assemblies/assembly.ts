@@ -9,6 +9,8 @@ import type { Node, TextNode } from "../yaml/nodes.ts";
 export interface Expanded {
   readonly entries: Made;
   readonly joints: readonly Made[];
+  /** Hardware fixed to its parts. */
+  readonly fittings?: readonly Made[];
 }
 
 /** Where an assembly stands, and what it may use to say its parts. */

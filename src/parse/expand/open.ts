@@ -162,8 +162,11 @@ function openAssembly(entry: Entry, kind: AnyAssembly, path: readonly string[], 
     like: (axis, of) => likeIn(standing, axis, of, write),
     ...neighbours(standing, progress.around),
   };
-  const { entries, joints } = kind.expand(read.said, site);
-  const opened = settingsNode({ ...entries, ...(joints.length > 0 && { joints }) }, key.at);
+  const { entries, joints, fittings = [] } = kind.expand(read.said, site);
+  const opened = settingsNode(
+    { ...entries, ...(joints.length > 0 && { joints }), ...(fittings.length > 0 && { fittings }) },
+    key.at,
+  );
   progress.count.nodes += sizeOf(opened);
   if (progress.count.nodes > LIMITS.nodes.limit) {
     tell(where, key, tooMuch(key.at, { count: progress.count.nodes, ...LIMITS.nodes }));

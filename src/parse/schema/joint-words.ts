@@ -15,6 +15,7 @@ const METHODS = [
   ...["breadboard end", "glue", "nails", "brads", "staples", "cleats"],
   ...["slotted screws", "oversized holes with washers", "buttons in a groove", "buttons in mortises", "clips"],
   ...["figure-eight fasteners", "bolts", "bolts and cross dowels", "lag screws", "shelf pins"],
+  ...["runs on", "cup hinges", "butt hinges", "continuous hinge", "slides", "undermount slides"],
 ] as readonly Method[];
 
 const OTHER_WORDS: Readonly<Record<string, Method>> = {
@@ -67,6 +68,17 @@ const OTHER_WORDS: Readonly<Record<string, Method>> = {
   "lag screw": "lag screws",
   "coach screws": "lag screws",
   pins: "shelf pins",
+  "slides on": "runs on",
+  "wooden runners": "runs on",
+  "cup hinge": "cup hinges",
+  "concealed hinges": "cup hinges",
+  "butt hinge": "butt hinges",
+  butts: "butt hinges",
+  "piano hinge": "continuous hinge",
+  slide: "slides",
+  "side slides": "slides",
+  "drawer slides": "slides",
+  "undermount slide": "undermount slides",
   "shelf supports": "shelf pins",
 };
 

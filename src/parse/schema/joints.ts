@@ -2,7 +2,7 @@ import type { FastenersDraft, JointDraft } from "../draft.ts";
 import { list, made } from "../kinds/combine.ts";
 import { FACES, face, fromFace, reference, references } from "../kinds/places.ts";
 import { type Field, may, need, settings } from "../kinds/settings.ts";
-import { formula, plainNumber, word, yesNo } from "../kinds/simple.ts";
+import { formula, plainNumber, text, word, yesNo } from "../kinds/simple.ts";
 import { cutOf, cutSettings } from "./joint-cuts.ts";
 import { method } from "./joint-words.ts";
 
@@ -20,6 +20,10 @@ const keys = {
   join: need(references, "The part or parts that are joined on, or get the tongue or tenon."),
   to: need(references, "The part or parts that they are joined to."),
   with: need(method, "The kind of joint."),
+  hardware: may(text(100), "Which hinge or slide of `hardware` it is; the usual of its kind if nothing is said."),
+  opens: may(face, "The way that a door, lid or drawer opens: to the front, and what lies flat to the top."),
+  "set back": may(formula, "How far a slide or hinge plate stays behind the front of what it is screwed to."),
+  "up from the bottom": may(formula, "How far above the lower edge of the drawer side the middle of its slide is."),
   glue: may(yesNo, "Whether it is glued."),
   from: may(reference, "The part under the head of the screw or nail."),
   deep: may(formula, "How far a dado, rabbet or groove lets the part in; how deep the slot of a key is.", "depth"),
@@ -82,7 +86,7 @@ function fastenersOf(said: Said): FastenersDraft | undefined {
 }
 
 const jointDraft = made(joint, ({ at, said }): JointDraft => {
-  const { glue, from, deep, play, stopped, gap } = said;
+  const { glue, from, deep, play, stopped, gap, hardware, opens } = said;
   const fasteners = fastenersOf(said);
   return {
     at,
@@ -90,6 +94,10 @@ const jointDraft = made(joint, ({ at, said }): JointDraft => {
     to: said.to.value,
     with: said.with,
     ...(glue && { glue }),
+    ...(hardware && { hardware }),
+    ...(opens && { opens }),
+    ...(said["set back"] && { setBack: said["set back"].value }),
+    ...(said["up from the bottom"] && { upFromBottom: said["up from the bottom"].value }),
     ...(from && { from: from.value }),
     ...(deep && { deep: deep.value }),
     ...(play && { play: play.value }),

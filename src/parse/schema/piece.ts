@@ -3,13 +3,14 @@ import { reservedName } from "../../findings/rules/reserved-name.ts";
 import { tooMuch } from "../../findings/rules/too-much.ts";
 import { nearest } from "../../findings/suggest.ts";
 import { ALL } from "../assemblies/index.ts";
-import type { JointDraft, NodeDraft } from "../draft.ts";
+import type { FittingDraft, JointDraft, NodeDraft } from "../draft.ts";
 import { type JsonSchema, type Kind, tell, tellWrong, type Where } from "../kinds/kind.ts";
 import { readName } from "../kinds/named.ts";
 import { settings } from "../kinds/settings.ts";
 import { LIMITS } from "../limits.ts";
 import { RESERVED_NAMES, squash } from "../names.ts";
 import { type Entry, type MapNode, type Node, settingOf } from "../yaml/nodes.ts";
+import { fittings } from "./fittings.ts";
 import { joints } from "./joints.ts";
 import { part, partDraft } from "./part.ts";
 import { placesOf, placing } from "./placing.ts";
@@ -38,12 +39,13 @@ function isPart(node: MapNode): boolean {
   return node.entries.some(({ key, value }) => PART_WORDS.has(squash(key.text)) && !isNode(value));
 }
 
-/** What an entry of `piece` says: its parts and groups, and the joints that stand in its groups. */
+/** What an entry of `piece` says: its parts and groups, and the joints and fittings that stand in its groups. */
 export interface PieceDraft {
   readonly nodes: readonly NodeDraft[];
   readonly joints: readonly JointDraft[];
+  readonly fittings: readonly FittingDraft[];
 }
-const NOTHING: PieceDraft = { nodes: [], joints: [] };
+const NOTHING: PieceDraft = { nodes: [], joints: [], fittings: [] };
 
 /** One entry of `piece`: a part, a space or a group, and everything in it. */
 function readEntry(entry: Entry, above: readonly string[], count: { parts: number }, where: Where): PieceDraft {
@@ -68,7 +70,7 @@ function readEntry(entry: Entry, above: readonly string[], count: { parts: numbe
   if (read === undefined) return NOTHING;
   if (!isSure(value) && !isNearlySure(value))
     tell(here, key, missingKey(key.at, { what: `\`${key.text}\``, key: "made of" }));
-  return { nodes: [partDraft(read, path, key.at, here)], joints: [] };
+  return { ...NOTHING, nodes: [partDraft(read, path, key.at, here)] };
 }
 
 function readGroup(
@@ -79,12 +81,17 @@ function readGroup(
   where: Where,
 ): PieceDraft {
   const inside: Where = { ...where, home: path };
-  const isJoints = ({ key, value }: Entry): boolean => squash(key.text) === "joints" && value.kind === "list";
-  const own = entries.filter(isJoints).flatMap(({ value }) => joints.read(value, inside) ?? []);
-  const read = entries.filter((each) => !isJoints(each)).map((each) => readEntry(each, path, count, inside));
+  const listed = (word: string): readonly Entry[] =>
+    entries.filter(({ key, value }) => squash(key.text) === word && value.kind === "list");
+  const [ofJoints, ofFittings] = [listed("joints"), listed("fittings")];
+  const nodes = entries.filter((each) => !ofJoints.includes(each) && !ofFittings.includes(each));
+  const read = nodes.map((each) => readEntry(each, path, count, inside));
+  const own = ofJoints.flatMap(({ value }) => joints.read(value, inside) ?? []);
+  const fitted = ofFittings.flatMap(({ value }) => fittings.read(value, inside) ?? []);
   return {
     nodes: [{ kind: "group", path, at, children: read.flatMap(({ nodes }) => nodes) }],
     joints: [...read.flatMap((each) => each.joints), ...own],
+    fittings: [...read.flatMap((each) => each.fittings), ...fitted],
   };
 }
 
@@ -95,7 +102,7 @@ function readSpace(node: MapNode, kind: Entry, path: readonly string[], where: W
   const read = space.read({ ...node, entries: node.entries.filter((each) => each !== kind) }, where);
   if (read === undefined) return NOTHING;
   const placed = placesOf(read.said);
-  return { nodes: [{ kind: "part", path, at: where.at, space: true, placing: placed, shapes: [] }], joints: [] };
+  return { ...NOTHING, nodes: [{ kind: "part", path, at: where.at, space: true, placing: placed, shapes: [] }] };
 }
 
 const json: JsonSchema = { type: "object", additionalProperties: { $ref: "#/$defs/entry" } };
@@ -108,6 +115,10 @@ export const piece: Kind<PieceDraft> = {
     if (node.kind !== "map") return tellWrong(where, node, this.words);
     const count = { parts: 0 };
     const read = node.entries.map((entry) => readEntry(entry, [], count, where));
-    return { nodes: read.flatMap(({ nodes }) => nodes), joints: read.flatMap((each) => each.joints) };
+    return {
+      nodes: read.flatMap(({ nodes }) => nodes),
+      joints: read.flatMap((each) => each.joints),
+      fittings: read.flatMap((each) => each.fittings),
+    };
   },
 };

@@ -4,6 +4,8 @@ import { may, need, settings } from "../kinds/settings.ts";
 import { formula, text, word } from "../kinds/simple.ts";
 import { allow, toolsOwned } from "./accept.ts";
 import { choices } from "./choices.ts";
+import { fittings } from "./fittings.ts";
+import { hardware } from "./hardware.ts";
 import { joints } from "./joints.ts";
 import { rough } from "./making.ts";
 import { definitions, includedNames } from "./own-assembly.ts";
@@ -23,7 +25,7 @@ const version: Kind<1> = {
 
 /** Top-level settings that the language has and this version does not read. */
 const LATER = [
-  ...["credits", "rights", "support", "photos", "hold", "hardware", "defaults"],
+  ...["credits", "rights", "support", "photos", "hold", "defaults"],
   ...["words", "order", "notes", "finish", "built"],
 ];
 
@@ -48,7 +50,9 @@ export const plan = settings(
     assemblies: may(definitions, "Assemblies of the plan's own."),
     stock: need(stock, "What the parts are cut from, by names of your own.", "materials"),
     piece: need(piece, "The parts, and groups of parts."),
+    hardware: may(hardware, "Hinges, slides, knobs and the like, by names of your own, with the measures that decide."),
     joints: may(joints, "How the parts are joined."),
+    fittings: may(fittings, "Hardware that is fixed to a part: knobs, catches, feet."),
     place: may(place, "Where it will stand, which decides how far wood moves: a heated house if nothing is said."),
     carries: may(carries, "What each part that lies flat carries: books, or a mass such as 6 kg each."),
     "used for": may(usedFor, "Who sits on it: { seats: 3, each weighs: 200 lb }."),

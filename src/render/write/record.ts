@@ -6,6 +6,7 @@ import type { Finding } from "../../findings/finding.ts";
 import type { Build } from "../../solve/build.ts";
 import { balanceOf } from "./record/balance.ts";
 import { frameOf } from "./record/frame.ts";
+import { hardwareRecord, motionRecord } from "./record/hardware.ts";
 import { fastenerRecord, holeRecord, jointRecord } from "./record/joints.ts";
 import { type Json, printJson } from "./record/json.ts";
 import { layoutRecord, proofRecord, purchaseRecord } from "./record/layouts.ts";
@@ -55,8 +56,8 @@ export function writeRecord(build: Build, meta: RecordMeta): string {
     joints: build.joints.map((joint) => jointRecord(joint, frame)),
     fasteners: build.fasteners.map((fastener) => fastenerRecord(fastener, frame)),
     holes: build.holes.map((hole) => holeRecord(hole, frame)),
-    hardware: [],
-    motions: [],
+    hardware: build.hardware.map((each) => hardwareRecord(each, frame)),
+    motions: build.motions.map((each) => motionRecord(each, frame)),
     layouts: build.layouts.map(layoutRecord),
     layoutProof: build.layoutProof.map(proofRecord),
     purchases: build.purchases.map(purchaseRecord),

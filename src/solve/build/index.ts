@@ -13,7 +13,9 @@ import { cutList } from "./cut-list/cut-list.ts";
 import { withMakingNotes } from "./cut-list/making-notes.ts";
 import { massOf } from "./cut-list/weight.ts";
 import { layOut } from "./cutting/lay-out.ts";
+import { motionsOf } from "./motions/motions.ts";
 import { orderOfWork } from "./order/index.ts";
+import { hardwarePurchases } from "./purchases/hardware.ts";
 import { purchases } from "./purchases/index.ts";
 import { stepsOf } from "./steps/index.ts";
 
@@ -50,8 +52,12 @@ export function build(design: Design): Outcome<Build> {
     bare: (id) => bareSize(byId.get(id) as Part, lineOf.get(id) as CutLine),
     print,
   });
+  const motions = motionsOf(design, plan);
   const checked = check({
     design,
+    hardware: plan.hardware,
+    motions,
+    mass,
     cutList: lines,
     fasteners: plan.fasteners,
     holes: plan.holes,
@@ -71,10 +77,13 @@ export function build(design: Design): Outcome<Build> {
     })),
     fasteners: plan.fasteners,
     holes: plan.holes,
+    hardware: plan.hardware,
+    motions,
     layouts: cut.layouts,
     layoutProof: cut.proof,
     purchases: [
       ...purchases(design.stock, cut.layouts, plan.fasteners, design.joints, design.units, design.parts),
+      ...hardwarePurchases(plan.hardware),
       ...bandingPurchases(design.parts, lines, design.units),
     ],
     steps,

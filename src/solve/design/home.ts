@@ -37,6 +37,7 @@ export function pulledBack(arrangement: Arrangement, part: string, { by }: Home)
   if (by === null) return arrangement;
   const back = (at: Point): Point => triple((i) => subtract(at[i], by[i]));
   return {
+    ...arrangement,
     fasteners: arrangement.fasteners.map((fastener) =>
       fastener.through.includes(part)
         ? { ...fastener, head: { ...fastener.head, at: back(fastener.head.at) } }

@@ -12,6 +12,8 @@ import type { Box, Choice, Design, Part, Stock } from "../design.ts";
 import { createDirectory, type Directory } from "./expand/directory.ts";
 import type { Entry } from "./expand/entry.ts";
 import { expand } from "./expand/expand.ts";
+import { finishFittings } from "./hardware/fit.ts";
+import { createItems } from "./hardware/items.ts";
 import { cutJoints } from "./joinery/join.ts";
 import { slantingOn } from "./joinery/slanting.ts";
 import { Bench } from "./joinery/work.ts";
@@ -151,7 +153,9 @@ function solve(draft: Draft): Outcome<Design> {
   if (finished.some((part) => isEmpty(part.solid))) return { findings };
   const byId = new Map(finished.map((part) => [part.id, part]));
   const centre = middleOf(finished);
+  const items = createItems({ units: draft.units, hardware: draft.hardware, measure, report, printItem });
   const joints = finishJoints(jointed, byId, {
+    items,
     units: draft.units,
     measure,
     count,
@@ -169,6 +173,10 @@ function solve(draft: Draft): Outcome<Design> {
       return { id, solid, body, features, frame, placement, softwood: wood?.softwood ?? true };
     },
   });
+  const fittings = finishFittings(draft.fittings, {
+    ...{ directory, items, measure, report, print, printItem },
+    part: (id) => byId.get(id),
+  });
   const result: Design = {
     title: draft.title.value,
     subtitle: draft.subtitle?.value ?? "",
@@ -184,6 +192,7 @@ function solve(draft: Draft): Outcome<Design> {
     stock: [...stock.values()].flatMap((each) => each ?? []),
     parts: finished,
     joints,
+    fittings,
     groups: expansion.groups,
     ...useOf(draft, { directory, measure, report }),
     rough: roughOf(draft.rough, making),

@@ -53,7 +53,7 @@ function finishJoint(
   const method = fasteningOf(draft);
   const home = pushHome(joining.touch, join, to);
   const { contacts } = home;
-  if (contacts.length === 0 && !method?.rests) {
+  if (contacts.length === 0 && !method?.apart) {
     reportApart(joining, join, to, context);
     return null;
   }
@@ -68,7 +68,7 @@ function finishJoint(
   const [head, hold] = headed === first.id ? [first, second] : [second, first];
   const found =
     method &&
-    (method.rests ? restingSite(id, draft, head, hold) : siteOf(id, draft, head, hold, contacts, head === first));
+    (method.apart ? openSite(id, draft, head, hold) : siteOf(id, draft, head, hold, contacts, head === first));
   const still = found && method?.moves ? stillOf(draft, hold, found.site.axis, areas(), context) : null;
   const fastened =
     held(jointed, context) ??
@@ -80,8 +80,8 @@ function finishJoint(
     id,
     at: draft.at,
     parts: [join.id, to.id],
-    kind: method?.rests
-      ? "resting"
+    kind: method?.apart
+      ? method.apart
       : free
         ? "sliding"
         : floats === "always" || (floats && !glue)
@@ -101,7 +101,7 @@ function finishJoint(
 
 type Placed = Omit<NonNullable<ReturnType<typeof siteOf>>, "site"> & { readonly site: Site };
 
-function restingSite(id: string, draft: JointDraft, head: Member, hold: Member) {
+function openSite(id: string, draft: JointDraft, head: Member, hold: Member) {
   const site = openSiteOf(id, draft, head, hold);
   return site && { site, placement: null };
 }

@@ -8,6 +8,7 @@ import type { Length } from "../../units/length.ts";
 import { add, half, max, min, ZERO } from "../../units/rational.ts";
 import type { Arrangement, Design, Face, Fastener, Feature, Hole, Joint, Part, Still } from "../design.ts";
 import { swapHands } from "./hands.ts";
+import { mirrorFitting, mirrorHardware, mirrorMotion } from "./hardware/placed.ts";
 import { mirrorShapes } from "./shapes/workpiece.ts";
 import { mirrorBox, mirrorDirection, mirrorPoint, mirrorValue } from "./space.ts";
 import { placedFeature } from "./turning.ts";
@@ -23,6 +24,13 @@ export function mirrorDesign(design: Design): Design {
     ...design,
     parts: design.parts.map((part) => mirrorPart(part, about)),
     joints: design.joints.map((joint) => mirrorJoint(joint, about)),
+    fittings: design.fittings.map((each) =>
+      mirrorFitting(
+        each,
+        about,
+        each.holes.map((hole) => mirrorHole(hole, about)),
+      ),
+    ),
     groups: design.groups.map(swapHands),
     ...(design.seats && { seats: { ...design.seats, on: design.seats.on?.map(swapHands) ?? null } }),
     ...(design.accepted && {
@@ -88,9 +96,11 @@ function mirrorJoint(joint: Joint, about: Length): Joint {
     insertion: joint.insertion && mirrorDirection(joint.insertion, 0),
     ...(joint.still && { still: mirrorStill(joint.still, about) }),
     arrangements: joint.arrangements.map(
-      ({ fasteners, holes }): Arrangement => ({
+      ({ fasteners, holes, hardware, motion }): Arrangement => ({
         fasteners: fasteners.map((fastener) => mirrorFastener(fastener, about)),
         holes: holes.map((hole) => mirrorHole(hole, about)),
+        ...(hardware && { hardware: hardware.map((each) => mirrorHardware(each, about)) }),
+        ...(motion && { motion: mirrorMotion(motion, about) }),
       }),
     ),
   };

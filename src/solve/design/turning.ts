@@ -1,5 +1,6 @@
 import { inverse, type Placement, placed, turnedVec } from "../../geometry/index.ts";
 import type { Arrangement, Direction, Fastener, Feature, Hole, Part } from "../design.ts";
+import { placedHardware, placedMotion } from "./hardware/placed.ts";
 
 /** Features, holes and fasteners of parts that are not square to the room: from the bench into the room, and back. */
 
@@ -23,9 +24,14 @@ const placedFastener = (fastener: Fastener, placement: Placement): Fastener => (
   direction: turnedVec(placement, fastener.direction),
 });
 
-export const placedArrangement = ({ fasteners, holes }: Arrangement, placement: Placement): Arrangement => ({
+export const placedArrangement = (
+  { fasteners, holes, hardware, motion }: Arrangement,
+  placement: Placement,
+): Arrangement => ({
   fasteners: fasteners.map((fastener) => placedFastener(fastener, placement)),
   holes: holes.map((hole) => placedHole(hole, placement)),
+  ...(hardware && { hardware: hardware.map((each) => placedHardware(each, placement)) }),
+  ...(motion && { motion: placedMotion(motion, placement) }),
 });
 
 /** A part as it is worked on, in the coordinates of its body: the same part where it is square to the room. */

@@ -30,11 +30,13 @@ export function stool(): BuildRecord {
     hardware: ["left", "right"].map((carriedBy, i) => ({
       id: `foot ${i + 1}`,
       item: "foot",
+      kind: "foot",
       carriedBy,
       at: [30 + 340 * i, 100, 0] as V3,
       solids: [box([22 + 340 * i, 90, -5], [38 + 340 * i, 110, 0])],
       decides: {},
       price: null,
+      halfOf: null,
     })),
     layouts: [sheet()],
     steps: [

@@ -196,6 +196,7 @@ export function stand(): Build {
       stock: [stock("squares", "beech, 40 × 40", 40, 40), stock("boards", "beech, 20 thick", 20, 60)],
       parts,
       joints,
+      fittings: [],
       groups: ["frame"],
     },
     parts,
@@ -218,6 +219,8 @@ export function stand(): Build {
     joints,
     fasteners: screws,
     holes,
+    hardware: [],
+    motions: [],
     layouts,
     layoutProof: ["squares", "boards"].map((name) => {
       return { stocks: [name], count: 1, countBound: 1, optimal: true, method: "area", assumes: "kerf 3 mm" };

@@ -140,6 +140,7 @@ export function piece(parts: readonly Part[], joints: readonly Joint[], groups: 
     stock: [],
     parts,
     joints: measured,
+    fittings: [],
     groups,
   };
 }

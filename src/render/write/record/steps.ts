@@ -48,6 +48,8 @@ function actionRecord(action: Action): Json {
       return { do: action.do, joints: action.joints };
     case "drive":
       return { do: action.do, fasteners: action.fasteners, tool: action.tool, axis: action.axis };
+    case "fit":
+      return { do: action.do, hardware: action.hardware, to: action.to };
     case "measure":
       return {
         do: action.do,

@@ -1,7 +1,7 @@
 import type { Finding } from "../../../findings/finding.ts";
 import type { Length } from "../../../units/length.ts";
-import type { Check, CutLine } from "../../build.ts";
-import type { Design, Fastener, Hole } from "../../design.ts";
+import type { BuiltMotion, Check, CutLine } from "../../build.ts";
+import type { Design, Fastener, Hardware, Hole, Part } from "../../design.ts";
 
 /** What the checks look at. */
 export interface Checked {
@@ -9,6 +9,10 @@ export interface Checked {
   readonly cutList: readonly CutLine[];
   readonly fasteners: readonly Fastener[];
   readonly holes: readonly Hole[];
+  readonly hardware: readonly Hardware[];
+  readonly motions: readonly BuiltMotion[];
+  /** kg */
+  readonly mass: (part: Part) => number;
   /** For sentences. */
   readonly print: (length: Length) => string;
 }

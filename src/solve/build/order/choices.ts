@@ -29,8 +29,13 @@ export interface Made {
   readonly taken: Taken;
 }
 
-export function choicesOf(parts: readonly Part[], links: readonly Link[], reach: Reach): Choices {
-  const drawn = parts.flatMap((part) => part.holes);
+/** `drawn`: holes that are there whatever is chosen. */
+export function choicesOf(
+  parts: readonly Part[],
+  links: readonly Link[],
+  reach: Reach,
+  drawn: readonly Hole[] = parts.flatMap((part) => part.holes),
+): Choices {
   const left = new Map(
     links.map((link) => {
       const open = link.joint.arrangements.filter(

@@ -24,7 +24,12 @@ export function orderOfWork(design: Design): Outcome<Plan> {
   if (rest.length > 0) return failed([apart(design, largest, rest.flat())]);
 
   const judge = reach();
-  const choices = choicesOf(parts, links, judge);
+  const choices = choicesOf(
+    parts,
+    links,
+    judge,
+    [...parts, ...design.fittings].flatMap(({ holes }) => holes),
+  );
   if ("why" in choices.travelling) return failed([refused(design, choices.travelling, [])]);
   const blocking = blockingOf(design, [...choices.travelling.values()]);
   const piece = { parts, links, blocking, choices, volumes: volumesOf(design) };
@@ -33,8 +38,8 @@ export function orderOfWork(design: Design): Outcome<Plan> {
   return outcome({ root: built.assembly, ...fittings(design, built.taken) });
 }
 
-/** Fasteners and holes in their final order. */
-function fittings({ parts, joints }: Design, taken: Taken): Omit<Plan, "root"> {
+/** Fasteners, holes and hardware in their final order. */
+function fittings({ parts, joints, fittings: fixed }: Design, taken: Taken): Omit<Plan, "root"> {
   const chosen = new Map(
     joints.flatMap(({ id }, i) => {
       const arrangement = taken.get(i);
@@ -45,7 +50,8 @@ function fittings({ parts, joints }: Design, taken: Taken): Omit<Plan, "root"> {
   return {
     chosen,
     fasteners: arrangements.flatMap(({ fasteners }) => fasteners),
-    holes: [...parts, ...arrangements].flatMap(({ holes }) => holes),
+    holes: [...parts, ...arrangements, ...fixed].flatMap(({ holes }) => holes),
+    hardware: [...arrangements, ...fixed].flatMap(({ hardware }) => hardware ?? []),
   };
 }
 

@@ -1,5 +1,5 @@
 /** The order in which a piece goes together, proven possible. Types only. */
-import type { Arrangement, Direction, Fastener, Hole, Joint } from "../../design.ts";
+import type { Arrangement, Direction, Fastener, Hardware, Hole, Joint } from "../../design.ts";
 import type { Reached } from "../reach/index.ts";
 
 export interface Plan {
@@ -7,8 +7,9 @@ export interface Plan {
   readonly root: Assembly;
   /** Of the chosen arrangements, in the order of the joints. */
   readonly fasteners: readonly Fastener[];
-  /** First the holes that the maker drew, in the order of the parts; then those of the chosen arrangements, in the order of the joints. */
+  /** First the holes that the maker drew, in the order of the parts; then those of the chosen arrangements, in the order of the joints, and of the fittings. */
   readonly holes: readonly Hole[];
+  readonly hardware: readonly Hardware[];
   /** By joint id; a joint that needs no fasteners is absent. */
   readonly chosen: ReadonlyMap<string, Arrangement>;
 }

@@ -5,6 +5,7 @@ import { type CutAfter, cutAfter } from "./cut-after.ts";
 import { type StepDraft, stepToken, type Work } from "./draft.ts";
 import { fittingSteps, flushSteps, type Made } from "./fitting.ts";
 import { flatteningSteps, gluingUpSteps } from "./gluing-up.ts";
+import { hardwareSteps } from "./hardware.ts";
 import { joiningSteps } from "./joining.ts";
 import { machiningSteps } from "./machining.ts";
 import { millingSteps } from "./milling.ts";
@@ -21,7 +22,12 @@ export interface Steps extends CutAfter {
 
 /** The steps, numbered, each knowing what must be done before it; and the tools that they use. */
 export function stepsOf(work: Work): Steps {
-  const drafts = withoutRepeats([...makingSteps(work), ...puttingTogether(work), ...pluggingSteps(work)]);
+  const drafts = withoutRepeats([
+    ...makingSteps(work),
+    ...puttingTogether(work),
+    ...pluggingSteps(work),
+    ...hardwareSteps(work),
+  ]);
   const lastOf = new Map(drafts.map((draft, i) => [stepToken(draft.unit), `step ${i + 1}`]));
   const named = (text: string): string => text.replace(/\{step of [^}]*\}/g, (token) => lastOf.get(token) ?? token);
   const steps = drafts.map(
@@ -81,6 +87,7 @@ function partsOf(work: Work, step: StepDraft): ReadonlySet<string> {
     step.actions.flatMap((action): readonly string[] => {
       if (action.do === "make") return action.blanks.flatMap((id) => blanks.get(id) ?? []);
       if (action.do === "machine" || action.do === "band") return [action.part];
+      if (action.do === "fit") return action.to;
       return action.do === "add" ? [...action.parts, ...action.to] : [];
     }),
   );

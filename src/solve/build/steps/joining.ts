@@ -3,6 +3,7 @@ import type { Direction, Joint } from "../../design.ts";
 import type { Drive } from "../order/plan.ts";
 import { type Copies, copiesOf } from "./copies.ts";
 import { listed, numberWord, pluralOf, type StepDraft, stepToken, type Work } from "./draft.ts";
+import { fitActions } from "./hardware.ts";
 import { grouped, type Move, type Unit, unitsOf } from "./moves.ts";
 import { squareOf } from "./square.ts";
 import { joiningText } from "./words/joining.ts";
@@ -137,6 +138,7 @@ function actionsOf(work: Work, move: Move): readonly Action[] {
     ...(glued.length > 0 ? [{ do: "clamp", joints: glued } as const, { do: "release", joints: glued } as const] : []),
     ...slotting(work, keys),
     ...drivings(keys),
+    ...fitActions(work.plan.hardware.filter(({ joint }) => joint !== null && joints.some(({ id }) => id === joint))),
   ];
 }
 

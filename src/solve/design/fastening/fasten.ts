@@ -2,7 +2,7 @@ import type { JointDraft } from "../../../parse/draft.ts";
 import { inches, millimetres } from "../../../units/length.ts";
 import { negate, ZERO } from "../../../units/rational.ts";
 import type { Arrangement } from "../../design.ts";
-import { touchOf } from "../joinery/touch.ts";
+import { acrossGap } from "../joinery/touch.ts";
 import { common } from "../space.ts";
 import type { FasteningMethod } from "./methods.ts";
 import type { FasteningContext, Member, RowShift, Site } from "./site.ts";
@@ -29,7 +29,7 @@ export function fasten(
 
 /** The site of a joint whose parts are kept apart on purpose: where their bodies would meet. Null where they would not. */
 export function openSiteOf(joint: string, draft: JointDraft, head: Member, hold: Member): Omit<Site, "still"> | null {
-  const touch = touchOf(head.body, hold.body);
+  const touch = acrossGap(head.body, hold.body);
   if (touch.kind !== "faces") return null;
   return { joint, draft, head, hold, axis: touch.axis, sign: touch.sign, area: common(head.body, hold.body) };
 }

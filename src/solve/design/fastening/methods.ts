@@ -17,8 +17,8 @@ export interface FasteningMethod {
   readonly make: Maker;
   /** The wider of the two parts stays free to move across its grain: it holds the points, the other takes the heads. */
   readonly moves?: true;
-  /** The joined part lies on the fasteners, its ends open. */
-  readonly rests?: true;
+  /** The parts do not touch: the joined one lies on the fasteners, its ends open, or hangs or runs on hardware. */
+  readonly apart?: "resting" | "hinged" | "running";
   /** The rows that are offered besides the one described are moved along by so many steps of 3/8 in (10 mm). */
   readonly steps: readonly number[];
 }
@@ -45,7 +45,7 @@ const METHODS: Partial<Readonly<Record<Method, FasteningMethod>>> = {
   "bolts and cross dowels": { ...usual, make: crossDowels },
   "lag screws": { ...usual, make: lagScrews },
   // Rows back to back in a divider have to stand two diameters apart, and more.
-  "shelf pins": { make: shelfPins, rests: true, steps: [2, 4] },
+  "shelf pins": { make: shelfPins, apart: "resting", steps: [2, 4] },
 };
 
 /** What fastens a joint: its own method, or what is added to glue, laps and housings; null where nothing does. */

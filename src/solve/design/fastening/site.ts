@@ -3,6 +3,7 @@ import type { Placement, Solid } from "../../../geometry/index.ts";
 import type { FastenersDraft, Formula, JointDraft, Units } from "../../../parse/draft.ts";
 import type { Length } from "../../../units/length.ts";
 import type { Arrangement, Box, Feature, Still } from "../../design.ts";
+import type { Items } from "../hardware/items.ts";
 import type { Frame } from "../placing/attitude.ts";
 import type { AxisIndex } from "../space.ts";
 
@@ -23,6 +24,8 @@ export interface Member {
 }
 
 export interface FasteningContext {
+  /** The hardware of the plan. */
+  readonly items: Items;
   readonly units: Units;
   readonly measure: (formula: Formula) => Length | null;
   readonly count: (formula: Formula) => number | null;

@@ -16,6 +16,12 @@ import type { Craft } from "./work.ts";
 /** Nothing is cut: what holds the joint is fasteners or glue. */
 const beginPlain: Craft = (joining) => () => ({ joining, insertion: null, gap: ZERO });
 
+/** Hardware spans what is open between the two. */
+const beginApart: Craft = (joining) => () => {
+  const { touch } = joining;
+  return { joining, insertion: null, gap: touch.kind === "faces" ? touch.gap : ZERO };
+};
+
 const beginKeeper: Craft = (joining, bench, context, siblings) => () => cutKeeper(joining, siblings, bench, context);
 
 const beginPins: Craft = (joining, bench, context) => {
@@ -75,5 +81,11 @@ export const CRAFTS: Readonly<Record<Method, Habit>> = {
   bolts: { begin: beginPlain, cuts: false, glued: false },
   "bolts and cross dowels": { begin: beginPlain, cuts: false, glued: false },
   "lag screws": { begin: beginPlain, cuts: false, glued: false },
+  "runs on": { begin: beginApart, cuts: false, glued: false },
+  "cup hinges": { begin: beginApart, cuts: false, glued: false },
+  "butt hinges": { begin: beginApart, cuts: false, glued: false },
+  "continuous hinge": { begin: beginApart, cuts: false, glued: false },
+  slides: { begin: beginApart, cuts: false, glued: false },
+  "undermount slides": { begin: beginApart, cuts: false, glued: false },
   "shelf pins": { begin: beginPins, cuts: true, lengthens: true, glued: false },
 };

@@ -8,7 +8,7 @@ import type { Box } from "../../design.ts";
 import type { Directory } from "../expand/directory.ts";
 import type { Entry } from "../expand/entry.ts";
 import { type AxisIndex, triple } from "../space.ts";
-import { type Touch, touchOf } from "./touch.ts";
+import { acrossGap, standsApart, type Touch, touchOf } from "./touch.ts";
 
 /** Two parts that a joint entry puts together, and how their bodies meet. */
 export interface Pair {
@@ -66,7 +66,9 @@ function meet(draft: JointDraft, join: Entry, to: Entry, context: PairContext): 
   const [a, b] = [context.bodyOf(join), context.bodyOf(to)];
   if (!a || !b) return [];
   const leftOpen = triple((axis) => max(context.leftOver(join, axis), context.leftOver(to, axis)));
-  const touch = context.slanting(join, to) ?? touchOf(a, b, leftOpen);
+  const touch = standsApart(draft.with.value)
+    ? acrossGap(a, b)
+    : (context.slanting(join, to) ?? touchOf(a, b, leftOpen));
   return touch.kind === "faces" || touch.kind === "overlap" || touch.kind === "slanting"
     ? [{ draft, join, to, touch }]
     : [];

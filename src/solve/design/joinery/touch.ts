@@ -1,4 +1,5 @@
-import { type Length, TOLERANCE } from "../../../units/length.ts";
+import type { Method } from "../../../parse/draft.ts";
+import { type Length, millimetres, TOLERANCE } from "../../../units/length.ts";
 import { add, compare, max, rational, subtract, ZERO } from "../../../units/rational.ts";
 import type { Box } from "../../design.ts";
 import { type AxisIndex, INDICES, type Triple } from "../space.ts";
@@ -14,6 +15,17 @@ export type Touch =
   | { readonly kind: "apart"; readonly by: Length };
 
 const tolerance = rational(TOLERANCE);
+
+/** Methods whose parts move for use, and stand apart: hardware, or only air, is between them. */
+const APART: ReadonlySet<Method> = new Set([
+  ...(["runs on", "cup hinges", "butt hinges", "continuous hinge", "slides", "undermount slides"] as const),
+]);
+export const standsApart = (method: Method): boolean => APART.has(method);
+
+/** How far apart they may be and still be meant: packing, a clearance for what runs beside it. */
+const REACH = millimetres(80);
+/** Bodies that hardware joins: across what is open between them. */
+export const acrossGap = (a: Box, b: Box): Touch => touchOf(a, b, [REACH, REACH, REACH]);
 
 /** Judged with the one tolerance, and in each direction with what rounding may have left open there. */
 export function touchOf(a: Box, b: Box, leftOpen: Triple<Length> = [ZERO, ZERO, ZERO]): Touch {

@@ -3,6 +3,7 @@ import type { Span } from "../../../findings/span.ts";
 import type { Contact, Solid } from "../../../geometry/index.ts";
 import type { Axis, Face, Method } from "../../../parse/draft.ts";
 import type { Length } from "../../../units/length.ts";
+import type { Hardware, Motion } from "./hardware.ts";
 import type { Direction, Point } from "./points.ts";
 
 export interface Joint {
@@ -10,8 +11,8 @@ export interface Joint {
   readonly at: Span;
   /** [joined part, other part]. */
   readonly parts: readonly [string, string];
-  /** Floating: without glue in a groove. Sliding: held face to face, free to swell and shrink. Resting: lies on pins, its ends open. */
-  readonly kind: "fixed" | "floating" | "sliding" | "resting";
+  /** Floating: without glue in a groove. Sliding: held face to face, free to swell and shrink. Resting: lies on pins, its ends open. Hinged and running: it moves for use. */
+  readonly kind: "fixed" | "floating" | "sliding" | "resting" | "hinged" | "running";
   readonly method: Method;
   readonly glue: boolean;
   /** Play, or what rounding leaves open, at most one step of precision; more where the parts stand apart on purpose. */
@@ -42,6 +43,9 @@ export interface Still {
 export interface Arrangement {
   readonly fasteners: readonly Fastener[];
   readonly holes: readonly Hole[];
+  readonly hardware?: readonly Hardware[];
+  /** Of a hinged or running joint: how the joined part moves. */
+  readonly motion?: Motion;
 }
 
 export type FastenerKind =
@@ -111,6 +115,7 @@ export interface Hole {
     | "nut"
     /** May break out of the side of its part. */
     | "recess"
+    | "cup"
     | "knob"
     | "cable";
   readonly at: Point;
@@ -120,7 +125,7 @@ export interface Hole {
   readonly through: boolean;
   /** Of a slot: the hole is drawn out along a direction, its last stage to this length from end to end; `at` is its middle. */
   readonly slot?: { readonly along: Direction; readonly length: Length };
-  /** Fastener id, or null for a hole that the maker drew. */
+  /** Id of a fastener or of hardware, or null for a hole that the maker drew. */
   readonly for: string | null;
   readonly keep: { readonly edge: Length; readonly end: Length; readonly under: Length };
   /** Bored at the bench before assembly; false: drilled in place through its mate. */

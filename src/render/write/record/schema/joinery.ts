@@ -20,7 +20,7 @@ import {
 export const joint: Schema = fields({
   id: text,
   parts: { ...texts, minItems: 2, maxItems: 2 },
-  kind: oneOf("fixed", "floating", "sliding", "hinged", "resting"),
+  kind: oneOf("fixed", "floating", "sliding", "hinged", "running", "resting"),
   method: text,
   glue: flag,
   gap: about("What stays open between the parts, by intention or by rounding.", size),
@@ -96,11 +96,13 @@ export const hole: Schema = fields({
 export const hardware: Schema = fields({
   id: text,
   item: text,
+  kind: text,
   carriedBy: text,
   at: point,
   solids: list(piece),
-  decides: byName(number),
+  decides: about("Its measures, in mm; masses, counts and degrees as they are.", byName(number)),
   price: orNull(size),
+  halfOf: about("Of the other half of a hinge or slide: the one that is bought.", orNull(text)),
 });
 
 export const motion: Schema = fields({

@@ -1,0 +1,40 @@
+import type { BuiltMotion } from "../../build.ts";
+import type { Design, Hardware, Joint } from "../../design.ts";
+import type { Plan } from "../order/index.ts";
+import { components, linksOf } from "../order/links.ts";
+
+const MOVES: readonly Joint["kind"][] = ["hinged", "running"];
+const STAYS: readonly Joint["kind"][] = [...MOVES, "resting"];
+
+/** What opens: each body that hangs or runs on the rest, with its hardware. Both slides of a drawer, and all hinges of a door, are one motion. */
+export function motionsOf(design: Design, { chosen, hardware }: Plan): readonly BuiltMotion[] {
+  const { parts, joints } = design;
+  const bodies = components(
+    parts.map((_, i) => i),
+    linksOf({ parts, joints: joints.filter(({ kind }) => !STAYS.includes(kind)) }),
+  ).map((places) => places.flatMap((place) => parts[place]?.id ?? []));
+  return bodies.flatMap((body): readonly BuiltMotion[] => {
+    const own = joints.filter(({ kind, parts: [joined] }) => MOVES.includes(kind) && body.includes(joined));
+    const moving = own.flatMap(({ id }) => chosen.get(id)?.motion ?? []);
+    const [first] = moving;
+    if (!first) return [];
+    // What lies in a drawer and was not fixed to it goes with it.
+    const moves = [...body, ...carried(hardware, body)];
+    return [
+      {
+        ...{ name: nameOf(body, design.groups), kind: first.kind, joints: own.map(({ id }) => id), moves },
+        ...{ range: first.range, poses: first.poses, needs: [] },
+      },
+    ];
+  });
+}
+
+const carried = (hardware: readonly Hardware[], body: readonly string[]): readonly string[] =>
+  hardware.flatMap(({ id, carriedBy }) => (body.includes(carriedBy) ? [id] : []));
+
+/** The outermost group that holds nothing but the body, or its first part. */
+function nameOf(body: readonly string[], groups: readonly string[]): string {
+  const holds = (group: string): boolean => body.every((id) => id.startsWith(`${group}.`));
+  const all = groups.filter(holds);
+  return all.reduce((best, group) => (group.length > best.length ? group : best), all[0] ?? body[0] ?? "");
+}

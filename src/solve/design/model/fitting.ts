@@ -1,0 +1,12 @@
+import type { Span } from "../../../findings/span.ts";
+import type { Hardware } from "./hardware.ts";
+import type { Hole } from "./joint.ts";
+
+/** Hardware that is fixed to a part without joining it to another. */
+export interface Fitting {
+  readonly id: string;
+  readonly at: Span;
+  readonly part: string;
+  readonly hardware: readonly Hardware[];
+  readonly holes: readonly Hole[];
+}
