@@ -6,13 +6,18 @@ export const address = (title) =>
     .toLowerCase()
     .replace(/[^a-z0-9 -]/g, "")
     .replaceAll(" ", "-")}`;
+/** What the schema calls the words for methods of joining; they have a table of their own. */
+const KIND_OF_JOINT = "a kind of joint";
 const link = (words, title) => `[${words}](${address(title)})`;
 
 export function valueWords(schema, context) {
+  if (schema.title === KIND_OF_JOINT) return link(schema.title, "Kinds of joint");
+  if (schema.title) return schema.title;
   if (schema.$ref === "#/$defs/entry") return link("a part", context.part);
   if (schema.$ref === "#/$defs/opening") return link("an opening", "An opening");
   if (schema.$ref) return "a measure";
   if (schema.anyOf) return alternatives(schema.anyOf, context);
+  if (schema.enum?.includes(true)) return "`yes` or `no`";
   if (schema.enum) return schema.enum.map((word) => `\`${word}\``).join(", ");
   if ("const" in schema) return `\`${schema.const}\``;
   if (schema.type === "array" && !schema.items) return "a list";

@@ -1,8 +1,7 @@
 import type { Settings } from "../expand/make.ts";
-import { joinWords, kept, measure, stockName } from "../kinds/kept.ts";
+import { asOfPart, joinWords, measure, stockName } from "../kinds/kept.ts";
 import { type Fields, may, need, settings } from "../kinds/settings.ts";
 import { word, yesNo } from "../kinds/simple.ts";
-import { anything } from "../schema/own-assembly.ts";
 import type { Site } from "./assembly.ts";
 
 export const stretchers = settings("the stretchers of a table", {
@@ -16,7 +15,7 @@ export const stretchers = settings("the stretchers of a table", {
 
 export const shelf = settings("the lower shelf of a table", {
   "made of": need(stockName, "Its stock."),
-  boards: may(kept(anything), "How many boards it is glued up from."),
+  boards: may(asOfPart, "How many boards it is glued up from."),
   join: may(joinWords, "What holds it to the stretchers: screws from below if nothing is said."),
 });
 

@@ -1,10 +1,9 @@
 import type { Face } from "../draft.ts";
 import { byForm, made } from "../kinds/combine.ts";
-import { joinWords, kept, measure, stockName } from "../kinds/kept.ts";
+import { asOfPart, joinWords, kept, measure, stockName } from "../kinds/kept.ts";
 import { axis } from "../kinds/places.ts";
 import { type Fields, may, need, settings } from "../kinds/settings.ts";
 import { text } from "../kinds/simple.ts";
-import { anything } from "../schema/own-assembly.ts";
 import type { TextNode } from "../yaml/nodes.ts";
 import { assembly, type Expanded, type Site } from "./assembly.ts";
 
@@ -35,12 +34,12 @@ const overhang = byForm({
 
 const own = settings("a top", {
   "made of": need(stockName, "Its stock."),
-  boards: may(kept(anything), "How many boards it is glued up from."),
-  layers: may(kept(anything), "How many layers of sheet it is built up from."),
+  boards: may(asOfPart, "How many boards it is glued up from."),
+  layers: may(asOfPart, "How many layers of sheet it is built up from."),
   grain: may(kept(axis), "The direction of its grain: across if nothing is said."),
   overhang: may(overhang, "How far it reaches beyond what carries it: on all sides, or by side."),
-  edges: may(kept(anything), "How its upper edges are worked: chamfer 1/8, round-over 1/4."),
-  "corner radius": may(kept(anything), "Corners that are rounded."),
+  edges: may(asOfPart, "How its upper edges are worked: chamfer 1/8, round-over 1/4."),
+  "corner radius": may(asOfPart, "Corners that are rounded."),
   fasten: may(joinWords, "What holds it down: a method that lets solid wood move."),
   to: may(text(100), "What it is fastened to, if not to what is under it."),
   called: may(text(60), "The name that the plan prints."),

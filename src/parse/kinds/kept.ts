@@ -10,23 +10,32 @@ import { formula, text } from "./simple.ts";
 /** Read for its mistakes, and kept as it was written: an assembly passes it on. */
 export const kept = <T>(kind: Kind<T>): Kind<Node> => made(kind, (_, node) => node);
 
-const keptText = <T>(kind: Kind<T>): Kind<TextNode> =>
-  made(kind, (_, node) => (node.kind === "text" ? node : undefined));
+/** What a part has as well; the part that it becomes is read for its mistakes. */
+export const asOfPart: Kind<Node> = {
+  words: "as a part has it",
+  json: { title: "as [a part](#a-part) has it" },
+  read: (node) => node,
+};
+
+const keptText = <T>(kind: Kind<T>, title?: string): Kind<TextNode> =>
+  made(title === undefined ? kind : { ...kind, json: { ...kind.json, title } }, (_, node) =>
+    node.kind === "text" ? node : undefined,
+  );
 
 /** A measure that an assembly puts into formulas of its own. */
 export const measure = keptText(formula);
 /** The name of a stock. */
-export const stockName = keptText(text(100));
+export const stockName = keptText(text(100), "the name of a stock");
 
 /** The name of a part or group. */
-export const partName = keptText(text(100));
+export const partName = keptText(text(100), "the name of a part");
 
 const words = "a kind of joint, or settings of a joint with `with`";
 
 /** How parts are joined: a method alone, or the settings of a joint without the parts. Gives those settings. */
 export const joinWords: Kind<Settings> = {
   words,
-  json: { anyOf: [method.json, { type: "object" }] },
+  json: { anyOf: [method.json, { type: "object", title: "settings of a joint with `with`" }] },
   read(node, where) {
     if (node.kind === "text") return method.read(node, where) === undefined ? undefined : { with: node };
     if (node.kind !== "map") return tellWrong(where, node, words);

@@ -43,7 +43,7 @@ export function faceReferenceIn(words: Words, where: Where): FaceReference | und
 
 const fromText = <T>(words: string, read: (text: Words, where: Where) => T | undefined): Kind<T> => ({
   words,
-  json: { type: "string" },
+  json: { type: "string", title: words },
   read: (node, where) => (node.kind === "text" ? read(slice(node, 0), where) : tellWrong(where, node, words)),
 });
 

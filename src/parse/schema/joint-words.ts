@@ -88,6 +88,7 @@ const LATER: ReadonlySet<string> = new Set(["sliding dovetail"].map(squash));
 const known = word(METHODS, OTHER_WORDS);
 export const method: Kind<Method> = {
   ...known,
+  json: { ...known.json, title: "a kind of joint" },
   read(node, where) {
     if (node.kind !== "text" || !LATER.has(squash(node.text))) return known.read(node, where);
     const help = "write a joint that is: screws, dowels, dado, mortise and tenon, half lap …";
