@@ -109,7 +109,7 @@ export const placing = {
   top: may(face("top"), "Where its top face is, from the floor."),
   across: may(extent("across"), "How far it reaches from left to right, or between what."),
   deep: may(extent("deep"), "How far it reaches from front to back, or between what."),
-  up: may(extent("up"), "How far it reaches up, or between what."),
+  up: may(extent("up"), "How far it reaches up, or between what.", "high"),
   thickness: may(board("thickness"), "Its thickness as a board.", "thick"),
   width: may(board("width"), "Its width as a board, across the grain.", "wide"),
   length: may(board("length"), "Its length as a board, along the grain, tongues and tenons included.", "long"),

@@ -67,6 +67,7 @@ describe("sheets", () => {
   test.each([
     ["3/4", "warns", 1],
     ["23/32", "holds", 0],
+    ["3/4, between: 11/16 and 3/4", "holds", 0],
   ])("%s", (measures, verdict, told) => {
     const judged = judge(sheet(measures));
     expect(judged.of("nobody-sells-that-thickness", "panel")).toMatchObject({ verdict });

@@ -1,9 +1,9 @@
 import { nobodySellsThatThickness } from "../../../findings/rules/nobody-sells-that-thickness.ts";
 import { toMillimetres } from "../../../units/length.ts";
-import { equal } from "../../../units/rational.ts";
+import { equal, less } from "../../../units/rational.ts";
 import type { Rule, Verdict } from "./check.ts";
 
-/** A sheet does not measure what it is called where such sheets never do. */
+/** A sheet does not measure what it is called where such sheets never do; a plan that says between what it measures knows that. */
 export const nobodySellsThatThicknessRule: Rule = ({ design }) =>
   design.stock.flatMap((stock): readonly Verdict[] => {
     const { bought } = stock;
@@ -17,7 +17,9 @@ export const nobodySellsThatThicknessRule: Rule = ({ design }) =>
       unit: "mm",
       basis: "common practice, no source; PS 1 allows a sheet to be 1/32 in under its name",
     };
-    if (!equal(stock.thickness, name) || equal(name, usual)) return [{ check: { ...check, verdict: "holds" } }];
+    const known = stock.between !== undefined && !less(usual, stock.between.low);
+    if (known || !equal(stock.thickness, name) || equal(name, usual))
+      return [{ check: { ...check, verdict: "holds" } }];
     const finding = nobodySellsThatThickness(bought.at, { text: bought.words, named: name, usual });
     return [{ check: { ...check, verdict: "warns" }, finding }];
   });

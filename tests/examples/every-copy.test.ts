@@ -1,0 +1,55 @@
+import fc from "fast-check";
+import { describe, expect, it } from "vitest";
+import { auditOf, EXAMPLES, said, solveText, textOf } from "./compiled.ts";
+import { choicesOf, cornersOf, drawsOf, solveDraw } from "./draws.ts";
+
+/** What a reader may ask for: each option, each end of a range of thickness, and sizes at random. What compiles keeps its promises. */
+const chosen = EXAMPLES.flatMap((name) => choicesOf(textOf(name)).map((choose) => ({ name, choose }))).filter(
+  ({ choose }) => Object.keys(choose).length > 0,
+);
+it.each(chosen)("$name with $choose", ({ name, choose }) => {
+  const { build, findings } = solveText(textOf(name), {}, choose);
+  expect(said(findings)).toEqual([]);
+  expect(build && auditOf(textOf(name), build)).toEqual([]);
+});
+
+const corners = EXAMPLES.flatMap((name) =>
+  choicesOf(textOf(name)).flatMap((choose) => cornersOf(textOf(name)).map((measured) => ({ name, choose, measured }))),
+).filter(({ measured }) => Object.keys(measured).length > 0);
+it.each(corners)("$name, $choose, measured $measured", ({ name, choose, measured }) => {
+  const { build, findings } = solveText(textOf(name), {}, choose, measured);
+  expect(findings.filter(({ severity }) => severity !== "advice")).toEqual([]);
+  expect(build && auditOf(textOf(name), build)).toEqual([]);
+});
+
+/** `npm run promises` draws more of them. */
+const COUNT = Number(process.env.PROMISES ?? 4);
+const ONLY = process.env.PROMISES_OF ?? "";
+const SEED = Number(process.env.PROMISES_SEED ?? 20261125);
+
+describe("copies at random", () => {
+  it.each(EXAMPLES.filter((name) => name.includes(ONLY)))(
+    "%s",
+    (name) => {
+      const text = textOf(name);
+      const refused = new Map<string, number>();
+      fc.assert(
+        fc.property(drawsOf(text), (draw) => {
+          const { build, findings } = solveDraw(text, draw);
+          if (build) {
+            expect(auditOf(text, build)).toEqual([]);
+            return;
+          }
+          const errors = findings.filter(({ severity }) => severity === "error");
+          expect(errors.length).toBeGreaterThan(0);
+          // What refuses a size says what to do.
+          expect(errors.filter(({ help }) => help === undefined || help === "")).toEqual([]);
+          for (const rule of new Set(errors.map((each) => each.rule))) refused.set(rule, (refused.get(rule) ?? 0) + 1);
+        }),
+        { numRuns: COUNT, seed: SEED },
+      );
+      if (process.env.PROMISES) console.log(`${name}: ${COUNT} copies, refused ${JSON.stringify([...refused])}`);
+    },
+    30_000 + COUNT * 5000,
+  );
+});
