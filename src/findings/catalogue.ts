@@ -117,6 +117,7 @@ import { seatsNotWhole } from "./rules/seats-not-whole.ts";
 import { settingUnknown } from "./rules/setting-unknown.ts";
 import { shapeLeavesNothing } from "./rules/shape-leaves-nothing.ts";
 import { shelfSags } from "./rules/shelf-sags.ts";
+import { shoulderStandsOpen } from "./rules/shoulder-stands-open.ts";
 import { sizeAndOutside } from "./rules/size-and-outside.ts";
 import { sizeOutOfRange } from "./rules/size-out-of-range.ts";
 import { slabNotFlattened } from "./rules/slab-not-flattened.ts";
@@ -278,6 +279,7 @@ export const catalogue: readonly Rule<never>[] = [
   settingUnknown,
   shapeLeavesNothing,
   shelfSags,
+  shoulderStandsOpen,
   sizeAndOutside,
   sizeOutOfRange,
   slabNotFlattened,

@@ -415,6 +415,8 @@ export type Method =
   | "bolts and cross dowels"
   | "lag screws"
   | "shelf pins"
+  /** It only stands there. */
+  | "loose"
   /** Nothing holds them together: one lies or runs on the other. */
   | "runs on"
   | "cup hinges"

@@ -172,6 +172,8 @@ export interface Step {
   /** Minutes of work, and waits. */
   readonly bench: number;
   readonly waits: readonly { readonly for: string; readonly minutes: number }[];
+  /** How many clamps are on at once, where the step says that; absent: one for each joint. */
+  readonly clamps?: number;
   readonly text: readonly string[];
   readonly cautions: readonly string[];
   readonly reminders: readonly string[];

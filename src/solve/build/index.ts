@@ -100,7 +100,8 @@ export function build(design: Design): Outcome<Build> {
  */
 function typographic({ units }: Design, length: Length): string {
   const inch = units === "inch";
-  const odd = divide(length, rational(inch ? UNITS_PER_INCH : UNITS_PER_MM)).d > (inch ? 128n : 100n);
+  const { d } = divide(length, rational(inch ? UNITS_PER_INCH : UNITS_PER_MM));
+  const odd = inch ? 128n % d !== 0n : 100n % d !== 0n;
   const told = odd ? roundTo(length, inch ? inches(1, 64) : millimetres(1, 10)) : length;
   return `${printLength(told, { units, style: "typographic" }).text}\u202f${inch ? "in" : "mm"}`;
 }
