@@ -7,6 +7,7 @@ import type { Document, Font, Paper } from "./render/document.ts";
 import { build } from "./solve/build/index.ts";
 import type { Build } from "./solve/build.ts";
 import { type DesignOptions, design } from "./solve/design/index.ts";
+import { type Jumps, jumpsOf } from "./solve/jumps/index.ts";
 import { underEveryOption } from "./solve/options/index.ts";
 import { overThickness } from "./solve/thickness/index.ts";
 
@@ -38,6 +39,18 @@ export function solve(source: Source, options: SolveOptions): Outcome<Build> {
     });
     return hasErrors(findings) ? failed(findings) : { ...solved, findings };
   });
+}
+
+/** Where copies of a plan with other sizes or other stock take more, longer or other things. Solves the plan dozens of times for each range. */
+export function jumps(source: Source, options: SolveOptions): Outcome<readonly Jumps[]> {
+  return andThen(readTree(source), (tree) =>
+    andThen(draftOf(tree, options), (draft) =>
+      andThen(andThen(design(draft, options), build), (drawn) => ({
+        value: jumpsOf(draft, options, drawn),
+        findings: [],
+      })),
+    ),
+  );
 }
 
 /** The plan with its choices made and its assemblies opened, as YAML. */

@@ -89,7 +89,9 @@ import { notMarkedExactly } from "./rules/not-marked-exactly.ts";
 import { notUtf8 } from "./rules/not-utf-8.ts";
 import { nothingLeftToFlatten } from "./rules/nothing-left-to-flatten.ts";
 import { nothingToAccept } from "./rules/nothing-to-accept.ts";
+import { nothingToHold } from "./rules/nothing-to-hold.ts";
 import { oneGoodFaceSeenFromBoth } from "./rules/one-good-face-seen-from-both.ts";
+import { openingNotHeld } from "./rules/opening-not-held.ts";
 import { outsideMissed } from "./rules/outside-missed.ts";
 import { outsideMissing } from "./rules/outside-missing.ts";
 import { parameterMissing } from "./rules/parameter-missing.ts";
@@ -251,7 +253,9 @@ export const catalogue: readonly Rule<never>[] = [
   notUtf8,
   nothingLeftToFlatten,
   nothingToAccept,
+  nothingToHold,
   oneGoodFaceSeenFromBoth,
+  openingNotHeld,
   outsideMissed,
   outsideMissing,
   parameterMissing,

@@ -13,20 +13,24 @@ import { cutList } from "./cut-list/cut-list.ts";
 import { withMakingNotes } from "./cut-list/making-notes.ts";
 import { massOf } from "./cut-list/weight.ts";
 import { layOut } from "./cutting/lay-out.ts";
+import type { LargestSizes } from "./model/thickness.ts";
 import { motionsOf } from "./motions/motions.ts";
 import { orderOfWork } from "./order/index.ts";
 import { hardwarePurchases } from "./purchases/hardware.ts";
 import { purchases } from "./purchases/index.ts";
 import { stepsOf } from "./steps/index.ts";
 
-/** Design to Build: the order of work, then the cut list, what to buy and how to cut it, the steps, and the checks. */
-export function build(design: Design): Outcome<Build> {
+/**
+ * Design to Build: the order of work, then the cut list, what to buy and how to cut it, the steps, and the checks. Layouts keep room for
+ * the `largest` sizes that parts come to at other thicknesses.
+ */
+export function build(design: Design, largest: LargestSizes = new Map()): Outcome<Build> {
   const order = orderOfWork(design);
   if (!order.value) return { findings: order.findings };
   const plan = order.value;
   const print = (length: Length): string => typographic(design, length);
   const plainLines = cutList(design, plan.holes, print);
-  const blanks = blanksOf(design, plainLines);
+  const blanks = blanksOf(design, plainLines, largest);
   const stocks = new Map(design.stock.map((stock) => [stock.name, stock]));
   const mass = (part: Part): number => massOf(part, stocks.get(part.stock));
   const lines = withMakingNotes(plainLines, { design, blanks, mass, print });
