@@ -5,6 +5,7 @@ import { called, listed, plural, pluralOf, type StepDraft, type Work } from "./d
 import { ROUTER_CAUTION, SAW_CAUTION, step } from "./making-step.ts";
 import { featureText } from "./words/features.ts";
 import { boringText } from "./words/holes.ts";
+import { turnedNote } from "./words/turned.ts";
 
 /** Minutes of work, rough (common practice, no source): for each feature, bench-bored hole. */
 const MINUTES = { feature: 8, shape: 10, hole: 1 } as const;
@@ -53,6 +54,7 @@ function machining(work: Work, lines: readonly CutLine[]): readonly StepDraft[] 
       "make",
       `${kinds.includes("mortise") || kinds.length > 1 ? "Cut the joints in" : `Cut the ${kindWord(kinds[0] as Feature["kind"])} in`} ${which}`,
       [
+        ...turnedNote(work, line),
         ...(line.mirrorOf
           ? [`These are mirror images of ${line.mirrorOf}: set the cuts out the other way round.`]
           : []),
@@ -88,7 +90,11 @@ function boring(work: Work, lines: readonly CutLine[]): readonly StepDraft[] {
     return step(
       "drill",
       `Drill the ${which}`,
-      [...boringText(work, first, holes), ...(parts.length > 1 ? [`Drill all ${parts.length} alike.`] : [])],
+      [
+        ...turnedNote(work, line),
+        ...boringText(work, first, holes),
+        ...(parts.length > 1 ? [`Drill all ${parts.length} alike.`] : []),
+      ],
       parts.map((part) => machine(part, [], benchHoles(work, part.id))),
       {
         unit: line.mark,
@@ -118,7 +124,7 @@ function shaping(work: Work, lines: readonly CutLine[]): readonly StepDraft[] {
         work,
         parts.map((part) => part.id),
       )}`,
-      text.split("\n"),
+      [...alike.flatMap((line) => turnedNote(work, line)).slice(0, 1), ...text.split("\n")],
       parts.map((part) => machine(part, shapes(part), [])),
       {
         unit: (alike[0] as CutLine).mark,
