@@ -32,10 +32,14 @@ export function placing(draft: Draft, report: (finding: Finding) => void, unroun
   const cells = createCells(report);
   let parts: { directory: Directory; places: Places; boardSize: (e: Entry, size: BoardSize) => Length | null } | null =
     null;
-  const names = createNames({ draft, unit, unrounded, cells, report, parts: () => parts });
+  const stock = new Map<string, Stock | null>();
+  const names = createNames({
+    ...{ draft, unit, unrounded, cells, report },
+    thickness: (name) => stock.get(name)?.thickness ?? null,
+    parts: () => parts,
+  });
   const measure = (formula: Formula): Length | null => evaluateLength(formula, names.scope(null));
 
-  const stock = new Map<string, Stock | null>();
   for (const [name, each] of draft.stock) {
     const resolved = resolveStock(each, measure, draft.units);
     for (const finding of resolved.findings) report(finding);
