@@ -4,7 +4,7 @@ import { add, compare, half, less, negate, subtract, ZERO } from "../../../units
 import type { Arrangement, Fastener, Hole } from "../../design.ts";
 import { shift, unit } from "../space.ts";
 import { DOWELS, SOLD_LENGTHS } from "./catalogue.ts";
-import { depthAt } from "./line.ts";
+import { depthAt, roundDepthAt } from "./line.ts";
 import { placesOf } from "./places-of.ts";
 import { type FasteningContext, options, type RowShift, type Site } from "./site.ts";
 
@@ -26,14 +26,12 @@ export function dowels(site: Site, moved: RowShift, context: FasteningContext): 
   const thick = DOWELS[inch ? "inch" : "mm"].filter((d) => compare(d, places.contactEdge) <= 0).at(-1);
   const diameter = said.diameter ? context.measure(said.diameter) : thick;
   const slack = inch ? inches(1, 16) : millimetres(3, 2);
-  const rooms = places.points.flatMap((at) => [
-    depthAt(head.solid, at, axis, sign > 0 ? -1 : 1),
-    depthAt(hold.solid, at, axis, sign),
-  ]);
-  const askew = head.askew || hold.askew;
-  const least = rooms.reduce((a, b) => (less(b, a) ? b : a));
   // Where a far face slopes, the side of the dowel comes near it before its end does.
-  const room = askew ? subtract(least, half(thick ?? ZERO)) : least;
+  const askew = head.askew || hold.askew;
+  const depth = askew ? roundDepthAt(half(diameter ?? ZERO)) : depthAt;
+  const room = places.points
+    .flatMap((at) => [depth(head.solid, at, axis, sign > 0 ? -1 : 1), depth(hold.solid, at, axis, sign)])
+    .reduce((a, b) => (less(b, a) ? b : a));
   const fits = (length: Length): boolean => less(add(half(length), slack), room);
   const usual = SOLD_LENGTHS.dowel[inch ? "inch" : "mm"].filter(
     (length) => fits(length) && compare(length, inch ? inches(2) : millimetres(50)) <= 0,
