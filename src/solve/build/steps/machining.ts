@@ -12,6 +12,8 @@ const MINUTES = { feature: 8, shape: 10, hole: 1 } as const;
 
 const isShape = (feature: Feature): boolean => "normal" in feature || "radius" in feature;
 
+const isEnd = ({ kind }: Feature): boolean => kind === "angled end";
+
 const isInPlace = (feature: Feature): boolean => "inPlace" in feature && feature.inPlace === true;
 
 /** The order in which joints are cut while the stock is square: mortises before the tenons that are fitted to them. */
@@ -22,9 +24,11 @@ const FIRST: readonly Feature["kind"][] = [
 
 /** Work on parts that have their size: joints and holes, one step for each kind of part; shapes last. */
 export const machiningSteps = (work: Work, lines: readonly CutLine[]): readonly StepDraft[] => [
+  // Ends that are not square are what joints and holes are set out from.
+  ...shaping(work, lines, isEnd),
   ...machining(work, lines),
   ...boring(work, lines),
-  ...shaping(work, lines),
+  ...shaping(work, lines, (feature) => !isEnd(feature)),
 ];
 
 /** Which of a part's features and holes a step makes. */
@@ -106,21 +110,22 @@ function boring(work: Work, lines: readonly CutLine[]): readonly StepDraft[] {
   });
 }
 
-/** Tapers, chamfers and bevels; kinds of part that are shaped in the same words, such as mirror images, share a step. */
-function shaping(work: Work, lines: readonly CutLine[]): readonly StepDraft[] {
+/** Ends at an angle, or tapers, chamfers and bevels; kinds of part that are shaped in the same words, such as mirror images, share a step. */
+function shaping(work: Work, lines: readonly CutLine[], wanted: (feature: Feature) => boolean): readonly StepDraft[] {
+  const isWanted = (feature: Feature): boolean => isShape(feature) && wanted(feature);
   const groups = new Map<string, CutLine[]>();
   for (const line of lines) {
     const first = onBench(work.part(line.parts[0] as string));
-    const kinds = [...new Set(first.features.filter(isShape).map((feature) => feature.kind))];
+    const kinds = [...new Set(first.features.filter(isWanted).map((feature) => feature.kind))];
     const text = kinds.flatMap((kind) => featureText(work, first, kind)).join("\n");
     if (text !== "") groups.set(text, [...(groups.get(text) ?? []), line]);
   }
   return [...groups].map(([text, alike]) => {
     const parts = alike.flatMap((line) => line.parts).map(work.part);
-    const shapes = (part: Part) => part.features.flatMap((feature, i) => (isShape(feature) ? [i] : []));
+    const shapes = (part: Part) => part.features.flatMap((feature, i) => (isWanted(feature) ? [i] : []));
     return step(
       "make",
-      `Shape ${listed(
+      `${wanted === isEnd ? "Cut the ends of" : "Shape"} ${listed(
         work,
         parts.map((part) => part.id),
       )}`,
