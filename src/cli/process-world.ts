@@ -1,4 +1,4 @@
-import { closeSync, openSync, readFileSync, readSync } from "node:fs";
+import { closeSync, mkdirSync, openSync, readFileSync, readSync } from "node:fs";
 import type { WriteStream } from "node:tty";
 import manifest from "../../package.json" with { type: "json" };
 import { asMisuse, codeOf, onFile } from "./reason.ts";
@@ -14,6 +14,9 @@ export function processWorld(root: URL): World {
     env: (name) => process.env[name] || undefined,
     read: async (path, limit) => (path === "-" ? readInput(limit) : onFile(path, () => readFile(path, limit))),
     asset: (path) => readFileSync(new URL(`assets/${path}`, root)),
+    folders: (paths) => {
+      for (const path of paths) onFile(path, () => mkdirSync(path, { recursive: true }));
+    },
     write: writeFiles,
   };
 }

@@ -12,6 +12,8 @@ export interface World {
   read(path: string, limit: number): Promise<Uint8Array>;
   /** One of the program's own files, from `assets`. */
   asset(path: string): Uint8Array;
+  /** Makes folders that are not there yet, and those they stand in. */
+  folders(paths: readonly string[]): void;
   /** All of the files or, when one cannot be written, none. */
   write(outputs: readonly Output[], rules: WriteRules): void;
 }

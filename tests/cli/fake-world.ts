@@ -33,6 +33,7 @@ export function fakeWorld({ files = {}, input = "", env = {}, terminal }: FakeOp
       return bytes.subarray(0, limit);
     },
     asset: (path) => readFileSync(new URL(`../../assets/${path}`, import.meta.url)),
+    folders: () => undefined,
     write: (outputs, { sources, replace }) => {
       for (const { path } of outputs)
         if (sources.includes(path) || (!replace && held.has(path))) throw new Misuse(`${path} may not be written`);

@@ -1,4 +1,4 @@
-import { basename } from "node:path";
+import { basename, dirname, normalize } from "node:path";
 import { compile, solve, toPdf } from "../../compile.ts";
 import { hasErrors } from "../../findings/outcome.ts";
 import { escapeText } from "../../findings/print/index.ts";
@@ -6,13 +6,14 @@ import type { Document } from "../../render/document.ts";
 import { deliver, STANDARD } from "../deliver.ts";
 import { editionDate } from "../edition-date.ts";
 import { EXIT, type Exit, Misuse } from "../exit.ts";
+import type { ExportOptions } from "../exports.ts";
 import { readPlan } from "../read-plan.ts";
 import { recordOf } from "../record-of.ts";
 import { report } from "../report.ts";
 import type { Output, World } from "../world.ts";
 import { type CheckOptions, solveOptions } from "./check.ts";
 
-export interface BuildOptions extends CheckOptions {
+export interface BuildOptions extends CheckOptions, ExportOptions {
   readonly output?: string;
   readonly record?: string;
   readonly paper?: "letter" | "a4";
@@ -39,8 +40,14 @@ export async function build(path: string, options: BuildOptions, world: World): 
       path: options.record,
       bytes: await recordOf({ ...solved.value, findings }, source, document, world),
     });
+  const folders = [options.pictures, options.tables, options.article].filter((folder) => folder !== undefined);
+  if (folders.length > 0) {
+    const { exportsOf } = await import("../exports.ts");
+    world.folders(folders);
+    outputs.push(...exportsOf(solved.value, document, options));
+  }
   await deliver(outputs, path, world);
-  await tell(written(outputs, document));
+  await tell(written(outputs, document, folders));
   return EXIT.done;
 }
 
@@ -62,8 +69,17 @@ const pdf = (document: Document, world: World): Promise<Uint8Array> =>
     italic: world.asset("fonts/italic.ttf"),
   });
 
-function written(outputs: readonly Output[], { pages }: Document): string {
-  const files = outputs.filter(({ path }) => path !== STANDARD).map(({ path }) => escapeText(path));
+function written(outputs: readonly Output[], { pages }: Document, folders: readonly string[]): string {
+  const single = outputs.filter(
+    ({ path }) => path !== STANDARD && !folders.some((folder) => normalize(folder) === dirname(path)),
+  );
+  const own = folders.map((folder) => `${escapeText(folder)} (${counted(outputs, folder)})`);
+  const files = [...single.map(({ path }) => escapeText(path)), ...new Set(own)];
   const count = pages.length === 1 ? "1 page" : `${pages.length} pages`;
   return files.length === 0 ? "" : `Wrote ${files.join(" and ")} (${count}).`;
+}
+
+function counted(outputs: readonly Output[], folder: string): string {
+  const n = outputs.filter(({ path }) => dirname(path) === normalize(folder)).length;
+  return n === 1 ? "1 file" : `${n} files`;
 }

@@ -18,7 +18,7 @@ const ownName = (id: string): readonly string[] => {
  */
 export function nameOf(parts: readonly Pick<Part, "id" | "called">[]): string {
   const called = parts.find((part) => part.called !== null)?.called;
-  if (called) return called;
+  if (called) return capital(called);
   const names = parts.map((part) => ownName(part.id));
   const first = names[0] as readonly string[];
   const shared = first.filter((_, i) => {
