@@ -5,6 +5,7 @@
 import type { Located, Span } from "../findings/span.ts";
 import type { Length } from "../units/length.ts";
 import type { Rational } from "../units/rational.ts";
+import type { WoodOnHand, WorkshopDraft } from "./workshop/model.ts";
 
 export type Axis = "across" | "deep" | "up";
 export type Face = "left" | "right" | "front" | "back" | "bottom" | "top";
@@ -74,8 +75,10 @@ export interface Draft {
   readonly allow?: readonly AllowDraft[];
   /** Absent: nothing was said, and only what is glued up is left over its size. */
   readonly rough?: RoughDraft;
-  /** Saw kerf, from `workshop.yaml` or the default 1/8 in (3.2 mm in a metric plan). */
+  /** Saw kerf, from the plan or the workshop, or the default 1/8 in (3.2 mm in a metric plan). */
   readonly kerf: Length;
+  /** Absent: nothing is known of it. */
+  readonly workshop?: WorkshopDraft;
 }
 
 /** What a reader may choose. */
@@ -154,12 +157,31 @@ export interface StockDraft {
   readonly planedWide?: Formula;
   readonly between?: { readonly low: Formula; readonly high: Formula; readonly at: Span };
   readonly widths?: { readonly low: Formula; readonly high: Formula; readonly at: Span };
-  readonly soldIn?: readonly Formula[];
-  readonly sheet?: { readonly wide: Formula; readonly long: Formula; readonly at: Span };
+  readonly soldIn?: readonly LengthSold[];
+  readonly sheet?: SheetDraft;
+  /** Several sizes, of which the cheapest are bought. */
+  readonly sheets?: readonly SheetSold[];
   readonly goodFaces?: Located<number>;
   /** When bought, % of the dry wood's weight. */
   readonly moisture?: Located<number>;
   readonly price?: Located<number>;
+  /** Bought over what the parts have, %. */
+  readonly waste?: Located<number>;
+  /** What lies in the workshop. Never in the plan. */
+  readonly onHand?: readonly WoodOnHand[];
+}
+
+export interface SheetDraft {
+  readonly wide: Formula;
+  readonly long: Formula;
+  readonly at: Span;
+}
+export interface SheetSold extends SheetDraft {
+  readonly price?: number;
+}
+export interface LengthSold {
+  readonly long: Formula;
+  readonly price?: number;
 }
 
 export type NodeDraft = GroupDraft | PartDraft;

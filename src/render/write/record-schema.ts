@@ -42,6 +42,7 @@ export const recordSchema: Schema = {
       sizes: byName(number),
       choices: byName(text),
       measured: byName(number),
+      workshop: orNull(fields({ file: about("Its name only.", text), sha256: text })),
     }),
     bounds: fields({ min: point, max: point }),
     mass: size,

@@ -36,6 +36,7 @@ import { createNames } from "./sizes/names.ts";
 import { extent, triple } from "./space.ts";
 import { resolveStock } from "./stock/resolve.ts";
 import { useOf } from "./use/use-of.ts";
+import { workshopOf } from "./workshop.ts";
 
 export interface DesignOptions {
   /** Sizes that replace the plan's own, as written: "42", "3 1/2 in". */
@@ -196,6 +197,7 @@ function solve(draft: Draft): Outcome<Design> {
     groups: expansion.groups,
     ...useOf(draft, { directory, measure, report }),
     rough: roughOf(draft.rough, making),
+    ...workshopOf(draft),
   };
   if (!hasErrors(findings)) findings.push(...judge(result, outside, draft, print));
   return hasErrors(findings) ? { findings } : { value: result, findings };
