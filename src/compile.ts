@@ -68,7 +68,10 @@ export async function compile(solved: Outcome<Build>, options: PrintOptions): Pr
   if (hasErrors(solved.findings)) return failed(solved.findings);
   const { render } = await import("./render/index.ts");
   return andThen(solved, (b) =>
-    render(b, { ...options, paper: options.paper ?? b.design.workshop?.paper ?? (b.design.units === "inch" ? "letter" : "a4") }),
+    render(b, {
+      ...options,
+      paper: options.paper ?? b.design.workshop?.paper ?? (b.design.units === "inch" ? "letter" : "a4"),
+    }),
   );
 }
 

@@ -24,7 +24,12 @@ export async function report(about: Report, options: ReportOptions, to: Stream, 
   await to.write(printed(about, options, to, world));
 }
 
-function printed({ findings, source, workshop, result }: Report, options: ReportOptions, to: Stream, world: World): string {
+function printed(
+  { findings, source, workshop, result }: Report,
+  options: ReportOptions,
+  to: Stream,
+  world: World,
+): string {
   if (options.format === "json") return printJson(findings, source.name);
   if (options.format === "short") return printShort(findings, source.name);
   const palette = paletteFor(to, options.color, world);

@@ -1,7 +1,7 @@
+import type { Source } from "../../compile.ts";
 import { type SolveOptions, solve } from "../../compile.ts";
 import { hasErrors } from "../../findings/outcome.ts";
 import { EXIT, type Exit } from "../exit.ts";
-import type { Source } from "../../compile.ts";
 import { readPlan } from "../read-plan.ts";
 import { readWorkshop } from "../read-workshop.ts";
 import { type ReportOptions, report } from "../report.ts";

@@ -25,7 +25,8 @@ const short: Kind<SheetDraft> = {
     if (sides === undefined) return tellPiece(where, whole, short.words);
     const [first, second] = sides;
     const unit = UNIT.exec(second.text)?.[0];
-    const named = unit === undefined || /[\p{L}'"]/u.test(first.text) ? first : { ...first, text: `${first.text} ${unit}` };
+    const named =
+      unit === undefined || /[\p{L}'"]/u.test(first.text) ? first : { ...first, text: `${first.text} ${unit}` };
     const [wide, long] = [formulaIn(named, where), formulaIn(second, where)];
     return wide === undefined || long === undefined ? undefined : { wide, long, at: node.at };
   },
@@ -43,10 +44,7 @@ const priced = settings("a size of sheet", {
 });
 
 export const sheetsSold: Kind<readonly SheetSold[]> = list(
-  made(
-    priced,
-    ({ said }): SheetSold => ({ ...said.size.value, ...(said.price && { price: said.price.value }) }),
-  ),
+  made(priced, ({ said }): SheetSold => ({ ...said.size.value, ...(said.price && { price: said.price.value }) })),
   "a list of sizes, each { size: 4 x 8 ft, price: 62 }",
 );
 

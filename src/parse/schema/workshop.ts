@@ -55,13 +55,26 @@ const anything = (name: string): boolean => name.length > 0;
 /** The whole file. */
 export const workshop = settings("a workshop", {
   workshop: need(version, "The version of the language."),
-  units: may(word(["inch", "mm"], { in: "inch", inches: "inch", metric: "mm" }), "The units of bare numbers: inches if nothing is said."),
+  units: may(
+    word(["inch", "mm"], { in: "inch", inches: "inch", metric: "mm" }),
+    "The units of bare numbers: inches if nothing is said.",
+  ),
   kerf: may(formula, "What the saw takes away; it counts before the plan's."),
-  "squaring cut": may(formula, "What comes off one long and one short edge of a sheet first: 1/8 in or 3 mm if nothing is said.", "squaring"),
+  "squaring cut": may(
+    formula,
+    "What comes off one long and one short edge of a sheet first: 1/8 in or 3 mm if nothing is said.",
+    "squaring",
+  ),
   "fits the car": may(sheetSize, "The largest piece that you can bring home: 4 x 6 ft."),
   paper: may(word(["letter", "a4"]), "What your printer holds."),
-  "wood on hand": may(list(wood, "a list of pieces, each beginning with a dash"), "Sheets, boards and offcuts that are used before anything is bought."),
-  "supplies on hand": may(named(plainNumber, "thing", anything), "Screws, fasteners, glue and banding that there are, by the names that plans print, in pieces, bottles, feet or metres."),
+  "wood on hand": may(
+    list(wood, "a list of pieces, each beginning with a dash"),
+    "Sheets, boards and offcuts that are used before anything is bought.",
+  ),
+  "supplies on hand": may(
+    named(plainNumber, "thing", anything),
+    "Screws, fasteners, glue and banding that there are, by the names that plans print, in pieces, bottles, feet or metres.",
+  ),
   prices: may(named(price, "thing", anything), "What things cost, by what they are sold as."),
   "tools owned": may(toolsOwned, "The bits that there are, besides those that the plan knows of.", "tools"),
   "longest clamp": may(formula, "How far the longest clamp opens."),

@@ -1,6 +1,7 @@
 /** Measures in a file that has no sizes to name: worked out at once, in the file's own units. */
-import { wrongValue } from "../../findings/rules/wrong-value.ts";
+
 import type { Finding } from "../../findings/finding.ts";
+import { wrongValue } from "../../findings/rules/wrong-value.ts";
 import { inches, type Length, millimetres } from "../../units/length.ts";
 import { multiply, sign } from "../../units/rational.ts";
 import type { Formula, Units } from "../draft.ts";

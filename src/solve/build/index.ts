@@ -6,7 +6,6 @@ import { roundTo } from "../../units/round.ts";
 import { tellLength } from "../../units/tell-length.ts";
 import type { Build, BuiltPart, CutLine } from "../build.ts";
 import type { Design, Part, Stock } from "../design.ts";
-import { bandingPurchases } from "./banding/strips.ts";
 import { check } from "./checks/index.ts";
 import { bareSize, blanksOf } from "./cut-list/blanks.ts";
 import { cutList } from "./cut-list/cut-list.ts";
@@ -15,7 +14,6 @@ import { massOf } from "./cut-list/weight.ts";
 import { layOut } from "./cutting/lay-out.ts";
 import { motionsOf } from "./motions/motions.ts";
 import { orderOfWork } from "./order/index.ts";
-import { hardwarePurchases } from "./purchases/hardware.ts";
 import { purchases } from "./purchases/index.ts";
 import { stepsOf } from "./steps/index.ts";
 
@@ -81,11 +79,10 @@ export function build(design: Design): Outcome<Build> {
     motions,
     layouts: cut.layouts,
     layoutProof: cut.proof,
-    purchases: [
-      ...purchases(design.stock, cut.layouts, plan.fasteners, design.joints, design.units, design.parts),
-      ...hardwarePurchases(plan.hardware),
-      ...bandingPurchases(design.parts, lines, design.units),
-    ],
+    purchases: purchases({
+      ...{ design, layouts: cut.layouts, blanks, cutList: lines, print },
+      ...{ fasteners: plan.fasteners, hardware: plan.hardware },
+    }),
     steps,
     tools,
     checks: checked.checks,

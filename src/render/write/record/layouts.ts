@@ -54,4 +54,6 @@ export const purchaseRecord = (purchase: Purchase): Json => ({
   price: purchase.price,
   onHand: purchase.onHand,
   waste: purchase.waste,
+  content: purchase.content ? { ...purchase.content } : null,
+  note: purchase.note ?? "",
 });

@@ -92,7 +92,8 @@ export function resolveStock(draft: StockDraft, evaluate: Evaluate, units: Units
   );
 }
 
-const area = ({ width, length }: { readonly width: Length; readonly length: Length }): Length => multiply(width, length);
+const area = ({ width, length }: { readonly width: Length; readonly length: Length }): Length =>
+  multiply(width, length);
 
 /** What lies in the workshop: where it does not say how wide, as wide as it is sold. */
 const onHandOf = ({ onHand }: StockDraft, width: Length): Pick<Stock, "onHand"> =>

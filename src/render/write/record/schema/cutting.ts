@@ -42,6 +42,14 @@ export const purchase: Schema = fields({
   quantity: size,
   unit: text,
   price: orNull(size),
-  onHand: size,
+  onHand: about(
+    "Used up of what there is in the workshop, in pieces; of what is in a box or roll, in what that counts.",
+    size,
+  ),
   waste: size,
+  content: about(
+    "What is in one box or roll; null where it is sold singly.",
+    orNull(fields({ count: size, of: text })),
+  ),
+  note: text,
 });

@@ -1,0 +1,61 @@
+/** From what is used to what is bought: in whole boxes, less what lies in the workshop, at its price. */
+
+import type { Purchase } from "../../build.ts";
+import { tradeName } from "../../design/workshop.ts";
+import type { Workshop } from "../../design.ts";
+
+/** How a thing is sold: the sizes of its box, smallest first; empty: singly. `of` is what is counted in a box. */
+export interface Sold {
+  readonly unit: string;
+  readonly boxes: readonly number[];
+  readonly of: string;
+}
+
+export interface Need {
+  readonly section: Purchase["section"];
+  readonly item: string;
+  /** In what `sold.of` says, or in `sold.unit` where it is sold singly. */
+  readonly used: number;
+  /** Wanted besides: what is dropped, split or bent. */
+  readonly spare: number;
+  readonly sold: Sold;
+  readonly price: number | null;
+  readonly notes?: readonly string[];
+}
+
+export const SINGLY: Sold = { unit: "piece", boxes: [], of: "piece" };
+
+const HAIR = 1e-9;
+
+/** The one place where quantities are rounded up. */
+export function bought(need: Need, workshop: Workshop | undefined): Purchase {
+  const { section, item, used, spare, sold } = need;
+  const name = tradeName(item);
+  const wanted = used + spare;
+  const onHand = Math.min(workshop?.supplies.get(name) ?? 0, Math.ceil(wanted - HAIR));
+  const lacking = Math.max(0, wanted - onHand);
+  // Spare ones are no reason to go shopping when there are enough.
+  const missing = onHand >= used ? 0 : lacking;
+  const box = sold.boxes.find((count) => count >= missing - HAIR) ?? sold.boxes.at(-1) ?? 1;
+  const quantity = Math.ceil(missing / box - HAIR);
+  const each = workshop?.prices.get(name) ?? need.price;
+  const boxed = sold.boxes.length > 0;
+  const usedWords = `${amount(used)} ${used === 1 ? "is" : "are"} used`;
+  const notes = [...(boxed && sold.of === "piece" ? [usedWords] : []), ...(need.notes ?? [])];
+  return {
+    section,
+    item,
+    quantity: boxed ? quantity : Math.ceil(missing - HAIR),
+    unit: sold.unit,
+    price: each === null ? null : inCents(each * (boxed ? quantity : Math.ceil(missing - HAIR))),
+    onHand,
+    waste: 0,
+    ...(boxed && { content: { count: box, of: sold.of } }),
+    ...(notes.length > 0 && { note: notes.join("; ") }),
+  };
+}
+
+const amount = (value: number): string => String(Math.round(value * 10) / 10);
+
+/** To a hundredth. */
+export const inCents = (price: number): number => Math.round(100 * price) / 100;
