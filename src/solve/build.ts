@@ -99,6 +99,10 @@ export interface Layout {
   readonly stock: string;
   readonly kind: "sheet" | "board";
   readonly source: "buy" | "on hand";
+  /** The maker's name for a piece on hand. */
+  readonly piece?: string;
+  /** Cents; absent where no price is known, or nothing is bought. */
+  readonly price?: number;
   readonly thickness: Length;
   readonly width: Length;
   readonly length: Length;
@@ -135,9 +139,13 @@ export interface Cut {
 
 export interface LayoutProof {
   readonly stocks: readonly string[];
+  /** Boards or sheets that are bought, and the fewest that can do. */
   readonly count: number;
   readonly countBound: number;
-  /** True only when the bound is reached. */
+  /** Cents for what is bought, and a sum below which no purchase can come; absent where prices are not known. */
+  readonly cost?: number;
+  readonly costBound?: number;
+  /** True only when the bound is reached: that of the cost where there is one, else that of the count. */
   readonly optimal: boolean;
   readonly method: string;
   readonly assumes: string;
