@@ -169,6 +169,8 @@ export interface Purchase {
   price: number | null;
   onHand: number;
   waste: number;
+  /** What is in one box or roll. */
+  content?: { count: number; of: string } | null;
 }
 export type Leg = { along: V3; distance: number | null } | { about: [V3, V3]; degrees: number };
 export type Action =

@@ -16,6 +16,7 @@ import { motionsOf } from "./motions/motions.ts";
 import { orderOfWork } from "./order/index.ts";
 import { purchases } from "./purchases/index.ts";
 import { stepsOf } from "./steps/index.ts";
+import { supplyOf } from "./supply.ts";
 
 /** Design to Build: the order of work, then the cut list, what to buy and how to cut it, the steps, and the checks. */
 export function build(design: Design): Outcome<Build> {
@@ -29,7 +30,7 @@ export function build(design: Design): Outcome<Build> {
   const mass = (part: Part): number => massOf(part, stocks.get(part.stock));
   const lines = withMakingNotes(plainLines, { design, blanks, mass, print });
   const spans = new Map(design.parts.map((part) => [part.id, part.at]));
-  const cut = layOut(design.stock, blanks, design.kerf, { units: design.units, spans });
+  const cut = layOut(design.stock, blanks, design.kerf, { units: design.units, spans, ...supplyOf(design) });
   const byId = new Map(design.parts.map((part) => [part.id, part]));
   const lineOf = new Map(lines.flatMap((line) => line.parts.map((id) => [id, line] as const)));
   const {

@@ -26,18 +26,19 @@ export interface Need {
 export const SINGLY: Sold = { unit: "piece", boxes: [], of: "piece" };
 
 const HAIR = 1e-9;
+const wholeUp = (value: number): number => (value <= HAIR ? 0 : Math.ceil(value - HAIR));
 
 /** The one place where quantities are rounded up. */
 export function bought(need: Need, workshop: Workshop | undefined): Purchase {
   const { section, item, used, spare, sold } = need;
   const name = tradeName(item);
   const wanted = used + spare;
-  const onHand = Math.min(workshop?.supplies.get(name) ?? 0, Math.ceil(wanted - HAIR));
+  const onHand = Math.min(workshop?.supplies.get(name) ?? 0, wholeUp(wanted));
   const lacking = Math.max(0, wanted - onHand);
   // Spare ones are no reason to go shopping when there are enough.
   const missing = onHand >= used ? 0 : lacking;
   const box = sold.boxes.find((count) => count >= missing - HAIR) ?? sold.boxes.at(-1) ?? 1;
-  const quantity = Math.ceil(missing / box - HAIR);
+  const quantity = wholeUp(missing / box);
   const each = workshop?.prices.get(name) ?? need.price;
   const boxed = sold.boxes.length > 0;
   const usedWords = `${amount(used)} ${used === 1 ? "is" : "are"} used`;
@@ -45,9 +46,9 @@ export function bought(need: Need, workshop: Workshop | undefined): Purchase {
   return {
     section,
     item,
-    quantity: boxed ? quantity : Math.ceil(missing - HAIR),
+    quantity,
     unit: sold.unit,
-    price: each === null ? null : inCents(each * (boxed ? quantity : Math.ceil(missing - HAIR))),
+    price: each === null ? null : inCents(each * quantity),
     onHand,
     waste: 0,
     ...(boxed && { content: { count: box, of: sold.of } }),

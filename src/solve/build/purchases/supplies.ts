@@ -47,7 +47,7 @@ export function glueNeeds({ parts, joints, units }: Glued, fasteners: readonly F
     {
       section: "supplies",
       item: "wood glue",
-      used: Math.ceil(amount / size),
+      used: Math.max(1, Math.ceil(amount / size)),
       spare: 0,
       sold: bottle,
       price: null,

@@ -7,6 +7,8 @@ export const layout: Schema = fields({
   stock: text,
   kind: oneOf("sheet", "board"),
   source: oneOf("buy", "on hand"),
+  piece: about("The name of a piece on hand; null where it is bought.", orNull(text)),
+  price: about("Of this sheet or board; null where it is not known.", orNull(size)),
   thickness: size,
   width: size,
   length: about("The grain runs along it.", size),
