@@ -8,8 +8,13 @@ export const tradeName = (text: string): string =>
   text
     .normalize("NFC")
     .toLowerCase()
+    .replaceAll("⁄", "/")
     .replace(/(?<=\d)[\s-]*(?:×|x|by)[\s-]*(?=\d)/gu, "x")
     .replace(/[\s_-]+/gu, "");
+
+/** What a workshop has under the name of an item: the whole name as plans print it, or as far as its first comma. */
+export const underName = <T>(table: ReadonlyMap<string, T>, item: string): T | undefined =>
+  table.get(tradeName(item)) ?? table.get(tradeName(item.split(",")[0] ?? item));
 
 /** The plan with what the workshop says. The workshop's kerf and prices count before the plan's, since they are nearer to the bench. */
 export function inWorkshop(draft: Draft, workshop: WorkshopDraft | undefined): Draft {

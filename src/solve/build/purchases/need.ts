@@ -1,7 +1,7 @@
 /** From what is used to what is bought: in whole boxes, less what lies in the workshop, at its price. */
 
 import type { Purchase } from "../../build.ts";
-import { tradeName } from "../../design/workshop.ts";
+import { underName } from "../../design/workshop.ts";
 import type { Workshop } from "../../design.ts";
 
 /** How a thing is sold: the sizes of its box, smallest first; empty: singly. `of` is what is counted in a box. */
@@ -31,15 +31,14 @@ const wholeUp = (value: number): number => (value <= HAIR ? 0 : Math.ceil(value 
 /** The one place where quantities are rounded up. */
 export function bought(need: Need, workshop: Workshop | undefined): Purchase {
   const { section, item, used, spare, sold } = need;
-  const name = tradeName(item);
   const wanted = used + spare;
-  const onHand = Math.min(workshop?.supplies.get(name) ?? 0, wholeUp(wanted));
+  const onHand = Math.min((workshop && underName(workshop.supplies, item)) ?? 0, wholeUp(wanted));
   const lacking = Math.max(0, wanted - onHand);
   // Spare ones are no reason to go shopping when there are enough.
   const missing = onHand >= used ? 0 : lacking;
   const box = sold.boxes.find((count) => count >= missing - HAIR) ?? sold.boxes.at(-1) ?? 1;
   const quantity = wholeUp(missing / box);
-  const each = workshop?.prices.get(name) ?? need.price;
+  const each = (workshop && underName(workshop.prices, item)) ?? need.price;
   const boxed = sold.boxes.length > 0;
   const usedWords = `${amount(used)} ${used === 1 ? "is" : "are"} used`;
   const notes = [...(boxed && sold.of === "piece" ? [usedWords] : []), ...(need.notes ?? [])];

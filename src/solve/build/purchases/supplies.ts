@@ -65,12 +65,10 @@ const SHEET_LASTS = 1.5;
 export function sandpaperNeeds(parts: readonly Part[]): readonly Need[] {
   const area = sumOf(parts.map(surface));
   const used = Math.ceil(area / SHEET_LASTS);
-  return parts.length === 0
-    ? []
-    : ["120", "180"].map((grit) => ({
-        ...({ section: "supplies", item: `sandpaper, ${grit} grit`, used, spare: 0, price: null } as const),
-        sold: { unit: "sheet", boxes: [], of: "sheet" },
-      }));
+  if (parts.length === 0) return [];
+  const sold = { unit: "sheet", boxes: [], of: "sheet" };
+  const item = "sandpaper, 120 and 180 grit";
+  return [{ section: "supplies", item, used: 2 * used, spare: 0, sold, price: null, notes: ["half of each"] }];
 }
 
 /** m² over all six sides of a part. */
