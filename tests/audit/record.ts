@@ -142,6 +142,8 @@ export interface Layout {
   stock: string;
   kind: string;
   source: string;
+  /** Of this sheet or board. */
+  price?: number | null;
   thickness: number;
   width: number;
   length: number;

@@ -105,12 +105,15 @@ function home(build: Build, layout: Layout, say: (length: Length) => string): re
   if (first === null) return [`Some pieces are larger than ${most}, which is what can be brought home`];
   return first === 0
     ? []
-    : [`To bring it home in pieces of ${most}: have it squared and the first ${first} cuts made at the shop`];
+    : [
+        `To bring it home in pieces of ${most} at most: have it squared and ${first === 1 ? "cut 1" : `cuts 1 to ${first}`} made at the shop`,
+      ];
 }
 
 function shoppingText(purchases: readonly Purchase[], { width, palette }: Look): string {
   const rows = purchases.map((each) => {
     const price = each.price === null ? "" : `  ${each.price.toFixed(2)}`;
+    if (each.quantity === 0) return `nothing, ${each.onHand} on hand: ${each.item}`;
     const hand = each.onHand > 0 ? ` (and ${each.onHand} on hand)` : "";
     const unit = unitOf(each);
     return `${each.quantity} ${/^\d/.test(unit) ? "× " : ""}${unit}${hand}: ${each.item}${price}`;

@@ -79,7 +79,7 @@ export function whatToBuy({ build, frame }: Plan): Section | null {
   const row = (p: Purchase): Rich[] => [
     "",
     p.quantity === 0 ? "–" : number(p.quantity),
-    unitOf(p),
+    p.quantity === 0 ? "" : unitOf(p),
     what(p),
     ...(onHand ? [p.onHand > 0 ? number(p.onHand) : ""] : []),
     ...(priced ? [p.price === null ? "" : p.price.toFixed(2)] : []),

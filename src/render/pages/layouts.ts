@@ -2,7 +2,7 @@
 import { cutsBeforeHome, overSize, type SawnAlike, sawnAlike, yieldOf } from "../../solve/build/layout-facts.ts";
 import type { Layout } from "../../solve/build.ts";
 import type { Stock } from "../../solve/design.ts";
-import { type Length, ZERO } from "../../units/index.ts";
+import { ZERO } from "../../units/index.ts";
 import { listed } from "../drawing/words.ts";
 import { TYPE } from "../style.ts";
 import { type Atom, baseline, block } from "../typeset/atom.ts";

@@ -32,10 +32,10 @@ const wholeUp = (value: number): number => (value <= HAIR ? 0 : Math.ceil(value 
 export function bought(need: Need, workshop: Workshop | undefined): Purchase {
   const { section, item, used, spare, sold } = need;
   const wanted = used + spare;
-  const onHand = Math.min((workshop && underName(workshop.supplies, item)) ?? 0, wholeUp(wanted));
-  const lacking = Math.max(0, wanted - onHand);
+  const there = (workshop && underName(workshop.supplies, item)) ?? 0;
   // Spare ones are no reason to go shopping when there are enough.
-  const missing = onHand >= used ? 0 : lacking;
+  const onHand = Math.min(there, wholeUp(used));
+  const missing = there >= used ? 0 : wanted - onHand;
   const box = sold.boxes.find((count) => count >= missing - HAIR) ?? sold.boxes.at(-1) ?? 1;
   const quantity = wholeUp(missing / box);
   const each = (workshop && underName(workshop.prices, item)) ?? need.price;
