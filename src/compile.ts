@@ -1,10 +1,9 @@
 /** The whole compiler: text to Draft to Design to Build to Document to bytes. Pure. */
 import { andThen, failed, hasErrors, type Outcome, outcome } from "./findings/outcome.ts";
-import type { Draft } from "./parse/draft.ts";
+import type { Draft, WorkshopDraft } from "./parse/draft.ts";
 import { printTree } from "./parse/expand/print.ts";
 import { draftOf, includes, openTree, type ParseOptions, readTree, type Source, type Tree } from "./parse/index.ts";
 import { readWorkshop } from "./parse/workshop/index.ts";
-import type { WorkshopDraft } from "./parse/workshop/model.ts";
 import type { Document, Font, Paper } from "./render/document.ts";
 import { build } from "./solve/build/index.ts";
 import type { Build } from "./solve/build.ts";

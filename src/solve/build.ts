@@ -5,6 +5,7 @@
 import type { Finding } from "../findings/finding.ts";
 import type { Length } from "../units/length.ts";
 import type { BuiltMotion } from "./build/model/motion.ts";
+import type { Purchase } from "./build/model/purchase.ts";
 import type { ChangingSizes, Slope } from "./build/model/thickness.ts";
 import type { Design, Direction, Face, Fastener, Hardware, Hole, Joint, Part, Stock } from "./design.ts";
 
@@ -151,23 +152,6 @@ export interface LayoutProof {
   readonly assumes: string;
 }
 
-export interface Purchase {
-  readonly section: "sheets" | "lumber" | "hardware" | "fasteners" | "supplies";
-  readonly item: string;
-  readonly quantity: number;
-  readonly unit: string;
-  /** Of the whole line. */
-  readonly price: number | null;
-  /** Used up of what there is in the workshop, in what is counted: pieces, not boxes. */
-  readonly onHand: number;
-  /** Share of what is bought that does not end in parts, 0 to 1. */
-  readonly waste: number;
-  /** What is in one box or roll; absent: sold singly. */
-  readonly content?: { readonly count: number; readonly of: string };
-  /** What the reader should know when buying it; no sentence, without a full stop. */
-  readonly note?: string;
-}
-
 export type StepKind = "buy" | "mill" | "make" | "glue-up" | "drill" | "join" | "fit" | "take-off" | "finish" | "check";
 
 export interface Step {
@@ -255,4 +239,4 @@ export interface Check {
   readonly holdsFrom?: number;
 }
 
-export type { BuiltMotion, ChangingSizes, Design, Fastener, Hole, Joint, Part, Stock };
+export type { BuiltMotion, ChangingSizes, Design, Fastener, Hole, Joint, Part, Purchase, Stock };

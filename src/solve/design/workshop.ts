@@ -1,6 +1,5 @@
 /** A plan in a workshop: its kerf, what it has, what things cost there. */
-import type { Draft, StockDraft, ToolsDraft } from "../../parse/draft.ts";
-import type { WorkshopDraft } from "../../parse/workshop/model.ts";
+import type { Draft, StockDraft, ToolsDraft, WorkshopDraft } from "../../parse/draft.ts";
 import type { Design } from "../design.ts";
 
 /** One name for a thing however it is written: case, blanks, hyphens and the sign of multiplication do not matter. */

@@ -19,8 +19,9 @@ const BOTTLES = {
   mm: { unit: "ml", ml: 1, sizes: [250, 500, 1000] },
 };
 
-const SQUARE_METRE = (1000 * UNITS_PER_MM) ** 2;
-const metres = (length: Part["width"]): number => toNumber(length) / (1000 * UNITS_PER_MM);
+const METRE = 1000 * UNITS_PER_MM;
+const SQUARE_METRE = METRE * METRE;
+const metres = (length: Part["width"]): number => toNumber(length) / METRE;
 
 /** m² between the boards and layers of a part. */
 function gluedInside(part: Part): number {
