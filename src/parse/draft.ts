@@ -70,6 +70,7 @@ export interface Draft {
   /** What each part that lies flat carries, unless it says so itself. */
   readonly carries?: Located<LoadDraft>;
   readonly usedFor?: SeatsDraft;
+  readonly finish?: readonly FinishDraft[];
   readonly tools?: ToolsDraft;
   readonly allow?: readonly AllowDraft[];
   /** Absent: nothing was said, and only what is glued up is left over its size. */
@@ -181,6 +182,16 @@ export interface SheetSold extends SheetDraft {
 export interface LengthSold {
   readonly long: Formula;
   readonly price?: number;
+}
+
+export interface FinishDraft {
+  readonly at: Span;
+  /** A part or group; null: everything else. */
+  readonly of: Reference | null;
+  readonly with: string;
+  readonly coats: number;
+  /** m² that a litre covers in one coat. */
+  readonly covers?: number;
 }
 
 /** What there is in a workshop and what things cost there: `workshop.yaml`. */

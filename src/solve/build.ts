@@ -5,7 +5,7 @@
 import type { Finding } from "../findings/finding.ts";
 import type { Length } from "../units/length.ts";
 import type { BuiltMotion } from "./build/model/motion.ts";
-import type { Purchase } from "./build/model/purchase.ts";
+import type { Finishing, Purchase } from "./build/model/purchase.ts";
 import type { ChangingSizes, Slope } from "./build/model/thickness.ts";
 import type { Design, Direction, Face, Fastener, Hardware, Hole, Joint, Part, Stock } from "./design.ts";
 
@@ -27,6 +27,8 @@ export interface Build {
   readonly layouts: readonly Layout[];
   readonly layoutProof: readonly LayoutProof[];
   readonly purchases: readonly Purchase[];
+  /** Absent where the plan says nothing of finish. */
+  readonly finishing?: readonly Finishing[];
   readonly steps: readonly Step[];
   readonly tools: readonly { readonly tool: string; readonly why: string }[];
   readonly checks: readonly Check[];
@@ -239,4 +241,4 @@ export interface Check {
   readonly holdsFrom?: number;
 }
 
-export type { BuiltMotion, ChangingSizes, Design, Fastener, Hole, Joint, Part, Purchase, Stock };
+export type { BuiltMotion, ChangingSizes, Design, Fastener, Finishing, Hole, Joint, Part, Purchase, Stock };

@@ -51,8 +51,21 @@ export interface Design {
   readonly accepted?: readonly Accepted[];
   /** What solid wood is left over its size when it is sawn; null where the plan says nothing of it. */
   readonly rough?: Rough | null;
+  /** Absent: nothing is said of it. */
+  readonly finishes?: readonly Finish[];
   /** The workshop in which the plan is made; absent: nothing is known of it. What it has of each stock stands with the stock. */
   readonly workshop?: Workshop;
+}
+
+/** What some parts are finished with. */
+export interface Finish {
+  /** As the plan calls it: "top", "everything else". */
+  readonly surface: string;
+  readonly parts: readonly string[];
+  readonly product: string;
+  readonly coats: number;
+  /** m² that a litre covers in one coat; absent: what such products usually do. */
+  readonly covers?: number;
 }
 
 /** What there is in a workshop and what things cost there. */

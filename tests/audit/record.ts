@@ -142,6 +142,7 @@ export interface Layout {
   stock: string;
   kind: string;
   source: string;
+  piece?: string | null;
   /** Of this sheet or board. */
   price?: number | null;
   thickness: number;
@@ -173,6 +174,7 @@ export interface Purchase {
   waste: number;
   /** What is in one box or roll. */
   content?: { count: number; of: string } | null;
+  note?: string;
 }
 export type Leg = { along: V3; distance: number | null } | { about: [V3, V3]; degrees: number };
 export type Action =

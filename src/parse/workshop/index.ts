@@ -1,12 +1,11 @@
 /** `workshop.yaml`: bytes to what there is in the workshop. */
 import type { Finding } from "../../findings/finding.ts";
 import { failed, hasErrors, type Outcome } from "../../findings/outcome.ts";
-import type { Formula, LengthSold, SheetSold, Units } from "../draft.ts";
+import type { Formula, LengthSold, PriceDraft, SheetSold, Units, WoodOnHand, WorkshopDraft } from "../draft.ts";
 import { readFile, type Source } from "../index.ts";
 import { byPlace } from "../order.ts";
 import { workshop } from "../schema/workshop.ts";
 import { measureIn } from "./measures.ts";
-import type { PriceDraft, WoodOnHand, WorkshopDraft } from "./model.ts";
 
 type Said = NonNullable<ReturnType<typeof workshop.read>>["said"];
 

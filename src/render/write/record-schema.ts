@@ -61,7 +61,7 @@ export const recordSchema: Schema = {
     steps: list(step),
     timeline: fields({ bench: size, elapsed: size, lowerBound: size }),
     tools: list(fields({ tool: text, why: text, instead: text })),
-    finishing: list(fields({ surface: text, area: size, coats: count, product: text })),
+    finishing: list(fields({ surface: text, area: about("mm².", size), coats: count, product: text })),
     checks: list(
       fields({
         rule: text,

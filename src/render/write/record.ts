@@ -67,7 +67,10 @@ export function writeRecord(build: Build, meta: RecordMeta): string {
     steps: build.steps.map(stepRecord),
     timeline: { bench: build.steps.reduce((so, step) => so + step.bench, 0), elapsed: 0, lowerBound: 0 },
     tools: build.tools.map(({ tool, why }) => ({ tool, why, instead: "" })),
-    finishing: [],
+    finishing: (build.finishing ?? []).map(({ surface, area, coats, product }) => ({
+      ...{ surface, coats, product },
+      area: Math.round(area * 1e6),
+    })),
     checks: build.checks.map(checkRecord),
     findings: build.findings.map(findingRecord),
     pages: (meta.pages ?? []).map(({ number, kind, of }) => ({ number, kind, of })),

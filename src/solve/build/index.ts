@@ -14,6 +14,7 @@ import { massOf } from "./cut-list/weight.ts";
 import { layOut } from "./cutting/lay-out.ts";
 import { motionsOf } from "./motions/motions.ts";
 import { orderOfWork } from "./order/index.ts";
+import { finishingOf } from "./purchases/finish.ts";
 import { purchases } from "./purchases/index.ts";
 import { stepsOf } from "./steps/index.ts";
 import { supplyOf } from "./supply.ts";
@@ -64,6 +65,7 @@ export function build(design: Design): Outcome<Build> {
   });
   const findings = [...order.findings, ...cut.findings, ...ofSteps, ...checked.findings];
   if (hasErrors(findings)) return { findings };
+  const finishing = finishingOf(design);
   const value: Build = {
     design,
     parts: lines.flatMap((line) => line.parts.map((id) => builtPart(byId.get(id) as Part, line, mass, after))),
@@ -80,8 +82,9 @@ export function build(design: Design): Outcome<Build> {
     motions,
     layouts: cut.layouts,
     layoutProof: cut.proof,
+    ...(design.finishes && { finishing }),
     purchases: purchases({
-      ...{ design, layouts: cut.layouts, blanks, cutList: lines, print },
+      ...{ design, layouts: cut.layouts, blanks, cutList: lines, finishing, print },
       ...{ fasteners: plan.fasteners, hardware: plan.hardware },
     }),
     steps,

@@ -35,6 +35,7 @@ import { evaluateLength, evaluateNumber } from "./sizes/evaluate.ts";
 import { createNames } from "./sizes/names.ts";
 import { extent, triple } from "./space.ts";
 import { resolveStock } from "./stock/resolve.ts";
+import { finishesOf } from "./use/finish.ts";
 import { useOf } from "./use/use-of.ts";
 import { workshopOf } from "./workshop.ts";
 
@@ -197,6 +198,11 @@ function solve(draft: Draft): Outcome<Design> {
     groups: expansion.groups,
     ...useOf(draft, { directory, measure, report }),
     rough: roughOf(draft.rough, making),
+    ...finishesOf(
+      draft,
+      directory,
+      finished.map(({ id }) => id),
+    ),
     ...workshopOf(draft),
   };
   if (!hasErrors(findings)) findings.push(...judge(result, outside, draft, print));

@@ -1,4 +1,11 @@
-/** A line of the shopping list. Types only. */
+/** What is bought, and finish with its areas. Types only. */
+import type { Finish } from "../../design.ts";
+
+/** `area` in m²: what of its parts is not against another part. */
+export interface Finishing extends Finish {
+  readonly area: number;
+}
+
 export interface Purchase {
   readonly section: "sheets" | "lumber" | "hardware" | "fasteners" | "supplies";
   readonly item: string;

@@ -1,8 +1,9 @@
 import type { Length } from "../../../units/length.ts";
-import type { Blank, CutLine, Layout, Purchase } from "../../build.ts";
+import type { Blank, CutLine, Finishing, Layout, Purchase } from "../../build.ts";
 import type { Design, Fastener, Hardware, Part } from "../../design.ts";
 import { bandingNeeds } from "../banding/strips.ts";
 import { fastenerNeeds } from "./fasteners.ts";
+import { finishNeeds } from "./finish.ts";
 import { hardwareNeeds } from "./hardware.ts";
 import { bought } from "./need.ts";
 import { slabNotes } from "./slabs.ts";
@@ -16,6 +17,7 @@ export interface Shopping {
   readonly cutList: readonly CutLine[];
   readonly fasteners: readonly Fastener[];
   readonly hardware: readonly Hardware[];
+  readonly finishing?: readonly Finishing[];
   readonly print: (length: Length) => string;
 }
 
@@ -30,6 +32,7 @@ export function purchases({
   cutList,
   fasteners,
   hardware,
+  finishing = [],
   print,
 }: Shopping): readonly Purchase[] {
   const { stock, parts, units, workshop } = design;
@@ -45,6 +48,7 @@ export function purchases({
     ...glueNeeds(design, fasteners),
     ...bandingNeeds(parts, cutList, units),
     ...sandpaperNeeds(parts),
+    ...finishNeeds(finishing, units),
   ];
   return [
     ...wood.filter(({ section }) => section === "sheets"),

@@ -20,7 +20,8 @@ const BOTTLES = {
 };
 
 const METRE = 1000 * UNITS_PER_MM;
-const SQUARE_METRE = METRE * METRE;
+/** In squares of the unit of length. */
+export const SQUARE_METRE = METRE * METRE;
 const metres = (length: Part["width"]): number => toNumber(length) / METRE;
 
 /** m² between the boards and layers of a part. */
