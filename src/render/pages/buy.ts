@@ -64,7 +64,6 @@ const USED_UP =
 export function whatToBuy({ build, frame }: Plan): Section | null {
   if (build.purchases.length === 0) return null;
   const { width } = frame;
-  const { workshop } = build.design;
   const total = totalOf(build.purchases);
   const onHand = build.purchases.some((p) => p.onHand > 0);
   const priced = build.purchases.some((p) => p.price !== null);
@@ -95,7 +94,7 @@ export function whatToBuy({ build, frame }: Plan): Section | null {
     start: "fits",
     atoms: [
       ...sectionHeading("buy", "What to buy", width),
-      ...(workshop ? body(USED_UP, width, { keep: true }) : []),
+      ...(onHand ? body(USED_UP, width, { keep: true }) : []),
       ...table({ columns, rows, width, above: 4 }),
       ...(total === null ? [] : paragraph(`${total}.`, TYPE.strong, width, { above: 8 })),
     ],
