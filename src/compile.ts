@@ -9,6 +9,7 @@ import { build } from "./solve/build/index.ts";
 import type { Build } from "./solve/build.ts";
 import { type DesignOptions, design } from "./solve/design/index.ts";
 import { inWorkshop } from "./solve/design/workshop.ts";
+import { type Jumps, jumpsOf } from "./solve/jumps/index.ts";
 import { underEveryOption } from "./solve/options/index.ts";
 import { overThickness } from "./solve/thickness/index.ts";
 
@@ -38,19 +39,34 @@ export function solve(source: Source, options: SolveOptions): Outcome<Build> {
 }
 
 function solveTree(source: Source, options: SolveOptions, workshop: WorkshopDraft | undefined): Outcome<Build> {
-  const readDraft = (tree: Tree, choices: ParseOptions): Outcome<Draft> =>
-    andThen(draftOf(tree, choices), (draft) => outcome(inWorkshop(draft, workshop)));
   return andThen(readTree(source), (tree) => {
-    const asked = readDraft(tree, options);
+    const asked = draftIn(workshop, tree, options);
     const solveDraft = (draft: Draft): Outcome<Build> => andThen(design(draft, options), build);
     const solved = andThen(asked, (draft) => overThickness(draft, options, solveDraft(draft)));
     if (asked.value === undefined || asked.value.choices.length === 0) return solved;
     const findings = underEveryOption(asked.value, solved.findings, {
-      read: (choose) => readDraft(tree, { choose }),
+      read: (choose) => draftIn(workshop, tree, { choose }),
       solve: (draft) => solveDraft(draft).findings,
     });
     return hasErrors(findings) ? failed(findings) : { ...solved, findings };
   });
+}
+
+/** The plan under some options, as it is made in a workshop. */
+const draftIn = (workshop: WorkshopDraft | undefined, tree: Tree, options: ParseOptions): Outcome<Draft> =>
+  andThen(draftOf(tree, options), (draft) => outcome(inWorkshop(draft, workshop)));
+
+/** Where copies of a plan with other sizes or other stock take more, longer or other things. Solves the plan dozens of times for each range. */
+export function jumps(source: Source, options: SolveOptions): Outcome<readonly Jumps[]> {
+  const workshop = options.workshop && readWorkshop(options.workshop).value;
+  return andThen(readTree(source), (tree) =>
+    andThen(draftIn(workshop, tree, options), (draft) =>
+      andThen(andThen(design(draft, options), build), (drawn) => ({
+        value: jumpsOf(draft, options, drawn),
+        findings: [],
+      })),
+    ),
+  );
 }
 
 /** The plan with its choices made and its assemblies opened, as YAML. */

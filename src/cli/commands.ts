@@ -44,6 +44,10 @@ export function commands(world: World, ends: (command: Promise<Exit>) => Promise
     .addOption(thicknesses())
     .addOption(workshopFile())
     .addOption(noWorkshop())
+    .option(
+      "--jumps",
+      "also say where counts, lengths and purchases change over the ranges of sizes and stock (takes longer)",
+    )
     .addOption(format())
     .action(async (plan, _, command) =>
       ends((await import("./commands/check.ts")).check(plan, command.optsWithGlobals(), world)),

@@ -89,7 +89,9 @@ import { notMarkedExactly } from "./rules/not-marked-exactly.ts";
 import { notUtf8 } from "./rules/not-utf-8.ts";
 import { nothingLeftToFlatten } from "./rules/nothing-left-to-flatten.ts";
 import { nothingToAccept } from "./rules/nothing-to-accept.ts";
+import { nothingToHold } from "./rules/nothing-to-hold.ts";
 import { oneGoodFaceSeenFromBoth } from "./rules/one-good-face-seen-from-both.ts";
+import { openingNotHeld } from "./rules/opening-not-held.ts";
 import { outsideMissed } from "./rules/outside-missed.ts";
 import { outsideMissing } from "./rules/outside-missing.ts";
 import { parameterMissing } from "./rules/parameter-missing.ts";
@@ -117,6 +119,7 @@ import { seatsNotWhole } from "./rules/seats-not-whole.ts";
 import { settingUnknown } from "./rules/setting-unknown.ts";
 import { shapeLeavesNothing } from "./rules/shape-leaves-nothing.ts";
 import { shelfSags } from "./rules/shelf-sags.ts";
+import { shoulderStandsOpen } from "./rules/shoulder-stands-open.ts";
 import { sizeAndOutside } from "./rules/size-and-outside.ts";
 import { sizeOutOfRange } from "./rules/size-out-of-range.ts";
 import { slabNotFlattened } from "./rules/slab-not-flattened.ts";
@@ -250,7 +253,9 @@ export const catalogue: readonly Rule<never>[] = [
   notUtf8,
   nothingLeftToFlatten,
   nothingToAccept,
+  nothingToHold,
   oneGoodFaceSeenFromBoth,
+  openingNotHeld,
   outsideMissed,
   outsideMissing,
   parameterMissing,
@@ -278,6 +283,7 @@ export const catalogue: readonly Rule<never>[] = [
   settingUnknown,
   shapeLeavesNothing,
   shelfSags,
+  shoulderStandsOpen,
   sizeAndOutside,
   sizeOutOfRange,
   slabNotFlattened,

@@ -55,6 +55,8 @@ export interface Draft {
   readonly fits?: Located<Length>;
   readonly outside: { readonly width?: SizeDraft; readonly depth?: SizeDraft; readonly height?: SizeDraft };
   readonly sizes: ReadonlyMap<string, SizeDraft>;
+  /** What stays when a thickness changes: `outside` or a space; `inside` is that of the case that is not within another. Absent: the outside. */
+  readonly hold?: Reference;
   readonly stock: ReadonlyMap<string, StockDraft>;
   readonly choices: readonly ChoiceDraft[];
   /** The option chosen in each choice, in the order of `choices`. */
@@ -488,6 +490,8 @@ export type Method =
   | "bolts and cross dowels"
   | "lag screws"
   | "shelf pins"
+  /** It only stands there. */
+  | "loose"
   /** Nothing holds them together: one lies or runs on the other. */
   | "runs on"
   | "cup hinges"

@@ -43,6 +43,7 @@ export function toDraft({ at, said }: Read, { choices, chosen }: Omit<Opened, "t
       ...(outside.height && { height: outside.height.value }),
     },
     sizes,
+    ...(said.hold && { hold: said.hold.value }),
     stock: new Map(said.stock.value.map((stock) => [stock.name, stock])),
     choices,
     chosen,

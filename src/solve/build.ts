@@ -6,7 +6,7 @@ import type { Finding } from "../findings/finding.ts";
 import type { Length } from "../units/length.ts";
 import type { BuiltMotion } from "./build/model/motion.ts";
 import type { Finishing, Purchase } from "./build/model/purchase.ts";
-import type { ChangingSizes, Slope } from "./build/model/thickness.ts";
+import type { ChangingSizes, Reserved, Slope } from "./build/model/thickness.ts";
 import type { Design, Direction, Face, Fastener, Hardware, Hole, Joint, Part, Stock } from "./design.ts";
 
 export interface Build {
@@ -90,7 +90,9 @@ export interface Blank {
   readonly length: Length;
   /** Where the wood's grain runs on the blank; "free" where it does not matter. */
   readonly grain: "length" | "width" | "free";
-  readonly why: "as finished" | "glue-up" | "rough" | "cut later";
+  readonly why: "as finished" | "glue-up" | "rough" | "cut later" | "largest";
+  /** What it is larger by than the part as drawn, for stock of another thickness; absent: nothing. */
+  readonly reserved?: readonly Reserved[];
   /** Width of a board of a slab when its edges are jointed. */
   readonly jointed?: Length;
   /** Blanks of one name come from one sheet where that can be. */
@@ -171,6 +173,8 @@ export interface Step {
   /** Minutes of work, and waits. */
   readonly bench: number;
   readonly waits: readonly { readonly for: string; readonly minutes: number }[];
+  /** How many clamps are on at once, where the step says that; absent: one for each joint. */
+  readonly clamps?: number;
   readonly text: readonly string[];
   readonly cautions: readonly string[];
   readonly reminders: readonly string[];

@@ -11,6 +11,7 @@ export function* making(model: Model, replay: Replay): Violations {
     yield* banded(part, replay);
     yield* waits(model, part, replay);
   }
+  for (const blank of model.record.blanks) yield* reserves(model, blank);
   for (const blank of model.record.blanks.filter((b) => b.alsoParts.length > 0)) yield* inOneRow(model, blank);
   for (const line of model.record.cutList)
     if (line.parts.some((id) => model.parts.get(id)?.cut !== line.cut))
@@ -54,6 +55,11 @@ function* yields(model: Model, part: Part): Violations {
     if (small) yield fault(blank, "is smaller than the part");
     if ((blank.why === "cut later") !== (part.cut !== "list") && blank.why !== "glue-up")
       yield fault(blank, `is ${blank.why}, the part cut by ${part.cut}`);
+    if (blank.why === "largest" && !(blank.reserved.length > 0 && (wider > LEAST || longer > LEAST)))
+      yield fault(blank, "is no larger than the part");
+    for (const { size, largest } of blank.why === "glue-up" ? [] : blank.reserved)
+      if (blank[size] < largest - (part[size] - bare[size]) - LEAST)
+        yield fault(blank, `has no room for its largest ${size}`);
     if (blank.why === "cut later" && !(wider > LEAST || longer > LEAST))
       yield fault(blank, "leaves nothing to take off");
   }
@@ -62,6 +68,21 @@ function* yields(model: Model, part: Part): Violations {
   const first = glued[0];
   if (first && (glued.length < 2 || section < bare.width * part.thickness))
     yield fault(first, "and the others are too little for the part");
+}
+
+/** What is kept room for is what the slopes give at those thicknesses, but for what rounding to marks adds. */
+function* reserves({ record, parts }: Model, blank: Blank): Violations {
+  const drawn = new Map(record.parts.map(({ stock, thickness }) => [stock, thickness]));
+  const part = parts.get(blank.part);
+  if (part === undefined || blank.alsoParts.length > 0) return;
+  for (const { size, largest, at } of blank.reserved) {
+    const changes = Object.entries(at).map(
+      ([stock, thickness]) => (part.slope[stock]?.[size] ?? 0) * (thickness - (drawn.get(stock) ?? thickness)),
+    );
+    const wanted = changes.reduce((so, change) => so + change, part[size]);
+    if (largest < part[size] + LEAST || Math.abs(largest - wanted) > 2 * record.precision)
+      yield violation("blanks give the part", part.id, `keeps ${largest} for its ${size}, its slopes give ${wanted}`);
+  }
 }
 
 /** A strip is as long as its parts in a row with a kerf between each two, or more. */

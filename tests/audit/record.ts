@@ -57,6 +57,7 @@ export interface Blank {
   length: number;
   grain: "length" | "width" | "free";
   why: string;
+  reserved: { size: "width" | "length"; largest: number; at: Record<string, number> }[];
 }
 export interface CutLine {
   mark: string;

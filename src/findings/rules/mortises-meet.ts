@@ -1,11 +1,17 @@
 import { stepExample } from "../example.ts";
 import { rule } from "../finding.ts";
 
-export const mortisesMeet = rule<{ readonly part: string; readonly wood: string }>({
+export const mortisesMeet = rule<{
+  readonly part: string;
+  readonly wood: string;
+  /** What is missing. */
+  readonly short: string;
+}>({
   name: "mortises-meet",
   severity: "error",
   message: (a) => `two mortises in ${a.part} come within ${a.wood} of each other`,
-  help: () => "shorten the tenons, or move them apart (in from, thick)",
+  help: (a) =>
+    `shorten one of the tenons by ${a.short} (\`long\`), or move them apart (\`in from\`, \`thick\`); or make them so long that they meet, with \`ends: mitred\``,
   explain: `Mortises that meet cut each other's walls away, and the second tenon then has nothing to hold it. At least 1 mm of wood has to stay between them; 1/16 in is better.`,
   wrong: stepExample(
     [

@@ -8,6 +8,7 @@ import type { Node, TextNode } from "../yaml/nodes.ts";
 import { assembly, type Expanded, type Site } from "./assembly.ts";
 import { backIn, backPanel } from "./back-in.ts";
 import { divide, type Making, shelve } from "./divide.ts";
+import { frontEdges } from "./front-edges.ts";
 import { openings } from "./openings.ts";
 import { shelves } from "./shelves-in.ts";
 
@@ -41,6 +42,11 @@ const own = settings("a case", {
   "top rails": may(rails, "The two rails that hold the sides together at the top, where there is no panel."),
   "top and bottom": may(joinWords, "How top and bottom are joined to the sides, if otherwise than the rest."),
   join: may(joinWords, "How its panels, dividers and shelves are joined: dado if nothing is said."),
+  "front edges": may(
+    frontEdges,
+    "The band on the front edges of its panels, dividers and shelves: what it is, or settings that say more.",
+    "edge banding",
+  ),
   back: may(backIn, "The back: its stock, or settings that say more."),
   openings: may(openings, "How the inside is divided."),
   shelves: may(shelves, "Fixed shelves, where the inside is not divided."),
@@ -70,7 +76,8 @@ export const carcase = assembly({
     const { write } = site;
     const stock = said["made of"].value;
     const join: Settings = said.join?.value ?? { with: "dado" };
-    const making: Making = { site, entries: {}, joints: [], stock, join };
+    const edge: Settings = said["front edges"]?.value ?? {};
+    const making: Making = { site, entries: {}, joints: [], stock, join, edge };
     const { entries, joints } = making;
     entries.room = { kind: "space", ...site.placed("across"), ...site.placed("deep"), ...site.placed("up") };
     const full = said.sides?.value.said.run?.value !== "between top and bottom";
@@ -89,6 +96,7 @@ export const carcase = assembly({
       top: full || top === null || top === "rails" ? write`room.top` : write`top-panel.bottom`,
       front: write`room.front`,
       back: write`${backFace}`,
+      ...edge,
     });
     entries["left-side"] = side("left");
     entries["right-side"] = side("right");
@@ -101,6 +109,7 @@ export const carcase = assembly({
         : { left: write`room.left`, right: write`room.right` }),
       front: setBack ? write`room.front + ${setBack}` : write`room.front`,
       back: write`${backFace}`,
+      ...edge,
     });
     const both = ["left-side", "right-side"];
     const ends = said["top and bottom"]?.value;

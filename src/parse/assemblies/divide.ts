@@ -19,6 +19,8 @@ export interface Making {
   readonly joints: Settings[];
   readonly stock: Value;
   readonly join: Settings;
+  /** Settings of what is seen from the front: a band on the edge. */
+  readonly edge: Settings;
 }
 
 const SIDES = {
@@ -132,12 +134,13 @@ function place(
   if (kind === "panel")
     entries[name] = {
       "made of": made,
-      ...(called && { called }),
+      ...(called ? { called } : way === "down" && { called: "fixed shelf" }),
       ...attitude,
       ...cross,
       ...touching,
       front,
       back: write`${region}.back`,
+      ...making.edge,
     };
   else {
     const turned: Settings =
@@ -176,6 +179,9 @@ function fill(name: string, opening: Opening, bounds: Bounds, making: Making): v
   if (opening.shelves) shelve(name, opening.shelves, bounds, making);
 }
 
+/** More shelves than this, or as many as a formula says, are one row. */
+const MOST_NAMED = 20;
+
 /** Fixed shelves in a space. */
 export function shelve(space: string, said: Shelves, bounds: Bounds, making: Making, prefix = `${space}-`): void {
   const { site, entries, joints } = making;
@@ -189,6 +195,7 @@ export function shelve(space: string, said: Shelves, bounds: Bounds, making: Mak
     right: write`${space}.right`,
     front: said["set back"] ? write`${space}.front + ${said["set back"].value}` : write`${space}.front`,
     back: write`${space}.back`,
+    ...making.edge,
   };
   const names: string[] = [];
   for (const [i, height] of (said.at?.value ?? []).entries()) {
@@ -196,7 +203,18 @@ export function shelve(space: string, said: Shelves, bounds: Bounds, making: Mak
     entries[name] = { ...shelf, top: write`${space}.bottom + ${height}` };
     names.push(name);
   }
-  if (said.count !== undefined) {
+  const count = said.count && Number(said.count.value.text);
+  if (count !== undefined && Number.isInteger(count) && count > 0 && count <= MOST_NAMED) {
+    // Equal spaces, but each shelf on a mark of the tape as it is measured from the floor of the opening.
+    const first = `${prefix}shelf-1`;
+    const clear = write`(${space}.up - ${count} * ${first}.up) / ${count + 1}`.text;
+    for (let i = 1; i <= count; i += 1) {
+      const name = `${prefix}shelf-${i}`;
+      const up = write`round(${i} * (${clear}) + ${i - 1} * ${first}.up, ${site.step.text})`;
+      entries[name] = { ...shelf, bottom: write`${space}.bottom + ${up.text}` };
+      names.push(name);
+    }
+  } else if (said.count !== undefined) {
     const name = `${prefix}shelf`;
     entries[name] = {
       ...shelf,

@@ -1,6 +1,7 @@
 import { assemblyCircle } from "../../findings/rules/assembly-circle.ts";
 import { tooMuch } from "../../findings/rules/too-much.ts";
 import { unknownAssembly } from "../../findings/rules/unknown-assembly.ts";
+import { unknownKey } from "../../findings/rules/unknown-key.ts";
 import { nearest } from "../../findings/suggest.ts";
 import type { AnyAssembly, Site } from "../assemblies/assembly.ts";
 import { BUILT_IN } from "../assemblies/index.ts";
@@ -11,7 +12,7 @@ import { normaliseName, RESERVED_NAMES, squash } from "../names.ts";
 import { type Entry, type MapNode, type Node, settingOf } from "../yaml/nodes.ts";
 import { settingsNode, writer, written } from "./make.ts";
 import { likeIn, neighbours, placedIn, type Standing, type Surroundings, thinIn } from "./room.ts";
-import { placesIn } from "./standing.ts";
+import { isPlace, placesIn } from "./standing.ts";
 
 export interface Opening {
   /** The settings of the plan, for its units and its outside. */
@@ -141,7 +142,20 @@ function openAssembly(entry: Entry, kind: AnyAssembly, path: readonly string[], 
   }
   const words = wordsOf(kind);
   const said = placesIn(value, words);
-  const places = new Set(said.map((each) => each.entry));
+  const places = new Set(value.entries.filter(({ key: { text } }) => isPlace(text, words)));
+  for (const {
+    entry: { key: word },
+    axis,
+  } of said)
+    if (axis === null)
+      tell(
+        where,
+        word,
+        unknownKey(word.at, {
+          ...{ what: `a ${kind.kind}`, key: word.text, near: [], belongs: ["a part"] },
+          known: Object.keys(kind.settings.keys),
+        }),
+      );
   const rest = value.entries.filter((each) => !places.has(each) && squash(each.key.text) !== "kind");
   const before = where.findings.length;
   const read = kind.settings.read({ ...value, entries: rest }, where);

@@ -3,7 +3,7 @@ import type { Axis, Face } from "../draft.ts";
 import { normaliseName, squash } from "../names.ts";
 import { type MapNode, settingOf, type TextNode } from "../yaml/nodes.ts";
 import type { Settings, Writer } from "./make.ts";
-import { type Role, rolesIn, type Said } from "./standing.ts";
+import { CENTRES, type Role, rolesIn, type Said } from "./standing.ts";
 
 /** An assembly before it is opened: what it is, and what the maker said of its place. */
 export interface Standing {
@@ -42,16 +42,36 @@ export function placedIn(
   const fallback = (end: 0 | 1): TextNode => fallBack(standing, axis, end, around, write, beyond);
   const dropped = axis === "up" ? droppedLink(standing, around) : undefined;
   const own = standing.said.filter((each) => each.axis === axis && each !== dropped);
-  const statements: Record<string, Settings[string]> = Object.fromEntries(
-    own.map(({ key, entry }) => [key, entry.value]),
-  );
-  const roles = new Set<Role>(own.flatMap((each) => each.roles));
+  const { statements, roles } = stated(own, axis, write, (end) => write`${fallback(end)}`);
   if (axis === "up" && standing.assembly?.flat) {
     if (roles.size === 0) statements.top = fallback(1);
     return statements;
   }
   return completed(statements, roles, axis, fallback);
 }
+
+/** What the maker says in a direction. Something in the middle of its room, or centred on another, becomes where its lower end is. */
+function stated(own: readonly Said[], axis: Axis, write: Writer, room: (end: 0 | 1) => TextNode) {
+  const [low, high] = FACES[axis];
+  const centre = own.find(({ key }) => CENTRES.includes(key));
+  const extent = own.find(({ roles }) => roles.includes("extent"))?.entry.value;
+  const statements: Record<string, Settings[string]> = Object.fromEntries(
+    own.filter((each) => each !== centre).map(({ key, entry }) => [key, entry.value]),
+  );
+  const roles = new Set<Role>(own.filter((each) => each !== centre).flatMap((each) => each.roles));
+  if (centre && extent?.kind === "text" && !roles.has("low") && !roles.has("high")) {
+    const on = centre.key === "at" ? null : centreOf(centre);
+    const [from, to] = on ? [write`${on}.${low}`, write`${on}.${high}`] : [room(0), room(1)];
+    statements[low] = write`(${from} + ${to} - ${extent}) / 2`;
+    roles.add("low");
+  }
+  return { statements, roles };
+}
+
+const centreOf = ({ entry: { value } }: Said): TextNode | null => {
+  const of = value.kind === "map" ? value.entries[0]?.value : value;
+  return of?.kind === "text" ? of : null;
+};
 
 /** What is said in a direction, with the ends that it leaves open. */
 function completed(
@@ -72,9 +92,9 @@ function completed(
 /** Statements of place that follow those of something named, but for what the maker says. */
 export function likeIn({ said }: Standing, axis: Axis, name: TextNode, write: Writer): Settings {
   const own = said.filter((each) => each.axis === axis);
-  const statements = Object.fromEntries(own.map(({ key, entry }) => [key, entry.value]));
-  const roles = new Set<Role>(own.flatMap((each) => each.roles));
-  return completed(statements, roles, axis, (end) => write`${name}.${FACES[axis][end]}`);
+  const follow = (end: 0 | 1): TextNode => write`${name}.${FACES[axis][end]}`;
+  const { statements, roles } = stated(own, axis, write, follow);
+  return completed(statements, roles, axis, follow);
 }
 
 /** Statements of place in the direction in which a thing is as thick as its stock: those of the maker, or else where this face lies. */
@@ -108,12 +128,14 @@ function fallBack(
   return write`outside.${face}`;
 }
 
-/** The assembly that stands on this one and says where it is in a direction. */
-const loadOf = (standing: Standing, axis: Axis, { all }: Surroundings): Standing | null =>
-  all.find((each) => {
+/** The assembly that stands on this one and says where it is in a direction, or takes it from what covers it. */
+const loadOf = (standing: Standing, axis: Axis, around: Surroundings): Standing | null =>
+  around.all.find((each) => {
     const on = link(each, "on");
     const stands = each.assembly !== null && on !== undefined && isCalled(standing, named(on));
-    return stands && !each.assembly?.flat && rolesIn(each.said, axis).size > 0;
+    if (!stands || each.assembly?.flat) return false;
+    const cover = coverOf(each, around);
+    return rolesIn(each.said, axis).size > 0 || (cover !== null && leads(cover, each, axis, around));
   }) ?? null;
 
 const boxOf = (standing: Standing): string => (standing.assembly === null ? standing.path : `${standing.path}.room`);

@@ -14,7 +14,7 @@ const METHODS = [
   ...["mitre", "splined mitre", "keyed mitre", "box joint", "dovetail", "tongue and groove", "spline", "biscuits"],
   ...["breadboard end", "glue", "nails", "brads", "staples", "cleats"],
   ...["slotted screws", "oversized holes with washers", "buttons in a groove", "buttons in mortises", "clips"],
-  ...["figure-eight fasteners", "bolts", "bolts and cross dowels", "lag screws", "shelf pins"],
+  ...["figure-eight fasteners", "bolts", "bolts and cross dowels", "lag screws", "shelf pins", "loose"],
   ...["runs on", "cup hinges", "butt hinges", "continuous hinge", "slides", "undermount slides"],
 ] as readonly Method[];
 
@@ -68,6 +68,8 @@ const OTHER_WORDS: Readonly<Record<string, Method>> = {
   "lag screw": "lag screws",
   "coach screws": "lag screws",
   pins: "shelf pins",
+  "stands on": "loose",
+  "lies on": "loose",
   "slides on": "runs on",
   "wooden runners": "runs on",
   "cup hinge": "cup hinges",

@@ -1,5 +1,6 @@
 import { planVersion } from "../../findings/rules/plan-version.ts";
 import { type Kind, tell, tellWrong } from "../kinds/kind.ts";
+import { reference } from "../kinds/places.ts";
 import { may, need, settings } from "../kinds/settings.ts";
 import { formula, text, word } from "../kinds/simple.ts";
 import { allow, toolsOwned } from "./accept.ts";
@@ -25,10 +26,7 @@ const version: Kind<1> = {
 };
 
 /** Top-level settings that the language has and this version does not read. */
-const LATER = [
-  ...["credits", "rights", "support", "photos", "hold", "defaults"],
-  ...["words", "order", "notes", "built"],
-];
+const LATER = [...["credits", "rights", "support", "photos", "defaults"], ...["words", "order", "notes", "built"]];
 
 /** The whole source. */
 export const plan = settings(
@@ -49,6 +47,10 @@ export const plan = settings(
     choices: may(choices, "What a reader may choose."),
     include: may(includedNames, "Other YAML files of the plan's folder whose tables it takes over."),
     assemblies: may(definitions, "Assemblies of the plan's own."),
+    hold: may(
+      reference,
+      "What stays when stock measures otherwise than drawn: outside if nothing is said, inside, or an opening.",
+    ),
     stock: need(stock, "What the parts are cut from, by names of your own.", "materials"),
     piece: need(piece, "The parts, and groups of parts."),
     hardware: may(hardware, "Hinges, slides, knobs and the like, by names of your own, with the measures that decide."),

@@ -12,6 +12,7 @@ import { cutList } from "./cut-list/cut-list.ts";
 import { withMakingNotes } from "./cut-list/making-notes.ts";
 import { massOf } from "./cut-list/weight.ts";
 import { layOut } from "./cutting/lay-out.ts";
+import type { LargestSizes } from "./model/thickness.ts";
 import { motionsOf } from "./motions/motions.ts";
 import { orderOfWork } from "./order/index.ts";
 import { finishingOf } from "./purchases/finish.ts";
@@ -19,14 +20,17 @@ import { purchases } from "./purchases/index.ts";
 import { stepsOf } from "./steps/index.ts";
 import { supplyOf } from "./supply.ts";
 
-/** Design to Build: the order of work, then the cut list, what to buy and how to cut it, the steps, and the checks. */
-export function build(design: Design): Outcome<Build> {
+/**
+ * Design to Build: the order of work, then the cut list, what to buy and how to cut it, the steps, and the checks. Layouts keep room for
+ * the `largest` sizes that parts come to at other thicknesses.
+ */
+export function build(design: Design, largest: LargestSizes = new Map()): Outcome<Build> {
   const order = orderOfWork(design);
   if (!order.value) return { findings: order.findings };
   const plan = order.value;
   const print = (length: Length): string => typographic(design, length);
   const plainLines = cutList(design, plan.holes, print);
-  const blanks = blanksOf(design, plainLines);
+  const blanks = blanksOf(design, plainLines, largest);
   const stocks = new Map(design.stock.map((stock) => [stock.name, stock]));
   const mass = (part: Part): number => massOf(part, stocks.get(part.stock));
   const lines = withMakingNotes(plainLines, { design, blanks, mass, print });
@@ -101,7 +105,8 @@ export function build(design: Design): Outcome<Build> {
  */
 function typographic({ units }: Design, length: Length): string {
   const inch = units === "inch";
-  const odd = divide(length, rational(inch ? UNITS_PER_INCH : UNITS_PER_MM)).d > (inch ? 128n : 100n);
+  const { d } = divide(length, rational(inch ? UNITS_PER_INCH : UNITS_PER_MM));
+  const odd = inch ? 128n % d !== 0n : 100n % d !== 0n;
   const told = odd ? roundTo(length, inch ? inches(1, 64) : millimetres(1, 10)) : length;
   return `${printLength(told, { units, style: "typographic" }).text}\u202f${inch ? "in" : "mm"}`;
 }

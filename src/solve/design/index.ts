@@ -1,25 +1,19 @@
 import type { Finding } from "../../findings/finding.ts";
 import { andThen, hasErrors, type Outcome } from "../../findings/outcome.ts";
-import { unknownStock } from "../../findings/rules/unknown-stock.ts";
-import { nearest } from "../../findings/suggest.ts";
 import { isEmpty } from "../../geometry/index.ts";
-import type { BoardSize, Draft, Formula } from "../../parse/draft.ts";
-import { type Length, UNITS_PER_INCH, UNITS_PER_MM } from "../../units/length.ts";
-import { printLength } from "../../units/print-length.ts";
+import type { Draft, Formula } from "../../parse/draft.ts";
+import type { Length } from "../../units/length.ts";
 import { max, rational, ZERO } from "../../units/rational.ts";
-import { tellLength } from "../../units/tell-length.ts";
-import type { Box, Choice, Design, Part, Stock } from "../design.ts";
-import { createDirectory, type Directory } from "./expand/directory.ts";
+import type { Box, Choice, Design, Part } from "../design.ts";
 import type { Entry } from "./expand/entry.ts";
-import { expand } from "./expand/expand.ts";
 import { finishFittings } from "./hardware/fit.ts";
 import { createItems } from "./hardware/items.ts";
+import { holding } from "./hold/holding.ts";
 import { cutJoints } from "./joinery/join.ts";
 import { slantingOn } from "./joinery/slanting.ts";
 import { Bench } from "./joinery/work.ts";
 import { finishJoints } from "./joints.ts";
 import { judge, vanished } from "./judge.ts";
-import { blankBox } from "./lengthening.ts";
 import { makingContext } from "./making/context.ts";
 import { withMaking } from "./making/making.ts";
 import { roughOf } from "./making/rough.ts";
@@ -27,14 +21,11 @@ import { applyMeasured } from "./measured.ts";
 import { isMirrored, mirrorDesign } from "./mirrored.ts";
 import { onePerPlace } from "./one-per-place.ts";
 import { finishPart, middleOf, shapedPiece } from "./parts.ts";
-import { createPlaces, type Places } from "./placing/places.ts";
+import { placing } from "./placed.ts";
 import { applySettings } from "./settings.ts";
 import { allSizes, reportRanges } from "./sizes/all-sizes.ts";
-import { createCells } from "./sizes/cells.ts";
-import { evaluateLength, evaluateNumber } from "./sizes/evaluate.ts";
-import { createNames } from "./sizes/names.ts";
-import { extent, triple } from "./space.ts";
-import { resolveStock } from "./stock/resolve.ts";
+import { evaluateLength } from "./sizes/evaluate.ts";
+import { triple } from "./space.ts";
 import { finishesOf } from "./use/finish.ts";
 import { useOf } from "./use/use-of.ts";
 import { workshopOf } from "./workshop.ts";
@@ -51,7 +42,7 @@ const NONE: ReadonlyMap<string, string> = new Map();
 /** Draft to Design: sizes worked out, parts placed, shaped and joined; and all of it mirrored where an option says so. */
 export function design(draft: Draft, options: DesignOptions): Outcome<Design> {
   const set = andThen(applySettings(draft, options.sizes), (sized) => applyMeasured(sized, options.measured ?? NONE));
-  const solved = andThen(set, solve);
+  const solved = andThen(andThen(set, holding), solve);
   const findings = onePerPlace(solved.findings);
   return solved.value && isMirrored(draft) ? { value: mirrorDesign(solved.value), findings } : { ...solved, findings };
 }
@@ -61,60 +52,9 @@ function solve(draft: Draft): Outcome<Design> {
   const report = (finding: Finding): void => {
     findings.push(finding);
   };
-  const unit = rational(draft.units === "inch" ? UNITS_PER_INCH : UNITS_PER_MM);
-  const print = (length: Length): string => tellLength(length, draft.units);
-  const printItem = (length: Length): string => {
-    const { text } = printLength(length, { units: draft.units, style: "typographic" });
-    return draft.units === "inch" ? `${text} in` : `${text} mm`;
-  };
-  const cells = createCells(report);
-  let parts: { directory: Directory; places: Places; boardSize: (e: Entry, size: BoardSize) => Length | null } | null =
-    null;
-  const names = createNames({ draft, unit, cells, report, parts: () => parts });
-  const measure = (formula: Formula): Length | null => evaluateLength(formula, names.scope(null));
-
-  const stock = new Map<string, Stock | null>();
-  for (const [name, each] of draft.stock) {
-    const resolved = resolveStock(each, measure, draft.units);
-    findings.push(...resolved.findings);
-    stock.set(name, resolved.value ?? null);
-  }
-  const expansion = expand(draft, (formula) => evaluateNumber(formula, names.scope(null)), report);
-  const directory = createDirectory(expansion, report);
-  const stockOf = (entry: Entry): Stock | null =>
-    cells.get(`stock ${entry.id}`, entry.id, entry.at, () => {
-      const { madeOf } = entry.draft;
-      if (!madeOf) return null;
-      const found = stock.get(madeOf.value);
-      if (found === undefined)
-        report(
-          unknownStock(madeOf.at, {
-            name: madeOf.value,
-            nearest: nearest(madeOf.value, [...stock.keys()]),
-            known: [...stock.keys()],
-          }),
-        );
-      return found ?? null;
-    });
-  const places = createPlaces({
-    draft,
-    directory,
-    cells,
-    stockOf,
-    outside: names.outside,
-    scope: names.scope,
-    report,
-    print,
-  });
-  const count = (formula: Formula): number | null => wholeNumber(evaluateNumber(formula, names.scope(null)));
-  const joinery = { units: draft.units, precision: draft.precision.value, measure, count, report, print, printItem };
-  const boardSize = (entry: Entry, size: BoardSize): Length | null =>
-    cells.get(`board ${entry.id} ${size}`, `${entry.id}.${size}`, entry.at, () => {
-      const frame = places.frame(entry);
-      const box = frame && blankBox(entry, draft.joints, directory, places, joinery);
-      return frame && box && extent(box, frame[size]);
-    });
-  parts = { directory, places, boardSize };
+  const placed = placing(draft, report);
+  const { unit, print, printItem, names, measure, count, stock, stockOf, directory, places, joinery, expansion } =
+    placed;
 
   const outside = outsideBox(draft, names.outside);
   const sizes = allSizes(draft, names.size, names.outside, unit);
@@ -208,9 +148,6 @@ function solve(draft: Draft): Outcome<Design> {
   if (!hasErrors(findings)) findings.push(...judge(result, outside, draft, print));
   return hasErrors(findings) ? { findings } : { value: result, findings };
 }
-
-const wholeNumber = (value: { n: bigint; d: bigint } | null): number | null =>
-  value && value.d === 1n && value.n > 0n && value.n <= 1000n ? Number(value.n) : null;
 
 const choicesOf = ({ choices, chosen }: Draft): readonly Choice[] =>
   choices.map(({ name, ask, options, default: usual }) => ({

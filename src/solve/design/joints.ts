@@ -2,6 +2,7 @@ import type { Finding } from "../../findings/finding.ts";
 import { headNotInJoint } from "../../findings/rules/head-not-in-joint.ts";
 import { jointDoesNotTouch } from "../../findings/rules/joint-does-not-touch.ts";
 import { partsOverlap } from "../../findings/rules/parts-overlap.ts";
+import { shoulderStandsOpen } from "../../findings/rules/shoulder-stands-open.ts";
 import { distance, inverse, overlapDepth, placed } from "../../geometry/index.ts";
 import type { JointDraft, Method } from "../../parse/draft.ts";
 import { type Length, TOLERANCE } from "../../units/length.ts";
@@ -16,6 +17,7 @@ import type { FasteningContext, Member, Site } from "./fastening/site.ts";
 import { siteOf } from "./fastening/site-of.ts";
 import { memberAtHome, pulledBack, pushHome } from "./home.ts";
 import { CRAFTS } from "./joinery/crafts.ts";
+import { openShoulder } from "./joinery/shoulder.ts";
 import type { Jointed } from "./joinery/work.ts";
 import { common } from "./space.ts";
 import { placedArrangement } from "./turning.ts";
@@ -57,7 +59,12 @@ function finishJoint(
     reportApart(joining, join, to, context);
     return null;
   }
-  const { glued, floats } = CRAFTS[draft.with.value];
+  const open = join.turned || to.turned ? 0 : openShoulder(joining, join, to, contacts);
+  if (open > TOLERANCE) {
+    const by = context.print(rational(Math.round(open)));
+    context.report(shoulderStandsOpen(draft.at, { join: join.id, to: to.id, by }));
+  }
+  const { glued, floats, loose } = CRAFTS[draft.with.value];
   const glue = draft.glue?.value ?? glued;
   const [first, second] = [memberAtHome(context.member(join.id), home), context.member(to.id)];
   // A method that lets wood move has its heads in the narrower part.
@@ -80,13 +87,15 @@ function finishJoint(
     id,
     at: draft.at,
     parts: [join.id, to.id],
-    kind: method?.apart
-      ? method.apart
-      : free
-        ? "sliding"
-        : floats === "always" || (floats && !glue)
-          ? "floating"
-          : "fixed",
+    kind: loose
+      ? "resting"
+      : method?.apart
+        ? method.apart
+        : free
+          ? "sliding"
+          : floats === "always" || (floats && !glue)
+            ? "floating"
+            : "fixed",
     method: draft.with.value,
     glue,
     gap: home.by && joining.touch.kind === "faces" ? max(gap, joining.touch.gap) : gap,

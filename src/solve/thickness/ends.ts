@@ -4,7 +4,7 @@ import type { Length } from "../../units/length.ts";
 import { less } from "../../units/rational.ts";
 import { sayThickness } from "../../units/say-thickness.ts";
 import type { Units } from "../design.ts";
-import { firstOf, marksTowards, type Range, stepOf } from "./range.ts";
+import { corners, firstOf, marksTowards, type Range, stepOf } from "./range.ts";
 import type { SolvedAt, Thicknesses } from "./solved-at.ts";
 
 /** Of more stock than this each end is tried alone. */
@@ -62,9 +62,3 @@ function within({ fix: _, ...finding }: Finding, when: NonNullable<Finding["wher
   const where = when.map(({ stock, measures }) => `${stock} measures ${measures}`).join(" and ");
   return { ...finding, message: `where ${where}, ${finding.message}`, where: when };
 }
-
-const corners = (ranges: readonly Range[]): readonly Thicknesses[] =>
-  ranges.reduce<readonly ReadonlyMap<string, Length>[]>(
-    (so, { stock, low, high }) => so.flatMap((corner) => [low, high].map((end) => new Map([...corner, [stock, end]]))),
-    [new Map()],
-  );

@@ -1,11 +1,13 @@
 import { hasErrors, type Outcome } from "../../findings/outcome.ts";
 import type { Draft } from "../../parse/draft.ts";
+import { build } from "../build/index.ts";
 import type { Build } from "../build.ts";
 import type { DesignOptions } from "../design/index.ts";
 import { onePerPlace } from "../design/one-per-place.ts";
 import { changingSizes } from "./changing.ts";
 import { foundAtEnds, inVainEverywhere } from "./ends.ts";
 import { withHoldsFrom } from "./holds-from.ts";
+import { largestSizes } from "./largest.ts";
 import { rangesOf } from "./range.ts";
 import { slopesOf, unrounded } from "./slope.ts";
 import { solvedAt } from "./solved-at.ts";
@@ -22,9 +24,12 @@ export function overThickness(draft: Draft, options: DesignOptions, drawn: Outco
   const found = foundAtEnds(ranges, drawn.findings, solved, value.design.units);
   const findings = [...inVainEverywhere(ranges, drawn.findings, solved), ...onePerPlace(found)];
   if (hasErrors(findings)) return { findings };
+  const largest = largestSizes(ranges, value.design, solved);
+  const reserving = largest.size > 0 ? build(value.design, largest) : drawn;
+  if (!reserving.value) return reserving;
   const slopes = slopesOf(ranges, solvedAt(unrounded(draft), options));
-  const cutList = value.cutList.map((line) => ({ ...line, slope: slopes(line.parts[0] as string) }));
+  const cutList = reserving.value.cutList.map((line) => ({ ...line, slope: slopes(line.parts[0] as string) }));
   const changing = ranges.map((range) => changingSizes(range, value.design, value.cutList, solved));
   const checks = withHoldsFrom(value.checks, ranges, solved, value.design.units);
-  return { value: { ...value, cutList, changing, checks, findings }, findings };
+  return { value: { ...reserving.value, cutList, changing, checks, findings }, findings };
 }

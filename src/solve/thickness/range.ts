@@ -58,3 +58,10 @@ export function spread({ low, drawn, high }: Range, step: Length): readonly Leng
   }
   return chosen;
 }
+
+/** Every stock at an end of its range, in all combinations. */
+export const corners = (ranges: readonly Range[]): readonly ReadonlyMap<string, Length>[] =>
+  ranges.reduce<readonly ReadonlyMap<string, Length>[]>(
+    (so, { stock, low, high }) => so.flatMap((corner) => [low, high].map((end) => new Map([...corner, [stock, end]]))),
+    [new Map()],
+  );

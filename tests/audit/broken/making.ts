@@ -94,6 +94,15 @@ export const making: readonly Row[] = [
     "what is cut to the piece waits for it",
   ],
   [
+    "room kept for a size that no slope gives",
+    stool,
+    (r) => {
+      const blank = the(r.blanks, "blank of top");
+      Object.assign(blank, { reserved: [{ size: "length", largest: blank.length + 10, at: {} }] });
+    },
+    "blanks give the part",
+  ],
+  [
     "a part that waits, sawn to its size",
     fitted,
     (r) => {

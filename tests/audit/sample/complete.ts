@@ -76,6 +76,7 @@ function blankOf(part: Part): Blank {
     length,
     grain: "length",
     why: "as finished",
+    reserved: [],
   };
 }
 

@@ -104,6 +104,11 @@ export const blankRecord = (blank: Blank): Json => ({
   length: millimetres(blank.length),
   grain: blank.grain,
   why: blank.why,
+  reserved: (blank.reserved ?? []).map(({ size, largest, at }) => ({
+    size,
+    largest: millimetres(largest),
+    at: new Map([...at].map(([stock, thickness]) => [stock, millimetres(thickness)])),
+  })),
 });
 
 export function cutLineRecord(line: CutLine, { design }: Build): Json {

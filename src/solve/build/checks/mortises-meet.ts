@@ -39,6 +39,7 @@ export const mortisesMeetRule: Rule = ({ design, print }) =>
       basis: "common practice, no source",
     };
     if (least >= UNITS_PER_MM) return [{ check: { ...check, verdict: "holds" } }];
-    const finding = mortisesMeet(part.at, { part: part.id, wood: print(rational(Math.round(least))) });
+    const [wood, short] = [Math.round(least), Math.ceil(UNITS_PER_MM - least)].map((n) => print(rational(n)));
+    const finding = mortisesMeet(part.at, { part: part.id, wood: wood as string, short: short as string });
     return [{ check: { ...check, verdict: "fails" }, finding }];
   });

@@ -22,6 +22,7 @@ import { USUAL_ROUGH } from "../../design/making/rough.ts";
 import { stripOf, stripsOf } from "../../design/making/together.ts";
 import { faceAxis, indexOf } from "../../design/space.ts";
 import type { Design, Part, Rough, Stock } from "../../design.ts";
+import type { LargestSizes, Reserved } from "../model/thickness.ts";
 
 type Sizes = Pick<Blank, "width" | "length">;
 type Sawn = Omit<Blank, "id" | "part" | "mark" | "stock" | "grain">;
@@ -29,8 +30,12 @@ type Sawn = Omit<Blank, "id" | "part" | "mark" | "stock" | "grain">;
 /** Boards sold dressed have round edges: so much of their width, in all, is lost to joint them. Common practice, no source. */
 const ROUND_EDGES = inches(1, 2);
 
-/** In the order of the cut list. A strip stands where its first part does. */
-export function blanksOf(design: Design, lines: readonly CutLine[]): readonly Blank[] {
+/** In the order of the cut list, large enough for every thickness that the stock may have. A strip stands where its first part does. */
+export function blanksOf(
+  design: Design,
+  lines: readonly CutLine[],
+  largest: LargestSizes = new Map(),
+): readonly Blank[] {
   const stocks = new Map(design.stock.map((stock) => [stock.name, stock]));
   const lineOf = new Map(lines.flatMap((line) => line.parts.map((id) => [id, line] as const)));
   const parts = new Map(design.parts.map((part) => [part.id, part]));
@@ -56,11 +61,16 @@ export function blanksOf(design: Design, lines: readonly CutLine[]): readonly Bl
         ...(alike === null ? {} : { alike }),
       };
       const strip = strips.get(id);
-      if (!strip) return sawn(design, part, line, stock).map((blank) => ({ ...common, ...blank }));
+      if (!strip)
+        return sawn(design, part, withReserve(line, largest.get(id)), stock).map((blank) => ({ ...common, ...blank }));
       const row = strip.parts.map((member) => {
         done.add(member.id);
         const own = lineOf.get(member.id) as CutLine;
-        return { id: member.id, mark: own.mark, blank: sawn(design, member, own, stock)[0] as Sawn };
+        return {
+          id: member.id,
+          mark: own.mark,
+          blank: sawn(design, member, withReserve(own, largest.get(member.id)), stock)[0] as Sawn,
+        };
       });
       const [first, ...others] = row.map((member) => member.id);
       const marks = [...new Set(row.map(({ mark }) => mark))].join(" + ");
@@ -96,7 +106,18 @@ export function bareSize(part: Part, { width, length }: Sizes): Sizes {
   return { width: subtract(width, bands("width")), length: subtract(length, bands("length")) };
 }
 
-function sawn(design: Design, part: Part, line: CutLine, stock: Stock): readonly Sawn[] {
+/** A line of the cut list as large as its parts may come out. */
+type Wanted = CutLine & Pick<Blank, "reserved">;
+
+const withReserve = (line: CutLine, reserved: readonly Reserved[] | undefined): Wanted =>
+  reserved ? { ...line, ...Object.fromEntries(reserved.map(({ size, largest }) => [size, largest])), reserved } : line;
+
+function sawn(design: Design, part: Part, line: Wanted, stock: Stock): readonly Sawn[] {
+  const reserved = line.reserved && { reserved: line.reserved };
+  return sawnTo(design, part, line, stock).map((blank) => ({ ...blank, ...reserved }));
+}
+
+function sawnTo(design: Design, part: Part, line: Wanted, stock: Stock): readonly Sawn[] {
   const { layers, cut, over } = makingOf(part);
   const bare = bareSize(part, line);
   const each = divide(part.thickness, rational(layers));
@@ -110,7 +131,8 @@ function sawn(design: Design, part: Part, line: CutLine, stock: Stock): readonly
   // A board that is used in its full width cannot be sawn wider.
   const widest = max(bare.width, stock.form === "board" ? stock.soldWidth : add(bare.width, over));
   const width = min(add(bare.width, more(rough.wider)), widest);
-  const why = cut === "list" ? (milled || !equal(thickness, line.thickness) ? "rough" : "as finished") : "cut later";
+  const plain = line.reserved ? "largest" : "as finished";
+  const why = cut === "list" ? (milled || !equal(thickness, line.thickness) ? "rough" : plain) : "cut later";
   return [{ thickness, width, length: add(bare.length, more(rough.longer)), why }];
 }
 
@@ -137,5 +159,12 @@ function inOneStrip(row: readonly Sawn[], along: "length" | "width", kerf: Lengt
   const total = (size: "length" | "width"): Length =>
     size === along ? add(sum(row.map((blank) => blank[size])), kerfs) : row.map((blank) => blank[size]).reduce(max);
   const why = row.find((blank) => blank.why !== "as finished")?.why ?? "as finished";
-  return { thickness: first.thickness, width: total("width"), length: total("length"), why };
+  const reserved = row.flatMap((blank) => blank.reserved ?? []);
+  return {
+    thickness: first.thickness,
+    width: total("width"),
+    length: total("length"),
+    why,
+    ...(reserved.length > 0 && { reserved }),
+  };
 }

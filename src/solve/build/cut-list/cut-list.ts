@@ -4,7 +4,7 @@ import type { CutLine } from "../../build.ts";
 import type { Design, Hole } from "../../design.ts";
 import { type AlikeParts, groupAlike } from "./alike.ts";
 import { markOf } from "./marks.ts";
-import { nameOf } from "./name.ts";
+import { toldApart } from "./name.ts";
 import { notesOf } from "./notes.ts";
 import { type PrintedSizes, printedSizes } from "./printed.ts";
 
@@ -27,10 +27,13 @@ export function cutList(design: Design, holes: readonly Hole[], print: (length: 
       falling(a.sizes, b.sizes, "width") ||
       a.i - b.i,
   );
+  const names = toldApart(
+    sized.map(({ group, sizes }) => ({ parts: group.members.map(({ part }) => part), length: sizes.length })),
+  );
   const marks = new Map(sized.map(({ group }, i) => [group, markOf(i)]));
-  return sized.map(({ group, stock, sizes }) => ({
+  return sized.map(({ group, stock, sizes }, i) => ({
     mark: marks.get(group) as string,
-    name: nameOf(group.members.map(({ part }) => part)),
+    name: names[i] as string,
     stock,
     parts: group.members.map(({ part }) => part.id),
     ...sizes,

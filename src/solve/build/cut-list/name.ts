@@ -1,3 +1,5 @@
+import type { Length } from "../../../units/length.ts";
+import { equal, max } from "../../../units/rational.ts";
 import type { Part } from "../../design.ts";
 
 /** The part's own name, without its groups and the number of its copy. */
@@ -5,7 +7,9 @@ const ownName = (id: string): readonly string[] => {
   const path = id.split(".");
   const last = path.at(-1) as string;
   const name = /^\d+$/.test(last) && path.length > 1 ? (path.at(-2) as string) : last;
-  return name.split("-");
+  // Numbers, and openings without a name of their own, tell nobody anything.
+  const words = name.split("-").filter((word) => !/^\d+$/.test(word) && word !== "opening");
+  return words.length > 0 ? words : [name];
 };
 
 /**
@@ -24,6 +28,41 @@ export function nameOf(parts: readonly Pick<Part, "id" | "called">[]): string {
   if (shared.length > 0) return capital(shared.join(" "));
   const distinct = [...new Set(names.map((name) => name.join(" ")))];
   return capital(distinct.length > 2 ? `${distinct[0]} and others` : distinct.join(" and "));
+}
+
+/**
+ * Names of lines that would be told apart by their marks alone: of two lengths "Long board" and "Short board", else by the group that the
+ * parts belong to, "Plinth board"; the same name where nothing tells them apart, as of mirror images.
+ */
+export function toldApart(lines: readonly NamedLine[]): readonly string[] {
+  const short = lines.map(({ parts }) => nameOf(parts));
+  return lines.map(({ parts, length }, i) => {
+    const name = short[i] as string;
+    const same = lines.filter((_, j) => short[j] === name);
+    if (same.length < 2 || parts.some((part) => part.called !== null)) return name;
+    const lengths = same
+      .map((each) => each.length)
+      .filter((each, j, all) => j === all.findIndex((x) => equal(x, each)));
+    if (lengths.length === 2)
+      return capital(`${equal(length, lengths.reduce(max)) ? "long" : "short"} ${name.toLowerCase()}`);
+    const groups = [
+      ...new Set(
+        parts.map(({ id }) =>
+          id
+            .split(".")
+            .slice(0, -1)
+            .find((word) => !/^\d+$/.test(word)),
+        ),
+      ),
+    ];
+    const group = groups.length === 1 ? groups[0]?.replace(/-/g, " ") : undefined;
+    return group && !name.toLowerCase().split(" ").includes(group) ? capital(`${group} ${name.toLowerCase()}`) : name;
+  });
+}
+
+export interface NamedLine {
+  readonly parts: readonly Pick<Part, "id" | "called">[];
+  readonly length: Length;
 }
 
 const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);

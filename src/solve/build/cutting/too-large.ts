@@ -24,7 +24,8 @@ export function tooLarge(items: readonly Item[], place: Place): { unfit: Readonl
   const sold = stock.roughThickness ?? stock.thickness;
   const thick = items.filter(
     ({ blank }) =>
-      less(stock.thickness, blank.thickness) && !(blank.why !== "as finished" && equal(blank.thickness, sold)),
+      less(stock.thickness, blank.thickness) &&
+      !(blank.why !== "as finished" && blank.why !== "largest" && equal(blank.thickness, sold)),
   );
   const large = items.filter(
     (item) => !item.shapes.some((s) => !less(usable.width, s.across) && !less(usable.length, s.along)),

@@ -8,6 +8,17 @@ export interface Slope {
   readonly length: number;
 }
 
+/** A size that is larger than drawn somewhere in the ranges of thickness, and the thicknesses at which it is largest. */
+export interface Reserved {
+  readonly size: "width" | "length";
+  /** As printed. */
+  readonly largest: Length;
+  readonly at: ReadonlyMap<string, Length>;
+}
+
+/** The sizes that a layout keeps room for, by part; parts that are never larger than drawn are left out. */
+export type LargestSizes = ReadonlyMap<string, readonly Reserved[]>;
+
 /** The sizes of the cut list that change with the thickness of a stock, as printed. */
 export interface ChangingSizes {
   readonly stock: string;

@@ -39,6 +39,7 @@ export function gluingUpSteps(work: Work): readonly StepDraft[] {
         bench: line.parts.length * boards * layers * MINUTES.board,
         cautions: [CAUTION, ...lift],
         waits: [CLAMPED, FLAT],
+        ...(blank.jointed && { clamps: slabClamps(blank.length) }),
         reminders: [
           "Take the clamps off after 45 minutes, and leave the work until the next day: flattened sooner, the joints sink later and show as lines.",
         ],
@@ -49,7 +50,7 @@ export function gluingUpSteps(work: Work): readonly StepDraft[] {
 }
 
 /** ceil((length − 4) / 8) + 1 clamps for a slab, every other one above (common practice, no source). */
-export const slabClamps = (length: Blank["length"]): number =>
+const slabClamps = (length: Blank["length"]): number =>
   less(length, inches(4)) ? 1 : Math.ceil(toInches(subtract(length, inches(4))) / 8) + 1;
 
 function edgeText(work: Work, blank: Blank, boards: number): readonly string[] {

@@ -14,7 +14,7 @@ export function step(
   text: readonly string[],
   actions: readonly Action[],
   more: Pick<StepDraft, "bench" | "cautions" | "unit"> &
-    Partial<Pick<StepDraft, "waits" | "reminders" | "up">> & {
+    Partial<Pick<StepDraft, "waits" | "reminders" | "up" | "clamps">> & {
       readonly fresh: readonly string[];
       /** What stands around it already. */
       readonly present?: readonly string[];
@@ -32,6 +32,7 @@ export function step(
     up: more.up ?? UP,
     waits: more.waits ?? [],
     reminders: more.reminders ?? [],
+    ...(more.clamps !== undefined && { clamps: more.clamps }),
     shows: { fresh: more.fresh, present: more.present ?? [], travel: [], fasteners: [] },
   };
 }

@@ -9,6 +9,9 @@ import { counted, cutSize, sized } from "./words/cutting.ts";
 /** Minutes for each blank (common practice, no source). */
 const BLANK = 4;
 
+const RESERVED =
+  "The layout keeps room for the largest size that a part comes to with stock of another thickness: measure yours first, set fence and stop to the sizes for it, and the rest is offcut.";
+
 /** Sawing from boards and sheets, a step for each stock. What the piece has yet to tell is left as the layout has it. */
 export function sawingSteps(work: Work): readonly StepDraft[] {
   return work.design.stock.flatMap((stock) => {
@@ -50,7 +53,8 @@ function sawingText(work: Work, stock: Stock, lines: readonly CutLine[], blanks:
       (line) =>
         `Leave the wood for ${counted(work, line.parts)} as large as the layout has it: ${line.parts.length === 1 ? "it is" : "they are"} cut to size in ${laterToken(line.mark)}.`,
     ),
-    `Write its mark on each ${stock.form === "board" && blanks.some(({ why }) => why !== "as finished") ? "piece" : "part"} as soon as it is cut. Cut parts of one length against one stop.`,
+    ...(blanks.some(({ why }) => why === "largest") ? [RESERVED] : []),
+    `Write its mark on each ${stock.form === "board" && blanks.some(({ why }) => why !== "as finished" && why !== "largest") ? "piece" : "part"} as soon as it is cut. Cut parts of one length against one stop.`,
   ];
 }
 
@@ -59,7 +63,7 @@ function lineText(work: Work, line: CutLine, parts: readonly string[], blank: Bl
   if (blank.why === "glue-up")
     return `${capital(piecesOf(part, parts.length))} for ${counted(work, parts)}: ${sized(work, blank)}.`;
   const over = makingOf(part).cut === "over" ? `, ${work.print(makingOf(part).over)} over its size` : "";
-  const size = blank.why === "as finished" ? cutSize(work, part.id) : sized(work, blank);
+  const size = blank.why === "as finished" || blank.why === "largest" ? cutSize(work, part.id) : sized(work, blank);
   return `${parts.length} ${counted(work, line.parts, false)}: ${size}${over}.`;
 }
 

@@ -57,8 +57,8 @@ export function toolsFor(work: Work, steps: readonly Step[]): readonly Need[] {
     ...features.map((kind) => kind && CUTTERS[kind]),
     ...bits(work, actions),
     ...drivers.map((tool) => DRIVERS[tool]),
-    actions.some((action) => action.do === "clamp")
-      ? { tool: `${clampCount(steps)} clamps`, why: "as many as the largest glue-up needs, one for each joint" }
+    clampCount(steps) > 0
+      ? { tool: `${clampCount(steps)} clamps`, why: "as many as the largest glue-up needs" }
       : undefined,
   ];
   const seen = new Set<string>();
@@ -100,9 +100,11 @@ function bits(work: Work, actions: readonly Action[]): readonly Need[] {
 
 const clampCount = (steps: readonly Step[]): number =>
   Math.max(
-    ...steps.map((step) =>
-      Math.ceil(
-        step.actions.reduce((so, action) => so + (action.do === "clamp" ? action.joints.length : 0), 0) / step.copies,
-      ),
+    ...steps.map(
+      (step) =>
+        step.clamps ??
+        Math.ceil(
+          step.actions.reduce((so, action) => so + (action.do === "clamp" ? action.joints.length : 0), 0) / step.copies,
+        ),
     ),
   );

@@ -23,6 +23,8 @@ export interface ScrewAt {
   /** False where something other than the headed part lies under the head. */
   readonly passes?: false;
   readonly with?: readonly string[];
+  /** Of a washer under its head. */
+  readonly headDiameter?: Length;
   readonly slack?: NonNullable<Fastener["slack"]>;
 }
 
@@ -48,7 +50,7 @@ export function drivenScrew(
       rod: size.shank,
       head: {
         at: shift(at, axis, sign > 0 ? negate(through) : through),
-        diameter: size.head,
+        diameter: screw.headDiameter ?? size.head,
         height: size.headHeight,
         seat: screw.seat,
       },

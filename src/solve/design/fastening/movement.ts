@@ -65,19 +65,23 @@ export function allowance(distance: Length, units: Units): Length {
 export function isHeld(
   still: Still,
   { area }: Pick<Site, "area">,
-  row: Pick<PlacedRow, "along" | "points">,
+  row: Pick<PlacedRow, "along" | "points" | "lines">,
   number: number,
 ): boolean {
   const across = indexOf(still.across);
   const inside = compare(area.low[across], still.at) <= 0 && compare(still.at, area.high[across]) <= 0;
   if (!inside) return false;
+  if (row.lines) return near(row.points[number] as Point, still, BESIDE);
   if (row.along !== across) return true;
   if (still.side === "middle") {
-    const off = absolute(subtract((row.points[number] as Point)[across], still.at));
-    return compare(off, inches(1, 16)) <= 0;
+    return near(row.points[number] as Point, still, inches(1, 16));
   }
   return number === (isHigh(still.side) ? row.points.length - 1 : 0);
 }
+
+/** A row that had to keep from the edge stands this near to the held line, where wood hardly moves. */
+const BESIDE = inches(3, 2);
+const near = (at: Point, still: Still, by: Length): boolean => compare(absolute(fromLine(still, at)), by) <= 0;
 
 /** How far a place lies from the held line, across the grain. */
 export const fromLine = (still: Still, at: Point): Length => subtract(at[indexOf(still.across)], still.at);

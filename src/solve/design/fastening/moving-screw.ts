@@ -13,6 +13,7 @@ import { placesOf } from "./places-of.ts";
 import { usualRow } from "./row.ts";
 import { lengthFor, sizeFor } from "./screw-size.ts";
 import { type FasteningContext, options, type RowShift, type Site } from "./site.ts";
+import { onWideContact } from "./wide-rows.ts";
 
 /**
  * Round-headed screws with washers in slots or wide holes of the headed part, so that the other may move across its grain. The slot is
@@ -29,10 +30,10 @@ export function movingScrews(
   const inch = context.units === "inch";
   const row = usualRow(inch);
   const counterbore = said.counterbore ? context.measure(said.counterbore) : ZERO;
-  const places =
-    still &&
-    placesOf(site, moved, context, { ...row, spacing: inch ? inches(8) : millimetres(200), odd: wantsOdd(still) });
-  if (!places || !still || counterbore === null) return [];
+  const plan = { spacing: inch ? inches(8) : millimetres(200), clear: inch ? inches(3, 8) : millimetres(10) };
+  const single = still && placesOf(site, moved, context, { ...row, ...plan, odd: wantsOdd(still) });
+  if (!single || !still || counterbore === null) return [];
+  const places = onWideContact(single, site, still, context);
   const [fasteners, holes]: [Fastener[], Hole[]] = [[], []];
   for (const [number, at] of places.points.entries()) {
     const passed = runAt(head.solid, at, axis, sign > 0 ? -1 : 1);
@@ -76,7 +77,7 @@ export function movingScrews(
         ...{ number, at, size, length, through, room: depthAt(hold.solid, at, axis, sign) },
         head: "round",
         seat: counterbore.n > 0n ? "sunk" : "proud",
-        with: [washer.item],
+        ...{ with: [washer.item], headDiameter: washer.diameter },
         ...(!held && { slack: slackAlong(indexOf(still.across), room) }),
       },
       context,

@@ -12,16 +12,23 @@ export type Wood = Pick<Site, "head" | "hold" | "axis" | "sign" | "area">;
 /**
  * A row whose points all stand on sound wood. Where a dado or another cut leaves less than half of the depth that the best point has,
  * in either part, a point goes to the nearest place along the row, in steps of `step`, around which there is enough. Points for which
- * there is none stay, and are told by those who need the wood.
+ * there is none stay, and are told by those who need the wood. `margin`: how much of it there has to be on both sides.
  */
-export function onWood(row: Row, site: Wood, step: Length): Row {
+export function onWood(row: Row, site: Wood, step: Length, margin: Length = half(step)): Row {
   const rooms = row.points.map((point) => depths(point, site));
   const most = rooms.reduce((a, b): Depths => [max(a[0], b[0]), max(a[1], b[1])], [ZERO, ZERO] as Depths);
   const deep = (at: Point): boolean => depths(at, site).every((depth, i) => !less(depth, half(most[i] as Length)));
   // The edge of a cut is as bad as its middle: there has to be wood on both sides.
-  const margin = half(step);
   const enough = (at: Point): boolean =>
     [negate(margin), ZERO, margin].every((aside) => deep(shift(at, row.along, aside)));
+  const clear = (at: Point): boolean =>
+    enough(at) && [negate(BESIDE), BESIDE].every((aside) => deep(shift(at, row.across, aside)));
+  if (row.points.every(clear)) return row;
+  // A cut along the row: a little to one side there may be wood under all of it.
+  for (const by of ASIDE) {
+    const points = row.points.map((point) => shift(point, row.across, multiply(step, by)));
+    if (points.every((point) => clear(point) && isInside(point, row.across, site.area))) return { ...row, points };
+  }
   if (row.points.every(enough)) return row;
   const points = row.points.map((point) =>
     enough(point) ? point : (nearest(point, row.along, site, step, enough) ?? point),
@@ -41,6 +48,15 @@ const depths = (at: Point, { head, hold, axis, sign }: Wood): Depths => [
 ];
 
 const FARTHEST = 12;
+/** A head reaches this far to either side. */
+const BESIDE = inches(3, 16);
+/** In steps. */
+const ASIDE = [1, -1, 2, -2, 3, -3].map((quarters) => rational(quarters, 4));
+
+const isInside = (at: Point, axis: AxisIndex, area: Wood["area"]): boolean => {
+  const [low, high] = [area.low[axis], area.high[axis]];
+  return compare(min(low, high), at[axis]) <= 0 && compare(at[axis], max(low, high)) <= 0;
+};
 
 function nearest(
   from: Point,

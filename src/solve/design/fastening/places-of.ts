@@ -11,6 +11,8 @@ import { type FasteningContext, options, type RowShift, type Site } from "./site
 export interface PlacedRow extends Row {
   readonly toEdge: Length;
   readonly contactEdge: Length;
+  /** Several rows beside each other, one of them on the line where the wood is held. */
+  readonly lines?: true;
 }
 
 /** What of a joint decides where its fasteners stand; of a whole site also the wood does. */
@@ -41,7 +43,9 @@ export function placesOf(
   const straight = rowOn(site.area, site.axis, { ...usual, count, spacing, fromEnds }, shift);
   if (!straight) return null;
   const wood = "head" in site ? (site as Wood & RowSite) : null;
-  const row = wood ? onWood(straight, wood, context.units === "inch" ? inches(1, 4) : millimetres(6)) : straight;
+  const row = wood
+    ? onWood(straight, wood, context.units === "inch" ? inches(1, 4) : millimetres(6), usual.clear)
+    : straight;
   const line = row.points[0]?.[row.across] ?? site.area.low[row.across];
   const beside = (box: Box): Length => min(subtract(line, box.low[row.across]), subtract(box.high[row.across], line));
   return { ...row, toEdge: beside(site.hold.body), contactEdge: beside(site.area) };

@@ -29,6 +29,8 @@ export interface RowPlan {
   readonly twoFrom: Length;
   /** Where the row runs along this direction, an odd number when the count is left open, so that one stands in the middle. */
   readonly odd?: Axis | null;
+  /** Sound wood on both sides along the row: the radius of what lies under the heads. Absent: 1/8 in. */
+  readonly clear?: Length;
 }
 
 /** Common practice, no source: 4 in apart, 1 in from the ends, two in wood 2 1/2 in and wider. */

@@ -39,6 +39,8 @@ interface Habit {
   readonly glued: boolean;
   /** Something of the joined part stands out beyond its shoulders. */
   readonly lengthens?: true;
+  /** Not held at all: it stands or lies there, and can be taken away. */
+  readonly loose?: true;
   /** Left free to move: without glue, or even with it, since that is only in the middle. */
   readonly floats?: "without glue" | "always";
 }
@@ -81,6 +83,7 @@ export const CRAFTS: Readonly<Record<Method, Habit>> = {
   bolts: { begin: beginPlain, cuts: false, glued: false },
   "bolts and cross dowels": { begin: beginPlain, cuts: false, glued: false },
   "lag screws": { begin: beginPlain, cuts: false, glued: false },
+  loose: { begin: beginPlain, cuts: false, glued: false, loose: true },
   "runs on": { begin: beginApart, cuts: false, glued: false },
   "cup hinges": { begin: beginApart, cuts: false, glued: false },
   "butt hinges": { begin: beginApart, cuts: false, glued: false },

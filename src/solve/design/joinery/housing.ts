@@ -79,7 +79,11 @@ function cutHousing(housing: Housing, bench: Bench, context: JoineryContext): Jo
   const run = thin === a ? b : a;
   // What fills the other part from end to end is cut right through it, tenons included, as a plane or a saw runs.
   const blank = blankOf(mate);
-  const covers = compare(room.low[run], mate.body.low[run]) <= 0 && compare(room.high[run], mate.body.high[run]) >= 0;
+  const inch = context.units === "inch";
+  // A crumb that would be left standing at an end is taken as well: nobody could stop so near to it.
+  const crumb = draft.stopped ? ZERO : inch ? inches(1, 4) : millimetres(6);
+  const left = [subtract(room.low[run], mate.body.low[run]), subtract(mate.body.high[run], room.high[run])];
+  const covers = left.every((wood) => less(wood, crumb) || wood.n <= 0n);
   if (covers)
     room = {
       low: triple((i) => (i === run ? blank.low[i] : room.low[i])),

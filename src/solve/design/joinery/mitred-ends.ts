@@ -17,7 +17,7 @@ interface Tenon {
 
 /**
  * Tenons whose ends are to be mitred, where two of them come near each other in one leg: both lose the corner beyond a plane at 45°, so
- * that more than 1 mm stays between them. A tenon that meets no other is told of.
+ * that more than 1 mm stays between them. A tenon that meets no other, nor its mortise another mortise, is told of.
  */
 export function mitreEnds(joinings: readonly Joining[], bench: Bench, context: JoineryContext): void {
   const wanted = joinings.filter(({ draft }) => draft.tenon?.ends?.value === "mitred");
@@ -25,10 +25,11 @@ export function mitreEnds(joinings: readonly Joining[], bench: Bench, context: J
   const met = new Set<Joining>();
   for (const [i, a] of tenons.entries())
     for (const b of tenons.slice(i + 1)) {
-      if (a.joining.to !== b.joining.to || a.axis === b.axis || !near(a.box, b.box)) continue;
+      if (a.joining.to !== b.joining.to || a.axis === b.axis || !near(a.box, b.box, MORTISES)) continue;
+      met.add(a.joining).add(b.joining);
+      if (!near(a.box, b.box, KEEP)) continue;
       cutBack(a, b, bench, context);
       cutBack(b, a, bench, context);
-      met.add(a.joining).add(b.joining);
     }
   const lonely = new Set(
     wanted.filter(({ draft }) => !wanted.some((other) => other.draft === draft && met.has(other))),
@@ -66,9 +67,11 @@ function boxOfFeature({ origin, along, across, into, size }: BoxFeature): Box {
 
 const KEEP = millimetres(1);
 
-/** Less than 1 mm apart in every direction. */
-const near = (a: Box, b: Box): boolean =>
-  INDICES.every((i) => less(a.low[i], add(b.high[i], KEEP)) && less(b.low[i], add(a.high[i], KEEP)));
+/** Tenons so near that their mortises, each a little deeper, have too little wood between them: that is told of the leg. */
+const MORTISES = millimetres(42, 10);
+
+const near = (a: Box, b: Box, by: Length): boolean =>
+  INDICES.every((i) => less(a.low[i], add(b.high[i], by)) && less(b.low[i], add(a.high[i], by)));
 
 /** Each end stands back this far along its own length: 1/32 in or 0.75 mm on either side leave more than 1 mm between them. */
 const backOf = ({ units }: JoineryContext): Length => (units === "inch" ? inches(1, 32) : millimetres(3, 4));

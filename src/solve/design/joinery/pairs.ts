@@ -83,7 +83,8 @@ function reportLonely(
   context: PairContext,
 ): void {
   for (const { name, entries } of side) {
-    if (isGroup(name, entries ?? []) && entries?.some((entry) => met.includes(entry))) continue;
+    if (isGroup(name, entries ?? [], draft.with.value === "loose") && entries?.some((entry) => met.includes(entry)))
+      continue;
     for (const entry of entries ?? []) {
       if (met.includes(entry)) continue;
       const body = context.bodyOf(entry);
@@ -118,6 +119,7 @@ function reportLonely(
   }
 }
 
-/** A group meets something where one of its parts does; of a row of copies each has to. */
-const isGroup = (name: Reference, entries: readonly Entry[]): boolean =>
-  entries.length > 1 && !entries.every(({ copy, path }) => copy !== null && path.at(-2) === name.path.at(-1));
+/** A group meets something where one of its parts does; of a row of copies each has to, unless what stands there is loose. */
+const isGroup = (name: Reference, entries: readonly Entry[], loose: boolean): boolean =>
+  loose ||
+  (entries.length > 1 && !entries.every(({ copy, path }) => copy !== null && path.at(-2) === name.path.at(-1)));

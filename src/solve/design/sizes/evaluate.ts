@@ -29,6 +29,8 @@ export interface Scope {
   /** A bare number becomes this many units per 1 when it is a length. */
   readonly unit: Rational;
   readonly report: (finding: Finding) => void;
+  /** Measures are not rounded, whatever the formula says. */
+  readonly unrounded?: boolean;
   /** The value of a name; null when it has none, which has then been reported. */
   readonly name: (formula: Formula & { kind: "name" }) => Quantity | null;
 }
@@ -191,5 +193,6 @@ function call(formula: Formula & { kind: "call" }, of: readonly Quantity[], scop
     scope.report(divisionByZero((formula.of[1] as Formula).at, {}));
     return null;
   }
+  if (scope.unrounded && alike.kind === "length") return { kind: "length", value };
   return { kind: alike.kind, value: multiply(rational(rounder(divide(value, step))), step) };
 }

@@ -25,6 +25,7 @@ export interface Names {
 export interface NamesContext {
   readonly draft: Draft;
   readonly unit: Rational;
+  readonly unrounded: boolean;
   readonly cells: Cells;
   readonly report: (finding: Finding) => void;
   /** Absent while copies are being counted: then only sizes may be named. */
@@ -121,6 +122,7 @@ export function createNames(context: NamesContext): Names {
 
   const scope = (entry: Entry | null): Scope => ({
     unit: context.unit,
+    unrounded: context.unrounded,
     report,
     name: (formula) => lookUp(formula, entry),
   });

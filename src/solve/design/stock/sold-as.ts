@@ -46,6 +46,8 @@ const DRESSED = new RegExp(
 );
 const IN_QUARTERS = /^(\d+)\/4(?=[\s,]|$)/;
 const ROUGH = new RegExp(`(${NUMBER})(${UNIT})[\\s,]+rough(?:[ -]sawn)?(?=[\\s,]|$)`);
+/** "35 mm ash": a board by its thickness, as wood is sold where it is measured in millimetres. */
+const BOARD = /^(\d+(?:\.\d+)?)(\s*(?:mm|cm))(?=[\s,]|$)(?!\s*x)/;
 const SHEET = new RegExp(`(\\d+)\\s*(?:mm|in\\b|ft\\b|['"])?${BY}(\\d+)\\s*(?:mm|in\\b|ft\\b|['"])?(?=[\\s,]|$)`);
 const THICKNESS = new RegExp(`(?<![\\w/.])(${NUMBER})(${UNIT})(?![\\w/.])`);
 
@@ -107,7 +109,7 @@ function readRough(text: string, units: "inch" | "mm"): SoldAs | null {
     if (row === undefined) return null;
     return { kind: "rough", thickness: row.rough, finished: row.finished, ...readWords(text.slice(all.length)) };
   }
-  const [said, value, unit] = ROUGH.exec(text) ?? [];
+  const [said, value, unit] = ROUGH.exec(text) ?? BOARD.exec(text) ?? [];
   if (said === undefined || value === undefined) return null;
   const thickness = measure(value, unit ?? "", units);
   return thickness && { kind: "rough", thickness, finished: null, ...readWords(text.replace(said, " ")) };

@@ -105,7 +105,11 @@ export const blank: Schema = fields({
   width: size,
   length: size,
   grain: oneOf("length", "width", "free"),
-  why: oneOf("as finished", "glue-up", "rough", "cut later"),
+  why: oneOf("as finished", "glue-up", "rough", "cut later", "largest"),
+  reserved: about(
+    "Sizes of its parts that are larger than drawn somewhere in the ranges of thickness: the largest as printed, and at which thicknesses, by stock.",
+    list(fields({ size: oneOf("width", "length"), largest: size, at: byName(size) })),
+  ),
 });
 
 export const cutLine: Schema = fields({

@@ -32,9 +32,10 @@ export function driveTexts(work: Work, fasteners: readonly Fastener[], up: Direc
     const passed = [...new Set(list.flatMap((f) => f.through))];
     const into = listed(work, [...new Set(list.map((f) => f.into))]);
     const sides = series([...new Set(list.map((fastener) => sideOf(fastener, up)))]);
-    const joints = new Set(list.map((f) => f.joint)).size;
-    const each = list.length / joints;
-    const share = joints > 1 && Number.isInteger(each) ? `, ${numberWord(each)} where each two parts meet` : "";
+    const joints = [...new Set(list.map((f) => f.joint))];
+    const each = list.length / joints.length;
+    const even = joints.every((joint) => list.filter((f) => f.joint === joint).length === each);
+    const share = joints.length > 1 && even ? `, ${numberWord(each)} where each two parts meet` : "";
     const pilot = work.plan.holes.find((hole) => !hole.atBench && list.some((f) => f.id === hole.for));
     const through = passed.length > 0 ? ` through ${listed(work, passed)}` : "";
     const verb = VERBS[first.kind] ?? "drive";

@@ -17,17 +17,14 @@ interface Said {
 const buttons = (room: string): string =>
   `Push the tongue of each button into its ${room}, and pull it out again by the gap: it must be able to move both ways. Do not glue.`;
 
+const sliding = (hole: string): string =>
+  `Screws in a ${hole} stand in its middle. Turn each only until its washer just turns hard: the wood must be able to slide.`;
+
 /** What a maker has to know about a method besides where its fasteners go. Before the parts meet, and after. */
 const TEXTS: Partial<Readonly<Record<Method, { readonly first?: string; readonly after?: string }>>> = {
   cleats: { after: "A cleat is screwed both ways: to what carries it, and to what it carries." },
-  "slotted screws": {
-    after:
-      "Each screw stands in the middle of its slot. Turn it until the washer just turns hard: the wood must be able to slide.",
-  },
-  "oversized holes with washers": {
-    after:
-      "Each screw stands in the middle of its hole. Turn it until the washer just turns hard: the wood must be able to slide.",
-  },
+  "slotted screws": { after: sliding("slot") },
+  "oversized holes with washers": { after: sliding("wide hole") },
   "buttons in a groove": { after: buttons("groove") },
   "buttons in mortises": { after: buttons("mortise") },
   clips: { first: "Hook the clips into the groove.", after: "Do not glue: the wood must be able to move." },
@@ -42,6 +39,7 @@ const TEXTS: Partial<Readonly<Record<Method, { readonly first?: string; readonly
       "Push the cross dowels into their bores, the thread in line with the bolt and the slot of the end towards it.",
     after: "It comes apart again: do not glue.",
   },
+  loose: { after: "It stays loose." },
   "shelf pins": { first: "Push the pins into their holes and lay the shelf on them. It stays loose." },
 };
 
@@ -57,11 +55,18 @@ export function fastenedText(
   return [
     ...(first ? [first] : []),
     ...(glued ? ["Spread glue where they meet."] : []),
-    ...(alone && !rests ? [`Set ${these} against ${those}.`] : []),
+    ...(alone && (!rests || method === "loose") ? [`Set ${these} against ${those}.`] : []),
     ...(after ? [after] : []),
     ...gapTexts(work, joints),
-    ...(still ? [`It is held at its ${still.side}, and moves from there.`] : []),
+    ...(still ? [heldText(work, joints, still.side)] : []),
   ];
+}
+
+/** Buttons and clips hold nothing in one place: wood between them stays in the middle by itself. */
+function heldText(work: Work, joints: readonly Joint[], side: string): string {
+  const fasteners = joints.flatMap(({ id }) => work.plan.chosen.get(id)?.fasteners ?? []);
+  const held = fasteners.some(({ slack }) => slack === undefined || slack.every((each) => each.n === 0n));
+  return held ? `It is held at its ${side}, and moves from there.` : `It is free to move both ways from its ${side}.`;
 }
 
 /** How far the buttons or clips of each rail stand off it, and where the first of them is. */

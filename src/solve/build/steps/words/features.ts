@@ -113,7 +113,10 @@ function slopeOf(part: Part, { kind, origin, normal }: PlaneFeature) {
   const axis = (tilted.find((i) => i !== end) ?? end) as AxisIndex;
   const high = (i: AxisIndex): boolean => normal[i] > 0;
   const edge = high(end) ? part.body.high[end] : part.body.low[end];
-  const over = absolute(subtract(edge, origin[end]));
+  // Where the plane leaves the face, and where it meets the end: its origin may lie anywhere on it.
+  const face = high(axis) ? part.body.high[axis] : part.body.low[axis];
+  const rise = divide(multiply(subtract(face, origin[axis]), rational(normal[axis])), rational(normal[end]));
+  const over = absolute(subtract(edge, subtract(origin[end], rise)));
   const inset = absolute(multiply(over, divide(rational(normal[end]), rational(normal[axis]))));
   return { kind, axis, face: faceOf(axis, high(axis)), end: faceOf(end, high(end)), over, inset };
 }

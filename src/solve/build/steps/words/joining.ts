@@ -1,5 +1,5 @@
 import type { Direction, Joint } from "../../../design.ts";
-import { listed, type Work } from "../draft.ts";
+import { listed, pluralOf, type Work } from "../draft.ts";
 import type { Move } from "../moves.ts";
 import { counted, countText, driveTexts } from "./driving.ts";
 import { fastenedText } from "./fastened.ts";
@@ -56,9 +56,10 @@ function methodTexts(scene: Scene): readonly string[] {
     const glued = own.some((joint) => joint.glue);
     const sides = sidesOf(scene, own);
     if (method === "groove") return [grooveText(scene, own, glued)];
+    if (method === "dado" || method === "rabbet") return housedTexts(scene, own, method, glued);
     const words = METHOD_WORDS[method];
     const wedged = own.some((joint) => joint.wedged);
-    if (words) return words({ ...sides, wedged, glued, mates: housings(scene, own), method });
+    if (words) return words({ ...sides, wedged, glued });
     const { these, those } = sides;
     return fastenedText(scene.work, own, { glued, these, those, alone: methods.length === 1 });
   });
@@ -67,15 +68,41 @@ function methodTexts(scene: Scene): readonly string[] {
 /** A panel goes into grooves, or a grooved part goes over a panel that is there. */
 function grooveText({ work, arriving, joints }: Scene, own: readonly Joint[], glued: boolean): string {
   const panels = [...new Set(own.map((joint) => joint.parts[0]))];
-  const how = glued ? "with glue" : "without glue, so that it can move";
+  const moves = own.some(({ parts: [panel] }) => work.stock(work.part(panel).stock).movement !== undefined);
+  const how = glued ? "with glue" : moves ? "without glue, so that it can move" : "without glue";
   const when = own.length < joints.length ? ", before the frame is closed" : "";
   if (panels.every((id) => arriving.includes(id)))
     return `Slide ${listed(work, panels)} into the grooves${when}, ${how}.`;
   return `Let the edge of ${listed(work, panels)} go into its groove, ${how}.`;
 }
 
-const housings = ({ work, arriving }: Scene, own: readonly Joint[]): string =>
-  listed(work, [...new Set(own.map((joint) => joint.parts.find((id) => !arriving.includes(id)) ?? joint.parts[1]))]);
+/** What comes goes into the dados that are there; where the dados come, they go over what is there. */
+function housedTexts(
+  { work, arriving }: Scene,
+  own: readonly Joint[],
+  method: "dado" | "rabbet",
+  glued: boolean,
+): readonly string[] {
+  const names = (joints: readonly Joint[], end: 0 | 1): string =>
+    listed(work, [...new Set(joints.map(({ parts }) => parts[end]))]);
+  const rooms = pluralOf(method);
+  const into = own.filter(({ parts: [joined] }) => arriving.includes(joined));
+  const over = own.filter((joint) => !into.includes(joint));
+  // A part that both goes in and receives would be told to go into itself: then each that receives has words of its own.
+  const both = into.some(({ parts: [, mate] }) => into.some(({ parts: [joined] }) => joined === mate));
+  const mates = [...new Set(into.map(({ parts }) => parts[1]))];
+  const shares = both
+    ? mates.map((mate) => into.filter(({ parts }) => parts[1] === mate))
+    : into.length > 0
+      ? [into]
+      : [];
+  const how = glued ? " and clamp" : ", without glue";
+  return [
+    ...(glued ? [`Brush glue into the ${rooms}.`] : []),
+    ...shares.map((joints) => `Set ${names(joints, 0)} into the ${rooms} in ${names(joints, 1)}${how}.`),
+    ...(over.length > 0 ? [`Bring the ${rooms} in ${names(over, 1)} over ${names(over, 0)}${how}.`] : []),
+  ];
+}
 
 /** Dowels come with their part. */
 function pegTexts(work: Work, joints: readonly Joint[]): readonly string[] {

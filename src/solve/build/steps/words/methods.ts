@@ -1,16 +1,12 @@
 import type { Joint } from "../../../design.ts";
-import { pluralOf } from "../draft.ts";
 
 /** Who is joined, by name. */
 interface Sides {
   readonly everything: string;
   readonly these: string;
   readonly those: string;
-  /** The parts that receive. */
-  readonly mates: string;
   readonly glued: boolean;
   readonly wedged: boolean;
-  readonly method: Joint["method"];
 }
 type Words = (sides: Sides) => readonly string[];
 
@@ -21,10 +17,6 @@ const tenon: Words = ({ everything, glued, wedged }) => [
   `Push ${everything} together until every shoulder is tight.`,
   ...when(glued, "Clamp across each joint. Wipe off what squeezes out."),
   ...when(wedged, "Drive a glued wedge into each kerf of the tenons, by turns, and trim flush when dry."),
-];
-const housed: Words = ({ these, mates, glued, method }) => [
-  ...when(glued, `Brush glue into the ${pluralOf(method)}.`),
-  `Set ${these} into the ${pluralOf(method)} of ${mates}${glued ? " and clamp" : ", without glue"}.`,
 ];
 const mitred: Words = ({ everything, glued }) => [
   ...when(glued, "Spread glue on the mitres; let the first coat soak into the end grain, then spread a second."),
@@ -83,8 +75,6 @@ export const METHOD_WORDS: Readonly<Partial<Record<Joint["method"], Words>>> = {
     ...when(glued, "Spread glue on the middle 4 in (100 mm) of the tongue only: the rest must be free to move."),
     `Push ${these} and ${those} together until the shoulder is tight.`,
   ],
-  dado: housed,
-  rabbet: housed,
   dowels: ({ everything, glued }) => [
     `${glued ? "Put glue into the dowel holes and tap the dowels in" : "Tap the dowels in"}.`,
     `Push ${everything} together${glued ? " and clamp" : ""}.`,

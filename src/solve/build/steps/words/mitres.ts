@@ -1,8 +1,9 @@
 import type { Length } from "../../../../units/length.ts";
-import { absolute, divide, equal, multiply, rational } from "../../../../units/rational.ts";
+import { absolute, add, divide, equal, max, min, multiply, rational, subtract } from "../../../../units/rational.ts";
 import { type AxisIndex, extent, faceOf, INDICES, indexOf } from "../../../design/space.ts";
 import type { Direction, Feature, Part } from "../../../design.ts";
 import type { Work } from "../draft.ts";
+import type { BoxFeature } from "./boxes.ts";
 import { sideWord } from "./measured.ts";
 
 /** Mitred ends of parts, and mitred ends of tenons: where the saw starts, and where it comes out. */
@@ -10,7 +11,7 @@ export function mitreTexts(work: Work, part: Part, mitres: readonly Feature[]): 
   return mitres.flatMap((mitre) => {
     if (!("normal" in mitre)) return [];
     return part.features.some((other) => other.kind === "tenon" && other.for === mitre.for)
-      ? [tenonText(part, mitre.normal)]
+      ? [tenonText(work, part, mitre)]
       : [endText(work, part, mitre.origin, mitre.normal)];
   });
 }
@@ -39,9 +40,28 @@ function endAxis(part: Part, tilted: readonly AxisIndex[], origin: readonly Leng
   return tilted.includes(wide) && atEnd(wide) ? wide : (tilted[0] as AxisIndex);
 }
 
-/** A tenon that meets another in a leg. */
-function tenonText(part: Part, normal: Direction): string {
-  const long = INDICES.find((i) => normal[i] !== 0 && i === indexOf(part.axes.length)) ?? 0;
+/** A tenon that meets another in a leg: how much of the corner of its end is taken off. */
+function tenonText({ print }: Work, part: Part, { origin, normal, for: joint }: PlaneFeature): string {
+  const long = indexOf(part.axes.length);
   const side = INDICES.find((i) => normal[i] !== 0 && i !== long) as AxisIndex;
-  return `Mitre the end of the tenon at the ${faceOf(long, normal[long] > 0)}, 45°, so that it is shorter at the ${faceOf(side, normal[side] > 0)}: it meets another there, and they stay a little apart.`;
+  const [end, face] = [faceOf(long, normal[long] > 0), faceOf(side, normal[side] > 0)];
+  const tenon = part.features.find((each) => each.kind === "tenon" && each.for === joint);
+  let off = "";
+  if (tenon && "size" in tenon) {
+    const [tip, cheek] = [farthest(tenon, long, normal[long] > 0), farthest(tenon, side, normal[side] > 0)];
+    const slope = divide(rational(normal[side]), rational(normal[long]));
+    // Where the plane meets the cheek that is made shorter.
+    const at = subtract(origin[long], multiply(slope, subtract(cheek, origin[side])));
+    off = `, ${print(absolute(subtract(tip, at)))} off its ${face} cheek`;
+  }
+  return `Cut the corner off the end of the tenon at the ${end}, at 45°${off}: it meets another there, and they stay a little apart.`;
+}
+
+type PlaneFeature = Extract<Feature, { readonly normal: Direction }>;
+
+/** How far a box reaches along an axis. */
+function farthest({ origin, along, across, into, size }: BoxFeature, axis: AxisIndex, high: boolean): Length {
+  const by = [along, across, into].map((way, k) => multiply(size[k as 0 | 1 | 2], rational(Math.round(way[axis]))));
+  const far = by.reduce(add, origin[axis]);
+  return (high ? max : min)(origin[axis], far);
 }
