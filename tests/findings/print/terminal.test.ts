@@ -69,7 +69,7 @@ test("errors come first, then warnings, then advice, each in the order of the so
   expect(order?.map((line) => line.slice(0, 12))).toEqual([
     "error: no un",
     "error: no un",
-    "warning: `fi",
+    "warning: `bu",
     "advice: 3-1/",
   ]);
 });

@@ -5,6 +5,7 @@ import { layoutRecord, proofRecord } from "../../../src/render/write/record/layo
 import { blankRecord } from "../../../src/render/write/record/parts.ts";
 import { layOut } from "../../../src/solve/build/cutting/lay-out.ts";
 import { cutsBeforeHome, sawnAlike, settingsOf } from "../../../src/solve/build/layout-facts.ts";
+import { layOutInWorkshop } from "../../../src/solve/build/on-hand.ts";
 import { supplyOf } from "../../../src/solve/build/supply.ts";
 import type { Blank } from "../../../src/solve/build.ts";
 import type { Design, PieceOnHand, Stock } from "../../../src/solve/design.ts";
@@ -22,7 +23,7 @@ const sixteenths = (low: number, high: number): fc.Arbitrary<Length> =>
 function laidOut(stock: Stock, blanks: readonly Blank[], kerf: Length, squaring?: Length) {
   const workshop = { file: "shed.yaml", supplies: new Map(), prices: new Map(), ...(squaring && { squaring }) };
   const design = { stock: [stock], units: "inch", workshop } as unknown as Design;
-  return layOut([stock], blanks, kerf, { units: "inch", ...supplyOf(design) });
+  return layOutInWorkshop([stock], blanks, kerf, { units: "inch", ...supplyOf(design) });
 }
 
 /** What an auditor that shares no code with the program finds wrong with layouts (promise 7). */
@@ -112,6 +113,32 @@ function atMostWhatIsThere({ layouts }: ReturnType<typeof layOut>, pieces: reado
     expect(used.filter((other) => other === each).length).toBeLessThanOrEqual(there);
   }
 }
+
+test("what lies in the workshop is cut first, the small pieces before the large, and less is bought", () => {
+  const piece = (width: number, length: number, count: number): PieceOnHand => ({
+    ...{ at: AT, count },
+    ...{ width: inches(width), length: inches(length) },
+  });
+  const blanks = (stock: Stock) => ["a", "b", "c"].map((id) => blank(stock, id, inches(20), inches(40)));
+  const ask = (onHand: readonly PieceOnHand[]) => {
+    const stock = sheet(inches(48), inches(96), { onHand });
+    return laidOut(stock, blanks(stock), inches(1, 8));
+  };
+  const two = ask([piece(48, 96, 1), piece(24, 42, 2)]);
+  // Two offcuts take one each, the sheet the third: nothing is bought.
+  expect(two.layouts.map(({ source, length }) => [source, toInches(length)])).toEqual([
+    ["on hand", 42],
+    ["on hand", 42],
+    ["on hand", 96],
+  ]);
+  expect(two.proof).toMatchObject([{ count: 0, countBound: 0, optimal: true }]);
+  const one = ask([piece(24, 42, 1)]);
+  expect(one.layouts.map(({ source }) => source)).toEqual(["on hand", "buy"]);
+  // 2400 − 1008 square inches are more than nothing, so one sheet has to be bought.
+  expect(one.proof).toMatchObject([{ count: 1, countBound: 1, optimal: true }]);
+  // 20 in and 1/8 in squared off do not fit 20 in.
+  expect(ask([piece(20, 42, 1)]).layouts.every(({ source }) => source === "buy")).toBe(true);
+});
 
 const SHEET = sheet(inches(48), inches(96));
 const CASE = [
