@@ -47,7 +47,7 @@ export const HOSTILE: readonly Hostile[] = [
   { what: "a key that is itself", source: `${HEAD}${PIECE}? &a [*a]\n: 1`, rule: "key-not-text" },
   {
     what: "honest use of one anchor",
-    source: `${HEAD}piece:\n  p: &p ${PART}\nfinish: [${times(1000, () => "*p", ", ")}]`,
+    source: `${HEAD}piece:\n  p: &p ${PART}\nbuilt: [${times(1000, () => "*p", ", ")}]`,
     rule: "not-in-this-version",
   },
   { what: "YAML 1.1", source: `%YAML 1.1\n---\n${HEAD}${PIECE}`, rule: "yaml-version" },
