@@ -87,7 +87,7 @@ function drawn(build: Build, layout: Layout, { frame, pen }: LayoutDrawingOption
       ...cuts,
       ...beside,
       ...grain,
-      ...squaredLegend(layout, board, pen, board.box.bottom + MARGIN + GRAIN / 2 - 2),
+      ...squaredLegend(layout, board, pen, frame, board.box.bottom + MARGIN + GRAIN / 2 - 2),
       ...drawSettings(layout, pen, { ...frame, y: settingsTop }),
     ],
     alt: inWords(build, layout, pen),
