@@ -4,7 +4,9 @@ import { solve } from "../../src/compile.ts";
 import type { Finding } from "../../src/findings/finding.ts";
 import { writeRecord } from "../../src/render/write/record.ts";
 import type { Build } from "../../src/solve/build.ts";
+import { type Chains, chains } from "../audit/chains.ts";
 import { audit, type BuildRecord, type Violation } from "../audit/index.ts";
+import { modelOf } from "../audit/model.ts";
 
 /** The complete plans, by their path under `examples`. */
 export const EXAMPLES: readonly string[] = ["", "old-plans/"].flatMap((folder) =>
@@ -43,6 +45,10 @@ export function recordOf(text: string, build: Build): string {
 
 export const auditOf = (text: string, build: Build): readonly Violation[] =>
   audit(JSON.parse(recordOf(text, build)) as BuildRecord);
+
+/** Whether the printed sizes add up. */
+export const chainsOf = (text: string, build: Build): Chains =>
+  chains(modelOf(JSON.parse(recordOf(text, build)) as BuildRecord));
 
 export const said = (findings: readonly Finding[]): readonly string[] =>
   findings.map((f) => `${f.at.line}: ${f.severity} ${f.rule}: ${f.message}`);

@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { auditOf, EXAMPLES, said, solveText, textOf } from "./compiled.ts";
+import { auditOf, chainsOf, EXAMPLES, said, solveText, textOf } from "./compiled.ts";
 import { choicesOf, cornersOf, drawsOf, solveDraw } from "./draws.ts";
 
 /** What a reader may ask for: each option, each end of a range of thickness, and sizes at random. What compiles keeps its promises. */
@@ -22,6 +22,12 @@ it.each(corners)("$name, $choose, measured $measured", ({ name, choose, measured
   expect(build && auditOf(textOf(name), build)).toEqual([]);
 });
 
+it("dowels in the steep brace of a short, high cart stay in its wood", () => {
+  const text = textOf("workbench-cart");
+  const { build } = solveText(text, { width: "908", height: "950" }, { top: "slab" });
+  expect(build && auditOf(text, build)).toEqual([]);
+});
+
 /** `npm run promises` draws more of them. */
 const COUNT = Number(process.env.PROMISES ?? 4);
 const ONLY = process.env.PROMISES_OF ?? "";
@@ -38,6 +44,7 @@ describe("copies at random", () => {
           const { build, findings } = solveDraw(text, draw);
           if (build) {
             expect(auditOf(text, build)).toEqual([]);
+            expect(chainsOf(text, build).open).toEqual([]);
             return;
           }
           const errors = findings.filter(({ severity }) => severity === "error");

@@ -1,7 +1,7 @@
 import { expect, test } from "vitest";
-import { changeOfWidth } from "../../src/solve/build/checks/wood/change-of-width.ts";
 import { movementOf } from "../../src/solve/design/stock/behaviour.ts";
 import { findSpecies } from "../../src/solve/design/stock/species.ts";
+import { changeOfWidth } from "../../src/solve/design/use/change-of-width.ts";
 
 const wood = (name: string) => movementOf(findSpecies(name) ?? null, findSpecies(name)?.softwood ?? false);
 const plain = (tangential: number, shrinkage: number | null = null) => ({

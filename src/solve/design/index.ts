@@ -53,8 +53,21 @@ function solve(draft: Draft): Outcome<Design> {
     findings.push(finding);
   };
   const placed = placing(draft, report);
-  const { unit, print, printItem, names, measure, count, stock, stockOf, directory, places, joinery, expansion } =
-    placed;
+  const {
+    unit,
+    print,
+    printItem,
+    names,
+    measure,
+    count,
+    stock,
+    stockOf,
+    directory,
+    places,
+    joinery,
+    expansion,
+    movesBy,
+  } = placed;
 
   const outside = outsideBox(draft, names.outside);
   const sizes = allSizes(draft, names.size, names.outside, unit);
@@ -97,7 +110,7 @@ function solve(draft: Draft): Outcome<Design> {
   const centre = middleOf(finished);
   const items = createItems({ units: draft.units, hardware: draft.hardware, measure, report, printItem });
   const joints = finishJoints(jointed, byId, {
-    items,
+    ...{ items, movesBy },
     units: draft.units,
     measure,
     count,

@@ -4,7 +4,7 @@ import { nearest } from "../../findings/suggest.ts";
 import type { BoardSize, Draft, Formula } from "../../parse/draft.ts";
 import { type Length, UNITS_PER_INCH, UNITS_PER_MM } from "../../units/length.ts";
 import { printLength } from "../../units/print-length.ts";
-import { rational } from "../../units/rational.ts";
+import { type Rational, rational } from "../../units/rational.ts";
 import { tellLength } from "../../units/tell-length.ts";
 import type { Stock } from "../design.ts";
 import { createDirectory, type Directory } from "./expand/directory.ts";
@@ -17,6 +17,8 @@ import { evaluateLength, evaluateNumber } from "./sizes/evaluate.ts";
 import { createNames } from "./sizes/names.ts";
 import { extent } from "./space.ts";
 import { resolveStock } from "./stock/resolve.ts";
+import { shareOfMovement } from "./use/seasons.ts";
+import { siteOf } from "./use/site.ts";
 
 /** A plan as places: its names, stock and parts, and where each part is once somebody asks. */
 export type Placing = ReturnType<typeof placing>;
@@ -32,10 +34,14 @@ export function placing(draft: Draft, report: (finding: Finding) => void, unroun
   const cells = createCells(report);
   let parts: { directory: Directory; places: Places; boardSize: (e: Entry, size: BoardSize) => Length | null } | null =
     null;
-  const names = createNames({ draft, unit, unrounded, cells, report, parts: () => parts });
+  const stock = new Map<string, Stock | null>();
+  const names = createNames({
+    ...{ draft, unit, unrounded, cells, report },
+    thickness: (name) => stock.get(name)?.thickness ?? null,
+    parts: () => parts,
+  });
   const measure = (formula: Formula): Length | null => evaluateLength(formula, names.scope(null));
 
-  const stock = new Map<string, Stock | null>();
   for (const [name, each] of draft.stock) {
     const resolved = resolveStock(each, measure, draft.units);
     for (const finding of resolved.findings) report(finding);
@@ -69,7 +75,22 @@ export function placing(draft: Draft, report: (finding: Finding) => void, unroun
     print,
   });
   const count = (formula: Formula): number | null => wholeNumber(evaluateNumber(formula, names.scope(null)));
-  const joinery = { units: draft.units, precision: draft.precision.value, measure, count, report, print, printItem };
+  const site = siteOf(draft.site);
+  const movesBy = (id: string): Rational | null => {
+    const entry = directory.byId.get(id);
+    const own = entry && stockOf(entry);
+    return own ? shareOfMovement(own, site) : null;
+  };
+  const joinery = {
+    movesBy,
+    units: draft.units,
+    precision: draft.precision.value,
+    measure,
+    count,
+    report,
+    print,
+    printItem,
+  };
   const boardSize = (entry: Entry, size: BoardSize): Length | null =>
     cells.get(`board ${entry.id} ${size}`, `${entry.id}.${size}`, entry.at, () => {
       const frame = places.frame(entry);
@@ -77,7 +98,21 @@ export function placing(draft: Draft, report: (finding: Finding) => void, unroun
       return frame && box && extent(box, frame[size]);
     });
   parts = { directory, places, boardSize };
-  return { unit, print, printItem, names, measure, count, stock, stockOf, directory, places, joinery, expansion };
+  return {
+    unit,
+    print,
+    printItem,
+    names,
+    measure,
+    count,
+    stock,
+    stockOf,
+    directory,
+    places,
+    joinery,
+    expansion,
+    movesBy,
+  };
 }
 
 const wholeNumber = (value: { n: bigint; d: bigint } | null): number | null =>

@@ -3,12 +3,12 @@ import { movementHoleTooSmall } from "../../../findings/rules/movement-hole-too-
 import { inches, type Length, millimetres } from "../../../units/length.ts";
 import { roundTo } from "../../../units/round.ts";
 import { INDICES, indexOf } from "../../design/space.ts";
+import { changeOf, changeSinceFitted } from "../../design/use/seasons.ts";
 import { USUAL_SITE } from "../../design/use/site.ts";
 import type { Fastener, Hole, Movement, Part, Stock } from "../../design.ts";
 import type { Checked, Rule, Verdict } from "./check.ts";
 import { anchorsAlong } from "./wood/anchors.ts";
 import { type Frame, frameMovement, type Hold, holdsOf, strain } from "./wood/restraint.ts";
-import { changeOf, changeSinceFitted } from "./wood/seasons.ts";
 
 /** What joints take without harm, 1/16 in. Common practice, no source. */
 const TAKEN = 25.4 / 16;

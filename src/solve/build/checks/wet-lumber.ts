@@ -1,8 +1,8 @@
 import { wetLumber } from "../../../findings/rules/wet-lumber.ts";
 import { millimetres, toMillimetres } from "../../../units/length.ts";
+import { changeOfWidth } from "../../design/use/change-of-width.ts";
 import { USUAL_SITE } from "../../design/use/site.ts";
 import type { Rule, Verdict } from "./check.ts";
-import { changeOfWidth } from "./wood/change-of-width.ts";
 
 /** Wood is bought no wetter than it will be in the dampest season: otherwise it shrinks in the piece. Only where its moisture is said. */
 export const wetLumberRule: Rule = ({ design, print }) => {

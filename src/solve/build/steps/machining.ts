@@ -5,11 +5,14 @@ import { called, listed, plural, pluralOf, type StepDraft, type Work } from "./d
 import { ROUTER_CAUTION, SAW_CAUTION, step } from "./making-step.ts";
 import { featureText } from "./words/features.ts";
 import { boringText } from "./words/holes.ts";
+import { turnedNote } from "./words/turned.ts";
 
 /** Minutes of work, rough (common practice, no source): for each feature, bench-bored hole. */
 const MINUTES = { feature: 8, shape: 10, hole: 1 } as const;
 
 const isShape = (feature: Feature): boolean => "normal" in feature || "radius" in feature;
+
+const isEnd = ({ kind }: Feature): boolean => kind === "angled end";
 
 const isInPlace = (feature: Feature): boolean => "inPlace" in feature && feature.inPlace === true;
 
@@ -21,9 +24,11 @@ const FIRST: readonly Feature["kind"][] = [
 
 /** Work on parts that have their size: joints and holes, one step for each kind of part; shapes last. */
 export const machiningSteps = (work: Work, lines: readonly CutLine[]): readonly StepDraft[] => [
+  // Ends that are not square are what joints and holes are set out from.
+  ...shaping(work, lines, isEnd),
   ...machining(work, lines),
   ...boring(work, lines),
-  ...shaping(work, lines),
+  ...shaping(work, lines, (feature) => !isEnd(feature)),
 ];
 
 /** Which of a part's features and holes a step makes. */
@@ -53,6 +58,7 @@ function machining(work: Work, lines: readonly CutLine[]): readonly StepDraft[] 
       "make",
       `${kinds.includes("mortise") || kinds.length > 1 ? "Cut the joints in" : `Cut the ${kindWord(kinds[0] as Feature["kind"])} in`} ${which}`,
       [
+        ...turnedNote(work, line),
         ...(line.mirrorOf
           ? [`These are mirror images of ${line.mirrorOf}: set the cuts out the other way round.`]
           : []),
@@ -88,7 +94,11 @@ function boring(work: Work, lines: readonly CutLine[]): readonly StepDraft[] {
     return step(
       "drill",
       `Drill the ${which}`,
-      [...boringText(work, first, holes), ...(parts.length > 1 ? [`Drill all ${parts.length} alike.`] : [])],
+      [
+        ...turnedNote(work, line),
+        ...boringText(work, first, holes),
+        ...(parts.length > 1 ? [`Drill all ${parts.length} alike.`] : []),
+      ],
       parts.map((part) => machine(part, [], benchHoles(work, part.id))),
       {
         unit: line.mark,
@@ -100,25 +110,26 @@ function boring(work: Work, lines: readonly CutLine[]): readonly StepDraft[] {
   });
 }
 
-/** Tapers, chamfers and bevels; kinds of part that are shaped in the same words, such as mirror images, share a step. */
-function shaping(work: Work, lines: readonly CutLine[]): readonly StepDraft[] {
+/** Ends at an angle, or tapers, chamfers and bevels; kinds of part that are shaped in the same words, such as mirror images, share a step. */
+function shaping(work: Work, lines: readonly CutLine[], wanted: (feature: Feature) => boolean): readonly StepDraft[] {
+  const isWanted = (feature: Feature): boolean => isShape(feature) && wanted(feature);
   const groups = new Map<string, CutLine[]>();
   for (const line of lines) {
     const first = onBench(work.part(line.parts[0] as string));
-    const kinds = [...new Set(first.features.filter(isShape).map((feature) => feature.kind))];
+    const kinds = [...new Set(first.features.filter(isWanted).map((feature) => feature.kind))];
     const text = kinds.flatMap((kind) => featureText(work, first, kind)).join("\n");
     if (text !== "") groups.set(text, [...(groups.get(text) ?? []), line]);
   }
   return [...groups].map(([text, alike]) => {
     const parts = alike.flatMap((line) => line.parts).map(work.part);
-    const shapes = (part: Part) => part.features.flatMap((feature, i) => (isShape(feature) ? [i] : []));
+    const shapes = (part: Part) => part.features.flatMap((feature, i) => (isWanted(feature) ? [i] : []));
     return step(
       "make",
-      `Shape ${listed(
+      `${wanted === isEnd ? "Cut the ends of" : "Shape"} ${listed(
         work,
         parts.map((part) => part.id),
       )}`,
-      text.split("\n"),
+      [...alike.flatMap((line) => turnedNote(work, line)).slice(0, 1), ...text.split("\n")],
       parts.map((part) => machine(part, shapes(part), [])),
       {
         unit: (alike[0] as CutLine).mark,

@@ -1,10 +1,10 @@
 import { dowelDoesNotFit } from "../../../findings/rules/dowel-does-not-fit.ts";
 import { inches, type Length, millimetres } from "../../../units/length.ts";
 import { add, compare, half, less, negate, subtract, ZERO } from "../../../units/rational.ts";
-import type { Arrangement, Fastener, Hole, Point } from "../../design.ts";
-import { otherAxes, shift, unit } from "../space.ts";
+import type { Arrangement, Fastener, Hole } from "../../design.ts";
+import { shift, unit } from "../space.ts";
 import { DOWELS, SOLD_LENGTHS } from "./catalogue.ts";
-import { depthAt } from "./line.ts";
+import { depthAt, roundDepthAt } from "./line.ts";
 import { placesOf } from "./places-of.ts";
 import { type FasteningContext, options, type RowShift, type Site } from "./site.ts";
 
@@ -26,14 +26,11 @@ export function dowels(site: Site, moved: RowShift, context: FasteningContext): 
   const thick = DOWELS[inch ? "inch" : "mm"].filter((d) => compare(d, places.contactEdge) <= 0).at(-1);
   const diameter = said.diameter ? context.measure(said.diameter) : thick;
   const slack = inch ? inches(1, 16) : millimetres(3, 2);
+  // Where a far face slopes, the side of the dowel comes near it before its end does.
   const askew = head.askew || hold.askew;
-  const radius = half(diameter ?? thick ?? ZERO);
-  // Where a far face slopes, the side of the dowel comes to it before its axis does.
-  const rim = (at: Point): readonly Point[] =>
-    askew ? [at, ...otherAxes(axis).flatMap((i) => [radius, negate(radius)].map((by) => shift(at, i, by)))] : [at];
+  const depth = askew ? roundDepthAt(half(diameter ?? ZERO)) : depthAt;
   const room = places.points
-    .flatMap(rim)
-    .flatMap((at) => [depthAt(head.solid, at, axis, sign > 0 ? -1 : 1), depthAt(hold.solid, at, axis, sign)])
+    .flatMap((at) => [depth(head.solid, at, axis, sign > 0 ? -1 : 1), depth(hold.solid, at, axis, sign)])
     .reduce((a, b) => (less(b, a) ? b : a));
   const fits = (length: Length): boolean => less(add(half(length), slack), room);
   const usual = SOLD_LENGTHS.dowel[inch ? "inch" : "mm"].filter(

@@ -1,5 +1,5 @@
 import { fastenerNeedsRoom } from "../../../findings/rules/fastener-needs-room.ts";
-import type { Face, JointDraft, Units } from "../../../parse/draft.ts";
+import type { Face, JointDraft } from "../../../parse/draft.ts";
 import { inches, type Length, millimetres } from "../../../units/length.ts";
 import { add, half, less, max, min, multiply, negate, rational, subtract } from "../../../units/rational.ts";
 import { roundTo } from "../../../units/round.ts";
@@ -9,6 +9,8 @@ import { type AxisIndex, extent, faceAxis, faceOf, indexOf, isHigh, middle, thir
 import { hairOf, KEEPERS, type Keeper } from "./hardware.ts";
 import { allowance } from "./movement.ts";
 import type { FasteningContext } from "./site.ts";
+
+type MovementContext = Pick<FasteningContext, "units" | "movesBy">;
 
 /** What buttons and clips need of a rail: worked out before the wood is cut, and again when they are placed. */
 export interface KeeperPlan {
@@ -28,7 +30,7 @@ export interface KeeperPlan {
 export interface RailAndTop {
   readonly draft: JointDraft;
   readonly rail: { readonly id: string; readonly body: Box; readonly frame: Frame };
-  readonly top: { readonly body: Box };
+  readonly top: { readonly id: string; readonly body: Box };
   /** From the rail into the top. */
   readonly axis: AxisIndex;
   readonly sign: 1 | -1;
@@ -36,7 +38,7 @@ export interface RailAndTop {
   readonly still: Still;
 }
 
-type Context = Pick<FasteningContext, "units" | "measure" | "report" | "print">;
+type Context = Pick<FasteningContext, "units" | "measure" | "report" | "print"> & MovementContext;
 
 /** Null: reported. */
 export function keeperPlan(kind: "button" | "clip", joint: RailAndTop, context: Context): KeeperPlan | null {
@@ -66,8 +68,7 @@ export function keeperPlan(kind: "button" | "clip", joint: RailAndTop, context: 
   const thick = extent(rail.body, thin);
   const left = inch ? inches(1, 4) : millimetres(6);
   const gap =
-    asked ??
-    (alongGrain ? usualGap(joint, context.units, subtract(subtract(thick, left), add(hair, hair))) : smallest(inch));
+    asked ?? (alongGrain ? usualGap(joint, context, subtract(subtract(thick, left), add(hair, hair))) : smallest(inch));
   const tongue = add(add(gap, gap), hair);
   const deep = add(tongue, hair);
   if (less(subtract(thick, deep), left))
@@ -83,12 +84,16 @@ export function keeperPlan(kind: "button" | "clip", joint: RailAndTop, context: 
 const smallest = (inch: boolean): Length => (inch ? inches(1, 8) : millimetres(3));
 
 /** The movement and 1/32 in (1 mm) more, no more than half of what tongue and groove may take of the rail, at least 1/8 in (3 mm). */
-function usualGap({ still, area }: RailAndTop, units: Units, most: Length): Length {
+function usualGap({ still, area, top }: RailAndTop, context: MovementContext, most: Length): Length {
+  const { units } = context;
   const inch = units === "inch";
   const i = indexOf(still.across);
   const off = subtract(half(add(area.low[i], area.high[i])), still.at);
   const step = inch ? inches(1, 32) : millimetres(1);
-  return max(smallest(inch), min(add(allowance(off, units), step), roundTo(half(most), step, "down")));
+  return max(
+    smallest(inch),
+    min(add(allowance(off, units, context.movesBy(top.id)), step), roundTo(half(most), step, "down")),
+  );
 }
 
 /** The face named, or the one that looks to the middle of the top. */
@@ -114,10 +119,14 @@ export function grooveBox({ rail, axis, sign, area }: RailAndTop, { keeper, face
 }
 
 /** A mortise is as long as its button is wide, and longer by what the top moves along the rail. */
-export function mortiseLength({ still, area }: RailAndTop, { keeper, run }: KeeperPlan, units: Units): Length {
+export function mortiseLength(
+  { still, area, top }: RailAndTop,
+  { keeper, run }: KeeperPlan,
+  { units, movesBy }: MovementContext,
+): Length {
   const hair = hairOf(units === "inch");
   const across = indexOf(still.across);
   const far = max(subtract(area.high[across], still.at), subtract(still.at, area.low[across]));
-  const room = across === run ? allowance(far, units) : hair;
+  const room = across === run ? allowance(far, units, movesBy(top.id)) : hair;
   return add(keeper.across, multiply(room, rational(2)));
 }

@@ -9,12 +9,13 @@ import {
   max,
   min,
   multiply,
+  negate,
   rational,
   subtract,
   ZERO,
 } from "../../../units/rational.ts";
 import type { Point } from "../../design.ts";
-import type { AxisIndex } from "../space.ts";
+import { type AxisIndex, otherAxes, shift } from "../space.ts";
 
 const tolerance = rational(TOLERANCE);
 
@@ -24,7 +25,31 @@ const tolerance = rational(TOLERANCE);
 export const depthAt = (solid: Solid, from: Point, axis: AxisIndex, sign: 1 | -1): Length =>
   runAt(solid, from, axis, sign).depth;
 
-/** The same, and whether there is more wood beyond: then a cut lies in the way. */
+/**
+ * The same for a bore of this radius, so that its rim stays in the wood all round: what the wood is shallower a radius aside, one way and
+ * the other, is taken off. Exact where the far face slopes one way, a little too little where it slopes both ways. Never below zero.
+ */
+export const roundDepthAt =
+  (radius: Length): typeof depthAt =>
+  (solid, from, axis, sign) => {
+    const middle = depthAt(solid, from, axis, sign);
+    const losses = otherAxes(axis).map((aside) => {
+      const beside = [radius, negate(radius)].map((by) => depthAt(solid, shift(from, aside, by), axis, sign));
+      return max(
+        ZERO,
+        subtract(
+          middle,
+          beside.reduce((a, b) => min(a, b)),
+        ),
+      );
+    });
+    return max(
+      ZERO,
+      losses.reduce((left, loss) => subtract(left, loss), middle),
+    );
+  };
+
+/** The same along a line, and whether there is more wood beyond: then a cut lies in the way. */
 export function runAt(
   solid: Solid,
   from: Point,

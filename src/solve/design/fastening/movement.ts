@@ -2,7 +2,18 @@ import { holdStillAlongGrain } from "../../../findings/rules/hold-still-along-gr
 import { slidesOnItsFace } from "../../../findings/rules/slides-on-its-face.ts";
 import type { JointDraft, Units } from "../../../parse/draft.ts";
 import { inches, type Length, millimetres } from "../../../units/length.ts";
-import { absolute, compare, half, max, min, multiply, rational, subtract, ZERO } from "../../../units/rational.ts";
+import {
+  absolute,
+  compare,
+  half,
+  max,
+  min,
+  multiply,
+  type Rational,
+  rational,
+  subtract,
+  ZERO,
+} from "../../../units/rational.ts";
 import { roundTo } from "../../../units/round.ts";
 import type { Box, Fastener, Joint, Point, Still } from "../../design.ts";
 import type { Frame } from "../placing/attitude.ts";
@@ -53,12 +64,12 @@ export const moverOf = <T extends Mover>(join: T, to: T): T => {
 };
 
 /**
- * How far wood may have to move either way at a distance from the held line, where nothing is known of its moisture: 1/64 of it, 3/16 in for
- * a foot (common practice, no source), to the next 1/16 in or millimetre.
+ * How far wood may have to move either way at a distance from the held line, to the next 1/16 in or millimetre: the share of it by which its species
+ * moves in its place, and never less than 1/64 of it, 3/16 in for a foot (common practice, no source).
  */
-export function allowance(distance: Length, units: Units): Length {
+export function allowance(distance: Length, units: Units, share: Rational | null): Length {
   const step = units === "inch" ? inches(1, 16) : millimetres(1);
-  return max(step, roundTo(multiply(absolute(distance), rational(1, 64)), step, "up"));
+  return max(step, roundTo(multiply(absolute(distance), max(share ?? ZERO, rational(1, 64))), step, "up"));
 }
 
 /** Whether a fastener of a row stands where the wood is held. */

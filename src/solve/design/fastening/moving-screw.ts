@@ -115,13 +115,13 @@ const wantsOdd = (still: Still): Still["across"] | null => (still.side === "midd
 /** The movement either way: as asked for, or by the distance from the held line. An oversized hole is bored with a bit that exists. */
 function roomAsked(
   hole: "slot" | "oversized",
-  { draft }: Site,
+  { draft, hold }: Site,
   distance: Length,
   clearance: Length,
   context: FasteningContext,
 ): Length | null {
   const said = hole === "slot" ? options(draft).slot : options(draft).oversized;
-  const usual = allowance(distance, context.units);
+  const usual = allowance(distance, context.units, context.movesBy(hold.id));
   if (!said) {
     if (hole === "slot") return usual;
     const step = context.units === "inch" ? inches(1, 16) : millimetres(1);

@@ -2,6 +2,7 @@ import type { Finding } from "../../../findings/finding.ts";
 import type { Placement, Solid } from "../../../geometry/index.ts";
 import type { FastenersDraft, Formula, JointDraft, Units } from "../../../parse/draft.ts";
 import type { Length } from "../../../units/length.ts";
+import type { Rational } from "../../../units/rational.ts";
 import type { Arrangement, Box, Feature, Still } from "../../design.ts";
 import type { Items } from "../hardware/items.ts";
 import type { Frame } from "../placing/attitude.ts";
@@ -27,6 +28,8 @@ export interface FasteningContext {
   /** The hardware of the plan. */
   readonly items: Items;
   readonly units: Units;
+  /** The share of its width by which the wood of a part may move either way; null: not at all. */
+  readonly movesBy: (part: string) => Rational | null;
   readonly measure: (formula: Formula) => Length | null;
   readonly count: (formula: Formula) => number | null;
   readonly report: (finding: Finding) => void;

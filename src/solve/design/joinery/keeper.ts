@@ -38,7 +38,7 @@ export function cutKeeper(
   else {
     const places = keeperPlaces({ ...joint, hold: top }, { by: ZERO, turned: false }, context);
     if (!places) return null;
-    const reach = half(mortiseLength(joint, plan, context.units));
+    const reach = half(mortiseLength(joint, plan, context));
     for (const place of places.points) {
       const [low, high] = [subtract(place[plan.run], reach), add(place[plan.run], reach)];
       const within = !less(low, rail.body.low[plan.run]) && !less(rail.body.high[plan.run], high);

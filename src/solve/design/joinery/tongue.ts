@@ -30,8 +30,8 @@ export const beginTongue: Craft = (joining, bench, context) => {
 };
 
 /**
- * Breadboard end: a long tongue across the end of a top, with shoulders, in a groove that is longer than the tongue by what the top moves:
- * 1 1/2 % of its width, from the widest published coefficients of furniture woods (0.0037) and a year of 4 % of moisture.
+ * Breadboard end: a long tongue across the end of a top, with shoulders, in a groove that is longer than the tongue by what the top moves: the
+ * share of its width that its species moves in its place, and never less than 1 1/2 %, a year of 4 % of moisture at 0.0037 for each.
  */
 export const beginBreadboard: Craft = (joining, bench, context) => {
   const { draft, touch } = joining;
@@ -50,7 +50,8 @@ export const beginBreadboard: Craft = (joining, bench, context) => {
   );
   const long = measured(draft.tenon?.long, usual, context);
   const deeper = deeperOf(joining, context);
-  const moves = measured(draft.play, roundTo(multiply(wide, rational(3, 200)), context.precision, "up"), context);
+  const share = max(context.movesBy(joining.join.id) ?? ZERO, rational(3, 200));
+  const moves = measured(draft.play, roundTo(multiply(wide, share), context.precision, "up"), context);
   if (!section || !long || !deeper || !moves || !leavesWood(joining, add(long, deeper), bench, context)) return null;
   standOut(joining, section, long, bench);
   return () => {

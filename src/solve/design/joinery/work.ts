@@ -2,7 +2,7 @@ import type { Finding } from "../../../findings/finding.ts";
 import type { Solid } from "../../../geometry/index.ts";
 import type { Formula, JointDraft, Units } from "../../../parse/draft.ts";
 import type { Length } from "../../../units/length.ts";
-import { ZERO } from "../../../units/rational.ts";
+import { type Rational, ZERO } from "../../../units/rational.ts";
 import type { Box, Direction, FastenerKind, Feature, Point } from "../../design.ts";
 import type { Cut, Workpiece } from "../shapes/workpiece.ts";
 import type { Pair } from "./pairs.ts";
@@ -85,6 +85,8 @@ export class Bench {
 export interface JoineryContext {
   readonly units: Units;
   readonly precision: Length;
+  /** The share of its width by which the wood of a part may move either way; null: not at all. */
+  readonly movesBy: (part: string) => Rational | null;
   readonly measure: (formula: Formula) => Length | null;
   readonly report: (finding: Finding) => void;
   /** A whole number above zero, or null: reported. */

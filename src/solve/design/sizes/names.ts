@@ -29,6 +29,8 @@ export interface NamesContext {
   readonly cells: Cells;
   readonly report: (finding: Finding) => void;
   /** Absent while copies are being counted: then only sizes may be named. */
+  /** Null for a stock that could not be read or was not read yet. */
+  readonly thickness: (stock: string) => Length | null;
   readonly parts: () => { directory: Directory; places: Places; boardSize: BoardSizeOf } | null;
 }
 
@@ -98,6 +100,16 @@ export function createNames(context: NamesContext): Names {
       if (value !== undefined) return length(value);
       report(notASizeOf(at, { name: "outside", word }));
       return null;
+    }
+    const written = { path: [head], at, ...(home && { home }) };
+    if (
+      rest.length === 1 &&
+      word === "thickness" &&
+      draft.stock.has(head) &&
+      !context.parts()?.directory.knows(written)
+    ) {
+      const thick = context.thickness(head);
+      if (thick) return length(thick);
     }
     return ofNamedPart(path, word, { at, ...(home && { home }) });
   };

@@ -1,14 +1,9 @@
 /** What holds a board across its grain, and by how much the wood there would move. Millimetres. */
 import { type AxisIndex, axisAt } from "../../../design/space.ts";
+import { changeOfWidth } from "../../../design/use/change-of-width.ts";
+import type { Change } from "../../../design/use/seasons.ts";
 import type { Part, Stock } from "../../../design.ts";
 import type { Anchor } from "./anchors.ts";
-import { changeOfWidth } from "./change-of-width.ts";
-
-/** A change of moisture, %. */
-export interface Change {
-  readonly from: number;
-  readonly to: number;
-}
 
 /** A place at which the board is fixed, and to which part. */
 export interface Hold {

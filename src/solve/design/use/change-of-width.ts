@@ -1,4 +1,4 @@
-import type { Movement } from "../../../design.ts";
+import type { Movement } from "../../design.ts";
 
 /** Moisture between which the coefficients of the tables hold, %. */
 const [LOW, HIGH] = [6, 14];

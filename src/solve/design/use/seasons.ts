@@ -1,5 +1,12 @@
-import type { Site, Stock } from "../../../design.ts";
-import type { Change } from "./restraint.ts";
+import { type Rational, rational } from "../../../units/rational.ts";
+import type { Site, Stock } from "../../design.ts";
+import { changeOfWidth } from "./change-of-width.ts";
+
+/** A change of moisture, %. */
+export interface Change {
+  readonly from: number;
+  readonly to: number;
+}
 
 /** Wood of which nothing is said when it is bought: 8 %, Wood Handbook FPL-GTR-190, Table 13-2, average indoors. */
 export const USUAL_MOISTURE = 8;
@@ -21,4 +28,11 @@ export function changeOf({ moisture = USUAL_MOISTURE }: Stock, { driest, dampest
 export function changeSinceFitted(stock: Stock, { driest, dampest }: Site): Change {
   if (stock.moisture === undefined) return { from: driest, to: dampest };
   return larger({ from: stock.moisture, to: driest }, { from: stock.moisture, to: dampest });
+}
+
+/** The share of its width by which the wood of a stock may move either way from where it was fitted, a little over; null for what does not move. */
+export function shareOfMovement(stock: Stock, site: Site): Rational | null {
+  if (stock.movement === undefined) return null;
+  const { from, to } = changeSinceFitted(stock, site);
+  return rational(Math.ceil(Math.abs(changeOfWidth(stock.movement, from, to)) * 10000), 10000);
 }
