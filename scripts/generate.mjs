@@ -17,15 +17,19 @@ for (const args of [
   if (status !== 0) process.exit(1);
 }
 
-const { catalogue, examplesOf, jsonSchema, language, recordSchema } = await load("scripts/docs/sources.ts");
+const { catalogue, examplesOf, jsonSchema, language, recordSchema, workshopSchema } =
+  await load("scripts/docs/sources.ts");
 const preface = readFileSync(join(root, "scripts/docs/preface.md"), "utf8");
+const workshop = readFileSync(join(root, "scripts/docs/workshop.md"), "utf8");
 const json = (value) => `${JSON.stringify(value, null, 2)}\n`;
 
 mkdirSync(join(root, "docs/schema"), { recursive: true });
 for (const [path, text] of [
   ["docs/reference.md", reference(language(false), preface)],
+  ["docs/workshop.md", reference(workshopSchema(), workshop, "The workshop")],
   ["docs/findings.md", findings(catalogue, examplesOf)],
   ["docs/schema/plan.schema.json", json(jsonSchema())],
+  ["docs/schema/workshop.schema.json", json(workshopSchema())],
   ["docs/schema/record.schema.json", json(recordSchema)],
 ])
   writeFileSync(join(root, path), text);

@@ -1,12 +1,14 @@
 /** The whole compiler: text to Draft to Design to Build to Document to bytes. Pure. */
-import { andThen, failed, hasErrors, type Outcome } from "./findings/outcome.ts";
-import type { Draft } from "./parse/draft.ts";
+import { andThen, failed, hasErrors, type Outcome, outcome } from "./findings/outcome.ts";
+import type { Draft, WorkshopDraft } from "./parse/draft.ts";
 import { printTree } from "./parse/expand/print.ts";
-import { draftOf, includes, openTree, readTree, type Source } from "./parse/index.ts";
+import { draftOf, includes, openTree, type ParseOptions, readTree, type Source, type Tree } from "./parse/index.ts";
+import { readWorkshop } from "./parse/workshop/index.ts";
 import type { Document, Font, Paper } from "./render/document.ts";
 import { build } from "./solve/build/index.ts";
 import type { Build } from "./solve/build.ts";
 import { type DesignOptions, design } from "./solve/design/index.ts";
+import { inWorkshop } from "./solve/design/workshop.ts";
 import { type Jumps, jumpsOf } from "./solve/jumps/index.ts";
 import { underEveryOption } from "./solve/options/index.ts";
 import { overThickness } from "./solve/thickness/index.ts";
@@ -16,10 +18,12 @@ export { includes, type Source };
 export interface SolveOptions extends DesignOptions {
   /** The option asked for in a choice, by the choice's name. */
   readonly choose?: ReadonlyMap<string, string>;
+  /** `workshop.yaml`, if there is one. */
+  readonly workshop?: Source;
 }
 
 export interface PrintOptions {
-  /** Absent: letter for a plan in inches, else A4. */
+  /** Absent: what the workshop's printer holds, else letter for a plan in inches and A4. */
   readonly paper?: Paper["name"];
   /** ISO date for the file's properties. */
   readonly date: string;
@@ -28,23 +32,35 @@ export interface PrintOptions {
 
 /** Checks a plan under every option and works everything out under those asked for. Loads nothing that only drawing needs. */
 export function solve(source: Source, options: SolveOptions): Outcome<Build> {
+  const workshop = options.workshop === undefined ? { findings: [] } : readWorkshop(options.workshop);
+  const solved = solveTree(source, options, workshop.value);
+  const findings = [...workshop.findings, ...solved.findings];
+  return hasErrors(findings) ? failed(findings) : { ...solved, findings };
+}
+
+function solveTree(source: Source, options: SolveOptions, workshop: WorkshopDraft | undefined): Outcome<Build> {
   return andThen(readTree(source), (tree) => {
-    const asked = draftOf(tree, options);
+    const asked = draftIn(workshop, tree, options);
     const solveDraft = (draft: Draft): Outcome<Build> => andThen(design(draft, options), build);
     const solved = andThen(asked, (draft) => overThickness(draft, options, solveDraft(draft)));
     if (asked.value === undefined || asked.value.choices.length === 0) return solved;
     const findings = underEveryOption(asked.value, solved.findings, {
-      read: (choose) => draftOf(tree, { choose }),
+      read: (choose) => draftIn(workshop, tree, { choose }),
       solve: (draft) => solveDraft(draft).findings,
     });
     return hasErrors(findings) ? failed(findings) : { ...solved, findings };
   });
 }
 
+/** The plan under some options, as it is made in a workshop. */
+const draftIn = (workshop: WorkshopDraft | undefined, tree: Tree, options: ParseOptions): Outcome<Draft> =>
+  andThen(draftOf(tree, options), (draft) => outcome(inWorkshop(draft, workshop)));
+
 /** Where copies of a plan with other sizes or other stock take more, longer or other things. Solves the plan dozens of times for each range. */
 export function jumps(source: Source, options: SolveOptions): Outcome<readonly Jumps[]> {
+  const workshop = options.workshop && readWorkshop(options.workshop).value;
   return andThen(readTree(source), (tree) =>
-    andThen(draftOf(tree, options), (draft) =>
+    andThen(draftIn(workshop, tree, options), (draft) =>
       andThen(andThen(design(draft, options), build), (drawn) => ({
         value: jumpsOf(draft, options, drawn),
         findings: [],
@@ -67,7 +83,10 @@ export async function compile(solved: Outcome<Build>, options: PrintOptions): Pr
   if (hasErrors(solved.findings)) return failed(solved.findings);
   const { render } = await import("./render/index.ts");
   return andThen(solved, (b) =>
-    render(b, { ...options, paper: options.paper ?? (b.design.units === "inch" ? "letter" : "a4") }),
+    render(b, {
+      ...options,
+      paper: options.paper ?? b.design.workshop?.paper ?? (b.design.units === "inch" ? "letter" : "a4"),
+    }),
   );
 }
 

@@ -3,8 +3,8 @@ import { valueWords } from "./value.mjs";
 
 const LATER = "not in this version";
 
-/** @param preface Markdown that stands before the tables */
-export function reference(schema, preface) {
+/** @param preface Markdown that stands before the tables; @param whole the title of the first of them */
+export function reference(schema, preface, whole = "The plan") {
   const sections = [];
   /** The title of the section about an object; settings that have the same settings share one. */
   const sectionFor = ({ description: _, ...object }, title, name, above) => {
@@ -18,11 +18,11 @@ export function reference(schema, preface) {
     sections.push({ title: taken ? `${title}, ${above}` : title, object, same, names: new Set([name]) });
     return sections.at(-1).title;
   };
-  sectionFor(schema, "The plan");
-  const entries = schema.$defs.entry.anyOf.map((entry) =>
+  sectionFor(schema, whole);
+  const entries = (schema.$defs.entry?.anyOf ?? []).map((entry) =>
     entry.additionalProperties === false ? sectionFor(entry, entryTitle(entry)) : undefined,
   );
-  for (const each of schema.$defs.opening.anyOf)
+  for (const each of schema.$defs.opening?.anyOf ?? [])
     if (each.properties) sectionFor(each, each.properties.divider ? "A divider" : "An opening");
   const part = entries.find((title) => title !== undefined);
   // A table may add sections, which come to their turn, and names to sections, which are printed when all tables are done.

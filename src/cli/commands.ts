@@ -1,7 +1,7 @@
 import { Command } from "commander";
 import { wrap } from "../findings/print/width.ts";
 import type { Exit } from "./exit.ts";
-import { choice, choices, settings, thicknesses } from "./options.ts";
+import { choice, choices, noWorkshop, settings, thicknesses, workshopFile } from "./options.ts";
 import type { World } from "./world.ts";
 
 const CLOSING = [
@@ -32,6 +32,8 @@ export function commands(world: World, ends: (command: Promise<Exit>) => Promise
     .addOption(settings())
     .addOption(choices())
     .addOption(thicknesses())
+    .addOption(workshopFile())
+    .addOption(noWorkshop())
     .addOption(format())
     .action(async (plan, _, command) =>
       ends((await import("./commands/build.ts")).build(plan, command.optsWithGlobals(), world)),
@@ -43,6 +45,8 @@ export function commands(world: World, ends: (command: Promise<Exit>) => Promise
     .addOption(settings())
     .addOption(choices())
     .addOption(thicknesses())
+    .addOption(workshopFile())
+    .addOption(noWorkshop())
     .option(
       "--jumps",
       "also say where counts, lengths and purchases change over the ranges of sizes and stock (takes longer)",
@@ -50,6 +54,19 @@ export function commands(world: World, ends: (command: Promise<Exit>) => Promise
     .addOption(format())
     .action(async (plan, _, command) =>
       ends((await import("./commands/check.ts")).check(plan, command.optsWithGlobals(), world)),
+    );
+  program
+    .command("layout")
+    .description("print how boards and sheets are cut, what is bought, and what is known of the count")
+    .argument("<plan>", "the YAML file")
+    .addOption(settings())
+    .addOption(choices())
+    .addOption(thicknesses())
+    .addOption(workshopFile())
+    .addOption(noWorkshop())
+    .addOption(format())
+    .action(async (plan, _, command) =>
+      ends((await import("./commands/layout.ts")).layout(plan, command.optsWithGlobals(), world)),
     );
   program
     .command("expand")
@@ -69,6 +86,7 @@ export function commands(world: World, ends: (command: Promise<Exit>) => Promise
     .command("schema")
     .description("print the JSON Schema of the plan language, for editors")
     .option("--record", "that of the JSON that --record writes")
+    .option("--workshop", "that of workshop.yaml")
     .action(async (options) => ends((await import("./commands/schema.ts")).schema(options, world)));
   program
     .command("new")

@@ -31,5 +31,11 @@ export const choices = (): Option => pairs("--choose", "wood=oak", "choose an op
 export const thicknesses = (): Option =>
   pairs("--measured", "ply=0.703", "the thickness that a stock of yours measures, or 7.03 for 10 of a stack");
 
+/** `--workshop shed.yaml` */
+export const workshopFile = (): Option =>
+  new Option("--workshop <file>", "what there is in the workshop (workshop.yaml beside the plan, if it is there)");
+/** `--no-workshop` */
+export const noWorkshop = (): Option => new Option("--no-workshop", "leave a workshop.yaml beside the plan alone");
+
 /** "a, b or c" */
 const listed = (words: readonly string[]): string => [words.slice(0, -1).join(", "), ...words.slice(-1)].join(" or ");

@@ -6,9 +6,20 @@ import type { Build } from "../solve/build.ts";
 import type { World } from "./world.ts";
 
 /** The record of a solved piece and its pages, as JSON in UTF-8. */
-export async function recordOf(build: Build, source: Source, { pages }: Document, world: World): Promise<Uint8Array> {
+export async function recordOf(
+  build: Build,
+  { source, workshop }: { readonly source: Source; readonly workshop?: Source | undefined },
+  { pages }: Document,
+  world: World,
+): Promise<Uint8Array> {
   const { writeRecord } = await import("../render/write/record.ts");
-  const sourceSha256 = createHash("sha256").update(source.bytes).digest("hex");
-  const meta = { sourceName: basename(source.name), sourceSha256, version: world.version, pages };
+  const digest = (bytes: Uint8Array): string => createHash("sha256").update(bytes).digest("hex");
+  const meta = {
+    sourceName: basename(source.name),
+    sourceSha256: digest(source.bytes),
+    ...(workshop && { workshop: { file: basename(workshop.name), sha256: digest(workshop.bytes) } }),
+    version: world.version,
+    pages,
+  };
   return new TextEncoder().encode(writeRecord(build, meta));
 }

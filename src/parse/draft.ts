@@ -72,12 +72,15 @@ export interface Draft {
   /** What each part that lies flat carries, unless it says so itself. */
   readonly carries?: Located<LoadDraft>;
   readonly usedFor?: SeatsDraft;
+  readonly finish?: readonly FinishDraft[];
   readonly tools?: ToolsDraft;
   readonly allow?: readonly AllowDraft[];
   /** Absent: nothing was said, and only what is glued up is left over its size. */
   readonly rough?: RoughDraft;
-  /** Saw kerf, from `workshop.yaml` or the default 1/8 in (3.2 mm in a metric plan). */
+  /** Saw kerf, from the plan or the workshop, or the default 1/8 in (3.2 mm in a metric plan). */
   readonly kerf: Length;
+  /** Absent: nothing is known of it. */
+  readonly workshop?: WorkshopDraft;
 }
 
 /** What a reader may choose. */
@@ -156,12 +159,82 @@ export interface StockDraft {
   readonly planedWide?: Formula;
   readonly between?: { readonly low: Formula; readonly high: Formula; readonly at: Span };
   readonly widths?: { readonly low: Formula; readonly high: Formula; readonly at: Span };
-  readonly soldIn?: readonly Formula[];
-  readonly sheet?: { readonly wide: Formula; readonly long: Formula; readonly at: Span };
+  readonly soldIn?: readonly LengthSold[];
+  readonly sheet?: SheetDraft;
+  /** Several sizes, of which the cheapest are bought. */
+  readonly sheets?: readonly SheetSold[];
   readonly goodFaces?: Located<number>;
   /** When bought, % of the dry wood's weight. */
   readonly moisture?: Located<number>;
   readonly price?: Located<number>;
+  /** Bought over what the parts have, %. */
+  readonly waste?: Located<number>;
+  /** What lies in the workshop. Never in the plan. */
+  readonly onHand?: readonly WoodOnHand[];
+}
+
+export interface SheetDraft {
+  readonly wide: Formula;
+  readonly long: Formula;
+  readonly at: Span;
+}
+export interface SheetSold extends SheetDraft {
+  readonly price?: number;
+}
+export interface LengthSold {
+  readonly long: Formula;
+  readonly price?: number;
+}
+
+export interface FinishDraft {
+  readonly at: Span;
+  /** A part or group; null: everything else. */
+  readonly of: Reference | null;
+  readonly with: string;
+  readonly coats: number;
+  /** m² that a litre covers in one coat. */
+  readonly covers?: number;
+}
+
+/** What there is in a workshop and what things cost there: `workshop.yaml`. */
+export interface WorkshopDraft {
+  /** The name of its file. */
+  readonly file: string;
+  readonly kerf?: Length;
+  /** Taken off one long and one short edge of a sheet before anything else. */
+  readonly squaring?: Length;
+  /** The largest piece that can be brought home. */
+  readonly carries?: { readonly width: Length; readonly length: Length };
+  readonly paper?: "letter" | "a4";
+  readonly wood: readonly WoodOnHand[];
+  readonly supplies: readonly SupplyOnHand[];
+  readonly prices: readonly PriceDraft[];
+  readonly tools?: ToolsDraft;
+  readonly longestClamp?: Length;
+}
+
+/** Sheets, boards and offcuts of one size. `of` is what they were sold as. */
+export interface WoodOnHand {
+  readonly at: Span;
+  readonly of: string;
+  /** Absent: as wide as the stock is sold. */
+  readonly wide?: Length;
+  readonly long: Length;
+  readonly count: number;
+}
+
+export interface SupplyOnHand {
+  readonly of: string;
+  readonly count: number;
+}
+
+/** Of one sheet, board, board foot, box or piece; or by size. */
+export interface PriceDraft {
+  readonly of: string;
+  readonly at: Span;
+  readonly each?: Located<number>;
+  readonly sheets?: readonly SheetSold[];
+  readonly lengths?: readonly LengthSold[];
 }
 
 export type NodeDraft = GroupDraft | PartDraft;

@@ -71,7 +71,7 @@ export function includes({ bytes }: Source): readonly string[] {
   return read === undefined ? [] : includedFiles(read.node);
 }
 
-function readFile(bytes: Uint8Array, file?: string): Outcome<Omit<Tree, "files">> {
+export function readFile(bytes: Uint8Array, file?: string): Outcome<Omit<Tree, "files">> {
   const { value: text, findings: refused } = readText(bytes);
   if (text === undefined)
     return failed(file === undefined ? refused : refused.map((each) => ({ ...each, at: { ...each.at, file } })));

@@ -53,6 +53,7 @@ export function toDraft({ at, said }: Read, { choices, chosen }: Omit<Opened, "t
     hardware: new Map(said.hardware?.value.map((each) => [each.name, each])),
     ...(said.place && { site: said.place.value }),
     ...(said.carries && { carries: said.carries }),
+    ...(said.finish && { finish: said.finish.value }),
     ...(said["used for"] && { usedFor: said["used for"].value }),
     ...(said["tools owned"] && { tools: said["tools owned"].value }),
     ...(said.allow && { allow: said.allow.value }),

@@ -5,6 +5,7 @@
 import type { Finding } from "../findings/finding.ts";
 import type { Length } from "../units/length.ts";
 import type { BuiltMotion } from "./build/model/motion.ts";
+import type { Finishing, Purchase } from "./build/model/purchase.ts";
 import type { ChangingSizes, Reserved, Slope } from "./build/model/thickness.ts";
 import type { Design, Direction, Face, Fastener, Hardware, Hole, Joint, Part, Stock } from "./design.ts";
 
@@ -26,6 +27,8 @@ export interface Build {
   readonly layouts: readonly Layout[];
   readonly layoutProof: readonly LayoutProof[];
   readonly purchases: readonly Purchase[];
+  /** Absent where the plan says nothing of finish. */
+  readonly finishing?: readonly Finishing[];
   readonly steps: readonly Step[];
   readonly tools: readonly { readonly tool: string; readonly why: string }[];
   readonly checks: readonly Check[];
@@ -101,6 +104,10 @@ export interface Layout {
   readonly stock: string;
   readonly kind: "sheet" | "board";
   readonly source: "buy" | "on hand";
+  /** The maker's name for a piece on hand. */
+  readonly piece?: string;
+  /** Cents; absent where no price is known, or nothing is bought. */
+  readonly price?: number;
   readonly thickness: Length;
   readonly width: Length;
   readonly length: Length;
@@ -137,24 +144,16 @@ export interface Cut {
 
 export interface LayoutProof {
   readonly stocks: readonly string[];
+  /** Boards or sheets that are bought, and the fewest that can do. */
   readonly count: number;
   readonly countBound: number;
-  /** True only when the bound is reached. */
+  /** Cents for what is bought, and a sum below which no purchase can come; absent where prices are not known. */
+  readonly cost?: number;
+  readonly costBound?: number;
+  /** True only when the bound is reached: that of the cost where there is one, else that of the count. */
   readonly optimal: boolean;
   readonly method: string;
   readonly assumes: string;
-}
-
-export interface Purchase {
-  readonly section: "sheets" | "lumber" | "hardware" | "fasteners" | "supplies";
-  readonly item: string;
-  readonly quantity: number;
-  readonly unit: string;
-  /** Of the whole line. */
-  readonly price: number | null;
-  readonly onHand: number;
-  /** Share of what is bought that does not end in parts, 0 to 1. */
-  readonly waste: number;
 }
 
 export type StepKind = "buy" | "mill" | "make" | "glue-up" | "drill" | "join" | "fit" | "take-off" | "finish" | "check";
@@ -246,4 +245,4 @@ export interface Check {
   readonly holdsFrom?: number;
 }
 
-export type { BuiltMotion, ChangingSizes, Design, Fastener, Hole, Joint, Part, Stock };
+export type { BuiltMotion, ChangingSizes, Design, Fastener, Finishing, Hole, Joint, Part, Purchase, Stock };

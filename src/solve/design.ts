@@ -51,6 +51,35 @@ export interface Design {
   readonly accepted?: readonly Accepted[];
   /** What solid wood is left over its size when it is sawn; null where the plan says nothing of it. */
   readonly rough?: Rough | null;
+  /** Absent: nothing is said of it. */
+  readonly finishes?: readonly Finish[];
+  /** The workshop in which the plan is made; absent: nothing is known of it. What it has of each stock stands with the stock. */
+  readonly workshop?: Workshop;
+}
+
+/** What some parts are finished with. */
+export interface Finish {
+  /** As the plan calls it: "top", "everything else". */
+  readonly surface: string;
+  readonly parts: readonly string[];
+  readonly product: string;
+  readonly coats: number;
+  /** m² that a litre covers in one coat; absent: what such products usually do. */
+  readonly covers?: number;
+}
+
+/** What there is in a workshop and what things cost there. */
+export interface Workshop {
+  /** The name of its file. */
+  readonly file: string;
+  readonly squaring?: Length;
+  /** The largest piece that can be brought home. */
+  readonly carries?: { readonly width: Length; readonly length: Length };
+  readonly longestClamp?: Length;
+  readonly paper?: "letter" | "a4";
+  /** By trade name: see `tradeName`. */
+  readonly supplies: ReadonlyMap<string, number>;
+  readonly prices: ReadonlyMap<string, number>;
 }
 
 export interface Choice {

@@ -22,9 +22,10 @@ export function* counts(model: Model): Violations {
   yield* boards(model);
 }
 
-/** Units in which one is one; of a box nobody can say how many are in it. */
+/** Units in which one is one; of a box that does not tell its content nobody can say how many are in it. */
 const SINGLE = ["", "each", "piece", "pieces"];
-const total = (lines: readonly Purchase[]): number => lines.reduce((so, line) => so + line.quantity + line.onHand, 0);
+const total = (lines: readonly Purchase[]): number =>
+  lines.reduce((so, line) => so + line.quantity * (line.content?.count ?? 1) + line.onHand, 0);
 
 /** Lengths in which banding is sold, in mm. */
 const ROLLS = new Map([
@@ -39,10 +40,7 @@ function* bands({ record, solid }: Model): Violations {
     const strips = all.filter(({ band }) => band.item === item);
     const need = strips.reduce((so, { part, band }) => so + edgeLength(bounds(solid(part.id)), band.edge) + 2 * 25, 0);
     const bought = record.purchases.filter((line) => line.item === item);
-    const length = bought.reduce(
-      (so, { quantity, onHand, unit }) => so + (quantity + onHand) * (ROLLS.get(unit) ?? 0),
-      0,
-    );
+    const length = bought.reduce((so, line) => so + total([line]) * (ROLLS.get(line.content?.of ?? line.unit) ?? 0), 0);
     if (length < need) yield violation("purchases add up", item, `${need} mm are used, ${length} mm bought`);
   }
 }
@@ -58,8 +56,8 @@ function* fasteners({ record }: Model): Violations {
   for (const item of new Set(used)) {
     const need = count(used, item);
     const bought = record.purchases.filter((line) => line.section === "fasteners" && line.item === item);
-    const singly = bought.every((line) => SINGLE.includes(line.unit));
-    if (bought.length === 0 || (singly && total(bought) < need))
+    const counted = bought.every((line) => SINGLE.includes(line.content?.of ?? line.unit));
+    if (bought.length === 0 || (counted && total(bought) < need))
       yield violation("purchases add up", item, `${need} are used, ${total(bought)} bought`);
   }
 }

@@ -63,16 +63,21 @@ function* ofItsStock({ record }: Model, layout: Layout, name: string): Violation
 function* proofs({ record }: Model): Violations {
   const bought = record.layouts.filter((layout) => layout.source === "buy");
   for (const proof of record.layoutProof) {
-    const laid = bought.filter((layout) => proof.stocks.includes(layout.stock)).length;
-    const sound = proof.count >= proof.countBound && (!proof.optimal || proof.count === proof.countBound);
-    if (laid !== proof.count || !sound)
+    const laid = bought.filter((layout) => proof.stocks.includes(layout.stock));
+    const { count, countBound, cost, costBound, optimal } = proof;
+    const reached = cost === null ? count === countBound : cost === costBound;
+    if (laid.length !== count || count < countBound || (optimal && !reached))
       yield violation(
         "count is not below its bound",
         proof.stocks.join(" "),
-        `${laid} laid out, ${proof.count} counted, bound ${proof.countBound}`,
+        `${laid.length} laid out, ${count} counted, bound ${countBound}${optimal ? ", called the least" : ""}`,
       );
+    // In cents, so that nothing is lost in sums.
+    const sum = laid.reduce((so, { price }) => so + Math.round(100 * (price ?? Number.NaN)), 0);
+    if (cost !== null && (Math.round(100 * cost) !== sum || costBound === null || cost < costBound))
+      yield violation("count is not below its bound", proof.stocks.join(" "), `costs ${cost}, bound ${costBound}`);
   }
-  for (const stock of new Set(bought.map((layout) => layout.stock)))
+  for (const stock of new Set(record.layouts.map((layout) => layout.stock)))
     if (record.layoutProof.filter((proof) => proof.stocks.includes(stock)).length !== 1)
       yield violation("count is not below its bound", stock, "does not have one proof");
 }

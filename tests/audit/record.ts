@@ -143,6 +143,9 @@ export interface Layout {
   stock: string;
   kind: string;
   source: string;
+  piece?: string | null;
+  /** Of this sheet or board. */
+  price?: number | null;
   thickness: number;
   width: number;
   length: number;
@@ -170,6 +173,9 @@ export interface Purchase {
   price: number | null;
   onHand: number;
   waste: number;
+  /** What is in one box or roll. */
+  content?: { count: number; of: string } | null;
+  note?: string;
 }
 export type Leg = { along: V3; distance: number | null } | { about: [V3, V3]; degrees: number };
 export type Action =

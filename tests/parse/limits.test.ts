@@ -17,7 +17,7 @@ const parts = (count: number): string =>
   );
 /** Eleven nodes by an anchor of ten, used until there are `count` nodes. */
 const expanded = (count: number): string => {
-  const fixed = `finish: { a: &ten [${lines(9, () => "x", ", ")}] }\n`;
+  const fixed = `built: { a: &ten [${lines(9, () => "x", ", ")}] }\n`;
   return `${HEAD}${PIECE}${fixed}notes: [${lines(count, () => "*ten", ", ")}]\n`;
 };
 function lines(count: number, line: (i: number) => string, between = "\n"): string {
@@ -29,7 +29,7 @@ const SOURCES: readonly (readonly [name: LimitName, source: (count: number) => s
   [
     ["sourceBytes", sized, "too-much"],
     ["mapKeys", settings, "too-much"],
-    ["textLength", (count) => `${HEAD}${PIECE}finish: "${"x".repeat(count)}"\n`, "text-too-long"],
+    ["textLength", (count) => `${HEAD}${PIECE}built: "${"x".repeat(count)}"\n`, "text-too-long"],
     ["formulaLength", (count) => `${HEAD}${PIECE}sizes: { a: "${"1".padEnd(count - 4)} + 1" }\n`, "text-too-long"],
     ["nameLength", (count) => `${HEAD}piece: { ${"x".repeat(count)}: { made of: pine } }\n`, "text-too-long"],
     ["parts", parts, "too-much", 2],
@@ -57,8 +57,8 @@ describe("at a limit nothing is said, beyond it the limit is told with its numbe
   test("nesting through anchors counts too", () => {
     const level = (i: number): string =>
       `n${i}: &n${i} { in: { in: { in: { in: ${i === 0 ? "1" : `*n${i - 1}`} } } } }`;
-    expect(rulesOf(`${HEAD}${PIECE}finish:\n${lines(10, (i) => `  ${level(i)}`)}`)).toEqual(["not-in-this-version"]);
-    expect(rulesOf(`${HEAD}${PIECE}finish:\n${lines(20, (i) => `  ${level(i)}`)}`)).toContain("nested-too-deep");
+    expect(rulesOf(`${HEAD}${PIECE}built:\n${lines(10, (i) => `  ${level(i)}`)}`)).toEqual(["not-in-this-version"]);
+    expect(rulesOf(`${HEAD}${PIECE}built:\n${lines(20, (i) => `  ${level(i)}`)}`)).toContain("nested-too-deep");
   });
 
   test("nodes, each use of an anchor counted", () => {

@@ -154,7 +154,7 @@ describe("the head of a plan", () => {
 });
 
 test("what this version does not read is a warning, and the plan is read all the same", () => {
-  const { value, findings } = parseText(planWith({ top: "finish: { with: oil }" }));
+  const { value, findings } = parseText(planWith({ top: "built: { with: oil }" }));
   expect(findings.map(({ severity }) => severity)).toEqual(["warning"]);
   expect(value).toBeDefined();
 });

@@ -8,6 +8,7 @@ import { editionDate } from "../edition-date.ts";
 import { EXIT, type Exit, Misuse } from "../exit.ts";
 import type { ExportOptions } from "../exports.ts";
 import { readPlan } from "../read-plan.ts";
+import { readWorkshop } from "../read-workshop.ts";
 import { recordOf } from "../record-of.ts";
 import { report } from "../report.ts";
 import type { Output, World } from "../world.ts";
@@ -24,12 +25,13 @@ export async function build(path: string, options: BuildOptions, world: World): 
   const output = options.output ?? outputFor(path);
   refuseMixture(output, options.record, world);
   const source = await readPlan(path, world);
-  const solved = solve(source, solveOptions(options));
+  const workshop = await readWorkshop(path, options.workshop, world);
+  const solved = solve(source, solveOptions(options, workshop));
   const date = editionDate(solved.value?.design.edition ?? "", world);
   const { paper } = options;
   const drawn = await compile(solved, { ...(paper && { paper }), date, version: world.version });
   const { findings, value: document } = drawn;
-  const tell = (result: string) => report({ findings, source, result }, options, world.err, world);
+  const tell = (result: string) => report({ findings, source, workshop, result }, options, world.err, world);
   if (solved.value === undefined || document === undefined || hasErrors(findings)) {
     await tell("No plan was written.");
     return EXIT.errors;
@@ -38,7 +40,7 @@ export async function build(path: string, options: BuildOptions, world: World): 
   if (options.record !== undefined)
     outputs.push({
       path: options.record,
-      bytes: await recordOf({ ...solved.value, findings }, source, document, world),
+      bytes: await recordOf({ ...solved.value, findings }, { source, workshop }, document, world),
     });
   const folders = [options.pictures, options.tables, options.article].filter((folder) => folder !== undefined);
   if (folders.length > 0) {
@@ -46,7 +48,7 @@ export async function build(path: string, options: BuildOptions, world: World): 
     world.folders(folders);
     outputs.push(...exportsOf(solved.value, document, options));
   }
-  await deliver(outputs, path, world);
+  await deliver(outputs, [path, ...(workshop ? [workshop.name] : [])], world);
   await tell(written(outputs, document, folders));
   return EXIT.done;
 }

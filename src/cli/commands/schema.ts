@@ -1,11 +1,18 @@
 import { EXIT, type Exit } from "../exit.ts";
 import type { World } from "../world.ts";
 
-/** `schema`: the JSON Schema of the plan language, or of the record. */
-export async function schema(options: { readonly record?: boolean }, world: World): Promise<Exit> {
+export interface SchemaOptions {
+  readonly record?: boolean;
+  readonly workshop?: boolean;
+}
+
+/** `schema`: the JSON Schema of the plan language, of the record, or of `workshop.yaml`. */
+export async function schema(options: SchemaOptions, world: World): Promise<Exit> {
   const wanted = options.record
     ? (await import("../../render/write/record-schema.ts")).recordSchema
-    : (await import("../../parse/schema/index.ts")).jsonSchema();
+    : options.workshop
+      ? (await import("../../parse/schema/workshop.ts")).workshopSchema()
+      : (await import("../../parse/schema/index.ts")).jsonSchema();
   await world.out.write(`${JSON.stringify(wanted, null, 2)}\n`);
   return EXIT.done;
 }

@@ -8,6 +8,8 @@ import { columns } from "./width.ts";
 export interface PrintedSource {
   readonly name: string;
   readonly lines: readonly string[];
+  /** Other files in which something may be found, by name. */
+  readonly others?: ReadonlyMap<string, readonly string[]>;
 }
 
 interface Mark {
@@ -17,10 +19,12 @@ interface Mark {
 }
 
 /** The lines of the source that a finding points at, with pointers and labels below them. */
-export function frame(finding: Finding, source: PrintedSource, palette: Palette, width: number): string[] {
-  const { line, column } = finding.at;
+export function frame(finding: Finding, plan: PrintedSource, palette: Palette, width: number): string[] {
+  const { line, column, file } = finding.at;
+  const source = file === undefined ? plan : { name: file, lines: plan.others?.get(file) ?? [] };
   const main: Mark = { at: finding.at, label: finding.label, main: true };
-  const marks = [main, ...finding.also.map((other): Mark => ({ ...other, main: false }))];
+  const near = finding.also.filter(({ at }) => at.file === file);
+  const marks = [main, ...near.map((other): Mark => ({ ...other, main: false }))];
   marks.sort((a, b) => a.at.line - b.at.line || Number(a.main) - Number(b.main) || a.at.start - b.at.start);
   const digits = String(Math.max(...marks.map((mark) => mark.at.line))).length;
   const gutter = " ".repeat(digits);

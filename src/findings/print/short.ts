@@ -8,7 +8,7 @@ export const printShort = (findings: readonly Finding[], sourceName: string): st
     .map((finding) => {
       const { at, severity, message, rule } = finding;
       const when = whenOf(finding);
-      const place = `${escapeText(sourceName)}:${at.line}:${at.column}`;
+      const place = `${escapeText(at.file ?? sourceName)}:${at.line}:${at.column}`;
       return `${place}: ${severity}: ${escapeText(when ? `${message}, ${when}` : message)} [${rule}]\n`;
     })
     .join("");

@@ -9,7 +9,7 @@ export const notInThisVersion = rule<{ readonly what: string; readonly help?: st
   help: (a) => a.help ?? "the plan is made without it; take it out, or keep it for later",
   explain:
     "The word belongs to the language, and this version of the program does nothing with it yet. It is told, so that nobody relies on it.",
-  wrong: stepExample(["sizes:\n", "finish: { with: hard oil }\nsizes:\n"]),
+  wrong: stepExample(["sizes:\n", "built: { width: 42 }\nsizes:\n"]),
   right: stepExample(),
   basis: "the language",
 });

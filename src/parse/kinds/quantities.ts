@@ -51,6 +51,34 @@ export const temperature: Kind<number> = quantity("a temperature, such as 20 C o
   return celsius >= -20 && celsius <= 60 ? celsius : undefined;
 });
 
+/** US gallon: 231 cubic inches of 25.4 mm. */
+const LITRES_PER_GALLON = (231 * 25.4 * 25.4 * 25.4) / 1e6;
+/** Square foot: 304.8 mm squared. */
+const METRES_PER_SQUARE_FOOT = (304.8 * 304.8) / 1e6;
+const AREAS: ReadonlyMap<string, number> = new Map([
+  ...["m2", "m²", "sq m", "square metres", "square meters"].map((word) => [word, 1] as const),
+  ...["sq ft", "ft2", "ft²", "square feet"].map((word) => [word, METRES_PER_SQUARE_FOOT] as const),
+]);
+const VOLUMES: ReadonlyMap<string, number> = new Map([
+  ...["l", "litre", "liter"].map((word) => [word, 1] as const),
+  ...["gallon", "gal"].map((word) => [word, LITRES_PER_GALLON] as const),
+  ["quart", LITRES_PER_GALLON / 4],
+  ["pint", LITRES_PER_GALLON / 8],
+]);
+
+/** `12 m2 per litre`, `400 sq ft per gallon`: m² a litre, from 0.1 to 200. */
+export const coverage: Kind<number> = quantity(
+  "a coverage, such as 12 m2 per litre or 400 sq ft per gallon",
+  (text) => {
+    const found = amount(text);
+    const [area = "", volume = "", ...more] = (found?.rest ?? "").toLowerCase().split(/\s*(?:\/|\bper\b|\ba\b)\s*/);
+    const [square, litres] = [AREAS.get(area.trim().replace(/\s+/g, " ")), VOLUMES.get(volume.trim())];
+    if (found === undefined || square === undefined || litres === undefined || more.length > 0) return undefined;
+    const covers = (found.value * square) / litres;
+    return covers >= 0.1 && covers <= 200 ? covers : undefined;
+  },
+);
+
 /** A pound is 0.45359237 kg exactly (international yard and pound agreement, 1959). */
 export const KILOGRAMS_PER_POUND = 0.45359237;
 const MASSES: ReadonlyMap<string, number> = new Map([

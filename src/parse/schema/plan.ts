@@ -5,6 +5,7 @@ import { may, need, settings } from "../kinds/settings.ts";
 import { formula, text, word } from "../kinds/simple.ts";
 import { allow, toolsOwned } from "./accept.ts";
 import { choices } from "./choices.ts";
+import { finish } from "./finish.ts";
 import { fittings } from "./fittings.ts";
 import { hardware } from "./hardware.ts";
 import { joints } from "./joints.ts";
@@ -25,10 +26,7 @@ const version: Kind<1> = {
 };
 
 /** Top-level settings that the language has and this version does not read. */
-const LATER = [
-  ...["credits", "rights", "support", "photos", "defaults"],
-  ...["words", "order", "notes", "finish", "built"],
-];
+const LATER = [...["credits", "rights", "support", "photos", "defaults"], ...["words", "order", "notes", "built"]];
 
 /** The whole source. */
 export const plan = settings(
@@ -63,6 +61,7 @@ export const plan = settings(
     "used for": may(usedFor, "Who sits on it: { seats: 3, each weighs: 200 lb }."),
     "tools owned": may(toolsOwned, "The bits that there are; without it, whatever is sold."),
     allow: may(allow, "Findings that you accept, each with the reason.", "accept"),
+    finish: may(finish, "What the piece is finished with: { with: hard oil, coats: 2 }, or so for each part."),
     "rough sizes": may(rough, "How much larger than finished solid wood is sawn from the board."),
   },
   LATER,

@@ -1,10 +1,11 @@
 import type { StockDraft } from "../draft.ts";
-import { byForm, list, made } from "../kinds/combine.ts";
+import { byForm, made } from "../kinds/combine.ts";
 import { type Named, named } from "../kinds/named.ts";
 import { range } from "../kinds/places.ts";
 import { percent } from "../kinds/quantities.ts";
 import { may, need, settings } from "../kinds/settings.ts";
 import { formula, plainNumber, text } from "../kinds/simple.ts";
+import { lengthsSold, sheetSize, sheetsSold } from "./sold.ts";
 
 const section = settings("a measure of stock", {
   thick: need(formula, "The thickness.", "thickness"),
@@ -16,11 +17,6 @@ const measured = byForm({
   map: made(section, ({ at, said }) => ({ at, thick: said.thick.value, wide: said.wide?.value })),
 });
 
-const sheet = settings("a sheet", {
-  wide: need(formula, "The width of a sheet.", "width"),
-  long: need(formula, "The length of a sheet.", "length"),
-});
-
 const material = settings(
   "a stock",
   {
@@ -30,20 +26,25 @@ const material = settings(
     "planed to": may(measured, "The thickness after planing, or thickness and width.", "sawn and planed to"),
     between: may(range, "The range of thickness that the plan has to survive: 11/16 and 3/4."),
     widths: may(range, "The widths that boards come in: 5 to 8."),
-    "sold in": may(list(formula, "a list of lengths"), "The lengths that boards come in.", "lengths"),
-    sheet: may(sheet, "The size of a sheet."),
+    "sold in": may(lengthsSold, "The lengths that boards come in, each alone or with its price.", "lengths"),
+    sheet: may(sheetSize, "The size of a sheet."),
+    sheets: may(sheetsSold, "The sizes that sheets come in, each with its price."),
     "good faces": may(plainNumber, "How many faces are fit to be seen: 0, 1 or 2."),
     moisture: may(percent, "The moisture of the wood when it is bought: 19 %. 8 % if nothing is said."),
-    price: may(plainNumber, "The price of one sheet, board or board foot."),
+    price: may(plainNumber, "The price of one sheet, board, board foot or cubic metre."),
+    waste: may(
+      percent,
+      "How much more is bought than the parts have, for knots and ends: 30 % of rough boards if nothing is said, else what the layouts need.",
+    ),
   },
-  ["waste", "colour", "color"],
+  ["colour", "color"],
 );
 
 type Material = NonNullable<ReturnType<typeof material.read>>;
 
 function toDraft({ name, at, value }: Named<Material>): StockDraft {
   const { said } = value;
-  const { measures, between, widths, sheet: size } = said;
+  const { measures, between, widths, sheet, sheets } = said;
   const planed = said["planed to"]?.value;
   const { thick, wide } = measures?.value ?? {};
   return {
@@ -56,10 +57,12 @@ function toDraft({ name, at, value }: Named<Material>): StockDraft {
     ...(between && { between: { ...between.value, at: between.at } }),
     ...(widths && { widths: { ...widths.value, at: widths.at } }),
     ...(said["sold in"] && { soldIn: said["sold in"].value }),
-    ...(size && { sheet: { wide: size.value.said.wide.value, long: size.value.said.long.value, at: size.at } }),
+    ...(sheet && { sheet: sheet.value }),
+    ...(sheets && { sheets: sheets.value }),
     ...(said["good faces"] && { goodFaces: said["good faces"] }),
     ...(said.moisture && { moisture: said.moisture }),
     ...(said.price && { price: said.price }),
+    ...(said.waste && { waste: said.waste }),
   };
 }
 

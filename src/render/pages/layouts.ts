@@ -1,7 +1,8 @@
 /** Cutting layouts: every sheet and board, with its cuts in order, and what is known of the count. */
-import type { Layout, LayoutProof } from "../../solve/build.ts";
+import { cutsBeforeHome, overSize, type SawnAlike, sawnAlike, yieldOf } from "../../solve/build/layout-facts.ts";
+import type { Layout } from "../../solve/build.ts";
 import type { Stock } from "../../solve/design.ts";
-import { type Length, ZERO } from "../../units/index.ts";
+import { ZERO } from "../../units/index.ts";
 import { listed } from "../drawing/words.ts";
 import { TYPE } from "../style.ts";
 import { type Atom, baseline, block } from "../typeset/atom.ts";
@@ -9,6 +10,7 @@ import type { FlowAtom, Section } from "../typeset/flow.ts";
 import { label } from "../typeset/lines.ts";
 import { layoutPicture } from "./pictures.ts";
 import { body, capital, type Plan, sectionHeading, subheading } from "./plan.ts";
+import { proofText } from "./proof.ts";
 
 export function layoutPages(plan: Plan): Section | null {
   const { build, frame, printer } = plan;
@@ -35,48 +37,50 @@ export function layoutPages(plan: Plan): Section | null {
 function stockAtoms(plan: Plan, stock: Stock, layouts: readonly Layout[]): FlowAtom[] {
   const { build, frame } = plan;
   const proofs = build.layoutProof.filter((proof) => proof.stocks.includes(stock.name));
-  const heads = subheading(`${capital(stock.label)}: ${count(layouts)}`, frame.width, 20);
-  const lines = proofs.flatMap((proof) => body(proofText(proof), frame.width, { keep: true, above: 0 }));
-  const groups = alike(layouts);
+  const share = `${Math.round(100 * yieldOf(layouts))}\u202f% of it ends in parts`;
+  const heads = subheading(`${capital(stock.label)}: ${count(layouts)}, ${share}`, frame.width, 20);
+  const sentences = [...proofs.map(proofText), ...sizesText(plan, layouts), ...homeText(plan, layouts)];
+  const lines = body(sentences.join(" "), frame.width, { keep: true, above: 0 });
+  const groups = sawnAlike(layouts);
   return [...heads, ...lines, ...groups.map((group) => ({ ...layoutAtom(plan, group), of: stock.name }))];
 }
 
 function count(layouts: readonly Layout[]): string {
   const word = layouts[0]?.kind === "sheet" ? "sheet" : "board";
-  return `${layouts.length} ${word}${layouts.length === 1 ? "" : "s"}`;
+  const had = layouts.filter(({ source }) => source === "on hand").length;
+  const hand = had === 0 ? "" : had === layouts.length ? " on hand" : `, ${had} of them on hand`;
+  return `${layouts.length} ${word}${layouts.length === 1 ? "" : "s"}${hand}`;
 }
 
-/** What is known of the count, and under which conditions. */
-export function proofText({ optimal, count: used, countBound: bound, assumes }: LayoutProof): string {
-  const given = assumes === "" ? "" : ` Reckoned for ${assumes}.`;
-  if (optimal) return `Fewer will not do.${given}`;
-  if (used > bound) return `No layout does with fewer than ${bound}; this one takes ${used}.${given}`;
-  return `Choose the boards with this layout in hand.${given}`;
+/** Which of the sizes drawn are not those of the finished parts. */
+function sizesText({ build }: Plan, layouts: readonly Layout[]): readonly string[] {
+  const { rough, gluedUp, later } = overSize(layouts, build.blanks);
+  return [
+    ...(rough.length > 0 ? [`${listed(rough)}: rough sizes, planed and cut to length afterwards.`] : []),
+    ...(gluedUp.length > 0 ? [`${listed(gluedUp)}: rough sizes of what is glued up first.`] : []),
+    ...(later.length > 0 ? [`${listed(later)}, drawn with broken lines: left over size until the piece tells.`] : []),
+  ];
 }
 
-/** Layouts that are sawn the same way, with how many there are. */
-function alike(layouts: readonly Layout[]): { layout: Layout; numbers: number[] }[] {
-  const groups: { key: string; layout: Layout; numbers: number[] }[] = [];
-  layouts.forEach((layout, i) => {
-    const key = layoutKey(layout);
-    const group = groups.find((g) => g.key === key);
-    if (group === undefined) groups.push({ key, layout, numbers: [i + 1] });
-    else group.numbers.push(i + 1);
+/** Where the sheets do not fit the car: which cuts to have made at the shop. */
+function homeText({ build, printer }: Plan, layouts: readonly Layout[]): readonly string[] {
+  const { carries } = build.design.workshop ?? {};
+  const sheets = layouts.map((layout, i) => ({ layout, number: i + 1 }));
+  const toBuy = sheets.filter(({ layout }) => layout.kind === "sheet" && layout.source === "buy");
+  if (carries === undefined) return [];
+  const size = `${printer.exact(carries.width)} × ${printer.exact(carries.length)}\u202f${printer.unit}`;
+  return toBuy.flatMap(({ layout, number }) => {
+    const first = cutsBeforeHome(layout, carries);
+    if (first === 0) return [];
+    if (first === null) return [`Sheet ${number} has pieces larger than the ${size} that can be brought home.`];
+    const cuts = first === 1 ? "cut 1" : `cuts 1 to ${first}`;
+    return [
+      `To bring sheet ${number} home in pieces of ${size} at most, have it squared and ${cuts} made at the shop.`,
+    ];
   });
-  return groups;
 }
 
-const exact = (length: Length): string => `${length.n}/${length.d}`;
-const layoutKey = ({ source, width, length, placements, cuts }: Layout): string =>
-  [
-    source,
-    exact(width),
-    exact(length),
-    ...placements.map((p) => [p.mark, exact(p.x), exact(p.y), exact(p.width), exact(p.length), p.turned].join()),
-    ...cuts.map((c) => [c.number, c.kind, ...c.from.map(exact), ...c.to.map(exact)].join()),
-  ].join(";");
-
-function layoutAtom(plan: Plan, { layout, numbers }: { layout: Layout; numbers: readonly number[] }): Atom {
+function layoutAtom(plan: Plan, { layout, numbers }: SawnAlike): Atom {
   const { frame, printer } = plan;
   const high = layout.kind === "sheet" ? frame.height * 0.62 : 260;
   const picture = layoutPicture(plan, layout, { width: frame.width, height: high });

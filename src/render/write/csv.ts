@@ -7,11 +7,16 @@ export interface NamedTable {
   readonly text: string;
 }
 
-/** One for each kind of page and shape of table; a table that runs over several pages is one, its head once. */
+/** One for each heading and shape of table; a table that runs over several pages is one, its head once. */
 export function tablesOf(document: Document): readonly NamedTable[] {
   const tables = new Map<string, { readonly kind: string; readonly head: string; readonly lines: string[] }>();
-  for (const { kind, items } of document.pages)
-    for (const table of groupsOf(items, "table")) {
+  let kind = "";
+  for (const { items } of document.pages)
+    for (const table of groupsOf(items, "heading 1", "heading 2", "table")) {
+      if (table.role !== "table") {
+        kind = wordsOf(table);
+        continue;
+      }
       const [head = "", ...lines] = groupsOf(table.items, "row").map((row) =>
         row.items.flatMap((cell) => (cell.kind === "group" ? [quoted(wordsOf(cell))] : [])).join(","),
       );

@@ -5,9 +5,11 @@ import type { Figure } from "./svg.ts";
 
 type Group = Extract<Item, { kind: "group" }>;
 
-/** Groups of a role, outermost first, in the order of the page. */
-export const groupsOf = (items: readonly Item[], role: Role): readonly Group[] =>
-  items.flatMap((item) => (item.kind !== "group" ? [] : item.role === role ? [item] : groupsOf(item.items, role)));
+/** Groups of some roles, outermost first, in the order of the page. */
+export const groupsOf = (items: readonly Item[], ...roles: readonly Role[]): readonly Group[] =>
+  items.flatMap((item) =>
+    item.kind !== "group" ? [] : roles.includes(item.role) ? [item] : groupsOf(item.items, ...roles),
+  );
 
 /** The words of a group, its lines put together as they are read. */
 export const wordsOf = (group: Group): string =>

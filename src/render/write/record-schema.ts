@@ -42,6 +42,7 @@ export const recordSchema: Schema = {
       sizes: byName(number),
       choices: byName(text),
       measured: byName(number),
+      workshop: orNull(fields({ file: about("Its name only.", text), sha256: text })),
     }),
     bounds: fields({ min: point, max: point }),
     mass: size,
@@ -60,7 +61,7 @@ export const recordSchema: Schema = {
     steps: list(step),
     timeline: fields({ bench: size, elapsed: size, lowerBound: size }),
     tools: list(fields({ tool: text, why: text, instead: text })),
-    finishing: list(fields({ surface: text, area: size, coats: count, product: text })),
+    finishing: list(fields({ surface: text, area: about("mm².", size), coats: count, product: text })),
     checks: list(
       fields({
         rule: text,

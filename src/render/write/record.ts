@@ -19,6 +19,8 @@ export interface RecordMeta {
   readonly sourceName: string;
   /** Hexadecimal digest of the source's bytes. */
   readonly sourceSha256: string;
+  /** The file of the workshop, where one was used. */
+  readonly workshop?: { readonly file: string; readonly sha256: string };
   /** The compiler's version; null in the record where it is not given. */
   readonly version?: string;
   /** The pages of the plan, where pages were made. */
@@ -46,6 +48,7 @@ export function writeRecord(build: Build, meta: RecordMeta): string {
       measured: new Map(
         design.stock.filter(({ measured }) => measured).map(({ name, thickness }) => [name, millimetres(thickness)]),
       ),
+      workshop: meta.workshop ? { ...meta.workshop } : null,
     },
     bounds: { min: frame.point(frame.low), max: frame.point(frame.high) },
     mass: balance.mass,
@@ -64,7 +67,10 @@ export function writeRecord(build: Build, meta: RecordMeta): string {
     steps: build.steps.map(stepRecord),
     timeline: { bench: build.steps.reduce((so, step) => so + step.bench, 0), elapsed: 0, lowerBound: 0 },
     tools: build.tools.map(({ tool, why }) => ({ tool, why, instead: "" })),
-    finishing: [],
+    finishing: (build.finishing ?? []).map(({ surface, area, coats, product }) => ({
+      ...{ surface, coats, product },
+      area: Math.round(area * 1e6),
+    })),
     checks: build.checks.map(checkRecord),
     findings: build.findings.map(findingRecord),
     pages: (meta.pages ?? []).map(({ number, kind, of }) => ({ number, kind, of })),

@@ -6,19 +6,19 @@ import { roundTo } from "../../units/round.ts";
 import { tellLength } from "../../units/tell-length.ts";
 import type { Build, BuiltPart, CutLine } from "../build.ts";
 import type { Design, Part, Stock } from "../design.ts";
-import { bandingPurchases } from "./banding/strips.ts";
 import { check } from "./checks/index.ts";
 import { bareSize, blanksOf } from "./cut-list/blanks.ts";
 import { cutList } from "./cut-list/cut-list.ts";
 import { withMakingNotes } from "./cut-list/making-notes.ts";
 import { massOf } from "./cut-list/weight.ts";
-import { layOut } from "./cutting/lay-out.ts";
 import type { LargestSizes } from "./model/thickness.ts";
 import { motionsOf } from "./motions/motions.ts";
+import { layOutInWorkshop } from "./on-hand.ts";
 import { orderOfWork } from "./order/index.ts";
-import { hardwarePurchases } from "./purchases/hardware.ts";
+import { finishingOf } from "./purchases/finish.ts";
 import { purchases } from "./purchases/index.ts";
 import { stepsOf } from "./steps/index.ts";
+import { supplyOf } from "./supply.ts";
 
 /**
  * Design to Build: the order of work, then the cut list, what to buy and how to cut it, the steps, and the checks. Layouts keep room for
@@ -35,7 +35,7 @@ export function build(design: Design, largest: LargestSizes = new Map()): Outcom
   const mass = (part: Part): number => massOf(part, stocks.get(part.stock));
   const lines = withMakingNotes(plainLines, { design, blanks, mass, print });
   const spans = new Map(design.parts.map((part) => [part.id, part.at]));
-  const cut = layOut(design.stock, blanks, design.kerf, { units: design.units, spans });
+  const cut = layOutInWorkshop(design.stock, blanks, design.kerf, { units: design.units, spans, ...supplyOf(design) });
   const byId = new Map(design.parts.map((part) => [part.id, part]));
   const lineOf = new Map(lines.flatMap((line) => line.parts.map((id) => [id, line] as const)));
   const {
@@ -69,6 +69,7 @@ export function build(design: Design, largest: LargestSizes = new Map()): Outcom
   });
   const findings = [...order.findings, ...cut.findings, ...ofSteps, ...checked.findings];
   if (hasErrors(findings)) return { findings };
+  const finishing = finishingOf(design);
   const value: Build = {
     design,
     parts: lines.flatMap((line) => line.parts.map((id) => builtPart(byId.get(id) as Part, line, mass, after))),
@@ -85,11 +86,11 @@ export function build(design: Design, largest: LargestSizes = new Map()): Outcom
     motions,
     layouts: cut.layouts,
     layoutProof: cut.proof,
-    purchases: [
-      ...purchases(design.stock, cut.layouts, plan.fasteners, design.joints, design.units, design.parts),
-      ...hardwarePurchases(plan.hardware),
-      ...bandingPurchases(design.parts, lines, design.units),
-    ],
+    ...(design.finishes && { finishing }),
+    purchases: purchases({
+      ...{ design, layouts: cut.layouts, blanks, cutList: lines, finishing, print },
+      ...{ fasteners: plan.fasteners, hardware: plan.hardware },
+    }),
     steps,
     tools,
     checks: checked.checks,

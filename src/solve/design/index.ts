@@ -26,7 +26,9 @@ import { applySettings } from "./settings.ts";
 import { allSizes, reportRanges } from "./sizes/all-sizes.ts";
 import { evaluateLength } from "./sizes/evaluate.ts";
 import { triple } from "./space.ts";
+import { finishesOf } from "./use/finish.ts";
 import { useOf } from "./use/use-of.ts";
+import { workshopOf } from "./workshop.ts";
 
 export interface DesignOptions {
   /** Sizes that replace the plan's own, as written: "42", "3 1/2 in". */
@@ -149,6 +151,12 @@ function solve(draft: Draft): Outcome<Design> {
     groups: expansion.groups,
     ...useOf(draft, { directory, measure, report }),
     rough: roughOf(draft.rough, making),
+    ...finishesOf(
+      draft,
+      directory,
+      finished.map(({ id }) => id),
+    ),
+    ...workshopOf(draft),
   };
   if (!hasErrors(findings)) findings.push(...judge(result, outside, draft, print));
   return hasErrors(findings) ? { findings } : { value: result, findings };

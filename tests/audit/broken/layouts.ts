@@ -149,4 +149,23 @@ export const layouts: readonly Row[] = [
     },
     "count is not below its bound",
   ],
+  [
+    "a cost that is not the sum of its prices",
+    stool,
+    (r) => {
+      for (const layout of r.layouts) layout.price = 10;
+      Object.assign(at(r.layoutProof, 0), { cost: 9, costBound: 9 });
+    },
+    "count is not below its bound",
+  ],
+  [
+    "a cost below its bound",
+    slab,
+    (r) => {
+      for (const layout of r.layouts) layout.price = 10;
+      const proof = at(r.layoutProof, 0);
+      Object.assign(proof, { cost: 10 * proof.count, costBound: 10 * proof.count + 1, optimal: false });
+    },
+    "count is not below its bound",
+  ],
 ];

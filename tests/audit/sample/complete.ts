@@ -8,7 +8,7 @@ export function complete(made: Made): BuildRecord {
   const { parts } = made;
   const points = parts.flatMap((part) => part.solids.flatMap((piece) => piece.points));
   const most = ([0, 1, 2] as const).map((i) => Math.max(...points.map((p) => p[i])));
-  const layouts = made.layouts ?? parts.map(boardOf);
+  const layouts = (made.layouts ?? parts.map(boardOf)).map((layout) => ({ piece: null, price: null, ...layout }));
   const stocks = [...new Set(layouts.map((layout) => layout.stock))];
   const boards = layouts.filter((layout) => layout.kind === "board").length;
   const bought = [
@@ -35,7 +35,7 @@ export function complete(made: Made): BuildRecord {
     title: "Sample",
     units: "mm",
     precision: 1,
-    source: { file: "sample.yaml", sha256: "", sizes: {}, choices: {}, measured: {} },
+    source: { file: "sample.yaml", sha256: "", sizes: {}, choices: {}, measured: {}, workshop: null },
     bounds: { min: [0, 0, 0], max: most as unknown as V3 },
     mass: parts.length,
     centreOfMass: [0, 0, 0],
@@ -43,13 +43,12 @@ export function complete(made: Made): BuildRecord {
     cutList: [...new Set(parts.map((part) => part.mark))].map((mark) => lineOf(mark, parts)),
     hardware: [],
     motions: [],
-    layouts,
     layoutProof: stocks.map((stock) => {
       const count = layouts.filter((layout) => layout.stock === stock).length;
       const basis = { method: "area", assumes: "guillotine, kerf 3" };
       return { stocks: [stock], count, countBound: count, cost: null, costBound: null, optimal: true, ...basis };
     }),
-    purchases: bought.map((line) => ({ ...line, price: null, onHand: 0, waste: 0 })),
+    purchases: bought.map((line) => ({ ...line, price: null, onHand: 0, waste: 0, content: null, note: "" })),
     timeline: { bench: 0, elapsed: 0, lowerBound: 0 },
     tools: [],
     finishing: [],
@@ -57,6 +56,7 @@ export function complete(made: Made): BuildRecord {
     findings: [],
     pages: [],
     ...made,
+    layouts,
   };
   weigh(record);
   return record;

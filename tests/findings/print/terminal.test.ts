@@ -64,12 +64,12 @@ test("wide letters take two columns, marks on letters none", () => {
 
 test("errors come first, then warnings, then advice, each in the order of the source", () => {
   const text =
-    "plan: 1\ntitle: B\nfinish: oil\nsizes: { a: 3-1/2, b: 3 inchs, c: 4 inchs }\nstock: { p: {} }\npiece: { a: { made of: p } }\n";
+    "plan: 1\ntitle: B\nbuilt: oil\nsizes: { a: 3-1/2, b: 3 inchs, c: 4 inchs }\nstock: { p: {} }\npiece: { a: { made of: p } }\n";
   const order = printed(text).match(/^(?:error|warning|advice): .*$/gm);
   expect(order?.map((line) => line.slice(0, 12))).toEqual([
     "error: no un",
     "error: no un",
-    "warning: `fi",
+    "warning: `bu",
     "advice: 3-1/",
   ]);
 });
@@ -144,7 +144,7 @@ test("colour marks level, pointer and file, and without it the text is the same"
 test("the last line counts, says what came of it, and shows the way on", () => {
   const { findings } = parse({
     name: "b",
-    bytes: new TextEncoder().encode(`${HEAD}  a: { made of: pine, left: 3 inchs, az: 3 }\nfinish: x\n`),
+    bytes: new TextEncoder().encode(`${HEAD}  a: { made of: pine, left: 3 inchs, az: 3 }\nbuilt: x\n`),
   });
   expect(summary(findings, "No plan was written.")).toBe(
     "2 errors, 1 warning. No plan was written. `boardwright explain unknown-unit` tells more.\n",

@@ -6,7 +6,9 @@ import { MARGIN } from "../../../src/render/style.ts";
 import { boxOf, overlaps, textsOf, wordsOf } from "../boxes.ts";
 
 const folder = new URL("../../../examples/", import.meta.url);
-const files = readdirSync(folder, { recursive: true, encoding: "utf8" }).filter((file) => file.endsWith(".yaml"));
+const files = readdirSync(folder, { recursive: true, encoding: "utf8" }).filter(
+  (file) => file.endsWith(".yaml") && !file.startsWith("workshops"),
+);
 
 describe.each(files.sort())("the pages of %s", (file) => {
   const { value: build } = solve({ name: file, bytes: readFileSync(new URL(file, folder)) }, { sizes: new Map() });

@@ -1,7 +1,8 @@
 import { expect, test } from "vitest";
 import { layOut } from "../../../src/solve/build/cutting/lay-out.ts";
-import { purchases } from "../../../src/solve/build/purchases/index.ts";
-import type { Fastener, Joint } from "../../../src/solve/design.ts";
+import { purchases as shopping } from "../../../src/solve/build/purchases/index.ts";
+import type { Layout } from "../../../src/solve/build.ts";
+import type { Fastener, Joint, Stock, Units, Workshop } from "../../../src/solve/design.ts";
 import { inches, millimetres } from "../../../src/units/index.ts";
 import { blank, board, sheet } from "../cutting/stock.ts";
 
@@ -32,6 +33,20 @@ const joint = (glue: boolean): Joint => ({
   insertion: null,
   arrangements: [],
 });
+
+/** The shopping list of wood, fasteners and joints alone. */
+const purchases = (
+  stock: readonly Stock[],
+  layouts: readonly Layout[],
+  fasteners: readonly Fastener[] = [],
+  joints: readonly Joint[] = [],
+  { units = "inch", workshop }: { units?: Units; workshop?: Workshop } = {},
+) =>
+  shopping({
+    design: { stock, parts: [], joints, units, ...(workshop && { workshop }) },
+    ...{ layouts, fasteners, blanks: [], cutList: [], hardware: [], print: () => "" },
+  });
+const many = (item: string, count: number): Fastener[] => Array.from({ length: count }, () => fastener(item));
 
 test("sheets and boards are counted as they are laid out, sheets first", () => {
   const lumber = board(inches(7, 2), FEET);
@@ -92,15 +107,65 @@ test("in a metric plan rough boards are bought by the cubic metre", () => {
   });
   const layouts = layOut([beech], [blank(beech, "a", millimetres(100), millimetres(1000))], millimetres(3)).layouts;
   // 0.026 × 0.15 × 2.4 m = 0.00936
-  expect(purchases([beech], layouts, [], [], "mm")).toMatchObject([{ quantity: 0.01, unit: "m³" }]);
+  expect(purchases([beech], layouts, [], [], { units: "mm" })).toMatchObject([{ quantity: 0.01, unit: "m³" }]);
 });
 
-test("fasteners are counted by what is printed, glue is there when a joint is glued", () => {
-  const screws = ["#8 × 2 in wood screw", "#10 × 3 in wood screw", "#8 × 2 in wood screw"].map(fastener);
-  expect(purchases([], [], screws, [joint(false), joint(true)])).toMatchObject([
-    { section: "fasteners", item: "#10 × 3 in wood screw", quantity: 1, unit: "piece" },
-    { section: "fasteners", item: "#8 × 2 in wood screw", quantity: 2 },
-    { section: "supplies", item: "wood glue", quantity: 1, unit: "bottle" },
+test("fasteners are counted by what is printed, and screws come in boxes: the smallest that holds them and a tenth more", () => {
+  const screw = "wood screw #8 × 2 in, countersunk";
+  // 46 and 5 spare: more than 50, so a box of 100. Boxes of 25, 50, 100 and 200: common practice, no source.
+  expect(purchases([], [], [...many("bolt 1/4 in × 2 in", 3), ...many(screw, 46)])).toMatchObject([
+    { section: "fasteners", item: "bolt 1/4 in × 2 in", quantity: 3, unit: "piece" },
+    { item: screw, quantity: 1, unit: "box", content: { count: 100, of: "piece" }, note: "46 are used" },
+  ]);
+  // 22 and 3 spare fill a box of 25; 400 and 40 take three of 200.
+  expect(purchases([], [], many(screw, 22))).toMatchObject([{ quantity: 1, content: { count: 25 } }]);
+  expect(purchases([], [], many(screw, 400))).toMatchObject([{ quantity: 3, content: { count: 200 } }]);
+});
+
+const shed = (supplies: [string, number][], prices: [string, number][] = []): Workshop => ({
+  file: "workshop.yaml",
+  supplies: new Map(supplies),
+  prices: new Map(prices),
+});
+
+test("what lies in the workshop is used up first, and is no reason to buy a spare", () => {
+  const screw = "wood screw #8 × 2 in, countersunk";
+  const list = (count: number) =>
+    purchases([], [], many(screw, 46), [], { workshop: shed([["woodscrew#8x2in,countersunk", count]]) });
+  // As the name is squeezed: no case, no blanks.
+  expect(list(46)).toMatchObject([{ quantity: 0, onHand: 46 }]);
+  expect(list(200)).toMatchObject([{ quantity: 0, onHand: 46 }]);
+  // 51 − 40 = 11 are wanted: a box of 25.
+  expect(list(40)).toMatchObject([{ quantity: 1, content: { count: 25 }, onHand: 40 }]);
+});
+
+test("prices are those of the box, in cents", () => {
+  const prices = shed([], [["woodscrew#8x2in", 7.35]]);
+  expect(purchases([], [], many("wood screw #8 × 2 in", 400), [], { workshop: prices })).toMatchObject([
+    { quantity: 3, price: 22.05 },
+  ]);
+});
+
+test("glue is there when a joint is glued, by the areas that touch", () => {
+  expect(purchases([], [], [], [joint(false), joint(true)])).toMatchObject([
+    { section: "supplies", item: "wood glue", quantity: 1, unit: "4 oz bottle" },
   ]);
   expect(purchases([], [], [], [joint(false)])).toEqual([]);
+  // 3 m² at 6 m² a litre and 30 % squeezed out: 0.65 l, which is 22 US fluid ounces of 29.57 ml, or a bottle of a litre.
+  const square = (3 * 1e6 * 16_000 ** 2) as number;
+  const large: Joint = { ...joint(true), contact: [{ area: square } as Joint["contact"][number]] };
+  expect(purchases([], [], [], [large])).toMatchObject([{ unit: "32 oz bottle", note: "about 22 oz are used" }]);
+  expect(purchases([], [], [], [large], { units: "mm" })).toMatchObject([{ unit: "1000 ml bottle", quantity: 1 }]);
+});
+
+test("of each size its own price, and the waste that the maker wants in whole boards", () => {
+  const sold = [
+    { width: inches(7, 2), length: inches(96), price: 4.4 },
+    { width: inches(7, 2), length: inches(120), price: 6 },
+  ];
+  const pine = board(inches(7, 2), [inches(96), inches(120)], { sold, waste: 0.25 });
+  const blanks = ["a", "b", "c", "d", "e"].map((id) => blank(pine, id, inches(7, 2), inches(90)));
+  const { layouts } = layOut([pine], blanks, KERF);
+  // 5 × 90 in of 5 × 96 in; a quarter more is 562.5 in, 5.9 boards.
+  expect(purchases([pine], layouts)).toMatchObject([{ item: "2×4 spruce, 8 ft", quantity: 6, price: 26.4 }]);
 });

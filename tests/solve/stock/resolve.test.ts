@@ -95,7 +95,7 @@ test("words that nobody knows are welcome where the maker measures", () => {
     stock: { width: inch("2 1/4"), soldWidth: inch("2 1/4"), assumed: true },
     rules: [],
   });
-  const sold = resolve({ soldAs: "roof batten", measures, soldIn: [size("120"), size("96")] });
+  const sold = resolve({ soldAs: "roof batten", measures, soldIn: [{ long: size("120") }, { long: size("96") }] });
   expect(sold.stock).toMatchObject({ soldLengths: [inch("96"), inch("120")], assumed: false });
   const sheet = { wide: size("24"), long: size("48"), at: AT };
   expect(resolve({ soldAs: "cork", measures: { at: AT, thick: size("1/4") }, sheet }).stock?.form).toBe("sheet");

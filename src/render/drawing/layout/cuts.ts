@@ -1,10 +1,9 @@
-/** Saw cuts: a line along the middle of the kerf, a number, and below the board what fence or stop is set to. */
+/** Saw cuts: a line along the middle of the kerf, and a number. */
 import type { Cut, Layout } from "../../../solve/build.ts";
 import { add, half } from "../../../units/index.ts";
 import type { Item } from "../../document.ts";
-import { ACCENT, BLACK, GREY, WHITE } from "../../palette.ts";
+import { ACCENT, WHITE } from "../../palette.ts";
 import { circle } from "../../shapes.ts";
-import type { Frame } from "../../style.ts";
 import type { Pen, Spot } from "../drawing.ts";
 import { ahead, centred, heading, strokes } from "../ink.ts";
 import { boxAround, grown, type Plate, type Segment } from "../plate.ts";
@@ -41,10 +40,10 @@ export function drawCuts(layout: Layout, board: Board, plate: Plate, pen: Pen): 
   ];
 }
 
-const widthOf = (pen: Pen, { number }: Cut): number =>
+export const widthOf = (pen: Pen, { number }: Cut): number =>
   Math.max(2 * RADIUS, pen.measure(String(number), "bold", SIZE) + 5);
 
-const numberAt = (pen: Pen, cut: Cut, spot: Spot): readonly Item[] => [
+export const numberAt = (pen: Pen, cut: Cut, spot: Spot): readonly Item[] => [
   circle(spot[0], spot[1], widthOf(pen, cut) / 2, { fill: WHITE, stroke: { width: 0.7, ink: ACCENT } }),
   centred(pen, String(cut.number), spot, { font: "bold", size: SIZE, ink: ACCENT }).item,
 ];
@@ -82,56 +81,4 @@ function offBoard([from, to]: Segment, board: Board, plate: Plate, width: number
     .sort((p, q) => far(p) - far(q) || p[0] - q[0] || p[1] - q[1]);
   const at = free.find((place) => !plate.blocks(leaderTo(place))) ?? free[0] ?? middle;
   return { at, leader: leaderTo(at) };
-}
-
-const ENTRY = 14;
-const ROW = 18;
-
-/** How high the list of settings is, at a width. */
-export const settingsHeight = (layout: Layout, pen: Pen, width: number): number =>
-  layout.cuts.length === 0 ? 0 : (settings(layout, pen, width).at(-1)?.row ?? 0) * ROW + ROW + 2;
-
-interface Entry {
-  readonly cut: Cut;
-  readonly x: number;
-  readonly row: number;
-}
-
-const HEAD = "Fence or stop:";
-
-function settings({ cuts }: Layout, pen: Pen, width: number): readonly Entry[] {
-  let [x, row] = [pen.measure(HEAD, "regular", SIZE) + 10, 0];
-  return cuts.map((cut): Entry => {
-    const wide = widthOf(pen, cut) + 4 + pen.measure(pen.print(cut.fence), "regular", SIZE) + ENTRY;
-    if (x + wide - ENTRY > width) [x, row] = [0, row + 1];
-    const entry = { cut, x, row };
-    x += wide;
-    return entry;
-  });
-}
-
-/** The list of settings with its top at the frame's. */
-export function drawSettings(layout: Layout, pen: Pen, { x, y, width }: Frame): readonly Item[] {
-  if (layout.cuts.length === 0) return [];
-  const text = (left: number, middle: number, value: string, ink = BLACK): Item => ({
-    kind: "text",
-    x: left,
-    y: middle + 3.3,
-    text: value,
-    font: "regular",
-    size: SIZE,
-    ink,
-    width: pen.measure(value, "regular", SIZE),
-  });
-  return [
-    text(x, y + ROW / 2, HEAD, GREY),
-    ...settings(layout, pen, width).flatMap((entry) => {
-      const [left, middle] = [x + entry.x, y + entry.row * ROW + ROW / 2];
-      const wide = widthOf(pen, entry.cut);
-      return [
-        ...numberAt(pen, entry.cut, [left + wide / 2, middle]),
-        text(left + wide + 4, middle, pen.print(entry.cut.fence)),
-      ];
-    }),
-  ];
 }

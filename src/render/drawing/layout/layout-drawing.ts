@@ -8,13 +8,15 @@ import { type Drawing, NOT_TO_SCALE, type Pen, type Spot } from "../drawing.ts";
 import { arrowhead, centred, strokes } from "../ink.ts";
 import { type Box, boxAround, grown, Plate } from "../plate.ts";
 import { usualScale } from "../scale.ts";
-import { NARROW, OUTLINE } from "../strokes.ts";
+import { HIDDEN, NARROW, OUTLINE } from "../strokes.ts";
 import { listed } from "../words.ts";
 import { type Board, boardOn, liesDown } from "./board.ts";
-import { drawCuts, drawSettings, settingsHeight } from "./cuts.ts";
+import { drawCuts } from "./cuts.ts";
 import { HATCH, hatch } from "./hatch.ts";
 import { BELOW, labelOutside } from "./outside-label.ts";
 import { labelInside } from "./part-label.ts";
+import { drawSettings, settingsHeight } from "./settings.ts";
+import { squaredEdges, squaredLegend } from "./squared.ts";
 
 export interface LayoutDrawingOptions {
   readonly frame: Frame;
@@ -50,8 +52,10 @@ function drawn(build: Build, layout: Layout, { frame, pen }: LayoutDrawingOption
   const plate = new Plate({ ...frame, height: frame.height - foot });
   const outline = (box: Box, paint: Parameters<typeof rectangle>[4]): Item =>
     rectangle(box.left, box.top, box.right - box.left, box.bottom - box.top, paint);
+  const later = new Set(build.blanks.flatMap(({ id, why }) => (why === "cut later" ? [id] : [])));
   const parts = layout.placements.map((placement) => ({
     box: board.rectangle(placement),
+    stroke: later.has(placement.blank) ? HIDDEN : NARROW,
     mark: placement.mark,
     size: `${pen.print(placement.width)} × ${pen.print(placement.length)}`,
   }));
@@ -73,8 +77,9 @@ function drawn(build: Build, layout: Layout, { frame, pen }: LayoutDrawingOption
     items: [
       outline(board.box, { fill: WHITE }),
       ...layout.offcuts.flatMap((offcut) => strokes(hatch(board.rectangle(offcut)), HATCH)),
-      ...parts.map(({ box }) => outline(box, { fill: TINT.light, stroke: NARROW })),
+      ...parts.map(({ box, stroke }) => outline(box, { fill: TINT.light, stroke })),
       outline(board.box, { stroke: OUTLINE }),
+      ...squaredEdges(layout, board),
       ...layout.offcuts.flatMap((offcut) =>
         offcutLabel(board.rectangle(offcut), `${pen.print(offcut.width)} × ${pen.print(offcut.length)}`, plate, pen),
       ),
@@ -82,6 +87,7 @@ function drawn(build: Build, layout: Layout, { frame, pen }: LayoutDrawingOption
       ...cuts,
       ...beside,
       ...grain,
+      ...squaredLegend(layout, board, pen, frame, board.box.bottom + MARGIN + GRAIN / 2 - 2),
       ...drawSettings(layout, pen, { ...frame, y: settingsTop }),
     ],
     alt: inWords(build, layout, pen),

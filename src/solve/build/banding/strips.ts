@@ -2,26 +2,27 @@
 import type { Units } from "../../../parse/draft.ts";
 import {
   add,
-  ceil,
   divide,
   inches,
   type Length,
+  less,
   millimetres,
   multiply,
   rational,
   sum,
   toNumber,
 } from "../../../units/index.ts";
-import type { CutLine, Purchase } from "../../build.ts";
+import type { CutLine } from "../../build.ts";
 import { makingOf } from "../../design/making/plain.ts";
 import { faceAxis, indexOf } from "../../design/space.ts";
 import type { Band, Part } from "../../design.ts";
 import { bareSize } from "../cut-list/blanks.ts";
+import type { Need } from "../purchases/need.ts";
 
 /** More than the edge at each end of a strip, so that the iron or the clamps hold it to its end. Common practice, no source. */
 export const OVER_EACH_END = { inch: inches(1), mm: millimetres(25) } as const;
-/** Bought over what the strips take. Common practice, no source. */
-const SPARE = rational(105, 100);
+/** Bought over what the strips take, as a share of it. Common practice, no source. */
+const SPARE = 0.05;
 
 /** The edge that a band covers: ends as the part is sawn, long edges over the bands of the ends. */
 export function bandedLength(part: Part, line: Pick<CutLine, "width" | "length">, band: Band): Length {
@@ -33,20 +34,30 @@ export function bandedLength(part: Part, line: Pick<CutLine, "width" | "length">
 
 const isOnEnd = (part: Part, { edge }: Band): boolean => faceAxis(edge) === indexOf(part.axes.length);
 
-/** A line for each kind of band, in the order of the cut list: in whole feet, or tenths of a metre. */
-export function bandingPurchases(parts: readonly Part[], lines: readonly CutLine[], units: Units): readonly Purchase[] {
+/** Thicker than this it is wood that is bought by its length; what is thinner comes in rolls. Common practice, no source. */
+const ROLLED = millimetres(2);
+/** Lengths of rolls in feet and m. Common practice, no source. */
+const ROLLS = { inch: [25, 50, 250], mm: [10, 25, 50] } as const;
+
+/** Each kind of band, in the order of the cut list: in feet or m. */
+export function bandingNeeds(parts: readonly Part[], lines: readonly CutLine[], units: Units): readonly Need[] {
   const byId = new Map(parts.map((part) => [part.id, part]));
-  const strips = new Map<string, Length[]>();
+  const strips = new Map<string, { thickness: Length; lengths: Length[] }>();
   for (const line of lines)
     for (const part of line.parts.flatMap((id) => byId.get(id) ?? []))
       for (const band of makingOf(part).banding) {
         const length = add(bandedLength(part, line, band), multiply(OVER_EACH_END[units], rational(2)));
-        strips.set(band.item, [...(strips.get(band.item) ?? []), length]);
+        const known = strips.get(band.item);
+        if (known) known.lengths.push(length);
+        else strips.set(band.item, { thickness: band.thickness, lengths: [length] });
       }
-  const [step, unit] = units === "inch" ? [inches(12), "feet"] : [millimetres(100), "m"];
-  return [...strips].map(([item, lengths]) => {
-    const steps = rational(ceil(divide(multiply(sum(lengths), SPARE), step)));
-    const quantity = toNumber(units === "inch" ? steps : divide(steps, rational(10)));
-    return { section: "supplies", item, quantity, unit, price: null, onHand: 0, waste: 0 };
+  const [one, of] = units === "inch" ? [inches(12), "feet"] : [millimetres(1000), "m"];
+  return [...strips].map(([item, { thickness, lengths }]) => {
+    const used = toNumber(divide(sum(lengths), one));
+    const [words, spare] = [`about ${Math.ceil(used)} ${of} are used`, used * SPARE];
+    const common = { section: "supplies", item, used, spare, price: null } as const;
+    return less(ROLLED, thickness)
+      ? { ...common, sold: { unit: of, boxes: [], of } }
+      : { ...common, sold: { unit: "roll", boxes: ROLLS[units], of }, notes: [words] };
   });
 }

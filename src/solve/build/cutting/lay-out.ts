@@ -1,10 +1,10 @@
 import type { Finding } from "../../../findings/finding.ts";
 import { alikeNotOnOneSheet } from "../../../findings/rules/alike-not-on-one-sheet.ts";
 import type { Span } from "../../../findings/span.ts";
-import type { Units } from "../../../parse/draft.ts";
 import type { Length } from "../../../units/length.ts";
 import type { Blank, Layout, LayoutProof } from "../../build.ts";
 import type { Stock } from "../../design.ts";
+import type { LaidOut, LayoutOptions } from "./ask.ts";
 import { binsOf, usableSize } from "./bins.ts";
 import { fewestBoards } from "./bound.ts";
 import { type Item, makeItem } from "./item.ts";
@@ -16,22 +16,7 @@ import { prove } from "./prove.ts";
 import { sawBoard } from "./saw-board.ts";
 import { findBoards } from "./search.ts";
 import { tooLarge } from "./too-large.ts";
-import { TRIM, type Trim } from "./trim.ts";
-
-export interface LayoutOptions {
-  /** For the customs of trimming and the words of the proof; inches when absent. */
-  readonly units?: Units;
-  /** Where each part is written, by its id: findings point there. Absent: at the stock. */
-  readonly spans?: ReadonlyMap<string, Span>;
-  readonly trim?: Trim;
-}
-
-export interface LaidOut {
-  readonly layouts: readonly Layout[];
-  /** One for each stock that is used. */
-  readonly proof: readonly LayoutProof[];
-  readonly findings: readonly Finding[];
-}
+import { TRIM } from "./trim.ts";
 
 /**
  * Lays every blank out on boards and sheets of its stock, cut from edge to edge. Cheapest first (by area, since there are no

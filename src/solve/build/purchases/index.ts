@@ -1,54 +1,58 @@
-import type { Units } from "../../../parse/draft.ts";
-import type { Layout, Purchase } from "../../build.ts";
-import { isGluedUp } from "../../design/making/plain.ts";
-import type { Fastener, Joint, Part, Stock } from "../../design.ts";
+import type { Length } from "../../../units/length.ts";
+import type { Blank, CutLine, Finishing, Layout, Purchase } from "../../build.ts";
+import type { Design, Fastener, Hardware, Part } from "../../design.ts";
+import { bandingNeeds } from "../banding/strips.ts";
+import { fastenerNeeds } from "./fasteners.ts";
+import { finishNeeds } from "./finish.ts";
+import { hardwareNeeds } from "./hardware.ts";
+import { bought } from "./need.ts";
+import { slabNotes } from "./slabs.ts";
+import { glueNeeds, sandpaperNeeds } from "./supplies.ts";
 import { woodPurchases } from "./wood.ts";
 
+export interface Shopping {
+  readonly design: Pick<Design, "stock" | "parts" | "joints" | "units" | "workshop">;
+  readonly layouts: readonly Layout[];
+  readonly blanks: readonly Blank[];
+  readonly cutList: readonly CutLine[];
+  readonly fasteners: readonly Fastener[];
+  readonly hardware: readonly Hardware[];
+  readonly finishing?: readonly Finishing[];
+  readonly print: (length: Length) => string;
+}
+
 /**
- * What to buy: sheets and boards as they are laid out, rough boards by volume, fasteners by the piece, glue where a joint or a
- * part is glued. In that order; stock in the order of the plan, fasteners by name. Sandpaper and finish are not worked out.
+ * What to buy, and what is used up of what there is: sheets and boards as they are laid out, rough boards by volume, hardware,
+ * fasteners in boxes, glue by area, banding in rolls, sandpaper. Stock in the order of the plan, fasteners by name.
  */
-export function purchases(
-  stock: readonly Stock[],
-  layouts: readonly Layout[],
-  fasteners: readonly Fastener[],
-  joints: readonly Joint[],
-  units: Units = "inch",
-  parts: readonly Part[] = [],
-): readonly Purchase[] {
+export function purchases({
+  design,
+  layouts,
+  blanks,
+  cutList,
+  fasteners,
+  hardware,
+  finishing = [],
+  print,
+}: Shopping): readonly Purchase[] {
+  const { stock, parts, units, workshop } = design;
+  const byId = new Map(parts.map((each) => [each.id, each]));
   const wood = stock.flatMap((each) => {
     const own = layouts.filter((layout) => layout.stock === each.name);
-    return woodPurchases(each, own, units);
+    const notes = slabNotes(each, cutList, { part: (id) => byId.get(id) as Part, blanks, print });
+    return woodPurchases(each, own, units, notes);
   });
-  const sheets = wood.filter(({ section }) => section === "sheets");
-  const boards = wood.filter(({ section }) => section !== "sheets");
-  return [...sheets, ...boards, ...fastenerPurchases(fasteners), ...gluePurchase(joints, parts, fasteners)];
+  const needs = [
+    ...hardwareNeeds(hardware),
+    ...fastenerNeeds(fasteners, hardware),
+    ...glueNeeds(design, fasteners),
+    ...bandingNeeds(parts, cutList, units),
+    ...sandpaperNeeds(parts),
+    ...finishNeeds(finishing, units),
+  ];
+  return [
+    ...wood.filter(({ section }) => section === "sheets"),
+    ...wood.filter(({ section }) => section !== "sheets"),
+    ...needs.map((need) => bought(need, workshop)),
+  ];
 }
-
-function fastenerPurchases(fasteners: readonly Fastener[]): readonly Purchase[] {
-  const counts = new Map<string, number>();
-  for (const { item, with: more = [] } of fasteners)
-    for (const each of [item, ...more]) counts.set(each, (counts.get(each) ?? 0) + 1);
-  return [...counts]
-    .toSorted(([a], [b]) => (a < b ? -1 : a > b ? 1 : 0))
-    .map(([item, quantity]) => plain("fasteners", item, quantity, "piece"));
-}
-
-const gluePurchase = (
-  joints: readonly Joint[],
-  parts: readonly Part[],
-  fasteners: readonly Fastener[],
-): readonly Purchase[] =>
-  joints.some((joint) => joint.glue) || parts.some(isGluedUp) || fasteners.some(({ head }) => head.seat === "plugged")
-    ? [plain("supplies", "wood glue", 1, "bottle")]
-    : [];
-
-const plain = (section: Purchase["section"], item: string, quantity: number, unit: string): Purchase => ({
-  section,
-  item,
-  quantity,
-  unit,
-  price: null,
-  onHand: 0,
-  waste: 0,
-});

@@ -2,7 +2,9 @@ import type { Units } from "../../../parse/draft.ts";
 import {
   add,
   ceil,
+  compare,
   divide,
+  equal,
   type Length,
   max,
   millimetres,
@@ -19,50 +21,89 @@ import type { Layout, Purchase } from "../../build.ts";
 import type { Stock } from "../../design.ts";
 import { sayBoardLength } from "../cutting/say-board.ts";
 import { boardFeet } from "./board-feet.ts";
+import { inCents } from "./need.ts";
 
-/** Bought for each board foot of parts where boards have random widths and knots: 30 % more. Common practice, no source. */
-const WITH_WASTE = rational(13, 10);
+/** Bought over the parts where boards have random widths and knots, as a share of them. Common practice, no source. */
+const RANDOM_WASTE = 0.3;
 
-/** What is bought of one stock. `layouts` are its boards or sheets. */
-export function woodPurchases(stock: Stock, layouts: readonly Layout[], units: Units): readonly Purchase[] {
+/** What is bought of one stock, and what is used up of it. `layouts` are its boards or sheets; `notes` go with the first line. */
+export function woodPurchases(
+  stock: Stock,
+  layouts: readonly Layout[],
+  units: Units,
+  notes: readonly string[] = [],
+): readonly Purchase[] {
   if (layouts.length === 0) return [];
-  if (stock.roughThickness !== null) return [byVolume(stock, stock.roughThickness, layouts, units)];
-  const lengths = [...new Map(layouts.map(({ length }) => [`${length.n}/${length.d}`, length])).values()];
-  return lengths
-    .toSorted((a, b) => toNumber(a) - toNumber(b))
-    .map((length) => {
-      const same = layouts.filter((layout) => layout.length.n === length.n && layout.length.d === length.d);
-      const bought = sum(same.map(({ width, length: long }) => multiply(width, long)));
-      return {
-        section: stock.form === "sheet" ? "sheets" : "lumber",
-        item: `${stock.label}, ${sizeOf(stock, length, units)}`,
-        quantity: same.length,
-        unit: stock.form,
-        price: stock.soldLengths.length === 1 ? priceOf(stock, same.length) : null,
-        onHand: 0,
-        waste: wasteOf(partsOf(same), bought),
-      };
-    });
+  const lines =
+    stock.roughThickness === null
+      ? byPiece(stock, layouts, units)
+      : byVolume(stock, stock.roughThickness, layouts, units);
+  return lines.map((line, i) => {
+    const all = [...(line.note ? [line.note] : []), ...(i === 0 ? notes : [])];
+    return all.length === 0 ? line : { ...line, note: all.join("; ") };
+  });
 }
 
-/** Rough boards are paid for by volume: by the layouts or with the usual waste, whichever is more. */
-function byVolume(stock: Stock, thickness: Length, layouts: readonly Layout[], units: Units): Purchase {
+const sameSize = (a: Pick<Layout, "width" | "length">, b: Pick<Layout, "width" | "length">): boolean =>
+  equal(a.width, b.width) && equal(a.length, b.length);
+
+/** A line for each size, the shortest first. */
+function byPiece(stock: Stock, layouts: readonly Layout[], units: Units): readonly Purchase[] {
+  const sizes = layouts.filter((layout, i) => layouts.findIndex((other) => sameSize(other, layout)) === i);
+  const wanted = sizes.toSorted((a, b) => compare(a.length, b.length) || compare(a.width, b.width));
+  return wanted.map((size) => {
+    const same = layouts.filter((layout) => sameSize(layout, size));
+    const toBuy = same.filter(({ source }) => source === "buy").length;
+    const spare = toBuy === 0 ? 0 : spareFor(stock, same, toBuy);
+    const area = sum(same.map(({ width, length }) => multiply(width, length)));
+    const each = priceOfOne(stock, size);
+    return {
+      section: stock.form === "sheet" ? "sheets" : "lumber",
+      item: `${stock.label}, ${sizeOf(stock, size, units)}`,
+      quantity: toBuy + spare,
+      unit: stock.form,
+      price: each === null ? null : inCents(each * (toBuy + spare)),
+      onHand: same.length - toBuy,
+      waste: wasteOf(partsOf(same), multiply(area, rational(same.length + spare, same.length))),
+      ...(spare > 0 && { note: `${spare} more than the layouts take, for knots and splits` }),
+    };
+  });
+}
+
+/** More boards, where the maker wants more wood than the layouts have over their parts. */
+function spareFor({ waste = 0 }: Stock, same: readonly Layout[], toBuy: number): number {
+  if (waste === 0) return 0;
+  const [one] = same as [Layout, ...Layout[]];
+  const bought = same.filter(({ source }) => source === "buy");
+  const wanted = toNumber(divide(partsOf(bought), multiply(one.width, one.length))) * (1 + waste);
+  return Math.max(0, Math.ceil(wanted - 1e-9) - toBuy);
+}
+
+/** Rough boards are paid for by volume: by the layouts or with the waste that is assumed, whichever is more. */
+function byVolume(stock: Stock, thickness: Length, all: readonly Layout[], units: Units): readonly Purchase[] {
   const [volume, step, unit] =
     units === "inch" ? ([boardFeet, 10, "board feet"] as const) : ([cubicMetres, 1000, "m³"] as const);
-  const pieces = layouts.flatMap(({ placements }) => placements);
-  const parts = sum(pieces.map(({ width, length }) => volume(thickness, width, length)));
-  const boards = sum(layouts.map(({ width, length }) => volume(thickness, width, length)));
-  const bought = rational(ceil(multiply(max(boards, multiply(parts, WITH_WASTE)), rational(step))), step);
+  const sized = ({ width, length }: Pick<Layout, "width" | "length">): Rational => volume(thickness, width, length);
+  const layouts = all.filter(({ source }) => source === "buy");
+  const had = all.filter(({ source }) => source === "on hand");
+  const parts = sum(layouts.flatMap(({ placements }) => placements).map(sized));
+  const waste = stock.waste ?? RANDOM_WASTE;
+  const more = multiply(parts, rational(Math.round((1 + waste) * 1000), 1000));
+  const bought = rational(ceil(multiply(max(sum(layouts.map(sized)), more), rational(step))), step);
   const quantity = toNumber(bought);
-  return {
-    section: "lumber",
-    item: stock.label,
-    quantity,
-    unit,
-    price: priceOf(stock, quantity),
-    onHand: 0,
-    waste: wasteOf(parts, bought),
-  };
+  const percent = `${Math.round(waste * 100)} % for knots, ends and sawing is assumed`;
+  return [
+    {
+      section: "lumber",
+      item: stock.label,
+      quantity,
+      unit,
+      price: stock.price === null ? null : inCents(stock.price * quantity),
+      onHand: toNumber(rational(ceil(multiply(sum(had.map(sized)), rational(step))), step)),
+      waste: layouts.length === 0 ? 0 : wasteOf(parts, bought),
+      ...(layouts.length > 0 && { note: percent }),
+    },
+  ];
 }
 
 const cubicMetres = (thickness: Length, width: Length, length: Length): Rational => {
@@ -77,16 +118,18 @@ const partsOf = (layouts: readonly Layout[]): Rational =>
 const wasteOf = (parts: Rational, bought: Rational): number =>
   Math.round(1000 * (1 - toNumber(divide(parts, bought)))) / 1000;
 
-/** For the whole line, to a hundredth. */
-const priceOf = ({ price }: Stock, quantity: number): number | null =>
-  price === null ? null : Math.round(100 * price * quantity) / 100;
+/** Of a sheet or board of this size; null where nobody said. */
+export function priceOfOne(stock: Stock, size: Pick<Layout, "width" | "length">): number | null {
+  const sold = stock.sold?.find((each) => sameSize(each, size));
+  return sold?.price ?? (stock.sold === undefined && stock.soldLengths.length > 1 ? null : stock.price);
+}
 
 const bare = (length: Length, units: Units): string => printLength(length, { units }).text;
 
 /** `48 × 96 in`, `8 ft`, `6 in × 8 ft`: the width only where the name does not give it. */
-function sizeOf(stock: Stock, length: Length, units: Units): string {
-  if (stock.form === "sheet") return `${bare(stock.soldWidth, units)} × ${sayLength(length, { units })}`;
+function sizeOf(stock: Stock, { width, length }: Pick<Layout, "width" | "length">, units: Units): string {
+  if (stock.form === "sheet") return `${bare(width, units)} × ${sayLength(length, { units })}`;
   const long = sayBoardLength(length, units);
-  const named = stock.width !== null && stock.width.n === stock.soldWidth.n && stock.width.d === stock.soldWidth.d;
-  return named ? long : `${sayLength(stock.soldWidth, { units })} × ${long}`;
+  const named = stock.width !== null && equal(stock.width, width);
+  return named ? long : `${sayLength(width, { units })} × ${long}`;
 }

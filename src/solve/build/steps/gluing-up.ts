@@ -55,7 +55,7 @@ const slabClamps = (length: Blank["length"]): number =>
 
 function edgeText(work: Work, blank: Blank, boards: number): readonly string[] {
   return [
-    `Lay the ${boards} boards side by side as they look best, and mark a triangle over all of them. Plane their edges until they close without light between them; each is about ${work.print(blank.jointed as Blank["length"])} wide then.`,
+    `Lay the ${boards} boards side by side as they look best, the bark side of every other one down, the grain of all of them rising one way for the plane, and mark a triangle over all of them. Plane their edges until they close without light between them; each is about ${work.print(blank.jointed as Blank["length"])} wide then.`,
     `Put ${slabClamps(blank.length)} clamps over the length, one under and the next above, with waxed cauls across the ends. Try it dry. Then spread glue on one edge of each joint and draw the clamps up from the middle, pressing the boards level as you go.`,
   ];
 }

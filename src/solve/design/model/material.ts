@@ -31,6 +31,21 @@ export interface Bought {
   readonly named: { readonly name: Length; readonly usual: Length } | null;
 }
 
+export interface SoldSize {
+  readonly width: Length;
+  readonly length: Length;
+  readonly price: number | null;
+}
+
+/** Sheets, boards or offcuts of one size; the grain runs along the length. */
+export interface PieceOnHand {
+  /** In the workshop's file. */
+  readonly at: Span;
+  readonly width: Length;
+  readonly length: Length;
+  readonly count: number;
+}
+
 /** A material as this plan uses it. */
 export interface Stock {
   readonly name: string;
@@ -53,6 +68,12 @@ export interface Stock {
   readonly soldWidth: Length;
   /** Lengths that are sold, shortest first; for a sheet its one length. */
   readonly soldLengths: readonly Length[];
+  /** The sizes that are sold, with the price of one, where the maker wrote them so; else `soldWidth`, `soldLengths` and `price` say all. */
+  readonly sold?: readonly SoldSize[];
+  /** What lies in the workshop, which is used first. */
+  readonly onHand?: readonly PieceOnHand[];
+  /** Bought over what the parts have, as a share of it; absent: the usual. */
+  readonly waste?: number;
   /** True where widths and lengths are not known from a catalogue but assumed. */
   readonly assumed: boolean;
   /** kg/m³ at the moisture of use. */

@@ -24,7 +24,7 @@ export function resolveBoards(measures: StockMeasures, sold: SoldAs | null, soft
   const catalogue = sold?.kind === "dressed" ? sold : null;
   const knownWidth = widths?.high ?? wide ?? catalogue?.width ?? null;
   const custom = ASSUMED_BOARD[units];
-  const knownLengths = soldIn ?? (catalogue === null ? null : lengthsOf(catalogue.length));
+  const knownLengths = soldIn?.map(({ long }) => long) ?? (catalogue === null ? null : lengthsOf(catalogue.length));
   const random = catalogue === null && widths !== null && !equal(widths.low, widths.high);
   return {
     width: planedWide ?? (widths === null ? (wide ?? catalogue?.width ?? null) : null),

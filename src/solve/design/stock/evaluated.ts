@@ -13,6 +13,14 @@ interface Range {
   readonly high: Length;
 }
 
+export interface PricedLength {
+  readonly long: Length;
+  readonly price: number | null;
+}
+export interface PricedSheet extends PricedLength {
+  readonly wide: Length;
+}
+
 /** The measures that the maker wrote for a stock, worked out and above zero; null where none was written. */
 export interface StockMeasures {
   /** The reader's own. */
@@ -24,8 +32,10 @@ export interface StockMeasures {
   readonly between: Range | null;
   readonly widths: Range | null;
   /** Shortest first. */
-  readonly soldIn: readonly Length[] | null;
+  readonly soldIn: readonly PricedLength[] | null;
   readonly sheet: { readonly wide: Length; readonly long: Length } | null;
+  /** Several sizes, as written. */
+  readonly sheets: readonly PricedSheet[] | null;
 }
 
 /** Works out every formula of a stock, and says which of them make no sense. Undefined where one of them is of no use. */
@@ -54,7 +64,14 @@ export function evaluateStock(
   };
   const sheetWide = size("the width of the sheet", draft.sheet?.wide);
   const sheetLong = size("the length of the sheet", draft.sheet?.long);
-  const soldIn = draft.soldIn?.map((formula) => size("`sold in`", formula)).filter((length) => length !== null) ?? [];
+  const soldIn = (draft.soldIn ?? []).flatMap(({ long, price = null }): PricedLength[] => {
+    const length = size("`sold in`", long);
+    return length === null ? [] : [{ long: length, price }];
+  });
+  const sheets = (draft.sheets ?? []).flatMap(({ wide, long, price = null }): PricedSheet[] => {
+    const sides = [size("the width of the sheet", wide), size("the length of the sheet", long)] as const;
+    return sides[0] === null || sides[1] === null ? [] : [{ wide: sides[0], long: sides[1], price }];
+  });
   const measures: StockMeasures = {
     measured: size("what was measured", draft.measured),
     planed: size("`planed to`", draft.planedTo),
@@ -63,8 +80,9 @@ export function evaluateStock(
     wide: size("the width it measures", draft.measures?.wide),
     between: range("between", draft.between),
     widths: range("widths", draft.widths),
-    soldIn: soldIn.length === 0 ? null : soldIn.toSorted(compare),
+    soldIn: soldIn.length === 0 ? null : soldIn.toSorted((a, b) => compare(a.long, b.long)),
     sheet: sheetWide === null || sheetLong === null ? null : { wide: sheetWide, long: sheetLong },
+    sheets: sheets.length === 0 ? null : sheets,
   };
   return { measures: good ? measures : undefined, findings };
 }

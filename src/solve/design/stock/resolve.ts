@@ -3,7 +3,7 @@ import { failed, type Outcome, outcome } from "../../../findings/outcome.ts";
 import { planedThickerThanSold } from "../../../findings/rules/planed-thicker-than-sold.ts";
 import type { StockDraft, Units } from "../../../parse/draft.ts";
 import type { Length } from "../../../units/length.ts";
-import { less } from "../../../units/rational.ts";
+import { less, multiply } from "../../../units/rational.ts";
 import type { Stock } from "../../design.ts";
 import { movementOf, panelStiffness, stiffnessOf } from "./behaviour.ts";
 import { resolveBoards } from "./boards.ts";
@@ -37,14 +37,18 @@ export function resolveStock(draft: StockDraft, evaluate: Evaluate, units: Units
     softwood,
     thickness,
     price: draft.price?.value ?? null,
+    ...(draft.waste && { waste: draft.waste.value / 100 }),
     ...(measures.between && { between: measures.between }),
     ...(measures.measured && { measured: true as const }),
     ...(bought && { bought }),
     ...(draft.moisture && { moisture: draft.moisture.value }),
     ...(draft.goodFaces && { goodFaces: draft.goodFaces.value }),
   };
-  if (panel !== null || draft.sheet !== undefined) {
-    const size = measures.sheet ?? panel?.sheet ?? usualSheet(units, panel?.baltic ?? false);
+  if (panel !== null || draft.sheet !== undefined || draft.sheets !== undefined) {
+    const usual = measures.sheet ?? panel?.sheet ?? usualSheet(units, panel?.baltic ?? false);
+    const sizes = measures.sheets?.map(({ wide, long, price }) => ({ width: wide, length: long, price }));
+    const largest = sizes?.reduce((a, b) => (less(area(a), area(b)) ? b : a));
+    const size = largest ? { wide: largest.width, long: largest.length } : usual;
     return outcome(
       {
         ...common,
@@ -53,6 +57,8 @@ export function resolveStock(draft: StockDraft, evaluate: Evaluate, units: Units
         width: null,
         soldWidth: size.wide,
         soldLengths: [size.long],
+        ...(sizes && { sold: sizes }),
+        ...onHandOf(draft, size.wide),
         assumed: false,
         density: panelDensity(
           panel?.panel.kind ?? "plywood",
@@ -68,10 +74,13 @@ export function resolveStock(draft: StockDraft, evaluate: Evaluate, units: Units
     );
   }
   const boards = resolveBoards(measures, sold, softwood, units);
+  const priced = measures.soldIn?.some(({ price }) => price !== null) ? measures.soldIn : null;
   return outcome(
     {
       ...common,
       ...boards,
+      ...(priced && { sold: priced.map(({ long, price }) => ({ width: boards.soldWidth, length: long, price })) }),
+      ...onHandOf(draft, boards.soldWidth),
       form: "board",
       species: wood.species?.name ?? null,
       density: density(wood.species, softwood),
@@ -82,6 +91,15 @@ export function resolveStock(draft: StockDraft, evaluate: Evaluate, units: Units
     [...all, ...tooWide(draft, measures, boards.soldWidth, units)],
   );
 }
+
+const area = ({ width, length }: { readonly width: Length; readonly length: Length }): Length =>
+  multiply(width, length);
+
+/** What lies in the workshop: where it does not say how wide, as wide as it is sold. */
+const onHandOf = ({ onHand }: StockDraft, width: Length): Pick<Stock, "onHand"> =>
+  onHand === undefined
+    ? {}
+    : { onHand: onHand.map(({ at, wide, long, count }) => ({ at, width: wide ?? width, length: long, count })) };
 
 function tooWide(draft: StockDraft, { planedWide }: StockMeasures, sold: Length, units: Units): readonly Finding[] {
   if (planedWide === null || !less(sold, planedWide)) return [];

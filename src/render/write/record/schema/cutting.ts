@@ -7,6 +7,8 @@ export const layout: Schema = fields({
   stock: text,
   kind: oneOf("sheet", "board"),
   source: oneOf("buy", "on hand"),
+  piece: about("The name of a piece on hand; null where it is bought.", orNull(text)),
+  price: about("Of this sheet or board; null where it is not known.", orNull(size)),
   thickness: size,
   width: size,
   length: about("The grain runs along it.", size),
@@ -42,6 +44,14 @@ export const purchase: Schema = fields({
   quantity: size,
   unit: text,
   price: orNull(size),
-  onHand: size,
+  onHand: about(
+    "Used up of what there is in the workshop, in pieces; of what is in a box or roll, in what that counts.",
+    size,
+  ),
   waste: size,
+  content: about(
+    "What is in one box or roll; null where it is sold singly.",
+    orNull(fields({ count: size, of: text })),
+  ),
+  note: text,
 });

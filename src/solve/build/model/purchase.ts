@@ -1,0 +1,24 @@
+/** What is bought, and finish with its areas. Types only. */
+import type { Finish } from "../../design.ts";
+
+/** `area` in m²: what of its parts is not against another part. */
+export interface Finishing extends Finish {
+  readonly area: number;
+}
+
+export interface Purchase {
+  readonly section: "sheets" | "lumber" | "hardware" | "fasteners" | "supplies";
+  readonly item: string;
+  readonly quantity: number;
+  readonly unit: string;
+  /** Of the whole line. */
+  readonly price: number | null;
+  /** Used up of what there is in the workshop, in what is counted: pieces, not boxes. */
+  readonly onHand: number;
+  /** Share of what is bought that does not end in parts, 0 to 1. */
+  readonly waste: number;
+  /** What is in one box or roll; absent: sold singly. */
+  readonly content?: { readonly count: number; readonly of: string };
+  /** What the reader should know when buying it; no sentence, without a full stop. */
+  readonly note?: string;
+}

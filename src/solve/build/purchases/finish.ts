@@ -1,0 +1,71 @@
+/** Finish, from the areas it goes on and what a litre covers. */
+import type { Units } from "../../../parse/draft.ts";
+import type { Finishing } from "../../build.ts";
+import type { Design, Part } from "../../design.ts";
+import type { Need } from "./need.ts";
+import { SQUARE_METRE, surface } from "./supplies.ts";
+
+/** m² that a litre covers in one coat, by what its name says: usual figures of makers' labels, from memory. */
+const COVERS: readonly { readonly says: RegExp; readonly covers: number }[] = [
+  { says: /paint|primer/iu, covers: 10 },
+  { says: /shellac/iu, covers: 9 },
+  { says: /wax oil|hard ?wax/iu, covers: 24 },
+  { says: /oil/iu, covers: 14 },
+  { says: /wax|soap/iu, covers: 20 },
+];
+const VARNISH = 12;
+/** Left in brush, rag and can. Common practice, no source. */
+const LOST = 1.1;
+
+/** For each finish: on what area. */
+export const finishingOf = ({
+  finishes = [],
+  parts,
+  joints,
+}: Pick<Design, "finishes" | "parts" | "joints">): readonly Finishing[] => {
+  const hidden = new Map<string, number>();
+  for (const { parts: pair, contact } of joints)
+    for (const id of pair)
+      hidden.set(
+        id,
+        contact.reduce((so, { area }) => so + area / SQUARE_METRE, hidden.get(id) ?? 0),
+      );
+  const seen = (part: Part): number => Math.max(0, surface(part) - (hidden.get(part.id) ?? 0));
+  return finishes.map((finish) => ({
+    ...finish,
+    area: parts.filter(({ id }) => finish.parts.includes(id)).reduce((so, part) => so + seen(part), 0),
+  }));
+};
+
+const PINT = (231 * 16.387064) / 8;
+/** Cans of the shops, in ml. Common practice, no source. */
+const CANS: Record<Units, readonly { readonly name: string; readonly ml: number }[]> = {
+  inch: [
+    { name: "half-pint can", ml: PINT / 2 },
+    { name: "pint can", ml: PINT },
+    { name: "quart can", ml: 2 * PINT },
+    { name: "gallon can", ml: 8 * PINT },
+  ],
+  mm: [250, 500, 1000, 2500].map((ml) => ({ name: `${ml} ml can`, ml })),
+};
+const OUNCE = PINT / 16;
+
+/** One line for each product, whatever surfaces it goes on. */
+export function finishNeeds(finishing: readonly Finishing[], units: Units): readonly Need[] {
+  const products = [...new Set(finishing.filter(({ area }) => area > 0).map(({ product }) => product))];
+  return products.map((product): Need => {
+    const own = finishing.filter((each) => each.product === product);
+    const usual = COVERS.find(({ says }) => says.test(product))?.covers ?? VARNISH;
+    const ml = own.reduce((so, { area, coats, covers }) => so + ((area * coats) / (covers ?? usual)) * 1000, 0) * LOST;
+    const cans = CANS[units];
+    const can = cans.find((each) => each.ml >= ml) ?? (cans.at(-1) as (typeof cans)[number]);
+    const amount =
+      units === "inch" ? `${Math.max(1, Math.ceil(ml / OUNCE))} oz` : `${Math.max(10, 10 * Math.ceil(ml / 10))} ml`;
+    const where = own.map(({ surface: on, coats }) => `${coats} ${coats === 1 ? "coat" : "coats"} on ${on}`);
+    return {
+      ...{ section: "supplies", item: product, used: Math.ceil(ml / can.ml), spare: 0, price: null },
+      sold: { unit: can.name, boxes: [], of: "can" },
+      notes: [`about ${amount} for ${where.join(", ")}`],
+    };
+  });
+}
