@@ -88,9 +88,9 @@ const roomOf = ({ form }: Stock, { width, length }: PieceOnHand, kerf: Length, t
     : { width, length: subtract(length, endLoss(kerf, trim)) };
 
 /** As many blanks as a piece takes, the largest first; null where it takes none. */
-function fullest(blanks: readonly Blank[], { length }: PieceOnHand, room: Usable, kerf: Length): Board | null {
+function fullest(blanks: readonly Blank[], { width, length }: PieceOnHand, room: Usable, kerf: Length): Board | null {
   if (sign(room.width) <= 0 || sign(room.length) <= 0) return null;
-  const bin = makeBin(room, kerf, length, 1);
+  const bin = makeBin(room, kerf, { width, length }, 1);
   const fits = ({ shapes }: Item): boolean => shapes.some((s) => s.width <= bin.width && s.length <= bin.length);
   const areaOf = ({ shapes: [s] }: Item): number => s.width * s.length;
   const items = inOrder(blanks.map((blank) => makeItem(blank, kerf, room)).filter(fits), areaOf);

@@ -12,7 +12,14 @@ const stock = board(rational(10), [rational(100)]);
 const ROOM = { width: rational(10), length: rational(5600) };
 const items = (lengths: readonly number[]) =>
   lengths.map((length, i) => makeItem(blank(stock, `b${i}`, rational(10), rational(length)), ZERO, ROOM));
-const bin = (length: number): Bin => ({ soldLength: rational(length), width: 10, length, cost: length });
+const bin = (length: number): Bin => ({
+  soldWidth: ZERO,
+  price: null,
+  soldLength: rational(length),
+  width: 10,
+  length,
+  cost: length,
+});
 const total = (boards: readonly { bin: Bin }[]): number => boards.reduce((sum, { bin: b }) => sum + b.cost, 0);
 
 /** The least length to buy, by trying every way of sharing the parts out. */

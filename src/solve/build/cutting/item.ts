@@ -24,7 +24,10 @@ export interface Item {
 /** What is bought: its usable size grown by a kerf, and what it costs (its area, as long as there are no prices). */
 export interface Bin {
   /** As sold. */
+  readonly soldWidth: Length;
   readonly soldLength: Length;
+  /** In cents; null where it is not known. */
+  readonly price: number | null;
   readonly width: number;
   readonly length: number;
   readonly cost: number;
@@ -59,8 +62,10 @@ export function makeItem(blank: Blank, kerf: Length, room: Usable): Item {
 }
 
 /** A board or sheet of this size in whole units, grown by a kerf. */
-export const makeBin = (room: Usable, kerf: Length, soldLength: Length, cost: number): Bin => ({
-  soldLength,
+export const makeBin = (room: Usable, kerf: Length, sold: Usable, cost: number, price: number | null = null): Bin => ({
+  soldWidth: sold.width,
+  soldLength: sold.length,
+  price,
   width: wholeDown(room.width) + up(kerf),
   length: wholeDown(room.length) + up(kerf),
   cost,
