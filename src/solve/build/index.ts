@@ -11,6 +11,7 @@ import { bareSize, blanksOf } from "./cut-list/blanks.ts";
 import { cutList } from "./cut-list/cut-list.ts";
 import { withMakingNotes } from "./cut-list/making-notes.ts";
 import { massOf } from "./cut-list/weight.ts";
+import type { LayoutEffort } from "./cutting/ask.ts";
 import type { LargestSizes } from "./model/thickness.ts";
 import { motionsOf } from "./motions/motions.ts";
 import { layOutInWorkshop } from "./on-hand.ts";
@@ -24,7 +25,11 @@ import { supplyOf } from "./supply.ts";
  * Design to Build: the order of work, then the cut list, what to buy and how to cut it, the steps, and the checks. Layouts keep room for
  * the `largest` sizes that parts come to at other thicknesses.
  */
-export function build(design: Design, largest: LargestSizes = new Map()): Outcome<Build> {
+export function build(
+  design: Design,
+  largest: LargestSizes = new Map(),
+  effort: LayoutEffort = "quick",
+): Outcome<Build> {
   const order = orderOfWork(design);
   if (!order.value) return { findings: order.findings };
   const plan = order.value;
@@ -35,7 +40,10 @@ export function build(design: Design, largest: LargestSizes = new Map()): Outcom
   const mass = (part: Part): number => massOf(part, stocks.get(part.stock));
   const lines = withMakingNotes(plainLines, { design, blanks, mass, print });
   const spans = new Map(design.parts.map((part) => [part.id, part.at]));
-  const cut = layOutInWorkshop(design.stock, blanks, design.kerf, { units: design.units, spans, ...supplyOf(design) });
+  const cut = layOutInWorkshop(design.stock, blanks, design.kerf, {
+    ...{ units: design.units, spans, effort },
+    ...supplyOf(design),
+  });
   const byId = new Map(design.parts.map((part) => [part.id, part]));
   const lineOf = new Map(lines.flatMap((line) => line.parts.map((id) => [id, line] as const)));
   const {

@@ -7,6 +7,8 @@ import type { Trim } from "./trim.ts";
 
 /** How long a layout is looked for. Counted in steps: a slow machine finds the same layout. About 0.1 s, 1 s and 5 s a stock. */
 export type CuttingEffort = "quick" | "normal" | "thorough";
+/** `plain`: only simple rules, for what is looked at and not printed. */
+export type LayoutEffort = CuttingEffort | "plain";
 
 /** A size of sheet or board that can be bought. */
 export interface Sold {
@@ -45,8 +47,8 @@ export interface LayoutOptions {
   readonly trim?: Trim;
   /** By the name of the stock. A stock that is not in it is bought in the sizes the design gives, without prices. */
   readonly supply?: ReadonlyMap<string, Supply>;
-  /** Normal when absent. */
-  readonly effort?: CuttingEffort;
+  /** Quick when absent. */
+  readonly effort?: LayoutEffort;
   /** How often the direction of cutting changes on a sheet, trimming not counted; three when absent: rips, crosscuts, rips again. */
   readonly stages?: 2 | 3 | "any";
 }

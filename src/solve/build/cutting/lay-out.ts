@@ -78,8 +78,9 @@ function boardsFor(
   const method = "area" as "area" | "patterns";
   const exact = lengthwise !== undefined && easy === lengthwise && bins.length === 1;
   if (exact) return { boards: easy, bound: easy.length, method: "every filling" as const, least };
-  if (cost <= least || items.length < 2) return { boards: easy, bound: area, method, least };
-  const found = cheaper(items, bins, cost, least, effort);
+  if (cost <= least || items.length < 2 || (effort === "plain" && sameWidth))
+    return { boards: easy, bound: area, method, least };
+  const found = cheaper(items, bins, cost, least, effort === "plain" ? "quick" : effort);
   const bound = Math.max(area, found.bound);
   // What should come from one board stays together, if it costs a board more.
   const boards: readonly (Board | Tree)[] = found.boards === null || (alike && sameWidth) ? easy : found.boards;
