@@ -4,7 +4,7 @@ import type { Span } from "../../../findings/span.ts";
 import type { Length } from "../../../units/length.ts";
 import type { Blank, Layout, LayoutProof } from "../../build.ts";
 import type { Stock } from "../../design.ts";
-import type { LaidOut, LayoutOptions } from "./ask.ts";
+import type { LaidOut, LayoutEffort, LayoutOptions } from "./ask.ts";
 import { binsOf, soldOf, usableSize } from "./bins.ts";
 import { fewestBoards } from "./bound.ts";
 import { type Bin, type Item, makeItem, type Usable } from "./item.ts";
@@ -60,20 +60,18 @@ export function layOut(
  * Boards for the blanks of one stock: those that are easiest to cut of the cheapest that plain rules find; where these may not be the
  * cheapest, a search for cheaper ones, and a proof of how few there could be.
  */
-function boardsFor(
-  items: readonly Item[],
-  bins: readonly Bin[],
-  usable: Usable,
-  kerf: Length,
-  effort: NonNullable<LayoutOptions["effort"]>,
-) {
+function boardsFor(items: readonly Item[], bins: readonly Bin[], usable: Usable, kerf: Length, effort: LayoutEffort) {
   const area = fewestBoards(items, usable.width, usable.length, kerf);
   const least = leastCost(items, bins, area);
   const alike = items.some(({ blank }) => blank.alike !== undefined);
   const sameWidth = bins.every(({ width }) => width === bins[0]?.width);
   const lengthwise = sameWidth && isLengthwise(items, bins) ? cheapestLengths(items, bins) : undefined;
   const easy =
-    lengthwise && judge(lengthwise).apart === 0 ? lengthwise : sameWidth ? findBoards(items, bins, least) : [];
+    lengthwise && judge(lengthwise).apart === 0
+      ? lengthwise
+      : sameWidth
+        ? findBoards(items, bins, least, effort === "plain")
+        : [];
   const cost = sameWidth ? easy.reduce((so, { bin }) => so + bin.cost, 0) : Number.POSITIVE_INFINITY;
   const method = "area" as "area" | "patterns";
   const exact = lengthwise !== undefined && easy === lengthwise && bins.length === 1;
