@@ -14,6 +14,7 @@ import type { Entry } from "./expand/entry.ts";
 import { expand } from "./expand/expand.ts";
 import { finishFittings } from "./hardware/fit.ts";
 import { createItems } from "./hardware/items.ts";
+import { boxMass, hanging } from "./hinges/hanging.ts";
 import { cutJoints } from "./joinery/join.ts";
 import { slantingOn } from "./joinery/slanting.ts";
 import { Bench } from "./joinery/work.ts";
@@ -105,7 +106,18 @@ function solve(draft: Draft): Outcome<Design> {
     print,
   });
   const count = (formula: Formula): number | null => wholeNumber(evaluateNumber(formula, names.scope(null)));
-  const joinery = { units: draft.units, precision: draft.precision.value, measure, count, report, print, printItem };
+  const items = createItems({ units: draft.units, hardware: draft.hardware, measure, report, printItem });
+  const joinery = {
+    items,
+    hangs: hanging(draft.joints, directory, (id) => bodyMass(id)),
+    units: draft.units,
+    precision: draft.precision.value,
+    measure,
+    count,
+    report,
+    print,
+    printItem,
+  };
   const boardSize = (entry: Entry, size: BoardSize): Length | null =>
     cells.get(`board ${entry.id} ${size}`, `${entry.id}.${size}`, entry.at, () => {
       const frame = places.frame(entry);
@@ -131,6 +143,11 @@ function solve(draft: Draft): Outcome<Design> {
   // A space that nothing lies in is looked at all the same: what is said of it may be wrong.
   for (const entry of expansion.entries) if (entry.draft.space) places.box(entry);
   const bench = new Bench(pieces);
+  /** kg, before anything is cut out of it. */
+  const bodyMass = (id: string): number => {
+    const piece = bench.pieces.get(id);
+    return piece ? boxMass(piece.body, stockOf(piece.entry)?.density ?? 0) : 0;
+  };
   const bodyOf = (entry: Entry): Box | null => bench.pieces.get(entry.id)?.body ?? null;
   // A part that was rounded takes with it what lies against it: the gap may show between others.
   const leftOpen = triple((axis) => wood.map((entry) => places.leftOver(entry, axis)).reduce(max, ZERO));
@@ -153,9 +170,9 @@ function solve(draft: Draft): Outcome<Design> {
   if (finished.some((part) => isEmpty(part.solid))) return { findings };
   const byId = new Map(finished.map((part) => [part.id, part]));
   const centre = middleOf(finished);
-  const items = createItems({ units: draft.units, hardware: draft.hardware, measure, report, printItem });
   const joints = finishJoints(jointed, byId, {
     items,
+    hangs: joinery.hangs,
     units: draft.units,
     measure,
     count,

@@ -26,6 +26,8 @@ export interface Member {
 export interface FasteningContext {
   /** The hardware of the plan. */
   readonly items: Items;
+  /** kg of a part and all that is joined to it for good: what hangs on its hinges. */
+  readonly hangs: (id: string) => number;
   readonly units: Units;
   readonly measure: (formula: Formula) => Length | null;
   readonly count: (formula: Formula) => number | null;
