@@ -1,10 +1,12 @@
 import type { JointDraft, Method } from "../../../parse/draft.ts";
 import { bolts } from "./bolt.ts";
 import { crossDowels } from "./cross-dowel.ts";
+import { cupHinges } from "./cup-hinge.ts";
 import { dowels } from "./dowel.ts";
 import { figureEights } from "./figure-eight.ts";
 import { keepers } from "./keeper.ts";
 import { lagScrews } from "./lag.ts";
+import { leafHinges } from "./leaf-hinge.ts";
 import { movingScrews } from "./moving-screw.ts";
 import { nails } from "./nail.ts";
 import { shelfPins } from "./pin.ts";
@@ -46,6 +48,9 @@ const METHODS: Partial<Readonly<Record<Method, FasteningMethod>>> = {
   "lag screws": { ...usual, make: lagScrews },
   // Rows back to back in a divider have to stand two diameters apart, and more.
   "shelf pins": { make: shelfPins, apart: "resting", steps: [2, 4] },
+  "cup hinges": { make: cupHinges, apart: "hinged", steps: [1, 2, 3, 4] },
+  "butt hinges": { make: leafHinges, apart: "hinged", steps: [1, 2, 3, 4] },
+  "continuous hinge": { make: leafHinges, apart: "hinged", steps: [] },
 };
 
 /** What fastens a joint: its own method, or what is added to glue, laps and housings; null where nothing does. */

@@ -6,6 +6,7 @@ import { beginFingers } from "./fingers.ts";
 import { beginHousing } from "./housing.ts";
 import { cutKeeper } from "./keeper.ts";
 import { cutLap } from "./lap.ts";
+import { beginLeaves } from "./leaves.ts";
 import { beginBiscuits, beginEdgeSpline, beginLooseTenon } from "./loose.ts";
 import { beginMitre } from "./mitre.ts";
 import { shortenShelf } from "./pins.ts";
@@ -86,8 +87,8 @@ export const CRAFTS: Readonly<Record<Method, Habit>> = {
   loose: { begin: beginPlain, cuts: false, glued: false, loose: true },
   "runs on": { begin: beginApart, cuts: false, glued: false },
   "cup hinges": { begin: beginApart, cuts: false, glued: false },
-  "butt hinges": { begin: beginApart, cuts: false, glued: false },
-  "continuous hinge": { begin: beginApart, cuts: false, glued: false },
+  "butt hinges": { begin: beginLeaves, cuts: true, glued: false },
+  "continuous hinge": { begin: beginLeaves, cuts: true, glued: false },
   slides: { begin: beginApart, cuts: false, glued: false },
   "undermount slides": { begin: beginApart, cuts: false, glued: false },
   "shelf pins": { begin: beginPins, cuts: true, lengthens: true, glued: false },
