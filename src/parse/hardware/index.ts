@@ -1,11 +1,12 @@
 import { squash } from "../names.ts";
 import type { HardwareKind } from "./kind.ts";
 import { knob } from "./knob.ts";
+import { sideSlide, undermountSlide } from "./slide.ts";
 
 export type { HardwareField, HardwareKind } from "./kind.ts";
 
 /** Every kind of hardware. A new one is a file here and a line in this list. */
-export const HARDWARE: readonly HardwareKind[] = [knob];
+export const HARDWARE: readonly HardwareKind[] = [knob, sideSlide, undermountSlide];
 
 const BY_WORD: ReadonlyMap<string, HardwareKind> = new Map(
   HARDWARE.flatMap((each) => [each.kind, ...each.also].map((word) => [squash(word), each] as const)),

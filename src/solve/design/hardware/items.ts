@@ -83,14 +83,19 @@ function itemOf(kind: HardwareKind, draft: HardwareDraft | null, context: ItemsC
   }
   if (!complete) return null;
   const print = context.printItem;
-  const decides = Object.entries(kind.fields).flatMap(([name, { decides: asked }]) => {
+  const decides = Object.entries(kind.fields).flatMap(([name, { decides: asked, is }]) => {
     const range = ranges.get(name);
     const one = measures.get(name);
-    const value = one ? print(one) : range ? `${print(range.low)} to ${print(range.high)}` : numbersOf(name);
+    const value = one
+      ? print(one)
+      : range
+        ? `${print(range.low)} to ${print(range.high)}`
+        : numbersOf(name, is === "mass");
     return asked && value !== null ? [{ name, value }] : [];
   });
-  function numbersOf(name: string): string | null {
+  function numbersOf(name: string, mass: boolean): string | null {
     const number = numbers.get(name);
+    if (mass && number !== undefined) return massText(number, context.units);
     return number === undefined ? (words.get(name) ?? null) : String(Math.round(number * 10) / 10);
   }
   return {
@@ -102,6 +107,10 @@ function itemOf(kind: HardwareKind, draft: HardwareDraft | null, context: ItemsC
     price: draft?.price?.value ?? null,
   };
 }
+
+/** kg as a shop prints it: "99 lb". */
+const massText = (kg: number, units: Units): string =>
+  units === "inch" ? `${Math.round(kg * 2.20462)} lb` : `${Math.round(kg)} kg`;
 
 type Maps = {
   readonly measures: Map<string, Length>;
