@@ -72,7 +72,7 @@ export function addWalls(
   entries["box-back"] = {
     "made of": said["box back"]?.value ?? stock,
     ...{ ...end(backCrossing), facing: "back", back: "room.back" },
-    ...runs.under?.back,
+    ...runs.under?.back(backCrossing),
   };
   joints.push(cornerJoint("box-front", join, crossing, own !== null, site));
   joints.push(cornerJoint("box-back", back, backCrossing, false, site));

@@ -47,11 +47,18 @@ export function frontIn(front: Front, name: string, said: Said, filled: boolean,
   };
 }
 
+/** Lengths of screws, so that the point stays 1/8 in (3 mm) under the face of the front. */
+const sold = ({ units }: Site): string =>
+  units === "inch" ? "1/2, 5/8, 3/4, 1, 1 1/4, 1 1/2, 1 3/4, 2" : "12, 16, 20, 25, 30, 35, 40, 45, 50";
+
 /** Screws from inside the box, while the front stands where it will stay. */
 export const frontJoint = (front: Front, site: Site): Settings => ({
   ...{ join: "box-front", to: "false-front" },
   ...(front.screws?.value ?? {
     ...{ with: "screws", from: "box-front", count: 2, "in from ends": site.usual("2", "50") },
+    screw: {
+      length: site.write`longest(box-front.deep + false-front.deep - ${site.usual("1/8", "3")}, ${sold(site)})`,
+    },
     "set with": front["set with"]?.value ?? "shims",
   }),
 });

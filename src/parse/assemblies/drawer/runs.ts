@@ -14,7 +14,7 @@ export interface Runs {
   /** The length of its sides, from where they begin behind the front. */
   readonly long: (from: string) => TextNode;
   /** What an undermount slide wants of the box. */
-  readonly under: { readonly bottomUp: TextNode; readonly back: Settings } | null;
+  readonly under: { readonly bottomUp: TextNode; readonly back: (crossing: boolean) => Settings } | null;
   /** Runners, packing, and the joints of what runs. */
   add(entries: Record<string, Settings>, joints: Settings[], standsOn: string): void;
 }
@@ -60,23 +60,30 @@ export function runsOf(said: Said, site: Site): Runs {
   };
 }
 
-/** Notches at the ends of the back for the slides, and the holes for their hooks. */
+/** Notches at the ends of the back for the slides, and the holes for their hooks; inside the sides, where the back runs through between their tails. */
 function underneath(item: ReturnType<Site["item"]>, { write }: Site): Runs["under"] {
   const of = (field: string): TextNode => item.measure(field) ?? write`0`;
   const ends = ["left", "right"] as const;
   const bottomUp = of("bottom up");
+  const hole = (end: string, from: TextNode): Settings => ({
+    ...{ in: "back", [`from ${end}`]: from, "from bottom": write`${bottomUp} + ${of("hole up")}` },
+    ...{ diameter: of("hole"), deep: of("hole deep") },
+  });
   return {
     bottomUp,
-    back: {
-      notch: ends.map((end) => ({ along: `${end} bottom`, wide: of("notch wide"), deep: bottomUp })),
-      hole: ends.map((end) => ({
-        in: "back",
-        [`from ${end}`]: of("hole in"),
-        "from bottom": write`${bottomUp} + ${of("hole up")}`,
-        diameter: of("hole"),
-        deep: of("hole deep"),
-      })),
-    },
+    back: (crossing) =>
+      crossing
+        ? {
+            "cut-out": ends.map((end) => ({
+              ...{ in: "back", wide: of("notch wide"), high: bottomUp, "from bottom": 0 },
+              [`from ${end}`]: write`${end}-side.across`,
+            })),
+            hole: ends.map((end) => hole(end, write`${of("hole in")} + ${end}-side.across`)),
+          }
+        : {
+            notch: ends.map((end) => ({ along: `${end} bottom`, wide: of("notch wide"), deep: bottomUp })),
+            hole: ends.map((end) => hole(end, of("hole in"))),
+          },
   };
 }
 
