@@ -1,4 +1,5 @@
 import { squash } from "../names.ts";
+import { drawerStop } from "./drawer-stop.ts";
 import type { HardwareKind } from "./kind.ts";
 import { knob } from "./knob.ts";
 import { sideSlide, undermountSlide } from "./slide.ts";
@@ -6,7 +7,7 @@ import { sideSlide, undermountSlide } from "./slide.ts";
 export type { HardwareField, HardwareKind } from "./kind.ts";
 
 /** Every kind of hardware. A new one is a file here and a line in this list. */
-export const HARDWARE: readonly HardwareKind[] = [knob, sideSlide, undermountSlide];
+export const HARDWARE: readonly HardwareKind[] = [knob, sideSlide, undermountSlide, drawerStop];
 
 const BY_WORD: ReadonlyMap<string, HardwareKind> = new Map(
   HARDWARE.flatMap((each) => [each.kind, ...each.also].map((word) => [squash(word), each] as const)),
