@@ -19,7 +19,7 @@ export const slideLongerThanCase = rule<{
       ? `take slides ${a.fits} long, and make the drawer shorter`
       : `make the case ${a.more} deeper, or use wooden runners`,
   explain: `A slide is screwed to the side of a case over its whole length. It has to end before the side does, and before the back. The drawer is as long as the slide.`,
-  wrong: drawerExample(["load: 100 lb", "load: 100 lb, length: 20"]),
+  wrong: drawerExample(["load: 100 lb", "load: 100 lb, length: 20"], ["carries:", "long: 18\n    carries:"]),
   right: drawerExample(["load: 100 lb", "load: 100 lb, length: 16"]),
   basis: "geometry",
 });

@@ -1,5 +1,7 @@
 import { drawerWithoutGrip } from "../../../findings/rules/drawer-without-grip.ts";
+import { TOLERANCE } from "../../../units/length.ts";
 import { toNumber } from "../../../units/rational.ts";
+import { indexOf } from "../../design/space.ts";
 import type { Part } from "../../design.ts";
 import type { Checked, Rule, Verdict } from "./check.ts";
 import { type Drawer, drawersOf } from "./drawers/drawers.ts";
@@ -8,22 +10,28 @@ import { type Drawer, drawersOf } from "./drawers/drawers.ts";
 export const drawerWithoutGripRule: Rule = (checked) => drawersOf(checked).map((drawer) => judge(drawer, checked));
 
 function judge(drawer: Drawer, { hardware }: Checked): Verdict {
-  const front = frontOf(drawer);
-  const pulls = hardware.filter(({ joint, carriedBy }) => joint === null && carriedBy === front.id).length;
-  const holds = front.features.filter(({ kind }) => kind === "cut-out" || kind === "notch").length;
+  const fronts = frontsOf(drawer);
+  const ids = fronts.map(({ id }) => id);
+  const pulls = hardware.filter(({ joint, carriedBy }) => joint === null && ids.includes(carriedBy)).length;
+  const holds = fronts.flatMap(({ features }) => features).filter(({ kind }) => HOLDS.includes(kind)).length;
   const check = {
     ...{ rule: "drawer-without-grip", subject: drawer.motion.name, value: pulls + holds, limit: 1 },
     ...{ unit: "grips", basis: "common practice, no source" },
   };
   if (pulls + holds > 0) return { check: { ...check, verdict: "holds" } };
+  const broad = fronts.find(({ axes }) => indexOf(axes.thickness) === drawer.axis) ?? (fronts[0] as Part);
   return {
     check: { ...check, verdict: "warns" },
-    finding: drawerWithoutGrip(front.at, { drawer: drawer.motion.name, front: front.id }),
+    finding: drawerWithoutGrip(broad.at, { drawer: drawer.motion.name, front: broad.id }),
   };
 }
 
-/** The part that is farthest out. */
-function frontOf({ parts, axis, out }: Drawer): Part {
+/** What a hand reaches into. */
+const HOLDS: readonly string[] = ["cut-out", "notch"];
+
+/** The parts that are farthest out. */
+function frontsOf({ parts, axis, out }: Drawer): readonly Part[] {
   const reach = ({ body }: Part): number => toNumber((out > 0 ? body.high : body.low)[axis]) * out;
-  return parts.reduce((best, part) => (reach(part) > reach(best) ? part : best));
+  const most = Math.max(...parts.map(reach));
+  return parts.filter((part) => reach(part) >= most - TOLERANCE);
 }

@@ -1,9 +1,11 @@
 import { slideNeedsPacking } from "../../../findings/rules/slide-needs-packing.ts";
-import { TOLERANCE, UNITS_PER_MM } from "../../../units/length.ts";
+import { boxPlanes, intersect, isEmpty } from "../../../geometry/index.ts";
+import { type Length, TOLERANCE, UNITS_PER_MM } from "../../../units/length.ts";
 import { rational, toNumber } from "../../../units/rational.ts";
+import { type AxisIndex, triple } from "../../design/space.ts";
 import type { Part } from "../../design.ts";
 import type { Checked, Rule, Verdict } from "./check.ts";
-import { type Drawer, drawersOf, type SlideOf, spanAlong, stillBeside } from "./drawers/drawers.ts";
+import { type Drawer, drawersOf, type SlideOf, stillBeside } from "./drawers/drawers.ts";
 
 /** Nothing in front of a slide reaches in beyond the face that it is screwed to, such as the stile of a face frame. */
 export const slideNeedsPackingRule: Rule = (checked) =>
@@ -30,21 +32,26 @@ function judge(slide: SlideOf, drawer: Drawer, checked: Checked): Verdict {
   return { check: { ...check, verdict: "fails" }, finding };
 }
 
-/** How far a part reaches into the way of the slide's half on the drawer. */
-function lapOf(part: Part, { onDrawer, onCase, side, wall }: SlideOf, { axis, out, motion }: Drawer): number {
-  const { low, high } = onDrawer.solid;
-  const [from, to] = spanAlong(part, axis);
-  const ahead = out > 0 ? [high[axis], high[axis] + motion.range] : [low[axis] - motion.range, low[axis]];
-  const [bottom, top] = spanAlong(part, 2);
-  const inTheWay =
-    Math.min(to, ahead[1] as number) - Math.max(from, ahead[0] as number) > TOLERANCE &&
-    Math.min(top, high[2]) - Math.max(bottom, low[2]) > TOLERANCE;
-  if (!inTheWay) return 0;
+/** How far a part reaches into the way of the slide's half on the drawer, from the face that the slide is screwed to. */
+function lapOf(part: Part, { onDrawer, side, wall }: SlideOf, { axis, out, motion }: Drawer): number {
   const across = axis === 0 ? 1 : 0;
-  const [start, end] = spanAlong(part, across);
-  const leftWall = toNumber(wall.body.low[across]) < toNumber(side.body.low[across]);
-  const face = leftWall ? onCase.solid.low[across] : onCase.solid.high[across];
-  // It has to begin at the wall, or beyond it: what stands in the middle of the opening is another matter.
-  if (leftWall ? start > high[across] : end < low[across]) return 0;
-  return leftWall ? end - face : face - start;
+  const { low, high } = onDrawer.solid;
+  const ahead = out > 0 ? [high[axis], high[axis] + motion.range] : [low[axis] - motion.range, low[axis]];
+  const atLow = toNumber(wall.body.low[across]) < toNumber(side.body.low[across]);
+  const face = toNumber((atLow ? wall.body.high : wall.body.low)[across]);
+  // Between the face of the case and the side of the drawer, as high as the slide.
+  const [from, to] = atLow ? [face, high[across]] : [low[across], face];
+  const ends = (i: AxisIndex, end: 0 | 1): Length =>
+    rational(
+      Math.round(i === axis ? (ahead[end] as number) : i === across ? (end ? to : from) : end ? high[i] : low[i]),
+    );
+  const inTheWay = intersect(
+    part.solid,
+    boxPlanes(
+      triple((i) => ends(i, 0)),
+      triple((i) => ends(i, 1)),
+    ),
+  );
+  if (isEmpty(inTheWay)) return 0;
+  return atLow ? inTheWay.high[across] - face : face - inTheWay.low[across];
 }

@@ -16,8 +16,6 @@ export interface Shelf {
   readonly thick: number;
   /** N/mm², in the direction of the span. */
   readonly modulus: number;
-  /** Of its load, where it is held all round: the rest goes the other way, so that both ways sag alike (Grashof's strips). */
-  readonly share: number;
 }
 
 export const isFlat = (part: Part): boolean => part.axes.thickness === "up";
@@ -29,11 +27,7 @@ export const isFlat = (part: Part): boolean => part.axes.thickness === "up";
 export function shelfOf(part: Part, stock: Stock, design: Design): Shelf | null {
   if (!isFlat(part)) return null;
   const [first, second] = ways(part, stock, design, spanOfMiddle);
-  if (first !== undefined && second !== undefined) {
-    const [a, b] = [sagUnder(1, first), sagUnder(1, second)];
-    const [stiffer, share] = b < a ? [second, a / (a + b)] : [first, b / (a + b)];
-    return { ...stiffer, share: Number.isFinite(share) ? share : 1 };
-  }
+  if (first !== undefined && second !== undefined) return sagUnder(1, second) < sagUnder(1, first) ? second : first;
   if (first !== undefined) return first;
   const corners = ways(part, stock, design, spanOfEdges).filter(({ reach }) => reach > 0);
   return corners.toSorted((a, b) => b.reach - a.reach)[0] ?? null;
@@ -57,12 +51,11 @@ function ways(part: Part, { stiffness }: Stock, design: Design, reachOf: typeof 
         broad: high - low,
         thick: toMillimetres(part.thickness),
         modulus: 1000 * (size === "length" ? stiffness.along : stiffness.across),
-        share: 1,
       },
     ];
   });
 }
 
 /** How far its middle goes down at first under a force spread over the whole board. */
-export const sagUnder = (force: number, { reach, long, broad, thick, modulus, share }: Shelf): number =>
-  evenSag((share * force * reach) / long, reach, modulus * secondMoment(broad, thick));
+export const sagUnder = (force: number, { reach, long, broad, thick, modulus }: Shelf): number =>
+  evenSag((force * reach) / long, reach, modulus * secondMoment(broad, thick));
