@@ -73,7 +73,7 @@ export function slidesOut({ axis, out }: Run, range: Length): Motion {
   const poses = Array.from({ length: steps + 1 }, (_, i): Pose => {
     const at = (whole * i) / steps;
     const shift: [number, number, number] = [0, 0, 0];
-    shift[axis] = out * at;
+    shift[axis] = i === 0 ? 0 : out * at;
     return {
       at,
       shift,
@@ -120,12 +120,16 @@ export function startOf(site: Site, item: Item, run: Run, context: FasteningCont
 /** The holes of slides stand 32 mm apart, the first of them 37 mm from the front end. */
 const [FIRST, MODULE] = [millimetres(37), millimetres(32)];
 
-/** The screws of a member, from its front end: three, and one more for each 6 in (150 mm) beyond 18 in (450 mm); or in the holes `shifted` farther in. */
-export function screwPlaces(length: Length, shifted: number): readonly Length[] {
+/** Which hole those between the ends take: the even one, the next, the one before. */
+const BESIDE = [0, 1, -1] as const;
+
+/** The screws of a member, from its front end: three, and one more for each 6 in (150 mm) beyond 18 in (450 mm); or in other holes: the outer ones `shifted` farther in. */
+export function screwPlaces(length: Length, shifted: 0 | 1 | 2): readonly Length[] {
   const modules = Number(floor(divide(subtract(length, add(FIRST, FIRST)), MODULE)));
   const count = 3 + Math.max(0, Math.ceil((toMillimetres(length) - 460) / 150));
   return Array.from({ length: count }, (_, i) => {
-    const hole = Math.floor((modules * i) / (count - 1)) + (i === count - 1 ? -shifted : shifted);
+    const even = Math.floor((modules * i) / (count - 1));
+    const hole = i === 0 ? shifted : i === count - 1 ? modules - shifted : even + BESIDE[shifted];
     return add(FIRST, multiply(MODULE, rational(hole)));
   });
 }

@@ -51,7 +51,7 @@ export const sideSlides: Maker = (site, moved, context) => {
     },
   ];
   const motion = slidesOut(run, extensionOf(item, length, context.units));
-  return [0, 1, 2].map((shifted): Arrangement => {
+  return ([0, 1, 2] as const).map((shifted): Arrangement => {
     const places = screwPlaces(length, shifted).map((place) => behind(start, place, run));
     const pilots = (part: Member, surface: Length, into: 1 | -1, id: string): readonly Hole[] =>
       places.flatMap((place) => pilot(part, withRun(at(surface), place, run), axis, into, id) ?? []);

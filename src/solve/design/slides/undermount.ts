@@ -48,7 +48,7 @@ export const undermountSlides: Maker = (site, moved, context) => {
   ];
   const level = subtract(low, millimetres(6));
   const motion = slidesOut(run, extensionOf(item, length, context.units));
-  return [0, 1, 2].map((shifted) => {
+  return ([0, 1, 2] as const).map((shifted) => {
     const holes = screwPlaces(length, shifted).flatMap((place) => {
       const mouth = triple((i) => (i === axis ? outer : i === run.axis ? behind(start, place, run) : level));
       return pilot(wall, mouth, axis, sign, ids[0]) ?? [];
