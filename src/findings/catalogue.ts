@@ -29,6 +29,8 @@ import { decimalComma } from "./rules/decimal-comma.ts";
 import { divisionByZero } from "./rules/division-by-zero.ts";
 import { dovetailDoesNotFit } from "./rules/dovetail-does-not-fit.ts";
 import { dowelDoesNotFit } from "./rules/dowel-does-not-fit.ts";
+import { drawerWithoutGrip } from "./rules/drawer-without-grip.ts";
+import { drawerWithoutStop } from "./rules/drawer-without-stop.ts";
 import { duplicateKey } from "./rules/duplicate-key.ts";
 import { emptySource } from "./rules/empty-source.ts";
 import { emptyValue } from "./rules/empty-value.ts";
@@ -38,6 +40,7 @@ import { fingersDoNotFit } from "./rules/fingers-do-not-fit.ts";
 import { fitsNothing } from "./rules/fits-nothing.ts";
 import { fixedAcrossGrain } from "./rules/fixed-across-grain.ts";
 import { fractionAfterDivision } from "./rules/fraction-after-division.ts";
+import { frontScrewsTooLong } from "./rules/front-screws-too-long.ts";
 import { hashStartsComment } from "./rules/hash-starts-comment.ts";
 import { headNotInJoint } from "./rules/head-not-in-joint.ts";
 import { holdStillAlongGrain } from "./rules/hold-still-along-grain.ts";
@@ -123,6 +126,10 @@ import { shoulderStandsOpen } from "./rules/shoulder-stands-open.ts";
 import { sizeAndOutside } from "./rules/size-and-outside.ts";
 import { sizeOutOfRange } from "./rules/size-out-of-range.ts";
 import { slabNotFlattened } from "./rules/slab-not-flattened.ts";
+import { slideLongerThanCase } from "./rules/slide-longer-than-case.ts";
+import { slideNeedsPacking } from "./rules/slide-needs-packing.ts";
+import { slideOverloaded } from "./rules/slide-overloaded.ts";
+import { slideSideSpace } from "./rules/slide-side-space.ts";
 import { slidesOnItsFace } from "./rules/slides-on-its-face.ts";
 import { spaceAfterColon } from "./rules/space-after-colon.ts";
 import { splineDoesNotFit } from "./rules/spline-does-not-fit.ts";
@@ -193,6 +200,8 @@ export const catalogue: readonly Rule<never>[] = [
   divisionByZero,
   dovetailDoesNotFit,
   dowelDoesNotFit,
+  drawerWithoutGrip,
+  drawerWithoutStop,
   duplicateKey,
   emptySource,
   emptyValue,
@@ -202,6 +211,7 @@ export const catalogue: readonly Rule<never>[] = [
   fitsNothing,
   fixedAcrossGrain,
   fractionAfterDivision,
+  frontScrewsTooLong,
   hashStartsComment,
   headNotInJoint,
   holdStillAlongGrain,
@@ -287,6 +297,10 @@ export const catalogue: readonly Rule<never>[] = [
   sizeAndOutside,
   sizeOutOfRange,
   slabNotFlattened,
+  slideLongerThanCase,
+  slideNeedsPacking,
+  slideOverloaded,
+  slideSideSpace,
   slidesOnItsFace,
   spaceAfterColon,
   splineDoesNotFit,

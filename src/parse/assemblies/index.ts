@@ -4,13 +4,14 @@ import { base } from "./base.ts";
 import { bench } from "./bench.ts";
 import { box } from "./box.ts";
 import { carcase } from "./case.ts";
+import { drawer } from "./drawer.ts";
 import { frame } from "./frame.ts";
 import { table } from "./table.ts";
 import { top } from "./top.ts";
 import { trim } from "./trim.ts";
 
 /** The kinds of assembly that the language has, in the order of the reference. */
-export const ALL: readonly AnyAssembly[] = [carcase, top, table, base, frame, box, bench, trim];
+export const ALL: readonly AnyAssembly[] = [carcase, top, table, base, frame, box, bench, trim, drawer];
 
 /** By squashed name. */
 export const BUILT_IN: ReadonlyMap<string, AnyAssembly> = new Map(

@@ -13,6 +13,7 @@ import { type Entry, type MapNode, type Node, settingOf } from "../yaml/nodes.ts
 import { settingsNode, writer, written } from "./make.ts";
 import { likeIn, neighbours, placedIn, type Standing, type Surroundings, thinIn } from "./room.ts";
 import { isPlace, placesIn } from "./standing.ts";
+import { writtenItem } from "./written-item.ts";
 
 export interface Opening {
   /** The settings of the plan, for its units and its outside. */
@@ -174,6 +175,7 @@ function openAssembly(entry: Entry, kind: AnyAssembly, path: readonly string[], 
     placed: (axis, beyond) => placedIn(standing, axis, progress.around, write, beyond),
     thin: (axis, face) => thinIn(standing, axis, face, progress.around, write),
     like: (axis, of) => likeIn(standing, axis, of, write),
+    item: (name, usual) => writtenItem(progress.plan, progress.units, name, usual),
     ...neighbours(standing, progress.around),
   };
   const { entries, joints, fittings = [] } = kind.expand(read.said, site);

@@ -2,8 +2,10 @@ import { squash } from "../names.ts";
 import { buttHinge } from "./butt-hinge.ts";
 import { continuousHinge } from "./continuous-hinge.ts";
 import { cupHinge, frameCupHinge, insetCupHinge } from "./cup-hinge.ts";
+import { drawerStop } from "./drawer-stop.ts";
 import type { HardwareKind } from "./kind.ts";
 import { knob } from "./knob.ts";
+import { sideSlide, undermountSlide } from "./slide.ts";
 
 export type { HardwareField, HardwareKind } from "./kind.ts";
 
@@ -15,6 +17,9 @@ export const HARDWARE: readonly HardwareKind[] = [
   frameCupHinge,
   buttHinge,
   continuousHinge,
+  sideSlide,
+  undermountSlide,
+  drawerStop,
 ];
 
 const BY_WORD: ReadonlyMap<string, HardwareKind> = new Map(

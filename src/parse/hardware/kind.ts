@@ -24,6 +24,8 @@ export interface HardwareKind {
   /** One sentence. */
   readonly meaning: string;
   readonly fields: Readonly<Record<string, HardwareField>>;
+  /** Bought by the pair; absent: one by one. */
+  readonly soldIn?: "pair";
   /** Where the usual measures come from. */
   readonly basis: string;
 }

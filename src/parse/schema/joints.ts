@@ -49,6 +49,7 @@ const keys = {
     word(["middle", ...FACES], { center: "middle", centre: "middle" }),
     "Where wood that is free to move is held: the line that it swells and shrinks away from.",
   ),
+  "set with": may(word(["shims", "tape"]), "What holds the front of a drawer in its place while it is screwed on."),
   gap: may(formula, "What stays open between a button or clip and the rail, or at each end of a shelf on pins."),
 };
 
@@ -106,6 +107,7 @@ const jointDraft = made(joint, ({ at, said }): JointDraft => {
     ...cutOf(said),
     ...(said["hold still"] && { holdStill: said["hold still"] }),
     ...(gap && { gap: gap.value }),
+    ...(said["set with"] && { setWith: said["set with"] }),
     ...(fasteners && { fasteners }),
   };
 });

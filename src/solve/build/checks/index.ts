@@ -4,7 +4,10 @@ import { onePerPlace } from "../../design/one-per-place.ts";
 import { accept } from "./accept.ts";
 import type { Checked, Rule } from "./check.ts";
 import { cutterDoesNotExistRule } from "./cutter-does-not-exist.ts";
+import { drawerWithoutGripRule } from "./drawer-without-grip.ts";
+import { drawerWithoutStopRule } from "./drawer-without-stop.ts";
 import { fixedAcrossGrainRule } from "./fixed-across-grain.ts";
+import { frontScrewsTooLongRule } from "./front-screws-too-long.ts";
 import { holeRunsIntoCutRule } from "./hole-runs-into-cut.ts";
 import { holesMeetRule } from "./holes-meet.ts";
 import { leftToPlaneRule } from "./left-to-plane.ts";
@@ -16,6 +19,10 @@ import { pinsMeetInDividerRule } from "./pins-meet-in-divider.ts";
 import { seatBendsRule } from "./seat-bends.ts";
 import { shelfSagsRule } from "./shelf-sags.ts";
 import { slabNotFlattenedRule } from "./slab-not-flattened.ts";
+import { slideLongerThanCaseRule } from "./slide-longer-than-case.ts";
+import { slideNeedsPackingRule } from "./slide-needs-packing.ts";
+import { slideOverloadedRule } from "./slide-overloaded.ts";
+import { slideSideSpaceRule } from "./slide-side-space.ts";
 import { wetLumberRule } from "./wet-lumber.ts";
 
 /** Every check of this version. A new one is a file here and a line in this list. */
@@ -34,6 +41,13 @@ const RULES: readonly Rule[] = [
   slabNotFlattenedRule,
   oneGoodFaceRule,
   pinsMeetInDividerRule,
+  slideLongerThanCaseRule,
+  slideSideSpaceRule,
+  slideNeedsPackingRule,
+  slideOverloadedRule,
+  drawerWithoutGripRule,
+  drawerWithoutStopRule,
+  frontScrewsTooLongRule,
 ];
 
 /** What every check says, with what the maker accepts marked as that, and the findings that are left. */

@@ -33,10 +33,17 @@ export function orderOfWork(design: Design): Outcome<Plan> {
   if ("why" in choices.travelling) return failed([refused(design, choices.travelling, [])]);
   const blocking = blockingOf(design, [...choices.travelling.values()]);
   const piece = { parts, links, blocking, choices, volumes: volumesOf(design) };
-  const built = build(piece, itemsOf(design), choices.travelling);
+  const set = setInPlace(design);
+  const inPlace = set.size > 0 ? build(piece, itemsOf(design, set), choices.travelling) : null;
+  // Where no screwdriver goes in behind it, it is screwed on at the bench.
+  const built = inPlace && !("parts" in inPlace) ? inPlace : build(piece, itemsOf(design), choices.travelling);
   if ("parts" in built) return failed([trapped(design, built, judge)]);
   return outcome({ root: built.assembly, ...fittings(design, built.taken) });
 }
+
+/** Fronts of drawers go on when the drawers run in their places. */
+const setInPlace = ({ joints }: Design): ReadonlySet<string> =>
+  new Set(joints.flatMap(({ setWith, parts: [, front] }) => (setWith ? [front] : [])));
 
 /** Fasteners, holes and hardware in their final order. */
 function fittings({ parts, joints, fittings: fixed }: Design, taken: Taken): Omit<Plan, "root"> {

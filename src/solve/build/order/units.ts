@@ -13,9 +13,13 @@ export interface Item {
   readonly items: readonly Item[];
 }
 
-/** The whole piece as an item. */
-export function itemsOf({ parts, groups }: Pick<Design, "parts" | "groups">): Item {
-  const within = (path: string, outer: string | null): boolean => outer === null || path.startsWith(`${outer}.`);
+/** The whole piece as an item. Parts that are set in their places belong to no group but the whole. */
+export function itemsOf(
+  { parts, groups }: Pick<Design, "parts" | "groups">,
+  set: ReadonlySet<string> = new Set(),
+): Item {
+  const within = (path: string, outer: string | null): boolean =>
+    outer === null || (path.startsWith(`${outer}.`) && !set.has(path));
   const item = (group: string | null): Item => {
     const inner = groups.filter((path) => path !== group && within(path, group));
     const direct = inner.filter((path) => !inner.some((other) => within(path, other)));

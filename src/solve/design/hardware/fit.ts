@@ -4,6 +4,7 @@ import type { Length } from "../../../units/length.ts";
 import type { Fitting, Part, Point } from "../../design.ts";
 import type { Directory } from "../expand/directory.ts";
 import { axisAt, faceAxis, facePosition, isHigh, middle, triple } from "../space.ts";
+import { fitDrawerStop } from "./drawer-stop.ts";
 import type { Fitter, FitterContext } from "./fitter.ts";
 import type { Items } from "./items.ts";
 import { fitKnob } from "./knob.ts";
@@ -11,6 +12,7 @@ import { fitKnob } from "./knob.ts";
 /** How each kind of hardware is fixed to a part, and the face that it is put on when nothing is said. A new one is a file here and a line in this table. */
 const FITTERS: ReadonlyMap<string, { readonly fit: Fitter; readonly face: Face }> = new Map([
   ["knob", { fit: fitKnob, face: "front" }],
+  ["drawer stop", { fit: fitDrawerStop, face: "front" }],
 ]);
 
 export interface FittingsContext extends FitterContext {

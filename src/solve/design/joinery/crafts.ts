@@ -1,5 +1,6 @@
 import type { Method } from "../../../parse/draft.ts";
 import { ZERO } from "../../../units/rational.ts";
+import { normalOf, opposite } from "../space.ts";
 import { beginBridle } from "./bridle.ts";
 import { beginDovetail } from "./dovetail.ts";
 import { beginFingers } from "./fingers.ts";
@@ -21,6 +22,13 @@ const beginPlain: Craft = (joining) => () => ({ joining, insertion: null, gap: Z
 const beginApart: Craft = (joining) => () => {
   const { touch } = joining;
   return { joining, insertion: null, gap: touch.kind === "faces" ? touch.gap : ZERO };
+};
+
+/** What runs goes in against the way that it opens. */
+const beginRunning: Craft = (joining) => () => {
+  const { touch, draft } = joining;
+  const insertion = normalOf(opposite(draft.opens?.value ?? "front"));
+  return { joining, insertion, gap: touch.kind === "faces" ? touch.gap : ZERO };
 };
 
 const beginKeeper: Craft = (joining, bench, context, siblings) => () => cutKeeper(joining, siblings, bench, context);
@@ -85,11 +93,11 @@ export const CRAFTS: Readonly<Record<Method, Habit>> = {
   "bolts and cross dowels": { begin: beginPlain, cuts: false, glued: false },
   "lag screws": { begin: beginPlain, cuts: false, glued: false },
   loose: { begin: beginPlain, cuts: false, glued: false, loose: true },
-  "runs on": { begin: beginApart, cuts: false, glued: false },
+  "runs on": { begin: beginRunning, cuts: false, glued: false },
   "cup hinges": { begin: beginApart, cuts: false, glued: false },
   "butt hinges": { begin: beginLeaves, cuts: true, glued: false },
   "continuous hinge": { begin: beginLeaves, cuts: true, glued: false },
-  slides: { begin: beginApart, cuts: false, glued: false },
-  "undermount slides": { begin: beginApart, cuts: false, glued: false },
+  slides: { begin: beginRunning, cuts: false, glued: false },
+  "undermount slides": { begin: beginRunning, cuts: false, glued: false },
   "shelf pins": { begin: beginPins, cuts: true, lengthens: true, glued: false },
 };

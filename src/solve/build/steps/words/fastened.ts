@@ -51,16 +51,27 @@ export function fastenedText(
 ): readonly string[] {
   const { method, still } = joints[0] as Joint;
   const { first, after } = TEXTS[method] ?? {};
+  const { setWith } = joints[0] as Joint;
   const rests = joints[0]?.kind === "resting";
   return [
     ...(first ? [first] : []),
     ...(glued ? ["Spread glue where they meet."] : []),
-    ...(alone && (!rests || method === "loose") ? [`Set ${these} against ${those}.`] : []),
+    ...(setWith ? setTexts(setWith, these, those) : []),
+    ...(alone && !setWith && (!rests || method === "loose") ? [`Set ${these} against ${those}.`] : []),
     ...(after ? [after] : []),
     ...gapTexts(work, joints),
     ...(still ? [heldText(work, joints, still.side)] : []),
   ];
 }
+
+/** A front is screwed on where it will stay: its gaps are made, not measured. */
+const setTexts = (way: "shims" | "tape", front: string, box: string): readonly string[] => [
+  ...(way === "tape" ? [`Put double-sided tape on ${box}.`] : []),
+  `Push the drawer in. Stand ${front} in its place before ${box}, on shims as thick as its gaps, below it and beside it${
+    way === "tape" ? ", and press it hard against the tape." : "; clamp it to the box, or have somebody hold it."
+  }`,
+  "Pull the drawer out with both hands on the box, so that nothing shifts, and screw from inside.",
+];
 
 /** Buttons and clips hold nothing in one place: wood between them stays in the middle by itself. */
 function heldText(work: Work, joints: readonly Joint[], side: string): string {
