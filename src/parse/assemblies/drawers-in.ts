@@ -72,7 +72,7 @@ function addDrawer(
 }
 
 /** A name as the whole piece knows it: a drawer has sides of its own. */
-const whole = (name: string, { path }: Making["site"]): string => [...path, name].join(".");
+export const whole = (name: string, { path }: Making["site"]): string => [...path, name].join(".");
 
 const frontOf = (said: MapNode): MapNode | null => {
   const front = settingOf(said, "front")?.value;
@@ -88,7 +88,7 @@ const isInset = (said: MapNode): boolean => squash(of(said, "lies")?.text ?? "in
 const gapOf = (said: MapNode, { site }: Making): TextNode => of(said, "gap") ?? site.write`${site.usual("1/8", "3")}`;
 
 /** How far overlay fronts reach over what stands round: half of a divider that they share, less half the gap; else nearly all of it. */
-function coversOf(said: MapNode, bounds: Bounds, making: Making): Settings {
+export function coversOf(said: MapNode, bounds: Bounds, making: Making): Settings {
   const { write, usual } = making.site;
   const gap = gapOf(said, making);
   return Object.fromEntries(

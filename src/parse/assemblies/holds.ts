@@ -1,5 +1,6 @@
 import { type Key, may } from "../kinds/settings.ts";
 import type { MapNode } from "../yaml/nodes.ts";
+import { doorIn, heldDoor } from "./doors-in.ts";
 import { drawerIn, drawersIn, heldDrawer } from "./drawers-in.ts";
 import type { Bounds, Making } from "./making.ts";
 
@@ -10,7 +11,8 @@ interface Holding {
 }
 
 /** By setting. A new one is a file, and a line in this table. */
-export const HOLDS: Readonly<Record<"drawer" | "drawers", Holding>> = {
+export const HOLDS: Readonly<Record<"door" | "drawer" | "drawers", Holding>> = {
+  door: { key: may(heldDoor, "A door in front of it: the settings of a door, but for where it goes."), fill: doorIn },
   drawer: { key: may(heldDrawer, "A drawer in it: the settings of a drawer, but for where it goes."), fill: drawerIn },
   drawers: {
     key: may(
@@ -23,7 +25,7 @@ export const HOLDS: Readonly<Record<"drawer" | "drawers", Holding>> = {
 
 export type Held = { readonly [K in keyof typeof HOLDS]?: MapNode };
 
-export const holdKeys = { drawer: HOLDS.drawer.key, drawers: HOLDS.drawers.key };
+export const holdKeys = { door: HOLDS.door.key, drawer: HOLDS.drawer.key, drawers: HOLDS.drawers.key };
 
 export function hold(space: string, held: Held, bounds: Bounds, making: Making): void {
   for (const [key, { fill }] of Object.entries(HOLDS)) {

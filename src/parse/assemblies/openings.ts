@@ -108,13 +108,27 @@ const openingSettings = settings("an opening", {
 const opening: Kind<Opening> = byForm({
   text: made(size, (found): Opening => ({ size: found })),
   map: made(openingSettings as Kind<Read<never>>, (read): Opening => {
-    const { name, wide, high, shelves: held, across, down, drawer, drawers } = read.said as unknown as OpeningWords;
+    const {
+      name,
+      wide,
+      high,
+      shelves: held,
+      across,
+      down,
+      door,
+      drawer,
+      drawers,
+    } = read.said as unknown as OpeningWords;
     const inner = across?.value ?? down?.value;
     return {
       ...(name && { name: name.value }),
       size: wide?.value ?? high?.value ?? { shares: 1 },
       ...(inner && { division: inner }),
-      holds: { ...(drawer && { drawer: drawer.value }), ...(drawers && { drawers: drawers.value }) },
+      holds: {
+        ...(door && { door: door.value }),
+        ...(drawer && { drawer: drawer.value }),
+        ...(drawers && { drawers: drawers.value }),
+      },
       ...(held && { shelves: held.value }),
     };
   }),

@@ -24,7 +24,12 @@ export function motionsOf(design: Design, { chosen, hardware, fasteners }: Plan)
     const moves = [...body, ...carried(hardware, body)];
     return [
       {
-        ...{ name: nameOf(body, design.groups), kind: first.kind, joints: own.map(({ id }) => id), moves },
+        ...{
+          name: nameOf(body, own[0]?.parts[0] ?? "", design),
+          kind: first.kind,
+          joints: own.map(({ id }) => id),
+          moves,
+        },
         ...{ range: first.range, poses: first.poses, needs: [] },
       },
     ];
@@ -36,9 +41,11 @@ export function motionsOf(design: Design, { chosen, hardware, fasteners }: Plan)
 const carried = (hardware: readonly Hardware[], body: readonly string[]): readonly string[] =>
   hardware.flatMap(({ id, carriedBy }) => (body.includes(carriedBy) ? [id] : []));
 
-/** The outermost group that holds nothing but the body, or its first part. */
-function nameOf(body: readonly string[], groups: readonly string[]): string {
-  const holds = (group: string): boolean => body.every((id) => id.startsWith(`${group}.`));
-  const all = groups.filter(holds);
-  return all.reduce((best, group) => (group.length > best.length ? group : best), all[0] ?? body[0] ?? "");
+/** The innermost group that holds the body and nothing else, or the part that hangs or runs. */
+function nameOf(body: readonly string[], moved: string, { groups, parts }: Design): string {
+  const own = groups.filter((group) => {
+    const inside = parts.filter(({ id }) => id.startsWith(`${group}.`));
+    return inside.length === body.length && inside.every(({ id }) => body.includes(id));
+  });
+  return own.reduce((best, group) => (group.length > best.length ? group : best), own[0] ?? moved);
 }

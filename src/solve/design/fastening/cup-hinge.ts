@@ -1,4 +1,4 @@
-import { solidOf } from "../../../geometry/index.ts";
+import { solidOf, subtractBox } from "../../../geometry/index.ts";
 import { type Length, millimetres } from "../../../units/length.ts";
 import { add, half, max, min, negate, subtract } from "../../../units/rational.ts";
 import type { Arrangement, Box, Hardware, Hole, Item } from "../../design.ts";
@@ -99,7 +99,7 @@ function armOf(item: Item, { edge, opens, along, hold }: Lie, place: CupPlace, s
   const start = (opens.sign > 0 ? min : max)(reach(negate(PLATE.reach)), onward(place.back, behind, FLANGE));
   const plate = box([start, end], add(half(PLATE.apart), PLATE.more));
   const arm = box([onward(place.back, behind, FLANGE), end], ARM);
-  return solidOf([...boxSolid(plate).pieces, ...boxSolid(arm).pieces]);
+  return solidOf([...subtractBox(boxSolid(plate), arm.low, arm.high).pieces, ...boxSolid(arm).pieces]);
 }
 
 /** The flange of the cup, which lies on the door inside of what it hangs on. */

@@ -1,7 +1,7 @@
 import { housingTooDeep } from "../../../findings/rules/housing-too-deep.ts";
 import type { Face } from "../../../parse/draft.ts";
 import { inches, type Length, millimetres } from "../../../units/length.ts";
-import { add, compare, half, less, max, min, subtract, ZERO } from "../../../units/rational.ts";
+import { add, compare, half, less, max, min, multiply, subtract, ZERO } from "../../../units/rational.ts";
 import { roundTo } from "../../../units/round.ts";
 import type { Box } from "../../design.ts";
 import { slab } from "../shapes/shaped.ts";
@@ -36,7 +36,7 @@ function growHousing(joining: Joining, bench: Bench, context: JoineryContext): H
   const thick = extent(mate.body, touch.axis);
   const usual = min(inch ? inches(1, 4) : millimetres(6), half(thick));
   const deep = draft.deep ? context.measure(draft.deep) : roundTo(usual, context.precision, "down");
-  const play = playOf(draft, context, groove ? (inch ? inches(1, 16) : millimetres(3, 2)) : ZERO);
+  const play = playOf(draft, context, groove ? usualPlay(joining, bench, deep, context) : ZERO);
   if (!deep || !play) return null;
   if (compare(deep, thick) >= 0) {
     context.report(
@@ -58,6 +58,20 @@ function growHousing(joining: Joining, bench: Bench, context: JoineryContext): H
     touch.sign > 0 ? max(piece.grown.high[axis], wanted.high[axis]) : min(piece.grown.low[axis], wanted.low[axis]);
   bench.grow(joining.join.id, setFace(piece.grown, face, further));
   return { joining, face, deep, play };
+}
+
+/**
+ * What a panel is short of the bottom of its groove: 1/16 in (1.5 mm) for sheets; solid wood 1/32 in (1 mm) along its grain, and across it half of what its species moves
+ * over its width, and half a millimetre more. Common practice, no source; the movement from published coefficients.
+ */
+function usualPlay({ join, touch }: Joining, bench: Bench, deep: Length | null, context: JoineryContext): Length {
+  const inch = context.units === "inch";
+  const share = context.movesBy(join.id);
+  if (share === null || touch.kind !== "faces") return inch ? inches(1, 16) : millimetres(3, 2);
+  const { body, frame } = bench.piece(join.id);
+  if (frame.width !== touch.axis) return inch ? inches(1, 32) : millimetres(1);
+  const wide = add(extent(body, touch.axis), add(deep ?? ZERO, deep ?? ZERO));
+  return half(add(multiply(wide, share), inch ? inches(1, 32) : millimetres(1)));
 }
 
 /** Cuts the room for the joined part out of the other. */
