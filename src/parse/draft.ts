@@ -576,6 +576,8 @@ export interface FittingDraft {
   readonly face?: Located<Face>;
   /** Where its middle is, as formulas of positions in the piece; absent: in the middle of the face. */
   readonly place: Partial<Readonly<Record<Axis, Formula>>>;
+  /** Which way its long side goes. Default: along the longer direction of the face. */
+  readonly along?: Located<Axis>;
   /** Parts that its screw passes before it reaches this one. */
   readonly through?: readonly Reference[];
   readonly count?: Formula;

@@ -12,6 +12,7 @@ import { cutList } from "./cut-list/cut-list.ts";
 import { withMakingNotes } from "./cut-list/making-notes.ts";
 import { massOf } from "./cut-list/weight.ts";
 import type { LayoutEffort } from "./cutting/ask.ts";
+import { jigsOf } from "./jigs/jigs.ts";
 import type { LargestSizes } from "./model/thickness.ts";
 import { motionsOf } from "./motions/motions.ts";
 import { layOutInWorkshop } from "./on-hand.ts";
@@ -46,6 +47,7 @@ export function build(
   });
   const byId = new Map(design.parts.map((part) => [part.id, part]));
   const lineOf = new Map(lines.flatMap((line) => line.parts.map((id) => [id, line] as const)));
+  const jigs = jigsOf({ design, layouts: cut.layouts });
   const {
     steps,
     tools,
@@ -57,6 +59,7 @@ export function build(
     plan,
     cutList: lines,
     blanks,
+    jigs,
     part: (id) => byId.get(id) as Part,
     stock: (name) => stocks.get(name) as Stock,
     line: (id) => lineOf.get(id) as CutLine,
@@ -92,6 +95,7 @@ export function build(
     holes: plan.holes,
     hardware: plan.hardware,
     motions,
+    ...(jigs.length > 0 && { jigs }),
     layouts: cut.layouts,
     layoutProof: cut.proof,
     ...(design.finishes && { finishing }),

@@ -129,7 +129,7 @@ function solve(draft: Draft): Outcome<Design> {
     },
   });
   const fittings = finishFittings(draft.fittings, {
-    ...{ directory, items, measure, report, print, printItem },
+    ...{ directory, items, measure, count, report, print, printItem },
     part: (id) => byId.get(id),
   });
   const result: Design = {

@@ -106,7 +106,7 @@ function itemOf(kind: HardwareKind, draft: HardwareDraft | null, context: ItemsC
   return {
     name: draft?.name ?? kind.kind,
     kind: kind.kind,
-    label: draft?.called?.value ?? [kind.kind, ...decides.map(({ name, value }) => `${name} ${value}`)].join(", "),
+    label: draft?.called?.value ?? labelOf(kind, decides),
     ...{ measures, ranges, lists, numbers, words, decides },
     said: new Set(draft?.values.keys()),
     price: draft?.price?.value ?? null,
@@ -119,6 +119,14 @@ const isTenth = (length: Length): boolean => multiply(length, rational(10, UNITS
 /** kg as a shop prints it: "99 lb". */
 const massText = (kg: number, units: Units): string =>
   units === "inch" ? `${Math.round(kg * 2.20462)} lb` : `${Math.round(kg)} kg`;
+
+/** "knob 1 1/4 in across, screw 1 in" */
+function labelOf({ kind, fields }: HardwareKind, decides: Item["decides"]): string {
+  const words = decides.map(({ name, value }) => ({ value, told: fields[name]?.told ?? `${name} #` }));
+  const [first, ...rest] = words.map(({ value, told }) => told.replace("#", () => value));
+  const near = words[0]?.told.startsWith("#") ? " " : ", ";
+  return first === undefined ? kind : [`${kind}${near}${first}`, ...rest].join(", ");
+}
 
 type Maps = {
   readonly measures: Map<string, Length>;
