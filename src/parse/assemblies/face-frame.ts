@@ -78,7 +78,8 @@ export const faceFrame = assembly({
           top: `${top}.bottom`,
           bottom: `${bottom}.top`,
         },
-        ...{ front: "room.front", back: "room.back" },
+        // What goes in an opening may reach as far as the back of the case.
+        ...{ front: "room.front", back: said.case ? write`${said.case.value}.inside.back` : "room.back" },
       };
     };
     const last = rows.length - 2;

@@ -115,7 +115,8 @@ function addSlides(
           : below
             ? { top: write`${side}-side.bottom` }
             : { "centred on": { up: `${side}-side` } }),
-        front: write`${side}-side.front`,
+        // A front over its opening lets the box begin in front of the frame, and the packing does not.
+        front: write`max(${side}-side.front, ${wall.text}.front)`,
         back: write`${opening}.back`,
       };
       joints.push({ join: `${side}-packing`, to: wall, ...(packing.join?.value ?? { with: "screws" }) });

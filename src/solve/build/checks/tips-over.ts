@@ -39,7 +39,7 @@ export const tipsOverRule: Rule = (checked) => {
       first.at,
       {
         ...{ test: name, missing: String(Math.ceil(-moment)), strap },
-        further: print(millimetres(Math.ceil(further / STEP) * STEP * 1000, 1000)),
+        further: print(millimetres(Math.round(Math.ceil(further / STEP) * STEP * 1000), 1000)),
       },
       { severity: strap ? "warning" : "error" },
     );

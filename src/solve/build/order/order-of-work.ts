@@ -8,7 +8,7 @@ import { choicesOf, type Refusal, type Taken } from "./choices.ts";
 import { components, linksOf } from "./links.ts";
 import type { Plan } from "./plan.ts";
 import { volumesOf } from "./splits.ts";
-import { build, itemsOf, type Trapped } from "./units.ts";
+import { build, itemsOf, movingBodies, type Trapped } from "./units.ts";
 
 /**
  * An order in which the piece can be put together, unit by unit: each body leaves and arrives in a straight line, hangs together by
@@ -34,9 +34,12 @@ export function orderOfWork(design: Design): Outcome<Plan> {
   const blocking = blockingOf(design, [...choices.travelling.values()]);
   const piece = { parts, links, blocking, choices, volumes: volumesOf(design) };
   const set = setInPlace(design);
-  const inPlace = set.size > 0 ? build(piece, itemsOf(design, set), choices.travelling) : null;
+  const bodies = movingBodies(design);
+  const onBench = bodies.map((body) => body.filter((i) => !set.has(parts[i]?.id ?? "")));
+  const inPlace = set.size > 0 ? build(piece, itemsOf(design, set, onBench), choices.travelling) : null;
   // Where no screwdriver goes in behind it, it is screwed on at the bench.
-  const built = inPlace && !("parts" in inPlace) ? inPlace : build(piece, itemsOf(design), choices.travelling);
+  const built =
+    inPlace && !("parts" in inPlace) ? inPlace : build(piece, itemsOf(design, new Set(), bodies), choices.travelling);
   if ("parts" in built) return failed([trapped(design, built, judge)]);
   return outcome({ root: built.assembly, ...fittings(design, built.taken) });
 }
