@@ -140,9 +140,11 @@ import { slideNeedsPacking } from "./rules/slide-needs-packing.ts";
 import { slideOverloaded } from "./rules/slide-overloaded.ts";
 import { slideSideSpace } from "./rules/slide-side-space.ts";
 import { slidesOnItsFace } from "./rules/slides-on-its-face.ts";
+import { slidingTailTooThin } from "./rules/sliding-tail-too-thin.ts";
 import { spaceAfterColon } from "./rules/space-after-colon.ts";
 import { splineDoesNotFit } from "./rules/spline-does-not-fit.ts";
 import { stockSizeNotPositive } from "./rules/stock-size-not-positive.ts";
+import { stopNotAlongHousing } from "./rules/stop-not-along-housing.ts";
 import { stripNotInARow } from "./rules/strip-not-in-a-row.ts";
 import { tabIndent } from "./rules/tab-indent.ts";
 import { tenonTooBig } from "./rules/tenon-too-big.ts";
@@ -322,9 +324,11 @@ export const catalogue: readonly Rule<never>[] = [
   slideOverloaded,
   slideSideSpace,
   slidesOnItsFace,
+  slidingTailTooThin,
   spaceAfterColon,
   splineDoesNotFit,
   stockSizeNotPositive,
+  stopNotAlongHousing,
   stripNotInARow,
   tabIndent,
   tenonTooBig,

@@ -470,6 +470,7 @@ export type Method =
   | "keyed mitre"
   | "box joint"
   | "dovetail"
+  | "sliding dovetail"
   | "tongue and groove"
   | "spline"
   | "biscuits"

@@ -26,7 +26,11 @@ const keys = {
   "up from the bottom": may(formula, "How far above the lower edge of the drawer side the middle of its slide is."),
   glue: may(yesNo, "Whether it is glued."),
   from: may(reference, "The part under the head of the screw or nail."),
-  deep: may(formula, "How far a dado, rabbet or groove lets the part in; how deep the slot of a key is.", "depth"),
+  deep: may(
+    formula,
+    "How far a dado, rabbet, groove or sliding dovetail lets the part in; how deep the slot of a key is.",
+    "depth",
+  ),
   play: may(formula, "The room left round what is let in."),
   stopped: may(fromFace, "How far short of a face the housing ends: 1/2 from front."),
   "join side": may(face, "Half lap: the side on which the part named under `join` stays whole."),

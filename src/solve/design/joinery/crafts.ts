@@ -11,6 +11,7 @@ import { beginLeaves } from "./leaves.ts";
 import { beginBiscuits, beginEdgeSpline, beginLooseTenon } from "./loose.ts";
 import { beginMitre } from "./mitre.ts";
 import { shortenShelf } from "./pins.ts";
+import { beginSlidingDovetail } from "./sliding-dovetail.ts";
 import { beginTenon } from "./tenon.ts";
 import { beginBreadboard, beginTongue } from "./tongue.ts";
 import type { Craft } from "./work.ts";
@@ -64,6 +65,13 @@ export const CRAFTS: Readonly<Record<Method, Habit>> = {
   dado: { begin: beginHousing, cuts: true, lengthens: true, glued: true },
   rabbet: { begin: beginHousing, cuts: true, lengthens: true, glued: true },
   groove: { begin: beginHousing, cuts: true, lengthens: true, glued: false, floats: "without glue" },
+  "sliding dovetail": {
+    begin: beginSlidingDovetail,
+    cuts: true,
+    lengthens: true,
+    glued: true,
+    floats: "without glue",
+  },
   "tongue and groove": { begin: beginTongue, cuts: true, lengthens: true, glued: false, floats: "without glue" },
   "breadboard end": { begin: beginBreadboard, cuts: true, lengthens: true, glued: true, floats: "always" },
   "half lap": { begin: beginLap, cuts: true, glued: true },

@@ -74,8 +74,12 @@ export class Bench {
     this.change(id, { grown });
   }
   cut(id: string, cut: Cut, feature: Feature): void {
+    this.cutAll(id, [cut], feature);
+  }
+  /** Cuts that are told together. */
+  cutAll(id: string, cuts: readonly Cut[], feature: Feature): void {
     const piece = this.piece(id);
-    this.change(id, { cuts: [...piece.cuts, cut], features: [...piece.features, feature] });
+    this.change(id, { cuts: [...piece.cuts, ...cuts], features: [...piece.features, feature] });
   }
   addTongue(id: string, tongue: Box, feature: Feature): void {
     const piece = this.piece(id);

@@ -67,6 +67,13 @@ export const METHOD_WORDS: Readonly<Partial<Record<Joint["method"], Words>>> = {
   "keyed mitre": mitred,
   "box joint": fitted("fingers"),
   dovetail: fitted("tails"),
+  "sliding dovetail": ({ these, those, glued }) => [
+    ...when(
+      glued,
+      "Brush glue into the housings, and on the last third of the tails only: wet wood swells and sticks.",
+    ),
+    `Slide ${these} and ${those} together along the housings, from the open ends.`,
+  ],
   "tongue and groove": ({ everything, glued }) => [
     ...when(glued, "Brush glue into the grooves."),
     `Push ${everything} together${glued ? " and clamp" : ", without glue, so that each board can move"}.`,
