@@ -13,8 +13,8 @@ export function whatDecides({ hardware }: Build, width: number): readonly Atom[]
   );
   if (items.size === 0) return [];
   const rows = [...items.values()].map(
-    ({ label, decides }): Rich => [
-      { text: capital(label), font: "bold" },
+    ({ kind, decides }): Rich => [
+      { text: capital(kind), font: "bold" },
       { text: `: ${decides.map(({ name, value }) => `${name} ${value}`).join("; ")}`, font: "regular" },
     ],
   );
