@@ -9,6 +9,7 @@ import type { Axis } from "../draft.ts";
 import { tell, type Where } from "../kinds/kind.ts";
 import { LIMITS } from "../limits.ts";
 import { normaliseName, RESERVED_NAMES, squash } from "../names.ts";
+import { PART_WORDS } from "../schema/part-words.ts";
 import { type Entry, type MapNode, type Node, settingOf } from "../yaml/nodes.ts";
 import { settingsNode, writer, written } from "./make.ts";
 import { likeIn, neighbours, placedIn, type Standing, type Surroundings, thinIn } from "./room.ts";
@@ -109,6 +110,9 @@ function kindOf({ key, value }: Entry, { own, where }: Progress): AnyAssembly | 
   const named = RESERVED_NAMES.has(normaliseName(key.text)) ? undefined : find(key.text);
   if (named === undefined || named.settings === undefined) return null;
   const words = wordsOf(named);
+  // Somebody may call a part `door`: what only a part can say makes it one.
+  const isOwn = (text: string): boolean => words.has(squash(text)) || isPlace(text, new Set());
+  if (value.entries.some(({ key: { text } }) => PART_WORDS.has(squash(text)) && !isOwn(text))) return null;
   const allMaps = isGroup(value);
   return allMaps && !value.entries.every((entry) => words.has(squash(entry.key.text))) ? null : named;
 }

@@ -16,7 +16,7 @@ stock:
   walls: { wood: maple, sold as: 4/4, planed to: ${walls}, widths: 3 to 10 }
   floor: { sold as: 1/4 hardboard, measures: 1/4 }
 hardware:
-  pull: { kind: knob, screw: 1 1/2 }
+  pull: { kind: knob, screw: 1 3/4, most into the knob: 1 1/4 }
 piece:
   left-panel: { made of: panel, as: on edge, grain: deep, facing: left, left: 0, front: 0, back: outside.back, bottom: 0, top: outside.top }
   right-panel: { mirror of: left-panel, about: across }
@@ -106,7 +106,7 @@ describe("the length of its slides", () => {
       .replace("3 to 10", "75 to 250")
       .replace("measures: 1/4", "measures: 6")
       .replace("up: 2 }", "up: 2 in }")
-      .replace("screw: 1 1/2", "screw: 40");
+      .replace("screw: 1 3/4, most into the knob: 1 1/4", "screw: 40, most into the knob: 35");
     const build = solved(metric);
     expect(build.hardware[0]?.item.measures.get("length")).toEqual(millimetres(450));
   });

@@ -71,7 +71,10 @@ function usualPlay({ join, touch }: Joining, bench: Bench, deep: Length | null, 
   const { body, frame } = bench.piece(join.id);
   if (frame.width !== touch.axis) return inch ? inches(1, 32) : millimetres(1);
   const wide = add(extent(body, touch.axis), add(deep ?? ZERO, deep ?? ZERO));
-  return half(add(multiply(wide, share), inch ? inches(1, 32) : millimetres(1)));
+  const least = half(add(multiply(wide, share), inch ? inches(1, 32) : millimetres(1)));
+  // What both edges leave together falls on a mark.
+  const tongue = subtract(deep ?? ZERO, least);
+  return subtract(deep ?? ZERO, roundTo(tongue, half(context.precision), "down"));
 }
 
 /** Cuts the room for the joined part out of the other. */
