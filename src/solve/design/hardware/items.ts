@@ -153,6 +153,15 @@ function takeUsual(name: string, field: HardwareField, units: Units, maps: Maps)
   else maps.numbers.set(name, Number(text));
 }
 
+/** The item with another measure, told as it then is. */
+export function withMeasure(item: Item, name: string, value: Length, print: (length: Length) => string): Item {
+  const kind = hardwareKind(item.kind);
+  const decides = item.decides.map((each) => (each.name === name ? { name, value: print(value) } : each));
+  const usual = kind !== undefined && item.label === labelOf(kind, item.decides);
+  const measures = new Map([...item.measures, [name, value] as const]);
+  return { ...item, measures, decides, label: usual ? labelOf(kind, decides) : item.label };
+}
+
 /** A measure that every item of its kind has. Throws where the kind has none of that name and no usual value. */
 export function measureOf(item: Item, name: string): Length {
   const value = item.measures.get(name);

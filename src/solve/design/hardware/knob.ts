@@ -3,6 +3,7 @@ import { half, multiply, rational, subtract } from "../../../units/rational.ts";
 import { shift } from "../space.ts";
 import { type Fitter, outwards } from "./fitter.ts";
 import { fromBehind } from "./from-behind.ts";
+import { withScrew } from "./grip-screw.ts";
 import { measureOf } from "./items.ts";
 import { drum } from "./solids.ts";
 
@@ -10,8 +11,9 @@ import { drum } from "./solids.ts";
 const FOOT = rational(1, 3);
 
 /** A knob's screw comes from behind, through everything that the knob is on. */
-export const fitKnob: Fitter = (site) => {
-  const { id, item, part, axis, at } = site;
+export const fitKnob: Fitter = (site, context) => {
+  const { id, part, axis, at } = site;
+  const item = withScrew(site, context);
   const out = measureOf(item, "out");
   const foot = multiply(out, FOOT);
   const neck = drum(at, axis, outwards(site, foot), half(measureOf(item, "foot")));

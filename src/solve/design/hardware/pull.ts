@@ -3,6 +3,7 @@ import { half, max, min, multiply, negate, rational, subtract } from "../../../u
 import { shift } from "../space.ts";
 import { type Fitter, outwards } from "./fitter.ts";
 import { fromBehind } from "./from-behind.ts";
+import { withScrew } from "./grip-screw.ts";
 import { measureOf } from "./items.ts";
 import { block } from "./solids.ts";
 
@@ -10,8 +11,9 @@ import { block } from "./solids.ts";
 const BAR = rational(1, 3);
 
 /** A bar on two feet, over two screws from behind. */
-export const fitPull: Fitter = (site) => {
-  const { id, item, part, axis, run, at } = site;
+export const fitPull: Fitter = (site, context) => {
+  const { id, part, axis, run, at } = site;
+  const item = withScrew(site, context);
   const [out, foot, centres] = [measureOf(item, "out"), measureOf(item, "foot"), measureOf(item, "centres")];
   const bar = multiply(out, BAR);
   const away = half(centres);

@@ -47,6 +47,13 @@ describe("kinds of hardware", () => {
     const [step] = build.steps.filter(({ unit }) => unit === "fit pull");
     expect(step?.text.join(" ")).toContain("Start both screws by hand");
   });
+  it("a knob has the shortest screw sold that holds it, where none is said", () => {
+    const build = built("  grip: { kind: knob }", "  - { fit: grip, to: lid, face: top }");
+    // 3/4 in of wood and at least 1/4 in of thread, at most 1/2: 1 in of 3/4, 1, 1 1/4.
+    expect(build.purchases.find(({ section }) => section === "hardware")?.item).toContain("screw 1");
+    const thick = built("  grip: { kind: knob }", "  - { fit: grip, to: shelf, face: bottom, through: lid }");
+    expect(thick.hardware[0]?.item.decides.find(({ name }) => name === "screw")?.value).toMatch(/^1\D*3\D*4/);
+  });
   it("casters hold the piece up by their height, with four screws each", () => {
     const build = built(
       "  wheel: { kind: caster, high: 2 1/2, wheel: 2 }",
@@ -101,18 +108,18 @@ piece:
   left-side: { made of: pine, as: upright, facing: left, left: 0, front: 0, bottom: 0, top: 18 }
   right-side: { like: left-side, right: 24 }
   lid: { made of: pine, as: lying flat, grain: across, left: 0, right: 24, front: 0, bottom: 18 }
-  door: { made of: pine, as: on edge, facing: front, left: 3/4, right: 23 1/4, front: 0, bottom: 6 }
+  leaf: { made of: pine, as: on edge, facing: front, left: 3/4, right: 23 1/4, front: 0, bottom: 6 }
 joints:
   - { join: lid, to: [left-side, right-side], with: screws }
-  - { join: door, to: [left-side, right-side], with: screws, from: left-side }
+  - { join: leaf, to: [left-side, right-side], with: screws, from: left-side }
 fittings:
-  - { fit: magnet, to: left-side, against: door, up: 12 }
+  - { fit: magnet, to: left-side, against: leaf, up: 12 }
 `);
     if (!build) throw new Error(said(findings).join("\n"));
     const [body, strike] = build.hardware;
     // The door's inside is 3/4 from the front; then strike 1/16 and half of the body, 5/16: 1 1/8.
     expect(body?.at.map(mm)).toEqual([19.05, 28.575, 304.8]);
-    expect([strike?.carriedBy, strike?.halfOf]).toEqual(["door", body?.id]);
+    expect([strike?.carriedBy, strike?.halfOf]).toEqual(["leaf", body?.id]);
     expect(mm(strike?.at[1] as never)).toBe(19.05);
     expect(build.purchases.filter(({ section }) => section === "hardware").map(({ quantity }) => quantity)).toEqual([
       1,
