@@ -14,8 +14,6 @@ export interface Sold {
   readonly length: Length;
   /** Of one piece, in whole cents; null where it is not known. Without all prices of a stock, area is what counts. */
   readonly price: number | null;
-  /** Absent: without limit. */
-  readonly most?: number;
 }
 
 /** Sheets, boards or offcuts that lie there. They are used before anything is bought, and cost nothing. */
