@@ -11,10 +11,13 @@ export interface Steps {
 
 export interface Bin extends Packed {
   readonly frees: readonly Free[];
+  /** Of all free pieces. */
+  readonly widest: number;
+  readonly longest: number;
 }
 
 /** What looking for a place of one part counts, beside each free piece looked at. */
-const PER_PART = 8;
+const PER_PART = 40;
 /** How many turns back a state may be as bad as. */
 const HISTORY = 40;
 /** What free space in one piece is worth, for each bin all of which is free. */
@@ -23,6 +26,12 @@ const ROOMY = 0.02;
 const BLINK = 0.004;
 /** Most parts taken out of one bin, unless all are. */
 const MOST_OUT = 12;
+
+/** Less than a part measures, however it lies. */
+interface Smallest {
+  readonly narrow: number;
+  readonly short: number;
+}
 
 /** How parts are put in during one turn. */
 interface Manner {
@@ -40,6 +49,8 @@ export class Ruin {
   private readonly chance: Chance;
   private readonly areas: readonly number[];
   private readonly least: Way;
+  private readonly smallest: readonly Smallest[];
+  private readonly cheapest: number;
   private readonly keys: Float64Array;
   private readonly whole: number;
   /** Where a group of parts lies, while parts are put in. */
@@ -52,11 +63,15 @@ export class Ruin {
     const whole = Math.max(...problem.bins.map((bin) => bin.width * bin.length));
     this.whole = whole;
     this.areas = problem.parts.map(({ ways: [way] }) => ((way?.width ?? 0) * (way?.length ?? 0)) / whole);
-    const ways = problem.parts.flatMap((part) => part.ways);
+    this.smallest = problem.parts.map(({ ways }) => ({
+      narrow: Math.min(...ways.map((way) => way.width)),
+      short: Math.min(...ways.map((way) => way.length)),
+    }));
     this.least = {
-      width: Math.min(...ways.map((way) => way.width)),
-      length: Math.min(...ways.map((way) => way.length)),
+      width: Math.min(...this.smallest.map((part) => part.narrow)),
+      length: Math.min(...this.smallest.map((part) => part.short)),
     };
+    this.cheapest = Math.min(...problem.bins.map((bin) => bin.cost));
     this.keys = new Float64Array(problem.parts.length);
     this.grouped = problem.parts.some((part) => part.group !== undefined);
   }
@@ -104,7 +119,12 @@ export class Ruin {
   private bin(type: number, root: Piece): Bin {
     const frees: Free[] = [];
     freesOf(root, this.least, frees);
-    return { type, root, frees };
+    let [widest, longest] = [0, 0];
+    for (const free of frees) {
+      if (free.width > widest) widest = free.width;
+      if (free.length > longest) longest = free.length;
+    }
+    return { type, root, frees, widest, longest };
   }
 
   private cost(bins: readonly Bin[], out: readonly number[]): number {
@@ -180,7 +200,7 @@ export class Ruin {
   private open(bins: readonly Bin[], part: number, within: number): Bin | null {
     const { problem, chance } = this;
     const { ways = [], group } = problem.parts[part] ?? {};
-    if (group !== undefined && this.homes.has(group)) return null;
+    if (within < this.cheapest || (group !== undefined && this.homes.has(group))) return null;
     const types = problem.bins.flatMap((bin, type) => {
       if (bin.cost > within || !ways.some((way) => way.width <= bin.width && way.length <= bin.length)) return [];
       const there = bins.reduce((n, other) => n + (other.type === type ? 1 : 0), 0);
@@ -201,9 +221,11 @@ export class Ruin {
     const home = group === undefined ? undefined : this.homes.get(group);
     let least = Number.POSITIVE_INFINITY;
     let [foundBin, foundFree, foundWay] = [-1, -1, -1];
-    steps.left -= PER_PART;
+    const { narrow, short } = this.smallest[part] as Smallest;
+    steps.left -= PER_PART + bins.length;
     for (let b = home ?? first; b < (home === undefined ? bins.length : home + 1); b += 1) {
-      const { frees } = bins[b] as Bin;
+      const { frees, widest, longest } = bins[b] as Bin;
+      if (narrow > widest || short > longest) continue;
       steps.left -= frees.length;
       for (let f = 0; f < frees.length; f += 1) {
         const free = frees[f] as Free;
