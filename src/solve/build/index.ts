@@ -11,9 +11,9 @@ import { bareSize, blanksOf } from "./cut-list/blanks.ts";
 import { cutList } from "./cut-list/cut-list.ts";
 import { withMakingNotes } from "./cut-list/making-notes.ts";
 import { massOf } from "./cut-list/weight.ts";
+import { layOut } from "./cutting/lay-out.ts";
 import type { LargestSizes } from "./model/thickness.ts";
 import { motionsOf } from "./motions/motions.ts";
-import { layOutInWorkshop } from "./on-hand.ts";
 import { orderOfWork } from "./order/index.ts";
 import { finishingOf } from "./purchases/finish.ts";
 import { purchases } from "./purchases/index.ts";
@@ -35,7 +35,7 @@ export function build(design: Design, largest: LargestSizes = new Map()): Outcom
   const mass = (part: Part): number => massOf(part, stocks.get(part.stock));
   const lines = withMakingNotes(plainLines, { design, blanks, mass, print });
   const spans = new Map(design.parts.map((part) => [part.id, part.at]));
-  const cut = layOutInWorkshop(design.stock, blanks, design.kerf, { units: design.units, spans, ...supplyOf(design) });
+  const cut = layOut(design.stock, blanks, design.kerf, { units: design.units, spans, ...supplyOf(design) });
   const byId = new Map(design.parts.map((part) => [part.id, part]));
   const lineOf = new Map(lines.flatMap((line) => line.parts.map((id) => [id, line] as const)));
   const {

@@ -2,9 +2,9 @@ import fc from "fast-check";
 import { expect, test } from "vitest";
 import type { Bin } from "../../../src/solve/build/cutting/item.ts";
 import { makeItem } from "../../../src/solve/build/cutting/item.ts";
-import { cheapestLengths, isLengthwise } from "../../../src/solve/build/cutting/lengthwise.ts";
-import { contents } from "../../../src/solve/build/cutting/place.ts";
-import { findBoards } from "../../../src/solve/build/cutting/search.ts";
+import { findBoards } from "../../../src/solve/build/cutting/small/find-boards.ts";
+import { cheapestLengths, isLengthwise } from "../../../src/solve/build/cutting/small/lengthwise.ts";
+import { contents } from "../../../src/solve/build/cutting/small/place.ts";
 import { rational, ZERO } from "../../../src/units/index.ts";
 import { blank, board } from "./stock.ts";
 

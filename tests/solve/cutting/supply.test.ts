@@ -5,7 +5,6 @@ import { layoutRecord, proofRecord } from "../../../src/render/write/record/layo
 import { blankRecord } from "../../../src/render/write/record/parts.ts";
 import { layOut } from "../../../src/solve/build/cutting/lay-out.ts";
 import { cutsBeforeHome, sawnAlike, settingsOf } from "../../../src/solve/build/layout-facts.ts";
-import { layOutInWorkshop } from "../../../src/solve/build/on-hand.ts";
 import { supplyOf } from "../../../src/solve/build/supply.ts";
 import type { Blank } from "../../../src/solve/build.ts";
 import type { Design, PieceOnHand, Stock } from "../../../src/solve/design.ts";
@@ -23,7 +22,7 @@ const sixteenths = (low: number, high: number): fc.Arbitrary<Length> =>
 function laidOut(stock: Stock, blanks: readonly Blank[], kerf: Length, squaring?: Length) {
   const workshop = { file: "shed.yaml", supplies: new Map(), prices: new Map(), ...(squaring && { squaring }) };
   const design = { stock: [stock], units: "inch", workshop } as unknown as Design;
-  return layOutInWorkshop([stock], blanks, kerf, { units: "inch", ...supplyOf(design) });
+  return layOut([stock], blanks, kerf, { units: "inch", ...supplyOf(design) });
 }
 
 /** What an auditor that shares no code with the program finds wrong with layouts (promise 7). */

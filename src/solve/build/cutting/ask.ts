@@ -43,7 +43,7 @@ export interface LayoutOptions {
   readonly trim?: Trim;
   /** By the name of the stock. A stock that is not in it is bought in the sizes the design gives, without prices. */
   readonly supply?: ReadonlyMap<string, Supply>;
-  /** Normal when absent. */
+  /** Quick when absent. */
   readonly effort?: CuttingEffort;
   /** How often the direction of cutting changes on a sheet, trimming not counted; three when absent: rips, crosscuts, rips again. */
   readonly stages?: 2 | 3 | "any";

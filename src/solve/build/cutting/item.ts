@@ -58,6 +58,14 @@ export function makeItem(blank: Blank, kerf: Length, room: Usable): Item {
   return { blank, shapes: blank.grain === "free" && !square ? [straight, turned] : [straight] };
 }
 
+/** The item without ways in which it fits no size; it must fit one. */
+export function fitting(item: Item, sizes: readonly { readonly usable: Usable }[]): Item {
+  const [first, ...others] = item.shapes.filter((shape) =>
+    sizes.some(({ usable }) => !less(usable.width, shape.across) && !less(usable.length, shape.along)),
+  );
+  return first === undefined ? item : { ...item, shapes: [first, ...others] };
+}
+
 /** A board or sheet of this size in whole units, grown by a kerf. */
 export const makeBin = (room: Usable, kerf: Length, soldLength: Length, cost: number): Bin => ({
   soldLength,

@@ -5,64 +5,82 @@ import type { Length } from "../../../units/length.ts";
 import type { Blank, Layout, LayoutProof } from "../../build.ts";
 import type { Stock } from "../../design.ts";
 import type { LaidOut, LayoutOptions } from "./ask.ts";
-import { binsOf, usableSize } from "./bins.ts";
-import { fewestBoards } from "./bound.ts";
-import { type Item, makeItem } from "./item.ts";
-import { boardsOfAlike, judge } from "./judge.ts";
-import { leastCost } from "./least-cost.ts";
-import { cheapestLengths, isLengthwise } from "./lengthwise.ts";
-import type { Board } from "./place.ts";
+import { fitting, type Item, makeItem } from "./item.ts";
+import { layStock } from "./lay-stock.ts";
 import { prove } from "./prove.ts";
 import { sawBoard } from "./saw-board.ts";
-import { findBoards } from "./search.ts";
+import { largestUsable, plainSupply, sizesOf } from "./sizes.ts";
 import { tooLarge } from "./too-large.ts";
 import { TRIM } from "./trim.ts";
 
 /**
- * Lays every blank out on boards and sheets of its stock, cut from edge to edge. Cheapest first (by area, since there are no
- * prices by length), then fewest, then fewest settings of the saw, then the largest offcut. A blank that no board can give is a
- * finding, and is left out. A blank of a stock that is not in the list is a fault of the program.
+ * Lays every blank out on boards and sheets of its stock, cut from edge to edge: on what lies there first, then on what is bought at the
+ * least cost (by area where prices are not known), then on the fewest, then with few settings of the saw and a large offcut. A blank that
+ * no board can give is a finding, and is left out. A blank of a stock that is not in the list is a fault of the program.
  */
 export function layOut(
   stock: readonly Stock[],
   blanks: readonly Blank[],
   kerf: Length,
-  { units = "inch", spans = new Map(), trim = TRIM[units] }: LayoutOptions = {},
+  options: LayoutOptions = {},
 ): LaidOut {
+  const { units = "inch", spans = new Map(), trim = TRIM[units] } = options;
   const homeless = blanks.find((blank) => !stock.some((each) => each.name === blank.stock));
   if (homeless !== undefined) throw new Error(`blank ${homeless.id} is of no stock of the plan`);
   const layouts: Layout[] = [];
   const proof: LayoutProof[] = [];
   const findings: Finding[] = [];
   for (const each of stock) {
-    const usable = usableSize(each, kerf, trim);
-    const own = blanks.filter((blank) => blank.stock === each.name);
-    const all = own.map((blank) => makeItem(blank, kerf, usable));
-    const { unfit, findings: found } = tooLarge(all, { stock: each, usable, spans, units });
-    findings.push(...found);
-    const items = all.filter((item) => !unfit.has(item));
-    if (items.length === 0) continue;
-    const bins = binsOf(each, kerf, trim);
-    const bound = fewestBoards(items, usable.width, usable.length, kerf);
-    const lengthwise = isLengthwise(items, bins) ? cheapestLengths(items, bins) : undefined;
-    const cheapest = lengthwise && judge(lengthwise).apart === 0 ? lengthwise : undefined;
-    const boards = cheapest ?? findBoards(items, bins, leastCost(items, bins, bound));
-    layouts.push(...boards.map((board) => sawBoard(board, each, kerf, trim)));
-    findings.push(...tornApart(boards, items, spans, each));
-    proof.push(prove({ stock: each, count: boards.length, countBound: bound, kerf, trim, units }));
+    const supply = options.supply?.get(each.name) ?? plainSupply(each);
+    const lay = (from: typeof supply): boolean => {
+      const sizes = sizesOf(each, from, kerf, trim);
+      const usable = largestUsable(sizes);
+      const own = blanks.filter((blank) => blank.stock === each.name);
+      const all = own.map((blank) => makeItem(blank, kerf, usable));
+      const { unfit, findings: found } = tooLarge(all, { stock: each, usable, sizes, spans, units });
+      const items = all.filter((item) => !unfit.has(item)).map((item) => fitting(item, sizes));
+      if (items.length === 0) {
+        findings.push(...found);
+        return true;
+      }
+      const { carry } = from;
+      const laid = layStock(items, sizes, kerf, { ...options, ...(carry && { carry }) });
+      if (laid === null) return false;
+      const sawn = laid.packed.flatMap(({ type, root }) => {
+        const size = sizes[type];
+        return size === undefined ? [] : [{ type, layout: sawBoard(root, size, items, each, kerf) }];
+      });
+      // What lies there first, the small before the large.
+      const ordered = sawn.toSorted((a, b) => a.type - b.type).map(({ layout }) => layout);
+      layouts.push(...ordered);
+      findings.push(...found, ...tornApart(ordered, items, spans, each));
+      proof.push(prove({ stock: each, sizes, supply: from, found: laid, kerf, trim, units }));
+      return true;
+    };
+    // A blank that only pieces on hand could give, and cannot, is told by leaving them out; one that cannot be carried by not asking.
+    const { carry: _, ...uncarried } = supply;
+    if (!lay(supply) && !lay(uncarried)) lay({ ...uncarried, onHand: [] });
   }
   return { layouts, proof, findings };
 }
 
 /** Tells of blanks to be alike that lie on more than one board. */
-const tornApart = (
-  boards: readonly Board[],
+function tornApart(
+  layouts: readonly Layout[],
   items: readonly Item[],
   spans: ReadonlyMap<string, Span>,
   stock: Stock,
-): readonly Finding[] =>
-  [...boardsOfAlike(boards)].flatMap(([name, { size }]) => {
+): readonly Finding[] {
+  const byId = new Map(items.map(({ blank }) => [blank.id, blank]));
+  const boards = new Map<string, Set<number>>();
+  for (const [i, { placements }] of layouts.entries())
+    for (const { blank } of placements) {
+      const name = byId.get(blank)?.alike;
+      if (name !== undefined) boards.set(name, (boards.get(name) ?? new Set()).add(i));
+    }
+  return [...boards].flatMap(([name, { size }]) => {
     if (size < 2) return [];
     const parts = items.flatMap(({ blank }) => (blank.alike === name ? [blank.part] : []));
     return [alikeNotOnOneSheet(spans.get(parts[0] ?? "") ?? stock.at, { parts: [...new Set(parts)], boards: size })];
   });
+}

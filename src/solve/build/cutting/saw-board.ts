@@ -1,11 +1,10 @@
-import { inches, type Length } from "../../../units/length.ts";
-import { less, max, min, sign, subtract, ZERO } from "../../../units/rational.ts";
+import { inches, type Length, less, max, min, sign, subtract, ZERO } from "../../../units/index.ts";
 import type { Cut, Layout, Rectangle } from "../../build.ts";
 import type { Stock } from "../../design.ts";
-import { endLoss } from "./bins.ts";
-import { type Board, contents } from "./place.ts";
+import type { Item } from "./item.ts";
 import { saw } from "./saw.ts";
-import type { Trim } from "./trim.ts";
+import { type Piece, partsIn } from "./search/problem.ts";
+import { endLoss, type Size } from "./sizes.ts";
 
 /** An offcut is kept if its longer side measures this, and its shorter one the other. Common practice, no source. */
 const KEEP = { longer: inches(12), shorter: { sheet: inches(4), board: inches(3, 2) } } as const;
@@ -14,19 +13,22 @@ const KEEP = { longer: inches(12), shorter: { sheet: inches(4), board: inches(3,
  * A board or sheet as it is sawn. A sheet is squared on two edges before the first cut; the first cut of a board trims the end
  * at y = 0.
  */
-export function sawBoard(board: Board, stock: Stock, kerf: Length, trim: Trim): Layout {
-  const [width, length] = [stock.soldWidth, board.bin.soldLength];
+export function sawBoard(root: Piece, size: Size, items: readonly Item[], stock: Stock, kerf: Length): Layout {
+  const { width, length, trimmed, onHand, price } = size;
   const sheet = stock.form === "sheet";
-  const squaring = sheet ? trim.sheet : ZERO;
-  const near = sheet ? squaring : endLoss(kerf, trim);
+  const squaring = sheet ? trimmed : ZERO;
+  const near = sheet ? squaring : endLoss(kerf, trimmed);
   const piece: Rectangle = { x: squaring, y: near, width: subtract(width, squaring), length: subtract(length, near) };
-  const { cuts, placements, rests } = saw(piece, board.whole, kerf, sheet ? [] : endCut(width, trim));
+  const { cuts, placements, rests } = saw(piece, root, items, kerf, sheet ? [] : endCut(width, trimmed));
+  const [first] = partsIn(root);
   return {
     stock: stock.name,
     kind: stock.form,
-    source: "buy",
+    ...(onHand === undefined
+      ? { source: "buy" as const, ...(price !== null && { price }) }
+      : { source: "on hand" as const, piece: onHand.name }),
     // Wood that is planed afterwards is sawn as thick as it is sold.
-    thickness: contents(board.whole)[0]?.item.blank.thickness ?? stock.thickness,
+    thickness: items[first ?? -1]?.blank.thickness ?? stock.thickness,
     width,
     length,
     kerf,
@@ -38,7 +40,7 @@ export function sawBoard(board: Board, stock: Stock, kerf: Length, trim: Trim): 
 }
 
 /** The cut that makes the near end of a board square. */
-const endCut = (width: Length, { boardEnd: y }: Trim): readonly Cut[] =>
+const endCut = (width: Length, y: Length): readonly Cut[] =>
   sign(y) === 0 ? [] : [{ number: 1, kind: "crosscut", from: [ZERO, y], to: [width, y], fence: y }];
 
 const isWorthKeeping = ({ width, length }: Rectangle, shorter: Length): boolean =>

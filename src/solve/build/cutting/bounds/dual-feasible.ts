@@ -20,7 +20,10 @@ export function feasibleBound(problem: Problem, costs: readonly number[]): numbe
   const across = functions(
     ways.flat().map((way) => way.width),
     wide,
-  ).map((f) => ({ parts: ways.map((each) => each.map((way) => f(way.width))), bins: problem.bins.map((b) => f(b.width)) }));
+  ).map((f) => ({
+    parts: ways.map((each) => each.map((way) => f(way.width))),
+    bins: problem.bins.map((b) => f(b.width)),
+  }));
   const along = functions(
     ways.flat().map((way) => way.length),
     long,
@@ -51,13 +54,19 @@ export function feasibleBound(problem: Problem, costs: readonly number[]): numbe
 /** Shares of the whole room. */
 function functions(sizes: readonly number[], whole: number): Feasible[] {
   const middle = whole / 2;
-  const limits = thinned([...new Set(sizes.map((size) => (size > middle ? whole - size + 1 : size)))]
-    .filter((limit) => limit > 0 && limit <= middle)
-    .toSorted((a, b) => a - b));
+  const limits = thinned(
+    [...new Set(sizes.map((size) => (size > middle ? whole - size + 1 : size)))]
+      .filter((limit) => limit > 0 && limit <= middle)
+      .toSorted((a, b) => a - b),
+  );
   return [
     (size) => size / whole,
     (size) => (size > middle ? 1 : size === middle ? 0.5 : 0),
-    ...limits.map((limit): Feasible => (size) => (size > whole - limit ? 1 : size < limit ? 0 : size / whole)),
+    ...limits.map(
+      (limit): Feasible =>
+        (size) =>
+          size > whole - limit ? 1 : size < limit ? 0 : size / whole,
+    ),
     ...limits.map((limit): Feasible => {
       const all = Math.floor(whole / limit);
       return (size) =>

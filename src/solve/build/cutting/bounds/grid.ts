@@ -16,8 +16,17 @@ export function gridOf(sizes: readonly number[], rooms: readonly number[], most:
   const sums = sumsOf(sizes, whole, most);
   const unit = sums === undefined ? whole / most : 1;
   const rounded = (size: number): number => Math.floor(size / unit);
-  const points = sums ?? sumsOf(sizes.map(rounded).filter((size) => size > 0), most, most + 1) ?? [];
-  const all = [...new Set([...points, ...rooms.map((room) => (unit === 1 ? room : rounded(room)))])].toSorted((a, b) => a - b);
+  const points =
+    sums ??
+    sumsOf(
+      sizes.map(rounded).filter((size) => size > 0),
+      most,
+      most + 1,
+    ) ??
+    [];
+  const all = [...new Set([...points, ...rooms.map((room) => (unit === 1 ? room : rounded(room)))])].toSorted(
+    (a, b) => a - b,
+  );
   return { grid: paired(all), unit };
 }
 
@@ -25,8 +34,8 @@ export function gridOf(sizes: readonly number[], rooms: readonly number[], most:
 function sumsOf(sizes: readonly number[], limit: number, most: number): number[] | undefined {
   const found = new Set([0]);
   const distinct = [...new Set(sizes)].filter((size) => size <= limit).toSorted((a, b) => b - a);
+  // A set grows while it is walked through, so that multiples are found as well.
   for (const size of distinct)
-    // A set grows while it is walked through, so that multiples are found as well.
     for (const sum of found) {
       if (sum + size <= limit) found.add(sum + size);
       if (found.size > most) return undefined;
@@ -47,7 +56,12 @@ function paired(points: readonly number[]): Grid {
     }
   }
   from.push(near.length);
-  return { points: Float64Array.from(points), from: Int32Array.from(from), near: Int32Array.from(near), far: Int32Array.from(far) };
+  return {
+    points: Float64Array.from(points),
+    from: Int32Array.from(from),
+    near: Int32Array.from(near),
+    far: Int32Array.from(far),
+  };
 }
 
 /** The last point at or before a place. */

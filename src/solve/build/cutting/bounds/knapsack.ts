@@ -73,7 +73,8 @@ export class GuillotineKnapsack {
         if ((best[at - 1] as number) > value) [value, how] = [best[at - 1] as number, cut[at - 1] as number];
         if ((best[at - ny] as number) > value) [value, how] = [best[at - ny] as number, cut[at - ny] as number];
         for (let p = x.from[i] as number; p < (x.from[i + 1] as number); p += 1) {
-          const sum = (best[(x.near[p] as number) * ny + j] as number) + (best[(x.far[p] as number) * ny + j] as number);
+          const sum =
+            (best[(x.near[p] as number) * ny + j] as number) + (best[(x.far[p] as number) * ny + j] as number);
           if (sum > value) [value, how] = [sum, 2 * p];
         }
         const row = i * ny;

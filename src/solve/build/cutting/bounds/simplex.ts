@@ -36,7 +36,8 @@ export class Simplex {
     const prices = new Float64Array(this.x.length);
     for (const [i, row] of this.inverse.entries()) {
       const cost = this.basis[i]?.cost ?? 0;
-      if (cost !== 0) for (let j = 0; j < row.length; j += 1) prices[j] = (prices[j] as number) + cost * (row[j] as number);
+      if (cost !== 0)
+        for (let j = 0; j < row.length; j += 1) prices[j] = (prices[j] as number) + cost * (row[j] as number);
     }
     return prices;
   }
@@ -49,7 +50,8 @@ export class Simplex {
     for (const [i, c] of change.entries()) {
       if (c <= SMALL) continue;
       const r = Math.max(0, this.x[i] as number) / c;
-      if (r < ratio - SMALL || (r < ratio + SMALL && leaving >= 0 && c > (change[leaving] as number))) [leaving, ratio] = [i, r];
+      if (r < ratio - SMALL || (r < ratio + SMALL && leaving >= 0 && c > (change[leaving] as number)))
+        [leaving, ratio] = [i, r];
     }
     if (leaving < 0) return false;
     const pivot = this.inverse[leaving] as Float64Array;

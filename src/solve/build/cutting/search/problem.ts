@@ -65,13 +65,15 @@ export const leaf = (part: number, way: number, width: number, length: number): 
   kids: NO_KIDS,
 });
 
-export const division = (
-  rip: boolean,
-  width: number,
-  length: number,
-  used: number,
-  kids: readonly Piece[],
-): Piece => ({ part: -1, way: 0, rip, width, length, used, kids });
+export const division = (rip: boolean, width: number, length: number, used: number, kids: readonly Piece[]): Piece => ({
+  part: -1,
+  way: 0,
+  rip,
+  width,
+  length,
+  used,
+  kids,
+});
 
 /** Numbers of all parts in a piece, in their order. */
 export function partsIn(piece: Piece, into: number[] = []): number[] {

@@ -101,7 +101,12 @@ export class Ruin {
   }
 
   /** The same parts in bins that cost no more, less of what `trouble` counts. */
-  ease(start: readonly Packed[], goal: number, trouble: (bins: readonly Packed[]) => number, steps: Steps): readonly Packed[] {
+  ease(
+    start: readonly Packed[],
+    goal: number,
+    trouble: (bins: readonly Packed[]) => number,
+    steps: Steps,
+  ): readonly Packed[] {
     let bins: Bin[] = start.map((packed) => this.bin(packed.type, packed.root));
     let least = trouble(bins);
     while (steps.left > 0) {
@@ -173,8 +178,7 @@ export class Ruin {
     const manner = { fit: chance.below(3), split: chance.below(4) };
     this.homes.clear();
     if (this.grouped)
-      for (const [at, bin] of bins.entries())
-        for (const part of partsIn(bin.root)) this.settle(part, at);
+      for (const [at, bin] of bins.entries()) for (const part of partsIn(bin.root)) this.settle(part, at);
     let spent = 0;
     for (const bin of bins) spent += problem.bins[bin.type]?.cost ?? 0;
     return parts.filter((part) => {

@@ -5,15 +5,17 @@ import { type Kind, kindsOf } from "../bounds/kinds.ts";
 import type { Pattern } from "../bounds/knapsack.ts";
 import { roundedUp } from "../bounds/round.ts";
 import { type Packed, type Piece, type Problem, partsIn } from "./problem.ts";
-import { Ruin, type Steps } from "./ruin.ts";
 import { rowsOf } from "./rows.ts";
+import { Ruin, type Steps } from "./ruin.ts";
 
 /** Steps before the bound by columns is looked for, for that bound, and afterwards. */
-const STEPS: Readonly<Record<CuttingEffort, { before: number; bound: number; after: number }>> = {
+export const STEPS = {
   quick: { before: 10e6, bound: 20e6, after: 10e6 },
   normal: { before: 20e6, bound: 400e6, after: 150e6 },
   thorough: { before: 20e6, bound: 1000e6, after: 800e6 },
-};
+  /** To make a layout easier to saw. */
+  ease: 2e6,
+} as const;
 
 export interface Solved {
   readonly packed: readonly Packed[];
@@ -106,9 +108,10 @@ class Hunt {
     this.seed += 1;
     const area = (piece: Piece): number =>
       piece.part >= 0 ? piece.width * piece.length : piece.kids.reduce((sum, kid) => sum + area(kid), 0);
-    const left = this.packed.map((packed) => ({ packed, filled: area(packed.root) })).toSorted((a, b) => b.filled - a.filled);
-    const cost = (): number =>
-      left.reduce((sum, { packed }) => sum + (this.joint.bins[packed.type]?.cost ?? 0), 0);
+    const left = this.packed
+      .map((packed) => ({ packed, filled: area(packed.root) }))
+      .toSorted((a, b) => b.filled - a.filled);
+    const cost = (): number => left.reduce((sum, { packed }) => sum + (this.joint.bins[packed.type]?.cost ?? 0), 0);
     while (left.length > 0 && cost() > goal) left.pop();
     const found = new Ruin(this.joint, this.seed).reach(
       goal,
