@@ -31,7 +31,7 @@ export function feasibleBound(problem: Problem, costs: readonly number[]): numbe
     parts: ways.map((each) => each.map((way) => f(way.length))),
     bins: problem.bins.map((b) => f(b.length)),
   }));
-  let best = 0;
+  let best = dearestPart(problem, costs);
   for (const x of across)
     for (const y of along) {
       let volume = 0;
@@ -49,6 +49,18 @@ export function feasibleBound(problem: Problem, costs: readonly number[]): numbe
       best = Math.max(best, cheapestVolume(bins, volume));
     }
   return roundedUp(best, costs);
+}
+
+/** Some part needs a bin that is at least so dear. */
+function dearestPart({ bins, parts }: Problem, costs: readonly number[]): number {
+  let most = 0;
+  for (const { ways } of parts) {
+    let least = Number.POSITIVE_INFINITY;
+    for (const [i, bin] of bins.entries())
+      if (ways.some((way) => way.width <= bin.width && way.length <= bin.length)) least = Math.min(least, costs[i] ?? 0);
+    most = Math.max(most, least);
+  }
+  return most;
 }
 
 /** Shares of the whole room. */

@@ -2,7 +2,7 @@ import type { Problem } from "../search/problem.ts";
 import { type Grid, gridOf, pointAt } from "./grid.ts";
 
 /** No more points than this in each direction where both are cut, and where only one is. */
-const MOST = { both: 120, one: 4000 } as const;
+const FINE = { both: { most: 120, single: false }, one: { most: 4000, single: true } } as const;
 
 /** What one bin gives at most. */
 export interface Pattern {
@@ -34,9 +34,9 @@ export class GuillotineKnapsack {
     const lengths = all.map((way) => way.length);
     const [wide, long] = [problem.bins.map((bin) => bin.width), problem.bins.map((bin) => bin.length)];
     const narrow = one(widths, Math.max(...wide)) || one(lengths, Math.max(...long));
-    const most = narrow ? MOST.one : MOST.both;
-    const x = gridOf(widths, wide, most);
-    const y = gridOf(lengths, long, most);
+    const fine = narrow ? FINE.one : FINE.both;
+    const x = gridOf(widths, wide, fine);
+    const y = gridOf(lengths, long, fine);
     this.x = x.grid;
     this.y = y.grid;
     const at = (width: number, length: number) => ({

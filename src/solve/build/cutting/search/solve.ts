@@ -17,6 +17,15 @@ export const STEPS = {
   ease: 2e6,
 } as const;
 
+/** With more parts than this a search takes all its steps; it settles sooner with fewer. */
+const MANY = 30;
+
+function stepsFor(parts: number, effort: CuttingEffort): { before: number; bound: number; after: number } {
+  const share = Math.min(1, (parts / MANY) * (parts / MANY));
+  const { before, bound, after } = STEPS[effort];
+  return { before: before * share, bound: bound * share, after: after * share };
+}
+
 export interface Solved {
   readonly packed: readonly Packed[];
   readonly cost: number;
@@ -36,7 +45,7 @@ export interface Solved {
 export function solve(problem: Problem, effort: CuttingEffort, start?: readonly Packed[]): Solved | null {
   const costs = problem.bins.map((bin) => bin.cost);
   const ones = problem.bins.map((bin) => (bin.onHand ? 0 : 1));
-  const steps = STEPS[effort];
+  const steps = stepsFor(problem.parts.length, effort);
   const hunt = new Hunt(problem);
   if (!hunt.begin(start)) return null;
   let costBound = feasibleBound(problem, costs);
