@@ -3,6 +3,7 @@ import type { LayoutOptions, Supply } from "./ask.ts";
 import { feasibleBound } from "./bounds/dual-feasible.ts";
 import { trouble } from "./ease.ts";
 import type { Item } from "./item.ts";
+import { jointly, sumOf } from "./search/joint.ts";
 import { type Packed, type Problem, partsIn } from "./search/problem.ts";
 import { Ruin } from "./search/ruin.ts";
 import { type Solved, STEPS, solve } from "./search/solve.ts";
@@ -47,13 +48,11 @@ export function layStock(
 }
 
 /** Fewer settings and larger offcuts at the same cost. */
-function eased(problem: Problem, { packed, cost, count }: Solved): readonly Packed[] {
+function eased(problem: Problem, { packed }: Solved): readonly Packed[] {
   const deepest = Math.max(problem.stages, ...packed.map(({ root }) => stagesOf(root)));
-  const M = problem.parts.length + 1;
-  const joint = { ...problem, stages: deepest, bins: problem.bins.map((bin) => ({ ...bin, cost: bin.cost * M + 1 })) };
-  void count;
+  const joint = { ...jointly(problem).problem, stages: deepest };
   const steps = { left: STEPS.ease };
-  return new Ruin(joint, 1).ease(packed, cost * M + packed.length, (bins) => trouble(bins, problem), steps);
+  return new Ruin(joint, 1).ease(packed, sumOf(packed, joint), (bins) => trouble(bins, problem), steps);
 }
 
 /** The layout by the small search, if there is one that may be cut so; whether it is as cheap as can be. */

@@ -57,7 +57,8 @@ function dearestPart({ bins, parts }: Problem, costs: readonly number[]): number
   for (const { ways } of parts) {
     let least = Number.POSITIVE_INFINITY;
     for (const [i, bin] of bins.entries())
-      if (ways.some((way) => way.width <= bin.width && way.length <= bin.length)) least = Math.min(least, costs[i] ?? 0);
+      if (ways.some((way) => way.width <= bin.width && way.length <= bin.length))
+        least = Math.min(least, costs[i] ?? 0);
     most = Math.max(most, least);
   }
   return most;

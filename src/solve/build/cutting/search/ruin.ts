@@ -1,8 +1,9 @@
 import { Chance } from "./chance.ts";
-import { type Free, freesOf, put, without } from "./free.ts";
+import { type Free, freesOf, put } from "./free.ts";
 import { gauged } from "./order.ts";
 import { division, type Packed, type Piece, type Problem, partsIn, type Way } from "./problem.ts";
 import { ripsFirst, splitOf } from "./split.ts";
+import { takenOut } from "./take-out.ts";
 
 /** Steps are counted, not timed, so that every machine stops at the same plan. */
 export interface Steps {
@@ -24,8 +25,6 @@ const HISTORY = 40;
 const ROOMY = 0.02;
 /** A place is passed over so often although it is the best. */
 const BLINK = 0.004;
-/** Most parts taken out of one bin, unless all are. */
-const MOST_OUT = 12;
 
 /** Less than a part measures, however it lies. */
 interface Smallest {
@@ -143,28 +142,15 @@ export class Ruin {
     return cost;
   }
 
-  /** Takes parts out of a few bins, neighbours or any; returns them. */
+  /** Takes parts out of a few bins; returns them. */
   private ruin(bins: Bin[]): number[] {
     const { chance } = this;
     const gone: number[] = [];
     for (let rounds = 1 + chance.below(3); rounds > 0 && bins.length > 0; rounds -= 1) {
       const at = chance.below(bins.length);
       const bin = bins[at] as Bin;
-      const inside = partsIn(bin.root);
-      const most = Math.min(inside.length, MOST_OUT);
-      const share = chance.next();
-      if (most === inside.length && share < 0.3) {
-        gone.push(...inside);
-        bins.splice(at, 1);
-        continue;
-      }
-      const [count, from] = [1 + chance.below(most), chance.below(inside.length)];
-      const chosen = new Set<number>();
-      for (let i = 0; i < count; i += 1)
-        chosen.add(inside[share < 0.7 ? (from + i) % inside.length : chance.below(inside.length)] as number);
-      const { width, length } = bin.root;
-      const left = without(bin.root, (part) => !chosen.has(part), chance.next() < 0.5, width, length);
-      gone.push(...chosen);
+      const { left, out } = takenOut(bin.root, chance);
+      gone.push(...out);
       if (left === null) bins.splice(at, 1);
       else bins[at] = this.bin(bin.type, left);
     }

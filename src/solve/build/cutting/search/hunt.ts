@@ -1,0 +1,104 @@
+import type { Relaxed } from "../bounds/columns.ts";
+import { type Kind, kindsOf } from "../bounds/kinds.ts";
+import type { Pattern } from "../bounds/knapsack.ts";
+import { roundedUp } from "../bounds/round.ts";
+import { type Joint, jointly, sumOf } from "./joint.ts";
+import { type Packed, type Piece, type Problem, partsIn } from "./problem.ts";
+import { rowsOf } from "./rows.ts";
+import { Ruin, type Steps } from "./ruin.ts";
+
+/** The best packing so far, and how it is bettered. */
+export class Hunt {
+  packed: readonly Packed[] = [];
+  private readonly problem: Problem;
+  private readonly joint: Joint;
+  private readonly kinds: readonly Kind[];
+  private seed = 1;
+
+  constructor(problem: Problem) {
+    this.problem = problem;
+    this.joint = jointly(problem);
+    this.kinds = kindsOf(problem);
+  }
+
+  get cost(): number {
+    return sumOf(this.packed, this.problem);
+  }
+
+  /** What is not on hand. */
+  get count(): number {
+    return this.packed.filter(({ type }) => this.problem.bins[type]?.onHand !== true).length;
+  }
+
+  /** Begins with a packing, or with any; false when none is found. */
+  begin(start?: readonly Packed[]): boolean {
+    const found = start ?? new Ruin(this.joint.problem, 1).reach(Number.POSITIVE_INFINITY, [], { left: 2e6 });
+    if (found === null) return false;
+    this.packed = found;
+    return true;
+  }
+
+  /** Looks for less and less cost down to its bound, then for less use of bins. */
+  improve(costBound: number, countBound: number, steps: Steps): void {
+    const costs = this.problem.bins.map((bin) => bin.cost);
+    const step = roundedUp(1e-6, costs);
+    const { unit, problem } = this.joint;
+    while (steps.left > 0 && this.cost > costBound) if (!this.attempt((this.cost - step + 1) * unit - 1, steps)) return;
+    // One size that is bought: the cost is the count.
+    if (costs.every((cost) => cost === costs[0] && cost > 0)) return;
+    const within = { left: steps.left / 2 };
+    while (this.count > countBound || this.count < this.packed.length)
+      if (!this.attempt(sumOf(this.packed, problem) - 1, within)) return;
+  }
+
+  private attempt(goal: number, steps: Steps): boolean {
+    this.seed += 1;
+    const { problem } = this.joint;
+    const left = this.packed.toSorted((a, b) => filled(b.root) - filled(a.root));
+    while (left.length > 0 && sumOf(left, problem) > goal) left.pop();
+    const found = new Ruin(problem, this.seed).reach(goal, left, steps);
+    if (found === null) return false;
+    this.packed = found;
+    return true;
+  }
+
+  /** Cuts the whole numbers of a mixture of patterns first, and looks for bins for the rest; only where parts lie in a row. */
+  follow({ mixture }: Relaxed, costBound: number, steps: Steps): void {
+    const rows = rowsOf(this.problem, this.kinds, mixture);
+    if (rows === null || rows.rest.length === 0) return;
+    const { bins, rest } = rows;
+    const used = (type: number): number => bins.filter((each) => each.type === type).length;
+    const others = new Hunt({
+      ...this.problem,
+      bins: this.problem.bins.map((bin, type) => ({ ...bin, most: bin.most - used(type) })),
+      parts: rest.map((part) => this.problem.parts[part] ?? { ways: [] }),
+    });
+    if (!others.begin()) return;
+    const spent = sumOf(bins, this.problem);
+    others.improve(costBound - spent, 0, steps);
+    if (spent + others.cost >= this.cost) return;
+    this.packed = [...bins, ...others.packed.map(({ type, root }) => ({ type, root: renamed(root, rest) }))];
+  }
+
+  /** The bins as patterns. */
+  patterns(): readonly Pattern[] {
+    const kindOf = new Map<number, number>();
+    for (const [kind, { parts }] of this.kinds.entries()) for (const part of parts) kindOf.set(part, kind);
+    return this.packed.map(({ type, root }) => {
+      const counts = new Map<number, number>();
+      for (const part of partsIn(root)) {
+        const kind = kindOf.get(part) ?? 0;
+        counts.set(kind, (counts.get(kind) ?? 0) + 1);
+      }
+      return { type, counts };
+    });
+  }
+}
+
+const renamed = (piece: Piece, names: readonly number[]): Piece =>
+  piece.part >= 0
+    ? { ...piece, part: names[piece.part] ?? 0 }
+    : { ...piece, kids: piece.kids.map((kid) => renamed(kid, names)) };
+
+const filled = (piece: Piece): number =>
+  piece.part >= 0 ? piece.width * piece.length : piece.kids.reduce((sum, kid) => sum + filled(kid), 0);
