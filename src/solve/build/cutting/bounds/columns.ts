@@ -1,8 +1,10 @@
 import type { Problem } from "../search/problem.ts";
+import { rowOf } from "../search/rows.ts";
 import type { Steps } from "../search/ruin.ts";
 import { type Kind, kindsOf } from "./kinds.ts";
-import { GuillotineKnapsack, type Pattern } from "./knapsack.ts";
+import { GuillotineKnapsack, type Knapsack, type Pattern } from "./knapsack.ts";
 import { roundedUp } from "./round.ts";
+import { RowKnapsack } from "./row-knapsack.ts";
 import { type Column, Simplex } from "./simplex.ts";
 
 /** Prices are rounded down to this part of the dearest bin's cost; sums of them stay exact. */
@@ -66,10 +68,14 @@ export function columnBound(
   };
   const pool = first.map(column);
   settle(pool);
-  const knapsack = new GuillotineKnapsack(
-    problem,
-    kinds.map(({ parts: [part = 0] }) => part),
-  );
+  const row = rowOf(problem);
+  const knapsack: Knapsack =
+    row === null
+      ? new GuillotineKnapsack(
+          problem,
+          kinds.map(({ parts: [part = 0] }) => part),
+        )
+      : new RowKnapsack(row, kinds);
   const scale = FINENESS / dearest;
   let bound = limits.known;
   let [best, centre] = [-1, kinds.map(() => 0)];

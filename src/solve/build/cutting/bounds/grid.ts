@@ -7,21 +7,11 @@ export interface Grid {
   readonly far: Int32Array;
 }
 
-/** How many points may be kept, and whether only single parts are cut off one after another, so that no other pairs are needed. */
-export interface Fineness {
-  readonly most: number;
-  readonly single: boolean;
-}
-
 /**
  * Sums of sizes up to the longest room, in steps of `unit` where there are too many: then sizes and rooms are rounded down, so that
  * what fits still fits. Returns the unit, 1 when nothing was rounded.
  */
-export function gridOf(
-  sizes: readonly number[],
-  rooms: readonly number[],
-  { most, single }: Fineness,
-): { grid: Grid; unit: number } {
+export function gridOf(sizes: readonly number[], rooms: readonly number[], most: number): { grid: Grid; unit: number } {
   const whole = Math.max(...rooms);
   const sums = sumsOf(sizes, whole, most);
   const unit = sums === undefined ? whole / most : 1;
@@ -29,7 +19,7 @@ export function gridOf(
   const steps = [...new Set(sizes.map(rounded))].filter((size) => size > 0);
   const points = sums ?? sumsOf(steps, most, most + 1) ?? [];
   const all = [...new Set([...points, ...rooms.map(rounded)])].toSorted((a, b) => a - b);
-  return { grid: paired(all, single ? new Set(steps) : undefined), unit };
+  return { grid: paired(all), unit };
 }
 
 /** All sums of sizes up to a limit, or undefined when there are too many. */
@@ -45,15 +35,14 @@ function sumsOf(sizes: readonly number[], limit: number, most: number): number[]
   return [...found];
 }
 
-function paired(points: readonly number[], only?: ReadonlySet<number>): Grid {
+function paired(points: readonly number[]): Grid {
   const [from, near, far]: [number[], number[], number[]] = [[], [], []];
-  const firsts = points.flatMap((point, i) => (point > 0 && (only?.has(point) ?? true) ? [i] : []));
   for (const [i, point] of points.entries()) {
     from.push(near.length);
     let b = i;
-    for (const a of firsts) {
+    for (let a = 1; a < i; a += 1) {
       const first = points[a] as number;
-      if (a >= i || (only === undefined && first * 2 > point)) break;
+      if (first * 2 > point) break;
       while ((points[b] as number) > point - first) b -= 1;
       near.push(a);
       far.push(b);

@@ -1,8 +1,8 @@
 import type { Problem } from "../search/problem.ts";
 import { type Grid, gridOf, pointAt } from "./grid.ts";
 
-/** No more points than this in each direction where both are cut, and where only one is. */
-const FINE = { both: { most: 120, single: false }, one: { most: 4000, single: true } } as const;
+/** No more points than this in each direction. */
+const MOST = 120;
 
 /** What one bin gives at most. */
 export interface Pattern {
@@ -11,12 +11,21 @@ export interface Pattern {
   readonly counts: ReadonlyMap<number, number>;
 }
 
+/** Finds the most valuable pattern of each bin. */
+export interface Knapsack {
+  /** Steps of one `solve`. */
+  readonly work: number;
+  /** The value of the best pattern of each bin; values are whole numbers, so that this is exact. */
+  readonly solve: (values: readonly number[]) => readonly number[];
+  /** The best pattern of a bin, after `solve`. */
+  readonly pattern: (type: number) => Pattern;
+}
+
 /**
  * The most valuable pieces that edge-to-edge cuts take from a bin, each kind as often as one likes (P. C. Gilmore and R. E. Gomory, 1966):
  * for every size of piece the best of a part, a rip and a crosscut.
  */
-export class GuillotineKnapsack {
-  /** Steps of one `solve`. */
+export class GuillotineKnapsack implements Knapsack {
   readonly work: number;
   private readonly x: Grid;
   private readonly y: Grid;
@@ -29,14 +38,11 @@ export class GuillotineKnapsack {
   constructor(problem: Problem, kinds: readonly number[]) {
     const ways = kinds.map((kind) => problem.parts[kind]?.ways ?? []);
     const all = ways.flat();
-    const one = (least: readonly number[], room: number): boolean => least.length < 2 || 2 * Math.min(...least) > room;
     const widths = all.map((way) => way.width);
     const lengths = all.map((way) => way.length);
     const [wide, long] = [problem.bins.map((bin) => bin.width), problem.bins.map((bin) => bin.length)];
-    const narrow = one(widths, Math.max(...wide)) || one(lengths, Math.max(...long));
-    const fine = narrow ? FINE.one : FINE.both;
-    const x = gridOf(widths, wide, fine);
-    const y = gridOf(lengths, long, fine);
+    const x = gridOf(widths, wide, MOST);
+    const y = gridOf(lengths, long, MOST);
     this.x = x.grid;
     this.y = y.grid;
     const at = (width: number, length: number) => ({
@@ -51,7 +57,6 @@ export class GuillotineKnapsack {
     this.work = ny * x.grid.near.length + nx * y.grid.near.length + nx * ny;
   }
 
-  /** The value of the best pattern of each bin; values are whole numbers, so that this is exact. */
   solve(values: readonly number[]): readonly number[] {
     const { x, y, best, cut } = this;
     const ny = y.points.length;
@@ -88,7 +93,6 @@ export class GuillotineKnapsack {
     return this.bins.map(({ i, j }) => best[i * ny + j] as number);
   }
 
-  /** The best pattern of a bin, after `solve`. */
   pattern(type: number): Pattern {
     const { x, y, best, cut } = this;
     const ny = y.points.length;

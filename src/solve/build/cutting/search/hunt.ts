@@ -2,10 +2,15 @@ import type { Relaxed } from "../bounds/columns.ts";
 import { type Kind, kindsOf } from "../bounds/kinds.ts";
 import type { Pattern } from "../bounds/knapsack.ts";
 import { roundedUp } from "../bounds/round.ts";
+import { type Begun, dive } from "./dive.ts";
 import { type Joint, jointly, sumOf } from "./joint.ts";
 import { type Packed, type Piece, type Problem, partsIn } from "./problem.ts";
-import { rowsOf } from "./rows.ts";
 import { Ruin, type Steps } from "./ruin.ts";
+
+/** When no more parts than this remain of a mixture of patterns, bins are sought for them. */
+const FEW = 20;
+/** Steps for these. */
+const FOR_REST = 500_000;
 
 /** The best packing so far, and how it is bettered. */
 export class Hunt {
@@ -62,22 +67,28 @@ export class Hunt {
     return true;
   }
 
-  /** Cuts the whole numbers of a mixture of patterns first, and looks for bins for the rest; only where parts lie in a row. */
-  follow({ mixture }: Relaxed, costBound: number, steps: Steps): void {
-    const rows = rowsOf(this.problem, this.kinds, mixture);
-    if (rows === null || rows.rest.length === 0) return;
-    const { bins, rest } = rows;
+  /** Cuts patterns of a mixture one after another, and looks for bins for the rest; only where parts lie in a row. */
+  follow(relaxed: Relaxed, costBound: number, steps: Steps): void {
+    for (let turn = 0; steps.left > 0 && this.cost > costBound; turn += 1) {
+      const begun = dive(this.problem, relaxed, { few: FEW, turn }, steps);
+      if (begun === null) return;
+      const packed = this.completed(begun, costBound);
+      steps.left -= FOR_REST;
+      if (packed !== null && sumOf(packed, this.problem) < this.cost) this.packed = packed;
+    }
+  }
+
+  private completed({ bins, rest }: Begun, costBound: number): readonly Packed[] | null {
+    if (rest.length === 0) return bins;
     const used = (type: number): number => bins.filter((each) => each.type === type).length;
     const others = new Hunt({
       ...this.problem,
       bins: this.problem.bins.map((bin, type) => ({ ...bin, most: bin.most - used(type) })),
       parts: rest.map((part) => this.problem.parts[part] ?? { ways: [] }),
     });
-    if (!others.begin()) return;
-    const spent = sumOf(bins, this.problem);
-    others.improve(costBound - spent, 0, steps);
-    if (spent + others.cost >= this.cost) return;
-    this.packed = [...bins, ...others.packed.map(({ type, root }) => ({ type, root: renamed(root, rest) }))];
+    if (!others.begin()) return null;
+    others.improve(costBound - sumOf(bins, this.problem), 0, { left: FOR_REST });
+    return [...bins, ...others.packed.map(({ type, root }) => ({ type, root: renamed(root, rest) }))];
   }
 
   /** The bins as patterns. */

@@ -1,40 +1,51 @@
-import type { Kind } from "../bounds/kinds.ts";
-import type { Pattern } from "../bounds/knapsack.ts";
-import { division, leaf, type Packed, type Piece, type Problem } from "./problem.ts";
+import { division, leaf, type Packed, type Piece, type Problem, type Way } from "./problem.ts";
 
-/** Whether no two parts fit side by side in any bin, and none may turn, so that all cutting is across. */
-export function inRows({ bins, parts }: Problem): boolean {
-  const widths = parts.map(({ ways: [way] }) => way?.width ?? 0).toSorted((a, b) => a - b);
-  const room = Math.max(...bins.map((bin) => bin.width));
-  return parts.every(({ ways }) => ways.length === 1) && 2 * (widths[0] ?? 0) > room;
+/** A problem of one dimension: all parts of a bin lie one behind the other, or side by side. */
+export interface Row {
+  /** Side by side: rips part them. */
+  readonly rip: boolean;
+  /** What each part takes of the row, and the way it lies to take the least. */
+  readonly sizes: readonly number[];
+  readonly ways: readonly number[];
+  /** Of each bin. */
+  readonly rooms: readonly number[];
 }
 
-/** The patterns that a mixture holds whole, as bins with parts in a row, and the parts that remain. Null where parts do not lie in rows. */
-export function rowsOf(
-  problem: Problem,
-  kinds: readonly Kind[],
-  mixture: readonly { readonly pattern: Pattern; readonly times: number }[],
-): { readonly bins: readonly Packed[]; readonly rest: readonly number[] } | null {
-  if (!inRows(problem)) return null;
-  const left = kinds.map(({ parts }) => [...parts]);
-  const bins: Packed[] = [];
-  for (const { pattern, times } of mixture)
-    for (let n = 1; n <= Math.floor(times + 1e-6); n += 1) {
-      const parts = [...pattern.counts].flatMap(([kind, count]) => left[kind]?.splice(0, count) ?? []);
-      if (parts.length > 0) bins.push({ type: pattern.type, root: row(problem, pattern.type, parts) });
-    }
-  return { bins, rest: left.flat() };
+/** The row that a problem comes down to, if no two parts fit beside each other the other way in any bin. */
+export function rowOf(problem: Problem): Row | null {
+  if (problem.carry !== undefined || problem.parts.some(({ group }) => group !== undefined)) return null;
+  return along(problem, false) ?? along(problem, true);
 }
 
-function row({ bins, parts, stages }: Problem, type: number, chosen: readonly number[]): Piece {
+function along({ bins, parts }: Problem, rip: boolean): Row | null {
+  const across = (way: Way): number => (rip ? way.length : way.width);
+  const size = (way: Way): number => (rip ? way.width : way.length);
+  const [least = 0, next = least] = parts.map(({ ways }) => Math.min(...ways.map(across))).toSorted((a, b) => a - b);
+  const alone = parts.length > 1 && least + next > Math.max(...bins.map(across));
+  // Where bins are not equally wide, a part might fit some of them only.
+  if (!alone || new Set(bins.map(across)).size > 1) return null;
+  const room = across(bins[0] ?? { width: 0, length: 0 });
+  const best = parts.map(({ ways }) => {
+    const fits = ways.flatMap((way, i) => (across(way) <= room ? [i] : []));
+    return fits.toSorted((a, b) => size(ways[a] as Way) - size(ways[b] as Way))[0] ?? 0;
+  });
+  const sizes = parts.map(({ ways }, i) => size(ways[best[i] ?? 0] as Way));
+  return { rip, sizes, ways: best, rooms: bins.map(size) };
+}
+
+/** A bin with parts in a row. */
+export function inRow({ bins, parts }: Problem, row: Row, type: number, chosen: readonly number[]): Packed {
   const { width = 0, length = 0 } = bins[type] ?? {};
   let used = 0;
   const kids = chosen.map((part): Piece => {
-    const way = parts[part]?.ways[0] ?? { width: 0, length: 0 };
-    used += way.length;
-    const piece = leaf(part, 0, way.width, way.length);
-    if (way.width === width || stages < 2) return piece;
-    return division(true, width, way.length, way.width, [piece]);
+    const number = row.ways[part] ?? 0;
+    const way = parts[part]?.ways[number] ?? { width: 0, length: 0 };
+    const piece = leaf(part, number, way.width, way.length);
+    used += row.rip ? way.width : way.length;
+    if (row.rip ? way.length === length : way.width === width) return piece;
+    return row.rip
+      ? division(false, way.width, length, way.length, [piece])
+      : division(true, width, way.length, way.width, [piece]);
   });
-  return division(false, width, length, used, kids);
+  return { type, root: division(row.rip, width, length, used, kids) };
 }

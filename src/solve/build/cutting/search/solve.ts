@@ -53,8 +53,9 @@ export function solve(problem: Problem, effort: CuttingEffort, start?: readonly 
     const relaxed = columnBound(problem, costs, limits, hunt.patterns(), { left: steps.bound });
     byColumns = relaxed.bound > costBound;
     costBound = relaxed.bound;
-    hunt.follow(relaxed, costBound, { left: steps.after / 4 });
-    hunt.improve(costBound, countBound, { left: steps.after });
+    const left = { left: steps.after };
+    hunt.follow(relaxed, costBound, left);
+    hunt.improve(costBound, countBound, left);
   }
   const [dear] = costs.filter((cost) => cost > 0);
   if (dear !== undefined && costs.every((cost, i) => cost === (ones[i] ?? 0) * dear))
