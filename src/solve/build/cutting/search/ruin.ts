@@ -21,6 +21,7 @@ export interface Bin extends Packed {
 const PER_PART = 40;
 /** How many turns back a state may be as bad as. */
 const HISTORY = 40;
+const GROWTH = 1.0005;
 /** What free space in one piece is worth, for each bin all of which is free. */
 const ROOMY = 0.02;
 /** A place is passed over so often although it is the best. */
@@ -46,7 +47,7 @@ interface Manner {
 export class Ruin {
   private readonly problem: Problem;
   private readonly chance: Chance;
-  private readonly areas: readonly number[];
+  private readonly areas: number[];
   private readonly least: Way;
   private readonly smallest: readonly Smallest[];
   private readonly cheapest: number;
@@ -95,6 +96,8 @@ export class Ruin {
         cost = found;
       }
       if (cost < before) memory[turn % HISTORY] = cost;
+      for (const part of out) this.areas[part] = (this.areas[part] as number) * GROWTH;
+      cost = this.cost(bins, out);
     }
     return out.length === 0 ? bins : null;
   }
@@ -225,7 +228,7 @@ export class Ruin {
           const beyond = free.length - way.length;
           if (over < 0 || beyond < 0) continue;
           const score =
-            fit === 0 ? free.width * free.length : fit === 1 ? Math.min(over, beyond) : Math.max(over, beyond);
+            fit === 0 ? free.width * free.length + Math.min(over, beyond) : fit === 1 ? Math.min(over, beyond) : Math.max(over, beyond);
           if (score >= least || chance.next() <= BLINK) continue;
           if (problem.carry !== undefined && splitOf(free, way, problem, true) === null) continue;
           [least, foundBin, foundFree, foundWay] = [score, b, f, w];
