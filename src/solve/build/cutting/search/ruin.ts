@@ -20,7 +20,8 @@ export interface Bin extends Packed {
 /** What looking for a place of one part counts, beside each free piece looked at. */
 const PER_PART = 40;
 /** How many turns back a state may be as bad as. */
-const HISTORY = 40;
+const HISTORY = 60;
+/** What a part weighs more after each turn that it stays out, so that it goes in instead of others in the end. */
 const GROWTH = 1.0005;
 /** What free space in one piece is worth, for each bin all of which is free. */
 const ROOMY = 0.02;
@@ -47,7 +48,7 @@ interface Manner {
 export class Ruin {
   private readonly problem: Problem;
   private readonly chance: Chance;
-  private readonly areas: number[];
+  private readonly weights: number[];
   private readonly least: Way;
   private readonly smallest: readonly Smallest[];
   private readonly cheapest: number;
@@ -62,7 +63,7 @@ export class Ruin {
     this.chance = new Chance(seed);
     const whole = Math.max(...problem.bins.map((bin) => bin.width * bin.length));
     this.whole = whole;
-    this.areas = problem.parts.map(({ ways: [way] }) => ((way?.width ?? 0) * (way?.length ?? 0)) / whole);
+    this.weights = problem.parts.map(({ ways: [way] }) => ((way?.width ?? 0) * (way?.length ?? 0)) / whole);
     this.smallest = problem.parts.map(({ ways }) => ({
       narrow: Math.min(...ways.map((way) => way.width)),
       short: Math.min(...ways.map((way) => way.length)),
@@ -96,7 +97,7 @@ export class Ruin {
         cost = found;
       }
       if (cost < before) memory[turn % HISTORY] = cost;
-      for (const part of out) this.areas[part] = (this.areas[part] as number) * GROWTH;
+      for (const part of out) this.weights[part] = (this.weights[part] as number) * GROWTH;
       cost = this.cost(bins, out);
     }
     return out.length === 0 ? bins : null;
@@ -115,7 +116,7 @@ export class Ruin {
       const tried = bins.slice();
       const gone = this.ruin(tried);
       if (this.recreate(tried, gone, goal, steps).length > 0) continue;
-      steps.left -= PER_PART * this.areas.length;
+      steps.left -= PER_PART * this.weights.length;
       const found = trouble(tried);
       if (found > least) continue;
       [bins, least] = [tried, found];
@@ -136,7 +137,7 @@ export class Ruin {
 
   private cost(bins: readonly Bin[], out: readonly number[]): number {
     let cost = 0;
-    for (const part of out) cost += this.areas[part] as number;
+    for (const part of out) cost += this.weights[part] as number;
     for (const { frees } of bins)
       for (const free of frees) {
         const share = (free.width * free.length) / this.whole;
@@ -163,7 +164,7 @@ export class Ruin {
   /** Puts parts in where they go, big ones first more or less; returns those that found no place. */
   private recreate(bins: Bin[], parts: number[], goal: number, steps: Steps): number[] {
     const { chance, problem, keys } = this;
-    gauged(parts, problem, chance, keys);
+    gauged(parts, problem, chance, keys, this.weights);
     const manner = { fit: chance.below(3), split: chance.below(4) };
     this.homes.clear();
     if (this.grouped)
@@ -228,7 +229,11 @@ export class Ruin {
           const beyond = free.length - way.length;
           if (over < 0 || beyond < 0) continue;
           const score =
-            fit === 0 ? free.width * free.length + Math.min(over, beyond) : fit === 1 ? Math.min(over, beyond) : Math.max(over, beyond);
+            fit === 0
+              ? free.width * free.length + Math.min(over, beyond)
+              : fit === 1
+                ? Math.min(over, beyond)
+                : Math.max(over, beyond);
           if (score >= least || chance.next() <= BLINK) continue;
           if (problem.carry !== undefined && splitOf(free, way, problem, true) === null) continue;
           [least, foundBin, foundFree, foundWay] = [score, b, f, w];

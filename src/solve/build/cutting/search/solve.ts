@@ -7,8 +7,8 @@ import type { Packed, Problem } from "./problem.ts";
 /** Steps before the bound by columns is looked for, for that bound, and afterwards. */
 export const STEPS = {
   quick: { before: 10e6, bound: 20e6, after: 10e6 },
-  normal: { before: 20e6, bound: 400e6, after: 150e6 },
-  thorough: { before: 20e6, bound: 1000e6, after: 800e6 },
+  normal: { before: 20e6, bound: 400e6, after: 250e6 },
+  thorough: { before: 20e6, bound: 1000e6, after: 1500e6 },
   /** To make a layout easier to saw. */
   ease: 2e6,
 } as const;
