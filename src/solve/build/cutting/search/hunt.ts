@@ -1,10 +1,8 @@
 import type { Relaxed } from "../bounds/columns.ts";
-import { type Kind, kindsOf } from "../bounds/kinds.ts";
-import type { Pattern } from "../bounds/knapsack.ts";
 import { roundedUp } from "../bounds/round.ts";
 import { type Begun, dive } from "./dive.ts";
 import { type Joint, jointly, sumOf } from "./joint.ts";
-import { type Packed, type Piece, type Problem, partsIn } from "./problem.ts";
+import type { Packed, Piece, Problem } from "./problem.ts";
 import { Ruin, type Steps } from "./ruin.ts";
 
 /** When no more parts than this remain of a mixture of patterns, bins are sought for them. */
@@ -17,13 +15,11 @@ export class Hunt {
   packed: readonly Packed[] = [];
   private readonly problem: Problem;
   private readonly joint: Joint;
-  private readonly kinds: readonly Kind[];
   private seed = 1;
 
   constructor(problem: Problem) {
     this.problem = problem;
     this.joint = jointly(problem);
-    this.kinds = kindsOf(problem);
   }
 
   get cost(): number {
@@ -89,20 +85,6 @@ export class Hunt {
     if (!others.begin()) return null;
     others.improve(costBound - sumOf(bins, this.problem), 0, { left: FOR_REST });
     return [...bins, ...others.packed.map(({ type, root }) => ({ type, root: renamed(root, rest) }))];
-  }
-
-  /** The bins as patterns. */
-  patterns(): readonly Pattern[] {
-    const kindOf = new Map<number, number>();
-    for (const [kind, { parts }] of this.kinds.entries()) for (const part of parts) kindOf.set(part, kind);
-    return this.packed.map(({ type, root }) => {
-      const counts = new Map<number, number>();
-      for (const part of partsIn(root)) {
-        const kind = kindOf.get(part) ?? 0;
-        counts.set(kind, (counts.get(kind) ?? 0) + 1);
-      }
-      return { type, counts };
-    });
   }
 }
 

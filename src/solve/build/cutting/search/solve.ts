@@ -19,7 +19,7 @@ const MANY = 30;
 function stepsFor(parts: number, effort: CuttingEffort): { before: number; bound: number; after: number } {
   const share = Math.min(1, (parts / MANY) * (parts / MANY));
   const { before, bound, after } = STEPS[effort];
-  return { before: before * share, bound: bound * share, after: after * share };
+  return { before: before * share, bound, after: after * share };
 }
 
 export interface Solved {
@@ -50,7 +50,7 @@ export function solve(problem: Problem, effort: CuttingEffort, start?: readonly 
   hunt.improve(costBound, countBound, { left: steps.before });
   if (hunt.cost > costBound) {
     const limits = { known: costBound, wanted: hunt.cost };
-    const relaxed = columnBound(problem, costs, limits, hunt.patterns(), { left: steps.bound });
+    const relaxed = columnBound(problem, costs, limits, [], { left: steps.bound });
     byColumns = relaxed.bound > costBound;
     costBound = relaxed.bound;
     const left = { left: steps.after };
