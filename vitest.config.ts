@@ -6,6 +6,8 @@ export default defineConfig({
     /** Builds the program once, for the tests that run it as its users do. */
     globalSetup: ["tests/setup.ts"],
     reporters: [process.env.CI ? "dot" : "default", "./tests/reporter.ts"],
-    testTimeout: 30_000,
+    testTimeout: 60_000,
+    /** Both cores that a small machine has: left to itself it keeps one free. */
+    maxWorkers: 2,
   },
 });

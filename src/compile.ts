@@ -41,12 +41,13 @@ export function solve(source: Source, options: SolveOptions): Outcome<Build> {
 function solveTree(source: Source, options: SolveOptions, workshop: WorkshopDraft | undefined): Outcome<Build> {
   return andThen(readTree(source), (tree) => {
     const asked = draftIn(workshop, tree, options);
-    const solveDraft = (draft: Draft): Outcome<Build> => andThen(design(draft, options), build);
+    const solveDraft = (draft: Draft, effort?: "plain"): Outcome<Build> =>
+      andThen(design(draft, options), (each) => build(each, undefined, effort));
     const solved = andThen(asked, (draft) => overThickness(draft, options, solveDraft(draft)));
     if (asked.value === undefined || asked.value.choices.length === 0) return solved;
     const findings = underEveryOption(asked.value, solved.findings, {
       read: (choose) => draftIn(workshop, tree, { choose }),
-      solve: (draft) => solveDraft(draft).findings,
+      solve: (draft) => solveDraft(draft, "plain").findings,
     });
     return hasErrors(findings) ? failed(findings) : { ...solved, findings };
   });

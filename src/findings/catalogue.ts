@@ -9,11 +9,13 @@ import { attitudeDisagrees } from "./rules/attitude-disagrees.ts";
 import { bandIsDeducted } from "./rules/band-is-deducted.ts";
 import { bandNotOnEdge } from "./rules/band-not-on-edge.ts";
 import { bareWordInBraces } from "./rules/bare-word-in-braces.ts";
+import { benchEndTips } from "./rules/bench-end-tips.ts";
 import { betweenWhich } from "./rules/between-which.ts";
 import { boltTooShort } from "./rules/bolt-too-short.ts";
 import { bracketNotClosed } from "./rules/bracket-not-closed.ts";
 import { bridleNeedsAnEnd } from "./rules/bridle-needs-an-end.ts";
 import { characterNotInType } from "./rules/character-not-in-type.ts";
+import { chestWithoutAir } from "./rules/chest-without-air.ts";
 import { choiceChangesNothing } from "./rules/choice-changes-nothing.ts";
 import { choiceUnknown } from "./rules/choice-unknown.ts";
 import { choiceWithoutValue } from "./rules/choice-without-value.ts";
@@ -27,8 +29,11 @@ import { cutterDoesNotExist } from "./rules/cutter-does-not-exist.ts";
 import { dashBeforeMeasure } from "./rules/dash-before-measure.ts";
 import { decimalComma } from "./rules/decimal-comma.ts";
 import { divisionByZero } from "./rules/division-by-zero.ts";
+import { doesNotGoThroughTheDoor } from "./rules/does-not-go-through-the-door.ts";
 import { dovetailDoesNotFit } from "./rules/dovetail-does-not-fit.ts";
 import { dowelDoesNotFit } from "./rules/dowel-does-not-fit.ts";
+import { drawerWithoutGrip } from "./rules/drawer-without-grip.ts";
+import { drawerWithoutStop } from "./rules/drawer-without-stop.ts";
 import { duplicateKey } from "./rules/duplicate-key.ts";
 import { emptySource } from "./rules/empty-source.ts";
 import { emptyValue } from "./rules/empty-value.ts";
@@ -36,8 +41,12 @@ import { errorNotAccepted } from "./rules/error-not-accepted.ts";
 import { fastenerNeedsRoom } from "./rules/fastener-needs-room.ts";
 import { fingersDoNotFit } from "./rules/fingers-do-not-fit.ts";
 import { fitsNothing } from "./rules/fits-nothing.ts";
+import { fittingBreaksOut } from "./rules/fitting-breaks-out.ts";
+import { fittingScrewComesThrough } from "./rules/fitting-screw-comes-through.ts";
 import { fixedAcrossGrain } from "./rules/fixed-across-grain.ts";
+import { footOffFloor } from "./rules/foot-off-floor.ts";
 import { fractionAfterDivision } from "./rules/fraction-after-division.ts";
+import { frontScrewsTooLong } from "./rules/front-screws-too-long.ts";
 import { hashStartsComment } from "./rules/hash-starts-comment.ts";
 import { headNotInJoint } from "./rules/head-not-in-joint.ts";
 import { holdStillAlongGrain } from "./rules/hold-still-along-grain.ts";
@@ -53,9 +62,11 @@ import { jointWantsSquare } from "./rules/joint-wants-square.ts";
 import { jointWithItself } from "./rules/joint-with-itself.ts";
 import { keyNotText } from "./rules/key-not-text.ts";
 import { kindsDoNotMix } from "./rules/kinds-do-not-mix.ts";
+import { knobScrewDoesNotFit } from "./rules/knob-screw-does-not-fit.ts";
 import { lapDoesNotLap } from "./rules/lap-does-not-lap.ts";
 import { largerThanAnySheet } from "./rules/larger-than-any-sheet.ts";
 import { lengthIncludesTenons } from "./rules/length-includes-tenons.ts";
+import { lidNotHeld } from "./rules/lid-not-held.ts";
 import { likeCircle } from "./rules/like-circle.ts";
 import { likeOfGroup } from "./rules/like-of-group.ts";
 import { likeOfMirror } from "./rules/like-of-mirror.ts";
@@ -82,6 +93,7 @@ import { noPieceToMeasure } from "./rules/no-piece-to-measure.ts";
 import { noPlaneToEndOn } from "./rules/no-plane-to-end-on.ts";
 import { noPossibleOrder } from "./rules/no-possible-order.ts";
 import { noRoom } from "./rules/no-room.ts";
+import { noTipRestraint } from "./rules/no-tip-restraint.ts";
 import { nobodySellsThatThickness } from "./rules/nobody-sells-that-thickness.ts";
 import { notASizeOf } from "./rules/not-a-size-of.ts";
 import { notInThisVersion } from "./rules/not-in-this-version.ts";
@@ -123,10 +135,16 @@ import { shoulderStandsOpen } from "./rules/shoulder-stands-open.ts";
 import { sizeAndOutside } from "./rules/size-and-outside.ts";
 import { sizeOutOfRange } from "./rules/size-out-of-range.ts";
 import { slabNotFlattened } from "./rules/slab-not-flattened.ts";
+import { slideLongerThanCase } from "./rules/slide-longer-than-case.ts";
+import { slideNeedsPacking } from "./rules/slide-needs-packing.ts";
+import { slideOverloaded } from "./rules/slide-overloaded.ts";
+import { slideSideSpace } from "./rules/slide-side-space.ts";
 import { slidesOnItsFace } from "./rules/slides-on-its-face.ts";
+import { slidingTailTooThin } from "./rules/sliding-tail-too-thin.ts";
 import { spaceAfterColon } from "./rules/space-after-colon.ts";
 import { splineDoesNotFit } from "./rules/spline-does-not-fit.ts";
 import { stockSizeNotPositive } from "./rules/stock-size-not-positive.ts";
+import { stopNotAlongHousing } from "./rules/stop-not-along-housing.ts";
 import { stripNotInARow } from "./rules/strip-not-in-a-row.ts";
 import { tabIndent } from "./rules/tab-indent.ts";
 import { tenonTooBig } from "./rules/tenon-too-big.ts";
@@ -134,6 +152,7 @@ import { tenonsDoNotMeet } from "./rules/tenons-do-not-meet.ts";
 import { textTooLong } from "./rules/text-too-long.ts";
 import { textWithColon } from "./rules/text-with-colon.ts";
 import { thickerThanItsStock } from "./rules/thicker-than-its-stock.ts";
+import { tipsOver } from "./rules/tips-over.ts";
 import { tooManyFasteners } from "./rules/too-many-fasteners.ts";
 import { tooMuch } from "./rules/too-much.ts";
 import { turnEdge } from "./rules/turn-edge.ts";
@@ -150,6 +169,7 @@ import { unknownStockWords } from "./rules/unknown-stock-words.ts";
 import { unknownUnit } from "./rules/unknown-unit.ts";
 import { unknownWord } from "./rules/unknown-word.ts";
 import { unusableName } from "./rules/unusable-name.ts";
+import { wallScrewTooShort } from "./rules/wall-screw-too-short.ts";
 import { wedgesNeedThrough } from "./rules/wedges-need-through.ts";
 import { wetLumber } from "./rules/wet-lumber.ts";
 import { whenNotRead } from "./rules/when-not-read.ts";
@@ -173,11 +193,13 @@ export const catalogue: readonly Rule<never>[] = [
   bandIsDeducted,
   bandNotOnEdge,
   bareWordInBraces,
+  benchEndTips,
   betweenWhich,
   boltTooShort,
   bracketNotClosed,
   bridleNeedsAnEnd,
   characterNotInType,
+  chestWithoutAir,
   choiceChangesNothing,
   choiceUnknown,
   choiceWithoutValue,
@@ -191,8 +213,11 @@ export const catalogue: readonly Rule<never>[] = [
   dashBeforeMeasure,
   decimalComma,
   divisionByZero,
+  doesNotGoThroughTheDoor,
   dovetailDoesNotFit,
   dowelDoesNotFit,
+  drawerWithoutGrip,
+  drawerWithoutStop,
   duplicateKey,
   emptySource,
   emptyValue,
@@ -200,8 +225,12 @@ export const catalogue: readonly Rule<never>[] = [
   fastenerNeedsRoom,
   fingersDoNotFit,
   fitsNothing,
+  fittingBreaksOut,
+  fittingScrewComesThrough,
   fixedAcrossGrain,
+  footOffFloor,
   fractionAfterDivision,
+  frontScrewsTooLong,
   hashStartsComment,
   headNotInJoint,
   holdStillAlongGrain,
@@ -217,9 +246,11 @@ export const catalogue: readonly Rule<never>[] = [
   jointWithItself,
   keyNotText,
   kindsDoNotMix,
+  knobScrewDoesNotFit,
   lapDoesNotLap,
   largerThanAnySheet,
   lengthIncludesTenons,
+  lidNotHeld,
   likeCircle,
   likeOfGroup,
   likeOfMirror,
@@ -246,6 +277,7 @@ export const catalogue: readonly Rule<never>[] = [
   noPlaneToEndOn,
   noPossibleOrder,
   noRoom,
+  noTipRestraint,
   nobodySellsThatThickness,
   notASizeOf,
   notInThisVersion,
@@ -287,10 +319,16 @@ export const catalogue: readonly Rule<never>[] = [
   sizeAndOutside,
   sizeOutOfRange,
   slabNotFlattened,
+  slideLongerThanCase,
+  slideNeedsPacking,
+  slideOverloaded,
+  slideSideSpace,
   slidesOnItsFace,
+  slidingTailTooThin,
   spaceAfterColon,
   splineDoesNotFit,
   stockSizeNotPositive,
+  stopNotAlongHousing,
   stripNotInARow,
   tabIndent,
   tenonTooBig,
@@ -298,6 +336,7 @@ export const catalogue: readonly Rule<never>[] = [
   textTooLong,
   textWithColon,
   thickerThanItsStock,
+  tipsOver,
   tooManyFasteners,
   tooMuch,
   turnEdge,
@@ -314,6 +353,7 @@ export const catalogue: readonly Rule<never>[] = [
   unknownUnit,
   unknownWord,
   unusableName,
+  wallScrewTooShort,
   wedgesNeedThrough,
   wetLumber,
   whenNotRead,

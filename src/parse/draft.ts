@@ -27,7 +27,7 @@ export type Formula =
     }
   | { readonly kind: "call"; readonly name: FunctionName; readonly of: readonly Formula[]; readonly at: Span };
 
-export type FunctionName = "min" | "max" | "round" | "round-down" | "round-up";
+export type FunctionName = "min" | "max" | "round" | "round-down" | "round-up" | "longest";
 
 /** The name of a part, group or `outside`, as a path: `back.top-rail` is ["back", "top-rail"]. */
 export interface Reference {
@@ -470,6 +470,7 @@ export type Method =
   | "keyed mitre"
   | "box joint"
   | "dovetail"
+  | "sliding dovetail"
   | "tongue and groove"
   | "spline"
   | "biscuits"
@@ -542,6 +543,8 @@ export interface JointDraft {
   /** What holds a tenon: its thickness, and how far the hole in the tenon stands nearer to the shoulder. */
   readonly peg?: { readonly at: Span; readonly diameter?: Formula; readonly offset?: Formula };
   readonly fasteners?: FastenersDraft;
+  /** It is screwed on where it will stay, held there by shims or tape: the front of a drawer. */
+  readonly setWith?: Located<"shims" | "tape">;
 }
 
 /** A piece of hardware, as the plan describes it. */
@@ -574,6 +577,8 @@ export interface FittingDraft {
   readonly face?: Located<Face>;
   /** Where its middle is, as formulas of positions in the piece; absent: in the middle of the face. */
   readonly place: Partial<Readonly<Record<Axis, Formula>>>;
+  /** Which way its long side goes. Default: along the longer direction of the face. */
+  readonly along?: Located<Axis>;
   /** Parts that its screw passes before it reaches this one. */
   readonly through?: readonly Reference[];
   readonly count?: Formula;

@@ -4,6 +4,7 @@
  */
 import type { Finding } from "../findings/finding.ts";
 import type { Length } from "../units/length.ts";
+import type { Jig } from "./build/model/jig.ts";
 import type { BuiltMotion } from "./build/model/motion.ts";
 import type { Finishing, Purchase } from "./build/model/purchase.ts";
 import type { ChangingSizes, Reserved, Slope } from "./build/model/thickness.ts";
@@ -24,6 +25,7 @@ export interface Build {
   readonly holes: readonly Hole[];
   readonly hardware: readonly Hardware[];
   readonly motions: readonly BuiltMotion[];
+  readonly jigs?: readonly Jig[];
   readonly layouts: readonly Layout[];
   readonly layoutProof: readonly LayoutProof[];
   readonly purchases: readonly Purchase[];

@@ -22,7 +22,7 @@ export const stagesOf = ({ at, direction, stages, slot }: Hole): Cylinder[] =>
   });
 
 /** Stands out of its part and cuts nothing. */
-const STANDING = ["tenon", "tongue", "haunch"];
+const STANDING = ["tenon", "tongue", "haunch", "tail"];
 
 export function* holes(model: Model): Violations {
   for (const part of model.record.parts) {

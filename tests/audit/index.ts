@@ -6,6 +6,7 @@ import { bodies } from "./bodies.ts";
 import { congruence } from "./congruence.ts";
 import { counts } from "./counts.ts";
 import { curves } from "./curves.ts";
+import { dovetails } from "./dovetails.ts";
 import { driving } from "./driving.ts";
 import { fits } from "./fits.ts";
 import { form } from "./form.ts";
@@ -47,6 +48,7 @@ export function audit(record: BuildRecord): Violation[] {
     masses,
     congruence,
     curves,
+    dovetails,
     bodies,
     travel,
     sequence,

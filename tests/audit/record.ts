@@ -237,6 +237,13 @@ export interface BuildRecord {
   timeline: { bench: number; elapsed: number; lowerBound: number };
   tools: unknown[];
   finishing: unknown[];
+  jigs: {
+    id: string;
+    from: string | null;
+    width: number;
+    length: number;
+    holes: { x: number; y: number; diameter: number }[];
+  }[];
   checks: { rule: string; subject: string; verdict: string; because: string | null }[];
   findings: { rule: string; when: Record<string, string> }[];
   pages: unknown[];

@@ -10,6 +10,7 @@ export const CHECKS = {
   "a verdict has its finding": 0,
   "masses are those of the solids": 0,
   "curves are as told": 0,
+  "dovetails are as told": 0,
 
   "parts do not overlap": 1,
   "fixed joints touch": 1,

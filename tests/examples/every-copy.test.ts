@@ -29,7 +29,7 @@ it("dowels in the steep brace of a short, high cart stay in its wood", () => {
 });
 
 /** `npm run promises` draws more of them. */
-const COUNT = Number(process.env.PROMISES ?? 4);
+const COUNT = Number(process.env.PROMISES ?? 2);
 const ONLY = process.env.PROMISES_OF ?? "";
 const SEED = Number(process.env.PROMISES_SEED ?? 20261125);
 

@@ -61,7 +61,6 @@ describe("joints", () => {
   });
 
   test.each([
-    ["with: sliding dovetail", ["not-in-this-version"]],
     ["with: sticky tape", ["unknown-word"]],
     ["glue: yes", ["missing-key"]],
     ["with: screws\nglue: perhaps", ["unknown-word"]],

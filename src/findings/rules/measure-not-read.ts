@@ -51,7 +51,7 @@ export const measureNotRead = rule<Arguments>({
   message: (a) => `\`${shorten(a.text)}\` cannot be read as a measure`,
   label: (a) => LABELS[a.problem],
   help: (a) => (a.more === undefined ? HELP[a.problem] : `write in the brackets ${a.more}`),
-  explain: `A measure is written the way it is said: \`34\`, \`34 1/2\`, \`3/4\`, \`2' 6"\`, \`2 ft 6 in\`, \`600 mm\`. A formula has names and + - * / between measures, with brackets where they are needed, and \`min\`, \`max\`, \`round\`, \`round-down\`, \`round-up\`.`,
+  explain: `A measure is written the way it is said: \`34\`, \`34 1/2\`, \`3/4\`, \`2' 6"\`, \`2 ft 6 in\`, \`600 mm\`. A formula has names and + - * / between measures, with brackets where they are needed, and \`min\`, \`max\`, \`round\`, \`round-down\`, \`round-up\`, \`longest\`.`,
   wrong: stepExample(["long: 24", "long: 20 + (3"]),
   right: stepExample(),
   basis: "the language",

@@ -16,10 +16,10 @@ export const unknownHardware = rule<{
   help: (a) =>
     a.near.length > 0 ? `write ${a.near.join(" or ")}` : `write one of ${[...new Set(a.known)].join(", ")}`,
   explain: `A joint or a fitting names an entry of \`hardware:\`, or a kind of hardware, of which it then takes the usual one.`,
-  wrong: stepExample(["joints:", "fittings:\n  - { fit: pul, to: tread }\njoints:"]),
+  wrong: stepExample(["joints:", "fittings:\n  - { fit: pul, to: right-leg, face: right }\njoints:"]),
   right: stepExample([
     "joints:",
-    "hardware:\n  pull: { kind: knob }\nfittings:\n  - { fit: pull, to: tread, face: front }\njoints:",
+    "hardware:\n  pull: { kind: knob, screw: 2 }\nfittings:\n  - { fit: pull, to: right-leg, face: right }\njoints:",
   ]),
   basis: "the language",
 });

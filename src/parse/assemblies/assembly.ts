@@ -32,9 +32,18 @@ export interface Site {
   readonly thin: (axis: Axis, face: Face) => Made;
   /** Statements of place that follow those of something named, but for what the maker said. */
   readonly like: (axis: Axis, of: TextNode) => Made;
+  /** A piece of the plan's hardware by its name or kind, the usual of a kind where none is named. */
+  readonly item: (name: TextNode | undefined, usual: string) => WrittenItem;
   /** What this stands under or on, if anything: its path, and the kind of assembly that it is. */
   readonly under: Neighbour | null;
   readonly on: Neighbour | null;
+}
+
+/** Hardware as it is written, and as its kind has it where it is not: a measure, or lengths that are sold. */
+export interface WrittenItem {
+  readonly kind: string;
+  readonly measure: (field: string) => TextNode | null;
+  readonly lengths: (field: string) => readonly TextNode[];
 }
 
 export interface Neighbour {

@@ -5,7 +5,7 @@ import { type Kind, tellWrong } from "../kinds/kind.ts";
 import { may, need, settings } from "../kinds/settings.ts";
 import { formulaIn } from "../kinds/simple.ts";
 import { slice, type TextNode } from "../yaml/nodes.ts";
-import type { Making } from "./divide.ts";
+import type { Making } from "./making.ts";
 
 /** How a back is let in: laid on, in a rabbet or in a groove, and how deep. */
 export interface Seat {

@@ -7,8 +7,9 @@ import { squash } from "../names.ts";
 import type { Node, TextNode } from "../yaml/nodes.ts";
 import { assembly, type Expanded, type Site } from "./assembly.ts";
 import { backIn, backPanel } from "./back-in.ts";
-import { divide, type Making, shelve } from "./divide.ts";
+import { divide, shelve } from "./divide.ts";
 import { frontEdges } from "./front-edges.ts";
+import type { Making } from "./making.ts";
 import { openings } from "./openings.ts";
 import { shelves } from "./shelves-in.ts";
 

@@ -1,27 +1,10 @@
-import type { Settings, Value } from "../expand/make.ts";
+import type { Settings } from "../expand/make.ts";
 import type { TextNode } from "../yaml/nodes.ts";
 import type { Site } from "./assembly.ts";
+import { hold } from "./holds.ts";
+import type { Bounds, Making } from "./making.ts";
 import type { Divider, Division, Opening, Size } from "./openings.ts";
 import type { Shelves } from "./shelves-in.ts";
-
-/** What stands round a space, by the names of the parts: what its dividers and shelves are joined to. */
-export interface Bounds {
-  readonly left?: string;
-  readonly right?: string;
-  readonly bottom?: string;
-  readonly top?: string;
-}
-
-/** Parts, spaces and joints that an assembly has so far. */
-export interface Making {
-  readonly site: Site;
-  readonly entries: Record<string, Settings>;
-  readonly joints: Settings[];
-  readonly stock: Value;
-  readonly join: Settings;
-  /** Settings of what is seen from the front: a band on the edge. */
-  readonly edge: Settings;
-}
 
 const SIDES = {
   across: { low: "left", high: "right", cross: ["bottom", "top"], extent: "across" },
@@ -176,6 +159,7 @@ function place(
 /** What an opening holds. */
 function fill(name: string, opening: Opening, bounds: Bounds, making: Making): void {
   if (opening.division) divide(name, opening.division, bounds, making, false);
+  if (opening.holds) hold(name, opening.holds, bounds, making);
   if (opening.shelves) shelve(name, opening.shelves, bounds, making);
 }
 

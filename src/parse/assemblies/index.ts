@@ -4,13 +4,21 @@ import { base } from "./base.ts";
 import { bench } from "./bench.ts";
 import { box } from "./box.ts";
 import { carcase } from "./case.ts";
+import { door } from "./door.ts";
+import { drawer } from "./drawer.ts";
+import { faceFrame } from "./face-frame.ts";
+import { feet } from "./feet.ts";
 import { frame } from "./frame.ts";
+import { lid } from "./lid.ts";
 import { table } from "./table.ts";
 import { top } from "./top.ts";
 import { trim } from "./trim.ts";
 
 /** The kinds of assembly that the language has, in the order of the reference. */
-export const ALL: readonly AnyAssembly[] = [carcase, top, table, base, frame, box, bench, trim];
+export const ALL: readonly AnyAssembly[] = [
+  ...[carcase, top, table, base, frame, box, lid, feet],
+  ...[bench, trim, faceFrame, door, drawer],
+];
 
 /** By squashed name. */
 export const BUILT_IN: ReadonlyMap<string, AnyAssembly> = new Map(

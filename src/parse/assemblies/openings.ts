@@ -5,6 +5,7 @@ import { type Fields, may, type Settings as Read, settings } from "../kinds/sett
 import { formulaIn, text, word } from "../kinds/simple.ts";
 import { squash } from "../names.ts";
 import type { MapNode, TextNode } from "../yaml/nodes.ts";
+import { type Held, holdKeys } from "./holds.ts";
 import { shelves } from "./shelves-in.ts";
 
 /** How wide or high an opening is: a measure, or a share of what is left. */
@@ -28,6 +29,7 @@ export interface Opening {
   readonly name?: string;
   readonly size: Size;
   readonly division?: Division;
+  readonly holds?: Held;
   readonly shelves?: NonNullable<ReturnType<typeof shelves.read>>;
 }
 export type Divider = Fields<typeof dividerSettings.keys>;
@@ -61,7 +63,7 @@ type OpeningWords = {
   shelves?: { value: NonNullable<ReturnType<typeof shelves.read>> };
   across?: { value: Division };
   down?: { value: Division };
-};
+} & { [K in keyof Held]: { value: MapNode } };
 
 /** The openings of a list; read on demand, since an opening may hold such a list. */
 const division = (way: "across" | "down"): Kind<Division> => ({
@@ -98,6 +100,7 @@ const openingSettings = settings("an opening", {
   wide: may(size, "How wide it is, in a row from left to right."),
   high: may(size, "How high it is, in a column from the top."),
   shelves: may(shelves, "Fixed shelves in it: how many, or what they are."),
+  ...holdKeys,
   across: may(division("across"), "Openings in it, side by side."),
   down: may(division("down"), "Openings in it, one below the other."),
 });
@@ -105,12 +108,27 @@ const openingSettings = settings("an opening", {
 const opening: Kind<Opening> = byForm({
   text: made(size, (found): Opening => ({ size: found })),
   map: made(openingSettings as Kind<Read<never>>, (read): Opening => {
-    const { name, wide, high, shelves: held, across, down } = read.said as unknown as OpeningWords;
+    const {
+      name,
+      wide,
+      high,
+      shelves: held,
+      across,
+      down,
+      door,
+      drawer,
+      drawers,
+    } = read.said as unknown as OpeningWords;
     const inner = across?.value ?? down?.value;
     return {
       ...(name && { name: name.value }),
       size: wide?.value ?? high?.value ?? { shares: 1 },
       ...(inner && { division: inner }),
+      holds: {
+        ...(door && { door: door.value }),
+        ...(drawer && { drawer: drawer.value }),
+        ...(drawers && { drawers: drawers.value }),
+      },
       ...(held && { shelves: held.value }),
     };
   }),

@@ -8,6 +8,7 @@ import { squash } from "../names.ts";
 import { slice, type TextNode } from "../yaml/nodes.ts";
 import { assembly, type Expanded, type Site } from "./assembly.ts";
 import { addShelf, addStretchers, shelf, stretchers } from "./table-below.ts";
+import { addTableDrawer, apronOpening, tableDrawer } from "./table-drawer.ts";
 
 /** `1/2 below the aprons`: gives the measure. */
 const belowAprons: Kind<TextNode> = {
@@ -69,6 +70,7 @@ const own = settings("a table", {
   bearer: may(bearer, "A cross rail between the long aprons.", "bearers"),
   join: may(joinWords, "How aprons and stretchers are joined to the legs: mortise and tenon if nothing is said."),
   stretchers: may(stretchers, "Rails low down between the legs."),
+  drawer: may(tableDrawer, "A drawer in the front apron: its opening, and the settings of a drawer."),
   "lower shelf": may(shelf, "A shelf that lies on the side stretchers."),
 });
 
@@ -107,6 +109,7 @@ export const table = assembly({
     const join: Settings = said.join?.value ?? { with: "mortise and tenon" };
     const joints: Settings[] = CORNERS_OF_APRONS.map(([name, to]) => ({ join: `aprons.${name}`, to, ...join }));
     if (said.bearer) addBearer(said, site, entries, joints, join);
+    if (said.drawer) addTableDrawer(said.drawer.value, said.aprons.value.said["made of"].value, site, entries, joints);
     if (said.stretchers) addStretchers(said.stretchers.value.said, site, entries, joints, join);
     if (said["lower shelf"]) addShelf(said["lower shelf"].value.said, site, entries, joints);
     return { entries, joints };
@@ -146,7 +149,7 @@ function tapered(
   return { taper: { faces: [...chosen], at: "bottom", to: said.to.value, over } };
 }
 
-function apronsOf({ aprons: { value } }: Said, site: Site): Settings {
+function apronsOf({ aprons: { value }, drawer }: Said, site: Site): Settings {
   const { write } = site;
   const { said } = value;
   const back = said["set back"]?.value ?? write`${site.usual("1/8", "3")}`;
@@ -171,7 +174,7 @@ function apronsOf({ aprons: { value } }: Said, site: Site): Settings {
     back: write`back-left-leg.front`,
   };
   return {
-    "front-apron": { ...along, front: write`room.front + ${back}` },
+    "front-apron": { ...along, ...(drawer && apronOpening(drawer.value.said)), front: write`room.front + ${back}` },
     "back-apron": { ...along, back: write`room.back - ${back}` },
     "left-apron": { ...deep, left: write`room.left + ${back}` },
     "right-apron": { ...deep, right: write`room.right - ${back}` },

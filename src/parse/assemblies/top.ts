@@ -16,10 +16,10 @@ const sides = settings("an overhang", {
   back: may(measure, "At the back."),
 });
 
-type Overhang = Partial<Record<"left" | "right" | "front" | "back", TextNode>>;
+export type Overhang = Partial<Record<"left" | "right" | "front" | "back", TextNode>>;
 
 /** One measure for all four sides, or each side by its name. */
-const overhang = byForm({
+export const overhang = byForm({
   text: made(measure, (all): Overhang => ({ left: all, right: all, front: all, back: all })),
   map: made(sides, ({ said }): Overhang => {
     const all = said["each side"]?.value;

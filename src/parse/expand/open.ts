@@ -9,10 +9,12 @@ import type { Axis } from "../draft.ts";
 import { tell, type Where } from "../kinds/kind.ts";
 import { LIMITS } from "../limits.ts";
 import { normaliseName, RESERVED_NAMES, squash } from "../names.ts";
+import { PART_WORDS } from "../schema/part-words.ts";
 import { type Entry, type MapNode, type Node, settingOf } from "../yaml/nodes.ts";
 import { settingsNode, writer, written } from "./make.ts";
 import { likeIn, neighbours, placedIn, type Standing, type Surroundings, thinIn } from "./room.ts";
 import { isPlace, placesIn } from "./standing.ts";
+import { writtenItem } from "./written-item.ts";
 
 export interface Opening {
   /** The settings of the plan, for its units and its outside. */
@@ -108,6 +110,9 @@ function kindOf({ key, value }: Entry, { own, where }: Progress): AnyAssembly | 
   const named = RESERVED_NAMES.has(normaliseName(key.text)) ? undefined : find(key.text);
   if (named === undefined || named.settings === undefined) return null;
   const words = wordsOf(named);
+  // Somebody may call a part `door`: what only a part can say makes it one.
+  const isOwn = (text: string): boolean => words.has(squash(text)) || isPlace(text, new Set());
+  if (value.entries.some(({ key: { text } }) => PART_WORDS.has(squash(text)) && !isOwn(text))) return null;
   const allMaps = isGroup(value);
   return allMaps && !value.entries.every((entry) => words.has(squash(entry.key.text))) ? null : named;
 }
@@ -174,6 +179,7 @@ function openAssembly(entry: Entry, kind: AnyAssembly, path: readonly string[], 
     placed: (axis, beyond) => placedIn(standing, axis, progress.around, write, beyond),
     thin: (axis, face) => thinIn(standing, axis, face, progress.around, write),
     like: (axis, of) => likeIn(standing, axis, of, write),
+    item: (name, usual) => writtenItem(progress.plan, progress.units, name, usual),
     ...neighbours(standing, progress.around),
   };
   const { entries, joints, fittings = [] } = kind.expand(read.said, site);

@@ -16,6 +16,8 @@ export interface HardwareField {
   readonly words?: readonly string[];
   /** Printed with each piece, so that a reader can tell whether another would do. */
   readonly decides?: true;
+  /** How its value is told: "# across" where it stands before its name; absent: "screw #". */
+  readonly told?: string;
 }
 
 export interface HardwareKind {
@@ -24,6 +26,8 @@ export interface HardwareKind {
   /** One sentence. */
   readonly meaning: string;
   readonly fields: Readonly<Record<string, HardwareField>>;
+  /** Bought by the pair; absent: one by one. */
+  readonly soldIn?: "pair";
   /** Where the usual measures come from. */
   readonly basis: string;
 }
@@ -55,4 +59,8 @@ export const word = (meaning: string, ...words: readonly string[]): HardwareFiel
   ...{ is: "word", meaning, words },
   ...(words[0] !== undefined && { inch: words[0], mm: words[0] }),
 });
-export const deciding = (field: HardwareField): HardwareField => ({ ...field, decides: true });
+export const deciding = (field: HardwareField, told?: string): HardwareField => ({
+  ...field,
+  decides: true,
+  ...(told !== undefined && { told }),
+});

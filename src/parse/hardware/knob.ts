@@ -6,7 +6,7 @@ export const knob: HardwareKind = {
   also: ["knobs"],
   meaning: "A knob held by one screw from behind.",
   fields: {
-    across: deciding(measure("Its diameter.", "1 1/4", "32")),
+    across: deciding(measure("Its diameter.", "1 1/4", "32"), "# across"),
     out: measure("How far it stands out.", "1", "25"),
     foot: measure("The diameter of its foot, where it lies against the wood.", "1/2", "12"),
     screw: deciding(measure("The length of its screw.", "1", "25")),

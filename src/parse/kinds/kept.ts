@@ -5,6 +5,7 @@ import { joint } from "../schema/joints.ts";
 import type { MapNode, Node, TextNode } from "../yaml/nodes.ts";
 import { made } from "./combine.ts";
 import { type Kind, tellWrong } from "./kind.ts";
+import type { Fields, Keys, SettingsKind } from "./settings.ts";
 import { formula, text } from "./simple.ts";
 
 /** Read for its mistakes, and kept as it was written: an assembly passes it on. */
@@ -55,6 +56,21 @@ const named = (name: string, { at }: Node) => {
 /** Settings by name, each as it was written. */
 export const settingsOf = (node: MapNode): Settings =>
   Object.fromEntries(node.entries.map(({ key, value }) => [key.text, value]));
+
+/** Settings of which some are read, and all others kept for what they are passed on to. */
+export const withRest = <K extends Keys>(
+  own: SettingsKind<K>,
+): Kind<{ readonly said: Fields<K>; readonly rest: Settings }> => ({
+  ...own,
+  read(node, where) {
+    if (node.kind !== "map") return tellWrong(where, node, own.words);
+    const words = new Set(Object.entries(own.keys).flatMap(([name, { also }]) => [name, ...also].map(squash)));
+    const isOwn = ({ key }: MapNode["entries"][number]): boolean => words.has(squash(key.text));
+    const read = own.read({ ...node, entries: node.entries.filter(isOwn) }, where);
+    const rest = settingsOf({ ...node, entries: node.entries.filter((entry) => !isOwn(entry)) });
+    return read && { said: read.said, rest };
+  },
+});
 
 /** `yes`, `no`, or settings that say more. */
 export const yesNoOr = <T>(kind: Kind<T>): Kind<T | boolean> => ({

@@ -1,6 +1,6 @@
 import type { Axis, FittingDraft, Formula } from "../draft.ts";
 import { list, made } from "../kinds/combine.ts";
-import { AXES, face, reference, references } from "../kinds/places.ts";
+import { AXES, axis, face, reference, references } from "../kinds/places.ts";
 import { may, need, settings } from "../kinds/settings.ts";
 import { formula, text } from "../kinds/simple.ts";
 
@@ -12,6 +12,7 @@ const fitting = settings("a fitting", {
   across: may(formula, "Where its middle is from left to right: door.right - 1."),
   deep: may(formula, "Where its middle is from front to back."),
   up: may(formula, "Where its middle is in height: door.bottom + 3."),
+  along: may(axis, "Which way its long side goes: along the longer direction of the face if nothing is said."),
   through: may(references, "Parts that its screw passes before it reaches this one."),
   count: may(formula, "How many, in a row along the face."),
 });
@@ -25,6 +26,7 @@ const fittingDraft = made(fitting, ({ at, said }): FittingDraft => {
     ...{ at, fit: said.fit, to: said.to.value, place: Object.fromEntries(place) },
     ...(said.against && { against: said.against.value }),
     ...(said.face && { face: said.face }),
+    ...(said.along && { along: said.along }),
     ...(said.through && { through: said.through.value }),
     ...(said.count && { count: said.count.value }),
   };

@@ -65,7 +65,7 @@ export const cutSettings = {
   finger: may(formula, "Box joint: how wide a finger is; as wide as the wood is thick if nothing is said.", "fingers"),
   tails: may(formula, "Dovetail: how many tails the joined part has."),
   "pin width": may(formula, "Dovetail: how wide a pin is where it is narrow.", "width of pins"),
-  slope: may(plainNumber, "Dovetail: 8 for tails that slope one in eight, 7 for one in seven."),
+  slope: may(plainNumber, "Dovetail and sliding dovetail: 8 for tails that slope one in eight, 7 for one in seven."),
   biscuit: may(plainNumber, "The number of the biscuit: 0, 10 or 20."),
   peg: may(peg, "The peg through a drawbored tenon or a breadboard end.", "pegs"),
 };

@@ -1,18 +1,16 @@
-import { notInThisVersion } from "../../findings/rules/not-in-this-version.ts";
 import { wrongValue } from "../../findings/rules/wrong-value.ts";
 import { shorten } from "../../findings/shorten.ts";
 import type { Formula, Method } from "../draft.ts";
 import { type Kind, tell, tellWrong } from "../kinds/kind.ts";
 import { type FromFace, fromFace } from "../kinds/places.ts";
 import { formula, formulaIn, word } from "../kinds/simple.ts";
-import { squash } from "../names.ts";
 import { slice } from "../yaml/nodes.ts";
 
 const METHODS = [
   ...["pocket screws", "screws", "dowels", "dado", "rabbet", "groove"],
   ...["mortise and tenon", "through tenon", "haunched tenon", "drawbored tenon", "loose tenon", "half lap", "bridle"],
   ...["mitre", "splined mitre", "keyed mitre", "box joint", "dovetail", "tongue and groove", "spline", "biscuits"],
-  ...["breadboard end", "glue", "nails", "brads", "staples", "cleats"],
+  ...["sliding dovetail", "breadboard end", "glue", "nails", "brads", "staples", "cleats"],
   ...["slotted screws", "oversized holes with washers", "buttons in a groove", "buttons in mortises", "clips"],
   ...["figure-eight fasteners", "bolts", "bolts and cross dowels", "lag screws", "shelf pins", "loose"],
   ...["runs on", "cup hinges", "butt hinges", "continuous hinge", "slides", "undermount slides"],
@@ -42,6 +40,9 @@ const OTHER_WORDS: Readonly<Record<string, Method>> = {
   "finger joint": "box joint",
   "box joints": "box joint",
   dovetails: "dovetail",
+  "sliding dovetails": "sliding dovetail",
+  "housed dovetail": "sliding dovetail",
+  "dovetailed housing": "sliding dovetail",
   "splined edge": "spline",
   biscuit: "biscuits",
   "breadboard ends": "breadboard end",
@@ -84,20 +85,8 @@ const OTHER_WORDS: Readonly<Record<string, Method>> = {
   "shelf supports": "shelf pins",
 };
 
-/** Joints of the language that this version does not make. */
-const LATER: ReadonlySet<string> = new Set(["sliding dovetail"].map(squash));
-
 const known = word(METHODS, OTHER_WORDS);
-export const method: Kind<Method> = {
-  ...known,
-  json: { ...known.json, title: "a kind of joint" },
-  read(node, where) {
-    if (node.kind !== "text" || !LATER.has(squash(node.text))) return known.read(node, where);
-    const help = "write a joint that is: screws, dowels, dado, mortise and tenon, half lap …";
-    const finding = notInThisVersion(node.at, { what: `joining with ${node.text}`, help }, { severity: "error" });
-    return tell(where, node, finding);
-  },
-};
+export const method: Kind<Method> = { ...known, json: { ...known.json, title: "a kind of joint" } };
 
 /** `1/16 deeper`, also `1/16 deeper than the tenon`. */
 export const deeper: Kind<Formula> = {

@@ -26,7 +26,11 @@ const keys = {
   "up from the bottom": may(formula, "How far above the lower edge of the drawer side the middle of its slide is."),
   glue: may(yesNo, "Whether it is glued."),
   from: may(reference, "The part under the head of the screw or nail."),
-  deep: may(formula, "How far a dado, rabbet or groove lets the part in; how deep the slot of a key is.", "depth"),
+  deep: may(
+    formula,
+    "How far a dado, rabbet, groove or sliding dovetail lets the part in; how deep the slot of a key is.",
+    "depth",
+  ),
   play: may(formula, "The room left round what is let in."),
   stopped: may(fromFace, "How far short of a face the housing ends: 1/2 from front."),
   "join side": may(face, "Half lap: the side on which the part named under `join` stays whole."),
@@ -49,6 +53,7 @@ const keys = {
     word(["middle", ...FACES], { center: "middle", centre: "middle" }),
     "Where wood that is free to move is held: the line that it swells and shrinks away from.",
   ),
+  "set with": may(word(["shims", "tape"]), "What holds the front of a drawer in its place while it is screwed on."),
   gap: may(formula, "What stays open between a button or clip and the rail, or at each end of a shelf on pins."),
 };
 
@@ -106,6 +111,7 @@ const jointDraft = made(joint, ({ at, said }): JointDraft => {
     ...cutOf(said),
     ...(said["hold still"] && { holdStill: said["hold still"] }),
     ...(gap && { gap: gap.value }),
+    ...(said["set with"] && { setWith: said["set with"] }),
     ...(fasteners && { fasteners }),
   };
 });

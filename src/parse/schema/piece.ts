@@ -13,11 +13,9 @@ import { type Entry, type MapNode, type Node, settingOf } from "../yaml/nodes.ts
 import { fittings } from "./fittings.ts";
 import { joints } from "./joints.ts";
 import { part, partDraft } from "./part.ts";
+import { PART_WORDS } from "./part-words.ts";
 import { placesOf, placing } from "./placing.ts";
 
-const PART_WORDS: ReadonlySet<string> = new Set(
-  Object.entries(part.keys).flatMap(([name, key]) => [name, ...key.also].map(squash)),
-);
 const SURE: ReadonlySet<string> = new Set(["made of", "like", "mirror of"].map(squash));
 
 /** A misspelt `made of`, which is told as that. */

@@ -6,6 +6,7 @@ import type { Column } from "../typeset/cell.ts";
 import type { Section } from "../typeset/flow.ts";
 import type { Rich } from "../typeset/lines.ts";
 import { table } from "../typeset/table.ts";
+import { whatDecides } from "./hardware.ts";
 import { body, capital, type Plan, sectionHeading } from "./plan.ts";
 
 const SECTIONS: readonly (readonly [Purchase["section"], string])[] = [
@@ -97,6 +98,7 @@ export function whatToBuy({ build, frame }: Plan): Section | null {
       ...(onHand ? body(USED_UP, width, { keep: true }) : []),
       ...table({ columns, rows, width, above: 4 }),
       ...(total === null ? [] : paragraph(`${total}.`, TYPE.strong, width, { above: 8 })),
+      ...whatDecides(build, width),
     ],
   };
 }

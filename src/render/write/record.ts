@@ -61,6 +61,14 @@ export function writeRecord(build: Build, meta: RecordMeta): string {
     holes: build.holes.map((hole) => holeRecord(hole, frame)),
     hardware: build.hardware.map((each) => hardwareRecord(each, frame)),
     motions: build.motions.map((each) => motionRecord(each, frame)),
+    jigs: (build.jigs ?? []).map(({ id, what, width, length, holes, from }) => ({
+      ...{ id, for: what, width: millimetres(width), length: millimetres(length), from },
+      holes: holes.map(({ x, y, diameter }) => ({
+        x: millimetres(x),
+        y: millimetres(y),
+        diameter: millimetres(diameter),
+      })),
+    })),
     layouts: build.layouts.map(layoutRecord),
     layoutProof: build.layoutProof.map(proofRecord),
     purchases: build.purchases.map(purchaseRecord),

@@ -11,7 +11,9 @@ import { bareSize, blanksOf } from "./cut-list/blanks.ts";
 import { cutList } from "./cut-list/cut-list.ts";
 import { withMakingNotes } from "./cut-list/making-notes.ts";
 import { massOf } from "./cut-list/weight.ts";
+import type { LayoutEffort } from "./cutting/ask.ts";
 import { layOut } from "./cutting/lay-out.ts";
+import { jigsOf } from "./jigs/jigs.ts";
 import type { LargestSizes } from "./model/thickness.ts";
 import { motionsOf } from "./motions/motions.ts";
 import { orderOfWork } from "./order/index.ts";
@@ -24,7 +26,11 @@ import { supplyOf } from "./supply.ts";
  * Design to Build: the order of work, then the cut list, what to buy and how to cut it, the steps, and the checks. Layouts keep room for
  * the `largest` sizes that parts come to at other thicknesses.
  */
-export function build(design: Design, largest: LargestSizes = new Map()): Outcome<Build> {
+export function build(
+  design: Design,
+  largest: LargestSizes = new Map(),
+  effort: LayoutEffort = "quick",
+): Outcome<Build> {
   const order = orderOfWork(design);
   if (!order.value) return { findings: order.findings };
   const plan = order.value;
@@ -35,9 +41,13 @@ export function build(design: Design, largest: LargestSizes = new Map()): Outcom
   const mass = (part: Part): number => massOf(part, stocks.get(part.stock));
   const lines = withMakingNotes(plainLines, { design, blanks, mass, print });
   const spans = new Map(design.parts.map((part) => [part.id, part.at]));
-  const cut = layOut(design.stock, blanks, design.kerf, { units: design.units, spans, ...supplyOf(design) });
+  const cut = layOut(design.stock, blanks, design.kerf, {
+    ...{ units: design.units, spans, effort },
+    ...supplyOf(design),
+  });
   const byId = new Map(design.parts.map((part) => [part.id, part]));
   const lineOf = new Map(lines.flatMap((line) => line.parts.map((id) => [id, line] as const)));
+  const jigs = jigsOf({ design, layouts: cut.layouts });
   const {
     steps,
     tools,
@@ -49,6 +59,7 @@ export function build(design: Design, largest: LargestSizes = new Map()): Outcom
     plan,
     cutList: lines,
     blanks,
+    jigs,
     part: (id) => byId.get(id) as Part,
     stock: (name) => stocks.get(name) as Stock,
     line: (id) => lineOf.get(id) as CutLine,
@@ -84,6 +95,7 @@ export function build(design: Design, largest: LargestSizes = new Map()): Outcom
     holes: plan.holes,
     hardware: plan.hardware,
     motions,
+    ...(jigs.length > 0 && { jigs }),
     layouts: cut.layouts,
     layoutProof: cut.proof,
     ...(design.finishes && { finishing }),

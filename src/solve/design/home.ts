@@ -23,6 +23,13 @@ export function pushHome(touch: Jointed["joining"]["touch"], join: Part, to: Par
   return { by, joined, contacts: contact(joined, to.solid) };
 }
 
+/** What hardware holds apart stays where it is. */
+export const asTheyStand = (join: Part, to: Part): Home => ({
+  by: null,
+  joined: join.solid,
+  contacts: contact(join.solid, to.solid),
+});
+
 /** The joined part as fasteners see it. */
 export const memberAtHome = (member: Member, { by, joined }: Home): Member =>
   by === null ? member : { ...member, solid: joined, body: shiftBox(member.body, by) };

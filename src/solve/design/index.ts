@@ -7,7 +7,6 @@ import { max, rational, ZERO } from "../../units/rational.ts";
 import type { Box, Choice, Design, Part } from "../design.ts";
 import type { Entry } from "./expand/entry.ts";
 import { finishFittings } from "./hardware/fit.ts";
-import { createItems } from "./hardware/items.ts";
 import { holding } from "./hold/holding.ts";
 import { cutJoints } from "./joinery/join.ts";
 import { slantingOn } from "./joinery/slanting.ts";
@@ -67,6 +66,7 @@ function solve(draft: Draft): Outcome<Design> {
     joinery,
     expansion,
     movesBy,
+    items,
   } = placed;
 
   const outside = outsideBox(draft, names.outside);
@@ -108,9 +108,9 @@ function solve(draft: Draft): Outcome<Design> {
   if (finished.some((part) => isEmpty(part.solid))) return { findings };
   const byId = new Map(finished.map((part) => [part.id, part]));
   const centre = middleOf(finished);
-  const items = createItems({ units: draft.units, hardware: draft.hardware, measure, report, printItem });
   const joints = finishJoints(jointed, byId, {
     ...{ items, movesBy },
+    hangs: joinery.hangs,
     units: draft.units,
     measure,
     count,
@@ -129,7 +129,7 @@ function solve(draft: Draft): Outcome<Design> {
     },
   });
   const fittings = finishFittings(draft.fittings, {
-    ...{ directory, items, measure, report, print, printItem },
+    ...{ directory, items, measure, count, report, print, printItem },
     part: (id) => byId.get(id),
   });
   const result: Design = {

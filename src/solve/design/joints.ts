@@ -15,9 +15,10 @@ import { type FasteningMethod, fasteningOf } from "./fastening/methods.ts";
 import { moverOf, stillOf } from "./fastening/movement.ts";
 import type { FasteningContext, Member, Site } from "./fastening/site.ts";
 import { siteOf } from "./fastening/site-of.ts";
-import { memberAtHome, pulledBack, pushHome } from "./home.ts";
+import { asTheyStand, memberAtHome, pulledBack, pushHome } from "./home.ts";
 import { CRAFTS } from "./joinery/crafts.ts";
 import { openShoulder } from "./joinery/shoulder.ts";
+import { standsApart } from "./joinery/touch.ts";
 import type { Jointed } from "./joinery/work.ts";
 import { common } from "./space.ts";
 import { placedArrangement } from "./turning.ts";
@@ -53,7 +54,7 @@ function finishJoint(
   const [join, to] = [parts.get(joining.join.id), parts.get(joining.to.id)];
   if (!join || !to) return null;
   const method = fasteningOf(draft);
-  const home = pushHome(joining.touch, join, to);
+  const home = standsApart(draft.with.value) ? asTheyStand(join, to) : pushHome(joining.touch, join, to);
   const { contacts } = home;
   if (contacts.length === 0 && !method?.apart) {
     reportApart(joining, join, to, context);
@@ -104,6 +105,7 @@ function finishJoint(
     contact: contacts,
     insertion,
     ...(draft.tenon?.wedges?.value ? { wedged: true } : {}),
+    ...(draft.setWith && { setWith: draft.setWith.value }),
     arrangements: fastened.map((each) => pulledBack(each, join.id, home)),
   };
 }

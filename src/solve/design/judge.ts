@@ -6,9 +6,10 @@ import { shapeLeavesNothing } from "../../findings/rules/shape-leaves-nothing.ts
 import { exactBounds, isEmpty, overlapDepth } from "../../geometry/index.ts";
 import type { Draft } from "../../parse/draft.ts";
 import { type Length, TOLERANCE } from "../../units/length.ts";
-import { absolute, less, rational, subtract } from "../../units/rational.ts";
+import { absolute, less, min, rational, subtract } from "../../units/rational.ts";
 import type { Box, Design, Part } from "../design.ts";
-import { axisAt, enclosing, faceOf, INDICES } from "./space.ts";
+import { ON_FLOOR } from "./hardware/fitters.ts";
+import { axisAt, enclosing, faceOf, INDICES, withAxis } from "./space.ts";
 
 type Print = (length: Length) => string;
 
@@ -57,13 +58,17 @@ function floating({ parts, joints }: Design): readonly Finding[] {
 }
 
 /** By how much the parts miss the outside that the maker gave. */
-function misses({ parts, precision }: Design, outside: Box, draft: Draft, print: Print): readonly Finding[] {
+function misses({ parts, fittings, precision }: Design, outside: Box, draft: Draft, print: Print): readonly Finding[] {
   // What is square to the room fills its blank to the ends; of others only the solid tells.
   const slanted = ({ turned, features }: Part): boolean =>
     turned !== undefined || features.some(({ kind }) => kind === "angled end");
   const [first, ...rest] = parts.map((part) => (slanted(part) ? exactBounds(part.solid) : part.blank));
   if (!first) return [];
-  const bounds = rest.reduce(enclosing, first);
+  const feet = fittings.flatMap(({ hardware }) => hardware.filter(({ item }) => ON_FLOOR.has(item.kind)));
+  // Feet count in the height only: a foot that is broader than its leg does not make the piece wider.
+  const floor = feet.map(({ solid }) => exactBounds(solid).low[2]).reduce(min, first.low[2]);
+  const all = rest.reduce(enclosing, first);
+  const bounds = { ...all, low: withAxis(all.low, 2, min(all.low[2], floor)) };
   return INDICES.flatMap((axis) =>
     (["low", "high"] as const).flatMap((side) => {
       const found = bounds[side][axis];

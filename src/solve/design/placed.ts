@@ -10,6 +10,8 @@ import type { Stock } from "../design.ts";
 import { createDirectory, type Directory } from "./expand/directory.ts";
 import type { Entry } from "./expand/entry.ts";
 import { expand } from "./expand/expand.ts";
+import { createItems } from "./hardware/items.ts";
+import { boxMass, hanging } from "./hinges/hanging.ts";
 import { blankBox } from "./lengthening.ts";
 import { createPlaces, type Places } from "./placing/places.ts";
 import { createCells } from "./sizes/cells.ts";
@@ -81,7 +83,16 @@ export function placing(draft: Draft, report: (finding: Finding) => void, unroun
     const own = entry && stockOf(entry);
     return own ? shareOfMovement(own, site) : null;
   };
+  const items = createItems({ units: draft.units, hardware: draft.hardware, measure, report, printItem });
+  /** kg, before anything is cut out of it. */
+  const mass = (id: string): number => {
+    const entry = directory.byId.get(id);
+    const [box, own] = [entry && places.box(entry), entry && stockOf(entry)];
+    return box && own ? boxMass(box, own.density) : 0;
+  };
   const joinery = {
+    items,
+    hangs: hanging(draft.joints, directory, mass),
     movesBy,
     units: draft.units,
     precision: draft.precision.value,
@@ -112,6 +123,7 @@ export function placing(draft: Draft, report: (finding: Finding) => void, unroun
     joinery,
     expansion,
     movesBy,
+    items,
   };
 }
 

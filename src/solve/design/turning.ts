@@ -1,5 +1,5 @@
-import { inverse, type Placement, placed, turnedVec } from "../../geometry/index.ts";
-import type { Arrangement, Direction, Fastener, Feature, Hole, Part } from "../design.ts";
+import { inverse, type Placement, placed, placedSolid, turnedVec } from "../../geometry/index.ts";
+import type { Arrangement, Direction, Fastener, Feature, Hole, Part, Point } from "../design.ts";
 import { placedHardware, placedMotion } from "./hardware/placed.ts";
 
 /** Features, holes and fasteners of parts that are not square to the room: from the bench into the room, and back. */
@@ -16,13 +16,20 @@ export const placedHole = (hole: Hole, placement: Placement): Hole => ({
   ...hole,
   at: placed(placement, hole.at),
   direction: turnedVec(placement, hole.direction),
+  ...(hole.slot && { slot: { ...hole.slot, along: turnedVec(placement, hole.slot.along) } }),
 });
 
-const placedFastener = (fastener: Fastener, placement: Placement): Fastener => ({
-  ...fastener,
-  head: { ...fastener.head, at: placed(placement, fastener.head.at) },
-  direction: turnedVec(placement, fastener.direction),
-});
+const placedFastener = (fastener: Fastener, placement: Placement): Fastener => {
+  const { head, nut, body } = fastener;
+  const [at, way] = [(p: Point) => placed(placement, p), (d: Direction) => turnedVec(placement, d)];
+  return {
+    ...fastener,
+    head: { ...head, at: at(head.at) },
+    direction: way(fastener.direction),
+    ...(nut && { nut: { ...nut, at: at(nut.at), direction: way(nut.direction) } }),
+    ...(body && { body: placedSolid(body, placement) }),
+  };
+};
 
 export const placedArrangement = (
   { fasteners, holes, hardware, motion }: Arrangement,
@@ -45,7 +52,13 @@ export function onBench(part: Part): Part {
 /** A hole of a part, in the coordinates of its body. Directions along an axis are put exactly on it. */
 export function holeOnBench({ turned }: Part, hole: Hole): Hole {
   if (!turned) return hole;
-  const { at, direction, ...rest } = placedHole(hole, inverse(turned.placement));
-  const straight = direction.map((n) => (Math.abs(n - Math.round(n)) < 1e-9 ? Math.round(n) + 0 : n));
-  return { ...rest, at, direction: straight as unknown as Direction };
+  const { direction, slot, ...rest } = placedHole(hole, inverse(turned.placement));
+  return {
+    ...rest,
+    direction: straight(direction),
+    ...(slot && { slot: { ...slot, along: straight(slot.along) } }),
+  };
 }
+
+const straight = (way: Direction): Direction =>
+  way.map((n) => (Math.abs(n - Math.round(n)) < 1e-9 ? Math.round(n) + 0 : n)) as unknown as Direction;

@@ -23,7 +23,7 @@ const OUTSIDE = ["width", "depth", "height"] as const;
 
 /** Of every size with a range, in steps of the plan's precision, and of every stock with one, in those of a caliper. */
 export function jumpsOf(draft: Draft, options: DesignOptions, drawn: Build): readonly Jumps[] {
-  const solved = (changed: Draft): Outcome<Build> => andThen(design(changed, options), build);
+  const solved = (changed: Draft): Outcome<Build> => andThen(design(changed, options), (each) => build(each));
   const { measure } = placing(draft, () => {});
   const sized = (of: string, size: SizeDraft | undefined, at: (value: SizeDraft) => Draft): readonly Jumps[] => {
     const [low, high] = [size?.from && measure(size.from), size?.to && measure(size.to)];

@@ -19,17 +19,21 @@ export function foundAtEnds(
 ): readonly Finding[] {
   const told = new Set(drawn.map(keyOf));
   const found: Finding[] = [];
+  const several = ranges.length > 1 && ranges.length <= MOST_IN_CORNERS;
+  const isNew = (finding: Finding): boolean => matters(finding) && !told.has(keyOf(finding));
   const tell = (at: Thicknesses, when: (finding: Finding) => NonNullable<Finding["where"]>): void => {
     for (const finding of solved.findings(at)) {
-      if (!matters(finding) || told.has(keyOf(finding))) continue;
+      if (!isNew(finding)) continue;
       told.add(keyOf(finding));
       found.push(within(finding, when(finding)));
     }
   };
+  // What is sound at every corner is taken to be sound at the ends of one range alone.
+  if (several && !corners(ranges).some((corner) => solved.findings(corner).some(isNew))) return [];
   for (const range of ranges)
     for (const end of [range.low, range.high].filter((each) => less(each, range.drawn) || less(range.drawn, each)))
       tell(new Map([[range.stock, end]]), (finding) => [from(finding, range, end, solved, units)]);
-  if (ranges.length > 1 && ranges.length <= MOST_IN_CORNERS)
+  if (several)
     for (const corner of corners(ranges))
       tell(corner, () => [...corner].map(([stock, end]) => ({ stock, measures: sayThickness(end, { units }) })));
   return found;

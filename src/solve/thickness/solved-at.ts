@@ -23,7 +23,7 @@ export interface SolvedAt {
 
 export function solvedAt(draft: Draft, options: DesignOptions): SolvedAt {
   const designs = remembered((at) => design(atThicknesses(draft, at), options));
-  const builds = remembered((at) => andThen(designs(at), build));
+  const builds = remembered((at) => andThen(designs(at), (each) => build(each, undefined, "plain")));
   return {
     design: (at) => designs(at).value ?? null,
     findings: (at) => builds(at).findings,

@@ -134,4 +134,20 @@ export const form: readonly Row[] = [
     },
     "curves are as told",
   ],
+  [
+    "a tail that does not slope",
+    frame,
+    (r) => {
+      const made = action(r, "machine");
+      const [along, across, into]: [V3, V3, V3] = [
+        [1, 0, 0],
+        [0, 1, 0],
+        [0, 0, 1],
+      ];
+      const tail = { kind: "tail", for: null, along, across, into, lean: 1 };
+      const { features, solids } = the(r.parts, made.part);
+      made.features.push(features.push({ ...tail, origin: at(at(solids, 0).points, 0), size: [10, 8, 8] }) - 1);
+    },
+    "dovetails are as told",
+  ],
 ];

@@ -52,6 +52,7 @@ export function complete(made: Made): BuildRecord {
     timeline: { bench: 0, elapsed: 0, lowerBound: 0 },
     tools: [],
     finishing: [],
+    jigs: [],
     checks: [],
     findings: [],
     pages: [],

@@ -50,6 +50,28 @@ describe("what is cut from one part is filled by the other: volumes worked out b
     const mortise = (3 / 16) * (37 / 16) * (5 / 16);
     expect(inches3(part(drawer, "front-board"))).toBeCloseTo(12 * 4 * 0.75 - 2 * 3 * tail - mortise, 9);
   });
+  it("sliding dovetail: 3/4 at its end, 3/4 - 2 × 3/64 at its shoulder, 1/2 short of the front", () => {
+    const shelves = soundDesign(planned("dovetailed-shelves").replace(", play: 1/64", ""));
+    const tail = ((0.75 + (0.75 - 6 / 64)) / 2) * 0.375;
+    expect(inches3(part(shelves, "shelf.1"))).toBeCloseTo(22.5 * 9 * 0.75 + 2 * tail * 8.5, 9);
+    // The sill: 1/4 deep, 1 in 7, over its whole height; what it takes ends with it, 27 in below the top, and is open below.
+    const sill = ((0.75 + (0.75 - 2 / 28)) / 2) * 0.25 * 3;
+    expect(inches3(part(shelves, "sill"))).toBeCloseTo(22.5 * 3 * 0.75 + 2 * sill, 9);
+    expect(inches3(part(shelves, "left-side"))).toBeCloseTo(30 * 9 * 0.75 - 3 * tail * 8.5 - sill, 9);
+  });
+  it("sliding dovetail: goes in from its open end, with the play that is asked for, and nothing that breaks", () => {
+    const text = planned("dovetailed-shelves");
+    const { joints, parts } = soundDesign(text);
+    const [shelf, sill] = ["shelf.1", "sill"].map((id) => joints.find((joint) => joint.parts[0] === id));
+    expect(shelf?.insertion).toEqual([0, -1, 0]);
+    expect(sill?.insertion).toEqual([0, 0, 1]);
+    const housing = parts[0]?.features.find(({ kind }) => kind === "dovetail housing");
+    const wide = housing && "size" in housing ? toNumber(housing.size[1]) / UNITS_PER_INCH : 0;
+    expect(wide).toBeCloseTo(0.75 + 1 / 64, 9);
+    const said = (to: string) => designOf(text.replace("stopped: 1/2 from front", to)).findings.map(({ rule }) => rule);
+    expect(said("stopped: 1/2 from top")).toContain("stop-not-along-housing");
+    expect(said("slope: 1.9")).toContain("sliding-tail-too-thin");
+  });
   it("box joint: seven fingers of 15 mm, four of them the joined part's", () => {
     const box = soundDesign(planned("seed-box"));
     expect(mm3(part(box, "front-side"))).toBeCloseTo(276 * 105 * 12 + 2 * 4 * 15 * 12 * 12, 6);

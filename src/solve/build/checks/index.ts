@@ -2,12 +2,23 @@ import type { Finding } from "../../../findings/finding.ts";
 import type { Check } from "../../build.ts";
 import { onePerPlace } from "../../design/one-per-place.ts";
 import { accept } from "./accept.ts";
+import { benchEndTipsRule } from "./bench-end-tips.ts";
 import type { Checked, Rule } from "./check.ts";
+import { chestWithoutAirRule } from "./chest-without-air.ts";
 import { cutterDoesNotExistRule } from "./cutter-does-not-exist.ts";
+import { doesNotGoThroughTheDoorRule } from "./does-not-go-through-the-door.ts";
+import { drawerWithoutGripRule } from "./drawer-without-grip.ts";
+import { drawerWithoutStopRule } from "./drawer-without-stop.ts";
+import { fittingBreaksOutRule } from "./fitting-breaks-out.ts";
+import { fittingScrewComesThroughRule } from "./fitting-screw-comes-through.ts";
 import { fixedAcrossGrainRule } from "./fixed-across-grain.ts";
+import { footOffFloorRule } from "./foot-off-floor.ts";
+import { frontScrewsTooLongRule } from "./front-screws-too-long.ts";
 import { holeRunsIntoCutRule } from "./hole-runs-into-cut.ts";
 import { holesMeetRule } from "./holes-meet.ts";
+import { knobScrewDoesNotFitRule } from "./knob-screw-does-not-fit.ts";
 import { leftToPlaneRule } from "./left-to-plane.ts";
+import { lidNotHeldRule } from "./lid-not-held.ts";
 import { mortisesMeetRule } from "./mortises-meet.ts";
 import { nobodySellsThatThicknessRule } from "./nobody-sells-that-thickness.ts";
 import { notMarkedExactlyRule } from "./not-marked-exactly.ts";
@@ -16,6 +27,12 @@ import { pinsMeetInDividerRule } from "./pins-meet-in-divider.ts";
 import { seatBendsRule } from "./seat-bends.ts";
 import { shelfSagsRule } from "./shelf-sags.ts";
 import { slabNotFlattenedRule } from "./slab-not-flattened.ts";
+import { slideLongerThanCaseRule } from "./slide-longer-than-case.ts";
+import { slideNeedsPackingRule } from "./slide-needs-packing.ts";
+import { slideOverloadedRule } from "./slide-overloaded.ts";
+import { slideSideSpaceRule } from "./slide-side-space.ts";
+import { tipsOverRule } from "./tips-over.ts";
+import { wallScrewTooShortRule } from "./wall-screw-too-short.ts";
 import { wetLumberRule } from "./wet-lumber.ts";
 
 /** Every check of this version. A new one is a file here and a line in this list. */
@@ -34,6 +51,23 @@ const RULES: readonly Rule[] = [
   slabNotFlattenedRule,
   oneGoodFaceRule,
   pinsMeetInDividerRule,
+  slideLongerThanCaseRule,
+  slideSideSpaceRule,
+  slideNeedsPackingRule,
+  slideOverloadedRule,
+  drawerWithoutGripRule,
+  drawerWithoutStopRule,
+  frontScrewsTooLongRule,
+  benchEndTipsRule,
+  chestWithoutAirRule,
+  doesNotGoThroughTheDoorRule,
+  fittingBreaksOutRule,
+  fittingScrewComesThroughRule,
+  footOffFloorRule,
+  knobScrewDoesNotFitRule,
+  lidNotHeldRule,
+  tipsOverRule,
+  wallScrewTooShortRule,
 ];
 
 /** What every check says, with what the maker accepts marked as that, and the findings that are left. */

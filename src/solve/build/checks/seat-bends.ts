@@ -22,7 +22,7 @@ export const seatBendsRule: Rule = (checked) => {
 };
 
 /** What they sit on: what the plan says, else whatever lies flat and highest. */
-function seatOf({ design }: Checked): readonly Part[] {
+export function seatOf({ design }: Pick<Checked, "design">): readonly Part[] {
   const named = design.seats?.on;
   if (named) return design.parts.filter(({ id }) => named.includes(id));
   const flat = design.parts.filter(isFlat);

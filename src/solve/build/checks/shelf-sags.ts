@@ -15,11 +15,15 @@ const CREEP = 1.5;
 
 /** Boards that lie flat and carry something sag no further than is seen. */
 export const shelfSagsRule: Rule = (checked) => {
-  const { design } = checked;
+  const { design, motions } = checked;
   const stocks = new Map(design.stock.map((stock) => [stock.name, stock]));
+  // Nobody sees how the bottom of a drawer hangs.
+  const hidden = new Set(motions.filter(({ kind }) => kind === "slide").flatMap(({ moves }) => moves));
   return design.parts.flatMap((part) => {
     const stock = stocks.get(part.stock);
-    return stock && isFlat(part) && !isCovered(part, checked) ? judge(part, stock, checked) : [];
+    return stock && isFlat(part) && !hidden.has(part.id) && !isCovered(part, checked)
+      ? judge(part, stock, checked)
+      : [];
   });
 };
 

@@ -6,6 +6,7 @@ import { angledEndsNote } from "../steps/words/angled-ends.ts";
 
 const PLURALS: Readonly<Record<Feature["kind"], string>> = {
   dado: "dados",
+  "dovetail housing": "dovetail housings",
   groove: "grooves",
   rabbet: "rabbets",
   notch: "notches",
@@ -18,6 +19,7 @@ const PLURALS: Readonly<Record<Feature["kind"], string>> = {
   tenon: "tenons",
   tongue: "tongues",
   haunch: "haunches",
+  tail: "tails",
   mitre: "mitres",
   taper: "tapered",
   chamfer: "chamfered",
@@ -31,21 +33,14 @@ const PLURALS: Readonly<Record<Feature["kind"], string>> = {
 
 /** What has to be known beside the size: what the size includes, and what will be done to the part. */
 export function notesOf(part: Part, print: (length: Length) => string): readonly string[] {
-  const tenons = part.features.filter((feature) => feature.kind === "tenon");
-  const included =
-    tenons.length === 0
-      ? []
-      : [
-          `${count(tenons.length, "tenon", "tenons")} ${print(reach(tenons[0] as Feature))} long, included in the length`,
-        ];
+  const included = (kind: "tenon" | "tongue" | "tail", size: "length" | "size"): readonly string[] => {
+    const all = part.features.filter((feature) => feature.kind === kind);
+    const [first] = all;
+    return first
+      ? [`${count(all.length, kind, PLURALS[kind])} ${print(reach(first))} long, included in the ${size}`]
+      : [];
+  };
   const grown = lengthened(part) ? ["size includes what is let into the other parts"] : [];
-  const tongues = part.features.filter((feature) => feature.kind === "tongue");
-  const widened =
-    tongues.length === 0
-      ? []
-      : [
-          `${count(tongues.length, "tongue", "tongues")} ${print(reach(tongues[0] as Feature))} long, included in the size`,
-        ];
   const cut = part.features.filter((feature) => !standsOut(feature) && feature.kind !== "angled end");
   const kinds = [...new Set(cut.map((feature) => feature.kind))];
   const work = kinds.map((kind) => {
@@ -54,7 +49,14 @@ export function notesOf(part: Part, print: (length: Length) => string): readonly
     return count(n, kind === "round-over" ? "rounded edge" : kind, PLURALS[kind]);
   });
   const ends = angledEndsNote(onBench(part));
-  return [...included, ...widened, ...grown, ...(ends ? [ends] : []), ...(work.length > 0 ? [work.join(", ")] : [])];
+  return [
+    ...included("tenon", "length"),
+    ...included("tongue", "size"),
+    ...included("tail", "size"),
+    ...grown,
+    ...(ends ? [ends] : []),
+    ...(work.length > 0 ? [work.join(", ")] : []),
+  ];
 }
 
 const count = (n: number, one: string, many: string): string => `${n} ${n === 1 ? one : many}`;

@@ -11,7 +11,7 @@ export interface PrintedSizes {
   readonly length: Length;
 }
 
-/** Width and length to the step of fits: the body to the nearest step, which it is already, what stands out at each end down, so that it goes in. */
+/** Width and length to the step of fits: the body to the nearest step, which it is already, what stands out at both ends together down, so that it goes in. */
 export function printedSizes(part: Part, precision: Length): PrintedSizes {
   const along = (size: "width" | "length"): Rational => {
     const axis = indexOf(part.axes[size]);
@@ -20,7 +20,7 @@ export function printedSizes(part: Part, precision: Length): PrintedSizes {
       subtract(part.body.low[axis], part.blank.low[axis]),
       subtract(part.blank.high[axis], part.body.high[axis]),
     ];
-    return add(body, sum(ends.map((end) => roundTo(end, precision, "down"))));
+    return add(body, roundTo(sum(ends), precision, "down"));
   };
   return { thickness: part.thickness, width: along("width"), length: along("length") };
 }

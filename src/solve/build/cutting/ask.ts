@@ -8,6 +8,9 @@ import type { Trim } from "./trim.ts";
 /** How long a layout is looked for. Counted in steps: a slow machine finds the same layout. About 0.1 s, 1 s and 5 s a stock. */
 export type CuttingEffort = "quick" | "normal" | "thorough";
 
+/** `plain`: only simple rules, for what is looked at and not printed. */
+export type LayoutEffort = CuttingEffort | "plain";
+
 /** A size of sheet or board that can be bought. */
 export interface Sold {
   readonly width: Length;
@@ -44,7 +47,7 @@ export interface LayoutOptions {
   /** By the name of the stock. A stock that is not in it is bought in the sizes the design gives, without prices. */
   readonly supply?: ReadonlyMap<string, Supply>;
   /** Quick when absent. */
-  readonly effort?: CuttingEffort;
+  readonly effort?: LayoutEffort;
   /** How often the direction of cutting changes on a sheet, trimming not counted; three when absent: rips, crosscuts, rips again. */
   readonly stages?: 2 | 3 | "any";
 }

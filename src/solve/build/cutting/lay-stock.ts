@@ -6,7 +6,7 @@ import type { Item } from "./item.ts";
 import { jointly, sumOf } from "./search/joint.ts";
 import { type Packed, type Problem, partsIn } from "./search/problem.ts";
 import { Ruin } from "./search/ruin.ts";
-import { type Solved, STEPS, solve } from "./search/solve.ts";
+import { onesOf, type Solved, STEPS, solve } from "./search/solve.ts";
 import type { Size } from "./sizes.ts";
 import { smallSearch } from "./small/small-search.ts";
 import { stagesOf } from "./small/to-piece.ts";
@@ -33,19 +33,22 @@ export function layStock(
   const asked = { stages: most, ...(carry && { carry }) };
   const together = wholeProblem(items, sizes, kerf, { ...asked, alike: true });
   const apart = wholeProblem(items, sizes, kerf, { ...asked, alike: false });
-  const start = smallStart(together, items, sizes, kerf, most);
-  if (start?.sure) return { ...start.solved, problem: together };
-  const grouped = together.parts.some(({ group }) => group !== undefined);
-  const first = solve(together, effort, start?.packed) ?? (grouped ? solve(apart, effort) : null);
+  const plain = effort === "plain";
+  const small = smallStart(together, items, sizes, kerf, plain);
+  const may = small?.packed.every(({ root }) => stagesOf(root) <= most) && isTogether(small.packed, together);
+  const start = may ? small : undefined;
+  if (start && (start.cost <= start.costBound || plain)) return { ...start, problem: together };
+  if (plain) return found(solve(together, "plain"), together) ?? found(solve(apart, "plain"), apart);
+  const first = found(solve(together, effort, start?.packed), together) ?? found(solve(apart, effort), apart);
   if (first === null) return null;
-  let found = first;
-  if (stages === 3 && found.cost > found.costBound) {
-    const free = solve({ ...together, stages: ANY }, "quick", found.packed);
-    if (free !== null && free.cost < found.cost)
-      found = { ...free, costBound: Math.max(free.costBound, first.costBound) };
-  }
-  return { ...found, packed: eased(together, found), problem: together };
+  const freely = stages === 3 && first.cost > first.costBound;
+  const other = freely ? solve({ ...first.problem, stages: ANY }, "quick", first.packed) : null;
+  const best = other !== null && other.cost < first.cost ? { ...first, ...other } : first;
+  const costBound = Math.max(best.costBound, first.costBound);
+  return { ...best, costBound, packed: eased(first.problem, best) };
 }
+
+const found = (solved: Solved | null, problem: Problem): Found | null => solved && { ...solved, problem };
 
 /** Fewer settings and larger offcuts at the same cost. */
 function eased(problem: Problem, { packed }: Solved): readonly Packed[] {
@@ -55,28 +58,22 @@ function eased(problem: Problem, { packed }: Solved): readonly Packed[] {
   return new Ruin(joint, 1).ease(packed, sumOf(packed, joint), (bins) => trouble(bins, problem), steps);
 }
 
-/** The layout by the small search, if there is one that may be cut so; whether it is as cheap as can be. */
-function smallStart(together: Problem, items: readonly Item[], sizes: readonly Size[], kerf: Length, stages: number) {
-  const costBound = feasibleBound(
-    together,
-    together.bins.map((bin) => bin.cost),
-  );
-  const countBound = feasibleBound(
-    together,
-    together.bins.map(() => 1),
-  );
-  const packed = smallSearch(together, items, sizes, kerf, { costBound, countBound });
-  if (packed === undefined || packed.some(({ root }) => stagesOf(root) > stages)) return undefined;
-  const cost = packed.reduce((sum, { type }) => sum + (together.bins[type]?.cost ?? 0), 0);
-  const solved: Solved = { packed, cost, costBound, count: packed.length, countBound, byColumns: false };
-  const whole = packed.every(({ root }) => groupsStay(root, packed, together));
-  return { packed, solved, sure: cost <= costBound && whole };
+/** The layout by the small search, if there is one. */
+function smallStart(problem: Problem, items: readonly Item[], sizes: readonly Size[], kerf: Length, plain: boolean) {
+  const costs = problem.bins.map((bin) => bin.cost);
+  const bounds = { costBound: feasibleBound(problem, costs), countBound: feasibleBound(problem, onesOf(problem)) };
+  const small = smallSearch(problem, items, sizes, kerf, { ...bounds, plain });
+  if (small === undefined) return undefined;
+  const { packed, exact } = small;
+  const cost = sumOf(packed, problem);
+  const costBound = exact ? cost : bounds.costBound;
+  const countBound = exact && sizes.length === 1 ? packed.length : bounds.countBound;
+  const by: Solved["by"] = exact ? "trying" : "area";
+  return { packed, cost, costBound, count: packed.length, countBound, by };
 }
 
-/** Whether no group in this bin lies in another as well. */
-function groupsStay(root: Packed["root"], packed: readonly Packed[], { parts }: Problem): boolean {
-  const groups = new Set(partsIn(root).flatMap((part) => parts[part]?.group ?? []));
-  return packed.every(
-    (other) => other.root === root || partsIn(other.root).every((part) => !groups.has(parts[part]?.group ?? -1)),
-  );
+/** Whether each group lies in one bin. */
+function isTogether(packed: readonly Packed[], { parts }: Problem): boolean {
+  const groups = packed.map(({ root }) => new Set(partsIn(root).flatMap((part) => parts[part]?.group ?? [])));
+  return new Set(groups.flatMap((own) => [...own])).size === groups.reduce((sum, own) => sum + own.size, 0);
 }

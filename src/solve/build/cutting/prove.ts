@@ -24,7 +24,7 @@ interface Claim {
  * and have knots.
  */
 export function prove({ stock, sizes, supply, found, kerf, trim, units }: Claim): LayoutProof {
-  const { cost, costBound, count, countBound, byColumns } = found;
+  const { cost, costBound, count, countBound, by } = found;
   const say = (length: Length): string => sayLength(length, { units });
   const bought = sizes.filter(({ onHand }) => onHand === undefined);
   const widths = new Map<string, { width: Length; lengths: Length[] }>();
@@ -52,9 +52,13 @@ export function prove({ stock, sizes, supply, found, kerf, trim, units }: Claim)
     ...{ count, countBound },
     ...(priced && { cost, costBound }),
     optimal: reached && (count === 0 || !stock.assumed),
-    method: byColumns
-      ? "patterns of edge-to-edge cuts, each as often or as little as one likes, at the least cost"
-      : "area of the blanks, kerf included; small blanks left out where that tells more",
+    method: METHODS[by],
     assumes: `${there}cuts from edge to edge, kerf ${say(kerf)}, ${trimmed}${carried ?? ""}${random}`,
   };
 }
+
+const METHODS: Readonly<Record<Solved["by"], string>> = {
+  area: "area of the blanks, kerf included; small blanks left out where that tells more",
+  patterns: "patterns of edge-to-edge cuts, each as often or as little as one likes, at the least cost",
+  trying: "every way of filling a board",
+};

@@ -2,18 +2,20 @@ import type { BuiltMotion } from "../../build.ts";
 import type { Design, Hardware, Joint } from "../../design.ts";
 import type { Plan } from "../order/index.ts";
 import { components, linksOf } from "../order/links.ts";
+import { bodiesOf } from "./bodies.ts";
+import { freed } from "./freed.ts";
 
 const MOVES: readonly Joint["kind"][] = ["hinged", "running"];
 const STAYS: readonly Joint["kind"][] = [...MOVES, "resting"];
 
 /** What opens: each body that hangs or runs on the rest, with its hardware. Both slides of a drawer, and all hinges of a door, are one motion. */
-export function motionsOf(design: Design, { chosen, hardware }: Plan): readonly BuiltMotion[] {
+export function motionsOf(design: Design, { chosen, hardware, fasteners }: Plan): readonly BuiltMotion[] {
   const { parts, joints } = design;
   const bodies = components(
     parts.map((_, i) => i),
     linksOf({ parts, joints: joints.filter(({ kind }) => !STAYS.includes(kind)) }),
   ).map((places) => places.flatMap((place) => parts[place]?.id ?? []));
-  return bodies.flatMap((body): readonly BuiltMotion[] => {
+  const motions = bodies.flatMap((body): readonly BuiltMotion[] => {
     const own = joints.filter(({ kind, parts: [joined] }) => MOVES.includes(kind) && body.includes(joined));
     const moving = own.flatMap(({ id }) => chosen.get(id)?.motion ?? []);
     const [first] = moving;
@@ -22,19 +24,28 @@ export function motionsOf(design: Design, { chosen, hardware }: Plan): readonly 
     const moves = [...body, ...carried(hardware, body)];
     return [
       {
-        ...{ name: nameOf(body, design.groups), kind: first.kind, joints: own.map(({ id }) => id), moves },
+        ...{
+          name: nameOf(body, own[0]?.parts[0] ?? "", design),
+          kind: first.kind,
+          joints: own.map(({ id }) => id),
+          moves,
+        },
         ...{ range: first.range, poses: first.poses, needs: [] },
       },
     ];
   });
+  if (motions.length === 0) return motions;
+  return freed(motions, bodiesOf(parts, hardware, fasteners));
 }
 
 const carried = (hardware: readonly Hardware[], body: readonly string[]): readonly string[] =>
   hardware.flatMap(({ id, carriedBy }) => (body.includes(carriedBy) ? [id] : []));
 
-/** The outermost group that holds nothing but the body, or its first part. */
-function nameOf(body: readonly string[], groups: readonly string[]): string {
-  const holds = (group: string): boolean => body.every((id) => id.startsWith(`${group}.`));
-  const all = groups.filter(holds);
-  return all.reduce((best, group) => (group.length > best.length ? group : best), all[0] ?? body[0] ?? "");
+/** The innermost group that holds the body and nothing else, or the part that hangs or runs. */
+function nameOf(body: readonly string[], moved: string, { groups, parts }: Design): string {
+  const own = groups.filter((group) => {
+    const inside = parts.filter(({ id }) => id.startsWith(`${group}.`));
+    return inside.length === body.length && inside.every(({ id }) => body.includes(id));
+  });
+  return own.reduce((best, group) => (group.length > best.length ? group : best), own[0] ?? moved);
 }

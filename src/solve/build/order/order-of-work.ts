@@ -8,7 +8,7 @@ import { choicesOf, type Refusal, type Taken } from "./choices.ts";
 import { components, linksOf } from "./links.ts";
 import type { Plan } from "./plan.ts";
 import { volumesOf } from "./splits.ts";
-import { build, itemsOf, type Trapped } from "./units.ts";
+import { build, itemsOf, movingBodies, type Trapped } from "./units.ts";
 
 /**
  * An order in which the piece can be put together, unit by unit: each body leaves and arrives in a straight line, hangs together by
@@ -33,10 +33,20 @@ export function orderOfWork(design: Design): Outcome<Plan> {
   if ("why" in choices.travelling) return failed([refused(design, choices.travelling, [])]);
   const blocking = blockingOf(design, [...choices.travelling.values()]);
   const piece = { parts, links, blocking, choices, volumes: volumesOf(design) };
-  const built = build(piece, itemsOf(design), choices.travelling);
+  const set = setInPlace(design);
+  const bodies = movingBodies(design);
+  const onBench = bodies.map((body) => body.filter((i) => !set.has(parts[i]?.id ?? "")));
+  const inPlace = set.size > 0 ? build(piece, itemsOf(design, set, onBench), choices.travelling) : null;
+  // Where no screwdriver goes in behind it, it is screwed on at the bench.
+  const built =
+    inPlace && !("parts" in inPlace) ? inPlace : build(piece, itemsOf(design, new Set(), bodies), choices.travelling);
   if ("parts" in built) return failed([trapped(design, built, judge)]);
   return outcome({ root: built.assembly, ...fittings(design, built.taken) });
 }
+
+/** Fronts of drawers go on when the drawers run in their places. */
+const setInPlace = ({ joints }: Design): ReadonlySet<string> =>
+  new Set(joints.flatMap(({ setWith, parts: [, front] }) => (setWith ? [front] : [])));
 
 /** Fasteners, holes and hardware in their final order. */
 function fittings({ parts, joints, fittings: fixed }: Design, taken: Taken): Omit<Plan, "root"> {

@@ -1,7 +1,7 @@
 /** The groups of the source as units: each is built by itself where that is possible. */
 import type { Design } from "../../design.ts";
 import type { Taken } from "./choices.ts";
-import { hangsTogether, type Link } from "./links.ts";
+import { components, hangsTogether, type Link, linksOf } from "./links.ts";
 import type { Assembly, Union } from "./plan.ts";
 import type { Piece } from "./splits.ts";
 import { type Stuck, type Taking, takeApart } from "./take-apart.ts";
@@ -13,20 +13,48 @@ export interface Item {
   readonly items: readonly Item[];
 }
 
-/** The whole piece as an item. */
-export function itemsOf({ parts, groups }: Pick<Design, "parts" | "groups">): Item {
-  const within = (path: string, outer: string | null): boolean => outer === null || path.startsWith(`${outer}.`);
-  const item = (group: string | null): Item => {
+/** The whole piece as an item. Parts that are set in their places belong to no group but the whole. */
+export function itemsOf(
+  { parts, groups }: Pick<Design, "parts" | "groups">,
+  set: ReadonlySet<string> = new Set(),
+  bodies: readonly (readonly number[])[] = [],
+): Item {
+  const moving = new Set(bodies.flat());
+  const within = (path: string, outer: string | null): boolean =>
+    outer === null || (path.startsWith(`${outer}.`) && !set.has(path));
+  const item = (group: string | null, belongs: (part: number) => boolean): Item => {
     const inner = groups.filter((path) => path !== group && within(path, group));
     const direct = inner.filter((path) => !inner.some((other) => within(path, other)));
-    const all = parts.flatMap(({ id }, i) => (within(id, group) ? [i] : []));
-    const grouped = direct.map(item).filter(({ parts: some }) => some.length > 0);
+    const all = parts.flatMap(({ id }, i) => (within(id, group) && belongs(i) ? [i] : []));
+    const grouped = direct.map((path) => item(path, belongs)).filter(({ parts: some }) => some.length > 0);
     const taken = new Set(grouped.flatMap(({ parts: some }) => some));
     const single = all.filter((i) => !taken.has(i)).map((i): Item => ({ parts: [i], group: null, items: [] }));
     const items = [...grouped, ...single].sort((a, b) => (a.parts[0] ?? 0) - (b.parts[0] ?? 0));
     return { parts: all, group, items };
   };
-  return item(null);
+  const standing = item(null, (part) => !moving.has(part));
+  if (bodies.length === 0) return standing;
+  // What hangs or runs is built by itself, whatever groups it is in, and then put into the rest.
+  const hung = bodies.map((body) => whole(item(null, (part) => body.includes(part))));
+  const items = [...hung, ...standing.items].sort((a, b) => (a.parts[0] ?? 0) - (b.parts[0] ?? 0));
+  return { parts: parts.map((_, i) => i), group: null, items };
+}
+
+/** A body that is all one group goes by the name of that. */
+function whole(body: Item): Item {
+  const [only] = body.items;
+  return only && only.parts.length === body.parts.length ? whole(only) : body;
+}
+
+/** Bodies of several parts that hang, run or lie loose on the rest. */
+export function movingBodies({ parts, joints }: Pick<Design, "parts" | "joints">): readonly (readonly number[])[] {
+  const fast = joints.filter(({ kind }) => kind !== "hinged" && kind !== "running" && kind !== "resting");
+  const bodies = components(
+    parts.map((_, i) => i),
+    linksOf({ parts, joints: fast }),
+  );
+  const largest = bodies.reduce<readonly number[]>((so, body) => (body.length > so.length ? body : so), []);
+  return bodies.filter((body) => body.length > 1 && body !== largest);
 }
 
 interface Built {

@@ -1,5 +1,8 @@
+import { hardwareKind } from "../../../parse/hardware/index.ts";
 import type { Hardware } from "../../design.ts";
-import { type Need, SINGLY } from "./need.ts";
+import { type Need, SINGLY, type Sold } from "./need.ts";
+
+const PAIRS: Sold = { unit: "pair", boxes: [], of: "pair" };
 
 /** Hardware by its name, halves of one piece counted once. */
 export function hardwareNeeds(hardware: readonly Hardware[]): readonly Need[] {
@@ -8,6 +11,8 @@ export function hardwareNeeds(hardware: readonly Hardware[]): readonly Need[] {
   return labels.map((label): Need => {
     const own = whole.filter(({ item }) => item.label === label);
     const price = own[0]?.item.price ?? null;
-    return { section: "hardware", item: label, used: own.length, spare: 0, sold: SINGLY, price };
+    const paired = hardwareKind(own[0]?.item.kind ?? "")?.soldIn === "pair";
+    const [sold, used] = paired ? [PAIRS, own.length / 2] : [SINGLY, own.length];
+    return { section: "hardware", item: label, used, spare: 0, sold, price };
   });
 }

@@ -1,6 +1,7 @@
 import type { Length } from "../../../units/length.ts";
 import type { Blank, CutLine, Step } from "../../build.ts";
 import type { Design, Part, Stock } from "../../design.ts";
+import type { Jig } from "../model/jig.ts";
 import type { Plan } from "../order/index.ts";
 
 /** A step before it has its number and knows what it comes after. */
@@ -19,6 +20,8 @@ export interface Work {
   readonly mass: (id: string) => number;
   /** A part's size without the bands that are put on afterwards. */
   readonly bare: (id: string) => Pick<Blank, "width" | "length">;
+  /** Made from offcuts before they are used. */
+  readonly jigs: readonly Jig[];
   /** "12 3/4 in", with true fractions. */
   readonly print: (length: Length) => string;
 }
@@ -55,11 +58,13 @@ export const plural = (work: Work, id: string): string => {
 export const pluralOf = (name: string): string =>
   / and others$/.test(name)
     ? name
-    : /(s|x|ch|sh)$/.test(name)
-      ? `${name}es`
-      : /shelf$/.test(name)
-        ? name.replace(/shelf$/, "shelves")
-        : `${name}s`;
+    : /\bfoot$/.test(name)
+      ? name.replace(/foot$/, "feet")
+      : /(s|x|ch|sh)$/.test(name)
+        ? `${name}es`
+        : /shelf$/.test(name)
+          ? name.replace(/shelf$/, "shelves")
+          : `${name}s`;
 
 /** "a", "a and b", "a, b and c" */
 export const series = (items: readonly string[]): string =>

@@ -1,8 +1,11 @@
 import type { Action } from "../../build.ts";
+import { faceAxis, otherAxes } from "../../design/space.ts";
 import type { Fitting, Hardware } from "../../design.ts";
-import { listed, type StepDraft, type Work } from "./draft.ts";
+import { called, listed, pluralOf, type StepDraft, series, type Work } from "./draft.ts";
 import { step } from "./making-step.ts";
-import { countText } from "./words/driving.ts";
+import { fittedWords } from "./words/fitted.ts";
+import { liftCaution } from "./words/lifting.ts";
+import { fromNearer, sideWord } from "./words/measured.ts";
 
 /** Minutes to put on one piece of hardware (common practice, no source). */
 const MINUTES = 5;
@@ -17,29 +20,101 @@ export function fitActions(hardware: readonly Hardware[]): readonly Action[] {
   }));
 }
 
-/** What is fixed to the finished piece: one step for each kind of fitting. */
+/** Hinges and slides decide sizes: they are looked at before anything is sawn. Empty where there are none. */
+export function inHandStep({ plan }: Work): readonly StepDraft[] {
+  const items = plan.hardware.flatMap(({ joint, item, halfOf }) => (joint !== null && !halfOf ? [item] : []));
+  const measured = [...new Map(items.map((item) => [item.label, item])).values()];
+  if (measured.length === 0) return [];
+  const lines = measured.map(
+    ({ kind, decides }) => `– ${kind}: ${decides.map(({ name, value }) => `${name} ${value}`).join("; ")}.`,
+  );
+  return [
+    step(
+      "buy",
+      "Have the hardware in your hand before you cut",
+      [
+        "Sizes of parts follow from this hardware. Measure what you bought:",
+        ...lines,
+        "If a measure differs, get a copy of this plan for it before you cut.",
+      ],
+      [],
+      { unit: "hardware in hand", bench: MINUTES, cautions: [], fresh: [] },
+    ),
+  ];
+}
+
+/** What is fixed to the finished piece: one step for each kind of fitting, those that tie it to the wall last. */
 export function hardwareSteps(work: Work): readonly StepDraft[] {
-  const { fittings, parts } = work.design;
-  const kinds = [...new Set(fittings.flatMap(({ hardware }) => hardware.map(({ item }) => item.kind)))];
-  return kinds.flatMap((kind) => {
-    const own = fittings.filter(({ hardware }) => hardware[0]?.item.kind === kind);
-    const hardware = own.flatMap((each) => each.hardware);
-    const carriers = [...new Set(hardware.map(({ carriedBy }) => carriedBy))];
-    return step(
-      "fit",
-      `Fit the ${hardware.length === 1 ? kind : `${kind}s`}`,
-      own.map((each) => sentence(each, work)),
-      fitActions(hardware),
-      {
-        unit: `fit ${kind}`,
-        bench: hardware.length * MINUTES,
-        cautions: [],
-        fresh: carriers,
-        present: parts.map(({ id }) => id).filter((id) => !carriers.includes(id)),
-      },
-    );
+  const { fittings } = work.design;
+  const kinds = [...new Set(fittings.map(kindOf))];
+  const last = (kind: string): number => (fittedWords(kind).inTheRoom ? 1 : 0);
+  return kinds.toSorted((a, b) => last(a) - last(b)).flatMap((kind) => kindStep(kind, work));
+}
+
+const kindOf = ({ hardware }: Fitting): string => hardware[0]?.item.kind ?? "";
+
+function kindStep(kind: string, work: Work): StepDraft {
+  const own = work.design.fittings.filter((each) => kindOf(each) === kind);
+  const hardware = own.flatMap((each) => each.hardware);
+  const carriers = [...new Set(hardware.map(({ carriedBy }) => carriedBy))];
+  const words = fittedWords(kind);
+  const labels = [...new Set(own.map(({ hardware: [first] }) => first?.item.label ?? ""))];
+  return step(
+    "fit",
+    `Fit the ${own.length === 1 ? kind : pluralOf(kind)}`,
+    [
+      ...labels.map(
+        (label) =>
+          `Take ${counted(kind, label, own.filter(({ hardware: [first] }) => first?.item.label === label).length)}.`,
+      ),
+      ...(words.under ? ["Turn the piece over on a blanket."] : []),
+      ...places(own, work),
+      ...(words.after ? [words.after] : []),
+    ],
+    fitActions(hardware),
+    {
+      unit: `fit ${kind}`,
+      bench: own.length * MINUTES,
+      cautions: [
+        ...(words.under
+          ? liftCaution(
+              work,
+              work.design.parts.map(({ id }) => id),
+            )
+          : []),
+        ...(words.caution ? [words.caution] : []),
+      ],
+      ...(words.under && { up: [0, 0, -1] as const }),
+      fresh: carriers,
+      present: work.design.parts.map(({ id }) => id).filter((id) => !carriers.includes(id)),
+    },
+  );
+}
+
+/** Where each goes, those of one part in one sentence. */
+function places(fittings: readonly Fitting[], work: Work): readonly string[] {
+  const key = ({ part, face }: Fitting): string => `${part} ${face}`;
+  return [...new Set(fittings.map(key))].map((each) => {
+    const own = fittings.filter((fitting) => key(fitting) === each);
+    const [{ part: id, face, hardware }] = own as [Fitting];
+    const part = work.part(id);
+    const side = `the ${face} ${sideWord(part, faceAxis(face))} of the ${called(work, id)}`;
+    const where = series([...new Set(own.map((fitting) => placeOf(fitting, work)))]);
+    const bored = own.some(({ holes }) => holes.length > 0) ? ", in the holes bored for it" : "";
+    const other = hardware.find(({ carriedBy }) => carriedBy !== id);
+    return `Fix ${own.length === 1 ? "it" : `${own.length} of them`} to ${side}, the middle ${where}${bored}${other ? `; its other half goes to ${listed(work, [other.carriedBy])}` : ""}.`;
   });
 }
 
-const sentence = ({ hardware, part }: Fitting, work: Work): string =>
-  `Fix ${countText(hardware[0]?.item.label ?? "", hardware.length)} to ${listed(work, [part])}, in the holes bored for it.`;
+/** "2 in from the top edge and 1 in from the right edge" */
+function placeOf({ part: id, face, hardware: [first] }: Fitting, work: Work): string {
+  if (!first) return "";
+  const [a, b] = otherAxes(faceAxis(face));
+  const part = work.part(id);
+  const said = [b, a].map((axis) => fromNearer(work, part, axis, first.at[axis], first.at[axis]));
+  return series(said.flatMap((each) => each ?? [])) || "in the middle";
+}
+
+/** "2 knobs 1 1/4 in across", as the shopping list calls them. */
+const counted = (kind: string, label: string, n: number): string =>
+  `${n} ${n > 1 && label.startsWith(kind) ? pluralOf(kind) + label.slice(kind.length) : label}`;

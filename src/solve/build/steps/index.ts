@@ -5,7 +5,8 @@ import { type CutAfter, cutAfter } from "./cut-after.ts";
 import { type StepDraft, stepToken, type Work } from "./draft.ts";
 import { fittingSteps, flushSteps, type Made } from "./fitting.ts";
 import { flatteningSteps, gluingUpSteps } from "./gluing-up.ts";
-import { hardwareSteps } from "./hardware.ts";
+import { hardwareSteps, inHandStep } from "./hardware.ts";
+import { jigSteps } from "./jigs.ts";
 import { joiningSteps } from "./joining.ts";
 import { machiningSteps } from "./machining.ts";
 import { millingSteps } from "./milling.ts";
@@ -23,6 +24,7 @@ export interface Steps extends CutAfter {
 /** The steps, numbered, each knowing what must be done before it; and the tools that they use. */
 export function stepsOf(work: Work): Steps {
   const drafts = withoutRepeats([
+    ...inHandStep(work),
     ...makingSteps(work),
     ...puttingTogether(work),
     ...pluggingSteps(work),
@@ -63,6 +65,7 @@ function makingSteps(work: Work): readonly StepDraft[] {
     ...millingSteps(work),
     ...flatteningSteps(work),
     ...bandingSteps(work, now),
+    ...jigSteps(work),
     ...machiningSteps(work, now),
   ];
 }

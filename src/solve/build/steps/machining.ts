@@ -18,8 +18,19 @@ const isInPlace = (feature: Feature): boolean => "inPlace" in feature && feature
 
 /** The order in which joints are cut while the stock is square: mortises before the tenons that are fitted to them. */
 const FIRST: readonly Feature["kind"][] = [
-  ...(["mortise", "groove", "dado", "rabbet", "half lap", "bridle", "cheek", "socket", "notch"] as const),
-  ...(["tenon", "haunch", "tongue", "mitre", "slot"] as const),
+  ...([
+    "mortise",
+    "groove",
+    "dado",
+    "dovetail housing",
+    "rabbet",
+    "half lap",
+    "bridle",
+    "cheek",
+    "socket",
+    "notch",
+  ] as const),
+  ...(["tenon", "haunch", "tongue", "tail", "mitre", "slot"] as const),
 ];
 
 /** Work on parts that have their size: joints and holes, one step for each kind of part; shapes last. */

@@ -1,10 +1,15 @@
 import type { JointDraft, Method } from "../../../parse/draft.ts";
+import { runsOn } from "../slides/runs-on.ts";
+import { sideSlides } from "../slides/side-slide.ts";
+import { undermountSlides } from "../slides/undermount.ts";
 import { bolts } from "./bolt.ts";
 import { crossDowels } from "./cross-dowel.ts";
+import { cupHinges } from "./cup-hinge.ts";
 import { dowels } from "./dowel.ts";
 import { figureEights } from "./figure-eight.ts";
 import { keepers } from "./keeper.ts";
 import { lagScrews } from "./lag.ts";
+import { leafHinges } from "./leaf-hinge.ts";
 import { movingScrews } from "./moving-screw.ts";
 import { nails } from "./nail.ts";
 import { shelfPins } from "./pin.ts";
@@ -45,7 +50,14 @@ const METHODS: Partial<Readonly<Record<Method, FasteningMethod>>> = {
   "bolts and cross dowels": { ...usual, make: crossDowels },
   "lag screws": { ...usual, make: lagScrews },
   // Rows back to back in a divider have to stand two diameters apart, and more.
+  // Wherever it runs, its slides are level: only the holes that they are screwed in may be others.
+  slides: { make: sideSlides, apart: "running", steps: [] },
+  "undermount slides": { make: undermountSlides, apart: "running", steps: [] },
+  "runs on": { make: runsOn, apart: "running", steps: [] },
   "shelf pins": { make: shelfPins, apart: "resting", steps: [2, 4] },
+  "cup hinges": { make: cupHinges, apart: "hinged", steps: [1, 2, 3, 4] },
+  "butt hinges": { make: leafHinges, apart: "hinged", steps: [1, 2, 3, 4] },
+  "continuous hinge": { make: leafHinges, apart: "hinged", steps: [] },
 };
 
 /** What fastens a joint: its own method, or what is added to glue, laps and housings; null where nothing does. */

@@ -27,6 +27,8 @@ export interface Member {
 export interface FasteningContext {
   /** The hardware of the plan. */
   readonly items: Items;
+  /** kg of a part and all that is joined to it for good: what hangs on its hinges. */
+  readonly hangs: (id: string) => number;
   readonly units: Units;
   /** The share of its width by which the wood of a part may move either way; null: not at all. */
   readonly movesBy: (part: string) => Rational | null;

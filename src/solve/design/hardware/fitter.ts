@@ -1,6 +1,7 @@
 import type { Finding } from "../../../findings/finding.ts";
 import type { FittingDraft } from "../../../parse/draft.ts";
 import type { Length } from "../../../units/length.ts";
+import { negate } from "../../../units/rational.ts";
 import type { Box, Hardware, Hole, Item, Part, Point } from "../../design.ts";
 import type { AxisIndex } from "../space.ts";
 
@@ -18,6 +19,8 @@ export interface FittingSite {
   /** The outward direction of the face that it goes on. */
   readonly axis: AxisIndex;
   readonly sign: 1 | -1;
+  /** The direction on the face along which its long side goes. */
+  readonly run: AxisIndex;
   /** On that face, in the middle of what was said. */
   readonly at: Point;
   readonly body: Box;
@@ -29,6 +32,9 @@ export interface FitterContext {
   readonly print: (length: Length) => string;
   readonly printItem: (length: Length) => string;
 }
+
+/** A distance away from the wood, along the axis of the face. */
+export const outwards = ({ sign }: Pick<FittingSite, "sign">, by: Length): Length => (sign > 0 ? by : negate(by));
 
 /** The hardware and holes of one fitting; null where it cannot be fixed, which has been reported. */
 export type Fitter = (

@@ -4,7 +4,8 @@ import type { Located } from "../../../findings/span.ts";
 import { nearest } from "../../../findings/suggest.ts";
 import type { Formula, HardwareDraft, HardwareValue, Units } from "../../../parse/draft.ts";
 import { HARDWARE, type HardwareField, type HardwareKind, hardwareKind } from "../../../parse/hardware/index.ts";
-import type { Length } from "../../../units/length.ts";
+import { type Length, toMillimetres, UNITS_PER_INCH, UNITS_PER_MM } from "../../../units/length.ts";
+import { multiply, rational } from "../../../units/rational.ts";
 import { readLength } from "../../../units/read-measure.ts";
 import type { Item } from "../../design.ts";
 
@@ -82,25 +83,49 @@ function itemOf(kind: HardwareKind, draft: HardwareDraft | null, context: ItemsC
     }
   }
   if (!complete) return null;
-  const print = context.printItem;
-  const decides = Object.entries(kind.fields).flatMap(([name, { decides: asked }]) => {
+  // Hardware is made in millimetres: what is no fraction of an inch is told in them.
+  const print = (length: Length): string =>
+    context.units === "inch" && !isMark(length) && isTenth(length)
+      ? `${toMillimetres(length)} mm`
+      : context.printItem(length);
+  const decides = Object.entries(kind.fields).flatMap(([name, { decides: asked, is }]) => {
     const range = ranges.get(name);
     const one = measures.get(name);
-    const value = one ? print(one) : range ? `${print(range.low)} to ${print(range.high)}` : numbersOf(name);
+    const value = one
+      ? print(one)
+      : range
+        ? `${print(range.low)} to ${print(range.high)}`
+        : numbersOf(name, is === "mass");
     return asked && value !== null ? [{ name, value }] : [];
   });
-  function numbersOf(name: string): string | null {
+  function numbersOf(name: string, mass: boolean): string | null {
     const number = numbers.get(name);
+    if (mass && number !== undefined) return massText(number, context.units);
     return number === undefined ? (words.get(name) ?? null) : String(Math.round(number * 10) / 10);
   }
   return {
     name: draft?.name ?? kind.kind,
     kind: kind.kind,
-    label: draft?.called?.value ?? [kind.kind, ...decides.map(({ name, value }) => `${name} ${value}`)].join(", "),
+    label: draft?.called?.value ?? labelOf(kind, decides),
     ...{ measures, ranges, lists, numbers, words, decides },
     said: new Set(draft?.values.keys()),
     price: draft?.price?.value ?? null,
   };
+}
+
+const isMark = (length: Length): boolean => multiply(length, rational(64, UNITS_PER_INCH)).d === 1n;
+const isTenth = (length: Length): boolean => multiply(length, rational(10, UNITS_PER_MM)).d === 1n;
+
+/** kg as a shop prints it: "99 lb". */
+const massText = (kg: number, units: Units): string =>
+  units === "inch" ? `${Math.round(kg * 2.20462)} lb` : `${Math.round(kg)} kg`;
+
+/** "knob 1 1/4 in across, screw 1 in" */
+function labelOf({ kind, fields }: HardwareKind, decides: Item["decides"]): string {
+  const words = decides.map(({ name, value }) => ({ value, told: fields[name]?.told ?? `${name} #` }));
+  const [first, ...rest] = words.map(({ value, told }) => told.replace("#", () => value));
+  const near = words[0]?.told.startsWith("#") ? " " : ", ";
+  return first === undefined ? kind : [`${kind}${near}${first}`, ...rest].join(", ");
 }
 
 type Maps = {

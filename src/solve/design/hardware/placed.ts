@@ -36,6 +36,8 @@ export const mirrorFitting = (fitting: Fitting, about: Length, holes: Fitting["h
   ...fitting,
   id: swapHands(fitting.id),
   part: swapHands(fitting.part),
+  face: swapHands(fitting.face) as Fitting["face"],
+  through: fitting.through.map(swapHands),
   hardware: fitting.hardware.map((each) => mirrorHardware(each, about)),
   holes,
 });

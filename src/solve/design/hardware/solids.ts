@@ -1,7 +1,7 @@
 /** Solids of hardware: boxes, and drums as the eight-sided prism around them, so that they never seem smaller than they are. */
 import { intersect, planeThrough, type Solid, solidBox } from "../../../geometry/index.ts";
 import type { Length } from "../../../units/length.ts";
-import { add, multiply, negate, rational } from "../../../units/rational.ts";
+import { add, half, max, min, multiply, negate, rational, subtract } from "../../../units/rational.ts";
 import type { Box, Point } from "../../design.ts";
 import { type AxisIndex, INDICES, otherAxes, shift, triple } from "../space.ts";
 
@@ -29,4 +29,19 @@ export function drum(from: Point, axis: AxisIndex, long: Length, radius: Length)
     }),
   );
   return intersect(solidBox(low, high), corners);
+}
+
+/** A block on a face: `out` from `at` along an axis, negative the other way; `long` along `run` and `wide` along the third direction, both about `at`. */
+export function block(
+  at: Point,
+  axis: AxisIndex,
+  out: Length,
+  { run, long, wide }: { readonly run: AxisIndex; readonly long: Length; readonly wide: Length },
+): Solid {
+  const end = add(at[axis], out);
+  const reach = (i: AxisIndex): Length => half(i === run ? long : wide);
+  return boxSolid({
+    low: triple((i) => (i === axis ? min(at[i], end) : subtract(at[i], reach(i)))),
+    high: triple((i) => (i === axis ? max(at[i], end) : add(at[i], reach(i)))),
+  });
 }

@@ -1,14 +1,17 @@
 import type { Method } from "../../../parse/draft.ts";
 import { ZERO } from "../../../units/rational.ts";
+import { normalOf, opposite } from "../space.ts";
 import { beginBridle } from "./bridle.ts";
 import { beginDovetail } from "./dovetail.ts";
 import { beginFingers } from "./fingers.ts";
 import { beginHousing } from "./housing.ts";
 import { cutKeeper } from "./keeper.ts";
 import { cutLap } from "./lap.ts";
+import { beginLeaves } from "./leaves.ts";
 import { beginBiscuits, beginEdgeSpline, beginLooseTenon } from "./loose.ts";
 import { beginMitre } from "./mitre.ts";
 import { shortenShelf } from "./pins.ts";
+import { beginSlidingDovetail } from "./sliding-dovetail.ts";
 import { beginTenon } from "./tenon.ts";
 import { beginBreadboard, beginTongue } from "./tongue.ts";
 import type { Craft } from "./work.ts";
@@ -20,6 +23,13 @@ const beginPlain: Craft = (joining) => () => ({ joining, insertion: null, gap: Z
 const beginApart: Craft = (joining) => () => {
   const { touch } = joining;
   return { joining, insertion: null, gap: touch.kind === "faces" ? touch.gap : ZERO };
+};
+
+/** What runs goes in against the way that it opens. */
+const beginRunning: Craft = (joining) => () => {
+  const { touch, draft } = joining;
+  const insertion = normalOf(opposite(draft.opens?.value ?? "front"));
+  return { joining, insertion, gap: touch.kind === "faces" ? touch.gap : ZERO };
 };
 
 const beginKeeper: Craft = (joining, bench, context, siblings) => () => cutKeeper(joining, siblings, bench, context);
@@ -55,6 +65,13 @@ export const CRAFTS: Readonly<Record<Method, Habit>> = {
   dado: { begin: beginHousing, cuts: true, lengthens: true, glued: true },
   rabbet: { begin: beginHousing, cuts: true, lengthens: true, glued: true },
   groove: { begin: beginHousing, cuts: true, lengthens: true, glued: false, floats: "without glue" },
+  "sliding dovetail": {
+    begin: beginSlidingDovetail,
+    cuts: true,
+    lengthens: true,
+    glued: true,
+    floats: "without glue",
+  },
   "tongue and groove": { begin: beginTongue, cuts: true, lengthens: true, glued: false, floats: "without glue" },
   "breadboard end": { begin: beginBreadboard, cuts: true, lengthens: true, glued: true, floats: "always" },
   "half lap": { begin: beginLap, cuts: true, glued: true },
@@ -84,11 +101,11 @@ export const CRAFTS: Readonly<Record<Method, Habit>> = {
   "bolts and cross dowels": { begin: beginPlain, cuts: false, glued: false },
   "lag screws": { begin: beginPlain, cuts: false, glued: false },
   loose: { begin: beginPlain, cuts: false, glued: false, loose: true },
-  "runs on": { begin: beginApart, cuts: false, glued: false },
+  "runs on": { begin: beginRunning, cuts: false, glued: false },
   "cup hinges": { begin: beginApart, cuts: false, glued: false },
-  "butt hinges": { begin: beginApart, cuts: false, glued: false },
-  "continuous hinge": { begin: beginApart, cuts: false, glued: false },
-  slides: { begin: beginApart, cuts: false, glued: false },
-  "undermount slides": { begin: beginApart, cuts: false, glued: false },
+  "butt hinges": { begin: beginLeaves, cuts: true, glued: false },
+  "continuous hinge": { begin: beginLeaves, cuts: true, glued: false },
+  slides: { begin: beginRunning, cuts: false, glued: false },
+  "undermount slides": { begin: beginRunning, cuts: false, glued: false },
   "shelf pins": { begin: beginPins, cuts: true, lengthens: true, glued: false },
 };

@@ -1,7 +1,7 @@
 import { housingTooDeep } from "../../../findings/rules/housing-too-deep.ts";
 import type { Face } from "../../../parse/draft.ts";
 import { inches, type Length, millimetres } from "../../../units/length.ts";
-import { add, compare, half, less, max, min, subtract, ZERO } from "../../../units/rational.ts";
+import { add, compare, half, less, max, min, multiply, subtract, ZERO } from "../../../units/rational.ts";
 import { roundTo } from "../../../units/round.ts";
 import type { Box } from "../../design.ts";
 import { slab } from "../shapes/shaped.ts";
@@ -13,7 +13,7 @@ import { type Bench, type Craft, type JoineryContext, type Joining, type Jointed
  * Dado, rabbet and groove: the joined part's body ends at the face of the other, the joint lengthens it by `deep` over its whole
  * section and cuts its room. Default depths (common practice, no source): a third of the wood, 1/4 in in a groove.
  */
-interface Housing {
+export interface Housing {
   readonly joining: Joining;
   /** Face of the joined part that goes in. */
   readonly face: Face;
@@ -27,7 +27,7 @@ export const beginHousing: Craft = (joining, bench, context) => {
 };
 
 /** Reads the numbers of a housing and lengthens the joined part. Rooms are cut when every part has its full length. */
-function growHousing(joining: Joining, bench: Bench, context: JoineryContext): Housing | null {
+export function growHousing(joining: Joining, bench: Bench, context: JoineryContext): Housing | null {
   const { draft, touch } = joining;
   if (touch.kind !== "faces") return null;
   const mate = bench.piece(joining.to.id);
@@ -36,7 +36,7 @@ function growHousing(joining: Joining, bench: Bench, context: JoineryContext): H
   const thick = extent(mate.body, touch.axis);
   const usual = min(inch ? inches(1, 4) : millimetres(6), half(thick));
   const deep = draft.deep ? context.measure(draft.deep) : roundTo(usual, context.precision, "down");
-  const play = playOf(draft, context, groove ? (inch ? inches(1, 16) : millimetres(3, 2)) : ZERO);
+  const play = playOf(draft, context, groove ? usualPlay(joining, bench, deep, context) : ZERO);
   if (!deep || !play) return null;
   if (compare(deep, thick) >= 0) {
     context.report(
@@ -60,17 +60,33 @@ function growHousing(joining: Joining, bench: Bench, context: JoineryContext): H
   return { joining, face, deep, play };
 }
 
+/**
+ * What a panel is short of the bottom of its groove: 1/16 in (1.5 mm) for sheets; solid wood 1/32 in (1 mm) along its grain, and across it half of what its species moves
+ * over its width, and half a millimetre more. Common practice, no source; the movement from published coefficients.
+ */
+function usualPlay({ join, touch }: Joining, bench: Bench, deep: Length | null, context: JoineryContext): Length {
+  const inch = context.units === "inch";
+  const share = context.movesBy(join.id);
+  if (share === null || touch.kind !== "faces") return inch ? inches(1, 16) : millimetres(3, 2);
+  const { body, frame } = bench.piece(join.id);
+  if (frame.width !== touch.axis) return inch ? inches(1, 32) : millimetres(1);
+  const wide = add(extent(body, touch.axis), add(deep ?? ZERO, deep ?? ZERO));
+  const least = half(add(multiply(wide, share), inch ? inches(1, 32) : millimetres(1)));
+  // What both edges leave together falls on a mark.
+  const tongue = subtract(deep ?? ZERO, least);
+  return subtract(deep ?? ZERO, roundTo(tongue, half(context.precision), "down"));
+}
+
 /** Cuts the room for the joined part out of the other. */
 function cutHousing(housing: Housing, bench: Bench, context: JoineryContext): Jointed {
-  const { joining, face, deep, play } = housing;
+  const { joining, face, play } = housing;
   const { draft, touch } = joining;
   const method = draft.with.value as "dado" | "rabbet" | "groove";
   const axis = faceAxis(face);
   const joined = bench.piece(joining.join.id);
   const mate = bench.piece(joining.to.id);
   const into = { axis, sign: isPositive(touch) ? (1 as const) : (-1 as const) };
-  let room: Box = setFace(slab(joined.grown, face, ZERO), face, edgeOf(joined.body, axis, into.sign, deep));
-  room = setFace(room, opposite(face), bodyFace(joined.body, axis, into.sign));
+  let room = tongueOf(housing, bench);
   const [a, b] = otherAxes(axis);
   const thin = less(extent(joined.grown, a), extent(joined.grown, b)) ? a : b;
   if (method !== "groove") {
@@ -96,8 +112,17 @@ function cutHousing(housing: Housing, bench: Bench, context: JoineryContext): Jo
   return { joining, insertion: unit(axis, into.sign), gap: method === "groove" ? play : ZERO };
 }
 
+/** The part of the joined part that goes in, over its whole section. */
+export function tongueOf({ joining, face, deep }: Housing, bench: Bench): Box {
+  const { grown, body } = bench.piece(joining.join.id);
+  const axis = faceAxis(face);
+  const sign = isPositive(joining.touch) ? 1 : -1;
+  const end = setFace(slab(grown, face, ZERO), face, edgeOf(body, axis, sign, deep));
+  return setFace(end, opposite(face), bodyFace(body, axis, sign));
+}
+
 /** A stopped housing ends short of a face of the joined part, whose tongue is cut back there. */
-function stop({ joining, face, deep }: Housing, room: Box, bench: Bench, context: JoineryContext): Box {
+export function stop({ joining, face, deep }: Housing, room: Box, bench: Bench, context: JoineryContext): Box {
   const stopped = joining.draft.stopped;
   const by = stopped && context.measure(stopped.by);
   if (!stopped || !by) return room;

@@ -4,6 +4,7 @@ import type { Formula, JointDraft, Units } from "../../../parse/draft.ts";
 import type { Length } from "../../../units/length.ts";
 import { type Rational, ZERO } from "../../../units/rational.ts";
 import type { Box, Direction, FastenerKind, Feature, Point } from "../../design.ts";
+import type { Items } from "../hardware/items.ts";
 import type { Cut, Workpiece } from "../shapes/workpiece.ts";
 import type { Pair } from "./pairs.ts";
 import type { Section } from "./section.ts";
@@ -73,8 +74,12 @@ export class Bench {
     this.change(id, { grown });
   }
   cut(id: string, cut: Cut, feature: Feature): void {
+    this.cutAll(id, [cut], feature);
+  }
+  /** Cuts that are told together. */
+  cutAll(id: string, cuts: readonly Cut[], feature: Feature): void {
     const piece = this.piece(id);
-    this.change(id, { cuts: [...piece.cuts, cut], features: [...piece.features, feature] });
+    this.change(id, { cuts: [...piece.cuts, ...cuts], features: [...piece.features, feature] });
   }
   addTongue(id: string, tongue: Box, feature: Feature): void {
     const piece = this.piece(id);
@@ -83,6 +88,10 @@ export class Bench {
 }
 
 export interface JoineryContext {
+  /** The hardware of the plan. */
+  readonly items: Items;
+  /** kg of a part and all that is joined to it for good. */
+  readonly hangs: (id: string) => number;
   readonly units: Units;
   readonly precision: Length;
   /** The share of its width by which the wood of a part may move either way; null: not at all. */

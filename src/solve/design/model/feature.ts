@@ -4,7 +4,8 @@ import type { Direction, Point } from "./points.ts";
 
 /**
  * Cheeks are taken off beside the tongue of a bridle, whose slot is called bridle here; sockets are what is cut out between fingers
- * and tails, as the box around them; slots receive splines, keys and biscuits. Tenons, tongues and haunches stand out and cut nothing.
+ * and tails, as the box around them; slots receive splines, keys and biscuits. Tenons, tongues and haunches stand out and cut nothing;
+ * the tail of a sliding dovetail stands out too, and is told by the box around it, as its housing is.
  */
 export type BoxKind =
   | "dado"
@@ -16,10 +17,12 @@ export type BoxKind =
   | "cheek"
   | "bridle"
   | "socket"
+  | "dovetail housing"
   | "slot"
   | "tenon"
   | "tongue"
-  | "haunch";
+  | "haunch"
+  | "tail";
 export type PlaneKind = "taper" | "chamfer" | "bevel" | "mitre" | "angled end";
 
 /** A cut (or a tenon, which cuts nothing), in the coordinates of the finished piece. */
@@ -37,7 +40,10 @@ export type Feature =
       readonly into: Direction;
       /** Cut when the joint is together: the slot of a key. Absent: at the bench. */
       readonly inPlace?: true;
-      /** Socket of a dovetail: so much narrower on each side at its other end than the size says. */
+      /**
+       * So much narrower on each side at its other end than the size says: the socket of a dovetail; the tail of a sliding dovetail at its
+       * shoulder, the housing at its mouth.
+       */
       readonly lean?: Length;
     }
   | {

@@ -1,4 +1,5 @@
 import type { Span } from "../../../findings/span.ts";
+import type { Face } from "../../../parse/draft.ts";
 import type { Hardware } from "./hardware.ts";
 import type { Hole } from "./joint.ts";
 
@@ -7,6 +8,10 @@ export interface Fitting {
   readonly id: string;
   readonly at: Span;
   readonly part: string;
+  /** The face of the part that it is on. */
+  readonly face: Face;
+  /** Parts that its screws pass before they reach that one. */
+  readonly through: readonly string[];
   readonly hardware: readonly Hardware[];
   readonly holes: readonly Hole[];
 }

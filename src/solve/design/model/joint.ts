@@ -27,6 +27,8 @@ export interface Joint {
   readonly insertion: Direction | null;
   /** Wedges are driven into the end of its tenon. */
   readonly wedged?: true;
+  /** The second part is screwed on in its place, which this finds: the front of a drawer. */
+  readonly setWith?: "shims" | "tape";
   /** Complete sets of fasteners for this joint, best first; empty where it needs none. The order of work takes the first that can be driven. */
   readonly arrangements: readonly Arrangement[];
 }

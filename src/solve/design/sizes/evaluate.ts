@@ -183,10 +183,17 @@ const ROUNDERS: ReadonlyMap<FunctionName, (a: Rational) => bigint> = new Map([
   ["round-up", ceil],
 ]);
 
+/** The largest of the lengths behind the first value that is no larger than it; the smallest where all are larger. */
+function longestOf([room, ...sold]: readonly Rational[]): Rational {
+  const fits = sold.filter((each) => room === undefined || !less(room, each));
+  return fits.length > 0 ? fits.reduce(max) : sold.reduce(min);
+}
+
 function call(formula: Formula & { kind: "call" }, of: readonly Quantity[], scope: Scope): Quantity | null {
   const rounder = ROUNDERS.get(formula.name);
   const alike = unify(formula, of, scope);
   if (!alike) return null;
+  if (formula.name === "longest") return { kind: alike.kind, value: longestOf(alike.values) };
   if (!rounder) return { kind: alike.kind, value: alike.values.reduce(formula.name === "min" ? min : max) };
   const [value, step] = alike.values as [Rational, Rational];
   if (sign(step) <= 0) {

@@ -36,12 +36,12 @@ describe("what is fixed to a part", () => {
     ]);
   });
   it("is fitted for good once, in a step of its own", () => {
-    const { build } = solveText(step("{ fit: pull, to: tread }"));
+    const { build } = solveText(step("{ fit: pull, to: tread, face: top }"));
     const fits = build?.steps.flatMap(({ actions }) => actions.filter((action) => action.do === "fit"));
     expect(fits).toEqual([{ do: "fit", hardware: ["tread.pull.1"], to: ["tread"] }]);
   });
   it("must be in the plan's hardware, or a kind of it", () => {
     expect(solveText(step("{ fit: pul, to: tread }")).findings.map(({ rule }) => rule)).toContain("unknown-hardware");
-    expect(solveText(step("{ fit: knob, to: tread }")).build?.hardware).toHaveLength(1);
+    expect(solveText(step("{ fit: bumper, to: tread }")).build?.hardware).toHaveLength(1);
   });
 });

@@ -119,3 +119,12 @@ export const motion: Schema = fields({
   ),
   needs: list(fields({ motion: text, open: number })),
 });
+
+export const jig: Schema = fields({
+  id: text,
+  for: about("What it sets out.", text),
+  width: size,
+  length: size,
+  from: about("The stock of the offcut that it is cut from; null: any scrap.", orNull(text)),
+  holes: list(fields({ x: size, y: size, diameter: size })),
+});

@@ -32,15 +32,18 @@ const placed = {
   across: unitVector,
   into: about("The way of the third size.", unitVector),
   size: about("Along, across, and deep into the wood.", { ...point, items: size }),
-  lean: about("Socket of a dovetail: narrower by so much on each side where it is narrow.", size),
+  lean: about(
+    "Narrower by so much on each side where it is narrow: the socket of a dovetail; the tail of a sliding dovetail at its shoulder, its housing at the mouth.",
+    size,
+  ),
   inPlace: about("Cut when the joint is together: the slot of a key.", flag),
 };
 const box = fields({
   kind: about(
-    "Tenons, tongues and haunches stand out and cut nothing. A socket is the box around what is cut out between fingers or tails.",
+    "Tenons, tongues, haunches and the tails of sliding dovetails stand out. A socket is the box around what is cut out between fingers or tails.",
     oneOf(
       ...["dado", "groove", "rabbet", "notch", "mortise", "half lap", "cheek", "bridle", "socket", "slot"],
-      ...["tenon", "tongue", "haunch"],
+      ...["dovetail housing", "tenon", "tongue", "haunch", "tail"],
     ),
   ),
   for: about("The joint that needs it; null for a shape of the part.", orNull(text)),

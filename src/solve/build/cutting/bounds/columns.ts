@@ -1,6 +1,6 @@
 import type { Problem } from "../search/problem.ts";
 import { rowOf } from "../search/rows.ts";
-import type { Steps } from "../search/ruin.ts";
+import type { Steps } from "../search/steps.ts";
 import { type Kind, kindsOf } from "./kinds.ts";
 import { GuillotineKnapsack, type Knapsack, type Pattern } from "./knapsack.ts";
 import { roundedUp } from "./round.ts";

@@ -2,7 +2,7 @@ import { columnBound, type Relaxed } from "../bounds/columns.ts";
 import { kindsOf } from "../bounds/kinds.ts";
 import type { Packed, Problem } from "./problem.ts";
 import { inRow, rowOf } from "./rows.ts";
-import type { Steps } from "./ruin.ts";
+import type { Steps } from "./steps.ts";
 
 /** Shares of a pattern from which on it is cut whole at once. */
 const NEARLY = 0.95;

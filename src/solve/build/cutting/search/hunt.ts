@@ -3,10 +3,13 @@ import { roundedUp } from "../bounds/round.ts";
 import { type Begun, dive } from "./dive.ts";
 import { type Joint, jointly, sumOf } from "./joint.ts";
 import type { Packed, Piece, Problem } from "./problem.ts";
-import { Ruin, type Steps } from "./ruin.ts";
+import { Ruin } from "./ruin.ts";
+import type { Steps } from "./steps.ts";
 
 /** When no more parts than this remain of a mixture of patterns, bins are sought for them. */
 const FEW = 20;
+/** Steps after which a goal is tried for anew, with other luck. */
+const ATTEMPT = 300e6;
 /** Steps for these. */
 const FOR_REST = 500_000;
 
@@ -48,19 +51,20 @@ export class Hunt {
     // One size that is bought: the cost is the count.
     if (costs.every((cost) => cost === costs[0] && cost > 0)) return;
     const within = { left: steps.left / 2 };
-    while (this.count > countBound || this.count < this.packed.length)
-      if (!this.attempt(sumOf(this.packed, problem) - 1, within)) return;
+    while (within.left > 0 && (this.count > countBound || this.count < this.packed.length))
+      this.attempt(sumOf(this.packed, problem) - 1, within);
   }
 
-  private attempt(goal: number, steps: Steps): boolean {
+  private attempt(goal: number, steps: Steps): void {
     this.seed += 1;
     const { problem } = this.joint;
     const left = this.packed.toSorted((a, b) => filled(b.root) - filled(a.root));
     while (left.length > 0 && sumOf(left, problem) > goal) left.pop();
-    const found = new Ruin(problem, this.seed).reach(goal, left, steps);
-    if (found === null) return false;
-    this.packed = found;
-    return true;
+    const own = { left: Math.min(steps.left, ATTEMPT) };
+    steps.left -= own.left;
+    const found = new Ruin(problem, this.seed).reach(goal, left, own);
+    steps.left += own.left;
+    if (found !== null) this.packed = found;
   }
 
   /** Cuts patterns of a mixture one after another, and looks for bins for the rest; only where parts lie in a row. */

@@ -3,12 +3,8 @@ import { type Free, freesOf, put } from "./free.ts";
 import { gauged } from "./order.ts";
 import { division, type Packed, type Piece, type Problem, partsIn, type Way } from "./problem.ts";
 import { ripsFirst, splitOf } from "./split.ts";
+import type { Steps } from "./steps.ts";
 import { takenOut } from "./take-out.ts";
-
-/** Steps are counted, not timed, so that every machine stops at the same plan. */
-export interface Steps {
-  left: number;
-}
 
 export interface Bin extends Packed {
   readonly frees: readonly Free[];

@@ -20,9 +20,15 @@ interface Attempt {
 
 /**
  * Boards that hold every blank: the best of all greedy rules, then of the best rule with blanks exchanged in its order, until
- * the cost comes down to `bound` or the effort is spent. `bins` are the kinds of board that may be bought, the cheapest first.
+ * the cost comes down to `bound` or the effort is spent, of which `plain` takes little. `bins` are the kinds of board that may be bought, the cheapest first.
  */
-export function findBoards(items: readonly Item[], bins: readonly Bin[], bound: number): readonly Board[] {
+export function findBoards(
+  items: readonly Item[],
+  bins: readonly Bin[],
+  bound: number,
+  plain = false,
+): readonly Board[] {
+  const limit = plain ? FOR_RULES / 4 : LIMIT;
   const effort: Effort = { spent: 0 };
   let best: Attempt | undefined;
   const attempt = (ordered: readonly Item[], open: Bin, rule: Rule): Attempt => {
@@ -34,7 +40,7 @@ export function findBoards(items: readonly Item[], bins: readonly Bin[], bound: 
   const openings = bins.toReversed();
   const some = items.some(({ blank }) => blank.alike !== undefined);
   for (const rule of RULES) {
-    if (best !== undefined && effort.spent > FOR_RULES) break;
+    if (best !== undefined && effort.spent > Math.min(limit, FOR_RULES)) break;
     const ordered = inOrder(items, rule.order);
     for (const order of some ? [alikeFirst(ordered), ordered] : [ordered])
       for (const open of openings) attempt(order, open, rule);
@@ -43,7 +49,7 @@ export function findBoards(items: readonly Item[], bins: readonly Bin[], bound: 
   let current = best;
   let fill = evenness(current.boards);
   const shuffle = shuffler();
-  while ((best.merit.cost > bound || best.merit.apart > 0) && items.length > 1 && effort.spent < LIMIT) {
+  while ((best.merit.cost > bound || best.merit.apart > 0) && items.length > 1 && effort.spent < limit) {
     const open = openings[shuffle.below(openings.length)] ?? current.open;
     const rule = shuffle.below(4) === 0 ? (RULES[shuffle.below(RULES.length)] ?? current.rule) : current.rule;
     const tried = attempt(shuffle.exchanged(current.items), open, rule);

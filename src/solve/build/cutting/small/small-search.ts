@@ -15,15 +15,19 @@ const MOST_BOARDS = 4;
 
 /**
  * Layouts that are easy to saw, or the cheapest lengths, for a few boards of one width; undefined where this is not such a case. `bound`
- * and `countBound` are what nothing can come below.
+ * and `countBound` are what nothing can come below. Lengths are exact: nothing is cheaper. With `plain` little effort is taken.
  */
 export function smallSearch(
   problem: Problem,
   items: readonly Item[],
   sizes: readonly Size[],
   kerf: Length,
-  { costBound, countBound }: { readonly costBound: number; readonly countBound: number },
-): readonly Packed[] | undefined {
+  {
+    costBound,
+    countBound,
+    plain,
+  }: { readonly costBound: number; readonly countBound: number; readonly plain: boolean },
+): { readonly packed: readonly Packed[]; readonly exact: boolean } | undefined {
   const [first] = sizes;
   if (first === undefined || problem.carry !== undefined) return undefined;
   if (sizes.some(({ width, onHand }) => onHand !== undefined || !equal(width, first.width))) return undefined;
@@ -36,7 +40,8 @@ export function smallSearch(
       return root === null ? [] : [{ type: made.indexOf(bin), root }];
     });
   const lengthwise = isLengthwise(items, bins) ? cheapestLengths(items, bins) : undefined;
-  if (lengthwise && judge(lengthwise).apart === 0) return packed(lengthwise);
-  if (countBound > MOST_BOARDS) return undefined;
-  return packed(findBoards(items, bins, Math.max(costBound, leastCost(items, bins, countBound))));
+  if (lengthwise && judge(lengthwise).apart === 0) return { packed: packed(lengthwise), exact: true };
+  if (countBound > MOST_BOARDS && !plain) return undefined;
+  const least = Math.max(costBound, leastCost(items, bins, countBound));
+  return { packed: packed(findBoards(items, bins, least, plain)), exact: false };
 }

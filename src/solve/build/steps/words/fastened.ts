@@ -39,6 +39,18 @@ const TEXTS: Partial<Readonly<Record<Method, { readonly first?: string; readonly
       "Push the cross dowels into their bores, the thread in line with the bolt and the slot of the end towards it.",
     after: "It comes apart again: do not glue.",
   },
+  "cup hinges": {
+    first:
+      "Press the cups of the hinges into their holes and screw them on. Screw the plates to what the door hangs on, in the holes bored for them. Hook the door on, and set it with the screws of the hinges until its gaps are even.",
+  },
+  "butt hinges": {
+    first:
+      "Screw the hinges to what moves, hold it in its place on shims as thick as its gap, and screw the other leaves on with one screw each. Open and shut it: where it binds, deepen or pack a mortise. Then drive the rest.",
+  },
+  "continuous hinge": {
+    first:
+      "Screw the hinge to what moves, then to what it hangs on with a screw at each end; open and shut it, and drive the rest.",
+  },
   loose: { after: "It stays loose." },
   "shelf pins": { first: "Push the pins into their holes and lay the shelf on them. It stays loose." },
 };
@@ -51,16 +63,29 @@ export function fastenedText(
 ): readonly string[] {
   const { method, still } = joints[0] as Joint;
   const { first, after } = TEXTS[method] ?? {};
+  const { setWith } = joints[0] as Joint;
   const rests = joints[0]?.kind === "resting";
   return [
     ...(first ? [first] : []),
     ...(glued ? ["Spread glue where they meet."] : []),
-    ...(alone && (!rests || method === "loose") ? [`Set ${these} against ${those}.`] : []),
+    ...(setWith ? setTexts(setWith, these, those) : []),
+    ...(alone && joints[0]?.kind !== "hinged" && !setWith && (!rests || method === "loose")
+      ? [`Set ${these} against ${those}.`]
+      : []),
     ...(after ? [after] : []),
     ...gapTexts(work, joints),
     ...(still ? [heldText(work, joints, still.side)] : []),
   ];
 }
+
+/** A front is screwed on where it will stay: its gaps are made, not measured. */
+const setTexts = (way: "shims" | "tape", front: string, box: string): readonly string[] => [
+  ...(way === "tape" ? [`Put double-sided tape on ${box}.`] : []),
+  `Push the drawer in. Stand ${front} in its place before ${box}, on shims as thick as its gaps, below it and beside it${
+    way === "tape" ? ", and press it hard against the tape." : "; clamp it to the box, or have somebody hold it."
+  }`,
+  "Pull the drawer out with both hands on the box, so that nothing shifts, and screw from inside.",
+];
 
 /** Buttons and clips hold nothing in one place: wood between them stays in the middle by itself. */
 function heldText(work: Work, joints: readonly Joint[], side: string): string {

@@ -1,5 +1,5 @@
 import { inches, type Length, millimetres } from "../../../../units/length.ts";
-import { absolute, divide, multiply, rational, subtract } from "../../../../units/rational.ts";
+import { absolute, divide, multiply, rational, subtract, toNumber } from "../../../../units/rational.ts";
 import { roundTo } from "../../../../units/round.ts";
 import { standsOut } from "../../../design/shapes/kinds.ts";
 import { type AxisIndex, extent, faceOf, INDICES, indexOf } from "../../../design/space.ts";
@@ -47,6 +47,7 @@ const marked = (work: Work, kind: Feature["kind"]): Work => {
 const FITTING: Readonly<Partial<Record<Feature["kind"], readonly string[]>>> = {
   tenon: ["Fit each to its mortise: it should slide in with the push of a hand."],
   tongue: ["Fit it to its groove: it should slide without force."],
+  tail: ["Fit it to its housing: it should slide half way in with the push of a hand."],
   cheek: ["Fit what is left to its bridle: it should slide in with the push of a hand."],
 };
 
@@ -62,11 +63,21 @@ function kerfs({ design, print }: Work, list: readonly BoxFeature[]): readonly s
   ];
 }
 
+/** A ratio in decimals, as slopes are told: 8, 7.5. */
+const inWords = (ratio: Length): string => String(Math.round(toNumber(ratio) * 10) / 10);
+
 /** The sides of dovetails: pins are narrow at the ends of the tails, tails at the inner face of the other part. */
 function leaning({ design, print }: Work, part: Part, list: readonly BoxFeature[]): readonly string[] {
   const first = list[0];
   if (!first || !("lean" in first) || !first.lean) return [];
-  const { lean, for: joint } = first;
+  const { lean, kind, for: joint } = first;
+  const slope = `a slope of 1 in ${inWords(divide(first.size[2], lean))}`;
+  if (kind === "tail")
+    return [
+      `So thick at the end; at the shoulder ${print(lean)} thinner on each side, ${slope}. Try the setting in scrap.`,
+    ];
+  if (kind === "dovetail housing")
+    return [`So wide at the bottom; at the face ${print(lean)} narrower on each side, ${slope}.`];
   const hasTails = design.joints.some(({ id, parts }) => id === joint && parts[0] === part.id);
   return [
     hasTails

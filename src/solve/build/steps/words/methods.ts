@@ -67,6 +67,13 @@ export const METHOD_WORDS: Readonly<Partial<Record<Joint["method"], Words>>> = {
   "keyed mitre": mitred,
   "box joint": fitted("fingers"),
   dovetail: fitted("tails"),
+  "sliding dovetail": ({ these, those, glued }) => [
+    ...when(
+      glued,
+      "Brush glue into the housings, and on the last third of the tails only: wet wood swells and sticks.",
+    ),
+    `Slide ${these} and ${those} together along the housings, from the open ends.`,
+  ],
   "tongue and groove": ({ everything, glued }) => [
     ...when(glued, "Brush glue into the grooves."),
     `Push ${everything} together${glued ? " and clamp" : ", without glue, so that each board can move"}.`,
@@ -79,5 +86,14 @@ export const METHOD_WORDS: Readonly<Partial<Record<Joint["method"], Words>>> = {
     `${glued ? "Put glue into the dowel holes and tap the dowels in" : "Tap the dowels in"}.`,
     `Push ${everything} together${glued ? " and clamp" : ""}.`,
   ],
+  slides: ({ these, those }) => [
+    `Screw the halves of the slides to ${these} and to ${those}, in the holes bored for them, their front ends where the plan has them.`,
+    "Slide the halves into each other until they click, and run the drawer in and out. Where it is too loose, put card behind the half on the case.",
+  ],
+  "undermount slides": ({ these, those }) => [
+    `Screw the slides to ${those}, and the locks behind the front under the bottom.`,
+    `Set ${these} on the pulled-out slides and push it home: the hooks go into the holes in its back, and the locks click.`,
+  ],
+  "runs on": ({ these, those }) => [`Wax what runs on what. Slide ${these} in on ${those}, and plane what binds.`],
   glue: ({ these, those }) => [`Spread glue where they meet. Set ${these} on ${those} and clamp.`],
 };

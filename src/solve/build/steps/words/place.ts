@@ -9,7 +9,16 @@ import type { Move } from "../moves.ts";
 /** Methods that put a part in its place by themselves. */
 const LOCATED: ReadonlySet<Joint["method"]> = new Set([
   ...(["mortise and tenon", "through tenon", "haunched tenon", "drawbored tenon", "loose tenon"] as const),
-  ...(["half lap", "bridle", "mitre", "splined mitre", "keyed mitre", "box joint", "dovetail"] as const),
+  ...([
+    "half lap",
+    "bridle",
+    "mitre",
+    "splined mitre",
+    "keyed mitre",
+    "box joint",
+    "dovetail",
+    "sliding dovetail",
+  ] as const),
   ...(["dado", "rabbet", "groove", "tongue and groove", "dowels", "biscuits", "breadboard end"] as const),
 ]);
 

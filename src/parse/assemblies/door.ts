@@ -1,0 +1,87 @@
+import type { Settings } from "../expand/make.ts";
+import type { TextNode } from "../yaml/nodes.ts";
+import { assembly, type Expanded, type Site } from "./assembly.ts";
+import { addLeaf, type Leaf, type Made, type Making } from "./door/leaf.ts";
+import { doorSettings, type Said } from "./door/settings.ts";
+
+const SIDES = ["left", "right", "bottom", "top"] as const;
+type Side = (typeof SIDES)[number];
+
+/** One door or a pair, in an opening or over its edges, on its hinges. */
+export const door = assembly({
+  kind: "door",
+  also: ["doors"],
+  meaning: "A door or a pair of doors on hinges: a slab, a slab with strips, or a frame with a panel.",
+  settings: doorSettings,
+  expand: (said: Said, site: Site): Expanded => {
+    const entries: Record<string, Settings> = {};
+    const joints: Settings[] = [];
+    const making: Making = { site, said, entries, joints };
+    const fittings: Settings[] = [];
+    entries.room = roomOf(said, site);
+    for (const leaf of leavesOf(said, site, entries)) {
+      const made = addLeaf(leaf, making);
+      joints.push(hingesOf(leaf, made, said));
+      fittings.push(...pullOf(leaf, made, said, site));
+    }
+    return { entries, joints, fittings };
+  },
+});
+
+/** The room that the doors fill, the gap between a pair included; as thick as its wood, its back or front is where that begins. */
+function roomOf(said: Said, site: Site): Settings {
+  const { write, usual } = site;
+  const opening = said.in.value;
+  const overlay = said.lies?.value === "overlay";
+  const gap = said.gap?.value ?? write`${usual("1/8", "3")}`;
+  const beyond = (side: Side): TextNode =>
+    said.overlay?.value[side] ?? said.covers?.value[side] ?? write`${usual("1/2", "12")}`;
+  const at = (side: Side): TextNode => {
+    const outwards = side === "left" || side === "bottom" ? "-" : "+";
+    const inwards = outwards === "-" ? "+" : "-";
+    return overlay
+      ? write`${opening}.${side} ${outwards} ${beyond(side)}`
+      : write`${opening}.${side} ${inwards} ${gap}`;
+  };
+  const off = said.against?.value;
+  const back = said["set back"]?.value;
+  const nothing = usual("1/16", "1");
+  // Only one of its faces counts: the door itself is as thick as its wood.
+  const deep = overlay
+    ? { back: off ? write`${opening}.front - ${off}` : write`${opening}.front`, deep: nothing }
+    : { front: back ? write`${opening}.front + ${back}` : write`${opening}.front`, deep: nothing };
+  return { kind: "space", ...Object.fromEntries(SIDES.map((side) => [side, at(side)])), ...deep };
+}
+
+function leavesOf(said: Said, { write, usual, step }: Site, entries: Record<string, Settings>): readonly Leaf[] {
+  if (said.pair?.value !== true) return [{ prefix: "", room: "room", hinged: said.hinged?.value ?? "left" }];
+  const between = said["gap between"]?.value ?? write`${usual("1/8", "3")}`;
+  // Both alike and to a mark: what is left over widens the gap between them.
+  const wide = write`round-down((room.across - ${between}) / 2, ${step.text})`;
+  const same = Object.fromEntries(["bottom", "top", "front", "back"].map((face) => [face, `room.${face}`]));
+  for (const side of ["left", "right"] as const)
+    entries[`${side}-room`] = { kind: "space", [side]: `room.${side}`, across: wide, ...same };
+  return (["left", "right"] as const).map((side) => ({ prefix: `${side}-`, room: `${side}-room`, hinged: side }));
+}
+
+function hingesOf({ hinged }: Leaf, { hung }: Made, said: Said): Settings {
+  const hinges = said.hinges?.value;
+  const usual = said.lies?.value === "overlay" ? "cup hinges" : "butt hinges";
+  return {
+    ...{ join: hung, to: said.walls.value.said[hinged]?.value, with: hinges?.with?.value ?? usual },
+    ...(hinges?.hardware && { hardware: hinges.hardware.value }),
+    ...(hinges?.count && { count: hinges.count.value }),
+    ...(hinges?.["in from ends"] && { "in from ends": hinges["in from ends"].value }),
+  };
+}
+
+/** Near the edge that opens: in the middle of its stile, or so far in from the edge of a slab. */
+function pullOf({ hinged, room }: Leaf, { pulled }: Made, said: Said, { write, usual }: Site): readonly Settings[] {
+  const pull = said.pull?.value;
+  if (!pull) return [];
+  const free = hinged === "left" ? "right" : "left";
+  const from = pull.in?.value ?? (said.frame ? null : write`${usual("2", "50")}`);
+  const across = from ? write`${room}.${free} ${free === "right" ? "-" : "+"} ${from}` : undefined;
+  const up = pull.up ? write`${room}.bottom + ${pull.up.value}` : undefined;
+  return [{ fit: pull.fit.value, to: pulled, face: "front", across, up }];
+}

@@ -1,0 +1,115 @@
+import type { Settings, Value } from "../../expand/make.ts";
+import type { Site } from "../assembly.ts";
+import { endJoint } from "../corners.ts";
+import type { Said } from "./settings.ts";
+
+/** One door: its parts go by this name, and lie in this space of the assembly's own. */
+export interface Leaf {
+  readonly prefix: string;
+  readonly room: string;
+  /** The side on which it hangs. */
+  readonly hinged: "left" | "right";
+}
+
+/** Parts and joints of the assembly so far. */
+export interface Making {
+  readonly site: Site;
+  readonly said: Said;
+  readonly entries: Record<string, Settings>;
+  readonly joints: Settings[];
+}
+
+/** The part of a door that its hinges are on, and the one that is pulled. */
+export interface Made {
+  readonly hung: string;
+  readonly pulled: string;
+}
+
+const FACES = ["left", "right", "bottom", "top"] as const;
+
+/** A slab, a slab with strips, or a frame with a panel. */
+export const addLeaf = (leaf: Leaf, making: Making): Made =>
+  making.said.frame ? addFrame(leaf, making) : addSlab(leaf, making);
+
+/** The front or back face of a door as thick as its wood, from its room. */
+const deep = (room: string, { said, site }: Making): Settings =>
+  said.lies?.value === "overlay" ? { back: site.write`${room}.back` } : { front: site.write`${room}.front` };
+
+function addSlab({ prefix, room }: Leaf, making: Making): Made {
+  const { said, site, entries, joints } = making;
+  const { write } = site;
+  const slab = `${prefix}slab`;
+  const strips = said.strips?.value.said;
+  const inset = said.lies?.value !== "overlay";
+  const wide = strips?.wide?.value ?? write`${site.usual("2", "50")}`;
+  const at = Object.fromEntries(FACES.map((face) => [face, write`${room}.${face}`]));
+  entries[slab] = {
+    ...{ called: "door", "made of": said["made of"]?.value },
+    ...{ as: "upright", facing: "front", ...at, boards: said.boards?.value, cut: said.cut?.value },
+    // Strips lie in front of the slab: together they are the door.
+    ...(strips && inset ? { front: write`${prefix}left-strip.back` } : deep(room, making)),
+  };
+  if (!strips) return { hung: slab, pulled: slab };
+  const front: Settings = inset ? { front: write`${room}.front` } : { back: write`${slab}.front` };
+  const strip = (face: (typeof FACES)[number], more: Settings): void => {
+    entries[`${prefix}${face}-strip`] = { "made of": strips["made of"].value, facing: "front", ...front, ...more };
+  };
+  for (const face of ["left", "right"] as const)
+    strip(face, {
+      as: "upright",
+      [face]: write`${room}.${face}`,
+      across: wide,
+      bottom: write`${room}.bottom`,
+      top: write`${room}.top`,
+    });
+  for (const face of ["bottom", "top"] as const)
+    strip(face, {
+      ...{ as: "on edge", [face]: write`${room}.${face}`, up: wide },
+      ...{ left: write`${prefix}left-strip.right`, right: write`${prefix}right-strip.left` },
+    });
+  const names = FACES.map((face) => `${prefix}${face}-strip`);
+  joints.push({ join: names, to: slab, ...(strips.join?.value ?? { with: "glue" }) });
+  return { hung: slab, pulled: slab };
+}
+
+function addFrame({ prefix, room, hinged }: Leaf, making: Making): Made {
+  const { said, site, entries, joints } = making;
+  const { write } = site;
+  const frame = said.frame?.value.said;
+  const stock: Value = frame?.["made of"].value;
+  const stiles = frame?.stiles?.value ?? write`${site.usual("2 1/4", "57")}`;
+  const rails = frame?.rails?.value ?? stiles;
+  const name = (of: string): string => `${prefix}${of}`;
+  const level = deep(room, making);
+  for (const face of ["left", "right"] as const)
+    entries[name(`${face}-stile`)] = {
+      ...{ called: "door stile", "made of": stock, as: "upright", facing: "front" },
+      ...{ [face]: write`${room}.${face}`, across: stiles },
+      ...{ bottom: write`${room}.bottom`, top: write`${room}.top`, ...level },
+    };
+  for (const face of ["bottom", "top"] as const)
+    entries[name(`${face}-rail`)] = {
+      ...{ called: "door rail", "made of": stock, as: "on edge", facing: "front" },
+      ...{ [face]: write`${room}.${face}`, up: rails },
+      ...{ left: write`${name("left-stile")}.right`, right: write`${name("right-stile")}.left`, ...level },
+    };
+  const both = [name("left-stile"), name("right-stile")];
+  const ends = [name("bottom-rail"), name("top-rail")];
+  const panel = said.panel?.value;
+  const groove = frame?.groove?.value ?? write`${site.usual("3/8", "10")}`;
+  // Without a joint of the maker's the rails end in tongues as long as the groove for the panel is deep.
+  const tongues = panel ? { tenon: { long: groove } } : {};
+  joints.push(endJoint(ends, both, frame?.join?.value ?? { with: "mortise and tenon", ...tongues }, site));
+  if (panel) {
+    entries[name("panel")] = {
+      ...{ called: "door panel", "made of": panel.stock, as: "upright", facing: "front" },
+      grain: panel.grain?.value ?? "up",
+      ...{ left: write`${both[0] as string}.right`, right: write`${both[1] as string}.left` },
+      ...{ bottom: write`${ends[0] as string}.top`, top: write`${ends[1] as string}.bottom` },
+      deep: write`centred on ${both[0] as string}`,
+    };
+    const grooves = { with: "groove", deep: groove, glue: "no", ...(panel.play && { play: panel.play.value }) };
+    joints.push({ join: name("panel"), to: [...both, ...ends], ...grooves });
+  }
+  return { hung: name(`${hinged}-stile`), pulled: name(`${hinged === "left" ? "right" : "left"}-stile`) };
+}

@@ -1,0 +1,148 @@
+import type { Face } from "../draft.ts";
+import type { Settings } from "../expand/make.ts";
+import { asOfPart, joinWords, kept, measure, stockName } from "../kinds/kept.ts";
+import { axis } from "../kinds/places.ts";
+import { type Fields, may, need, settings } from "../kinds/settings.ts";
+import { text, word } from "../kinds/simple.ts";
+import type { TextNode } from "../yaml/nodes.ts";
+import { assembly, type Expanded, type Site } from "./assembly.ts";
+import { type Overhang, overhang } from "./top.ts";
+
+const battenSettings = settings("the battens of a lid", {
+  "made of": may(stockName, "Their stock, if it is another than that of the lid."),
+  count: may(measure, "How many there are: two if nothing is said."),
+  wide: may(measure, "How wide they are, where their stock does not say it.", "width"),
+  in: may(measure, "How far their ends stay inside of what carries the lid: 1 1/2 in or 40 mm if nothing is said."),
+  fasten: may(joinWords, "What holds them: slotted screws, so that the lid can move, if nothing is said."),
+});
+
+const own = settings("a lid", {
+  "made of": need(stockName, "Its stock."),
+  form: may(
+    word(["panel", "frame and panel", "slab with battens"]),
+    "A panel if nothing is said; a frame with a panel in it; or a glued slab with battens under it that keep it flat.",
+  ),
+  "panel of": may(stockName, "The stock of the panel in a frame."),
+  wide: may(measure, "How wide the members of a frame are, where their stock does not say it.", "width"),
+  boards: may(asOfPart, "How many boards a slab is glued up from."),
+  battens: may(battenSettings, "The battens of a slab."),
+  grain: may(kept(axis), "The direction of its grain: across if nothing is said."),
+  overhang: may(overhang, "How far it reaches beyond what carries it: on all sides, or by side."),
+  edges: may(asOfPart, "How its upper edges are worked: chamfer 1/8, round-over 1/4."),
+  "air gap": may(measure, "How far above what carries it it lies when it is shut."),
+  bumpers: may(text(100), "The bumpers that it lies on in front, where there is an air gap: a name of `hardware`."),
+  hinge: may(joinWords, "How it hangs at the back: butt hinges if nothing is said; continuous hinge; loose."),
+  "hinged to": need(text(100), "The wall or rail at its back on which it hangs."),
+  support: may(text(100), "What keeps it from falling: a name of `hardware`, or lid support."),
+  "supported from": may(text(100), "The side of the chest that the support is fixed to."),
+  called: may(text(60), "The name that the plan prints."),
+});
+type Said = Fields<typeof own.keys>;
+
+/** What closes a chest from above. */
+export const lid = assembly({
+  kind: "chest-lid",
+  also: [],
+  meaning: "A panel, a frame with a panel or a slab with battens over a chest, hinged at its back.",
+  settings: own,
+  flat: true,
+  footprint: true,
+  expand: (said: Said, site: Site): Expanded => {
+    const form = said.form?.value ?? "panel";
+    const framed = form === "frame and panel";
+    const body = framed ? "frame" : "slab";
+    const entries: Record<string, Settings> = {
+      [body]: { ...(framed ? frameOf(said) : slabOf(said)), ...places(said, site) },
+      footprint: footprint(body, said, site),
+    };
+    const [hung, side] = framed ? ["frame.back-rail", "frame.left-stile"] : ["slab", "slab"];
+    const joints: Settings[] = [
+      { join: hung, to: said["hinged to"].value, ...(said.hinge?.value ?? { with: "butt hinges", opens: "top" }) },
+    ];
+    if (form === "slab with battens") joints.push(addBattens(entries, said, site));
+    return { entries, joints, fittings: [...supportOf(said, side), ...bumpersOf(said, framed, body, site)] };
+  },
+});
+
+const slabOf = (said: Said): Settings => ({
+  "made of": said["made of"].value,
+  ...(said.called && { called: said.called.value }),
+  as: "lying flat",
+  grain: said.grain?.value ?? "across",
+  ...(said.boards && { boards: said.boards.value }),
+  ...(said.edges && { edges: said.edges.value }),
+});
+const frameOf = (said: Said): Settings => ({
+  kind: "frame",
+  as: "lying flat",
+  "made of": said["made of"].value,
+  ...(said.wide && { wide: said.wide.value }),
+  ...(said["panel of"] && { panel: said["panel of"].value }),
+});
+
+const isLow = (face: Face): boolean => face === "left" || face === "front" || face === "bottom";
+
+function places(said: Said, site: Site): Settings {
+  const over: Overhang = said.overhang?.value ?? {};
+  const gap = said["air gap"]?.value;
+  const moved = (face: Face, from: TextNode, by: TextNode | undefined): TextNode =>
+    by === undefined ? from : isLow(face) ? site.write`${from.text} - ${by}` : site.write`${from.text} + ${by}`;
+  const beyond = (face: Face, from: TextNode): TextNode => moved(face, from, over[face as keyof Overhang]);
+  const above = (face: Face, from: TextNode): TextNode =>
+    face === "bottom" && gap ? site.write`${from.text} + ${gap}` : from;
+  return { ...site.placed("up", above), ...site.placed("across", beyond), ...site.placed("deep", beyond) };
+}
+
+/** What carries it, seen from above. */
+function footprint(body: string, said: Said, { write }: Site): Settings {
+  const over: Overhang = said.overhang?.value ?? {};
+  const within = (face: keyof Overhang): TextNode => {
+    const by = over[face];
+    if (!by) return write`${body}.${face}`;
+    return isLow(face) ? write`${body}.${face} + ${by}` : write`${body}.${face} - ${by}`;
+  };
+  const sides = { left: within("left"), right: within("right"), front: within("front"), back: within("back") };
+  return { kind: "space", ...sides, bottom: write`${body}.bottom`, top: write`${body}.top` };
+}
+
+/** Battens across the boards, inside of the chest. */
+function addBattens(entries: Record<string, Settings>, said: Said, { usual, write }: Site): Settings {
+  const own = said.battens?.value.said;
+  const grain = said.grain?.value;
+  const along = grain?.kind === "text" && grain.text === "deep" ? "across" : "deep";
+  const [low, high, over, from, to] =
+    along === "deep" ? ["front", "back", "across", "left", "right"] : ["left", "right", "deep", "front", "back"];
+  const inside = own?.in?.value ?? usual("1 1/2", "40");
+  entries.batten = {
+    "made of": own?.["made of"]?.value ?? said["made of"].value,
+    as: "lying flat",
+    grain: along,
+    ...(own?.wide && { [over]: own.wide.value }),
+    [low]: write`footprint.${low} + ${inside}`,
+    [high]: write`footprint.${high} - ${inside}`,
+    top: "slab.bottom",
+    count: own?.count?.value ?? "2",
+    spread: `${over} between footprint.${from} and footprint.${to}`,
+    gaps: "both ends",
+  };
+  return { join: "batten", to: "slab", ...(own?.fasten?.value ?? { with: "slotted screws" }) };
+}
+
+function supportOf({ support, "supported from": from }: Said, lidPart: string): readonly Settings[] {
+  return from ? [{ fit: support?.value ?? "lid support", to: from.value, against: lidPart }] : [];
+}
+
+/** Under its front corners, where it would come down on the walls. */
+function bumpersOf(said: Said, framed: boolean, body: string, { usual, write }: Site): readonly Settings[] {
+  const named = said.bumpers?.value;
+  if (!named) return [];
+  const to = framed ? "frame.front-rail" : body;
+  const inside = usual("3/8", "10");
+  return (["left", "right"] as const).map((face) => ({
+    fit: named,
+    to,
+    face: "bottom",
+    across: face === "left" ? write`footprint.left + ${inside}` : write`footprint.right - ${inside}`,
+    deep: write`footprint.front + ${inside}`,
+  }));
+}

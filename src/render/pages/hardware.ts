@@ -1,0 +1,32 @@
+import type { Build } from "../../solve/build.ts";
+import { TYPE } from "../style.ts";
+import { type Atom, list } from "../typeset/atom.ts";
+import type { Rich } from "../typeset/lines.ts";
+import { body, capital, subheading } from "./plan.ts";
+
+/** What decides whether a piece of hardware that another shop sells would do: each once. */
+export function whatDecides({ hardware }: Build, width: number): readonly Atom[] {
+  const items = new Map(
+    hardware.flatMap(({ item, halfOf }) =>
+      halfOf === undefined && item.decides.length > 0 ? [[item.label, item] as const] : [],
+    ),
+  );
+  if (items.size === 0) return [];
+  const rows = [...items.values()].map(
+    ({ kind, decides }): Rich => [
+      { text: capital(kind), font: "bold" },
+      { text: `: ${decides.map(({ name, value }) => `${name} ${value}`).join("; ")}`, font: "regular" },
+    ],
+  );
+  return [
+    ...subheading("Hardware: another will do", width),
+    ...body(
+      "if it agrees in what is named here. Where one measure differs, get a new copy of this plan for it.",
+      width,
+      {
+        keep: true,
+      },
+    ),
+    ...list(rows, TYPE.body, width, { above: 4 }),
+  ];
+}

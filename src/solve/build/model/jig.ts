@@ -1,0 +1,14 @@
+import type { Length } from "../../../units/length.ts";
+
+/** A template that is made from an offcut before it is used. Types only. */
+export interface Jig {
+  readonly id: string;
+  /** "the pulls": what it sets out. */
+  readonly what: string;
+  readonly width: Length;
+  readonly length: Length;
+  /** Right through, from one corner: along its width and its length. */
+  readonly holes: readonly { readonly x: Length; readonly y: Length; readonly diameter: Length }[];
+  /** Stock of the offcut that it is cut from; null: any scrap. */
+  readonly from: string | null;
+}

@@ -1,0 +1,53 @@
+import { fitsNothing } from "../../../findings/rules/fits-nothing.ts";
+import { type Length, millimetres } from "../../../units/length.ts";
+import { add, half, less, max, negate } from "../../../units/rational.ts";
+import type { Point } from "../../design.ts";
+import { indexOf, middle, shift, thirdAxis, withAxis } from "../space.ts";
+import { type Fitter, type FittingSite, outwards } from "./fitter.ts";
+import { measureOf } from "./items.ts";
+import { screwedOn } from "./screwed.ts";
+
+/** The lugs of a catch that its screws go through (common practice, no source). */
+const LUG = millimetres(3, 2);
+
+/** The body in the case, so near to the shut door that it touches its strike; the strike on the door in front of it. */
+export const fitCatch: Fitter = (site, context) => {
+  const { id, item, part, against, axis, draft } = site;
+  const to = against && indexOf(against.axes.thickness);
+  if (!against || to === null || to === axis || against.turned) {
+    const because = against ? "facing" : "against";
+    context.report(fitsNothing(draft.at, { item: item.kind, part: part.id, because }));
+    return null;
+  }
+  const run = thirdAxis(axis, to);
+  // The door lies before or behind the place of the catch.
+  const way = less(middle(against.body, to), middle(part.body, to)) ? -1 : 1;
+  const face = (way < 0 ? against.body.high : against.body.low)[to];
+  const inwards = (by: Length): Length => (way < 0 ? by : negate(by));
+  const [reach, high, thin] = [measureOf(item, "reach"), measureOf(item, "high"), measureOf(item, "strike")];
+  const said = (i: 0 | 1 | 2): boolean => draft.place[(["across", "deep", "up"] as const)[i]] !== undefined;
+  const near = said(to) ? site.at : withAxis(site.at, to, add(face, inwards(add(thin, half(reach)))));
+  const at: Point = said(run) ? near : withAxis(near, run, middle(against.body, run));
+  const own = { ...site, run, at };
+  const body = screwedOn(own, { long: measureOf(item, "long"), wide: reach, thick: high, passed: LUG }, context);
+  const wide = measureOf(item, "strike wide");
+  const opposite: FittingSite = {
+    ...own,
+    id: `${id}.strike`,
+    part: against,
+    body: against.body,
+    axis: to,
+    sign: way < 0 ? 1 : -1,
+    at: withAxis(shift(at, axis, outwards(site, half(max(high, wide)))), to, face),
+  };
+  const strike = screwedOn(opposite, { long: measureOf(item, "strike long"), wide, thick: thin }, context);
+  if (!body || !strike) return null;
+  const other = { id: opposite.id, carriedBy: against.id, at: opposite.at, solid: strike.solid, halfOf: id };
+  return {
+    hardware: [
+      { id, item, joint: null, carriedBy: part.id, at, solid: body.solid },
+      { ...other, item, joint: null },
+    ],
+    holes: [...body.holes, ...strike.holes],
+  };
+};

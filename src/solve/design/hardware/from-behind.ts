@@ -1,0 +1,27 @@
+/** Holes right through, for screws that come from behind. */
+import { type Length, millimetres } from "../../../units/length.ts";
+import { add, subtract, ZERO } from "../../../units/rational.ts";
+import type { Hole, Part, Point } from "../../design.ts";
+import { extent, shift, unit } from "../space.ts";
+import type { FittingSite } from "./fitter.ts";
+
+/** Holes are 1/2 mm larger than the screw. Common practice, no source. */
+const CLEARANCE = millimetres(1, 2);
+
+/** One hole at each point in the part and in everything else that the screws pass. */
+export function fromBehind(
+  { id, part, through, axis, sign }: FittingSite,
+  thread: Length,
+  points: readonly Point[],
+): readonly Hole[] {
+  const bore = (each: Part, at: Point): Hole => {
+    const mouth = shift(at, axis, subtract((sign > 0 ? each.body.high : each.body.low)[axis], at[axis]));
+    return {
+      ...{ part: each.id, kind: "knob", at: mouth, direction: unit(axis, -sign), through: true, for: id },
+      stages: [{ diameter: add(thread, CLEARANCE), depth: extent(each.body, axis) }],
+      keep: { edge: ZERO, end: ZERO, under: ZERO },
+      atBench: true,
+    };
+  };
+  return [part, ...through].flatMap((each) => points.map((at) => bore(each, at)));
+}

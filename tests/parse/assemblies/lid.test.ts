@@ -1,0 +1,83 @@
+import { describe, expect, test } from "vitest";
+import { toInches } from "../../../src/units/length.ts";
+import { solveText } from "../../examples/compiled.ts";
+import { partsOf, sound } from "./opened.ts";
+
+/** A chest for the balls of the play corner; MDF measures what it is called (common practice, no source). */
+const chest = (lid: string, more = ""): string => `plan: 1
+title: Chest for the balls
+units: inch
+stock:
+  panel: { sold as: 3/4 MDF }
+  thin: { sold as: 1/4 MDF }
+  oak: { wood: white oak, sold as: 4/4, planed to: 3/4, widths: 4 to 8 }
+hardware:
+  stay: { kind: lid support, carries: 60 lb }
+  dot: { kind: bumper, thick: 1/2 }
+outside: { width: 30, depth: 18, height: 18 }
+piece:
+  chest: { kind: box, made of: panel, left: 1, right: 29, front: 1, back: 18, bottom: 0, top: 17 1/4, join: screws }
+  cover: { kind: chest-lid, made of: panel, on: chest, hinge: loose, hinged to: chest.back-panel, overhang: { left: 1, right: 1, front: 1 }, ${lid} }
+${more}`;
+
+describe("a lid", () => {
+  test("is as large as what carries it and its overhangs", () => {
+    // 28 + 2 × 1 by 17 + 1.
+    expect(partsOf(chest("form: panel"))["cover.slab"]).toBe("3/4 × 18 × 30");
+  });
+  test("has a support between it and a side", () => {
+    const { build, findings } = solveText(chest("form: panel, support: stay, supported from: chest.left-side"));
+    // Its sides have no hole.
+    expect(findings.map(({ rule }) => rule)).toEqual(["chest-without-air"]);
+    if (!build) throw new Error("nothing was built");
+    const [body, plate] = build.hardware;
+    expect([body?.carriedBy, plate?.carriedBy]).toEqual(["chest.left-side", "cover.slab"]);
+    // The body ends under the lid: 17 1/4 less half of 4.
+    expect(toInches(body?.at[2] as never)).toBe(15.25);
+    expect(build.steps.at(-1)?.cautions.join()).toContain("can kill a child");
+  });
+  test("of boards has battens inside of the chest, held so that it can move", () => {
+    const text = chest("form: slab with battens, boards: 3, battens: { wide: 3 }").replace(
+      "kind: chest-lid, made of: panel",
+      "kind: chest-lid, made of: oak",
+    );
+    const parts = partsOf(text);
+    // 17 from front to back, less 1 1/2 at each end.
+    expect(parts["cover.batten.1"]).toBe("3/4 × 3 × 14");
+    expect(Object.keys(parts).filter((name) => name.startsWith("cover.batten"))).toHaveLength(2);
+  });
+  test("as a frame holds a panel in grooves", () => {
+    const text = chest("form: frame and panel, wide: 3, panel of: thin").replace(
+      "kind: chest-lid, made of: panel",
+      "kind: chest-lid, made of: oak",
+    );
+    const parts = partsOf(text);
+    expect(parts["cover.frame.left-stile"]).toBe("3/4 × 3 × 18");
+    expect(parts).toHaveProperty(["cover.frame.panel"]);
+  });
+});
+
+describe("feet that are bought", () => {
+  test("stand near the corners, and count in the height", () => {
+    const text = `plan: 1
+title: Cart for the paper
+units: inch
+stock:
+  panel: { sold as: 3/4 MDF }
+hardware:
+  wheel: { kind: caster, high: 3, wheel: 2 1/2 }
+outside: { width: 30, depth: 18, height: 18 }
+piece:
+  bin: { kind: box, made of: panel, left: 0, right: 30, front: 0, back: 18, bottom: 3, top: 18, join: screws }
+  wheels: { kind: casters, hardware: wheel, to: bin.bottom-panel, in from the corners: 3 }
+`;
+    const build = sound(text);
+    expect(build.hardware.map(({ at }) => [toInches(at[0]), toInches(at[1])])).toEqual([
+      [3, 3],
+      [27, 3],
+      [3, 15],
+      [27, 15],
+    ]);
+    expect(build.purchases.find(({ section }) => section === "hardware")?.quantity).toBe(4);
+  });
+});

@@ -1,0 +1,46 @@
+import { describe, expect, it } from "vitest";
+import { toInches } from "../../src/units/length.ts";
+import { auditOf, said, solveText } from "../examples/compiled.ts";
+
+/** Two legs with a pull each, `up` below their tops. */
+const plan = (second: string): string => `plan: 1
+title: Step with two pulls
+units: inch
+stock:
+  lumber: { sold as: 2x4, wood: spruce }
+hardware:
+  grip: { kind: pull, centres: 3, screw: 1 7/8 }
+piece:
+  tread: { made of: lumber, as: lying flat, left: 0, right: 24, front: 0, top: 12 }
+  left-leg: { made of: lumber, as: upright, facing: left, left: 0, front: 0, bottom: 0, under: tread }
+  right-leg: { like: left-leg, right: 24 }
+joints:
+  - { join: tread, to: [left-leg, right-leg], with: screws }
+fittings:
+  - { fit: grip, to: left-leg, face: left, up: left-leg.top - 3 }
+  - { fit: grip, to: right-leg, face: right, up: right-leg.top - ${second} }
+`;
+
+describe("templates", () => {
+  it("one sets out all that sit alike, its holes from the nearer edges", () => {
+    const text = plan("3");
+    const { build, findings } = solveText(text);
+    if (!build) throw new Error(said(findings).join("\n"));
+    expect(auditOf(text, build)).toEqual([]);
+    const [jig] = build.jigs ?? [];
+    // In the middle of 3 1/2; 3 less and more half of 3 below the top.
+    expect(jig?.holes.map(({ x, y }) => [toInches(x), toInches(y)])).toEqual([
+      [1.75, 1.5],
+      [1.75, 4.5],
+    ]);
+    const at = (unit: string): number => build.steps.findIndex((step) => step.unit === unit);
+    expect(at("jigs")).toBeGreaterThanOrEqual(0);
+    expect(at("jigs")).toBeLessThan(at("fit pull"));
+    const bored = build.steps.findIndex(({ actions }) => actions.some((action) => action.do === "machine"));
+    expect(at("jigs")).toBeLessThan(bored);
+  });
+  it("there is none for places that differ", () => {
+    const { build } = solveText(plan("2 1/2"));
+    expect(build?.jigs).toBeUndefined();
+  });
+});
