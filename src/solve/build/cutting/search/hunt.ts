@@ -47,7 +47,8 @@ export class Hunt {
     const costs = this.problem.bins.map((bin) => bin.cost);
     const step = roundedUp(1e-6, costs);
     const { unit, problem } = this.joint;
-    while (steps.left > 0 && this.cost > costBound) if (!this.attempt((this.cost - step + 1) * unit - 1, steps)) return;
+    while (steps.left > 0 && this.cost > costBound) this.attempt((this.cost - step + 1) * unit - 1, steps);
+    if (this.cost > costBound) return;
     // One size that is bought: the cost is the count.
     if (costs.every((cost) => cost === costs[0] && cost > 0)) return;
     const within = { left: steps.left / 2 };
