@@ -12,10 +12,10 @@ import { cutList } from "./cut-list/cut-list.ts";
 import { withMakingNotes } from "./cut-list/making-notes.ts";
 import { massOf } from "./cut-list/weight.ts";
 import type { LayoutEffort } from "./cutting/ask.ts";
+import { layOut } from "./cutting/lay-out.ts";
 import { jigsOf } from "./jigs/jigs.ts";
 import type { LargestSizes } from "./model/thickness.ts";
 import { motionsOf } from "./motions/motions.ts";
-import { layOutInWorkshop } from "./on-hand.ts";
 import { orderOfWork } from "./order/index.ts";
 import { finishingOf } from "./purchases/finish.ts";
 import { purchases } from "./purchases/index.ts";
@@ -41,7 +41,7 @@ export function build(
   const mass = (part: Part): number => massOf(part, stocks.get(part.stock));
   const lines = withMakingNotes(plainLines, { design, blanks, mass, print });
   const spans = new Map(design.parts.map((part) => [part.id, part.at]));
-  const cut = layOutInWorkshop(design.stock, blanks, design.kerf, {
+  const cut = layOut(design.stock, blanks, design.kerf, {
     ...{ units: design.units, spans, effort },
     ...supplyOf(design),
   });

@@ -1,4 +1,4 @@
-import type { Bin, Item } from "./item.ts";
+import type { Bin, Item } from "../item.ts";
 
 /** With more boards than this the mixture of lengths is not looked into. */
 const MOST_BOARDS = 30;

@@ -1,5 +1,5 @@
+import type { Bin, Item } from "../item.ts";
 import type { Effort } from "./greedy.ts";
-import type { Bin, Item } from "./item.ts";
 import { type Board, fill, type Place } from "./place.ts";
 
 /** Ways of filling a board that are looked at, full or not, before the search gives up. */

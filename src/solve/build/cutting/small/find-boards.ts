@@ -1,5 +1,5 @@
+import type { Bin, Item } from "../item.ts";
 import { type Effort, pack } from "./greedy.ts";
-import type { Bin, Item } from "./item.ts";
 import { better, evenness, judge, type Merit } from "./judge.ts";
 import type { Board } from "./place.ts";
 import { inOrder, RULES, type Rule } from "./rules.ts";

@@ -1,4 +1,4 @@
-import type { Item } from "./item.ts";
+import type { Item } from "../item.ts";
 
 /** A greedy rule: in which order blanks are placed, which free piece each one takes, and which cut comes first. */
 export interface Rule {

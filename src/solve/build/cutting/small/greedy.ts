@@ -1,4 +1,4 @@
-import type { Bin, Item, Shape } from "./item.ts";
+import type { Bin, Item, Shape } from "../item.ts";
 import { type Board, type Filling, fill, reach, shorten } from "./place.ts";
 import type { Rule } from "./rules.ts";
 

@@ -1,4 +1,4 @@
-import type { Bin, Item, Shape } from "./item.ts";
+import type { Bin, Item, Shape } from "../item.ts";
 
 /**
  * A piece of a board, `width` × `length` in whole units with a kerf added. It is empty, or a blank lies in its near corner and two
