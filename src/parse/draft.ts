@@ -194,6 +194,13 @@ export interface FinishDraft {
   readonly coats: number;
   /** m² that a litre covers in one coat. */
   readonly covers?: number;
+  /** Minutes between two coats. */
+  readonly dries?: number;
+  /** Coats inside, where that is another number. */
+  readonly inside?: number;
+  readonly keepOff?: string;
+  /** Finished on both faces before they are put on. */
+  readonly alike?: readonly Reference[];
 }
 
 /** What there is in a workshop and what things cost there: `workshop.yaml`. */

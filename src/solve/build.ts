@@ -32,6 +32,7 @@ export interface Build {
   /** Absent where the plan says nothing of finish. */
   readonly finishing?: readonly Finishing[];
   readonly steps: readonly Step[];
+  readonly timeline: Timeline;
   readonly tools: readonly { readonly tool: string; readonly why: string }[];
   readonly checks: readonly Check[];
   readonly findings: readonly Finding[];
@@ -160,6 +161,20 @@ export interface LayoutProof {
 
 export type StepKind = "buy" | "mill" | "make" | "glue-up" | "drill" | "join" | "fit" | "take-off" | "finish" | "check";
 
+/** What dries or rests when a step is done. `binds: "strain"`: only what works hard on it has to wait. */
+export interface Wait {
+  readonly for: string;
+  readonly minutes: number;
+  readonly binds?: "strain";
+}
+
+/** Minutes: of work, from the beginning to the end, and what no order of the steps could be under. */
+export interface Timeline {
+  readonly bench: number;
+  readonly elapsed: number;
+  readonly lowerBound: number;
+}
+
 export interface Step {
   readonly number: number;
   readonly title: string;
@@ -170,11 +185,16 @@ export interface Step {
   readonly copies: number;
   /** Which way of the finished piece points to the ceiling. */
   readonly up: Direction;
-  /** Numbers of steps that must be done before. */
+  /** Numbers of steps that must be done before, those before them left out. */
   readonly after: readonly number[];
+  /** Those of which a wait must be over as well. */
+  readonly afterWait: readonly number[];
+  /** Minutes from the beginning of the work, nights included. */
+  readonly start: number;
+  readonly end: number;
   /** Minutes of work, and waits. */
   readonly bench: number;
-  readonly waits: readonly { readonly for: string; readonly minutes: number }[];
+  readonly waits: readonly Wait[];
   /** How many clamps are on at once, where the step says that; absent: one for each joint. */
   readonly clamps?: number;
   readonly text: readonly string[];
@@ -228,6 +248,16 @@ export type Action =
       /** The driver's axis where it leans from the screw's; null: in line. */
       readonly axis: Direction | null;
     }
+  /** Parts leave together the body that holds `from`, on the legs; fasteners are taken out first. */
+  | {
+      readonly do: "remove";
+      readonly parts: readonly string[];
+      readonly from: readonly string[];
+      readonly legs: readonly Leg[];
+      readonly undrives: readonly string[];
+    }
+  /** A coat of finish, counted from 1. */
+  | { readonly do: "finish"; readonly parts: readonly string[]; readonly coat: number }
   /** Hardware is put on for good; its holes belong to the step in which its part is bored. */
   | { readonly do: "fit"; readonly hardware: readonly string[]; readonly to: readonly string[] }
   | { readonly do: "measure"; readonly what: string; readonly value: Length; readonly within: Length };

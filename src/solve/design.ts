@@ -66,6 +66,14 @@ export interface Finish {
   readonly coats: number;
   /** m² that a litre covers in one coat; absent: what such products usually do. */
   readonly covers?: number;
+  /** Minutes between two coats; absent: what such products usually take. */
+  readonly dries?: number;
+  /** Coats inside; absent: as many as outside. */
+  readonly inside?: number;
+  /** Where none of it may go. */
+  readonly keepOff?: string;
+  /** Parts that are finished on both faces before they are put on. */
+  readonly alike?: readonly string[];
 }
 
 /** What there is in a workshop and what things cost there. */

@@ -3,6 +3,7 @@ import { importsOf } from "../tidy/imports.ts";
 import { filesBelow } from "../tidy/source.ts";
 import { counts } from "./broken/counts.ts";
 import { driving } from "./broken/driving.ts";
+import { finish } from "./broken/finish.ts";
 import { fits } from "./broken/fits.ts";
 import { form } from "./broken/form.ts";
 import { holes } from "./broken/holes.ts";
@@ -32,6 +33,7 @@ const ROWS = [
   ...layouts,
   ...verdicts,
   ...making,
+  ...finish,
 ];
 
 test.each(SOUND)("a sound record keeps every promise: %s", (_, sample) => {

@@ -73,7 +73,7 @@ export function writeRecord(build: Build, meta: RecordMeta): string {
     layoutProof: build.layoutProof.map(proofRecord),
     purchases: build.purchases.map(purchaseRecord),
     steps: build.steps.map(stepRecord),
-    timeline: { bench: build.steps.reduce((so, step) => so + step.bench, 0), elapsed: 0, lowerBound: 0 },
+    timeline: { ...build.timeline },
     tools: build.tools.map(({ tool, why }) => ({ tool, why, instead: "" })),
     finishing: (build.finishing ?? []).map(({ surface, area, coats, product }) => ({
       ...{ surface, coats, product },

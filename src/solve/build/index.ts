@@ -47,9 +47,11 @@ export function build(
   });
   const byId = new Map(design.parts.map((part) => [part.id, part]));
   const lineOf = new Map(lines.flatMap((line) => line.parts.map((id) => [id, line] as const)));
+  const finishing = finishingOf(design);
   const jigs = jigsOf({ design, layouts: cut.layouts });
   const {
     steps,
+    timeline,
     tools,
     after,
     later,
@@ -60,6 +62,7 @@ export function build(
     cutList: lines,
     blanks,
     jigs,
+    finishing,
     part: (id) => byId.get(id) as Part,
     stock: (name) => stocks.get(name) as Stock,
     line: (id) => lineOf.get(id) as CutLine,
@@ -80,7 +83,6 @@ export function build(
   });
   const findings = [...order.findings, ...cut.findings, ...ofSteps, ...checked.findings];
   if (hasErrors(findings)) return { findings };
-  const finishing = finishingOf(design);
   const value: Build = {
     design,
     parts: lines.flatMap((line) => line.parts.map((id) => builtPart(byId.get(id) as Part, line, mass, after))),
@@ -103,8 +105,7 @@ export function build(
       ...{ design, layouts: cut.layouts, blanks, cutList: lines, finishing, print },
       ...{ fasteners: plan.fasteners, hardware: plan.hardware },
     }),
-    steps,
-    tools,
+    ...{ steps, timeline, tools },
     checks: checked.checks,
     findings,
   };

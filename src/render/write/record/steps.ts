@@ -10,9 +10,9 @@ export const stepRecord = (step: Step): Json => ({
   unit: step.unit,
   up: step.up,
   after: step.after,
-  afterWait: [],
-  start: null,
-  end: null,
+  afterWait: step.afterWait,
+  start: step.start,
+  end: step.end,
   bench: step.bench,
   waits: step.waits.map((wait) => ({ for: wait.for, minutes: wait.minutes })),
   clamps: [],
@@ -48,6 +48,16 @@ function actionRecord(action: Action): Json {
       return { do: action.do, joints: action.joints };
     case "drive":
       return { do: action.do, fasteners: action.fasteners, tool: action.tool, axis: action.axis };
+    case "remove":
+      return {
+        do: action.do,
+        parts: action.parts,
+        from: action.from,
+        legs: action.legs.map(legRecord),
+        undrives: action.undrives,
+      };
+    case "finish":
+      return { do: action.do, parts: action.parts, coat: action.coat };
     case "fit":
       return { do: action.do, hardware: action.hardware, to: action.to };
     case "measure":

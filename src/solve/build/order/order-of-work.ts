@@ -7,6 +7,7 @@ import { blockingOf } from "./blocking.ts";
 import { choicesOf, type Refusal, type Taken } from "./choices.ts";
 import { components, linksOf } from "./links.ts";
 import type { Plan } from "./plan.ts";
+import { removables } from "./removable.ts";
 import { volumesOf } from "./splits.ts";
 import { build, itemsOf, movingBodies, type Trapped } from "./units.ts";
 
@@ -41,7 +42,8 @@ export function orderOfWork(design: Design): Outcome<Plan> {
   const built =
     inPlace && !("parts" in inPlace) ? inPlace : build(piece, itemsOf(design, new Set(), bodies), choices.travelling);
   if ("parts" in built) return failed([trapped(design, built, judge)]);
-  return outcome({ root: built.assembly, ...fittings(design, built.taken) });
+  const removable = design.finishes ? removables(design, built.assembly, blocking) : [];
+  return outcome({ root: built.assembly, removable, ...fittings(design, built.taken) });
 }
 
 /** Fronts of drawers go on when the drawers run in their places. */
@@ -49,7 +51,7 @@ const setInPlace = ({ joints }: Design): ReadonlySet<string> =>
   new Set(joints.flatMap(({ setWith, parts: [, front] }) => (setWith ? [front] : [])));
 
 /** Fasteners, holes and hardware in their final order. */
-function fittings({ parts, joints, fittings: fixed }: Design, taken: Taken): Omit<Plan, "root"> {
+function fittings({ parts, joints, fittings: fixed }: Design, taken: Taken): Omit<Plan, "root" | "removable"> {
   const chosen = new Map(
     joints.flatMap(({ id }, i) => {
       const arrangement = taken.get(i);

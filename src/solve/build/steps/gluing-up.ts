@@ -10,7 +10,7 @@ import { liftCaution } from "./words/lifting.ts";
 
 /** Label instructions of PVA glues: clamped 30 to 60 minutes, no stress for 24 hours. */
 const CLAMPED = { for: "clamps", minutes: 45 } as const;
-const FLAT = { for: "glue before flattening", minutes: 24 * 60 } as const;
+const FLAT = { for: "glue before flattening", minutes: 24 * 60, binds: "strain" } as const;
 const CAUTION = "Have the clamps set and try everything dry before you spread glue: it grabs within minutes.";
 /** Minutes (common practice, no source): to joint and glue a board or a layer, to flatten a slab. */
 const MINUTES = { board: 15, flatten: 45 } as const;
@@ -87,7 +87,10 @@ export function flatteningSteps(work: Work): readonly StepDraft[] {
           : capital(`cut ${line.parts.length === 1 ? "it" : "each"} square: ${size}.`),
       ],
       [],
-      { unit: line.mark, bench: line.parts.length * MINUTES.flatten, cautions: [SAW_CAUTION], fresh: [first] },
+      {
+        ...{ unit: line.mark, bench: line.parts.length * MINUTES.flatten, strains: true },
+        ...{ cautions: [SAW_CAUTION], fresh: [first] },
+      },
     );
   });
 }

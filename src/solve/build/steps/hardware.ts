@@ -43,18 +43,18 @@ export function inHandStep({ plan }: Work): readonly StepDraft[] {
   ];
 }
 
-/** What is fixed to the finished piece: one step for each kind of fitting, those that tie it to the wall last. */
-export function hardwareSteps(work: Work): readonly StepDraft[] {
-  const { fittings } = work.design;
+/** Some of what is fixed to the finished piece: one step for each kind of fitting, those that tie it to the wall last. */
+export function hardwareSteps(work: Work, which: (fitting: Fitting) => boolean): readonly StepDraft[] {
+  const fittings = work.design.fittings.filter(which);
   const kinds = [...new Set(fittings.map(kindOf))];
   const last = (kind: string): number => (fittedWords(kind).inTheRoom ? 1 : 0);
-  return kinds.toSorted((a, b) => last(a) - last(b)).flatMap((kind) => kindStep(kind, work));
+  return kinds.toSorted((a, b) => last(a) - last(b)).flatMap((kind) => kindStep(kind, fittings, work));
 }
 
 const kindOf = ({ hardware }: Fitting): string => hardware[0]?.item.kind ?? "";
 
-function kindStep(kind: string, work: Work): StepDraft {
-  const own = work.design.fittings.filter((each) => kindOf(each) === kind);
+function kindStep(kind: string, fittings: readonly Fitting[], work: Work): StepDraft {
+  const own = fittings.filter((each) => kindOf(each) === kind);
   const hardware = own.flatMap((each) => each.hardware);
   const carriers = [...new Set(hardware.map(({ carriedBy }) => carriedBy))];
   const words = fittedWords(kind);
@@ -85,10 +85,19 @@ function kindStep(kind: string, work: Work): StepDraft {
         ...(words.caution ? [words.caution] : []),
       ],
       ...(words.under && { up: [0, 0, -1] as const }),
+      ...(words.inTheRoom && { inTheRoom: true }),
       fresh: carriers,
-      present: work.design.parts.map(({ id }) => id).filter((id) => !carriers.includes(id)),
+      present: around(work, carriers),
     },
   );
+}
+
+/** The rest of the piece, or of what was taken off it. */
+function around({ design, plan }: Work, carriers: readonly string[]): readonly string[] {
+  const bodies = plan.removable.filter(({ parts }) => carriers.some((id) => parts.includes(id)));
+  const apart = bodies.flatMap(({ parts }) => parts);
+  const off = carriers.every((id) => apart.includes(id));
+  return (off ? apart : design.parts.map(({ id }) => id)).filter((id) => !carriers.includes(id));
 }
 
 /** Where each goes, those of one part in one sentence. */

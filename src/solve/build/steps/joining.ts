@@ -3,14 +3,17 @@ import type { Direction, Joint } from "../../design.ts";
 import type { Drive } from "../order/plan.ts";
 import { type Copies, copiesOf } from "./copies.ts";
 import { listed, numberWord, pluralOf, type StepDraft, stepToken, type Work } from "./draft.ts";
+import { drivings } from "./driving.ts";
 import { fitActions } from "./hardware.ts";
 import { grouped, type Move, type Unit, unitsOf } from "./moves.ts";
 import { squareOf } from "./square.ts";
+import { bodyWords } from "./words/bodies.ts";
 import { joiningText } from "./words/joining.ts";
 import { liftCaution } from "./words/lifting.ts";
 
 /** Glue: clamps off after 45 minutes, no strain before the next day (label instructions of PVA glues, 30 to 60 min and 24 h). */
 const CLAMPED = { for: "clamps", minutes: 45 } as const;
+const CURED = { for: "glue before planing", minutes: 24 * 60, binds: "strain" } as const;
 const OPEN_MINUTES = 8;
 const GLUE_CAUTION = "Have the clamps set and try everything dry before you spread glue: it grabs within minutes.";
 const SCREW_CAUTION = "Wear eye protection, and keep your free hand away from where the point would come out.";
@@ -73,7 +76,7 @@ function joiningStep(
     up: place.up,
     bench:
       n * (fresh.length * MINUTES.part + drives.length * MINUTES.fastener + (glued ? joints.length * MINUTES.glue : 0)),
-    waits: glued ? [CLAMPED] : [],
+    waits: glued ? [CLAMPED, CURED] : [],
     text: [
       ...turning(place),
       ...joiningText(work, moves, place.up, first.arrivesBuilt ? `the ${builtName(first, place.units)}` : null),
@@ -138,9 +141,15 @@ function actionsOf(work: Work, move: Move): readonly Action[] {
     ...(glued.length > 0 ? [{ do: "clamp", joints: glued } as const, { do: "release", joints: glued } as const] : []),
     ...slotting(work, keys),
     ...drivings(keys),
-    ...fitActions(work.plan.hardware.filter(({ joint }) => joint !== null && joints.some(({ id }) => id === joint))),
+    ...fitActions(work.plan.hardware.filter(({ joint }) => joint !== null && joints.some(forGood(work, joint)))),
   ];
 }
+
+/** Hardware of what comes off again is only tried. */
+const forGood =
+  ({ plan }: Work, joint: string) =>
+  ({ id }: Joint): boolean =>
+    id === joint && !plan.removable.some(({ joints }) => joints.includes(joint));
 
 /** The slots of keys, sawn through both parts at once. */
 function slotting(work: Work, keys: readonly Drive[]): readonly Action[] {
@@ -161,20 +170,6 @@ function drillings(work: Work, drives: readonly Drive[]): readonly Action[] {
     if (!hole.atBench && hole.for !== null && wanted.has(hole.for))
       byPart.set(hole.part, [...(byPart.get(hole.part) ?? []), i]);
   return [...byPart].map(([part, holes]) => ({ do: "machine", part, features: [], holes }));
-}
-
-function drivings(drives: readonly Drive[]): readonly Action[] {
-  const groups = new Map<string, Drive[]>();
-  for (const drive of drives) {
-    const key = `${drive.tool} ${drive.axis?.join() ?? ""}`;
-    groups.set(key, [...(groups.get(key) ?? []), drive]);
-  }
-  return [...groups.values()].map((group) => ({
-    do: "drive",
-    fasteners: group.map(({ fastener }) => fastener.id),
-    tool: (group[0] as Drive).tool,
-    axis: (group[0] as Drive).axis,
-  }));
 }
 
 /** Heads up: a unit on the bench is laid so that most fasteners are driven downwards; the whole piece is only turned over for those driven from below. */
@@ -203,9 +198,11 @@ function titleOf(work: Work, copies: Copies, moves: readonly Move[], place: Plac
   const arriving = moves.flatMap((move) => move.arriving);
   const verb = verbFor(joints);
   if (first.starts && copies.unit.named) {
-    const name = unitName(copies.unit.name, copies.all.length);
-    return copies.all.length > 1 ? `Build the ${numberWord(copies.all.length)} ${name}` : `Build the ${name}`;
+    const n = copies.all.length;
+    return n > 1 ? `Build the ${numberWord(n)} ${unitName(copies.unit.name, n)}` : `Build the ${named(copies.unit)}`;
   }
+  if (first.starts && first.arrivesBuilt && moves.length === 1)
+    return `${verb} ${listed(work, first.present)} and the ${builtName(first, place.units)}`;
   if (first.starts) return `${verb} ${listed(work, [...first.present, ...arriving])}`;
   if (first.arrivesBuilt) return `Add the ${builtName(first, place.units)}`;
   return `${verb === "Glue up" ? "Glue in" : verb === "Join" ? "Add" : `${verb} on`} ${listed(work, arriving)}`;
@@ -215,7 +212,7 @@ function titleOf(work: Work, copies: Copies, moves: readonly Move[], place: Plac
 export function builtName(move: Move, units: readonly Unit[]): string {
   const unit = units.find(({ parts }) => parts.join() === move.arriving.join());
   if (!unit) throw new Error("a body arrives that was never built");
-  return unit.named ? unitName(unit.name, 1) : `frame from ${stepToken(unit.name)}`;
+  return unit.named ? named(unit) : `frame from ${stepToken(unit.name)}`;
 }
 
 const verbFor = (joints: readonly Joint[]): string => {
@@ -229,6 +226,8 @@ const VERBS: readonly (readonly [string, readonly Joint["method"][]])[] = [
   ["Bolt", ["bolts", "bolts and cross dowels"]],
   ["Screw", ["screws", "pocket screws", "cleats", "lag screws", "slotted screws", "oversized holes with washers"]],
 ];
+
+const named = (unit: Unit): string => bodyWords(unit.parts) ?? unitName(unit.name, 1);
 
 /** "left end", or "ends" for two of them. */
 function unitName(id: string, n: number): string {

@@ -14,10 +14,11 @@ export function step(
   text: readonly string[],
   actions: readonly Action[],
   more: Pick<StepDraft, "bench" | "cautions" | "unit"> &
-    Partial<Pick<StepDraft, "waits" | "reminders" | "up" | "clamps">> & {
+    Partial<Pick<StepDraft, "waits" | "reminders" | "up" | "clamps" | "strains" | "inTheRoom">> & {
       readonly fresh: readonly string[];
       /** What stands around it already. */
       readonly present?: readonly string[];
+      readonly travel?: StepDraft["shows"]["travel"];
     },
 ): StepDraft {
   return {
@@ -33,6 +34,8 @@ export function step(
     waits: more.waits ?? [],
     reminders: more.reminders ?? [],
     ...(more.clamps !== undefined && { clamps: more.clamps }),
-    shows: { fresh: more.fresh, present: more.present ?? [], travel: [], fasteners: [] },
+    ...(more.strains && { strains: true }),
+    ...(more.inTheRoom && { inTheRoom: true }),
+    shows: { fresh: more.fresh, present: more.present ?? [], travel: more.travel ?? [], fasteners: [] },
   };
 }
