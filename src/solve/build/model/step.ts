@@ -1,0 +1,106 @@
+/** The order of work: steps, what is done in each, and how long it takes. Types only. */
+import type { Length } from "../../../units/length.ts";
+import type { Direction, Face } from "../../design.ts";
+
+export type StepKind = "buy" | "mill" | "make" | "glue-up" | "drill" | "join" | "fit" | "take-off" | "finish" | "check";
+
+/** What dries or rests when a step is done. `binds: "strain"`: only what works hard on it has to wait. */
+export interface Wait {
+  readonly for: string;
+  readonly minutes: number;
+  readonly binds?: "strain";
+}
+
+/** Minutes: of work, from the beginning to the end, and what no order of the steps could be under. */
+export interface Timeline {
+  readonly bench: number;
+  readonly elapsed: number;
+  readonly lowerBound: number;
+}
+
+export interface Step {
+  readonly number: number;
+  readonly title: string;
+  readonly kind: StepKind;
+  /** Unit in hand: id of the body that this step works on, such as "left-end" or "piece". */
+  readonly unit: string;
+  /** How many equal units this step makes (their actions are all written out). */
+  readonly copies: number;
+  /** Which way of the finished piece points to the ceiling. */
+  readonly up: Direction;
+  /** Numbers of steps that must be done before, those before them left out. */
+  readonly after: readonly number[];
+  /** Those of which a wait must be over as well. */
+  readonly afterWait: readonly number[];
+  /** Minutes from the beginning of the work, nights included. */
+  readonly start: number;
+  readonly end: number;
+  /** Minutes of work, and waits. */
+  readonly bench: number;
+  readonly waits: readonly Wait[];
+  /** How many clamps are on at once, where the step says that; absent: one for each joint. */
+  readonly clamps?: number;
+  readonly text: readonly string[];
+  readonly cautions: readonly string[];
+  readonly reminders: readonly string[];
+  readonly actions: readonly Action[];
+  /** For the picture, first copy only: what is new in this step, what was there before, and how the new parts travelled. */
+  readonly shows: {
+    readonly fresh: readonly string[];
+    readonly present: readonly string[];
+    readonly travel: readonly { readonly parts: readonly string[]; readonly along: Direction }[];
+    readonly fasteners: readonly string[];
+  };
+}
+
+export type Tool = "straight" | "long" | "angle" | "stubby" | "hammer" | "stapler" | "hand" | "wrench";
+
+export interface Leg {
+  /** Unit vector of travel. */
+  readonly along: Direction;
+  /** null: from far away. */
+  readonly distance: Length | null;
+}
+
+export type Action =
+  | { readonly do: "make"; readonly blanks: readonly string[] }
+  /** `features` index the part's features, `holes` index `Build.holes`. */
+  | {
+      readonly do: "machine";
+      readonly part: string;
+      readonly features: readonly number[];
+      readonly holes: readonly number[];
+    }
+  /** Bands are put on in this order. */
+  | { readonly do: "band"; readonly part: string; readonly edges: readonly Face[] }
+  /** Parts enter along the legs and join the body that holds `to`; an empty `to` starts a body. */
+  | {
+      readonly do: "add";
+      readonly parts: readonly string[];
+      readonly to: readonly string[];
+      readonly how: "straight" | "tilted";
+      readonly legs: readonly Leg[];
+    }
+  | { readonly do: "glue"; readonly joints: readonly string[]; readonly openMinutes: number }
+  | { readonly do: "clamp"; readonly joints: readonly string[] }
+  | { readonly do: "release"; readonly joints: readonly string[] }
+  | {
+      readonly do: "drive";
+      readonly fasteners: readonly string[];
+      readonly tool: Tool;
+      /** The driver's axis where it leans from the screw's; null: in line. */
+      readonly axis: Direction | null;
+    }
+  /** Parts leave together the body that holds `from`, on the legs; fasteners are taken out first. */
+  | {
+      readonly do: "remove";
+      readonly parts: readonly string[];
+      readonly from: readonly string[];
+      readonly legs: readonly Leg[];
+      readonly undrives: readonly string[];
+    }
+  /** A coat of finish, counted from 1. */
+  | { readonly do: "finish"; readonly parts: readonly string[]; readonly coat: number }
+  /** Hardware is put on for good; its holes belong to the step in which its part is bored. */
+  | { readonly do: "fit"; readonly hardware: readonly string[]; readonly to: readonly string[] }
+  | { readonly do: "measure"; readonly what: string; readonly value: Length; readonly within: Length };
