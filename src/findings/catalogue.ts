@@ -87,6 +87,7 @@ import { moreThanOneDocument } from "./rules/more-than-one-document.ts";
 import { mortiseBreaksOut } from "./rules/mortise-breaks-out.ts";
 import { mortisesMeet } from "./rules/mortises-meet.ts";
 import { movementHoleTooSmall } from "./rules/movement-hole-too-small.ts";
+import { namesNoStep } from "./rules/names-no-step.ts";
 import { needsQuotes } from "./rules/needs-quotes.ts";
 import { nestedTooDeep } from "./rules/nested-too-deep.ts";
 import { noPieceToMeasure } from "./rules/no-piece-to-measure.ts";
@@ -176,6 +177,7 @@ import { whenNotRead } from "./rules/when-not-read.ts";
 import { whichWayGrain } from "./rules/which-way-grain.ts";
 import { whichWayRound } from "./rules/which-way-round.ts";
 import { widerThanAnyBoard } from "./rules/wider-than-any-board.ts";
+import { wishImpossible } from "./rules/wish-impossible.ts";
 import { wrongKind } from "./rules/wrong-kind.ts";
 import { wrongValue } from "./rules/wrong-value.ts";
 import { yamlProblem } from "./rules/yaml-problem.ts";
@@ -271,6 +273,7 @@ export const catalogue: readonly Rule<never>[] = [
   mortiseBreaksOut,
   mortisesMeet,
   movementHoleTooSmall,
+  namesNoStep,
   needsQuotes,
   nestedTooDeep,
   noPieceToMeasure,
@@ -360,6 +363,7 @@ export const catalogue: readonly Rule<never>[] = [
   whichWayGrain,
   whichWayRound,
   widerThanAnyBoard,
+  wishImpossible,
   wrongKind,
   wrongValue,
   yamlProblem,

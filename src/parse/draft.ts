@@ -73,6 +73,8 @@ export interface Draft {
   readonly carries?: Located<LoadDraft>;
   readonly usedFor?: SeatsDraft;
   readonly finish?: readonly FinishDraft[];
+  readonly order?: readonly WishDraft[];
+  readonly notes?: readonly NoteDraft[];
   readonly tools?: ToolsDraft;
   readonly allow?: readonly AllowDraft[];
   /** Absent: nothing was said, and only what is glued up is left over its size. */
@@ -201,6 +203,36 @@ export interface FinishDraft {
   readonly keepOff?: string;
   /** Finished on both faces before they are put on. */
   readonly alike?: readonly Reference[];
+}
+
+export type Verb = "glue" | "cut" | "plane" | "drill" | "join" | "fit" | "finish" | "shape" | "band";
+
+/** What a wish or note is about: work of a kind, on a part or on any; or the step in which a part is joined. */
+export interface SubjectDraft {
+  readonly at: Span;
+  readonly said: string;
+  readonly verb?: Verb;
+  /** Kinds of feature, or "hole". */
+  readonly cuts?: readonly string[];
+  /** Null: whatever there is of that work. */
+  readonly of: Reference | null;
+}
+
+/** A wish about the order of work. */
+export type WishDraft = { readonly at: Span } & (
+  | { readonly kind: "before"; readonly first: readonly SubjectDraft[]; readonly next: readonly SubjectDraft[] }
+  | { readonly kind: "first" | "last"; readonly what: readonly SubjectDraft[] }
+  | { readonly kind: "dry fit"; readonly of: readonly Reference[]; readonly check?: string }
+  | { readonly kind: "unit"; readonly of: readonly Reference[] }
+  | { readonly kind: "title"; readonly step: SubjectDraft; readonly title: string }
+);
+
+/** Words of the maker's for the reader. */
+export interface NoteDraft {
+  readonly about: SubjectDraft;
+  readonly say?: string;
+  readonly tip?: string;
+  readonly caution?: string;
 }
 
 /** What there is in a workshop and what things cost there: `workshop.yaml`. */

@@ -54,6 +54,8 @@ export function toDraft({ at, said }: Read, { choices, chosen }: Omit<Opened, "t
     ...(said.place && { site: said.place.value }),
     ...(said.carries && { carries: said.carries }),
     ...(said.finish && { finish: said.finish.value }),
+    ...(said.order && { order: said.order.value }),
+    ...(said.notes && { notes: said.notes.value }),
     ...(said["used for"] && { usedFor: said["used for"].value }),
     ...(said["tools owned"] && { tools: said["tools owned"].value }),
     ...(said.allow && { allow: said.allow.value }),

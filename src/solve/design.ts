@@ -11,6 +11,7 @@ import type { Fitting } from "./design/model/fitting.ts";
 import type { Hole, Joint } from "./design/model/joint.ts";
 import type { Stock } from "./design/model/material.ts";
 import type { Box } from "./design/model/points.ts";
+import type { Note, Wish } from "./design/model/wish.ts";
 
 export type * from "./design/model/feature.ts";
 export type * from "./design/model/fitting.ts";
@@ -53,6 +54,10 @@ export interface Design {
   readonly rough?: Rough | null;
   /** Absent: nothing is said of it. */
   readonly finishes?: readonly Finish[];
+  /** Of the order of work; absent: none. */
+  readonly wishes?: readonly Wish[];
+  /** Words of the maker's; absent: none. */
+  readonly notes?: readonly Note[];
   /** The workshop in which the plan is made; absent: nothing is known of it. What it has of each stock stands with the stock. */
   readonly workshop?: Workshop;
 }

@@ -10,6 +10,7 @@ import { fittings } from "./fittings.ts";
 import { hardware } from "./hardware.ts";
 import { joints } from "./joints.ts";
 import { rough } from "./making.ts";
+import { notes, order } from "./order.ts";
 import { definitions, includedNames } from "./own-assembly.ts";
 import { piece } from "./piece.ts";
 import { outside, sizes } from "./sizes.ts";
@@ -26,7 +27,7 @@ const version: Kind<1> = {
 };
 
 /** Top-level settings that the language has and this version does not read. */
-const LATER = [...["credits", "rights", "support", "photos", "defaults"], ...["words", "order", "notes", "built"]];
+const LATER = [...["credits", "rights", "support", "photos", "defaults"], ...["words", "built"]];
 
 /** The whole source. */
 export const plan = settings(
@@ -62,6 +63,8 @@ export const plan = settings(
     "tools owned": may(toolsOwned, "The bits that there are; without it, whatever is sold."),
     allow: may(allow, "Findings that you accept, each with the reason.", "accept"),
     finish: may(finish, "What the piece is finished with: { with: hard oil, coats: 2 }, or so for each part."),
+    order: may(order, "Your wishes about the order of work: { this: mortises, before: tapers }."),
+    notes: may(notes, "Words of your own for the reader, with the part or work that they are about."),
     "rough sizes": may(rough, "How much larger than finished solid wood is sawn from the board."),
   },
   LATER,

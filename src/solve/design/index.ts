@@ -27,6 +27,7 @@ import { evaluateLength } from "./sizes/evaluate.ts";
 import { triple } from "./space.ts";
 import { finishesOf } from "./use/finish.ts";
 import { useOf } from "./use/use-of.ts";
+import { wishesOf } from "./use/wishes.ts";
 import { workshopOf } from "./workshop.ts";
 
 export interface DesignOptions {
@@ -156,6 +157,7 @@ function solve(draft: Draft): Outcome<Design> {
       directory,
       finished.map(({ id }) => id),
     ),
+    ...wishesOf(draft, directory, finished),
     ...workshopOf(draft),
   };
   if (!hasErrors(findings)) findings.push(...judge(result, outside, draft, print));

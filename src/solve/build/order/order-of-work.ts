@@ -1,15 +1,17 @@
 import { failed, type Outcome, outcome } from "../../../findings/outcome.ts";
 import { noPossibleOrder } from "../../../findings/rules/no-possible-order.ts";
+import { wishImpossible } from "../../../findings/rules/wish-impossible.ts";
 import type { Span } from "../../../findings/span.ts";
 import type { Design } from "../../design.ts";
 import { reach } from "../reach/index.ts";
 import { blockingOf } from "./blocking.ts";
 import { choicesOf, type Refusal, type Taken } from "./choices.ts";
 import { components, linksOf } from "./links.ts";
-import type { Plan } from "./plan.ts";
+import type { Assembly, Plan } from "./plan.ts";
 import { removables } from "./removable.ts";
 import { volumesOf } from "./splits.ts";
 import { build, itemsOf, movingBodies, type Trapped } from "./units.ts";
+import { impossible, type Sequence, sequencesOf, unitsWished } from "./wishes.ts";
 
 /**
  * An order in which the piece can be put together, unit by unit: each body leaves and arrives in a straight line, hangs together by
@@ -33,17 +35,40 @@ export function orderOfWork(design: Design): Outcome<Plan> {
   );
   if ("why" in choices.travelling) return failed([refused(design, choices.travelling, [])]);
   const blocking = blockingOf(design, [...choices.travelling.values()]);
-  const piece = { parts, links, blocking, choices, volumes: volumesOf(design) };
+  const wishes = sequencesOf(design);
+  const piece = { parts, links, blocking, choices, wishes, volumes: volumesOf(design) };
+  const { travelling } = choices;
   const set = setInPlace(design);
-  const bodies = movingBodies(design);
+  const bodies = [...movingBodies(design), ...unitsWished(design)];
   const onBench = bodies.map((body) => body.filter((i) => !set.has(parts[i]?.id ?? "")));
-  const inPlace = set.size > 0 ? build(piece, itemsOf(design, set, onBench), choices.travelling) : null;
-  // Where no screwdriver goes in behind it, it is screwed on at the bench.
-  const built =
-    inPlace && !("parts" in inPlace) ? inPlace : build(piece, itemsOf(design, new Set(), bodies), choices.travelling);
-  if ("parts" in built) return failed([trapped(design, built, judge)]);
+  const attempt = (kept: readonly Sequence[]) => {
+    const inPlace = set.size > 0 ? build({ ...piece, wishes: kept }, itemsOf(design, set, onBench), travelling) : null;
+    // Where no screwdriver goes in behind it, it is screwed on at the bench.
+    return inPlace && !("parts" in inPlace)
+      ? inPlace
+      : build({ ...piece, wishes: kept }, itemsOf(design, new Set(), bodies), travelling);
+  };
+  const built = attempt(wishes);
+  if ("parts" in built) {
+    const possible = wishes.length > 0 && !("parts" in attempt([]));
+    const guilty = possible ? (wishes.find((wish) => "parts" in attempt([wish])) ?? wishes[0]) : undefined;
+    return failed([guilty ? impossible(design, guilty, links, blocking) : trapped(design, built, judge)]);
+  }
+  const split = unitsWished(design).filter((body) => !isUnit(built.assembly, names(design, body)));
+  if (split.length > 0) return failed(split.map((body) => noUnit(design, names(design, body))));
   const removable = design.finishes ? removables(design, built.assembly, blocking) : [];
   return outcome({ root: built.assembly, removable, ...fittings(design, built.taken) });
+}
+
+/** Whether some parts are put together by themselves. */
+const isUnit = (assembly: Assembly, ids: readonly string[]): boolean =>
+  (assembly.parts.length === ids.length && ids.every((id) => assembly.parts.some((own) => own === id))) ||
+  (assembly.kind === "union" && (isUnit(assembly.staying, ids) || isUnit(assembly.moving, ids)));
+
+function noUnit(design: Design, ids: readonly string[]) {
+  const wish = design.wishes?.find((each) => each.kind === "unit" && ids.every((id) => each.parts.includes(id)));
+  const at = wish?.at ?? pointing(design, [], "").at;
+  return wishImpossible(at, { first: ids.join(", "), next: "", because: "no unit", parts: [] });
 }
 
 /** Fronts of drawers go on when the drawers run in their places. */

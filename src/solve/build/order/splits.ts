@@ -8,6 +8,7 @@ import type { Blocking } from "./blocking.ts";
 import type { Choices, Made, Refusal, Taken } from "./choices.ts";
 import { hangsTogether, type Link } from "./links.ts";
 import { reversed } from "./pegs.ts";
+import { breaks, type Sequence } from "./wishes.ts";
 
 /** What never changes while an order is looked for. */
 export interface Piece {
@@ -15,6 +16,8 @@ export interface Piece {
   readonly links: readonly Link[];
   readonly blocking: Blocking;
   readonly choices: Choices;
+  /** What the maker wishes to be joined first. */
+  readonly wishes: readonly Sequence[];
   /** mm³ of each part's blank, rounded, so that sums do not depend on their order. */
   readonly volumes: readonly number[];
 }
@@ -73,6 +76,7 @@ export interface Closed extends Made {
 
 /** Makes the joints between the halves; null when either half would fall apart. */
 export function close(piece: Piece, halves: Halves, taken: Taken): Closed | Refusal | null {
+  if (piece.wishes.some((wish) => breaks(wish, halves))) return null;
   if (!hangsTogether(halves.moving, piece.links) || !hangsTogether(halves.staying, piece.links)) return null;
   const closing = closingOf(piece, halves);
   const made = piece.choices.make(closing, bodyOf(piece, halves), taken);

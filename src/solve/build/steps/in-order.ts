@@ -19,7 +19,7 @@ export function inOrder(
   drafts: readonly StepDraft[],
   before: readonly Before[],
 ): { readonly steps: readonly Timed[]; readonly timeline: Timeline } | null {
-  const own = drafts.map((_, i) => before.filter(({ then }) => then === i));
+  const own = drafts.map((_, i) => before.filter(({ next }) => next === i));
   const found = scheduled(
     drafts.map(({ bench, waits }, i) => ({
       minutes: bench,

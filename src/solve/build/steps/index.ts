@@ -18,6 +18,9 @@ import { pluggingSteps } from "./plugging.ts";
 import { precedence } from "./precedence.ts";
 import { sawingSteps } from "./sawing.ts";
 import { toolsFor } from "./tools.ts";
+import { touchedBy } from "./touched.ts";
+import { withWishes } from "./wishes/sequence.ts";
+import { withWords } from "./wishes/told.ts";
 
 export type { Work } from "./draft.ts";
 
@@ -30,14 +33,16 @@ export interface Steps extends CutAfter {
 /** The steps in the order of work, numbered, each knowing what must be done before it; and the tools that they use. */
 export function stepsOf(work: Work): Steps {
   const finished = new Set<string>();
-  const told = [
+  const told = withWords(work, [
     ...inHandStep(work),
     ...makingSteps(work),
     ...puttingTogether(work, finished),
     ...pluggingSteps(work),
     ...finishingSteps(work, finished),
-  ];
-  const ordered = inOrder(told, precedence(work, told));
+  ]);
+  const touched = touchedBy(work, told.drafts);
+  const wished = withWishes(work, told.drafts, precedence(work, told.drafts, touched), touched);
+  const ordered = inOrder(told.drafts, wished.before);
   if (!ordered) throw new Error("steps wait for each other");
   const drafts = withoutRepeats(ordered.steps.map(({ draft }) => draft));
   const lastOf = new Map(drafts.map((draft, i) => [stepToken(draft.unit), `step ${i + 1}`]));
@@ -50,7 +55,11 @@ export function stepsOf(work: Work): Steps {
       ...{ after: numbers(after), afterWait: numbers(afterWait), start, end },
     };
   });
-  return { steps, timeline: ordered.timeline, tools: toolsFor(work, steps), ...cutAfter(work, steps) };
+  const { findings, ...later } = cutAfter(work, steps);
+  return {
+    ...{ steps, timeline: ordered.timeline, tools: toolsFor(work, steps) },
+    ...{ ...later, findings: [...told.findings, ...wished.findings, ...findings] },
+  };
 }
 
 /** From boards and sheets to finished parts, but for those that are cut to the piece. */

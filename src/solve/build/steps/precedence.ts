@@ -1,19 +1,21 @@
 /** What must be done before what. */
 import type { Action } from "../../build.ts";
 import type { StepDraft, Work } from "./draft.ts";
-import { touchedBy } from "./touched.ts";
 
 /** Places of two steps, and the minutes that pass between them at least. */
 export interface Before {
   readonly first: number;
-  readonly then: number;
+  readonly next: number;
   readonly lag: number;
 }
 
 /** Every pair of steps of which the later in the given order cannot come first. */
-export function precedence(work: Work, drafts: readonly StepDraft[]): readonly Before[] {
-  const touched = touchedBy(work, drafts);
-  const rules: readonly ((first: number, then: number) => boolean)[] = [
+export function precedence(
+  work: Work,
+  drafts: readonly StepDraft[],
+  touched: readonly ReadonlySet<string>[],
+): readonly Before[] {
+  const rules: readonly ((first: number, next: number) => boolean)[] = [
     (i, j) => overlap(touched[i] ?? NONE, touched[j] ?? NONE),
     // Sizes follow from the hardware.
     (i) => drafts[i]?.kind === "buy",
@@ -25,11 +27,11 @@ export function precedence(work: Work, drafts: readonly StepDraft[]): readonly B
       drafts[j]?.unit === JIGS && madeOf(work, drafts[i]).some((stock) => work.jigs.some(({ from }) => from === stock)),
     (_, j) => drafts[j]?.inTheRoom === true,
   ];
-  return drafts.flatMap((_, then) =>
+  return drafts.flatMap((_, next) =>
     drafts
-      .slice(0, then)
+      .slice(0, next)
       .flatMap((before, first) =>
-        rules.some((rule) => rule(first, then)) ? [{ first, then, lag: lagOf(before, drafts[then]) }] : [],
+        rules.some((rule) => rule(first, next)) ? [{ first, next, lag: lagOf(before, drafts[next]) }] : [],
       ),
   );
 }
@@ -40,9 +42,9 @@ export const JIGS = "jigs";
 const overlap = (a: ReadonlySet<string>, b: ReadonlySet<string>): boolean => [...a].some((id) => b.has(id));
 
 /** A wait binds what has the same work in hand; that for the full strength of glue only what strains it. */
-function lagOf({ waits }: StepDraft, then: StepDraft | undefined): number {
+export function lagOf({ waits }: StepDraft, next: StepDraft | undefined): number {
   return waits.reduce(
-    (so, { minutes, binds }) => (binds === undefined || then?.strains === true ? Math.max(so, minutes) : so),
+    (so, { minutes, binds }) => (binds === undefined || next?.strains === true ? Math.max(so, minutes) : so),
     0,
   );
 }
@@ -53,9 +55,9 @@ const madeOf = (work: Work, draft: StepDraft | undefined): readonly string[] => 
 };
 
 /** What is cut to fit comes from the sheets and boards that were sawn before. */
-const fromOneStock = (work: Work, first: StepDraft | undefined, then: StepDraft | undefined): boolean => {
+const fromOneStock = (work: Work, first: StepDraft | undefined, next: StepDraft | undefined): boolean => {
   const stocks = madeOf(work, first);
-  return stocks.length > 0 && madeOf(work, then).some((stock) => stocks.includes(stock));
+  return stocks.length > 0 && madeOf(work, next).some((stock) => stocks.includes(stock));
 };
 
 type Machine = Extract<Action, { readonly do: "machine" }>;
@@ -64,7 +66,7 @@ const machining = (draft: StepDraft | undefined): readonly Machine[] =>
 const bores = (draft: StepDraft | undefined): boolean => machining(draft).some(({ holes }) => holes.length > 0);
 
 /** Two halves of a joint are cut in the order given: the tenon is fitted to its mortise. */
-function fittedTo(work: Work, first: StepDraft | undefined, then: StepDraft | undefined): boolean {
+function fittedTo(work: Work, first: StepDraft | undefined, next: StepDraft | undefined): boolean {
   const joints = (draft: StepDraft | undefined): readonly string[] =>
     machining(draft).flatMap(({ part, features }) => {
       const own = work.part(part).features;
@@ -74,5 +76,5 @@ function fittedTo(work: Work, first: StepDraft | undefined, then: StepDraft | un
       });
     });
   const own = new Set(joints(first));
-  return own.size > 0 && joints(then).some((id) => own.has(id));
+  return own.size > 0 && joints(next).some((id) => own.has(id));
 }

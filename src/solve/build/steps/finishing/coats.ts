@@ -70,7 +70,7 @@ export function earlySteps(work: Work, use: StepDraft, done: Set<string>): reado
     const parts = finish.parts.filter((id) => added.includes(id) && !done.has(id) && isEarly(work, finish, id));
     if (parts.length === 0) return [];
     for (const id of parts) done.add(id);
-    const title = `Finish ${listed(work, parts)} before ${parts.length === 1 ? "it goes" : "they go"} in`;
+    const title = `Finish ${listed(work, parts)} before ${parts.length === 1 ? "it is" : "they are"} built in`;
     return [coatStep(work, finish, { parts, title, unit: `finish ${parts[0]}`, apart: true })];
   });
 }
