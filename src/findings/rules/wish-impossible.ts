@@ -24,7 +24,9 @@ export const wishImpossible = rule<Args>({
       case "needed":
         return `${first} cannot come before ${next}: ${these} must be done with ${next} first`;
       case "no unit":
-        return `${first} cannot be put together by ${parts.length === 0 ? "themselves" : `themselves: ${these} would be in the way, or nothing ties them`}`;
+        return parts.length === 0
+          ? `${first} cannot be put together by itself: it would not hold together`
+          : `${first} cannot be put together by itself and then go to the rest: ${these} ${parts.length === 1 ? "is" : "are"} in the way`;
     }
   },
   label: () => "this wish cannot be carried out",

@@ -1,17 +1,17 @@
 import { failed, type Outcome, outcome } from "../../../findings/outcome.ts";
 import { noPossibleOrder } from "../../../findings/rules/no-possible-order.ts";
-import { wishImpossible } from "../../../findings/rules/wish-impossible.ts";
 import type { Span } from "../../../findings/span.ts";
 import type { Design } from "../../design.ts";
 import { reach } from "../reach/index.ts";
 import { blockingOf } from "./blocking.ts";
 import { choicesOf, type Refusal, type Taken } from "./choices.ts";
 import { components, linksOf } from "./links.ts";
+import { type Lock, lockOf } from "./locked.ts";
 import type { Assembly, Plan } from "./plan.ts";
 import { removables } from "./removable.ts";
 import { volumesOf } from "./splits.ts";
 import { build, itemsOf, movingBodies, type Trapped } from "./units.ts";
-import { impossible, type Sequence, sequencesOf, unitsWished } from "./wishes.ts";
+import { impossible, noUnit, type Sequence, sequencesOf, unitsWished } from "./wishes.ts";
 
 /**
  * An order in which the piece can be put together, unit by unit: each body leaves and arrives in a straight line, hangs together by
@@ -39,23 +39,29 @@ export function orderOfWork(design: Design): Outcome<Plan> {
   const piece = { parts, links, blocking, choices, wishes, volumes: volumesOf(design) };
   const { travelling } = choices;
   const set = setInPlace(design);
-  const bodies = [...movingBodies(design), ...unitsWished(design)];
+  const bodies = movingBodies(design);
+  const units = unitsWished(design);
   const onBench = bodies.map((body) => body.filter((i) => !set.has(parts[i]?.id ?? "")));
   const attempt = (kept: readonly Sequence[]) => {
-    const inPlace = set.size > 0 ? build({ ...piece, wishes: kept }, itemsOf(design, set, onBench), travelling) : null;
+    const inPlace =
+      set.size > 0 ? build({ ...piece, wishes: kept }, itemsOf(design, set, onBench, units), travelling) : null;
     // Where no screwdriver goes in behind it, it is screwed on at the bench.
     return inPlace && !("parts" in inPlace)
       ? inPlace
-      : build({ ...piece, wishes: kept }, itemsOf(design, new Set(), bodies), travelling);
+      : build({ ...piece, wishes: kept }, itemsOf(design, new Set(), bodies, units), travelling);
   };
   const built = attempt(wishes);
   if ("parts" in built) {
     const possible = wishes.length > 0 && !("parts" in attempt([]));
     const guilty = possible ? (wishes.find((wish) => "parts" in attempt([wish])) ?? wishes[0]) : undefined;
-    return failed([guilty ? impossible(design, guilty, links, blocking) : trapped(design, built, judge)]);
+    return failed([
+      guilty
+        ? impossible(design, guilty, links, blocking)
+        : trapped(design, built, judge, lockOf(built.parts, links, blocking)),
+    ]);
   }
-  const split = unitsWished(design).filter((body) => !isUnit(built.assembly, names(design, body)));
-  if (split.length > 0) return failed(split.map((body) => noUnit(design, names(design, body))));
+  const split = units.filter((body) => !isUnit(built.assembly, names(design, body)));
+  if (split.length > 0) return failed(split.map((body) => noUnit(design, body, blocking)));
   const removable = design.finishes ? removables(design, built.assembly, blocking) : [];
   return outcome({ root: built.assembly, removable, ...fittings(design, built.taken) });
 }
@@ -64,12 +70,6 @@ export function orderOfWork(design: Design): Outcome<Plan> {
 const isUnit = (assembly: Assembly, ids: readonly string[]): boolean =>
   (assembly.parts.length === ids.length && ids.every((id) => assembly.parts.some((own) => own === id))) ||
   (assembly.kind === "union" && (isUnit(assembly.staying, ids) || isUnit(assembly.moving, ids)));
-
-function noUnit(design: Design, ids: readonly string[]) {
-  const wish = design.wishes?.find((each) => each.kind === "unit" && ids.every((id) => each.parts.includes(id)));
-  const at = wish?.at ?? pointing(design, [], "").at;
-  return wishImpossible(at, { first: ids.join(", "), next: "", because: "no unit", parts: [] });
-}
 
 /** Fronts of drawers go on when the drawers run in their places. */
 const setInPlace = ({ joints }: Design): ReadonlySet<string> =>
@@ -107,7 +107,12 @@ function apart(design: Design, largest: readonly number[], loose: readonly numbe
   return noPossibleOrder(at, { because: "loose", parts: names(design, loose), from: names(design, largest) }, { also });
 }
 
-function trapped(design: Design, { parts, refusals, exhausted }: Trapped, judge: ReturnType<typeof reach>) {
+function trapped(
+  design: Design,
+  { parts, refusals, exhausted }: Trapped,
+  judge: ReturnType<typeof reach>,
+  lock: Lock | null,
+) {
   const first = refusals.find(({ why }) => why === "reach") ?? refusals[0];
   const body = parts.flatMap((place) => design.parts[place] ?? []);
   if (first && !exhausted)
@@ -116,8 +121,11 @@ function trapped(design: Design, { parts, refusals, exhausted }: Trapped, judge:
       first,
       first.why === "reach" ? judge.inTheWay(first.fastener, body).map(({ id }) => id) : [],
     );
-  const { at, also } = pointing(design, parts, "with this");
-  return noPossibleOrder(at, { because: exhausted ? "not found" : "locked", parts: names(design, parts) }, { also });
+  const core = lock?.parts ?? parts;
+  const keys = lock?.keys.map((joint) => ({ method: joint.method, parts: joint.parts })) ?? [];
+  const { at, also } = pointing(design, core, "with this");
+  const because = exhausted && !lock ? "not found" : "locked";
+  return noPossibleOrder(at, { because, parts: names(design, core), keys }, { also });
 }
 
 function refused(design: Design, refusal: Refusal, inTheWay: readonly string[]) {

@@ -18,6 +18,7 @@ export function itemsOf(
   { parts, groups }: Pick<Design, "parts" | "groups">,
   set: ReadonlySet<string> = new Set(),
   bodies: readonly (readonly number[])[] = [],
+  wished: readonly (readonly number[])[] = [],
 ): Item {
   const moving = new Set(bodies.flat());
   const within = (path: string, outer: string | null): boolean =>
@@ -30,7 +31,7 @@ export function itemsOf(
     const taken = new Set(grouped.flatMap(({ parts: some }) => some));
     const single = all.filter((i) => !taken.has(i)).map((i): Item => ({ parts: [i], group: null, items: [] }));
     const items = [...grouped, ...single].sort((a, b) => (a.parts[0] ?? 0) - (b.parts[0] ?? 0));
-    return { parts: all, group, items };
+    return { parts: all, group, items: wished.reduce(asOne, items) };
   };
   const standing = item(null, (part) => !moving.has(part));
   if (bodies.length === 0) return standing;
@@ -38,6 +39,21 @@ export function itemsOf(
   const hung = bodies.map((body) => whole(item(null, (part) => body.includes(part))));
   const items = [...hung, ...standing.items].sort((a, b) => (a.parts[0] ?? 0) - (b.parts[0] ?? 0));
   return { parts: parts.map((_, i) => i), group: null, items };
+}
+
+/** Items that are wished to be built by themselves, in one of their own; groups that hold some of them and others are opened. */
+function asOne(items: readonly Item[], wished: readonly number[]): readonly Item[] {
+  const inside = ({ parts }: Item): number => parts.filter((part) => wished.includes(part)).length;
+  if (items.some((item) => inside(item) === wished.length) || items.every((item) => inside(item) === 0)) return items;
+  const opened = (item: Item): readonly Item[] =>
+    inside(item) === 0 || inside(item) === item.parts.length ? [item] : item.items.flatMap(opened);
+  const all = items.flatMap(opened);
+  const own = all.filter((item) => inside(item) > 0);
+  const parts = own.flatMap((item) => item.parts).sort((a, b) => a - b);
+  if (own.length === all.length || parts.length < wished.length) return items;
+  return all.flatMap((item) =>
+    item === own[0] ? [{ parts, group: null, items: own }] : own.includes(item) ? [] : [item],
+  );
 }
 
 /** A body that is all one group goes by the name of that. */

@@ -1,6 +1,7 @@
 /** What the maker wishes to be joined before what. */
 import type { Finding } from "../../../findings/finding.ts";
 import { wishImpossible } from "../../../findings/rules/wish-impossible.ts";
+import type { Span } from "../../../findings/span.ts";
 import type { Subject, Wish } from "../../design/model/wish.ts";
 import type { Design } from "../../design.ts";
 import type { Blocking } from "./blocking.ts";
@@ -65,9 +66,27 @@ export function impossible(
     const apart = bodies.toSorted((a, b) => a.length - b.length)[0] ?? [];
     return wishImpossible(wish.at, { ...words, because: "loose", parts: names(apart) });
   }
-  const blockers = blocking.directions.map((_, d) =>
-    rest.filter((b) => [...next].some((a) => blocking.blocked(a, b, d))),
-  );
-  const least = blockers.reduce((so, one) => (one.length < so.length ? one : so), blockers[0] ?? []);
-  return wishImpossible(wish.at, { ...words, because: "blocked", parts: names(least) });
+  return wishImpossible(wish.at, { ...words, because: "blocked", parts: names(inTheWay([...next], rest, blocking)) });
+}
+
+/** What stands around a body that was wished to be built by itself, and was not. */
+export function noUnit({ parts, wishes = [] }: Design, body: readonly number[], blocking: Blocking): Finding {
+  const ids = body.flatMap((i) => parts[i]?.id ?? []);
+  const rest = parts.flatMap((_, i) => (body.includes(i) ? [] : [i]));
+  const wish = wishes.find((each) => each.kind === "unit" && ids.every((id) => each.parts.includes(id)));
+  const way = inTheWay(body, rest, blocking).flatMap((i) => parts[i]?.id ?? []);
+  const first = wish?.kind === "unit" ? wish.said : ids.join(", ");
+  return wishImpossible(wish?.at ?? NOWHERE, { first, next: "", because: "no unit", parts: way });
+}
+
+const NOWHERE: Span = { start: 0, end: 0, line: 1, column: 1 };
+
+/** In the direction in which the fewest are. */
+function inTheWay(
+  body: readonly number[],
+  rest: readonly number[],
+  { directions, blocked }: Blocking,
+): readonly number[] {
+  const blockers = directions.map((_, d) => rest.filter((b) => body.some((a) => blocked(a, b, d))));
+  return blockers.reduce((so, one) => (one.length < so.length ? one : so), blockers[0] ?? []);
 }

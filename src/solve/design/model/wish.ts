@@ -13,7 +13,7 @@ export type Wish = { readonly at: Span } & (
   | { readonly kind: "before"; readonly first: readonly Subject[]; readonly next: readonly Subject[] }
   | { readonly kind: "first" | "last"; readonly what: readonly Subject[] }
   | { readonly kind: "dry fit"; readonly parts: readonly string[]; readonly check?: string }
-  | { readonly kind: "unit"; readonly parts: readonly string[] }
+  | { readonly kind: "unit"; readonly parts: readonly string[]; readonly said: string }
   | { readonly kind: "title"; readonly step: Subject; readonly title: string }
 );
 

@@ -27,7 +27,10 @@ export function wishesOf(
         return { ...said, parts: partsOf(of) };
       }
       case "unit":
-        return { at: draft.at, kind: "unit", parts: partsOf(draft.of) };
+        return {
+          ...{ at: draft.at, kind: "unit", parts: partsOf(draft.of) },
+          said: draft.of.map(({ path }) => path.join(".")).join(" and "),
+        };
       case "title":
         return { ...draft, step: subject(draft.step) };
     }
