@@ -81,11 +81,17 @@ interface Built {
 /** A dead end, with the parts that did not come apart. */
 export type Trapped = Pick<Stuck, "refusals" | "exhausted"> & { readonly parts: readonly number[] };
 
-/** Takes an item apart unit by unit, then each unit by itself. A group that is in the way of that is no unit after all. */
-export function build(piece: Piece, whole: Item, start: Taken): Built | Trapped {
-  const loose = new Set<Item>();
+/** Groups are opened one at a time so often, then all at once. */
+const ATTEMPTS = 12;
 
-  const attempt = (item: Item, before: Taken): Built | Trapped => {
+/**
+ * Takes an item apart unit by unit, then each unit by itself. A group that is in the way of that is no unit after all: of several the one whose
+ * opening is enough, the one of most parts first.
+ */
+export function build(piece: Piece, whole: Item, start: Taken): Built | Trapped {
+  let attempts = ATTEMPTS;
+
+  const attempt = (item: Item, before: Taken, loose: ReadonlySet<Item>): Built | Trapped => {
     const nodes = contract(item, loose, piece.links);
     const apart = takeApart(
       piece,
@@ -95,25 +101,31 @@ export function build(piece: Piece, whole: Item, start: Taken): Built | Trapped 
     if ("nodes" in apart) {
       const inside = apart.nodes.flatMap((node) => nodes[node] ?? []);
       const groups = inside.filter(({ parts }) => parts.length > 1);
-      for (const group of groups) loose.add(group);
-      if (groups.length > 0) return attempt(item, before);
-      return { ...apart, parts: inside.flatMap(({ parts }) => parts).sort((a, b) => a - b) };
+      if (groups.length === 0) return { ...apart, parts: inside.flatMap(({ parts }) => parts).sort((a, b) => a - b) };
+      return opened(item, before, loose, groups);
     }
     let taken = apart.taken;
     const units = new Map<number, Assembly>();
     for (const [i, node] of nodes.entries()) {
       if (node.parts.length === 1) continue;
-      const built = attempt(node, taken);
-      if ("parts" in built) {
-        loose.add(node);
-        return attempt(item, before);
-      }
+      const built = attempt(node, taken, loose);
+      if ("parts" in built) return attempt(item, before, new Set([...loose, node]));
       units.set(i, built.assembly);
       taken = built.taken;
     }
     return { assembly: assemble(piece, apart.tree, units, nodes, item.group), taken };
   };
-  return attempt(whole, start);
+
+  const opened = (item: Item, before: Taken, loose: ReadonlySet<Item>, groups: readonly Item[]): Built | Trapped => {
+    for (const group of groups.length < 2 ? [] : groups.toSorted((a, b) => b.parts.length - a.parts.length)) {
+      attempts -= 1;
+      if (attempts < 0) break;
+      const built = attempt(item, before, new Set([...loose, group]));
+      if (!("parts" in built)) return built;
+    }
+    return attempt(item, before, new Set([...loose, ...groups]));
+  };
+  return attempt(whole, start, new Set());
 }
 
 /** The units directly in an item: groups that hang together, and what is in those that do not. */

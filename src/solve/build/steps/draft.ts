@@ -65,13 +65,15 @@ export const plural = (work: Work, id: string): string => {
 export const pluralOf = (name: string): string =>
   / and others$/.test(name)
     ? name
-    : /\bfoot$/.test(name)
-      ? name.replace(/foot$/, "feet")
-      : /(s|x|ch|sh)$/.test(name)
-        ? `${name}es`
-        : /shelf$/.test(name)
-          ? name.replace(/shelf$/, "shelves")
-          : `${name}s`;
+    : / and /.test(name)
+      ? name.split(" and ").map(pluralOf).join(" and ")
+      : /\bfoot$/.test(name)
+        ? name.replace(/foot$/, "feet")
+        : /(s|x|ch|sh)$/.test(name)
+          ? `${name}es`
+          : /shelf$/.test(name)
+            ? name.replace(/shelf$/, "shelves")
+            : `${name}s`;
 
 /** "a", "a and b", "a, b and c" */
 export const series = (items: readonly string[]): string =>

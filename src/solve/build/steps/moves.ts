@@ -116,5 +116,11 @@ export function grouped(work: Work, { named, moves }: Unit): readonly (readonly 
     if (open && last && alike(work, last, move) && (open.length < MOST || repeats)) open.push(move);
     else groups.push([move]);
   }
+  // One left over makes no step of its own.
+  const [full = [], [left, ...more] = []] = groups.slice(-2);
+  if (left && more.length === 0 && full.length === MOST && alike(work, full.at(-1) as Move, left)) {
+    full.push(left);
+    groups.pop();
+  }
   return groups;
 }
