@@ -11,6 +11,12 @@ export interface Wait {
   readonly binds?: "strain";
 }
 
+/** Clamps that open so far at least. */
+export interface Clamping {
+  readonly count: number;
+  readonly opening: Length;
+}
+
 /** Minutes: of work, from the beginning to the end, and what no order of the steps could be under. */
 export interface Timeline {
   readonly bench: number;
@@ -38,8 +44,10 @@ export interface Step {
   /** Minutes of work, and waits. */
   readonly bench: number;
   readonly waits: readonly Wait[];
-  /** How many clamps are on at once, where the step says that; absent: one for each joint. */
-  readonly clamps?: number;
+  /** On at once; absent: none. */
+  readonly clamps?: readonly Clamping[];
+  /** Absent: one pair of hands does it. */
+  readonly hands?: 2;
   readonly text: readonly string[];
   readonly cautions: readonly string[];
   readonly reminders: readonly string[];

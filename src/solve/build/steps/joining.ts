@@ -1,6 +1,7 @@
 import type { Action } from "../../build.ts";
 import type { Direction, Joint } from "../../design.ts";
 import type { Drive } from "../order/plan.ts";
+import { clampingOf, clampText } from "./clamping.ts";
 import { type Copies, copiesOf } from "./copies.ts";
 import { listed, numberWord, pluralOf, type StepDraft, stepToken, type Work } from "./draft.ts";
 import { drivings } from "./driving.ts";
@@ -68,6 +69,8 @@ function joiningStep(
   const fresh = [...started, ...arriving];
   const square = newlySquare(work, moves);
   const n = copies.all.length;
+  const clamps = glued ? clampingOf(work, moves) : [];
+  const lift = liftCaution(work, first.arriving);
   return {
     kind: glued ? "glue-up" : "join",
     title: titleOf(work, copies, moves, place),
@@ -77,8 +80,11 @@ function joiningStep(
     bench:
       n * (fresh.length * MINUTES.part + drives.length * MINUTES.fastener + (glued ? joints.length * MINUTES.glue : 0)),
     waits: glued ? [CLAMPED, CURED] : [],
+    ...(clamps.length > 0 && { clamps }),
+    ...(lift.length > 0 && { hands: 2 }),
     text: [
       ...turning(place),
+      ...clampText(work, clamps),
       ...joiningText(work, moves, place.up, first.arrivesBuilt ? `the ${builtName(first, place.units)}` : null),
       ...(square
         ? [
@@ -88,7 +94,7 @@ function joiningStep(
       ...(n > 1 ? [`Make ${n === 2 ? "two" : numberWord(n)} of these.`] : []),
     ],
     cautions: [
-      ...liftCaution(work, first.arriving),
+      ...lift,
       ...(glued ? [GLUE_CAUTION] : []),
       ...(drives.some(({ tool }) => tool !== "hand") ? [SCREW_CAUTION] : []),
     ],
