@@ -14,6 +14,7 @@ import { exploded, views } from "./pages/piece.ts";
 import { makePlan, type Plan } from "./pages/plan.ts";
 import { runningHead } from "./pages/running-head.ts";
 import { stepPages } from "./pages/steps.ts";
+import { timePage } from "./pages/time.ts";
 import { A4, content, LETTER } from "./style.ts";
 import { flow, type Section } from "./typeset/flow.ts";
 
@@ -35,6 +36,7 @@ const SECTIONS: readonly ((plan: Plan) => Section | null)[] = [
   cutList,
   layoutPages,
   holesAndScrews,
+  timePage,
   stepPages,
 ];
 

@@ -175,5 +175,5 @@ export interface Check {
   readonly holdsFrom?: number;
 }
 
-export type { Action, Clamping, Leg, Step, StepKind, Timeline, Tool, Wait } from "./build/model/step.ts";
+export type { Action, Clamping, Leg, Spell, Step, StepKind, Timeline, Tool, Wait } from "./build/model/step.ts";
 export type { BuiltMotion, ChangingSizes, Design, Fastener, Finishing, Hole, Joint, Part, Purchase, Stock };

@@ -73,7 +73,16 @@ export function writeRecord(build: Build, meta: RecordMeta): string {
     layoutProof: build.layoutProof.map(proofRecord),
     purchases: build.purchases.map(purchaseRecord),
     steps: build.steps.map(stepRecord),
-    timeline: { ...build.timeline },
+    timeline: {
+      ...build.timeline,
+      spells: build.timeline.spells.map(({ first, last, bench, pause, for: what }) => ({
+        first,
+        last,
+        bench,
+        pause,
+        for: what,
+      })),
+    },
     tools: build.tools.map(({ tool, why }) => ({ tool, why, instead: "" })),
     finishing: (build.finishing ?? []).map(({ surface, area, coats, product }) => ({
       ...{ surface, coats, product },

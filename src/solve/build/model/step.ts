@@ -22,6 +22,16 @@ export interface Timeline {
   readonly bench: number;
   readonly elapsed: number;
   readonly lowerBound: number;
+  readonly spells: readonly Spell[];
+}
+
+/** Steps that are done in one go, the minutes that they take, and how long what dries or rests after them. */
+export interface Spell {
+  readonly first: number;
+  readonly last: number;
+  readonly bench: number;
+  readonly pause: number;
+  readonly for: string;
 }
 
 export interface Step {

@@ -18,7 +18,7 @@ export interface Timed {
 export function inOrder(
   drafts: readonly StepDraft[],
   before: readonly Before[],
-): { readonly steps: readonly Timed[]; readonly timeline: Timeline } | null {
+): { readonly steps: readonly Timed[]; readonly timeline: Omit<Timeline, "spells"> } | null {
   const own = drafts.map((_, i) => before.filter(({ next }) => next === i));
   const found = scheduled(
     drafts.map(({ bench, waits }, i) => ({

@@ -17,6 +17,7 @@ import { millingSteps } from "./milling.ts";
 import { pluggingSteps } from "./plugging.ts";
 import { precedence } from "./precedence.ts";
 import { sawingSteps } from "./sawing.ts";
+import { spellsOf } from "./spells.ts";
 import { toolsFor } from "./tools.ts";
 import { touchedBy } from "./touched.ts";
 import { withWishes } from "./wishes/sequence.ts";
@@ -57,7 +58,7 @@ export function stepsOf(work: Work): Steps {
   });
   const { findings, ...later } = cutAfter(work, steps);
   return {
-    ...{ steps, timeline: ordered.timeline, tools: toolsFor(work, steps) },
+    ...{ steps, timeline: { ...ordered.timeline, spells: spellsOf(steps) }, tools: toolsFor(work, steps) },
     ...{ ...later, findings: [...told.findings, ...wished.findings, ...findings] },
   };
 }

@@ -3,12 +3,13 @@ import type { Direction, Joint } from "../../design.ts";
 import type { Drive } from "../order/plan.ts";
 import { clampingOf, clampText } from "./clamping.ts";
 import { type Copies, copiesOf } from "./copies.ts";
-import { listed, numberWord, pluralOf, type StepDraft, stepToken, type Work } from "./draft.ts";
+import { numberWord, type StepDraft, type Work } from "./draft.ts";
 import { drivings } from "./driving.ts";
 import { fitActions } from "./hardware.ts";
 import { grouped, type Move, type Unit, unitsOf } from "./moves.ts";
 import { squareOf } from "./square.ts";
-import { bodyWords } from "./words/bodies.ts";
+import { builtName, titleOf } from "./titles.ts";
+import { insideText } from "./words/inside.ts";
 import { joiningText } from "./words/joining.ts";
 import { liftCaution } from "./words/lifting.ts";
 
@@ -60,7 +61,7 @@ function joiningStep(
   everyCopy: readonly (readonly Move[])[],
   place: Place,
 ): StepDraft {
-  const first = moves[0] as Move;
+  const [first, last] = [moves[0] as Move, moves.at(-1) as Move];
   const joints = moves.flatMap((move) => move.work.map(({ joint }) => joint));
   const drives = moves.flatMap((move) => move.work.flatMap((w) => w.drives));
   const glued = joints.some((joint) => joint.glue);
@@ -73,7 +74,7 @@ function joiningStep(
   const lift = liftCaution(work, first.arriving);
   return {
     kind: glued ? "glue-up" : "join",
-    title: titleOf(work, copies, moves, place),
+    title: titleOf(work, copies, moves, place.units),
     unit: copies.unit.name,
     copies: n,
     up: place.up,
@@ -98,7 +99,10 @@ function joiningStep(
       ...(glued ? [GLUE_CAUTION] : []),
       ...(drives.some(({ tool }) => tool !== "hand") ? [SCREW_CAUTION] : []),
     ],
-    reminders: glued ? ["Leave it clamped for 45 minutes, and do not strain it before the next day."] : [],
+    reminders: [
+      ...insideText(work, first.present, [...last.present, ...last.arriving]),
+      ...(glued ? ["Leave it clamped for 45 minutes, and do not strain it before the next day."] : []),
+    ],
     actions: everyCopy.flatMap((copy) => [...copy.flatMap((move) => actionsOf(work, move)), ...measuring(work, copy)]),
     shows: {
       fresh,
@@ -196,49 +200,4 @@ function turning({ up, before, first }: Place): readonly string[] {
   if (up[2] === -1) return ["Turn the work upside down."];
   if (up[2] === 1) return first ? [] : ["Turn the work the right way up."];
   return ["Lay the work flat on the bench, with the side that the heads go into uppermost."];
-}
-
-function titleOf(work: Work, copies: Copies, moves: readonly Move[], place: Place): string {
-  const first = moves[0] as Move;
-  const joints = moves.flatMap((move) => move.work.map(({ joint }) => joint));
-  const arriving = moves.flatMap((move) => move.arriving);
-  const verb = verbFor(joints);
-  if (first.starts && copies.unit.named) {
-    const n = copies.all.length;
-    return n > 1 ? `Build the ${numberWord(n)} ${unitName(copies.unit.name, n)}` : `Build the ${named(copies.unit)}`;
-  }
-  if (first.starts && first.arrivesBuilt && moves.length === 1)
-    return `${verb} ${listed(work, first.present)} and the ${builtName(first, place.units)}`;
-  if (first.starts) return `${verb} ${listed(work, [...first.present, ...arriving])}`;
-  if (first.arrivesBuilt) return `Add the ${builtName(first, place.units)}`;
-  return `${verb === "Glue up" ? "Glue in" : verb === "Join" ? "Add" : `${verb} on`} ${listed(work, arriving)}`;
-}
-
-/** A body that was built before: by its name, or as the frame of an earlier step. */
-export function builtName(move: Move, units: readonly Unit[]): string {
-  const unit = units.find(({ parts }) => parts.join() === move.arriving.join());
-  if (!unit) throw new Error("a body arrives that was never built");
-  return unit.named ? named(unit) : `frame from ${stepToken(unit.name)}`;
-}
-
-const verbFor = (joints: readonly Joint[]): string => {
-  if (joints.some((joint) => joint.glue)) return "Glue up";
-  const methods = new Set(joints.map((joint) => joint.method));
-  return VERBS.find(([, own]) => own.some((method) => methods.has(method)))?.[0] ?? "Join";
-};
-const VERBS: readonly (readonly [string, readonly Joint["method"][]])[] = [
-  ["Nail", ["nails", "brads"]],
-  ["Staple", ["staples"]],
-  ["Bolt", ["bolts", "bolts and cross dowels"]],
-  ["Screw", ["screws", "pocket screws", "cleats", "lag screws", "slotted screws", "oversized holes with washers"]],
-];
-
-const named = (unit: Unit): string => bodyWords(unit.parts) ?? unitName(unit.name, 1);
-
-/** "left end", or "ends" for two of them. */
-function unitName(id: string, n: number): string {
-  const name = (id.split(".").at(-1) as string).replace(/-/g, " ");
-  if (n === 1) return /^\d+$/.test(name) ? "unit" : name;
-  const words = name.split(" ");
-  return pluralOf(words.at(-1) as string);
 }
