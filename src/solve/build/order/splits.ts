@@ -3,6 +3,7 @@ import { dot } from "../../../geometry/vec.ts";
 import { toMillimetres } from "../../../units/index.ts";
 import type { Tool } from "../../build.ts";
 import { isCutLater } from "../../design/making/plain.ts";
+import { indexOf } from "../../design/space.ts";
 import type { Design, Direction, Part } from "../../design.ts";
 import type { Blocking } from "./blocking.ts";
 import type { Choices, Made, Refusal, Taken } from "./choices.ts";
@@ -99,6 +100,7 @@ export function splitOf(piece: Piece, parting: Parting, { closing, ...made }: Cl
     // What is only screwed or nailed goes on after what is glued: a frame is glued up before a top is screwed to it.
     closing.some(({ joint }) => joint.glue) ? 1 : 0,
     sliding.reduce((so, { joint }) => so + (joint.glue ? 2 : 1), 0),
+    closing.filter((link) => isAwkward(piece, link, along)).length,
     // Single parts before units. Of units the one with fewer joints to close at once, then the smaller, then the lighter: the ends
     // of a frame before its long sides.
     nodes > 1 ? closing.length : 0,
@@ -109,6 +111,21 @@ export function splitOf(piece: Piece, parting: Parting, { closing, ...made }: Cl
     direction,
   ];
   return { ...made, halves, along, sliding: sliding.map(({ joint }) => joint.id), cost };
+}
+
+/** A door or lid is held before its place, not pushed up or sideways into it. */
+function isAwkward(
+  { parts }: Piece,
+  {
+    joint: {
+      kind,
+      parts: [joined],
+    },
+  }: Link,
+  along: Direction,
+): boolean {
+  const part = kind === "hinged" ? parts.find(({ id }) => id === joined) : undefined;
+  return part !== undefined && Math.abs(along[indexOf(part.axes.thickness)]) < SQUARE;
 }
 
 /** Whether a part is cut when the piece tells its size. */

@@ -14,13 +14,16 @@ interface Coated {
   readonly parts: readonly string[];
   readonly title: string;
   readonly unit: string;
+  /** In words. */
+  readonly what: string;
+  readonly fresh: readonly string[];
   readonly present?: readonly string[];
   /** They stand apart, and both faces are reached. */
   readonly apart?: true;
 }
 
 /** A step that puts all coats of one finish on some parts. `share` of its area. */
-export function coatStep(work: Work, finish: Finishing, { parts, title, unit, present, apart }: Coated): StepDraft {
+export function coatStep(finish: Finishing, { parts, title, unit, what, fresh, present, apart }: Coated): StepDraft {
   const { coats, product, inside, keepOff, area } = finish;
   const { dries: usual, handled, how, between, heats } = productOf(product);
   const dries = finish.dries ?? usual;
@@ -31,7 +34,7 @@ export function coatStep(work: Work, finish: Finishing, { parts, title, unit, pr
     title,
     [
       `Sand what will be seen with 120, then 180 grit along the grain, take the sharpness off the edges, and wipe off the dust.`,
-      `Put ${coats === 1 ? "one coat" : `${numberWord(coats)} coats`} of ${product} on ${listed(work, parts)}. ${how}.`,
+      `Put ${coats === 1 ? "one coat" : `${numberWord(coats)} coats`} of ${product} on ${what}. ${how}.`,
       ...(coats > 1
         ? [
             `Let each coat dry ${hours(dries)}, or as long as the can says${between ? `, and go over it lightly with ${between} grit before the next` : ""}.`,
@@ -45,7 +48,7 @@ export function coatStep(work: Work, finish: Finishing, { parts, title, unit, pr
     ],
     actions,
     {
-      ...{ unit, fresh: parts, strains: true, ...(present && { present }) },
+      ...{ unit, fresh, strains: true, ...(present && { present }) },
       bench: Math.round(parts.length * MINUTES.sand + area * share * coats * MINUTES.coat),
       waits: [
         ...(coats > 1 ? [{ for: "coats to dry", minutes: (coats - 1) * dries + handled }] : []),
@@ -67,11 +70,23 @@ function hours(minutes: number): string {
 export function earlySteps(work: Work, use: StepDraft, done: Set<string>): readonly StepDraft[] {
   const added = use.actions.flatMap((action) => (action.do === "add" ? action.parts : []));
   return work.finishing.flatMap((finish): readonly StepDraft[] => {
-    const parts = finish.parts.filter((id) => added.includes(id) && !done.has(id) && isEarly(work, finish, id));
+    const early = finish.parts.filter((id) => !done.has(id) && isEarly(work, finish, id));
+    const lines = new Set(early.filter((id) => added.includes(id)).map((id) => work.line(id).mark));
+    // What is the same is finished together, wherever it goes.
+    const parts = early.filter((id) => lines.has(work.line(id).mark));
     if (parts.length === 0) return [];
     for (const id of parts) done.add(id);
     const title = `Finish ${listed(work, parts)} before ${parts.length === 1 ? "it is" : "they are"} built in`;
-    return [coatStep(work, finish, { parts, title, unit: `finish ${parts[0]}`, apart: true })];
+    return [
+      coatStep(finish, {
+        parts,
+        title,
+        unit: `finish ${parts[0]}`,
+        what: listed(work, parts),
+        fresh: parts.slice(0, 1),
+        apart: true,
+      }),
+    ];
   });
 }
 
@@ -84,6 +99,9 @@ function isEarly(work: Work, { alike }: Finishing, id: string): boolean {
   return (floats && solid) || (alike?.includes(id) ?? false);
 }
 
+/** So many kinds of part are named in a title, or marked in the picture. */
+const MOST = 3;
+
 /** All the rest, a step for each finish. */
 export function lastCoats(work: Work, done: ReadonlySet<string>): readonly StepDraft[] {
   const all = work.design.parts.map(({ id }) => id);
@@ -94,11 +112,17 @@ export function lastCoats(work: Work, done: ReadonlySet<string>): readonly StepD
     const title = one
       ? `Finish the piece with ${finish.product}`
       : `Finish ${short(work, parts)} with ${finish.product}`;
-    const present = all.filter((id) => !parts.includes(id));
-    return [coatStep(work, finish, { parts, title, unit: `finish ${finish.surface}`, present })];
+    const kinds = new Set(parts.map((id) => work.line(id).mark)).size;
+    // Many kinds are one surface to the reader: the piece as it stands, and nothing marked.
+    const apart = new Set(work.plan.removable.flatMap((body) => body.parts));
+    const shown =
+      kinds > MOST
+        ? { fresh: [], present: all.filter((id) => !apart.has(id)) }
+        : { fresh: parts, present: all.filter((id) => !parts.includes(id)) };
+    const what = one ? "everything" : kinds > MOST ? "all that has no other finish" : listed(work, parts);
+    return [coatStep(finish, { parts, title, unit: `finish ${finish.surface}`, what, ...shown })];
   });
 }
 
-/** A title names a few kinds of part at most. */
 const short = (work: Work, parts: readonly string[]): string =>
-  new Set(parts.map((id) => work.line(id).mark)).size <= 3 ? listed(work, parts) : "the piece";
+  new Set(parts.map((id) => work.line(id).mark)).size <= MOST ? listed(work, parts) : "the piece";

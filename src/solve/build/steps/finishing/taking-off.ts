@@ -1,5 +1,6 @@
 /** What hangs, runs or lies loose comes off for finishing, and goes on again. */
 import type { Action } from "../../../build.ts";
+import type { Direction } from "../../../design.ts";
 import type { Removable } from "../../order/index.ts";
 import { listed, type StepDraft, series, type Work } from "../draft.ts";
 import { drivings } from "../driving.ts";
@@ -28,7 +29,7 @@ export function takingOffSteps(work: Work): readonly StepDraft[] {
       removable.map(removeAction),
       {
         ...{ unit: "take off", bench: removable.length * MINUTES.off },
-        ...shown(work),
+        ...shown(work, -1),
         cautions: liftCaution(work, heaviest(work, removable)),
       },
     ),
@@ -52,18 +53,21 @@ export function againSteps(work: Work): readonly StepDraft[] {
       bodies.flatMap((body) => [...addActions(body), ...fitActions(hardwareOf(work, [body]))]),
       {
         ...{ unit: "put on again", bench: bodies.length * MINUTES.on },
-        ...shown(work),
+        ...shown(work, 1),
         cautions: liftCaution(work, heaviest(work, bodies)),
       },
     ),
   ];
 }
 
+/** Zero stays zero: there is no −0 in the record. */
+const turned = ([x, y, z]: Direction, way: 1 | -1): Direction => (way === 1 ? [x, y, z] : [0 - x, 0 - y, 0 - z]);
+
 const removeAction = ({ parts, along, to, drives }: Removable): Action => ({
   do: "remove",
   parts,
   from: to,
-  legs: [{ along: [0 - along[0], 0 - along[1], 0 - along[2]], distance: null }],
+  legs: [{ along: turned(along, -1), distance: null }],
   undrives: drives.map(({ fastener }) => fastener.id),
 });
 
@@ -77,11 +81,12 @@ const hardwareOf = ({ plan }: Work, bodies: readonly Removable[]) => {
   return plan.hardware.filter(({ joint }) => joint !== null && joints.has(joint));
 };
 
-function shown(work: Work) {
+/** `way`: 1 for what arrives, −1 for what leaves. */
+function shown(work: Work, way: 1 | -1) {
   const { removable } = work.plan;
   const fresh = removable.flatMap(({ parts }) => parts);
   const present = work.design.parts.map(({ id }) => id).filter((id) => !fresh.includes(id));
-  return { fresh, present, travel: removable.map(({ parts, along }) => ({ parts, along })) };
+  return { fresh, present, travel: removable.map(({ parts, along }) => ({ parts, along: turned(along, way) })) };
 }
 
 function heaviest(work: Work, bodies: readonly Removable[]): readonly string[] {
