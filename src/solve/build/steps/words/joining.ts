@@ -29,11 +29,7 @@ export function joiningText(
     ...methodTexts({ work, joints, arriving, built }),
     ...placeTexts(work, moves),
     ...pegTexts(work, joints),
-    ...driveTexts(
-      work,
-      drives.map(({ fastener }) => fastener),
-      up,
-    ),
+    ...driveTexts(work, drives, up),
   ];
 }
 
