@@ -131,6 +131,7 @@ import { seatBends } from "./rules/seat-bends.ts";
 import { seatsNotWhole } from "./rules/seats-not-whole.ts";
 import { settingUnknown } from "./rules/setting-unknown.ts";
 import { shapeLeavesNothing } from "./rules/shape-leaves-nothing.ts";
+import { shelfCannotComeOut } from "./rules/shelf-cannot-come-out.ts";
 import { shelfSags } from "./rules/shelf-sags.ts";
 import { shoulderStandsOpen } from "./rules/shoulder-stands-open.ts";
 import { sizeAndOutside } from "./rules/size-and-outside.ts";
@@ -317,6 +318,7 @@ export const catalogue: readonly Rule<never>[] = [
   seatsNotWhole,
   settingUnknown,
   shapeLeavesNothing,
+  shelfCannotComeOut,
   shelfSags,
   shoulderStandsOpen,
   sizeAndOutside,

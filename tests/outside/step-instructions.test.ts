@@ -80,7 +80,7 @@ function alikeTogether(build: Build, steps: readonly Step[]): number {
   const added = steps.flatMap((step) =>
     step.actions.flatMap((action) => {
       const [id] = action.do === "add" && action.parts.length === 1 && action.to.length > 0 ? action.parts : [];
-      const [leg] = action.do === "add" ? action.legs : [];
+      const [leg] = action.do === "add" ? action.legs.filter((each) => "along" in each) : [];
       if (!id || action.do !== "add") return [];
       const mates = new Set(build.joints.flatMap(({ parts }) => (parts.includes(id) ? parts : [])));
       mates.delete(id);

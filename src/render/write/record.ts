@@ -72,7 +72,7 @@ export function writeRecord(build: Build, meta: RecordMeta): string {
     layouts: build.layouts.map(layoutRecord),
     layoutProof: build.layoutProof.map(proofRecord),
     purchases: build.purchases.map(purchaseRecord),
-    steps: build.steps.map(stepRecord),
+    steps: build.steps.map((step) => stepRecord(step, frame)),
     timeline: {
       ...build.timeline,
       spells: build.timeline.spells.map(({ first, last, bench, pause, for: what }) => ({

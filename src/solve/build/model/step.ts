@@ -73,12 +73,18 @@ export interface Step {
 
 export type Tool = "straight" | "long" | "angle" | "stubby" | "hammer" | "stapler" | "hand" | "wrench";
 
-export interface Leg {
-  /** Unit vector of travel. */
-  readonly along: Direction;
-  /** null: from far away. */
-  readonly distance: Length | null;
-}
+/** A stretch of the way that something travels; `distance` null: from far away, or to there. A turn is about a line, by the right hand. */
+export type Leg =
+  | {
+      /** Unit vector of travel. */
+      readonly along: Direction;
+      readonly distance: Length | null;
+    }
+  | {
+      /** A point, in units of 1/16 µm, and a unit vector. */
+      readonly about: readonly [readonly [number, number, number], Direction];
+      readonly degrees: number;
+    };
 
 export type Action =
   | { readonly do: "make"; readonly blanks: readonly string[] }

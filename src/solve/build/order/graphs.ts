@@ -56,17 +56,45 @@ export function graphsOf(piece: Piece, nodes: readonly Node[]): Graphs {
     );
   };
 
+  /** Nodes that lie loose on the rest, and that no straight line frees. */
+  const tilted = (body: readonly number[]): readonly Leaving[] =>
+    body.flatMap((node): readonly Leaving[] => {
+      const rest = body.filter((other) => other !== node);
+      const [own, others] = [nodes[node] ?? [], partsOf(nodes, rest)];
+      if (rest.length === 0 || !liesLoose(piece, own, others)) return [];
+      if (graphs.some((graph) => !rest.some((other) => graph(node, other)))) return [];
+      const legs = piece.tilt(own, others);
+      const last = legs?.find((leg) => "along" in leg && leg.distance === null);
+      if (!legs || !last || !("along" in last)) return [];
+      const halves = { moving: own, staying: others };
+      return [
+        { moving: [node], staying: rest, halves, along: last.along, nodes: 1, direction: directions.length, legs },
+      ];
+    });
+
   return {
-    smallest: (body) =>
-      leaving(
+    smallest: (body) => [
+      ...leaving(
         body,
         graphs.map((graph) => smallestClosed(body, graph)),
       ),
+      ...tilted(body),
+    ],
     all(body) {
       const found = graphs.map((graph) => closedSets(body, graph, LIMIT));
       return { sets: leaving(body, found), complete: found.every((sets) => sets.length < LIMIT) };
     },
   };
+}
+
+/** Whether nothing but its weight holds a part or body to others. */
+function liesLoose({ links }: Piece, own: readonly number[], others: readonly number[]): boolean {
+  const inside = new Set(own);
+  const outside = new Set(others);
+  const between = links.filter(({ ends: [a, b] }) =>
+    inside.has(a) ? outside.has(b) : inside.has(b) && outside.has(a),
+  );
+  return between.length > 0 && between.every(({ joint }) => joint.kind === "resting");
 }
 
 export const partsOf = (nodes: readonly Node[], of: readonly number[]): readonly number[] =>

@@ -1,6 +1,7 @@
 import { failed, type Outcome, outcome } from "../../../findings/outcome.ts";
 import { noPossibleOrder } from "../../../findings/rules/no-possible-order.ts";
 import type { Span } from "../../../findings/span.ts";
+import type { Leg } from "../../build.ts";
 import type { Design } from "../../design.ts";
 import { reach } from "../reach/index.ts";
 import { blockingOf } from "./blocking.ts";
@@ -9,7 +10,9 @@ import { components, linksOf } from "./links.ts";
 import { type Lock, lockOf } from "./locked.ts";
 import type { Assembly, Plan } from "./plan.ts";
 import { removables } from "./removable.ts";
-import { volumesOf } from "./splits.ts";
+import { shutIn } from "./shut-in.ts";
+import { type Piece, volumesOf } from "./splits.ts";
+import { tiltOut, wayIn } from "./tilt.ts";
 import { build, itemsOf, movingBodies, type Trapped } from "./units.ts";
 import { impossible, noUnit, type Sequence, sequencesOf, unitsWished } from "./wishes.ts";
 
@@ -36,7 +39,8 @@ export function orderOfWork(design: Design): Outcome<Plan> {
   if ("why" in choices.travelling) return failed([refused(design, choices.travelling, [])]);
   const blocking = blockingOf(design, [...choices.travelling.values()]);
   const wishes = sequencesOf(design);
-  const piece = { parts, links, blocking, choices, wishes, volumes: volumesOf(design) };
+  const tilt = tilting(parts);
+  const piece = { parts, links, blocking, choices, wishes, tilt, volumes: volumesOf(design) };
   const { travelling } = choices;
   const set = setInPlace(design);
   const bodies = movingBodies(design);
@@ -62,14 +66,29 @@ export function orderOfWork(design: Design): Outcome<Plan> {
   }
   const split = units.filter((body) => !isUnit(built.assembly, names(design, body)));
   if (split.length > 0) return failed(split.map((body) => noUnit(design, body, blocking)));
-  const removable = design.finishes ? removables(design, built.assembly, blocking) : [];
-  return outcome({ root: built.assembly, removable, ...fittings(design, built.taken) });
+  const removable = design.finishes ? removables(design, built.assembly, blocking, tilt) : [];
+  return outcome({ root: built.assembly, removable, ...fittings(design, built.taken) }, shutIn(design, blocking, tilt));
 }
 
 /** Whether some parts are put together by themselves. */
 const isUnit = (assembly: Assembly, ids: readonly string[]): boolean =>
   (assembly.parts.length === ids.length && ids.every((id) => assembly.parts.some((own) => own === id))) ||
   (assembly.kind === "union" && (isUnit(assembly.staying, ids) || isUnit(assembly.moving, ids)));
+
+/** Ways in with one tilt, each looked for once. */
+function tilting(parts: Design["parts"]): Piece["tilt"] {
+  const known = new Map<string, readonly Leg[] | null>();
+  const solids = (places: readonly number[]) => places.flatMap((place) => parts[place]?.solid ?? []);
+  return (moving, staying) => {
+    const key = `${moving.join()}|${staying.join()}`;
+    const found = known.get(key);
+    if (found !== undefined) return found;
+    const out = tiltOut(solids(moving), solids(staying));
+    const legs = out && wayIn(out);
+    known.set(key, legs);
+    return legs;
+  };
+}
 
 /** Fronts of drawers go on when the drawers run in their places. */
 const setInPlace = ({ joints }: Design): ReadonlySet<string> =>

@@ -1,4 +1,5 @@
 /** The order in which a piece goes together, proven possible. Types only. */
+import type { Leg } from "../../build.ts";
 import type { Arrangement, Direction, Fastener, Hardware, Hole, Joint } from "../../design.ts";
 import type { Reached } from "../reach/index.ts";
 
@@ -22,6 +23,8 @@ export interface Removable {
   readonly parts: readonly string[];
   /** Unit vector of travel to its place. */
   readonly along: Direction;
+  /** The way in where it is not straight, `along` being its first stretch. */
+  readonly legs?: readonly Leg[];
   /** What it is joined to. */
   readonly to: readonly string[];
   readonly joints: readonly string[];
@@ -45,6 +48,8 @@ export interface Union {
   readonly moving: Assembly;
   /** Unit vector of travel. */
   readonly along: Direction;
+  /** The way in where it is not straight, `along` being its first stretch. */
+  readonly legs?: readonly Leg[];
   /** The joints that have to slide along their faces, because nothing lets them close squarely. */
   readonly sliding: readonly string[];
   /** The joints that this union closes, in source order. */

@@ -1,10 +1,10 @@
 /** Ways to take a body apart into two, judged. */
 import { dot } from "../../../geometry/vec.ts";
 import { toMillimetres } from "../../../units/index.ts";
-import type { Tool } from "../../build.ts";
+import type { Leg, Tool } from "../../build.ts";
 import { isCutLater } from "../../design/making/plain.ts";
 import { indexOf } from "../../design/space.ts";
-import type { Design, Direction, Part } from "../../design.ts";
+import type { Design, Direction, Joint, Part } from "../../design.ts";
 import type { Blocking } from "./blocking.ts";
 import type { Choices, Made, Refusal, Taken } from "./choices.ts";
 import { hangsTogether, type Link } from "./links.ts";
@@ -19,6 +19,8 @@ export interface Piece {
   readonly choices: Choices;
   /** What the maker wishes to be joined first. */
   readonly wishes: readonly Sequence[];
+  /** The way in with one tilt of parts that lie loose; null where there is none. */
+  readonly tilt: (moving: readonly number[], staying: readonly number[]) => readonly Leg[] | null;
   /** mm³ of each part's blank, rounded, so that sums do not depend on their order. */
   readonly volumes: readonly number[];
 }
@@ -43,11 +45,14 @@ export interface Parting {
   readonly nodes: number;
   /** The place of the direction in which the moving half leaves. */
   readonly direction: number;
+  /** Its way in, where that is not straight. */
+  readonly legs?: readonly Leg[];
 }
 
 export interface Split extends Made {
   readonly halves: Halves;
   readonly along: Direction;
+  readonly legs?: readonly Leg[];
   readonly sliding: readonly string[];
   /** Compared from the first number on; less is better. */
   readonly cost: readonly number[];
@@ -86,7 +91,7 @@ export function close(piece: Piece, halves: Halves, taken: Taken): Closed | Refu
 
 /** Judges a way to part a body. */
 export function splitOf(piece: Piece, parting: Parting, { closing, ...made }: Closed): Split {
-  const { halves, along, nodes, direction } = parting;
+  const { halves, along, nodes, direction, legs } = parting;
   const { moving } = halves;
   const inMotion = new Set(moving);
   const sliding = closing.filter((link) => slides(link, inMotion, along));
@@ -96,6 +101,9 @@ export function splitOf(piece: Piece, parting: Parting, { closing, ...made }: Cl
   const cost = [
     // What is cut to the piece goes on last: the piece has to stand before it is measured.
     waits ? 0 : 1,
+    // What hangs, runs or lies loose goes in when all else stands: it has to come out again.
+    closing.every(({ joint }) => LOOSE.includes(joint.kind)) ? 0 : 1,
+    legs ? 1 : 0,
     drives.reduce((so, { tool, axis }) => so + EFFORT[tool] + (axis ? 1 : 0), 0),
     // What is only screwed or nailed goes on after what is glued: a frame is glued up before a top is screwed to it.
     closing.some(({ joint }) => joint.glue) ? 1 : 0,
@@ -110,7 +118,7 @@ export function splitOf(piece: Piece, parting: Parting, { closing, ...made }: Cl
     -(moving[0] ?? 0),
     direction,
   ];
-  return { ...made, halves, along, sliding: sliding.map(({ joint }) => joint.id), cost };
+  return { ...made, halves, along, ...(legs && { legs }), sliding: sliding.map(({ joint }) => joint.id), cost };
 }
 
 /** A door or lid is held before its place, not pushed up or sideways into it. */
@@ -127,6 +135,8 @@ function isAwkward(
   const part = kind === "hinged" ? parts.find(({ id }) => id === joined) : undefined;
   return part !== undefined && Math.abs(along[indexOf(part.axes.thickness)]) < SQUARE;
 }
+
+export const LOOSE: readonly Joint["kind"][] = ["hinged", "running", "resting"];
 
 /** Whether a part is cut when the piece tells its size. */
 export function isWaiting({ parts }: Pick<Piece, "parts">, place: number): boolean {

@@ -151,9 +151,19 @@ function assemble(
     return units.get(inner.node) ?? { kind: "part", parts: [id] };
   };
   const union = ({ split, staying, moving }: Extract<Taking, { split: unknown }>, path: string | null): Union => {
-    const { halves, along, sliding, work } = split;
+    const { halves, along, legs, sliding, work } = split;
     const parts = ids([...halves.moving, ...halves.staying].sort((a, b) => a - b));
-    return { kind: "union", parts, staying: from(staying), moving: from(moving), along, sliding, work, group: path };
+    return {
+      kind: "union",
+      parts,
+      staying: from(staying),
+      moving: from(moving),
+      along,
+      ...(legs && { legs }),
+      sliding,
+      work,
+      group: path,
+    };
   };
   return "split" in taking ? union(taking, group) : from(taking);
 }

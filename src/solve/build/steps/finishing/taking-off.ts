@@ -2,6 +2,7 @@
 import type { Action } from "../../../build.ts";
 import type { Direction } from "../../../design.ts";
 import type { Removable } from "../../order/index.ts";
+import { wayIn } from "../../order/tilt.ts";
 import { listed, type StepDraft, series, type Work } from "../draft.ts";
 import { drivings } from "../driving.ts";
 import { fitActions } from "../hardware.ts";
@@ -63,16 +64,17 @@ export function againSteps(work: Work): readonly StepDraft[] {
 /** Zero stays zero: there is no −0 in the record. */
 const turned = ([x, y, z]: Direction, way: 1 | -1): Direction => (way === 1 ? [x, y, z] : [0 - x, 0 - y, 0 - z]);
 
-const removeAction = ({ parts, along, to, drives }: Removable): Action => ({
+const removeAction = ({ parts, along, legs, to, drives }: Removable): Action => ({
   do: "remove",
   parts,
   from: to,
-  legs: [{ along: turned(along, -1), distance: null }],
+  // Out is in, backwards.
+  legs: legs ? wayIn(legs) : [{ along: turned(along, -1), distance: null }],
   undrives: drives.map(({ fastener }) => fastener.id),
 });
 
-const addActions = ({ parts, along, to, drives }: Removable): readonly Action[] => [
-  { do: "add", parts, to, how: "straight", legs: [{ along, distance: null }] },
+const addActions = ({ parts, along, legs, to, drives }: Removable): readonly Action[] => [
+  { do: "add", parts, to, how: legs ? "tilted" : "straight", legs: legs ?? [{ along, distance: null }] },
   ...drivings(drives),
 ];
 
