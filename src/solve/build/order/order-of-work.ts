@@ -68,7 +68,11 @@ export function orderOfWork(design: Design): Outcome<Plan> {
   const split = units.filter((body) => !isUnit(built.assembly, names(design, body)));
   if (split.length > 0) return failed(split.map((body) => noUnit(design, body, blocking)));
   const removable = design.finishes ? removables(design, built.assembly, blocking, tilt) : [];
-  return outcome({ root: built.assembly, removable, ...fittings(design, built.taken) }, shutIn(design, blocking, tilt));
+  return outcome(
+    { root: built.assembly, removable, ...fittings(design, built.taken) },
+    // Pins can be pulled out.
+    shutIn(design, blocking, tilting(parts, [])),
+  );
 }
 
 /** Whether some parts are put together by themselves. */

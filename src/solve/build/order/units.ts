@@ -62,15 +62,18 @@ function whole(body: Item): Item {
   return only && only.parts.length === body.parts.length ? whole(only) : body;
 }
 
-/** Bodies of several parts that hang, run or lie loose on the rest. */
+/** Bodies of several parts that hang, run or lie loose on the rest; and shelves on pins. */
 export function movingBodies({ parts, joints }: Pick<Design, "parts" | "joints">): readonly (readonly number[])[] {
   const fast = joints.filter(({ kind }) => kind !== "hinged" && kind !== "running" && kind !== "resting");
   const bodies = components(
     parts.map((_, i) => i),
     linksOf({ parts, joints: fast }),
   );
+  const pinned = new Set(joints.filter(({ method }) => method === "shelf pins").map(({ parts: [shelf] }) => shelf));
   const largest = bodies.reduce<readonly number[]>((so, body) => (body.length > so.length ? body : so), []);
-  return bodies.filter((body) => body.length > 1 && body !== largest);
+  return bodies.filter(
+    (body) => body !== largest && (body.length > 1 || body.some((i) => pinned.has(parts[i]?.id ?? ""))),
+  );
 }
 
 interface Built {
