@@ -84,6 +84,8 @@ function fastenersOf(said: Said): FastenersDraft | undefined {
     ...(count && { count: count.value }),
     ...(spacing && { spacing: spacing.value }),
     ...(ends && { inFromEnds: ends.value }),
+    ...(spare && { spare: spare.value }),
+    ...(apart && { apart: apart.value }),
     ...(length && { length: length.value }),
     ...(gauge && { gauge }),
     ...(diameter && { diameter: diameter.value }),
