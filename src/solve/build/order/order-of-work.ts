@@ -5,6 +5,7 @@ import type { Leg } from "../../build.ts";
 import type { Arrangement, Design } from "../../design.ts";
 import { reach } from "../reach/index.ts";
 import { blockingOf } from "./blocking.ts";
+import { withRoom } from "./bores.ts";
 import { choicesOf, type Refusal, type Taken } from "./choices.ts";
 import { components, linksOf } from "./links.ts";
 import { type Lock, lockOf } from "./locked.ts";
@@ -117,7 +118,7 @@ function fittings({ parts, joints, fittings: fixed }: Design, taken: Taken): Omi
   return {
     chosen,
     fasteners: arrangements.flatMap(({ fasteners }) => fasteners),
-    holes: [...parts, ...arrangements, ...fixed].flatMap(({ holes }) => holes),
+    holes: withRoom([...parts, ...arrangements, ...fixed].flatMap(({ holes }) => holes)),
     hardware: [...arrangements, ...fixed].flatMap(({ hardware }) => hardware ?? []),
   };
 }

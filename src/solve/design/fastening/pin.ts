@@ -64,6 +64,7 @@ export function shelfPins(site: Site, moved: RowShift, context: FasteningContext
     for (const place of [at, ...spareOf(at)])
       holes.push({
         ...{ part: side.id, kind: "pin", at: place, direction, through: false, for: id, atBench: true },
+        ...(place !== at && { spare: true }),
         stages: [{ diameter: hole, depth: pin.deep }],
         keep: { edge: ZERO, end: ZERO, under: min(under, pin.least) },
       });
