@@ -534,6 +534,8 @@ export type Method =
   | "loose"
   /** Nothing holds them together: one lies or runs on the other. */
   | "runs on"
+  /** By a bevel over the bevel of a cleat on the wall. */
+  | "hangs on"
   | "cup hinges"
   | "butt hinges"
   | "continuous hinge"

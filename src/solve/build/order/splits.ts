@@ -99,6 +99,8 @@ export function splitOf(piece: Piece, parting: Parting, { closing, ...made }: Cl
   const [only] = moving;
   const waits = only !== undefined && moving.length === 1 && isWaiting(piece, only);
   const cost = [
+    // The piece is hung on its wall when nothing else is left to do.
+    closing.some(({ joint }) => hangsOn(joint)) ? 0 : 1,
     // What is cut to the piece goes on last: the piece has to stand before it is measured.
     waits ? 0 : 1,
     // What hangs, runs or lies loose goes in when all else stands: it has to come out again.
@@ -137,6 +139,9 @@ function isAwkward(
 }
 
 export const LOOSE: readonly Joint["kind"][] = ["hinged", "running", "resting"];
+/** What hangs, runs or lies loose on the rest and is taken off it; a piece that hangs on the wall is the rest itself. */
+export const comesOff = ({ kind, method }: Joint): boolean => LOOSE.includes(kind) && !hangsOn({ method });
+export const hangsOn = ({ method }: Pick<Joint, "method">): boolean => method === "hangs on";
 
 /** Whether a part is cut when the piece tells its size. */
 export function isWaiting({ parts }: Pick<Piece, "parts">, place: number): boolean {

@@ -3,7 +3,7 @@ import type { Design } from "../../design.ts";
 import type { Taken } from "./choices.ts";
 import { components, hangsTogether, type Link, linksOf } from "./links.ts";
 import type { Assembly, Union } from "./plan.ts";
-import type { Piece } from "./splits.ts";
+import { hangsOn, type Piece } from "./splits.ts";
 import { type Stuck, type Taking, takeApart } from "./take-apart.ts";
 
 /** A part, or a group with what is directly in it; parts by their places in the source. */
@@ -62,7 +62,7 @@ function whole(body: Item): Item {
   return only && only.parts.length === body.parts.length ? whole(only) : body;
 }
 
-/** Bodies of several parts that hang, run or lie loose on the rest. */
+/** Bodies of several parts that hang, run or lie loose on the rest, and the cleats on the wall on which it hangs. */
 export function movingBodies({ parts, joints }: Pick<Design, "parts" | "joints">): readonly (readonly number[])[] {
   const fast = joints.filter(({ kind }) => kind !== "hinged" && kind !== "running" && kind !== "resting");
   const bodies = components(
@@ -70,7 +70,9 @@ export function movingBodies({ parts, joints }: Pick<Design, "parts" | "joints">
     linksOf({ parts, joints: fast }),
   );
   const largest = bodies.reduce<readonly number[]>((so, body) => (body.length > so.length ? body : so), []);
-  return bodies.filter((body) => body.length > 1 && body !== largest);
+  const onWall = new Set(joints.filter(hangsOn).map(({ parts: [, cleat] }) => cleat));
+  const isOnWall = (place: number): boolean => onWall.has(parts[place]?.id ?? "");
+  return bodies.filter((body) => (body.length > 1 || body.some(isOnWall)) && body !== largest);
 }
 
 interface Built {

@@ -6,10 +6,11 @@ import { type Copies, copiesOf } from "./copies.ts";
 import { numberWord, type StepDraft, type Work } from "./draft.ts";
 import { drivings } from "./driving.ts";
 import { fitActions } from "./hardware.ts";
-import { grouped, type Move, type Unit, unitsOf } from "./moves.ts";
+import { grouped, hangs, type Move, type Unit, unitsOf } from "./moves.ts";
 import { squareOf } from "./square.ts";
 import { builtName, titleOf } from "./titles.ts";
 import { insideText } from "./words/inside.ts";
+import { WALL_CAUTION } from "./words/fitted.ts";
 import { joiningText } from "./words/joining.ts";
 import { liftCaution } from "./words/lifting.ts";
 
@@ -83,6 +84,7 @@ function joiningStep(
     waits: glued ? [CLAMPED, CURED] : [],
     ...(clamps.length > 0 && { clamps }),
     ...(lift.length > 0 && { hands: 2 }),
+    ...(moves.some(hangs) && { inTheRoom: true as const }),
     text: [
       ...turning(place),
       ...clampText(work, clamps),
@@ -96,6 +98,7 @@ function joiningStep(
     ],
     cautions: [
       ...lift,
+      ...(moves.some(hangs) ? [WALL_CAUTION] : []),
       ...(glued ? [GLUE_CAUTION] : []),
       ...(drives.some(({ tool }) => tool !== "hand") ? [SCREW_CAUTION] : []),
     ],

@@ -12,6 +12,10 @@ interface Words {
 
 const TIPS = "A chest of drawers that tips over kills. Do not use it before it is tied to the wall.";
 
+/** What holds a piece on a wall is more than the piece. */
+export const WALL_CAUTION =
+  "Whether this wall holds it is yours to judge: what it is made of, where its studs are, what runs inside. The screws are those of common practice for a sound wall; where local practice or rules ask for more, do that. If in doubt, ask somebody who knows the house.";
+
 const WORDS: ReadonlyMap<string, Words> = new Map<string, Words>([
   ["knob", { after: "Turn the screw by hand until the knob does not turn any more; then a quarter turn." }],
   ["pull", { after: "Start both screws by hand before you tighten either." }],
@@ -50,7 +54,7 @@ const WORDS: ReadonlyMap<string, Words> = new Map<string, Words>([
       inTheRoom: true,
       after:
         "Find the studs, let a helper hold the piece, and drive each screw into the middle of a stud. A screw in plaster alone holds nothing.",
-      caution: "Look for cables and pipes in the wall before you drill.",
+      caution: `Look for cables and pipes in the wall before you drill. ${WALL_CAUTION}`,
     },
   ],
 ]);
