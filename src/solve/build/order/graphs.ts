@@ -1,6 +1,7 @@
 /** Blocking between nodes, each a part or a unit of parts that travel together. */
 import { closedSets, smallestClosed } from "./closed.ts";
-import { type Halves, hangsOn, isWaiting, type Parting, type Piece } from "./splits.ts";
+import { type Halves, hangsOn } from "./links.ts";
+import { isWaiting, type Parting, type Piece } from "./splits.ts";
 
 /** Parts that are handled as one, in source order. */
 export type Node = readonly number[];

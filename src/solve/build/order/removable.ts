@@ -2,10 +2,10 @@
 import { dot } from "../../../geometry/vec.ts";
 import type { Design, Direction } from "../../design.ts";
 import type { Blocking } from "./blocking.ts";
-import { components, linksOf } from "./links.ts";
+import { comesOff, components, LOOSE, linksOf } from "./links.ts";
 import { reversed } from "./pegs.ts";
 import type { Assembly, Removable, Union } from "./plan.ts";
-import { comesOff, LOOSE, type Piece } from "./splits.ts";
+import type { Piece } from "./splits.ts";
 
 /** In the order in which they come off: what went on last first, others when they are free. What nothing frees stays on. */
 export function removables(

@@ -6,8 +6,8 @@ import { tellLength } from "../../../units/tell-length.ts";
 import { indexOf } from "../../design/space.ts";
 import type { Design, Part } from "../../design.ts";
 import type { Blocking } from "./blocking.ts";
-import { components, linksOf } from "./links.ts";
-import { comesOff, LOOSE, type Piece } from "./splits.ts";
+import { comesOff, components, LOOSE, linksOf } from "./links.ts";
+import type { Piece } from "./splits.ts";
 
 /** Towards the reader, in `Blocking.directions`. */
 const FRONT = 2;

@@ -1,9 +1,9 @@
 /** The groups of the source as units: each is built by itself where that is possible. */
 import type { Design } from "../../design.ts";
 import type { Taken } from "./choices.ts";
-import { components, hangsTogether, type Link, linksOf } from "./links.ts";
+import { components, hangsOn, hangsTogether, type Link, linksOf } from "./links.ts";
 import type { Assembly, Union } from "./plan.ts";
-import { hangsOn, type Piece } from "./splits.ts";
+import type { Piece } from "./splits.ts";
 import { type Stuck, type Taking, takeApart } from "./take-apart.ts";
 
 /** A part, or a group with what is directly in it; parts by their places in the source. */

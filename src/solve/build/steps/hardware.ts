@@ -61,7 +61,7 @@ function kindStep(kind: string, fittings: readonly Fitting[], work: Work): StepD
   const labels = [...new Set(own.map(({ hardware: [first] }) => first?.item.label ?? ""))];
   return step(
     "fit",
-    `Fit the ${own.length === 1 ? kind : pluralOf(kind)}`,
+    words.title?.(listed(work, carriers)) ?? `Fit the ${own.length === 1 ? kind : pluralOf(kind)}`,
     [
       ...labels.map(
         (label) =>
@@ -69,9 +69,9 @@ function kindStep(kind: string, fittings: readonly Fitting[], work: Work): StepD
       ),
       ...(words.under ? ["Turn the piece over on a blanket."] : []),
       ...places(own, work),
-      ...(words.after ? [words.after] : []),
+      ...(words.after ? [typeof words.after === "string" ? words.after : words.after(work)] : []),
     ],
-    fitActions(hardware),
+    [...boredInPlace(hardware, work), ...fitActions(hardware)],
     {
       unit: `fit ${kind}`,
       bench: own.length * MINUTES,
@@ -82,7 +82,7 @@ function kindStep(kind: string, fittings: readonly Fitting[], work: Work): StepD
               work.design.parts.map(({ id }) => id),
             )
           : []),
-        ...(words.caution ? [words.caution] : []),
+        ...(words.cautions ?? []),
       ],
       ...(words.under && { up: [0, 0, -1] as const }),
       ...(words.inTheRoom && { inTheRoom: true }),
@@ -90,6 +90,18 @@ function kindStep(kind: string, fittings: readonly Fitting[], work: Work): StepD
       present: around(work, carriers),
     },
   );
+}
+
+/** Holes that are bored where the piece stands. */
+function boredInPlace(hardware: readonly Hardware[], { plan }: Work): readonly Action[] {
+  const ids = new Set(hardware.map(({ id }) => id));
+  const holes = plan.holes.flatMap((hole, i) =>
+    !hole.atBench && hole.for !== null && ids.has(hole.for) ? [{ part: hole.part, i }] : [],
+  );
+  return [...new Set(holes.map(({ part }) => part))].map((part) => ({
+    ...{ do: "machine", part, features: [] },
+    holes: holes.filter((each) => each.part === part).map(({ i }) => i),
+  }));
 }
 
 /** The rest of the piece, or of what was taken off it. */
@@ -109,7 +121,7 @@ function places(fittings: readonly Fitting[], work: Work): readonly string[] {
     const part = work.part(id);
     const side = `the ${face} ${sideWord(part, faceAxis(face))} of the ${called(work, id)}`;
     const where = series([...new Set(own.map((fitting) => placeOf(fitting, work)))]);
-    const bored = own.some(({ holes }) => holes.length > 0) ? ", in the holes bored for it" : "";
+    const bored = own.some(({ holes }) => holes.some(({ atBench }) => atBench)) ? ", in the holes bored for it" : "";
     const other = hardware.find(({ carriedBy }) => carriedBy !== id);
     return `Fix ${own.length === 1 ? "it" : `${own.length} of them`} to ${side}, the middle ${where}${bored}${other ? `; its other half goes to ${listed(work, [other.carriedBy])}` : ""}.`;
   });

@@ -9,8 +9,8 @@ import { fitActions } from "./hardware.ts";
 import { grouped, hangs, type Move, type Unit, unitsOf } from "./moves.ts";
 import { squareOf } from "./square.ts";
 import { builtName, titleOf } from "./titles.ts";
-import { insideText } from "./words/inside.ts";
 import { WALL_CAUTION } from "./words/fitted.ts";
+import { insideText } from "./words/inside.ts";
 import { joiningText } from "./words/joining.ts";
 import { liftCaution } from "./words/lifting.ts";
 
