@@ -2,12 +2,13 @@ import { failed, type Outcome, outcome } from "../../../findings/outcome.ts";
 import { noPossibleOrder } from "../../../findings/rules/no-possible-order.ts";
 import type { Span } from "../../../findings/span.ts";
 import type { Leg } from "../../build.ts";
-import type { Design } from "../../design.ts";
+import type { Arrangement, Design } from "../../design.ts";
 import { reach } from "../reach/index.ts";
 import { blockingOf } from "./blocking.ts";
 import { choicesOf, type Refusal, type Taken } from "./choices.ts";
 import { components, linksOf } from "./links.ts";
 import { type Lock, lockOf } from "./locked.ts";
+import { pegOf } from "./pegs.ts";
 import type { Assembly, Plan } from "./plan.ts";
 import { removables } from "./removable.ts";
 import { shutIn } from "./shut-in.ts";
@@ -39,7 +40,7 @@ export function orderOfWork(design: Design): Outcome<Plan> {
   if ("why" in choices.travelling) return failed([refused(design, choices.travelling, [])]);
   const blocking = blockingOf(design, [...choices.travelling.values()]);
   const wishes = sequencesOf(design);
-  const tilt = tilting(parts);
+  const tilt = tilting(parts, [...choices.travelling.values()]);
   const piece = { parts, links, blocking, choices, wishes, tilt, volumes: volumesOf(design) };
   const { travelling } = choices;
   const set = setInPlace(design);
@@ -76,9 +77,15 @@ const isUnit = (assembly: Assembly, ids: readonly string[]): boolean =>
   (assembly.kind === "union" && (isUnit(assembly.staying, ids) || isUnit(assembly.moving, ids)));
 
 /** Ways in with one tilt, each looked for once. */
-function tilting(parts: Design["parts"]): Piece["tilt"] {
+function tilting(parts: Design["parts"], pegged: readonly Arrangement[]): Piece["tilt"] {
   const known = new Map<string, readonly Leg[] | null>();
-  const solids = (places: readonly number[]) => places.flatMap((place) => parts[place]?.solid ?? []);
+  const fasteners = pegged.flatMap((arrangement) => arrangement.fasteners);
+  // Pins stand out of what carries them.
+  const own = parts.map(({ id, solid }) => [
+    solid,
+    ...fasteners.filter(({ travelsWith }) => travelsWith === id).flatMap((each) => pegOf(each)?.solid ?? []),
+  ]);
+  const solids = (places: readonly number[]) => places.flatMap((place) => own[place] ?? []);
   return (moving, staying) => {
     const key = `${moving.join()}|${staying.join()}`;
     const found = known.get(key);
