@@ -113,6 +113,7 @@ function solve(draft: Draft): Outcome<Design> {
   const joints = finishJoints(jointed, byId, {
     ...{ items, movesBy },
     hangs: joinery.hangs,
+    reaches: joinery.reaches,
     units: draft.units,
     measure,
     count,

@@ -138,7 +138,9 @@ function arrangements(
   const back = inverse(placement);
   const middle = placed(back, context.centre.map((n) => rational(Math.round(n))) as unknown as Point);
   const centre = middle.map(toNumber) as unknown as readonly [number, number, number];
-  return fasten(method, site, { ...context, centre }).map((each) => placedArrangement(each, placement));
+  return fasten(method, site, { ...context, centre, reaches: () => null }).map((each) =>
+    placedArrangement(each, placement),
+  );
 }
 
 const THROUGH: readonly Method[] = [

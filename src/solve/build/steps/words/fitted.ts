@@ -24,6 +24,7 @@ export const WALL_CAUTION =
 const WORDS: ReadonlyMap<string, Words> = new Map<string, Words>([
   ["knob", { after: "Turn the screw by hand until the knob does not turn any more; then a quarter turn." }],
   ["pull", { after: "Start both screws by hand before you tighten either." }],
+  ["hook", { after: "Start each with an awl, and turn it by hand until it is tight and its mouth looks up." }],
   [
     "catch",
     { after: "Shut the door and look whether body and strike meet; shift the body in its slots until they do." },
