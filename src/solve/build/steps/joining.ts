@@ -69,7 +69,9 @@ function joiningStep(
   const arriving = moves.flatMap((move) => move.arriving);
   const started = first.starts ? first.present : [];
   const fresh = [...started, ...arriving];
-  const square = newlySquare(work, moves);
+  // What is hung on the wall was square, sanded and closed before.
+  const hung = moves.some(hangs);
+  const square = hung ? null : newlySquare(work, moves);
   const n = copies.all.length;
   const clamps = glued ? clampingOf(work, moves) : [];
   const lift = liftCaution(work, first.arriving);
@@ -80,11 +82,14 @@ function joiningStep(
     copies: n,
     up: place.up,
     bench:
-      n * (fresh.length * MINUTES.part + drives.length * MINUTES.fastener + (glued ? joints.length * MINUTES.glue : 0)),
+      n *
+      ((hung ? 1 : fresh.length) * MINUTES.part +
+        drives.length * MINUTES.fastener +
+        (glued ? joints.length * MINUTES.glue : 0)),
     waits: glued ? [CLAMPED, CURED] : [],
     ...(clamps.length > 0 && { clamps }),
     ...(lift.length > 0 && { hands: 2 }),
-    ...(moves.some(hangs) && { inTheRoom: true as const }),
+    ...(hung && { inTheRoom: true as const }),
     text: [
       ...turning(place),
       ...clampText(work, clamps),
@@ -98,12 +103,12 @@ function joiningStep(
     ],
     cautions: [
       ...lift,
-      ...(moves.some(hangs) ? [WALL_CAUTION] : []),
+      ...(hung ? [WALL_CAUTION] : []),
       ...(glued ? [GLUE_CAUTION] : []),
       ...(drives.some(({ tool }) => tool !== "hand") ? [SCREW_CAUTION] : []),
     ],
     reminders: [
-      ...insideText(work, first.present, [...last.present, ...last.arriving]),
+      ...(hung ? [] : insideText(work, first.present, [...last.present, ...last.arriving])),
       ...(glued ? ["Leave it clamped for 45 minutes, and do not strain it before the next day."] : []),
     ],
     actions: everyCopy.flatMap((copy) => [...copy.flatMap((move) => actionsOf(work, move)), ...measuring(work, copy)]),
@@ -124,7 +129,9 @@ function newlySquare(work: Work, moves: readonly Move[]): ReturnType<typeof squa
 
 function measuring(work: Work, moves: readonly Move[]): readonly Action[] {
   const square = newlySquare(work, moves);
-  return square ? [{ do: "measure", what: "diagonals", value: square.value, within: square.within }] : [];
+  return square && !moves.some(hangs)
+    ? [{ do: "measure", what: "diagonals", value: square.value, within: square.within }]
+    : [];
 }
 
 /** What happens, in order: lay down, bring, glue, drill in place, drive, clamp. */

@@ -1,7 +1,7 @@
 import { fitsNothing } from "../../../findings/rules/fits-nothing.ts";
 import type { FittingDraft, Formula } from "../../../parse/draft.ts";
 import { inches, type Length } from "../../../units/length.ts";
-import { add, divide, floor, less, multiply, rational, subtract } from "../../../units/rational.ts";
+import { add, divide, floor, less, max, min, multiply, rational, subtract } from "../../../units/rational.ts";
 import type { Fitting, Part, Point, Wall } from "../../design.ts";
 import type { Directory } from "../expand/directory.ts";
 import {
@@ -96,13 +96,15 @@ function row(at: Point, count: number, run: AxisIndex, { body }: Part): readonly
   );
 }
 
-/** From the end of a rail to its first screw at least, and from screw to screw in a wall that is solid. Common practice, no source. */
-const [END, SOLID] = [inches(1), inches(16)];
+/** From the end of a rail to its first screw at least; in a wall that is solid, from screw to screw, and to the ends of a short rail. Common practice, no source. */
+const [END, SOLID, SHORT] = [inches(1), inches(16), inches(2)];
 
-/** As many as can stand as far apart as the studs do, about the middle of what was said. */
+/** As many as can stand as far apart as the studs do, about the middle of what was said; in a solid wall two at least. */
 function atStuds(at: Point, run: AxisIndex, { body }: Part, { studs }: Wall): readonly Point[] {
-  const apart = studs ?? SOLID;
-  const spaces = Math.max(Number(floor(divide(subtract(extent(body, run), multiply(END, rational(2))), apart))), 0);
+  const long = extent(body, run);
+  const within = (end: Length): Length => subtract(long, multiply(end, rational(2)));
+  const apart = studs ?? min(SOLID, max(within(SHORT), END));
+  const spaces = Math.max(Number(floor(divide(within(END), apart))), studs ? 0 : 1);
   return Array.from({ length: spaces + 1 }, (_, i) =>
     withAxis(at, run, add(at[run], multiply(apart, rational(2 * i - spaces, 2)))),
   );
