@@ -104,6 +104,7 @@ import { nothingLeftToFlatten } from "./rules/nothing-left-to-flatten.ts";
 import { nothingToAccept } from "./rules/nothing-to-accept.ts";
 import { nothingToHold } from "./rules/nothing-to-hold.ts";
 import { oneGoodFaceSeenFromBoth } from "./rules/one-good-face-seen-from-both.ts";
+import { onlyOneStud } from "./rules/only-one-stud.ts";
 import { openingNotHeld } from "./rules/opening-not-held.ts";
 import { outsideMissed } from "./rules/outside-missed.ts";
 import { outsideMissing } from "./rules/outside-missing.ts";
@@ -291,6 +292,7 @@ export const catalogue: readonly Rule<never>[] = [
   nothingToAccept,
   nothingToHold,
   oneGoodFaceSeenFromBoth,
+  onlyOneStud,
   openingNotHeld,
   outsideMissed,
   outsideMissing,

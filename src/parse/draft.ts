@@ -69,6 +69,8 @@ export interface Draft {
   readonly hardware: ReadonlyMap<string, HardwareDraft>;
   /** Where it will stand. */
   readonly site?: SiteDraft;
+  /** What it hangs on. */
+  readonly wall?: WallDraft;
   /** What each part that lies flat carries, unless it says so itself. */
   readonly carries?: Located<LoadDraft>;
   readonly usedFor?: SeatsDraft;
@@ -108,6 +110,11 @@ export type SiteDraft = { readonly at: Span } & (
   | { readonly name: SiteName }
   | { readonly humidity: { readonly low: number; readonly high: number }; readonly celsius: number }
 );
+
+/** Studs, so far apart from middle to middle, as usual where it is not said; or solid: a screw holds anywhere. */
+export type WallDraft =
+  | { readonly at: Span; readonly of: "studs"; readonly apart?: Formula }
+  | { readonly at: Span; readonly of: "solid" };
 
 export type LoadName = "books" | "jars" | "shoes" | "clothes" | "nothing";
 /** What one part carries. */
@@ -534,6 +541,8 @@ export type Method =
   | "loose"
   /** Nothing holds them together: one lies or runs on the other. */
   | "runs on"
+  /** By a bevel over the bevel of a cleat on the wall. */
+  | "hangs on"
   | "cup hinges"
   | "butt hinges"
   | "continuous hinge"
@@ -621,6 +630,8 @@ export interface FittingDraft {
   /** Parts that its screw passes before it reaches this one. */
   readonly through?: readonly Reference[];
   readonly count?: Formula;
+  /** The head of its screw lies sunk in the wood. */
+  readonly sunk?: Located<boolean>;
 }
 
 export interface TenonDraft {

@@ -52,6 +52,7 @@ export function toDraft({ at, said }: Read, { choices, chosen }: Omit<Opened, "t
     fittings: [...said.piece.value.fittings, ...(said.fittings?.value ?? [])],
     hardware: new Map(said.hardware?.value.map((each) => [each.name, each])),
     ...(said.place && { site: said.place.value }),
+    ...(said.wall && { wall: said.wall.value }),
     ...(said.carries && { carries: said.carries }),
     ...(said.finish && { finish: said.finish.value }),
     ...(said.order && { order: said.order.value }),

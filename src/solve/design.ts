@@ -44,6 +44,8 @@ export interface Design {
   readonly groups: readonly string[];
   /** Where it will stand; absent: a heated house. */
   readonly site?: Site;
+  /** What it hangs on; absent: nothing is said of it. */
+  readonly wall?: Wall;
   /** What each part that lies flat carries, unless it says so itself. */
   readonly carries?: Load;
   readonly seats?: Seats;
@@ -112,6 +114,11 @@ export interface Site {
   readonly driest: number;
   readonly dampest: number;
   readonly basis: string;
+}
+
+/** Studs, so far apart from middle to middle; null: solid, a screw holds anywhere. */
+export interface Wall {
+  readonly studs: Length | null;
 }
 
 /** What a part carries: things by their name, or kg. */

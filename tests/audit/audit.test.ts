@@ -6,6 +6,7 @@ import { driving } from "./broken/driving.ts";
 import { finish } from "./broken/finish.ts";
 import { fits } from "./broken/fits.ts";
 import { form } from "./broken/form.ts";
+import { hanging } from "./broken/hanging.ts";
 import { holes } from "./broken/holes.ts";
 import { layouts } from "./broken/layouts.ts";
 import { lists } from "./broken/lists.ts";
@@ -34,6 +35,7 @@ const ROWS = [
   ...verdicts,
   ...making,
   ...finish,
+  ...hanging,
 ];
 
 test.each(SOUND)("a sound record keeps every promise: %s", (_, sample) => {

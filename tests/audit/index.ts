@@ -11,6 +11,7 @@ import { driving } from "./driving.ts";
 import { finish } from "./finish.ts";
 import { fits } from "./fits.ts";
 import { form } from "./form.ts";
+import { hanging } from "./hanging.ts";
 import { holes } from "./holes.ts";
 import { keep } from "./keep.ts";
 import { layouts } from "./layouts.ts";
@@ -56,6 +57,7 @@ export function audit(record: BuildRecord): Violation[] {
     sequence,
     times,
     finish,
+    hanging,
     driving,
     holes,
     keep,

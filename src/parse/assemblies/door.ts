@@ -75,13 +75,18 @@ function hingesOf({ hinged }: Leaf, { hung }: Made, said: Said): Settings {
   };
 }
 
-/** Near the edge that opens: in the middle of its stile, or so far in from the edge of a slab. */
-function pullOf({ hinged, room }: Leaf, { pulled }: Made, said: Said, { write, usual }: Site): readonly Settings[] {
+/** Near the edge that opens: in the middle of its stile or strip, or so far in from the edge of a slab. */
+function pullOf(
+  { hinged, room }: Leaf,
+  { pulled, behind }: Made,
+  said: Said,
+  { write, usual }: Site,
+): readonly Settings[] {
   const pull = said.pull?.value;
   if (!pull) return [];
   const free = hinged === "left" ? "right" : "left";
-  const from = pull.in?.value ?? (said.frame ? null : write`${usual("2", "50")}`);
+  const from = pull.in?.value ?? (said.frame || said.strips ? null : write`${usual("2", "50")}`);
   const across = from ? write`${room}.${free} ${free === "right" ? "-" : "+"} ${from}` : undefined;
   const up = pull.up ? write`${room}.bottom + ${pull.up.value}` : undefined;
-  return [{ fit: pull.fit.value, to: pulled, face: "front", across, up }];
+  return [{ fit: pull.fit.value, to: pulled, face: "front", across, up, ...(behind && { through: [behind] }) }];
 }

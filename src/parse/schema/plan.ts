@@ -15,7 +15,7 @@ import { definitions, includedNames } from "./own-assembly.ts";
 import { piece } from "./piece.ts";
 import { outside, sizes } from "./sizes.ts";
 import { stock } from "./stock.ts";
-import { carries, place, usedFor } from "./use.ts";
+import { carries, place, usedFor, wall } from "./use.ts";
 
 const version: Kind<1> = {
   words: "1",
@@ -58,6 +58,10 @@ export const plan = settings(
     joints: may(joints, "How the parts are joined."),
     fittings: may(fittings, "Hardware that is fixed to a part: knobs, catches, feet."),
     place: may(place, "Where it will stand, which decides how far wood moves: a heated house if nothing is said."),
+    wall: may(
+      wall,
+      "What it hangs on: studs, with { studs apart: 16 } where they are another distance apart; or solid, where a screw holds anywhere.",
+    ),
     carries: may(carries, "What each part that lies flat carries: books, or a mass such as 6 kg each."),
     "used for": may(usedFor, "Who sits on it: { seats: 3, each weighs: 200 lb }."),
     "tools owned": may(toolsOwned, "The bits that there are; without it, whatever is sold."),

@@ -27,6 +27,7 @@ import { evaluateLength } from "./sizes/evaluate.ts";
 import { triple } from "./space.ts";
 import { finishesOf } from "./use/finish.ts";
 import { useOf } from "./use/use-of.ts";
+import { wallOf } from "./use/wall.ts";
 import { wishesOf } from "./use/wishes.ts";
 import { workshopOf } from "./workshop.ts";
 
@@ -117,6 +118,7 @@ function solve(draft: Draft): Outcome<Design> {
   const joints = finishJoints(jointed, byId, {
     ...{ items, movesBy },
     hangs: joinery.hangs,
+    reaches: joinery.reaches,
     units: draft.units,
     measure,
     count,
@@ -134,8 +136,9 @@ function solve(draft: Draft): Outcome<Design> {
       return { id, solid, body, features, frame, placement, softwood: wood?.softwood ?? true };
     },
   });
+  const wall = wallOf(draft.wall, draft.units, measure);
   const fittings = finishFittings(draft.fittings, {
-    ...{ directory, items, measure, count, report, print, printItem },
+    ...{ wall, directory, items, measure, count, report, print, printItem },
     part: (id) => byId.get(id),
   });
   const result: Design = {
@@ -155,6 +158,7 @@ function solve(draft: Draft): Outcome<Design> {
     joints,
     fittings,
     groups: expansion.groups,
+    ...(draft.wall && { wall }),
     ...useOf(draft, { directory, measure, report }),
     rough: roughOf(draft.rough, making),
     ...finishesOf(

@@ -11,7 +11,7 @@ const [WIDE, HIGH, FINGERS] = [29 * 25.4, 78 * 25.4, 25.4];
 
 /** Joints that are undone for the move. */
 const COMES_APART: ReadonlySet<Method> = new Set([
-  ...(["bolts", "bolts and cross dowels", "lag screws", "loose", "shelf pins", "runs on"] as const),
+  ...(["bolts", "bolts and cross dowels", "lag screws", "loose", "shelf pins", "runs on", "hangs on"] as const),
   ...(["slotted screws", "buttons in a groove", "buttons in mortises", "clips", "figure-eight fasteners"] as const),
   ...(["cup hinges", "butt hinges", "continuous hinge", "slides", "undermount slides"] as const),
 ]);

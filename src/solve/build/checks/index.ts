@@ -23,6 +23,7 @@ import { mortisesMeetRule } from "./mortises-meet.ts";
 import { nobodySellsThatThicknessRule } from "./nobody-sells-that-thickness.ts";
 import { notMarkedExactlyRule } from "./not-marked-exactly.ts";
 import { oneGoodFaceRule } from "./one-good-face.ts";
+import { onlyOneStudRule } from "./only-one-stud.ts";
 import { pinsMeetInDividerRule } from "./pins-meet-in-divider.ts";
 import { seatBendsRule } from "./seat-bends.ts";
 import { shelfSagsRule } from "./shelf-sags.ts";
@@ -68,6 +69,7 @@ const RULES: readonly Rule[] = [
   lidNotHeldRule,
   tipsOverRule,
   wallScrewTooShortRule,
+  onlyOneStudRule,
 ];
 
 /** What every check says, with what the maker accepts marked as that, and the findings that are left. */

@@ -1,6 +1,7 @@
 /** Blocking between nodes, each a part or a unit of parts that travel together. */
 import { closedSets, smallestClosed } from "./closed.ts";
-import { type Halves, isWaiting, type Parting, type Piece } from "./splits.ts";
+import { type Halves, hangsOn } from "./links.ts";
+import { isWaiting, type Parting, type Piece } from "./splits.ts";
 
 /** Parts that are handled as one, in source order. */
 export type Node = readonly number[];
@@ -37,6 +38,14 @@ export function graphsOf(piece: Piece, nodes: readonly Node[]): Graphs {
   const later = (a: readonly number[], b: readonly number[]): boolean =>
     waits(a) === waits(b) ? first(a) > first(b) : waits(a);
 
+  /** The piece comes to the cleat on the wall, however large it is. */
+  const hanging = piece.links.filter(({ joint }) => hangsOn(joint));
+  const hung = (a: readonly number[], b: readonly number[]): boolean => {
+    if (hanging.length === 0) return false;
+    const [moving, staying] = [partsOf(nodes, a), partsOf(nodes, b)];
+    return hanging.some(({ ends: [joined, mate] }) => moving.includes(joined) && staying.includes(mate));
+  };
+
   /** Sets that leave in several directions share their halves. */
   const leaving = (body: readonly number[], found: readonly (readonly (readonly number[])[])[]): readonly Leaving[] => {
     const known = new Map<string, Halves>();
@@ -44,7 +53,8 @@ export function graphsOf(piece: Piece, nodes: readonly Node[]): Graphs {
       sets.flatMap((set) => {
         const rest = body.filter((node) => !set.includes(node));
         // The smaller half is the one that moves; of equal halves what is cut to the piece, or comes later in the source.
-        const swap = rest.length < set.length || (rest.length === set.length && later(rest, set));
+        const shorter = rest.length < set.length || (rest.length === set.length && later(rest, set));
+        const swap = hung(rest, set) || (shorter && !hung(set, rest));
         const [moving, staying] = swap ? [rest, set] : [set, rest];
         const way = swap ? d : (opposite[d] ?? d);
         const along = directions[way];

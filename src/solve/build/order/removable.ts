@@ -2,10 +2,10 @@
 import { dot } from "../../../geometry/vec.ts";
 import type { Design, Direction } from "../../design.ts";
 import type { Blocking } from "./blocking.ts";
-import { components, linksOf } from "./links.ts";
+import { comesOff, components, LOOSE, linksOf } from "./links.ts";
 import { reversed } from "./pegs.ts";
 import type { Assembly, Removable, Union } from "./plan.ts";
-import { LOOSE, type Piece } from "./splits.ts";
+import type { Piece } from "./splits.ts";
 
 /** In the order in which they come off: what went on last first, others when they are free. What nothing frees stays on. */
 export function removables(
@@ -53,7 +53,7 @@ function looseBodies(design: Design, unions: readonly Union[]): readonly Body[] 
     .flatMap((places): readonly { readonly body: Body; readonly step: number }[] => {
       const ids = places.flatMap((place) => parts[place]?.id ?? []);
       const own = joints.filter(
-        ({ kind, parts: [a, b] }) => LOOSE.includes(kind) && ids.includes(a) && !ids.includes(b),
+        (joint) => comesOff(joint) && ids.includes(joint.parts[0]) && !ids.includes(joint.parts[1]),
       );
       const step = unions.findLastIndex(({ work }) => work.some(({ joint }) => own.includes(joint)));
       const union = unions[step];

@@ -6,8 +6,8 @@ import { tellLength } from "../../../units/tell-length.ts";
 import { indexOf } from "../../design/space.ts";
 import type { Design, Part } from "../../design.ts";
 import type { Blocking } from "./blocking.ts";
-import { components, linksOf } from "./links.ts";
-import { LOOSE, type Piece } from "./splits.ts";
+import { comesOff, components, LOOSE, linksOf } from "./links.ts";
+import type { Piece } from "./splits.ts";
 
 /** Towards the reader, in `Blocking.directions`. */
 const FRONT = 2;
@@ -37,7 +37,7 @@ function movable({ parts, joints }: Design): ReadonlySet<number> {
     parts.map((_, i) => i),
     linksOf({ parts, joints: fast }),
   );
-  const moved = new Set(joints.filter(({ kind }) => LOOSE.includes(kind)).map(({ parts: [id] }) => id));
+  const moved = new Set(joints.filter(comesOff).map(({ parts: [id] }) => id));
   return new Set(bodies.filter((body) => body.some((i) => moved.has(parts[i]?.id ?? ""))).flat());
 }
 

@@ -4,10 +4,11 @@ import { toMillimetres } from "../../../units/index.ts";
 import type { Leg, Tool } from "../../build.ts";
 import { isCutLater } from "../../design/making/plain.ts";
 import { indexOf } from "../../design/space.ts";
-import type { Design, Direction, Joint, Part } from "../../design.ts";
+import type { Design, Direction, Part } from "../../design.ts";
 import type { Blocking } from "./blocking.ts";
 import type { Choices, Made, Refusal, Taken } from "./choices.ts";
-import { hangsTogether, type Link } from "./links.ts";
+import { type Halves, hangsOn, hangsTogether, type Link, LOOSE } from "./links.ts";
+
 import { reversed } from "./pegs.ts";
 import { breaks, type Sequence } from "./wishes.ts";
 
@@ -29,12 +30,6 @@ export const volumesOf = ({ parts }: Pick<Design, "parts">): readonly number[] =
   parts.map(({ thickness, width, length }) =>
     Math.round(toMillimetres(thickness) * toMillimetres(width) * toMillimetres(length)),
   );
-
-/** A body of parts in two halves, all in source order. */
-export interface Halves {
-  readonly moving: readonly number[];
-  readonly staying: readonly number[];
-}
 
 /** A way to part a body in which nothing is in the way of the moving half. */
 export interface Parting {
@@ -99,6 +94,8 @@ export function splitOf(piece: Piece, parting: Parting, { closing, ...made }: Cl
   const [only] = moving;
   const waits = only !== undefined && moving.length === 1 && isWaiting(piece, only);
   const cost = [
+    // The piece is hung on its wall when nothing else is left to do.
+    closing.some(({ joint }) => hangsOn(joint)) ? 0 : 1,
     // What is cut to the piece goes on last: the piece has to stand before it is measured.
     waits ? 0 : 1,
     // What hangs, runs or lies loose goes in when all else stands: it has to come out again.
@@ -135,8 +132,6 @@ function isAwkward(
   const part = kind === "hinged" ? parts.find(({ id }) => id === joined) : undefined;
   return part !== undefined && Math.abs(along[indexOf(part.axes.thickness)]) < SQUARE;
 }
-
-export const LOOSE: readonly Joint["kind"][] = ["hinged", "running", "resting"];
 
 /** Whether a part is cut when the piece tells its size. */
 export function isWaiting({ parts }: Pick<Piece, "parts">, place: number): boolean {

@@ -1,7 +1,7 @@
 /** The groups of the source as units: each is built by itself where that is possible. */
 import type { Design } from "../../design.ts";
 import type { Taken } from "./choices.ts";
-import { components, hangsTogether, type Link, linksOf } from "./links.ts";
+import { components, hangsOn, hangsTogether, type Link, linksOf } from "./links.ts";
 import type { Assembly, Union } from "./plan.ts";
 import type { Piece } from "./splits.ts";
 import { type Stuck, type Taking, takeApart } from "./take-apart.ts";
@@ -62,18 +62,22 @@ function whole(body: Item): Item {
   return only && only.parts.length === body.parts.length ? whole(only) : body;
 }
 
-/** Bodies of several parts that hang, run or lie loose on the rest; and shelves on pins. */
+/** Bodies of several parts that hang, run or lie loose on the rest; shelves on pins, and the cleats on the wall on which it hangs. */
 export function movingBodies({ parts, joints }: Pick<Design, "parts" | "joints">): readonly (readonly number[])[] {
   const fast = joints.filter(({ kind }) => kind !== "hinged" && kind !== "running" && kind !== "resting");
   const bodies = components(
     parts.map((_, i) => i),
     linksOf({ parts, joints: fast }),
   );
-  const pinned = new Set(joints.filter(({ method }) => method === "shelf pins").map(({ parts: [shelf] }) => shelf));
   const largest = bodies.reduce<readonly number[]>((so, body) => (body.length > so.length ? body : so), []);
-  return bodies.filter(
-    (body) => body !== largest && (body.length > 1 || body.some((i) => pinned.has(parts[i]?.id ?? ""))),
+  const alone = new Set(
+    joints.flatMap((joint) => [
+      ...(joint.method === "shelf pins" ? [joint.parts[0]] : []),
+      ...(hangsOn(joint) ? [joint.parts[1]] : []),
+    ]),
   );
+  const isAlone = (place: number): boolean => alone.has(parts[place]?.id ?? "");
+  return bodies.filter((body) => (body.length > 1 || body.some(isAlone)) && body !== largest);
 }
 
 interface Built {

@@ -5,8 +5,7 @@ import type { Span } from "../../../findings/span.ts";
 import type { Subject, Wish } from "../../design/model/wish.ts";
 import type { Design } from "../../design.ts";
 import type { Blocking } from "./blocking.ts";
-import { components, type Link } from "./links.ts";
-import type { Halves } from "./splits.ts";
+import { components, type Halves, type Link } from "./links.ts";
 
 /** Parts by their places: all of `first` are together before any of `next` is joined to one of them. */
 export interface Sequence {

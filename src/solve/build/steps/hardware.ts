@@ -61,7 +61,7 @@ function kindStep(kind: string, fittings: readonly Fitting[], work: Work): StepD
   const labels = [...new Set(own.map(({ hardware: [first] }) => first?.item.label ?? ""))];
   return step(
     "fit",
-    `Fit the ${own.length === 1 ? kind : pluralOf(kind)}`,
+    words.title?.(listed(work, carriers)) ?? `Fit the ${own.length === 1 ? kind : pluralOf(kind)}`,
     [
       ...labels.map(
         (label) =>
@@ -69,9 +69,9 @@ function kindStep(kind: string, fittings: readonly Fitting[], work: Work): StepD
       ),
       ...(words.under ? ["Turn the piece over on a blanket."] : []),
       ...places(own, work),
-      ...(words.after ? [words.after] : []),
+      ...(words.after ? [typeof words.after === "string" ? words.after : words.after(work)] : []),
     ],
-    fitActions(hardware),
+    [...boredInPlace(hardware, work), ...fitActions(hardware)],
     {
       unit: `fit ${kind}`,
       bench: own.length * MINUTES,
@@ -82,7 +82,7 @@ function kindStep(kind: string, fittings: readonly Fitting[], work: Work): StepD
               work.design.parts.map(({ id }) => id),
             )
           : []),
-        ...(words.caution ? [words.caution] : []),
+        ...(words.cautions ?? []),
       ],
       ...(words.under && { up: [0, 0, -1] as const }),
       ...(words.inTheRoom && { inTheRoom: true }),
@@ -90,6 +90,18 @@ function kindStep(kind: string, fittings: readonly Fitting[], work: Work): StepD
       present: around(work, carriers),
     },
   );
+}
+
+/** Holes that are bored where the piece stands. */
+function boredInPlace(hardware: readonly Hardware[], { plan }: Work): readonly Action[] {
+  const ids = new Set(hardware.map(({ id }) => id));
+  const holes = plan.holes.flatMap((hole, i) =>
+    !hole.atBench && hole.for !== null && ids.has(hole.for) ? [{ part: hole.part, i }] : [],
+  );
+  return [...new Set(holes.map(({ part }) => part))].map((part) => ({
+    ...{ do: "machine", part, features: [] },
+    holes: holes.filter((each) => each.part === part).map(({ i }) => i),
+  }));
 }
 
 /** The rest of the piece, or of what was taken off it. */
@@ -100,18 +112,40 @@ function around({ design, plan }: Work, carriers: readonly string[]): readonly s
   return (off ? apart : design.parts.map(({ id }) => id)).filter((id) => !carriers.includes(id));
 }
 
-/** Where each goes, those of one part in one sentence. */
+/** More of them are found by their holes, not by measures. */
+const MOST = 3;
+
+/** Where each goes, those of one part in one sentence, and parts that are told alike in one. */
 function places(fittings: readonly Fitting[], work: Work): readonly string[] {
   const key = ({ part, face }: Fitting): string => `${part} ${face}`;
-  return [...new Set(fittings.map(key))].map((each) => {
+  const told = [...new Set(fittings.map(key))].map((each) => {
     const own = fittings.filter((fitting) => key(fitting) === each);
     const [{ part: id, face, hardware }] = own as [Fitting];
-    const part = work.part(id);
-    const side = `the ${face} ${sideWord(part, faceAxis(face))} of the ${called(work, id)}`;
-    const where = series([...new Set(own.map((fitting) => placeOf(fitting, work)))]);
-    const bored = own.some(({ holes }) => holes.length > 0) ? ", in the holes bored for it" : "";
+    const side = `the ${face} ${sideWord(work.part(id), faceAxis(face))}`;
+    const bored = own.some(({ holes }) => holes.some(({ atBench }) => atBench));
+    const many = bored && own.length > MOST;
+    const where = many ? "" : `, the middle ${series([...new Set(own.map((fitting) => placeOf(fitting, work)))])}`;
+    const holes = bored ? `, in the holes bored for ${own.length === 1 ? "it" : "them"}` : "";
     const other = hardware.find(({ carriedBy }) => carriedBy !== id);
-    return `Fix ${own.length === 1 ? "it" : `${own.length} of them`} to ${side}, the middle ${where}${bored}${other ? `; its other half goes to ${listed(work, [other.carriedBy])}` : ""}.`;
+    const half = other ? `; its other half goes to ${listed(work, [other.carriedBy])}` : "";
+    return {
+      id,
+      before: `Fix ${own.length === 1 ? "it" : `${own.length} of them`} to ${side} of`,
+      after: `${where}${holes}${half}.`,
+    };
+  });
+  const kind = ({ id, before, after }: (typeof told)[number]): string => [work.line(id).mark, before, after].join("|");
+  return [...new Set(told.map(kind))].map((each) => {
+    const alike = told.filter((one) => kind(one) === each);
+    const [{ id, before, after }] = alike as [(typeof told)[number]];
+    const on =
+      alike.length === 1
+        ? `the ${called(work, id)}`
+        : `each of ${listed(
+            work,
+            alike.map((one) => one.id),
+          )}`;
+    return `${before} ${on}${after}`;
   });
 }
 

@@ -34,12 +34,15 @@ export interface Steps extends CutAfter {
 /** The steps in the order of work, numbered, each knowing what must be done before it; and the tools that they use. */
 export function stepsOf(work: Work): Steps {
   const finished = new Set<string>();
+  const joined = puttingTogether(work, finished);
   const told = withWords(work, [
     ...inHandStep(work),
     ...makingSteps(work),
-    ...puttingTogether(work, finished),
+    ...joined.filter(({ inTheRoom }) => !inTheRoom),
     ...pluggingSteps(work),
     ...finishingSteps(work, finished),
+    // It is hung when it is finished.
+    ...joined.filter(({ inTheRoom }) => inTheRoom),
   ]);
   const touched = touchedBy(work, told.drafts);
   const wished = withWishes(work, told.drafts, precedence(work, told.drafts, touched), touched);

@@ -6,9 +6,10 @@ import { type Copies, copiesOf } from "./copies.ts";
 import { numberWord, type StepDraft, type Work } from "./draft.ts";
 import { drivings } from "./driving.ts";
 import { fitActions } from "./hardware.ts";
-import { grouped, type Move, type Unit, unitsOf } from "./moves.ts";
+import { grouped, hangs, type Move, type Unit, unitsOf } from "./moves.ts";
 import { squareOf } from "./square.ts";
 import { builtName, titleOf } from "./titles.ts";
+import { WALL_CAUTION } from "./words/fitted.ts";
 import { insideText } from "./words/inside.ts";
 import { joiningText } from "./words/joining.ts";
 import { liftCaution } from "./words/lifting.ts";
@@ -68,7 +69,9 @@ function joiningStep(
   const arriving = moves.flatMap((move) => move.arriving);
   const started = first.starts ? first.present : [];
   const fresh = [...started, ...arriving];
-  const square = newlySquare(work, moves);
+  // What is hung on the wall was square, sanded and closed before.
+  const hung = moves.some(hangs);
+  const square = hung ? null : newlySquare(work, moves);
   const n = copies.all.length;
   const clamps = glued ? clampingOf(work, moves) : [];
   const lift = liftCaution(work, first.arriving);
@@ -79,10 +82,14 @@ function joiningStep(
     copies: n,
     up: place.up,
     bench:
-      n * (fresh.length * MINUTES.part + drives.length * MINUTES.fastener + (glued ? joints.length * MINUTES.glue : 0)),
+      n *
+      ((hung ? 1 : fresh.length) * MINUTES.part +
+        drives.length * MINUTES.fastener +
+        (glued ? joints.length * MINUTES.glue : 0)),
     waits: glued ? [CLAMPED, CURED] : [],
     ...(clamps.length > 0 && { clamps }),
     ...(lift.length > 0 && { hands: 2 }),
+    ...(hung && { inTheRoom: true as const }),
     text: [
       ...turning(place),
       ...clampText(work, clamps),
@@ -96,11 +103,12 @@ function joiningStep(
     ],
     cautions: [
       ...lift,
+      ...(hung ? [WALL_CAUTION] : []),
       ...(glued ? [GLUE_CAUTION] : []),
       ...(drives.some(({ tool }) => tool !== "hand") ? [SCREW_CAUTION] : []),
     ],
     reminders: [
-      ...insideText(work, first.present, [...last.present, ...last.arriving]),
+      ...(hung ? [] : insideText(work, first.present, [...last.present, ...last.arriving])),
       ...(glued ? ["Leave it clamped for 45 minutes, and do not strain it before the next day."] : []),
     ],
     actions: everyCopy.flatMap((copy) => [...copy.flatMap((move) => actionsOf(work, move)), ...measuring(work, copy)]),
@@ -121,7 +129,9 @@ function newlySquare(work: Work, moves: readonly Move[]): ReturnType<typeof squa
 
 function measuring(work: Work, moves: readonly Move[]): readonly Action[] {
   const square = newlySquare(work, moves);
-  return square ? [{ do: "measure", what: "diagonals", value: square.value, within: square.within }] : [];
+  return square && !moves.some(hangs)
+    ? [{ do: "measure", what: "diagonals", value: square.value, within: square.within }]
+    : [];
 }
 
 /** What happens, in order: lay down, bring, glue, drill in place, drive, clamp. */

@@ -41,21 +41,33 @@ export function unitsOf(plan: Plan): readonly Unit[] {
     visit(body, nameOf(body));
     const moves = chain.map((union): Move => {
       visit(union.moving, nameOf(union.moving));
-      return {
-        union,
-        present: union.staying.parts,
-        arriving: union.moving.parts,
-        starts: union.staying.kind === "part",
-        arrivesBuilt: union.moving.kind === "union",
-        along: union.along,
-        work: union.work,
-      };
+      return moveOf(union);
     });
     units.push({ name, named: assembly.group === name, parts: assembly.parts, moves });
   };
-  visit(plan.root, "piece");
+  const { root } = plan;
+  if (root.kind === "union" && hangs(root)) {
+    // What is hung on the wall is the piece.
+    visit(root.moving, "piece");
+    return [...units, { name: ON_THE_WALL, named: false, parts: root.parts, moves: [moveOf(root)] }];
+  }
+  visit(root, "piece");
   return units;
 }
+
+const moveOf = (union: Union): Move => ({
+  union,
+  present: union.staying.parts,
+  arriving: union.moving.parts,
+  starts: union.staying.kind === "part",
+  arrivesBuilt: union.moving.kind === "union",
+  along: union.along,
+  work: union.work,
+});
+
+/** Whether it is hung on a cleat on the wall in this move. */
+export const hangs = ({ work }: Pick<Union, "work">): boolean => work.some(({ joint }) => joint.method === "hangs on");
+export const ON_THE_WALL = "on the wall";
 
 const nameOf = (assembly: Assembly): string =>
   assembly.kind === "union" && assembly.group !== null ? assembly.group : (assembly.parts[0] as string);

@@ -2,13 +2,14 @@
 import type { Joint } from "../../design.ts";
 import type { Copies } from "./copies.ts";
 import { listed, numberWord, pluralOf, stepToken, type Work } from "./draft.ts";
-import type { Move, Unit } from "./moves.ts";
+import { hangs, type Move, type Unit } from "./moves.ts";
 import { bodyWords } from "./words/bodies.ts";
 
 export function titleOf(work: Work, copies: Copies, moves: readonly Move[], units: readonly Unit[]): string {
   const first = moves[0] as Move;
   const joints = moves.flatMap((move) => move.work.map(({ joint }) => joint));
   const arriving = moves.flatMap((move) => move.arriving);
+  if (moves.some(hangs)) return "Hang the piece on the wall";
   const verb = verbFor(joints);
   if (first.starts && copies.unit.named) {
     const n = copies.all.length;
@@ -25,6 +26,7 @@ export function titleOf(work: Work, copies: Copies, moves: readonly Move[], unit
 export function builtName(move: Move, units: readonly Unit[]): string {
   const unit = units.find(({ parts }) => parts.join() === move.arriving.join());
   if (!unit) throw new Error("a body arrives that was never built");
+  if (hangs(move)) return "piece";
   return unit.named ? named(unit) : `frame from ${stepToken(unit.name)}`;
 }
 
