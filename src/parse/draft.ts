@@ -671,4 +671,7 @@ export interface FastenersDraft {
   readonly oversized?: Formula;
   /** How long the slots are that let wood move, from end to end. */
   readonly slot?: Formula;
+  /** Pins: how many more holes above and below each, and how far apart. */
+  readonly spare?: Formula;
+  readonly apart?: Formula;
 }

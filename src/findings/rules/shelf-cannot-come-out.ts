@@ -29,7 +29,7 @@ export const shelfCannotComeOut = rule<Args>({
       ? `make it no longer than ${opening}, widen the opening, or leave more room above it to tilt it`
       : "open the front, or fix it for good: with: dado, or screws",
   explain:
-    "A shelf on pins is put in after everything is glued, and taken out again when it is set higher or lower. Every straight way is tried, then one tilt: lifted, turned about the line along which it leaves, up to 60 degrees.",
+    "A shelf on pins is put in after everything is glued, and taken out again when it is set higher or lower. Every straight way is tried, then one tilt: lifted, turned about the line along which it leaves, until it stands almost on end. The pins are pulled out for it.",
   wrong: shelfExample(...PINS, [
     "joints:",
     `  ${board("back")}\n  ${board("front")}\n${JOINT}\n  - { join: front-board, to: [left-leg, right-leg], with: dowels }`,

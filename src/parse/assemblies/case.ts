@@ -7,10 +7,11 @@ import { squash } from "../names.ts";
 import type { Node, TextNode } from "../yaml/nodes.ts";
 import { assembly, type Expanded, type Site } from "./assembly.ts";
 import { backIn, backPanel } from "./back-in.ts";
-import { divide, shelve } from "./divide.ts";
+import { divide } from "./divide.ts";
 import { frontEdges } from "./front-edges.ts";
 import type { Making } from "./making.ts";
 import { openings } from "./openings.ts";
+import { shelve } from "./shelve.ts";
 import { shelves } from "./shelves-in.ts";
 
 const sides = settings("the sides of a case", {
@@ -50,7 +51,7 @@ const own = settings("a case", {
   ),
   back: may(backIn, "The back: its stock, or settings that say more."),
   openings: may(openings, "How the inside is divided."),
-  shelves: may(shelves, "Fixed shelves, where the inside is not divided."),
+  shelves: may(shelves, "Shelves, where the inside is not divided: how many fixed ones, or what they are."),
   "to its base": may(
     yesNoOr(joinWords),
     "How its bottom panel is fastened to the base that it stands on: two screws into each board if nothing is said, where the panel lies on it.",

@@ -91,11 +91,16 @@ function solve(draft: Draft): Outcome<Design> {
   const bodyOf = (entry: Entry): Box | null => bench.pieces.get(entry.id)?.body ?? null;
   // A part that was rounded takes with it what lies against it: the gap may show between others.
   const leftOpen = triple((axis) => wood.map((entry) => places.leftOver(entry, axis)).reduce(max, ZERO));
+  const onPins = draft.joints.filter((joint) => joint.with.value === "shelf pins");
+  const pinned = new Set(
+    onPins.flatMap(({ join }) => join.flatMap((name) => directory.find(name) ?? [])).map(({ id }) => id),
+  );
   const jointed = cutJoints(draft.joints, bench, joinery, {
     directory,
     bodyOf,
     leftOver: (_, axis) => leftOpen[axis],
     slanting: slantingOn(bench),
+    loose: (id) => pinned.has(id),
     report,
     print,
   });

@@ -80,7 +80,9 @@ order:
   - { build as one: two }
 `);
   expect(found.map(({ rule }) => rule)).toEqual(["wish-impossible"]);
-  expect(found[0]?.message).toMatch(/^(one|two) cannot be put together by itself and then go to the rest: `.*` (is|are) in the way$/);
+  expect(found[0]?.message).toMatch(
+    /^(one|two) cannot be put together by itself and then go to the rest: `.*` (is|are) in the way$/,
+  );
 });
 
 test("three bars pegged to each other in three directions lock, and opening one joint frees them", () => {

@@ -5,6 +5,7 @@ import type { Leg } from "../../build.ts";
 import type { Arrangement, Design } from "../../design.ts";
 import { reach } from "../reach/index.ts";
 import { blockingOf } from "./blocking.ts";
+import { withRoom } from "./bores.ts";
 import { choicesOf, type Refusal, type Taken } from "./choices.ts";
 import { components, linksOf } from "./links.ts";
 import { type Lock, lockOf } from "./locked.ts";
@@ -68,7 +69,11 @@ export function orderOfWork(design: Design): Outcome<Plan> {
   const split = units.filter((body) => !isUnit(built.assembly, names(design, body)));
   if (split.length > 0) return failed(split.map((body) => noUnit(design, body, blocking)));
   const removable = design.finishes ? removables(design, built.assembly, blocking, tilt) : [];
-  return outcome({ root: built.assembly, removable, ...fittings(design, built.taken) }, shutIn(design, blocking, tilt));
+  return outcome(
+    { root: built.assembly, removable, ...fittings(design, built.taken) },
+    // Pins can be pulled out.
+    shutIn(design, blocking, tilting(parts, [])),
+  );
 }
 
 /** Whether some parts are put together by themselves. */
@@ -113,7 +118,7 @@ function fittings({ parts, joints, fittings: fixed }: Design, taken: Taken): Omi
   return {
     chosen,
     fasteners: arrangements.flatMap(({ fasteners }) => fasteners),
-    holes: [...parts, ...arrangements, ...fixed].flatMap(({ holes }) => holes),
+    holes: withRoom([...parts, ...arrangements, ...fixed].flatMap(({ holes }) => holes)),
     hardware: [...arrangements, ...fixed].flatMap(({ hardware }) => hardware ?? []),
   };
 }

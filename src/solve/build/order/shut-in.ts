@@ -12,6 +12,7 @@ import type { Piece } from "./splits.ts";
 /** Towards the reader, in `Blocking.directions`. */
 const FRONT = 2;
 
+/** `tilt`: ways in, pins out of the way. */
 export function shutIn(design: Design, blocking: Blocking, tilt: Piece["tilt"]): readonly Finding[] {
   const { parts, joints } = design;
   const pinned = new Set(joints.filter(({ method }) => method === "shelf pins").map(({ parts: [shelf] }) => shelf));

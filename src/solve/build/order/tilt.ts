@@ -1,6 +1,6 @@
 /** A way out with one tilt: lifted, turned about the line along which it then leaves. So a shelf goes in behind a face frame. */
 import { type Hull, hullBlocked, hullHits, type Solid, type Vec } from "../../../geometry/index.ts";
-import { plus, times } from "../../../geometry/vec.ts";
+import { dot, plus, times } from "../../../geometry/vec.ts";
 import { millimetres, toNumber, UNITS_PER_MM } from "../../../units/index.ts";
 import type { Leg } from "../../build.ts";
 import type { Direction } from "../../design.ts";
@@ -16,20 +16,21 @@ const WAYS: readonly Direction[] = [
 /** Lifts that are tried, in mm. */
 const LIFT = { step: 20, most: 400 } as const;
 /** Degrees: how far it is turned at most, in which steps that is tried, and how closely the turn is looked at in the end. */
-const TURN = { most: 60, step: 2, close: 0.25 } as const;
+const TURN = { most: 86, step: 2, close: 0.25 } as const;
 const FAR = 1e5 * UNITS_PER_MM;
 
 /** The way out, in order; null where neither a lift nor a turn frees the body. Solids of what moves and of what stays. */
 export function tiltOut(moving: readonly Solid[], staying: readonly Solid[]): readonly Leg[] | null {
   const middle = middleOf(moving);
-  for (const out of WAYS) {
-    for (let lift = 0; lift <= LIFT.most; lift += LIFT.step) {
-      const up = times([0, 0, 1], lift * UNITS_PER_MM);
-      if (lift > 0 && sweeps(hulls(moving, [0, 0, 0], middle, out, 0), staying, up)) break;
-      const turned = turnOut(moving, staying, { middle: plus(middle, up), up, out });
-      if (turned !== null) return legs(lift, turned, out, plus(middle, up));
-    }
-  }
+  // Lifted off what it lies on, or lowered, where nothing is under it.
+  for (const out of WAYS)
+    for (const sign of [1, -1])
+      for (let by = sign === 1 ? 0 : LIFT.step; by <= LIFT.most; by += LIFT.step) {
+        const up: Vec = [0, 0, sign * by * UNITS_PER_MM];
+        if (by > 0 && sweeps(hulls(moving, [0, 0, 0], middle, out, 0), staying, up)) break;
+        const turned = turnOut(moving, staying, { middle: plus(middle, up), up, out });
+        if (turned !== null) return legs(sign * by, turned, out, plus(middle, up));
+      }
   return null;
 }
 
@@ -39,22 +40,47 @@ interface Lifted {
   readonly out: Direction;
 }
 
-/** The least turn with which the lifted body leaves along `out`, in degrees; null where there is none. */
-function turnOut(moving: readonly Solid[], staying: readonly Solid[], { middle, up, out }: Lifted): number | null {
+/** The least turn with which the lifted body leaves along `out`, in degrees, and how far it is raised or lowered before; null where there is none. */
+function turnOut(moving: readonly Solid[], staying: readonly Solid[], { middle, up, out }: Lifted): Turned | null {
   const at = (degrees: number): readonly Hull[] => hulls(moving, up, middle, out, degrees);
   const hits = (degrees: number): boolean => at(degrees).some((hull) => staying.some((solid) => hullHits(hull, solid)));
   for (const sign of [1, -1]) {
     for (let angle: number = TURN.step; angle <= TURN.most; angle += TURN.step) {
       const degrees = sign * angle;
       if (hits(degrees)) break;
-      if (sweeps(at(degrees), staying, times(out, FAR))) continue;
+      const after = shiftOut(at(degrees), staying, out);
+      if (after === null) continue;
       const steps = Array.from({ length: angle / TURN.close }, (_, i) => sign * i * TURN.close);
-      if (!steps.some(hits)) return degrees;
+      if (!steps.some(hits)) return { degrees, after };
       break;
     }
   }
   return null;
 }
+
+interface Turned {
+  readonly degrees: number;
+  /** In mm, up where it is more than 0. */
+  readonly after: number;
+}
+
+/** How far what is turned already is raised or lowered until it leaves along `out`; null where that frees it nowhere. */
+function shiftOut(moving: readonly Hull[], staying: readonly Solid[], out: Direction): number | null {
+  if (!sweeps(moving, staying, times(out, FAR))) return 0;
+  for (const sign of [-1, 1])
+    for (let by: number = LIFT.step; by <= LIFT.most; by += LIFT.step) {
+      const shift: Vec = [0, 0, sign * by * UNITS_PER_MM];
+      if (sweeps(moving, staying, shift)) break;
+      if (!sweeps(shifted(moving, shift), staying, times(out, FAR))) return sign * by;
+    }
+  return null;
+}
+
+const shifted = (moving: readonly Hull[], by: Vec): readonly Hull[] =>
+  moving.map(({ vertices, planes }) => ({
+    vertices: vertices.map((v) => plus(v, by)),
+    planes: planes.map(({ normal, d }) => ({ normal, d: d + dot(normal, by) })),
+  }));
 
 const sweeps = (moving: readonly Hull[], staying: readonly Solid[], travel: Vec): boolean =>
   moving.some((hull) => staying.some((solid) => hullBlocked(hull, solid, travel)));
@@ -73,13 +99,12 @@ const middleOf = (solids: readonly Solid[]): Vec => {
   return [at(0), at(1), at(2)];
 };
 
-function legs(lift: number, degrees: number, out: Direction, middle: Vec): readonly Leg[] {
-  return [
-    ...(lift > 0 ? [{ along: [0, 0, 1] as const, distance: millimetres(lift) }] : []),
-    { about: [middle, out], degrees },
-    { along: out, distance: null },
-  ];
+function legs(lift: number, { degrees, after }: Turned, out: Direction, middle: Vec): readonly Leg[] {
+  return [...upright(lift), { about: [middle, out], degrees }, ...upright(after), { along: out, distance: null }];
 }
+
+const upright = (by: number): readonly Leg[] =>
+  by === 0 ? [] : [{ along: [0, 0, by > 0 ? 1 : -1], distance: millimetres(Math.abs(by)) }];
 
 /** The same way, in. */
 export const wayIn = (out: readonly Leg[]): readonly Leg[] =>
@@ -96,7 +121,7 @@ export const wayIn = (out: readonly Leg[]): readonly Leg[] =>
 export function tiltOf(legs: readonly Leg[]): { readonly lift: number; readonly degrees: number } | null {
   const turn = legs.find((leg) => "about" in leg);
   if (!turn || !("about" in turn)) return null;
-  const lift = legs.find((leg) => "along" in leg && leg.distance !== null);
+  const lift = legs.slice(legs.indexOf(turn)).find((leg) => "along" in leg && leg.distance !== null);
   const height = lift && "along" in lift && lift.distance ? toNumber(lift.distance) / UNITS_PER_MM : 0;
   return { lift: height, degrees: Math.abs(turn.degrees) };
 }

@@ -62,7 +62,7 @@ function whole(body: Item): Item {
   return only && only.parts.length === body.parts.length ? whole(only) : body;
 }
 
-/** Bodies of several parts that hang, run or lie loose on the rest, and the cleats on the wall on which it hangs. */
+/** Bodies of several parts that hang, run or lie loose on the rest; shelves on pins, and the cleats on the wall on which it hangs. */
 export function movingBodies({ parts, joints }: Pick<Design, "parts" | "joints">): readonly (readonly number[])[] {
   const fast = joints.filter(({ kind }) => kind !== "hinged" && kind !== "running" && kind !== "resting");
   const bodies = components(
@@ -70,9 +70,14 @@ export function movingBodies({ parts, joints }: Pick<Design, "parts" | "joints">
     linksOf({ parts, joints: fast }),
   );
   const largest = bodies.reduce<readonly number[]>((so, body) => (body.length > so.length ? body : so), []);
-  const onWall = new Set(joints.filter(hangsOn).map(({ parts: [, cleat] }) => cleat));
-  const isOnWall = (place: number): boolean => onWall.has(parts[place]?.id ?? "");
-  return bodies.filter((body) => (body.length > 1 || body.some(isOnWall)) && body !== largest);
+  const alone = new Set(
+    joints.flatMap((joint) => [
+      ...(joint.method === "shelf pins" ? [joint.parts[0]] : []),
+      ...(hangsOn(joint) ? [joint.parts[1]] : []),
+    ]),
+  );
+  const isAlone = (place: number): boolean => alone.has(parts[place]?.id ?? "");
+  return bodies.filter((body) => (body.length > 1 || body.some(isAlone)) && body !== largest);
 }
 
 interface Built {

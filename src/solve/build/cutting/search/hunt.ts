@@ -10,6 +10,8 @@ import type { Steps } from "./steps.ts";
 const FEW = 20;
 /** Steps after which a goal is tried for anew, with other luck. */
 const ATTEMPT = 300e6;
+/** Each attempt takes more steps than it spends in bins, so that those that end at once come to an end. */
+const AT_LEAST = 10_000;
 /** Steps for these. */
 const FOR_REST = 500_000;
 
@@ -62,7 +64,7 @@ export class Hunt {
     const left = this.packed.toSorted((a, b) => filled(b.root) - filled(a.root));
     while (left.length > 0 && sumOf(left, problem) > goal) left.pop();
     const own = { left: Math.min(steps.left, ATTEMPT) };
-    steps.left -= own.left;
+    steps.left -= own.left + AT_LEAST;
     const found = new Ruin(problem, this.seed).reach(goal, left, own);
     steps.left += own.left;
     if (found !== null) this.packed = found;

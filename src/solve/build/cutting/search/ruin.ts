@@ -36,6 +36,9 @@ interface Manner {
   readonly split: number;
 }
 
+/** Steps for a turn in which no part found a bin to be tried in. */
+const IDLE = 10_000;
+
 /**
  * Ruin and recreate (T. Gardeyn and T. Wauters, "A goal-driven ruin and recreate heuristic for the 2D variable-sized bin packing problem with
  * guillotine constraints", 2022): a cost is set as the goal, parts that find no place stay out, and some parts are taken out
@@ -82,6 +85,7 @@ export class Ruin {
     let cost = this.cost(bins, out);
     const memory = new Float64Array(HISTORY).fill(cost);
     for (let turn = 0; out.length > 0 && steps.left > 0; turn += 1) {
+      const { left } = steps;
       const tried = bins.slice();
       const gone = this.ruin(tried);
       const rest = this.recreate(tried, [...out, ...gone], goal, steps);
@@ -95,6 +99,7 @@ export class Ruin {
       if (cost < before) memory[turn % HISTORY] = cost;
       for (const part of out) this.weights[part] = (this.weights[part] as number) * GROWTH;
       cost = this.cost(bins, out);
+      if (steps.left === left) steps.left -= IDLE;
     }
     return out.length === 0 ? bins : null;
   }
@@ -109,10 +114,10 @@ export class Ruin {
     let bins: Bin[] = start.map((packed) => this.bin(packed.type, packed.root));
     let least = trouble(bins);
     while (steps.left > 0) {
+      steps.left -= PER_PART * this.weights.length;
       const tried = bins.slice();
       const gone = this.ruin(tried);
       if (this.recreate(tried, gone, goal, steps).length > 0) continue;
-      steps.left -= PER_PART * this.weights.length;
       const found = trouble(tried);
       if (found > least) continue;
       [bins, least] = [tried, found];

@@ -16,7 +16,7 @@ const MINUTES = { off: 5, on: 8 } as const;
 export function takingOffSteps(work: Work): readonly StepDraft[] {
   const { removable } = work.plan;
   if (removable.length === 0) return [];
-  const names = series(removable.map((body) => bodyName(work, body)));
+  const names = namesOf(work, removable);
   const hung = hardwareOf(work, removable).length > 0;
   return [
     step(
@@ -40,7 +40,7 @@ export function takingOffSteps(work: Work): readonly StepDraft[] {
 export function againSteps(work: Work): readonly StepDraft[] {
   const bodies = work.plan.removable.toReversed();
   if (bodies.length === 0) return [];
-  const names = series(bodies.map((body) => bodyName(work, body)));
+  const names = namesOf(work, bodies);
   const hung = hardwareOf(work, bodies).length > 0;
   return [
     step(
@@ -96,8 +96,10 @@ function heaviest(work: Work, bodies: readonly Removable[]): readonly string[] {
   return bodies.toSorted((a, b) => mass(b) - mass(a))[0]?.parts ?? [];
 }
 
-/** "the left door", or its parts where it has no name of its own. */
-function bodyName(work: Work, { parts }: Removable): string {
-  const words = bodyWords(parts);
-  return words === null ? listed(work, parts) : /\d$/.test(words) ? words : `the ${words}`;
+/** "the left door, drawer 2 and four loose shelves (D)": what has no name of its own is told by its parts, those that are alike together. */
+function namesOf(work: Work, bodies: readonly Removable[]): string {
+  const named = bodies.flatMap(({ parts }) => bodyWords(parts) ?? []);
+  const others = bodies.flatMap(({ parts }) => (bodyWords(parts) === null ? parts : []));
+  const own = named.map((words) => (/\d$/.test(words) ? words : `the ${words}`));
+  return series([...own, ...(others.length > 0 ? [listed(work, others)] : [])]);
 }
