@@ -26,6 +26,7 @@ import { controlCharacter } from "./rules/control-character.ts";
 import { countNotWhole } from "./rules/count-not-whole.ts";
 import { crossDowelNeedsRoom } from "./rules/cross-dowel-needs-room.ts";
 import { cupMeetsGroove } from "./rules/cup-meets-groove.ts";
+import { cupTooDeep } from "./rules/cup-too-deep.ts";
 import { curveDoesNotFit } from "./rules/curve-does-not-fit.ts";
 import { cutterDoesNotExist } from "./rules/cutter-does-not-exist.ts";
 import { dashBeforeMeasure } from "./rules/dash-before-measure.ts";
@@ -225,6 +226,7 @@ export const catalogue: readonly Rule<never>[] = [
   countNotWhole,
   crossDowelNeedsRoom,
   cupMeetsGroove,
+  cupTooDeep,
   curveDoesNotFit,
   cutterDoesNotExist,
   dashBeforeMeasure,

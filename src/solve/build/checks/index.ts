@@ -9,6 +9,7 @@ import { cutterDoesNotExistRule } from "./cutter-does-not-exist.ts";
 import { doesNotGoThroughTheDoorRule } from "./does-not-go-through-the-door.ts";
 import { closingEdgeRubsRule } from "./doors/closing-edge-rubs.ts";
 import { cupMeetsGrooveRule } from "./doors/cup-meets-groove.ts";
+import { cupTooDeepRule } from "./doors/cup-too-deep.ts";
 import { doorTooThickRule } from "./doors/door-too-thick.ts";
 import { doorWithoutCatchRule } from "./doors/door-without-catch.ts";
 import { doorWithoutGripRule } from "./doors/door-without-grip.ts";
@@ -82,6 +83,7 @@ const RULES: readonly Rule[] = [
   wallScrewTooShortRule,
   onlyOneStudRule,
   doorTooThickRule,
+  cupTooDeepRule,
   hingeBoundRule,
   hingeLeafToEdgeRule,
   cupMeetsGrooveRule,

@@ -5,6 +5,7 @@ import { INDICES } from "../../../design/space.ts";
 import type { Feature } from "../../../design.ts";
 import type { Rule, Verdict } from "../check.ts";
 import { doorsOf } from "./doors.ts";
+import { atLeast } from "./enough.ts";
 
 /** Left between a cup and the groove for the panel. 3 mm are better. */
 const LEAST = millimetres(1);
@@ -31,10 +32,10 @@ export const cupMeetsGrooveRule: Rule = (checked) =>
       },
     };
     if (!less(left, LEAST)) return [{ check: { ...check, verdict: "holds" } }];
-    const { print } = checked;
+    const { design, print } = checked;
     const finding = cupMeetsGroove(hung.at, {
       ...{ stile: hung.id, wide: print(hung.width), left: left.n > 0n ? print(left) : null },
-      ...{ least: print(LEAST), wider: print(add(hung.width, subtract(LEAST, left))) },
+      ...{ least: print(LEAST), wider: atLeast(add(hung.width, subtract(LEAST, left)), design.units) },
     });
     return [{ check: { ...check, verdict: "fails" }, finding }];
   });

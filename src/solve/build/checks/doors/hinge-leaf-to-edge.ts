@@ -4,6 +4,7 @@ import { less, subtract } from "../../../../units/rational.ts";
 import { measureOf } from "../../../design/hardware/items.ts";
 import type { Rule, Verdict } from "../check.ts";
 import { doorsOf, isOnPins, thicknessOf } from "./doors.ts";
+import { atMost } from "./enough.ts";
 
 /** Behind a leaf that lies on the edge of a door 1/8 in (3 mm) of it stay whole. */
 export const hingeLeafToEdgeRule: Rule = (checked) =>
@@ -20,6 +21,6 @@ export const hingeLeafToEdgeRule: Rule = (checked) =>
     };
     if (!less(left, least)) return [{ check: { ...check, verdict: "holds" } }];
     const told = { door: motion.name, thick: print(thick), leaf: print(leaf), least: print(least) };
-    const finding = hingeLeafToEdge(joint.at, { ...told, most: print(subtract(thick, least)) });
+    const finding = hingeLeafToEdge(joint.at, { ...told, most: atMost(subtract(thick, least), design.units) });
     return [{ check: { ...check, verdict: "warns" }, finding }];
   });
