@@ -1,6 +1,6 @@
 /** Shelves in a space: fixed, or loose on pins. */
 import type { Settings } from "../expand/make.ts";
-import type { Bounds, Making } from "./making.ts";
+import { type Bounds, carrier, type Making } from "./making.ts";
 import type { Shelves } from "./shelves-in.ts";
 
 /** More shelves than this, or as many as a formula says, are one row. */
@@ -83,7 +83,11 @@ function rest(
       });
   else if (wanted) put({ count: wanted, spread: write`up between ${space}.bottom and ${space}.top` });
   joints.push({
-    ...{ join: names, to: [left, right].filter((end) => end !== undefined), with: "shelf pins" },
+    ...{
+      join: names,
+      to: [left, right].flatMap((end) => (end ? [carrier(end, "pins", making)] : [])),
+      with: "shelf pins",
+    },
     ...{ "spare holes": said["spare holes"]?.value ?? "2" },
     ...(said["holes apart"] && { "holes apart": said["holes apart"].value }),
     ...(said.count === undefined && said.at === undefined && said.join?.value),
