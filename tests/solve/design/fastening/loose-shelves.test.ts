@@ -8,7 +8,7 @@ title: Cabinet for the returned books
 units: inch
 outside: { width: 24, depth: 12, height: 36 }
 stock:
-  ply: { sold as: 3/4 birch plywood, measures: 3/4 }
+  ply: { sold as: 3/4 MDF, measures: 3/4 }
   oak: { wood: white oak, sold as: 4/4, planed to: 3/4, widths: 4 to 8 }
 hardware:
   plates: { kind: shelf pin with a plate, price: 0.4 }
