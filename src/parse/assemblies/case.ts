@@ -11,6 +11,7 @@ import { divide } from "./divide.ts";
 import { frontEdges } from "./front-edges.ts";
 import type { Making } from "./making.ts";
 import { openings } from "./openings.ts";
+import { addPosts, postSettings, withPosts } from "./post-sides.ts";
 import { shelve } from "./shelve.ts";
 import { shelves } from "./shelves-in.ts";
 
@@ -20,6 +21,7 @@ const sides = settings("the sides of a case", {
     word(["full height", "between top and bottom"]),
     "Whether they run from end to end, or stand between top and bottom.",
   ),
+  posts: may(postSettings, "Two posts with a panel between them in the place of each."),
 });
 
 const panel = settings("a panel of a case", {
@@ -100,8 +102,14 @@ export const carcase = assembly({
       back: write`${backFace}`,
       ...edge,
     });
-    entries["left-side"] = side("left");
-    entries["right-side"] = side("right");
+    const posts = said.sides?.value.said.posts?.value.said;
+    if (posts) {
+      const lower = bottom === null ? "room.bottom" : "bottom-panel.bottom";
+      addPosts(posts, site, { back: backFace, lower }, entries, joints);
+    } else {
+      entries["left-side"] = side("left");
+      entries["right-side"] = side("right");
+    }
 
     const lying = (setBack: TextNode | undefined): Settings => ({
       as: "lying flat",
@@ -167,7 +175,7 @@ export const carcase = assembly({
         making,
         [bottom, top === "rails" ? null : top].map((each) => each !== null),
       );
-    return { entries, joints };
+    return posts ? withPosts(entries, joints) : { entries, joints };
   },
 });
 
