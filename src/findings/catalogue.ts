@@ -49,6 +49,7 @@ import { fractionAfterDivision } from "./rules/fraction-after-division.ts";
 import { frontScrewsTooLong } from "./rules/front-screws-too-long.ts";
 import { hashStartsComment } from "./rules/hash-starts-comment.ts";
 import { headNotInJoint } from "./rules/head-not-in-joint.ts";
+import { hingeLeavesApart } from "./rules/hinge-leaves-apart.ts";
 import { holdStillAlongGrain } from "./rules/hold-still-along-grain.ts";
 import { holeRunsIntoCut } from "./rules/hole-runs-into-cut.ts";
 import { holesMeet } from "./rules/holes-meet.ts";
@@ -237,6 +238,7 @@ export const catalogue: readonly Rule<never>[] = [
   frontScrewsTooLong,
   hashStartsComment,
   headNotInJoint,
+  hingeLeavesApart,
   holdStillAlongGrain,
   holeRunsIntoCut,
   holesMeet,

@@ -13,6 +13,7 @@ import type { Making } from "./making.ts";
 import { openings } from "./openings.ts";
 import { shelve } from "./shelve.ts";
 import { shelves } from "./shelves-in.ts";
+import { toBase, toBaseSetting } from "./to-base.ts";
 
 const sides = settings("the sides of a case", {
   "made of": may(stockName, "Their stock, if it is another than that of the case."),
@@ -52,10 +53,7 @@ const own = settings("a case", {
   back: may(backIn, "The back: its stock, or settings that say more."),
   openings: may(openings, "How the inside is divided."),
   shelves: may(shelves, "Shelves, where the inside is not divided: how many fixed ones, or what they are."),
-  "to its base": may(
-    yesNoOr(joinWords),
-    "How its bottom panel is fastened to the base that it stands on: two screws into each board if nothing is said, where the panel lies on it.",
-  ),
+  "to its base": toBaseSetting,
 });
 
 type Said = Fields<typeof own.keys>;
@@ -127,13 +125,7 @@ export const carcase = assembly({
         bottom: up ? write`room.bottom + ${up}` : write`room.bottom`,
       };
       joinEnd("bottom-panel", bottom.join?.value);
-      const toBase = said["to its base"]?.value ?? up === undefined;
-      if (site.on?.assembly?.kind === "base" && toBase !== false)
-        joints.push({
-          join: "bottom-panel",
-          to: site.on.path,
-          ...(toBase === true ? { with: "screws", count: 2, "in from ends": site.usual("4", "100") } : toBase),
-        });
+      joints.push(...toBase(said["to its base"]?.value, up === undefined, site));
     }
     if (top === "rails") addRails(said, making);
     else if (top !== null) {
