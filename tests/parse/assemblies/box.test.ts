@@ -40,13 +40,11 @@ describe("a box", () => {
     });
   });
   test("of boards that are glued up, on a base that its bottom is screwed to", () => {
-    const text = crate(
-      "join: box joint, boards: 2, bottom panel: { made of: thin, in: rabbet }, on: plinth",
-      "16",
-      "13",
-    ).concat(
-      "  plinth: { kind: base, made of: thick, high: 2, in at the front: 1, in at the sides: 1, in at the back: 1 }\n",
-    );
+    const plinth = "kind: base, made of: thick, high: 2, in at the front: 1, in at the sides: 1, in at the back: 1";
+    const says = "join: box joint, boards: 2, bottom panel: { made of: thin, in: rabbet }, on: plinth";
+    const text = crate(says, "16", "13")
+      .replace("  thin:", "  thick: { wood: yellow poplar, sold as: 4/4, planed to: 3/4, widths: 4 to 8 }\n  thin:")
+      .concat(`  plinth: { ${plinth} }\n`);
     const build = sound(text);
     // 13 − 2.
     expect(partsOf(text)["crate.front-panel"]).toBe("1/2 × 11 × 16");
