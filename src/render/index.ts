@@ -2,11 +2,13 @@
 import { type Outcome, outcome } from "../findings/outcome.ts";
 import type { Build } from "../solve/build.ts";
 import type { Document, Item, Page, Paper } from "./document.ts";
+import { ifItDoesNotFit, inTheRoom } from "./pages/advice.ts";
 import { beforeYouStart } from "./pages/before.ts";
 import { tools, whatToBuy } from "./pages/buy.ts";
 import { unprintable } from "./pages/characters.ts";
 import { coverItems } from "./pages/cover.ts";
 import { cutList } from "./pages/cut-list.ts";
+import { finishing } from "./pages/finishing.ts";
 import { holesAndScrews } from "./pages/holes.ts";
 import { layoutPages } from "./pages/layouts.ts";
 import { measureFirst } from "./pages/measure-first.ts";
@@ -36,6 +38,9 @@ const SECTIONS: readonly ((plan: Plan) => Section | null)[] = [
   layoutPages,
   holesAndScrews,
   stepPages,
+  finishing,
+  inTheRoom,
+  ifItDoesNotFit,
 ];
 
 export function render(build: Build, options: RenderOptions): Outcome<Document> {

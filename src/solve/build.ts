@@ -4,6 +4,9 @@
  */
 import type { Finding } from "../findings/finding.ts";
 import type { Length } from "../units/length.ts";
+import type { Advice, AdviceOn } from "./build/model/advice.ts";
+import type { Check } from "./build/model/check.ts";
+import type { FinishRow, FinishSchedule } from "./build/model/finish.ts";
 import type { Jig } from "./build/model/jig.ts";
 import type { BuiltMotion } from "./build/model/motion.ts";
 import type { Finishing, Purchase } from "./build/model/purchase.ts";
@@ -31,9 +34,12 @@ export interface Build {
   readonly purchases: readonly Purchase[];
   /** Absent where the plan says nothing of finish. */
   readonly finishing?: readonly Finishing[];
+  /** Absent where there is nothing to finish. */
+  readonly finishSchedule?: FinishSchedule;
   readonly steps: readonly Step[];
   readonly tools: readonly { readonly tool: string; readonly why: string }[];
   readonly checks: readonly Check[];
+  readonly advice?: AdviceOn;
   readonly findings: readonly Finding[];
 }
 
@@ -232,19 +238,18 @@ export type Action =
   | { readonly do: "fit"; readonly hardware: readonly string[]; readonly to: readonly string[] }
   | { readonly do: "measure"; readonly what: string; readonly value: Length; readonly within: Length };
 
-export interface Check {
-  readonly rule: string;
-  readonly subject: string;
-  readonly verdict: "holds" | "warns" | "fails" | "accepted";
-  /** Why the maker accepts it; only where it is accepted. */
-  readonly because?: string;
-  /** In `unit`. */
-  readonly value: number;
-  readonly limit: number;
-  readonly unit: string;
-  readonly basis: string;
-  /** mm; the thickness of stock from which on it holds, where it does not over the whole range. */
-  readonly holdsFrom?: number;
-}
-
-export type { BuiltMotion, ChangingSizes, Design, Fastener, Finishing, Hole, Joint, Part, Purchase, Stock };
+export type {
+  Advice,
+  BuiltMotion,
+  ChangingSizes,
+  Check,
+  Design,
+  Fastener,
+  Finishing,
+  FinishRow,
+  Hole,
+  Joint,
+  Part,
+  Purchase,
+  Stock,
+};
