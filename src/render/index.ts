@@ -14,6 +14,7 @@ import { layoutPages } from "./pages/layouts.ts";
 import { measureFirst } from "./pages/measure-first.ts";
 import { exploded, views } from "./pages/piece.ts";
 import { makePlan, type Plan } from "./pages/plan.ts";
+import { rights } from "./pages/rights.ts";
 import { runningHead } from "./pages/running-head.ts";
 import { stepPages } from "./pages/steps.ts";
 import { A4, content, LETTER } from "./style.ts";
@@ -24,6 +25,8 @@ export interface RenderOptions {
   /** ISO date for the file's properties. */
   readonly date: string;
   readonly version: string;
+  /** Whose copy it is, printed on every page. */
+  readonly buyer?: string;
 }
 
 /** In the order of the plan. A section without anything to say is left out. */
@@ -41,12 +44,13 @@ const SECTIONS: readonly ((plan: Plan) => Section | null)[] = [
   finishing,
   inTheRoom,
   ifItDoesNotFit,
+  rights,
 ];
 
 export function render(build: Build, options: RenderOptions): Outcome<Document> {
   const paper = options.paper === "a4" ? A4 : LETTER;
   const frame = content(paper);
-  const plan = makePlan(build, frame);
+  const plan = makePlan(build, frame, options.buyer);
   const sections = SECTIONS.map((section) => section(plan)).filter((section) => section !== null);
   const filled = flow(sections, frame);
   const total = filled.length + 1;
@@ -57,7 +61,7 @@ export function render(build: Build, options: RenderOptions): Outcome<Document> 
   }));
   const cover: Page = { number: 1, kind: "cover", of: [], items: coverItems(plan, paper, entries) };
   const pages = filled.map(({ kind, of, items }, i): Page => {
-    const head: Item[] = runningHead(build.design, paper, i + 2, total);
+    const head: Item[] = runningHead(plan, paper, i + 2, total);
     return { number: i + 2, kind, of, items: [...head, ...items] };
   });
   const { title, by, subtitle, summary } = build.design;
@@ -71,5 +75,5 @@ export function render(build: Build, options: RenderOptions): Outcome<Document> 
     paper,
     pages: [cover, ...pages],
   };
-  return outcome(document, unprintable(build));
+  return outcome(document, unprintable(build, options.buyer));
 }

@@ -8,6 +8,7 @@ import type { Advice, AdviceOn } from "./build/model/advice.ts";
 import type { Check } from "./build/model/check.ts";
 import type { FinishRow, FinishSchedule } from "./build/model/finish.ts";
 import type { Jig } from "./build/model/jig.ts";
+import type { LayoutProof } from "./build/model/layout-proof.ts";
 import type { BuiltMotion } from "./build/model/motion.ts";
 import type { Finishing, Purchase } from "./build/model/purchase.ts";
 import type { ChangingSizes, Reserved, Slope } from "./build/model/thickness.ts";
@@ -150,20 +151,6 @@ export interface Cut {
   readonly fence: Length;
 }
 
-export interface LayoutProof {
-  readonly stocks: readonly string[];
-  /** Boards or sheets that are bought, and the fewest that can do. */
-  readonly count: number;
-  readonly countBound: number;
-  /** Cents for what is bought, and a sum below which no purchase can come; absent where prices are not known. */
-  readonly cost?: number;
-  readonly costBound?: number;
-  /** True only when the bound is reached: that of the cost where there is one, else that of the count. */
-  readonly optimal: boolean;
-  readonly method: string;
-  readonly assumes: string;
-}
-
 export type StepKind = "buy" | "mill" | "make" | "glue-up" | "drill" | "join" | "fit" | "take-off" | "finish" | "check";
 
 export interface Step {
@@ -249,6 +236,7 @@ export type {
   FinishRow,
   Hole,
   Joint,
+  LayoutProof,
   Part,
   Purchase,
   Stock,

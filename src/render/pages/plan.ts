@@ -15,6 +15,8 @@ export interface Plan {
   readonly frame: Frame;
   readonly printer: Printer;
   readonly pen: Pen;
+  /** Whose copy it is; empty: nobody's in particular. */
+  readonly buyer: string;
 }
 
 /** Prints lengths the way this plan does. */
@@ -29,7 +31,7 @@ export interface Printer {
   readonly say: (length: Length) => string;
 }
 
-export function makePlan(build: Build, frame: Frame): Plan {
+export function makePlan(build: Build, frame: Frame, buyer = ""): Plan {
   const { units, precision } = build.design;
   const finest = units === "inch" ? inches(1, 128) : millimetres(1, 10);
   const exact = (length: Length): string =>
@@ -40,7 +42,7 @@ export function makePlan(build: Build, frame: Frame): Plan {
     rounded: (length) => printLength(length, { units, precision, style: "typographic" }).text,
     say: (length) => sayLength(length, { units, precision, style: "typographic" }),
   };
-  return { build, frame, printer, pen: { measure, print: printer.rounded } };
+  return { build, frame, printer, pen: { measure, print: printer.rounded }, buyer };
 }
 
 /** The heading of a section, with its place for links and bookmarks. */
