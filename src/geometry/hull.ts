@@ -53,6 +53,17 @@ function deepest(hull: Hull, solid: Solid, limit: number): number {
   return found;
 }
 
+/** Whether the hull, carried along the vector, passes through the solid by more than the tolerance. */
+export function hullBlocked(hull: Hull, solid: Solid, travel: Vec): boolean {
+  const convex = convexOfHull(hull);
+  if (boundsDepth(convex, solid, travel) <= TOLERANCE) return false;
+  return solid.pieces.some(
+    (piece) =>
+      boundsDepth(convex, piece, travel) > TOLERANCE &&
+      depth(convex, convexOfPiece(piece), travel, TOLERANCE) > TOLERANCE,
+  );
+}
+
 /** Two unit vectors square to a unit vector and to each other. */
 function square(direction: Vec): readonly [Vec, Vec] {
   const [x, y, z] = direction.map(Math.abs) as [number, number, number];

@@ -3,7 +3,7 @@ export { exactBounds } from "./bounds.ts";
 export { congruence, type Mark, type Shape } from "./congruence.ts";
 export { contact } from "./contact.ts";
 export { distance } from "./distance.ts";
-export { cylinder, hullDepth, hullHits, hullOf } from "./hull.ts";
+export { cylinder, hullBlocked, hullDepth, hullHits, hullOf } from "./hull.ts";
 export { matches } from "./matches.ts";
 export { overlapDepth } from "./overlap.ts";
 export * from "./picture/index.ts";

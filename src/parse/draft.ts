@@ -72,10 +72,14 @@ export interface Draft {
   readonly hardware: ReadonlyMap<string, HardwareDraft>;
   /** Where it will stand. */
   readonly site?: SiteDraft;
+  /** What it hangs on. */
+  readonly wall?: WallDraft;
   /** What each part that lies flat carries, unless it says so itself. */
   readonly carries?: Located<LoadDraft>;
   readonly usedFor?: SeatsDraft;
   readonly finish?: readonly FinishDraft[];
+  readonly order?: readonly WishDraft[];
+  readonly notes?: readonly NoteDraft[];
   readonly tools?: ToolsDraft;
   readonly allow?: readonly AllowDraft[];
   /** Absent: nothing was said, and only what is glued up is left over its size. */
@@ -109,6 +113,11 @@ export type SiteDraft = { readonly at: Span } & (
   | { readonly name: SiteName }
   | { readonly humidity: { readonly low: number; readonly high: number }; readonly celsius: number }
 );
+
+/** Studs, so far apart from middle to middle, as usual where it is not said; or solid: a screw holds anywhere. */
+export type WallDraft =
+  | { readonly at: Span; readonly of: "studs"; readonly apart?: Formula }
+  | { readonly at: Span; readonly of: "solid" };
 
 export type LoadName = "books" | "jars" | "shoes" | "clothes" | "nothing";
 /** What one part carries. */
@@ -197,6 +206,43 @@ export interface FinishDraft {
   readonly coats: number;
   /** m² that a litre covers in one coat. */
   readonly covers?: number;
+  /** Minutes between two coats. */
+  readonly dries?: number;
+  /** Coats inside, where that is another number. */
+  readonly inside?: number;
+  readonly keepOff?: string;
+  /** Finished on both faces before they are put on. */
+  readonly alike?: readonly Reference[];
+}
+
+export type Verb = "glue" | "cut" | "plane" | "drill" | "join" | "fit" | "finish" | "shape" | "band";
+
+/** What a wish or note is about: work of a kind, on a part or on any; or the step in which a part is joined. */
+export interface SubjectDraft {
+  readonly at: Span;
+  readonly said: string;
+  readonly verb?: Verb;
+  /** Kinds of feature, or "hole". */
+  readonly cuts?: readonly string[];
+  /** Null: whatever there is of that work. */
+  readonly of: Reference | null;
+}
+
+/** A wish about the order of work. */
+export type WishDraft = { readonly at: Span } & (
+  | { readonly kind: "before"; readonly first: readonly SubjectDraft[]; readonly next: readonly SubjectDraft[] }
+  | { readonly kind: "first" | "last"; readonly what: readonly SubjectDraft[] }
+  | { readonly kind: "dry fit"; readonly of: readonly Reference[]; readonly check?: string }
+  | { readonly kind: "unit"; readonly of: readonly Reference[] }
+  | { readonly kind: "title"; readonly step: SubjectDraft; readonly title: string }
+);
+
+/** Words of the maker's for the reader. */
+export interface NoteDraft {
+  readonly about: SubjectDraft;
+  readonly say?: string;
+  readonly tip?: string;
+  readonly caution?: string;
 }
 
 /** What there is in a workshop and what things cost there: `workshop.yaml`. */
@@ -498,6 +544,8 @@ export type Method =
   | "loose"
   /** Nothing holds them together: one lies or runs on the other. */
   | "runs on"
+  /** By a bevel over the bevel of a cleat on the wall. */
+  | "hangs on"
   | "cup hinges"
   | "butt hinges"
   | "continuous hinge"
@@ -585,6 +633,8 @@ export interface FittingDraft {
   /** Parts that its screw passes before it reaches this one. */
   readonly through?: readonly Reference[];
   readonly count?: Formula;
+  /** The head of its screw lies sunk in the wood. */
+  readonly sunk?: Located<boolean>;
 }
 
 export interface TenonDraft {
@@ -624,4 +674,7 @@ export interface FastenersDraft {
   readonly oversized?: Formula;
   /** How long the slots are that let wood move, from end to end. */
   readonly slot?: Formula;
+  /** Pins: how many more holes above and below each, and how far apart. */
+  readonly spare?: Formula;
+  readonly apart?: Formula;
 }

@@ -17,6 +17,7 @@ import { makePlan, type Plan } from "./pages/plan.ts";
 import { rights } from "./pages/rights.ts";
 import { runningHead } from "./pages/running-head.ts";
 import { stepPages } from "./pages/steps.ts";
+import { timePage } from "./pages/time.ts";
 import { A4, content, LETTER } from "./style.ts";
 import { flow, type Section } from "./typeset/flow.ts";
 
@@ -40,6 +41,7 @@ const SECTIONS: readonly ((plan: Plan) => Section | null)[] = [
   cutList,
   layoutPages,
   holesAndScrews,
+  timePage,
   stepPages,
   finishing,
   inTheRoom,

@@ -11,8 +11,9 @@ import type { Jig } from "./build/model/jig.ts";
 import type { LayoutProof } from "./build/model/layout-proof.ts";
 import type { BuiltMotion } from "./build/model/motion.ts";
 import type { Finishing, Purchase } from "./build/model/purchase.ts";
+import type { Step, Timeline } from "./build/model/step.ts";
 import type { ChangingSizes, Reserved, Slope } from "./build/model/thickness.ts";
-import type { Design, Direction, Face, Fastener, Hardware, Hole, Joint, Part, Stock } from "./design.ts";
+import type { Design, Fastener, Hardware, Hole, Joint, Part, Stock } from "./design.ts";
 
 export interface Build {
   readonly design: Design;
@@ -38,6 +39,7 @@ export interface Build {
   /** Absent where there is nothing to finish. */
   readonly finishSchedule?: FinishSchedule;
   readonly steps: readonly Step[];
+  readonly timeline: Timeline;
   readonly tools: readonly { readonly tool: string; readonly why: string }[];
   readonly checks: readonly Check[];
   readonly advice?: AdviceOn;
@@ -151,80 +153,7 @@ export interface Cut {
   readonly fence: Length;
 }
 
-export type StepKind = "buy" | "mill" | "make" | "glue-up" | "drill" | "join" | "fit" | "take-off" | "finish" | "check";
-
-export interface Step {
-  readonly number: number;
-  readonly title: string;
-  readonly kind: StepKind;
-  /** Unit in hand: id of the body that this step works on, such as "left-end" or "piece". */
-  readonly unit: string;
-  /** How many equal units this step makes (their actions are all written out). */
-  readonly copies: number;
-  /** Which way of the finished piece points to the ceiling. */
-  readonly up: Direction;
-  /** Numbers of steps that must be done before. */
-  readonly after: readonly number[];
-  /** Minutes of work, and waits. */
-  readonly bench: number;
-  readonly waits: readonly { readonly for: string; readonly minutes: number }[];
-  /** How many clamps are on at once, where the step says that; absent: one for each joint. */
-  readonly clamps?: number;
-  readonly text: readonly string[];
-  readonly cautions: readonly string[];
-  readonly reminders: readonly string[];
-  readonly actions: readonly Action[];
-  /** For the picture, first copy only: what is new in this step, what was there before, and how the new parts travelled. */
-  readonly shows: {
-    readonly fresh: readonly string[];
-    readonly present: readonly string[];
-    readonly travel: readonly { readonly parts: readonly string[]; readonly along: Direction }[];
-    readonly fasteners: readonly string[];
-  };
-}
-
-export type Tool = "straight" | "long" | "angle" | "stubby" | "hammer" | "stapler" | "hand" | "wrench";
-
-export interface Leg {
-  /** Unit vector of travel. */
-  readonly along: Direction;
-  /** null: from far away. */
-  readonly distance: Length | null;
-}
-
-export type Action =
-  | { readonly do: "make"; readonly blanks: readonly string[] }
-  /** `features` index the part's features, `holes` index `Build.holes`. */
-  | {
-      readonly do: "machine";
-      readonly part: string;
-      readonly features: readonly number[];
-      readonly holes: readonly number[];
-    }
-  /** Bands are put on in this order. */
-  | { readonly do: "band"; readonly part: string; readonly edges: readonly Face[] }
-  /** Parts enter along the legs and join the body that holds `to`; an empty `to` starts a body. */
-  | {
-      readonly do: "add";
-      readonly parts: readonly string[];
-      readonly to: readonly string[];
-      readonly how: "straight" | "tilted";
-      readonly legs: readonly Leg[];
-    }
-  | { readonly do: "glue"; readonly joints: readonly string[]; readonly openMinutes: number }
-  | { readonly do: "clamp"; readonly joints: readonly string[] }
-  | { readonly do: "release"; readonly joints: readonly string[] }
-  | {
-      readonly do: "drive";
-      readonly fasteners: readonly string[];
-      readonly tool: Tool;
-      /** The driver's axis where it leans from the screw's; null: in line. */
-      readonly axis: Direction | null;
-    }
-  /** Hardware is put on for good; its holes belong to the step in which its part is bored. */
-  | { readonly do: "fit"; readonly hardware: readonly string[]; readonly to: readonly string[] }
-  | { readonly do: "measure"; readonly what: string; readonly value: Length; readonly within: Length };
-
+export type { Action, Clamping, Leg, Spell, Step, StepKind, Timeline, Tool, Wait } from "./build/model/step.ts";
 export type {
   Advice,
   BuiltMotion,

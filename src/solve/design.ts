@@ -11,6 +11,7 @@ import type { Fitting } from "./design/model/fitting.ts";
 import type { Hole, Joint } from "./design/model/joint.ts";
 import type { Stock } from "./design/model/material.ts";
 import type { Box } from "./design/model/points.ts";
+import type { Note, Wish } from "./design/model/wish.ts";
 
 export type * from "./design/model/feature.ts";
 export type * from "./design/model/fitting.ts";
@@ -47,6 +48,8 @@ export interface Design {
   readonly groups: readonly string[];
   /** Where it will stand; absent: a heated house. */
   readonly site?: Site;
+  /** What it hangs on; absent: nothing is said of it. */
+  readonly wall?: Wall;
   /** What each part that lies flat carries, unless it says so itself. */
   readonly carries?: Load;
   readonly seats?: Seats;
@@ -57,6 +60,10 @@ export interface Design {
   readonly rough?: Rough | null;
   /** Absent: nothing is said of it. */
   readonly finishes?: readonly Finish[];
+  /** Of the order of work; absent: none. */
+  readonly wishes?: readonly Wish[];
+  /** Words of the maker's; absent: none. */
+  readonly notes?: readonly Note[];
   /** The workshop in which the plan is made; absent: nothing is known of it. What it has of each stock stands with the stock. */
   readonly workshop?: Workshop;
 }
@@ -70,6 +77,14 @@ export interface Finish {
   readonly coats: number;
   /** m² that a litre covers in one coat; absent: what such products usually do. */
   readonly covers?: number;
+  /** Minutes between two coats; absent: what such products usually take. */
+  readonly dries?: number;
+  /** Coats inside; absent: as many as outside. */
+  readonly inside?: number;
+  /** Where none of it may go. */
+  readonly keepOff?: string;
+  /** Parts that are finished on both faces before they are put on. */
+  readonly alike?: readonly string[];
 }
 
 /** What there is in a workshop and what things cost there. */
@@ -103,6 +118,11 @@ export interface Site {
   readonly driest: number;
   readonly dampest: number;
   readonly basis: string;
+}
+
+/** Studs, so far apart from middle to middle; null: solid, a screw holds anywhere. */
+export interface Wall {
+  readonly studs: Length | null;
 }
 
 /** What a part carries: things by their name, or kg. */

@@ -3,8 +3,10 @@ import { importsOf } from "../tidy/imports.ts";
 import { filesBelow } from "../tidy/source.ts";
 import { counts } from "./broken/counts.ts";
 import { driving } from "./broken/driving.ts";
+import { finish } from "./broken/finish.ts";
 import { fits } from "./broken/fits.ts";
 import { form } from "./broken/form.ts";
+import { hanging } from "./broken/hanging.ts";
 import { holes } from "./broken/holes.ts";
 import { layouts } from "./broken/layouts.ts";
 import { lists } from "./broken/lists.ts";
@@ -32,6 +34,8 @@ const ROWS = [
   ...layouts,
   ...verdicts,
   ...making,
+  ...finish,
+  ...hanging,
 ];
 
 test.each(SOUND)("a sound record keeps every promise: %s", (_, sample) => {

@@ -8,8 +8,10 @@ import { counts } from "./counts.ts";
 import { curves } from "./curves.ts";
 import { dovetails } from "./dovetails.ts";
 import { driving } from "./driving.ts";
+import { finish } from "./finish.ts";
 import { fits } from "./fits.ts";
 import { form } from "./form.ts";
+import { hanging } from "./hanging.ts";
 import { holes } from "./holes.ts";
 import { keep } from "./keep.ts";
 import { layouts } from "./layouts.ts";
@@ -23,6 +25,7 @@ import { points } from "./points.ts";
 import type { BuildRecord } from "./record.ts";
 import { references } from "./references.ts";
 import { sequence } from "./sequence.ts";
+import { times } from "./times.ts";
 import { travel } from "./travel.ts";
 import { verdicts } from "./verdicts.ts";
 import type { Violation } from "./violation.ts";
@@ -52,6 +55,9 @@ export function audit(record: BuildRecord): Violation[] {
     bodies,
     travel,
     sequence,
+    times,
+    finish,
+    hanging,
     driving,
     holes,
     keep,

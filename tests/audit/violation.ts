@@ -38,6 +38,10 @@ export const CHECKS = {
   "purchases add up": 2,
 
   "steps are in order": 3,
+  "times hold": 3,
+  "coats go on in order": 3,
+  "panels are finished first": 3,
+  "what hangs stays on its wall": 3,
   "blank is made once and first": 3,
   "features and holes are made once": 3,
   "part is machined before it is added": 3,

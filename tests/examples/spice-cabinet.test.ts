@@ -20,6 +20,7 @@ describe("sizes of the spice cabinet, in mm", () => {
     ["doors.left-top-rail", [50, 170], "(480 + 2 × 12 − 3) / 2 = 250.5, down to 250; − 2 × 50 + 2 × 10"],
     ["doors.left-panel", [166, 542], "170 − 170 × 0.00353 × 4 − 1 = 166.6, down; 624 − 100 + 20 − 2"],
     ["cabinet.back-panel", [541, 667], "530 + 2 × 6 − 1; 656 + 2 × 6 − 1"],
+    ["cabinet.loose-shelf-1", [94, 527], "95 − 1; 530 − 3"],
   ] as [string, number[], string][])("%s: %j, %s", (part, wanted) => {
     expect(size(part)).toEqual(wanted);
   });
@@ -41,6 +42,23 @@ describe("sizes of the spice cabinet, in mm", () => {
   it("opens both doors, one after the other or together", () => {
     expect(build?.motions.map(({ kind }) => kind)).toEqual(["swing", "swing"]);
     for (const { range } of build?.motions ?? []) expect(range).toBeGreaterThanOrEqual(90);
+  });
+  it("has four shelves with equal spaces, (656 − 4 × 12) / 5 = 121.6, each on its mark", () => {
+    const tops = [1, 2, 3, 4].map((i) =>
+      mm(build?.parts.find(({ id }) => id === `cabinet.loose-shelf-${i}`)?.body.low[2]),
+    );
+    // 12 above the floor of the case: 121.6, 255.2, 388.8, 522.4, rounded.
+    expect(tops.map((top) => top - 12)).toEqual([122, 255, 389, 522]);
+  });
+  it("bores spare holes 32 apart above and below each of the 16 pins, but for those that would touch others", () => {
+    const pins = build?.holes.filter(({ kind }) => kind === "pin") ?? [];
+    expect(build?.fasteners.filter(({ kind }) => kind === "shelf pin")).toHaveLength(16);
+    const column = pins.filter(({ part, at }) => part === "cabinet.left-side" && mm(at[1]) === mm(pins[0]?.at[1]));
+    const heights = column.map(({ at }) => mm(at[2])).toSorted((a, b) => a - b);
+    // 131.5 is 2.5 under the lowest shelf, 134 from the floor; 195.5 and 200.5 would be one hole in another.
+    expect(heights).toContain(131.5);
+    for (const [i, z] of heights.slice(1).entries()) expect(z - (heights[i] ?? 0)).toBeGreaterThanOrEqual(10);
+    expect(heights.length).toBeGreaterThan(4 * 3);
   });
   // Where the sheet measures 11.6: 554 − 2 × 11.6 = 530.8; the doors stay.
   it("widens inside with thinner plywood, and leaves the doors", () => {

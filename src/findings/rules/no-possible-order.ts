@@ -11,6 +11,8 @@ interface Args {
   /** The fastener that cannot be driven, and what is in its way. */
   readonly item?: string;
   readonly inTheWay?: readonly string[];
+  /** Joints of which any one frees what is locked, when it does not reach into the wood. */
+  readonly keys?: readonly { readonly method: string; readonly parts: readonly string[] }[];
 }
 
 export const noPossibleOrder = rule<Args>({
@@ -26,7 +28,7 @@ export const noPossibleOrder = rule<Args>({
       case "reach":
         return inTheWay.length === 0
           ? `no tool reaches the ${item} between ${these}`
-          : `no tool reaches the ${item} between ${these}: ${nameSome(inTheWay)} is in the way`;
+          : `no tool reaches the ${item} between ${these}: ${nameSome(inTheWay)} ${inTheWay.length === 1 ? "is" : "are"} in the way`;
       case "locked":
         return `${these} lock each other: none of them can be put in last`;
       case "not found":
@@ -34,8 +36,13 @@ export const noPossibleOrder = rule<Args>({
     }
   },
   label: () => "cannot be put together",
-  help: ({ because }) => {
+  help: ({ because, keys = [] }) => {
+    const [key] = keys;
     switch (because) {
+      case "locked":
+        return key
+          ? `${keys.length === 1 ? "one joint" : `any one of ${keys.length} joints`} frees them if it does not reach into the wood (screws from outside, say): ${key.method} of ${nameSome(key.parts)}`
+          : "shorten a tenon, open a housing on one side, or leave one part to be screwed on last";
       case "loose":
         return "add a joint between them";
       case "holes":

@@ -3,7 +3,7 @@ import { rule } from "../finding.ts";
 
 const fixed = (length: string): string =>
   stepExample(
-    ["stock:", `hardware:\n  stud: { kind: wall screw, length: ${length} }\nstock:`],
+    ["stock:", `wall: solid\nhardware:\n  stud: { kind: wall screw, length: ${length} }\nstock:`],
     ["joints:", "fittings:\n  - { fit: stud, to: right-leg, face: front }\njoints:"],
   );
 

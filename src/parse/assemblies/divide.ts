@@ -4,7 +4,7 @@ import type { Site } from "./assembly.ts";
 import { hold } from "./holds.ts";
 import type { Bounds, Making } from "./making.ts";
 import type { Divider, Division, Opening, Size } from "./openings.ts";
-import type { Shelves } from "./shelves-in.ts";
+import { shelve } from "./shelve.ts";
 
 const SIDES = {
   across: { low: "left", high: "right", cross: ["bottom", "top"], extent: "across" },
@@ -161,52 +161,4 @@ function fill(name: string, opening: Opening, bounds: Bounds, making: Making): v
   if (opening.division) divide(name, opening.division, bounds, making, false);
   if (opening.holds) hold(name, opening.holds, bounds, making);
   if (opening.shelves) shelve(name, opening.shelves, bounds, making);
-}
-
-/** More shelves than this, or as many as a formula says, are one row. */
-const MOST_NAMED = 20;
-
-/** Fixed shelves in a space. */
-export function shelve(space: string, said: Shelves, bounds: Bounds, making: Making, prefix = `${space}-`): void {
-  const { site, entries, joints } = making;
-  const { write } = site;
-  const shelf: Settings = {
-    "made of": said["made of"]?.value ?? making.stock,
-    ...(said.called && { called: said.called.value }),
-    as: "lying flat",
-    grain: "across",
-    left: write`${space}.left`,
-    right: write`${space}.right`,
-    front: said["set back"] ? write`${space}.front + ${said["set back"].value}` : write`${space}.front`,
-    back: write`${space}.back`,
-    ...making.edge,
-  };
-  const names: string[] = [];
-  for (const [i, height] of (said.at?.value ?? []).entries()) {
-    const name = `${prefix}shelf-${i + 1}`;
-    entries[name] = { ...shelf, top: write`${space}.bottom + ${height}` };
-    names.push(name);
-  }
-  const count = said.count && Number(said.count.value.text);
-  if (count !== undefined && Number.isInteger(count) && count > 0 && count <= MOST_NAMED) {
-    // Equal spaces, but each shelf on a mark of the tape as it is measured from the floor of the opening.
-    const first = `${prefix}shelf-1`;
-    const clear = write`(${space}.up - ${count} * ${first}.up) / ${count + 1}`.text;
-    for (let i = 1; i <= count; i += 1) {
-      const name = `${prefix}shelf-${i}`;
-      const up = write`round(${i} * (${clear}) + ${i - 1} * ${first}.up, ${site.step.text})`;
-      entries[name] = { ...shelf, bottom: write`${space}.bottom + ${up.text}` };
-      names.push(name);
-    }
-  } else if (said.count !== undefined) {
-    const name = `${prefix}shelf`;
-    entries[name] = {
-      ...shelf,
-      count: said.count.value,
-      spread: write`up between ${space}.bottom and ${space}.top`,
-    };
-    names.push(name);
-  }
-  const to = [bounds.left, bounds.right].filter((end) => end !== undefined);
-  if (names.length > 0 && to.length > 0) joints.push({ join: names, to, ...(said.join?.value ?? making.join) });
 }

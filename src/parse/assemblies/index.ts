@@ -4,6 +4,7 @@ import { base } from "./base.ts";
 import { bench } from "./bench.ts";
 import { box } from "./box.ts";
 import { carcase } from "./case.ts";
+import { cleat } from "./cleat.ts";
 import { door } from "./door.ts";
 import { drawer } from "./drawer.ts";
 import { faceFrame } from "./face-frame.ts";
@@ -17,7 +18,7 @@ import { trim } from "./trim.ts";
 /** The kinds of assembly that the language has, in the order of the reference. */
 export const ALL: readonly AnyAssembly[] = [
   ...[carcase, top, table, base, frame, box, lid, feet],
-  ...[bench, trim, faceFrame, door, drawer],
+  ...[bench, trim, faceFrame, door, drawer, cleat],
 ];
 
 /** By squashed name. */

@@ -7,6 +7,7 @@ import { continuousHinge } from "./continuous-hinge.ts";
 import { cupHinge, frameCupHinge, insetCupHinge } from "./cup-hinge.ts";
 import { drawerStop } from "./drawer-stop.ts";
 import { foot } from "./foot.ts";
+import { hook } from "./hook.ts";
 import type { HardwareKind } from "./kind.ts";
 import { knob } from "./knob.ts";
 import { leveller } from "./leveller.ts";
@@ -21,7 +22,7 @@ export type { HardwareField, HardwareKind } from "./kind.ts";
 
 /** What is fixed to a part without joining it to another. */
 const FITTED: readonly HardwareKind[] = [
-  ...[knob, pull, holdShut, stop, bumper],
+  ...[knob, pull, holdShut, stop, bumper, hook],
   ...[foot, caster, leveller],
   ...[wallStrap, wallScrew, lidSupport],
 ];

@@ -94,3 +94,18 @@ export const mass: Kind<number> = quantity("a mass, such as 40 lb or 6 kg", (tex
   const kilograms = found.value * one;
   return kilograms > 0 && kilograms <= 10_000 ? kilograms : undefined;
 });
+
+const MINUTES: ReadonlyMap<string, number> = new Map([
+  ...["min", "minute", "minutes"].map((word) => [word, 1] as const),
+  ...["h", "hour", "hours"].map((word) => [word, 60] as const),
+  ...["day", "days"].map((word) => [word, 24 * 60] as const),
+]);
+
+/** `12 h`, `45 min`, `2 days`: minutes, up to 60 days. */
+export const duration: Kind<number> = quantity("a time, such as 12 h, 45 min or 2 days", (text) => {
+  const found = amount(text);
+  const unit = MINUTES.get(found?.rest.toLowerCase() ?? "");
+  if (found === undefined || unit === undefined) return undefined;
+  const minutes = Math.round(found.value * unit);
+  return minutes >= 0 && minutes <= 60 * 24 * 60 ? minutes : undefined;
+});

@@ -3,7 +3,8 @@ import type { FinishDraft } from "../draft.ts";
 import { byForm, made } from "../kinds/combine.ts";
 import { type Kind, tellWrong } from "../kinds/kind.ts";
 import { named } from "../kinds/named.ts";
-import { coverage } from "../kinds/quantities.ts";
+import { references } from "../kinds/places.ts";
+import { coverage, duration } from "../kinds/quantities.ts";
 import { may, need, settings } from "../kinds/settings.ts";
 import { plainNumber, text } from "../kinds/simple.ts";
 import { squash } from "../names.ts";
@@ -27,6 +28,13 @@ const surface = settings("a finish", {
     coverage,
     "What it covers in one coat: 12 m2 per litre, 400 sq ft per gallon. By its kind if nothing is said.",
   ),
+  dries: may(duration, "How long a coat dries before the next: 4 h. By its kind if nothing is said.", "between coats"),
+  inside: may(coats, "How many coats inside, where that is not the same."),
+  "keep off": may(text(200), "Where none of it may go: tenons and mortises."),
+  "both faces alike": may(
+    references,
+    "What warps if its faces are not treated alike: it is finished before it is put on.",
+  ),
 });
 
 type Surface = NonNullable<ReturnType<typeof surface.read>>;
@@ -36,6 +44,10 @@ const draft = (of: FinishDraft["of"], at: FinishDraft["at"], { said }: Surface):
   with: said.with.value,
   coats: said.coats?.value ?? 2,
   ...(said.covers && { covers: said.covers.value }),
+  ...(said.dries && { dries: said.dries.value }),
+  ...(said.inside && { inside: said.inside.value }),
+  ...(said["keep off"] && { keepOff: said["keep off"].value }),
+  ...(said["both faces alike"] && { alike: said["both faces alike"].value }),
 });
 
 const REST = new Set(["everythingelse", "everything", "therest", "rest", "all"]);

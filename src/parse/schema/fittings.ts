@@ -2,7 +2,7 @@ import type { Axis, FittingDraft, Formula } from "../draft.ts";
 import { list, made } from "../kinds/combine.ts";
 import { AXES, axis, face, reference, references } from "../kinds/places.ts";
 import { may, need, settings } from "../kinds/settings.ts";
-import { formula, text } from "../kinds/simple.ts";
+import { formula, text, yesNo } from "../kinds/simple.ts";
 
 const fitting = settings("a fitting", {
   fit: need(text(100), "Which of the plan's hardware it is, or its kind.", "fix"),
@@ -14,7 +14,8 @@ const fitting = settings("a fitting", {
   up: may(formula, "Where its middle is in height: door.bottom + 3."),
   along: may(axis, "Which way its long side goes: along the longer direction of the face if nothing is said."),
   through: may(references, "Parts that its screw passes before it reaches this one."),
-  count: may(formula, "How many, in a row along the face."),
+  count: may(formula, "How many, in a row along the face; of wall screws one for each stud, if nothing is said."),
+  sunk: may(yesNo, "Whether the head of a wall screw lies sunk in the wood: no if nothing is said."),
 });
 
 const fittingDraft = made(fitting, ({ at, said }): FittingDraft => {
@@ -29,6 +30,7 @@ const fittingDraft = made(fitting, ({ at, said }): FittingDraft => {
     ...(said.along && { along: said.along }),
     ...(said.through && { through: said.through.value }),
     ...(said.count && { count: said.count.value }),
+    ...(said.sunk && { sunk: said.sunk }),
   };
 });
 

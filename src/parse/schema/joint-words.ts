@@ -13,7 +13,7 @@ const METHODS = [
   ...["sliding dovetail", "breadboard end", "glue", "nails", "brads", "staples", "cleats"],
   ...["slotted screws", "oversized holes with washers", "buttons in a groove", "buttons in mortises", "clips"],
   ...["figure-eight fasteners", "bolts", "bolts and cross dowels", "lag screws", "shelf pins", "loose"],
-  ...["runs on", "cup hinges", "butt hinges", "continuous hinge", "slides", "undermount slides"],
+  ...["runs on", "hangs on", "cup hinges", "butt hinges", "continuous hinge", "slides", "undermount slides"],
 ] as readonly Method[];
 
 const OTHER_WORDS: Readonly<Record<string, Method>> = {
@@ -72,6 +72,9 @@ const OTHER_WORDS: Readonly<Record<string, Method>> = {
   "stands on": "loose",
   "lies on": "loose",
   "slides on": "runs on",
+  "hangs from": "hangs on",
+  "bevelled cleats": "hangs on",
+  "beveled cleats": "hangs on",
   "wooden runners": "runs on",
   "cup hinge": "cup hinges",
   "concealed hinges": "cup hinges",

@@ -42,6 +42,11 @@ const keys = {
   staple: may(fastener, "The staple."),
   bolt: may(fastener, "The bolt."),
   pin: may(fastener, "The pin under a shelf, its length as sold."),
+  "spare holes": may(
+    formula,
+    "Pins under a shelf: how many more holes there are above and below each, so that it can lie higher or lower.",
+  ),
+  "holes apart": may(formula, "How far apart those are: 1 1/4 in or 32 mm if nothing is said."),
   count: may(formula, "How many fasteners each contact gets."),
   spacing: may(formula, "How far apart they are at most, centre to centre."),
   "in from ends": may(formula, "From the end of the contact to the first of them."),
@@ -68,9 +73,9 @@ function fastenersOf(said: Said): FastenersDraft | undefined {
   const kind = FASTENERS.find((key) => said[key] !== undefined);
   const chosen = kind && said[kind];
   const { count, spacing, side, counterbore, oversized, slot } = said;
-  const ends = said["in from ends"];
+  const [ends, spare, apart] = [said["in from ends"], said["spare holes"], said["holes apart"]];
   const first: Field<unknown> | undefined =
-    chosen ?? count ?? spacing ?? ends ?? side ?? counterbore ?? oversized ?? slot;
+    chosen ?? count ?? spacing ?? ends ?? spare ?? apart ?? side ?? counterbore ?? oversized ?? slot;
   if (first === undefined) return undefined;
   const { gauge, diameter, length, head } = chosen?.value.said ?? {};
   return {
@@ -79,6 +84,8 @@ function fastenersOf(said: Said): FastenersDraft | undefined {
     ...(count && { count: count.value }),
     ...(spacing && { spacing: spacing.value }),
     ...(ends && { inFromEnds: ends.value }),
+    ...(spare && { spare: spare.value }),
+    ...(apart && { apart: apart.value }),
     ...(length && { length: length.value }),
     ...(gauge && { gauge }),
     ...(diameter && { diameter: diameter.value }),

@@ -11,11 +11,12 @@ import { fittings } from "./fittings.ts";
 import { hardware } from "./hardware.ts";
 import { joints } from "./joints.ts";
 import { rough } from "./making.ts";
+import { notes, order } from "./order.ts";
 import { definitions, includedNames } from "./own-assembly.ts";
 import { piece } from "./piece.ts";
 import { outside, sizes } from "./sizes.ts";
 import { stock } from "./stock.ts";
-import { carries, place, usedFor } from "./use.ts";
+import { carries, place, usedFor, wall } from "./use.ts";
 
 const version: Kind<1> = {
   words: "1",
@@ -27,7 +28,7 @@ const version: Kind<1> = {
 };
 
 /** Top-level settings that the language has and this version does not read. */
-const LATER = [...["photos", "defaults"], ...["words", "order", "notes", "built"]];
+const LATER = ["photos", "defaults", "words", "built"];
 
 /** The whole source. */
 export const plan = settings(
@@ -61,11 +62,17 @@ export const plan = settings(
     joints: may(joints, "How the parts are joined."),
     fittings: may(fittings, "Hardware that is fixed to a part: knobs, catches, feet."),
     place: may(place, "Where it will stand, which decides how far wood moves: a heated house if nothing is said."),
+    wall: may(
+      wall,
+      "What it hangs on: studs, with { studs apart: 16 } where they are another distance apart; or solid, where a screw holds anywhere.",
+    ),
     carries: may(carries, "What each part that lies flat carries: books, or a mass such as 6 kg each."),
     "used for": may(usedFor, "Who sits on it: { seats: 3, each weighs: 200 lb }."),
     "tools owned": may(toolsOwned, "The bits that there are; without it, whatever is sold."),
     allow: may(allow, "Findings that you accept, each with the reason.", "accept"),
     finish: may(finish, "What the piece is finished with: { with: hard oil, coats: 2 }, or so for each part."),
+    order: may(order, "Your wishes about the order of work: { this: mortises, before: tapers }."),
+    notes: may(notes, "Words of your own for the reader, with the part or work that they are about."),
     "rough sizes": may(rough, "How much larger than finished solid wood is sawn from the board."),
   },
   LATER,

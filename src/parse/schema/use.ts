@@ -1,11 +1,11 @@
 /** What the piece is for: where it stands, what it carries, who sits on it. */
-import type { LoadDraft, SeatsDraft, SiteDraft } from "../draft.ts";
+import type { LoadDraft, SeatsDraft, SiteDraft, WallDraft } from "../draft.ts";
 import { byForm, made } from "../kinds/combine.ts";
 import type { Kind } from "../kinds/kind.ts";
 import { reference } from "../kinds/places.ts";
 import { mass, percentRange, temperature } from "../kinds/quantities.ts";
 import { may, need, settings } from "../kinds/settings.ts";
-import { plainNumber, word } from "../kinds/simple.ts";
+import { formula, plainNumber, word } from "../kinds/simple.ts";
 
 const named = made(
   word(["heated house", "dry desert", "damp coast", "unheated porch"], {
@@ -29,7 +29,7 @@ const air = settings(
     ),
     temperature: may(temperature, "The temperature of its air: 20 C or 68 F. 20 C if nothing is said."),
   },
-  ["wall", "skirting", "stud spacing"],
+  ["skirting"],
 );
 
 /** Where the piece will stand. */
@@ -38,6 +38,25 @@ export const place: Kind<SiteDraft> = byForm({
   map: made(
     air,
     ({ at, said }): SiteDraft => ({ humidity: said.humidity.value, celsius: said.temperature?.value ?? 20, at }),
+  ),
+});
+
+const studs = settings("a wall", {
+  "studs apart": may(formula, "From the middle of one stud to that of the next: 16 in or 400 mm if nothing is said."),
+});
+
+/** What the piece hangs on. */
+export const wall: Kind<WallDraft> = byForm({
+  text: made(
+    word(["studs", "solid"], { masonry: "solid", brick: "solid", concrete: "solid", boards: "solid" }),
+    (of, node): WallDraft => ({ of, at: node.at }),
+  ),
+  map: made(
+    studs,
+    ({ at, said }): WallDraft => ({
+      ...{ of: "studs", at },
+      ...(said["studs apart"] && { apart: said["studs apart"].value }),
+    }),
   ),
 });
 

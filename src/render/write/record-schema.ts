@@ -60,7 +60,10 @@ export const recordSchema: Schema = {
     layoutProof: list(proof),
     purchases: list(purchase),
     steps: list(step),
-    timeline: fields({ bench: size, elapsed: size, lowerBound: size }),
+    timeline: fields({
+      ...{ bench: size, elapsed: size, lowerBound: size },
+      spells: list(fields({ first: count, last: count, bench: size, pause: size, for: text })),
+    }),
     tools: list(fields({ tool: text, why: text, instead: text })),
     finishing: list(fields({ surface: text, area: about("mm².", size), coats: count, product: text })),
     checks: list(

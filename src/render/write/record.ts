@@ -72,8 +72,17 @@ export function writeRecord(build: Build, meta: RecordMeta): string {
     layouts: build.layouts.map(layoutRecord),
     layoutProof: build.layoutProof.map(proofRecord),
     purchases: build.purchases.map(purchaseRecord),
-    steps: build.steps.map(stepRecord),
-    timeline: { bench: build.steps.reduce((so, step) => so + step.bench, 0), elapsed: 0, lowerBound: 0 },
+    steps: build.steps.map((step) => stepRecord(step, frame)),
+    timeline: {
+      ...build.timeline,
+      spells: build.timeline.spells.map(({ first, last, bench, pause, for: what }) => ({
+        first,
+        last,
+        bench,
+        pause,
+        for: what,
+      })),
+    },
     tools: build.tools.map(({ tool, why }) => ({ tool, why, instead: "" })),
     finishing: (build.finishing ?? []).map(({ surface, area, coats, product }) => ({
       ...{ surface, coats, product },

@@ -13,11 +13,11 @@ import { cutList } from "./cut-list/cut-list.ts";
 import { withMakingNotes } from "./cut-list/making-notes.ts";
 import { massOf } from "./cut-list/weight.ts";
 import type { LayoutEffort } from "./cutting/ask.ts";
+import { layOut } from "./cutting/lay-out.ts";
 import { finishSchedule } from "./finishing/schedule.ts";
 import { jigsOf } from "./jigs/jigs.ts";
 import type { LargestSizes } from "./model/thickness.ts";
 import { motionsOf } from "./motions/motions.ts";
-import { layOutInWorkshop } from "./on-hand.ts";
 import { orderOfWork } from "./order/index.ts";
 import { finishingOf } from "./purchases/finish.ts";
 import { purchases } from "./purchases/index.ts";
@@ -43,15 +43,17 @@ export function build(
   const mass = (part: Part): number => massOf(part, stocks.get(part.stock));
   const lines = withMakingNotes(plainLines, { design, blanks, mass, print });
   const spans = new Map(design.parts.map((part) => [part.id, part.at]));
-  const cut = layOutInWorkshop(design.stock, blanks, design.kerf, {
+  const cut = layOut(design.stock, blanks, design.kerf, {
     ...{ units: design.units, spans, effort },
     ...supplyOf(design),
   });
   const byId = new Map(design.parts.map((part) => [part.id, part]));
   const lineOf = new Map(lines.flatMap((line) => line.parts.map((id) => [id, line] as const)));
+  const finishing = finishingOf(design);
   const jigs = jigsOf({ design, layouts: cut.layouts });
   const {
     steps,
+    timeline,
     tools,
     after,
     later,
@@ -62,6 +64,7 @@ export function build(
     cutList: lines,
     blanks,
     jigs,
+    finishing,
     part: (id) => byId.get(id) as Part,
     stock: (name) => stocks.get(name) as Stock,
     line: (id) => lineOf.get(id) as CutLine,
@@ -82,7 +85,6 @@ export function build(
   });
   const findings = [...order.findings, ...cut.findings, ...ofSteps, ...checked.findings];
   if (hasErrors(findings)) return { findings };
-  const finishing = finishingOf(design);
   const value: Build = {
     design,
     parts: lines.flatMap((line) => line.parts.map((id) => builtPart(byId.get(id) as Part, line, mass, after))),
@@ -105,8 +107,7 @@ export function build(
       ...{ design, layouts: cut.layouts, blanks, cutList: lines, finishing, print },
       ...{ fasteners: plan.fasteners, hardware: plan.hardware },
     }),
-    steps,
-    tools,
+    ...{ steps, timeline, tools },
     checks: checked.checks,
     findings,
   };

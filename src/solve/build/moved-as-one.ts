@@ -6,7 +6,7 @@ import { components, linksOf } from "./order/links.ts";
 
 /** Joints that are undone for the move. */
 const COMES_APART: ReadonlySet<Method> = new Set([
-  ...(["bolts", "bolts and cross dowels", "lag screws", "loose", "shelf pins", "runs on"] as const),
+  ...(["bolts", "bolts and cross dowels", "lag screws", "loose", "shelf pins", "runs on", "hangs on"] as const),
   ...(["slotted screws", "buttons in a groove", "buttons in mortises", "clips", "figure-eight fasteners"] as const),
   ...(["cup hinges", "butt hinges", "continuous hinge", "slides", "undermount slides"] as const),
 ]);

@@ -27,6 +27,8 @@ import { evaluateLength } from "./sizes/evaluate.ts";
 import { triple } from "./space.ts";
 import { finishesOf } from "./use/finish.ts";
 import { useOf } from "./use/use-of.ts";
+import { wallOf } from "./use/wall.ts";
+import { wishesOf } from "./use/wishes.ts";
 import { workshopOf } from "./workshop.ts";
 
 export interface DesignOptions {
@@ -89,11 +91,16 @@ function solve(draft: Draft): Outcome<Design> {
   const bodyOf = (entry: Entry): Box | null => bench.pieces.get(entry.id)?.body ?? null;
   // A part that was rounded takes with it what lies against it: the gap may show between others.
   const leftOpen = triple((axis) => wood.map((entry) => places.leftOver(entry, axis)).reduce(max, ZERO));
+  const onPins = draft.joints.filter((joint) => joint.with.value === "shelf pins");
+  const pinned = new Set(
+    onPins.flatMap(({ join }) => join.flatMap((name) => directory.find(name) ?? [])).map(({ id }) => id),
+  );
   const jointed = cutJoints(draft.joints, bench, joinery, {
     directory,
     bodyOf,
     leftOver: (_, axis) => leftOpen[axis],
     slanting: slantingOn(bench),
+    loose: (id) => pinned.has(id),
     report,
     print,
   });
@@ -111,6 +118,7 @@ function solve(draft: Draft): Outcome<Design> {
   const joints = finishJoints(jointed, byId, {
     ...{ items, movesBy },
     hangs: joinery.hangs,
+    reaches: joinery.reaches,
     units: draft.units,
     measure,
     count,
@@ -128,8 +136,9 @@ function solve(draft: Draft): Outcome<Design> {
       return { id, solid, body, features, frame, placement, softwood: wood?.softwood ?? true };
     },
   });
+  const wall = wallOf(draft.wall, draft.units, measure);
   const fittings = finishFittings(draft.fittings, {
-    ...{ directory, items, measure, count, report, print, printItem },
+    ...{ wall, directory, items, measure, count, report, print, printItem },
     part: (id) => byId.get(id),
   });
   const result: Design = {
@@ -152,6 +161,7 @@ function solve(draft: Draft): Outcome<Design> {
     joints,
     fittings,
     groups: expansion.groups,
+    ...(draft.wall && { wall }),
     ...useOf(draft, { directory, measure, report }),
     rough: roughOf(draft.rough, making),
     ...finishesOf(
@@ -159,6 +169,7 @@ function solve(draft: Draft): Outcome<Design> {
       directory,
       finished.map(({ id }) => id),
     ),
+    ...wishesOf(draft, directory, finished),
     ...workshopOf(draft),
   };
   if (!hasErrors(findings)) findings.push(...judge(result, outside, draft, print));

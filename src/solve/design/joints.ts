@@ -3,7 +3,7 @@ import { headNotInJoint } from "../../findings/rules/head-not-in-joint.ts";
 import { jointDoesNotTouch } from "../../findings/rules/joint-does-not-touch.ts";
 import { partsOverlap } from "../../findings/rules/parts-overlap.ts";
 import { shoulderStandsOpen } from "../../findings/rules/shoulder-stands-open.ts";
-import { distance, inverse, overlapDepth, placed } from "../../geometry/index.ts";
+import { type Contact, distance, inverse, overlapDepth, placed } from "../../geometry/index.ts";
 import type { JointDraft, Method } from "../../parse/draft.ts";
 import { type Length, TOLERANCE } from "../../units/length.ts";
 import { max, rational, toNumber } from "../../units/rational.ts";
@@ -103,12 +103,23 @@ function finishJoint(
     ...(home.by && { roundedGap: true as const }),
     ...(still && { still }),
     contact: contacts,
-    insertion,
+    insertion: draft.with.value === "hangs on" ? downTheBevel(contacts) : insertion,
     ...(draft.tenon?.wedges?.value ? { wedged: true } : {}),
     ...(draft.setWith && { setWith: draft.setWith.value }),
     arrangements: fastened.map((each) => pulledBack(each, join.id, home)),
   };
 }
+
+/** What hangs on a bevel goes home down its slope. */
+function downTheBevel(contacts: readonly Contact[]): Joint["insertion"] {
+  const bevel = contacts.find(({ normal: [, , z] }) => Math.abs(z) > SLANTS && Math.abs(z) < 1 - SLANTS);
+  if (!bevel) return null;
+  const [x, y, z] = bevel.normal;
+  const long = Math.sqrt(1 - z * z);
+  // Zero stays zero: there is no −0 in the record.
+  return [0 + (x * z) / long, 0 + (y * z) / long, (z * z - 1) / long];
+}
+const SLANTS = 1e-6;
 
 type Placed = Omit<NonNullable<ReturnType<typeof siteOf>>, "site"> & { readonly site: Site };
 
@@ -127,7 +138,9 @@ function arrangements(
   const back = inverse(placement);
   const middle = placed(back, context.centre.map((n) => rational(Math.round(n))) as unknown as Point);
   const centre = middle.map(toNumber) as unknown as readonly [number, number, number];
-  return fasten(method, site, { ...context, centre }).map((each) => placedArrangement(each, placement));
+  return fasten(method, site, { ...context, centre, reaches: () => null }).map((each) =>
+    placedArrangement(each, placement),
+  );
 }
 
 const THROUGH: readonly Method[] = [

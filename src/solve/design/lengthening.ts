@@ -50,6 +50,7 @@ export function blankBox(
         leftOver: places.leftOver,
         // Turned parts have no joints that lengthen them.
         slanting: (a, b) => (isTurned(a) || isTurned(b) ? { kind: "edge" } : null),
+        loose: () => false,
         report: quiet.report,
         print: context.print,
       }),

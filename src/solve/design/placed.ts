@@ -6,12 +6,12 @@ import { type Length, UNITS_PER_INCH, UNITS_PER_MM } from "../../units/length.ts
 import { printLength } from "../../units/print-length.ts";
 import { type Rational, rational } from "../../units/rational.ts";
 import { tellLength } from "../../units/tell-length.ts";
-import type { Stock } from "../design.ts";
+import type { Box, Stock } from "../design.ts";
 import { createDirectory, type Directory } from "./expand/directory.ts";
 import type { Entry } from "./expand/entry.ts";
 import { expand } from "./expand/expand.ts";
 import { createItems } from "./hardware/items.ts";
-import { boxMass, hanging } from "./hinges/hanging.ts";
+import { boxMass, hanging, reaching } from "./hinges/hanging.ts";
 import { blankBox } from "./lengthening.ts";
 import { createPlaces, type Places } from "./placing/places.ts";
 import { createCells } from "./sizes/cells.ts";
@@ -90,9 +90,16 @@ export function placing(draft: Draft, report: (finding: Finding) => void, unroun
     const [box, own] = [entry && places.box(entry), entry && stockOf(entry)];
     return box && own ? boxMass(box, own.density) : 0;
   };
+  const hangsWith = hanging(draft.joints, directory);
+  const boxOf = (id: string): Box | null => {
+    const entry = directory.byId.get(id);
+    return entry ? places.box(entry) : null;
+  };
   const joinery = {
     items,
-    hangs: hanging(draft.joints, directory, mass),
+    hangsWith,
+    hangs: (id: string): number => hangsWith(id).reduce((so, each) => so + mass(each), 0),
+    reaches: reaching(hangsWith, boxOf),
     movesBy,
     units: draft.units,
     precision: draft.precision.value,

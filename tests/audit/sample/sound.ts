@@ -3,6 +3,7 @@ import type { BuildRecord } from "../record.ts";
 import { crossed, knob } from "./bored.ts";
 import { chipped } from "./chipped.ts";
 import { type Corner, corner } from "./corner.ts";
+import { finished } from "./finished.ts";
 import { banded, fitted } from "./fitted.ts";
 import { frame } from "./frame.ts";
 import { lidded, lowered, underTheLid } from "./lid.ts";
@@ -28,6 +29,7 @@ const beside = (what: string, where: Corner): Sound => [what, () => corner(where
 export const SOUND: readonly Sound[] = [
   ["screws, and a sheet laid out", stool],
   ["mortise and tenon", frame],
+  ["two coats, and times", finished],
   ["dowels, and units", slab],
   but("uprights as short as the gap that is said", stool, (r) => {
     for (const part of r.parts.slice(1)) {

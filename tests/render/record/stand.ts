@@ -230,7 +230,7 @@ export function stand(): Build {
       { section: "lumber", item: "beech, 20 thick", quantity: 1, ...bought },
       { section: "fasteners", item: "wood screw 4 × 30 mm", quantity: 2, ...bought },
     ],
-    steps,
+    ...{ steps, timeline: { bench: 55, elapsed: 90, lowerBound: 90, spells: [] } },
     tools: [{ tool: "drill", why: "for the pilot holes" }],
     checks: [
       {

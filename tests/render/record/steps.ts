@@ -10,6 +10,8 @@ const step = (number: number, kind: StepKind, bench: number, actions: readonly A
   copies: 1,
   up: [0, 0, 1],
   after: number === 1 ? [] : [number - 1],
+  afterWait: [],
+  ...{ start: 30 * (number - 1), end: 30 * (number - 1) + bench },
   bench,
   waits: kind === "glue-up" ? [{ for: "clamps", minutes: 45 }] : [],
   text: ["Do it."],

@@ -2,9 +2,9 @@ import fc from "fast-check";
 import { expect, test } from "vitest";
 import type { Bin } from "../../../src/solve/build/cutting/item.ts";
 import { makeItem } from "../../../src/solve/build/cutting/item.ts";
-import { cheapestLengths, isLengthwise } from "../../../src/solve/build/cutting/lengthwise.ts";
-import { contents } from "../../../src/solve/build/cutting/place.ts";
-import { findBoards } from "../../../src/solve/build/cutting/search.ts";
+import { findBoards } from "../../../src/solve/build/cutting/small/find-boards.ts";
+import { cheapestLengths, isLengthwise } from "../../../src/solve/build/cutting/small/lengthwise.ts";
+import { contents } from "../../../src/solve/build/cutting/small/place.ts";
 import { rational, ZERO } from "../../../src/units/index.ts";
 import { blank, board } from "./stock.ts";
 
@@ -12,14 +12,7 @@ const stock = board(rational(10), [rational(100)]);
 const ROOM = { width: rational(10), length: rational(5600) };
 const items = (lengths: readonly number[]) =>
   lengths.map((length, i) => makeItem(blank(stock, `b${i}`, rational(10), rational(length)), ZERO, ROOM));
-const bin = (length: number): Bin => ({
-  soldWidth: ZERO,
-  price: null,
-  soldLength: rational(length),
-  width: 10,
-  length,
-  cost: length,
-});
+const bin = (length: number): Bin => ({ soldLength: rational(length), width: 10, length, cost: length });
 const total = (boards: readonly { bin: Bin }[]): number => boards.reduce((sum, { bin: b }) => sum + b.cost, 0);
 
 /** The least length to buy, by trying every way of sharing the parts out. */

@@ -5,7 +5,6 @@ import { layoutRecord, proofRecord } from "../../../src/render/write/record/layo
 import { blankRecord } from "../../../src/render/write/record/parts.ts";
 import { layOut } from "../../../src/solve/build/cutting/lay-out.ts";
 import { cutsBeforeHome, sawnAlike, settingsOf } from "../../../src/solve/build/layout-facts.ts";
-import { layOutInWorkshop } from "../../../src/solve/build/on-hand.ts";
 import { supplyOf } from "../../../src/solve/build/supply.ts";
 import type { Blank } from "../../../src/solve/build.ts";
 import type { Design, PieceOnHand, Stock } from "../../../src/solve/design.ts";
@@ -23,7 +22,7 @@ const sixteenths = (low: number, high: number): fc.Arbitrary<Length> =>
 function laidOut(stock: Stock, blanks: readonly Blank[], kerf: Length, squaring?: Length) {
   const workshop = { file: "shed.yaml", supplies: new Map(), prices: new Map(), ...(squaring && { squaring }) };
   const design = { stock: [stock], units: "inch", workshop } as unknown as Design;
-  return layOutInWorkshop([stock], blanks, kerf, { units: "inch", ...supplyOf(design) });
+  return layOut([stock], blanks, kerf, { units: "inch", ...supplyOf(design) });
 }
 
 /** What an auditor that shares no code with the program finds wrong with layouts (promise 7). */
@@ -119,23 +118,26 @@ test("what lies in the workshop is cut first, the small pieces before the large,
     ...{ at: AT, count },
     ...{ width: inches(width), length: inches(length) },
   });
-  const blanks = (stock: Stock) => ["a", "b", "c"].map((id) => blank(stock, id, inches(20), inches(40)));
-  const ask = (onHand: readonly PieceOnHand[]) => {
+  const blanks = (stock: Stock, names: string) => [...names].map((id) => blank(stock, id, inches(20), inches(40)));
+  const ask = (onHand: readonly PieceOnHand[], names = "abc") => {
     const stock = sheet(inches(48), inches(96), { onHand });
-    return laidOut(stock, blanks(stock), inches(1, 8));
+    return laidOut(stock, blanks(stock, names), inches(1, 8));
   };
-  const two = ask([piece(48, 96, 1), piece(24, 42, 2)]);
-  // Two offcuts take one each, the sheet the third: nothing is bought.
+  const two = ask([piece(48, 96, 1), piece(24, 42, 3)]);
+  // Three offcuts take one each, and the sheet is spared: nothing is bought, and 3 × 24 × 42 is less than 48 × 96.
   expect(two.layouts.map(({ source, length }) => [source, toInches(length)])).toEqual([
     ["on hand", 42],
     ["on hand", 42],
-    ["on hand", 96],
+    ["on hand", 42],
   ]);
   expect(two.proof).toMatchObject([{ count: 0, countBound: 0, optimal: true }]);
-  const one = ask([piece(24, 42, 1)]);
+  // A sheet holds four, two by two: the offcut spares the second sheet for the fifth.
+  const one = ask([piece(24, 42, 1)], "abcde");
   expect(one.layouts.map(({ source }) => source)).toEqual(["on hand", "buy"]);
-  // 2400 − 1008 square inches are more than nothing, so one sheet has to be bought.
+  // 4000 − 1008 square inches are more than nothing, so one sheet has to be bought.
   expect(one.proof).toMatchObject([{ count: 1, countBound: 1, optimal: true }]);
+  // One sheet that has to be bought anyway gives all three: the offcut stays whole.
+  expect(ask([piece(24, 42, 1)]).layouts.map(({ source }) => source)).toEqual(["buy"]);
   // 20 in and 1/8 in squared off do not fit 20 in.
   expect(ask([piece(20, 42, 1)]).layouts.every(({ source }) => source === "buy")).toBe(true);
 });

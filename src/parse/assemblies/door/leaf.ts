@@ -23,6 +23,8 @@ export interface Making {
 export interface Made {
   readonly hung: string;
   readonly pulled: string;
+  /** What the screws of a pull pass before they reach that. */
+  readonly behind?: string;
 }
 
 const FACES = ["left", "right", "bottom", "top"] as const;
@@ -35,7 +37,7 @@ export const addLeaf = (leaf: Leaf, making: Making): Made =>
 const deep = (room: string, { said, site }: Making): Settings =>
   said.lies?.value === "overlay" ? { back: site.write`${room}.back` } : { front: site.write`${room}.front` };
 
-function addSlab({ prefix, room }: Leaf, making: Making): Made {
+function addSlab({ prefix, room, hinged }: Leaf, making: Making): Made {
   const { said, site, entries, joints } = making;
   const { write } = site;
   const slab = `${prefix}slab`;
@@ -69,7 +71,7 @@ function addSlab({ prefix, room }: Leaf, making: Making): Made {
     });
   const names = FACES.map((face) => `${prefix}${face}-strip`);
   joints.push({ join: names, to: slab, ...(strips.join?.value ?? { with: "glue" }) });
-  return { hung: slab, pulled: slab };
+  return { hung: slab, pulled: `${prefix}${hinged === "left" ? "right" : "left"}-strip`, behind: slab };
 }
 
 function addFrame({ prefix, room, hinged }: Leaf, making: Making): Made {

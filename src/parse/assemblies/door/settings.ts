@@ -46,7 +46,7 @@ const pull = settings("the pull of a door", {
   ),
   in: may(
     measure,
-    "How far its middle is from the edge that opens: in the middle of a stile, else 2 in or 50 mm.",
+    "How far its middle is from the edge that opens: in the middle of a stile or strip, else 2 in or 50 mm.",
     "in from edge",
   ),
 });

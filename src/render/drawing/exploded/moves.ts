@@ -20,10 +20,13 @@ export function movesOf({ steps }: Pick<Build, "steps">): readonly Move[] {
   return steps.flatMap((step) => {
     const written = step.actions.flatMap((action): Move[] => {
       if (action.do !== "add") return [];
+      // What was taken off and comes again.
+      if (action.to.some((id) => bodies.get(id)?.has(action.parts[0] ?? ""))) return [];
       const moving = [...bodyOf(action.parts)];
       const into = action.to.length === 0 ? [] : [...bodyOf(action.to)];
       bodyOf([...moving, ...into]);
-      const leg = action.legs.find(({ distance }) => distance === null) ?? action.legs[0];
+      const straight = action.legs.flatMap((each) => ("along" in each ? [each] : []));
+      const leg = straight.find(({ distance }) => distance === null) ?? straight[0];
       return leg && into.length > 0 ? [{ parts: moving, into, along: leg.along }] : [];
     });
     return written.length > 0 ? written : shown(step.shows);

@@ -1,31 +1,32 @@
 /** The steps and their actions, as the record has them. */
 import type { Action, Leg, Step } from "../../../solve/build.ts";
+import type { Frame } from "./frame.ts";
 import type { Json } from "./json.ts";
 import { millimetres } from "./number.ts";
 
-export const stepRecord = (step: Step): Json => ({
+export const stepRecord = (step: Step, frame: Frame): Json => ({
   number: step.number,
   title: step.title,
   kind: step.kind,
   unit: step.unit,
   up: step.up,
   after: step.after,
-  afterWait: [],
-  start: null,
-  end: null,
+  afterWait: step.afterWait,
+  start: step.start,
+  end: step.end,
   bench: step.bench,
   waits: step.waits.map((wait) => ({ for: wait.for, minutes: wait.minutes })),
-  clamps: [],
+  clamps: (step.clamps ?? []).map(({ count, opening }) => ({ count, opening: millimetres(opening) })),
   jigs: [],
-  hands: 1,
+  hands: step.hands ?? 1,
   text: step.text,
   cautions: step.cautions,
   reminders: step.reminders,
-  actions: step.actions.map(actionRecord),
+  actions: step.actions.map((action) => actionRecord(action, frame)),
 });
 
 /** Field by field, so that the order of keys is this file's and not that of who made the action. */
-function actionRecord(action: Action): Json {
+function actionRecord(action: Action, frame: Frame): Json {
   switch (action.do) {
     case "make":
       return { do: action.do, blanks: action.blanks };
@@ -39,7 +40,7 @@ function actionRecord(action: Action): Json {
         parts: action.parts,
         to: action.to,
         how: action.how,
-        legs: action.legs.map(legRecord),
+        legs: action.legs.map((leg) => legRecord(leg, frame)),
       };
     case "glue":
       return { do: action.do, joints: action.joints, openMinutes: action.openMinutes };
@@ -48,6 +49,16 @@ function actionRecord(action: Action): Json {
       return { do: action.do, joints: action.joints };
     case "drive":
       return { do: action.do, fasteners: action.fasteners, tool: action.tool, axis: action.axis };
+    case "remove":
+      return {
+        do: action.do,
+        parts: action.parts,
+        from: action.from,
+        legs: action.legs.map((leg) => legRecord(leg, frame)),
+        undrives: action.undrives,
+      };
+    case "finish":
+      return { do: action.do, parts: action.parts, coat: action.coat };
     case "fit":
       return { do: action.do, hardware: action.hardware, to: action.to };
     case "measure":
@@ -60,7 +71,7 @@ function actionRecord(action: Action): Json {
   }
 }
 
-const legRecord = ({ along, distance }: Leg): Json => ({
-  along,
-  distance: distance === null ? null : millimetres(distance),
-});
+const legRecord = (leg: Leg, frame: Frame): Json =>
+  "about" in leg
+    ? { about: [frame.vec(leg.about[0]), leg.about[1]], degrees: leg.degrees }
+    : { along: leg.along, distance: leg.distance === null ? null : millimetres(leg.distance) };

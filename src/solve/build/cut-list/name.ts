@@ -27,7 +27,10 @@ export function nameOf(parts: readonly Pick<Part, "id" | "called">[]): string {
   });
   if (shared.length > 0) return capital(shared.join(" "));
   const distinct = [...new Set(names.map((name) => name.join(" ")))];
-  return capital(distinct.length > 2 ? `${distinct[0]} and others` : distinct.join(" and "));
+  if (distinct.length < 3) return capital(distinct.join(" and "));
+  // left-board, right-board, bearer: "Board and bearer".
+  const ends = [...new Set(names.map((name) => name.at(-1) ?? ""))];
+  return capital(ends.length > 2 ? `${ends[0]} and others` : ends.join(" and "));
 }
 
 /**
@@ -56,8 +59,25 @@ export function toldApart(lines: readonly NamedLine[]): readonly string[] {
       ),
     ];
     const group = groups.length === 1 ? groups[0]?.replace(/-/g, " ") : undefined;
-    return group && !name.toLowerCase().split(" ").includes(group) ? capital(`${group} ${name.toLowerCase()}`) : name;
+    if (group && !` ${name.toLowerCase()} `.includes(` ${group} `)) return capital(`${group} ${name.toLowerCase()}`);
+    const place = placeInRow(
+      parts.map(({ id }) => id),
+      same.flatMap((each) => each.parts.map(({ id }) => id)),
+    );
+    return place ? capital(`${place} ${name.toLowerCase()}`) : name;
   });
+}
+
+/** Of a row whose parts are on two lines: those at both ends, and those between. */
+function placeInRow(own: readonly string[], all: readonly string[]): "outer" | "inner" | null {
+  const numbers = all.map((id) => Number(id.split(".").at(-1)));
+  const row = new Set(all.map((id) => id.split(".").slice(0, -1).join(".")));
+  if (row.size !== 1 || !numbers.every(Number.isInteger)) return null;
+  const ends = [Math.min(...numbers), Math.max(...numbers)];
+  const isEnd = (id: string): boolean => ends.includes(Number(id.split(".").at(-1)));
+  const outer = all.filter(isEnd);
+  if (own.every(isEnd) && own.length === outer.length) return "outer";
+  return own.length === all.length - outer.length && !own.some(isEnd) ? "inner" : null;
 }
 
 export interface NamedLine {

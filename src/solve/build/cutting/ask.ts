@@ -7,6 +7,7 @@ import type { Trim } from "./trim.ts";
 
 /** How long a layout is looked for. Counted in steps: a slow machine finds the same layout. About 0.1 s, 1 s and 5 s a stock. */
 export type CuttingEffort = "quick" | "normal" | "thorough";
+
 /** `plain`: only simple rules, for what is looked at and not printed. */
 export type LayoutEffort = CuttingEffort | "plain";
 
@@ -16,8 +17,6 @@ export interface Sold {
   readonly length: Length;
   /** Of one piece, in whole cents; null where it is not known. Without all prices of a stock, area is what counts. */
   readonly price: number | null;
-  /** Absent: without limit. */
-  readonly most?: number;
 }
 
 /** Sheets, boards or offcuts that lie there. They are used before anything is bought, and cost nothing. */

@@ -24,10 +24,7 @@ export interface Item {
 /** What is bought: its usable size grown by a kerf, and what it costs (its area, as long as there are no prices). */
 export interface Bin {
   /** As sold. */
-  readonly soldWidth: Length;
   readonly soldLength: Length;
-  /** In cents; null where it is not known. */
-  readonly price: number | null;
   readonly width: number;
   readonly length: number;
   readonly cost: number;
@@ -61,11 +58,17 @@ export function makeItem(blank: Blank, kerf: Length, room: Usable): Item {
   return { blank, shapes: blank.grain === "free" && !square ? [straight, turned] : [straight] };
 }
 
+/** The item without ways in which it fits no size; it must fit one. */
+export function fitting(item: Item, sizes: readonly { readonly usable: Usable }[]): Item {
+  const [first, ...others] = item.shapes.filter((shape) =>
+    sizes.some(({ usable }) => !less(usable.width, shape.across) && !less(usable.length, shape.along)),
+  );
+  return first === undefined ? item : { ...item, shapes: [first, ...others] };
+}
+
 /** A board or sheet of this size in whole units, grown by a kerf. */
-export const makeBin = (room: Usable, kerf: Length, sold: Usable, cost: number, price: number | null = null): Bin => ({
-  soldWidth: sold.width,
-  soldLength: sold.length,
-  price,
+export const makeBin = (room: Usable, kerf: Length, soldLength: Length, cost: number): Bin => ({
+  soldLength,
   width: wholeDown(room.width) + up(kerf),
   length: wholeDown(room.length) + up(kerf),
   cost,

@@ -1,7 +1,7 @@
-import type { Length } from "../../../units/length.ts";
-import { add, less, sign, subtract } from "../../../units/rational.ts";
+import { add, type Length, less, max, sign, subtract, ZERO } from "../../../units/index.ts";
 import type { Cut, Placement, Rectangle } from "../../build.ts";
-import type { Filling, Place } from "./place.ts";
+import type { Item, Shape } from "./item.ts";
+import type { Piece } from "./search/problem.ts";
 
 /** What sawing a piece gives. */
 export interface Sawn {
@@ -11,62 +11,82 @@ export interface Sawn {
   readonly rests: readonly Rectangle[];
 }
 
-/** A piece that waits to be cut: with its first cut still to come, or with the second, which frees the blank from its strip. */
-type Job =
-  | { readonly piece: Rectangle; readonly place: Place }
-  | { readonly piece: Rectangle; readonly strip: Filling };
-
 /**
- * Cuts a piece as its plan says, exactly: the whole piece first, then its strips one after another, so that long cuts come early.
- * `cuts` are those made before, such as squaring an end; numbers follow on from them.
+ * Cuts a piece as its plan says, exactly: the whole piece first, then its strips one after another, so that long cuts come early;
+ * strips of one size follow one another. Strips are as narrow as what lies in them. `before` are cuts made before, such as squaring an end;
+ * numbers follow on from them.
  */
-export function saw(whole: Rectangle, plan: Place, kerf: Length, before: readonly Cut[] = []): Sawn {
+export function saw(
+  whole: Rectangle,
+  plan: Piece,
+  items: readonly Item[],
+  kerf: Length,
+  before: readonly Cut[] = [],
+): Sawn {
   const cuts: Cut[] = [...before];
   const placements: Placement[] = [];
   const rests: Rectangle[] = [];
-  const jobs: Job[] = [{ piece: whole, place: plan }];
+  const jobs: { readonly rectangle: Rectangle; readonly piece: Piece }[] = [{ rectangle: whole, piece: plan }];
 
-  /** Cuts what lies near the origin off the piece; returns it and the rest beyond the kerf, if anything is left. */
-  const divide = (piece: Rectangle, kind: Cut["kind"], size: Length): [Rectangle, Rectangle | null] => {
-    const side = kind === "rip" ? "width" : "length";
-    if (!less(size, piece[side])) return [piece, null];
-    const rest = subtract(subtract(piece[side], size), kerf);
-    const [x, y] = [add(piece.x, size), add(piece.y, size)];
+  /** Cuts what lies near the origin off; returns it and the rest beyond the kerf, if anything is left. */
+  const divide = (from: Rectangle, rip: boolean, size: Length): [Rectangle, Rectangle | null] => {
+    const side = rip ? "width" : "length";
+    if (!less(size, from[side])) return [from, null];
+    const rest = subtract(subtract(from[side], size), kerf);
+    const [x, y] = [add(from.x, size), add(from.y, size)];
     const number = cuts.length + 1;
-    if (kind === "rip") {
-      cuts.push({ number, kind, from: [x, piece.y], to: [x, add(piece.y, piece.length)], fence: size });
-      return [{ ...piece, width: size }, sign(rest) > 0 ? { ...piece, x: add(x, kerf), width: rest } : null];
-    }
-    cuts.push({ number, kind, from: [piece.x, y], to: [add(piece.x, piece.width), y], fence: size });
-    return [{ ...piece, length: size }, sign(rest) > 0 ? { ...piece, y: add(y, kerf), length: rest } : null];
-  };
-
-  /** All cuts of one direction that follow one another along a piece. */
-  const run = (piece: Rectangle, place: Place, kind: Cut["kind"]): void => {
-    const { filled } = place;
-    if (filled === null) {
-      rests.push(piece);
-      return;
-    }
-    if (filled.ripFirst !== (kind === "rip")) {
-      jobs.push({ piece, place });
-      return;
-    }
-    const [near, rest] = divide(piece, kind, filled.ripFirst ? filled.shape.across : filled.shape.along);
-    jobs.push({ piece: near, strip: filled });
-    if (rest !== null) run(rest, filled.ripFirst ? filled.beside : filled.along, kind);
+    cuts.push(
+      rip
+        ? { number, kind: "rip", from: [x, from.y], to: [x, add(from.y, from.length)], fence: size }
+        : { number, kind: "crosscut", from: [from.x, y], to: [add(from.x, from.width), y], fence: size },
+    );
+    const beyond = rip ? { x: add(x, kerf), width: rest } : { y: add(y, kerf), length: rest };
+    return [{ ...from, [side]: size }, sign(rest) > 0 ? { ...from, ...beyond } : null];
   };
 
   for (let job = jobs.shift(); job !== undefined; job = jobs.shift()) {
-    if ("place" in job) {
-      run(job.piece, job.place, job.place.filled?.ripFirst === false ? "crosscut" : "rip");
+    const { piece, rectangle } = job;
+    if (piece.part >= 0) {
+      const [item, shape] = exactWay(items, piece);
+      const [near, beside] = divide(rectangle, true, shape.across);
+      const [part, along] = divide(near, false, shape.along);
+      placements.push({ ...part, blank: item.blank.id, mark: item.blank.mark, turned: shape.turned });
+      for (const rest of [beside, along]) if (rest !== null) rests.push(rest);
       continue;
     }
-    const { item, shape, ripFirst, beside, along } = job.strip;
-    const kind = ripFirst ? "crosscut" : "rip";
-    const [near, rest] = divide(job.piece, kind, ripFirst ? shape.along : shape.across);
-    placements.push({ ...near, blank: item.blank.id, mark: item.blank.mark, turned: shape.turned });
-    if (rest !== null) run(rest, ripFirst ? along : beside, kind);
+    let rest: Rectangle | null = rectangle;
+    for (const [kid, size] of largestFirst(piece, items, kerf)) {
+      if (rest === null) throw new Error("a piece is cut into more than it holds");
+      const [near, beyond]: [Rectangle, Rectangle | null] = divide(rest, piece.rip, size);
+      jobs.push({ rectangle: near, piece: kid });
+      rest = beyond;
+    }
+    if (rest !== null) rests.push(rest);
   }
   return { cuts, placements, rests };
+}
+
+/** The kids of a division with their exact sizes; equal ones stand together. */
+function largestFirst(piece: Piece, items: readonly Item[], kerf: Length): readonly (readonly [Piece, Length])[] {
+  return piece.kids
+    .map((kid): readonly [Piece, Length] => [kid, extent(kid, piece.rip, items, kerf)])
+    .toSorted(([, a], [, b]) => sign(subtract(b, a)));
+}
+
+/** How wide, or long, the contents of a piece are. */
+function extent(piece: Piece, wide: boolean, items: readonly Item[], kerf: Length): Length {
+  if (piece.part >= 0) {
+    const [, { across, along }] = exactWay(items, piece);
+    return wide ? across : along;
+  }
+  const sizes = piece.kids.map((kid) => extent(kid, wide, items, kerf));
+  if (piece.rip !== wide) return sizes.reduce(max, ZERO);
+  return sizes.slice(1).reduce((so, size) => add(add(so, size), kerf), sizes[0] ?? ZERO);
+}
+
+function exactWay(items: readonly Item[], { part, way }: Piece): readonly [Item, Shape] {
+  const item = items[part];
+  const shape = item?.shapes[way];
+  if (item === undefined || shape === undefined) throw new Error(`no part ${part} that lies the way ${way}`);
+  return [item, shape];
 }

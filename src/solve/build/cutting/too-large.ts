@@ -9,18 +9,20 @@ import type { Length } from "../../../units/length.ts";
 import { compare, equal, less } from "../../../units/rational.ts";
 import type { Stock } from "../../design.ts";
 import type { Item, Usable } from "./item.ts";
+import type { Size as SizeOfBoard } from "./sizes.ts";
 
 /** The largest piece that the stock gives, and where the parts are written. */
 interface Place {
   readonly stock: Stock;
   readonly usable: Usable;
+  readonly sizes: readonly SizeOfBoard[];
   readonly spans: ReadonlyMap<string, Span>;
   readonly units: Units;
 }
 
 /** Parts the blanks of which no board or sheet of the stock can give, and what to say of them. */
 export function tooLarge(items: readonly Item[], place: Place): { unfit: ReadonlySet<Item>; findings: Finding[] } {
-  const { stock, usable } = place;
+  const { stock, usable, sizes } = place;
   const sold = stock.roughThickness ?? stock.thickness;
   const thick = items.filter(
     ({ blank }) =>
@@ -28,7 +30,8 @@ export function tooLarge(items: readonly Item[], place: Place): { unfit: Readonl
       !(blank.why !== "as finished" && blank.why !== "largest" && equal(blank.thickness, sold)),
   );
   const large = items.filter(
-    (item) => !item.shapes.some((s) => !less(usable.width, s.across) && !less(usable.length, s.along)),
+    (item) =>
+      !sizes.some(({ usable: u }) => item.shapes.some((s) => !less(u.width, s.across) && !less(u.length, s.along))),
   );
   const wide = large.filter(({ shapes: [s] }) => less(usable.width, s.across));
   const long = large.filter(({ shapes: [s] }) => less(usable.length, s.along));

@@ -3,7 +3,8 @@ import { TOLERANCE } from "../../../units/length.ts";
 import type { BuiltMotion } from "../../build.ts";
 import type { Pose } from "../../design.ts";
 import type { Strike } from "../model/motion.ts";
-import { after, type Body, backOf, type Move, movedHulls, moveOf } from "./bodies.ts";
+import type { Body } from "./bodies.ts";
+import { after, backOf, type Move, movedHulls, moveOf } from "./move.ts";
 
 /** The first thing that is struck on the way, those motions open that are said to be. Null where nothing is. */
 export function firstStrike(

@@ -35,7 +35,10 @@ export function blockingOf(design: Pick<Design, "parts" | "joints">, pegged: rea
     fasteners.filter(({ travelsWith }) => travelsWith === id).flatMap((fastener) => pegOf(fastener) ?? []),
   );
   const directions = [...SIX];
-  const skew = design.joints.flatMap(({ contact }) => contact.map(({ normal }) => normal));
+  const skew = design.joints.flatMap(({ contact, insertion }) => [
+    ...contact.map(({ normal }) => normal),
+    ...(insertion ? [insertion] : []),
+  ]);
   for (const way of [...skew, ...pegs.flat().map(({ out }) => out)])
     if (!directions.some((other) => same(other, way))) directions.push(way, reversed(way));
   const opposite = directions.map((_, d) => d ^ 1);

@@ -1,6 +1,7 @@
 /** Blocking between nodes, each a part or a unit of parts that travel together. */
 import { closedSets, smallestClosed } from "./closed.ts";
-import { type Halves, isWaiting, type Parting, type Piece } from "./splits.ts";
+import { type Halves, hangsOn } from "./links.ts";
+import { isWaiting, type Parting, type Piece } from "./splits.ts";
 
 /** Parts that are handled as one, in source order. */
 export type Node = readonly number[];
@@ -37,6 +38,14 @@ export function graphsOf(piece: Piece, nodes: readonly Node[]): Graphs {
   const later = (a: readonly number[], b: readonly number[]): boolean =>
     waits(a) === waits(b) ? first(a) > first(b) : waits(a);
 
+  /** The piece comes to the cleat on the wall, however large it is. */
+  const hanging = piece.links.filter(({ joint }) => hangsOn(joint));
+  const hung = (a: readonly number[], b: readonly number[]): boolean => {
+    if (hanging.length === 0) return false;
+    const [moving, staying] = [partsOf(nodes, a), partsOf(nodes, b)];
+    return hanging.some(({ ends: [joined, mate] }) => moving.includes(joined) && staying.includes(mate));
+  };
+
   /** Sets that leave in several directions share their halves. */
   const leaving = (body: readonly number[], found: readonly (readonly (readonly number[])[])[]): readonly Leaving[] => {
     const known = new Map<string, Halves>();
@@ -44,7 +53,8 @@ export function graphsOf(piece: Piece, nodes: readonly Node[]): Graphs {
       sets.flatMap((set) => {
         const rest = body.filter((node) => !set.includes(node));
         // The smaller half is the one that moves; of equal halves what is cut to the piece, or comes later in the source.
-        const swap = rest.length < set.length || (rest.length === set.length && later(rest, set));
+        const shorter = rest.length < set.length || (rest.length === set.length && later(rest, set));
+        const swap = hung(rest, set) || (shorter && !hung(set, rest));
         const [moving, staying] = swap ? [rest, set] : [set, rest];
         const way = swap ? d : (opposite[d] ?? d);
         const along = directions[way];
@@ -56,17 +66,45 @@ export function graphsOf(piece: Piece, nodes: readonly Node[]): Graphs {
     );
   };
 
+  /** Nodes that lie loose on the rest, and that no straight line frees. */
+  const tilted = (body: readonly number[]): readonly Leaving[] =>
+    body.flatMap((node): readonly Leaving[] => {
+      const rest = body.filter((other) => other !== node);
+      const [own, others] = [nodes[node] ?? [], partsOf(nodes, rest)];
+      if (rest.length === 0 || !liesLoose(piece, own, others)) return [];
+      if (graphs.some((graph) => !rest.some((other) => graph(node, other)))) return [];
+      const legs = piece.tilt(own, others);
+      const last = legs?.find((leg) => "along" in leg && leg.distance === null);
+      if (!legs || !last || !("along" in last)) return [];
+      const halves = { moving: own, staying: others };
+      return [
+        { moving: [node], staying: rest, halves, along: last.along, nodes: 1, direction: directions.length, legs },
+      ];
+    });
+
   return {
-    smallest: (body) =>
-      leaving(
+    smallest: (body) => [
+      ...leaving(
         body,
         graphs.map((graph) => smallestClosed(body, graph)),
       ),
+      ...tilted(body),
+    ],
     all(body) {
       const found = graphs.map((graph) => closedSets(body, graph, LIMIT));
       return { sets: leaving(body, found), complete: found.every((sets) => sets.length < LIMIT) };
     },
   };
+}
+
+/** Whether nothing but its weight holds a part or body to others. */
+function liesLoose({ links }: Piece, own: readonly number[], others: readonly number[]): boolean {
+  const inside = new Set(own);
+  const outside = new Set(others);
+  const between = links.filter(({ ends: [a, b] }) =>
+    inside.has(a) ? outside.has(b) : inside.has(b) && outside.has(a),
+  );
+  return between.length > 0 && between.every(({ joint }) => joint.kind === "resting");
 }
 
 export const partsOf = (nodes: readonly Node[], of: readonly number[]): readonly number[] =>

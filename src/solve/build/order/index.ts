@@ -1,2 +1,2 @@
 export { orderOfWork } from "./order-of-work.ts";
-export type { Assembly, Drive, JointWork, Plan, Single, Union } from "./plan.ts";
+export type { Assembly, Drive, JointWork, Plan, Removable, Single, Union } from "./plan.ts";

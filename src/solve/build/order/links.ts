@@ -1,6 +1,17 @@
 /** Joints as what holds parts together. Parts are numbers here: their places in the source. */
 import type { Design, Joint } from "../../design.ts";
 
+export const LOOSE: readonly Joint["kind"][] = ["hinged", "running", "resting"];
+/** What hangs, runs or lies loose on the rest and is taken off it; a piece that hangs on the wall is the rest itself. */
+export const comesOff = ({ kind, method }: Joint): boolean => LOOSE.includes(kind) && !hangsOn({ method });
+export const hangsOn = ({ method }: Pick<Joint, "method">): boolean => method === "hangs on";
+
+/** A body of parts in two halves, all in source order. */
+export interface Halves {
+  readonly moving: readonly number[];
+  readonly staying: readonly number[];
+}
+
 export interface Link {
   /** Its place in the source. */
   readonly index: number;

@@ -1,14 +1,22 @@
 import { failed, type Outcome, outcome } from "../../../findings/outcome.ts";
 import { noPossibleOrder } from "../../../findings/rules/no-possible-order.ts";
 import type { Span } from "../../../findings/span.ts";
-import type { Design } from "../../design.ts";
+import type { Leg } from "../../build.ts";
+import type { Arrangement, Design } from "../../design.ts";
 import { reach } from "../reach/index.ts";
 import { blockingOf } from "./blocking.ts";
+import { withRoom } from "./bores.ts";
 import { choicesOf, type Refusal, type Taken } from "./choices.ts";
 import { components, linksOf } from "./links.ts";
-import type { Plan } from "./plan.ts";
-import { volumesOf } from "./splits.ts";
+import { type Lock, lockOf } from "./locked.ts";
+import { pegOf } from "./pegs.ts";
+import type { Assembly, Plan } from "./plan.ts";
+import { removables } from "./removable.ts";
+import { shutIn } from "./shut-in.ts";
+import { type Piece, volumesOf } from "./splits.ts";
+import { tiltOut, wayIn } from "./tilt.ts";
 import { build, itemsOf, movingBodies, type Trapped } from "./units.ts";
+import { impossible, noUnit, type Sequence, sequencesOf, unitsWished } from "./wishes.ts";
 
 /**
  * An order in which the piece can be put together, unit by unit: each body leaves and arrives in a straight line, hangs together by
@@ -32,16 +40,67 @@ export function orderOfWork(design: Design): Outcome<Plan> {
   );
   if ("why" in choices.travelling) return failed([refused(design, choices.travelling, [])]);
   const blocking = blockingOf(design, [...choices.travelling.values()]);
-  const piece = { parts, links, blocking, choices, volumes: volumesOf(design) };
+  const wishes = sequencesOf(design);
+  const tilt = tilting(parts, [...choices.travelling.values()]);
+  const { travelling } = choices;
   const set = setInPlace(design);
+  const setPlaces = new Set(parts.flatMap(({ id }, i) => (set.has(id) ? [i] : [])));
+  const piece = { parts, links, blocking, choices, set: setPlaces, wishes, tilt, volumes: volumesOf(design) };
   const bodies = movingBodies(design);
+  const units = unitsWished(design);
   const onBench = bodies.map((body) => body.filter((i) => !set.has(parts[i]?.id ?? "")));
-  const inPlace = set.size > 0 ? build(piece, itemsOf(design, set, onBench), choices.travelling) : null;
-  // Where no screwdriver goes in behind it, it is screwed on at the bench.
-  const built =
-    inPlace && !("parts" in inPlace) ? inPlace : build(piece, itemsOf(design, new Set(), bodies), choices.travelling);
-  if ("parts" in built) return failed([trapped(design, built, judge)]);
-  return outcome({ root: built.assembly, ...fittings(design, built.taken) });
+  const attempt = (kept: readonly Sequence[]) => {
+    const inPlace =
+      set.size > 0 ? build({ ...piece, wishes: kept }, itemsOf(design, set, onBench, units), travelling) : null;
+    // Where no screwdriver goes in behind it, it is screwed on at the bench.
+    return inPlace && !("parts" in inPlace)
+      ? inPlace
+      : build({ ...piece, wishes: kept }, itemsOf(design, new Set(), bodies, units), travelling);
+  };
+  const built = attempt(wishes);
+  if ("parts" in built) {
+    const possible = wishes.length > 0 && !("parts" in attempt([]));
+    const guilty = possible ? (wishes.find((wish) => "parts" in attempt([wish])) ?? wishes[0]) : undefined;
+    return failed([
+      guilty
+        ? impossible(design, guilty, links, blocking)
+        : trapped(design, built, judge, lockOf(built.parts, links, blocking)),
+    ]);
+  }
+  const split = units.filter((body) => !isUnit(built.assembly, names(design, body)));
+  if (split.length > 0) return failed(split.map((body) => noUnit(design, body, blocking)));
+  const removable = design.finishes ? removables(design, built.assembly, blocking, tilt) : [];
+  return outcome(
+    { root: built.assembly, removable, ...fittings(design, built.taken) },
+    // Pins can be pulled out.
+    shutIn(design, blocking, tilting(parts, [])),
+  );
+}
+
+/** Whether some parts are put together by themselves. */
+const isUnit = (assembly: Assembly, ids: readonly string[]): boolean =>
+  (assembly.parts.length === ids.length && ids.every((id) => assembly.parts.some((own) => own === id))) ||
+  (assembly.kind === "union" && (isUnit(assembly.staying, ids) || isUnit(assembly.moving, ids)));
+
+/** Ways in with one tilt, each looked for once. */
+function tilting(parts: Design["parts"], pegged: readonly Arrangement[]): Piece["tilt"] {
+  const known = new Map<string, readonly Leg[] | null>();
+  const fasteners = pegged.flatMap((arrangement) => arrangement.fasteners);
+  // Pins stand out of what carries them.
+  const own = parts.map(({ id, solid }) => [
+    solid,
+    ...fasteners.filter(({ travelsWith }) => travelsWith === id).flatMap((each) => pegOf(each)?.solid ?? []),
+  ]);
+  const solids = (places: readonly number[]) => places.flatMap((place) => own[place] ?? []);
+  return (moving, staying) => {
+    const key = `${moving.join()}|${staying.join()}`;
+    const found = known.get(key);
+    if (found !== undefined) return found;
+    const out = tiltOut(solids(moving), solids(staying));
+    const legs = out && wayIn(out);
+    known.set(key, legs);
+    return legs;
+  };
 }
 
 /** Fronts of drawers go on when the drawers run in their places. */
@@ -49,7 +108,7 @@ const setInPlace = ({ joints }: Design): ReadonlySet<string> =>
   new Set(joints.flatMap(({ setWith, parts: [, front] }) => (setWith ? [front] : [])));
 
 /** Fasteners, holes and hardware in their final order. */
-function fittings({ parts, joints, fittings: fixed }: Design, taken: Taken): Omit<Plan, "root"> {
+function fittings({ parts, joints, fittings: fixed }: Design, taken: Taken): Omit<Plan, "root" | "removable"> {
   const chosen = new Map(
     joints.flatMap(({ id }, i) => {
       const arrangement = taken.get(i);
@@ -60,7 +119,7 @@ function fittings({ parts, joints, fittings: fixed }: Design, taken: Taken): Omi
   return {
     chosen,
     fasteners: arrangements.flatMap(({ fasteners }) => fasteners),
-    holes: [...parts, ...arrangements, ...fixed].flatMap(({ holes }) => holes),
+    holes: withRoom([...parts, ...arrangements, ...fixed].flatMap(({ holes }) => holes)),
     hardware: [...arrangements, ...fixed].flatMap(({ hardware }) => hardware ?? []),
   };
 }
@@ -80,7 +139,12 @@ function apart(design: Design, largest: readonly number[], loose: readonly numbe
   return noPossibleOrder(at, { because: "loose", parts: names(design, loose), from: names(design, largest) }, { also });
 }
 
-function trapped(design: Design, { parts, refusals, exhausted }: Trapped, judge: ReturnType<typeof reach>) {
+function trapped(
+  design: Design,
+  { parts, refusals, exhausted }: Trapped,
+  judge: ReturnType<typeof reach>,
+  lock: Lock | null,
+) {
   const first = refusals.find(({ why }) => why === "reach") ?? refusals[0];
   const body = parts.flatMap((place) => design.parts[place] ?? []);
   if (first && !exhausted)
@@ -89,8 +153,11 @@ function trapped(design: Design, { parts, refusals, exhausted }: Trapped, judge:
       first,
       first.why === "reach" ? judge.inTheWay(first.fastener, body).map(({ id }) => id) : [],
     );
-  const { at, also } = pointing(design, parts, "with this");
-  return noPossibleOrder(at, { because: exhausted ? "not found" : "locked", parts: names(design, parts) }, { also });
+  const core = lock?.parts ?? parts;
+  const keys = lock?.keys.map((joint) => ({ method: joint.method, parts: joint.parts })) ?? [];
+  const { at, also } = pointing(design, core, "with this");
+  const because = exhausted && !lock ? "not found" : "locked";
+  return noPossibleOrder(at, { because, parts: names(design, core), keys }, { also });
 }
 
 function refused(design: Design, refusal: Refusal, inTheWay: readonly string[]) {

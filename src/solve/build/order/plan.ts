@@ -1,10 +1,13 @@
 /** The order in which a piece goes together, proven possible. Types only. */
+import type { Leg } from "../../build.ts";
 import type { Arrangement, Direction, Fastener, Hardware, Hole, Joint } from "../../design.ts";
 import type { Reached } from "../reach/index.ts";
 
 export interface Plan {
   /** The whole piece. */
   readonly root: Assembly;
+  /** In the order in which they come off; none where nothing is finished. */
+  readonly removable: readonly Removable[];
   /** Of the chosen arrangements, in the order of the joints. */
   readonly fasteners: readonly Fastener[];
   /** First the holes that the maker drew, in the order of the parts; then those of the chosen arrangements, in the order of the joints, and of the fittings. */
@@ -12,6 +15,21 @@ export interface Plan {
   readonly hardware: readonly Hardware[];
   /** By joint id; a joint that needs no fasteners is absent. */
   readonly chosen: ReadonlyMap<string, Arrangement>;
+}
+
+/** A body that hangs, runs or lies loose on the rest, and leaves the finished piece in a straight line. */
+export interface Removable {
+  /** In source order. */
+  readonly parts: readonly string[];
+  /** Unit vector of travel to its place. */
+  readonly along: Direction;
+  /** The way in where it is not straight, `along` being its first stretch. */
+  readonly legs?: readonly Leg[];
+  /** What it is joined to. */
+  readonly to: readonly string[];
+  readonly joints: readonly string[];
+  /** What is taken out before it leaves, and driven again. */
+  readonly drives: readonly Drive[];
 }
 
 export type Assembly = Single | Union;
@@ -30,6 +48,8 @@ export interface Union {
   readonly moving: Assembly;
   /** Unit vector of travel. */
   readonly along: Direction;
+  /** The way in where it is not straight, `along` being its first stretch. */
+  readonly legs?: readonly Leg[];
   /** The joints that have to slide along their faces, because nothing lets them close squarely. */
   readonly sliding: readonly string[];
   /** The joints that this union closes, in source order. */

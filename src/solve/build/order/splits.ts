@@ -1,13 +1,16 @@
 /** Ways to take a body apart into two, judged. */
 import { dot } from "../../../geometry/vec.ts";
 import { toMillimetres } from "../../../units/index.ts";
-import type { Tool } from "../../build.ts";
+import type { Leg, Tool } from "../../build.ts";
 import { isCutLater } from "../../design/making/plain.ts";
+import { indexOf } from "../../design/space.ts";
 import type { Design, Direction, Part } from "../../design.ts";
 import type { Blocking } from "./blocking.ts";
 import type { Choices, Made, Refusal, Taken } from "./choices.ts";
-import { hangsTogether, type Link } from "./links.ts";
+import { type Halves, hangsOn, hangsTogether, type Link, LOOSE } from "./links.ts";
+
 import { reversed } from "./pegs.ts";
+import { breaks, type Sequence } from "./wishes.ts";
 
 /** What never changes while an order is looked for. */
 export interface Piece {
@@ -15,6 +18,12 @@ export interface Piece {
   readonly links: readonly Link[];
   readonly blocking: Blocking;
   readonly choices: Choices;
+  /** Parts that are set in their places when all else stands. */
+  readonly set: ReadonlySet<number>;
+  /** What the maker wishes to be joined first. */
+  readonly wishes: readonly Sequence[];
+  /** The way in with one tilt of parts that lie loose; null where there is none. */
+  readonly tilt: (moving: readonly number[], staying: readonly number[]) => readonly Leg[] | null;
   /** mm³ of each part's blank, rounded, so that sums do not depend on their order. */
   readonly volumes: readonly number[];
 }
@@ -23,12 +32,6 @@ export const volumesOf = ({ parts }: Pick<Design, "parts">): readonly number[] =
   parts.map(({ thickness, width, length }) =>
     Math.round(toMillimetres(thickness) * toMillimetres(width) * toMillimetres(length)),
   );
-
-/** A body of parts in two halves, all in source order. */
-export interface Halves {
-  readonly moving: readonly number[];
-  readonly staying: readonly number[];
-}
 
 /** A way to part a body in which nothing is in the way of the moving half. */
 export interface Parting {
@@ -39,11 +42,14 @@ export interface Parting {
   readonly nodes: number;
   /** The place of the direction in which the moving half leaves. */
   readonly direction: number;
+  /** Its way in, where that is not straight. */
+  readonly legs?: readonly Leg[];
 }
 
 export interface Split extends Made {
   readonly halves: Halves;
   readonly along: Direction;
+  readonly legs?: readonly Leg[];
   readonly sliding: readonly string[];
   /** Compared from the first number on; less is better. */
   readonly cost: readonly number[];
@@ -73,6 +79,7 @@ export interface Closed extends Made {
 
 /** Makes the joints between the halves; null when either half would fall apart. */
 export function close(piece: Piece, halves: Halves, taken: Taken): Closed | Refusal | null {
+  if (piece.wishes.some((wish) => breaks(wish, halves))) return null;
   if (!hangsTogether(halves.moving, piece.links) || !hangsTogether(halves.staying, piece.links)) return null;
   const closing = closingOf(piece, halves);
   const made = piece.choices.make(closing, bodyOf(piece, halves), taken);
@@ -81,7 +88,7 @@ export function close(piece: Piece, halves: Halves, taken: Taken): Closed | Refu
 
 /** Judges a way to part a body. */
 export function splitOf(piece: Piece, parting: Parting, { closing, ...made }: Closed): Split {
-  const { halves, along, nodes, direction } = parting;
+  const { halves, along, nodes, direction, legs } = parting;
   const { moving } = halves;
   const inMotion = new Set(moving);
   const sliding = closing.filter((link) => slides(link, inMotion, along));
@@ -89,12 +96,21 @@ export function splitOf(piece: Piece, parting: Parting, { closing, ...made }: Cl
   const [only] = moving;
   const waits = only !== undefined && moving.length === 1 && isWaiting(piece, only);
   const cost = [
+    // The piece is hung on its wall when nothing else is left to do.
+    closing.some(({ joint }) => hangsOn(joint)) ? 0 : 1,
     // What is cut to the piece goes on last: the piece has to stand before it is measured.
     waits ? 0 : 1,
+    // What hangs, runs or lies loose goes in when all else stands: it has to come out again.
+    closing.every(({ joint }) => LOOSE.includes(joint.kind)) &&
+    ![...moving, ...halves.staying].some((part) => piece.set.has(part))
+      ? 0
+      : 1,
+    legs ? 1 : 0,
     drives.reduce((so, { tool, axis }) => so + EFFORT[tool] + (axis ? 1 : 0), 0),
     // What is only screwed or nailed goes on after what is glued: a frame is glued up before a top is screwed to it.
     closing.some(({ joint }) => joint.glue) ? 1 : 0,
     sliding.reduce((so, { joint }) => so + (joint.glue ? 2 : 1), 0),
+    closing.filter((link) => isAwkward(piece, link, along)).length,
     // Single parts before units. Of units the one with fewer joints to close at once, then the smaller, then the lighter: the ends
     // of a frame before its long sides.
     nodes > 1 ? closing.length : 0,
@@ -104,7 +120,22 @@ export function splitOf(piece: Piece, parting: Parting, { closing, ...made }: Cl
     -(moving[0] ?? 0),
     direction,
   ];
-  return { ...made, halves, along, sliding: sliding.map(({ joint }) => joint.id), cost };
+  return { ...made, halves, along, ...(legs && { legs }), sliding: sliding.map(({ joint }) => joint.id), cost };
+}
+
+/** A door or lid is held before its place, not pushed up or sideways into it. */
+function isAwkward(
+  { parts }: Piece,
+  {
+    joint: {
+      kind,
+      parts: [joined],
+    },
+  }: Link,
+  along: Direction,
+): boolean {
+  const part = kind === "hinged" ? parts.find(({ id }) => id === joined) : undefined;
+  return part !== undefined && Math.abs(along[indexOf(part.axes.thickness)]) < SQUARE;
 }
 
 /** Whether a part is cut when the piece tells its size. */

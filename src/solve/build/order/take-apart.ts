@@ -4,7 +4,8 @@
  */
 import type { Refusal, Taken } from "./choices.ts";
 import { type Graphs, graphsOf, type Leaving, type Node, partsOf } from "./graphs.ts";
-import { bodyOf, type Closed, close, closingOf, type Halves, type Piece, type Split, splitOf } from "./splits.ts";
+import type { Halves } from "./links.ts";
+import { bodyOf, type Closed, close, closingOf, type Piece, type Split, splitOf } from "./splits.ts";
 
 export type Taking =
   | { readonly node: number }

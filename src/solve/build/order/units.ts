@@ -1,7 +1,7 @@
 /** The groups of the source as units: each is built by itself where that is possible. */
 import type { Design } from "../../design.ts";
 import type { Taken } from "./choices.ts";
-import { components, hangsTogether, type Link, linksOf } from "./links.ts";
+import { components, hangsOn, hangsTogether, type Link, linksOf } from "./links.ts";
 import type { Assembly, Union } from "./plan.ts";
 import type { Piece } from "./splits.ts";
 import { type Stuck, type Taking, takeApart } from "./take-apart.ts";
@@ -18,6 +18,7 @@ export function itemsOf(
   { parts, groups }: Pick<Design, "parts" | "groups">,
   set: ReadonlySet<string> = new Set(),
   bodies: readonly (readonly number[])[] = [],
+  wished: readonly (readonly number[])[] = [],
 ): Item {
   const moving = new Set(bodies.flat());
   const within = (path: string, outer: string | null): boolean =>
@@ -30,7 +31,7 @@ export function itemsOf(
     const taken = new Set(grouped.flatMap(({ parts: some }) => some));
     const single = all.filter((i) => !taken.has(i)).map((i): Item => ({ parts: [i], group: null, items: [] }));
     const items = [...grouped, ...single].sort((a, b) => (a.parts[0] ?? 0) - (b.parts[0] ?? 0));
-    return { parts: all, group, items };
+    return { parts: all, group, items: wished.reduce(asOne, items) };
   };
   const standing = item(null, (part) => !moving.has(part));
   if (bodies.length === 0) return standing;
@@ -40,13 +41,28 @@ export function itemsOf(
   return { parts: parts.map((_, i) => i), group: null, items };
 }
 
+/** Items that are wished to be built by themselves, in one of their own; groups that hold some of them and others are opened. */
+function asOne(items: readonly Item[], wished: readonly number[]): readonly Item[] {
+  const inside = ({ parts }: Item): number => parts.filter((part) => wished.includes(part)).length;
+  if (items.some((item) => inside(item) === wished.length) || items.every((item) => inside(item) === 0)) return items;
+  const opened = (item: Item): readonly Item[] =>
+    inside(item) === 0 || inside(item) === item.parts.length ? [item] : item.items.flatMap(opened);
+  const all = items.flatMap(opened);
+  const own = all.filter((item) => inside(item) > 0);
+  const parts = own.flatMap((item) => item.parts).sort((a, b) => a - b);
+  if (own.length === all.length || parts.length < wished.length) return items;
+  return all.flatMap((item) =>
+    item === own[0] ? [{ parts, group: null, items: own }] : own.includes(item) ? [] : [item],
+  );
+}
+
 /** A body that is all one group goes by the name of that. */
 function whole(body: Item): Item {
   const [only] = body.items;
   return only && only.parts.length === body.parts.length ? whole(only) : body;
 }
 
-/** Bodies of several parts that hang, run or lie loose on the rest. */
+/** Bodies of several parts that hang, run or lie loose on the rest; shelves on pins, and the cleats on the wall on which it hangs. */
 export function movingBodies({ parts, joints }: Pick<Design, "parts" | "joints">): readonly (readonly number[])[] {
   const fast = joints.filter(({ kind }) => kind !== "hinged" && kind !== "running" && kind !== "resting");
   const bodies = components(
@@ -54,7 +70,14 @@ export function movingBodies({ parts, joints }: Pick<Design, "parts" | "joints">
     linksOf({ parts, joints: fast }),
   );
   const largest = bodies.reduce<readonly number[]>((so, body) => (body.length > so.length ? body : so), []);
-  return bodies.filter((body) => body.length > 1 && body !== largest);
+  const alone = new Set(
+    joints.flatMap((joint) => [
+      ...(joint.method === "shelf pins" ? [joint.parts[0]] : []),
+      ...(hangsOn(joint) ? [joint.parts[1]] : []),
+    ]),
+  );
+  const isAlone = (place: number): boolean => alone.has(parts[place]?.id ?? "");
+  return bodies.filter((body) => (body.length > 1 || body.some(isAlone)) && body !== largest);
 }
 
 interface Built {
@@ -65,11 +88,17 @@ interface Built {
 /** A dead end, with the parts that did not come apart. */
 export type Trapped = Pick<Stuck, "refusals" | "exhausted"> & { readonly parts: readonly number[] };
 
-/** Takes an item apart unit by unit, then each unit by itself. A group that is in the way of that is no unit after all. */
-export function build(piece: Piece, whole: Item, start: Taken): Built | Trapped {
-  const loose = new Set<Item>();
+/** Groups are opened one at a time so often, then all at once. */
+const ATTEMPTS = 12;
 
-  const attempt = (item: Item, before: Taken): Built | Trapped => {
+/**
+ * Takes an item apart unit by unit, then each unit by itself. A group that is in the way of that is no unit after all: of several the one whose
+ * opening is enough, the one of most parts first.
+ */
+export function build(piece: Piece, whole: Item, start: Taken): Built | Trapped {
+  let attempts = ATTEMPTS;
+
+  const attempt = (item: Item, before: Taken, loose: ReadonlySet<Item>): Built | Trapped => {
     const nodes = contract(item, loose, piece.links);
     const apart = takeApart(
       piece,
@@ -79,25 +108,31 @@ export function build(piece: Piece, whole: Item, start: Taken): Built | Trapped 
     if ("nodes" in apart) {
       const inside = apart.nodes.flatMap((node) => nodes[node] ?? []);
       const groups = inside.filter(({ parts }) => parts.length > 1);
-      for (const group of groups) loose.add(group);
-      if (groups.length > 0) return attempt(item, before);
-      return { ...apart, parts: inside.flatMap(({ parts }) => parts).sort((a, b) => a - b) };
+      if (groups.length === 0) return { ...apart, parts: inside.flatMap(({ parts }) => parts).sort((a, b) => a - b) };
+      return opened(item, before, loose, groups);
     }
     let taken = apart.taken;
     const units = new Map<number, Assembly>();
     for (const [i, node] of nodes.entries()) {
       if (node.parts.length === 1) continue;
-      const built = attempt(node, taken);
-      if ("parts" in built) {
-        loose.add(node);
-        return attempt(item, before);
-      }
+      const built = attempt(node, taken, loose);
+      if ("parts" in built) return attempt(item, before, new Set([...loose, node]));
       units.set(i, built.assembly);
       taken = built.taken;
     }
     return { assembly: assemble(piece, apart.tree, units, nodes, item.group), taken };
   };
-  return attempt(whole, start);
+
+  const opened = (item: Item, before: Taken, loose: ReadonlySet<Item>, groups: readonly Item[]): Built | Trapped => {
+    for (const group of groups.length < 2 ? [] : groups.toSorted((a, b) => b.parts.length - a.parts.length)) {
+      attempts -= 1;
+      if (attempts < 0) break;
+      const built = attempt(item, before, new Set([...loose, group]));
+      if (!("parts" in built)) return built;
+    }
+    return attempt(item, before, new Set([...loose, ...groups]));
+  };
+  return attempt(whole, start, new Set());
 }
 
 /** The units directly in an item: groups that hang together, and what is in those that do not. */
@@ -123,9 +158,19 @@ function assemble(
     return units.get(inner.node) ?? { kind: "part", parts: [id] };
   };
   const union = ({ split, staying, moving }: Extract<Taking, { split: unknown }>, path: string | null): Union => {
-    const { halves, along, sliding, work } = split;
+    const { halves, along, legs, sliding, work } = split;
     const parts = ids([...halves.moving, ...halves.staying].sort((a, b) => a - b));
-    return { kind: "union", parts, staying: from(staying), moving: from(moving), along, sliding, work, group: path };
+    return {
+      kind: "union",
+      parts,
+      staying: from(staying),
+      moving: from(moving),
+      along,
+      ...(legs && { legs }),
+      sliding,
+      work,
+      group: path,
+    };
   };
   return "split" in taking ? union(taking, group) : from(taking);
 }

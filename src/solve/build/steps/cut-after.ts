@@ -7,6 +7,7 @@ import { isCutLater } from "../../design/making/plain.ts";
 import { faceOf, indexOf } from "../../design/space.ts";
 import type { Part } from "../../design.ts";
 import type { Work } from "./draft.ts";
+import { afterAction, type Bodies } from "./touched.ts";
 import { measureTexts } from "./words/measuring.ts";
 
 export interface CutAfter {
@@ -71,18 +72,8 @@ function aroundWhenUsed(work: Work, part: Part, steps: readonly Step[]) {
   return { standing, missing: [...new Set([...absent, ...unjoined])] };
 }
 
-type Bodies = readonly ReadonlySet<string>[];
-
-/** Bodies after the `add` actions of a step. */
-function grown(bodies: Bodies, step: Step): Bodies {
-  return step.actions.reduce((so: Bodies, action) => {
-    if (action.do !== "add") return so;
-    const named = [...action.parts, ...action.to];
-    const touched = so.filter((body) => named.some((id) => body.has(id)));
-    const whole = new Set([...touched.flatMap((body) => [...body]), ...action.parts]);
-    return [...so.filter((body) => !touched.includes(body)), whole];
-  }, bodies);
-}
+/** Bodies after a step. */
+const grown = (bodies: Bodies, { actions }: Step): Bodies => actions.reduce(afterAction, bodies);
 
 /** The body that a part is added to, as it stands before that step; empty where the part begins one. */
 function bodyBefore(id: string, steps: readonly Step[]): ReadonlySet<string> {

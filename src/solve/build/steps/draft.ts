@@ -1,11 +1,16 @@
 import type { Length } from "../../../units/length.ts";
-import type { Blank, CutLine, Step } from "../../build.ts";
+import type { Blank, CutLine, Finishing, Step } from "../../build.ts";
 import type { Design, Part, Stock } from "../../design.ts";
 import type { Jig } from "../model/jig.ts";
 import type { Plan } from "../order/index.ts";
 
 /** A step before it has its number and knows what it comes after. */
-export type StepDraft = Omit<Step, "number" | "after">;
+export interface StepDraft extends Omit<Step, "number" | "after" | "afterWait" | "start" | "end"> {
+  /** Planes, cuts or sands what was glued: the glue must have its full strength. */
+  readonly strains?: true;
+  /** Done where the piece will stand, when all else is done. */
+  readonly inTheRoom?: true;
+}
 
 /** What the steps are written from. */
 export interface Work {
@@ -22,6 +27,8 @@ export interface Work {
   readonly bare: (id: string) => Pick<Blank, "width" | "length">;
   /** Made from offcuts before they are used. */
   readonly jigs: readonly Jig[];
+  /** None where the plan says nothing of finish. */
+  readonly finishing: readonly Finishing[];
   /** "12 3/4 in", with true fractions. */
   readonly print: (length: Length) => string;
 }
@@ -58,13 +65,15 @@ export const plural = (work: Work, id: string): string => {
 export const pluralOf = (name: string): string =>
   / and others$/.test(name)
     ? name
-    : /\bfoot$/.test(name)
-      ? name.replace(/foot$/, "feet")
-      : /(s|x|ch|sh)$/.test(name)
-        ? `${name}es`
-        : /shelf$/.test(name)
-          ? name.replace(/shelf$/, "shelves")
-          : `${name}s`;
+    : / and /.test(name)
+      ? name.split(" and ").map(pluralOf).join(" and ")
+      : /\bfoot$/.test(name)
+        ? name.replace(/foot$/, "feet")
+        : /(s|x|ch|sh)$/.test(name)
+          ? `${name}es`
+          : /shelf$/.test(name)
+            ? name.replace(/shelf$/, "shelves")
+            : `${name}s`;
 
 /** "a", "a and b", "a, b and c" */
 export const series = (items: readonly string[]): string =>

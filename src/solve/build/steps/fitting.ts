@@ -92,7 +92,7 @@ export function flushSteps(work: Work, put: StepDraft): readonly StepDraft[] {
       [],
       {
         unit: `trim ${(lines[0] as CutLine).mark}`,
-        bench: parts.length * MINUTES.trim,
+        ...{ bench: parts.length * MINUTES.trim, strains: true },
         cautions: [],
         fresh: parts,
         present: around,

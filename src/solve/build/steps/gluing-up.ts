@@ -1,7 +1,8 @@
 /** Slabs and built-up panels: glued up first of all, flattened the day after, then cut to size. */
-import { inches, less, subtract, toInches } from "../../../units/index.ts";
-import type { Blank, CutLine } from "../../build.ts";
+import { add, inches, multiply, rational, ZERO } from "../../../units/index.ts";
+import type { Blank, Clamping, CutLine } from "../../build.ts";
 import { isCutLater, isGluedUp, makingOf } from "../../design/making/plain.ts";
+import { clampsOver, roundedUp } from "./clamping.ts";
 import { capital, listed, type StepDraft, type Work } from "./draft.ts";
 import { laterToken } from "./fitting.ts";
 import { SAW_CAUTION, step } from "./making-step.ts";
@@ -10,7 +11,7 @@ import { liftCaution } from "./words/lifting.ts";
 
 /** Label instructions of PVA glues: clamped 30 to 60 minutes, no stress for 24 hours. */
 const CLAMPED = { for: "clamps", minutes: 45 } as const;
-const FLAT = { for: "glue before flattening", minutes: 24 * 60 } as const;
+const FLAT = { for: "glue before flattening", minutes: 24 * 60, binds: "strain" } as const;
 const CAUTION = "Have the clamps set and try everything dry before you spread glue: it grabs within minutes.";
 /** Minutes (common practice, no source): to joint and glue a board or a layer, to flatten a slab. */
 const MINUTES = { board: 15, flatten: 45 } as const;
@@ -39,7 +40,8 @@ export function gluingUpSteps(work: Work): readonly StepDraft[] {
         bench: line.parts.length * boards * layers * MINUTES.board,
         cautions: [CAUTION, ...lift],
         waits: [CLAMPED, FLAT],
-        ...(blank.jointed && { clamps: slabClamps(blank.length) }),
+        ...(blank.jointed && { clamps: [slabClamps(work, blank, boards)] }),
+        ...(lift.length > 0 && { hands: 2 }),
         reminders: [
           "Take the clamps off after 45 minutes, and leave the work until the next day: flattened sooner, the joints sink later and show as lines.",
         ],
@@ -49,14 +51,16 @@ export function gluingUpSteps(work: Work): readonly StepDraft[] {
   });
 }
 
-/** ceil((length − 4) / 8) + 1 clamps for a slab, every other one above (common practice, no source). */
-const slabClamps = (length: Blank["length"]): number =>
-  less(length, inches(4)) ? 1 : Math.ceil(toInches(subtract(length, inches(4))) / 8) + 1;
+/** Over the length of a slab, every other one above; they open over all its boards and two cauls. */
+const slabClamps = (work: Work, { length, jointed = ZERO }: Blank, boards: number): Clamping => ({
+  count: clampsOver(length),
+  opening: roundedUp(work, add(multiply(jointed, rational(boards)), inches(1))),
+});
 
 function edgeText(work: Work, blank: Blank, boards: number): readonly string[] {
   return [
     `Lay the ${boards} boards side by side as they look best, the bark side of every other one down, the grain of all of them rising one way for the plane, and mark a triangle over all of them. Plane their edges until they close without light between them; each is about ${work.print(blank.jointed as Blank["length"])} wide then.`,
-    `Put ${slabClamps(blank.length)} clamps over the length, one under and the next above, with waxed cauls across the ends. Try it dry. Then spread glue on one edge of each joint and draw the clamps up from the middle, pressing the boards level as you go.`,
+    `Put ${clampsOver(blank.length)} clamps over the length, one under and the next above, with waxed cauls across the ends. Try it dry. Then spread glue on one edge of each joint and draw the clamps up from the middle, pressing the boards level as you go.`,
   ];
 }
 
@@ -87,7 +91,10 @@ export function flatteningSteps(work: Work): readonly StepDraft[] {
           : capital(`cut ${line.parts.length === 1 ? "it" : "each"} square: ${size}.`),
       ],
       [],
-      { unit: line.mark, bench: line.parts.length * MINUTES.flatten, cautions: [SAW_CAUTION], fresh: [first] },
+      {
+        ...{ unit: line.mark, bench: line.parts.length * MINUTES.flatten, strains: true },
+        ...{ cautions: [SAW_CAUTION], fresh: [first] },
+      },
     );
   });
 }

@@ -1,6 +1,7 @@
 import type { Action } from "../../build.ts";
 import { faceAxis, otherAxes } from "../../design/space.ts";
 import type { Fitting, Hardware } from "../../design.ts";
+import { hangsOn } from "../order/links.ts";
 import { called, listed, pluralOf, type StepDraft, series, type Work } from "./draft.ts";
 import { step } from "./making-step.ts";
 import { fittedWords } from "./words/fitted.ts";
@@ -43,25 +44,25 @@ export function inHandStep({ plan }: Work): readonly StepDraft[] {
   ];
 }
 
-/** What is fixed to the finished piece: one step for each kind of fitting, those that tie it to the wall last. */
-export function hardwareSteps(work: Work): readonly StepDraft[] {
-  const { fittings } = work.design;
+/** Some of what is fixed to the finished piece: one step for each kind of fitting, those that tie it to the wall last. */
+export function hardwareSteps(work: Work, which: (fitting: Fitting) => boolean): readonly StepDraft[] {
+  const fittings = work.design.fittings.filter(which);
   const kinds = [...new Set(fittings.map(kindOf))];
   const last = (kind: string): number => (fittedWords(kind).inTheRoom ? 1 : 0);
-  return kinds.toSorted((a, b) => last(a) - last(b)).flatMap((kind) => kindStep(kind, work));
+  return kinds.toSorted((a, b) => last(a) - last(b)).flatMap((kind) => kindStep(kind, fittings, work));
 }
 
 const kindOf = ({ hardware }: Fitting): string => hardware[0]?.item.kind ?? "";
 
-function kindStep(kind: string, work: Work): StepDraft {
-  const own = work.design.fittings.filter((each) => kindOf(each) === kind);
+function kindStep(kind: string, fittings: readonly Fitting[], work: Work): StepDraft {
+  const own = fittings.filter((each) => kindOf(each) === kind);
   const hardware = own.flatMap((each) => each.hardware);
   const carriers = [...new Set(hardware.map(({ carriedBy }) => carriedBy))];
   const words = fittedWords(kind);
   const labels = [...new Set(own.map(({ hardware: [first] }) => first?.item.label ?? ""))];
   return step(
     "fit",
-    `Fit the ${own.length === 1 ? kind : pluralOf(kind)}`,
+    words.title?.(listed(work, carriers)) ?? `Fit the ${own.length === 1 ? kind : pluralOf(kind)}`,
     [
       ...labels.map(
         (label) =>
@@ -69,9 +70,9 @@ function kindStep(kind: string, work: Work): StepDraft {
       ),
       ...(words.under ? ["Turn the piece over on a blanket."] : []),
       ...places(own, work),
-      ...(words.after ? [words.after] : []),
+      ...(words.after ? [typeof words.after === "string" ? words.after : words.after(work)] : []),
     ],
-    fitActions(hardware),
+    [...boredInPlace(hardware, work), ...fitActions(hardware)],
     {
       unit: `fit ${kind}`,
       bench: own.length * MINUTES,
@@ -82,27 +83,72 @@ function kindStep(kind: string, work: Work): StepDraft {
               work.design.parts.map(({ id }) => id),
             )
           : []),
-        ...(words.caution ? [words.caution] : []),
+        ...(words.cautions ?? []),
       ],
       ...(words.under && { up: [0, 0, -1] as const }),
+      ...(words.inTheRoom && { inTheRoom: true }),
       fresh: carriers,
-      present: work.design.parts.map(({ id }) => id).filter((id) => !carriers.includes(id)),
+      present: around(work, carriers),
     },
   );
 }
 
-/** Where each goes, those of one part in one sentence. */
+/** Holes that are bored where the piece stands. */
+function boredInPlace(hardware: readonly Hardware[], { plan }: Work): readonly Action[] {
+  const ids = new Set(hardware.map(({ id }) => id));
+  const holes = plan.holes.flatMap((hole, i) =>
+    !hole.atBench && hole.for !== null && ids.has(hole.for) ? [{ part: hole.part, i }] : [],
+  );
+  return [...new Set(holes.map(({ part }) => part))].map((part) => ({
+    ...{ do: "machine", part, features: [] },
+    holes: holes.filter((each) => each.part === part).map(({ i }) => i),
+  }));
+}
+
+/** The rest of the piece, or of what was taken off it; of a cleat on the wall nothing, since the piece comes later. */
+function around({ design, plan }: Work, carriers: readonly string[]): readonly string[] {
+  const onWall = new Set(design.joints.filter(hangsOn).map(({ parts: [, cleat] }) => cleat));
+  if (carriers.every((id) => onWall.has(id))) return [];
+  const bodies = plan.removable.filter(({ parts }) => carriers.some((id) => parts.includes(id)));
+  const apart = bodies.flatMap(({ parts }) => parts);
+  const off = carriers.every((id) => apart.includes(id));
+  return (off ? apart : design.parts.map(({ id }) => id)).filter((id) => !carriers.includes(id));
+}
+
+/** More of them are found by their holes, not by measures. */
+const MOST = 3;
+
+/** Where each goes, those of one part in one sentence, and parts that are told alike in one. */
 function places(fittings: readonly Fitting[], work: Work): readonly string[] {
   const key = ({ part, face }: Fitting): string => `${part} ${face}`;
-  return [...new Set(fittings.map(key))].map((each) => {
+  const told = [...new Set(fittings.map(key))].map((each) => {
     const own = fittings.filter((fitting) => key(fitting) === each);
     const [{ part: id, face, hardware }] = own as [Fitting];
-    const part = work.part(id);
-    const side = `the ${face} ${sideWord(part, faceAxis(face))} of the ${called(work, id)}`;
-    const where = series([...new Set(own.map((fitting) => placeOf(fitting, work)))]);
-    const bored = own.some(({ holes }) => holes.length > 0) ? ", in the holes bored for it" : "";
+    const side = `the ${face} ${sideWord(work.part(id), faceAxis(face))}`;
+    const bored = own.some(({ holes }) => holes.some(({ atBench }) => atBench));
+    const many = bored && own.length > MOST;
+    const where = many ? "" : `, the middle ${series([...new Set(own.map((fitting) => placeOf(fitting, work)))])}`;
+    const holes = bored ? `, in the holes bored for ${own.length === 1 ? "it" : "them"}` : "";
     const other = hardware.find(({ carriedBy }) => carriedBy !== id);
-    return `Fix ${own.length === 1 ? "it" : `${own.length} of them`} to ${side}, the middle ${where}${bored}${other ? `; its other half goes to ${listed(work, [other.carriedBy])}` : ""}.`;
+    const half = other ? `; its other half goes to ${listed(work, [other.carriedBy])}` : "";
+    return {
+      id,
+      before: `Fix ${own.length === 1 ? "it" : `${own.length} of them`} to ${side} of`,
+      after: `${where}${holes}${half}.`,
+    };
+  });
+  const kind = ({ id, before, after }: (typeof told)[number]): string => [work.line(id).mark, before, after].join("|");
+  return [...new Set(told.map(kind))].map((each) => {
+    const alike = told.filter((one) => kind(one) === each);
+    const [{ id, before, after }] = alike as [(typeof told)[number]];
+    const on =
+      alike.length === 1
+        ? `the ${called(work, id)}`
+        : `each of ${listed(
+            work,
+            alike.map((one) => one.id),
+          )}`;
+    return `${before} ${on}${after}`;
   });
 }
 

@@ -1,59 +1,69 @@
-import type { Step } from "../../build.ts";
+import type { Step, Timeline } from "../../build.ts";
 import { isCutLater } from "../../design/making/plain.ts";
+import type { Fitting } from "../../design.ts";
 import { bandingSteps } from "./banding.ts";
 import { type CutAfter, cutAfter } from "./cut-after.ts";
 import { type StepDraft, stepToken, type Work } from "./draft.ts";
+import { earlySteps, lastCoats } from "./finishing/coats.ts";
+import { againSteps, takingOffSteps } from "./finishing/taking-off.ts";
 import { fittingSteps, flushSteps, type Made } from "./fitting.ts";
 import { flatteningSteps, gluingUpSteps } from "./gluing-up.ts";
 import { hardwareSteps, inHandStep } from "./hardware.ts";
+import { inOrder, type Timed } from "./in-order.ts";
 import { jigSteps } from "./jigs.ts";
 import { joiningSteps } from "./joining.ts";
 import { machiningSteps } from "./machining.ts";
 import { millingSteps } from "./milling.ts";
 import { pluggingSteps } from "./plugging.ts";
+import { precedence } from "./precedence.ts";
 import { sawingSteps } from "./sawing.ts";
+import { spellsOf } from "./spells.ts";
 import { toolsFor } from "./tools.ts";
+import { touchedBy } from "./touched.ts";
+import { withWishes } from "./wishes/sequence.ts";
+import { withWords } from "./wishes/told.ts";
 
 export type { Work } from "./draft.ts";
 
 export interface Steps extends CutAfter {
   readonly steps: readonly Step[];
+  readonly timeline: Timeline;
   readonly tools: ReturnType<typeof toolsFor>;
 }
 
-/** The steps, numbered, each knowing what must be done before it; and the tools that they use. */
+/** The steps in the order of work, numbered, each knowing what must be done before it; and the tools that they use. */
 export function stepsOf(work: Work): Steps {
-  const drafts = withoutRepeats([
+  const finished = new Set<string>();
+  const joined = puttingTogether(work, finished);
+  const told = withWords(work, [
     ...inHandStep(work),
     ...makingSteps(work),
-    ...puttingTogether(work),
+    ...joined.filter(({ inTheRoom }) => !inTheRoom),
     ...pluggingSteps(work),
-    ...hardwareSteps(work),
+    ...finishingSteps(work, finished),
+    // It is hung when it is finished.
+    ...joined.filter(({ inTheRoom }) => inTheRoom),
   ]);
+  const touched = touchedBy(work, told.drafts);
+  const wished = withWishes(work, told.drafts, precedence(work, told.drafts, touched), touched);
+  const ordered = inOrder(told.drafts, wished.before);
+  if (!ordered) throw new Error("steps wait for each other");
+  const drafts = withoutRepeats(ordered.steps.map(({ draft }) => draft));
   const lastOf = new Map(drafts.map((draft, i) => [stepToken(draft.unit), `step ${i + 1}`]));
   const named = (text: string): string => text.replace(/\{step of [^}]*\}/g, (token) => lastOf.get(token) ?? token);
-  const steps = drafts.map(
-    (draft, i): Step => ({
-      number: i + 1,
-      ...draft,
-      title: named(draft.title),
-      text: draft.text.map(named),
-      after: [],
-    }),
-  );
-  const touched = steps.map((step) => partsOf(work, step));
-  // The last earlier step that had any of the same parts in hand: what came before that is behind it.
-  const after = steps.map((_, i) => {
-    const last = new Map<string, number>();
-    for (const [j, ids] of touched.slice(0, i).entries()) for (const id of ids) last.set(id, j + 1);
-    return [...new Set([...(touched[i] ?? [])].flatMap((id) => last.get(id) ?? []))].sort((a, b) => a - b);
+  const numbers = (places: readonly number[]): readonly number[] => places.map((place) => place + 1);
+  const steps = drafts.map((draft, i): Step => {
+    const { after, afterWait, start, end } = ordered.steps[i] as Timed;
+    return {
+      ...{ number: i + 1, ...draft, title: named(draft.title), text: draft.text.map(named) },
+      ...{ after: numbers(after), afterWait: numbers(afterWait), start, end },
+    };
   });
-  const fits = cutAfter(work, steps);
-  const done = steps.map((step, i) => {
-    const stands = fits.later.filter((cut) => cut.step === step.number).flatMap((cut) => cut.after ?? []);
-    return { ...step, after: [...new Set([...(after[i] ?? []), ...stands])].sort((a, b) => a - b) };
-  });
-  return { steps: done, tools: toolsFor(work, done), ...fits };
+  const { findings, ...later } = cutAfter(work, steps);
+  return {
+    ...{ steps, timeline: { ...ordered.timeline, spells: spellsOf(steps) }, tools: toolsFor(work, steps) },
+    ...{ ...later, findings: [...told.findings, ...wished.findings, ...findings] },
+  };
 }
 
 /** From boards and sheets to finished parts, but for those that are cut to the piece. */
@@ -70,10 +80,28 @@ function makingSteps(work: Work): readonly StepDraft[] {
   ];
 }
 
-/** Each step of joining, after what is cut for it and before what is trimmed. */
-function puttingTogether(work: Work): readonly StepDraft[] {
+/** What moves comes off, everything is finished apart, and goes on again; grips are on before it does. */
+function finishingSteps(work: Work, finished: ReadonlySet<string>): readonly StepDraft[] {
+  const off = new Set(work.plan.removable.flatMap(({ parts }) => parts));
+  const isOff = ({ hardware }: Fitting): boolean => hardware.every(({ carriedBy }) => off.has(carriedBy));
+  return [
+    ...takingOffSteps(work),
+    ...lastCoats(work, finished),
+    ...hardwareSteps(work, isOff),
+    ...againSteps(work),
+    ...hardwareSteps(work, (fitting) => !isOff(fitting)),
+  ];
+}
+
+/** Each step of joining, after what is cut for it and what is finished before it is built in, and before what is trimmed. `finished` grows. */
+function puttingTogether(work: Work, finished: Set<string>): readonly StepDraft[] {
   const made: Made = { parts: new Set(), blanks: new Set() };
-  return joiningSteps(work).flatMap((step) => [...fittingSteps(work, step, made), step, ...flushSteps(work, step)]);
+  return joiningSteps(work).flatMap((step) => [
+    ...fittingSteps(work, step, made),
+    ...earlySteps(work, step, finished),
+    step,
+    ...flushSteps(work, step),
+  ]);
 }
 
 /** A caution stands where a kind of work begins, not again in each step of a run. */
@@ -82,16 +110,3 @@ const withoutRepeats = (drafts: readonly StepDraft[]): readonly StepDraft[] =>
     const before = drafts[i - 1]?.cautions ?? [];
     return { ...draft, cautions: draft.cautions.filter((caution) => !before.includes(caution)) };
   });
-
-function partsOf(work: Work, step: StepDraft): ReadonlySet<string> {
-  const blanks = new Map(work.blanks.map((blank) => [blank.id, [blank.part, ...(blank.alsoParts ?? [])]]));
-  if (step.actions.length === 0) return new Set(step.shows.fresh.flatMap((id) => work.line(id).parts));
-  return new Set(
-    step.actions.flatMap((action): readonly string[] => {
-      if (action.do === "make") return action.blanks.flatMap((id) => blanks.get(id) ?? []);
-      if (action.do === "machine" || action.do === "band") return [action.part];
-      if (action.do === "fit") return action.to;
-      return action.do === "add" ? [...action.parts, ...action.to] : [];
-    }),
-  );
-}

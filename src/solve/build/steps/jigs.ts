@@ -1,6 +1,7 @@
 import type { Jig } from "../model/jig.ts";
 import { type StepDraft, series, type Work } from "./draft.ts";
 import { ROUTER_CAUTION, step } from "./making-step.ts";
+import { JIGS } from "./precedence.ts";
 
 /** Minutes to make one (common practice, no source). */
 const MINUTES = 10;
@@ -10,7 +11,7 @@ export function jigSteps(work: Work): readonly StepDraft[] {
   const { jigs } = work;
   if (jigs.length === 0) return [];
   const title = jigs.length === 1 ? "Make the template" : "Make the templates";
-  const more = { unit: "jigs", bench: MINUTES * jigs.length, cautions: [ROUTER_CAUTION], fresh: [] };
+  const more = { unit: JIGS, bench: MINUTES * jigs.length, cautions: [ROUTER_CAUTION], fresh: [] };
   return [
     step(
       "make",

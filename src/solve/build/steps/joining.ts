@@ -1,16 +1,22 @@
 import type { Action } from "../../build.ts";
 import type { Direction, Joint } from "../../design.ts";
 import type { Drive } from "../order/plan.ts";
+import { clampingOf, clampText } from "./clamping.ts";
 import { type Copies, copiesOf } from "./copies.ts";
-import { listed, numberWord, pluralOf, type StepDraft, stepToken, type Work } from "./draft.ts";
+import { numberWord, type StepDraft, type Work } from "./draft.ts";
+import { drivings } from "./driving.ts";
 import { fitActions } from "./hardware.ts";
-import { grouped, type Move, type Unit, unitsOf } from "./moves.ts";
+import { grouped, hangs, type Move, type Unit, unitsOf } from "./moves.ts";
 import { squareOf } from "./square.ts";
+import { builtName, titleOf } from "./titles.ts";
+import { WALL_CAUTION } from "./words/fitted.ts";
+import { insideText } from "./words/inside.ts";
 import { joiningText } from "./words/joining.ts";
 import { liftCaution } from "./words/lifting.ts";
 
 /** Glue: clamps off after 45 minutes, no strain before the next day (label instructions of PVA glues, 30 to 60 min and 24 h). */
 const CLAMPED = { for: "clamps", minutes: 45 } as const;
+const CURED = { for: "glue before planing", minutes: 24 * 60, binds: "strain" } as const;
 const OPEN_MINUTES = 8;
 const GLUE_CAUTION = "Have the clamps set and try everything dry before you spread glue: it grabs within minutes.";
 const SCREW_CAUTION = "Wear eye protection, and keep your free hand away from where the point would come out.";
@@ -56,26 +62,37 @@ function joiningStep(
   everyCopy: readonly (readonly Move[])[],
   place: Place,
 ): StepDraft {
-  const first = moves[0] as Move;
+  const [first, last] = [moves[0] as Move, moves.at(-1) as Move];
   const joints = moves.flatMap((move) => move.work.map(({ joint }) => joint));
   const drives = moves.flatMap((move) => move.work.flatMap((w) => w.drives));
   const glued = joints.some((joint) => joint.glue);
   const arriving = moves.flatMap((move) => move.arriving);
   const started = first.starts ? first.present : [];
   const fresh = [...started, ...arriving];
-  const square = newlySquare(work, moves);
+  // What is hung on the wall was square, sanded and closed before.
+  const hung = moves.some(hangs);
+  const square = hung ? null : newlySquare(work, moves);
   const n = copies.all.length;
+  const clamps = glued ? clampingOf(work, moves) : [];
+  const lift = liftCaution(work, first.arriving);
   return {
     kind: glued ? "glue-up" : "join",
-    title: titleOf(work, copies, moves, place),
+    title: titleOf(work, copies, moves, place.units),
     unit: copies.unit.name,
     copies: n,
     up: place.up,
     bench:
-      n * (fresh.length * MINUTES.part + drives.length * MINUTES.fastener + (glued ? joints.length * MINUTES.glue : 0)),
-    waits: glued ? [CLAMPED] : [],
+      n *
+      ((hung ? 1 : fresh.length) * MINUTES.part +
+        drives.length * MINUTES.fastener +
+        (glued ? joints.length * MINUTES.glue : 0)),
+    waits: glued ? [CLAMPED, CURED] : [],
+    ...(clamps.length > 0 && { clamps }),
+    ...(lift.length > 0 && { hands: 2 }),
+    ...(hung && { inTheRoom: true as const }),
     text: [
       ...turning(place),
+      ...clampText(work, clamps),
       ...joiningText(work, moves, place.up, first.arrivesBuilt ? `the ${builtName(first, place.units)}` : null),
       ...(square
         ? [
@@ -85,15 +102,24 @@ function joiningStep(
       ...(n > 1 ? [`Make ${n === 2 ? "two" : numberWord(n)} of these.`] : []),
     ],
     cautions: [
-      ...liftCaution(work, first.arriving),
+      ...lift,
+      ...(hung ? [WALL_CAUTION] : []),
       ...(glued ? [GLUE_CAUTION] : []),
       ...(drives.some(({ tool }) => tool !== "hand") ? [SCREW_CAUTION] : []),
     ],
-    reminders: glued ? ["Leave it clamped for 45 minutes, and do not strain it before the next day."] : [],
+    reminders: [
+      ...(hung ? [] : insideText(work, first.present, [...last.present, ...last.arriving])),
+      ...(glued ? ["Leave it clamped for 45 minutes, and do not strain it before the next day."] : []),
+    ],
     actions: everyCopy.flatMap((copy) => [...copy.flatMap((move) => actionsOf(work, move)), ...measuring(work, copy)]),
     shows: {
-      fresh,
-      present: first.starts ? [] : first.present,
+      // Of a piece that is hung only what it hangs by is marked.
+      fresh: hung ? joints.flatMap(({ parts }) => parts) : fresh,
+      present: hung
+        ? fresh.filter((id) => !joints.some(({ parts }) => parts.includes(id)))
+        : first.starts
+          ? []
+          : first.present,
       travel: moves.map((move) => ({ parts: move.arriving, along: move.along })),
       fasteners: drives.map(({ fastener }) => fastener.id),
     },
@@ -108,7 +134,9 @@ function newlySquare(work: Work, moves: readonly Move[]): ReturnType<typeof squa
 
 function measuring(work: Work, moves: readonly Move[]): readonly Action[] {
   const square = newlySquare(work, moves);
-  return square ? [{ do: "measure", what: "diagonals", value: square.value, within: square.within }] : [];
+  return square && !moves.some(hangs)
+    ? [{ do: "measure", what: "diagonals", value: square.value, within: square.within }]
+    : [];
 }
 
 /** What happens, in order: lay down, bring, glue, drill in place, drive, clamp. */
@@ -130,17 +158,23 @@ function actionsOf(work: Work, move: Move): readonly Action[] {
       do: "add",
       parts: move.arriving,
       to: [...new Set(touched)],
-      how: "straight",
-      legs: [{ along: move.along, distance: null }],
+      how: move.union.legs ? "tilted" : "straight",
+      legs: move.union.legs ?? [{ along: move.along, distance: null }],
     },
     ...drillings(work, driven),
     ...drivings(driven),
     ...(glued.length > 0 ? [{ do: "clamp", joints: glued } as const, { do: "release", joints: glued } as const] : []),
     ...slotting(work, keys),
     ...drivings(keys),
-    ...fitActions(work.plan.hardware.filter(({ joint }) => joint !== null && joints.some(({ id }) => id === joint))),
+    ...fitActions(work.plan.hardware.filter(({ joint }) => joint !== null && joints.some(forGood(work, joint)))),
   ];
 }
+
+/** Hardware of what comes off again is only tried. */
+const forGood =
+  ({ plan }: Work, joint: string) =>
+  ({ id }: Joint): boolean =>
+    id === joint && !plan.removable.some(({ joints }) => joints.includes(joint));
 
 /** The slots of keys, sawn through both parts at once. */
 function slotting(work: Work, keys: readonly Drive[]): readonly Action[] {
@@ -163,20 +197,6 @@ function drillings(work: Work, drives: readonly Drive[]): readonly Action[] {
   return [...byPart].map(([part, holes]) => ({ do: "machine", part, features: [], holes }));
 }
 
-function drivings(drives: readonly Drive[]): readonly Action[] {
-  const groups = new Map<string, Drive[]>();
-  for (const drive of drives) {
-    const key = `${drive.tool} ${drive.axis?.join() ?? ""}`;
-    groups.set(key, [...(groups.get(key) ?? []), drive]);
-  }
-  return [...groups.values()].map((group) => ({
-    do: "drive",
-    fasteners: group.map(({ fastener }) => fastener.id),
-    tool: (group[0] as Drive).tool,
-    axis: (group[0] as Drive).axis,
-  }));
-}
-
 /** Heads up: a unit on the bench is laid so that most fasteners are driven downwards; the whole piece is only turned over for those driven from below. */
 function upFor(moves: readonly Move[], unit: Unit, work: Work, before: Direction): Direction {
   const drives = moves.flatMap((move) => move.work.flatMap((w) => w.drives));
@@ -195,45 +215,4 @@ function turning({ up, before, first }: Place): readonly string[] {
   if (up[2] === -1) return ["Turn the work upside down."];
   if (up[2] === 1) return first ? [] : ["Turn the work the right way up."];
   return ["Lay the work flat on the bench, with the side that the heads go into uppermost."];
-}
-
-function titleOf(work: Work, copies: Copies, moves: readonly Move[], place: Place): string {
-  const first = moves[0] as Move;
-  const joints = moves.flatMap((move) => move.work.map(({ joint }) => joint));
-  const arriving = moves.flatMap((move) => move.arriving);
-  const verb = verbFor(joints);
-  if (first.starts && copies.unit.named) {
-    const name = unitName(copies.unit.name, copies.all.length);
-    return copies.all.length > 1 ? `Build the ${numberWord(copies.all.length)} ${name}` : `Build the ${name}`;
-  }
-  if (first.starts) return `${verb} ${listed(work, [...first.present, ...arriving])}`;
-  if (first.arrivesBuilt) return `Add the ${builtName(first, place.units)}`;
-  return `${verb === "Glue up" ? "Glue in" : verb === "Join" ? "Add" : `${verb} on`} ${listed(work, arriving)}`;
-}
-
-/** A body that was built before: by its name, or as the frame of an earlier step. */
-export function builtName(move: Move, units: readonly Unit[]): string {
-  const unit = units.find(({ parts }) => parts.join() === move.arriving.join());
-  if (!unit) throw new Error("a body arrives that was never built");
-  return unit.named ? unitName(unit.name, 1) : `frame from ${stepToken(unit.name)}`;
-}
-
-const verbFor = (joints: readonly Joint[]): string => {
-  if (joints.some((joint) => joint.glue)) return "Glue up";
-  const methods = new Set(joints.map((joint) => joint.method));
-  return VERBS.find(([, own]) => own.some((method) => methods.has(method)))?.[0] ?? "Join";
-};
-const VERBS: readonly (readonly [string, readonly Joint["method"][]])[] = [
-  ["Nail", ["nails", "brads"]],
-  ["Staple", ["staples"]],
-  ["Bolt", ["bolts", "bolts and cross dowels"]],
-  ["Screw", ["screws", "pocket screws", "cleats", "lag screws", "slotted screws", "oversized holes with washers"]],
-];
-
-/** "left end", or "ends" for two of them. */
-function unitName(id: string, n: number): string {
-  const name = (id.split(".").at(-1) as string).replace(/-/g, " ");
-  if (n === 1) return /^\d+$/.test(name) ? "unit" : name;
-  const words = name.split(" ");
-  return pluralOf(words.at(-1) as string);
 }

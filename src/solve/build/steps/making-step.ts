@@ -14,10 +14,11 @@ export function step(
   text: readonly string[],
   actions: readonly Action[],
   more: Pick<StepDraft, "bench" | "cautions" | "unit"> &
-    Partial<Pick<StepDraft, "waits" | "reminders" | "up" | "clamps">> & {
+    Partial<Pick<StepDraft, "waits" | "reminders" | "up" | "clamps" | "hands" | "strains" | "inTheRoom">> & {
       readonly fresh: readonly string[];
       /** What stands around it already. */
       readonly present?: readonly string[];
+      readonly travel?: StepDraft["shows"]["travel"];
     },
 ): StepDraft {
   return {
@@ -32,7 +33,10 @@ export function step(
     up: more.up ?? UP,
     waits: more.waits ?? [],
     reminders: more.reminders ?? [],
-    ...(more.clamps !== undefined && { clamps: more.clamps }),
-    shows: { fresh: more.fresh, present: more.present ?? [], travel: [], fasteners: [] },
+    ...(more.clamps && { clamps: more.clamps }),
+    ...(more.hands && { hands: more.hands }),
+    ...(more.strains && { strains: true }),
+    ...(more.inTheRoom && { inTheRoom: true }),
+    shows: { fresh: more.fresh, present: more.present ?? [], travel: more.travel ?? [], fasteners: [] },
   };
 }

@@ -3,12 +3,13 @@ import { capital, listed, type StepDraft, type Work } from "./draft.ts";
 import { SAW_CAUTION, step } from "./making-step.ts";
 import { cutSize } from "./words/cutting.ts";
 
-/** Minutes for each part (common practice, no source). */
-const PART = 12;
+/** Minutes for each part (common practice, no source): to flatten and rip it, to bring it to its size. */
+const MINUTES = { rough: 7, size: 5 } as const;
 /** Wood moves when it is planed: it rests before the last pass. Common practice, no source. */
 const REST = { for: "wood to rest", minutes: 12 * 60 } as const;
+const SHORT = "Pieces under 12 in (300 mm) are too short to plane by machine: plane two of them in one.";
 
-/** Rough pieces planed and cut to their sizes, a step for each stock. */
+/** Rough pieces planed, and cut to their sizes when they have rested: two steps for each stock. */
 export function millingSteps(work: Work): readonly StepDraft[] {
   return work.design.stock.flatMap((stock) => {
     const rough = new Set(
@@ -23,25 +24,31 @@ export function millingSteps(work: Work): readonly StepDraft[] {
     const parts = lines.flatMap((line) => line.parts);
     const thickness = lines[0]?.thickness;
     if (thickness === undefined) return [];
-    return step(
-      "mill",
-      `Plane and cut the parts from ${stock.label} to size`,
-      [
-        "Flatten a face of each piece, plane the other parallel to it but a little over thickness, straighten an edge, and rip. Let the pieces rest overnight with sticks between them.",
-        `Then plane them to their thickness (${work.print(thickness)}) all at one setting, with two spare pieces for trying cuts, and cut them to length against a stop.`,
-        ...lines.map((line) => `${capital(listed(work, line.parts))}: ${cutSize(work, line.parts[0] as string)}.`),
-      ],
-      [],
-      {
-        unit: stock.name,
-        bench: parts.length * PART,
-        cautions: [
-          SAW_CAUTION,
-          "Pieces under 12 in (300 mm) are too short to plane by machine: plane two of them in one.",
+    const fresh = lines.map((line) => line.parts[0] as string);
+    return [
+      step(
+        "mill",
+        `Plane the rough pieces of ${stock.label}`,
+        [
+          "Flatten a face of each piece, plane the other parallel to it but a little over thickness, straighten an edge, and rip a little over width.",
+          "Let the pieces rest overnight with sticks between them: wood moves when it is planed.",
         ],
-        waits: [REST],
-        fresh: lines.map((line) => line.parts[0] as string),
-      },
-    );
+        [],
+        {
+          ...{ unit: `${stock.name} roughly`, bench: parts.length * MINUTES.rough, waits: [REST], fresh },
+          cautions: [SAW_CAUTION, SHORT],
+        },
+      ),
+      step(
+        "mill",
+        `Bring the parts from ${stock.label} to size`,
+        [
+          `Plane them to their thickness (${work.print(thickness)}) all at one setting, with two spare pieces for trying cuts; then to width, and cut them to length against a stop.`,
+          ...lines.map((line) => `${capital(listed(work, line.parts))}: ${cutSize(work, line.parts[0] as string)}.`),
+        ],
+        [],
+        { unit: stock.name, bench: parts.length * MINUTES.size, cautions: [SAW_CAUTION, SHORT], fresh },
+      ),
+    ];
   });
 }

@@ -1,5 +1,6 @@
 import { isCutLater } from "../../design/making/plain.ts";
 import type { Direction } from "../../design.ts";
+import { hangsOn } from "../order/links.ts";
 import type { Assembly, JointWork, Plan, Union } from "../order/plan.ts";
 import type { Work } from "./draft.ts";
 
@@ -41,21 +42,33 @@ export function unitsOf(plan: Plan): readonly Unit[] {
     visit(body, nameOf(body));
     const moves = chain.map((union): Move => {
       visit(union.moving, nameOf(union.moving));
-      return {
-        union,
-        present: union.staying.parts,
-        arriving: union.moving.parts,
-        starts: union.staying.kind === "part",
-        arrivesBuilt: union.moving.kind === "union",
-        along: union.along,
-        work: union.work,
-      };
+      return moveOf(union);
     });
     units.push({ name, named: assembly.group === name, parts: assembly.parts, moves });
   };
-  visit(plan.root, "piece");
+  const { root } = plan;
+  if (root.kind === "union" && hangs(root)) {
+    // What is hung on the wall is the piece.
+    visit(root.moving, "piece");
+    return [...units, { name: ON_THE_WALL, named: false, parts: root.parts, moves: [moveOf(root)] }];
+  }
+  visit(root, "piece");
   return units;
 }
+
+const moveOf = (union: Union): Move => ({
+  union,
+  present: union.staying.parts,
+  arriving: union.moving.parts,
+  starts: union.staying.kind === "part",
+  arrivesBuilt: union.moving.kind === "union",
+  along: union.along,
+  work: union.work,
+});
+
+/** Whether it is hung on a cleat on the wall in this move. */
+export const hangs = ({ work }: Pick<Union, "work">): boolean => work.some(({ joint }) => hangsOn(joint));
+export const ON_THE_WALL = "on the wall";
 
 const nameOf = (assembly: Assembly): string =>
   assembly.kind === "union" && assembly.group !== null ? assembly.group : (assembly.parts[0] as string);
@@ -115,6 +128,12 @@ export function grouped(work: Work, { named, moves }: Unit): readonly (readonly 
     );
     if (open && last && alike(work, last, move) && (open.length < MOST || repeats)) open.push(move);
     else groups.push([move]);
+  }
+  // One left over makes no step of its own.
+  const [full = [], [left, ...more] = []] = groups.slice(-2);
+  if (left && more.length === 0 && full.length === MOST && alike(work, full.at(-1) as Move, left)) {
+    full.push(left);
+    groups.pop();
   }
   return groups;
 }

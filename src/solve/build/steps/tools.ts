@@ -1,5 +1,5 @@
 import type { Length } from "../../../units/length.ts";
-import { compare } from "../../../units/rational.ts";
+import { compare, max, ZERO } from "../../../units/rational.ts";
 import type { Action, Step, Tool } from "../../build.ts";
 import type { Feature } from "../../design.ts";
 import type { Work } from "./draft.ts";
@@ -57,9 +57,7 @@ export function toolsFor(work: Work, steps: readonly Step[]): readonly Need[] {
     ...features.map((kind) => kind && CUTTERS[kind]),
     ...bits(work, actions),
     ...drivers.map((tool) => DRIVERS[tool]),
-    clampCount(steps) > 0
-      ? { tool: `${clampCount(steps)} clamps`, why: "as many as the largest glue-up needs" }
-      : undefined,
+    clampNeed(work, steps),
   ];
   const seen = new Set<string>();
   return all.filter((need): need is Need => {
@@ -98,13 +96,17 @@ function bits(work: Work, actions: readonly Action[]): readonly Need[] {
   ];
 }
 
-const clampCount = (steps: readonly Step[]): number =>
-  Math.max(
-    ...steps.map(
-      (step) =>
-        step.clamps ??
-        Math.ceil(
-          step.actions.reduce((so, action) => so + (action.do === "clamp" ? action.joints.length : 0), 0) / step.copies,
-        ),
-    ),
-  );
+/** Of the glue-up that needs the most; and how far the longest opens. */
+function clampNeed(work: Work, steps: readonly Step[]): Need | undefined {
+  const all = steps.map(({ clamps = [] }) => clamps);
+  const count = Math.max(0, ...all.map((own) => own.reduce((so, each) => so + each.count, 0)));
+  const longest = all
+    .flat()
+    .map(({ opening }) => opening)
+    .reduce(max, ZERO);
+  if (count === 0) return undefined;
+  return {
+    tool: `${count} ${count === 1 ? "clamp" : "clamps"}, the longest opening ${work.print(longest)}`,
+    why: "as many as the largest glue-up needs",
+  };
+}

@@ -28,7 +28,7 @@ const CLEAR = millimetres(1);
  * on its own side of its neighbour, and at 90° stands into the opening by its thickness less its overlay, as makers' tables have it.
  */
 export const cupHinges: Maker = ({ joint, draft, head: door, hold }, shift, context) => {
-  const lie = lieOf(draft, door, hold);
+  const lie = lieOf(draft, door, hold, context.reaches);
   const item = lie && cupHingeOf(draft, lie, hold, context.items);
   if (!item || !lie || shift.turned) return [];
   const spots = spotsOf(draft, door.id, lie, context, shift.by);

@@ -123,6 +123,7 @@ export const PIN = {
     fromEdge: inches(3, 2),
     gap: inches(1, 16),
     least: inches(1, 8),
+    apart: inches(5, 4),
   },
   mm: {
     hole: millimetres(5),
@@ -132,6 +133,7 @@ export const PIN = {
     fromEdge: millimetres(37),
     gap: millimetres(3, 2),
     least: millimetres(3),
+    apart: millimetres(32),
   },
 } as const;
 

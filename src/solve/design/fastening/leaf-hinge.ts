@@ -1,7 +1,7 @@
 import { solidOf } from "../../../geometry/index.ts";
 import type { Length } from "../../../units/length.ts";
 import { inches } from "../../../units/length.ts";
-import { add, compare, divide, floor, half, multiply, rational, subtract } from "../../../units/rational.ts";
+import { add, compare, divide, floor, half, max, min, multiply, rational, subtract } from "../../../units/rational.ts";
 import type { Arrangement, Hardware, Hole, Item } from "../../design.ts";
 import { measureOf, numberOf } from "../hardware/items.ts";
 import { boxSolid, drum } from "../hardware/solids.ts";
@@ -10,7 +10,7 @@ import { endOf, type Lie, lieOf, onward, turned, type Way } from "../hinges/lie.
 import { bore, screwsOf } from "../hinges/screws.ts";
 import { spotsOf } from "../hinges/spots.ts";
 import { swing } from "../hinges/swing.ts";
-import { triple } from "../space.ts";
+import { type AxisIndex, triple } from "../space.ts";
 import type { Maker, Member } from "./site.ts";
 
 /** The barrel is drawn as an eight-sided prism inside it, since wood turns right past it: cosine of an eighth of a half turn, a little less. */
@@ -19,7 +19,7 @@ const INSIDE = rational(923, 1000);
 /** Butt hinges, or one continuous hinge. What is mortised stays where its mortises are; others can be moved a little along the edge. */
 export const leafHinges: Maker = ({ joint, draft, head: door, hold }, shift, context) => {
   const item = leafHinge(draft, context.items);
-  const lie = item && lieOf(draft, door, hold);
+  const lie = item && lieOf(draft, door, hold, context.reaches);
   if (!item || !lie || shift.turned) return [];
   const moves = item.kind === "butt hinge" && letIn(item, lie).n === 0n;
   if (shift.by.n !== 0n && !moves) return [];
@@ -68,7 +68,11 @@ function screwPlaces(item: Item, [from, to]: readonly [Length, Length]): readonl
 function pilot(item: Item, lie: Lie, side: Side, part: Member, place: Length, id: string): Hole {
   const { out, along } = lie;
   const face = fitOf(item) === "on the face";
+  // Of a leaf that lies on a slab and its strips only what lies on the slab is screwed.
   const leaf = leafBox(item, lie, side, [place, place]);
+  // Of a leaf that lies on a slab and its strips only what lies on the slab is screwed.
+  const { low, high } = part.body;
+  const onPart = (i: AxisIndex) => half(add(max(leaf.low[i], low[i]), min(leaf.high[i], high[i])));
   // A screw goes through the middle of its leaf, into the wood under it.
   const way: Way = face ? turned(out) : wayTo(lie, side);
   const at = triple((i) =>
@@ -78,7 +82,9 @@ function pilot(item: Item, lie: Lie, side: Side, part: Member, place: Length, id
         : onward(endOf(part.body, turned(way)), way, letIn(item, lie))
       : i === along
         ? place
-        : half(add(leaf.low[i], leaf.high[i])),
+        : i === out.axis
+          ? onPart(i)
+          : half(add(leaf.low[i], leaf.high[i])),
   );
   const deep = subtract(measureOf(item, "screw"), half(measureOf(item, "closed")));
   return bore({ part, at, way, diameter: measureOf(item, "pilot"), deep, for: id });

@@ -1,6 +1,6 @@
 import { pinNeedsWood } from "../../../findings/rules/pin-needs-wood.ts";
-import { add, half, min, negate, subtract, ZERO } from "../../../units/rational.ts";
-import type { Arrangement, Fastener, Hole } from "../../design.ts";
+import { add, half, less, min, multiply, negate, rational, subtract, ZERO } from "../../../units/rational.ts";
+import type { Arrangement, Fastener, Hole, Point } from "../../design.ts";
 import { shift, unit } from "../space.ts";
 import { PIN } from "./hardware.ts";
 import { depthAt } from "./line.ts";
@@ -24,6 +24,14 @@ export function shelfPins(site: Site, moved: RowShift, context: FasteningContext
     twoFrom: ZERO,
   });
   if (!hole || !whole || !places || moved.turned) return [];
+  const apart = said.apart ? context.measure(said.apart) : pin.apart;
+  const spare = said.spare ? context.count(said.spare) : 0;
+  if (!apart || spare === null) return [];
+  /** Above and below, as far as there is wood that is as deep. */
+  const spareOf = (at: Point): readonly Point[] =>
+    Array.from({ length: 2 * spare }, (_, i) => multiply(apart, rational(i < spare ? i - spare : i - spare + 1)))
+      .map((by) => shift(at, 2, by))
+      .filter((place) => !less(depthAt(side.solid, place, axis, sign), add(pin.deep, pin.least)));
   const rod = subtract(hole, subtract(pin.hole, pin.rod));
   const out = subtract(whole, pin.deep);
   const [fasteners, holes]: [Fastener[], Hole[]] = [[], []];
@@ -53,11 +61,13 @@ export function shelfPins(site: Site, moved: RowShift, context: FasteningContext
       into: side.id,
       travelsWith: side.id,
     });
-    holes.push({
-      ...{ part: side.id, kind: "pin", at, direction, through: false, for: id, atBench: true },
-      stages: [{ diameter: hole, depth: pin.deep }],
-      keep: { edge: ZERO, end: ZERO, under: min(under, pin.least) },
-    });
+    for (const place of [at, ...spareOf(at)])
+      holes.push({
+        ...{ part: side.id, kind: "pin", at: place, direction, through: false, for: id, atBench: true },
+        ...(place !== at && { spare: true }),
+        stages: [{ diameter: hole, depth: pin.deep }],
+        keep: { edge: ZERO, end: ZERO, under: min(under, pin.least) },
+      });
   }
   return [{ fasteners, holes }];
 }

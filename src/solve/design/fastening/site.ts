@@ -29,6 +29,8 @@ export interface FasteningContext {
   readonly items: Items;
   /** kg of a part and all that is joined to it for good: what hangs on its hinges. */
   readonly hangs: (id: string) => number;
+  /** Where a part and all that is joined to it for good ends in a direction; null where that is not known. */
+  readonly reaches: (id: string, axis: AxisIndex, sign: 1 | -1) => Length | null;
   readonly units: Units;
   /** The share of its width by which the wood of a part may move either way; null: not at all. */
   readonly movesBy: (part: string) => Rational | null;

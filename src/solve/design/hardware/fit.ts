@@ -1,8 +1,8 @@
 import { fitsNothing } from "../../../findings/rules/fits-nothing.ts";
 import type { FittingDraft, Formula } from "../../../parse/draft.ts";
-import type { Length } from "../../../units/length.ts";
-import { add, less, multiply, rational } from "../../../units/rational.ts";
-import type { Fitting, Part, Point } from "../../design.ts";
+import { inches, type Length } from "../../../units/length.ts";
+import { add, divide, floor, less, max, min, multiply, rational, subtract } from "../../../units/rational.ts";
+import type { Fitting, Part, Point, Wall } from "../../design.ts";
 import type { Directory } from "../expand/directory.ts";
 import {
   type AxisIndex,
@@ -24,6 +24,7 @@ import type { Items } from "./items.ts";
 export interface FittingsContext extends FitterContext {
   readonly directory: Directory;
   readonly items: Items;
+  readonly wall: Wall;
   readonly measure: (formula: Formula) => Length | null;
   /** A whole number of at least 1. */
   readonly count: (formula: Formula) => number | null;
@@ -63,7 +64,11 @@ function fittingsOf(draft: FittingDraft, counts: Map<string, number>, context: F
     });
     if (place.some((value) => value === null)) return [];
     const run = runOf(draft, part, axis);
-    return row(place as Point, count, run, part).flatMap((at): readonly Fitting[] => {
+    const spots =
+      item.kind === "wall screw" && !draft.count
+        ? atStuds(place as Point, run, part, context.wall)
+        : row(place as Point, count, run, part);
+    return spots.flatMap((at): readonly Fitting[] => {
       const number = (counts.get(`${part.id} ${item.name}`) ?? 0) + 1;
       counts.set(`${part.id} ${item.name}`, number);
       const id = `${part.id}.${item.name.replace(/ /g, "-")}.${number}`;
@@ -88,5 +93,19 @@ function row(at: Point, count: number, run: AxisIndex, { body }: Part): readonly
   const long = extent(body, run);
   return Array.from({ length: count }, (_, i) =>
     withAxis(at, run, add(body.low[run], multiply(long, rational(2 * i + 1, 2 * count)))),
+  );
+}
+
+/** From the end of a rail to its first screw at least; in a wall that is solid, from screw to screw, and to the ends of a short rail. Common practice, no source. */
+const [END, SOLID, SHORT] = [inches(1), inches(16), inches(2)];
+
+/** As many as can stand as far apart as the studs do, about the middle of what was said; in a solid wall two at least. */
+function atStuds(at: Point, run: AxisIndex, { body }: Part, { studs }: Wall): readonly Point[] {
+  const long = extent(body, run);
+  const within = (end: Length): Length => subtract(long, multiply(end, rational(2)));
+  const apart = studs ?? min(SOLID, max(within(SHORT), END));
+  const spaces = Math.max(Number(floor(divide(within(END), apart))), studs ? 0 : 1);
+  return Array.from({ length: spaces + 1 }, (_, i) =>
+    withAxis(at, run, add(at[run], multiply(apart, rational(2 * i - spaces, 2)))),
   );
 }

@@ -6,6 +6,7 @@ import { fitBumper } from "./bumper.ts";
 import { fitCatch } from "./catch.ts";
 import { fitDrawerStop } from "./drawer-stop.ts";
 import type { Fitter } from "./fitter.ts";
+import { fitHook } from "./hook.ts";
 import { fitKnob } from "./knob.ts";
 import { fitLidSupport } from "./lid-support.ts";
 import { fitCaster, fitFoot, fitLeveller } from "./on-floor.ts";
@@ -32,6 +33,7 @@ export const ON_FLOOR: ReadonlySet<string> = new Set(["foot", "caster", "levelle
 export const FITTERS: ReadonlyMap<string, Fitted> = new Map<string, Fitted>([
   ["knob", { fit: fitKnob, face: "front" }],
   ["drawer stop", { fit: fitDrawerStop, face: "front" }],
+  ["hook", { fit: fitHook, face: "front" }],
   ["pull", { fit: fitPull, face: "front" }],
   ["catch", { fit: fitCatch, face: towards }],
   ["stop", { fit: fitBlock, face: towards }],

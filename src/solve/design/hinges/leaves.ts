@@ -55,9 +55,9 @@ export function leafBox(item: Item, lie: Lie, side: Side, [from, to]: readonly [
 }
 
 /** What is cut out of a part for a leaf; null where nothing is. */
-export function leafMortise(item: Item, lie: Lie, side: Side, ends: readonly [Length, Length]): Box | null {
+export function leafMortise(item: Item, lie: Lie, side: Side, ends: readonly [Length, Length], wood: Box): Box | null {
   if (compare(letIn(item, lie), ZERO) <= 0) return null;
-  const room = common(leafBox(item, lie, side, ends), side === "door" ? lie.door : lie.hold);
+  const room = common(leafBox(item, lie, side, ends), wood);
   return triple((i) => compare(room.low[i], room.high[i]) < 0).every(Boolean) ? room : null;
 }
 

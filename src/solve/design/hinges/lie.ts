@@ -14,11 +14,13 @@ export interface Way {
 
 /** A part, as a hinge sees it. */
 export interface Hung {
+  readonly id: string;
   readonly body: Box;
   readonly frame: Frame;
 }
 
 export interface Lie {
+  /** The part that the hinge is screwed to, as thick as the whole leaf. */
   readonly door: Box;
   readonly hold: Box;
   /** From what it hangs on to the door, across the gap. */
@@ -35,18 +37,29 @@ export interface Lie {
   readonly inset: boolean;
 }
 
-/** Null where the two do not face each other. */
-export function lieOf(draft: JointDraft, door: Hung, hold: Hung): Lie | null {
-  const touch = acrossGap(door.body, hold.body);
+type Reaches = (id: string, axis: AxisIndex, sign: 1 | -1) => Length | null;
+
+/**
+ * Null where the two do not face each other. `reaches` tells where the door with all that is on it ends: strips on a slab are as much of the leaf as
+ * the slab is.
+ */
+export function lieOf(draft: JointDraft, { id, body, frame }: Hung, hold: Hung, reaches: Reaches): Lie | null {
+  const touch = acrossGap(body, hold.body);
   if (touch.kind !== "faces") return null;
   const apart: Way = { axis: touch.axis, sign: touch.sign > 0 ? -1 : 1 };
-  const face = draft.opens?.value ?? usualOpening(door.frame, apart);
+  const face = draft.opens?.value ?? usualOpening(frame, apart);
   const opens: Way = { axis: faceAxis(face), sign: isHigh(face) ? 1 : -1 };
   const inset = opens.axis !== apart.axis;
-  const edge = inset ? turned(apart) : sideways(apart.axis, door.body, hold.body);
+  const edge = inset ? turned(apart) : sideways(apart.axis, body, hold.body);
   const out = inset ? opens : edge;
   const along = thirdAxis(apart.axis, out.axis);
-  return { door: door.body, hold: hold.body, apart, gap: touch.gap, opens, out, along, edge, inset };
+  const front = reaches(id, opens.axis, opens.sign) ?? endOf(body, opens);
+  const ends: readonly Length[] = [body.low[opens.axis], body.high[opens.axis], front];
+  const door: Box = {
+    low: triple((i) => (i === opens.axis ? ends.reduce(min) : body.low[i])),
+    high: triple((i) => (i === opens.axis ? ends.reduce(max) : body.high[i])),
+  };
+  return { door, hold: hold.body, apart, gap: touch.gap, opens, out, along, edge, inset };
 }
 
 /** To the front; what lies flat to the top; what stands sideways away from what it lies on, or to the right. */

@@ -101,6 +101,7 @@ export const CRAFTS: Readonly<Record<Method, Habit>> = {
   "bolts and cross dowels": { begin: beginPlain, cuts: false, glued: false },
   "lag screws": { begin: beginPlain, cuts: false, glued: false },
   loose: { begin: beginPlain, cuts: false, glued: false, loose: true },
+  "hangs on": { begin: beginPlain, cuts: false, glued: false, loose: true },
   "runs on": { begin: beginRunning, cuts: false, glued: false },
   "cup hinges": { begin: beginApart, cuts: false, glued: false },
   "butt hinges": { begin: beginLeaves, cuts: true, glued: false },

@@ -10,16 +10,18 @@ export const beginLeaves: Craft = (joining, bench, context) => () => {
   const { draft, touch, join, to, id } = joining;
   const [door, hold] = [bench.piece(join.id), bench.piece(to.id)];
   const item = leafHinge(draft, context.items);
-  const lie = item && lieOf(draft, door, hold);
+  const lie = item && lieOf(draft, { ...door, id: join.id }, { ...hold, id: to.id }, context.reaches);
   if (!item || !lie) return null;
   const spots = spotsOf(draft, join.id, lie, context);
   if (!spots) return null;
+  // Strips on a slab are cut with it.
+  const sides: readonly (readonly [Side, string])[] = [
+    ...context.hangsWith(join.id).map((id) => ["door", id] as const),
+    ["hold", to.id],
+  ];
   for (const ends of stretches(item, lie, spots))
-    for (const [side, piece] of [
-      ["door", join.id],
-      ["hold", to.id],
-    ] as const satisfies readonly (readonly [Side, string])[]) {
-      const room = leafMortise(item, lie, side, ends);
+    for (const [side, piece] of sides) {
+      const room = leafMortise(item, lie, side, ends, bench.piece(piece).body);
       const feature = room && boxFeature("mortise", id, room, wayTo(lie, side), lie.along);
       if (room && feature) bench.cut(piece, { kind: "box", box: room }, feature);
     }

@@ -26,14 +26,15 @@ export interface PairContext {
   readonly leftOver: (entry: Entry, axis: AxisIndex) => Length;
   /** How two parts lie to each other that are not square to one another; null for those that are. */
   readonly slanting: (a: Entry, b: Entry) => Touch | null;
+  /** Whether a part lies on pins. */
+  readonly loose: (id: string) => boolean;
   readonly report: (finding: Finding) => void;
   readonly print: (length: Length) => string;
 }
 
 /** Every pair of a joint entry that meets. Each part named must meet at least one of the other side, of a group at least one part. */
 export function pairsOf(draft: JointDraft, context: PairContext): readonly Pair[] {
-  const side = (names: readonly Reference[]): Side =>
-    names.map((name) => ({ name, entries: context.directory.find(name) }));
+  const side = (names: readonly Reference[]): Side => names.map((name) => ({ name, entries: fixedOf(name, context) }));
   const [joined, mates] = [side(draft.join), side(draft.to)];
   const all = (side: Side): readonly Entry[] => [...new Set(side.flatMap(({ entries }) => entries ?? []))];
   const meeting = all(joined).flatMap((join) => all(mates).flatMap((to) => meet(draft, join, to, context)));
@@ -57,6 +58,13 @@ export function pairsOf(draft: JointDraft, context: PairContext): readonly Pair[
       context,
     );
   return pairs;
+}
+
+/** A group is joined by what is fixed in it: what lies loose is named by itself. */
+function fixedOf(name: Reference, { directory, loose }: PairContext): readonly Entry[] | null {
+  const entries = directory.find(name);
+  const fixed = entries?.filter(({ id }) => !loose(id)) ?? [];
+  return fixed.length > 0 && isGroup(name, entries ?? [], false) ? fixed : entries;
 }
 
 type Side = readonly { readonly name: Reference; readonly entries: readonly Entry[] | null }[];

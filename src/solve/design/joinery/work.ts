@@ -6,6 +6,7 @@ import { type Rational, ZERO } from "../../../units/rational.ts";
 import type { Box, Direction, FastenerKind, Feature, Point } from "../../design.ts";
 import type { Items } from "../hardware/items.ts";
 import type { Cut, Workpiece } from "../shapes/workpiece.ts";
+import type { AxisIndex } from "../space.ts";
 import type { Pair } from "./pairs.ts";
 import type { Section } from "./section.ts";
 
@@ -92,6 +93,10 @@ export interface JoineryContext {
   readonly items: Items;
   /** kg of a part and all that is joined to it for good. */
   readonly hangs: (id: string) => number;
+  /** Its parts. */
+  readonly hangsWith: (id: string) => readonly string[];
+  /** Where it ends in a direction. */
+  readonly reaches: (id: string, axis: AxisIndex, sign: 1 | -1) => Length | null;
   readonly units: Units;
   readonly precision: Length;
   /** The share of its width by which the wood of a part may move either way; null: not at all. */

@@ -132,4 +132,6 @@ export interface Hole {
   readonly keep: { readonly edge: Length; readonly end: Length; readonly under: Length };
   /** Bored at the bench before assembly; false: drilled in place through its mate. */
   readonly atBench: boolean;
+  /** One more place for a pin: it is left out where it comes near another hole. */
+  readonly spare?: true;
 }

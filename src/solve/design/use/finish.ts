@@ -15,11 +15,11 @@ export function finishesOf(
     return named >= 0 ? named : finish.findLastIndex(({ of }) => of === null);
   };
   const finishes = finish.map(
-    ({ of, with: product, coats, covers }, i): Finish => ({
+    ({ at: _, of, with: product, alike, ...said }, i): Finish => ({
       surface: of === null ? "everything else" : of.path.join("."),
       parts: parts.filter((id) => chosen(id) === i),
-      ...{ product, coats },
-      ...(covers === undefined ? {} : { covers }),
+      ...{ product, ...said },
+      ...(alike && { alike: alike.flatMap((each) => (directory.find(each) ?? []).map(({ id }) => id)) }),
     }),
   );
   const all = finishes.length === 1 && finish[0]?.of === null;

@@ -1,116 +1,98 @@
+import type { Problem } from "../search/problem.ts";
+import { cheapestVolume, roundedUp } from "./round.ts";
+
+/** No more limits than this are tried in each direction. */
+const MOST_LIMITS = 24;
+
+/** A dual feasible function: sizes that fit a room together still do afterwards. Zero at zero, and never falling. */
+type Feasible = (size: number) => number;
+
 /**
- * Fewest bins of one size, whatever the cuts. A dual feasible function maps sizes so that what fits a length side by side still fits it
- * mapped; two of them, one for each direction, give every part an area in a bin of area 1 (Fekete and Schepers 2004; the functions after
- * Martello and Toth, Lueker, and Carlier, Clautiaux and Moukrim 2007).
+ * A cost below which no way of packing the parts can come, whatever the cuts. In each direction sizes are exchanged by a dual
+ * feasible function, and areas of what comes out are compared (S. P. Fekete and J. Schepers, 2001). Functions: the size itself;
+ * sizes under a limit as nothing and those that leave less than it as the whole (S. Martello and P. Toth, 1990); whole numbers of
+ * limits, rounded away from the middle (J. Carlier, F. Clautiaux and A. Moukrim, 2007). All are superadditive, so that they hold for smaller bins too.
  */
-import type { PartSizes } from "../search/problem.ts";
-
-/** Sizes mapped into 0 to 1. */
-type Mapped = (size: number) => number;
-
-/** No more different sizes than this serve as limits of functions. */
-const MOST_LIMITS = 64;
-const MOST_FOLDS = 24;
-/** More than doubles lose in a sum of areas. */
-const ROUNDING = 1e-9;
-
-/** Never more than the truth. `widths` and `lengths` of parts are whole numbers no larger than the bin's. */
-export function binsByArea(parts: readonly PartSizes[], width: number, length: number): number {
-  const sizes = (side: "width" | "length"): readonly number[] =>
-    parts.flatMap(({ ways }) => ways.map((way) => way[side])).sort((a, b) => a - b);
-  const [across, along] = [functions(sizes("width"), width), functions(sizes("length"), length)];
-  const most = largest(
-    tables(across, (way) => way.width, parts),
-    tables(along, (way) => way.length, parts),
-    (w, l, ways) => {
-      let least = (w[0] as number) * (l[0] as number);
-      for (let way = 1; way < ways; way += 1) least = Math.min(least, (w[way] as number) * (l[way] as number));
-      return least;
-    },
-  );
-  return Math.ceil(most - ROUNDING);
+export function feasibleBound(problem: Problem, costs: readonly number[]): number {
+  const wide = Math.max(...problem.bins.map((bin) => bin.width));
+  const long = Math.max(...problem.bins.map((bin) => bin.length));
+  const ways = problem.parts.map((part) => part.ways);
+  const across = functions(
+    ways.flat().map((way) => way.width),
+    wide,
+  ).map((f) => ({
+    parts: ways.map((each) => each.map((way) => f(way.width))),
+    bins: problem.bins.map((b) => f(b.width)),
+  }));
+  const along = functions(
+    ways.flat().map((way) => way.length),
+    long,
+  ).map((f) => ({
+    parts: ways.map((each) => each.map((way) => f(way.length))),
+    bins: problem.bins.map((b) => f(b.length)),
+  }));
+  let best = dearestPart(problem, costs);
+  for (const x of across)
+    for (const y of along) {
+      let volume = 0;
+      for (let i = 0; i < ways.length; i += 1) {
+        const [xs, ys] = [x.parts[i] as number[], y.parts[i] as number[]];
+        let least = Number.POSITIVE_INFINITY;
+        for (let w = 0; w < xs.length; w += 1) least = Math.min(least, (xs[w] as number) * (ys[w] as number));
+        volume += least;
+      }
+      const bins = problem.bins.map((bin, i) => ({
+        volume: (x.bins[i] as number) * (y.bins[i] as number),
+        cost: costs[i] ?? 0,
+        most: bin.most,
+      }));
+      best = Math.max(best, cheapestVolume(bins, volume));
+    }
+  return roundedUp(best, costs);
 }
 
-type Table = readonly (readonly Float64Array[])[];
-
-/** The greatest sum of areas over all pairs of functions. */
-function largest(
-  across: Table,
-  along: Table,
-  area: (width: Float64Array, length: Float64Array, ways: number) => number,
-): number {
+/** Some part needs a bin that is at least so dear. */
+function dearestPart({ bins, parts }: Problem, costs: readonly number[]): number {
   let most = 0;
-  for (const w of across)
-    for (const l of along) {
-      let sum = 0;
-      for (let i = 0; i < w.length; i += 1) {
-        const wide = w[i] as Float64Array;
-        sum += area(wide, l[i] as Float64Array, wide.length);
-      }
-      if (sum > most) most = sum;
-    }
+  for (const { ways } of parts) {
+    let least = Number.POSITIVE_INFINITY;
+    for (const [i, bin] of bins.entries())
+      if (ways.some((way) => way.width <= bin.width && way.length <= bin.length))
+        least = Math.min(least, costs[i] ?? 0);
+    most = Math.max(most, least);
+  }
   return most;
 }
 
-/** What each function makes of the ways of each part. */
-const tables = (
-  maps: readonly Mapped[],
-  size: (way: PartSizes["ways"][number]) => number,
-  parts: readonly Pick<PartSizes, "ways">[],
-): Table => maps.map((map) => parts.map(({ ways }) => Float64Array.from(ways, (way) => map(size(way)))));
-
-/** `all`: every size in every way, rising. */
-function functions(all: readonly number[], whole: number): readonly Mapped[] {
-  const sizes = [...new Set(all)];
-  // Where a function changes what it makes of one of the sizes.
-  const limits = [...new Set(sizes.flatMap((size) => [size, size + 1, whole - size + 1]))]
-    .filter((size) => size > 0 && 2 * size <= whole + 1)
-    .sort((a, b) => a - b);
-  const small = thinned(limits);
-  const steps = thinned(limits.filter((size) => 2 * size <= whole));
-  const folds = Array.from({ length: Math.min(MOST_FOLDS, Math.floor(whole / (sizes[0] ?? whole))) }, (_, k) => k + 1);
+/** Shares of the whole room. */
+function functions(sizes: readonly number[], whole: number): Feasible[] {
+  const middle = whole / 2;
+  const limits = thinned(
+    [...new Set(sizes.map((size) => (size > middle ? whole - size + 1 : size)))]
+      .filter((limit) => limit > 0 && limit <= middle)
+      .toSorted((a, b) => a - b),
+  );
   return [
     (size) => size / whole,
-    ...small.map(
-      (limit): Mapped =>
+    (size) => (size > middle ? 1 : size === middle ? 0.5 : 0),
+    ...limits.map(
+      (limit): Feasible =>
         (size) =>
           size > whole - limit ? 1 : size < limit ? 0 : size / whole,
     ),
-    ...folds.map(
-      (k): Mapped =>
-        (size) =>
-          ((k + 1) * size) % whole === 0 ? size / whole : Math.floor(((k + 1) * size) / whole) / k,
-    ),
-    ...small.map((limit) => counting(all, limit, whole)),
-    ...steps.map((step): Mapped => {
-      const pieces = Math.floor(whole / step);
+    ...limits.map((limit): Feasible => {
+      const all = Math.floor(whole / limit);
       return (size) =>
-        2 * size > whole
-          ? 1 - Math.floor((whole - size) / step) / pieces
-          : 2 * size === whole
+        size > middle
+          ? (all - Math.floor((whole - size) / limit)) / all
+          : size === middle
             ? 0.5
-            : Math.floor(size / step) / pieces;
+            : Math.floor(size / limit) / all;
     }),
   ];
 }
 
-/** Depends on the sizes that there are: each middling one counts as one, a large one as many as it keeps out, of those that fit together. */
-function counting(all: readonly number[], limit: number, whole: number): Mapped {
-  const middling = all.filter((size) => size >= limit && 2 * size <= whole);
-  const fitting = (room: number): number => {
-    let [count, used] = [0, 0];
-    while (count < middling.length && used + (middling[count] as number) <= room) {
-      used += middling[count] as number;
-      count += 1;
-    }
-    return count;
-  };
-  const most = fitting(whole);
-  if (most === 0) return (size) => (2 * size > whole ? 1 : 0);
-  return (size) => (2 * size > whole ? 1 - fitting(whole - size) / most : size >= limit ? 1 / most : 0);
-}
-
-function thinned(sizes: readonly number[]): readonly number[] {
-  const step = Math.max(1, Math.ceil(sizes.length / MOST_LIMITS));
-  return sizes.filter((_, i) => i % step === 0);
+function thinned(limits: readonly number[]): readonly number[] {
+  const step = Math.max(1, Math.ceil(limits.length / MOST_LIMITS));
+  return limits.filter((_, i) => i % step === 0);
 }

@@ -13,15 +13,22 @@ export interface Problem {
 export interface BinType {
   readonly width: number;
   readonly length: number;
-  /** Whole number; zero for what lies there already. */
+  /** Whole number. */
   readonly cost: number;
   /** How many there are; infinite for what can be bought without limit. */
   readonly most: number;
+  /** It lies there, and is taken before anything is bought. */
+  readonly onHand?: boolean;
+}
+
+export interface Way {
+  readonly width: number;
+  readonly length: number;
 }
 
 export interface PartSizes {
   /** The ways it may lie, at least one. */
-  readonly ways: readonly { readonly width: number; readonly length: number }[];
+  readonly ways: readonly Way[];
   /** Parts with one number come from one bin. */
   readonly group?: number;
 }

@@ -1,6 +1,8 @@
 import type { Length } from "../../../../units/length.ts";
+import type { Tool } from "../../../build.ts";
 import { type AxisIndex, faceOf, INDICES } from "../../../design/space.ts";
 import type { Direction, Fastener, FastenerKind, Hole } from "../../../design.ts";
+import type { Drive } from "../../order/index.ts";
 import { capital, listed, numberWord, series, type Work } from "../draft.ts";
 import { keyTexts } from "./keys.ts";
 
@@ -25,8 +27,8 @@ const several = (item: string): string => item.replace(NOUNS, "$&s");
 const VERBS: Readonly<Partial<Record<FastenerKind, string>>> = { bolt: "push in", "lag screw": "turn in" };
 
 /** How the fasteners of a step are driven: pilots first, then how many of each, from where, through what into what. */
-export function driveTexts(work: Work, fasteners: readonly Fastener[], up: Direction): readonly string[] {
-  return counted(fasteners).flatMap(({ item, list }) => {
+export function driveTexts(work: Work, drives: readonly Drive[], up: Direction): readonly string[] {
+  return counted(drives.map(({ fastener }) => fastener)).flatMap(({ item, list }) => {
     const first = list[0] as Fastener;
     if (first.kind === "key") return keyTexts(work, countText(item, list.length), list);
     const passed = [...new Set(list.flatMap((f) => f.through))];
@@ -39,13 +41,24 @@ export function driveTexts(work: Work, fasteners: readonly Fastener[], up: Direc
     const pilot = work.plan.holes.find((hole) => !hole.atBench && list.some((f) => f.id === hole.for));
     const through = passed.length > 0 ? ` through ${listed(work, passed)}` : "";
     const verb = VERBS[first.kind] ?? "drive";
+    const tools = [
+      ...new Set(drives.filter(({ fastener }) => list.includes(fastener)).flatMap(({ tool }) => WITH[tool] ?? [])),
+    ];
     return [
       ...(pilot ? [pilotText(work, pilot, first, into)] : []),
       capital(`${verb} ${countText(item, list.length)} from ${sides},${through} into ${into}${share}.`),
+      ...(tools.length > 0 ? [`There is little room behind the heads: use ${series(tools)}.`] : []),
       ...(first.with ? [withText(first, list.length)] : []),
     ];
   });
 }
+
+/** What is taken where an ordinary bit and drill do not go in. */
+const WITH: Readonly<Partial<Record<Tool, string>>> = {
+  long: "a bit 12 in (300 mm) long",
+  angle: "a right-angle driver",
+  stubby: "a stubby screwdriver",
+};
 
 function pilotText(
   { print }: Work,

@@ -1,9 +1,14 @@
 /** What is said of each kind of hardware when it is put on. Common practice, no source, unless it says otherwise. */
 
+import { max, subtract } from "../../../../units/rational.ts";
+import type { Work } from "../draft.ts";
+
 interface Words {
   /** After the sentences that say where each goes. */
-  readonly after?: string;
-  readonly caution?: string;
+  readonly after?: string | ((work: Work) => string);
+  /** Of the step, from what it is put on. */
+  readonly title?: (on: string) => string;
+  readonly cautions?: readonly string[];
   /** It goes under the piece, which is turned over. */
   readonly under?: true;
   /** It is done where the piece will stand. */
@@ -12,9 +17,14 @@ interface Words {
 
 const TIPS = "A chest of drawers that tips over kills. Do not use it before it is tied to the wall.";
 
+/** What holds a piece on a wall is more than the piece. */
+export const WALL_CAUTION =
+  "Whether this wall holds it is yours to judge: what it is made of, where its studs are, what runs inside. The screws are those of common practice for a sound wall; where local practice or rules ask for more, do that. If in doubt, ask somebody who knows the house.";
+
 const WORDS: ReadonlyMap<string, Words> = new Map<string, Words>([
   ["knob", { after: "Turn the screw by hand until the knob does not turn any more; then a quarter turn." }],
   ["pull", { after: "Start both screws by hand before you tighten either." }],
+  ["hook", { after: "Start each with an awl, and turn it by hand until it is tight and its mouth looks up." }],
   [
     "catch",
     { after: "Shut the door and look whether body and strike meet; shift the body in its slots until they do." },
@@ -31,8 +41,9 @@ const WORDS: ReadonlyMap<string, Words> = new Map<string, Words>([
     {
       after:
         "Open the lid to several angles and let go: it has to stay at each of them. If it does not, set the support tighter or add one.",
-      caution:
+      cautions: [
         "A lid that falls can kill a child. Do not use the chest before the support holds the lid at every angle.",
+      ],
     },
   ],
   [
@@ -41,19 +52,34 @@ const WORDS: ReadonlyMap<string, Words> = new Map<string, Words>([
       inTheRoom: true,
       after:
         "Where the piece will stand, screw the other bracket into a stud of the wall, no lower than this one, and draw the strap tight.",
-      caution: TIPS,
+      cautions: [TIPS],
     },
   ],
   [
     "wall screw",
     {
       inTheRoom: true,
-      after:
-        "Find the studs, let a helper hold the piece, and drive each screw into the middle of a stud. A screw in plaster alone holds nothing.",
-      caution: "Look for cables and pipes in the wall before you drill.",
+      title: (on) => `Screw ${on} to the wall`,
+      after: ({ design, print }) => {
+        const level = `${whichWayUp(design, print)}Let a helper hold it level, bore its holes through, and drive the screws.`;
+        if (design.wall?.studs === null)
+          return `${level} In masonry set plugs that take the whole length of the screw behind the plaster.`;
+        const apart = design.wall?.studs ? `, as a rule ${print(design.wall.studs)} apart` : "";
+        return `Find the studs behind it${apart}: each screw goes into the middle of one, so where a stud lies elsewhere than drawn, shift the screw to it. ${level} A screw in plaster alone holds nothing.`;
+      },
+      cautions: ["Look for cables and pipes in the wall before you drill.", WALL_CAUTION],
     },
   ],
 ]);
+
+/** Of a cleat on the wall: how it lies there, and how high the piece comes. */
+function whichWayUp({ joints, parts }: Work["design"], print: Work["print"]): string {
+  const cleat = joints.find(({ method }) => method === "hangs on")?.parts[1];
+  const own = parts.find(({ id }) => id === cleat);
+  if (!own) return "";
+  const top = parts.map(({ body }) => body.high[2]).reduce(max);
+  return `Its bevel looks up and towards the wall. The top of the piece comes ${print(subtract(top, own.body.high[2]))} above its upper edge. `;
+}
 
 const NOTHING: Words = {};
 export const fittedWords = (kind: string): Words => WORDS.get(kind) ?? NOTHING;

@@ -1,3 +1,5 @@
+import type { Length } from "../../../../units/length.ts";
+import { compare, equal, subtract } from "../../../../units/rational.ts";
 import { type AxisIndex, faceOf, INDICES, indexOf } from "../../../design/space.ts";
 import type { Hole, Part } from "../../../design.ts";
 import { numberWord, series, type Work } from "../draft.ts";
@@ -65,10 +67,50 @@ function placeTexts(work: Work, part: Part, list: readonly Hole[]): readonly str
   const other = INDICES.find((i) => i !== into && i !== long) as AxisIndex;
   const at = (hole: Hole, axis: AxisIndex): string =>
     fromNearer(work, part, axis, hole.at[axis], hole.at[axis]) ?? "in the middle";
-  const rows = new Map<string, string[]>();
+  const rows = new Map<string, Row>();
   for (const hole of list) {
     const key = at(hole, long);
-    rows.set(key, [...(rows.get(key) ?? []), at(hole, other)]);
+    const row = rows.get(key);
+    if (row) row.across.push(at(hole, other));
+    else rows.set(key, { along: key, place: hole.at[long], across: [at(hole, other)] });
   }
-  return [...rows].map(([along, across]) => `– ${along}: ${series(across)}.`);
+  return inRuns([...rows.values()]).map((run) => runText(work, part, long, run));
+}
+
+interface Row {
+  readonly along: string;
+  readonly place: Length;
+  readonly across: string[];
+}
+
+/** Three rows or more at equal distances are one run. */
+const RUN = 3;
+
+function inRuns(rows: readonly Row[]): readonly (readonly Row[])[] {
+  const sorted = rows.toSorted((a, b) => compare(a.place, b.place));
+  const goesOn = (run: readonly Row[], next: Row): boolean => {
+    const [before, last] = run.slice(-2);
+    if (run[0]?.across.join() !== next.across.join()) return false;
+    return !before || !last || equal(subtract(last.place, before.place), subtract(next.place, last.place));
+  };
+  const runs: Row[][] = [];
+  for (let i = 0; i < sorted.length; ) {
+    const run = [sorted[i] as Row];
+    for (let next = sorted[i + 1]; next && goesOn(run, next); next = sorted[i + run.length]) run.push(next);
+    const taken = run.length >= RUN ? run : run.slice(0, 1);
+    runs.push(taken);
+    i += taken.length;
+  }
+  // In the order in which they came, where none go together.
+  return runs.every((run) => run.length === 1) ? rows.map((row) => [row]) : runs;
+}
+
+function runText(work: Work, part: Part, long: AxisIndex, run: readonly Row[]): string {
+  const [first, second] = run;
+  const across = series(first?.across ?? []);
+  if (!first || !second) return `– ${first?.along}: ${across}.`;
+  const last = run.at(-1) as Row;
+  const end = `the ${faceOf(long, false)} ${sideWord(part, long)}`;
+  const from = (row: Row): string => work.print(subtract(row.place, part.blank.low[long]));
+  return `– ${numberWord(run.length)} rows, ${work.print(subtract(second.place, first.place))} apart, from ${from(first)} to ${from(last)} from ${end}: ${across}.`;
 }

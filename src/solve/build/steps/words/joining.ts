@@ -5,6 +5,7 @@ import { counted, countText, driveTexts } from "./driving.ts";
 import { fastenedText } from "./fastened.ts";
 import { METHOD_WORDS } from "./methods.ts";
 import { placeTexts } from "./place.ts";
+import { tiltText } from "./tilted.ts";
 
 /** What the sentences about one step need. */
 interface Scene {
@@ -27,13 +28,12 @@ export function joiningText(
   const drives = moves.flatMap((move) => move.work.flatMap((w) => w.drives));
   return [
     ...methodTexts({ work, joints, arriving, built }),
+    ...[
+      ...new Set(moves.flatMap(({ union, arriving: ids }) => tiltText(union.legs ?? [], built ?? listed(work, ids)))),
+    ],
     ...placeTexts(work, moves),
     ...pegTexts(work, joints),
-    ...driveTexts(
-      work,
-      drives.map(({ fastener }) => fastener),
-      up,
-    ),
+    ...driveTexts(work, drives, up),
   ];
 }
 

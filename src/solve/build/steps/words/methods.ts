@@ -86,6 +86,10 @@ export const METHOD_WORDS: Readonly<Partial<Record<Joint["method"], Words>>> = {
     `${glued ? "Put glue into the dowel holes and tap the dowels in" : "Tap the dowels in"}.`,
     `Push ${everything} together${glued ? " and clamp" : ""}.`,
   ],
+  "hangs on": ({ those }) => [
+    `Hold the piece against the wall a little above its place, and lower it until its bevel lies in that of ${those} along its whole length.`,
+    "Pull at its lower edge: it does not come off, and it lies against the wall above and below. Load it little by little.",
+  ],
   slides: ({ these, those }) => [
     `Screw the halves of the slides to ${these} and to ${those}, in the holes bored for them, their front ends where the plan has them.`,
     "Slide the halves into each other until they click, and run the drawer in and out. Where it is too loose, put card behind the half on the case.",

@@ -1,0 +1,130 @@
+/** The order of work: steps, what is done in each, and how long it takes. Types only. */
+import type { Length } from "../../../units/length.ts";
+import type { Direction, Face } from "../../design.ts";
+
+export type StepKind = "buy" | "mill" | "make" | "glue-up" | "drill" | "join" | "fit" | "take-off" | "finish" | "check";
+
+/** What dries or rests when a step is done. `binds: "strain"`: only what works hard on it has to wait. */
+export interface Wait {
+  readonly for: string;
+  readonly minutes: number;
+  readonly binds?: "strain";
+}
+
+/** Clamps that open so far at least. */
+export interface Clamping {
+  readonly count: number;
+  readonly opening: Length;
+}
+
+/** Minutes: of work, from the beginning to the end, and what no order of the steps could be under. */
+export interface Timeline {
+  readonly bench: number;
+  readonly elapsed: number;
+  readonly lowerBound: number;
+  readonly spells: readonly Spell[];
+}
+
+/** Steps that are done in one go, the minutes that they take, and how long what dries or rests after them. */
+export interface Spell {
+  readonly first: number;
+  readonly last: number;
+  readonly bench: number;
+  readonly pause: number;
+  readonly for: string;
+}
+
+export interface Step {
+  readonly number: number;
+  readonly title: string;
+  readonly kind: StepKind;
+  /** Unit in hand: id of the body that this step works on, such as "left-end" or "piece". */
+  readonly unit: string;
+  /** How many equal units this step makes (their actions are all written out). */
+  readonly copies: number;
+  /** Which way of the finished piece points to the ceiling. */
+  readonly up: Direction;
+  /** Numbers of steps that must be done before, those before them left out. */
+  readonly after: readonly number[];
+  /** Those of which a wait must be over as well. */
+  readonly afterWait: readonly number[];
+  /** Minutes from the beginning of the work, nights included. */
+  readonly start: number;
+  readonly end: number;
+  /** Minutes of work, and waits. */
+  readonly bench: number;
+  readonly waits: readonly Wait[];
+  /** On at once; absent: none. */
+  readonly clamps?: readonly Clamping[];
+  /** Absent: one pair of hands does it. */
+  readonly hands?: 2;
+  readonly text: readonly string[];
+  readonly cautions: readonly string[];
+  readonly reminders: readonly string[];
+  readonly actions: readonly Action[];
+  /** For the picture, first copy only: what is new in this step, what was there before, and how the new parts travelled. */
+  readonly shows: {
+    readonly fresh: readonly string[];
+    readonly present: readonly string[];
+    readonly travel: readonly { readonly parts: readonly string[]; readonly along: Direction }[];
+    readonly fasteners: readonly string[];
+  };
+}
+
+export type Tool = "straight" | "long" | "angle" | "stubby" | "hammer" | "stapler" | "hand" | "wrench";
+
+/** A stretch of the way that something travels; `distance` null: from far away, or to there. A turn is about a line, by the right hand. */
+export type Leg =
+  | {
+      /** Unit vector of travel. */
+      readonly along: Direction;
+      readonly distance: Length | null;
+    }
+  | {
+      /** A point, in units of 1/16 µm, and a unit vector. */
+      readonly about: readonly [readonly [number, number, number], Direction];
+      readonly degrees: number;
+    };
+
+export type Action =
+  | { readonly do: "make"; readonly blanks: readonly string[] }
+  /** `features` index the part's features, `holes` index `Build.holes`. */
+  | {
+      readonly do: "machine";
+      readonly part: string;
+      readonly features: readonly number[];
+      readonly holes: readonly number[];
+    }
+  /** Bands are put on in this order. */
+  | { readonly do: "band"; readonly part: string; readonly edges: readonly Face[] }
+  /** Parts enter along the legs and join the body that holds `to`; an empty `to` starts a body. */
+  | {
+      readonly do: "add";
+      readonly parts: readonly string[];
+      readonly to: readonly string[];
+      readonly how: "straight" | "tilted";
+      readonly legs: readonly Leg[];
+    }
+  | { readonly do: "glue"; readonly joints: readonly string[]; readonly openMinutes: number }
+  | { readonly do: "clamp"; readonly joints: readonly string[] }
+  | { readonly do: "release"; readonly joints: readonly string[] }
+  | {
+      readonly do: "drive";
+      readonly fasteners: readonly string[];
+      readonly tool: Tool;
+      /** The driver's axis where it leans from the screw's; null: in line. */
+      readonly axis: Direction | null;
+    }
+  /** Parts leave together the body that holds `from`, on the legs; fasteners are taken out first. */
+  | {
+      readonly do: "remove";
+      readonly parts: readonly string[];
+      readonly from: readonly string[];
+      readonly legs: readonly Leg[];
+      readonly undrives: readonly string[];
+    }
+  /** A coat of finish, counted from 1. */
+  | { readonly do: "finish"; readonly parts: readonly string[]; readonly coat: number }
+  /** Hardware is put on for good; its holes belong to the step in which its part is bored. */
+  | { readonly do: "fit"; readonly hardware: readonly string[]; readonly to: readonly string[] }
+  | { readonly do: "measure"; readonly what: string; readonly value: Length; readonly within: Length };

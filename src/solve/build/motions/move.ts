@@ -1,0 +1,46 @@
+/** Rigid movements in doubles: they only judge. */
+import { circlePoint, type Hull, hullOf, type Solid, type Vec } from "../../../geometry/index.ts";
+import { cross, dot, minus, plus, times } from "../../../geometry/vec.ts";
+import type { Pose } from "../../design.ts";
+
+/** A rigid movement of points, and of directions alone. */
+export interface Move {
+  readonly point: (at: Vec) => Vec;
+  readonly way: (way: Vec) => Vec;
+}
+
+export function moveOf({ rotate: { about, degrees }, shift }: Pose): Move {
+  const way = turnAbout(about[1], degrees);
+  return { way, point: (at) => plus(plus(about[0], way(minus(at, about[0]))), shift) };
+}
+
+export function backOf({ rotate: { about, degrees }, shift }: Pose): Move {
+  const way = turnAbout(about[1], -degrees);
+  return { way, point: (at) => plus(about[0], way(minus(minus(at, shift), about[0]))) };
+}
+
+export const after = (first: Move, then: Move): Move => ({
+  point: (at) => then.point(first.point(at)),
+  way: (way) => then.way(first.way(way)),
+});
+
+/** Right-handed about a unit vector: v cos + (k × v) sin + k (k · v)(1 − cos). */
+function turnAbout(line: Vec, degrees: number): (v: Vec) => Vec {
+  const [cos, sin] = circlePoint(degrees, 360);
+  return (v) => plus(plus(times(v, cos), times(cross(line, v), sin)), times(line, dot(line, v) * (1 - cos)));
+}
+
+/** The pieces of a solid, moved. */
+export const movedHulls = (solid: Solid, { point, way }: Move): readonly Hull[] =>
+  solid.pieces.map((piece) => {
+    const { planes, vertices } = hullOf(piece);
+    const moved = vertices.map(point);
+    return {
+      vertices: moved,
+      planes: planes.map(({ normal, d }) => {
+        const turned = way(normal);
+        // A point of the plane, moved: the one nearest to the origin.
+        return { normal: turned, d: dot(turned, point(times(normal, d))) };
+      }),
+    };
+  });

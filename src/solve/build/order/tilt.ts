@@ -1,0 +1,127 @@
+/** A way out with one tilt: lifted, turned about the line along which it then leaves. So a shelf goes in behind a face frame. */
+import { type Hull, hullBlocked, hullHits, type Solid, type Vec } from "../../../geometry/index.ts";
+import { dot, plus, times } from "../../../geometry/vec.ts";
+import { millimetres, toNumber, UNITS_PER_MM } from "../../../units/index.ts";
+import type { Leg } from "../../build.ts";
+import type { Direction } from "../../design.ts";
+import { movedHulls, moveOf } from "../motions/move.ts";
+
+/** Towards the reader first. */
+const WAYS: readonly Direction[] = [
+  [0, -1, 0],
+  [0, 1, 0],
+  [-1, 0, 0],
+  [1, 0, 0],
+];
+/** Lifts that are tried, in mm. */
+const LIFT = { step: 20, most: 400 } as const;
+/** Degrees: how far it is turned at most, in which steps that is tried, and how closely the turn is looked at in the end. */
+const TURN = { most: 86, step: 2, close: 0.25 } as const;
+const FAR = 1e5 * UNITS_PER_MM;
+
+/** The way out, in order; null where neither a lift nor a turn frees the body. Solids of what moves and of what stays. */
+export function tiltOut(moving: readonly Solid[], staying: readonly Solid[]): readonly Leg[] | null {
+  const middle = middleOf(moving);
+  // Lifted off what it lies on, or lowered, where nothing is under it.
+  for (const out of WAYS)
+    for (const sign of [1, -1])
+      for (let by = sign === 1 ? 0 : LIFT.step; by <= LIFT.most; by += LIFT.step) {
+        const up: Vec = [0, 0, sign * by * UNITS_PER_MM];
+        if (by > 0 && sweeps(hulls(moving, [0, 0, 0], middle, out, 0), staying, up)) break;
+        const turned = turnOut(moving, staying, { middle: plus(middle, up), up, out });
+        if (turned !== null) return legs(sign * by, turned, out, plus(middle, up));
+      }
+  return null;
+}
+
+interface Lifted {
+  readonly middle: Vec;
+  readonly up: Vec;
+  readonly out: Direction;
+}
+
+/** The least turn with which the lifted body leaves along `out`, in degrees, and how far it is raised or lowered before; null where there is none. */
+function turnOut(moving: readonly Solid[], staying: readonly Solid[], { middle, up, out }: Lifted): Turned | null {
+  const at = (degrees: number): readonly Hull[] => hulls(moving, up, middle, out, degrees);
+  const hits = (degrees: number): boolean => at(degrees).some((hull) => staying.some((solid) => hullHits(hull, solid)));
+  for (const sign of [1, -1]) {
+    for (let angle: number = TURN.step; angle <= TURN.most; angle += TURN.step) {
+      const degrees = sign * angle;
+      if (hits(degrees)) break;
+      const after = shiftOut(at(degrees), staying, out);
+      if (after === null) continue;
+      const steps = Array.from({ length: angle / TURN.close }, (_, i) => sign * i * TURN.close);
+      if (!steps.some(hits)) return { degrees, after };
+      break;
+    }
+  }
+  return null;
+}
+
+interface Turned {
+  readonly degrees: number;
+  /** In mm, up where it is more than 0. */
+  readonly after: number;
+}
+
+/** How far what is turned already is raised or lowered until it leaves along `out`; null where that frees it nowhere. */
+function shiftOut(moving: readonly Hull[], staying: readonly Solid[], out: Direction): number | null {
+  if (!sweeps(moving, staying, times(out, FAR))) return 0;
+  for (const sign of [-1, 1])
+    for (let by: number = LIFT.step; by <= LIFT.most; by += LIFT.step) {
+      const shift: Vec = [0, 0, sign * by * UNITS_PER_MM];
+      if (sweeps(moving, staying, shift)) break;
+      if (!sweeps(shifted(moving, shift), staying, times(out, FAR))) return sign * by;
+    }
+  return null;
+}
+
+const shifted = (moving: readonly Hull[], by: Vec): readonly Hull[] =>
+  moving.map(({ vertices, planes }) => ({
+    vertices: vertices.map((v) => plus(v, by)),
+    planes: planes.map(({ normal, d }) => ({ normal, d: d + dot(normal, by) })),
+  }));
+
+const sweeps = (moving: readonly Hull[], staying: readonly Solid[], travel: Vec): boolean =>
+  moving.some((hull) => staying.some((solid) => hullBlocked(hull, solid, travel)));
+
+/** What moves, first lifted, then turned. */
+function hulls(moving: readonly Solid[], up: Vec, middle: Vec, out: Direction, degrees: number): readonly Hull[] {
+  const lifted = moveOf({ at: 0, rotate: { about: [[0, 0, 0], out], degrees: 0 }, shift: up });
+  const turned = moveOf({ at: 0, rotate: { about: [middle, out], degrees }, shift: [0, 0, 0] });
+  const both = { point: (p: Vec) => turned.point(lifted.point(p)), way: (w: Vec) => turned.way(w) };
+  return moving.flatMap((solid) => movedHulls(solid, both));
+}
+
+const middleOf = (solids: readonly Solid[]): Vec => {
+  const at = (i: 0 | 1 | 2): number =>
+    (Math.min(...solids.map(({ low }) => low[i])) + Math.max(...solids.map(({ high }) => high[i]))) / 2;
+  return [at(0), at(1), at(2)];
+};
+
+function legs(lift: number, { degrees, after }: Turned, out: Direction, middle: Vec): readonly Leg[] {
+  return [...upright(lift), { about: [middle, out], degrees }, ...upright(after), { along: out, distance: null }];
+}
+
+const upright = (by: number): readonly Leg[] =>
+  by === 0 ? [] : [{ along: [0, 0, by > 0 ? 1 : -1], distance: millimetres(Math.abs(by)) }];
+
+/** The same way, in. */
+export const wayIn = (out: readonly Leg[]): readonly Leg[] =>
+  out
+    .toReversed()
+    .map(
+      (leg): Leg =>
+        "about" in leg
+          ? { about: leg.about, degrees: -leg.degrees }
+          : { along: [0 - leg.along[0], 0 - leg.along[1], 0 - leg.along[2]], distance: leg.distance },
+    );
+
+/** By how much a way is lifted and turned: mm and degrees, for words. */
+export function tiltOf(legs: readonly Leg[]): { readonly lift: number; readonly degrees: number } | null {
+  const turn = legs.find((leg) => "about" in leg);
+  if (!turn || !("about" in turn)) return null;
+  const lift = legs.slice(legs.indexOf(turn)).find((leg) => "along" in leg && leg.distance !== null);
+  const height = lift && "along" in lift && lift.distance ? toNumber(lift.distance) / UNITS_PER_MM : 0;
+  return { lift: height, degrees: Math.abs(turn.degrees) };
+}

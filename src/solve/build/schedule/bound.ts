@@ -1,0 +1,48 @@
+/** How soon everything can be over, when some of the jobs are done. */
+import type { Network } from "./network.ts";
+
+/** When each job is over; absent: it is not done. */
+export type Ends = readonly (number | undefined)[];
+
+/** The soonest that each job that is not done could begin, hands being free from `now` on. */
+export function headsOf({ jobs, sorted }: Network, ends: Ends, now: number): readonly number[] {
+  const heads = jobs.map(() => now);
+  for (const i of sorted) {
+    if (ends[i] !== undefined) continue;
+    for (const { job, lag } of jobs[i]?.after ?? []) {
+      const over = ends[job] ?? (heads[job] ?? 0) + (jobs[job]?.minutes ?? 0);
+      heads[i] = Math.max(heads[i] ?? 0, over + lag);
+    }
+  }
+  return heads;
+}
+
+/**
+ * The schedule in which work may be interrupted, that with the longest tail always first; no schedule without interruptions is over
+ * sooner. (J. R. Jackson's rule with preemption: J. Carlier, European J. Oper. Res. 11 (1982) 42–47.)
+ */
+export function boundOf({ jobs, tails }: Network, ends: Ends, heads: readonly number[]): number {
+  const waiting = jobs.flatMap((_, i) => (ends[i] === undefined ? [i] : []));
+  waiting.sort((a, b) => (heads[a] ?? 0) - (heads[b] ?? 0) || a - b);
+  const left = jobs.map(({ minutes }) => minutes);
+  let over = ends.reduce<number>((so, end, i) => Math.max(so, end === undefined ? 0 : end + (jobs[i]?.tail ?? 0)), 0);
+  let now = 0;
+  let begun = 0;
+  const ready: number[] = [];
+  while (begun < waiting.length || ready.length > 0) {
+    if (ready.length === 0) now = Math.max(now, heads[waiting[begun] ?? 0] ?? 0);
+    for (let next = waiting[begun]; next !== undefined && (heads[next] ?? 0) <= now; next = waiting[begun]) {
+      ready.push(next);
+      begun += 1;
+    }
+    ready.sort((a, b) => (tails[a] ?? 0) - (tails[b] ?? 0) || b - a);
+    const job = ready.at(-1) as number;
+    const until = Math.min(now + (left[job] ?? 0), heads[waiting[begun] ?? -1] ?? Number.POSITIVE_INFINITY);
+    left[job] = (left[job] ?? 0) - (until - now);
+    now = until;
+    if ((left[job] ?? 0) > 0) continue;
+    ready.pop();
+    over = Math.max(over, now + (tails[job] ?? 0));
+  }
+  return over;
+}

@@ -1,0 +1,2 @@
+export type { Job, Schedule } from "./job.ts";
+export { scheduled } from "./schedule.ts";

@@ -1,0 +1,78 @@
+/** How many clamps a glue-up needs, and how far they open. Common practice, no source. */
+import {
+  add,
+  compare,
+  inches,
+  type Length,
+  less,
+  max,
+  millimetres,
+  min,
+  roundTo,
+  subtract,
+  toNumber,
+  ZERO,
+} from "../../../units/index.ts";
+import type { Clamping } from "../../build.ts";
+import { type AxisIndex, enclosing, INDICES } from "../../design/space.ts";
+import type { Joint } from "../../design.ts";
+import type { Work } from "./draft.ts";
+import type { Move } from "./moves.ts";
+
+/** Two cauls or pads. */
+const CAULS = inches(1);
+/** One at each end of a long joint, 2 in from it, and others 8 in apart; one for a joint as narrow as a rail. */
+const NARROW = inches(6);
+const END = inches(4);
+const APART = inches(8);
+
+/** Clamps over a joint of some length. */
+export const clampsOver = (length: Length): number =>
+  less(length, NARROW) ? 1 : Math.ceil(toNumber(subtract(length, END)) / toNumber(APART)) + 1;
+
+/** For what is glued and not pulled together by screws or nails, by direction: enough for the longest joint of each body that arrives. */
+export function clampingOf(work: Work, moves: readonly Move[]): readonly Clamping[] {
+  const all = moves.flatMap(({ present, arriving }) => [...present, ...arriving]).map((id) => work.part(id).body);
+  const [first, ...rest] = all;
+  if (!first) return [];
+  const whole = rest.reduce(enclosing, first);
+  const wanted = moves.flatMap(({ along, work: joints }) => {
+    const axis = INDICES.reduce<AxisIndex>((best, i) => (Math.abs(along[i]) > Math.abs(along[best]) ? i : best), 0);
+    const held = joints.filter(({ joint, drives }) => joint.glue && drives.length === 0).map(({ joint }) => joint);
+    return held.length === 0 ? [] : [{ axis, count: sum(held.map((joint) => clampsOver(longest(work, joint, axis)))) }];
+  });
+  return INDICES.flatMap((axis): readonly Clamping[] => {
+    const count = sum(wanted.filter((each) => each.axis === axis).map((each) => each.count));
+    // Clamps reach over the whole body: joints at both of its ends share them.
+    const sides = new Set(moves.filter(({ along }) => Math.abs(along[axis]) > 0.7).map(({ along }) => along[axis] > 0));
+    if (count === 0) return [];
+    const opening = add(subtract(whole.high[axis], whole.low[axis]), CAULS);
+    return [{ count: Math.ceil(count / Math.max(1, sides.size)), opening: roundedUp(work, opening) }];
+  });
+}
+
+const sum = (numbers: readonly number[]): number => numbers.reduce((so, one) => so + one, 0);
+
+/** What is said of a clamp's length: whole inches, or centimetres. */
+export const roundedUp = (work: Work, length: Length): Length =>
+  roundTo(length, work.design.units === "inch" ? inches(1) : millimetres(10), "up");
+
+/** How far two parts lie against each other, across the direction of the clamp. */
+function longest(work: Work, { parts: [a, b] }: Joint, axis: AxisIndex): Length {
+  const [one, two] = [work.part(a).body, work.part(b).body];
+  return INDICES.filter((i) => i !== axis)
+    .map((i) => subtract(min(one.high[i], two.high[i]), max(one.low[i], two.low[i])))
+    .reduce(max, ZERO);
+}
+
+/** "Have 4 clamps ready that open 26 in." */
+export function clampText(work: Work, clamps: readonly Clamping[]): readonly string[] {
+  if (clamps.length === 0) return [];
+  const each = clamps
+    .toSorted((a, b) => compare(b.opening, a.opening))
+    .map(
+      ({ count, opening }) =>
+        `${count} ${count === 1 ? "clamp that opens" : "clamps that open"} ${work.print(opening)}`,
+    );
+  return [`Have ready: ${each.join(", and ")}.`];
+}

@@ -1,0 +1,128 @@
+/** Putting on the finish: a step for each, after what is finished before it is built in. */
+import type { Action, Finishing } from "../../../build.ts";
+import { listed, numberWord, pluralOf, type StepDraft, type Work } from "../draft.ts";
+import { step } from "../making-step.ts";
+import { FUMES, productOf, RAGS } from "./products.ts";
+
+/** Minutes (common practice, no source): to sand a part, to put a coat on a square metre. */
+const MINUTES = { sand: 3, coat: 15 } as const;
+
+/** Both faces take up moisture alike only under as many coats. */
+const ALIKE = "Give both faces as many coats: wood that is sealed on one face only cups.";
+
+interface Coated {
+  readonly parts: readonly string[];
+  readonly title: string;
+  readonly unit: string;
+  /** In words. */
+  readonly what: string;
+  readonly fresh: readonly string[];
+  readonly present?: readonly string[];
+  /** They stand apart, and both faces are reached. */
+  readonly apart?: true;
+}
+
+/** A step that puts all coats of one finish on some parts. `share` of its area. */
+export function coatStep(finish: Finishing, { parts, title, unit, what, fresh, present, apart }: Coated): StepDraft {
+  const { coats, product, inside, keepOff, area } = finish;
+  const { dries: usual, handled, how, between, heats } = productOf(product);
+  const dries = finish.dries ?? usual;
+  const share = parts.length / Math.max(1, finish.parts.length);
+  const actions = Array.from({ length: coats }, (_, i): Action => ({ do: "finish", parts, coat: i + 1 }));
+  return step(
+    "finish",
+    title,
+    [
+      `Sand what will be seen with 120, then 180 grit along the grain, take the sharpness off the edges, and wipe off the dust.`,
+      `Put ${coats === 1 ? "one coat" : `${numberWord(coats)} coats`} of ${product} on ${what}. ${how}.`,
+      ...(coats > 1
+        ? [
+            `Let each coat dry ${hours(dries)}, or as long as the can says${between ? `, and go over it lightly with ${between} grit before the next` : ""}.`,
+          ]
+        : []),
+      ...(inside && inside !== coats
+        ? [`Inside, ${inside === 1 ? "one coat does" : `${numberWord(inside)} coats do`}.`]
+        : []),
+      ...(keepOff ? [`Keep it off: ${keepOff}.`] : []),
+      ...(apart ? [ALIKE] : []),
+    ],
+    actions,
+    {
+      ...{ unit, fresh, strains: true, ...(present && { present }) },
+      bench: Math.round(parts.length * MINUTES.sand + area * share * coats * MINUTES.coat),
+      waits: [
+        ...(coats > 1 ? [{ for: "coats to dry", minutes: (coats - 1) * dries + handled }] : []),
+        ...(coats === 1 ? [{ for: "finish to dry", minutes: handled }] : []),
+      ],
+      cautions: [...(heats ? [RAGS] : []), FUMES],
+    },
+  );
+}
+
+/** "4 hours", "a day" */
+function hours(minutes: number): string {
+  const [unit, size] = minutes % 1440 === 0 ? ["day", 1440] : minutes % 60 === 0 ? ["hour", 60] : ["minute", 1];
+  const n = minutes / (size as number);
+  return n === 1 ? (unit === "hour" ? "an hour" : `a ${unit}`) : `${n} ${pluralOf(unit as string)}`;
+}
+
+/** What is finished before the step in which it is built in: panels that float in grooves, and what must not be treated on one face only. */
+export function earlySteps(work: Work, use: StepDraft, done: Set<string>): readonly StepDraft[] {
+  const added = use.actions.flatMap((action) => (action.do === "add" ? action.parts : []));
+  return work.finishing.flatMap((finish): readonly StepDraft[] => {
+    const early = finish.parts.filter((id) => !done.has(id) && isEarly(work, finish, id));
+    const lines = new Set(early.filter((id) => added.includes(id)).map((id) => work.line(id).mark));
+    // What is the same is finished together, wherever it goes.
+    const parts = early.filter((id) => lines.has(work.line(id).mark));
+    if (parts.length === 0) return [];
+    for (const id of parts) done.add(id);
+    const title = `Finish ${listed(work, parts)} before ${parts.length === 1 ? "it is" : "they are"} built in`;
+    return [
+      coatStep(finish, {
+        parts,
+        title,
+        unit: `finish ${parts[0]}`,
+        what: listed(work, parts),
+        fresh: parts.slice(0, 1),
+        apart: true,
+      }),
+    ];
+  });
+}
+
+/** The wood moves: an edge that came out of its groove would be bare. */
+function isEarly(work: Work, { alike }: Finishing, id: string): boolean {
+  const floats = work.design.joints.some(
+    ({ method, glue, parts: [panel] }) => panel === id && method === "groove" && !glue,
+  );
+  const solid = work.stock(work.part(id).stock).movement !== undefined;
+  return (floats && solid) || (alike?.includes(id) ?? false);
+}
+
+/** So many kinds of part are named in a title, or marked in the picture. */
+const MOST = 3;
+
+/** All the rest, a step for each finish. */
+export function lastCoats(work: Work, done: ReadonlySet<string>): readonly StepDraft[] {
+  const all = work.design.parts.map(({ id }) => id);
+  return work.finishing.flatMap((finish): readonly StepDraft[] => {
+    const parts = finish.parts.filter((id) => !done.has(id));
+    if (parts.length === 0) return [];
+    const one = work.finishing.length === 1 && parts.length === all.length;
+    const title = one
+      ? `Finish the piece with ${finish.product}`
+      : `Finish ${short(work, parts)} with ${finish.product}`;
+    const kinds = new Set(parts.map((id) => work.line(id).mark)).size;
+    // Many kinds are one surface to the reader: the piece as it stands, and nothing marked.
+    const apart = new Set(work.plan.removable.flatMap((body) => body.parts));
+    const shown =
+      kinds > MOST
+        ? { fresh: [], present: all.filter((id) => !apart.has(id)) }
+        : { fresh: parts, present: all.filter((id) => !parts.includes(id)) };
+    const what = one ? "everything" : kinds > MOST ? "all that has no other finish" : listed(work, parts);
+    return [coatStep(finish, { parts, title, unit: `finish ${finish.surface}`, what, ...shown })];
+  });
+}
+
+const short = (work: Work, parts: readonly string[]): string =>
+  new Set(parts.map((id) => work.line(id).mark)).size <= MOST ? listed(work, parts) : "the piece";

@@ -1,0 +1,105 @@
+/** What hangs, runs or lies loose comes off for finishing, and goes on again. */
+import type { Action } from "../../../build.ts";
+import type { Direction } from "../../../design.ts";
+import type { Removable } from "../../order/index.ts";
+import { wayIn } from "../../order/tilt.ts";
+import { listed, type StepDraft, series, type Work } from "../draft.ts";
+import { drivings } from "../driving.ts";
+import { fitActions } from "../hardware.ts";
+import { step } from "../making-step.ts";
+import { bodyWords } from "../words/bodies.ts";
+import { liftCaution } from "../words/lifting.ts";
+
+/** Minutes for each body (common practice, no source): to take it off, to put it on again. */
+const MINUTES = { off: 5, on: 8 } as const;
+
+export function takingOffSteps(work: Work): readonly StepDraft[] {
+  const { removable } = work.plan;
+  if (removable.length === 0) return [];
+  const names = namesOf(work, removable);
+  const hung = hardwareOf(work, removable).length > 0;
+  return [
+    step(
+      "take-off",
+      `Take off ${names}`,
+      [
+        "First try everything: each door, lid and drawer moves freely, the gaps are even, nothing rubs. Plane what rubs now, while the wood is bare.",
+        `Take off ${names}${hung ? ", and unscrew the hardware" : ""}. Write on each where it belongs, under a hinge or inside where it will not be seen.`,
+        ...(hung ? ["Keep the screws with their hardware, each lot in a bag with its place on it."] : []),
+      ],
+      removable.map(removeAction),
+      {
+        ...{ unit: "take off", bench: removable.length * MINUTES.off },
+        ...shown(work, -1),
+        cautions: liftCaution(work, heaviest(work, removable)),
+      },
+    ),
+  ];
+}
+
+export function againSteps(work: Work): readonly StepDraft[] {
+  const bodies = work.plan.removable.toReversed();
+  if (bodies.length === 0) return [];
+  const names = namesOf(work, bodies);
+  const hung = hardwareOf(work, bodies).length > 0;
+  return [
+    step(
+      "fit",
+      `Put ${names} on again`,
+      [
+        `When the finish is hard, put ${names} back where each was${hung ? ", with the same hardware in the same holes" : ""}.`,
+        ...(hung ? ["Turn the screws backwards until they drop into their old threads, then drive them by hand."] : []),
+        "Open and shut everything once more.",
+      ],
+      bodies.flatMap((body) => [...addActions(body), ...fitActions(hardwareOf(work, [body]))]),
+      {
+        ...{ unit: "put on again", bench: bodies.length * MINUTES.on },
+        ...shown(work, 1),
+        cautions: liftCaution(work, heaviest(work, bodies)),
+      },
+    ),
+  ];
+}
+
+/** Zero stays zero: there is no −0 in the record. */
+const turned = ([x, y, z]: Direction, way: 1 | -1): Direction => (way === 1 ? [x, y, z] : [0 - x, 0 - y, 0 - z]);
+
+const removeAction = ({ parts, along, legs, to, drives }: Removable): Action => ({
+  do: "remove",
+  parts,
+  from: to,
+  // Out is in, backwards.
+  legs: legs ? wayIn(legs) : [{ along: turned(along, -1), distance: null }],
+  undrives: drives.map(({ fastener }) => fastener.id),
+});
+
+const addActions = ({ parts, along, legs, to, drives }: Removable): readonly Action[] => [
+  { do: "add", parts, to, how: legs ? "tilted" : "straight", legs: legs ?? [{ along, distance: null }] },
+  ...drivings(drives),
+];
+
+const hardwareOf = ({ plan }: Work, bodies: readonly Removable[]) => {
+  const joints = new Set(bodies.flatMap((body) => body.joints));
+  return plan.hardware.filter(({ joint }) => joint !== null && joints.has(joint));
+};
+
+/** `way`: 1 for what arrives, −1 for what leaves. */
+function shown(work: Work, way: 1 | -1) {
+  const { removable } = work.plan;
+  const fresh = removable.flatMap(({ parts }) => parts);
+  const present = work.design.parts.map(({ id }) => id).filter((id) => !fresh.includes(id));
+  return { fresh, present, travel: removable.map(({ parts, along }) => ({ parts, along: turned(along, way) })) };
+}
+
+function heaviest(work: Work, bodies: readonly Removable[]): readonly string[] {
+  const mass = ({ parts }: Removable): number => parts.reduce((so, id) => so + work.mass(id), 0);
+  return bodies.toSorted((a, b) => mass(b) - mass(a))[0]?.parts ?? [];
+}
+
+/** "the left door, drawer 2 and four loose shelves (D)": what has no name of its own is told by its parts, those that are alike together. */
+function namesOf(work: Work, bodies: readonly Removable[]): string {
+  const named = bodies.flatMap(({ parts }) => bodyWords(parts) ?? []);
+  const others = bodies.flatMap(({ parts }) => (bodyWords(parts) === null ? parts : []));
+  const own = named.map((words) => (/\d$/.test(words) ? words : `the ${words}`));
+  return series([...own, ...(others.length > 0 ? [listed(work, others)] : [])]);
+}

@@ -1,0 +1,59 @@
+/** The steps in the order that fills the waits, each with its time. */
+import type { Step, Timeline } from "../../build.ts";
+import { scheduled } from "../schedule/index.ts";
+import type { StepDraft } from "./draft.ts";
+import type { Before } from "./precedence.ts";
+
+/** A step without its number, with the places (in the new order) of what comes before it. */
+export interface Timed {
+  readonly draft: StepDraft;
+  readonly after: readonly number[];
+  /** Those of `after` of which a wait has to be over as well. */
+  readonly afterWait: readonly number[];
+  readonly start: number;
+  readonly end: number;
+}
+
+/** `null` where steps wait for each other. */
+export function inOrder(
+  drafts: readonly StepDraft[],
+  before: readonly Before[],
+): { readonly steps: readonly Timed[]; readonly timeline: Omit<Timeline, "spells"> } | null {
+  const own = drafts.map((_, i) => before.filter(({ next }) => next === i));
+  const found = scheduled(
+    drafts.map(({ bench, waits }, i) => ({
+      minutes: bench,
+      after: (own[i] ?? []).map(({ first, lag }) => ({ job: first, lag })),
+      tail: waits.reduce((so, { minutes }) => Math.max(so, minutes), 0),
+    })),
+  );
+  if (!found) return null;
+  const place = new Map(found.order.map((job, at) => [job, at]));
+  const steps = found.order.map((job): Timed => {
+    const [draft, start] = [drafts[job] as StepDraft, found.starts[job] ?? 0];
+    return {
+      ...{ draft, start, end: start + draft.bench },
+      after: placesOf(direct(own, job), place),
+      afterWait: placesOf(waited(own, job), place),
+    };
+  });
+  const bench = drafts.reduce((so, draft) => so + draft.bench, 0);
+  return { steps, timeline: { bench, elapsed: found.elapsed, lowerBound: found.lowerBound } };
+}
+
+const placesOf = (jobs: readonly number[], place: ReadonlyMap<number, number>): Step["after"] =>
+  jobs.map((job) => place.get(job) ?? 0).toSorted((a, b) => a - b);
+
+/** What comes right before a step: what is before that goes without saying. */
+function direct(own: readonly (readonly Before[])[], job: number): readonly number[] {
+  const all = (own[job] ?? []).map(({ first }) => first);
+  return all.filter((a) => !all.some((b) => own[b]?.some(({ first }) => first === a)));
+}
+
+/** Of what waits have to be over: those that another step has not waited for already. */
+function waited(own: readonly (readonly Before[])[], job: number): readonly number[] {
+  const all = own[job] ?? [];
+  const already = ({ first, lag }: Before): boolean =>
+    all.some((between) => own[between.first]?.some((before) => before.first === first && before.lag >= lag));
+  return all.filter((before) => before.lag > 0 && !already(before)).map(({ first }) => first);
+}

@@ -1,0 +1,53 @@
+/** What the steps of joining are called, and the bodies in them. */
+import type { Joint } from "../../design.ts";
+import type { Copies } from "./copies.ts";
+import { listed, numberWord, pluralOf, stepToken, type Work } from "./draft.ts";
+import { hangs, type Move, type Unit } from "./moves.ts";
+import { bodyWords } from "./words/bodies.ts";
+
+export function titleOf(work: Work, copies: Copies, moves: readonly Move[], units: readonly Unit[]): string {
+  const first = moves[0] as Move;
+  const joints = moves.flatMap((move) => move.work.map(({ joint }) => joint));
+  const arriving = moves.flatMap((move) => move.arriving);
+  if (moves.some(hangs)) return "Hang the piece on the wall";
+  const verb = verbFor(joints);
+  if (first.starts && copies.unit.named) {
+    const n = copies.all.length;
+    return n > 1 ? `Build the ${numberWord(n)} ${unitName(copies.unit.name, n)}` : `Build the ${named(copies.unit)}`;
+  }
+  if (first.starts && first.arrivesBuilt && moves.length === 1)
+    return `${verb} ${listed(work, first.present)} and the ${builtName(first, units)}`;
+  if (first.starts) return `${verb} ${listed(work, [...first.present, ...arriving])}`;
+  if (first.arrivesBuilt) return `Add the ${builtName(first, units)}`;
+  return `${verb === "Glue up" ? "Glue in" : verb === "Join" ? "Add" : `${verb} on`} ${listed(work, arriving)}`;
+}
+
+/** A body that was built before: by its name, or as the frame of an earlier step. */
+export function builtName(move: Move, units: readonly Unit[]): string {
+  const unit = units.find(({ parts }) => parts.join() === move.arriving.join());
+  if (!unit) throw new Error("a body arrives that was never built");
+  if (hangs(move)) return "piece";
+  return unit.named ? named(unit) : `frame from ${stepToken(unit.name)}`;
+}
+
+const verbFor = (joints: readonly Joint[]): string => {
+  if (joints.some((joint) => joint.glue)) return "Glue up";
+  const methods = new Set(joints.map((joint) => joint.method));
+  return VERBS.find(([, own]) => own.some((method) => methods.has(method)))?.[0] ?? "Join";
+};
+const VERBS: readonly (readonly [string, readonly Joint["method"][]])[] = [
+  ["Nail", ["nails", "brads"]],
+  ["Staple", ["staples"]],
+  ["Bolt", ["bolts", "bolts and cross dowels"]],
+  ["Screw", ["screws", "pocket screws", "cleats", "lag screws", "slotted screws", "oversized holes with washers"]],
+];
+
+const named = (unit: Unit): string => bodyWords(unit.parts) ?? unitName(unit.name, 1);
+
+/** "left end", or "ends" for two of them. */
+function unitName(id: string, n: number): string {
+  const name = (id.split(".").at(-1) as string).replace(/-/g, " ");
+  if (n === 1) return /^\d+$/.test(name) ? "unit" : name;
+  const words = name.split(" ");
+  return pluralOf(words.at(-1) as string);
+}

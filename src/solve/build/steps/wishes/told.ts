@@ -1,0 +1,62 @@
+/** What the maker adds to the steps: dry fits, titles, and words for the reader. */
+import type { Finding } from "../../../../findings/finding.ts";
+import { namesNoStep } from "../../../../findings/rules/names-no-step.ts";
+import type { Note, Wish } from "../../../design/model/wish.ts";
+import { listed, type StepDraft, type Work } from "../draft.ts";
+import { step } from "../making-step.ts";
+import { bodyWords } from "../words/bodies.ts";
+import { stepsAbout } from "./about.ts";
+
+/** Minutes for each part of a dry fit (common practice, no source). */
+const MINUTES = 3;
+
+/** Steps with what the maker says of them; notes that no step is about are told. */
+export function withWords(
+  work: Work,
+  drafts: readonly StepDraft[],
+): { readonly drafts: readonly StepDraft[]; readonly findings: readonly Finding[] } {
+  const { wishes = [], notes = [] } = work.design;
+  const findings: Finding[] = [];
+  const all = [...wishes.reduce((so, wish) => dryFitted(work, so, wish), drafts)];
+  const change = (about: Note["about"], by: (draft: StepDraft) => StepDraft): void => {
+    const [place] = stepsAbout(work, all, about);
+    const draft = place === undefined ? undefined : all[place];
+    if (place === undefined || draft === undefined) findings.push(namesNoStep(about.at, { said: about.said }));
+    else all[place] = by(draft);
+  };
+  for (const wish of wishes) if (wish.kind === "title") change(wish.step, (draft) => ({ ...draft, title: wish.title }));
+  for (const { about, say, tip, caution } of notes)
+    change(about, (draft) => ({
+      ...draft,
+      text: [...draft.text, ...(say ? [say] : [])],
+      reminders: [...draft.reminders, ...(tip ? [tip] : [])],
+      cautions: [...draft.cautions, ...(caution ? [caution] : [])],
+    }));
+  return { drafts: all, findings };
+}
+
+/** Right before the first step in which any of the parts is glued. */
+function dryFitted(work: Work, drafts: readonly StepDraft[], wish: Wish): readonly StepDraft[] {
+  if (wish.kind !== "dry fit") return drafts;
+  const { parts, check } = wish;
+  const at = drafts.findIndex(
+    ({ kind, actions }) =>
+      kind === "glue-up" &&
+      actions.some((action) => action.do === "add" && action.parts.some((id) => parts.includes(id))),
+  );
+  if (at < 0) return drafts;
+  const name = bodyWords(parts);
+  const what = name === null ? listed(work, parts) : `the ${name}`;
+  const dry = step(
+    "check",
+    `Try ${what} dry`,
+    [
+      `Put ${what} together without glue, with the clamps that the glue-up will need, and draw every joint up.`,
+      ...(check ? [`Check: ${check.replace(/\.$/, "")}.`] : []),
+      "Mark which joint belongs where, and take it apart again. What does not close now will not close with glue on it.",
+    ],
+    [],
+    { unit: `dry fit ${parts[0]}`, bench: parts.length * MINUTES, cautions: [], fresh: parts },
+  );
+  return drafts.toSpliced(at, 0, dry);
+}

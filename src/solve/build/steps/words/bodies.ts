@@ -1,0 +1,28 @@
+/** What a body of several parts is called, by what the names of its parts have in common. */
+
+/**
+ * "left door" for `doors.left-stile` and `doors.left-rail`; "drawer 2" for `drawers.2.front` and `drawers.2.back`; null where the
+ * names begin differently.
+ */
+export function bodyWords(ids: readonly string[]): string | null {
+  if (ids.length < 2) return null;
+  const shared = common(ids.map((id) => id.split(".").slice(0, -1)));
+  const last = shared.at(-1);
+  if (last === undefined) return null;
+  const [side = ""] = common(ids.map((id) => (id.split(".")[shared.length] ?? "").split("-")));
+  if (SIDES.has(side)) return `${side} ${single(last)}`;
+  const before = shared.at(-2);
+  return /^\d+$/.test(last) && before ? `${single(before)} ${last}` : said(last);
+}
+
+const SIDES: ReadonlySet<string> = new Set(["left", "right", "front", "back", "upper", "lower"]);
+
+const said = (name: string): string => name.replace(/-/g, " ");
+const single = (name: string): string => said(name).replace(/(?<!s)s$/, "");
+
+/** The words that all begin with. */
+function common(lists: readonly (readonly string[])[]): readonly string[] {
+  const [first = []] = lists;
+  const differs = first.findIndex((word, i) => lists.some((words) => words[i] !== word));
+  return differs < 0 ? first : first.slice(0, differs);
+}

@@ -1,0 +1,76 @@
+/** Nothing is left out of the steps: each part, fastener, piece of hardware, note and caution is told where it is used. */
+import { describe, expect, it } from "vitest";
+import type { Step } from "../../src/solve/build.ts";
+import { EXAMPLES, solveText, textOf } from "./compiled.ts";
+
+const wordsOf = ({ title, text }: Step): string => [title, ...text].join("\n");
+
+/** The marks in a text: "(A)". */
+const marksIn = (text: string): ReadonlySet<string> =>
+  new Set([...text.matchAll(/\(([A-Z]{1,2})\)/gu)].map(([, mark = ""]) => mark));
+
+const DRIVEN = /(?:^|[.,] )(?:Drive|Push in|Turn in|Use|Staple|Glue in) (\d+) /gmu;
+
+/** How many fasteners a step says are driven, and how many come in their parts. */
+const toldIn = ({ text }: Step): number =>
+  [...text.join("\n").matchAll(DRIVEN)].reduce((so, [, count]) => so + Number(count), 0);
+
+describe.each(EXAMPLES)("%s", (name) => {
+  const { build } = solveText(textOf(name));
+  const steps = build?.steps ?? [];
+  const mark = (id: string): string => build?.cutList.find(({ parts }) => parts.includes(id))?.mark ?? "?";
+
+  it("names every part when it is joined for the first time, by its mark", () => {
+    const known = new Set<string>();
+    for (const step of steps) {
+      const marks = marksIn(wordsOf(step));
+      for (const action of step.actions) {
+        if (action.do !== "add") continue;
+        const fresh = action.parts.filter((id) => !known.has(id));
+        for (const id of fresh) known.add(id);
+        expect([step.title, fresh.map(mark).filter((one) => !marks.has(one))]).toEqual([step.title, []]);
+      }
+    }
+    expect([...known].toSorted()).toEqual(build?.parts.map(({ id }) => id).toSorted());
+  });
+
+  it("counts every fastener in the step that drives it", () => {
+    const byId = new Map(build?.fasteners.map((each) => [each.id, each]));
+    for (const step of steps) {
+      const driven = step.actions.flatMap((action) => (action.do === "drive" ? action.fasteners : []));
+      if (driven.length === 0 || step.unit === "put on again") continue;
+      const keys = driven.some((id) => byId.get(id)?.kind === "key");
+      if (keys) continue;
+      expect([step.title, toldIn(step) >= driven.length / step.copies]).toEqual([step.title, true]);
+    }
+    const all = steps.reduce((so, step) => so + toldIn(step) * step.copies, 0);
+    const keys = build?.fasteners.filter(({ kind }) => kind === "key").length ?? 0;
+    const plugs = build?.fasteners.filter(({ head }) => head.seat === "plugged").length ?? 0;
+    expect(all).toBe((build?.fasteners.length ?? 0) - keys);
+    expect(steps.some(({ unit }) => unit === "plugs")).toBe(plugs > 0);
+  });
+
+  it("puts on every piece of hardware once for good", () => {
+    const fitted = steps.flatMap(({ actions }) =>
+      actions.flatMap((action) => (action.do === "fit" ? action.hardware : [])),
+    );
+    expect(fitted.toSorted()).toEqual(build?.hardware.map(({ id }) => id).toSorted());
+  });
+
+  it("has no step without a sentence, and no sentence without an end", () => {
+    for (const { title, text, cautions, reminders } of steps) {
+      expect(text.length, title).toBeGreaterThan(0);
+      for (const sentence of [...text, ...cautions, ...reminders]) expect(sentence).toMatch(/[.:!?)]$/u);
+    }
+  });
+
+  it("gives every coat of every finish to every part that has one", () => {
+    for (const { parts, coats } of build?.finishing ?? [])
+      for (const id of parts) {
+        const own = steps.flatMap(({ actions }) =>
+          actions.flatMap((action) => (action.do === "finish" && action.parts.includes(id) ? [action.coat] : [])),
+        );
+        expect(own).toEqual(Array.from({ length: coats }, (_, i) => i + 1));
+      }
+  });
+});
