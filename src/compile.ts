@@ -30,6 +30,8 @@ export interface PrintOptions {
   readonly version: string;
   /** Whose copy it is. */
   readonly buyer?: string;
+  /** The copy of the plan's own maker. */
+  readonly author?: boolean;
 }
 
 /** Checks a plan under every option and works everything out under those asked for. Loads nothing that only drawing needs. */

@@ -6,6 +6,7 @@ import { ifItDoesNotFit, inTheRoom } from "./pages/advice.ts";
 import { beforeYouStart } from "./pages/before.ts";
 import { tools, whatToBuy } from "./pages/buy.ts";
 import { unprintable } from "./pages/characters.ts";
+import { allChecks, whatWasChecked } from "./pages/checked.ts";
 import { coverItems } from "./pages/cover.ts";
 import { cutList } from "./pages/cut-list.ts";
 import { finishing } from "./pages/finishing.ts";
@@ -16,6 +17,7 @@ import { exploded, views } from "./pages/piece.ts";
 import { makePlan, type Plan } from "./pages/plan.ts";
 import { rights } from "./pages/rights.ts";
 import { runningHead } from "./pages/running-head.ts";
+import { shotList } from "./pages/shots.ts";
 import { stepPages } from "./pages/steps.ts";
 import { timePage } from "./pages/time.ts";
 import { A4, content, LETTER } from "./style.ts";
@@ -28,6 +30,8 @@ export interface RenderOptions {
   readonly version: string;
   /** Whose copy it is, printed on every page. */
   readonly buyer?: string;
+  /** The copy of the plan's own maker, with photographs to take and all checks. */
+  readonly author?: boolean;
 }
 
 /** In the order of the plan. A section without anything to say is left out. */
@@ -46,14 +50,18 @@ const SECTIONS: readonly ((plan: Plan) => Section | null)[] = [
   finishing,
   inTheRoom,
   ifItDoesNotFit,
+  whatWasChecked,
   rights,
 ];
+const FOR_THE_AUTHOR = [shotList, allChecks];
 
 export function render(build: Build, options: RenderOptions): Outcome<Document> {
   const paper = options.paper === "a4" ? A4 : LETTER;
   const frame = content(paper);
-  const plan = makePlan(build, frame, options.buyer);
-  const sections = SECTIONS.map((section) => section(plan)).filter((section) => section !== null);
+  const plan = makePlan(build, frame, options);
+  const sections = [...SECTIONS, ...(plan.author ? FOR_THE_AUTHOR : [])]
+    .map((section) => section(plan))
+    .filter((section) => section !== null);
   const filled = flow(sections, frame);
   const total = filled.length + 1;
   const entries = sections.map(({ name, title }) => ({

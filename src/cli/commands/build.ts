@@ -20,6 +20,7 @@ export interface BuildOptions extends CheckOptions, ExportOptions {
   readonly paper?: "letter" | "a4";
   /** Whose copy it is. */
   readonly for?: string;
+  readonly author?: boolean;
 }
 
 /** `build`: the findings go to standard error, since standard output may be the plan. An error among them, and nothing is written. */
@@ -35,6 +36,7 @@ export async function build(path: string, options: BuildOptions, world: World): 
   const drawn = await compile(solved, {
     ...(paper && { paper }),
     ...(buyer && { buyer }),
+    ...(options.author && { author: true }),
     date,
     version: world.version,
   });

@@ -8,13 +8,18 @@ import { measure } from "../typeset/measure.ts";
 import type { Plan } from "./plan.ts";
 
 /** Title, owner, edition and page of pages above a line. Not part of what is read aloud. */
-export function runningHead({ build: { design }, buyer }: Plan, paper: Paper, page: number, total: number): Item[] {
+export function runningHead(
+  { build: { design }, buyer, author }: Plan,
+  paper: Paper,
+  page: number,
+  total: number,
+): Item[] {
   const { title, edition } = design;
   const style = TYPE.caption;
   const [left, right] = [MARGIN.left, paper.width - MARGIN.right];
   const number = `page ${page} of ${total}`;
   const room = right - left - measure(number, style.font, style.size) - 24;
-  const more = [buyer === "" ? "" : `copy of ${buyer}`, edition, measuredFor(design)]
+  const more = [author ? "author’s copy" : "", buyer === "" ? "" : `copy of ${buyer}`, edition, measuredFor(design)]
     .filter((each) => each !== "")
     .join(" · ");
   const text = more === "" ? title : `${fit(title, style, room * 0.6)} · ${more}`;

@@ -2,8 +2,12 @@ import { expect, test } from "vitest";
 import { productKind, smoulders } from "../../../src/solve/build/finishing/products.ts";
 import { said, solveText, textOf } from "../../examples/compiled.ts";
 
+/** An example with another finish than its own, or with none. */
+const finished = (name: string, finish: string | null): string =>
+  `${textOf(name).replace(/^finish:.*\n(?:[ \t]+.*\n)*/mu, "")}\n${finish === null ? "" : `finish: ${finish}\n`}`;
+
 function scheduleOf(name: string, finish: string) {
-  const { build, findings } = solveText(`${textOf(name)}\nfinish: ${finish}\n`);
+  const { build, findings } = solveText(finished(name, finish));
   if (!build) throw new Error(said(findings).join("\n"));
   return { build, schedule: build.finishSchedule };
 }
@@ -24,7 +28,7 @@ test("a row for each surface, with its parts, coats and what it takes", () => {
   expect([...(seat?.marks ?? []), ...(rest?.marks ?? [])].toSorted()).toEqual(
     build.cutList.map(({ mark }) => mark).toSorted(),
   );
-  expect([seat?.between, rest?.between]).toEqual([null, 320]);
+  expect([seat?.recoat, rest?.between]).toEqual([12, 320]);
   // area × 2 coats / 10 m² a litre, a tenth over, in US fluid ounces of 29.5735 ml, rounded up.
   const ounces = Math.ceil((((rest?.area ?? 0) * 2) / 10) * 1.1 * (1000 / 29.5735));
   expect(rest?.amount).toBe(`${ounces} oz`);
@@ -41,5 +45,5 @@ test("panels, hinges and slides are kept free; a bench has none", () => {
 });
 
 test("nothing is said of finish where the plan says nothing", () => {
-  expect(solveText(textOf("boot-bench")).build?.finishSchedule).toBeUndefined();
+  expect(solveText(finished("boot-bench", null)).build?.finishSchedule).toBeUndefined();
 });

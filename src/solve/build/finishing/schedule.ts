@@ -3,20 +3,26 @@ import type { Build } from "../../build.ts";
 import type { FinishSchedule } from "../model/finish.ts";
 import type { Finishing } from "../model/purchase.ts";
 import { amountOf } from "../purchases/finish.ts";
+import { productOf } from "../steps/finishing/products.ts";
 import { productKind, waterborne } from "./products.ts";
+
+/** As they are bought. */
+const GRITS = [120, 180];
 
 /** Null where the plan says nothing of finish. */
 export function finishSchedule(build: Build): FinishSchedule | null {
   const finishing = (build.finishing ?? []).filter(({ area }) => area > 0);
   if (finishing.length === 0) return null;
   const rows = finishing.map((each) => {
-    const { grits, between, recoat, cure } = productKind(each.product);
+    const { dries, between = null } = productOf(each.product);
+    const { cure } = productKind(each.product);
+    const recoat = (each.dries ?? dries) / 60;
     const own = new Set(each.parts);
     const marks = build.cutList.filter(({ parts }) => parts.some((id) => own.has(id))).map(({ mark }) => mark);
     const amount = amountOf([each], build.design.units);
-    return { ...each, marks, grits, between, recoat, cure, amount };
+    return { ...each, marks, grits: GRITS, between, recoat, cure, amount };
   });
-  return { rows, how: howTo(build, finishing), free: keptFree(build) };
+  return { rows, how: howTo(build, finishing), free: keptFree(build, finishing) };
 }
 
 function howTo({ design, parts, joints, motions }: Build, finishing: readonly Finishing[]): readonly string[] {
@@ -32,10 +38,10 @@ function howTo({ design, parts, joints, motions }: Build, finishing: readonly Fi
   const drawers = motions.some(({ kind }) => kind === "slide");
   return [
     `Try it on an offcut of each wood first, sanded the same way${banded ? ", with a piece of the edge banding on it" : ""}.`,
-    `Sand along the grain, one grit after another, and take the dust off between.${solid ? " End grain gets one grit finer than the faces, or it comes out darker." : ""}`,
+    `Sand along the grain, one grit after another, and take the dust off between.${solid ? " End grain gets some strokes more of the finest, or it comes out darker." : ""}`,
     ...(sheets
       ? [
-          "The face of a sheet is thin: sand it by hand or lightly, keep a machine off its edges, and sand bare edges no finer than 150.",
+          "The face of a sheet is thin: sand it by hand or lightly, keep a machine off its edges, and leave its bare edges at 120.",
         ]
       : []),
     ...(products.some(waterborne)
@@ -48,7 +54,7 @@ function howTo({ design, parts, joints, motions }: Build, finishing: readonly Fi
       : []),
     ...(slabs ? ["Both faces of a glued-up panel get the same coats, also the one that nobody sees, or it cups."] : []),
     ...products.map(
-      (product) => `${product.charAt(0).toUpperCase()}${product.slice(1)}: ${lower(productKind(product).how)}`,
+      (product) => `${product.charAt(0).toUpperCase()}${product.slice(1)}: ${lower(productOf(product).how)}.`,
     ),
     ...(oily && drawers
       ? ["No oil goes inside drawers and closed boxes: it smells for months. Wax or shellac does not."]
@@ -58,12 +64,13 @@ function howTo({ design, parts, joints, motions }: Build, finishing: readonly Fi
 
 const lower = (text: string): string => `${text.charAt(0).toLowerCase()}${text.slice(1)}`;
 
-function keptFree({ joints, fasteners, hardware, motions }: Build): readonly string[] {
+function keptFree({ joints, fasteners, hardware, motions }: Build, finishing: readonly Finishing[]): readonly string[] {
   const kinds = new Set(hardware.map(({ item }) => item.kind));
   const has = (...some: readonly string[]): boolean => some.some((kind) => kinds.has(kind));
   const hinged = [...kinds].some((kind) => kind.includes("hinge"));
   const slides = has("side slide", "undermount slide");
   return [
+    ...new Set(finishing.flatMap(({ keepOff }) => keepOff ?? [])),
     ...(joints.some(({ glue }) => glue) ? ["whatever is still to be glued: glue does not hold on a finish"] : []),
     ...(joints.some(({ kind }) => kind === "floating") ? ["the grooves that panels float in"] : []),
     ...(fasteners.some(({ kind }) => kind === "shelf pin")
