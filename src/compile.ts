@@ -28,6 +28,10 @@ export interface PrintOptions {
   /** ISO date for the file's properties. */
   readonly date: string;
   readonly version: string;
+  /** Whose copy it is. */
+  readonly buyer?: string;
+  /** The copy of the plan's own maker. */
+  readonly author?: boolean;
 }
 
 /** Checks a plan under every option and works everything out under those asked for. Loads nothing that only drawing needs. */

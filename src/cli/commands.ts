@@ -28,6 +28,8 @@ export function commands(world: World, ends: (command: Promise<Exit>) => Promise
     .option("--pictures <folder>", "also write every drawing as SVG into a folder")
     .option("--tables <folder>", "also write every table as CSV into a folder")
     .option("--article <folder>", "also write the steps as Markdown with pictures, for a web page")
+    .option("--author", "the author's copy: photographs to take, and all checks with their sources")
+    .option("--for <name>", "print on every page whose copy it is")
     .addOption(choice("--paper <size>", "letter or a4 (letter for a plan in inches, else a4)", ["letter", "a4"]))
     .addOption(settings())
     .addOption(choices())

@@ -48,6 +48,9 @@ export interface Draft {
   readonly by?: Located<string>;
   readonly summary?: Located<string>;
   readonly edition?: Located<string>;
+  readonly credits?: Located<readonly string[]>;
+  readonly rights?: Located<string>;
+  readonly support?: Located<string>;
   readonly units: Units;
   /** The smallest step the reader is asked to mark: 1/16 in or 1 mm when nothing is said. */
   readonly precision: Located<Length>;

@@ -2,17 +2,22 @@
 import { type Outcome, outcome } from "../findings/outcome.ts";
 import type { Build } from "../solve/build.ts";
 import type { Document, Item, Page, Paper } from "./document.ts";
+import { ifItDoesNotFit, inTheRoom } from "./pages/advice.ts";
 import { beforeYouStart } from "./pages/before.ts";
 import { tools, whatToBuy } from "./pages/buy.ts";
 import { unprintable } from "./pages/characters.ts";
+import { allChecks, whatWasChecked } from "./pages/checked.ts";
 import { coverItems } from "./pages/cover.ts";
 import { cutList } from "./pages/cut-list.ts";
+import { finishing } from "./pages/finishing.ts";
 import { holesAndScrews } from "./pages/holes.ts";
 import { layoutPages } from "./pages/layouts.ts";
 import { measureFirst } from "./pages/measure-first.ts";
 import { exploded, views } from "./pages/piece.ts";
 import { makePlan, type Plan } from "./pages/plan.ts";
+import { rights } from "./pages/rights.ts";
 import { runningHead } from "./pages/running-head.ts";
+import { shotList } from "./pages/shots.ts";
 import { stepPages } from "./pages/steps.ts";
 import { timePage } from "./pages/time.ts";
 import { A4, content, LETTER } from "./style.ts";
@@ -23,6 +28,10 @@ export interface RenderOptions {
   /** ISO date for the file's properties. */
   readonly date: string;
   readonly version: string;
+  /** Whose copy it is, printed on every page. */
+  readonly buyer?: string;
+  /** The copy of the plan's own maker, with photographs to take and all checks. */
+  readonly author?: boolean;
 }
 
 /** In the order of the plan. A section without anything to say is left out. */
@@ -38,13 +47,21 @@ const SECTIONS: readonly ((plan: Plan) => Section | null)[] = [
   holesAndScrews,
   timePage,
   stepPages,
+  finishing,
+  inTheRoom,
+  ifItDoesNotFit,
+  whatWasChecked,
+  rights,
 ];
+const FOR_THE_AUTHOR = [shotList, allChecks];
 
 export function render(build: Build, options: RenderOptions): Outcome<Document> {
   const paper = options.paper === "a4" ? A4 : LETTER;
   const frame = content(paper);
-  const plan = makePlan(build, frame);
-  const sections = SECTIONS.map((section) => section(plan)).filter((section) => section !== null);
+  const plan = makePlan(build, frame, options);
+  const sections = [...SECTIONS, ...(plan.author ? FOR_THE_AUTHOR : [])]
+    .map((section) => section(plan))
+    .filter((section) => section !== null);
   const filled = flow(sections, frame);
   const total = filled.length + 1;
   const entries = sections.map(({ name, title }) => ({
@@ -54,7 +71,7 @@ export function render(build: Build, options: RenderOptions): Outcome<Document> 
   }));
   const cover: Page = { number: 1, kind: "cover", of: [], items: coverItems(plan, paper, entries) };
   const pages = filled.map(({ kind, of, items }, i): Page => {
-    const head: Item[] = runningHead(build.design, paper, i + 2, total);
+    const head: Item[] = runningHead(plan, paper, i + 2, total);
     return { number: i + 2, kind, of, items: [...head, ...items] };
   });
   const { title, by, subtitle, summary } = build.design;
@@ -68,5 +85,5 @@ export function render(build: Build, options: RenderOptions): Outcome<Document> 
     paper,
     pages: [cover, ...pages],
   };
-  return outcome(document, unprintable(build));
+  return outcome(document, unprintable(build, options.buyer));
 }

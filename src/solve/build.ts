@@ -4,7 +4,11 @@
  */
 import type { Finding } from "../findings/finding.ts";
 import type { Length } from "../units/length.ts";
+import type { Advice, AdviceOn } from "./build/model/advice.ts";
+import type { Check } from "./build/model/check.ts";
+import type { FinishRow, FinishSchedule } from "./build/model/finish.ts";
 import type { Jig } from "./build/model/jig.ts";
+import type { LayoutProof } from "./build/model/layout-proof.ts";
 import type { BuiltMotion } from "./build/model/motion.ts";
 import type { Finishing, Purchase } from "./build/model/purchase.ts";
 import type { Step, Timeline } from "./build/model/step.ts";
@@ -32,10 +36,13 @@ export interface Build {
   readonly purchases: readonly Purchase[];
   /** Absent where the plan says nothing of finish. */
   readonly finishing?: readonly Finishing[];
+  /** Absent where there is nothing to finish. */
+  readonly finishSchedule?: FinishSchedule;
   readonly steps: readonly Step[];
   readonly timeline: Timeline;
   readonly tools: readonly { readonly tool: string; readonly why: string }[];
   readonly checks: readonly Check[];
+  readonly advice?: AdviceOn;
   readonly findings: readonly Finding[];
 }
 
@@ -146,34 +153,20 @@ export interface Cut {
   readonly fence: Length;
 }
 
-export interface LayoutProof {
-  readonly stocks: readonly string[];
-  /** Boards or sheets that are bought, and the fewest that can do. */
-  readonly count: number;
-  readonly countBound: number;
-  /** Cents for what is bought, and a sum below which no purchase can come; absent where prices are not known. */
-  readonly cost?: number;
-  readonly costBound?: number;
-  /** True only when the bound is reached: that of the cost where there is one, else that of the count. */
-  readonly optimal: boolean;
-  readonly method: string;
-  readonly assumes: string;
-}
-
-export interface Check {
-  readonly rule: string;
-  readonly subject: string;
-  readonly verdict: "holds" | "warns" | "fails" | "accepted";
-  /** Why the maker accepts it; only where it is accepted. */
-  readonly because?: string;
-  /** In `unit`. */
-  readonly value: number;
-  readonly limit: number;
-  readonly unit: string;
-  readonly basis: string;
-  /** mm; the thickness of stock from which on it holds, where it does not over the whole range. */
-  readonly holdsFrom?: number;
-}
-
 export type { Action, Clamping, Leg, Spell, Step, StepKind, Timeline, Tool, Wait } from "./build/model/step.ts";
-export type { BuiltMotion, ChangingSizes, Design, Fastener, Finishing, Hole, Joint, Part, Purchase, Stock };
+export type {
+  Advice,
+  BuiltMotion,
+  ChangingSizes,
+  Check,
+  Design,
+  Fastener,
+  Finishing,
+  FinishRow,
+  Hole,
+  Joint,
+  LayoutProof,
+  Part,
+  Purchase,
+  Stock,
+};

@@ -27,6 +27,10 @@ export interface Design {
   readonly by: string;
   readonly summary: string;
   readonly edition: string;
+  /** Words of the maker's for the page of rights; absent where there are none. */
+  readonly credits?: readonly string[];
+  readonly rights?: string;
+  readonly support?: string;
   readonly units: Units;
   readonly precision: Length;
   /** The step to which what fits between two things is marked: the precision, or finer. */

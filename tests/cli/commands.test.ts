@@ -138,3 +138,9 @@ test.each(["width=24", "width=48", "height=14", "height=19", "overhang=2 1/2"])(
     expect([exit, out]).toEqual([0, "Nothing was found.\n"]);
   },
 );
+
+test("--for is a name of one line", async () => {
+  const options = { files: { "bench.yaml": BENCH } };
+  for (const name of ["", "  ", "x".repeat(61)])
+    expect(await run(["build", "bench.yaml", "--for", name], options), name).toMatchObject({ exit: 2 });
+});

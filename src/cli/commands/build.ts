@@ -18,6 +18,9 @@ export interface BuildOptions extends CheckOptions, ExportOptions {
   readonly output?: string;
   readonly record?: string;
   readonly paper?: "letter" | "a4";
+  /** Whose copy it is. */
+  readonly for?: string;
+  readonly author?: boolean;
 }
 
 /** `build`: the findings go to standard error, since standard output may be the plan. An error among them, and nothing is written. */
@@ -29,7 +32,14 @@ export async function build(path: string, options: BuildOptions, world: World): 
   const solved = solve(source, solveOptions(options, workshop));
   const date = editionDate(solved.value?.design.edition ?? "", world);
   const { paper } = options;
-  const drawn = await compile(solved, { ...(paper && { paper }), date, version: world.version });
+  const buyer = options.for === undefined ? undefined : nameOf(options.for);
+  const drawn = await compile(solved, {
+    ...(paper && { paper }),
+    ...(buyer && { buyer }),
+    ...(options.author && { author: true }),
+    date,
+    version: world.version,
+  });
   const { findings, value: document } = drawn;
   const tell = (result: string) => report({ findings, source, workshop, result }, options, world.err, world);
   if (solved.value === undefined || document === undefined || hasErrors(findings)) {
@@ -56,6 +66,16 @@ export async function build(path: string, options: BuildOptions, world: World): 
 /** The plan's name with .pdf, in the folder where the program was started; a plan from standard input goes to standard output. */
 const outputFor = (path: string): string =>
   path === STANDARD ? STANDARD : `${basename(path).replace(/\.ya?ml$/i, "")}.pdf`;
+
+/** A name that can be printed in one line. */
+function nameOf(text: string): string {
+  const name = text.trim().replace(/\s+/gu, " ");
+  if (name === "" || name.length > LONGEST_NAME || /\p{Cc}/u.test(name))
+    throw new Misuse(`--for needs a name of at most ${LONGEST_NAME} letters, such as --for "A. Reader"`);
+  return name;
+}
+
+const LONGEST_NAME = 60;
 
 function refuseMixture(output: string, record: string | undefined, world: World): void {
   if (output === STANDARD && record === STANDARD)

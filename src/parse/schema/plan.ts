@@ -1,4 +1,5 @@
 import { planVersion } from "../../findings/rules/plan-version.ts";
+import { oneOrList } from "../kinds/combine.ts";
 import { type Kind, tell, tellWrong } from "../kinds/kind.ts";
 import { reference } from "../kinds/places.ts";
 import { may, need, settings } from "../kinds/settings.ts";
@@ -27,7 +28,7 @@ const version: Kind<1> = {
 };
 
 /** Top-level settings that the language has and this version does not read. */
-const LATER = [...["credits", "rights", "support", "photos", "defaults"], ...["words", "built"]];
+const LATER = ["photos", "defaults", "words", "built"];
 
 /** The whole source. */
 export const plan = settings(
@@ -39,6 +40,9 @@ export const plan = settings(
     by: may(text(200), "Who made the plan.", "author"),
     summary: may(text(2000), "A few sentences about the piece."),
     edition: may(text(100), "The number or date of this edition."),
+    credits: may(oneOrList(text(300)), "Who else had a part in it: photographs, prototype, corrections."),
+    rights: may(text(3000), "Who may build it, sell what is built, and pass the plan on."),
+    support: may(text(1000), "Where a reader asks, and where corrections are found."),
     units: may(word(["inch", "mm"], { in: "inch", inches: "inch", metric: "mm" }), "The units of bare numbers."),
     precision: may(formula, "The smallest step that the reader is asked to mark: 1/16 in or 1 mm if nothing is said."),
     fits: may(formula, "The finer step for fits."),

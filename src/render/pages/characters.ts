@@ -10,14 +10,29 @@ import { missingCharacters } from "../typeset/measure.ts";
 const START: Span = { start: 0, end: 0, line: 1, column: 1 };
 
 /** A warning for each text, with the characters that are missing. */
-export function unprintable({ design, parts }: Build): Finding[] {
-  const { title, subtitle, by, summary, edition, stock, choices = [] } = design;
+export function unprintable({ design, parts }: Build, buyer = ""): Finding[] {
+  const {
+    title,
+    subtitle,
+    by,
+    summary,
+    edition,
+    stock,
+    choices = [],
+    credits = [],
+    rights = "",
+    support = "",
+  } = design;
   const texts: (readonly [string, string, Span])[] = [
     ["the title", title, START],
     ["the subtitle", subtitle, START],
     ["the name of the maker", by, START],
     ["the summary", summary, START],
     ["the edition", edition, START],
+    ["the credits", credits.join(" "), START],
+    ["the rights", rights, START],
+    ["the support", support, START],
+    ["the name after --for", buyer, START],
     ...choices.flatMap(({ name, ask, options }) =>
       [name, ask, ...options.map(({ words }) => words)].map(
         (text) => [`the choice \`${shorten(name)}\``, text, START] as const,

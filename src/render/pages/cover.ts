@@ -35,7 +35,9 @@ export function coverItems(plan: Plan, paper: Paper, contents: readonly Entry[])
     ...(summary === "" ? [] : paragraph(clip(summary, 400), TYPE.lead, width)),
     ...(made === "" ? [] : paragraph(made, TYPE.body, width, { above: 8 })),
   ]);
-  const colophon = [by, edition].filter((text) => text !== "").join(" · ");
+  const colophon = [by, edition, plan.buyer === "" ? "" : `Copy of ${plan.buyer}`]
+    .filter((text) => text !== "")
+    .join(" · ");
   const foot = paper.height - MARGIN.bottom - 16;
   const list = onGrid(foot - contentsHeight(contents.length) - 16);
   const facts = list - FACTS_HEIGHT - 20;

@@ -15,6 +15,16 @@ export interface Plan {
   readonly frame: Frame;
   readonly printer: Printer;
   readonly pen: Pen;
+  /** Whose copy it is; empty: nobody's in particular. */
+  readonly buyer: string;
+  /** It is the copy of the plan's own maker. */
+  readonly author: boolean;
+}
+
+/** Whose copy is printed. */
+export interface CopyOf {
+  readonly buyer?: string;
+  readonly author?: boolean;
 }
 
 /** Prints lengths the way this plan does. */
@@ -29,7 +39,7 @@ export interface Printer {
   readonly say: (length: Length) => string;
 }
 
-export function makePlan(build: Build, frame: Frame): Plan {
+export function makePlan(build: Build, frame: Frame, { buyer = "", author = false }: CopyOf = {}): Plan {
   const { units, precision } = build.design;
   const finest = units === "inch" ? inches(1, 128) : millimetres(1, 10);
   const exact = (length: Length): string =>
@@ -40,7 +50,7 @@ export function makePlan(build: Build, frame: Frame): Plan {
     rounded: (length) => printLength(length, { units, precision, style: "typographic" }).text,
     say: (length) => sayLength(length, { units, precision, style: "typographic" }),
   };
-  return { build, frame, printer, pen: { measure, print: printer.rounded } };
+  return { build, frame, printer, pen: { measure, print: printer.rounded }, buyer, author };
 }
 
 /** The heading of a section, with its place for links and bookmarks. */

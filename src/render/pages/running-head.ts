@@ -5,15 +5,23 @@ import { decoration, line } from "../shapes.ts";
 import { HEAD, MARGIN, RULE, TYPE } from "../style.ts";
 import { fit, label } from "../typeset/lines.ts";
 import { measure } from "../typeset/measure.ts";
+import type { Plan } from "./plan.ts";
 
-/** Title, edition and page of pages above a line. Not part of what is read aloud. */
-export function runningHead(design: Design, paper: Paper, page: number, total: number): Item[] {
+/** Title, owner, edition and page of pages above a line. Not part of what is read aloud. */
+export function runningHead(
+  { build: { design }, buyer, author }: Plan,
+  paper: Paper,
+  page: number,
+  total: number,
+): Item[] {
   const { title, edition } = design;
   const style = TYPE.caption;
   const [left, right] = [MARGIN.left, paper.width - MARGIN.right];
   const number = `page ${page} of ${total}`;
   const room = right - left - measure(number, style.font, style.size) - 24;
-  const more = [edition, measuredFor(design)].filter((each) => each !== "").join(" · ");
+  const more = [author ? "author’s copy" : "", buyer === "" ? "" : `copy of ${buyer}`, edition, measuredFor(design)]
+    .filter((each) => each !== "")
+    .join(" · ");
   const text = more === "" ? title : `${fit(title, style, room * 0.6)} · ${more}`;
   return [
     decoration(

@@ -6,6 +6,7 @@ import { roundTo } from "../../units/round.ts";
 import { tellLength } from "../../units/tell-length.ts";
 import type { Build, BuiltPart, CutLine } from "../build.ts";
 import type { Design, Part, Stock } from "../design.ts";
+import { adviceOn } from "./advice/index.ts";
 import { check } from "./checks/index.ts";
 import { bareSize, blanksOf } from "./cut-list/blanks.ts";
 import { cutList } from "./cut-list/cut-list.ts";
@@ -13,6 +14,7 @@ import { withMakingNotes } from "./cut-list/making-notes.ts";
 import { massOf } from "./cut-list/weight.ts";
 import type { LayoutEffort } from "./cutting/ask.ts";
 import { layOut } from "./cutting/lay-out.ts";
+import { finishSchedule } from "./finishing/schedule.ts";
 import { jigsOf } from "./jigs/jigs.ts";
 import type { LargestSizes } from "./model/thickness.ts";
 import { motionsOf } from "./motions/motions.ts";
@@ -109,7 +111,9 @@ export function build(
     checks: checked.checks,
     findings,
   };
-  return { value, findings };
+  const schedule = finishSchedule(value);
+  const scheduled: Build = schedule === null ? value : { ...value, finishSchedule: schedule };
+  return { value: { ...scheduled, advice: adviceOn(scheduled, print) }, findings };
 }
 
 /**

@@ -2,18 +2,10 @@
 import type { Units } from "../../../parse/draft.ts";
 import type { Finishing } from "../../build.ts";
 import type { Design, Part } from "../../design.ts";
+import { productKind } from "../finishing/products.ts";
 import type { Need } from "./need.ts";
 import { SQUARE_METRE, surface } from "./supplies.ts";
 
-/** m² that a litre covers in one coat, by what its name says: usual figures of makers' labels, from memory. */
-const COVERS: readonly { readonly says: RegExp; readonly covers: number }[] = [
-  { says: /paint|primer/iu, covers: 10 },
-  { says: /shellac/iu, covers: 9 },
-  { says: /wax oil|hard ?wax/iu, covers: 24 },
-  { says: /oil/iu, covers: 14 },
-  { says: /wax|soap/iu, covers: 20 },
-];
-const VARNISH = 12;
 /** Left in brush, rag and can. Common practice, no source. */
 const LOST = 1.1;
 
@@ -50,17 +42,28 @@ const CANS: Record<Units, readonly { readonly name: string; readonly ml: number 
 };
 const OUNCE = PINT / 16;
 
+/** What all coats take, with what is lost. */
+const millilitres = (own: readonly Finishing[]): number =>
+  own.reduce(
+    (so, { area, coats, covers, product }) => so + ((area * coats) / (covers ?? productKind(product).covers)) * 1000,
+    0,
+  ) * LOST;
+
+/** Of one product, as printed: "12 oz". */
+export function amountOf(own: readonly Finishing[], units: Units): string {
+  const ml = millilitres(own);
+  return units === "inch" ? `${Math.max(1, Math.ceil(ml / OUNCE))} oz` : `${Math.max(10, 10 * Math.ceil(ml / 10))} ml`;
+}
+
 /** One line for each product, whatever surfaces it goes on. */
 export function finishNeeds(finishing: readonly Finishing[], units: Units): readonly Need[] {
   const products = [...new Set(finishing.filter(({ area }) => area > 0).map(({ product }) => product))];
   return products.map((product): Need => {
     const own = finishing.filter((each) => each.product === product);
-    const usual = COVERS.find(({ says }) => says.test(product))?.covers ?? VARNISH;
-    const ml = own.reduce((so, { area, coats, covers }) => so + ((area * coats) / (covers ?? usual)) * 1000, 0) * LOST;
+    const ml = millilitres(own);
     const cans = CANS[units];
     const can = cans.find((each) => each.ml >= ml) ?? (cans.at(-1) as (typeof cans)[number]);
-    const amount =
-      units === "inch" ? `${Math.max(1, Math.ceil(ml / OUNCE))} oz` : `${Math.max(10, 10 * Math.ceil(ml / 10))} ml`;
+    const amount = amountOf(own, units);
     const where = own.map(({ surface: on, coats }) => `${coats} ${coats === 1 ? "coat" : "coats"} on ${on}`);
     return {
       ...{ section: "supplies", item: product, used: Math.ceil(ml / can.ml), spare: 0, price: null },

@@ -1,0 +1,125 @@
+/** What has been checked: one page for the reader, and all of it for the maker. */
+
+import { TOLD } from "../../solve/build/checks/told.ts";
+import type { Check } from "../../solve/build.ts";
+import { TYPE } from "../style.ts";
+import { type Atom, list } from "../typeset/atom.ts";
+import type { Column } from "../typeset/cell.ts";
+import type { Section } from "../typeset/flow.ts";
+import { table } from "../typeset/table.ts";
+import { body, type Plan, sectionHeading, subheading } from "./plan.ts";
+import { proofText } from "./proof.ts";
+
+/** In the order in which the checks are made. */
+function byRule(checks: readonly Check[]): readonly (readonly [rule: string, own: readonly Check[]])[] {
+  const rules = [...new Set(checks.map(({ rule }) => rule))];
+  return rules.map((rule) => [rule, checks.filter((each) => each.rule === rule)]);
+}
+
+/** A rule without words of its own is told by its name. */
+const told = (rule: string): string => TOLD.get(rule) ?? rule.replaceAll("-", " ");
+
+const counted = (count: number): string => (count === 1 ? "" : ` (looked at in ${count} places)`);
+
+export function whatWasChecked({ build, frame }: Plan): Section | null {
+  const { checks, steps, fasteners } = build;
+  if (checks.length === 0) return null;
+  const { width } = frame;
+  const rules = byRule(checks);
+  const good = rules.filter(([, own]) => own.every(({ verdict }) => verdict === "holds"));
+  const open = rules.filter(([, own]) => own.some(({ verdict }) => verdict === "warns" || verdict === "fails"));
+  const screws = fasteners.length === 0 ? "" : ", and every screw, dowel and nail has room for its tool";
+  const points = (title: string, texts: readonly string[]): Atom[] =>
+    texts.length === 0
+      ? []
+      : [...subheading(title, width, 16), ...list(texts, TYPE.body, width, { above: 4, between: 3 })];
+  return {
+    ...{ name: "checked", title: "What has been checked", kind: "checked", start: "fits" },
+    atoms: [
+      ...sectionHeading("checked", "What has been checked", width),
+      ...body(
+        `The piece was worked out as solid wood in space before this plan was printed. No part lies in another; in the ${steps.length} steps every part can be brought to its place${screws}.`,
+        width,
+      ),
+      ...list(
+        good.map(([rule, own]) => `${told(rule)}${counted(own.length)}.`),
+        TYPE.body,
+        width,
+        { above: 8, between: 3 },
+      ),
+      ...points(
+        "Does not hold everywhere",
+        open.map(([rule]) => `${told(rule)}: not in every place. Ask the maker of the plan before you build.`),
+      ),
+      ...points("Known and accepted", accepted(checks)),
+      ...body(
+        "This is arithmetic on a drawing: it knows nothing of knots, of a joint that was not glued, or of a use that nobody thought of.",
+        width,
+        { above: 12 },
+      ),
+    ],
+  };
+}
+
+/** What the maker accepts, with the reason, each once. */
+const accepted = (checks: readonly Check[]): readonly string[] => [
+  ...new Set(
+    checks
+      .filter(({ verdict }) => verdict === "accepted")
+      .map(
+        ({ rule, because = "" }) =>
+          `${told(rule)}: it does not hold everywhere, and the maker accepts that: ${because}`,
+      ),
+  ),
+];
+
+const COLUMNS: readonly Column[] = [
+  { head: "Of", stretch: true },
+  { head: "Value", align: "right" },
+  { head: "Limit", align: "right" },
+  { head: "Apart by", align: "right" },
+  { head: "Unit" },
+  { head: "Verdict" },
+  { head: "Source", align: "right" },
+];
+
+/** For the maker: every check with its value, its limit and its source. */
+export function allChecks({ build, frame }: Plan): Section | null {
+  const { checks, findings, layoutProof } = build;
+  const { width } = frame;
+  const sources = [...new Set(checks.map(({ basis }) => basis))];
+  const row = (each: Check): readonly string[] => [
+    each.subject,
+    number(each.value),
+    number(each.limit),
+    number(Math.abs(each.value - each.limit)),
+    each.unit,
+    each.verdict,
+    String(sources.indexOf(each.basis) + 1),
+  ];
+  const rows = byRule(checks).flatMap(([rule, own]) => [`${told(rule)} [${rule}]`, ...own.map(row)]);
+  const warned = findings.map(
+    ({ severity, rule, message, at }) => `Line ${at.line}, ${severity} [${rule}]: ${message}.`,
+  );
+  const proofs = layoutProof.map((proof) => `${proof.stocks.join(", ")}: ${proofText(proof)}`);
+  const points = (title: string, texts: readonly string[]): Atom[] =>
+    texts.length === 0 ? [] : [...subheading(title, width, 16), ...list(texts, TYPE.body, width, { above: 4 })];
+  if (rows.length + warned.length + proofs.length === 0) return null;
+  return {
+    ...{ name: "all checks", title: "All checks", kind: "all checks", start: "page" },
+    atoms: [
+      ...sectionHeading("all checks", "All checks", width),
+      ...table({ columns: COLUMNS, rows, width, above: 4 }),
+      ...points(
+        "Sources",
+        sources.map((source, i) => `${i + 1}: ${source}.`),
+      ),
+      ...points("Accepted", accepted(checks)),
+      ...points("Found", warned),
+      ...points("Layouts", proofs),
+    ],
+  };
+}
+
+/** To the thousandth. */
+const number = (value: number): string => String(Math.round(value * 1000) / 1000);

@@ -1,0 +1,94 @@
+/** What may not fit, and the cure that takes away least. Common practice, no source. */
+import type { Advice } from "../model/advice.ts";
+import type { Traits } from "./traits.ts";
+
+interface Cure extends Advice {
+  readonly when: (traits: Traits) => boolean;
+}
+
+const HOUSED = ["dado", "groove", "rabbet", "tongue and groove", "sliding dovetail"] as const;
+const TENONED = [
+  ...(["mortise and tenon", "through tenon", "haunched tenon", "drawbored tenon"] as const),
+  ...(["loose tenon", "bridle"] as const),
+];
+
+const CURES: readonly Cure[] = [
+  {
+    head: "A panel does not go into its dado or groove.",
+    text: "Sand or plane the panel’s edge where it is hidden, not the groove: a groove that has become wide stays wide. If it rattles, glue a shaving or a strip of veneer into the groove.",
+    when: ({ joined }) => joined(...HOUSED),
+  },
+  {
+    head: "A tenon does not go in, or its shoulder stands open.",
+    text: "Take thin shavings off the cheeks until it goes in by the push of a hand. If the shoulder stands open with the tenon home, look for glue or chips at the bottom, then shorten the tenon or undercut the shoulder. A tenon that has become thin gets a shaving glued on.",
+    when: ({ joined }) => joined(...TENONED),
+  },
+  {
+    head: "Dowels do not line up.",
+    text: "Glue a dowel into the hole that is out of place, saw it off flush, and bore it anew. Do not make the hole wider.",
+    when: ({ build }) => build.fasteners.some(({ kind }) => kind === "dowel"),
+  },
+  {
+    head: "A screw turns and does not draw.",
+    text: "Fill its hole with slivers of wood and glue, let that dry, bore the pilot again and drive the screw by hand.",
+    when: ({ build }) => build.fasteners.some(({ kind }) => /screw/u.test(kind)) || build.hardware.length > 0,
+  },
+  {
+    head: "The case is out of square.",
+    text: "Measure both diagonals. While the glue is wet, a clamp along the longer one pulls it square. Afterwards the back does: loosen it, push the case square, and fasten it again. Every gap of a door or drawer depends on that.",
+    when: ({ stores, build }) => stores && build.parts.length > 4,
+  },
+  {
+    head: "A door stands crooked or rubs (cup hinges).",
+    text: "Turn the screws on the hinges, not the wood: one moves the door sideways, one in and out, and the plates are moved up and down. Lower hinge first, then the upper. If the screws come to their ends, look whether the case is square.",
+    when: ({ has }) => has("cup hinge", "cup hinge for an inset door", "cup hinge for a face frame"),
+  },
+  {
+    head: "A door rubs or springs open (butt hinges).",
+    text: "If it rubs above at its closing edge, put a strip of card behind the lower leaf, or let in the upper one a shaving deeper; below, the other way about. If it springs open, the leaves lie too deep or a screw head stands out: put card behind. Plane the closing edge only when that is not enough, and there lean the plane inwards by two or three degrees.",
+    when: ({ has, doors }) => doors && has("butt hinge", "continuous hinge"),
+  },
+  {
+    head: "A drawer binds or hangs loose on its slides.",
+    text: "Measure the opening in front, in the middle and behind. Where it is wider than the slides need, put strips of card between slide and side; where it is narrower, plane the packing or the box side down. Both slides must lie at one height and parallel: check with a spacer, not with a tape.",
+    when: ({ has }) => has("side slide"),
+  },
+  {
+    head: "A drawer stands askew (undermount slides).",
+    text: "The adjusters at its front corners lift it and shift it sideways. Does it not lock, look whether the notches at its back are deep enough and nothing stands up under its bottom.",
+    when: ({ has }) => has("undermount slide"),
+  },
+  {
+    head: "A wooden drawer sticks.",
+    text: "Look for the shiny places on sides and runners, plane only those, then rub them with wax. If it sticks in wet weather only, wait for a dry day before you plane: what is taken off is missing in winter.",
+    when: ({ drawers, has }) => drawers && !has("side slide", "undermount slide"),
+  },
+  {
+    head: "A drawer front stands crooked.",
+    text: "Loosen its screws from inside, set it again with shims of the gap’s thickness all round, tighten two screws, look, and then the others. Once it is right, one more screw in a fresh hole keeps it there.",
+    when: ({ build }) => build.joints.some(({ setWith }) => setWith !== undefined),
+  },
+  {
+    head: "A shelf rocks on its pins.",
+    text: "One hole is too high or not deep enough. Bore it to its depth; if that is not it, bind a turn of tape round the pin that stands lowest.",
+    when: ({ joined }) => joined("shelf pins"),
+  },
+  {
+    head: "A lid drops, or does not close flat.",
+    text: "A lid that drops has a support too weak for it: count the load of its label against the lid’s weight before you set it tighter. If a corner stands up, lay the lid on a flat bench: where it is twisted, move one hinge a card’s thickness in or out.",
+    when: ({ lids }) => lids,
+  },
+  {
+    head: "A glued-up panel has cupped.",
+    text: "Stand it on edge for some days with air on both faces, and finish both faces alike. What is still bent is drawn flat by what fastens it, if that lets it slide. Do not plane it at once: it will move back.",
+    when: ({ build }) => build.parts.some(({ making }) => (making?.boards ?? 1) > 1),
+  },
+  {
+    head: "It rocks.",
+    text: "Turn it by half a turn on the same spot. If other feet hang now, the floor is uneven: put packing under them. If the same feet hang, it is the piece: set it on a flat sheet, shim it until it stands plumb, draw round every foot with a pencil on a block, and saw all of them to that line.",
+    when: ({ onWall, has }) => !onWall && !has("leveller", "caster"),
+  },
+];
+
+export const curesFor = (traits: Traits): readonly Advice[] =>
+  CURES.filter((cure) => cure.when(traits)).map(({ head, text }) => ({ head, text }));

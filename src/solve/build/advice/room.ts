@@ -1,0 +1,123 @@
+/** From the workshop to where it stays. Common practice, no source. */
+import { inches, type Length, millimetres } from "../../../units/length.ts";
+import { sayWeight, takesTwo } from "../cut-list/weight.ts";
+import type { Advice } from "../model/advice.ts";
+import { movedAsOne } from "../moved-as-one.ts";
+import type { Traits } from "./traits.ts";
+
+type Say = (traits: Traits, print: Print) => string | null;
+type Print = (mm: number) => string;
+
+const ROOM: readonly (readonly [head: string, say: Say])[] = [
+  ["On the way.", onTheWay],
+  ["Level.", level],
+  ["At the wall.", atTheWall],
+  ["What it carries.", carries],
+  ["New finish.", newFinish],
+  ["The air.", air],
+  ["After the first winter.", afterWinter],
+];
+
+/** What is carried in one piece, the largest first; doors and drawers come out. */
+function onTheWay({ build, doors, drawers }: Traits, print: Print): string | null {
+  const [largest, ...others] = movedAsOne(build.design).toSorted((a, b) => volume(b.sizes) - volume(a.sizes));
+  if (!largest) return null;
+  const ids = new Set(largest.parts.map(({ id }) => id));
+  const kg = build.parts.reduce((so, { id, mass }) => so + (ids.has(id) ? mass : 0), 0);
+  const out = [...(doors ? ["doors"] : []), ...(drawers ? ["drawers"] : [])].join(" and ");
+  const whole = others.length === 0 ? "It" : "The largest piece that stays together";
+  const measured = `${whole} measures ${largest.sizes.map(print).join(" × ")} and weighs about ${sayWeight(kg, build.design.units)}${takesTwo(kg) ? ": two people carry it" : ""}.`;
+  const check = build.checks.filter(({ rule }) => rule === "does-not-go-through-the-door");
+  const fits = check.every(({ verdict }) => verdict === "holds")
+    ? `It goes through a doorway of ${print(29 * 25.4)}; measure yours, and the turn of the stairs.`
+    : `It does not go through a doorway of ${print(29 * 25.4)} × ${print(78 * 25.4)}: measure every door on the way before you build it.`;
+  return `${out === "" ? "" : `Take the ${out} out first, and mark where each belongs. `}${measured} ${fits}`;
+}
+
+const volume = (sizes: readonly number[]): number => sizes.reduce((so, each) => so * each, 1);
+
+function level({ has, onWall, doors, drawers }: Traits): string | null {
+  if (onWall) return null;
+  const first =
+    doors || drawers ? " Do it before you set doors and drawers: a case that stands twisted takes them along." : "";
+  if (has("leveller")) return `Turn the levellers until it stands plumb and does not rock.${first}`;
+  if (has("caster")) return "Lock the casters before anybody leans on it.";
+  return `Lay a level along it and across it, and put thin packing under the feet that hang until it stands plumb and does not rock.${first}`;
+}
+
+function atTheWall({ has, stores, onWall, build }: Traits): string | null {
+  const strap = has("wall strap")
+    ? "Screw the strap into a stud. Where a baseboard holds the piece off the wall, put a block as thick as that behind the strap, so that it is tight."
+    : "";
+  if (onWall) {
+    const count = build.hardware.filter(({ item, halfOf }) => item.kind === "wall screw" && !halfOf).length;
+    const screws = count === 1 ? "The screw goes" : `All ${count} screws go`;
+    return `${screws} into studs or solid masonry; where no stud is, use an anchor that its maker sells for such a wall and such a weight. Where the wall is not plumb, put packing behind, so that the screws do not twist the piece. ${strap}`.trim();
+  }
+  if (strap !== "") return strap;
+  return stores
+    ? "This plan has no fixing to a wall. Whoever hangs it up, or ties it so that it cannot tip, chooses one for that wall and for the weight of the piece and all that is in it."
+    : null;
+}
+
+/** What the plan was worked out for: no promise of what it bears. */
+function carries({ build }: Traits): string | null {
+  const { seats, carries: load, units } = build.design;
+  const judged = build.checks.some(({ rule }) => rule === "shelf-sags" || rule === "seat-bends");
+  if (!judged) return null;
+  const told = [
+    ...(seats
+      ? [
+          `The seat was worked out for ${seats.count === 1 ? "one person" : `${seats.count} people`} of ${sayWeight(seats.eachWeighs, units)}, sitting still.`,
+        ]
+      : []),
+    ...(load && "kilograms" in load
+      ? [`Each shelf was worked out for ${sayWeight(load.kilograms, units)}, spread evenly.`]
+      : []),
+    ...(load && "name" in load && load.name !== "nothing"
+      ? [`What lies flat was worked out for ${load.name}, side by side.`]
+      : []),
+  ];
+  return told.length === 0 ? null : `${told.join(" ")} It is no place to stand on.`;
+}
+
+function newFinish({ build }: Traits): string | null {
+  const days = Math.max(0, ...(build.finishSchedule?.rows ?? []).map(({ cure }) => cure));
+  return days === 0
+    ? null
+    : `Let it cure about ${days} days before it is loaded or wiped wet; felt and rubber wait as long. Until then put nothing on it overnight.`;
+}
+
+function air({ build, solid }: Traits): string | null {
+  if (!solid) return null;
+  const place = build.design.site?.name ?? "a heated house";
+  return `The plan reckons with ${place}. Keep it a hand’s breadth from radiators and stoves, and out of the draught of an air conditioner: wood follows the air.`;
+}
+
+function afterWinter({ build, doors, drawers, solid }: Traits): string | null {
+  const kinds = new Set(build.joints.map(({ kind }) => kind));
+  const screwed = build.fasteners.some(({ kind }) => /screw|bolt/u.test(kind));
+  const told = [
+    ...(screwed ? ["turn every screw and bolt that can be reached a little tighter, by hand"] : []),
+    ...(kinds.has("sliding")
+      ? ["look that the top still slides on what holds it, and has not been glued or jammed"]
+      : []),
+    ...(kinds.has("floating") ? ["touch up a bare line at the edge of a panel that has shrunk"] : []),
+    ...(doors ? ["set the doors anew"] : []),
+    ...(drawers ? ["rub wax where a drawer runs dry"] : []),
+    ...(solid && (build.finishing ?? []).length > 0 ? ["renew the finish where it has gone dull"] : []),
+  ];
+  if (told.length === 0) return null;
+  const list = [told.slice(0, -1).join("; "), ...told.slice(-1)].filter((each) => each !== "").join("; and ");
+  return `${list.charAt(0).toUpperCase()}${list.slice(1)}.`;
+}
+
+/** Sizes in whole millimetres or sixteenths of an inch: nobody measures a doorway more finely. */
+export function roomFor(traits: Traits, print: (length: Length) => string): readonly Advice[] {
+  const inch = traits.build.design.units === "inch";
+  const say: Print = (mm) => print(inch ? inches(Math.round((mm / 25.4) * 16), 16) : millimetres(Math.round(mm)));
+  return ROOM.flatMap(([head, textOf]) => {
+    const text = textOf(traits, say);
+    return text === null ? [] : [{ head, text }];
+  });
+}

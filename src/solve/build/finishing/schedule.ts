@@ -1,0 +1,85 @@
+/** The finish of each surface: sanding, coats, waits, and what is kept free of it. Common practice, no source. */
+import type { Build } from "../../build.ts";
+import type { FinishSchedule } from "../model/finish.ts";
+import type { Finishing } from "../model/purchase.ts";
+import { amountOf } from "../purchases/finish.ts";
+import { productOf } from "../steps/finishing/products.ts";
+import { productKind, waterborne } from "./products.ts";
+
+/** As they are bought. */
+const GRITS = [120, 180];
+
+/** Null where the plan says nothing of finish. */
+export function finishSchedule(build: Build): FinishSchedule | null {
+  const finishing = (build.finishing ?? []).filter(({ area }) => area > 0);
+  if (finishing.length === 0) return null;
+  const rows = finishing.map((each) => {
+    const { dries, between = null } = productOf(each.product);
+    const { cure } = productKind(each.product);
+    const recoat = (each.dries ?? dries) / 60;
+    const own = new Set(each.parts);
+    const marks = build.cutList.filter(({ parts }) => parts.some((id) => own.has(id))).map(({ mark }) => mark);
+    const amount = amountOf([each], build.design.units);
+    return { ...each, marks, grits: GRITS, between, recoat, cure, amount };
+  });
+  return { rows, how: howTo(build, finishing), free: keptFree(build, finishing) };
+}
+
+function howTo({ design, parts, joints, motions }: Build, finishing: readonly Finishing[]): readonly string[] {
+  const products = [...new Set(finishing.map(({ product }) => product))];
+  const stocks = new Map(design.stock.map((stock) => [stock.name, stock]));
+  const finished = parts.filter(({ id }) => finishing.some((each) => each.parts.includes(id)));
+  const solid = finished.some(({ stock }) => stocks.get(stock)?.movement);
+  const sheets = finished.some(({ stock }) => stocks.get(stock)?.form === "sheet");
+  const banded = finished.some(({ making }) => (making?.banding.length ?? 0) > 0);
+  const slabs = finished.some(({ making }) => (making?.boards ?? 1) > 1);
+  const floating = joints.some(({ kind }) => kind === "floating");
+  const oily = products.some((product) => ["oil", "wax oil"].includes(productKind(product).kind));
+  const drawers = motions.some(({ kind }) => kind === "slide");
+  return [
+    `Try it on an offcut of each wood first, sanded the same way${banded ? ", with a piece of the edge banding on it" : ""}.`,
+    `Sand along the grain, one grit after another, and take the dust off between.${solid ? " End grain gets some strokes more of the finest, or it comes out darker." : ""}`,
+    ...(sheets
+      ? [
+          "The face of a sheet is thin: sand it by hand or lightly, keep a machine off its edges, and leave its bare edges at 120.",
+        ]
+      : []),
+    ...(products.some(waterborne)
+      ? [
+          "What is thinned with water raises the grain: wipe the wood with a damp cloth, let it dry, and sand once more with the last grit before the first coat.",
+        ]
+      : []),
+    ...(floating
+      ? ["A panel that floats in a frame is finished before the frame is glued, or a bare line shows when it shrinks."]
+      : []),
+    ...(slabs ? ["Both faces of a glued-up panel get the same coats, also the one that nobody sees, or it cups."] : []),
+    ...products.map(
+      (product) => `${product.charAt(0).toUpperCase()}${product.slice(1)}: ${lower(productOf(product).how)}.`,
+    ),
+    ...(oily && drawers
+      ? ["No oil goes inside drawers and closed boxes: it smells for months. Wax or shellac does not."]
+      : []),
+  ];
+}
+
+const lower = (text: string): string => `${text.charAt(0).toLowerCase()}${text.slice(1)}`;
+
+function keptFree({ joints, fasteners, hardware, motions }: Build, finishing: readonly Finishing[]): readonly string[] {
+  const kinds = new Set(hardware.map(({ item }) => item.kind));
+  const has = (...some: readonly string[]): boolean => some.some((kind) => kinds.has(kind));
+  const hinged = [...kinds].some((kind) => kind.includes("hinge"));
+  const slides = has("side slide", "undermount slide");
+  return [
+    ...new Set(finishing.flatMap(({ keepOff }) => keepOff ?? [])),
+    ...(joints.some(({ glue }) => glue) ? ["whatever is still to be glued: glue does not hold on a finish"] : []),
+    ...(joints.some(({ kind }) => kind === "floating") ? ["the grooves that panels float in"] : []),
+    ...(fasteners.some(({ kind }) => kind === "shelf pin")
+      ? ["the holes of shelf pins: stop them with bits of dowel or tape"]
+      : []),
+    ...(hinged ? ["the seats and cups of hinges"] : []),
+    ...(slides ? ["where slides are screwed on"] : []),
+    ...(!slides && motions.some(({ kind }) => kind === "slide")
+      ? ["runners, and the edges that run on them: wax only"]
+      : []),
+  ];
+}

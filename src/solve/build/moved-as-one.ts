@@ -1,0 +1,32 @@
+/** What stays together when the piece is carried to its place. */
+import type { Method } from "../../parse/draft.ts";
+import type { Design, Part } from "../design.ts";
+import { around } from "./checks/standing/weight-and-feet.ts";
+import { components, linksOf } from "./order/links.ts";
+
+/** Joints that are undone for the move. */
+const COMES_APART: ReadonlySet<Method> = new Set([
+  ...(["bolts", "bolts and cross dowels", "lag screws", "loose", "shelf pins", "runs on", "hangs on"] as const),
+  ...(["slotted screws", "buttons in a groove", "buttons in mortises", "clips", "figure-eight fasteners"] as const),
+  ...(["cup hinges", "butt hinges", "continuous hinge", "slides", "undermount slides"] as const),
+]);
+
+export interface Moved {
+  readonly parts: readonly Part[];
+  /** mm over everything, across, deep and up. */
+  readonly sizes: readonly [number, number, number];
+}
+
+/** Everything that cannot be taken apart, in the order of the source. */
+export function movedAsOne({ parts, joints }: Pick<Design, "parts" | "joints">): readonly Moved[] {
+  const lasting = joints.filter(({ method }) => !COMES_APART.has(method));
+  const bodies = components(
+    parts.map((_, i) => i),
+    linksOf({ parts, joints: lasting }),
+  );
+  return bodies.map((places) => {
+    const body = places.flatMap((place): Part | readonly Part[] => parts[place] ?? []);
+    const { low, high } = around(body.map(({ solid }) => solid));
+    return { parts: body, sizes: [high[0] - low[0], high[1] - low[1], high[2] - low[2]] };
+  });
+}

@@ -1,0 +1,35 @@
+import { expect, test } from "vitest";
+import { render } from "../../../src/render/index.ts";
+import { said, solveText, textOf } from "../../examples/compiled.ts";
+import { overlaps, wordsOf } from "../boxes.ts";
+
+/** An example without what it says of finish. */
+const unfinished = (name: string): string => textOf(name).replace(/^finish:.*\n(?:[ \t]+.*\n)*/mu, "");
+
+function pagesOf(text: string) {
+  const { build, findings } = solveText(text);
+  if (!build) throw new Error(said(findings).join("\n"));
+  const pages = render(build, { paper: "letter", date: "2025-03-01", version: "0" }).value?.pages ?? [];
+  return {
+    build,
+    pages,
+    words: pages
+      .slice(1)
+      .map(wordsOf)
+      .join(" ")
+      .replaceAll(/[\s\u202f]+/gu, " "),
+  };
+}
+
+test("every caution, all of the room and every cure stands in the plan", () => {
+  const { build, pages, words } = pagesOf(`${unfinished("index-cabinet")}\nfinish: { with: hard wax oil }\n`);
+  const { cautions, room, cures } = build.advice ?? { cautions: [], room: [], cures: [] };
+  for (const { head } of [...cautions, ...room, ...cures]) expect(words).toContain(head);
+  expect(words).toContain("Finishing");
+  expect(words).toContain("hard wax oil");
+  expect(pages.flatMap(overlaps)).toEqual([]);
+});
+
+test("a plan without finish has no page of finishing", () => {
+  expect(pagesOf(unfinished("boot-bench")).words).not.toContain("Finishing");
+});

@@ -1,0 +1,68 @@
+import { expect, test } from "vitest";
+import { chestExample } from "../../../src/findings/chest-example.ts";
+import { drawerExample } from "../../../src/findings/drawer-example.ts";
+import { stepExample } from "../../../src/findings/example.ts";
+import { said, solveText, textOf } from "../../examples/compiled.ts";
+
+// What is advised is common practice, no source.
+function adviceOn(text: string) {
+  const { build, findings } = solveText(text);
+  if (!build?.advice) throw new Error(said(findings).join("\n"));
+  return build.advice;
+}
+const heads = (all: readonly { readonly head: string }[]): readonly string[] => all.map(({ head }) => head);
+const textBy = (all: readonly { readonly head: string; readonly text: string }[], head: string): string =>
+  all.find((each) => each.head === head)?.text.replaceAll(/[\s\u202f]+/gu, " ") ?? "";
+
+test("a bench is warned of what cuts, and not of lids, walls or finish", () => {
+  const { cautions, cures } = adviceOn(textOf("boot-bench").replace(/^finish:.*\n(?:[ \t]+.*\n)*/mu, ""));
+  expect(heads(cautions)).toEqual(expect.arrayContaining(["Eyes and ears.", "Lungs.", "Blades.", "Where you live."]));
+  for (const head of ["Lids.", "Fixing to a wall.", "Tipping over.", "Finish.", "Rags.", "Lifting."])
+    expect(heads(cautions)).not.toContain(head);
+  expect(heads(cures)).toContain("It rocks.");
+  expect(heads(cures).filter((head) => /door|drawer|lid|tenon|shelf/iu.test(head))).toEqual([]);
+});
+
+test("a chest is warned of its lid, a case with a drawer of tipping over", () => {
+  expect(heads(adviceOn(chestExample()).cautions)).toContain("Lids.");
+  const drawer = adviceOn(drawerExample());
+  expect(textBy(drawer.cautions, "Tipping over.")).toContain("one drawer at a time");
+  expect(heads(drawer.cautions)).not.toContain("Lids.");
+  expect(heads(drawer.cures)).toContain("A drawer binds or hangs loose on its slides.");
+  expect(heads(drawer.cures)).not.toContain("A wooden drawer sticks.");
+});
+
+test("doors have their own cures, and are taken out for the move", () => {
+  const { room, cures } = adviceOn(textOf("spice-cabinet"));
+  expect(heads(cures)).toContain("A door stands crooked or rubs (cup hinges).");
+  expect(textBy(room, "On the way.")).toMatch(/^Take the doors out first/u);
+  // Outside 560 × 680; deep are the 160 without the doors, 19, and what they stand off for bumpers, 2.
+  expect(textBy(room, "On the way.")).toContain("560 mm × 139 mm × 680 mm");
+});
+
+test("what it carries is what the plan says", () => {
+  // 3 people of 200 lb: the plan's `used for`.
+  const { room } = adviceOn(textOf("dining-bench"));
+  expect(textBy(room, "What it carries.")).toContain("3 people of 200 lb");
+  expect(heads(adviceOn(textOf("boot-bench")).room)).not.toContain("What it carries.");
+});
+
+test("rags only where a finish may heat them", () => {
+  const withFinish = (product: string) => heads(adviceOn(`${stepExample()}\nfinish: { with: ${product} }\n`).cautions);
+  expect(withFinish("linseed oil")).toContain("Rags.");
+  expect(withFinish("spar varnish")).toContain("Rags.");
+  for (const product of ["water-based varnish", "shellac", "milk paint", "beeswax"])
+    expect(withFinish(product), product).not.toContain("Rags.");
+  expect(withFinish("shellac")).toContain("Finish.");
+});
+
+test("parts under 12 in are named, and only those", () => {
+  const { build } = solveText(drawerExample());
+  const short = (build?.cutList ?? []).filter(({ length }) => Number(length.n) / Number(length.d) < 12 * 406_400);
+  const told = textBy(build?.advice?.cautions ?? [], "Short parts.");
+  expect(short.length).toBeGreaterThan(0);
+  for (const { mark } of build?.cutList ?? [])
+    expect(new RegExp(`\\b${mark}\\b`, "u").test(told.split(" shorter")[0] ?? ""), mark).toBe(
+      short.some((each) => each.mark === mark),
+    );
+});
