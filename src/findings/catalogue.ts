@@ -142,6 +142,7 @@ import { seatBends } from "./rules/seat-bends.ts";
 import { seatsNotWhole } from "./rules/seats-not-whole.ts";
 import { settingUnknown } from "./rules/setting-unknown.ts";
 import { shapeLeavesNothing } from "./rules/shape-leaves-nothing.ts";
+import { shelfAtAHinge } from "./rules/shelf-at-a-hinge.ts";
 import { shelfCannotComeOut } from "./rules/shelf-cannot-come-out.ts";
 import { shelfSags } from "./rules/shelf-sags.ts";
 import { shoulderStandsOpen } from "./rules/shoulder-stands-open.ts";
@@ -342,6 +343,7 @@ export const catalogue: readonly Rule<never>[] = [
   seatsNotWhole,
   settingUnknown,
   shapeLeavesNothing,
+  shelfAtAHinge,
   shelfCannotComeOut,
   shelfSags,
   shoulderStandsOpen,

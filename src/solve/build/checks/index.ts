@@ -37,6 +37,7 @@ import { oneGoodFaceRule } from "./one-good-face.ts";
 import { onlyOneStudRule } from "./only-one-stud.ts";
 import { pinsMeetInDividerRule } from "./pins-meet-in-divider.ts";
 import { seatBendsRule } from "./seat-bends.ts";
+import { shelfAtAHingeRule } from "./shelf-at-a-hinge.ts";
 import { shelfSagsRule } from "./shelf-sags.ts";
 import { slabNotFlattenedRule } from "./slab-not-flattened.ts";
 import { slideLongerThanCaseRule } from "./slide-longer-than-case.ts";
@@ -59,6 +60,7 @@ const RULES: readonly Rule[] = [
   cutterDoesNotExistRule,
   fixedAcrossGrainRule,
   shelfSagsRule,
+  shelfAtAHingeRule,
   seatBendsRule,
   notMarkedExactlyRule,
   slabNotFlattenedRule,
