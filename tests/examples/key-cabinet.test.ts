@@ -69,6 +69,26 @@ describe("the door of the key cabinet", () => {
     ).toEqual([]);
     expect(framed.motions[0]?.range).toBe(180);
   });
+  it("is mortised through strip and slab for thicker hinges: (3/16 − 1/8) / 2 deep, 3/16 in the strip and 5/8 − 3/16 in the slab", () => {
+    const thick = text.replace("butt: { kind: butt hinge }", "butt: { kind: butt hinge, closed: 3/16 }");
+    const { build } = solveText(thick, {}, { door: "strips", hinges: "butt" });
+    if (!build) throw new Error("nothing was built");
+    const mortises = (id: string) =>
+      build.design.parts
+        .find((part) => part.id === id)
+        ?.features.flatMap((each) => (each.kind === "mortise" && "size" in each ? [each.size.map(toInches)] : [])) ??
+      [];
+    // As long as the hinge, 2 in; how the two other sizes are called depends on the part.
+    for (const [id, deep] of [
+      ["door.left-strip", 3 / 16],
+      ["door.slab", 7 / 16],
+    ] as const) {
+      expect(mortises(id)).toHaveLength(2);
+      for (const size of mortises(id)) expect(size.toSorted()).toEqual([1 / 32, deep, 2]);
+    }
+    expect(mortises("door.right-strip")).toEqual([]);
+    expect(auditOf(thick, build)).toEqual([]);
+  });
   it("is pulled by its strip, with a screw through slab and strip: 19/32 + 3/16 + 1/4 want 1 1/32, and 1 1/4 is sold", () => {
     const knob = plain.hardware.find(({ item }) => item.kind === "knob");
     expect(knob?.carriedBy).toBe("door.right-strip");

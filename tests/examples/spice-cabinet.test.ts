@@ -20,6 +20,8 @@ describe("sizes of the spice cabinet, in mm", () => {
     ["doors.left-top-rail", [50, 170], "(480 + 2 × 12 − 3) / 2 = 250.5, down to 250; − 2 × 50 + 2 × 10"],
     ["doors.left-panel", [166, 542], "170 − 170 × 0.00353 × 4 − 1 = 166.6, down; 624 − 100 + 20 − 2"],
     ["cabinet.back-panel", [541, 667], "530 + 2 × 6 − 1; 656 + 2 × 6 − 1"],
+    ["hanging.upper-cleat", [70, 530], "554 − 2 × 12"],
+    ["hanging.wall-cleat", [70, 490], "530 − 2 × 20"],
     ["cabinet.loose-shelf-1", [88, 527], "95 − 1 − 6 (lip); 530 − 3"],
     ["cabinet.loose-shelf-1-lip", [25, 527], "25 high; 530 − 3"],
   ] as [string, number[], string][])("%s: %j, %s", (part, wanted) => {
@@ -39,6 +41,16 @@ describe("sizes of the spice cabinet, in mm", () => {
       expect(mm(at[0]) - mm(door?.body.low[0])).toBe(21.5);
       expect([mm(stages[0]?.diameter), mm(stages[0]?.depth)]).toEqual([35, 12.5]);
     }
+  });
+  it("hangs on one stud for certain, 490 / 400, and on two as the maker found them", () => {
+    expect(build?.checks.find(({ rule }) => rule === "only-one-stud")).toMatchObject({
+      verdict: "accepted",
+      value: 1.225,
+      limit: 2,
+    });
+    const screws = build?.hardware.filter(({ item }) => item.kind === "wall screw") ?? [];
+    // 400 apart, about the middle of 560.
+    expect(screws.map(({ at }) => mm(at[0]))).toEqual([80, 480]);
   });
   it("opens both doors, one after the other or together", () => {
     expect(build?.motions.map(({ kind }) => kind)).toEqual(["swing", "swing"]);

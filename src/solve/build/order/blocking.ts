@@ -2,6 +2,7 @@
 import { blocks, type Vec } from "../../../geometry/index.ts";
 import { dot } from "../../../geometry/vec.ts";
 import type { Arrangement, Design, Direction } from "../../design.ts";
+import { hangsOn } from "./links.ts";
 import { type Peg, pegOf, reversed } from "./pegs.ts";
 
 export interface Blocking {
@@ -35,9 +36,10 @@ export function blockingOf(design: Pick<Design, "parts" | "joints">, pegged: rea
     fasteners.filter(({ travelsWith }) => travelsWith === id).flatMap((fastener) => pegOf(fastener) ?? []),
   );
   const directions = [...SIX];
-  const skew = design.joints.flatMap(({ contact, insertion }) => [
-    ...contact.map(({ normal }) => normal),
-    ...(insertion ? [insertion] : []),
+  // What hangs comes down its bevel, never square to it.
+  const skew = design.joints.flatMap((joint) => [
+    ...(hangsOn(joint) ? [] : joint.contact.map(({ normal }) => normal)),
+    ...(joint.insertion ? [joint.insertion] : []),
   ]);
   for (const way of [...skew, ...pegs.flat().map(({ out }) => out)])
     if (!directions.some((other) => same(other, way))) directions.push(way, reversed(way));

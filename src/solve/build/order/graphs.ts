@@ -39,12 +39,12 @@ export function graphsOf(piece: Piece, nodes: readonly Node[]): Graphs {
     waits(a) === waits(b) ? first(a) > first(b) : waits(a);
 
   /** The piece comes to the cleat on the wall, however large it is. */
-  const hanging = piece.links.filter(({ joint }) => hangsOn(joint));
-  const hung = (a: readonly number[], b: readonly number[]): boolean => {
-    if (hanging.length === 0) return false;
-    const [moving, staying] = [partsOf(nodes, a), partsOf(nodes, b)];
-    return hanging.some(({ ends: [joined, mate] }) => moving.includes(joined) && staying.includes(mate));
-  };
+  const nodeOf = (part: number): number => nodes.findIndex((node) => node.includes(part));
+  const hanging = piece.links
+    .filter(({ joint }) => hangsOn(joint))
+    .map(({ ends: [joined, cleat] }) => ({ joined: nodeOf(joined), cleat: nodeOf(cleat) }));
+  const hung = (a: readonly number[], b: readonly number[]): boolean =>
+    hanging.some(({ joined, cleat }) => a.includes(joined) && b.includes(cleat));
 
   /** Sets that leave in several directions share their halves. */
   const leaving = (body: readonly number[], found: readonly (readonly (readonly number[])[])[]): readonly Leaving[] => {
