@@ -57,6 +57,7 @@ import { hashStartsComment } from "./rules/hash-starts-comment.ts";
 import { headNotInJoint } from "./rules/head-not-in-joint.ts";
 import { hingeBound } from "./rules/hinge-bound.ts";
 import { hingeLeafToEdge } from "./rules/hinge-leaf-to-edge.ts";
+import { hingeLeavesApart } from "./rules/hinge-leaves-apart.ts";
 import { holdStillAlongGrain } from "./rules/hold-still-along-grain.ts";
 import { holeRunsIntoCut } from "./rules/hole-runs-into-cut.ts";
 import { holesMeet } from "./rules/holes-meet.ts";
@@ -258,6 +259,7 @@ export const catalogue: readonly Rule<never>[] = [
   headNotInJoint,
   hingeBound,
   hingeLeafToEdge,
+  hingeLeavesApart,
   holdStillAlongGrain,
   holeRunsIntoCut,
   holesMeet,

@@ -2,7 +2,7 @@
 import type { Settings } from "../expand/make.ts";
 import { tellWrong } from "../kinds/kind.ts";
 import type { TextNode } from "../yaml/nodes.ts";
-import type { Bounds, Making } from "./making.ts";
+import { type Bounds, carrier, type Making } from "./making.ts";
 import type { Shelves } from "./shelves-in.ts";
 
 /** More shelves than this, or as many as a formula says, are one row. */
@@ -106,7 +106,11 @@ function rest(space: string, said: Shelves, { left, right }: Bounds, making: Mak
   if (wanted && !("text" in wanted)) for (const height of wanted) put(row, { top: write`${space}.bottom + ${height}` });
   else if (wanted) equally(row, wanted, ladder ? apart : step, row.name(1));
   joints.push({
-    ...{ join: names, to: [left, right].filter((end) => end !== undefined), with: "shelf pins" },
+    ...{
+      join: names,
+      to: [left, right].flatMap((end) => (end ? [carrier(end, "pins", making)] : [])),
+      with: "shelf pins",
+    },
     ...{ hardware: pins.with?.value, deep: pins.deep?.value, "in from ends": pins["in from each edge"]?.value },
     ...{ "spare holes": pins["spare holes"]?.value ?? (ladder ? LADDER : "2"), "holes apart": pins.apart?.value },
     ...(half && { gap: half }),

@@ -25,6 +25,7 @@ import { fittingScrewComesThroughRule } from "./fitting-screw-comes-through.ts";
 import { fixedAcrossGrainRule } from "./fixed-across-grain.ts";
 import { footOffFloorRule } from "./foot-off-floor.ts";
 import { frontScrewsTooLongRule } from "./front-screws-too-long.ts";
+import { hingeLeavesApartRule } from "./hinge-leaves-apart.ts";
 import { holeRunsIntoCutRule } from "./hole-runs-into-cut.ts";
 import { holesMeetRule } from "./holes-meet.ts";
 import { knobScrewDoesNotFitRule } from "./knob-screw-does-not-fit.ts";
@@ -54,6 +55,7 @@ const RULES: readonly Rule[] = [
   nobodySellsThatThicknessRule,
   leftToPlaneRule,
   wetLumberRule,
+  hingeLeavesApartRule,
   holeRunsIntoCutRule,
   holesMeetRule,
   mortisesMeetRule,
