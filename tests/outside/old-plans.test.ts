@@ -28,7 +28,8 @@ describe("old plans", () => {
     );
   });
 
-  it("medicine cabinet without its door: part two, 1910, page 116", () => {
+  // The book leaves no gap round the door; it is 1/8 in smaller here, and so is its panel.
+  it("medicine cabinet: part two, 1910, page 116", () => {
     expect(bill(soundDesign(exampleText("old-plans/medicine-cabinet")))).toEqual(
       new Map([
         ["1 1/2 × 1 1/2 × 28", 4],
@@ -38,6 +39,9 @@ describe("old plans", () => {
         ["1/4 × 15 1/2 × 23 1/4", 1],
         ["1/4 × 6 1/2 × 23 1/4", 2],
         ["1/2 × 6 3/4 × 15 3/4", 2],
+        ["3/4 × 2 × 14 7/8", 2], // 3/4 × 2 × 15
+        ["3/4 × 2 × 22 5/8", 2], // 3/4 × 2 × 22 3/4
+        ["1/4 × 11 3/8 × 19 1/8", 1], // 1/4 × 11 1/2 × 19 1/4
       ]),
     );
   });

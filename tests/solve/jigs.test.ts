@@ -39,6 +39,27 @@ describe("templates", () => {
     const bored = build.steps.findIndex(({ actions }) => actions.some((action) => action.do === "machine"));
     expect(at("jigs")).toBeLessThan(bored);
   });
+  it("a strip sets out rows of shelf pins, from the lower end of the sides", () => {
+    const text = `plan: 1
+title: Shelves
+units: inch
+outside: { width: 24, depth: 12, height: 36 }
+stock:
+  ply: { sold as: 3/4 MDF, measures: 3/4 }
+piece:
+  cabinet: { kind: case, made of: ply, join: dado, shelves: { loose: [14] } }
+`;
+    const { build, findings } = solveText(text);
+    if (!build) throw new Error(said(findings).join("\n"));
+    expect(auditOf(text, build)).toEqual([]);
+    // One pattern for four rows: under the shelf at 14 + 3/4 − 3/4, half of 1/4 lower, and 1 1/4 from hole to hole.
+    const strips = (build.jigs ?? []).map(({ holes }) => holes.map(({ y }) => toInches(y)));
+    expect(strips).toEqual([[-2, -1, 0, 1, 2].map((i) => 14 - 1 / 8 + i * 1.25)]);
+    const [step] = build.steps.filter(({ unit }) => unit === "jigs");
+    expect(step?.text.join(" ").replaceAll("\u202f", " ").replaceAll("\u00a0", " ")).toContain(
+      "11 3⁄8 in, 12 5⁄8 in, 13 7⁄8 in, 15 1⁄8 in and 16 3⁄8 in",
+    );
+  });
   it("there is none for places that differ", () => {
     const { build } = solveText(plan("2 1/2"));
     expect(build?.jigs).toBeUndefined();

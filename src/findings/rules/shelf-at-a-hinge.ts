@@ -17,8 +17,8 @@ export const shelfAtAHinge = rule<Args>({
   help: ({ raise, lower }) =>
     `raise it by ${raise}, lower it by ${lower}, move the hinge (in from ends), or set the shelf further back`,
   explain:
-    "The plate, the arm and the cup of a hinge stand out into the cabinet. A shelf at their height runs into them, or leaves no room for a screwdriver.",
+    "The plate, the arm and the cup of a hinge stand out into the cabinet. A shelf at their height runs into them, unless it ends behind them.",
   wrong: hungExample(["at: [12]", "at: [4]"]),
   right: hungExample(),
-  basis: "geometry; common practice, no source",
+  basis: "geometry",
 });

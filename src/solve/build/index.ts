@@ -50,7 +50,7 @@ export function build(
   const byId = new Map(design.parts.map((part) => [part.id, part]));
   const lineOf = new Map(lines.flatMap((line) => line.parts.map((id) => [id, line] as const)));
   const finishing = finishingOf(design);
-  const jigs = jigsOf({ design, layouts: cut.layouts });
+  const jigs = jigsOf({ design, holes: plan.holes, layouts: cut.layouts });
   const {
     steps,
     timeline,

@@ -1,6 +1,6 @@
 import type { Settings, Value } from "../../expand/make.ts";
 import type { Site } from "../assembly.ts";
-import { endJoint } from "../corners.ts";
+import { crosses, endJoint } from "../corners.ts";
 import type { Said } from "./settings.ts";
 
 /** One door: its parts go by this name, and lie in this space of the assembly's own. */
@@ -83,6 +83,11 @@ function addFrame({ prefix, room, hinged }: Leaf, making: Making): Made {
   const rails = frame?.rails?.value ?? stiles;
   const name = (of: string): string => `${prefix}${of}`;
   const level = deep(room, making);
+  const join: Settings = frame?.join?.value ?? { with: "mortise and tenon" };
+  // Mitred rails are as long as the door is wide.
+  const [from, to] = crosses(join, site)
+    ? [write`${room}.left`, write`${room}.right`]
+    : [write`${name("left-stile")}.right`, write`${name("right-stile")}.left`];
   for (const face of ["left", "right"] as const)
     entries[name(`${face}-stile`)] = {
       ...{ called: "door stile", "made of": stock, as: "upright", facing: "front" },
@@ -93,7 +98,7 @@ function addFrame({ prefix, room, hinged }: Leaf, making: Making): Made {
     entries[name(`${face}-rail`)] = {
       ...{ called: "door rail", "made of": stock, as: "on edge", facing: "front" },
       ...{ [face]: write`${room}.${face}`, up: rails },
-      ...{ left: write`${name("left-stile")}.right`, right: write`${name("right-stile")}.left`, ...level },
+      ...{ left: from, right: to, ...level },
     };
   const both = [name("left-stile"), name("right-stile")];
   const ends = [name("bottom-rail"), name("top-rail")];
@@ -101,7 +106,7 @@ function addFrame({ prefix, room, hinged }: Leaf, making: Making): Made {
   const groove = frame?.groove?.value ?? write`${site.usual("3/8", "10")}`;
   // Without a joint of the maker's the rails end in tongues as long as the groove for the panel is deep.
   const tongues = panel ? { tenon: { long: groove } } : {};
-  joints.push(endJoint(ends, both, frame?.join?.value ?? { with: "mortise and tenon", ...tongues }, site));
+  joints.push(endJoint(ends, both, frame?.join ? join : { ...join, ...tongues }, site));
   if (panel) {
     entries[name("panel")] = {
       ...{ called: "door panel", "made of": panel.stock, as: "upright", facing: "front" },

@@ -1,36 +1,32 @@
 import { shelfAtAHinge } from "../../../findings/rules/shelf-at-a-hinge.ts";
 import type { Solid } from "../../../geometry/index.ts";
-import { inches, UNITS_PER_MM } from "../../../units/length.ts";
-import { rational, toNumber } from "../../../units/rational.ts";
+import { UNITS_PER_MM } from "../../../units/length.ts";
+import { rational } from "../../../units/rational.ts";
 import type { Hardware, Part } from "../../design.ts";
 import type { Checked, Rule, Verdict } from "./check.ts";
 
-/** Between a hinge and the front edge of what lies behind it: a screwdriver. Common practice, no source. */
-const BEHIND = toNumber(inches(1, 4));
 /** Nearer than this they touch. */
 const HAIR = 0.01 * UNITS_PER_MM;
 
-/** What lies flat behind a door keeps above or below its hinges. */
+/** Shelves, and the strips along them, keep above or below the hinges of the door in front of them. */
 export const shelfAtAHingeRule: Rule = (checked) => {
   const { design, hardware, motions } = checked;
   const joints = new Set(design.joints.filter(({ kind }) => kind === "hinged").map(({ id }) => id));
   const hinges = hardware.filter(({ joint }) => joint !== null && joints.has(joint));
+  const moved = new Set(motions.flatMap(({ moves }) => moves));
+  const carriers = new Set(hinges.map(({ carriedBy }) => carriedBy));
   return design.parts.flatMap((part): readonly Verdict[] => {
-    const isShelf =
-      part.axes.thickness === "up" && !part.turned && !motions.some(({ moves }) => moves.includes(part.id));
-    const near = isShelf
-      ? hinges.filter(({ carriedBy, solid }) => carriedBy !== part.id && isNear(solid, part.solid))
-      : [];
+    const lies = part.axes.length !== "up" && !part.turned && !moved.has(part.id) && !carriers.has(part.id);
+    const near = lies ? hinges.filter(({ solid }) => isUnder(solid, part.solid)) : [];
     return near.length === 0 ? [] : [verdictOf(part, near, checked)];
   });
 };
 
 /** Over or under each other, were they at one height. */
-const isNear = (hinge: Solid, shelf: Solid): boolean =>
-  ([0, 1] as const).every((axis) => {
-    const more = axis === 1 ? BEHIND : -HAIR;
-    return shelf.low[axis] < hinge.high[axis] + more && hinge.low[axis] < shelf.high[axis] + more;
-  });
+const isUnder = (hinge: Solid, shelf: Solid): boolean =>
+  ([0, 1] as const).every(
+    (axis) => shelf.low[axis] < hinge.high[axis] - HAIR && hinge.low[axis] < shelf.high[axis] - HAIR,
+  );
 
 function verdictOf(part: Part, hinges: readonly Hardware[], { print }: Checked): Verdict {
   const { low, high } = part.solid;

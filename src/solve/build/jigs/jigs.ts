@@ -4,17 +4,20 @@ import type { Layout } from "../../build.ts";
 import { faceAxis, otherAxes } from "../../design/space.ts";
 import type { Design, Fitting, Hole, Part } from "../../design.ts";
 import type { Jig } from "../model/jig.ts";
+import { drillingStrips } from "./strips.ts";
 
 /** Wood beyond the outermost hole of a template. Common practice, no source. */
 const BEYOND = millimetres(25);
 const GRIPS: ReadonlySet<string> = new Set(["knob", "pull"]);
 
-/** A template for each kind of knob or pull of which several sit alike: laid into a corner, its holes are where they belong. */
+/** A template for each kind of knob or pull of which several sit alike: laid into a corner, its holes are where they belong; strips for rows of shelf pins. */
 export function jigsOf({
   design,
+  holes,
   layouts,
 }: {
   readonly design: Design;
+  readonly holes: readonly Hole[];
   readonly layouts: readonly Layout[];
 }): readonly Jig[] {
   const parts = new Map(design.parts.map((part) => [part.id, part]));
@@ -30,7 +33,8 @@ export function jigsOf({
     else patterns.set(key, { jig, count: 1 });
   }
   const several = [...patterns.values()].filter(({ count }) => count > 1);
-  return several.map(({ jig }, i) => ({ ...jig, id: `template ${i + 1}`, from: offcutFor(jig, layouts) }));
+  const all = [...several.map(({ jig }) => jig), ...drillingStrips(design, holes)];
+  return all.map((jig, i) => ({ ...jig, id: `template ${i + 1}`, from: offcutFor(jig, layouts) }));
 }
 
 /** From the nearer edges of the part, so that handed doors share one template, turned over. */
@@ -48,7 +52,7 @@ function templateFor(fitting: Fitting, { id, body }: Part): Omit<Jig, "id" | "fr
   const far = (of: (hole: (typeof holes)[number]) => Length): Length => add(holes.map(of).reduce(max, ZERO), BEYOND);
   const sorted = holes.toSorted((p, q) => (equal(p.x, q.x) ? compare(p.y, q.y) : compare(p.x, q.x)));
   const what = `the ${fitting.hardware[0]?.item.kind ?? ""}s`;
-  return { what, width: far((hole) => hole.x), length: far((hole) => hole.y), holes: sorted };
+  return { what, laid: "in the corner", width: far((hole) => hole.x), length: far((hole) => hole.y), holes: sorted };
 }
 
 /** The first offcut, in the order of the layouts, that is large enough either way. */

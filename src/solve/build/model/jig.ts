@@ -5,6 +5,8 @@ export interface Jig {
   readonly id: string;
   /** "the pulls": what it sets out. */
   readonly what: string;
+  /** Where it is laid on the part: its fences against two edges, or flush with its lower end. */
+  readonly laid: "in the corner" | "on the end";
   readonly width: Length;
   readonly length: Length;
   /** Right through, from one corner: along its width and its length. */

@@ -17,28 +17,31 @@ export function shutIn(design: Design, blocking: Blocking, tilt: Piece["tilt"]):
   const { parts, joints } = design;
   const pinned = new Set(joints.filter(({ method }) => method === "shelf pins").map(({ parts: [shelf] }) => shelf));
   if (pinned.size === 0) return [];
-  const moving = movable(design);
+  const [moving, bodies] = movable(design);
   const fixed = parts.flatMap((_, i) => (moving.has(i) ? [] : [i]));
   return parts.flatMap((part, i): readonly Finding[] => {
     if (!pinned.has(part.id)) return [];
-    const rest = fixed.filter((other) => other !== i);
-    const blockers = blocking.directions.map((_, d) => rest.filter((other) => blocking.blocked(i, other, d)));
-    if (blockers.some((ids) => ids.length === 0) || tilt([i], rest)) return [];
+    const body = bodies.find((each) => each.includes(i)) ?? [i];
+    const rest = fixed.filter((other) => !body.includes(other));
+    const blockers = blocking.directions.map((_, d) =>
+      rest.filter((other) => body.some((own) => blocking.blocked(own, other, d))),
+    );
+    if (blockers.some((ids) => ids.length === 0) || tilt(body, rest)) return [];
     const way = (blockers[FRONT] ?? []).flatMap((place) => parts[place] ?? []);
     const inTheWay = way.map(({ id }) => id);
     return [shelfCannotComeOut(part.at, { shelf: part.id, inTheWay, ...openingOf(design, part, way) })];
   });
 }
 
-/** What hangs, runs or lies loose is out of the way. */
-function movable({ parts, joints }: Design): ReadonlySet<number> {
+/** What hangs, runs or lies loose is out of the way; and all bodies, with the strip along a shelf. */
+function movable({ parts, joints }: Design): readonly [ReadonlySet<number>, readonly (readonly number[])[]] {
   const fast = joints.filter(({ kind }) => !LOOSE.includes(kind));
   const bodies = components(
     parts.map((_, i) => i),
     linksOf({ parts, joints: fast }),
   );
   const moved = new Set(joints.filter(comesOff).map(({ parts: [id] }) => id));
-  return new Set(bodies.filter((body) => body.some((i) => moved.has(parts[i]?.id ?? ""))).flat());
+  return [new Set(bodies.filter((body) => body.some((i) => moved.has(parts[i]?.id ?? ""))).flat()), bodies];
 }
 
 /** The room between what stands in the way at one side and at the other. */

@@ -23,8 +23,16 @@ export function jigSteps(work: Work): readonly StepDraft[] {
   ];
 }
 
-function text({ what, width, length, holes, from }: Jig, { print }: Work): readonly string[] {
+function text(jig: Jig, work: Work): readonly string[] {
+  const { what, laid, width, length, holes, from } = jig;
+  const { print } = work;
   const wood = from === null ? "scrap" : `an offcut of ${from}`;
+  if (laid === "on the end")
+    return [
+      `For ${what}: cut a strip of ${wood} to ${print(width)} × ${print(length)}, mark its lower end, and draw a line along its middle.`,
+      `On this line bore a ${print(holes[0]?.diameter ?? width)} hole at ${series(holes.map(({ y }) => print(y)))} from the lower end, square to the face, right through.`,
+      "While a side lies flat, clamp the strip on it with its line over that of the holes and its lower end flush with the lower end of the side. Set the stop on the drill to the depth of the holes and the thickness of the strip.",
+    ];
   const places = holes.map(({ x, y }) => `${print(x)} and ${print(y)}`);
   return [
     `For ${what}: cut a piece of ${wood} to ${print(width)} × ${print(length)}, and mark two edges that meet square.`,
