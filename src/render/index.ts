@@ -10,6 +10,7 @@ import { cutList } from "./pages/cut-list.ts";
 import { holesAndScrews } from "./pages/holes.ts";
 import { layoutPages } from "./pages/layouts.ts";
 import { measureFirst } from "./pages/measure-first.ts";
+import { partDrawings } from "./pages/part-drawings.ts";
 import { exploded, views } from "./pages/piece.ts";
 import { makePlan, type Plan } from "./pages/plan.ts";
 import { runningHead } from "./pages/running-head.ts";
@@ -35,6 +36,7 @@ const SECTIONS: readonly ((plan: Plan) => Section | null)[] = [
   measureFirst,
   cutList,
   layoutPages,
+  partDrawings,
   holesAndScrews,
   timePage,
   stepPages,
