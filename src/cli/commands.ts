@@ -28,6 +28,7 @@ export function commands(world: World, ends: (command: Promise<Exit>) => Promise
     .option("--pictures <folder>", "also write every drawing as SVG into a folder")
     .option("--tables <folder>", "also write every table as CSV into a folder")
     .option("--article <folder>", "also write the steps as Markdown with pictures, for a web page")
+    .option("--labels <file>", "also write stick-on labels for the parts: 30 on letter, 24 on a4")
     .addOption(choice("--paper <size>", "letter or a4 (letter for a plan in inches, else a4)", ["letter", "a4"]))
     .addOption(settings())
     .addOption(choices())

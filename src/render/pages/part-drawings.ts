@@ -12,7 +12,7 @@ import { picture } from "./pictures.ts";
 import { body, capital, type Plan, sectionHeading } from "./plan.ts";
 
 /** No drawing takes more of a page. */
-const MOST = 0.33;
+const MOST = 0.36;
 
 export function partDrawings(plan: Plan): Section | null {
   const { build, frame } = plan;

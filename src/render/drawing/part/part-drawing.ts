@@ -85,9 +85,15 @@ function arranged(sheet: Sheet, scale: Scale, frame: Frame, pen: Pen): Arranged 
   const k = scale.points;
   const deep = heightOf(edge.extent) * k;
   const beside = lies.end ? deep + GAP : 0;
-  const labels = (values: readonly number[]) => ordinates(values, values[0] ?? 0, (v) => v, pen);
-  const margin = LEADER + Math.max(widest(labels(places.across), pen), widest(labels(places.through), pen)) + 2;
-  const above = LEADER + widest(labels(places.along), pen) + 4;
+  const zero = [face.extent[lies.zero.along][0], face.extent[lies.zero.across][1], edge.extent.low[1]] as const;
+  const [over, ...toTheLeft] = [places.along, places.across, places.through].map((values, i) =>
+    widest(
+      ordinates(values, zero[i] ?? 0, (v) => v, pen),
+      pen,
+    ),
+  );
+  const margin = LEADER + Math.max(...toTheLeft) + 2;
+  const above = LEADER + (over ?? 0) + 4;
   const room = frame.width - margin - beside - 4;
   const plain = whole(low[0], high[0], k);
   const along =
