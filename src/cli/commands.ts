@@ -30,6 +30,7 @@ export function commands(world: World, ends: (command: Promise<Exit>) => Promise
     .option("--article <folder>", "also write the steps as Markdown with pictures, for a web page")
     .option("--author", "the author's copy: photographs to take, and all checks with their sources")
     .option("--for <name>", "print on every page whose copy it is")
+    .option("--labels <file>", "also write stick-on labels for the parts: 30 on letter, 24 on a4")
     .addOption(choice("--paper <size>", "letter or a4 (letter for a plan in inches, else a4)", ["letter", "a4"]))
     .addOption(settings())
     .addOption(choices())

@@ -13,6 +13,7 @@ import { finishing } from "./pages/finishing.ts";
 import { holesAndScrews } from "./pages/holes.ts";
 import { layoutPages } from "./pages/layouts.ts";
 import { measureFirst } from "./pages/measure-first.ts";
+import { partDrawings } from "./pages/part-drawings.ts";
 import { exploded, views } from "./pages/piece.ts";
 import { makePlan, type Plan } from "./pages/plan.ts";
 import { rights } from "./pages/rights.ts";
@@ -44,6 +45,7 @@ const SECTIONS: readonly ((plan: Plan) => Section | null)[] = [
   measureFirst,
   cutList,
   layoutPages,
+  partDrawings,
   holesAndScrews,
   timePage,
   stepPages,

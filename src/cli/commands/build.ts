@@ -17,6 +17,7 @@ import { type CheckOptions, solveOptions } from "./check.ts";
 export interface BuildOptions extends CheckOptions, ExportOptions {
   readonly output?: string;
   readonly record?: string;
+  readonly labels?: string;
   readonly paper?: "letter" | "a4";
   /** Whose copy it is. */
   readonly for?: string;
@@ -26,7 +27,7 @@ export interface BuildOptions extends CheckOptions, ExportOptions {
 /** `build`: the findings go to standard error, since standard output may be the plan. An error among them, and nothing is written. */
 export async function build(path: string, options: BuildOptions, world: World): Promise<Exit> {
   const output = options.output ?? outputFor(path);
-  refuseMixture(output, options.record, world);
+  refuseMixture([output, options.record, options.labels], world);
   const source = await readPlan(path, world);
   const workshop = await readWorkshop(path, options.workshop, world);
   const solved = solve(source, solveOptions(options, workshop));
@@ -52,6 +53,11 @@ export async function build(path: string, options: BuildOptions, world: World): 
       path: options.record,
       bytes: await recordOf({ ...solved.value, findings }, { source, workshop }, document, world),
     });
+  if (options.labels !== undefined) {
+    const { labels } = await import("../../render/labels.ts");
+    const sheets = labels(solved.value, { paper: document.paper.name, date, version: world.version });
+    outputs.push({ path: options.labels, bytes: await pdf(sheets, world) });
+  }
   const folders = [options.pictures, options.tables, options.article].filter((folder) => folder !== undefined);
   if (folders.length > 0) {
     const { exportsOf } = await import("../exports.ts");
@@ -77,10 +83,10 @@ function nameOf(text: string): string {
 
 const LONGEST_NAME = 60;
 
-function refuseMixture(output: string, record: string | undefined, world: World): void {
-  if (output === STANDARD && record === STANDARD)
+function refuseMixture([output, record, labels]: readonly (string | undefined)[], world: World): void {
+  if ([output, record, labels].filter((path) => path === STANDARD).length > 1)
     throw new Misuse("only one output can go to standard output; name a file for the other");
-  if (output === STANDARD && world.out.isTerminal)
+  if ((output === STANDARD || labels === STANDARD) && world.out.isTerminal)
     throw new Misuse("a PDF is not for the terminal; name a file with -o");
 }
 

@@ -72,19 +72,22 @@ function markList(ids: readonly string[], mark: (id: string) => string): string 
     .join(", ");
 }
 
+/** "Ø 3/8 × through; Ø 5/32 × 1 1/2": its stages, widest first. */
+export const holeSize = (hole: Hole, printer: Printer): string =>
+  hole.stages
+    .map(({ diameter, depth }, i) => {
+      const last = i === hole.stages.length - 1;
+      const wide =
+        hole.slot && last
+          ? `${printer.exact(diameter)} × ${printer.exact(hole.slot.length)}`
+          : `Ø ${printer.exact(diameter)}`;
+      return `${wide} × ${hole.through && last ? "through" : printer.exact(depth)}`;
+    })
+    .join("; ");
+
 function holeRows(build: Build, printer: Printer): Rich[][] {
   const mark = marks(build);
-  const size = (hole: Hole): string =>
-    hole.stages
-      .map(({ diameter, depth }, i) => {
-        const through = hole.through && i === hole.stages.length - 1;
-        const wide =
-          hole.slot && i === hole.stages.length - 1
-            ? `${printer.exact(diameter)} × ${printer.exact(hole.slot.length)}`
-            : `Ø ${printer.exact(diameter)}`;
-        return `${wide} × ${through ? "through" : printer.exact(depth)}`;
-      })
-      .join("; ");
+  const size = (hole: Hole): string => holeSize(hole, printer);
   const when = (hole: Hole): string => (hole.atBench ? "before assembly" : "in place");
   return tally(build.holes, (hole) => [hole.kind, size(hole), when(hole)].join("|")).map(({ first, all }) => [
     String(all.length),

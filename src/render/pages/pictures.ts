@@ -28,7 +28,7 @@ export interface Size {
 const at = (size: Size) => ({ x: 0, y: 0, ...size });
 
 /** `cropped`: without the empty space above what is drawn. */
-function picture({ items, alt }: Drawing, cropped = false): Picture {
+export function picture({ items, alt }: Drawing, cropped = false): Picture {
   const parts = leaves(items);
   const [, top, , bottom] = parts.length === 0 ? [0, 0, 0, 0] : bounds(parts);
   const skip = cropped ? top : 0;

@@ -3,6 +3,7 @@ import { describe, expect, test } from "vitest";
 import { solve } from "../../../src/compile.ts";
 import { render } from "../../../src/render/index.ts";
 import { MARGIN } from "../../../src/render/style.ts";
+import { groupsOf } from "../../../src/render/write/gather.ts";
 import { boxOf, overlaps, textsOf, wordsOf } from "../boxes.ts";
 
 const folder = new URL("../../../examples/", import.meta.url);
@@ -30,6 +31,15 @@ describe.each(files.sort())("the pages of %s", (file) => {
         expect(box.right, where).toBeLessThanOrEqual(paper.width - MARGIN.right + 0.1);
         expect(box.bottom, where).toBeLessThanOrEqual(paper.height - MARGIN.bottom + 4);
       }
+  });
+
+  test("every drawing has words for who cannot see it, the part's name among those of its own", () => {
+    for (const { page } of pages) for (const figure of groupsOf(page.items, "figure")) expect(figure.alt).toMatch(/\w/);
+    const drawn = pages
+      .flatMap(({ page }) => groupsOf(page.items, "figure"))
+      .flatMap(({ alt = "" }) => alt.match(/^Part (\w+), /)?.[1] ?? []);
+    const bored = build.parts.filter(({ id }) => build.holes.some((hole) => hole.part === id && hole.atBench));
+    for (const { mark } of bored) expect(drawn, mark).toContain(mark);
   });
 
   test("every part, purchase and step is on them", () => {

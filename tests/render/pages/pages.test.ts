@@ -87,11 +87,11 @@ describe.each(cases)("%s on %s", (_, paper, build) => {
   });
 });
 
-test("a plain bench takes eight or nine pages", () => {
+test("a plain bench takes nine to eleven pages, two of them with drawings of its parts", () => {
   for (const paper of papers) {
     const { length } = pagesOf(bench(), paper).pages;
-    expect(length).toBeGreaterThanOrEqual(7);
-    expect(length).toBeLessThanOrEqual(9);
+    expect(length).toBeGreaterThanOrEqual(9);
+    expect(length).toBeLessThanOrEqual(11);
   }
 });
 
@@ -104,13 +104,16 @@ test("what has nothing to say does not appear", () => {
         .map(({ bookmark }) => bookmark?.title),
     );
   const always = ["Boot bench", "The piece", "The parts", "Before you start"];
-  expect(titles(bare)).toEqual([...always, "Cut list"]);
+  expect(titles(bare)).toEqual([...always, "Cut list", "Part drawings"]);
+  const plain = bench().parts.map((part) => ({ ...part, features: [] }));
+  expect(titles({ ...bare, parts: plain })).toEqual([...always, "Cut list"]);
   expect(titles(bench())).toEqual([
     ...always,
     "What to buy",
     "Tools",
     "Cut list",
     "Cutting layouts",
+    "Part drawings",
     "Holes and fasteners",
     "Step by step",
   ]);

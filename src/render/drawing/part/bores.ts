@@ -1,0 +1,164 @@
+/** The holes of a part in one of its views, each kind with a small letter. */
+import type { Vec } from "../../../geometry/types.ts";
+import { dot } from "../../../geometry/vec.ts";
+import type { Hole } from "../../../solve/design.ts";
+import { toNumber } from "../../../units/index.ts";
+import type { Item, Stroke } from "../../document.ts";
+import { BLACK } from "../../palette.ts";
+import { circle } from "../../shapes.ts";
+import type { Pen, Spot } from "../drawing.ts";
+import { centred, strokes } from "../ink.ts";
+import { boxAround, grown, type Plate, type Segment } from "../plate.ts";
+import { HIDDEN, NARROW, OUTLINE } from "../strokes.ts";
+import type { Lying } from "./lying.ts";
+
+export interface Bore {
+  readonly letter: string;
+  readonly holes: readonly Hole[];
+  /** Into which side of the part as it is drawn: "face", "other face", "left end". */
+  readonly side: string;
+}
+
+const LETTERS = "abcdefghijkmnpqrstuvwxyz";
+
+/** Holes alike into one side of the part have one letter. */
+export function boresOf(lying: Lying): readonly Bore[] {
+  const groups = new Map<string, { holes: Hole[]; side: string }>();
+  for (const hole of lying.holes) {
+    const side = sideOfPart(lying, hole);
+    const stages = hole.stages.map(({ diameter, depth }) => `${toNumber(diameter)} ${toNumber(depth)}`);
+    const key = [side, hole.kind, hole.through, ...stages, hole.slot ? toNumber(hole.slot.length) : ""].join("|");
+    const group = groups.get(key);
+    if (group) group.holes.push(hole);
+    else groups.set(key, { holes: [hole], side });
+  }
+  return [...groups.values()].map((group, i) => ({ ...group, letter: LETTERS[i] ?? `a${i}` }));
+}
+
+function sideOfPart({ face, edge }: Lying, { direction }: Hole): string {
+  const along = (axis: Vec) => dot(direction, axis) / Math.sqrt(dot(axis, axis));
+  const [toEye, up, right] = [along(face.towards), along(edge.towards), along(face.right)];
+  const most = Math.max(Math.abs(toEye), Math.abs(up), Math.abs(right));
+  if (most - Math.abs(toEye) < 1e-6) return toEye < 0 ? "face" : "other face";
+  if (most - Math.abs(up) < 1e-6) return up < 0 ? "lower edge" : "upper edge";
+  return right < 0 ? "right end" : "left end";
+}
+
+/** Where a view shows a place of the piece, its direction to the eye, and points for a unit. */
+export interface Shown {
+  readonly spot: (p: Vec) => Spot;
+  readonly towards: Vec;
+  readonly scale: number;
+}
+
+/** Circles where they are looked into, broken lines where they run across; with a cross at each mouth. */
+export function drawBores(bores: readonly Bore[], { spot, towards, scale }: Shown, plate: Plate): readonly Item[] {
+  return bores.flatMap(({ holes }) =>
+    holes.flatMap((hole): readonly Item[] => {
+      const at: Vec = [toNumber(hole.at[0]), toNumber(hole.at[1]), toNumber(hole.at[2])];
+      const facing = -dot(hole.direction, towards) / Math.sqrt(dot(towards, towards));
+      const mouth = spot(at);
+      const look: Stroke = facing > 0 || hole.through ? { ...OUTLINE, width: 0.6 } : HIDDEN;
+      if (Math.abs(facing) > 0.95) {
+        const wide = (toNumber(hole.stages[0]?.diameter ?? { n: 0n, d: 1n }) * scale) / 2;
+        const reach = Math.max(wide, 1) + 2.5;
+        plate.addBox(boxAround(mouth[0], mouth[1], 2 * wide, 2 * wide));
+        return [...hole.stages.flatMap((stage) => round(hole, stage, spot, scale, look)), ...cross(mouth, reach)];
+      }
+      return hole.stages.flatMap((stage) => side(at, hole.direction, stage, spot, scale));
+    }),
+  );
+}
+
+type Stage = Hole["stages"][number];
+
+/** A circle; what is drawn out along a slot is two half circles and two lines. */
+function round(hole: Hole, { diameter }: Stage, spot: Shown["spot"], scale: number, look: Stroke): readonly Item[] {
+  const r = (toNumber(diameter) * scale) / 2;
+  const at: Vec = [toNumber(hole.at[0]), toNumber(hole.at[1]), toNumber(hole.at[2])];
+  const last = diameter === hole.stages.at(-1)?.diameter;
+  if (!hole.slot || !last) return [circle(...spot(at), r, { stroke: look })];
+  const half = (toNumber(hole.slot.length) - toNumber(diameter)) / 2;
+  const { along } = hole.slot;
+  const [a, b] = [half, -half].map((by) => spot([at[0] + along[0] * by, at[1] + along[1] * by, at[2] + along[2] * by]));
+  if (!a || !b) return [];
+  const level = Math.abs(a[1] - b[1]) < Math.abs(a[0] - b[0]);
+  const lines = [-r, r].map((by): Segment => {
+    const [dx, dy] = level ? [0, by] : [by, 0];
+    return [
+      [a[0] + dx, a[1] + dy],
+      [b[0] + dx, b[1] + dy],
+    ];
+  });
+  return [circle(...a, r, { stroke: look }), circle(...b, r, { stroke: look }), ...strokes(lines, look)];
+}
+
+const cross = ([x, y]: Spot, reach: number): readonly Item[] =>
+  strokes(
+    [
+      [
+        [x - reach, y],
+        [x + reach, y],
+      ],
+      [
+        [x, y - reach],
+        [x, y + reach],
+      ],
+    ],
+    NARROW,
+  );
+
+/** A bore that runs across the view. */
+function side(at: Vec, way: Vec, { diameter, depth }: Stage, spot: Shown["spot"], scale: number): readonly Item[] {
+  const deep = toNumber(depth);
+  const [from, to] = [spot(at), spot([at[0] + way[0] * deep, at[1] + way[1] * deep, at[2] + way[2] * deep])];
+  const [dx, dy] = [to[0] - from[0], to[1] - from[1]];
+  const long = Math.sqrt(dx * dx + dy * dy);
+  if (long < 0.1) return [];
+  const r = (toNumber(diameter) * scale) / 2;
+  const [nx, ny] = [(-dy / long) * r, (dx / long) * r];
+  const corners: readonly Spot[] = [
+    [from[0] + nx, from[1] + ny],
+    [to[0] + nx, to[1] + ny],
+    [to[0] - nx, to[1] - ny],
+    [from[0] - nx, from[1] - ny],
+  ];
+  return strokes(
+    corners.slice(1).map((corner, i): Segment => [corners[i] as Spot, corner]),
+    HIDDEN,
+  );
+}
+
+/** Of more than this many the first and the last have the letter. */
+const MOST = 8;
+
+/** Letters beside the holes that the view looks into, or that run across it, where there is room. */
+export function letters(bores: readonly Bore[], { spot, scale }: Shown, plate: Plate, pen: Pen): readonly Item[] {
+  return bores.flatMap(({ holes, letter }) => {
+    const some = holes.length <= MOST ? holes : [holes[0] as Hole, holes.at(-1) as Hole];
+    return some.flatMap((hole): readonly Item[] => {
+      const [x, y] = spot([toNumber(hole.at[0]), toNumber(hole.at[1]), toNumber(hole.at[2])]);
+      const r = (toNumber(hole.stages[0]?.diameter ?? { n: 0n, d: 1n }) * scale) / 2 + 6;
+      const candidates = [1, 1.5, 2.2, 3].flatMap((k) =>
+        [
+          [1, -1],
+          [1, 1],
+          [-1, -1],
+          [-1, 1],
+          [1.3, 0],
+          [-1.3, 0],
+          [0, -1.3],
+          [0, 1.3],
+        ].map(([dx = 0, dy = 0]): Spot => [x + dx * r * k, y + dy * r * k]),
+      );
+      const free = candidates.flatMap((spot) => {
+        const box = boxAround(spot[0], spot[1], pen.measure(letter, "italic", 10), 8);
+        return plate.isFree(grown(box, 0.8)) ? [{ spot, box, cost: plate.linesThrough(box) }] : [];
+      });
+      const best = free.find(({ cost }) => cost === 0) ?? free.sort((a, b) => a.cost - b.cost)[0];
+      if (!best) return [];
+      plate.addBox(best.box);
+      return [centred(pen, letter, best.spot, { font: "italic", ink: BLACK }).item];
+    });
+  });
+}

@@ -1,0 +1,102 @@
+/** Running dimensions (ISO 129-1): every place is told from one edge, which is 0; what stands too close is bent apart. */
+import { type Length, rational } from "../../../units/index.ts";
+import type { Item } from "../../document.ts";
+import { BLACK } from "../../palette.ts";
+import type { Pen, Spot } from "../drawing.ts";
+import { strokes } from "../ink.ts";
+import { boxAround, type Plate, type Segment } from "../plate.ts";
+import { NARROW } from "../strokes.ts";
+
+export const SIZE = 10;
+/** From text to text. */
+export const PITCH = 11;
+/** The three stretches of a leader: from the view, to the bent place, to the text. */
+const OUT = 4;
+const BEND = 9;
+const IN = 3;
+export const LEADER = OUT + BEND + IN;
+
+export interface Ordinate {
+  /** Along the side, in points. */
+  readonly at: number;
+  readonly text: string;
+}
+
+/** `from`: the place that is 0; `values` sorted and in units of 1/16 µm. */
+export const ordinates = (
+  values: readonly number[],
+  from: number,
+  place: (value: number) => number,
+  pen: Pen,
+): readonly Ordinate[] =>
+  values.map((value) => ({ at: place(value), text: pen.print(lengthOf(Math.abs(value - from))) }));
+
+export const lengthOf = (value: number): Length => rational(Math.round(value));
+
+export const widest = (all: readonly Ordinate[], pen: Pen): number =>
+  Math.max(0, ...all.map(({ text }) => pen.measure(text, "regular", SIZE)));
+
+/**
+ * Places near the wanted ones, in their order, `PITCH` apart and none before `least`: runs that are too close are set around
+ * their middle, so that the sum of the squares of what they are shifted by is least.
+ */
+export function apart(wanted: readonly number[], least: number, pitch = PITCH): readonly number[] {
+  const runs: { sum: number; count: number }[] = [];
+  wanted.forEach((at, i) => {
+    runs.push({ sum: at - i * pitch, count: 1 });
+    for (;;) {
+      const [before, last] = [runs.at(-2), runs.at(-1)];
+      if (!before || !last || before.sum / before.count <= last.sum / last.count) break;
+      runs.splice(-2, 2, { sum: before.sum + last.sum, count: before.count + last.count });
+    }
+  });
+  const shifts = runs.flatMap(({ sum, count }) => Array.from({ length: count }, () => Math.max(least, sum / count)));
+  return shifts.map((shift, i) => shift + i * pitch);
+}
+
+/** Above a view whose top edge is at `top`, the texts turned. */
+export function ordinatesAbove(all: readonly Ordinate[], top: number, left: number, plate: Plate, pen: Pen): Item[] {
+  const bent = apart(
+    all.map(({ at }) => at),
+    left,
+  );
+  return all.flatMap(({ at, text }, i): Item[] => {
+    const to = bent[i] as number;
+    const width = pen.measure(text, "regular", SIZE);
+    plate.addBox(boxAround(to, top - LEADER - width / 2, SIZE, width));
+    return [
+      ...leader([at, top - 1.5], [at, top - OUT], [to, top - OUT - BEND], [to, top - LEADER + 1.5]),
+      {
+        ...{ kind: "text", x: to + SIZE * 0.33, y: top - LEADER, text, font: "regular", size: SIZE, ink: BLACK },
+        ...{ turn: 90, width },
+      },
+    ];
+  });
+}
+
+/** Left of views whose left edge is at `left`. `all` from above to below. */
+export function ordinatesLeft(all: readonly Ordinate[], left: number, top: number, plate: Plate, pen: Pen) {
+  const bent = apart(
+    all.map(({ at }) => at),
+    top,
+  );
+  const items = all.flatMap(({ at, text }, i): Item[] => {
+    const to = bent[i] as number;
+    const width = pen.measure(text, "regular", SIZE);
+    plate.addBox(boxAround(left - LEADER - width / 2, to, width, SIZE));
+    return [
+      ...leader([left - 1.5, at], [left - OUT, at], [left - OUT - BEND, to], [left - LEADER + 1.5, to]),
+      {
+        ...{ kind: "text", x: left - LEADER - width, y: to + SIZE * 0.33, text, font: "regular", size: SIZE },
+        ...{ ink: BLACK, width },
+      },
+    ];
+  });
+  return { items, bottom: (bent.at(-1) ?? top) + SIZE / 2 };
+}
+
+const leader = (...spots: readonly Spot[]): readonly Item[] =>
+  strokes(
+    spots.slice(1).map((to, i): Segment => [spots[i] as Spot, to]),
+    NARROW,
+  );

@@ -1,0 +1,218 @@
+/**
+ * One part, to scale: its face with the most work in it, the edge below it as seen from below, and an end beside it where
+ * that tells more. Every place is measured along the part from one end and across it from one edge.
+ */
+import { hiddenLines, type View } from "../../../geometry/picture/index.ts";
+import type { Vec } from "../../../geometry/types.ts";
+import { times } from "../../../geometry/vec.ts";
+import type { Build, BuiltPart } from "../../../solve/build.ts";
+import type { Item } from "../../document.ts";
+import { WHITE } from "../../palette.ts";
+import { polygon } from "../../shapes.ts";
+import type { Frame } from "../../style.ts";
+import { BAR_HEIGHT, scaleBar } from "../bar.ts";
+import type { Drawing, Pen, Spot } from "../drawing.ts";
+import { type Extent, extentOfItems, heightOf } from "../fit.ts";
+import { strokes } from "../ink.ts";
+import { Plate, type Segment } from "../plate.ts";
+import { type Scale, usualScale } from "../scale.ts";
+import { HIDDEN, NARROW, OUTLINE } from "../strokes.ts";
+import { type Bore, boresOf, drawBores, letters } from "./bores.ts";
+import { type Lying, lying, sideWord } from "./lying.ts";
+import { apart, LEADER, ordinates, ordinatesAbove, ordinatesLeft, PITCH, SIZE, widest } from "./ordinates.ts";
+import { framed, placesOf } from "./places.ts";
+import { type Squeezed, squeezed, whole } from "./squeeze.ts";
+
+export interface PartDrawing extends Drawing {
+  readonly bores: readonly Bore[];
+  /** How it lies, in words of the finished piece. */
+  readonly lies: string;
+}
+
+/** Between the views, more where the numbers beside the edge need it. */
+const GAP = 22;
+const gapAbove = ({ places }: Sheet, deep: number): number =>
+  Math.max(GAP, 14 + (places.through.length * PITCH - deep) / 2);
+/** Parts that fit only smaller than this are drawn broken at a larger scale. */
+const SMALL = 1 / 4;
+const POINTS_PER_UNIT = 72 / 406_400;
+
+export function partDrawing(build: Build, built: BuiltPart, { frame, pen }: { frame: Frame; pen: Pen }): PartDrawing {
+  const lies = lying(built, build.holes);
+  const { units } = build.design;
+  const sheet = measured(lies);
+  const bores = boresOf(lies);
+  let set: Arranged | null = null;
+  const scale = usualScale(units, (candidate) => {
+    set = arranged(sheet, candidate, frame, pen);
+    return set !== null;
+  });
+  const plan = set as Arranged | null;
+  const items = plan === null ? [] : drawn(sheet, plan, bores, frame, pen);
+  const bar = scaleBar(scale, units, pen, [frame.x, (plan?.bottom ?? frame.y) + BAR_HEIGHT + 2]);
+  return { items: [...items, ...bar], alt: altOf(built, lies, bores), scale: scale.text, bores, lies: inWords(lies) };
+}
+
+/** What does not depend on the scale. */
+function measured(lies: Lying) {
+  const { part, face, edge, end } = lies;
+  const item = { id: part.id, solid: part.solid };
+  const aspect = (view: View) => ({ view, extent: extentOfItems([item], view), lines: linesOf(part, view) });
+  return { lies, places: placesOf(lies), face: aspect(face), edge: aspect(edge), end: end && aspect(end.view) };
+}
+type Sheet = ReturnType<typeof measured>;
+
+const linesOf = ({ id, solid }: BuiltPart, view: View) => {
+  const [lines] = hiddenLines([{ id, solid }], view, { hidden: true });
+  return lines ?? { id, visible: [], hidden: [] };
+};
+
+interface Arranged {
+  readonly scale: Scale;
+  readonly along: Squeezed;
+  readonly left: number;
+  readonly top: number;
+  /** Left edge of the end view, top of the edge view, and what is lowest. */
+  readonly endLeft: number;
+  readonly edgeTop: number;
+  readonly bottom: number;
+}
+
+/** Where the views stand at a scale; null where they do not go in. */
+function arranged(sheet: Sheet, scale: Scale, frame: Frame, pen: Pen): Arranged | null {
+  const { lies, places, face, edge } = sheet;
+  const { low, high } = face.extent;
+  const k = scale.points;
+  const deep = heightOf(edge.extent) * k;
+  const beside = lies.end ? deep + GAP : 0;
+  const zero = [face.extent[lies.zero.along][0], face.extent[lies.zero.across][1], edge.extent.low[1]] as const;
+  const [over, ...toTheLeft] = [places.along, places.across, places.through].map((values, i) =>
+    widest(
+      ordinates(values, zero[i] ?? 0, (v) => v, pen),
+      pen,
+    ),
+  );
+  const margin = LEADER + Math.max(...toTheLeft) + 2;
+  const above = LEADER + (over ?? 0) + 4;
+  const room = frame.width - margin - beside - 4;
+  const plain = whole(low[0], high[0], k);
+  const along =
+    plain.width <= room
+      ? plain
+      : k <= SMALL * POINTS_PER_UNIT * 1.001
+        ? squeezed(low[0], high[0], k, places.kept)
+        : plain;
+  const top = frame.y + above;
+  const left = frame.x + margin + (lies.end?.at === "left" ? beside : 0);
+  const last = apart(
+    places.along.map((u) => left + along.place(u)),
+    left,
+  ).at(-1);
+  const edgeTop = top + heightOf(face.extent) * k + gapAbove(sheet, deep);
+  const lowest = apart(
+    [...ups(places.across, face.extent, top, k), ...ups(places.through, edge.extent, edgeTop, k)],
+    top,
+  );
+  const bottom = Math.max(edgeTop + deep, (lowest.at(-1) ?? 0) + SIZE / 2) + 4;
+  if (along.width > room || (last ?? 0) + SIZE / 2 > frame.x + frame.width) return null;
+  if (bottom + BAR_HEIGHT + 4 > frame.y + frame.height) return null;
+  const endLeft = lies.end?.at === "left" ? frame.x + margin : left + along.width + GAP;
+  return { scale, along, left, top, endLeft, edgeTop, bottom };
+}
+
+/** Places up a view, down the page. */
+const ups = (values: readonly number[], { high }: Extent, top: number, k: number): number[] =>
+  values.map((v) => top + (high[1] - v) * k).reverse();
+
+function drawn(sheet: Sheet, set: Arranged, bores: readonly Bore[], frame: Frame, pen: Pen): readonly Item[] {
+  const { lies, places, face, edge, end } = sheet;
+  const { along, left, top, edgeTop, endLeft } = set;
+  const k = set.scale.points;
+  const plate = new Plate(frame);
+  const frameOf = framed(lies);
+  const onFace = ([u, v]: readonly [number, number]): Spot => [
+    left + along.place(u),
+    top + (face.extent.high[1] - v) * k,
+  ];
+  const onEdge = ([u, v]: readonly [number, number]): Spot => [
+    left + along.place(u),
+    edgeTop + (edge.extent.high[1] - v) * k,
+  ];
+  const onEnd = ([u, v]: readonly [number, number]): Spot => [
+    endLeft + (u - (end?.extent.low[0] ?? 0)) * k,
+    top + ((end?.extent.high[1] ?? 0) - v) * k,
+  ];
+  const views = [
+    { aspect: face, spot: onFace },
+    { aspect: edge, spot: onEdge },
+    ...(end ? [{ aspect: end, spot: onEnd }] : []),
+  ];
+  const items: Item[] = [];
+  for (const { aspect, spot } of views) {
+    const runs = (all: typeof aspect.lines.visible): Segment[] => all.map(([a, b]) => [spot(a), spot(b)]);
+    const [seen, hidden] = [runs(aspect.lines.visible), runs(aspect.lines.hidden)];
+    for (const line of [...seen, ...hidden]) plate.addLine(line);
+    items.push(...strokes(hidden, HIDDEN), ...strokes(seen, OUTLINE));
+  }
+  const inFace = (p: Vec): Spot => onFace([frameOf(p)[0], frameOf(p)[1]]);
+  const inEdge = (p: Vec): Spot => onEdge([frameOf(p)[0], frameOf(p)[2]]);
+  const shownFace = { spot: inFace, towards: face.view.towards, scale: k };
+  const shownEdge = { spot: inEdge, towards: edge.view.towards, scale: k };
+  items.push(...drawBores(bores, shownFace, plate), ...drawBores(bores, shownEdge, plate));
+  for (const x of along.breaks) {
+    items.push(...broken(left + x, top, top + heightOf(face.extent) * k));
+    items.push(...broken(left + x, edgeTop, edgeTop + heightOf(edge.extent) * k));
+  }
+  const ups = (values: readonly number[], extent: Extent, from: number, zero: "low" | "high") =>
+    [...ordinates(values, extent[zero][1], (v) => from + (extent.high[1] - v) * k, pen)].reverse();
+  const columns = [
+    ...ups(places.across, face.extent, top, lies.zero.across),
+    ...ups(places.through, edge.extent, edgeTop, "low"),
+  ];
+  const start = lies.end?.at === "left" ? endLeft : left;
+  items.push(
+    ...ordinatesAbove(
+      ordinates(places.along, face.extent[lies.zero.along][0], (u) => left + along.place(u), pen),
+      top,
+      left,
+      plate,
+      pen,
+    ),
+    ...ordinatesLeft(columns, start, top, plate, pen).items,
+  );
+  const onEdges = bores.filter(({ side }) => side.endsWith("edge"));
+  const others = bores.filter(({ side }) => !side.endsWith("edge"));
+  items.push(...letters(others, shownFace, plate, pen), ...letters(onEdges, shownEdge, plate, pen));
+  return items;
+}
+
+/** A white strip across the view between two zigzag lines. */
+function broken(x: number, top: number, bottom: number): readonly Item[] {
+  const [from, to] = [top - 3, bottom + 3];
+  const middle = (from + to) / 2;
+  const zigzag = (at: number): readonly Spot[] => [
+    [at, from],
+    [at, middle - 3],
+    [at + 3, middle - 1],
+    [at - 3, middle + 1],
+    [at, middle + 3],
+    [at, to],
+  ];
+  const [a, b] = [zigzag(x - 2.5), zigzag(x + 2.5)];
+  const line = (spots: readonly Spot[]): Segment[] => spots.slice(1).map((p, i) => [spots[i] as Spot, p]);
+  return [polygon([...a, ...[...b].reverse()], { fill: WHITE }), ...strokes([...line(a), ...line(b)], NARROW)];
+}
+
+function inWords({ face, edge, part }: Lying): string {
+  const left = sideWord(times(face.right, -1));
+  const below = sideWord(edge.towards);
+  const turned = part.turned ? "Drawn square, before it leans. " : "";
+  return `${turned}Seen from ${face.name}; its ${left} end lies at the left, its ${below} edge below.`;
+}
+
+const altOf = ({ mark, name }: BuiltPart, lies: Lying, bores: readonly Bore[]): string => {
+  const kinds = [...new Set(lies.part.features.map(({ kind }) => kind))];
+  const cuts = kinds.length > 0 ? ` Cuts and joints: ${kinds.join(", ")}.` : "";
+  const holes = bores.map(({ holes, side }) => `${holes.length} ${holes[0]?.kind} in the ${side}`);
+  return `Part ${mark}, ${name}. ${inWords(lies)}${cuts}${holes.length > 0 ? ` Holes: ${holes.join(", ")}.` : ""}`;
+};

@@ -1,0 +1,114 @@
+/** Places of a part that are measured: its edges, the ends of its curves, the middles of its holes. */
+import { picturePoint, realEdges } from "../../../geometry/picture/index.ts";
+import type { Vec } from "../../../geometry/types.ts";
+import { dot, minus, norm, plus, times } from "../../../geometry/vec.ts";
+import type { Feature, Point } from "../../../solve/design.ts";
+import { TOLERANCE, toNumber } from "../../../units/index.ts";
+import type { Lying } from "./lying.ts";
+
+/** In the frame of the face view: along the part, across it, towards the eye. Units of 1/16 µm. */
+export type InPart = readonly [number, number, number];
+
+export const toVec = (p: Point): Vec => [toNumber(p[0]), toNumber(p[1]), toNumber(p[2])];
+
+/** From the piece's coordinates into the frame of the face view; directions too. */
+export const framed =
+  ({ face, edge }: Pick<Lying, "face" | "edge">) =>
+  (p: Vec): InPart => {
+    const [u, v] = picturePoint(face, p);
+    return [u, v, picturePoint(edge, p)[1]];
+  };
+
+export interface Places {
+  /** Along, across and through the part, each sorted and told once. */
+  readonly along: readonly number[];
+  readonly across: readonly number[];
+  readonly through: readonly number[];
+  /** Stretches of the length that must be drawn whole. */
+  readonly kept: readonly (readonly [number, number])[];
+}
+
+/** Lines that lean are measured at their ends only from this length on, 5 mm. */
+const LONG = 80_000;
+
+export function placesOf(lying: Lying): Places {
+  const { part, holes } = lying;
+  const frame = framed(lying);
+  const at: [number[], number[], number[]] = [[], [], []];
+  const kept: [number, number][] = [];
+  const add = (p: InPart, which: readonly boolean[]): void => {
+    which.forEach((wanted, i) => {
+      if (wanted) at[i]?.push(p[i] as number);
+    });
+  };
+  const curves = part.features.filter((feature) => "radius" in feature).map((feature) => boxOf(feature));
+  for (const edge of realEdges(part.solid)) {
+    if (edge.smooth) continue;
+    if (part.features.some((feature) => feature.kind === "chamfer" && onPlane(feature, edge.from, edge.to))) continue;
+    const [from, to] = [frame(edge.from), frame(edge.to)];
+    const level = [0, 1, 2].map((i) => Math.abs((from[i] as number) - (to[i] as number)) <= TOLERANCE);
+    if (level.filter(Boolean).length < 2) kept.push([Math.min(from[0], to[0]), Math.max(from[0], to[0])]);
+    if (curves.some((box) => inBox(box, edge.from) && inBox(box, edge.to))) continue;
+    add(from, level);
+    if (level.filter(Boolean).length < 2 && norm(minus(edge.to, edge.from)) > LONG) {
+      add(from, [true, true, true]);
+      add(to, [true, true, true]);
+    }
+  }
+  for (const box of curves.filter(({ kind }) => kind !== "round-over"))
+    for (const corner of [box.low, box.high]) {
+      const p = frame(corner);
+      add(p, [true, true, false]);
+      kept.push([p[0], p[0]]);
+    }
+  const ends = [part.solid.low, part.solid.high].map(frame);
+  for (const end of ends) add(end, [true, true, true]);
+  for (const hole of holes) {
+    const [p, way] = [frame(toVec(hole.at)), frame(hole.direction)];
+    add(
+      p,
+      [0, 1, 2].map((i) => Math.abs(way[i] as number) < 0.95),
+    );
+    const reach = Math.max(...hole.stages.map(({ diameter }) => toNumber(diameter))) / 2;
+    const deep = way[0] * Math.max(...hole.stages.map(({ depth }) => toNumber(depth)));
+    kept.push([Math.min(p[0], p[0] + deep) - reach, Math.max(p[0], p[0] + deep) + reach]);
+  }
+  const [along, across, through] = at.map(once) as [number[], number[], number[]];
+  return { along, across, through, kept: [...kept, ...along.map((u) => [u, u] as const)] };
+}
+
+/** Sorted, what lies within twice the tolerance of the one before left out. */
+function once(values: readonly number[]): number[] {
+  const out: number[] = [];
+  for (const value of [...values].sort((a, b) => a - b))
+    if (out.length === 0 || value - (out.at(-1) as number) > 2 * TOLERANCE) out.push(value);
+  return out;
+}
+
+interface Around {
+  readonly kind: Feature["kind"];
+  readonly low: Vec;
+  readonly high: Vec;
+}
+
+function boxOf(feature: Extract<Feature, { readonly radius: unknown }>): Around {
+  const { kind, origin, along, across, into, size } = feature;
+  const [a, b, c] = [toNumber(size[0]), toNumber(size[1]), toNumber(size[2])];
+  const from = toVec(origin);
+  const to = plus(plus(plus(from, times(along, a)), times(across, b)), times(into, c));
+  const bound = (of: (p: number, q: number) => number): Vec => [
+    of(from[0], to[0]),
+    of(from[1], to[1]),
+    of(from[2], to[2]),
+  ];
+  return { kind, low: bound(Math.min), high: bound(Math.max) };
+}
+
+const inBox = ({ low, high }: Around, p: Vec): boolean =>
+  ([0, 1, 2] as const).every((i) => p[i] >= low[i] - TOLERANCE && p[i] <= high[i] + TOLERANCE);
+
+function onPlane(feature: Feature, ...points: readonly Vec[]): boolean {
+  if (!("normal" in feature)) return false;
+  const normal = times(feature.normal, 1 / norm(feature.normal));
+  return points.every((p) => Math.abs(dot(normal, minus(p, toVec(feature.origin)))) <= TOLERANCE);
+}

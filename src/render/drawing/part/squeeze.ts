@@ -1,0 +1,41 @@
+/** A long part is drawn broken (ISO 128-3): stretches along which nothing changes are drawn short. */
+
+/** From places along the part to points on the page, from 0; and where it is broken. */
+export interface Squeezed {
+  readonly width: number;
+  readonly place: (u: number) => number;
+  readonly breaks: readonly number[];
+}
+
+/** What is left of a stretch that is shortened, in points; shorter ones are drawn whole. */
+const LEFT = 44;
+const WORTH = 90;
+
+/** `low` to `high` at a scale, whole. */
+export const whole = (low: number, high: number, scale: number): Squeezed => ({
+  width: (high - low) * scale,
+  place: (u) => (u - low) * scale,
+  breaks: [],
+});
+
+/** The same with its plain stretches drawn short. `kept`: what is drawn whole. */
+export function squeezed(
+  low: number,
+  high: number,
+  scale: number,
+  kept: readonly (readonly [number, number])[],
+): Squeezed {
+  const cuts: { from: number; to: number }[] = [];
+  let end = low;
+  for (const [from, to] of [...kept, [high, high] as const].sort((a, b) => a[0] - b[0])) {
+    if ((from - end) * scale > WORTH) {
+      const middle = (from + end) / 2;
+      const half = (from - end) / 2 - LEFT / 2 / scale;
+      cuts.push({ from: middle - half, to: middle + half });
+    }
+    end = Math.max(end, to);
+  }
+  const place = (u: number): number =>
+    (u - low - cuts.reduce((sum, { from, to }) => sum + Math.max(0, Math.min(u, to) - from), 0)) * scale;
+  return { width: place(high), place, breaks: cuts.map(({ from }) => place(from)) };
+}

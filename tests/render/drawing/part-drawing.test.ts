@@ -1,0 +1,103 @@
+import { describe, expect, test } from "vitest";
+import { apart, PITCH } from "../../../src/render/drawing/part/ordinates.ts";
+import { partDrawing } from "../../../src/render/drawing/part/part-drawing.ts";
+import { squeezed } from "../../../src/render/drawing/part/squeeze.ts";
+import type { Build, BuiltPart } from "../../../src/solve/build.ts";
+import type { Hole } from "../../../src/solve/design.ts";
+import { inches, ZERO } from "../../../src/units/index.ts";
+import { at, inch, part } from "./fixture/making.ts";
+import { bench, pen } from "./fixture.ts";
+import { clashes, outside, texts, words } from "./look.ts";
+
+const frame = { x: 60, y: 64, width: 510, height: 230 };
+
+/** Lies flat: 24 × 6 × 3/4, a dado of 3/4 × 3/8 from above that begins 8 in from the left end. */
+const shelf = (): BuiltPart => {
+  const made = part("shelf", "A", "Shelf", "board", {
+    body: [0, 0, 0, 24, 6, 0.75],
+    cuts: [[8, 0, 0.375, 8.75, 6, 0.75]],
+  });
+  const dado = { kind: "dado", for: null, origin: at(8, 0, 0.75), along: [0, 1, 0], across: [1, 0, 0] } as const;
+  return { ...made, features: [{ ...dado, size: [inch(6), inch(0.75), inch(0.375)], into: [0, 0, -1] }] };
+};
+const bored = (x: number, y: number, atBench = true): Hole => ({
+  part: "shelf",
+  kind: "pin",
+  at: at(x, y, 0.75),
+  direction: [0, 0, -1],
+  stages: [{ diameter: inches(1, 4), depth: inches(3, 8) }],
+  through: false,
+  for: null,
+  keep: { edge: ZERO, end: ZERO, under: ZERO },
+  atBench,
+});
+const drawn = (holes: readonly Hole[]) => {
+  const build: Build = { ...bench(), parts: [shelf()], holes };
+  return partDrawing(build, shelf(), { frame, pen });
+};
+const turned = (items: Parameters<typeof texts>[0]) => texts(items).filter(({ turn }) => turn === 90);
+
+describe("the drawing of a part", () => {
+  const drawing = drawn([bored(2, 1), bored(20, 1), bored(12, 3, false)]);
+
+  test("the numbers along it begin at one end: dado and holes, worked out by hand", () => {
+    expect(turned(drawing.items).map(({ text }) => text)).toEqual(["0", "2", "8", "8 3⁄4", "20", "24"].map(spaced));
+  });
+
+  test("those across it begin at the front, those through it at its underside", () => {
+    const across = texts(drawing.items)
+      .filter(({ turn, font, x }) => turn === undefined && font === "regular" && x < 90)
+      .filter(({ text }) => !text.startsWith("Scale"))
+      .sort((a, b) => a.y - b.y);
+    expect(across.map(({ text }) => text)).toEqual(["6", "1", "0", "3⁄4", "3⁄8", "0"].map(spaced));
+  });
+
+  test("what is bored in place is left out, and holes alike have one letter", () => {
+    expect(drawing.bores.map(({ letter, holes, side }) => [letter, holes.length, side])).toEqual([["a", 2, "face"]]);
+    expect(words(drawing.items).filter((word) => word === "a")).toHaveLength(2);
+    expect(drawing.alt).toContain("dado");
+    expect(drawing.lies).toContain("left end lies at the left, its front edge below");
+  });
+
+  test("it stays in its frame, and no text lies on another", () => {
+    expect(outside(drawing.items, frame)).toEqual([]);
+    expect(clashes(drawing.items)).toEqual([]);
+  });
+
+  test("the side with more holes is drawn", () => {
+    const below = { ...bored(3, 2), at: at(3, 2, 0), direction: [0, 0, 1] } as const;
+    const more = [below, { ...below, at: at(4, 2, 0) }, { ...below, at: at(5, 2, 0) }];
+    expect(drawn(more as readonly Hole[]).lies).toMatch(/^Seen from below/);
+  });
+});
+
+const spaced = (text: string): string => pen.print(inch(eval24(text)));
+/** "8 3⁄4" as a number of inches. */
+function eval24(text: string): number {
+  return text.split(" ").reduce((sum, word) => {
+    const [n = "0", d = "1"] = word.split("⁄");
+    return sum + Number(n) / Number(d);
+  }, 0);
+}
+
+test("numbers that are too close are set apart, in their order, around where they belong", () => {
+  const wanted = [100, 101, 102, 300];
+  const set = apart(wanted, 0);
+  set.slice(1).forEach((place, i) => {
+    expect(place - (set[i] as number)).toBeGreaterThanOrEqual(PITCH - 1e-9);
+  });
+  // Three around 101, the pitch of 11 apart: by hand.
+  expect(set).toEqual([90, 101, 112, 300]);
+  expect(apart([1, 2], 5)[0]).toBe(5);
+});
+
+test("a broken part keeps what is kept to scale, and ends where it should", () => {
+  const kept = [[0, 10] as const, [500, 510] as const];
+  const { place, breaks, width } = squeezed(0, 1000, 1, kept);
+  expect(place(10) - place(0)).toBe(10);
+  expect(place(510) - place(500)).toBeCloseTo(10, 9);
+  expect(breaks).toHaveLength(2);
+  expect(width).toBe(place(1000));
+  // 490 and 490 are drawn as 44 each.
+  expect(width).toBeCloseTo(10 + 44 + 10 + 44, 9);
+});
