@@ -57,6 +57,7 @@ import { hashStartsComment } from "./rules/hash-starts-comment.ts";
 import { headNotInJoint } from "./rules/head-not-in-joint.ts";
 import { hingeBound } from "./rules/hinge-bound.ts";
 import { hingeLeafToEdge } from "./rules/hinge-leaf-to-edge.ts";
+import { hingeLeavesApart } from "./rules/hinge-leaves-apart.ts";
 import { holdStillAlongGrain } from "./rules/hold-still-along-grain.ts";
 import { holeRunsIntoCut } from "./rules/hole-runs-into-cut.ts";
 import { holesMeet } from "./rules/holes-meet.ts";
@@ -142,6 +143,7 @@ import { seatBends } from "./rules/seat-bends.ts";
 import { seatsNotWhole } from "./rules/seats-not-whole.ts";
 import { settingUnknown } from "./rules/setting-unknown.ts";
 import { shapeLeavesNothing } from "./rules/shape-leaves-nothing.ts";
+import { shelfAtAHinge } from "./rules/shelf-at-a-hinge.ts";
 import { shelfCannotComeOut } from "./rules/shelf-cannot-come-out.ts";
 import { shelfSags } from "./rules/shelf-sags.ts";
 import { shoulderStandsOpen } from "./rules/shoulder-stands-open.ts";
@@ -257,6 +259,7 @@ export const catalogue: readonly Rule<never>[] = [
   headNotInJoint,
   hingeBound,
   hingeLeafToEdge,
+  hingeLeavesApart,
   holdStillAlongGrain,
   holeRunsIntoCut,
   holesMeet,
@@ -342,6 +345,7 @@ export const catalogue: readonly Rule<never>[] = [
   seatsNotWhole,
   settingUnknown,
   shapeLeavesNothing,
+  shelfAtAHinge,
   shelfCannotComeOut,
   shelfSags,
   shoulderStandsOpen,

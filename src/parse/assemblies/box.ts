@@ -1,12 +1,13 @@
 import type { Settings } from "../expand/make.ts";
 import { byForm, made } from "../kinds/combine.ts";
-import { joinWords, measure, stockName, yesNoOr } from "../kinds/kept.ts";
+import { asOfPart, joinWords, measure, stockName, yesNoOr } from "../kinds/kept.ts";
 import { type Fields, may, need, settings } from "../kinds/settings.ts";
 import { word } from "../kinds/simple.ts";
 import type { TextNode } from "../yaml/nodes.ts";
 import { assembly, type Expanded, type Site } from "./assembly.ts";
 import { type Seat, seat } from "./back-in.ts";
 import { crosses, endJoint, methodOf } from "./corners.ts";
+import { toBase, toBaseSetting } from "./to-base.ts";
 
 const bottomSettings = settings("the bottom of a box", {
   "made of": need(stockName, "Its stock."),
@@ -47,7 +48,9 @@ const own = settings("a box", {
     word(["front and back over sides", "sides over front and back"]),
     "Which of the four run through where one ends on another: front and back if nothing is said.",
   ),
+  boards: may(asOfPart, "How many boards each of its four sides is glued up from."),
   "bottom panel": may(yesNoOr(bottom), "Its bottom: its stock, or settings that say more; `no` for a box without one."),
+  "to its base": toBaseSetting,
 });
 
 type Said = Fields<typeof own.keys>;
@@ -75,6 +78,7 @@ export const box = assembly({
         : { left: "left-side.right", right: "right-side.left" };
     const wall = (face: "left" | "right" | "front" | "back"): Settings => ({
       "made of": stock,
+      ...(said.boards && { boards: said.boards.value }),
       as: "on edge",
       facing: face,
       ...(face === "front" || face === "back" ? leftToRight : frontToBack),
@@ -89,7 +93,10 @@ export const box = assembly({
       "right-side": wall("right"),
     };
     const joints = [over ? endJoint(SIDES, ENDS, join, site) : endJoint(ENDS, SIDES, join, site)];
-    if (floor) joints.push(addBottom(floor, entries, site));
+    if (floor) {
+      joints.push(addBottom(floor, entries, site));
+      joints.push(...toBase(said["to its base"]?.value, floor.in !== "groove", site));
+    }
     return { entries, joints };
   },
 });

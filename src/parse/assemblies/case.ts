@@ -1,6 +1,6 @@
 import type { Settings } from "../expand/make.ts";
 import { squash } from "../names.ts";
-import type { Node, TextNode } from "../yaml/nodes.ts";
+import type { Node } from "../yaml/nodes.ts";
 import { assembly, type Expanded, type Site } from "./assembly.ts";
 import { backPanel } from "./back-in.ts";
 import { addPosts, footOf, insideOf } from "./case/posts.ts";
@@ -9,6 +9,7 @@ import { own, type PanelSaid, type Said } from "./case/settings.ts";
 import { divide } from "./divide.ts";
 import type { Making } from "./making.ts";
 import { shelve } from "./shelve.ts";
+import { toBase } from "./to-base.ts";
 
 export const carcase = assembly({
   kind: "case",
@@ -81,7 +82,7 @@ export const carcase = assembly({
       const up = bottom.up?.value ?? (making.posts && full ? footOf(sides, making) : undefined);
       entries["bottom-panel"] = { ...lying(bottom), bottom: up ? write`room.bottom + ${up}` : write`room.bottom` };
       joinEnd("bottom-panel", bottom.join?.value);
-      toBase(said, up, making);
+      joints.push(...toBase(said["to its base"]?.value, up === undefined, site));
     }
     if (top === "rails") addTopRails(said, making);
     else if (top !== null) {
@@ -116,17 +117,6 @@ export const carcase = assembly({
     return { entries, joints };
   },
 });
-
-/** The bottom panel on the base that the case stands on. */
-function toBase(said: Said, up: TextNode | undefined, { site, joints }: Making): void {
-  const how = said["to its base"]?.value ?? up === undefined;
-  if (site.on?.assembly?.kind !== "base" || how === false) return;
-  joints.push({
-    join: "bottom-panel",
-    to: site.on.path,
-    ...(how === true ? { with: "screws", count: 2, "in from ends": site.usual("4", "100") } : how),
-  });
-}
 
 const isText = (node: Node | undefined, word: string): boolean => node?.kind === "text" && squash(node.text) === word;
 

@@ -1,6 +1,7 @@
 import { settingsOf } from "../kinds/kept.ts";
 import { type Kind, tellWrong } from "../kinds/kind.ts";
-import type { MapNode } from "../yaml/nodes.ts";
+import { squash } from "../names.ts";
+import type { MapNode, Node, TextNode } from "../yaml/nodes.ts";
 import { coversOf, whole } from "./drawers-in.ts";
 import { type Bounds, carrier, type Making } from "./making.ts";
 
@@ -23,4 +24,25 @@ export function doorIn(space: string, said: MapNode, bounds: Bounds, making: Mak
     covers: coversOf(said, bounds, making),
     ...settingsOf(said),
   };
+}
+
+const settingIn = (said: MapNode, name: string): Node | undefined =>
+  said.entries.find(({ key }) => squash(key.text) === squash(name))?.value;
+const textIn = (said: MapNode, name: string): TextNode | undefined => {
+  const found = settingIn(said, name);
+  return found?.kind === "text" ? found : undefined;
+};
+
+/** How far back an inset door reaches into its opening, its own set back included; null where none does. */
+export function insetDeep(said: MapNode, { site: { write } }: Making): TextNode | null {
+  if (squash(textIn(said, "lies")?.text ?? "inset") !== "inset") return null;
+  const thick = (of: MapNode): TextNode | null => {
+    const stock = textIn(of, "made of");
+    return stock ? write`${stock.text.trim().replaceAll(/\s+/gu, "-")}.thickness` : null;
+  };
+  const [frame, strips] = [settingIn(said, "frame"), settingIn(said, "strips")];
+  const own = thick(frame?.kind === "map" ? frame : said);
+  const more = strips?.kind === "map" ? thick(strips) : null;
+  const back = textIn(said, "set back");
+  return own && write`${own.text}${more ? ` + ${more.text}` : ""}${back ? write` + ${back}`.text : ""}`;
 }

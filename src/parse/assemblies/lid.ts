@@ -88,9 +88,11 @@ function places(said: Said, site: Site): Settings {
   const moved = (face: Face, from: TextNode, by: TextNode | undefined): TextNode =>
     by === undefined ? from : isLow(face) ? site.write`${from.text} - ${by}` : site.write`${from.text} + ${by}`;
   const beyond = (face: Face, from: TextNode): TextNode => moved(face, from, over[face as keyof Overhang]);
-  const above = (face: Face, from: TextNode): TextNode =>
-    face === "bottom" && gap ? site.write`${from.text} + ${gap}` : from;
-  return { ...site.placed("up", above), ...site.placed("across", beyond), ...site.placed("deep", beyond) };
+  const { on, ...up } = site.placed("up");
+  const below = site.on?.path;
+  // Where it lies on something it is that much higher; where it gives what is under it its height, its footprint is that much lower.
+  const raised = on && gap && below ? { bottom: site.write`${below}.top + ${gap}` } : on ? { on } : {};
+  return { ...up, ...raised, ...site.placed("across", beyond), ...site.placed("deep", beyond) };
 }
 
 /** What carries it, seen from above. */
@@ -102,7 +104,13 @@ function footprint(body: string, said: Said, { write }: Site): Settings {
     return isLow(face) ? write`${body}.${face} + ${by}` : write`${body}.${face} - ${by}`;
   };
   const sides = { left: within("left"), right: within("right"), front: within("front"), back: within("back") };
-  return { kind: "space", ...sides, bottom: write`${body}.bottom`, top: write`${body}.top` };
+  const gap = said["air gap"]?.value;
+  return {
+    kind: "space",
+    ...sides,
+    bottom: gap ? write`${body}.bottom - ${gap}` : write`${body}.bottom`,
+    top: write`${body}.top`,
+  };
 }
 
 /** Battens across the boards, inside of the chest. */

@@ -119,7 +119,8 @@ function fallBack(
   const above = coverOf(standing, around);
   if (above !== null && axis !== "up" && leads(above, standing, axis, around))
     return write`${above.assembly?.footprint ? `${above.path}.footprint` : boxOf(above)}.${face}`;
-  if (above !== null && axis === "up" && end === 1) return write`${above.path}.bottom`;
+  if (above !== null && axis === "up" && end === 1)
+    return write`${above.assembly?.footprint ? `${above.path}.footprint` : above.path}.bottom`;
   const load = axis === "up" ? null : loadOf(standing, axis, around);
   if (load !== null) return write`${boxOf(load)}.${face}`;
   const below = standing.assembly?.footprint ? bearerOf(standing, around) : null;

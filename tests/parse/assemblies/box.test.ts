@@ -39,6 +39,19 @@ describe("a box", () => {
       "crate.left-side": "1/2 × 5 × 9 1/2",
     });
   });
+  test("of boards that are glued up, on a base that its bottom is screwed to", () => {
+    const plinth = "kind: base, made of: thick, high: 2, in at the front: 1, in at the sides: 1, in at the back: 1";
+    const says = "join: box joint, boards: 2, bottom panel: { made of: thin, in: rabbet }, on: plinth";
+    const text = crate(says, "16", "13")
+      .replace("  thin:", "  thick: { wood: yellow poplar, sold as: 4/4, planed to: 3/4, widths: 4 to 8 }\n  thin:")
+      .concat(`  plinth: { ${plinth} }\n`);
+    const build = sound(text);
+    // 13 − 2.
+    expect(partsOf(text)["crate.front-panel"]).toBe("1/2 × 11 × 16");
+    expect(build.blanks.filter(({ part }) => part === "crate.front-panel")).toHaveLength(2);
+    const screwed = build.joints.filter(({ method, parts: [a] }) => method === "screws" && a === "crate.bottom-panel");
+    expect(screwed).toHaveLength(4);
+  });
   test.each(["box joint", "dovetail", "mitre"])("crossing in the corners: %s", (method) => {
     const text = crate(`join: ${method}, bottom panel: { made of: thin, in: groove 1/4 deep, play: 1/16 }`);
     expect(partsOf(text)).toMatchObject({

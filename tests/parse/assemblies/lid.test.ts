@@ -46,6 +46,27 @@ describe("a lid", () => {
     expect(parts["cover.batten.1"]).toBe("3/4 × 3 × 14");
     expect(Object.keys(parts).filter((name) => name.startsWith("cover.batten"))).toHaveLength(2);
   });
+  test("lies higher by its air gap than what carries it", () => {
+    const ends = (text: string) => {
+      const at = (id: string) => solveText(text).build?.parts.find((part) => part.id === id)?.body;
+      return [at("chest.left-side")?.high[2], at("cover.slab")?.low[2]].map((each) => toInches(each as never));
+    };
+    const wanted = chest("air gap: 1/2, bumpers: dot")
+      .replace("height: 18", "height: 18 1/2")
+      .replace("hinge: loose", "hinge: { with: butt hinges, hardware: face, opens: top }")
+      .replace("  dot:", "  face: { kind: butt hinge, leaf: 3/4, fit: on the face }\n  dot:");
+    expect(ends(wanted)).toEqual([17.25, 17.75]);
+    // Where the chest does not say how high it is: 18 1/2 − 3/4 − 1/2.
+    expect(ends(wanted.replace(", top: 17 1/4", ""))).toEqual([17.25, 17.75]);
+  });
+  test("is looked at though it hangs on hinges", () => {
+    const hung = chest("form: panel").replace("hinge: loose", "hinge: butt hinges");
+    expect(
+      solveText(hung)
+        .findings.map(({ rule }) => rule)
+        .toSorted(),
+    ).toEqual(["chest-without-air", "lid-not-held"]);
+  });
   test("as a frame holds a panel in grooves", () => {
     const text = chest("form: frame and panel, wide: 3, panel of: thin").replace(
       "kind: chest-lid, made of: panel",

@@ -7,6 +7,7 @@ import { frontEdges } from "../front-edges.ts";
 import { openings } from "../openings.ts";
 import { shelves } from "../shelves-in.ts";
 import { taperFaces } from "../taper.ts";
+import { toBaseSetting } from "../to-base.ts";
 
 const taper = settings("the taper of posts", {
   faces: may(taperFaces, "The faces that run in: inside if nothing is said."),
@@ -95,9 +96,6 @@ export const own = settings("a case", {
   "back rails": may(backRails, "Rails on edge between the sides at the back, above and below the back panel."),
   openings: may(openings, "How the inside is divided."),
   shelves: may(shelves, "Shelves, where the inside is not divided: how many fixed ones, or what they are."),
-  "to its base": may(
-    yesNoOr(joinWords),
-    "How its bottom panel is fastened to the base that it stands on: two screws into each board if nothing is said, where the panel lies on it.",
-  ),
+  "to its base": toBaseSetting,
 });
 export type Said = Fields<typeof own.keys>;

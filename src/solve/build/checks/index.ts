@@ -25,6 +25,7 @@ import { fittingScrewComesThroughRule } from "./fitting-screw-comes-through.ts";
 import { fixedAcrossGrainRule } from "./fixed-across-grain.ts";
 import { footOffFloorRule } from "./foot-off-floor.ts";
 import { frontScrewsTooLongRule } from "./front-screws-too-long.ts";
+import { hingeLeavesApartRule } from "./hinge-leaves-apart.ts";
 import { holeRunsIntoCutRule } from "./hole-runs-into-cut.ts";
 import { holesMeetRule } from "./holes-meet.ts";
 import { knobScrewDoesNotFitRule } from "./knob-screw-does-not-fit.ts";
@@ -37,6 +38,7 @@ import { oneGoodFaceRule } from "./one-good-face.ts";
 import { onlyOneStudRule } from "./only-one-stud.ts";
 import { pinsMeetInDividerRule } from "./pins-meet-in-divider.ts";
 import { seatBendsRule } from "./seat-bends.ts";
+import { shelfAtAHingeRule } from "./shelf-at-a-hinge.ts";
 import { shelfSagsRule } from "./shelf-sags.ts";
 import { slabNotFlattenedRule } from "./slab-not-flattened.ts";
 import { slideLongerThanCaseRule } from "./slide-longer-than-case.ts";
@@ -53,12 +55,14 @@ const RULES: readonly Rule[] = [
   nobodySellsThatThicknessRule,
   leftToPlaneRule,
   wetLumberRule,
+  hingeLeavesApartRule,
   holeRunsIntoCutRule,
   holesMeetRule,
   mortisesMeetRule,
   cutterDoesNotExistRule,
   fixedAcrossGrainRule,
   shelfSagsRule,
+  shelfAtAHingeRule,
   seatBendsRule,
   notMarkedExactlyRule,
   slabNotFlattenedRule,

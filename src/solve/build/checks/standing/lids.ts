@@ -20,7 +20,7 @@ export interface Lid {
 
 export function lidsOf({ design, motions, hardware, mass }: Checked): readonly Lid[] {
   const supported = hardware.filter(({ item, halfOf }) => item.kind === "lid support" && halfOf !== undefined);
-  const swinging = motions.filter(({ kind }) => kind === "swing").map(({ moves }) => moves);
+  const swinging = motions.filter(({ kind }) => kind !== "slide").map(({ moves }) => moves);
   const held = supported.map(({ carriedBy }) => swinging.find((moves) => moves.includes(carriedBy)) ?? [carriedBy]);
   const groups = new Map([...swinging, ...held].map((moves) => [moves.join(), moves]));
   return [...groups.values()].flatMap((moves): readonly Lid[] => {
