@@ -19,7 +19,7 @@ export function shotList({ build, frame }: Plan): Section | null {
   const opens = motions.length > 0 ? ["The finished piece from the same side, everything open"] : [];
   const rows = [
     ["", "–", "The stock as it was bought, with its labels"],
-    ...steps.flatMap((step) => shots(step, marks).map((shot) => ["", String(step.number), shot])),
+    ...steps.map((step) => ["", String(step.number), shots(step, marks).join("; ")]),
     ...[
       "The finished piece as on the cover, before a plain wall",
       ...opens,
@@ -49,10 +49,10 @@ function shots({ title, kind, shows, actions, cautions }: Step, marks: ReadonlyM
   const does = (one: string): boolean => actions.some((action) => action.do === one);
   return [
     `${title}: the work in hand${what}`,
-    ...(shows.travel.length > 0 ? ["On the way: half in, so that one sees where it goes"] : []),
-    ...(does("clamp") ? ["All clamps on, from where they can be counted"] : []),
-    ...(does("machine") && kind !== "join" ? ["The finished cuts and holes, close"] : []),
-    ...(cautions.length > 0 ? ["Where the hands are, for the caution"] : []),
+    ...(shows.travel.length > 0 ? ["half in, so that one sees where it goes"] : []),
+    ...(does("clamp") ? ["all clamps on, from where they can be counted"] : []),
+    ...(does("machine") && kind !== "join" ? ["the finished cuts and holes, close"] : []),
+    ...(cautions.length > 0 ? ["where the hands are, for the caution"] : []),
   ];
 }
 

@@ -26,7 +26,7 @@ const tidy = (text: string): string => text.replaceAll(/[\s\u202f]+/gu, " ");
 test("what the maker says of rights, support and credits is read without a finding, and printed", () => {
   const { findings, pages } = pagesOf(`${stepExample()}${WORDS}`);
   expect(findings).toEqual([]);
-  const text = tidy(wordsOf(pages.at(-1) as (typeof pages)[number]));
+  const text = tidy(pages.map(wordsOf).join(" "));
   for (const words of [
     "Build as many as you like for yourself and your friends. Do not pass on the file.",
     "This is edition 2.",
