@@ -2,6 +2,7 @@ import { readdirSync, readFileSync } from "node:fs";
 import { describe, expect, test } from "vitest";
 import { solve } from "../../../src/compile.ts";
 import { render } from "../../../src/render/index.ts";
+import { leaves } from "../../../src/render/shapes.ts";
 import { MARGIN } from "../../../src/render/style.ts";
 import { groupsOf } from "../../../src/render/write/gather.ts";
 import { boxOf, overlaps, textsOf, wordsOf } from "../boxes.ts";
@@ -34,7 +35,9 @@ describe.each(files.sort())("the pages of %s", (file) => {
   });
 
   test("every drawing has words for who cannot see it, the part's name among those of its own", () => {
-    for (const { page } of pages) for (const figure of groupsOf(page.items, "figure")) expect(figure.alt).toMatch(/\w/);
+    // A step without a picture has an empty figure, which is not written.
+    for (const figure of pages.flatMap(({ page }) => groupsOf(page.items, "figure")))
+      if (leaves(figure.items).length > 0) expect(figure.alt).toMatch(/\w/);
     const drawn = pages
       .flatMap(({ page }) => groupsOf(page.items, "figure"))
       .flatMap(({ alt = "" }) => alt.match(/^Part (\w+), /)?.[1] ?? []);
