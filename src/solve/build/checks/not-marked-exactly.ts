@@ -5,10 +5,12 @@ import { indexOf } from "../../design/space.ts";
 import type { Joint, Part } from "../../design.ts";
 import type { Rule, Verdict } from "./check.ts";
 
-/** What rounding to the marks of the tape leaves open at the joints of each part. */
+/** What rounding to the marks of the tape leaves open at the joints of each part. What lies on pins is open at its ends as it is. */
 export const notMarkedExactlyRule: Rule = ({ design, print }) =>
   design.parts.map((part): Verdict => {
-    const open = design.joints.find((joint) => joint.roundedGap && joint.parts[0] === part.id);
+    const open = design.joints.find(
+      (joint) => joint.roundedGap && joint.kind !== "resting" && joint.parts[0] === part.id,
+    );
     const check = {
       rule: "not-marked-exactly",
       subject: part.id,
