@@ -20,16 +20,22 @@ import { choiceChangesNothing } from "./rules/choice-changes-nothing.ts";
 import { choiceUnknown } from "./rules/choice-unknown.ts";
 import { choiceWithoutValue } from "./rules/choice-without-value.ts";
 import { circle } from "./rules/circle.ts";
+import { closingEdgeRubs } from "./rules/closing-edge-rubs.ts";
 import { commaInBraces } from "./rules/comma-in-braces.ts";
 import { controlCharacter } from "./rules/control-character.ts";
 import { countNotWhole } from "./rules/count-not-whole.ts";
 import { crossDowelNeedsRoom } from "./rules/cross-dowel-needs-room.ts";
+import { cupMeetsGroove } from "./rules/cup-meets-groove.ts";
+import { cupTooDeep } from "./rules/cup-too-deep.ts";
 import { curveDoesNotFit } from "./rules/curve-does-not-fit.ts";
 import { cutterDoesNotExist } from "./rules/cutter-does-not-exist.ts";
 import { dashBeforeMeasure } from "./rules/dash-before-measure.ts";
 import { decimalComma } from "./rules/decimal-comma.ts";
 import { divisionByZero } from "./rules/division-by-zero.ts";
 import { doesNotGoThroughTheDoor } from "./rules/does-not-go-through-the-door.ts";
+import { doorTooThick } from "./rules/door-too-thick.ts";
+import { doorWithoutCatch } from "./rules/door-without-catch.ts";
+import { doorWithoutGrip } from "./rules/door-without-grip.ts";
 import { dovetailDoesNotFit } from "./rules/dovetail-does-not-fit.ts";
 import { dowelDoesNotFit } from "./rules/dowel-does-not-fit.ts";
 import { drawerWithoutGrip } from "./rules/drawer-without-grip.ts";
@@ -49,6 +55,8 @@ import { fractionAfterDivision } from "./rules/fraction-after-division.ts";
 import { frontScrewsTooLong } from "./rules/front-screws-too-long.ts";
 import { hashStartsComment } from "./rules/hash-starts-comment.ts";
 import { headNotInJoint } from "./rules/head-not-in-joint.ts";
+import { hingeBound } from "./rules/hinge-bound.ts";
+import { hingeLeafToEdge } from "./rules/hinge-leaf-to-edge.ts";
 import { hingeLeavesApart } from "./rules/hinge-leaves-apart.ts";
 import { holdStillAlongGrain } from "./rules/hold-still-along-grain.ts";
 import { holeRunsIntoCut } from "./rules/hole-runs-into-cut.ts";
@@ -58,6 +66,7 @@ import { hyphenInFormula } from "./rules/hyphen-in-formula.ts";
 import { hyphenReadAsMeasure } from "./rules/hyphen-read-as-measure.ts";
 import { includeNotFound } from "./rules/include-not-found.ts";
 import { indentation } from "./rules/indentation.ts";
+import { insetDoorWithoutStop } from "./rules/inset-door-without-stop.ts";
 import { jointDoesNotTouch } from "./rules/joint-does-not-touch.ts";
 import { jointWantsSquare } from "./rules/joint-wants-square.ts";
 import { jointWithItself } from "./rules/joint-with-itself.ts";
@@ -107,6 +116,7 @@ import { nothingToHold } from "./rules/nothing-to-hold.ts";
 import { oneGoodFaceSeenFromBoth } from "./rules/one-good-face-seen-from-both.ts";
 import { onlyOneStud } from "./rules/only-one-stud.ts";
 import { openingNotHeld } from "./rules/opening-not-held.ts";
+import { opensTooLittle } from "./rules/opens-too-little.ts";
 import { outsideMissed } from "./rules/outside-missed.ts";
 import { outsideMissing } from "./rules/outside-missing.ts";
 import { parameterMissing } from "./rules/parameter-missing.ts";
@@ -133,6 +143,7 @@ import { seatBends } from "./rules/seat-bends.ts";
 import { seatsNotWhole } from "./rules/seats-not-whole.ts";
 import { settingUnknown } from "./rules/setting-unknown.ts";
 import { shapeLeavesNothing } from "./rules/shape-leaves-nothing.ts";
+import { shelfAtAHinge } from "./rules/shelf-at-a-hinge.ts";
 import { shelfCannotComeOut } from "./rules/shelf-cannot-come-out.ts";
 import { shelfSags } from "./rules/shelf-sags.ts";
 import { shoulderStandsOpen } from "./rules/shoulder-stands-open.ts";
@@ -149,6 +160,7 @@ import { spaceAfterColon } from "./rules/space-after-colon.ts";
 import { splineDoesNotFit } from "./rules/spline-does-not-fit.ts";
 import { stockSizeNotPositive } from "./rules/stock-size-not-positive.ts";
 import { stopNotAlongHousing } from "./rules/stop-not-along-housing.ts";
+import { strikesOnItsWay } from "./rules/strikes-on-its-way.ts";
 import { stripNotInARow } from "./rules/strip-not-in-a-row.ts";
 import { tabIndent } from "./rules/tab-indent.ts";
 import { tenonTooBig } from "./rules/tenon-too-big.ts";
@@ -157,6 +169,7 @@ import { textTooLong } from "./rules/text-too-long.ts";
 import { textWithColon } from "./rules/text-with-colon.ts";
 import { thickerThanItsStock } from "./rules/thicker-than-its-stock.ts";
 import { tipsOver } from "./rules/tips-over.ts";
+import { tooFewHinges } from "./rules/too-few-hinges.ts";
 import { tooManyFasteners } from "./rules/too-many-fasteners.ts";
 import { tooMuch } from "./rules/too-much.ts";
 import { turnEdge } from "./rules/turn-edge.ts";
@@ -209,16 +222,22 @@ export const catalogue: readonly Rule<never>[] = [
   choiceUnknown,
   choiceWithoutValue,
   circle,
+  closingEdgeRubs,
   commaInBraces,
   controlCharacter,
   countNotWhole,
   crossDowelNeedsRoom,
+  cupMeetsGroove,
+  cupTooDeep,
   curveDoesNotFit,
   cutterDoesNotExist,
   dashBeforeMeasure,
   decimalComma,
   divisionByZero,
   doesNotGoThroughTheDoor,
+  doorTooThick,
+  doorWithoutCatch,
+  doorWithoutGrip,
   dovetailDoesNotFit,
   dowelDoesNotFit,
   drawerWithoutGrip,
@@ -238,6 +257,8 @@ export const catalogue: readonly Rule<never>[] = [
   frontScrewsTooLong,
   hashStartsComment,
   headNotInJoint,
+  hingeBound,
+  hingeLeafToEdge,
   hingeLeavesApart,
   holdStillAlongGrain,
   holeRunsIntoCut,
@@ -247,6 +268,7 @@ export const catalogue: readonly Rule<never>[] = [
   hyphenReadAsMeasure,
   includeNotFound,
   indentation,
+  insetDoorWithoutStop,
   jointDoesNotTouch,
   jointWantsSquare,
   jointWithItself,
@@ -296,6 +318,7 @@ export const catalogue: readonly Rule<never>[] = [
   oneGoodFaceSeenFromBoth,
   onlyOneStud,
   openingNotHeld,
+  opensTooLittle,
   outsideMissed,
   outsideMissing,
   parameterMissing,
@@ -322,6 +345,7 @@ export const catalogue: readonly Rule<never>[] = [
   seatsNotWhole,
   settingUnknown,
   shapeLeavesNothing,
+  shelfAtAHinge,
   shelfCannotComeOut,
   shelfSags,
   shoulderStandsOpen,
@@ -338,6 +362,7 @@ export const catalogue: readonly Rule<never>[] = [
   splineDoesNotFit,
   stockSizeNotPositive,
   stopNotAlongHousing,
+  strikesOnItsWay,
   stripNotInARow,
   tabIndent,
   tenonTooBig,
@@ -346,6 +371,7 @@ export const catalogue: readonly Rule<never>[] = [
   textWithColon,
   thickerThanItsStock,
   tipsOver,
+  tooFewHinges,
   tooManyFasteners,
   tooMuch,
   turnEdge,

@@ -234,7 +234,7 @@ export interface BuildRecord {
   layoutProof: Proof[];
   purchases: Purchase[];
   steps: Step[];
-  timeline: { bench: number; elapsed: number; lowerBound: number };
+  timeline: { bench: number; elapsed: number; lowerBound: number; spells: unknown[] };
   tools: unknown[];
   finishing: unknown[];
   jigs: {

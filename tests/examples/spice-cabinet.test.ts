@@ -20,7 +20,8 @@ describe("sizes of the spice cabinet, in mm", () => {
     ["doors.left-top-rail", [50, 170], "(480 + 2 × 12 − 3) / 2 = 250.5, down to 250; − 2 × 50 + 2 × 10"],
     ["doors.left-panel", [166, 542], "170 − 170 × 0.00353 × 4 − 1 = 166.6, down; 624 − 100 + 20 − 2"],
     ["cabinet.back-panel", [541, 667], "530 + 2 × 6 − 1; 656 + 2 × 6 − 1"],
-    ["cabinet.loose-shelf-1", [94, 527], "95 − 1; 530 − 3"],
+    ["cabinet.loose-shelf-1", [88, 527], "95 − 1 − 6 (lip); 530 − 3"],
+    ["cabinet.loose-shelf-1-lip", [25, 527], "25 high; 530 − 3"],
   ] as [string, number[], string][])("%s: %j, %s", (part, wanted) => {
     expect(size(part)).toEqual(wanted);
   });

@@ -18,7 +18,7 @@ const parts = (count: number): string =>
 /** Eleven nodes by an anchor of ten, used until there are `count` nodes. */
 const expanded = (count: number): string => {
   const fixed = `built: { a: &ten [${lines(9, () => "x", ", ")}] }\n`;
-  return `${HEAD}${PIECE}${fixed}notes: [${lines(count, () => "*ten", ", ")}]\n`;
+  return `${HEAD}${PIECE}${fixed}photos: [${lines(count, () => "*ten", ", ")}]\n`;
 };
 function lines(count: number, line: (i: number) => string, between = "\n"): string {
   return Array.from({ length: count }, (_, i) => line(i)).join(between);

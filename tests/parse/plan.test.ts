@@ -143,7 +143,7 @@ describe("the head of a plan", () => {
     ["sizes: [3]", ["wrong-value"]],
     ["sizes: { 3a: 3 }", ["unusable-name"]],
     ["choices: { wood: oak }", ["wrong-value"]],
-    ["words: american\nnotes: []", ["not-in-this-version", "not-in-this-version"]],
+    ["words: american\nphotos: []", ["not-in-this-version", "not-in-this-version"]],
     ["Subtitle: x\nsub-title: y", ["duplicate-key"]],
     ["stcok: {}", ["unknown-key"]],
     ["grain: up", ["unknown-key"]],

@@ -16,6 +16,8 @@ const PINS: readonly (readonly [string, string])[] = [
 ];
 const board = (side: string): string =>
   `${side}-board: { made of: panel, as: upright, facing: ${side}, grain: up, between: [left-leg, right-leg], ${side}: ${side === "front" ? "0" : "3 1/2"}, bottom: 0, under: tread }`;
+const FLOOR =
+  "floor-board: { made of: panel, as: lying flat, grain: across, between: [left-leg, right-leg], front: 3/4, back: 2 3/4, bottom: 0 }";
 const JOINT = "joints:\n  - { join: back-board, to: [left-leg, right-leg], with: dowels }";
 
 export const shelfCannotComeOut = rule<Args>({
@@ -32,7 +34,7 @@ export const shelfCannotComeOut = rule<Args>({
     "A shelf on pins is put in after everything is glued, and taken out again when it is set higher or lower. Every straight way is tried, then one tilt: lifted, turned about the line along which it leaves, until it stands almost on end. The pins are pulled out for it.",
   wrong: shelfExample(...PINS, [
     "joints:",
-    `  ${board("back")}\n  ${board("front")}\n${JOINT}\n  - { join: front-board, to: [left-leg, right-leg], with: dowels }`,
+    `  ${FLOOR}\n  ${board("back")}\n  ${board("front")}\n${JOINT}\n  - { join: [front-board, floor-board], to: [left-leg, right-leg], with: dowels }`,
   ]),
   right: shelfExample(...PINS, ["joints:", `  ${board("back")}\n${JOINT}`]),
   basis: "geometry",

@@ -66,12 +66,17 @@ export const backIn = byForm({
   ),
 });
 
-/** The back of a case, joined to its sides and to the panels that there are below and above. */
-export function backPanel(back: Back, { site, entries, joints }: Making, ends: readonly boolean[]): void {
+/** What a back ends on below and above, by the names of parts; null where nothing is. */
+export interface BackEnds {
+  readonly bottom: string | null;
+  readonly top: string | null;
+}
+
+/** The back of a case, joined to its sides and to what there is below and above. */
+export function backPanel(back: Back, { site, entries, joints }: Making, { bottom, top }: BackEnds): void {
   const { write } = site;
-  const [bottom, top] = ends;
   const upright: Settings = { "made of": back.stock, as: "upright", facing: "back", grain: "up" };
-  const to = ["left-side", "right-side", ...(bottom ? ["bottom-panel"] : []), ...(top ? ["top-panel"] : [])];
+  const to = ["left-side", "right-side", bottom, top].filter((name) => name !== null);
   const fasten: Settings = back.fasten ?? { with: "brads", spacing: site.usual("5", "125") };
   if (back.in === "laid on") {
     const short = back.short ?? write`${site.usual("1/16", "1")}`;
@@ -90,8 +95,8 @@ export function backPanel(back: Back, { site, entries, joints }: Making, ends: r
     ...upright,
     left: write`left-side.right`,
     right: write`right-side.left`,
-    bottom: bottom ? write`bottom-panel.top` : write`room.bottom`,
-    top: top ? write`top-panel.bottom` : write`room.top`,
+    bottom: bottom ? write`${bottom}.top` : write`room.bottom`,
+    top: top ? write`${top}.bottom` : write`room.top`,
     back: back.in === "groove" ? write`room.back - ${back.inFrom ?? site.usual("1/2", "12")}` : write`room.back`,
   };
   const housing: Settings = {

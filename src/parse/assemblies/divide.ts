@@ -1,6 +1,7 @@
 import type { Settings } from "../expand/make.ts";
 import type { TextNode } from "../yaml/nodes.ts";
 import type { Site } from "./assembly.ts";
+import { insetDeep } from "./doors-in.ts";
 import { hold } from "./holds.ts";
 import type { Bounds, Making } from "./making.ts";
 import type { Divider, Division, Opening, Size } from "./openings.ts";
@@ -160,5 +161,11 @@ function place(
 function fill(name: string, opening: Opening, bounds: Bounds, making: Making): void {
   if (opening.division) divide(name, opening.division, bounds, making, false);
   if (opening.holds) hold(name, opening.holds, bounds, making);
-  if (opening.shelves) shelve(name, opening.shelves, bounds, making);
+  const { shelves, holds } = opening;
+  if (!shelves) return;
+  const inset = holds?.door ? insetDeep(holds.door, making) : null;
+  const clear = making.site.usual("1/4", "6");
+  const back = inset && making.site.write`${inset.text} + ${clear}`;
+  const behind = back && { "set back": { value: back, at: back.at, key: back.at } };
+  shelve(name, { ...behind, ...shelves }, bounds, making);
 }

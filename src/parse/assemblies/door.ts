@@ -53,15 +53,23 @@ function roomOf(said: Said, site: Site): Settings {
   return { kind: "space", ...Object.fromEntries(SIDES.map((side) => [side, at(side)])), ...deep };
 }
 
+/** Each leaf as large as can be marked, so that its parts close: what is left over widens the gaps at its free edge and above it. */
 function leavesOf(said: Said, { write, usual, step }: Site, entries: Record<string, Settings>): readonly Leaf[] {
-  if (said.pair?.value !== true) return [{ prefix: "", room: "room", hinged: said.hinged?.value ?? "left" }];
+  const deep = Object.fromEntries(["front", "back"].map((face) => [face, `room.${face}`]));
+  const leaf = (name: string, side: "left" | "right", across: TextNode): void => {
+    const high = { bottom: "room.bottom", up: write`round-down(room.up, ${step.text})` };
+    entries[name] = { kind: "space", [side]: `room.${side}`, across, ...high, ...deep };
+  };
+  if (said.pair?.value !== true) {
+    const hinged = said.hinged?.value ?? "left";
+    leaf("leaf-room", hinged, write`round-down(room.across, ${step.text})`);
+    return [{ prefix: "", room: "leaf-room", hinged }];
+  }
   const between = said["gap between"]?.value ?? write`${usual("1/8", "3")}`;
-  // Both alike and to a mark: what is left over widens the gap between them.
-  const wide = write`round-down((room.across - ${between}) / 2, ${step.text})`;
-  const same = Object.fromEntries(["bottom", "top", "front", "back"].map((face) => [face, `room.${face}`]));
-  for (const side of ["left", "right"] as const)
-    entries[`${side}-room`] = { kind: "space", [side]: `room.${side}`, across: wide, ...same };
-  return (["left", "right"] as const).map((side) => ({ prefix: `${side}-`, room: `${side}-room`, hinged: side }));
+  return (["left", "right"] as const).map((side) => {
+    leaf(`${side}-room`, side, write`round-down((room.across - ${between}) / 2, ${step.text})`);
+    return { prefix: `${side}-`, room: `${side}-room`, hinged: side };
+  });
 }
 
 function hingesOf({ hinged }: Leaf, { hung }: Made, said: Said): Settings {

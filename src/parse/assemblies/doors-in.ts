@@ -1,8 +1,9 @@
 import { settingsOf } from "../kinds/kept.ts";
 import { type Kind, tellWrong } from "../kinds/kind.ts";
-import type { MapNode } from "../yaml/nodes.ts";
+import { squash } from "../names.ts";
+import type { MapNode, Node, TextNode } from "../yaml/nodes.ts";
 import { coversOf, whole } from "./drawers-in.ts";
-import type { Bounds, Making } from "./making.ts";
+import { type Bounds, carrier, type Making } from "./making.ts";
 
 const WORDS = "settings of a door";
 
@@ -16,11 +17,32 @@ export const heldDoor: Kind<MapNode> = {
 /** A door, or a pair, in an opening of a case or in front of it. */
 export function doorIn(space: string, said: MapNode, bounds: Bounds, making: Making): void {
   const { site, entries } = making;
-  const wall = (part: string | undefined) => part && whole(part, site);
+  const wall = (part: string | undefined) => part && whole(carrier(part, "hinges", making), site);
   entries[`${space}-door`] = {
     ...{ kind: "door", in: whole(space, site) },
     walls: { left: wall(bounds.left), right: wall(bounds.right) },
     covers: coversOf(said, bounds, making),
     ...settingsOf(said),
   };
+}
+
+const settingIn = (said: MapNode, name: string): Node | undefined =>
+  said.entries.find(({ key }) => squash(key.text) === squash(name))?.value;
+const textIn = (said: MapNode, name: string): TextNode | undefined => {
+  const found = settingIn(said, name);
+  return found?.kind === "text" ? found : undefined;
+};
+
+/** How far back an inset door reaches into its opening, its own set back included; null where none does. */
+export function insetDeep(said: MapNode, { site: { write } }: Making): TextNode | null {
+  if (squash(textIn(said, "lies")?.text ?? "inset") !== "inset") return null;
+  const thick = (of: MapNode): TextNode | null => {
+    const stock = textIn(of, "made of");
+    return stock ? write`${stock.text.trim().replaceAll(/\s+/gu, "-")}.thickness` : null;
+  };
+  const [frame, strips] = [settingIn(said, "frame"), settingIn(said, "strips")];
+  const own = thick(frame?.kind === "map" ? frame : said);
+  const more = strips?.kind === "map" ? thick(strips) : null;
+  const back = textIn(said, "set back");
+  return own && write`${own.text}${more ? ` + ${more.text}` : ""}${back ? write` + ${back}`.text : ""}`;
 }

@@ -1,7 +1,7 @@
 import type { Settings } from "../expand/make.ts";
 import { assembly, type Expanded, type Site } from "./assembly.ts";
 import { addBottom, addWalls, cornersOf, roomOf } from "./drawer/box.ts";
-import { frontIn, frontJoint, pullsOf } from "./drawer/front.ts";
+import { frontIn, frontJoint, pullsOf, stopOf } from "./drawer/front.ts";
 import { runsOf } from "./drawer/runs.ts";
 import { drawerSettings, type Said } from "./drawer/settings.ts";
 
@@ -37,7 +37,7 @@ export const drawer = assembly({
       joints.push(frontJoint(front, site));
     }
     runs.add(entries, joints, standsOn);
-    const fittings = pullsOf(said, front ? name : "box-front", site);
+    const fittings = [...pullsOf(said, front ? name : "box-front", site), ...stopOf(said, site)];
     return { entries, joints, fittings };
   },
 });

@@ -3,7 +3,7 @@ import { settingsOf } from "../kinds/kept.ts";
 import { type Kind, tellWrong } from "../kinds/kind.ts";
 import { squash } from "../names.ts";
 import { type MapNode, type Node, settingOf, type TextNode } from "../yaml/nodes.ts";
-import type { Bounds, Making } from "./making.ts";
+import { type Bounds, carrier, type Making } from "./making.ts";
 
 const WORDS = "settings of a drawer";
 
@@ -60,9 +60,11 @@ function addDrawer(
   own: Settings,
   covers: Settings,
   { left, right }: Bounds,
-  { site, entries, stock }: Making,
+  making: Making,
 ): void {
-  const wall = (part: string | undefined) => part && whole(part, site);
+  const { site, entries, stock } = making;
+  const runs = Object.keys(own).some((key) => ["runners", "runson"].includes(squash(key))) ? "runners" : "slides";
+  const wall = (part: string | undefined) => part && whole(carrier(part, runs, making), site);
   entries[name] = {
     ...{ kind: "drawer", in: whole(room, site), "made of": stock },
     walls: { left: wall(left), right: wall(right) },

@@ -1,91 +1,119 @@
 /** Shelves in a space: fixed, or loose on pins. */
 import type { Settings } from "../expand/make.ts";
-import type { Bounds, Making } from "./making.ts";
+import { tellWrong } from "../kinds/kind.ts";
+import type { TextNode } from "../yaml/nodes.ts";
+import { type Bounds, carrier, type Making } from "./making.ts";
 import type { Shelves } from "./shelves-in.ts";
 
 /** More shelves than this, or as many as a formula says, are one row. */
 const MOST_NAMED = 20;
+/** Holes of a ladder above and below a pin: more than a side is high. */
+const LADDER = "80";
 
 /** Fixed shelves, and loose ones. */
 export function shelve(space: string, said: Shelves, bounds: Bounds, making: Making, prefix = `${space}-`): void {
-  const { site, entries, joints } = making;
+  const { site, joints } = making;
   const { write } = site;
-  const shelf: Settings = {
-    "made of": said["made of"]?.value ?? making.stock,
-    ...(said.called && { called: said.called.value }),
-    as: "lying flat",
-    grain: "across",
-    left: write`${space}.left`,
-    right: write`${space}.right`,
-    front: said["set back"] ? write`${space}.front + ${said["set back"].value}` : write`${space}.front`,
-    back: write`${space}.back`,
-    ...(said.carries && { carries: said.carries.value }),
-    ...making.edge,
-  };
   const names: string[] = [];
-  if (said.loose) rest(space, said, shelf, bounds, making, prefix);
-  for (const [i, height] of (said.at?.value ?? []).entries()) {
-    const name = `${prefix}shelf-${i + 1}`;
-    entries[name] = { ...shelf, top: write`${space}.bottom + ${height}` };
-    names.push(name);
-  }
-  const count = said.count && Number(said.count.value.text);
-  if (count !== undefined && Number.isInteger(count) && count > 0 && count <= MOST_NAMED) {
-    // Equal spaces, but each shelf on a mark of the tape as it is measured from the floor of the opening.
-    const first = `${prefix}shelf-1`;
-    const clear = write`(${space}.up - ${count} * ${first}.up) / ${count + 1}`.text;
-    for (let i = 1; i <= count; i += 1) {
-      const name = `${prefix}shelf-${i}`;
-      const up = write`round(${i} * (${clear}) + ${i - 1} * ${first}.up, ${site.step.text})`;
-      entries[name] = { ...shelf, bottom: write`${space}.bottom + ${up.text}` };
-      names.push(name);
-    }
-  } else if (said.count !== undefined) {
-    const name = `${prefix}shelf`;
-    entries[name] = {
-      ...shelf,
-      count: said.count.value,
-      spread: write`up between ${space}.bottom and ${space}.top`,
-    };
-    names.push(name);
-  }
+  const row: Row = { space, said, making, names, name: (i) => `${prefix}shelf-${i}`, more: {}, short: null };
+  if (said.loose) rest(space, said, bounds, making, prefix);
+  for (const height of said.at?.value ?? []) put(row, { top: write`${space}.bottom + ${height}` });
+  if (said.count) equally(row, said.count.value, site.step, `${prefix}shelf`);
   const to = [bounds.left, bounds.right].filter((end) => end !== undefined);
   if (names.length > 0 && to.length > 0) joints.push({ join: names, to, ...(said.join?.value ?? making.join) });
 }
 
-/** Shelves on pins, with equal spaces at first. They are pulled out over the edge of what is in front of them: short at the back. */
-function rest(
-  space: string,
-  said: Shelves,
-  shelf: Settings,
-  { left, right }: Bounds,
-  making: Making,
-  prefix: string,
-): void {
-  const { site, entries, joints } = making;
-  const { write, usual, step } = site;
-  const name = (i: number): string => `${prefix}loose-shelf-${i}`;
-  const back = said["short at the back"]?.value ?? write`${usual("1/8", "3")}`;
-  const loose = { ...shelf, called: said.called?.value ?? "loose shelf", back: write`${space}.back - ${back}` };
-  const wanted = said.loose?.value;
-  const names: string[] = [];
-  const put = (where: Settings): void => {
-    names.push(name(names.length + 1));
-    entries[name(names.length)] = { ...loose, ...where };
+/** Shelves of one kind in a space. */
+interface Row {
+  readonly space: string;
+  readonly said: Shelves;
+  readonly making: Making;
+  /** Of those so far. */
+  readonly names: string[];
+  readonly name: (i: number) => string;
+  readonly more: Settings;
+  /** How far a strip along the front stays off each side; null: it goes from side to side. */
+  readonly short: TextNode | null;
+}
+
+/** One more shelf, with the strip along its front. */
+function put({ space, said, making, names, name, more, short }: Row, where: Settings, own?: string): void {
+  const { site, entries, joints, edge } = making;
+  const { write } = site;
+  const shelf = own ?? name(names.length + 1);
+  const front = said["set back"] ? write`${space}.front + ${said["set back"].value}` : write`${space}.front`;
+  const edged = said["front edge"]?.value.said;
+  const strip = `${shelf}-lip`;
+  const base: Settings = {
+    "made of": said["made of"]?.value ?? making.stock,
+    ...(said.called && { called: said.called.value }),
+    ...{ as: "lying flat", grain: "across", left: write`${space}.left`, right: write`${space}.right` },
+    ...{ front: edged ? write`${strip}.back` : front, back: write`${space}.back` },
+    ...(said.carries && { carries: said.carries.value }),
+    ...(!edged && edge),
   };
-  const count = wanted && "text" in wanted ? Number(wanted.text) : Number.NaN;
-  const clear = write`(${space}.up - ${count} * ${name(1)}.up) / ${count + 1}`.text;
-  if (wanted && !("text" in wanted)) for (const height of wanted) put({ top: write`${space}.bottom + ${height}` });
-  else if (Number.isInteger(count) && count > 0 && count <= MOST_NAMED)
-    for (let i = 1; i <= count; i += 1)
-      put({
-        bottom: write`${space}.bottom + ${write`round(${i} * (${clear}) + ${i - 1} * ${name(1)}.up, ${step.text})`.text}`,
-      });
-  else if (wanted) put({ count: wanted, spread: write`up between ${space}.bottom and ${space}.top` });
+  entries[shelf] = { ...base, ...more, ...where };
+  names.push(shelf);
+  if (!edged) return;
+  const flush = edged["flush with"]?.value ?? "top";
+  entries[strip] = {
+    ...{ called: "shelf lip", "made of": edged.lip.value, as: "on edge", grain: "across", front },
+    left: short ? write`${space}.left + ${short}` : write`${space}.left`,
+    right: short ? write`${space}.right - ${short}` : write`${space}.right`,
+    ...{ [flush]: write`${shelf}.${flush}`, up: edged.high.value },
+  };
+  joints.push({ join: strip, to: shelf, with: "glue" });
+}
+
+/** So many with equal spaces between them, each on a mark as it is measured from the floor of the opening. */
+function equally(row: Row, wanted: TextNode, step: TextNode, all: string): void {
+  const { space, making, name, said } = row;
+  const { write } = making.site;
+  const count = Number(wanted.text);
+  if (Number.isInteger(count) && count > 0 && count <= MOST_NAMED) {
+    const first = name(1);
+    const clear = write`(${space}.up - ${count} * ${first}.up) / ${count + 1}`.text;
+    for (let i = 1; i <= count; i += 1) {
+      const up = write`round(${i} * (${clear}) + ${i - 1} * ${first}.up, ${step.text})`;
+      put(row, { bottom: write`${space}.bottom + ${up.text}` });
+    }
+  } else if (said["front edge"])
+    tellWrong(
+      { ...making.site.where, key: "shelves" },
+      wanted,
+      `a whole number up to ${MOST_NAMED}, as each has a strip along its front`,
+    );
+  else put(row, { count: wanted, spread: write`up between ${space}.bottom and ${space}.top` }, all);
+}
+
+/** Shelves on pins, with equal spaces at first. They are pulled out over the edge of what is in front of them: short at the back. */
+function rest(space: string, said: Shelves, { left, right }: Bounds, making: Making, prefix: string): void {
+  const { site, joints } = making;
+  const { write, usual, step } = site;
+  const pins = said.pins?.value ?? {};
+  const apart = pins.apart?.value ?? write`${usual("1 1/4", "32")}`;
+  const ladder = pins.ladder?.value === true;
+  const back = said["short at the back"]?.value ?? write`${usual("1/8", "3")}`;
+  const half = said.play && write`${said.play.value} / 2`;
+  const names: string[] = [];
+  const row: Row = {
+    ...{ space, said, making, names, name: (i) => `${prefix}loose-shelf-${i}` },
+    more: { called: said.called?.value ?? "loose shelf", back: write`${space}.back - ${back}` },
+    // A little shorter than any usual shelf on pins.
+    short: half ?? write`${usual("3/32", "2.5")}`,
+  };
+  const wanted = said.loose?.value;
+  if (wanted && !("text" in wanted)) for (const height of wanted) put(row, { top: write`${space}.bottom + ${height}` });
+  else if (wanted) equally(row, wanted, ladder ? apart : step, row.name(1));
   joints.push({
-    ...{ join: names, to: [left, right].filter((end) => end !== undefined), with: "shelf pins" },
-    ...{ "spare holes": said["spare holes"]?.value ?? "2" },
-    ...(said["holes apart"] && { "holes apart": said["holes apart"].value }),
+    ...{
+      join: names,
+      to: [left, right].flatMap((end) => (end ? [carrier(end, "pins", making)] : [])),
+      with: "shelf pins",
+    },
+    ...{ hardware: pins.with?.value, deep: pins.deep?.value, "in from ends": pins["in from each edge"]?.value },
+    ...{ "spare holes": pins["spare holes"]?.value ?? (ladder ? LADDER : "2"), "holes apart": pins.apart?.value },
+    ...(half && { gap: half }),
     ...(said.count === undefined && said.at === undefined && said.join?.value),
   });
 }

@@ -1,14 +1,13 @@
 import type { Settings } from "../expand/make.ts";
 import { joinWords, kept, measure, stockName } from "../kinds/kept.ts";
 import { type Kind, tellWrong } from "../kinds/kind.ts";
-import { faces } from "../kinds/places.ts";
 import { type Fields, may, need, settings } from "../kinds/settings.ts";
 import { formulaIn, word } from "../kinds/simple.ts";
-import { squash } from "../names.ts";
 import { slice, type TextNode } from "../yaml/nodes.ts";
 import { assembly, type Expanded, type Site } from "./assembly.ts";
 import { addShelf, addStretchers, shelf, stretchers } from "./table-below.ts";
 import { addTableDrawer, apronOpening, tableDrawer } from "./table-drawer.ts";
+import { taperFaces, tapering } from "./taper.ts";
 
 /** `1/2 below the aprons`: gives the measure. */
 const belowAprons: Kind<TextNode> = {
@@ -21,18 +20,6 @@ const belowAprons: Kind<TextNode> = {
     const words = slice(node, 0, (found[1] ?? "").length);
     if (formulaIn(words, where) === undefined) return undefined;
     return { ...node, text: words.text, place: words.place };
-  },
-};
-
-const allFaces = ["left", "right", "front", "back"] as const;
-/** `inside`, `all` or faces by name. */
-const taperFaces: Kind<"inside" | "outside" | "all" | readonly string[]> = {
-  words: "inside, outside, all, or faces",
-  json: { anyOf: [{ enum: ["inside", "outside", "all"] }, faces.json] },
-  read(node, where) {
-    const said = node.kind === "text" ? squash(node.text) : "";
-    if (said === "inside" || said === "outside" || said === "all") return said;
-    return faces.read(node, where);
   },
 };
 
@@ -82,7 +69,6 @@ const CORNERS = [
   ["back", "left"],
   ["back", "right"],
 ] as const;
-const opposite = { left: "right", right: "left", front: "back", back: "front" } as const;
 
 export const table = assembly({
   kind: "table",
@@ -103,7 +89,7 @@ export const table = assembly({
         bottom: write`room.bottom`,
         top: write`room.top`,
         ...square(said),
-        ...tapered(said, site, [opposite[across], opposite[deep]]),
+        ...tapered(said, site, [deep, across]),
       };
     entries.aprons = apronsOf(said, site);
     const join: Settings = said.join?.value ?? { with: "mortise and tenon" };
@@ -126,27 +112,18 @@ const CORNERS_OF_APRONS = [
 const square = ({ legs: { value } }: Said): Settings =>
   value.said.square ? { facing: "front", across: value.said.square.value, deep: value.said.square.value } : {};
 
-/** The taper of a leg of which two faces look inwards. */
+/** The taper of a leg at a corner. */
 function tapered(
   { legs: { value }, aprons: { value: rails } }: Said,
   { write }: Site,
-  inner: readonly ("left" | "right" | "front" | "back")[],
+  corner: (typeof CORNERS)[number],
 ): Settings {
   const said = value.said.taper?.value.said;
   if (!said) return {};
-  const which = said.faces?.value ?? "inside";
-  const chosen =
-    which === "all"
-      ? allFaces
-      : which === "inside"
-        ? inner
-        : which === "outside"
-          ? inner.map((face) => opposite[face])
-          : which;
   const below = said.from?.value;
   const wide = rails.said.wide.value;
   const over = said.over?.value ?? (below ? write`top - bottom - ${wide} - ${below}` : write`top - bottom - ${wide}`);
-  return { taper: { faces: [...chosen], at: "bottom", to: said.to.value, over } };
+  return { taper: { faces: tapering(said.faces?.value ?? "inside", corner), at: "bottom", to: said.to.value, over } };
 }
 
 function apronsOf({ aprons: { value }, drawer }: Said, site: Site): Settings {

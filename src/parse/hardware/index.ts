@@ -13,6 +13,7 @@ import { knob } from "./knob.ts";
 import { leveller } from "./leveller.ts";
 import { lidSupport } from "./lid-support.ts";
 import { pull } from "./pull.ts";
+import { platePin, shelfPin } from "./shelf-pin.ts";
 import { sideSlide, undermountSlide } from "./slide.ts";
 import { stop } from "./stop.ts";
 import { wallScrew } from "./wall-screw.ts";
@@ -38,6 +39,8 @@ export const HARDWARE: readonly HardwareKind[] = [
   sideSlide,
   undermountSlide,
   drawerStop,
+  shelfPin,
+  platePin,
 ];
 
 const BY_WORD: ReadonlyMap<string, HardwareKind> = new Map(

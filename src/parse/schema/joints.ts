@@ -20,7 +20,10 @@ const keys = {
   join: need(references, "The part or parts that are joined on, or get the tongue or tenon."),
   to: need(references, "The part or parts that they are joined to."),
   with: need(method, "The kind of joint."),
-  hardware: may(text(100), "Which hinge or slide of `hardware` it is; the usual of its kind if nothing is said."),
+  hardware: may(
+    text(100),
+    "Which hinge, slide or shelf pin of `hardware` it is; the usual of its kind if nothing is said.",
+  ),
   opens: may(face, "The way that a door, lid or drawer opens: to the front, and what lies flat to the top."),
   "set back": may(formula, "How far a slide or hinge plate stays behind the front of what it is screwed to."),
   "up from the bottom": may(formula, "How far above the lower edge of the drawer side the middle of its slide is."),
@@ -28,7 +31,7 @@ const keys = {
   from: may(reference, "The part under the head of the screw or nail."),
   deep: may(
     formula,
-    "How far a dado, rabbet, groove or sliding dovetail lets the part in; how deep the slot of a key is.",
+    "How far a dado, rabbet, groove or sliding dovetail lets the part in; how deep the slot of a key or the hole of a shelf pin is.",
     "depth",
   ),
   play: may(formula, "The room left round what is let in."),

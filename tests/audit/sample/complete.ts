@@ -49,7 +49,7 @@ export function complete(made: Made): BuildRecord {
       return { stocks: [stock], count, countBound: count, cost: null, costBound: null, optimal: true, ...basis };
     }),
     purchases: bought.map((line) => ({ ...line, price: null, onHand: 0, waste: 0, content: null, note: "" })),
-    timeline: { bench: 0, elapsed: 0, lowerBound: 0 },
+    timeline: { bench: 0, elapsed: 0, lowerBound: 0, spells: [] },
     tools: [],
     finishing: [],
     jigs: [],

@@ -138,7 +138,7 @@ joints:
 fittings:
   - { fit: grip, to: drawer.front-wall }
 `);
-  expect(found.map(({ rule }) => rule)).toEqual(["slide-needs-packing", "slide-needs-packing"]);
+  expect(found.map(({ rule }) => rule)).toEqual(["slide-needs-packing", "slide-needs-packing", "strikes-on-its-way"]);
   expect(found.map(({ message }) => message).join()).toMatch(
     /^left-trim stands .* in the way of the slide of drawer,right-trim/,
   );

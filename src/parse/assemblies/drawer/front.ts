@@ -77,3 +77,7 @@ export function pullsOf(said: Said, name: string, site: Site): readonly Settings
     { ...one, across: write`${name}.right - ${name}.across / 4` },
   ];
 }
+
+/** What its back meets the rail or front above by: high enough inside the back to reach over it. */
+export const stopOf = (said: Said, site: Site): readonly Settings[] =>
+  said.stop ? [{ fit: said.stop.value, to: "box-back", up: site.write`box-back.top - ${site.usual("1", "25")}` }] : [];

@@ -158,7 +158,12 @@ function addRunners(
     const wall = said.walls?.value.said[side]?.value;
     if (wall)
       joints.push(
-        endJoint(`${side}-runner`, wall, own.join?.value ?? { with: "screws", from: `${side}-runner` }, site),
+        endJoint(
+          `${side}-runner`,
+          wall,
+          own.join?.value ?? { with: "screws", from: `${side}-runner`, "in from ends": site.usual("2", "50") },
+          site,
+        ),
       );
     joints.push({ join: runs, to: `${side}-runner`, with: "runs on" });
   }

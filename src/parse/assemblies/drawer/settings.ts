@@ -158,6 +158,10 @@ export const drawerKeys = {
     }),
     "What it is pulled by: a piece of hardware by its name or kind, or settings that say more.",
   ),
+  stop: may(
+    partName,
+    "What keeps it from being pulled right out, inside its back: a drawer stop by its name in `hardware`, or its kind.",
+  ),
   carries: may(asOfPart, "What lies in it: clothes, or a mass such as 20 lb."),
 };
 

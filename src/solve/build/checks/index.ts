@@ -7,6 +7,17 @@ import type { Checked, Rule } from "./check.ts";
 import { chestWithoutAirRule } from "./chest-without-air.ts";
 import { cutterDoesNotExistRule } from "./cutter-does-not-exist.ts";
 import { doesNotGoThroughTheDoorRule } from "./does-not-go-through-the-door.ts";
+import { closingEdgeRubsRule } from "./doors/closing-edge-rubs.ts";
+import { cupMeetsGrooveRule } from "./doors/cup-meets-groove.ts";
+import { cupTooDeepRule } from "./doors/cup-too-deep.ts";
+import { doorTooThickRule } from "./doors/door-too-thick.ts";
+import { doorWithoutCatchRule } from "./doors/door-without-catch.ts";
+import { doorWithoutGripRule } from "./doors/door-without-grip.ts";
+import { hingeBoundRule } from "./doors/hinge-bound.ts";
+import { hingeLeafToEdgeRule } from "./doors/hinge-leaf-to-edge.ts";
+import { insetDoorWithoutStopRule } from "./doors/inset-door-without-stop.ts";
+import { opensTooLittleRule } from "./doors/opens-too-little.ts";
+import { tooFewHingesRule } from "./doors/too-few-hinges.ts";
 import { drawerWithoutGripRule } from "./drawer-without-grip.ts";
 import { drawerWithoutStopRule } from "./drawer-without-stop.ts";
 import { fittingBreaksOutRule } from "./fitting-breaks-out.ts";
@@ -27,12 +38,14 @@ import { oneGoodFaceRule } from "./one-good-face.ts";
 import { onlyOneStudRule } from "./only-one-stud.ts";
 import { pinsMeetInDividerRule } from "./pins-meet-in-divider.ts";
 import { seatBendsRule } from "./seat-bends.ts";
+import { shelfAtAHingeRule } from "./shelf-at-a-hinge.ts";
 import { shelfSagsRule } from "./shelf-sags.ts";
 import { slabNotFlattenedRule } from "./slab-not-flattened.ts";
 import { slideLongerThanCaseRule } from "./slide-longer-than-case.ts";
 import { slideNeedsPackingRule } from "./slide-needs-packing.ts";
 import { slideOverloadedRule } from "./slide-overloaded.ts";
 import { slideSideSpaceRule } from "./slide-side-space.ts";
+import { strikesOnItsWayRule } from "./strikes-on-its-way.ts";
 import { tipsOverRule } from "./tips-over.ts";
 import { wallScrewTooShortRule } from "./wall-screw-too-short.ts";
 import { wetLumberRule } from "./wet-lumber.ts";
@@ -49,6 +62,7 @@ const RULES: readonly Rule[] = [
   cutterDoesNotExistRule,
   fixedAcrossGrainRule,
   shelfSagsRule,
+  shelfAtAHingeRule,
   seatBendsRule,
   notMarkedExactlyRule,
   slabNotFlattenedRule,
@@ -72,6 +86,18 @@ const RULES: readonly Rule[] = [
   tipsOverRule,
   wallScrewTooShortRule,
   onlyOneStudRule,
+  doorTooThickRule,
+  cupTooDeepRule,
+  hingeBoundRule,
+  hingeLeafToEdgeRule,
+  cupMeetsGrooveRule,
+  closingEdgeRubsRule,
+  tooFewHingesRule,
+  strikesOnItsWayRule,
+  opensTooLittleRule,
+  insetDoorWithoutStopRule,
+  doorWithoutCatchRule,
+  doorWithoutGripRule,
 ];
 
 /** What every check says, with what the maker accepts marked as that, and the findings that are left. */

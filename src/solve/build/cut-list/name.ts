@@ -26,6 +26,9 @@ export function nameOf(parts: readonly Pick<Part, "id" | "called">[]): string {
     return names.every((name) => name.slice(-(first.length - i)).join("-") === end);
   });
   if (shared.length > 0) return capital(shared.join(" "));
+  // top-rail-front, top-rail-back: "Top rail".
+  const differs = first.findIndex((word, i) => names.some((name) => name[i] !== word));
+  if (differs > 1) return capital(first.slice(0, differs).join(" "));
   const distinct = [...new Set(names.map((name) => name.join(" ")))];
   if (distinct.length < 3) return capital(distinct.join(" and "));
   // left-board, right-board, bearer: "Board and bearer".

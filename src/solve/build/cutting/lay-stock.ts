@@ -45,7 +45,12 @@ export function layStock(
   const other = freely ? solve({ ...first.problem, stages: ANY }, "quick", first.packed) : null;
   const best = other !== null && other.cost < first.cost ? { ...first, ...other } : first;
   const costBound = Math.max(best.costBound, first.costBound);
-  return { ...best, costBound, packed: eased(first.problem, best) };
+  const packed = eased(first.problem, best);
+  // What is easier to saw may also be fewer.
+  const costOf = ({ type }: Packed): number => first.problem.bins[type]?.cost ?? 0;
+  const cost = packed.reduce((so, bin) => so + costOf(bin), 0);
+  const count = packed.filter(({ type }) => first.problem.bins[type]?.onHand !== true).length;
+  return { ...best, packed, cost, count, costBound };
 }
 
 const found = (solved: Solved | null, problem: Problem): Found | null => solved && { ...solved, problem };

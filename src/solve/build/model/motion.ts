@@ -12,7 +12,7 @@ export interface BuiltMotion {
   readonly poses: readonly Pose[];
   /** What must be open first, and how far. */
   readonly needs: readonly { readonly motion: string; readonly open: number }[];
-  /** What it strikes on its way, everything open that it needs. A swing that is free to 90° and more ends there instead. */
+  /** What it strikes on its way, everything open that it needs. A swing that is free to 30° and more ends there instead. */
   readonly strikes?: Strike;
   /** What ends a swing before its hinges do. */
   readonly stoppedBy?: Strike;

@@ -3,12 +3,12 @@ import type { Pose } from "../../design.ts";
 import type { Body } from "./bodies.ts";
 import { firstStrike } from "./strike.ts";
 
-/** A door that is free so far is open. */
-const OPEN = 90;
+/** Degrees. A door that is free so far is open for a hand at least; what is stopped before is shut for good. */
+const OPEN = 30;
 
 /**
- * Each motion tried pose by pose. What strikes something that opens itself is tried again with that open: it needs it. A swing that is free beyond 90° ends
- * where it would strike.
+ * Each motion tried pose by pose. What strikes something that opens itself is tried again with that open: it needs it. A swing that is free to 30° and
+ * beyond ends where it would strike.
  */
 export function freed(motions: readonly BuiltMotion[], bodies: readonly Body[]): readonly BuiltMotion[] {
   return motions.map((motion) => {

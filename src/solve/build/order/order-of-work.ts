@@ -42,9 +42,10 @@ export function orderOfWork(design: Design): Outcome<Plan> {
   const blocking = blockingOf(design, [...choices.travelling.values()]);
   const wishes = sequencesOf(design);
   const tilt = tilting(parts, [...choices.travelling.values()]);
-  const piece = { parts, links, blocking, choices, wishes, tilt, volumes: volumesOf(design) };
   const { travelling } = choices;
   const set = setInPlace(design);
+  const setPlaces = new Set(parts.flatMap(({ id }, i) => (set.has(id) ? [i] : [])));
+  const piece = { parts, links, blocking, choices, set: setPlaces, wishes, tilt, volumes: volumesOf(design) };
   const bodies = movingBodies(design);
   const units = unitsWished(design);
   const onBench = bodies.map((body) => body.filter((i) => !set.has(parts[i]?.id ?? "")));

@@ -18,6 +18,8 @@ export interface Piece {
   readonly links: readonly Link[];
   readonly blocking: Blocking;
   readonly choices: Choices;
+  /** Parts that are set in their places when all else stands. */
+  readonly set: ReadonlySet<number>;
   /** What the maker wishes to be joined first. */
   readonly wishes: readonly Sequence[];
   /** The way in with one tilt of parts that lie loose; null where there is none. */
@@ -99,7 +101,10 @@ export function splitOf(piece: Piece, parting: Parting, { closing, ...made }: Cl
     // What is cut to the piece goes on last: the piece has to stand before it is measured.
     waits ? 0 : 1,
     // What hangs, runs or lies loose goes in when all else stands: it has to come out again.
-    closing.every(({ joint }) => LOOSE.includes(joint.kind)) ? 0 : 1,
+    closing.every(({ joint }) => LOOSE.includes(joint.kind)) &&
+    ![...moving, ...halves.staying].some((part) => piece.set.has(part))
+      ? 0
+      : 1,
     legs ? 1 : 0,
     drives.reduce((so, { tool, axis }) => so + EFFORT[tool] + (axis ? 1 : 0), 0),
     // What is only screwed or nailed goes on after what is glued: a frame is glued up before a top is screwed to it.

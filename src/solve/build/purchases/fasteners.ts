@@ -32,6 +32,7 @@ export function fastenerNeeds(fasteners: readonly Fastener[], hardware: readonly
     .map(([item, used]) => {
       const usual = USUAL.find(({ begins }) => begins.test(item));
       const spare = usual === undefined ? 0 : Math.ceil(used * usual.spare);
-      return { section: "fasteners", item, used, spare, sold: usual?.sold ?? SINGLY, price: null };
+      const price = fasteners.find((each) => each.item === item)?.price ?? null;
+      return { section: "fasteners", item, used, spare, sold: (price === null && usual?.sold) || SINGLY, price };
     });
 }

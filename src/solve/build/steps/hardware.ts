@@ -1,6 +1,7 @@
 import type { Action } from "../../build.ts";
 import { faceAxis, otherAxes } from "../../design/space.ts";
 import type { Fitting, Hardware } from "../../design.ts";
+import { hangsOn } from "../order/links.ts";
 import { called, listed, pluralOf, type StepDraft, series, type Work } from "./draft.ts";
 import { step } from "./making-step.ts";
 import { fittedWords } from "./words/fitted.ts";
@@ -104,8 +105,10 @@ function boredInPlace(hardware: readonly Hardware[], { plan }: Work): readonly A
   }));
 }
 
-/** The rest of the piece, or of what was taken off it. */
+/** The rest of the piece, or of what was taken off it; of a cleat on the wall nothing, since the piece comes later. */
 function around({ design, plan }: Work, carriers: readonly string[]): readonly string[] {
+  const onWall = new Set(design.joints.filter(hangsOn).map(({ parts: [, cleat] }) => cleat));
+  if (carriers.every((id) => onWall.has(id))) return [];
   const bodies = plan.removable.filter(({ parts }) => carriers.some((id) => parts.includes(id)));
   const apart = bodies.flatMap(({ parts }) => parts);
   const off = carriers.every((id) => apart.includes(id));

@@ -113,8 +113,13 @@ function joiningStep(
     ],
     actions: everyCopy.flatMap((copy) => [...copy.flatMap((move) => actionsOf(work, move)), ...measuring(work, copy)]),
     shows: {
-      fresh,
-      present: first.starts ? [] : first.present,
+      // Of a piece that is hung only what it hangs by is marked.
+      fresh: hung ? joints.flatMap(({ parts }) => parts) : fresh,
+      present: hung
+        ? fresh.filter((id) => !joints.some(({ parts }) => parts.includes(id)))
+        : first.starts
+          ? []
+          : first.present,
       travel: moves.map((move) => ({ parts: move.arriving, along: move.along })),
       fasteners: drives.map(({ fastener }) => fastener.id),
     },

@@ -1,5 +1,6 @@
 import { isCutLater } from "../../design/making/plain.ts";
 import type { Direction } from "../../design.ts";
+import { hangsOn } from "../order/links.ts";
 import type { Assembly, JointWork, Plan, Union } from "../order/plan.ts";
 import type { Work } from "./draft.ts";
 
@@ -66,7 +67,7 @@ const moveOf = (union: Union): Move => ({
 });
 
 /** Whether it is hung on a cleat on the wall in this move. */
-export const hangs = ({ work }: Pick<Union, "work">): boolean => work.some(({ joint }) => joint.method === "hangs on");
+export const hangs = ({ work }: Pick<Union, "work">): boolean => work.some(({ joint }) => hangsOn(joint));
 export const ON_THE_WALL = "on the wall";
 
 const nameOf = (assembly: Assembly): string =>

@@ -48,6 +48,8 @@ const named = (unit: Unit): string => bodyWords(unit.parts) ?? unitName(unit.nam
 function unitName(id: string, n: number): string {
   const name = (id.split(".").at(-1) as string).replace(/-/g, " ");
   if (n === 1) return /^\d+$/.test(name) ? "unit" : name;
-  const words = name.split(" ");
-  return pluralOf(words.at(-1) as string);
+  // "left end" and "right end" are ends; "column drawer 1" and "column drawer 2" are column drawers.
+  const plain = name.replace(/ ?\d+$/, "");
+  const words = (plain || (id.split(".").at(-2) ?? "unit")).replace(/-/g, " ").split(" ");
+  return plain === name ? pluralOf(words.at(-1) as string) : pluralOf(words.join(" "));
 }

@@ -113,27 +113,21 @@ export const BOLT_LENGTHS = {
   mm: [20, 25, 30, 35, 40, 50, 60, 70, 80, 90, 100, 110, 120, 140, 160, 180, 200].map((n) => millimetres(n)),
 } as const;
 
-/** Pins under shelves: 1/4 in in a hole 3/8 in deep, or 5 mm and 8 mm. They are a little thinner than their holes. */
+/** Pins under shelves, besides what their kind of hardware says: `loose` is how much thinner than its hole a pin is. Spare holes stay away from the `ends` of the side. */
 export const PIN = {
   inch: {
-    hole: inches(1, 4),
-    rod: inches(15, 64),
-    deep: inches(3, 8),
-    out: inches(3, 8),
+    loose: inches(1, 64),
     fromEdge: inches(3, 2),
-    gap: inches(1, 16),
     least: inches(1, 8),
     apart: inches(5, 4),
+    ends: inches(5),
   },
   mm: {
-    hole: millimetres(5),
-    rod: millimetres(47, 10),
-    deep: millimetres(8),
-    out: millimetres(8),
+    loose: millimetres(3, 10),
     fromEdge: millimetres(37),
-    gap: millimetres(3, 2),
     least: millimetres(3),
     apart: millimetres(32),
+    ends: millimetres(125),
   },
 } as const;
 

@@ -1,13 +1,15 @@
 import type { Length } from "../../../units/length.ts";
-import { max, min, negate } from "../../../units/rational.ts";
-import { PIN } from "../fastening/hardware.ts";
+import { half, max, min, negate } from "../../../units/rational.ts";
+import { pinOf } from "../fastening/pin.ts";
+import { measureOf } from "../hardware/items.ts";
 import { faceAxis, faceOf, isHigh, moveFace, setFace } from "../space.ts";
 import type { Bench, JoineryContext, Joining } from "./work.ts";
 
 /** Cuts a shelf that rests on pins short of the side that it would touch. Gives the gap; null: reported. */
 export function shortenShelf(joining: Joining, bench: Bench, context: JoineryContext): Length | null {
   const { draft, touch } = joining;
-  const gap = draft.gap ? context.measure(draft.gap) : PIN[context.units === "inch" ? "inch" : "mm"].gap;
+  const item = pinOf(draft, context.items);
+  const gap = draft.gap ? context.measure(draft.gap) : item && half(measureOf(item, "play"));
   if (touch.kind !== "faces" || gap === null) return null;
   const face = faceOf(touch.axis, touch.sign > 0);
   const axis = faceAxis(face);

@@ -73,6 +73,8 @@ export interface Fastener {
   /** Printed: "#8 × 2 1/2 in countersunk wood screw". */
   readonly item: string;
   readonly length: Length;
+  /** Of one, where the plan says it. */
+  readonly price?: number;
   /** Diameter of the shank. */
   readonly rod: Length;
   readonly head: {

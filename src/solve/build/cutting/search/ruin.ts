@@ -36,9 +36,6 @@ interface Manner {
   readonly split: number;
 }
 
-/** Steps for a turn in which no part found a bin to be tried in. */
-const IDLE = 10_000;
-
 /**
  * Ruin and recreate (T. Gardeyn and T. Wauters, "A goal-driven ruin and recreate heuristic for the 2D variable-sized bin packing problem with
  * guillotine constraints", 2022): a cost is set as the goal, parts that find no place stay out, and some parts are taken out
@@ -85,8 +82,7 @@ export class Ruin {
     let cost = this.cost(bins, out);
     const memory = new Float64Array(HISTORY).fill(cost);
     for (let turn = 0; out.length > 0 && steps.left > 0; turn += 1) {
-      const { left } = steps;
-      const tried = bins.slice();
+      const [tried, { left }] = [bins.slice(), steps];
       const gone = this.ruin(tried);
       const rest = this.recreate(tried, [...out, ...gone], goal, steps);
       const found = this.cost(tried, rest);
@@ -99,7 +95,7 @@ export class Ruin {
       if (cost < before) memory[turn % HISTORY] = cost;
       for (const part of out) this.weights[part] = (this.weights[part] as number) * GROWTH;
       cost = this.cost(bins, out);
-      if (steps.left === left) steps.left -= IDLE;
+      if (steps.left === left) steps.left -= 10_000;
     }
     return out.length === 0 ? bins : null;
   }
