@@ -18,6 +18,18 @@ export function nearest(word: string, known: readonly string[]): readonly string
     .map(({ candidate }) => candidate);
 }
 
+/** A path that skips a group: known paths that hold all its names in their order, the last of them last; at most three. */
+export function nearestPath(path: string, known: readonly string[]): readonly string[] {
+  const wanted = path.split(".");
+  if (wanted.length < 2) return nearest(path, known);
+  const whole = known.filter((candidate) => {
+    const names = candidate.split(".");
+    const reached = names.reduce((so, name) => (name === wanted[so] ? so + 1 : so), 0);
+    return reached === wanted.length && names.at(-1) === wanted.at(-1);
+  });
+  return whole.length > 0 ? whole.slice(0, 3) : nearest(path, known);
+}
+
 const bare = (word: string): string => word.toLowerCase().replace(/[\s_-]+/g, "");
 
 /** Two edits make `height` of `lenght`, which was meant as `length`: people seldom mistake the first letter. */

@@ -1,8 +1,20 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import { editDistance, nearest, orList } from "../../src/findings/suggest.ts";
+import { editDistance, nearest, nearestPath, orList } from "../../src/findings/suggest.ts";
 
 const WORDS = ["width", "height", "thickness", "material", "part", "notes", "units", "made of", "grain", "left", "on"];
+
+describe("the nearest known path", () => {
+  const known = ["frame.aprons.front-apron", "frame.front-left-leg", "case.front-apron.band", "front-apron"];
+  test.each([
+    ["frame.front-apron", ["frame.aprons.front-apron"]],
+    ["frame.aprons.front-apron.band", []],
+    ["frame.front-left-lag", ["frame.front-left-leg"]],
+    ["aprons.frame.front-apron", []],
+  ])("%s: %j", (path, expected) => {
+    expect(nearestPath(path, known)).toEqual(expected);
+  });
+});
 
 describe("the nearest known word", () => {
   test.each([

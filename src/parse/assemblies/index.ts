@@ -3,6 +3,7 @@ import type { AnyAssembly } from "./assembly.ts";
 import { base } from "./base.ts";
 import { bench } from "./bench.ts";
 import { box } from "./box.ts";
+import { boxBed } from "./box-bed.ts";
 import { carcase } from "./case.ts";
 import { cleat } from "./cleat.ts";
 import { door } from "./door.ts";
@@ -18,7 +19,7 @@ import { trim } from "./trim.ts";
 /** The kinds of assembly that the language has, in the order of the reference. */
 export const ALL: readonly AnyAssembly[] = [
   ...[carcase, top, table, base, frame, box, lid, feet],
-  ...[bench, trim, faceFrame, door, drawer, cleat],
+  ...[boxBed, bench, trim, faceFrame, door, drawer, cleat],
 ];
 
 /** By squashed name. */

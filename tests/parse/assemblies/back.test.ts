@@ -1,4 +1,5 @@
 import { expect, test } from "vitest";
+import { solveText } from "../../examples/compiled.ts";
 import { partsOf } from "./opened.ts";
 
 test.each([
@@ -17,4 +18,17 @@ piece:
   cabinet: { kind: case, made of: sheet, back: ${back} }
 `;
   expect(partsOf(text)).toMatchObject({ "cabinet.back-panel": size });
+});
+
+test("a case that says its back twice is told how its depth is said", () => {
+  const text = `plan: 1
+title: Case
+units: inch
+stock: { ply: { sold as: 3/4 MDF } }
+outside: { width: 20, depth: 12, height: 20 }
+piece:
+  cabinet: { kind: case, made of: ply, back: 10, back: ply }
+`;
+  const { findings } = solveText(text);
+  expect(findings.map(({ rule, help }) => [rule, help?.includes("`deep`")])).toEqual([["duplicate-key", true]]);
 });

@@ -1,7 +1,7 @@
 import type { Finding } from "../../../findings/finding.ts";
 import { ambiguousName } from "../../../findings/rules/ambiguous-name.ts";
 import { unknownName } from "../../../findings/rules/unknown-name.ts";
-import { nearest } from "../../../findings/suggest.ts";
+import { nearestPath } from "../../../findings/suggest.ts";
 import type { Reference } from "../../../parse/draft.ts";
 
 type Path = readonly string[];
@@ -43,5 +43,5 @@ export function reportMatch(
     return;
   }
   const words = [...new Set(all.flatMap((path) => [path.join("."), path.at(-1) as string]))];
-  report(unknownName(reference.at, { name, nearest: nearest(name, words) }));
+  report(unknownName(reference.at, { name, nearest: nearestPath(name, words) }));
 }

@@ -5,7 +5,7 @@ import { add, compare, half, max, min, negate, subtract } from "../../../units/r
 import type { Box } from "../../design.ts";
 import { acrossGap } from "../joinery/touch.ts";
 import type { Frame } from "../placing/attitude.ts";
-import { type AxisIndex, axisAt, extent, faceAxis, isHigh, middle, otherAxes, thirdAxis, triple } from "../space.ts";
+import { type AxisIndex, axisAt, extent, faceAxis, isHigh, otherAxes, thirdAxis, triple } from "../space.ts";
 
 export interface Way {
   readonly axis: AxisIndex;
@@ -50,7 +50,7 @@ export function lieOf(draft: JointDraft, { id, body, frame }: Hung, hold: Hung, 
   const face = draft.opens?.value ?? usualOpening(frame, apart);
   const opens: Way = { axis: faceAxis(face), sign: isHigh(face) ? 1 : -1 };
   const inset = opens.axis !== apart.axis;
-  const edge = inset ? turned(apart) : sideways(apart.axis, body, hold.body);
+  const edge = inset ? turned(apart) : sideways(apart.axis, id, body, hold.body, reaches);
   const out = inset ? opens : edge;
   const along = thirdAxis(apart.axis, out.axis);
   const front = reaches(id, opens.axis, opens.sign) ?? endOf(body, opens);
@@ -71,10 +71,12 @@ function usualOpening(frame: Frame, apart: Way): Face {
 }
 
 /** The narrow direction of what a door lies in front of, away from the door. */
-function sideways(axis: AxisIndex, door: Box, hold: Box): Way {
+function sideways(axis: AxisIndex, id: string, door: Box, hold: Box, reaches: Reaches): Way {
   const [a, b] = otherAxes(axis);
   const narrow = compare(extent(hold, a), extent(hold, b)) <= 0 ? a : b;
-  return { axis: narrow, sign: compare(middle(hold, narrow), middle(door, narrow)) <= 0 ? -1 : 1 };
+  // A strip as wide as what it hangs on: the rest of the door, away from which it is hinged, is on one side of it.
+  const [low, high] = [reaches(id, narrow, -1) ?? door.low[narrow], reaches(id, narrow, 1) ?? door.high[narrow]];
+  return { axis: narrow, sign: compare(add(hold.low[narrow], hold.high[narrow]), add(low, high)) <= 0 ? -1 : 1 };
 }
 
 export const turned = ({ axis, sign }: Way): Way => ({ axis, sign: sign > 0 ? -1 : 1 });
