@@ -33,8 +33,8 @@ describe("the overalls chest", () => {
   });
   it("has fronts of 29 − 2 × 3/32 = 28 13/16, as high as a fifth of what is open, less a gap", () => {
     // From 5 23/32 to 41 − 3/4: 34 17/32; less 3/32, in five, 6.8875, down to 6 7/8; less 3/32.
-    expect(size("chest.column-drawer-1.false-front", 0)).toBe(28 + 13 / 16);
-    expect(size("chest.column-drawer-1.false-front", 2)).toBe(6 + 7 / 8 - 3 / 32);
+    expect(size("chest.overalls-drawer-1.false-front", 0)).toBe(28 + 13 / 16);
+    expect(size("chest.overalls-drawer-1.false-front", 2)).toBe(6 + 7 / 8 - 3 / 32);
   });
   it("has five drawers that run, the slides 12 in long, and all of them come off before it is finished", () => {
     expect(build?.motions.filter(({ kind }) => kind === "slide")).toHaveLength(5);

@@ -1,6 +1,6 @@
 /** Ways to take a body apart into two, judged. */
 import { dot } from "../../../geometry/vec.ts";
-import { toMillimetres } from "../../../units/index.ts";
+import { toMillimetres, UNITS_PER_MM } from "../../../units/index.ts";
 import type { Leg, Tool } from "../../build.ts";
 import { isCutLater } from "../../design/making/plain.ts";
 import { indexOf } from "../../design/space.ts";
@@ -106,6 +106,8 @@ export function splitOf(piece: Piece, parting: Parting, { closing, ...made }: Cl
       ? 0
       : 1,
     legs ? 1 : 0,
+    // From the bottom up: off comes first what is highest.
+    isStacked(piece, moving, closing) ? -heightOf(piece, moving) : 0,
     drives.reduce((so, { tool, axis }) => so + EFFORT[tool] + (axis ? 1 : 0), 0),
     // What is only screwed or nailed goes on after what is glued: a frame is glued up before a top is screwed to it.
     closing.some(({ joint }) => joint.glue) ? 1 : 0,
@@ -122,6 +124,15 @@ export function splitOf(piece: Piece, parting: Parting, { closing, ...made }: Cl
   ];
   return { ...made, halves, along, ...(legs && { legs }), sliding: sliding.map(({ joint }) => joint.id), cost };
 }
+
+/** Drawers, their fronts, and shelves. */
+const isStacked = ({ set }: Piece, moving: readonly number[], closing: readonly Link[]): boolean =>
+  moving.every((part) => set.has(part)) ||
+  closing.every(({ joint }) => joint.kind === "running" || joint.kind === "resting");
+
+/** The highest point of parts, in whole mm. */
+const heightOf = ({ parts }: Piece, places: readonly number[]): number =>
+  Math.round(Math.max(...places.map((place) => parts[place]?.solid.high[2] ?? 0)) / UNITS_PER_MM);
 
 /** A door or lid is held before its place, not pushed up or sideways into it. */
 function isAwkward(

@@ -1,5 +1,6 @@
 import type { Action } from "../../build.ts";
 import type { Direction, Joint } from "../../design.ts";
+import { LOOSE } from "../order/links.ts";
 import type { Drive } from "../order/plan.ts";
 import { clampingOf, clampText } from "./clamping.ts";
 import { type Copies, copiesOf } from "./copies.ts";
@@ -200,6 +201,8 @@ function drillings(work: Work, drives: readonly Drive[]): readonly Action[] {
 /** Heads up: a unit on the bench is laid so that most fasteners are driven downwards; the whole piece is only turned over for those driven from below. */
 function upFor(moves: readonly Move[], unit: Unit, work: Work, before: Direction): Direction {
   const drives = moves.flatMap((move) => move.work.flatMap((w) => w.drives));
+  // What runs, hangs or lies loose would fall out of a piece that stands on its head.
+  if (moves.every((move) => move.work.every(({ joint }) => LOOSE.includes(joint.kind)))) return [0, 0, 1];
   if (drives.length === 0) return before;
   const sum = [0, 1, 2].map((i) => drives.reduce((so, { fastener }) => so + (fastener.direction[i] as number), 0));
   const axis = sum.reduce((best, value, i) => (Math.abs(value) > Math.abs(sum[best] as number) + 1e-9 ? i : best), 2);

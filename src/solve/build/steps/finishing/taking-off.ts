@@ -1,4 +1,5 @@
 /** What hangs, runs or lies loose comes off for finishing, and goes on again. */
+import { less } from "../../../../units/rational.ts";
 import type { Action } from "../../../build.ts";
 import type { Direction } from "../../../design.ts";
 import type { Removable } from "../../order/index.ts";
@@ -23,14 +24,14 @@ export function takingOffSteps(work: Work): readonly StepDraft[] {
       "take-off",
       `Take off ${names}`,
       [
-        "First try everything: each door, lid and drawer moves freely, the gaps are even, nothing rubs. Plane what rubs now, while the wood is bare.",
+        "First try everything: what moves moves freely, the gaps are even, nothing rubs. Plane what rubs now, while the wood is bare.",
         `Take off ${names}${hung ? ", and unscrew the hardware" : ""}. Write on each where it belongs, under a hinge or inside where it will not be seen.`,
         ...(hung ? ["Keep the screws with their hardware, each lot in a bag with its place on it."] : []),
       ],
       removable.map(removeAction),
       {
         ...{ unit: "take off", bench: removable.length * MINUTES.off },
-        ...shown(work, -1),
+        ...shown(work),
         cautions: liftCaution(work, heaviest(work, removable)),
       },
     ),
@@ -54,7 +55,7 @@ export function againSteps(work: Work): readonly StepDraft[] {
       bodies.flatMap((body) => [...addActions(body), ...fitActions(hardwareOf(work, [body]))]),
       {
         ...{ unit: "put on again", bench: bodies.length * MINUTES.on },
-        ...shown(work, 1),
+        ...shown(work),
         cautions: liftCaution(work, heaviest(work, bodies)),
       },
     ),
@@ -83,13 +84,15 @@ const hardwareOf = ({ plan }: Work, bodies: readonly Removable[]) => {
   return plan.hardware.filter(({ joint }) => joint !== null && joints.has(joint));
 };
 
-/** `way`: 1 for what arrives, −1 for what leaves. */
-function shown(work: Work, way: 1 | -1) {
-  const { removable } = work.plan;
-  const fresh = removable.flatMap(({ parts }) => parts);
+/** The piece as it stands, and of each body that comes off the part in front: what is behind it goes with it. */
+function shown(work: Work) {
+  const fresh = work.plan.removable.map(({ parts }) => inFront(work, parts));
   const present = work.design.parts.map(({ id }) => id).filter((id) => !fresh.includes(id));
-  return { fresh, present, travel: removable.map(({ parts, along }) => ({ parts, along: turned(along, way) })) };
+  return { fresh, present };
 }
+
+const inFront = (work: Work, ids: readonly string[]): string =>
+  ids.reduce((so, id) => (less(work.part(id).body.low[1], work.part(so).body.low[1]) ? id : so), ids[0] ?? "");
 
 function heaviest(work: Work, bodies: readonly Removable[]): readonly string[] {
   const mass = ({ parts }: Removable): number => parts.reduce((so, id) => so + work.mass(id), 0);

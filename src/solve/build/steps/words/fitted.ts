@@ -22,7 +22,13 @@ export const WALL_CAUTION =
   "Whether this wall holds it is yours to judge: what it is made of, where its studs are, what runs inside. The screws are those of common practice for a sound wall; where local practice or rules ask for more, do that. If in doubt, ask somebody who knows the house.";
 
 const WORDS: ReadonlyMap<string, Words> = new Map<string, Words>([
-  ["knob", { after: "Turn the screw by hand until the knob does not turn any more; then a quarter turn." }],
+  [
+    "knob",
+    {
+      after:
+        "The screw goes in from behind. Turn it by hand until the knob is tight, then a quarter turn more: the knob must not turn.",
+    },
+  ],
   ["pull", { after: "Start both screws by hand before you tighten either." }],
   ["hook", { after: "Start each with an awl, and turn it by hand until it is tight and its mouth looks up." }],
   [

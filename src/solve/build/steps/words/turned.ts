@@ -13,7 +13,7 @@ export function turnedNote(work: Work, line: CutLine): readonly string[] {
   if (!first || others.every((part) => cutsOf(work, part) === cutsOf(work, first))) return [];
   const name = first.id.split(".").at(-1)?.replace(/-/g, " ") ?? "";
   return [
-    `Left, right, front, back, top and bottom are those of the ${name} as it stands in the piece. All ${line.parts.length} are the same part: the others are turned round.`,
+    `Left, right, front, back, top and bottom are those of the ${name} as it stands in the piece. ${line.parts.length === 2 ? "Both are the same part: the other is" : `All ${line.parts.length} are the same part: the others are`} turned round.`,
   ];
 }
 
