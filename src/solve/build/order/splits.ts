@@ -95,16 +95,16 @@ export function splitOf(piece: Piece, parting: Parting, { closing, ...made }: Cl
   const drives = made.work.flatMap((work) => work.drives);
   const [only] = moving;
   const waits = only !== undefined && moving.length === 1 && isWaiting(piece, only);
+  const all = [...moving, ...halves.staying];
   const cost = [
     // The piece is hung on its wall when nothing else is left to do.
     closing.some(({ joint }) => hangsOn(joint)) ? 0 : 1,
     // What is cut to the piece goes on last: the piece has to stand before it is measured.
     waits ? 0 : 1,
+    // Fronts are set when the drawers run.
+    all.some((part) => piece.set.has(part)) && !moving.every((part) => piece.set.has(part)) ? 1 : 0,
     // What hangs, runs or lies loose goes in when all else stands: it has to come out again.
-    closing.every(({ joint }) => LOOSE.includes(joint.kind)) &&
-    ![...moving, ...halves.staying].some((part) => piece.set.has(part))
-      ? 0
-      : 1,
+    closing.every(({ joint }) => LOOSE.includes(joint.kind)) ? 0 : 1,
     legs ? 1 : 0,
     // From the bottom up: off comes first what is highest.
     isStacked(piece, moving, closing) ? -heightOf(piece, moving) : 0,
