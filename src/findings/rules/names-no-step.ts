@@ -1,10 +1,11 @@
 import { stepExample } from "../example.ts";
 import { rule } from "../finding.ts";
+import { shorten } from "../shorten.ts";
 
 export const namesNoStep = rule<{ readonly said: string }>({
   name: "names-no-step",
   severity: "warning",
-  message: ({ said }) => `no step of the plan is about \`${said}\``,
+  message: ({ said }) => `no step of the plan is about \`${shorten(said)}\``,
   label: () => "nothing of the kind is done",
   help: () => "name a part, or work that the plan has: legs, mortises, tapers in legs, glue up seat, finish seat",
   explain:

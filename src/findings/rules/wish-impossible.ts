@@ -1,6 +1,7 @@
 import { shelfExample } from "../example.ts";
 import { rule } from "../finding.ts";
 import { nameSome } from "../name-some.ts";
+import { shorten } from "../shorten.ts";
 
 interface Args {
   /** What the plan wishes, as it says it. */
@@ -14,8 +15,9 @@ interface Args {
 export const wishImpossible = rule<Args>({
   name: "wish-impossible",
   severity: "error",
-  message: ({ first, next, because, parts }) => {
+  message: ({ first: said, next: then, because, parts }) => {
     const these = nameSome(parts);
+    const [first, next] = [shorten(said), shorten(then)];
     switch (because) {
       case "blocked":
         return `${next} cannot go in after ${first}: ${these} ${parts.length === 1 ? "is" : "are"} in the way`;

@@ -66,7 +66,9 @@ function addDrawer(
   const runs = Object.keys(own).some((key) => ["runners", "runson"].includes(squash(key))) ? "runners" : "slides";
   const wall = (part: string | undefined) => part && whole(carrier(part, runs, making), site);
   entries[name] = {
-    ...{ kind: "drawer", in: whole(room, site), "made of": stock },
+    ...{ kind: "drawer", in: whole(room, site) },
+    // However the maker writes it: `made-of`.
+    ...(Object.keys(own).some((key) => squash(key) === "madeof") ? {} : { "made of": stock }),
     walls: { left: wall(left), right: wall(right) },
     covers,
     ...own,

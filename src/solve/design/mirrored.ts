@@ -6,9 +6,10 @@ import { exactBounds, mirror, mirroredContact, mirroredPlacement, type Solid } f
 import type { Draft } from "../../parse/draft.ts";
 import type { Length } from "../../units/length.ts";
 import { add, half, max, min, ZERO } from "../../units/rational.ts";
-import type { Arrangement, Design, Face, Fastener, Feature, Hole, Joint, Part, Still } from "../design.ts";
+import type { Arrangement, Design, Face, Fastener, Feature, Finish, Hole, Joint, Part, Still } from "../design.ts";
 import { swapHands } from "./hands.ts";
 import { mirrorFitting, mirrorHardware, mirrorMotion } from "./hardware/placed.ts";
+import type { Subject, Wish } from "./model/wish.ts";
 import { mirrorShapes } from "./shapes/workpiece.ts";
 import { mirrorBox, mirrorDirection, mirrorPoint, mirrorValue } from "./space.ts";
 import { placedFeature } from "./turning.ts";
@@ -33,6 +34,11 @@ export function mirrorDesign(design: Design): Design {
     ),
     groups: design.groups.map(swapHands),
     ...(design.seats && { seats: { ...design.seats, on: design.seats.on?.map(swapHands) ?? null } }),
+    ...(design.finishes && { finishes: design.finishes.map(mirrorFinish) }),
+    ...(design.wishes && { wishes: design.wishes.map(mirrorWish) }),
+    ...(design.notes && {
+      notes: design.notes.map(({ about: on, ...said }) => ({ ...said, about: mirrorSubject(on) })),
+    }),
     ...(design.accepted && {
       accepted: design.accepted.map((each) => ({
         ...each,
@@ -41,6 +47,28 @@ export function mirrorDesign(design: Design): Design {
       })),
     }),
   };
+}
+
+const mirrorFinish = ({ parts, alike, ...said }: Finish): Finish => ({
+  ...said,
+  parts: parts.map(swapHands),
+  ...(alike && { alike: alike.map(swapHands) }),
+});
+
+const mirrorSubject = (subject: Subject): Subject => ({ ...subject, parts: subject.parts?.map(swapHands) ?? null });
+
+function mirrorWish(wish: Wish): Wish {
+  switch (wish.kind) {
+    case "before":
+      return { ...wish, first: wish.first.map(mirrorSubject), next: wish.next.map(mirrorSubject) };
+    case "first":
+    case "last":
+      return { ...wish, what: wish.what.map(mirrorSubject) };
+    case "title":
+      return { ...wish, step: mirrorSubject(wish.step) };
+    default:
+      return { ...wish, parts: wish.parts.map(swapHands) };
+  }
 }
 
 function middleOf(parts: readonly Part[]): Length {

@@ -18,6 +18,8 @@ export interface Subject {
 const LOYALTY = 0.75;
 /** Good enough not to look further: more than all the new parts without a screw, or all the screws without a part. */
 const GOOD = 0.6;
+/** What a view is worth that hides a new part. */
+const HIDDEN = 0.5;
 /** So good that no other direction is tried. */
 const PLAIN = 0.8;
 
@@ -69,5 +71,7 @@ function score({ items, fresh, mouths }: Subject, view: View): number {
   const parts = shares.length === 0 ? 1 : 0.5 * mean + 0.5 * Math.min(...shares);
   if (mouths.length === 0) return parts;
   const seen = mouths.filter((m) => dot(m.direction, view.towards) < 0 && !stage.hides(m.at)).length / mouths.length;
-  return 0.5 * parts + 0.5 * seen;
+  // A part that is put on must be seen, whatever holds it.
+  const hidden = shares.some((share) => share <= 0) ? HIDDEN : 1;
+  return hidden * (0.5 * parts + 0.5 * seen);
 }
