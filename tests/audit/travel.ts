@@ -61,26 +61,27 @@ function* way(
   staying: readonly string[],
   outward: readonly Leg[],
 ): Violations {
-  const dowels = model.record.fasteners.filter((fastener) => fastener.travelsWith !== null);
-  for (const { pose, by } of stretches(outward)) {
-    const moved = (bodies: readonly Convex[]) => bodies.map((body) => mapped(body, pose));
-    for (const part of moving) {
-      const solid = moved(model.solid(part));
-      for (const other of staying)
-        if (overlaps(solid, model.solid(other), by))
-          yield violation("travel is free", part, `passes through ${other} in step ${step.number}`);
-    }
-    for (const dowel of dowels) {
+  const dowels = model.record.fasteners
+    .filter((fastener) => fastener.travelsWith !== null)
+    .map((dowel) => {
       const flat = dowel.solids.length > 0;
       const peg = flat ? dowel.solids.map(convexOf) : [prism(cylinderOf(dowel))];
       const [leaves, rests] = [moving, staying].map((side) => side.includes(dowel.travelsWith ?? ""));
-      const others = leaves ? staying : rests ? moving : [];
+      return { dowel, flat, peg, leaves, others: leaves ? staying : rests ? moving : [] };
+    });
+  for (const { pose, by } of stretches(outward)) {
+    const moved = (bodies: readonly Convex[]) => bodies.map((body) => mapped(body, pose));
+    const solids = new Map(moving.map((part) => [part, moved(model.solid(part))]));
+    for (const [part, solid] of solids)
+      for (const other of staying)
+        if (overlaps(solid, model.solid(other), by))
+          yield violation("travel is free", part, `passes through ${other} in step ${step.number}`);
+    for (const { dowel, flat, peg, leaves, others } of dowels) {
+      const own = leaves ? moved(peg) : peg;
       for (const other of others) {
         // What is not round has a slot that is cut out of the solid: it must be free to move like any other wood.
         if (!flat && inItsHole(dowel, other, pose, by)) continue;
-        const free = leaves
-          ? !overlaps(moved(peg), model.solid(other), by)
-          : !overlaps(moved(model.solid(other)), peg, by);
+        const free = leaves ? !overlaps(own, model.solid(other), by) : !overlaps(solids.get(other) ?? [], own, by);
         const check = isMate(dowel, other) ? "dowels slide along their holes" : "travel is free";
         if (!free) yield violation(check, dowel.id, `runs into ${other} in step ${step.number}`);
       }

@@ -66,7 +66,13 @@ interface Turned {
 
 /** How far what is turned already is raised or lowered until it leaves along `out`; null where that frees it nowhere. */
 function shiftOut(moving: readonly Hull[], staying: readonly Solid[], out: Direction): number | null {
-  if (!sweeps(moving, staying, times(out, FAR))) return 0;
+  const inTheWay = staying.filter((solid) => moving.some((hull) => hullBlocked(hull, solid, times(out, FAR))));
+  if (inTheWay.length === 0) return 0;
+  // What is too high to be passed above or below.
+  const ends = moving.flatMap(({ vertices }) => vertices.map((v) => v[2]));
+  const [low, high] = [Math.min(...ends), Math.max(...ends)];
+  const most = LIFT.most * UNITS_PER_MM;
+  if (inTheWay.some((solid) => solid.high[2] - low > most && high - solid.low[2] > most)) return null;
   for (const sign of [-1, 1])
     for (let by: number = LIFT.step; by <= LIFT.most; by += LIFT.step) {
       const shift: Vec = [0, 0, sign * by * UNITS_PER_MM];
