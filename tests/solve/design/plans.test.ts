@@ -1,7 +1,7 @@
 import { readdirSync, readFileSync } from "node:fs";
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { auditOf, said, solveText } from "../../examples/compiled.ts";
+import { auditOf, type Solved, said, solveText } from "../../examples/compiled.ts";
 
 /** Pieces from the rooms of the tool library that use, between them, every joint, shape and word of place. */
 const folder = new URL("plans/", import.meta.url);
@@ -9,24 +9,26 @@ const PLANS = readdirSync(folder)
   .sort()
   .map((file) => [file.replace(".yaml", ""), readFileSync(new URL(file, folder), "utf8")] as const);
 
-const errors = (text: string, sizes: Readonly<Record<string, string>> = {}): readonly string[] =>
-  said(solveText(text, sizes).findings.filter((finding) => finding.severity !== "advice"));
-
 /** Lines that are comments or blank carry nothing, and the order of joints is only the order in which they are told. */
 const rewritten = (text: string): string =>
   `# first\n${text.replace(/^(stock|piece|joints):/gm, "\n# so\n$1:")}\n# last\n`;
 
 describe.each(PLANS)("%s", (_, text) => {
+  let first: Solved | undefined;
+  const solved = (): Solved => {
+    first ??= solveText(text);
+    return first;
+  };
   it("compiles without an error or a warning", () => {
-    expect(errors(text)).toEqual([]);
+    expect(said(solved().findings.filter((finding) => finding.severity !== "advice"))).toEqual([]);
   });
   it("keeps the promises of its record", () => {
-    const { build } = solveText(text);
+    const { build } = solved();
     expect(build && auditOf(text, build)).toEqual([]);
   });
   it("is the same with other comments and blank lines", () => {
-    const sizes = (source: string) => solveText(source).build?.parts.map(({ id, body, mark }) => ({ id, body, mark }));
-    expect(sizes(rewritten(text))).toEqual(sizes(text));
+    const sizes = ({ build }: Solved) => build?.parts.map(({ id, body, mark }) => ({ id, body, mark }));
+    expect(sizes(solveText(rewritten(text)))).toEqual(sizes(solved()));
   });
 });
 
@@ -43,7 +45,7 @@ describe("at other sizes, what compiles keeps its promises", () => {
         if (build) expect(auditOf(text, build)).toEqual([]);
         else expect(said(findings.filter((finding) => finding.severity === "error"))).not.toEqual([]);
       }),
-      { numRuns: 6, seed: 1911 },
+      { numRuns: 3, seed: 1911 },
     );
   });
 });
