@@ -14,7 +14,10 @@ it.each(chosen)("$name with $choose", ({ name, choose }) => {
 });
 
 const corners = EXAMPLES.flatMap((name) =>
-  choicesOf(textOf(name)).flatMap((choose) => cornersOf(textOf(name)).map((measured) => ({ name, choose, measured }))),
+  // The options that are usual; `npm run promises` draws the others.
+  choicesOf(textOf(name))
+    .slice(0, 1)
+    .flatMap((choose) => cornersOf(textOf(name)).map((measured) => ({ name, choose, measured }))),
 ).filter(({ measured }) => Object.keys(measured).length > 0);
 it.each(corners)("$name, $choose, measured $measured", ({ name, choose, measured }) => {
   const { build, findings } = solveText(textOf(name), {}, choose, measured);
@@ -34,7 +37,7 @@ const ONLY = process.env.PROMISES_OF ?? "";
 const SEED = Number(process.env.PROMISES_SEED ?? 20261125);
 
 describe("copies at random", () => {
-  it.each(EXAMPLES.filter((name) => name.includes(ONLY)))(
+  it.each(EXAMPLES.filter((name) => name.includes(ONLY) && (process.env.PROMISES || !name.startsWith("old-plans"))))(
     "%s",
     (name) => {
       const text = textOf(name);
