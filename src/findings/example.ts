@@ -15,19 +15,26 @@ joints:
   - { join: tread, to: [left-leg, right-leg], with: screws }
 `;
 
-/** The step with pieces of its text replaced. Throws when a text is not in it: the catalogue would be wrong. */
-export function stepExample(...changes: readonly (readonly [string, string])[]): string {
-  return changes.reduce((source, [from, to]) => {
+/** A text of an example, and what stands there instead. */
+export type Change = readonly [string, string];
+
+/** A plan with pieces of its text replaced. Throws when a text is not in it: the catalogue would be wrong. */
+export const withChanges = (plan: string, changes: readonly Change[]): string =>
+  changes.reduce((source, [from, to]) => {
     if (!source.includes(from)) throw new Error(`the example has no text ${JSON.stringify(from)}`);
     return source.replace(from, () => to);
-  }, STEP);
+  }, plan);
+
+/** The step with pieces of its text replaced. */
+export function stepExample(...changes: readonly Change[]): string {
+  return withChanges(STEP, changes);
 }
 
 const SHELF =
   "  shelf: { made of: panel, as: lying flat, grain: across, between: [left-leg, right-leg], front: 0, back: 3 1/2, bottom: 4 }";
 
 /** The step with a shelf of plywood between its legs, with pieces of its text replaced. */
-export function shelfExample(...changes: readonly (readonly [string, string])[]): string {
+export function shelfExample(...changes: readonly Change[]): string {
   return stepExample(
     ["stock:", "stock:\n  panel: { sold as: 3/4 birch plywood, measures: 23/32 }"],
     ["joints:", `${SHELF}\njoints:\n  - { join: [left-leg, right-leg], to: shelf, with: screws }`],

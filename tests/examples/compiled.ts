@@ -16,6 +16,11 @@ export const EXAMPLES: readonly string[] = ["", "old-plans/"].flatMap((folder) =
     .toSorted(),
 );
 
+/** Every second one or so, for what is long to run. */
+export const SOME_EXAMPLES = EXAMPLES.filter((name) => name.length % 2 === 1);
+
+export const isOldPlan = (name: string): boolean => name.startsWith("old-plans/");
+
 export const textOf = (name: string): string =>
   readFileSync(new URL(`../../examples/${name}.yaml`, import.meta.url), "utf8");
 
@@ -35,6 +40,15 @@ export function solveText(
   const options = { sizes: map(sizes), choose: map(choose), measured: map(measured) };
   const { value, findings } = solve({ name: "plan.yaml", bytes }, options);
   return { build: value, findings };
+}
+
+/** Solved when it is first asked for. */
+export function solvedOnce(text: string): () => Solved {
+  let first: Solved | undefined;
+  return () => {
+    first ??= solveText(text);
+    return first;
+  };
 }
 
 /** The build record of a source, as text. */

@@ -1,16 +1,12 @@
 import { Ajv2020 } from "ajv/dist/2020.js";
 import { describe, expect, it } from "vitest";
 import { recordSchema } from "../../src/render/write/record-schema.ts";
-import { auditOf, EXAMPLES, recordOf, type Solved, said, solveText, textOf } from "./compiled.ts";
+import { auditOf, EXAMPLES, recordOf, said, solvedOnce, solveText, textOf } from "./compiled.ts";
 
 /** The promises of the build record, proved by an auditor that shares no code with the program. */
 describe.each(EXAMPLES)("%s", (name) => {
   const text = textOf(name);
-  let first: Solved | undefined;
-  const solved = (): Solved => {
-    first ??= solveText(text);
-    return first;
-  };
+  const solved = solvedOnce(text);
 
   it("compiles without a finding", () => {
     expect(said(solved().findings)).toEqual([]);

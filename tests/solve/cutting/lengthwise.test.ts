@@ -6,6 +6,7 @@ import { findBoards } from "../../../src/solve/build/cutting/small/find-boards.t
 import { cheapestLengths, isLengthwise } from "../../../src/solve/build/cutting/small/lengthwise.ts";
 import { contents } from "../../../src/solve/build/cutting/small/place.ts";
 import { rational, ZERO } from "../../../src/units/index.ts";
+import { cheapestBoards } from "./search/by-trying.ts";
 import { blank, board } from "./stock.ts";
 
 const stock = board(rational(10), [rational(100)]);
@@ -16,23 +17,11 @@ const bin = (length: number): Bin => ({ soldLength: rational(length), width: 10,
 const total = (boards: readonly { bin: Bin }[]): number => boards.reduce((sum, { bin: b }) => sum + b.cost, 0);
 
 /** The least length to buy, by trying every way of sharing the parts out. */
-function leastByHand(lengths: readonly number[], bins: readonly number[]): number {
-  const groups: number[] = [];
-  const from = (index: number): number => {
-    const length = lengths[index];
-    if (length === undefined)
-      return groups.reduce((sum, g) => sum + (bins.find((b) => b >= g) ?? Number.POSITIVE_INFINITY), 0);
-    let best = Number.POSITIVE_INFINITY;
-    for (let g = 0; g <= groups.length; g += 1) {
-      groups[g] = (groups[g] ?? 0) + length;
-      best = Math.min(best, from(index + 1));
-      groups[g] = (groups[g] ?? 0) - length;
-      if (groups[g] === 0) groups.length = g;
-    }
-    return best;
-  };
-  return from(0);
-}
+const leastByHand = (lengths: readonly number[], sold: readonly number[]): number =>
+  cheapestBoards(
+    lengths,
+    sold.map((length) => ({ length, cost: length })),
+  );
 
 test("small lists are solved as well as by trying everything", () => {
   const lists = fc.array(fc.integer({ min: 5, max: 90 }), { minLength: 1, maxLength: 8 });

@@ -1,7 +1,7 @@
 import { readdirSync, readFileSync } from "node:fs";
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { auditOf, type Solved, said, solveText } from "../../examples/compiled.ts";
+import { auditOf, type Solved, said, solvedOnce, solveText } from "../../examples/compiled.ts";
 
 /** Pieces from the rooms of the tool library that use, between them, every joint, shape and word of place. */
 const folder = new URL("plans/", import.meta.url);
@@ -14,11 +14,7 @@ const rewritten = (text: string): string =>
   `# first\n${text.replace(/^(stock|piece|joints):/gm, "\n# so\n$1:")}\n# last\n`;
 
 describe.each(PLANS)("%s", (_, text) => {
-  let first: Solved | undefined;
-  const solved = (): Solved => {
-    first ??= solveText(text);
-    return first;
-  };
+  const solved = solvedOnce(text);
   it("compiles without an error or a warning", () => {
     expect(said(solved().findings.filter((finding) => finding.severity !== "advice"))).toEqual([]);
   });

@@ -3,7 +3,7 @@ import { blocks, type Vec } from "../../../geometry/index.ts";
 import { dot } from "../../../geometry/vec.ts";
 import type { Arrangement, Design, Direction } from "../../design.ts";
 import { hangsOn } from "./links.ts";
-import { type Peg, pegOf, reversed } from "./pegs.ts";
+import { pegsOf, reversed } from "./pegs.ts";
 
 export interface Blocking {
   /** Unit vectors. */
@@ -31,10 +31,7 @@ const same = (a: Vec, b: Vec): boolean => 1 - dot(a, b) < (SAME * SAME) / 2;
 /** `pegged`: the arrangements whose fasteners travel in their parts. Each pair of parts is judged when it is first asked for. */
 export function blockingOf(design: Pick<Design, "parts" | "joints">, pegged: readonly Arrangement[]): Blocking {
   const { parts } = design;
-  const fasteners = pegged.flatMap((arrangement) => arrangement.fasteners);
-  const pegs: readonly (readonly Peg[])[] = parts.map(({ id }) =>
-    fasteners.filter(({ travelsWith }) => travelsWith === id).flatMap((fastener) => pegOf(fastener) ?? []),
-  );
+  const pegs = pegsOf(parts, pegged);
   const directions = [...SIX];
   // What hangs comes down its bevel, never square to it.
   const skew = design.joints.flatMap((joint) => [

@@ -24,7 +24,8 @@ export function withRoom(holes: readonly Hole[]): readonly Hole[] {
   const kept = holes.filter(({ spare }) => !spare);
   for (const hole of holes)
     if (hole.spare && !kept.some((other) => crowd(hole, other) || isNear(hole, other))) kept.push(hole);
-  return holes.filter((hole) => kept.includes(hole));
+  const all = new Set(kept);
+  return holes.filter((hole) => all.has(hole));
 }
 
 function isNear(a: Hole, b: Hole): boolean {

@@ -47,6 +47,13 @@ export function components(body: readonly number[], links: readonly Link[]): rea
   return [...groups.values()];
 }
 
+/** Bodies that hold fast together; what hangs, runs or lies loose on another is a body of its own. */
+export const fastBodies = ({ parts, joints }: Pick<Design, "parts" | "joints">): readonly (readonly number[])[] =>
+  components(
+    parts.map((_, i) => i),
+    linksOf({ parts, joints: joints.filter(({ kind }) => !LOOSE.includes(kind)) }),
+  );
+
 export const hangsTogether = (body: readonly number[], links: readonly Link[]): boolean =>
   body.length === 1 || tied(body, links).pieces === 1;
 

@@ -1,6 +1,7 @@
 import { failed, type Outcome, outcome } from "../../../findings/outcome.ts";
 import { noPossibleOrder } from "../../../findings/rules/no-possible-order.ts";
 import type { Span } from "../../../findings/span.ts";
+import type { Solid } from "../../../geometry/index.ts";
 import type { Leg } from "../../build.ts";
 import type { Arrangement, Design } from "../../design.ts";
 import { reach } from "../reach/index.ts";
@@ -9,7 +10,7 @@ import { withRoom } from "./bores.ts";
 import { choicesOf, type Refusal, type Taken } from "./choices.ts";
 import { components, linksOf } from "./links.ts";
 import { type Lock, lockOf } from "./locked.ts";
-import { pegOf } from "./pegs.ts";
+import { pegsOf } from "./pegs.ts";
 import type { Assembly, Plan } from "./plan.ts";
 import { removables } from "./removable.ts";
 import { shutIn } from "./shut-in.ts";
@@ -85,13 +86,12 @@ const isUnit = (assembly: Assembly, ids: readonly string[]): boolean =>
 /** Ways in with one tilt, each looked for once. */
 function tilting(parts: Design["parts"], pegged: readonly Arrangement[]): Piece["tilt"] {
   const known = new Map<string, readonly Leg[] | null>();
-  const fasteners = pegged.flatMap((arrangement) => arrangement.fasteners);
-  // Pins stand out of what carries them.
-  const own = parts.map(({ id, solid }) => [
-    solid,
-    ...fasteners.filter(({ travelsWith }) => travelsWith === id).flatMap((each) => pegOf(each)?.solid ?? []),
-  ]);
-  const solids = (places: readonly number[]) => places.flatMap((place) => own[place] ?? []);
+  // Most pieces need no tilt: their pegs are made into solids when one is first asked for.
+  let own: readonly (readonly Solid[])[] | undefined;
+  const solids = (places: readonly number[]): readonly Solid[] => {
+    own ??= pegsOf(parts, pegged).map((pegs, i) => [parts[i], ...pegs].flatMap((each) => each?.solid ?? []));
+    return places.flatMap((place) => own?.[place] ?? []);
+  };
   return (moving, staying) => {
     const key = `${moving.join()}|${staying.join()}`;
     const found = known.get(key);

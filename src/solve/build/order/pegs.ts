@@ -3,7 +3,7 @@
 import { bounds } from "../../../geometry/convex.ts";
 import { cylinder, type Hull, intersect, plane, type Solid, solidBox, type Vec } from "../../../geometry/index.ts";
 import { rational, toNumber } from "../../../units/index.ts";
-import type { Direction, Fastener } from "../../design.ts";
+import type { Arrangement, Direction, Fastener, Part } from "../../design.ts";
 
 export interface Peg {
   /** A little too thick, never too thin. */
@@ -14,10 +14,11 @@ export interface Peg {
   readonly mates: readonly string[];
 }
 
+/** Zero stays zero: there is no −0 in the record. */
 export const reversed = (way: Direction): Direction => [0 - way[0], 0 - way[1], 0 - way[2]];
 
 /** Null for a fastener that is driven in place. */
-export function pegOf(fastener: Fastener): Peg | null {
+function pegOf(fastener: Fastener): Peg | null {
   const { travelsWith, through, into, direction, head } = fastener;
   if (travelsWith === null) return null;
   const way = travelsWith === into ? reversed(direction) : direction;
@@ -26,6 +27,14 @@ export function pegOf(fastener: Fastener): Peg | null {
   const from: Vec = [toNumber(head.at[0]), toNumber(head.at[1]), toNumber(head.at[2])];
   const round = cylinder(from, direction, toNumber(fastener.rod) / 2, toNumber(fastener.length));
   return { solid: solidOfHull(round), out: way, mates: [...through, into].filter((id) => id !== travelsWith) };
+}
+
+/** The pegs that travel in each part. */
+export function pegsOf(parts: readonly Part[], pegged: readonly Arrangement[]): readonly (readonly Peg[])[] {
+  const fasteners = pegged.flatMap((arrangement) => arrangement.fasteners);
+  return parts.map(({ id }) =>
+    fasteners.filter(({ travelsWith }) => travelsWith === id).flatMap((fastener) => pegOf(fastener) ?? []),
+  );
 }
 
 const FINE = 2 ** 20;

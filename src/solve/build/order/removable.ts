@@ -2,7 +2,7 @@
 import { dot } from "../../../geometry/vec.ts";
 import type { Design, Direction } from "../../design.ts";
 import type { Blocking } from "./blocking.ts";
-import { comesOff, components, LOOSE, linksOf } from "./links.ts";
+import { comesOff, fastBodies } from "./links.ts";
 import { reversed } from "./pegs.ts";
 import type { Assembly, Removable, Union } from "./plan.ts";
 import type { Piece } from "./splits.ts";
@@ -44,12 +44,7 @@ const unionsOf = (root: Assembly): readonly Union[] =>
 /** In the order in which they went on; `along` is how they did. */
 function looseBodies(design: Design, unions: readonly Union[]): readonly Body[] {
   const { parts, joints } = design;
-  const fast = joints.filter(({ kind }) => !LOOSE.includes(kind));
-  const bodies = components(
-    parts.map((_, i) => i),
-    linksOf({ parts, joints: fast }),
-  );
-  return bodies
+  return fastBodies(design)
     .flatMap((places): readonly { readonly body: Body; readonly step: number }[] => {
       const ids = places.flatMap((place) => parts[place]?.id ?? []);
       const own = joints.filter(

@@ -6,7 +6,7 @@ import { tellLength } from "../../../units/tell-length.ts";
 import { indexOf } from "../../design/space.ts";
 import type { Design, Part } from "../../design.ts";
 import type { Blocking } from "./blocking.ts";
-import { comesOff, components, LOOSE, linksOf } from "./links.ts";
+import { comesOff, fastBodies } from "./links.ts";
 import type { Piece } from "./splits.ts";
 
 /** Towards the reader, in `Blocking.directions`. */
@@ -35,11 +35,7 @@ export function shutIn(design: Design, blocking: Blocking, tilt: Piece["tilt"]):
 
 /** What hangs, runs or lies loose is out of the way; and all bodies, with the strip along a shelf. */
 function movable({ parts, joints }: Design): readonly [ReadonlySet<number>, readonly (readonly number[])[]] {
-  const fast = joints.filter(({ kind }) => !LOOSE.includes(kind));
-  const bodies = components(
-    parts.map((_, i) => i),
-    linksOf({ parts, joints: fast }),
-  );
+  const bodies = fastBodies({ parts, joints });
   const moved = new Set(joints.filter(comesOff).map(({ parts: [id] }) => id));
   return [new Set(bodies.filter((body) => body.some((i) => moved.has(parts[i]?.id ?? ""))).flat()), bodies];
 }

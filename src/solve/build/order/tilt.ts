@@ -5,6 +5,7 @@ import { millimetres, toNumber, UNITS_PER_MM } from "../../../units/index.ts";
 import type { Leg } from "../../build.ts";
 import type { Direction } from "../../design.ts";
 import { movedHulls, moveOf } from "../motions/move.ts";
+import { reversed } from "./pegs.ts";
 
 /** Towards the reader first. */
 const WAYS: readonly Direction[] = [
@@ -120,7 +121,7 @@ export const wayIn = (out: readonly Leg[]): readonly Leg[] =>
       (leg): Leg =>
         "about" in leg
           ? { about: leg.about, degrees: -leg.degrees }
-          : { along: [0 - leg.along[0], 0 - leg.along[1], 0 - leg.along[2]], distance: leg.distance },
+          : { along: reversed(leg.along), distance: leg.distance },
     );
 
 /** By how much a way is lifted and turned: mm and degrees, for words. */

@@ -1,7 +1,7 @@
 /** The groups of the source as units: each is built by itself where that is possible. */
 import type { Design } from "../../design.ts";
 import type { Taken } from "./choices.ts";
-import { components, hangsOn, hangsTogether, type Link, linksOf } from "./links.ts";
+import { fastBodies, hangsOn, hangsTogether, type Link } from "./links.ts";
 import type { Assembly, Union } from "./plan.ts";
 import type { Piece } from "./splits.ts";
 import { type Stuck, type Taking, takeApart } from "./take-apart.ts";
@@ -64,11 +64,7 @@ function whole(body: Item): Item {
 
 /** Bodies of several parts that hang, run or lie loose on the rest; shelves on pins, and the cleats on the wall on which it hangs. */
 export function movingBodies({ parts, joints }: Pick<Design, "parts" | "joints">): readonly (readonly number[])[] {
-  const fast = joints.filter(({ kind }) => kind !== "hinged" && kind !== "running" && kind !== "resting");
-  const bodies = components(
-    parts.map((_, i) => i),
-    linksOf({ parts, joints: fast }),
-  );
+  const bodies = fastBodies({ parts, joints });
   const largest = bodies.reduce<readonly number[]>((so, body) => (body.length > so.length ? body : so), []);
   const alone = new Set(
     joints.flatMap((joint) => [

@@ -14,6 +14,9 @@ export interface Sequence {
   readonly wish: Wish;
 }
 
+/** In the words of the source. */
+export const saidOf = (subjects: readonly Subject[]): string => subjects.map(({ said }) => said).join(" and ");
+
 const isJoining = ({ verb, cuts, parts }: Subject): boolean =>
   cuts === undefined && (verb === undefined || verb === "join") && parts !== null;
 
@@ -58,8 +61,8 @@ export function impossible(
   const { parts } = design;
   const rest = parts.flatMap((_, i) => (next.has(i) ? [] : [i]));
   const names = (places: readonly number[]): readonly string[] => places.flatMap((i) => parts[i]?.id ?? []);
-  const said = (subjects: readonly Subject[]): string => subjects.map((each) => each.said).join(" and ");
-  const words = wish.kind === "before" ? { first: said(wish.first), next: said(wish.next) } : { first: "", next: "" };
+  const words =
+    wish.kind === "before" ? { first: saidOf(wish.first), next: saidOf(wish.next) } : { first: "", next: "" };
   const bodies = components(rest, links).filter((body) => body.some((i) => first.has(i)));
   if (bodies.length > 1) {
     const apart = bodies.toSorted((a, b) => a.length - b.length)[0] ?? [];

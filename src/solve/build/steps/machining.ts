@@ -42,6 +42,13 @@ export const machiningSteps = (work: Work, lines: readonly CutLine[]): readonly 
   ...shaping(work, lines, (feature) => !isEnd(feature)),
 ];
 
+/** Whether a part gets the shape after which nothing more can be set out on it. */
+export const givesShape = (work: Work, { part, features }: Extract<Action, { do: "machine" }>): boolean =>
+  features.some((i) => {
+    const feature = work.part(part).features[i];
+    return feature !== undefined && isShape(feature) && !isEnd(feature);
+  });
+
 /** Which of a part's features and holes a step makes. */
 const machine = (part: Part, features: readonly number[], holes: readonly number[]): Action => ({
   do: "machine",

@@ -44,22 +44,28 @@ export function fewestSheets({ width, length, parts, turn }: Small): number {
 }
 
 /** The least cost of boards for lengths that lie one behind the other. */
-export function cheapestBoards(
+export const cheapestBoards = (
   lengths: readonly number[],
   boards: readonly { length: number; cost: number }[],
-): number {
-  const groups: number[] = [];
-  const costOf = (sum: number): number =>
-    Math.min(...boards.map(({ length, cost }) => (length >= sum ? cost : Number.POSITIVE_INFINITY)));
+): number =>
+  leastOfShares(lengths, (sums) => total(sums.map((sum) => cheapest(boards.filter(({ length }) => length >= sum)))));
+
+const cheapest = (boards: readonly { cost: number }[]): number => Math.min(...boards.map(({ cost }) => cost));
+
+const total = (costs: readonly number[]): number => costs.reduce((sum, cost) => sum + cost, 0);
+
+/** The least cost over every way of sharing lengths out; `cost` gets the sum of the lengths in each share. */
+export function leastOfShares(lengths: readonly number[], cost: (sums: readonly number[]) => number): number {
+  const sums: number[] = [];
   const from = (index: number): number => {
     const length = lengths[index];
-    if (length === undefined) return groups.reduce((sum, group) => sum + costOf(group), 0);
+    if (length === undefined) return cost(sums);
     let best = Number.POSITIVE_INFINITY;
-    for (let g = 0; g <= groups.length; g += 1) {
-      groups[g] = (groups[g] ?? 0) + length;
+    for (let share = 0; share <= sums.length; share += 1) {
+      sums[share] = (sums[share] ?? 0) + length;
       best = Math.min(best, from(index + 1));
-      groups[g] = (groups[g] ?? 0) - length;
-      if (groups[g] === 0) groups.length = g;
+      sums[share] = (sums[share] ?? 0) - length;
+      if (sums[share] === 0) sums.length = share;
     }
     return best;
   };

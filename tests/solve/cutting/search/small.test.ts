@@ -4,7 +4,7 @@ import { columnBound } from "../../../../src/solve/build/cutting/bounds/columns.
 import { feasibleBound } from "../../../../src/solve/build/cutting/bounds/dual-feasible.ts";
 import type { Problem } from "../../../../src/solve/build/cutting/search/problem.ts";
 import { solve } from "../../../../src/solve/build/cutting/search/solve.ts";
-import { cheapestBoards, fewestSheets, type Small } from "./by-trying.ts";
+import { cheapestBoards, fewestSheets, leastOfShares, type Small } from "./by-trying.ts";
 import { wrongIn } from "./tree.ts";
 
 const ENDLESS = Number.POSITIVE_INFINITY;
@@ -111,22 +111,8 @@ test("what lies there is used before anything is bought, and no more of it than 
 }, 120_000);
 
 /** Boards of 100 to buy besides some of 60, by trying every way of sharing the lengths out. */
-function leastBought(lengths: readonly number[], there: number): number {
-  const groups: number[] = [];
-  const from = (index: number): number => {
-    const length = lengths[index];
-    if (length === undefined) {
-      const short = groups.filter((group) => group <= 60).length;
-      return groups.some((group) => group > 100) ? ENDLESS : groups.length - Math.min(short, there);
-    }
-    let best = ENDLESS;
-    for (let g = 0; g <= groups.length; g += 1) {
-      groups[g] = (groups[g] ?? 0) + length;
-      best = Math.min(best, from(index + 1));
-      groups[g] = (groups[g] ?? 0) - length;
-      if (groups[g] === 0) groups.length = g;
-    }
-    return best;
-  };
-  return from(0);
-}
+const leastBought = (lengths: readonly number[], there: number): number =>
+  leastOfShares(lengths, (sums) => {
+    const short = sums.filter((sum) => sum <= 60).length;
+    return sums.some((sum) => sum > 100) ? ENDLESS : sums.length - Math.min(short, there);
+  });

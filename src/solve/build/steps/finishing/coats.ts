@@ -50,10 +50,7 @@ export function coatStep(finish: Finishing, { parts, title, unit, what, fresh, p
     {
       ...{ unit, fresh, strains: true, ...(present && { present }) },
       bench: Math.round(parts.length * MINUTES.sand + area * share * coats * MINUTES.coat),
-      waits: [
-        ...(coats > 1 ? [{ for: "coats to dry", minutes: (coats - 1) * dries + handled }] : []),
-        ...(coats === 1 ? [{ for: "finish to dry", minutes: handled }] : []),
-      ],
+      waits: [{ for: coats > 1 ? "coats to dry" : "finish to dry", minutes: (coats - 1) * dries + handled }],
       cautions: [...(heats ? [RAGS] : []), FUMES],
     },
   );

@@ -1,8 +1,8 @@
 /** What hangs, runs or lies loose comes off for finishing, and goes on again. */
 import { less } from "../../../../units/rational.ts";
 import type { Action } from "../../../build.ts";
-import type { Direction } from "../../../design.ts";
 import type { Removable } from "../../order/index.ts";
+import { reversed } from "../../order/pegs.ts";
 import { wayIn } from "../../order/tilt.ts";
 import { listed, type StepDraft, series, type Work } from "../draft.ts";
 import { drivings } from "../driving.ts";
@@ -13,6 +13,9 @@ import { liftCaution } from "../words/lifting.ts";
 
 /** Minutes for each body (common practice, no source): to take it off, to put it on again. */
 const MINUTES = { off: 5, on: 8 } as const;
+
+/** The unit of the step in which what came off goes on for good. */
+export const PUT_ON_AGAIN = "put on again";
 
 export function takingOffSteps(work: Work): readonly StepDraft[] {
   const { removable } = work.plan;
@@ -54,7 +57,7 @@ export function againSteps(work: Work): readonly StepDraft[] {
       ],
       bodies.flatMap((body) => [...addActions(body), ...fitActions(hardwareOf(work, [body]))]),
       {
-        ...{ unit: "put on again", bench: bodies.length * MINUTES.on },
+        ...{ unit: PUT_ON_AGAIN, bench: bodies.length * MINUTES.on },
         ...shown(work),
         cautions: liftCaution(work, heaviest(work, bodies)),
       },
@@ -62,15 +65,12 @@ export function againSteps(work: Work): readonly StepDraft[] {
   ];
 }
 
-/** Zero stays zero: there is no −0 in the record. */
-const turned = ([x, y, z]: Direction, way: 1 | -1): Direction => (way === 1 ? [x, y, z] : [0 - x, 0 - y, 0 - z]);
-
 const removeAction = ({ parts, along, legs, to, drives }: Removable): Action => ({
   do: "remove",
   parts,
   from: to,
   // Out is in, backwards.
-  legs: legs ? wayIn(legs) : [{ along: turned(along, -1), distance: null }],
+  legs: legs ? wayIn(legs) : [{ along: reversed(along), distance: null }],
   undrives: drives.map(({ fastener }) => fastener.id),
 });
 

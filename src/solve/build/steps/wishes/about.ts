@@ -2,6 +2,7 @@
 import type { Action } from "../../../build.ts";
 import type { Subject } from "../../../design/model/wish.ts";
 import type { StepDraft, Work } from "../draft.ts";
+import { PUT_ON_AGAIN } from "../finishing/taking-off.ts";
 
 type Test = (work: Work, draft: StepDraft, has: (id: string) => boolean) => boolean;
 
@@ -58,5 +59,5 @@ export function stepsAbout(
   const has = (id: string): boolean => ids === null || ids.has(id);
   const test = kinds ? cuts(kinds) : verb ? VERBS[verb] : joins;
   const found = drafts.flatMap((draft, i) => (test(work, draft, has) ? [i] : []));
-  return test === joins ? found.filter((i) => drafts[i]?.unit !== "put on again") : found;
+  return test === joins ? found.filter((i) => drafts[i]?.unit !== PUT_ON_AGAIN) : found;
 }

@@ -3,7 +3,9 @@ import type { Finding } from "../../../../findings/finding.ts";
 import { namesNoStep } from "../../../../findings/rules/names-no-step.ts";
 import { wishImpossible } from "../../../../findings/rules/wish-impossible.ts";
 import type { Subject, Wish } from "../../../design/model/wish.ts";
+import { saidOf } from "../../order/wishes.ts";
 import type { StepDraft, Work } from "../draft.ts";
+import { givesShape } from "../machining.ts";
 import { type Before, lagOf } from "../precedence.ts";
 import { stepsAbout } from "./about.ts";
 
@@ -24,7 +26,7 @@ export function withWishes(
   for (const wish of work.design.wishes ?? []) {
     const lost = subjectsOf(wish).filter((each) => stepsAbout(work, drafts, each).length === 0);
     findings.push(...lost.map(({ at, said }) => namesNoStep(at, { said })));
-    const kept = keep(pairsOf(work, drafts, wish, all), drafts, all);
+    const kept = keep(work, pairsOf(work, drafts, wish, all), drafts, all);
     if ("next" in kept) {
       const [first = "", next = ""] = wordsOf(wish);
       const parts = [...(touched[kept.next] ?? [])].filter((id) => touched[kept.first]?.has(id)).slice(0, 5);
@@ -41,9 +43,8 @@ function subjectsOf(wish: Wish): readonly Subject[] {
 }
 
 function wordsOf(wish: Wish): readonly string[] {
-  const said = (subjects: readonly Subject[]): string => subjects.map((each) => each.said).join(" and ");
-  if (wish.kind === "before") return [said(wish.first), said(wish.next)];
-  return wish.kind === "first" || wish.kind === "last" ? [said(wish.what), "the rest"] : [];
+  if (wish.kind === "before") return [saidOf(wish.first), saidOf(wish.next)];
+  return wish.kind === "first" || wish.kind === "last" ? [saidOf(wish.what), "the rest"] : [];
 }
 
 type Pair = Omit<Before, "lag">;
@@ -75,6 +76,7 @@ function reached(from: readonly number[], before: readonly Before[], back: boole
 
 /** All pairs added; or the first that what must be is against, as the step that must come first and the one that comes right after it. */
 function keep(
+  work: Work,
   pairs: readonly Pair[],
   drafts: readonly StepDraft[],
   before: readonly Before[],
@@ -83,7 +85,7 @@ function keep(
   for (const pair of pairs) {
     const { first, next } = pair;
     // Two cuts in one part may be made the other way round.
-    const free = all.filter((each) => !(each.first === next && each.next === first && isSoft(drafts, each)));
+    const free = all.filter((each) => !(each.first === next && each.next === first && isSoft(work, drafts, each)));
     if (reached([next], free, false).has(first)) {
       const against = free.find((each) => each.first === next && reached([each.next], free, false).has(first));
       return against ?? { first: next, next: first };
@@ -96,10 +98,10 @@ function keep(
 }
 
 /** Both are work on single parts at the bench, and neither gives a part the shape after which nothing can be set out. */
-function isSoft(drafts: readonly StepDraft[], { first, next }: Pair): boolean {
+function isSoft(work: Work, drafts: readonly StepDraft[], { first, next }: Pair): boolean {
   const machines = (i: number): boolean => {
-    const { actions, title } = drafts[i] as StepDraft;
-    return actions.length > 0 && actions.every((action) => action.do === "machine") && !title.startsWith("Shape");
+    const { actions } = drafts[i] as StepDraft;
+    return actions.length > 0 && actions.every((action) => action.do === "machine" && !givesShape(work, action));
   };
   return machines(first) && machines(next);
 }
