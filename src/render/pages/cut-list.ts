@@ -2,8 +2,9 @@
 import type { CutLine, LaterCut } from "../../solve/build.ts";
 import { TYPE } from "../style.ts";
 import type { Column } from "../typeset/cell.ts";
-import type { FlowAtom, Section } from "../typeset/flow.ts";
+import type { Section } from "../typeset/flow.ts";
 import type { Rich } from "../typeset/lines.ts";
+import type { FlowAtom } from "../typeset/sheet.ts";
 import { table } from "../typeset/table.ts";
 import { body, capital, type Plan, sectionHeading, subheading } from "./plan.ts";
 

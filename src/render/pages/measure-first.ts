@@ -6,9 +6,10 @@ import { rectangle } from "../shapes.ts";
 import { BLACK, TYPE } from "../style.ts";
 import { type Atom, baseline, block, list } from "../typeset/atom.ts";
 import type { Column } from "../typeset/cell.ts";
-import type { FlowAtom, Section } from "../typeset/flow.ts";
+import type { Section } from "../typeset/flow.ts";
 import { fit, label } from "../typeset/lines.ts";
 import { measure } from "../typeset/measure.ts";
+import type { FlowAtom } from "../typeset/sheet.ts";
 import { table } from "../typeset/table.ts";
 import { body, capital, type Plan, sectionHeading, subheading } from "./plan.ts";
 

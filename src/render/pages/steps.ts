@@ -1,76 +1,77 @@
-/** The steps: each a title, and a picture beside its text. Two go on a page where they fit; none is split from its picture. */
+/** The steps, in two columns: each a title, a picture, and the text below it; none is on another page than its picture. */
 import type { Step } from "../../solve/build.ts";
 import { decoration, line } from "../shapes.ts";
 import { BLACK, GREY, onGrid, TYPE } from "../style.ts";
-import { type Atom, baseline, list, paragraph } from "../typeset/atom.ts";
-import type { FlowAtom, Section } from "../typeset/flow.ts";
+import { type Atom, baseline, block, list, paragraph } from "../typeset/atom.ts";
+import { columnWidth, type Unit } from "../typeset/columns.ts";
+import type { Section } from "../typeset/flow.ts";
 import { breakLines, label, paintLine, type Rich } from "../typeset/lines.ts";
 import { measure } from "../typeset/measure.ts";
-import { cutStack, paintStack, type Stack, stack } from "../typeset/stack.ts";
+import type { FlowAtom } from "../typeset/sheet.ts";
+import { cutStack, type Stack, stack } from "../typeset/stack.ts";
+import { type Drawn, drawnPart, partInStep } from "./drawn-part.ts";
 import { type Picture, stepPictures } from "./pictures.ts";
 import { type Plan, sectionHeading } from "./plan.ts";
 
-/** From the line above a step to its title, and below the title. */
-const TITLE_SPACE = 12;
-const GAP = 20;
-const BETWEEN = 24;
-const FIRST = 12;
+/** From the line above a step to its title, and from the title to the picture. */
+const TITLE_SPACE = 10;
+const GAP = 24;
+const BETWEEN = 18;
+/** No picture is higher, so that pictures keep their size. */
+const HIGHEST = 200;
 
 export function stepPages(plan: Plan): Section | null {
   const { build, frame } = plan;
   if (build.steps.length === 0) return null;
-  const heading = sectionHeading("steps", "Step by step", frame.width);
-  const above = heading.reduce((sum, atom) => sum + atom.height, 0) + FIRST;
-  // Half of the first page, and so the same for all, so that pictures keep their size.
-  const usual = onGrid((frame.height - above - BETWEEN) / 2 - TITLE_SPACE - TYPE.stepTitle.leading) - 4;
-  const pictures = stepPictures(plan, { width: pictureWidth(plan), height: usual });
-  const atoms = build.steps.flatMap((step, i) =>
-    stepAtoms(
-      plan,
-      step,
-      pictures[i] as Picture,
-      i === 0 ? { above: FIRST, taken: above } : { above: BETWEEN, taken: 0 },
-    ),
-  );
-  return { name: "steps", title: "Step by step", kind: "steps", start: "fits", atoms: [...heading, ...atoms] };
+  const width = columnWidth(frame.width, GAP);
+  const pictures = shownInSteps(plan, width);
+  const most = 2 * frame.height - SLACK;
+  const units = build.steps.flatMap((step, i) => stepUnits(step, pictures[i] as Drawn, width, most));
+  return {
+    name: "steps",
+    title: "Step by step",
+    kind: "steps",
+    start: "fits",
+    atoms: sectionHeading("steps", "Step by step", frame.width),
+    columns: { gap: GAP, between: BETWEEN, units },
+  };
 }
 
-const pictureWidth = ({ frame }: Plan): number => Math.floor(frame.width * 0.45);
+/** A part that is worked on with its measures, and what is put together as it stands in the room. */
+function shownInSteps(plan: Plan, width: number): readonly Drawn[] {
+  const pictures = stepPictures(plan, { width, height: HIGHEST });
+  return plan.build.steps.map((step, i) => {
+    const part = partInStep(plan, step);
+    const line = plan.build.cutList.find(({ mark }) => mark === part?.mark);
+    const { height, paint } = pictures[i] as Picture;
+    return (part && line && drawnPart(plan, line, part, width)) ?? { height, paint: (x, y) => [paint(x, y)] };
+  });
+}
 
-/** One atom; more where the text is longer than a page, each with the picture. `taken`: height of the first page that is in use. */
-function stepAtoms(
-  plan: Plan,
-  step: Step,
-  picture: Picture,
-  { above, taken }: { readonly above: number; readonly taken: number },
-): FlowAtom[] {
-  const { frame } = plan;
-  const column = pictureWidth(plan) + GAP;
-  const atoms: FlowAtom[] = [];
-  let rest: Stack | null = stack(stepText(step, frame.width - column));
+/** What lines that keep together can leave empty at the foot of a column. */
+const SLACK = 96;
+
+/** One unit; more where the text is longer than a page, each with the picture. */
+function stepUnits(step: Step, picture: Drawn, width: number, most: number): Unit[] {
+  const units: Unit[] = [];
+  let rest: Stack | null = stack(stepText(step, picture.measured === true, width));
   while (rest !== null) {
-    const first = atoms.length === 0;
-    const title = stepTitle(step, first, frame.width);
-    const [now, later]: readonly [Stack, Stack | null] = cutStack(
-      rest,
-      frame.height - title.height - (first ? taken : 0),
-    );
-    atoms.push({
-      height: title.height + onGrid(Math.max(picture.height, now.height)),
-      above: first ? above : BETWEEN,
-      keep: false,
-      within: [],
+    const title = stepTitle(step, units.length === 0, width);
+    const height = title.height + picture.height + (picture.height > 0 ? BELOW : 0);
+    const [now, later]: readonly [Stack, Stack | null] = cutStack(rest, most - height);
+    const top: FlowAtom = {
+      ...block(height, (x, y) => [...title.paint(x, y), ...picture.paint(x, y + title.height)], { keep: true }),
       of: `step ${step.number}`,
-      paint: (x, y) => [
-        ...title.paint(x, y),
-        picture.paint(x, y + title.height),
-        ...paintStack(now, x + column, y + title.height),
-      ],
-    });
+    };
+    const [first, ...others] = now.atoms;
+    units.push([top, ...(first ? [{ ...first, above: 0 }] : []), ...others]);
     rest = later;
   }
-  return atoms;
+  return units;
 }
+
+/** From a picture to the text. */
+const BELOW = 8;
 
 function stepTitle(step: Step, first: boolean, width: number): Pick<Atom, "height" | "paint"> {
   const number = String(step.number);
@@ -78,58 +79,62 @@ function stepTitle(step: Step, first: boolean, width: number): Pick<Atom, "heigh
   const aside = [step.copies > 1 ? `make ${step.copies}` : "", duration(step.bench)]
     .filter((t) => t !== "")
     .join(" · ");
-  const asideWidth = measure(aside, TYPE.caption.font, TYPE.caption.size);
   const text = first ? step.title : `${step.title} (continued)`;
-  const lines = breakLines(text, TYPE.stepTitle, width - after - asideWidth - 16);
+  const lines = breakLines(text, TYPE.stepTitle, width - after);
   const bookmark = { title: `${number}. ${step.title}`, level: 2 } as const;
+  const below = lines.length * TYPE.stepTitle.leading;
   return {
-    height: TITLE_SPACE + lines.length * TYPE.stepTitle.leading,
+    height: onGrid(TITLE_SPACE + below + (aside === "" ? 0 : TYPE.caption.leading)),
     paint: (x, y) => {
       const base = y + 4 + baseline(TYPE.stepTitle);
       const title = lines.flatMap((l, i) => paintLine(l, TYPE.stepTitle, x + after, base + i * TYPE.stepTitle.leading));
+      const note = label(aside, TYPE.caption, x + after, y + 4 + below + baseline(TYPE.caption));
       return [
         ...(first ? [{ kind: "anchor", name: `step-${number}`, y: Math.max(0, y - 8), bookmark } as const] : []),
         decoration(line(x, y, x + width, y, { width: 1, ink: BLACK })),
         { kind: "group", role: "heading 2", items: [label(number, TYPE.stepNumber, x, base), ...title] },
-        ...(aside === ""
-          ? []
-          : [
-              {
-                kind: "group",
-                role: "paragraph",
-                items: [label(aside, TYPE.caption, x + width, base, "right")],
-              } as const,
-            ]),
+        ...(aside === "" ? [] : [{ kind: "group", role: "paragraph", items: [note] } as const]),
       ];
     },
   };
 }
 
-function stepText(step: Step, width: number): Atom[] {
+/** `measured`: a drawing beside it has the places of the holes. */
+function stepText(step: Step, measured: boolean, width: number): Atom[] {
   const asides = [
     ...(step.cautions.length === 0 ? [] : [run("Caution", step.cautions.join(" "))]),
     ...(step.reminders.length === 0 ? [] : [run("Remember", step.reminders.join(" "))]),
   ];
   return [
-    ...sentences(step.text, width),
+    ...sentences(measured ? withoutPlaces(step.text) : step.text, width),
     ...asides.flatMap((rich) => barred(paragraph(rich, TYPE.step, width, { above: 8, indent: 10 }))),
   ];
 }
+
+/** Without the lists that only add to a sentence which is whole before them: where it bores. */
+function withoutPlaces(texts: readonly string[]): readonly string[] {
+  let whole = false;
+  return texts.filter((text) => {
+    if (isItem(text)) return !whole;
+    whole = text.endsWith(".");
+    return true;
+  });
+}
+
+const isItem = (text: string): boolean => text.startsWith("– ");
 
 /** Paragraphs; neighbours that begin with a dash are a list. */
 function sentences(texts: readonly string[], width: number): Atom[] {
   const atoms: Atom[] = [];
   for (let i = 0; i < texts.length; ) {
     let end = i;
-    while (texts[end]?.startsWith("– ") === true) end++;
+    while (isItem(texts[end] ?? "")) end++;
     if (end > i) {
       const items = texts.slice(i, end).map((text) => text.slice(2));
       atoms.push(...list(items, TYPE.step, width, { above: 3, between: 3 }));
       i = end;
     } else {
-      atoms.push(
-        ...paragraph(texts[i] ?? "", TYPE.step, width, { above: 5, keep: texts[i + 1]?.startsWith("– ") === true }),
-      );
+      atoms.push(...paragraph(texts[i] ?? "", TYPE.step, width, { above: 5, keep: isItem(texts[i + 1] ?? "") }));
       i++;
     }
   }

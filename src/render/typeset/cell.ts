@@ -2,9 +2,9 @@
 import type { Item } from "../document.ts";
 import { BLACK, type TextStyle, TYPE } from "../style.ts";
 import { baseline, tickBox } from "./atom.ts";
-import type { Need } from "./columns.ts";
 import { type Line, label, paintLine, type Rich } from "./lines.ts";
 import { measure, printable } from "./measure.ts";
+import type { Need } from "./share-width.ts";
 
 export interface Column {
   readonly head: string;

@@ -1,7 +1,9 @@
 /** Fills pages with atoms. */
 import type { Item } from "../document.ts";
 import { type Frame, SPACE } from "../style.ts";
-import type { Atom, Wrap } from "./atom.ts";
+import type { Wrap } from "./atom.ts";
+import { type Columns, holdsFirst, inColumns } from "./columns.ts";
+import { blank, type FlowAtom, nest, put, type Sheet } from "./sheet.ts";
 
 /** A part of the plan with a heading of its own. */
 export interface Section {
@@ -14,10 +16,9 @@ export interface Section {
   /** "page": on a page of its own. "fits": below what came before if all of it fits there, or if enough of the page is free. */
   readonly start: "page" | "fits";
   readonly atoms: readonly FlowAtom[];
+  /** What follows the atoms in columns. */
+  readonly columns?: Columns;
 }
-
-/** `of`: what the atom shows, for `Page.of`. */
-export type FlowAtom = Atom & { readonly of?: string };
 
 export interface Filled {
   readonly kind: string;
@@ -27,45 +28,33 @@ export interface Filled {
   readonly begins: readonly string[];
 }
 
-export interface Placed {
-  readonly atom: Atom;
-  readonly y: number;
-}
-
-interface Sheet {
-  readonly kind: string;
-  readonly of: string[];
-  readonly begins: string[];
-  readonly placed: Placed[];
-  /** Lower edge of what is placed. */
-  y: number;
-}
-
 /** The pages that the sections take, in order; `frame` is the area of each page that may be filled. */
 export function flow(sections: readonly Section[], frame: Frame): Filled[] {
   const sheets: Sheet[] = [];
   for (const section of sections) {
     const last = sheets[sheets.length - 1];
-    if (last === undefined || !joins(section, last, frame)) sheets.push(blank(section.kind, frame));
+    if (last === undefined || !joins(section, last, frame)) sheets.push(blank(section.kind, frame.y));
     else last.y += SPACE.section;
     const begun = new Set<Wrap>();
     for (const [i, clump] of clumps(section.atoms).entries()) {
       const first = place(clump, section.kind, sheets, begun, frame);
       if (i === 0) first?.begins.push(section.name);
     }
+    if (section.columns !== undefined) inColumns(section.columns, section.kind, sheets, frame);
   }
-  return sheets.map(({ kind, of, begins, placed }) => ({ kind, of, begins, items: nest(placed, 0, frame.x) }));
+  return sheets.map(({ kind, of, begins, placed }) => ({ kind, of, begins, items: nest(placed) }));
 }
 
 /** A section that goes on over the page begins only where so much of the page is free. */
 const LEAST_START = 0.3;
 
-const blank = (kind: string, frame: Frame): Sheet => ({ kind, of: [], begins: [], placed: [], y: frame.y });
-
 function joins(section: Section, sheet: Sheet, frame: Frame): boolean {
-  const whole = section.atoms.reduce((sum, atom) => sum + atom.above + atom.height, 0);
+  const { atoms, columns, start } = section;
+  const whole = atoms.reduce((sum, atom) => sum + atom.above + atom.height, 0);
   const free = frame.y + frame.height - sheet.y - SPACE.section;
-  return section.start === "fits" && (whole <= free || free >= frame.height * LEAST_START);
+  if (start !== "fits") return false;
+  if (columns !== undefined) return holdsFirst(columns, free - whole);
+  return whole <= free || free >= frame.height * LEAST_START;
 }
 
 /** Runs of atoms that keep together. */
@@ -94,46 +83,20 @@ function place(
   let first: Sheet | undefined;
   let needed = clump.reduce((sum, atom) => sum + atom.above + atom.height, 0);
   for (const atom of clump) {
-    let sheet = sheets[sheets.length - 1] ?? blank(kind, frame);
+    let sheet = sheets[sheets.length - 1] ?? blank(kind, frame.y);
     const top = sheet.placed.length === 0;
     const fitsNowhere = needed > frame.height;
     if (!top && sheet.y + (fitsNowhere ? atom.above + atom.height : needed) > bottom) {
-      sheet = blank(kind, frame);
+      sheet = blank(kind, frame.y);
       sheets.push(sheet);
       for (const [depth, wrap] of atom.within.entries())
         if (wrap.head !== undefined && begun.has(wrap))
-          put(sheet, { ...wrap.head, within: atom.within.slice(0, depth + 1) }, 0);
+          put(sheet, { ...wrap.head, within: atom.within.slice(0, depth + 1) }, frame.x, 0);
     }
     first ??= sheet;
-    put(sheet, atom, sheet.placed.length === 0 ? 0 : atom.above);
-    if (atom.of !== undefined && !sheet.of.includes(atom.of)) sheet.of.push(atom.of);
+    put(sheet, atom, frame.x, sheet.placed.length === 0 ? 0 : atom.above);
     for (const wrap of atom.within) begun.add(wrap);
     needed -= atom.above + atom.height;
   }
   return first;
-}
-
-function put(sheet: Sheet, atom: Atom, above: number): void {
-  const y = sheet.y + above;
-  sheet.placed.push({ atom, y });
-  sheet.y = y + atom.height;
-}
-
-/** The items of the atoms, inside a group for each paragraph, list or table that they belong to. */
-export function nest(placed: readonly Placed[], depth: number, x: number): Item[] {
-  const items: Item[] = [];
-  for (let i = 0; i < placed.length; ) {
-    const { atom, y } = placed[i] as Placed;
-    const wrap = atom.within[depth];
-    if (wrap === undefined) {
-      items.push(...atom.paint(x, y));
-      i++;
-      continue;
-    }
-    let end = i + 1;
-    while (placed[end]?.atom.within[depth] === wrap) end++;
-    items.push({ kind: "group", role: wrap.role, items: nest(placed.slice(i, end), depth + 1, x) });
-    i = end;
-  }
-  return items;
 }

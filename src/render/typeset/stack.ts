@@ -1,7 +1,7 @@
 /** Paragraphs set in a column of their own, beside something else. */
 import type { Item } from "../document.ts";
 import type { Atom } from "./atom.ts";
-import { nest } from "./flow.ts";
+import { nest } from "./sheet.ts";
 
 export interface Stack {
   readonly height: number;
@@ -20,9 +20,9 @@ export function paintStack({ atoms }: Stack, x: number, y: number): Item[] {
   const placed = atoms.map((atom, i) => {
     const top = at + (i === 0 ? 0 : atom.above);
     at = top + atom.height;
-    return { atom, y: top };
+    return { atom, x, y: top };
   });
-  return nest(placed, 0, x);
+  return nest(placed);
 }
 
 /** As much from the top as the height holds, at least one atom, and the rest. Atoms that keep together are not parted where that can be. */

@@ -4,8 +4,8 @@ import { decoration, line } from "../shapes.ts";
 import { BLACK, onGrid, RULE, TYPE } from "../style.ts";
 import { type Atom, baseline, type Wrap } from "./atom.ts";
 import { bodyStyle, type Column, columnNeed, paintCell, plain, type SetColumn } from "./cell.ts";
-import { shareWidth } from "./columns.ts";
 import { breakLines, type Line, paintLine, type Rich } from "./lines.ts";
+import { shareWidth } from "./share-width.ts";
 
 export interface TableOptions {
   readonly columns: readonly Column[];

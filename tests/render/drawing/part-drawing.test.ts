@@ -33,7 +33,9 @@ const bored = (x: number, y: number, atBench = true): Hole => ({
 });
 const drawn = (holes: readonly Hole[]) => {
   const build: Build = { ...bench(), parts: [shelf()], holes };
-  return partDrawing(build, shelf(), { frame, pen });
+  const made = partDrawing(build, shelf(), { frame, pen });
+  if (made === null) throw new Error("its numbers do not go in");
+  return made;
 };
 const turned = (items: Parameters<typeof texts>[0]) => texts(items).filter(({ turn }) => turn === 90);
 

@@ -87,11 +87,11 @@ describe.each(cases)("%s on %s", (_, paper, build) => {
   });
 });
 
-test("a plain bench takes nine to eleven pages, two of them with drawings of its parts", () => {
+test("a plain bench takes seven to nine pages", () => {
   for (const paper of papers) {
     const { length } = pagesOf(bench(), paper).pages;
-    expect(length).toBeGreaterThanOrEqual(9);
-    expect(length).toBeLessThanOrEqual(11);
+    expect(length).toBeGreaterThanOrEqual(7);
+    expect(length).toBeLessThanOrEqual(9);
   }
 });
 

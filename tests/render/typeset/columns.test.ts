@@ -1,63 +1,84 @@
-import fc from "fast-check";
-import { expect, test } from "vitest";
-import { block } from "../../../src/render/typeset/atom.ts";
-import { shareWidth } from "../../../src/render/typeset/columns.ts";
-import { cutStack, stack } from "../../../src/render/typeset/stack.ts";
+import { describe, expect, test } from "vitest";
+import type { Item } from "../../../src/render/document.ts";
+import { type Atom, block } from "../../../src/render/typeset/atom.ts";
+import { type Columns, columnWidth } from "../../../src/render/typeset/columns.ts";
+import { flow } from "../../../src/render/typeset/flow.ts";
+import { textsOf } from "../boxes.ts";
 
-const needs = fc.array(
-  fc.tuple(fc.integer({ min: 1, max: 200 }), fc.integer({ min: 0, max: 300 })).map(([least, more]) => ({
-    least,
-    natural: least + more,
-  })),
-  { minLength: 1, maxLength: 8 },
-);
+const frame = { x: 60, y: 64, width: 500, height: 400 };
+const GAP = 20;
 
-test("columns never take more than there is, and get what they need where there is enough", () => {
-  fc.assert(
-    fc.property(needs, fc.integer({ min: 20, max: 2000 }), (list, available) => {
-      const widths = shareWidth(list, available, null);
-      const total = widths.reduce((a, b) => a + b, 0);
-      expect(total).toBeLessThanOrEqual(available + 1e-6);
-      const natural = list.reduce((sum, need) => sum + need.natural, 0);
-      const least = list.reduce((sum, need) => sum + need.least, 0);
-      list.forEach((need, i) => {
-        if (natural <= available) expect(widths[i]).toBe(need.natural);
-        else if (least <= available) expect(widths[i]).toBeGreaterThanOrEqual(need.least - 1e-9);
-      });
-    }),
-    { seed: 1 },
+/** A thing that prints its name at its top. */
+const named = (name: string, height: number, keep = false): Atom =>
+  block(
+    height,
+    (x, y): Item[] => [{ kind: "text", x, y, text: name, font: "regular", size: 10, ink: [0, 0, 0], width: 10 }],
+    { keep },
   );
-});
+/** A head that keeps with its lines, of 20 points each. */
+const unit = (name: string, head: number, lines: number): Atom[] => [
+  named(name, head, true),
+  ...Array.from({ length: lines }, (_, i) => named(`${name}${i}`, 20)),
+];
+/** Fills a column, so that what is before it is not on the last page. */
+const FULL = unit("Z", 400, 0);
+const pagesOf = (units: Columns["units"], above: readonly Atom[] = []) =>
+  flow(
+    [{ name: "a", title: "a", kind: "a", start: "fits", atoms: above, columns: { gap: GAP, between: 20, units } }],
+    frame,
+  ).map(({ items }) => textsOf(items).map(({ text, x, y }) => [text, x === frame.x ? "left" : "right", y - frame.y]));
 
-test("the column that stretches takes the rest", () => {
-  expect(
-    shareWidth(
-      [
-        { natural: 10, least: 5 },
-        { natural: 20, least: 5 },
-      ],
-      100,
-      1,
-    ),
-  ).toEqual([10, 90]);
-});
+describe("units in two columns", () => {
+  test("go below each other, then into the right column", () => {
+    const [page, more] = pagesOf([unit("A", 300, 0), unit("B", 60, 0), unit("C", 60, 0), FULL]);
+    expect(more?.[0]?.[0]).toBe("Z");
+    expect(page).toEqual([
+      ["A", "left", 0],
+      ["B", "left", 320],
+      ["C", "right", 0],
+    ]);
+    expect(columnWidth(frame.width, GAP)).toBe(240);
+  });
 
-test("the column that stretches gives up width before the others do", () => {
-  const list = [
-    { natural: 100, least: 40 },
-    { natural: 400, least: 60 },
-  ];
-  expect(shareWidth(list, 300, 1)).toEqual([100, 200]);
-  expect(shareWidth(list, 300, null)[0]).toBeLessThan(100);
-  expect(shareWidth(list, 150, 1)[0]).toBeLessThan(100);
-});
+  test("part between lines where a good part of the column is left, and never right below their heads", () => {
+    const [page] = pagesOf([unit("A", 200, 0), unit("B", 120, 4), unit("C", 200, 0), FULL]);
+    expect(page?.filter(([name]) => String(name).startsWith("B"))).toEqual([
+      ["B", "left", 220],
+      ["B0", "left", 340],
+      ["B1", "left", 360],
+      ["B2", "left", 380],
+      ["B3", "right", 0],
+    ]);
+    const [other] = pagesOf([unit("A", 200, 0), unit("B", 180, 8), unit("C", 20, 0), FULL]);
+    expect(other?.find(([name]) => name === "B")).toEqual(["B", "right", 0]);
+  });
 
-test("a column of text is cut where atoms may part, and nothing is lost", () => {
-  const atoms = [20, 20, 20, 20].map((height, i) => block(height, () => [], { above: 4, keep: i === 1 }));
-  const [now, later] = cutStack(stack(atoms), 50);
-  expect([now.atoms.length, later?.atoms.length]).toEqual([1, 3]);
-  expect(now.height).toBe(20);
-  expect(cutStack(stack(atoms), 92)[1]).toBeNull();
-  const [first] = cutStack(stack(atoms), 5);
-  expect(first.atoms).toHaveLength(1);
+  test("are never on two pages", () => {
+    const units = Array.from({ length: 12 }, (_, i) => unit("ABCDEFGHIJKL"[i] ?? "", 90 + 13 * i, 2 + (i % 5)));
+    const pages = pagesOf(units).map((page) => new Set(page.map(([name]) => String(name)[0])));
+    expect(pages.length).toBeGreaterThan(3);
+    for (const [i, page] of pages.entries())
+      for (const other of pages.slice(i + 1)) for (const name of page) expect(other.has(name)).toBe(false);
+  });
+
+  test("whose lines all keep together are cut all the same where they are longer than a page", () => {
+    const kept = unit("A", 100, 34).map((atom) => ({ ...atom, keep: true }));
+    const [page, more] = pagesOf([kept]);
+    expect(page?.filter(([, column]) => column === "left")).toHaveLength(16);
+    expect(page?.filter(([, column]) => column === "right")).toHaveLength(19);
+    expect(more).toBeUndefined();
+  });
+
+  test("end at about the same height on the last page", () => {
+    const [page] = pagesOf([unit("A", 100, 0), unit("B", 100, 0), unit("C", 100, 0), unit("D", 100, 0)]);
+    expect(page?.map(([name, column]) => `${name} ${column}`)).toEqual(["A left", "B left", "C right", "D right"]);
+  });
+
+  test("stand below what is set over the width", () => {
+    const [page] = pagesOf([unit("A", 100, 0)], [named("H", 40, true)]);
+    expect(page).toEqual([
+      ["H", "left", 0],
+      ["A", "left", 50],
+    ]);
+  });
 });

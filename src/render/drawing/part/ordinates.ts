@@ -6,6 +6,7 @@ import type { Pen, Spot } from "../drawing.ts";
 import { strokes } from "../ink.ts";
 import { boxAround, type Plate, type Segment } from "../plate.ts";
 import { NARROW } from "../strokes.ts";
+import type { Row } from "./rows.ts";
 
 export const SIZE = 10;
 /** From text to text. */
@@ -16,24 +17,38 @@ const BEND = 9;
 const IN = 3;
 export const LEADER = OUT + BEND + IN;
 
-export interface Ordinate {
-  /** Along the side, in points. */
-  readonly at: number;
+/** A number, and at which place of the part it stands, in units of 1/16 µm. */
+export interface Told {
+  readonly value: number;
   readonly text: string;
+  /** Stands between two places and has no line of its own. */
+  readonly between?: boolean;
 }
 
-/** `from`: the place that is 0; `values` sorted and in units of 1/16 µm. */
-export const ordinates = (
-  values: readonly number[],
-  from: number,
-  place: (value: number) => number,
-  pen: Pen,
-): readonly Ordinate[] =>
-  values.map((value) => ({ at: place(value), text: pen.print(lengthOf(Math.abs(value - from))) }));
+/** The same on the page. */
+export interface Ordinate extends Omit<Told, "value"> {
+  /** Along the side, in points. */
+  readonly at: number;
+}
+
+/** What is told of sorted places and of rows, `from` being 0: each place, and in the middle of each row how many spaces of which size. */
+export function told(values: readonly number[], rows: readonly Row[], from: number, pen: Pen): readonly Told[] {
+  const print = (value: number) => pen.print(lengthOf(Math.abs(value)));
+  const places: readonly Told[] = values.map((value) => ({ value, text: print(value - from) }));
+  const spaces: readonly Told[] = rows.map((row) => ({
+    value: (row.from + row.to) / 2,
+    text: `${row.spaces}\u202f×\u202f${print((row.to - row.from) / row.spaces)}`,
+    between: true,
+  }));
+  return [...places, ...spaces].sort((a, b) => a.value - b.value);
+}
+
+export const ordinates = (all: readonly Told[], place: (value: number) => number): readonly Ordinate[] =>
+  all.map(({ value, ...rest }) => ({ at: place(value), ...rest }));
 
 export const lengthOf = (value: number): Length => rational(Math.round(value));
 
-export const widest = (all: readonly Ordinate[], pen: Pen): number =>
+export const widest = (all: readonly Pick<Told, "text">[], pen: Pen): number =>
   Math.max(0, ...all.map(({ text }) => pen.measure(text, "regular", SIZE)));
 
 /**
@@ -60,12 +75,12 @@ export function ordinatesAbove(all: readonly Ordinate[], top: number, left: numb
     all.map(({ at }) => at),
     left,
   );
-  return all.flatMap(({ at, text }, i): Item[] => {
+  return all.flatMap(({ at, text, between }, i): Item[] => {
     const to = bent[i] as number;
     const width = pen.measure(text, "regular", SIZE);
     plate.addBox(boxAround(to, top - LEADER - width / 2, SIZE, width));
     return [
-      ...leader([at, top - 1.5], [at, top - OUT], [to, top - OUT - BEND], [to, top - LEADER + 1.5]),
+      ...leader(between, [at, top - 1.5], [at, top - OUT], [to, top - OUT - BEND], [to, top - LEADER + 1.5]),
       {
         ...{ kind: "text", x: to + SIZE * 0.33, y: top - LEADER, text, font: "regular", size: SIZE, ink: BLACK },
         ...{ turn: 90, width },
@@ -80,12 +95,12 @@ export function ordinatesLeft(all: readonly Ordinate[], left: number, top: numbe
     all.map(({ at }) => at),
     top,
   );
-  const items = all.flatMap(({ at, text }, i): Item[] => {
+  const items = all.flatMap(({ at, text, between }, i): Item[] => {
     const to = bent[i] as number;
     const width = pen.measure(text, "regular", SIZE);
     plate.addBox(boxAround(left - LEADER - width / 2, to, width, SIZE));
     return [
-      ...leader([left - 1.5, at], [left - OUT, at], [left - OUT - BEND, to], [left - LEADER + 1.5, to]),
+      ...leader(between, [left - 1.5, at], [left - OUT, at], [left - OUT - BEND, to], [left - LEADER + 1.5, to]),
       {
         ...{ kind: "text", x: left - LEADER - width, y: to + SIZE * 0.33, text, font: "regular", size: SIZE },
         ...{ ink: BLACK, width },
@@ -95,8 +110,10 @@ export function ordinatesLeft(all: readonly Ordinate[], left: number, top: numbe
   return { items, bottom: (bent.at(-1) ?? top) + SIZE / 2 };
 }
 
-const leader = (...spots: readonly Spot[]): readonly Item[] =>
-  strokes(
-    spots.slice(1).map((to, i): Segment => [spots[i] as Spot, to]),
-    NARROW,
-  );
+const leader = (none: boolean | undefined, ...spots: readonly Spot[]): readonly Item[] =>
+  none
+    ? []
+    : strokes(
+        spots.slice(1).map((to, i): Segment => [spots[i] as Spot, to]),
+        NARROW,
+      );

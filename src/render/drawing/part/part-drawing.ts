@@ -15,11 +15,22 @@ import type { Drawing, Pen, Spot } from "../drawing.ts";
 import { type Extent, extentOfItems, heightOf } from "../fit.ts";
 import { strokes } from "../ink.ts";
 import { Plate, type Segment } from "../plate.ts";
-import { type Scale, usualScale } from "../scale.ts";
+import { type Scale, usualScales } from "../scale.ts";
 import { HIDDEN, NARROW, OUTLINE } from "../strokes.ts";
 import { type Bore, boresOf, drawBores, letters } from "./bores.ts";
 import { type Lying, lying, sideWord } from "./lying.ts";
-import { apart, LEADER, ordinates, ordinatesAbove, ordinatesLeft, PITCH, SIZE, widest } from "./ordinates.ts";
+import {
+  apart,
+  LEADER,
+  ordinates,
+  ordinatesAbove,
+  ordinatesLeft,
+  PITCH,
+  SIZE,
+  type Told,
+  told,
+  widest,
+} from "./ordinates.ts";
 import { framed, placesOf } from "./places.ts";
 import { type Squeezed, squeezed, whole } from "./squeeze.ts";
 
@@ -31,34 +42,48 @@ export interface PartDrawing extends Drawing {
 
 /** Between the views, more where the numbers beside the edge need it. */
 const GAP = 22;
-const gapAbove = ({ places }: Sheet, deep: number): number =>
-  Math.max(GAP, 14 + (places.through.length * PITCH - deep) / 2);
+const gapAbove = ({ numbers }: Sheet, deep: number): number =>
+  Math.max(GAP, 14 + (numbers.through.length * PITCH - deep) / 2);
 /** Parts that fit only smaller than this are drawn broken at a larger scale. */
 const SMALL = 1 / 4;
 const POINTS_PER_UNIT = 72 / 406_400;
 
-export function partDrawing(build: Build, built: BuiltPart, { frame, pen }: { frame: Frame; pen: Pen }): PartDrawing {
+/** At the largest usual scale that goes into the frame; null where its numbers do not go in at any. */
+export function partDrawing(
+  build: Build,
+  built: BuiltPart,
+  { frame, pen }: { frame: Frame; pen: Pen },
+): PartDrawing | null {
   const lies = lying(built, build.holes);
   const { units } = build.design;
-  const sheet = measured(lies);
   const bores = boresOf(lies);
-  let set: Arranged | null = null;
-  const scale = usualScale(units, (candidate) => {
-    set = arranged(sheet, candidate, frame, pen);
-    return set !== null;
-  });
-  const plan = set as Arranged | null;
-  const items = plan === null ? [] : drawn(sheet, plan, bores, frame, pen);
-  const bar = scaleBar(scale, units, pen, [frame.x, (plan?.bottom ?? frame.y) + BAR_HEIGHT + 2]);
-  return { items: [...items, ...bar], alt: altOf(built, lies, bores), scale: scale.text, bores, lies: inWords(lies) };
+  const sheet = measured(lies, bores, pen);
+  for (const scale of usualScales(units)) {
+    const plan = arranged(sheet, scale, frame, pen);
+    if (plan === null) continue;
+    const items = drawn(sheet, plan, bores, frame, pen);
+    const bar = scaleBar(scale, units, pen, [frame.x, plan.bottom + BAR_HEIGHT + 2]);
+    return { items: [...items, ...bar], alt: altOf(built, lies, bores), scale: scale.text, bores, lies: inWords(lies) };
+  }
+  return null;
 }
 
 /** What does not depend on the scale. */
-function measured(lies: Lying) {
-  const { part, face, edge, end } = lies;
+function measured(lies: Lying, bores: readonly Bore[], pen: Pen) {
+  const { part, zero } = lies;
   const item = { id: part.id, solid: part.solid };
   const aspect = (view: View) => ({ view, extent: extentOfItems([item], view), lines: linesOf(part, view) });
-  return { lies, places: placesOf(lies), face: aspect(face), edge: aspect(edge), end: end && aspect(end.view) };
+  const [face, edge] = [aspect(lies.face), aspect(lies.edge)];
+  const places = placesOf(
+    lies,
+    bores.map(({ holes }) => holes),
+  );
+  const numbers = {
+    along: told(places.along, places.rows.along, face.extent[zero.along][0], pen),
+    across: told(places.across, places.rows.across, face.extent[zero.across][1], pen),
+    through: told(places.through, [], edge.extent.low[1], pen),
+  };
+  return { lies, numbers, kept: places.kept, face, edge, end: lies.end && aspect(lies.end.view) };
 }
 type Sheet = ReturnType<typeof measured>;
 
@@ -80,37 +105,30 @@ interface Arranged {
 
 /** Where the views stand at a scale; null where they do not go in. */
 function arranged(sheet: Sheet, scale: Scale, frame: Frame, pen: Pen): Arranged | null {
-  const { lies, places, face, edge } = sheet;
+  const { lies, numbers, face, edge } = sheet;
   const { low, high } = face.extent;
   const k = scale.points;
   const deep = heightOf(edge.extent) * k;
   const beside = lies.end ? deep + GAP : 0;
-  const zero = [face.extent[lies.zero.along][0], face.extent[lies.zero.across][1], edge.extent.low[1]] as const;
-  const [over, ...toTheLeft] = [places.along, places.across, places.through].map((values, i) =>
-    widest(
-      ordinates(values, zero[i] ?? 0, (v) => v, pen),
-      pen,
-    ),
-  );
-  const margin = LEADER + Math.max(...toTheLeft) + 2;
-  const above = LEADER + (over ?? 0) + 4;
+  const margin = LEADER + widest([...numbers.across, ...numbers.through], pen) + 2;
+  const above = LEADER + widest(numbers.along, pen) + 4;
   const room = frame.width - margin - beside - 4;
   const plain = whole(low[0], high[0], k);
   const along =
     plain.width <= room
       ? plain
       : k <= SMALL * POINTS_PER_UNIT * 1.001
-        ? squeezed(low[0], high[0], k, places.kept)
+        ? squeezed(low[0], high[0], k, sheet.kept)
         : plain;
   const top = frame.y + above;
   const left = frame.x + margin + (lies.end?.at === "left" ? beside : 0);
   const last = apart(
-    places.along.map((u) => left + along.place(u)),
+    numbers.along.map(({ value }) => left + along.place(value)),
     left,
   ).at(-1);
   const edgeTop = top + heightOf(face.extent) * k + gapAbove(sheet, deep);
   const lowest = apart(
-    [...ups(places.across, face.extent, top, k), ...ups(places.through, edge.extent, edgeTop, k)],
+    [...ups(numbers.across, face.extent, top, k), ...ups(numbers.through, edge.extent, edgeTop, k)],
     top,
   );
   const bottom = Math.max(edgeTop + deep, (lowest.at(-1) ?? 0) + SIZE / 2) + 4;
@@ -121,11 +139,11 @@ function arranged(sheet: Sheet, scale: Scale, frame: Frame, pen: Pen): Arranged 
 }
 
 /** Places up a view, down the page. */
-const ups = (values: readonly number[], { high }: Extent, top: number, k: number): number[] =>
-  values.map((v) => top + (high[1] - v) * k).reverse();
+const ups = (all: readonly Told[], { high }: Extent, top: number, k: number): number[] =>
+  all.map(({ value }) => top + (high[1] - value) * k).reverse();
 
 function drawn(sheet: Sheet, set: Arranged, bores: readonly Bore[], frame: Frame, pen: Pen): readonly Item[] {
-  const { lies, places, face, edge, end } = sheet;
+  const { lies, numbers, face, edge, end } = sheet;
   const { along, left, top, edgeTop, endLeft } = set;
   const k = set.scale.points;
   const plate = new Plate(frame);
@@ -163,16 +181,13 @@ function drawn(sheet: Sheet, set: Arranged, bores: readonly Bore[], frame: Frame
     items.push(...broken(left + x, top, top + heightOf(face.extent) * k));
     items.push(...broken(left + x, edgeTop, edgeTop + heightOf(edge.extent) * k));
   }
-  const ups = (values: readonly number[], extent: Extent, from: number, zero: "low" | "high") =>
-    [...ordinates(values, extent[zero][1], (v) => from + (extent.high[1] - v) * k, pen)].reverse();
-  const columns = [
-    ...ups(places.across, face.extent, top, lies.zero.across),
-    ...ups(places.through, edge.extent, edgeTop, "low"),
-  ];
+  const up = (all: readonly Told[], extent: Extent, from: number) =>
+    [...ordinates(all, (v) => from + (extent.high[1] - v) * k)].reverse();
+  const columns = [...up(numbers.across, face.extent, top), ...up(numbers.through, edge.extent, edgeTop)];
   const start = lies.end?.at === "left" ? endLeft : left;
   items.push(
     ...ordinatesAbove(
-      ordinates(places.along, face.extent[lies.zero.along][0], (u) => left + along.place(u), pen),
+      ordinates(numbers.along, (u) => left + along.place(u)),
       top,
       left,
       plate,

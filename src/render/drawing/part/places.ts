@@ -2,12 +2,10 @@
 import { picturePoint, realEdges } from "../../../geometry/picture/index.ts";
 import type { Vec } from "../../../geometry/types.ts";
 import { dot, minus, norm, plus, times } from "../../../geometry/vec.ts";
-import type { Feature, Point } from "../../../solve/design.ts";
+import type { Feature, Hole, Point } from "../../../solve/design.ts";
 import { TOLERANCE, toNumber } from "../../../units/index.ts";
 import type { Lying } from "./lying.ts";
-
-/** In the frame of the face view: along the part, across it, towards the eye. Units of 1/16 µm. */
-export type InPart = readonly [number, number, number];
+import { type InPart, type Row, rowsOf, rowsOnce } from "./rows.ts";
 
 export const toVec = (p: Point): Vec => [toNumber(p[0]), toNumber(p[1]), toNumber(p[2])];
 
@@ -20,9 +18,10 @@ export const framed =
   };
 
 export interface Places {
-  /** Along, across and through the part, each sorted and told once. */
+  /** Along, across and through the part, each sorted and told once; those inside rows left out. */
   readonly along: readonly number[];
   readonly across: readonly number[];
+  readonly rows: { readonly along: readonly Row[]; readonly across: readonly Row[] };
   readonly through: readonly number[];
   /** Stretches of the length that must be drawn whole. */
   readonly kept: readonly (readonly [number, number])[];
@@ -31,7 +30,8 @@ export interface Places {
 /** Lines that lean are measured at their ends only from this length on, 5 mm. */
 const LONG = 80_000;
 
-export function placesOf(lying: Lying): Places {
+/** `bores`: the holes in groups of what is alike. */
+export function placesOf(lying: Lying, bores: readonly (readonly Hole[])[]): Places {
   const { part, holes } = lying;
   const frame = framed(lying);
   const at: [number[], number[], number[]] = [[], [], []];
@@ -63,18 +63,33 @@ export function placesOf(lying: Lying): Places {
     }
   const ends = [part.solid.low, part.solid.high].map(frame);
   for (const end of ends) add(end, [true, true, true]);
+  const spots = new Map(holes.map((hole) => [hole, frame(toVec(hole.at))]));
+  const found = ([0, 1] as const).map((axis) =>
+    bores.flatMap((alike) =>
+      rowsOf(
+        alike.map((hole) => spots.get(hole) as InPart),
+        axis,
+      ),
+    ),
+  );
+  const inRow = found.map((rows) => new Set(rows.flatMap(({ inside }) => inside)));
   for (const hole of holes) {
-    const [p, way] = [frame(toVec(hole.at)), frame(hole.direction)];
+    const [p, way] = [spots.get(hole) as InPart, frame(hole.direction)];
     add(
       p,
-      [0, 1, 2].map((i) => Math.abs(way[i] as number) < 0.95),
+      [0, 1, 2].map((i) => Math.abs(way[i] as number) < 0.95 && !inRow[i]?.has(p)),
     );
     const reach = Math.max(...hole.stages.map(({ diameter }) => toNumber(diameter))) / 2;
     const deep = way[0] * Math.max(...hole.stages.map(({ depth }) => toNumber(depth)));
     kept.push([Math.min(p[0], p[0] + deep) - reach, Math.max(p[0], p[0] + deep) + reach]);
   }
   const [along, across, through] = at.map(once) as [number[], number[], number[]];
-  return { along, across, through, kept: [...kept, ...along.map((u) => [u, u] as const)] };
+  const [rowsAlong, rowsAcross] = found.map((rows) => rowsOnce(rows.map(({ row }) => row)));
+  return {
+    ...{ along, across, through },
+    rows: { along: rowsAlong ?? [], across: rowsAcross ?? [] },
+    kept: [...kept, ...along.map((u) => [u, u] as const)],
+  };
 }
 
 /** Sorted, what lies within twice the tolerance of the one before left out. */

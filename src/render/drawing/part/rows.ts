@@ -1,0 +1,58 @@
+/** Holes at equal distances in a straight row: the first and the last are measured, between them only the spaces are counted (ISO 129-1). */
+import { TOLERANCE } from "../../../units/index.ts";
+
+/** In the frame of the face view: along the part, across it, towards the eye. Units of 1/16 µm. */
+export type InPart = readonly [number, number, number];
+
+export interface Row {
+  readonly from: number;
+  readonly to: number;
+  readonly spaces: number;
+}
+
+/** A row, and which of the points stand inside it. */
+export interface Found {
+  readonly row: Row;
+  readonly inside: readonly InPart[];
+}
+
+/** Fewer spaces are told one by one. */
+const LEAST = 4;
+
+/** The rows of some points along an axis of the part; the points of a row differ in nothing else. */
+export function rowsOf(points: readonly InPart[], axis: 0 | 1): readonly Found[] {
+  const other = 1 - axis;
+  const sorted = [...points].sort((a, b) => at(a, other) - at(b, other) || at(a, axis) - at(b, axis));
+  const found: Found[] = [];
+  for (let start = 0; start < sorted.length - 1; ) {
+    let end = start + 1;
+    const pitch = step(sorted, start, axis);
+    while (
+      end < sorted.length - 1 &&
+      same(at(sorted[end + 1], other), at(sorted[start], other)) &&
+      same(step(sorted, end, axis), pitch)
+    )
+      end++;
+    const spaces = end - start;
+    if (spaces >= LEAST && same(at(sorted[end], other), at(sorted[start], other))) {
+      const row = { from: at(sorted[start], axis), to: at(sorted[end], axis), spaces };
+      found.push({ row, inside: sorted.slice(start + 1, end) });
+    }
+    start = spaces >= LEAST ? end : start + 1;
+  }
+  return found;
+}
+
+/** Each once: rows side by side have the same numbers. */
+export const rowsOnce = (rows: readonly Row[]): readonly Row[] =>
+  rows.filter(
+    (row, i) =>
+      !rows
+        .slice(0, i)
+        .some(({ from, to, spaces }) => same(from, row.from) && same(to, row.to) && spaces === row.spaces),
+  );
+
+const same = (a: number, b: number): boolean => Math.abs(a - b) <= 2 * TOLERANCE;
+const at = (point: InPart | undefined, i: number): number => point?.[i] ?? Number.NaN;
+const step = (points: readonly InPart[], i: number, axis: number): number =>
+  at(points[i + 1], axis) - at(points[i], axis);

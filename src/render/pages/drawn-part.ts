@@ -1,0 +1,80 @@
+/** A part to scale with all its measures, and in words how it lies and what its holes are. */
+import type { BuiltPart, CutLine, Step } from "../../solve/build.ts";
+import { inches, type Length, millimetres, printLength } from "../../units/index.ts";
+import type { Item } from "../document.ts";
+import { needsDrawing } from "../drawing/part/lying.ts";
+import { type PartDrawing, partDrawing } from "../drawing/part/part-drawing.ts";
+import { onGrid, TYPE } from "../style.ts";
+import { paragraph } from "../typeset/atom.ts";
+import type { Rich } from "../typeset/lines.ts";
+import { paintStack, stack } from "../typeset/stack.ts";
+import { holeSize } from "./holes.ts";
+import { picture } from "./pictures.ts";
+import { capital, type Plan } from "./plan.ts";
+
+export interface Drawn {
+  readonly height: number;
+  /** It tells every measure of what it shows. */
+  readonly measured?: boolean;
+  readonly paint: (x: number, y: number) => readonly Item[];
+}
+
+export const HOW_TO_READ =
+  "Numbers run from the end and from the edge marked 0: lay one rule there for all of them. Broken lines lie behind or inside. Long parts are drawn with a gap where nothing changes. Holes are told by their letters; only those bored before assembly are drawn.";
+
+/** The part that a step works on, where that is one part or several alike, and there is something to measure. */
+export function partInStep({ build }: Plan, step: Step): BuiltPart | null {
+  const ids = step.actions.map((action) => (action.do === "machine" ? action.part : null));
+  const parts = build.parts.filter(({ id }) => ids.includes(id));
+  const [first] = parts;
+  if (!first || ids.includes(null) || parts.some(({ mark }) => mark !== first.mark)) return null;
+  return needsDrawing(first, build.holes) ? first : null;
+}
+
+/** Shares of the page's height that a drawing may take: more only where its numbers do not go in. */
+const HEIGHTS = [0.34, 0.5, 0.8] as const;
+
+/** Null where its numbers do not go in. */
+export function drawnPart(plan: Plan, line: CutLine, part: BuiltPart, width: number): Drawn | null {
+  const { build, frame } = plan;
+  const units = build.design.units;
+  const precision = units === "inch" ? inches(1, 64) : millimetres(1, 10);
+  const print = (length: Length) => printLength(length, { units, precision, style: "typographic" }).text;
+  const made = HEIGHTS.reduce<PartDrawing | null>(
+    (found, share) =>
+      found ??
+      partDrawing(build, part, {
+        frame: { x: 0, y: 0, width, height: Math.floor(frame.height * share) },
+        pen: { ...plan.pen, print },
+      }),
+    null,
+  );
+  if (made === null) return null;
+  const shown = picture(made);
+  const later = build.later?.some(({ mark }) => mark === line.mark)
+    ? ["Cut it when the piece tells its size: what is drawn is what to expect."]
+    : [];
+  const mirror = line.mirrorOf === null ? [] : [`Mirror image of ${line.mirrorOf}.`];
+  const words = [...mirror, made.lies, ...later, ...line.notes.map((note) => `${capital(note)}.`)].join(" ");
+  const head = stack(paragraph(words, TYPE.caption, width));
+  const key = stack(made.bores.flatMap((bore) => paragraph(boreWords(bore, plan.printer), TYPE.caption, width)));
+  return {
+    height: onGrid(head.height + shown.height + 6 + key.height),
+    measured: true,
+    paint: (x, y) => [
+      ...paintStack(head, x, y),
+      shown.paint(x, y + head.height),
+      ...paintStack(key, x, y + head.height + shown.height + 6),
+    ],
+  };
+}
+
+function boreWords({ letter, holes, side }: PartDrawing["bores"][number], printer: Plan["printer"]): Rich {
+  const [first] = holes;
+  if (!first) return "";
+  const words = `\u2002${holes.length} × ${holeSize(first, printer)}, ${first.kind}, into the ${side}`;
+  return [
+    { text: letter, font: "italic" },
+    { text: words, font: "regular" },
+  ];
+}

@@ -1,0 +1,50 @@
+/** A page that is being filled. */
+import type { Item } from "../document.ts";
+import type { Atom } from "./atom.ts";
+
+/** `of`: what the atom shows, for `Page.of`. */
+export type FlowAtom = Atom & { readonly of?: string };
+
+export interface Placed {
+  readonly atom: Atom;
+  readonly x: number;
+  readonly y: number;
+}
+
+export interface Sheet {
+  readonly kind: string;
+  readonly of: string[];
+  readonly begins: string[];
+  readonly placed: Placed[];
+  /** Lower edge of what is placed. */
+  y: number;
+}
+
+export const blank = (kind: string, y: number): Sheet => ({ kind, of: [], begins: [], placed: [], y });
+
+/** Below what is placed. */
+export function put(sheet: Sheet, atom: FlowAtom, x: number, above: number): void {
+  const y = sheet.y + above;
+  sheet.placed.push({ atom, x, y });
+  sheet.y = y + atom.height;
+  if (atom.of !== undefined && !sheet.of.includes(atom.of)) sheet.of.push(atom.of);
+}
+
+/** The items of the atoms, inside a group for each paragraph, list or table that they belong to. */
+export function nest(placed: readonly Placed[], depth = 0): Item[] {
+  const items: Item[] = [];
+  for (let i = 0; i < placed.length; ) {
+    const { atom, x, y } = placed[i] as Placed;
+    const wrap = atom.within[depth];
+    if (wrap === undefined) {
+      items.push(...atom.paint(x, y));
+      i++;
+      continue;
+    }
+    let end = i + 1;
+    while (placed[end]?.atom.within[depth] === wrap) end++;
+    items.push({ kind: "group", role: wrap.role, items: nest(placed.slice(i, end), depth + 1) });
+    i = end;
+  }
+  return items;
+}

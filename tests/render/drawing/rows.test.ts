@@ -1,0 +1,28 @@
+import { expect, test } from "vitest";
+import { type InPart, rowsOf, rowsOnce } from "../../../src/render/drawing/part/rows.ts";
+
+const INCH = 406_400;
+const points = (along: readonly number[], across: number): InPart[] =>
+  along.map((u) => [u * INCH, across * INCH, 0] as const);
+const inInches = (found: ReturnType<typeof rowsOf>) =>
+  found.map(({ row, inside }) => [row.from / INCH, row.to / INCH, row.spaces, inside.length]);
+
+test("five holes at equal distances are a row, four are not", () => {
+  expect(inInches(rowsOf(points([2, 4, 6, 8, 10], 1), 0))).toEqual([[2, 10, 4, 3]]);
+  expect(rowsOf(points([2, 4, 6, 8], 1), 0)).toEqual([]);
+});
+
+test("a hole that stands apart ends the row", () => {
+  expect(inInches(rowsOf(points([1, 4, 5.25, 6.5, 7.75, 9, 12], 1), 0))).toEqual([[4, 9, 4, 3]]);
+});
+
+test("two columns of shelf pins side by side are told once, and their distance is not a row", () => {
+  const pins = [...points([3, 4, 5, 6, 7, 8], 2), ...points([3, 4, 5, 6, 7, 8], 9)];
+  const found = rowsOf(pins, 0);
+  expect(inInches(found)).toEqual([
+    [3, 8, 5, 4],
+    [3, 8, 5, 4],
+  ]);
+  expect(rowsOnce(found.map(({ row }) => row))).toHaveLength(1);
+  expect(rowsOf(pins, 1)).toEqual([]);
+});
