@@ -14,7 +14,7 @@ import { holesAndScrews } from "./pages/holes.ts";
 import { layoutPages } from "./pages/layouts.ts";
 import { measureFirst } from "./pages/measure-first.ts";
 import { partDrawings } from "./pages/part-drawings.ts";
-import { exploded, views } from "./pages/piece.ts";
+import { exploded, inside, views } from "./pages/piece.ts";
 import { makePlan, type Plan } from "./pages/plan.ts";
 import { rights } from "./pages/rights.ts";
 import { runningHead } from "./pages/running-head.ts";
@@ -39,6 +39,7 @@ export interface RenderOptions {
 const SECTIONS: readonly ((plan: Plan) => Section | null)[] = [
   views,
   exploded,
+  inside,
   beforeYouStart,
   whatToBuy,
   tools,

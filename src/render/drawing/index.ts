@@ -2,5 +2,6 @@ export { type Drawing, NOT_TO_SCALE, type Pen } from "./drawing.ts";
 export { type ExplodedOptions, explodedView } from "./exploded/exploded.ts";
 export { type LayoutDrawingOptions, layoutDrawing } from "./layout/layout-drawing.ts";
 export { type PieceViewOptions, pieceView } from "./piece-view.ts";
+export { sections } from "./sections/sections.ts";
 export { type StepPicture, type StepPictureOptions, stepPicture, type Take } from "./step/step-picture.ts";
 export { type ThreeViewsOptions, threeViews } from "./three-views/three-views.ts";

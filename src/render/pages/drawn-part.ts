@@ -34,8 +34,13 @@ export function partInStep({ build }: Plan, step: Step): BuiltPart | null {
 /** Shares of the page's height that a drawing may take: more only where its numbers do not go in. */
 const HEIGHTS = [0.34, 0.5, 0.8] as const;
 
-/** Null where its numbers do not go in. */
-export function drawnPart(plan: Plan, line: CutLine, part: BuiltPart, width: number): Drawn | null {
+/** With what the cut list notes of it, where that is not told beside it; null where its numbers do not go in. */
+export function drawnPart(
+  plan: Plan,
+  line: CutLine,
+  part: BuiltPart,
+  { width, noted }: { readonly width: number; readonly noted: boolean },
+): Drawn | null {
   const { build, frame } = plan;
   const units = build.design.units;
   const precision = units === "inch" ? inches(1, 64) : millimetres(1, 10);
@@ -55,7 +60,8 @@ export function drawnPart(plan: Plan, line: CutLine, part: BuiltPart, width: num
     ? ["Cut it when the piece tells its size: what is drawn is what to expect."]
     : [];
   const mirror = line.mirrorOf === null ? [] : [`Mirror image of ${line.mirrorOf}.`];
-  const words = [...mirror, made.lies, ...later, ...line.notes.map((note) => `${capital(note)}.`)].join(" ");
+  const notes = noted ? line.notes.map((note) => `${capital(note)}.`) : [];
+  const words = [...mirror, made.lies, ...later, ...notes].join(" ");
   const head = stack(paragraph(words, TYPE.caption, width));
   const key = stack(made.bores.flatMap((bore) => paragraph(boreWords(bore, plan.printer), TYPE.caption, width)));
   return {

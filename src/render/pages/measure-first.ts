@@ -75,7 +75,7 @@ function whatFollows(plan: Plan, stock: Stock): FlowAtom[] {
   if (stock.measured) return [];
   if (!changing)
     return body(
-      `The sizes of this plan were worked out for one thickness of ${called}. If yours differs, have a copy made for it, with --measured ${name}= and what it measures.`,
+      `The sizes of this plan were worked out for one thickness of ${called}. If yours differs, have a copy of the plan made for what it measures.`,
       width,
       { above: 12 },
     );

@@ -22,9 +22,9 @@ export function partDrawings(plan: Plan): Section | null {
   for (const line of build.cutList) {
     const part = build.parts.find(({ id }) => id === line.parts[0]);
     if (!part || !needsDrawing(part, build.holes)) continue;
-    const drawn = drawnPart(plan, line, part, narrow);
+    const drawn = drawnPart(plan, line, part, { width: narrow, noted: true });
     if (drawn && beside.has(line.mark)) continue;
-    const whole = drawn ? null : drawnPart(plan, line, part, frame.width);
+    const whole = drawn ? null : drawnPart(plan, line, part, { width: frame.width, noted: true });
     if (drawn) units.push([titled(line, drawn, narrow)]);
     if (whole) wide.push(titled(line, whole, frame.width));
   }

@@ -6,6 +6,7 @@ import {
   explodedView,
   layoutDrawing,
   pieceView,
+  sections,
   stepPicture,
   type Take,
   threeViews,
@@ -42,6 +43,11 @@ export const coverPicture = ({ build, pen }: Plan, size: Size): Picture =>
   picture(pieceView(build, { frame: at(size), pen, shaded: true, scale: "fit" }));
 export const viewsPicture = ({ build, pen }: Plan, size: Size): Picture =>
   picture(threeViews(build, { frame: at(size), pen }));
+/** Null where nothing is hidden. */
+export function sectionsPicture({ build, pen }: Plan, size: Size): Picture | null {
+  const drawn = sections(build, { frame: at(size), pen });
+  return drawn && picture(drawn, true);
+}
 export const explodedPicture = ({ build, pen }: Plan, size: Size): Picture =>
   picture(explodedView(build, { frame: at(size), pen }));
 /** One for each step. Each is taken as the one before was, where that serves. */

@@ -4,7 +4,7 @@ import { baseline, block } from "../typeset/atom.ts";
 import type { Section } from "../typeset/flow.ts";
 import { fit, label } from "../typeset/lines.ts";
 import { measure } from "../typeset/measure.ts";
-import { explodedPicture, type Picture, viewsPicture } from "./pictures.ts";
+import { explodedPicture, type Picture, sectionsPicture, viewsPicture } from "./pictures.ts";
 import { type Plan, sectionHeading } from "./plan.ts";
 
 const HEADING = TYPE.section.leading;
@@ -17,6 +17,16 @@ export function views(plan: Plan): Section | null {
   const { printer } = plan;
   const unit = printer.unit === "in" ? "inches" : "millimetres";
   return page("views", "The piece", "views", plan, picture, `Front, side and top. Dimensions in ${unit}.`);
+}
+
+/** The piece cut open; only where the views leave a part unseen. */
+export function inside(plan: Plan): Section | null {
+  const { width, height } = plan.frame;
+  const picture = sectionsPicture(plan, { width, height: height - HEADING - CAPTION - 8 });
+  if (picture === null) return null;
+  const caption =
+    "Cut open where most of what is inside shows; cut wood is tinted. Only what the views do not tell is measured.";
+  return { ...page("inside", "Inside the piece", "inside", plan, picture, caption), start: "fits" };
 }
 
 export function exploded(plan: Plan): Section | null {

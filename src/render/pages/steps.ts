@@ -18,7 +18,7 @@ const TITLE_SPACE = 10;
 const GAP = 24;
 const BETWEEN = 18;
 /** No picture is higher, so that pictures keep their size. */
-const HIGHEST = 200;
+const HIGHEST = 190;
 
 export function stepPages(plan: Plan): Section | null {
   const { build, frame } = plan;
@@ -44,7 +44,12 @@ function shownInSteps(plan: Plan, width: number): readonly Drawn[] {
     const part = partInStep(plan, step);
     const line = plan.build.cutList.find(({ mark }) => mark === part?.mark);
     const { height, paint } = pictures[i] as Picture;
-    return (part && line && drawnPart(plan, line, part, width)) ?? { height, paint: (x, y) => [paint(x, y)] };
+    return (
+      (part && line && drawnPart(plan, line, part, { width, noted: false })) ?? {
+        height,
+        paint: (x, y) => [paint(x, y)],
+      }
+    );
   });
 }
 

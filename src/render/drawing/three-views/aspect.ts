@@ -4,7 +4,9 @@ import type { PictureItem } from "../../../geometry/types.ts";
 import type { BuiltPart } from "../../../solve/build.ts";
 import { type Length, toNumber } from "../../../units/index.ts";
 import { type Extent, type Fit, fitAt } from "../fit.ts";
-import type { Box } from "../plate.ts";
+import { onPage } from "../ink.ts";
+import { SPECK } from "../picture.ts";
+import type { Box, Segment } from "../plate.ts";
 
 export type Corner = readonly [Length, Length, Length];
 export interface Outside {
@@ -41,3 +43,10 @@ export function laid(aspect: Aspect, scale: number, x: number, y: number): Laid 
   const [[left, bottom], [right, top]] = [fit.page(aspect.extent.low), fit.page(aspect.extent.high)];
   return { aspect, fit, box: { left, top, right, bottom } };
 }
+
+/** The visible edges on the page, without specks. */
+export const edgeLines = ({ lines }: Aspect, fit: Fit): readonly Segment[] =>
+  onPage(
+    fit,
+    lines.flatMap(({ visible }) => visible),
+  ).filter(([a, b]) => Math.abs(a[0] - b[0]) + Math.abs(a[1] - b[1]) >= SPECK.drawing);

@@ -4,39 +4,52 @@ import { equal, type Length, subtract, toNumber } from "../../../units/index.ts"
 import { chosen, spans } from "../dimension/chain.ts";
 import type { Feet, Measure } from "../dimension/rows.ts";
 import { type SideName, sideOf } from "../dimension/side.ts";
-import { type Station, stations } from "../dimension/stations.ts";
+import { MATTERS, type Station, stations } from "../dimension/stations.ts";
 import type { Pen } from "../drawing.ts";
 import type { Extent } from "../fit.ts";
 import type { Aspect, Laid, Outside } from "./aspect.ts";
 
 /** Rows of dimensions beside one view, from inside to outside. */
 export interface Rows {
-  /** Index of the view: front, right side, top. */
-  readonly view: 0 | 1 | 2;
+  /** Index of the view. */
+  readonly view: number;
   readonly side: SideName;
   readonly stops: readonly Station[];
   /** Whether the outside size stands here. */
   readonly overall: boolean;
 }
 
+/** A side of a view where rows may stand; `orElse` where their lines would run across more of the view than from there. */
+export interface Wanted {
+  readonly view: number;
+  readonly side: SideName;
+  readonly overall: boolean;
+  readonly orElse?: SideName;
+}
+
+/** Places along each axis of the piece. */
+export type Measured = readonly [readonly Length[], readonly Length[], readonly Length[]];
+
 const GAP_ACROSS = 8.5;
 const GAP_UP = 11;
 
-/** In the order in which a reader wants them: width, height, depth, then what only the other views show. */
+/** Each place once, on the first of the wanted sides that shows it; `before`: what is told already. */
 export function dimensioning(
   parts: readonly BuiltPart[],
-  aspects: readonly [Aspect, Aspect, Aspect],
+  aspects: readonly Aspect[],
+  wanted: readonly Wanted[],
   { low, high }: Outside,
-  scale: number,
-  pen: Pen,
+  { scale, pen, before = [[], [], []] }: { readonly scale: number; readonly pen: Pen; readonly before?: Measured },
 ): readonly Rows[] {
-  const measured: [Length[], Length[], Length[]] = [[], [], []];
-  const rows = (view: 0 | 1 | 2, side: SideName, overall: boolean, orElse = side): Rows => {
+  const measured = before.map((places) => [...places]) as [Length[], Length[], Length[]];
+  return wanted.flatMap(({ view, side, overall, orElse = side }): Rows[] => {
+    const aspect = aspects[view];
+    if (!aspect) return [];
     const level = side === "below" || side === "above";
-    const { axes, extent, lines } = aspects[view];
+    const { axes, extent, lines } = aspect;
     const axis = axes[level ? 0 : 1];
     const fresh = stations(parts, lines, extent, axis, level ? 0 : 1).filter(
-      ({ at }) => !measured[axis].some((before) => equal(before, at)),
+      ({ at }) => !measured[axis].some((other) => equal(other, at)),
     );
     const stops = chosen(fresh, low[axis], high[axis], {
       scale,
@@ -45,16 +58,20 @@ export function dimensioning(
       print: pen.print,
     });
     measured[axis].push(...stops.map(({ at }) => at));
-    return { view, side: farther(stops, extent, side) ? orElse : side, stops, overall };
-  };
-  return [
-    rows(0, "below", true),
-    rows(0, "left", true),
-    rows(1, "below", true),
-    rows(1, "right", false, "left"),
-    rows(2, "above", false),
-    rows(2, "left", false),
-  ];
+    return [{ view, side: farther(stops, extent, side) ? orElse : side, stops, overall }];
+  });
+}
+
+/** Every place that some views show well, whether it is measured there or not. */
+export function shownIn(parts: readonly BuiltPart[], aspects: readonly Aspect[]): Measured {
+  const places: [Length[], Length[], Length[]] = [[], [], []];
+  for (const { axes, extent, lines } of aspects)
+    for (const shown of [0, 1] as const) {
+      const axis = axes[shown];
+      const shownWell = stations(parts, lines, extent, axis, shown).filter(({ weight }) => weight >= MATTERS);
+      places[axis].push(...shownWell.map(({ at }) => at));
+    }
+  return places;
 }
 
 /** Whether the lines that the stops extend end farther from this side, left or right, than from the other. */

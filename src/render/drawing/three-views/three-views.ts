@@ -10,20 +10,29 @@ import { drawRows } from "../dimension/rows.ts";
 import { type SideName, sideOf } from "../dimension/side.ts";
 import { type Drawing, NOT_TO_SCALE, type Pen } from "../drawing.ts";
 import { heightOf, widthOf } from "../fit.ts";
-import { centred, onPage, strokes } from "../ink.ts";
+import { centred, strokes } from "../ink.ts";
 import { outsideOf } from "../outside.ts";
-import { SPECK } from "../picture.ts";
 import { Plate } from "../plate.ts";
 import { usualScale } from "../scale.ts";
 import { OUTLINE } from "../strokes.ts";
 import { outsideInWords } from "../words.ts";
-import { type Aspect, aspectsOf, type Laid, laid, type Outside } from "./aspect.ts";
-import { dimensioning, onSide, type Rows } from "./dimensioning.ts";
+import { type Aspect, aspectsOf, edgeLines, type Laid, laid, type Outside } from "./aspect.ts";
+import { dimensioning, onSide, type Rows, type Wanted } from "./dimensioning.ts";
 
 /** Space between the views, and for a caption. */
 const GAP = 36;
 const CAPTION = 18;
 const ANYWHERE: Frame = { x: -1e5, y: -1e5, width: 2e5, height: 2e5 };
+
+/** In the order in which a reader wants them: width, height, depth, then what only the other views show. */
+const WANTED: readonly Wanted[] = [
+  { view: 0, side: "below", overall: true },
+  { view: 0, side: "left", overall: true },
+  { view: 1, side: "below", overall: true },
+  { view: 1, side: "right", overall: false, orElse: "left" },
+  { view: 2, side: "above", overall: false },
+  { view: 2, side: "left", overall: false },
+];
 
 export interface ThreeViewsOptions {
   readonly frame: Frame;
@@ -73,7 +82,7 @@ function arranged(
     heightOf(front.extent) * scale,
   ];
   if (wide + deep + GAP > room.width || deep + high + GAP + 2 * CAPTION > room.height) return null;
-  const rows = dimensioning(build.parts, aspects, outside, scale, pen);
+  const rows = dimensioning(build.parts, aspects, WANTED, outside, { scale, pen });
   const depth = (view: 0 | 1 | 2, name: SideName): number => {
     const here = rows.find((r) => r.view === view && r.side === name);
     return here ? beside(here, laid(aspects[view], scale, 0, 0), outside, new Plate(ANYWHERE), pen).depth : 0;
@@ -103,21 +112,18 @@ function arranged(
 function drawn({ views, rows, captions }: Places, outside: Outside, plate: Plate, pen: Pen): readonly Item[] {
   const items: Item[] = [];
   views.forEach(({ aspect, fit, box }, i) => {
-    const lines = onPage(
-      fit,
-      aspect.lines.flatMap(({ visible }) => visible),
-    ).filter(([a, b]) => Math.abs(a[0] - b[0]) + Math.abs(a[1] - b[1]) >= SPECK.drawing);
+    const lines = edgeLines(aspect, fit);
     for (const line of lines) plate.addLine(line);
     const middle = (box.left + box.right) / 2;
     const caption = centred(pen, aspect.caption, [middle, captions[i] ?? box.bottom], { font: "bold" });
     plate.addBox(caption.box);
     items.push(...strokes(lines, OUTLINE), caption.item);
   });
-  for (const row of rows) items.push(...beside(row, views[row.view], outside, plate, pen).items);
+  for (const row of rows) items.push(...beside(row, views[row.view] as Laid, outside, plate, pen).items);
   return items;
 }
 
-function beside(row: Rows, view: Laid, outside: Outside, plate: Plate, pen: Pen): ReturnType<typeof drawRows> {
+export function beside(row: Rows, view: Laid, outside: Outside, plate: Plate, pen: Pen): ReturnType<typeof drawRows> {
   const { rows, feet } = onSide(row, view, outside, pen);
   return drawRows(rows, feet, sideOf(view.box, row.side), plate, pen);
 }
