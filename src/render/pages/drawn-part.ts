@@ -19,6 +19,9 @@ export interface Drawn {
   readonly paint: (x: number, y: number) => readonly Item[];
 }
 
+/** Of the section with the parts that are not drawn beside a step. */
+export const PART_DRAWINGS = "Part drawings";
+
 export const HOW_TO_READ =
   "Numbers run from the end and from the edge marked 0: lay one rule there for all of them. Broken lines lie behind or inside. Long parts are drawn with a gap where nothing changes. Holes are told by their letters; only those bored before assembly are drawn.";
 

@@ -8,7 +8,7 @@ import { columnWidth, type Unit } from "../typeset/columns.ts";
 import type { Section } from "../typeset/flow.ts";
 import type { FlowAtom } from "../typeset/sheet.ts";
 import { paintStack, stack } from "../typeset/stack.ts";
-import { type Drawn, drawnPart, HOW_TO_READ, partInStep } from "./drawn-part.ts";
+import { type Drawn, drawnPart, HOW_TO_READ, PART_DRAWINGS, partInStep } from "./drawn-part.ts";
 import { body, type Plan, sectionHeading } from "./plan.ts";
 
 const GAP = 24;
@@ -31,11 +31,11 @@ export function partDrawings(plan: Plan): Section | null {
   if (units.length === 0 && wide.length === 0) return null;
   return {
     name: "drawings",
-    title: "Part drawings",
+    title: PART_DRAWINGS,
     kind: "part drawings",
     start: "fits",
     atoms: [
-      ...sectionHeading("drawings", "Part drawings", frame.width),
+      ...sectionHeading("drawings", PART_DRAWINGS, frame.width),
       ...body(`Those of the parts that are not drawn beside a step. ${HOW_TO_READ}`, frame.width, { keep: true }),
       ...wide,
     ],

@@ -8,8 +8,8 @@ import type { Section } from "../typeset/flow.ts";
 import { breakLines, label, paintLine, type Rich } from "../typeset/lines.ts";
 import { measure } from "../typeset/measure.ts";
 import type { FlowAtom } from "../typeset/sheet.ts";
-import { cutStack, type Stack, stack } from "../typeset/stack.ts";
-import { type Drawn, drawnPart, partInStep } from "./drawn-part.ts";
+import { cutStack, paintStack, type Stack, stack } from "../typeset/stack.ts";
+import { type Drawn, drawnPart, PART_DRAWINGS, partInStep } from "./drawn-part.ts";
 import { type Picture, stepPictures } from "./pictures.ts";
 import { type Plan, sectionHeading } from "./plan.ts";
 
@@ -18,7 +18,7 @@ const TITLE_SPACE = 10;
 const GAP = 24;
 const BETWEEN = 18;
 /** No picture is higher, so that pictures keep their size. */
-const HIGHEST = 190;
+const HIGHEST = 180;
 
 export function stepPages(plan: Plan): Section | null {
   const { build, frame } = plan;
@@ -39,18 +39,34 @@ export function stepPages(plan: Plan): Section | null {
 
 /** A part that is worked on with its measures, and what is put together as it stands in the room. */
 function shownInSteps(plan: Plan, width: number): readonly Drawn[] {
+  const { build, frame } = plan;
   const pictures = stepPictures(plan, { width, height: HIGHEST });
-  return plan.build.steps.map((step, i) => {
-    const part = partInStep(plan, step);
-    const line = plan.build.cutList.find(({ mark }) => mark === part?.mark);
+  return build.steps.map((step, i): Drawn => {
     const { height, paint } = pictures[i] as Picture;
-    return (
-      (part && line && drawnPart(plan, line, part, { width, noted: false })) ?? {
-        height,
-        paint: (x, y) => [paint(x, y)],
-      }
-    );
+    const plain: Drawn = { height, paint: (x, y) => [paint(x, y)] };
+    const part = partInStep(plan, step);
+    const line = build.cutList.find(({ mark }) => mark === part?.mark);
+    if (!part || !line) return plain;
+    const drawn = drawnPart(plan, line, part, { width, noted: false });
+    if (drawn) return drawn;
+    return drawnPart(plan, line, part, { width: frame.width, noted: false })
+      ? elsewhere(plain, line.mark, width)
+      : plain;
   });
+}
+
+/** With a word of where the part is drawn with its measures, which need the width of the page. */
+function elsewhere({ height, paint }: Drawn, mark: string, width: number): Drawn {
+  const word = stack(paragraph(`All measures of ${mark} are drawn under ${PART_DRAWINGS}.`, TYPE.caption, width));
+  return {
+    height: height + 4 + word.height,
+    measured: true,
+    paint: (x, y) => [
+      ...paint(x, y),
+      ...paintStack(word, x, y + height + 4),
+      { kind: "link", x, y: y + height + 4, width, height: word.height, to: "drawings" },
+    ],
+  };
 }
 
 /** What lines that keep together can leave empty at the foot of a column. */
@@ -86,14 +102,21 @@ function stepTitle(step: Step, first: boolean, width: number): Pick<Atom, "heigh
     .join(" · ");
   const text = first ? step.title : `${step.title} (continued)`;
   const lines = breakLines(text, TYPE.stepTitle, width - after);
+  const [only] = lines;
+  const room = width - after - measure(text, TYPE.stepTitle.font, TYPE.stepTitle.size) - 12;
+  // Beside a short title, else below it.
+  const beside =
+    lines.length === 1 && only !== undefined && measure(aside, TYPE.caption.font, TYPE.caption.size) <= room;
   const bookmark = { title: `${number}. ${step.title}`, level: 2 } as const;
   const below = lines.length * TYPE.stepTitle.leading;
   return {
-    height: onGrid(TITLE_SPACE + below + (aside === "" ? 0 : TYPE.caption.leading)),
+    height: onGrid(TITLE_SPACE + below + (aside === "" || beside ? 0 : TYPE.caption.leading)),
     paint: (x, y) => {
       const base = y + 4 + baseline(TYPE.stepTitle);
       const title = lines.flatMap((l, i) => paintLine(l, TYPE.stepTitle, x + after, base + i * TYPE.stepTitle.leading));
-      const note = label(aside, TYPE.caption, x + after, y + 4 + below + baseline(TYPE.caption));
+      const note = beside
+        ? label(aside, TYPE.caption, x + width, base, "right")
+        : label(aside, TYPE.caption, x + after, y + 4 + below + baseline(TYPE.caption));
       return [
         ...(first ? [{ kind: "anchor", name: `step-${number}`, y: Math.max(0, y - 8), bookmark } as const] : []),
         decoration(line(x, y, x + width, y, { width: 1, ink: BLACK })),
