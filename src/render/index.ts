@@ -36,7 +36,7 @@ export interface RenderOptions {
 }
 
 /** In the order of the plan. A section without anything to say is left out. */
-const SECTIONS: readonly ((plan: Plan) => Section | null)[] = [
+export const SECTIONS: readonly ((plan: Plan) => Section | null)[] = [
   views,
   exploded,
   inside,
