@@ -54,7 +54,7 @@ export const TYPE = {
 } as const satisfies Record<string, TextStyle>;
 
 /** White space above things. */
-export const SPACE = { section: 32, heading: 20, block: 12, line: 4 } as const;
+export const SPACE = { section: 32, close: 20, heading: 20, block: 12, line: 4 } as const;
 
 export interface Frame {
   readonly x: number;

@@ -28,13 +28,29 @@ export interface Filled {
   readonly begins: readonly string[];
 }
 
-/** The pages that the sections take, in order; `frame` is the area of each page that may be filled. */
+/**
+ * The pages that the sections take, in order; `frame` is the area of each page that may be filled. Where next to nothing would
+ * be left over for the last page, the sections stand closer.
+ */
 export function flow(sections: readonly Section[], frame: Frame): Filled[] {
+  const sheets = filled(sections, frame, SPACE.section);
+  const last = sheets[sheets.length - 1];
+  const close = last && last.y - frame.y < frame.height * LEFT_OVER ? filled(sections, frame, SPACE.close) : sheets;
+  return (close.length < sheets.length ? close : sheets).map(({ kind, of, begins, placed }) => ({
+    ...{ kind, of, begins },
+    items: nest(placed),
+  }));
+}
+
+/** Less than this share of the last page is not worth a page. */
+const LEFT_OVER = 0.12;
+
+function filled(sections: readonly Section[], frame: Frame, between: number): Sheet[] {
   const sheets: Sheet[] = [];
   for (const section of sections) {
     const last = sheets[sheets.length - 1];
-    if (last === undefined || !joins(section, last, frame)) sheets.push(blank(section.kind, frame.y));
-    else last.y += SPACE.section;
+    if (last === undefined || !joins(section, last, frame, between)) sheets.push(blank(section.kind, frame.y));
+    else last.y += between;
     const begun = new Set<Wrap>();
     for (const [i, clump] of clumps(section.atoms).entries()) {
       const first = place(clump, section.kind, sheets, begun, frame);
@@ -42,16 +58,16 @@ export function flow(sections: readonly Section[], frame: Frame): Filled[] {
     }
     if (section.columns !== undefined) inColumns(section.columns, section.kind, sheets, frame);
   }
-  return sheets.map(({ kind, of, begins, placed }) => ({ kind, of, begins, items: nest(placed) }));
+  return sheets;
 }
 
 /** A section that goes on over the page begins only where so much of the page is free. */
 const LEAST_START = 0.3;
 
-function joins(section: Section, sheet: Sheet, frame: Frame): boolean {
+function joins(section: Section, sheet: Sheet, frame: Frame, between: number): boolean {
   const { atoms, columns, start } = section;
   const whole = atoms.reduce((sum, atom) => sum + atom.above + atom.height, 0);
-  const free = frame.y + frame.height - sheet.y - SPACE.section;
+  const free = frame.y + frame.height - sheet.y - between;
   if (start !== "fits") return false;
   if (columns !== undefined) return holdsFirst(columns, free - whole);
   return whole <= free || free >= frame.height * LEAST_START;

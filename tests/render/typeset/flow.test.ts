@@ -42,6 +42,11 @@ describe("sections", () => {
     const pages = flow([section("a", [box(200)]), section("b", [tall, ...rest])], frame);
     expect(pages.map((p) => p.begins)).toEqual([["a"], ["b"], []]);
   });
+  test("stand closer where next to nothing would be left over for the last page", () => {
+    // 340 + 32 + 40 is more than 400, 340 + 20 + 40 is not; and a box of 60 is worth a page.
+    expect(flow([section("a", [box(340)]), section("b", [box(40)])], frame)).toHaveLength(1);
+    expect(flow([section("a", [box(320)]), section("b", [box(60)])], frame)).toHaveLength(2);
+  });
   test("may ask for a page of their own", () => {
     expect(flow([section("a", [box(20)]), section("b", [box(20)], "page")], frame)).toHaveLength(2);
   });
