@@ -6,7 +6,7 @@ import { TINT } from "../palette.ts";
 import type { Spot } from "./drawing.ts";
 import type { Fit } from "./fit.ts";
 import { fills, onPage, strokes } from "./ink.ts";
-import type { Plate } from "./plate.ts";
+import type { Plate, Segment } from "./plate.ts";
 
 const POINTS_PER_MM = 72 / 25.4;
 /** Shorter runs on paper are left out: mere specks in a drawing, clutter in a step's picture. */
@@ -28,21 +28,38 @@ export function takePicture(
   return { stage, lines: hiddenLines(items, view, { hidden, shortest: speck / fit.scale }, stage) };
 }
 
-/** The visible edges of the chosen items; the plate remembers them. */
-export function edgesOf(picture: Picture, fit: Fit, plate: Plate, stroke: Stroke, chosen: (id: string) => boolean) {
+/** The visible edges of the chosen items on the page; the plate remembers them. */
+export function linesOf(picture: Picture, fit: Fit, plate: Plate, chosen: (id: string) => boolean): readonly Segment[] {
   const segments = picture.lines.filter(({ id }) => chosen(id)).flatMap(({ visible }) => onPage(fit, visible));
   for (const segment of segments) plate.addLine(segment);
-  return strokes(segments, stroke);
+  return segments;
 }
 
+export const edgesOf = (
+  picture: Picture,
+  fit: Fit,
+  plate: Plate,
+  stroke: Stroke,
+  chosen: (id: string) => boolean,
+): readonly Item[] => strokes(linesOf(picture, fit, plate, chosen), stroke);
+
+/** Visible faces on the page that have one tone. */
+export interface Toned {
+  readonly ink: Ink;
+  readonly polygons: readonly (readonly Spot[])[];
+}
+
+export const tints = (faces: readonly VisibleFace[], fit: Fit, view: View): readonly Item[] =>
+  tones(faces, fit, view).flatMap(({ ink, polygons }) => fills(polygons, ink));
+
 /** The visible faces in three strengths of the tint, by how they lie to the light. */
-export function tints(faces: readonly VisibleFace[], fit: Fit, view: View): readonly Item[] {
+export function tones(faces: readonly VisibleFace[], fit: Fit, view: View): readonly Toned[] {
   const tones = [TINT.light, TINT.middle, TINT.dark].map((ink) => ({ ink, polygons: [] as (readonly Spot[])[] }));
   for (const { normal, polygons } of faces) {
     const tone = tones[toneOf(normal, view)];
     for (const polygon of polygons) tone?.polygons.push(polygon.map(fit.page));
   }
-  return tones.flatMap(({ ink, polygons }: { ink: Ink; polygons: (readonly Spot[])[] }) => fills(polygons, ink));
+  return tones;
 }
 
 /** 0 for what looks up the page, 1 for what looks left on it, 2 for what looks right. */

@@ -1,10 +1,12 @@
 /** What to know before the first cut. */
 import type { Advice } from "../../solve/build.ts";
+import { needsDrawing } from "../drawing/part/lying.ts";
 import { TYPE } from "../style.ts";
 import { list } from "../typeset/atom.ts";
 import type { Section } from "../typeset/flow.ts";
 import { adviceList } from "./advice.ts";
 import { otherwise } from "./choices.ts";
+import { HOW_TO_READ } from "./drawn-part.ts";
 import { body, type Plan, sectionHeading, subheading } from "./plan.ts";
 
 export function beforeYouStart({ build, frame, printer }: Plan): Section {
@@ -33,8 +35,11 @@ export function beforeYouStart({ build, frame, printer }: Plan): Section {
     },
     {
       head: "Pictures.",
-      text: "In the steps, what is new is tinted and has thick lines; what is there already has thin lines. Arrows show which way a part goes.",
+      text: "In the steps, what is new is tinted and has thick lines; what is there already has thin lines. Arrows show which way a part goes. A circle shows a joint larger.",
     },
+    ...(build.parts.some((part) => needsDrawing(part, build.holes))
+      ? [{ head: "Parts with joints or holes", text: `are drawn beside the step that makes them. ${HOW_TO_READ}` }]
+      : []),
     {
       head: "Drawings",
       text: "are to the scale that stands with them only if the printer does not fit pages to the paper. Take sizes from the figures, never from the drawing.",

@@ -8,7 +8,7 @@ import { columnWidth, type Unit } from "../typeset/columns.ts";
 import type { Section } from "../typeset/flow.ts";
 import type { FlowAtom } from "../typeset/sheet.ts";
 import { paintStack, stack } from "../typeset/stack.ts";
-import { type Drawn, drawnPart, HOW_TO_READ, PART_DRAWINGS, partInStep } from "./drawn-part.ts";
+import { type Drawn, drawnPart, PART_DRAWINGS, partInStep } from "./drawn-part.ts";
 import { body, type Plan, sectionHeading } from "./plan.ts";
 
 const GAP = 24;
@@ -36,7 +36,7 @@ export function partDrawings(plan: Plan): Section | null {
     start: "fits",
     atoms: [
       ...sectionHeading("drawings", PART_DRAWINGS, frame.width),
-      ...body(`Those of the parts that are not drawn beside a step. ${HOW_TO_READ}`, frame.width, { keep: true }),
+      ...body("Those of the parts that are not drawn beside a step.", frame.width, { keep: true }),
       ...wide,
     ],
     columns: { gap: GAP, between: 18, units },

@@ -53,9 +53,11 @@ export const explodedPicture = ({ build, pen }: Plan, size: Size): Picture =>
 /** One for each step. Each is taken as the one before was, where that serves. */
 export function stepPictures({ build, pen }: Plan, size: Size): Picture[] {
   let before: Take | null = null;
+  const told = new Set<string>();
   return build.steps.map((step) => {
-    const drawn = stepPicture(build, step, { frame: at(size), pen, before });
+    const drawn = stepPicture(build, step, { frame: at(size), pen, before, told });
     before = drawn.take;
+    if (drawn.close !== null) told.add(drawn.close);
     return picture(drawn, true);
   });
 }

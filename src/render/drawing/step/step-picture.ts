@@ -9,14 +9,17 @@ import type { Frame } from "../../style.ts";
 import { type Drawing, NOT_TO_SCALE, type Pen } from "../drawing.ts";
 import { type Extent, extentOf, extentOfItems, fitInto, inset, scaleInto } from "../fit.ts";
 import { groundOf } from "../ground.ts";
+import { fills, strokes } from "../ink.ts";
 import { labels } from "../labels.ts";
-import { edgesOf, SPECK, takePicture, tints } from "../picture.ts";
+import { linesOf, SPECK, takePicture, tones } from "../picture.ts";
 import { placeBalloons } from "../place-balloons.ts";
 import { Plate } from "../plate.ts";
 import { FRESH, PRESENT } from "../strokes.ts";
 import { travelLines } from "../travel-lines.ts";
 import { stepInWords } from "../words.ts";
 import { travelArrow } from "./arrows.ts";
+import { detailOf } from "./detail.ts";
+import { enlarged } from "./enlarge.ts";
 import { mouthsOf } from "./mouths.ts";
 import { type Scene, sceneOf } from "./scene.ts";
 import { drawDriven, reachOf } from "./screws.ts";
@@ -35,11 +38,17 @@ export interface StepPictureOptions {
   readonly pen: Pen;
   /** How the step before was taken: view and size stay while they serve. */
   readonly before?: Take | null;
+  /** Methods of joining that steps before have shown close. */
+  readonly told?: ReadonlySet<string>;
 }
 
 export interface StepPicture extends Drawing {
   readonly take: Take | null;
+  /** The method of joining that is shown close here. */
+  readonly close: string | null;
 }
+
+const NOTHING: ReadonlySet<string> = new Set();
 
 /** Room for balloons round the picture. */
 const MARGIN = 27;
@@ -47,9 +56,9 @@ const MARGIN = 27;
 const LARGEST = 36 / UNITS_PER_INCH;
 
 export function stepPicture(build: Build, step: Step, options: StepPictureOptions): StepPicture {
-  const { frame, pen, before = null } = options;
+  const { frame, pen, before = null, told = NOTHING } = options;
   const scene = sceneOf(build, step);
-  if (scene.items.length === 0) return { items: [], alt: "", scale: NOT_TO_SCALE, take: null };
+  if (scene.items.length === 0) return { items: [], alt: "", scale: NOT_TO_SCALE, take: null, close: null };
   const { items, fresh, shifts, screws, groups } = scene;
   // Where screws are driven they count; the holes that they go into lie inside the joint.
   const driveways = screws.map(({ mouth, direction }) => ({ at: mouth, direction }));
@@ -67,16 +76,26 @@ export function stepPicture(build: Build, step: Step, options: StepPictureOption
   const plate = new Plate(frame);
   const ground = groundOf(faces, fit, frame);
   const isNew = (id: string) => fresh.has(id);
-  const tint = tints(
+  const tint = tones(
     faces.filter(({ id }) => isNew(id)),
     fit,
     view,
   );
-  const thin = edgesOf(picture, fit, plate, PRESENT, (id) => !isNew(id));
-  const thick = edgesOf(picture, fit, plate, FRESH, isNew);
+  const thin = linesOf(picture, fit, plate, (id) => !isNew(id));
+  const thick = linesOf(picture, fit, plate, isNew);
   const ways = travelLines(build.joints, shifts, picture.stage, fit);
   const driven = screws.flatMap((screw) => drawDriven(screw, picture.stage, fit, plate));
   const arrows = groups.flatMap(({ box, along }) => travelArrow(box, along, view, fit, plate, ground));
+  const joins = step.kind === "join" || step.kind === "glue-up";
+  const detail = joins ? detailOf(build, scene, { view, fit, plate, ground }, told) : null;
+  const drawn = {
+    fills: tint,
+    strokes: [
+      { lines: thin, stroke: PRESENT },
+      { lines: thick, stroke: FRESH },
+    ],
+  };
+  const close = detail ? enlarged(detail, drawn, plate, pen) : [];
   const marks = labels(
     items.filter(({ id }) => isNew(id)),
     faces,
@@ -84,9 +103,21 @@ export function stepPicture(build: Build, step: Step, options: StepPictureOption
     fit,
   );
   return {
-    items: [...tint, ...ways, ...thin, ...thick, ...driven, ...arrows, ...placeBalloons(marks, plate, pen, ground)],
-    alt: stepInWords(build, step, view),
+    items: [
+      ...tint.flatMap(({ ink, polygons }) => fills(polygons, ink)),
+      ...ways,
+      ...strokes(thin, PRESENT),
+      ...strokes(thick, FRESH),
+      ...driven,
+      ...arrows,
+      ...close,
+      ...placeBalloons(marks, plate, pen, ground),
+    ],
+    alt:
+      stepInWords(build, step, view) +
+      (detail ? ` A joint (${detail.method}) is shown ${detail.times} times larger.` : ""),
     scale: NOT_TO_SCALE,
+    close: detail?.method ?? null,
     take: { unit: step.unit, view, scale },
   };
 }
