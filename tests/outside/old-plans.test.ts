@@ -148,6 +148,17 @@ describe("old plans", () => {
     );
   });
 
+  it("bookcase: what is cut in one run is told as one, and how the shelves go in", () => {
+    const steps = solveText(exampleText("old-plans/bookcase")).build?.steps ?? [];
+    const text = steps.flatMap((step) => step.text).join(" ").replaceAll("\u202f", " ").replaceAll("⁄", "/");
+    // Twelve boards of 4 in side by side.
+    expect(text).toContain("Cut a rabbet 48 in long, 3/8 in wide and 1/2 in deep");
+    // The sight of a door, 45 1/8 - 2 × 1 1/2 in, and 3/8 in of each rail.
+    expect(text).toMatch(/Cut a rabbet 42.7\/8 in long, 3\/8 in wide and 1\/4 in deep/);
+    // 28 1/2 in long shelves, behind openings of 14 in.
+    expect(text).toContain("pass it in from the front beside what stands in its way, move it behind that, level it");
+  });
+
   // Here too the doors fill their opening in the book: 1/8 in less in height, and 3/16 in for the gaps beside and between them.
   it("china closet: part two, 1910, page 47", () => {
     expect(bill(soundDesign(exampleText("old-plans/china-closet")))).toEqual(
@@ -173,7 +184,9 @@ describe("old plans", () => {
   it("bookcase and china closet: outside sizes read off the drawings", () => {
     const outside = (name: string): readonly number[] => {
       const { sizes } = soundDesign(exampleText(name));
-      return ["width", "depth", "height"].map((size) => Number(sizes.get(size)?.n) / Number(sizes.get(size)?.d) / 406_400);
+      return ["width", "depth", "height"].map(
+        (size) => Number(sizes.get(size)?.n) / Number(sizes.get(size)?.d) / 406_400,
+      );
     };
     expect(outside("old-plans/bookcase")).toEqual([31.25, 15, 54.75]);
     expect(outside("old-plans/china-closet")).toEqual([42, 17, 54]);

@@ -50,15 +50,18 @@ const ends = {
   from: may(formula, "Where it begins along its run; without it, at the end of the part."),
   to: may(formula, "Where it ends; `right - 1` is 1 before the part's own right face."),
 };
-const rabbet = made(settings("a rabbet", { ...edgeKeys, ...ends }), ({ at, said }): ShapeDraft => ({
-  shape: "rabbet",
-  at,
-  along: said.along.value,
-  wide: said.wide.value,
-  deep: said.deep.value,
-  ...(said.from && { from: said.from.value }),
-  ...(said.to && { to: said.to.value }),
-}));
+const rabbet = made(
+  settings("a rabbet", { ...edgeKeys, ...ends }),
+  ({ at, said }): ShapeDraft => ({
+    shape: "rabbet",
+    at,
+    along: said.along.value,
+    wide: said.wide.value,
+    deep: said.deep.value,
+    ...(said.from && { from: said.from.value }),
+    ...(said.to && { to: said.to.value }),
+  }),
+);
 
 const channelKeys = {
   in: need(face, "The face that it is cut into."),
