@@ -413,6 +413,12 @@ export interface RepeatDraft {
 /** An edge is named by its two faces, the first being the one cut into. */
 export type EdgeDraft = { readonly faces: readonly [Face, Face]; readonly at: Span };
 
+/** Where a cut begins and ends along its run, written like any position; `left + 1` means the part's own left face. */
+export interface RunDraft {
+  readonly from?: Formula;
+  readonly to?: Formula;
+}
+
 export type ShapeDraft = { readonly at: Span } & (
   | {
       readonly shape: "taper";
@@ -428,20 +434,17 @@ export type ShapeDraft = { readonly at: Span } & (
   | { readonly shape: "bevel"; readonly along: EdgeDraft; readonly wide: Formula; readonly deep: Formula }
   /** A corner cut out along the whole third direction: `wide` from the first face named, `deep` from the second. */
   | { readonly shape: "notch"; readonly along: EdgeDraft; readonly wide: Formula; readonly deep: Formula }
-  /** Cut `deep` into the first face, reaching `wide` in from the second. */
-  | { readonly shape: "rabbet"; readonly along: EdgeDraft; readonly wide: Formula; readonly deep: Formula }
+  /** Cut `deep` into the first face, reaching `wide` in from the second, right through or between two positions. */
+  | ({ readonly shape: "rabbet"; readonly along: EdgeDraft; readonly wide: Formula; readonly deep: Formula } & RunDraft)
   /** A channel (or with both ends given a pocket) in face `in`; its near side lies `inFrom` from face `near`. */
-  | {
+  | ({
       readonly shape: "groove" | "dado" | "mortise";
       readonly in: Face;
       readonly near: Face;
       readonly inFrom: Formula;
       readonly wide: Formula;
       readonly deep: Formula;
-      /** Positions along the run, written like any position; `left + 1` means the part's own left face. */
-      readonly from?: Formula;
-      readonly to?: Formula;
-    }
+    } & RunDraft)
   /** A tongue standing out of the end `on`: thick and wide centred unless shoulders are given. */
   | {
       readonly shape: "tenon";

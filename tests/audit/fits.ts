@@ -1,4 +1,5 @@
 /** Promise 1: parts do not overlap, and joints touch where and as far as they say. */
+import type { Convex } from "./convex.ts";
 import { distance } from "./distance.ts";
 import { type Model, near, pairsOf } from "./model.ts";
 import { overlaps, TOLERANCE } from "./overlap.ts";
@@ -59,7 +60,18 @@ function* contacts(joint: Joint, found: readonly Touch[]): Violations {
 /** A panel in its groove, a drawer on its runner: beside each other, at most the gap and a step of rounding apart. */
 function* otherJoint(model: Model, joint: Joint): Violations {
   const [a, b] = joint.parts.map(model.solid);
-  const between = Math.min(...(a ?? []).flatMap((p) => (b ?? []).map((q) => distance(p, q))));
+  const between = nearest(a ?? [], b ?? []);
   if (between > joint.gap + model.record.precision + TOLERANCE)
     yield violation("other joints are near", joint.id, `its parts lie ${between} mm apart, the gap is ${joint.gap}`);
+}
+
+/** The least distance of any two pieces. Those of which the boxes lie further apart than what was found are not looked at. */
+function nearest(a: readonly Convex[], b: readonly Convex[]): number {
+  let least = Number.POSITIVE_INFINITY;
+  for (const p of a)
+    for (const q of b) {
+      const gaps = ([0, 1, 2] as const).map((i) => Math.max(p.low[i] - q.high[i], q.low[i] - p.high[i], 0));
+      if (Math.hypot(...gaps) < least) least = Math.min(least, distance(p, q));
+    }
+  return least;
 }

@@ -12,19 +12,21 @@ type Pose = Motion["poses"][number];
 export function* motions(model: Model): Violations {
   const { record } = model;
   const all = [...record.parts, ...record.hardware].map((body) => body.id);
+  const solids = new Map(all.map((id) => [id, withHeads(model, id)]));
+  const solid = (id: string): readonly Convex[] => solids.get(id) ?? [];
   for (const motion of record.motions) {
     const opened = new Map<string, readonly Convex[]>();
     for (const { motion: name, open } of motion.needs) {
       const other = record.motions.find((candidate) => candidate.name === name);
       const pose = other?.poses.find((candidate) => candidate.at >= open);
       if (other !== undefined && pose !== undefined)
-        for (const id of other.parts) opened.set(id, posed(withHeads(model, id), pose));
+        for (const id of other.parts) opened.set(id, posed(solid(id), pose));
     }
     const still = all.filter((id) => !motion.parts.includes(id));
     for (const pose of motion.poses)
       for (const id of motion.parts) {
-        const moved = posed(withHeads(model, id), pose);
-        const struck = still.find((other) => overlaps(moved, opened.get(other) ?? withHeads(model, other)));
+        const moved = posed(solid(id), pose);
+        const struck = still.find((other) => overlaps(moved, opened.get(other) ?? solid(other)));
         if (struck !== undefined)
           yield violation("motion is free", motion.name, `${id} strikes ${struck} at ${pose.at}`);
       }

@@ -126,6 +126,72 @@ describe("old plans", () => {
     expect(Number(height?.n) / Number(height?.d) / 406_400).toBe(20.125);
   });
 
+  // The book leaves no gap round its doors; they are 1/8 in smaller here, 1/16 in on each side, and the bars across them.
+  it("bookcase: part two, 1910, page 70", () => {
+    expect(bill(soundDesign(exampleText("old-plans/bookcase")))).toEqual(
+      new Map([
+        ["3/4 × 15 × 31 1/4", 1],
+        ["3/4 × 4 × 30 1/4", 1],
+        ["3/4 × 14 × 50", 2],
+        ["3/4 × 14 × 28 3/4", 1],
+        ["3/4 × 4 × 28 3/4", 1],
+        ["3/4 × 2 × 45 3/4", 1],
+        ["3/4 × 1 1/2 × 45 1/8", 4], // 3/4 × 1 1/2 × 45 1/4
+        ["3/4 × 1 1/2 × 13 7/8", 4], // 3/4 × 1 1/2 × 14
+        ["1/2 × 1/2 × 12 3/8", 4], // 1/2 × 1/2 × 12 1/2
+        ["1/2 × 1/2 × 7", 4],
+        ["1 1/4 × 1 1/4 × 13", 2],
+        ["1 × 1 × 12 1/2", 2],
+        ["1/2 × 12 × 28 1/2", 3],
+        ["3/8 × 4 × 29 3/4", 12],
+      ]),
+    );
+  });
+
+  it("bookcase: what is cut in one run is told as one, and how the shelves go in", () => {
+    const steps = solveText(exampleText("old-plans/bookcase")).build?.steps ?? [];
+    const text = steps.flatMap((step) => step.text).join(" ").replaceAll("\u202f", " ").replaceAll("⁄", "/");
+    // Twelve boards of 4 in side by side.
+    expect(text).toContain("Cut a rabbet 48 in long, 3/8 in wide and 1/2 in deep");
+    // The sight of a door, 45 1/8 - 2 × 1 1/2 in, and 3/8 in of each rail.
+    expect(text).toMatch(/Cut a rabbet 42.7\/8 in long, 3\/8 in wide and 1\/4 in deep/);
+    // 28 1/2 in long shelves, behind openings of 14 in.
+    expect(text).toContain("pass it in from the front beside what stands in its way, move it behind that, level it");
+  });
+
+  // Here too the doors fill their opening in the book: 1/8 in less in height, and 3/16 in for the gaps beside and between them.
+  it("china closet: part two, 1910, page 47", () => {
+    expect(bill(soundDesign(exampleText("old-plans/china-closet")))).toEqual(
+      new Map([
+        ["2 × 2 × 54", 4],
+        ["3/4 × 15 3/4 × 39 1/2", 2],
+        ["3/4 × 15 1/2 × 38", 2],
+        ["3/4 × 5 × 15", 2],
+        ["3/4 × 4 1/4 × 15", 2],
+        ["3/4 × 3 × 40", 1],
+        ["3/4 × 2 1/4 × 40", 1],
+        ["3/4 × 1 3/4 × 43 3/8", 4], // 3/4 × 1 3/4 × 43 1/2
+        ["3/4 × 2 × 18 7/8", 4], // 3/4 × 2 × 19
+        ["3/4 × 1 1/2 × 39 1/2", 4],
+        ["1/2 × 8 × 46 1/2", 5],
+        ["1 × 1 × 37 3/4", 2],
+        ["1 × 1 × 12 3/4", 4],
+        ["1/2 × 1 × 1 1/2", 4],
+      ]),
+    );
+  });
+
+  it("bookcase and china closet: outside sizes read off the drawings", () => {
+    const outside = (name: string): readonly number[] => {
+      const { sizes } = soundDesign(exampleText(name));
+      return ["width", "depth", "height"].map(
+        (size) => Number(sizes.get(size)?.n) / Number(sizes.get(size)?.d) / 406_400,
+      );
+    };
+    expect(outside("old-plans/bookcase")).toEqual([31.25, 15, 54.75]);
+    expect(outside("old-plans/china-closet")).toEqual([42, 17, 54]);
+  });
+
   it("plant stand: outside size read off the drawing, 15 1/2 × 15 1/2 × 20 3/4", () => {
     const { sizes } = soundDesign(exampleText("old-plans/plant-stand"));
     const inches = (name: string): number => Number(sizes.get(name)?.n) / Number(sizes.get(name)?.d) / 406_400;

@@ -37,7 +37,7 @@ const edgeKeys = {
   wide: need(formula, "How far the cut reaches in from one face.", "width"),
   deep: need(formula, "How far it reaches in from the other.", "depth"),
 };
-const alongEdge = (shape: "bevel" | "notch" | "rabbet"): Kind<ShapeDraft> =>
+const alongEdge = (shape: "bevel" | "notch"): Kind<ShapeDraft> =>
   made(settings(`a ${shape}`, edgeKeys), ({ at, said }) => ({
     shape,
     at,
@@ -46,14 +46,30 @@ const alongEdge = (shape: "bevel" | "notch" | "rabbet"): Kind<ShapeDraft> =>
     deep: said.deep.value,
   }));
 
+const ends = {
+  from: may(formula, "Where it begins along its run; without it, at the end of the part."),
+  to: may(formula, "Where it ends; `right - 1` is 1 before the part's own right face."),
+};
+const rabbet = made(
+  settings("a rabbet", { ...edgeKeys, ...ends }),
+  ({ at, said }): ShapeDraft => ({
+    shape: "rabbet",
+    at,
+    along: said.along.value,
+    wide: said.wide.value,
+    deep: said.deep.value,
+    ...(said.from && { from: said.from.value }),
+    ...(said.to && { to: said.to.value }),
+  }),
+);
+
 const channelKeys = {
   in: need(face, "The face that it is cut into."),
   near: need(face, "The face that it is measured from."),
   "in from": need(formula, "From that face to its nearer side."),
   wide: need(formula, "Its width.", "width"),
   deep: need(formula, "Its depth.", "depth"),
-  from: may(formula, "Where it begins along its run; without it, at the end of the part."),
-  to: may(formula, "Where it ends; `right - 1` is 1 before the part's own right face."),
+  ...ends,
 };
 const channel = (shape: "groove" | "dado" | "mortise"): Kind<ShapeDraft> =>
   made(settings(`a ${shape}`, channelKeys), ({ at, said }) => ({
@@ -91,7 +107,7 @@ export const shapes = {
   chamfer: may(oneOrList(chamfer), "An edge cut off at 45 degrees."),
   bevel: may(oneOrList(alongEdge("bevel")), "An edge cut off at any slope."),
   notch: may(oneOrList(alongEdge("notch")), "A corner cut out along the whole third direction."),
-  rabbet: may(oneOrList(alongEdge("rabbet")), "A step cut along an edge.", "rebate"),
+  rabbet: may(oneOrList(rabbet), "A step cut along an edge, right through or between two places.", "rebate"),
   groove: may(oneOrList(channel("groove")), "A channel along the grain, right through or between two places."),
   dado: may(oneOrList(channel("dado")), "A channel across the grain.", "housing", "trench"),
   mortise: may(oneOrList(channel("mortise")), "A pocket that a tenon goes into.", "mortice"),

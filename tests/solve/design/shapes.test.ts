@@ -39,6 +39,8 @@ describe("volumes after cutting, by the formulas of solid geometry", () => {
     ["bevel: { along: top front, wide: 1/2, deep: 1 }", WHOLE - (0.5 * 1 * 1.5) / 2],
     ["notch: { at: left front, wide: 1/4, deep: 1/2 }", WHOLE - 0.25 * 0.5 * 20],
     ["rabbet: { along: left back, wide: 1/2, deep: 1/4 }", WHOLE - 0.5 * 0.25 * 20],
+    // From 4 above its lower end to 1 below its upper end.
+    ["rabbet: { along: left back, wide: 1/2, deep: 1/4, from: bottom + 4, to: top - 1 }", WHOLE - 0.5 * 0.25 * 15],
     ["groove: { in: left, near: front, in from: 1/2, wide: 1/4, deep: 3/8 }", WHOLE - 0.25 * 0.375 * 20],
     [
       "groove: { in: left, near: front, in from: 1/2, wide: 1/4, deep: 3/8, from: bottom + 2, to: top - 3 }",

@@ -28,6 +28,7 @@ export interface Made {
 }
 
 const FACES = ["left", "right", "bottom", "top"] as const;
+const OTHER = { left: "right", right: "left", bottom: "top", top: "bottom" } as const;
 
 /** A slab, a slab with strips, or a frame with a panel. */
 export const addLeaf = (leaf: Leaf, making: Making): Made =>
@@ -88,14 +89,23 @@ function addFrame({ prefix, room, hinged }: Leaf, making: Making): Made {
   const [from, to] = crosses(join, site)
     ? [write`${room}.left`, write`${room}.right`]
     : [write`${name("left-stile")}.right`, write`${name("right-stile")}.left`];
+  const rabbet = frame?.rabbet?.value.said;
+  const [wide, cut] = [rabbet?.wide.value, rabbet?.deep.value];
+  // Where a rail meets a stile, the rabbet of the stile ends with that of the rail.
+  const run = wide && {
+    from: write`${name("bottom-rail")}.top - ${wide}`,
+    to: write`${name("top-rail")}.bottom + ${wide}`,
+  };
   for (const face of ["left", "right"] as const)
     entries[name(`${face}-stile`)] = {
+      ...(run && { rabbet: { along: `back ${OTHER[face]}`, wide, deep: cut, ...run } }),
       ...{ called: "door stile", "made of": stock, as: "upright", facing: "front" },
       ...{ [face]: write`${room}.${face}`, across: stiles },
       ...{ bottom: write`${room}.bottom`, top: write`${room}.top`, ...level },
     };
   for (const face of ["bottom", "top"] as const)
     entries[name(`${face}-rail`)] = {
+      ...(rabbet && { rabbet: { along: `back ${OTHER[face]}`, wide, deep: cut } }),
       ...{ called: "door rail", "made of": stock, as: "on edge", facing: "front" },
       ...{ [face]: write`${room}.${face}`, up: rails },
       ...{ left: from, right: to, ...level },

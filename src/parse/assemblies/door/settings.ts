@@ -6,17 +6,23 @@ import { method } from "../../schema/joint-words.ts";
 import type { TextNode } from "../../yaml/nodes.ts";
 import { reach, walls } from "../drawer/settings.ts";
 
+const glazing = settings("the rabbet of a door", {
+  wide: need(measure, "How far it reaches in from the inner edge of stiles and rails."),
+  deep: need(measure, "How deep it is cut into the back."),
+});
+
 const frame = settings("the frame of a door", {
   "made of": need(stockName, "The stock of its stiles and rails."),
   stiles: may(measure, "How wide its stiles are."),
   rails: may(measure, "How wide its rails are: as wide as the stiles if nothing is said."),
   join: may(joinWords, "The joint in its corners: mortise and tenon if nothing is said."),
   groove: may(measure, "How deep the groove for the panel is: 3/8 in or 10 mm if nothing is said."),
+  rabbet: may(glazing, "A rabbet round its inside at the back, for glass that is put in when the door is glued."),
 });
 export type FrameSaid = Fields<typeof frame.keys>;
 
 const panel = settings("the panel of a door", {
-  "made of": need(stockName, "Its stock: solid wood, a sheet, or glass."),
+  "made of": need(stockName, "Its stock: solid wood or a sheet."),
   play: may(measure, "How much room it has in its grooves at each edge; for solid wood, what it moves."),
   grain: may(word(["across", "up"]), "The direction of its grain: up if nothing is said."),
 });

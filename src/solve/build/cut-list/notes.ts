@@ -1,5 +1,6 @@
 import type { Length } from "../../../units/length.ts";
 import { standsOut } from "../../design/shapes/kinds.ts";
+import { inRuns } from "../../design/shapes/runs.ts";
 import { onBench } from "../../design/turning.ts";
 import type { Feature, Part } from "../../design.ts";
 import { angledEndsNote } from "../steps/words/angled-ends.ts";
@@ -44,7 +45,7 @@ export function notesOf(part: Part, print: (length: Length) => string): readonly
   const cut = part.features.filter((feature) => !standsOut(feature) && feature.kind !== "angled end");
   const kinds = [...new Set(cut.map((feature) => feature.kind))];
   const work = kinds.map((kind) => {
-    const n = part.features.filter((feature) => feature.kind === kind).length;
+    const n = inRuns(part.features.filter((feature) => feature.kind === kind)).length;
     if (kind === "taper" || kind === "chamfer" || kind === "bevel") return PLURALS[kind];
     return count(n, kind === "round-over" ? "rounded edge" : kind, PLURALS[kind]);
   });

@@ -1,7 +1,10 @@
-/** A way out with one tilt: lifted, turned about the line along which it then leaves. So a shelf goes in behind a face frame. */
+/**
+ * A way out with one tilt: lifted, turned about the line along which it then leaves, and moved aside. So a shelf goes in behind a face
+ * frame, or on end beside a stile that stands in the middle of it.
+ */
 import { type Hull, hullBlocked, hullHits, type Solid, type Vec } from "../../../geometry/index.ts";
 import { dot, plus, times } from "../../../geometry/vec.ts";
-import { millimetres, toNumber, UNITS_PER_MM } from "../../../units/index.ts";
+import { type Length, millimetres, toNumber, UNITS_PER_MM } from "../../../units/index.ts";
 import type { Leg } from "../../build.ts";
 import type { Direction } from "../../design.ts";
 import { movedHulls, moveOf } from "../motions/move.ts";
@@ -41,7 +44,7 @@ interface Lifted {
   readonly out: Direction;
 }
 
-/** The least turn with which the lifted body leaves along `out`, in degrees, and how far it is raised or lowered before; null where there is none. */
+/** The least turn with which the lifted body leaves along `out`, in degrees, and how far it is moved up, down or aside before; null where there is none. */
 function turnOut(moving: readonly Solid[], staying: readonly Solid[], { middle, up, out }: Lifted): Turned | null {
   const at = (degrees: number): readonly Hull[] => hulls(moving, up, middle, out, degrees);
   const hits = (degrees: number): boolean => at(degrees).some((hull) => staying.some((solid) => hullHits(hull, solid)));
@@ -61,25 +64,37 @@ function turnOut(moving: readonly Solid[], staying: readonly Solid[], { middle, 
 
 interface Turned {
   readonly degrees: number;
-  /** In mm, up where it is more than 0. */
-  readonly after: number;
+  readonly after: readonly Shift[];
 }
 
-/** How far what is turned already is raised or lowered until it leaves along `out`; null where that frees it nowhere. */
-function shiftOut(moving: readonly Hull[], staying: readonly Solid[], out: Direction): number | null {
+/** In mm, more than 0. */
+interface Shift {
+  readonly along: Direction;
+  readonly by: number;
+}
+
+/**
+ * How what is turned already is moved up, down or aside until it leaves along `out`: nothing where it need not be; null where
+ * that frees it nowhere.
+ */
+function shiftOut(moving: readonly Hull[], staying: readonly Solid[], out: Direction): readonly Shift[] | null {
   const inTheWay = staying.filter((solid) => moving.some((hull) => hullBlocked(hull, solid, times(out, FAR))));
-  if (inTheWay.length === 0) return 0;
-  // What is too high to be passed above or below.
-  const ends = moving.flatMap(({ vertices }) => vertices.map((v) => v[2]));
-  const [low, high] = [Math.min(...ends), Math.max(...ends)];
+  if (inTheWay.length === 0) return [];
   const most = LIFT.most * UNITS_PER_MM;
-  if (inTheWay.some((solid) => solid.high[2] - low > most && high - solid.low[2] > most)) return null;
-  for (const sign of [-1, 1])
-    for (let by: number = LIFT.step; by <= LIFT.most; by += LIFT.step) {
-      const shift: Vec = [0, 0, sign * by * UNITS_PER_MM];
-      if (sweeps(moving, staying, shift)) break;
-      if (!sweeps(shifted(moving, shift), staying, times(out, FAR))) return sign * by;
+  for (const axis of [2, out[0] === 0 ? 0 : 1] as const) {
+    // What is too large to be passed on either side.
+    const ends = moving.flatMap(({ vertices }) => vertices.map((v) => v[axis]));
+    const [low, high] = [Math.min(...ends), Math.max(...ends)];
+    if (inTheWay.some((solid) => solid.high[axis] - low > most && high - solid.low[axis] > most)) continue;
+    for (const sign of [-1, 1]) {
+      const along = [0, 1, 2].map((i) => (i === axis ? sign : 0)) as unknown as Direction;
+      for (let by: number = LIFT.step; by <= LIFT.most; by += LIFT.step) {
+        const shift = times(along, by * UNITS_PER_MM);
+        if (sweeps(moving, staying, shift)) break;
+        if (!sweeps(shifted(moving, shift), staying, times(out, FAR))) return [{ along, by }];
+      }
     }
+  }
   return null;
 }
 
@@ -107,11 +122,16 @@ const middleOf = (solids: readonly Solid[]): Vec => {
 };
 
 function legs(lift: number, { degrees, after }: Turned, out: Direction, middle: Vec): readonly Leg[] {
-  return [...upright(lift), { about: [middle, out], degrees }, ...upright(after), { along: out, distance: null }];
+  const up: Shift = { along: [0, 0, lift > 0 ? 1 : -1], by: Math.abs(lift) };
+  return [
+    ...(lift === 0 ? [] : [legOf(up)]),
+    { about: [middle, out], degrees },
+    ...after.map(legOf),
+    { along: out, distance: null },
+  ];
 }
 
-const upright = (by: number): readonly Leg[] =>
-  by === 0 ? [] : [{ along: [0, 0, by > 0 ? 1 : -1], distance: millimetres(Math.abs(by)) }];
+const legOf = ({ along, by }: Shift): Leg => ({ along, distance: millimetres(by) });
 
 /** The same way, in. */
 export const wayIn = (out: readonly Leg[]): readonly Leg[] =>
@@ -124,11 +144,18 @@ export const wayIn = (out: readonly Leg[]): readonly Leg[] =>
           : { along: reversed(leg.along), distance: leg.distance },
     );
 
-/** By how much a way is lifted and turned: mm and degrees, for words. */
-export function tiltOf(legs: readonly Leg[]): { readonly lift: number; readonly degrees: number } | null {
+/** By how much a way in is lowered and turned: mm and degrees, for words; and whether it is moved aside. */
+export function tiltOf(
+  legs: readonly Leg[],
+): { readonly lift: number; readonly degrees: number; readonly aside: boolean } | null {
   const turn = legs.find((leg) => "about" in leg);
   if (!turn || !("about" in turn)) return null;
-  const lift = legs.slice(legs.indexOf(turn)).find((leg) => "along" in leg && leg.distance !== null);
-  const height = lift && "along" in lift && lift.distance ? toNumber(lift.distance) / UNITS_PER_MM : 0;
-  return { lift: height, degrees: Math.abs(turn.degrees) };
+  const [before, after] = [legs.slice(0, legs.indexOf(turn)), legs.slice(legs.indexOf(turn))].map(shiftsOf);
+  const height = after?.[0] ? toNumber(after[0].distance) / UNITS_PER_MM : 0;
+  return { lift: height, degrees: Math.abs(turn.degrees), aside: before?.some(({ along }) => along[2] === 0) === true };
 }
+
+const shiftsOf = (legs: readonly Leg[]): readonly { readonly along: Direction; readonly distance: Length }[] =>
+  legs.flatMap((leg) =>
+    "along" in leg && leg.distance !== null ? [{ along: leg.along, distance: leg.distance }] : [],
+  );

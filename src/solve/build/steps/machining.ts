@@ -1,4 +1,5 @@
 import type { Action, CutLine } from "../../build.ts";
+import { inRuns } from "../../design/shapes/runs.ts";
 import { holeOnBench, onBench } from "../../design/turning.ts";
 import type { Feature, Hole, Part } from "../../design.ts";
 import { called, listed, plural, pluralOf, type StepDraft, type Work } from "./draft.ts";
@@ -71,6 +72,7 @@ function machining(work: Work, lines: readonly CutLine[]): readonly StepDraft[] 
     const order = (part: Part) =>
       cut(part).toSorted((a, b) => rank(part.features[a] as Feature) - rank(part.features[b] as Feature) || a - b);
     const holes = holesOf(work, first.id);
+    const runs = inRuns(cut(first).map((i) => first.features[i] as Feature));
     const which = line.parts.length === 1 ? `the ${called(work, first.id)}` : `the ${plural(work, first.id)}`;
     return step(
       "make",
@@ -87,7 +89,7 @@ function machining(work: Work, lines: readonly CutLine[]): readonly StepDraft[] 
       parts.map((part) => machine(part, order(part), benchHoles(work, part.id))),
       {
         unit: line.mark,
-        bench: parts.length * (cut(first).length * MINUTES.feature + holes.length * MINUTES.hole),
+        bench: parts.length * (runs.length * MINUTES.feature + holes.length * MINUTES.hole),
         cautions: [ROUTER_CAUTION],
         fresh: [first.id],
       },

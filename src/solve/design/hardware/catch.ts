@@ -20,12 +20,13 @@ export const fitCatch: Fitter = (site, context) => {
     return null;
   }
   const run = thirdAxis(axis, to);
+  const said = (i: 0 | 1 | 2): boolean => draft.place[(["across", "deep", "up"] as const)[i]] !== undefined;
   // The door lies before or behind the place of the catch.
-  const way = less(middle(against.body, to), middle(part.body, to)) ? -1 : 1;
+  const place = said(to) ? site.at[to] : middle(part.body, to);
+  const way = less(middle(against.body, to), place) ? -1 : 1;
   const face = (way < 0 ? against.body.high : against.body.low)[to];
   const inwards = (by: Length): Length => (way < 0 ? by : negate(by));
   const [reach, high, thin] = [measureOf(item, "reach"), measureOf(item, "high"), measureOf(item, "strike")];
-  const said = (i: 0 | 1 | 2): boolean => draft.place[(["across", "deep", "up"] as const)[i]] !== undefined;
   const near = said(to) ? site.at : withAxis(site.at, to, add(face, inwards(add(thin, half(reach)))));
   const at: Point = said(run) ? near : withAxis(near, run, middle(against.body, run));
   const own = { ...site, run, at };

@@ -1,4 +1,4 @@
-import type { Face, ShapeDraft } from "../../../parse/draft.ts";
+import type { Face, RunDraft, ShapeDraft } from "../../../parse/draft.ts";
 import type { Length } from "../../../units/length.ts";
 import { add, half, multiply, rational, ZERO } from "../../../units/rational.ts";
 import type { Box, Hole } from "../../design.ts";
@@ -53,12 +53,10 @@ export function shapePart(part: string, shape: ShapeDraft, body: Box, frame: Fra
       const [first, second] = shape.along.faces;
       // A notch reaches `wide` in from the first face; a rabbet is `deep` there and `wide` from the second.
       const [inFirst, inSecond] = shape.shape === "notch" ? [wide, deep] : [deep, wide];
-      return boxCut(
-        shape.shape,
-        cornerBox(body, first, inFirst, second, inSecond),
-        first,
-        thirdAxis(faceAxis(first), faceAxis(second)),
-      );
+      const run = thirdAxis(faceAxis(first), faceAxis(second));
+      const corner = cornerBox(body, first, inFirst, second, inSecond);
+      const box = shape.shape === "notch" ? corner : between(corner, run, shape, measure);
+      return box && boxCut(shape.shape, box, first, run);
     }
     case "groove":
     case "dado":
@@ -97,15 +95,22 @@ function channel(
   measure: Measure,
 ): Shaped | null {
   const [inFrom, wide, deep] = [measure(shape.inFrom), measure(shape.wide), measure(shape.deep)];
-  const from = shape.from ? measure(shape.from) : undefined;
-  const to = shape.to ? measure(shape.to) : undefined;
-  if (!inFrom || !wide || !deep || from === null || to === null) return null;
+  if (!inFrom || !wide || !deep) return null;
   const run = thirdAxis(faceAxis(shape.in), faceAxis(shape.near));
   const near = moveFace(body, shape.near, multiply(inFrom, rational(-1)));
   const box = slab(slab(near, shape.near, wide), shape.in, deep);
+  const cut = between(box, run, shape, measure);
+  return cut && boxCut(shape.shape, cut, shape.in, run);
+}
+
+/** What of a cut along `run` lies between the positions that are said. */
+function between(box: Box, run: AxisIndex, said: RunDraft, measure: Measure): Box | null {
+  const from = said.from ? measure(said.from) : undefined;
+  const to = said.to ? measure(said.to) : undefined;
+  if (from === null || to === null) return null;
   const low = triple((axis) => (axis === run && from ? from : box.low[axis]));
   const high = triple((axis) => (axis === run && to ? to : box.high[axis]));
-  return boxCut(shape.shape, { low, high }, shape.in, run);
+  return { low, high };
 }
 
 function tenon(shape: ShapeDraft & { shape: "tenon" }, body: Box, frame: Frame, measure: Measure): Shaped | null {

@@ -2,6 +2,7 @@ import { inches, type Length, millimetres } from "../../../../units/length.ts";
 import { absolute, divide, multiply, rational, subtract, toNumber } from "../../../../units/rational.ts";
 import { roundTo } from "../../../../units/round.ts";
 import { standsOut } from "../../../design/shapes/kinds.ts";
+import { inRuns } from "../../../design/shapes/runs.ts";
 import { type AxisIndex, extent, faceOf, INDICES, indexOf } from "../../../design/space.ts";
 import type { Feature, Part } from "../../../design.ts";
 import { numberWord, pluralOf, series, type Work } from "../draft.ts";
@@ -20,7 +21,7 @@ export function featureText(work: Work, part: Part, kind: Feature["kind"]): read
   if (planes.length > 0) return slopeTexts(work, part, planes);
   const curves = all.filter(isCurved);
   if (curves.length > 0) return curveTexts(work, part, curves);
-  const every = all.filter((feature): feature is BoxFeature => "size" in feature);
+  const every = inRuns(all).filter((feature): feature is BoxFeature => "size" in feature);
   const boxes = kind === "slot" ? [] : every;
   const groups = new Map<string, BoxFeature[]>();
   for (const box of boxes) {

@@ -12,7 +12,8 @@ export function tiltText(legs: readonly Leg[], what: string): readonly string[] 
   const axis = INDICES.find((i) => Math.abs(first.along[i]) > 0.7) ?? 1;
   const side = faceOf(axis, first.along[axis] < 0);
   const lower = tilt.lift > 0 ? ", and lower it into its place" : "";
+  const aside = tilt.aside ? " beside what stands in its way, move it behind that" : "";
   return [
-    `No straight way lets ${what} in. Raise one end until it slopes about ${Math.round(tilt.degrees)}°, pass it in from the ${side}, level it${lower}. It comes out the same way.`,
+    `No straight way lets ${what} in. Raise one end until it slopes about ${Math.round(tilt.degrees)}°, pass it in from the ${side}${aside}, level it${lower}. It comes out the same way.`,
   ];
 }
