@@ -1,6 +1,6 @@
 import { congruence, type Shape, unite } from "../../../geometry/index.ts";
 import type { Work } from "./draft.ts";
-import type { Unit } from "./moves.ts";
+import { moveKey, type Unit } from "./moves.ts";
 
 /** Units that are built alike, in the order of work: the first of them, with all that are the same when turned. */
 export interface Copies {
@@ -25,6 +25,7 @@ const signature = (work: Work, { moves }: Unit): string =>
   moves
     .map((move) =>
       [
+        moveKey(work, move),
         move.present
           .map((id) => work.line(id).mark)
           .sort()

@@ -4,6 +4,7 @@ import type { Fitting, Hardware } from "../../design.ts";
 import { hangsOn } from "../order/links.ts";
 import { called, listed, pluralOf, type StepDraft, series, type Work } from "./draft.ts";
 import { step } from "./making-step.ts";
+import { groupedBy, ownKey } from "./wishes/own-key.ts";
 import { fittedWords } from "./words/fitted.ts";
 import { liftCaution } from "./words/lifting.ts";
 import { fromNearer, sideWord } from "./words/measured.ts";
@@ -44,18 +45,28 @@ export function inHandStep({ plan }: Work): readonly StepDraft[] {
   ];
 }
 
-/** Some of what is fixed to the finished piece: one step for each kind of fitting, those that tie it to the wall last. */
+/** Some of what is fixed to the finished piece: one step for each kind of fitting, but for what is wished apart, those that tie it to the wall last. */
 export function hardwareSteps(work: Work, which: (fitting: Fitting) => boolean): readonly StepDraft[] {
   const fittings = work.design.fittings.filter(which);
   const kinds = [...new Set(fittings.map(kindOf))];
   const last = (kind: string): number => (fittedWords(kind).inTheRoom ? 1 : 0);
-  return kinds.toSorted((a, b) => last(a) - last(b)).flatMap((kind) => kindStep(kind, fittings, work));
+  return kinds
+    .toSorted((a, b) => last(a) - last(b))
+    .flatMap((kind) => {
+      const own = fittings.filter((each) => kindOf(each) === kind);
+      return groupedBy(own, ({ hardware }) =>
+        ownKey(
+          work,
+          { verb: "fit" },
+          hardware.map(({ carriedBy }) => carriedBy),
+        ),
+      ).map((group) => kindStep(kind, group, work));
+    });
 }
 
 const kindOf = ({ hardware }: Fitting): string => hardware[0]?.item.kind ?? "";
 
-function kindStep(kind: string, fittings: readonly Fitting[], work: Work): StepDraft {
-  const own = fittings.filter((each) => kindOf(each) === kind);
+function kindStep(kind: string, own: readonly Fitting[], work: Work): StepDraft {
   const hardware = own.flatMap((each) => each.hardware);
   const carriers = [...new Set(hardware.map(({ carriedBy }) => carriedBy))];
   const words = fittedWords(kind);

@@ -3,6 +3,7 @@ import type { Direction } from "../../design.ts";
 import { hangsOn } from "../order/links.ts";
 import type { Assembly, JointWork, Plan, Union } from "../order/plan.ts";
 import type { Work } from "./draft.ts";
+import { ownKey } from "./wishes/own-key.ts";
 
 /** One body arriving at another: a union of the plan, in the order of work. */
 export interface Move {
@@ -73,8 +74,13 @@ export const ON_THE_WALL = "on the wall";
 const nameOf = (assembly: Assembly): string =>
   assembly.kind === "union" && assembly.group !== null ? assembly.group : (assembly.parts[0] as string);
 
+/** By the wishes for steps of their own that a move falls under: with what it brings, and what is laid down for it. */
+export const moveKey = (work: Work, { starts, present, arriving }: Move): string =>
+  ownKey(work, { verb: "join" }, starts ? [...present, ...arriving] : arriving);
+
 /** Whether two moves may be described together: the same work, done in the same way from the same side. */
 export function alike(work: Work, a: Move, b: Move): boolean {
+  if (moveKey(work, a) !== moveKey(work, b)) return false;
   if (a.arrivesBuilt || b.arrivesBuilt) return false;
   // What is cut to the piece waits until the others stand.
   if (waits(work, a) !== waits(work, b)) return false;
@@ -116,6 +122,7 @@ export function grouped(work: Work, { named, moves }: Unit): readonly (readonly 
   // A frame that has a name of its own is glued up in one go, while the glue is open.
   const oneGlueUp =
     moves.length <= MOST &&
+    new Set(moves.map((move) => moveKey(work, move))).size === 1 &&
     !moves.some((move) => waits(work, move)) &&
     moves.every((move) => isPanel(move) || (isGlued(move) && !move.arrivesBuilt));
   if (named && oneGlueUp) return [moves];
