@@ -8,6 +8,8 @@ import type { Plan } from "../order/index.ts";
 export interface StepDraft extends Omit<Step, "number" | "after" | "afterWait" | "start" | "end"> {
   /** Planes, cuts or sands what was glued: the glue must have its full strength. */
   readonly strains?: true;
+  /** Parts that are planed or glued up, where no action tells them. */
+  readonly of?: readonly string[];
   /** Units whose work was wished into the same step. */
   readonly also?: readonly string[];
   /** Done where the piece will stand, when all else is done. */

@@ -51,6 +51,7 @@ export function gluingUpSteps(work: Work): readonly StepDraft[] {
           "Take the clamps off after 45 minutes, and leave the work until the next day: flattened sooner, the joints sink later and show as lines.",
         ],
         fresh: [first],
+        of: line.parts,
       },
     );
   });
@@ -98,7 +99,7 @@ export function flatteningSteps(work: Work): readonly StepDraft[] {
       [],
       {
         ...{ unit: line.mark, bench: line.parts.length * MINUTES.flatten, strains: true },
-        ...{ cautions: [SAW_CAUTION], fresh: [first] },
+        ...{ cautions: [SAW_CAUTION], fresh: [first], of: line.parts },
       },
     );
   });

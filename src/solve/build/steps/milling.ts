@@ -43,7 +43,7 @@ function planing(work: Work, stock: Stock, lines: readonly CutLine[]): readonly 
       ],
       [],
       {
-        ...{ unit: `${stock.name} roughly`, bench: parts.length * MINUTES.rough, waits: [REST], fresh },
+        ...{ unit: `${stock.name} roughly`, bench: parts.length * MINUTES.rough, waits: [REST], fresh, of: parts },
         cautions: [SAW_CAUTION, SHORT],
       },
     ),
@@ -55,7 +55,7 @@ function planing(work: Work, stock: Stock, lines: readonly CutLine[]): readonly 
         ...lines.map((line) => `${capital(listed(work, line.parts))}: ${cutSize(work, line.parts[0] as string)}.`),
       ],
       [],
-      { unit: stock.name, bench: parts.length * MINUTES.size, cautions: [SAW_CAUTION, SHORT], fresh },
+      { unit: stock.name, bench: parts.length * MINUTES.size, cautions: [SAW_CAUTION, SHORT], fresh, of: parts },
     ),
   ];
 }

@@ -9,9 +9,9 @@ type Test = (work: Work, draft: StepDraft, has: (id: string) => boolean) => bool
 
 const does = (draft: StepDraft, test: (action: Action) => boolean): boolean => draft.actions.some(test);
 
-/** Parts of which a step shows the first. */
-export const shown = (work: Work, { shows }: StepDraft): readonly string[] =>
-  shows.fresh.flatMap((id) => work.line(id).parts);
+/** Parts that a step is about, or of which it shows the first. */
+export const shown = (work: Work, { of, shows }: StepDraft): readonly string[] =>
+  of ?? shows.fresh.flatMap((id) => work.line(id).parts);
 
 const cuts =
   (kinds: readonly string[]): Test =>

@@ -107,6 +107,7 @@ function together(steps: readonly StepDraft[], title: string | undefined): StepD
     ...first,
     title: title ?? titles(steps.map((step) => step.title)),
     kind: KINDS.find((kind) => steps.some((step) => step.kind === kind)) ?? first.kind,
+    ...(steps.some(({ of }) => of) && { of: each(({ of, shows }) => of ?? shows.fresh) }),
     also: more.flatMap(({ unit, also = [] }) => [unit, ...also]),
     copies: more.every(({ copies }) => copies === first.copies) ? first.copies : 1,
     bench: steps.reduce((so, { bench }) => so + bench, 0),

@@ -27,7 +27,7 @@ function othersIn(work: Work, draft: StepDraft, subject: Subject): readonly stri
     return partsOf(work, action, verb);
   });
   const shownOnly = (verb === "glue" && draft.kind === "glue-up") || (verb === "plane" && draft.kind === "mill");
-  return [...done, ...(shownOnly && draft.actions.length === 0 ? shown(work, draft).slice(0, 1) : [])].filter(
+  return [...done, ...(shownOnly && draft.actions.length === 0 ? shown(work, draft) : [])].filter(
     (id) => !parts.includes(id),
   );
 }
