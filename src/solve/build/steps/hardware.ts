@@ -1,7 +1,9 @@
 import type { Action } from "../../build.ts";
+import { SCREW_HOLES } from "../../design/slides/run.ts";
 import { faceAxis, otherAxes } from "../../design/space.ts";
 import type { Fitting, Hardware } from "../../design.ts";
 import { hangsOn } from "../order/links.ts";
+import { boredThrough } from "./bored-through.ts";
 import { called, listed, pluralOf, type StepDraft, series, type Work } from "./draft.ts";
 import { step } from "./making-step.ts";
 import { groupedBy, ownKey } from "./wishes/own-key.ts";
@@ -38,6 +40,11 @@ export function inHandStep({ plan }: Work): readonly StepDraft[] {
         "Sizes of parts follow from this hardware. Measure what you bought:",
         ...lines,
         "If a measure differs, get a copy of this plan for it before you cut.",
+        ...(measured.some(({ decides }) => decides.some(({ name }) => name === SCREW_HOLES))
+          ? [
+              "If only its screw holes lie elsewhere, do not bore for them ahead: hold each half in its place and mark through its own holes.",
+            ]
+          : []),
       ],
       [],
       { unit: "hardware in hand", bench: MINUTES, cautions: [], fresh: [] },
@@ -105,10 +112,11 @@ function kindStep(kind: string, own: readonly Fitting[], work: Work): StepDraft 
 }
 
 /** Holes that are bored where the piece stands. */
-function boredInPlace(hardware: readonly Hardware[], { plan }: Work): readonly Action[] {
+function boredInPlace(hardware: readonly Hardware[], work: Work): readonly Action[] {
   const ids = new Set(hardware.map(({ id }) => id));
-  const holes = plan.holes.flatMap((hole, i) =>
-    !hole.atBench && hole.for !== null && ids.has(hole.for) ? [{ part: hole.part, i }] : [],
+  const through = new Set(work.design.joints.flatMap((joint) => boredThrough(work, joint)));
+  const holes = work.plan.holes.flatMap((hole, i) =>
+    !hole.atBench && hole.for !== null && ids.has(hole.for) && !through.has(i) ? [{ part: hole.part, i }] : [],
   );
   return [...new Set(holes.map(({ part }) => part))].map((part) => ({
     ...{ do: "machine", part, features: [] },

@@ -2,6 +2,7 @@ import type { Action } from "../../build.ts";
 import type { Direction, Joint } from "../../design.ts";
 import { LOOSE } from "../order/links.ts";
 import type { Drive } from "../order/plan.ts";
+import { boredThrough } from "./bored-through.ts";
 import { clampingOf, clampText } from "./clamping.ts";
 import { type Copies, copiesOf } from "./copies.ts";
 import { numberWord, type StepDraft, type Work } from "./draft.ts";
@@ -9,7 +10,7 @@ import { drivings } from "./driving.ts";
 import { fitActions } from "./hardware.ts";
 import { grouped, hangs, type Move, type Unit, unitsOf } from "./moves.ts";
 import { squareOf } from "./square.ts";
-import { builtName, titleOf } from "./titles.ts";
+import { builtNames, titleOf } from "./titles.ts";
 import { WALL_CAUTION } from "./words/fitted.ts";
 import { insideText } from "./words/inside.ts";
 import { joiningText } from "./words/joining.ts";
@@ -94,7 +95,7 @@ function joiningStep(
     text: [
       ...turning(place),
       ...clampText(work, clamps),
-      ...joiningText(work, moves, place.up, first.arrivesBuilt ? `the ${builtName(first, place.units)}` : null),
+      ...joiningText(work, moves, place.up, first.arrivesBuilt ? `the ${builtNames(moves, place.units)}` : null),
       ...(square
         ? [
             `Check that it is square: the diagonals measure ${work.print(square.value)} each, equal within ${work.print(square.within)}.`,
@@ -164,6 +165,10 @@ function actionsOf(work: Work, move: Move): readonly Action[] {
     },
     ...drillings(work, driven),
     ...drivings(driven),
+    ...borings(
+      work,
+      joints.flatMap((joint) => boredThrough(work, joint)),
+    ),
     ...(glued.length > 0 ? [{ do: "clamp", joints: glued } as const, { do: "release", joints: glued } as const] : []),
     ...slotting(work, keys),
     ...drivings(keys),
@@ -191,11 +196,19 @@ function slotting(work: Work, keys: readonly Drive[]): readonly Action[] {
 /** Pilots that are drilled in place, part by part. */
 function drillings(work: Work, drives: readonly Drive[]): readonly Action[] {
   const wanted = new Set(drives.map(({ fastener }) => fastener.id));
+  return borings(
+    work,
+    work.plan.holes.flatMap((hole, i) => (!hole.atBench && hole.for !== null && wanted.has(hole.for) ? [i] : [])),
+  );
+}
+
+function borings({ plan }: Work, holes: readonly number[]): readonly Action[] {
   const byPart = new Map<string, number[]>();
-  for (const [i, hole] of work.plan.holes.entries())
-    if (!hole.atBench && hole.for !== null && wanted.has(hole.for))
-      byPart.set(hole.part, [...(byPart.get(hole.part) ?? []), i]);
-  return [...byPart].map(([part, holes]) => ({ do: "machine", part, features: [], holes }));
+  for (const i of holes) {
+    const part = plan.holes[i]?.part ?? "";
+    byPart.set(part, [...(byPart.get(part) ?? []), i]);
+  }
+  return [...byPart].map(([part, own]) => ({ do: "machine", part, features: [], holes: own }));
 }
 
 /** Heads up: a unit on the bench is laid so that most fasteners are driven downwards; the whole piece is only turned over for those driven from below. */

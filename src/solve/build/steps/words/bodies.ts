@@ -15,6 +15,11 @@ export function bodyWords(ids: readonly string[]): string | null {
   return /^\d+$/.test(last) && before ? `${single(before)} ${last}` : said(last);
 }
 
+/** "drawer" for drawer 2: bodies of which there are several; null for others. */
+export function bodyKind(ids: readonly string[]): string | null {
+  return /^(.+) \d+$/u.exec(bodyWords(ids) ?? "")?.[1] ?? null;
+}
+
 const SIDES: ReadonlySet<string> = new Set(["left", "right", "front", "back", "upper", "lower"]);
 
 const said = (name: string): string => name.replace(/-/g, " ");

@@ -4,6 +4,7 @@ import { compare, equal, subtract } from "../../../../units/rational.ts";
 import { faceOf, indexOf } from "../../../design/space.ts";
 import type { Fastener, Joint } from "../../../design.ts";
 import { listed, type Work } from "../draft.ts";
+import { gapsOf } from "./gaps.ts";
 
 /** What the sentences speak of: what comes, and what is there. */
 interface Said {
@@ -68,7 +69,7 @@ export function fastenedText(
   return [
     ...(first ? [first] : []),
     ...(glued ? ["Spread glue where they meet."] : []),
-    ...(setWith ? setTexts(setWith, these, those) : []),
+    ...(setWith ? setTexts(work, joints, setWith, these, those) : []),
     ...(alone && joints[0]?.kind !== "hinged" && !setWith && (!rests || method === "loose")
       ? [`Set ${these} against ${those}.`]
       : []),
@@ -79,14 +80,42 @@ export function fastenedText(
 }
 
 /** A front is screwed on where it will stay: its gaps are made, not measured. */
-const setTexts = (way: "shims" | "tape", front: string, box: string): readonly string[] => [
-  ...(way === "tape" ? [`Put double-sided tape on ${box}.`] : []),
-  `Push the drawer in. Stand ${front} in its place before ${box}, on shims as thick as its gaps, below it and beside it${
-    way === "tape" ? ", and press it hard against the tape." : "; clamp it to the box, or have somebody hold it."
-  }`,
-  "Pull the drawer out with both hands on the box, so that nothing shifts, and screw from inside.",
-];
+function setTexts(
+  work: Work,
+  joints: readonly Joint[],
+  way: "shims" | "tape",
+  fronts: string,
+  boxes: string,
+): readonly string[] {
+  const several = joints.length > 1;
+  const [front, box] = several ? ["each front", "its box"] : [fronts, "the box"];
+  return [
+    ...(way === "tape" ? [`Put double-sided tape on ${boxes}.`] : []),
+    ...(several ? [`Set ${fronts} one after another, the lowest first.`] : []),
+    `Push the drawer in. Stand ${front} in its place before ${several ? "its box" : boxes}, on ${shims(work, joints)}${
+      way === "tape" ? ", and press it hard against the tape." : `; clamp it to ${box}, or have somebody hold it.`
+    }`,
+    `Pull the drawer out with both hands on the box, so that nothing shifts, and screw from inside.`,
+  ];
+}
 
+/** What keeps the gaps of fronts open, as thick as they are drawn. */
+function shims(work: Work, joints: readonly Joint[]): string {
+  const gaps = joints.map(({ parts: [, id] }) => ({ id, ...gapsOf(work, id) }));
+  const lowest = gaps.toSorted((a, b) => compare(work.part(a.id).body.low[2], work.part(b.id).body.low[2]))[0];
+  const told = (of: (each: (typeof gaps)[number]) => string | null): string =>
+    [...new Set(gaps.flatMap((each) => of(each) ?? []))].join(" or ");
+  const [beside, below] = [told((each) => each.beside), told((each) => each.below)];
+  if (below === "" || beside === "") return "shims as thick as its gaps, below it and beside it";
+  if (below === beside) return `shims ${below} thick, below it and beside it`;
+  const others = [...new Set(gaps.filter((each) => each !== lowest).flatMap((each) => each.below ?? []))];
+  const own = lowest?.below;
+  const under =
+    others.length === 1 && own && own !== others[0]
+      ? `${others[0]} thick below it (${own} below the lowest)`
+      : `${below} thick below it`;
+  return `shims ${under} and ${beside} thick beside it`;
+}
 /** Buttons and clips hold nothing in one place: wood between them stays in the middle by itself. */
 function heldText(work: Work, joints: readonly Joint[], side: string): string {
   const fasteners = joints.flatMap(({ id }) => work.plan.chosen.get(id)?.fasteners ?? []);

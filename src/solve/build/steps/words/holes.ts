@@ -37,8 +37,8 @@ function whatText({ print }: Work, part: Part, list: readonly Hole[]): string {
     ? `Cut ${n} ${n === "a" ? "slot" : "slots"} ${print(last.diameter)} wide and ${print(hole.slot.length)} long from ${acrossWord(hole.slot.along)} into the ${face}, ${depth}`
     : `Bore ${n} ${print(last.diameter)} ${kind}${word} into the ${face}, ${depth}`;
   if (hole.stages.length === 1) return `${bore}.`;
-  return hole.kind === "clearance" && first.depth.n * last.depth.d * 4n < last.depth.n * first.depth.d
-    ? `${bore}, and countersink for the heads.`
+  return first.cone
+    ? `${bore}, and countersink until ${n === "a" ? "the head lies" : "the heads lie"} flush.`
     : `${bore}; first bore ${print(first.diameter)} wide and ${print(first.depth)} deep for the heads.`;
 }
 
