@@ -99,6 +99,8 @@ const NUMBERS = [
   "twelve",
 ];
 export const numberWord = (n: number): string => NUMBERS[n] ?? String(n);
+/** "an 11/64 in", "a 3/8 in": as it is read aloud. */
+export const withArticle = (text: string): string => `${/^(8|11|18)\b/u.test(text) ? "an" : "a"} ${text}`;
 export const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
 
 /** Stands for "step 12" until the steps have their numbers. */

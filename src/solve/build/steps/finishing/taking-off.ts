@@ -4,11 +4,12 @@ import type { Action } from "../../../build.ts";
 import type { Removable } from "../../order/index.ts";
 import { reversed } from "../../order/pegs.ts";
 import { wayIn } from "../../order/tilt.ts";
-import { listed, type StepDraft, series, type Work } from "../draft.ts";
+import { listed, numberWord, pluralOf, type StepDraft, series, type Work } from "../draft.ts";
 import { drivings } from "../driving.ts";
 import { fitActions } from "../hardware.ts";
 import { step } from "../making-step.ts";
-import { bodyWords } from "../words/bodies.ts";
+import { groupedBy } from "../wishes/own-key.ts";
+import { bodyKind, bodyWords } from "../words/bodies.ts";
 import { liftCaution } from "../words/lifting.ts";
 
 /** Minutes for each body (common practice, no source): to take it off, to put it on again. */
@@ -99,10 +100,16 @@ function heaviest(work: Work, bodies: readonly Removable[]): readonly string[] {
   return bodies.toSorted((a, b) => mass(b) - mass(a))[0]?.parts ?? [];
 }
 
-/** "the left door, drawer 2 and four loose shelves (D)": what has no name of its own is told by its parts, those that are alike together. */
+/** "the left door, the five drawers and four loose shelves (D)": what has no name of its own is told by its parts, and those that are alike together. */
 function namesOf(work: Work, bodies: readonly Removable[]): string {
-  const named = bodies.flatMap(({ parts }) => bodyWords(parts) ?? []);
+  const named = bodies.filter(({ parts }) => bodyWords(parts) !== null);
   const others = bodies.flatMap(({ parts }) => (bodyWords(parts) === null ? parts : []));
-  const own = named.map((words) => (/\d$/.test(words) ? words : `the ${words}`));
+  const own = groupedBy(named, ({ parts }) => bodyKind(parts) ?? bodyWords(parts) ?? "").map((group) => {
+    const [{ parts }] = group as readonly [Removable];
+    const kind = bodyKind(parts);
+    if (group.length > 1 && kind !== null) return `the ${numberWord(group.length)} ${pluralOf(kind)}`;
+    const words = bodyWords(parts) ?? "";
+    return kind === null ? `the ${words}` : words;
+  });
   return series([...own, ...(others.length > 0 ? [listed(work, others)] : [])]);
 }

@@ -2,7 +2,8 @@ import type { Length } from "../../../../units/length.ts";
 import { compare, equal, subtract } from "../../../../units/rational.ts";
 import { type AxisIndex, faceOf, INDICES, indexOf } from "../../../design/space.ts";
 import type { Hole, Part } from "../../../design.ts";
-import { numberWord, series, type Work } from "../draft.ts";
+import { numberWord, series, stepToken, type Work, withArticle } from "../draft.ts";
+import { JIGS } from "../precedence.ts";
 import { fromNearer, sideWord } from "./measured.ts";
 
 /** Holes by what they are for and how deep, with the place of each centre. */
@@ -12,7 +13,17 @@ export function boringText(work: Work, part: Part, holes: readonly Hole[]): read
     const key = `${hole.kind} ${entry(hole)} ${hole.slot ? work.print(hole.slot.length) : ""} ${hole.stages.map((s) => `${work.print(s.diameter)}|${work.print(s.depth)}`).join()}`;
     groups.set(key, [...(groups.get(key) ?? []), hole]);
   }
-  return [...groups.values()].flatMap((list) => [whatText(work, part, list), ...placeTexts(work, part, list)]);
+  return [...groups.values()].flatMap((list) => [
+    whatText(work, part, list),
+    ...placeTexts(work, part, list),
+    ...jigText(work, part, list),
+  ]);
+}
+
+/** The template that holes are bored by. */
+function jigText({ jigs }: Work, { id }: Part, [hole]: readonly Hole[]): readonly string[] {
+  const jig = jigs.find(({ parts, bores }) => parts.includes(id) && bores === hole?.kind);
+  return jig ? [`Bore by the template for ${jig.what}, from ${stepToken(JIGS)}.`] : [];
 }
 
 /** The face that a hole is bored into. */
@@ -35,7 +46,7 @@ function whatText({ print }: Work, part: Part, list: readonly Hole[]): string {
   const depth = hole.through ? "right through" : `${print(last.depth)} deep`;
   const bore = hole.slot
     ? `Cut ${n} ${n === "a" ? "slot" : "slots"} ${print(last.diameter)} wide and ${print(hole.slot.length)} long from ${acrossWord(hole.slot.along)} into the ${face}, ${depth}`
-    : `Bore ${n} ${print(last.diameter)} ${kind}${word} into the ${face}, ${depth}`;
+    : `Bore ${n === "a" ? withArticle(print(last.diameter)) : `${n} ${print(last.diameter)}`} ${kind}${word} into the ${face}, ${depth}`;
   if (hole.stages.length === 1) return `${bore}.`;
   return first.cone
     ? `${bore}, and countersink until ${n === "a" ? "the head lies" : "the heads lie"} flush.`

@@ -1,7 +1,7 @@
 import { ZERO } from "../../../../units/rational.ts";
 import type { Direction, Joint } from "../../../design.ts";
 import { boredThrough } from "../bored-through.ts";
-import { listed, pluralOf, type Work } from "../draft.ts";
+import { listed, pluralOf, type Work, withArticle } from "../draft.ts";
 import type { Move } from "../moves.ts";
 import { counted, countText, driveTexts } from "./driving.ts";
 import { fastenedText } from "./fastened.ts";
@@ -51,7 +51,7 @@ function throughTexts(work: Work, joints: readonly Joint[]): readonly string[] {
   const bit = work.print(first.stages[0]?.diameter ?? ZERO);
   const through = listed(work, [...new Set(holes.map(({ part }) => part))]);
   return [
-    `With a ${bit} bit, bore on through ${through} by ${holes.length === 1 ? "the hole" : "the holes"} in front, a piece of scrap held behind.`,
+    `With ${withArticle(bit)} bit, bore on through ${through} by ${holes.length === 1 ? "the hole" : "the holes"} in front, a piece of scrap held behind.`,
   ];
 }
 

@@ -1,6 +1,6 @@
 /** Where a slide begins, and how much room it has beside its drawer, against what it wants. */
 import { type Length, UNITS_PER_MM } from "../../../../units/length.ts";
-import { less, max, subtract, toNumber } from "../../../../units/rational.ts";
+import { less, max, negate, subtract, toNumber } from "../../../../units/rational.ts";
 import { INDICES } from "../../../design/space.ts";
 import type { Joint, Part } from "../../../design.ts";
 import type { Work } from "../draft.ts";
@@ -35,7 +35,10 @@ export function slideRoom(work: Work, { id, parts }: Joint): SlideRoom | null {
     out[run] > 0 ? subtract(body.high[run], own.at[run]) : subtract(own.at[run], body.low[run]);
   const front = (part: Part): string => {
     const by = behind(part);
-    return by.n === 0n ? "flush with its front" : `${work.print(by)} behind its front`;
+    if (by.n === 0n) return "flush with its front edge";
+    return by.n > 0n
+      ? `${work.print(by)} behind its front edge`
+      : `${work.print(negate(by))} in front of its front edge`;
   };
   return {
     is: tenths(is),
