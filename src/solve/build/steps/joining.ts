@@ -98,7 +98,7 @@ function joiningStep(
       ...joiningText(work, moves, place.up, first.arrivesBuilt ? `the ${builtNames(moves, place.units)}` : null),
       ...(square
         ? [
-            `Check that it is square: the diagonals measure ${work.print(square.value)} each, equal within ${work.print(square.within)}.`,
+            `Check that it is square: the diagonals${square.on ? ` across its ${square.on}` : ""} measure ${work.print(square.value)} each, equal within ${work.print(square.within)}.`,
           ]
         : []),
       ...(n > 1 ? [`Make ${n === 2 ? "two" : numberWord(n)} of these.`] : []),
