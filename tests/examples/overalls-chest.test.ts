@@ -87,7 +87,7 @@ describe("the overalls chest", () => {
   });
   it("tells how thick shims are, and bores for the knobs through front and box at once", () => {
     const [set] = build?.steps.filter(({ title }) => /^Screw on five false fronts/.test(title)) ?? [];
-    expect(set?.text.join(" ")).toMatch(/shims 3⁄32\u202fin thick below it \(1⁄8\u202fin below the lowest\)/u);
+    expect(set?.text.join(" ")).toMatch(/shims 3⁄32\u202fin thick below it \(1⁄8\u202fin under the lowest\)/u);
     const own = set?.actions.flatMap((action) => (action.do === "machine" ? action.holes : [])) ?? [];
     expect(own.flatMap((i) => build?.holes[i] ?? []).filter(({ kind }) => kind === "knob")).toHaveLength(5);
   });

@@ -3,7 +3,7 @@ import type { Length } from "../../../../units/length.ts";
 import { compare, equal, subtract } from "../../../../units/rational.ts";
 import { faceOf, indexOf } from "../../../design/space.ts";
 import type { Fastener, Joint } from "../../../design.ts";
-import { listed, type Work } from "../draft.ts";
+import { called, listed, type Work } from "../draft.ts";
 import { gapsOf } from "./gaps.ts";
 
 /** What the sentences speak of: what comes, and what is there. */
@@ -40,18 +40,6 @@ const TEXTS: Partial<Readonly<Record<Method, { readonly first?: string; readonly
       "Push the cross dowels into their bores, the thread in line with the bolt and the slot of the end towards it.",
     after: "It comes apart again: do not glue.",
   },
-  "cup hinges": {
-    first:
-      "Press the cups of the hinges into their holes and screw them on. Screw the plates to what the door hangs on, in the holes bored for them. Hook the door on, and set it with the screws of the hinges until its gaps are even.",
-  },
-  "butt hinges": {
-    first:
-      "Screw the hinges to what moves, hold it in its place on shims as thick as its gap, and screw the other leaves on with one screw each. Open and shut it: where it binds, deepen or pack a mortise. Then drive the rest.",
-  },
-  "continuous hinge": {
-    first:
-      "Screw the hinge to what moves, then to what it hangs on with a screw at each end; open and shut it, and drive the rest.",
-  },
   loose: { after: "It stays loose." },
   "shelf pins": { first: "Push the pins into their holes and lay the shelf on them. It stays loose." },
 };
@@ -68,6 +56,7 @@ export function fastenedText(
   const rests = joints[0]?.kind === "resting";
   return [
     ...(first ? [first] : []),
+    ...hungTexts(work, joints[0] as Joint, these, those),
     ...(glued ? ["Spread glue where they meet."] : []),
     ...(setWith ? setTexts(work, joints, setWith, these, those) : []),
     ...(alone && joints[0]?.kind !== "hinged" && !setWith && (!rests || method === "loose")
@@ -79,7 +68,25 @@ export function fastenedText(
   ];
 }
 
-/** A front is screwed on where it will stay: its gaps are made, not measured. */
+/** What hangs: the hinges first on what moves, then on what it hangs on. */
+function hungTexts(work: Work, { method, parts: [hung] }: Joint, these: string, those: string): readonly string[] {
+  if (method === "cup hinges")
+    return [
+      `Press the cups of the hinges into their holes and screw them on. Screw the plates to ${those}, in the holes bored for them. Hook ${these} on, and set it with the screws of the hinges until its gaps are even.`,
+    ];
+  if (method === "continuous hinge")
+    return [
+      `Screw the hinge to ${these}, then to ${those} with a screw at each end; open and shut it, and drive the rest.`,
+    ];
+  if (method !== "butt hinges") return [];
+  const { below } = gapsOf(work, hung);
+  const shims = below ? `shims ${work.print(below)} thick` : "shims as thick as its gap";
+  return [
+    `Screw the hinges to the ${called(work, hung)}, in the holes bored for them, the knuckles outside. Hold ${these} in its place on ${shims}, and screw the other leaves to ${those} with one screw each, in its holes. Open and shut it: where it binds, deepen or pack a mortise. Then drive the rest.`,
+  ];
+}
+
+/** A front is screwed on where it will stay: its gaps are made, not measured. One that covers its opening goes by measures. */
 function setTexts(
   work: Work,
   joints: readonly Joint[],
@@ -88,34 +95,36 @@ function setTexts(
   boxes: string,
 ): readonly string[] {
   const several = joints.length > 1;
-  const [front, box] = several ? ["each front", "its box"] : [fronts, "the box"];
+  const [front, box, before] = several ? ["each front", "its box", "its box"] : [fronts, "the box", boxes];
+  const on = shims(work, joints);
+  const how = way === "tape" ? "press it hard against the tape" : `clamp it to ${box}, or have somebody hold it`;
   return [
     ...(way === "tape" ? [`Put double-sided tape on ${boxes}.`] : []),
     ...(several ? [`Set ${fronts} one after another, the lowest first.`] : []),
-    `Push the drawer in. Stand ${front} in its place before ${several ? "its box" : boxes}, on ${shims(work, joints)}${
-      way === "tape" ? ", and press it hard against the tape." : `; clamp it to ${box}, or have somebody hold it.`
-    }`,
-    `Pull the drawer out with both hands on the box, so that nothing shifts, and screw from inside.`,
+    on === null
+      ? `Push the drawer in. Hold ${front} before ${before} by the measures below, and ${how}.`
+      : `Push the drawer in. Stand ${front} in its place before ${before}, on ${on}; ${how}.`,
+    "Pull the drawer out with both hands on the box, so that nothing shifts, and screw from inside.",
   ];
 }
 
-/** What keeps the gaps of fronts open, as thick as they are drawn. */
-function shims(work: Work, joints: readonly Joint[]): string {
-  const gaps = joints.map(({ parts: [, id] }) => ({ id, ...gapsOf(work, id) }));
-  const lowest = gaps.toSorted((a, b) => compare(work.part(a.id).body.low[2], work.part(b.id).body.low[2]))[0];
-  const told = (of: (each: (typeof gaps)[number]) => string | null): string =>
-    [...new Set(gaps.flatMap((each) => of(each) ?? []))].join(" or ");
-  const [beside, below] = [told((each) => each.beside), told((each) => each.below)];
-  if (below === "" || beside === "") return "shims as thick as its gaps, below it and beside it";
-  if (below === beside) return `shims ${below} thick, below it and beside it`;
-  const others = [...new Set(gaps.filter((each) => each !== lowest).flatMap((each) => each.below ?? []))];
-  const own = lowest?.below;
-  const under =
-    others.length === 1 && own && own !== others[0]
-      ? `${others[0]} thick below it (${own} below the lowest)`
-      : `${below} thick below it`;
-  return `shims ${under} and ${beside} thick beside it`;
+/** What keeps the gaps of fronts open, as thick as they are drawn; null where they stand on nothing. */
+function shims(work: Work, joints: readonly Joint[]): string | null {
+  const fronts = joints
+    .map(({ parts: [, id] }) => id)
+    .toSorted((a, b) => compare(work.part(a).body.low[2], work.part(b).body.low[2]));
+  const [lowest, ...others] = fronts.map((id) => gapsOf(work, id));
+  const told = (gaps: readonly (Length | null | undefined)[]): string =>
+    [...new Set(gaps.flatMap((gap) => (gap ? [work.print(gap)] : [])))].join(" or ");
+  const beside = told([lowest, ...others].map((gaps) => gaps?.beside));
+  const [own, above] = [told([lowest?.below]), told(others.map(({ below }) => below))];
+  const below = above === "" ? own : above;
+  if (below === "") return null;
+  if (own === below && below === beside) return `shims ${below} thick, below it and beside it`;
+  const lower = own === "" || own === below ? "" : ` (${own} under the lowest)`;
+  return `shims ${below} thick below it${lower}${beside === "" ? "" : ` and ${beside} thick beside it`}`;
 }
+
 /** Buttons and clips hold nothing in one place: wood between them stays in the middle by itself. */
 function heldText(work: Work, joints: readonly Joint[], side: string): string {
   const fasteners = joints.flatMap(({ id }) => work.plan.chosen.get(id)?.fasteners ?? []);

@@ -6,10 +6,10 @@ import { facePosition } from "../../../design/space.ts";
 import type { Face } from "../../../design.ts";
 import type { Work } from "../draft.ts";
 
-/** In words; null where nothing is near. */
+/** Null where nothing is near. */
 export interface Gaps {
-  readonly below: string | null;
-  readonly beside: string | null;
+  readonly below: Length | null;
+  readonly beside: Length | null;
 }
 
 /** Of a front as it stands in the piece: to what is next below it, and the smaller of those to its left and right. */
@@ -26,6 +26,5 @@ export function gapsOf(work: Work, id: string): Gaps {
   };
   const [left, right] = [at("left", "right"), at("right", "left")];
   const beside = left && right ? min(left, right) : (left ?? right);
-  const below = at("bottom", "top");
-  return { below: below && work.print(below), beside: beside && work.print(beside) };
+  return { below: at("bottom", "top"), beside };
 }

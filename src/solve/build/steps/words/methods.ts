@@ -96,7 +96,7 @@ export const METHOD_WORDS: Readonly<Partial<Record<Joint["method"], Words>>> = {
     "Pull at its lower edge: it does not come off, and it lies against the wall above and below. Load it little by little.",
   ],
   slides: ({ these, those, several, room }) => [
-    `Screw the halves of the slides to ${these} and to ${those}, in the holes bored for them${room ? `: the front end of each half lies ${room.onDrawer} on the side of the drawer, and ${room.onCase} on the panel of the case` : ""}.`,
+    `Screw the halves of the slides to ${these} and to ${those}, in the holes bored for them${room ? `: the front end of each half lies ${room.onDrawer} on the side of the drawer, and ${room.onCase} on ${those}` : ""}.`,
     `${several ? "Slide the halves into each other until they click, one drawer after another, and run each" : "Slide the halves into each other until they click, and run the drawer"} in and out.`,
     ...(room === null
       ? ["Where it is too loose, put card behind the half on the case."]
@@ -113,5 +113,5 @@ export const METHOD_WORDS: Readonly<Partial<Record<Joint["method"], Words>>> = {
     `Set ${these} on the pulled-out slides and push it home: the hooks go into the holes in its back, and the locks click.`,
   ],
   "runs on": ({ these, those }) => [`Wax what runs on what. Slide ${these} in on ${those}, and plane what binds.`],
-  glue: ({ these, those }) => [`Spread glue where they meet. Set ${these} on ${those} and clamp.`],
+  glue: ({ these, those }) => [`Spread glue where they meet. Set ${these} against ${those} and clamp.`],
 };
