@@ -25,7 +25,7 @@ const doneIn = (steps: readonly { readonly actions: readonly Action[] }[]): read
           ? [...action.features.map((i) => `cut ${action.part} ${i}`), ...action.holes.map((i) => `bore ${i}`)]
           : action.do === "finish"
             ? action.parts.map((id) => `finish ${id} ${action.coat}`)
-            : [JSON.stringify(action)],
+            : [JSON.stringify(action, (_, value: unknown) => (typeof value === "bigint" ? String(value) : value))],
     )
     .toSorted();
 

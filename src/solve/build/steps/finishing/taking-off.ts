@@ -1,5 +1,4 @@
 /** What hangs, runs or lies loose comes off for finishing, and goes on again. */
-import { less } from "../../../../units/rational.ts";
 import type { Action } from "../../../build.ts";
 import type { Removable } from "../../order/index.ts";
 import { reversed } from "../../order/pegs.ts";
@@ -7,9 +6,10 @@ import { wayIn } from "../../order/tilt.ts";
 import { listed, numberWord, pluralOf, type StepDraft, series, type Work } from "../draft.ts";
 import { drivings } from "../driving.ts";
 import { fitActions } from "../hardware.ts";
+import { inFront } from "../in-front.ts";
 import { step } from "../making-step.ts";
 import { groupedBy } from "../wishes/own-key.ts";
-import { bodyKind, bodyWords } from "../words/bodies.ts";
+import { bodyKind, bodyWords, theBody } from "../words/bodies.ts";
 import { liftCaution } from "../words/lifting.ts";
 
 /** Minutes for each body (common practice, no source): to take it off, to put it on again. */
@@ -92,9 +92,6 @@ function shown(work: Work) {
   return { fresh, present };
 }
 
-const inFront = (work: Work, ids: readonly string[]): string =>
-  ids.reduce((so, id) => (less(work.part(id).body.low[1], work.part(so).body.low[1]) ? id : so), ids[0] ?? "");
-
 function heaviest(work: Work, bodies: readonly Removable[]): readonly string[] {
   const mass = ({ parts }: Removable): number => parts.reduce((so, id) => so + work.mass(id), 0);
   return bodies.toSorted((a, b) => mass(b) - mass(a))[0]?.parts ?? [];
@@ -108,8 +105,7 @@ function namesOf(work: Work, bodies: readonly Removable[]): string {
     const [{ parts }] = group as readonly [Removable];
     const kind = bodyKind(parts);
     if (group.length > 1 && kind !== null) return `the ${numberWord(group.length)} ${pluralOf(kind)}`;
-    const words = bodyWords(parts) ?? "";
-    return kind === null ? `the ${words}` : words;
+    return theBody(bodyWords(parts) ?? "");
   });
   return series([...own, ...(others.length > 0 ? [listed(work, others)] : [])]);
 }

@@ -4,7 +4,7 @@ import { namesNoStep } from "../../../../findings/rules/names-no-step.ts";
 import type { Note, Wish } from "../../../design/model/wish.ts";
 import { listed, type StepDraft, type Work } from "../draft.ts";
 import { step } from "../making-step.ts";
-import { bodyWords } from "../words/bodies.ts";
+import { bodyWords, theBody } from "../words/bodies.ts";
 import { stepsAbout } from "./about.ts";
 
 /** Minutes for each part of a dry fit (common practice, no source). */
@@ -57,7 +57,7 @@ function dryFitted(work: Work, drafts: readonly StepDraft[], wish: Wish): readon
   );
   if (at < 0) return drafts;
   const name = bodyWords(parts);
-  const what = name === null ? listed(work, parts) : `the ${name}`;
+  const what = name === null ? listed(work, parts) : theBody(name);
   const dry = step(
     "check",
     `Try ${what} dry`,

@@ -4,6 +4,7 @@ import { compare, equal, subtract } from "../../../../units/rational.ts";
 import { faceOf, indexOf } from "../../../design/space.ts";
 import type { Fastener, Joint } from "../../../design.ts";
 import { called, listed, type Work } from "../draft.ts";
+import { setTexts } from "./fronts.ts";
 import { gapsOf } from "./gaps.ts";
 
 /** What the sentences speak of: what comes, and what is there. */
@@ -84,45 +85,6 @@ function hungTexts(work: Work, { method, parts: [hung] }: Joint, these: string, 
   return [
     `Screw the hinges to the ${called(work, hung)}, in the holes bored for them, the knuckles outside. Hold ${these} in its place on ${shims}, and screw the other leaves to ${those} with one screw each, in its holes. Open and shut it: where it binds, deepen or pack a mortise. Then drive the rest.`,
   ];
-}
-
-/** A front is screwed on where it will stay: its gaps are made, not measured. One that covers its opening goes by measures. */
-function setTexts(
-  work: Work,
-  joints: readonly Joint[],
-  way: "shims" | "tape",
-  fronts: string,
-  boxes: string,
-): readonly string[] {
-  const several = joints.length > 1;
-  const [front, box, before] = several ? ["each front", "its box", "its box"] : [fronts, "the box", boxes];
-  const on = shims(work, joints);
-  const how = way === "tape" ? "press it hard against the tape" : `clamp it to ${box}, or have somebody hold it`;
-  return [
-    ...(way === "tape" ? [`Put double-sided tape on ${boxes}.`] : []),
-    ...(several ? [`Set ${fronts} one after another, the lowest first.`] : []),
-    on === null
-      ? `Push the drawer in. Hold ${front} before ${before} by the measures below, and ${how}.`
-      : `Push the drawer in. Stand ${front} in its place before ${before}, on ${on}; ${how}.`,
-    "Pull the drawer out with both hands on the box, so that nothing shifts, and screw from inside.",
-  ];
-}
-
-/** What keeps the gaps of fronts open, as thick as they are drawn; null where they stand on nothing. */
-function shims(work: Work, joints: readonly Joint[]): string | null {
-  const fronts = joints
-    .map(({ parts: [, id] }) => id)
-    .toSorted((a, b) => compare(work.part(a).body.low[2], work.part(b).body.low[2]));
-  const [lowest, ...others] = fronts.map((id) => gapsOf(work, id));
-  const told = (gaps: readonly (Length | null | undefined)[]): string =>
-    [...new Set(gaps.flatMap((gap) => (gap ? [work.print(gap)] : [])))].join(" or ");
-  const beside = told([lowest, ...others].map((gaps) => gaps?.beside));
-  const [own, above] = [told([lowest?.below]), told(others.map(({ below }) => below))];
-  const below = above === "" ? own : above;
-  if (below === "") return null;
-  if (own === below && below === beside) return `shims ${below} thick, below it and beside it`;
-  const lower = own === "" || own === below ? "" : ` (${own} under the lowest)`;
-  return `shims ${below} thick below it${lower}${beside === "" ? "" : ` and ${beside} thick beside it`}`;
 }
 
 /** Buttons and clips hold nothing in one place: wood between them stays in the middle by itself. */
