@@ -101,6 +101,7 @@ import { movementHoleTooSmall } from "./rules/movement-hole-too-small.ts";
 import { namesNoStep } from "./rules/names-no-step.ts";
 import { needsQuotes } from "./rules/needs-quotes.ts";
 import { nestedTooDeep } from "./rules/nested-too-deep.ts";
+import { noOwnStep } from "./rules/no-own-step.ts";
 import { noPieceToMeasure } from "./rules/no-piece-to-measure.ts";
 import { noPlaneToEndOn } from "./rules/no-plane-to-end-on.ts";
 import { noPossibleOrder } from "./rules/no-possible-order.ts";
@@ -110,6 +111,7 @@ import { nobodySellsThatThickness } from "./rules/nobody-sells-that-thickness.ts
 import { notASizeOf } from "./rules/not-a-size-of.ts";
 import { notInThisVersion } from "./rules/not-in-this-version.ts";
 import { notMarkedExactly } from "./rules/not-marked-exactly.ts";
+import { notOneStep } from "./rules/not-one-step.ts";
 import { notUtf8 } from "./rules/not-utf-8.ts";
 import { nothingLeftToFlatten } from "./rules/nothing-left-to-flatten.ts";
 import { nothingToAccept } from "./rules/nothing-to-accept.ts";
@@ -304,6 +306,7 @@ export const catalogue: readonly Rule<never>[] = [
   namesNoStep,
   needsQuotes,
   nestedTooDeep,
+  noOwnStep,
   noPieceToMeasure,
   noPlaneToEndOn,
   noPossibleOrder,
@@ -313,6 +316,7 @@ export const catalogue: readonly Rule<never>[] = [
   notASizeOf,
   notInThisVersion,
   notMarkedExactly,
+  notOneStep,
   notUtf8,
   nothingLeftToFlatten,
   nothingToAccept,

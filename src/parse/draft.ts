@@ -234,6 +234,8 @@ export type WishDraft = { readonly at: Span } & (
   | { readonly kind: "first" | "last"; readonly what: readonly SubjectDraft[] }
   | { readonly kind: "dry fit"; readonly of: readonly Reference[]; readonly check?: string }
   | { readonly kind: "unit"; readonly of: readonly Reference[] }
+  | { readonly kind: "one step"; readonly what: readonly SubjectDraft[]; readonly title?: string }
+  | { readonly kind: "own step"; readonly what: SubjectDraft }
   | { readonly kind: "title"; readonly step: SubjectDraft; readonly title: string }
 );
 

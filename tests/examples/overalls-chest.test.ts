@@ -27,8 +27,8 @@ describe("the overalls chest", () => {
     ).toBe(32.5);
     expect(size("chest.top-rail-front", 0)).toBe(29);
   });
-  it("has panels of 24 − 3/4 − 23/32 − 2 × 1 3/4 = 19 1/32 by 41 − 5 = 36 between the posts", () => {
-    expect(size("chest.left-side.panel", 1)).toBe(19 + 1 / 32);
+  it("has panels of 24 1/2 − 3/4 − 23/32 − 2 × 1 3/4 = 19 17/32 by 41 − 5 = 36 between the posts", () => {
+    expect(size("chest.left-side.panel", 1)).toBe(19 + 17 / 32);
     expect(size("chest.left-side.panel", 2)).toBe(36);
   });
   it("has fronts of 29 − 2 × 3/32 = 28 13/16, as high as a fifth of what is open, less a gap", () => {
@@ -49,6 +49,52 @@ describe("the overalls chest", () => {
     expect(tests.length).toBe(2 + 5);
     expect(tests.filter(({ value, verdict }) => value > 0 && verdict === "holds")).toHaveLength(7);
     expect(build?.hardware.filter(({ item, halfOf }) => item.kind === "wall strap" && !halfOf)).toHaveLength(2);
+  });
+  // A slide maker's technical note wants 12.9 to 13.2 mm on each side: 29 − 1 1/32 = 27 31/32, which 1/32 in marks.
+  it("has boxes of 27 31/32 between slides, which leaves them 33/64 in = 13.1 mm each", () => {
+    const [left, right] = ["left-side", "right-side"].map((side) => part(`chest.overalls-drawer-1.${side}`)?.body);
+    expect(inch(right?.high[0]) - inch(left?.low[0])).toBe(27 + 31 / 32);
+    const room = build?.checks.filter(({ rule }) => rule === "slide-side-space") ?? [];
+    expect(room).toHaveLength(10);
+    for (const { value } of room) {
+      expect(value).toBeGreaterThanOrEqual(12.9);
+      expect(value).toBeLessThanOrEqual(13.2);
+    }
+  });
+  // 1/8 in of wood under a blind hole: common practice, no source.
+  it("leaves 1/8 in under the dowels in its panels: 23/32 − 1/16 − 1/8 = 17/32, to the mark 1/2 in and 1 in in the end", () => {
+    const across = build?.holes.filter(
+      ({ kind, part: id, direction }) => kind === "dowel" && /panel/.test(id) && direction[0] !== 0,
+    );
+    const depths = (panel: RegExp): readonly number[] =>
+      (across ?? [])
+        .filter(({ part: id, for: dowel }) => panel.test(id) && shared(dowel))
+        .map(({ stages }) => inch(stages[0]?.depth));
+    const shared = (dowel: string | null): boolean => (across ?? []).filter((hole) => hole.for === dowel).length === 2;
+    expect(new Set(depths(/side\.panel$/))).toEqual(new Set([9 / 16]));
+    expect(new Set(depths(/bottom-panel$/))).toEqual(new Set([1 + 1 / 16]));
+  });
+  it("has its back end with its floor, above its feet", () => {
+    expect(inch(part("chest.back-panel")?.body.low[2])).toBe(5);
+  });
+  it("takes alike drawers, and their fronts, in one step each", () => {
+    const adds = (title: RegExp) =>
+      build?.steps
+        .filter((step) => title.test(step.title))
+        .map(({ actions }) => actions.filter(({ do: what }) => what === "add").length);
+    expect(adds(/^Add the five overalls drawers$/)).toEqual([5]);
+    expect(adds(/^Screw on five false fronts/)).toEqual([5]);
+  });
+  it("tells how thick shims are, and bores for the knobs through front and box at once", () => {
+    const [set] = build?.steps.filter(({ title }) => /^Screw on five false fronts/.test(title)) ?? [];
+    expect(set?.text.join(" ")).toMatch(/shims 3⁄32\u202fin thick below it \(1⁄8\u202fin under the lowest\)/u);
+    const own = set?.actions.flatMap((action) => (action.do === "machine" ? action.holes : [])) ?? [];
+    expect(own.flatMap((i) => build?.holes[i] ?? []).filter(({ kind }) => kind === "knob")).toHaveLength(5);
+  });
+  it("says from which step the template for the knobs is", () => {
+    const made = build?.steps.find(({ title }) => title === "Make the template")?.number;
+    const drilled = build?.steps.find(({ title }) => /^Drill the false fronts/.test(title));
+    expect(drilled?.text).toContain(`Bore by the template for the knobs, from step ${made}.`);
   });
   it("is taken to the wall last", () => {
     expect(build?.steps.at(-1)?.title).toMatch(/wall straps/);

@@ -150,7 +150,11 @@ describe("old plans", () => {
 
   it("bookcase: what is cut in one run is told as one, and how the shelves go in", () => {
     const steps = solveText(exampleText("old-plans/bookcase")).build?.steps ?? [];
-    const text = steps.flatMap((step) => step.text).join(" ").replaceAll("\u202f", " ").replaceAll("⁄", "/");
+    const text = steps
+      .flatMap((step) => step.text)
+      .join(" ")
+      .replaceAll("\u202f", " ")
+      .replaceAll("⁄", "/");
     // Twelve boards of 4 in side by side.
     expect(text).toContain("Cut a rabbet 48 in long, 3/8 in wide and 1/2 in deep");
     // The sight of a door, 45 1/8 - 2 × 1 1/2 in, and 3/8 in of each rail.

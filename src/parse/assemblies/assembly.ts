@@ -23,6 +23,8 @@ export interface Site {
   readonly units: "inch" | "mm";
   /** The step to which the plan rounds, as text. */
   readonly step: TextNode;
+  /** The finer step for fits, where the plan says one; else the same. */
+  readonly fit: TextNode;
   readonly write: Writer;
   /** An inch measure, or its neighbour in a metric plan. */
   readonly usual: (inch: string, mm: string) => string;
@@ -43,6 +45,8 @@ export interface Site {
 export interface WrittenItem {
   readonly kind: string;
   readonly measure: (field: string) => TextNode | null;
+  /** The lower end of a range. */
+  readonly least: (field: string) => TextNode | null;
   readonly lengths: (field: string) => readonly TextNode[];
 }
 

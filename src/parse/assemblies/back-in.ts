@@ -72,8 +72,13 @@ export interface BackEnds {
   readonly top: string | null;
 }
 
-/** The back of a case, joined to its sides and to what there is below and above. */
-export function backPanel(back: Back, { site, entries, joints }: Making, { bottom, top }: BackEnds): void {
+/** The back of a case, joined to its sides and to what there is below and above. `low`: where a case on posts ends below, above its feet. */
+export function backPanel(
+  back: Back,
+  { site, entries, joints }: Making,
+  { bottom, top }: BackEnds,
+  low: TextNode | null,
+): void {
   const { write } = site;
   const upright: Settings = { "made of": back.stock, as: "upright", facing: "back", grain: "up" };
   const to = ["left-side", "right-side", bottom, top].filter((name) => name !== null);
@@ -84,7 +89,7 @@ export function backPanel(back: Back, { site, entries, joints }: Making, { botto
       ...upright,
       left: write`room.left + ${short}`,
       right: write`room.right - ${short}`,
-      bottom: write`room.bottom + ${short}`,
+      bottom: low ?? write`room.bottom + ${short}`,
       top: write`room.top - ${short}`,
       back: write`room.back`,
     };

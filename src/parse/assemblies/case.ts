@@ -113,7 +113,8 @@ export const carcase = assembly({
     };
     if (said.openings) divide("inside", said.openings.value, bounds, making);
     if (said.shelves) shelve("inside", said.shelves.value, bounds, making, "");
-    if (back) backPanel(back, making, backEnds);
+    const low = making.posts ? write`room.bottom + ${footOf(sides, making)}` : null;
+    if (back) backPanel(back, making, backEnds, low);
     return { entries, joints };
   },
 });

@@ -27,6 +27,7 @@ interface Progress extends Opening {
   readonly around: Surroundings;
   readonly units: "inch" | "mm";
   readonly step: Node & { kind: "text" };
+  readonly fit: Node & { kind: "text" };
   /** Kinds that are being opened, outermost first. */
   readonly inside: readonly string[];
   readonly count: { nodes: number };
@@ -36,12 +37,17 @@ interface Progress extends Opening {
 export function openPiece(piece: MapNode, opening: Opening): MapNode {
   const units = /^\s*(?:mm|metric)\s*$/i.test(textOf(opening.plan, "units")) ? "mm" : "inch";
   const usual = written(units === "mm" ? "1 mm" : "1/16 in", piece.at);
-  const said = settingOf(opening.plan, "precision")?.value;
+  const said = (key: string) => {
+    const value = settingOf(opening.plan, key)?.value;
+    return value?.kind === "text" ? value : null;
+  };
+  const step = said("precision") ?? usual;
   const outside = settingOf(opening.plan, "outside")?.value;
   const progress: Progress = {
     ...opening,
     units,
-    step: said?.kind === "text" ? said : usual,
+    step,
+    fit: said("fits") ?? step,
     around: { all: [], outside: outside?.kind === "map" ? outsideOf(outside) : new Set() },
     inside: [],
     count: { nodes: 0 },
@@ -174,6 +180,7 @@ function openAssembly(entry: Entry, kind: AnyAssembly, path: readonly string[], 
     where,
     units: progress.units,
     step: progress.step,
+    fit: progress.fit,
     write,
     usual: (inch, mm) => (progress.units === "inch" ? `${inch} in` : `${mm} mm`),
     placed: (axis, beyond) => placedIn(standing, axis, progress.around, write, beyond),

@@ -22,13 +22,19 @@ export function writtenItem(
   };
   const usualText = (word: string): string | undefined => kind?.fields[word]?.[units];
   const at = name?.at ?? plan.at;
+  const measure = (word: string): TextNode | null => {
+    const node = field(word);
+    if (node?.kind === "text") return node;
+    const text = usualText(word);
+    return text === undefined ? null : written(text, at);
+  };
   return {
     kind: kind?.kind ?? usual,
-    measure(word) {
-      const node = field(word);
-      if (node?.kind === "text") return node;
-      const text = usualText(word);
-      return text === undefined ? null : written(text, at);
+    measure,
+    least(word) {
+      const both = measure(word);
+      const low = both && /^(.+?)\s+(?:to|and)\s+./iu.exec(both.text)?.[1];
+      return both && low ? { ...both, text: low } : null;
     },
     lengths(word) {
       const node = field(word);

@@ -18,8 +18,10 @@ const wish = settings("a wish", {
   "dry fit": may(references, "Parts or a group that are put together without glue first."),
   check: may(text(100), "What is looked at in the dry fit: diagonals."),
   "build as one": may(references, "Parts or a group that are put together by themselves before they go to the rest."),
+  "in one step": may(list(subject), "Steps that become one: [tapers in legs, chamfers in legs]."),
+  "in its own step": may(subject, "A part, or work, that gets a step of its own where others share one with it."),
   step: may(subject, "The step that gets a title of your own."),
-  "call it": may(text(100), "That title."),
+  "call it": may(text(100), "That title, also of the one step that several become."),
 });
 
 type Said = Parameters<Parameters<typeof made<NonNullable<ReturnType<typeof wish.read>>, WishDraft>>[1]>[0];
@@ -33,12 +35,17 @@ function wishOf({ at, said }: Said): WishDraft | undefined {
   if (said["dry fit"])
     return { ...here, kind: "dry fit", of: said["dry fit"].value, ...(said.check && { check: said.check.value }) };
   if (said["build as one"]) return { ...here, kind: "unit", of: said["build as one"].value };
+  const several = said["in one step"]?.value;
+  if (several && several.length > 1)
+    return { ...here, kind: "one step", what: several, ...(said["call it"] && { title: said["call it"].value }) };
+  if (said["in its own step"]) return { ...here, kind: "own step", what: said["in its own step"].value };
   if (said.step && said["call it"])
     return { ...here, kind: "title", step: said.step.value, title: said["call it"].value };
   return undefined;
 }
 
-const ONE = "`this` with `before` or `after`, `first`, `last`, `dry fit`, `build as one`, or `step` with `call it`";
+const ONE =
+  "`this` with `before` or `after`, `first`, `last`, `dry fit`, `build as one`, `in one step` with two or more, `in its own step`, or `step` with `call it`";
 
 export const order: Kind<readonly WishDraft[]> = list(
   made(wish, (value, node, where) => wishOf(value) ?? tellWrong(where, node, ONE)),

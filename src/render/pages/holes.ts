@@ -26,6 +26,7 @@ export function holesAndScrews({ build, frame, printer }: Plan): Section | null 
   const holes = table({ columns: HOLES, rows: holeRows(build, printer), width, above: 4 });
   const screws = table({ columns: SCREWS, rows: fastenerRows(build), width, above: 4 });
   const unit = printer.unit === "in" ? "inches" : "millimetres";
+  const sunk = build.holes.some(({ stages }) => stages.some(({ cone }) => cone));
   return {
     name: "holes",
     title: "Holes and fasteners",
@@ -37,10 +38,14 @@ export function holesAndScrews({ build, frame, printer }: Plan): Section | null 
         ? []
         : [
             ...subheading("Holes", width, 8),
-            ...body(`Diameter Ø and depth in ${unit}. A number in brackets tells how many of such parts.`, width, {
-              keep: true,
-              above: 0,
-            }),
+            ...body(
+              `Diameter Ø and depth in ${unit}. A number in brackets tells how many of such parts.${sunk ? " Countersink until the head of the screw lies flush." : ""}`,
+              width,
+              {
+                keep: true,
+                above: 0,
+              },
+            ),
             ...holes,
           ]),
       ...(screws.length === 0 ? [] : [...subheading("Fasteners", width), ...screws]),
@@ -72,18 +77,16 @@ function markList(ids: readonly string[], mark: (id: string) => string): string 
     .join(", ");
 }
 
-/** "Ø 3/8 × through; Ø 5/32 × 1 1/2": its stages, widest first. */
-export const holeSize = (hole: Hole, printer: Printer): string =>
-  hole.stages
-    .map(({ diameter, depth }, i) => {
-      const last = i === hole.stages.length - 1;
-      const wide =
-        hole.slot && last
-          ? `${printer.exact(diameter)} × ${printer.exact(hole.slot.length)}`
-          : `Ø ${printer.exact(diameter)}`;
-      return `${wide} × ${hole.through && last ? "through" : printer.exact(depth)}`;
-    })
-    .join("; ");
+/** "Ø 3/8 × 1/2; Ø 5/32 × through": its stages, widest first; "Ø 5/32 × through, countersunk": a cone is told by what lies flush in it. */
+export function holeSize({ stages, slot, through }: Hole, { bored }: Printer): string {
+  const bores = stages.filter(({ cone }) => !cone);
+  const told = bores.map(({ diameter, depth }, i) => {
+    const last = i === bores.length - 1;
+    const wide = slot && last ? `${bored(diameter)} × ${bored(slot.length)}` : `Ø ${bored(diameter)}`;
+    return `${wide} × ${through && last ? "through" : bored(depth)}`;
+  });
+  return `${told.join("; ")}${bores.length < stages.length ? ", countersunk" : ""}`;
+}
 
 function holeRows(build: Build, printer: Printer): Rich[][] {
   const mark = marks(build);

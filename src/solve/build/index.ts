@@ -1,8 +1,7 @@
 import { hasErrors, type Outcome } from "../../findings/outcome.ts";
-import { inches, type Length, millimetres, UNITS_PER_INCH, UNITS_PER_MM } from "../../units/length.ts";
+import type { Length } from "../../units/length.ts";
+import { markable } from "../../units/markable.ts";
 import { printLength } from "../../units/print-length.ts";
-import { divide, rational } from "../../units/rational.ts";
-import { roundTo } from "../../units/round.ts";
 import { tellLength } from "../../units/tell-length.ts";
 import type { Build, BuiltPart, CutLine } from "../build.ts";
 import type { Design, Part, Stock } from "../design.ts";
@@ -116,17 +115,9 @@ export function build(
   return { value: { ...scheduled, advice: adviceOn(scheduled, print) }, findings };
 }
 
-/**
- * Lengths in sentences of the plan: true fractions, and their unit. What a slope gives, or a thickness of 0.703 in, is no fraction that anybody could mark: it is told
- * to the nearest 1/64 in or 0.1 mm.
- */
-function typographic({ units }: Design, length: Length): string {
-  const inch = units === "inch";
-  const { d } = divide(length, rational(inch ? UNITS_PER_INCH : UNITS_PER_MM));
-  const odd = inch ? 128n % d !== 0n : 100n % d !== 0n;
-  const told = odd ? roundTo(length, inch ? inches(1, 64) : millimetres(1, 10)) : length;
-  return `${printLength(told, { units, style: "typographic" }).text}\u202f${inch ? "in" : "mm"}`;
-}
+/** Lengths in sentences of the plan: true fractions, and their unit. */
+const typographic = ({ units }: Design, length: Length): string =>
+  `${printLength(markable(length, units), { units, style: "typographic" }).text}\u202f${units === "inch" ? "in" : "mm"}`;
 
 /** The design keeps the exact sizes; what is built carries those that the reader marks. */
 function builtPart(

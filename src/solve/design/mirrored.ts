@@ -63,7 +63,10 @@ function mirrorWish(wish: Wish): Wish {
       return { ...wish, first: wish.first.map(mirrorSubject), next: wish.next.map(mirrorSubject) };
     case "first":
     case "last":
+    case "one step":
       return { ...wish, what: wish.what.map(mirrorSubject) };
+    case "own step":
+      return { ...wish, what: mirrorSubject(wish.what) };
     case "title":
       return { ...wish, step: mirrorSubject(wish.step) };
     default:

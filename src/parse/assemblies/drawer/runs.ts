@@ -9,6 +9,8 @@ export interface Runs {
   readonly kind: "side" | "under" | "wood";
   /** The width of the box over all, from the opening's, before it is rounded; and the height of its lower edge and of its sides. */
   readonly wide: TextNode;
+  /** The most that its slides have room for, where they say so: then a box may also be rounded up. */
+  readonly widest: TextNode | null;
   readonly bottom: TextNode;
   readonly high: TextNode;
   /** The length of its sides, from where they begin behind the front. */
@@ -30,6 +32,7 @@ export function runsOf(said: Said, site: Site): Runs {
     return {
       kind: "wood",
       wide: write`${opening}.across - ${site.usual("1/8", "3")}`,
+      widest: null,
       bottom: write`${floor}`,
       high: write`${opening}.top - ${floor} - ${room}`,
       long: (from) => said.long?.value ?? write`round-down(${opening}.back - ${from} - ${behind}, ${site.step.text})`,
@@ -42,6 +45,7 @@ export function runsOf(said: Said, site: Site): Runs {
   const narrower = item.measure("narrower") ?? write`0`;
   const own = item.measure("length");
   const sold = item.lengths("lengths").map(({ text }) => text);
+  const least = below ? null : item.least("side space");
   const under = said.under?.value ?? (below ? item.measure("under") : null) ?? write`${site.usual("1/4", "6")}`;
   const lower = below && !above ? item.measure("lower") : null;
   return {
@@ -49,6 +53,7 @@ export function runsOf(said: Said, site: Site): Runs {
     wide: below
       ? write`${opening}.across - ${narrower} + 2 * left-side.across`
       : write`${opening}.across - ${narrower}`,
+    widest: least && write`${opening}.across - 2 * (${least})`,
     bottom: write`${opening}.bottom + ${under}`,
     high: lower
       ? write`${opening}.up - ${lower}`

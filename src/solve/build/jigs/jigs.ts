@@ -21,7 +21,7 @@ export function jigsOf({
   readonly layouts: readonly Layout[];
 }): readonly Jig[] {
   const parts = new Map(design.parts.map((part) => [part.id, part]));
-  const patterns = new Map<string, { readonly jig: Omit<Jig, "id" | "from">; count: number }>();
+  const patterns = new Map<string, Omit<Jig, "id" | "from">>();
   for (const fitting of design.fittings) {
     const part = parts.get(fitting.part);
     const kind = fitting.hardware[0]?.item.kind ?? "";
@@ -29,11 +29,10 @@ export function jigsOf({
     const jig = templateFor(fitting, part);
     const key = `${fitting.hardware[0]?.item.name} ${jig.holes.map(({ x, y }) => `${x.n}/${x.d} ${y.n}/${y.d}`).join()}`;
     const before = patterns.get(key);
-    if (before) before.count += 1;
-    else patterns.set(key, { jig, count: 1 });
+    patterns.set(key, before ? { ...before, parts: [...before.parts, part.id] } : jig);
   }
-  const several = [...patterns.values()].filter(({ count }) => count > 1);
-  const all = [...several.map(({ jig }) => jig), ...drillingStrips(design, holes)];
+  const several = [...patterns.values()].filter((jig) => jig.parts.length > 1);
+  const all = [...several, ...drillingStrips(design, holes)];
   return all.map((jig, i) => ({ ...jig, id: `template ${i + 1}`, from: offcutFor(jig, layouts) }));
 }
 
@@ -52,7 +51,16 @@ function templateFor(fitting: Fitting, { id, body }: Part): Omit<Jig, "id" | "fr
   const far = (of: (hole: (typeof holes)[number]) => Length): Length => add(holes.map(of).reduce(max, ZERO), BEYOND);
   const sorted = holes.toSorted((p, q) => (equal(p.x, q.x) ? compare(p.y, q.y) : compare(p.x, q.x)));
   const what = `the ${fitting.hardware[0]?.item.kind ?? ""}s`;
-  return { what, laid: "in the corner", width: far((hole) => hole.x), length: far((hole) => hole.y), holes: sorted };
+  const bores = own[0]?.kind ?? "knob";
+  return {
+    what,
+    parts: [id],
+    bores,
+    laid: "in the corner",
+    width: far((hole) => hole.x),
+    length: far((hole) => hole.y),
+    holes: sorted,
+  };
 }
 
 /** The first offcut, in the order of the layouts, that is large enough either way. */

@@ -1,10 +1,14 @@
 import type { Length } from "../../../units/length.ts";
+import type { Hole } from "../../design.ts";
 
 /** A template that is made from an offcut before it is used. Types only. */
 export interface Jig {
   readonly id: string;
   /** "the pulls": what it sets out. */
   readonly what: string;
+  /** The parts that are bored by it, and their holes for it. */
+  readonly parts: readonly string[];
+  readonly bores: Hole["kind"];
   /** Where it is laid on the part: its fences against two edges, or flush with its lower end. */
   readonly laid: "in the corner" | "on the end";
   readonly width: Length;

@@ -5,40 +5,42 @@ import { makingOf } from "../../design/making/plain.ts";
 import { bandedLength, OVER_EACH_END } from "../banding/strips.ts";
 import { capital, listed, type StepDraft, series, type Work } from "./draft.ts";
 import { step } from "./making-step.ts";
+import { linesApart } from "./wishes/own-key.ts";
 
 /** Minutes for each band (common practice, no source). */
 const BAND = 6;
 
-/** One step for all bands of these lines; none where nothing is banded. */
+/** One step for all bands of these lines, but for those that are wished apart; none where nothing is banded. */
 export function bandingSteps(work: Work, lines: readonly CutLine[]): readonly StepDraft[] {
   const banded = lines.filter((line) => makingOf(work.part(line.parts[0] as string)).banding.length > 0);
-  if (banded.length === 0) return [];
+  return linesApart(work, { verb: "band" }, banded).map((own) => bandingStep(work, own));
+}
+
+function bandingStep(work: Work, banded: readonly CutLine[]): StepDraft {
   const parts = banded.flatMap((line) => line.parts).map(work.part);
   const actions = parts.map(
     (part): Action => ({ do: "band", part: part.id, edges: makingOf(part).banding.map(({ edge }) => edge) }),
   );
   const bands = parts.reduce((so, part) => so + makingOf(part).banding.length, 0);
   const over = work.print(OVER_EACH_END[work.design.units]);
-  return [
-    step(
-      "make",
-      `Band the edges of ${listed(
-        work,
-        parts.map(({ id }) => id),
-      )}`,
-      [
-        ...banded.map((line) => bandText(work, line)),
-        `Leave each strip ${over} long at both ends, press it down until it holds everywhere, then trim it flush with a sharp chisel. Ends first, long edges over them.`,
-      ],
-      actions,
-      {
-        unit: `bands ${(banded[0] as CutLine).mark}`,
-        bench: bands * BAND,
-        cautions: [],
-        fresh: banded.map((line) => line.parts[0] as string),
-      },
-    ),
-  ];
+  return step(
+    "make",
+    `Band the edges of ${listed(
+      work,
+      parts.map(({ id }) => id),
+    )}`,
+    [
+      ...banded.map((line) => bandText(work, line)),
+      `Leave each strip ${over} long at both ends, press it down until it holds everywhere, then trim it flush with a sharp chisel. Ends first, long edges over them.`,
+    ],
+    actions,
+    {
+      unit: `bands ${(banded[0] as CutLine).mark}`,
+      bench: bands * BAND,
+      cautions: [],
+      fresh: banded.map((line) => line.parts[0] as string),
+    },
+  );
 }
 
 const marked = (work: Work, length: Length): Length => roundTo(length, work.design.precision, "up");

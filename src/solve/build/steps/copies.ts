@@ -1,38 +1,61 @@
 import { congruence, type Shape, unite } from "../../../geometry/index.ts";
+import { subtract, toNumber } from "../../../units/rational.ts";
+import { enclosing } from "../../design/space.ts";
 import type { Work } from "./draft.ts";
-import type { Unit } from "./moves.ts";
+import { grouped, moveKey, type Unit } from "./moves.ts";
+import { bodyKind } from "./words/bodies.ts";
 
-/** Units that are built alike, in the order of work: the first of them, with all that are the same when turned. */
+/** Units that are built alike, in the order of work: the first of them, with all that are the same when turned, or differ in height only. */
 export interface Copies {
   readonly unit: Unit;
   readonly all: readonly Unit[];
 }
 
-/** Finds units of the same parts, joined in the same order, whose bodies are the same when turned. */
+/** Finds units of the same parts, joined in the same order, whose bodies are the same when turned; and units of one kind that are higher or lower. */
 export function copiesOf(work: Work, units: readonly Unit[]): readonly Copies[] {
   const groups: { unit: Unit; all: Unit[] }[] = [];
   for (const unit of units) {
-    const same = groups.find(
-      (group) => signature(work, group.unit) === signature(work, unit) && congruent(work, group.unit, unit),
-    );
+    const same = groups.find(({ unit: first }) => isSame(work, first, unit) || isLike(work, first, unit));
     if (same) same.all.push(unit);
     else groups.push({ unit, all: [unit] });
   }
   return groups;
 }
 
-const signature = (work: Work, { moves }: Unit): string =>
+const isSame = (work: Work, a: Unit, b: Unit): boolean =>
+  signature(work, a, markOf) === signature(work, b, markOf) && congruent(work, a, b);
+
+/** Drawers of several heights: called by the same names, as wide and as deep, and put together in the same steps. */
+function isLike(work: Work, a: Unit, b: Unit): boolean {
+  const kind = bodyKind(a.parts);
+  if (kind === null || kind !== bodyKind(b.parts)) return false;
+  if (signature(work, a, nameOf) !== signature(work, b, nameOf)) return false;
+  const sizes = ({ parts }: Unit): string => {
+    const [first, ...rest] = parts.map((id) => work.part(id).body);
+    const whole = first && rest.reduce(enclosing, first);
+    return whole ? ([0, 1] as const).map((i) => toNumber(subtract(whole.high[i], whole.low[i]))).join() : "";
+  };
+  const steps = (unit: Unit): string =>
+    grouped(work, unit)
+      .map(({ length }) => length)
+      .join();
+  return sizes(a) === sizes(b) && steps(a) === steps(b);
+}
+
+const markOf = (work: Work, id: string): string => work.line(id).mark;
+const nameOf = (work: Work, id: string): string => work.line(id).name;
+
+const signature = (work: Work, { moves }: Unit, called: typeof markOf): string =>
   moves
     .map((move) =>
       [
-        move.present
-          .map((id) => work.line(id).mark)
-          .sort()
-          .join(),
-        move.arriving
-          .map((id) => work.line(id).mark)
-          .sort()
-          .join(),
+        moveKey(work, move),
+        ...[move.present, move.arriving].map((ids) =>
+          ids
+            .map((id) => called(work, id))
+            .sort()
+            .join(),
+        ),
         move.work.map(({ joint, drives }) => `${joint.method} ${joint.glue} ${drives.length}`).join(),
       ].join("<"),
     )

@@ -7,6 +7,7 @@ import { isCutLater } from "../../design/making/plain.ts";
 import { faceOf, indexOf } from "../../design/space.ts";
 import type { Part } from "../../design.ts";
 import type { Work } from "./draft.ts";
+import { unitOf } from "./fitting.ts";
 import { afterAction, type Bodies } from "./touched.ts";
 import { measureTexts } from "./words/measuring.ts";
 
@@ -17,7 +18,8 @@ export interface CutAfter {
   readonly findings: readonly Finding[];
 }
 
-export function cutAfter(work: Work, steps: readonly Step[]): CutAfter {
+/** `firstOf`: the number of the first step of each unit. */
+export function cutAfter(work: Work, steps: readonly Step[], firstOf: ReadonlyMap<string, number>): CutAfter {
   const findings: Finding[] = [];
   const after = new Map<string, number | null>();
   for (const part of work.design.parts) {
@@ -31,12 +33,11 @@ export function cutAfter(work: Work, steps: readonly Step[]): CutAfter {
     const [first] = line.parts;
     if (first === undefined || !after.has(first)) return [];
     const numbers = line.parts.flatMap((id) => after.get(id) ?? []);
-    const cut = steps.find((step) => step.unit === `cut ${line.mark}`);
     return [
       {
         mark: line.mark,
         after: numbers.length === 0 ? null : Math.min(...numbers),
-        step: cut?.number ?? 0,
+        step: firstOf.get(unitOf(line.mark)) ?? 0,
         measure: measureTexts(work, work.part(first)),
       },
     ];

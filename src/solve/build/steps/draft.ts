@@ -8,6 +8,10 @@ import type { Plan } from "../order/index.ts";
 export interface StepDraft extends Omit<Step, "number" | "after" | "afterWait" | "start" | "end"> {
   /** Planes, cuts or sands what was glued: the glue must have its full strength. */
   readonly strains?: true;
+  /** Parts that are planed or glued up, where no action tells them. */
+  readonly of?: readonly string[];
+  /** Units whose work was wished into the same step. */
+  readonly also?: readonly string[];
   /** Done where the piece will stand, when all else is done. */
   readonly inTheRoom?: true;
 }
@@ -95,6 +99,8 @@ const NUMBERS = [
   "twelve",
 ];
 export const numberWord = (n: number): string => NUMBERS[n] ?? String(n);
+/** "an 11/64 in", "a 3/8 in": as it is read aloud. */
+export const withArticle = (text: string): string => `${/^(8|11|18)\b/u.test(text) ? "an" : "a"} ${text}`;
 export const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
 
 /** Stands for "step 12" until the steps have their numbers. */

@@ -6,12 +6,14 @@ import { bandingSteps } from "./banding.ts";
 import { capital, listed, type StepDraft, stepToken, type Work } from "./draft.ts";
 import { machiningSteps } from "./machining.ts";
 import { SAW_CAUTION, step } from "./making-step.ts";
+import { linesApart } from "./wishes/own-key.ts";
 import { measureTexts } from "./words/measuring.ts";
 
 /** Minutes for each part (common practice, no source): to measure and cut it, to trim it. */
 const MINUTES = { cut: 15, trim: 10 } as const;
 
-const unitOf = (mark: string): string => `cut ${mark}`;
+/** The unit of the step in which a line of the cut list is cut to fit. */
+export const unitOf = (mark: string): string => `cut ${mark}`;
 /** Stands for the step in which a line of the cut list is cut to fit. */
 export const laterToken = (mark: string): string => stepToken(unitOf(mark));
 
@@ -35,7 +37,9 @@ export function fittingSteps(work: Work, use: StepDraft, made: Made): readonly S
   const lines = linesOf(work, use.actions, (id) => isCutLater(work.part(id)) && !made.parts.has(id));
   for (const id of lines.flatMap(({ parts }) => parts)) made.parts.add(id);
   return [
-    ...lines.map((line) => cutStep(work, line, use, made)),
+    ...linesApart(work, { verb: "cut" }, lines)
+      .flat()
+      .map((line) => cutStep(work, line, use, made)),
     ...bandingSteps(work, lines),
     ...machiningSteps(work, lines),
   ];

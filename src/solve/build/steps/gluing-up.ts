@@ -6,6 +6,7 @@ import { clampsOver, roundedUp } from "./clamping.ts";
 import { capital, listed, type StepDraft, type Work } from "./draft.ts";
 import { laterToken } from "./fitting.ts";
 import { SAW_CAUTION, step } from "./making-step.ts";
+import { linesApart } from "./wishes/own-key.ts";
 import { cutSize } from "./words/cutting.ts";
 import { liftCaution } from "./words/lifting.ts";
 
@@ -16,12 +17,16 @@ const CAUTION = "Have the clamps set and try everything dry before you spread gl
 /** Minutes (common practice, no source): to joint and glue a board or a layer, to flatten a slab. */
 const MINUTES = { board: 15, flatten: 45 } as const;
 
-const gluedLines = (work: Work): readonly CutLine[] =>
-  work.cutList.filter((line) => isGluedUp(work.part(line.parts[0] as string)));
+const gluedLines = (work: Work, verb: "glue" | "plane"): readonly CutLine[] =>
+  linesApart(
+    work,
+    { verb },
+    work.cutList.filter((line) => isGluedUp(work.part(line.parts[0] as string))),
+  ).flat();
 const blankOf = (work: Work, id: string): Blank => work.blanks.find(({ part }) => part === id) as Blank;
 
 export function gluingUpSteps(work: Work): readonly StepDraft[] {
-  return gluedLines(work).map((line) => {
+  return gluedLines(work, "glue").map((line) => {
     const [first] = line.parts as [string, ...string[]];
     const { boards, layers } = makingOf(work.part(first));
     const blank = blankOf(work, first);
@@ -46,6 +51,7 @@ export function gluingUpSteps(work: Work): readonly StepDraft[] {
           "Take the clamps off after 45 minutes, and leave the work until the next day: flattened sooner, the joints sink later and show as lines.",
         ],
         fresh: [first],
+        of: line.parts,
       },
     );
   });
@@ -70,7 +76,7 @@ const faceText = (layers: number): readonly string[] => [
 
 /** Kind by kind: flat and to thickness, and to size where it need not wait for the piece. */
 export function flatteningSteps(work: Work): readonly StepDraft[] {
-  return gluedLines(work).map((line) => {
+  return gluedLines(work, "plane").map((line) => {
     const [first] = line.parts as [string, ...string[]];
     const part = work.part(first);
     const later = isCutLater(part);
@@ -93,7 +99,7 @@ export function flatteningSteps(work: Work): readonly StepDraft[] {
       [],
       {
         ...{ unit: line.mark, bench: line.parts.length * MINUTES.flatten, strains: true },
-        ...{ cautions: [SAW_CAUTION], fresh: [first] },
+        ...{ cautions: [SAW_CAUTION], fresh: [first], of: line.parts },
       },
     );
   });

@@ -1,9 +1,12 @@
 import type { Action } from "../../build.ts";
+import { SCREW_HOLES } from "../../design/slides/run.ts";
 import { faceAxis, otherAxes } from "../../design/space.ts";
 import type { Fitting, Hardware } from "../../design.ts";
 import { hangsOn } from "../order/links.ts";
+import { boredThrough } from "./bored-through.ts";
 import { called, listed, pluralOf, type StepDraft, series, type Work } from "./draft.ts";
 import { step } from "./making-step.ts";
+import { groupedBy, ownKey } from "./wishes/own-key.ts";
 import { fittedWords } from "./words/fitted.ts";
 import { liftCaution } from "./words/lifting.ts";
 import { fromNearer, sideWord } from "./words/measured.ts";
@@ -37,6 +40,11 @@ export function inHandStep({ plan }: Work): readonly StepDraft[] {
         "Sizes of parts follow from this hardware. Measure what you bought:",
         ...lines,
         "If a measure differs, get a copy of this plan for it before you cut.",
+        ...(measured.some(({ decides }) => decides.some(({ name }) => name === SCREW_HOLES))
+          ? [
+              "If only its screw holes lie elsewhere, do not bore for them ahead: hold each half in its place and mark through its own holes.",
+            ]
+          : []),
       ],
       [],
       { unit: "hardware in hand", bench: MINUTES, cautions: [], fresh: [] },
@@ -44,18 +52,28 @@ export function inHandStep({ plan }: Work): readonly StepDraft[] {
   ];
 }
 
-/** Some of what is fixed to the finished piece: one step for each kind of fitting, those that tie it to the wall last. */
+/** Some of what is fixed to the finished piece: one step for each kind of fitting, but for what is wished apart, those that tie it to the wall last. */
 export function hardwareSteps(work: Work, which: (fitting: Fitting) => boolean): readonly StepDraft[] {
   const fittings = work.design.fittings.filter(which);
   const kinds = [...new Set(fittings.map(kindOf))];
   const last = (kind: string): number => (fittedWords(kind).inTheRoom ? 1 : 0);
-  return kinds.toSorted((a, b) => last(a) - last(b)).flatMap((kind) => kindStep(kind, fittings, work));
+  return kinds
+    .toSorted((a, b) => last(a) - last(b))
+    .flatMap((kind) => {
+      const own = fittings.filter((each) => kindOf(each) === kind);
+      return groupedBy(own, ({ hardware }) =>
+        ownKey(
+          work,
+          { verb: "fit" },
+          hardware.map(({ carriedBy }) => carriedBy),
+        ),
+      ).map((group) => kindStep(kind, group, work));
+    });
 }
 
 const kindOf = ({ hardware }: Fitting): string => hardware[0]?.item.kind ?? "";
 
-function kindStep(kind: string, fittings: readonly Fitting[], work: Work): StepDraft {
-  const own = fittings.filter((each) => kindOf(each) === kind);
+function kindStep(kind: string, own: readonly Fitting[], work: Work): StepDraft {
   const hardware = own.flatMap((each) => each.hardware);
   const carriers = [...new Set(hardware.map(({ carriedBy }) => carriedBy))];
   const words = fittedWords(kind);
@@ -94,10 +112,11 @@ function kindStep(kind: string, fittings: readonly Fitting[], work: Work): StepD
 }
 
 /** Holes that are bored where the piece stands. */
-function boredInPlace(hardware: readonly Hardware[], { plan }: Work): readonly Action[] {
+function boredInPlace(hardware: readonly Hardware[], work: Work): readonly Action[] {
   const ids = new Set(hardware.map(({ id }) => id));
-  const holes = plan.holes.flatMap((hole, i) =>
-    !hole.atBench && hole.for !== null && ids.has(hole.for) ? [{ part: hole.part, i }] : [],
+  const through = new Set(work.design.joints.flatMap((joint) => boredThrough(work, joint)));
+  const holes = work.plan.holes.flatMap((hole, i) =>
+    !hole.atBench && hole.for !== null && ids.has(hole.for) && !through.has(i) ? [{ part: hole.part, i }] : [],
   );
   return [...new Set(holes.map(({ part }) => part))].map((part) => ({
     ...{ do: "machine", part, features: [] },

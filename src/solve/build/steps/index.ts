@@ -20,8 +20,10 @@ import { sawingSteps } from "./sawing.ts";
 import { spellsOf } from "./spells.ts";
 import { toolsFor } from "./tools.ts";
 import { touchedBy } from "./touched.ts";
+import { inOneStep } from "./wishes/one-step.ts";
+import { notApart } from "./wishes/own-step.ts";
 import { withWishes } from "./wishes/sequence.ts";
-import { withWords } from "./wishes/told.ts";
+import { withTitles, withWords } from "./wishes/told.ts";
 
 export type { Work } from "./draft.ts";
 
@@ -44,12 +46,16 @@ export function stepsOf(work: Work): Steps {
     // It is hung when it is finished.
     ...joined.filter(({ inTheRoom }) => inTheRoom),
   ]);
+  const apart = notApart(work, told.drafts);
   const touched = touchedBy(work, told.drafts);
   const wished = withWishes(work, told.drafts, precedence(work, told.drafts, touched), touched);
-  const ordered = inOrder(told.drafts, wished.before);
+  const merged = inOneStep(work, told.drafts, wished.before, touched);
+  const ordered = inOrder(withTitles(work, merged.drafts), merged.before);
   if (!ordered) throw new Error("steps wait for each other");
   const drafts = withoutRepeats(ordered.steps.map(({ draft }) => draft));
-  const lastOf = new Map(drafts.map((draft, i) => [stepToken(draft.unit), `step ${i + 1}`]));
+  const units = drafts.flatMap(({ unit, also = [] }, i) => [unit, ...also].map((each) => [each, i + 1] as const));
+  const lastOf = new Map(units.map(([unit, number]) => [stepToken(unit), `step ${number}`]));
+  const firstOf = new Map(units.toReversed());
   const named = (text: string): string => text.replace(/\{step of [^}]*\}/g, (token) => lastOf.get(token) ?? token);
   const numbers = (places: readonly number[]): readonly number[] => places.map((place) => place + 1);
   const steps = drafts.map((draft, i): Step => {
@@ -59,10 +65,10 @@ export function stepsOf(work: Work): Steps {
       ...{ after: numbers(after), afterWait: numbers(afterWait), start, end },
     };
   });
-  const { findings, ...later } = cutAfter(work, steps);
+  const { findings, ...later } = cutAfter(work, steps, firstOf);
   return {
     ...{ steps, timeline: { ...ordered.timeline, spells: spellsOf(steps) }, tools: toolsFor(work, steps) },
-    ...{ ...later, findings: [...told.findings, ...wished.findings, ...findings] },
+    ...{ ...later, findings: [...told.findings, ...wished.findings, ...merged.findings, ...apart, ...findings] },
   };
 }
 

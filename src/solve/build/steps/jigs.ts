@@ -1,5 +1,5 @@
 import type { Jig } from "../model/jig.ts";
-import { type StepDraft, series, type Work } from "./draft.ts";
+import { type StepDraft, series, type Work, withArticle } from "./draft.ts";
 import { ROUTER_CAUTION, step } from "./making-step.ts";
 import { JIGS } from "./precedence.ts";
 
@@ -30,13 +30,13 @@ function text(jig: Jig, work: Work): readonly string[] {
   if (laid === "on the end")
     return [
       `For ${what}: cut a strip of ${wood} to ${print(width)} × ${print(length)}, mark its lower end, and draw a line along its middle.`,
-      `On this line bore a ${print(holes[0]?.diameter ?? width)} hole at ${series(holes.map(({ y }) => print(y)))} from the lower end, square to the face, right through.`,
+      `On this line bore ${withArticle(print(holes[0]?.diameter ?? width))} hole at ${series(holes.map(({ y }) => print(y)))} from the lower end, square to the face, right through.`,
       "While a side lies flat, clamp the strip on it with its line over that of the holes and its lower end flush with the lower end of the side. Set the stop on the drill to the depth of the holes and the thickness of the strip.",
     ];
   const places = holes.map(({ x, y }) => `${print(x)} and ${print(y)}`);
   return [
     `For ${what}: cut a piece of ${wood} to ${print(width)} × ${print(length)}, and mark two edges that meet square.`,
-    `From these two edges bore a ${print(holes[0]?.diameter ?? width)} hole at ${series(places)}, square to the face, right through.`,
+    `From these two edges bore ${withArticle(print(holes[0]?.diameter ?? width))} hole at ${series(places)}, square to the face, right through.`,
     `Screw a strip along both edges as a fence. Hold the fences against the edges of the part and bore through the template; turn it over for the other hand.`,
   ];
 }

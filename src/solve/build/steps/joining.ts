@@ -1,15 +1,15 @@
-import type { Action } from "../../build.ts";
-import type { Direction, Joint } from "../../design.ts";
+import type { Action, Clamping } from "../../build.ts";
+import type { Direction } from "../../design.ts";
 import { LOOSE } from "../order/links.ts";
-import type { Drive } from "../order/plan.ts";
 import { clampingOf, clampText } from "./clamping.ts";
 import { type Copies, copiesOf } from "./copies.ts";
-import { numberWord, type StepDraft, type Work } from "./draft.ts";
-import { drivings } from "./driving.ts";
-import { fitActions } from "./hardware.ts";
+import { numberWord, type StepDraft, series, type Work } from "./draft.ts";
+import { inFront } from "./in-front.ts";
+import { actionsOf } from "./join-actions.ts";
 import { grouped, hangs, type Move, type Unit, unitsOf } from "./moves.ts";
 import { squareOf } from "./square.ts";
-import { builtName, titleOf } from "./titles.ts";
+import { builtNames, titleOf } from "./titles.ts";
+import { bodyWords, theBody } from "./words/bodies.ts";
 import { WALL_CAUTION } from "./words/fitted.ts";
 import { insideText } from "./words/inside.ts";
 import { joiningText } from "./words/joining.ts";
@@ -18,7 +18,6 @@ import { liftCaution } from "./words/lifting.ts";
 /** Glue: clamps off after 45 minutes, no strain before the next day (label instructions of PVA glues, 30 to 60 min and 24 h). */
 const CLAMPED = { for: "clamps", minutes: 45 } as const;
 const CURED = { for: "glue before planing", minutes: 24 * 60, binds: "strain" } as const;
-const OPEN_MINUTES = 8;
 const GLUE_CAUTION = "Have the clamps set and try everything dry before you spread glue: it grabs within minutes.";
 const SCREW_CAUTION = "Wear eye protection, and keep your free hand away from where the point would come out.";
 
@@ -70,11 +69,13 @@ function joiningStep(
   const arriving = moves.flatMap((move) => move.arriving);
   const started = first.starts ? first.present : [];
   const fresh = [...started, ...arriving];
+  // Of bodies in a row only what is in front is marked.
+  const fronts = moves.length > 1 && first.arrivesBuilt ? moves.map((move) => inFront(work, move.arriving)) : null;
   // What is hung on the wall was square, sanded and closed before.
   const hung = moves.some(hangs);
   const square = hung ? null : newlySquare(work, moves);
   const n = copies.all.length;
-  const clamps = glued ? clampingOf(work, moves) : [];
+  const clamps = glued ? mostClamps(everyCopy.map((copy) => clampingOf(work, copy))) : [];
   const lift = liftCaution(work, first.arriving);
   return {
     kind: glued ? "glue-up" : "join",
@@ -94,13 +95,13 @@ function joiningStep(
     text: [
       ...turning(place),
       ...clampText(work, clamps),
-      ...joiningText(work, moves, place.up, first.arrivesBuilt ? `the ${builtName(first, place.units)}` : null),
+      ...joiningText(work, moves, place.up, first.arrivesBuilt ? theBody(builtNames(moves, place.units)) : null),
       ...(square
         ? [
-            `Check that it is square: the diagonals measure ${work.print(square.value)} each, equal within ${work.print(square.within)}.`,
+            `Check that it is square: the diagonals${square.on ? ` across its ${square.on}` : ""} measure ${work.print(square.value)} each, equal within ${work.print(square.within)}.`,
           ]
         : []),
-      ...(n > 1 ? [`Make ${n === 2 ? "two" : numberWord(n)} of these.`] : []),
+      ...copiesText(work, copies),
     ],
     cautions: [
       ...lift,
@@ -115,16 +116,36 @@ function joiningStep(
     actions: everyCopy.flatMap((copy) => [...copy.flatMap((move) => actionsOf(work, move)), ...measuring(work, copy)]),
     shows: {
       // Of a piece that is hung only what it hangs by is marked.
-      fresh: hung ? joints.flatMap(({ parts }) => parts) : fresh,
+      fresh: hung ? joints.flatMap(({ parts }) => parts) : (fronts ?? fresh),
       present: hung
         ? fresh.filter((id) => !joints.some(({ parts }) => parts.includes(id)))
         : first.starts
           ? []
-          : first.present,
+          : fronts
+            ? [...first.present, ...fresh.filter((id) => !fronts.includes(id))]
+            : first.present,
       travel: moves.map((move) => ({ parts: move.arriving, along: move.along })),
       fasteners: drives.map(({ fastener }) => fastener.id),
     },
   };
+}
+
+/** Of copies that differ in height: what the highest needs. */
+const mostClamps = (all: readonly (readonly Clamping[])[]): readonly Clamping[] => {
+  const count = (clamps: readonly Clamping[]): number => clamps.reduce((so, each) => so + each.count, 0);
+  return all.reduce((so, one) => (count(one) > count(so) ? one : so));
+};
+
+/** How many are made; and of those that differ in height, what goes into each. */
+function copiesText(work: Work, { all, unit }: Copies): readonly string[] {
+  if (all.length === 1) return [];
+  const marks = ({ parts }: Unit): string => series([...new Set(parts.map((id) => work.line(id).mark))].sort());
+  const make = `Make ${numberWord(all.length)} of these.`;
+  if (all.every((each) => marks(each) === marks(unit))) return [make];
+  return [
+    `${make} They go together alike and differ in height; take for each:`,
+    ...all.map((each) => `– ${bodyWords(each.parts) ?? each.name}: ${marks(each)}.`),
+  ];
 }
 
 /** The diagonals, where these moves close a flat frame. */
@@ -138,64 +159,6 @@ function measuring(work: Work, moves: readonly Move[]): readonly Action[] {
   return square && !moves.some(hangs)
     ? [{ do: "measure", what: "diagonals", value: square.value, within: square.within }]
     : [];
-}
-
-/** What happens, in order: lay down, bring, glue, drill in place, drive, clamp. */
-function actionsOf(work: Work, move: Move): readonly Action[] {
-  const joints = move.work.map(({ joint }) => joint);
-  const glued = joints.filter((joint) => joint.glue).map((joint) => joint.id);
-  const drives = move.work.flatMap((w) => w.drives);
-  // Keys are let in when the glue is dry.
-  const keys = drives.filter(({ fastener }) => fastener.kind === "key");
-  const driven = drives.filter(({ fastener }) => fastener.kind !== "key");
-  const start: readonly Action[] = move.starts
-    ? [{ do: "add", parts: move.present, to: [], how: "straight", legs: [] }]
-    : [];
-  const touched = joints.map((joint) => joint.parts.find((id) => move.present.includes(id)) as string);
-  return [
-    ...start,
-    ...(glued.length > 0 ? [{ do: "glue", joints: glued, openMinutes: OPEN_MINUTES } as const] : []),
-    {
-      do: "add",
-      parts: move.arriving,
-      to: [...new Set(touched)],
-      how: move.union.legs ? "tilted" : "straight",
-      legs: move.union.legs ?? [{ along: move.along, distance: null }],
-    },
-    ...drillings(work, driven),
-    ...drivings(driven),
-    ...(glued.length > 0 ? [{ do: "clamp", joints: glued } as const, { do: "release", joints: glued } as const] : []),
-    ...slotting(work, keys),
-    ...drivings(keys),
-    ...fitActions(work.plan.hardware.filter(({ joint }) => joint !== null && joints.some(forGood(work, joint)))),
-  ];
-}
-
-/** Hardware of what comes off again is only tried. */
-const forGood =
-  ({ plan }: Work, joint: string) =>
-  ({ id }: Joint): boolean =>
-    id === joint && !plan.removable.some(({ joints }) => joints.includes(joint));
-
-/** The slots of keys, sawn through both parts at once. */
-function slotting(work: Work, keys: readonly Drive[]): readonly Action[] {
-  const joints = new Set(keys.map(({ fastener }) => fastener.joint));
-  return work.design.parts.flatMap(({ id, features }): readonly Action[] => {
-    const own = features.flatMap((each, i) =>
-      "inPlace" in each && each.inPlace && each.for !== null && joints.has(each.for) ? [i] : [],
-    );
-    return own.length > 0 ? [{ do: "machine", part: id, features: own, holes: [] }] : [];
-  });
-}
-
-/** Pilots that are drilled in place, part by part. */
-function drillings(work: Work, drives: readonly Drive[]): readonly Action[] {
-  const wanted = new Set(drives.map(({ fastener }) => fastener.id));
-  const byPart = new Map<string, number[]>();
-  for (const [i, hole] of work.plan.holes.entries())
-    if (!hole.atBench && hole.for !== null && wanted.has(hole.for))
-      byPart.set(hole.part, [...(byPart.get(hole.part) ?? []), i]);
-  return [...byPart].map(([part, holes]) => ({ do: "machine", part, features: [], holes }));
 }
 
 /** Heads up: a unit on the bench is laid so that most fasteners are driven downwards; the whole piece is only turned over for those driven from below. */

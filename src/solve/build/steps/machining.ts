@@ -4,6 +4,7 @@ import { holeOnBench, onBench } from "../../design/turning.ts";
 import type { Feature, Hole, Part } from "../../design.ts";
 import { called, listed, plural, pluralOf, type StepDraft, type Work } from "./draft.ts";
 import { ROUTER_CAUTION, SAW_CAUTION, step } from "./making-step.ts";
+import { type Cutting, cuttings, groupedBy, ownKey } from "./wishes/own-key.ts";
 import { featureText } from "./words/features.ts";
 import { boringText } from "./words/holes.ts";
 import { turnedNote } from "./words/turned.ts";
@@ -61,40 +62,54 @@ const machine = (part: Part, features: readonly number[], holes: readonly number
 const benchHoles = (work: Work, id: string): readonly number[] =>
   work.plan.holes.flatMap((hole, i) => (hole.part === id && hole.atBench ? [i] : []));
 
+const HOLE = "hole";
+
+/** What of a part is cut while it is square. */
+const cutsIn = (part: Part): readonly number[] =>
+  part.features.flatMap((feature, i) => (isShape(feature) || isInPlace(feature) ? [] : [i]));
+
+/** Cuts and holes at the bench, together but for what is wished apart. */
 function machining(work: Work, lines: readonly CutLine[]): readonly StepDraft[] {
   return lines.flatMap((line) => {
-    const parts = line.parts.map((id) => onBench(work.part(id)));
-    const first = parts[0] as Part;
-    const cut = (part: Part) =>
-      part.features.flatMap((feature, i) => (isShape(feature) || isInPlace(feature) ? [] : [i]));
-    if (cut(first).length === 0) return [];
-    const kinds = FIRST.filter((kind) => cut(first).some((i) => first.features[i]?.kind === kind));
-    const order = (part: Part) =>
-      cut(part).toSorted((a, b) => rank(part.features[a] as Feature) - rank(part.features[b] as Feature) || a - b);
-    const holes = holesOf(work, first.id);
-    const runs = inRuns(cut(first).map((i) => first.features[i] as Feature));
-    const which = line.parts.length === 1 ? `the ${called(work, first.id)}` : `the ${plural(work, first.id)}`;
-    return step(
-      "make",
-      `${kinds.includes("mortise") || kinds.length > 1 ? "Cut the joints in" : `Cut the ${kindWord(kinds[0] as Feature["kind"])} in`} ${which}`,
-      [
-        ...turnedNote(work, line),
-        ...(line.mirrorOf
-          ? [`These are mirror images of ${line.mirrorOf}: set the cuts out the other way round.`]
-          : []),
-        ...kinds.flatMap((kind) => featureText(work, first, kind)),
-        ...boringText(work, first, holes),
-        ...(line.parts.length > 1 ? [`Make all ${line.parts.length} alike: set them out side by side.`] : []),
-      ],
-      parts.map((part) => machine(part, order(part), benchHoles(work, part.id))),
-      {
-        unit: line.mark,
-        bench: parts.length * (runs.length * MINUTES.feature + holes.length * MINUTES.hole),
-        cautions: [ROUTER_CAUTION],
-        fresh: [first.id],
-      },
+    const first = onBench(work.part(line.parts[0] as string));
+    const cuts = cutsIn(first).flatMap((i) => first.features[i]?.kind ?? []);
+    if (cuts.length === 0) return [];
+    const drilled = benchHoles(work, first.id).length > 0;
+    return cuttings(work, line, [...new Set(cuts), ...(drilled ? [HOLE] : [])]).map((own) =>
+      own.kinds.every((kind) => kind === HOLE) ? boringStep(work, own.line) : machiningStep(work, own),
     );
   });
+}
+
+function machiningStep(work: Work, { line, kinds: wanted }: Cutting): StepDraft {
+  const parts = line.parts.map((id) => onBench(work.part(id)));
+  const first = parts[0] as Part;
+  const cut = (part: Part) => cutsIn(part).filter((i) => wanted.includes(part.features[i]?.kind ?? ""));
+  const kinds = FIRST.filter((kind) => wanted.includes(kind));
+  const order = (part: Part) =>
+    cut(part).toSorted((a, b) => rank(part.features[a] as Feature) - rank(part.features[b] as Feature) || a - b);
+  const drills = wanted.includes(HOLE);
+  const holes = drills ? holesOf(work, first.id) : [];
+  const runs = inRuns(cut(first).map((i) => first.features[i] as Feature));
+  const which = line.parts.length === 1 ? `the ${called(work, first.id)}` : `the ${plural(work, first.id)}`;
+  return step(
+    "make",
+    `${kinds.includes("mortise") || kinds.length > 1 ? "Cut the joints in" : `Cut the ${kindWord(kinds[0] as Feature["kind"])} in`} ${which}`,
+    [
+      ...turnedNote(work, line),
+      ...(line.mirrorOf ? [`These are mirror images of ${line.mirrorOf}: set the cuts out the other way round.`] : []),
+      ...kinds.flatMap((kind) => featureText(work, first, kind)),
+      ...boringText(work, first, holes),
+      ...(line.parts.length > 1 ? [`Make all ${line.parts.length} alike: set them out side by side.`] : []),
+    ],
+    parts.map((part) => machine(part, order(part), drills ? benchHoles(work, part.id) : [])),
+    {
+      unit: line.mark,
+      bench: parts.length * (runs.length * MINUTES.feature + holes.length * MINUTES.hole),
+      cautions: [ROUTER_CAUTION],
+      fresh: [first.id],
+    },
+  );
 }
 
 const rank = (feature: Feature): number => FIRST.indexOf(feature.kind);
@@ -104,45 +119,59 @@ const holesOf = (work: Work, id: string): readonly Hole[] =>
   benchHoles(work, id).map((i) => holeOnBench(work.part(id), work.plan.holes[i] as Hole));
 
 /** Parts that have holes but nothing else to cut. */
-function boring(work: Work, lines: readonly CutLine[]): readonly StepDraft[] {
-  return lines.flatMap((line) => {
-    const parts = line.parts.map((id) => onBench(work.part(id)));
-    const first = parts[0] as Part;
-    const holes = holesOf(work, first.id);
-    if (holes.length === 0 || first.features.some((feature) => !isShape(feature))) return [];
-    const which = line.parts.length === 1 ? called(work, first.id) : plural(work, first.id);
-    return step(
-      "drill",
-      `Drill the ${which}`,
-      [
-        ...turnedNote(work, line),
-        ...boringText(work, first, holes),
-        ...(parts.length > 1 ? [`Drill all ${parts.length} alike.`] : []),
-      ],
-      parts.map((part) => machine(part, [], benchHoles(work, part.id))),
-      {
-        unit: line.mark,
-        bench: parts.length * holes.length * MINUTES.hole + 5,
-        cautions: [ROUTER_CAUTION],
-        fresh: [first.id],
-      },
-    );
+const boring = (work: Work, lines: readonly CutLine[]): readonly StepDraft[] =>
+  lines.flatMap((line) => {
+    const first = onBench(work.part(line.parts[0] as string));
+    if (benchHoles(work, first.id).length === 0 || first.features.some((feature) => !isShape(feature))) return [];
+    return cuttings(work, line, [HOLE]).map((own) => boringStep(work, own.line));
   });
+
+function boringStep(work: Work, line: CutLine): StepDraft {
+  const parts = line.parts.map((id) => onBench(work.part(id)));
+  const first = parts[0] as Part;
+  const holes = holesOf(work, first.id);
+  const which = line.parts.length === 1 ? called(work, first.id) : plural(work, first.id);
+  return step(
+    "drill",
+    `Drill the ${which}`,
+    [
+      ...turnedNote(work, line),
+      ...boringText(work, first, holes),
+      ...(parts.length > 1 ? [`Drill all ${parts.length} alike.`] : []),
+    ],
+    parts.map((part) => machine(part, [], benchHoles(work, part.id))),
+    {
+      unit: line.mark,
+      bench: parts.length * holes.length * MINUTES.hole + 5,
+      cautions: [ROUTER_CAUTION],
+      fresh: [first.id],
+    },
+  );
 }
 
 /** Ends at an angle, or tapers, chamfers and bevels; kinds of part that are shaped in the same words, such as mirror images, share a step. */
 function shaping(work: Work, lines: readonly CutLine[], wanted: (feature: Feature) => boolean): readonly StepDraft[] {
-  const isWanted = (feature: Feature): boolean => isShape(feature) && wanted(feature);
-  const groups = new Map<string, CutLine[]>();
-  for (const line of lines) {
-    const first = onBench(work.part(line.parts[0] as string));
-    const kinds = [...new Set(first.features.filter(isWanted).map((feature) => feature.kind))];
-    const text = kinds.flatMap((kind) => featureText(work, first, kind)).join("\n");
-    if (text !== "") groups.set(text, [...(groups.get(text) ?? []), line]);
-  }
-  return [...groups].map(([text, alike]) => {
+  const kindsOf = (line: CutLine): readonly Feature["kind"][] => {
+    const { features } = onBench(work.part(line.parts[0] as string));
+    return [...new Set(features.filter((each) => isShape(each) && wanted(each)).map(({ kind }) => kind))];
+  };
+  const told = lines
+    .flatMap((line) => cuttings(work, line, kindsOf(line)))
+    .map(({ line, kinds }) => {
+      const first = onBench(work.part(line.parts[0] as string));
+      const own = kindsOf(line).filter((kind) => kinds.includes(kind));
+      const apart = own.map((kind) => ownKey(work, { cuts: kind }, line.parts)).join("|");
+      return { line, own, apart, text: own.flatMap((kind) => featureText(work, first, kind)).join("\n") };
+    })
+    .filter(({ text }) => text !== "");
+  return groupedBy(told, ({ apart, text }) => `${apart}|${text}`).map((group) => {
+    const [{ own, text }] = group as readonly [(typeof told)[number]];
+    const alike = group.map(({ line }) => line);
     const parts = alike.flatMap((line) => line.parts).map(work.part);
-    const shapes = (part: Part) => part.features.flatMap((feature, i) => (isWanted(feature) ? [i] : []));
+    const shapes = (part: Part) =>
+      part.features.flatMap((feature, i) =>
+        isShape(feature) && wanted(feature) && own.includes(feature.kind) ? [i] : [],
+      );
     return step(
       "make",
       `${wanted === isEnd ? "Cut the ends of" : "Shape"} ${listed(

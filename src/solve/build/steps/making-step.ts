@@ -14,7 +14,7 @@ export function step(
   text: readonly string[],
   actions: readonly Action[],
   more: Pick<StepDraft, "bench" | "cautions" | "unit"> &
-    Partial<Pick<StepDraft, "waits" | "reminders" | "up" | "clamps" | "hands" | "strains" | "inTheRoom">> & {
+    Partial<Pick<StepDraft, "waits" | "reminders" | "up" | "clamps" | "hands" | "strains" | "inTheRoom" | "of">> & {
       readonly fresh: readonly string[];
       /** What stands around it already. */
       readonly present?: readonly string[];
@@ -34,6 +34,7 @@ export function step(
     waits: more.waits ?? [],
     reminders: more.reminders ?? [],
     ...(more.clamps && { clamps: more.clamps }),
+    ...(more.of && { of: more.of }),
     ...(more.hands && { hands: more.hands }),
     ...(more.strains && { strains: true }),
     ...(more.inTheRoom && { inTheRoom: true }),

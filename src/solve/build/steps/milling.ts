@@ -1,6 +1,9 @@
+import type { CutLine } from "../../build.ts";
 import { isCutLater, isGluedUp } from "../../design/making/plain.ts";
+import type { Stock } from "../../design.ts";
 import { capital, listed, type StepDraft, type Work } from "./draft.ts";
 import { SAW_CAUTION, step } from "./making-step.ts";
+import { linesApart } from "./wishes/own-key.ts";
 import { cutSize } from "./words/cutting.ts";
 
 /** Minutes for each part (common practice, no source): to flatten and rip it, to bring it to its size. */
@@ -21,34 +24,38 @@ export function millingSteps(work: Work): readonly StepDraft[] {
       const part = work.part(line.parts[0] as string);
       return rough.has(part.id) && !isGluedUp(part) && !isCutLater(part);
     });
-    const parts = lines.flatMap((line) => line.parts);
-    const thickness = lines[0]?.thickness;
-    if (thickness === undefined) return [];
-    const fresh = lines.map((line) => line.parts[0] as string);
-    return [
-      step(
-        "mill",
-        `Plane the rough pieces of ${stock.label}`,
-        [
-          "Flatten a face of each piece, plane the other parallel to it but a little over thickness, straighten an edge, and rip a little over width.",
-          "Let the pieces rest overnight with sticks between them: wood moves when it is planed.",
-        ],
-        [],
-        {
-          ...{ unit: `${stock.name} roughly`, bench: parts.length * MINUTES.rough, waits: [REST], fresh },
-          cautions: [SAW_CAUTION, SHORT],
-        },
-      ),
-      step(
-        "mill",
-        `Bring the parts from ${stock.label} to size`,
-        [
-          `Plane them to their thickness (${work.print(thickness)}) all at one setting, with two spare pieces for trying cuts; then to width, and cut them to length against a stop.`,
-          ...lines.map((line) => `${capital(listed(work, line.parts))}: ${cutSize(work, line.parts[0] as string)}.`),
-        ],
-        [],
-        { unit: stock.name, bench: parts.length * MINUTES.size, cautions: [SAW_CAUTION, SHORT], fresh },
-      ),
-    ];
+    return linesApart(work, { verb: "plane" }, lines).flatMap((own) => planing(work, stock, own));
   });
+}
+
+function planing(work: Work, stock: Stock, lines: readonly CutLine[]): readonly StepDraft[] {
+  const parts = lines.flatMap((line) => line.parts);
+  const thickness = lines[0]?.thickness;
+  if (thickness === undefined) return [];
+  const fresh = lines.map((line) => line.parts[0] as string);
+  return [
+    step(
+      "mill",
+      `Plane the rough pieces of ${stock.label}`,
+      [
+        "Flatten a face of each piece, plane the other parallel to it but a little over thickness, straighten an edge, and rip a little over width.",
+        "Let the pieces rest overnight with sticks between them: wood moves when it is planed.",
+      ],
+      [],
+      {
+        ...{ unit: `${stock.name} roughly`, bench: parts.length * MINUTES.rough, waits: [REST], fresh, of: parts },
+        cautions: [SAW_CAUTION, SHORT],
+      },
+    ),
+    step(
+      "mill",
+      `Bring the parts from ${stock.label} to size`,
+      [
+        `Plane them to their thickness (${work.print(thickness)}) all at one setting, with two spare pieces for trying cuts; then to width, and cut them to length against a stop.`,
+        ...lines.map((line) => `${capital(listed(work, line.parts))}: ${cutSize(work, line.parts[0] as string)}.`),
+      ],
+      [],
+      { unit: stock.name, bench: parts.length * MINUTES.size, cautions: [SAW_CAUTION, SHORT], fresh, of: parts },
+    ),
+  ];
 }

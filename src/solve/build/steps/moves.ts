@@ -1,8 +1,10 @@
 import { isCutLater } from "../../design/making/plain.ts";
 import type { Direction } from "../../design.ts";
-import { hangsOn } from "../order/links.ts";
+import { hangsOn, LOOSE } from "../order/links.ts";
 import type { Assembly, JointWork, Plan, Union } from "../order/plan.ts";
 import type { Work } from "./draft.ts";
+import { ownKey } from "./wishes/own-key.ts";
+import { bodyKind } from "./words/bodies.ts";
 
 /** One body arriving at another: a union of the plan, in the order of work. */
 export interface Move {
@@ -73,24 +75,47 @@ export const ON_THE_WALL = "on the wall";
 const nameOf = (assembly: Assembly): string =>
   assembly.kind === "union" && assembly.group !== null ? assembly.group : (assembly.parts[0] as string);
 
+/** By the wishes for steps of their own that a move falls under: with what it brings, and what is laid down for it. */
+export const moveKey = (work: Work, { starts, present, arriving }: Move): string =>
+  ownKey(work, { verb: "join" }, starts ? [...present, ...arriving] : arriving);
+
 /** Whether two moves may be described together: the same work, done in the same way from the same side. */
 export function alike(work: Work, a: Move, b: Move): boolean {
+  if (moveKey(work, a) !== moveKey(work, b)) return false;
+  if (a.arrivesBuilt && b.arrivesBuilt) return inARow(work, a, b);
   if (a.arrivesBuilt || b.arrivesBuilt) return false;
   // What is cut to the piece waits until the others stand.
   if (waits(work, a) !== waits(work, b)) return false;
   // A loose panel goes into its frame while that is glued up, not into one that has set.
   if (isPanel(a) || isPanel(b)) return true;
-  const methods = (move: Move): string =>
-    [...new Set(move.work.map(({ joint }) => `${joint.method} ${joint.glue}`))]
-      .filter((method) => method !== "groove false")
-      .sort()
-      .join();
-  if (methods(a) !== methods(b)) return false;
+  if (methodsOf(a) !== methodsOf(b)) return false;
   const same = a.arriving.every((id) => work.line(id).mark === work.line(b.arriving[0] as string).mark);
   const glued = isGlued(a);
   // One after another in a glue-up, or the same part again: a row of slats.
-  return glued ? a.starts || sameWay(a, b) : matesOf(a) === matesOf(b) && (same || nearlySame(work, a, b));
+  if (glued) return a.starts || sameWay(a, b);
+  if (isFront(a) && isFront(b)) return sameWay(a, b);
+  return matesOf(a).join() === matesOf(b).join() && (same || nearlySame(work, a, b));
 }
+
+/** Bodies of one kind that run, hang or lie in the same parts go in one after another: five drawers. */
+const inARow = (work: Work, a: Move, b: Move): boolean =>
+  bodyKind(a.arriving) !== null &&
+  bodyKind(a.arriving) === bodyKind(b.arriving) &&
+  [...a.work, ...b.work].every(({ joint }) => LOOSE.includes(joint.kind)) &&
+  methodsOf(a) === methodsOf(b) &&
+  marksOf(work, matesOf(a)) === marksOf(work, matesOf(b));
+
+const marksOf = (work: Work, ids: readonly string[]): string =>
+  [...new Set(ids.map((id) => work.line(id).mark))].sort().join();
+
+const methodsOf = (move: Move): string =>
+  [...new Set(move.work.map(({ joint }) => `${joint.method} ${joint.glue}`))]
+    .filter((method) => method !== "groove false")
+    .sort()
+    .join();
+
+/** Fronts of drawers, each on its own box. */
+const isFront = ({ work }: Move): boolean => work.every(({ joint }) => joint.setWith !== undefined);
 
 const waits = (work: Work, { arriving }: Move): boolean => arriving.some((id) => isCutLater(work.part(id)));
 
@@ -105,8 +130,8 @@ const nearlySame = (work: Work, a: Move, b: Move): boolean =>
   sameWay(a, b) && work.part(a.arriving[0] as string).stock === work.part(b.arriving[0] as string).stock;
 
 /** What the arriving part is joined to. */
-const matesOf = ({ work, arriving }: Move): string =>
-  [...new Set(work.flatMap(({ joint }) => joint.parts.filter((id) => !arriving.includes(id))))].sort().join();
+const matesOf = ({ work, arriving }: Move): readonly string[] =>
+  [...new Set(work.flatMap(({ joint }) => joint.parts.filter((id) => !arriving.includes(id))))].sort();
 
 /** No step describes more parts than a reader keeps in mind. */
 const MOST = 4;
@@ -116,6 +141,7 @@ export function grouped(work: Work, { named, moves }: Unit): readonly (readonly 
   // A frame that has a name of its own is glued up in one go, while the glue is open.
   const oneGlueUp =
     moves.length <= MOST &&
+    new Set(moves.map((move) => moveKey(work, move))).size === 1 &&
     !moves.some((move) => waits(work, move)) &&
     moves.every((move) => isPanel(move) || (isGlued(move) && !move.arrivesBuilt));
   if (named && oneGlueUp) return [moves];
@@ -124,7 +150,10 @@ export function grouped(work: Work, { named, moves }: Unit): readonly (readonly 
     const open = groups.at(-1);
     const last = open?.at(-1);
     const repeats = open?.every(
-      (m) => work.line(m.arriving[0] as string).mark === work.line(move.arriving[0] as string).mark,
+      (m) =>
+        move.arrivesBuilt ||
+        isFront(move) ||
+        work.line(m.arriving[0] as string).mark === work.line(move.arriving[0] as string).mark,
     );
     if (open && last && alike(work, last, move) && (open.length < MOST || repeats)) open.push(move);
     else groups.push([move]);

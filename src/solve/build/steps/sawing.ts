@@ -4,6 +4,7 @@ import type { Part, Stock } from "../../design.ts";
 import { capital, type StepDraft, type Work } from "./draft.ts";
 import { laterToken } from "./fitting.ts";
 import { SAW_CAUTION, step } from "./making-step.ts";
+import { groupedBy, ownKey, partsIn } from "./wishes/own-key.ts";
 import { counted, cutSize, sized } from "./words/cutting.ts";
 
 /** Minutes for each blank (common practice, no source). */
@@ -12,23 +13,35 @@ const BLANK = 4;
 const RESERVED =
   "The layout keeps room for the largest size that a part comes to with stock of another thickness: measure yours first, set fence and stop to the sizes for it, and the rest is offcut.";
 
-/** Sawing from boards and sheets, a step for each stock. What the piece has yet to tell is left as the layout has it. */
+/** Sawing from boards and sheets, a step for each stock, but for what is wished apart. What the piece has yet to tell is left as the layout has it. */
 export function sawingSteps(work: Work): readonly StepDraft[] {
   return work.design.stock.flatMap((stock) => {
     const blanks = work.blanks.filter((blank) => blank.stock === stock.name);
-    const now = blanks.filter((blank) => !waits(work, blank));
-    const lines = work.cutList.filter((line) => line.stock === stock.name);
-    if (now.length === 0) return [];
-    const rough = stock.form === "board" && now.some(({ why }) => why === "rough" || why === "glue-up");
-    const fresh = lines.map((line) => line.parts[0] as string).filter((id) => !isLater(work, id));
-    return step(
+    const key = (blank: Blank): string => (waits(work, blank) ? "" : ownKey(work, { verb: "cut" }, partsIn(blank)));
+    return groupedBy(blanks, key).flatMap((own, i) => sawingStep(work, stock, own, i === 0));
+  });
+}
+
+/** Some of the blanks of a stock; what is left for later is told with the first of them. */
+function sawingStep(work: Work, stock: Stock, blanks: readonly Blank[], isFirst: boolean): readonly StepDraft[] {
+  const own = new Set(blanks.flatMap(partsIn));
+  const now = blanks.filter((blank) => !waits(work, blank));
+  const lines = work.cutList.flatMap((line) => {
+    const parts = line.parts.filter((id) => (isLater(work, id) ? isFirst : own.has(id)));
+    return line.stock === stock.name && parts.length > 0 ? [{ ...line, parts }] : [];
+  });
+  if (now.length === 0) return [];
+  const rough = stock.form === "board" && now.some(({ why }) => why === "rough" || why === "glue-up");
+  const fresh = lines.map((line) => line.parts[0] as string).filter((id) => !isLater(work, id));
+  return [
+    step(
       "make",
       rough ? `Saw the rough pieces from ${stock.label}` : `Cut the parts from ${stock.label}`,
       sawingText(work, stock, lines, blanks),
       [{ do: "make", blanks: now.map((blank) => blank.id) }],
       { unit: stock.name, bench: now.length * BLANK, cautions: [SAW_CAUTION], fresh },
-    );
-  });
+    ),
+  ];
 }
 
 const isLater = (work: Work, id: string): boolean => isCutLater(work.part(id)) && !isGluedUp(work.part(id));

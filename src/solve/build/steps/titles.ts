@@ -3,7 +3,7 @@ import type { Joint } from "../../design.ts";
 import type { Copies } from "./copies.ts";
 import { listed, numberWord, pluralOf, stepToken, type Work } from "./draft.ts";
 import { hangs, type Move, type Unit } from "./moves.ts";
-import { bodyWords } from "./words/bodies.ts";
+import { bodyKind, bodyWords, theBody } from "./words/bodies.ts";
 
 export function titleOf(work: Work, copies: Copies, moves: readonly Move[], units: readonly Unit[]): string {
   const first = moves[0] as Move;
@@ -13,13 +13,24 @@ export function titleOf(work: Work, copies: Copies, moves: readonly Move[], unit
   const verb = verbFor(joints);
   if (first.starts && copies.unit.named) {
     const n = copies.all.length;
-    return n > 1 ? `Build the ${numberWord(n)} ${unitName(copies.unit.name, n)}` : `Build the ${named(copies.unit)}`;
+    return n > 1
+      ? `Build the ${numberWord(n)} ${unitName(copies.unit.name, n)}`
+      : `Build ${theBody(named(copies.unit))}`;
   }
   if (first.starts && first.arrivesBuilt && moves.length === 1)
-    return `${verb} ${listed(work, first.present)} and the ${builtName(first, units)}`;
+    return `${verb} ${listed(work, first.present)} and ${theBody(builtName(first, units))}`;
   if (first.starts) return `${verb} ${listed(work, [...first.present, ...arriving])}`;
-  if (first.arrivesBuilt) return `Add the ${builtName(first, units)}`;
+  if (first.arrivesBuilt) return `Add ${theBody(builtNames(moves, units))}`;
   return `${verb === "Glue up" ? "Glue in" : verb === "Join" ? "Add" : `${verb} on`} ${listed(work, arriving)}`;
+}
+
+/** Bodies that were built before; those of one kind are counted: "five drawers". */
+export function builtNames(moves: readonly Move[], units: readonly Unit[]): string {
+  const [first] = moves as readonly [Move];
+  const kind = bodyKind(first.arriving);
+  return moves.length > 1 && first.arrivesBuilt && kind !== null
+    ? `${numberWord(moves.length)} ${pluralOf(kind)}`
+    : builtName(first, units);
 }
 
 /** A body that was built before: by its name, or as the frame of an earlier step. */

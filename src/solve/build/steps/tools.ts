@@ -73,14 +73,11 @@ function bits(work: Work, actions: readonly Action[]): readonly Need[] {
     action.do === "machine" ? action.holes.map((i) => work.plan.holes[i]) : [],
   );
   const sizes = new Map<string, Length>();
+  // The cone for a countersunk head is cut by a countersink, not by a bit of its width.
   for (const hole of holes)
-    for (const [i, { diameter }] of (hole?.stages ?? []).entries()) {
-      // The cone for a countersunk head is cut by a countersink, not by a bit of its width.
-      const cone = hole?.kind === "clearance" && i === 0 && hole.stages.length > 1;
-      if (!cone) sizes.set(work.print(diameter), diameter);
-    }
+    for (const { diameter, cone } of hole?.stages ?? []) if (!cone) sizes.set(work.print(diameter), diameter);
   const drills = [...sizes].toSorted(([, a], [, b]) => compare(a, b)).map(([text]) => text);
-  const sunk = holes.some((hole) => hole?.kind === "clearance" && hole.stages.length > 1);
+  const sunk = holes.some((hole) => hole?.stages.some(({ cone }) => cone));
   return [
     ...(drills.length > 0
       ? [{ tool: `Drill bits: ${drills.join(", ")}`, why: "for the holes listed in the plan" }]

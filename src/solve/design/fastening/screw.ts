@@ -58,7 +58,7 @@ export function screws(site: Site, moved: RowShift, context: FasteningContext): 
       ? [{ diameter: plug?.diameter ?? counterboreFor(size, context), depth: counterbore }]
       : style === "round"
         ? []
-        : [{ diameter: size.head, depth: size.headHeight }];
+        : [{ diameter: size.head, depth: size.headHeight, cone: true as const }];
     const stages = [...wide, { diameter: oversized ?? size.clearance, depth: passed.depth }];
     const kind = oversized ? "oversized" : "clearance";
     fasteners.push(screw.fastener);

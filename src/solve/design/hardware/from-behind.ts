@@ -8,7 +8,7 @@ import type { FittingSite } from "./fitter.ts";
 /** Holes are 1/2 mm larger than the screw. Common practice, no source. */
 const CLEARANCE = millimetres(1, 2);
 
-/** One hole at each point in the part and in everything else that the screws pass. */
+/** One hole at each point in the part and, through it when that is in its place, in everything else that the screws pass. */
 export function fromBehind(
   { id, part, through, axis, sign }: FittingSite,
   thread: Length,
@@ -20,7 +20,7 @@ export function fromBehind(
       ...{ part: each.id, kind: "knob", at: mouth, direction: unit(axis, -sign), through: true, for: id },
       stages: [{ diameter: add(thread, CLEARANCE), depth: extent(each.body, axis) }],
       keep: { edge: ZERO, end: ZERO, under: ZERO },
-      atBench: true,
+      atBench: each.id === part.id,
     };
   };
   return [part, ...through].flatMap((each) => points.map((at) => bore(each, at)));

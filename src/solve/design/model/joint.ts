@@ -124,8 +124,8 @@ export interface Hole {
     | "cable";
   readonly at: Point;
   readonly direction: Direction;
-  /** Widest first, each from the same mouth. */
-  readonly stages: readonly { readonly diameter: Length; readonly depth: Length }[];
+  /** Widest first, each from the same mouth. A cone is as wide as the head of its screw, and cut until that lies flush. */
+  readonly stages: readonly { readonly diameter: Length; readonly depth: Length; readonly cone?: true }[];
   readonly through: boolean;
   /** Of a slot: the hole is drawn out along a direction, its last stage to this length from end to end; `at` is its middle. */
   readonly slot?: { readonly along: Direction; readonly length: Length };

@@ -14,6 +14,8 @@ export type Wish = { readonly at: Span } & (
   | { readonly kind: "first" | "last"; readonly what: readonly Subject[] }
   | { readonly kind: "dry fit"; readonly parts: readonly string[]; readonly check?: string }
   | { readonly kind: "unit"; readonly parts: readonly string[]; readonly said: string }
+  | { readonly kind: "one step"; readonly what: readonly Subject[]; readonly title?: string }
+  | { readonly kind: "own step"; readonly what: Subject }
   | { readonly kind: "title"; readonly step: Subject; readonly title: string }
 );
 

@@ -96,6 +96,16 @@ export function extensionOf(item: Item, length: Length, units: FasteningContext[
   return word === "over" ? add(length, units === "inch" ? inches(1) : millimetres(25)) : length;
 }
 
+/** The holes of slides stand 32 mm apart, the first of them 37 mm from the front end. */
+const [FIRST, MODULE] = [millimetres(37), millimetres(32)];
+
+/** What has to agree for holes that are bored ahead to be where the slide has its own. */
+export const SCREW_HOLES = "screw holes";
+const HOLES = {
+  name: SCREW_HOLES,
+  value: `${toMillimetres(MODULE)} mm apart, the first ${toMillimetres(FIRST)} mm from the front end`,
+};
+
 /** The slide as it is bought: of this length. */
 export const ofLength = (item: Item, length: Length, context: FasteningContext): Item => {
   const value = context.printItem(length);
@@ -103,7 +113,7 @@ export const ofLength = (item: Item, length: Length, context: FasteningContext):
     ...item,
     label: `${item.label}, ${value} long`,
     measures: new Map([...item.measures, ["length", length]]),
-    decides: [{ name: "length", value }, ...item.decides],
+    decides: [{ name: "length", value }, ...item.decides, HOLES],
   };
 };
 
@@ -116,9 +126,6 @@ export function startOf(site: Site, item: Item, run: Run, context: FasteningCont
   const said = context.measure(site.draft.setBack);
   return said && behind(frontOf(site.hold, run), said, run);
 }
-
-/** The holes of slides stand 32 mm apart, the first of them 37 mm from the front end. */
-const [FIRST, MODULE] = [millimetres(37), millimetres(32)];
 
 /** Which hole those between the ends take: the even one, the next, the one before. */
 const BESIDE = [0, 1, -1] as const;

@@ -21,6 +21,7 @@ export function wishesOf(
         return { ...draft, first: draft.first.map(subject), next: draft.next.map(subject) };
       case "first":
       case "last":
+      case "one step":
         return { ...draft, what: draft.what.map(subject) };
       case "dry fit": {
         const { of, ...said } = draft;
@@ -31,6 +32,8 @@ export function wishesOf(
           ...{ at: draft.at, kind: "unit", parts: partsOf(draft.of) },
           said: draft.of.map(({ path }) => path.join(".")).join(" and "),
         };
+      case "own step":
+        return { ...draft, what: subject(draft.what) };
       case "title":
         return { ...draft, step: subject(draft.step) };
     }

@@ -2,6 +2,7 @@
 import type { Action, Finishing } from "../../../build.ts";
 import { listed, numberWord, pluralOf, type StepDraft, type Work } from "../draft.ts";
 import { step } from "../making-step.ts";
+import { groupedBy, ownKey } from "../wishes/own-key.ts";
 import { FUMES, productOf, RAGS } from "./products.ts";
 
 /** Minutes (common practice, no source): to sand a part, to put a coat on a square metre. */
@@ -71,21 +72,25 @@ export function earlySteps(work: Work, use: StepDraft, done: Set<string>): reado
     const lines = new Set(early.filter((id) => added.includes(id)).map((id) => work.line(id).mark));
     // What is the same is finished together, wherever it goes.
     const parts = early.filter((id) => lines.has(work.line(id).mark));
-    if (parts.length === 0) return [];
     for (const id of parts) done.add(id);
-    const title = `Finish ${listed(work, parts)} before ${parts.length === 1 ? "it is" : "they are"} built in`;
-    return [
-      coatStep(finish, {
-        parts,
-        title,
-        unit: `finish ${parts[0]}`,
-        what: listed(work, parts),
-        fresh: parts.slice(0, 1),
-        apart: true,
-      }),
-    ];
+    return apartIn(work, parts).map((own) => earlyCoats(work, finish, own));
   });
 }
+
+function earlyCoats(work: Work, finish: Finishing, parts: readonly string[]): StepDraft {
+  const title = `Finish ${listed(work, parts)} before ${parts.length === 1 ? "it is" : "they are"} built in`;
+  return coatStep(finish, {
+    parts,
+    title,
+    unit: `finish ${parts[0]}`,
+    what: listed(work, parts),
+    fresh: parts.slice(0, 1),
+    apart: true,
+  });
+}
+
+const apartIn = (work: Work, parts: readonly string[]): readonly (readonly string[])[] =>
+  groupedBy(parts, (id) => ownKey(work, { verb: "finish" }, [id]));
 
 /** The wood moves: an edge that came out of its groove would be bare. */
 function isEarly(work: Work, { alike }: Finishing, id: string): boolean {
@@ -99,26 +104,29 @@ function isEarly(work: Work, { alike }: Finishing, id: string): boolean {
 /** So many kinds of part are named in a title, or marked in the picture. */
 const MOST = 3;
 
-/** All the rest, a step for each finish. */
+/** All the rest, a step for each finish, but for what is wished apart. */
 export function lastCoats(work: Work, done: ReadonlySet<string>): readonly StepDraft[] {
+  return work.finishing.flatMap((finish) =>
+    apartIn(
+      work,
+      finish.parts.filter((id) => !done.has(id)),
+    ).map((parts) => lastCoat(work, finish, parts)),
+  );
+}
+
+function lastCoat(work: Work, finish: Finishing, parts: readonly string[]): StepDraft {
   const all = work.design.parts.map(({ id }) => id);
-  return work.finishing.flatMap((finish): readonly StepDraft[] => {
-    const parts = finish.parts.filter((id) => !done.has(id));
-    if (parts.length === 0) return [];
-    const one = work.finishing.length === 1 && parts.length === all.length;
-    const title = one
-      ? `Finish the piece with ${finish.product}`
-      : `Finish ${short(work, parts)} with ${finish.product}`;
-    const kinds = new Set(parts.map((id) => work.line(id).mark)).size;
-    // Many kinds are one surface to the reader: the piece as it stands, and nothing marked.
-    const apart = new Set(work.plan.removable.flatMap((body) => body.parts));
-    const shown =
-      kinds > MOST
-        ? { fresh: [], present: all.filter((id) => !apart.has(id)) }
-        : { fresh: parts, present: all.filter((id) => !parts.includes(id)) };
-    const what = one ? "everything" : kinds > MOST ? "all that has no other finish" : listed(work, parts);
-    return [coatStep(finish, { parts, title, unit: `finish ${finish.surface}`, what, ...shown })];
-  });
+  const one = work.finishing.length === 1 && parts.length === all.length;
+  const title = one ? `Finish the piece with ${finish.product}` : `Finish ${short(work, parts)} with ${finish.product}`;
+  const kinds = new Set(parts.map((id) => work.line(id).mark)).size;
+  // Many kinds are one surface to the reader: the piece as it stands, and nothing marked.
+  const apart = new Set(work.plan.removable.flatMap((body) => body.parts));
+  const shown =
+    kinds > MOST
+      ? { fresh: [], present: all.filter((id) => !apart.has(id)) }
+      : { fresh: parts, present: all.filter((id) => !parts.includes(id)) };
+  const what = one ? "everything" : kinds > MOST ? "all that has no other finish" : listed(work, parts);
+  return coatStep(finish, { parts, title, unit: `finish ${finish.surface}`, what, ...shown });
 }
 
 const short = (work: Work, parts: readonly string[]): string =>

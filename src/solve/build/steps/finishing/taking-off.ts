@@ -1,14 +1,15 @@
 /** What hangs, runs or lies loose comes off for finishing, and goes on again. */
-import { less } from "../../../../units/rational.ts";
 import type { Action } from "../../../build.ts";
 import type { Removable } from "../../order/index.ts";
 import { reversed } from "../../order/pegs.ts";
 import { wayIn } from "../../order/tilt.ts";
-import { listed, type StepDraft, series, type Work } from "../draft.ts";
+import { listed, numberWord, pluralOf, type StepDraft, series, type Work } from "../draft.ts";
 import { drivings } from "../driving.ts";
 import { fitActions } from "../hardware.ts";
+import { inFront } from "../in-front.ts";
 import { step } from "../making-step.ts";
-import { bodyWords } from "../words/bodies.ts";
+import { groupedBy } from "../wishes/own-key.ts";
+import { bodyKind, bodyWords, theBody } from "../words/bodies.ts";
 import { liftCaution } from "../words/lifting.ts";
 
 /** Minutes for each body (common practice, no source): to take it off, to put it on again. */
@@ -28,7 +29,7 @@ export function takingOffSteps(work: Work): readonly StepDraft[] {
       `Take off ${names}`,
       [
         "First try everything: what moves moves freely, the gaps are even, nothing rubs. Plane what rubs now, while the wood is bare.",
-        `Take off ${names}${hung ? ", and unscrew the hardware" : ""}. Write on each where it belongs, under a hinge or inside where it will not be seen.`,
+        `Take off ${names}${hung ? ", and unscrew the hardware" : ""}. Write on ${removable.length === 1 ? "it" : "each"} where it belongs, under a hinge or inside where it will not be seen.`,
         ...(hung ? ["Keep the screws with their hardware, each lot in a bag with its place on it."] : []),
       ],
       removable.map(removeAction),
@@ -51,7 +52,7 @@ export function againSteps(work: Work): readonly StepDraft[] {
       "fit",
       `Put ${names} on again`,
       [
-        `When the finish is hard, put ${names} back where each was${hung ? ", with the same hardware in the same holes" : ""}.`,
+        `When the finish is hard, put ${names} back where ${bodies.length === 1 ? "it was" : "each was"}${hung ? ", with the same hardware in the same holes" : ""}.`,
         ...(hung ? ["Turn the screws backwards until they drop into their old threads, then drive them by hand."] : []),
         "Open and shut everything once more.",
       ],
@@ -91,18 +92,20 @@ function shown(work: Work) {
   return { fresh, present };
 }
 
-const inFront = (work: Work, ids: readonly string[]): string =>
-  ids.reduce((so, id) => (less(work.part(id).body.low[1], work.part(so).body.low[1]) ? id : so), ids[0] ?? "");
-
 function heaviest(work: Work, bodies: readonly Removable[]): readonly string[] {
   const mass = ({ parts }: Removable): number => parts.reduce((so, id) => so + work.mass(id), 0);
   return bodies.toSorted((a, b) => mass(b) - mass(a))[0]?.parts ?? [];
 }
 
-/** "the left door, drawer 2 and four loose shelves (D)": what has no name of its own is told by its parts, those that are alike together. */
+/** "the left door, the five drawers and four loose shelves (D)": what has no name of its own is told by its parts, and those that are alike together. */
 function namesOf(work: Work, bodies: readonly Removable[]): string {
-  const named = bodies.flatMap(({ parts }) => bodyWords(parts) ?? []);
+  const named = bodies.filter(({ parts }) => bodyWords(parts) !== null);
   const others = bodies.flatMap(({ parts }) => (bodyWords(parts) === null ? parts : []));
-  const own = named.map((words) => (/\d$/.test(words) ? words : `the ${words}`));
+  const own = groupedBy(named, ({ parts }) => bodyKind(parts) ?? bodyWords(parts) ?? "").map((group) => {
+    const [{ parts }] = group as readonly [Removable];
+    const kind = bodyKind(parts);
+    if (group.length > 1 && kind !== null) return `the ${numberWord(group.length)} ${pluralOf(kind)}`;
+    return theBody(bodyWords(parts) ?? "");
+  });
   return series([...own, ...(others.length > 0 ? [listed(work, others)] : [])]);
 }

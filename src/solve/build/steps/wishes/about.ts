@@ -3,15 +3,15 @@ import type { Action } from "../../../build.ts";
 import type { Subject } from "../../../design/model/wish.ts";
 import type { StepDraft, Work } from "../draft.ts";
 import { PUT_ON_AGAIN } from "../finishing/taking-off.ts";
+import { SHAPES } from "./own-key.ts";
 
 type Test = (work: Work, draft: StepDraft, has: (id: string) => boolean) => boolean;
 
-const SHAPES = ["taper", "chamfer", "bevel", "arch", "cut-out", "rounded corner", "round-over"];
-
 const does = (draft: StepDraft, test: (action: Action) => boolean): boolean => draft.actions.some(test);
 
-/** Parts of which a step shows the first. */
-const shown = (work: Work, { shows }: StepDraft): readonly string[] => shows.fresh.flatMap((id) => work.line(id).parts);
+/** Parts that a step is about, or of which it shows the first. */
+export const shown = (work: Work, { of, shows }: StepDraft): readonly string[] =>
+  of ?? shows.fresh.flatMap((id) => work.line(id).parts);
 
 const cuts =
   (kinds: readonly string[]): Test =>

@@ -38,7 +38,8 @@ export function withWishes(
 
 function subjectsOf(wish: Wish): readonly Subject[] {
   if (wish.kind === "before") return [...wish.first, ...wish.next];
-  if (wish.kind === "first" || wish.kind === "last") return wish.what;
+  if (wish.kind === "first" || wish.kind === "last" || wish.kind === "one step") return wish.what;
+  if (wish.kind === "own step") return [wish.what];
   return wish.kind === "title" ? [wish.step] : [];
 }
 
@@ -67,7 +68,7 @@ function pairsOf(work: Work, drafts: readonly StepDraft[], wish: Wish, before: r
 }
 
 /** The steps and all that must come before them (or after). */
-function reached(from: readonly number[], before: readonly Before[], back: boolean): ReadonlySet<number> {
+export function reached(from: readonly number[], before: readonly Before[], back: boolean): ReadonlySet<number> {
   const all = new Set(from);
   for (const i of all)
     for (const { first, next } of before) if ((back ? next : first) === i) all.add(back ? first : next);

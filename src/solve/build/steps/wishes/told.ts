@@ -4,7 +4,7 @@ import { namesNoStep } from "../../../../findings/rules/names-no-step.ts";
 import type { Note, Wish } from "../../../design/model/wish.ts";
 import { listed, type StepDraft, type Work } from "../draft.ts";
 import { step } from "../making-step.ts";
-import { bodyWords } from "../words/bodies.ts";
+import { bodyWords, theBody } from "../words/bodies.ts";
 import { stepsAbout } from "./about.ts";
 
 /** Minutes for each part of a dry fit (common practice, no source). */
@@ -18,21 +18,32 @@ export function withWords(
   const { wishes = [], notes = [] } = work.design;
   const findings: Finding[] = [];
   const all = [...wishes.reduce((so, wish) => dryFitted(work, so, wish), drafts)];
-  const change = (about: Note["about"], by: (draft: StepDraft) => StepDraft): void => {
-    const [place] = stepsAbout(work, all, about);
-    const draft = place === undefined ? undefined : all[place];
-    if (place === undefined || draft === undefined) findings.push(namesNoStep(about.at, { said: about.said }));
-    else all[place] = by(draft);
-  };
-  for (const wish of wishes) if (wish.kind === "title") change(wish.step, (draft) => ({ ...draft, title: wish.title }));
-  for (const { about, say, tip, caution } of notes)
-    change(about, (draft) => ({
+  for (const { about, say, tip, caution } of notes) {
+    const found = changed(work, all, about, (draft) => ({
       ...draft,
       text: [...draft.text, ...(say ? [say] : [])],
       reminders: [...draft.reminders, ...(tip ? [tip] : [])],
       cautions: [...draft.cautions, ...(caution ? [caution] : [])],
     }));
+    if (!found) findings.push(namesNoStep(about.at, { said: about.said }));
+  }
   return { drafts: all, findings };
+}
+
+/** The first step about something changed in its place; whether there is one. */
+function changed(work: Work, all: StepDraft[], about: Note["about"], by: (draft: StepDraft) => StepDraft): boolean {
+  const [place] = stepsAbout(work, all, about);
+  const draft = place === undefined ? undefined : all[place];
+  if (place !== undefined && draft !== undefined) all[place] = by(draft);
+  return draft !== undefined;
+}
+
+/** Titles of the maker's, when it is known which steps there are. Those of no step were told before. */
+export function withTitles(work: Work, drafts: readonly StepDraft[]): readonly StepDraft[] {
+  const all = [...drafts];
+  for (const wish of work.design.wishes ?? [])
+    if (wish.kind === "title") changed(work, all, wish.step, (draft) => ({ ...draft, title: wish.title }));
+  return all;
 }
 
 /** Right before the first step in which any of the parts is glued. */
@@ -46,7 +57,7 @@ function dryFitted(work: Work, drafts: readonly StepDraft[], wish: Wish): readon
   );
   if (at < 0) return drafts;
   const name = bodyWords(parts);
-  const what = name === null ? listed(work, parts) : `the ${name}`;
+  const what = name === null ? listed(work, parts) : theBody(name);
   const dry = step(
     "check",
     `Try ${what} dry`,

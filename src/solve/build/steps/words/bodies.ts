@@ -15,9 +15,19 @@ export function bodyWords(ids: readonly string[]): string | null {
   return /^\d+$/.test(last) && before ? `${single(before)} ${last}` : said(last);
 }
 
+/** "the left door", "drawer 2": a number is a name. */
+export const theBody = (words: string): string => (/\d$/.test(words) ? words : `the ${words}`);
+
+/** "drawer" for drawer 2 and for the tools drawer: bodies of which there are several; null for others. */
+export function bodyKind(ids: readonly string[]): string | null {
+  const words = bodyWords(ids) ?? "";
+  return /^(.+) \d+$/u.exec(words)?.[1] ?? /^.+ (drawer)$/u.exec(words)?.[1] ?? null;
+}
+
 const SIDES: ReadonlySet<string> = new Set(["left", "right", "front", "back", "upper", "lower"]);
 
-const said = (name: string): string => name.replace(/-/g, " ");
+/** The drawer in an opening that is itself called drawer 2 is drawer 2. */
+const said = (name: string): string => name.replace(/-/g, " ").replace(/^(.+) (\d+) \1$/u, "$1 $2");
 const single = (name: string): string => said(name).replace(/(?<!s)s$/, "");
 
 /** The words that all begin with. */

@@ -33,7 +33,8 @@ export function driveTexts(work: Work, drives: readonly Drive[], up: Direction):
     if (first.kind === "key") return keyTexts(work, countText(item, list.length), list);
     const passed = [...new Set(list.flatMap((f) => f.through))];
     const into = listed(work, [...new Set(list.map((f) => f.into))]);
-    const sides = series([...new Set(list.map((fastener) => sideOf(fastener, up)))]);
+    const sides =
+      first.head.seat === "pocket" ? "the pockets" : series([...new Set(list.map((fastener) => sideOf(fastener, up)))]);
     const joints = [...new Set(list.map((f) => f.joint))];
     const each = list.length / joints.length;
     const even = joints.every((joint) => list.filter((f) => f.joint === joint).length === each);

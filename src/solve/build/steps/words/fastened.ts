@@ -3,7 +3,9 @@ import type { Length } from "../../../../units/length.ts";
 import { compare, equal, subtract } from "../../../../units/rational.ts";
 import { faceOf, indexOf } from "../../../design/space.ts";
 import type { Fastener, Joint } from "../../../design.ts";
-import { listed, type Work } from "../draft.ts";
+import { called, listed, type Work } from "../draft.ts";
+import { setTexts } from "./fronts.ts";
+import { gapsOf } from "./gaps.ts";
 
 /** What the sentences speak of: what comes, and what is there. */
 interface Said {
@@ -39,18 +41,6 @@ const TEXTS: Partial<Readonly<Record<Method, { readonly first?: string; readonly
       "Push the cross dowels into their bores, the thread in line with the bolt and the slot of the end towards it.",
     after: "It comes apart again: do not glue.",
   },
-  "cup hinges": {
-    first:
-      "Press the cups of the hinges into their holes and screw them on. Screw the plates to what the door hangs on, in the holes bored for them. Hook the door on, and set it with the screws of the hinges until its gaps are even.",
-  },
-  "butt hinges": {
-    first:
-      "Screw the hinges to what moves, hold it in its place on shims as thick as its gap, and screw the other leaves on with one screw each. Open and shut it: where it binds, deepen or pack a mortise. Then drive the rest.",
-  },
-  "continuous hinge": {
-    first:
-      "Screw the hinge to what moves, then to what it hangs on with a screw at each end; open and shut it, and drive the rest.",
-  },
   loose: { after: "It stays loose." },
   "shelf pins": { first: "Push the pins into their holes and lay the shelf on them. It stays loose." },
 };
@@ -67,8 +57,9 @@ export function fastenedText(
   const rests = joints[0]?.kind === "resting";
   return [
     ...(first ? [first] : []),
+    ...hungTexts(work, joints[0] as Joint, these, those),
     ...(glued ? ["Spread glue where they meet."] : []),
-    ...(setWith ? setTexts(setWith, these, those) : []),
+    ...(setWith ? setTexts(work, joints, setWith, these, those) : []),
     ...(alone && joints[0]?.kind !== "hinged" && !setWith && (!rests || method === "loose")
       ? [`Set ${these} against ${those}.`]
       : []),
@@ -78,14 +69,23 @@ export function fastenedText(
   ];
 }
 
-/** A front is screwed on where it will stay: its gaps are made, not measured. */
-const setTexts = (way: "shims" | "tape", front: string, box: string): readonly string[] => [
-  ...(way === "tape" ? [`Put double-sided tape on ${box}.`] : []),
-  `Push the drawer in. Stand ${front} in its place before ${box}, on shims as thick as its gaps, below it and beside it${
-    way === "tape" ? ", and press it hard against the tape." : "; clamp it to the box, or have somebody hold it."
-  }`,
-  "Pull the drawer out with both hands on the box, so that nothing shifts, and screw from inside.",
-];
+/** What hangs: the hinges first on what moves, then on what it hangs on. */
+function hungTexts(work: Work, { method, parts: [hung] }: Joint, these: string, those: string): readonly string[] {
+  if (method === "cup hinges")
+    return [
+      `Press the cups of the hinges into their holes and screw them on. Screw the plates to ${those}, in the holes bored for them. Hook ${these} on, and set it with the screws of the hinges until its gaps are even.`,
+    ];
+  if (method === "continuous hinge")
+    return [
+      `Screw the hinge to ${these}, then to ${those} with a screw at each end; open and shut it, and drive the rest.`,
+    ];
+  if (method !== "butt hinges") return [];
+  const { below } = gapsOf(work, hung);
+  const shims = below ? `shims ${work.print(below)} thick` : "shims as thick as its gap";
+  return [
+    `Screw the hinges to the ${called(work, hung)}, in the holes bored for them, the knuckles outside. Hold ${these} in its place on ${shims}, and screw the other leaves to ${those} with one screw each, in its holes. Open and shut it: where it binds, deepen or pack a mortise. Then drive the rest.`,
+  ];
+}
 
 /** Buttons and clips hold nothing in one place: wood between them stays in the middle by itself. */
 function heldText(work: Work, joints: readonly Joint[], side: string): string {

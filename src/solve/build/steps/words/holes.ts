@@ -2,17 +2,29 @@ import type { Length } from "../../../../units/length.ts";
 import { compare, equal, subtract } from "../../../../units/rational.ts";
 import { type AxisIndex, faceOf, INDICES, indexOf } from "../../../design/space.ts";
 import type { Hole, Part } from "../../../design.ts";
-import { numberWord, series, type Work } from "../draft.ts";
+import { numberWord, pluralOf, series, stepToken, type Work, withArticle } from "../draft.ts";
+import { JIGS } from "../precedence.ts";
 import { fromNearer, sideWord } from "./measured.ts";
 
 /** Holes by what they are for and how deep, with the place of each centre. */
 export function boringText(work: Work, part: Part, holes: readonly Hole[]): readonly string[] {
   const groups = new Map<string, Hole[]>();
   for (const hole of holes) {
-    const key = `${hole.kind} ${entry(hole)} ${hole.slot ? work.print(hole.slot.length) : ""} ${hole.stages.map((s) => `${work.print(s.diameter)}|${work.print(s.depth)}`).join()}`;
+    const end = hole.kind === "pocket" ? endOf(part, hole) : "";
+    const key = `${hole.kind} ${purpose(work, [hole])} ${entry(hole)} ${end} ${hole.slot ? work.print(hole.slot.length) : ""} ${hole.stages.map((s) => `${work.print(s.diameter)}|${work.print(s.depth)}`).join()}`;
     groups.set(key, [...(groups.get(key) ?? []), hole]);
   }
-  return [...groups.values()].flatMap((list) => [whatText(work, part, list), ...placeTexts(work, part, list)]);
+  return [...groups.values()].flatMap((list) => [
+    whatText(work, part, list),
+    ...placeTexts(work, part, list),
+    ...jigText(work, part, list),
+  ]);
+}
+
+/** The template that holes are bored by. */
+function jigText({ jigs }: Work, { id }: Part, [hole]: readonly Hole[]): readonly string[] {
+  const jig = jigs.find(({ parts, bores }) => parts.includes(id) && bores === hole?.kind);
+  return jig ? [`Bore by the template for ${jig.what}, from ${stepToken(JIGS)}.`] : [];
 }
 
 /** The face that a hole is bored into. */
@@ -21,24 +33,34 @@ const entry = ({ direction }: Hole): string => faceOf(axisOf(direction), directi
 const axisOf = (direction: Hole["direction"]): AxisIndex =>
   INDICES.reduce<AxisIndex>((best, i) => (Math.abs(direction[i]) > Math.abs(direction[best]) ? i : best), 0);
 
-function whatText({ print }: Work, part: Part, list: readonly Hole[]): string {
+/** " for the hinges": the hardware that is screwed into holes; nothing where their kind tells it. */
+function purpose({ plan }: Work, list: readonly Hole[]): string {
+  const ids = new Set(list.map((hole) => hole.for));
+  const own = plan.hardware.filter(({ id }) => ids.has(id));
+  const kind = own[0]?.item.kind.replace(/ for an? .*$/u, "");
+  return kind === undefined ? "" : ` for the ${own.length === 1 ? kind : pluralOf(kind)}`;
+}
+
+function whatText(work: Work, part: Part, list: readonly Hole[]): string {
+  const { print } = work;
   const hole = list[0] as Hole;
   const [n, word] = list.length === 1 ? ["a", "hole"] : [numberWord(list.length), "holes"];
   const [first, last] = [hole.stages[0] as Hole["stages"][number], hole.stages.at(-1) as Hole["stages"][number]];
   const face =
     hole.kind === "pocket" ? pocketFace(part, hole) : `${entry(hole)} ${sideWord(part, axisOf(hole.direction))}`;
   if (hole.kind === "pocket")
-    return `Bore ${n} pocket ${word} into the ${face}, ${print(first.diameter)} for the head, 15° to the face.`;
+    return `Bore ${n} pocket ${word} into the ${face} at the ${endOf(part, hole)}, ${print(first.diameter)} for the head, 15° to the face, with the jig set for wood ${print(part.thickness)} thick.`;
   if (hole.kind === "recess")
     return `Bore ${n === "a" ? "a recess" : `${n} recesses`} ${print(first.diameter)} wide and ${print(first.depth)} deep into the ${face}, open to the side, and in the middle of each a ${print(last.diameter)} pilot hole, ${print(last.depth)} deep in all.`;
   const kind = KINDS[hole.kind] ?? "";
+  const what = `${word}${purpose(work, list)}`;
   const depth = hole.through ? "right through" : `${print(last.depth)} deep`;
   const bore = hole.slot
     ? `Cut ${n} ${n === "a" ? "slot" : "slots"} ${print(last.diameter)} wide and ${print(hole.slot.length)} long from ${acrossWord(hole.slot.along)} into the ${face}, ${depth}`
-    : `Bore ${n} ${print(last.diameter)} ${kind}${word} into the ${face}, ${depth}`;
+    : `Bore ${n === "a" ? withArticle(print(last.diameter)) : `${n} ${print(last.diameter)}`} ${kind}${what} into the ${face}, ${depth}`;
   if (hole.stages.length === 1) return `${bore}.`;
-  return hole.kind === "clearance" && first.depth.n * last.depth.d * 4n < last.depth.n * first.depth.d
-    ? `${bore}, and countersink for the heads.`
+  return first.cone
+    ? `${bore}, and countersink until ${n === "a" ? "the head lies" : "the heads lie"} flush.`
     : `${bore}; first bore ${print(first.diameter)} wide and ${print(first.depth)} deep for the heads.`;
 }
 
@@ -53,6 +75,12 @@ const KINDS: Readonly<Partial<Record<Hole["kind"], string>>> = {
 /** "front to back" */
 const acrossWord = (along: Hole["direction"]): string =>
   `${faceOf(axisOf(along), false)} to ${faceOf(axisOf(along), true)}`;
+
+/** "right end": what a pocket leans to. */
+const endOf = (part: Part, { direction }: Hole): string => {
+  const axis = axisOf(direction);
+  return `${faceOf(axis, direction[axis] > 0)} ${sideWord(part, axis)}`;
+};
 
 /** A pocket leans along the length: its face is the broad one that it starts in. */
 const pocketFace = (part: Part, { direction }: Hole): string => {
@@ -70,9 +98,11 @@ function placeTexts(work: Work, part: Part, list: readonly Hole[]): readonly str
   const rows = new Map<string, Row>();
   for (const hole of list) {
     const key = at(hole, long);
+    // A jig for pockets sets their distance from the face.
+    const across = hole.kind === "pocket" ? [] : [at(hole, other)];
     const row = rows.get(key);
-    if (row) row.across.push(at(hole, other));
-    else rows.set(key, { along: key, place: hole.at[long], across: [at(hole, other)] });
+    if (row) row.across.push(...across);
+    else rows.set(key, { along: key, place: hole.at[long], across });
   }
   return inRuns([...rows.values()]).map((run) => runText(work, part, long, run));
 }
@@ -108,9 +138,9 @@ function inRuns(rows: readonly Row[]): readonly (readonly Row[])[] {
 function runText(work: Work, part: Part, long: AxisIndex, run: readonly Row[]): string {
   const [first, second] = run;
   const across = series(first?.across ?? []);
-  if (!first || !second) return `– ${first?.along}: ${across}.`;
+  if (!first || !second) return across === "" ? `– ${first?.along}.` : `– ${first?.along}: ${across}.`;
   const last = run.at(-1) as Row;
   const end = `the ${faceOf(long, false)} ${sideWord(part, long)}`;
   const from = (row: Row): string => work.print(subtract(row.place, part.blank.low[long]));
-  return `– ${numberWord(run.length)} rows, ${work.print(subtract(second.place, first.place))} apart, from ${from(first)} to ${from(last)} from ${end}: ${across}.`;
+  return `– ${numberWord(run.length)} rows, ${work.print(subtract(second.place, first.place))} apart, from ${from(first)} to ${from(last)} from ${end}${across === "" ? "" : `: ${across}`}.`;
 }

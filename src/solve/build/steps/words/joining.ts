@@ -1,10 +1,13 @@
+import { ZERO } from "../../../../units/rational.ts";
 import type { Direction, Joint } from "../../../design.ts";
-import { listed, pluralOf, type Work } from "../draft.ts";
+import { boredThrough } from "../bored-through.ts";
+import { listed, pluralOf, type Work, withArticle } from "../draft.ts";
 import type { Move } from "../moves.ts";
 import { counted, countText, driveTexts } from "./driving.ts";
 import { fastenedText } from "./fastened.ts";
 import { METHOD_WORDS } from "./methods.ts";
 import { placeTexts } from "./place.ts";
+import { slideRoom } from "./slide-room.ts";
 import { tiltText } from "./tilted.ts";
 
 /** What the sentences about one step need. */
@@ -14,6 +17,8 @@ interface Scene {
   readonly arriving: readonly string[];
   /** A body that arrives as a whole, by name. */
   readonly built: string | null;
+  /** More than one arrives so. */
+  readonly several: boolean;
 }
 
 /** How the parts of a step go together: what to do, with what, from which side. `built` names a body that arrives as a whole. */
@@ -27,13 +32,26 @@ export function joiningText(
   const joints = moves.flatMap((move) => move.work.map(({ joint }) => joint));
   const drives = moves.flatMap((move) => move.work.flatMap((w) => w.drives));
   return [
-    ...methodTexts({ work, joints, arriving, built }),
+    ...methodTexts({ work, joints, arriving, built, several: moves.length > 1 }),
     ...[
       ...new Set(moves.flatMap(({ union, arriving: ids }) => tiltText(union.legs ?? [], built ?? listed(work, ids)))),
     ],
     ...placeTexts(work, moves),
     ...pegTexts(work, joints),
     ...driveTexts(work, drives, up),
+    ...throughTexts(work, joints),
+  ];
+}
+
+/** Where the hole in one part guides the bit through the next. */
+function throughTexts(work: Work, joints: readonly Joint[]): readonly string[] {
+  const holes = joints.flatMap((joint) => boredThrough(work, joint)).flatMap((i) => work.plan.holes[i] ?? []);
+  const [first] = holes;
+  if (!first) return [];
+  const bit = work.print(first.stages[0]?.diameter ?? ZERO);
+  const through = listed(work, [...new Set(holes.map(({ part }) => part))]);
+  return [
+    `With ${withArticle(bit)} bit, bore on through ${through} by ${holes.length === 1 ? "the hole" : "the holes"} in front, a piece of scrap held behind.`,
   ];
 }
 
@@ -59,7 +77,8 @@ function methodTexts(scene: Scene): readonly string[] {
     if (method === "dado" || method === "rabbet") return housedTexts(scene, own, method, glued);
     const words = METHOD_WORDS[method];
     const wedged = own.some((joint) => joint.wedged);
-    if (words) return words({ ...sides, wedged, glued });
+    const room = method === "slides" ? slideRoom(scene.work, own[0] as Joint) : null;
+    if (words) return words({ ...sides, wedged, glued, room, several: scene.several });
     const { these, those } = sides;
     return fastenedText(scene.work, own, { glued, these, those, alone: methods.length === 1 });
   });

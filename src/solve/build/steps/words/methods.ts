@@ -1,4 +1,5 @@
 import type { Joint } from "../../../design.ts";
+import type { SlideRoom } from "./slide-room.ts";
 
 /** Who is joined, by name. */
 interface Sides {
@@ -7,6 +8,10 @@ interface Sides {
   readonly those: string;
   readonly glued: boolean;
   readonly wedged: boolean;
+  /** Several bodies come one after another. */
+  readonly several: boolean;
+  /** Of slides: the room on each side and what they want, and how much card makes up for more. */
+  readonly room: SlideRoom | null;
 }
 type Words = (sides: Sides) => readonly string[];
 
@@ -90,14 +95,23 @@ export const METHOD_WORDS: Readonly<Partial<Record<Joint["method"], Words>>> = {
     `Hold the piece against the wall a little above its place, and lower it until its bevel lies in that of ${those} along its whole length.`,
     "Pull at its lower edge: it does not come off, and it lies against the wall above and below. Load it little by little.",
   ],
-  slides: ({ these, those }) => [
-    `Screw the halves of the slides to ${these} and to ${those}, in the holes bored for them, their front ends where the plan has them.`,
-    "Slide the halves into each other until they click, and run the drawer in and out. Where it is too loose, put card behind the half on the case.",
+  slides: ({ these, those, several, room }) => [
+    `Screw the halves of the slides to ${these} and to ${those}, in the holes bored for them${room ? `: the front end of each half lies ${room.onDrawer} on the side of the drawer, and ${room.onCase} on ${those}` : ""}.`,
+    `${several ? "Slide the halves into each other until they click, one drawer after another, and run each" : "Slide the halves into each other until they click, and run the drawer"} in and out.`,
+    ...(room === null
+      ? ["Where it is too loose, put card behind the half on the case."]
+      : [
+          `There is ${room.is} of room on each side, and the slide wants ${room.wants}: ${
+            room.card === null
+              ? "where it is loose or binds, the case is not as drawn there; put card behind the half on the case, or plane the box side."
+              : `put card ${room.card} thick behind each half on the case.`
+          }`,
+        ]),
   ],
   "undermount slides": ({ these, those }) => [
     `Screw the slides to ${those}, and the locks behind the front under the bottom.`,
     `Set ${these} on the pulled-out slides and push it home: the hooks go into the holes in its back, and the locks click.`,
   ],
   "runs on": ({ these, those }) => [`Wax what runs on what. Slide ${these} in on ${those}, and plane what binds.`],
-  glue: ({ these, those }) => [`Spread glue where they meet. Set ${these} on ${those} and clamp.`],
+  glue: ({ these, those }) => [`Spread glue where they meet. Set ${these} against ${those} and clamp.`],
 };

@@ -1,0 +1,82 @@
+/** What is done in a move, for the record. */
+import type { Action } from "../../build.ts";
+import type { Joint } from "../../design.ts";
+import type { Drive } from "../order/plan.ts";
+import { boredThrough } from "./bored-through.ts";
+import type { Work } from "./draft.ts";
+import { drivings } from "./driving.ts";
+import { fitActions } from "./hardware.ts";
+import type { Move } from "./moves.ts";
+
+/** Glue stays open so long (common practice, no source). */
+const OPEN_MINUTES = 8;
+
+/** What happens, in order: lay down, bring, glue, drill in place, drive, clamp. */
+export function actionsOf(work: Work, move: Move): readonly Action[] {
+  const joints = move.work.map(({ joint }) => joint);
+  const glued = joints.filter((joint) => joint.glue).map((joint) => joint.id);
+  const drives = move.work.flatMap((w) => w.drives);
+  // Keys are let in when the glue is dry.
+  const keys = drives.filter(({ fastener }) => fastener.kind === "key");
+  const driven = drives.filter(({ fastener }) => fastener.kind !== "key");
+  const start: readonly Action[] = move.starts
+    ? [{ do: "add", parts: move.present, to: [], how: "straight", legs: [] }]
+    : [];
+  const touched = joints.map((joint) => joint.parts.find((id) => move.present.includes(id)) as string);
+  return [
+    ...start,
+    ...(glued.length > 0 ? [{ do: "glue", joints: glued, openMinutes: OPEN_MINUTES } as const] : []),
+    {
+      do: "add",
+      parts: move.arriving,
+      to: [...new Set(touched)],
+      how: move.union.legs ? "tilted" : "straight",
+      legs: move.union.legs ?? [{ along: move.along, distance: null }],
+    },
+    ...drillings(work, driven),
+    ...drivings(driven),
+    ...borings(
+      work,
+      joints.flatMap((joint) => boredThrough(work, joint)),
+    ),
+    ...(glued.length > 0 ? [{ do: "clamp", joints: glued } as const, { do: "release", joints: glued } as const] : []),
+    ...slotting(work, keys),
+    ...drivings(keys),
+    ...fitActions(work.plan.hardware.filter(({ joint }) => joint !== null && joints.some(forGood(work, joint)))),
+  ];
+}
+
+/** Hardware of what comes off again is only tried. */
+const forGood =
+  ({ plan }: Work, joint: string) =>
+  ({ id }: Joint): boolean =>
+    id === joint && !plan.removable.some(({ joints }) => joints.includes(joint));
+
+/** The slots of keys, sawn through both parts at once. */
+function slotting(work: Work, keys: readonly Drive[]): readonly Action[] {
+  const joints = new Set(keys.map(({ fastener }) => fastener.joint));
+  return work.design.parts.flatMap(({ id, features }): readonly Action[] => {
+    const own = features.flatMap((each, i) =>
+      "inPlace" in each && each.inPlace && each.for !== null && joints.has(each.for) ? [i] : [],
+    );
+    return own.length > 0 ? [{ do: "machine", part: id, features: own, holes: [] }] : [];
+  });
+}
+
+/** Pilots that are drilled in place, part by part. */
+function drillings(work: Work, drives: readonly Drive[]): readonly Action[] {
+  const wanted = new Set(drives.map(({ fastener }) => fastener.id));
+  return borings(
+    work,
+    work.plan.holes.flatMap((hole, i) => (!hole.atBench && hole.for !== null && wanted.has(hole.for) ? [i] : [])),
+  );
+}
+
+function borings({ plan }: Work, holes: readonly number[]): readonly Action[] {
+  const byPart = new Map<string, number[]>();
+  for (const i of holes) {
+    const part = plan.holes[i]?.part ?? "";
+    byPart.set(part, [...(byPart.get(part) ?? []), i]);
+  }
+  return [...byPart].map(([part, own]) => ({ do: "machine", part, features: [], holes: own }));
+}
