@@ -1,5 +1,5 @@
 import { byForm, made } from "../kinds/combine.ts";
-import { joinWords, measure, stockName } from "../kinds/kept.ts";
+import { joinWords, measure, partName, stockName } from "../kinds/kept.ts";
 import { type JsonSchema, type Kind, tellWrong } from "../kinds/kind.ts";
 import { type Fields, may, type Settings as Read, settings } from "../kinds/settings.ts";
 import { formulaIn, text, word } from "../kinds/simple.ts";
@@ -43,7 +43,7 @@ export interface Division {
 
 export const dividerSettings = settings("a divider", {
   divider: may(
-    word(["panel", "rail", "rail and panel"], { shelf: "panel", "panel and rail": "rail and panel" }),
+    word(["panel", "rail", "rail and panel"], { shelf: "panel", "panel and rail": "rail and panel", stile: "rail" }),
     "A panel, a rail at the front, or both.",
   ),
   "made of": may(stockName, "Its stock, if it is another than that of the case."),
@@ -134,14 +134,35 @@ const opening: Kind<Opening> = byForm({
   }),
 });
 
+const ways = {
+  across: may(division("across"), "Side by side, from the left."),
+  down: may(division("down"), "One below the other, from the top."),
+};
+
 /** `openings: { across: […] }` or `{ down: […] }`. */
-export const openings = made(
-  settings("openings", {
-    across: may(division("across"), "Side by side, from the left."),
-    down: may(division("down"), "One below the other, from the top."),
+export const openings = made(settings("openings", ways), ({ said }) => said.across?.value ?? said.down?.value);
+
+/** The same, or `{ behind: face-frame }`. */
+export const caseOpenings = made(
+  settings("the openings of a case", {
+    ...ways,
+    behind: may(
+      partName,
+      "The face frame before it, whose openings it has: a panel behind each rail and stile between them, and the shelves.",
+    ),
   }),
-  ({ said }): Division | undefined => said.across?.value ?? said.down?.value,
+  ({ said }): Division | { readonly behind: TextNode } | undefined =>
+    said.behind ? { behind: said.behind.value } : (said.across?.value ?? said.down?.value),
 );
+
+/** The same openings without something that they hold. */
+export const without = (what: "holds" | "shelves", division: Division): Division => ({
+  ...division,
+  openings: division.openings.map(({ [what]: _, division: inner, ...rest }) => ({
+    ...rest,
+    ...(inner && { division: without(what, inner) }),
+  })),
+});
 
 /** An opening or a divider between two. */
 export const openingJson: JsonSchema = { anyOf: [size.json, openingSettings.json, dividerSettings.json] };
