@@ -1,26 +1,5 @@
 import type { Settings } from "../expand/make.ts";
-import type { Bounds, Making } from "./making.ts";
-import type { Divider, Division } from "./openings.ts";
-
-/** What stands between two openings, with the space that it divides and what stands round that. */
-export interface Between {
-  readonly name: string;
-  readonly said: Divider | null;
-  readonly region: string;
-  readonly way: Division["way"];
-  /** Statements of its place in the direction in which the openings lie: it touches one of them. */
-  readonly touching: Settings;
-  readonly bounds: Bounds;
-}
-
-/** How a space is divided: what stands between two openings. */
-export interface Dividing {
-  /** What those are called, with a number. */
-  readonly word: (way: Division["way"]) => string;
-  /** They have places of their own, from which the sizes of the openings follow. */
-  readonly placed?: true;
-  readonly put: (between: Between, making: Making) => void;
-}
+import type { Between, Dividing, Making, Way } from "./making.ts";
 
 const CROSS = { across: ["bottom", "top"], down: ["left", "right"] } as const;
 
@@ -37,7 +16,7 @@ export function endsOf({ region, way, bounds }: Between, { site: { write } }: Ma
 export const inCase: Dividing = { word: () => "divider", put: addDivider };
 
 /** Panels in a case, each behind a member of the face frame before it: level with the top of a rail, in the middle of a stile. */
-export const behindFrame = (member: (name: string, way: Division["way"]) => string): Dividing => ({
+export const behindFrame = (member: (name: string, way: Way) => string): Dividing => ({
   word: () => "divider",
   placed: true,
   put: (between, making) => {

@@ -6,7 +6,8 @@ import type { TextNode } from "../yaml/nodes.ts";
 import { assembly, type Expanded, type Site } from "./assembly.ts";
 import { endJoint } from "./corners.ts";
 import { divide } from "./divide.ts";
-import { type Dividing, endsOf } from "./dividers.ts";
+import { endsOf } from "./dividers.ts";
+import type { Dividing, Way } from "./making.ts";
 import { type Division, openings, without } from "./openings.ts";
 
 const own = settings("a face frame", {
@@ -114,7 +115,6 @@ export function framed(frame: TextNode, { settingOf, where }: Site) {
   const said = settingOf(frame, "openings");
   const division: Division | undefined = said && openings.read(said, { ...where, findings: [] });
   if (division === undefined) return undefined;
-  const member = (name: string, way: Division["way"]): string =>
-    `${frame.text}.${name.replace(/divider(?=-\d+$)/, MEMBER[way])}`;
+  const member = (name: string, way: Way): string => `${frame.text}.${name.replace(/divider(?=-\d+$)/, MEMBER[way])}`;
   return { division, member };
 }

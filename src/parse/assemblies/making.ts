@@ -1,6 +1,6 @@
 import type { Settings, Value } from "../expand/make.ts";
 import type { Site } from "./assembly.ts";
-import type { Dividing } from "./dividers.ts";
+import type { Divider } from "./divider-settings.ts";
 
 /** What stands round a space, by the names of the parts: what its dividers and shelves are joined to. */
 export interface Bounds {
@@ -8,6 +8,29 @@ export interface Bounds {
   readonly right?: string;
   readonly bottom?: string;
   readonly top?: string;
+}
+
+/** How openings lie: side by side, or one below the other. */
+export type Way = "across" | "down";
+
+/** What stands between two openings, with the space that it divides and what stands round that. */
+export interface Between {
+  readonly name: string;
+  readonly said: Divider | null;
+  readonly region: string;
+  readonly way: Way;
+  /** Statements of its place in the direction in which the openings lie: it touches one of them. */
+  readonly touching: Settings;
+  readonly bounds: Bounds;
+}
+
+/** How a space is divided: what stands between two openings. */
+export interface Dividing {
+  /** What those are called, with a number. */
+  readonly word: (way: Way) => string;
+  /** They have places of their own, from which the sizes of the openings follow. */
+  readonly placed?: true;
+  readonly put: (between: Between, making: Making) => void;
 }
 
 /** Parts, spaces and joints that an assembly has so far. */
