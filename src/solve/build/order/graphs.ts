@@ -39,10 +39,12 @@ export function graphsOf(piece: Piece, nodes: readonly Node[]): Graphs {
   });
 
   const waits = (half: readonly number[]): boolean => partsOf(nodes, half).some((part) => isWaiting(piece, part));
+  const woodOf = (half: readonly number[]): number =>
+    partsOf(nodes, half).reduce((sum, part) => sum + (piece.volumes[part] ?? 0), 0);
   const later = (a: readonly number[], b: readonly number[]): boolean => {
     if (waits(a) !== waits(b)) return waits(a);
-    const [own, other] = [partsOf(nodes, a).length, partsOf(nodes, b).length];
-    return own === other ? first(a) > first(b) : own < other;
+    const alike = partsOf(nodes, a).length === partsOf(nodes, b).length;
+    return alike ? first(a) > first(b) : woodOf(a) < woodOf(b);
   };
 
   /** The piece comes to the cleat on the wall, however large it is. */
@@ -59,7 +61,7 @@ export function graphsOf(piece: Piece, nodes: readonly Node[]): Graphs {
     return found.flatMap((sets, d) =>
       sets.flatMap((set) => {
         const rest = body.filter((node) => !set.includes(node));
-        // The smaller half is the one that moves; of equal halves what is cut to the piece, has fewer parts, or comes later in the source.
+        // The smaller half is the one that moves; of equal halves what is cut to the piece, the lighter of a part and a unit, or what comes later in the source.
         const shorter = rest.length < set.length || (rest.length === set.length && later(rest, set));
         const swap = hung(rest, set) || (shorter && !hung(set, rest));
         const [moving, staying] = swap ? [rest, set] : [set, rest];
