@@ -2,11 +2,12 @@ import { expect, test } from "vitest";
 import { movementOf } from "../../src/solve/design/stock/behaviour.ts";
 import { findSpecies } from "../../src/solve/design/stock/species.ts";
 import { changeOfWidth } from "../../src/solve/design/use/change-of-width.ts";
+import { soundDesign } from "../solve/design/plan.ts";
 
-const wood = (name: string) => movementOf(findSpecies(name) ?? null, findSpecies(name)?.softwood ?? false);
-const plain = (tangential: number, shrinkage: number | null = null) => ({
-  tangential,
-  radial: tangential / 2,
+const wood = (name: string) => movementOf(findSpecies(name) ?? null, findSpecies(name)?.softwood ?? false, false);
+const plain = (wide: number, shrinkage: number | null = null) => ({
+  wide,
+  thick: wide / 2,
   shrinkage,
   basis: "this test",
 });
@@ -63,6 +64,24 @@ test("wood does not swell beyond 30 %", () => {
 
 test("a wood without a coefficient takes it from its shrinkage, and one without either a usual figure that says so", () => {
   // African mahogany, Table 4-4: 4.5 % tangential.
-  expect(wood("African mahogany").tangential).toBeCloseTo(4.5 / (3000 - 90), 8);
+  expect(wood("African mahogany").wide).toBeCloseTo(4.5 / (3000 - 90), 8);
   expect(wood("hickory").basis).toContain("no source");
+});
+
+// By hand from the coefficients of Table 13-5 for white oak, 0.00180 radial and 0.00365 tangential: 14 × 0.0018 × 4.
+test("a board that is quarter-sawn moves as the radial coefficient has it, in its thickness as the tangential", () => {
+  const stock = (words: string) =>
+    soundDesign(`plan: 1
+title: Board
+units: inch
+outside: { width: 30, depth: 14, height: 3/4 }
+stock: { oak: { ${words}, planed to: 3/4, widths: 4 to 20 } }
+piece: { board: { made of: oak, as: lying flat, grain: across, left: 0, right: 30, front: 0, back: 14, bottom: 0 } }
+`).stock.find(({ name }) => name === "oak")?.movement;
+  for (const words of ["wood: quarter-sawn white oak, sold as: 4/4", "sold as: 4/4 quartersawn white oak"]) {
+    const movement = stock(words);
+    expect(movement && 14 * changeOfWidth(movement, 6, 10)).toBeCloseTo(0.1008, 4);
+    expect(movement?.thick).toBe(0.00365);
+  }
+  expect(stock("wood: white oak, sold as: 4/4")).toMatchObject({ wide: 0.00365, thick: 0.0018 });
 });

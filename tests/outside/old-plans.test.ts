@@ -1,5 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { printLength } from "../../src/units/index.ts";
+import type { Rational } from "../../src/units/rational.ts";
 import { solveText } from "../examples/compiled.ts";
 import { bill, exampleText, soundDesign } from "../solve/design/plan.ts";
 
@@ -194,6 +195,36 @@ describe("old plans", () => {
     };
     expect(outside("old-plans/bookcase")).toEqual([31.25, 15, 54.75]);
     expect(outside("old-plans/china-closet")).toEqual([42, 17, 54]);
+  });
+
+  // Exact. The book's drawers are as wide as their opening, 25 in; 1/8 in of play is taken off front, back and bottom here.
+  it("library table: part three, 1912, page 7", () => {
+    expect(bill(soundDesign(exampleText("old-plans/library-table")))).toEqual(
+      new Map([
+        ["2 × 2 × 30 1/4", 4],
+        ["1 1/8 × 30 × 42", 1],
+        ["3/4 × 17 1/8 × 29", 2],
+        ["7/8 × 2 × 37", 2],
+        ["7/8 × 2 × 25 1/2", 2],
+        ["3/4 × 2 × 32", 1],
+        ["3/4 × 7 × 29", 4],
+        ["1/4 × 1 1/8 × 17 1/8", 8],
+        ["3/4 × 5 3/4 × 24 7/8", 2], // 3/4 × 5 3/4 × 25
+        ["3/8 × 3 3/4 × 14", 4],
+        ["3/8 × 3 3/8 × 24 1/8", 2], // 3/8 × 3 3/8 × 24 1/4
+        ["3/8 × 13 1/4 × 24 1/8", 2], // 3/8 × 13 1/4 × 24 1/4
+        ["3/4 × 2 × 23 1/2", 2],
+        ["3/4 × 2 × 25", 2],
+      ]),
+    );
+  });
+
+  it("library table: outside size read off the drawing, 42 × 30 × 30 1/4, and 25 between the ends", () => {
+    const { sizes, parts } = soundDesign(exampleText("old-plans/library-table"));
+    const inches = (value: Rational | undefined): number => Number(value?.n) / Number(value?.d) / 406_400;
+    expect(["width", "depth", "height"].map((name) => inches(sizes.get(name)))).toEqual([42, 30, 30.25]);
+    const x = (id: string, end: "low" | "high"): number => inches(parts.find((part) => part.id === id)?.body[end][0]);
+    expect(x("right-end", "low") - x("left-end", "high")).toBe(25);
   });
 
   it("plant stand: outside size read off the drawing, 15 1/2 × 15 1/2 × 20 3/4", () => {

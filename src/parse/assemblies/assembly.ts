@@ -36,6 +36,8 @@ export interface Site {
   readonly like: (axis: Axis, of: TextNode) => Made;
   /** A piece of the plan's hardware by its name or kind, the usual of a kind where none is named. */
   readonly item: (name: TextNode | undefined, usual: string) => WrittenItem;
+  /** A setting of another assembly by its name, as it is written. */
+  readonly settingOf: (name: TextNode, key: string) => Node | undefined;
   /** What this stands under or on, if anything: its path, and the kind of assembly that it is. */
   readonly under: Neighbour | null;
   readonly on: Neighbour | null;

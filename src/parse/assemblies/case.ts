@@ -1,4 +1,5 @@
 import type { Settings } from "../expand/make.ts";
+import { tellWrong } from "../kinds/kind.ts";
 import { squash } from "../names.ts";
 import type { Node } from "../yaml/nodes.ts";
 import { assembly, type Expanded, type Site } from "./assembly.ts";
@@ -7,7 +8,10 @@ import { addPosts, footOf, insideOf } from "./case/posts.ts";
 import { addBackRails, addTopRails } from "./case/rails.ts";
 import { own, type PanelSaid, type Said } from "./case/settings.ts";
 import { divide } from "./divide.ts";
-import type { Making } from "./making.ts";
+import { behindFrame } from "./dividers.ts";
+import { framed } from "./face-frame.ts";
+import type { Bounds, Making } from "./making.ts";
+import { without } from "./openings.ts";
 import { shelve } from "./shelve.ts";
 import { toBase } from "./to-base.ts";
 
@@ -111,13 +115,21 @@ export const carcase = assembly({
       ...(ends.bottom && { bottom: ends.bottom }),
       ...(above && { top: above }),
     };
-    if (said.openings) divide("inside", said.openings.value, bounds, making);
+    if (said.openings) divideCase(said.openings.value, bounds, making);
     if (said.shelves) shelve("inside", said.shelves.value, bounds, making, "");
     const low = making.posts ? write`room.bottom + ${footOf(sides, making)}` : null;
     if (back) backPanel(back, making, backEnds, low);
     return { entries, joints };
   },
 });
+
+/** Its own openings, or those of the face frame before it, which holds the doors and drawers. */
+function divideCase(said: NonNullable<Said["openings"]>["value"], bounds: Bounds, making: Making): void {
+  const frame = "behind" in said ? framed(said.behind, making.site) : null;
+  if (!("behind" in said)) divide("inside", said, bounds, making);
+  else if (!frame) tellWrong(making.site.where, said.behind, "the name of a face frame with `openings`");
+  else divide("inside", without("holds", frame.division), bounds, { ...making, dividing: behindFrame(frame.member) });
+}
 
 const isText = (node: Node | undefined, word: string): boolean => node?.kind === "text" && squash(node.text) === word;
 

@@ -1,25 +1,27 @@
 import type { Settings } from "../expand/make.ts";
 import type { TextNode } from "../yaml/nodes.ts";
 import type { Site } from "./assembly.ts";
+import { inCase } from "./dividers.ts";
 import { insetDeep } from "./doors-in.ts";
 import { hold } from "./holds.ts";
 import type { Bounds, Making } from "./making.ts";
-import type { Divider, Division, Opening, Size } from "./openings.ts";
+import type { Division, Opening, Size } from "./openings.ts";
 import { shelve } from "./shelve.ts";
 
 const SIDES = {
-  across: { low: "left", high: "right", cross: ["bottom", "top"], extent: "across" },
-  down: { low: "top", high: "bottom", cross: ["left", "right"], extent: "up" },
+  across: { low: "left", high: "right", extent: "across" },
+  down: { low: "top", high: "bottom", extent: "up" },
 } as const;
 
 /** Divides a space into openings with dividers between them, and fills the openings. */
 export function divide(region: string, division: Division, bounds: Bounds, making: Making, root = true): void {
   const { entries, site } = making;
   const { way, openings, dividers } = division;
+  const dividing = making.dividing ?? inCase;
   const { low, high, extent } = SIDES[way];
   const prefix = root ? "" : `${region}-`;
   const names = openings.map((opening, i) => opening.name ?? (root ? `opening-${i + 1}` : `${region}-${i + 1}`));
-  const walls = dividers.map((_, i) => `${prefix}divider-${i + 1}`);
+  const walls = dividers.map((_, i) => `${prefix}${dividing.word(way)}-${i + 1}`);
   const unit = shareOf(region, division, walls, making);
   const lastShare = openings.findLastIndex(({ size }) => "shares" in size);
   const shares = openings.map(({ size }) => ("shares" in size ? size.shares : 0));
@@ -28,14 +30,16 @@ export function divide(region: string, division: Division, bounds: Bounds, makin
     const name = names[i] as string;
     const [start, end] = [walls[i - 1], walls[i]];
     const fromHigh = lastShare >= 0 && i > lastShare;
-    const closes = i === lastShare || (lastShare < 0 && i === openings.length - 1);
+    const closes = dividing.placed || i === lastShare || (lastShare < 0 && i === openings.length - 1);
     const startAt = start ? site.write`${start}.${high}` : site.write`${region}.${low}`;
     const endAt = end ? site.write`${end}.${low}` : site.write`${region}.${high}`;
     entries[name] = {
       kind: "space",
-      ...(!fromHigh && { [low]: startAt }),
+      ...((dividing.placed || !fromHigh) && { [low]: startAt }),
       ...((fromHigh || closes) && { [high]: endAt }),
-      ...(!(closes && "shares" in opening.size) && { [extent]: sizeOf(opening.size, unit, before(i), site) }),
+      ...(!(dividing.placed || (closes && "shares" in opening.size)) && {
+        [extent]: sizeOf(opening.size, unit, before(i), site),
+      }),
       ...others(region, way, site),
     };
     // A divider lies against the opening that is placed without it.
@@ -44,7 +48,7 @@ export function divide(region: string, division: Division, bounds: Bounds, makin
       const after = fromHigh || closes ? names[i + 1] : undefined;
       const touching =
         after && lastShare >= 0 ? { [high]: site.write`${after}.${low}` } : { [low]: site.write`${name}.${high}` };
-      place(wall, dividers[i] ?? null, region, way, touching, bounds, making);
+      dividing.put({ name: wall, said: dividers[i] ?? null, region, way, touching, bounds }, making);
     }
   }
   for (const [i, opening] of openings.entries())
@@ -89,72 +93,6 @@ function sizeOf(size: Size, unit: TextNode | null, before: number, { write, step
   const times = (count: number): string => (count === 1 ? (unit?.text ?? "0") : `${unit?.text ?? "0"} * ${count}`);
   const upTo = write`round(${times(before + size.shares)}, ${step.text})`;
   return before === 0 ? upTo : write`${upTo.text} - round(${times(before)}, ${step.text})`;
-}
-
-/** A divider in its place, joined to what it ends on. */
-function place(
-  name: string,
-  said: Divider | null,
-  region: string,
-  way: Division["way"],
-  touching: Settings,
-  bounds: Bounds,
-  making: Making,
-): void {
-  const { site, entries, joints } = making;
-  const { write } = site;
-  const kind = said?.divider?.value ?? "panel";
-  const setBack = said?.["set back"]?.value;
-  const ends = way === "across" ? [bounds.bottom, bounds.top] : [bounds.left, bounds.right];
-  const made = said?.["made of"]?.value ?? making.stock;
-  const rail = said?.rail?.value ?? made;
-  const front = setBack ? write`${region}.front + ${setBack}` : write`${region}.front`;
-  const cross = Object.fromEntries(SIDES[way].cross.map((face) => [face, write`${region}.${face}`]));
-  const called = said?.called?.value;
-  const attitude: Settings =
-    way === "across" ? { as: "upright", facing: "left" } : { as: "lying flat", grain: "across" };
-  const onEdge = said?.["on edge"]?.value === "yes";
-  const wide = said?.wide?.value ?? site.usual("2", "50");
-  if (kind === "panel")
-    entries[name] = {
-      "made of": made,
-      ...(called ? { called } : way === "down" && { called: "fixed shelf" }),
-      ...attitude,
-      ...cross,
-      ...touching,
-      front,
-      back: write`${region}.back`,
-      ...making.edge,
-    };
-  else {
-    const turned: Settings =
-      way === "across"
-        ? { as: "upright", facing: onEdge ? "front" : "left", [onEdge ? "across" : "deep"]: wide }
-        : { as: onEdge ? "on edge" : "lying flat", grain: "across", [onEdge ? "up" : "deep"]: wide };
-    entries[name] = { "made of": rail, ...(called && { called }), ...turned, ...cross, ...touching, front };
-  }
-  const how = said?.join?.value ?? making.join;
-  const to = ends.filter((end) => end !== undefined);
-  if (to.length > 0) joints.push({ join: name, to, ...how });
-  if (kind !== "rail and panel") return;
-  const panel = `${name}-panel`;
-  const lower = said?.lower?.value;
-  const face = way === "across" ? "left" : "top";
-  const against = lower
-    ? way === "across"
-      ? write`${name}.left + ${lower}`
-      : write`${name}.top - ${lower}`
-    : write`${name}.${face}`;
-  entries[panel] = {
-    "made of": made,
-    ...attitude,
-    ...cross,
-    [face]: against,
-    front: write`${name}.back`,
-    back: write`${region}.back`,
-  };
-  if (to.length > 0) joints.push({ join: panel, to, ...making.join });
-  joints.push({ join: panel, to: name, with: "glue" });
 }
 
 /** What an opening holds. */

@@ -2,8 +2,8 @@ import { settingsOf } from "../kinds/kept.ts";
 import { type Kind, tellWrong } from "../kinds/kind.ts";
 import { squash } from "../names.ts";
 import type { MapNode, Node, TextNode } from "../yaml/nodes.ts";
-import { coversOf, whole } from "./drawers-in.ts";
-import { type Bounds, carrier, type Making } from "./making.ts";
+import { coversOf } from "./drawers-in.ts";
+import { type Bounds, type Making, whole, wholeCarrier } from "./making.ts";
 
 const WORDS = "settings of a door";
 
@@ -17,7 +17,7 @@ export const heldDoor: Kind<MapNode> = {
 /** A door, or a pair, in an opening of a case or in front of it. */
 export function doorIn(space: string, said: MapNode, bounds: Bounds, making: Making): void {
   const { site, entries } = making;
-  const wall = (part: string | undefined) => part && whole(carrier(part, "hinges", making), site);
+  const wall = (part: string | undefined) => part && wholeCarrier(part, "hinges", making);
   entries[`${space}-door`] = {
     ...{ kind: "door", in: whole(space, site) },
     walls: { left: wall(bounds.left), right: wall(bounds.right) },

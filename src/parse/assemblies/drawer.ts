@@ -3,7 +3,7 @@ import { assembly, type Expanded, type Site } from "./assembly.ts";
 import { addBottom, addWalls, cornersOf, roomOf } from "./drawer/box.ts";
 import { frontIn, frontJoint, pullsOf, stopOf } from "./drawer/front.ts";
 import { runsOf } from "./drawer/runs.ts";
-import { drawerSettings, type Said } from "./drawer/settings.ts";
+import { drawerSettings, type Front, type Said } from "./drawer/settings.ts";
 
 /** A box on slides or runners, with a front of its own or one screwed to it. */
 export const drawer = assembly({
@@ -12,7 +12,6 @@ export const drawer = assembly({
   meaning: "A box on slides or wooden runners in an opening, with its front and its pull.",
   settings: drawerSettings,
   expand: (said: Said, site: Site): Expanded => {
-    const { write } = site;
     const runs = runsOf(said, site);
     const value = said.front?.value;
     const front = typeof value === "object" ? value : null;
@@ -23,15 +22,17 @@ export const drawer = assembly({
     const entries: Record<string, Settings> = {};
     const joints: Settings[] = [];
     const making = { entries, joints, site };
-    const begins = placed?.behind ?? `${said.in.value.text}.front`;
+    const between = own?.["between the sides"]?.value === true;
+    const begins = between ? `${name}.front` : (placed?.behind ?? `${said.in.value.text}.front`);
     entries.room = roomOf(said, runs, corners, begins, site);
     const { floor, standsOn } = addBottom(said, runs, making);
     // On runners the front is as wide and high as the box that fills its opening.
     const sized = own && placed && runs.kind === "wood" && (own.lies?.value ?? "inset") === "inset";
     const fills: Settings = sized
-      ? { left: "room.left", right: "room.right", bottom: write`${floor}`, top: "room.top" }
+      ? { left: "room.left", right: "room.right", bottom: hanging(floor, own, site), top: "room.top" }
       : {};
-    addWalls(said, runs, corners, own && placed ? { ...placed.part, ...fills } : null, floor, making);
+    const walls = own && placed ? { ...placed.part, ...fills, ...(between && pastSides(own, site)) } : null;
+    addWalls(said, runs, corners, walls, floor, making);
     if (front && placed && !own) {
       entries["false-front"] = placed.part;
       joints.push(frontJoint(front, site));
@@ -41,3 +42,19 @@ export const drawer = assembly({
     return { entries, joints, fittings };
   },
 });
+
+/** The lower edge of a front that reaches down below its box. */
+const hanging = (floor: string, front: Front | null, { write }: Site): Settings[string] => {
+  const by = front?.["hangs down"]?.value;
+  return by ? write`${floor} - ${by}` : write`${floor}`;
+};
+
+/** A front between the sides makes room for them where it is wider than the box is inside. */
+const pastSides = (front: Front, { write }: Site): Settings =>
+  front["hangs down"]
+    ? {
+        notch: (["left", "right"] as const).map((side) => ({
+          ...{ at: `${side} top`, wide: write`${side}-side.across`, deep: write`${side}-side.up` },
+        })),
+      }
+    : { left: "left-side.right", right: "right-side.left" };

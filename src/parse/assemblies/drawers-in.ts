@@ -3,7 +3,7 @@ import { settingsOf } from "../kinds/kept.ts";
 import { type Kind, tellWrong } from "../kinds/kind.ts";
 import { squash } from "../names.ts";
 import { type MapNode, type Node, settingOf, type TextNode } from "../yaml/nodes.ts";
-import { type Bounds, carrier, type Making } from "./making.ts";
+import { type Bounds, type Making, whole, wholeCarrier } from "./making.ts";
 
 const WORDS = "settings of a drawer";
 
@@ -64,7 +64,7 @@ function addDrawer(
 ): void {
   const { site, entries, stock } = making;
   const runs = Object.keys(own).some((key) => ["runners", "runson"].includes(squash(key))) ? "runners" : "slides";
-  const wall = (part: string | undefined) => part && whole(carrier(part, runs, making), site);
+  const wall = (part: string | undefined) => part && wholeCarrier(part, runs, making);
   entries[name] = {
     ...{ kind: "drawer", in: whole(room, site) },
     // However the maker writes it: `made-of`.
@@ -74,9 +74,6 @@ function addDrawer(
     ...own,
   };
 }
-
-/** A name as the whole piece knows it: a drawer has sides of its own. */
-export const whole = (name: string, { path }: Making["site"]): string => [...path, name].join(".");
 
 const frontOf = (said: MapNode): MapNode | null => {
   const front = settingOf(said, "front")?.value;
@@ -100,7 +97,7 @@ export function coversOf(said: MapNode, bounds: Bounds, making: Making): Setting
       if (!wall) return [];
       const thick = side === "left" || side === "right" ? "across" : "up";
       const name = whole(wall, making.site);
-      const isShared = /(^|-)divider-\d+$/.test(wall);
+      const isShared = /(^|-)(divider|rail|stile)-\d+$/.test(wall);
       const covered = isShared
         ? write`(${name}.${thick} - (${gap.text})) / 2`
         : write`${name}.${thick} - ${usual("1/16", "1.5")}`;

@@ -1,10 +1,14 @@
 import type { Settings } from "../expand/make.ts";
-import { list } from "../kinds/combine.ts";
 import { joinWords, measure, partName, stockName } from "../kinds/kept.ts";
 import { type Fields, may, need, settings } from "../kinds/settings.ts";
+import { squash } from "../names.ts";
 import type { TextNode } from "../yaml/nodes.ts";
 import { assembly, type Expanded, type Site } from "./assembly.ts";
 import { endJoint } from "./corners.ts";
+import { divide } from "./divide.ts";
+import { endsOf } from "./dividers.ts";
+import type { Dividing, Way } from "./making.ts";
+import { type Division, openings, without } from "./openings.ts";
 
 const own = settings("a face frame", {
   "made of": need(stockName, "The stock of its stiles and rails."),
@@ -12,21 +16,14 @@ const own = settings("a face frame", {
   rails: may(measure, "How wide the rails are: as wide as the stiles if nothing is said."),
   "top rail": may(measure, "How wide the top rail is, if otherwise."),
   "bottom rail": may(measure, "How wide the bottom rail is, if otherwise."),
-  "rails at": may(
-    list(measure, "a list of heights"),
-    "How high the upper edge of each rail between them is above the bottom of the frame.",
-  ),
-  "stiles at": may(
-    list(measure, "a list of measures"),
-    "How far the left edge of each stile between them is from the left of the frame, between the bottom rail and what is above it.",
-  ),
+  openings: may(openings, "How it is divided, with a rail or a stile between each two openings, and what they hold."),
   join: may(joinWords, "The joint between its members: pocket screws if nothing is said."),
   case: may(partName, "The case that it stands in front of, to which it is fixed."),
   "to the case": may(joinWords, "How it is fixed to that: glue if nothing is said."),
 });
 type Said = Fields<typeof own.keys>;
 
-/** Stiles and rails in front of a case. Its openings are spaces: `opening`, or `opening-1` from the top where rails divide it. */
+/** Stiles and rails in front of a case. Its openings are spaces: `opening`, and those in it by their names or numbers. */
 export const faceFrame = assembly({
   kind: "face-frame",
   also: ["face frame"],
@@ -39,6 +36,7 @@ export const faceFrame = assembly({
     const rails = said.rails?.value ?? stiles;
     const stock = said["made of"].value;
     const level = { front: "left-stile.front" };
+    const join: Settings = said.join?.value ?? { with: "pocket screws" };
     entries.room = {
       kind: "space",
       ...site.placed("across"),
@@ -59,53 +57,64 @@ export const faceFrame = assembly({
     });
     entries["top-rail"] = rail({ top: "room.top" }, said["top rail"]?.value ?? rails);
     entries["bottom-rail"] = rail({ bottom: "room.bottom" }, said["bottom rail"]?.value ?? rails);
-    const heights = said["rails at"]?.value ?? [];
-    const middles = heights.map((height, i) => {
-      const name = `rail-${i + 1}`;
-      entries[name] = rail({ top: write`room.bottom + ${height}` }, rails);
-      return name;
-    });
-    const rows = ["top-rail", ...middles, "bottom-rail"];
-    const joints: Settings[] = [
-      endJoint(rows, ["left-stile", "right-stile"], said.join?.value ?? { with: "pocket screws" }, site),
-    ];
-    const open = (name: string, left: string, right: string, top: string, bottom: string): void => {
-      entries[name] = {
-        ...{
-          kind: "space",
-          left: `${left}.right`,
-          right: `${right}.left`,
-          top: `${top}.bottom`,
-          bottom: `${bottom}.top`,
-        },
-        // What goes in an opening may reach as far as the back of the case.
-        ...{ front: "room.front", back: said.case ? write`${said.case.value}.inside.back` : "room.back" },
-      };
+    const joints: Settings[] = [endJoint(["top-rail", "bottom-rail"], ["left-stile", "right-stile"], join, site)];
+    entries.opening = {
+      ...{ kind: "space", left: "left-stile.right", right: "right-stile.left" },
+      ...{ bottom: "bottom-rail.top", top: "top-rail.bottom", front: "room.front" },
+      // What goes in an opening may reach as far as the back of the case.
+      back: said.case ? write`${said.case.value}.inside.back` : "room.back",
     };
-    const last = rows.length - 2;
-    const uprights = (said["stiles at"]?.value ?? []).map((at, i) => {
-      const name = `stile-${i + 1}`;
-      entries[name] = {
-        ...{ "made of": stock, as: "upright", facing: "front", left: write`room.left + ${at}`, across: stiles },
-        ...{ bottom: "bottom-rail.top", top: `${rows[last]}.bottom`, ...level },
+    const members = ["left-stile", "right-stile", "top-rail", "bottom-rail"];
+    const backed = said.case && isBacked(said.case.value, site);
+    if (said.openings) {
+      const put: Dividing["put"] = (each, making) => {
+        const { cross, ends } = endsOf(each, making);
+        const turned: Settings =
+          each.way === "across"
+            ? { as: "upright", facing: "front", across: each.said?.wide?.value ?? stiles }
+            : { as: "on edge", facing: "front", up: each.said?.wide?.value ?? rails };
+        const named = each.said?.called && { called: each.said.called.value };
+        const made = each.said?.rail?.value ?? each.said?.["made of"]?.value ?? stock;
+        entries[each.name] = { "made of": made, ...named, ...turned, ...cross, ...each.touching, ...level };
+        joints.push(endJoint(each.name, ends, each.said?.join?.value ?? join, site));
+        if (backed) members.push(each.name);
       };
-      return name;
-    });
-    if (uprights.length > 0)
-      joints.push(
-        endJoint(uprights, [rows[last] as string, "bottom-rail"], said.join?.value ?? { with: "pocket screws" }, site),
-      );
-    for (let i = 0; i < last; i += 1)
-      open(`opening-${i + 1}`, "left-stile", "right-stile", rows[i] as string, rows[i + 1] as string);
-    const posts = ["left-stile", ...uprights, "right-stile"];
-    for (let i = 0; i + 1 < posts.length; i += 1) {
-      const name = last === 0 && posts.length === 2 ? "opening" : `opening-${last + 1 + i}`;
-      open(name, posts[i] as string, posts[i + 1] as string, rows[last] as string, rows[last + 1] as string);
+      const inFrame: Dividing = { word: (way) => MEMBER[way], put };
+      const behind = said.case && inCaseBehind(said.case.value, backed === true);
+      const division = backed ? without("shelves", said.openings.value) : said.openings.value;
+      const making = { site, entries, joints, stock, join, edge: {}, dividing: inFrame, ...(behind && { behind }) };
+      const bounds = { left: "left-stile", right: "right-stile", top: "top-rail", bottom: "bottom-rail" };
+      divide("opening", division, bounds, making);
     }
-    if (said.case) {
-      const how = said["to the case"]?.value ?? { with: "glue" };
-      joints.push({ join: ["left-stile", "right-stile", "top-rail", "bottom-rail"], to: said.case.value, ...how });
-    }
+    if (said.case)
+      joints.push({ join: members, to: said.case.value, ...(said["to the case"]?.value ?? { with: "glue" }) });
     return { entries, joints };
   },
 });
+
+/** What stands between two openings. */
+const MEMBER = { across: "stile", down: "rail" } as const;
+
+/** Whether a case has a panel behind each rail and stile between openings. */
+function isBacked(frame: TextNode, { settingOf }: Site): boolean {
+  const said = settingOf(frame, "openings");
+  return said?.kind === "map" && said.entries.some(({ key }) => squash(key.text) === "behind");
+}
+
+/** What stands in a case behind a stile: its side, or the divider that has the stile's number. */
+const inCaseBehind =
+  ({ text }: TextNode, backed: boolean) =>
+  (stile: string): string | undefined => {
+    const side = /^(left|right)-stile$/.exec(stile)?.[1];
+    if (side) return `${text}.${side}-side`;
+    return backed ? `${text}.${stile.replace(/stile(?=-\d+$)/, "divider")}` : undefined;
+  };
+
+/** The openings of a face frame, and which of its members a divider of a case with the same openings stands behind. */
+export function framed(frame: TextNode, { settingOf, where }: Site) {
+  const said = settingOf(frame, "openings");
+  const division: Division | undefined = said && openings.read(said, { ...where, findings: [] });
+  if (division === undefined) return undefined;
+  const member = (name: string, way: Way): string => `${frame.text}.${name.replace(/divider(?=-\d+$)/, MEMBER[way])}`;
+  return { division, member };
+}

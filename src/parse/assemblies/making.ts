@@ -1,5 +1,6 @@
 import type { Settings, Value } from "../expand/make.ts";
 import type { Site } from "./assembly.ts";
+import type { Divider } from "./divider-settings.ts";
 
 /** What stands round a space, by the names of the parts: what its dividers and shelves are joined to. */
 export interface Bounds {
@@ -7,6 +8,29 @@ export interface Bounds {
   readonly right?: string;
   readonly bottom?: string;
   readonly top?: string;
+}
+
+/** How openings lie: side by side, or one below the other. */
+export type Way = "across" | "down";
+
+/** What stands between two openings, with the space that it divides and what stands round that. */
+export interface Between {
+  readonly name: string;
+  readonly said: Divider | null;
+  readonly region: string;
+  readonly way: Way;
+  /** Statements of its place in the direction in which the openings lie: it touches one of them. */
+  readonly touching: Settings;
+  readonly bounds: Bounds;
+}
+
+/** How a space is divided: what stands between two openings. */
+export interface Dividing {
+  /** What those are called, with a number. */
+  readonly word: (way: Way) => string;
+  /** They have places of their own, from which the sizes of the openings follow. */
+  readonly placed?: true;
+  readonly put: (between: Between, making: Making) => void;
 }
 
 /** Parts, spaces and joints that an assembly has so far. */
@@ -20,7 +44,14 @@ export interface Making {
   readonly edge: Settings;
   /** Its sides are groups of posts and panels: whether the panels are flush with the posts inside. */
   readonly posts?: "flush inside" | "apart";
+  /** How it is divided, if otherwise than a case. */
+  readonly dividing?: Dividing;
+  /** What stands in the case behind a member of a face frame, by its name in the whole piece. */
+  readonly behind?: (member: string) => string | undefined;
 }
+
+/** A name as the whole piece knows it: a drawer has sides of its own. */
+export const whole = (name: string, { path }: Site): string => [...path, name].join(".");
 
 /**
  * The part of a wall that carries something. Of a side made of posts and a panel, hinges go on the front post, slides on the panel; runners and pins on the panel
@@ -31,3 +62,7 @@ export function carrier(wall: string, what: "hinges" | "slides" | "pins" | "runn
   if (what === "hinges") return `${wall}.front-post`;
   return what === "slides" || posts === "flush inside" ? `${wall}.panel` : wall;
 }
+
+/** The same as the whole piece knows it; what slides and runners are screwed to stands behind a face frame. */
+export const wholeCarrier = (wall: string, what: "hinges" | "slides" | "runners", making: Making): string =>
+  (what === "hinges" ? undefined : making.behind?.(wall)) ?? whole(carrier(wall, what, making), making.site);

@@ -1,11 +1,13 @@
 import { byForm, made } from "../kinds/combine.ts";
-import { joinWords, measure, stockName } from "../kinds/kept.ts";
+import { partName } from "../kinds/kept.ts";
 import { type JsonSchema, type Kind, tellWrong } from "../kinds/kind.ts";
-import { type Fields, may, type Settings as Read, settings } from "../kinds/settings.ts";
-import { formulaIn, text, word } from "../kinds/simple.ts";
+import { may, type Settings as Read, settings } from "../kinds/settings.ts";
+import { formulaIn, text } from "../kinds/simple.ts";
 import { squash } from "../names.ts";
 import type { MapNode, TextNode } from "../yaml/nodes.ts";
+import { type Divider, dividerSettings } from "./divider-settings.ts";
 import { type Held, holdKeys } from "./holds.ts";
+import type { Way } from "./making.ts";
 import { shelves } from "./shelves-in.ts";
 
 /** How wide or high an opening is: a measure, or a share of what is left. */
@@ -32,29 +34,13 @@ export interface Opening {
   readonly holds?: Held;
   readonly shelves?: NonNullable<ReturnType<typeof shelves.read>>;
 }
-export type Divider = Fields<typeof dividerSettings.keys>;
 /** Openings side by side or one above the other, with what stands between each two. */
 export interface Division {
-  readonly way: "across" | "down";
+  readonly way: Way;
   readonly openings: readonly Opening[];
   /** One fewer than openings; what the maker said of each. */
   readonly dividers: readonly (Divider | null)[];
 }
-
-export const dividerSettings = settings("a divider", {
-  divider: may(
-    word(["panel", "rail", "rail and panel"], { shelf: "panel", "panel and rail": "rail and panel" }),
-    "A panel, a rail at the front, or both.",
-  ),
-  "made of": may(stockName, "Its stock, if it is another than that of the case."),
-  rail: may(stockName, "The stock of its rail, if it is another."),
-  wide: may(measure, "How far the rail reaches back, or up if it stands on edge."),
-  "on edge": may(word(["yes", "no"]), "Whether the rail stands on edge."),
-  lower: may(measure, "How far the panel lies below the top of the rail."),
-  "set back": may(measure, "How far it stays behind the front of the case."),
-  join: may(joinWords, "How it is joined, if otherwise than the case."),
-  called: may(text(60), "The name that the plan prints."),
-});
 
 type OpeningWords = {
   name?: { value: string };
@@ -134,14 +120,35 @@ const opening: Kind<Opening> = byForm({
   }),
 });
 
+const ways = {
+  across: may(division("across"), "Side by side, from the left."),
+  down: may(division("down"), "One below the other, from the top."),
+};
+
 /** `openings: { across: […] }` or `{ down: […] }`. */
-export const openings = made(
-  settings("openings", {
-    across: may(division("across"), "Side by side, from the left."),
-    down: may(division("down"), "One below the other, from the top."),
+export const openings = made(settings("openings", ways), ({ said }) => said.across?.value ?? said.down?.value);
+
+/** The same, or `{ behind: face-frame }`. */
+export const caseOpenings = made(
+  settings("the openings of a case", {
+    ...ways,
+    behind: may(
+      partName,
+      "The face frame before it, whose openings it has: a panel behind each rail and stile between them, and the shelves.",
+    ),
   }),
-  ({ said }): Division | undefined => said.across?.value ?? said.down?.value,
+  ({ said }): Division | { readonly behind: TextNode } | undefined =>
+    said.behind ? { behind: said.behind.value } : (said.across?.value ?? said.down?.value),
 );
+
+/** The same openings without something that they hold. */
+export const without = (what: "holds" | "shelves", division: Division): Division => ({
+  ...division,
+  openings: division.openings.map(({ [what]: _, division: inner, ...rest }) => ({
+    ...rest,
+    ...(inner && { division: without(what, inner) }),
+  })),
+});
 
 /** An opening or a divider between two. */
 export const openingJson: JsonSchema = { anyOf: [size.json, openingSettings.json, dividerSettings.json] };

@@ -12,7 +12,7 @@ import { normaliseName, RESERVED_NAMES, squash } from "../names.ts";
 import { PART_WORDS } from "../schema/part-words.ts";
 import { type Entry, type MapNode, type Node, settingOf } from "../yaml/nodes.ts";
 import { settingsNode, writer, written } from "./make.ts";
-import { likeIn, neighbours, placedIn, type Standing, type Surroundings, thinIn } from "./room.ts";
+import { likeIn, neighbours, placedIn, type Standing, type Surroundings, settingIn, thinIn } from "./room.ts";
 import { isPlace, placesIn } from "./standing.ts";
 import { writtenItem } from "./written-item.ts";
 
@@ -187,6 +187,7 @@ function openAssembly(entry: Entry, kind: AnyAssembly, path: readonly string[], 
     thin: (axis, face) => thinIn(standing, axis, face, progress.around, write),
     like: (axis, of) => likeIn(standing, axis, of, write),
     item: (name, usual) => writtenItem(progress.plan, progress.units, name, usual),
+    settingOf: (name, word) => settingIn(name, word, progress.around),
     ...neighbours(standing, progress.around),
   };
   const { entries, joints, fittings = [] } = kind.expand(read.said, site);

@@ -1,7 +1,7 @@
 import type { AnyAssembly, Neighbour } from "../assemblies/assembly.ts";
 import type { Axis, Face } from "../draft.ts";
 import { normaliseName, squash } from "../names.ts";
-import { type MapNode, settingOf, type TextNode } from "../yaml/nodes.ts";
+import { type MapNode, type Node, settingOf, type TextNode } from "../yaml/nodes.ts";
 import type { Settings, Writer } from "./make.ts";
 import { CENTRES, type Role, rolesIn, type Said } from "./standing.ts";
 
@@ -147,8 +147,8 @@ const leads = (upper: Standing, lower: Standing, axis: Axis, { outside }: Surrou
   (lower.assembly !== null && rolesIn(lower.said, axis).size === 0 && outside.has(axis));
 
 /** What a statement such as `on:` names. */
-const named = ({ entry }: Said): string =>
-  entry.value.kind === "text" ? entry.value.text.split(".").map(normaliseName).join(".") : "";
+const named = ({ entry }: Said): string => (entry.value.kind === "text" ? pathOf(entry.value) : "");
+const pathOf = ({ text }: TextNode): string => text.split(".").map(normaliseName).join(".");
 const link = (standing: Standing, key: "on" | "under"): Said | undefined =>
   standing.said.find((each) => each.key === key);
 const isCalled = (standing: Standing, name: string): boolean =>
@@ -196,6 +196,12 @@ export const neighbours = (
   under: neighbour(coverOf(standing, around)),
   on: neighbour(bearerOf(standing, around)),
 });
+
+/** A setting of an assembly by its name. */
+export function settingIn(name: TextNode, key: string, around: Surroundings): Node | undefined {
+  const found = around.all.find((each) => each.assembly !== null && isCalled(each, pathOf(name)));
+  return found?.node && settingOf(found.node, squash(key))?.value;
+}
 
 function neighbour(standing: Standing | null): Neighbour | null {
   if (standing === null) return null;

@@ -6,6 +6,7 @@ import type { Length } from "../../units/length.ts";
 import { max, rational, ZERO } from "../../units/rational.ts";
 import type { Box, Choice, Design, Part } from "../design.ts";
 import type { Entry } from "./expand/entry.ts";
+import { withMirroredJoints } from "./expand/mirrored-joints.ts";
 import { finishFittings } from "./hardware/fit.ts";
 import { holding } from "./hold/holding.ts";
 import { cutJoints } from "./joinery/join.ts";
@@ -48,7 +49,8 @@ export function design(draft: Draft, options: DesignOptions): Outcome<Design> {
   return solved.value && isMirrored(draft) ? { value: mirrorDesign(solved.value), findings } : { ...solved, findings };
 }
 
-function solve(draft: Draft): Outcome<Design> {
+function solve(written: Draft): Outcome<Design> {
+  const draft = withMirroredJoints(written);
   const findings: Finding[] = [];
   const report = (finding: Finding): void => {
     findings.push(finding);

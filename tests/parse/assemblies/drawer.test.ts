@@ -161,3 +161,79 @@ test("tails are cut on the sides: the box comes apart to the sides, not when it 
     ...["box.left-side", "box.left-side", "box.right-side", "box.right-side"],
   ]);
 });
+
+// As a drawer of 1912 is made (H. H. Windsor, "Mission Furniture: How to Make It", part three, page 7): sides past the front, which hangs
+// 2 in down below them, and a bottom between the sides that goes on under the back.
+describe("a front between the sides", () => {
+  const old = (front: string): string =>
+    drawer(
+      "12",
+      `runners: { made of: walls }
+    join: { with: brads, brad: { length: 1 1/4 }, glue: yes }
+    bottom: { made of: floor, in: between the sides, under the back: yes, fasten: { with: brads, brad: { length: 3/4 } } }
+    front: { made of: walls, is the box front: yes, between the sides: yes${front} }
+    stop: drawer stop`,
+    )
+      .replace("    bottom: floor\n", "")
+      .replace("    pull: pull\n", "");
+  const texts = [old(""), old(", hangs down: 1 1/4")];
+  const [plain, hanging] = texts.map((text) => solved(text)) as [Build, Build];
+  const up = (build: Build, id: string, end: "low" | "high"): number =>
+    toInches(part(build, id)?.body[end][2] as Length);
+
+  test("is as wide as the box inside, and the sides begin where it does", () => {
+    const front = part(plain, "box.box-front")?.body;
+    expect(toInches(subtract(front?.high[0] as Length, front?.low[0] as Length))).toBe(toInches(inner(plain)));
+    expect(part(plain, "box.left-side")?.body.low[1]).toEqual(front?.low[1]);
+  });
+  test("that hangs down is as wide as the whole box below it, notched for the sides above", () => {
+    const front = part(hanging, "box.box-front");
+    expect(toInches(subtract(front?.body.high[0] as Length, front?.body.low[0] as Length))).toBe(
+      toInches(outer(hanging)),
+    );
+    expect(up(hanging, "box.left-side", "low") - up(hanging, "box.box-front", "low")).toBe(1.25);
+    const notches = front?.features.filter(({ kind }) => kind === "notch") ?? [];
+    expect(notches).toHaveLength(2);
+  });
+  test("is pulled by its lower edge where that hangs free, and not by notches that are full", () => {
+    const [without, by] = texts.map((text) => said(solveText(text).findings).filter((line) => line.includes("pull")));
+    expect(without?.join()).toMatch(/nothing to pull box/);
+    expect(by).toEqual([]);
+  });
+  test("the bottom is level with the sides below, and the back stands on it", () => {
+    expect(up(plain, "box.bottom-panel", "low")).toBe(up(plain, "box.left-side", "low"));
+    expect(up(plain, "box.box-back", "low")).toBe(up(plain, "box.bottom-panel", "high"));
+    expect(part(plain, "box.bottom-panel")?.body.high[1]).toEqual(part(plain, "box.left-side")?.body.high[1]);
+  });
+});
+
+test("a drawer that is a mirror image has the joints of the other, and opens to the back", () => {
+  const text = drawer("12", "front: no\n    stop: drawer stop\n    runs on: shelf", "1/2", "30")
+    .replace(
+      "  box:",
+      "  shelf: { made of: panel, boards: 3, as: lying flat, grain: deep, between: [left-panel, right-panel], front: 0, back: 28, bottom: 1 }\n  box:",
+    )
+    .replace("back: outside.back }\n  shelf", "back: outside.back / 2 }\n  shelf")
+    .replace(
+      "joints:",
+      "  other: { mirror of: box, about: deep }\njoints:\n  - { join: shelf, to: [left-panel, right-panel], with: glue }",
+    );
+  const { design, motions } = solved(text);
+  const of = (name: string) =>
+    design.joints.filter(({ parts }) => parts[0].startsWith(`${name}.`)).map(({ method, parts }) => [method, ...parts]);
+  expect(of("box").length).toBeGreaterThan(8);
+  expect(of("other")).toEqual(of("box").map((row) => row.map((word) => word.replace(/^box\./, "other."))));
+  const ways = motions.map(({ name, poses }) => [name, Math.sign(poses.at(-1)?.shift[1] ?? 0)]);
+  expect(ways).toEqual(
+    expect.arrayContaining([
+      ["box", -1],
+      ["other", 1],
+    ]),
+  );
+  expect(design.fittings.map(({ hardware }) => hardware.map(({ carriedBy }) => carriedBy))).toEqual([
+    ["box.box-front"],
+    ["box.box-back"],
+    ["other.box-front"],
+    ["other.box-back"],
+  ]);
+});

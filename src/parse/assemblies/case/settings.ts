@@ -4,7 +4,7 @@ import { type Fields, may, need, settings } from "../../kinds/settings.ts";
 import { word } from "../../kinds/simple.ts";
 import { backIn } from "../back-in.ts";
 import { frontEdges } from "../front-edges.ts";
-import { openings } from "../openings.ts";
+import { caseOpenings } from "../openings.ts";
 import { shelves } from "../shelves-in.ts";
 import { taperFaces } from "../taper.ts";
 import { toBaseSetting } from "../to-base.ts";
@@ -94,7 +94,7 @@ export const own = settings("a case", {
   ),
   back: may(backIn, "The back: its stock, or settings that say more."),
   "back rails": may(backRails, "Rails on edge between the sides at the back, above and below the back panel."),
-  openings: may(openings, "How the inside is divided."),
+  openings: may(caseOpenings, "How the inside is divided."),
   shelves: may(shelves, "Shelves, where the inside is not divided: how many fixed ones, or what they are."),
   "to its base": toBaseSetting,
 });

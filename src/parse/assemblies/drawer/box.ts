@@ -60,7 +60,8 @@ export function addWalls(
   const { join, back, crossing, backCrossing, own } = corners;
   const stock = said["made of"].value;
   const lap = own?.lap?.value ?? site.usual("1/4", "6");
-  const sideFront = !own ? "room.front" : crossing ? write`box-front.front + ${lap}` : "box-front.back";
+  const between = own?.["between the sides"]?.value === true;
+  const sideFront = !own || between ? "room.front" : crossing ? write`box-front.front + ${lap}` : "box-front.back";
   for (const side of ["left", "right"] as const)
     entries[`${side}-side`] = {
       "made of": stock,
@@ -78,9 +79,10 @@ export function addWalls(
   entries["box-back"] = {
     "made of": said["box back"]?.value ?? stock,
     ...{ ...end(backCrossing), facing: "back", back: "room.back" },
+    ...(said.bottom?.value["under the back"]?.value && { bottom: "bottom-panel.top" }),
     ...runs.under?.back(backCrossing),
   };
-  joints.push(cornerJoint("box-front", join, crossing, own !== null, site));
+  joints.push(cornerJoint("box-front", join, crossing, own !== null && !between, site));
   joints.push(cornerJoint("box-back", back, backCrossing, false, site));
 }
 
@@ -100,6 +102,8 @@ export function addBottom(
   const own = said.bottom?.value;
   const seat = own?.in?.value ?? { in: "groove" as const };
   const laidOn = seat.in === "laid on";
+  const between = seat.in === "between the sides";
+  const underBack = own?.["under the back"]?.value === true;
   const up = own?.up?.value ?? runs.under?.bottomUp ?? site.usual("1/4", "6");
   entries["bottom-panel"] = {
     "made of": own?.["made of"].value ?? said["made of"].value,
@@ -107,12 +111,20 @@ export function addBottom(
     carries: said.carries?.value,
     ...(laidOn
       ? { left: "room.left", right: "room.right", front: "room.front", back: "room.back" }
-      : { left: "left-side.right", right: "right-side.left", front: "box-front.back", back: "box-back.front" }),
-    bottom: laidOn ? "room.bottom" : write`room.bottom + ${up}`,
+      : {
+          left: "left-side.right",
+          right: "right-side.left",
+          front: "box-front.back",
+          back: underBack ? "room.back" : "box-back.front",
+        }),
+    bottom: laidOn || between ? "room.bottom" : write`room.bottom + ${up}`,
   };
-  const parts: Settings = { join: "bottom-panel", to: [...BOX_SIDES, "box-front", "box-back"] };
+  const walls = [...BOX_SIDES, "box-front", ...(underBack ? [] : ["box-back"])];
+  const parts: Settings = { join: "bottom-panel", to: walls };
   const fasten: Settings = own?.fasten?.value ?? { with: "brads", glue: "yes", spacing: site.usual("4", "100") };
-  if (laidOn) joints.push({ ...parts, ...fasten });
+  if (underBack) joints.push({ join: "bottom-panel", to: "box-back", from: "bottom-panel", ...fasten });
+  if (between) joints.push({ join: [...BOX_SIDES, ...(underBack ? [] : ["box-back"])], to: "bottom-panel", ...fasten });
+  else if (laidOn) joints.push({ ...parts, ...fasten });
   else if (seat.in === "groove") {
     const play = own?.play?.value ?? site.usual("1/32", "0.5");
     joints.push({ ...parts, with: "groove", ...("deep" in seat && { deep: seat.deep }), play, glue: "no" });

@@ -147,6 +147,9 @@ function addRunners(
   const { write } = site;
   const opening = said.in.value.text;
   const own = said.runners?.value;
+  // Where the sides run past the front, it may hang down before the runners.
+  const front = said.front?.value;
+  const begins = typeof front === "object" && front["between the sides"]?.value ? "box-front.back" : "room.front";
   for (const side of SIDES) {
     const runs = standsOn === "sides" ? `${side}-side` : standsOn;
     if (!own) {
@@ -158,7 +161,7 @@ function addRunners(
       "made of": own["made of"].value,
       ...{ as: "lying flat", grain: "deep", across: own.wide?.value ?? site.usual("1", "25") },
       [side]: write`${opening}.${side}`,
-      ...{ bottom: write`${opening}.bottom`, front: write`room.front`, back: write`${opening}.back` },
+      ...{ bottom: write`${opening}.bottom`, front: begins, back: write`${opening}.back` },
     };
     const wall = said.walls?.value.said[side]?.value;
     if (wall)

@@ -1,9 +1,11 @@
 import { byForm, made } from "../../kinds/combine.ts";
 import { asOfPart, joinWords, measure, partName, stockName, yesNoOr } from "../../kinds/kept.ts";
+import type { Kind } from "../../kinds/kind.ts";
 import { type Fields, may, need, settings } from "../../kinds/settings.ts";
 import { text, word, yesNo } from "../../kinds/simple.ts";
+import { squash } from "../../names.ts";
 import type { TextNode } from "../../yaml/nodes.ts";
-import { seat } from "../back-in.ts";
+import { type Seat, seat } from "../back-in.ts";
 
 /** What stands round an opening, by the names of parts. */
 export const walls = settings("what stands round an opening", {
@@ -45,6 +47,14 @@ const front = settings("the front of a drawer", {
     yesNo,
     "Whether the box has no other front. If nothing is said, it has, and this is screwed to it.",
   ),
+  "between the sides": may(
+    yesNo,
+    "Whether a front that is the box's own lies between its sides, whose ends are then seen; if nothing is said, the sides end on it.",
+  ),
+  "hangs down": may(
+    measure,
+    "How far a front that is the box's own reaches down below the sides, to be pulled by, and to stop the drawer as it goes in.",
+  ),
   lap: may(
     measure,
     "With half-blind dovetails: how much of it stays in front of the sides; 1/4 in or 6 mm if nothing is said.",
@@ -67,15 +77,33 @@ export type Front = Fields<typeof front.keys>;
 const stockOr = <T extends { readonly "made of": { readonly value: TextNode } }>(value: TextNode): T =>
   ({ "made of": { value, at: value.at, key: value.at } }) as unknown as T;
 
+const BETWEEN = "between the sides";
+/** How a back is let in, or `between the sides`. */
+const bottomSeat: Kind<Seat | { readonly in: typeof BETWEEN }> = {
+  ...seat,
+  read: (node, where) =>
+    node.kind === "text" && squash(node.text) === squash(BETWEEN) ? { in: BETWEEN } : seat.read(node, where),
+};
+
 const bottom = settings("the bottom of a drawer", {
   "made of": need(stockName, "Its stock."),
-  in: may(seat, "How it is let in: in a groove if nothing is said, or laid on under the sides."),
+  in: may(
+    bottomSeat,
+    "How it is let in: in a groove if nothing is said, laid on under the sides, or between them, level with their lower edges.",
+  ),
+  "under the back": may(
+    yesNo,
+    "Whether it goes on under the back, which is so much lower, and is fastened to it from below; no if nothing is said.",
+  ),
   up: may(
     measure,
     "How far a bottom in a groove lies above the lower edges: 1/4 in or 6 mm, over slides below it what they want.",
   ),
   play: may(measure, "How much room it has in its grooves at each edge: 1/32 in or 0.5 mm if nothing is said."),
-  fasten: may(joinWords, "What holds a bottom that is laid on: glue and brads if nothing is said."),
+  fasten: may(
+    joinWords,
+    "What holds a bottom that lies under a wall or between two: glue and brads if nothing is said.",
+  ),
 });
 export type Bottom = Fields<typeof bottom.keys>;
 

@@ -13,8 +13,12 @@ export interface Leaving extends Parting {
 }
 
 export interface Graphs {
-  /** The smallest sets that can leave. */
+  /** The smallest sets that can leave in a straight line. */
   smallest(body: readonly number[]): readonly Leaving[];
+  /** Nodes that lie loose on the rest, and that no straight line frees. */
+  stuck(body: readonly number[]): readonly number[];
+  /** Those of them that one tilt frees, which takes long to find. */
+  tilted(body: readonly number[]): readonly Leaving[];
   /** Every set that can leave, unless there are too many to look at. */
   all(body: readonly number[]): { readonly sets: readonly Leaving[]; readonly complete: boolean };
 }
@@ -35,8 +39,13 @@ export function graphsOf(piece: Piece, nodes: readonly Node[]): Graphs {
   });
 
   const waits = (half: readonly number[]): boolean => partsOf(nodes, half).some((part) => isWaiting(piece, part));
-  const later = (a: readonly number[], b: readonly number[]): boolean =>
-    waits(a) === waits(b) ? first(a) > first(b) : waits(a);
+  const woodOf = (half: readonly number[]): number =>
+    partsOf(nodes, half).reduce((sum, part) => sum + (piece.volumes[part] ?? 0), 0);
+  const later = (a: readonly number[], b: readonly number[]): boolean => {
+    if (waits(a) !== waits(b)) return waits(a);
+    const alike = partsOf(nodes, a).length === partsOf(nodes, b).length;
+    return alike ? first(a) > first(b) : woodOf(a) < woodOf(b);
+  };
 
   /** The piece comes to the cleat on the wall, however large it is. */
   const nodeOf = (part: number): number => nodes.findIndex((node) => node.includes(part));
@@ -52,7 +61,7 @@ export function graphsOf(piece: Piece, nodes: readonly Node[]): Graphs {
     return found.flatMap((sets, d) =>
       sets.flatMap((set) => {
         const rest = body.filter((node) => !set.includes(node));
-        // The smaller half is the one that moves; of equal halves what is cut to the piece, or comes later in the source.
+        // The smaller half is the one that moves; of equal halves what is cut to the piece, the lighter of a part and a unit, or what comes later in the source.
         const shorter = rest.length < set.length || (rest.length === set.length && later(rest, set));
         const swap = hung(rest, set) || (shorter && !hung(set, rest));
         const [moving, staying] = swap ? [rest, set] : [set, rest];
@@ -66,30 +75,33 @@ export function graphsOf(piece: Piece, nodes: readonly Node[]): Graphs {
     );
   };
 
-  /** Nodes that lie loose on the rest, and that no straight line frees. */
-  const tilted = (body: readonly number[]): readonly Leaving[] =>
-    body.flatMap((node): readonly Leaving[] => {
-      const rest = body.filter((other) => other !== node);
-      const [own, others] = [nodes[node] ?? [], partsOf(nodes, rest)];
-      if (rest.length === 0 || !liesLoose(piece, own, others)) return [];
-      if (graphs.some((graph) => !rest.some((other) => graph(node, other)))) return [];
-      const legs = piece.tilt(own, others);
-      const last = legs?.find((leg) => "along" in leg && leg.distance === null);
-      if (!legs || !last || !("along" in last)) return [];
-      const halves = { moving: own, staying: others };
-      return [
-        { moving: [node], staying: rest, halves, along: last.along, nodes: 1, direction: directions.length, legs },
-      ];
+  const restOf = (body: readonly number[], node: number) => body.filter((other) => other !== node);
+  const stuck = (body: readonly number[]): readonly number[] =>
+    body.filter((node) => {
+      const rest = restOf(body, node);
+      return (
+        rest.length > 0 &&
+        liesLoose(piece, nodes[node] ?? [], partsOf(nodes, rest)) &&
+        graphs.every((graph) => rest.some((other) => graph(node, other)))
+      );
     });
 
   return {
-    smallest: (body) => [
-      ...leaving(
+    smallest: (body) =>
+      leaving(
         body,
         graphs.map((graph) => smallestClosed(body, graph)),
       ),
-      ...tilted(body),
-    ],
+    stuck,
+    tilted: (body) =>
+      stuck(body).flatMap((node): readonly Leaving[] => {
+        const staying = restOf(body, node);
+        const halves = { moving: nodes[node] ?? [], staying: partsOf(nodes, staying) };
+        const legs = piece.tilt(halves.moving, halves.staying);
+        const last = legs?.find((leg) => "along" in leg && leg.distance === null);
+        if (!legs || !last || !("along" in last)) return [];
+        return [{ moving: [node], staying, halves, along: last.along, nodes: 1, direction: directions.length, legs }];
+      }),
     all(body) {
       const found = graphs.map((graph) => closedSets(body, graph, LIMIT));
       return { sets: leaving(body, found), complete: found.every((sets) => sets.length < LIMIT) };

@@ -51,6 +51,8 @@ export interface Split extends Made {
   readonly along: Direction;
   readonly legs?: readonly Leg[];
   readonly sliding: readonly string[];
+  /** What leaves only hangs, runs or lies loose. */
+  readonly light: boolean;
   /** Compared from the first number on; less is better. */
   readonly cost: readonly number[];
 }
@@ -96,6 +98,7 @@ export function splitOf(piece: Piece, parting: Parting, { closing, ...made }: Cl
   const [only] = moving;
   const waits = only !== undefined && moving.length === 1 && isWaiting(piece, only);
   const all = [...moving, ...halves.staying];
+  const light = closing.every(({ joint }) => LOOSE.includes(joint.kind));
   const cost = [
     // The piece is hung on its wall when nothing else is left to do.
     closing.some(({ joint }) => hangsOn(joint)) ? 0 : 1,
@@ -104,7 +107,7 @@ export function splitOf(piece: Piece, parting: Parting, { closing, ...made }: Cl
     // Fronts are set when the drawers run.
     all.some((part) => piece.set.has(part)) && !moving.every((part) => piece.set.has(part)) ? 1 : 0,
     // What hangs, runs or lies loose goes in when all else stands: it has to come out again.
-    closing.every(({ joint }) => LOOSE.includes(joint.kind)) ? 0 : 1,
+    light ? 0 : 1,
     legs ? 1 : 0,
     // From the bottom up: off comes first what is highest.
     isStacked(piece, moving, closing) ? -heightOf(piece, moving) : 0,
@@ -122,7 +125,7 @@ export function splitOf(piece: Piece, parting: Parting, { closing, ...made }: Cl
     -(moving[0] ?? 0),
     direction,
   ];
-  return { ...made, halves, along, ...(legs && { legs }), sliding: sliding.map(({ joint }) => joint.id), cost };
+  return { ...made, halves, along, ...(legs && { legs }), sliding: sliding.map(({ joint }) => joint.id), light, cost };
 }
 
 /** Drawers, their fronts, and shelves. */

@@ -5,7 +5,7 @@
 import type { Refusal, Taken } from "./choices.ts";
 import { type Graphs, graphsOf, type Leaving, type Node, partsOf } from "./graphs.ts";
 import type { Halves } from "./links.ts";
-import { bodyOf, type Closed, close, closingOf, type Piece, type Split, splitOf } from "./splits.ts";
+import { bodyOf, type Closed, close, closingOf, isWaiting, type Piece, type Split, splitOf } from "./splits.ts";
 
 export type Taking =
   | { readonly node: number }
@@ -57,14 +57,30 @@ export function takeApart(piece: Piece, nodes: readonly Node[], start: Taken): A
     return [...ways.values()].sort((a, b) => compareCosts(a.split.cost, b.split.cost));
   };
 
+  /**
+   * What leaves easily; else all that can leave, nearly all of it soon found. Ways out with a tilt are looked for only where no straight
+   * one is sure to be better.
+   */
+  const waysOf = (body: readonly number[], taken: Taken, refusals: Refusal[]): readonly (() => readonly Way[])[] => {
+    const straight = graphs.smallest(body);
+    const ways = judge(straight, taken, refusals);
+    const [best] = ways;
+    const tilted = (): readonly Way[] => {
+      const found = graphs.tilted(body);
+      return found.length > 0 ? judge([...straight, ...found], taken, refusals) : ways;
+    };
+    const sure = best?.split.light && !partsOf(nodes, graphs.stuck(body)).some((part) => isWaiting(piece, part));
+    return [...(sure ? [() => [best]] : []), tilted, () => judge(graphs.all(body).sets, taken, refusals)];
+  };
+
   const solve = (body: readonly number[], taken: Taken): Apart | null => {
     const [only] = body;
     if (only !== undefined && body.length === 1) return { tree: { node: only }, taken };
     const key = `${body.join()}|${chosenIn(piece, partsOf(nodes, body), taken)}`;
     if (dead.has(key)) return null;
     const refusals: Refusal[] = [];
-    for (const sets of [() => graphs.smallest(body), () => graphs.all(body).sets]) {
-      for (const { split, staying, moving } of judge(sets(), taken, refusals)) {
+    for (const ways of waysOf(body, taken, refusals)) {
+      for (const { split, staying, moving } of ways()) {
         const stays = solve(staying, split.taken);
         const moves = stays && solve(moving, stays.taken);
         if (moves) return { tree: { split, staying: stays.tree, moving: moves.tree }, taken: moves.taken };

@@ -39,7 +39,11 @@ export function clampingOf(work: Work, moves: readonly Move[]): readonly Clampin
   const wanted = moves.flatMap(({ along, work: joints }) => {
     const axis = INDICES.reduce<AxisIndex>((best, i) => (Math.abs(along[i]) > Math.abs(along[best]) ? i : best), 0);
     const held = joints.filter(({ joint, drives }) => joint.glue && drives.length === 0).map(({ joint }) => joint);
-    return held.length === 0 ? [] : [{ axis, count: sum(held.map((joint) => clampsOver(longest(work, joint, axis)))) }];
+    const long = held.filter((joint) => !less(longest(work, joint, axis), NARROW));
+    // What is clamped along its length is held at its ends too, where it reaches over what stands beside.
+    const also = (joint: Joint): boolean => joint.parts.some((id) => long.some(({ parts: [own] }) => own === id));
+    const own = held.filter((joint) => long.includes(joint) || !also(joint));
+    return own.length === 0 ? [] : [{ axis, count: sum(own.map((joint) => clampsOver(longest(work, joint, axis)))) }];
   });
   return INDICES.flatMap((axis): readonly Clamping[] => {
     const count = sum(wanted.filter((each) => each.axis === axis).map((each) => each.count));

@@ -148,5 +148,5 @@ export function expand(
   return { entries, groups, failed };
 }
 
-const flatten = (nodes: readonly NodeDraft[]): readonly NodeDraft[] =>
+export const flatten = (nodes: readonly NodeDraft[]): readonly NodeDraft[] =>
   nodes.flatMap((node) => (node.kind === "group" ? [node, ...flatten(node.children)] : [node]));

@@ -4,9 +4,11 @@ import type { Length } from "../../../units/length.ts";
 
 /** Change of size of solid wood for 1 % of moisture, between 6 and 14 %. */
 export interface Movement {
-  readonly tangential: number;
-  readonly radial: number;
-  /** Tangential, from green to oven-dry, %; null where no figure is at hand. */
+  /** In the width of a board: tangential where it is flat-sawn, radial where it is quarter-sawn. */
+  readonly wide: number;
+  /** In its thickness, the other of the two. */
+  readonly thick: number;
+  /** In its width, from green to oven-dry, %; null where no figure is at hand. */
   readonly shrinkage: number | null;
   readonly basis: string;
 }

@@ -23,17 +23,16 @@ const fromShrinkage = (shrinkage: Figure | null): Figure | null =>
     source: `${shrinkage.source}, by C = S / (3000 - 20 S)`,
   };
 
-/** Change of size of solid wood. */
-export function movementOf(species: Species | null, softwood: boolean): Movement {
+/** Change of size of solid wood. Growth rings stand upright in the thickness of a board that is quarter-sawn. */
+export function movementOf(species: Species | null, softwood: boolean, quartered: boolean): Movement {
   const usual = USUAL_FIGURES[softwood ? "softwood" : "hardwood"];
   const tangential = species?.tangential ?? fromShrinkage(species?.shrinkageTangential ?? null);
   const radial = species?.radial ?? fromShrinkage(species?.shrinkageRadial ?? null);
-  return {
-    tangential: tangential?.value ?? usual.tangential,
-    radial: radial?.value ?? usual.radial,
-    shrinkage: species?.shrinkageTangential?.value ?? null,
-    basis: tangential?.source ?? USUAL,
-  };
+  const flat = { value: tangential?.value ?? usual.tangential, source: tangential?.source ?? USUAL };
+  const upright = { value: radial?.value ?? usual.radial, source: radial?.source ?? USUAL };
+  const [wide, thick] = quartered ? [upright, flat] : [flat, upright];
+  const shrinkage = quartered ? species?.shrinkageRadial : species?.shrinkageTangential;
+  return { wide: wide.value, thick: thick.value, shrinkage: shrinkage?.value ?? null, basis: wide.source };
 }
 
 /** Bending of solid wood. */

@@ -84,7 +84,7 @@ export function resolveStock(draft: StockDraft, evaluate: Evaluate, units: Units
       form: "board",
       species: wood.species?.name ?? null,
       density: density(wood.species, softwood),
-      movement: movementOf(wood.species, softwood),
+      movement: movementOf(wood.species, softwood, wood.quartered),
       stiffness: stiffnessOf(wood.species, softwood),
       roughThickness: sold?.kind === "rough" ? sold.thickness : null,
     },

@@ -10,7 +10,11 @@ import { readWords } from "./words.ts";
 export interface Wood {
   readonly species: Species | null;
   readonly called: string | null;
+  /** Sawn so that the growth rings stand upright in the thickness of a board. */
+  readonly quartered: boolean;
 }
+
+const QUARTERED = /\bquarter(?:ed|[ -]?saw(?:n|ed))\b/;
 
 /**
  * The wood that `wood:` names, else the one in `sold as`. `reclaimed heart pine` is pine; but words that are nearly the name of
@@ -18,15 +22,17 @@ export interface Wood {
  */
 export function resolveWood(draft: StockDraft, sold: SoldAs | null): { wood: Wood; findings: readonly Finding[] } {
   const said = draft.wood;
-  if (said === undefined) return { wood: { species: sold?.species ?? null, called: sold?.wood ?? null }, findings: [] };
+  const quartered = [said, draft.soldAs].some((each) => each && QUARTERED.test(plainName(each.value)));
+  if (said === undefined)
+    return { wood: { species: sold?.species ?? null, called: sold?.wood ?? null, quartered }, findings: [] };
   const name = plainName(said.value);
   const { species, unknown } = readWords(name);
   const near = unknown.length === 0 ? [] : nearest(name, speciesNames);
-  if (species !== null && near.length === 0) return { wood: { species, called: name }, findings: [] };
+  if (species !== null && near.length === 0) return { wood: { species, called: name, quartered }, findings: [] };
   const [only] = near;
   const more = near.length === 1 && only !== undefined ? { fix: { at: said.at, insert: only } } : {};
   return {
-    wood: { species: null, called: name },
+    wood: { species: null, called: name, quartered },
     findings: [unknownSpecies(said.at, { wood: said.value, near }, more)],
   };
 }

@@ -4,7 +4,7 @@ import { findSpecies, plainName, type Species, speciesNames } from "./species.ts
 const QUALIFIERS: ReadonlySet<string> = new Set(
   (
     "x by board boards lumber timber wood solid hardwood softwood plank stock piece pieces in thick nominal and or of the " +
-    "kiln air dried dry kd quarter quartersawn flat plain plainsawn rift sawn straight grain grained " +
+    "kiln air dried dry kd quarter quartered quartersawn quartersawed sawed flat plain plainsawn rift sawn straight grain grained " +
     "select selected common clear no number better premium prime standard grade graded fas cabinet furniture " +
     "surfaced planed dressed s2s s3s s4s construction framing stud studs whiteboard untreated " +
     "sheet sheets panel panels sanded veneer veneered faced face core exterior interior marine finish prefinished " +

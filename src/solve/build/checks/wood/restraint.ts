@@ -23,8 +23,8 @@ export interface Frame {
 export function strain(part: Part, stock: Stock, axis: AxisIndex, { from, to }: Change): number {
   const { movement } = stock;
   if (movement === undefined || part.axes.length === axisAt(axis)) return 0;
-  const tangential = changeOfWidth(movement, from, to);
-  return part.axes.width === axisAt(axis) ? tangential : tangential * (movement.radial / movement.tangential);
+  const wide = changeOfWidth(movement, from, to);
+  return part.axes.width === axisAt(axis) ? wide : wide * (movement.thick / movement.wide);
 }
 
 /** Where a board is fixed: the first and last fastener of each joint, or the ends of its glue. */
