@@ -5,7 +5,7 @@ import type { Item } from "../document.ts";
 import { needsDrawing } from "../drawing/part/lying.ts";
 import { type PartDrawing, partDrawing } from "../drawing/part/part-drawing.ts";
 import { onGrid, TYPE } from "../style.ts";
-import { paragraph } from "../typeset/atom.ts";
+import { type Atom, paragraph } from "../typeset/atom.ts";
 import type { Rich } from "../typeset/lines.ts";
 import { paintStack, stack } from "../typeset/stack.ts";
 import { holeSize } from "./holes.ts";
@@ -16,6 +16,8 @@ export interface Drawn {
   readonly height: number;
   /** It tells every measure of what it shows. */
   readonly measured?: boolean;
+  /** What its letters stand for, below it. */
+  readonly key?: readonly Atom[];
   readonly paint: (x: number, y: number) => readonly Item[];
 }
 
@@ -66,15 +68,11 @@ export function drawnPart(
   const notes = noted ? line.notes.map((note) => `${capital(note)}.`) : [];
   const words = [...mirror, made.lies, ...later, ...notes].join(" ");
   const head = stack(paragraph(words, TYPE.caption, width));
-  const key = stack(made.bores.flatMap((bore) => paragraph(boreWords(bore, plan.printer), TYPE.caption, width)));
   return {
-    height: onGrid(head.height + shown.height + 6 + key.height),
+    height: onGrid(head.height + shown.height + 4),
     measured: true,
-    paint: (x, y) => [
-      ...paintStack(head, x, y),
-      shown.paint(x, y + head.height),
-      ...paintStack(key, x, y + head.height + shown.height + 6),
-    ],
+    key: made.bores.flatMap((bore) => paragraph(boreWords(bore, plan.printer), TYPE.caption, width)),
+    paint: (x, y) => [...paintStack(head, x, y), shown.paint(x, y + head.height)],
   };
 }
 

@@ -43,13 +43,20 @@ export function partDrawings(plan: Plan): Section | null {
   };
 }
 
-function titled({ mark, name, parts }: CutLine, drawn: Drawn, width: number): FlowAtom {
+function titled({ mark, name, parts }: CutLine, { height, paint, key = [] }: Drawn, width: number): FlowAtom {
   const many = parts.length > 1 ? ` × ${parts.length}` : "";
   const head = stack(paragraph(`${mark}\u2002${name}${many}`, TYPE.heading, width, { role: "heading 2" }));
+  const below = stack(key);
   return {
-    ...block(head.height + drawn.height, (x, y) => [...paintStack(head, x, y), ...drawn.paint(x, y + head.height)], {
-      above: 18,
-    }),
+    ...block(
+      head.height + height + below.height,
+      (x, y) => [
+        ...paintStack(head, x, y),
+        ...paint(x, y + head.height),
+        ...paintStack(below, x, y + head.height + height),
+      ],
+      { above: 18 },
+    ),
     of: mark,
   };
 }

@@ -74,18 +74,22 @@ const SLACK = 96;
 
 /** One unit; more where the text is longer than a page, each with the picture. */
 function stepUnits(step: Step, picture: Drawn, width: number, most: number): Unit[] {
+  const key = picture.key ?? [];
+  const text = stepText(step, picture.measured === true, width);
   const units: Unit[] = [];
-  let rest: Stack | null = stack(stepText(step, picture.measured === true, width));
+  let rest: Stack | null = stack(
+    key.length > 0 ? [...key, ...text] : text.map((a, i) => (i === 0 ? { ...a, above: 0 } : a)),
+  );
   while (rest !== null) {
     const title = stepTitle(step, units.length === 0, width);
-    const height = title.height + picture.height + (picture.height > 0 ? BELOW : 0);
+    const below = picture.height > 0 && key.length === 0 ? BELOW : 0;
+    const height = title.height + picture.height + below;
     const [now, later]: readonly [Stack, Stack | null] = cutStack(rest, most - height);
     const top: FlowAtom = {
       ...block(height, (x, y) => [...title.paint(x, y), ...picture.paint(x, y + title.height)], { keep: true }),
       of: `step ${step.number}`,
     };
-    const [first, ...others] = now.atoms;
-    units.push([top, ...(first ? [{ ...first, above: 0 }] : []), ...others]);
+    units.push([top, ...now.atoms]);
     rest = later;
   }
   return units;
