@@ -11,6 +11,7 @@ import { type DesignOptions, design } from "./solve/design/index.ts";
 import { inWorkshop } from "./solve/design/workshop.ts";
 import { type Jumps, jumpsOf } from "./solve/jumps/index.ts";
 import { underEveryOption } from "./solve/options/index.ts";
+import { freeSizes, otherwiseOf, singleChanges } from "./solve/options/otherwise.ts";
 import { overThickness } from "./solve/thickness/index.ts";
 
 export { includes, type Source };
@@ -47,15 +48,38 @@ function solveTree(source: Source, options: SolveOptions, workshop: WorkshopDraf
     const asked = draftIn(workshop, tree, options);
     const solveDraft = (draft: Draft, effort?: "plain"): Outcome<Build> =>
       andThen(design(draft, options), (each) => build(each, undefined, effort));
-    const solved = andThen(asked, (draft) => overThickness(draft, options, solveDraft(draft)));
-    if (asked.value === undefined || asked.value.choices.length === 0) return solved;
-    const findings = underEveryOption(asked.value, solved.findings, {
+    const plain = andThen(asked, solveDraft);
+    const draft = asked.value;
+    const drawn = andThen(asked, (each) => overThickness(each, options, plain));
+    const solved = draft
+      ? andThen(drawn, (value) => outcome({ ...value, freeSizes: freeSizes(draft, value.design.sizes) }))
+      : drawn;
+    if (draft === undefined || draft.choices.length === 0) return solved;
+    const changes = singleChanges(draft.choices, draft.chosen);
+    const others = new Map<string, Build>();
+    const findings = underEveryOption(draft, solved.findings, {
       read: (choose) => draftIn(workshop, tree, { choose }),
-      solve: (draft) => solveDraft(draft, "plain").findings,
+      solve: (each) => {
+        const single = changes.some(({ under }) => nameOf(under) === nameOf(each.chosen));
+        const { value, findings } = solveDraft(each, single ? undefined : "plain");
+        if (single && value) others.set(nameOf(each.chosen), value);
+        return findings;
+      },
     });
-    return hasErrors(findings) ? failed(findings) : { ...solved, findings };
+    if (hasErrors(findings)) return failed(findings);
+    // What means the same as under other options was not solved again.
+    const under = (choose: ReadonlyMap<string, string>): Build | undefined =>
+      others.get(nameOf(choose)) ?? andThen(draftIn(workshop, tree, { choose }), (each) => solveDraft(each)).value;
+    // Compared as they were solved: for the one thickness that is drawn.
+    const otherwise = changes.flatMap(({ choice, option, under: choose }) => {
+      const [here, there] = [plain.value, under(choose)];
+      return (here && there && otherwiseOf(choice, option, here, there)) ?? [];
+    });
+    return { ...(solved.value && { value: { ...solved.value, otherwise } }), findings };
   });
 }
+
+const nameOf = (under: ReadonlyMap<string, string>): string => JSON.stringify([...under]);
 
 /** The plan under some options, as it is made in a workshop. */
 const draftIn = (workshop: WorkshopDraft | undefined, tree: Tree, options: ParseOptions): Outcome<Draft> =>

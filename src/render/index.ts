@@ -10,9 +10,12 @@ import { allChecks, whatWasChecked } from "./pages/checked.ts";
 import { coverItems } from "./pages/cover.ts";
 import { cutList } from "./pages/cut-list.ts";
 import { finishing } from "./pages/finishing.ts";
+import { gluing } from "./pages/gluing.ts";
 import { holesAndScrews } from "./pages/holes.ts";
 import { layoutPages } from "./pages/layouts.ts";
 import { measureFirst } from "./pages/measure-first.ts";
+import { milling } from "./pages/milling.ts";
+import { otherwise } from "./pages/otherwise.ts";
 import { partDrawings } from "./pages/part-drawings.ts";
 import { exploded, inside, views } from "./pages/piece.ts";
 import { makePlan, type Plan } from "./pages/plan.ts";
@@ -20,6 +23,7 @@ import { rights } from "./pages/rights.ts";
 import { runningHead } from "./pages/running-head.ts";
 import { shotList } from "./pages/shots.ts";
 import { stepPages } from "./pages/steps.ts";
+import { templates } from "./pages/templates.ts";
 import { timePage } from "./pages/time.ts";
 import { A4, content, LETTER } from "./style.ts";
 import { flow, type Section } from "./typeset/flow.ts";
@@ -46,13 +50,17 @@ export const SECTIONS: readonly ((plan: Plan) => Section | null)[] = [
   measureFirst,
   cutList,
   layoutPages,
+  milling,
   partDrawings,
   holesAndScrews,
+  templates,
   timePage,
+  gluing,
   stepPages,
   finishing,
   inTheRoom,
   ifItDoesNotFit,
+  otherwise,
   whatWasChecked,
   rights,
 ];

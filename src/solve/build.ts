@@ -10,6 +10,8 @@ import type { FinishRow, FinishSchedule } from "./build/model/finish.ts";
 import type { Jig } from "./build/model/jig.ts";
 import type { LayoutProof } from "./build/model/layout-proof.ts";
 import type { BuiltMotion } from "./build/model/motion.ts";
+import type { FreeSize, Otherwise } from "./build/model/otherwise.ts";
+import type { Pattern } from "./build/model/pattern.ts";
 import type { Finishing, Purchase } from "./build/model/purchase.ts";
 import type { Step, Timeline } from "./build/model/step.ts";
 import type { ChangingSizes, Reserved, Slope } from "./build/model/thickness.ts";
@@ -31,6 +33,8 @@ export interface Build {
   readonly hardware: readonly Hardware[];
   readonly motions: readonly BuiltMotion[];
   readonly jigs?: readonly Jig[];
+  /** Absent where nothing is easier traced than measured. */
+  readonly patterns?: readonly Pattern[];
   readonly layouts: readonly Layout[];
   readonly layoutProof: readonly LayoutProof[];
   readonly purchases: readonly Purchase[];
@@ -43,6 +47,9 @@ export interface Build {
   readonly tools: readonly { readonly tool: string; readonly why: string }[];
   readonly checks: readonly Check[];
   readonly advice?: AdviceOn;
+  /** Under other options; absent where there is nothing else to choose, or it was not asked for. */
+  readonly otherwise?: readonly Otherwise[];
+  readonly freeSizes?: readonly FreeSize[];
   readonly findings: readonly Finding[];
 }
 
@@ -153,6 +160,9 @@ export interface Cut {
   readonly fence: Length;
 }
 
+export type { Jig, Uses } from "./build/model/jig.ts";
+export type { FreeSize, Otherwise } from "./build/model/otherwise.ts";
+export type { CurvePattern, HolePattern, Pattern, Side } from "./build/model/pattern.ts";
 export type { Action, Clamping, Leg, Spell, Step, StepKind, Timeline, Tool, Wait } from "./build/model/step.ts";
 export type {
   Advice,

@@ -244,6 +244,7 @@ export interface BuildRecord {
     length: number;
     holes: { x: number; y: number; diameter: number }[];
   }[];
+  patterns: unknown[];
   checks: { rule: string; subject: string; verdict: string; because: string | null }[];
   findings: { rule: string; when: Record<string, string> }[];
   pages: unknown[];

@@ -1,13 +1,10 @@
 /** What to know before the first cut. */
 import type { Advice } from "../../solve/build.ts";
 import { needsDrawing } from "../drawing/part/lying.ts";
-import { TYPE } from "../style.ts";
-import { list } from "../typeset/atom.ts";
 import type { Section } from "../typeset/flow.ts";
 import { adviceList } from "./advice.ts";
-import { otherwise } from "./choices.ts";
 import { HOW_TO_READ } from "./drawn-part.ts";
-import { body, type Plan, sectionHeading, subheading } from "./plan.ts";
+import { type Plan, sectionHeading, subheading } from "./plan.ts";
 
 export function beforeYouStart({ build, frame, printer }: Plan): Section {
   const { width } = frame;
@@ -23,7 +20,6 @@ export function beforeYouStart({ build, frame, printer }: Plan): Section {
           },
         ];
   const longNames = printer.unit === "in" ? "inches" : "millimetres";
-  const others = otherwise(design);
   const reading: Advice[] = [
     {
       head: "Marks.",
@@ -56,15 +52,6 @@ export function beforeYouStart({ build, frame, printer }: Plan): Section {
       ...adviceList([...first, ...(build.advice?.cautions ?? [])], width),
       ...subheading("Reading this plan", width),
       ...adviceList(reading, width, 4),
-      ...(others.length === 0
-        ? []
-        : [
-            ...subheading("If you had chosen otherwise", width),
-            ...list(others, TYPE.body, width, { above: 4 }),
-            ...body("Sizes, boards and screws may then be others. This plan holds for what was chosen.", width, {
-              above: 4,
-            }),
-          ]),
     ],
   };
 }

@@ -15,6 +15,10 @@ export const FACTS_HEIGHT = 48;
 
 const KG_PER_POUND = 0.45359237; // exact, by definition of the international pound
 
+/** "52 lb", "24 kg" */
+export const sayMass = (mass: number, { unit }: Pick<Plan["printer"], "unit">): string =>
+  unit === "in" ? `${Math.round(mass / KG_PER_POUND)}\u202flb` : `${Math.round(mass)}\u202fkg`;
+
 function facts({ build, printer }: Plan): (readonly [string, string])[] {
   const outside = outsideOf(build.parts);
   const size =
@@ -22,7 +26,7 @@ function facts({ build, printer }: Plan): (readonly [string, string])[] {
       ? []
       : [([0, 1, 2] as const).map((i) => printer.rounded(subtract(outside.high[i], outside.low[i]))).join(" × ")];
   const mass = build.parts.reduce((sum, part) => sum + part.mass, 0);
-  const weight = printer.unit === "in" ? `${Math.round(mass / KG_PER_POUND)}\u202flb` : `${Math.round(mass)}\u202fkg`;
+  const weight = sayMass(mass, printer);
   const { elapsed } = build.timeline;
   const bench = quarters(build.steps.reduce((sum, step) => sum + step.bench, 0));
   return [

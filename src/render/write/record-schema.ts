@@ -3,7 +3,7 @@
  * so the published schema leaves room for others, and the strict one, for tests, does not.
  */
 import { layout, proof, purchase } from "./record/schema/cutting.ts";
-import { fastener, hardware, hole, jig, joint, motion } from "./record/schema/joinery.ts";
+import { fastener, hardware, hole, jig, joint, motion, pattern } from "./record/schema/joinery.ts";
 import { blank, cutLine, part } from "./record/schema/wood.ts";
 import {
   about,
@@ -55,7 +55,11 @@ export const recordSchema: Schema = {
     holes: list(hole),
     hardware: list(hardware),
     motions: list(motion),
-    jigs: about("Templates, with their holes from one corner.", list(jig)),
+    jigs: about("Templates, strips and spacers, with their holes from one corner.", list(jig)),
+    patterns: about(
+      "Curves and the holes of hardware that are traced or pricked through from the plan.",
+      list(pattern),
+    ),
     layouts: list(layout),
     layoutProof: list(proof),
     purchases: list(purchase),

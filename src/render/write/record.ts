@@ -61,13 +61,16 @@ export function writeRecord(build: Build, meta: RecordMeta): string {
     holes: build.holes.map((hole) => holeRecord(hole, frame)),
     hardware: build.hardware.map((each) => hardwareRecord(each, frame)),
     motions: build.motions.map((each) => motionRecord(each, frame)),
-    jigs: (build.jigs ?? []).map(({ id, what, width, length, holes, from }) => ({
-      ...{ id, for: what, width: millimetres(width), length: millimetres(length), from },
+    jigs: (build.jigs ?? []).map(({ id, what, width, length, count, holes, from }) => ({
+      ...{ id, for: what, count, width: millimetres(width), length: millimetres(length), from },
       holes: holes.map(({ x, y, diameter }) => ({
         x: millimetres(x),
         y: millimetres(y),
         diameter: millimetres(diameter),
       })),
+    })),
+    patterns: (build.patterns ?? []).map(({ id, what, marks, width, height, full }) => ({
+      ...{ id, for: what, marks, width: millimetres(width), height: millimetres(height), full },
     })),
     layouts: build.layouts.map(layoutRecord),
     layoutProof: build.layoutProof.map(proofRecord),

@@ -18,6 +18,7 @@ import { jigsOf } from "./jigs/jigs.ts";
 import type { LargestSizes } from "./model/thickness.ts";
 import { motionsOf } from "./motions/motions.ts";
 import { orderOfWork } from "./order/index.ts";
+import { patternsOf } from "./patterns/patterns.ts";
 import { finishingOf } from "./purchases/finish.ts";
 import { purchases } from "./purchases/index.ts";
 import { stepsOf } from "./steps/index.ts";
@@ -49,7 +50,10 @@ export function build(
   const byId = new Map(design.parts.map((part) => [part.id, part]));
   const lineOf = new Map(lines.flatMap((line) => line.parts.map((id) => [id, line] as const)));
   const finishing = finishingOf(design);
-  const jigs = jigsOf({ design, holes: plan.holes, layouts: cut.layouts });
+  const mark = (id: string): string => lineOf.get(id)?.mark ?? "";
+  const bored = { holes: plan.holes, hardware: plan.hardware };
+  const jigs = jigsOf({ design, ...bored, layouts: cut.layouts, mark });
+  const patterns = patternsOf({ design, ...bored, mark, print });
   const {
     steps,
     timeline,
@@ -63,6 +67,7 @@ export function build(
     cutList: lines,
     blanks,
     jigs,
+    patterns,
     finishing,
     part: (id) => byId.get(id) as Part,
     stock: (name) => stocks.get(name) as Stock,
@@ -99,6 +104,7 @@ export function build(
     hardware: plan.hardware,
     motions,
     ...(jigs.length > 0 && { jigs }),
+    ...(patterns.length > 0 && { patterns }),
     layouts: cut.layouts,
     layoutProof: cut.proof,
     ...(design.finishes && { finishing }),

@@ -53,6 +53,7 @@ export function complete(made: Made): BuildRecord {
     tools: [],
     finishing: [],
     jigs: [],
+    patterns: [],
     checks: [],
     findings: [],
     pages: [],

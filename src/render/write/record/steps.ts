@@ -17,7 +17,7 @@ export const stepRecord = (step: Step, frame: Frame): Json => ({
   bench: step.bench,
   waits: step.waits.map((wait) => ({ for: wait.for, minutes: wait.minutes })),
   clamps: (step.clamps ?? []).map(({ count, opening }) => ({ count, opening: millimetres(opening) })),
-  jigs: [],
+  jigs: step.jigs ?? [],
   hands: step.hands ?? 1,
   text: step.text,
   cautions: step.cautions,

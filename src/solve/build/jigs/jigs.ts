@@ -2,42 +2,59 @@ import { type Length, millimetres } from "../../../units/length.ts";
 import { add, compare, equal, less, max, min, subtract, ZERO } from "../../../units/rational.ts";
 import type { Layout } from "../../build.ts";
 import { faceAxis, otherAxes } from "../../design/space.ts";
-import type { Design, Fitting, Hole, Part } from "../../design.ts";
-import type { Jig } from "../model/jig.ts";
+import type { Design, Fitting, Hardware, Hole, Part } from "../../design.ts";
+import type { Jig, JigDraft } from "../model/jig.ts";
+import { spacers } from "./spacers.ts";
 import { drillingStrips } from "./strips.ts";
 
 /** Wood beyond the outermost hole of a template. Common practice, no source. */
 const BEYOND = millimetres(25);
+const NO_USES: Jig["uses"] = { holes: [], features: [], parts: [] };
 const GRIPS: ReadonlySet<string> = new Set(["knob", "pull"]);
 
-/** A template for each kind of knob or pull of which several sit alike: laid into a corner, its holes are where they belong; strips for rows of shelf pins. */
+/**
+ * A template for each kind of knob or pull of which several sit alike: laid into a corner, its holes are where they belong; strips for rows
+ * of shelf pins and of the screws of slides; spacers for even gaps.
+ */
 export function jigsOf({
   design,
   holes,
+  hardware,
   layouts,
+  mark,
 }: {
   readonly design: Design;
   readonly holes: readonly Hole[];
+  readonly hardware: readonly Hardware[];
   readonly layouts: readonly Layout[];
+  readonly mark: (id: string) => string;
 }): readonly Jig[] {
+  const all = [...templates(design, holes), ...drillingStrips(design, holes, hardware), ...spacers(design, mark)];
+  return all.map((jig, i) => ({ ...jig, id: `jig ${i + 1}`, from: offcutFor(jig, layouts) }));
+}
+
+function templates(design: Design, holes: readonly Hole[]): readonly JigDraft[] {
   const parts = new Map(design.parts.map((part) => [part.id, part]));
-  const patterns = new Map<string, Omit<Jig, "id" | "from">>();
+  const patterns = new Map<string, { jig: JigDraft; count: number }>();
   for (const fitting of design.fittings) {
     const part = parts.get(fitting.part);
     const kind = fitting.hardware[0]?.item.kind ?? "";
     if (!part || part.turned || !GRIPS.has(kind)) continue;
-    const jig = templateFor(fitting, part);
+    const jig = { ...templateFor(fitting, part), uses: NO_USES };
     const key = `${fitting.hardware[0]?.item.name} ${jig.holes.map(({ x, y }) => `${x.n}/${x.d} ${y.n}/${y.d}`).join()}`;
     const before = patterns.get(key);
-    patterns.set(key, before ? { ...before, parts: [...before.parts, part.id] } : jig);
+    const own = fitting.hardware.map(({ id }) => id);
+    const bored = holes.flatMap((hole, i) =>
+      hole.part === part.id && hole.for !== null && own.includes(hole.for) ? [i] : [],
+    );
+    const uses = { holes: [...(before?.jig.uses.holes ?? []), ...bored], features: [], parts: [] };
+    patterns.set(key, { jig: { ...(before?.jig ?? jig), uses }, count: (before?.count ?? 0) + 1 });
   }
-  const several = [...patterns.values()].filter((jig) => jig.parts.length > 1);
-  const all = [...several, ...drillingStrips(design, holes)];
-  return all.map((jig, i) => ({ ...jig, id: `template ${i + 1}`, from: offcutFor(jig, layouts) }));
+  return [...patterns.values()].filter(({ count }) => count > 1).map(({ jig }) => jig);
 }
 
 /** From the nearer edges of the part, so that handed doors share one template, turned over. */
-function templateFor(fitting: Fitting, { id, body }: Part): Omit<Jig, "id" | "from"> {
+function templateFor(fitting: Fitting, { id, body }: Part): Omit<JigDraft, "uses"> {
   const [a, b] = otherAxes(faceAxis(fitting.face));
   const own = fitting.holes.filter(({ part }) => part === id);
   const fromEdge = (axis: typeof a): ((hole: Hole) => Length) => {
@@ -51,12 +68,10 @@ function templateFor(fitting: Fitting, { id, body }: Part): Omit<Jig, "id" | "fr
   const far = (of: (hole: (typeof holes)[number]) => Length): Length => add(holes.map(of).reduce(max, ZERO), BEYOND);
   const sorted = holes.toSorted((p, q) => (equal(p.x, q.x) ? compare(p.y, q.y) : compare(p.x, q.x)));
   const what = `the ${fitting.hardware[0]?.item.kind ?? ""}s`;
-  const bores = own[0]?.kind ?? "knob";
   return {
     what,
-    parts: [id],
-    bores,
     laid: "in the corner",
+    count: 1,
     width: far((hole) => hole.x),
     length: far((hole) => hole.y),
     holes: sorted,

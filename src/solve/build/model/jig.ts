@@ -1,20 +1,33 @@
 import type { Length } from "../../../units/length.ts";
-import type { Hole } from "../../design.ts";
 
-/** A template that is made from an offcut before it is used. Types only. */
+/** A template, strip or spacer that is made from an offcut before it is used. Types only. */
 export interface Jig {
+  /** Printed, with a capital where it begins a sentence: "jig 1". */
   readonly id: string;
-  /** "the pulls": what it sets out. */
+  /** "the pulls": what it sets out; of a spacer, what it holds apart. */
   readonly what: string;
-  /** The parts that are bored by it, and their holes for it. */
-  readonly parts: readonly string[];
-  readonly bores: Hole["kind"];
-  /** Where it is laid on the part: its fences against two edges, or flush with its lower end. */
-  readonly laid: "in the corner" | "on the end";
+  /** Where it is laid on the part: its fences against two edges, flush with its lower end, or with its near end; a spacer between parts. */
+  readonly laid: "in the corner" | "on the end" | "between";
+  /** Of a strip: which of its ends is flush with that of the part, "lower" or "front". */
+  readonly end?: string;
+  /** Of a spacer: how far it holds apart. */
   readonly width: Length;
   readonly length: Length;
-  /** Right through, from one corner: along its width and its length. */
+  /** How many are made. */
+  readonly count: number;
+  /** Right through, from one corner: along its width and its length. A spacer has none. */
   readonly holes: readonly { readonly x: Length; readonly y: Length; readonly diameter: Length }[];
   /** Stock of the offcut that it is cut from; null: any scrap. */
   readonly from: string | null;
+  readonly uses: Uses;
 }
+
+/** What is made or placed with it: holes by their place in `Build.holes`, features as "part index", and ids of the parts that are placed. */
+export interface Uses {
+  readonly holes: readonly number[];
+  readonly features: readonly string[];
+  readonly parts: readonly string[];
+}
+
+/** Before it has its number and its wood. */
+export type JigDraft = Omit<Jig, "id" | "from">;

@@ -56,6 +56,8 @@ export interface Step {
   readonly waits: readonly Wait[];
   /** On at once; absent: none. */
   readonly clamps?: readonly Clamping[];
+  /** Ids of the jigs and patterns that it uses; absent: none. */
+  readonly jigs?: readonly string[];
   /** Absent: one pair of hands does it. */
   readonly hands?: 2;
   readonly text: readonly string[];

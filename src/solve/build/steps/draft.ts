@@ -2,6 +2,7 @@ import type { Length } from "../../../units/length.ts";
 import type { Blank, CutLine, Finishing, Step } from "../../build.ts";
 import type { Design, Part, Stock } from "../../design.ts";
 import type { Jig } from "../model/jig.ts";
+import type { Pattern } from "../model/pattern.ts";
 import type { Plan } from "../order/index.ts";
 
 /** A step before it has its number and knows what it comes after. */
@@ -31,6 +32,8 @@ export interface Work {
   readonly bare: (id: string) => Pick<Blank, "width" | "length">;
   /** Made from offcuts before they are used. */
   readonly jigs: readonly Jig[];
+  /** Traced, or pricked through, from the plan. */
+  readonly patterns: readonly Pattern[];
   /** None where the plan says nothing of finish. */
   readonly finishing: readonly Finishing[];
   /** "12 3/4 in", with true fractions. */

@@ -24,6 +24,7 @@ import { inOneStep } from "./wishes/one-step.ts";
 import { notApart } from "./wishes/own-step.ts";
 import { withWishes } from "./wishes/sequence.ts";
 import { withTitles, withWords } from "./wishes/told.ts";
+import { withJigs } from "./with-jigs.ts";
 
 export type { Work } from "./draft.ts";
 
@@ -52,7 +53,7 @@ export function stepsOf(work: Work): Steps {
   const merged = inOneStep(work, told.drafts, wished.before, touched);
   const ordered = inOrder(withTitles(work, merged.drafts), merged.before);
   if (!ordered) throw new Error("steps wait for each other");
-  const drafts = withoutRepeats(ordered.steps.map(({ draft }) => draft));
+  const drafts = withJigs(work, withoutRepeats(ordered.steps.map(({ draft }) => draft)));
   const units = drafts.flatMap(({ unit, also = [] }, i) => [unit, ...also].map((each) => [each, i + 1] as const));
   const lastOf = new Map(units.map(([unit, number]) => [stepToken(unit), `step ${number}`]));
   const firstOf = new Map(units.toReversed());

@@ -1,5 +1,5 @@
 import type { Jig } from "../model/jig.ts";
-import { type StepDraft, series, type Work, withArticle } from "./draft.ts";
+import { capital, type StepDraft, series, type Work, withArticle } from "./draft.ts";
 import { ROUTER_CAUTION, step } from "./making-step.ts";
 import { JIGS } from "./precedence.ts";
 
@@ -10,7 +10,7 @@ const MINUTES = 10;
 export function jigSteps(work: Work): readonly StepDraft[] {
   const { jigs } = work;
   if (jigs.length === 0) return [];
-  const title = jigs.length === 1 ? "Make the template" : "Make the templates";
+  const title = jigs.length === 1 ? "Make the jig" : "Make the jigs";
   const more = { unit: JIGS, bench: MINUTES * jigs.length, cautions: [ROUTER_CAUTION], fresh: [] };
   return [
     step(
@@ -24,19 +24,25 @@ export function jigSteps(work: Work): readonly StepDraft[] {
 }
 
 function text(jig: Jig, work: Work): readonly string[] {
-  const { what, laid, width, length, holes, from } = jig;
+  const { id, what, laid, end = "lower", width, length, count, holes, from } = jig;
   const { print } = work;
-  const wood = from === null ? "scrap" : `an offcut of ${from}`;
+  const wood = from === null ? "scrap" : `an offcut of ${work.stock(from).label}`;
+  const name = capital(id);
+  const bored = `${withArticle(print(holes[0]?.diameter ?? width))} hole`;
+  if (laid === "between")
+    return [
+      `${name}, to hold ${what} apart: rip ${count} spacers ${print(width)} thick and ${print(length)} long from ${wood}.`,
+    ];
   if (laid === "on the end")
     return [
-      `For ${what}: cut a strip of ${wood} to ${print(width)} × ${print(length)}, mark its lower end, and draw a line along its middle.`,
-      `On this line bore ${withArticle(print(holes[0]?.diameter ?? width))} hole at ${series(holes.map(({ y }) => print(y)))} from the lower end, square to the face, right through.`,
-      "While a side lies flat, clamp the strip on it with its line over that of the holes and its lower end flush with the lower end of the side. Set the stop on the drill to the depth of the holes and the thickness of the strip.",
+      `${name}, for ${what}: cut a strip of ${wood} to ${print(width)} × ${print(length)}, mark its ${end} end, and draw a line along its middle.`,
+      `On this line bore ${bored} at ${series(holes.map(({ y }) => print(y)))} from the ${end} end, square to the face, right through.`,
+      `While a part lies flat, clamp the strip on it with its line over that of the holes and its ${end} end flush with the ${end === "lower" ? "lower end" : end} of the part. Set the stop on the drill to the depth of the holes and the thickness of the strip.`,
     ];
   const places = holes.map(({ x, y }) => `${print(x)} and ${print(y)}`);
   return [
-    `For ${what}: cut a piece of ${wood} to ${print(width)} × ${print(length)}, and mark two edges that meet square.`,
-    `From these two edges bore ${withArticle(print(holes[0]?.diameter ?? width))} hole at ${series(places)}, square to the face, right through.`,
+    `${name}, for ${what}: cut a piece of ${wood} to ${print(width)} × ${print(length)}, and mark two edges that meet square.`,
+    `From these two edges bore ${bored} at ${series(places)}, square to the face, right through.`,
     `Screw a strip along both edges as a fence. Hold the fences against the edges of the part and bore through the template; turn it over for the other hand.`,
   ];
 }

@@ -3,6 +3,7 @@ import { piece } from "./wood.ts";
 import {
   about,
   byName,
+  count,
   fields,
   flag,
   list,
@@ -123,8 +124,17 @@ export const motion: Schema = fields({
 export const jig: Schema = fields({
   id: text,
   for: about("What it sets out.", text),
+  count: about("How many are made.", count),
   width: size,
   length: size,
   from: about("The stock of the offcut that it is cut from; null: any scrap.", orNull(text)),
   holes: list(fields({ x: size, y: size, diameter: size })),
+});
+export const pattern: Schema = fields({
+  id: text,
+  for: about("What is traced or pricked through.", text),
+  marks: about("Of the parts that it is laid on.", texts),
+  width: size,
+  height: size,
+  full: about("It is drawn in its true size.", flag),
 });

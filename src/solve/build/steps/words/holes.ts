@@ -17,14 +17,14 @@ export function boringText(work: Work, part: Part, holes: readonly Hole[]): read
   return [...groups.values()].flatMap((list) => [
     whatText(work, part, list),
     ...placeTexts(work, part, list),
-    ...jigText(work, part, list),
+    ...jigText(work, list),
   ]);
 }
 
-/** The template that holes are bored by. */
-function jigText({ jigs }: Work, { id }: Part, [hole]: readonly Hole[]): readonly string[] {
-  const jig = jigs.find(({ parts, bores }) => parts.includes(id) && bores === hole?.kind);
-  return jig ? [`Bore by the template for ${jig.what}, from ${stepToken(JIGS)}.`] : [];
+/** The jig that holes are bored by. */
+function jigText({ jigs, plan }: Work, [hole]: readonly Hole[]): readonly string[] {
+  const jig = jigs.find(({ uses }) => uses.holes.some((i) => plan.holes[i] === hole));
+  return jig ? [`Bore by ${jig.id}, from ${stepToken(JIGS)}.`] : [];
 }
 
 /** The face that a hole is bored into. */

@@ -1,26 +1,11 @@
 import { inverse, placed, turnedVec } from "../../../../geometry/index.ts";
 import { type Length, TOLERANCE } from "../../../../units/length.ts";
-import { equal, less, max, min, rational, round, subtract, toNumber } from "../../../../units/rational.ts";
+import { equal, max, min, rational, round, subtract, toNumber } from "../../../../units/rational.ts";
 import { type AxisIndex, extent, faceOf, INDICES, middle, triple } from "../../../design/space.ts";
 import type { Joint, Part, Point } from "../../../design.ts";
+import { evenGap, LOCATED } from "../../jigs/spacers.ts";
 import { called, series, type Work } from "../draft.ts";
 import type { Move } from "../moves.ts";
-
-/** Methods that put a part in its place by themselves. */
-const LOCATED: ReadonlySet<Joint["method"]> = new Set([
-  ...(["mortise and tenon", "through tenon", "haunched tenon", "drawbored tenon", "loose tenon"] as const),
-  ...([
-    "half lap",
-    "bridle",
-    "mitre",
-    "splined mitre",
-    "keyed mitre",
-    "box joint",
-    "dovetail",
-    "sliding dovetail",
-  ] as const),
-  ...(["dado", "rabbet", "groove", "tongue and groove", "dowels", "biscuits", "breadboard end"] as const),
-]);
 
 /** Where parts go that nothing else locates: the first of a row and the gap, or each of them. */
 export function placeTexts(work: Work, moves: readonly Move[]): readonly string[] {
@@ -98,11 +83,10 @@ function gapText(work: Work, moves: readonly Move[]): string | null {
   const bodies = ids.map((id) => work.part(id).body);
   for (const axis of INDICES) {
     const row = bodies.toSorted((a, b) => toNumber(subtract(a.low[axis], b.low[axis])));
-    const gaps = row.slice(1).map((box, i) => subtract(box.low[axis], (row[i] as (typeof row)[number]).high[axis]));
-    const first = gaps[0] as Length;
-    const close = first.n > 0n && less(first, extent(row[0] as Part["body"], axis));
-    if (close && gaps.every((gap) => equal(gap, first)) && sameElsewhere(row, axis))
-      return `Leave ${work.print(first)} between one and the next: a spacer of that thickness helps.`;
+    const gap = sameElsewhere(row, axis) ? evenGap(row, axis) : null;
+    if (gap === null) continue;
+    const jig = work.jigs.find(({ laid, width }) => laid === "between" && equal(width, gap));
+    return `Leave ${work.print(gap)} between one and the next: ${jig ? `${jig.id} is as thick.` : "a spacer of that thickness helps."}`;
   }
   return null;
 }

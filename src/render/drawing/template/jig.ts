@@ -1,0 +1,37 @@
+import type { Jig } from "../../../solve/build.ts";
+import type { Units } from "../../../solve/design.ts";
+import { half, less, toNumber, ZERO } from "../../../units/index.ts";
+import type { Drawing, Pen } from "../drawing.ts";
+import { usualScale } from "../scale.ts";
+import { drawSetOut, type Panel, type SetOut } from "./set-out.ts";
+
+/** No jig is drawn wider or higher. */
+const LARGEST = { width: 104, height: 80 } as const;
+
+/** Its longer side lies across the page. */
+export function jigDrawing(jig: Jig, units: Units, pen: Pen): Drawing & Panel {
+  const strip = jig.laid === "on the end";
+  const side = jig.laid === "in the corner" ? "fence" : "edge";
+  const lies = less(jig.width, jig.length);
+  const [long, high] = lies ? [jig.length, jig.width] : [jig.width, jig.length];
+  const set: SetOut = {
+    holes: jig.holes.map(({ x, y, diameter }) => ({ x: lies ? y : x, y: lies ? x : y, diameter })),
+    across: [0, toNumber(long)],
+    up: [0, toNumber(high)],
+    sides: { left: side, bottom: side, right: "edge", top: "edge" },
+    ...(strip && { middle: half(jig.width) }),
+    ends: { x: [ZERO, long], y: [ZERO, high] },
+  };
+  const scale = usualScale(
+    units,
+    ({ points }) => toNumber(long) * points <= LARGEST.width && toNumber(high) * points <= LARGEST.height,
+  );
+  const alt = `Jig for ${jig.what}: ${pen.print(jig.width)} by ${pen.print(jig.length)}${
+    jig.holes.length === 0
+      ? ""
+      : `, with ${jig.holes.length === 1 ? "a hole" : "holes"} at ${jig.holes
+          .map(({ x, y }) => `${pen.print(y)} and ${pen.print(x)}`)
+          .join("; ")} from its corner`
+  }.`;
+  return { ...drawSetOut(set, scale, pen), alt: `${alt.charAt(0).toUpperCase()}${alt.slice(1)}`, scale: scale.text };
+}

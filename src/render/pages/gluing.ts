@@ -1,0 +1,80 @@
+/** Every glue-up on one page: what comes in which order, what is glued, the clamps, and how long it stays in them. */
+import type { Build, Step } from "../../solve/build.ts";
+import { TYPE } from "../style.ts";
+import type { Column } from "../typeset/cell.ts";
+import type { Section } from "../typeset/flow.ts";
+import { table } from "../typeset/table.ts";
+import { body, capital, type Plan, type Printer, sectionHeading } from "./plan.ts";
+import { duration } from "./steps.ts";
+
+const COLUMNS: readonly Column[] = [
+  { head: "Step", align: "right", style: TYPE.strong },
+  { head: "In this order" },
+  { head: "Glued", stretch: true },
+  { head: "Clamps × opening" },
+  { head: "In clamps" },
+  { head: "No strain for" },
+];
+
+/** One glue-up is told well enough by its step. */
+const LEAST = 2;
+
+export function gluing({ build, frame, printer }: Plan): Section | null {
+  const { width } = frame;
+  const steps = build.steps.filter(({ kind }) => kind === "glue-up");
+  if (steps.length < LEAST) return null;
+  const open = steps.flatMap(({ actions }) =>
+    actions.flatMap((each) => (each.do === "glue" ? [each.openMinutes] : [])),
+  );
+  const hurry =
+    open.length === 0 ? "" : ` From the first glue to the last clamp there are about ${Math.min(...open)} minutes.`;
+  return {
+    ...{ name: "gluing", title: "Gluing", kind: "gluing", start: "fits" },
+    atoms: [
+      ...sectionHeading("gluing", "Gluing", width),
+      ...body(
+        `Put each together dry first, with all its clamps on, and see that every joint closes and that it is square. Lay scrap between clamp and wood, waxed or taped where glue may squeeze out.${hurry}`,
+        width,
+        { keep: true },
+      ),
+      ...table({ columns: COLUMNS, rows: steps.map((step) => row(build, step, printer)), width, above: 8 }),
+    ],
+  };
+}
+
+function row(build: Build, step: Step, printer: Printer): readonly string[] {
+  const copies = step.copies > 1 ? ` (${step.copies} of them)` : "";
+  const clamps = (step.clamps ?? []).map(({ count, opening }) => `${count} × ${printer.exact(opening)}`).join(", ");
+  const wait = (strain: boolean): string =>
+    duration(
+      Math.max(0, ...step.waits.flatMap(({ binds, minutes }) => ((binds === "strain") === strain ? [minutes] : []))),
+    ) || "–";
+  return [
+    String(step.number),
+    `${order(build, step) || step.title}${copies}`,
+    glued(build, step),
+    clamps === "" ? "–" : clamps,
+    wait(false),
+    wait(true),
+  ];
+}
+
+/** Marks as the parts arrive, those that arrive together joined: "B, D, A". Of a slab its own mark. */
+function order({ parts }: Build, { actions, copies, shows }: Step): string {
+  const marks = new Map(parts.map(({ id, mark }) => [id, mark]));
+  const adds = actions.flatMap((action) => (action.do === "add" ? [action.parts] : []));
+  const first = adds.slice(0, Math.max(1, Math.round(adds.length / copies)));
+  const all = first.length === 0 ? [shows.fresh.slice(0, 1)] : first;
+  return all.map((together) => [...new Set(together.map((id) => marks.get(id) ?? ""))].join(" + ")).join(", ");
+}
+
+/** "Dado (4), dowels (2)": joints by their method, how many; of a slab, its boards. */
+function glued({ joints, blanks, design }: Build, { actions, copies, shows }: Step): string {
+  const ids = new Set(actions.flatMap((action) => (action.do === "glue" ? action.joints : [])));
+  const counts = new Map<string, number>();
+  for (const { id, method } of joints) if (ids.has(id)) counts.set(method, (counts.get(method) ?? 0) + 1);
+  if (counts.size > 0) return capital([...counts].map(([method, count]) => `${method} (${count / copies})`).join(", "));
+  const part = design.parts.find(({ id }) => id === shows.fresh[0]);
+  const count = blanks.filter((blank) => blank.part === part?.id).length;
+  return (part?.making?.layers ?? 1) > 1 ? `${count} layers, cauls across` : `${count} boards, cauls across the ends`;
+}

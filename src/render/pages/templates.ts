@@ -1,0 +1,179 @@
+/** Jigs that are made from offcuts, and what is traced or pricked through from the paper in its true size. */
+import type { Build, CurvePattern, HolePattern, Jig, Side, Stock } from "../../solve/build.ts";
+import { inches, type Length, millimetres, printLength } from "../../units/index.ts";
+import { curveTile } from "../drawing/template/curve-tile.ts";
+import { holePattern } from "../drawing/template/hole-pattern.ts";
+import { jigDrawing } from "../drawing/template/jig.ts";
+import { offsetDrawing } from "../drawing/template/offsets.ts";
+import { PRINT_BAR, truePoints as points, printBar } from "../drawing/template/print-bar.ts";
+import { tilesOf } from "../drawing/template/tiles.ts";
+import { moved } from "../shapes.ts";
+import { TYPE } from "../style.ts";
+import { type Atom, block, paragraph, type Wrap } from "../typeset/atom.ts";
+import type { Section } from "../typeset/flow.ts";
+import { paintStack, stack } from "../typeset/stack.ts";
+import { type Cell, cell, rows } from "./cells.ts";
+import { capital, type Plan, sectionHeading, subheading } from "./plan.ts";
+
+/** Height of the words above a tile, and of the bar on each sheet. */
+const WORDS = 64;
+const BAR = PRINT_BAR.height + 8;
+/** Room in a tile's drawing for words along its edges. */
+const EDGES = 30;
+
+export function templates(plan: Plan): Section | null {
+  const { build, frame } = plan;
+  const { jigs = [], patterns = [] } = build;
+  if (jigs.length + patterns.length === 0) return null;
+  const { width } = frame;
+  const scaled = [
+    ...jigs.map((jig) => jigCell(plan, jig)),
+    ...patterns.flatMap((each) =>
+      each.full ? [] : [each.of === "curve" ? offsetCell(plan, each) : holeCell(plan, each)],
+    ),
+  ];
+  const full = patterns.flatMap((each) =>
+    !each.full ? [] : each.of === "curve" ? curveCells(plan, each) : [holeCell(plan, each)],
+  );
+  const title = jigs.length === 0 ? "Patterns" : patterns.length === 0 ? "Jigs" : "Jigs and patterns";
+  return {
+    ...{ name: "templates", title, kind: "templates", start: "fits" },
+    atoms: [
+      ...sectionHeading("templates", title, width),
+      ...rows(scaled, width),
+      ...(full.length === 0 ? [] : trueSize(plan, full)),
+    ],
+  };
+}
+
+/** Rows of what is drawn in its true size; at the top of each sheet stands the bar. */
+function trueSize(plan: Plan, cells: readonly Cell[]): readonly Atom[] {
+  const { frame } = plan;
+  const bar = barAtom(plan);
+  const wrap: Wrap = { role: "list", head: bar };
+  return [
+    ...subheading("In their true size", frame.width, 12),
+    { ...bar, within: [wrap], keep: true },
+    ...rows(cells, frame.width, [wrap]),
+  ];
+}
+
+function barAtom({ frame, pen }: Plan): Atom {
+  const drawn = printBar(pen);
+  const text = stack(
+    paragraph(
+      "Print at 100 %, not fitted to the page. Measure these bars before you trace or prick anything through.",
+      TYPE.caption,
+      frame.width - PRINT_BAR.width - 12,
+    ),
+  );
+  return block(BAR, (x, y) => [
+    {
+      kind: "group",
+      role: "list item",
+      items: [
+        { kind: "group", role: "figure", alt: drawn.alt, items: moved(drawn.items, x, y) },
+        ...paintStack(text, x + PRINT_BAR.width + 12, y),
+      ],
+    },
+  ]);
+}
+
+const unitOf = ({ build: { design } }: Plan): ((length: Length) => string) => {
+  const { units } = design;
+  const precision = units === "inch" ? inches(1, 64) : millimetres(1, 10);
+  return (length) => printLength(length, { units, precision, style: "typographic" }).text;
+};
+const finePen = (plan: Plan) => ({ ...plan.pen, print: unitOf(plan) });
+
+/** "Steps 3 and 8." */
+function usedIn({ steps }: Build, id: string): string {
+  const numbers = steps.flatMap((step) => (step.jigs?.includes(id) ? [step.number] : []));
+  if (numbers.length === 0) return "";
+  const [last, ...before] = numbers.toReversed();
+  const list = before.length === 0 ? `${last}` : `${before.toReversed().join(", ")} and ${last}`;
+  return `${numbers.length === 1 ? "Step" : "Steps"}\u00a0${list}.`;
+}
+
+const said = (...sentences: readonly string[]): string => sentences.filter((each) => each !== "").join(" ");
+
+function jigCell(plan: Plan, jig: Jig): Cell {
+  const { build, printer, frame } = plan;
+  const stock = build.design.stock.find(({ name }: Stock) => name === jig.from);
+  const wood = stock ? `an offcut of ${stock.label}` : "scrap";
+  const first = jig.holes[0];
+  const drill = first ? `Ø ${printer.exact(first.diameter)} right through.` : "";
+  const made = `${jig.count > 1 ? `${jig.count} from` : "From"} ${wood}.`;
+  const kind = {
+    between: "spacers",
+    "on the end": `strip for ${jig.what}`,
+    "in the corner": `template for ${jig.what}`,
+  };
+  const head = `${capital(jig.id)}: ${kind[jig.laid]}`;
+  const what = jig.laid === "between" ? `Hold ${jig.what} apart.` : "";
+  const drawing = jigDrawing(jig, build.design.units, finePen(plan));
+  return cell(head, said(what, made, drill, `Scale ${drawing.scale}.`, usedIn(build, jig.id)), drawing, frame.width);
+}
+
+function holeCell(plan: Plan, pattern: HolePattern): Cell {
+  const { build, printer, frame } = plan;
+  const drawing = holePattern(pattern, build.design.units, finePen(plan));
+  const measures = pattern.what.slice(pattern.kind.length).replace(/^,? /u, "");
+  const bores = new Map<string, number>();
+  for (const { diameter, depth } of pattern.holes) {
+    const size = `Ø ${printer.exact(diameter)} × ${depth === null ? "through" : printer.exact(depth)}`;
+    bores.set(size, (bores.get(size) ?? 0) + 1);
+  }
+  const holes = [...bores].map(([size, count]) => `${count} × ${size}`).join("; ");
+  const on = `${pattern.count} × on ${pattern.marks.join(", ")}, into the ${pattern.into}.`;
+  const scale = pattern.full ? "" : `Scale ${drawing.scale}.`;
+  const words = said(
+    measures === "" ? "" : `${capital(measures)}.`,
+    ...[on, `${holes}.`, ...[pattern.x, pattern.y].map((side) => from(side, unitOf(plan)))],
+    ...[scale, usedIn(build, pattern.id)],
+  );
+  const head = `${capital(pattern.id)}: ${pattern.kind}`;
+  return cell(head, words, drawing, frame.width, pattern.full ? "two" : "three");
+}
+
+/** More places of a first hole are told by the drawings of the parts. */
+const MOST = 6;
+
+function from(side: Side, print: (length: Length) => string): string {
+  if (side.edge !== null) return `0 is the ${side.edge}.`;
+  const all = new Map<string, string[]>();
+  for (const { mark, at, from: edge } of side.first) {
+    const key = `from the ${edge} of ${mark}`;
+    all.set(key, [...(all.get(key) ?? []), print(at)]);
+  }
+  if (side.first.length > MOST) return "0 is the first hole: see the drawings of the parts.";
+  return `0 is the first hole: ${[...all].map(([edge, at]) => `${at.join(", ")} ${edge}`).join("; ")}.`;
+}
+
+function curveCells(plan: Plan, pattern: CurvePattern): readonly Cell[] {
+  const { build, frame } = plan;
+  const free = { width: frame.width - EDGES, height: frame.height - BAR - WORDS };
+  const size = { width: points(pattern.width), height: points(pattern.height) };
+  const tiles = tilesOf(size, free);
+  return tiles.map((tile, i) => {
+    const sheet = tiles.length === 1 ? "" : `, piece ${i + 1} of ${tiles.length}`;
+    const joined = tiles.length === 1 ? "" : "Lay the pieces so that crosses of one letter meet.";
+    const drawn = curveTile(pattern, tile, tiles, plan.pen);
+    const alt = `${capital(pattern.what)}, in its true size${sheet}; for ${pattern.marks.join(", ")}.`;
+    const words =
+      i === 0
+        ? said(`${capital(pattern.what)}, for ${pattern.marks.join(", ")}.`, joined, usedIn(build, pattern.id))
+        : "";
+    return cell(`${capital(pattern.id)}${sheet}`, words, { ...drawn, alt }, frame.width);
+  });
+}
+
+function offsetCell(plan: Plan, pattern: CurvePattern): Cell {
+  const { build, frame } = plan;
+  const drawing = offsetDrawing(pattern, build.design.units, finePen(plan), frame.width);
+  const words = said(
+    `${capital(pattern.what)}, for ${pattern.marks.join(", ")}; too large to trace. Mark the points, bend a thin strip through them, and draw along it. Above: from the left edge of the drawing; below: up from the edge.`,
+    ...[`Scale ${drawing.scale}.`, usedIn(build, pattern.id)],
+  );
+  return cell(capital(pattern.id), words, drawing, frame.width);
+}
