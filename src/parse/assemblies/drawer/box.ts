@@ -24,16 +24,17 @@ export function cornersOf(said: Said, own: Front | null, site: Site): Corners {
 
 /**
  * The room of the box: as wide as its runs leave, what has to be marked rounded down; or to the nearest where slides have a range for it, and
- * never past that. In the middle of the opening.
+ * not rounded up past that. In the middle of the opening.
  */
 export function roomOf(said: Said, runs: Runs, { crossing }: Corners, begins: string, site: Site): Settings {
   const { write, step, fit } = site;
   const opening = said.in.value.text;
   const [inside, sides] = crossing ? ["", ""] : [" - 2 * left-side.across", " + 2 * left-side.across"];
   const down = (wide: string): string => `round-down(${wide}${inside}, ${fit.text})`;
+  const least = down(runs.wide.text);
   const marked = runs.widest
-    ? `min(round(${runs.wide.text}${inside}, ${fit.text}), ${down(runs.widest.text)})`
-    : down(runs.wide.text);
+    ? `min(round(${runs.wide.text}${inside}, ${fit.text}), max(${least}, ${down(runs.widest.text)}))`
+    : least;
   const wide = write`${marked}${sides}`;
   const high = said.high?.value ?? write`round-down(${runs.high.text}, ${step.text})`;
   return {
