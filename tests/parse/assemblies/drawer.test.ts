@@ -213,7 +213,7 @@ test("a drawer that is a mirror image has the joints of the other, and opens to 
       "  box:",
       "  shelf: { made of: panel, boards: 3, as: lying flat, grain: deep, between: [left-panel, right-panel], front: 0, back: 28, bottom: 1 }\n  box:",
     )
-    .replace("back: outside.back }\n  shelf", "back: outside.back / 2 }\n  shelf")
+    .replace("back: outside.back }\n  shelf", "back: outside.back / 2 - 1 }\n  shelf")
     .replace(
       "joints:",
       "  other: { mirror of: box, about: deep }\njoints:\n  - { join: shelf, to: [left-panel, right-panel], with: glue }",
