@@ -16,7 +16,7 @@ import { machiningSteps } from "./machining.ts";
 import { millingSteps } from "./milling.ts";
 import { pluggingSteps } from "./plugging.ts";
 import { precedence } from "./precedence.ts";
-import { sawingSteps } from "./sawing.ts";
+import { ONCE, sawingSteps } from "./sawing.ts";
 import { spellsOf } from "./spells.ts";
 import { toolsFor } from "./tools.ts";
 import { touchedBy } from "./touched.ts";
@@ -111,9 +111,13 @@ function puttingTogether(work: Work, finished: Set<string>): readonly StepDraft[
   ]);
 }
 
-/** A caution stands where a kind of work begins, not again in each step of a run. */
+/** A caution stands where a kind of work begins, not again in each step of a run; nor does what holds for all sawing. */
 const withoutRepeats = (drafts: readonly StepDraft[]): readonly StepDraft[] =>
   drafts.map((draft, i) => {
-    const before = drafts[i - 1]?.cautions ?? [];
-    return { ...draft, cautions: draft.cautions.filter((caution) => !before.includes(caution)) };
+    const { cautions = [], text = [] } = drafts[i - 1] ?? {};
+    return {
+      ...draft,
+      cautions: draft.cautions.filter((caution) => !cautions.includes(caution)),
+      text: draft.text.filter((sentence) => !ONCE.has(sentence) || !text.includes(sentence)),
+    };
   });

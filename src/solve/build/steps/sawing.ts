@@ -10,8 +10,15 @@ import { counted, cutSize, sized } from "./words/cutting.ts";
 /** Minutes for each blank (common practice, no source). */
 const BLANK = 4;
 
+const MARK = {
+  part: "Write its mark on each part as soon as it is cut. Cut parts of one length against one stop.",
+  piece: "Write its mark on each piece as soon as it is cut. Cut parts of one length against one stop.",
+} as const;
 const RESERVED =
   "The layout keeps room for the largest size that a part comes to with stock of another thickness: measure yours first, set fence and stop to the sizes for it, and the rest is offcut.";
+
+/** What holds for all sawing: it need not be said again in the next step. */
+export const ONCE: ReadonlySet<string> = new Set([RESERVED, ...Object.values(MARK)]);
 
 /** Sawing from boards and sheets, a step for each stock, but for what is wished apart. What the piece has yet to tell is left as the layout has it. */
 export function sawingSteps(work: Work): readonly StepDraft[] {
@@ -67,7 +74,9 @@ function sawingText(work: Work, stock: Stock, lines: readonly CutLine[], blanks:
         `Leave the wood for ${counted(work, line.parts)} as large as the layout has it: ${line.parts.length === 1 ? "it is" : "they are"} cut to size in ${laterToken(line.mark)}.`,
     ),
     ...(blanks.some(({ why }) => why === "largest") ? [RESERVED] : []),
-    `Write its mark on each ${stock.form === "board" && blanks.some(({ why }) => why !== "as finished" && why !== "largest") ? "piece" : "part"} as soon as it is cut. Cut parts of one length against one stop.`,
+    MARK[
+      stock.form === "board" && blanks.some(({ why }) => why !== "as finished" && why !== "largest") ? "piece" : "part"
+    ],
   ];
 }
 
