@@ -6,6 +6,7 @@ import type { Finding } from "../findings/finding.ts";
 import type { Length } from "../units/length.ts";
 import type { Advice, AdviceOn } from "./build/model/advice.ts";
 import type { Check } from "./build/model/check.ts";
+import type { DrillRow, FastenerRow } from "./build/model/drilling.ts";
 import type { FinishRow, FinishSchedule } from "./build/model/finish.ts";
 import type { Jig } from "./build/model/jig.ts";
 import type { LayoutProof } from "./build/model/layout-proof.ts";
@@ -30,6 +31,10 @@ export interface Build {
   readonly joints: readonly BuiltJoint[];
   readonly fasteners: readonly Fastener[];
   readonly holes: readonly Hole[];
+  /** Every hole, bit by bit. */
+  readonly drilling: readonly DrillRow[];
+  /** Every fastener, by length. */
+  readonly fastenerTable: readonly FastenerRow[];
   readonly hardware: readonly Hardware[];
   readonly motions: readonly BuiltMotion[];
   readonly jigs?: readonly Jig[];
@@ -170,7 +175,9 @@ export type {
   ChangingSizes,
   Check,
   Design,
+  DrillRow,
   Fastener,
+  FastenerRow,
   Finishing,
   FinishRow,
   Hole,

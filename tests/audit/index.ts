@@ -7,6 +7,7 @@ import { congruence } from "./congruence.ts";
 import { counts } from "./counts.ts";
 import { curves } from "./curves.ts";
 import { dovetails } from "./dovetails.ts";
+import { drills } from "./drills.ts";
 import { driving } from "./driving.ts";
 import { finish } from "./finish.ts";
 import { fits } from "./fits.ts";
@@ -60,6 +61,7 @@ export function audit(record: BuildRecord): Violation[] {
     hanging,
     driving,
     holes,
+    drills,
     keep,
     points,
     motions,

@@ -114,6 +114,18 @@ export interface Hole {
   plugged: boolean;
   atBench: boolean;
 }
+export interface DrillRow {
+  bit: string;
+  diameter: number;
+  holes: number[];
+  what: string;
+  depth: number | string;
+  slot: number | null;
+  backing: string | null;
+  into: { mark: string; parts: number; side: string }[];
+  when: string;
+  steps: number[];
+}
 export interface Hardware {
   id: string;
   item: string;
@@ -228,6 +240,7 @@ export interface BuildRecord {
   joints: Joint[];
   fasteners: Fastener[];
   holes: Hole[];
+  drilling: DrillRow[];
   hardware: Hardware[];
   motions: Motion[];
   layouts: Layout[];

@@ -58,6 +58,8 @@ export const CHECKS = {
   "fastener is driven once": 4,
   "all that it joins is there": 4,
   "hole is bored before its fastener": 4,
+  "drills are sold": 5,
+  "drilling table has every hole": 5,
   "driver leans at most 5 degrees": 4,
   "tool fits": 4,
   "what travels is not driven": 4,

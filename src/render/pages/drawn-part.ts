@@ -1,6 +1,8 @@
 /** A part to scale with all its measures, and in words how it lies and what its holes are. */
 import type { BuiltPart, CutLine, Step } from "../../solve/build.ts";
+import { placeStep } from "../../solve/design/boring/marks.ts";
 import { inches, type Length, millimetres, printLength } from "../../units/index.ts";
+import { roundTo } from "../../units/round.ts";
 import type { Item } from "../document.ts";
 import { needsDrawing } from "../drawing/part/lying.ts";
 import { type PartDrawing, partDrawing } from "../drawing/part/part-drawing.ts";
@@ -50,12 +52,14 @@ export function drawnPart(
   const units = build.design.units;
   const precision = units === "inch" ? inches(1, 64) : millimetres(1, 10);
   const print = (length: Length) => printLength(length, { units, precision, style: "typographic" }).text;
+  const place = (length: Length) => print(roundTo(length, placeStep(build.design)));
   const made = HEIGHTS.reduce<PartDrawing | null>(
     (found, share) =>
       found ??
       partDrawing(build, part, {
         frame: { x: 0, y: 0, width, height: Math.floor(frame.height * share) },
         pen: { ...plan.pen, print },
+        place,
       }),
     null,
   );

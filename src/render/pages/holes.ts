@@ -1,5 +1,8 @@
-/** Every hole by diameter, and every screw by length. */
-import type { Build, Fastener, Hole } from "../../solve/build.ts";
+/** Every hole by the drill that bores it, and every fastener by length. */
+
+import type { DrillRow, FastenerRow, Hole } from "../../solve/build.ts";
+import { sayDrill } from "../../solve/design/boring/drills.ts";
+import type { Design } from "../../solve/design.ts";
 import { TYPE } from "../style.ts";
 import type { Column } from "../typeset/cell.ts";
 import type { Section } from "../typeset/flow.ts";
@@ -8,25 +11,27 @@ import { table } from "../typeset/table.ts";
 import { body, capital, type Plan, type Printer, sectionHeading, subheading } from "./plan.ts";
 
 const HOLES: readonly Column[] = [
-  { head: "Number", align: "right", style: TYPE.strong },
-  { head: "Hole" },
-  { head: "Diameter × depth" },
-  { head: "In", stretch: true },
+  { head: "Drill", style: TYPE.strong },
+  { head: "Number", align: "right" },
+  { head: "Hole", stretch: true },
+  { head: "Stop at" },
+  { head: "Into" },
   { head: "When" },
 ];
-const SCREWS: readonly Column[] = [
+const FASTENERS: readonly Column[] = [
   { head: "Number", align: "right", style: TYPE.strong },
   { head: "Fastener" },
   { head: "Through → into", stretch: true },
+  { head: "Step" },
 ];
 
 export function holesAndScrews({ build, frame, printer }: Plan): Section | null {
   const { width } = frame;
-  if (build.holes.length === 0 && build.fasteners.length === 0) return null;
-  const holes = table({ columns: HOLES, rows: holeRows(build, printer), width, above: 4 });
-  const screws = table({ columns: SCREWS, rows: fastenerRows(build), width, above: 4 });
-  const unit = printer.unit === "in" ? "inches" : "millimetres";
-  const sunk = build.holes.some(({ stages }) => stages.some(({ cone }) => cone));
+  const { drilling, fastenerTable } = build;
+  if (drilling.length === 0 && fastenerTable.length === 0) return null;
+  const rows = drilling.map((row) => holeRow(row, build.design, printer));
+  const holes = table({ columns: HOLES, rows, width, above: 4 });
+  const screws = table({ columns: FASTENERS, rows: fastenerTable.map(fastenerRow), width, above: 4 });
   return {
     name: "holes",
     title: "Holes and fasteners",
@@ -38,14 +43,7 @@ export function holesAndScrews({ build, frame, printer }: Plan): Section | null 
         ? []
         : [
             ...subheading("Holes", width, 8),
-            ...body(
-              `Diameter Ø and depth in ${unit}. A number in brackets tells how many of such parts.${sunk ? " Countersink until the head of the screw lies flush." : ""}`,
-              width,
-              {
-                keep: true,
-                above: 0,
-              },
-            ),
+            ...body(introduction(drilling, printer), width, { keep: true, above: 0 }),
             ...holes,
           ]),
       ...(screws.length === 0 ? [] : [...subheading("Fasteners", width), ...screws]),
@@ -53,65 +51,74 @@ export function holesAndScrews({ build, frame, printer }: Plan): Section | null 
   };
 }
 
-/** Rows for what has the same words, in order of first appearance, with their number. */
-function tally<T>(things: readonly T[], words: (thing: T) => string): { readonly first: T; readonly all: T[] }[] {
-  const groups = new Map<string, { first: T; all: T[] }>();
-  for (const thing of things) {
-    const key = words(thing);
-    const group = groups.get(key);
-    if (group === undefined) groups.set(key, { first: thing, all: [thing] });
-    else group.all.push(thing);
-  }
-  return [...groups.values()];
+/** How the table is read: what is not in it is not explained. */
+function introduction(rows: readonly DrillRow[], { unit }: Printer): string {
+  const has = (some: (row: DrillRow) => boolean, text: string): readonly string[] => (rows.some(some) ? [text] : []);
+  return [
+    `Sorted by drill; stops in ${unit === "in" ? "inches" : "millimetres"}, from the surface that is bored into.`,
+    ...(rows.some(({ when }) => when === "in place")
+      ? ["Bored before assembly, but for what is said to be bored in place: through what is there already."]
+      : ["All are bored before assembly."]),
+    ...has(
+      (row) => row.backing === "scrap",
+      "On scrap: with a piece of scrap pressed against where the bit comes out.",
+    ),
+    ...has((row) => row.bit === "countersink", "A countersink cuts until the head of the screw lies flush."),
+    ...has((row) => row.what.startsWith("counterbore"), "Counterbore first, then bore on in its middle."),
+    "Faces, edges and ends are those of the part as the finished piece stands. A number in brackets tells how many of such parts.",
+  ].join(" ");
 }
 
-function marks(build: Build): (id: string) => string {
-  const byId = new Map(build.parts.map((part) => [part.id, part.mark]));
-  return (id) => byId.get(id) ?? id;
+function holeRow(row: DrillRow, { units }: Pick<Design, "units">, printer: Printer): Rich[] {
+  const drill = sayDrill(row.diameter, units);
+  const long = row.slot === null ? "" : `, ${printer.exact(row.slot)} long`;
+  return [
+    row.bit === "drill" ? drill : row.bit === "countersink" ? "Countersink" : `${drill} ${row.bit}`,
+    String(row.holes.length),
+    `${capital(row.what)}${long}`,
+    stopOf(row, printer),
+    intoOf(row),
+    whenOf(row),
+  ];
 }
 
-/** "A (4), C (2)": the marks of the parts, each with how many parts of that mark there are among them. */
-function markList(ids: readonly string[], mark: (id: string) => string): string {
-  return tally([...new Set(ids)], mark)
-    .map(({ first, all }) => (all.length > 1 ? `${mark(first)} (${all.length})` : mark(first)))
-    .join(", ");
+function stopOf({ depth, backing, diameter }: DrillRow, printer: Printer): string {
+  if (depth === "through") return backing === "the wall" ? "through, to the wall" : "through, on scrap";
+  if (depth === "flush") return `flush, ${printer.exact(diameter)} wide`;
+  return typeof depth === "string" ? depth : printer.exact(depth);
 }
+
+/** "front face of A (2), C; top edge of B" */
+function intoOf({ into }: DrillRow): string {
+  const sides = [...new Set(into.map(({ side }) => side))];
+  return sides
+    .map((side) => {
+      const marks = into.filter((each) => each.side === side);
+      return `${side} of ${marks.map(({ mark, parts }) => (parts > 1 ? `${mark} (${parts})` : mark)).join(", ")}`;
+    })
+    .join("; ");
+}
+
+/** "step 3", "in place, steps 3, 5" */
+function whenOf({ when, steps }: DrillRow): string {
+  const told = steps.length === 0 ? [] : [`step${steps.length > 1 ? "s" : ""} ${steps.join(", ")}`];
+  return [...(when === "in place" || told.length === 0 ? [when] : []), ...told].join(", ");
+}
+
+const fastenerRow = (row: FastenerRow): Rich[] => [
+  String(row.fasteners.length),
+  [capital(row.item), ...row.with].join(", with "),
+  row.ways.map((way) => `${way.through.join(", ")} → ${way.into} (${way.count})`.trimStart()).join(", "),
+  row.steps.join(", "),
+];
 
 /** "Ø 3/8 × 1/2; Ø 5/32 × through": its stages, widest first; "Ø 5/32 × through, countersunk": a cone is told by what lies flush in it. */
-export function holeSize({ stages, slot, through }: Hole, { bored }: Printer): string {
+export function holeSize({ stages, slot, through }: Hole, { drill, exact }: Printer): string {
   const bores = stages.filter(({ cone }) => !cone);
   const told = bores.map(({ diameter, depth }, i) => {
     const last = i === bores.length - 1;
-    const wide = slot && last ? `${bored(diameter)} × ${bored(slot.length)}` : `Ø ${bored(diameter)}`;
-    return `${wide} × ${through && last ? "through" : bored(depth)}`;
+    const wide = slot && last ? `${drill(diameter)} × ${exact(slot.length)}` : `Ø ${drill(diameter)}`;
+    return `${wide} × ${through && last ? "through" : exact(depth)}`;
   });
   return `${told.join("; ")}${bores.length < stages.length ? ", countersunk" : ""}`;
-}
-
-function holeRows(build: Build, printer: Printer): Rich[][] {
-  const mark = marks(build);
-  const size = (hole: Hole): string => holeSize(hole, printer);
-  const when = (hole: Hole): string => (hole.atBench ? "before assembly" : "in place");
-  return tally(build.holes, (hole) => [hole.kind, size(hole), when(hole)].join("|")).map(({ first, all }) => [
-    String(all.length),
-    capital(first.kind),
-    size(first),
-    markList(
-      all.map((hole) => hole.part),
-      mark,
-    ),
-    when(first),
-  ]);
-}
-
-function fastenerRows(build: Build): Rich[][] {
-  const mark = marks(build);
-  const way = (f: Fastener): string => `${f.through.map(mark).join(", ")} → ${mark(f.into)}`.trimStart();
-  return tally(build.fasteners, (f) => f.item).map(({ first, all }) => [
-    String(all.length),
-    [capital(first.item), ...(first.with ?? [])].join(", with "),
-    tally(all, way)
-      .map((group) => `${way(group.first)} (${group.all.length})`)
-      .join(", "),
-  ]);
 }

@@ -1,7 +1,7 @@
 /** What every page is made from. */
 import type { Build } from "../../solve/build.ts";
+import { printDrill } from "../../solve/design/boring/drills.ts";
 import { inches, type Length, millimetres } from "../../units/length.ts";
-import { markable } from "../../units/markable.ts";
 import { printLength, sayLength } from "../../units/print-length.ts";
 import type { Item } from "../document.ts";
 import type { Pen } from "../drawing/drawing.ts";
@@ -34,8 +34,8 @@ export interface Printer {
   readonly unit: string;
   /** To the 128th of an inch or the tenth of a millimetre, without the unit: for sizes of drills, screws and boards, and what is rounded already. */
   readonly exact: (length: Length) => string;
-  /** As the steps tell it, without the unit: for bits and their depths. */
-  readonly bored: (length: Length) => string;
+  /** A drill by its diameter, with the unit where it is not the plan's: "3/8", "35 mm". */
+  readonly drill: (diameter: Length) => string;
   /** Rounded to the plan's precision, without the unit. */
   readonly rounded: (length: Length) => string;
   /** Rounded, with the unit. */
@@ -50,7 +50,7 @@ export function makePlan(build: Build, frame: Frame, { buyer = "", author = fals
   const printer: Printer = {
     unit: units === "inch" ? "in" : "mm",
     exact,
-    bored: (length) => printLength(markable(length, units), { units, style: "typographic" }).text,
+    drill: (diameter) => printDrill(diameter, units),
     rounded: (length) => printLength(length, { units, precision, style: "typographic" }).text,
     say: (length) => sayLength(length, { units, precision, style: "typographic" }),
   };

@@ -3,7 +3,7 @@
  * so the published schema leaves room for others, and the strict one, for tests, does not.
  */
 import { layout, proof, purchase } from "./record/schema/cutting.ts";
-import { fastener, hardware, hole, jig, joint, motion, pattern } from "./record/schema/joinery.ts";
+import { drill, fastener, hardware, hole, jig, joint, motion, pattern } from "./record/schema/joinery.ts";
 import { blank, cutLine, part } from "./record/schema/wood.ts";
 import {
   about,
@@ -53,6 +53,7 @@ export const recordSchema: Schema = {
     joints: list(joint),
     fasteners: list(fastener),
     holes: list(hole),
+    drilling: about("The drilling table: holes, or stages of them, that one bit bores at one setting.", list(drill)),
     hardware: list(hardware),
     motions: list(motion),
     jigs: about("Templates, strips and spacers, with their holes from one corner.", list(jig)),

@@ -7,7 +7,7 @@ import type { Build } from "../../solve/build.ts";
 import { balanceOf } from "./record/balance.ts";
 import { frameOf } from "./record/frame.ts";
 import { hardwareRecord, motionRecord } from "./record/hardware.ts";
-import { fastenerRecord, holeRecord, jointRecord } from "./record/joints.ts";
+import { drillRecord, fastenerRecord, holeRecord, jointRecord } from "./record/joints.ts";
 import { type Json, printJson } from "./record/json.ts";
 import { layoutRecord, proofRecord, purchaseRecord } from "./record/layouts.ts";
 import { millimetres } from "./record/number.ts";
@@ -59,6 +59,7 @@ export function writeRecord(build: Build, meta: RecordMeta): string {
     joints: build.joints.map((joint) => jointRecord(joint, frame)),
     fasteners: build.fasteners.map((fastener) => fastenerRecord(fastener, frame)),
     holes: build.holes.map((hole) => holeRecord(hole, frame)),
+    drilling: build.drilling.map(drillRecord),
     hardware: build.hardware.map((each) => hardwareRecord(each, frame)),
     motions: build.motions.map((each) => motionRecord(each, frame)),
     jigs: (build.jigs ?? []).map(({ id, what, width, length, count, holes, from }) => ({

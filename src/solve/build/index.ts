@@ -2,8 +2,11 @@ import { hasErrors, type Outcome } from "../../findings/outcome.ts";
 import type { Length } from "../../units/length.ts";
 import { markable } from "../../units/markable.ts";
 import { printLength } from "../../units/print-length.ts";
+import { roundTo } from "../../units/round.ts";
 import { tellLength } from "../../units/tell-length.ts";
 import type { Build, BuiltPart, CutLine } from "../build.ts";
+import { sayDrill } from "../design/boring/drills.ts";
+import { placeStep } from "../design/boring/marks.ts";
 import type { Design, Part, Stock } from "../design.ts";
 import { adviceOn } from "./advice/index.ts";
 import { check } from "./checks/index.ts";
@@ -13,6 +16,8 @@ import { withMakingNotes } from "./cut-list/making-notes.ts";
 import { massOf } from "./cut-list/weight.ts";
 import type { LayoutEffort } from "./cutting/ask.ts";
 import { layOut } from "./cutting/lay-out.ts";
+import { drilling } from "./drilling/drilling.ts";
+import { fastenerTable } from "./drilling/fasteners.ts";
 import { finishSchedule } from "./finishing/schedule.ts";
 import { jigsOf } from "./jigs/jigs.ts";
 import type { LargestSizes } from "./model/thickness.ts";
@@ -75,7 +80,10 @@ export function build(
     mass: (id) => mass(byId.get(id) as Part),
     bare: (id) => bareSize(byId.get(id) as Part, lineOf.get(id) as CutLine),
     print,
+    drill: (diameter) => sayDrill(diameter, design.units),
+    place: (length) => print(roundTo(length, placeStep(design))),
   });
+  const drilled = { design, plan, steps, mark: (id: string) => (lineOf.get(id) as CutLine).mark };
   const motions = motionsOf(design, plan);
   const checked = check({
     design,
@@ -101,6 +109,8 @@ export function build(
     })),
     fasteners: plan.fasteners,
     holes: plan.holes,
+    drilling: drilling(drilled),
+    fastenerTable: fastenerTable(drilled),
     hardware: plan.hardware,
     motions,
     ...(jigs.length > 0 && { jigs }),

@@ -5,6 +5,7 @@ import type { Draft, Formula } from "../../parse/draft.ts";
 import type { Length } from "../../units/length.ts";
 import { max, rational, ZERO } from "../../units/rational.ts";
 import type { Box, Choice, Design, Part } from "../design.ts";
+import { withDrills } from "./boring/bored.ts";
 import type { Entry } from "./expand/entry.ts";
 import { withMirroredJoints } from "./expand/mirrored-joints.ts";
 import { finishFittings } from "./hardware/fit.ts";
@@ -175,7 +176,7 @@ function solve(written: Draft): Outcome<Design> {
     ...workshopOf(draft),
   };
   if (!hasErrors(findings)) findings.push(...judge(result, outside, draft, print));
-  return hasErrors(findings) ? { findings } : { value: result, findings };
+  return hasErrors(findings) ? { findings } : { value: withDrills(result), findings };
 }
 
 const choicesOf = ({ choices, chosen }: Draft): readonly Choice[] =>

@@ -153,6 +153,31 @@ export const holes: readonly Row[] = [
     "part is machined before it is added",
   ],
   [
+    "a drill that nobody sells",
+    stool,
+    (r) => {
+      at(at(r.holes, 4).stages, 0).diameter = 2.95;
+      at(r.drilling, 8).diameter = 2.95;
+    },
+    "drills are sold",
+  ],
+  [
+    "a hole that the drilling table leaves out",
+    slab,
+    (r) => {
+      r.drilling.pop();
+    },
+    "drilling table has every hole",
+  ],
+  [
+    "a drilling table with a depth of its own",
+    slab,
+    (r) => {
+      at(r.drilling, 0).depth = 10;
+    },
+    "drilling table has every hole",
+  ],
+  [
     "mitred tenons that meet",
     frame,
     (r) => {

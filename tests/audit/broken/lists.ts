@@ -170,6 +170,7 @@ export const lists: readonly Row[] = [
     },
     "parts of a line are congruent",
     "keep is kept",
+    "drilling table has every hole",
   ],
   [
     "a line whose parts have the grain in different ways",

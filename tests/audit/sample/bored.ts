@@ -1,12 +1,20 @@
 /** More holes and mortises in the parts of the samples. */
-import type { BuildRecord, Hole } from "../record.ts";
+import type { BuildRecord, DrillRow, Hole } from "../record.ts";
 import { hole } from "./wood.ts";
 
 /** Another hole in a part, bored with the rest of it. */
 export function bore(record: BuildRecord, more: Hole): void {
   record.holes.push(more);
   machineOf(record, more.part)?.holes.push(record.holes.length - 1);
+  record.drilling.push(...rowsOf(more, record.holes.length - 1));
 }
+
+/** A row of the drilling table for each stage of a hole. */
+export const rowsOf = ({ stages }: Hole, index: number): DrillRow[] =>
+  stages.map(({ diameter, depth }) => ({
+    ...{ bit: "drill", diameter, holes: [index], what: "hole", depth, slot: null, backing: null },
+    ...{ into: [], when: "before assembly", steps: [] },
+  }));
 
 /** A hole of the part's own, 6 across, from its front. */
 export const knob = (record: BuildRecord, on: string, x: number, z: number, depth = 10): void =>

@@ -1,6 +1,7 @@
 /** The rest of a record, worked out from its parts in the plainest way: a line for each mark, a board for each part. */
 import type { Blank, BuildRecord, CutLine, Layout, Part } from "../record.ts";
 import type { V3 } from "../vector.ts";
+import { rowsOf } from "./bored.ts";
 import { weigh } from "./weigh.ts";
 import type { Made } from "./wood.ts";
 
@@ -41,6 +42,7 @@ export function complete(made: Made): BuildRecord {
     centreOfMass: [0, 0, 0],
     blanks: parts.map(blankOf),
     cutList: [...new Set(parts.map((part) => part.mark))].map((mark) => lineOf(mark, parts)),
+    drilling: made.holes.flatMap(rowsOf),
     hardware: [],
     motions: [],
     layoutProof: stocks.map((stock) => {

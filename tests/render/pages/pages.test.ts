@@ -96,7 +96,8 @@ test("a plain bench takes seven to nine pages", () => {
 });
 
 test("what has nothing to say does not appear", () => {
-  const bare: Build = { ...bench(), purchases: [], tools: [], layouts: [], holes: [], fasteners: [], steps: [] };
+  const nothing = { purchases: [], tools: [], layouts: [], holes: [], drilling: [], fasteners: [], fastenerTable: [] };
+  const bare: Build = { ...bench(), ...nothing, steps: [] };
   const titles = (build: Build): (string | undefined)[] =>
     pagesOf(build, "letter").pages.flatMap(({ items }) =>
       itemsOf(items, "anchor")

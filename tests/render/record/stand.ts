@@ -1,5 +1,6 @@
 /** A post, a rail tenoned into it and a cleat screwed to the rail, as a Build made by hand; all of it off the origin by a third of a mm. */
 import { contact, cut, planeThrough, type Solid, solidBox, subtractBox, unite } from "../../../src/geometry/index.ts";
+import { drilling } from "../../../src/solve/build/drilling/drilling.ts";
 import type { Build, BuiltJoint, BuiltPart } from "../../../src/solve/build.ts";
 import type { Direction, Fastener, Feature, Hole, Point, Stock } from "../../../src/solve/design.ts";
 import { add, type Length, millimetres, subtract, ZERO } from "../../../src/units/index.ts";
@@ -172,6 +173,8 @@ const stock = (name: string, label: string, thickness: number, width: number): S
   price: null,
 });
 
+const mark = (id: string): string => parts.find((part) => part.id === id)?.mark ?? id;
+
 export function stand(): Build {
   const joints = [
     joint("j1", ["rail", "frame.post"], true, []),
@@ -219,6 +222,13 @@ export function stand(): Build {
     joints,
     fasteners: screws,
     holes,
+    drilling: drilling({
+      design: { parts, stock: [], joints },
+      plan: { holes, fasteners: screws, hardware: [] },
+      steps,
+      mark,
+    }),
+    fastenerTable: [],
     hardware: [],
     motions: [],
     layouts,

@@ -35,12 +35,13 @@ describe("the leaf against its hinges", () => {
     ] as const;
     expect(of("door-too-thick", cups, strips, wider)?.verdict).toBe("holds");
   });
-  test("a cup of 12.5 mm leaves 6.55 of 3/4 in, and 0.2 of 1/2 in", () => {
+  // The stop for 12.5 mm is set to 1/2 in, 12.7 mm, the next mark.
+  test("a cup of 12.5 mm leaves 6.35 of 3/4 in, and nothing of 1/2 in", () => {
     const half = ["leaf: { sold as: 3/4 MDF }", "leaf: { sold as: 1/2 MDF }"] as const;
-    expect(of("cup-too-deep", cups)).toMatchObject({ verdict: "holds", value: expect.closeTo(6.55), limit: 1.5 });
+    expect(of("cup-too-deep", cups)).toMatchObject({ verdict: "holds", value: expect.closeTo(6.35), limit: 1.5 });
     const said = refused(cups, half);
-    expect(said).toContain("bored about 31/64 in deep into finishes.slab, which is 1/2 in thick there");
-    // 12.5 + 1.5 = 14 mm, 0.551 in: 36/64 is the first mark that is enough.
+    expect(said).toContain("bored 1/2 in deep into finishes.slab, which is 1/2 in thick there");
+    // 12.7 + 1.5 = 14.2 mm, 0.559 in: 36/64 is the first mark that is enough.
     expect(said).toContain("at least 9/16 in thick");
     expect(of("cup-too-deep")).toBeUndefined();
   });

@@ -31,10 +31,25 @@ export interface Ordinate extends Omit<Told, "value"> {
   readonly at: number;
 }
 
+/** Prints the places of a part, and those where only the middles of holes are. */
+export interface Numbers {
+  readonly print: Pen["print"];
+  readonly place: Pen["print"];
+  readonly bored: ReadonlySet<number>;
+}
+
 /** What is told of sorted places and of rows, `from` being 0: each place, and in the middle of each row how many spaces of which size. */
-export function told(values: readonly number[], rows: readonly Row[], from: number, pen: Pen): readonly Told[] {
-  const print = (value: number) => pen.print(lengthOf(Math.abs(value)));
-  const places: readonly Told[] = values.map((value) => ({ value, text: print(value - from) }));
+export function told(
+  values: readonly number[],
+  rows: readonly Row[],
+  from: number,
+  { print: exact, place, bored }: Numbers,
+): readonly Told[] {
+  const print = (value: number) => exact(lengthOf(Math.abs(value)));
+  const places: readonly Told[] = values.map((value) => ({
+    value,
+    text: bored.has(value) ? place(lengthOf(Math.abs(value - from))) : print(value - from),
+  }));
   const spaces: readonly Told[] = rows.map((row) => ({
     value: (row.from + row.to) / 2,
     text: `${row.spaces}\u202f×\u202f${print((row.to - row.from) / row.spaces)}`,

@@ -22,6 +22,7 @@ import { type Lying, lying, sideWord } from "./lying.ts";
 import {
   apart,
   LEADER,
+  type Numbers,
   ordinates,
   ordinatesAbove,
   ordinatesLeft,
@@ -48,16 +49,16 @@ const gapAbove = ({ numbers }: Sheet, deep: number): number =>
 const SMALL = 1 / 4;
 const POINTS_PER_UNIT = 72 / 406_400;
 
-/** At the largest usual scale that goes into the frame; null where its numbers do not go in at any. */
+/** At the largest usual scale that goes into the frame; null where its numbers do not go in at any. `place` prints the places of holes. */
 export function partDrawing(
   build: Build,
   built: BuiltPart,
-  { frame, pen }: { frame: Frame; pen: Pen },
+  { frame, pen, place = pen.print }: { frame: Frame; pen: Pen; place?: Pen["print"] },
 ): PartDrawing | null {
   const lies = lying(built, build.holes);
   const { units } = build.design;
   const bores = boresOf(lies);
-  const sheet = measured(lies, bores, pen);
+  const sheet = measured(lies, bores, { print: pen.print, place });
   for (const scale of usualScales(units)) {
     const plan = arranged(sheet, scale, frame, pen);
     if (plan === null) continue;
@@ -69,7 +70,7 @@ export function partDrawing(
 }
 
 /** What does not depend on the scale. */
-function measured(lies: Lying, bores: readonly Bore[], pen: Pen) {
+function measured(lies: Lying, bores: readonly Bore[], printing: Omit<Numbers, "bored">) {
   const { part, zero } = lies;
   const item = { id: part.id, solid: part.solid };
   const aspect = (view: View) => ({ view, extent: extentOfItems([item], view), lines: linesOf(part, view) });
@@ -78,10 +79,11 @@ function measured(lies: Lying, bores: readonly Bore[], pen: Pen) {
     lies,
     bores.map(({ holes }) => holes),
   );
+  const how = { ...printing, bored: places.bored };
   const numbers = {
-    along: told(places.along, places.rows.along, face.extent[zero.along][0], pen),
-    across: told(places.across, places.rows.across, face.extent[zero.across][1], pen),
-    through: told(places.through, [], edge.extent.low[1], pen),
+    along: told(places.along, places.rows.along, face.extent[zero.along][0], how),
+    across: told(places.across, places.rows.across, face.extent[zero.across][1], how),
+    through: told(places.through, [], edge.extent.low[1], how),
   };
   return { lies, numbers, kept: places.kept, face, edge, end: lies.end && aspect(lies.end.view) };
 }

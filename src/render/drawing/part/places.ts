@@ -23,6 +23,8 @@ export interface Places {
   readonly across: readonly number[];
   readonly rows: { readonly along: readonly Row[]; readonly across: readonly Row[] };
   readonly through: readonly number[];
+  /** Those of them at which there is nothing but the middles of holes. */
+  readonly bored: ReadonlySet<number>;
   /** Stretches of the length that must be drawn whole. */
   readonly kept: readonly (readonly [number, number])[];
 }
@@ -36,9 +38,10 @@ export function placesOf(lying: Lying, bores: readonly (readonly Hole[])[]): Pla
   const frame = framed(lying);
   const at: [number[], number[], number[]] = [[], [], []];
   const kept: [number, number][] = [];
-  const add = (p: InPart, which: readonly boolean[]): void => {
+  const middles: [number[], number[], number[]] = [[], [], []];
+  const add = (p: InPart, which: readonly boolean[], to = at): void => {
     which.forEach((wanted, i) => {
-      if (wanted) at[i]?.push(p[i] as number);
+      if (wanted) to[i]?.push(p[i] as number);
     });
   };
   const curves = part.features.filter((feature) => "radius" in feature).map((feature) => boxOf(feature));
@@ -78,15 +81,20 @@ export function placesOf(lying: Lying, bores: readonly (readonly Hole[])[]): Pla
     add(
       p,
       [0, 1, 2].map((i) => Math.abs(way[i] as number) < 0.95 && !inRow[i]?.has(p)),
+      middles,
     );
     const reach = Math.max(...hole.stages.map(({ diameter }) => toNumber(diameter))) / 2;
     const deep = way[0] * Math.max(...hole.stages.map(({ depth }) => toNumber(depth)));
     kept.push([Math.min(p[0], p[0] + deep) - reach, Math.max(p[0], p[0] + deep) + reach]);
   }
-  const [along, across, through] = at.map(once) as [number[], number[], number[]];
+  const [along, across, through] = at.map((edges, i) => once([...edges, ...(middles[i] ?? [])])) as typeof at;
+  const bored = [along, across, through].flatMap((all, i) =>
+    all.filter((value) => !at[i]?.some((edge) => Math.abs(edge - value) <= 2 * TOLERANCE)),
+  );
   const [rowsAlong, rowsAcross] = found.map((rows) => rowsOnce(rows.map(({ row }) => row)));
   return {
     ...{ along, across, through },
+    bored: new Set(bored),
     rows: { along: rowsAlong ?? [], across: rowsAcross ?? [] },
     kept: [...kept, ...along.map((u) => [u, u] as const)],
   };

@@ -1,5 +1,5 @@
 /** Joints, fasteners and holes, as the record has them. */
-import type { BuiltJoint } from "../../../solve/build.ts";
+import type { BuiltJoint, DrillRow } from "../../../solve/build.ts";
 import type { Fastener, Hole } from "../../../solve/design.ts";
 import { UNITS_PER_MM } from "../../../units/length.ts";
 import type { Frame } from "./frame.ts";
@@ -60,6 +60,31 @@ export const fastenerRecord = (fastener: Fastener, frame: Frame): Json => ({
     : null,
   slack: fastener.slack ? fastener.slack.map(millimetres) : null,
   solids: fastener.body ? pieceRecords(fastener.body, frame) : [],
+});
+
+/** The drilling table; its holes by their places in `holes`. */
+export const drillRecord = ({
+  bit,
+  diameter,
+  holes,
+  what,
+  depth,
+  slot,
+  backing,
+  into,
+  when,
+  steps,
+}: DrillRow): Json => ({
+  bit,
+  diameter: millimetres(diameter),
+  holes,
+  what,
+  depth: typeof depth === "string" ? depth : millimetres(depth),
+  slot: slot && millimetres(slot),
+  backing,
+  into: into.map(({ mark, parts, side }) => ({ mark, parts, side })),
+  when,
+  steps,
 });
 
 export const holeRecord = (hole: Hole, frame: Frame): Json => ({

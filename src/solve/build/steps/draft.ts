@@ -38,6 +38,10 @@ export interface Work {
   readonly finishing: readonly Finishing[];
   /** "12 3/4 in", with true fractions. */
   readonly print: (length: Length) => string;
+  /** A drill by its diameter, as it is sold: "11/64 in", "35 mm". */
+  readonly drill: (diameter: Length) => string;
+  /** Where a hole is, to what a rule has marks for. */
+  readonly place: (length: Length) => string;
 }
 
 /** "top rail (C)": a part as the text calls it. */

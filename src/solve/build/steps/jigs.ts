@@ -25,10 +25,10 @@ export function jigSteps(work: Work): readonly StepDraft[] {
 
 function text(jig: Jig, work: Work): readonly string[] {
   const { id, what, laid, end = "lower", width, length, count, holes, from } = jig;
-  const { print } = work;
+  const { print, drill } = work;
   const wood = from === null ? "scrap" : `an offcut of ${work.stock(from).label}`;
   const name = capital(id);
-  const bored = `${withArticle(print(holes[0]?.diameter ?? width))} hole`;
+  const bored = `${withArticle(drill(holes[0]?.diameter ?? width))} hole`;
   if (laid === "between")
     return [
       `${name}, to hold ${what} apart: rip ${count} spacers ${print(width)} thick and ${print(length)} long from ${wood}.`,

@@ -1,6 +1,6 @@
-import type { Length } from "../../../units/length.ts";
 import { compare, max, ZERO } from "../../../units/rational.ts";
-import type { Action, Step, Tool } from "../../build.ts";
+import type { Step, Tool } from "../../build.ts";
+import { type Bit, bitFor } from "../../design/boring/bits.ts";
 import type { Feature } from "../../design.ts";
 import type { Work } from "./draft.ts";
 
@@ -55,7 +55,7 @@ export function toolsFor(work: Work, steps: readonly Step[]): readonly Need[] {
     { tool: "Tape measure, pencil and square", why: "to mark out" },
     { tool: "Saw with a stop for equal lengths", why: "to cut the parts to size" },
     ...features.map((kind) => kind && CUTTERS[kind]),
-    ...bits(work, actions),
+    ...bits(work),
     ...drivers.map((tool) => DRIVERS[tool]),
     clampNeed(work, steps),
   ];
@@ -67,29 +67,26 @@ export function toolsFor(work: Work, steps: readonly Step[]): readonly Need[] {
   });
 }
 
-/** One bit for each diameter, thinnest first. */
-function bits(work: Work, actions: readonly Action[]): readonly Need[] {
-  const holes = actions.flatMap((action) =>
-    action.do === "machine" ? action.holes.map((i) => work.plan.holes[i]) : [],
+/** One bit for each diameter, thinnest first, also for the pilots that are drilled in place. */
+function bits({ plan, drill }: Work): readonly Need[] {
+  const { holes } = plan;
+  const stages = holes.flatMap((hole) =>
+    hole.stages.map(({ diameter }, i) => ({ bit: bitFor(hole, i), diameter, size: drill(diameter) })),
   );
-  const sizes = new Map<string, Length>();
-  // The cone for a countersunk head is cut by a countersink, not by a bit of its width.
-  for (const hole of holes)
-    for (const { diameter, cone } of hole?.stages ?? []) if (!cone) sizes.set(work.print(diameter), diameter);
-  const drills = [...sizes].toSorted(([, a], [, b]) => compare(a, b)).map(([text]) => text);
-  const sunk = holes.some((hole) => hole?.stages.some(({ cone }) => cone));
+  const sizes = (bit: Bit): string => {
+    const own = stages.filter((stage) => stage.bit === bit).toSorted((a, b) => compare(a.diameter, b.diameter));
+    return [...new Set(own.map(({ size }) => size))].join(", ");
+  };
+  const [drills, forstner] = [sizes("drill"), sizes("Forstner bit")];
+  const has = (bit: Bit): boolean => stages.some((stage) => stage.bit === bit);
+  const blind = holes.some((hole) => !hole.through);
   return [
-    ...(drills.length > 0
-      ? [{ tool: `Drill bits: ${drills.join(", ")}`, why: "for the holes listed in the plan" }]
-      : []),
-    ...(holes.some((hole) => hole?.slot) ? [{ tool: "Router, or drill and round file", why: "to cut the slots" }] : []),
-    ...(holes.some((hole) => hole?.kind === "recess")
-      ? [{ tool: "Forstner bit", why: "to bore the recesses with a flat bottom" }]
-      : []),
-    ...(holes.some((hole) => hole?.kind === "pin")
-      ? [{ tool: "Drill stop", why: "so that no pin hole goes deeper than its pin" }]
-      : []),
-    ...(sunk ? [{ tool: "Countersink", why: "so that screw heads lie flush" }] : []),
+    ...(drills === "" ? [] : [{ tool: `Drill bits: ${drills}`, why: "for the holes listed in the plan" }]),
+    ...(forstner === "" ? [] : [{ tool: `Forstner bits: ${forstner}`, why: "for wide holes, flat at the bottom" }]),
+    ...(has("pocket bit") ? [{ tool: "Jig for pocket holes, with its stepped bit", why: "to bore the pockets" }] : []),
+    ...(holes.some((hole) => hole.slot) ? [{ tool: "Router, or drill and round file", why: "to cut the slots" }] : []),
+    ...(blind ? [{ tool: "Drill stop, or tape round the bit", why: "so that no hole goes too deep" }] : []),
+    ...(has("countersink") ? [{ tool: "Countersink", why: "so that screw heads lie flush" }] : []),
   ];
 }
 

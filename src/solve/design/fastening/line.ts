@@ -49,6 +49,10 @@ export const roundDepthAt =
     );
   };
 
+/** How far it is along the same line to where the last of the wood ends, cuts on the way not counted. Zero where there is no wood. */
+export const farAt: typeof depthAt = (solid, from, axis, sign) =>
+  solid.pieces.reduce((far, piece) => max(far, runThrough(piece, from, axis, sign)?.to ?? ZERO), ZERO);
+
 /** The same along a line, and whether there is more wood beyond: then a cut lies in the way. */
 export function runAt(
   solid: Solid,

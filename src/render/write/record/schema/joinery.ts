@@ -4,6 +4,7 @@ import {
   about,
   byName,
   count,
+  either,
   fields,
   flag,
   list,
@@ -92,6 +93,22 @@ export const hole: Schema = fields({
   keep: about("Wood left beside it and under it.", fields({ edge: size, end: size, under: size })),
   plugged: flag,
   atBench: about("Bored before assembly; otherwise drilled in place through its mate.", flag),
+});
+
+export const drill: Schema = fields({
+  bit: oneOf("drill", "Forstner bit", "pocket bit", "countersink"),
+  diameter: size,
+  holes: about("Places in `holes`.", list(count)),
+  what: text,
+  depth: about("Where the stop is set, or what ends the hole.", either(size, oneOf("through", "flush", "by the jig"))),
+  slot: orNull(size),
+  backing: orNull(oneOf("scrap", "the wall")),
+  into: about(
+    "`parts` of that mark; the side as the piece stands.",
+    list(fields({ mark: text, parts: count, side: text })),
+  ),
+  when: oneOf("before assembly", "in place"),
+  steps: list(count),
 });
 
 export const hardware: Schema = fields({

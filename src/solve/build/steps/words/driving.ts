@@ -62,7 +62,7 @@ const WITH: Readonly<Partial<Record<Tool, string>>> = {
 };
 
 function pilotText(
-  { print }: Work,
+  { print, drill }: Work,
   { stages }: Hole,
   { through, with: [own = "holes"] = [] }: Fastener,
   into: string,
@@ -72,7 +72,7 @@ function pilotText(
     through.length > 0
       ? "Through the holes that are there"
       : `Through the holes of the ${several(own).replace(/s? [\d#].*$/, "s")}`;
-  return `${where}, drill ${print(diameter)} pilot holes ${print(depth)} deep into ${into}.`;
+  return `${where}, drill ${drill(diameter)} pilot holes ${print(depth)} deep into ${into}.`;
 }
 
 /** What goes with each: "Each takes 2 washers 1 in wide and 1 nut M8." */

@@ -27,6 +27,10 @@ function jigText({ jigs, plan }: Work, [hole]: readonly Hole[]): readonly string
   return jig ? [`Bore by ${jig.id}, from ${stepToken(JIGS)}.`] : [];
 }
 
+/** What a hole of a part on the bench is bored into: "front edge". */
+export const mouthSide = (part: Part, hole: Hole): string =>
+  hole.kind === "pocket" ? pocketFace(part, hole) : `${entry(hole)} ${sideWord(part, axisOf(hole.direction))}`;
+
 /** The face that a hole is bored into. */
 const entry = ({ direction }: Hole): string => faceOf(axisOf(direction), direction[axisOf(direction)] < 0);
 
@@ -42,26 +46,25 @@ function purpose({ plan }: Work, list: readonly Hole[]): string {
 }
 
 function whatText(work: Work, part: Part, list: readonly Hole[]): string {
-  const { print } = work;
+  const { print, drill } = work;
   const hole = list[0] as Hole;
   const [n, word] = list.length === 1 ? ["a", "hole"] : [numberWord(list.length), "holes"];
   const [first, last] = [hole.stages[0] as Hole["stages"][number], hole.stages.at(-1) as Hole["stages"][number]];
-  const face =
-    hole.kind === "pocket" ? pocketFace(part, hole) : `${entry(hole)} ${sideWord(part, axisOf(hole.direction))}`;
+  const face = mouthSide(part, hole);
   if (hole.kind === "pocket")
-    return `Bore ${n} pocket ${word} into the ${face} at the ${endOf(part, hole)}, ${print(first.diameter)} for the head, 15° to the face, with the jig set for wood ${print(part.thickness)} thick.`;
+    return `Bore ${n} pocket ${word} into the ${face} at the ${endOf(part, hole)}, ${drill(first.diameter)} for the head, 15° to the face, with the jig set for wood ${print(part.thickness)} thick.`;
   if (hole.kind === "recess")
-    return `Bore ${n === "a" ? "a recess" : `${n} recesses`} ${print(first.diameter)} wide and ${print(first.depth)} deep into the ${face}, open to the side, and in the middle of each a ${print(last.diameter)} pilot hole, ${print(last.depth)} deep in all.`;
+    return `Bore ${n === "a" ? "a recess" : `${n} recesses`} ${drill(first.diameter)} wide and ${print(first.depth)} deep into the ${face}, open to the side, and in the middle of each a ${drill(last.diameter)} pilot hole, ${print(last.depth)} deep in all.`;
   const kind = KINDS[hole.kind] ?? "";
   const what = `${word}${purpose(work, list)}`;
   const depth = hole.through ? "right through" : `${print(last.depth)} deep`;
   const bore = hole.slot
-    ? `Cut ${n} ${n === "a" ? "slot" : "slots"} ${print(last.diameter)} wide and ${print(hole.slot.length)} long from ${acrossWord(hole.slot.along)} into the ${face}, ${depth}`
-    : `Bore ${n === "a" ? withArticle(print(last.diameter)) : `${n} ${print(last.diameter)}`} ${kind}${what} into the ${face}, ${depth}`;
+    ? `Cut ${n} ${n === "a" ? "slot" : "slots"} ${drill(last.diameter)} wide and ${print(hole.slot.length)} long from ${acrossWord(hole.slot.along)} into the ${face}, ${depth}`
+    : `Bore ${n === "a" ? withArticle(drill(last.diameter)) : `${n} ${drill(last.diameter)}`} ${kind}${what} into the ${face}, ${depth}`;
   if (hole.stages.length === 1) return `${bore}.`;
   return first.cone
     ? `${bore}, and countersink until ${n === "a" ? "the head lies" : "the heads lie"} flush.`
-    : `${bore}; first bore ${print(first.diameter)} wide and ${print(first.depth)} deep for the heads.`;
+    : `${bore}; first bore ${drill(first.diameter)} wide and ${print(first.depth)} deep for the heads.`;
 }
 
 const KINDS: Readonly<Partial<Record<Hole["kind"], string>>> = {
@@ -93,8 +96,9 @@ function placeTexts(work: Work, part: Part, list: readonly Hole[]): readonly str
   const into = axisOf((list[0] as Hole).direction);
   const long = indexOf(part.axes.length) === into ? indexOf(part.axes.width) : indexOf(part.axes.length);
   const other = INDICES.find((i) => i !== into && i !== long) as AxisIndex;
+  const marked = { print: work.place };
   const at = (hole: Hole, axis: AxisIndex): string =>
-    fromNearer(work, part, axis, hole.at[axis], hole.at[axis]) ?? "in the middle";
+    fromNearer(marked, part, axis, hole.at[axis], hole.at[axis]) ?? "in the middle";
   const rows = new Map<string, Row>();
   for (const hole of list) {
     const key = at(hole, long);
@@ -141,6 +145,6 @@ function runText(work: Work, part: Part, long: AxisIndex, run: readonly Row[]): 
   if (!first || !second) return across === "" ? `– ${first?.along}.` : `– ${first?.along}: ${across}.`;
   const last = run.at(-1) as Row;
   const end = `the ${faceOf(long, false)} ${sideWord(part, long)}`;
-  const from = (row: Row): string => work.print(subtract(row.place, part.blank.low[long]));
+  const from = (row: Row): string => work.place(subtract(row.place, part.blank.low[long]));
   return `– ${numberWord(run.length)} rows, ${work.print(subtract(second.place, first.place))} apart, from ${from(first)} to ${from(last)} from ${end}${across === "" ? "" : `: ${across}`}.`;
 }

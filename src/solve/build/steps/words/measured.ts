@@ -13,7 +13,13 @@ export const sideWord = (part: Part, axis: AxisIndex): "face" | "edge" | "end" =
       : "edge";
 
 /** Where a stretch lies in a direction, from the nearer side of the blank: "1/8 in from the front edge". Null where it runs through. */
-export function fromNearer(work: Work, part: Part, axis: AxisIndex, low: Length, high: Length): string | null {
+export function fromNearer(
+  work: Pick<Work, "print">,
+  part: Part,
+  axis: AxisIndex,
+  low: Length,
+  high: Length,
+): string | null {
   const below = subtract(low, part.blank.low[axis]);
   const above = subtract(part.blank.high[axis], high);
   if (below.n <= 0n && above.n <= 0n) return null;

@@ -1,0 +1,39 @@
+/** What is bored with which bit, and what is driven. Types only. */
+import type { Length } from "../../../units/length.ts";
+import type { Bit } from "../../design/boring/bits.ts";
+import type { FastenerKind } from "../../design.ts";
+
+/** Holes, or stages of them, that are bored with one bit at one setting. */
+export interface DrillRow {
+  readonly bit: Bit;
+  /** Of the bit; of a countersink, how wide it cuts. */
+  readonly diameter: Length;
+  /** Index `Build.holes`. */
+  readonly holes: readonly number[];
+  /** "pilot for wood screw #8, in hardwood" */
+  readonly what: string;
+  /** Where the stop is set, from the face that is bored into. */
+  readonly depth: Length | "through" | "flush" | "by the jig";
+  /** Length from end to end where the hole is drawn out to a slot. */
+  readonly slot: Length | null;
+  /** What has to lie where the bit comes out; null where it does not come out. */
+  readonly backing: "scrap" | "the wall" | null;
+  /** As the finished piece stands; `parts` how many of that mark. */
+  readonly into: readonly { readonly mark: string; readonly parts: number; readonly side: string }[];
+  readonly when: "before assembly" | "in place";
+  /** Numbers of steps. */
+  readonly steps: readonly number[];
+}
+
+/** Fasteners that are bought by the same words. */
+export interface FastenerRow {
+  readonly kind: FastenerKind;
+  readonly item: string;
+  readonly with: readonly string[];
+  readonly length: Length;
+  readonly fasteners: readonly string[];
+  /** Marks. */
+  readonly ways: readonly { readonly through: readonly string[]; readonly into: string; readonly count: number }[];
+  /** Numbers of steps. */
+  readonly steps: readonly number[];
+}

@@ -1,0 +1,34 @@
+/** Promise 5: what a hole is bored with can be bought, and the drilling table has every stage of every hole as it is. */
+import { type Model, near } from "./model.ts";
+import type { DrillRow, Hole } from "./record.ts";
+import { type Violations, violation } from "./violation.ts";
+
+export function* drills({ record }: Model): Violations {
+  const { holes, drilling, units } = record;
+  for (const hole of holes)
+    if (!isSold(hole, units)) yield violation("drills are sold", hole.part, `the hole for ${hole.for}`);
+  for (const [i, hole] of holes.entries()) {
+    const rows = drilling.filter((row) => row.holes.includes(i));
+    // The stepped bit of a pocket bores both of its stages.
+    const bored = hole.kind === "pocket" ? hole.stages.slice(0, 1) : hole.stages;
+    const told = bored.every((stage) => rows.some((row) => tells(row, stage)));
+    if (rows.length !== bored.length || !told)
+      yield violation("drilling table has every hole", hole.part, `the hole for ${hole.for}`);
+  }
+}
+
+/** A bore goes in as deep as the table says; a cone and a hole right through need no stop. */
+const tells = ({ diameter, depth }: DrillRow, stage: Hole["stages"][number]): boolean =>
+  near(diameter, stage.diameter, 1e-6) && (typeof depth === "string" || near(depth, stage.depth, 1e-6));
+
+/** Kinds of which the drill is as wide as what goes in, and may be one of the other unit. */
+const FITTING = ["dowel", "pin", "nut", "cup", "pocket"];
+
+/** The last stage: sixty-fourths of an inch (ASME B94.11M, from memory), or tenths of a millimetre (ISO 235, from memory). */
+function isSold({ stages, kind, for: of }: Hole, units: string): boolean {
+  const diameter = stages.at(-1)?.diameter ?? 0;
+  const [inch, metric] = [isWhole((diameter * 64) / 25.4), isWhole(diameter * 10)];
+  return of === null || FITTING.includes(kind) ? inch || metric : units === "inch" ? inch : metric;
+}
+
+const isWhole = (n: number): boolean => Math.abs(n - Math.round(n)) < 1e-4;
