@@ -1,6 +1,7 @@
 /** Promise 2: what is bought is enough and is used. */
+
+import type { Purchase } from "./bought.ts";
 import { actionsOf, bounds, count, type Model } from "./model.ts";
-import type { Purchase } from "./record.ts";
 import { type Violations, violation } from "./violation.ts";
 
 export function* counts(model: Model): Violations {

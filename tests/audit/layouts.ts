@@ -1,6 +1,7 @@
 /** Promise 7: the cuts of a layout, made in their order, give its placements; nothing is bought below its bound. */
+
+import type { Layout, Rectangle } from "./bought.ts";
 import { type Model, near, pairsOf } from "./model.ts";
-import type { Layout, Rectangle } from "./record.ts";
 import { type Room, replays, roomOf, sameRoom, within } from "./sawing.ts";
 import { type Violation, type Violations, violation } from "./violation.ts";
 

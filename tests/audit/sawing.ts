@@ -1,7 +1,8 @@
 /** A sheet under the saw: every cut goes from edge to edge of one piece, and its kerf is lost. */
+
+import type { Layout, Rectangle } from "./bought.ts";
 import { near } from "./model.ts";
 import { TOLERANCE } from "./overlap.ts";
-import type { Layout, Rectangle } from "./record.ts";
 import type { Check } from "./violation.ts";
 
 export interface Room {

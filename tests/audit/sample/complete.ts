@@ -1,5 +1,6 @@
 /** The rest of a record, worked out from its parts in the plainest way: a line for each mark, a board for each part. */
-import type { Blank, BuildRecord, CutLine, Layout, Part } from "../record.ts";
+import type { Layout } from "../bought.ts";
+import type { Blank, BuildRecord, CutLine, Part } from "../record.ts";
 import type { V3 } from "../vector.ts";
 import { rowsOf } from "./bored.ts";
 import { weigh } from "./weigh.ts";

@@ -1,5 +1,6 @@
 /** A board on two uprights: glued and screwed from above, all from one sheet. With a banded edge and two bought feet. */
-import type { BuildRecord, Fastener, Hole, Layout } from "../record.ts";
+import type { Layout } from "../bought.ts";
+import type { BuildRecord, Fastener, Hole } from "../record.ts";
 import type { V3 } from "../vector.ts";
 import { complete } from "./complete.ts";
 import { box, fixed, hole, part, step } from "./wood.ts";

@@ -2,8 +2,9 @@
 import { contact, cut, planeThrough, type Solid, solidBox, subtractBox, unite } from "../../../src/geometry/index.ts";
 import { drilling } from "../../../src/solve/build/drilling/drilling.ts";
 import type { Build, BuiltJoint, BuiltPart } from "../../../src/solve/build.ts";
-import type { Direction, Fastener, Feature, Hole, Point, Stock } from "../../../src/solve/design.ts";
+import type { Direction, Fastener, Feature, Hole, Point } from "../../../src/solve/design.ts";
 import { add, type Length, millimetres, subtract, ZERO } from "../../../src/units/index.ts";
+import { beech } from "./beech.ts";
 import { layouts } from "./boards.ts";
 import { steps } from "./steps.ts";
 
@@ -156,23 +157,6 @@ function joint(id: string, names: readonly [string, string], glue: boolean, fast
   return { id, at, parts: names, method, glue, contact: touch, fasteners, ...rest };
 }
 
-const stock = (name: string, label: string, thickness: number, width: number): Stock => ({
-  name,
-  at,
-  form: "board",
-  label,
-  species: "beech",
-  softwood: false,
-  thickness: mm(thickness),
-  width: null,
-  soldWidth: mm(width),
-  soldLengths: [mm(700)],
-  assumed: true,
-  density: 700,
-  roughThickness: null,
-  price: null,
-});
-
 const mark = (id: string): string => parts.find((part) => part.id === id)?.mark ?? id;
 
 export function stand(): Build {
@@ -196,7 +180,7 @@ export function stand(): Build {
         ["third", mm(1000, 3)],
         ["__proto__", mm(1)],
       ]),
-      stock: [stock("squares", "beech, 40 × 40", 40, 40), stock("boards", "beech, 20 thick", 20, 60)],
+      stock: [beech("squares", "beech, 40 × 40", 40, 40), beech("boards", "beech, 20 thick", 20, 60)],
       parts,
       joints,
       fittings: [],
