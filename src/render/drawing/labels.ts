@@ -15,14 +15,14 @@ export interface Marked extends Placed {
   readonly mark: string;
 }
 
-/** One label for each part; a leader to a part that does not show is dashed. In the order of the marks' first parts. */
+/** One label for each part that has a mark; a leader to a part that does not show is dashed. In the order of the marks' first parts. */
 export function labels(
   parts: readonly Marked[],
   faces: readonly VisibleFace[],
   view: View,
   fit: Fit,
 ): readonly Label[] {
-  const marks = [...new Set(parts.map(({ mark }) => mark))];
+  const marks = [...new Set(parts.map(({ mark }) => mark))].filter((mark) => mark !== "");
   return marks.flatMap((mark): readonly Label[] => {
     const alike = parts.filter((part) => part.mark === mark);
     const all = alike.map((part) => ({

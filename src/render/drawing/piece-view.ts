@@ -1,5 +1,6 @@
 /** The finished piece, or some of its parts, seen from one side to a usual scale. */
 import { ISOMETRIC, type Placed, type View, visibleFaces } from "../../geometry/picture/index.ts";
+import { isEmpty } from "../../geometry/solid.ts";
 import { dot } from "../../geometry/vec.ts";
 import type { Build } from "../../solve/build.ts";
 import type { Frame } from "../style.ts";
@@ -31,7 +32,9 @@ export function pieceView(build: Build, options: PieceViewOptions): Drawing {
   const { frame, pen, view = ISOMETRIC, scale: how = "usual" } = options;
   const wanted = options.parts ? new Set(options.parts) : null;
   const parts = build.parts.filter(({ id }) => wanted === null || wanted.has(id));
-  const items: Placed[] = parts.map(({ id, solid }) => ({ id, solid }));
+  const shown = new Set(parts.map(({ id }) => id));
+  const outside = build.hardware.filter(({ carriedBy, solid }) => shown.has(carriedBy) && !isEmpty(solid));
+  const items: Placed[] = [...parts, ...outside].map(({ id, solid }) => ({ id, solid }));
   const alt = `${partsInWords(parts)}, seen from ${view.name}. ${outsideInWords(parts, build.design.units, pen)}`;
   if (items.length === 0) return { items: [], alt: "", scale: NOT_TO_SCALE };
   const extent = extentOfItems(items, view);

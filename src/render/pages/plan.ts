@@ -1,8 +1,10 @@
 /** What every page is made from. */
 import type { Build } from "../../solve/build.ts";
 import { printDrill } from "../../solve/design/boring/drills.ts";
+import type { Units } from "../../solve/design.ts";
 import { inches, type Length, millimetres } from "../../units/length.ts";
 import { printLength, sayLength } from "../../units/print-length.ts";
+import { divide } from "../../units/rational.ts";
 import type { Item } from "../document.ts";
 import type { Pen } from "../drawing/drawing.ts";
 import type { Frame } from "../style.ts";
@@ -54,7 +56,13 @@ export function makePlan(build: Build, frame: Frame, { buyer = "", author = fals
     rounded: (length) => printLength(length, { units, precision, style: "typographic" }).text,
     say: (length) => sayLength(length, { units, precision, style: "typographic" }),
   };
-  return { build, frame, printer, pen: { measure, print: printer.rounded }, buyer, author };
+  return { build, frame, printer, pen: { measure, print: asSet(printer, units) }, buyer, author };
+}
+
+/** What can be set on a rule is printed as it is, also where the plan's step is coarser; only what lies between two marks is rounded. */
+function asSet({ exact, rounded }: Printer, units: Units): (length: Length) => string {
+  const mark = units === "inch" ? inches(1, 64) : millimetres(1, 10);
+  return (length) => (divide(length, mark).d === 1n ? exact(length) : rounded(length));
 }
 
 /** The heading of a section, with its place for links and bookmarks. */

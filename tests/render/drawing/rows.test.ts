@@ -1,5 +1,5 @@
 import { expect, test } from "vitest";
-import { type InPart, rowsOf, rowsOnce } from "../../../src/render/drawing/part/rows.ts";
+import { type InPart, rowsApart, rowsOf, rowsOnce } from "../../../src/render/drawing/part/rows.ts";
 
 const INCH = 406_400;
 const points = (along: readonly number[], across: number): InPart[] =>
@@ -25,4 +25,13 @@ test("two columns of shelf pins side by side are told once, and their distance i
   ]);
   expect(rowsOnce(found.map(({ row }) => row))).toHaveLength(1);
   expect(rowsOf(pins, 1)).toEqual([]);
+});
+
+test("rows that overlap and differ are not counted: their numbers could not be told apart", () => {
+  const [one] = rowsOf(points([2, 4, 6, 8, 10], 1), 0);
+  const [other] = rowsOf(points([3, 5, 7, 9, 11], 8), 0);
+  const [far] = rowsOf(points([20, 21, 22, 23, 24], 8), 0);
+  if (!one || !other || !far) throw new Error("three rows");
+  expect(rowsApart([one, other, far])).toEqual([far]);
+  expect(rowsApart([one, one, far])).toEqual([one, one, far]);
 });

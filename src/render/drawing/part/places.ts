@@ -5,7 +5,7 @@ import { dot, minus, norm, plus, times } from "../../../geometry/vec.ts";
 import type { Feature, Hole, Point } from "../../../solve/design.ts";
 import { TOLERANCE, toNumber } from "../../../units/index.ts";
 import type { Lying } from "./lying.ts";
-import { type InPart, type Row, rowsOf, rowsOnce } from "./rows.ts";
+import { type InPart, type Row, rowsApart, rowsOf, rowsOnce } from "./rows.ts";
 
 export const toVec = (p: Point): Vec => [toNumber(p[0]), toNumber(p[1]), toNumber(p[2])];
 
@@ -68,10 +68,12 @@ export function placesOf(lying: Lying, bores: readonly (readonly Hole[])[]): Pla
   for (const end of ends) add(end, [true, true, true]);
   const spots = new Map(holes.map((hole) => [hole, frame(toVec(hole.at))]));
   const found = ([0, 1] as const).map((axis) =>
-    bores.flatMap((alike) =>
-      rowsOf(
-        alike.map((hole) => spots.get(hole) as InPart),
-        axis,
+    rowsApart(
+      bores.flatMap((alike) =>
+        rowsOf(
+          alike.map((hole) => spots.get(hole) as InPart),
+          axis,
+        ),
       ),
     ),
   );

@@ -43,6 +43,17 @@ export function rowsOf(points: readonly InPart[], axis: 0 | 1): readonly Found[]
   return found;
 }
 
+/** Without those that another row overlaps: which spaces belong to which could not be told from one line of numbers. */
+export const rowsApart = (found: readonly Found[]): readonly Found[] =>
+  found.filter(({ row }) =>
+    found.every(
+      ({ row: other }) =>
+        (same(other.from, row.from) && same(other.to, row.to) && other.spaces === row.spaces) ||
+        other.from > row.to ||
+        other.to < row.from,
+    ),
+  );
+
 /** Each once: rows side by side have the same numbers. */
 export const rowsOnce = (rows: readonly Row[]): readonly Row[] =>
   rows.filter(

@@ -47,9 +47,16 @@ export function detailOf(
   told: ReadonlySet<string>,
 ): Detail | null {
   const here = new Set(items.map(({ id }) => id));
-  const candidates = build.joints.flatMap(({ parts, method, contact, insertion }): readonly Candidate[] => {
+  const candidates = build.joints.flatMap(({ parts, method, contact, insertion, kind }): readonly Candidate[] => {
     const [a, b] = parts;
-    if (insertion === null || told.has(method) || !here.has(a) || !here.has(b) || fresh.has(a) === fresh.has(b))
+    if (
+      (kind !== "fixed" && kind !== "floating") ||
+      insertion === null ||
+      told.has(method) ||
+      !here.has(a) ||
+      !here.has(b) ||
+      fresh.has(a) === fresh.has(b)
+    )
       return [];
     const shift = times(plus(shifts.get(a) ?? STILL, shifts.get(b) ?? STILL), 0.5);
     const corners = contact.flatMap(({ polygons }) => polygons.flat());

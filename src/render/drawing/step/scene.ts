@@ -1,4 +1,5 @@
 /** What a step's picture consists of: the unit in hand, what is new pulled off along its way where it slides into something. */
+import { isEmpty } from "../../../geometry/solid.ts";
 import type { Vec } from "../../../geometry/types.ts";
 import { minus, norm } from "../../../geometry/vec.ts";
 import type { Build, BuiltPart, Step } from "../../../solve/build.ts";
@@ -9,7 +10,7 @@ import { type Group, together } from "./groups.ts";
 import { type Driven, driven } from "./screws.ts";
 
 export interface Scene {
-  /** New parts first, so that where edges coincide theirs are drawn. */
+  /** New parts first, so that where edges coincide theirs are drawn; hardware has no mark. */
   readonly items: readonly Marked[];
   readonly fresh: ReadonlySet<string>;
   readonly shifts: Shifts;
@@ -20,7 +21,8 @@ export interface Scene {
 /** Clear space between what slides in and where it goes, and between a screw and its hole, as a share of the unit's size. */
 const GAP = 0.05;
 
-export function sceneOf(build: Build, { shows }: Step): Scene {
+export function sceneOf(build: Build, step: Step): Scene {
+  const { shows } = step;
   const fresh = new Set(shows.fresh);
   const wanted = new Set([...shows.fresh, ...shows.present]);
   const all = build.parts.filter(({ id }) => wanted.has(id));
@@ -33,9 +35,15 @@ export function sceneOf(build: Build, { shows }: Step): Scene {
   const screws = build.fasteners
     .filter(({ id }) => shows.fasteners.includes(id))
     .map((fastener) => driven(fastener, (id) => solids.get(id), shiftOf, GAP * 0.6 * size));
+  const fitted = hardwareOn(build, step, wanted);
   return {
-    items: parts.map(({ id, mark, solid }): Marked => ({ id, mark, solid, shift: shiftOf(id) })),
-    fresh,
+    items: [
+      ...parts.map(({ id, mark, solid }): Marked => ({ id, mark, solid, shift: shiftOf(id) })),
+      ...[...fitted.now, ...fitted.before].map(
+        ({ id, solid, carriedBy }): Marked => ({ id, mark: "", solid, shift: shiftOf(carriedBy) }),
+      ),
+    ],
+    fresh: new Set([...fresh, ...fitted.now.map(({ id }) => id)]),
     shifts,
     screws,
     groups: together(
@@ -46,6 +54,18 @@ export function sceneOf(build: Build, { shows }: Step): Scene {
       }),
       (GAP * size) / 2,
     ),
+  };
+}
+
+/** What hardware stands on the parts that are shown: put on in this step, or before. */
+function hardwareOn(build: Build, { number, actions }: Step, parts: ReadonlySet<string>) {
+  const fits = (all: Step["actions"]) => new Set(all.flatMap((action) => (action.do === "fit" ? action.hardware : [])));
+  const now = fits(actions);
+  const before = fits(build.steps.filter((each) => each.number < number).flatMap((each) => each.actions));
+  const here = build.hardware.filter(({ carriedBy, solid }) => parts.has(carriedBy) && !isEmpty(solid));
+  return {
+    now: here.filter(({ id }) => now.has(id)),
+    before: here.filter(({ id }) => before.has(id) && !now.has(id)),
   };
 }
 

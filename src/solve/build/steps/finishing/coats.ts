@@ -11,6 +11,9 @@ const MINUTES = { sand: 3, coat: 15 } as const;
 /** Both faces take up moisture alike only under as many coats. */
 const ALIKE = "Give both faces as many coats: wood that is sealed on one face only cups.";
 
+/** What smells goes nowhere where no air comes. */
+const BARE = "Leave the insides of drawers bare, or wax them: oil smells there for months.";
+
 interface Coated {
   readonly parts: readonly string[];
   readonly title: string;
@@ -21,10 +24,15 @@ interface Coated {
   readonly present?: readonly string[];
   /** They stand apart, and both faces are reached. */
   readonly apart?: true;
+  /** There are drawers among them. */
+  readonly drawers?: boolean;
 }
 
 /** A step that puts all coats of one finish on some parts. `share` of its area. */
-export function coatStep(finish: Finishing, { parts, title, unit, what, fresh, present, apart }: Coated): StepDraft {
+export function coatStep(
+  finish: Finishing,
+  { parts, title, unit, what, fresh, present, apart, drawers = false }: Coated,
+): StepDraft {
   const { coats, product, inside, keepOff, area } = finish;
   const { dries: usual, handled, how, between, heats } = productOf(product);
   const dries = finish.dries ?? usual;
@@ -44,6 +52,7 @@ export function coatStep(finish: Finishing, { parts, title, unit, what, fresh, p
       ...(inside && inside !== coats
         ? [`Inside, ${inside === 1 ? "one coat does" : `${numberWord(inside)} coats do`}.`]
         : []),
+      ...(drawers && heats ? [BARE] : []),
       ...(keepOff ? [`Keep it off: ${keepOff}.`] : []),
       ...(apart ? [ALIKE] : []),
     ],
@@ -126,7 +135,8 @@ function lastCoat(work: Work, finish: Finishing, parts: readonly string[]): Step
       ? { fresh: [], present: all.filter((id) => !apart.has(id)) }
       : { fresh: parts, present: all.filter((id) => !parts.includes(id)) };
   const what = one ? "everything" : kinds > MOST ? "all that has no other finish" : listed(work, parts);
-  return coatStep(finish, { parts, title, unit: `finish ${finish.surface}`, what, ...shown });
+  const drawers = work.design.joints.some((joint) => joint.kind === "running" && parts.includes(joint.parts[0]));
+  return coatStep(finish, { parts, title, unit: `finish ${finish.surface}`, what, drawers, ...shown });
 }
 
 const short = (work: Work, parts: readonly string[]): string =>
