@@ -1,5 +1,6 @@
 /** What to know before the first cut. */
 import type { Advice } from "../../solve/build.ts";
+import { less } from "../../units/rational.ts";
 import { needsDrawing } from "../drawing/part/lying.ts";
 import type { Section } from "../typeset/flow.ts";
 import { adviceList } from "./advice.ts";
@@ -20,6 +21,9 @@ export function beforeYouStart({ build, frame, printer }: Plan): Section {
           },
         ];
   const longNames = printer.unit === "in" ? "inches" : "millimetres";
+  const finer = less(design.fits, design.precision)
+    ? `, what has to fit to ${printer.exact(design.fits)} ${printer.unit}`
+    : "";
   const reading: Advice[] = [
     {
       head: "Marks.",
@@ -27,7 +31,7 @@ export function beforeYouStart({ build, frame, printer }: Plan): Section {
     },
     {
       head: "Sizes",
-      text: `are in ${longNames}, thickness × width × length, and rounded to ${printer.exact(design.precision)} ${printer.unit}. The length runs along the grain.`,
+      text: `are in ${longNames}, thickness × width × length, and rounded to ${printer.exact(design.precision)} ${printer.unit}${finer}. The length runs along the grain.`,
     },
     {
       head: "Pictures.",
