@@ -207,13 +207,7 @@ export interface BuildRecord {
   timeline: { bench: number; elapsed: number; lowerBound: number; spells: unknown[] };
   tools: unknown[];
   finishing: unknown[];
-  jigs: {
-    id: string;
-    from: string | null;
-    width: number;
-    length: number;
-    holes: { x: number; y: number; diameter: number }[];
-  }[];
+  jigs: unknown[];
   patterns: unknown[];
   checks: { rule: string; subject: string; verdict: string; because: string | null }[];
   findings: { rule: string; when: Record<string, string> }[];

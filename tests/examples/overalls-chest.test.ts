@@ -91,10 +91,10 @@ describe("the overalls chest", () => {
     const own = set?.actions.flatMap((action) => (action.do === "machine" ? action.holes : [])) ?? [];
     expect(own.flatMap((i) => build?.holes[i] ?? []).filter(({ kind }) => kind === "knob")).toHaveLength(5);
   });
-  it("says from which step the template for the knobs is", () => {
-    const made = build?.steps.find(({ title }) => title === "Make the template")?.number;
+  it("names the jig for the knobs, and the step from which it is", () => {
+    const made = build?.steps.find(({ title }) => title === "Make the jigs")?.number;
     const drilled = build?.steps.find(({ title }) => /^Drill the false fronts/.test(title));
-    expect(drilled?.text).toContain(`Bore by the template for the knobs, from step ${made}.`);
+    expect(drilled?.text).toContain(`Bore by jig 1 for the knobs, from step ${made}.`);
   });
   it("is taken to the wall last", () => {
     expect(build?.steps.at(-1)?.title).toMatch(/wall straps/);

@@ -11,7 +11,7 @@ export function withJigs({ jigs, patterns }: Work, drafts: readonly StepDraft[])
     if (made.length + traced.length === 0) return draft;
     const told = [
       ...made.filter(({ id }) => !draft.text.some((text) => new RegExp(`\\b${id}\\b`, "i").test(text))).map(jigText),
-      ...traced.map(patternText),
+      ...traced.flatMap(patternText),
     ];
     return { ...draft, jigs: [...made, ...traced].map(({ id }) => id), text: [...draft.text, ...told] };
   });
@@ -37,9 +37,10 @@ const usedIn = ({ actions }: StepDraft) => {
 const jigText = ({ id, what, laid }: Jig): string =>
   laid === "between" ? `${capital(id)} is as thick as the gap.` : `${capital(id)} sets out the holes for ${what}.`;
 
-const patternText = (pattern: Pattern): string => {
+/** Holes that are not in their true size stand with their measures in the drawing of the part as well: that is beside the step. */
+const patternText = (pattern: Pattern): readonly string[] => {
   const { id, full } = pattern;
   if (pattern.of === "curve")
-    return full ? `${capital(id)} is the curve in its true size, to trace.` : `Points of the curve stand with ${id}.`;
-  return `The holes for the ${pattern.kind} are drawn ${full ? "in their true size" : "with their measures"} in ${id}.`;
+    return [full ? `${capital(id)} is the curve in its true size, to trace.` : `Points of the curve stand with ${id}.`];
+  return full ? [`${capital(id)} has the holes for the ${pattern.kind} in their true size.`] : [];
 };

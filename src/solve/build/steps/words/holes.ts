@@ -24,7 +24,7 @@ export function boringText(work: Work, part: Part, holes: readonly Hole[]): read
 /** The jig that holes are bored by. */
 function jigText({ jigs, plan }: Work, [hole]: readonly Hole[]): readonly string[] {
   const jig = jigs.find(({ uses }) => uses.holes.some((i) => plan.holes[i] === hole));
-  return jig ? [`Bore by ${jig.id}, from ${stepToken(JIGS)}.`] : [];
+  return jig ? [`Bore by ${jig.id} for ${jig.what}, from ${stepToken(JIGS)}.`] : [];
 }
 
 /** What a hole of a part on the bench is bored into: "front edge". */
