@@ -81,7 +81,11 @@ function addFrame({ prefix, room, hinged }: Leaf, making: Making): Made {
   const { write } = site;
   const frame = said.frame?.value.said;
   const stock: Value = frame?.["made of"].value;
-  const stiles = frame?.stiles?.value ?? write`${site.usual("2 1/4", "57")}`;
+  const panel = said.panel?.value;
+  const pane = panel && site.isGlass(panel.stock) ? panel : null;
+  // Beads lie on the back of a stile beside its hinges.
+  const usual = pane ? site.usual("2 1/2", "64") : site.usual("2 1/4", "57");
+  const stiles = frame?.stiles?.value ?? write`${usual}`;
   const rails = frame?.rails?.value ?? stiles;
   const name = (of: string): string => `${prefix}${of}`;
   const level = deep(room, making);
@@ -90,8 +94,6 @@ function addFrame({ prefix, room, hinged }: Leaf, making: Making): Made {
   const [from, to] = crosses(join, site)
     ? [write`${room}.left`, write`${room}.right`]
     : [write`${name("left-stile")}.right`, write`${name("right-stile")}.left`];
-  const panel = said.panel?.value;
-  const pane = panel && site.isGlass(panel.stock) ? panel : null;
   const rabbet = frame?.rabbet?.value.said;
   // As deep as the pane is thick: its beads lie on the back of the frame.
   const [wide, cut] = pane

@@ -11,8 +11,8 @@ interface Around {
 }
 
 /**
- * A pane in the rabbet of a door, with play all round, and four beads that hold it: they lie on the back of the frame, half of each over
- * the pane, so that what fastens them is driven square into the frame and beside the glass.
+ * A pane in the rabbet of a door, with play all round, and four beads that hold it: they lie on the back of the frame and over the
+ * edge of the pane, so that what fastens them is driven square into the frame and beside the glass.
  */
 export function addPane(
   { name, stock, wide }: Around,
@@ -29,20 +29,19 @@ export function addPane(
     ...{ bottom: write`${bottom}.top - ${wide} + ${room}`, top: write`${top}.bottom + ${wide} - ${room}` },
     back: write`${left}.back`,
   };
-  const across = write`2 * ${wide}`;
+  // Ripped from the edge of a board: as wide as that is thick.
   const bead = (face: "left" | "right" | "bottom" | "top", more: Settings): void => {
     entries[name(`${face}-bead`)] = {
-      ...{ called: "glass bead", "made of": beads?.value ?? stock, facing: "front", front: write`${left}.back` },
-      ...(beads ? {} : { deep: usual("1/4", "6") }),
-      ...more,
+      ...{ called: "glass bead", "made of": beads?.value ?? stock, front: write`${left}.back` },
+      ...{ deep: usual("1/4", "6"), ...more },
     };
   };
-  const high = { bottom: write`${bottom}.top - ${across}`, top: write`${top}.bottom + ${across}` };
-  bead("left", { as: "upright", right: write`${left}.right`, across, ...high });
-  bead("right", { as: "upright", left: write`${right}.left`, across, ...high });
+  const high = { bottom: write`${name("bottom-bead")}.bottom`, top: write`${name("top-bead")}.top` };
+  bead("left", { as: "upright", facing: "left", right: write`${left}.right`, ...high });
+  bead("right", { as: "upright", facing: "right", left: write`${right}.left`, ...high });
   const between = { left: write`${name("left-bead")}.right`, right: write`${name("right-bead")}.left` };
-  bead("bottom", { as: "on edge", ...between, top: write`${bottom}.top`, up: across });
-  bead("top", { as: "on edge", ...between, bottom: write`${top}.bottom`, up: across });
+  bead("bottom", { as: "lying flat", grain: "across", ...between, top: write`${bottom}.top` });
+  bead("top", { as: "lying flat", grain: "across", ...between, bottom: write`${top}.bottom` });
   joints.push({ join: pane, to: [left, right, bottom, top], with: "glazed" });
   const pairs = [["left", left], ["right", right], ["bottom", bottom], ["top", top]] as const;
   for (const [face, to] of pairs) joints.push({ join: name(`${face}-bead`), to, with: "brads" });
