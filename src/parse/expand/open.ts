@@ -14,8 +14,8 @@ import { type Entry, type MapNode, type Node, settingOf } from "../yaml/nodes.ts
 import { settingsNode, writer, written } from "./make.ts";
 import { likeIn, neighbours, placedIn, type Standing, type Surroundings, settingIn, thinIn } from "./room.ts";
 import { isPlace, placesIn } from "./standing.ts";
-import { isGlass } from "./written-stock.ts";
 import { writtenItem } from "./written-item.ts";
+import { isGlass } from "./written-stock.ts";
 
 export interface Opening {
   /** The settings of the plan, for its units and its outside. */

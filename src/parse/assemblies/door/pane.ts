@@ -43,7 +43,12 @@ export function addPane(
   bead("bottom", { as: "lying flat", grain: "across", ...between, top: write`${bottom}.top` });
   bead("top", { as: "lying flat", grain: "across", ...between, bottom: write`${top}.bottom` });
   joints.push({ join: pane, to: [left, right, bottom, top], with: "glazed" });
-  const pairs = [["left", left], ["right", right], ["bottom", bottom], ["top", top]] as const;
+  const pairs = [
+    ["left", left],
+    ["right", right],
+    ["bottom", bottom],
+    ["top", top],
+  ] as const;
   for (const [face, to] of pairs) joints.push({ join: name(`${face}-bead`), to, with: "brads" });
   joints.push({ join: pairs.map(([face]) => name(`${face}-bead`)), to: pane, with: "glazed" });
 }

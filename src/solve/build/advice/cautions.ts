@@ -48,7 +48,8 @@ const CAUTIONS: readonly Caution[] = [
   [
     "Glass.",
     when(
-      ({ build }) => build.design.stock.some(({ name, form }) => form === "pane" && build.parts.some(({ stock }) => stock === name)),
+      ({ build }) =>
+        build.design.stock.some(({ name, form }) => form === "pane" && build.parts.some(({ stock }) => stock === name)),
       "Wear gloves and eye protection, and have the edges seamed where it is cut. Where people pass, children play or floors are wet, local codes may ask for safety glass: ask the glazier, who knows EN 12150, or ANSI Z97.1 and 16 CFR 1201.",
     ),
   ],

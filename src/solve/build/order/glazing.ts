@@ -6,11 +6,11 @@ export function panesOf({ parts, stock }: Pick<Design, "parts" | "stock">): Read
   return new Set(parts.flatMap((part) => (glass.has(part.stock) ? [part.id] : [])));
 }
 
-/** Panes, and the beads that lie over them: what is joined to a pane, where a pane is joined to its frame. */
+/** Panes that lie in rabbets, and the beads over them: a pane is joined to its frame, and beads to the pane. */
 export function glazingOf(design: Pick<Design, "parts" | "stock" | "joints">): readonly string[] {
   const panes = panesOf(design);
-  const over = design.joints.flatMap(({ method, parts: [joined, pane] }) =>
-    method === "glazed" && panes.has(pane) ? [joined] : [],
-  );
-  return [...new Set([...panes, ...over])];
+  const glazed = design.joints.filter(({ method }) => method === "glazed");
+  return [
+    ...new Set(glazed.flatMap(({ parts: [joined, mate] }) => (panes.has(joined) || panes.has(mate) ? [joined] : []))),
+  ];
 }

@@ -109,7 +109,9 @@ function joiningStep(
     cautions: [
       ...lift,
       ...(hung ? [WALL_CAUTION] : []),
-      ...(!first.arrivesBuilt && fresh.some((id) => work.stock(work.part(id).stock).form === "pane") ? [GLASS_CAUTION] : []),
+      ...(!first.arrivesBuilt && fresh.some((id) => work.stock(work.part(id).stock).form === "pane")
+        ? [GLASS_CAUTION]
+        : []),
       ...(glued ? [GLUE_CAUTION] : []),
       ...(drives.some(({ tool }) => tool !== "hand") ? [SCREW_CAUTION] : []),
     ],

@@ -34,7 +34,9 @@ export function resolveStock(draft: StockDraft, evaluate: Evaluate, units: Units
   const common = {
     name: draft.name,
     at: draft.at,
-    label: glass ? paneLabel(draft, thickness, units) : stockLabel(draft, wood, sold?.kind === "rough" ? planedTo(thickness, measures, units) : null),
+    label: glass
+      ? paneLabel(draft, thickness, units)
+      : stockLabel(draft, wood, sold?.kind === "rough" ? planedTo(thickness, measures, units) : null),
     softwood,
     thickness,
     price: draft.price?.value ?? null,

@@ -105,10 +105,12 @@ function earlyCoats(work: Work, finish: Finishing, parts: readonly string[]): St
   });
 }
 
-/** The frames of panes that arrive, and the beads that follow: no brush has to pass by glass. */
+/** The frames of panes that arrive in their rabbets, and the beads that follow: no brush has to pass by glass. */
 function aroundGlass({ design }: Work, added: readonly string[]): readonly string[] {
   const panes = [...panesOf(design)].filter((id) => added.includes(id));
-  const touching = design.joints.filter(({ parts }) => parts.some((id) => panes.includes(id)));
+  const touching = design.joints.filter(
+    ({ method, parts }) => method === "glazed" && parts.some((id) => panes.includes(id)),
+  );
   const own = new Set(touching.flatMap(({ parts }) => parts));
   return design.parts.flatMap(({ id }) => (own.has(id) ? [id] : []));
 }
