@@ -17,10 +17,7 @@ export const glassHoldsNothing = rule<{
   help: () => "lay it in a rabbet (`with: glazed`) and fix beads over its edges, or let it into a groove without glue",
   explain: `A pane is bought as large as it is, and nothing is cut, driven or glued into it. It lies in a rabbet with a little play all round, and
 beads that are fixed to the frame hold it there. A framed door does all of that by itself where its \`panel\` is of glass.`,
-  wrong: doorExample([
-    "floor: { sold as: 1/4 birch plywood, measures: 7/32 }",
-    "floor: { material: glass, measures: 1/8 }",
-  ]),
+  wrong: doorExample(["leaf: { sold as: 3/4 MDF }", "leaf: { material: glass, measures: 3/4 }"]),
   right: doorExample(["stock:\n", "stock:\n  pane: { material: glass, measures: 1/8 }\n"], ...framed(""), [
     "panel: floor",
     "panel: pane",

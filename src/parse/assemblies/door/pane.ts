@@ -1,6 +1,6 @@
 import type { Settings, Value } from "../../expand/make.ts";
 import type { TextNode } from "../../yaml/nodes.ts";
-import type { Making } from "./leaf.ts";
+import type { Site } from "../assembly.ts";
 import type { PanelSaid } from "./settings.ts";
 
 /** The frame that a pane goes into: how its parts are called, its stock, and how wide its rabbet is. */
@@ -8,6 +8,13 @@ interface Around {
   readonly name: (of: string) => string;
   readonly stock: Value;
   readonly wide: TextNode;
+}
+
+/** What is made of it. */
+interface Making {
+  readonly site: Site;
+  readonly entries: Record<string, Settings>;
+  readonly joints: Settings[];
 }
 
 /**
@@ -33,15 +40,16 @@ export function addPane(
   const bead = (face: "left" | "right" | "bottom" | "top", more: Settings): void => {
     entries[name(`${face}-bead`)] = {
       ...{ called: "glass bead", "made of": beads?.value ?? stock, front: write`${left}.back` },
-      ...{ deep: usual("1/4", "6"), ...more },
+      ...{ deep: usual("1/4", "8"), ...more },
     };
   };
-  const high = { bottom: write`${name("bottom-bead")}.bottom`, top: write`${name("top-bead")}.top` };
+  // Those on the rails run through, so that those on the stiles lie beside the rabbet in all of their length.
+  const high = { bottom: write`${bottom}.top`, top: write`${top}.bottom` };
   bead("left", { as: "upright", facing: "left", right: write`${left}.right`, ...high });
   bead("right", { as: "upright", facing: "right", left: write`${right}.left`, ...high });
-  const between = { left: write`${name("left-bead")}.right`, right: write`${name("right-bead")}.left` };
-  bead("bottom", { as: "lying flat", grain: "across", ...between, top: write`${bottom}.top` });
-  bead("top", { as: "lying flat", grain: "across", ...between, bottom: write`${top}.bottom` });
+  const along = { left: write`${name("left-bead")}.left`, right: write`${name("right-bead")}.right` };
+  bead("bottom", { as: "lying flat", grain: "across", ...along, top: write`${bottom}.top` });
+  bead("top", { as: "lying flat", grain: "across", ...along, bottom: write`${top}.bottom` });
   joints.push({ join: pane, to: [left, right, bottom, top], with: "glazed" });
   const pairs = [
     ["left", left],

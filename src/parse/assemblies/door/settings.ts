@@ -33,7 +33,7 @@ const panel = settings("the panel of a door", {
   grain: may(word(["across", "up"]), "The direction of its grain: up if nothing is said."),
   beads: may(
     stockName,
-    "The stock of the beads that hold a pane, ripped 1/4 in or 6 mm deep and as wide as it is thick: that of the frame if nothing is said.",
+    "The stock of the beads that hold a pane, ripped 1/4 in or 8 mm deep and as wide as it is thick: that of the frame if nothing is said.",
   ),
 });
 export type PanelSaid = Partial<Fields<typeof panel.keys>> & { readonly stock: TextNode };
