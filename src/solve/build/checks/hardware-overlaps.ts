@@ -6,7 +6,7 @@ import { rational } from "../../../units/rational.ts";
 import type { Hardware, Part } from "../../design.ts";
 import type { Checked, Rule, Verdict } from "./check.ts";
 
-/** What is fixed to a part is neither in another part nor in other hardware; what joins parts is in none of them. */
+/** What is fixed to a part is neither in another part nor in other hardware; and no hinge is in a part. What slides has checks of its own. */
 export const hardwareOverlapsRule: Rule = (checked) => {
   const { design, hardware } = checked;
   const known = new Set<string>();
@@ -16,11 +16,11 @@ export const hardwareOverlapsRule: Rule = (checked) => {
     const others = [...design.parts, ...hardware.filter(({ id, joint }) => joint !== null || known.has(id))];
     return verdict(checked, fitting, fitting.hardware, others);
   });
-  const joining = design.joints.flatMap((joint): readonly Verdict[] => {
-    const own = hardware.filter((each) => each.joint === joint.id);
+  const hinges = design.joints.flatMap((joint): readonly Verdict[] => {
+    const own = joint.kind === "hinged" ? hardware.filter((each) => each.joint === joint.id) : [];
     return own.length === 0 ? [] : [verdict(checked, joint, own, design.parts)];
   });
-  return [...fixed, ...joining];
+  return [...fixed, ...hinges];
 };
 
 function verdict(
