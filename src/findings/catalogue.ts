@@ -53,6 +53,7 @@ import { fixedAcrossGrain } from "./rules/fixed-across-grain.ts";
 import { footOffFloor } from "./rules/foot-off-floor.ts";
 import { fractionAfterDivision } from "./rules/fraction-after-division.ts";
 import { frontScrewsTooLong } from "./rules/front-screws-too-long.ts";
+import { glassHoldsNothing } from "./rules/glass-holds-nothing.ts";
 import { hardwareOverlaps } from "./rules/hardware-overlaps.ts";
 import { hashStartsComment } from "./rules/hash-starts-comment.ts";
 import { headNotInJoint } from "./rules/head-not-in-joint.ts";
@@ -258,6 +259,7 @@ export const catalogue: readonly Rule<never>[] = [
   footOffFloor,
   fractionAfterDivision,
   frontScrewsTooLong,
+  glassHoldsNothing,
   hardwareOverlaps,
   hashStartsComment,
   headNotInJoint,

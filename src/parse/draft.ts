@@ -162,6 +162,8 @@ export interface StockDraft {
   readonly soldAs?: Located<string>;
   /** Species: "white oak". */
   readonly wood?: Located<string>;
+  /** What is no wood: panes that are bought cut to size. */
+  readonly material?: Located<"glass">;
   /** Thickness as measured, or thickness and width. */
   readonly measures?: { readonly at: Span; readonly thick: Formula; readonly wide?: Formula };
   /** The reader's own thickness, which counts before any other. Never in the source. */
@@ -545,6 +547,8 @@ export type Method =
   | "bolts and cross dowels"
   | "lag screws"
   | "shelf pins"
+  /** A pane in its rabbet, and what lies over its edge: nothing goes into the glass. */
+  | "glazed"
   /** It only stands there. */
   | "loose"
   /** Nothing holds them together: one lies or runs on the other. */

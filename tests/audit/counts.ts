@@ -21,6 +21,15 @@ export function* counts(model: Model): Violations {
   yield* bands(model);
   yield* fasteners(model);
   yield* boards(model);
+  yield* panes(model);
+}
+
+/** As many panes as there are parts that nobody makes. */
+function* panes({ record }: Model): Violations {
+  const wanted = record.parts.filter(({ bought }) => bought).length;
+  const bought = record.purchases.filter(({ section }) => section === "panes");
+  const quantity = bought.reduce((so, line) => so + line.quantity, 0);
+  if (quantity !== wanted) yield violation("purchases add up", "panes", `${wanted} are put in, ${quantity} bought`);
 }
 
 /** Units in which one is one; of a box that does not tell its content nobody can say how many are in it. */

@@ -38,6 +38,8 @@ export interface Site {
   readonly item: (name: TextNode | undefined, usual: string) => WrittenItem;
   /** A setting of another assembly by its name, as it is written. */
   readonly settingOf: (name: TextNode, key: string) => Node | undefined;
+  /** Whether a stock of the plan is glass. */
+  readonly isGlass: (stock: TextNode) => boolean;
   /** What this stands under or on, if anything: its path, and the kind of assembly that it is. */
   readonly under: Neighbour | null;
   readonly on: Neighbour | null;

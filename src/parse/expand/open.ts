@@ -15,6 +15,7 @@ import { settingsNode, writer, written } from "./make.ts";
 import { likeIn, neighbours, placedIn, type Standing, type Surroundings, settingIn, thinIn } from "./room.ts";
 import { isPlace, placesIn } from "./standing.ts";
 import { writtenItem } from "./written-item.ts";
+import { isGlass } from "./written-stock.ts";
 
 export interface Opening {
   /** The settings of the plan, for its units and its outside. */
@@ -186,6 +187,7 @@ function openAssembly(entry: Entry, kind: AnyAssembly, path: readonly string[], 
     placed: (axis, beyond) => placedIn(standing, axis, progress.around, write, beyond),
     thin: (axis, face) => thinIn(standing, axis, face, progress.around, write),
     like: (axis, of) => likeIn(standing, axis, of, write),
+    isGlass: (stock) => isGlass(progress.plan, stock),
     item: (name, usual) => writtenItem(progress.plan, progress.units, name, usual),
     settingOf: (name, word) => settingIn(name, word, progress.around),
     ...neighbours(standing, progress.around),

@@ -12,7 +12,7 @@ const METHODS = [
   ...["mitre", "splined mitre", "keyed mitre", "box joint", "dovetail", "tongue and groove", "spline", "biscuits"],
   ...["sliding dovetail", "breadboard end", "glue", "nails", "brads", "staples", "cleats"],
   ...["slotted screws", "oversized holes with washers", "buttons in a groove", "buttons in mortises", "clips"],
-  ...["figure-eight fasteners", "bolts", "bolts and cross dowels", "lag screws", "shelf pins", "loose"],
+  ...["figure-eight fasteners", "bolts", "bolts and cross dowels", "lag screws", "shelf pins", "glazed", "loose"],
   ...["runs on", "hangs on", "cup hinges", "butt hinges", "continuous hinge", "slides", "undermount slides"],
 ] as readonly Method[];
 
@@ -69,6 +69,7 @@ const OTHER_WORDS: Readonly<Record<string, Method>> = {
   "lag screw": "lag screws",
   "coach screws": "lag screws",
   pins: "shelf pins",
+  "lies in a rabbet": "glazed",
   "stands on": "loose",
   "lies on": "loose",
   "slides on": "runs on",

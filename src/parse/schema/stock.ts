@@ -4,7 +4,7 @@ import { type Named, named } from "../kinds/named.ts";
 import { range } from "../kinds/places.ts";
 import { percent } from "../kinds/quantities.ts";
 import { may, need, settings } from "../kinds/settings.ts";
-import { formula, plainNumber, text } from "../kinds/simple.ts";
+import { formula, plainNumber, text, word } from "../kinds/simple.ts";
 import { lengthsSold, sheetSize, sheetsSold } from "./sold.ts";
 
 const section = settings("a measure of stock", {
@@ -22,6 +22,7 @@ const material = settings(
   {
     "sold as": may(text(100), "What is bought, in the words of the shop: 2x4, 4/4, 3/4 birch plywood."),
     wood: may(text(100), "The species: white oak.", "species"),
+    material: may(word(["glass"]), "What it is, where it is no wood: glass, of which panes are bought cut to size."),
     measures: may(measured, "The thickness as measured, or thickness and width; never taken from the name."),
     "planed to": may(measured, "The thickness after planing, or thickness and width.", "sawn and planed to"),
     between: may(range, "The range of thickness that the plan has to survive: 11/16 and 3/4."),
@@ -31,7 +32,7 @@ const material = settings(
     sheets: may(sheetsSold, "The sizes that sheets come in, each with its price."),
     "good faces": may(plainNumber, "How many faces are fit to be seen: 0, 1 or 2."),
     moisture: may(percent, "The moisture of the wood when it is bought: 19 %. 8 % if nothing is said."),
-    price: may(plainNumber, "The price of one sheet, board, board foot or cubic metre."),
+    price: may(plainNumber, "The price of one sheet, board, pane, board foot or cubic metre."),
     waste: may(
       percent,
       "How much more is bought than the parts have, for knots and ends: 30 % of rough boards if nothing is said, else what the layouts need.",
@@ -52,6 +53,7 @@ function toDraft({ name, at, value }: Named<Material>): StockDraft {
     at,
     ...(said["sold as"] && { soldAs: said["sold as"] }),
     ...(said.wood && { wood: said.wood }),
+    ...(said.material && { material: said.material }),
     ...(measures && thick && { measures: { at: measures.at, thick, ...(wide && { wide }) } }),
     ...(planed && { planedTo: planed.thick, ...(planed.wide && { planedWide: planed.wide }) }),
     ...(between && { between: { ...between.value, at: between.at } }),

@@ -12,6 +12,7 @@ import { body, capital, type Plan, sectionHeading } from "./plan.ts";
 const SECTIONS: readonly (readonly [Purchase["section"], string])[] = [
   ["sheets", "Sheets"],
   ["lumber", "Lumber"],
+  ["panes", "Glass"],
   ["hardware", "Hardware"],
   ["fasteners", "Screws and fasteners"],
   ["supplies", "Supplies"],
@@ -26,6 +27,7 @@ const COUNTED: ReadonlySet<string> = new Set([
   "can",
   "pack",
   "pair",
+  "pane",
   "roll",
   "tube",
 ]);

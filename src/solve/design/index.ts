@@ -170,7 +170,7 @@ function solve(written: Draft): Outcome<Design> {
     ...finishesOf(
       draft,
       directory,
-      finished.map(({ id }) => id),
+      finished.filter((part) => stock.get(part.stock)?.form !== "pane").map(({ id }) => id),
     ),
     ...wishesOf(draft, directory, finished),
     ...workshopOf(draft),

@@ -52,6 +52,14 @@ export const counts: readonly Row[] = [
     "purchases add up",
   ],
   [
+    "a pane that nothing takes",
+    stool,
+    (r) => {
+      r.purchases.push({ ...at(r.purchases, 0), section: "panes" });
+    },
+    "purchases add up",
+  ],
+  [
     "a board too many",
     slab,
     (r) => {

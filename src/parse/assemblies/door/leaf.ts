@@ -1,6 +1,7 @@
 import type { Settings, Value } from "../../expand/make.ts";
 import type { Site } from "../assembly.ts";
 import { crosses, endJoint } from "../corners.ts";
+import { addPane } from "./pane.ts";
 import type { Said } from "./settings.ts";
 
 /** One door: its parts go by this name, and lie in this space of the assembly's own. */
@@ -80,7 +81,11 @@ function addFrame({ prefix, room, hinged }: Leaf, making: Making): Made {
   const { write } = site;
   const frame = said.frame?.value.said;
   const stock: Value = frame?.["made of"].value;
-  const stiles = frame?.stiles?.value ?? write`${site.usual("2 1/4", "57")}`;
+  const panel = said.panel?.value;
+  const pane = panel && site.isGlass(panel.stock) ? panel : null;
+  // Beads lie on the back of a stile beside its hinges.
+  const usual = pane ? site.usual("2 1/2", "64") : site.usual("2 1/4", "57");
+  const stiles = frame?.stiles?.value ?? write`${usual}`;
   const rails = frame?.rails?.value ?? stiles;
   const name = (of: string): string => `${prefix}${of}`;
   const level = deep(room, making);
@@ -90,7 +95,10 @@ function addFrame({ prefix, room, hinged }: Leaf, making: Making): Made {
     ? [write`${room}.left`, write`${room}.right`]
     : [write`${name("left-stile")}.right`, write`${name("right-stile")}.left`];
   const rabbet = frame?.rabbet?.value.said;
-  const [wide, cut] = [rabbet?.wide.value, rabbet?.deep.value];
+  // As deep as the pane is thick: its beads lie on the back of the frame.
+  const [wide, cut] = pane
+    ? [rabbet?.wide.value ?? write`${site.usual("3/8", "10")}`, rabbet?.deep.value ?? write`${name("panel")}.deep`]
+    : [rabbet?.wide.value, rabbet?.deep.value];
   // Where a rail meets a stile, the rabbet of the stile ends with that of the rail.
   const run = wide && {
     from: write`${name("bottom-rail")}.top - ${wide}`,
@@ -105,19 +113,19 @@ function addFrame({ prefix, room, hinged }: Leaf, making: Making): Made {
     };
   for (const face of ["bottom", "top"] as const)
     entries[name(`${face}-rail`)] = {
-      ...(rabbet && { rabbet: { along: `back ${OTHER[face]}`, wide, deep: cut } }),
+      ...(wide && { rabbet: { along: `back ${OTHER[face]}`, wide, deep: cut } }),
       ...{ called: "door rail", "made of": stock, as: "on edge", facing: "front" },
       ...{ [face]: write`${room}.${face}`, up: rails },
       ...{ left: from, right: to, ...level },
     };
   const both = [name("left-stile"), name("right-stile")];
   const ends = [name("bottom-rail"), name("top-rail")];
-  const panel = said.panel?.value;
   const groove = frame?.groove?.value ?? write`${site.usual("3/8", "10")}`;
   // Without a joint of the maker's the rails end in tongues as long as the groove for the panel is deep.
-  const tongues = panel ? { tenon: { long: groove } } : {};
+  const tongues = panel && !pane ? { tenon: { long: groove } } : {};
   joints.push(endJoint(ends, both, frame?.join ? join : { ...join, ...tongues }, site));
-  if (panel) {
+  if (pane && wide) addPane({ name, stock, wide }, pane, making);
+  else if (panel) {
     entries[name("panel")] = {
       ...{ called: "door panel", "made of": panel.stock, as: "upright", facing: "front" },
       grain: panel.grain?.value ?? "up",

@@ -17,14 +17,24 @@ const frame = settings("the frame of a door", {
   rails: may(measure, "How wide its rails are: as wide as the stiles if nothing is said."),
   join: may(joinWords, "The joint in its corners: mortise and tenon if nothing is said."),
   groove: may(measure, "How deep the groove for the panel is: 3/8 in or 10 mm if nothing is said."),
-  rabbet: may(glazing, "A rabbet round its inside at the back, for glass that is put in when the door is glued."),
+  rabbet: may(
+    glazing,
+    "A rabbet round its inside at the back, for glass that is put in when the door is glued; where the panel is glass, 3/8 in or 10 mm wide and as deep as the pane if nothing is said.",
+  ),
 });
 export type FrameSaid = Fields<typeof frame.keys>;
 
 const panel = settings("the panel of a door", {
-  "made of": need(stockName, "Its stock: solid wood or a sheet."),
-  play: may(measure, "How much room it has in its grooves at each edge; for solid wood, what it moves."),
+  "made of": need(stockName, "Its stock: solid wood, a sheet, or glass."),
+  play: may(
+    measure,
+    "How much room it has at each edge: in its grooves, for solid wood what it moves; a pane in its rabbet, 1/16 in or 1.5 mm.",
+  ),
   grain: may(word(["across", "up"]), "The direction of its grain: up if nothing is said."),
+  beads: may(
+    stockName,
+    "The stock of the beads that hold a pane, ripped 1/4 in or 8 mm deep and as wide as it is thick: that of the frame if nothing is said.",
+  ),
 });
 export type PanelSaid = Partial<Fields<typeof panel.keys>> & { readonly stock: TextNode };
 

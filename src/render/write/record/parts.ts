@@ -15,16 +15,17 @@ export function partRecords(build: Build, frame: Frame): Json {
   const grain = new Map(
     build.blanks.flatMap((blank) => [blank.part, ...(blank.alsoParts ?? [])].map((id) => [id, blank.grain] as const)),
   );
+  const panes = new Set(build.design.stock.flatMap(({ name, form }) => (form === "pane" ? [name] : [])));
   const slopes = new Map(build.cutList.map((line) => [line.mark, line.slope]));
   return build.parts.map((part) => ({
     id: part.id,
     mark: part.mark,
     name: part.name,
     assembly: groupOf(part.id, build.design.groups),
-    bought: false,
+    bought: panes.has(part.stock),
     stock: part.stock,
     species: species.get(part.stock) ?? null,
-    grain: grainOf(part, grain.get(part.id) ?? "length"),
+    grain: grainOf(part, panes.has(part.stock) ? "free" : (grain.get(part.id) ?? "length")),
     axes: {
       thickness: directionOf(part, "thickness"),
       width: directionOf(part, "width"),

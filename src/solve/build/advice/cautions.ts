@@ -44,6 +44,15 @@ const CAUTIONS: readonly Caution[] = [
       "They can turn in the wood and come out at a side: keep the hand that holds the part well away.",
     ),
   ],
+  // Where to ask, no more: EN 12150, ANSI Z97.1 and 16 CFR 1201 are about such glass.
+  [
+    "Glass.",
+    when(
+      ({ build }) =>
+        build.design.stock.some(({ name, form }) => form === "pane" && build.parts.some(({ stock }) => stock === name)),
+      "Wear gloves and eye protection, and have the edges seamed where it is cut. Where people pass, children play or floors are wet, local codes may ask for safety glass: ask the glazier, who knows EN 12150, or ANSI Z97.1 and 16 CFR 1201.",
+    ),
+  ],
   ["Lifting.", lifting],
   [
     "Glue.",

@@ -25,6 +25,7 @@ import { fittingScrewComesThroughRule } from "./fitting-screw-comes-through.ts";
 import { fixedAcrossGrainRule } from "./fixed-across-grain.ts";
 import { footOffFloorRule } from "./foot-off-floor.ts";
 import { frontScrewsTooLongRule } from "./front-screws-too-long.ts";
+import { glassHoldsNothingRule } from "./glass-holds-nothing.ts";
 import { hardwareOverlapsRule } from "./hardware-overlaps.ts";
 import { hingeLeavesApartRule } from "./hinge-leaves-apart.ts";
 import { holeRunsIntoCutRule } from "./hole-runs-into-cut.ts";
@@ -83,6 +84,7 @@ const RULES: readonly Rule[] = [
   hardwareOverlapsRule,
   fittingScrewComesThroughRule,
   footOffFloorRule,
+  glassHoldsNothingRule,
   knobScrewDoesNotFitRule,
   lidNotHeldRule,
   tipsOverRule,

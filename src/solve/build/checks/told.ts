@@ -17,6 +17,7 @@ export const TOLD: ReadonlyMap<string, string> = new Map([
   ["fixed-across-grain", "Solid wood is nowhere held so that it must split when it swells and shrinks"],
   ["foot-off-floor", "All feet reach the floor"],
   ["front-screws-too-long", "Screws through drawer boxes do not come out of their fronts"],
+  ["glass-holds-nothing", "Nothing is cut, driven or glued into glass"],
   ["hardware-overlaps", "Hardware has room beside other parts and other hardware"],
   ["hinge-bound", "Hinges close before the door does"],
   ["hinge-leaf-to-edge", "Leaves of hinges leave wood behind them"],

@@ -51,7 +51,8 @@ export function blanksOf(
     .flatMap((id): readonly Omit<Blank, "id">[] => {
       const [part, line] = [parts.get(id), lineOf.get(id)];
       const stock = line && stocks.get(line.stock);
-      if (!part || !line || !stock || done.has(id)) return [];
+      // Panes are bought as large as they are.
+      if (!part || !line || !stock || stock.form === "pane" || done.has(id)) return [];
       const { alike } = makingOf(part);
       const common = {
         part: id,

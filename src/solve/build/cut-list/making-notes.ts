@@ -17,12 +17,14 @@ interface Told {
 /** The lines with notes on what parts are sawn from, their bands and their good faces. */
 export function withMakingNotes(lines: readonly CutLine[], told: Told): readonly CutLine[] {
   const parts = new Map(told.design.parts.map((part) => [part.id, part]));
+  const panes = new Set(told.design.stock.flatMap(({ name, form }) => (form === "pane" ? [name] : [])));
   const markOf = new Map(lines.flatMap((line) => line.parts.map((id) => [id, line.mark] as const)));
   return lines.map((line) => {
     const part = parts.get(line.parts[0] as string);
     if (!part) return line;
     const blank = told.blanks.find(({ part: id, alsoParts }) => id === part.id || alsoParts?.includes(part.id));
     const notes = [
+      ...(panes.has(part.stock) ? ["bought: have it cut to this size, its edges seamed"] : []),
       ...(blank ? sawnNote(part, blank, told, markOf) : []),
       ...bandNotes(part),
       ...alikeNote(part, told.design.parts, line.mark, markOf),

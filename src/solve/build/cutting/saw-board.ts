@@ -16,6 +16,7 @@ const KEEP = { longer: inches(12), shorter: { sheet: inches(4), board: inches(3,
 export function sawBoard(root: Piece, size: Size, items: readonly Item[], stock: Stock, kerf: Length): Layout {
   const { width, length, trimmed, onHand, price } = size;
   const sheet = stock.form === "sheet";
+  const kind = sheet ? "sheet" : "board";
   const squaring = sheet ? trimmed : ZERO;
   const near = sheet ? squaring : endLoss(kerf, trimmed);
   const piece: Rectangle = { x: squaring, y: near, width: subtract(width, squaring), length: subtract(length, near) };
@@ -23,7 +24,7 @@ export function sawBoard(root: Piece, size: Size, items: readonly Item[], stock:
   const [first] = partsIn(root);
   return {
     stock: stock.name,
-    kind: stock.form,
+    kind,
     ...(onHand === undefined
       ? { source: "buy" as const, ...(price !== null && { price }) }
       : { source: "on hand" as const, piece: onHand.name }),
@@ -35,7 +36,7 @@ export function sawBoard(root: Piece, size: Size, items: readonly Item[], stock:
     squaring,
     placements,
     cuts,
-    offcuts: rests.filter((rest) => isWorthKeeping(rest, KEEP.shorter[stock.form])),
+    offcuts: rests.filter((rest) => isWorthKeeping(rest, KEEP.shorter[kind])),
   };
 }
 

@@ -7,7 +7,7 @@ export interface Finishing extends Finish {
 }
 
 export interface Purchase {
-  readonly section: "sheets" | "lumber" | "hardware" | "fasteners" | "supplies";
+  readonly section: "sheets" | "lumber" | "panes" | "hardware" | "fasteners" | "supplies";
   readonly item: string;
   readonly quantity: number;
   readonly unit: string;

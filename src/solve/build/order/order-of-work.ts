@@ -8,6 +8,7 @@ import { reach } from "../reach/index.ts";
 import { blockingOf } from "./blocking.ts";
 import { withRoom } from "./bores.ts";
 import { choicesOf, type Refusal, type Taken } from "./choices.ts";
+import { glazingOf } from "./glazing.ts";
 import { components, linksOf } from "./links.ts";
 import { type Lock, lockOf } from "./locked.ts";
 import { pegsOf } from "./pegs.ts";
@@ -46,7 +47,8 @@ export function orderOfWork(design: Design): Outcome<Plan> {
   const { travelling } = choices;
   const set = setInPlace(design);
   const setPlaces = new Set(parts.flatMap(({ id }, i) => (set.has(id) ? [i] : [])));
-  const piece = { parts, links, blocking, choices, set: setPlaces, wishes, tilt, volumes: volumesOf(design) };
+  const glazing = new Set(glazingOf(design).map((id) => parts.findIndex((part) => part.id === id)));
+  const piece = { parts, links, blocking, choices, set: setPlaces, glazing, wishes, tilt, volumes: volumesOf(design) };
   const bodies = movingBodies(design);
   const units = unitsWished(design);
   const onBench = bodies.map((body) => body.filter((i) => !set.has(parts[i]?.id ?? "")));

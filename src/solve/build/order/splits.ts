@@ -20,6 +20,8 @@ export interface Piece {
   readonly choices: Choices;
   /** Parts that are set in their places when all else stands. */
   readonly set: ReadonlySet<number>;
+  /** Panes and what holds them: they go in when all around them is together. */
+  readonly glazing: ReadonlySet<number>;
   /** What the maker wishes to be joined first. */
   readonly wishes: readonly Sequence[];
   /** The way in with one tilt of parts that lie loose; null where there is none. */
@@ -106,6 +108,7 @@ export function splitOf(piece: Piece, parting: Parting, { closing, ...made }: Cl
     waits ? 0 : 1,
     // Fronts are set when the drawers run.
     all.some((part) => piece.set.has(part)) && !moving.every((part) => piece.set.has(part)) ? 1 : 0,
+    all.some((part) => piece.glazing.has(part)) && !moving.every((part) => piece.glazing.has(part)) ? 1 : 0,
     // What hangs, runs or lies loose goes in when all else stands: it has to come out again.
     light ? 0 : 1,
     legs ? 1 : 0,

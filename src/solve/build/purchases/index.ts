@@ -6,6 +6,7 @@ import { fastenerNeeds } from "./fasteners.ts";
 import { finishNeeds } from "./finish.ts";
 import { hardwareNeeds } from "./hardware.ts";
 import { bought } from "./need.ts";
+import { panePurchases } from "./panes.ts";
 import { slabNotes } from "./slabs.ts";
 import { glueNeeds, sandpaperNeeds } from "./supplies.ts";
 import { woodPurchases } from "./wood.ts";
@@ -37,6 +38,7 @@ export function purchases({
 }: Shopping): readonly Purchase[] {
   const { stock, parts, units, workshop } = design;
   const byId = new Map(parts.map((each) => [each.id, each]));
+  const panes = new Set(stock.flatMap(({ name, form }) => (form === "pane" ? [name] : [])));
   const wood = stock.flatMap((each) => {
     const own = layouts.filter((layout) => layout.stock === each.name);
     const notes = slabNotes(each, cutList, { part: (id) => byId.get(id) as Part, blanks, print });
@@ -47,12 +49,13 @@ export function purchases({
     ...fastenerNeeds(fasteners, hardware),
     ...glueNeeds(design, fasteners),
     ...bandingNeeds(parts, cutList, units),
-    ...sandpaperNeeds(parts),
+    ...sandpaperNeeds(parts.filter((part) => !panes.has(part.stock))),
     ...finishNeeds(finishing, units),
   ];
   return [
     ...wood.filter(({ section }) => section === "sheets"),
     ...wood.filter(({ section }) => section !== "sheets"),
+    ...stock.flatMap((each) => panePurchases(each, cutList, print)),
     ...needs.map((need) => bought(need, workshop)),
   ];
 }

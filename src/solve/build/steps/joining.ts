@@ -21,6 +21,9 @@ const CURED = { for: "glue before planing", minutes: 24 * 60, binds: "strain" } 
 const GLUE_CAUTION = "Have the clamps set and try everything dry before you spread glue: it grabs within minutes.";
 const SCREW_CAUTION = "Wear eye protection, and keep your free hand away from where the point would come out.";
 
+const GLASS_CAUTION =
+  "Wear gloves that glass does not cut and eye protection, and carry a pane upright. Put none in that is chipped or has a crack.";
+
 /** Minutes (common practice, no source): to place a part, to drive a fastener, to spread glue on a joint. */
 const MINUTES = { part: 4, fastener: 1, glue: 3 } as const;
 
@@ -106,6 +109,9 @@ function joiningStep(
     cautions: [
       ...lift,
       ...(hung ? [WALL_CAUTION] : []),
+      ...(!first.arrivesBuilt && fresh.some((id) => work.stock(work.part(id).stock).form === "pane")
+        ? [GLASS_CAUTION]
+        : []),
       ...(glued ? [GLUE_CAUTION] : []),
       ...(drives.some(({ tool }) => tool !== "hand") ? [SCREW_CAUTION] : []),
     ],

@@ -89,6 +89,7 @@ export function alike(work: Work, a: Move, b: Move): boolean {
   // A loose panel goes into its frame while that is glued up, not into one that has set.
   if (isPanel(a) || isPanel(b)) return true;
   if (methodsOf(a) !== methodsOf(b)) return false;
+  if (isGlazing(a) && isGlazing(b)) return sameWay(a, b);
   const same = a.arriving.every((id) => work.line(id).mark === work.line(b.arriving[0] as string).mark);
   const glued = isGlued(a);
   // One after another in a glue-up, or the same part again: a row of slats.
@@ -122,6 +123,9 @@ const waits = (work: Work, { arriving }: Move): boolean => arriving.some((id) =>
 const isGlued = ({ work }: Move): boolean => work.some(({ joint }) => joint.glue);
 
 const isPanel = ({ work }: Move): boolean => work.every(({ joint }) => joint.method === "groove" && !joint.glue);
+
+/** Beads, each on its side of the frame. */
+const isGlazing = ({ work }: Move): boolean => work.some(({ joint }) => joint.method === "glazed");
 
 const sameWay = (a: Move, b: Move): boolean => a.along.every((c, i) => Math.abs(c - (b.along[i] as number)) < 1e-9);
 

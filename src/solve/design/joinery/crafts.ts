@@ -100,6 +100,7 @@ export const CRAFTS: Readonly<Record<Method, Habit>> = {
   bolts: { begin: beginPlain, cuts: false, glued: false },
   "bolts and cross dowels": { begin: beginPlain, cuts: false, glued: false },
   "lag screws": { begin: beginPlain, cuts: false, glued: false },
+  glazed: { begin: beginPlain, cuts: false, glued: false, floats: "always" },
   loose: { begin: beginPlain, cuts: false, glued: false, loose: true },
   "hangs on": { begin: beginPlain, cuts: false, glued: false, loose: true },
   "runs on": { begin: beginRunning, cuts: false, glued: false },

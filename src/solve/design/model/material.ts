@@ -52,7 +52,8 @@ export interface PieceOnHand {
 export interface Stock {
   readonly name: string;
   readonly at: Span;
-  readonly form: "sheet" | "board";
+  /** Panes are bought cut to size: nothing is sawn from them, worked or finished. */
+  readonly form: "sheet" | "board" | "pane";
   /** Printed: "3/4 birch plywood", "2×4 pine", "white oak, 4/4 planed to 3/4". */
   readonly label: string;
   readonly species: string | null;

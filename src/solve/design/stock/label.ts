@@ -30,3 +30,7 @@ export function stockLabel(draft: StockDraft, wood: Wood, planed: string | null)
   if (planed === null) return name === null ? text : `${text} ${name}`;
   return name === null ? `${text}, ${planed}` : `${name}, ${text} ${planed}`;
 }
+
+/** `1/8 glass`, `4 mm glass`, or the words of the shop. */
+export const paneLabel = ({ soldAs }: StockDraft, thickness: Length, units: Units): string =>
+  soldAs ? plainText(soldAs.value) : `${printLength(thickness, { units }).text}${units === "mm" ? " mm" : ""} glass`;

@@ -3,12 +3,12 @@ import { failed, type Outcome, outcome } from "../../../findings/outcome.ts";
 import { planedThickerThanSold } from "../../../findings/rules/planed-thicker-than-sold.ts";
 import type { StockDraft, Units } from "../../../parse/draft.ts";
 import type { Length } from "../../../units/length.ts";
-import { less, multiply } from "../../../units/rational.ts";
+import { less, multiply, ZERO } from "../../../units/rational.ts";
 import type { Stock } from "../../design.ts";
 import { movementOf, panelStiffness, stiffnessOf } from "./behaviour.ts";
 import { resolveBoards } from "./boards.ts";
 import { type Evaluate, evaluateStock, type StockMeasures } from "./evaluated.ts";
-import { planedTo, stockLabel } from "./label.ts";
+import { paneLabel, planedTo, stockLabel } from "./label.ts";
 import { PANELS, type Panel, panelDensity } from "./panels.ts";
 import { usualSheet } from "./sheets.ts";
 import { readSoldAs } from "./sold-as.ts";
@@ -23,7 +23,8 @@ import { resolveWood } from "./wood.ts";
 export function resolveStock(draft: StockDraft, evaluate: Evaluate, units: Units): Outcome<Stock> {
   const { measures, findings } = evaluateStock(draft, evaluate);
   if (measures === undefined) return failed(findings);
-  const sold = draft.soldAs === undefined ? null : readSoldAs(draft.soldAs.value, units);
+  const glass = draft.material !== undefined;
+  const sold = draft.soldAs === undefined || glass ? null : readSoldAs(draft.soldAs.value, units);
   const { wood, findings: ofWood } = resolveWood(draft, sold);
   const { thickness, bought, findings: ofThickness } = resolveThickness(draft, measures, sold, units);
   const all = [...findings, ...ofWood, ...ofThickness];
@@ -33,7 +34,9 @@ export function resolveStock(draft: StockDraft, evaluate: Evaluate, units: Units
   const common = {
     name: draft.name,
     at: draft.at,
-    label: stockLabel(draft, wood, sold?.kind === "rough" ? planedTo(thickness, measures, units) : null),
+    label: glass
+      ? paneLabel(draft, thickness, units)
+      : stockLabel(draft, wood, sold?.kind === "rough" ? planedTo(thickness, measures, units) : null),
     softwood,
     thickness,
     price: draft.price?.value ?? null,
@@ -44,6 +47,7 @@ export function resolveStock(draft: StockDraft, evaluate: Evaluate, units: Units
     ...(draft.moisture && { moisture: draft.moisture.value }),
     ...(draft.goodFaces && { goodFaces: draft.goodFaces.value }),
   };
+  if (glass) return outcome({ ...common, ...PANE }, all);
   if (panel !== null || draft.sheet !== undefined || draft.sheets !== undefined) {
     const usual = measures.sheet ?? panel?.sheet ?? usualSheet(units, panel?.baltic ?? false);
     const sizes = measures.sheets?.map(({ wide, long, price }) => ({ width: wide, length: long, price }));
@@ -91,6 +95,20 @@ export function resolveStock(draft: StockDraft, evaluate: Evaluate, units: Units
     [...all, ...tooWide(draft, measures, boards.soldWidth, units)],
   );
 }
+
+/** kg/m³: soda-lime glass, EN 572-1. It is neither turned by a grain nor cut from anything that has a size here. */
+const PANE = {
+  form: "pane",
+  species: null,
+  softwood: false,
+  grainless: true,
+  width: null,
+  soldWidth: ZERO,
+  soldLengths: [],
+  assumed: false,
+  density: 2500,
+  roughThickness: null,
+} as const;
 
 const area = ({ width, length }: { readonly width: Length; readonly length: Length }): Length =>
   multiply(width, length);

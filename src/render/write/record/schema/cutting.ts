@@ -39,7 +39,7 @@ export const proof: Schema = fields({
 });
 
 export const purchase: Schema = fields({
-  section: oneOf("sheets", "lumber", "hardware", "fasteners", "supplies"),
+  section: oneOf("sheets", "lumber", "panes", "hardware", "fasteners", "supplies"),
   item: text,
   quantity: size,
   unit: text,

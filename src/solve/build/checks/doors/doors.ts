@@ -68,7 +68,9 @@ export function doorsOf({ design, hardware, motions }: Checked): readonly Door[]
 /** Degrees after which it is plain which way a door opens. */
 const SOME = 20;
 
-export const thicknessOf = ({ body, thick }: Door): Length => subtract(body.high[thick], body.low[thick]);
+/** As a hinge sees it: what is applied in front counts, beads on its back do not. */
+export const thicknessOf = ({ body, hung, thick, opens }: Door): Length =>
+  opens > 0 ? subtract(body.high[thick], hung.body.low[thick]) : subtract(hung.body.high[thick], body.low[thick]);
 
 /** Hinges that turn about a pin: nothing in them holds a door shut, or stops it. */
 export const isOnPins = ({ joint: { method } }: Door): boolean =>

@@ -1,5 +1,6 @@
 /** Putting on the finish: a step for each, after what is finished before it is built in. */
 import type { Action, Finishing } from "../../../build.ts";
+import { panesOf } from "../../order/glazing.ts";
 import { listed, numberWord, pluralOf, type StepDraft, type Work } from "../draft.ts";
 import { step } from "../making-step.ts";
 import { groupedBy, ownKey } from "../wishes/own-key.ts";
@@ -76,13 +77,19 @@ function hours(minutes: number): string {
 /** What is finished before the step in which it is built in: panels that float in grooves, and what must not be treated on one face only. */
 export function earlySteps(work: Work, use: StepDraft, done: Set<string>): readonly StepDraft[] {
   const added = use.actions.flatMap((action) => (action.do === "add" ? action.parts : []));
+  const around = aroundGlass(work, added);
   return work.finishing.flatMap((finish): readonly StepDraft[] => {
     const early = finish.parts.filter((id) => !done.has(id) && isEarly(work, finish, id));
     const lines = new Set(early.filter((id) => added.includes(id)).map((id) => work.line(id).mark));
     // What is the same is finished together, wherever it goes.
     const parts = early.filter((id) => lines.has(work.line(id).mark));
     for (const id of parts) done.add(id);
-    return apartIn(work, parts).map((own) => earlyCoats(work, finish, own));
+    const bare = around.filter((id) => finish.parts.includes(id) && !done.has(id));
+    for (const id of bare) done.add(id);
+    return [
+      ...apartIn(work, parts).map((own) => earlyCoats(work, finish, own)),
+      ...apartIn(work, bare).map((own) => beforeGlass(work, finish, own)),
+    ];
   });
 }
 
@@ -97,6 +104,25 @@ function earlyCoats(work: Work, finish: Finishing, parts: readonly string[]): St
     apart: true,
   });
 }
+
+/** The frames of panes that arrive in their rabbets, and the beads that follow: no brush has to pass by glass. */
+function aroundGlass({ design }: Work, added: readonly string[]): readonly string[] {
+  const panes = [...panesOf(design)].filter((id) => added.includes(id));
+  const touching = design.joints.filter(
+    ({ method, parts }) => method === "glazed" && parts.some((id) => panes.includes(id)),
+  );
+  const own = new Set(touching.flatMap(({ parts }) => parts));
+  return design.parts.flatMap(({ id }) => (own.has(id) ? [id] : []));
+}
+
+const beforeGlass = (work: Work, finish: Finishing, parts: readonly string[]): StepDraft =>
+  coatStep(finish, {
+    parts,
+    title: `Finish ${listed(work, parts)} before the glass goes in`,
+    unit: `finish ${parts[0]}`,
+    what: listed(work, parts),
+    fresh: parts,
+  });
 
 const apartIn = (work: Work, parts: readonly string[]): readonly (readonly string[])[] =>
   groupedBy(parts, (id) => ownKey(work, { verb: "finish" }, [id]));
@@ -125,7 +151,7 @@ export function lastCoats(work: Work, done: ReadonlySet<string>): readonly StepD
 
 function lastCoat(work: Work, finish: Finishing, parts: readonly string[]): StepDraft {
   const all = work.design.parts.map(({ id }) => id);
-  const one = work.finishing.length === 1 && parts.length === all.length;
+  const one = work.finishing.length === 1 && parts.length === all.length - panesOf(work.design).size;
   const title = one ? `Finish the piece with ${finish.product}` : `Finish ${short(work, parts)} with ${finish.product}`;
   const kinds = new Set(parts.map((id) => work.line(id).mark)).size;
   // Many kinds are one surface to the reader: the piece as it stands, and nothing marked.

@@ -74,6 +74,7 @@ function methodTexts(scene: Scene): readonly string[] {
     const glued = own.some((joint) => joint.glue);
     const sides = sidesOf(scene, own);
     if (method === "groove") return [grooveText(scene, own, glued)];
+    if (method === "glazed") return [glazedText(scene, own)];
     if (method === "dado" || method === "rabbet") return housedTexts(scene, own, method, glued);
     const words = METHOD_WORDS[method];
     const wedged = own.some((joint) => joint.wedged);
@@ -93,6 +94,16 @@ function grooveText({ work, arriving, joints }: Scene, own: readonly Joint[], gl
   if (panels.every((id) => arriving.includes(id)))
     return `Slide ${listed(work, panels)} into the grooves${when}, ${how}.`;
   return `Let the edge of ${listed(work, panels)} go into its groove, ${how}.`;
+}
+
+/** A pane is laid in; a bead comes over its edge. */
+function glazedText({ work, arriving }: Scene, own: readonly Joint[]): string {
+  const panes = [...new Set(own.map(({ parts: [pane] }) => pane))].filter((id) => arriving.includes(id));
+  const laid = panes.filter((id) => work.stock(work.part(id).stock).form === "pane");
+  if (laid.length > 0)
+    return `Lay the frame on its face, wipe the rabbets clean, and lay ${listed(work, laid)} in, with the same play all round. Never press glass into its place: plane the rabbet where it is tight.`;
+  const over = listed(work, [...new Set(own.map(({ parts: [, pane] }) => pane))]);
+  return `Lay ${listed(work, panes)} over the edges of ${over}. Nothing is driven or glued into glass: hold cardboard over it, and slide the hammer along that.`;
 }
 
 /** What comes goes into the dados that are there; where the dados come, they go over what is there. */
