@@ -102,7 +102,7 @@ function jigCell(plan: Plan, jig: Jig): Cell {
   const stock = build.design.stock.find(({ name }: Stock) => name === jig.from);
   const wood = stock ? `an offcut of ${stock.label}` : "scrap";
   const first = jig.holes[0];
-  const drill = first ? `Ø ${printer.exact(first.diameter)} right through.` : "";
+  const drill = first ? `Ø ${printer.drill(first.diameter)} right through.` : "";
   const made = `${jig.count > 1 ? `${jig.count} from` : "From"} ${wood}.`;
   const kind = {
     between: "spacers",
@@ -121,7 +121,7 @@ function holeCell(plan: Plan, pattern: HolePattern): Cell {
   const measures = pattern.what.slice(pattern.kind.length).replace(/^,? /u, "");
   const bores = new Map<string, number>();
   for (const { diameter, depth } of pattern.holes) {
-    const size = `Ø ${printer.exact(diameter)} × ${depth === null ? "through" : printer.exact(depth)}`;
+    const size = `Ø ${printer.drill(diameter)} × ${depth === null ? "through" : printer.exact(depth)}`;
     bores.set(size, (bores.get(size) ?? 0) + 1);
   }
   const holes = [...bores].map(([size, count]) => `${count} × ${size}`).join("; ");
