@@ -21,22 +21,21 @@ export function purposeOf(hole: Hole, i: number, served: Served): string {
     return `pilot${of}, ${woodOf(hole, served)}`;
   }
   if (!last) return `counterbore${of}`;
-  return `${WORDS[hole.kind]}${hole.kind === "dowel" || hole.kind === "pin" ? (thing ?? "hole") : of}`;
+  if (hole.kind === "cup") return `cup of ${thing}`;
+  return hole.kind === "dowel" || hole.kind === "pin" ? (thing ?? hole.kind) : `${WORDS[hole.kind]}${of}`;
 }
 
 /** Before what goes in. */
-const WORDS: Readonly<Record<Exclude<Hole["kind"], "pocket" | "recess" | "pilot">, string>> = {
-  clearance: "clearance",
-  oversized: "wide hole",
-  slot: "slot",
-  bolt: "hole",
-  nut: "cross dowel",
-  knob: "hole",
-  cup: "cup",
-  cable: "hole for a cable",
-  dowel: "",
-  pin: "",
-};
+const WORDS: Readonly<Record<Exclude<Hole["kind"], "pocket" | "recess" | "pilot" | "cup" | "dowel" | "pin">, string>> =
+  {
+    clearance: "clearance",
+    oversized: "wide hole",
+    slot: "slot",
+    bolt: "hole",
+    nut: "cross dowel",
+    knob: "hole",
+    cable: "hole for a cable",
+  };
 
 /** "wood screw #8", "dowel", "butt hinge"; null for a hole that the maker drew. */
 function thingOf({ for: id, kind }: Hole, { fastener, hardware }: Served): string | null {
