@@ -1,6 +1,7 @@
 import type { Relaxed } from "../bounds/columns.ts";
 import { roundedUp } from "../bounds/round.ts";
-import { type Begun, dive } from "./dive.ts";
+import { type Begun, Dive } from "./dive.ts";
+import { renamed } from "./free.ts";
 import { type Joint, jointly, sumOf } from "./joint.ts";
 import type { Packed, Piece, Problem } from "./problem.ts";
 import { Ruin } from "./ruin.ts";
@@ -70,10 +71,17 @@ export class Hunt {
     if (found !== null) this.packed = found;
   }
 
-  /** Cuts patterns of a mixture one after another, and looks for bins for the rest; only where parts lie in a row. */
-  follow(relaxed: Relaxed, costBound: number, steps: Steps): void {
-    for (let turn = 0; steps.left > 0 && this.cost > costBound; turn += 1) {
-      const begun = dive(this.problem, relaxed, { few: FEW, turn }, steps);
+  /** Fills bins as they are in mixtures, and looks for bins for the rest. */
+  follow({ prices }: Relaxed, costBound: number, steps: Steps): void {
+    if (this.problem.parts.some(({ group }) => group !== undefined)) return;
+    const dive = new Dive(this.problem);
+    const step = roundedUp(
+      1e-6,
+      this.problem.bins.map((bin) => bin.cost),
+    );
+    while (steps.left > 0 && this.cost > costBound) {
+      dive.learn(this.packed);
+      const begun = dive.down(this.cost - step, FEW, prices, steps);
       if (begun === null) return;
       const packed = this.completed(begun, costBound);
       steps.left -= FOR_REST;
@@ -91,14 +99,13 @@ export class Hunt {
     });
     if (!others.begin()) return null;
     others.improve(costBound - sumOf(bins, this.problem), 0, { left: FOR_REST });
-    return [...bins, ...others.packed.map(({ type, root }) => ({ type, root: renamed(root, rest) }))];
+    const named = others.packed.map(({ type, root }) => ({
+      type,
+      root: renamed(root, (part) => rest[part] ?? 0, this.problem),
+    }));
+    return [...bins, ...named];
   }
 }
-
-const renamed = (piece: Piece, names: readonly number[]): Piece =>
-  piece.part >= 0
-    ? { ...piece, part: names[piece.part] ?? 0 }
-    : { ...piece, kids: piece.kids.map((kid) => renamed(kid, names)) };
 
 const filled = (piece: Piece): number =>
   piece.part >= 0 ? piece.width * piece.length : piece.kids.reduce((sum, kid) => sum + filled(kid), 0);

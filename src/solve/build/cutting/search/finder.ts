@@ -1,0 +1,70 @@
+import type { Kind } from "../bounds/kinds.ts";
+import { RowKnapsack } from "../bounds/row-knapsack.ts";
+import { Filler } from "./fill.ts";
+import type { Packed, Problem } from "./problem.ts";
+import { inRow, type Row, rowOf } from "./rows.ts";
+import type { Steps } from "./steps.ts";
+
+/** What bins are filled with: parts that are left, by their kinds, and what one of each kind is worth. */
+export interface Wanted {
+  readonly left: readonly (readonly number[])[];
+  readonly prices: readonly number[];
+  /** What a bin of each type costs: only bins that are worth more are of use. */
+  readonly costs: readonly number[];
+}
+
+/** Finds bins that are worth more than they cost. */
+export interface Finder {
+  /** After so many times in vain it is not asked again. */
+  readonly patience: number;
+  readonly find: (wanted: Wanted, steps: Steps) => readonly Packed[];
+}
+
+/** Values are whole numbers of this part of the dearest bin's cost, so that sums are exact. */
+const FINENESS = 2 ** 30;
+/** How much more than it costs a bin must be worth, as a share. */
+const SMALL = 1e-6;
+/** How often a bin is changed each time. */
+const TURNS = 500;
+
+export function finderFor(problem: Problem): Finder {
+  const row = rowOf(problem);
+  return row === null ? inSheets(problem) : inRows(problem, row);
+}
+
+function inSheets(problem: Problem): Finder {
+  const filler = new Filler(problem, 1);
+  const values = problem.parts.map(() => 0);
+  const find = ({ left, prices, costs }: Wanted, steps: Steps): readonly Packed[] => {
+    for (const [kind, parts] of left.entries()) for (const part of parts) values[part] = prices[kind] ?? 0;
+    const parts = left.flatMap((some, kind) => ((prices[kind] ?? 0) > 0 ? some : []));
+    return costs.flatMap((cost, type) =>
+      Number.isFinite(cost) ? filler.fill(type, parts, values, cost * (1 + SMALL), TURNS, steps) : [],
+    );
+  };
+  return { patience: 4, find };
+}
+
+/** Where parts lie in rows the best row is found exactly. */
+function inRows(problem: Problem, row: Row): Finder {
+  const find = ({ left, prices, costs }: Wanted, steps: Steps): readonly Packed[] => {
+    const kinds = left.flatMap((parts, kind) => (parts.length > 0 ? [{ kind, parts }] : []));
+    const knapsack = new RowKnapsack(row, kinds satisfies readonly Kind[]);
+    steps.left -= 2 * knapsack.work;
+    const scale = FINENESS / Math.max(1, ...costs.filter(Number.isFinite));
+    const most = knapsack.solve(kinds.map(({ kind }) => Math.floor((prices[kind] ?? 0) * scale)));
+    return most.flatMap((value, type) => {
+      if (value <= (costs[type] ?? 0) * scale * (1 + SMALL)) return [];
+      const { counts } = knapsack.pattern(type);
+      return [
+        inRow(
+          problem,
+          row,
+          type,
+          [...counts].flatMap(([kind, count]) => kinds[kind]?.parts.slice(0, count) ?? []),
+        ),
+      ];
+    });
+  };
+  return { patience: 1, find };
+}
