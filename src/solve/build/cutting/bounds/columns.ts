@@ -60,11 +60,11 @@ export function columnBound(
     const proven = farley(problem, costs, kinds, values, most);
     if (proven.bound > best) [best, centre] = [proven.bound, values.map((value) => value * proven.factor * scale)];
     bound = Math.max(bound, roundedUp(proven.bound, costs));
-    const better = most.filter((value, type) => value > 0 && mixture.offer(knapsack.pattern(type)));
-    if (better.length === 0 && own === 0) break;
+    for (const [type, value] of most.entries()) if (value > 0) mixture.offer(knapsack.pattern(type));
+    const better = mixture.settle(steps, RECENT);
+    if (!better && own === 0) break;
     // Where the centre hides a pattern, the mixture's own prices are asked.
-    pull = better.length === 0 ? 0 : PULL;
-    mixture.settle(steps, RECENT);
+    pull = better ? PULL : 0;
   }
   return { bound, prices: centre.map((value) => value / scale) };
 }

@@ -64,30 +64,29 @@ export class Mixture<P extends Pattern> {
     return this.costs.map((cost, type) => cost - Math.min(0, prices[this.rowOfBin.get(type) ?? -1] ?? 0));
   }
 
-  /** Offers a pattern; false where it would make nothing cheaper now. */
-  offer(pattern: P): boolean {
+  /** Offers a pattern: it comes in when all is settled, if it makes something cheaper. */
+  offer(pattern: P): void {
     const rows = [...pattern.counts].flatMap(([kind, count]): [number, number][] => {
       const row = this.rowOf.get(kind);
       return row === undefined ? [] : [[row, Math.min(count, this.wanted[kind] ?? 0)]];
     });
-    if (rows.length === 0) return false;
+    if (rows.length === 0) return;
     const limit = this.rowOfBin.get(pattern.type);
     if (limit !== undefined) rows.push([limit, 1]);
-    const column = { cost: this.costs[pattern.type] ?? 0, rows, pattern };
-    this.columns.push(column);
-    return worth(this.lp.prices(), column) > SMALL * this.dearest;
+    this.columns.push({ cost: this.costs[pattern.type] ?? 0, rows, pattern });
   }
 
-  /** Brings the patterns in that make it cheaper, of those last offered. */
-  settle(steps: Steps, last = this.columns.length): void {
+  /** Brings the patterns in that make it cheaper, of those last offered; whether there were any. */
+  settle(steps: Steps, last = this.columns.length): boolean {
     const among = last < this.columns.length ? this.columns.slice(-last) : this.columns;
     const entries = among.reduce((sum, { rows }) => sum + rows.length, 0);
+    let changed = false;
     for (let turns = 0; turns < 50 * this.rows; turns += 1) {
       const prices = this.lp.prices();
-      steps.left -= 3 * this.rows * this.rows + entries;
+      steps.left -= (this.rows * this.rows + entries) / 4;
       const row = prices.findIndex((price, i) => (i < this.rowOf.size ? price < -SMALL : price > SMALL));
       if (row >= 0) {
-        if (!this.lp.enter({ cost: 0, rows: [[row, row < this.rowOf.size ? -1 : 1]] })) return;
+        if (!this.lp.enter({ cost: 0, rows: [[row, row < this.rowOf.size ? -1 : 1]] })) break;
         continue;
       }
       let [entering, most]: [Entry<P> | undefined, number] = [undefined, SMALL * this.dearest];
@@ -95,8 +94,10 @@ export class Mixture<P extends Pattern> {
         const value = worth(prices, column);
         if (value > most) [entering, most] = [column, value];
       }
-      if (entering === undefined || !this.lp.enter(entering)) return;
+      if (entering === undefined || !this.lp.enter(entering)) break;
+      changed = true;
     }
+    return changed;
   }
 
   /** The patterns in it. */

@@ -13,6 +13,19 @@ import type { Steps } from "./steps.ts";
 const NEARLY = 0.95;
 /** Patterns are sought so often at most for one mixture. */
 const ROUNDS = 300;
+/** For all parts they are sought so much more patiently than for some. */
+const PATIENCE = 5;
+
+const POWER = 3;
+const TRIES = Number(process.env.TRIES ?? 4);
+
+/** What is cut, and what parts of each kind are left. */
+interface State {
+  readonly bins: readonly Packed[];
+  readonly left: readonly (readonly number[])[];
+}
+
+const countOf = ({ left }: State): number => left.reduce((sum, parts) => sum + parts.length, 0);
 
 /** A bin that was found, and how often each kind is in it. */
 interface Known extends Packed, Pattern {}
@@ -33,9 +46,10 @@ export class Dive {
   private readonly kinds: readonly (readonly number[])[];
   private readonly kindOf: readonly number[];
   private readonly finder: Finder;
-  private readonly known = new Map<string, Known>();
+  readonly known = new Map<string, Known>();
   private readonly chance = new Chance(1);
   private turn = 0;
+  last = 0;
 
   constructor(problem: Problem) {
     this.problem = problem;
@@ -63,29 +77,43 @@ export class Dive {
 
   /** Bins for as many parts as can be told, so that `goal` may be kept; `few` parts are left over. Null when no mixture keeps it. */
   down(goal: number, few: number, prices: readonly number[], steps: Steps): Begun | null {
-    const left = this.kinds.map((parts) => [...parts]);
-    const bins: Packed[] = [];
-    const count = (): number => left.reduce((sum, parts) => sum + parts.length, 0);
+    const begin: State = { bins: [], left: this.kinds };
+    const mixture = this.mixed(begin, 0, steps, prices);
+    this.last = mixture.cost;
+    if (roundedUp(mixture.cost, this.costs) > goal) return null;
+    let [state, shares] = [begin, mixture.shares()];
     this.turn += 1;
-    while (count() > few && steps.left > 0) {
-      const within = goal - sumOf(bins, this.problem);
-      const mixture = this.mixed(left, bins, bins.length === 0 ? { prices, within: 0 } : { within }, steps);
-      if (roundedUp(mixture.cost, this.costs) > within) break;
-      for (const { pattern, times } of this.chosen(mixture.shares()))
-        for (let n = 0; n < Math.max(1, Math.floor(times + 1 - NEARLY)); n += 1) {
-          const made = this.made(pattern, left);
-          if (made !== null) bins.push(made);
-        }
+    while (countOf(state) > few && steps.left > 0) {
+      const next = this.next(state, shares, goal, few, steps);
+      if (next === null) break;
+      ({ state, shares } = next);
     }
-    return bins.length === 0 ? null : { bins, rest: left.flat() };
+    return { bins: state.bins, rest: state.left.flat() };
+  }
+
+  /** After one more choice, the first after which a mixture of what remains can still keep the goal. */
+  private next({ bins, left }: State, shares: readonly Share<Known>[], goal: number, few: number, steps: Steps) {
+    for (const chosen of this.choices(shares)) {
+      const state = { bins: [...bins], left: left.map((parts) => [...parts]) };
+      for (const { pattern, times } of chosen)
+        for (let n = 0; n < Math.max(1, Math.floor(times + 1 - NEARLY)); n += 1) {
+          const made = this.made(pattern, state.left);
+          if (made !== null) state.bins.push(made);
+        }
+      if (countOf(state) <= few) return { state, shares: [] };
+      const within = goal - sumOf(state.bins, this.problem);
+      const mixture = this.mixed(state, within, steps);
+      if (roundedUp(mixture.cost, this.costs) <= within) return { state, shares: mixture.shares() };
+    }
+    return null;
   }
 
   /** A mixture for parts that are left, with new patterns while it costs more than `within`. */
   private mixed(
-    left: readonly (readonly number[])[],
-    bins: readonly Packed[],
-    { prices, within }: { readonly prices?: readonly number[]; readonly within: number },
+    { bins, left }: State,
+    within: number,
     steps: Steps,
+    prices?: readonly number[],
   ): Mixture<Known> {
     const { problem, costs, finder } = this;
     const used = (type: number): number => bins.filter((bin) => bin.type === type).length;
@@ -98,9 +126,11 @@ export class Dive {
     mixture.settle(steps);
     if (prices !== undefined)
       for (const known of this.learn(finder.find({ left, prices, costs }, steps))) mixture.offer(known);
+    const patience = finder.patience * (prices === undefined ? 1 : PATIENCE);
     let vain = 0;
-    for (let round = 0; round < ROUNDS && vain < finder.patience && steps.left > 0; round += 1) {
+    for (let round = 0; round < ROUNDS && vain < patience && steps.left > 0; round += 1) {
       mixture.settle(steps);
+      if (bins.length === 0) (this as any).last = mixture.cost;
       if (roundedUp(mixture.cost, costs) <= within) break;
       const asked = { left, prices: mixture.prices(), costs: mixture.binCosts() };
       const found = this.learn(finder.find(asked, steps));
@@ -111,19 +141,16 @@ export class Dive {
     return mixture;
   }
 
-  /** All that are nearly whole, or one: the first time the nearest, later by chance among the near. */
-  private chosen(shares: readonly Share<Known>[]): readonly Share<Known>[] {
+  /** All that are nearly whole, then single ones: the first time the nearest, later by chance and the near more often. */
+  private choices(shares: readonly Share<Known>[]): readonly (readonly Share<Known>[])[] {
     const whole = shares.filter(({ times }) => times >= NEARLY);
-    if (whole.length > 0) return whole;
-    const [nearest] = shares.toSorted((a, b) => b.times - a.times);
-    if (this.turn === 1) return nearest === undefined ? [] : [nearest];
-    const weigh = ({ times }: Share<Known>): number => times ** 3;
-    let place = this.chance.next() * shares.reduce((sum, share) => sum + weigh(share), 0);
-    const found = shares.find((share) => {
-      place -= weigh(share);
-      return place <= 0;
-    });
-    return [found ?? nearest].filter((share) => share !== undefined);
+    const key = ({ times }: Share<Known>): number => (this.turn === 1 ? -times : -Math.log(1 - this.chance.next()) / times ** POWER);
+    const keys = new Map(shares.map((share) => [share, key(share)]));
+    const singles = shares
+      .toSorted((a, b) => (keys.get(a) ?? 0) - (keys.get(b) ?? 0))
+      .slice(0, TRIES)
+      .map((share) => [share]);
+    return whole.length > 0 ? [whole, ...singles] : singles;
   }
 
   /** A bin like a known one, of parts that are left: these are taken away. Null where none of its kinds is left. */

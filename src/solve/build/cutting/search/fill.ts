@@ -6,6 +6,9 @@ import { takenOut } from "./take-out.ts";
 
 /** How many turns back a bin may be worth as little as. */
 const HISTORY = 20;
+/** What a turn counts for each part. */
+const PER_PART = 15;
+const UNCOUNTED: Steps = { left: 0 };
 
 /** Fills single bins with parts that are worth much together: some are taken out and others put in, over and over. */
 export class Filler {
@@ -38,7 +41,8 @@ export class Filler {
     const memory = new Float64Array(HISTORY);
     let [root, value] = [empty, 0];
     for (let turn = 0; turn < turns && steps.left > 0; turn += 1) {
-      const tried = this.changed(type, root, empty, parts, values, steps);
+      steps.left -= PER_PART * parts.length;
+      const tried = this.changed(type, root, empty, parts, values);
       let worth = 0;
       for (const part of partsIn(tried)) worth += values[part] as number;
       const before = memory[turn % HISTORY] as number;
@@ -58,7 +62,6 @@ export class Filler {
     empty: Piece,
     parts: readonly number[],
     values: readonly number[],
-    steps: Steps,
   ): Piece {
     const { chance, placing } = this;
     const left = root.kids.length === 0 ? null : takenOut(root, chance).left;
@@ -67,9 +70,8 @@ export class Filler {
     const others = parts.filter((part) => !there.has(part));
     this.sort(others, values);
     const manner = placing.manner();
-    steps.left -= 4 * parts.length;
     for (const part of others)
-      for (const bin of bins) if (!placing.tooLarge(part, bin)) placing.place(bins, part, manner, steps);
+      for (const bin of bins) if (!placing.tooLarge(part, bin)) placing.place(bins, part, manner, UNCOUNTED);
     return bins[0]?.root ?? empty;
   }
 

@@ -11,6 +11,8 @@ import type { Steps } from "./steps.ts";
 const FEW = 20;
 /** Steps after which a goal is tried for anew, with other luck. */
 const ATTEMPT = 300e6;
+/** As many where no mixture comes below the cost, before one is sought again. */
+const VAIN = 100e6;
 /** Each attempt takes more steps than it spends in bins, so that those that end at once come to an end. */
 const AT_LEAST = 10_000;
 /** Steps for these. */
@@ -21,11 +23,15 @@ export class Hunt {
   packed: readonly Packed[] = [];
   private readonly problem: Problem;
   private readonly joint: Joint;
+  /** Costs differ by this at least. */
+  private readonly step: number;
   private seed = 1;
 
   constructor(problem: Problem) {
     this.problem = problem;
     this.joint = jointly(problem);
+    const costs = problem.bins.map((bin) => bin.cost);
+    this.step = roundedUp(1e-6, costs);
   }
 
   get cost(): number {
@@ -48,23 +54,30 @@ export class Hunt {
   /** Looks for less and less cost down to its bound, then for less use of bins. */
   improve(costBound: number, countBound: number, steps: Steps): void {
     const costs = this.problem.bins.map((bin) => bin.cost);
-    const step = roundedUp(1e-6, costs);
-    const { unit, problem } = this.joint;
-    while (steps.left > 0 && this.cost > costBound) this.attempt((this.cost - step + 1) * unit - 1, steps);
+    while (steps.left > 0 && this.cost > costBound) this.cheaper(steps);
     if (this.cost > costBound) return;
     // One size that is bought: the cost is the count.
     if (costs.every((cost) => cost === costs[0] && cost > 0)) return;
     const within = { left: steps.left / 2 };
     while (within.left > 0 && (this.count > countBound || this.count < this.packed.length))
-      this.attempt(sumOf(this.packed, problem) - 1, within);
+      this.attempt(sumOf(this.packed, this.joint.problem) - 1, within);
   }
 
-  private attempt(goal: number, steps: Steps): void {
+  /** The next cost below that of the packing. */
+  private get goal(): number {
+    return this.cost - this.step;
+  }
+
+  private cheaper(steps: Steps, most = ATTEMPT, start = this.packed): void {
+    this.attempt((this.goal + 1) * this.joint.unit - 1, steps, most, start);
+  }
+
+  private attempt(goal: number, steps: Steps, most = ATTEMPT, start = this.packed): void {
     this.seed += 1;
     const { problem } = this.joint;
-    const left = this.packed.toSorted((a, b) => filled(b.root) - filled(a.root));
+    const left = start.toSorted((a, b) => filled(b.root) - filled(a.root));
     while (left.length > 0 && sumOf(left, problem) > goal) left.pop();
-    const own = { left: Math.min(steps.left, ATTEMPT) };
+    const own = { left: Math.min(steps.left, most) };
     steps.left -= own.left + AT_LEAST;
     const found = new Ruin(problem, this.seed).reach(goal, left, own);
     steps.left += own.left;
@@ -75,17 +88,16 @@ export class Hunt {
   follow({ prices }: Relaxed, costBound: number, steps: Steps): void {
     if (this.problem.parts.some(({ group }) => group !== undefined)) return;
     const dive = new Dive(this.problem);
-    const step = roundedUp(
-      1e-6,
-      this.problem.bins.map((bin) => bin.cost),
-    );
     while (steps.left > 0 && this.cost > costBound) {
       dive.learn(this.packed);
-      const begun = dive.down(this.cost - step, FEW, prices, steps);
-      if (begun === null) return;
-      const packed = this.completed(begun, costBound);
-      steps.left -= FOR_REST;
-      if (packed !== null && sumOf(packed, this.problem) < this.cost) this.packed = packed;
+      const begun = dive.down(this.goal, FEW, prices, steps);
+      if (process.env.DBG) console.log("dive", begun?.bins.length, begun?.rest.length, "known", dive.known.size, "lp", dive.last?.toFixed(4), "steps", (steps.left / 1e6).toFixed(0));
+      if (begun === null) this.cheaper(steps, VAIN);
+      else if (begun.rest.length <= FEW) {
+        const packed = this.completed(begun, costBound);
+        steps.left -= FOR_REST;
+        if (packed !== null && sumOf(packed, this.problem) < this.cost) this.packed = packed;
+      } else if (process.env.HYB) this.cheaper(steps, Number(process.env.HYB), begun.bins);
     }
   }
 
