@@ -2,7 +2,7 @@ import type { Problem } from "../search/problem.ts";
 import { rowOf } from "../search/rows.ts";
 import type { Steps } from "../search/steps.ts";
 import { type Kind, kindsOf } from "./kinds.ts";
-import { GuillotineKnapsack, type Knapsack } from "./knapsack.ts";
+import { GuillotineKnapsack, type Knapsack, type Pattern } from "./knapsack.ts";
 import { Mixture } from "./mixture.ts";
 import { roundedUp } from "./round.ts";
 import { RowKnapsack } from "./row-knapsack.ts";
@@ -18,6 +18,8 @@ export interface Relaxed {
   readonly bound: number;
   /** What each kind of part costs at least where all are cut at the bound; all 0 where nothing was found. */
   readonly prices: readonly number[];
+  /** What was mixed; more of a kind may be in one than there are parts, where they do not lie in rows. */
+  readonly patterns: readonly Pattern[];
 }
 
 /**
@@ -33,7 +35,7 @@ export function columnBound(
 ): Relaxed {
   const kinds = kindsOf(problem);
   const dearest = Math.max(1, ...costs);
-  const mixture = new Mixture(
+  const mixture = new Mixture<Pattern>(
     problem.bins,
     costs,
     kinds.map(({ parts }) => parts.length),
@@ -66,7 +68,8 @@ export function columnBound(
     // Where the centre hides a pattern, the mixture's own prices are asked.
     pull = better ? PULL : 0;
   }
-  return { bound, prices: centre.map((value) => value / scale) };
+  const patterns = mixture.shares().map(({ pattern }) => pattern);
+  return { bound, prices: centre.map((value) => value / scale), patterns };
 }
 
 /** The bound that prices prove, given the most that each bin is worth at them. Bins of which there are only some are worth no more than all of them. */

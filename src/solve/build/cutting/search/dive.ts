@@ -1,3 +1,4 @@
+import type { Relaxed } from "../bounds/columns.ts";
 import { kindsOf } from "../bounds/kinds.ts";
 import type { Pattern } from "../bounds/knapsack.ts";
 import { Mixture, type Share } from "../bounds/mixture.ts";
@@ -13,11 +14,11 @@ import type { Steps } from "./steps.ts";
 const NEARLY = 0.95;
 /** Patterns are sought so often at most for one mixture. */
 const ROUNDS = 300;
-/** For all parts they are sought so much more patiently than for some. */
-const PATIENCE = 5;
+/** After so many times in vain they are sought no more, for all parts and for some. */
+const PATIENCE = { first: 20, later: 4 };
 
 const POWER = 3;
-const TRIES = Number(process.env.TRIES ?? 4);
+const TRIES = 4;
 
 /** What is cut, and what parts of each kind are left. */
 interface State {
@@ -30,12 +31,6 @@ const countOf = ({ left }: State): number => left.reduce((sum, parts) => sum + p
 /** A bin that was found, and how often each kind is in it. */
 interface Known extends Packed, Pattern {}
 
-/** Bins that are filled already, and the parts that remain. */
-export interface Begun {
-  readonly bins: readonly Packed[];
-  readonly rest: readonly number[];
-}
-
 /**
  * Bins from mixtures: bins that go well together are gathered and mixed in whatever shares cost least; one that has a large share is filled
  * as it is, and what remains is mixed anew, until few parts remain or the mixture costs too much.
@@ -46,10 +41,9 @@ export class Dive {
   private readonly kinds: readonly (readonly number[])[];
   private readonly kindOf: readonly number[];
   private readonly finder: Finder;
-  readonly known = new Map<string, Known>();
+  private readonly known = new Map<string, Known>();
   private readonly chance = new Chance(1);
   private turn = 0;
-  last = 0;
 
   constructor(problem: Problem) {
     this.problem = problem;
@@ -59,6 +53,16 @@ export class Dive {
     for (const [kind, parts] of this.kinds.entries()) for (const part of parts) kindOf[part] = kind;
     this.kindOf = kindOf;
     this.finder = finderFor(problem);
+  }
+
+  /** With fewer steps it comes to nothing. */
+  get least(): number {
+    return this.finder.least;
+  }
+
+  /** Learns from what bounded the cost. */
+  begin(relaxed: Relaxed, steps: Steps): void {
+    this.learn(this.finder.first(relaxed, this.kinds, steps));
   }
 
   /** Takes bins up among those that are mixed; returns those that are new. */
@@ -76,23 +80,22 @@ export class Dive {
   }
 
   /** Bins for as many parts as can be told, so that `goal` may be kept; `few` parts are left over. Null when no mixture keeps it. */
-  down(goal: number, few: number, prices: readonly number[], steps: Steps): Begun | null {
+  down(goal: number, steps: Steps): readonly Packed[] | null {
     const begin: State = { bins: [], left: this.kinds };
-    const mixture = this.mixed(begin, 0, steps, prices);
-    this.last = mixture.cost;
+    const mixture = this.mixed(begin, 0, steps, PATIENCE.first);
     if (roundedUp(mixture.cost, this.costs) > goal) return null;
     let [state, shares] = [begin, mixture.shares()];
     this.turn += 1;
-    while (countOf(state) > few && steps.left > 0) {
-      const next = this.next(state, shares, goal, few, steps);
+    while (countOf(state) > 0 && steps.left > 0) {
+      const next = this.next(state, shares, goal, steps);
       if (next === null) break;
       ({ state, shares } = next);
     }
-    return { bins: state.bins, rest: state.left.flat() };
+    return state.bins;
   }
 
   /** After one more choice, the first after which a mixture of what remains can still keep the goal. */
-  private next({ bins, left }: State, shares: readonly Share<Known>[], goal: number, few: number, steps: Steps) {
+  private next({ bins, left }: State, shares: readonly Share<Known>[], goal: number, steps: Steps) {
     for (const chosen of this.choices(shares)) {
       const state = { bins: [...bins], left: left.map((parts) => [...parts]) };
       for (const { pattern, times } of chosen)
@@ -100,21 +103,16 @@ export class Dive {
           const made = this.made(pattern, state.left);
           if (made !== null) state.bins.push(made);
         }
-      if (countOf(state) <= few) return { state, shares: [] };
+      if (countOf(state) === 0) return { state, shares: [] };
       const within = goal - sumOf(state.bins, this.problem);
-      const mixture = this.mixed(state, within, steps);
+      const mixture = this.mixed(state, within, steps, PATIENCE.later);
       if (roundedUp(mixture.cost, this.costs) <= within) return { state, shares: mixture.shares() };
     }
     return null;
   }
 
   /** A mixture for parts that are left, with new patterns while it costs more than `within`. */
-  private mixed(
-    { bins, left }: State,
-    within: number,
-    steps: Steps,
-    prices?: readonly number[],
-  ): Mixture<Known> {
+  private mixed({ bins, left }: State, within: number, steps: Steps, patience: number): Mixture<Known> {
     const { problem, costs, finder } = this;
     const used = (type: number): number => bins.filter((bin) => bin.type === type).length;
     const mixture = new Mixture<Known>(
@@ -123,12 +121,8 @@ export class Dive {
       left.map((parts) => parts.length),
     );
     for (const known of this.known.values()) mixture.offer(known);
-    mixture.settle(steps);
-    if (prices !== undefined)
-      for (const known of this.learn(finder.find({ left, prices, costs }, steps))) mixture.offer(known);
-    const patience = finder.patience * (prices === undefined ? 1 : PATIENCE);
     let vain = 0;
-    for (let round = 0; round < ROUNDS && vain < patience && steps.left > 0; round += 1) {
+    for (let round = 0; round < ROUNDS && vain < (finder.exact ? 1 : patience) && steps.left > 0; round += 1) {
       mixture.settle(steps);
       if (bins.length === 0) (this as any).last = mixture.cost;
       if (roundedUp(mixture.cost, costs) <= within) break;
@@ -144,7 +138,8 @@ export class Dive {
   /** All that are nearly whole, then single ones: the first time the nearest, later by chance and the near more often. */
   private choices(shares: readonly Share<Known>[]): readonly (readonly Share<Known>[])[] {
     const whole = shares.filter(({ times }) => times >= NEARLY);
-    const key = ({ times }: Share<Known>): number => (this.turn === 1 ? -times : -Math.log(1 - this.chance.next()) / times ** POWER);
+    const key = ({ times }: Share<Known>): number =>
+      this.turn === 1 ? -times : -Math.log(1 - this.chance.next()) / times ** POWER;
     const keys = new Map(shares.map((share) => [share, key(share)]));
     const singles = shares
       .toSorted((a, b) => (keys.get(a) ?? 0) - (keys.get(b) ?? 0))

@@ -7,7 +7,7 @@ import { takenOut } from "./take-out.ts";
 /** How many turns back a bin may be worth as little as. */
 const HISTORY = 20;
 /** What a turn counts for each part. */
-const PER_PART = 15;
+export const PER_PART = 15;
 const UNCOUNTED: Steps = { left: 0 };
 
 /** Fills single bins with parts that are worth much together: some are taken out and others put in, over and over. */
@@ -56,13 +56,7 @@ export class Filler {
   }
 
   /** A bin without some of its parts, and with others where they go. */
-  private changed(
-    type: number,
-    root: Piece,
-    empty: Piece,
-    parts: readonly number[],
-    values: readonly number[],
-  ): Piece {
+  private changed(type: number, root: Piece, empty: Piece, parts: readonly number[], values: readonly number[]): Piece {
     const { chance, placing } = this;
     const left = root.kids.length === 0 ? null : takenOut(root, chance).left;
     const bins = [placing.bin(type, left ?? empty)];
@@ -70,8 +64,10 @@ export class Filler {
     const others = parts.filter((part) => !there.has(part));
     this.sort(others, values);
     const manner = placing.manner();
+    const each = chance.next() < 0.5;
     for (const part of others)
-      for (const bin of bins) if (!placing.tooLarge(part, bin)) placing.place(bins, part, manner, UNCOUNTED);
+      for (const bin of bins)
+        if (!placing.tooLarge(part, bin)) placing.place(bins, part, each ? placing.manner() : manner, UNCOUNTED);
     return bins[0]?.root ?? empty;
   }
 

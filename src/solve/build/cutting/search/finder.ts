@@ -1,6 +1,8 @@
+import type { Relaxed } from "../bounds/columns.ts";
 import type { Kind } from "../bounds/kinds.ts";
+import type { Pattern } from "../bounds/knapsack.ts";
 import { RowKnapsack } from "../bounds/row-knapsack.ts";
-import { Filler } from "./fill.ts";
+import { Filler, PER_PART } from "./fill.ts";
 import type { Packed, Problem } from "./problem.ts";
 import { inRow, type Row, rowOf } from "./rows.ts";
 import type { Steps } from "./steps.ts";
@@ -15,8 +17,12 @@ export interface Wanted {
 
 /** Finds bins that are worth more than they cost. */
 export interface Finder {
-  /** After so many times in vain it is not asked again. */
-  readonly patience: number;
+  /** When it finds nothing there is nothing. */
+  readonly exact: boolean;
+  /** With fewer steps it comes to nothing. */
+  readonly least: number;
+  /** Bins to begin with, from what bounded the cost of all parts. */
+  readonly first: (relaxed: Relaxed, kinds: readonly (readonly number[])[], steps: Steps) => readonly Packed[];
   readonly find: (wanted: Wanted, steps: Steps) => readonly Packed[];
 }
 
@@ -26,6 +32,8 @@ const FINENESS = 2 ** 30;
 const SMALL = 1e-6;
 /** How often a bin is changed each time. */
 const TURNS = 500;
+/** Bins are sought so often before mixtures of them are any good. */
+const ENOUGH = 100;
 
 export function finderFor(problem: Problem): Finder {
   const row = rowOf(problem);
@@ -42,11 +50,17 @@ function inSheets(problem: Problem): Finder {
       Number.isFinite(cost) ? filler.fill(type, parts, values, cost * (1 + SMALL), TURNS, steps) : [],
     );
   };
-  return { patience: 4, find };
+  const costs = problem.bins.map((bin) => bin.cost);
+  const least = ENOUGH * TURNS * PER_PART * problem.parts.length;
+  return { exact: false, least, first: ({ prices }, left, steps) => find({ left, prices, costs }, steps), find };
 }
 
 /** Where parts lie in rows the best row is found exactly. */
 function inRows(problem: Problem, row: Row): Finder {
+  const binOf = ({ type, counts }: Pattern, kinds: readonly (readonly number[])[]): Packed => {
+    const parts = [...counts].flatMap(([kind, count]) => kinds[kind]?.slice(0, count) ?? []);
+    return inRow(problem, row, type, parts);
+  };
   const find = ({ left, prices, costs }: Wanted, steps: Steps): readonly Packed[] => {
     const kinds = left.flatMap((parts, kind) => (parts.length > 0 ? [{ kind, parts }] : []));
     const knapsack = new RowKnapsack(row, kinds satisfies readonly Kind[]);
@@ -55,16 +69,14 @@ function inRows(problem: Problem, row: Row): Finder {
     const most = knapsack.solve(kinds.map(({ kind }) => Math.floor((prices[kind] ?? 0) * scale)));
     return most.flatMap((value, type) => {
       if (value <= (costs[type] ?? 0) * scale * (1 + SMALL)) return [];
-      const { counts } = knapsack.pattern(type);
       return [
-        inRow(
-          problem,
-          row,
-          type,
-          [...counts].flatMap(([kind, count]) => kinds[kind]?.parts.slice(0, count) ?? []),
+        binOf(
+          knapsack.pattern(type),
+          kinds.map(({ parts }) => parts),
         ),
       ];
     });
   };
-  return { patience: 1, find };
+  const first: Finder["first"] = ({ patterns }, kinds) => patterns.map((pattern) => binOf(pattern, kinds));
+  return { exact: true, least: 0, first, find };
 }

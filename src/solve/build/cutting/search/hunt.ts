@@ -1,22 +1,19 @@
 import type { Relaxed } from "../bounds/columns.ts";
 import { roundedUp } from "../bounds/round.ts";
-import { type Begun, Dive } from "./dive.ts";
-import { renamed } from "./free.ts";
+import { Dive } from "./dive.ts";
 import { type Joint, jointly, sumOf } from "./joint.ts";
 import type { Packed, Piece, Problem } from "./problem.ts";
 import { Ruin } from "./ruin.ts";
 import type { Steps } from "./steps.ts";
 
-/** When no more parts than this remain of a mixture of patterns, bins are sought for them. */
-const FEW = 20;
 /** Steps after which a goal is tried for anew, with other luck. */
 const ATTEMPT = 300e6;
 /** As many where no mixture comes below the cost, before one is sought again. */
 const VAIN = 100e6;
 /** Each attempt takes more steps than it spends in bins, so that those that end at once come to an end. */
 const AT_LEAST = 10_000;
-/** Steps for these. */
-const FOR_REST = 500_000;
+/** Steps for putting in what remains when bins of a mixture are filled. */
+const MENDING = 20e6;
 
 /** The best packing so far, and how it is bettered. */
 export class Hunt {
@@ -85,37 +82,17 @@ export class Hunt {
   }
 
   /** Fills bins as they are in mixtures, and looks for bins for the rest. */
-  follow({ prices }: Relaxed, costBound: number, steps: Steps): void {
+  follow(relaxed: Relaxed, costBound: number, steps: Steps): void {
     if (this.problem.parts.some(({ group }) => group !== undefined)) return;
     const dive = new Dive(this.problem);
+    if (steps.left < dive.least) return;
+    dive.begin(relaxed, steps);
     while (steps.left > 0 && this.cost > costBound) {
       dive.learn(this.packed);
-      const begun = dive.down(this.goal, FEW, prices, steps);
-      if (process.env.DBG) console.log("dive", begun?.bins.length, begun?.rest.length, "known", dive.known.size, "lp", dive.last?.toFixed(4), "steps", (steps.left / 1e6).toFixed(0));
+      const begun = dive.down(this.goal, steps);
       if (begun === null) this.cheaper(steps, VAIN);
-      else if (begun.rest.length <= FEW) {
-        const packed = this.completed(begun, costBound);
-        steps.left -= FOR_REST;
-        if (packed !== null && sumOf(packed, this.problem) < this.cost) this.packed = packed;
-      } else if (process.env.HYB) this.cheaper(steps, Number(process.env.HYB), begun.bins);
+      else this.cheaper(steps, Math.min(MENDING, steps.left / 20), begun);
     }
-  }
-
-  private completed({ bins, rest }: Begun, costBound: number): readonly Packed[] | null {
-    if (rest.length === 0) return bins;
-    const used = (type: number): number => bins.filter((each) => each.type === type).length;
-    const others = new Hunt({
-      ...this.problem,
-      bins: this.problem.bins.map((bin, type) => ({ ...bin, most: bin.most - used(type) })),
-      parts: rest.map((part) => this.problem.parts[part] ?? { ways: [] }),
-    });
-    if (!others.begin()) return null;
-    others.improve(costBound - sumOf(bins, this.problem), 0, { left: FOR_REST });
-    const named = others.packed.map(({ type, root }) => ({
-      type,
-      root: renamed(root, (part) => rest[part] ?? 0, this.problem),
-    }));
-    return [...bins, ...named];
   }
 }
 

@@ -9,7 +9,7 @@ export const STEPS = {
   plain: { before: 0.3e6, bound: 0, after: 0 },
   quick: { before: 10e6, bound: 20e6, after: 10e6 },
   normal: { before: 20e6, bound: 400e6, after: 450e6 },
-  thorough: { before: 20e6, bound: 1000e6, after: Number(process.env.AFTER ?? 4500e6) },
+  thorough: { before: 20e6, bound: 1000e6, after: 4500e6 },
   /** To make a layout easier to saw. */
   ease: 2e6,
 } as const;
