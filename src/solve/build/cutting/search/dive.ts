@@ -17,8 +17,10 @@ const ROUNDS = 300;
 /** After so many times in vain they are sought no more, for all parts and for some. */
 const PATIENCE = { first: 20, later: 4 };
 
-const POWER = 3;
+/** So many choices are tried one after another. */
 const TRIES = 4;
+/** A share counts by this power when chance decides. */
+const POWER = 3;
 
 /** What is cut, and what parts of each kind are left. */
 interface State {
@@ -26,14 +28,18 @@ interface State {
   readonly left: readonly (readonly number[])[];
 }
 
-const countOf = ({ left }: State): number => left.reduce((sum, parts) => sum + parts.length, 0);
+/** What is cut, and the patterns for what is left. */
+interface Choice {
+  readonly state: State;
+  readonly shares: readonly Share<Known>[];
+}
 
 /** A bin that was found, and how often each kind is in it. */
 interface Known extends Packed, Pattern {}
 
 /**
- * Bins from mixtures: bins that go well together are gathered and mixed in whatever shares cost least; one that has a large share is filled
- * as it is, and what remains is mixed anew, until few parts remain or the mixture costs too much.
+ * Bins from mixtures: bins that were found are mixed in whatever shares cost least, with new ones that make the mixture cheaper; one that has a
+ * large share is filled as it is, and what remains is mixed anew, until nothing remains or every mixture costs too much.
  */
 export class Dive {
   private readonly problem: Problem;
@@ -79,31 +85,33 @@ export class Dive {
     });
   }
 
-  /** Bins for as many parts as can be told, so that `goal` may be kept; `few` parts are left over. Null when no mixture keeps it. */
+  /** Bins for all parts or some, while a mixture for the others keeps the cost within `goal`. Null when even that for all does not. */
   down(goal: number, steps: Steps): readonly Packed[] | null {
     const begin: State = { bins: [], left: this.kinds };
     const mixture = this.mixed(begin, 0, steps, PATIENCE.first);
     if (roundedUp(mixture.cost, this.costs) > goal) return null;
-    let [state, shares] = [begin, mixture.shares()];
     this.turn += 1;
-    while (countOf(state) > 0 && steps.left > 0) {
-      const next = this.next(state, shares, goal, steps);
-      if (next === null) break;
-      ({ state, shares } = next);
-    }
-    return state.bins;
+    let { bins } = begin;
+    for (
+      let at: Choice | null = { state: begin, shares: mixture.shares() };
+      at !== null;
+      at = this.next(at, goal, steps)
+    )
+      ({ bins } = at.state);
+    return bins;
   }
 
-  /** After one more choice, the first after which a mixture of what remains can still keep the goal. */
-  private next({ bins, left }: State, shares: readonly Share<Known>[], goal: number, steps: Steps) {
+  /** After one more choice, the first after which a mixture for what remains still keeps the goal; null where there is none. */
+  private next({ state: { bins, left }, shares }: Choice, goal: number, steps: Steps): Choice | null {
     for (const chosen of this.choices(shares)) {
       const state = { bins: [...bins], left: left.map((parts) => [...parts]) };
       for (const { pattern, times } of chosen)
         for (let n = 0; n < Math.max(1, Math.floor(times + 1 - NEARLY)); n += 1) {
-          const made = this.made(pattern, state.left);
+          const used = state.bins.filter(({ type }) => type === pattern.type).length;
+          const made = used < (this.problem.bins[pattern.type]?.most ?? 0) ? this.made(pattern, state.left) : null;
           if (made !== null) state.bins.push(made);
         }
-      if (countOf(state) === 0) return { state, shares: [] };
+      if (steps.left <= 0) return null;
       const within = goal - sumOf(state.bins, this.problem);
       const mixture = this.mixed(state, within, steps, PATIENCE.later);
       if (roundedUp(mixture.cost, this.costs) <= within) return { state, shares: mixture.shares() };
@@ -124,7 +132,6 @@ export class Dive {
     let vain = 0;
     for (let round = 0; round < ROUNDS && vain < (finder.exact ? 1 : patience) && steps.left > 0; round += 1) {
       mixture.settle(steps);
-      if (bins.length === 0) (this as any).last = mixture.cost;
       if (roundedUp(mixture.cost, costs) <= within) break;
       const asked = { left, prices: mixture.prices(), costs: mixture.binCosts() };
       const found = this.learn(finder.find(asked, steps));

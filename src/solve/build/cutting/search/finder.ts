@@ -61,10 +61,18 @@ function inRows(problem: Problem, row: Row): Finder {
     const parts = [...counts].flatMap(([kind, count]) => kinds[kind]?.slice(0, count) ?? []);
     return inRow(problem, row, type, parts);
   };
-  const find = ({ left, prices, costs }: Wanted, steps: Steps): readonly Packed[] => {
+  let last: { left: Wanted["left"]; kinds: readonly (Kind & { kind: number })[]; knapsack: RowKnapsack } | null = null;
+  const knapsackFor = (left: Wanted["left"], steps: Steps) => {
+    if (last?.left === left) return last;
     const kinds = left.flatMap((parts, kind) => (parts.length > 0 ? [{ kind, parts }] : []));
-    const knapsack = new RowKnapsack(row, kinds satisfies readonly Kind[]);
-    steps.left -= 2 * knapsack.work;
+    last = { left, kinds, knapsack: new RowKnapsack(row, kinds) };
+    steps.left -= last.knapsack.work;
+    return last;
+  };
+  const find = ({ left, prices, costs }: Wanted, steps: Steps): readonly Packed[] => {
+    if (left.every((parts) => parts.length === 0)) return [];
+    const { kinds, knapsack } = knapsackFor(left, steps);
+    steps.left -= knapsack.work;
     const scale = FINENESS / Math.max(1, ...costs.filter(Number.isFinite));
     const most = knapsack.solve(kinds.map(({ kind }) => Math.floor((prices[kind] ?? 0) * scale)));
     return most.flatMap((value, type) => {
