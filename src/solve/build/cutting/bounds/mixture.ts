@@ -16,8 +16,7 @@ interface Entry<P extends Pattern> extends Column {
 }
 
 /**
- * Patterns in whatever share at the least cost, so that of each kind there are as many as wanted or more. A pattern that holds more of a kind
- * than is wanted counts as holding what is wanted.
+ * Patterns in whatever share at the least cost, so that of each kind there are as many as wanted or more.
  */
 export class Mixture<P extends Pattern> {
   private readonly lp: Simplex<Entry<P>>;
@@ -68,7 +67,7 @@ export class Mixture<P extends Pattern> {
   offer(pattern: P): void {
     const rows = [...pattern.counts].flatMap(([kind, count]): [number, number][] => {
       const row = this.rowOf.get(kind);
-      return row === undefined ? [] : [[row, Math.min(count, this.wanted[kind] ?? 0)]];
+      return row === undefined ? [] : [[row, count]];
     });
     if (rows.length === 0) return;
     const limit = this.rowOfBin.get(pattern.type);

@@ -37,6 +37,14 @@ interface Choice {
 /** A bin that was found, and how often each kind is in it. */
 interface Known extends Packed, Pattern {}
 
+/** A bin counts as holding no more of a kind than are left. */
+function clipped(known: Known, left: State["left"]): Known {
+  const over = [...known.counts].some(([kind, count]) => count > (left[kind]?.length ?? 0));
+  if (!over) return known;
+  const counts = [...known.counts].map(([kind, count]) => [kind, Math.min(count, left[kind]?.length ?? 0)] as const);
+  return { ...known, counts: new Map(counts) };
+}
+
 /**
  * Bins from mixtures: bins that were found are mixed in whatever shares cost least, with new ones that make the mixture cheaper; one that has a
  * large share is filled as it is, and what remains is mixed anew, until nothing remains or every mixture costs too much.
@@ -128,7 +136,7 @@ export class Dive {
       costs,
       left.map((parts) => parts.length),
     );
-    for (const known of this.known.values()) mixture.offer(known);
+    for (const known of this.known.values()) mixture.offer(clipped(known, left));
     let vain = 0;
     for (let round = 0; round < ROUNDS && vain < (finder.exact ? 1 : patience) && steps.left > 0; round += 1) {
       mixture.settle(steps);
