@@ -82,7 +82,7 @@ export class Mixture<P extends Pattern> {
     let changed = false;
     for (let turns = 0; turns < 50 * this.rows; turns += 1) {
       const prices = this.lp.prices();
-      steps.left -= (this.rows * this.rows + entries) / 4;
+      steps.left -= (this.rows * this.rows) / 5 + entries / 10;
       const row = prices.findIndex((price, i) => (i < this.rowOf.size ? price < -SMALL : price > SMALL));
       if (row >= 0) {
         if (!this.lp.enter({ cost: 0, rows: [[row, row < this.rowOf.size ? -1 : 1]] })) break;

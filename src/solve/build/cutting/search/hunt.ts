@@ -8,13 +8,10 @@ import type { Steps } from "./steps.ts";
 
 /** Steps after which a goal is tried for anew, with other luck. */
 const ATTEMPT = 300e6;
-/** As many where no mixture comes below the cost, before one is sought again. */
-const VAIN = 100e6;
-/** Each attempt takes more steps than it spends in bins, so that those that end at once come to an end. */
-const AT_LEAST = 10_000;
 /** Steps for putting in what remains when bins of a mixture are filled. */
 const MENDING = 20e6;
-
+/** Each attempt takes more steps than it spends in bins, so that those that end at once come to an end. */
+const AT_LEAST = 10_000;
 /** The best packing so far, and how it is bettered. */
 export class Hunt {
   packed: readonly Packed[] = [];
@@ -81,17 +78,23 @@ export class Hunt {
     if (found !== null) this.packed = found;
   }
 
-  /** Fills bins as they are in mixtures, and looks for bins for the rest. */
+  /** Fills bins as they are in mixtures, and looks for bins for the rest; for as many steps it looks without mixtures. */
   follow(relaxed: Relaxed, costBound: number, steps: Steps): void {
     if (this.problem.parts.some(({ group }) => group !== undefined)) return;
     const dive = new Dive(this.problem);
     if (steps.left < dive.least) return;
+    // What comes quickly without mixtures is not waited for.
+    this.cheaper(steps, dive.least);
     dive.begin(relaxed, steps);
-    while (steps.left > 0 && this.cost > costBound) {
+    for (let dived = 0; steps.left > 0 && this.cost > costBound; ) {
+      const before = steps.left;
       dive.learn(this.packed);
       const begun = dive.down(this.goal, steps);
-      if (begun === null) this.cheaper(steps, VAIN);
-      else this.cheaper(steps, Math.min(MENDING, steps.left / 20), begun);
+      if (begun !== null) this.cheaper(steps, Math.min(MENDING, before / 20), begun);
+      dived += before - steps.left;
+      if (dived < ATTEMPT) continue;
+      this.cheaper(steps);
+      dived = 0;
     }
   }
 }
