@@ -4,6 +4,9 @@ import type { Pattern } from "./knapsack.ts";
 import { type Column, Simplex } from "./simplex.ts";
 
 const SMALL = 1e-7;
+/** So much less than wanted is enough, for each kind another bit, lest the mixture change for ever and never get cheaper. */
+const LESS = 1e-6;
+const GOLDEN = (Math.sqrt(5) - 1) / 2;
 
 /** A share, whole or not, of a pattern. */
 export interface Share<P extends Pattern> {
@@ -36,7 +39,8 @@ export class Mixture<P extends Pattern> {
     this.wanted = wanted;
     this.dearest = Math.max(1, ...costs);
     const right: number[] = [];
-    for (const [kind, count] of wanted.entries()) if (count > 0) this.rowOf.set(kind, right.push(count) - 1);
+    for (const [kind, count] of wanted.entries())
+      if (count > 0) this.rowOf.set(kind, right.push(count - LESS * (1 + ((kind * GOLDEN) % 1))) - 1);
     for (const [type, { most }] of bins.entries())
       if (Number.isFinite(most)) this.rowOfBin.set(type, right.push(most) - 1);
     this.rows = right.length;
