@@ -4,7 +4,7 @@ import type { Pattern } from "./knapsack.ts";
 import { type Column, Simplex } from "./simplex.ts";
 
 const SMALL = 1e-7;
-/** So much less than wanted is enough, for each kind another bit, lest the mixture change for ever and never get cheaper. */
+/** So much less than wanted is enough, for each kind another bit: where several would run out at once the mixture might change for ever. */
 const LESS = 1e-6;
 const GOLDEN = (Math.sqrt(5) - 1) / 2;
 
@@ -18,9 +18,7 @@ interface Entry<P extends Pattern> extends Column {
   readonly pattern?: P;
 }
 
-/**
- * Patterns in whatever share at the least cost, so that of each kind there are as many as wanted or more.
- */
+/** Patterns in whatever share at the least cost, so that of each kind there are as many as wanted or more. */
 export class Mixture<P extends Pattern> {
   private readonly lp: Simplex<Entry<P>>;
   private readonly columns: Entry<P>[] = [];

@@ -14,13 +14,13 @@ import type { Steps } from "./steps.ts";
 const NEARLY = 0.95;
 /** Patterns are sought so often at most for one mixture. */
 const ROUNDS = 300;
+/** With more bins than this no new ones are sought. */
+const MOST = 30_000;
 /** After so many times in vain they are sought no more, for all parts and for some. */
 const PATIENCE = { first: 20, later: 4 };
 
 /** So many choices are tried one after another. */
 const TRIES = 4;
-/** A share counts by this power when chance decides. */
-const POWER = 3;
 
 /** What is cut, and what parts of each kind are left. */
 interface State {
@@ -120,6 +120,7 @@ export class Dive {
           if (made !== null) state.bins.push(made);
         }
       if (steps.left <= 0) return null;
+      if (state.bins.length === bins.length) continue;
       const within = goal - sumOf(state.bins, this.problem);
       const mixture = this.mixed(state, within, steps, PATIENCE.later);
       if (roundedUp(mixture.cost, this.costs) <= within) return { state, shares: mixture.shares() };
@@ -139,6 +140,7 @@ export class Dive {
     for (const known of this.known.values()) mixture.offer(clipped(known, left));
     let vain = 0;
     for (let round = 0; round < ROUNDS && vain < (finder.exact ? 1 : patience) && steps.left > 0; round += 1) {
+      if (this.known.size > MOST) break;
       mixture.settle(steps);
       if (roundedUp(mixture.cost, costs) <= within) break;
       const asked = { left, prices: mixture.prices(), costs: mixture.binCosts() };
@@ -153,8 +155,11 @@ export class Dive {
   /** All that are nearly whole, then single ones: the first time the nearest, later by chance and the near more often. */
   private choices(shares: readonly Share<Known>[]): readonly (readonly Share<Known>[])[] {
     const whole = shares.filter(({ times }) => times >= NEARLY);
-    const key = ({ times }: Share<Known>): number =>
-      this.turn === 1 ? -times : -Math.log(1 - this.chance.next()) / times ** POWER;
+    const key = ({ times }: Share<Known>): number => {
+      if (this.turn === 1) return -times;
+      const luck = this.chance.next();
+      return luck / (1 - luck) / (times * times * times);
+    };
     const keys = new Map(shares.map((share) => [share, key(share)]));
     const singles = shares
       .toSorted((a, b) => (keys.get(a) ?? 0) - (keys.get(b) ?? 0))

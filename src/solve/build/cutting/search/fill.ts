@@ -1,5 +1,5 @@
 import { Chance } from "./chance.ts";
-import { Placing } from "./placing.ts";
+import { type Bin, Placing } from "./placing.ts";
 import { division, type Packed, type Piece, type Problem, partsIn } from "./problem.ts";
 import type { Steps } from "./steps.ts";
 import { takenOut } from "./take-out.ts";
@@ -8,7 +8,13 @@ import { takenOut } from "./take-out.ts";
 const HISTORY = 20;
 /** What a turn counts for each part. */
 export const PER_PART = 15;
+/** How often each part is put in in a manner of its own. */
+const VARIOUS = 0.5;
+/** Placing has its own count; here the parts are what takes time. */
 const UNCOUNTED: Steps = { left: 0 };
+
+/** What a value is divided by: nothing, the root of the area, the area. */
+const BY_AREA: readonly ((area: number) => number)[] = [() => 1, Math.sqrt, (area) => area];
 
 /** Fills single bins with parts that are worth much together: some are taken out and others put in, over and over. */
 export class Filler {
@@ -64,21 +70,21 @@ export class Filler {
     const others = parts.filter((part) => !there.has(part));
     this.sort(others, values);
     const manner = placing.manner();
-    const each = chance.next() < 0.5;
+    const various = chance.next() < VARIOUS;
     for (const part of others)
-      for (const bin of bins)
-        if (!placing.tooLarge(part, bin)) placing.place(bins, part, each ? placing.manner() : manner, UNCOUNTED);
+      if (!placing.tooLarge(part, bins[0] as Bin))
+        placing.place(bins, part, various ? placing.manner() : manner, UNCOUNTED);
     return bins[0]?.root ?? empty;
   }
 
   /** The most valuable first, or those for their area, more or less. */
   private sort(parts: number[], values: readonly number[]): void {
     const { chance, keys, areas } = this;
-    const power = chance.below(3) / 2;
+    const sizeOf = BY_AREA[chance.below(BY_AREA.length)] ?? Math.sqrt;
     const share = chance.next();
     const noise = share * share;
     for (const part of parts)
-      keys[part] = ((values[part] as number) / (areas[part] as number) ** power) * (1 - noise * chance.next());
+      keys[part] = ((values[part] as number) / sizeOf(areas[part] as number)) * (1 - noise * chance.next());
     parts.sort((a, b) => (keys[b] as number) - (keys[a] as number) || a - b);
   }
 }
