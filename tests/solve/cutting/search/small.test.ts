@@ -39,7 +39,7 @@ test("sheets: as few as by trying everything, and no bound above that", () => {
       expect(wrongIn(problem, found?.packed ?? [])).toEqual([]);
       expect(found?.count).toBe(exact);
       expect(feasibleBound(problem, [1])).toBeLessThanOrEqual(exact);
-      expect(columnBound(problem, [1], ANY, [], { left: 1e6 }).bound).toBeLessThanOrEqual(exact);
+      expect(columnBound(problem, [1], ANY, { left: 1e6 }).bound).toBeLessThanOrEqual(exact);
       expect(found?.countBound).toBeLessThanOrEqual(exact);
     }),
     { numRuns: 150, seed: 1 },

@@ -10,13 +10,13 @@ const SMALL = 1e-9;
  * Least cost with each row's sum equal to its right side, in a basis that columns enter one at a time (the revised simplex method
  * with the inverse of the basis kept). It works in doubles: its prices are a proposal, and proven elsewhere.
  */
-export class Simplex {
+export class Simplex<C extends Column = Column> {
   private readonly inverse: Float64Array[];
   private readonly x: number[];
-  private readonly basis: Column[];
+  private readonly basis: C[];
 
   /** `start` is a basis whose columns have one row each, the i-th row i, so that the right sides divided by them are not negative. */
-  constructor(right: readonly number[], start: readonly Column[]) {
+  constructor(right: readonly number[], start: readonly C[]) {
     const amounts = start.map((column) => column.rows[0]?.[1] ?? 1);
     this.basis = [...start];
     this.x = right.map((value, i) => value / (amounts[i] ?? 1));
@@ -43,7 +43,7 @@ export class Simplex {
   }
 
   /** Brings a column into the basis. False where it changes nothing that can be counted on. */
-  enter(column: Column): boolean {
+  enter(column: C): boolean {
     const change = this.inverse.map((row) => column.rows.reduce((sum, [r, a]) => sum + (row[r] as number) * a, 0));
     let leaving = -1;
     let ratio = Number.POSITIVE_INFINITY;
@@ -69,7 +69,7 @@ export class Simplex {
   }
 
   /** The columns of the basis and how much of each. */
-  *solution(): Generator<readonly [Column, number]> {
+  *solution(): Generator<readonly [C, number]> {
     for (const [i, column] of this.basis.entries()) yield [column, this.x[i] as number];
   }
 }

@@ -1,78 +1,177 @@
-import { columnBound, type Relaxed } from "../bounds/columns.ts";
+import type { Relaxed } from "../bounds/columns.ts";
 import { kindsOf } from "../bounds/kinds.ts";
-import type { Packed, Problem } from "./problem.ts";
-import { inRow, rowOf } from "./rows.ts";
+import type { Pattern } from "../bounds/knapsack.ts";
+import { Mixture, type Share } from "../bounds/mixture.ts";
+import { roundedUp } from "../bounds/round.ts";
+import { Chance } from "./chance.ts";
+import { type Finder, finderFor } from "./finder.ts";
+import { renamed, without } from "./free.ts";
+import { sumOf } from "./joint.ts";
+import { type Packed, type Problem, partsIn } from "./problem.ts";
 import type { Steps } from "./steps.ts";
 
 /** Shares of a pattern from which on it is cut whole at once. */
 const NEARLY = 0.95;
+/** Patterns are sought so often at most for one mixture. */
+const ROUNDS = 300;
+/** With more bins than this no new ones are sought. */
+const MOST = 30_000;
+/** After so many times in vain they are sought no more, for all parts and for some. */
+const PATIENCE = { first: 20, later: 4 };
 
-/** Among so many patterns a later turn chooses. */
-const CHOICES = 3;
+/** So many choices are tried one after another. */
+const TRIES = 4;
 
-export interface Dive {
-  /** With so many parts left it ends. */
-  readonly few: number;
-  /** In turn 0 the nearest pattern is cut; in others now and then another, so that they differ. */
-  readonly turn: number;
+/** What is cut, and what parts of each kind are left. */
+interface State {
+  readonly bins: readonly Packed[];
+  readonly left: readonly (readonly number[])[];
 }
 
-/** Bins that are filled already, and the parts that remain. */
-export interface Begun {
-  readonly bins: readonly Packed[];
-  readonly rest: readonly number[];
+/** What is cut, and the patterns for what is left. */
+interface Choice {
+  readonly state: State;
+  readonly shares: readonly Share<Known>[];
+}
+
+/** A bin that was found, and how often each kind is in it. */
+interface Known extends Packed, Pattern {}
+
+/** A bin counts as holding no more of a kind than are left. */
+function clipped(known: Known, left: State["left"]): Known {
+  const over = [...known.counts].some(([kind, count]) => count > (left[kind]?.length ?? 0));
+  if (!over) return known;
+  const counts = [...known.counts].map(([kind, count]) => [kind, Math.min(count, left[kind]?.length ?? 0)] as const);
+  return { ...known, counts: new Map(counts) };
 }
 
 /**
- * Bins with parts in a row from a mixture of patterns: those that are in it whole are cut, or else the one that is nearest to it, and what remains is
- * mixed anew, until no more than `few` parts remain or the steps are spent. Null where parts do not lie in rows.
+ * Bins from mixtures: bins that were found are mixed in whatever shares cost least, with new ones that make the mixture cheaper; one that has a
+ * large share is filled as it is, and what remains is mixed anew, until nothing remains or every mixture costs too much.
  */
-export function dive(problem: Problem, relaxed: Relaxed, { few, turn }: Dive, steps: Steps): Begun | null {
-  const row = rowOf(problem);
-  if (row === null) return null;
-  const costs = problem.bins.map((bin) => bin.cost);
-  const bins: Packed[] = [];
-  let rest: readonly number[] = problem.parts.map((_, i) => i);
-  let { mixture } = relaxed;
-  while (rest.length > few && mixture.length > 0 && steps.left > 0) {
-    const now = rest;
-    const kinds = kindsOf({ ...problem, parts: now.map((part) => problem.parts[part] ?? { ways: [] }) });
-    const left = kinds.map(({ parts }) => parts.map((i) => now[i] as number));
-    const most = Math.max(...mixture.map(({ times }) => times));
-    const whole = mixture.filter(({ times }) => times >= NEARLY);
-    const nearest = mixture.toSorted((a, b) => b.times - a.times)[turn === 0 ? 0 : (turn + bins.length) % CHOICES];
-    for (const { pattern, times } of most < NEARLY
-      ? [nearest ?? mixture[0]].filter((each) => each !== undefined)
-      : whole)
-      for (let n = 0; n < Math.max(1, Math.floor(times + 1 - NEARLY)); n += 1) {
-        const enough = [...pattern.counts].every(([kind, count]) => (left[kind]?.length ?? 0) >= count);
-        if (!enough) break;
-        const parts = [...pattern.counts].flatMap(([kind, count]) => left[kind]?.splice(0, count) ?? []);
-        bins.push(inRow(problem, row, pattern.type, parts));
-      }
-    const remaining = new Set(left.flat());
-    if (remaining.size === now.length) break;
-    rest = now.filter((part) => remaining.has(part));
-    if (rest.length <= few) break;
-    const used = (type: number): number => bins.filter((bin) => bin.type === type).length;
-    const smaller: Problem = {
-      ...problem,
-      bins: problem.bins.map((bin, type) => ({ ...bin, most: bin.most - used(type) })),
-      parts: rest.map((part) => problem.parts[part] ?? { ways: [] }),
-    };
-    // Patterns that can still be cut are a good beginning; kinds are numbered anew.
-    const place = new Map(rest.map((part, i) => [part, i]));
-    const again = kindsOf(smaller);
-    const kindOf = new Map(again.flatMap(({ parts }, kind) => parts.map((i) => [i, kind] as const)));
-    const kept = mixture.flatMap(({ pattern }) => {
-      const counts = [...pattern.counts].map(([kind, count]): [number, number] => {
-        const [part] = left[kind] ?? [];
-        const enough = (left[kind]?.length ?? 0) >= count;
-        return [(enough && part !== undefined ? kindOf.get(place.get(part) ?? -1) : undefined) ?? -1, count];
-      });
-      return counts.every(([kind]) => kind >= 0) ? [{ type: pattern.type, counts: new Map(counts) }] : [];
-    });
-    mixture = columnBound(smaller, costs, { known: 0, wanted: Number.POSITIVE_INFINITY }, kept, steps).mixture;
+export class Dive {
+  private readonly problem: Problem;
+  private readonly costs: readonly number[];
+  private readonly kinds: readonly (readonly number[])[];
+  private readonly kindOf: readonly number[];
+  private readonly finder: Finder;
+  private readonly known = new Map<string, Known>();
+  private readonly chance = new Chance(1);
+  private turn = 0;
+
+  constructor(problem: Problem) {
+    this.problem = problem;
+    this.costs = problem.bins.map((bin) => bin.cost);
+    this.kinds = kindsOf(problem).map(({ parts }) => parts);
+    const kindOf: number[] = [];
+    for (const [kind, parts] of this.kinds.entries()) for (const part of parts) kindOf[part] = kind;
+    this.kindOf = kindOf;
+    this.finder = finderFor(problem);
   }
-  return { bins, rest };
+
+  /** With fewer steps it comes to nothing. */
+  get least(): number {
+    return this.finder.least;
+  }
+
+  /** Learns from what bounded the cost. */
+  begin(relaxed: Relaxed, steps: Steps): void {
+    this.learn(this.finder.first(relaxed, this.kinds, steps));
+  }
+
+  /** Takes bins up among those that are mixed; returns those that are new. */
+  learn(bins: readonly Packed[]): readonly Known[] {
+    return bins.flatMap((bin) => {
+      const counts = new Map<number, number>();
+      for (const kind of partsIn(bin.root).map((part) => this.kindOf[part] as number))
+        counts.set(kind, (counts.get(kind) ?? 0) + 1);
+      const key = `${bin.type}: ${[...counts].toSorted(([a], [b]) => a - b).join(" ")}`;
+      if (this.known.has(key)) return [];
+      const made = { ...bin, counts };
+      this.known.set(key, made);
+      return [made];
+    });
+  }
+
+  /** Bins for all parts or some, while a mixture for the others keeps the cost within `goal`. Null when even that for all does not. */
+  down(goal: number, steps: Steps): readonly Packed[] | null {
+    const begin: State = { bins: [], left: this.kinds };
+    const mixture = this.mixed(begin, 0, steps, PATIENCE.first);
+    if (roundedUp(mixture.cost, this.costs) > goal) return null;
+    this.turn += 1;
+    let { bins } = begin;
+    for (
+      let at: Choice | null = { state: begin, shares: mixture.shares() };
+      at !== null;
+      at = this.next(at, goal, steps)
+    )
+      ({ bins } = at.state);
+    return bins;
+  }
+
+  /** After one more choice, the first after which a mixture for what remains still keeps the goal; null where there is none. */
+  private next({ state: { bins, left }, shares }: Choice, goal: number, steps: Steps): Choice | null {
+    for (const chosen of this.choices(shares)) {
+      const state = { bins: [...bins], left: left.map((parts) => [...parts]) };
+      for (const { pattern, times } of chosen)
+        for (let n = 0; n < Math.max(1, Math.floor(times + 1 - NEARLY)); n += 1) {
+          const used = state.bins.filter(({ type }) => type === pattern.type).length;
+          const made = used < (this.problem.bins[pattern.type]?.most ?? 0) ? this.made(pattern, state.left) : null;
+          if (made !== null) state.bins.push(made);
+        }
+      if (steps.left <= 0) return null;
+      if (state.bins.length === bins.length) continue;
+      const within = goal - sumOf(state.bins, this.problem);
+      const mixture = this.mixed(state, within, steps, PATIENCE.later);
+      if (roundedUp(mixture.cost, this.costs) <= within) return { state, shares: mixture.shares() };
+    }
+    return null;
+  }
+
+  /** A mixture for parts that are left, with new patterns while it costs more than `within`. */
+  private mixed({ bins, left }: State, within: number, steps: Steps, patience: number): Mixture<Known> {
+    const { problem, costs, finder } = this;
+    const used = (type: number): number => bins.filter((bin) => bin.type === type).length;
+    const mixture = new Mixture<Known>(
+      problem.bins.map((bin, type) => ({ ...bin, most: bin.most - used(type) })),
+      costs,
+      left.map((parts) => parts.length),
+    );
+    for (const known of this.known.values()) mixture.offer(clipped(known, left));
+    let vain = 0;
+    for (let round = 0; round < ROUNDS && vain < (finder.exact ? 1 : patience) && steps.left > 0; round += 1) {
+      if (this.known.size > MOST) break;
+      mixture.settle(steps);
+      if (roundedUp(mixture.cost, costs) <= within) break;
+      const asked = { left, prices: mixture.prices(), costs: mixture.binCosts() };
+      const found = this.learn(finder.find(asked, steps));
+      for (const known of found) mixture.offer(known);
+      vain = found.length === 0 ? vain + 1 : 0;
+    }
+    mixture.settle(steps);
+    return mixture;
+  }
+
+  /** All that are nearly whole, then single ones: the first time the nearest, later by chance and the near more often. */
+  private choices(shares: readonly Share<Known>[]): readonly (readonly Share<Known>[])[] {
+    const whole = shares.filter(({ times }) => times >= NEARLY);
+    const key = ({ times }: Share<Known>): number => {
+      if (this.turn === 1) return -times;
+      const luck = this.chance.next();
+      return luck / (1 - luck) / (times * times * times);
+    };
+    const keys = new Map(shares.map((share) => [share, key(share)]));
+    const singles = shares
+      .toSorted((a, b) => (keys.get(a) ?? 0) - (keys.get(b) ?? 0))
+      .slice(0, TRIES)
+      .map((share) => [share]);
+    return whole.length > 0 ? [whole, ...singles] : singles;
+  }
+
+  /** A bin like a known one, of parts that are left: these are taken away. Null where none of its kinds is left. */
+  private made({ type, root }: Known, left: readonly number[][]): Packed | null {
+    const own = new Map(partsIn(root).map((part) => [part, left[this.kindOf[part] as number]?.shift()]));
+    const there = without(root, (part) => own.get(part) !== undefined, false, root.width, root.length);
+    return there && { type, root: renamed(there, (part) => own.get(part) ?? part, this.problem) };
+  }
 }

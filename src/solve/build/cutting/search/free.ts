@@ -1,4 +1,4 @@
-import { division, leaf, type Piece } from "./problem.ts";
+import { division, leaf, type Piece, type Problem } from "./problem.ts";
 
 /** The way from a division up to the whole bin. */
 interface Above {
@@ -106,6 +106,15 @@ export function without(
     used += rip ? left.width : left.length;
   }
   return kids.length === 0 ? null : division(rip, width, length, used, kids);
+}
+
+/** The piece with other parts of the same sizes in place of its own. */
+export function renamed(piece: Piece, nameOf: (part: number) => number, problem: Pick<Problem, "parts">): Piece {
+  const { part, width, length } = piece;
+  if (part < 0) return { ...piece, kids: piece.kids.map((kid) => renamed(kid, nameOf, problem)) };
+  const name = nameOf(part);
+  const way = problem.parts[name]?.ways.findIndex((each) => each.width === width && each.length === length) ?? 0;
+  return leaf(name, way, width, length);
 }
 
 /** How wide (or long) the contents of a piece are. */

@@ -1,30 +1,31 @@
 import type { Relaxed } from "../bounds/columns.ts";
 import { roundedUp } from "../bounds/round.ts";
-import { type Begun, dive } from "./dive.ts";
+import { Dive } from "./dive.ts";
 import { type Joint, jointly, sumOf } from "./joint.ts";
 import type { Packed, Piece, Problem } from "./problem.ts";
 import { Ruin } from "./ruin.ts";
 import type { Steps } from "./steps.ts";
 
-/** When no more parts than this remain of a mixture of patterns, bins are sought for them. */
-const FEW = 20;
 /** Steps after which a goal is tried for anew, with other luck. */
 const ATTEMPT = 300e6;
+/** Steps for putting in what remains when bins of a mixture are filled. */
+const MENDING = 20e6;
 /** Each attempt takes more steps than it spends in bins, so that those that end at once come to an end. */
 const AT_LEAST = 10_000;
-/** Steps for these. */
-const FOR_REST = 500_000;
-
 /** The best packing so far, and how it is bettered. */
 export class Hunt {
   packed: readonly Packed[] = [];
   private readonly problem: Problem;
   private readonly joint: Joint;
+  /** Costs differ by this at least. */
+  private readonly step: number;
   private seed = 1;
 
   constructor(problem: Problem) {
     this.problem = problem;
     this.joint = jointly(problem);
+    const costs = problem.bins.map((bin) => bin.cost);
+    this.step = roundedUp(1e-6, costs);
   }
 
   get cost(): number {
@@ -47,58 +48,56 @@ export class Hunt {
   /** Looks for less and less cost down to its bound, then for less use of bins. */
   improve(costBound: number, countBound: number, steps: Steps): void {
     const costs = this.problem.bins.map((bin) => bin.cost);
-    const step = roundedUp(1e-6, costs);
-    const { unit, problem } = this.joint;
-    while (steps.left > 0 && this.cost > costBound) this.attempt((this.cost - step + 1) * unit - 1, steps);
+    while (steps.left > 0 && this.cost > costBound) this.cheaper(steps);
     if (this.cost > costBound) return;
     // One size that is bought: the cost is the count.
     if (costs.every((cost) => cost === costs[0] && cost > 0)) return;
     const within = { left: steps.left / 2 };
     while (within.left > 0 && (this.count > countBound || this.count < this.packed.length))
-      this.attempt(sumOf(this.packed, problem) - 1, within);
+      this.attempt(sumOf(this.packed, this.joint.problem) - 1, within);
   }
 
-  private attempt(goal: number, steps: Steps): void {
+  /** The next cost below that of the packing. */
+  private get goal(): number {
+    return this.cost - this.step;
+  }
+
+  private cheaper(steps: Steps, most = ATTEMPT, start = this.packed): void {
+    this.attempt((this.goal + 1) * this.joint.unit - 1, steps, most, start);
+  }
+
+  private attempt(goal: number, steps: Steps, most = ATTEMPT, start = this.packed): void {
     this.seed += 1;
     const { problem } = this.joint;
-    const left = this.packed.toSorted((a, b) => filled(b.root) - filled(a.root));
+    const left = start.toSorted((a, b) => filled(b.root) - filled(a.root));
     while (left.length > 0 && sumOf(left, problem) > goal) left.pop();
-    const own = { left: Math.min(steps.left, ATTEMPT) };
+    const own = { left: Math.min(steps.left, most) };
     steps.left -= own.left + AT_LEAST;
     const found = new Ruin(problem, this.seed).reach(goal, left, own);
     steps.left += own.left;
     if (found !== null) this.packed = found;
   }
 
-  /** Cuts patterns of a mixture one after another, and looks for bins for the rest; only where parts lie in a row. */
+  /** Fills bins as they are in mixtures, and looks for bins for the rest; for as many steps it looks without mixtures. */
   follow(relaxed: Relaxed, costBound: number, steps: Steps): void {
-    for (let turn = 0; steps.left > 0 && this.cost > costBound; turn += 1) {
-      const begun = dive(this.problem, relaxed, { few: FEW, turn }, steps);
-      if (begun === null) return;
-      const packed = this.completed(begun, costBound);
-      steps.left -= FOR_REST;
-      if (packed !== null && sumOf(packed, this.problem) < this.cost) this.packed = packed;
+    if (this.problem.parts.some(({ group }) => group !== undefined)) return;
+    const dive = new Dive(this.problem);
+    if (steps.left < dive.least) return;
+    // What comes quickly without mixtures is not waited for.
+    this.cheaper(steps, dive.least);
+    dive.begin(relaxed, steps);
+    for (let dived = 0; steps.left > 0 && this.cost > costBound; ) {
+      const before = steps.left;
+      dive.learn(this.packed);
+      const begun = dive.down(this.goal, steps);
+      if (begun !== null) this.cheaper(steps, Math.min(MENDING, before / 20), begun);
+      dived += before - steps.left;
+      if (dived < ATTEMPT) continue;
+      this.cheaper(steps);
+      dived = 0;
     }
   }
-
-  private completed({ bins, rest }: Begun, costBound: number): readonly Packed[] | null {
-    if (rest.length === 0) return bins;
-    const used = (type: number): number => bins.filter((each) => each.type === type).length;
-    const others = new Hunt({
-      ...this.problem,
-      bins: this.problem.bins.map((bin, type) => ({ ...bin, most: bin.most - used(type) })),
-      parts: rest.map((part) => this.problem.parts[part] ?? { ways: [] }),
-    });
-    if (!others.begin()) return null;
-    others.improve(costBound - sumOf(bins, this.problem), 0, { left: FOR_REST });
-    return [...bins, ...others.packed.map(({ type, root }) => ({ type, root: renamed(root, rest) }))];
-  }
 }
-
-const renamed = (piece: Piece, names: readonly number[]): Piece =>
-  piece.part >= 0
-    ? { ...piece, part: names[piece.part] ?? 0 }
-    : { ...piece, kids: piece.kids.map((kid) => renamed(kid, names)) };
 
 const filled = (piece: Piece): number =>
   piece.part >= 0 ? piece.width * piece.length : piece.kids.reduce((sum, kid) => sum + filled(kid), 0);

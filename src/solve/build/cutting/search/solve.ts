@@ -51,7 +51,7 @@ export function solve(problem: Problem, effort: LayoutEffort, start?: readonly P
   hunt.improve(costBound, countBound, { left: steps.before });
   if (hunt.cost > costBound && steps.bound > 0) {
     const limits = { known: costBound, wanted: hunt.cost };
-    const relaxed = columnBound(problem, costs, limits, [], { left: steps.bound });
+    const relaxed = columnBound(problem, costs, limits, { left: steps.bound });
     if (relaxed.bound > costBound) by = "patterns";
     costBound = relaxed.bound;
     const left = { left: steps.after };
