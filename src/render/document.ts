@@ -87,7 +87,14 @@ export type Item =
       /** Entry of the bookmarks; level 2 stands below the last of level 1. */
       readonly bookmark?: { readonly title: string; readonly level: 1 | 2 };
     }
-  | { readonly kind: "group"; readonly role: Role; readonly alt?: string; readonly items: readonly Item[] };
+  | {
+      readonly kind: "group";
+      readonly role: Role;
+      readonly alt?: string;
+      /** What a figure shows, for the name of its file: "step 4". */
+      readonly about?: string;
+      readonly items: readonly Item[];
+    };
 
 /** What a group means to a reader who cannot see the page. */
 export type Role =

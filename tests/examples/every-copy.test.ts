@@ -4,8 +4,11 @@ import { auditOf, chainsOf, EXAMPLES, isOldPlan, SOME_EXAMPLES, said, solveText,
 import { choicesOf, cornersOf, drawsOf, solveDraw } from "./draws.ts";
 
 /** What a reader may ask for: each option, each end of a range of thickness, and sizes at random. What compiles keeps its promises. */
-const chosen = EXAMPLES.flatMap((name) => choicesOf(textOf(name)).map((choose) => ({ name, choose }))).filter(
-  ({ choose }) => Object.keys(choose).length > 0,
+const chosen = EXAMPLES.flatMap((name) =>
+  // The options that are usual are looked at as the example itself.
+  choicesOf(textOf(name))
+    .slice(1)
+    .map((choose) => ({ name, choose })),
 );
 it.each(chosen)("$name with $choose", ({ name, choose }) => {
   const { build, findings } = solveText(textOf(name), {}, choose);
@@ -13,11 +16,13 @@ it.each(chosen)("$name with $choose", ({ name, choose }) => {
   expect(build && auditOf(textOf(name), build)).toEqual([]);
 });
 
+/** All thin and all thick; `npm run promises` draws what lies between. */
+const ends = <T>(all: readonly T[]): readonly T[] => (all.length > 2 ? [all[0] as T, all.at(-1) as T] : all);
 const corners = EXAMPLES.flatMap((name) =>
   // The options that are usual; `npm run promises` draws the others.
   choicesOf(textOf(name))
     .slice(0, 1)
-    .flatMap((choose) => cornersOf(textOf(name)).map((measured) => ({ name, choose, measured }))),
+    .flatMap((choose) => ends(cornersOf(textOf(name))).map((measured) => ({ name, choose, measured }))),
 ).filter(({ measured }) => Object.keys(measured).length > 0);
 it.each(corners)("$name, $choose, measured $measured", ({ name, choose, measured }) => {
   const { build, findings } = solveText(textOf(name), {}, choose, measured);
@@ -38,8 +43,8 @@ const SEED = Number(process.env.PROMISES_SEED ?? 20261125);
 
 describe("copies at random", () => {
   it.each(
-    (process.env.PROMISES ? EXAMPLES : SOME_EXAMPLES.filter((name) => !isOldPlan(name))).filter((name) =>
-      name.includes(ONLY),
+    (process.env.PROMISES ? EXAMPLES : SOME_EXAMPLES.filter((name, i) => !isOldPlan(name) && i % 2 === 0)).filter(
+      (name) => name.includes(ONLY),
     ),
   )(
     "%s",

@@ -8,7 +8,7 @@ import { parseText } from "./helpers.ts";
 
 const validate = new Ajv({ strict: false, allErrors: true }).compile(jsonSchema());
 const errors = (text: string): string[] => {
-  validate(parseYaml(text));
+  validate(parseYaml(text, { merge: true }));
   return (validate.errors ?? []).map(({ instancePath, message }) => `${instancePath} ${message}`);
 };
 

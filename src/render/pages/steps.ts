@@ -1,5 +1,6 @@
 /** The steps, in two columns: each a title, a picture, and the text below it; none is on another page than its picture. */
 import type { Step } from "../../solve/build.ts";
+import type { Item } from "../document.ts";
 import { decoration, line } from "../shapes.ts";
 import { BLACK, GREY, onGrid, TYPE } from "../style.ts";
 import { type Atom, baseline, block, list, paragraph } from "../typeset/atom.ts";
@@ -86,7 +87,9 @@ function stepUnits(step: Step, picture: Drawn, width: number, most: number): Uni
     const height = title.height + picture.height + below;
     const [now, later]: readonly [Stack, Stack | null] = cutStack(rest, most - height);
     const top: FlowAtom = {
-      ...block(height, (x, y) => [...title.paint(x, y), ...picture.paint(x, y + title.height)], { keep: true }),
+      ...block(height, (x, y) => [...title.paint(x, y), ...named(picture.paint(x, y + title.height), step)], {
+        keep: true,
+      }),
       of: `step ${step.number}`,
     };
     units.push([top, ...now.atoms]);
@@ -94,6 +97,9 @@ function stepUnits(step: Step, picture: Drawn, width: number, most: number): Uni
   }
   return units;
 }
+
+const named = (items: readonly Item[], { number }: Step): readonly Item[] =>
+  items.map((item) => (item.kind === "group" && item.role === "figure" ? { ...item, about: `step ${number}` } : item));
 
 /** From a picture to the text. */
 const BELOW = 8;

@@ -29,9 +29,10 @@ export interface NamedFigure {
 export function figuresOf(document: Document): readonly NamedFigure[] {
   const counts = new Map<string, number>();
   return document.pages.flatMap(({ kind, of, items }) => {
-    const figures = groupsOf(items, "figure");
+    // A step without a picture has an empty figure.
+    const figures = groupsOf(items, "figure").filter((figure) => leaves(figure.items).length > 0);
     return figures.map((figure, i) => {
-      const about = of.length === figures.length ? (of[i] as string) : kind;
+      const about = figure.about ?? (of.length === figures.length ? (of[i] as string) : kind);
       const stem = fileName(about);
       const number = (counts.get(stem) ?? 0) + 1;
       counts.set(stem, number);
