@@ -22,8 +22,8 @@ describe.each(PLANS)("%s", (_, text) => {
     const { build } = solved();
     expect(build && auditOf(text, build)).toEqual([]);
   });
-  // A third of them, by the length of their text.
-  it.runIf(text.length % 3 === 0)("is the same with other comments and blank lines", () => {
+  // A sixth of them, by the length of their text.
+  it.runIf(text.length % 6 === 0)("is the same with other comments and blank lines", () => {
     const sizes = ({ build }: Solved) => build?.parts.map(({ id, body, mark }) => ({ id, body, mark }));
     expect(sizes(solveText(rewritten(text)))).toEqual(sizes(solved()));
   });
@@ -42,7 +42,7 @@ describe("at other sizes, what compiles keeps its promises", () => {
         if (build) expect(auditOf(text, build)).toEqual([]);
         else expect(said(findings.filter((finding) => finding.severity === "error"))).not.toEqual([]);
       }),
-      { numRuns: 2, seed: 1911 },
+      { numRuns: 1, seed: 1911 },
     );
   });
 });
