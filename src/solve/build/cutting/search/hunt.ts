@@ -12,6 +12,7 @@ const ATTEMPT = 300e6;
 const MENDING = 20e6;
 /** Each attempt takes more steps than it spends in bins, so that those that end at once come to an end. */
 const AT_LEAST = 10_000;
+
 /** The best packing so far, and how it is bettered. */
 export class Hunt {
   packed: readonly Packed[] = [];

@@ -11,6 +11,7 @@ const HISTORY = 60;
 const GROWTH = 1.0005;
 /** What free space in one piece is worth, for each bin all of which is free. */
 const ROOMY = 0.02;
+
 /**
  * Ruin and recreate (T. Gardeyn and T. Wauters, "A goal-driven ruin and recreate heuristic for the 2D variable-sized bin packing problem with
  * guillotine constraints", 2022): a cost is set as the goal, parts that find no place stay out, and some parts are taken out
