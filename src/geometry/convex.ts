@@ -1,10 +1,15 @@
 /** Convex bodies in doubles, as the judgements need them: corners, and the directions in which two bodies can be parted. */
 import { loopOf } from "./polygon.ts";
 import type { Hull, Piece, PieceFace, Vec } from "./types.ts";
-import { cross, dot, minus, norm, times, unit } from "./vec.ts";
+import { cross, minus, norm, times, unit } from "./vec.ts";
 import { position } from "./vertex.ts";
 
-export interface Convex {
+export interface Bounds {
+  readonly low: Vec;
+  readonly high: Vec;
+}
+
+export interface Convex extends Bounds {
   readonly points: readonly Vec[];
   /** Unit normals of the faces, one of each pair of opposite ones. */
   readonly normals: readonly Vec[];
@@ -12,12 +17,11 @@ export interface Convex {
   readonly edges: readonly Vec[];
   /** A box square to the axes: its bounds say all. */
   readonly upright: boolean;
-  readonly low: Vec;
-  readonly high: Vec;
 }
 
 const ofPieces = new WeakMap<Piece, Convex>();
 const ofHulls = new WeakMap<Hull, Convex>();
+const boundsOfHulls = new WeakMap<Hull, Bounds>();
 
 /** Outward unit normal of a face. */
 export const normalOf = ({ plane: { a, b, c, norm: size } }: PieceFace): Vec => [a / size, b / size, c / size];
@@ -46,34 +50,37 @@ export function convexOfHull(hull: Hull): Convex {
     convex = {
       points: hull.vertices,
       normals,
-      edges: distinct(edgesOf(hull)),
+      edges: hull.edges,
       upright: false,
-      ...bounds(hull.vertices),
+      ...boundsOfHull(hull),
     };
     ofHulls.set(hull, convex);
   }
   return convex;
 }
 
-/** Two faces that share two corners meet in an edge. */
-function edgesOf({ planes, vertices }: Hull): readonly Vec[] {
-  const corners = planes.map(({ normal, d }) => vertices.map((at) => Math.abs(dot(normal, at) - d) < ON_PLANE));
-  return planes.flatMap((p, i) =>
-    planes.slice(i + 1).flatMap((q, j) => {
-      const shared = vertices.filter((_, k) => corners[i]?.[k] && corners[i + 1 + j]?.[k]).length;
-      const along = cross(p.normal, q.normal);
-      return shared >= 2 && norm(along) > SAME_DIRECTION ? [unit(along)] : [];
-    }),
-  );
+/** Enough to see that most bodies are far from it. */
+export function boundsOfHull(hull: Hull): Bounds {
+  let found = boundsOfHulls.get(hull);
+  if (!found) {
+    found = bounds(hull.vertices);
+    boundsOfHulls.set(hull, found);
+  }
+  return found;
 }
 
-export function bounds(points: readonly Vec[]): { low: Vec; high: Vec } {
-  const of = (choose: (...values: number[]) => number): Vec => [
-    choose(...points.map((p) => p[0])),
-    choose(...points.map((p) => p[1])),
-    choose(...points.map((p) => p[2])),
-  ];
-  return { low: of(Math.min), high: of(Math.max) };
+export function bounds(points: readonly Vec[]): Bounds {
+  let [left, front, down] = [Infinity, Infinity, Infinity];
+  let [right, back, up] = [-Infinity, -Infinity, -Infinity];
+  for (const [x, y, z] of points) {
+    if (x < left) left = x;
+    if (x > right) right = x;
+    if (y < front) front = y;
+    if (y > back) back = y;
+    if (z < down) down = z;
+    if (z > up) up = z;
+  }
+  return { low: [left, front, down], high: [right, back, up] };
 }
 
 function distinct(directions: readonly Vec[]): readonly Vec[] {
@@ -87,6 +94,5 @@ const positive = (v: Vec): Vec => ((v[0] || v[1] || v[2]) < 0 ? times(v, -1) : v
 
 const isAlongAxis = (v: Vec): boolean => v.filter((component) => component === 0).length === 2;
 
-// Limits of what doubles can tell apart, not of judgement: an angle of 1e-9 is 0.4 units over 25 m.
+// A limit of what doubles can tell apart, not of judgement: an angle of 1e-9 is 0.4 units over 25 m.
 const SAME_DIRECTION = 1e-9;
-const ON_PLANE = 1e-2;

@@ -1,7 +1,7 @@
 /** Envelopes of tools and of moving things: convex bodies in doubles that only judge. */
 import { TOLERANCE } from "../units/length.ts";
 import { circlePoint } from "./angle.ts";
-import { convexOfHull, convexOfPiece, normalOf } from "./convex.ts";
+import { boundsOfHull, convexOfHull, convexOfPiece, normalOf } from "./convex.ts";
 import { boundsDepth, depth } from "./separation.ts";
 import type { Hull, Piece, Solid, Vec } from "./types.ts";
 import { cross, dot, plus, times, unit } from "./vec.ts";
@@ -11,6 +11,7 @@ import { position } from "./vertex.ts";
 export const hullOf = (piece: Piece): Hull => ({
   planes: piece.faces.map((face) => ({ normal: normalOf(face), d: face.plane.d / face.plane.norm })),
   vertices: piece.vertices.map(position),
+  edges: convexOfPiece(piece).edges,
 });
 
 /** A prism around the cylinder that starts at `from` and runs `length` units in a unit `direction`. */
@@ -31,6 +32,8 @@ export function cylinder(from: Vec, direction: Vec, radius: number, length: numb
       ...turns.map((i) => ({ normal: outward(i), d: dot(outward(i), from) + radius })),
     ],
     vertices: [...rim, ...rim.map((at) => plus(at, times(direction, length)))],
+    // Where the number of sides is odd, no two edges of the rim are parallel.
+    edges: [direction, ...turns.slice(0, sides % 2 ? sides : sides / 2).map((i) => cross(direction, outward(i)))],
   };
 }
 
@@ -42,9 +45,9 @@ export const hullHits = (hull: Hull, solid: Solid): boolean => deepest(hull, sol
 
 /** Stops early at a depth beyond `limit`. */
 function deepest(hull: Hull, solid: Solid, limit: number): number {
-  const convex = convexOfHull(hull);
   let found = 0;
-  if (boundsDepth(convex, solid) <= 0) return found;
+  if (boundsDepth(boundsOfHull(hull), solid) <= 0) return found;
+  const convex = convexOfHull(hull);
   for (const piece of solid.pieces) {
     if (boundsDepth(convex, piece) <= found) continue;
     found = Math.max(found, depth(convex, convexOfPiece(piece), undefined, found));
@@ -55,8 +58,8 @@ function deepest(hull: Hull, solid: Solid, limit: number): number {
 
 /** Whether the hull, carried along the vector, passes through the solid by more than the tolerance. */
 export function hullBlocked(hull: Hull, solid: Solid, travel: Vec): boolean {
+  if (boundsDepth(boundsOfHull(hull), solid, travel) <= TOLERANCE) return false;
   const convex = convexOfHull(hull);
-  if (boundsDepth(convex, solid, travel) <= TOLERANCE) return false;
   return solid.pieces.some(
     (piece) =>
       boundsDepth(convex, piece, travel) > TOLERANCE &&

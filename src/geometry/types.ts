@@ -87,6 +87,8 @@ export interface Hull {
   /** Half-spaces with unit normals: n·p ≤ d. */
   readonly planes: readonly { readonly normal: Vec; readonly d: number }[];
   readonly vertices: readonly Vec[];
+  /** Unit directions of the edges, one of each pair of opposite ones. */
+  readonly edges: readonly Vec[];
 }
 
 /** One thing in a picture. */

@@ -78,7 +78,7 @@ function skewRoom({ origin, along, across, into, size }: Extract<Feature, { read
     { normal: times(way, -1), d: -dot(way, at) },
     { normal: way, d: dot(way, at) + long },
   ]);
-  return solidOfHull({ planes, vertices: corners });
+  return solidOfHull({ planes, vertices: corners, edges: ways.map(({ way }) => way) });
 }
 
 /** The stages of a hole as envelopes. */

@@ -33,10 +33,11 @@ function turnAbout(line: Vec, degrees: number): (v: Vec) => Vec {
 /** The pieces of a solid, moved. */
 export const movedHulls = (solid: Solid, { point, way }: Move): readonly Hull[] =>
   solid.pieces.map((piece) => {
-    const { planes, vertices } = hullOf(piece);
+    const { planes, vertices, edges } = hullOf(piece);
     const moved = vertices.map(point);
     return {
       vertices: moved,
+      edges: edges.map(way),
       planes: planes.map(({ normal, d }) => {
         const turned = way(normal);
         // A point of the plane, moved: the one nearest to the origin.

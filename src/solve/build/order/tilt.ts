@@ -99,7 +99,8 @@ function shiftOut(moving: readonly Hull[], staying: readonly Solid[], out: Direc
 }
 
 const shifted = (moving: readonly Hull[], by: Vec): readonly Hull[] =>
-  moving.map(({ vertices, planes }) => ({
+  moving.map(({ vertices, planes, edges }) => ({
+    edges,
     vertices: vertices.map((v) => plus(v, by)),
     planes: planes.map(({ normal, d }) => ({ normal, d: d + dot(normal, by) })),
   }));

@@ -12,6 +12,7 @@ import {
   negate,
   rational,
   subtract,
+  toNumber,
   ZERO,
 } from "../../../units/rational.ts";
 import type { Point } from "../../design.ts";
@@ -73,8 +74,20 @@ export function runAt(
   return { depth: reach, interrupted: false };
 }
 
+/** Whether the ray is sure to miss the piece: seen in doubles, since most pieces are nowhere near. */
+const passes = ({ low, high }: Solid["pieces"][number], from: Point, axis: AxisIndex, sign: 1 | -1): boolean =>
+  ([0, 1, 2] as const).some((i) => {
+    const at = toNumber(from[i]);
+    const before = at < low[i] - NEAR;
+    const beyond = at > high[i] + NEAR;
+    return i === axis ? (sign === 1 ? beyond : before) : before || beyond;
+  });
+
+const NEAR = 4 * TOLERANCE;
+
 /** The stretch of the ray that lies inside a convex piece, its skin counted in. */
 function runThrough(piece: Solid["pieces"][number], from: Point, axis: AxisIndex, sign: 1 | -1) {
+  if (passes(piece, from, axis, sign)) return null;
   let low = rational(-TOLERANCE);
   let high: Length | null = null;
   for (const { plane } of piece.faces) {
