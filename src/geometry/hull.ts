@@ -7,12 +7,21 @@ import type { Hull, Piece, Solid, Vec } from "./types.ts";
 import { cross, dot, plus, times, unit } from "./vec.ts";
 import { position } from "./vertex.ts";
 
+const ofPieces = new WeakMap<Piece, Hull>();
+
 /** A piece as a hull. */
-export const hullOf = (piece: Piece): Hull => ({
-  planes: piece.faces.map((face) => ({ normal: normalOf(face), d: face.plane.d / face.plane.norm })),
-  vertices: piece.vertices.map(position),
-  edges: convexOfPiece(piece).edges,
-});
+export function hullOf(piece: Piece): Hull {
+  let hull = ofPieces.get(piece);
+  if (!hull) {
+    hull = {
+      planes: piece.faces.map((face) => ({ normal: normalOf(face), d: face.plane.d / face.plane.norm })),
+      vertices: piece.vertices.map(position),
+      edges: convexOfPiece(piece).edges,
+    };
+    ofPieces.set(piece, hull);
+  }
+  return hull;
+}
 
 /** A prism around the cylinder that starts at `from` and runs `length` units in a unit `direction`. */
 export function cylinder(from: Vec, direction: Vec, radius: number, length: number, sides = 12): Hull {

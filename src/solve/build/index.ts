@@ -8,6 +8,7 @@ import type { Build, BuiltPart, CutLine } from "../build.ts";
 import { sayDrill } from "../design/boring/drills.ts";
 import { placeStep } from "../design/boring/marks.ts";
 import type { Design, Part, Stock } from "../design.ts";
+import { once } from "../once.ts";
 import { adviceOn } from "./advice/index.ts";
 import { check } from "./checks/index.ts";
 import { bareSize, blanksOf } from "./cut-list/blanks.ts";
@@ -29,6 +30,12 @@ import { purchases } from "./purchases/index.ts";
 import { stepsOf } from "./steps/index.ts";
 import { supplyOf } from "./supply.ts";
 
+/** A design is laid out more than once: with room for what other thicknesses need, or with more effort. The rest stays as it is. */
+const workOf = once((design: Design) => {
+  const order = orderOfWork(design);
+  return { order, motions: order.value ? motionsOf(design, order.value) : [] };
+});
+
 /**
  * Design to Build: the order of work, then the cut list, what to buy and how to cut it, the steps, and the checks. Layouts keep room for
  * the `largest` sizes that parts come to at other thicknesses.
@@ -38,7 +45,7 @@ export function build(
   largest: LargestSizes = new Map(),
   effort: LayoutEffort = "quick",
 ): Outcome<Build> {
-  const order = orderOfWork(design);
+  const { order, motions } = workOf(design);
   if (!order.value) return { findings: order.findings };
   const plan = order.value;
   const print = (length: Length): string => typographic(design, length);
@@ -84,7 +91,6 @@ export function build(
     place: (length) => print(roundTo(length, placeStep(design))),
   });
   const drilled = { design, plan, steps, mark: (id: string) => (lineOf.get(id) as CutLine).mark };
-  const motions = motionsOf(design, plan);
   const checked = check({
     design,
     hardware: plan.hardware,

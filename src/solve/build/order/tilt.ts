@@ -24,14 +24,15 @@ const TURN = { most: 86, step: 2, close: 0.25 } as const;
 const FAR = 1e5 * UNITS_PER_MM;
 
 /** The way out, in order; null where neither a lift nor a turn frees the body. Solids of what moves and of what stays. */
-export function tiltOut(moving: readonly Solid[], staying: readonly Solid[]): readonly Leg[] | null {
+export function tiltOut(moving: readonly Solid[], others: readonly Solid[]): readonly Leg[] | null {
   const middle = middleOf(moving);
+  const staying = obstacles(others);
   // Lifted off what it lies on, or lowered, where nothing is under it.
   for (const out of WAYS)
     for (const sign of [1, -1])
       for (let by = sign === 1 ? 0 : LIFT.step; by <= LIFT.most; by += LIFT.step) {
         const up: Vec = [0, 0, sign * by * UNITS_PER_MM];
-        if (by > 0 && sweeps(hulls(moving, [0, 0, 0], middle, out, 0), staying, up)) break;
+        if (by > 0 && staying.sweptBy(hulls(moving, [0, 0, 0], middle, out, 0), up)) break;
         const turned = turnOut(moving, staying, { middle: plus(middle, up), up, out });
         if (turned !== null) return legs(sign * by, turned, out, plus(middle, up));
       }
@@ -45,9 +46,9 @@ interface Lifted {
 }
 
 /** The least turn with which the lifted body leaves along `out`, in degrees, and how far it is moved up, down or aside before; null where there is none. */
-function turnOut(moving: readonly Solid[], staying: readonly Solid[], { middle, up, out }: Lifted): Turned | null {
+function turnOut(moving: readonly Solid[], staying: Obstacles, { middle, up, out }: Lifted): Turned | null {
   const at = (degrees: number): readonly Hull[] => hulls(moving, up, middle, out, degrees);
-  const hits = (degrees: number): boolean => at(degrees).some((hull) => staying.some((solid) => hullHits(hull, solid)));
+  const hits = (degrees: number): boolean => staying.hitBy(at(degrees));
   for (const sign of [1, -1]) {
     for (let angle: number = TURN.step; angle <= TURN.most; angle += TURN.step) {
       const degrees = sign * angle;
@@ -77,21 +78,22 @@ interface Shift {
  * How what is turned already is moved up, down or aside until it leaves along `out`: nothing where it need not be; null where
  * that frees it nowhere.
  */
-function shiftOut(moving: readonly Hull[], staying: readonly Solid[], out: Direction): readonly Shift[] | null {
-  const inTheWay = staying.filter((solid) => moving.some((hull) => hullBlocked(hull, solid, times(out, FAR))));
-  if (inTheWay.length === 0) return [];
+function shiftOut(moving: readonly Hull[], staying: Obstacles, out: Direction): readonly Shift[] | null {
+  const far = times(out, FAR);
+  if (!staying.sweptBy(moving, far)) return [];
   const most = LIFT.most * UNITS_PER_MM;
   for (const axis of [2, out[0] === 0 ? 0 : 1] as const) {
     // What is too large to be passed on either side.
     const ends = moving.flatMap(({ vertices }) => vertices.map((v) => v[axis]));
     const [low, high] = [Math.min(...ends), Math.max(...ends)];
-    if (inTheWay.some((solid) => solid.high[axis] - low > most && high - solid.low[axis] > most)) continue;
+    const large = (solid: Solid): boolean => solid.high[axis] - low > most && high - solid.low[axis] > most;
+    if (staying.solids.some((solid) => large(solid) && sweeps(moving, solid, far))) continue;
     for (const sign of [-1, 1]) {
       const along = [0, 1, 2].map((i) => (i === axis ? sign : 0)) as unknown as Direction;
       for (let by: number = LIFT.step; by <= LIFT.most; by += LIFT.step) {
         const shift = times(along, by * UNITS_PER_MM);
-        if (sweeps(moving, staying, shift)) break;
-        if (!sweeps(shifted(moving, shift), staying, times(out, FAR))) return [{ along, by }];
+        if (staying.sweptBy(moving, shift)) break;
+        if (!staying.sweptBy(shifted(moving, shift), far)) return [{ along, by }];
       }
     }
   }
@@ -105,8 +107,30 @@ const shifted = (moving: readonly Hull[], by: Vec): readonly Hull[] =>
     planes: planes.map(({ normal, d }) => ({ normal, d: d + dot(normal, by) })),
   }));
 
-const sweeps = (moving: readonly Hull[], staying: readonly Solid[], travel: Vec): boolean =>
-  moving.some((hull) => staying.some((solid) => hullBlocked(hull, solid, travel)));
+const sweeps = (moving: readonly Hull[], solid: Solid, travel: Vec): boolean =>
+  moving.some((hull) => hullBlocked(hull, solid, travel));
+
+/** What stays. */
+interface Obstacles {
+  readonly solids: readonly Solid[];
+  hitBy(moving: readonly Hull[]): boolean;
+  sweptBy(moving: readonly Hull[], travel: Vec): boolean;
+}
+
+/** What was in the way last is asked first: it mostly is again. */
+function obstacles(staying: readonly Solid[]): Obstacles {
+  const solids = [...staying];
+  const some = (meets: (solid: Solid) => boolean): boolean => {
+    const found = solids.findIndex(meets);
+    if (found > 0) solids.unshift(...solids.splice(found, 1));
+    return found >= 0;
+  };
+  return {
+    solids,
+    hitBy: (moving) => some((solid) => moving.some((hull) => hullHits(hull, solid))),
+    sweptBy: (moving, travel) => some((solid) => sweeps(moving, solid, travel)),
+  };
+}
 
 /** What moves, first lifted, then turned. */
 function hulls(moving: readonly Solid[], up: Vec, middle: Vec, out: Direction, degrees: number): readonly Hull[] {
