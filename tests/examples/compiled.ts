@@ -7,6 +7,7 @@ import type { Build } from "../../src/solve/build.ts";
 import { type Chains, chains } from "../audit/chains.ts";
 import { audit, type BuildRecord, type Violation } from "../audit/index.ts";
 import { modelOf } from "../audit/model.ts";
+import { madeBefore } from "./solved-before.ts";
 
 /** The complete plans, by their path under `examples`. */
 export const EXAMPLES: readonly string[] = ["", "old-plans/"].flatMap((folder) =>
@@ -24,6 +25,8 @@ export const isOldPlan = (name: string): boolean => name.startsWith("old-plans/"
 export const textOf = (name: string): string =>
   readFileSync(new URL(`../../examples/${name}.yaml`, import.meta.url), "utf8");
 
+const TEXTS: ReadonlySet<string> = new Set(EXAMPLES.map(textOf));
+
 export interface Solved {
   readonly build: Build | undefined;
   readonly findings: readonly Finding[];
@@ -38,8 +41,13 @@ export function solveText(
   const bytes = new TextEncoder().encode(text);
   const map = (values: Readonly<Record<string, string>>) => new Map(Object.entries(values));
   const options = { sizes: map(sizes), choose: map(choose), measured: map(measured) };
-  const { value, findings } = solve({ name: "plan.yaml", bytes }, options);
-  return { build: value, findings };
+  const work = (): Solved => {
+    const { value, findings } = solve({ name: "plan.yaml", bytes }, options);
+    return { build: value, findings };
+  };
+  // What is drawn at random is asked for once only.
+  const again = TEXTS.has(text) && Object.keys(sizes).length === 0;
+  return again ? madeBefore(JSON.stringify([text, choose, measured]), work) : work();
 }
 
 /** Solved when it is first asked for. */

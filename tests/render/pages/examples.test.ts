@@ -1,20 +1,14 @@
-import { readdirSync, readFileSync } from "node:fs";
 import { describe, expect, test } from "vitest";
-import { solve } from "../../../src/compile.ts";
 import { render } from "../../../src/render/index.ts";
 import { leaves } from "../../../src/render/shapes.ts";
 import { MARGIN } from "../../../src/render/style.ts";
 import { groupsOf } from "../../../src/render/write/gather.ts";
+import { EXAMPLES, solveText, textOf } from "../../examples/compiled.ts";
 import { boxOf, overlaps, textsOf, wordsOf } from "../boxes.ts";
 
-const folder = new URL("../../../examples/", import.meta.url);
-const files = readdirSync(folder, { recursive: true, encoding: "utf8" }).filter(
-  (file) => file.endsWith(".yaml") && !file.startsWith("workshops"),
-);
-
-describe.each(files.sort())("the pages of %s", (file) => {
-  const { value: build } = solve({ name: file, bytes: readFileSync(new URL(file, folder)) }, { sizes: new Map() });
-  if (build === undefined) throw new Error(`${file} does not compile`);
+describe.each(EXAMPLES)("the pages of %s", (name) => {
+  const { build } = solveText(textOf(name));
+  if (build === undefined) throw new Error(`${name} does not compile`);
   const pages = (["letter", "a4"] as const).flatMap((paper) => {
     const { value } = render(build, { paper, date: "2025-03-01", version: "0.0.0" });
     return (value?.pages ?? []).map((page) => ({ page, paper: value?.paper as { width: number; height: number } }));
