@@ -26,6 +26,9 @@ interface Figures {
   /** Bodies that arrive in a step: the most, and the mean. */
   readonly most: number;
   readonly mean: number;
+  /** Steps that fit hardware of which nothing is seen; and what is drawn open in such steps. */
+  readonly unseen: readonly number[];
+  readonly open: readonly string[];
   /** New parts that are not joined to anything in their step. */
   readonly apart: readonly string[];
   /** Of parts of one line that join the same body from the same side, how many do so in one step with the others. */
@@ -37,13 +40,19 @@ const isJoining = ({ actions, unit }: Step): boolean =>
 
 function measured(name: string, build: Build): Figures {
   const seen: number[] = [];
+  const [unseen, open]: [number[], string[]] = [[], []];
   let before: Take | null = null;
   for (const step of build.steps) {
     const { take } = stepPicture(build, step, { frame, pen: pen as never, before });
     before = take;
-    if (!take || !isJoining(step)) continue;
-    const { items, fresh } = sceneOf(build, step);
+    if (!take) continue;
+    const { items, fresh, open: opened } = sceneOf(build, step);
     const stage = new Stage(items, take.view);
+    const fitted = new Set(step.actions.flatMap((action) => (action.do === "fit" ? action.hardware : [])));
+    const shares = items.filter(({ id }) => fitted.has(id)).map((item) => shareSeen(item, stage));
+    if (step.shows.travel.length === 0 && shares.length > 0 && Math.max(...shares) < 0.2) unseen.push(step.number);
+    open.push(...opened);
+    if (!isJoining(step)) continue;
     // A body that was built before is new as a whole: what of its parts lies inside it was seen when it was built.
     const bodies = step.shows.travel.map(({ parts }) => parts);
     const single = items.filter(
@@ -59,7 +68,7 @@ function measured(name: string, build: Build): Figures {
     ...{ name, steps: joining.length },
     ...{ leastSeen: Math.min(...seen), meanSeen: sum(seen) / Math.max(1, seen.length) },
     ...{ most: Math.max(...arriving), mean: sum(arriving) / Math.max(1, arriving.length) },
-    ...{ apart: joining.flatMap((step) => unjoined(build, step)), alike: together },
+    ...{ unseen, open, apart: joining.flatMap((step) => unjoined(build, step)), alike: together },
   };
 }
 
@@ -115,6 +124,10 @@ describe("published criteria for step-by-step instructions", () => {
   });
   it("each new part is seen in its picture", () => {
     expect(all.filter(({ leastSeen }) => !(leastSeen > 0)).map(({ name }) => name)).toEqual([]);
+  });
+  it("of what is fitted to a piece that is shut something is seen: the doors before it stand open", () => {
+    expect(all.flatMap(({ name, unseen }) => unseen.map((step) => `${name} ${step}`))).toEqual([]);
+    expect(all.flatMap(({ open }) => open)).toContain("lid");
   });
   it("each new part is joined to what is there", () => {
     expect(all.flatMap(({ name, apart }) => apart.map((one) => `${name} ${one}`))).toEqual([]);

@@ -7,12 +7,15 @@ import { shown } from "../exploded/moves.ts";
 import { type Bounds, type Shifts, spread } from "../exploded/spread.ts";
 import type { Marked } from "../labels.ts";
 import { type Group, together } from "./groups.ts";
+import { opened } from "./opened.ts";
 import { type Driven, driven } from "./screws.ts";
 
 export interface Scene {
   /** New parts first, so that where edges coincide theirs are drawn; hardware has no mark. */
   readonly items: readonly Marked[];
   readonly fresh: ReadonlySet<string>;
+  /** Names of what is drawn open, so that what is new can be seen. */
+  readonly open: readonly string[];
   readonly shifts: Shifts;
   readonly screws: readonly Driven[];
   readonly groups: readonly Group[];
@@ -36,14 +39,19 @@ export function sceneOf(build: Build, step: Step): Scene {
     .filter(({ id }) => shows.fasteners.includes(id))
     .map((fastener) => driven(fastener, (id) => solids.get(id), shiftOf, GAP * 0.6 * size));
   const fitted = hardwareOn(build, step, wanted);
+  const shut = [
+    ...parts.map(({ id, mark, solid }): Marked => ({ id, mark, solid, shift: shiftOf(id) })),
+    ...[...fitted.now, ...fitted.before].map(
+      ({ id, solid, carriedBy }): Marked => ({ id, mark: "", solid, shift: shiftOf(carriedBy) }),
+    ),
+  ];
+  const seen = new Set([...fresh, ...fitted.now.map(({ id }) => id)]);
+  const still = shows.travel.length === 0 && fitted.now.length > 0;
+  const { items, motions } = opened(shut, seen, still ? build.motions : [], step.up);
   return {
-    items: [
-      ...parts.map(({ id, mark, solid }): Marked => ({ id, mark, solid, shift: shiftOf(id) })),
-      ...[...fitted.now, ...fitted.before].map(
-        ({ id, solid, carriedBy }): Marked => ({ id, mark: "", solid, shift: shiftOf(carriedBy) }),
-      ),
-    ],
-    fresh: new Set([...fresh, ...fitted.now.map(({ id }) => id)]),
+    items,
+    open: motions.map(({ name }) => name),
+    fresh: seen,
     shifts,
     screws,
     groups: together(

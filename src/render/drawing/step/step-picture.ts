@@ -16,7 +16,7 @@ import { placeBalloons } from "../place-balloons.ts";
 import { Plate } from "../plate.ts";
 import { FRESH, PRESENT } from "../strokes.ts";
 import { travelLines } from "../travel-lines.ts";
-import { stepInWords } from "../words.ts";
+import { listed, stepInWords } from "../words.ts";
 import { travelArrow } from "./arrows.ts";
 import { detailOf } from "./detail.ts";
 import { enlarged } from "./enlarge.ts";
@@ -115,6 +115,9 @@ export function stepPicture(build: Build, step: Step, options: StepPictureOption
     ],
     alt:
       stepInWords(build, step, view) +
+      (scene.open.length > 0
+        ? ` Drawn open: ${listed(scene.open.map((name) => name.replaceAll(/[-.]/g, " ")))}.`
+        : "") +
       (detail ? ` A joint (${detail.method}) is shown ${detail.times} times larger.` : ""),
     scale: NOT_TO_SCALE,
     close: detail?.method ?? null,

@@ -41,7 +41,7 @@ export function chooseView(subject: Subject, ceiling: Vec, before: View | null):
 }
 
 /** From above before from below, from the front right first. */
-function candidates(ceiling: Vec): readonly View[] {
+export function candidates(ceiling: Vec): readonly View[] {
   const up = ([0, 1, 2] as const).find((i) => ceiling[i] !== 0) ?? 2;
   const [across, deep] = up === 2 ? ([0, 1] as const) : up === 1 ? ([0, 2] as const) : ([1, 2] as const);
   return [1, -1].flatMap((height) =>
