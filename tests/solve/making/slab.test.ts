@@ -51,10 +51,12 @@ describe("a seat of three boards", () => {
   });
 });
 
-test("without rough sizes only the stock that is glued up is left over, by the usual allowances", () => {
+test("what is glued up or bought rough is left over by the usual allowances, what is bought dressed is not", () => {
   const build = built(bench(""));
   expect(blanksOf(build, "seat")).toEqual(Array(3).fill("1 1/2 × 5 1/8 × 53 glue-up"));
-  expect(blanksOf(build, "front-left-leg")).toEqual(["2 1/4 × 2 1/4 × 16 1/2 as finished"]);
+  expect(blanksOf(build, "front-left-leg")).toEqual(["2 1/2 × 2 1/2 × 17 1/2 rough"]);
+  const dressed = built(bench("").replace("sold as: 5/4, planed to: 1,", "measures: { thick: 1 },"));
+  expect(blanksOf(dressed, "left-apron")).toEqual(["1 × 3 1/2 × 10 as finished"]);
 });
 
 test("boards sold dressed lose their round edges too", () => {

@@ -85,10 +85,14 @@ export function blanksOf(
   return blanks.map((blank, i) => ({ id: `b${i + 1}`, ...blank }));
 }
 
-/** Whether wood of a stock is left over its size before it is planed: the plan says so, or some of it is glued up. */
+/** Whether wood of a stock is left over its size before it is planed: it is bought rough, the plan says so, or some of it is glued up. */
 export const isMilled = (design: Design, stock: Stock): boolean =>
   stock.form === "board" &&
-  ((design.rough ?? null) !== null || design.parts.some((part) => part.stock === stock.name && isGluedUp(part)));
+  (isPlanedHere(stock) ||
+    (design.rough ?? null) !== null ||
+    design.parts.some((part) => part.stock === stock.name && isGluedUp(part)));
+
+const isPlanedHere = ({ bought }: Stock): boolean => bought?.rough === true && bought.planed;
 
 /** What a board of a stock measures when it is sawn: as sold where it is planed afterwards. */
 export const sawnThickness = (design: Design, stock: Stock): Length =>

@@ -6,6 +6,7 @@ import {
   divide,
   equal,
   type Length,
+  less,
   max,
   millimetres,
   multiply,
@@ -89,9 +90,13 @@ function byVolume(stock: Stock, thickness: Length, all: readonly Layout[], units
   const parts = sum(layouts.flatMap(({ placements }) => placements).map(sized));
   const waste = stock.waste ?? RANDOM_WASTE;
   const more = multiply(parts, rational(Math.round((1 + waste) * 1000), 1000));
-  const bought = rational(ceil(multiply(max(sum(layouts.map(sized)), more), rational(step))), step);
+  const laid = sum(layouts.map(sized));
+  const bought = rational(ceil(multiply(max(laid, more), rational(step))), step);
   const quantity = toNumber(bought);
-  const percent = `${Math.round(waste * 100)} % for knots, ends and sawing is assumed`;
+  const boards = layouts.length === 1 ? "the whole board of the layout" : "the whole boards of the layouts";
+  const counted = less(laid, more)
+    ? `${Math.round(waste * 100)} % for knots, ends and sawing is assumed`
+    : `${boards}${stock.assumed ? ", whose widths are assumed" : ""}`;
   return [
     {
       section: "lumber",
@@ -101,7 +106,7 @@ function byVolume(stock: Stock, thickness: Length, all: readonly Layout[], units
       price: stock.price === null ? null : inCents(stock.price * quantity),
       onHand: toNumber(rational(ceil(multiply(sum(had.map(sized)), rational(step))), step)),
       waste: layouts.length === 0 ? 0 : wasteOf(parts, bought),
-      ...(layouts.length > 0 && { note: percent }),
+      ...(layouts.length > 0 && { note: counted }),
     },
   ];
 }
