@@ -26,11 +26,22 @@ export function* driving(model: Model, { moments }: Replay): Violations {
       yield* reach(model, fastener, action.tool, action.axis ?? fastener.direction, bodyOf(bodies, joins[0]));
     }
   }
+  for (const fastener of model.record.fasteners) yield* headHolds(model, fastener);
   for (const { id, travelsWith } of model.record.fasteners) {
     if (travelsWith === null && !driven.has(id)) yield violation("fastener is driven once", id, "is not driven");
     if (travelsWith !== null && driven.has(id)) yield violation("what travels is not driven", id, "sits in its part");
   }
 }
+
+/** A screw or bolt pulls where its head, or the washer under it, is wider than what its shank goes through. */
+function* headHolds({ record }: Model, { id, kind, head, through }: Fastener): Violations {
+  if (!HEADED.test(kind)) return;
+  for (const hole of record.holes.filter((each) => each.for === id && each.through && through.includes(each.part)))
+    if (hole.stages.every(({ diameter }) => diameter > head.diameter - 0.01))
+      yield violation("head does not pass its hole", id, `its head of ${head.diameter} goes through ${hole.part}`);
+}
+
+const HEADED = /screw|bolt/u;
 
 export const partsOf = ({ through, into }: Fastener): string[] => [...through, ...(into === null ? [] : [into])];
 

@@ -70,6 +70,7 @@ export const CHECKS = {
   "keep is kept": 5,
   "point ends inside": 5,
   "fastener passes what it says": 5,
+  "head does not pass its hole": 5,
 
   "motion is free": 6,
 

@@ -49,6 +49,14 @@ export const driving: readonly Row[] = [
     },
     "what travels is not driven",
   ],
+  [
+    "a head that falls through its hole",
+    stool,
+    (r) => {
+      the(r.fasteners, "f1").head.diameter = 4.4;
+    },
+    "head does not pass its hole",
+  ],
   tight("a straight drill 29.9 mm from a wall", { beside: 29.9, tool: "straight" }, "tool fits"),
   tight("a straight drill under a roof", { beside: 80, under: 352.9, tool: "straight" }, "tool fits"),
   tight("a long bit beside a wall", { beside: 10, tool: "long" }, "tool fits"),

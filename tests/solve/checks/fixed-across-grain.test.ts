@@ -4,8 +4,8 @@ import { judge, table } from "./plan.ts";
 const INCH = 25.4;
 const screwed = (back = "", front = ""): string =>
   [
-    `  - { join: front-rail, to: table-top, with: screws, from: front-rail, screw: { gauge: 10, length: 3, head: round }, counterbore: 1, count: 3${front} }`,
-    `  - { join: back-rail, to: table-top, with: screws, from: back-rail, screw: { gauge: 10, length: 3, head: round }, counterbore: 1, count: 3${back} }`,
+    `  - { join: front-rail, to: table-top, with: screws, from: front-rail, screw: { gauge: 10, length: 4, head: round }, count: 3${front} }`,
+    `  - { join: back-rail, to: table-top, with: screws, from: back-rail, screw: { gauge: 10, length: 4, head: round }, count: 3${back} }`,
   ].join("\n");
 
 /**

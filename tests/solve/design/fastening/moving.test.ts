@@ -75,6 +75,27 @@ describe("slotted screws in low rails", () => {
   });
 });
 
+describe("plain screws in wide holes", () => {
+  const wide = (more: string): string => top(`with: screws, screw: { gauge: 8 }, oversized: 5/16${more}`, "1", "1 1/4");
+
+  // A #8 head is about 5/16 in wide (ASME B18.6.1, from memory): alone it would fall through.
+  it("have a washer under the head that is wider than the hole, and is bought", () => {
+    const { best } = fitted(wide(""), "front-rail");
+    for (const { with: items, head } of best.fasteners) {
+      expect(items?.[0]).toContain("washer 3⁄4");
+      expect(inch(head.diameter)).toBe(3 / 4);
+    }
+  });
+
+  it("are not sunk into a rail that is too thin for the washer, nor countersunk", () => {
+    expect(errorsOf(wide(", counterbore: 1/4").replace("5/16", "1/2"))[0]).toMatch(
+      /^fastener-needs-room: .*does not fit/,
+    );
+    const sunk = wide("").replace("gauge: 8", "gauge: 8, head: countersunk");
+    expect(errorsOf(sunk)[0]).toMatch(/^fastener-needs-room: .*countersunk/);
+  });
+});
+
 describe("buttons", () => {
   // Tongue 5/16 in with the gap of 1/8 in, groove 1/16 deeper: common practice, no source.
   it("lie in a groove 3/8 in wide and 3/8 in under the edge", () => {
