@@ -204,7 +204,13 @@ export interface BuildRecord {
   layoutProof: Proof[];
   purchases: Purchase[];
   steps: Step[];
-  timeline: { bench: number; elapsed: number; lowerBound: number; spells: unknown[] };
+  timeline: {
+    bench: number;
+    elapsed: number;
+    lowerBound: number;
+    hoursADay: number;
+    days: { first: number; last: number; steps: number[]; bench: number; dries: string[] }[];
+  };
   tools: unknown[];
   finishing: unknown[];
   jigs: unknown[];

@@ -1,7 +1,7 @@
 /** The schedule against trying every order. */
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { type Job, scheduled } from "../../src/solve/build/schedule/index.ts";
+import { calendarOf, type Job, scheduled } from "../../src/solve/build/schedule/index.ts";
 
 const quarters = (minutes: number): number => Math.ceil(minutes / 15);
 
@@ -79,6 +79,27 @@ describe("the schedule", () => {
       { minutes: 100, after: [{ job: 2, lag: 0 }], tail: 0 },
     ];
     expect(scheduled(night)).toMatchObject({ order: [0, 2, 3, 1], elapsed: 1530, lowerBound: 1530 });
+  });
+
+  // By hand: 5 h and 2 h fill the first day but for 1 h, the 3 h go to the second morning, and what waits 24 h begins at the fifth hour of it.
+  it("lies over days of 8 hours: nothing that fits into a day is broken off, and nights dry", () => {
+    const jobs: Job[] = [
+      { minutes: 300, after: [], tail: 0 },
+      { minutes: 120, after: [], tail: 0 },
+      { minutes: 180, after: [], tail: 0 },
+      { minutes: 60, after: [{ job: 0, lag: 1440 }], tail: 0 },
+      { minutes: 600, after: [], tail: 2 * 1440 },
+    ];
+    const { stints, days } = calendarOf(jobs, [0, 1, 2, 3, 4]);
+    expect(stints.map(({ job, day, minutes }) => [job, day, minutes])).toEqual([
+      [0, 0, 300],
+      [1, 0, 120],
+      [2, 1, 180],
+      [3, 1, 60],
+      [4, 1, 120],
+      [4, 2, 480],
+    ]);
+    expect(days).toBe(5);
   });
 
   it("has no answer where jobs wait for each other", () => {

@@ -9,7 +9,7 @@ import { label } from "../typeset/lines.ts";
 import { measure } from "../typeset/measure.ts";
 import type { Plan } from "./plan.ts";
 import { duration } from "./steps.ts";
-import { waiting } from "./time.ts";
+import { inDays } from "./time.ts";
 
 export const FACTS_HEIGHT = 48;
 
@@ -27,14 +27,14 @@ function facts({ build, printer }: Plan): (readonly [string, string])[] {
       : [([0, 1, 2] as const).map((i) => printer.rounded(subtract(outside.high[i], outside.low[i]))).join(" × ")];
   const mass = build.parts.reduce((sum, part) => sum + part.mass, 0);
   const weight = sayMass(mass, printer);
-  const { elapsed } = build.timeline;
+  const { days } = build.timeline;
   const bench = quarters(build.steps.reduce((sum, step) => sum + step.bench, 0));
   return [
     ...size.map((text) => ["Width × depth × height", `${text}\u202f${printer.unit}`] as const),
     ...(mass >= 1 ? [["Weight, about", weight] as const] : []),
     ["Parts", String(build.parts.length)] as const,
     ...(bench > 0 ? [["At the bench, about", duration(bench)] as const] : []),
-    ...(elapsed > bench ? [["With the waits", waiting(elapsed)] as const] : []),
+    ...(days.length > 1 ? [["With the waits", inDays(days)] as const] : []),
   ];
 }
 

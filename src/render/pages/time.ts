@@ -1,4 +1,5 @@
-/** How long it takes: what can be done in one go, and what dries or rests between. */
+/** How long it takes: day by day, with what dries or rests meanwhile. */
+import type { Timeline } from "../../solve/build.ts";
 import { TYPE } from "../style.ts";
 import type { Column } from "../typeset/cell.ts";
 import type { Section } from "../typeset/flow.ts";
@@ -7,20 +8,21 @@ import { body, capital, type Plan, sectionHeading } from "./plan.ts";
 import { duration } from "./steps.ts";
 
 const COLUMNS: readonly Column[] = [
-  { head: "Steps", style: TYPE.strong },
+  { head: "Day", style: TYPE.strong },
+  { head: "Steps" },
   { head: "At the bench", align: "right" },
-  { head: "Then leave it", align: "right" },
-  { head: "For", stretch: true },
+  { head: "Dries or rests when the day is over", stretch: true },
 ];
 
 export function timePage({ build, frame }: Plan): Section | null {
-  const { bench, elapsed, spells } = build.timeline;
-  if (spells.length === 0) return null;
-  const rows = spells.map(({ first, last, bench: work, pause, for: what }) => [
-    first === last ? `${first}` : `${first}–${last}`,
-    about(work),
-    pause > 0 ? waiting(pause) : "–",
-    pause > 0 ? capital(what) : "",
+  const { bench, hoursADay, days } = build.timeline;
+  if (days.length === 0) return null;
+  const range = (first: number, last: number): string => (first === last ? `${first}` : `${first}–${last}`);
+  const rows = days.map(({ first, last, steps, bench: work, dries }) => [
+    range(first, last),
+    steps ? range(...steps) : "–",
+    steps ? about(work) : "–",
+    capital(dries.join(", ")),
   ]);
   return {
     name: "time",
@@ -30,7 +32,7 @@ export function timePage({ build, frame }: Plan): Section | null {
     atoms: [
       ...sectionHeading("time", "How long it takes", frame.width),
       ...body(
-        `About ${about(bench)} at the bench for one person, and ${waiting(elapsed)} from the first cut to the end, what dries and rests included. Each wait is filled with work that does not depend on it. Times of work are estimates; take longer, and stop where a row of this table ends.`,
+        `About ${about(bench)} at the bench for one person: ${inDays(days)} at ${hoursADay}\u202fhours a day, what dries and rests included. Each wait is filled with work that does not depend on it. Times of work are estimates; take longer, and stop between two steps, never in the middle of gluing.`,
         frame.width,
         { keep: true },
       ),
@@ -39,13 +41,11 @@ export function timePage({ build, frame }: Plan): Section | null {
   };
 }
 
+/** "6 days", from the first cut until all is dry. */
+export const inDays = (days: Timeline["days"]): string => {
+  const n = days.at(-1)?.last ?? 0;
+  return n === 1 ? "a day" : `${n}\u202fdays`;
+};
+
 /** To the quarter of an hour. */
 const about = (minutes: number): string => duration(Math.max(15, 15 * Math.round(minutes / 15)));
-
-/** "45 min", "10 h", "3 days": nobody waits by the minute. */
-export function waiting(minutes: number): string {
-  if (minutes < 90) return duration(Math.max(5, 5 * Math.round(minutes / 5)));
-  const hours = Math.round(minutes / 60);
-  if (hours < 36) return `${hours}\u202fh`;
-  return `${Math.round(minutes / (24 * 60))} days`;
-}

@@ -67,7 +67,11 @@ export const recordSchema: Schema = {
     steps: list(step),
     timeline: fields({
       ...{ bench: size, elapsed: size, lowerBound: size },
-      spells: list(fields({ first: count, last: count, bench: size, pause: size, for: text })),
+      hoursADay: about("Of work, in the days below.", size),
+      days: about(
+        "Days of work, and those in which all only dries: the first and the last step of each, and what dries when it is over.",
+        list(fields({ first: count, last: count, steps: list(count), bench: size, dries: texts })),
+      ),
     }),
     tools: list(fields({ tool: text, why: text, instead: text })),
     finishing: list(fields({ surface: text, area: about("mm².", size), coats: count, product: text })),

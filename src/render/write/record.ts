@@ -79,12 +79,9 @@ export function writeRecord(build: Build, meta: RecordMeta): string {
     steps: build.steps.map((step) => stepRecord(step, frame)),
     timeline: {
       ...build.timeline,
-      spells: build.timeline.spells.map(({ first, last, bench, pause, for: what }) => ({
-        first,
-        last,
-        bench,
-        pause,
-        for: what,
+      days: build.timeline.days.map(({ first, last, steps, bench, dries }) => ({
+        ...{ first, last, bench, dries },
+        steps: steps ?? [],
       })),
     },
     tools: build.tools.map(({ tool, why }) => ({ tool, why, instead: "" })),

@@ -37,6 +37,22 @@ export const finish: readonly Row[] = [
     "times hold",
   ],
   [
+    "days that leave work out",
+    finished,
+    (r) => {
+      at(r.timeline.days, 0).bench = 40;
+    },
+    "times hold",
+  ],
+  [
+    "days that end before the last step",
+    finished,
+    (r) => {
+      at(r.timeline.days, 0).steps = [1, 2];
+    },
+    "times hold",
+  ],
+  [
     "a timeline that leaves a step out",
     finished,
     (r) => {

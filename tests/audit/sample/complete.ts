@@ -52,7 +52,7 @@ export function complete(made: Made): BuildRecord {
       return { stocks: [stock], count, countBound: count, cost: null, costBound: null, optimal: true, ...basis };
     }),
     purchases: bought.map((line) => ({ ...line, price: null, onHand: 0, waste: 0, content: null, note: "" })),
-    timeline: { bench: 0, elapsed: 0, lowerBound: 0, spells: [] },
+    timeline: { bench: 0, elapsed: 0, lowerBound: 0, hoursADay: 8, days: [] },
     tools: [],
     finishing: [],
     jigs: [],

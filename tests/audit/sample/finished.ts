@@ -12,6 +12,12 @@ export function finished(): BuildRecord {
     now += 100;
   }
   for (const step of record.steps.slice(2)) step.afterWait = [2];
-  record.timeline = { bench: 60, elapsed: 280, lowerBound: 280, spells: [] };
+  record.timeline = {
+    bench: 60,
+    elapsed: 280,
+    lowerBound: 280,
+    hoursADay: 8,
+    days: [{ first: 1, last: 1, steps: [1, 3], bench: 60, dries: [] }],
+  };
   return record;
 }

@@ -69,7 +69,7 @@ test("what belongs to the plan is there", () => {
     units: "mm",
     precision: 1,
     source: { file: "stand.yaml", sha256: "ab".repeat(32), choices: {}, measured: {} },
-    timeline: { bench: 55, elapsed: 90, lowerBound: 90, spells: [] },
+    timeline: { bench: 55, elapsed: 90, lowerBound: 90, hoursADay: 8, days: [{ first: 1, last: 1, steps: [1, 3], bench: 55, dries: [] }] },
     tools: [{ tool: "drill", instead: "" }],
     checks: [{ value: 0.333333, holdsFrom: null }],
     findings: [{ rule: "a-rule", help: "", line: at.line, column: at.column, when: {} }],

@@ -17,21 +17,26 @@ export interface Clamping {
   readonly opening: Length;
 }
 
-/** Minutes: of work, from the beginning to the end, and what no order of the steps could be under. */
+/** Minutes: of work, from the beginning to the end if hands never rested, and what no order of the steps could be under. */
 export interface Timeline {
   readonly bench: number;
   readonly elapsed: number;
   readonly lowerBound: number;
-  readonly spells: readonly Spell[];
+  /** At so many hours a day, nights for sleep. */
+  readonly hoursADay: number;
+  readonly days: readonly WorkDay[];
 }
 
-/** Steps that are done in one go, the minutes that they take, and how long what dries or rests after them. */
-export interface Spell {
+/** A day of work, or days in which all only dries; counted from 1. */
+export interface WorkDay {
   readonly first: number;
   readonly last: number;
+  /** Numbers of the first and the last step; null: none. */
+  readonly steps: readonly [number, number] | null;
+  /** Minutes. */
   readonly bench: number;
-  readonly pause: number;
-  readonly for: string;
+  /** What dries or rests when it is over. */
+  readonly dries: readonly string[];
 }
 
 export interface Step {

@@ -1,6 +1,6 @@
 /** The steps in the order that fills the waits, each with its time. */
 import type { Step, Timeline } from "../../build.ts";
-import { scheduled } from "../schedule/index.ts";
+import { BENCH_DAY, type Calendar, calendarOf, scheduled } from "../schedule/index.ts";
 import type { StepDraft } from "./draft.ts";
 import type { Before } from "./precedence.ts";
 
@@ -18,15 +18,14 @@ export interface Timed {
 export function inOrder(
   drafts: readonly StepDraft[],
   before: readonly Before[],
-): { readonly steps: readonly Timed[]; readonly timeline: Omit<Timeline, "spells"> } | null {
+): { readonly steps: readonly Timed[]; readonly timeline: Omit<Timeline, "days">; readonly calendar: Calendar } | null {
   const own = drafts.map((_, i) => before.filter(({ next }) => next === i));
-  const found = scheduled(
-    drafts.map(({ bench, waits }, i) => ({
-      minutes: bench,
-      after: (own[i] ?? []).map(({ first, lag }) => ({ job: first, lag })),
-      tail: waits.reduce((so, { minutes }) => Math.max(so, minutes), 0),
-    })),
-  );
+  const jobs = drafts.map(({ bench, waits }, i) => ({
+    minutes: bench,
+    after: (own[i] ?? []).map(({ first, lag }) => ({ job: first, lag })),
+    tail: waits.reduce((so, { minutes }) => Math.max(so, minutes), 0),
+  }));
+  const found = scheduled(jobs);
   if (!found) return null;
   const place = new Map(found.order.map((job, at) => [job, at]));
   const steps = found.order.map((job): Timed => {
@@ -38,7 +37,17 @@ export function inOrder(
     };
   });
   const bench = drafts.reduce((so, draft) => so + draft.bench, 0);
-  return { steps, timeline: { bench, elapsed: found.elapsed, lowerBound: found.lowerBound } };
+  const { stints, ends, days } = calendarOf(jobs, found.order);
+  return {
+    steps,
+    timeline: { bench, elapsed: found.elapsed, lowerBound: found.lowerBound, hoursADay: BENCH_DAY / 60 },
+    // By the places of the steps in the order of work.
+    calendar: {
+      stints: stints.map((stint) => ({ ...stint, job: place.get(stint.job) ?? 0 })),
+      ends: found.order.map((job) => ends[job] ?? 0),
+      days,
+    },
+  };
 }
 
 const placesOf = (jobs: readonly number[], place: ReadonlyMap<number, number>): Step["after"] =>

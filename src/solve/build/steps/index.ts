@@ -3,6 +3,7 @@ import { isCutLater } from "../../design/making/plain.ts";
 import type { Fitting } from "../../design.ts";
 import { bandingSteps } from "./banding.ts";
 import { type CutAfter, cutAfter } from "./cut-after.ts";
+import { daysOf } from "./days.ts";
 import { type StepDraft, stepToken, type Work } from "./draft.ts";
 import { earlySteps, lastCoats } from "./finishing/coats.ts";
 import { againSteps, takingOffSteps } from "./finishing/taking-off.ts";
@@ -17,7 +18,6 @@ import { millingSteps } from "./milling.ts";
 import { pluggingSteps } from "./plugging.ts";
 import { precedence } from "./precedence.ts";
 import { ONCE, sawingSteps } from "./sawing.ts";
-import { spellsOf } from "./spells.ts";
 import { toolsFor } from "./tools.ts";
 import { touchedBy } from "./touched.ts";
 import { inOneStep } from "./wishes/one-step.ts";
@@ -68,7 +68,11 @@ export function stepsOf(work: Work): Steps {
   });
   const { findings, ...later } = cutAfter(work, steps, firstOf);
   return {
-    ...{ steps, timeline: { ...ordered.timeline, spells: spellsOf(steps) }, tools: toolsFor(work, steps) },
+    ...{
+      steps,
+      timeline: { ...ordered.timeline, days: daysOf(steps, ordered.calendar) },
+      tools: toolsFor(work, steps),
+    },
     ...{ ...later, findings: [...told.findings, ...wished.findings, ...merged.findings, ...apart, ...findings] },
   };
 }

@@ -17,7 +17,7 @@ import { liftCaution } from "./words/lifting.ts";
 
 /** Glue: clamps off after 45 minutes, no strain before the next day (label instructions of PVA glues, 30 to 60 min and 24 h). */
 const CLAMPED = { for: "clamps", minutes: 45 } as const;
-const CURED = { for: "glue before planing", minutes: 24 * 60, binds: "strain" } as const;
+const CURED = { for: "glue to harden", minutes: 24 * 60, binds: "strain" } as const;
 const GLUE_CAUTION = "Have the clamps set and try everything dry before you spread glue: it grabs within minutes.";
 const SCREW_CAUTION = "Wear eye protection, and keep your free hand away from where the point would come out.";
 

@@ -1,0 +1,41 @@
+/** The work day by day: which steps, how long, and what dries or rests when the day is over. */
+import type { Step, WorkDay } from "../../build.ts";
+import type { Calendar } from "../schedule/index.ts";
+
+const DAY = 24 * 60;
+/** What is dry before the next morning is not worth a word. Minutes. */
+const OVERNIGHT = 8 * 60;
+
+/** `calendar` has the steps by their place in the order of work. Days without work are told together. */
+export function daysOf(steps: readonly Step[], { stints, ends, days }: Calendar): readonly WorkDay[] {
+  const rows: WorkDay[] = [];
+  for (let day = 0; day < days; day++) {
+    const own = stints.filter((stint) => stint.day === day);
+    const dries = driesIn(steps, ends, (day + 1) * DAY);
+    const before = rows.at(-1);
+    if (own.length === 0 && before && before.steps === null && before.dries.join() === dries.join()) {
+      rows[rows.length - 1] = { ...before, last: day + 1 };
+      continue;
+    }
+    const numbers = own.map(({ job }) => steps[job]?.number ?? 0);
+    rows.push({
+      ...{ first: day + 1, last: day + 1 },
+      steps: own.length === 0 ? null : [Math.min(...numbers), Math.max(...numbers)],
+      bench: own.reduce((so, { minutes }) => so + minutes, 0),
+      dries,
+    });
+  }
+  return rows;
+}
+
+/** What is begun and not over when a day ends, long waits only. */
+const driesIn = (steps: readonly Step[], ends: readonly number[], at: number): readonly string[] => [
+  ...new Set(
+    steps.flatMap(({ waits }, i) =>
+      waits.flatMap(({ for: what, minutes }) => {
+        const end = ends[i] ?? 0;
+        return minutes >= OVERNIGHT && end > 0 && end <= at && end + minutes > at - OVERNIGHT ? [what] : [];
+      }),
+    ),
+  ),
+];
