@@ -1,5 +1,6 @@
 /** Nothing is left out of the steps: each part, fastener, piece of hardware, note and caution is told where it is used. */
 import { describe, expect, it } from "vitest";
+import { finishSchedule } from "../../src/solve/build/finishing/schedule.ts";
 import type { Step } from "../../src/solve/build.ts";
 import { EXAMPLES, solveText, textOf } from "./compiled.ts";
 
@@ -62,6 +63,19 @@ describe.each(EXAMPLES)("%s", (name) => {
       expect(text.length, title).toBeGreaterThan(0);
       for (const sentence of [...text, ...cautions, ...reminders]) expect(sentence).toMatch(/[.:!?)]$/u);
     }
+  });
+
+  it("names each abrasive that is bought, and has each that it names bought", () => {
+    const sentences = steps.flatMap(({ text, cautions, reminders }) => [...text, ...cautions, ...reminders]);
+    const told = [...sentences.join("\n").matchAll(/\b\d+(?:, then \d+)* grit\b/gu)].flatMap(
+      ([words]) => words.match(/\d+/gu) ?? [],
+    );
+    const rows = (build && finishSchedule(build)?.rows) ?? [];
+    const shown = rows.flatMap(({ grits, between }) => [...grits, ...(between === null ? [] : [between])].map(String));
+    const bought = build?.purchases.flatMap(({ item }) => /^sandpaper, (\d+) grit$/u.exec(item)?.[1] ?? []);
+    expect(told.length).toBeGreaterThan(0);
+    expect(bought?.toSorted()).toEqual([...new Set(told)].toSorted());
+    expect(shown.filter((grit) => !bought?.includes(grit))).toEqual([]);
   });
 
   it("gives every coat of every finish to every part that has one", () => {

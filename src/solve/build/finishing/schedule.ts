@@ -4,23 +4,21 @@ import type { FinishSchedule } from "../model/finish.ts";
 import type { Finishing } from "../model/purchase.ts";
 import { amountOf } from "../purchases/finish.ts";
 import { productOf } from "../steps/finishing/products.ts";
+import { GRITS } from "./abrasives.ts";
 import { productKind, waterborne } from "./products.ts";
-
-/** As they are bought. */
-const GRITS = [120, 180];
 
 /** Null where the plan says nothing of finish. */
 export function finishSchedule(build: Build): FinishSchedule | null {
   const finishing = (build.finishing ?? []).filter(({ area }) => area > 0);
   if (finishing.length === 0) return null;
   const rows = finishing.map((each) => {
-    const { dries, between = null } = productOf(each.product);
+    const { dries, between } = productOf(each.product);
     const { cure } = productKind(each.product);
     const recoat = (each.dries ?? dries) / 60;
     const own = new Set(each.parts);
     const marks = build.cutList.filter(({ parts }) => parts.some((id) => own.has(id))).map(({ mark }) => mark);
     const amount = amountOf([each], build.design.units);
-    return { ...each, marks, grits: GRITS, between, recoat, cure, amount };
+    return { ...each, marks, grits: GRITS, between: (each.coats > 1 ? between : null) ?? null, recoat, cure, amount };
   });
   return { rows, how: howTo(build, finishing), free: keptFree(build, finishing) };
 }
@@ -41,7 +39,7 @@ function howTo({ design, parts, joints, motions }: Build, finishing: readonly Fi
     `Sand along the grain, one grit after another, and take the dust off between.${solid ? " End grain gets some strokes more of the finest, or it comes out darker." : ""}`,
     ...(sheets
       ? [
-          "The face of a sheet is thin: sand it by hand or lightly, keep a machine off its edges, and leave its bare edges at 120.",
+          "The face of a sheet is thin: sand it by hand or lightly, keep a machine off its edges, and leave its bare edges at the first grit.",
         ]
       : []),
     ...(products.some(waterborne)

@@ -49,7 +49,10 @@ export function purchases({
     ...fastenerNeeds(fasteners, hardware),
     ...glueNeeds(design, fasteners),
     ...bandingNeeds(parts, cutList, units),
-    ...sandpaperNeeds(parts.filter((part) => !panes.has(part.stock))),
+    ...sandpaperNeeds(
+      parts.filter((part) => !panes.has(part.stock)),
+      finishing,
+    ),
     ...finishNeeds(finishing, units),
   ];
   return [

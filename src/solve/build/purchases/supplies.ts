@@ -2,6 +2,8 @@
 import { toNumber, UNITS_PER_MM } from "../../../units/index.ts";
 import { isGluedUp, makingOf } from "../../design/making/plain.ts";
 import type { Design, Fastener, Part } from "../../design.ts";
+import { sandedIn } from "../finishing/abrasives.ts";
+import type { Finishing } from "../model/purchase.ts";
 import type { Need } from "./need.ts";
 
 /** m² that a litre of PVA glue covers: labels say about 250 sq ft to the gallon, from memory. */
@@ -63,14 +65,14 @@ type Glued = Pick<Design, "parts" | "joints" | "units">;
 /** m² that a sheet of sandpaper (9 × 11 in, 230 × 280 mm) lasts for in one grit. Common practice, no source. */
 const SHEET_LASTS = 1.5;
 
-/** Every face once in each grit: enough for a film or oil finish. */
-export function sandpaperNeeds(parts: readonly Part[]): readonly Need[] {
-  const area = sumOf(parts.map(surface));
-  const used = Math.ceil(area / SHEET_LASTS);
+/** Each grit by what is sanded with it: every face before the finish, and what has a coat before the next. */
+export function sandpaperNeeds(parts: readonly Part[], finishing: readonly Finishing[]): readonly Need[] {
   if (parts.length === 0) return [];
   const sold = { unit: "sheet", boxes: [], of: "sheet" };
-  const item = "sandpaper, 120 and 180 grit";
-  return [{ section: "supplies", item, used: 2 * used, spare: 0, sold, price: null, notes: ["half of each"] }];
+  return sandedIn(sumOf(parts.map(surface)), finishing).map(({ grit, area }) => ({
+    ...{ section: "supplies", item: `sandpaper, ${grit} grit`, used: Math.ceil(area / SHEET_LASTS) },
+    ...{ spare: 0, sold, price: null },
+  }));
 }
 
 /** m² over all six sides of a part. */

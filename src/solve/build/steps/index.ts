@@ -5,7 +5,7 @@ import { bandingSteps } from "./banding.ts";
 import { type CutAfter, cutAfter } from "./cut-after.ts";
 import { daysOf } from "./days.ts";
 import { type StepDraft, stepToken, type Work } from "./draft.ts";
-import { earlySteps, lastCoats } from "./finishing/coats.ts";
+import { earlySteps, lastCoats, sandingSteps } from "./finishing/coats.ts";
 import { againSteps, takingOffSteps } from "./finishing/taking-off.ts";
 import { fittingSteps, flushSteps, type Made } from "./fitting.ts";
 import { flatteningSteps, gluingUpSteps } from "./gluing-up.ts";
@@ -98,6 +98,7 @@ function finishingSteps(work: Work, finished: ReadonlySet<string>): readonly Ste
   return [
     ...takingOffSteps(work),
     ...lastCoats(work, finished),
+    ...sandingSteps(work),
     ...hardwareSteps(work, isOff),
     ...againSteps(work),
     ...hardwareSteps(work, (fitting) => !isOff(fitting)),

@@ -1,5 +1,6 @@
 /** Putting on the finish: a step for each, after what is finished before it is built in. */
 import type { Action, Finishing } from "../../../build.ts";
+import { gritWords } from "../../finishing/abrasives.ts";
 import { panesOf } from "../../order/glazing.ts";
 import { listed, numberWord, pluralOf, type StepDraft, type Work } from "../draft.ts";
 import { step } from "../making-step.ts";
@@ -43,7 +44,7 @@ export function coatStep(
     "finish",
     title,
     [
-      `Sand what will be seen with 120, then 180 grit along the grain, take the sharpness off the edges, and wipe off the dust.`,
+      `Sand what will be seen with ${gritWords} along the grain, take the sharpness off the edges, and wipe off the dust.`,
       `Put ${coats === 1 ? "one coat" : `${numberWord(coats)} coats`} of ${product} on ${what}. ${how}.`,
       ...(coats > 1
         ? [
@@ -138,6 +139,19 @@ function isEarly(work: Work, { alike }: Finishing, id: string): boolean {
 
 /** So many kinds of part are named in a title, or marked in the picture. */
 const MOST = 3;
+
+/** Where the plan says nothing of finish: what is sanded all the same. */
+export function sandingSteps(work: Work): readonly StepDraft[] {
+  if (work.finishing.length > 0) return [];
+  const panes = panesOf(work.design);
+  const of = work.design.parts.flatMap(({ id }) => (panes.has(id) ? [] : [id]));
+  const text = [
+    `Sand what will be seen with ${gritWords} along the grain, take the sharpness off the edges, and wipe off the dust.`,
+    "This plan says nothing of finish: put on what you like, as its can says, and try it on an offcut first.",
+  ];
+  const more = { unit: "sand", bench: of.length * MINUTES.sand, of, strains: true, cautions: [], fresh: [] } as const;
+  return [step("finish", "Sand the piece", text, [], { ...more, present: work.design.parts.map(({ id }) => id) })];
+}
 
 /** All the rest, a step for each finish, but for what is wished apart. */
 export function lastCoats(work: Work, done: ReadonlySet<string>): readonly StepDraft[] {

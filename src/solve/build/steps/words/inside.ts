@@ -1,5 +1,6 @@
 /** What has to be done inside before it is closed. */
 import { inches, less } from "../../../../units/index.ts";
+import { gritWords } from "../../finishing/abrasives.ts";
 import { listed, type Work } from "../draft.ts";
 
 /** Wider than a rail: its face inside a box is hard to reach later. */
@@ -9,7 +10,9 @@ const PANEL = inches(4);
 export function insideText(work: Work, before: readonly string[], after: readonly string[]): readonly string[] {
   const panels = after.filter((id) => !less(work.part(id).width, PANEL));
   if (!isRing(work, panels) || isRing(work, before)) return [];
-  return [`Sand the inside faces of ${listed(work, panels)} before you close them in: later you reach them badly.`];
+  return [
+    `Sand the inside faces of ${listed(work, panels)} with ${gritWords} before you close them in: later you reach them badly.`,
+  ];
 }
 
 /** Whether joints go round in a circle. */
