@@ -78,6 +78,36 @@ describe.each(EXAMPLES)("%s", (name) => {
     expect(shown.filter((grit) => !bought?.includes(grit))).toEqual([]);
   });
 
+  // Common practice, no source: the second hole of a dowel is not measured anew but marked from the first.
+  it("marks each second hole for a dowel from the part that has the first, and when that is bored", () => {
+    const boredIn = (part: string, joint: string): number =>
+      steps.findIndex(({ actions }) =>
+        actions.some(
+          (action) =>
+            action.do === "machine" &&
+            action.part === part &&
+            action.holes.some((i) =>
+              build?.fasteners.some(({ id, joint: of }) => of === joint && id === build.holes[i]?.for),
+            ),
+        ),
+      );
+    const dowelled = build?.joints.filter(({ method }) => method === "dowels") ?? [];
+    for (const { id, parts } of dowelled) {
+      const [first, second] = [...parts].sort((a, b) => boredIn(a, id) - boredIn(b, id)) as [string, string];
+      const step = steps[boredIn(second, id)];
+      expect([id, boredIn(first, id) < boredIn(second, id)]).toEqual([id, true]);
+      expect([
+        id,
+        step?.text.some((text) => /dowel centres|in the same way/u.test(text) && text.includes(`(${mark(first)})`)),
+      ]).toEqual([id, true]);
+    }
+    const tools = build?.tools.map(({ tool }) => tool).join("\n") ?? "";
+    expect([tools.includes("Dowelling jig"), tools.includes("Dowel centres")]).toEqual([
+      dowelled.length > 0,
+      dowelled.length > 0,
+    ]);
+  });
+
   it("gives every coat of every finish to every part that has one", () => {
     for (const { parts, coats } of build?.finishing ?? [])
       for (const id of parts) {

@@ -2,21 +2,18 @@ import type { Action, CutLine } from "../../build.ts";
 import { inRuns } from "../../design/shapes/runs.ts";
 import { holeOnBench, onBench } from "../../design/turning.ts";
 import type { Feature, Hole, Part } from "../../design.ts";
+import { cutsIn, isEnd, isShape } from "./cuts.ts";
+import { markingOrder } from "./dowelled.ts";
 import { called, listed, plural, pluralOf, type StepDraft, type Work } from "./draft.ts";
 import { ROUTER_CAUTION, SAW_CAUTION, step } from "./making-step.ts";
 import { type Cutting, cuttings, groupedBy, ownKey } from "./wishes/own-key.ts";
+import { dowelTexts } from "./words/dowels.ts";
 import { featureText } from "./words/features.ts";
 import { boringText } from "./words/holes.ts";
 import { turnedNote } from "./words/turned.ts";
 
 /** Minutes of work, rough (common practice, no source): for each feature, bench-bored hole. */
 const MINUTES = { feature: 8, shape: 10, hole: 1 } as const;
-
-const isShape = (feature: Feature): boolean => "normal" in feature || "radius" in feature;
-
-const isEnd = ({ kind }: Feature): boolean => kind === "angled end";
-
-const isInPlace = (feature: Feature): boolean => "inPlace" in feature && feature.inPlace === true;
 
 /** The order in which joints are cut while the stock is square: mortises before the tenons that are fitted to them. */
 const FIRST: readonly Feature["kind"][] = [
@@ -39,8 +36,7 @@ const FIRST: readonly Feature["kind"][] = [
 export const machiningSteps = (work: Work, lines: readonly CutLine[]): readonly StepDraft[] => [
   // Ends that are not square are what joints and holes are set out from.
   ...shaping(work, lines, isEnd),
-  ...machining(work, lines),
-  ...boring(work, lines),
+  ...markingOrder(work, lines).flatMap((line) => [...machining(work, [line]), ...boring(work, [line])]),
   ...shaping(work, lines, (feature) => !isEnd(feature)),
 ];
 
@@ -63,10 +59,6 @@ const benchHoles = (work: Work, id: string): readonly number[] =>
   work.plan.holes.flatMap((hole, i) => (hole.part === id && hole.atBench ? [i] : []));
 
 const HOLE = "hole";
-
-/** What of a part is cut while it is square. */
-const cutsIn = (part: Part): readonly number[] =>
-  part.features.flatMap((feature, i) => (isShape(feature) || isInPlace(feature) ? [] : [i]));
 
 /** Cuts and holes at the bench, together but for what is wished apart. */
 function machining(work: Work, lines: readonly CutLine[]): readonly StepDraft[] {
@@ -100,6 +92,7 @@ function machiningStep(work: Work, { line, kinds: wanted }: Cutting): StepDraft 
       ...(line.mirrorOf ? [`These are mirror images of ${line.mirrorOf}: set the cuts out the other way round.`] : []),
       ...kinds.flatMap((kind) => featureText(work, first, kind)),
       ...boringText(work, first, holes),
+      ...dowelTexts(work, first, holes),
       ...(line.parts.length > 1 ? [`Make all ${line.parts.length} alike: set them out side by side.`] : []),
     ],
     parts.map((part) => machine(part, order(part), drills ? benchHoles(work, part.id) : [])),
@@ -137,6 +130,7 @@ function boringStep(work: Work, line: CutLine): StepDraft {
     [
       ...turnedNote(work, line),
       ...boringText(work, first, holes),
+      ...dowelTexts(work, first, holes),
       ...(parts.length > 1 ? [`Drill all ${parts.length} alike.`] : []),
     ],
     parts.map((part) => machine(part, [], benchHoles(work, part.id))),

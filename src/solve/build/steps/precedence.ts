@@ -1,5 +1,6 @@
 /** What must be done before what. */
 import type { Action } from "../../build.ts";
+import { markedFrom } from "./dowelled.ts";
 import type { StepDraft, Work } from "./draft.ts";
 
 /** Places of two steps, and the minutes that pass between them at least. */
@@ -15,12 +16,14 @@ export function precedence(
   drafts: readonly StepDraft[],
   touched: readonly ReadonlySet<string>[],
 ): readonly Before[] {
+  const marks = markedBefore(work, drafts);
   const rules: readonly ((first: number, next: number) => boolean)[] = [
     (i, j) => overlap(touched[i] ?? NONE, touched[j] ?? NONE),
     // Sizes follow from the hardware.
     (i) => drafts[i]?.kind === "buy",
     (i, j) => fromOneStock(work, drafts[i], drafts[j]),
     (i, j) => fittedTo(work, drafts[i], drafts[j]),
+    marks,
     (i, j) => drafts[i]?.unit === JIGS && bores(drafts[j]),
     // Templates are cut from what the layouts leave over.
     (i, j) =>
@@ -77,4 +80,20 @@ function fittedTo(work: Work, first: StepDraft | undefined, next: StepDraft | un
     });
   const own = new Set(joints(first));
   return own.size > 0 && joints(next).some((id) => own.has(id));
+}
+
+/** Holes are bored before others are marked from them. */
+function markedBefore(work: Work, drafts: readonly StepDraft[]): (first: number, next: number) => boolean {
+  const joints = new Map(work.plan.fasteners.map(({ id, joint }) => [id, joint]));
+  const marked = new Map(markedFrom(work).map((each) => [each.joint.id, each]));
+  const bored = drafts.map((draft) => {
+    const holes = machining(draft).flatMap((action) => action.holes.flatMap((i) => work.plan.holes[i] ?? []));
+    const own = holes.flatMap(({ part, for: id }) => {
+      const mating = marked.get(joints.get(id ?? "") ?? "");
+      return mating ? [{ joint: mating.joint.id, first: mating.measured === part }] : [];
+    });
+    const of = (first: boolean) => new Set(own.flatMap((each) => (each.first === first ? [each.joint] : [])));
+    return { measured: of(true), met: of(false) };
+  });
+  return (first, next) => overlap(bored[first]?.measured ?? NONE, bored[next]?.met ?? NONE);
 }

@@ -2,6 +2,7 @@ import { compare, max, ZERO } from "../../../units/rational.ts";
 import type { Step, Tool } from "../../build.ts";
 import { type Bit, bitFor } from "../../design/boring/bits.ts";
 import type { Feature } from "../../design.ts";
+import { markedFrom, matingsOf } from "./dowelled.ts";
 import type { Work } from "./draft.ts";
 
 interface Need {
@@ -56,6 +57,7 @@ export function toolsFor(work: Work, steps: readonly Step[]): readonly Need[] {
     { tool: "Saw with a stop for equal lengths", why: "to cut the parts to size" },
     ...features.map((kind) => kind && CUTTERS[kind]),
     ...bits(work),
+    ...dowelling(work),
     ...drivers.map((tool) => DRIVERS[tool]),
     clampNeed(work, steps),
   ];
@@ -65,6 +67,21 @@ export function toolsFor(work: Work, steps: readonly Step[]): readonly Need[] {
     seen.add(need.tool);
     return true;
   });
+}
+
+/** What brings the two holes of a dowel into one line. */
+function dowelling(work: Work): readonly Need[] {
+  const all = new Set(matingsOf(work).map(({ joint }) => joint.id));
+  if (all.size === 0) return [];
+  const marked = new Set(markedFrom(work).map(({ joint }) => joint.id));
+  const rods = work.plan.fasteners.filter(({ joint }) => marked.has(joint)).map(({ rod }) => rod);
+  const sizes = [...new Set(rods.toSorted(compare).map((rod) => work.drill(rod)))];
+  return [
+    { tool: "Dowelling jig", why: "so that holes in ends and edges stand square, all from one face" },
+    ...(sizes.length > 0
+      ? [{ tool: `Dowel centres: ${sizes.join(", ")}`, why: "to mark holes from those that they meet" }]
+      : []),
+  ];
 }
 
 /** One bit for each diameter, thinnest first, also for the pilots that are drilled in place. */

@@ -36,3 +36,14 @@ function common(lists: readonly (readonly string[])[]): readonly string[] {
   const differs = first.findIndex((word, i) => lists.some((words) => words[i] !== word));
   return differs < 0 ? first : first.slice(0, differs);
 }
+
+/** "front post of the left side": a part by its own name, with that of its group where others are called so too. */
+export function partWords(id: string, all: readonly string[]): string {
+  const last = (path: string): string => path.split(".").at(-1) ?? "";
+  const own = said(last(id));
+  const group = id.split(".").at(-2);
+  const alone = group === undefined || all.every((other) => other === id || last(other) !== last(id));
+  const [, name = own, side] = /^(.+) (\w+)$/u.exec(own) ?? [];
+  const words = side && SIDES.has(side) ? `${side} ${name}` : own;
+  return alone ? words : `${words} of ${theBody(said(group))}`;
+}

@@ -22,8 +22,7 @@ function placeText(work: Work, move: Move): string | null {
   if (!joint || joints.some(({ method }) => LOCATED.has(method))) return null;
   const arrives = (id: string): boolean => move.arriving.includes(id);
   const [own, mate] = arrives(joint.parts[0]) ? joint.parts : [joint.parts[1], joint.parts[0]];
-  const normal = joint.contact[0]?.normal;
-  if (!normal) return null;
+  if (!joint.contact[0]) return null;
   const [part, base] = [work.part(own), work.part(mate)];
   if (part.turned || base.turned) {
     const met = meeting(work, joint, base);
@@ -32,10 +31,22 @@ function placeText(work: Work, move: Move): string | null {
       ? `Place the ${called(work, own)} so that the ${called(work, mate)} lies ${series(meeting(work, joint, part))}.`
       : `Place the ${called(work, own)} ${series(met)} of the ${called(work, mate)}.`;
   }
-  const words = INDICES.filter((i) => Math.abs(normal[i]) < 0.5).map((axis) => along(work, part.body, base.body, axis));
-  return `Place the ${called(work, own)} ${series(words)} of the ${called(work, mate)}.`;
+  return `Place the ${called(work, own)} ${lies(work, joint, own, mate)} of the ${called(work, mate)}.`;
 }
 
+/** "flush with the front and 1 in from the top": a part that lies square against another, in the two directions of their contact. */
+export function lies(work: Work, joint: Joint, own: string, mate: string): string {
+  const normal = joint.contact[0]?.normal ?? [0, 0, 1];
+  const [part, base] = [work.part(own).body, work.part(mate).body];
+  const words = INDICES.filter((i) => Math.abs(normal[i]) < 0.5).map((axis) => along(work, part, base, axis));
+  const [one = "", two = ""] = words;
+  // "flush with the right and the top"
+  return words.length === 2 && words.every((word) => ONE_SIDE.test(word))
+    ? `${one} and ${two.replace(/^flush with /u, "")}`
+    : series(words);
+}
+
+const ONE_SIDE = /^flush with the \w+$/u;
 const COVERS = /^flush with .* and /;
 
 /** Where a part that does not lie square meets the other: its touching area, from the sides of the other as it lies on the bench. */

@@ -1,0 +1,86 @@
+/** How holes for dowels come to face each other: bored from one face, and marked from there on what they meet. */
+import type { Length } from "../../../../units/length.ts";
+import { equal, less, subtract } from "../../../../units/rational.ts";
+import { faceOf, INDICES, indexOf } from "../../../design/space.ts";
+import type { Hole, Part } from "../../../design.ts";
+import { type Mating, markedFrom, matingsOf } from "../dowelled.ts";
+import { called, listed, numberWord, series, type Work } from "../draft.ts";
+import { sideWord } from "./measured.ts";
+import { lies } from "./place.ts";
+
+/** Of a part on the bench, with its holes there. */
+export function dowelTexts(work: Work, part: Part, holes: readonly Hole[]): readonly string[] {
+  const own = holes.filter(({ kind }) => kind === "dowel");
+  const joints = new Map(work.plan.fasteners.map(({ id, joint }) => [id, joint]));
+  const matings = matingsOf(work).filter(({ joint }) => own.some((hole) => joints.get(hole.for ?? "") === joint.id));
+  const marked = new Set(markedFrom(work).map(({ joint }) => joint.id));
+  const of = (some: readonly Mating[]): readonly Hole[] =>
+    own.filter((hole) => some.some(({ joint }) => joints.get(hole.for ?? "") === joint.id));
+  const here = matings.filter(({ joint, met }) => met === part.id && marked.has(joint.id));
+  const measured = of(matings.filter((each) => !here.includes(each)));
+  return [...fenceTexts(work, part, measured, matings), ...markTexts(work, here), ...otherTexts(work, part, here)];
+}
+
+/** The face that a jig lies against, the same for all holes in ends and edges. */
+function fenceTexts(work: Work, part: Part, holes: readonly Hole[], matings: readonly Mating[]): readonly string[] {
+  const thin = indexOf(part.axes.thickness);
+  const beside = holes.filter(({ direction }) => direction[thin] === 0);
+  const [first] = beside;
+  if (!first) return [];
+  const high = fenceIsHigh(work, part, matings);
+  const distance = ({ at }: Hole): Length =>
+    high ? subtract(part.blank.high[thin], at[thin]) : subtract(at[thin], part.blank.low[thin]);
+  const face = faceOf(thin, high);
+  const sides = [...new Set(beside.map(({ direction }) => sideOf(part, direction)))];
+  const one = beside.every((hole) => equal(distance(hole), distance(first)));
+  return [
+    `For the dowel holes in the ${series(sides)} lay the dowelling jig against the ${face} face${one ? `, ${work.place(distance(first))} from it to the middle of the holes` : ""}. Mark that face, and work from no other.`,
+  ];
+}
+
+const sideOf = (part: Part, direction: Hole["direction"]): string => {
+  const axis = INDICES.find((i) => direction[i] !== 0) ?? 0;
+  return `${faceOf(axis, direction[axis] < 0)} ${sideWord(part, axis)}`;
+};
+
+/** The face that comes nearest to one of what it meets: there a step would show. */
+function fenceIsHigh(work: Work, part: Part, matings: readonly Mating[]): boolean {
+  const thin = indexOf(part.axes.thickness);
+  const [mating] = matings;
+  const other = mating && work.part(mating.measured === part.id ? mating.met : mating.measured);
+  if (!other || part.turned || other.turned) return false;
+  const gap = (side: "low" | "high"): Length => {
+    const by = subtract(part.body[side][thin], other.body[side][thin]);
+    return by.n < 0n ? { n: -by.n, d: by.d } : by;
+  };
+  return less(gap("high"), gap("low"));
+}
+
+/** What marks its holes, each part where it comes to lie. */
+function markTexts(work: Work, matings: readonly Mating[]): readonly string[] {
+  if (matings.length === 0) return [];
+  const measured = [...new Set(matings.map((each) => each.measured))];
+  const place = ({ joint, measured: id, met }: Mating): string | null =>
+    work.part(id).turned || work.part(met).turned
+      ? null
+      : `The ${called(work, id)} lies ${lies(work, joint, id, met)} of the ${called(work, met)}.`;
+  const whose = matings.length === 1 ? "its" : "their";
+  return [
+    `Mark the dowel holes from ${listed(work, measured)}: put dowel centres into ${whose} holes, lay ${matings.length === 1 ? "it" : "each"} in place, and press. Bore where the points have pricked; the numbers in the drawing are for checking.`,
+    ...new Set(matings.flatMap((each) => place(each) ?? [])),
+  ];
+}
+
+/** What parts of the same mark meet that this one does not. */
+function otherTexts(work: Work, part: Part, here: readonly Mating[]): readonly string[] {
+  const { parts } = work.line(part.id);
+  const own = new Set(here.map(({ measured }) => work.line(measured).mark));
+  const others = matingsOf(work).filter(
+    ({ measured, met }) => parts.includes(met) && !own.has(work.line(measured).mark),
+  );
+  if (here.length === 0 || others.length === 0) return [];
+  const which = parts.length === 2 ? "The other is" : `Some of the ${numberWord(parts.length)} are`;
+  return [
+    `${which} marked from ${listed(work, [...new Set(others.map(({ measured }) => measured))])} in the same way.`,
+  ];
+}
