@@ -1,5 +1,6 @@
 /** What is sawn larger than it ends: as it comes from the saw, what it ends as, from which board, and in which steps. */
 import type { Blank, Build, CutLine, Stock } from "../../solve/build.ts";
+import { unplaned } from "../../solve/design/stock/label.ts";
 import type { Length } from "../../units/index.ts";
 import { TYPE } from "../style.ts";
 import type { Column } from "../typeset/cell.ts";
@@ -29,19 +30,30 @@ export function milling({ build, frame, printer }: Plan): Section | null {
     ...{ name: "milling", title: "Milling", kind: "milling", start: "fits" },
     atoms: [
       ...sectionHeading("milling", "Milling", width),
-      ...body(
-        "For each: a face flat, the other parallel to it and a little over thickness, an edge straight and square, ripped a little over width. Rest it overnight with sticks between, then take it to thickness, width and length, in this order.",
-        width,
-        { keep: true },
-      ),
+      ...body(howTo(build), width, { keep: true }),
       ...table({
         columns: COLUMNS,
-        rows: stocks.flatMap(({ stock, rows }) => [capital(bought(stock)), ...rows]),
+        rows: stocks.flatMap(({ stock, rows }) => [capital(unplaned(bought(stock))), ...rows]),
         width,
         above: 8,
       }),
     ],
   };
+}
+
+/** By what there is: pieces that are planed one by one, and boards that are glued up first. */
+function howTo({ blanks }: Build): string {
+  const has = (why: Blank["why"]): boolean => blanks.some((blank) => blank.why === why);
+  return [
+    ...(has("rough")
+      ? [
+          "For each: a face flat, the other parallel to it and a little over thickness, an edge straight and square, ripped a little over width. Rest it overnight with sticks between, then take it to thickness, width and length, in this order.",
+        ]
+      : []),
+    ...(has("glue-up")
+      ? ["Boards that are glued up stay as thick as they are bought; what they make is planed when the glue is hard."]
+      : []),
+  ].join(" ");
 }
 
 const bought = ({ label, bought }: Stock): string =>

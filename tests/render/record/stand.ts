@@ -224,15 +224,10 @@ export function stand(): Build {
       { section: "lumber", item: "beech, 20 thick", quantity: 1, ...bought },
       { section: "fasteners", item: "wood screw 4 × 30 mm", quantity: 2, ...bought },
     ],
-    ...{
-      steps,
-      timeline: {
-        bench: 55,
-        elapsed: 90,
-        lowerBound: 90,
-        hoursADay: 8,
-        days: [{ first: 1, last: 1, steps: [1, 3], bench: 55, dries: [] }],
-      },
+    steps,
+    timeline: {
+      ...{ bench: 55, elapsed: 90, lowerBound: 90, hoursADay: 8 },
+      days: [{ first: 1, last: 1, steps: [1, 3], bench: 55, dries: [] }],
     },
     tools: [{ tool: "drill", why: "for the pilot holes" }],
     checks: [

@@ -11,6 +11,10 @@ import { slabNotes } from "./slabs.ts";
 import { glueNeeds, sandpaperNeeds } from "./supplies.ts";
 import { woodPurchases } from "./wood.ts";
 
+/** Whether it is planed in the steps, after it is sawn. */
+const milledIn = (blanks: readonly Blank[], stock: string): boolean =>
+  blanks.some((blank) => blank.stock === stock && (blank.why === "rough" || blank.why === "glue-up"));
+
 export interface Shopping {
   readonly design: Pick<Design, "stock" | "parts" | "joints" | "units" | "workshop">;
   readonly layouts: readonly Layout[];
@@ -42,7 +46,7 @@ export function purchases({
   const wood = stock.flatMap((each) => {
     const own = layouts.filter((layout) => layout.stock === each.name);
     const notes = slabNotes(each, cutList, { part: (id) => byId.get(id) as Part, blanks, print });
-    return woodPurchases(each, own, units, notes);
+    return woodPurchases(each, own, units, notes, milledIn(blanks, each.name));
   });
   const needs = [
     ...hardwareNeeds(hardware),

@@ -33,12 +33,13 @@ export function woodPurchases(
   layouts: readonly Layout[],
   units: Units,
   notes: readonly string[] = [],
+  milled = false,
 ): readonly Purchase[] {
   if (layouts.length === 0) return [];
   const lines =
     stock.roughThickness === null
       ? byPiece(stock, layouts, units)
-      : byVolume(stock, stock.roughThickness, layouts, units);
+      : byVolume(stock, stock.roughThickness, layouts, { units, milled });
   return lines.map((line, i) => {
     const all = [...(line.note ? [line.note] : []), ...(i === 0 ? notes : [])];
     return all.length === 0 ? line : { ...line, note: all.join("; ") };
@@ -81,7 +82,12 @@ function spareFor({ waste = 0 }: Stock, same: readonly Layout[], toBuy: number):
 }
 
 /** Rough boards are paid for by volume: by the layouts or with the waste that is assumed, whichever is more. */
-function byVolume(stock: Stock, thickness: Length, all: readonly Layout[], units: Units): readonly Purchase[] {
+function byVolume(
+  stock: Stock,
+  thickness: Length,
+  all: readonly Layout[],
+  { units, milled }: { readonly units: Units; readonly milled: boolean },
+): readonly Purchase[] {
   const [volume, step, unit] =
     units === "inch" ? ([boardFeet, 10, "board feet"] as const) : ([cubicMetres, 1000, "m³"] as const);
   const sized = ({ width, length }: Pick<Layout, "width" | "length">): Rational => volume(thickness, width, length);
@@ -97,6 +103,10 @@ function byVolume(stock: Stock, thickness: Length, all: readonly Layout[], units
   const counted = less(laid, more)
     ? `${Math.round(waste * 100)} % for knots, ends and sawing is assumed`
     : `${boards}${stock.assumed ? ", whose widths are assumed" : ""}`;
+  const [rough, planed] = [sayLength(thickness, { units }), sayLength(stock.thickness, { units })];
+  const planing = milled
+    ? `buy it rough, ${rough} thick: the steps tell when it is planed to ${planed}`
+    : `buy it planed to ${planed}, or plane it from ${rough} before you cut it`;
   return [
     {
       section: "lumber",
@@ -106,7 +116,7 @@ function byVolume(stock: Stock, thickness: Length, all: readonly Layout[], units
       price: stock.price === null ? null : inCents(stock.price * quantity),
       onHand: toNumber(rational(ceil(multiply(sum(had.map(sized)), rational(step))), step)),
       waste: layouts.length === 0 ? 0 : wasteOf(parts, bought),
-      ...(layouts.length > 0 && { note: counted }),
+      ...(layouts.length > 0 && { note: `${planing}; ${counted}` }),
     },
   ];
 }

@@ -1,5 +1,6 @@
 import type { CutLine } from "../../build.ts";
 import { isCutLater, isGluedUp } from "../../design/making/plain.ts";
+import { unplaned } from "../../design/stock/label.ts";
 import type { Stock } from "../../design.ts";
 import { capital, listed, type StepDraft, type Work } from "./draft.ts";
 import { SAW_CAUTION, step } from "./making-step.ts";
@@ -36,7 +37,7 @@ function planing(work: Work, stock: Stock, lines: readonly CutLine[]): readonly 
   return [
     step(
       "mill",
-      `Plane the rough pieces of ${stock.label}`,
+      `Plane the rough pieces of ${unplaned(stock.label)}`,
       [
         "Flatten a face of each piece, plane the other parallel to it but a little over thickness, straighten an edge, and rip a little over width.",
         "Let the pieces rest overnight with sticks between them: wood moves when it is planed.",
@@ -49,7 +50,7 @@ function planing(work: Work, stock: Stock, lines: readonly CutLine[]): readonly 
     ),
     step(
       "mill",
-      `Bring the parts from ${stock.label} to size`,
+      `Bring the parts from ${unplaned(stock.label)} to size`,
       [
         `Plane them to their thickness (${work.print(thickness)}) all at one setting, with two spare pieces for trying cuts; then to width, and cut them to length against a stop.`,
         ...lines.map((line) => `${capital(listed(work, line.parts))}: ${cutSize(work, line.parts[0] as string)}.`),

@@ -1,5 +1,6 @@
 import type { Blank, CutLine } from "../../build.ts";
 import { isCutLater, isGluedUp, makingOf } from "../../design/making/plain.ts";
+import { unplaned } from "../../design/stock/label.ts";
 import type { Part, Stock } from "../../design.ts";
 import { capital, type StepDraft, type Work } from "./draft.ts";
 import { laterToken } from "./fitting.ts";
@@ -43,7 +44,7 @@ function sawingStep(work: Work, stock: Stock, blanks: readonly Blank[], isFirst:
   return [
     step(
       "make",
-      rough ? `Saw the rough pieces from ${stock.label}` : `Cut the parts from ${stock.label}`,
+      rough ? `Saw the rough pieces from ${unplaned(stock.label)}` : `Cut the parts from ${stock.label}`,
       sawingText(work, stock, lines, blanks),
       [{ do: "make", blanks: now.map((blank) => blank.id) }],
       { unit: stock.name, bench: now.length * BLANK, cautions: [SAW_CAUTION], fresh },
@@ -69,6 +70,7 @@ function sawingText(work: Work, stock: Stock, lines: readonly CutLine[], blanks:
   return [
     ...cuts,
     ...strips.map((blank) => stripText(work, blank)),
+    ...thickText(work, stock, blanks),
     ...later.map(
       (line) =>
         `Leave the wood for ${counted(work, line.parts)} as large as the layout has it: ${line.parts.length === 1 ? "it is" : "they are"} cut to size in ${laterToken(line.mark)}.`,
@@ -78,6 +80,18 @@ function sawingText(work: Work, stock: Stock, lines: readonly CutLine[], blanks:
       stock.form === "board" && blanks.some(({ why }) => why !== "as finished" && why !== "largest") ? "piece" : "part"
     ],
   ];
+}
+
+/** What thickness they have now, and when they get theirs. */
+function thickText(work: Work, stock: Stock, blanks: readonly Blank[]): readonly string[] {
+  const rough = stock.roughThickness;
+  if (rough === null) return [];
+  const glued = blanks.some(({ why }) => why === "glue-up");
+  if (blanks.some(({ why }) => why === "rough") || glued)
+    return [
+      `They stay ${work.print(rough)} thick, as they are bought; ${glued ? "when they are glued up, what they make is" : "they are"} planed to ${work.print(stock.thickness)}.`,
+    ];
+  return [`The boards are planed to ${work.print(stock.thickness)} before anything is cut from them.`];
 }
 
 function lineText(work: Work, line: CutLine, parts: readonly string[], blank: Blank): string {

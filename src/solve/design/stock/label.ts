@@ -31,6 +31,9 @@ export function stockLabel(draft: StockDraft, wood: Wood, planed: string | null)
   return name === null ? `${text}, ${planed}` : `${name}, ${text} ${planed}`;
 }
 
+/** What rough boards are called as they are bought, before they are planed: `white oak, 4/4`. */
+export const unplaned = (label: string): string => label.replace(/,? planed to .*$/u, "");
+
 /** `1/8 glass`, `4 mm glass`, or the words of the shop. */
 export const paneLabel = ({ soldAs }: StockDraft, thickness: Length, units: Units): string =>
   soldAs ? plainText(soldAs.value) : `${printLength(thickness, { units }).text}${units === "mm" ? " mm" : ""} glass`;
