@@ -11,7 +11,7 @@ const COLUMNS: readonly Column[] = [
   { head: "Step", align: "right", style: TYPE.strong },
   { head: "In this order" },
   { head: "Glued", stretch: true },
-  { head: "Clamps × opening" },
+  { head: "Clamps, how far they open" },
   { head: "In clamps" },
   { head: "No strain for" },
 ];
@@ -44,7 +44,9 @@ export function gluing({ build, frame, printer }: Plan): Section | null {
 
 function row(build: Build, step: Step, printer: Printer): readonly string[] {
   const copies = step.copies > 1 ? ` (${step.copies} of them)` : "";
-  const clamps = (step.clamps ?? []).map(({ count, opening }) => `${count} × ${printer.exact(opening)}`).join(", ");
+  const clamps = (step.clamps ?? [])
+    .map(({ count, opening }) => `${count} that ${count === 1 ? "opens" : "open"} ${printer.exact(opening)}`)
+    .join(", ");
   const wait = (strain: boolean): string =>
     duration(
       Math.max(0, ...step.waits.flatMap(({ binds, minutes }) => ((binds === "strain") === strain ? [minutes] : []))),

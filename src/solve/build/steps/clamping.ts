@@ -30,7 +30,7 @@ const APART = inches(8);
 export const clampsOver = (length: Length): number =>
   less(length, NARROW) ? 1 : Math.ceil(toNumber(subtract(length, END)) / toNumber(APART)) + 1;
 
-/** For what is glued and not pulled together by screws or nails, by direction: enough for the longest joint of each body that arrives. */
+/** For what is glued and not pulled together by screws or nails, by direction. A clamp that reaches over the whole body holds all joints in its line. */
 export function clampingOf(work: Work, moves: readonly Move[]): readonly Clamping[] {
   const all = moves.flatMap(({ present, arriving }) => [...present, ...arriving]).map((id) => work.part(id).body);
   const [first, ...rest] = all;
@@ -43,19 +43,31 @@ export function clampingOf(work: Work, moves: readonly Move[]): readonly Clampin
     // What is clamped along its length is held at its ends too, where it reaches over what stands beside.
     const also = (joint: Joint): boolean => joint.parts.some((id) => long.some(({ parts: [own] }) => own === id));
     const own = held.filter((joint) => long.includes(joint) || !also(joint));
-    return own.length === 0 ? [] : [{ axis, count: sum(own.map((joint) => clampsOver(longest(work, joint, axis)))) }];
+    return own.map((joint) => ({ axis, joint, count: clampsOver(longest(work, joint, axis)) }));
   });
   return INDICES.flatMap((axis): readonly Clamping[] => {
-    const count = sum(wanted.filter((each) => each.axis === axis).map((each) => each.count));
-    // Clamps reach over the whole body: joints at both of its ends share them.
-    const sides = new Set(moves.filter(({ along }) => Math.abs(along[axis]) > 0.7).map(({ along }) => along[axis] > 0));
+    const lines: { readonly joint: Joint; readonly count: number }[] = [];
+    for (const each of wanted.filter((one) => one.axis === axis).toSorted((a, b) => b.count - a.count))
+      if (!lines.some(({ joint }) => inOneLine(work, joint, each.joint, axis))) lines.push(each);
+    const count = lines.reduce((so, one) => so + one.count, 0);
     if (count === 0) return [];
     const opening = add(subtract(whole.high[axis], whole.low[axis]), CAULS);
-    return [{ count: Math.ceil(count / Math.max(1, sides.size)), opening: roundedUp(work, opening) }];
+    return [{ count, opening: roundedUp(work, opening) }];
   });
 }
 
-const sum = (numbers: readonly number[]): number => numbers.reduce((so, one) => so + one, 0);
+/** Whether two joints lie behind each other, as a clamp looks along an axis. */
+const inOneLine = (work: Work, a: Joint, b: Joint, axis: AxisIndex): boolean =>
+  INDICES.filter((i) => i !== axis).every((i) => {
+    const [one, two] = [meets(work, a, i), meets(work, b, i)];
+    return less(max(one.low, two.low), min(one.high, two.high));
+  });
+
+/** Where two parts of a joint lie beside each other in a direction. */
+function meets(work: Work, { parts: [a, b] }: Joint, i: AxisIndex): { readonly low: Length; readonly high: Length } {
+  const [one, two] = [work.part(a).body, work.part(b).body];
+  return { low: max(one.low[i], two.low[i]), high: min(one.high[i], two.high[i]) };
+}
 
 /** What is said of a clamp's length: whole inches, or centimetres. */
 export const roundedUp = (work: Work, length: Length): Length =>

@@ -77,6 +77,8 @@ function kindStep(kind: string, own: readonly Fitting[], work: Work): StepDraft 
   const hardware = own.flatMap((each) => each.hardware);
   const carriers = [...new Set(hardware.map(({ carriedBy }) => carriedBy))];
   const words = fittedWords(kind);
+  // Catches, stops and bumpers would be painted over.
+  const afterFinish = work.finishing.length > 0;
   const labels = [...new Set(own.map(({ hardware: [first] }) => first?.item.label ?? ""))];
   return step(
     "fit",
@@ -84,7 +86,7 @@ function kindStep(kind: string, own: readonly Fitting[], work: Work): StepDraft 
     [
       ...labels.map(
         (label) =>
-          `Take ${counted(kind, label, own.filter(({ hardware: [first] }) => first?.item.label === label).length)}.`,
+          `${afterFinish ? "Now that the finish is hard, take" : "Take"} ${counted(kind, label, own.filter(({ hardware: [first] }) => first?.item.label === label).length)}.`,
       ),
       ...(words.under ? ["Turn the piece over on a blanket."] : []),
       ...places(own, work),
@@ -146,7 +148,7 @@ function places(fittings: readonly Fitting[], work: Work): readonly string[] {
     const side = `the ${face} ${sideWord(work.part(id), faceAxis(face))}`;
     const bored = own.some(({ holes }) => holes.some(({ atBench }) => atBench));
     const many = bored && own.length > MOST;
-    const where = many ? "" : `, the middle ${series([...new Set(own.map((fitting) => placeOf(fitting, work)))])}`;
+    const where = many ? "" : whereWords([...new Set(own.map((fitting) => placeOf(fitting, work)))]);
     const holes = bored ? `, in the holes bored for ${own.length === 1 ? "it" : "them"}` : "";
     const other = hardware.find(({ carriedBy }) => carriedBy !== id);
     const half = other ? `; its other half goes to ${listed(work, [other.carriedBy])}` : "";
@@ -169,6 +171,13 @@ function places(fittings: readonly Fitting[], work: Work): readonly string[] {
           )}`;
     return `${before} ${on}${after}`;
   });
+}
+
+/** Where the middles are: of one, of two, of several. */
+function whereWords([first = "", second, ...more]: readonly string[]): string {
+  if (second === undefined) return `, the middle ${first}`;
+  if (more.length === 0) return `, the middle of one ${first}, of the other ${second}`;
+  return `, the middles: ${[first, second, ...more].join("; ")}`;
 }
 
 /** "2 in from the top edge and 1 in from the right edge" */

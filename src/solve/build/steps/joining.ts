@@ -3,7 +3,7 @@ import type { Direction } from "../../design.ts";
 import { LOOSE } from "../order/links.ts";
 import { clampingOf, clampText } from "./clamping.ts";
 import { type Copies, copiesOf } from "./copies.ts";
-import { numberWord, type StepDraft, series, type Work } from "./draft.ts";
+import { listed, numberWord, type StepDraft, series, type Work } from "./draft.ts";
 import { inFront } from "./in-front.ts";
 import { actionsOf } from "./join-actions.ts";
 import { grouped, hangs, type Move, type Unit, unitsOf } from "./moves.ts";
@@ -12,7 +12,7 @@ import { builtNames, titleOf } from "./titles.ts";
 import { bodyWords, theBody } from "./words/bodies.ts";
 import { WALL_CAUTION } from "./words/fitted.ts";
 import { insideText } from "./words/inside.ts";
-import { joiningText } from "./words/joining.ts";
+import { isLowered, joiningText } from "./words/joining.ts";
 import { liftCaution } from "./words/lifting.ts";
 
 /** Glue: clamps off after 45 minutes, no strain before the next day (label instructions of PVA glues, 30 to 60 min and 24 h). */
@@ -79,7 +79,7 @@ function joiningStep(
   const square = hung ? null : newlySquare(work, moves);
   const n = copies.all.length;
   const clamps = glued ? mostClamps(everyCopy.map((copy) => clampingOf(work, copy))) : [];
-  const lift = liftCaution(work, first.arriving);
+  const lift = liftCaution(work, isLowered(moves, place.up) ? first.present : first.arriving);
   return {
     kind: glued ? "glue-up" : "join",
     title: titleOf(work, copies, moves, place.units),
@@ -96,7 +96,7 @@ function joiningStep(
     ...(lift.length > 0 && { hands: 2 }),
     ...(hung && { inTheRoom: true as const }),
     text: [
-      ...turning(place),
+      ...(isLowered(moves, place.up) ? [loweredText(work, moves, place)] : turning(place)),
       ...clampText(work, clamps),
       ...joiningText(work, moves, place.up, first.arrivesBuilt ? theBody(builtNames(moves, place.units)) : null),
       ...(square
@@ -130,10 +130,23 @@ function joiningStep(
           : fronts
             ? [...first.present, ...fresh.filter((id) => !fronts.includes(id))]
             : first.present,
-      travel: moves.map((move) => ({ parts: move.arriving, along: move.along })),
+      // What is lowered on the work lies still, and the work comes.
+      travel: isLowered(moves, place.up)
+        ? [{ parts: first.present, along: first.along.map((c) => (c === 0 ? 0 : -c)) as unknown as Direction }]
+        : moves.map((move) => ({ parts: move.arriving, along: move.along })),
       fasteners: drives.map(({ fastener }) => fastener.id),
     },
   };
+}
+
+/** The work stands on its head, and what comes lies under it. */
+function loweredText(work: Work, moves: readonly Move[], { up, before }: Place): string {
+  const what = listed(
+    work,
+    moves.flatMap(({ arriving }) => arriving),
+  );
+  const turn = up[2] === before[2] ? "lower the rest on it" : "turn the rest over and lower it on that";
+  return `Lay ${what} on a blanket, the underside up, and ${turn}.`;
 }
 
 /** Of copies that differ in height: what the highest needs. */

@@ -122,7 +122,7 @@ const waits = (work: Work, { arriving }: Move): boolean => arriving.some((id) =>
 
 const isGlued = ({ work }: Move): boolean => work.some(({ joint }) => joint.glue);
 
-const isPanel = ({ work }: Move): boolean => work.every(({ joint }) => joint.method === "groove" && !joint.glue);
+export const isPanel = ({ work }: Move): boolean => work.every(({ joint }) => joint.method === "groove" && !joint.glue);
 
 /** Beads, each on its side of the frame. */
 const isGlazing = ({ work }: Move): boolean => work.some(({ joint }) => joint.method === "glazed");

@@ -1,9 +1,10 @@
-import { compare, max, ZERO } from "../../../units/rational.ts";
+import type { Length } from "../../../units/length.ts";
+import { compare } from "../../../units/rational.ts";
 import type { Step, Tool } from "../../build.ts";
 import { type Bit, bitFor } from "../../design/boring/bits.ts";
 import type { Feature } from "../../design.ts";
 import { markedFrom, matingsOf } from "./dowelled.ts";
-import type { Work } from "./draft.ts";
+import { series, type Work } from "./draft.ts";
 
 interface Need {
   readonly tool: string;
@@ -60,6 +61,7 @@ export function toolsFor(work: Work, steps: readonly Step[]): readonly Need[] {
     ...dowelling(work),
     ...drivers.map((tool) => DRIVERS[tool]),
     clampNeed(work, steps),
+    ...askedFor(steps),
   ];
   const seen = new Set<string>();
   return all.filter((need): need is Need => {
@@ -107,17 +109,34 @@ function bits({ plan, drill }: Work): readonly Need[] {
   ];
 }
 
-/** Of the glue-up that needs the most; and how far the longest opens. */
+/** The fewest that every glue-up can be done with: of each reach as many as any of them has on at once that open so far or further. */
 function clampNeed(work: Work, steps: readonly Step[]): Need | undefined {
-  const all = steps.map(({ clamps = [] }) => clamps);
-  const count = Math.max(0, ...all.map((own) => own.reduce((so, each) => so + each.count, 0)));
-  const longest = all
+  const all = steps.map(({ clamps = [] }) => clamps).filter(({ length }) => length > 0);
+  const reaches = all
     .flat()
     .map(({ opening }) => opening)
-    .reduce(max, ZERO);
-  if (count === 0) return undefined;
-  return {
-    tool: `${count} ${count === 1 ? "clamp" : "clamps"}, the longest opening ${work.print(longest)}`,
-    why: "as many as the largest glue-up needs",
-  };
+    .toSorted((a, b) => compare(b, a));
+  const wanted = (reach: Length): number =>
+    Math.max(
+      ...all.map((own) => own.reduce((so, { opening, count }) => (compare(opening, reach) < 0 ? so : so + count), 0)),
+    );
+  const counts: { readonly reach: Length; readonly count: number }[] = [];
+  for (const reach of reaches) {
+    const more = wanted(reach) - counts.reduce((so, { count }) => so + count, 0);
+    if (more > 0) counts.push({ reach, count: more });
+  }
+  if (counts.length === 0) return undefined;
+  const told = counts.map(({ reach, count }) => `${count} that ${count === 1 ? "opens" : "open"} ${work.print(reach)}`);
+  return { tool: `Clamps: ${series(told)}`, why: "so many are on at once in the largest glue-ups" };
 }
+
+/** Small things that the sentences of the steps ask for. */
+const ASKED: readonly (readonly [RegExp, Need])[] = [
+  [/double-sided tape/iu, { tool: "Double-sided tape", why: "to hold fronts in place until they are screwed" }],
+  [/\bshims?\b/iu, { tool: "Shims or cards as thick as the gaps", why: "to keep gaps even" }],
+];
+
+const askedFor = (steps: readonly Step[]): readonly Need[] =>
+  ASKED.flatMap(([says, need]) =>
+    steps.some(({ text }) => text.some((sentence) => says.test(sentence))) ? [need] : [],
+  );

@@ -29,7 +29,7 @@ export function takingOffSteps(work: Work): readonly StepDraft[] {
       `Take off ${names}`,
       [
         "First try everything: what moves moves freely, the gaps are even, nothing rubs. Plane what rubs now, while the wood is bare.",
-        `Take off ${names}${hung ? ", and unscrew the hardware" : ""}. Write on ${removable.length === 1 ? "it" : "each"} where it belongs, under a hinge or inside where it will not be seen.`,
+        `Take off ${names}${hung ? ", and unscrew the hardware" : ""}. Write on ${removable.length === 1 ? "it" : "each"} where it belongs, ${hung ? "under a hinge or inside " : ""}where it will not be seen.`,
         ...(hung ? ["Keep the screws with their hardware, each lot in a bag with its place on it."] : []),
       ],
       removable.map(removeAction),
@@ -54,7 +54,7 @@ export function againSteps(work: Work): readonly StepDraft[] {
       [
         `When the finish is hard, put ${names} back where ${bodies.length === 1 ? "it was" : "each was"}${hung ? ", with the same hardware in the same holes" : ""}.`,
         ...(hung ? ["Turn the screws backwards until they drop into their old threads, then drive them by hand."] : []),
-        "Open and shut everything once more.",
+        ...(hung ? ["Open and shut everything once more."] : []),
       ],
       bodies.flatMap((body) => [...addActions(body), ...fitActions(hardwareOf(work, [body]))]),
       {

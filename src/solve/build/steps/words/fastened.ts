@@ -3,7 +3,7 @@ import type { Length } from "../../../../units/length.ts";
 import { compare, equal, subtract } from "../../../../units/rational.ts";
 import { faceOf, indexOf } from "../../../design/space.ts";
 import type { Fastener, Joint } from "../../../design.ts";
-import { called, listed, type Work } from "../draft.ts";
+import { called, listed, series, type Work } from "../draft.ts";
 import { setTexts } from "./fronts.ts";
 import { gapsOf } from "./gaps.ts";
 
@@ -42,7 +42,9 @@ const TEXTS: Partial<Readonly<Record<Method, { readonly first?: string; readonly
     after: "It comes apart again: do not glue.",
   },
   loose: { after: "It stays loose." },
-  "shelf pins": { first: "Push the pins into their holes and lay the shelf on them. It stays loose." },
+  "shelf pins": {
+    first: "Push the pins into their holes, all of one shelf at one height, and lay it on them. It stays loose.",
+  },
 };
 
 /** How parts meet that fasteners hold, and what to mind. */
@@ -65,6 +67,7 @@ export function fastenedText(
       : []),
     ...(after ? [after] : []),
     ...gapTexts(work, joints),
+    ...(method === "shelf pins" ? pinTexts(work, joints) : []),
     ...(still ? [heldText(work, joints, still.side)] : []),
   ];
 }
@@ -92,6 +95,24 @@ function heldText(work: Work, joints: readonly Joint[], side: string): string {
   const fasteners = joints.flatMap(({ id }) => work.plan.chosen.get(id)?.fasteners ?? []);
   const held = fasteners.some(({ slack }) => slack === undefined || slack.every((each) => each.n === 0n));
   return held ? `It is held at its ${side}, and moves from there.` : `It is free to move both ways from its ${side}.`;
+}
+
+/** At what height the pins are as drawn, by the part that they go into. */
+function pinTexts(work: Work, joints: readonly Joint[]): readonly string[] {
+  const pins = joints.flatMap(({ id }) => work.plan.chosen.get(id)?.fasteners ?? []);
+  const sides = [...new Set(pins.flatMap(({ travelsWith }) => travelsWith ?? []))].filter(
+    (id) => !work.part(id).turned,
+  );
+  const told = sides.map((id) => {
+    const own = pins.filter(({ travelsWith }) => travelsWith === id).map(({ head }) => head.at[2]);
+    const heights = own.toSorted(compare).map((at) => work.place(subtract(at, work.part(id).blank.low[2])));
+    return `${series([...new Set(heights)])} in ${listed(work, [id])}`;
+  });
+  if (told.length === 0) return [];
+  const end = sides.every((id) => indexOf(work.part(id).axes.length) === 2) ? "end" : "edge";
+  return [
+    `As drawn they are in the holes at these heights, measured from the bottom ${end}: ${told.join("; ")}. Any other row does as well.`,
+  ];
 }
 
 /** How far the buttons or clips of each rail stand off it, and where the first of them is. */

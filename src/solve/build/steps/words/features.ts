@@ -10,6 +10,7 @@ import { angledEndTexts } from "./angled-ends.ts";
 import { type BoxFeature, type PlaneFeature, placeText } from "./boxes.ts";
 import { curveTexts, isCurved } from "./curves.ts";
 import { mitreTexts } from "./mitres.ts";
+import { runThrough } from "./run-through.ts";
 import { slotTexts } from "./slots.ts";
 
 /** How the cuts of one kind are made in a part at the bench: a sentence for each size, with every place. */
@@ -22,7 +23,7 @@ export function featureText(work: Work, part: Part, kind: Feature["kind"]): read
   const curves = all.filter(isCurved);
   if (curves.length > 0) return curveTexts(work, part, curves);
   const every = inRuns(all).filter((feature): feature is BoxFeature => "size" in feature);
-  const boxes = kind === "slot" ? [] : every;
+  const boxes = kind === "slot" ? [] : every.map((box) => (kind === "groove" ? runThrough(part, box) : box));
   const groups = new Map<string, BoxFeature[]>();
   for (const box of boxes) {
     const key = sizeText(marked(work, kind), box);

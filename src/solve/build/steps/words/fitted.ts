@@ -57,7 +57,7 @@ const WORDS: ReadonlyMap<string, Words> = new Map<string, Words>([
     {
       inTheRoom: true,
       after:
-        "Where the piece will stand, screw the other bracket into a stud of the wall, no lower than this one, and draw the strap tight.",
+        "A strap has two brackets: this one, and one for the wall. Where the piece will stand, find the stud next to each strap, screw the bracket for the wall into it with the wall screw, no lower than the one on the piece, and draw the strap tight between the two. Where no stud is near, shift both brackets of that strap to one.",
       cautions: [TIPS],
     },
   ],

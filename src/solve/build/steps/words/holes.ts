@@ -24,7 +24,10 @@ export function boringText(work: Work, part: Part, holes: readonly Hole[]): read
 /** The jig that holes are bored by. */
 function jigText({ jigs, plan }: Work, [hole]: readonly Hole[]): readonly string[] {
   const jig = jigs.find(({ uses }) => uses.holes.some((i) => plan.holes[i] === hole));
-  return jig ? [`Bore by ${jig.id} for ${jig.what}, from ${stepToken(JIGS)}.`] : [];
+  const { laid, end = "lower" } = jig ?? {};
+  const flush =
+    laid === "on the end" ? `, its ${end} end flush with the ${end === "lower" ? "bottom" : end} of the part` : "";
+  return jig ? [`Bore by ${jig.id} for ${jig.what}, from ${stepToken(JIGS)}${flush}.`] : [];
 }
 
 /** What a hole of a part on the bench is bored into: "front edge". */

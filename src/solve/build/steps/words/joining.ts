@@ -2,7 +2,7 @@ import { ZERO } from "../../../../units/rational.ts";
 import type { Direction, Joint } from "../../../design.ts";
 import { boredThrough } from "../bored-through.ts";
 import { listed, pluralOf, type Work, withArticle } from "../draft.ts";
-import type { Move } from "../moves.ts";
+import { isPanel, type Move } from "../moves.ts";
 import { counted, countText, driveTexts } from "./driving.ts";
 import { fastenedText } from "./fastened.ts";
 import { METHOD_WORDS } from "./methods.ts";
@@ -19,6 +19,8 @@ interface Scene {
   readonly built: string | null;
   /** More than one arrives so. */
   readonly several: boolean;
+  /** What arrives lies underneath, and has been told. */
+  readonly lowered: boolean;
 }
 
 /** How the parts of a step go together: what to do, with what, from which side. `built` names a body that arrives as a whole. */
@@ -28,11 +30,17 @@ export function joiningText(
   up: Direction,
   built: string | null,
 ): readonly string[] {
-  const arriving = moves.flatMap((move) => move.arriving);
   const joints = moves.flatMap((move) => move.work.map(({ joint }) => joint));
   const drives = moves.flatMap((move) => move.work.flatMap((w) => w.drives));
   return [
-    ...methodTexts({ work, joints, arriving, built, several: moves.length > 1 }),
+    ...inTurn(moves).flatMap((own, i, all) => {
+      const scene = {
+        ...{ work, built, several: moves.length > 1, lowered: isLowered(moves, up) },
+        arriving: own.flatMap((move) => move.arriving),
+        joints: own.flatMap((move) => move.work.map(({ joint }) => joint)),
+      };
+      return i === all.length - 1 ? methodTexts(scene) : methodTexts(scene).flatMap(unclamped);
+    }),
     ...[
       ...new Set(moves.flatMap(({ union, arriving: ids }) => tiltText(union.legs ?? [], built ?? listed(work, ids)))),
     ],
@@ -42,6 +50,22 @@ export function joiningText(
     ...throughTexts(work, joints),
   ];
 }
+
+/** A panel that is slid in between comes in its turn: what stands before it, the panel, what closes the frame. */
+function inTurn(moves: readonly Move[]): readonly (readonly Move[])[] {
+  const first = moves.findIndex(isPanel);
+  const last = moves.findLastIndex(isPanel);
+  if (first <= 0 || last === moves.length - 1) return [moves];
+  return [moves.slice(0, first), moves.slice(first, last + 1), moves.slice(last + 1)];
+}
+
+/** Clamps come when all is together. */
+const unclamped = (text: string): readonly string[] =>
+  /^Clamp /u.test(text) ? [] : [text.replace(/ and clamp\./u, ".")];
+
+/** Whether what comes lies underneath, so that the rest is lowered on it. */
+export const isLowered = (moves: readonly Move[], up: Direction): boolean =>
+  up[2] === -1 && moves.every(({ along, starts }) => !starts && along[2] < -0.7);
 
 /** Where the hole in one part guides the bit through the next. */
 function throughTexts(work: Work, joints: readonly Joint[]): readonly string[] {
@@ -81,7 +105,7 @@ function methodTexts(scene: Scene): readonly string[] {
     const room = method === "slides" ? slideRoom(scene.work, own[0] as Joint) : null;
     if (words) return words({ ...sides, wedged, glued, room, several: scene.several });
     const { these, those } = sides;
-    return fastenedText(scene.work, own, { glued, these, those, alone: methods.length === 1 });
+    return fastenedText(scene.work, own, { glued, these, those, alone: methods.length === 1 && !scene.lowered });
   });
 }
 

@@ -96,7 +96,7 @@ export const METHOD_WORDS: Readonly<Partial<Record<Joint["method"], Words>>> = {
     "Pull at its lower edge: it does not come off, and it lies against the wall above and below. Load it little by little.",
   ],
   slides: ({ these, those, several, room }) => [
-    `Screw the halves of the slides to ${these} and to ${those}, in the holes bored for them${room ? `: the front end of each half lies ${room.onDrawer} on the side of the drawer, and ${room.onCase} on ${those}` : ""}.`,
+    `Take ${several ? "each slide" : "the slides"} apart, and screw each half on in the holes bored for it. The drawer half goes to the side of ${several ? "its drawer" : these}${room ? `, its front end ${room.onDrawer} of that side` : ""}; the other half goes to ${those}${room ? `, its front end ${room.onCase} of that part` : ""}.`,
     `${several ? "Slide the halves into each other until they click, one drawer after another, and run each" : "Slide the halves into each other until they click, and run the drawer"} in and out.`,
     ...(room === null
       ? ["Where it is too loose, put card behind the half on the case."]

@@ -11,7 +11,7 @@ export interface SlideRoom {
   readonly is: string;
   readonly wants: string;
   readonly card: string | null;
-  /** Front ends of the halves: "flush with its front end", "1 1/4 in behind its front edge". */
+  /** Front ends of the halves: "flush with the front edge", "1 1/4 in behind the front edge". */
   readonly onDrawer: string;
   readonly onCase: string;
 }
@@ -35,10 +35,10 @@ export function slideRoom(work: Work, { id, parts }: Joint): SlideRoom | null {
     out[run] > 0 ? subtract(body.high[run], own.at[run]) : subtract(own.at[run], body.low[run]);
   const front = (part: Part): string => {
     const by = behind(part);
-    if (by.n === 0n) return "flush with its front edge";
+    if (by.n === 0n) return "flush with the front edge";
     return by.n > 0n
-      ? `${work.print(by)} behind its front edge`
-      : `${work.print(negate(by))} in front of its front edge`;
+      ? `${work.print(by)} behind the front edge`
+      : `${work.print(negate(by))} in front of the front edge`;
   };
   return {
     is: tenths(is),
