@@ -2,12 +2,15 @@
 import {
   add,
   compare,
+  half,
   inches,
   type Length,
   less,
   max,
   millimetres,
   min,
+  multiply,
+  rational,
   roundTo,
   subtract,
   toNumber,
@@ -26,6 +29,9 @@ const NARROW = inches(6);
 const END = inches(4);
 const APART = inches(8);
 
+/** Few workshops have more. */
+const MANY = 10;
+
 /** Clamps over a joint of some length. */
 export const clampsOver = (length: Length): number =>
   less(length, NARROW) ? 1 : Math.ceil(toNumber(subtract(length, END)) / toNumber(APART)) + 1;
@@ -43,31 +49,40 @@ export function clampingOf(work: Work, moves: readonly Move[]): readonly Clampin
     // What is clamped along its length is held at its ends too, where it reaches over what stands beside.
     const also = (joint: Joint): boolean => joint.parts.some((id) => long.some(({ parts: [own] }) => own === id));
     const own = held.filter((joint) => long.includes(joint) || !also(joint));
-    return own.map((joint) => ({ axis, joint, count: clampsOver(longest(work, joint, axis)) }));
+    return own.map((joint) => ({ axis, joint }));
   });
   return INDICES.flatMap((axis): readonly Clamping[] => {
-    const lines: { readonly joint: Joint; readonly count: number }[] = [];
-    for (const each of wanted.filter((one) => one.axis === axis).toSorted((a, b) => b.count - a.count))
-      if (!lines.some(({ joint }) => inOneLine(work, joint, each.joint, axis))) lines.push(each);
-    const count = lines.reduce((so, one) => so + one.count, 0);
-    if (count === 0) return [];
+    const points: (readonly Length[])[] = [];
+    for (const { joint } of wanted.filter((one) => one.axis === axis))
+      for (const at of pointsOver(work, joint, axis)) if (!points.some((other) => isNear(other, at))) points.push(at);
+    if (points.length === 0) return [];
     const opening = add(subtract(whole.high[axis], whole.low[axis]), CAULS);
-    return [{ count, opening: roundedUp(work, opening) }];
+    return [{ count: points.length, opening: roundedUp(work, opening) }];
   });
 }
 
-/** Whether two joints lie behind each other, as a clamp looks along an axis. */
-const inOneLine = (work: Work, a: Joint, b: Joint, axis: AxisIndex): boolean =>
-  INDICES.filter((i) => i !== axis).every((i) => {
-    const [one, two] = [meets(work, a, i), meets(work, b, i)];
-    return less(max(one.low, two.low), min(one.high, two.high));
-  });
-
-/** Where two parts of a joint lie beside each other in a direction. */
-function meets(work: Work, { parts: [a, b] }: Joint, i: AxisIndex): { readonly low: Length; readonly high: Length } {
+/** Where clamps press on a joint, as they look along an axis: at even distances along its longer side. */
+function pointsOver(work: Work, { parts: [a, b] }: Joint, axis: AxisIndex): readonly (readonly Length[])[] {
   const [one, two] = [work.part(a).body, work.part(b).body];
-  return { low: max(one.low[i], two.low[i]), high: min(one.high[i], two.high[i]) };
+  const meets = INDICES.filter((i) => i !== axis).map((i) => ({
+    low: max(one.low[i], two.low[i]),
+    high: min(one.high[i], two.high[i]),
+  }));
+  const size = ({ low, high }: (typeof meets)[number]): Length => subtract(high, low);
+  const long = meets.findIndex((each) => meets.every((other) => !less(size(each), size(other))));
+  const n = clampsOver(size(meets[long] as (typeof meets)[number]));
+  return Array.from({ length: n }, (_, k) =>
+    meets.map(({ low, high }, i) => {
+      const [from, to] = i === long && n > 1 ? [add(low, half(END)), subtract(high, half(END))] : [low, high];
+      const share = i === long && n > 1 ? rational(k, n - 1) : rational(1, 2);
+      return add(from, multiply(subtract(to, from), share));
+    }),
+  );
 }
+
+/** One clamp presses on both. */
+const isNear = (a: readonly Length[], b: readonly Length[]): boolean =>
+  Math.hypot(...a.map((value, i) => toNumber(subtract(value, b[i] as Length)))) < toNumber(half(APART));
 
 /** What is said of a clamp's length: whole inches, or centimetres. */
 export const roundedUp = (work: Work, length: Length): Length =>
@@ -90,5 +105,8 @@ export function clampText(work: Work, clamps: readonly Clamping[]): readonly str
       ({ count, opening }) =>
         `${count} ${count === 1 ? "clamp that opens" : "clamps that open"} ${work.print(opening)}`,
     );
-  return [`Have ready: ${each.join(", and ")}.`];
+  const most = Math.max(...clamps.map(({ count }) => count));
+  return [
+    `Have ready: ${each.join(", and ")}.${most > MANY ? " With stiff boards as cauls along the joints every second one does." : ""}`,
+  ];
 }

@@ -78,7 +78,7 @@ function kindStep(kind: string, own: readonly Fitting[], work: Work): StepDraft 
   const carriers = [...new Set(hardware.map(({ carriedBy }) => carriedBy))];
   const words = fittedWords(kind);
   // Catches, stops and bumpers would be painted over.
-  const afterFinish = work.finishing.length > 0;
+  const afterFinish = work.finishing.length > 0 && !words.inTheRoom;
   const labels = [...new Set(own.map(({ hardware: [first] }) => first?.item.label ?? ""))];
   return step(
     "fit",
@@ -154,14 +154,16 @@ function places(fittings: readonly Fitting[], work: Work): readonly string[] {
     const half = other ? `; its other half goes to ${listed(work, [other.carriedBy])}` : "";
     return {
       id,
-      before: `Fix ${own.length === 1 ? "it" : `${own.length} of them`} to ${side} of`,
+      before: `to ${side} of`,
+      what: own.length === 1 ? "it" : own.length === fittings.length ? "them" : `${own.length} of them`,
       after: `${where}${holes}${half}.`,
     };
   });
-  const kind = ({ id, before, after }: (typeof told)[number]): string => [work.line(id).mark, before, after].join("|");
+  const kind = ({ id, what, before, after }: (typeof told)[number]): string =>
+    [work.line(id).mark, what, before, after].join("|");
   return [...new Set(told.map(kind))].map((each) => {
     const alike = told.filter((one) => kind(one) === each);
-    const [{ id, before, after }] = alike as [(typeof told)[number]];
+    const [{ id, before, what, after }] = alike as [(typeof told)[number]];
     const on =
       alike.length === 1
         ? `the ${called(work, id)}`
@@ -169,7 +171,8 @@ function places(fittings: readonly Fitting[], work: Work): readonly string[] {
             work,
             alike.map((one) => one.id),
           )}`;
-    return `${before} ${on}${after}`;
+    const one = fittings.length === 1 || what !== "it" ? what : "one";
+    return `Fix ${one} ${before} ${on}${after}`;
   });
 }
 
@@ -185,7 +188,7 @@ function placeOf({ part: id, face, hardware: [first] }: Fitting, work: Work): st
   if (!first) return "";
   const [a, b] = otherAxes(faceAxis(face));
   const part = work.part(id);
-  const said = [b, a].map((axis) => fromNearer(work, part, axis, first.at[axis], first.at[axis]));
+  const said = [b, a].map((axis) => fromNearer({ print: work.place }, part, axis, first.at[axis], first.at[axis]));
   return series(said.flatMap((each) => each ?? [])) || "in the middle";
 }
 

@@ -79,7 +79,7 @@ function joiningStep(
   const square = hung ? null : newlySquare(work, moves);
   const n = copies.all.length;
   const clamps = glued ? mostClamps(everyCopy.map((copy) => clampingOf(work, copy))) : [];
-  const lift = liftCaution(work, isLowered(moves, place.up) ? first.present : first.arriving);
+  const lift = liftCaution(work, isLowered(work, moves, place.up) ? first.present : first.arriving);
   return {
     kind: glued ? "glue-up" : "join",
     title: titleOf(work, copies, moves, place.units),
@@ -96,7 +96,7 @@ function joiningStep(
     ...(lift.length > 0 && { hands: 2 }),
     ...(hung && { inTheRoom: true as const }),
     text: [
-      ...(isLowered(moves, place.up) ? [loweredText(work, moves, place)] : turning(place)),
+      ...(isLowered(work, moves, place.up) ? [loweredText(work, moves, place)] : turning(place)),
       ...clampText(work, clamps),
       ...joiningText(work, moves, place.up, first.arrivesBuilt ? theBody(builtNames(moves, place.units)) : null),
       ...(square
@@ -131,7 +131,7 @@ function joiningStep(
             ? [...first.present, ...fresh.filter((id) => !fronts.includes(id))]
             : first.present,
       // What is lowered on the work lies still, and the work comes.
-      travel: isLowered(moves, place.up)
+      travel: isLowered(work, moves, place.up)
         ? [{ parts: first.present, along: first.along.map((c) => (c === 0 ? 0 : -c)) as unknown as Direction }]
         : moves.map((move) => ({ parts: move.arriving, along: move.along })),
       fasteners: drives.map(({ fastener }) => fastener.id),

@@ -26,7 +26,7 @@ export function takingOffSteps(work: Work): readonly StepDraft[] {
   return [
     step(
       "take-off",
-      `Take off ${names}`,
+      `Take off ${inTitle(work, removable, names)}`,
       [
         "First try everything: what moves moves freely, the gaps are even, nothing rubs. Plane what rubs now, while the wood is bare.",
         `Take off ${names}${hung ? ", and unscrew the hardware" : ""}. Write on ${removable.length === 1 ? "it" : "each"} where it belongs, ${hung ? "under a hinge or inside " : ""}where it will not be seen.`,
@@ -50,7 +50,7 @@ export function againSteps(work: Work): readonly StepDraft[] {
   return [
     step(
       "fit",
-      `Put ${names} on again`,
+      `Put ${inTitle(work, bodies, names)} on again`,
       [
         `When the finish is hard, put ${names} back where ${bodies.length === 1 ? "it was" : "each was"}${hung ? ", with the same hardware in the same holes" : ""}.`,
         ...(hung ? ["Turn the screws backwards until they drop into their old threads, then drive them by hand."] : []),
@@ -96,6 +96,14 @@ function heaviest(work: Work, bodies: readonly Removable[]): readonly string[] {
   const mass = ({ parts }: Removable): number => parts.reduce((so, id) => so + work.mass(id), 0);
   return bodies.toSorted((a, b) => mass(b) - mass(a))[0]?.parts ?? [];
 }
+
+/** So many kinds of part without a name of their own are told in a title. */
+const MOST = 3;
+
+const inTitle = (work: Work, bodies: readonly Removable[], names: string): string => {
+  const nameless = bodies.filter(({ parts }) => bodyWords(parts) === null).flatMap(({ parts }) => parts);
+  return new Set(nameless.map((id) => work.line(id).mark)).size > MOST ? "what moves" : names;
+};
 
 /** "the left door, the five drawers and four loose shelves (D)": what has no name of its own is told by its parts, and those that are alike together. */
 function namesOf(work: Work, bodies: readonly Removable[]): string {

@@ -103,15 +103,18 @@ function pinTexts(work: Work, joints: readonly Joint[]): readonly string[] {
   const sides = [...new Set(pins.flatMap(({ travelsWith }) => travelsWith ?? []))].filter(
     (id) => !work.part(id).turned,
   );
-  const told = sides.map((id) => {
+  const rows = new Map<string, string[]>();
+  for (const id of sides) {
     const own = pins.filter(({ travelsWith }) => travelsWith === id).map(({ head }) => head.at[2]);
     const heights = own.toSorted(compare).map((at) => work.place(subtract(at, work.part(id).blank.low[2])));
-    return `${series([...new Set(heights)])} in ${listed(work, [id])}`;
-  });
+    const key = series([...new Set(heights)]);
+    rows.set(key, [...(rows.get(key) ?? []), id]);
+  }
+  const told = [...rows].map(([heights, ids]) => `in ${listed(work, ids)} ${heights}`);
   if (told.length === 0) return [];
   const end = sides.every((id) => indexOf(work.part(id).axes.length) === 2) ? "end" : "edge";
   return [
-    `As drawn they are in the holes at these heights, measured from the bottom ${end}: ${told.join("; ")}. Any other row does as well.`,
+    `As drawn the holes of the pins are at these heights, measured from the bottom ${end}: ${told.join("; ")}. Any other row does as well.`,
   ];
 }
 

@@ -30,8 +30,8 @@ export function setTexts(
     ];
   return [
     ...set,
-    `Put two strips of double-sided tape on ${several ? "the front of its box" : boxes}, and push the drawer in. ${under ? "Stand" : "Hold"} ${front} ${under ? `in its opening, on ${under}` : `before ${box} by the measures below${beside}`}${face}; press it hard against the tape.`,
-    "Pull the drawer out with both hands on the box, so that nothing shifts. Clamp front and box together now that a clamp goes round them, and screw from inside.",
+    `Put two strips of double-sided tape on ${several ? "the front of each box, and push the drawers in" : `${boxes}, and push the drawer in`}. ${under ? "Stand" : "Hold"} ${front} ${under ? `in its opening, on ${under}` : `before ${box} by the measures below${beside}`}${face}; press it hard against the tape.`,
+    `Pull ${several ? "each" : "the"} drawer out with both hands on the box, so that nothing shifts. Clamp front and box together now that a clamp goes round them, and screw from inside.`,
   ];
 }
 

@@ -1,4 +1,5 @@
 import { ZERO } from "../../../../units/rational.ts";
+import { indexOf } from "../../../design/space.ts";
 import type { Direction, Joint } from "../../../design.ts";
 import { boredThrough } from "../bored-through.ts";
 import { listed, pluralOf, type Work, withArticle } from "../draft.ts";
@@ -8,6 +9,7 @@ import { fastenedText } from "./fastened.ts";
 import { METHOD_WORDS } from "./methods.ts";
 import { placeTexts } from "./place.ts";
 import { slideRoom } from "./slide-room.ts";
+import { standTexts } from "./standing.ts";
 import { tiltText } from "./tilted.ts";
 
 /** What the sentences about one step need. */
@@ -35,7 +37,7 @@ export function joiningText(
   return [
     ...inTurn(moves).flatMap((own, i, all) => {
       const scene = {
-        ...{ work, built, several: moves.length > 1, lowered: isLowered(moves, up) },
+        ...{ work, built, several: moves.length > 1, lowered: isLowered(work, moves, up) },
         arriving: own.flatMap((move) => move.arriving),
         joints: own.flatMap((move) => move.work.map(({ joint }) => joint)),
       };
@@ -45,6 +47,7 @@ export function joiningText(
       ...new Set(moves.flatMap(({ union, arriving: ids }) => tiltText(union.legs ?? [], built ?? listed(work, ids)))),
     ],
     ...placeTexts(work, moves),
+    ...standTexts(work, joints),
     ...pegTexts(work, joints),
     ...driveTexts(work, drives, up),
     ...throughTexts(work, joints),
@@ -63,9 +66,13 @@ function inTurn(moves: readonly Move[]): readonly (readonly Move[])[] {
 const unclamped = (text: string): readonly string[] =>
   /^Clamp /u.test(text) ? [] : [text.replace(/ and clamp\./u, ".")];
 
-/** Whether what comes lies underneath, so that the rest is lowered on it. */
-export const isLowered = (moves: readonly Move[], up: Direction): boolean =>
-  up[2] === -1 && moves.every(({ along, starts }) => !starts && along[2] < -0.7);
+/** Whether what comes lies flat underneath, so that the rest is lowered on it. */
+export const isLowered = (work: Work, moves: readonly Move[], up: Direction): boolean =>
+  up[2] === -1 &&
+  moves.every(
+    ({ along, starts, arriving }) =>
+      !starts && along[2] < -0.7 && arriving.every((id) => indexOf(work.part(id).axes.thickness) === 2),
+  );
 
 /** Where the hole in one part guides the bit through the next. */
 function throughTexts(work: Work, joints: readonly Joint[]): readonly string[] {
@@ -90,9 +97,10 @@ function sidesOf({ work, arriving, built }: Scene, joints: readonly Joint[]) {
 }
 
 function methodTexts(scene: Scene): readonly string[] {
-  const methods = [...new Set(scene.joints.map((joint) => joint.method))].sort(
-    (a, b) => Number(b === "groove") - Number(a === "groove"),
-  );
+  // A panel is slid in first; what goes over its edge closes the frame.
+  const slid = scene.joints.some(({ method, parts: [id] }) => method === "groove" && scene.arriving.includes(id));
+  const rank = (method: Joint["method"]): number => (method === "groove" ? (slid ? -1 : 1) : 0);
+  const methods = [...new Set(scene.joints.map((joint) => joint.method))].sort((a, b) => rank(a) - rank(b));
   return methods.flatMap((method): readonly string[] => {
     const own = scene.joints.filter((joint) => joint.method === method);
     const glued = own.some((joint) => joint.glue);

@@ -71,7 +71,7 @@ function meeting(work: Work, joint: Joint, base: Part): readonly string[] {
 }
 
 /** "flush with the front", "standing 3 in past the left", "1 in from the front", "midway between the left and the right" */
-function along(work: Work, part: Part["body"], base: Part["body"], axis: AxisIndex): string {
+export function along(work: Work, part: Part["body"], base: Part["body"], axis: AxisIndex): string {
   // Positive: inside the other part's face.
   const low = { face: faceOf(axis, false), inside: subtract(part.low[axis], base.low[axis]) };
   const high = { face: faceOf(axis, true), inside: subtract(base.high[axis], part.high[axis]) };
