@@ -43,6 +43,36 @@ describe("the overalls chest", () => {
     const finish = build?.steps.find(({ unit }) => unit.startsWith("finish"));
     expect(finish?.number).toBeGreaterThan(off?.number ?? Number.POSITIVE_INFINITY);
   });
+  const step = (title: RegExp) => build?.steps.find((each) => title.test(each.title));
+  const told = (title: RegExp): string => step(title)?.text.join(" ").replaceAll("\u202f", " ") ?? "";
+
+  // How it is done: common practice, no source.
+  it("says how a panel lies between its posts, and how a front is held in an opening that no clamp reaches into", () => {
+    expect(told(/^Build the left side/)).toContain("lies flush with the right, the inside, of the chest post");
+    expect(told(/false fronts/)).toMatch(
+      /double-sided tape.*on shims 3⁄32 in thick.*flush with the chest post.*Pull each drawer out/,
+    );
+    expect(build?.tools.map(({ tool }) => tool)).toContain("Double-sided tape");
+  });
+  it("builds a drawer in the order of its picture, its grooves cut from end to end where rabbets take their ends", () => {
+    const text = told(/^Build the five/);
+    const at = ["Set the box front", "Slide the short bottom panel", "let the edge", "Bring the rabbets"].map((words) =>
+      text.indexOf(words),
+    );
+    expect(at).toEqual(at.filter((place) => place >= 0).toSorted((a, b) => a - b));
+    expect(told(/left sides \(G\)/)).toContain("Cut a groove 12 in long");
+  });
+  it("lowers the chest on its slab, which lies upside down", () => {
+    const { shows, up } = step(/^Screw on the slab/) ?? {};
+    expect(up).toEqual([0, 0, -1]);
+    expect(shows?.travel.map(({ parts, along }) => [parts.includes("lid.slab"), along[2]])).toEqual([[false, 1]]);
+    expect(told(/^Screw on the slab/)).toContain("lower it on that");
+  });
+  // One at each end of a joint, 2 in from it, and others 8 in apart: 1 + 32 / 8 over 36 in, each over both posts at once.
+  it("wants five clamps for a side, and five that reach over the whole chest", () => {
+    expect(step(/^Build the left side/)?.clamps?.map(({ count }) => count)).toEqual([5]);
+    expect(build?.tools.map(({ tool }) => tool.replaceAll("\u202f", " "))).toContain("Clamps: 5 that open 34 in");
+  });
   // ASTM F2057-23 asks for stability with drawers open and filled, under a pull of 10 lb, and under 60 lb on an open drawer.
   it("stands in every test of clothing storage, and is tied to the wall besides", () => {
     const tests = build?.checks.filter(({ rule }) => rule === "tips-over") ?? [];

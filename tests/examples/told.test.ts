@@ -51,6 +51,12 @@ describe.each(EXAMPLES)("%s", (name) => {
     expect(steps.some(({ unit }) => unit === "plugs")).toBe(plugs > 0);
   });
 
+  it("asks for as many clamps as are on at once in some step", () => {
+    const most = Math.max(0, ...steps.map(({ clamps = [] }) => clamps.reduce((so, { count }) => so + count, 0)));
+    const tool = build?.tools.find((each) => each.tool.startsWith("Clamps: "))?.tool ?? "";
+    expect([...tool.matchAll(/(\d+) that opens? /gu)].reduce((so, [, n]) => so + Number(n), 0)).toBe(most);
+  });
+
   it("puts on every piece of hardware once for good", () => {
     const fitted = steps.flatMap(({ actions }) =>
       actions.flatMap((action) => (action.do === "fit" ? action.hardware : [])),

@@ -96,16 +96,32 @@ function sidesOf({ work, arriving, built }: Scene, joints: readonly Joint[]) {
   return { these, those: listed(work, there), everything };
 }
 
+/** What is told of the joints of a scene. A panel is slid in first; its edge goes into what closes the frame as that comes, when the glue is on. */
 function methodTexts(scene: Scene): readonly string[] {
-  // A panel is slid in first; what goes over its edge closes the frame.
-  const slid = scene.joints.some(({ method, parts: [id] }) => method === "groove" && scene.arriving.includes(id));
-  const rank = (method: Joint["method"]): number => (method === "groove" ? (slid ? -1 : 1) : 0);
-  const methods = [...new Set(scene.joints.map((joint) => joint.method))].sort((a, b) => rank(a) - rank(b));
+  const methods = [...new Set(scene.joints.map((joint) => joint.method))];
+  const grooves = scene.joints.filter(({ method }) => method === "groove");
+  const texts = textsOf(
+    scene,
+    methods.filter((method) => method !== "groove"),
+  );
+  if (grooves.length === 0) return texts;
+  const told = grooveText(
+    scene,
+    grooves,
+    grooves.some(({ glue }) => glue),
+  );
+  const slid = grooves.some(({ parts: [id] }) => scene.arriving.includes(id));
+  const at = slid ? 0 : texts.findIndex((text) => !GLUING.test(text));
+  return at < 0 ? [...texts, told] : [...texts.slice(0, at), told, ...texts.slice(at)];
+}
+
+const GLUING = /^(?:Brush|Spread|Put) glue /u;
+
+function textsOf(scene: Scene, methods: readonly Joint["method"][]): readonly string[] {
   return methods.flatMap((method): readonly string[] => {
     const own = scene.joints.filter((joint) => joint.method === method);
     const glued = own.some((joint) => joint.glue);
     const sides = sidesOf(scene, own);
-    if (method === "groove") return [grooveText(scene, own, glued)];
     if (method === "glazed") return [glazedText(scene, own)];
     if (method === "dado" || method === "rabbet") return housedTexts(scene, own, method, glued);
     const words = METHOD_WORDS[method];
@@ -113,7 +129,12 @@ function methodTexts(scene: Scene): readonly string[] {
     const room = method === "slides" ? slideRoom(scene.work, own[0] as Joint) : null;
     if (words) return words({ ...sides, wedged, glued, room, several: scene.several });
     const { these, those } = sides;
-    return fastenedText(scene.work, own, { glued, these, those, alone: methods.length === 1 && !scene.lowered });
+    return fastenedText(scene.work, own, {
+      glued,
+      these,
+      those,
+      alone: new Set(scene.joints.map((joint) => joint.method)).size === 1 && !scene.lowered,
+    });
   });
 }
 
@@ -125,7 +146,7 @@ function grooveText({ work, arriving, joints }: Scene, own: readonly Joint[], gl
   const when = own.length < joints.length ? ", before the frame is closed" : "";
   if (panels.every((id) => arriving.includes(id)))
     return `Slide ${listed(work, panels)} into the grooves${when}, ${how}.`;
-  return `Let the edge of ${listed(work, panels)} go into its groove, ${how}.`;
+  return `As it comes, let the edge of ${listed(work, panels)} go into its groove, ${how}.`;
 }
 
 /** A pane is laid in; a bead comes over its edge. */
