@@ -82,8 +82,7 @@ function pointsOver(work: Work, { parts: [a, b] }: Joint, axis: AxisIndex): read
 
 /** One clamp presses on both. */
 const isNear = (a: readonly Length[], b: readonly Length[]): boolean =>
-  a.map((value, i) => toNumber(subtract(value, b[i] as Length)) ** 2).reduce((so, one) => so + one, 0) <
-  toNumber(half(APART)) ** 2;
+  a.every((value, i) => Math.abs(toNumber(subtract(value, b[i] as Length))) < toNumber(half(APART)));
 
 /** What is said of a clamp's length: whole inches, or centimetres. */
 export const roundedUp = (work: Work, length: Length): Length =>
