@@ -40,20 +40,22 @@ export function partInStep({ build }: Plan, step: Step): BuiltPart | null {
 
 /** Shares of the page's height that a drawing may take: more only where its numbers do not go in. */
 const HEIGHTS = [0.34, 0.5, 0.8] as const;
+/** The share of one that is set closer. */
+const LOW = [0.27] as const;
 
 /** With what the cut list notes of it, where that is not told beside it; null where its numbers do not go in. */
 export function drawnPart(
   plan: Plan,
   line: CutLine,
   part: BuiltPart,
-  { width, noted }: { readonly width: number; readonly noted: boolean },
+  { width, noted, low = false }: { readonly width: number; readonly noted: boolean; readonly low?: boolean },
 ): Drawn | null {
   const { build, frame } = plan;
   const units = build.design.units;
   const precision = units === "inch" ? inches(1, 64) : millimetres(1, 10);
   const print = (length: Length) => printLength(length, { units, precision, style: "typographic" }).text;
   const place = (length: Length) => print(roundTo(length, placeStep(build.design)));
-  const made = HEIGHTS.reduce<PartDrawing | null>(
+  const made = (low ? LOW : HEIGHTS).reduce<PartDrawing | null>(
     (found, share) =>
       found ??
       partDrawing(build, part, {

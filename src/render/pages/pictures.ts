@@ -50,15 +50,25 @@ export function sectionsPicture({ build, pen }: Plan, size: Size): Picture | nul
 }
 export const explodedPicture = ({ build, pen }: Plan, size: Size): Picture =>
   picture(explodedView(build, { frame: at(size), pen }));
+export interface StepPicture extends Picture {
+  /** The same in a lower frame; null where that is no lower or shows less. */
+  readonly lower: (height: number) => Picture | null;
+}
+
 /** One for each step. Each is taken as the one before was, where that serves. */
-export function stepPictures({ build, pen }: Plan, size: Size): Picture[] {
+export function stepPictures({ build, pen }: Plan, size: Size): StepPicture[] {
   let before: Take | null = null;
   const told = new Set<string>();
   return build.steps.map((step) => {
     const drawn = stepPicture(build, step, { frame: at(size), pen, before, told });
     before = drawn.take;
     if (drawn.close !== null) told.add(drawn.close);
-    return picture(drawn, true);
+    const full = picture(drawn, true);
+    const lower = (height: number): Picture | null => {
+      const low = full.height > height ? drawn.lower(height) : null;
+      return low && picture(low, true);
+    };
+    return { ...full, lower };
   });
 }
 export const layoutPicture = ({ build, pen }: Plan, layout: Layout, size: Size): Picture =>

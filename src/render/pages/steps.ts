@@ -11,15 +11,16 @@ import { measure } from "../typeset/measure.ts";
 import type { FlowAtom } from "../typeset/sheet.ts";
 import { cutStack, paintStack, type Stack, stack } from "../typeset/stack.ts";
 import { type Drawn, drawnPart, PART_DRAWINGS, partInStep } from "./drawn-part.ts";
-import { type Picture, stepPictures } from "./pictures.ts";
+import { type Picture, type StepPicture, stepPictures } from "./pictures.ts";
 import { type Plan, sectionHeading } from "./plan.ts";
 
 /** From the line above a step to its title, and from the title to the picture. */
 const TITLE_SPACE = 10;
 const GAP = 24;
-const BETWEEN = 18;
-/** No picture is higher, so that pictures keep their size. */
+const BETWEEN = 14;
+/** No picture is higher, so that pictures keep their size; as low as `LOW` where a page then holds one step more. */
 const HIGHEST = 180;
+const LOW = 148;
 
 export function stepPages(plan: Plan): Section | null {
   const { build, frame } = plan;
@@ -27,34 +28,76 @@ export function stepPages(plan: Plan): Section | null {
   const width = columnWidth(frame.width, GAP);
   const pictures = shownInSteps(plan, width);
   const most = 2 * frame.height - SLACK;
-  const units = build.steps.flatMap((step, i) => stepUnits(step, pictures[i] as Drawn, width, most));
+  const units = build.steps.flatMap((step, i) => {
+    const { picture, lower } = pictures[i] as Shown;
+    const set = stepUnits(step, picture, width, most);
+    return set.map((unit) => ({ unit, tight: once(() => tightened(step, set, lower(), width, most)) }));
+  });
   return {
     name: "steps",
     title: "Step by step",
     kind: "steps",
     start: "fits",
     atoms: sectionHeading("steps", "Step by step", frame.width),
-    columns: { gap: GAP, between: BETWEEN, units },
+    columns: {
+      ...{ gap: GAP, between: BETWEEN, tie, tied: TITLE_SPACE },
+      units: units.map(({ unit }) => unit),
+      tighter: (i) => units[i]?.tight() ?? null,
+    },
   };
 }
 
+/** The step with its lower picture, where it is one unit; else null. */
+function tightened(step: Step, set: readonly Unit[], lower: Drawn | null, width: number, most: number): Unit | null {
+  const [unit] = set.length === 1 && lower !== null ? stepUnits(step, lower, width, most) : [];
+  return unit ?? null;
+}
+
+/** Asked for once at most. */
+function once<T>(make: () => T): () => T {
+  let made: { readonly value: T } | null = null;
+  return () => {
+    made ??= { value: make() };
+    return made.value;
+  };
+}
+
+/** The line above a step that goes over into the right column. */
+const tie = (width: number): Atom =>
+  block(0, (x, y) => [decoration(line(x, y, x + width, y, { width: 1, ink: BLACK }))]);
+
+/** What is drawn beside a step, and the same lower, where that can be. */
+interface Shown {
+  readonly picture: Drawn;
+  readonly lower: () => Drawn | null;
+}
+
 /** A part that is worked on with its measures, and what is put together as it stands in the room. */
-function shownInSteps(plan: Plan, width: number): readonly Drawn[] {
+function shownInSteps(plan: Plan, width: number): readonly Shown[] {
   const { build, frame } = plan;
   const pictures = stepPictures(plan, { width, height: HIGHEST });
-  return build.steps.map((step, i): Drawn => {
-    const { height, paint } = pictures[i] as Picture;
-    const plain: Drawn = { height, paint: (x, y) => [paint(x, y)] };
+  return build.steps.map((step, i): Shown => {
+    const full = pictures[i] as StepPicture;
     const part = partInStep(plan, step);
     const line = build.cutList.find(({ mark }) => mark === part?.mark);
-    if (!part || !line) return plain;
-    const drawn = drawnPart(plan, line, part, { width, noted: false });
-    if (drawn) return drawn;
-    return drawnPart(plan, line, part, { width: frame.width, noted: false })
-      ? elsewhere(plain, line.mark, width)
-      : plain;
+    const drawnIn = (low: boolean): Drawn | null =>
+      part && line ? drawnPart(plan, line, part, { width, noted: false, low }) : null;
+    const drawn = drawnIn(false);
+    if (drawn) return { picture: drawn, lower: () => drawnIn(true) };
+    const told = part && line ? drawnPart(plan, line, part, { width: frame.width, noted: false }) !== null : false;
+    const shown = (picture: Picture): Drawn =>
+      told && line ? elsewhere(plainly(picture), line.mark, width) : plainly(picture);
+    return {
+      picture: shown(full),
+      lower: () => {
+        const low = full.lower(LOW);
+        return low && shown(low);
+      },
+    };
   });
 }
+
+const plainly = ({ height, paint }: Picture): Drawn => ({ height, paint: (x, y) => [paint(x, y)] });
 
 /** With a word of where the part is drawn with its measures, which need the width of the page. */
 function elsewhere({ height, paint }: Drawn, mark: string, width: number): Drawn {
@@ -88,7 +131,7 @@ function stepUnits(step: Step, picture: Drawn, width: number, most: number): Uni
     const [now, later]: readonly [Stack, Stack | null] = cutStack(rest, most - height);
     const top: FlowAtom = {
       ...block(height, (x, y) => [...title.paint(x, y), ...named(picture.paint(x, y + title.height), step)], {
-        keep: true,
+        keep: picture.height === 0,
       }),
       of: `step ${step.number}`,
     };

@@ -1,4 +1,7 @@
-/** Two columns, filled from the left. What belongs together stays on one page, where it may go over from one column into the other. */
+/**
+ * Two columns, filled from the left. What belongs together stays on one page, where it may go over from one column into the other.
+ * Where that holds more, a page is filled in bands: two low columns, and below them two more.
+ */
 import type { Frame } from "../style.ts";
 import type { Atom } from "./atom.ts";
 import { blank, type FlowAtom, type Sheet } from "./sheet.ts";
@@ -12,6 +15,12 @@ export interface Columns {
   /** White space above a unit that is not the first of its column. */
   readonly between: number;
   readonly units: readonly Unit[];
+  /** Ties the columns together above a unit that goes over into the right one. */
+  readonly tie?: (width: number) => Atom;
+  /** So far below that tie it goes on. */
+  readonly tied?: number;
+  /** A unit that takes up less, by its index, for a page that holds one more with it; null where there is none. */
+  readonly tighter?: (unit: number) => Unit | null;
 }
 
 export const columnWidth = (width: number, gap: number): number => Math.floor((width - gap) / 2);
@@ -27,15 +36,20 @@ interface Spot {
   readonly y: number;
 }
 
-interface Filled {
+/** Two columns over a part of the page, `y` below the top of the first. */
+interface Band {
+  readonly y: number;
+  readonly height: number;
   readonly spots: readonly Spot[];
+  /** A unit goes over into the right column. */
+  readonly parted: boolean;
   /** The first unit that does not go in. */
   readonly next: number;
 }
 
 /** Whether the first unit goes below what takes up the page but for `height`. */
 export const holdsFirst = (columns: Columns, height: number): boolean =>
-  height > 0 && (columns.units.length === 0 || fill(columns, 0, height).next > 0);
+  height > 0 && (columns.units.length === 0 || bandsIn(columns, 0, height).length > 0);
 
 /** Puts the units below what is placed on the last sheet, and on further ones. */
 export function inColumns(columns: Columns, kind: string, sheets: Sheet[], frame: Frame): void {
@@ -43,13 +57,17 @@ export function inColumns(columns: Columns, kind: string, sheets: Sheet[], frame
   for (let from = 0; from < columns.units.length; ) {
     let sheet = sheets[sheets.length - 1] ?? blank(kind, frame.y);
     const top = sheet.placed.length === 0 ? frame.y : sheet.y + columns.between / 2;
-    const { spots, next } = filled(columns, from, frame.y + frame.height - top, sheet.placed.length === 0);
-    for (const { atom, column, y } of spots) {
-      sheet.placed.push({ atom, x: frame.x + column * step, y: top + y });
-      sheet.y = Math.max(sheet.y, top + y + atom.height);
-      if (atom.of !== undefined && !sheet.of.includes(atom.of)) sheet.of.push(atom.of);
+    for (const band of tightest(columns, from, frame.y + frame.height - top, sheet.placed.length === 0)) {
+      const { tie } = columns;
+      if (band.parted && tie)
+        sheet.placed.push({ atom: tie(frame.width), x: frame.x, y: top + band.y });
+      for (const { atom, column, y } of band.spots) {
+        sheet.placed.push({ atom, x: frame.x + column * step, y: top + band.y + y });
+        sheet.y = Math.max(sheet.y, top + band.y + y + atom.height);
+        if (atom.of !== undefined && !sheet.of.includes(atom.of)) sheet.of.push(atom.of);
+      }
+      from = band.next;
     }
-    from = next;
     if (from < columns.units.length) {
       sheet = blank(kind, frame.y);
       sheets.push(sheet);
@@ -57,24 +75,83 @@ export function inColumns(columns: Columns, kind: string, sheets: Sheet[], frame
   }
 }
 
-/** As many units as go in; on an empty page at least one. The columns of the last page end at about the same height. */
-function filled(columns: Columns, from: number, height: number, empty: boolean): Filled {
-  const most = fill(columns, from, height);
-  if (most.next === from && empty) return forced(columns, from, height);
-  if (most.next < columns.units.length) return most;
-  for (let least = EVEN; least < height; least += EVEN) {
-    const even = fill(columns, from, least);
-    if (even.next === most.next) return even;
+/** With units that take up less where one more goes in by that; the others stay as they are. */
+function tightest(columns: Columns, from: number, height: number, empty: boolean): readonly Band[] {
+  const plain = onPage(columns, from, height, empty);
+  const { units, tighter } = columns;
+  const end = nextOf(plain, from);
+  if (!tighter || end >= units.length) return plain;
+  const tight = units.map((unit, i) => (i < from || i > end ? unit : (tighter(i) ?? unit)));
+  const found = onPage({ ...columns, units: tight }, from, height, empty);
+  const next = nextOf(found, from);
+  if (next <= end) return plain;
+  let best = found;
+  for (let i = from; i < next; i++) {
+    const small = tight[i] as Unit;
+    tight[i] = units[i] as Unit;
+    const other = onPage({ ...columns, units: tight }, from, height, empty);
+    if (nextOf(other, from) >= next) best = other;
+    else tight[i] = small;
   }
-  return most;
+  return best;
 }
 
-function fill({ units, between }: Columns, from: number, height: number): Filled {
+/** As many units as go in; on an empty page at least one. The columns of the last page end at about the same height. */
+function onPage(columns: Columns, from: number, height: number, empty: boolean): readonly Band[] {
+  const all = columns.units.length;
+  const whole = fill(columns, from, all, height);
+  if (whole.next === all) return [lowest(columns, from, all, height) ?? whole];
+  const bands = bandsIn(columns, from, height);
+  if (nextOf(bands, from) > whole.next) return bands;
+  return whole.next === from ? (empty ? [forced(columns, from, height)] : []) : [whole];
+}
+
+const nextOf = (bands: readonly Band[], from: number): number => bands.at(-1)?.next ?? from;
+
+/** The bands that hold the most units in a height, as few of them as do it. */
+function bandsIn(columns: Columns, from: number, height: number): readonly Band[] {
+  const known = new Map<string, Band | null>();
+  const low = (start: number, end: number): Band | null => {
+    const key = `${start} ${end}`;
+    const band = known.get(key) ?? lowest(columns, start, end, height);
+    known.set(key, band);
+    return band;
+  };
+  const best = (start: number, room: number): readonly Band[] => {
+    let most: readonly Band[] = [];
+    for (let end = start + 1; end <= columns.units.length; end++) {
+      const band = low(start, end);
+      if (band === null || band.height > room) break;
+      const down = band.height + columns.between;
+      const bands = [band, ...best(end, room - down).map((each) => ({ ...each, y: each.y + down }))];
+      const more = nextOf(bands, start) - nextOf(most, start);
+      if (more > 0 || (more === 0 && bands.length < most.length)) most = bands;
+    }
+    return most;
+  };
+  return best(from, height);
+}
+
+/** The units from `from` to before `to` in two columns, no higher than they must be; null where that is higher than `height`. */
+function lowest(columns: Columns, from: number, to: number, height: number): Band | null {
+  for (let least = EVEN; least < height + EVEN; least += EVEN) {
+    const even = fill(columns, from, to, Math.min(least, height));
+    if (even.next === to) return even;
+  }
+  return null;
+}
+
+/** As many of the units from `from` to before `to` as two columns of a height hold. */
+function fill(columns: Columns, from: number, to: number, height: number): Band {
+  const { units, between, tied = 0 } = columns;
   const spots: Spot[] = [];
-  let [column, y]: [0 | 1, number] = [0, 0];
-  for (let next = from; next < units.length; next++) {
-    const runs = runsOf(units[next] ?? [], column, y === 0 ? 0 : y + between, height);
-    if (runs === null) return { spots, next };
+  let [column, y, low, parted]: [0 | 1, number, number, boolean] = [0, 0, 0, false];
+  const made = (next: number): Band => ({ y: 0, height: low, spots, parted, next });
+  for (let next = from; next < to; next++) {
+    const least = to === from + 1 ? 1 : 2;
+    const runs = runsOf(units[next] ?? [], { column, y: y === 0 ? 0 : y + between, height, tied, least });
+    if (runs === null) return made(next);
+    if (runs.length > 1) parted = true;
     for (const run of runs) {
       [column, y] = [run.column, run.y];
       for (const [i, atom] of run.atoms.entries()) {
@@ -82,9 +159,10 @@ function fill({ units, between }: Columns, from: number, height: number): Filled
         spots.push({ atom, column, y });
         y += atom.height;
       }
+      low = Math.max(low, y);
     }
   }
-  return { spots, next: units.length };
+  return made(to);
 }
 
 interface Run {
@@ -93,19 +171,30 @@ interface Run {
   readonly y: number;
 }
 
-/** Where a unit goes that would begin at `y` of a column; null where the page is full. */
-function runsOf(unit: Unit, column: 0 | 1, y: number, height: number): readonly Run[] | null {
+/** Where a unit would begin, and what room there is. */
+interface Place {
+  readonly column: 0 | 1;
+  readonly y: number;
+  readonly height: number;
+  /** Above what goes over into the right column. */
+  readonly tied: number;
+  /** So many atoms at least stay in the left column when a unit is parted. */
+  readonly least: number;
+}
+
+/** Where a unit goes; null where the columns are full. */
+function runsOf(unit: Unit, { column, y, height, tied, least }: Place): readonly Run[] | null {
   const whole = heightOf(unit);
   if (whole <= height - y) return [{ atoms: unit, column, y }];
   if (column === 1) return null;
-  const cut = height - y >= height * WORTH_PARTING || whole > height ? cutOf(unit, height - y) : 0;
+  const cut = y === 0 || height - y >= height * WORTH_PARTING || whole > height ? cutOf(unit, height - y) : 0;
   const rest = unit.slice(cut);
-  if (cut > 1 && heightOf(rest) <= height)
+  if (cut >= least && tied + heightOf(rest) <= height)
     return [
       { atoms: unit.slice(0, cut), column, y },
-      { atoms: rest, column: 1, y: 0 },
+      { atoms: rest, column: 1, y: tied },
     ];
-  return whole <= height ? [{ atoms: unit, column: 1, y: 0 }] : null;
+  return whole <= height && y > 0 ? [{ atoms: unit, column: 1, y: 0 }] : null;
 }
 
 /** How many atoms go into a height, without parting those that keep together. */
@@ -121,13 +210,14 @@ function cutOf(unit: Unit, height: number): number {
 }
 
 /** A unit that is longer than a page, cut where the left column ends. */
-function forced(columns: Columns, from: number, height: number): Filled {
+function forced(columns: Columns, from: number, height: number): Band {
   const unit = columns.units[from] ?? [];
   const loose = unit.map((atom) => ({ ...atom, keep: false }));
   const cut = Math.max(1, cutOf(loose, height));
-  const { spots } = fill({ ...columns, units: [unit.slice(0, cut)] }, 0, Infinity);
-  const { spots: rest } = fill({ ...columns, units: [unit.slice(cut)] }, 0, Infinity);
-  return { spots: [...spots, ...rest.map((spot) => ({ ...spot, column: 1 as const }))], next: from + 1 };
+  const { spots } = fill({ ...columns, units: [unit.slice(0, cut)] }, 0, 1, Infinity);
+  const { spots: rest } = fill({ ...columns, units: [unit.slice(cut)] }, 0, 1, Infinity);
+  const right = rest.map((spot) => ({ ...spot, column: 1 as const }));
+  return { y: 0, height, spots: [...spots, ...right], parted: false, next: from + 1 };
 }
 
 /** Of atoms one below the other; the space above the first is dropped. */

@@ -3,6 +3,7 @@
  * tint, arrows of travel, screws where they go, marks of the new parts.
  */
 import { picturePoint, type View, visibleFaces } from "../../../geometry/picture/index.ts";
+import type { VisibleFace } from "../../../geometry/types.ts";
 import type { Build, Step } from "../../../solve/build.ts";
 import { UNITS_PER_INCH } from "../../../units/index.ts";
 import type { Frame } from "../../style.ts";
@@ -11,14 +12,14 @@ import { type Extent, extentOf, extentOfItems, fitInto, inset, scaleInto } from 
 import { groundOf } from "../ground.ts";
 import { fills, strokes } from "../ink.ts";
 import { labels } from "../labels.ts";
-import { linesOf, SPECK, takePicture, tones } from "../picture.ts";
+import { linesOf, type Picture, SPECK, takePicture, tones } from "../picture.ts";
 import { placeBalloons } from "../place-balloons.ts";
 import { Plate } from "../plate.ts";
 import { FRESH, PRESENT } from "../strokes.ts";
 import { travelLines } from "../travel-lines.ts";
 import { listed, stepInWords } from "../words.ts";
 import { travelArrow } from "./arrows.ts";
-import { detailOf } from "./detail.ts";
+import { type Detail, detailOf } from "./detail.ts";
 import { enlarged } from "./enlarge.ts";
 import { mouthsOf } from "./mouths.ts";
 import { type Scene, sceneOf } from "./scene.ts";
@@ -46,6 +47,8 @@ export interface StepPicture extends Drawing {
   readonly take: Take | null;
   /** The method of joining that is shown close here. */
   readonly close: string | null;
+  /** The same in a lower frame; null where it would not show the same. */
+  readonly lower: (height: number) => Drawing | null;
 }
 
 const NOTHING: ReadonlySet<string> = new Set();
@@ -56,23 +59,54 @@ const MARGIN = 27;
 const LARGEST = 36 / UNITS_PER_INCH;
 
 export function stepPicture(build: Build, step: Step, options: StepPictureOptions): StepPicture {
-  const { frame, pen, before = null, told = NOTHING } = options;
+  const { frame, pen, told = NOTHING } = options;
+  const before = options.before?.unit === step.unit ? options.before : null;
   const scene = sceneOf(build, step);
-  if (scene.items.length === 0) return { items: [], alt: "", scale: NOT_TO_SCALE, take: null, close: null };
-  const { items, fresh, shifts, screws, groups } = scene;
+  if (scene.items.length === 0) return EMPTY;
+  const { items, fresh, screws } = scene;
   // Where screws are driven they count; the holes that they go into lie inside the joint.
   const driveways = screws.map(({ mouth, direction }) => ({ at: mouth, direction }));
-  const view = chooseView(
-    { items, fresh, mouths: driveways.length > 0 ? driveways : mouthsOf(build, step) },
-    step.up,
-    before?.unit === step.unit ? before.view : null,
-  );
-  const room = inset(frame, MARGIN);
+  const mouths = driveways.length > 0 ? driveways : mouthsOf(build, step);
+  const view = chooseView({ items, fresh, mouths }, step.up, before?.view ?? null);
   const extent = sceneExtent(scene, view);
-  const scale = sizeFor(extent, room, before?.unit === step.unit ? before.scale : null);
-  const fit = fitInto(extent, room, scale);
-  const picture = takePicture(items, view, fit, SPECK.step);
-  const faces = visibleFaces(items, view, picture.stage);
+  const scale = sizeFor(extent, inset(frame, MARGIN), before?.scale ?? null);
+  const picture = takePicture(items, view, fitInto(extent, frame, scale), SPECK.step);
+  const taken: Taken = { build, step, scene, view, extent, picture, faces: visibleFaces(items, view, picture.stage) };
+  const { detail, ...drawing } = drawn(taken, frame, scale, pen, told);
+  return {
+    ...drawing,
+    close: detail?.method ?? null,
+    take: { unit: step.unit, view, scale },
+    lower: (height) => {
+      const low = { ...frame, height };
+      const found = drawn(taken, low, sizeFor(extent, inset(low, MARGIN), scale), pen, told);
+      return found.detail?.method === detail?.method ? found : null;
+    },
+  };
+}
+
+const EMPTY: StepPicture = { items: [], alt: "", scale: NOT_TO_SCALE, take: null, close: null, lower: () => null };
+
+/** What does not depend on the frame. */
+interface Taken {
+  readonly build: Build;
+  readonly step: Step;
+  readonly scene: Scene;
+  readonly view: View;
+  readonly extent: Extent;
+  readonly picture: Picture;
+  readonly faces: readonly VisibleFace[];
+}
+
+function drawn(
+  { build, step, scene, view, extent, picture, faces }: Taken,
+  frame: Frame,
+  scale: number,
+  pen: Pen,
+  told: ReadonlySet<string>,
+): Drawing & { readonly detail: Detail | null } {
+  const { items, fresh, shifts, screws, groups } = scene;
+  const fit = fitInto(extent, inset(frame, MARGIN), scale);
   const plate = new Plate(frame);
   const ground = groundOf(faces, fit, frame);
   const isNew = (id: string) => fresh.has(id);
@@ -88,14 +122,11 @@ export function stepPicture(build: Build, step: Step, options: StepPictureOption
   const arrows = groups.flatMap(({ box, along }) => travelArrow(box, along, view, fit, plate, ground));
   const joins = step.kind === "join" || step.kind === "glue-up";
   const detail = joins ? detailOf(build, scene, { view, fit, plate, ground }, told) : null;
-  const drawn = {
-    fills: tint,
-    strokes: [
-      { lines: thin, stroke: PRESENT },
-      { lines: thick, stroke: FRESH },
-    ],
-  };
-  const close = detail ? enlarged(detail, drawn, plate, pen) : [];
+  const lines = [
+    { lines: thin, stroke: PRESENT },
+    { lines: thick, stroke: FRESH },
+  ];
+  const close = detail ? enlarged(detail, { fills: tint, strokes: lines }, plate, pen) : [];
   const marks = labels(
     items.filter(({ id }) => isNew(id)),
     faces,
@@ -120,8 +151,7 @@ export function stepPicture(build: Build, step: Step, options: StepPictureOption
         : "") +
       (detail ? ` A joint (${detail.method}) is shown ${detail.times} times larger.` : ""),
     scale: NOT_TO_SCALE,
-    close: detail?.method ?? null,
-    take: { unit: step.unit, view, scale },
+    detail,
   };
 }
 
