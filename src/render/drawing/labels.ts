@@ -1,13 +1,19 @@
 /** The labels of parts in a picture. */
 import { type Placed, picturePoint, type View } from "../../geometry/picture/index.ts";
-import type { VisibleFace } from "../../geometry/types.ts";
+import type { Vec, VisibleFace } from "../../geometry/types.ts";
 import { plus, times } from "../../geometry/vec.ts";
+import type { Spot } from "./drawing.ts";
 import type { Fit } from "./fit.ts";
+import { heading } from "./ink.ts";
 import type { Label } from "./place-balloons.ts";
 import { seenArea, targetsOn } from "./targets.ts";
 
-/** Of more than this many alike, the one that is best seen stands for all. */
+/** Of more than this many alike, the one that is best seen stands for all, wherever they are. */
 const ALIKE = 8;
+/** So many alike that stand together have one label. */
+const TOGETHER = 3;
+/** Points on paper from middle to middle. */
+const NEAR = 64;
 /** Square points; less of a part is no place for a leader. */
 const ENOUGH = 12;
 
@@ -15,7 +21,10 @@ export interface Marked extends Placed {
   readonly mark: string;
 }
 
-/** One label for each part that has a mark; a leader to a part that does not show is dashed. In the order of the marks' first parts. */
+/**
+ * One label for each part that has a mark, and one for several alike that stand together, with their number; a leader to a part
+ * that does not show is dashed. In the order of the marks' first parts.
+ */
 export function labels(
   parts: readonly Marked[],
   faces: readonly VisibleFace[],
@@ -24,20 +33,37 @@ export function labels(
 ): readonly Label[] {
   const marks = [...new Set(parts.map(({ mark }) => mark))].filter((mark) => mark !== "");
   return marks.flatMap((mark): readonly Label[] => {
-    const alike = parts.filter((part) => part.mark === mark);
-    const all = alike.map((part) => ({
-      label: labelOf(part, faces, view, fit),
-      seen: seenArea(faces, part.id, fit.scale),
-    }));
-    if (all.length <= ALIKE) return all.map(({ label }) => label);
-    const [clearest] = all.sort((a, b) => b.seen - a.seen);
-    return clearest ? [{ ...clearest.label, mark: `${mark} × ${all.length}` }] : [];
+    const alike = parts
+      .filter((part) => part.mark === mark)
+      .map((part) => ({
+        label: labelOf(part, faces, view, fit),
+        at: fit.page(picturePoint(view, middleOf(part))),
+        seen: seenArea(faces, part.id, fit.scale),
+      }));
+    const groups = alike.length > ALIKE ? [alike] : groupsOf(alike);
+    return groups.flatMap((group) => {
+      const [clearest] = [...group].sort((a, b) => b.seen - a.seen);
+      if (group.length < TOGETHER || !clearest) return group.map(({ label }) => label);
+      return [{ ...clearest.label, mark: `${mark} × ${group.length}` }];
+    });
   });
 }
 
+/** Those that stand near one another, in a chain. */
+function groupsOf<T extends { readonly at: Spot }>(all: readonly T[]): readonly (readonly T[])[] {
+  const groups: T[][] = [];
+  for (const one of all) {
+    const near = groups.filter((group) => group.some(({ at }) => heading(at, one.at).distance <= NEAR));
+    const rest = groups.filter((group) => !near.includes(group));
+    groups.splice(0, groups.length, ...rest, [...near.flat(), one]);
+  }
+  return groups;
+}
+
+const middleOf = ({ solid, shift = [0, 0, 0] }: Marked): Vec => plus(times(plus(solid.low, solid.high), 0.5), shift);
+
 function labelOf(part: Marked, faces: readonly VisibleFace[], view: View, fit: Fit): Label {
-  const { id, mark, solid, shift = [0, 0, 0] } = part;
+  const { id, mark } = part;
   if (seenArea(faces, id, fit.scale) >= ENOUGH) return { mark, targets: targetsOn(faces, id, fit), hidden: false };
-  const middle = plus(times(plus(solid.low, solid.high), 0.5), shift);
-  return { mark, targets: [fit.page(picturePoint(view, middle))], hidden: true };
+  return { mark, targets: [fit.page(picturePoint(view, middleOf(part)))], hidden: true };
 }

@@ -40,8 +40,9 @@ export function partInStep({ build }: Plan, step: Step): BuiltPart | null {
 
 /** Shares of the page's height that a drawing may take: more only where its numbers do not go in. */
 const HEIGHTS = [0.34, 0.5, 0.8] as const;
-/** The share of one that is set closer. */
+/** The share of one that is set closer, and the scale below which its holes would crowd. */
 const LOW = [0.27] as const;
+const LEAST = 1 / 16.5;
 
 /** With what the cut list notes of it, where that is not told beside it; null where its numbers do not go in. */
 export function drawnPart(
@@ -62,6 +63,7 @@ export function drawnPart(
         frame: { x: 0, y: 0, width, height: Math.floor(frame.height * share) },
         pen: { ...plan.pen, print },
         place,
+        ...(low ? { least: LEAST } : {}),
       }),
     null,
   );
@@ -77,7 +79,9 @@ export function drawnPart(
   return {
     height: onGrid(head.height + shown.height + 4),
     measured: true,
-    key: made.bores.flatMap((bore) => paragraph(boreWords(bore, plan.printer), TYPE.caption, width)),
+    key: made.bores.flatMap((bore, i) =>
+      paragraph(boreWords(bore, plan.printer), TYPE.caption, width, { keep: i < made.bores.length - 1 }),
+    ),
     paint: (x, y) => [...paintStack(head, x, y), shown.paint(x, y + head.height)],
   };
 }

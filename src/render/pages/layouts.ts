@@ -21,7 +21,7 @@ export function layoutPages(plan: Plan): Section | null {
     const mine = build.layouts.filter((layout) => layout.stock === stock.name);
     return mine.length === 0 ? [] : stockAtoms(plan, stock, mine);
   });
-  const intro = `Cut in the order of the numbers. Every saw cut takes ${printer.exact(kerf)}\u202f${printer.unit}; set fence or stop for each cut and do not measure on from the last. Lengths are drawn to scale; narrow boards are drawn wider than they are.`;
+  const intro = `Cut in the order of the numbers. Every saw cut takes ${printer.exact(kerf)}\u202f${printer.unit}; set fence or stop for each cut and do not measure on from the last. Lengths are drawn to scale; narrow boards, and those of narrow parts, are drawn wider than they are.`;
   return {
     name: "layouts",
     title: "Cutting layouts",
@@ -83,7 +83,7 @@ function homeText({ build, printer }: Plan, layouts: readonly Layout[]): readonl
 
 function layoutAtom(plan: Plan, { layout, numbers }: SawnAlike): Atom {
   const { frame, printer } = plan;
-  const high = layout.kind === "sheet" ? frame.height * 0.62 : 260;
+  const high = layout.kind === "sheet" ? frame.height * 0.62 : 300;
   const picture = layoutPicture(plan, layout, { width: frame.width, height: high });
   const word = layout.kind === "sheet" ? "Sheet" : "Board";
   const which = numbers.length === 1 ? `${word} ${numbers[0]}` : `${word}s ${listed(numbers.map(String))}`;

@@ -49,8 +49,10 @@ export function sectionsPicture({ build, pen }: Plan, size: Size): Picture | nul
   return drawn && picture(drawn, true);
 }
 export const explodedPicture = ({ build, pen }: Plan, size: Size): Picture =>
-  picture(explodedView(build, { frame: at(size), pen }));
+  picture(explodedView(build, { frame: at(size), pen }), true);
 export interface StepPicture extends Picture {
+  /** The same for all pictures that show the same; empty for none. */
+  readonly key: string;
   /** The same in a lower frame; null where that is no lower or shows less. */
   readonly lower: (height: number) => Picture | null;
 }
@@ -68,7 +70,7 @@ export function stepPictures({ build, pen }: Plan, size: Size): StepPicture[] {
       const low = full.height > height ? drawn.lower(height) : null;
       return low && picture(low, true);
     };
-    return { ...full, lower };
+    return { ...full, key: drawn.key, lower };
   });
 }
 export const layoutPicture = ({ build, pen }: Plan, layout: Layout, size: Size): Picture =>

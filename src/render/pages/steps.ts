@@ -76,6 +76,7 @@ interface Shown {
 function shownInSteps(plan: Plan, width: number): readonly Shown[] {
   const { build, frame } = plan;
   const pictures = stepPictures(plan, { width, height: HIGHEST });
+  const first = new Map<string, Step>();
   return build.steps.map((step, i): Shown => {
     const full = pictures[i] as StepPicture;
     const part = partInStep(plan, step);
@@ -84,6 +85,9 @@ function shownInSteps(plan: Plan, width: number): readonly Shown[] {
       part && line ? drawnPart(plan, line, part, { width, noted: false, low }) : null;
     const drawn = drawnIn(false);
     if (drawn) return { picture: drawn, lower: () => drawnIn(true) };
+    const same = first.get(full.key);
+    if (same && full.key !== "") return { picture: asIn(same, width), lower: () => null };
+    first.set(full.key, step);
     const told = part && line ? drawnPart(plan, line, part, { width: frame.width, noted: false }) !== null : false;
     const shown = (picture: Picture): Drawn =>
       told && line ? elsewhere(plainly(picture), line.mark, width) : plainly(picture);
@@ -98,6 +102,18 @@ function shownInSteps(plan: Plan, width: number): readonly Shown[] {
 }
 
 const plainly = ({ height, paint }: Picture): Drawn => ({ height, paint: (x, y) => [paint(x, y)] });
+
+/** Instead of a picture that stands at an earlier step. */
+function asIn({ number }: Step, width: number): Drawn {
+  const word = stack(paragraph(`The picture of step ${number} shows it.`, TYPE.caption, width));
+  return {
+    height: word.height + 4,
+    paint: (x, y) => [
+      ...paintStack(word, x, y),
+      { kind: "link", x, y, width, height: word.height, to: `step-${number}` },
+    ],
+  };
+}
 
 /** With a word of where the part is drawn with its measures, which need the width of the page. */
 function elsewhere({ height, paint }: Drawn, mark: string, width: number): Drawn {
@@ -131,7 +147,7 @@ function stepUnits(step: Step, picture: Drawn, width: number, most: number): Uni
     const [now, later]: readonly [Stack, Stack | null] = cutStack(rest, most - height);
     const top: FlowAtom = {
       ...block(height, (x, y) => [...title.paint(x, y), ...named(picture.paint(x, y + title.height), step)], {
-        keep: picture.height === 0,
+        keep: picture.height === 0 || key.length > 0,
       }),
       of: `step ${step.number}`,
     };

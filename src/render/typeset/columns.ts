@@ -59,8 +59,7 @@ export function inColumns(columns: Columns, kind: string, sheets: Sheet[], frame
     const top = sheet.placed.length === 0 ? frame.y : sheet.y + columns.between / 2;
     for (const band of tightest(columns, from, frame.y + frame.height - top, sheet.placed.length === 0)) {
       const { tie } = columns;
-      if (band.parted && tie)
-        sheet.placed.push({ atom: tie(frame.width), x: frame.x, y: top + band.y });
+      if (band.parted && tie) sheet.placed.push({ atom: tie(frame.width), x: frame.x, y: top + band.y });
       for (const { atom, column, y } of band.spots) {
         sheet.placed.push({ atom, x: frame.x + column * step, y: top + band.y + y });
         sheet.y = Math.max(sheet.y, top + band.y + y + atom.height);

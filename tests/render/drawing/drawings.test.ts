@@ -1,7 +1,9 @@
 import { describe, expect, test } from "vitest";
 import { BOTTOM, FRONT, ISOMETRIC } from "../../../src/geometry/picture/index.ts";
 import type { Drawing } from "../../../src/render/drawing/drawing.ts";
+import { fitAt } from "../../../src/render/drawing/fit.ts";
 import { explodedView, layoutDrawing, pieceView, stepPicture, threeViews } from "../../../src/render/drawing/index.ts";
+import { labels, type Marked } from "../../../src/render/drawing/labels.ts";
 import type { Build } from "../../../src/solve/build.ts";
 import { bench, boardLayout, bookcase, crowdedLayout, pen, sheetLayout } from "./fixture.ts";
 import { circlesThatMeet, clashes, outside, paths, struck, words } from "./look.ts";
@@ -25,6 +27,9 @@ const sound = (drawing: Drawing, frame: typeof letter) => {
 const marksOf = (build: Build, ids?: readonly string[]) =>
   new Set(build.parts.filter(({ id }) => !ids || ids.includes(id)).map(({ mark }) => mark));
 
+/** Marks in balloons, "D" of "D × 5". */
+const markedIn = (items: Parameters<typeof words>[0]) => words(items).map((word) => word.split(" × ")[0]);
+
 describe.each(builds)("%s", (_, build) => {
   test("three views: in the frame, no text on a text or a line, outside sizes and scale stated", () => {
     const drawing = threeViews(build, { frame: letter, pen });
@@ -39,16 +44,29 @@ describe.each(builds)("%s", (_, build) => {
   test("taken apart: every mark in a balloon", () => {
     const drawing = explodedView(build, { frame: letter, pen });
     sound(drawing, letter);
-    for (const mark of marksOf(build)) expect(words(drawing.items)).toContain(mark);
-    // One for each part: no mark here has more than eight.
-    expect(words(drawing.items)).toHaveLength(build.parts.length);
+    for (const mark of marksOf(build)) expect(markedIn(drawing.items)).toContain(mark);
+    // Every part is counted in one of them.
+    const counts = words(drawing.items).map((word) => Number(word.split(" × ")[1] ?? 1));
+    expect(counts.reduce((a, b) => a + b)).toBe(build.parts.length);
+  });
+
+  test("parts alike that stand together have one balloon, those far apart have their own", () => {
+    const alike = (count: number, apart: number) => {
+      const parts = Array.from({ length: count }, (_, i) => ({ ...build.parts[0], mark: "Z", id: `z${i}` }));
+      const shifted = parts.map((part, i) => ({ ...part, shift: [i * apart * 406_400, 0, 0] }) as unknown as Marked);
+      const fit = fitAt({ low: [0, 0], high: [1, 1] }, 72 / 406_400, 0, 0);
+      return labels(shifted, [], FRONT, fit).map(({ mark }) => mark);
+    };
+    expect(alike(4, 0.8)).toEqual(["Z × 4"]);
+    expect(alike(4, 2)).toEqual(["Z", "Z", "Z", "Z"]);
+    expect(alike(2, 0.5)).toEqual(["Z", "Z"]);
   });
 
   test("steps: every new mark in a balloon", () => {
     for (const step of build.steps) {
       const drawing = stepPicture(build, step, { frame: half, pen });
       sound(drawing, half);
-      for (const mark of marksOf(build, step.shows.fresh)) expect(words(drawing.items)).toContain(mark);
+      for (const mark of marksOf(build, step.shows.fresh)) expect(markedIn(drawing.items)).toContain(mark);
       for (const mark of marksOf(build, step.shows.fresh)) expect(drawing.alt).toContain(mark);
     }
   });

@@ -70,7 +70,7 @@ export function drawRows(
 function fitted(measure: Measure, side: Side, pen: Pen): Set {
   const width = pen.measure(measure.text, "regular", TEXT);
   const room = Math.abs(measure.to - measure.from);
-  return { measure, width, inline: room >= (side.level ? width + 5 : TEXT + 0.5) };
+  return { measure, width, inline: room >= (side.level ? width : TEXT) + 5 };
 }
 
 function extensions(

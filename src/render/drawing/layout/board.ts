@@ -21,12 +21,26 @@ export const liesDown = ({ width, length }: Layout, room: Frame): boolean => {
   return Math.min(room.width / l, room.height / w) >= Math.min(room.width / w, room.height / l);
 };
 
-/** A narrow board is drawn at least this wide, so that its parts can be marked: its length is to scale, its width is not. */
+/**
+ * A board is drawn at least this wide, and as much wider as its narrowest part needs for its mark, up to a limit: its length is to
+ * scale, its width is not. Sheets keep their shape.
+ */
 const LEAST_WIDE = 34;
+const LEAST_PART = 17;
+const MOST_WIDE = 190;
+
+/** Points on paper for each unit of a board's width, at least. */
+function widened({ kind, width, placements }: Layout): number {
+  const least = LEAST_WIDE / toNumber(width);
+  if (kind === "sheet") return least;
+  const narrowest = placements.reduce((so, each) => Math.min(so, toNumber(each.width)), toNumber(width));
+  return Math.max(least, Math.min(LEAST_PART / narrowest, MOST_WIDE / toNumber(width)));
+}
 
 /** In the middle of the room's width, at its top. */
 export function boardOn(layout: Layout, room: Frame, scale: number, lying: boolean): Board {
-  const over = Math.max(scale, LEAST_WIDE / toNumber(layout.width));
+  const most = (lying ? room.height : room.width) / toNumber(layout.width);
+  const over = Math.max(scale, Math.min(widened(layout), most));
   const [wide, long] = [toNumber(layout.width) * over, toNumber(layout.length) * scale];
   const [across, down] = lying ? [long, wide] : [wide, long];
   const left = room.x + (room.width - across) / 2;

@@ -60,7 +60,7 @@ function onCut([from, to]: Segment, board: Board, plate: Plate, width: number): 
   return [...beyond, ...upon, ...past].find((spot) => plate.isFree(grown(boxAround(...spot, width, 2 * RADIUS), 0.8)));
 }
 
-/** In a crowd: in line with the cut farther off, else round the board, with a leader. */
+/** In a crowd: beside the cut or in line with it farther off, else round the board, with a leader. */
 function offBoard([from, to]: Segment, board: Board, plate: Plate, width: number): { at: Spot; leader: Segment } {
   const { left, right, top, bottom } = board.box;
   const { along } = heading(from, to);
@@ -71,9 +71,15 @@ function offBoard([from, to]: Segment, board: Board, plate: Plate, width: number
       const [x, y] = [middle[0] + by, middle[1] + by];
       places.push([x, top - RADIUS - 2], [x, bottom + RADIUS + 2], [left - RADIUS - 2, y], [right + RADIUS + 2, y]);
     }
+  for (const t of [0.1, 0.3, 0.5, 0.7, 0.9])
+    for (const off of [13, 18, 24, 31]) {
+      const on = ahead(from, along, heading(from, to).distance * t);
+      places.push(ahead(on, [-along[1], along[0]], off), ahead(on, [along[1], -along[0]], off));
+    }
   for (const by of [18, 26, 34]) places.push(ahead(to, along, by), ahead(from, along, -by));
+  const ends = [0, 0.1, 0.3, 0.5, 0.7, 0.9, 1].map((t) => ahead(from, along, heading(from, to).distance * t));
   const nearest = (at: Spot): Spot =>
-    [from, to, middle].reduce((a, b) => (heading(at, b).distance < heading(at, a).distance ? b : a));
+    ends.reduce((a, b) => (heading(at, b).distance < heading(at, a).distance ? b : a));
   const leaderTo = (at: Spot): Segment => [ahead(at, heading(at, nearest(at)).along, width / 2), nearest(at)];
   const far = (p: Spot) => heading(p, nearest(p)).distance;
   const free = places

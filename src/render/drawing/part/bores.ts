@@ -1,4 +1,5 @@
 /** The holes of a part in one of its views, each kind with a small letter. */
+import { circlePoint } from "../../../geometry/angle.ts";
 import type { Vec } from "../../../geometry/types.ts";
 import { dot } from "../../../geometry/vec.ts";
 import type { Hole } from "../../../solve/design.ts";
@@ -8,7 +9,7 @@ import { BLACK } from "../../palette.ts";
 import { circle } from "../../shapes.ts";
 import type { Pen, Spot } from "../drawing.ts";
 import { centred, strokes } from "../ink.ts";
-import { boxAround, grown, type Plate, type Segment } from "../plate.ts";
+import { type Box, boxAround, grown, type Plate, type Segment } from "../plate.ts";
 import { HIDDEN, NARROW, OUTLINE } from "../strokes.ts";
 import type { Lying } from "./lying.ts";
 
@@ -63,9 +64,13 @@ export function drawBores(bores: readonly Bore[], { spot, towards, scale }: Show
         const wide = (toNumber(hole.stages[0]?.diameter ?? { n: 0n, d: 1n }) * scale) / 2;
         const reach = Math.max(wide, 1) + 2.5;
         plate.addBox(boxAround(mouth[0], mouth[1], 2 * wide, 2 * wide));
-        return [...hole.stages.flatMap((stage) => round(hole, stage, spot, scale, look)), ...cross(mouth, reach)];
+        const lines = cross(mouth, reach);
+        for (const line of lines) plate.addLine(line);
+        return [...hole.stages.flatMap((stage) => round(hole, stage, spot, scale, look)), ...strokes(lines, NARROW)];
       }
-      return hole.stages.flatMap((stage) => side(at, hole.direction, stage, spot, scale));
+      const lines = hole.stages.flatMap((stage) => side(at, hole.direction, stage, spot, scale));
+      for (const line of lines) plate.addLine(line);
+      return strokes(lines, HIDDEN);
     }),
   );
 }
@@ -93,23 +98,19 @@ function round(hole: Hole, { diameter }: Stage, spot: Shown["spot"], scale: numb
   return [circle(...a, r, { stroke: look }), circle(...b, r, { stroke: look }), ...strokes(lines, look)];
 }
 
-const cross = ([x, y]: Spot, reach: number): readonly Item[] =>
-  strokes(
-    [
-      [
-        [x - reach, y],
-        [x + reach, y],
-      ],
-      [
-        [x, y - reach],
-        [x, y + reach],
-      ],
-    ],
-    NARROW,
-  );
+const cross = ([x, y]: Spot, reach: number): readonly Segment[] => [
+  [
+    [x - reach, y],
+    [x + reach, y],
+  ],
+  [
+    [x, y - reach],
+    [x, y + reach],
+  ],
+];
 
 /** A bore that runs across the view. */
-function side(at: Vec, way: Vec, { diameter, depth }: Stage, spot: Shown["spot"], scale: number): readonly Item[] {
+function side(at: Vec, way: Vec, { diameter, depth }: Stage, spot: Shown["spot"], scale: number): readonly Segment[] {
   const deep = toNumber(depth);
   const [from, to] = [spot(at), spot([at[0] + way[0] * deep, at[1] + way[1] * deep, at[2] + way[2] * deep])];
   const [dx, dy] = [to[0] - from[0], to[1] - from[1]];
@@ -123,42 +124,61 @@ function side(at: Vec, way: Vec, { diameter, depth }: Stage, spot: Shown["spot"]
     [to[0] - nx, to[1] - ny],
     [from[0] - nx, from[1] - ny],
   ];
-  return strokes(
-    corners.slice(1).map((corner, i): Segment => [corners[i] as Spot, corner]),
-    HIDDEN,
-  );
+  return corners.slice(1).map((corner, i): Segment => [corners[i] as Spot, corner]);
 }
 
 /** Of more than this many the first and the last have the letter. */
 const MOST = 8;
 
-/** Letters beside the holes that the view looks into, or that run across it, where there is room. */
+/** Letters beside the holes that the view looks into, or that run across it; farther off in a crowd, with a leader. */
 export function letters(bores: readonly Bore[], { spot, scale }: Shown, plate: Plate, pen: Pen): readonly Item[] {
   return bores.flatMap(({ holes, letter }) => {
     const some = holes.length <= MOST ? holes : [holes[0] as Hole, holes.at(-1) as Hole];
     return some.flatMap((hole): readonly Item[] => {
-      const [x, y] = spot([toNumber(hole.at[0]), toNumber(hole.at[1]), toNumber(hole.at[2])]);
-      const r = (toNumber(hole.stages[0]?.diameter ?? { n: 0n, d: 1n }) * scale) / 2 + 6;
-      const candidates = [1, 1.5, 2.2, 3].flatMap((k) =>
-        [
-          [1, -1],
-          [1, 1],
-          [-1, -1],
-          [-1, 1],
-          [1.3, 0],
-          [-1.3, 0],
-          [0, -1.3],
-          [0, 1.3],
-        ].map(([dx = 0, dy = 0]): Spot => [x + dx * r * k, y + dy * r * k]),
-      );
-      const free = candidates.flatMap((spot) => {
-        const box = boxAround(spot[0], spot[1], pen.measure(letter, "italic", 10), 8);
-        return plate.isFree(grown(box, 0.8)) ? [{ spot, box, cost: plate.linesThrough(box) }] : [];
-      });
-      const best = free.find(({ cost }) => cost === 0) ?? free.sort((a, b) => a.cost - b.cost)[0];
-      if (!best) return [];
-      plate.addBox(best.box);
-      return [centred(pen, letter, best.spot, { font: "italic", ink: BLACK }).item];
+      const mouth = spot([toNumber(hole.at[0]), toNumber(hole.at[1]), toNumber(hole.at[2])]);
+      const r = (toNumber(hole.stages[0]?.diameter ?? { n: 0n, d: 1n }) * scale) / 2;
+      const place = lettered(letter, mouth, r, plate, pen);
+      if (!place) return [];
+      plate.addBox(place.box);
+      if (place.leader) plate.addLeader(place.leader);
+      return [
+        ...strokes(place.leader ? [place.leader] : [], NARROW),
+        centred(pen, letter, place.spot, { font: "italic", ink: BLACK }).item,
+      ];
     });
   });
+}
+
+interface Lettered {
+  readonly spot: Spot;
+  readonly box: Box;
+  readonly leader: Segment | null;
+}
+
+/** From the rim of a hole to its letter: beside it, and with a leader. */
+const NEAR = [6, 8] as const;
+const FAR = [13, 17, 22, 28, 35, 44] as const;
+const WAYS = Array.from({ length: 16 }, (_, i) => circlePoint(i, 16));
+
+/** The nearest place with nothing through it; among all that are free the one with least, where there is none. */
+function lettered(letter: string, [x, y]: Spot, r: number, plate: Plate, pen: Pen): Lettered | null {
+  const width = pen.measure(letter, "italic", 10);
+  let best: (Lettered & { readonly cost: number }) | null = null;
+  for (const far of [...NEAR, ...FAR])
+    for (const [dx, dy] of WAYS) {
+      const spot: Spot = [x + dx * (r + far), y + dy * (r + far)];
+      const box = grown(boxAround(spot[0], spot[1] + 0.5, width, 9), 1);
+      if (!plate.isFree(box)) continue;
+      const leader: Segment | null =
+        far < FAR[0]
+          ? null
+          : [
+              [x + dx * (r + 1.5), y + dy * (r + 1.5)],
+              [spot[0] - dx * 6.5, spot[1] - dy * 6.5],
+            ];
+      if (leader && plate.blocks(leader)) continue;
+      const cost = far + 12 * plate.linesThrough(box) + (leader ? 2 * plate.linesAcross(leader) + 4 : 0);
+      if (!best || cost < best.cost - 1e-9) best = { spot, box, leader, cost };
+    }
+  return best;
 }

@@ -95,7 +95,7 @@ export function ordinatesAbove(all: readonly Ordinate[], top: number, left: numb
     const width = pen.measure(text, "regular", SIZE);
     plate.addBox(boxAround(to, top - LEADER - width / 2, SIZE, width));
     return [
-      ...leader(between, [at, top - 1.5], [at, top - OUT], [to, top - OUT - BEND], [to, top - LEADER + 1.5]),
+      ...leader(between, plate, [at, top - 1.5], [at, top - OUT], [to, top - OUT - BEND], [to, top - LEADER + 1.5]),
       {
         ...{ kind: "text", x: to + SIZE * 0.33, y: top - LEADER, text, font: "regular", size: SIZE, ink: BLACK },
         ...{ turn: 90, width },
@@ -115,7 +115,7 @@ export function ordinatesLeft(all: readonly Ordinate[], left: number, top: numbe
     const width = pen.measure(text, "regular", SIZE);
     plate.addBox(boxAround(left - LEADER - width / 2, to, width, SIZE));
     return [
-      ...leader(between, [left - 1.5, at], [left - OUT, at], [left - OUT - BEND, to], [left - LEADER + 1.5, to]),
+      ...leader(between, plate, [left - 1.5, at], [left - OUT, at], [left - OUT - BEND, to], [left - LEADER + 1.5, to]),
       {
         ...{ kind: "text", x: left - LEADER - width, y: to + SIZE * 0.33, text, font: "regular", size: SIZE },
         ...{ ink: BLACK, width },
@@ -125,10 +125,9 @@ export function ordinatesLeft(all: readonly Ordinate[], left: number, top: numbe
   return { items, bottom: (bent.at(-1) ?? top) + SIZE / 2 };
 }
 
-const leader = (none: boolean | undefined, ...spots: readonly Spot[]): readonly Item[] =>
-  none
-    ? []
-    : strokes(
-        spots.slice(1).map((to, i): Segment => [spots[i] as Spot, to]),
-        NARROW,
-      );
+function leader(none: boolean | undefined, plate: Plate, ...spots: readonly Spot[]): readonly Item[] {
+  if (none) return [];
+  const lines = spots.slice(1).map((to, i): Segment => [spots[i] as Spot, to]);
+  for (const line of lines) plate.addLeader(line);
+  return strokes(lines, NARROW);
+}

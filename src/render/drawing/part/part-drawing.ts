@@ -49,17 +49,26 @@ const gapAbove = ({ numbers }: Sheet, deep: number): number =>
 const SMALL = 1 / 4;
 const POINTS_PER_UNIT = 72 / 406_400;
 
-/** At the largest usual scale that goes into the frame; null where its numbers do not go in at any. `place` prints the places of holes. */
+export interface PartDrawingOptions {
+  readonly frame: Frame;
+  readonly pen: Pen;
+  /** Prints the places of holes. */
+  readonly place?: Pen["print"];
+  /** No smaller than this, on paper for each in the room. */
+  readonly least?: number;
+}
+
+/** At the largest usual scale that goes into the frame; null where its numbers do not go in at any. */
 export function partDrawing(
   build: Build,
   built: BuiltPart,
-  { frame, pen, place = pen.print }: { frame: Frame; pen: Pen; place?: Pen["print"] },
+  { frame, pen, place = pen.print, least = 0 }: PartDrawingOptions,
 ): PartDrawing | null {
   const lies = lying(built, build.holes);
   const { units } = build.design;
   const bores = boresOf(lies);
   const sheet = measured(lies, bores, { print: pen.print, place });
-  for (const scale of usualScales(units)) {
+  for (const scale of usualScales(units).filter(({ points }) => points >= least * POINTS_PER_UNIT)) {
     const plan = arranged(sheet, scale, frame, pen);
     if (plan === null) continue;
     const items = drawn(sheet, plan, bores, frame, pen);

@@ -1,7 +1,7 @@
 /** What a step's picture consists of: the unit in hand, what is new pulled off along its way where it slides into something. */
 import { isEmpty } from "../../../geometry/solid.ts";
 import type { Vec } from "../../../geometry/types.ts";
-import { minus, norm } from "../../../geometry/vec.ts";
+import { minus, norm, times } from "../../../geometry/vec.ts";
 import type { Build, BuiltPart, Step } from "../../../solve/build.ts";
 import { shown } from "../exploded/moves.ts";
 import { type Bounds, type Shifts, spread } from "../exploded/spread.ts";
@@ -23,16 +23,20 @@ export interface Scene {
 
 /** Clear space between what slides in and where it goes, and between a screw and its hole, as a share of the unit's size. */
 const GAP = 0.05;
+/** How far off a body is drawn that comes off or goes on again, as a share of the unit's size. */
+const OFF = 0.2;
 
 export function sceneOf(build: Build, step: Step): Scene {
   const { shows } = step;
-  const fresh = new Set(shows.fresh);
-  const wanted = new Set([...shows.fresh, ...shows.present]);
+  const goings = goingsOf(build, step);
+  const fresh = new Set([...shows.fresh, ...goings.flatMap(({ parts }) => parts)]);
+  const wanted = new Set([...fresh, ...shows.present]);
   const all = build.parts.filter(({ id }) => wanted.has(id));
   const parts = [...all.filter(({ id }) => fresh.has(id)), ...all.filter(({ id }) => !fresh.has(id))];
   const size = Math.max(1, ...parts.map(({ solid }) => norm(minus(solid.high, solid.low))));
   const moves = shown(shows).filter(({ parts: moving, into }) => slidesIn(build, moving, into));
-  const shifts = spread(parts, moves, GAP * size);
+  const shifts = new Map(spread(parts, moves, GAP * size));
+  for (const { parts: ids, out } of goings) for (const id of ids) shifts.set(id, times(out, OFF * size));
   const shiftOf = (id: string): Vec => shifts.get(id) ?? [0, 0, 0];
   const solids = new Map(build.parts.map(({ id, solid }) => [id, solid]));
   const screws = build.fasteners
@@ -55,7 +59,7 @@ export function sceneOf(build: Build, step: Step): Scene {
     shifts,
     screws,
     groups: together(
-      shows.travel.flatMap(({ parts: ids, along }) => {
+      [...shows.travel, ...goings].flatMap(({ parts: ids, along }) => {
         const moving = parts.filter(({ id }) => ids.includes(id));
         const box = boundsOf(moving, shiftOf);
         return box ? [{ box, along }] : [];
@@ -64,6 +68,23 @@ export function sceneOf(build: Build, step: Step): Scene {
     ),
   };
 }
+
+/** Bodies that come off the finished piece, or go on again: on which way they go, and which way is out. */
+function goingsOf(build: Build, { actions, number }: Step) {
+  const here = new Set(
+    build.steps.filter((each) => each.number < number).flatMap(({ actions: all }) => all.flatMap(off)),
+  );
+  return actions.flatMap((action) => {
+    const comesOff = action.do === "remove";
+    if (!comesOff && !(action.do === "add" && action.parts.every((id) => here.has(id)))) return [];
+    const straight = action.legs.flatMap((leg) => ("along" in leg ? [leg] : []));
+    const leg = straight.find(({ distance }) => distance === null) ?? straight[0];
+    if (!leg) return [];
+    return [{ parts: action.parts, along: leg.along, out: comesOff ? leg.along : times(leg.along, -1) }];
+  });
+}
+
+const off = (action: Step["actions"][number]): readonly string[] => (action.do === "remove" ? action.parts : []);
 
 /** What hardware stands on the parts that are shown: put on in this step, or before. */
 function hardwareOn(build: Build, { number, actions }: Step, parts: ReadonlySet<string>) {

@@ -47,6 +47,8 @@ export interface StepPicture extends Drawing {
   readonly take: Take | null;
   /** The method of joining that is shown close here. */
   readonly close: string | null;
+  /** The same for all pictures that show the same. */
+  readonly key: string;
   /** The same in a lower frame; null where it would not show the same. */
   readonly lower: (height: number) => Drawing | null;
 }
@@ -76,6 +78,7 @@ export function stepPicture(build: Build, step: Step, options: StepPictureOption
   return {
     ...drawing,
     close: detail?.method ?? null,
+    key: keyOf(scene, view, build),
     take: { unit: step.unit, view, scale },
     lower: (height) => {
       const low = { ...frame, height };
@@ -85,7 +88,23 @@ export function stepPicture(build: Build, step: Step, options: StepPictureOption
   };
 }
 
-const EMPTY: StepPicture = { items: [], alt: "", scale: NOT_TO_SCALE, take: null, close: null, lower: () => null };
+const EMPTY: StepPicture = {
+  items: [],
+  alt: "",
+  scale: NOT_TO_SCALE,
+  take: null,
+  close: null,
+  key: "",
+  lower: () => null,
+};
+
+/** Parts alike count as the same where they stand alone. */
+function keyOf({ items, fresh, screws, groups }: Scene, { name }: View, { parts }: Build): string {
+  const alone = items.length === 1;
+  const shown = items.map(({ id, mark, shift }) => [alone ? mark : id, fresh.has(id), shift]);
+  const sizes = alone ? parts.find(({ id }) => id === items[0]?.id)?.features.length : 0;
+  return JSON.stringify([name, shown, sizes, screws.map(({ id }) => id), groups.map(({ along }) => along)]);
+}
 
 /** What does not depend on the frame. */
 interface Taken {
@@ -127,8 +146,10 @@ function drawn(
     { lines: thick, stroke: FRESH },
   ];
   const close = detail ? enlarged(detail, { fills: tint, strokes: lines }, plate, pen) : [];
+  // Of a body that comes off or goes on again only the part in front.
+  const marked = new Set(step.shows.fresh);
   const marks = labels(
-    items.filter(({ id }) => isNew(id)),
+    items.filter(({ id }) => marked.has(id)),
     faces,
     view,
     fit,
