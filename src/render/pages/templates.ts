@@ -1,6 +1,8 @@
 /** Jigs that are made from offcuts, and what is traced or pricked through from the paper in its true size. */
 import type { Build, CurvePattern, HolePattern, Jig, Side, Stock } from "../../solve/build.ts";
+import { placeStep } from "../../solve/design/boring/marks.ts";
 import { inches, type Length, millimetres, printLength } from "../../units/index.ts";
+import { roundTo } from "../../units/round.ts";
 import { curveTile } from "../drawing/template/curve-tile.ts";
 import { holePattern } from "../drawing/template/hole-pattern.ts";
 import { jigDrawing } from "../drawing/template/jig.ts";
@@ -79,10 +81,11 @@ function barAtom({ frame, pen }: Plan): Atom {
   ]);
 }
 
+/** To what a rule has marks for, as in the drawings of the parts. */
 const unitOf = ({ build: { design } }: Plan): ((length: Length) => string) => {
   const { units } = design;
   const precision = units === "inch" ? inches(1, 64) : millimetres(1, 10);
-  return (length) => printLength(length, { units, precision, style: "typographic" }).text;
+  return (length) => printLength(roundTo(length, placeStep(design)), { units, precision, style: "typographic" }).text;
 };
 const finePen = (plan: Plan) => ({ ...plan.pen, print: unitOf(plan) });
 
@@ -102,7 +105,7 @@ function jigCell(plan: Plan, jig: Jig): Cell {
   const stock = build.design.stock.find(({ name }: Stock) => name === jig.from);
   const wood = stock ? `an offcut of ${stock.label}` : "scrap";
   const first = jig.holes[0];
-  const drill = first ? `Ø ${printer.drill(first.diameter)} right through.` : "";
+  const drill = first ? `Ø\u00a0${printer.drill(first.diameter)} right through.` : "";
   const made = `${jig.count > 1 ? `${jig.count} from` : "From"} ${wood}.`;
   const kind = {
     between: "spacers",
@@ -121,7 +124,7 @@ function holeCell(plan: Plan, pattern: HolePattern): Cell {
   const measures = pattern.what.slice(pattern.kind.length).replace(/^,? /u, "");
   const bores = new Map<string, number>();
   for (const { diameter, depth } of pattern.holes) {
-    const size = `Ø ${printer.drill(diameter)} × ${depth === null ? "through" : printer.exact(depth)}`;
+    const size = `Ø\u00a0${printer.drill(diameter)}\u00a0×\u00a0${depth === null ? "through" : printer.exact(depth)}`;
     bores.set(size, (bores.get(size) ?? 0) + 1);
   }
   const holes = [...bores].map(([size, count]) => `${count} × ${size}`).join("; ");
@@ -171,8 +174,11 @@ function curveCells(plan: Plan, pattern: CurvePattern): readonly Cell[] {
 function offsetCell(plan: Plan, pattern: CurvePattern): Cell {
   const { build, frame } = plan;
   const drawing = offsetDrawing(pattern, build.design.units, finePen(plan), frame.width);
+  const how = pattern.outline.every(({ is }) => is === "line")
+    ? "Mark both points and draw a straight line, or set a taper jig to it: so far along the part it leans by so much."
+    : "Mark the points, bend a thin strip through them, and draw along it.";
   const words = said(
-    `${capital(pattern.what)}, for ${pattern.marks.join(", ")}; too large to trace. Mark the points, bend a thin strip through them, and draw along it. Above: from the left edge of the drawing; below: up from the edge.`,
+    `${capital(pattern.what)}, for ${pattern.marks.join(", ")}; too large to trace. ${how} Above: from the left edge of the drawing; below: up from the edge.`,
     ...[`Scale ${drawing.scale}.`, usedIn(build, pattern.id)],
   );
   return cell(capital(pattern.id), words, drawing, frame.width);

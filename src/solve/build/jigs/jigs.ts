@@ -1,5 +1,6 @@
-import { type Length, millimetres } from "../../../units/length.ts";
+import { inches, type Length, millimetres } from "../../../units/length.ts";
 import { add, compare, equal, less, max, min, subtract, ZERO } from "../../../units/rational.ts";
+import { roundTo } from "../../../units/round.ts";
 import type { Layout } from "../../build.ts";
 import { faceAxis, otherAxes } from "../../design/space.ts";
 import type { Design, Fitting, Hardware, Hole, Part } from "../../design.ts";
@@ -7,8 +8,9 @@ import type { Jig, JigDraft } from "../model/jig.ts";
 import { spacers } from "./spacers.ts";
 import { drillingStrips } from "./strips.ts";
 
-/** Wood beyond the outermost hole of a template. Common practice, no source. */
+/** Wood beyond the outermost hole of a template, at least; its size is even. Common practice, no source. */
 const BEYOND = millimetres(25);
+const EVEN = { inch: inches(1, 4), mm: millimetres(5) } as const;
 const NO_USES: Jig["uses"] = { holes: [], features: [], parts: [] };
 const GRIPS: ReadonlySet<string> = new Set(["knob", "pull"]);
 
@@ -40,7 +42,7 @@ function templates(design: Design, holes: readonly Hole[]): readonly JigDraft[] 
     const part = parts.get(fitting.part);
     const kind = fitting.hardware[0]?.item.kind ?? "";
     if (!part || part.turned || !GRIPS.has(kind)) continue;
-    const jig = { ...templateFor(fitting, part), uses: NO_USES };
+    const jig = { ...templateFor(fitting, part, EVEN[design.units === "inch" ? "inch" : "mm"]), uses: NO_USES };
     const key = `${fitting.hardware[0]?.item.name} ${jig.holes.map(({ x, y }) => `${x.n}/${x.d} ${y.n}/${y.d}`).join()}`;
     const before = patterns.get(key);
     const own = fitting.hardware.map(({ id }) => id);
@@ -54,7 +56,7 @@ function templates(design: Design, holes: readonly Hole[]): readonly JigDraft[] 
 }
 
 /** From the nearer edges of the part, so that handed doors share one template, turned over. */
-function templateFor(fitting: Fitting, { id, body }: Part): Omit<JigDraft, "uses"> {
+function templateFor(fitting: Fitting, { id, body }: Part, even: Length): Omit<JigDraft, "uses"> {
   const [a, b] = otherAxes(faceAxis(fitting.face));
   const own = fitting.holes.filter(({ part }) => part === id);
   const fromEdge = (axis: typeof a): ((hole: Hole) => Length) => {
@@ -65,7 +67,8 @@ function templateFor(fitting: Fitting, { id, body }: Part): Omit<JigDraft, "uses
   };
   const [x, y] = [fromEdge(a), fromEdge(b)];
   const holes = own.map((hole) => ({ x: x(hole), y: y(hole), diameter: hole.stages[0]?.diameter ?? ZERO }));
-  const far = (of: (hole: (typeof holes)[number]) => Length): Length => add(holes.map(of).reduce(max, ZERO), BEYOND);
+  const far = (of: (hole: (typeof holes)[number]) => Length): Length =>
+    roundTo(add(holes.map(of).reduce(max, ZERO), BEYOND), even, "up");
   const sorted = holes.toSorted((p, q) => (equal(p.x, q.x) ? compare(p.y, q.y) : compare(p.x, q.x)));
   const what = `the ${fitting.hardware[0]?.item.kind ?? ""}s`;
   return {

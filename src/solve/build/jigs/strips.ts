@@ -1,14 +1,15 @@
 import { inches, type Length, millimetres } from "../../../units/length.ts";
 import { add, compare, equal, half, less, min, subtract, ZERO } from "../../../units/rational.ts";
+import { roundTo } from "../../../units/round.ts";
 import { type AxisIndex, faceOf, INDICES } from "../../design/space.ts";
 import type { Design, Hardware, Hole, Part } from "../../design.ts";
 import type { JigDraft } from "../model/jig.ts";
 import { together } from "../together.ts";
 
-/** Of a drilling strip, and its wood beyond the highest hole. Common practice, no source. */
+/** Of a drilling strip, and its wood beyond the highest hole, at least; its length is even. Common practice, no source. */
 const SIZE = {
-  inch: { wide: inches(2), beyond: inches(1) },
-  mm: { wide: millimetres(50), beyond: millimetres(25) },
+  inch: { wide: inches(2), beyond: inches(1), even: inches(1, 4) },
+  mm: { wide: millimetres(50), beyond: millimetres(25), even: millimetres(5) },
 } as const;
 /** Shorter rows are set out one by one: of shelf pins, of a slide. */
 const LEAST = { pins: 3, slide: 2 } as const;
@@ -86,7 +87,7 @@ const distance = ({ body }: Part, axis: AxisIndex, high: boolean, { at }: Hole):
   high ? subtract(body.high[axis], at[axis]) : subtract(at[axis], body.low[axis]);
 
 /** Along the middle of the strip, from its end. */
-function stripFor({ what, part, axis, fromHigh, holes }: Row, { wide, beyond }: (typeof SIZE)["inch"]): JigDraft {
+function stripFor({ what, part, axis, fromHigh, holes }: Row, { wide, beyond, even }: (typeof SIZE)["inch"]): JigDraft {
   const bored = holes
     .map(({ hole }) => ({
       ...{ x: half(wide), y: distance(part, axis, fromHigh, hole) },
@@ -96,7 +97,7 @@ function stripFor({ what, part, axis, fromHigh, holes }: Row, { wide, beyond }: 
   const side = faceOf(axis, fromHigh);
   return {
     ...{ what, laid: "on the end", end: side === "bottom" ? "lower" : side, width: wide, count: 1 },
-    ...{ length: add(bored.at(-1)?.y ?? ZERO, beyond), holes: bored },
+    ...{ length: roundTo(add(bored.at(-1)?.y ?? ZERO, beyond), even, "up"), holes: bored },
     uses: { holes: holes.map(({ i }) => i), features: [], parts: [] },
   };
 }

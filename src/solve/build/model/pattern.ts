@@ -1,4 +1,4 @@
-/** What is easier traced or pricked through than measured: curves, and the holes of hardware. Types only. */
+/** What is easier traced or pricked through than measured: curves, tapers, and the holes of hardware. Types only. */
 import type { Length } from "../../../units/length.ts";
 import type { Uses } from "./jig.ts";
 

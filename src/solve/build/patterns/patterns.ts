@@ -6,6 +6,7 @@ import type { CurvePattern, HolePattern, Pattern, Side } from "../model/pattern.
 import { together } from "../together.ts";
 import { type CurveDraft, curveOf } from "./curves.ts";
 import { holesOf } from "./hardware.ts";
+import { taperOf } from "./tapers.ts";
 
 interface Given {
   readonly design: Design;
@@ -33,7 +34,7 @@ function curvePatterns({ design, mark, print }: Given): readonly Omit<CurvePatte
   for (const part of design.parts)
     for (const [i, feature] of part.features.entries()) {
       const own = part.turned?.features[i] ?? feature;
-      const drawn = curveOf(design, part, own, print);
+      const drawn = own.kind === "taper" ? taperOf(part, own, print) : curveOf(design, part, own, print);
       if (drawn === null) continue;
       // Mirror images are the same pattern, turned over.
       const key = text([drawn.what, drawn.outline, drawn.width]);

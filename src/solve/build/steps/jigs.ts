@@ -25,7 +25,7 @@ export function jigSteps(work: Work): readonly StepDraft[] {
 
 function text(jig: Jig, work: Work): readonly string[] {
   const { id, what, laid, end = "lower", width, length, count, holes, from } = jig;
-  const { print, drill } = work;
+  const { print, drill, place } = work;
   const wood = from === null ? "scrap" : `an offcut of ${work.stock(from).label}`;
   const name = capital(id);
   const bored = `${withArticle(drill(holes[0]?.diameter ?? width))} hole`;
@@ -36,10 +36,10 @@ function text(jig: Jig, work: Work): readonly string[] {
   if (laid === "on the end")
     return [
       `${name}, for ${what}: cut a strip of ${wood} to ${print(width)} × ${print(length)}, mark its ${end} end, and draw a line along its middle.`,
-      `On this line bore ${bored} at ${series(holes.map(({ y }) => print(y)))} from the ${end} end, square to the face, right through.`,
+      `On this line bore ${bored} at ${series(holes.map(({ y }) => place(y)))} from the ${end} end, square to the face, right through.`,
       `While a part lies flat, clamp the strip on it with its line over that of the holes and its ${end} end flush with the ${end === "lower" ? "lower end" : end} of the part. Set the stop on the drill to the depth of the holes and the thickness of the strip.`,
     ];
-  const places = holes.map(({ x, y }) => `${print(x)} and ${print(y)}`);
+  const places = holes.map(({ x, y }) => `${place(x)} and ${place(y)}`);
   return [
     `${name}, for ${what}: cut a piece of ${wood} to ${print(width)} × ${print(length)}, and mark two edges that meet square.`,
     `From these two edges bore ${bored} at ${series(places)}, square to the face, right through.`,

@@ -40,6 +40,8 @@ const jigText = ({ id, what, laid }: Jig): string =>
 /** Holes that are not in their true size stand with their measures in the drawing of the part as well: that is beside the step. */
 const patternText = (pattern: Pattern): readonly string[] => {
   const { id, full } = pattern;
+  if (pattern.of === "curve" && pattern.outline.every(({ is }) => is === "line"))
+    return [full ? `${capital(id)} is the taper in its true size.` : `What a taper jig is set to stands with ${id}.`];
   if (pattern.of === "curve")
     return [full ? `${capital(id)} is the curve in its true size, to trace.` : `Points of the curve stand with ${id}.`];
   return full ? [`${capital(id)} has the holes for the ${pattern.kind} in their true size.`] : [];

@@ -118,7 +118,7 @@ function slopeTexts(work: Work, part: Part, planes: readonly PlaneFeature[]): re
 }
 
 /** A sloping cut, told by the face that it leaves and the end or face that it meets. */
-function slopeOf(part: Part, { kind, origin, normal }: PlaneFeature) {
+export function slopeOf(part: Part, { kind, origin, normal }: PlaneFeature) {
   const tilted = INDICES.filter((i) => normal[i] !== 0);
   const long = indexOf(part.axes.length);
   // A taper leaves a long side and meets an end; otherwise the face is the one that the plane's origin lies on.
