@@ -100,6 +100,6 @@ test("a broken part keeps what is kept to scale, and ends where it should", () =
   expect(place(510) - place(500)).toBeCloseTo(10, 9);
   expect(breaks).toHaveLength(2);
   expect(width).toBe(place(1000));
-  // 490 and 490 are drawn as 44 each.
-  expect(width).toBeCloseTo(10 + 44 + 10 + 44, 9);
+  // 490 and 490 are drawn as 26 each.
+  expect(width).toBeCloseTo(10 + 26 + 10 + 26, 9);
 });

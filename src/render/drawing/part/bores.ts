@@ -1,14 +1,14 @@
 /** The holes of a part in one of its views, each kind with a small letter. */
 import { circlePoint } from "../../../geometry/angle.ts";
 import type { Vec } from "../../../geometry/types.ts";
-import { dot } from "../../../geometry/vec.ts";
+import { dot, plus, times } from "../../../geometry/vec.ts";
 import type { Hole } from "../../../solve/design.ts";
 import { toNumber } from "../../../units/index.ts";
 import type { Item, Stroke } from "../../document.ts";
 import { BLACK } from "../../palette.ts";
 import { circle } from "../../shapes.ts";
 import type { Pen, Spot } from "../drawing.ts";
-import { centred, strokes } from "../ink.ts";
+import { ahead, centred, strokes } from "../ink.ts";
 import { type Box, boxAround, grown, type Plate, type Segment } from "../plate.ts";
 import { HIDDEN, NARROW, OUTLINE } from "../strokes.ts";
 import type { Lying } from "./lying.ts";
@@ -135,9 +135,16 @@ export function letters(bores: readonly Bore[], { spot, scale }: Shown, plate: P
   return bores.flatMap(({ holes, letter }) => {
     const some = holes.length <= MOST ? holes : [holes[0] as Hole, holes.at(-1) as Hole];
     return some.flatMap((hole): readonly Item[] => {
-      const mouth = spot([toNumber(hole.at[0]), toNumber(hole.at[1]), toNumber(hole.at[2])]);
+      const at: Vec = [toNumber(hole.at[0]), toNumber(hole.at[1]), toNumber(hole.at[2])];
       const r = (toNumber(hole.stages[0]?.diameter ?? { n: 0n, d: 1n }) * scale) / 2;
-      const place = lettered(letter, mouth, r, plate, pen);
+      const deep = Math.max(...hole.stages.map(({ depth }) => toNumber(depth)));
+      const bottom = spot(plus(at, times(hole.direction, deep)));
+      const place = lettered(
+        letter,
+        [{ at: spot(at), r }, ...(hole.through ? [] : [{ at: bottom, r: 1 }])],
+        plate,
+        pen,
+      );
       if (!place) return [];
       plate.addBox(place.box);
       if (place.leader) plate.addLeader(place.leader);
@@ -157,28 +164,28 @@ interface Lettered {
 
 /** From the rim of a hole to its letter: beside it, and with a leader. */
 const NEAR = [6, 8] as const;
-const FAR = [13, 17, 22, 28, 35, 44] as const;
-const WAYS = Array.from({ length: 16 }, (_, i) => circlePoint(i, 16));
+const FAR = [13, 17, 22, 28, 35, 44, 56, 70] as const;
+const WAYS = Array.from({ length: 24 }, (_, i) => circlePoint(i, 24));
 
-/** The nearest place with nothing through it; among all that are free the one with least, where there is none. */
-function lettered(letter: string, [x, y]: Spot, r: number, plate: Plate, pen: Pen): Lettered | null {
+/** The nearest place with nothing through it, from the mouth or the bottom; where none is free, that with least through it. */
+function lettered(
+  letter: string,
+  ends: readonly { readonly at: Spot; readonly r: number }[],
+  plate: Plate,
+  pen: Pen,
+): Lettered | null {
   const width = pen.measure(letter, "italic", 10);
   let best: (Lettered & { readonly cost: number }) | null = null;
   for (const far of [...NEAR, ...FAR])
-    for (const [dx, dy] of WAYS) {
-      const spot: Spot = [x + dx * (r + far), y + dy * (r + far)];
-      const box = grown(boxAround(spot[0], spot[1] + 0.5, width, 9), 1);
-      if (!plate.isFree(box)) continue;
-      const leader: Segment | null =
-        far < FAR[0]
-          ? null
-          : [
-              [x + dx * (r + 1.5), y + dy * (r + 1.5)],
-              [spot[0] - dx * 6.5, spot[1] - dy * 6.5],
-            ];
-      if (leader && plate.blocks(leader)) continue;
-      const cost = far + 12 * plate.linesThrough(box) + (leader ? 2 * plate.linesAcross(leader) + 4 : 0);
-      if (!best || cost < best.cost - 1e-9) best = { spot, box, leader, cost };
-    }
+    for (const { at, r } of ends)
+      for (const way of WAYS) {
+        const spot = ahead(at, way, r + far);
+        const box = grown(boxAround(spot[0], spot[1] + 0.5, width, 9), 1);
+        if (!plate.isFree(box)) continue;
+        const leader: Segment | null = far < FAR[0] ? null : [ahead(at, way, r + 1.5), ahead(spot, way, -6.5)];
+        if (leader && plate.blocks(leader)) continue;
+        const cost = far + 24 * plate.linesThrough(box) + (leader ? 2 * plate.linesAcross(leader) + 4 : 0);
+        if (!best || cost < best.cost - 1e-9) best = { spot, box, leader, cost };
+      }
   return best;
 }

@@ -14,7 +14,7 @@ import { BAR_HEIGHT, scaleBar } from "../bar.ts";
 import type { Drawing, Pen, Spot } from "../drawing.ts";
 import { type Extent, extentOfItems, heightOf } from "../fit.ts";
 import { strokes } from "../ink.ts";
-import { Plate, type Segment } from "../plate.ts";
+import { boxAround, Plate, type Segment } from "../plate.ts";
 import { type Scale, usualScales } from "../scale.ts";
 import { HIDDEN, NARROW, OUTLINE } from "../strokes.ts";
 import { type Bore, boresOf, drawBores, letters } from "./bores.ts";
@@ -188,10 +188,12 @@ function drawn(sheet: Sheet, set: Arranged, bores: readonly Bore[], frame: Frame
   const shownFace = { spot: inFace, towards: face.view.towards, scale: k };
   const shownEdge = { spot: inEdge, towards: edge.view.towards, scale: k };
   items.push(...drawBores(bores, shownFace, plate), ...drawBores(bores, shownEdge, plate));
-  for (const x of along.breaks) {
-    items.push(...broken(left + x, top, top + heightOf(face.extent) * k));
-    items.push(...broken(left + x, edgeTop, edgeTop + heightOf(edge.extent) * k));
-  }
+  for (const x of along.breaks)
+    for (const [from, extent] of [[top, face.extent] as const, [edgeTop, edge.extent] as const]) {
+      const deep = heightOf(extent) * k;
+      items.push(...broken(left + x, from, from + deep));
+      plate.addBox(boxAround(left + x, from + deep / 2, 2 * BREAK, deep + 6));
+    }
   const up = (all: readonly Told[], extent: Extent, from: number) =>
     [...ordinates(all, (v) => from + (extent.high[1] - v) * k)].reverse();
   const columns = [...up(numbers.across, face.extent, top), ...up(numbers.through, edge.extent, edgeTop)];
@@ -211,6 +213,9 @@ function drawn(sheet: Sheet, set: Arranged, bores: readonly Bore[], frame: Frame
   items.push(...letters(others, shownFace, plate, pen), ...letters(onEdges, shownEdge, plate, pen));
   return items;
 }
+
+/** Half the width of a break, with its zigzags. */
+const BREAK = 6;
 
 /** A white strip across the view between two zigzag lines. */
 function broken(x: number, top: number, bottom: number): readonly Item[] {

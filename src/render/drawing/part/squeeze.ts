@@ -8,8 +8,8 @@ export interface Squeezed {
 }
 
 /** What is left of a stretch that is shortened, in points; shorter ones are drawn whole. */
-const LEFT = 44;
-const WORTH = 90;
+const LEFT = 26;
+const WORTH = 52;
 
 /** `low` to `high` at a scale, whole. */
 export const whole = (low: number, high: number, scale: number): Squeezed => ({
