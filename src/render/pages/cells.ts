@@ -16,8 +16,8 @@ export interface Cell {
 
 const GAP = 18;
 const BELOW = 4;
-/** Words are set no narrower, where there is room: three or two in a row. */
-const WORDS = { three: 156, two: 236 } as const;
+/** Words are set no narrower, where there is room: four, three or two in a row. */
+const WORDS = { four: 112, three: 156, two: 236 } as const;
 
 /** `words` below the head, in small type. */
 export function cell(

@@ -9,6 +9,7 @@ import type { Section } from "../typeset/flow.ts";
 import type { Rich } from "../typeset/lines.ts";
 import { table } from "../typeset/table.ts";
 import { body, capital, type Plan, type Printer, sectionHeading, subheading } from "./plan.ts";
+import { stopsInTrueSize } from "./stops.ts";
 
 const HOLES: readonly Column[] = [
   { head: "Drill", style: TYPE.strong },
@@ -25,7 +26,8 @@ const FASTENERS: readonly Column[] = [
   { head: "Step" },
 ];
 
-export function holesAndScrews({ build, frame, printer }: Plan): Section | null {
+export function holesAndScrews(plan: Plan): Section | null {
+  const { build, frame, printer } = plan;
   const { width } = frame;
   const { drilling, fastenerTable } = build;
   if (drilling.length === 0 && fastenerTable.length === 0) return null;
@@ -46,6 +48,7 @@ export function holesAndScrews({ build, frame, printer }: Plan): Section | null 
             ...body(introduction(drilling, printer), width, { keep: true, above: 0 }),
             ...holes,
           ]),
+      ...stopsInTrueSize(plan),
       ...(screws.length === 0 ? [] : [...subheading("Fasteners", width), ...screws]),
     ],
   };

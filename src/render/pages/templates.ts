@@ -7,19 +7,15 @@ import { curveTile } from "../drawing/template/curve-tile.ts";
 import { holePattern } from "../drawing/template/hole-pattern.ts";
 import { jigDrawing } from "../drawing/template/jig.ts";
 import { offsetDrawing } from "../drawing/template/offsets.ts";
-import { PRINT_BAR, truePoints as points, printBar } from "../drawing/template/print-bar.ts";
+import { truePoints as points } from "../drawing/template/print-bar.ts";
 import { tilesOf } from "../drawing/template/tiles.ts";
-import { moved } from "../shapes.ts";
-import { TYPE } from "../style.ts";
-import { type Atom, block, paragraph, type Wrap } from "../typeset/atom.ts";
 import type { Section } from "../typeset/flow.ts";
-import { paintStack, stack } from "../typeset/stack.ts";
 import { type Cell, cell, rows } from "./cells.ts";
-import { capital, type Plan, sectionHeading, subheading } from "./plan.ts";
+import { capital, type Plan, sectionHeading } from "./plan.ts";
+import { BAR, trueSize } from "./true-size.ts";
 
-/** Height of the words above a tile, and of the bar on each sheet. */
+/** Height of the words above a tile. */
 const WORDS = 64;
-const BAR = PRINT_BAR.height + 8;
 /** Room in a tile's drawing for words along its edges. */
 const EDGES = 30;
 
@@ -43,42 +39,9 @@ export function templates(plan: Plan): Section | null {
     atoms: [
       ...sectionHeading("templates", title, width),
       ...rows(scaled, width),
-      ...(full.length === 0 ? [] : trueSize(plan, full)),
+      ...(full.length === 0 ? [] : trueSize(plan, "In their true size", "trace or prick anything through", full)),
     ],
   };
-}
-
-/** Rows of what is drawn in its true size; at the top of each sheet stands the bar. */
-function trueSize(plan: Plan, cells: readonly Cell[]): readonly Atom[] {
-  const { frame } = plan;
-  const bar = barAtom(plan);
-  const wrap: Wrap = { role: "list", head: bar };
-  return [
-    ...subheading("In their true size", frame.width, 12),
-    { ...bar, within: [wrap], keep: true },
-    ...rows(cells, frame.width, [wrap]),
-  ];
-}
-
-function barAtom({ frame, pen }: Plan): Atom {
-  const drawn = printBar(pen);
-  const text = stack(
-    paragraph(
-      "Print at 100 %, not fitted to the page. Measure these bars before you trace or prick anything through.",
-      TYPE.caption,
-      frame.width - PRINT_BAR.width - 12,
-    ),
-  );
-  return block(BAR, (x, y) => [
-    {
-      kind: "group",
-      role: "list item",
-      items: [
-        { kind: "group", role: "figure", alt: drawn.alt, items: moved(drawn.items, x, y) },
-        ...paintStack(text, x + PRINT_BAR.width + 12, y),
-      ],
-    },
-  ]);
 }
 
 /** To what a rule has marks for, as in the drawings of the parts. */

@@ -5,6 +5,7 @@ import { MARGIN } from "../../../src/render/style.ts";
 import { groupsOf } from "../../../src/render/write/gather.ts";
 import { EXAMPLES, solveText, textOf } from "../../examples/compiled.ts";
 import { boxOf, overlaps, textsOf, wordsOf } from "../boxes.ts";
+import { struckThrough } from "../struck.ts";
 
 describe.each(EXAMPLES)("the pages of %s", (name) => {
   const { build } = solveText(textOf(name));
@@ -16,6 +17,15 @@ describe.each(EXAMPLES)("the pages of %s", (name) => {
 
   test("no text lies on another", () => {
     expect(pages.flatMap(({ page }) => overlaps(page))).toEqual([]);
+  });
+
+  test("no line runs through the text of a drawing", () => {
+    const found = pages.flatMap(({ page }) =>
+      groupsOf(page.items, "figure").flatMap((figure) =>
+        struckThrough(figure.items).map((text) => `page ${page.number}, ${figure.alt?.slice(0, 40)}: ${text}`),
+      ),
+    );
+    expect(found).toEqual([]);
   });
 
   test("all texts stand between the margins", () => {

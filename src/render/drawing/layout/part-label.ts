@@ -12,7 +12,7 @@ interface Run {
   readonly size: number;
 }
 
-const AIR = 2;
+const AIR = 3.5;
 const BETWEEN = 5;
 
 /** The lines of a label, by how much they say: mark and size in a line, in two lines, the mark alone. */
@@ -34,7 +34,7 @@ export function labelInside(pen: Pen, mark: string, size: string, box: Box, plat
       const [across, along] = turned ? [high, wide] : [wide, high];
       const width = Math.max(...lines.map((line) => widthOf(pen, line)));
       const height = (lines.length - 1) * LINE + MARK_SIZE * CAP_HEIGHT;
-      if (width + 2 * AIR > across || height + (lines.length > 1 ? 3 : 1) * AIR > along) continue;
+      if (width + 2 * AIR > across || height + (lines.length > 1 ? 1.7 : 0.6) * AIR > along) continue;
       const middle: Spot = [(box.left + box.right) / 2, (box.top + box.bottom) / 2];
       plate.addBox(boxAround(...middle, ...((turned ? [height, width] : [width, height]) as [number, number])));
       return lines.flatMap((line, i) => setLine(pen, line, middle, (i - (lines.length - 1) / 2) * LINE, turned));

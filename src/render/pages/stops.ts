@@ -1,0 +1,40 @@
+/** To which depths the drills are set, each once in its true size. */
+import type { DrillRow } from "../../solve/build.ts";
+import { sayDrill } from "../../solve/design/boring/drills.ts";
+import { compare, type Length } from "../../units/index.ts";
+import { fitsBeside, stopDrawing } from "../drawing/template/stop.ts";
+import type { Atom } from "../typeset/atom.ts";
+import { cell } from "./cells.ts";
+import type { Plan } from "./plan.ts";
+import { trueSize } from "./true-size.ts";
+
+interface Stop {
+  readonly diameter: Length;
+  readonly depth: Length;
+  readonly steps: readonly number[];
+}
+
+export function stopsInTrueSize(plan: Plan): readonly Atom[] {
+  const { build, printer, frame, pen } = plan;
+  const stops = stopsOf(build.drilling);
+  if (stops.length === 0) return [];
+  const cells = stops.map(({ diameter, depth, steps }) => {
+    const word = steps.length === 1 ? "Step" : "Steps";
+    const when = steps.length === 0 ? "" : `${word}\u00a0${steps.join(", ")}.`;
+    const head = `${sayDrill(diameter, build.design.units)}, stop at ${printer.exact(depth)}`;
+    return cell(head, when, stopDrawing(diameter, depth, { ...pen, print: printer.exact }), frame.width, "four");
+  });
+  return trueSize(plan, "Stops in their true size", "lay a drill on its picture and set its stop", cells);
+}
+
+/** Those that are set by a depth, drill by drill. */
+function stopsOf(rows: readonly DrillRow[]): readonly Stop[] {
+  const found = new Map<string, Stop>();
+  for (const { bit, diameter, depth, steps } of rows) {
+    if (bit !== "drill" || typeof depth === "string" || !fitsBeside(depth)) continue;
+    const key = [diameter, depth].map(({ n, d }) => `${n}/${d}`).join();
+    const all = new Set([...(found.get(key)?.steps ?? []), ...steps]);
+    found.set(key, { diameter, depth, steps: [...all].sort((a, b) => a - b) });
+  }
+  return [...found.values()].sort((a, b) => compare(a.diameter, b.diameter) || compare(a.depth, b.depth));
+}

@@ -1,0 +1,44 @@
+/** What is drawn in its true size, below bars that tell whether the printer kept it. */
+import { PRINT_BAR, printBar } from "../drawing/template/print-bar.ts";
+import { moved } from "../shapes.ts";
+import { TYPE } from "../style.ts";
+import { type Atom, block, paragraph, type Wrap } from "../typeset/atom.ts";
+import { paintStack, stack } from "../typeset/stack.ts";
+import { type Cell, rows } from "./cells.ts";
+import { type Plan, subheading } from "./plan.ts";
+
+/** Height of the bar on each sheet. */
+export const BAR = PRINT_BAR.height + 8;
+
+/** Rows of cells; at the top of each sheet stands the bar. `use`: what is done with the paper. */
+export function trueSize(plan: Plan, title: string, use: string, cells: readonly Cell[]): readonly Atom[] {
+  const { frame } = plan;
+  const bar = barAtom(plan, use);
+  const wrap: Wrap = { role: "list", head: bar };
+  return [
+    ...subheading(title, frame.width, 12),
+    { ...bar, within: [wrap], keep: true },
+    ...rows(cells, frame.width, [wrap]),
+  ];
+}
+
+function barAtom({ frame, pen }: Plan, use: string): Atom {
+  const drawn = printBar(pen);
+  const text = stack(
+    paragraph(
+      `Print at 100 %, not fitted to the page. Measure these bars before you ${use}.`,
+      TYPE.caption,
+      frame.width - PRINT_BAR.width - 12,
+    ),
+  );
+  return block(BAR, (x, y) => [
+    {
+      kind: "group",
+      role: "list item",
+      items: [
+        { kind: "group", role: "figure", alt: drawn.alt, items: moved(drawn.items, x, y) },
+        ...paintStack(text, x + PRINT_BAR.width + 12, y),
+      ],
+    },
+  ]);
+}
