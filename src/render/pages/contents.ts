@@ -1,4 +1,4 @@
-/** The table of contents, in two columns, each line a link. */
+/** The table of contents, in two columns or three, each line a link. */
 import type { Item } from "../document.ts";
 import { decoration, line } from "../shapes.ts";
 import { RULE, TYPE } from "../style.ts";
@@ -13,14 +13,25 @@ export interface Entry {
 }
 
 const ROW = 20;
-const GAP = 32;
+const GAP = 22;
 const style = TYPE.body;
+/** So many titles stand in two columns. */
+const FEW = 12;
 
-export const contentsHeight = (count: number): number => Math.ceil(count / 2) * ROW;
+/** A long list is set in three columns, where its titles go in. */
+function columnsOf(entries: readonly Entry[], width: number): { readonly count: number; readonly wide: number } {
+  const wideOf = (count: number): number => (width - (count - 1) * GAP) / count;
+  const longest = Math.max(0, ...entries.map(({ title }) => measure(title, style.font, style.size)));
+  const count = entries.length > FEW && longest + 22 <= wideOf(3) ? 3 : 2;
+  return { count, wide: wideOf(count) };
+}
+
+export const contentsHeight = (entries: readonly Entry[], width: number): number =>
+  Math.ceil(entries.length / columnsOf(entries, width).count) * ROW;
 
 export function contentsItems(entries: readonly Entry[], x: number, y: number, width: number): Item[] {
-  const rows = Math.ceil(entries.length / 2);
-  const column = (width - GAP) / 2;
+  const { count, wide: column } = columnsOf(entries, width);
+  const rows = Math.ceil(entries.length / count);
   if (rows === 0) return [];
   return [
     {

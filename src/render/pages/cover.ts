@@ -39,7 +39,7 @@ export function coverItems(plan: Plan, paper: Paper, contents: readonly Entry[])
     .filter((text) => text !== "")
     .join(" · ");
   const foot = paper.height - MARGIN.bottom - 16;
-  const list = onGrid(foot - contentsHeight(contents.length) - 16);
+  const list = onGrid(foot - contentsHeight(contents, width) - 16);
   const facts = list - FACTS_HEIGHT - 20;
   const aboutTop = facts - about.height - (about.height > 0 ? 16 : 0);
   const pictureTop = TOP + 20 + head.height + 20;

@@ -10,16 +10,16 @@ import type { Bounds } from "../exploded/spread.ts";
 import type { Fit } from "../fit.ts";
 import { ahead, heading } from "../ink.ts";
 import { type Box, grown, type Plate } from "../plate.ts";
+import type { Group } from "./groups.ts";
 
 const LENGTH = 30;
 const HEAD = 11;
 const HALF_HEAD = 6;
 const HALF_SHAFT = 2.1;
 
-/** `box` is around the group as it is drawn; `along` is the unit vector of its way. Nothing where the way points at the eye. */
+/** Nothing where the way points at the eye. */
 export function travelArrow(
-  box: Bounds,
-  along: Vec,
+  { box, along, leaves = false }: Group,
   view: View,
   fit: Fit,
   plate: Plate,
@@ -31,13 +31,13 @@ export function travelArrow(
   const middle = fit.spot(view, times(plus(box.low, box.high), 0.5));
   let best: { tip: Spot; cost: number } | null = null;
   for (const anchor of anchors(box).map((p) => fit.spot(view, p)))
-    for (const back of [6, 14, 24, 36, -40])
+    for (const back of leaves ? AHEAD : BEHIND)
       for (const aside of [0, 9, -9, 18, -18, 30, -30]) {
         const tip = ahead(ahead(anchor, onPaper, -back), [-onPaper[1], onPaper[0]], aside);
         const cost =
           costOf(tip, onPaper, plate, ground) +
           offside(tip, middle, onPaper) +
-          0.15 * Math.abs(back) +
+          0.15 * Math.abs(leaves ? back + LENGTH : back) +
           0.1 * Math.abs(aside);
         if (!best || cost < best.cost) best = { tip, cost };
       }
@@ -47,6 +47,9 @@ export function travelArrow(
 }
 
 const BLOCKED = 1e6;
+/** From the group back to the tip: behind what arrives, ahead of what leaves, where there is room. */
+const BEHIND = [6, 14, 24, 36, -40] as const;
+const AHEAD = [-34, -40, -48, -26, 6] as const;
 
 /** Corners of the box, middles of its edges and faces. */
 function anchors({ low, high }: Bounds): readonly Vec[] {

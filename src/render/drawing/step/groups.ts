@@ -7,6 +7,8 @@ import type { Bounds } from "../exploded/spread.ts";
 export interface Group {
   readonly box: Bounds;
   readonly along: Vec;
+  /** It comes off. */
+  readonly leaves?: boolean;
 }
 
 /** Joins the groups of one way that lie no farther apart than `near`, until none are left to join. */
@@ -15,7 +17,7 @@ export function together(groups: readonly Group[], near: number): readonly Group
     for (const b of groups.slice(i + 1)) {
       if (dot(a.along, b.along) < 1 - 1e-9 || !isNear(a.box, b.box, near)) continue;
       const rest = groups.filter((group) => group !== a && group !== b);
-      return together([{ box: around(a.box, b.box), along: a.along }, ...rest], near);
+      return together([{ ...a, box: around(a.box, b.box) }, ...rest], near);
     }
   return groups;
 }

@@ -26,11 +26,12 @@ const GAP = 0.05;
 /** How far off a body is drawn that comes off or goes on again, as a share of the unit's size. */
 const OFF = 0.2;
 
-export function sceneOf(build: Build, step: Step): Scene {
+/** `aside`: what is left out, unless it is new. */
+export function sceneOf(build: Build, step: Step, aside: ReadonlySet<string> = NOTHING): Scene {
   const { shows } = step;
   const goings = goingsOf(build, step);
   const fresh = new Set([...shows.fresh, ...goings.flatMap(({ parts }) => parts)]);
-  const wanted = new Set([...fresh, ...shows.present]);
+  const wanted = new Set([...fresh, ...shows.present.filter((id) => !aside.has(id))]);
   const all = build.parts.filter(({ id }) => wanted.has(id));
   const parts = [...all.filter(({ id }) => fresh.has(id)), ...all.filter(({ id }) => !fresh.has(id))];
   const size = Math.max(1, ...parts.map(({ solid }) => norm(minus(solid.high, solid.low))));
@@ -59,11 +60,13 @@ export function sceneOf(build: Build, step: Step): Scene {
     shifts,
     screws,
     groups: together(
-      [...shows.travel, ...goings].flatMap(({ parts: ids, along }) => {
-        const moving = parts.filter(({ id }) => ids.includes(id));
-        const box = boundsOf(moving, shiftOf);
-        return box ? [{ box, along }] : [];
-      }),
+      [...shows.travel.map((each) => ({ ...each, leaves: false })), ...goings].flatMap(
+        ({ parts: ids, along, leaves }) => {
+          const moving = parts.filter(({ id }) => ids.includes(id));
+          const box = boundsOf(moving, shiftOf);
+          return box ? [{ box, along, leaves }] : [];
+        },
+      ),
       (GAP * size) / 2,
     ),
   };
@@ -75,14 +78,20 @@ function goingsOf(build: Build, { actions, number }: Step) {
     build.steps.filter((each) => each.number < number).flatMap(({ actions: all }) => all.flatMap(off)),
   );
   return actions.flatMap((action) => {
-    const comesOff = action.do === "remove";
-    if (!comesOff && !(action.do === "add" && action.parts.every((id) => here.has(id)))) return [];
+    const leaves = action.do === "remove";
+    if (!leaves && !(action.do === "add" && action.parts.every((id) => here.has(id)))) return [];
     const straight = action.legs.flatMap((leg) => ("along" in leg ? [leg] : []));
     const leg = straight.find(({ distance }) => distance === null) ?? straight[0];
     if (!leg) return [];
-    return [{ parts: action.parts, along: leg.along, out: comesOff ? leg.along : times(leg.along, -1) }];
+    return [{ parts: action.parts, along: leg.along, leaves, out: leaves ? leg.along : times(leg.along, -1) }];
   });
 }
+
+const NOTHING: ReadonlySet<string> = new Set();
+
+/** Doors, drawers and what else comes off again. */
+export const comesOff = ({ steps }: Build): ReadonlySet<string> =>
+  new Set(steps.flatMap(({ actions }) => actions.flatMap(off)));
 
 const off = (action: Step["actions"][number]): readonly string[] => (action.do === "remove" ? action.parts : []);
 

@@ -19,12 +19,11 @@ import { FRESH, PRESENT } from "../strokes.ts";
 import { travelLines } from "../travel-lines.ts";
 import { listed, stepInWords } from "../words.ts";
 import { travelArrow } from "./arrows.ts";
+import { bestSeen } from "./best-seen.ts";
 import { type Detail, detailOf } from "./detail.ts";
 import { enlarged } from "./enlarge.ts";
-import { mouthsOf } from "./mouths.ts";
-import { type Scene, sceneOf } from "./scene.ts";
+import type { Scene } from "./scene.ts";
 import { drawDriven, reachOf } from "./screws.ts";
-import { chooseView } from "./views.ts";
 
 /** From where and how large a picture was taken, so that the next may be taken alike. */
 export interface Take {
@@ -63,13 +62,10 @@ const LARGEST = 36 / UNITS_PER_INCH;
 export function stepPicture(build: Build, step: Step, options: StepPictureOptions): StepPicture {
   const { frame, pen, told = NOTHING } = options;
   const before = options.before?.unit === step.unit ? options.before : null;
-  const scene = sceneOf(build, step);
-  if (scene.items.length === 0) return EMPTY;
-  const { items, fresh, screws } = scene;
-  // Where screws are driven they count; the holes that they go into lie inside the joint.
-  const driveways = screws.map(({ mouth, direction }) => ({ at: mouth, direction }));
-  const mouths = driveways.length > 0 ? driveways : mouthsOf(build, step);
-  const view = chooseView({ items, fresh, mouths }, step.up, before?.view ?? null);
+  const seen = bestSeen(build, step, before?.view ?? null);
+  if (seen === null) return EMPTY;
+  const { scene, view } = seen;
+  const { items } = scene;
   const extent = sceneExtent(scene, view);
   const scale = sizeFor(extent, inset(frame, MARGIN), before?.scale ?? null);
   const picture = takePicture(items, view, fitInto(extent, frame, scale), SPECK.step);
@@ -138,7 +134,7 @@ function drawn(
   const thick = linesOf(picture, fit, plate, isNew);
   const ways = travelLines(build.joints, shifts, picture.stage, fit);
   const driven = screws.flatMap((screw) => drawDriven(screw, picture.stage, fit, plate));
-  const arrows = groups.flatMap(({ box, along }) => travelArrow(box, along, view, fit, plate, ground));
+  const arrows = groups.flatMap((group) => travelArrow(group, view, fit, plate, ground));
   const joins = step.kind === "join" || step.kind === "glue-up";
   const detail = joins ? detailOf(build, scene, { view, fit, plate, ground }, told) : null;
   const lines = [
