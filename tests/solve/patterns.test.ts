@@ -97,3 +97,36 @@ describe("jigs", () => {
     }
   });
 });
+
+describe("patterns of tapers", () => {
+  const post = (over: number) =>
+    arched({ long: 28, wide: 24, rise: "2" }).replace(
+      /arch: \{[^}]*\}/,
+      `taper: { face: top, at: left, to: 5, over: ${over} }`,
+    );
+
+  // A board 6 high that ends 5 high loses 1 in over the length of its taper.
+  it("the wedge that comes off, in its true size", () => {
+    const [pattern] = patterns(post(5)).patterns;
+    if (pattern?.of !== "curve") throw new Error("no pattern");
+    expect([pattern.full, pattern.outline.map(({ from, to }) => [from, to].map(spot))]).toEqual([
+      true,
+      [
+        [
+          [0, 1],
+          [5, 0],
+        ],
+      ],
+    ]);
+  });
+
+  it("one that is longer than the paper is told by its two measures", () => {
+    const [pattern] = patterns(post(20)).patterns;
+    if (pattern?.of !== "curve") throw new Error("no pattern");
+    expect(pattern.full).toBe(false);
+    expect(pattern.offsets?.map(spot)).toEqual([
+      [0, 1],
+      [20, 0],
+    ]);
+  });
+});

@@ -4,7 +4,9 @@ import type { Drawing } from "../../../src/render/drawing/drawing.ts";
 import { fitAt } from "../../../src/render/drawing/fit.ts";
 import { explodedView, layoutDrawing, pieceView, stepPicture, threeViews } from "../../../src/render/drawing/index.ts";
 import { labels, type Marked } from "../../../src/render/drawing/labels.ts";
+import { boardOn } from "../../../src/render/drawing/layout/board.ts";
 import type { Build } from "../../../src/solve/build.ts";
+import { inches } from "../../../src/units/index.ts";
 import { bench, boardLayout, bookcase, crowdedLayout, pen, sheetLayout } from "./fixture.ts";
 import { circlesThatMeet, clashes, outside, paths, struck, words } from "./look.ts";
 import { randomBuild } from "./random-build.ts";
@@ -105,6 +107,23 @@ describe("cutting layouts", () => {
       expect(said).toContain(pen.print(fence));
     }
     expect(said).toContain("grain");
+  });
+
+  test("the narrowest part of a board has room for its mark, and the length stays to scale", () => {
+    const narrow = {
+      ...boardLayout(),
+      width: crowdedLayout().width,
+      placements: crowdedLayout().placements.slice(0, 7),
+    };
+    const room = { x: 0, y: 0, width: 480, height: 260 };
+    const board = boardOn(narrow, room, 0, true);
+    const deep = narrow.placements.map((each) => board.rectangle(each)).map(({ top, bottom }) => bottom - top);
+    // 1 in of 24 at the limit of 190 points for the whole width is 7.9; of 8 in, 17 points.
+    expect(Math.min(...deep)).toBeCloseTo(190 / 24, 6);
+    const slim = boardOn({ ...narrow, width: inches(8) }, room, 0, true);
+    const low = narrow.placements.map((each) => slim.rectangle(each)).map(({ top, bottom }) => bottom - top);
+    expect(Math.min(...low)).toBeCloseTo(17, 6);
+    expect(slim.long(inches(1))).toBe(0);
   });
 
   test("parts are drawn to scale and where they lie", () => {

@@ -1,10 +1,11 @@
 import { describe, expect, test } from "vitest";
 import { viewFrom } from "../../../src/geometry/picture/index.ts";
 import { stepPicture } from "../../../src/render/drawing/index.ts";
+import { sceneOf } from "../../../src/render/drawing/step/scene.ts";
 import { chooseView } from "../../../src/render/drawing/step/views.ts";
 import { ACCENT, BLACK, contrast, GREY, luminance, TINT, WHITE } from "../../../src/render/palette.ts";
 import { bench, bookcase, pen } from "./fixture.ts";
-import { paths } from "./look.ts";
+import { paths, pointsOf } from "./look.ts";
 
 const frame = { x: 0, y: 0, width: 255, height: 290 };
 
@@ -47,6 +48,52 @@ describe("a step's picture", () => {
       paths(stepPicture(build, shown, { frame, pen }).items).filter(({ fill }) => fill === ACCENT).length;
     expect(arrows(third)).toBe(2);
     expect(arrows(slats)).toBe(1);
+  });
+
+  test("what comes off is drawn off its place with an arrow that leads it, what goes on again with one behind it", () => {
+    const [off] = slats.shows.fresh;
+    if (!off) throw new Error("the fixture has no slat");
+    const rest = slats.shows.present;
+    const out = [0, 0, 1] as const;
+    const bare = {
+      ...slats,
+      kind: "take-off",
+      shows: { fresh: [off], present: rest, travel: [], fasteners: [] },
+    } as const;
+    const legs = (along: readonly [number, number, number]) => [{ along, distance: null }] as const;
+    const takeOff: typeof third = {
+      ...bare,
+      actions: [{ do: "remove", parts: [off], from: rest, legs: legs(out), undrives: [] }],
+    };
+    const again: typeof third = {
+      ...{ ...bare, number: slats.number + 1, kind: "fit" },
+      actions: [{ do: "add", parts: [off], to: rest, how: "straight", legs: legs([0, 0, -1]) }],
+    };
+    const both: typeof build = { ...build, steps: [takeOff, again] };
+    const [gone, back] = [sceneOf(both, takeOff), sceneOf(both, again)];
+    expect(gone.shifts.get(off)?.[2]).toBeGreaterThan(0);
+    expect(back.shifts.get(off)?.[2]).toBe(gone.shifts.get(off)?.[2]);
+    expect([gone, back].map(({ groups }) => groups.map(({ along, leaves }) => [along[2], leaves]))).toEqual([
+      [[1, true]],
+      [[-1, false]],
+    ]);
+    const pictures = [takeOff, again].map((of) => stepPicture(both, of, { frame, pen }));
+    expect(pictures[0]?.key).not.toBe(pictures[1]?.key);
+    const tips = pictures.map(({ items }) => paths(items).filter(({ fill }) => fill === ACCENT));
+    expect(tips.map((arrows) => arrows.length)).toEqual([1, 1]);
+  });
+
+  test("the same with a lower frame shows the same, and no higher", () => {
+    const full = stepPicture(build, third, { frame, pen });
+    const low = full.lower(150);
+    const high = (items: Parameters<typeof paths>[0]) => {
+      const ys = paths(items).flatMap((item) => pointsOf(item).map(([, y]) => y));
+      return Math.max(...ys) - Math.min(...ys);
+    };
+    const said = (alt = "") => alt.replace(/\d+ times larger/, "larger");
+    expect(said(low?.alt)).toBe(said(full.alt));
+    expect(high(low?.items ?? [])).toBeLessThanOrEqual(150);
+    expect(high(low?.items ?? [])).toBeLessThan(high(full.items));
   });
 
   test("groups that go one way side by side share an arrow", () => {

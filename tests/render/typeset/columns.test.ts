@@ -81,4 +81,57 @@ describe("units in two columns", () => {
       ["A", "left", 50],
     ]);
   });
+
+  // By hand: side by side A and B leave 400 − 220 − 20 = 160 of both columns. C is 240 high: no column of 160 holds it, but
+  // its head of 100 and the two lines of 20 that keep together stand at the left, and five lines at the right.
+  test("stand in bands where a page holds one more by that", () => {
+    const [page, more] = pagesOf([unit("A", 220, 0), unit("B", 220, 0), [named("C", 100), ...unit("c", 20, 6)], FULL]);
+    expect(page?.slice(0, 6)).toEqual([
+      ["A", "left", 0],
+      ["B", "right", 0],
+      ["C", "left", 240],
+      ["c", "left", 340],
+      ["c0", "left", 360],
+      ["c1", "right", 240],
+    ]);
+    expect(more?.[0]?.[0]).toBe("Z");
+  });
+
+  test("take up less only where one more goes in by that, and only those that must", () => {
+    const units = [unit("A", 250, 0), unit("B", 250, 0), unit("C", 150, 0), unit("D", 150, 0), FULL];
+    const smaller = [200, 200, 130, 130].map((height, i) => unit("ABCD"[i] ?? "", height, 0));
+    const columns = { gap: GAP, between: 20, units, tighter: (i: number) => smaller[i] ?? null };
+    const set = flow([{ name: "a", title: "a", kind: "a", start: "fits", atoms: [], columns }], frame);
+    const [page] = set.map(({ items }) => textsOf(items).map(({ text, y }) => [text, y - frame.y]));
+    // 250 + 20 + 150 is 420: of each column one has to give, and the one that comes first stays where the other does.
+    expect(page?.map(([name]) => name)).toEqual(["A", "B", "C", "D"]);
+    const plain = flow(
+      [
+        {
+          name: "a",
+          title: "a",
+          kind: "a",
+          start: "fits",
+          atoms: [],
+          columns: { ...columns, units: units.slice(0, 2) },
+        },
+      ],
+      frame,
+    );
+    expect(textsOf(plain[0]?.items ?? [])).toHaveLength(2);
+  });
+
+  test("what goes over is tied to where it began", () => {
+    const tie = (width: number) => named(`tie ${width}`, 0);
+    const units = [[named("A", 100), ...unit("a", 20, 6)], FULL];
+    const columns = { gap: GAP, between: 20, units, tie, tied: 12 };
+    const [page] = flow(
+      [{ name: "a", title: "a", kind: "a", start: "fits", atoms: [named("H", 200)], columns }],
+      frame,
+    );
+    const told = textsOf(page?.items ?? []).map(({ text, y }) => [text, y - frame.y]);
+    const top = told.find(([text]) => text === "A")?.[1] as number;
+    expect(told).toContainEqual(["tie 500", top]);
+    expect(told).toContainEqual(["a3", top + 12]);
+  });
 });

@@ -165,6 +165,9 @@ interface Lettered {
 /** From the rim of a hole to its letter: beside it, and with a leader. */
 const NEAR = [6, 8] as const;
 const FAR = [13, 17, 22, 28, 35, 44, 56, 70] as const;
+/** What a line through the letter counts for, and a leader that crosses another or a break, in points of distance. */
+const STRUCK = 200;
+const BLOCKED = 60;
 const WAYS = Array.from({ length: 24 }, (_, i) => circlePoint(i, 24));
 
 /** The nearest place with nothing through it, from the mouth or the bottom; where none is free, that with least through it. */
@@ -183,8 +186,8 @@ function lettered(
         const box = grown(boxAround(spot[0], spot[1] + 0.5, width, 9), 1);
         if (!plate.isFree(box)) continue;
         const leader: Segment | null = far < FAR[0] ? null : [ahead(at, way, r + 1.5), ahead(spot, way, -6.5)];
-        if (leader && plate.blocks(leader)) continue;
-        const cost = far + 24 * plate.linesThrough(box) + (leader ? 2 * plate.linesAcross(leader) + 4 : 0);
+        const crossed = leader ? 2 * plate.linesAcross(leader) + (plate.blocks(leader) ? BLOCKED : 0) + 4 : 0;
+        const cost = far + STRUCK * plate.linesThrough(box) + crossed;
         if (!best || cost < best.cost - 1e-9) best = { spot, box, leader, cost };
       }
   return best;

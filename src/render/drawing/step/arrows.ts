@@ -38,6 +38,7 @@ export function travelArrow(
           costOf(tip, onPaper, plate, ground) +
           offside(tip, middle, onPaper) +
           0.15 * Math.abs(leaves ? back + LENGTH : back) +
+          (back < 0 === leaves ? 0 : WRONG_SIDE) +
           0.1 * Math.abs(aside);
         if (!best || cost < best.cost) best = { tip, cost };
       }
@@ -48,7 +49,9 @@ export function travelArrow(
 
 const BLOCKED = 1e6;
 /** From the group back to the tip: behind what arrives, ahead of what leaves, where there is room. */
-const BEHIND = [6, 14, 24, 36, -40] as const;
+const BEHIND = [6, 14, 24, 36, 50, 66, -40] as const;
+/** An arrow on the wrong side of its group seems to lead away from it, or to it. */
+const WRONG_SIDE = 40;
 const AHEAD = [-34, -40, -48, -26, 6] as const;
 
 /** Corners of the box, middles of its edges and faces. */
