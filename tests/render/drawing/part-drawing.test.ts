@@ -95,11 +95,13 @@ test("numbers that are too close are set apart, in their order, around where the
 
 test("a broken part keeps what is kept to scale, and ends where it should", () => {
   const kept = [[0, 10] as const, [500, 510] as const];
-  const { place, breaks, width } = squeezed(0, 1000, 1, kept);
+  const { place, breaks, width } = squeezed(0, 1000, 300, 1, kept);
   expect(place(10) - place(0)).toBe(10);
   expect(place(510) - place(500)).toBeCloseTo(10, 9);
   expect(breaks).toHaveLength(2);
   expect(width).toBe(place(1000));
-  // 490 and 490 are drawn as 26 each.
-  expect(width).toBeCloseTo(10 + 26 + 10 + 26, 9);
+  // 490 and 490 are drawn as 44 each.
+  expect(width).toBeCloseTo(10 + 44 + 10 + 44, 9);
+  // Of a slender part, as 26.
+  expect(squeezed(0, 1000, 100, 1, kept).width).toBeCloseTo(10 + 26 + 10 + 26, 9);
 });

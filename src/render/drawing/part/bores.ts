@@ -134,6 +134,7 @@ const MOST = 8;
 export function letters(bores: readonly Bore[], { spot, scale }: Shown, plate: Plate, pen: Pen): readonly Item[] {
   return bores.flatMap(({ holes, letter }) => {
     const some = holes.length <= MOST ? holes : [holes[0] as Hole, holes.at(-1) as Hole];
+    let told = false;
     return some.flatMap((hole): readonly Item[] => {
       const at: Vec = [toNumber(hole.at[0]), toNumber(hole.at[1]), toNumber(hole.at[2])];
       const r = (toNumber(hole.stages[0]?.diameter ?? { n: 0n, d: 1n }) * scale) / 2;
@@ -145,7 +146,9 @@ export function letters(bores: readonly Bore[], { spot, scale }: Shown, plate: P
         plate,
         pen,
       );
-      if (!place) return [];
+      // One of several alike does without rather than be in the way.
+      if (!place || (told && place.cost >= BLOCKED)) return [];
+      told = true;
       plate.addBox(place.box);
       if (place.leader) plate.addLeader(place.leader);
       return [
@@ -160,6 +163,7 @@ interface Lettered {
   readonly spot: Spot;
   readonly box: Box;
   readonly leader: Segment | null;
+  readonly cost: number;
 }
 
 /** From the rim of a hole to its letter: beside it, and with a leader. */
@@ -167,7 +171,7 @@ const NEAR = [6, 8] as const;
 const FAR = [13, 17, 22, 28, 35, 44, 56, 70] as const;
 /** What a line through the letter counts for, and a leader that crosses another or a break, in points of distance. */
 const STRUCK = 200;
-const BLOCKED = 60;
+const BLOCKED = 90;
 const WAYS = Array.from({ length: 24 }, (_, i) => circlePoint(i, 24));
 
 /** The nearest place with nothing through it, from the mouth or the bottom; where none is free, that with least through it. */
@@ -178,7 +182,7 @@ function lettered(
   pen: Pen,
 ): Lettered | null {
   const width = pen.measure(letter, "italic", 10);
-  let best: (Lettered & { readonly cost: number }) | null = null;
+  let best: Lettered | null = null;
   for (const far of [...NEAR, ...FAR])
     for (const { at, r } of ends)
       for (const way of WAYS) {

@@ -129,7 +129,7 @@ function arranged(sheet: Sheet, scale: Scale, frame: Frame, pen: Pen): Arranged 
     plain.width <= room
       ? plain
       : k <= SMALL * POINTS_PER_UNIT * 1.001
-        ? squeezed(low[0], high[0], k, sheet.kept)
+        ? squeezed(low[0], high[0], high[1] - low[1], k, sheet.kept)
         : plain;
   const top = frame.y + above;
   const left = frame.x + margin + (lies.end?.at === "left" ? beside : 0);

@@ -8,8 +8,14 @@ export interface Squeezed {
 }
 
 /** What is left of a stretch that is shortened, in points; shorter ones are drawn whole. */
-const LEFT = 26;
-const WORTH = 52;
+interface Stretch {
+  readonly left: number;
+  readonly worth: number;
+}
+const USUAL: Stretch = { left: 44, worth: 90 };
+/** Of a part that is so many times as long as it is wide, of which nothing would be seen else. */
+const SLENDER: Stretch = { left: 26, worth: 52 };
+const MUCH_LONGER = 5;
 
 /** `low` to `high` at a scale, whole. */
 export const whole = (low: number, high: number, scale: number): Squeezed => ({
@@ -18,19 +24,21 @@ export const whole = (low: number, high: number, scale: number): Squeezed => ({
   breaks: [],
 });
 
-/** The same with its plain stretches drawn short. `kept`: what is drawn whole. */
+/** The same with its plain stretches drawn short. `wide`: across the part; `kept`: what is drawn whole. */
 export function squeezed(
   low: number,
   high: number,
+  wide: number,
   scale: number,
   kept: readonly (readonly [number, number])[],
 ): Squeezed {
+  const { left, worth } = high - low > MUCH_LONGER * wide ? SLENDER : USUAL;
   const cuts: { from: number; to: number }[] = [];
   let end = low;
   for (const [from, to] of [...kept, [high, high] as const].sort((a, b) => a[0] - b[0])) {
-    if ((from - end) * scale > WORTH) {
+    if ((from - end) * scale > worth) {
       const middle = (from + end) / 2;
-      const half = (from - end) / 2 - LEFT / 2 / scale;
+      const half = (from - end) / 2 - left / 2 / scale;
       cuts.push({ from: middle - half, to: middle + half });
     }
     end = Math.max(end, to);
