@@ -26,12 +26,11 @@ const GAP = 0.05;
 /** How far off a body is drawn that comes off or goes on again, as a share of the unit's size. */
 const OFF = 0.2;
 
-/** `aside`: what is left out, unless it is new. */
-export function sceneOf(build: Build, step: Step, aside: ReadonlySet<string> = NOTHING): Scene {
+export function sceneOf(build: Build, step: Step): Scene {
   const { shows } = step;
   const goings = goingsOf(build, step);
   const fresh = new Set([...shows.fresh, ...goings.flatMap(({ parts }) => parts)]);
-  const wanted = new Set([...fresh, ...shows.present.filter((id) => !aside.has(id))]);
+  const wanted = new Set([...fresh, ...shows.present]);
   const all = build.parts.filter(({ id }) => wanted.has(id));
   const parts = [...all.filter(({ id }) => fresh.has(id)), ...all.filter(({ id }) => !fresh.has(id))];
   const size = Math.max(1, ...parts.map(({ solid }) => norm(minus(solid.high, solid.low))));
@@ -51,7 +50,7 @@ export function sceneOf(build: Build, step: Step, aside: ReadonlySet<string> = N
     ),
   ];
   const seen = new Set([...fresh, ...fitted.now.map(({ id }) => id)]);
-  const still = shows.travel.length === 0 && fitted.now.length > 0;
+  const still = shows.travel.length === 0 && goings.length === 0 && fitted.now.length > 0;
   const { items, motions } = opened(shut, seen, still ? build.motions : [], step.up);
   return {
     items,
@@ -86,12 +85,6 @@ function goingsOf(build: Build, { actions, number }: Step) {
     return [{ parts: action.parts, along: leg.along, leaves, out: leaves ? leg.along : times(leg.along, -1) }];
   });
 }
-
-const NOTHING: ReadonlySet<string> = new Set();
-
-/** Doors, drawers and what else comes off again. */
-export const comesOff = ({ steps }: Build): ReadonlySet<string> =>
-  new Set(steps.flatMap(({ actions }) => actions.flatMap(off)));
 
 const off = (action: Step["actions"][number]): readonly string[] => (action.do === "remove" ? action.parts : []);
 

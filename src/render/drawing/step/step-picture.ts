@@ -19,11 +19,12 @@ import { FRESH, PRESENT } from "../strokes.ts";
 import { travelLines } from "../travel-lines.ts";
 import { listed, stepInWords } from "../words.ts";
 import { travelArrow } from "./arrows.ts";
-import { bestSeen } from "./best-seen.ts";
 import { type Detail, detailOf } from "./detail.ts";
 import { enlarged } from "./enlarge.ts";
-import type { Scene } from "./scene.ts";
+import { mouthsOf } from "./mouths.ts";
+import { type Scene, sceneOf } from "./scene.ts";
 import { drawDriven, reachOf } from "./screws.ts";
+import { chooseView } from "./views.ts";
 
 /** From where and how large a picture was taken, so that the next may be taken alike. */
 export interface Take {
@@ -62,10 +63,13 @@ const LARGEST = 36 / UNITS_PER_INCH;
 export function stepPicture(build: Build, step: Step, options: StepPictureOptions): StepPicture {
   const { frame, pen, told = NOTHING } = options;
   const before = options.before?.unit === step.unit ? options.before : null;
-  const seen = bestSeen(build, step, before?.view ?? null);
-  if (seen === null) return EMPTY;
-  const { scene, view } = seen;
-  const { items } = scene;
+  const scene = sceneOf(build, step);
+  if (scene.items.length === 0) return EMPTY;
+  const { items, fresh, screws } = scene;
+  // Where screws are driven they count; the holes that they go into lie inside the joint.
+  const driveways = screws.map(({ mouth, direction }) => ({ at: mouth, direction }));
+  const mouths = driveways.length > 0 ? driveways : mouthsOf(build, step);
+  const view = chooseView({ items, fresh, mouths }, step.up, before?.view ?? null);
   const extent = sceneExtent(scene, view);
   const scale = sizeFor(extent, inset(frame, MARGIN), before?.scale ?? null);
   const picture = takePicture(items, view, fitInto(extent, frame, scale), SPECK.step);
@@ -95,11 +99,11 @@ const EMPTY: StepPicture = {
 };
 
 /** Parts alike count as the same where they stand alone. */
-function keyOf({ items, fresh, screws, groups }: Scene, { name }: View, { parts }: Build): string {
+function keyOf({ items, fresh, open, screws, groups }: Scene, { name }: View, { parts }: Build): string {
   const alone = items.length === 1;
   const shown = items.map(({ id, mark, shift }) => [alone ? mark : id, fresh.has(id), shift]);
   const sizes = alone ? parts.find(({ id }) => id === items[0]?.id)?.features.length : 0;
-  return JSON.stringify([name, shown, sizes, screws.map(({ id }) => id), groups.map(({ along }) => along)]);
+  return JSON.stringify([name, shown, sizes, open, screws.map(({ id }) => id), groups.map(({ along }) => along)]);
 }
 
 /** What does not depend on the frame. */
