@@ -38,7 +38,7 @@ export function exploded(plan: Plan): Section | null {
     height: frame.height - HEADING - CAPTION - key.height - 20,
   });
   const section = page("parts", "The parts", "exploded", plan, picture, "The letters are the marks of the cut list.");
-  return { ...section, atoms: [...section.atoms, key] };
+  return { ...section, start: "fits", atoms: [...section.atoms, key] };
 }
 
 function page(name: string, title: string, kind: string, plan: Plan, picture: Picture, caption: string): Section {

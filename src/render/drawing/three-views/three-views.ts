@@ -22,6 +22,8 @@ import { dimensioning, onSide, type Rows, type Wanted } from "./dimensioning.ts"
 /** Space between the views, and for a caption. */
 const GAP = 36;
 const CAPTION = 18;
+/** Above the highest view where there is room. */
+const AIR = 12;
 const ANYWHERE: Frame = { x: -1e5, y: -1e5, width: 2e5, height: 2e5 };
 
 /** In the order in which a reader wants them: width, height, depth, then what only the other views show. */
@@ -51,7 +53,8 @@ export function threeViews(build: Build, { frame, pen }: ThreeViewsOptions): Dra
     return places !== null;
   });
   const found = places as Places | null;
-  const bar = scaleBar(scale, units, pen, [frame.x, frame.y + frame.height - 3]);
+  const foot = found ? Math.max(...found.captions) + CAPTION / 2 + BAR_HEIGHT + 4 : frame.y + frame.height - 3;
+  const bar = scaleBar(scale, units, pen, [frame.x, Math.min(foot, frame.y + frame.height - 3)]);
   return {
     items: [...(found ? drawn(found, outside, new Plate(room), pen) : []), ...bar],
     alt: `Front, right side and top of ${title}: ${outsideInWords(build.parts, units, pen)}`,
@@ -66,7 +69,7 @@ interface Places {
   readonly captions: readonly [number, number, number];
 }
 
-/** The three views with room for their dimensions, in the middle of the room; null where they do not go in. */
+/** The three views with room for their dimensions, at the top of the room and in its middle; null where they do not go in. */
 function arranged(
   build: Build,
   aspects: readonly [Aspect, Aspect, Aspect],
@@ -96,7 +99,7 @@ function arranged(
   };
   if (spare.across < 0 || spare.down < 0) return null;
   const x = room.x + spare.across / 2 + left;
-  const y = room.y + spare.down / 2 + CAPTION + above;
+  const y = room.y + Math.min(AIR, spare.down / 2) + CAPTION + above;
   const under = y + deep + GAP + high + below + CAPTION / 2;
   return {
     views: [
