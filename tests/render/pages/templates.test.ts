@@ -97,11 +97,11 @@ describe.each(["letter", "a4"] as const)("full-size patterns on %s", (paper) => 
   });
 });
 
-test("what is too large to trace is told by points, with no bar", () => {
+test("what is too large to trace is told by points, and nothing in its true size", () => {
   const pages = pagesOf(long, "letter");
   const [drawing] = pages.flatMap((page) => figures(page, /by points/));
   expect(drawing?.alt?.replaceAll(/[\s\u202f\u2009]+/gu, " ")).toContain("17 along, 4 9⁄16 up");
-  expect(pages.flatMap((page) => figures(page, /Two bars/))).toEqual([]);
+  expect(pages.flatMap((page) => figures(page, /true size/))).toEqual([]);
   expect(pages.flatMap(overlaps)).toEqual([]);
 });
 

@@ -51,7 +51,7 @@ export function stopDrawing(diameter: Length, depth: Length, pen: Pen): Panel & 
   ];
   return {
     ...{ items, width: tip + 4, height: height + 10 },
-    alt: `A drill of ${pen.print(diameter)} with the stop ${pen.print(depth)} behind its tip, in its true size.`,
+    alt: `A drill of ${pen.print(diameter)} with the stop ${pen.print(depth)} behind its tip, as large as it is.`,
   };
 }
 
