@@ -13,6 +13,8 @@ interface Run {
 }
 
 const AIR = 3.5;
+/** Above and below together: commas and fractions reach below the line. */
+const UPRIGHT = 6;
 const BETWEEN = 5;
 
 /** The lines of a label, by how much they say: mark and size in a line, in two lines, the mark alone. */
@@ -34,7 +36,7 @@ export function labelInside(pen: Pen, mark: string, size: string, box: Box, plat
       const [across, along] = turned ? [high, wide] : [wide, high];
       const width = Math.max(...lines.map((line) => widthOf(pen, line)));
       const height = (lines.length - 1) * LINE + MARK_SIZE * CAP_HEIGHT;
-      if (width + 2 * AIR > across || height + (lines.length > 1 ? 1.7 : 0.6) * AIR > along) continue;
+      if (width + 2 * AIR > across || height + UPRIGHT > along) continue;
       const middle: Spot = [(box.left + box.right) / 2, (box.top + box.bottom) / 2];
       plate.addBox(boxAround(...middle, ...((turned ? [height, width] : [width, height]) as [number, number])));
       return lines.flatMap((line, i) => setLine(pen, line, middle, (i - (lines.length - 1) / 2) * LINE, turned));
