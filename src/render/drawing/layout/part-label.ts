@@ -38,7 +38,8 @@ export function labelInside(pen: Pen, mark: string, size: string, box: Box, plat
       const height = (lines.length - 1) * LINE + MARK_SIZE * CAP_HEIGHT;
       if (width + 2 * AIR > across || height + UPRIGHT > along) continue;
       const middle: Spot = [(box.left + box.right) / 2, (box.top + box.bottom) / 2];
-      plate.addBox(boxAround(...middle, ...((turned ? [height, width] : [width, height]) as [number, number])));
+      const [wider, higher] = [width + 2, height + 5];
+      plate.addBox(turned ? boxAround(...middle, higher, wider) : boxAround(...middle, wider, higher));
       return lines.flatMap((line, i) => setLine(pen, line, middle, (i - (lines.length - 1) / 2) * LINE, turned));
     }
   return null;
