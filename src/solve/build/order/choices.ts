@@ -19,7 +19,7 @@ export interface Choices {
   readonly travelling: Taken | Refusal;
   /**
    * Takes for each joint the first arrangement that is not struck out and can be driven on the body, which is what is there
-   * when the joint is made.
+   * when the joint is made; one that strikes out the last of another joint only where there is no other.
    */
   make(links: readonly Link[], body: readonly Part[], taken: Taken): Made | Refusal;
 }
@@ -58,11 +58,32 @@ export function choicesOf(
     return (left.get(link) ?? []).filter((a) => ![...taken.values()].some((other) => conflict(a, other)));
   };
 
+  const struck = new Map<Arrangement, readonly Link[]>();
+  /** The joints of which this arrangement strikes out some. */
+  const strikes = (a: Arrangement): readonly Link[] => {
+    const found =
+      struck.get(a) ??
+      links.filter((link) =>
+        left.get(link)?.some((b) => b !== a && !link.joint.arrangements.includes(a) && conflict(a, b)),
+      );
+    struck.set(a, found);
+    return found;
+  };
+  /** Whether every joint that is still to be made keeps some arrangement. */
+  const leavesSome = (a: Arrangement, taken: Taken): boolean =>
+    strikes(a).every((other) => {
+      if (taken.has(other.index)) return true;
+      const before = open(other, taken);
+      return before.length === 0 || before.some((b) => !conflict(a, b));
+    });
+
   const one = (link: Link, body: readonly Part[], taken: Taken): Refusal | (JointWork & { chosen?: Arrangement }) => {
     const { joint } = link;
     if (joint.arrangements.length === 0) return { joint, drives: [] };
     let refusal: Refusal = { why: "holes", link };
-    for (const chosen of open(link, taken)) {
+    const all = open(link, taken);
+    const considerate = all.filter((each) => leavesSome(each, taken));
+    for (const chosen of [...considerate, ...all.filter((each) => !considerate.includes(each))]) {
       const drives = driven(chosen, body, reach);
       if ("drives" in drives) return { joint, drives: drives.drives, chosen };
       if (refusal.why === "holes") refusal = { why: "reach", link, ...drives };

@@ -114,9 +114,9 @@ export function splitOf(piece: Piece, parting: Parting, { closing, ...made }: Cl
     legs ? 1 : 0,
     // From the bottom up: off comes first what is highest.
     isStacked(piece, moving, closing) ? -heightOf(piece, moving) : 0,
-    drives.reduce((so, { tool, axis }) => so + EFFORT[tool] + (axis ? 1 : 0), 0),
     // What is only screwed or nailed goes on after what is glued: a frame is glued up before a top is screwed to it.
     closing.some(({ joint }) => joint.glue) ? 1 : 0,
+    drives.reduce((so, { tool, axis }) => so + EFFORT[tool] + (axis ? 1 : 0), 0),
     sliding.reduce((so, { joint }) => so + (joint.glue ? 2 : 1), 0),
     closing.filter((link) => isAwkward(piece, link, along)).length,
     // Single parts before units. Of units the one with fewer joints to close at once, then the smaller, then the lighter: the ends
