@@ -1,4 +1,4 @@
-import type { Settings } from "../expand/make.ts";
+import { from, type Settings } from "../expand/make.ts";
 import { joinWords, measure, stockName } from "../kinds/kept.ts";
 import { type Fields, may, need, settings } from "../kinds/settings.ts";
 import { word } from "../kinds/simple.ts";
@@ -98,7 +98,7 @@ function boards(said: Said, site: Site, spaces: Record<string, Settings>): Expan
     ? [{ join: "front-board", to: sides, with: "mitre", glue: "yes" }, endJoint("back-board", sides, join, site)]
     : [over ? endJoint(sides, FRONT_BACK, join, site) : endJoint(FRONT_BACK, sides, join, site)];
   if (said.bearers) {
-    entries.bearer = {
+    entries.bearer = from(said.bearers.key, {
       "made of": made,
       as: "on edge",
       facing: "left",
@@ -107,8 +107,8 @@ function boards(said: Said, site: Site, spaces: Record<string, Settings>): Expan
       back: "back-board.front",
       count: said.bearers.value,
       spread: "across between left-board.right and right-board.left",
-    };
-    joints.push(endJoint("bearer", FRONT_BACK, join, site));
+    });
+    joints.push(from(said.bearers.key, endJoint("bearer", FRONT_BACK, join, site)));
   }
   return { entries, joints };
 }

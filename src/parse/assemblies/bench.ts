@@ -1,4 +1,4 @@
-import type { Settings } from "../expand/make.ts";
+import { from, type Settings } from "../expand/make.ts";
 import { byForm, made } from "../kinds/combine.ts";
 import { joinWords, measure, stockName, yesNoOr } from "../kinds/kept.ts";
 import { type Fields, may, need, settings } from "../kinds/settings.ts";
@@ -65,22 +65,24 @@ export const bench = assembly({
     const frames = said.ends?.value.said.form?.value !== "panel";
     const entries = {
       room: { kind: "space", ...site.placed("across"), ...site.placed("deep"), ...site.placed("up") },
-      ...slats(said),
+      slat: from(said.seat?.key, slats(said)),
       beneath: beneath(said, site),
-      "left-end": end("left", said, site),
-      "right-end": end("right", said, site),
+      "left-end": from(said.ends?.key, end("left", said, site)),
+      "right-end": from(said.ends?.key, end("right", said, site)),
     };
     // A rail that is lapped to its legs is as long as the end is deep; else the outer slats lie on legs.
     const lapped = frames && crosses(said.ends?.value.said.join?.value ?? LAPPED, site);
     const carrying = lapped ? ["left-end.top-rail", "right-end.top-rail"] : ENDS;
-    const seat = { join: "slat", to: carrying, ...(said.seat?.value.said.join?.value ?? { with: "screws" }) };
+    const how = said.seat?.value.said.join?.value ?? { with: "screws" };
+    const seat = from(said.seat?.key, { join: "slat", to: carrying, ...how });
     const braces = said.stretchers?.value;
     if (braces === false) return { entries, joints: [seat] };
     const own = typeof braces === "object" ? braces.said : {};
     const held = frames ? ["left-end.bottom-rail", "right-end.bottom-rail"] : ENDS;
+    const at = said.stretchers?.key;
     return {
-      entries: { ...entries, stretcher: stretcher(own, said, held, site) },
-      joints: [seat, endJoint("stretcher", held, own.join?.value ?? { with: "screws" }, site)],
+      entries: { ...entries, stretcher: from(at, stretcher(own, said, held, site)) },
+      joints: [seat, from(at, endJoint("stretcher", held, own.join?.value ?? { with: "screws" }, site))],
     };
   },
 });
@@ -89,21 +91,19 @@ const ENDS = ["left-end", "right-end"];
 const LAPPED: Settings = { with: "half lap" };
 
 /** The seat, in slats or boards from end to end. */
-function slats(said: Said): Record<string, Settings> {
+function slats(said: Said): Settings {
   const { stock, said: own } = said.seat?.value ?? { stock: undefined, said: {} };
   return {
-    slat: {
-      "made of": stock ?? said["made of"].value,
-      as: "lying flat",
-      grain: "across",
-      left: "room.left",
-      right: "room.right",
-      top: "room.top",
-      ...(own.wide && { deep: own.wide.value }),
-      count: own.slats?.value ?? 4,
-      spread: "deep between room.front and room.back",
-      ...(own.gap ? { gap: own.gap.value } : { gaps: "inside" }),
-    },
+    "made of": stock ?? said["made of"].value,
+    as: "lying flat",
+    grain: "across",
+    left: "room.left",
+    right: "room.right",
+    top: "room.top",
+    ...(own.wide && { deep: own.wide.value }),
+    count: own.slats?.value ?? 4,
+    spread: "deep between room.front and room.back",
+    ...(own.gap ? { gap: own.gap.value } : { gaps: "inside" }),
   };
 }
 

@@ -1,4 +1,5 @@
-import type { Settings } from "../expand/make.ts";
+import type { Span } from "../../findings/span.ts";
+import { from, type Settings } from "../expand/make.ts";
 import { asOfPart, joinWords, measure, stockName, yesNoOr } from "../kinds/kept.ts";
 import { type Fields, may, need, settings } from "../kinds/settings.ts";
 import { assembly, type Expanded, type Site } from "./assembly.ts";
@@ -73,7 +74,7 @@ export const boxBed = assembly({
         ...site.placed("deep"),
         ...site.placed("up"),
       },
-      slat: {
+      slat: from(said.slats.key, {
         "made of": slats["made of"].value,
         as: "lying flat",
         grain: "across",
@@ -87,22 +88,27 @@ export const boxBed = assembly({
         spread: write`deep between ${inside.front} and ${inside.back}`,
         gaps: "both ends",
         ...(slats.carries && { carries: slats.carries.value }),
-      },
-      "left-ledger": ledger("left"),
-      "right-ledger": ledger("right"),
-      ...(beam && middleOf(beam, inside)),
+      }),
+      "left-ledger": from(said.ledgers.key, ledger("left")),
+      "right-ledger": from(said.ledgers.key, ledger("right")),
+      ...(beam && middleOf(beam, inside, said.middle?.key)),
     };
     const rests = ["left-ledger", "right-ledger", ...(beam ? ["middle-beam"] : [])];
     const screws: Settings = { with: "screws" };
     const joints: Settings[] = [
-      { join: "left-ledger", to: "box.left-side", ...(ledgers.join?.value ?? { ...screws, glue: "yes" }) },
-      { join: "right-ledger", to: "box.right-side", ...(ledgers.join?.value ?? { ...screws, glue: "yes" }) },
-      { join: "slat", to: rests, ...(slats.join?.value ?? { ...screws, count: "1" }) },
+      ...(["left", "right"] as const).map((face) =>
+        from(said.ledgers.key, {
+          ...{ join: `${face}-ledger`, to: `box.${face}-side` },
+          ...(ledgers.join?.value ?? { ...screws, glue: "yes" }),
+        }),
+      ),
+      from(said.slats.key, { join: "slat", to: rests, ...(slats.join?.value ?? { ...screws, count: "1" }) }),
     ];
     if (beam) {
       const how = beam.join?.value ?? screws;
-      joints.push(endJoint("middle-beam", ["box.front-panel", "box.back-panel"], how, site));
-      if (beam.posts?.value !== false) joints.push({ join: "post", to: "middle-beam", with: "loose" });
+      const at = said.middle?.key;
+      joints.push(from(at, endJoint("middle-beam", ["box.front-panel", "box.back-panel"], how, site)));
+      if (beam.posts?.value !== false) joints.push(from(at, { join: "post", to: "middle-beam", with: "loose" }));
     }
     return { entries, joints };
   },
@@ -114,10 +120,10 @@ const sameAs = (name: string): Settings =>
 type Beam = Fields<typeof middleSettings.keys>;
 
 /** A beam on edge from foot to head, and a post under it. */
-function middleOf(beam: Beam, inside: Settings): Record<string, Settings> {
+function middleOf(beam: Beam, inside: Settings, at: Span | undefined): Record<string, Settings> {
   const posts = beam.posts?.value;
   return {
-    "middle-beam": {
+    "middle-beam": from(at, {
       "made of": beam["made of"].value,
       ...(beam.wide && { up: beam.wide.value }),
       as: "on edge",
@@ -125,16 +131,16 @@ function middleOf(beam: Beam, inside: Settings): Record<string, Settings> {
       ...inside,
       "centred on": { across: "room" },
       top: "slat.1.bottom",
-    },
+    }),
     ...(posts !== false && {
-      post: {
+      post: from(beam.posts?.key ?? at, {
         "made of": typeof posts === "object" ? posts : beam["made of"].value,
         as: "upright",
         facing: "left",
         "centred on": { across: "middle-beam", deep: "room" },
         bottom: "room.bottom",
         top: "middle-beam.bottom",
-      },
+      }),
     }),
   };
 }

@@ -1,4 +1,4 @@
-import type { Settings } from "../expand/make.ts";
+import { from, type Settings } from "../expand/make.ts";
 import { byForm, made } from "../kinds/combine.ts";
 import { asOfPart, joinWords, measure, stockName, yesNoOr } from "../kinds/kept.ts";
 import { type Fields, may, need, settings } from "../kinds/settings.ts";
@@ -94,7 +94,9 @@ export const box = assembly({
     };
     const joints = [over ? endJoint(SIDES, ENDS, join, site) : endJoint(ENDS, SIDES, join, site)];
     if (floor) {
-      joints.push(addBottom(floor, entries, site));
+      const at = said["bottom panel"]?.key;
+      joints.push(from(at, addBottom(floor, entries, site)));
+      entries["bottom-panel"] = from(at, entries["bottom-panel"] ?? {});
       joints.push(...toBase(said["to its base"]?.value, floor.in !== "groove", site));
     }
     return { entries, joints };

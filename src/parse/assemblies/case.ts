@@ -1,4 +1,4 @@
-import type { Settings } from "../expand/make.ts";
+import { from, type Settings } from "../expand/make.ts";
 import { tellWrong } from "../kinds/kind.ts";
 import { squash } from "../names.ts";
 import type { Node } from "../yaml/nodes.ts";
@@ -10,7 +10,7 @@ import { own, type PanelSaid, type Said } from "./case/settings.ts";
 import { divide } from "./divide.ts";
 import { behindFrame } from "./dividers.ts";
 import { framed } from "./face-frame.ts";
-import type { Bounds, Making } from "./making.ts";
+import { type Bounds, type Making, within } from "./making.ts";
 import { without } from "./openings.ts";
 import { shelve } from "./shelve.ts";
 import { toBase } from "./to-base.ts";
@@ -50,6 +50,8 @@ export const carcase = assembly({
     const full = sides.run?.value !== "between top and bottom";
     const back = said.back?.value;
     const backFace = back?.in === "laid on" ? "back-panel.front" : "room.back";
+    const keyOf = (name: "bottom-panel" | "top-panel") =>
+      said[name === "top-panel" ? "top panel" : "bottom panel"]?.key;
     const [bottom, top] = [panelOf(said["bottom panel"]?.value), topOf(said)];
 
     const reach = {
@@ -58,13 +60,13 @@ export const carcase = assembly({
       back: write`${backFace}`,
     };
     for (const face of ["left", "right"] as const)
-      if (making.posts) addPosts(face, sides, reach, making);
+      if (making.posts) within(said.sides?.key, making, (inner) => addPosts(face, sides, reach, inner));
       else
-        entries[`${face}-side`] = {
+        entries[`${face}-side`] = from(said.sides?.key, {
           ...{ "made of": sides["made of"]?.value ?? stock, as: "upright", facing: face },
           ...{ [face]: write`room.${face}`, front: write`room.front`, ...reach },
           ...edge,
-        };
+        });
 
     const lying = (panel: PanelSaid): Settings => ({
       "made of": panel["made of"]?.value ?? stock,
@@ -78,24 +80,29 @@ export const carcase = assembly({
       ...edge,
     });
     const both = ["left-side", "right-side"];
-    const joinEnd = (name: string, own: Settings | undefined): void => {
+    const joinEnd = (name: "bottom-panel" | "top-panel", own: Settings | undefined): void => {
       const how = own ?? said["top and bottom"]?.value ?? join;
-      joints.push(full ? { join: name, to: both, ...how } : { join: both, to: name, ...how });
+      joints.push(from(keyOf(name), full ? { join: name, to: both, ...how } : { join: both, to: name, ...how }));
     };
     if (bottom !== null) {
       const up = bottom.up?.value ?? (making.posts && full ? footOf(sides, making) : undefined);
-      entries["bottom-panel"] = { ...lying(bottom), bottom: up ? write`room.bottom + ${up}` : write`room.bottom` };
+      entries["bottom-panel"] = from(keyOf("bottom-panel"), {
+        ...lying(bottom),
+        bottom: up ? write`room.bottom + ${up}` : write`room.bottom`,
+      });
       joinEnd("bottom-panel", bottom.join?.value);
       joints.push(...toBase(said["to its base"]?.value, up === undefined, site));
     }
-    if (top === "rails") addTopRails(said, making);
+    if (top === "rails")
+      within((said["top rails"] ?? said["top panel"])?.key, making, (inner) => addTopRails(said, inner));
     else if (top !== null) {
-      entries["top-panel"] = { ...lying(top), top: write`room.top` };
+      entries["top-panel"] = from(keyOf("top-panel"), { ...lying(top), top: write`room.top` });
       joinEnd("top-panel", top.join?.value);
     }
     const above = top === null ? null : top === "rails" ? "top-rail-front" : "top-panel";
     const ends = { bottom: bottom && "bottom-panel", top: above };
-    const backEnds = addBackRails(said, { ...ends, top: top === "rails" ? "top-rail-back" : above }, making);
+    const onRails = { ...ends, top: top === "rails" ? "top-rail-back" : above };
+    const backEnds = within(said["back rails"]?.key, making, (inner) => addBackRails(said, onRails, inner));
     const rail = [backEnds.top, backEnds.bottom].find((name) => name?.startsWith("back-rail"));
     entries.inside = {
       kind: "space",
@@ -116,9 +123,10 @@ export const carcase = assembly({
       ...(above && { top: above }),
     };
     if (said.openings) divideCase(said.openings.value, bounds, making);
-    if (said.shelves) shelve("inside", said.shelves.value, bounds, making, "");
+    const own = said.shelves;
+    if (own) within(own.key, making, (inner) => shelve("inside", own.value, bounds, inner, ""));
     const low = making.posts ? write`room.bottom + ${footOf(sides, making)}` : null;
-    if (back) backPanel(back, making, backEnds, low);
+    if (back) within(said.back?.key, making, (inner) => backPanel(back, inner, backEnds, low));
     return { entries, joints };
   },
 });

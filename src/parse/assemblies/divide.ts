@@ -1,10 +1,10 @@
-import type { Settings } from "../expand/make.ts";
+import { from, type Settings } from "../expand/make.ts";
 import type { TextNode } from "../yaml/nodes.ts";
 import type { Site } from "./assembly.ts";
 import { inCase } from "./dividers.ts";
 import { insetDeep } from "./doors-in.ts";
 import { hold } from "./holds.ts";
-import type { Bounds, Making } from "./making.ts";
+import { type Bounds, type Making, within } from "./making.ts";
 import type { Division, Opening, Size } from "./openings.ts";
 import { shelve } from "./shelve.ts";
 
@@ -33,7 +33,7 @@ export function divide(region: string, division: Division, bounds: Bounds, makin
     const closes = dividing.placed || i === lastShare || (lastShare < 0 && i === openings.length - 1);
     const startAt = start ? site.write`${start}.${high}` : site.write`${region}.${low}`;
     const endAt = end ? site.write`${end}.${low}` : site.write`${region}.${high}`;
-    entries[name] = {
+    entries[name] = from(opening.at, {
       kind: "space",
       ...((dividing.placed || !fromHigh) && { [low]: startAt }),
       ...((fromHigh || closes) && { [high]: endAt }),
@@ -41,18 +41,22 @@ export function divide(region: string, division: Division, bounds: Bounds, makin
         [extent]: sizeOf(opening.size, unit, before(i), site),
       }),
       ...others(region, way, site),
-    };
+    });
     // A divider lies against the opening that is placed without it.
     const wall = walls[i];
     if (wall) {
       const after = fromHigh || closes ? names[i + 1] : undefined;
       const touching =
         after && lastShare >= 0 ? { [high]: site.write`${after}.${low}` } : { [low]: site.write`${name}.${high}` };
-      dividing.put({ name: wall, said: dividers[i] ?? null, region, way, touching, bounds }, making);
+      const said = dividers[i];
+      const between = { name: wall, said: said?.said ?? null, region, way, touching, bounds };
+      within(said?.at ?? opening.at, making, (inner) => dividing.put(between, inner));
     }
   }
-  for (const [i, opening] of openings.entries())
-    fill(names[i] as string, opening, inner(bounds, way, walls[i - 1], walls[i]), making);
+  for (const [i, opening] of openings.entries()) {
+    const around = inner(bounds, way, walls[i - 1], walls[i]);
+    within(opening.at, making, (own) => fill(names[i] as string, opening, around, own));
+  }
 }
 
 /** Openings before the last share are placed from the start, those behind it from the end: the last share closes the row. */
@@ -101,9 +105,9 @@ function fill(name: string, opening: Opening, bounds: Bounds, making: Making): v
   if (opening.holds) hold(name, opening.holds, bounds, making);
   const { shelves, holds } = opening;
   if (!shelves) return;
-  const inset = holds?.door ? insetDeep(holds.door, making) : null;
+  const inset = holds?.door ? insetDeep(holds.door.value, making) : null;
   const clear = making.site.usual("1/4", "6");
   const back = inset && making.site.write`${inset.text} + ${clear}`;
   const behind = back && { "set back": { value: back, at: back.at, key: back.at } };
-  shelve(name, { ...behind, ...shelves }, bounds, making);
+  within(shelves.key, making, (own) => shelve(name, { ...behind, ...shelves.value }, bounds, own));
 }

@@ -1,4 +1,4 @@
-import type { Settings } from "../expand/make.ts";
+import { from, type Settings } from "../expand/make.ts";
 import type { TextNode } from "../yaml/nodes.ts";
 import { assembly, type Expanded, type Site } from "./assembly.ts";
 import { addLeaf, type Leaf, type Made, type Making } from "./door/leaf.ts";
@@ -21,8 +21,8 @@ export const door = assembly({
     entries.room = roomOf(said, site);
     for (const leaf of leavesOf(said, site, entries)) {
       const made = addLeaf(leaf, making);
-      joints.push(hingesOf(leaf, made, said));
-      fittings.push(...pullOf(leaf, made, said, site));
+      joints.push(from(said.hinges?.key, hingesOf(leaf, made, said)));
+      fittings.push(...pullOf(leaf, made, said, site).map((each) => from(said.pull?.key, each)));
     }
     return { entries, joints, fittings };
   },

@@ -1,9 +1,10 @@
-import type { Settings } from "../expand/make.ts";
+import { from, type Settings } from "../expand/make.ts";
 import { assembly, type Expanded, type Site } from "./assembly.ts";
 import { addBottom, addWalls, cornersOf, roomOf } from "./drawer/box.ts";
 import { frontIn, frontJoint, pullsOf, stopOf } from "./drawer/front.ts";
 import { runsOf } from "./drawer/runs.ts";
 import { drawerSettings, type Front, type Said } from "./drawer/settings.ts";
+import { within } from "./making.ts";
 
 /** A box on slides or runners, with a front of its own or one screwed to it. */
 export const drawer = assembly({
@@ -25,20 +26,25 @@ export const drawer = assembly({
     const between = own?.["between the sides"]?.value === true;
     const begins = between ? `${name}.front` : (placed?.behind ?? `${said.in.value.text}.front`);
     entries.room = roomOf(said, runs, corners, begins, site);
-    const { floor, standsOn } = addBottom(said, runs, making);
+    const { floor, standsOn } = within(said.bottom?.key, making, (inner) => addBottom(said, runs, inner));
     // On runners the front is as wide and high as the box that fills its opening.
     const sized = own && placed && runs.kind === "wood" && (own.lies?.value ?? "inset") === "inset";
     const fills: Settings = sized
       ? { left: "room.left", right: "room.right", bottom: hanging(floor, own, site), top: "room.top" }
       : {};
-    const walls = own && placed ? { ...placed.part, ...fills, ...(between && pastSides(own, site)) } : null;
+    const walls =
+      own && placed ? from(said.front?.key, { ...placed.part, ...fills, ...(between && pastSides(own, site)) }) : null;
     addWalls(said, runs, corners, walls, floor, making);
     if (front && placed && !own) {
-      entries["false-front"] = placed.part;
-      joints.push(frontJoint(front, site));
+      entries["false-front"] = from(said.front?.key, placed.part);
+      joints.push(from(said.front?.key, frontJoint(front, site)));
     }
-    runs.add(entries, joints, standsOn);
-    const fittings = [...pullsOf(said, front ? name : "box-front", site), ...stopOf(said, site)];
+    const runsBy = said.slides ?? said.runners ?? said["runs on"];
+    within(runsBy?.key, making, (inner) => runs.add(inner.entries, inner.joints, standsOn));
+    const fittings = [
+      ...pullsOf(said, front ? name : "box-front", site).map((each) => from(said.pull?.key, each)),
+      ...stopOf(said, site).map((each) => from(said.stop?.key, each)),
+    ];
     return { entries, joints, fittings };
   },
 });

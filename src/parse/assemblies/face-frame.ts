@@ -75,8 +75,8 @@ export const faceFrame = assembly({
             : { as: "on edge", facing: "front", up: each.said?.wide?.value ?? rails };
         const named = each.said?.called && { called: each.said.called.value };
         const made = each.said?.rail?.value ?? each.said?.["made of"]?.value ?? stock;
-        entries[each.name] = { "made of": made, ...named, ...turned, ...cross, ...each.touching, ...level };
-        joints.push(endJoint(each.name, ends, each.said?.join?.value ?? join, site));
+        making.entries[each.name] = { "made of": made, ...named, ...turned, ...cross, ...each.touching, ...level };
+        making.joints.push(endJoint(each.name, ends, each.said?.join?.value ?? join, site));
         if (backed) members.push(each.name);
       };
       const inFrame: Dividing = { word: (way) => MEMBER[way], put };

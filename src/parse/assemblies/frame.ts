@@ -1,5 +1,5 @@
 import type { Axis, Face } from "../draft.ts";
-import type { Settings } from "../expand/make.ts";
+import { from, type Settings } from "../expand/make.ts";
 import { byForm, made } from "../kinds/combine.ts";
 import { joinWords, measure, stockName } from "../kinds/kept.ts";
 import { type Fields, may, need, settings } from "../kinds/settings.ts";
@@ -141,15 +141,15 @@ export const frame = assembly({
     };
     const entries: Record<string, Settings> = {
       room: roomOf(lie, site),
-      [low]: stile(start),
-      [high]: stile(end),
-      [first]: rail(near),
-      [second]: rail(far),
+      [low]: from(said.stiles?.key, stile(start)),
+      [high]: from(said.stiles?.key, stile(end)),
+      [first]: from(said.rails?.key, rail(near)),
+      [second]: from(said.rails?.key, rail(far)),
     };
     const joints = [endJoint([first, second], [low, high], join, site)];
     const held = said.panel?.value;
     if (held) {
-      entries.panel = {
+      entries.panel = from(said.panel?.key, {
         "made of": held.stock,
         ...lie.turned[2],
         grain: held.said.grain?.value ?? lie.grain,
@@ -158,11 +158,11 @@ export const frame = assembly({
         [near]: write`${first}.${far}`,
         [far]: write`${second}.${near}`,
         [axis]: write`centred on ${low}`,
-      };
+      });
       const deep = held.said.deep?.value ?? site.usual("1/4", "6");
       const play = held.said.play?.value;
       const grooves = { with: "groove", deep, ...(play && { play }), glue: "no" };
-      joints.push({ join: "panel", to: [low, high, first, second], ...grooves });
+      joints.push(from(said.panel?.key, { join: "panel", to: [low, high, first, second], ...grooves }));
     }
     return { entries, joints };
   },

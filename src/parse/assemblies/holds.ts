@@ -1,8 +1,8 @@
-import { type Key, may } from "../kinds/settings.ts";
+import { type Field, type Key, may } from "../kinds/settings.ts";
 import type { MapNode } from "../yaml/nodes.ts";
 import { doorIn, heldDoor } from "./doors-in.ts";
 import { drawerIn, drawersIn, heldDrawer } from "./drawers-in.ts";
-import type { Bounds, Making } from "./making.ts";
+import { type Bounds, type Making, within } from "./making.ts";
 
 /** What an opening can hold besides openings and fixed shelves: its setting, and how it is made there. */
 interface Holding {
@@ -23,13 +23,13 @@ export const HOLDS: Readonly<Record<"door" | "drawer" | "drawers", Holding>> = {
   },
 };
 
-export type Held = { readonly [K in keyof typeof HOLDS]?: MapNode };
+export type Held = { readonly [K in keyof typeof HOLDS]?: Field<MapNode> };
 
 export const holdKeys = { door: HOLDS.door.key, drawer: HOLDS.drawer.key, drawers: HOLDS.drawers.key };
 
 export function hold(space: string, held: Held, bounds: Bounds, making: Making): void {
   for (const [key, { fill }] of Object.entries(HOLDS)) {
     const said = held[key as keyof Held];
-    if (said) fill(space, said, bounds, making);
+    if (said) within(said.key, making, (inner) => fill(space, said.value, bounds, inner));
   }
 }

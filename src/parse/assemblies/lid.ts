@@ -1,5 +1,5 @@
 import type { Face } from "../draft.ts";
-import type { Settings } from "../expand/make.ts";
+import { from, type Settings } from "../expand/make.ts";
 import { asOfPart, joinWords, kept, measure, stockName } from "../kinds/kept.ts";
 import { axis } from "../kinds/places.ts";
 import { type Fields, may, need, settings } from "../kinds/settings.ts";
@@ -57,9 +57,12 @@ export const lid = assembly({
     };
     const [hung, side] = framed ? ["frame.back-rail", "frame.left-stile"] : ["slab", "slab"];
     const joints: Settings[] = [
-      { join: hung, to: said["hinged to"].value, ...(said.hinge?.value ?? { with: "butt hinges", opens: "top" }) },
+      from((said.hinge ?? said["hinged to"]).key, {
+        ...{ join: hung, to: said["hinged to"].value },
+        ...(said.hinge?.value ?? { with: "butt hinges", opens: "top" }),
+      }),
     ];
-    if (form === "slab with battens") joints.push(addBattens(entries, said, site));
+    if (form === "slab with battens") joints.push(from(said.battens?.key, addBattens(entries, said, site)));
     return { entries, joints, fittings: [...supportOf(said, side), ...bumpersOf(said, framed, body, site)] };
   },
 });
@@ -118,10 +121,10 @@ function addBattens(entries: Record<string, Settings>, said: Said, { usual, writ
   const own = said.battens?.value.said;
   const grain = said.grain?.value;
   const along = grain?.kind === "text" && grain.text === "deep" ? "across" : "deep";
-  const [low, high, over, from, to] =
+  const [low, high, over, begin, end] =
     along === "deep" ? ["front", "back", "across", "left", "right"] : ["left", "right", "deep", "front", "back"];
   const inside = own?.in?.value ?? usual("1 1/2", "40");
-  entries.batten = {
+  entries.batten = from(said.battens?.key, {
     "made of": own?.["made of"]?.value ?? said["made of"].value,
     as: "lying flat",
     grain: along,
@@ -130,14 +133,15 @@ function addBattens(entries: Record<string, Settings>, said: Said, { usual, writ
     [high]: write`footprint.${high} - ${inside}`,
     top: "slab.bottom",
     count: own?.count?.value ?? "2",
-    spread: `${over} between footprint.${from} and footprint.${to}`,
+    spread: `${over} between footprint.${begin} and footprint.${end}`,
     gaps: "both ends",
-  };
+  });
   return { join: "batten", to: "slab", ...(own?.fasten?.value ?? { with: "slotted screws" }) };
 }
 
-function supportOf({ support, "supported from": from }: Said, lidPart: string): readonly Settings[] {
-  return from ? [{ fit: support?.value ?? "lid support", to: from.value, against: lidPart }] : [];
+function supportOf({ support, "supported from": side }: Said, lidPart: string): readonly Settings[] {
+  if (!side) return [];
+  return [from((support ?? side).key, { fit: support?.value ?? "lid support", to: side.value, against: lidPart })];
 }
 
 /** Under its front corners, where it would come down on the walls. */

@@ -1,4 +1,5 @@
-import type { Settings, Value } from "../expand/make.ts";
+import type { Span } from "../../findings/span.ts";
+import { from, type Settings, type Value, writer } from "../expand/make.ts";
 import type { Site } from "./assembly.ts";
 import type { Divider } from "./divider-settings.ts";
 
@@ -48,6 +49,24 @@ export interface Making {
   readonly dividing?: Dividing;
   /** What stands in the case behind a member of a face frame, by its name in the whole piece. */
   readonly behind?: (member: string) => string | undefined;
+}
+
+/** What has a site, and collects parts and joints. */
+export interface Collecting {
+  readonly site: Site;
+  readonly entries: Record<string, Settings>;
+  readonly joints: Settings[];
+}
+
+/** Makes something of one setting: parts, spaces, joints and formulas of it point there, and those of a setting inside it further in. */
+export function within<M extends Collecting, T>(at: Span | undefined, making: M, make: (inner: M) => T): T {
+  if (at === undefined) return make(making);
+  const site: Site = { ...making.site, at, where: { ...making.site.where, at }, write: writer(at) };
+  const inner: M = { ...making, site, entries: {}, joints: [] };
+  const result = make(inner);
+  for (const [name, made] of Object.entries(inner.entries)) making.entries[name] = from(at, made);
+  making.joints.push(...inner.joints.map((joint) => from(at, joint)));
+  return result;
 }
 
 /** A name as the whole piece knows it: a drawer has sides of its own. */

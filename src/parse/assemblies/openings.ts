@@ -1,14 +1,15 @@
-import { byForm, made } from "../kinds/combine.ts";
+import type { Span } from "../../findings/span.ts";
+import { byForm, firstWord, made } from "../kinds/combine.ts";
 import { partName } from "../kinds/kept.ts";
 import { type JsonSchema, type Kind, tellWrong } from "../kinds/kind.ts";
-import { may, type Settings as Read, settings } from "../kinds/settings.ts";
+import { type Field, may, type Settings as Read, settings } from "../kinds/settings.ts";
 import { formulaIn, text } from "../kinds/simple.ts";
 import { squash } from "../names.ts";
 import type { MapNode, TextNode } from "../yaml/nodes.ts";
 import { type Divider, dividerSettings } from "./divider-settings.ts";
 import { type Held, holdKeys } from "./holds.ts";
 import type { Way } from "./making.ts";
-import { shelves } from "./shelves-in.ts";
+import { type Shelves, shelves } from "./shelves-in.ts";
 
 /** How wide or high an opening is: a measure, or a share of what is left. */
 export type Size = { readonly measure: TextNode } | { readonly shares: number };
@@ -28,28 +29,34 @@ const size: Kind<Size> = {
 };
 
 export interface Opening {
+  /** The setting that begins it. */
+  readonly at: Span;
   readonly name?: string;
   readonly size: Size;
   readonly division?: Division;
   readonly holds?: Held;
-  readonly shelves?: NonNullable<ReturnType<typeof shelves.read>>;
+  readonly shelves?: Field<Shelves>;
+}
+export interface SaidDivider {
+  readonly at: Span;
+  readonly said: Divider | null;
 }
 /** Openings side by side or one above the other, with what stands between each two. */
 export interface Division {
   readonly way: Way;
   readonly openings: readonly Opening[];
-  /** One fewer than openings; what the maker said of each. */
-  readonly dividers: readonly (Divider | null)[];
+  /** One fewer than openings; what the maker said of each, and where. */
+  readonly dividers: readonly (SaidDivider | null)[];
 }
 
 type OpeningWords = {
   name?: { value: string };
   wide?: { value: Size };
   high?: { value: Size };
-  shelves?: { value: NonNullable<ReturnType<typeof shelves.read>> };
+  shelves?: Field<Shelves>;
   across?: { value: Division };
   down?: { value: Division };
-} & { [K in keyof Held]: { value: MapNode } };
+} & Held;
 
 /** The openings of a list; read on demand, since an opening may hold such a list. */
 const division = (way: "across" | "down"): Kind<Division> => ({
@@ -58,7 +65,7 @@ const division = (way: "across" | "down"): Kind<Division> => ({
   read(node, where) {
     if (node.kind !== "list") return tellWrong(where, node, this.words);
     const openings: Opening[] = [];
-    const dividers: (Divider | null)[] = [];
+    const dividers: (SaidDivider | null)[] = [];
     let complete = true;
     for (const item of node.items) {
       const isDivider =
@@ -67,7 +74,7 @@ const division = (way: "across" | "down"): Kind<Division> => ({
       if (isDivider) {
         const read = item.kind === "map" ? dividerSettings.read(item, where) : undefined;
         if (item.kind === "map" && read === undefined) complete = false;
-        if (openings.length > 0) dividers[openings.length - 1] = read?.said ?? null;
+        if (openings.length > 0) dividers[openings.length - 1] = { at: firstWord(item), said: read?.said ?? null };
         continue;
       }
       const read = opening.read(item, where);
@@ -92,8 +99,8 @@ const openingSettings = settings("an opening", {
 });
 
 const opening: Kind<Opening> = byForm({
-  text: made(size, (found): Opening => ({ size: found })),
-  map: made(openingSettings as Kind<Read<never>>, (read): Opening => {
+  text: made(size, (found, { at }): Opening => ({ at, size: found })),
+  map: made(openingSettings as Kind<Read<never>>, (read, node): Opening => {
     const {
       name,
       wide,
@@ -107,15 +114,16 @@ const opening: Kind<Opening> = byForm({
     } = read.said as unknown as OpeningWords;
     const inner = across?.value ?? down?.value;
     return {
+      at: firstWord(node),
       ...(name && { name: name.value }),
       size: wide?.value ?? high?.value ?? { shares: 1 },
       ...(inner && { division: inner }),
       holds: {
-        ...(door && { door: door.value }),
-        ...(drawer && { drawer: drawer.value }),
-        ...(drawers && { drawers: drawers.value }),
+        ...(door && { door }),
+        ...(drawer && { drawer }),
+        ...(drawers && { drawers }),
       },
-      ...(held && { shelves: held.value }),
+      ...(held && { shelves: held }),
     };
   }),
 });

@@ -2,7 +2,7 @@ import type { Settings } from "../expand/make.ts";
 import { asOfPart, joinWords, measure, stockName } from "../kinds/kept.ts";
 import { type Fields, may, need, settings } from "../kinds/settings.ts";
 import { word, yesNo } from "../kinds/simple.ts";
-import type { Site } from "./assembly.ts";
+import type { Collecting } from "./making.ts";
 
 export const stretchers = settings("the stretchers of a table", {
   "made of": need(stockName, "Their stock."),
@@ -22,9 +22,7 @@ export const shelf = settings("the lower shelf of a table", {
 /** Rails between the legs, in the middle of their thickness. */
 export function addStretchers(
   said: Fields<typeof stretchers.keys>,
-  { write }: Site,
-  entries: Record<string, Settings>,
-  joints: Settings[],
+  { site: { write }, entries, joints }: Collecting,
   join: Settings,
 ): void {
   const where = said.where?.value ?? "sides";
@@ -70,12 +68,7 @@ export function addStretchers(
 }
 
 /** A shelf on the side stretchers, between the front and the back legs, so that it needs no notches. */
-export function addShelf(
-  said: Fields<typeof shelf.keys>,
-  { write }: Site,
-  entries: Record<string, Settings>,
-  joints: Settings[],
-): void {
+export function addShelf(said: Fields<typeof shelf.keys>, { site: { write }, entries, joints }: Collecting): void {
   entries["lower-shelf"] = {
     "made of": said["made of"].value,
     boards: said.boards?.value,

@@ -1,7 +1,7 @@
 import type { Settings } from "../expand/make.ts";
 import { joinWords, measure, stockName, withRest } from "../kinds/kept.ts";
 import { type Fields, may, need, settings } from "../kinds/settings.ts";
-import type { Site } from "./assembly.ts";
+import type { Collecting } from "./making.ts";
 
 const own = settings("the drawer of a table", {
   wide: need(measure, "How wide the opening in the front apron is, in its middle."),
@@ -29,9 +29,7 @@ export const apronOpening = ({ wide, opening }: Said): Settings => ({
 export function addTableDrawer(
   { said, rest }: { readonly said: Said; readonly rest: Settings },
   stock: Settings[string],
-  { path, write }: Site,
-  entries: Record<string, Settings>,
-  joints: Settings[],
+  { site: { path, write }, entries, joints }: Collecting,
 ): void {
   const { wide, opening, guides, "join guides": how } = said;
   const whole = (name: string): string => [...path, name].join(".");

@@ -1,10 +1,11 @@
-import type { Settings } from "../expand/make.ts";
+import { from, type Settings } from "../expand/make.ts";
 import { joinWords, kept, measure, stockName } from "../kinds/kept.ts";
 import { type Kind, tellWrong } from "../kinds/kind.ts";
 import { type Fields, may, need, settings } from "../kinds/settings.ts";
 import { formulaIn, word } from "../kinds/simple.ts";
 import { slice, type TextNode } from "../yaml/nodes.ts";
 import { assembly, type Expanded, type Site } from "./assembly.ts";
+import { type Collecting, within } from "./making.ts";
 import { addShelf, addStretchers, shelf, stretchers } from "./table-below.ts";
 import { addTableDrawer, apronOpening, tableDrawer } from "./table-drawer.ts";
 import { taperFaces, tapering } from "./taper.ts";
@@ -81,7 +82,7 @@ export const table = assembly({
     const room = { kind: "space", ...site.placed("across"), ...site.placed("deep"), ...site.placed("up") };
     const entries: Record<string, Settings> = { room };
     for (const [deep, across] of CORNERS)
-      entries[`${deep}-${across}-leg`] = {
+      entries[`${deep}-${across}-leg`] = from(said.legs.key, {
         "made of": said.legs.value.said["made of"].value,
         as: "upright",
         [across]: write`room.${across}`,
@@ -90,14 +91,21 @@ export const table = assembly({
         top: write`room.top`,
         ...square(said),
         ...tapered(said, site, [deep, across]),
-      };
-    entries.aprons = apronsOf(said, site);
+      });
+    entries.aprons = from(said.aprons.key, apronsOf(said, site));
     const join: Settings = said.join?.value ?? { with: "mortise and tenon" };
-    const joints: Settings[] = CORNERS_OF_APRONS.map(([name, to]) => ({ join: `aprons.${name}`, to, ...join }));
-    if (said.bearer) addBearer(said, site, entries, joints, join);
-    if (said.drawer) addTableDrawer(said.drawer.value, said.aprons.value.said["made of"].value, site, entries, joints);
-    if (said.stretchers) addStretchers(said.stretchers.value.said, site, entries, joints, join);
-    if (said["lower shelf"]) addShelf(said["lower shelf"].value.said, site, entries, joints);
+    const joints: Settings[] = CORNERS_OF_APRONS.map(([name, to]) =>
+      from(said.aprons.key, { join: `aprons.${name}`, to, ...join }),
+    );
+    const making = { site, entries, joints };
+    const { bearer: cross, drawer, stretchers: low, "lower shelf": board } = said;
+    if (cross) within(cross.key, making, (inner) => addBearer(said, inner, join));
+    if (drawer)
+      within(drawer.key, making, (inner) =>
+        addTableDrawer(drawer.value, said.aprons.value.said["made of"].value, inner),
+      );
+    if (low) within(low.key, making, (inner) => addStretchers(low.value.said, inner, join));
+    if (board) within(board.key, making, (inner) => addShelf(board.value.said, inner));
     return { entries, joints };
   },
 });
@@ -161,9 +169,7 @@ function apronsOf({ aprons: { value }, drawer }: Said, site: Site): Settings {
 /** Cross rails between the front and the back apron. */
 function addBearer(
   { bearer: field, aprons: rails }: Said,
-  { write }: Site,
-  entries: Record<string, Settings>,
-  joints: Settings[],
+  { site: { write }, entries, joints }: Collecting,
   join: Settings,
 ): void {
   const said = field?.value.said;

@@ -5,7 +5,15 @@ import type { Entry, MapNode, Node, TextNode, Words } from "../yaml/nodes.ts";
 export type Value = string | number | boolean | Node | undefined | readonly Value[] | Settings;
 export interface Settings {
   readonly [key: string]: Value;
+  readonly [FROM]?: Span;
 }
+
+/** The setting of the maker's that settings were made from: what is told of them points there. A symbol, so that it is no setting itself. */
+export const FROM = Symbol("from");
+
+/** The same settings, pointing to the setting that they were made from; where they do so already, that one is nearer. */
+export const from = (at: Span | undefined, made: Settings): Settings =>
+  at === undefined || made[FROM] ? made : { ...made, [FROM]: at };
 
 const isNode = (value: object): value is Node =>
   "at" in value && typeof value.at === "object" && ("entries" in value || "items" in value || "text" in value);
@@ -24,13 +32,17 @@ export function toNode(value: Exclude<Value, undefined>, at: Span): Node {
 
 const isList = (value: object): value is readonly Value[] => Array.isArray(value);
 
-/** Settings without those that are undefined. */
-export function settingsNode(value: Settings, at: Span): MapNode {
+/** Settings without those that are undefined. A part and its name point to what the part was made from. */
+export function settingsNode(value: Settings, around: Span): MapNode {
+  const at = value[FROM] ?? around;
   const entries = Object.entries(value).flatMap(([key, each]): Entry[] =>
-    each === undefined ? [] : [{ key: written(key, at), value: toNode(each, at) }],
+    each === undefined ? [] : [{ key: written(key, originOf(each) ?? at), value: toNode(each, at) }],
   );
   return { kind: "map", at, entries, flow: false };
 }
+
+const originOf = (value: Value): Span | undefined =>
+  typeof value === "object" && !isList(value) && !isNode(value) ? value[FROM] : undefined;
 
 export const written = (text: string, at: Span): TextNode => ({
   ...{ kind: "text", text, quoted: false, at },

@@ -12,7 +12,7 @@ export const made = <A, B>(kind: Kind<A>, make: (value: A, node: Node, where: Wh
 });
 
 /** What to point at in an entry of a list that has no name. */
-const firstWord = (node: Node): Span => (node.kind === "map" ? (node.entries[0]?.key.at ?? node.at) : node.at);
+export const firstWord = (node: Node): Span => (node.kind === "map" ? (node.entries[0]?.key.at ?? node.at) : node.at);
 
 /** A list, each entry of one kind. An entry that cannot be read makes the whole unreadable, after all are looked at. */
 export const list = <T>(kind: Kind<T>, words = `a list, each ${kind.words}`): Kind<readonly T[]> => ({

@@ -1,6 +1,7 @@
 import type { Settings, Value } from "../../expand/make.ts";
 import type { Site } from "../assembly.ts";
 import { crosses, endJoint } from "../corners.ts";
+import { within } from "../making.ts";
 import { addPane } from "./pane.ts";
 import type { Said } from "./settings.ts";
 
@@ -33,7 +34,7 @@ const OTHER = { left: "right", right: "left", bottom: "top", top: "bottom" } as 
 
 /** A slab, a slab with strips, or a frame with a panel. */
 export const addLeaf = (leaf: Leaf, making: Making): Made =>
-  making.said.frame ? addFrame(leaf, making) : addSlab(leaf, making);
+  making.said.frame ? within(making.said.frame.key, making, (inner) => addFrame(leaf, inner)) : addSlab(leaf, making);
 
 /** The front or back face of a door as thick as its wood, from its room. */
 const deep = (room: string, { said, site }: Making): Settings =>
@@ -124,17 +125,19 @@ function addFrame({ prefix, room, hinged }: Leaf, making: Making): Made {
   // Without a joint of the maker's the rails end in tongues as long as the groove for the panel is deep.
   const tongues = panel && !pane ? { tenon: { long: groove } } : {};
   joints.push(endJoint(ends, both, frame?.join ? join : { ...join, ...tongues }, site));
-  if (pane && wide) addPane({ name, stock, wide }, pane, making);
-  else if (panel) {
-    entries[name("panel")] = {
-      ...{ called: "door panel", "made of": panel.stock, as: "upright", facing: "front" },
-      grain: panel.grain?.value ?? "up",
-      ...{ left: write`${both[0] as string}.right`, right: write`${both[1] as string}.left` },
-      ...{ bottom: write`${ends[0] as string}.top`, top: write`${ends[1] as string}.bottom` },
-      deep: write`centred on ${both[0] as string}`,
-    };
-    const grooves = { with: "groove", deep: groove, glue: "no", ...(panel.play && { play: panel.play.value }) };
-    joints.push({ join: name("panel"), to: [...both, ...ends], ...grooves });
-  }
+  const at = said.panel?.key;
+  if (pane && wide) within(at, making, (inner) => addPane({ name, stock, wide }, pane, inner));
+  else if (panel)
+    within(at, making, ({ entries, joints }) => {
+      entries[name("panel")] = {
+        ...{ called: "door panel", "made of": panel.stock, as: "upright", facing: "front" },
+        grain: panel.grain?.value ?? "up",
+        ...{ left: write`${both[0] as string}.right`, right: write`${both[1] as string}.left` },
+        ...{ bottom: write`${ends[0] as string}.top`, top: write`${ends[1] as string}.bottom` },
+        deep: write`centred on ${both[0] as string}`,
+      };
+      const grooves = { with: "groove", deep: groove, glue: "no", ...(panel.play && { play: panel.play.value }) };
+      joints.push({ join: name("panel"), to: [...both, ...ends], ...grooves });
+    });
   return { hung: name(`${hinged}-stile`), pulled: name(`${hinged === "left" ? "right" : "left"}-stile`) };
 }
