@@ -90,6 +90,7 @@ import { measureNotRead } from "./rules/measure-not-read.ts";
 import { measureTooLarge } from "./rules/measure-too-large.ts";
 import { measuredStockUnknown } from "./rules/measured-stock-unknown.ts";
 import { measuresMissing } from "./rules/measures-missing.ts";
+import { measuresNotItsName } from "./rules/measures-not-its-name.ts";
 import { measuresOutsideRange } from "./rules/measures-outside-range.ts";
 import { mergeNotSettings } from "./rules/merge-not-settings.ts";
 import { mirrorWithoutDirection } from "./rules/mirror-without-direction.ts";
@@ -152,6 +153,7 @@ import { shelfCannotComeOut } from "./rules/shelf-cannot-come-out.ts";
 import { shelfSags } from "./rules/shelf-sags.ts";
 import { shoulderStandsOpen } from "./rules/shoulder-stands-open.ts";
 import { sizeAndOutside } from "./rules/size-and-outside.ts";
+import { sizeNotPositive } from "./rules/size-not-positive.ts";
 import { sizeOutOfRange } from "./rules/size-out-of-range.ts";
 import { slabNotFlattened } from "./rules/slab-not-flattened.ts";
 import { slideLongerThanCase } from "./rules/slide-longer-than-case.ts";
@@ -162,6 +164,7 @@ import { slidesOnItsFace } from "./rules/slides-on-its-face.ts";
 import { slidingTailTooThin } from "./rules/sliding-tail-too-thin.ts";
 import { spaceAfterColon } from "./rules/space-after-colon.ts";
 import { splineDoesNotFit } from "./rules/spline-does-not-fit.ts";
+import { stockHasNoWidth } from "./rules/stock-has-no-width.ts";
 import { stockSizeNotPositive } from "./rules/stock-size-not-positive.ts";
 import { stopNotAlongHousing } from "./rules/stop-not-along-housing.ts";
 import { strikesOnItsWay } from "./rules/strikes-on-its-way.ts";
@@ -177,6 +180,7 @@ import { tooFewHinges } from "./rules/too-few-hinges.ts";
 import { tooManyFasteners } from "./rules/too-many-fasteners.ts";
 import { tooMuch } from "./rules/too-much.ts";
 import { turnEdge } from "./rules/turn-edge.ts";
+import { unitsDoubtful } from "./rules/units-doubtful.ts";
 import { unknownAnchor } from "./rules/unknown-anchor.ts";
 import { unknownAssembly } from "./rules/unknown-assembly.ts";
 import { unknownFunction } from "./rules/unknown-function.ts";
@@ -296,6 +300,7 @@ export const catalogue: readonly Rule<never>[] = [
   measureTooLarge,
   measuredStockUnknown,
   measuresMissing,
+  measuresNotItsName,
   measuresOutsideRange,
   mergeNotSettings,
   mirrorWithoutDirection,
@@ -358,6 +363,7 @@ export const catalogue: readonly Rule<never>[] = [
   shelfSags,
   shoulderStandsOpen,
   sizeAndOutside,
+  sizeNotPositive,
   sizeOutOfRange,
   slabNotFlattened,
   slideLongerThanCase,
@@ -368,6 +374,7 @@ export const catalogue: readonly Rule<never>[] = [
   slidingTailTooThin,
   spaceAfterColon,
   splineDoesNotFit,
+  stockHasNoWidth,
   stockSizeNotPositive,
   stopNotAlongHousing,
   strikesOnItsWay,
@@ -383,6 +390,7 @@ export const catalogue: readonly Rule<never>[] = [
   tooManyFasteners,
   tooMuch,
   turnEdge,
+  unitsDoubtful,
   unknownAnchor,
   unknownAssembly,
   unknownFunction,

@@ -1,7 +1,7 @@
 /** Every limit on what a source may hold, with the words for the thing that is counted. One table, printed by `explain`. */
 export const LIMITS = {
-  sourceBytes: { limit: 1_048_576, of: "bytes in the source" },
-  tokens: { limit: 400_000, of: "words and signs in the source" },
+  sourceBytes: { limit: 1_048_576, of: "bytes in the file" },
+  tokens: { limit: 400_000, of: "words and signs in the file" },
   nesting: { limit: 64, of: "levels of nesting" },
   mapKeys: { limit: 5_000, of: "settings at one level" },
   nodes: { limit: 100_000, of: "values, counting each use of an anchor" },

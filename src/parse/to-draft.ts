@@ -1,9 +1,10 @@
 import type { Finding } from "../findings/finding.ts";
 import { precisionStep } from "../findings/rules/precision-step.ts";
 import { sizeAndOutside } from "../findings/rules/size-and-outside.ts";
+import { unitsDoubtful } from "../findings/rules/units-doubtful.ts";
 import type { Span } from "../findings/span.ts";
 import { inches, type Length, millimetres } from "../units/length.ts";
-import { divide, less, multiply, rational, ZERO } from "../units/rational.ts";
+import { divide, less, multiply, rational, toNumber, ZERO } from "../units/rational.ts";
 import type { Draft, Formula, SizeDraft, Units } from "./draft.ts";
 import type { Opened } from "./expand/index.ts";
 import type { Field } from "./kinds/settings.ts";
@@ -22,6 +23,8 @@ export function toDraft({ at, said }: Read, { choices, chosen }: Omit<Opened, "t
     const also = [{ at: outside[name].key, label: "the outside measure" }];
     findings.push(sizeAndOutside(twice.at, { name }, { also }));
   }
+  const doubt = doubtful(Object.values(outside), units, said.units !== undefined);
+  if (doubt) findings.push(doubt);
   const precision = step(said.precision, units, findings);
   const fits = step(said.fits, units, findings);
   const kerf = said.kerf === undefined ? undefined : plainLength(said.kerf.value, units);
@@ -66,6 +69,21 @@ export function toDraft({ at, said }: Read, { choices, chosen }: Omit<Opened, "t
     ...(said["rough sizes"] && { rough: said["rough sizes"].value }),
     kerf: kerf ?? (units === "inch" ? inches(1, 8) : millimetres(32, 10)),
   };
+}
+
+/** Furniture is smaller than this at its largest in inches, and larger in millimetres. Common practice, no source. */
+const MOST_INCHES = 240;
+const LEAST_MILLIMETRES = 100;
+
+/** Whether the numbers of the outside were likely meant in the other unit; sizes with a unit of their own are taken at their word. */
+function doubtful(outside: readonly Field<SizeDraft>[], units: Units, said: boolean): Finding | null {
+  const sizes = outside.flatMap(({ value: { value, at } }) =>
+    value.kind === "number" ? [{ size: toNumber(value.value), at }] : [],
+  );
+  if (sizes.length === 0 || sizes.length < outside.length) return null;
+  const largest = sizes.reduce((a, b) => (a.size < b.size ? b : a));
+  if (units === "inch" ? largest.size <= MOST_INCHES : largest.size >= LEAST_MILLIMETRES) return null;
+  return unitsDoubtful(largest.at, { size: String(largest.size), units, said });
 }
 
 const startOf = (at: Span): Span => ({ ...at, end: at.start });

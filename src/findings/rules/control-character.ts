@@ -4,7 +4,7 @@ import { rule } from "../finding.ts";
 export const controlCharacter = rule<{ readonly code: string }>({
   name: "control-character",
   severity: "error",
-  message: (a) => `the source has an invisible character, U+${a.code}`,
+  message: (a) => `the file has an invisible character, U+${a.code}`,
   label: () => "cannot be seen",
   help: () => "delete it, and type the line again if need be",
   explain:

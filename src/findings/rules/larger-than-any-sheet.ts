@@ -1,4 +1,5 @@
 import { type Length, type PrintOptions, sayLength } from "../../units/index.ts";
+import { compare } from "../../units/rational.ts";
 import { stepExample } from "../example.ts";
 import { rule } from "../finding.ts";
 import { nameSome } from "../name-some.ts";
@@ -33,8 +34,10 @@ export const largerThanAnySheet = rule<{
     `${nameSome(a.parts)} ${a.parts.length === 1 ? "is" : "are up to"} ${sayLength(a.width, { units: a.units })} × ${sayLength(a.length, { units: a.units })}; a sheet of \`${a.stock}\` gives ${sayLength(a.soldWidth, { units: a.units })} × ${sayLength(a.soldLength, { units: a.units })}`,
   label: (a) =>
     `a sheet gives ${sayLength(a.soldWidth, { units: a.units })} × ${sayLength(a.soldLength, { units: a.units })}`,
-  help: () =>
-    "make it smaller, turn its grain, join it from two pieces, or say which sheet you can get, such as `sheet: 60 x 120`",
+  help: (a) => {
+    const turned = compare(a.width, a.soldLength) <= 0 && compare(a.length, a.soldWidth) <= 0;
+    return `make it smaller, ${turned ? "turn its grain (grain: …), " : ""}join it from two pieces, or say which sheet you can get, such as \`sheet: 60 x 120\``;
+  },
   explain:
     "A part has to lie on the sheet with its grain along the sheet's. One long and one short edge of each sheet are squared first, so that no part needs the whole sheet.",
   wrong: withLid("grain: deep, left: 0, right: 49"),

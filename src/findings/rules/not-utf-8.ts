@@ -4,7 +4,7 @@ import { rule } from "../finding.ts";
 export const notUtf8 = rule<Record<string, never>>({
   name: "not-utf-8",
   severity: "error",
-  message: () => "the source has bytes that are no text in UTF-8",
+  message: () => "the file has bytes that are no text in UTF-8",
   label: () => "here",
   help: () => "save the file as UTF-8",
   explain:

@@ -14,6 +14,8 @@ export const onlyOneStud = rule<{
   /** How many studs are behind it wherever it hangs. */
   readonly certain: number;
   readonly least: string;
+  /** Whether the piece is wide enough for that. */
+  readonly fits: boolean;
   /** How near to its end the first has to lie for a second; null where it cannot be two. */
   readonly within: string | null;
 }>({
@@ -23,9 +25,15 @@ export const onlyOneStud = rule<{
     `${a.part} is ${a.long} long and studs are ${a.apart} apart: ${a.certain === 1 ? "only one is" : "none is"} certain to lie behind it, and it takes two`,
   label: (a) => (a.certain === 1 ? "one stud for certain" : "no stud for certain"),
   help: (a) =>
-    a.within
-      ? `make it ${a.least} long; or find the studs where it will hang: there are two behind it if the first lies within ${a.within} of its end, and then accept this; or screw a board across two studs, and hang it on that`
-      : `make it ${a.least} long, or screw a board across two studs and hang it on that (wall: solid)`,
+    [
+      ...(a.fits ? [`make it ${a.least} long`] : []),
+      ...(a.within
+        ? [
+            `find the studs where it will hang: there are two behind it if the first lies within ${a.within} of its end, and then accept this`,
+          ]
+        : []),
+      "screw a board across two studs, and hang it on that (`wall: solid`)",
+    ].join("; or "),
   explain: `What hangs on one stud turns about it, and all of its weight is on one or two screws. The studs behind a rail are as many as their
 distance goes into its length; one more lies there only if the first happens to be near its end. Say \`wall: { studs apart: 24 }\` where they
 are another distance apart than 16 in or 400 mm, and \`wall: solid\` for masonry or boards.`,

@@ -1,13 +1,21 @@
 import { stepExample } from "../example.ts";
 import { rule } from "../finding.ts";
 
-export const shoulderStandsOpen = rule<{ readonly join: string; readonly to: string; readonly by: string }>({
+export const shoulderStandsOpen = rule<{
+  readonly join: string;
+  readonly to: string;
+  readonly by: string;
+  /** Where the other part is tapered: how far from that end the taper begins, and how far from it the joined part lies. */
+  readonly taper: { readonly begins: string; readonly lies: string } | null;
+}>({
   name: "shoulder-stands-open",
   severity: "error",
   message: (a) => `the shoulder of ${a.join} does not reach ${a.to}: ${a.by} stays open beside the tenon`,
   label: () => "joined here",
   help: (a) =>
-    `let the taper or cut of ${a.to} end before it comes to ${a.join}, move ${a.join}, or lengthen it by ${a.by} at that end`,
+    a.taper
+      ? `let the taper begin no further than ${a.taper.lies} from that end of ${a.to} (\`over: ${a.taper.lies.replace(/ in$/, "")}\` in place of ${a.taper.begins}), taper other faces of it (\`faces: outside\`), or put ${a.join} beyond the taper, ${a.taper.begins} or more from that end`
+      : `let the cut of ${a.to} end before it comes to ${a.join}, or move ${a.join}`,
   explain: `A tenon is let in up to its shoulder, which closes the joint and keeps it from racking. Where the other part was tapered or cut away behind the shoulder, the tenon lies bare and the joint is weak.`,
   wrong: stepExample(
     ["under: tread }", "under: tread, taper: { face: right, at: bottom, to: 3/4, over: 10 } }"],

@@ -4,7 +4,7 @@ import { rule } from "../finding.ts";
 export const yamlVersion = rule<{ readonly version: string }>({
   name: "yaml-version",
   severity: "error",
-  message: (a) => `the source asks for YAML ${a.version}`,
+  message: (a) => `the file asks for YAML ${a.version}`,
   label: () => "only 1.2 is read",
   help: () => "take the line out",
   explain:

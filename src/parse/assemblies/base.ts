@@ -1,5 +1,5 @@
 import { from, type Settings } from "../expand/make.ts";
-import { joinWords, measure, stockName } from "../kinds/kept.ts";
+import { joinWords, measure, sizeOf, stockName } from "../kinds/kept.ts";
 import { type Fields, may, need, settings } from "../kinds/settings.ts";
 import { word } from "../kinds/simple.ts";
 import { assembly, type Expanded, type Site } from "./assembly.ts";
@@ -28,7 +28,7 @@ const own = settings("a base", {
   "in at the sides": may(measure, "How far it stays in at the left and at the right."),
   "in at the back": may(measure, "How far it stays in at the back."),
   bearers: may(measure, "How many boards run from front to back inside it."),
-  "foot size": may(measure, "How wide and deep a foot is, where its stock does not say it."),
+  "foot size": may(sizeOf, "How wide and deep a foot is, where its stock does not say it."),
   join: may(joinWords, "How its boards are joined: screws if nothing is said."),
 });
 

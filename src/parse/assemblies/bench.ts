@@ -1,6 +1,6 @@
 import { from, type Settings } from "../expand/make.ts";
 import { byForm, made } from "../kinds/combine.ts";
-import { joinWords, measure, stockName, yesNoOr } from "../kinds/kept.ts";
+import { joinWords, measure, sizeOf, stockName, yesNoOr } from "../kinds/kept.ts";
 import { type Fields, may, need, settings } from "../kinds/settings.ts";
 import { word } from "../kinds/simple.ts";
 import type { TextNode } from "../yaml/nodes.ts";
@@ -10,7 +10,7 @@ import { crosses, endJoint } from "./corners.ts";
 const seatSettings = settings("the seat of a bench", {
   "made of": may(stockName, "Its stock, if it is another than that of the bench."),
   slats: may(measure, "How many slats or boards lie side by side: 4 if nothing is said."),
-  wide: may(measure, "How wide each of them is, where its stock does not say it.", "width"),
+  wide: may(sizeOf, "How wide each of them is, where its stock does not say it.", "width"),
   gap: may(measure, "The gap between two; without it they are spread from front to back."),
   join: may(joinWords, "How it is fastened to the ends: screws if nothing is said."),
 });
@@ -29,7 +29,7 @@ const endSettings = settings("the ends of a bench", {
     word(["frame", "panel"]),
     "A frame of two legs with rails between them, or a panel: a frame if nothing is said.",
   ),
-  wide: may(measure, "How wide legs and rails are, where their stock does not say it.", "width"),
+  wide: may(sizeOf, "How wide legs and rails are, where their stock does not say it.", "width"),
   "in from the ends": may(measure, "How far the seat reaches past them: 3 in or 75 mm if nothing is said."),
   "set back": may(measure, "How far they stay behind the front and before the back of the seat."),
   foot: may(measure, "How high the lower rail of a frame lies: 3 1/2 in or 90 mm if nothing is said."),
@@ -39,7 +39,7 @@ const endSettings = settings("the ends of a bench", {
 const stretcherSettings = settings("the stretchers of a bench", {
   "made of": may(stockName, "Their stock, if it is another than that of the bench."),
   count: may(measure, "How many there are: one if nothing is said."),
-  wide: may(measure, "How high each is on edge, where its stock does not say it.", "width"),
+  wide: may(sizeOf, "How high each is on edge, where its stock does not say it.", "width"),
   up: may(
     measure,
     "How high their lower edges lie: level with the lower rails, or 1/3 of the height if nothing is said.",

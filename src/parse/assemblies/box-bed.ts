@@ -1,13 +1,15 @@
 import type { Span } from "../../findings/span.ts";
 import { from, type Settings } from "../expand/make.ts";
-import { asOfPart, joinWords, measure, stockName, yesNoOr } from "../kinds/kept.ts";
+import { asOfPart, joinWords, measure, sizeOf, stockName, yesNoOr } from "../kinds/kept.ts";
 import { type Fields, may, need, settings } from "../kinds/settings.ts";
+import { normaliseName } from "../names.ts";
+import type { TextNode } from "../yaml/nodes.ts";
 import { assembly, type Expanded, type Site } from "./assembly.ts";
 import { endJoint } from "./corners.ts";
 
 const slatSettings = settings("the slats of a bed", {
   "made of": need(stockName, "Their stock."),
-  wide: need(measure, "How wide each of them is.", "width"),
+  wide: may(sizeOf, "How wide each of them is, where their stock does not say it.", "width"),
   "most gap": may(measure, "The widest gap between two: 2 1/2 in or 60 mm if nothing is said."),
   count: may(measure, "How many there are: as many as the depth of the outside asks for if nothing is said."),
   below: may(measure, "How far they lie below the upper edges of the sides: 3 in or 75 mm if nothing is said."),
@@ -18,13 +20,13 @@ const slatSettings = settings("the slats of a bed", {
 
 const ledgerSettings = settings("the ledgers of a bed", {
   "made of": need(stockName, "Their stock."),
-  wide: may(measure, "How far they reach down, where their stock does not say it.", "width"),
+  wide: may(sizeOf, "How far they reach down, where their stock does not say it.", "width"),
   join: may(joinWords, "How they are joined to the sides: screws and glue if nothing is said."),
 });
 
 const middleSettings = settings("the beam in the middle of a bed", {
   "made of": need(stockName, "Its stock."),
-  wide: may(measure, "How far it reaches down, where its stock does not say it.", "width"),
+  wide: may(sizeOf, "How far it reaches down, where its stock does not say it.", "width"),
   posts: may(
     yesNoOr(stockName),
     "The stock of a post under its middle; that of the beam if `yes`, or if nothing is said.",
@@ -51,7 +53,7 @@ export const boxBed = assembly({
     const { usual, write } = site;
     const [slats, ledgers] = [said.slats.value.said, said.ledgers.value.said];
     const [play, gap] = [slats.play?.value ?? usual("1/8", "3"), slats["most gap"]?.value ?? usual("2 1/2", "60")];
-    const wide = slats.wide.value;
+    const wide = slats.wide?.value ?? widthOf(slats["made of"].value, site);
     const inside = { front: "box.front-panel.back", back: "box.back-panel.front" };
     const ledger = (face: "left" | "right"): Settings => ({
       "made of": ledgers["made of"].value,
@@ -81,7 +83,7 @@ export const boxBed = assembly({
         left: write`box.left-side.right + ${play}`,
         right: write`box.right-side.left - ${play}`,
         top: write`room.top - ${slats.below?.value ?? usual("3", "75")}`,
-        deep: wide,
+        deep: slats.wide?.value,
         // Two measures without units would be plain numbers. So many that the gaps, one more than there are slats, are no wider than asked for; the bed is no longer than the outside.
         count:
           slats.count?.value ?? write`round-up((outside.depth - ${gap}) / (${wide} + ${gap} + ${usual("0", "0")}), 1)`,
@@ -113,6 +115,9 @@ export const boxBed = assembly({
     return { entries, joints };
   },
 });
+
+/** The width of the boards of a stock, as a formula. */
+const widthOf = (stock: TextNode, { write }: Site): TextNode => write`${normaliseName(stock.text)}.width`;
 
 const sameAs = (name: string): Settings =>
   Object.fromEntries(["left", "right", "front", "back", "bottom", "top"].map((face) => [face, `${name}.${face}`]));

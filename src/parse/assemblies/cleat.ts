@@ -1,5 +1,5 @@
 import type { Settings } from "../expand/make.ts";
-import { joinWords, measure, partName, stockName } from "../kinds/kept.ts";
+import { joinWords, measure, partName, sizeOf, stockName } from "../kinds/kept.ts";
 import { type Fields, may, need, settings } from "../kinds/settings.ts";
 import { text, word, yesNo } from "../kinds/simple.ts";
 import { assembly, type Expanded, type Site } from "./assembly.ts";
@@ -17,7 +17,7 @@ const own = settings("a cleat", {
     "A rail inside the case, before its back, through which it is screwed to the wall, if nothing is said; or a pair of cleats behind its back, of which one is on the wall.",
   ),
   "hangs from": may(partName, "What lies on it: the top panel of the case if nothing is said."),
-  wide: may(measure, "How high it is, of a pair each: 3 in or 75 mm if nothing is said.", "width"),
+  wide: may(sizeOf, "How high it is, of a pair each: 3 in or 75 mm if nothing is said.", "width"),
   play: may(measure, "How far the cleat on the wall ends short of the sides: 3/4 in or 20 mm if nothing is said."),
   spacer: may(
     yesNo,

@@ -1,4 +1,4 @@
-import { joinWords, measure, stockName } from "../kinds/kept.ts";
+import { joinWords, measure, sizeOf, stockName } from "../kinds/kept.ts";
 import { type Fields, may, settings } from "../kinds/settings.ts";
 import { text, word } from "../kinds/simple.ts";
 
@@ -10,7 +10,7 @@ export const dividerSettings = settings("a divider", {
   ),
   "made of": may(stockName, "Its stock, if it is another than that of the case."),
   rail: may(stockName, "The stock of its rail, if it is another."),
-  wide: may(measure, "How far the rail reaches back, or up if it stands on edge."),
+  wide: may(sizeOf, "How far the rail reaches back, or up if it stands on edge."),
   "on edge": may(word(["yes", "no"]), "Whether the rail stands on edge."),
   lower: may(measure, "How far the panel lies below the top of the rail."),
   "set back": may(measure, "How far it stays behind the front of the case."),

@@ -1,5 +1,5 @@
 import type { Settings } from "../expand/make.ts";
-import { joinWords, measure, partName, stockName } from "../kinds/kept.ts";
+import { joinWords, partName, sizeOf, stockName } from "../kinds/kept.ts";
 import { type Fields, may, need, settings } from "../kinds/settings.ts";
 import { squash } from "../names.ts";
 import type { TextNode } from "../yaml/nodes.ts";
@@ -12,10 +12,10 @@ import { type Division, openings, without } from "./openings.ts";
 
 const own = settings("a face frame", {
   "made of": need(stockName, "The stock of its stiles and rails."),
-  stiles: may(measure, "How wide the stiles are: 1 1/2 in or 40 mm if nothing is said."),
-  rails: may(measure, "How wide the rails are: as wide as the stiles if nothing is said."),
-  "top rail": may(measure, "How wide the top rail is, if otherwise."),
-  "bottom rail": may(measure, "How wide the bottom rail is, if otherwise."),
+  stiles: may(sizeOf, "How wide the stiles are: 1 1/2 in or 40 mm if nothing is said."),
+  rails: may(sizeOf, "How wide the rails are: as wide as the stiles if nothing is said."),
+  "top rail": may(sizeOf, "How wide the top rail is, if otherwise."),
+  "bottom rail": may(sizeOf, "How wide the bottom rail is, if otherwise."),
   openings: may(openings, "How it is divided, with a rail or a stile between each two openings, and what they hold."),
   join: may(joinWords, "The joint between its members: pocket screws if nothing is said."),
   case: may(partName, "The case that it stands in front of, to which it is fixed."),

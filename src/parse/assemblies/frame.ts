@@ -1,7 +1,7 @@
 import type { Axis, Face } from "../draft.ts";
 import { from, type Settings } from "../expand/make.ts";
 import { byForm, made } from "../kinds/combine.ts";
-import { joinWords, measure, stockName } from "../kinds/kept.ts";
+import { joinWords, measure, sizeOf, stockName } from "../kinds/kept.ts";
 import { type Fields, may, need, settings } from "../kinds/settings.ts";
 import { word } from "../kinds/simple.ts";
 import { squash } from "../names.ts";
@@ -11,7 +11,7 @@ import { crosses, endJoint } from "./corners.ts";
 
 const member = settings("the stiles or rails of a frame", {
   "made of": may(stockName, "Their stock, if it is another than that of the frame."),
-  wide: may(measure, "How wide they are, if otherwise than the frame says.", "width"),
+  wide: may(sizeOf, "How wide they are, if otherwise than the frame says.", "width"),
 });
 
 const panelSettings = settings("the panel of a frame", {
@@ -37,7 +37,7 @@ const own = settings("a frame", {
     word(["front", "back", "left", "right"]),
     "Where the broad side of a frame that stands looks: the front if nothing is said.",
   ),
-  wide: may(measure, "How wide stiles and rails are, where their stock does not say it.", "width"),
+  wide: may(sizeOf, "How wide stiles and rails are, where their stock does not say it.", "width"),
   stiles: may(member, "The two that run through: upright, or from front to back in a frame that lies flat."),
   rails: may(member, "The two between them."),
   foot: may(measure, "How far the stiles of a frame that stands reach down below its bottom rail."),

@@ -1,6 +1,6 @@
 import type { Face } from "../draft.ts";
 import { from, type Settings } from "../expand/make.ts";
-import { asOfPart, joinWords, kept, measure, stockName } from "../kinds/kept.ts";
+import { asOfPart, joinWords, kept, measure, sizeOf, stockName } from "../kinds/kept.ts";
 import { axis } from "../kinds/places.ts";
 import { type Fields, may, need, settings } from "../kinds/settings.ts";
 import { text, word } from "../kinds/simple.ts";
@@ -11,7 +11,7 @@ import { type Overhang, overhang } from "./top.ts";
 const battenSettings = settings("the battens of a lid", {
   "made of": may(stockName, "Their stock, if it is another than that of the lid."),
   count: may(measure, "How many there are: two if nothing is said."),
-  wide: may(measure, "How wide they are, where their stock does not say it.", "width"),
+  wide: may(sizeOf, "How wide they are, where their stock does not say it.", "width"),
   in: may(measure, "How far their ends stay inside of what carries the lid: 1 1/2 in or 40 mm if nothing is said."),
   fasten: may(joinWords, "What holds them: slotted screws, so that the lid can move, if nothing is said."),
 });
@@ -23,7 +23,7 @@ const own = settings("a lid", {
     "A panel if nothing is said; a frame with a panel in it; or a glued slab with battens under it that keep it flat.",
   ),
   "panel of": may(stockName, "The stock of the panel in a frame."),
-  wide: may(measure, "How wide the members of a frame are, where their stock does not say it.", "width"),
+  wide: may(sizeOf, "How wide the members of a frame are, where their stock does not say it.", "width"),
   boards: may(asOfPart, "How many boards a slab is glued up from."),
   battens: may(battenSettings, "The battens of a slab."),
   grain: may(kept(axis), "The direction of its grain: across if nothing is said."),

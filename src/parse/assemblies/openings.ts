@@ -3,7 +3,7 @@ import { byForm, firstWord, made } from "../kinds/combine.ts";
 import { partName } from "../kinds/kept.ts";
 import { type JsonSchema, type Kind, tellWrong } from "../kinds/kind.ts";
 import { type Field, may, type Settings as Read, settings } from "../kinds/settings.ts";
-import { formulaIn, text } from "../kinds/simple.ts";
+import { sizeIn, text } from "../kinds/simple.ts";
 import { squash } from "../names.ts";
 import type { MapNode, TextNode } from "../yaml/nodes.ts";
 import { type Divider, dividerSettings } from "./divider-settings.ts";
@@ -24,7 +24,7 @@ const size: Kind<Size> = {
     if (["therest", "rest", "equal"].includes(squash(node.text))) return { shares: 1 };
     const shares = SHARES.exec(node.text.trim());
     if (shares !== null && Number(shares[1]) > 0) return { shares: Number(shares[1]) };
-    return formulaIn(node, where) === undefined ? undefined : { measure: node };
+    return sizeIn(node, where, true) === undefined ? undefined : { measure: node };
   },
 };
 

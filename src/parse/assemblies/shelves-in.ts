@@ -1,5 +1,5 @@
 import { byForm, list, made } from "../kinds/combine.ts";
-import { joinWords, kept, measure, partName, stockName } from "../kinds/kept.ts";
+import { joinWords, kept, measure, partName, sizeOf, stockName } from "../kinds/kept.ts";
 import { type Fields, may, need, settings } from "../kinds/settings.ts";
 import { text, word, yesNo } from "../kinds/simple.ts";
 import { carries } from "../schema/use.ts";
@@ -20,7 +20,7 @@ export type Pins = Partial<Fields<typeof pins.keys>>;
 
 const lip = settings("the front edge of a shelf", {
   lip: need(stockName, "The stock of the strip along its front."),
-  high: need(measure, "How high the strip is."),
+  high: need(sizeOf, "How high the strip is."),
   "flush with": may(
     word(["top", "bottom"]),
     "The face of the shelf that it is flush with: the top, so that it hangs down and stiffens; the bottom, so that nothing falls off.",

@@ -1,12 +1,12 @@
 import type { Settings } from "../expand/make.ts";
-import { asOfPart, joinWords, measure, stockName } from "../kinds/kept.ts";
+import { asOfPart, joinWords, measure, sizeOf, stockName } from "../kinds/kept.ts";
 import { type Fields, may, need, settings } from "../kinds/settings.ts";
 import { word, yesNo } from "../kinds/simple.ts";
 import type { Collecting } from "./making.ts";
 
 export const stretchers = settings("the stretchers of a table", {
   "made of": need(stockName, "Their stock."),
-  wide: need(measure, "How far they reach up."),
+  wide: need(sizeOf, "How far they reach up."),
   "up from floor": need(measure, "How high their lower edges are.", "up"),
   where: may(word(["sides", "front and back", "all"]), "Between which legs: at the sides if nothing is said."),
   middle: may(yesNo, "One more from the left to the right stretcher, in the middle."),

@@ -1,11 +1,11 @@
 import type { Settings } from "../expand/make.ts";
-import { joinWords, measure, stockName, withRest } from "../kinds/kept.ts";
+import { joinWords, sizeOf, stockName, withRest } from "../kinds/kept.ts";
 import { type Fields, may, need, settings } from "../kinds/settings.ts";
 import type { Collecting } from "./making.ts";
 
 const own = settings("the drawer of a table", {
-  wide: need(measure, "How wide the opening in the front apron is, in its middle."),
-  opening: need(measure, "How high it is, in the middle of the apron."),
+  wide: need(sizeOf, "How wide the opening in the front apron is, in its middle."),
+  opening: need(sizeOf, "How high it is, in the middle of the apron."),
   guides: may(
     stockName,
     "The stock of the two rails that its slides are screwed to, if it is another than that of the aprons.",

@@ -1,5 +1,5 @@
 import { from, type Settings } from "../expand/make.ts";
-import { joinWords, kept, measure, stockName } from "../kinds/kept.ts";
+import { joinWords, kept, measure, sizeOf, stockName } from "../kinds/kept.ts";
 import { type Kind, tellWrong } from "../kinds/kind.ts";
 import { type Fields, may, need, settings } from "../kinds/settings.ts";
 import { formulaIn, word } from "../kinds/simple.ts";
@@ -33,13 +33,13 @@ const taper = settings("the taper of the legs", {
 
 const legs = settings("the legs of a table", {
   "made of": need(stockName, "Their stock."),
-  square: may(measure, "Their section, where the stock does not give it."),
+  square: may(sizeOf, "Their section, where the stock does not give it."),
   taper: may(taper, "How they get thinner towards the floor."),
 });
 
 const aprons = settings("the aprons of a table", {
   "made of": need(stockName, "Their stock."),
-  wide: need(measure, "How far they reach down."),
+  wide: need(sizeOf, "How far they reach down."),
   "set back": may(measure, "How far they stay behind the outer faces of the legs: 1/8 in or 3 mm if nothing is said."),
   top: may(kept(word(["flush with the legs"])), "Where their upper edges are: flush with the legs."),
   arch: may(measure, "The rise of an arch cut out of the lower edge of each."),
@@ -47,7 +47,7 @@ const aprons = settings("the aprons of a table", {
 
 const bearer = settings("a bearer of a table", {
   "made of": may(stockName, "Its stock, if it is another than that of the aprons."),
-  wide: need(measure, "How far it reaches down."),
+  wide: need(sizeOf, "How far it reaches down."),
   count: may(measure, "How many, evenly spaced: one if nothing is said."),
   join: may(joinWords, "How it is joined to the long aprons, if otherwise than these to the legs."),
 });

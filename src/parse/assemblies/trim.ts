@@ -1,7 +1,7 @@
 import type { Face } from "../draft.ts";
 import type { Settings } from "../expand/make.ts";
 import { oneOrList } from "../kinds/combine.ts";
-import { joinWords, measure, partName, stockName } from "../kinds/kept.ts";
+import { joinWords, partName, sizeOf, stockName } from "../kinds/kept.ts";
 import { type Fields, may, need, settings } from "../kinds/settings.ts";
 import { word } from "../kinds/simple.ts";
 import type { TextNode } from "../yaml/nodes.ts";
@@ -20,7 +20,7 @@ const own = settings("a trim", {
     oneOrList(edge),
     "Which edges get a strip: left, right, bottom and top in front; front, left and right round the top.",
   ),
-  wide: may(measure, "How wide its strips are, where their stock does not say it.", "width"),
+  wide: may(sizeOf, "How wide its strips are, where their stock does not say it.", "width"),
   corners: may(
     word(["mitred", "butted"], { mitered: "mitred", mitre: "mitred", butt: "butted" }),
     "How strips meet: mitred if nothing is said; butted, the upright ones, or that in front, run through.",

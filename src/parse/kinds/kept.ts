@@ -6,7 +6,7 @@ import type { MapNode, Node, TextNode } from "../yaml/nodes.ts";
 import { made } from "./combine.ts";
 import { type Kind, tellWrong } from "./kind.ts";
 import type { Fields, Keys, SettingsKind } from "./settings.ts";
-import { formula, text } from "./simple.ts";
+import { extent, formula, text } from "./simple.ts";
 
 /** Read for its mistakes, and kept as it was written: an assembly passes it on. */
 export const kept = <T>(kind: Kind<T>): Kind<Node> => made(kind, (_, node) => node);
@@ -25,6 +25,8 @@ const keptText = <T>(kind: Kind<T>, title?: string): Kind<TextNode> =>
 
 /** A measure that an assembly puts into formulas of its own. */
 export const measure = keptText(formula);
+/** The same, for how big something is. */
+export const sizeOf = keptText(extent);
 /** The name of a stock. */
 export const stockName = keptText(text(100), "the name of a stock");
 

@@ -1,7 +1,8 @@
+import { sizeNotPositive } from "../../findings/rules/size-not-positive.ts";
 import { textTooLong } from "../../findings/rules/text-too-long.ts";
 import { unknownWord } from "../../findings/rules/unknown-word.ts";
 import { nearest } from "../../findings/suggest.ts";
-import { toNumber } from "../../units/rational.ts";
+import { type Rational, sign, toNumber } from "../../units/rational.ts";
 import { scanNumber } from "../../units/scan-number.ts";
 import type { Formula } from "../draft.ts";
 import { readFormula } from "../formulas/read-formula.ts";
@@ -31,6 +32,29 @@ export const formula: Kind<Formula> = {
   words: "a measure, such as 34 1/2",
   json: { $ref: "#/$defs/measure" },
   read: (node, where) => (node.kind === "text" ? formulaIn(node, where) : tellWrong(where, node, formula.words)),
+};
+
+/** What a formula is that is nothing but a number or a measure; null for what has to be worked out. */
+export function literal(of: Formula): Rational | null {
+  if (of.kind === "number" || of.kind === "measure") return of.value;
+  const value = of.kind === "negate" ? literal(of.of) : null;
+  return value && { n: -value.n, d: value.d };
+}
+
+/** Reads how big something is out of a piece of text; undefined, and told, where that is written as zero or less. */
+export function sizeIn(words: Words, where: Where, opening = false): Formula | undefined {
+  const read = formulaIn(words, where);
+  const value = read && literal(read);
+  if (!value || sign(value) > 0) return read;
+  const at = words.place(0, words.text.length);
+  where.findings.push(sizeNotPositive(at, { said: words.text.trim(), ...(opening && { opening }) }));
+  return undefined;
+}
+
+/** How big something is: a measure above zero. */
+export const extent: Kind<Formula> = {
+  ...formula,
+  read: (node, where) => (node.kind === "text" ? sizeIn(node, where) : tellWrong(where, node, formula.words)),
 };
 
 /** A plain number, such as a price or a gauge. */

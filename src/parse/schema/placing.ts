@@ -13,7 +13,7 @@ import {
   referenceIn,
 } from "../kinds/places.ts";
 import { may, settings } from "../kinds/settings.ts";
-import { formula, formulaIn, word } from "../kinds/simple.ts";
+import { extent as bigness, formula, sizeIn, word } from "../kinds/simple.ts";
 import { slice } from "../yaml/nodes.ts";
 
 /** A statement of place before its key is known. */
@@ -21,7 +21,7 @@ type Statement = PlaceDraft extends infer P ? (P extends PlaceDraft ? Omit<P, "k
 type Statements = readonly Statement[];
 
 const face = (name: Face) => made(formula, (value): Statements => [{ word: "face", face: name, value }]);
-const board = (size: BoardSize) => made(formula, (value): Statements => [{ word: "board", size, value }]);
+const board = (size: BoardSize) => made(bigness, (value): Statements => [{ word: "board", size, value }]);
 
 const between = ({ first, second, axis }: Pair): Statement => ({
   word: "between",
@@ -36,7 +36,7 @@ const extent = (axis: Axis): Kind<Statements> => ({
   json: formula.json,
   read(node, where) {
     if (node.kind !== "text") {
-      const value = formula.read(node, where);
+      const value = bigness.read(node, where);
       return value === undefined ? undefined : [{ word: "extent", axis, value }];
     }
     const words = slice(node, 0);
@@ -50,7 +50,7 @@ const extent = (axis: Axis): Kind<Statements> => ({
       const on = referenceIn(slice(words, centred[0].length), where);
       return on === undefined ? undefined : [{ word: "centred", axis, on }];
     }
-    const value = formulaIn(words, where);
+    const value = sizeIn(words, where);
     return value === undefined ? undefined : [{ word: "extent", axis, value }];
   },
 });

@@ -17,7 +17,7 @@ import type { FasteningContext, Member, Site } from "./fastening/site.ts";
 import { siteOf } from "./fastening/site-of.ts";
 import { asTheyStand, memberAtHome, pulledBack, pushHome } from "./home.ts";
 import { CRAFTS } from "./joinery/crafts.ts";
-import { openShoulder } from "./joinery/shoulder.ts";
+import { openShoulder, taperBeside } from "./joinery/shoulder.ts";
 import { standsApart } from "./joinery/touch.ts";
 import type { Jointed } from "./joinery/work.ts";
 import { common } from "./space.ts";
@@ -63,7 +63,7 @@ function finishJoint(
   const open = join.turned || to.turned ? 0 : openShoulder(joining, join, to, contacts);
   if (open > TOLERANCE) {
     const by = context.print(rational(Math.round(open)));
-    context.report(shoulderStandsOpen(draft.at, { join: join.id, to: to.id, by }));
+    context.report(shoulderStandsOpen(draft.at, { join: join.id, to: to.id, by, taper: taperBeside(join, to, context.print) }));
   }
   const { glued, floats, loose } = CRAFTS[draft.with.value];
   const glue = draft.glue?.value ?? glued;

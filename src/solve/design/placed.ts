@@ -39,7 +39,7 @@ export function placing(draft: Draft, report: (finding: Finding) => void, unroun
   const stock = new Map<string, Stock | null>();
   const names = createNames({
     ...{ draft, unit, unrounded, cells, report },
-    thickness: (name) => stock.get(name)?.thickness ?? null,
+    ofStock: (name, size) => stock.get(name)?.[size] ?? null,
     parts: () => parts,
   });
   const measure = (formula: Formula): Length | null => evaluateLength(formula, names.scope(null));

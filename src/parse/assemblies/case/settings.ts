@@ -1,5 +1,5 @@
 import { byForm } from "../../kinds/combine.ts";
-import { joinWords, measure, stockName, yesNoOr } from "../../kinds/kept.ts";
+import { joinWords, measure, sizeOf, stockName, yesNoOr } from "../../kinds/kept.ts";
 import { type Fields, may, need, settings } from "../../kinds/settings.ts";
 import { word } from "../../kinds/simple.ts";
 import { backIn } from "../back-in.ts";
@@ -17,7 +17,7 @@ const taper = settings("the taper of posts", {
 
 const posts = settings("the posts of a case", {
   "made of": need(stockName, "Their stock."),
-  square: may(measure, "Their section, where the stock does not give it."),
+  square: may(sizeOf, "Their section, where the stock does not give it."),
   foot: may(measure, "How far they reach down below the sides and the bottom: 4 in or 100 mm if nothing is said."),
   taper: may(taper, "How they get thinner towards the floor."),
 });
@@ -37,7 +37,7 @@ const sidePanels = settings("the panels between posts", {
 
 const sideRails = settings("the rails between posts", {
   "made of": need(stockName, "Their stock."),
-  wide: need(measure, "How far each reaches up."),
+  wide: need(sizeOf, "How far each reaches up."),
   join: may(joinWords, "How they are joined to the posts: mortise and tenon if nothing is said."),
 });
 
@@ -64,7 +64,7 @@ export type PanelSaid = Fields<typeof panel.keys>;
 const rails = settings("the top rails of a case", {
   "made of": may(stockName, "Their stock, if it is another than that of the case."),
   wide: may(
-    measure,
+    sizeOf,
     "How far each reaches from front to back: as far as a post, or 3 in or 75 mm between plain sides, if nothing is said.",
   ),
   join: may(joinWords, "How they are joined to the sides or posts, if otherwise than the case."),
@@ -72,7 +72,7 @@ const rails = settings("the top rails of a case", {
 
 const backRails = settings("the back rails of a case", {
   "made of": may(stockName, "Their stock, if it is another than that of the case."),
-  wide: may(measure, "How far each reaches up: 3 in or 75 mm if nothing is said."),
+  wide: may(sizeOf, "How far each reaches up: 3 in or 75 mm if nothing is said."),
   where: may(word(["top", "bottom", "top and bottom"]), "Above and below the back panel if nothing is said."),
   join: may(joinWords, "How they are joined to the sides or posts, if otherwise than the case."),
 });

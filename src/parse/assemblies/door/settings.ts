@@ -1,5 +1,5 @@
 import { byForm, made } from "../../kinds/combine.ts";
-import { asOfPart, joinWords, measure, partName, stockName } from "../../kinds/kept.ts";
+import { asOfPart, joinWords, measure, partName, sizeOf, stockName } from "../../kinds/kept.ts";
 import { type Fields, may, need, settings } from "../../kinds/settings.ts";
 import { text, word, yesNo } from "../../kinds/simple.ts";
 import { method } from "../../schema/joint-words.ts";
@@ -7,14 +7,14 @@ import type { TextNode } from "../../yaml/nodes.ts";
 import { reach, walls } from "../drawer/settings.ts";
 
 const glazing = settings("the rabbet of a door", {
-  wide: need(measure, "How far it reaches in from the inner edge of stiles and rails."),
+  wide: need(sizeOf, "How far it reaches in from the inner edge of stiles and rails."),
   deep: need(measure, "How deep it is cut into the back."),
 });
 
 const frame = settings("the frame of a door", {
   "made of": need(stockName, "The stock of its stiles and rails."),
-  stiles: may(measure, "How wide its stiles are."),
-  rails: may(measure, "How wide its rails are: as wide as the stiles if nothing is said."),
+  stiles: may(sizeOf, "How wide its stiles are."),
+  rails: may(sizeOf, "How wide its rails are: as wide as the stiles if nothing is said."),
   join: may(joinWords, "The joint in its corners: mortise and tenon if nothing is said."),
   groove: may(measure, "How deep the groove for the panel is: 3/8 in or 10 mm if nothing is said."),
   rabbet: may(
@@ -40,7 +40,7 @@ export type PanelSaid = Partial<Fields<typeof panel.keys>> & { readonly stock: T
 
 const strips = settings("strips applied to a door", {
   "made of": need(stockName, "Their stock."),
-  wide: may(measure, "How wide they are: 2 in or 50 mm if nothing is said."),
+  wide: may(sizeOf, "How wide they are: 2 in or 50 mm if nothing is said."),
   join: may(joinWords, "What holds them on: glue and brads if nothing is said."),
 });
 export type StripsSaid = Fields<typeof strips.keys>;

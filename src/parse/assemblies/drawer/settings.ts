@@ -1,5 +1,5 @@
 import { byForm, made } from "../../kinds/combine.ts";
-import { asOfPart, joinWords, measure, partName, stockName, yesNoOr } from "../../kinds/kept.ts";
+import { asOfPart, joinWords, measure, partName, sizeOf, stockName, yesNoOr } from "../../kinds/kept.ts";
 import type { Kind } from "../../kinds/kind.ts";
 import { type Fields, may, need, settings } from "../../kinds/settings.ts";
 import { text, word, yesNo } from "../../kinds/simple.ts";
@@ -110,7 +110,7 @@ export type Bottom = Fields<typeof bottom.keys>;
 const runners = settings("the runners of a drawer", {
   "made of": need(stockName, "Their stock."),
   wide: may(
-    measure,
+    sizeOf,
     "How far they reach in from the side: 1 in or 25 mm if nothing is said, where their stock does not say it.",
   ),
   join: may(joinWords, "How they are joined to what stands at the sides: screws if nothing is said."),
@@ -119,7 +119,7 @@ export type Runners = Fields<typeof runners.keys>;
 
 const packing = settings("packing behind slides", {
   "made of": need(stockName, "Its stock, exactly as thick as the frame laps inside the case."),
-  high: may(measure, "How high it is: as high as the slide if nothing is said."),
+  high: may(sizeOf, "How high it is: as high as the slide if nothing is said."),
   join: may(joinWords, "How it is joined to the side of the case: screws if nothing is said."),
 });
 export type Packing = Fields<typeof packing.keys>;
@@ -134,8 +134,8 @@ export type Pull = Fields<typeof pull.keys>;
 /** What a drawer has in whatever it goes. */
 export const drawerKeys = {
   "made of": need(stockName, "The stock of its sides, and of the front and back of its box if nothing else is said."),
-  high: may(measure, "How high its sides are: as high as its opening leaves room for if nothing is said."),
-  long: may(measure, "How long its sides are: as long as the longest slide that fits if nothing is said."),
+  high: may(sizeOf, "How high its sides are: as high as its opening leaves room for if nothing is said."),
+  long: may(sizeOf, "How long its sides are: as long as the longest slide that fits if nothing is said."),
   front: may(
     yesNoOr(
       byForm({

@@ -1,6 +1,6 @@
 import { onlyOneStud } from "../../../findings/rules/only-one-stud.ts";
-import { divide, floor, less, multiply, rational, subtract, toNumber } from "../../../units/rational.ts";
-import { extent, INDICES } from "../../design/space.ts";
+import { divide, floor, less, max, multiply, rational, subtract, toNumber } from "../../../units/rational.ts";
+import { enclosing, extent, INDICES } from "../../design/space.ts";
 import { wallOf } from "../../design/use/wall.ts";
 import type { Rule, Verdict } from "./check.ts";
 
@@ -11,6 +11,10 @@ const LEAST = 2;
 export const onlyOneStudRule: Rule = ({ design, print }) => {
   const { studs } = design.wall ?? wallOf(undefined, design.units, () => null);
   if (studs === null) return [];
+  const least = multiply(studs, rational(LEAST));
+  const { low, high } = design.parts.map(({ body }) => body).reduce(enclosing);
+  // A piece is no longer for the sake of its cleat.
+  const width = [subtract(high[0], low[0]), subtract(high[1], low[1])].reduce(max);
   const fixed = design.fittings.filter(({ hardware }) => hardware[0]?.item.kind === "wall screw");
   const rails = new Map(fixed.map((fitting) => [fitting.part, fitting]));
   return [...rails.values()].flatMap((fitting): readonly Verdict[] => {
@@ -29,7 +33,8 @@ export const onlyOneStudRule: Rule = ({ design, print }) => {
     const certain = Number(floor(share));
     const finding = onlyOneStud(fitting.at, {
       ...{ part: part.id, long: print(long), apart: print(studs), certain },
-      least: print(multiply(studs, rational(LEAST))),
+      fits: !less(width, least),
+      least: print(least),
       within: certain === 1 ? print(subtract(long, studs)) : null,
     });
     return [{ check: { ...check, verdict: "warns" }, finding }];

@@ -1,6 +1,7 @@
 import type { Finding } from "../../../findings/finding.ts";
 import { notASizeOf } from "../../../findings/rules/not-a-size-of.ts";
 import { outsideMissing } from "../../../findings/rules/outside-missing.ts";
+import { stockHasNoWidth } from "../../../findings/rules/stock-has-no-width.ts";
 import { unknownName } from "../../../findings/rules/unknown-name.ts";
 import { nearest } from "../../../findings/suggest.ts";
 import type { BoardSize, Draft, Face, Formula, Reference, SizeDraft } from "../../../parse/draft.ts";
@@ -29,8 +30,8 @@ export interface NamesContext {
   readonly cells: Cells;
   readonly report: (finding: Finding) => void;
   /** Absent while copies are being counted: then only sizes may be named. */
-  /** Null for a stock that could not be read or was not read yet. */
-  readonly thickness: (stock: string) => Length | null;
+  /** Null for a stock that could not be read or was not read yet, and for the width of one that is ripped. */
+  readonly ofStock: (stock: string, size: "thickness" | "width") => Length | null;
   readonly parts: () => { directory: Directory; places: Places; boardSize: BoardSizeOf } | null;
 }
 
@@ -104,12 +105,16 @@ export function createNames(context: NamesContext): Names {
     const written = { path: [head], at, ...(home && { home }) };
     if (
       rest.length === 1 &&
-      word === "thickness" &&
+      (word === "thickness" || word === "width") &&
       draft.stock.has(head) &&
       !context.parts()?.directory.knows(written)
     ) {
-      const thick = context.thickness(head);
-      if (thick) return length(thick);
+      const size = context.ofStock(head, word);
+      if (size) return length(size);
+      if (word === "width") {
+        report(stockHasNoWidth(at, { stock: head }));
+        return null;
+      }
     }
     return ofNamedPart(path, word, { at, ...(home && { home }) });
   };

@@ -1,12 +1,13 @@
 import type { Finding } from "../../../findings/finding.ts";
 import { measuresMissing } from "../../../findings/rules/measures-missing.ts";
+import { measuresNotItsName } from "../../../findings/rules/measures-not-its-name.ts";
 import { measuresOutsideRange } from "../../../findings/rules/measures-outside-range.ts";
 import { planedThickerThanSold } from "../../../findings/rules/planed-thicker-than-sold.ts";
 import { roughNeedsPlaning } from "../../../findings/rules/rough-needs-planing.ts";
 import { unknownStockWords } from "../../../findings/rules/unknown-stock-words.ts";
 import type { StockDraft, Units } from "../../../parse/draft.ts";
-import type { Length } from "../../../units/length.ts";
-import { less } from "../../../units/rational.ts";
+import { inches, type Length } from "../../../units/length.ts";
+import { add, less } from "../../../units/rational.ts";
 import type { Bought } from "../../design.ts";
 import type { StockMeasures } from "./evaluated.ts";
 import type { SoldAs } from "./sold-as.ts";
@@ -28,8 +29,23 @@ export function resolveThickness(
   const said = measures.measured ?? measures.planed ?? measures.thick;
   const { thickness, findings } = said === null ? fromCatalogue(draft, sold, units) : { thickness: said, findings: [] };
   const bought = boughtOf(draft, measures, sold);
+  const wrong = thickness && notItsName(draft, thickness, sold, units);
+  if (wrong) return { thickness: undefined, bought, findings: [...findings, wrong] };
   if (thickness === undefined) return { thickness, bought, findings };
   return { thickness, bought, findings: doubts(draft, measures, thickness, bought, units) };
+}
+
+/** No sheet is thicker. Common practice, no source. */
+const THICKEST = inches(2);
+
+/** A sheet that is thicker than any, or twice or half of what its name says. */
+function notItsName(draft: StockDraft, thickness: Length, sold: SoldAs | null, units: Units): Finding | null {
+  if (sold?.kind !== "panel") return null;
+  const { named } = sold;
+  const far = named !== null && (!less(thickness, add(named, named)) || !less(named, add(thickness, thickness)));
+  if (!far && !less(THICKEST, thickness)) return null;
+  const words = draft.soldAs?.value ?? draft.name;
+  return measuresNotItsName(draft.measures?.at ?? draft.at, { words, thickness, named, units });
 }
 
 function fromCatalogue(
