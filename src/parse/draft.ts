@@ -300,6 +300,8 @@ export interface GroupDraft {
 }
 
 export interface PartDraft {
+  /** Made by an assembly. */
+  readonly made?: true;
   readonly kind: "part";
   readonly path: readonly string[];
   /** The part's name in the source. */
@@ -563,6 +565,8 @@ export type Method =
 
 export interface JointDraft {
   readonly at: Span;
+  /** Made by an assembly. */
+  readonly made?: true;
   readonly join: readonly Reference[];
   readonly to: readonly Reference[];
   readonly with: Located<Method>;

@@ -1,11 +1,31 @@
 import { stepExample } from "../example.ts";
 import { rule } from "../finding.ts";
 
-export const holeRunsIntoCut = rule<{ readonly part: string; readonly hole: string; readonly cut: string }>({
+export const holeRunsIntoCut = rule<{
+  readonly part: string;
+  readonly hole: string;
+  readonly cut: string;
+  /** Where along the part it is, where that is known. */
+  readonly spot?: {
+    readonly from: string;
+    readonly end: string;
+    /** The part that its screw goes into, and the one that the cut is for; null where no joint has them. */
+    readonly holds: string | null;
+    readonly cutFor: string | null;
+    /** Where the cut begins and ends, from that end. */
+    readonly cut: readonly [string, string];
+  };
+}>({
   name: "hole-runs-into-cut",
   severity: "error",
-  message: (a) => `a ${a.hole} hole in ${a.part} runs into a ${a.cut} that is not of its own joint`,
-  help: () => "move the fastener (count, in from ends), or the cut",
+  message: ({ part, hole, cut, spot }) =>
+    spot
+      ? `the ${hole} hole in ${part} ${spot.from} from its ${spot.end} end${spot.holds ? `, for ${spot.holds},` : ""} runs into ${spot.cutFor ? `the ${cut} for ${spot.cutFor}` : `a ${cut}`}`
+      : `a ${hole} hole in ${part} runs into a ${cut} that is not of its own joint`,
+  help: ({ cut, spot }) =>
+    spot
+      ? `${spot.holds ? `give its joint with ${spot.holds} another \`count\`, or \`in from ends\`` : "move the hole"}, so that none lies between ${spot.cut[0]} and ${spot.cut[1]} from that end; or move the ${cut}`
+      : "move the fastener (count, in from ends), or the cut",
   explain: `A hole that breaks into a mortise, a groove or a lap leaves its screw without wood, or cuts what sits there.`,
   wrong: stepExample([
     "top: 12 }",

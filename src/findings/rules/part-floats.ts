@@ -1,14 +1,32 @@
 import { stepExample } from "../example.ts";
 import { rule } from "../finding.ts";
+import { nameSome } from "../name-some.ts";
 
-export const partFloats = rule<{ readonly name: string; readonly others: readonly string[] }>({
+/** The group that they all stand in, with how many they are; else some of their names. */
+function whole(names: readonly string[]): string {
+  const [first = ""] = names.map((name) => name.split(".")[0]);
+  return names.every((name) => name.startsWith(`${first}.`))
+    ? `the ${names.length} parts of \`${first}\``
+    : nameSome(names);
+}
+
+export const partFloats = rule<{
+  readonly name: string;
+  readonly others: readonly string[];
+  /** A part of these and one of the rest that lie against each other; null where none do. */
+  readonly touching: readonly [string, string] | null;
+}>({
   name: "part-floats",
   severity: "error",
   message: (a) =>
     a.others.length === 0
       ? `${a.name} is joined to nothing`
-      : `${a.name} and ${a.others.join(", ")} are joined to each other but not to the rest`,
-  help: (a) => `add a joint with ${a.name} in it; if it only stands there, one with \`loose\``,
+      : `${whole([a.name, ...a.others])} are joined to each other but not to the rest`,
+  help: ({ name, touching }) => {
+    const joint = (how: string): string =>
+      `\`- { join: ${touching?.[0] ?? name}, to: ${touching?.[1] ?? "…"}, with: ${how} }\``;
+    return `write under \`joints\`: ${joint("screws")}; or ${joint("loose")} where it only stands there`;
+  },
   explain: `Every part has to hang together with the rest through joints, else it falls off when the piece is lifted.`,
   wrong: stepExample(["to: [left-leg, right-leg]", "to: left-leg"]),
   right: stepExample(),

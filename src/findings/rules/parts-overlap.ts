@@ -1,11 +1,21 @@
 import { stepExample } from "../example.ts";
 import { rule } from "../finding.ts";
+import { bothOf } from "../name-some.ts";
 
-export const partsOverlap = rule<{ readonly first: string; readonly second: string; readonly by: string }>({
+export const partsOverlap = rule<{
+  readonly first: string;
+  readonly second: string;
+  readonly by: string;
+  /** Whether both are made by assemblies. */
+  readonly made: boolean;
+}>({
   name: "parts-overlap",
   severity: "error",
   message: (a) => `${a.first} and ${a.second} are in the same place: they overlap by ${a.by}`,
-  help: () => "move one of them, or say the joint that lets one into the other",
+  help: (a) =>
+    a.made
+      ? `${bothOf(a.first, a.second)}: change the settings here so that there is room for both`
+      : "move one of them, or say the joint that lets one into the other",
   explain: `Two pieces of wood cannot be in one place. Where one is let into the other, a joint (dado, groove, mortise and tenon, half lap) or a notch makes the room.`,
   wrong: stepExample(["bottom: 0, under: tread }", "bottom: 0, top: 11 }"]),
   right: stepExample(),

@@ -14,7 +14,7 @@ export const shoulderStandsOpen = rule<{
   label: () => "joined here",
   help: (a) =>
     a.taper
-      ? `let the taper begin no further than ${a.taper.lies} from that end of ${a.to} (\`over: ${a.taper.lies.replace(/ in$/, "")}\` in place of ${a.taper.begins}), taper other faces of it (\`faces: outside\`), or put ${a.join} beyond the taper, ${a.taper.begins} or more from that end`
+      ? `let the taper begin no further than ${a.taper.lies} from that end of ${a.to} (\`over: ${a.taper.lies.replace(/ in$/, "")}\` in its taper, where it is ${a.taper.begins} now), taper other faces of it (\`faces: outside\`), or put ${a.join} beyond the taper, ${a.taper.begins} or more from that end`
       : `let the cut of ${a.to} end before it comes to ${a.join}, or move ${a.join}`,
   explain: `A tenon is let in up to its shoulder, which closes the joint and keeps it from racking. Where the other part was tapered or cut away behind the shoulder, the tenon lies bare and the joint is weak.`,
   wrong: stepExample(

@@ -45,7 +45,7 @@ const originOf = (value: Value): Span | undefined =>
   typeof value === "object" && !isList(value) && !isNode(value) ? value[FROM] : undefined;
 
 export const written = (text: string, at: Span): TextNode => ({
-  ...{ kind: "text", text, quoted: false, at },
+  ...{ kind: "text", text, quoted: false, at, made: true },
   place: () => at,
 });
 

@@ -100,7 +100,7 @@ function fastenersOf(said: Said): FastenersDraft | undefined {
   };
 }
 
-const jointDraft = made(joint, ({ at, said }): JointDraft => {
+const jointDraft = made(joint, ({ at, said }, node): JointDraft => {
   const { glue, from, deep, play, stopped, gap, hardware, opens } = said;
   const fasteners = fastenersOf(said);
   return {
@@ -123,6 +123,7 @@ const jointDraft = made(joint, ({ at, said }): JointDraft => {
     ...(gap && { gap: gap.value }),
     ...(said["set with"] && { setWith: said["set with"] }),
     ...(fasteners && { fasteners }),
+    ...(node.kind === "map" && node.entries[0]?.key.made && { made: true }),
   };
 });
 

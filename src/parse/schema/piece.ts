@@ -68,7 +68,10 @@ function readEntry(entry: Entry, above: readonly string[], count: { parts: numbe
   if (read === undefined) return NOTHING;
   if (!isSure(value) && !isNearlySure(value))
     tell(here, key, missingKey(key.at, { what: `\`${key.text}\``, key: "made of" }));
-  return { ...NOTHING, nodes: [partDraft(read, path, key.at, here)] };
+  return {
+    ...NOTHING,
+    nodes: [{ ...partDraft(read, path, key.at, here), ...(value.entries[0]?.key.made && { made: true }) }],
+  };
 }
 
 function readGroup(

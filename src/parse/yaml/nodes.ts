@@ -16,6 +16,8 @@ interface Base {
 export interface TextNode extends Base, Words {
   readonly kind: "text";
   readonly quoted: boolean;
+  /** Written by an assembly, and not by the maker. */
+  readonly made?: true;
 }
 export interface Entry {
   readonly key: TextNode;

@@ -175,7 +175,8 @@ function solve(written: Draft): Outcome<Design> {
     ...wishesOf(draft, directory, finished),
     ...workshopOf(draft),
   };
-  if (!hasErrors(findings)) findings.push(...judge(result, outside, draft, print));
+  const made = (id: string): boolean => directory.byId.get(id)?.draft.made === true;
+  if (!hasErrors(findings)) findings.push(...judge(result, outside, draft, made, print));
   return hasErrors(findings) ? { findings } : { value: withDrills(result), findings };
 }
 

@@ -63,7 +63,9 @@ function finishJoint(
   const open = join.turned || to.turned ? 0 : openShoulder(joining, join, to, contacts);
   if (open > TOLERANCE) {
     const by = context.print(rational(Math.round(open)));
-    context.report(shoulderStandsOpen(draft.at, { join: join.id, to: to.id, by, taper: taperBeside(join, to, context.print) }));
+    context.report(
+      shoulderStandsOpen(draft.at, { join: join.id, to: to.id, by, taper: taperBeside(join, to, context.print) }),
+    );
   }
   const { glued, floats, loose } = CRAFTS[draft.with.value];
   const glue = draft.glue?.value ?? glued;
@@ -161,7 +163,7 @@ function reportApart({ draft, to: mate }: Jointed["joining"], join: Part, to: Pa
   const inside = overlapDepth(join.solid, to.solid);
   if (inside > TOLERANCE) {
     const by = print(rational(Math.round(inside)));
-    const names = { first: join.id, second: to.id, by };
+    const names = { first: join.id, second: to.id, by, made: draft.made === true };
     report(partsOverlap(mate.at, names, { also: [{ at: draft.at, label: "joined here" }] }));
     return;
   }
@@ -171,6 +173,7 @@ function reportApart({ draft, to: mate }: Jointed["joining"], join: Part, to: Pa
       join: join.id,
       to: to.id,
       apart: apart > 0 ? print(rational(Math.round(apart))) : null,
+      made: draft.made === true,
     }),
   );
 }

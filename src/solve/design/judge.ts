@@ -3,7 +3,7 @@ import { outsideMissed } from "../../findings/rules/outside-missed.ts";
 import { partFloats } from "../../findings/rules/part-floats.ts";
 import { partsOverlap } from "../../findings/rules/parts-overlap.ts";
 import { shapeLeavesNothing } from "../../findings/rules/shape-leaves-nothing.ts";
-import { exactBounds, isEmpty, overlapDepth } from "../../geometry/index.ts";
+import { contact, exactBounds, isEmpty, overlapDepth } from "../../geometry/index.ts";
 import type { Draft } from "../../parse/draft.ts";
 import { type Length, TOLERANCE } from "../../units/length.ts";
 import { absolute, less, min, rational, subtract } from "../../units/rational.ts";
@@ -18,17 +18,34 @@ export const vanished = (parts: readonly Part[]): readonly Finding[] =>
   parts.filter((part) => isEmpty(part.solid)).map((part) => shapeLeavesNothing(part.at, { name: part.id }));
 
 /** Is it a piece of furniture: no two parts in one place, every part joined to the rest, as big as it should be? */
-export function judge(design: Design, outside: Box | null, draft: Draft, print: Print): readonly Finding[] {
-  return [...overlaps(design, print), ...floating(design), ...(outside ? misses(design, outside, draft, print) : [])];
+export function judge(
+  design: Design,
+  outside: Box | null,
+  draft: Draft,
+  made: (id: string) => boolean,
+  print: Print,
+): readonly Finding[] {
+  return [
+    ...overlaps(design, made, print),
+    ...floating(design),
+    ...(outside ? misses(design, outside, draft, print) : []),
+  ];
 }
 
-function overlaps({ parts }: Design, print: Print): readonly Finding[] {
+function overlaps({ parts }: Design, made: (id: string) => boolean, print: Print): readonly Finding[] {
   return parts.flatMap((a, i) =>
     parts.slice(i + 1).flatMap((b) => {
       const depth = overlapDepth(a.solid, b.solid);
       if (depth <= TOLERANCE) return [];
       const by = print(rational(Math.round(depth)));
-      return [partsOverlap(b.at, { first: a.id, second: b.id, by }, { also: [{ at: a.at, label: "the other part" }] })];
+      const both = made(a.id) && made(b.id);
+      return [
+        partsOverlap(
+          b.at,
+          { first: a.id, second: b.id, by, made: both },
+          { also: [{ at: a.at, label: "the other part" }] },
+        ),
+      ];
     }),
   );
 }
@@ -53,8 +70,18 @@ function floating({ parts, joints }: Design): readonly Finding[] {
     .filter((group) => group !== main)
     .map((group) => {
       const first = group[0] as Part;
-      return partFloats(first.at, { name: first.id, others: group.slice(1).map((part) => part.id) });
+      const others = group.slice(1).map((part) => part.id);
+      return partFloats(first.at, { name: first.id, others, touching: touching(group, parts) });
     });
+}
+
+/** A part of a group and one that is not of it, which lie against each other with the largest face. */
+function touching(group: readonly Part[], parts: readonly Part[]): readonly [string, string] | null {
+  const rest = parts.filter((part) => !group.includes(part));
+  const pairs = group.flatMap((a) =>
+    rest.flatMap((b) => contact(a.solid, b.solid).map(({ area }) => ({ area, names: [a.id, b.id] as const }))),
+  );
+  return pairs.length === 0 ? null : pairs.reduce((best, each) => (each.area > best.area ? each : best)).names;
 }
 
 /** By how much the parts miss the outside that the maker gave. */

@@ -38,6 +38,11 @@ export function addBackRails(said: Said, ends: BackEnds, making: Making): BackEn
   const { write } = site;
   const own = said["back rails"]?.value.said;
   if (!own) return ends;
+  // A groove for the back lies within the rail, with wood left in front of it.
+  const flush = (name: string) =>
+    said.back?.value.in === "groove"
+      ? write`min(left-side.back, back-panel.front + ${name}.deep - ${site.usual("1/8", "3")})`
+      : write`left-side.back`;
   const where = own.where?.value ?? "top and bottom";
   const rail = (at: "bottom" | "top"): string | null => {
     if (!where.includes(at)) return ends[at];
@@ -45,7 +50,7 @@ export function addBackRails(said: Said, ends: BackEnds, making: Making): BackEn
     const [next, over] = [ends[at], at === "bottom" ? "top" : "bottom"];
     entries[name] = {
       ...{ "made of": own["made of"]?.value ?? stock, as: "on edge", grain: "across", facing: "back" },
-      ...{ left: write`left-side.right`, right: write`right-side.left`, back: write`left-side.back` },
+      ...{ left: write`left-side.right`, right: write`right-side.left`, back: flush(name) },
       up: own.wide?.value ?? site.usual("3", "75"),
       [at]: next ? write`${next}.${over}` : write`left-side.${at}`,
     };

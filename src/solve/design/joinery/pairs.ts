@@ -119,8 +119,9 @@ function reportLonely(
               join: entry.id,
               to: near.other.id,
               apart: compare(near.by, ZERO) > 0 ? context.print(near.by) : null,
+              made: draft.made === true,
             },
-            { also: [{ at: draft.at, label: "in this joint" }] },
+            { also: name.at.start === draft.at.start ? [] : [{ at: draft.at, label: "in this joint" }] },
           ),
         );
     }

@@ -6,7 +6,7 @@ import { add, compare, equal, half, subtract, ZERO } from "../../../units/ration
 import type { Box, Stock } from "../../design.ts";
 import type { Directory } from "../expand/directory.ts";
 import type { Entry } from "../expand/entry.ts";
-import type { Cells } from "../sizes/cells.ts";
+import type { Cells, Link } from "../sizes/cells.ts";
 import type { Scope } from "../sizes/evaluate.ts";
 import { type AxisIndex, axisAt, faceAxis, faceOf, INDICES, isHigh, mirrorValue, opposite, triple } from "../space.ts";
 import { attitudeOf, type Frame, type Stance } from "./attitude.ts";
@@ -39,6 +39,14 @@ export interface PlacesContext {
   readonly scope: (entry: Entry) => Scope;
   readonly report: (finding: Finding) => void;
   readonly print: (length: Length) => string;
+}
+
+/** The word by which a part lies at another in a direction, where there is one: `on`, `under`, `behind`. */
+function linkOf({ id, path, draft }: Entry, axis: AxisIndex): Link | undefined {
+  const said = draft.placing.find(
+    (place) => place.word === "against" && faceAxis(place.face) === axis && !place.offset,
+  );
+  return said && { word: said.key, of: path.length > 1 ? path.slice(0, -1).join(".") : id, at: said.at };
 }
 
 /** The key of what an end says of its face. */
@@ -106,11 +114,17 @@ export function createPlaces(context: PlacesContext): Places {
   };
 
   const span = (entry: Entry, axis: AxisIndex): MarkedSpan | null =>
-    cells.get(`span ${entry.id} ${axis}`, `${entry.id} (${axisAt(axis)})`, entry.at, () => {
-      const stance = structure(entry);
-      const exact = stance && solveSpan(entry, axis, stance.statements[axis], context);
-      return exact && marked(entry, axis, stance, context.draft, exact);
-    });
+    cells.get(
+      `span ${entry.id} ${axis}`,
+      `${entry.id} (${axisAt(axis)})`,
+      entry.at,
+      () => {
+        const stance = structure(entry);
+        const exact = stance && solveSpan(entry, axis, stance.statements[axis], context);
+        return exact && marked(entry, axis, stance, context.draft, exact);
+      },
+      linkOf(entry, axis),
+    );
 
   const leftOver = (entry: Entry, axis: AxisIndex): Length => {
     const model = original(entry);

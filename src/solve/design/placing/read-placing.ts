@@ -10,7 +10,7 @@ import { evaluateLength, type Scope } from "../sizes/evaluate.ts";
 import { type AxisIndex, axisAt, faceAxis, faceOf, INDICES, indexOf, isFace, isHigh } from "../space.ts";
 import type { BoardStatements } from "./attitude.ts";
 import { centreOf } from "./rows.ts";
-import type { Statement, Statements } from "./statement.ts";
+import { STOCK_WIDTH, type Statement, type Statements } from "./statement.ts";
 
 /** What reading a part's places may ask of the rest of the piece. */
 export interface Reach {
@@ -195,7 +195,7 @@ export function boardStatements(entry: Entry, stock: Stock, reach: Reach): Board
   if (stock.width && !entry.draft.boards)
     board.set("width", {
       role: "extent",
-      key: "the stock's width",
+      key: STOCK_WIDTH,
       at: entry.draft.madeOf?.at ?? entry.at,
       value: () => stock.width,
     });

@@ -5,7 +5,7 @@ import type { Length } from "../../../units/length.ts";
 import { add, compare, equal, half, multiply, rational, sign, subtract } from "../../../units/rational.ts";
 import type { Entry } from "../expand/entry.ts";
 import { type AxisIndex, axisAt } from "../space.ts";
-import type { Role, Statement } from "./statement.ts";
+import { type Role, STOCK_WIDTH, type Statement } from "./statement.ts";
 
 export interface Span {
   readonly low: Length;
@@ -88,11 +88,19 @@ function disagree(
         first: { key: a.key, value: context.print(first) },
         second: { key: b.key, value: context.print(second) },
         difference: context.print(difference),
+        board: boardOf(context, [a, first], [b, second]),
       },
       { also: a.at.start === b.at.start ? [] : [{ at: a.at, label: "the other statement" }] },
     ),
   );
   return null;
+}
+
+/** Boards of a stock that has one width are not ripped: how wide they are, where that is one of two statements. */
+function boardOf({ print }: SpanContext, ...two: readonly (readonly [Statement, Length])[]) {
+  const [stock, other] = two[0]?.[0].key === STOCK_WIDTH ? two : two.toReversed();
+  if (stock?.[0].key !== STOCK_WIDTH || !other) return null;
+  return { wide: print(stock[1]), narrower: compare(other[1], stock[1]) < 0 };
 }
 
 /** Low and high from any two of low, high, middle and extent. */

@@ -17,4 +17,7 @@ export interface Statement {
 
 export type Statements = Triple<readonly Statement[]>;
 
+/** The key of what the boards of a stock say. */
+export const STOCK_WIDTH = "the stock's width";
+
 export const rolesOf = (statements: readonly Statement[]): ReadonlySet<Role> => new Set(statements.map((s) => s.role));
