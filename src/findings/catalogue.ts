@@ -10,6 +10,7 @@ import { bandIsDeducted } from "./rules/band-is-deducted.ts";
 import { bandNotOnEdge } from "./rules/band-not-on-edge.ts";
 import { bareWordInBraces } from "./rules/bare-word-in-braces.ts";
 import { benchEndTips } from "./rules/bench-end-tips.ts";
+import { betweenMarks } from "./rules/between-marks.ts";
 import { betweenWhich } from "./rules/between-which.ts";
 import { boltTooShort } from "./rules/bolt-too-short.ts";
 import { bracketNotClosed } from "./rules/bracket-not-closed.ts";
@@ -220,6 +221,7 @@ export const catalogue: readonly Rule<never>[] = [
   bandNotOnEdge,
   bareWordInBraces,
   benchEndTips,
+  betweenMarks,
   betweenWhich,
   boltTooShort,
   bracketNotClosed,

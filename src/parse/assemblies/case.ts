@@ -121,6 +121,7 @@ export const carcase = assembly({
       ...{ left: "left-side", right: "right-side" },
       ...(ends.bottom && { bottom: ends.bottom }),
       ...(above && { top: above }),
+      ...(top === "rails" && { topBehind: "top-rail-back" }),
     };
     if (said.openings) divideCase(said.openings.value, bounds, making);
     const own = said.shelves;

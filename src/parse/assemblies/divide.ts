@@ -60,10 +60,11 @@ export function divide(region: string, division: Division, bounds: Bounds, makin
 }
 
 /** Openings before the last share are placed from the start, those behind it from the end: the last share closes the row. */
-const inner = (bounds: Bounds, way: Division["way"], start: string | undefined, end: string | undefined): Bounds =>
-  way === "across"
-    ? { ...bounds, ...(start && { left: start }), ...(end && { right: end }) }
-    : { ...bounds, ...(start && { top: start }), ...(end && { bottom: end }) };
+function inner(bounds: Bounds, way: Division["way"], start: string | undefined, end: string | undefined): Bounds {
+  if (way === "across") return { ...bounds, ...(start && { left: start }), ...(end && { right: end }) };
+  const { topBehind: _, ...closed } = bounds;
+  return { ...(start ? { ...closed, top: start } : bounds), ...(end && { bottom: end }) };
+}
 
 const others = (region: string, way: Division["way"], { write }: Site): Settings => {
   const faces = way === "across" ? ["bottom", "top"] : ["left", "right"];

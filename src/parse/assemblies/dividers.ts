@@ -8,7 +8,7 @@ export function endsOf({ region, way, bounds }: Between, { site: { write } }: Ma
   const faces = CROSS[way];
   return {
     cross: Object.fromEntries(faces.map((face) => [face, write`${region}.${face}`])),
-    ends: faces.flatMap((face) => bounds[face] ?? []),
+    ends: faces.flatMap((face) => [bounds[face] ?? [], (face === "top" && bounds.topBehind) || []].flat()),
   };
 }
 

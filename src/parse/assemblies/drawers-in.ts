@@ -93,7 +93,8 @@ export function coversOf(said: MapNode, bounds: Bounds, making: Making): Setting
   const { write, usual } = making.site;
   const gap = gapOf(said, making);
   return Object.fromEntries(
-    Object.entries(bounds).flatMap(([side, wall]) => {
+    (["left", "right", "bottom", "top"] as const).flatMap((side) => {
+      const wall = bounds[side];
       if (!wall) return [];
       const thick = side === "left" || side === "right" ? "across" : "up";
       const name = whole(wall, making.site);

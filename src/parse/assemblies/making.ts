@@ -9,6 +9,8 @@ export interface Bounds {
   readonly right?: string;
   readonly bottom?: string;
   readonly top?: string;
+  /** A rail at the back beside that which closes it above. */
+  readonly topBehind?: string;
 }
 
 /** How openings lie: side by side, or one below the other. */

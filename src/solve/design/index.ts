@@ -23,6 +23,7 @@ import { isMirrored, mirrorDesign } from "./mirrored.ts";
 import { onePerPlace } from "./one-per-place.ts";
 import { finishPart, middleOf, shapedPiece } from "./parts.ts";
 import { placing } from "./placed.ts";
+import { aboutMarks } from "./placing/between-marks.ts";
 import { applySettings } from "./settings.ts";
 import { allSizes, reportRanges } from "./sizes/all-sizes.ts";
 import { evaluateLength } from "./sizes/evaluate.ts";
@@ -52,7 +53,7 @@ export function design(draft: Draft, options: DesignOptions): Outcome<Design> {
 
 function solve(written: Draft): Outcome<Design> {
   const draft = withMirroredJoints(written);
-  const findings: Finding[] = [];
+  const findings: Finding[] = [...aboutMarks(draft)];
   const report = (finding: Finding): void => {
     findings.push(finding);
   };
