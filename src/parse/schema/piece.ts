@@ -57,7 +57,7 @@ function readEntry(entry: Entry, above: readonly string[], count: { parts: numbe
   const kind = settingOf(value, "kind");
   if (kind?.value.kind === "text" && squash(kind.value.text) === "space") return readSpace(value, kind, path, here);
   if (kind !== undefined) return tellWrong(here, kind.value, "the name of a kind of assembly") ?? NOTHING;
-  if (!isPart(value)) return readGroup(value, path, key.at, count, here);
+  if (value.opened || !isPart(value)) return readGroup(value, path, key.at, count, here);
   count.parts += 1;
   if (count.parts > LIMITS.parts.limit) {
     if (count.parts === LIMITS.parts.limit + 1)

@@ -28,6 +28,8 @@ export interface MapNode extends Base {
   readonly entries: readonly Entry[];
   /** Written in braces. */
   readonly flow: boolean;
+  /** An opened assembly: a group, whatever its parts are called. */
+  readonly opened?: true;
 }
 export interface ListNode extends Base {
   readonly kind: "list";

@@ -50,7 +50,7 @@ interface Met {
 /** Where along its part a hole is, what it is for, and what the cut is for that it meets. */
 function spotOf(part: Part, { hole, feature, room }: Met, { joints }: Design, print: (length: Length) => string) {
   const axis = indexOf(part.axes.length);
-  const low = part.body.low[axis];
+  const low = part.blank.low[axis];
   const mate = (id: string | null): string | null =>
     joints.find((joint) => joint.id === id)?.parts.find((each) => each !== part.id) ?? null;
   const from = (at: number): string => print(rational(Math.round(at - toNumber(low))));

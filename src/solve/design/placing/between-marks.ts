@@ -2,13 +2,18 @@ import type { Finding } from "../../../findings/finding.ts";
 import { betweenMarks } from "../../../findings/rules/between-marks.ts";
 import type { Span } from "../../../findings/span.ts";
 import type { Draft, Formula, NodeDraft } from "../../../parse/draft.ts";
-import { type Length, UNITS_PER_INCH, UNITS_PER_MM } from "../../../units/length.ts";
+import { inches, type Length, millimetres, UNITS_PER_INCH, UNITS_PER_MM } from "../../../units/length.ts";
 import { add, divide, floor, multiply, type Rational, rational } from "../../../units/rational.ts";
 
 interface Said {
   readonly at: Span;
   readonly value: Formula;
+  /** A size to which a part is cut. */
+  readonly cut?: boolean;
 }
+
+/** No rule has finer marks; what lies on them may follow from how thick a sheet is. */
+const FINEST = { inch: inches(1, 64), mm: millimetres(1, 10) };
 
 /** Sizes and places that were written as a measure between two marks of the tape: the outside's, named ones, and those of parts and openings. */
 export function aboutMarks(draft: Draft): readonly Finding[] {
@@ -20,30 +25,43 @@ export function aboutMarks(draft: Draft): readonly Finding[] {
     node.kind === "part"
       ? node.placing.flatMap((place) =>
           place.word === "extent" || place.word === "face" || (place.word === "board" && place.size !== "thickness")
-            ? [place]
+            ? [{ ...place, cut: !node.space && place.word !== "face" }]
             : [],
         )
       : [],
   );
-  const written = places.filter(({ at }) => !keys.has(markOf(at)));
-  const sizes = [...Object.values(draft.outside), ...draft.sizes.values(), ...written];
+  const sizes = [...Object.values(draft.outside), ...draft.sizes.values(), ...places]
+    .flatMap(measuresIn)
+    .filter(({ at }) => !keys.has(markOf(at)));
   const seen = new Set<string>();
-  return sizes.flatMap(({ at, value }) => {
+  return sizes.flatMap(({ at, value, cut = false }) => {
     const size = lengthOf(value, unit);
     if (size === null || seen.has(markOf(at))) return [];
     seen.add(markOf(at));
-    if ([draft.precision, draft.fits].some((step) => step && divide(size, step.value).d === 1n)) return [];
     const step = draft.precision.value;
+    if ([step, draft.fits?.value, cut ? null : FINEST[draft.units]].some((each) => each && isMultiple(size, each)))
+      return [];
     const below = multiply(rational(floor(divide(size, step))), step);
     return [betweenMarks(at, { size, below, above: add(below, step), units: draft.units })];
   });
 }
+
+const isMultiple = (size: Length, step: Length): boolean => divide(size, step).d === 1n;
 
 const markOf = ({ file, start, end }: Span): string => `${file ?? ""} ${start} ${end}`;
 
 const all = (node: NodeDraft): readonly NodeDraft[] =>
   node.kind === "group" ? [node, ...node.children.flatMap(all)] : [node];
 
-/** Only a measure in so many words: what is worked out is rounded on purpose. */
+/** The measures of a size or place: the whole of it, or those that are added up in it. What is multiplied or divided is none. */
+function measuresIn({ value, cut }: Said): readonly Said[] {
+  const of = (part: Formula): readonly Said[] => measuresIn({ at: part.at, value: part });
+  if (value.kind === "number" || value.kind === "measure") return [{ at: value.at, value, ...(cut && { cut }) }];
+  if (value.kind === "negate") return of(value.of);
+  if (value.kind === "operation")
+    return value.operator === "+" || value.operator === "-" ? [...of(value.left), ...of(value.right)] : [];
+  return value.kind === "call" && (value.name === "min" || value.name === "max") ? value.of.flatMap(of) : [];
+}
+
 const lengthOf = (value: Formula, unit: Rational): Length | null =>
   value.kind === "measure" ? value.value : value.kind === "number" ? multiply(value.value, unit) : null;
