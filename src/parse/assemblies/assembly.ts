@@ -68,6 +68,8 @@ export interface Assembly<K extends Keys> {
   readonly also: readonly string[];
   /** One sentence. */
   readonly meaning: string;
+  /** What its parts and spaces are called, in one sentence; nothing for one of the plan's own. */
+  readonly makes?: string;
   readonly settings: SettingsKind<K>;
   readonly expand: (said: Fields<K>, site: Site) => Expanded;
   /** Names of the parts or groups in it that carry a top, from its settings as they are written. */

@@ -38,6 +38,8 @@ export const base = assembly({
   kind: "base",
   also: ["plinth", "toe-kick"],
   meaning: "What a piece stands on: four boards on edge, or feet.",
+  makes:
+    "Its parts are `front-board`, `back-board`, `left-board`, `right-board` and `bearer.1`, or `front-left-foot`, `front-right-foot`, `back-left-foot`, `back-right-foot`; its space `footprint` is where it stands.",
   settings: own,
   expand: (said: Said, site: Site): Expanded => {
     const room = { kind: "space", ...site.placed("across"), ...site.placed("deep"), ...site.placed("up") };

@@ -60,6 +60,8 @@ export const bench = assembly({
   kind: "bench",
   also: [],
   meaning: "A seat of slats or boards on two ends, with stretchers.",
+  makes:
+    "Its parts are `slat.1`, `left-end` and `right-end`, which are frames if you like, and `stretcher`, or `stretcher.1` of several; its space `beneath` is where the ends stand.",
   settings: own,
   expand: (said: Said, site: Site): Expanded => {
     const frames = said.ends?.value.said.form?.value !== "panel";

@@ -48,6 +48,7 @@ export const boxBed = assembly({
   kind: "box-bed",
   also: [],
   meaning: "Two sides, a head at the back and a foot, with slats on ledgers and a beam in the middle if wanted.",
+  makes: "Its parts are the box `box`, `slat.1`, `left-ledger`, `right-ledger`, `middle-beam` and `post`.",
   settings: own,
   expand: (said: Said, site: Site): Expanded => {
     const { usual, write } = site;

@@ -59,6 +59,7 @@ export const box = assembly({
   kind: "box",
   also: [],
   meaning: "Four sides and a bottom.",
+  makes: "Its parts are `front-panel`, `back-panel`, `left-side`, `right-side` and `bottom-panel`.",
   settings: own,
   bearers: () => [...ENDS, ...SIDES],
   expand: (said: Said, site: Site): Expanded => {

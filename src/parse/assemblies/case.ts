@@ -20,6 +20,8 @@ export const carcase = assembly({
   also: ["carcase"],
   meaning:
     "Two sides, as panels or as posts with panels between them, closed above and below, and divided into openings.",
+  makes:
+    "Its parts are `left-side` and `right-side` (on posts `left-side.front-post`, `left-side.back-post`, `left-side.panel`, with rails `left-side.bottom-rail`, `left-side.top-rail`), `bottom-panel`, `top-panel` or `top-rail-front` and `top-rail-back`, `back-panel`, `back-rail-bottom`, `back-rail-top`; its spaces `room`, `inside` and the openings, `opening-1` or the name that you give; between openings `divider-1` and `divider-1-panel`, in one NAME-divider-1; what an opening holds is NAME-shelf-1, NAME-loose-shelf-1, NAME-door, NAME-drawer or NAME-drawer-1; shelves of an undivided case are `shelf-1` and `loose-shelf-1`.",
   settings: own,
   bearers: (written) => {
     const panel = written("top panel");

@@ -38,6 +38,7 @@ export const cleat = assembly({
   kind: "cleat",
   also: ["cleats", "hanging-rail", "bevelled-cleats", "beveled-cleats"],
   meaning: "What a case hangs by: a rail that is screwed to the wall, or a bevelled pair of cleats.",
+  makes: "Its part is `rail`; of a pair `upper-cleat`, `wall-cleat` and `spacer`.",
   settings: own,
   expand: (said: Said, site: Site): Expanded =>
     said.form?.value === "bevelled pair" ? pairOf(said, site) : railOf(said, site),

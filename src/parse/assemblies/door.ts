@@ -12,6 +12,8 @@ export const door = assembly({
   kind: "door",
   also: ["doors"],
   meaning: "A door or a pair of doors on hinges: a slab, a slab with strips, or a frame with a panel.",
+  makes:
+    "Its parts are `slab` with `left-strip`, `right-strip`, `bottom-strip`, `top-strip`, or `left-stile`, `right-stile`, `bottom-rail`, `top-rail`, `panel` and round glass `left-bead`, `right-bead`, `bottom-bead`, `top-bead`; of a pair each begins with left- or right-, as in `left-right-stile` or `right-slab`.",
   settings: doorSettings,
   expand: (said: Said, site: Site): Expanded => {
     const entries: Record<string, Settings> = {};

@@ -11,6 +11,8 @@ export const drawer = assembly({
   kind: "drawer",
   also: [],
   meaning: "A box on slides or wooden runners in an opening, with its front and its pull.",
+  makes:
+    "Its parts are `left-side`, `right-side`, `box-front`, `box-back`, `bottom-panel`, `false-front`, `left-runner`, `right-runner`, `left-packing` and `right-packing`.",
   settings: drawerSettings,
   expand: (said: Said, site: Site): Expanded => {
     const runs = runsOf(said, site);

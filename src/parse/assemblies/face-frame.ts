@@ -28,6 +28,8 @@ export const faceFrame = assembly({
   kind: "face-frame",
   also: ["face frame"],
   meaning: "Stiles and rails in front of a case, with the openings between them.",
+  makes:
+    "Its parts are `left-stile`, `right-stile`, `bottom-rail`, `top-rail`, and between openings `stile-1` and `rail-1`; its spaces `opening`, and in it `opening-1` or the name that you give; what an opening holds is NAME-door, NAME-drawer or NAME-drawer-1.",
   settings: own,
   expand: (said: Said, site: Site): Expanded => {
     const { write } = site;

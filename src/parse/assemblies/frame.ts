@@ -97,6 +97,8 @@ export const frame = assembly({
   kind: "frame",
   also: [],
   meaning: "Two stiles and two rails, with a panel in them if wanted.",
+  makes:
+    "Its parts are `left-stile`, `right-stile`, `bottom-rail`, `top-rail` and `panel`; facing left or right `front-stile` and `back-stile`; lying flat `front-rail` and `back-rail`.",
   settings: own,
   bearers: (written) => {
     const as = written("as");

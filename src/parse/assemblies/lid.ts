@@ -33,7 +33,10 @@ const own = settings("a lid", {
   bumpers: may(text(100), "The bumpers that it lies on in front, where there is an air gap: a name of `hardware`."),
   hinge: may(joinWords, "How it hangs at the back: butt hinges if nothing is said; continuous hinge; loose."),
   "hinged to": need(text(100), "The wall or rail at its back on which it hangs."),
-  support: may(text(100), "What keeps it from falling: a name of `hardware`, or lid support."),
+  support: may(
+    text(100),
+    "What keeps it from falling: a name of `hardware`, or lid support; to put it elsewhere than its kind does, leave this out and write it under `fittings`, with `to`, `against`, `deep` and `up`.",
+  ),
   "supported from": may(text(100), "The side of the chest that the support is fixed to."),
   called: may(text(60), "The name that the plan prints."),
 });
@@ -44,6 +47,8 @@ export const lid = assembly({
   kind: "chest-lid",
   also: [],
   meaning: "A panel, a frame with a panel or a slab with battens over a chest, hinged at its back.",
+  makes:
+    "Its parts are `slab` and `batten.1`, or the frame `frame`; its space `footprint` is what lies under it, without the overhang.",
   settings: own,
   flat: true,
   footprint: true,

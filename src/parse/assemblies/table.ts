@@ -75,6 +75,8 @@ export const table = assembly({
   kind: "table",
   also: [],
   meaning: "Four legs with aprons between them, and stretchers and a shelf below if you like.",
+  makes:
+    "Its parts are `front-left-leg`, `front-right-leg`, `back-left-leg`, `back-right-leg`, `aprons.front-apron`, `aprons.back-apron`, `aprons.left-apron`, `aprons.right-apron`, `bearer`, `left-stretcher`, `right-stretcher`, `front-stretcher`, `back-stretcher`, `middle-stretcher`, `lower-shelf`, and of a drawer `left-guide`, `right-guide`, the space `drawer-opening` and the drawer `drawer`.",
   settings: own,
   bearers: () => ["aprons"],
   expand: (said: Said, site: Site): Expanded => {

@@ -50,6 +50,7 @@ export const top = assembly({
   kind: "top",
   also: [],
   meaning: "A panel, a built-up panel or a glued slab that lies over something.",
+  makes: "Its part is `slab`; its space `footprint` is what lies under it, without the overhang.",
   settings: own,
   flat: true,
   footprint: true,

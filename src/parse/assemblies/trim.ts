@@ -37,6 +37,7 @@ export const trim = assembly({
   kind: "trim",
   also: [],
   meaning: "Strips round the front edges or the top edges of something.",
+  makes: "Its parts are `left-strip`, `right-strip`, `bottom-strip`, `top-strip`, `front-strip` and `back-strip`.",
   settings: own,
   expand: (said: Said, site: Site): Expanded => {
     const inFront = said.along?.value !== "top edges";

@@ -203,7 +203,7 @@ function openAssembly(entry: Entry, kind: AnyAssembly, path: readonly string[], 
     return [];
   }
   const inside = [...progress.inside, kind.kind];
-  return [{ key, value: { ...openEntries(opened, path, { ...progress, inside }), opened: true } }];
+  return [{ key, value: { ...openEntries(opened, path, { ...progress, inside }), opened: kind.kind } }];
 }
 
 const sizeOf = (node: Node): number =>

@@ -31,15 +31,15 @@ const group: JsonSchema = { type: "object", additionalProperties: { $ref: "#/$de
 /** An assembly of the plan's own takes what its parameters are called. */
 const own: JsonSchema = { type: "object", properties: { kind: { type: "string" } }, required: ["kind"] };
 
-const withKind = (json: JsonSchema, kind: string): JsonSchema => ({
+const withKind = (json: JsonSchema, kind: string, makes?: string): JsonSchema => ({
   ...json,
-  properties: { ...(json.properties as JsonSchema), kind: { const: kind } },
+  properties: { ...(json.properties as JsonSchema), kind: { const: kind, ...(makes && { description: makes }) } },
 });
 
 /** An assembly's own settings, and those of place. */
-const assemblyJson = ({ kind, meaning, settings }: (typeof ALL)[number], places: boolean): JsonSchema => {
+const assemblyJson = ({ kind, meaning, makes, settings }: (typeof ALL)[number], places: boolean): JsonSchema => {
   const words = places ? Object.entries(placing).map(([name, key]) => [name, key.kind.json]) : [];
   const json = settings.json as JsonSchema;
   const properties = { ...Object.fromEntries(words), ...(json.properties as JsonSchema) };
-  return { ...withKind({ ...json, properties }, kind), description: meaning };
+  return { ...withKind({ ...json, properties }, kind, makes), description: meaning };
 };

@@ -43,7 +43,10 @@ export const plan = settings(
     credits: may(oneOrList(text(300)), "Who else had a part in it: photographs, prototype, corrections."),
     rights: may(text(3000), "Who may build it, sell what is built, and pass the plan on."),
     support: may(text(1000), "Where a reader asks, and where corrections are found."),
-    units: may(word(["inch", "mm"], { in: "inch", inches: "inch", metric: "mm" }), "The units of bare numbers."),
+    units: may(
+      word(["inch", "mm"], { in: "inch", inches: "inch", metric: "mm" }),
+      "The units of numbers without a unit: inches if nothing is said.",
+    ),
     precision: may(formula, "The smallest step that the reader is asked to mark: 1/16 in or 1 mm if nothing is said."),
     fits: may(formula, "The finer step for fits."),
     kerf: may(formula, "What the saw takes away: 1/8 in or 3.2 mm if nothing is said."),

@@ -28,8 +28,8 @@ export interface MapNode extends Base {
   readonly entries: readonly Entry[];
   /** Written in braces. */
   readonly flow: boolean;
-  /** An opened assembly: a group, whatever its parts are called. */
-  readonly opened?: true;
+  /** The kind of assembly that was opened into it: a group, whatever its parts are called. */
+  readonly opened?: string;
 }
 export interface ListNode extends Base {
   readonly kind: "list";
