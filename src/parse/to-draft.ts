@@ -8,6 +8,7 @@ import { divide, less, multiply, rational, toNumber, ZERO } from "../units/ratio
 import type { Draft, Formula, SizeDraft, Units } from "./draft.ts";
 import type { Opened } from "./expand/index.ts";
 import type { Field } from "./kinds/settings.ts";
+import { LIMITS } from "./limits.ts";
 import type { plan } from "./schema/plan.ts";
 
 type Read = NonNullable<ReturnType<typeof plan.read>>;
@@ -74,6 +75,8 @@ export function toDraft({ at, said }: Read, { choices, chosen }: Omit<Opened, "t
 /** Furniture is smaller than this at its largest in inches, and larger in millimetres. Common practice, no source. */
 const MOST_INCHES = 240;
 const LEAST_MILLIMETRES = 100;
+/** What cannot be meant in millimetres either. */
+const MOST = (LIMITS.metres.limit * 1000) / 25.4;
 
 /** Whether the numbers of the outside were likely meant in the other unit; sizes with a unit of their own are taken at their word. */
 function doubtful(outside: readonly Field<SizeDraft>[], units: Units, said: boolean): Finding | null {
@@ -82,7 +85,9 @@ function doubtful(outside: readonly Field<SizeDraft>[], units: Units, said: bool
   );
   if (sizes.length === 0 || sizes.length < outside.length) return null;
   const largest = sizes.reduce((a, b) => (a.size < b.size ? b : a));
-  if (units === "inch" ? largest.size <= MOST_INCHES : largest.size >= LEAST_MILLIMETRES) return null;
+  // What is beyond every limit is told as that.
+  if (units === "inch" ? largest.size <= MOST_INCHES || largest.size > MOST : largest.size >= LEAST_MILLIMETRES)
+    return null;
   return unitsDoubtful(largest.at, { size: String(largest.size), units, said });
 }
 

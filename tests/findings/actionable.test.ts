@@ -75,6 +75,7 @@ describe("a finding points to the setting from which its part was made", () => {
   ] as const)("%s", (_, [from, to], rule, points, line) => {
     const [first] = toldOf(change(BOX, [from, to])).filter((each) => each.rule === rule);
     expect(first).toMatchObject({ rule, points });
+    expect(first?.help).toMatch(/settings/);
     expect(first?.line).toContain(line);
   });
   test("legs, stretchers and shelf of a table each to their own", () => {
@@ -232,4 +233,15 @@ describe("numbers in the other unit", () => {
       { rule: "measures-not-its-name", points: "5", help: expect.stringContaining("`measures: 5 mm`") },
     ]);
   });
+});
+
+test("advice in the same words about several parts is told once, and shows where they are", () => {
+  const { findings } = solveText(
+    change(BOX, [
+      "- { high: the rest, name: below, shelves: 1 }",
+      "- { high: 7, drawer: { made of: half, front: ply, bottom: thin, pull: knob } }\n        - { high: the rest }",
+    ]),
+  );
+  const grooves = findings.filter(({ rule }) => rule === "cutter-does-not-exist");
+  expect(grooves.map(({ also }) => also.map(({ label }) => label))).toEqual([["the same here"]]);
 });

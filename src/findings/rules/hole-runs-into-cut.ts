@@ -12,8 +12,8 @@ export const holeRunsIntoCut = rule<{
     /** The part that its screw goes into, and the one that the cut is for; null where no joint has them. */
     readonly holds: string | null;
     readonly cutFor: string | null;
-    /** Where the cut begins and ends, from that end. */
-    readonly cut: readonly [string, string];
+    /** Where the cut begins and ends, from that end; null where it runs along the whole part. */
+    readonly cut: readonly [string, string] | null;
   };
 }>({
   name: "hole-runs-into-cut",
@@ -22,10 +22,15 @@ export const holeRunsIntoCut = rule<{
     spot
       ? `the ${hole} hole in ${part} ${spot.from} from its ${spot.end} end${spot.holds ? `, for ${spot.holds},` : ""} runs into ${spot.cutFor ? `the ${cut} for ${spot.cutFor}` : `a ${cut}`}`
       : `a ${hole} hole in ${part} runs into a ${cut} that is not of its own joint`,
-  help: ({ cut, spot }) =>
-    spot
-      ? `${spot.holds ? `give its joint with ${spot.holds} another \`count\`, or \`in from ends\`` : "move the hole"}, so that none lies between ${spot.cut[0]} and ${spot.cut[1]} from that end; or move the ${cut}`
-      : "move the fastener (count, in from ends), or the cut",
+  help: ({ cut, spot }) => {
+    if (!spot) return "move the fastener (count, in from ends), or the cut";
+    if (!spot.cut)
+      return `the ${cut} runs along the whole part there: move ${spot.holds ?? "the hole"} or the ${cut} sideways`;
+    const move = spot.holds
+      ? `give its joint with ${spot.holds} another \`count\`, or \`in from ends\``
+      : "move the hole";
+    return `${move}, so that none lies between ${spot.cut[0]} and ${spot.cut[1]} from that end; or move the ${cut}`;
+  },
   explain: `A hole that breaks into a mortise, a groove or a lap leaves its screw without wood, or cuts what sits there.`,
   wrong: stepExample([
     "top: 12 }",

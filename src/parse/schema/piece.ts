@@ -70,9 +70,12 @@ function readEntry(entry: Entry, above: readonly string[], count: { parts: numbe
     tell(here, key, missingKey(key.at, { what: `\`${key.text}\``, key: "made of" }));
   return {
     ...NOTHING,
-    nodes: [{ ...partDraft(read, path, key.at, here), ...(value.entries[0]?.key.made && { made: true }) }],
+    nodes: [{ ...partDraft(read, path, key.at, here), ...madeBy(value) }],
   };
 }
+
+/** Whether an assembly wrote it. */
+const madeBy = ({ entries: [first] }: MapNode): { readonly made?: true } => (first?.key.made ? { made: true } : {});
 
 function readGroup(
   { entries }: MapNode,
@@ -103,7 +106,10 @@ function readSpace(node: MapNode, kind: Entry, path: readonly string[], where: W
   const read = space.read({ ...node, entries: node.entries.filter((each) => each !== kind) }, where);
   if (read === undefined) return NOTHING;
   const placed = placesOf(read.said);
-  return { ...NOTHING, nodes: [{ kind: "part", path, at: where.at, space: true, placing: placed, shapes: [] }] };
+  return {
+    ...NOTHING,
+    nodes: [{ ...madeBy(node), kind: "part", path, at: where.at, space: true, placing: placed, shapes: [] }],
+  };
 }
 
 const json: JsonSchema = { type: "object", additionalProperties: { $ref: "#/$defs/entry" } };

@@ -59,10 +59,10 @@ export const JOINTS: readonly Broken[] = [
   {
     what: "a piece longer than any board",
     from: "value: 42",
-    to: "value: 420",
+    to: "value: 420 in",
     rule: "longer-than-any-board",
     line: "seat-slat:",
     help: "",
-    mend: ["420", "42"],
+    mend: ["420 in", "42"],
   },
 ];

@@ -51,12 +51,15 @@ interface Met {
 function spotOf(part: Part, { hole, feature, room }: Met, { joints }: Design, print: (length: Length) => string) {
   const axis = indexOf(part.axes.length);
   const low = part.blank.low[axis];
+  const [first, last] = [toNumber(part.body.low[axis]), toNumber(part.body.high[axis])];
+  const isAlong = room.low[axis] <= first && room.high[axis] >= last;
   const mate = (id: string | null): string | null =>
     joints.find((joint) => joint.id === id)?.parts.find((each) => each !== part.id) ?? null;
   const from = (at: number): string => print(rational(Math.round(at - toNumber(low))));
   return {
     ...{ from: print(subtract(hole.at[axis], low)), end: faceOf(axis, false) },
     ...{ holds: mate(jointOf(hole)), cutFor: mate(feature.for) },
-    cut: [from(room.low[axis]), from(room.high[axis])] as const,
+    // What runs from end to end leaves no place along it.
+    cut: isAlong ? null : ([from(room.low[axis]), from(room.high[axis])] as const),
   };
 }

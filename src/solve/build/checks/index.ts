@@ -2,6 +2,7 @@ import type { Finding } from "../../../findings/finding.ts";
 import type { Check } from "../../build.ts";
 import { onePerPlace } from "../../design/one-per-place.ts";
 import { accept } from "./accept.ts";
+import { alikeOnce } from "./alike.ts";
 import { benchEndTipsRule } from "./bench-end-tips.ts";
 import type { Checked, Rule } from "./check.ts";
 import { chestWithoutAirRule } from "./chest-without-air.ts";
@@ -111,5 +112,8 @@ export function check(checked: Checked): { readonly checks: readonly Check[]; re
     checked.design.accepted ?? [],
   );
   const found = verdicts.flatMap((verdict) => verdict.finding ?? []);
-  return { checks: verdicts.map((verdict) => verdict.check), findings: onePerPlace([...found, ...findings]) };
+  return {
+    checks: verdicts.map((verdict) => verdict.check),
+    findings: alikeOnce(onePerPlace([...found, ...findings])),
+  };
 }

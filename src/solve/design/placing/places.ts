@@ -211,7 +211,14 @@ export function createPlaces(context: PlacesContext): Places {
     const flat = INDICES.find((axis) => compare(...(faces[axis] as [Length, Length])) >= 0);
     if (flat !== undefined && entry.draft.endsOn) {
       const room = subtract(...([faces[flat]?.[1], faces[flat]?.[0]] as [Length, Length]));
-      report(noRoom(entry.at, { name: entry.id, direction: axisAt(flat), room: context.print(room) }));
+      report(
+        noRoom(entry.at, {
+          name: entry.id,
+          direction: axisAt(flat),
+          room: context.print(room),
+          made: entry.draft.made === true,
+        }),
+      );
       return null;
     }
     return { low: [x[0], y[0], z[0]], high: [x[1], y[1], z[1]] };

@@ -82,7 +82,14 @@ export function createSlants(context: SlantsContext): Slants {
       const axis = lengthOf(entry, way);
       const long = Math.round(Math.sqrt(way[0] * way[0] + way[1] * way[1] + way[2] * way[2]));
       if (long === 0) {
-        report(noRoom(said.at, { name: entry.id, direction: axisAt(axis), room: context.print(ZERO) }));
+        report(
+          noRoom(said.at, {
+            name: entry.id,
+            direction: axisAt(axis),
+            room: context.print(ZERO),
+            made: entry.draft.made === true,
+          }),
+        );
         return null;
       }
       return {

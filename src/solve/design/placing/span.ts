@@ -43,7 +43,14 @@ export function solveSpan(
   if (!found) return null;
   const room = subtract(found.high, found.low);
   if (sign(room) <= 0) {
-    context.report(noRoom(entry.at, { name: entry.id, direction: axisAt(axis), room: context.print(room) }));
+    context.report(
+      noRoom(entry.at, {
+        name: entry.id,
+        direction: axisAt(axis),
+        room: context.print(room),
+        made: entry.draft.made === true,
+      }),
+    );
     return null;
   }
   for (const [role, { statement, value }] of known) {

@@ -29,7 +29,8 @@ export function resolveThickness(
   const said = measures.measured ?? measures.planed ?? measures.thick;
   const { thickness, findings } = said === null ? fromCatalogue(draft, sold, units) : { thickness: said, findings: [] };
   const bought = boughtOf(draft, measures, sold);
-  const wrong = thickness && notItsName(draft, thickness, sold, units);
+  // What the reader measures, and the ends of a range, are taken as they are.
+  const wrong = measures.measured === null && measures.thick && notItsName(draft, measures.thick, sold, units);
   if (wrong) return { thickness: undefined, bought, findings: [...findings, wrong] };
   if (thickness === undefined) return { thickness, bought, findings };
   return { thickness, bought, findings: doubts(draft, measures, thickness, bought, units) };
