@@ -6,7 +6,7 @@ import { exchangeWords, numbers } from "./mutate.ts";
 
 /** EXCHANGES and SEED in the environment ask for another run. */
 const COUNT = Number(process.env.EXCHANGES ?? 16);
-const SEED = Number(process.env.SEED ?? 1);
+const SEED = Number(process.env.SEED ?? 2);
 
 test(`${COUNT} examples with words exchanged (seed ${SEED}) are solved or give findings, and never an exception`, () => {
   const random = numbers(SEED);

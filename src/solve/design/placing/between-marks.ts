@@ -30,7 +30,9 @@ export function aboutMarks(draft: Draft): readonly Finding[] {
         )
       : [],
   );
-  const sizes = [...Object.values(draft.outside), ...draft.sizes.values(), ...places]
+  // A named size without a unit may be a share or a count.
+  const named = [...draft.sizes.values()].filter(({ value }) => value.kind !== "number");
+  const sizes = [...Object.values(draft.outside), ...named, ...places]
     .flatMap(measuresIn)
     .filter(({ at }) => !keys.has(markOf(at)));
   const seen = new Set<string>();
