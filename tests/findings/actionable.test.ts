@@ -1,6 +1,7 @@
 /** Findings about what assemblies make: they stand at the setting that made it, and what they advise can be written. */
 import { describe, expect, test } from "vitest";
 import type { Finding } from "../../src/findings/finding.ts";
+import { holeRunsIntoCut } from "../../src/findings/rules/hole-runs-into-cut.ts";
 import { solveText } from "../examples/compiled.ts";
 import { designOf } from "../solve/design/plan.ts";
 
@@ -41,6 +42,8 @@ piece:
     stretchers: { made of: cherry, wide: 1 1/2, up: 6 }
     lower shelf: { made of: cherry, boards: 2, join: slotted screws }
 `;
+
+const NOWHERE = { start: 0, end: 1, line: 1, column: 1 };
 
 const change = (text: string, ...changes: readonly (readonly [string, string])[]): string =>
   changes.reduce((so, [from, to]) => {
@@ -148,36 +151,29 @@ test("a group that stands loose is told by its name, with the joint to write", (
   ]);
 });
 
-/** A rail screwed on from above through a bottom panel with the dado of a divider in it: 18 + 276 to 18 + 294 from the left of the case, 12 less from its own end, which is let in by 6. */
-const RAIL = `plan: 1
-title: Shelf for the coats
-units: mm
-outside: { width: 900, depth: 240, height: 320 }
-stock:
-  ply: { sold as: 18 mm birch plywood, measures: 18 }
-  oak: { sold as: 26 mm rough, wood: white oak, planed to: 20, widths: 120 to 200 }
-piece:
-  cabinet:
-    kind: case
-    high: 220
-    top: 320
-    made of: ply
-    join: { with: dado, deep: 6 }
-    openings: { across: [{ wide: 276 }, the rest] }
-  rail: { made of: oak, as: on edge, up: 100, under: cabinet.bottom-panel, left: 0, right: 900, back: 234 }
-joints:
-  - { join: cabinet.bottom-panel, to: rail, with: screws, count: 4 }
-`;
-
-test("a hole in a dado: which hole, and which dado", () => {
-  const [first] = told(RAIL, solveText(RAIL).findings).filter(({ rule }) => rule === "hole-runs-into-cut");
-  expect(first?.message).toMatch(
-    /^the clearance hole in cabinet\.bottom-panel about 300.3 mm from its left end, for rail, runs into the dado for cabinet\.divider-1$/,
-  );
-  expect(first?.help).toBe(
-    "give its joint with rail another `count`, or `in from ends`, so that none lies between 282 mm and 300 mm from that end; or move the dado",
-  );
-  expect(first?.line).toMatch(/^- \{ join: cabinet\.bottom-panel/);
+describe("a hole in a cut: which hole, and which cut", () => {
+  test("that was drawn by the maker", () => {
+    const [first] = solveText(holeRunsIntoCut.wrong ?? "").findings.filter(({ rule }) => rule === "hole-runs-into-cut");
+    // The hole is drawn 12 in from the left, the groove from end to end.
+    expect(first?.message).toMatch(/ hole in tread 12 in from its left end runs into a groove$/);
+    expect(first?.help).toBe("the groove runs along the whole part there: move the hole or the groove sideways");
+  });
+  test("that is of a joint", () => {
+    const spot = {
+      from: "12 in",
+      end: "left",
+      holds: "rail",
+      cutFor: "divider",
+      cut: ["11 1/2 in", "12 1/4 in"] as const,
+    };
+    const { message, help } = holeRunsIntoCut(NOWHERE, { part: "shelf", hole: "clearance", cut: "dado", spot });
+    expect(message).toBe(
+      "the clearance hole in shelf 12 in from its left end, for rail, runs into the dado for divider",
+    );
+    expect(help).toBe(
+      "give its joint with rail another `count`, or `in from ends`, so that none lies between 11 1/2 in and 12 1/4 in from that end; or move the dado",
+    );
+  });
 });
 
 describe("boards of one width", () => {
