@@ -103,7 +103,7 @@ const CAUTIONS: readonly Caution[] = [
 ];
 
 function finished({ build }: Traits): boolean {
-  return (build.finishing ?? []).length > 0 || build.steps.some(({ kind }) => kind === "finish");
+  return (build.design.finishes ?? []).length > 0;
 }
 
 /** What is shorter is drawn into a planer or off a saw's table. */
