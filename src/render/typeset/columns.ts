@@ -19,6 +19,8 @@ export interface Columns {
   readonly tie?: (width: number) => Atom;
   /** So far below that tie it goes on. */
   readonly tied?: number;
+  /** Units go over only where they are longer than a column. */
+  readonly whole?: true;
   /** A unit that takes up less, by its index, for a page that holds one more with it; null where there is none. */
   readonly tighter?: (unit: number) => Unit | null;
 }
@@ -95,8 +97,16 @@ function tightest(columns: Columns, from: number, height: number, empty: boolean
   return best;
 }
 
-/** As many units as go in; on an empty page at least one. The columns of the last page end at about the same height. */
+/** As many units as go in; on an empty page at least one. None is parted where as many go in whole. */
 function onPage(columns: Columns, from: number, height: number, empty: boolean): readonly Band[] {
+  const bands = filled(columns, from, height, empty);
+  if (!bands.some(({ parted }) => parted)) return bands;
+  const whole = filled({ ...columns, whole: true }, from, height, empty);
+  return nextOf(whole, from) >= nextOf(bands, from) ? whole : bands;
+}
+
+/** The columns of the last page end at about the same height. */
+function filled(columns: Columns, from: number, height: number, empty: boolean): readonly Band[] {
   const all = columns.units.length;
   const whole = fill(columns, from, all, height);
   if (whole.next === all) return [lowest(columns, from, all, height) ?? whole];
@@ -142,13 +152,13 @@ function lowest(columns: Columns, from: number, to: number, height: number): Ban
 
 /** As many of the units from `from` to before `to` as two columns of a height hold. */
 function fill(columns: Columns, from: number, to: number, height: number): Band {
-  const { units, between, tied = 0 } = columns;
+  const { units, between, tied = 0, whole = false } = columns;
   const spots: Spot[] = [];
   let [column, y, low, parted]: [0 | 1, number, number, boolean] = [0, 0, 0, false];
   const made = (next: number): Band => ({ y: 0, height: low, spots, parted, next });
   for (let next = from; next < to; next++) {
     const least = to === from + 1 ? 1 : 2;
-    const runs = runsOf(units[next] ?? [], { column, y: y === 0 ? 0 : y + between, height, tied, least });
+    const runs = runsOf(units[next] ?? [], { column, y: y === 0 ? 0 : y + between, height, tied, least, whole });
     if (runs === null) return made(next);
     if (runs.length > 1) parted = true;
     for (const run of runs) {
@@ -179,21 +189,24 @@ interface Place {
   readonly tied: number;
   /** So many atoms at least stay in the left column when a unit is parted. */
   readonly least: number;
+  /** Parted only where it is longer than a column. */
+  readonly whole: boolean;
 }
 
 /** Where a unit goes; null where the columns are full. */
-function runsOf(unit: Unit, { column, y, height, tied, least }: Place): readonly Run[] | null {
-  const whole = heightOf(unit);
-  if (whole <= height - y) return [{ atoms: unit, column, y }];
+function runsOf(unit: Unit, { column, y, height, tied, least, whole }: Place): readonly Run[] | null {
+  const high = heightOf(unit);
+  if (high <= height - y) return [{ atoms: unit, column, y }];
   if (column === 1) return null;
-  const cut = y === 0 || height - y >= height * WORTH_PARTING || whole > height ? cutOf(unit, height - y) : 0;
+  const worth = !whole && (y === 0 || height - y >= height * WORTH_PARTING);
+  const cut = worth || high > height ? cutOf(unit, height - y) : 0;
   const rest = unit.slice(cut);
   if (cut >= least && tied + heightOf(rest) <= height)
     return [
       { atoms: unit.slice(0, cut), column, y },
       { atoms: rest, column: 1, y: tied },
     ];
-  return whole <= height && y > 0 ? [{ atoms: unit, column: 1, y: 0 }] : null;
+  return high <= height && y > 0 ? [{ atoms: unit, column: 1, y: 0 }] : null;
 }
 
 /** How many atoms go into a height, without parting those that keep together. */
