@@ -1,5 +1,5 @@
 import { describe, expect, test } from "vitest";
-import { cubeRoot, evenSag, middleSag, secondMoment, withStrip } from "../../src/solve/build/checks/wood/beam.ts";
+import { cubeRoot, evenSag, middleSag, rigidity, secondMoment } from "../../src/solve/build/checks/wood/beam.ts";
 import { GPA_PER_MILLION_PSI, panelStiffness, stiffnessOf } from "../../src/solve/design/stock/behaviour.ts";
 import { PANELS, type PanelKind } from "../../src/solve/design/stock/panels.ts";
 import { findSpecies } from "../../src/solve/design/stock/species.ts";
@@ -70,7 +70,12 @@ test("a strip along the edge: two rectangles about their common middle, by hand"
   // 10 × 1 and 1 × 3, tops flush: areas 10 and 3, y = (10 × 0.5 + 3 × 1.5) / 13; I = Σ (b h³ / 12 + A d²)
   const y = 9.5 / 13;
   const byHand = 10 / 12 + 10 * (0.5 - y) ** 2 + 27 / 12 + 3 * (1.5 - y) ** 2;
-  expect(withStrip({ broad: 10, thick: 1 }, { broad: 1, high: 3 })).toBeCloseTo(byHand, 12);
+  const board = { broad: 10, low: -1, high: 0, modulus: 1 };
+  expect(rigidity([board, { broad: 1, low: -3, high: 0, modulus: 1 }])).toBeCloseTo(byHand, 12);
+  // The same strip of wood that is twice as stiff counts as one twice as broad: the transformed section, any handbook.
+  const doubled = rigidity([board, { broad: 2, low: -3, high: 0, modulus: 1 }]);
+  expect(rigidity([board, { broad: 1, low: -3, high: 0, modulus: 2 }])).toBeCloseTo(doubled, 12);
+  expect(rigidity([board])).toBeCloseTo(secondMoment(10, 1), 12);
 });
 
 test.each([1e-9, 0.001, 0.5, 1, 2, 27, 1e9])("the cube root of %f", (value) => {

@@ -3,10 +3,11 @@ import { millimetres } from "../../../units/length.ts";
 import { indexOf } from "../../design/space.ts";
 import type { Part, Stock } from "../../design.ts";
 import type { Checked, Rule, Verdict } from "./check.ts";
+import { footing } from "./standing/weight-and-feet.ts";
 import { loadOn } from "./wood/load.ts";
-import { longerSpan, thicker, withEdge } from "./wood/remedies.ts";
+import { longerSpan, thickerShelf, withEdge } from "./wood/remedies.ts";
 import { isFlat, type Shelf, sagUnder, shelfOf } from "./wood/shelf.ts";
-import { bodyOf } from "./wood/span.ts";
+import { bodyOf, SLACK } from "./wood/span.ts";
 
 /** What is seen: 0.02 in for each foot of span. Common practice, no source. */
 const VISIBLE = 0.02 / 12;
@@ -21,7 +22,7 @@ export const shelfSagsRule: Rule = (checked) => {
   const hidden = new Set(motions.filter(({ kind }) => kind === "slide").flatMap(({ moves }) => moves));
   return design.parts.flatMap((part) => {
     const stock = stocks.get(part.stock);
-    return stock && isFlat(part) && !hidden.has(part.id) && !isCovered(part, checked)
+    return stock && isFlat(part) && !hidden.has(part.id) && !isCovered(part, checked) && !liesOnFloor(part, checked)
       ? judge(part, stock, checked)
       : [];
   });
@@ -45,7 +46,7 @@ function judge(part: Part, stock: Stock, { design, print }: Checked): readonly V
     value: sag,
     limit,
     unit: "mm",
-    basis: `5 w L⁴ / (384 E I), half as much again for creep; load: ${load.basis}; stiffness: ${stock.stiffness?.basis}; limit: common practice, no source`,
+    basis: `5 w L⁴ / (384 E I), half as much again for creep; load: ${load.basis}; stiffness: ${stock.stiffness?.basis}${shelf.section.length > 1 ? ", with what is glued along it" : ""}; limit: common practice, no source`,
   };
   if (sag <= limit) return [{ check: { ...check, verdict: "holds" } }];
   const tell = (mm: number): string => print(millimetres(Math.round(mm * 1000), 1000));
@@ -56,7 +57,7 @@ function judge(part: Part, stock: Stock, { design, print }: Checked): readonly V
     limit: tell(limit),
     load: load.words,
     remedies: [
-      ...thicker(shelf.thick, sag / limit, design.units, print),
+      ...thickerShelf(shelf, sag / limit, design.units, print),
       ...longerSpan(
         shelf,
         (other) => sagOf(other, "kilograms" in said ? load.force : (load.force * other.long) / shelf.long),
@@ -81,3 +82,8 @@ function isCovered(part: Part, { design }: Checked): boolean {
   );
   return covered.reduce((so, { area }) => so + area, 0) > whole / 2;
 }
+
+/** Whether the floor holds it up all over. What is screwed to a wall hangs above it. */
+const liesOnFloor = (part: Part, checked: Checked): boolean =>
+  !checked.hardware.some(({ item }) => item.kind === "wall screw") &&
+  bodyOf(part, 2)[0] - footing(checked).low[2] <= SLACK;

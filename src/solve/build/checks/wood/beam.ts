@@ -35,17 +35,27 @@ export function middleSag(strips: readonly Strip[], span: number, stiffness: num
 export const evenSag = (force: number, span: number, stiffness: number): number =>
   middleSag([{ from: 0, to: span, force }], span, stiffness);
 
+/** A rectangle of a section: from where to where it reaches up, mm, and its stiffness, N/mm². */
+export interface Rectangle {
+  readonly broad: number;
+  readonly low: number;
+  readonly high: number;
+  readonly modulus: number;
+}
+
 /**
- * Second moment of a board with a strip of the same wood at its edge, flush with its top: two rectangles about their common middle
- * (parallel axes). All in mm; `high` is the strip's whole height.
+ * How stiff rectangles are that are glued together to one beam, N mm²: E I about their common middle, which the stiffer wood draws to
+ * itself (parallel axes and the transformed section, any handbook).
  */
-export function withStrip(board: { broad: number; thick: number }, strip: { broad: number; high: number }): number {
-  const [a, b] = [board.broad * board.thick, strip.broad * strip.high];
-  const [ya, yb] = [board.thick / 2, strip.high / 2];
-  const y = (a * ya + b * yb) / (a + b);
-  const about = (broad: number, high: number, middle: number): number =>
-    secondMoment(broad, high) + broad * high * (middle - y) * (middle - y);
-  return about(board.broad, board.thick, ya) + about(strip.broad, strip.high, yb);
+export function rigidity(section: readonly Rectangle[]): number {
+  const weight = ({ broad, low, high, modulus }: Rectangle): number => modulus * broad * (high - low);
+  const middle = ({ low, high }: Rectangle): number => (low + high) / 2;
+  const whole = section.reduce((so, each) => so + weight(each), 0);
+  const y = section.reduce((so, each) => so + weight(each) * middle(each), 0) / whole;
+  return section.reduce((so, each) => {
+    const off = middle(each) - y;
+    return so + each.modulus * secondMoment(each.broad, each.high - each.low) + weight(each) * off * off;
+  }, 0);
 }
 
 /** The real cube root of a number above zero, by Newton's method. */

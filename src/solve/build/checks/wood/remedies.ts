@@ -2,7 +2,7 @@
 import { inches, type Length, millimetres, toMillimetres } from "../../../../units/length.ts";
 import { roundTo } from "../../../../units/round.ts";
 import type { Stock, Units } from "../../../design.ts";
-import { cubeRoot, secondMoment, withStrip } from "./beam.ts";
+import { cubeRoot, rigidity } from "./beam.ts";
 import type { Shelf } from "./shelf.ts";
 
 type Print = (length: Length) => string;
@@ -36,20 +36,43 @@ export function longerSpan(
   return [`hold it up so that no stretch is longer than ${print(length(good, units, "down", half))}`];
 }
 
-/** No strip is higher than this: it would be a rail. */
+/** The thickness at which a board, with what is glued along it, is `times` as stiff; its top stays where it is. */
+export function thickerShelf({ section, thick }: Shelf, times: number, units: Units, print: Print): readonly string[] {
+  const [board, ...edges] = section;
+  const stiff = (high: number): boolean =>
+    rigidity([{ ...board, low: board.high - high }, ...edges]) >= times * rigidity(section);
+  const needed = firstStep(units, (high) => high > thick && stiff(high));
+  return needed ? [`make it at least ${print(needed)} thick`] : [];
+}
+
+/** No strip is higher than this: it would be a rail. Nor is a shelf thicker. */
 const HIGHEST = 100;
 
-/** The height of a strip of the same wood, as thick as the stock, glued under or along one edge, flush with the top. */
-export function withEdge(shelf: Shelf, times: number, stock: Stock, units: Units, print: Print): readonly string[] {
-  const strip = toMillimetres(stock.thickness);
-  const wanted = times * secondMoment(shelf.broad, shelf.thick);
+/** The first whole step that does. */
+function firstStep(units: Units, does: (mm: number) => boolean): Length | null {
   const step = stepOf(units);
-  for (let n = 1; toMillimetres(step) * n <= HIGHEST; n += 1) {
-    const high = toMillimetres(step) * n;
-    if (high <= shelf.thick) continue;
-    if (withStrip({ broad: shelf.broad, thick: shelf.thick }, { broad: strip, high }) < wanted) continue;
-    const [thick, tall] = [print(stock.thickness), print({ n: step.n * BigInt(n), d: step.d })];
-    return [`glue a strip of wood ${thick} thick and ${tall} high along its front edge, flush with the top`];
-  }
-  return [];
+  for (let n = 1; toMillimetres(step) * n <= HIGHEST; n += 1)
+    if (does(toMillimetres(step) * n)) return { n: step.n * BigInt(n), d: step.d };
+  return null;
+}
+
+/** The height of a strip of the same stock, glued along an edge, flush with the top; along the other where one has a strip. */
+export function withEdge(
+  { section, thick }: Shelf,
+  times: number,
+  stock: Stock,
+  units: Units,
+  print: Print,
+): readonly string[] {
+  const [{ high: top, modulus }, ...edges] = section;
+  const broad = toMillimetres(stock.thickness);
+  const stiff = (high: number): boolean =>
+    rigidity([...section, { broad, low: top - high, high: top, modulus }]) >= times * rigidity(section);
+  const needed = firstStep(units, (high) => high > thick && stiff(high));
+  const where = edges.length === 0 ? "its front edge" : "its other edge too";
+  return needed
+    ? [
+        `glue a strip of wood ${print(stock.thickness)} thick and ${print(needed)} high along ${where}, flush with the top`,
+      ]
+    : [];
 }

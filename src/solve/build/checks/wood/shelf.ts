@@ -2,7 +2,8 @@
 import { toMillimetres } from "../../../../units/length.ts";
 import { type AxisIndex, indexOf } from "../../../design/space.ts";
 import type { Design, Part, Stock } from "../../../design.ts";
-import { evenSag, secondMoment } from "./beam.ts";
+import { evenSag, type Rectangle, rigidity } from "./beam.ts";
+import { edgesOf } from "./edges.ts";
 import { bodyOf, type Span, spanOfEdges, spanOfMiddle } from "./span.ts";
 
 export interface Shelf {
@@ -14,8 +15,8 @@ export interface Shelf {
   readonly long: number;
   readonly broad: number;
   readonly thick: number;
-  /** N/mm², in the direction of the span. */
-  readonly modulus: number;
+  /** The board itself, and after it what is glued along it. */
+  readonly section: readonly [Rectangle, ...Rectangle[]];
 }
 
 export const isFlat = (part: Part): boolean => part.axes.thickness === "up";
@@ -42,20 +43,14 @@ function ways(part: Part, { stiffness }: Stock, design: Design, reachOf: typeof 
     const beside = indexOf(part.axes[size === "length" ? "width" : "length"]);
     const [from, to] = bodyOf(part, along);
     const [low, high] = bodyOf(part, beside);
-    return [
-      {
-        along,
-        span,
-        reach: span.to - span.from,
-        long: to - from,
-        broad: high - low,
-        thick: toMillimetres(part.thickness),
-        modulus: 1000 * (size === "length" ? stiffness.along : stiffness.across),
-      },
-    ];
+    const [broad, thick, [top]] = [high - low, toMillimetres(part.thickness), bodyOf(part, 2).toReversed() as [number]];
+    const modulus = 1000 * (size === "length" ? stiffness.along : stiffness.across);
+    const board: Rectangle = { broad, low: top - thick, high: top, modulus };
+    const section = [board, ...edgesOf(part, along, span, design)] as const;
+    return [{ along, span, reach: span.to - span.from, long: to - from, broad, thick, section }];
   });
 }
 
 /** How far its middle goes down at first under a force spread over the whole board. */
-export const sagUnder = (force: number, { reach, long, broad, thick, modulus }: Shelf): number =>
-  evenSag((force * reach) / long, reach, modulus * secondMoment(broad, thick));
+export const sagUnder = (force: number, { reach, long, section }: Shelf): number =>
+  evenSag((force * reach) / long, reach, rigidity(section));

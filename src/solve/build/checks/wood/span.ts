@@ -2,7 +2,7 @@
 import { TOLERANCE, UNITS_PER_MM } from "../../../../units/length.ts";
 import { toNumber } from "../../../../units/rational.ts";
 import type { AxisIndex } from "../../../design/space.ts";
-import type { Design, Part } from "../../../design.ts";
+import type { Design, Joint, Part } from "../../../design.ts";
 
 export interface Support {
   /** The part that holds. */
@@ -36,6 +36,7 @@ function rests(part: Part, along: AxisIndex, beside: AxisIndex, { joints, parts 
     const [first, second] = joint.parts;
     const by = first === part.id ? second : first;
     if (!stands(by)) return [];
+    if (joint.kind === "resting") return onPins(joint, by, along, beside);
     const way = first === part.id ? 1 : -1;
     return joint.contact.flatMap(({ normal, polygons }): Support[] => {
       // What lies on top of it is carried, and does not carry.
@@ -48,7 +49,17 @@ function rests(part: Part, along: AxisIndex, beside: AxisIndex, { joints, parts 
   });
 }
 
-const SLACK = TOLERANCE / UNITS_PER_MM;
+/** What counts as touching, mm. */
+export const SLACK = TOLERANCE / UNITS_PER_MM;
+
+/** What lies on pins is held along the line through those at each end. */
+function onPins({ arrangements }: Joint, by: string, along: AxisIndex, beside: AxisIndex): readonly Support[] {
+  const pins = (arrangements[0]?.fasteners ?? []).filter(({ kind }) => kind === "shelf pin");
+  if (pins.length === 0) return [];
+  const reach = (axis: AxisIndex) => pins.map(({ head }) => toNumber(head.at[axis]) / UNITS_PER_MM);
+  const [a, b] = [reach(along), reach(beside)];
+  return [{ by, from: Math.min(...a), to: Math.max(...a), low: Math.min(...b), high: Math.max(...b) }];
+}
 
 /** The longest gap between supports; null where fewer than two places hold it, zero long where one holds it throughout. */
 function longest(supports: readonly Support[], [low, high]: readonly [number, number]): Span | null {
