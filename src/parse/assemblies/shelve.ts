@@ -1,5 +1,7 @@
 /** Shelves in a space: fixed, or loose on pins. */
-import type { Settings } from "../expand/make.ts";
+
+import type { Span } from "../../findings/span.ts";
+import { from, type Settings } from "../expand/make.ts";
 import { tellWrong } from "../kinds/kind.ts";
 import type { TextNode } from "../yaml/nodes.ts";
 import { type Bounds, carrier, type Making } from "./making.ts";
@@ -15,7 +17,8 @@ export function shelve(space: string, said: Shelves, bounds: Bounds, making: Mak
   const { site, joints } = making;
   const { write } = site;
   const names: string[] = [];
-  const row: Row = { space, said, making, names, name: (i) => `${prefix}shelf-${i}`, more: {}, short: null };
+  const at = (said.count ?? said.at ?? said.loose)?.key ?? site.at;
+  const row: Row = { space, said, making, names, name: (i) => `${prefix}shelf-${i}`, more: {}, short: null, at };
   if (said.loose) rest(space, said, bounds, making, prefix);
   for (const height of said.at?.value ?? []) put(row, { top: write`${space}.bottom + ${height}` });
   if (said.count) equally(row, said.count.value, site.step, `${prefix}shelf`);
@@ -31,13 +34,15 @@ interface Row {
   /** Of those so far. */
   readonly names: string[];
   readonly name: (i: number) => string;
+  /** The setting that asks for them: what is found about them is found there. */
+  readonly at: Span;
   readonly more: Settings;
   /** How far a strip along the front stays off each side; null: it goes from side to side. */
   readonly short: TextNode | null;
 }
 
 /** One more shelf, with the strip along its front. */
-function put({ space, said, making, names, name, more, short }: Row, where: Settings, own?: string): void {
+function put({ space, said, making, names, name, more, short, at }: Row, where: Settings, own?: string): void {
   const { site, entries, joints, edge } = making;
   const { write } = site;
   const shelf = own ?? name(names.length + 1);
@@ -52,16 +57,17 @@ function put({ space, said, making, names, name, more, short }: Row, where: Sett
     ...(said.carries && { carries: said.carries.value }),
     ...(!edged && edge),
   };
-  entries[shelf] = { ...base, ...more, ...where };
+  entries[shelf] = from(at, { ...base, ...more, ...where });
   names.push(shelf);
   if (!edged) return;
   const flush = edged["flush with"]?.value ?? "top";
-  entries[strip] = {
+  const lip: Settings = {
     ...{ called: "shelf lip", "made of": edged.lip.value, as: "on edge", grain: "across", front },
     left: short ? write`${space}.left + ${short}` : write`${space}.left`,
     right: short ? write`${space}.right - ${short}` : write`${space}.right`,
     ...{ [flush]: write`${shelf}.${flush}`, up: edged.high.value },
   };
+  entries[strip] = from(at, lip);
   joints.push({ join: strip, to: shelf, with: "glue" });
 }
 
@@ -100,6 +106,7 @@ function rest(space: string, said: Shelves, { left, right }: Bounds, making: Mak
     ...{ space, said, making, names, name: (i) => `${prefix}loose-shelf-${i}` },
     more: { called: said.called?.value ?? "loose shelf", back: write`${space}.back - ${back}` },
     // A little shorter than any usual shelf on pins.
+    at: said.loose?.key ?? site.at,
     short: half ?? write`${usual("3/32", "2.5")}`,
   };
   const wanted = said.loose?.value;

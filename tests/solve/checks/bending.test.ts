@@ -84,3 +84,107 @@ describe("a seat", () => {
     expect(value("{ seats: 2 }")).toBeCloseTo(value("{ seats: 2, each weighs: 200 lb }") ?? 0, 6);
   });
 });
+
+/** A bookcase of 3/4 birch plywood (23/32): what stands in front of its one opening, and what that holds. */
+const bookcase = (holds: string, more = "", frame = ""): string => `plan: 1
+title: Bookcase for the tool library
+units: inch
+outside: { width: 47 1/2, depth: 12, height: 24 }
+${more}
+stock:
+  ply: { sold as: 3/4 birch plywood, measures: 23/32 }
+  oak: { sold as: 4/4, wood: red oak, planed to: 3/4, widths: 4 to 8 }
+piece:
+  cabinet:
+    kind: case
+    made of: ply
+    ${frame === "" ? `openings: { down: [ { high: the rest, ${holds} } ] }` : `front: 3/4\n    openings: { behind: face }`}
+${frame}`;
+
+const SHELF = "cabinet.opening-1-loose-shelf-1";
+
+describe("a shelf on pins", () => {
+  // Between the points of the pins, which reach 3/8 in out of the sides: 47 1/2 − 2 × 23/32 − 2 × 3/8 = 45.3125; its ends stand 1/16 off the
+  // sides. Plywood 7.92 GPa, the middle of the five lay-ups of J. Korean Wood Sci. Tech. 53(4), Table 3; half as much again for creep.
+  const psi = (7.92 / 6.894757) * 1e6;
+  const span = 47.5 - 2 * (23 / 32) - 0.75;
+  const broad = 12 - 1 / 8;
+  const byHand = (pounds: number): number =>
+    (1.5 * 5 * pounds * (span / (47.5 - 2 * (23 / 32) - 1 / 8)) * span ** 3) /
+    (384 * psi * ((broad * (23 / 32) ** 3) / 12));
+  const loose = (more: string, plan = "") => judge(bookcase(`shelves: { loose: 1${more} }`, plan));
+
+  test("bends from pins to pins, and is told", () => {
+    const { of, told } = loose(", carries: 60 lb");
+    const check = of("shelf-sags", SHELF);
+    expect((check?.value ?? 0) / INCH / byHand(60)).toBeCloseTo(1, 2);
+    expect((check?.limit ?? 0) / INCH).toBeCloseTo((0.02 * span) / 12, 2);
+    expect(told("shelf-sags")).toHaveLength(1);
+  });
+  test("with little on it holds", () => {
+    expect(loose(", carries: 8 lb").of("shelf-sags", SHELF)?.verdict).toBe("holds");
+  });
+  test("carries what the plan says, and is told beside other boards of its case", () => {
+    const places = loose("", "carries: books").told("shelf-sags");
+    expect(places.map(({ message }) => message).join()).toMatch(/loose-shelf-1/u);
+  });
+  test("with a lip glued along its front is stiffer by that, as one section about its common middle", () => {
+    const { of } = loose(", carries: 60 lb, front edge: { lip: oak, high: 2 }");
+    // Board 11 1/8 × 23/32, lip 3/4 × 2 of red oak, 1.82·10⁶ psi, tops flush; transformed section, any handbook.
+    const [t, b, n] = [23 / 32, broad - 0.75, 1.82e6 / psi];
+    const [a1, a2] = [b * t, n * 0.75 * 2];
+    const y = (a1 * (t / 2) + a2 * 1) / (a1 + a2);
+    const inertia = (b * t ** 3) / 12 + a1 * (t / 2 - y) ** 2 + (n * 0.75 * 8) / 12 + a2 * (1 - y) ** 2;
+    const plain = (broad * t ** 3) / 12;
+    const check = of("shelf-sags", SHELF);
+    expect((check?.value ?? 0) / INCH / ((byHand(60) * plain) / inertia)).toBeCloseTo(1, 2);
+    expect(check?.basis).toMatch(/with what is glued along it/u);
+  });
+  test("the height of strip that the help names would do", () => {
+    const [finding] = loose(", carries: 60 lb").told("shelf-sags");
+    const high = /thick and (\S+(?: \S+)?) in high/u.exec(finding?.help ?? "")?.[1];
+    const strip = (height: string) => loose(`, carries: 60 lb, front edge: { lip: ply, high: ${height} }`);
+    expect(strip(high ?? "0").of("shelf-sags", SHELF)?.verdict).toBe("holds");
+    expect(strip("1 1/2").of("shelf-sags", SHELF)?.verdict).toBe("warns");
+  });
+});
+
+describe("the bottom of a case", () => {
+  const bottom = (more: string) => judge(bookcase("name: bay", `carries: 300 lb${more}`)).of;
+  test("that lies on the floor does not bend", () => {
+    expect(bottom("")("shelf-sags", "cabinet.bottom-panel")).toBe(undefined);
+  });
+  test("held off the floor it bends from side to side", () => {
+    const text = bookcase("name: bay", "carries: 300 lb").replace(
+      "    made of: ply\n",
+      "    made of: ply\n    bottom panel: { up: 2 }\n",
+    );
+    expect(judge(text).of("shelf-sags", "cabinet.bottom-panel")?.verdict).toBe("warns");
+  });
+  test("on a base it bends across it, from the front of the base to its back", () => {
+    const text = bookcase("name: bay", "carries: 300 lb")
+      .replace("    made of: ply\n", "    made of: ply\n    on: base\n")
+      .replace(
+        "piece:\n",
+        "piece:\n  base: { kind: base, made of: ply, form: toe-kick, high: 4, in at the front: 2 }\n",
+      );
+    const check = judge(text).of("shelf-sags", "cabinet.bottom-panel");
+    expect(check?.verdict).toBe("holds");
+    expect((check?.limit ?? 0) / INCH).toBeLessThan((0.02 * 12) / 12);
+  });
+});
+
+test("the rail of a face frame that is glued along a fixed shelf is counted", () => {
+  const frame = (fixed: string) => `  face:
+    kind: face-frame
+    made of: oak
+    case: cabinet
+    to the case: { with: ${fixed} }
+    openings: { down: [ { high: equal }, { high: equal } ] }
+`;
+  const sag = (fixed: string): number =>
+    judge(bookcase("", "carries: books", frame(fixed))).of("shelf-sags", "cabinet.divider-1")?.value ?? 0;
+  const [glued, screwed] = [sag("glue"), sag("nails")];
+  // Board 11 1/4 × 23/32 behind a rail 3/4 × 1 1/2 whose top is flush with it or not: 2.4 times as stiff and more; nails alone slip.
+  expect(screwed / glued).toBeGreaterThan(2);
+});
