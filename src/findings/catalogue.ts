@@ -61,6 +61,7 @@ import { headNotInJoint } from "./rules/head-not-in-joint.ts";
 import { hingeBound } from "./rules/hinge-bound.ts";
 import { hingeLeafToEdge } from "./rules/hinge-leaf-to-edge.ts";
 import { hingeLeavesApart } from "./rules/hinge-leaves-apart.ts";
+import { hingeOverlay } from "./rules/hinge-overlay.ts";
 import { holdStillAlongGrain } from "./rules/hold-still-along-grain.ts";
 import { holeRunsIntoCut } from "./rules/hole-runs-into-cut.ts";
 import { holesMeet } from "./rules/holes-meet.ts";
@@ -272,6 +273,7 @@ export const catalogue: readonly Rule<never>[] = [
   hingeBound,
   hingeLeafToEdge,
   hingeLeavesApart,
+  hingeOverlay,
   holdStillAlongGrain,
   holeRunsIntoCut,
   holesMeet,

@@ -23,7 +23,7 @@ export const door = assembly({
     entries.room = roomOf(said, site);
     for (const leaf of leavesOf(said, site, entries)) {
       const made = addLeaf(leaf, making);
-      joints.push(from(said.hinges?.key, hingesOf(leaf, made, said)));
+      joints.push(from(said.hinges?.key, hingesOf(leaf, made, said, site)));
       fittings.push(...pullOf(leaf, made, said, site).map((each) => from(said.pull?.key, each)));
     }
     return { entries, joints, fittings };
@@ -74,11 +74,14 @@ function leavesOf(said: Said, { write, usual, step }: Site, entries: Record<stri
   });
 }
 
-function hingesOf({ hinged }: Leaf, { hung }: Made, said: Said): Settings {
+/** The joint follows from the hinges that are named: overlay or inset decides only where none are. */
+function hingesOf({ hinged }: Leaf, { hung }: Made, said: Said, site: Site): Settings {
   const hinges = said.hinges?.value;
-  const usual = said.lies?.value === "overlay" ? "cup hinges" : "butt hinges";
+  const usual = said.lies?.value === "overlay" ? "cup hinge" : "butt hinge";
+  const { kind } = site.item(hinges?.hardware?.value, usual);
+  const method = kind.startsWith("cup hinge") ? "cup hinges" : kind === "continuous hinge" ? kind : "butt hinges";
   return {
-    ...{ join: hung, to: said.walls.value.said[hinged]?.value, with: hinges?.with?.value ?? usual },
+    ...{ join: hung, to: said.walls.value.said[hinged]?.value, with: hinges?.with?.value ?? method },
     ...(hinges?.hardware && { hardware: hinges.hardware.value }),
     ...(hinges?.count && { count: hinges.count.value }),
     ...(hinges?.["in from ends"] && { "in from ends": hinges["in from ends"].value }),

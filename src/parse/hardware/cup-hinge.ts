@@ -2,13 +2,18 @@ import { GAUGE } from "./butt-hinge.ts";
 import { deciding, type HardwareField, type HardwareKind, measure, number, range } from "./kind.ts";
 
 const BASIS =
-  "cup 35 mm, 3 to 7 mm from the edge, bored 10.5 to 13 mm, screws 45 × 9.5 mm, plate on the line 37 mm behind the front: pages of three hinge makers; way of the door, and plate: common practice, no source";
+  "cup 35 mm, 3 to 7 mm from the edge, bored 10.5 to 13 mm, screws 45 × 9.5 mm, plate on the line 37 mm behind the front, overlay = what the hinge gives + what the cup lies further in: pages of three hinge makers; way of the door, and plate: common practice, no source";
 
 const fields = (overlay: Readonly<Record<string, HardwareField>>, setBack: HardwareField): HardwareKind["fields"] => ({
   ...overlay,
   cup: deciding(measure("The diameter of its cup.", "35 mm", "35")),
   "cup deep": deciding(measure("How deep the cup is bored.", "12.5 mm", "12.5")),
   "cup from edge": deciding(measure("From the edge of the door to the edge of the cup.", "4 mm", "4")),
+  "cup between": range(
+    "How near to the edge of the door and how far from it the cup may lie: each further, the door covers that much more.",
+    "3 mm to 7 mm",
+    "3 to 7",
+  ),
   "door thickness": deciding(range("How thick a door it takes.", "16 mm to 24 mm", "16 to 24")),
   opens: deciding(number("How many degrees it opens.", 110)),
   "plate set back": setBack,
@@ -23,7 +28,13 @@ const fields = (overlay: Readonly<Record<string, HardwareField>>, setBack: Hardw
 });
 
 const overlay = (inch: string, mm: string) => ({
-  overlay: deciding(measure("How far the door covers what it hangs on.", inch, mm)),
+  overlay: deciding(
+    measure(
+      "How far the door covers what it hangs on where its cup lies as far from the edge as is said: as far as the door does if nothing is said.",
+      inch,
+      mm,
+    ),
+  ),
 });
 
 /** On the side of a case without a face frame, in front of which the door lies. */

@@ -95,7 +95,7 @@ export const doorKeys = {
       text: made(partName, (name): HingesSaid => ({ hardware: { value: name, at: name.at, key: name.at } })),
       map: made(hinges, ({ said }): HingesSaid => said),
     }),
-    "Its hinges, by their name in `hardware`, or settings that say more: butt hinges in an opening, cup hinges over it, if nothing is said.",
+    "Its hinges, by their name in `hardware`, or settings that say more: butt hinges in an opening, cup hinges over it, if none are named.",
   ),
   against: may(measure, "How far an overlay door is kept off by its bumpers: nothing if nothing is said."),
   "set back": may(measure, "How far an inset door stays behind the front."),

@@ -52,7 +52,7 @@ function judge(part: Part, stock: Stock, { design, print }: Checked): readonly V
   const tell = (mm: number): string => print(millimetres(Math.round(mm * 1000), 1000));
   const finding = shelfSags(part.at, {
     part: part.id,
-    sag: tell(sag),
+    sag: tell(sag) === tell(limit) ? `a little more than ${tell(limit)}` : tell(sag),
     span: tell(shelf.reach),
     limit: tell(limit),
     load: load.words,

@@ -22,6 +22,7 @@ export const TOLD: ReadonlyMap<string, string> = new Map([
   ["hinge-bound", "Hinges close before the door does"],
   ["hinge-leaf-to-edge", "Leaves of hinges leave wood behind them"],
   ["hinge-leaves-apart", "Gaps at hinges are no wider than the hinges close"],
+  ["hinge-overlay", "Cup hinges hold their doors where they are drawn"],
   ["hole-runs-into-cut", "No hole runs into a joint"],
   ["holes-meet", "No hole runs into another"],
   ["inset-door-without-stop", "Doors inside their frames have something to stop against"],

@@ -4,7 +4,7 @@ import { add, half, max, min, negate, subtract } from "../../../units/rational.t
 import type { Arrangement, Box, Hardware, Hole, Item } from "../../design.ts";
 import { measureOf, numberOf } from "../hardware/items.ts";
 import { boxSolid } from "../hardware/solids.ts";
-import { type CupPlace, cupHingeOf, cupPlace } from "../hinges/cup-place.ts";
+import { type CupPlace, cupHingeOf, cupPlace, suited } from "../hinges/cup-place.ts";
 import { boxOf, endOf, type Lie, lieOf, onward, turned } from "../hinges/lie.ts";
 import { bore, screwsOf } from "../hinges/screws.ts";
 import { spotsOf } from "../hinges/spots.ts";
@@ -29,8 +29,9 @@ const CLEAR = millimetres(1);
  */
 export const cupHinges: Maker = ({ joint, draft, head: door, hold }, shift, context) => {
   const lie = lieOf(draft, door, hold, context.reaches);
-  const item = lie && cupHingeOf(draft, lie, hold, context.items);
-  if (!item || !lie || shift.turned) return [];
+  const found = lie && cupHingeOf(draft, lie, hold, context.items);
+  if (!found || !lie || shift.turned) return [];
+  const item = suited(found, lie, context.printItem);
   const spots = spotsOf(draft, door.id, lie, context, shift.by);
   const place = cupPlace(draft, item, lie, context.measure);
   if (!spots || spots.length === 0 || !place) return [];
