@@ -137,6 +137,7 @@ import { planVersion } from "./rules/plan-version.ts";
 import { planedThickerThanSold } from "./rules/planed-thicker-than-sold.ts";
 import { pocketNeedsRoom } from "./rules/pocket-needs-room.ts";
 import { precisionStep } from "./rules/precision-step.ts";
+import { pulledOver } from "./rules/pulled-over.ts";
 import { quotesCloseEarly } from "./rules/quotes-close-early.ts";
 import { quotesNotClosed } from "./rules/quotes-not-closed.ts";
 import { rangeBackwards } from "./rules/range-backwards.ts";
@@ -349,6 +350,7 @@ export const catalogue: readonly Rule<never>[] = [
   planedThickerThanSold,
   pocketNeedsRoom,
   precisionStep,
+  pulledOver,
   quotesCloseEarly,
   quotesNotClosed,
   rangeBackwards,

@@ -12,12 +12,12 @@ const press = (fittings: string): string =>
     ["joints:", `${fittings}joints:`],
   );
 
-export const noTipRestraint = rule<{ readonly high: string }>({
+export const noTipRestraint = rule<{ readonly high: string; readonly line: string }>({
   name: "no-tip-restraint",
   severity: "warning",
   message: (a) => `the piece is ${a.high} high, carries clothes, and nothing ties it to the wall`,
   label: () => "not tied to the wall",
-  help: () => "add a wall strap high at its back (fittings: - { fit: wall strap, to: PART })",
+  help: (a) => `add a wall strap high at its back (${a.line})`,
   explain: `Also a chest that stands by itself can be pulled over by a child who climbs in its drawers. What holds clothes and is 27 in (686 mm) high or more
 is tied to a stud. The wall strap comes on the shopping list, and the plan gets a step for it.`,
   wrong: press(""),

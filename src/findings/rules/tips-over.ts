@@ -12,20 +12,25 @@ const tower = (high: string): string =>
 
 export const tipsOver = rule<{
   readonly test: string;
-  /** N·m that are missing. */
-  readonly missing: string;
+  /** How strongly its top would have to be held back: "13 lb". */
+  readonly hold: string;
   readonly further: string;
   readonly strap: boolean;
+  /** The line that would tie it. */
+  readonly line: string;
+  /** It does not say what it carries, and is taken to be for clothes. */
+  readonly assumed: boolean;
 }>({
   name: "tips-over",
   severity: "error",
   message: (a) => `the piece tips over when it is tested as clothing storage is: ${a.test}`,
   label: () => "tips over",
-  why: (a) => `${a.missing} N·m are missing about the line on which it stands in front`,
+  why: (a) => `somebody would have to hold its top back with ${a.hold} to keep it from falling forward`,
   help: (a) =>
-    a.strap
+    (a.strap
       ? `let what it stands on reach ${a.further} further to the front, or let drawers open less far; the strap alone should not hold it`
-      : `tie it to the wall with a wall strap (fittings: - { fit: wall strap, to: PART }), and let what it stands on reach ${a.further} further to the front`,
+      : `tie it to the wall with a wall strap (${a.line}), and let what it stands on reach ${a.further} further to the front`) +
+    (a.assumed ? "; or, if no clothes go into it, say what does (carries: books, carries: 20 lb)" : ""),
   explain: `A chest of drawers that tips over kills small children. A piece for clothes of 27 in (686 mm) and 30 lb (13.6 kg) or more, with 3.2 ft³ (91 dm³)
 or more behind drawers and doors, is tested three ways: everything open and the drawers filled with 8.5 lb to the cubic foot; pulled forward with 10 lb at the
 highest hand-hold; and with 60 lb on the edge of each open drawer while carpet under its back tilts it. It has to stay, and to be tied to the wall besides.

@@ -11,7 +11,7 @@ export const wallStrap: HardwareKind = {
     long: measure("How long its bracket is.", "2", "50"),
     wide: measure("How wide its bracket is.", "5/8", "16"),
     thick: measure("How thick its bracket is.", "1/8", "3"),
-    ...screwed(2, "3/4", "20"),
+    ...screwed(2),
     "wall screw": deciding(measure("The length of the screw that goes into the stud.", "2 1/2", "65")),
   },
   basis: "pull: the load of a laboratory's test of tip restraints; the rest is common practice, no source",

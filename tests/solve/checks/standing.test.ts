@@ -120,3 +120,63 @@ describe("stability of clothing storage", () => {
     expect(open?.moment).toBeCloseTo((9.80665 * (30 * 200 - 5 * 300)) / 1000, 6);
   });
 });
+
+/** A bookcase of 3/4 MDF 24 in wide: two sides, a top, two shelves and no back; `deep` and `high` in inches. */
+const bookcase = (deep: string, high: string, more = "", fittings = ""): string => `plan: 1
+title: Bookcase for the manuals
+units: inch
+outside: { width: 24, depth: ${deep}, height: ${high} }
+${more}
+stock:
+  mdf: { sold as: 3/4 MDF, measures: 3/4 }
+piece:
+  left-side: { made of: mdf, as: upright, facing: left, grain: up, left: 0, front: 0, back: outside.back, bottom: 0, top: outside.top }
+  right-side: { mirror of: left-side, about: across }
+  lid: { made of: mdf, as: lying flat, grain: across, between: [left-side, right-side], front: 0, back: outside.back, top: outside.top }
+  shelf: { made of: mdf, as: lying flat, grain: across, between: [left-side, right-side], front: 0, back: outside.back, bottom: 20 }
+joints:
+  - { join: [lid, shelf], to: [left-side, right-side], with: screws, from: left-side, count: 2 }
+${fittings}`;
+
+// CPSC, release of November 17, 2020: anchor furniture such as bookcases and dressers. ASTM F2057-23 leaves bookcases out (1.2); its pull of 10 lb at a hand-hold
+// up to 56 in (9.2.2) and its height of 27 in are the yardstick.
+describe("a bookcase that stands free", () => {
+  const pulled = (text: string) => {
+    const { build, findings } = solveText(text);
+    return {
+      check: build?.checks.find(({ rule }) => rule === "pulled-over"),
+      told: findings.filter(({ rule }) => rule === "pulled-over"),
+      build,
+    };
+  };
+  it("is pulled over with its weight times half its depth over the height of the hand", () => {
+    const { check, told, build } = pulled(bookcase("12", "60", "carries: 20 lb"));
+    const lb = (build?.parts ?? []).reduce((so, { mass }) => so + mass, 0) / KG_PER_LB;
+    // The middle of its weight is 6 in behind its front edge.
+    expect((check?.value ?? 0) / KG_PER_LB).toBeCloseTo((lb * 6) / 56, 3);
+    expect((check?.limit ?? 0) / KG_PER_LB).toBeCloseTo(10, 6);
+    expect(check).toMatchObject({ verdict: "warns", basis: expect.stringMatching(/CPSC.*outside of its scope/u) });
+    expect(told[0]?.message).toContain(`60 in high: a pull of ${Math.round((lb * 6) / 56)} lb at 56 in from the floor`);
+    expect(told[0]?.help).toContain("fit: wall strap, to: lid, face: top, deep: lid.back - 1");
+  });
+  it("that reaches as much further to the front as the help says, or has the strap, or is lower than 27 in, is left in peace", () => {
+    const strap = "fittings:\n  - { fit: wall strap, to: lid, face: top, deep: lid.back - 1 }\n";
+    const tied = pulled(bookcase("12", "60", "carries: 20 lb", strap));
+    expect(tied.told).toEqual([]);
+    expect(tied.build?.hardware.some(({ item }) => item.kind === "wall strap")).toBe(true);
+    expect(pulled(bookcase("12", "26", "carries: 20 lb")).check).toBe(undefined);
+    expect(pulled(bookcase("12", "60")).check).toBe(undefined);
+    expect(pulled(bookcase("20", "60", "carries: 20 lb")).check).toMatchObject({ verdict: "holds" });
+  });
+  it("with clothes in it is tested as the standard has it, in the words of the plan's units", () => {
+    const found = (units: string) =>
+      solveText(bookcase("12", "60", "carries: clothes").replace("units: inch", units)).findings.filter(
+        ({ rule }) => rule === "tips-over" || rule === "pulled-over",
+      );
+    const [told, ...rest] = found("units: inch");
+    expect(rest).toEqual([]);
+    expect(told?.why).toMatch(/^somebody would have to hold its top back with \d+ lb/u);
+    expect(told?.why).not.toContain("N·m");
+    expect(told?.help).not.toContain("carries:");
+  });
+});

@@ -41,6 +41,7 @@ import { notMarkedExactlyRule } from "./not-marked-exactly.ts";
 import { oneGoodFaceRule } from "./one-good-face.ts";
 import { onlyOneStudRule } from "./only-one-stud.ts";
 import { pinsMeetInDividerRule } from "./pins-meet-in-divider.ts";
+import { pulledOverRule } from "./pulled-over.ts";
 import { seatBendsRule } from "./seat-bends.ts";
 import { shelfAtAHingeRule } from "./shelf-at-a-hinge.ts";
 import { shelfSagsRule } from "./shelf-sags.ts";
@@ -90,6 +91,7 @@ const RULES: readonly Rule[] = [
   knobScrewDoesNotFitRule,
   lidNotHeldRule,
   tipsOverRule,
+  pulledOverRule,
   wallScrewTooShortRule,
   onlyOneStudRule,
   doorTooThickRule,

@@ -39,6 +39,7 @@ export const TOLD: ReadonlyMap<string, string> = new Map([
   ["only-one-stud", "What hangs on a wall reaches two studs"],
   ["opens-too-little", "Doors, lids and drawers open wide enough"],
   ["pins-meet-in-divider", "Shelf pins on both sides of a panel do not meet in it"],
+  ["pulled-over", "It does not tip over when somebody pulls at it, also while it is empty"],
   ["seat-bends", "Seats do not bend too far under those who sit on them"],
   ["shelf-at-a-hinge", "No shelf lies where a hinge needs the room"],
   ["shelf-sags", "Shelves do not sag too far under what they carry"],

@@ -14,7 +14,7 @@ export interface Tested {
 }
 
 /** 10 lb pulled at the highest hand-hold, at most 56 in up; 60 lb on the edge of an open drawer, the piece tilted by carpet 0.43 in thick. */
-const [PULL, HAND, CHILD, CARPET] = [pounds(10), 56 * 25.4, pounds(60), 0.43 * 25.4];
+export const [PULL, HAND, CHILD, CARPET] = [pounds(10), 56 * 25.4, pounds(60), 0.43 * 25.4];
 const THOUSAND = 1000;
 
 export function stabilityTests(
