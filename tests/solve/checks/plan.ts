@@ -53,7 +53,7 @@ ${joints}
 export const shelf = (stock: string, wide: string, more: string): string => `plan: 1
 title: Shelf for the paint tins
 units: inch
-outside: { width: ${wide}, depth: 11 1/4, height: 30 }
+outside: { width: ${wide}, depth: 11 1/4, height: 26 }
 ${more}
 stock:
   sides: { sold as: 3/4 MDF, measures: 3/4 }
