@@ -61,6 +61,7 @@ import { headNotInJoint } from "./rules/head-not-in-joint.ts";
 import { hingeBound } from "./rules/hinge-bound.ts";
 import { hingeLeafToEdge } from "./rules/hinge-leaf-to-edge.ts";
 import { hingeLeavesApart } from "./rules/hinge-leaves-apart.ts";
+import { hingeNotLetIn } from "./rules/hinge-not-let-in.ts";
 import { hingeOverlay } from "./rules/hinge-overlay.ts";
 import { holdStillAlongGrain } from "./rules/hold-still-along-grain.ts";
 import { holeRunsIntoCut } from "./rules/hole-runs-into-cut.ts";
@@ -274,6 +275,7 @@ export const catalogue: readonly Rule<never>[] = [
   hingeBound,
   hingeLeafToEdge,
   hingeLeavesApart,
+  hingeNotLetIn,
   hingeOverlay,
   holdStillAlongGrain,
   holeRunsIntoCut,

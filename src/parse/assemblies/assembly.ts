@@ -49,6 +49,8 @@ export interface Site {
 export interface WrittenItem {
   readonly kind: string;
   readonly measure: (field: string) => TextNode | null;
+  /** What the plan itself says of it, if anything. */
+  readonly said: (field: string) => TextNode | null;
   /** The lower end of a range. */
   readonly least: (field: string) => TextNode | null;
   readonly lengths: (field: string) => readonly TextNode[];

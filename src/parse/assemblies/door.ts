@@ -1,4 +1,5 @@
 import { from, type Settings } from "../expand/make.ts";
+import { squash } from "../names.ts";
 import type { TextNode } from "../yaml/nodes.ts";
 import { assembly, type Expanded, type Site } from "./assembly.ts";
 import { addLeaf, type Leaf, type Made, type Making } from "./door/leaf.ts";
@@ -30,12 +31,20 @@ export const door = assembly({
   },
 });
 
+/** Hinges that the plan wants mortised ask for a gap narrower than they close: half of that, 1/16 in for the usual ones (a page on inset doors, reproduced). */
+function mortisedGap({ hinges }: Said, { item, write }: Site): TextNode | null {
+  const hinge = item(hinges?.value.hardware?.value, "butt hinge");
+  const closed = hinge.measure("closed");
+  const fit = hinge.said("fit")?.text ?? "";
+  return hinge.kind === "butt hinge" && squash(fit) === squash("mortised") && closed ? write`${closed} / 2` : null;
+}
+
 /** The room that the doors fill, the gap between a pair included; as thick as its wood, its back or front is where that begins. */
 function roomOf(said: Said, site: Site): Settings {
   const { write, usual } = site;
   const opening = said.in.value;
   const overlay = said.lies?.value === "overlay";
-  const gap = said.gap?.value ?? write`${usual("1/8", "3")}`;
+  const gap = said.gap?.value ?? mortisedGap(said, site) ?? write`${usual("1/8", "3")}`;
   const beyond = (side: Side): TextNode =>
     said.overlay?.value[side] ?? said.covers?.value[side] ?? write`${usual("1/2", "12")}`;
   const at = (side: Side): TextNode => {

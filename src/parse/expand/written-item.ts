@@ -31,6 +31,10 @@ export function writtenItem(
   return {
     kind: kind?.kind ?? usual,
     measure,
+    said(word) {
+      const node = field(word);
+      return node?.kind === "text" ? node : null;
+    },
     least(word) {
       const both = measure(word);
       const low = both && /^(.+?)\s+(?:to|and)\s+./iu.exec(both.text)?.[1];

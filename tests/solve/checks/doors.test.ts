@@ -219,3 +219,39 @@ describe("the overlay of cup hinges: what the hinge gives, and what its cup lies
     expect(solveText(front).findings.find(({ rule }) => rule === "hinge-overlay")?.help).toContain("kind: cup hinge");
   });
 });
+
+describe("hinges that are to be mortised: (closed − gap) / 2 (instructions of hinge makers, and arithmetic)", () => {
+  const hung = (fit: string, gap: string) =>
+    solveText(
+      doorExample(
+        ["butt hinge, leaf: 1/2", `butt hinge, leaf: 1/2${fit}`],
+        ["    pull: knob\n", `    pull: knob\n${gap}`],
+      ),
+    );
+  const mortises = ({ build }: ReturnType<typeof hung>) =>
+    (build?.parts ?? []).flatMap(({ features }) =>
+      features.flatMap((each) =>
+        each.kind === "mortise" && "size" in each ? [toNumber(each.size[2]) / UNITS_PER_MM / IN] : [],
+      ),
+    );
+  const words = ({ build }: ReturnType<typeof hung>) => (build?.steps ?? []).flatMap(({ text }) => text).join(" ");
+  test("the gap follows: half of 1/8, each leaf let in by 1/32", () => {
+    const found = hung(", fit: mortised", "");
+    expect(said(found.findings)).toEqual([]);
+    expect(new Set(mortises(found))).toEqual(new Set([1 / 32]));
+    expect(words(found)).toContain("deepen or pack a mortise");
+  });
+  test("a gap as wide as they close is refused, with one that would do", () => {
+    const { findings } = hung(", fit: mortised", "    gap: 1/8\n");
+    const [finding] = findings.filter(({ rule }) => rule === "hinge-not-let-in");
+    expect(finding?.help).toContain("gap: 1/16 in");
+    expect(said(hung(", fit: mortised", "    gap: 1/16\n").findings)).toEqual([]);
+    expect(said(hung(", fit: in the gap", "    gap: 1/8\n").findings)).toEqual([]);
+  });
+  test("where nothing is said they fold into the usual gap, and no step speaks of mortises", () => {
+    const found = hung("", "");
+    expect(mortises(found)).toEqual([]);
+    expect(words(found)).toContain("put card behind a leaf");
+    expect(words(found)).not.toMatch(/mortise/u);
+  });
+});

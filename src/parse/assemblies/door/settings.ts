@@ -82,7 +82,10 @@ export const doorKeys = {
     "The panel of a framed door: its stock, or settings that say more.",
   ),
   lies: may(word(["inset", "overlay"]), "Whether it lies in its opening or over its edges; in it if nothing is said."),
-  gap: may(measure, "What stays open round an inset door: 1/8 in or 3 mm if nothing is said."),
+  gap: may(
+    measure,
+    "What stays open round an inset door: 1/8 in or 3 mm if nothing is said, half of what its hinges close to where they say fit: mortised.",
+  ),
   overlay: may(reach, "How far it reaches over each edge: 1/2 in or 12 mm if nothing is said."),
   pair: may(yesNo, "Whether there are two, hung at the left and at the right."),
   "gap between": may(measure, "What stays open between the two of a pair: 1/8 in or 3 mm if nothing is said."),

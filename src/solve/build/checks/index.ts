@@ -16,6 +16,7 @@ import { doorWithoutCatchRule } from "./doors/door-without-catch.ts";
 import { doorWithoutGripRule } from "./doors/door-without-grip.ts";
 import { hingeBoundRule } from "./doors/hinge-bound.ts";
 import { hingeLeafToEdgeRule } from "./doors/hinge-leaf-to-edge.ts";
+import { hingeNotLetInRule } from "./doors/hinge-not-let-in.ts";
 import { hingeOverlayRule } from "./doors/hinge-overlay.ts";
 import { insetDoorWithoutStopRule } from "./doors/inset-door-without-stop.ts";
 import { opensTooLittleRule } from "./doors/opens-too-little.ts";
@@ -97,6 +98,7 @@ const RULES: readonly Rule[] = [
   doorTooThickRule,
   cupTooDeepRule,
   hingeBoundRule,
+  hingeNotLetInRule,
   hingeLeafToEdgeRule,
   hingeOverlayRule,
   cupMeetsGrooveRule,

@@ -22,6 +22,7 @@ export const TOLD: ReadonlyMap<string, string> = new Map([
   ["hinge-bound", "Hinges close before the door does"],
   ["hinge-leaf-to-edge", "Leaves of hinges leave wood behind them"],
   ["hinge-leaves-apart", "Gaps at hinges are no wider than the hinges close"],
+  ["hinge-not-let-in", "Hinges that are to be mortised have something to be let in"],
   ["hinge-overlay", "Cup hinges hold their doors where they are drawn"],
   ["hole-runs-into-cut", "No hole runs into a joint"],
   ["holes-meet", "No hole runs into another"],

@@ -73,7 +73,12 @@ export function fastenedText(
 }
 
 /** What hangs: the hinges first on what moves, then on what it hangs on. */
-function hungTexts(work: Work, { method, parts: [hung] }: Joint, these: string, those: string): readonly string[] {
+function hungTexts(
+  work: Work,
+  { id, method, parts: [hung, hold] }: Joint,
+  these: string,
+  those: string,
+): readonly string[] {
   if (method === "cup hinges")
     return [
       `Press the cups of the hinges into their holes and screw them on. Screw the plates to ${those}, in the holes bored for them. Hook ${these} on, and set it with the screws of the hinges until its gaps are even.`,
@@ -84,9 +89,11 @@ function hungTexts(work: Work, { method, parts: [hung] }: Joint, these: string, 
     ];
   if (method !== "butt hinges") return [];
   const { below } = gapsOf(work, hung);
+  const mortised = [hung, hold].some((part) => work.part(part).features.some((feature) => feature.for === id));
+  const binds = mortised ? "deepen or pack a mortise" : "put card behind a leaf, at its front edge or its back one";
   const shims = below ? `shims ${work.print(below)} thick` : "shims as thick as its gap";
   return [
-    `Screw the hinges to the ${called(work, hung)}, in the holes bored for them, the knuckles outside. Hold ${these} in its place on ${shims}, and screw the other leaves to ${those} with one screw each, in its holes. Open and shut it: where it binds, deepen or pack a mortise. Then drive the rest.`,
+    `Screw the hinges to the ${called(work, hung)}, in the holes bored for them, the knuckles outside. Hold ${these} in its place on ${shims}, and screw the other leaves to ${those} with one screw each, in its holes. Open and shut it: where it binds, ${binds}. Then drive the rest.`,
   ];
 }
 
