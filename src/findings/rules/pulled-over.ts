@@ -27,11 +27,12 @@ export const pulledOver = rule<{
   why: () => "a child who climbs or reaches up pulls as much",
   help: (a) => `tie it to the wall (${a.strap}), or let what it stands on reach ${a.deeper} further to the front`,
   explain: `Whatever is tall for its depth can be pulled over. The safety standard for clothing storage leaves bookcases out, but its pull is a fair yardstick for
-them: 10 lb (4.5 kg), forward, at a hand-hold up to 56 in (1422 mm) from the floor, taken for pieces of 27 in (686 mm) and more. The piece is tested empty, when it is
-lightest: books stand in it or not. The Consumer Product Safety Commission of the United States asks to anchor bookcases to the wall as well as dressers. A wall strap
-ends this warning, puts the strap on the shopping list, and gives a caution and a step.`,
+them: 10 lb (4.5 kg), forward, at a hand-hold up to 56 in (1422 mm) from the floor. Bookcases, hall tables, display cabinets and sideboards of 686 mm (27 in) and
+more have to be sold in Australia with the warning to secure them with an anchor device, and the Consumer Product Safety Commission of the United States asks to
+anchor bookcases as well as dressers. Pieces of 27 in and more are tested here that weigh 30 lb (13.6 kg) empty or say what they carry; empty and opened, when they
+are lightest. As high as that hand-hold it is a warning, lower an advice. A wall strap ends it, comes on the shopping list, and gives a caution and a step.`,
   wrong: bookcase("11"),
   right: bookcase("24"),
   basis:
-    "CPSC, release of November 17, 2020: anchor furniture such as bookcases and dressers; ASTM F2057-23, 9.2.2 and height of its scope, as a yardstick outside of that scope",
+    "scope: Consumer Goods (Toppling Furniture) Information Standard 2024 (Australia); CPSC, release of November 17, 2020; pull: ASTM F2057-23, 9.2.2, outside of its scope",
 });

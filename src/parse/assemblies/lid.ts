@@ -1,6 +1,7 @@
 import type { Face } from "../draft.ts";
 import { from, type Settings } from "../expand/make.ts";
-import { asOfPart, joinWords, kept, measure, sizeOf, stockName } from "../kinds/kept.ts";
+import { byForm, made } from "../kinds/combine.ts";
+import { asOfPart, joinWords, kept, measure, partName, sizeOf, stockName } from "../kinds/kept.ts";
 import { axis } from "../kinds/places.ts";
 import { type Fields, may, need, settings } from "../kinds/settings.ts";
 import { text, word } from "../kinds/simple.ts";
@@ -15,6 +16,19 @@ const battenSettings = settings("the battens of a lid", {
   in: may(measure, "How far their ends stay inside of what carries the lid: 1 1/2 in or 40 mm if nothing is said."),
   fasten: may(joinWords, "What holds them: slotted screws, so that the lid can move, if nothing is said."),
 });
+
+const supportSettings = settings("the support of a lid", {
+  fit: may(partName, "Which of the plan's hardware it is, or its kind: lid support if nothing is said."),
+  down: may(
+    measure,
+    "How far its upper end is below the lid: against it, or as high as its screws find wood, if nothing is said.",
+  ),
+  "from the back": may(
+    measure,
+    "How far its middle is from the back of the side: in the middle of that if nothing is said.",
+  ),
+});
+type SupportSaid = Partial<Fields<typeof supportSettings.keys>>;
 
 const own = settings("a lid", {
   "made of": need(stockName, "Its stock."),
@@ -34,8 +48,11 @@ const own = settings("a lid", {
   hinge: may(joinWords, "How it hangs at the back: butt hinges if nothing is said; continuous hinge; loose."),
   "hinged to": need(text(100), "The wall or rail at its back on which it hangs."),
   support: may(
-    text(100),
-    "What keeps it from falling: a name of `hardware`, or lid support; to put it elsewhere than its kind does, leave this out and write it under `fittings`, with `to`, `against`, `deep` and `up`.",
+    byForm({
+      text: made(partName, (name): SupportSaid => ({ fit: { value: name, at: name.at, key: name.at } })),
+      map: made(supportSettings, ({ said }): SupportSaid => said),
+    }),
+    "What keeps it from falling: a name of `hardware` or lid support, or settings that say where it is as well.",
   ),
   "supported from": may(text(100), "The side of the chest that the support is fixed to."),
   called: may(text(60), "The name that the plan prints."),
@@ -68,7 +85,11 @@ export const lid = assembly({
       }),
     ];
     if (form === "slab with battens") joints.push(from(said.battens?.key, addBattens(entries, said, site)));
-    return { entries, joints, fittings: [...supportOf(said, side), ...bumpersOf(said, framed, body, site)] };
+    return {
+      entries,
+      joints,
+      fittings: [...supportOf(said, side, body, site), ...bumpersOf(said, framed, body, site)],
+    };
   },
 });
 
@@ -144,9 +165,22 @@ function addBattens(entries: Record<string, Settings>, said: Said, { usual, writ
   return { join: "batten", to: "slab", ...(own?.fasten?.value ?? { with: "slotted screws" }) };
 }
 
-function supportOf({ support, "supported from": side }: Said, lidPart: string): readonly Settings[] {
+function supportOf(
+  { support, "supported from": side }: Said,
+  lidPart: string,
+  body: string,
+  { item, write }: Site,
+): readonly Settings[] {
   if (!side) return [];
-  return [from((support ?? side).key, { fit: support?.value ?? "lid support", to: side.value, against: lidPart })];
+  const { fit, down, "from the back": off } = support?.value ?? {};
+  const high = item(fit?.value, "lid support").measure("high");
+  return [
+    from((support ?? side).key, {
+      ...{ fit: fit?.value ?? "lid support", to: side.value, against: lidPart },
+      ...(off && { deep: write`${side.value}.back - ${off.value}` }),
+      ...(down && high && { up: write`${body}.bottom - ${down.value} - ${high} / 2` }),
+    }),
+  ];
 }
 
 /** Under its front corners, where it would come down on the walls. */

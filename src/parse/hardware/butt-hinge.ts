@@ -17,7 +17,7 @@ export const buttHinge: HardwareKind = {
   meaning: "Two leaves that turn on a pin, screwed to the edge of a door and to what it hangs on.",
   fields: {
     long: deciding(measure("How long it is, along its pin.", "2", "50")),
-    leaf: deciding(measure("How far a leaf reaches from the barrel into the gap.", "5/8", "16")),
+    leaf: deciding(measure("How far a leaf reaches from the barrel into the gap.", "1/2", "12")),
     closed: deciding({
       ...measure("How thick both leaves are together when it is shut.", "1/8", "3"),
       also: ["closed thickness"],

@@ -36,6 +36,34 @@ describe("a lid", () => {
     expect(toInches(body?.at[2] as never)).toBe(15.25);
     expect(build.steps.at(-1)?.cautions.join()).toContain("can kill a child");
   });
+  test("has it where it is said: so far below the lid, so far from the back", () => {
+    const said = "support: { fit: stay, down: 1/4, from the back: 5 }, supported from: chest.left-side";
+    const body = solveText(chest(`form: panel, ${said}`)).build?.hardware[0];
+    // 17 1/4 less 1/4 and half of 4; 18 less 3/4 for the back, less 5.
+    expect([body?.at[1], body?.at[2]].map((each) => toInches(each as never))).toEqual([12.25, 15]);
+  });
+  test("over an air gap has its support as high as the screws find wood, and the hinge that the help names reaches over the gap", () => {
+    const gap = (hinge: string, hardware = "") =>
+      solveText(
+        chest("air gap: 3/4, support: stay, supported from: chest.left-side")
+          .replace("height: 18", "height: 18 3/4")
+          .replace("hinge: loose", `hinge: ${hinge}`)
+          .replace("  dot:", `${hardware}  dot:`),
+      );
+    const [finding, ...rest] = gap("continuous hinge").findings.filter(({ severity }) => severity === "error");
+    expect(rest).toEqual([]);
+    // Half of 3/4 less half of a barrel of 3/16, and 10 mm on the wood: 0.675 in, up to 3/4.
+    const named = /outer: (\{[^}]+\})/u.exec(finding?.help ?? "")?.[1] ?? "";
+    expect(named).toBe("{ kind: continuous hinge, fit: on the face, leaf: 3/4 in }");
+    const { build, findings } = gap("{ with: continuous hinge, hardware: outer }", `  outer: ${named}\n`);
+    expect(findings).toEqual([]);
+    // The uppermost screw, a sixth of 4 in below its end, 3 mm and half of 3/32 in below the top of the side at 17 1/4: that is lower than under the lid.
+    const top = 17.25 - 3 / 25.4 - 3 / 64;
+    const screws = (build?.holes ?? []).filter(
+      ({ part, kind, for: of }) => part === "chest.left-side" && kind === "pilot" && of?.includes("stay"),
+    );
+    expect(Math.max(...screws.map(({ at }) => toInches(at[2] as never)))).toBeCloseTo(top, 3);
+  });
   test("of boards has battens inside of the chest, held so that it can move", () => {
     const text = chest("form: slab with battens, boards: 3, battens: { wide: 3 }").replace(
       "kind: chest-lid, made of: panel",

@@ -138,7 +138,7 @@ joints:
   - { join: [lid, shelf], to: [left-side, right-side], with: screws, from: left-side, count: 2 }
 ${fittings}`;
 
-// CPSC, release of November 17, 2020: anchor furniture such as bookcases and dressers. ASTM F2057-23 leaves bookcases out (1.2); its pull of 10 lb at a hand-hold
+// Consumer Goods (Toppling Furniture) Information Standard 2024, Australia: bookcases of 686 mm (27 in) and more are to be anchored; CPSC, release of November 17, 2020: anchor furniture such as bookcases and dressers. ASTM F2057-23 leaves bookcases out (1.2); its pull of 10 lb at a hand-hold
 // up to 56 in (9.2.2) and its height of 27 in are the yardstick.
 describe("a bookcase that stands free", () => {
   const pulled = (text: string) => {
@@ -155,8 +155,13 @@ describe("a bookcase that stands free", () => {
     // The middle of its weight is 6 in behind its front edge.
     expect((check?.value ?? 0) / KG_PER_LB).toBeCloseTo((lb * 6) / 56, 3);
     expect((check?.limit ?? 0) / KG_PER_LB).toBeCloseTo(10, 6);
-    expect(check).toMatchObject({ verdict: "warns", basis: expect.stringMatching(/CPSC.*outside of its scope/u) });
+    expect(check).toMatchObject({
+      verdict: "warns",
+      basis: expect.stringMatching(/686 mm.*CPSC.*outside of its scope/u),
+    });
     expect(told[0]?.message).toContain(`60 in high: a pull of ${Math.round((lb * 6) / 56)} lb at 56 in from the floor`);
+    expect(told[0]?.severity).toBe("warning");
+    expect(pulled(bookcase("12", "50", "carries: 20 lb")).told[0]?.severity).toBe("advice");
     expect(told[0]?.help).toContain("fit: wall strap, to: lid, face: top, deep: lid.back - 1");
   });
   it("that reaches as much further to the front as the help says, or has the strap, or is lower than 27 in, is left in peace", () => {

@@ -1,12 +1,15 @@
 import { fittingBreaksOut } from "../../../findings/rules/fitting-breaks-out.ts";
-import { type Length, millimetres, toMillimetres } from "../../../units/length.ts";
+import { inches, type Length, millimetres, toMillimetres } from "../../../units/length.ts";
 import { add, half, less, min, subtract, ZERO } from "../../../units/rational.ts";
-import { type AxisIndex, faceOf, INDICES } from "../../design/space.ts";
-import type { Hole, Part } from "../../design.ts";
+import { roundTo } from "../../../units/round.ts";
+import { type AxisIndex, axisAt, faceAxis, faceOf, INDICES } from "../../design/space.ts";
+import type { Fitting, Hole, Part, Units } from "../../design.ts";
 import type { Rule, Verdict } from "./check.ts";
 
 /** Left beside a hole. Common practice, no source. */
 const LEAST = millimetres(3);
+/** To which a remedy is rounded up. */
+const STEP = { inch: inches(1, 16), mm: millimetres(1) } as const;
 
 /** Wood beside a hole to the side of its part where there is least. */
 interface Side {
@@ -43,6 +46,7 @@ export const fittingBreaksOutRule: Rule = ({ design, print }) => {
       left: left.n <= 0n ? null : print(left),
       least: print(LEAST),
       move: print(subtract(LEAST, left)),
+      place: placeOf(fitting, worst.part, worst.side, design.units, print),
     });
     return [{ check: { ...check, verdict: "fails" }, finding }];
   });
@@ -56,4 +60,20 @@ function nearest(hole: Hole, { body }: Part): Side {
   ]);
   const least = sides.map(({ left }) => left).reduce(min);
   return sides.find(({ left }) => left === least) as Side;
+}
+
+/** The setting that would bring a fitting on so far, rounded to the safe side; null where no setting of its place moves it that way. */
+function placeOf(
+  { part, hardware, face }: Fitting,
+  worst: Part,
+  side: Side,
+  units: Units,
+  print: (length: Length) => string,
+): string | null {
+  const at = hardware.find(({ carriedBy }) => carriedBy === part)?.at[side.axis];
+  if (at === undefined || faceAxis(face) === side.axis) return null;
+  const { low, high } = worst.body;
+  const from = side.high ? subtract(high[side.axis], at) : subtract(at, low[side.axis]);
+  const enough = roundTo(add(from, subtract(LEAST, side.left)), STEP[units], "up");
+  return `${axisAt(side.axis)}: ${worst.id}.${faceOf(side.axis, side.high)} ${side.high ? "-" : "+"} ${print(enough)}`;
 }

@@ -9,7 +9,7 @@ import { around, footing, massText, total, weights } from "./standing/weight-and
 import { hangs, isClothingStorage } from "./tips-over.ts";
 
 const BASIS =
-  "CPSC, release of November 17, 2020 (anchor bookcases); pull and height of ASTM F2057-23, 9.2.2 and 1.1, outside of its scope";
+  "scope, bookcases and the like of 686 mm and more: Consumer Goods (Toppling Furniture) Information Standard 2024 (Australia); CPSC, release of November 17, 2020; pull: ASTM F2057-23, 9.2.2, outside of its scope";
 
 /** Storage that is not for clothes and stands by itself is not pulled over while it is empty, or is tied to the wall. */
 export const pulledOverRule: Rule = (checked) => {
@@ -20,7 +20,8 @@ export const pulledOverRule: Rule = (checked) => {
   const outside = around(design.parts.map(({ solid }) => solid));
   const feet = footing(checked);
   const high = outside.high[2] - feet.low[2];
-  if (high < SCOPE.high - 0.01) return [];
+  const heavy = total(weights(checked)) >= SCOPE.kg || saysWhatItCarries(checked);
+  if (high < SCOPE.high - 0.01 || !heavy) return [];
   const wood = opened(
     weights(checked),
     stores(checked).map(({ motion }) => motion),
@@ -32,19 +33,25 @@ export const pulledOverRule: Rule = (checked) => {
   if (pull >= PULL) return [{ check: { ...check, verdict: "holds" } }];
   const tell = (mm: number): string => print(millimetres(Math.round(mm * 1000), 1000));
   const deeper = Math.ceil((PULL * hand - holds) / total(wood) / STEP) * STEP;
-  const finding = pulledOver(first.at, {
+  // As high as the highest hand-hold of the test, it falls on grown people too.
+  const tall = high >= HAND;
+  const told = {
     ...{ high: tell(high), hand: tell(hand), deeper: tell(deeper), strap: strapLine(checked) },
     pull: massText(Math.max(0, pull), design.units),
-  });
+  };
+  const finding = pulledOver(first.at, told, { severity: tall ? "warning" : "advice" });
   return [{ check: { ...check, verdict: "warns" }, finding }];
 };
+
+const saysWhatItCarries = (checked: Checked): boolean =>
+  [checked.design.carries, ...checked.design.parts.map(({ carries }) => carries)].some(
+    (load) => load !== undefined && !("name" in load && load.name === "nothing"),
+  );
 
 /** It carries things, or has drawers or doors. */
 const isStorage = (checked: Checked): boolean =>
   stores(checked).length > 0 ||
-  [checked.design.carries, ...checked.design.parts.map(({ carries }) => carries)].some(
-    (load) => load !== undefined && !("name" in load && load.name === "nothing"),
-  ) ||
+  saysWhatItCarries(checked) ||
   checked.design.joints.some(({ kind }) => kind === "resting");
 
 /** A remedy is told to half an inch. */

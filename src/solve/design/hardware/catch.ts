@@ -1,6 +1,6 @@
 import { fitsNothing } from "../../../findings/rules/fits-nothing.ts";
 import { type Length, millimetres } from "../../../units/length.ts";
-import { add, half, less, max, negate } from "../../../units/rational.ts";
+import { add, half, less, max, negate, subtract } from "../../../units/rational.ts";
 import type { Point } from "../../design.ts";
 import { indexOf, middle, shift, thirdAxis, withAxis } from "../space.ts";
 import { type Fitter, type FittingSite, outwards } from "./fitter.ts";
@@ -10,7 +10,10 @@ import { screwedOn } from "./screwed.ts";
 /** The lugs of a catch that its screws go through (common practice, no source). */
 const LUG = millimetres(3, 2);
 
-/** The body in the case, so near to the shut door that it touches its strike; the strike on the door in front of it. */
+/**
+ * The body in the case, so near to the shut door that it touches its strike; the strike on the door in front of it. On an inset door the strike ends
+ * with the edge of the door: further out it would lie in the gap, strike the case, and leave its screws no wood.
+ */
 export const fitCatch: Fitter = (site, context) => {
   const { id, item, part, against, axis, draft } = site;
   const to = against && indexOf(against.axes.thickness);
@@ -32,6 +35,9 @@ export const fitCatch: Fitter = (site, context) => {
   const own = { ...site, run, at };
   const body = screwedOn(own, { long: measureOf(item, "long"), wide: reach, thick: high, passed: LUG }, context);
   const wide = measureOf(item, "strike wide");
+  const edge = subtract(near[axis], (site.sign > 0 ? against.body.low : against.body.high)[axis]);
+  const gap = site.sign > 0 ? negate(edge) : edge;
+  const middleOfStrike = max(half(max(high, wide)), add(gap, half(wide)));
   const opposite: FittingSite = {
     ...own,
     id: `${id}.strike`,
@@ -39,7 +45,7 @@ export const fitCatch: Fitter = (site, context) => {
     body: against.body,
     axis: to,
     sign: way < 0 ? 1 : -1,
-    at: withAxis(shift(at, axis, outwards(site, half(max(high, wide)))), to, face),
+    at: withAxis(shift(at, axis, outwards(site, middleOfStrike)), to, face),
   };
   const strike = screwedOn(opposite, { long: measureOf(item, "strike long"), wide, thick: thin }, context);
   if (!body || !strike) return null;

@@ -1,15 +1,18 @@
 import { fitsNothing } from "../../../findings/rules/fits-nothing.ts";
 import { millimetres } from "../../../units/length.ts";
-import { add, half, subtract } from "../../../units/rational.ts";
+import { add, half, min, multiply, subtract } from "../../../units/rational.ts";
 import { shift, withAxis } from "../space.ts";
 import { type Fitter, type FittingSite, outwards } from "./fitter.ts";
 import { measureOf } from "./items.ts";
-import { screwedOn } from "./screwed.ts";
+import { IN, screwedOn } from "./screwed.ts";
 
 /** The plate on the lid (common practice, no source). */
 const PLATE = millimetres(3);
 
-/** A body on the inside of the case, its upper end under the lid; beside it a plate on the lid. */
+/** Wood above the uppermost screw (common practice, no source). */
+const ABOVE = millimetres(3);
+
+/** A body on the inside of the case, its upper end under the lid, or as high as its screws find wood; beside it a plate on the lid. */
 export const fitLidSupport: Fitter = (site, context) => {
   const { id, item, part, against, axis, draft } = site;
   const because = !against ? "against" : axis === 2 ? "facing" : null;
@@ -19,7 +22,10 @@ export const fitLidSupport: Fitter = (site, context) => {
   }
   const [high, wide, thick] = [measureOf(item, "high"), measureOf(item, "wide"), measureOf(item, "thick")];
   const under = against.body.low[2];
-  const at = draft.place.up ? site.at : withAxis(site.at, 2, subtract(under, half(high)));
+  // Its uppermost screw stands so far above its middle.
+  const reach = subtract(half(high), multiply(high, IN));
+  const wood = subtract(part.body.high[2], add(add(ABOVE, half(measureOf(item, "pilot"))), reach));
+  const at = draft.place.up ? site.at : withAxis(site.at, 2, min(subtract(under, half(high)), wood));
   const body = screwedOn({ ...site, run: 2, at }, { long: high, wide, thick, passed: PLATE }, context);
   const [long, run] = [measureOf(item, "plate"), axis === 0 ? 1 : 0] as const;
   const beside = shift(at, axis, outwards(site, add(thick, half(wide))));

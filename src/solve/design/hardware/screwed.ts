@@ -18,7 +18,7 @@ export interface Plate {
 }
 
 /** Screws stand this share of a plate's size in from its ends. */
-const IN = rational(1, 6);
+export const IN = rational(1, 6);
 
 /** The plate in its place and its pilot holes; null where its screws do not reach the wood, which has been reported. */
 export function screwedOn(
