@@ -4,7 +4,7 @@ import type { Site } from "./assembly.ts";
 import { inCase } from "./dividers.ts";
 import { insetDeep } from "./doors-in.ts";
 import { hold } from "./holds.ts";
-import { type Bounds, type Making, within } from "./making.ts";
+import { type Bounds, type Making, whole, within } from "./making.ts";
 import type { Division, Opening, Size } from "./openings.ts";
 import { shelve } from "./shelve.ts";
 
@@ -54,9 +54,23 @@ export function divide(region: string, division: Division, bounds: Bounds, makin
     }
   }
   for (const [i, opening] of openings.entries()) {
+    const alike = alikeTo(opening, division, names, making);
     const around = inner(bounds, way, walls[i - 1], walls[i]);
-    within(opening.at, making, (own) => fill(names[i] as string, opening, around, own));
+    within(opening.at, making, (own) => fill(names[i] as string, opening, around, own, alike));
   }
+}
+
+/** Openings of equal shares differ by what rounding leaves over: fronts and doors in them are made for the least, so that equal ones are equal. */
+function alikeTo({ size }: Opening, { way, openings }: Division, names: readonly string[], { site }: Making): Settings {
+  const { extent } = SIDES[way];
+  const own = "shares" in size ? size.shares : 0;
+  const equals = openings.flatMap((each, i) =>
+    own > 0 && "shares" in each.size && each.size.shares === own
+      ? [`${whole(names[i] as string, site)}.${extent}`]
+      : [],
+  );
+  if (equals.length < 2) return {};
+  return { [way === "across" ? "least wide" : "least high"]: site.write`min(${equals.join(", ")})` };
 }
 
 /** Openings before the last share are placed from the start, those behind it from the end: the last share closes the row. */
@@ -101,9 +115,9 @@ function sizeOf(size: Size, unit: TextNode | null, before: number, { write, step
 }
 
 /** What an opening holds. */
-function fill(name: string, opening: Opening, bounds: Bounds, making: Making): void {
+function fill(name: string, opening: Opening, bounds: Bounds, making: Making, alike: Settings): void {
   if (opening.division) divide(name, opening.division, bounds, making, false);
-  if (opening.holds) hold(name, opening.holds, bounds, making);
+  if (opening.holds) hold(name, opening.holds, bounds, making, alike);
   const { shelves, holds } = opening;
   if (!shelves) return;
   const inset = holds?.door ? insetDeep(holds.door.value, making) : null;

@@ -67,18 +67,22 @@ function roomOf(said: Said, site: Site): Settings {
 /** Each leaf as large as can be marked, so that its parts close: what is left over widens the gaps at its free edge and above it. */
 function leavesOf(said: Said, { write, usual, step }: Site, entries: Record<string, Settings>): readonly Leaf[] {
   const deep = Object.fromEntries(["front", "back"].map((face) => [face, `room.${face}`]));
+  const opening = said.in.value;
+  const less = (extent: "across" | "up", least: { readonly value: TextNode } | undefined): string =>
+    least ? write` - (${opening}.${extent} - ${least.value})`.text : "";
+  const [narrower, lower] = [less("across", said["least wide"]), less("up", said["least high"])];
   const leaf = (name: string, side: "left" | "right", across: TextNode): void => {
-    const high = { bottom: "room.bottom", up: write`round-down(room.up, ${step.text})` };
+    const high = { bottom: "room.bottom", up: write`round-down(room.up${lower}, ${step.text})` };
     entries[name] = { kind: "space", [side]: `room.${side}`, across, ...high, ...deep };
   };
   if (said.pair?.value !== true) {
     const hinged = said.hinged?.value ?? "left";
-    leaf("leaf-room", hinged, write`round-down(room.across, ${step.text})`);
+    leaf("leaf-room", hinged, write`round-down(room.across${narrower}, ${step.text})`);
     return [{ prefix: "", room: "leaf-room", hinged }];
   }
   const between = said["gap between"]?.value ?? write`${usual("1/8", "3")}`;
   return (["left", "right"] as const).map((side) => {
-    leaf(`${side}-room`, side, write`round-down((room.across - ${between}) / 2, ${step.text})`);
+    leaf(`${side}-room`, side, write`round-down((room.across${narrower} - ${between}) / 2, ${step.text})`);
     return { prefix: `${side}-`, room: `${side}-room`, hinged: side };
   });
 }

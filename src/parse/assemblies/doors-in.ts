@@ -1,3 +1,4 @@
+import type { Settings } from "../expand/make.ts";
 import { settingsOf } from "../kinds/kept.ts";
 import { type Kind, tellWrong } from "../kinds/kind.ts";
 import { squash } from "../names.ts";
@@ -15,13 +16,14 @@ export const heldDoor: Kind<MapNode> = {
 };
 
 /** A door, or a pair, in an opening of a case or in front of it. */
-export function doorIn(space: string, said: MapNode, bounds: Bounds, making: Making): void {
+export function doorIn(space: string, said: MapNode, bounds: Bounds, making: Making, alike: Settings): void {
   const { site, entries } = making;
   const wall = (part: string | undefined) => part && wholeCarrier(part, "hinges", making);
   entries[`${space}-door`] = {
     ...{ kind: "door", in: whole(space, site) },
     walls: { left: wall(bounds.left), right: wall(bounds.right) },
     covers: coversOf(said, bounds, making),
+    ...alike,
     ...settingsOf(said),
   };
 }

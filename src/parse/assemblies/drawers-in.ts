@@ -15,15 +15,16 @@ export const heldDrawer: Kind<MapNode> = {
 };
 
 /** A drawer in an opening of a case. */
-export function drawerIn(space: string, said: MapNode, bounds: Bounds, making: Making): void {
-  addDrawer(`${space}-drawer`, space, settingsOf(said), coversOf(said, bounds, making), bounds, making);
+export function drawerIn(space: string, said: MapNode, bounds: Bounds, making: Making, alike: Settings): void {
+  const own = { ...alike, ...settingsOf(said) };
+  addDrawer(`${space}-drawer`, space, own, coversOf(said, bounds, making), bounds, making);
 }
 
 /** More than this are no drawers. */
 const MOST = 20;
 
 /** Drawers one below the other without dividers, numbered from the top; what lies between two fronts is one gap. */
-export function drawersIn(space: string, said: MapNode, bounds: Bounds, making: Making): void {
+export function drawersIn(space: string, said: MapNode, bounds: Bounds, making: Making, alike: Settings): void {
   const { site, entries } = making;
   const { write, step } = site;
   const count = settingOf(said, "count")?.value;
@@ -32,7 +33,11 @@ export function drawersIn(space: string, said: MapNode, bounds: Bounds, making: 
     tellWrong({ ...site.where, key: "count" }, count ?? said, `a whole number of drawers from 1 to ${MOST}`);
     return;
   }
-  const own = Object.fromEntries(Object.entries(settingsOf(said)).filter(([key]) => squash(key) !== "count"));
+  const wide = { "least wide": alike["least wide"] };
+  const own = {
+    ...wide,
+    ...Object.fromEntries(Object.entries(settingsOf(said)).filter(([key]) => squash(key) !== "count")),
+  };
   const inset = isInset(said);
   // Openings of inset fronts share the gap between two of them: each front leaves it open all round.
   const shared = inset ? gapOf(said, making) : write`0`;

@@ -1,3 +1,4 @@
+import type { Settings } from "../expand/make.ts";
 import { type Field, type Key, may } from "../kinds/settings.ts";
 import type { MapNode } from "../yaml/nodes.ts";
 import { doorIn, heldDoor } from "./doors-in.ts";
@@ -7,7 +8,7 @@ import { type Bounds, type Making, within } from "./making.ts";
 /** What an opening can hold besides openings and fixed shelves: its setting, and how it is made there. */
 interface Holding {
   readonly key: Key<MapNode, false>;
-  readonly fill: (space: string, said: MapNode, bounds: Bounds, making: Making) => void;
+  readonly fill: (space: string, said: MapNode, bounds: Bounds, making: Making, alike: Settings) => void;
 }
 
 /** By setting. A new one is a file, and a line in this table. */
@@ -27,9 +28,10 @@ export type Held = { readonly [K in keyof typeof HOLDS]?: Field<MapNode> };
 
 export const holdKeys = { door: HOLDS.door.key, drawer: HOLDS.drawer.key, drawers: HOLDS.drawers.key };
 
-export function hold(space: string, held: Held, bounds: Bounds, making: Making): void {
+/** `alike`: how wide or high the openings are at least that are to be equal to this one. */
+export function hold(space: string, held: Held, bounds: Bounds, making: Making, alike: Settings = {}): void {
   for (const [key, { fill }] of Object.entries(HOLDS)) {
     const said = held[key as keyof Held];
-    if (said) within(said.key, making, (inner) => fill(space, said.value, bounds, inner));
+    if (said) within(said.key, making, (inner) => fill(space, said.value, bounds, inner, alike));
   }
 }

@@ -115,6 +115,11 @@ export const doorKeys = {
 export const doorSettings = settings("a door", {
   in: need(partName, "The opening that it closes: a space by its name."),
   walls: need(walls, "What it hangs on: the parts at the left and right of the opening."),
+  "least wide": may(
+    measure,
+    "How wide the door takes its opening to be, if it is to be as wide as another in a narrower one.",
+  ),
+  "least high": may(measure, "How high it takes its opening to be, if it is to be as high as another in a lower one."),
   covers: may(reach, "How far an overlay door reaches over each edge, where `overlay` does not say it."),
   ...doorKeys,
 });

@@ -23,10 +23,15 @@ export function frontIn(front: Front, name: string, said: Said, filled: boolean,
   const gap = front.gap?.value ?? write`${filled ? site.usual("1/16", "1.5") : site.usual("1/8", "3")}`;
   const over = front.overlay?.value ?? said.covers?.value ?? {};
   const beyond = (side: (typeof SIDES)[number]): TextNode => over[side] ?? write`${site.usual("3/8", "10")}`;
+  // What its opening is larger than that of its like widens the gap at its right and above it.
+  const more = (side: (typeof SIDES)[number]): string => {
+    const [least, extent] = side === "right" ? [said["least wide"], "across"] : [said["least high"], "up"];
+    return least && (side === "right" || side === "top") ? write` - (${opening}.${extent} - ${least.value})`.text : "";
+  };
   const at = (side: (typeof SIDES)[number]): TextNode =>
     lies === "inset"
-      ? write`${opening}.${side} ${sign(side, false)} ${gap}`
-      : write`${opening}.${side} ${sign(side, true)} ${beyond(side)}`;
+      ? write`${opening}.${side} ${sign(side, false)} ${gap}${more(side)}`
+      : write`${opening}.${side} ${sign(side, true)} ${beyond(side)}${more(side)}`;
   const made: Settings = {
     "made of": front["made of"].value,
     ...{ facing: "front", grain: front.grain?.value ?? "across" },

@@ -196,6 +196,11 @@ export const drawerKeys = {
 export const drawerSettings = settings("a drawer", {
   in: need(partName, "The opening that it goes in: a space by its name."),
   walls: may(walls, "What its slides or runners are screwed to: the parts at its left and right."),
+  "least wide": may(
+    measure,
+    "How wide the front takes its opening to be, if it is to be as wide as another in a narrower one.",
+  ),
+  "least high": may(measure, "How high it takes its opening to be, if it is to be as high as another in a lower one."),
   covers: may(reach, "How far an overlay front reaches over each edge of the opening, where `front` does not say it."),
   ...drawerKeys,
 });
