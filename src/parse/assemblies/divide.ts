@@ -49,7 +49,8 @@ export function divide(region: string, division: Division, bounds: Bounds, makin
       const touching =
         after && lastShare >= 0 ? { [high]: site.write`${after}.${low}` } : { [low]: site.write`${name}.${high}` };
       const said = dividers[i];
-      const between = { name: wall, said: said?.said ?? null, region, way, touching, bounds };
+      const drawers = [opening, openings[i + 1]].some(holdsDrawer);
+      const between = { name: wall, said: said?.said ?? null, region, way, touching, bounds, drawers };
       within(said?.at ?? opening.at, making, (inner) => dividing.put(between, inner));
     }
   }
@@ -59,6 +60,12 @@ export function divide(region: string, division: Division, bounds: Bounds, makin
     within(opening.at, making, (own) => fill(names[i] as string, opening, around, own, alike));
   }
 }
+
+const holdsDrawer = (opening: Opening | undefined): boolean =>
+  opening !== undefined &&
+  (opening.holds?.drawer !== undefined ||
+    opening.holds?.drawers !== undefined ||
+    opening.division?.openings.some(holdsDrawer) === true);
 
 /** Openings of equal shares differ by what rounding leaves over: fronts and doors in them are made for the least, so that equal ones are equal. */
 function alikeTo({ size }: Opening, { way, openings }: Division, names: readonly string[], { site }: Making): Settings {

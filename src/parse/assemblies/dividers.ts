@@ -46,7 +46,7 @@ function addDivider(between: Between, making: Making): void {
   if (kind === "panel")
     entries[name] = {
       "made of": made,
-      ...(called ? { called } : way === "down" && { called: "fixed shelf" }),
+      ...(called ? { called } : way === "down" && { called: between.drawers ? "level divider" : "fixed shelf" }),
       ...attitude,
       ...cross,
       ...touching,

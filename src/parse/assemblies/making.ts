@@ -25,6 +25,8 @@ export interface Between {
   /** Statements of its place in the direction in which the openings lie: it touches one of them. */
   readonly touching: Settings;
   readonly bounds: Bounds;
+  /** A drawer is above or below it, or beside it: nobody would call it a shelf. */
+  readonly drawers?: boolean;
 }
 
 /** How a space is divided: what stands between two openings. */

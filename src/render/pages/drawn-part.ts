@@ -89,7 +89,8 @@ export function drawnPart(
 function boreWords({ letter, holes, side }: PartDrawing["bores"][number], printer: Plan["printer"]): Rich {
   const [first] = holes;
   if (!first) return "";
-  const words = `\u2002${holes.length} × ${holeSize(first, printer)}, ${first.kind}, into the ${side}`;
+  const kind = first.for === null ? "" : `, ${first.kind}`;
+  const words = `\u2002${holes.length} × ${holeSize(first, printer)}${kind}, into the ${side}`;
   return [
     { text: letter, font: "italic" },
     { text: words, font: "regular" },

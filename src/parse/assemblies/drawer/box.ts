@@ -107,6 +107,7 @@ export function addBottom(
   const underBack = own?.["under the back"]?.value === true;
   const up = own?.up?.value ?? runs.under?.bottomUp ?? site.usual("1/4", "6");
   entries["bottom-panel"] = {
+    called: "drawer bottom",
     "made of": own?.["made of"].value ?? said["made of"].value,
     as: "lying flat",
     carries: said.carries?.value,

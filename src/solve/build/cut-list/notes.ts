@@ -1,4 +1,5 @@
 import type { Length } from "../../../units/length.ts";
+import { less } from "../../../units/rational.ts";
 import { standsOut } from "../../design/shapes/kinds.ts";
 import { inRuns } from "../../design/shapes/runs.ts";
 import { onBench } from "../../design/turning.ts";
@@ -64,12 +65,8 @@ const count = (n: number, one: string, many: string): string => `${n} ${n === 1 
 
 const reach = (feature: Feature): Length => ("size" in feature ? feature.size[2] : { n: 0n, d: 1n });
 
-/** Let in over the whole section: the blank is larger than the body without a tenon. */
-const lengthened = (part: Part): boolean => {
-  const same = ([0, 1, 2] as const).every(
-    (i) =>
-      part.body.low[i].n * part.blank.low[i].d === part.blank.low[i].n * part.body.low[i].d &&
-      part.body.high[i].n * part.blank.high[i].d === part.blank.high[i].n * part.body.high[i].d,
-  );
-  return !same && !part.features.some(standsOut);
-};
+/** Let in over the whole section: the blank is larger than the body without a tenon. A loose shelf is smaller: it has play. */
+const lengthened = (part: Part): boolean =>
+  ([0, 1, 2] as const).some(
+    (i) => less(part.blank.low[i], part.body.low[i]) || less(part.body.high[i], part.blank.high[i]),
+  ) && !part.features.some(standsOut);

@@ -1,3 +1,5 @@
+import type { Length } from "../../../units/length.ts";
+import { equal, max, min, subtract } from "../../../units/rational.ts";
 import type { Action, Clamping } from "../../build.ts";
 import type { Direction } from "../../design.ts";
 import { LOOSE } from "../order/links.ts";
@@ -161,8 +163,13 @@ function copiesText(work: Work, { all, unit }: Copies): readonly string[] {
   const marks = ({ parts }: Unit): string => series([...new Set(parts.map((id) => work.line(id).mark))].sort());
   const make = `Make ${numberWord(all.length)} of these.`;
   if (all.every((each) => marks(each) === marks(unit))) return [make];
+  const high = ({ parts }: Unit): Length => {
+    const bodies = parts.map((id) => work.part(id).body);
+    return subtract(bodies.map((body) => body.high[2]).reduce(max), bodies.map((body) => body.low[2]).reduce(min));
+  };
+  const differ = !all.every((each) => equal(high(each), high(unit)));
   return [
-    `${make} They go together alike and differ in height; take for each:`,
+    `${make} They go together alike${differ ? " and differ in height" : ""}; take for each:`,
     ...all.map((each) => `– ${bodyWords(each.parts) ?? each.name}: ${marks(each)}.`),
   ];
 }

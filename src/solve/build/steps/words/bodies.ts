@@ -21,13 +21,17 @@ export const theBody = (words: string): string => (/\d$/.test(words) ? words : `
 /** "drawer" for drawer 2 and for the tools drawer: bodies of which there are several; null for others. */
 export function bodyKind(ids: readonly string[]): string | null {
   const words = bodyWords(ids) ?? "";
-  return /^(.+) \d+$/u.exec(words)?.[1] ?? /^.+ (drawer)$/u.exec(words)?.[1] ?? null;
+  return /^(.+) \d+(?:-\d+)*$/u.exec(words)?.[1] ?? /^.+ (drawer)$/u.exec(words)?.[1] ?? null;
 }
 
 const SIDES: ReadonlySet<string> = new Set(["left", "right", "front", "back", "upper", "lower"]);
 
-/** The drawer in an opening that is itself called drawer 2 is drawer 2. */
-const said = (name: string): string => name.replace(/-/g, " ").replace(/^(.+) (\d+) \1$/u, "$1 $2");
+/** The drawer in an opening that is itself called drawer 2 is drawer 2; that in the second of the first opening, neither of which has a name, drawer 1-2. */
+const said = (name: string): string => {
+  const [, numbers, what, own] = /^opening-(\d+(?:-\d+)*)-(\D+?)(-\d+)?$/u.exec(name) ?? [];
+  if (numbers && what) return `${what.replace(/-/g, " ")} ${numbers}${own ?? ""}`;
+  return name.replace(/-/g, " ").replace(/^(.+) (\d+) \1$/u, "$1 $2");
+};
 const single = (name: string): string => said(name).replace(/(?<!s)s$/, "");
 
 /** The words that all begin with. */

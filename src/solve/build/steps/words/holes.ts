@@ -58,7 +58,8 @@ function whatText(work: Work, part: Part, list: readonly Hole[]): string {
     return `Bore ${n} pocket ${word} into the ${face} at the ${endOf(part, hole)}, ${drill(first.diameter)} for the head, 15° to the face, with the jig set for wood ${print(part.thickness)} thick.`;
   if (hole.kind === "recess")
     return `Bore ${n === "a" ? "a recess" : `${n} recesses`} ${drill(first.diameter)} wide and ${print(first.depth)} deep into the ${face}, open to the side, and in the middle of each a ${drill(last.diameter)} pilot hole, ${print(last.depth)} deep in all.`;
-  const kind = KINDS[hole.kind] ?? "";
+  // A hole that the plan itself says may be for anything.
+  const kind = hole.for === null ? "" : (KINDS[hole.kind] ?? "");
   const what = `${word}${purpose(work, list)}`;
   const depth = hole.through ? "right through" : `${print(last.depth)} deep`;
   const bore = hole.slot
