@@ -111,6 +111,7 @@ import { noPieceToMeasure } from "./rules/no-piece-to-measure.ts";
 import { noPlaneToEndOn } from "./rules/no-plane-to-end-on.ts";
 import { noPossibleOrder } from "./rules/no-possible-order.ts";
 import { noRoom } from "./rules/no-room.ts";
+import { noRoomForIt } from "./rules/no-room-for-it.ts";
 import { noTipRestraint } from "./rules/no-tip-restraint.ts";
 import { nobodySellsThatThickness } from "./rules/nobody-sells-that-thickness.ts";
 import { notASizeOf } from "./rules/not-a-size-of.ts";
@@ -325,6 +326,7 @@ export const catalogue: readonly Rule<never>[] = [
   noPlaneToEndOn,
   noPossibleOrder,
   noRoom,
+  noRoomForIt,
   noTipRestraint,
   nobodySellsThatThickness,
   notASizeOf,

@@ -27,7 +27,7 @@ export type Formula =
     }
   | { readonly kind: "call"; readonly name: FunctionName; readonly of: readonly Formula[]; readonly at: Span };
 
-export type FunctionName = "min" | "max" | "round" | "round-down" | "round-up" | "longest";
+export type FunctionName = "min" | "max" | "round" | "round-down" | "round-up" | "longest" | "within";
 
 /** The name of a part, group or `outside`, as a path: `back.top-rail` is ["back", "top-rail"]. */
 export interface Reference {

@@ -14,6 +14,10 @@ const ARGUMENTS: ReadonlyMap<string, { name: FunctionName; least: number; most: 
   ["round", { name: "round", least: 2, most: 2, words: "a measure and a step, as in `round(width / 3, 1/16)`" }],
   ["round-down", { name: "round-down", least: 2, most: 2, words: "a measure and a step" }],
   ["longest", { name: "longest", least: 2, most: 100, words: "a room, and the lengths that are sold" }],
+  [
+    "within",
+    { name: "within", least: 2, most: 100, words: "a measure, the room for it, and the lengths that are sold" },
+  ],
   ["round-up", { name: "round-up", least: 2, most: 2, words: "a measure and a step" }],
 ]);
 

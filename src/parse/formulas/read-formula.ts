@@ -35,7 +35,7 @@ export function readFormula(words: Words, home?: readonly string[]): Outcome<For
   return outcome(read, [hyphenReadAsMeasure(all, { text: words.text, read: plain })]);
 }
 
-const FUNCTIONS = ["min", "max", "round", "round-down", "round-up", "longest"];
+const FUNCTIONS = ["min", "max", "round", "round-down", "round-up", "longest", "within"];
 
 function say(found: FormulaProblem, text: string, at: Span): Finding {
   const part = text.slice(found.start, found.end);

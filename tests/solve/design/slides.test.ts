@@ -93,3 +93,25 @@ describe("checks", () => {
     expect(check?.limit).toBeCloseTo((20 - 7 / 32 - 23 / 32) * 25.4, 2);
   });
 });
+
+// By hand: 20 deep; a back of 7/32 in rabbets; the inset front 23/32; 1/8 stays behind the box: 20 − 7/32 − 23/32 − 1/8 = 18 15/16.
+// The inside is 9 − 2 × 23/32 = 7 9/16 high; 1/4 under the box and 3/4 above it: 6 9/16.
+describe("a box that is said longer or higher than its opening has room for", () => {
+  const found = (...changes: readonly (readonly [string, string])[]) =>
+    solveText(drawerExample(...changes)).findings.map(({ rule, message, help }) => `${rule}: ${message}; ${help}`);
+  const said = (line: string) => found(["    carries: 12 lb", `    ${line}\n    carries: 12 lb`]);
+  test("is told, with the room that there is and the longest slide that fits", () => {
+    const [long, ...rest] = said("long: 24");
+    expect(rest).toEqual([]);
+    expect(long).toMatch(/^no-room-for-it: 24 in is more than there is room for: 18 15\/16 in; .*fits is 18 in/u);
+    expect(long).toContain("5 1/16 in larger");
+    expect(found(["load: 100 lb", "load: 100 lb, length: 20"]).join()).toMatch(
+      /no-room-for-it: 20 in .*18 15\/16 in; .*fits is 18 in/u,
+    );
+    expect(said("high: 8").join()).toMatch(/no-room-for-it: 8 in .*: 6 9\/16 in; make it 6 9\/16 in or less/u);
+  });
+  test("and what the help names has room", () => {
+    expect(found(["load: 100 lb", "load: 100 lb, length: 18"])).toEqual([]);
+    expect(said("high: 6 9/16")).toEqual([]);
+  });
+});

@@ -36,7 +36,9 @@ export function roomOf(said: Said, runs: Runs, { crossing }: Corners, begins: st
     ? `min(round(${runs.wide.text}${inside}, ${fit.text}), max(${least}, ${down(runs.widest.text)}))`
     : least;
   const wide = write`${marked}${sides}`;
-  const high = said.high?.value ?? write`round-down(${runs.high.text}, ${step.text})`;
+  const high = said.high
+    ? write`within(${said.high.value}, ${runs.high.text})`
+    : write`round-down(${runs.high.text}, ${step.text})`;
   return {
     kind: "space",
     left: write`${opening}.left + (${opening}.across - (${wide.text})) / 2`,

@@ -35,7 +35,10 @@ export function runsOf(said: Said, site: Site): Runs {
       widest: null,
       bottom: write`${floor}`,
       high: write`${opening}.top - ${floor} - ${room}`,
-      long: (from) => said.long?.value ?? write`round-down(${opening}.back - ${from} - ${behind}, ${site.step.text})`,
+      long: (from) =>
+        said.long
+          ? write`within(${said.long.value}, ${opening}.back - ${from} - ${behind})`
+          : write`round-down(${opening}.back - ${from} - ${behind}, ${site.step.text})`,
       under: null,
       add: (entries, joints, standsOn) => addRunners(said, site, entries, joints, standsOn),
     };
@@ -58,8 +61,14 @@ export function runsOf(said: Said, site: Site): Runs {
     high: lower
       ? write`${opening}.up - ${lower}`
       : write`${opening}.up - ${under} - ${above ?? site.usual("3/4", "19")}`,
-    long: (from) =>
-      said.long?.value ?? own ?? write`longest(${opening}.back - ${from} - ${behind}, ${sold.join(", ")})`,
+    long: (from) => {
+      const room = `${opening}.back - ${from} - ${behind}`;
+      const wanted = said.long?.value ?? own;
+      const lengths = sold.length > 0 ? `, ${sold.join(", ")}` : "";
+      return wanted
+        ? write`within(${wanted}, ${room}${lengths})`
+        : write`within(longest(${room}${lengths}), ${room}${lengths})`;
+    },
     under: below ? underneath(item, site) : null,
     add: (entries, joints) => addSlides(said, below, site, entries, joints),
   };

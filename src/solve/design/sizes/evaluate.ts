@@ -2,14 +2,16 @@ import type { Finding } from "../../../findings/finding.ts";
 import { divisionByZero } from "../../../findings/rules/division-by-zero.ts";
 import { kindsDoNotMix } from "../../../findings/rules/kinds-do-not-mix.ts";
 import { measureTooLarge } from "../../../findings/rules/measure-too-large.ts";
+import { noRoomForIt } from "../../../findings/rules/no-room-for-it.ts";
 import { wrongKind } from "../../../findings/rules/wrong-kind.ts";
 import type { Formula, FunctionName } from "../../../parse/draft.ts";
-import { type Length, millimetres } from "../../../units/length.ts";
+import { inches, type Length, millimetres, UNITS_PER_INCH } from "../../../units/length.ts";
 import {
   absolute,
   add,
   ceil,
   divide,
+  equal,
   floor,
   less,
   max,
@@ -22,6 +24,8 @@ import {
   sign,
   subtract,
 } from "../../../units/rational.ts";
+import { roundTo } from "../../../units/round.ts";
+import { tellLength } from "../../../units/tell-length.ts";
 import { KIND_WORDS, type Quantity } from "./quantity.ts";
 
 /** What a formula needs to know about the place where it stands. */
@@ -189,11 +193,34 @@ function longestOf([room, ...sold]: readonly Rational[]): Rational {
   return fits.length > 0 ? fits.reduce(max) : sold.reduce(min);
 }
 
+/** The first value, where it is no larger than the second, its room; what is sold comes behind them. Null: told. */
+function within(
+  formula: Formula & { kind: "call" },
+  { kind, values: [value, room, ...sold] }: { kind: Kind; values: readonly Rational[] },
+  { unit, report }: Scope,
+): Quantity | null {
+  if (value === undefined || room === undefined || !less(room, value)) return value ? { kind, value } : null;
+  const units = equal(unit, rational(UNITS_PER_INCH)) ? "inch" : "mm";
+  const step = units === "inch" ? inches(1, 16) : millimetres(1);
+  const length = (each: Rational): Length => (kind === "bare" ? multiply(each, unit) : each);
+  const tell = (each: Rational, way: "up" | "down"): string => tellLength(roundTo(length(each), step, way), units);
+  const fitting = sold.filter((each) => !less(room, each));
+  report(
+    noRoomForIt((formula.of[0] as Formula).at, {
+      ...{ size: tellLength(length(value), units), room: tell(max(room, rational(0)), "down") },
+      more: tell(subtract(value, room), "up"),
+      fits: sold.length === 0 ? null : fitting.length > 0 ? tellLength(length(fitting.reduce(max)), units) : "nothing",
+    }),
+  );
+  return null;
+}
+
 function call(formula: Formula & { kind: "call" }, of: readonly Quantity[], scope: Scope): Quantity | null {
   const rounder = ROUNDERS.get(formula.name);
   const alike = unify(formula, of, scope);
   if (!alike) return null;
   if (formula.name === "longest") return { kind: alike.kind, value: longestOf(alike.values) };
+  if (formula.name === "within") return within(formula, alike, scope);
   if (!rounder) return { kind: alike.kind, value: alike.values.reduce(formula.name === "min" ? min : max) };
   const [value, step] = alike.values as [Rational, Rational];
   if (sign(step) <= 0) {

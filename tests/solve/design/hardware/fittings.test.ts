@@ -45,3 +45,49 @@ describe("what is fixed to a part", () => {
     expect(solveText(step("{ fit: bumper, to: tread }")).build?.hardware).toHaveLength(1);
   });
 });
+
+/** A cupboard with its one door in its opening or before it; the catch as it comes when nothing is said of it. */
+const cupboard = (door: string, fitting: string): string => `plan: 1
+title: Cupboard for the finishes
+units: inch
+outside: { width: 20, depth: 12, height: 24 }
+stock:
+  ply: { sold as: 3/4 birch plywood, measures: 23/32 }
+hardware:
+  catch: { kind: catch }
+piece:
+  cabinet:
+    kind: case
+    made of: ply
+    ${door.includes("overlay") ? "front: 3/4" : "join: dado"}
+    openings: { down: [ { high: the rest, name: bay, door: { made of: ply, pull: knob${door} } } ] }
+fittings:
+  - { fit: catch, ${fitting}, against: cabinet.bay-door.slab }
+`;
+
+describe("a catch as it comes", () => {
+  const [above, beside] = ["to: cabinet.top-panel, face: bottom", "to: cabinet.right-side, face: left"];
+  it.each([
+    ["an inset door, above", "", above],
+    ["an inset door, at the side", "", beside],
+    ["an overlay door, above", ", lies: overlay, overlay: 5/8", above],
+    ["an overlay door, at the side", ", lies: overlay, overlay: 5/8", `${beside}, up: 3`],
+  ])("fits %s", (_, door, fitting) => {
+    expect(solveText(cupboard(door, fitting)).findings.map(({ rule, message }) => `${rule}: ${message}`)).toEqual([]);
+  });
+  it("has its strike on an inset door end with the edge of the door", () => {
+    const { build } = solveText(cupboard("", above));
+    const strike = build?.hardware.find(({ id }) => id.endsWith(".strike"));
+    const slab = build?.parts.find(({ id }) => id === "cabinet.bay-door.slab");
+    // Half of 1/2 below the upper edge of the door.
+    expect(mm(slab?.body.high[2] as never) - mm(strike?.at[2] as never)).toBeCloseTo(25.4 / 4, 6);
+  });
+});
+
+it("a hole that breaks out is told with the place that would do, and that does", () => {
+  const strap = (up: string) => solveText(step(`{ fit: wall strap, to: right-leg, face: right, up: ${up} }`)).findings;
+  const [finding] = strap("right-leg.top - 1/4");
+  const place = /\(up: ([^)]+)\)/u.exec(finding?.help ?? "")?.[1] ?? "";
+  expect([finding?.rule, place]).toEqual(["fitting-breaks-out", expect.stringMatching(/^right-leg\.top - /u)]);
+  expect(strap(place)).toEqual([]);
+});
