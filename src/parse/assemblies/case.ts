@@ -12,6 +12,7 @@ import { behindFrame } from "./dividers.ts";
 import { framed } from "./face-frame.ts";
 import { type Bounds, type Making, within } from "./making.ts";
 import { without } from "./openings.ts";
+import { behindFronts } from "./overlay-fronts.ts";
 import { shelve } from "./shelve.ts";
 import { toBase } from "./to-base.ts";
 
@@ -48,7 +49,10 @@ export const carcase = assembly({
       ...(sides.posts && { posts: insideOf(sides) }),
     };
     const { entries, joints } = making;
-    entries.room = { kind: "space", ...site.placed("across"), ...site.placed("deep"), ...site.placed("up") };
+    const own = said.openings?.value;
+    const division = own && "openings" in own ? own : null;
+    const deep = behindFronts(site.placed("deep"), division, stock, site);
+    entries.room = { kind: "space", ...site.placed("across"), ...deep, ...site.placed("up") };
     const full = sides.run?.value !== "between top and bottom";
     const back = said.back?.value;
     const backFace = back?.in === "laid on" ? "back-panel.front" : "room.back";

@@ -9,6 +9,7 @@ import { divide } from "./divide.ts";
 import { endsOf } from "./dividers.ts";
 import type { Dividing, Way } from "./making.ts";
 import { type Division, openings, without } from "./openings.ts";
+import { behindFronts } from "./overlay-fronts.ts";
 
 const own = settings("a face frame", {
   "made of": need(stockName, "The stock of its stiles and rails."),
@@ -49,7 +50,9 @@ export const faceFrame = assembly({
     const stile = (face: "left" | "right"): Settings => ({
       ...{ "made of": stock, as: "upright", facing: "front", [face]: `room.${face}`, across: stiles },
       ...{ bottom: "room.bottom", top: "room.top" },
-      ...(face === "left" ? site.thin("deep", "front") : level),
+      ...(face === "left"
+        ? behindFronts(site.thin("deep", "front"), said.openings?.value ?? null, stock, site)
+        : level),
     });
     entries["left-stile"] = stile("left");
     entries["right-stile"] = stile("right");
