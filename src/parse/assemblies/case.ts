@@ -49,8 +49,8 @@ export const carcase = assembly({
       ...(sides.posts && { posts: insideOf(sides) }),
     };
     const { entries, joints } = making;
-    const own = said.openings?.value;
-    const division = own && "openings" in own ? own : null;
+    const holding = said.openings?.value;
+    const division = holding && "openings" in holding ? holding : null;
     const deep = behindFronts(site.placed("deep"), division, stock, site);
     entries.room = { kind: "space", ...site.placed("across"), ...deep, ...site.placed("up") };
     const full = sides.run?.value !== "between top and bottom";

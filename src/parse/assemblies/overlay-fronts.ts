@@ -25,10 +25,10 @@ export function behindFronts(deep: Settings, division: Division | null, stock: T
 /** How far each reaches out, as formulas. */
 function fronts({ openings }: Division, stock: TextNode, site: Site): readonly string[] {
   return openings.flatMap(({ division, holds }): readonly string[] => {
-    const drawers = [holds?.drawer, holds?.drawers].flatMap(
+    const drawers = [holds?.drawer?.value, holds?.drawers?.value].flatMap(
       (said) => mapOf(said && settingOf(said, "front")?.value) ?? [],
     );
-    const doors = holds?.door ? [holds.door] : [];
+    const doors = holds?.door ? [holds.door.value] : [];
     return [
       ...[...drawers, ...doors].filter(isOverlay).map((said) => reachOf(said, stock, site)),
       ...(division ? fronts(division, stock, site) : []),
