@@ -56,10 +56,11 @@ describe("the overalls chest", () => {
   });
   it("builds a drawer in the order of its picture, its grooves cut from end to end where rabbets take their ends", () => {
     const text = told(/^Build the five/);
-    const at = ["Set the box front", "Slide the short bottom panel", "let the edge", "Bring the rabbets"].map((words) =>
+    const at = ["Set the box front", "Slide the drawer bottom", "let the edge", "Bring the rabbets"].map((words) =>
       text.indexOf(words),
     );
-    expect(at).toEqual(at.filter((place) => place >= 0).toSorted((a, b) => a - b));
+    expect(Math.min(...at)).toBeGreaterThanOrEqual(0);
+    expect(at).toEqual(at.toSorted((a, b) => a - b));
     expect(told(/left sides \(G\)/)).toContain("Cut a groove 12 in long");
   });
   it("lowers the chest on its slab, which lies upside down", () => {

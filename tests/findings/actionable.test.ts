@@ -72,7 +72,7 @@ describe("a finding points to the setting from which its part was made", () => {
       "a shelf that overlaps another",
       ["shelves: 1", "shelves: { at: [5, 5 1/4] }"],
       "parts-overlap",
-      "shelves",
+      "at",
       "- { high: the",
     ],
   ] as const)("%s", (_, [from, to], rule, points, line) => {

@@ -167,9 +167,9 @@ describe("angles are told", () => {
   );
   const { build } = solveText(source);
   it("on the cut list", () => {
-    expect(build?.cutList.flatMap(({ notes }) => notes)).toEqual([
+    expect(build?.cutList.flatMap(({ notes }) => notes)).toContain(
       "both ends cut at 6.7° and 5°, length to the long points",
-    ]);
+    );
   });
   it("in the steps, with the face that each is seen on and the long point", () => {
     expect(build?.steps.flatMap(({ text }) => text).filter((line) => line.includes("°"))).toEqual([

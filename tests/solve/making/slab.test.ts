@@ -34,7 +34,7 @@ describe("a seat of three boards", () => {
       "Saw the rough pieces from white oak, 6/4",
       "Glue up the seat",
       "Flatten the seat",
-      "Screw the seat",
+      "Screw on the seat",
     ];
     const numbers = order.map((title) => stepWith(build, title).number);
     expect(numbers).toEqual(numbers.toSorted((a, b) => a - b));
