@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
-import { toInches } from "../../src/units/length.ts";
-import { auditOf, said, solveText } from "../examples/compiled.ts";
+import { inches, toInches } from "../../src/units/length.ts";
+import { auditOf, said, solveText, textOf } from "../examples/compiled.ts";
 
 /** Two legs with a pull each, `up` below their tops. */
 const plan = (second: string): string => `plan: 1
@@ -64,4 +64,13 @@ piece:
     const { build } = solveText(plan("2 1/2"));
     expect(build?.jigs).toBeUndefined();
   });
+});
+
+// Common practice, no source.
+it("jigs come from thin offcuts where there are some, not from the wood for legs", () => {
+  const { build } = solveText(textOf("overalls-chest"));
+  const stock = new Map(build?.design.stock.map((each) => [each.name, each]));
+  const thick = build?.jigs?.map(({ from }) => toInches(stock.get(from ?? "")?.thickness ?? inches(9)));
+  expect(thick?.length).toBeGreaterThan(1);
+  expect(Math.max(...(thick ?? []))).toBeLessThan(0.8);
 });

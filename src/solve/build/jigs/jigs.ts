@@ -11,6 +11,8 @@ import { drillingStrips } from "./strips.ts";
 /** Wood beyond the outermost hole of a template, at least; its size is even. Common practice, no source. */
 const BEYOND = millimetres(25);
 const EVEN = { inch: inches(1, 4), mm: millimetres(5) } as const;
+/** No more is wanted to guide a drill or to lay into a corner. Common practice, no source. */
+const THIN = millimetres(20);
 const NO_USES: Jig["uses"] = { holes: [], features: [], parts: [] };
 const GRIPS: ReadonlySet<string> = new Set(["knob", "pull"]);
 
@@ -32,7 +34,9 @@ export function jigsOf({
   readonly mark: (id: string) => string;
 }): readonly Jig[] {
   const all = [...templates(design, holes), ...drillingStrips(design, holes, hardware), ...spacers(design, mark)];
-  return all.map((jig, i) => ({ ...jig, id: `jig ${i + 1}`, from: offcutFor(jig, layouts) }));
+  const thin = new Set(design.stock.filter(({ thickness }) => !less(THIN, thickness)).map(({ name }) => name));
+  const thinFirst = [...layouts].sort((a, b) => Number(thin.has(b.stock)) - Number(thin.has(a.stock)));
+  return all.map((jig, i) => ({ ...jig, id: `jig ${i + 1}`, from: offcutFor(jig, thinFirst) }));
 }
 
 function templates(design: Design, holes: readonly Hole[]): readonly JigDraft[] {
@@ -81,7 +85,7 @@ function templateFor(fitting: Fitting, { id, body }: Part, even: Length): Omit<J
   };
 }
 
-/** The first offcut, in the order of the layouts, that is large enough either way. */
+/** The first offcut, in this order, that is large enough either way. */
 function offcutFor({ width, length }: Pick<Jig, "width" | "length">, layouts: readonly Layout[]): string | null {
   const holds = (w: Length, l: Length): boolean => !less(w, width) && !less(l, length);
   const found = layouts.find(({ offcuts }) =>
