@@ -2,6 +2,7 @@
 import type { ChangingSizes } from "../../solve/build.ts";
 import type { Stock } from "../../solve/design.ts";
 import { sayThickness } from "../../units/say-thickness.ts";
+import { listed } from "../drawing/words.ts";
 import { rectangle } from "../shapes.ts";
 import { BLACK, TYPE } from "../style.ts";
 import { type Atom, baseline, block, list } from "../typeset/atom.ts";
@@ -41,6 +42,7 @@ export function measureFirst(plan: Plan): Section | null {
       ...list(ways, TYPE.body, width, { above: 4 }),
       ...own.map((each) => box(plan, each)),
       ...own.flatMap((each) => whatFollows(plan, each)),
+      ...ofOneThickness(plan, own),
     ],
   };
 }
@@ -72,13 +74,7 @@ function whatFollows(plan: Plan, stock: Stock): FlowAtom[] {
   const { width } = frame;
   const { name, label: called } = stock;
   const changing = (build.changing ?? []).find((each) => each.stock === name);
-  if (stock.measured) return [];
-  if (!changing)
-    return body(
-      `The sizes of this plan were worked out for one thickness of ${called}. If yours differs, have a copy of the plan made for what it measures.`,
-      width,
-      { above: 12 },
-    );
+  if (stock.measured || !changing) return [];
   const same =
     changing.rows.length === 0
       ? `No width or length on the cut list changes with the thickness of ${called}.`
@@ -91,6 +87,23 @@ function whatFollows(plan: Plan, stock: Stock): FlowAtom[] {
     ...(changing.rows.length === 0 ? [] : sizes(plan, changing)),
     ...body(housed ? `${same} ${test}` : same, width, { above: 8 }),
   ];
+}
+
+/** What may differ without harm: about a shaving. Common practice, no source. */
+const SHAVING = { inch: "1\u204464\u202fin", mm: "0.4\u202fmm" } as const;
+
+/** All stock for whose thickness the plan does not say what changes. */
+function ofOneThickness({ build, frame }: Plan, own: readonly Stock[]): FlowAtom[] {
+  const fixed = own.filter(
+    ({ name, measured }) => !measured && !(build.changing ?? []).some((each) => each.stock === name),
+  );
+  if (fixed.length === 0) return [];
+  const names = listed(fixed.map(({ label: called }) => called));
+  return body(
+    `The sizes of this plan were worked out for one thickness of ${names}. Up to ${SHAVING[build.design.units]} more or less only makes what fits into it tighter or looser. If yours differs by more, use other stock, or ask whoever gave you this plan for a copy that is made for what yours measures.`,
+    frame.width,
+    { above: 12 },
+  );
 }
 
 const HOUSINGS: ReadonlySet<string> = new Set(["dado", "groove", "rabbet"]);

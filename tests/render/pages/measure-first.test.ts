@@ -36,7 +36,7 @@ test("a stock with a range has a box to write in, and a table of what changes", 
 test("a sheet without a range is to be measured, too", () => {
   const text = section(seedCase(""));
   expect(text).toContain("Mine:");
-  expect(text).toContain("have a copy of the plan made for what it measures");
+  expect(text).toContain("a copy that is made for what yours measures");
   expect(text).not.toContain("Sizes that change");
 });
 
