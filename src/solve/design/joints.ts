@@ -12,7 +12,7 @@ import type { Directory } from "./expand/directory.ts";
 import { fasten, openSiteOf } from "./fastening/fasten.ts";
 import { held } from "./fastening/held.ts";
 import { type FasteningMethod, fasteningOf } from "./fastening/methods.ts";
-import { moverOf, stillOf } from "./fastening/movement.ts";
+import { besidesOf, moverOf, stillOf } from "./fastening/movement.ts";
 import type { FasteningContext, Member, Site } from "./fastening/site.ts";
 import { siteOf } from "./fastening/site-of.ts";
 import { asTheyStand, memberAtHome, pulledBack, pushHome } from "./home.ts";
@@ -37,11 +37,12 @@ export const finishJoints = (
   context: JointsContext,
 ): readonly Joint[] => {
   const areas = (draft: JointDraft): readonly Box[] =>
-    jointed
-      .filter(({ joining }) => joining.draft === draft)
-      .map(({ joining: { join, to } }) => common(context.member(join.id).body, context.member(to.id).body));
+    jointed.filter(({ joining }) => joining.draft === draft).map(({ joining }) => areaOf(joining, context));
   return jointed.flatMap((each) => finishJoint(each, () => areas(each.joining.draft), parts, context) ?? []);
 };
+
+const areaOf = ({ join, to }: Jointed["joining"], { member }: JointsContext): Box =>
+  common(member(join.id).body, member(to.id).body);
 
 function finishJoint(
   jointed: Jointed,
@@ -79,7 +80,8 @@ function finishJoint(
   const found =
     method &&
     (method.apart ? openSite(id, draft, head, hold) : siteOf(id, draft, head, hold, contacts, head === first));
-  const still = found && method?.moves ? stillOf(draft, hold, found.site.axis, areas(), context) : null;
+  const fast = besidesOf(joining, hold.id).map((each) => areaOf(each, context));
+  const still = found && method?.moves ? stillOf(draft, hold, found.site.axis, { own: areas(), fast }, context) : null;
   const fastened =
     held(jointed, context) ??
     (method && found && (still || !method.moves)

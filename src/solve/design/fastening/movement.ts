@@ -16,6 +16,7 @@ import {
 } from "../../../units/rational.ts";
 import { roundTo } from "../../../units/round.ts";
 import type { Box, Fastener, Joint, Point, Still } from "../../design.ts";
+import type { Joining } from "../joinery/work.ts";
 import type { Frame } from "../placing/attitude.ts";
 import { type AxisIndex, axisAt, faceAxis, indexOf, isHigh, triple } from "../space.ts";
 import type { PlacedRow } from "./places-of.ts";
@@ -28,15 +29,25 @@ export interface Mover {
   readonly frame: Frame;
 }
 
+/** Where a part lies against others: by the entry of the joint, and by others that hold it fast. */
+export interface Lying {
+  readonly own: readonly Box[];
+  readonly fast: readonly Box[];
+}
+
+/** What else holds a part fast. */
+export const besidesOf = ({ besides = [] }: Joining, part: string): readonly Joining[] =>
+  besides.filter(({ join, to }) => join.id === part || to.id === part);
+
 /**
- * The line across the grain at which a part is held: the middle of all that it is fastened to by this entry, or the side that
- * `hold still` names. Null: reported.
+ * The line across the grain at which a part is held: the side that `hold still` names, else the middle of what other joints hold fast,
+ * else the middle of all that it is fastened to by this entry. Null: reported.
  */
 export function stillOf(
   draft: JointDraft,
   mover: Mover,
   normal: AxisIndex,
-  areas: readonly Box[],
+  { own, fast }: Lying,
   { report }: Pick<FasteningContext, "report">,
 ): Still | null {
   const across = mover.frame.width;
@@ -49,6 +60,7 @@ export function stillOf(
     report(holdStillAlongGrain(said.at, { part: mover.id, side: said.value, across: axisAt(across) }));
     return null;
   }
+  const areas = said === undefined && fast.length > 0 ? fast : own;
   const low = areas.map((area) => area.low[across]).reduce(min);
   const high = areas.map((area) => area.high[across]).reduce(max);
   const side = said?.value ?? "middle";

@@ -1,5 +1,6 @@
 import { jointWantsSquare } from "../../../findings/rules/joint-wants-square.ts";
 import type { JointDraft } from "../../../parse/draft.ts";
+import { fasteningOf } from "../fastening/methods.ts";
 import { CRAFTS } from "./crafts.ts";
 import { mitreEnds } from "./mitred-ends.ts";
 import { type PairContext, pairsOf } from "./pairs.ts";
@@ -19,13 +20,34 @@ export function cutJoints(
     .flatMap((draft) => pairsOf(draft, pairContext))
     .map((pair, i): Joining => ({ ...pair, id: `j${i + 1}` }))
     .filter((joining) => !wantsSquare(joining, context));
-  const begun = joinings.map((joining) => {
-    const siblings = joinings.filter((other) => other.draft === joining.draft);
+  const numbered = joinings.map((joining) => withHolds(joining, joinings));
+  const begun = numbered.map((joining) => {
+    const siblings = numbered.filter((other) => other.draft === joining.draft);
     return CRAFTS[joining.draft.with.value].begin(joining, bench, context, siblings);
   });
   const jointed = begun.flatMap((finish) => finish?.() ?? []);
   mitreEnds(joinings, bench, context);
   return jointed;
+}
+
+/** What else holds the wood that a joint lets move: it moves from there. */
+function withHolds(joining: Joining, all: readonly Joining[]): Joining {
+  const { draft, join, to, touch } = joining;
+  if (!fasteningOf(draft)?.moves || touch.kind !== "faces") return joining;
+  const besides = all.filter(
+    (other) =>
+      other.draft !== draft &&
+      other.touch.kind === "faces" &&
+      other.touch.axis === touch.axis &&
+      [other.join, other.to].some((part) => part === join || part === to) &&
+      holdsFast(other.draft),
+  );
+  return besides.length > 0 ? { ...joining, besides } : joining;
+}
+
+function holdsFast(draft: JointDraft): boolean {
+  const method = fasteningOf(draft);
+  return method ? !method.moves && !method.apart : (draft.glue?.value ?? CRAFTS[draft.with.value].glued);
 }
 
 /** A method that cuts both parts square, for parts that are not: told, and true. */

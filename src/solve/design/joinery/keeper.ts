@@ -3,7 +3,7 @@ import { add, half, less, subtract, ZERO } from "../../../units/rational.ts";
 import type { Box } from "../../design.ts";
 import { keeperPlaces } from "../fastening/keeper.ts";
 import { grooveBox, keeperPlan, mortiseLength, type RailAndTop } from "../fastening/keeper-groove.ts";
-import { moverOf, stillOf } from "../fastening/movement.ts";
+import { besidesOf, moverOf, stillOf } from "../fastening/movement.ts";
 import { boxFeature } from "../shapes/workpiece.ts";
 import { common, faceAxis, isHigh, withAxis } from "../space.ts";
 import type { Bench, JoineryContext, Joining, Jointed } from "./work.ts";
@@ -24,7 +24,13 @@ export function cutKeeper(
   const top = moverOf(join, to);
   const rail = top === join ? to : join;
   const areaOf = ({ join, to }: Joining): Box => common(bench.piece(join.id).body, bench.piece(to.id).body);
-  const still = stillOf(draft, top, touch.axis, all.map(areaOf), context);
+  const still = stillOf(
+    draft,
+    top,
+    touch.axis,
+    { own: all.map(areaOf), fast: besidesOf(joining, top.id).map(areaOf) },
+    context,
+  );
   if (!still) return null;
   const sign = (top === to) === touch.sign > 0 ? 1 : -1;
   const joint: RailAndTop = { draft, rail, top, axis: touch.axis, sign, area: areaOf(joining), still };

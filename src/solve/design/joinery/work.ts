@@ -13,6 +13,8 @@ import type { Section } from "./section.ts";
 /** A pair with its number, while its wood is being cut. */
 export interface Joining extends Pair {
   readonly id: string;
+  /** Of a joint that lets wood move: those of other entries that hold one of its parts fast on the same side. */
+  readonly besides?: readonly Joining[];
 }
 
 /** What a method adds to a joint beyond its wood. */
