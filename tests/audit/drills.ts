@@ -11,15 +11,27 @@ export function* drills({ record }: Model): Violations {
     const rows = drilling.filter((row) => row.holes.includes(i));
     // The stepped bit of a pocket bores both of its stages.
     const bored = hole.kind === "pocket" ? hole.stages.slice(0, 1) : hole.stages;
-    const told = bored.every((stage) => rows.some((row) => tells(row, stage)));
+    const told = bored.every((stage) => rows.some((row) => tells(row, stage, passed(hole, holes))));
     if (rows.length !== bored.length || !told)
       yield violation("drilling table has every hole", hole.part, `the hole for ${hole.for}`);
   }
 }
 
-/** A bore goes in as deep as the table says; a cone and a hole right through need no stop. */
-const tells = ({ diameter, depth }: DrillRow, stage: Hole["stages"][number]): boolean =>
-  near(diameter, stage.diameter, 1e-6) && (typeof depth === "string" || near(depth, stage.depth, 1e-6));
+/** A bore goes in as deep as the table says, behind what is passed first; a cone and a hole right through need no stop. */
+const tells = ({ diameter, depth }: DrillRow, stage: Hole["stages"][number], before: number): boolean =>
+  near(diameter, stage.diameter, 1e-6) && (typeof depth === "string" || near(depth, stage.depth + before, 1e-6));
+
+/** What lies between the mouth of a hole that is bored in place and the mouth of the foremost that guides it: the stop counts from there. */
+export function passed({ at, direction, part, for: of, atBench }: Hole, holes: readonly Hole[]): number {
+  const square = direction.some((c) => Math.abs(Math.abs(c) - 1) < 1e-9);
+  if (atBench || of === null || !square) return 0;
+  const behind = (other: Hole): number =>
+    direction.reduce((so, c, i) => so + c * ((at[i] ?? 0) - (other.at[i] ?? 0)), 0);
+  return Math.max(
+    0,
+    ...holes.filter((other) => other.for === of && other.part !== part && other.kind !== "pilot").map(behind),
+  );
+}
 
 /** Kinds of which the drill is as wide as what goes in, and may be one of the other unit. */
 const FITTING = ["dowel", "pin", "nut", "cup", "pocket"];

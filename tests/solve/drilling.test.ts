@@ -42,7 +42,7 @@ const plain = (text: string): string => text.replaceAll("\u202f", " ").replaceAl
 describe("the drilling table", () => {
   it("keeps the promises of the record", () => expect(auditOf(CASE, solved)).toEqual([]));
 
-  it("has every stage of every hole once, with the drill and the depth that the hole has", () => {
+  it("has every stage of every hole once, with the drill and the depth that the hole has, and of the lid 3/4 in thick what is passed before", () => {
     const told = solved.drilling.flatMap((each) => each.holes.map((i) => `${i} ${toMillimetres(each.diameter)}`));
     const bored = solved.holes.flatMap((hole, i) =>
       hole.stages.map(({ diameter }) => `${i} ${toMillimetres(diameter)}`),
@@ -51,7 +51,8 @@ describe("the drilling table", () => {
     for (const { holes, depth, diameter } of solved.drilling)
       for (const i of holes) {
         const stage = (solved.holes[i] as Hole).stages.find((each) => each.diameter === diameter);
-        if (typeof depth !== "string") expect(stage?.depth).toEqual(depth);
+        const passed = (solved.holes[i] as Hole).atBench ? 0 : 3 / 4;
+        if (typeof depth !== "string" && stage) expect(toInches(stage.depth) + passed).toBeCloseTo(toInches(depth), 9);
       }
   });
 
@@ -86,6 +87,23 @@ describe("the drilling table", () => {
   it("lets a screw of 4 mm through with the next drill of an inch: 4.5 mm is 0.177, 3/16 is 0.1875", () => {
     const knob = row(/knob/);
     expect(toInches(knob.diameter)).toBe(3 / 16);
+  });
+
+  it("tells the depth of a pilot through a part, and where the stop is set for both", () => {
+    const said = plain(solved.steps.flatMap(({ text }) => text).join(" "));
+    const [, deep, stop] =
+      /Through the holes that are there, drill [^,]*? pilot holes ([\d /]+) in deep into [^:]*: set the stop ([\d /]+) in from the tip/.exec(
+        said,
+      ) ?? [];
+    const inches = (text = ""): number =>
+      text
+        .split(" ")
+        .reduce(
+          (so, each) =>
+            so + (each.includes("/") ? Number(each.split("/")[0]) / Number(each.split("/")[1]) : Number(each)),
+          0,
+        );
+    expect(inches(stop) - inches(deep)).toBeCloseTo(3 / 4, 9);
   });
 
   it("sets every stop to a mark of 1/32 in", () => {

@@ -58,9 +58,11 @@ export function holesAndScrews(plan: Plan): Section | null {
 function introduction(rows: readonly DrillRow[], { unit }: Printer): string {
   const has = (some: (row: DrillRow) => boolean, text: string): readonly string[] => (rows.some(some) ? [text] : []);
   return [
-    `Sorted by drill; stops in ${unit === "in" ? "inches" : "millimetres"}, from the surface that is bored into.`,
+    `Sorted by drill; stops in ${unit === "in" ? "inches" : "millimetres"}, from the surface that the bit goes in by.`,
     ...(rows.some(({ when }) => when === "in place")
-      ? ["Bored before assembly, but for what is said to be bored in place: through what is there already."]
+      ? [
+          "Bored before assembly, but for what is said to be bored in place: through the holes that are there already, and the stop is set for the wood of both.",
+        ]
       : ["All are bored before assembly."]),
     ...has(
       (row) => row.backing === "scrap",

@@ -1,4 +1,5 @@
 /** More holes and mortises in the parts of the samples. */
+import { passed } from "../drills.ts";
 import type { BuildRecord, DrillRow, Hole } from "../record.ts";
 import { hole } from "./wood.ts";
 
@@ -6,13 +7,14 @@ import { hole } from "./wood.ts";
 export function bore(record: BuildRecord, more: Hole): void {
   record.holes.push(more);
   machineOf(record, more.part)?.holes.push(record.holes.length - 1);
-  record.drilling.push(...rowsOf(more, record.holes.length - 1));
+  record.drilling.push(...rowsOf(more, record.holes.length - 1, record.holes));
 }
 
 /** A row of the drilling table for each stage of a hole. */
-export const rowsOf = ({ stages }: Hole, index: number): DrillRow[] =>
-  stages.map(({ diameter, depth }) => ({
-    ...{ bit: "drill", diameter, holes: [index], what: "hole", depth, slot: null, backing: null },
+export const rowsOf = (hole: Hole, index: number, all: readonly Hole[]): DrillRow[] =>
+  hole.stages.map(({ diameter, depth }) => ({
+    ...{ bit: "drill", diameter, holes: [index], what: "hole", slot: null, backing: null },
+    depth: depth + passed(hole, all),
     ...{ into: [], when: "before assembly", steps: [] },
   }));
 

@@ -10,6 +10,7 @@ import { fittedWords } from "../steps/words/fitted.ts";
 import { mouthSide } from "../steps/words/holes.ts";
 import { purposeOf, type Served } from "./purpose.ts";
 import { type StepOf, stepOf } from "./step-of.ts";
+import { stopOf } from "./stop.ts";
 
 export interface Drilled {
   readonly design: Pick<Design, "parts" | "stock" | "joints">;
@@ -29,7 +30,7 @@ export function drilling(drilled: Drilled): readonly DrillRow[] {
   const groups = new Map<string, { row: Alike; holes: number[] }>();
   for (const [index, hole] of plan.holes.entries())
     for (const i of hole.stages.keys()) {
-      const row = alike(hole, i, served);
+      const row = alike(hole, i, served, plan.holes);
       if (row === null) continue;
       const key = JSON.stringify(row, (_, value) => (typeof value === "bigint" ? String(value) : value));
       const group = groups.get(key);
@@ -63,7 +64,7 @@ function servedBy({ design, plan }: Drilled): Served {
 type Alike = Omit<DrillRow, "holes" | "into" | "steps">;
 
 /** What holes have to share to be one row; null for the stages after the first that the same bit bores. */
-function alike(hole: Hole, i: number, served: Served): Alike | null {
+function alike(hole: Hole, i: number, served: Served, all: readonly Hole[]): Alike | null {
   const stage = hole.stages[i] as Hole["stages"][number];
   const bit = bitFor(hole, i);
   const last = i === hole.stages.length - 1;
@@ -73,7 +74,16 @@ function alike(hole: Hole, i: number, served: Served): Alike | null {
     bit,
     diameter: stage.diameter,
     what: purposeOf(hole, i, served),
-    depth: bit === "countersink" ? "flush" : bit === "pocket bit" ? "by the jig" : through ? "through" : stage.depth,
+    depth:
+      bit === "countersink"
+        ? "flush"
+        : bit === "pocket bit"
+          ? "by the jig"
+          : through
+            ? "through"
+            : last
+              ? stopOf(hole, all)
+              : stage.depth,
     slot: (last && hole.slot?.length) || null,
     backing: through && bit !== "pocket bit" ? behind(hole, served) : null,
     when: hole.atBench ? "before assembly" : "in place",

@@ -12,7 +12,7 @@ export interface DrillRow {
   readonly holes: readonly number[];
   /** "pilot for wood screw #8, in hardwood" */
   readonly what: string;
-  /** Where the stop is set, from the face that is bored into. */
+  /** Where the stop is set, from the face that the bit goes in by: the outermost of the parts whose holes guide it. */
   readonly depth: Length | "through" | "flush" | "by the jig";
   /** Length from end to end where the hole is drawn out to a slot. */
   readonly slot: Length | null;

@@ -1,7 +1,9 @@
 import type { Length } from "../../../../units/length.ts";
+import { compare, equal } from "../../../../units/rational.ts";
 import type { Tool } from "../../../build.ts";
 import { type AxisIndex, faceOf, INDICES } from "../../../design/space.ts";
 import type { Direction, Fastener, FastenerKind, Hole } from "../../../design.ts";
+import { stopOf } from "../../drilling/stop.ts";
 import type { Drive } from "../../order/index.ts";
 import { capital, listed, numberWord, series, type Work } from "../draft.ts";
 import { keyTexts } from "./keys.ts";
@@ -39,14 +41,14 @@ export function driveTexts(work: Work, drives: readonly Drive[], up: Direction):
     const each = list.length / joints.length;
     const even = joints.every((joint) => list.filter((f) => f.joint === joint).length === each);
     const share = joints.length > 1 && even ? `, ${numberWord(each)} where each two parts meet` : "";
-    const pilot = work.plan.holes.find((hole) => !hole.atBench && list.some((f) => f.id === hole.for));
+    const pilot = work.plan.holes.some((hole) => !hole.atBench && list.some((f) => f.id === hole.for));
     const through = passed.length > 0 ? ` through ${listed(work, passed)}` : "";
     const verb = VERBS[first.kind] ?? "drive";
     const tools = [
       ...new Set(drives.filter(({ fastener }) => list.includes(fastener)).flatMap(({ tool }) => WITH[tool] ?? [])),
     ];
     return [
-      ...(pilot ? [pilotText(work, pilot, first, into)] : []),
+      ...(pilot ? [pilotText(work, list, into)] : []),
       capital(`${verb} ${countText(item, list.length)} from ${sides},${through} into ${into}${share}.`),
       ...(tools.length > 0 ? [`There is little room behind the heads: use ${series(tools)}.`] : []),
       ...(first.with ? [withText(first, list.length)] : []),
@@ -61,18 +63,24 @@ const WITH: Readonly<Partial<Record<Tool, string>>> = {
   stubby: "a stubby screwdriver",
 };
 
-function pilotText(
-  { print, drill }: Work,
-  { stages }: Hole,
-  { through, with: [own = "holes"] = [] }: Fastener,
-  into: string,
-): string {
-  const { diameter, depth } = stages[0] as { diameter: Length; depth: Length };
-  const where =
-    through.length > 0
-      ? "Through the holes that are there"
-      : `Through the holes of the ${several(own).replace(/s? [\d#].*$/, "s")}`;
-  return `${where}, drill ${drill(diameter)} pilot holes ${print(depth)} deep into ${into}.`;
+/** Through the holes of a part the stop is set from where the bit goes in, not from where the pilot begins. */
+function pilotText(work: Work, list: readonly Fastener[], into: string): string {
+  const { print, drill } = work;
+  const holes = work.plan.holes.filter((hole) => !hole.atBench && list.some((f) => f.id === hole.for));
+  const [
+    {
+      stages: [stage],
+    },
+  ] = holes as [Hole];
+  const { diameter, depth } = stage as { diameter: Length; depth: Length };
+  const { through, with: [own = "holes"] = [] } = list[0] as Fastener;
+  const pilots = `${drill(diameter)} pilot holes ${print(depth)} deep into ${into}`;
+  if (through.length === 0)
+    return `Through the holes of the ${several(own).replace(/s? [\d#].*$/, "s")}, drill ${pilots}.`;
+  const stops = holes.map((hole) => stopOf(hole, work.plan.holes)).toSorted(compare);
+  const told = [...new Set(stops.map(print))].join(" or ");
+  const most = stops.every((stop) => equal(stop, depth)) ? "" : `: set the stop ${told} from the tip of the bit`;
+  return `Through the holes that are there, drill ${pilots}${most}.`;
 }
 
 /** What goes with each: "Each takes 2 washers 1 in wide and 1 nut M8." */

@@ -4,12 +4,14 @@ import { compare, equal, less, subtract } from "../../../../units/rational.ts";
 import { partsAt } from "../../../design/making/neighbours.ts";
 import { indexOf } from "../../../design/space.ts";
 import type { Face, Joint } from "../../../design.ts";
+import { boredThrough } from "../bored-through.ts";
 import { listed, type Work } from "../draft.ts";
 import { gapsOf } from "./gaps.ts";
 
 /**
  * A front is screwed on where it will stay: its gaps are made, not measured. One that covers its opening goes by measures. A clamp reaches
- * round neither of them while the drawer is shut: tape holds it until the drawer is out.
+ * round neither of them while the drawer is shut: tape holds it until the drawer is out. A front that fills its opening leaves no room for hands:
+ * the drawer comes out by a screw in the hole for its knob, or by a strip of tape.
  */
 export function setTexts(
   work: Work,
@@ -22,16 +24,24 @@ export function setTexts(
   const [front, box] = several ? ["each front", "its box"] : [fronts, boxes];
   const { under, beside } = shims(work, joints);
   const face = faceWords(work, joints);
-  const set = several ? [`Set ${fronts} one after another, the lowest first.`] : [];
+  const one = several
+    ? [
+        "Do all that follows with one drawer, then with the next, the lowest first: set, pull out, clamp, bore, screw on.",
+      ]
+    : [];
   if (under === null && way === "shims")
     return [
-      ...set,
+      ...one,
       `Pull the drawer out a hand's breadth, hold ${front} before ${box} by the measures below${beside}, and clamp it to the box. Push the drawer in and look before you bore; screw from inside with the drawer pulled out.`,
     ];
+  const grip = joints.every((joint) => boredThrough(work, joint).length > 0);
+  const strip = `a strip of strong cloth tape to the underside of ${box}, one end hanging out in front`;
   return [
-    ...set,
-    `Put two strips of double-sided tape on ${several ? "the front of each box, and push the drawers in" : `${boxes}, and push the drawer in`}. ${under ? "Stand" : "Hold"} ${front} ${under ? `in its opening, on ${under}` : `before ${box} by the measures below${beside}`}${face}; press it hard against the tape.`,
-    `Pull ${several ? "each" : "the"} drawer out with both hands on the box, so that nothing shifts. Clamp front and box together now that a clamp goes round them, and screw from inside.`,
+    ...one,
+    `Put two strips of double-sided tape on the front of ${box}${grip ? "" : `, and ${strip}`}. Push the drawer in. ${under ? "Stand" : "Hold"} ${front} ${under ? `in its opening, on ${under}` : `before ${box} by the measures below${beside}`}${face}; press it hard against the tape.`,
+    grip
+      ? `Through its hole for the knob or pull drive a spare wood screw a little way into ${box}, the head standing out so far that you can hold it, and pull the drawer out by that screw: no hand reaches round the front. Clamp front and box together now that a clamp goes round them, take that screw out, and screw from inside.`
+      : "Pull the drawer out by the end of that strip: no hand reaches round the front. Clamp front and box together now that a clamp goes round them, and screw from inside.",
   ];
 }
 
