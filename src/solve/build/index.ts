@@ -126,7 +126,7 @@ export function build(
     ...(design.finishes && { finishing }),
     purchases: purchases({
       ...{ design, layouts: cut.layouts, blanks, cutList: lines, finishing, print },
-      ...{ fasteners: plan.fasteners, hardware: plan.hardware },
+      ...{ fasteners: plan.fasteners, hardware: plan.hardware, holes: plan.holes },
     }),
     ...{ steps, timeline, tools },
     checks: checked.checks,

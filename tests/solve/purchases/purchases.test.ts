@@ -44,7 +44,7 @@ const purchases = (
 ) =>
   shopping({
     design: { stock, parts: [], joints, units, ...(workshop && { workshop }) },
-    ...{ layouts, fasteners, blanks: [], cutList: [], hardware: [], print: () => "" },
+    ...{ layouts, fasteners, blanks: [], cutList: [], hardware: [], holes: [], print: () => "" },
   });
 const many = (item: string, count: number): Fastener[] => Array.from({ length: count }, () => fastener(item));
 

@@ -1,6 +1,6 @@
 import type { Length } from "../../../units/length.ts";
 import type { Blank, CutLine, Finishing, Layout, Purchase } from "../../build.ts";
-import type { Design, Fastener, Hardware, Part } from "../../design.ts";
+import type { Design, Fastener, Hardware, Hole, Part } from "../../design.ts";
 import { bandingNeeds } from "../banding/strips.ts";
 import { fastenerNeeds } from "./fasteners.ts";
 import { finishNeeds } from "./finish.ts";
@@ -22,6 +22,7 @@ export interface Shopping {
   readonly cutList: readonly CutLine[];
   readonly fasteners: readonly Fastener[];
   readonly hardware: readonly Hardware[];
+  readonly holes: readonly Hole[];
   readonly finishing?: readonly Finishing[];
   readonly print: (length: Length) => string;
 }
@@ -37,6 +38,7 @@ export function purchases({
   cutList,
   fasteners,
   hardware,
+  holes,
   finishing = [],
   print,
 }: Shopping): readonly Purchase[] {
@@ -49,7 +51,7 @@ export function purchases({
     return woodPurchases(each, own, units, notes, milledIn(blanks, each.name));
   });
   const needs = [
-    ...hardwareNeeds(hardware),
+    ...hardwareNeeds(hardware, { design, holes, print }),
     ...fastenerNeeds(fasteners, hardware),
     ...glueNeeds(design, fasteners),
     ...bandingNeeds(parts, cutList, units),
