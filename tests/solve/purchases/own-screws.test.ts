@@ -10,7 +10,7 @@ stock:
 hardware:
   strap: { kind: wall strap${hardware} }
 piece:
-  panel: { made of: wood, as: upright, facing: front, left: 0, right: 20, front: 0, up: 10 }
+  panel: { made of: wood, as: upright, facing: front, left: 0, right: 10, front: 0, bottom: 0, up: 10 }
 fittings:
   - { fit: strap, to: panel, face: back }
 `;

@@ -6,6 +6,8 @@ export interface Job {
   readonly after: readonly { readonly job: number; readonly lag: number }[];
   /** What still dries when it is over, whatever follows. */
   readonly tail: number;
+  /** What of it is done again later, as further coats are: how often, how long each takes, and the rest before each. Lags and the tail hold those rests. */
+  readonly again?: { readonly count: number; readonly minutes: number; readonly rest: number };
 }
 
 export interface Schedule {

@@ -1,9 +1,9 @@
 /** The work day by day: which steps, how long, and what dries or rests when the day is over. */
 import type { Step, WorkDay } from "../../build.ts";
-import type { Calendar } from "../schedule/index.ts";
+import { BENCH_DAY, type Calendar } from "../schedule/index.ts";
 
 const DAY = 24 * 60;
-/** What is dry before the next morning is not worth a word. Minutes. */
+/** Shorter waits are over within a day of work. Minutes. */
 const OVERNIGHT = 8 * 60;
 
 /** `calendar` has the steps by their place in the order of work. Days without work are told together. */
@@ -17,7 +17,10 @@ export function daysOf(steps: readonly Step[], { stints, ends, days }: Calendar)
       rows[rows.length - 1] = { ...before, last: day + 1 };
       continue;
     }
-    const numbers = own.map(({ job }) => steps[job]?.number ?? 0);
+    // A further coat does not take the days back to its step.
+    const begun = rows.findLast((row) => row.steps !== null)?.steps?.[1] ?? 0;
+    const anew = own.filter(({ job, later }) => !later || (steps[job]?.number ?? 0) >= begun);
+    const numbers = (anew.length > 0 ? anew : own.slice(-1)).map(({ job }) => Math.max(begun, steps[job]?.number ?? 0));
     rows.push({
       ...{ first: day + 1, last: day + 1 },
       steps: own.length === 0 ? null : [Math.min(...numbers), Math.max(...numbers)],
@@ -28,13 +31,13 @@ export function daysOf(steps: readonly Step[], { stints, ends, days }: Calendar)
   return rows;
 }
 
-/** What is begun and not over when a day ends, long waits only. */
+/** What is begun and not over when the work of a day ends, long waits only. */
 const driesIn = (steps: readonly Step[], ends: readonly number[], at: number): readonly string[] => [
   ...new Set(
     steps.flatMap(({ waits }, i) =>
       waits.flatMap(({ for: what, minutes }) => {
         const end = ends[i] ?? 0;
-        return minutes >= OVERNIGHT && end > 0 && end <= at && end + minutes > at - OVERNIGHT ? [what] : [];
+        return minutes >= OVERNIGHT && end > 0 && end <= at && end + minutes > at - DAY + BENCH_DAY ? [what] : [];
       }),
     ),
   ),

@@ -7,8 +7,10 @@ import type { Plan } from "../order/index.ts";
 
 /** A step before it has its number and knows what it comes after. */
 export interface StepDraft extends Omit<Step, "number" | "after" | "afterWait" | "start" | "end"> {
-  /** Planes, cuts or sands what was glued: the glue must have its full strength. */
+  /** Planes, cuts, sands or strikes what was glued, or turns it over where it is heavy: the glue must have its full strength. */
   readonly strains?: true;
+  /** What of its time goes into further coats: how many, minutes of each, and minutes of rest before each. */
+  readonly again?: { readonly count: number; readonly minutes: number; readonly rest: number };
   /** Parts that are planed or glued up, where no action tells them. */
   readonly of?: readonly string[];
   /** Units whose work was wished into the same step. */
@@ -53,17 +55,18 @@ export const called = (work: Work, id: string): string => {
 const lower = (name: string): string => name.charAt(0).toLowerCase() + name.slice(1);
 
 /** "the top rail (C)", "the legs (A)", "both legs (A) and the stretcher (D)": parts that are alike are counted. */
-export function listed(work: Work, ids: readonly string[]): string {
+export const listed = (work: Work, ids: readonly string[]): string => series(namesOf(work, ids));
+
+/** The same one by one: "the top rail (C)", "both legs (A)". */
+export function namesOf(work: Work, ids: readonly string[]): readonly string[] {
   const counts = new Map<string, { id: string; n: number }>();
   for (const id of ids) {
     const { mark } = work.line(id);
     const before = counts.get(mark);
     counts.set(mark, { id, n: (before?.n ?? 0) + 1 });
   }
-  return series(
-    [...counts.values()].map(({ id, n }) =>
-      n === 1 ? `the ${called(work, id)}` : `${numberWord(n)} ${plural(work, id)}`,
-    ),
+  return [...counts.values()].map(({ id, n }) =>
+    n === 1 ? `the ${called(work, id)}` : `${numberWord(n)} ${plural(work, id)}`,
   );
 }
 

@@ -20,8 +20,8 @@ export function inOrder(
   before: readonly Before[],
 ): { readonly steps: readonly Timed[]; readonly timeline: Omit<Timeline, "days">; readonly calendar: Calendar } | null {
   const own = drafts.map((_, i) => before.filter(({ next }) => next === i));
-  const jobs = drafts.map(({ bench, waits }, i) => ({
-    minutes: bench,
+  const jobs = drafts.map(({ bench, waits, again }, i) => ({
+    ...{ minutes: bench, ...(again && { again }) },
     after: (own[i] ?? []).map(({ first, lag }) => ({ job: first, lag })),
     tail: waits.reduce((so, { minutes }) => Math.max(so, minutes), 0),
   }));

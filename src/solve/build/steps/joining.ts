@@ -10,7 +10,7 @@ import { inFront } from "./in-front.ts";
 import { actionsOf } from "./join-actions.ts";
 import { grouped, hangs, type Move, type Unit, unitsOf } from "./moves.ts";
 import { squareOf } from "./square.ts";
-import { builtNames, titleOf } from "./titles.ts";
+import { builtNames, standingName, titleOf } from "./titles.ts";
 import { bodyWords, theBody } from "./words/bodies.ts";
 import { WALL_CAUTION } from "./words/fitted.ts";
 import { insideText } from "./words/inside.ts";
@@ -20,6 +20,8 @@ import { liftCaution } from "./words/lifting.ts";
 /** Glue: clamps off after 45 minutes, no strain before the next day (label instructions of PVA glues, 30 to 60 min and 24 h). */
 const CLAMPED = { for: "clamps", minutes: 45 } as const;
 const CURED = { for: "glue to harden", minutes: 24 * 60, binds: "strain" } as const;
+const HARDENS =
+  "Leave it clamped for 45 minutes. Until the next day it may be handled and added to with care, but not planed, sanded, hammered at or loaded.";
 const GLUE_CAUTION = "Have the clamps set and try everything dry before you spread glue: it grabs within minutes.";
 const SCREW_CAUTION = "Wear eye protection, and keep your free hand away from where the point would come out.";
 
@@ -81,7 +83,9 @@ function joiningStep(
   const square = hung ? null : newlySquare(work, moves);
   const n = copies.all.length;
   const clamps = glued ? mostClamps(everyCopy.map((copy) => clampingOf(work, copy))) : [];
-  const lift = liftCaution(work, isLowered(work, moves, place.up) ? first.present : first.arriving);
+  const turned = isLowered(work, moves, place.up) || (turning(place).length > 0 && !first.starts);
+  const lift = liftCaution(work, turned ? first.present : first.arriving);
+  const struck = drives.some(({ tool }) => tool === "hammer" || tool === "stapler");
   return {
     kind: glued ? "glue-up" : "join",
     title: titleOf(work, copies, moves, place.units),
@@ -96,11 +100,15 @@ function joiningStep(
     waits: glued ? [CLAMPED, CURED] : [],
     ...(clamps.length > 0 && { clamps }),
     ...(lift.length > 0 && { hands: 2 }),
+    ...((struck || (turned && lift.length > 0)) && { strains: true as const }),
     ...(hung && { inTheRoom: true as const }),
     text: [
       ...(isLowered(work, moves, place.up) ? [loweredText(work, moves, place)] : turning(place)),
       ...clampText(work, clamps),
-      ...joiningText(work, moves, place.up, first.arrivesBuilt ? theBody(builtNames(moves, place.units)) : null),
+      ...joiningText(work, moves, place.up, {
+        built: first.arrivesBuilt ? theBody(builtNames(moves, place.units)) : null,
+        stands: standingName(first, place.units),
+      }),
       ...(square
         ? [
             `Check that it is square: the diagonals${square.on ? ` across its ${square.on}` : ""} measure ${work.print(square.value)} each, equal within ${work.print(square.within)}.`,
@@ -119,7 +127,7 @@ function joiningStep(
     ],
     reminders: [
       ...(hung ? [] : insideText(work, first.present, [...last.present, ...last.arriving])),
-      ...(glued ? ["Leave it clamped for 45 minutes, and do not strain it before the next day."] : []),
+      ...(glued ? [HARDENS] : []),
     ],
     actions: everyCopy.flatMap((copy) => [...copy.flatMap((move) => actionsOf(work, move)), ...measuring(work, copy)]),
     shows: {

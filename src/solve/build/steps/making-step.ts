@@ -14,7 +14,9 @@ export function step(
   text: readonly string[],
   actions: readonly Action[],
   more: Pick<StepDraft, "bench" | "cautions" | "unit"> &
-    Partial<Pick<StepDraft, "waits" | "reminders" | "up" | "clamps" | "hands" | "strains" | "inTheRoom" | "of">> & {
+    Partial<
+      Pick<StepDraft, "waits" | "reminders" | "up" | "clamps" | "hands" | "strains" | "again" | "inTheRoom" | "of">
+    > & {
       readonly fresh: readonly string[];
       /** What stands around it already. */
       readonly present?: readonly string[];
@@ -37,6 +39,7 @@ export function step(
     ...(more.of && { of: more.of }),
     ...(more.hands && { hands: more.hands }),
     ...(more.strains && { strains: true }),
+    ...(more.again && { again: more.again }),
     ...(more.inTheRoom && { inTheRoom: true }),
     shows: { fresh: more.fresh, present: more.present ?? [], travel: more.travel ?? [], fasteners: [] },
   };

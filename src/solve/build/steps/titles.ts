@@ -41,6 +41,12 @@ export function builtName(move: Move, units: readonly Unit[]): string {
   return unit.named ? named(unit) : `frame from ${stepToken(unit.name)}`;
 }
 
+/** What was built before and stands there, where it has a name of its own: its parts are one by now. */
+export function standingName({ present }: Move, units: readonly Unit[]): string | null {
+  const unit = units.find(({ named: own, parts }) => own && parts.length > 1 && parts.join() === present.join());
+  return unit ? theBody(named(unit)) : null;
+}
+
 const verbFor = (joints: readonly Joint[]): string => {
   if (joints.some((joint) => joint.glue)) return "Glue up";
   const methods = new Set(joints.map((joint) => joint.method));

@@ -39,6 +39,7 @@ export function coatStep(
   const { dries: usual, handled, how, between, heats } = productOf(product);
   const dries = finish.dries ?? usual;
   const share = parts.length / Math.max(1, finish.parts.length);
+  const each = Math.round(area * share * MINUTES.coat);
   const actions = Array.from({ length: coats }, (_, i): Action => ({ do: "finish", parts, coat: i + 1 }));
   return step(
     "finish",
@@ -61,7 +62,8 @@ export function coatStep(
     actions,
     {
       ...{ unit, fresh, strains: true, ...(present && { present }) },
-      bench: Math.round(parts.length * MINUTES.sand + area * share * coats * MINUTES.coat),
+      bench: Math.round(parts.length * MINUTES.sand) + coats * each,
+      ...(coats > 1 && { again: { count: coats - 1, minutes: each, rest: dries } }),
       waits: [{ for: coats > 1 ? "coats to dry" : "finish to dry", minutes: (coats - 1) * dries + handled }],
       cautions: [...(heats ? [RAGS] : []), FUMES],
     },

@@ -2,11 +2,12 @@ import { ZERO } from "../../../../units/rational.ts";
 import { indexOf } from "../../../design/space.ts";
 import type { Direction, Joint } from "../../../design.ts";
 import { boredThrough } from "../bored-through.ts";
-import { listed, pluralOf, type Work, withArticle } from "../draft.ts";
+import { listed, namesOf, pluralOf, series, type Work, withArticle } from "../draft.ts";
 import { isPanel, type Move } from "../moves.ts";
 import { counted, countText, driveTexts } from "./driving.ts";
 import { fastenedText } from "./fastened.ts";
 import { METHOD_WORDS } from "./methods.ts";
+import { peggedTexts } from "./pegged.ts";
 import { placeTexts } from "./place.ts";
 import { slideRoom } from "./slide-room.ts";
 import { standTexts } from "./standing.ts";
@@ -23,21 +24,24 @@ interface Scene {
   readonly several: boolean;
   /** What arrives lies underneath, and has been told. */
   readonly lowered: boolean;
+  /** The body that stands there, by its name; null where it is told by its parts. */
+  readonly stands: string | null;
+  readonly moves: readonly Move[];
 }
 
-/** How the parts of a step go together: what to do, with what, from which side. `built` names a body that arrives as a whole. */
+/** How the parts of a step go together: what to do, with what, from which side. `built` names a body that arrives as a whole, `stands` one that is there. */
 export function joiningText(
   work: Work,
   moves: readonly Move[],
   up: Direction,
-  built: string | null,
+  { built, stands }: { readonly built: string | null; readonly stands: string | null },
 ): readonly string[] {
   const joints = moves.flatMap((move) => move.work.map(({ joint }) => joint));
   const drives = moves.flatMap((move) => move.work.flatMap((w) => w.drives));
   return [
     ...inTurn(moves).flatMap((own, i, all) => {
       const scene = {
-        ...{ work, built, several: moves.length > 1, lowered: isLowered(work, moves, up) },
+        ...{ work, moves, built, stands, several: moves.length > 1, lowered: isLowered(work, moves, up) },
         arriving: own.flatMap((move) => move.arriving),
         joints: own.flatMap((move) => move.work.map(({ joint }) => joint)),
       };
@@ -87,12 +91,15 @@ function throughTexts(work: Work, joints: readonly Joint[]): readonly string[] {
 }
 
 /** The parts of some joints: those that arrive (or the body they arrive in), and those that are there. */
-function sidesOf({ work, arriving, built }: Scene, joints: readonly Joint[]) {
+function sidesOf({ work, arriving, built, stands }: Scene, joints: readonly Joint[]) {
   const all = [...new Set(joints.flatMap((joint) => joint.parts))];
   const coming = all.filter((id) => arriving.includes(id));
   const there = all.filter((id) => !arriving.includes(id));
   const these = built ?? listed(work, coming);
-  const everything = built ? `${built} and ${listed(work, there)}` : listed(work, [...there, ...coming]);
+  const standing = stands ? [stands] : namesOf(work, there);
+  const everything = series(
+    built ? [built, ...standing] : stands ? [...namesOf(work, coming), stands] : namesOf(work, [...there, ...coming]),
+  );
   return { these, those: listed(work, there), everything };
 }
 
@@ -127,7 +134,8 @@ function textsOf(scene: Scene, methods: readonly Joint["method"][]): readonly st
     const words = METHOD_WORDS[method];
     const wedged = own.some((joint) => joint.wedged);
     const room = method === "slides" ? slideRoom(scene.work, own[0] as Joint) : null;
-    if (words) return words({ ...sides, wedged, glued, room, several: scene.several });
+    const pegged = method === "dowels" ? peggedTexts(scene.work, scene.moves, own) : [];
+    if (words) return [...pegged, ...words({ ...sides, wedged, glued, room, several: scene.several })];
     const { these, those } = sides;
     return fastenedText(scene.work, own, {
       glued,
@@ -187,9 +195,11 @@ function housedTexts(
   ];
 }
 
-/** Dowels come with their part. */
+/** Pegs of other joints come with their part. */
 function pegTexts(work: Work, joints: readonly Joint[]): readonly string[] {
-  const all = joints.flatMap((joint) => work.plan.chosen.get(joint.id)?.fasteners ?? []);
+  const all = joints
+    .filter(({ method }) => method !== "dowels")
+    .flatMap((joint) => work.plan.chosen.get(joint.id)?.fasteners ?? []);
   return counted(all.filter((fastener) => fastener.travelsWith !== null)).map(
     ({ item, list }) => `Use ${countText(item, list.length)}.`,
   );

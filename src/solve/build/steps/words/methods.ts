@@ -87,10 +87,7 @@ export const METHOD_WORDS: Readonly<Partial<Record<Joint["method"], Words>>> = {
     ...when(glued, "Spread glue on the middle 4 in (100 mm) of the tongue only: the rest must be free to move."),
     `Push ${these} and ${those} together until the shoulder is tight.`,
   ],
-  dowels: ({ everything, glued }) => [
-    `${glued ? "Put glue into the dowel holes and tap the dowels in" : "Tap the dowels in"}.`,
-    `Push ${everything} together${glued ? " and clamp" : ""}.`,
-  ],
+  dowels: ({ everything, glued }) => [`Push ${everything} together${glued ? " and clamp" : ""}.`],
   "hangs on": ({ those }) => [
     `Hold the piece against the wall a little above its place, and lower it until its bevel lies in that of ${those} along its whole length.`,
     "Pull at its lower edge: it does not come off, and it lies against the wall above and below. Load it little by little.",

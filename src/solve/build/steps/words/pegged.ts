@@ -1,0 +1,58 @@
+/** Dowels are driven into one part while that is still loose, and the joint closes over them: nothing that was glued is hammered at. */
+import type { Joint } from "../../../design.ts";
+import { listed, series, type Work } from "../draft.ts";
+import type { Move } from "../moves.ts";
+import { counted, countText } from "./driving.ts";
+
+/** How dowels come into the joints of some moves. `moves`: all of the step. */
+export function peggedTexts(work: Work, moves: readonly Move[], joints: readonly Joint[]): readonly string[] {
+  const own = joints.filter(({ method }) => method === "dowels");
+  const carriers = [...new Set(own.flatMap((joint) => carrierOf(work, joint) ?? []))];
+  const set = carriers.filter((id) => isSet(work, moves, id));
+  const bare = carriers.filter((id) => !set.includes(id));
+  const glued = own.some(({ glue }) => glue);
+  const all = pegsIn(work, bare);
+  const later = all.some(({ joint }) => !own.some(({ id }) => id === joint));
+  return [
+    ...(bare.length > 0
+      ? [
+          `${glued ? "Put glue into the dowel holes of" : "Take"} ${listed(work, bare)}, and tap in ${dowels(work, bare)}${later ? ", those for what comes later too" : ""}.`,
+        ]
+      : []),
+    ...(set.length > 0
+      ? [
+          `${listed(work, set).replace(/^./u, (c) => c.toUpperCase())} ${set.length === 1 ? "has its" : "have their"} dowels already.`,
+        ]
+      : []),
+    ...(glued ? ["Put glue into the holes that the dowels go into."] : []),
+  ];
+}
+
+type Peg = ReturnType<typeof pegsIn>[number];
+/** "8 dowels 3/8 in × 2 in and 4 dowels …" */
+const dowels = (work: Work, ids: readonly string[]): string =>
+  series(counted(pegsIn(work, ids) as Peg[]).map(({ item, list }) => countText(item, list.length)));
+
+/** Dowels that travel with some parts, whatever they go into. */
+const pegsIn = ({ design, plan }: Work, ids: readonly string[]) =>
+  design.joints
+    .filter(({ method }) => method === "dowels")
+    .flatMap(({ id }) => plan.chosen.get(id)?.fasteners ?? [])
+    .filter(({ travelsWith }) => travelsWith !== null && ids.includes(travelsWith));
+
+const carrierOf = ({ plan }: Work, { id }: Joint): string | null =>
+  plan.chosen.get(id)?.fasteners.find(({ travelsWith }) => travelsWith !== null)?.travelsWith ?? null;
+
+/** Whether another joint closed over dowels of this part before: then all of them were put in. */
+function isSet(work: Work, moves: readonly Move[], carrier: string): boolean {
+  const bodies = moves.flatMap(({ present, arriving, arrivesBuilt }, i) => [
+    ...(i === 0 ? [present] : []),
+    ...(arrivesBuilt ? [arriving] : []),
+  ]);
+  return work.design.joints.some(
+    (joint) =>
+      joint.method === "dowels" &&
+      carrierOf(work, joint) === carrier &&
+      bodies.some((body) => joint.parts.every((id) => body.includes(id))),
+  );
+}
