@@ -11,6 +11,12 @@ const COMES_APART: ReadonlySet<Method> = new Set([
   ...(["cup hinges", "butt hinges", "continuous hinge", "slides", "undermount slides"] as const),
 ]);
 
+/** What comes off without a tool, or for the finish: the rest is one when the plan is done. */
+const HANGS_OR_LIES: ReadonlySet<Method> = new Set([
+  ...(["loose", "shelf pins", "runs on", "hangs on"] as const),
+  ...(["cup hinges", "butt hinges", "continuous hinge", "slides", "undermount slides"] as const),
+]);
+
 export interface Moved {
   readonly parts: readonly Part[];
   /** mm over everything, across, deep and up. */
@@ -18,13 +24,19 @@ export interface Moved {
 }
 
 /** Everything that cannot be taken apart, in the order of the source. */
-export function movedAsOne({ parts, joints }: Pick<Design, "parts" | "joints">): readonly Moved[] {
-  const lasting = joints.filter(({ method }) => !COMES_APART.has(method));
-  const bodies = components(
+export const movedAsOne = (design: Pick<Design, "parts" | "joints">): readonly Moved[] => bodies(design, COMES_APART);
+
+/** Everything that is together when the plan is done and doors, drawers and shelves are out. */
+export const leftTogether = (design: Pick<Design, "parts" | "joints">): readonly Moved[] =>
+  bodies(design, HANGS_OR_LIES);
+
+function bodies({ parts, joints }: Pick<Design, "parts" | "joints">, apart: ReadonlySet<Method>): readonly Moved[] {
+  const lasting = joints.filter(({ method }) => !apart.has(method));
+  const found = components(
     parts.map((_, i) => i),
     linksOf({ parts, joints: lasting }),
   );
-  return bodies.map((places) => {
+  return found.map((places) => {
     const body = places.flatMap((place): Part | readonly Part[] => parts[place] ?? []);
     const { low, high } = around(body.map(({ solid }) => solid));
     return { parts: body, sizes: [high[0] - low[0], high[1] - low[1], high[2] - low[2]] };

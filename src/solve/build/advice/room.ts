@@ -2,7 +2,7 @@
 import { inches, type Length, millimetres } from "../../../units/length.ts";
 import { sayWeight, takesTwo } from "../cut-list/weight.ts";
 import type { Advice } from "../model/advice.ts";
-import { movedAsOne } from "../moved-as-one.ts";
+import { leftTogether, type Moved, movedAsOne } from "../moved-as-one.ts";
 import type { Traits } from "./traits.ts";
 
 type Say = (traits: Traits, print: Print) => string | null;
@@ -18,22 +18,31 @@ const ROOM: readonly (readonly [head: string, say: Say])[] = [
   ["After the first winter.", afterWinter],
 ];
 
-/** What is carried in one piece, the largest first; doors and drawers come out. */
+/** What is carried in one piece, the largest first; doors and drawers come out. What could be taken apart further is told besides. */
 function onTheWay({ build, doors, drawers }: Traits, print: Print): string | null {
-  const [largest, ...others] = movedAsOne(build.design).toSorted((a, b) => volume(b.sizes) - volume(a.sizes));
-  if (!largest) return null;
-  const ids = new Set(largest.parts.map(({ id }) => id));
-  const kg = build.parts.reduce((so, { id, mass }) => so + (ids.has(id) ? mass : 0), 0);
+  const [largest, ...others] = bySize(leftTogether(build.design));
+  const [apart] = bySize(movedAsOne(build.design));
+  if (!largest || !apart) return null;
+  const told = ({ parts, sizes }: Moved): string => {
+    const ids = new Set(parts.map(({ id }) => id));
+    const kg = build.parts.reduce((so, { id, mass }) => so + (ids.has(id) ? mass : 0), 0);
+    return `measures ${sizes.map(print).join(" × ")} and weighs about ${sayWeight(kg, build.design.units)}${takesTwo(kg) ? ": two people carry it" : ""}`;
+  };
   const out = [...(doors ? ["doors"] : []), ...(drawers ? ["drawers"] : [])].join(" and ");
   const whole = others.length === 0 ? "It" : "The largest piece that stays together";
-  const measured = `${whole} measures ${largest.sizes.map(print).join(" × ")} and weighs about ${sayWeight(kg, build.design.units)}${takesTwo(kg) ? ": two people carry it" : ""}.`;
+  const further =
+    apart.parts.length < largest.parts.length
+      ? ` Taken apart where only screws or bolts hold it and no glue, the largest piece ${told(apart)}.`
+      : "";
   const check = build.checks.filter(({ rule }) => rule === "does-not-go-through-the-door");
   const fits = check.every(({ verdict }) => verdict === "holds")
-    ? `It goes through a doorway of ${print(29 * 25.4)}; measure yours, and the turn of the stairs.`
-    : `It does not go through a doorway of ${print(29 * 25.4)} × ${print(78 * 25.4)}: measure every door on the way before you build it.`;
-  return `${out === "" ? "" : `Take the ${out} out first, and mark where each belongs. `}${measured} ${fits}`;
+    ? `${further === "" ? "It" : "That"} goes through a doorway of ${print(29 * 25.4)}; measure yours, and the turn of the stairs.`
+    : `${further === "" ? "It" : "That"} does not go through a doorway of ${print(29 * 25.4)} × ${print(78 * 25.4)}: measure every door on the way before you build it.`;
+  return `${out === "" ? "" : `Take the ${out} out first, and mark where each belongs. `}${whole} ${told(largest)}.${further} ${fits}`;
 }
 
+const bySize = (moved: readonly Moved[]): readonly Moved[] =>
+  moved.toSorted((a, b) => volume(b.sizes) - volume(a.sizes));
 const volume = (sizes: readonly number[]): number => sizes.reduce((so, each) => so * each, 1);
 
 function level({ has, onWall, doors, drawers }: Traits): string | null {

@@ -93,7 +93,9 @@ function machiningStep(work: Work, { line, kinds: wanted }: Cutting): StepDraft 
       ...kinds.flatMap((kind) => featureText(work, first, kind)),
       ...boringText(work, first, holes),
       ...dowelTexts(work, first, holes),
-      ...(line.parts.length > 1 ? [`Make all ${line.parts.length} alike: set them out side by side.`] : []),
+      ...(line.parts.length > 1
+        ? [`Make ${line.parts.length === 2 ? "both" : `all ${line.parts.length}`} alike: set them out side by side.`]
+        : []),
     ],
     parts.map((part) => machine(part, order(part), drills ? benchHoles(work, part.id) : [])),
     {
@@ -131,7 +133,7 @@ function boringStep(work: Work, line: CutLine): StepDraft {
       ...turnedNote(work, line),
       ...boringText(work, first, holes),
       ...dowelTexts(work, first, holes),
-      ...(parts.length > 1 ? [`Drill all ${parts.length} alike.`] : []),
+      ...(parts.length > 1 ? [`Drill ${parts.length === 2 ? "both" : `all ${parts.length}`} alike.`] : []),
     ],
     parts.map((part) => machine(part, [], benchHoles(work, part.id))),
     {

@@ -4,7 +4,8 @@ import { equal, less, subtract } from "../../../../units/rational.ts";
 import { faceOf, INDICES, indexOf } from "../../../design/space.ts";
 import type { Hole, Part } from "../../../design.ts";
 import { type Mating, markedFrom, matingsOf } from "../dowelled.ts";
-import { called, listed, numberWord, series, type Work } from "../draft.ts";
+import { called, numberWord, series, type Work } from "../draft.ts";
+import { partWords } from "./bodies.ts";
 import { sideWord } from "./measured.ts";
 import { lies } from "./place.ts";
 
@@ -56,31 +57,65 @@ function fenceIsHigh(work: Work, part: Part, matings: readonly Mating[]): boolea
   return less(gap("high"), gap("low"));
 }
 
-/** What marks its holes, each part where it comes to lie. */
+/** What marks its holes, each part by the end or edge that has the first of them, where it comes to lie. */
 function markTexts(work: Work, matings: readonly Mating[]): readonly string[] {
   if (matings.length === 0) return [];
-  const measured = [...new Set(matings.map((each) => each.measured))];
+  const { from, places } = marking(work, matings);
+  const whose = matings.length === 1 ? "its" : "their";
+  return [
+    `Mark the dowel holes from ${series(from)}: put dowel centres into ${whose} holes, lay ${matings.length === 1 ? "it" : "each"} in place, and press. Bore where the points have pricked; the numbers in the drawing are for checking.`,
+    ...places,
+  ];
+}
+
+/** "the front edge of the chest panel (A)", and how that lies on what it marks. */
+function marking(work: Work, matings: readonly Mating[]) {
   const place = ({ joint, measured: id, met }: Mating): string | null =>
     work.part(id).turned || work.part(met).turned
       ? null
       : `The ${called(work, id)} lies ${lies(work, joint, id, met)} of the ${called(work, met)}.`;
-  const whose = matings.length === 1 ? "its" : "their";
-  return [
-    `Mark the dowel holes from ${listed(work, measured)}: put dowel centres into ${whose} holes, lay ${matings.length === 1 ? "it" : "each"} in place, and press. Bore where the points have pricked; the numbers in the drawing are for checking.`,
-    ...new Set(matings.flatMap((each) => place(each) ?? [])),
-  ];
+  return {
+    from: [...new Set(matings.map((each) => `${sideWith(work, each)}the ${called(work, each.measured)}`))],
+    places: [...new Set(matings.flatMap((each) => place(each) ?? []))],
+  };
 }
 
-/** What parts of the same mark meet that this one does not. */
+/** "the front edge of ": of a part as it stands in the piece, where its holes for a joint are; empty where it stands askew. */
+function sideWith(work: Work, { joint, measured }: Mating): string {
+  const part = work.part(measured);
+  const ids = new Set(work.plan.chosen.get(joint.id)?.fasteners.map(({ id }) => id));
+  const hole = work.plan.holes.find((each) => each.part === measured && ids.has(each.for ?? ""));
+  return part.turned || !hole ? "" : `the ${sideOf(part, hole.direction)} of `;
+}
+
+/** More of one mark are not told one by one. */
+const MOST = 4;
+
+/** Others of the same mark that meet other parts, or other sides of them: which marks each of those. */
 function otherTexts(work: Work, part: Part, here: readonly Mating[]): readonly string[] {
   const { parts } = work.line(part.id);
-  const own = new Set(here.map(({ measured }) => work.line(measured).mark));
-  const others = matingsOf(work).filter(
-    ({ measured, met }) => parts.includes(met) && !own.has(work.line(measured).mark),
-  );
-  if (here.length === 0 || others.length === 0) return [];
-  const which = parts.length === 2 ? "The other is" : `Some of the ${numberWord(parts.length)} are`;
-  return [
-    `${which} marked from ${listed(work, [...new Set(others.map(({ measured }) => measured))])} in the same way.`,
-  ];
+  if (here.length === 0) return [];
+  const marked = markedFrom(work);
+  const own = JSON.stringify(marking(work, here));
+  const told = parts
+    .filter((id) => id !== part.id)
+    .map((id) => ({
+      id,
+      ...marking(
+        work,
+        marked.filter(({ met }) => met === id),
+      ),
+    }))
+    .filter(({ from, places }) => from.length > 0 && JSON.stringify({ from, places }) !== own);
+  if (told.length > MOST) {
+    const from = [...new Set(told.flatMap((each) => each.from))];
+    return [
+      `Others of the ${numberWord(parts.length)} are marked from ${series(from)} in the same way, each where it stands.`,
+    ];
+  }
+  const names = work.design.parts.map(({ id }) => id);
+  return told.flatMap(({ id, from, places }) => [
+    `${parts.length === 2 ? "The other" : "Another"}, the ${partWords(id, names)}, is marked from ${series(from)} in the same way. As it stands in the piece:`,
+    ...places.map((place) => `– ${place}`),
+  ]);
 }

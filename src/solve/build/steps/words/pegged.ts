@@ -1,6 +1,6 @@
 /** Dowels are driven into one part while that is still loose, and the joint closes over them: nothing that was glued is hammered at. */
 import type { Joint } from "../../../design.ts";
-import { listed, series, type Work } from "../draft.ts";
+import { listed, type Work } from "../draft.ts";
 import type { Move } from "../moves.ts";
 import { counted, countText } from "./driving.ts";
 
@@ -16,7 +16,8 @@ export function peggedTexts(work: Work, moves: readonly Move[], joints: readonly
   return [
     ...(bare.length > 0
       ? [
-          `${glued ? "Put glue into the dowel holes of" : "Take"} ${listed(work, bare)}, and tap in ${dowels(work, bare)}${later ? ", those for what comes later too" : ""}.`,
+          `${glued ? "Put glue into the dowel holes of" : "Take"} ${listed(work, bare)}, and tap the dowels in${later ? ", those for what comes later too" : ""}.`,
+          ...counted(all).map(({ item, list }) => `Use ${countText(item, list.length)}.`),
         ]
       : []),
     ...(set.length > 0
@@ -27,11 +28,6 @@ export function peggedTexts(work: Work, moves: readonly Move[], joints: readonly
     ...(glued ? ["Put glue into the holes that the dowels go into."] : []),
   ];
 }
-
-type Peg = ReturnType<typeof pegsIn>[number];
-/** "8 dowels 3/8 in × 2 in and 4 dowels …" */
-const dowels = (work: Work, ids: readonly string[]): string =>
-  series(counted(pegsIn(work, ids) as Peg[]).map(({ item, list }) => countText(item, list.length)));
 
 /** Dowels that travel with some parts, whatever they go into. */
 const pegsIn = ({ design, plan }: Work, ids: readonly string[]) =>
