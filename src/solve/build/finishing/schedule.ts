@@ -55,7 +55,7 @@ function howTo({ design, parts, joints, motions }: Build, finishing: readonly Fi
       (product) => `${product.charAt(0).toUpperCase()}${product.slice(1)}: ${lower(productOf(product).how)}.`,
     ),
     ...(oily && drawers
-      ? ["No oil goes inside drawers and closed boxes: it smells for months. Wax or shellac does not."]
+      ? ["No oil goes on the boxes of drawers or inside what is shut: it smells for months. Wax or shellac does not."]
       : []),
   ];
 }

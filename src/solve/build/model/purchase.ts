@@ -4,6 +4,8 @@ import type { Finish } from "../../design.ts";
 /** `area` in m²: what of its parts is not against another part. */
 export interface Finishing extends Finish {
   readonly area: number;
+  /** Parts of the plan's surface that stay bare all the same; absent: none. */
+  readonly bare?: readonly string[];
 }
 
 export interface Purchase {

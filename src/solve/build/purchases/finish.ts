@@ -2,6 +2,7 @@
 import type { Units } from "../../../parse/draft.ts";
 import type { Finishing } from "../../build.ts";
 import type { Design, Part } from "../../design.ts";
+import { bareUnder } from "../finishing/bare.ts";
 import { productKind } from "../finishing/products.ts";
 import type { Need } from "./need.ts";
 import { SQUARE_METRE, surface } from "./supplies.ts";
@@ -9,12 +10,13 @@ import { SQUARE_METRE, surface } from "./supplies.ts";
 /** Left in brush, rag and can. Common practice, no source. */
 const LOST = 1.1;
 
-/** For each finish: on what area. */
+/** For each finish: on what, and how large that is. */
 export const finishingOf = ({
   finishes = [],
   parts,
   joints,
-}: Pick<Design, "finishes" | "parts" | "joints">): readonly Finishing[] => {
+  fittings,
+}: Pick<Design, "finishes" | "parts" | "joints" | "fittings">): readonly Finishing[] => {
   const hidden = new Map<string, number>();
   for (const { parts: pair, contact } of joints)
     for (const id of pair)
@@ -23,10 +25,19 @@ export const finishingOf = ({
         contact.reduce((so, { area }) => so + area / SQUARE_METRE, hidden.get(id) ?? 0),
       );
   const seen = (part: Part): number => Math.max(0, surface(part) - (hidden.get(part.id) ?? 0));
-  return finishes.map((finish) => ({
-    ...finish,
-    area: parts.filter(({ id }) => finish.parts.includes(id)).reduce((so, part) => so + seen(part), 0),
-  }));
+  return finishes.map((finish) => {
+    const bare = bareUnder(finish, { parts, joints, fittings });
+    const own = finish.parts.filter((id) => !bare.has(id));
+    return {
+      ...finish,
+      ...(own.length < finish.parts.length && {
+        parts: own,
+        surface: `${finish.surface} but drawer boxes`,
+        bare: [...bare],
+      }),
+      area: parts.filter(({ id }) => own.includes(id)).reduce((so, part) => so + seen(part), 0),
+    };
+  });
 };
 
 const PINT = (231 * 16.387064) / 8;

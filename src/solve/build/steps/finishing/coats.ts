@@ -1,5 +1,6 @@
 /** Putting on the finish: a step for each, after what is finished before it is built in. */
 import type { Action, Finishing } from "../../../build.ts";
+import { makingOf } from "../../../design/making/plain.ts";
 import { gritWords } from "../../finishing/abrasives.ts";
 import { panesOf } from "../../order/glazing.ts";
 import { listed, numberWord, pluralOf, type StepDraft, type Work } from "../draft.ts";
@@ -14,7 +15,7 @@ const MINUTES = { sand: 3, coat: 15 } as const;
 const ALIKE = "Give both faces as many coats: wood that is sealed on one face only cups.";
 
 /** What smells goes nowhere where no air comes. */
-const BARE = "Leave the insides of drawers bare, or wax them: oil smells there for months.";
+const BARE = "Leave the boxes of the drawers bare inside and outside, or wax them: oil smells there for months.";
 
 interface Coated {
   readonly parts: readonly string[];
@@ -26,14 +27,14 @@ interface Coated {
   readonly present?: readonly string[];
   /** They stand apart, and both faces are reached. */
   readonly apart?: true;
-  /** There are drawers among them. */
-  readonly drawers?: boolean;
+  /** Told after how it is put on. */
+  readonly mind?: readonly string[];
 }
 
 /** A step that puts all coats of one finish on some parts. `share` of its area. */
 export function coatStep(
   finish: Finishing,
-  { parts, title, unit, what, fresh, present, apart, drawers = false }: Coated,
+  { parts, title, unit, what, fresh, present, apart, mind = [] }: Coated,
 ): StepDraft {
   const { coats, product, inside, keepOff, area } = finish;
   const { dries: usual, handled, how, between, heats } = productOf(product);
@@ -55,7 +56,7 @@ export function coatStep(
       ...(inside && inside !== coats
         ? [`Inside, ${inside === 1 ? "one coat does" : `${numberWord(inside)} coats do`}.`]
         : []),
-      ...(drawers && heats ? [BARE] : []),
+      ...mind,
       ...(keepOff ? [`Keep it off: ${keepOff}.`] : []),
       ...(apart ? [ALIKE] : []),
     ],
@@ -167,7 +168,9 @@ export function lastCoats(work: Work, done: ReadonlySet<string>): readonly StepD
 
 function lastCoat(work: Work, finish: Finishing, parts: readonly string[]): StepDraft {
   const all = work.design.parts.map(({ id }) => id);
-  const one = work.finishing.length === 1 && parts.length === all.length - panesOf(work.design).size;
+  const bare = finish.bare ?? [];
+  const rest = all.length - panesOf(work.design).size - bare.length;
+  const one = work.finishing.length === 1 && parts.length === rest;
   const title = one ? `Finish the piece with ${finish.product}` : `Finish ${short(work, parts)} with ${finish.product}`;
   const kinds = new Set(parts.map((id) => work.line(id).mark)).size;
   // Many kinds are one surface to the reader: the piece as it stands, and nothing marked.
@@ -176,9 +179,26 @@ function lastCoat(work: Work, finish: Finishing, parts: readonly string[]): Step
     kinds > MOST
       ? { fresh: [], present: all.filter((id) => !apart.has(id)) }
       : { fresh: parts, present: all.filter((id) => !parts.includes(id)) };
-  const what = one ? "everything" : kinds > MOST ? "all that has no other finish" : listed(work, parts);
-  const drawers = work.design.joints.some((joint) => joint.kind === "running" && parts.includes(joint.parts[0]));
-  return coatStep(finish, { parts, title, unit: `finish ${finish.surface}`, what, drawers, ...shown });
+  const everything = bare.length > 0 ? "everything but the boxes of the drawers" : "everything";
+  const what = one ? everything : kinds > MOST ? "all that has no other finish" : listed(work, parts);
+  const mind = [...(bare.length > 0 ? [BARE] : []), ...undersideText(work, parts)];
+  return coatStep(finish, { parts, title, unit: `finish ${finish.surface}`, what, mind, ...shown });
+}
+
+/** A glued-up panel that stays screwed on has a face that is badly reached, and needs as many coats there. */
+function undersideText(work: Work, parts: readonly string[]): readonly string[] {
+  const off = new Set(work.plan.removable.flatMap((body) => body.parts));
+  const held = parts.filter(
+    (id) =>
+      (makingOf(work.part(id)).boards ?? 1) > 1 &&
+      !off.has(id) &&
+      work.design.joints.some(({ kind, parts: pair }) => kind === "sliding" && pair.includes(id)),
+  );
+  if (held.length === 0) return [];
+  const [it, lies] = held.length === 1 ? ["it", "it lies"] : ["them", "they lie"];
+  return [
+    `Take ${listed(work, held)} off for this, the way ${held.length === 1 ? "it was" : "they were"} screwed on, or coat the hidden face as well as you reach it from inside where ${lies}: wood that is sealed on one face only cups. Screw ${it} on again by the same holes.`,
+  ];
 }
 
 const short = (work: Work, parts: readonly string[]): string =>
