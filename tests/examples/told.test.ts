@@ -16,6 +16,27 @@ const DRIVEN = /(?:^|[.,] )(?:Drive|Push in|Turn in|Use|Staple|Glue in) (\d+) /g
 const toldIn = ({ text }: Step): number =>
   [...text.join("\n").matchAll(DRIVEN)].reduce((so, [, count]) => so + Number(count), 0);
 
+/** A tool as a sentence names it, and as the list does. */
+const NAMED: readonly (readonly [RegExp, RegExp])[] = [
+  [/\bplane\b/iu, /plane/iu],
+  [/\bflatten a face\b/iu, /jointer/iu],
+  [/\bscrape\b/iu, /scraper/iu],
+  [/\bcauls?\b/iu, /cauls/iu],
+  [/\bbrush glue\b/iu, /glue brush/iu],
+  [/\btap the dowels\b/iu, /mallet/iu],
+  [/\bhammer\b/iu, /hammer/iu],
+  [/\bchisel\b/iu, /chisel/iu],
+  [/\bawl\b/iu, /awl/iu],
+  [/\bscrews? by hand\b|\bunscrew\b|\bdrive them by hand\b/iu, /screwdriver/iu],
+  [/\bstud\b/iu, /stud finder/iu],
+  [/\bblanket\b/iu, /blanket/iu],
+  [/\bdouble-sided tape\b/iu, /double-sided tape/iu],
+  [/\bgloves\b/iu, /gloves/iu],
+  [/\bshims\b/iu, /shims/iu],
+  [/\bdowel centres\b/iu, /dowel centres/iu],
+  [/\beye protection\b/iu, /safety glasses/iu],
+];
+
 describe.each(EXAMPLES)("%s", (name) => {
   const { build } = solveText(textOf(name));
   const steps = build?.steps ?? [];
@@ -49,6 +70,13 @@ describe.each(EXAMPLES)("%s", (name) => {
     const plugs = build?.fasteners.filter(({ head }) => head.seat === "plugged").length ?? 0;
     expect(all).toBe((build?.fasteners.length ?? 0) - keys);
     expect(steps.some(({ unit }) => unit === "plugs")).toBe(plugs > 0);
+  });
+
+  it("lists each tool that its steps name", () => {
+    const words = steps.flatMap(({ text, cautions, reminders }) => [...text, ...cautions, ...reminders]).join("\n");
+    const tools = build?.tools.map(({ tool }) => tool).join("\n") ?? "";
+    const named = NAMED.filter(([said]) => said.test(words));
+    expect(named.filter(([, listed]) => !listed.test(tools)).map(([said]) => said.source)).toEqual([]);
   });
 
   it("asks for as many clamps as are on at once in some step", () => {

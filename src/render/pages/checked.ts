@@ -28,7 +28,7 @@ export function whatWasChecked({ build, frame }: Plan): Section | null {
   const rules = byRule(checks);
   const good = rules.filter(([, own]) => own.every(({ verdict }) => verdict === "holds"));
   const open = rules.filter(([, own]) => own.some(({ verdict }) => verdict === "warns" || verdict === "fails"));
-  const screws = fasteners.length === 0 ? "" : ", and every screw, dowel and nail has room for its tool";
+  const screws = fasteners.length === 0 ? "" : ", and every fastener has room for its tool";
   const points = (title: string, texts: readonly string[]): Atom[] =>
     texts.length === 0
       ? []

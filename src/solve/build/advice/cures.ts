@@ -2,7 +2,9 @@
 import type { Advice } from "../model/advice.ts";
 import type { Traits } from "./traits.ts";
 
-interface Cure extends Advice {
+interface Cure {
+  readonly head: string;
+  readonly text: string | ((traits: Traits) => string);
   readonly when: (traits: Traits) => boolean;
 }
 
@@ -35,7 +37,8 @@ const CURES: readonly Cure[] = [
   },
   {
     head: "The case is out of square.",
-    text: "Measure both diagonals. While the glue is wet, a clamp along the longer one pulls it square. Afterwards the back does: loosen it, push the case square, and fasten it again. Every gap of a door or drawer depends on that.",
+    text: ({ doors, drawers }) =>
+      `Measure both diagonals. While the glue is wet, a clamp along the longer one pulls it square. Afterwards the back does: loosen it, push the case square, and fasten it again.${doors || drawers ? ` Every gap of a ${[...(doors ? ["door"] : []), ...(drawers ? ["drawer"] : [])].join(" or ")} depends on that.` : ""}`,
     when: ({ stores, build }) => stores && build.parts.length > 4,
   },
   {
@@ -50,7 +53,7 @@ const CURES: readonly Cure[] = [
   },
   {
     head: "A drawer binds or hangs loose on its slides.",
-    text: "Measure the opening in front, in the middle and behind. Where it is wider than the slides need, put strips of card between slide and side; where it is narrower, plane the packing or the box side down. Both slides must lie at one height and parallel: check with a spacer, not with a tape.",
+    text: "Measure the opening in front, in the middle and behind. Where it is wider than the slides need, put strips of card between slide and side; where it is narrower, plane down the box side, or the packing where there is some. Both slides must lie at one height and parallel: check with a spacer, not with a tape.",
     when: ({ has }) => has("side slide"),
   },
   {
@@ -91,4 +94,7 @@ const CURES: readonly Cure[] = [
 ];
 
 export const curesFor = (traits: Traits): readonly Advice[] =>
-  CURES.filter((cure) => cure.when(traits)).map(({ head, text }) => ({ head, text }));
+  CURES.filter((cure) => cure.when(traits)).map(({ head, text }) => ({
+    head,
+    text: typeof text === "string" ? text : text(traits),
+  }));

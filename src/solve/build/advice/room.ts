@@ -48,7 +48,9 @@ const volume = (sizes: readonly number[]): number => sizes.reduce((so, each) => 
 function level({ has, onWall, doors, drawers }: Traits): string | null {
   if (onWall) return null;
   const first =
-    doors || drawers ? " Do it before you set doors and drawers: a case that stands twisted takes them along." : "";
+    doors || drawers
+      ? ` Do it before you set the ${[...(doors ? ["doors"] : []), ...(drawers ? ["drawers"] : [])].join(" and ")}: a case that stands twisted takes them along.`
+      : "";
   if (has("leveller")) return `Turn the levellers until it stands plumb and does not rock.${first}`;
   if (has("caster")) return "Lock the casters before anybody leans on it.";
   return `Lay a level along it and across it, and put thin packing under the feet that hang until it stands plumb and does not rock.${first}`;
@@ -103,17 +105,18 @@ function air({ build, solid }: Traits): string | null {
   return `The plan reckons with ${place}. Keep it a hand’s breadth from radiators and stoves, and out of the draught of an air conditioner: wood follows the air.`;
 }
 
-function afterWinter({ build, doors, drawers, solid }: Traits): string | null {
+function afterWinter({ build, doors, drawers, solid, floats, has }: Traits): string | null {
   const kinds = new Set(build.joints.map(({ kind }) => kind));
-  const screwed = build.fasteners.some(({ kind }) => /screw|bolt/u.test(kind));
+  const of = (what: RegExp): boolean => build.fasteners.some(({ kind }) => what.test(kind));
+  const turned = [...(of(/screw/u) ? ["screw"] : []), ...(of(/bolt/u) ? ["bolt"] : [])].join(" and ");
   const told = [
-    ...(screwed ? ["turn every screw and bolt that can be reached a little tighter, by hand"] : []),
+    ...(turned !== "" ? [`turn every ${turned} that can be reached a little tighter, by hand`] : []),
     ...(kinds.has("sliding")
       ? ["look that the top still slides on what holds it, and has not been glued or jammed"]
       : []),
-    ...(kinds.has("floating") ? ["touch up a bare line at the edge of a panel that has shrunk"] : []),
+    ...(floats ? ["touch up a bare line at the edge of a panel that has shrunk"] : []),
     ...(doors ? ["set the doors anew"] : []),
-    ...(drawers ? ["rub wax where a drawer runs dry"] : []),
+    ...(drawers && !has("side slide", "undermount slide") ? ["rub wax where a drawer runs dry"] : []),
     ...(solid && (build.finishing ?? []).length > 0 ? ["renew the finish where it has gone dull"] : []),
   ];
   if (told.length === 0) return null;

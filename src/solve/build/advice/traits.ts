@@ -18,6 +18,8 @@ export interface Traits {
   readonly onWall: boolean;
   /** Of solid wood, at least in part. */
   readonly solid: boolean;
+  /** A panel of solid wood that is free in its frame. */
+  readonly floats: boolean;
   readonly high: number;
   readonly mass: number;
 }
@@ -39,6 +41,10 @@ export function traitsOf(build: Build): Traits {
     stores: doors || drawers || lids || joined("shelf pins"),
     onWall: has("wall screw"),
     solid: parts.some(({ stock }) => solidStock.has(stock)),
+    floats: joints.some(
+      ({ kind, parts: [panel] }) =>
+        kind === "floating" && parts.some(({ id, stock }) => id === panel && solidStock.has(stock)),
+    ),
     high: bounds === null ? 0 : bounds.high[2] - bounds.low[2],
     mass: parts.reduce((so, { mass }) => so + mass, 0),
   };

@@ -46,6 +46,9 @@ function thingOf({ for: id, kind }: Hole, { fastener, hardware }: Served): strin
   return hardware(id)?.item.kind.replace(/ for an? .*$/u, "") ?? null;
 }
 
-/** Pilots are wider in hardwood. */
-const woodOf = ({ part }: Hole, served: Served): string =>
-  served.stock(served.part(part).stock)?.softwood === false ? "in hardwood" : "in softwood";
+/** Pilots are wider in hardwood; sheets are bored like it. */
+function woodOf({ part }: Hole, served: Served): string {
+  const stock = served.stock(served.part(part).stock);
+  if (stock?.form === "sheet") return "in sheet stock";
+  return stock?.softwood === false ? "in hardwood" : "in softwood";
+}

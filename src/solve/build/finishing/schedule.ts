@@ -31,7 +31,7 @@ function howTo({ design, parts, joints, motions }: Build, finishing: readonly Fi
   const sheets = finished.some(({ stock }) => stocks.get(stock)?.form === "sheet");
   const banded = finished.some(({ making }) => (making?.banding.length ?? 0) > 0);
   const slabs = finished.some(({ making }) => (making?.boards ?? 1) > 1);
-  const floating = joints.some(({ kind }) => kind === "floating");
+  const floating = floats(design, finished, joints);
   const oily = products.some((product) => ["oil", "wax oil"].includes(productKind(product).kind));
   const drawers = motions.some(({ kind }) => kind === "slide");
   return [
@@ -62,7 +62,18 @@ function howTo({ design, parts, joints, motions }: Build, finishing: readonly Fi
 
 const lower = (text: string): string => `${text.charAt(0).toLowerCase()}${text.slice(1)}`;
 
-function keptFree({ joints, fasteners, hardware, motions }: Build, finishing: readonly Finishing[]): readonly string[] {
+/** Panels of solid wood that are finished, and free in their frames. */
+function floats({ stock }: Build["design"], finished: Build["parts"], joints: Build["joints"]): boolean {
+  const solid = new Set(stock.flatMap(({ name, movement }) => (movement ? [name] : [])));
+  const moving = new Set(finished.filter((part) => solid.has(part.stock)).map(({ id }) => id));
+  return joints.some(({ kind, parts: [panel] }) => kind === "floating" && moving.has(panel));
+}
+
+function keptFree(
+  { design, parts, joints, fasteners, hardware, motions }: Build,
+  finishing: readonly Finishing[],
+): readonly string[] {
+  const finished = parts.filter(({ id }) => finishing.some((each) => each.parts.includes(id)));
   const kinds = new Set(hardware.map(({ item }) => item.kind));
   const has = (...some: readonly string[]): boolean => some.some((kind) => kinds.has(kind));
   const hinged = [...kinds].some((kind) => kind.includes("hinge"));
@@ -70,7 +81,7 @@ function keptFree({ joints, fasteners, hardware, motions }: Build, finishing: re
   return [
     ...new Set(finishing.flatMap(({ keepOff }) => keepOff ?? [])),
     ...(joints.some(({ glue }) => glue) ? ["whatever is still to be glued: glue does not hold on a finish"] : []),
-    ...(joints.some(({ kind }) => kind === "floating") ? ["the grooves that panels float in"] : []),
+    ...(floats(design, finished, joints) ? ["the grooves that panels float in"] : []),
     ...(fasteners.some(({ kind }) => kind === "shelf pin")
       ? ["the holes of shelf pins: stop them with bits of dowel or tape"]
       : []),

@@ -41,7 +41,7 @@ export function jigsOf({
 
 function templates(design: Design, holes: readonly Hole[]): readonly JigDraft[] {
   const parts = new Map(design.parts.map((part) => [part.id, part]));
-  const patterns = new Map<string, { jig: JigDraft; count: number }>();
+  const patterns = new Map<string, { jig: JigDraft; count: number; corner: string }>();
   for (const fitting of design.fittings) {
     const part = parts.get(fitting.part);
     const kind = fitting.hardware[0]?.item.kind ?? "";
@@ -54,9 +54,24 @@ function templates(design: Design, holes: readonly Hole[]): readonly JigDraft[] 
       hole.part === part.id && hole.for !== null && own.includes(hole.for) ? [i] : [],
     );
     const uses = { holes: [...(before?.jig.uses.holes ?? []), ...bored], features: [], parts: [] };
-    patterns.set(key, { jig: { ...(before?.jig ?? jig), uses }, count: (before?.count ?? 0) + 1 });
+    const corner = cornerOf(fitting, part);
+    const handed = before !== undefined && (before.jig.handed === true || before.corner !== corner);
+    const merged = { ...(before?.jig ?? jig), uses, ...(handed && { handed: true as const }) };
+    patterns.set(key, { jig: merged, count: (before?.count ?? 0) + 1, corner: before?.corner ?? corner });
   }
   return [...patterns.values()].filter(({ count }) => count > 1).map(({ jig }) => jig);
+}
+
+/** Which edges are the nearer ones; a hole in the middle has none. */
+function cornerOf(fitting: Fitting, { id, body }: Part): string {
+  const own = fitting.holes.filter(({ part }) => part === id);
+  return otherAxes(faceAxis(fitting.face))
+    .map((axis) => {
+      const low = own.map(({ at }) => subtract(at[axis], body.low[axis])).reduce(min);
+      const high = own.map(({ at }) => subtract(body.high[axis], at[axis])).reduce(min);
+      return Math.sign(compare(low, high));
+    })
+    .join();
 }
 
 /** From the nearer edges of the part, so that handed doors share one template, turned over. */

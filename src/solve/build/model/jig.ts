@@ -19,6 +19,8 @@ export interface Jig {
   readonly holes: readonly { readonly x: Length; readonly y: Length; readonly diameter: Length }[];
   /** Stock of the offcut that it is cut from; null: any scrap. */
   readonly from: string | null;
+  /** Parts have their holes in other corners: it is turned over for some. Absent: for none. */
+  readonly handed?: true;
   readonly uses: Uses;
 }
 

@@ -19,6 +19,12 @@ export interface StepDraft extends Omit<Step, "number" | "after" | "afterWait" |
   readonly inTheRoom?: true;
 }
 
+/** Something to have at hand, and what for. */
+export interface Need {
+  readonly tool: string;
+  readonly why: string;
+}
+
 /** What the steps are written from. */
 export interface Work {
   readonly design: Design;

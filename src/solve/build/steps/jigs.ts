@@ -10,13 +10,15 @@ const MINUTES = 10;
 export function jigSteps(work: Work): readonly StepDraft[] {
   const { jigs } = work;
   if (jigs.length === 0) return [];
+  const told = jigs.flatMap((jig) => text(jig, work));
   const title = jigs.length === 1 ? "Make the jig" : "Make the jigs";
   const more = { unit: JIGS, bench: MINUTES * jigs.length, cautions: [ROUTER_CAUTION], fresh: [] };
   return [
     step(
       "make",
       title,
-      jigs.flatMap((jig) => text(jig, work)),
+      // How several are used alike is told behind the last of them.
+      told.filter((sentence, i) => !told.includes(sentence, i + 1)),
       [],
       more,
     ),
@@ -24,7 +26,7 @@ export function jigSteps(work: Work): readonly StepDraft[] {
 }
 
 function text(jig: Jig, work: Work): readonly string[] {
-  const { id, what, laid, end = "lower", width, length, count, holes, from } = jig;
+  const { id, what, laid, end = "lower", width, length, count, holes, from, handed } = jig;
   const { print, drill, place } = work;
   const wood = from === null ? "scrap" : `an offcut of ${work.stock(from).label}`;
   const name = capital(id);
@@ -43,6 +45,6 @@ function text(jig: Jig, work: Work): readonly string[] {
   return [
     `${name}, for ${what}: cut a piece of ${wood} to ${print(width)} × ${print(length)}, and mark two edges that meet square.`,
     `From these two edges bore ${bored} at ${series(places)}, square to the face, right through.`,
-    `Screw a strip along both edges as a fence. Hold the fences against the edges of the part and bore through the template; turn it over for the other hand.`,
+    `Screw a strip along both edges as a fence. Hold the fences against the edges of the part and bore through the template${handed ? "; turn it over for the other hand" : ""}.`,
   ];
 }

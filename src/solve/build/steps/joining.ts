@@ -115,6 +115,11 @@ function joiningStep(
           ]
         : []),
       ...copiesText(work, copies),
+      ...(n > 1 && clamps.length > 0
+        ? [
+            "With one set of clamps the next one waits 45 minutes, until those are free: put the others together dry meanwhile.",
+          ]
+        : []),
     ],
     cautions: [
       ...lift,

@@ -1,3 +1,5 @@
+import { inches } from "../../../units/length.ts";
+import { less } from "../../../units/rational.ts";
 import type { CutLine } from "../../build.ts";
 import { isCutLater, isGluedUp } from "../../design/making/plain.ts";
 import { unplaned } from "../../design/stock/label.ts";
@@ -11,6 +13,8 @@ import { cutSize } from "./words/cutting.ts";
 const MINUTES = { rough: 7, size: 5 } as const;
 /** Wood moves when it is planed: it rests before the last pass. Common practice, no source. */
 const REST = { for: "wood to rest", minutes: 12 * 60 } as const;
+/** Common practice, no source; nearly every planer's instructions name a length. */
+const LEAST = inches(12);
 const SHORT = "Pieces under 12 in (300 mm) are too short to plane by machine: plane two of them in one.";
 
 /** Rough pieces planed, and cut to their sizes when they have rested: two steps for each stock. */
@@ -34,6 +38,7 @@ function planing(work: Work, stock: Stock, lines: readonly CutLine[]): readonly 
   const thickness = lines[0]?.thickness;
   if (thickness === undefined) return [];
   const fresh = lines.map((line) => line.parts[0] as string);
+  const cautions = [SAW_CAUTION, ...(lines.some(({ length }) => less(length, LEAST)) ? [SHORT] : [])];
   return [
     step(
       "mill",
@@ -45,7 +50,7 @@ function planing(work: Work, stock: Stock, lines: readonly CutLine[]): readonly 
       [],
       {
         ...{ unit: `${stock.name} roughly`, bench: parts.length * MINUTES.rough, waits: [REST], fresh, of: parts },
-        cautions: [SAW_CAUTION, SHORT],
+        cautions,
       },
     ),
     step(
@@ -56,7 +61,7 @@ function planing(work: Work, stock: Stock, lines: readonly CutLine[]): readonly 
         ...lines.map((line) => `${capital(listed(work, line.parts))}: ${cutSize(work, line.parts[0] as string)}.`),
       ],
       [],
-      { unit: stock.name, bench: parts.length * MINUTES.size, cautions: [SAW_CAUTION, SHORT], fresh, of: parts },
+      { unit: stock.name, bench: parts.length * MINUTES.size, cautions, fresh, of: parts },
     ),
   ];
 }

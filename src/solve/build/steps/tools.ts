@@ -3,13 +3,9 @@ import { compare } from "../../../units/rational.ts";
 import type { Step, Tool } from "../../build.ts";
 import { type Bit, bitFor } from "../../design/boring/bits.ts";
 import type { Feature } from "../../design.ts";
+import { askedBeside, askedFor } from "./asked.ts";
 import { markedFrom, matingsOf } from "./dowelled.ts";
-import { series, type Work } from "./draft.ts";
-
-interface Need {
-  readonly tool: string;
-  readonly why: string;
-}
+import { type Need, series, type Work } from "./draft.ts";
 
 const DRIVERS: Readonly<Partial<Record<Tool, Need>>> = {
   straight: { tool: "Drill and driver, bits 6 in (150 mm) long", why: "to drive the screws" },
@@ -62,6 +58,7 @@ export function toolsFor(work: Work, steps: readonly Step[]): readonly Need[] {
     ...drivers.map((tool) => DRIVERS[tool]),
     clampNeed(work, steps),
     ...askedFor(steps),
+    ...askedBeside(work),
   ];
   const seen = new Set<string>();
   return all.filter((need): need is Need => {
@@ -129,14 +126,3 @@ function clampNeed(work: Work, steps: readonly Step[]): Need | undefined {
   const told = counts.map(({ reach, count }) => `${count} that ${count === 1 ? "opens" : "open"} ${work.print(reach)}`);
   return { tool: `Clamps: ${series(told)}`, why: "so many are on at once in the largest glue-ups" };
 }
-
-/** Small things that the sentences of the steps ask for. */
-const ASKED: readonly (readonly [RegExp, Need])[] = [
-  [/double-sided tape/iu, { tool: "Double-sided tape", why: "to hold fronts in place until they are screwed" }],
-  [/\bshims?\b/iu, { tool: "Shims or cards as thick as the gaps", why: "to keep gaps even" }],
-];
-
-const askedFor = (steps: readonly Step[]): readonly Need[] =>
-  ASKED.flatMap(([says, need]) =>
-    steps.some(({ text }) => text.some((sentence) => says.test(sentence))) ? [need] : [],
-  );

@@ -23,13 +23,14 @@ export function takingOffSteps(work: Work): readonly StepDraft[] {
   if (removable.length === 0) return [];
   const names = namesOf(work, removable);
   const hung = hardwareOf(work, removable).length > 0;
+  const hinged = hardwareOf(work, removable).some(({ item }) => item.kind.includes("hinge"));
   return [
     step(
       "take-off",
       `Take off ${inTitle(work, removable, names)}`,
       [
         "First try everything: what moves moves freely, the gaps are even, nothing rubs. Plane what rubs now, while the wood is bare.",
-        `Take off ${names}${hung ? ", and unscrew the hardware" : ""}. Write on ${removable.length === 1 ? "it" : "each"} where it belongs, ${hung ? "under a hinge or inside " : ""}where it will not be seen.`,
+        `Take off ${names}${hung ? ", and unscrew the hardware" : ""}. Write on ${removable.length === 1 ? "it" : "each"} where it belongs, ${hinged ? "under a hinge or inside " : hung ? "inside " : ""}where it will not be seen.`,
         ...(hung ? ["Keep the screws with their hardware, each lot in a bag with its place on it."] : []),
       ],
       removable.map(removeAction),

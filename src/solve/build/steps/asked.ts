@@ -1,0 +1,78 @@
+/** Tools and small things that the sentences of the steps ask for. */
+import type { Step } from "../../build.ts";
+import type { Need, Work } from "./draft.ts";
+
+interface Asked extends Need {
+  readonly says: RegExp;
+  /** Only steps of this kind count, or none of this kind. */
+  readonly kind?: Step["kind"];
+}
+
+const ASKED: readonly Asked[] = [
+  {
+    says: /\beye protection\b/iu,
+    tool: "Safety glasses, hearing protection and a dust mask",
+    why: "for all that cuts",
+  },
+  {
+    says: /\bplan(?:e|ed|ing)\b/iu,
+    kind: "mill",
+    tool: "Jointer and planer, or a jack plane and a try plane",
+    why: "to bring rough wood to its sizes",
+  },
+  { says: /\bplane\b/iu, tool: "Hand plane", why: "to fit, and to take off what rubs" },
+  { says: /\bscrape\b/iu, tool: "Scraper", why: "to take off hard glue" },
+  {
+    says: /\bcauls?\b/iu,
+    tool: "Cauls: straight boards, waxed or taped",
+    why: "to keep panels level under the clamps",
+  },
+  { says: /\b(?:brush|spread|put) glue\b/iu, tool: "Glue brush", why: "to spread glue into joints" },
+  { says: /\bclamp the work|\bclamp the strip/iu, tool: "Two small clamps", why: "to hold what is cut and bored" },
+  { says: /\btap\b/iu, tool: "Mallet, and a block of scrap", why: "to bring joints and dowels home" },
+  { says: /\bhammer\b/iu, tool: "Hammer", why: "for what is driven" },
+  { says: /\bchisel\b/iu, tool: "Chisels", why: "to clean out corners" },
+  { says: /\bawl\b/iu, tool: "Awl", why: "to start small screws and holes" },
+  {
+    says: /\bby hand\b|\bunscrew|\bscrew (?:it|them|each|on|the)\b|\b(?:turn|drive|start)\b[^.]*\bscrews?\b|\bscrews? (?:goes|go)\b/iu,
+    tool: "Screwdrivers",
+    why: "to turn screws by hand",
+  },
+  { says: /\bstuds?\b/iu, tool: "Stud finder", why: "to find what holds in the wall" },
+  { says: /\blevel (?:on|along|stays|until)\b|\bhold it level\b/iu, tool: "Level", why: "to set the piece up" },
+  { says: /\bblanket\b/iu, tool: "Blanket", why: "to lay the work on" },
+  { says: /double-sided tape/iu, tool: "Double-sided tape", why: "to hold fronts in place until they are screwed" },
+  { says: /cloth tape/iu, tool: "Strong cloth tape", why: "to pull drawers out by" },
+  { says: /\bshims?\b/iu, tool: "Shims or cards as thick as the gaps", why: "to keep gaps even" },
+  { says: /\bsticks between\b/iu, tool: "Sticks of one thickness", why: "to let air between what rests" },
+  { says: /\bgloves\b/iu, tool: "Gloves", why: "for finish, as the can says, and for glass" },
+  { says: /\bbrush it\b|\bbrush or\b/iu, tool: "Brush or roller", why: "to put on the finish" },
+  {
+    says: /\brub it\b|\bpad it\b|\bwipe off\b/iu,
+    tool: "Rags that leave no lint",
+    why: "to put finish on and wipe it off",
+  },
+];
+
+export function askedFor(steps: readonly Step[]): readonly Need[] {
+  return ASKED.flatMap(({ says, kind, tool, why }) =>
+    steps.some(
+      (step) =>
+        (kind === undefined || step.kind === kind) &&
+        [...step.text, ...step.cautions, ...step.reminders].some((sentence) => says.test(sentence)),
+    )
+      ? [{ tool, why }]
+      : [],
+  );
+}
+
+/** What pages beside the steps ask for: sheets are measured, and what stands on the floor is set level. */
+export function askedBeside({ design }: Work): readonly Need[] {
+  const used = new Set(design.parts.map(({ stock }) => stock));
+  const sheets = design.stock.some(({ name, form }) => form === "sheet" && used.has(name));
+  const kinds = new Set(design.fittings.flatMap(({ hardware }) => hardware.map(({ item }) => item.kind)));
+  return [
+    ...(sheets ? [{ tool: "Caliper", why: "to measure how thick sheets are; ten offcuts in a stack will do" }] : []),
+    ...(kinds.has("caster") ? [] : [{ tool: "Level", why: "to set the piece up" }]),
+  ];
+}
