@@ -102,6 +102,23 @@ describe("the schedule", () => {
     expect(days).toBe(5);
   });
 
+  // By hand: 2 h and the first coat of 1 h, 12 h of rest, the second coat of 1 h on the second morning, 24 h until it bears handling.
+  it("begins a further coat when the last has dried, and what follows after all of them", () => {
+    const jobs: Job[] = [
+      { minutes: 240, after: [], tail: 720 + 1440, again: { count: 1, minutes: 60, rest: 720 } },
+      { minutes: 30, after: [], tail: 0 },
+      { minutes: 60, after: [{ job: 0, lag: 720 + 1440 }], tail: 0 },
+    ];
+    const { stints, days } = calendarOf(jobs, [0, 1, 2]);
+    expect(stints.map(({ job, day, minutes, later = false }) => [job, day, minutes, later])).toEqual([
+      [0, 0, 180, false],
+      [1, 0, 30, false],
+      [0, 1, 60, true],
+      [2, 2, 60, false],
+    ]);
+    expect(days).toBe(3);
+  });
+
   it("has no answer where jobs wait for each other", () => {
     expect(
       scheduled([

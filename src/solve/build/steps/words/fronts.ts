@@ -21,7 +21,7 @@ export function setTexts(
   boxes: string,
 ): readonly string[] {
   const several = joints.length > 1;
-  const [front, box] = several ? ["each front", "its box"] : [fronts, boxes];
+  const [front, box] = several ? ["its front", "its box"] : [fronts, boxes];
   const { under, beside } = shims(work, joints);
   const face = faceWords(work, joints);
   const one = several
