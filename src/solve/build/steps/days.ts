@@ -11,7 +11,7 @@ export function daysOf(steps: readonly Step[], { stints, ends, days }: Calendar)
   const rows: WorkDay[] = [];
   for (let day = 0; day < days; day++) {
     const own = stints.filter((stint) => stint.day === day);
-    const dries = driesIn(steps, ends, (day + 1) * DAY);
+    const dries = driesIn(steps, ends, (day + 1) * DAY, own.length > 0 ? BENCH_DAY : 0);
     const before = rows.at(-1);
     if (own.length === 0 && before && before.steps === null && before.dries.join() === dries.join()) {
       rows[rows.length - 1] = { ...before, last: day + 1 };
@@ -31,13 +31,13 @@ export function daysOf(steps: readonly Step[], { stints, ends, days }: Calendar)
   return rows;
 }
 
-/** What is begun and not over when the work of a day ends, long waits only. */
-const driesIn = (steps: readonly Step[], ends: readonly number[], at: number): readonly string[] => [
+/** What is begun and not over when the work of a day ends, or on a day without work when that begins; long waits only. `worked`: minutes. */
+const driesIn = (steps: readonly Step[], ends: readonly number[], at: number, worked: number): readonly string[] => [
   ...new Set(
     steps.flatMap(({ waits }, i) =>
       waits.flatMap(({ for: what, minutes }) => {
         const end = ends[i] ?? 0;
-        return minutes >= OVERNIGHT && end > 0 && end <= at && end + minutes > at - DAY + BENCH_DAY ? [what] : [];
+        return minutes >= OVERNIGHT && end > 0 && end <= at && end + minutes > at - DAY + worked ? [what] : [];
       }),
     ),
   ),
