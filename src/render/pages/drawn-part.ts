@@ -1,7 +1,7 @@
 /** A part to scale with all its measures, and in words how it lies and what its holes are. */
 import type { BuiltPart, CutLine, Step } from "../../solve/build.ts";
 import { placeStep } from "../../solve/design/boring/marks.ts";
-import { inches, type Length, millimetres, printLength } from "../../units/index.ts";
+import { type Length, printLength, subtract, toNumber } from "../../units/index.ts";
 import { roundTo } from "../../units/round.ts";
 import type { Item } from "../document.ts";
 import { needsDrawing } from "../drawing/part/lying.ts";
@@ -53,16 +53,17 @@ export function drawnPart(
 ): Drawn | null {
   const { build, frame } = plan;
   const units = build.design.units;
-  const precision = units === "inch" ? inches(1, 64) : millimetres(1, 10);
-  const print = (length: Length) => printLength(length, { units, precision, style: "typographic" }).text;
-  const place = (length: Length) => print(roundTo(length, placeStep(build.design)));
+  const step = placeStep(build.design);
+  const print = (length: Length) => printLength(length, { units, precision: step, style: "typographic" }).text;
+  // Steps that are rounded one by one would end elsewhere than their row.
+  const marked = (pitch: Length) => Math.abs(toNumber(subtract(roundTo(pitch, step), pitch))) <= 1;
   const made = (low ? LOW : HEIGHTS).reduce<PartDrawing | null>(
     (found, share) =>
       found ??
       partDrawing(build, part, {
         frame: { x: 0, y: 0, width, height: Math.floor(frame.height * share) },
         pen: { ...plan.pen, print },
-        place,
+        marked,
         ...(low ? { least: LEAST } : {}),
       }),
     null,

@@ -16,6 +16,15 @@ const OUT = 4;
 const BEND = 9;
 const IN = 3;
 export const LEADER = OUT + BEND + IN;
+/** What a leader may rise or fall on its way, for each point that it is wide. */
+const STEEP = 2;
+const WIDEST_BEND = 34;
+
+/** How wide the leaders of numbers must be that are set beside their places. */
+export const leaderFor = (wanted: readonly number[], bent: readonly number[]): number =>
+  OUT +
+  IN +
+  Math.min(WIDEST_BEND, Math.max(BEND, ...wanted.map((at, i) => Math.abs((bent[i] as number) - at) / STEEP)));
 
 /** A number, and at which place of the part it stands, in units of 1/16 µm. */
 export interface Told {
@@ -36,6 +45,8 @@ export interface Numbers {
   readonly print: Pen["print"];
   readonly place: Pen["print"];
   readonly bored: ReadonlySet<number>;
+  /** Whether a rule has marks for such steps, one after the other. */
+  readonly marked: (pitch: Length) => boolean;
 }
 
 /** What is told of sorted places and of rows, `from` being 0: each place, and in the middle of each row how many spaces of which size. */
@@ -43,18 +54,18 @@ export function told(
   values: readonly number[],
   rows: readonly Row[],
   from: number,
-  { print: exact, place, bored }: Numbers,
+  { print: exact, place, bored, marked }: Numbers,
 ): readonly Told[] {
   const print = (value: number) => exact(lengthOf(Math.abs(value)));
   const places: readonly Told[] = values.map((value) => ({
     value,
     text: bored.has(value) ? place(lengthOf(Math.abs(value - from))) : print(value - from),
   }));
-  const spaces: readonly Told[] = rows.map((row) => ({
-    value: (row.from + row.to) / 2,
-    text: `${row.spaces}\u202f×\u202f${print((row.to - row.from) / row.spaces)}`,
-    between: true,
-  }));
+  const spaces: readonly Told[] = rows.map((row) => {
+    const pitch = (row.to - row.from) / row.spaces;
+    const words = marked(lengthOf(pitch)) ? `×\u202f${print(pitch)}` : "equal";
+    return { value: (row.from + row.to) / 2, text: `${row.spaces}\u202f${words}`, between: true };
+  });
   return [...places, ...spaces].sort((a, b) => a.value - b.value);
 }
 
@@ -104,25 +115,25 @@ export function ordinatesAbove(all: readonly Ordinate[], top: number, left: numb
   });
 }
 
-/** Left of views whose left edge is at `left`. `all` from above to below. */
-export function ordinatesLeft(all: readonly Ordinate[], left: number, top: number, plate: Plate, pen: Pen) {
-  const bent = apart(
-    all.map(({ at }) => at),
-    top,
-  );
-  const items = all.flatMap(({ at, text, between }, i): Item[] => {
+/** Left of a view whose left edge is at `left`. `all` from above to below, their texts at `bent`; `long`: the leaders. */
+export function ordinatesLeft(
+  all: readonly Ordinate[],
+  { left, bent, long }: { readonly left: number; readonly bent: readonly number[]; readonly long: number },
+  plate: Plate,
+  pen: Pen,
+): readonly Item[] {
+  return all.flatMap(({ at, text, between }, i): Item[] => {
     const to = bent[i] as number;
     const width = pen.measure(text, "regular", SIZE);
-    plate.addBox(boxAround(left - LEADER - width / 2, to, width, SIZE));
+    plate.addBox(boxAround(left - long - width / 2, to, width, SIZE));
     return [
-      ...leader(between, plate, [left - 1.5, at], [left - OUT, at], [left - OUT - BEND, to], [left - LEADER + 1.5, to]),
+      ...leader(between, plate, [left - 1.5, at], [left - OUT, at], [left - long + IN, to], [left - long + 1.5, to]),
       {
-        ...{ kind: "text", x: left - LEADER - width, y: to + SIZE * 0.33, text, font: "regular", size: SIZE },
+        ...{ kind: "text", x: left - long - width, y: to + SIZE * 0.33, text, font: "regular", size: SIZE },
         ...{ ink: BLACK, width },
       },
     ];
   });
-  return { items, bottom: (bent.at(-1) ?? top) + SIZE / 2 };
 }
 
 function leader(none: boolean | undefined, plate: Plate, ...spots: readonly Spot[]): readonly Item[] {

@@ -6,6 +6,7 @@ import { hiddenLines, type View } from "../../../geometry/picture/index.ts";
 import type { Vec } from "../../../geometry/types.ts";
 import { times } from "../../../geometry/vec.ts";
 import type { Build, BuiltPart } from "../../../solve/build.ts";
+import type { Length } from "../../../units/index.ts";
 import type { Item } from "../../document.ts";
 import { WHITE } from "../../palette.ts";
 import { polygon } from "../../shapes.ts";
@@ -22,6 +23,7 @@ import { type Lying, lying, sideWord } from "./lying.ts";
 import {
   apart,
   LEADER,
+  leaderFor,
   type Numbers,
   ordinates,
   ordinatesAbove,
@@ -41,10 +43,9 @@ export interface PartDrawing extends Drawing {
   readonly lies: string;
 }
 
-/** Between the views, more where the numbers beside the edge need it. */
+/** Between the views: above the edge, and beside the end. */
 const GAP = 22;
-const gapAbove = ({ numbers }: Sheet, deep: number): number =>
-  Math.max(GAP, 14 + (numbers.through.length * PITCH - deep) / 2);
+const ASIDE = 16;
 /** Parts that fit only smaller than this are drawn broken at a larger scale. */
 const SMALL = 1 / 4;
 const POINTS_PER_UNIT = 72 / 406_400;
@@ -54,6 +55,8 @@ export interface PartDrawingOptions {
   readonly pen: Pen;
   /** Prints the places of holes. */
   readonly place?: Pen["print"];
+  /** Whether a rule has marks for such steps, one after the other. */
+  readonly marked?: (pitch: Length) => boolean;
   /** No smaller than this, on paper for each in the room. */
   readonly least?: number;
 }
@@ -62,12 +65,12 @@ export interface PartDrawingOptions {
 export function partDrawing(
   build: Build,
   built: BuiltPart,
-  { frame, pen, place = pen.print, least = 0 }: PartDrawingOptions,
+  { frame, pen, place = pen.print, marked = () => true, least = 0 }: PartDrawingOptions,
 ): PartDrawing | null {
   const lies = lying(built, build.holes);
   const { units } = build.design;
   const bores = boresOf(lies);
-  const sheet = measured(lies, bores, { print: pen.print, place });
+  const sheet = measured(lies, bores, { print: pen.print, place, marked });
   for (const scale of usualScales(units).filter(({ points }) => points >= least * POINTS_PER_UNIT)) {
     const plan = arranged(sheet, scale, frame, pen);
     if (plan === null) continue;
@@ -92,7 +95,7 @@ function measured(lies: Lying, bores: readonly Bore[], printing: Omit<Numbers, "
   const numbers = {
     along: told(places.along, places.rows.along, face.extent[zero.along][0], how),
     across: told(places.across, places.rows.across, face.extent[zero.across][1], how),
-    through: told(places.through, [], edge.extent.low[1], how),
+    through: told(places.through, places.rows.through, edge.extent.low[1], how),
   };
   return { lies, numbers, kept: places.kept, face, edge, end: lies.end && aspect(lies.end.view) };
 }
@@ -111,6 +114,10 @@ interface Arranged {
   /** Left edge of the end view, top of the edge view, and what is lowest. */
   readonly endLeft: number;
   readonly edgeTop: number;
+  /** Down the page, where the numbers beside the face and beside the edge are set, and how long their leaders are. */
+  readonly face: readonly number[];
+  readonly edge: readonly number[];
+  readonly long: number;
   readonly bottom: number;
 }
 
@@ -120,33 +127,37 @@ function arranged(sheet: Sheet, scale: Scale, frame: Frame, pen: Pen): Arranged 
   const { low, high } = face.extent;
   const k = scale.points;
   const deep = heightOf(edge.extent) * k;
-  const beside = lies.end ? deep + GAP : 0;
-  const margin = LEADER + widest([...numbers.across, ...numbers.through], pen) + 2;
+  const beside = lies.end ? deep + ASIDE : 0;
   const above = LEADER + widest(numbers.along, pen) + 4;
+  const top = frame.y + above;
+  const across = ups(numbers.across, face.extent, top, k);
+  const besideFace = apart(across, frame.y + SIZE / 2);
+  // The edge stands where its numbers, which are set around it, keep a line off those of the face.
+  const foot = top + heightOf(face.extent) * k;
+  const through = ups(numbers.through, edge.extent, 0, k);
+  const around = apart(through, Number.NEGATIVE_INFINITY);
+  const edgeTop = Math.max(foot + GAP, Math.max(foot, (besideFace.at(-1) ?? 0) + PITCH) + PITCH - (around[0] ?? 0));
+  const besideEdge = around.map((at) => edgeTop + at);
+  const long = Math.max(leaderFor(across, besideFace), leaderFor(through, around));
+  const margin = long + widest([...numbers.across, ...numbers.through], pen) + 2;
   const room = frame.width - margin - beside - 4;
   const plain = whole(low[0], high[0], k);
   const along =
     plain.width <= room
       ? plain
       : k <= SMALL * POINTS_PER_UNIT * 1.001
-        ? squeezed(low[0], high[0], high[1] - low[1], k, sheet.kept)
+        ? squeezed(low[0], high[0], high[1] - low[1], k, sheet.kept, room)
         : plain;
-  const top = frame.y + above;
   const left = frame.x + margin + (lies.end?.at === "left" ? beside : 0);
   const last = apart(
     numbers.along.map(({ value }) => left + along.place(value)),
     left,
   ).at(-1);
-  const edgeTop = top + heightOf(face.extent) * k + gapAbove(sheet, deep);
-  const lowest = apart(
-    [...ups(numbers.across, face.extent, top, k), ...ups(numbers.through, edge.extent, edgeTop, k)],
-    top,
-  );
-  const bottom = Math.max(edgeTop + deep, (lowest.at(-1) ?? 0) + SIZE / 2) + 4;
+  const bottom = Math.max(edgeTop + deep, (besideEdge.at(-1) ?? 0) + SIZE / 2) + 4;
   if (along.width > room || (last ?? 0) + SIZE / 2 > frame.x + frame.width) return null;
   if (bottom + BAR_HEIGHT + 4 > frame.y + frame.height) return null;
-  const endLeft = lies.end?.at === "left" ? frame.x + margin : left + along.width + GAP;
-  return { scale, along, left, top, endLeft, edgeTop, bottom };
+  const endLeft = lies.end?.at === "left" ? frame.x + margin : left + along.width + ASIDE;
+  return { scale, along, left, top, endLeft, edgeTop, bottom, face: besideFace, edge: besideEdge, long };
 }
 
 /** Places up a view, down the page. */
@@ -196,7 +207,6 @@ function drawn(sheet: Sheet, set: Arranged, bores: readonly Bore[], frame: Frame
     }
   const up = (all: readonly Told[], extent: Extent, from: number) =>
     [...ordinates(all, (v) => from + (extent.high[1] - v) * k)].reverse();
-  const columns = [...up(numbers.across, face.extent, top), ...up(numbers.through, edge.extent, edgeTop)];
   const start = lies.end?.at === "left" ? endLeft : left;
   items.push(
     ...ordinatesAbove(
@@ -206,7 +216,8 @@ function drawn(sheet: Sheet, set: Arranged, bores: readonly Bore[], frame: Frame
       plate,
       pen,
     ),
-    ...ordinatesLeft(columns, start, top, plate, pen).items,
+    ...ordinatesLeft(up(numbers.across, face.extent, top), { left: start, bent: set.face, long: set.long }, plate, pen),
+    ...ordinatesLeft(up(numbers.through, edge.extent, edgeTop), { left, bent: set.edge, long: set.long }, plate, pen),
   );
   const onEdges = bores.filter(({ side }) => side.endsWith("edge"));
   const others = bores.filter(({ side }) => !side.endsWith("edge"));

@@ -5,7 +5,7 @@ import { dot, minus, norm, plus, times } from "../../../geometry/vec.ts";
 import type { Feature, Hole, Point } from "../../../solve/design.ts";
 import { TOLERANCE, toNumber } from "../../../units/index.ts";
 import type { Lying } from "./lying.ts";
-import { type InPart, type Row, rowsApart, rowsOf, rowsOnce } from "./rows.ts";
+import { type InPart, type Row, rowsApart, rowsOf, rowsOnce, runsOf } from "./rows.ts";
 
 export const toVec = (p: Point): Vec => [toNumber(p[0]), toNumber(p[1]), toNumber(p[2])];
 
@@ -21,7 +21,7 @@ export interface Places {
   /** Along, across and through the part, each sorted and told once; those inside rows left out. */
   readonly along: readonly number[];
   readonly across: readonly number[];
-  readonly rows: { readonly along: readonly Row[]; readonly across: readonly Row[] };
+  readonly rows: Readonly<Record<"along" | "across" | "through", readonly Row[]>>;
   readonly through: readonly number[];
   /** Those of them at which there is nothing but the middles of holes. */
   readonly bored: ReadonlySet<number>;
@@ -89,17 +89,34 @@ export function placesOf(lying: Lying, bores: readonly (readonly Hole[])[]): Pla
     const deep = way[0] * Math.max(...hole.stages.map(({ depth }) => toNumber(depth)));
     kept.push([Math.min(p[0], p[0] + deep) - reach, Math.max(p[0], p[0] + deep) + reach]);
   }
-  const [along, across, through] = at.map((edges, i) => once([...edges, ...(middles[i] ?? [])])) as typeof at;
-  const bored = [along, across, through].flatMap((all, i) =>
-    all.filter((value) => !at[i]?.some((edge) => Math.abs(edge - value) <= 2 * TOLERANCE)),
+  const every = at.map((edges, i) => once([...edges, ...(middles[i] ?? [])])) as typeof at;
+  const bored = new Set(
+    every.flatMap((all, i) => all.filter((value) => !at[i]?.some((edge) => Math.abs(edge - value) <= 2 * TOLERANCE))),
   );
-  const [rowsAlong, rowsAcross] = found.map((rows) => rowsOnce(rows.map(({ row }) => row)));
+  const [along, across, through] = every.map((all, i) => {
+    const rows = rowsOnce((found[i] ?? []).map(({ row }) => row));
+    // Middles of holes are told to a coarser step than edges, and spaces of another row are counted already.
+    const apart = (from: number, to: number): boolean =>
+      bored.has(from) || bored.has(to) || rows.some((row) => row.from < to && row.to > from);
+    const runs = runsOf(all, apart);
+    const inside = new Set(runs.flatMap((run) => run.inside));
+    return { places: all.filter((value) => !inside.has(value)), rows: [...rows, ...runs.map(({ row }) => row)] };
+  }) as unknown as readonly [Told, Told, Told];
   return {
-    ...{ along, across, through },
-    bored: new Set(bored),
-    rows: { along: rowsAlong ?? [], across: rowsAcross ?? [] },
-    kept: [...kept, ...along.map((u) => [u, u] as const)],
+    ...{ along: along.places, across: across.places, through: through.places },
+    bored,
+    rows: { along: along.rows, across: across.rows, through: through.rows },
+    kept: [
+      ...kept,
+      ...along.places.map((u) => [u, u] as const),
+      ...along.rows.map(({ from, to }) => [from, to] as const),
+    ],
   };
+}
+
+interface Told {
+  readonly places: readonly number[];
+  readonly rows: readonly Row[];
 }
 
 /** Sorted, what lies within twice the tolerance of the one before left out. */

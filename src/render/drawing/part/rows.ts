@@ -1,4 +1,4 @@
-/** Holes at equal distances in a straight row: the first and the last are measured, between them only the spaces are counted (ISO 129-1). */
+/** Places at equal distances: the first and the last are measured, between them only the spaces are counted (ISO 129-1). */
 import { TOLERANCE } from "../../../units/index.ts";
 
 /** In the frame of the face view: along the part, across it, towards the eye. Units of 1/16 µm. */
@@ -18,6 +18,29 @@ export interface Found {
 
 /** Fewer spaces are told one by one. */
 const LEAST = 4;
+
+/** Runs of equal spaces between sorted places, and what is inside them; what is `apart` ends a run. */
+export function runsOf(
+  places: readonly number[],
+  apart: (from: number, to: number) => boolean,
+): readonly { readonly row: Row; readonly inside: readonly number[] }[] {
+  const found: { row: Row; inside: readonly number[] }[] = [];
+  const space = (i: number): number =>
+    i + 1 < places.length && !apart(places[i] as number, places[i + 1] as number)
+      ? (places[i + 1] as number) - (places[i] as number)
+      : Number.NaN;
+  for (let start = 0; start < places.length - 1; ) {
+    let end = start + 1;
+    while (same(space(end), space(start))) end++;
+    const spaces = end - start;
+    if (spaces >= LEAST) {
+      const row = { from: places[start] as number, to: places[end] as number, spaces };
+      found.push({ row, inside: places.slice(start + 1, end) });
+    }
+    start = spaces >= LEAST ? end : start + 1;
+  }
+  return found;
+}
 
 /** The rows of some points along an axis of the part; the points of a row differ in nothing else. */
 export function rowsOf(points: readonly InPart[], axis: 0 | 1): readonly Found[] {

@@ -15,6 +15,8 @@ interface Stretch {
 const USUAL: Stretch = { left: 44, worth: 90 };
 /** Of a part that is so many times as long as it is wide, of which nothing would be seen else. */
 const SLENDER: Stretch = { left: 26, worth: 52 };
+/** Of a part that does not go in. */
+const LEAST: Stretch = { left: 18, worth: 36 };
 const MUCH_LONGER = 5;
 
 /** `low` to `high` at a scale, whole. */
@@ -24,15 +26,27 @@ export const whole = (low: number, high: number, scale: number): Squeezed => ({
   breaks: [],
 });
 
-/** The same with its plain stretches drawn short. `wide`: across the part; `kept`: what is drawn whole. */
+/** The same with its plain stretches drawn short, and shorter where it is no wider than `room` only by that. `wide`: across the part; `kept`: what is drawn whole. */
 export function squeezed(
   low: number,
   high: number,
   wide: number,
   scale: number,
   kept: readonly (readonly [number, number])[],
+  room = Number.POSITIVE_INFINITY,
 ): Squeezed {
-  const { left, worth } = high - low > MUCH_LONGER * wide ? SLENDER : USUAL;
+  const usual = high - low > MUCH_LONGER * wide ? SLENDER : USUAL;
+  const made = [usual, SLENDER, LEAST].map((stretch) => shortened(low, high, scale, kept, stretch));
+  return (made.find(({ width }) => width <= room) ?? made.at(-1)) as Squeezed;
+}
+
+function shortened(
+  low: number,
+  high: number,
+  scale: number,
+  kept: readonly (readonly [number, number])[],
+  { left, worth }: Stretch,
+): Squeezed {
   const cuts: { from: number; to: number }[] = [];
   let end = low;
   for (const [from, to] of [...kept, [high, high] as const].sort((a, b) => a[0] - b[0])) {

@@ -104,7 +104,7 @@ export function drawSetOut(set: SetOut, { points: k }: Scale, pen: Pen): Panel {
       ...(middle === undefined ? [] : strokes([[spot(low, middle), spot(high, middle)]], CHAIN)),
       ...set.holes.flatMap((hole) => drawHole(hole, spot(toNumber(hole.x), toNumber(hole.y)), k)),
       ...ordinatesAbove(above, top, left, plate, pen),
-      ...ordinatesLeft(beside, left, top, plate, pen).items,
+      ...ordinatesLeft(beside, { left, bent: drops, long: LEADER }, plate, pen),
     ],
     width,
     height,

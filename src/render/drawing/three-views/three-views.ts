@@ -1,6 +1,6 @@
 /**
- * Front, side and top, the top above the front and the right side to its right, with dimensions: outside sizes on the outer
- * rows, and inside them chains of the places that matter.
+ * Front, side and top, the top above the front and the right side to its right, or below it where all three are then larger;
+ * with dimensions: outside sizes on the outer rows, and inside them chains of the places that matter.
  */
 import type { Build } from "../../../solve/build.ts";
 import type { Item } from "../../document.ts";
@@ -21,6 +21,7 @@ import { dimensioning, onSide, type Rows, type Wanted } from "./dimensioning.ts"
 
 /** Space between the views, and for a caption. */
 const GAP = 36;
+const CLOSE = 22;
 const CAPTION = 18;
 /** Above the highest view where there is room. */
 const AIR = 12;
@@ -49,7 +50,8 @@ export function threeViews(build: Build, { frame, pen }: ThreeViewsOptions): Dra
   const room = { ...frame, height: frame.height - BAR_HEIGHT - 8 };
   let places: Places | null = null;
   const scale = usualScale(units, ({ points }) => {
-    places = arranged(build, aspects, outside, points, room, pen);
+    const set = (stacked: boolean) => arranged(build, aspects, outside, points, { room, pen, stacked });
+    places = set(false) ?? set(true);
     return places !== null;
   });
   const found = places as Places | null;
@@ -75,8 +77,7 @@ function arranged(
   aspects: readonly [Aspect, Aspect, Aspect],
   outside: Outside,
   scale: number,
-  room: Frame,
-  pen: Pen,
+  { room, pen, stacked }: { readonly room: Frame; readonly pen: Pen; readonly stacked: boolean },
 ): Places | null {
   const [front, side] = aspects;
   const [wide, deep, high] = [
@@ -84,31 +85,39 @@ function arranged(
     widthOf(side.extent) * scale,
     heightOf(front.extent) * scale,
   ];
-  if (wide + deep + GAP > room.width || deep + high + GAP + 2 * CAPTION > room.height) return null;
+  // Where the side stands below, it takes up height instead of width.
+  const gap = stacked ? CLOSE : GAP;
+  const [aside, lower] = stacked ? [0, high] : [deep, 0];
+  if (wide + aside > room.width || deep + high + lower + gap + 2 * CAPTION > room.height) return null;
   const rows = dimensioning(build.parts, aspects, WANTED, outside, { scale, pen });
   const depth = (view: 0 | 1 | 2, name: SideName): number => {
     const here = rows.find((r) => r.view === view && r.side === name);
     return here ? beside(here, laid(aspects[view], scale, 0, 0), outside, new Plate(ANYWHERE), pen).depth : 0;
   };
+  const left = Math.max(depth(0, "left"), depth(2, "left"), stacked ? depth(1, "left") : 0);
+  const above = depth(2, "above");
+  const below = stacked ? depth(0, "below") : Math.max(depth(0, "below"), depth(1, "below"));
   const between = GAP + depth(1, "left");
-  const left = Math.max(depth(0, "left"), depth(2, "left"));
-  const [below, above, right] = [Math.max(depth(0, "below"), depth(1, "below")), depth(2, "above"), depth(1, "right")];
+  const across = stacked
+    ? Math.max(wide, Math.max(wide + deep, 2 * deep) / 2 + depth(1, "right"))
+    : wide + between + deep + depth(1, "right");
+  const more = stacked ? CAPTION + CLOSE / 2 + high + depth(1, "below") : 0;
   const spare = {
-    across: room.width - (left + wide + between + deep + right),
-    down: room.height - (CAPTION + above + deep + GAP + high + below + CAPTION),
+    across: room.width - (left + across),
+    down: room.height - (CAPTION + above + deep + gap + high + below + more + CAPTION),
   };
   if (spare.across < 0 || spare.down < 0) return null;
   const x = room.x + spare.across / 2 + left;
   const y = room.y + Math.min(AIR, spare.down / 2) + CAPTION + above;
-  const under = y + deep + GAP + high + below + CAPTION / 2;
+  const fronted = y + deep + gap;
+  const under = fronted + high + below + CAPTION / 2;
+  const [sideLeft, sideTop] = stacked
+    ? [x + Math.max(0, wide - deep) / 2, under + (CAPTION + CLOSE) / 2]
+    : [x + wide + between, fronted];
   return {
-    views: [
-      laid(front, scale, x, y + deep + GAP),
-      laid(side, scale, x + wide + between, y + deep + GAP),
-      laid(aspects[2], scale, x, y),
-    ],
+    views: [laid(front, scale, x, fronted), laid(side, scale, sideLeft, sideTop), laid(aspects[2], scale, x, y)],
     rows,
-    captions: [under, under, y - above - CAPTION / 2],
+    captions: [under, stacked ? sideTop + high + depth(1, "below") + CAPTION / 2 : under, y - above - CAPTION / 2],
   };
 }
 
