@@ -1,6 +1,6 @@
 /** A joint that a step's picture shows too small: the same picture around it, some times larger, in a circle beside it. */
 import { nearness, type View } from "../../../geometry/picture/index.ts";
-import type { Vec } from "../../../geometry/types.ts";
+import type { Vec, VisibleFace } from "../../../geometry/types.ts";
 import { plus, times } from "../../../geometry/vec.ts";
 import type { Build } from "../../../solve/build.ts";
 import { subtract, toNumber } from "../../../units/index.ts";
@@ -8,6 +8,7 @@ import type { Spot } from "../drawing.ts";
 import type { Fit } from "../fit.ts";
 import { boxAround, grown, type Plate } from "../plate.ts";
 import type { Scene } from "./scene.ts";
+import { shareOf } from "./share.ts";
 
 export interface Detail {
   /** Joints of one method are shown close once in a plan. */
@@ -31,11 +32,14 @@ export interface Shown {
   readonly fit: Fit;
   readonly plate: Plate;
   readonly ground: (spot: Spot) => number;
+  readonly faces: readonly VisibleFace[];
 }
 
 interface Candidate {
   readonly method: string;
-  readonly middle: Vec;
+  readonly parts: readonly [string, string];
+  /** Places of the joint, the nearest to the eye first. */
+  readonly places: readonly Vec[];
   readonly thick: number;
 }
 
@@ -43,7 +47,7 @@ interface Candidate {
 export function detailOf(
   build: Build,
   { fresh, shifts, items }: Scene,
-  { view, fit, plate, ground }: Shown,
+  { view, fit, plate, ground, faces }: Shown,
   told: ReadonlySet<string>,
 ): Detail | null {
   const here = new Set(items.map(({ id }) => id));
@@ -58,24 +62,42 @@ export function detailOf(
       fresh.has(a) === fresh.has(b)
     )
       return [];
-    const shift = times(plus(shifts.get(a) ?? STILL, shifts.get(b) ?? STILL), 0.5);
+    const [first, second] = [shifts.get(a) ?? STILL, shifts.get(b) ?? STILL];
+    const ways = [times(plus(first, second), 0.5), first, second];
     const corners = contact.flatMap(({ polygons }) => polygons.flat());
-    const nearest = corners.reduce<Vec | null>(
-      (best, p) => (best === null || nearness(view, p) > nearness(view, best) ? p : best),
-      null,
-    );
-    if (nearest === null) return [];
-    return [{ method, middle: plus(nearest, shift), thick: Math.min(thicknessOf(build, a), thicknessOf(build, b)) }];
+    const nearest = [...corners].sort((p, q) => nearness(view, q) - nearness(view, p)).slice(0, CORNERS);
+    const places = nearest.flatMap((corner) => ways.map((way) => plus(corner, way)));
+    return [{ method, parts, places, thick: Math.min(thicknessOf(build, a), thicknessOf(build, b)) }];
   });
-  const [first] = [...candidates].sort((p, q) => p.thick - q.thick);
-  if (!first || first.thick * fit.scale >= THIN) return null;
-  const at = fit.spot(view, first.middle);
-  const larger = Math.min(MOST_TIMES, Math.ceil(CLEAR / (first.thick * fit.scale)));
-  for (const radius of RADII) {
-    const centre = freePlace(at, radius, larger, plate, ground);
-    if (centre) return { method: first.method, at, centre, radius, times: larger };
+  for (const { method, parts, places, thick } of [...candidates].sort((p, q) => p.thick - q.thick)) {
+    if (thick * fit.scale >= THIN) return null;
+    const larger = Math.min(MOST_TIMES, Math.ceil(CLEAR / (thick * fit.scale)));
+    const spots = places.map((place) => fit.spot(view, place));
+    for (const radius of RADII) {
+      const at = clearest(spots, (spot) => parts.map((id) => shareOf(id, faces, fit, spot, radius / larger)));
+      const centre = at && freePlace(at, radius, larger, plate, ground);
+      if (centre) return { method, at, centre, radius, times: larger };
+    }
   }
   return null;
+}
+
+/** So many corners of a joint are looked at. */
+const CORNERS = 12;
+/** What is seen of each of the two parts in the circle, and of both: less shows no joint. */
+const EACH = 0.1;
+const BOTH = 0.4;
+
+/** The spot round which most is seen of the part that shows less; null where no joint is seen anywhere. */
+function clearest(spots: readonly Spot[], shares: (spot: Spot) => readonly number[]): Spot | null {
+  let best: { readonly spot: Spot; readonly least: number } | null = null;
+  for (const spot of spots) {
+    const [a = 0, b = 0] = shares(spot);
+    const least = Math.min(a, b);
+    if (least < EACH || a + b < BOTH || (best && least <= best.least + 1e-9)) continue;
+    best = { spot, least };
+  }
+  return best?.spot ?? null;
 }
 
 const STILL: Vec = [0, 0, 0];

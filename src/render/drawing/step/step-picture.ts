@@ -4,17 +4,19 @@
  */
 import { picturePoint, type View, visibleFaces } from "../../../geometry/picture/index.ts";
 import type { VisibleFace } from "../../../geometry/types.ts";
+import { dot } from "../../../geometry/vec.ts";
 import type { Build, Step } from "../../../solve/build.ts";
 import { UNITS_PER_INCH } from "../../../units/index.ts";
+import type { Item } from "../../document.ts";
 import type { Frame } from "../../style.ts";
-import { type Drawing, NOT_TO_SCALE, type Pen } from "../drawing.ts";
+import { type Drawing, NOT_TO_SCALE, type Pen, type Spot } from "../drawing.ts";
 import { type Extent, extentOf, extentOfItems, fitInto, inset, scaleInto } from "../fit.ts";
 import { groundOf } from "../ground.ts";
-import { fills, strokes } from "../ink.ts";
+import { centred, fills, strokes } from "../ink.ts";
 import { labels } from "../labels.ts";
 import { linesOf, type Picture, SPECK, takePicture, tones } from "../picture.ts";
 import { placeBalloons } from "../place-balloons.ts";
-import { Plate } from "../plate.ts";
+import { boxAround, Plate } from "../plate.ts";
 import { FRESH, PRESENT } from "../strokes.ts";
 import { travelLines } from "../travel-lines.ts";
 import { listed, stepInWords } from "../words.ts";
@@ -140,7 +142,7 @@ function drawn(
   const driven = screws.flatMap((screw) => drawDriven(screw, picture.stage, fit, plate));
   const arrows = groups.flatMap((group) => travelArrow(group, view, fit, plate, ground));
   const joins = step.kind === "join" || step.kind === "glue-up";
-  const detail = joins ? detailOf(build, scene, { view, fit, plate, ground }, told) : null;
+  const detail = joins ? detailOf(build, scene, { view, fit, plate, ground, faces }, told) : null;
   const lines = [
     { lines: thin, stroke: PRESENT },
     { lines: thick, stroke: FRESH },
@@ -148,6 +150,8 @@ function drawn(
   const close = detail ? enlarged(detail, { fills: tint, strokes: lines }, plate, pen) : [];
   // Of a body that comes off or goes on again only the part in front.
   const marked = new Set(step.shows.fresh);
+  // Whoever looks at the piece the usual way up has to be told.
+  const under = dot(view.towards, [0, 0, 1]) < 0 && dot(view.up, [0, 0, 1]) > 0 ? fromBelow(plate, pen) : [];
   const marks = labels(
     items.filter(({ id }) => marked.has(id)),
     faces,
@@ -163,6 +167,7 @@ function drawn(
       ...driven,
       ...arrows,
       ...close,
+      ...under,
       ...placeBalloons(marks, plate, pen, ground),
     ],
     alt:
@@ -175,6 +180,21 @@ function drawn(
     detail,
   };
 }
+
+/** In the first corner where there is room for it, the lower left one at last. */
+function fromBelow(plate: Plate, pen: Pen): readonly Item[] {
+  const { x, y, width, height } = plate.frame;
+  const half = pen.measure(BELOW, "regular", 10) / 2 + 1;
+  const corners = [x + half, x + width - half].flatMap((cx) => [y + height - 7, y + 7].map((cy): Spot => [cx, cy]));
+  const free = ([cx, cy]: Spot): boolean => {
+    const box = boxAround(cx, cy, 2 * half, 12);
+    return plate.isFree(box) && plate.linesThrough(box) === 0;
+  };
+  const { item, box } = centred(pen, BELOW, corners.find(free) ?? (corners[0] as Spot), {});
+  plate.addBox(box);
+  return [item];
+}
+const BELOW = "Seen from below";
 
 function sceneExtent({ items, screws }: Scene, view: View): Extent {
   const { low, high } = extentOfItems(items, view);
