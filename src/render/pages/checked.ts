@@ -5,7 +5,9 @@ import type { Check } from "../../solve/build.ts";
 import { TYPE } from "../style.ts";
 import { type Atom, list } from "../typeset/atom.ts";
 import type { Column } from "../typeset/cell.ts";
+import { columnWidth, type Unit } from "../typeset/columns.ts";
 import type { Section } from "../typeset/flow.ts";
+import { cutStack, type Stack, stack } from "../typeset/stack.ts";
 import { table } from "../typeset/table.ts";
 import { body, type Plan, sectionHeading, subheading } from "./plan.ts";
 import { proofText } from "./proof.ts";
@@ -29,10 +31,29 @@ export function whatWasChecked({ build, frame }: Plan): Section | null {
   const good = rules.filter(([, own]) => own.every(({ verdict }) => verdict === "holds"));
   const open = rules.filter(([, own]) => own.some(({ verdict }) => verdict === "warns" || verdict === "fails"));
   const screws = fasteners.length === 0 ? "" : ", and every fastener has room for its tool";
+  const narrow = columnWidth(width, GAP);
   const points = (title: string, texts: readonly string[]): Atom[] =>
     texts.length === 0
       ? []
-      : [...subheading(title, width, 16), ...list(texts, TYPE.body, width, { above: 4, between: 3 })];
+      : [...subheading(title, narrow, 16), ...list(texts, TYPE.body, narrow, { above: 4, between: 3 })];
+  const words = [
+    ...list(
+      good.map(([rule, own]) => `${told(rule)}${counted(own.length)}.`),
+      TYPE.body,
+      narrow,
+      { between: 3 },
+    ),
+    ...points(
+      "Does not hold everywhere",
+      open.map(([rule]) => `${told(rule)}: not in every place. Ask the maker of the plan before you build.`),
+    ),
+    ...points("Known and accepted", accepted(checks)),
+    ...body(
+      "This is arithmetic on a drawing: it knows nothing of knots, of a joint that was not glued, or of a use that nobody thought of.",
+      narrow,
+      { above: 12 },
+    ),
+  ];
   return {
     ...{ name: "checked", title: "What has been checked", kind: "checked", start: "fits" },
     atoms: [
@@ -41,24 +62,24 @@ export function whatWasChecked({ build, frame }: Plan): Section | null {
         `The piece was worked out as solid wood in space before this plan was printed. No part lies in another; in the ${steps.length} steps every part can be brought to its place${screws}.`,
         width,
       ),
-      ...list(
-        good.map(([rule, own]) => `${told(rule)}${counted(own.length)}.`),
-        TYPE.body,
-        width,
-        { above: 8, between: 3 },
-      ),
-      ...points(
-        "Does not hold everywhere",
-        open.map(([rule]) => `${told(rule)}: not in every place. Ask the maker of the plan before you build.`),
-      ),
-      ...points("Known and accepted", accepted(checks)),
-      ...body(
-        "This is arithmetic on a drawing: it knows nothing of knots, of a joint that was not glued, or of a use that nobody thought of.",
-        width,
-        { above: 12 },
-      ),
     ],
+    columns: { gap: GAP, between: 16, units: pagesOf(words, 2 * frame.height - SLACK) },
   };
+}
+
+const GAP = 24;
+/** What the foot of two columns can leave empty, and the words above them. */
+const SLACK = 260;
+
+/** In runs that go into two columns. */
+function pagesOf(atoms: readonly Atom[], most: number): readonly Unit[] {
+  const units: Unit[] = [];
+  for (let rest: Stack | null = stack(atoms); rest !== null; ) {
+    const [now, later]: readonly [Stack, Stack | null] = cutStack(rest, most);
+    units.push(now.atoms);
+    rest = later;
+  }
+  return units;
 }
 
 /** What the maker accepts, with the reason, each once. */

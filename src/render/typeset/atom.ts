@@ -22,6 +22,8 @@ export interface Atom {
   readonly within: readonly Wrap[];
   /** Items of the atom with its top left corner at (x, y). */
   readonly paint: (x: number, y: number) => readonly Item[];
+  /** The same set lower, for a page that it then saves. */
+  readonly closer?: Pick<Atom, "height" | "paint">;
 }
 
 /** Where the baseline stands in a line: the letters' middle is the line's middle. */

@@ -51,14 +51,41 @@ function filled(sections: readonly Section[], frame: Frame, between: number): Sh
     const last = sheets[sheets.length - 1];
     if (last === undefined || !joins(section, last, frame, between)) sheets.push(blank(section.kind, frame.y));
     else last.y += between;
-    const begun = new Set<Wrap>();
-    for (const [i, clump] of clumps(section.atoms).entries()) {
-      const first = place(clump, section.kind, sheets, begun, frame);
-      if (i === 0) first?.begins.push(section.name);
-    }
+    const before = sheets.length;
+    const usual = sheets.map(copyOf);
+    setAtoms(section, section.atoms, usual, frame);
+    const foot = usual.at(-1);
+    const wasted = usual.length > before && foot !== undefined && foot.y - frame.y < frame.height * FEW_ROWS;
+    const tight = wasted ? sheets.map(copyOf) : usual;
+    if (wasted)
+      setAtoms(
+        section,
+        section.atoms.map((atom) => ({ ...atom, ...atom.closer })),
+        tight,
+        frame,
+      );
+    sheets.splice(0, sheets.length, ...(tight.length < usual.length ? tight : usual));
     if (section.columns !== undefined) inColumns(section.columns, section.kind, sheets, frame);
   }
   return sheets;
+}
+
+/** What fills less of a section's last page than this is drawn in to the page before, where closer rows do it. */
+const FEW_ROWS = 0.25;
+
+const copyOf = (sheet: Sheet): Sheet => ({
+  ...sheet,
+  of: [...sheet.of],
+  begins: [...sheet.begins],
+  placed: [...sheet.placed],
+});
+
+function setAtoms({ name, kind }: Section, atoms: readonly FlowAtom[], sheets: Sheet[], frame: Frame): void {
+  const begun = new Set<Wrap>();
+  for (const [i, clump] of clumps(atoms).entries()) {
+    const first = place(clump, kind, sheets, begun, frame);
+    if (i === 0) first?.begins.push(name);
+  }
 }
 
 /** A section that goes on over the page begins only where so much of the page is free. */

@@ -17,6 +17,8 @@ export interface TableOptions {
 
 const GAP = 14;
 const PAD = 4;
+/** Where a page is saved by it. */
+const CLOSE_PAD = 2;
 /** A row with more lines than this is set as several rows. */
 const LONGEST_CELL = 24;
 
@@ -97,11 +99,16 @@ function headRow(set: readonly SetColumn[], right: number): Atom {
 
 /** A title inside the table; the other cells of the row are empty. */
 function headingRow(text: string, columns: number, width: number, first: boolean): Atom {
+  const row = (pad: number): Atom => paddedHeading(text, columns, width, first, pad);
+  return { ...row(PAD), closer: row(CLOSE_PAD) };
+}
+
+function paddedHeading(text: string, columns: number, width: number, first: boolean, pad: number): Atom {
   const lines = breakLines(text, TYPE.strong, width);
-  const space = first ? PAD : 3 * PAD;
+  const space = first ? pad : 3 * pad;
   const cells = Array.from({ length: columns }, (): Item => ({ kind: "group", role: "cell", items: [] }));
   return {
-    height: onGrid(space + lines.length * TYPE.strong.leading + PAD),
+    height: onGrid(space + lines.length * TYPE.strong.leading + pad),
     above: 0,
     keep: true,
     within: [],
@@ -137,7 +144,7 @@ function bodyRows(row: readonly Rich[], set: readonly SetColumn[], right: number
   return Array.from({ length: rows }, (_, i) => {
     const from = i * LONGEST_CELL;
     const slice = cells.map((cell) => ({ ...cell, lines: cell.lines.slice(from, from + LONGEST_CELL) }));
-    return bodyRow(slice, i === 0, right);
+    return { ...bodyRow(slice, i === 0, right, PAD), closer: bodyRow(slice, i === 0, right, CLOSE_PAD) };
   });
 }
 
@@ -147,10 +154,10 @@ interface Slice {
   readonly lines: readonly Line[];
 }
 
-function bodyRow(cells: readonly Slice[], first: boolean, right: number): Atom {
+function bodyRow(cells: readonly Slice[], first: boolean, right: number, pad: number): Atom {
   const high = (cell: Slice): number =>
     (cell.column.column.align === "length" ? 1 : cell.lines.length) * cell.column.style.leading;
-  const height = onGrid(Math.max(...cells.map(high)) + 2 * PAD);
+  const height = onGrid(Math.max(...cells.map(high)) + 2 * pad);
   return {
     height,
     above: 0,
@@ -166,7 +173,7 @@ function bodyRow(cells: readonly Slice[], first: boolean, right: number): Atom {
           items:
             !first && (cell.column.column.align === "length" || cell.column.column.align === "tick")
               ? []
-              : paintCell(cell.column, cell.text, cell.lines, x + cell.column.x, y + PAD),
+              : paintCell(cell.column, cell.text, cell.lines, x + cell.column.x, y + pad),
         })),
       },
       decoration(line(x, y + height, x + right, y + height, { width: 0.4, ink: RULE })),
