@@ -96,8 +96,10 @@ function joins(section: Section, sheet: Sheet, frame: Frame, between: number): b
   const whole = atoms.reduce((sum, atom) => sum + atom.above + atom.height, 0);
   const free = frame.y + frame.height - sheet.y - between;
   if (start !== "fits") return false;
-  if (columns !== undefined) return holdsFirst(columns, free - whole);
-  return whole <= free || free >= frame.height * LEAST_START;
+  if (columns !== undefined && whole <= free) return holdsFirst(columns, free - whole);
+  const [first = []] = clumps(atoms);
+  const needed = first.reduce((sum, atom) => sum + atom.above + atom.height, 0);
+  return whole <= free || (free >= frame.height * LEAST_START && needed <= free);
 }
 
 /** Runs of atoms that keep together. */

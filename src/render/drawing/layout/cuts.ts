@@ -6,7 +6,7 @@ import { ACCENT, WHITE } from "../../palette.ts";
 import { circle } from "../../shapes.ts";
 import type { Pen, Spot } from "../drawing.ts";
 import { ahead, centred, heading, strokes } from "../ink.ts";
-import { boxAround, grown, type Plate, type Segment } from "../plate.ts";
+import { type Box, boxAround, grown, meets, type Plate, type Segment } from "../plate.ts";
 import { CUT } from "../strokes.ts";
 import type { Board } from "./board.ts";
 
@@ -20,13 +20,29 @@ const lineOf = (board: Board, { kind, from, to }: Cut, { kerf }: Layout): Segmen
   return [middle(from), middle(to)];
 };
 
-export function drawCuts(layout: Layout, board: Board, plate: Plate, pen: Pen): readonly Item[] {
+/** A number is not set on a part that it would hide half of. */
+const NARROW = 4 * RADIUS;
+/** Nor farther from its cut than this to spare a part. */
+const NEAR = 30;
+
+/** `parts`: where they lie on the page. */
+export function drawCuts(layout: Layout, board: Board, parts: readonly Box[], plate: Plate, pen: Pen): readonly Item[] {
+  const narrow = parts.filter(({ left, right, top, bottom }) => Math.min(right - left, bottom - top) < NARROW);
   const lines = layout.cuts.map((cut) => ({ cut, line: lineOf(board, cut, layout) }));
   for (const { line } of lines) plate.addLine(line);
   const numbers = lines.flatMap(({ cut, line }) => {
     const width = widthOf(pen, cut);
-    const spot = onCut(line, board, plate, width);
-    const { at, leader } = spot ? { at: spot, leader: null } : offBoard(line, board, plate, width);
+    const hides = (at: Spot): boolean => narrow.some((box) => meets(boxAround(...at, width, 2 * RADIUS), box));
+    const on = (not: typeof hides): Place | null => {
+      const at = onCut(line, board, plate, width, not);
+      return at ? { at, leader: null } : null;
+    };
+    const beside = asidePlaces(line, board, plate, width);
+    const { at, leader } = on(hides) ??
+      beside.find((place) => place.far <= NEAR && place.open && !hides(place.at)) ??
+      on(() => false) ??
+      beside.find(({ open }) => open) ??
+      beside[0] ?? { at: middleOf(line), leader: null };
     plate.addBox(boxAround(at[0], at[1], width, 2 * RADIUS));
     if (leader) plate.addLeader(leader);
     return [...strokes(leader ? [leader] : [], { width: 0.5, ink: ACCENT }), ...numberAt(pen, cut, at)];
@@ -49,7 +65,13 @@ export const numberAt = (pen: Pen, cut: Cut, spot: Spot): readonly Item[] => [
 ];
 
 /** Beyond the end of a cut that reaches the edge of the board, else on the cut, as near its ends as there is room. */
-function onCut([from, to]: Segment, board: Board, plate: Plate, width: number): Spot | undefined {
+function onCut(
+  [from, to]: Segment,
+  board: Board,
+  plate: Plate,
+  width: number,
+  hides: (at: Spot) => boolean,
+): Spot | undefined {
   const { along, distance } = heading(from, to);
   const { left, right, top, bottom } = board.box;
   const outside = ([x, y]: Spot) => x < left - 1 || x > right + 1 || y < top - 1 || y > bottom + 1;
@@ -57,14 +79,25 @@ function onCut([from, to]: Segment, board: Board, plate: Plate, width: number): 
   const steps = Array.from({ length: 21 }, (_, i) => (i % 2 === 0 ? i / 40 : 1 - (i - 1) / 40));
   const upon = steps.map((t) => ahead(from, along, distance * Math.min(0.97, Math.max(0.03, t))));
   const past = [ahead(to, along, RADIUS + 2), ahead(from, along, -RADIUS - 2)];
-  return [...beyond, ...upon, ...past].find((spot) => plate.isFree(grown(boxAround(...spot, width, 2 * RADIUS), 0.8)));
+  const free = (spot: Spot): boolean => plate.isFree(grown(boxAround(...spot, width, 2 * RADIUS), 0.8));
+  return beyond.find(free) ?? [...upon, ...past].find((spot) => free(spot) && !hides(spot));
+}
+
+interface Place {
+  readonly at: Spot;
+  readonly leader: Segment | null;
+}
+interface Aside extends Place {
+  readonly far: number;
+  /** Its leader crosses nothing. */
+  readonly open: boolean;
 }
 
 /** In a crowd: beside the cut or in line with it farther off, else round the board, with a leader. */
-function offBoard([from, to]: Segment, board: Board, plate: Plate, width: number): { at: Spot; leader: Segment } {
+function asidePlaces([from, to]: Segment, board: Board, plate: Plate, width: number): readonly Aside[] {
   const { left, right, top, bottom } = board.box;
   const { along } = heading(from, to);
-  const middle: Spot = [(from[0] + to[0]) / 2, (from[1] + to[1]) / 2];
+  const middle = middleOf([from, to]);
   const places: Spot[] = [];
   for (let n = 0; n < 24; n++)
     for (const by of n === 0 ? [0] : [n * 8, -n * 8]) {
@@ -82,9 +115,13 @@ function offBoard([from, to]: Segment, board: Board, plate: Plate, width: number
     ends.reduce((a, b) => (heading(at, b).distance < heading(at, a).distance ? b : a));
   const leaderTo = (at: Spot): Segment => [ahead(at, heading(at, nearest(at)).along, width / 2), nearest(at)];
   const far = (p: Spot) => heading(p, nearest(p)).distance;
-  const free = places
+  return places
     .filter((at) => plate.isFree(grown(boxAround(...at, width, 2 * RADIUS), 0.5)))
-    .sort((p, q) => far(p) - far(q) || p[0] - q[0] || p[1] - q[1]);
-  const at = free.find((place) => !plate.blocks(leaderTo(place))) ?? free[0] ?? middle;
-  return { at, leader: leaderTo(at) };
+    .map((at): Aside => {
+      const leader = leaderTo(at);
+      return { at, leader, far: far(at), open: !plate.blocks(leader) };
+    })
+    .sort((p, q) => p.far - q.far || p.at[0] - q.at[0] || p.at[1] - q.at[1]);
 }
+
+const middleOf = ([from, to]: Segment): Spot => [(from[0] + to[0]) / 2, (from[1] + to[1]) / 2];

@@ -67,7 +67,7 @@ function drawn(build: Build, layout: Layout, { frame, pen }: LayoutDrawingOption
     size,
     items: labelInside(pen, mark, size, box, plate),
   }));
-  const cuts = drawCuts(layout, board, plate, pen);
+  const cuts = drawCuts(layout, board, boxes, plate, pen);
   const beside = labels.flatMap(({ box, mark, items }) =>
     items ? [] : labelOutside(pen, mark, box, board.box, boxes, plate),
   );
@@ -77,7 +77,7 @@ function drawn(build: Build, layout: Layout, { frame, pen }: LayoutDrawingOption
     items: [
       outline(board.box, { fill: WHITE }),
       ...layout.offcuts.flatMap((offcut) => strokes(hatch(board.rectangle(offcut)), HATCH)),
-      ...parts.map(({ box, stroke }) => outline(box, { fill: TINT.light, stroke })),
+      ...parts.map(({ box, stroke }) => outline(box, { fill: TINT.middle, stroke })),
       outline(board.box, { stroke: OUTLINE }),
       ...squaredEdges(layout, board),
       ...layout.offcuts.flatMap((offcut) =>
