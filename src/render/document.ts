@@ -71,6 +71,8 @@ export type Item =
       readonly turn?: number;
       /** Advance width as measured when it was set. */
       readonly width: number;
+      /** Name of an anchor: its page is added where that is neither this page nor the one before. */
+      readonly cites?: string;
     }
   | {
       readonly kind: "link";

@@ -7,6 +7,7 @@ import { beforeYouStart } from "./pages/before.ts";
 import { tools, whatToBuy } from "./pages/buy.ts";
 import { unprintable } from "./pages/characters.ts";
 import { allChecks, whatWasChecked } from "./pages/checked.ts";
+import { anchorsOf, cited } from "./pages/citing.ts";
 import { coverItems } from "./pages/cover.ts";
 import { cutList } from "./pages/cut-list.ts";
 import { finishing } from "./pages/finishing.ts";
@@ -81,9 +82,10 @@ export function render(build: Build, options: RenderOptions): Outcome<Document> 
     page: filled.findIndex((page) => page.begins.includes(name)) + 2,
   }));
   const cover: Page = { number: 1, kind: "cover", of: [], items: coverItems(plan, paper, entries) };
+  const anchors = anchorsOf(filled.map(({ items }) => items));
   const pages = filled.map(({ kind, of, items }, i): Page => {
     const head: Item[] = runningHead(plan, paper, i + 2, total);
-    return { number: i + 2, kind, of, items: [...head, ...items] };
+    return { number: i + 2, kind, of, items: [...head, ...cited(items, i + 2, anchors)] };
   });
   const { title, by, subtitle, summary } = build.design;
   const document: Document = {

@@ -1,7 +1,8 @@
 /** What is drawn beside each step: its picture, the part with its measures, or where to find the picture. */
 import type { Step } from "../../solve/build.ts";
 import { TYPE } from "../style.ts";
-import { paragraph } from "../typeset/atom.ts";
+import { baseline, paragraph } from "../typeset/atom.ts";
+import { label } from "../typeset/lines.ts";
 import { paintStack, stack } from "../typeset/stack.ts";
 import { type Drawn, drawnPart, PART_DRAWINGS, partInStep } from "./drawn-part.ts";
 import { type Picture, type StepPicture, stepPictures } from "./pictures.ts";
@@ -10,6 +11,9 @@ import type { Plan } from "./plan.ts";
 /** No picture is higher, so that pictures keep their size; as low as `LOW` where a page then holds one step more. */
 const HIGHEST = 180;
 const LOW = 148;
+/** A picture that stood so many steps back is drawn again, so low. */
+const FAR = 6;
+const AGAIN = 116;
 
 /** What is drawn beside a step, and the same lower, where that can be. */
 export interface Shown {
@@ -31,7 +35,12 @@ export function shownInSteps(plan: Plan, width: number): readonly Shown[] {
     const drawn = drawnIn(false);
     if (drawn) return { picture: drawn, lower: () => drawnIn(true) };
     const same = first.get(full.key);
-    if (same && full.key !== "") return { picture: asIn(same, width), lower: () => null };
+    if (same && full.key !== "") {
+      const again = step.number - same.number < FAR ? null : full.height <= AGAIN ? full : full.lower(AGAIN);
+      if (again === null) return { picture: asIn(same, width), lower: () => null };
+      first.set(full.key, step);
+      return { picture: plainly(again), lower: () => null };
+    }
     first.set(full.key, step);
     const told = part && line ? drawnPart(plan, line, part, { width: frame.width, noted: false }) !== null : false;
     const shown = (picture: Picture): Drawn =>
@@ -50,12 +59,18 @@ const plainly = ({ height, paint }: Picture): Drawn => ({ height, paint: (x, y) 
 
 /** Instead of a picture that stands at an earlier step. */
 function asIn({ number }: Step, width: number): Drawn {
-  const word = stack(paragraph(`The picture of step ${number} shows it.`, TYPE.caption, width));
+  const to = `step-${number}`;
+  const height = TYPE.caption.leading;
+  const text = `The picture of step ${number} shows it.`;
   return {
-    height: word.height + 4,
+    height: height + 4,
     paint: (x, y) => [
-      ...paintStack(word, x, y),
-      { kind: "link", x, y, width, height: word.height, to: `step-${number}` },
+      {
+        kind: "group",
+        role: "paragraph",
+        items: [{ ...label(text, TYPE.caption, x, y + baseline(TYPE.caption)), cites: to }],
+      },
+      { kind: "link", x, y, width, height, to },
     ],
   };
 }

@@ -52,6 +52,8 @@ const unitOf = ({ build: { design } }: Plan): ((length: Length) => string) => {
 };
 const finePen = (plan: Plan) => ({ ...plan.pen, print: unitOf(plan) });
 
+const notTrue = ({ scale }: { readonly scale: string }): string => `Not true size: scale ${scale}.`;
+
 /** "Steps 3 and 8." */
 function usedIn({ steps }: Build, id: string): string {
   const numbers = steps.flatMap((step) => (step.jigs?.includes(id) ? [step.number] : []));
@@ -92,7 +94,7 @@ function holeCell(plan: Plan, pattern: HolePattern): Cell {
   }
   const holes = [...bores].map(([size, count]) => `${count} × ${size}`).join("; ");
   const on = `${pattern.count} × on ${pattern.marks.join(", ")}, into the ${pattern.into}.`;
-  const scale = pattern.full ? "" : `Scale ${drawing.scale}.`;
+  const scale = pattern.full ? "" : notTrue(drawing);
   const words = said(
     measures === "" ? "" : `${capital(measures)}.`,
     ...[on, `${holes}.`, ...[pattern.x, pattern.y].map((side) => from(side, unitOf(plan)))],
@@ -142,7 +144,7 @@ function offsetCell(plan: Plan, pattern: CurvePattern): Cell {
     : "Mark the points, bend a thin strip through them, and draw along it.";
   const words = said(
     `${capital(pattern.what)}, for ${pattern.marks.join(", ")}; too large to trace. ${how} Above: from the left edge of the drawing; below: up from the edge.`,
-    ...[`Scale ${drawing.scale}.`, usedIn(build, pattern.id)],
+    ...[notTrue(drawing), usedIn(build, pattern.id)],
   );
   return cell(capital(pattern.id), words, drawing, frame.width);
 }

@@ -20,6 +20,7 @@ export function holePattern(pattern: HolePattern, units: Units, pen: Pen): Drawi
   const from = (side: Side, of: "x" | "y"): number => (side.edge === null ? least(of) - AROUND : 0);
   const set: SetOut = {
     holes,
+    full: pattern.full,
     across: [from(x, "x"), most("x") + AROUND],
     up: [from(y, "y"), most("y") + AROUND],
     sides: {

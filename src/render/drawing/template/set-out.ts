@@ -1,8 +1,8 @@
 /** A jig, or a side of a part with the holes of hardware, to scale with running dimensions from two sides. */
 import { type Length, toNumber } from "../../../units/index.ts";
 import type { Item } from "../../document.ts";
-import { BLACK } from "../../palette.ts";
-import { circle } from "../../shapes.ts";
+import { BLACK, TINT } from "../../palette.ts";
+import { circle, polygon } from "../../shapes.ts";
 import type { Pen, Spot } from "../drawing.ts";
 import { strokes } from "../ink.ts";
 import {
@@ -36,6 +36,8 @@ export interface SetOut {
   readonly sides: Readonly<Record<"left" | "right" | "bottom" | "top", "edge" | "fence" | "open">>;
   /** Middle line of a strip. */
   readonly middle?: Length;
+  /** Drawn in its true size; what is not has its wood tinted, so that nobody pricks through it. */
+  readonly full?: boolean;
   /** Told besides the holes: the ends. */
   readonly ends: { readonly x: readonly Length[]; readonly y: readonly Length[] };
 }
@@ -100,6 +102,7 @@ export function drawSetOut(set: SetOut, { points: k }: Scale, pen: Pen): Panel {
   const middle = set.middle && toNumber(set.middle);
   return {
     items: [
+      ...(set.full ? [] : [polygon([a, b, c, d], { fill: TINT.light })]),
       ...[...side("bottom", a, b), ...side("right", b, c), ...side("top", c, d), ...side("left", d, a)],
       ...(middle === undefined ? [] : strokes([[spot(low, middle), spot(high, middle)]], CHAIN)),
       ...set.holes.flatMap((hole) => drawHole(hole, spot(toNumber(hole.x), toNumber(hole.y)), k)),

@@ -21,7 +21,9 @@ export function patternsOf(given: Given): readonly Pattern[] {
     ...curvePatterns(given),
     ...holePatterns(given),
   ];
-  return all.map((pattern, i): Pattern => ({ ...pattern, id: `pattern ${i + 1}` }));
+  // As they are printed: those in their true size come last, on sheets of their own.
+  const inOrder = [...all].sort((a, b) => Number(a.full) - Number(b.full));
+  return inOrder.map((pattern, i): Pattern => ({ ...pattern, id: `pattern ${i + 1}` }));
 }
 
 const NO_USES: Uses = { holes: [], features: [], parts: [] };
