@@ -90,7 +90,7 @@ function holeRow(row: DrillRow, { units }: Pick<Design, "units">, printer: Print
 function stopOf({ depth, backing, diameter }: DrillRow, printer: Printer): string {
   if (depth === "through") return backing === "the wall" ? "through, to the wall" : "through, on scrap";
   if (depth === "flush") return `flush, ${printer.exact(diameter)} wide`;
-  return typeof depth === "string" ? depth : printer.exact(depth);
+  return typeof depth === "string" ? depth : printer.set(depth);
 }
 
 /** "front face of A (2), C; top edge of B" */
@@ -118,12 +118,12 @@ const fastenerRow = (row: FastenerRow): Rich[] => [
 ];
 
 /** "Ø 3/8 × 1/2; Ø 5/32 × through": its stages, widest first; "Ø 5/32 × through, countersunk": a cone is told by what lies flush in it. */
-export function holeSize({ stages, slot, through }: Hole, { drill, exact }: Printer): string {
+export function holeSize({ stages, slot, through }: Hole, { drill, exact, set }: Printer): string {
   const bores = stages.filter(({ cone }) => !cone);
   const told = bores.map(({ diameter, depth }, i) => {
     const last = i === bores.length - 1;
     const wide = slot && last ? `${drill(diameter)} × ${exact(slot.length)}` : `Ø ${drill(diameter)}`;
-    return `${wide} × ${through && last ? "through" : exact(depth)}`;
+    return `${wide} × ${through && last ? "through" : set(depth)}`;
   });
   return `${told.join("; ")}${bores.length < stages.length ? ", countersunk" : ""}`;
 }

@@ -1,10 +1,11 @@
 /** What every page is made from. */
 import type { Build } from "../../solve/build.ts";
 import { printDrill } from "../../solve/design/boring/drills.ts";
-import type { Units } from "../../solve/design.ts";
+import { placeStep } from "../../solve/design/boring/marks.ts";
 import { inches, type Length, millimetres } from "../../units/length.ts";
 import { printLength, sayLength } from "../../units/print-length.ts";
 import { divide } from "../../units/rational.ts";
+import { roundTo } from "../../units/round.ts";
 import type { Item } from "../document.ts";
 import type { Pen } from "../drawing/drawing.ts";
 import type { Frame } from "../style.ts";
@@ -36,6 +37,8 @@ export interface Printer {
   readonly unit: string;
   /** To the 128th of an inch or the tenth of a millimetre, without the unit: for sizes of drills, screws and boards, and what is rounded already. */
   readonly exact: (length: Length) => string;
+  /** To what a rule has marks for and a stop is set to, without the unit: depths of holes. */
+  readonly set: (length: Length) => string;
   /** A drill by its diameter, with the unit where it is not the plan's: "3/8", "35 mm". */
   readonly drill: (diameter: Length) => string;
   /** Rounded to the plan's precision, without the unit. */
@@ -49,20 +52,21 @@ export function makePlan(build: Build, frame: Frame, { buyer = "", author = fals
   const finest = units === "inch" ? inches(1, 128) : millimetres(1, 10);
   const exact = (length: Length): string =>
     printLength(length, { units, precision: finest, style: "typographic" }).text;
+  const step = placeStep(build.design);
   const printer: Printer = {
     unit: units === "inch" ? "in" : "mm",
     exact,
+    set: (length) => exact(roundTo(length, step)),
     drill: (diameter) => printDrill(diameter, units),
     rounded: (length) => printLength(length, { units, precision, style: "typographic" }).text,
     say: (length) => sayLength(length, { units, precision, style: "typographic" }),
   };
-  return { build, frame, printer, pen: { measure, print: asSet(printer, units) }, buyer, author };
+  return { build, frame, printer, pen: { measure, print: asSet(printer, step) }, buyer, author };
 }
 
 /** What can be set on a rule is printed as it is, also where the plan's step is coarser; only what lies between two marks is rounded. */
-function asSet({ exact, rounded }: Printer, units: Units): (length: Length) => string {
-  const mark = units === "inch" ? inches(1, 64) : millimetres(1, 10);
-  return (length) => (divide(length, mark).d === 1n ? exact(length) : rounded(length));
+function asSet({ exact, rounded }: Printer, step: Length): (length: Length) => string {
+  return (length) => (divide(length, step).d === 1n ? exact(length) : rounded(length));
 }
 
 /** The heading of a section, with its place for links and bookmarks. */

@@ -89,7 +89,7 @@ function holeCell(plan: Plan, pattern: HolePattern): Cell {
   const measures = pattern.what.slice(pattern.kind.length).replace(/^,? /u, "");
   const bores = new Map<string, number>();
   for (const { diameter, depth } of pattern.holes) {
-    const size = `Ø\u00a0${printer.drill(diameter)}\u00a0×\u00a0${depth === null ? "through" : printer.exact(depth)}`;
+    const size = `Ø\u00a0${printer.drill(diameter)}\u00a0×\u00a0${depth === null ? "through" : printer.set(depth)}`;
     bores.set(size, (bores.get(size) ?? 0) + 1);
   }
   const holes = [...bores].map(([size, count]) => `${count} × ${size}`).join("; ");

@@ -1,5 +1,5 @@
 import { expect, test } from "vitest";
-import { type InPart, rowsApart, rowsOf, rowsOnce } from "../../../src/render/drawing/part/rows.ts";
+import { type InPart, rowsApart, rowsOf, rowsOnce, runsOf } from "../../../src/render/drawing/part/rows.ts";
 
 const INCH = 406_400;
 const points = (along: readonly number[], across: number): InPart[] =>
@@ -34,4 +34,22 @@ test("rows that overlap and differ are not counted: their numbers could not be t
   if (!one || !other || !far) throw new Error("three rows");
   expect(rowsApart([one, other, far])).toEqual([far]);
   expect(rowsApart([one, one, far])).toEqual([one, one, far]);
+});
+
+test("places at equal distances are told by their ends and the count of the spaces; what is counted already ends them", () => {
+  // Sockets and tails of 3/4 in, 1/2 in from both edges of a board 5 1/2 in wide.
+  const places = [0, 0.5, 1.25, 2, 2.75, 3.5, 4.25, 5, 5.5];
+  const found = runsOf(
+    places.map((u) => u * INCH),
+    () => false,
+  );
+  expect(found.map(({ row, inside }) => [row.from / INCH, row.to / INCH, row.spaces, inside.length])).toEqual([
+    [0.5, 5, 6, 5],
+  ]);
+  expect(
+    runsOf(
+      places.map((u) => u * INCH),
+      (from, to) => from < 3 * INCH && to > 2.5 * INCH,
+    ),
+  ).toEqual([]);
 });

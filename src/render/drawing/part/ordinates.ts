@@ -40,11 +40,9 @@ export interface Ordinate extends Omit<Told, "value"> {
   readonly at: number;
 }
 
-/** Prints the places of a part, and those where only the middles of holes are. */
+/** Prints the places of a part. */
 export interface Numbers {
   readonly print: Pen["print"];
-  readonly place: Pen["print"];
-  readonly bored: ReadonlySet<number>;
   /** Whether a rule has marks for such steps, one after the other. */
   readonly marked: (pitch: Length) => boolean;
 }
@@ -54,13 +52,10 @@ export function told(
   values: readonly number[],
   rows: readonly Row[],
   from: number,
-  { print: exact, place, bored, marked }: Numbers,
+  { print: exact, marked }: Numbers,
 ): readonly Told[] {
   const print = (value: number) => exact(lengthOf(Math.abs(value)));
-  const places: readonly Told[] = values.map((value) => ({
-    value,
-    text: bored.has(value) ? place(lengthOf(Math.abs(value - from))) : print(value - from),
-  }));
+  const places: readonly Told[] = values.map((value) => ({ value, text: print(value - from) }));
   const spaces: readonly Told[] = rows.map((row) => {
     const pitch = (row.to - row.from) / row.spaces;
     const words = marked(lengthOf(pitch)) ? `×\u202f${print(pitch)}` : "equal";

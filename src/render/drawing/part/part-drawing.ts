@@ -8,8 +8,6 @@ import { times } from "../../../geometry/vec.ts";
 import type { Build, BuiltPart } from "../../../solve/build.ts";
 import type { Length } from "../../../units/index.ts";
 import type { Item } from "../../document.ts";
-import { WHITE } from "../../palette.ts";
-import { polygon } from "../../shapes.ts";
 import type { Frame } from "../../style.ts";
 import { BAR_HEIGHT, scaleBar } from "../bar.ts";
 import type { Drawing, Pen, Spot } from "../drawing.ts";
@@ -17,8 +15,9 @@ import { type Extent, extentOfItems, heightOf } from "../fit.ts";
 import { strokes } from "../ink.ts";
 import { boxAround, Plate, type Segment } from "../plate.ts";
 import { type Scale, usualScales } from "../scale.ts";
-import { HIDDEN, NARROW, OUTLINE } from "../strokes.ts";
+import { HIDDEN, OUTLINE } from "../strokes.ts";
 import { type Bore, boresOf, drawBores, letters } from "./bores.ts";
+import { BREAK, broken } from "./broken.ts";
 import { type Lying, lying, sideWord } from "./lying.ts";
 import {
   apart,
@@ -53,8 +52,6 @@ const POINTS_PER_UNIT = 72 / 406_400;
 export interface PartDrawingOptions {
   readonly frame: Frame;
   readonly pen: Pen;
-  /** Prints the places of holes. */
-  readonly place?: Pen["print"];
   /** Whether a rule has marks for such steps, one after the other. */
   readonly marked?: (pitch: Length) => boolean;
   /** No smaller than this, on paper for each in the room. */
@@ -65,12 +62,12 @@ export interface PartDrawingOptions {
 export function partDrawing(
   build: Build,
   built: BuiltPart,
-  { frame, pen, place = pen.print, marked = () => true, least = 0 }: PartDrawingOptions,
+  { frame, pen, marked = () => true, least = 0 }: PartDrawingOptions,
 ): PartDrawing | null {
   const lies = lying(built, build.holes);
   const { units } = build.design;
   const bores = boresOf(lies);
-  const sheet = measured(lies, bores, { print: pen.print, place, marked });
+  const sheet = measured(lies, bores, { print: pen.print, marked });
   for (const scale of usualScales(units).filter(({ points }) => points >= least * POINTS_PER_UNIT)) {
     const plan = arranged(sheet, scale, frame, pen);
     if (plan === null) continue;
@@ -82,7 +79,7 @@ export function partDrawing(
 }
 
 /** What does not depend on the scale. */
-function measured(lies: Lying, bores: readonly Bore[], printing: Omit<Numbers, "bored">) {
+function measured(lies: Lying, bores: readonly Bore[], how: Numbers) {
   const { part, zero } = lies;
   const item = { id: part.id, solid: part.solid };
   const aspect = (view: View) => ({ view, extent: extentOfItems([item], view), lines: linesOf(part, view) });
@@ -91,7 +88,6 @@ function measured(lies: Lying, bores: readonly Bore[], printing: Omit<Numbers, "
     lies,
     bores.map(({ holes }) => holes),
   );
-  const how = { ...printing, bored: places.bored };
   const numbers = {
     along: told(places.along, places.rows.along, face.extent[zero.along][0], how),
     across: told(places.across, places.rows.across, face.extent[zero.across][1], how),
@@ -223,26 +219,6 @@ function drawn(sheet: Sheet, set: Arranged, bores: readonly Bore[], frame: Frame
   const others = bores.filter(({ side }) => !side.endsWith("edge"));
   items.push(...letters(others, shownFace, plate, pen), ...letters(onEdges, shownEdge, plate, pen));
   return items;
-}
-
-/** Half the width of a break, with its zigzags. */
-const BREAK = 6;
-
-/** A white strip across the view between two zigzag lines. */
-function broken(x: number, top: number, bottom: number): readonly Item[] {
-  const [from, to] = [top - 3, bottom + 3];
-  const middle = (from + to) / 2;
-  const zigzag = (at: number): readonly Spot[] => [
-    [at, from],
-    [at, middle - 3],
-    [at + 3, middle - 1],
-    [at - 3, middle + 1],
-    [at, middle + 3],
-    [at, to],
-  ];
-  const [a, b] = [zigzag(x - 2.5), zigzag(x + 2.5)];
-  const line = (spots: readonly Spot[]): Segment[] => spots.slice(1).map((p, i) => [spots[i] as Spot, p]);
-  return [polygon([...a, ...[...b].reverse()], { fill: WHITE }), ...strokes([...line(a), ...line(b)], NARROW)];
 }
 
 function inWords({ face, edge, part }: Lying): string {

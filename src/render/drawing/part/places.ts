@@ -23,8 +23,6 @@ export interface Places {
   readonly across: readonly number[];
   readonly rows: Readonly<Record<"along" | "across" | "through", readonly Row[]>>;
   readonly through: readonly number[];
-  /** Those of them at which there is nothing but the middles of holes. */
-  readonly bored: ReadonlySet<number>;
   /** Stretches of the length that must be drawn whole. */
   readonly kept: readonly (readonly [number, number])[];
 }
@@ -90,30 +88,22 @@ export function placesOf(lying: Lying, bores: readonly (readonly Hole[])[]): Pla
     kept.push([Math.min(p[0], p[0] + deep) - reach, Math.max(p[0], p[0] + deep) + reach]);
   }
   const every = at.map((edges, i) => once([...edges, ...(middles[i] ?? [])])) as typeof at;
-  const bored = new Set(
-    every.flatMap((all, i) => all.filter((value) => !at[i]?.some((edge) => Math.abs(edge - value) <= 2 * TOLERANCE))),
-  );
   const [along, across, through] = every.map((all, i) => {
     const rows = rowsOnce((found[i] ?? []).map(({ row }) => row));
-    // Middles of holes are told to a coarser step than edges, and spaces of another row are counted already.
-    const apart = (from: number, to: number): boolean =>
-      bored.has(from) || bored.has(to) || rows.some((row) => row.from < to && row.to > from);
+    // Spaces of another row are counted already.
+    const apart = (from: number, to: number): boolean => rows.some((row) => row.from < to && row.to > from);
     const runs = runsOf(all, apart);
     const inside = new Set(runs.flatMap((run) => run.inside));
     return { places: all.filter((value) => !inside.has(value)), rows: [...rows, ...runs.map(({ row }) => row)] };
   }) as unknown as readonly [Told, Told, Told];
   return {
     ...{ along: along.places, across: across.places, through: through.places },
-    bored,
     rows: { along: along.rows, across: across.rows, through: through.rows },
-    kept: [
-      ...kept,
-      ...along.places.map((u) => [u, u] as const),
-      ...along.rows.map(({ from, to }) => [from, to] as const),
-    ],
+    kept: [...kept, ...every[0].map((u) => [u, u] as const)],
   };
 }
 
+/** Of one axis. */
 interface Told {
   readonly places: readonly number[];
   readonly rows: readonly Row[];
