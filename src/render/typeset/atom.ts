@@ -52,7 +52,7 @@ export function paragraph(rich: Rich, style: TextStyle, width: number, options: 
   }));
 }
 
-/** Items below a bullet, or beside a sign of their own that is painted in the indent. */
+/** Items below a bullet, or beside a sign of their own that is painted in the indent. The first two stay together, and the last two. */
 export function list(
   items: readonly Rich[],
   style: TextStyle,
@@ -67,6 +67,7 @@ export function list(
       above: i === 0 ? above : between,
       indent: 16,
       within: [wrap],
+      keep: i < items.length - 1 && (i === 0 || i === items.length - 2),
     });
     const [first, ...rest] = lines;
     if (first === undefined) return [];
