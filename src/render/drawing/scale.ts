@@ -10,8 +10,8 @@ export interface Scale {
 }
 
 const POINTS_PER_UNIT = 72 / UNITS_PER_INCH;
-/** Reductions. 1:2.5 and 1:25, and in inches 1:6 and 1:10, stand where the next rung would waste half the page. */
-const METRIC: readonly number[] = [1, 2, 2.5, 5, 10, 20, 25, 50, 100, 200];
+/** Reductions. 1:2.5, 1:15 and 1:25, and in inches 1:6 and 1:10, stand where the next rung would waste half the page. */
+const METRIC: readonly number[] = [1, 2, 2.5, 5, 10, 15, 20, 25, 50, 100, 200];
 const INCH: readonly number[] = [1, 2, 4, 6, 8, 10, 12, 16, 24, 32, 48, 96, 192];
 
 /** The usual scales, largest first. */

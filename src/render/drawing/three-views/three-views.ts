@@ -19,7 +19,7 @@ import { outsideInWords } from "../words.ts";
 import { type Aspect, aspectsOf, edgeLines, type Laid, laid, type Outside } from "./aspect.ts";
 import { dimensioning, onSide, type Rows, type Wanted } from "./dimensioning.ts";
 
-/** Space between the views, and for a caption. */
+/** Space between the views, closer where they are then larger, and for a caption. */
 const GAP = 36;
 const CLOSE = 22;
 const CAPTION = 18;
@@ -50,8 +50,9 @@ export function threeViews(build: Build, { frame, pen }: ThreeViewsOptions): Dra
   const room = { ...frame, height: frame.height - BAR_HEIGHT - 8 };
   let places: Places | null = null;
   const scale = usualScale(units, ({ points }) => {
-    const set = (stacked: boolean) => arranged(build, aspects, outside, points, { room, pen, stacked });
-    places = set(false) ?? set(true);
+    const set = (gap: number, stacked: boolean) =>
+      arranged(build, aspects, outside, points, { room, pen, gap, stacked });
+    places = set(GAP, false) ?? set(CLOSE, false) ?? set(CLOSE, true);
     return places !== null;
   });
   const found = places as Places | null;
@@ -62,6 +63,15 @@ export function threeViews(build: Build, { frame, pen }: ThreeViewsOptions): Dra
     alt: `Front, right side and top of ${title}: ${outsideInWords(build.parts, units, pen)}`,
     scale: scale.text,
   };
+}
+
+interface Arrangement {
+  readonly room: Frame;
+  readonly pen: Pen;
+  /** Between the views. */
+  readonly gap: number;
+  /** The side below the front instead of beside it. */
+  readonly stacked: boolean;
 }
 
 interface Places {
@@ -77,7 +87,7 @@ function arranged(
   aspects: readonly [Aspect, Aspect, Aspect],
   outside: Outside,
   scale: number,
-  { room, pen, stacked }: { readonly room: Frame; readonly pen: Pen; readonly stacked: boolean },
+  { room, pen, gap, stacked }: Arrangement,
 ): Places | null {
   const [front, side] = aspects;
   const [wide, deep, high] = [
@@ -86,7 +96,6 @@ function arranged(
     heightOf(front.extent) * scale,
   ];
   // Where the side stands below, it takes up height instead of width.
-  const gap = stacked ? CLOSE : GAP;
   const [aside, lower] = stacked ? [0, high] : [deep, 0];
   if (wide + aside > room.width || deep + high + lower + gap + 2 * CAPTION > room.height) return null;
   const rows = dimensioning(build.parts, aspects, WANTED, outside, { scale, pen });
@@ -97,11 +106,11 @@ function arranged(
   const left = Math.max(depth(0, "left"), depth(2, "left"), stacked ? depth(1, "left") : 0);
   const above = depth(2, "above");
   const below = stacked ? depth(0, "below") : Math.max(depth(0, "below"), depth(1, "below"));
-  const between = GAP + depth(1, "left");
+  const between = gap + depth(1, "left");
   const across = stacked
     ? Math.max(wide, Math.max(wide + deep, 2 * deep) / 2 + depth(1, "right"))
     : wide + between + deep + depth(1, "right");
-  const more = stacked ? CAPTION + CLOSE / 2 + high + depth(1, "below") : 0;
+  const more = stacked ? CAPTION + gap / 2 + high + depth(1, "below") : 0;
   const spare = {
     across: room.width - (left + across),
     down: room.height - (CAPTION + above + deep + gap + high + below + more + CAPTION),
@@ -112,7 +121,7 @@ function arranged(
   const fronted = y + deep + gap;
   const under = fronted + high + below + CAPTION / 2;
   const [sideLeft, sideTop] = stacked
-    ? [x + Math.max(0, wide - deep) / 2, under + (CAPTION + CLOSE) / 2]
+    ? [x + Math.max(0, wide - deep) / 2, under + (CAPTION + gap) / 2]
     : [x + wide + between, fronted];
   return {
     views: [laid(front, scale, x, fronted), laid(side, scale, sideLeft, sideTop), laid(aspects[2], scale, x, y)],
