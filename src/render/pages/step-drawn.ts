@@ -14,6 +14,8 @@ const LOW = 148;
 /** A picture that stood so many steps back is drawn again, so low. */
 const FAR = 6;
 const AGAIN = 116;
+/** More marks do not go round so low a picture. */
+const FEW = 6;
 
 /** What is drawn beside a step, and the same lower, where that can be. */
 export interface Shown {
@@ -36,7 +38,12 @@ export function shownInSteps(plan: Plan, width: number): readonly Shown[] {
     if (drawn) return { picture: drawn, lower: () => drawnIn(true) };
     const same = first.get(full.key);
     if (same && full.key !== "") {
-      const again = step.number - same.number < FAR ? null : full.height <= AGAIN ? full : full.lower(AGAIN);
+      const again =
+        step.number - same.number < FAR || step.shows.fresh.length > FEW
+          ? null
+          : full.height <= AGAIN
+            ? full
+            : full.lower(AGAIN);
       if (again === null) return { picture: asIn(same, width), lower: () => null };
       first.set(full.key, step);
       return { picture: plainly(again), lower: () => null };

@@ -57,13 +57,7 @@ function filled(sections: readonly Section[], frame: Frame, between: number): Sh
     const foot = usual.at(-1);
     const wasted = usual.length > before && foot !== undefined && foot.y - frame.y < frame.height * FEW_ROWS;
     const tight = wasted ? sheets.map(copyOf) : usual;
-    if (wasted)
-      setAtoms(
-        section,
-        section.atoms.map((atom) => ({ ...atom, ...atom.closer })),
-        tight,
-        frame,
-      );
+    if (wasted) setAtoms(section, section.atoms.map(closer), tight, frame);
     sheets.splice(0, sheets.length, ...(tight.length < usual.length ? tight : usual));
     if (section.columns !== undefined) inColumns(section.columns, section.kind, sheets, frame);
   }
@@ -79,6 +73,9 @@ const copyOf = (sheet: Sheet): Sheet => ({
   begins: [...sheet.begins],
   placed: [...sheet.placed],
 });
+
+const closer = (atom: FlowAtom): FlowAtom =>
+  atom.closer ? { ...atom, height: atom.closer.height, paint: atom.closer.paint } : atom;
 
 function setAtoms({ name, kind }: Section, atoms: readonly FlowAtom[], sheets: Sheet[], frame: Frame): void {
   const begun = new Set<Wrap>();
