@@ -27,10 +27,10 @@ export function passed({ at, direction, part, for: of, atBench }: Hole, holes: r
   if (atBench || of === null || !square) return 0;
   const behind = (other: Hole): number =>
     direction.reduce((so, c, i) => so + c * ((at[i] ?? 0) - (other.at[i] ?? 0)), 0);
-  return Math.max(
-    0,
-    ...holes.filter((other) => other.for === of && other.part !== part && other.kind !== "pilot").map(behind),
-  );
+  // A recess opens on the other side: no bit comes through it.
+  const guides = ({ for: own, part: there, kind, direction: way }: Hole): boolean =>
+    own === of && there !== part && kind !== "pilot" && direction.every((c, i) => Math.abs(c - (way[i] ?? 0)) < 1e-9);
+  return Math.max(0, ...holes.filter(guides).map(behind));
 }
 
 /** Kinds of which the drill is as wide as what goes in, and may be one of the other unit. */

@@ -27,15 +27,17 @@ export function leaderOf(pen: Pen, mark: string, centre: Spot, target: Spot): Se
   return [ahead(centre, along, Math.min(rim, distance)), target];
 }
 
-export function balloon(pen: Pen, mark: string, centre: Spot, target: Spot, hidden = false): readonly Item[] {
-  const [from, to] = leaderOf(pen, mark, centre, target);
+export function leader([from, to]: Segment, hidden = false): readonly Item[] {
   return [
     line(from[0], from[1], to[0], to[1], hidden ? HIDDEN : NARROW),
     ...(hidden ? [] : [circle(to[0], to[1], 1.3, { fill: BLACK })]),
-    ring(centre, balloonReach(pen, mark)),
-    centred(pen, mark, centre, { font: "bold", size: MARK_SIZE }).item,
   ];
 }
+
+export const balloon = (pen: Pen, mark: string, centre: Spot): readonly Item[] => [
+  ring(centre, balloonReach(pen, mark)),
+  centred(pen, mark, centre, { font: "bold", size: MARK_SIZE }).item,
+];
 
 function ring([x, y]: Spot, reach: number): Item {
   if (reach <= RADIUS) return circle(x, y, RADIUS, { stroke: RING, fill: WHITE });

@@ -4,7 +4,7 @@
  */
 import { circlePoint } from "../../geometry/angle.ts";
 import type { Item } from "../document.ts";
-import { balloon, balloonBox, leaderOf } from "./balloon.ts";
+import { balloon, balloonBox, leader, leaderOf } from "./balloon.ts";
 import type { Pen, Spot } from "./drawing.ts";
 import { type Box, boxAround, grown, type Plate, type Segment } from "./plate.ts";
 
@@ -31,7 +31,7 @@ const DISTANCES: readonly number[] = [18, 24, 30, 38, 48, 60, 74, 90, 110, 135, 
 const AIR = 2.5;
 const ROUNDS = 3;
 
-/** The balloons as items, in the order of the labels. `ground` tells how much of a place is taken by the picture, 0 to 1. */
+/** The leaders as items, then the balloons, in the order of the labels. `ground` tells how much of a place is taken by the picture, 0 to 1. */
 export function placeBalloons(
   labels: readonly Label[],
   plate: Plate,
@@ -59,10 +59,11 @@ export function placeBalloons(
     });
     if (!changed) break;
   }
-  return labels.flatMap((label, i) => {
-    const place = places[i];
-    return place ? balloon(pen, label.mark, place.centre, place.target, label.hidden) : [];
-  });
+  // Where leaders have to cross a balloon it lies on top, and can be read.
+  return [
+    ...labels.flatMap(({ hidden }, i) => (places[i] ? leader(places[i].leader, hidden) : [])),
+    ...labels.flatMap(({ mark }, i) => (places[i] ? balloon(pen, mark, places[i].centre) : [])),
+  ];
 }
 
 /** `crowded`: leaders may cross, since no other place is left. */
@@ -86,11 +87,11 @@ function bestPlace(
         if (best && open >= best.cost) continue;
         const box = balloonBox(pen, label.mark, centre);
         if (!plate.isFree(grown(box, AIR))) continue;
-        const leader = leaderOf(pen, label.mark, centre, target);
-        if (!crowded && plate.blocks(leader)) continue;
-        const cost = open + 5 * plate.linesThrough(grown(box, 1)) + 2.5 * plate.linesAcross(leader);
+        const line = leaderOf(pen, label.mark, centre, target);
+        if (!crowded && plate.blocks(line)) continue;
+        const cost = open + 5 * plate.linesThrough(grown(box, 1)) + 2.5 * plate.linesAcross(line);
         if (!best || cost < best.cost)
-          best = { centre, target, box, leader, cost, dot: boxAround(target[0], target[1], 4, 4) };
+          best = { centre, target, box, leader: line, cost, dot: boxAround(target[0], target[1], 4, 4) };
       }
     }
   });
