@@ -16,11 +16,14 @@ export const STEPS = {
 
 /** With more parts than this a search takes all its steps; it settles sooner with fewer. */
 const MANY = 30;
+/** With more than this a step takes longer: fewer are taken, down to half. */
+const VERY_MANY = 150;
 
 function stepsFor(parts: number, effort: LayoutEffort): { before: number; bound: number; after: number } {
   const share = Math.min(1, (parts / MANY) * (parts / MANY));
   const { before, bound, after } = STEPS[effort];
-  return { before: before * share, bound, after: after * share };
+  const slow = Math.max(0.5, Math.min(1, VERY_MANY / parts));
+  return { before: before * share, bound: bound * slow, after: after * share * slow };
 }
 
 export interface Solved {
