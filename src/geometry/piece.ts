@@ -1,7 +1,8 @@
 /** Convex pieces and the one operation on them: the cut with a plane. */
+import { bounds } from "./convex.ts";
 import { boxPlanes, flip } from "./plane.ts";
 import type { Piece, PieceFace, Plane, Point, Vertex } from "./types.ts";
-import { meet, side, vertexAt } from "./vertex.ts";
+import { meet, position, side, vertexAt } from "./vertex.ts";
 
 export { volume6 } from "./volume.ts";
 
@@ -9,17 +10,8 @@ export { volume6 } from "./volume.ts";
 export function pieceOf(faces: readonly PieceFace[]): Piece {
   const vertices = new Set<Vertex>();
   for (const face of faces) for (const vertex of face.vertices) vertices.add(vertex);
-  let [x0, y0, z0] = [Infinity, Infinity, Infinity];
-  let [x1, y1, z1] = [-Infinity, -Infinity, -Infinity];
-  for (const { x, y, z } of vertices) {
-    if (x < x0) x0 = x;
-    if (x > x1) x1 = x;
-    if (y < y0) y0 = y;
-    if (y > y1) y1 = y;
-    if (z < z0) z0 = z;
-    if (z > z1) z1 = z;
-  }
-  return { faces, vertices: [...vertices], low: [x0, y0, z0], high: [x1, y1, z1] };
+  const all = [...vertices];
+  return { faces, vertices: all, ...bounds(all.map(position)) };
 }
 
 /** A box; low must be below high along every axis. */
