@@ -12,8 +12,8 @@ const bookcase = (deep: string): string =>
 
 export const pulledOver = rule<{
   readonly high: string;
-  /** What pull tips it, and how high up. */
-  readonly pull: string;
+  /** What pull tips it, and how high up; null where it falls by itself with all of it open. */
+  readonly pull: string | null;
   readonly hand: string;
   /** The line that would tie it. */
   readonly strap: string;
@@ -22,7 +22,9 @@ export const pulledOver = rule<{
   name: "pulled-over",
   severity: "warning",
   message: (a) =>
-    `the piece stands free, ${a.high} high: a pull of ${a.pull} at ${a.hand} from the floor tips it over when it is empty`,
+    a.pull === null
+      ? `the piece stands free, ${a.high} high, and falls over by itself when it is empty and all of it is open`
+      : `the piece stands free, ${a.high} high: a pull of ${a.pull} at ${a.hand} from the floor tips it over when it is empty and all of it is open`,
   label: () => "not tied to the wall",
   why: () => "a child who climbs or reaches up pulls as much",
   help: (a) => `tie it to the wall (${a.strap}), or let what it stands on reach ${a.deeper} further to the front`,

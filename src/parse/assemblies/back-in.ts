@@ -39,7 +39,10 @@ const full = settings("the back of a case", {
   "in from the back": may(measure, "How far a back in a groove stays in front of the back edges.", "in from the wall"),
   play: may(measure, "How much room it has in its grooves at each edge."),
   short: may(measure, "How far a back that is laid on stays inside the edges, all round."),
-  fasten: may(joinWords, "What holds a back that is laid on or lies in a rabbet: brads if nothing is said."),
+  fasten: may(
+    joinWords,
+    "What holds a back that is laid on or lies in a rabbet, to the sides and to the fixed shelves and dividers that end on it: brads if nothing is said.",
+  ),
 });
 
 export interface Back extends Seat {
@@ -72,17 +75,23 @@ export interface BackEnds {
   readonly top: string | null;
 }
 
+/** What it lies on between its edges: fixed shelves and dividers. */
+interface BackRests extends BackEnds {
+  readonly between: readonly string[];
+}
+
 /** The back of a case, joined to its sides and to what there is below and above. `low`: where a case on posts ends below, above its feet. */
 export function backPanel(
   back: Back,
   { site, entries, joints }: Making,
-  { bottom, top }: BackEnds,
+  { bottom, top, between }: BackRests,
   low: TextNode | null,
 ): void {
   const { write } = site;
   const upright: Settings = { "made of": back.stock, as: "upright", facing: "back", grain: "up" };
   const to = ["left-side", "right-side", bottom, top].filter((name) => name !== null);
   const fasten: Settings = back.fasten ?? { with: "brads", spacing: site.usual("5", "125") };
+  if (back.in !== "groove" && between.length > 0) joints.push({ join: "back-panel", to: between, ...fasten });
   if (back.in === "laid on") {
     const short = back.short ?? write`${site.usual("1/16", "1")}`;
     entries["back-panel"] = {

@@ -43,6 +43,7 @@ export const carcase = assembly({
       site,
       entries: {},
       joints: [],
+      reaching: [],
       stock,
       join,
       edge,
@@ -133,7 +134,10 @@ export const carcase = assembly({
     const own = said.shelves;
     if (own) within(own.key, making, (inner) => shelve("inside", own.value, bounds, inner, ""));
     const low = making.posts ? write`room.bottom + ${footOf(sides, making)}` : null;
-    if (back) within(said.back?.key, making, (inner) => backPanel(back, inner, backEnds, low));
+    if (back)
+      within(said.back?.key, making, (inner) =>
+        backPanel(back, inner, { ...backEnds, between: rail ? [] : making.reaching }, low),
+      );
     return { entries, joints };
   },
 });

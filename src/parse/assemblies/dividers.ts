@@ -61,10 +61,11 @@ function addDivider(between: Between, making: Making): void {
         : { as: onEdge ? "on edge" : "lying flat", grain: "across", [onEdge ? "up" : "deep"]: wide };
     entries[name] = { "made of": rail, ...(called && { called }), ...turned, ...cross, ...touching, front };
   }
+  const panel = `${name}-panel`;
+  if (kind !== "rail") making.reaching.push(kind === "panel" ? name : panel);
   const how = said?.join?.value ?? making.join;
   if (ends.length > 0) joints.push({ join: name, to: ends, ...how });
   if (kind !== "rail and panel") return;
-  const panel = `${name}-panel`;
   const lower = said?.lower?.value;
   const face = way === "across" ? "left" : "top";
   const against = lower

@@ -87,7 +87,17 @@ export const faceFrame = assembly({
       const inFrame: Dividing = { word: (way) => MEMBER[way], put };
       const behind = said.case && inCaseBehind(said.case.value, backed === true);
       const division = backed ? without("shelves", said.openings.value) : said.openings.value;
-      const making = { site, entries, joints, stock, join, edge: {}, dividing: inFrame, ...(behind && { behind }) };
+      const making = {
+        site,
+        entries,
+        joints,
+        reaching: [],
+        stock,
+        join,
+        edge: {},
+        dividing: inFrame,
+        ...(behind && { behind }),
+      };
       const bounds = { left: "left-stile", right: "right-stile", top: "top-rail", bottom: "bottom-rail" };
       divide("opening", division, bounds, making);
     }

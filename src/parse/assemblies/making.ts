@@ -43,6 +43,8 @@ export interface Making {
   readonly site: Site;
   readonly entries: Record<string, Settings>;
   readonly joints: Settings[];
+  /** Fixed shelves and dividers that end at the back: a back that is nailed is nailed to them too. */
+  readonly reaching: string[];
   readonly stock: Value;
   readonly join: Settings;
   /** The band on the front edges of what stands in it. */

@@ -22,6 +22,7 @@ export function shelve(space: string, said: Shelves, bounds: Bounds, making: Mak
   if (said.loose) rest(space, said, bounds, making, prefix);
   for (const height of said.at?.value ?? []) put(row, { top: write`${space}.bottom + ${height}` });
   if (said.count) equally(row, said.count.value, site.step, `${prefix}shelf`);
+  making.reaching.push(...names);
   const to = [bounds.left, bounds.right].filter((end) => end !== undefined);
   if (names.length > 0 && to.length > 0) joints.push({ join: names, to, ...(said.join?.value ?? making.join) });
 }

@@ -37,11 +37,13 @@ export const pulledOverRule: Rule = (checked) => {
   const tall = high >= HAND;
   const told = {
     ...{ high: tell(high), hand: tell(hand), deeper: tell(deeper), strap: strapLine(checked) },
-    pull: massText(Math.max(0, pull), design.units),
+    pull: pull > 0 ? atLeastOne(massText(pull, design.units)) : null,
   };
   const finding = pulledOver(first.at, told, { severity: tall ? "warning" : "advice" });
   return [{ check: { ...check, verdict: "warns" }, finding }];
 };
+
+const atLeastOne = (mass: string): string => mass.replace(/^0 /, "less than 1 ");
 
 const saysWhatItCarries = (checked: Checked): boolean =>
   [checked.design.carries, ...checked.design.parts.map(({ carries }) => carries)].some(

@@ -6,6 +6,7 @@ import { listed, namesOf, pluralOf, series, type Work, withArticle } from "../dr
 import { isPanel, type Move } from "../moves.ts";
 import { counted, countText, driveTexts } from "./driving.ts";
 import { fastenedText } from "./fastened.ts";
+import { lineTexts } from "./lines.ts";
 import { METHOD_WORDS } from "./methods.ts";
 import { peggedTexts } from "./pegged.ts";
 import { placeTexts } from "./place.ts";
@@ -53,6 +54,10 @@ export function joiningText(
     ...placeTexts(work, moves),
     ...standTexts(work, joints),
     ...pegTexts(work, joints),
+    ...lineTexts(
+      work,
+      drives.map(({ fastener }) => fastener),
+    ),
     ...driveTexts(work, drives, up),
     ...throughTexts(work, joints),
   ];
