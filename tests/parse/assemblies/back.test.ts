@@ -71,7 +71,7 @@ piece:
     const texts = build?.steps.flatMap(({ text }) => text).filter((text) => text.startsWith("Draw lines on the back"));
     // In a rabbet 1/4 deep it begins 1/2 in from the outside: the middle of the divider at 30 / 2 - 1/2 = 14 1/2 from its edge. The opening is
     // 34 1/2 high, the shelf in its middle: 36 / 2 - 1/2 = 17 1/2 from its end.
-    expect(texts).toEqual([expect.stringMatching(/14 1[/⁄]2 in from its left edge/u)]);
-    expect(texts?.[0]).toMatch(/17 1[/⁄]2 in from its bottom end/u);
+    expect(texts).toEqual([expect.stringMatching(/14\s1⁄2\sin from its left edge/u)]);
+    expect(texts?.[0]).toMatch(/17\s1⁄2\sin from its bottom end/u);
   });
 });
