@@ -1,6 +1,7 @@
 /** Promises 2 and 3: blanks give their parts, bands are counted in and put on in time, and what is cut to the piece waits for it. */
 import { bounds, type Model, near } from "./model.ts";
 import { type Body, bodyOf, type Replay } from "./moments.ts";
+import { boundsOfOpening } from "./openings.ts";
 import type { Blank, Part } from "./record.ts";
 import type { V3 } from "./vector.ts";
 import { type Violations, violation } from "./violation.ts";
@@ -53,7 +54,8 @@ function* yields(model: Model, part: Part): Violations {
     const small =
       longer < -LEAST || (blank.why !== "glue-up" && (wider < -LEAST || blank.thickness < part.thickness - LEAST));
     if (small) yield fault(blank, "is smaller than the part");
-    if ((blank.why === "cut later") !== (part.cut !== "list") && blank.why !== "glue-up")
+    const planed = blank.why === "rough" && (part.cut === "opening" || part.cut === "piece");
+    if ((blank.why === "cut later") !== (part.cut !== "list") && blank.why !== "glue-up" && !planed)
       yield fault(blank, `is ${blank.why}, the part cut by ${part.cut}`);
     if (blank.why === "largest" && !(blank.reserved.length > 0 && (wider > LEAST || longer > LEAST)))
       yield fault(blank, "is no larger than the part");
@@ -130,22 +132,16 @@ function* banded(part: Part, { moments }: Replay): Violations {
 const FIT = 25.4 / 4;
 
 /** What is cut to the opening or the piece is made after the parts around it stand together, at the first step that does that. */
-function* waits(model: Model, part: Part, { moments }: Replay): Violations {
+function* waits(model: Model, part: Part, replay: Replay): Violations {
+  const { moments } = replay;
   const waiting = part.cut === "opening" || part.cut === "piece";
   const fault = (why: string) => violation("what is cut to the piece waits for it", part.id, why);
   if (!waiting) {
     if (part.cutAfterStep !== null) yield fault("is cut from the list, and waits");
     return;
   }
-  const use = moments.find(({ action }) => action.do === "add" && action.parts.includes(part.id));
-  if (use?.action.do !== "add") return;
-  const { to } = use.action;
-  const first = moments.find(({ step }) => step === use.step);
-  const body = bodyOf(
-    first?.bodies ?? [],
-    to.find((id) => bodyOf(first?.bodies ?? [], id)),
-  );
-  const around = [...(body ?? [])].filter((id) => id !== part.id && bounding(model, part, id));
+  const around = boundsOfOpening(model, part, replay) ?? aroundAtUse(model, part, replay);
+  if (around === null) return;
   const stand = (bodies: readonly Body[]) => bodies.some((one) => around.every((id) => one.has(id)));
   const expected = around.length === 0 ? null : (moments.find(({ later }) => stand(later))?.step.number ?? null);
   if (expected !== part.cutAfterStep)
@@ -155,6 +151,24 @@ function* waits(model: Model, part: Part, { moments }: Replay): Violations {
     if (made && part.cutAfterStep !== null && made.step.number <= part.cutAfterStep)
       yield fault(`is cut in step ${made.step.number}, before it can be measured`);
   }
+  const cut = moments.find(
+    ({ action }) => (action.do === "machine" || action.do === "band") && action.part === part.id,
+  );
+  if (cut && part.cutAfterStep !== null && cut.step.number <= part.cutAfterStep)
+    yield fault(`is worked on in step ${cut.step.number}, before it can be measured`);
+}
+
+/** What bounds a part in the body that it is added to. */
+function aroundAtUse(model: Model, part: Part, { moments }: Replay): readonly string[] | null {
+  const use = moments.find(({ action }) => action.do === "add" && action.parts.includes(part.id));
+  if (use?.action.do !== "add") return null;
+  const { to } = use.action;
+  const first = moments.find(({ step }) => step === use.step);
+  const body = bodyOf(
+    first?.bodies ?? [],
+    to.find((id) => bodyOf(first?.bodies ?? [], id)),
+  );
+  return [...(body ?? [])].filter((id) => id !== part.id && bounding(model, part, id));
 }
 
 /** Joined to the part, or beside one of its edges or ends with no more than a fit between. */

@@ -4,6 +4,7 @@ import type { TextNode } from "../yaml/nodes.ts";
 import { assembly, type Expanded, type Site } from "./assembly.ts";
 import { addLeaf, type Leaf, type Made, type Making } from "./door/leaf.ts";
 import { doorSettings, type Said } from "./door/settings.ts";
+import { comesToSize, TO_OPENING } from "./making.ts";
 
 const SIDES = ["left", "right", "bottom", "top"] as const;
 type Side = (typeof SIDES)[number];
@@ -27,6 +28,7 @@ export const door = assembly({
       joints.push(from(said.hinges?.key, hingesOf(leaf, made, said, site)));
       fittings.push(...pullOf(leaf, made, said, site).map((each) => from(said.pull?.key, each)));
     }
+    comesToSize(entries, said.cut?.value ?? (said.lies?.value === "overlay" ? undefined : TO_OPENING));
     return { entries, joints, fittings };
   },
 });

@@ -4,7 +4,7 @@ import { addBottom, addWalls, cornersOf, roomOf } from "./drawer/box.ts";
 import { frontIn, frontJoint, pullsOf, stopOf } from "./drawer/front.ts";
 import { runsOf } from "./drawer/runs.ts";
 import { drawerSettings, type Front, type Said } from "./drawer/settings.ts";
-import { within } from "./making.ts";
+import { comesToSize, TO_OPENING, within } from "./making.ts";
 
 /** A box on slides or runners, with a front of its own or one screwed to it. */
 export const drawer = assembly({
@@ -37,8 +37,12 @@ export const drawer = assembly({
     const walls =
       own && placed ? from(said.front?.key, { ...placed.part, ...fills, ...(between && pastSides(own, site)) }) : null;
     addWalls(said, runs, corners, walls, floor, making);
+    const inset = (front?.lies?.value ?? "inset") === "inset";
+    const cut = said.cut?.value ?? (own && !inset ? undefined : TO_OPENING);
+    comesToSize(entries, cut);
     if (front && placed && !own) {
-      entries["false-front"] = from(said.front?.key, placed.part);
+      const later = front.cut?.value ?? (inset ? cut : undefined);
+      entries["false-front"] = from(said.front?.key, { ...placed.part, ...(later !== undefined && { cut: later }) });
       joints.push(from(said.front?.key, frontJoint(front, site)));
     }
     const runsBy = said.slides ?? said.runners ?? said["runs on"];

@@ -91,3 +91,12 @@ export function carrier(wall: string, what: "hinges" | "slides" | "pins" | "runn
 /** The same as the whole piece knows it; what slides and runners are screwed to stands behind a face frame. */
 export const wholeCarrier = (wall: string, what: "hinges" | "slides" | "runners", making: Making): string =>
   (what === "hinges" ? undefined : making.behind?.(wall)) ?? whole(carrier(wall, what, making), making.site);
+
+/** How the parts of a door or a drawer come to their sizes. Panes are bought in theirs. */
+export const comesToSize = (entries: Record<string, Settings>, cut: Value | undefined): void => {
+  for (const [name, entry] of Object.entries(entries))
+    if (cut !== undefined && entry.kind !== "space" && entry.called !== "pane") entries[name] = { ...entry, cut };
+};
+
+/** Until the opening can be measured. */
+export const TO_OPENING = "to the opening";

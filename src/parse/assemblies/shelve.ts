@@ -4,7 +4,7 @@ import type { Span } from "../../findings/span.ts";
 import { from, type Settings } from "../expand/make.ts";
 import { tellWrong } from "../kinds/kind.ts";
 import type { TextNode } from "../yaml/nodes.ts";
-import { type Bounds, carrier, type Making } from "./making.ts";
+import { type Bounds, carrier, type Making, TO_OPENING } from "./making.ts";
 import type { Shelves } from "./shelves-in.ts";
 
 /** More shelves than this, or as many as a formula says, are one row. */
@@ -105,7 +105,11 @@ function rest(space: string, said: Shelves, { left, right }: Bounds, making: Mak
   const names: string[] = [];
   const row: Row = {
     ...{ space, said, making, names, name: (i) => `${prefix}loose-shelf-${i}` },
-    more: { called: said.called?.value ?? "loose shelf", back: write`${space}.back - ${back}` },
+    more: {
+      ...{ called: said.called?.value ?? "loose shelf", back: write`${space}.back - ${back}` },
+      // One with a strip along its front is put together before it goes in.
+      cut: said.cut?.value ?? (said["front edge"] ? undefined : TO_OPENING),
+    },
     // A little shorter than any usual shelf on pins.
     at: said.loose?.key ?? site.at,
     short: half ?? write`${usual("3/32", "2.5")}`,

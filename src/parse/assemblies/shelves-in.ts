@@ -1,5 +1,5 @@
 import { byForm, list, made } from "../kinds/combine.ts";
-import { joinWords, kept, measure, partName, sizeOf, stockName } from "../kinds/kept.ts";
+import { asOfPart, joinWords, kept, measure, partName, sizeOf, stockName } from "../kinds/kept.ts";
 import { type Fields, may, need, settings } from "../kinds/settings.ts";
 import { text, word, yesNo } from "../kinds/simple.ts";
 import { carries } from "../schema/use.ts";
@@ -52,6 +52,10 @@ export const shelfSettings = settings("shelves", {
     "How far they stay behind the front; 1/4 in or 6 mm behind an inset door of the same opening if nothing is said.",
   ),
   carries: may(kept(carries), "What each of them carries: books, or a mass such as 6 kg each."),
+  cut: may(
+    asOfPart,
+    "How loose ones come to their size: to the opening, measured when the case stands, if nothing is said; from the list, if they need not wait.",
+  ),
   join: may(joinWords, "How they are joined, if otherwise than the case."),
   called: may(text(60), "The name that the plan prints."),
 });

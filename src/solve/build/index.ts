@@ -76,6 +76,7 @@ export function build(
   } = stepsOf({
     design,
     plan,
+    motions,
     cutList: lines,
     blanks,
     jigs,

@@ -50,7 +50,7 @@ function addSlab({ prefix, room, hinged }: Leaf, making: Making): Made {
   const at = Object.fromEntries(FACES.map((face) => [face, write`${room}.${face}`]));
   entries[slab] = {
     ...{ called: "door", "made of": said["made of"]?.value },
-    ...{ as: "upright", facing: "front", ...at, boards: said.boards?.value, cut: said.cut?.value },
+    ...{ as: "upright", facing: "front", ...at, boards: said.boards?.value },
     // Strips lie in front of the slab: together they are the door.
     ...(strips && inset ? { front: write`${prefix}left-strip.back` } : deep(room, making)),
   };

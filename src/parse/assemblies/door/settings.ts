@@ -102,7 +102,10 @@ export const doorKeys = {
   ),
   against: may(measure, "How far an overlay door is kept off by its bumpers: nothing if nothing is said."),
   "set back": may(measure, "How far an inset door stays behind the front."),
-  cut: may(asOfPart, "How a slab comes to its size: to the opening, if it waits until that can be measured."),
+  cut: may(
+    asOfPart,
+    "How its parts come to their sizes: to the opening, measured when what stands round it is together, if nothing is said of an inset door; else from the list.",
+  ),
   pull: may(
     byForm({
       text: made(partName, (name): PullSaid => ({ fit: { value: name.text, at: name.at, key: name.at } }) as PullSaid),

@@ -36,7 +36,7 @@ export function frontIn(front: Front, name: string, said: Said, filled: boolean,
     "made of": front["made of"].value,
     ...{ facing: "front", grain: front.grain?.value ?? "across" },
     ...(front.called && { called: front.called.value }),
-    ...{ boards: front.boards?.value, edges: front.edges?.value, cut: front.cut?.value },
+    ...{ boards: front.boards?.value, edges: front.edges?.value },
     ...{ "edge banding": front["edge banding"]?.value, "from one strip": front["from one strip"]?.value },
     ...Object.fromEntries(SIDES.map((side) => [side, at(side)])),
   };

@@ -65,7 +65,10 @@ const front = settings("the front of a drawer", {
   ),
   screws: may(joinWords, "What holds it to the box, if not two screws from inside."),
   "from one strip": may(asOfPart, "The strip that it is cut from in one row with others."),
-  cut: may(asOfPart, "How it comes to its size: to the opening, if it waits until that can be measured."),
+  cut: may(
+    asOfPart,
+    "How it comes to its size: an inset one as the drawer does, another from the list, if nothing is said.",
+  ),
   grain: may(asOfPart, "The direction of its grain: across if nothing is said."),
   boards: may(asOfPart, "How many boards it is glued up from."),
   edges: may(asOfPart, "How its edges are worked."),
@@ -136,6 +139,10 @@ export const drawerKeys = {
   "made of": need(stockName, "The stock of its sides, and of the front and back of its box if nothing else is said."),
   high: may(sizeOf, "How high its sides are: as high as its opening leaves room for if nothing is said."),
   long: may(sizeOf, "How long its sides are: as long as the longest slide that fits if nothing is said."),
+  cut: may(
+    asOfPart,
+    "How its parts come to their sizes: to the opening, measured when what stands round it is together, if nothing is said; from the list, if they need not wait.",
+  ),
   front: may(
     yesNoOr(
       byForm({

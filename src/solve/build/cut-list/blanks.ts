@@ -137,7 +137,9 @@ function sawnTo(design: Design, part: Part, line: Wanted, stock: Stock): readonl
   const widest = max(bare.width, stock.form === "board" ? stock.soldWidth : add(bare.width, over));
   const width = min(add(bare.width, more(rough.wider)), widest);
   const plain = line.reserved ? "largest" : "as finished";
-  const why = cut === "list" ? (milled || !equal(thickness, line.thickness) ? "rough" : plain) : "cut later";
+  const planed = milled || !equal(thickness, line.thickness);
+  // What is planed is sawn rough at once, also where it gets its size later.
+  const why = planed && cut !== "over" ? "rough" : cut === "list" ? plain : "cut later";
   return [{ thickness, width, length: add(bare.length, more(rough.longer)), why }];
 }
 

@@ -1,7 +1,7 @@
 /** Blocking between nodes, each a part or a unit of parts that travel together. */
 import { closedSets, smallestClosed } from "./closed.ts";
 import { type Halves, hangsOn } from "./links.ts";
-import { isWaiting, type Parting, type Piece } from "./splits.ts";
+import type { Parting, Piece } from "./splits.ts";
 
 /** Parts that are handled as one, in source order. */
 export type Node = readonly number[];
@@ -38,7 +38,7 @@ export function graphsOf(piece: Piece, nodes: readonly Node[]): Graphs {
     };
   });
 
-  const waits = (half: readonly number[]): boolean => partsOf(nodes, half).some((part) => isWaiting(piece, part));
+  const waits = (half: readonly number[]): boolean => partsOf(nodes, half).some((part) => piece.waiting.has(part));
   const woodOf = (half: readonly number[]): number =>
     partsOf(nodes, half).reduce((sum, part) => sum + (piece.volumes[part] ?? 0), 0);
   const later = (a: readonly number[], b: readonly number[]): boolean => {

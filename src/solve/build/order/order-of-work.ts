@@ -18,6 +18,7 @@ import { shutIn } from "./shut-in.ts";
 import { type Piece, volumesOf } from "./splits.ts";
 import { tiltOut, wayIn } from "./tilt.ts";
 import { build, itemsOf, movingBodies, type Trapped } from "./units.ts";
+import { waitingOf } from "./waiting.ts";
 import { impossible, noUnit, type Sequence, sequencesOf, unitsWished } from "./wishes.ts";
 
 /**
@@ -48,7 +49,18 @@ export function orderOfWork(design: Design): Outcome<Plan> {
   const set = setInPlace(design);
   const setPlaces = new Set(parts.flatMap(({ id }, i) => (set.has(id) ? [i] : [])));
   const glazing = new Set(glazingOf(design).map((id) => parts.findIndex((part) => part.id === id)));
-  const piece = { parts, links, blocking, choices, set: setPlaces, glazing, wishes, tilt, volumes: volumesOf(design) };
+  const piece = {
+    parts,
+    links,
+    blocking,
+    choices,
+    set: setPlaces,
+    glazing,
+    waiting: waitingOf(design),
+    wishes,
+    tilt,
+    volumes: volumesOf(design),
+  };
   const bodies = movingBodies(design);
   const units = unitsWished(design);
   const onBench = bodies.map((body) => body.filter((i) => !set.has(parts[i]?.id ?? "")));

@@ -2,7 +2,6 @@
 import { dot } from "../../../geometry/vec.ts";
 import { toMillimetres, UNITS_PER_MM } from "../../../units/index.ts";
 import type { Leg, Tool } from "../../build.ts";
-import { isCutLater } from "../../design/making/plain.ts";
 import { indexOf } from "../../design/space.ts";
 import type { Design, Direction, Part } from "../../design.ts";
 import type { Blocking } from "./blocking.ts";
@@ -22,6 +21,8 @@ export interface Piece {
   readonly set: ReadonlySet<number>;
   /** Panes and what holds them: they go in when all around them is together. */
   readonly glazing: ReadonlySet<number>;
+  /** Parts that are cut when the piece tells their size. */
+  readonly waiting: ReadonlySet<number>;
   /** What the maker wishes to be joined first. */
   readonly wishes: readonly Sequence[];
   /** The way in with one tilt of parts that lie loose; null where there is none. */
@@ -98,7 +99,7 @@ export function splitOf(piece: Piece, parting: Parting, { closing, ...made }: Cl
   const sliding = closing.filter((link) => slides(link, inMotion, along));
   const drives = made.work.flatMap((work) => work.drives);
   const [only] = moving;
-  const waits = only !== undefined && moving.length === 1 && isWaiting(piece, only);
+  const waits = only !== undefined && moving.length === 1 && piece.waiting.has(only);
   const all = [...moving, ...halves.staying];
   const light = closing.every(({ joint }) => LOOSE.includes(joint.kind));
   const cost = [
@@ -153,12 +154,6 @@ function isAwkward(
 ): boolean {
   const part = kind === "hinged" ? parts.find(({ id }) => id === joined) : undefined;
   return part !== undefined && Math.abs(along[indexOf(part.axes.thickness)]) < SQUARE;
-}
-
-/** Whether a part is cut when the piece tells its size. */
-export function isWaiting({ parts }: Pick<Piece, "parts">, place: number): boolean {
-  const part = parts[place];
-  return part !== undefined && isCutLater(part);
 }
 
 /** Common practice, no source: an easier tool first, and in line rather than leaning. */

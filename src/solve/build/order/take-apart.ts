@@ -5,7 +5,7 @@
 import type { Refusal, Taken } from "./choices.ts";
 import { type Graphs, graphsOf, type Leaving, type Node, partsOf } from "./graphs.ts";
 import type { Halves } from "./links.ts";
-import { bodyOf, type Closed, close, closingOf, isWaiting, type Piece, type Split, splitOf } from "./splits.ts";
+import { bodyOf, type Closed, close, closingOf, type Piece, type Split, splitOf } from "./splits.ts";
 
 export type Taking =
   | { readonly node: number }
@@ -69,7 +69,7 @@ export function takeApart(piece: Piece, nodes: readonly Node[], start: Taken): A
       const found = graphs.tilted(body);
       return found.length > 0 ? judge([...straight, ...found], taken, refusals) : ways;
     };
-    const sure = best?.split.light && !partsOf(nodes, graphs.stuck(body)).some((part) => isWaiting(piece, part));
+    const sure = best?.split.light && !partsOf(nodes, graphs.stuck(body)).some((part) => piece.waiting.has(part));
     return [...(sure ? [() => [best]] : []), tilted, () => judge(graphs.all(body).sets, taken, refusals)];
   };
 

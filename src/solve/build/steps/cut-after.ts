@@ -6,9 +6,10 @@ import { partsAt } from "../../design/making/neighbours.ts";
 import { isCutLater } from "../../design/making/plain.ts";
 import { faceOf, indexOf } from "../../design/space.ts";
 import type { Part } from "../../design.ts";
+import { boundsOf, groupsIn } from "./after-openings.ts";
 import type { Work } from "./draft.ts";
-import { unitOf } from "./fitting.ts";
-import { afterAction, type Bodies } from "./touched.ts";
+import { unitOf } from "./later.ts";
+import { afterAction, type Bodies, firstTogether } from "./touched.ts";
 import { measureTexts } from "./words/measuring.ts";
 
 export interface CutAfter {
@@ -22,12 +23,24 @@ export interface CutAfter {
 export function cutAfter(work: Work, steps: readonly Step[], firstOf: ReadonlyMap<string, number>): CutAfter {
   const findings: Finding[] = [];
   const after = new Map<string, number | null>();
+  const groupOf = new Map(groupsIn(work, steps).flatMap((group) => group.parts.map(({ id }) => [id, group] as const)));
   for (const part of work.design.parts) {
     if (!isCutLater(part)) continue;
+    const group = groupOf.get(part.id);
+    if (group) {
+      after.set(part.id, numberOf(boundsOf(group.openings), steps));
+      continue;
+    }
     const { standing, missing } = aroundWhenUsed(work, part, steps);
     if (missing.length > 0 || standing.length === 0)
       findings.push(noPieceToMeasure(part.at, { part: part.id, bounds: missing.map(({ id }) => id) }));
-    after.set(part.id, firstTogether(standing, steps));
+    after.set(
+      part.id,
+      numberOf(
+        standing.map(({ id }) => id),
+        steps,
+      ),
+    );
   }
   const later = work.cutList.flatMap((line): readonly LaterCut[] => {
     const [first] = line.parts;
@@ -38,15 +51,23 @@ export function cutAfter(work: Work, steps: readonly Step[], firstOf: ReadonlyMa
         mark: line.mark,
         after: numbers.length === 0 ? null : Math.min(...numbers),
         step: firstOf.get(unitOf(line.mark)) ?? 0,
-        measure: measureTexts(work, work.part(first)),
+        measure: groupOf.has(first) ? [TOLD_THERE] : measureTexts(work, work.part(first)),
       },
     ];
   });
   return { after, later, findings };
 }
 
+const TOLD_THERE = "It tells where to measure.";
+
+/** The number of the first step after which parts stand together. */
+function numberOf(ids: readonly string[], steps: readonly Step[]): number | null {
+  const place = firstTogether(ids, steps);
+  return place === null ? null : (steps[place]?.number ?? null);
+}
+
 /** What bounds a part: what it is joined to, and what lies at its edges and ends. */
-function boundsOf(work: Work, part: Part) {
+function aroundOf(work: Work, part: Part) {
   const sides = (["length", "width"] as const).map((size) =>
     [false, true].map((high) => partsAt(faceOf(indexOf(part.axes[size]), high), part, work.design.parts)),
   );
@@ -61,7 +82,7 @@ function boundsOf(work: Work, part: Part) {
  * themselves, and those of a side of which none is there, where both sides have some.
  */
 function aroundWhenUsed(work: Work, part: Part, steps: readonly Step[]) {
-  const { sides, mates, all } = boundsOf(work, part);
+  const { sides, mates, all } = aroundOf(work, part);
   const body = bodyBefore(part.id, steps);
   const standing = all.filter(({ id }) => body.has(id));
   const absent = sides
@@ -85,14 +106,4 @@ function bodyBefore(id: string, steps: readonly Step[]): ReadonlySet<string> {
     bodies = grown(bodies, step);
   }
   return new Set();
-}
-
-function firstTogether(parts: readonly Part[], steps: readonly Step[]): number | null {
-  if (parts.length === 0) return null;
-  let bodies: Bodies = [];
-  for (const step of steps) {
-    bodies = grown(bodies, step);
-    if (bodies.some((body) => parts.every(({ id }) => body.has(id)))) return step.number;
-  }
-  return null;
 }

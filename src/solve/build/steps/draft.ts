@@ -2,6 +2,7 @@ import type { Length } from "../../../units/length.ts";
 import type { Blank, CutLine, Finishing, Step } from "../../build.ts";
 import type { Design, Part, Stock } from "../../design.ts";
 import type { Jig } from "../model/jig.ts";
+import type { BuiltMotion } from "../model/motion.ts";
 import type { Pattern } from "../model/pattern.ts";
 import type { Plan } from "../order/index.ts";
 
@@ -11,6 +12,8 @@ export interface StepDraft extends Omit<Step, "number" | "after" | "afterWait" |
   readonly strains?: true;
   /** What of its time goes into further coats: how many, minutes of each, and minutes of rest before each. */
   readonly again?: { readonly count: number; readonly minutes: number; readonly rest: number };
+  /** Parts that have to stand together, because they are measured. */
+  readonly measures?: readonly string[];
   /** Parts that are planed or glued up, where no action tells them. */
   readonly of?: readonly string[];
   /** Units whose work was wished into the same step. */
@@ -29,6 +32,8 @@ export interface Need {
 export interface Work {
   readonly design: Design;
   readonly plan: Plan;
+  /** What opens, and what goes with it. */
+  readonly motions: readonly BuiltMotion[];
   readonly cutList: readonly CutLine[];
   readonly blanks: readonly Blank[];
   readonly part: (id: string) => Part;

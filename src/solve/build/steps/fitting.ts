@@ -1,25 +1,24 @@
 /** Parts that are cut when the piece tells their size, right before they are used; and those that are trimmed flush afterwards. */
 
 import type { Action, CutLine } from "../../build.ts";
-import { isCutLater, isGluedUp, makingOf } from "../../design/making/plain.ts";
+import { isCutLater, makingOf } from "../../design/making/plain.ts";
+import { boundsOf, cutWith, type Group, type Ordered } from "./after-openings.ts";
 import { bandingSteps } from "./banding.ts";
-import { capital, listed, type StepDraft, stepToken, type Work } from "./draft.ts";
+import { capital, listed, numberWord, type StepDraft, type Work } from "./draft.ts";
+import { unitOf, waits } from "./later.ts";
 import { machiningSteps } from "./machining.ts";
 import { SAW_CAUTION, step } from "./making-step.ts";
-import { linesApart } from "./wishes/own-key.ts";
+import { linesApart, partsIn } from "./wishes/own-key.ts";
+import { cutSize } from "./words/cutting.ts";
 import { measureTexts } from "./words/measuring.ts";
+import { KINDS, openingTexts } from "./words/opening.ts";
 
-/** Minutes for each part (common practice, no source): to measure and cut it, to trim it. */
-const MINUTES = { cut: 15, trim: 10 } as const;
+/** Minutes (common practice, no source): to measure and cut a part, to trim it; to measure an opening, to cut a part for it. */
+const MINUTES = { cut: 15, trim: 10, measure: 5, saw: 4 } as const;
 
-/** The unit of the step in which a line of the cut list is cut to fit. */
-export const unitOf = (mark: string): string => `cut ${mark}`;
-/** Stands for the step in which a line of the cut list is cut to fit. */
-export const laterToken = (mark: string): string => stepToken(unitOf(mark));
-
-/** The lines that hold parts that some actions add for the first time, with those parts only. */
-function linesOf(work: Work, actions: readonly Action[], which: (id: string) => boolean): readonly CutLine[] {
-  const ids = new Set(actions.flatMap((action) => (action.do === "add" ? action.parts : [])).filter(which));
+/** The lines that hold some of these parts, with those only. */
+function linesOf(work: Work, all: Iterable<string>, which: (id: string) => boolean): readonly CutLine[] {
+  const ids = new Set([...all].filter(which));
   return work.cutList.flatMap((line) => {
     const parts = line.parts.filter((id) => ids.has(id));
     return parts.length > 0 ? [{ ...line, parts }] : [];
@@ -32,12 +31,29 @@ export interface Made {
   readonly blanks: Set<string>;
 }
 
-/** What has to be made before a step that uses parts which were not cut before. `made` grows by them. */
-export function fittingSteps(work: Work, use: StepDraft, made: Made): readonly StepDraft[] {
-  const lines = linesOf(work, use.actions, (id) => isCutLater(work.part(id)) && !made.parts.has(id));
-  for (const id of lines.flatMap(({ parts }) => parts)) made.parts.add(id);
+/**
+ * What has to be made before a step that uses parts which were not cut before. What goes into an opening is cut with all that is put
+ * together before it goes in. `made` grows.
+ */
+export function fittingSteps(
+  work: Work,
+  use: StepDraft,
+  made: Made,
+  { drafts, groups }: Ordered,
+): readonly StepDraft[] {
+  const needed = linesOf(work, addedIn(use.actions), (id) => isCutLater(work.part(id)) && !made.parts.has(id));
+  const ids = needed.flatMap(({ parts }) => parts);
+  const together = cutWith(ids, groups, drafts.slice(0, drafts.indexOf(use))).filter(
+    ({ parts }) => !parts.some(({ id }) => made.parts.has(id)),
+  );
+  const own = new Set(together.flatMap(({ parts }) => parts.map(({ id }) => id)));
+  const fitted = linesOf(work, own, () => true);
+  const each = linesOf(work, ids, (id) => !own.has(id));
+  for (const id of [...own, ...ids]) made.parts.add(id);
+  const lines = [...fitted, ...each];
   return [
-    ...linesApart(work, { verb: "cut" }, lines)
+    ...linesApart(work, { verb: "cut" }, fitted).map((some) => openingStep(work, some, together, use, made)),
+    ...linesApart(work, { verb: "cut" }, each)
       .flat()
       .map((line) => cutStep(work, line, use, made)),
     ...bandingSteps(work, lines),
@@ -45,17 +61,56 @@ export function fittingSteps(work: Work, use: StepDraft, made: Made): readonly S
   ];
 }
 
+const addedIn = (actions: readonly Action[]): readonly string[] =>
+  actions.flatMap((action) => (action.do === "add" ? action.parts : []));
+
+/** The parts of doors or drawers that go together in the next step: all of them when their openings can be measured. */
+function openingStep(
+  work: Work,
+  lines: readonly CutLine[],
+  groups: readonly Group[],
+  use: StepDraft,
+  made: Made,
+): StepDraft {
+  const ids = new Set(lines.flatMap(({ parts }) => parts));
+  const all = groups.filter(({ parts }) => parts.some(({ id }) => ids.has(id)));
+  const kind = all[0]?.kind ?? "rests";
+  const single = all.every(({ parts }) => parts.length === 1);
+  const bodies = `${all.length === 1 ? "the" : numberWord(all.length)} ${KINDS[kind]}${all.length === 1 ? "" : "s"}`;
+  const fitted = step(
+    "fit",
+    `Cut ${single ? listed(work, [...ids]) : `the parts of ${bodies}`} to fit`,
+    [
+      ...openingTexts(work, all),
+      ...lines.map(({ parts }) => `${capital(listed(work, parts))}: ${cutSize(work, parts[0] as string)}.`),
+      ...(single ? ["Cut a little long and wide at first; plane until it goes in with its play."] : []),
+    ],
+    makes(work, ids, made),
+    {
+      unit: unitOf((lines[0] as CutLine).mark),
+      bench: all.length * MINUTES.measure + ids.size * (single ? MINUTES.cut : MINUTES.saw),
+      cautions: [SAW_CAUTION],
+      fresh: lines.map(({ parts }) => parts[0] as string),
+      measures: boundsOf(all.flatMap(({ openings }) => openings)),
+      up: use.up,
+    },
+  );
+  return { ...fitted, also: lines.slice(1).map(({ mark }) => unitOf(mark)) };
+}
+
+/** Blanks that are cut for some parts and were not before. A strip is made with the first of its parts that is used. */
+function makes(work: Work, ids: ReadonlySet<string>, made: Made): readonly Action[] {
+  const blanks = work.blanks.filter(
+    (blank) => !made.blanks.has(blank.id) && waits(work, blank) && partsIn(blank).some((each) => ids.has(each)),
+  );
+  for (const { id } of blanks) made.blanks.add(id);
+  return blanks.length > 0 ? [{ do: "make", blanks: blanks.map(({ id }) => id) }] : [];
+}
+
 function cutStep(work: Work, line: CutLine, use: StepDraft, made: Made): StepDraft {
   const [first] = line.parts as [string, ...string[]];
   const part = work.part(first);
   const what = listed(work, line.parts);
-  const ids = new Set(line.parts);
-  // A strip is made with the first of its parts that is used.
-  const own = work.blanks.filter(
-    ({ id, part: one, alsoParts }) => !made.blanks.has(id) && [one, ...(alsoParts ?? [])].some((each) => ids.has(each)),
-  );
-  const blanks = isGluedUp(part) ? [] : own.map(({ id }) => id);
-  for (const id of blanks) made.blanks.add(id);
   const opening = makingOf(part).cut === "opening";
   return step(
     "fit",
@@ -67,7 +122,7 @@ function cutStep(work: Work, line: CutLine, use: StepDraft, made: Made): StepDra
         : "Cut it a little long at first, try it, and take off what is left. Carry the measure over with a stick rather than by numbers.",
       ...(line.parts.length > 1 ? ["Measure for each of them: no two openings are quite the same."] : []),
     ],
-    blanks.length > 0 ? [{ do: "make", blanks }] : [],
+    makes(work, new Set(line.parts), made),
     {
       unit: unitOf(line.mark),
       bench: line.parts.length * MINUTES.cut,
@@ -81,7 +136,7 @@ function cutStep(work: Work, line: CutLine, use: StepDraft, made: Made): StepDra
 
 /** After a step that puts on parts cut over their size: they are trimmed. */
 export function flushSteps(work: Work, put: StepDraft): readonly StepDraft[] {
-  const lines = linesOf(work, put.actions, (id) => makingOf(work.part(id)).cut === "over");
+  const lines = linesOf(work, addedIn(put.actions), (id) => makingOf(work.part(id)).cut === "over");
   if (lines.length === 0) return [];
   const parts = lines.flatMap((line) => line.parts);
   const around = [...put.shows.present, ...put.shows.fresh].filter((id) => !parts.includes(id));

@@ -4,7 +4,7 @@ import type { Blank, Clamping, CutLine } from "../../build.ts";
 import { isCutLater, isGluedUp, makingOf } from "../../design/making/plain.ts";
 import { clampsOver, roundedUp } from "./clamping.ts";
 import { capital, listed, type StepDraft, type Work } from "./draft.ts";
-import { laterToken } from "./fitting.ts";
+import { laterToken } from "./later.ts";
 import { SAW_CAUTION, step } from "./making-step.ts";
 import { linesApart } from "./wishes/own-key.ts";
 import { cutSize } from "./words/cutting.ts";

@@ -1,6 +1,7 @@
 import type { Step, Timeline } from "../../build.ts";
 import { isCutLater } from "../../design/making/plain.ts";
 import type { Fitting } from "../../design.ts";
+import { afterOpenings } from "./after-openings.ts";
 import { bandingSteps } from "./banding.ts";
 import { type CutAfter, cutAfter } from "./cut-after.ts";
 import { daysOf } from "./days.ts";
@@ -108,8 +109,9 @@ function finishingSteps(work: Work, finished: ReadonlySet<string>): readonly Ste
 /** Each step of joining, after what is cut for it and what is finished before it is built in, and before what is trimmed. `finished` grows. */
 function puttingTogether(work: Work, finished: Set<string>): readonly StepDraft[] {
   const made: Made = { parts: new Set(), blanks: new Set() };
-  return joiningSteps(work).flatMap((step) => [
-    ...fittingSteps(work, step, made),
+  const ordered = afterOpenings(work, joiningSteps(work));
+  return ordered.drafts.flatMap((step) => [
+    ...fittingSteps(work, step, made, ordered),
     ...earlySteps(work, step, finished),
     step,
     ...flushSteps(work, step),

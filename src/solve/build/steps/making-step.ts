@@ -15,7 +15,10 @@ export function step(
   actions: readonly Action[],
   more: Pick<StepDraft, "bench" | "cautions" | "unit"> &
     Partial<
-      Pick<StepDraft, "waits" | "reminders" | "up" | "clamps" | "hands" | "strains" | "again" | "inTheRoom" | "of">
+      Pick<
+        StepDraft,
+        "waits" | "reminders" | "up" | "clamps" | "hands" | "strains" | "again" | "inTheRoom" | "of" | "measures"
+      >
     > & {
       readonly fresh: readonly string[];
       /** What stands around it already. */
@@ -37,6 +40,7 @@ export function step(
     reminders: more.reminders ?? [],
     ...(more.clamps && { clamps: more.clamps }),
     ...(more.of && { of: more.of }),
+    ...(more.measures && { measures: more.measures }),
     ...(more.hands && { hands: more.hands }),
     ...(more.strains && { strains: true }),
     ...(more.again && { again: more.again }),

@@ -5,6 +5,7 @@ import { isCutLater, isGluedUp } from "../../design/making/plain.ts";
 import { unplaned } from "../../design/stock/label.ts";
 import type { Stock } from "../../design.ts";
 import { capital, listed, type StepDraft, type Work } from "./draft.ts";
+import { laterToken } from "./later.ts";
 import { SAW_CAUTION, step } from "./making-step.ts";
 import { linesApart } from "./wishes/own-key.ts";
 import { cutSize } from "./words/cutting.ts";
@@ -27,7 +28,7 @@ export function millingSteps(work: Work): readonly StepDraft[] {
     );
     const lines = work.cutList.filter((line) => {
       const part = work.part(line.parts[0] as string);
-      return rough.has(part.id) && !isGluedUp(part) && !isCutLater(part);
+      return rough.has(part.id) && !isGluedUp(part);
     });
     return linesApart(work, { verb: "plane" }, lines).flatMap((own) => planing(work, stock, own));
   });
@@ -38,6 +39,9 @@ function planing(work: Work, stock: Stock, lines: readonly CutLine[]): readonly 
   const thickness = lines[0]?.thickness;
   if (thickness === undefined) return [];
   const fresh = lines.map((line) => line.parts[0] as string);
+  const isLater = (line: CutLine): boolean => isCutLater(work.part(line.parts[0] as string));
+  const later = lines.filter(isLater);
+  const now = lines.filter((line) => !isLater(line));
   const cautions = [SAW_CAUTION, ...(lines.some(({ length }) => less(length, LEAST)) ? [SHORT] : [])];
   return [
     step(
@@ -55,10 +59,16 @@ function planing(work: Work, stock: Stock, lines: readonly CutLine[]): readonly 
     ),
     step(
       "mill",
-      `Bring the parts from ${unplaned(stock.label)} to size`,
+      now.length > 0
+        ? `Bring the parts from ${unplaned(stock.label)} to size`
+        : `Plane the parts from ${unplaned(stock.label)} to thickness`,
       [
-        `Plane them to their thickness (${work.print(thickness)}) all at one setting, with two spare pieces for trying cuts; then to width, and cut them to length against a stop.`,
-        ...lines.map((line) => `${capital(listed(work, line.parts))}: ${cutSize(work, line.parts[0] as string)}.`),
+        `Plane them to their thickness (${work.print(thickness)}) all at one setting, with two spare pieces for trying cuts${now.length > 0 ? "; then to width, and cut them to length against a stop" : ""}.`,
+        ...now.map((line) => `${capital(listed(work, line.parts))}: ${cutSize(work, line.parts[0] as string)}.`),
+        ...later.map(
+          (line) =>
+            `Leave ${listed(work, line.parts)} as wide and long as ${line.parts.length === 1 ? "it is" : "they are"}, with one edge straight: cut to size in ${laterToken(line.mark)}.`,
+        ),
       ],
       [],
       { unit: stock.name, bench: parts.length * MINUTES.size, cautions, fresh, of: parts },

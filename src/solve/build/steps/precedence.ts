@@ -2,6 +2,7 @@
 import type { Action } from "../../build.ts";
 import { markedFrom } from "./dowelled.ts";
 import type { StepDraft, Work } from "./draft.ts";
+import { firstTogether } from "./touched.ts";
 
 /** Places of two steps, and the minutes that pass between them at least. */
 export interface Before {
@@ -24,6 +25,7 @@ export function precedence(
     (i, j) => fromOneStock(work, drafts[i], drafts[j]),
     (i, j) => fittedTo(work, drafts[i], drafts[j]),
     marks,
+    measuredFirst(drafts),
     (i, j) => drafts[i]?.unit === JIGS && bores(drafts[j]),
     // Templates are cut from what the layouts leave over.
     (i, j) =>
@@ -96,4 +98,10 @@ function markedBefore(work: Work, drafts: readonly StepDraft[]): (first: number,
     return { measured: of(true), met: of(false) };
   });
   return (first, next) => overlap(bored[first]?.measured ?? NONE, bored[next]?.met ?? NONE);
+}
+
+/** What is cut to an opening waits for the step in which what bounds that comes to stand together. */
+function measuredFirst(drafts: readonly StepDraft[]): (first: number, next: number) => boolean {
+  const ready = drafts.map(({ measures }) => (measures ? firstTogether(measures, drafts) : null));
+  return (first, next) => ready[next] === first;
 }

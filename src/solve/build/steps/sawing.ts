@@ -1,9 +1,9 @@
 import type { Blank, CutLine } from "../../build.ts";
-import { isCutLater, isGluedUp, makingOf } from "../../design/making/plain.ts";
+import { makingOf } from "../../design/making/plain.ts";
 import { unplaned } from "../../design/stock/label.ts";
 import type { Part, Stock } from "../../design.ts";
 import { capital, type StepDraft, type Work } from "./draft.ts";
-import { laterToken } from "./fitting.ts";
+import { laterToken, waits, waitsInWood } from "./later.ts";
 import { SAW_CAUTION, step } from "./making-step.ts";
 import { groupedBy, ownKey, partsIn } from "./wishes/own-key.ts";
 import { counted, cutSize, sized } from "./words/cutting.ts";
@@ -35,12 +35,12 @@ function sawingStep(work: Work, stock: Stock, blanks: readonly Blank[], isFirst:
   const own = new Set(blanks.flatMap(partsIn));
   const now = blanks.filter((blank) => !waits(work, blank));
   const lines = work.cutList.flatMap((line) => {
-    const parts = line.parts.filter((id) => (isLater(work, id) ? isFirst : own.has(id)));
+    const parts = line.parts.filter((id) => (waitsInWood(work, id) ? isFirst : own.has(id)));
     return line.stock === stock.name && parts.length > 0 ? [{ ...line, parts }] : [];
   });
   if (now.length === 0) return [];
   const rough = stock.form === "board" && now.some(({ why }) => why === "rough" || why === "glue-up");
-  const fresh = lines.map((line) => line.parts[0] as string).filter((id) => !isLater(work, id));
+  const fresh = lines.map((line) => line.parts[0] as string).filter((id) => !waitsInWood(work, id));
   return [
     step(
       "make",
@@ -52,21 +52,17 @@ function sawingStep(work: Work, stock: Stock, blanks: readonly Blank[], isFirst:
   ];
 }
 
-const isLater = (work: Work, id: string): boolean => isCutLater(work.part(id)) && !isGluedUp(work.part(id));
-/** Boards to be glued up are sawn at once, also for what is cut to size later. */
-export const waits = (work: Work, blank: Blank): boolean => isLater(work, blank.part);
-
 function sawingText(work: Work, stock: Stock, lines: readonly CutLine[], blanks: readonly Blank[]): readonly string[] {
   const strips = blanks.filter((blank) => blank.alsoParts && !waits(work, blank));
   const inStrips = new Set(strips.flatMap((blank) => [blank.part, ...(blank.alsoParts ?? [])]));
   const cuts = lines.flatMap((line) => {
     const [first] = line.parts as [string, ...string[]];
-    if (isLater(work, first)) return [];
+    if (waitsInWood(work, first)) return [];
     const parts = line.parts.filter((id) => !inStrips.has(id));
     const blank = blanks.find(({ part }) => part === parts[0]);
     return blank ? [lineText(work, line, parts, blank)] : [];
   });
-  const later = lines.filter((line) => isLater(work, line.parts[0] as string));
+  const later = lines.filter((line) => waitsInWood(work, line.parts[0] as string));
   return [
     ...cuts,
     ...strips.map((blank) => stripText(work, blank)),

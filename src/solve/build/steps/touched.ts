@@ -18,6 +18,17 @@ export function afterAction(bodies: Bodies, action: Action): Bodies {
   return [...bodies.filter((body) => !touched.includes(body)), whole];
 }
 
+/** The place of the first step after which some parts are in one body; null where none is. */
+export function firstTogether(ids: readonly string[], steps: readonly Pick<StepDraft, "actions">[]): number | null {
+  if (ids.length === 0) return null;
+  let bodies: Bodies = [];
+  for (const [place, { actions }] of steps.entries()) {
+    bodies = actions.reduce(afterAction, bodies);
+    if (bodies.some((body) => ids.every((id) => body.has(id)))) return place;
+  }
+  return null;
+}
+
 /** By step, in the order given. */
 export function touchedBy(work: Work, drafts: readonly StepDraft[]): readonly ReadonlySet<string>[] {
   const blanks = new Map(work.blanks.map((blank) => [blank.id, [blank.part, ...(blank.alsoParts ?? [])]]));

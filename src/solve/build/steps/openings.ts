@@ -1,0 +1,105 @@
+/** Doors, drawers and loose shelves are made to the openings that they go into: what bounds those, and how much of them is filled. */
+import type { Length } from "../../../units/length.ts";
+import { equal, less, min, negate, subtract, sum } from "../../../units/rational.ts";
+import { isCutLater, makingOf } from "../../design/making/plain.ts";
+import { type AxisIndex, enclosing, extent, INDICES, indexOf } from "../../design/space.ts";
+import type { Box, Part } from "../../design.ts";
+import type { Work } from "./draft.ts";
+
+/** What goes into an opening as a whole. */
+export interface Entering {
+  /** Ids of its parts, and of hardware that goes with them. */
+  readonly moves: readonly string[];
+  readonly kind: "swing" | "slide" | "lift" | "rests";
+  /** The directions in which its opening decides. */
+  readonly axes: readonly AxisIndex[];
+}
+
+/** An opening in one direction, from the part at its low side to that at its high side. */
+export interface Opening {
+  readonly axis: AxisIndex;
+  readonly low: Part;
+  readonly high: Part;
+  /** Ids of these and of all others that stand as near. */
+  readonly bounds: readonly string[];
+  /** What it measures. */
+  readonly room: Length;
+  /** How large what goes in is, all together; and how many those are: a pair of doors. */
+  readonly filled: Length;
+  readonly count: number;
+}
+
+type Known = Pick<Work, "design" | "motions">;
+
+/** What waits for its opening: bodies that move, and what lies loose on pins. */
+export function enteringOf({ design, motions }: Known): readonly Entering[] {
+  const waiting = design.parts.filter((part) => isCutLater(part) && makingOf(part).cut === "opening");
+  const moving = motions.flatMap(({ moves, kind, poses }): readonly Entering[] => {
+    const box = boxOf(design.parts.filter(({ id }) => moves.includes(id)));
+    if (!box || !waiting.some(({ id }) => moves.includes(id))) return [];
+    const [x, y] = poses.at(-1)?.shift ?? [0, 1, 0];
+    const thin = INDICES.reduce((best, axis) => (less(extent(box, axis), extent(box, best)) ? axis : best));
+    // A drawer is fitted across, a door across and in its height.
+    const axes: readonly AxisIndex[] =
+      kind === "slide" ? [Math.abs(x) > Math.abs(y) ? 1 : 0] : INDICES.filter((axis) => axis !== thin);
+    return [{ moves, kind, axes }];
+  });
+  const pinned = new Set(design.joints.flatMap(({ method, parts: [id] }) => (method === "shelf pins" ? [id] : [])));
+  const resting = waiting
+    .filter(({ id }) => pinned.has(id) && !moving.some(({ moves }) => moves.includes(id)))
+    .map(({ id, axes }): Entering => ({ moves: [id], kind: "rests", axes: [indexOf(axes.length)] }));
+  return [...moving, ...resting];
+}
+
+/** The openings that parts of one thing that goes in decide about; none where nothing stands on one of two sides. */
+export function openingsOf(known: Known, parts: readonly Part[], entering: Entering): readonly Opening[] {
+  const box = boxOf(parts);
+  return box ? entering.axes.flatMap((axis) => openingAlong(known, box, entering, axis) ?? []) : [];
+}
+
+function openingAlong(known: Known, box: Box, entering: Entering, axis: AxisIndex): Opening | null {
+  const all = enteringOf(known);
+  const loose = new Set([...all, ...known.motions].flatMap(({ moves }) => moves));
+  const around = known.design.parts.filter(
+    ({ id, body, turned }) => !loose.has(id) && !turned && lieBeside(box, body, axis),
+  );
+  const lows = nearest(
+    around.filter(({ body }) => !less(box.low[axis], body.high[axis])),
+    ({ body }) => negate(body.high[axis]),
+  );
+  const highs = nearest(
+    around.filter(({ body }) => !less(body.low[axis], box.high[axis])),
+    ({ body }) => body.low[axis],
+  );
+  const [[low], [high]] = [lows, highs];
+  if (!low || !high) return null;
+  const others = all.flatMap((other) => {
+    const own =
+      other.moves[0] === entering.moves[0] || other.kind !== entering.kind ? null : boxOf(partsOf(known, other.moves));
+    return own && lieBeside(box, own, axis) ? [own] : [];
+  });
+  const row = [box, ...others].filter(
+    (each) => !less(each.low[axis], low.body.high[axis]) && !less(high.body.low[axis], each.high[axis]),
+  );
+  return {
+    bounds: [...lows, ...highs].map(({ id }) => id),
+    ...{ axis, low, high, room: subtract(high.body.low[axis], low.body.high[axis]) },
+    ...{ filled: sum(row.map((each) => extent(each, axis))), count: row.length },
+  };
+}
+
+const partsOf = ({ design }: Known, moves: readonly string[]): readonly Part[] =>
+  design.parts.filter(({ id }) => moves.includes(id));
+
+const boxOf = (parts: readonly Part[]): Box | null =>
+  parts.length === 0 ? null : parts.map(({ blank }) => blank).reduce(enclosing);
+
+/** Whether two boxes lie beside each other along an axis. */
+const lieBeside = (a: Box, b: Box, axis: AxisIndex): boolean =>
+  INDICES.every((i) => i === axis || (less(a.low[i], b.high[i]) && less(b.low[i], a.high[i])));
+
+/** Those of which a measure is the least. */
+const nearest = (parts: readonly Part[], measure: (part: Part) => Length): readonly Part[] => {
+  const least = parts.map(measure).reduce<Length | null>((so, next) => (so ? min(so, next) : next), null);
+  return least ? parts.filter((part) => equal(measure(part), least)) : [];
+};

@@ -1,0 +1,99 @@
+/** Where the opening of a door or a drawer is measured, and what follows from what it measures. */
+import { roundTo } from "../../../../units/index.ts";
+import { subtract } from "../../../../units/rational.ts";
+import { placeStep } from "../../../design/boring/marks.ts";
+import { type AxisIndex, indexOf } from "../../../design/space.ts";
+import type { Part } from "../../../design.ts";
+import { called, capital, listed, numberWord, series, type Work } from "../draft.ts";
+import type { Entering, Opening } from "../openings.ts";
+
+/** Parts of one door or drawer that are cut to what they go into. */
+export interface Fitted {
+  readonly parts: readonly Part[];
+  readonly openings: readonly Opening[];
+}
+
+type Kinded = Fitted & { readonly kind: Entering["kind"] };
+
+/** Each opening, those that differ only in where they are once; then what changes when they come out otherwise. */
+export function openingTexts(work: Work, all: readonly Kinded[]): readonly string[] {
+  const told = new Map<string, string>();
+  for (const fitted of all) {
+    const key = fitted.openings.map((opening) => keyOf(work, opening)).join();
+    const text = fitted.openings.map((opening) => openingText(work, fitted, opening)).join(" ");
+    if (!told.has(key)) told.set(key, text);
+  }
+  const changes = changesText(work, all);
+  const shared = all.some(({ openings }) => openings.some(({ count }) => count > 1));
+  return [
+    ...told.values(),
+    ...(told.size < all.length && !shared ? ["Measure for each: no two openings are quite the same."] : []),
+    ...(changes === "" ? [] : [changes]),
+  ];
+}
+
+/** The same for an opening and its mirror image. */
+const keyOf = (work: Work, { axis, low, high, room, filled }: Opening): string =>
+  [axis, ...[low, high].map(({ id }) => work.line(id).mark).sort(), work.print(room), work.print(filled)].join();
+
+function openingText(work: Work, fitted: Kinded, opening: Opening): string {
+  const { axis, low, high, filled } = opening;
+  // Nobody marks a sixty-fourth: what is expected is what a rule shows, and what is taken off that.
+  const room = roundTo(opening.room, placeStep(work.design));
+  const smaller = work.print(subtract(room, filled));
+  const size = axis === 2 ? "high" : fitted.kind === "rests" ? "long" : "wide";
+  return [
+    `Measure from the ${called(work, low.id)} to the ${called(work, high.id)}, ${placesOf(fitted.parts, axis)}: ${work.print(room)} is expected.`,
+    `${subjectOf(work, fitted, opening)} ${smaller} less than the smallest of these, ${work.print(filled)} ${size}.`,
+  ].join(" ");
+}
+
+/** "Where you measure more or less across, ... get longer or shorter by as much; in the height, ..." */
+function changesText(work: Work, all: readonly Kinded[]): string {
+  const several = all.filter(({ parts }) => parts.length > 1);
+  const axes = [...new Set(several.flatMap(({ openings }) => openings.map(({ axis }) => axis)))];
+  const told = axes.flatMap((axis) => {
+    const along = (size: "length" | "width"): readonly string[] =>
+      several.flatMap(({ parts }) =>
+        parts.flatMap((part) => (indexOf(part.axes[size]) === axis && runsThrough(part, parts, axis) ? [part.id] : [])),
+      );
+    const shared = several.some(({ openings }) => openings.some((each) => each.axis === axis && each.count > 1));
+    const words = [
+      ...changing(work, along("length"), "longer or shorter"),
+      ...changing(work, along("width"), "wider or narrower"),
+    ];
+    return words.length > 0 ? [`${WAYS[axis]}, ${series(words)} by ${shared ? "their share of it" : "as much"}`] : [];
+  });
+  return told.length > 0 ? `Where you measure more or less ${told.join("; ")}.` : "";
+}
+
+const WAYS: Readonly<Record<AxisIndex, string>> = { 0: "across", 1: "in the depth", 2: "in the height" };
+
+const changing = (work: Work, ids: readonly string[], change: string): readonly string[] =>
+  ids.length === 0 ? [] : [`${listed(work, ids)} ${ids.length === 1 ? "gets" : "get"} ${change}`];
+
+/** A box is measured over its depth, what lies in a face over that. */
+function placesOf(parts: readonly Part[], axis: AxisIndex): string {
+  if (axis === 2) return "at the left, in the middle and at the right";
+  const reach = (i: AxisIndex): number =>
+    Math.max(...parts.map(({ solid }) => solid.high[i])) - Math.min(...parts.map(({ solid }) => solid.low[i]));
+  if (reach(axis === 0 ? 1 : 0) <= reach(2)) return "below, in the middle and above";
+  return axis === 0 ? "in front, in the middle and behind" : "at the left, in the middle and at the right";
+}
+
+/** "The drawer is", "Both doors together are", "The false front (M) is". */
+function subjectOf(work: Work, { parts, kind }: Kinded, { count }: Opening): string {
+  const [first] = parts as readonly [Part];
+  if (count > 1) return `${count === 2 ? "Both" : capital(`all ${numberWord(count)}`)} together are`;
+  return `The ${parts.length === 1 ? called(work, first.id) : KINDS[kind]} is`;
+}
+
+/** What parts are together. */
+export const KINDS = { swing: "door", slide: "drawer", lift: "lid", rests: "shelf" } as const;
+
+/** Over more than half of what the parts are together. */
+function runsThrough(part: Part, parts: readonly Part[], axis: AxisIndex): boolean {
+  const whole =
+    Math.max(...parts.map(({ solid }) => solid.high[axis])) - Math.min(...parts.map(({ solid }) => solid.low[axis]));
+  return (part.solid.high[axis] - part.solid.low[axis]) * 2 > whole;
+}

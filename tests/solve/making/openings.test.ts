@@ -1,0 +1,101 @@
+/** Doors, drawers and loose shelves wait until their openings can be measured. */
+import { describe, expect, test } from "vitest";
+import { audit } from "../../audit/index.ts";
+import { recordOf } from "../../examples/compiled.ts";
+import { built, plain, stepWith } from "./plans.ts";
+
+/** A case 30 × 14 × 36 of 3/4 in wood: openings of 28 1/2 across, a drawer over a shelf behind a pair of doors. */
+const cupboard = ({ drawer = "", door = "", shelves = "" } = {}): string => `plan: 1
+title: Cupboard for borrowed tools
+units: inch
+outside: { width: 30, depth: 14, height: 30 }
+carries: 5 lb
+stock:
+  wood: { sold as: 3/4 MDF }
+  half: { sold as: 1/2 MDF }
+  thin: { sold as: 1/4 hardboard }
+hardware:
+  slide: { kind: side slide, length: 10 }
+  knob: { kind: knob, screw: 1 1/2 }
+  pull: { kind: knob, screw: 1 }
+  hinge: { kind: butt hinge, long: 2, leaf: 5/8, closed: 1/16, fit: in the gap }
+piece:
+  cabinet:
+    kind: case
+    made of: wood
+    back: thin
+    openings:
+      down:
+        - high: 6
+          drawer: { made of: half, bottom: thin, slides: slide, front: { made of: wood, gap: 1/8 }, pull: knob${drawer} }
+        - high: the rest
+          door: { pair: yes, made of: wood, gap: 1/8, pull: pull, hinges: hinge${door} }
+          shelves: { loose: 1${shelves} }
+`;
+
+describe("in a case with a drawer, a pair of doors and a loose shelf", () => {
+  const text = cupboard();
+  const build = built(text);
+  const said = (title: string): string => plain(stepWith(build, title).text.join(" "));
+
+  test("the drawer is less than its opening by 1 1/32 (the middle of the window of side slides), down to a sixteenth", () => {
+    const box = said("Cut the parts of the drawer");
+    expect(box).toMatch(
+      /Measure from the long left side \(\w\) to the long right side \(\w\), in front, in the middle and behind/,
+    );
+    expect(box).toContain(
+      "28 1/2 in is expected. The drawer is 1 1/16 in less than the smallest of these, 27 7/16 in wide.",
+    );
+    expect(box).toMatch(/Where you measure more or less across, .*box front.*box back.* get longer or shorter/);
+  });
+
+  test("its front is less by two gaps of 1/8, measured below and above", () => {
+    expect(said("Cut the false front")).toMatch(
+      /below, in the middle and above: 28 1\/2 in is expected\. The false front \(\w\) is 1\/4 in less than the smallest of these, 28 1\/4 in wide/,
+    );
+  });
+
+  test("both doors together are less by three gaps of 1/8", () => {
+    expect(said("doors")).toMatch(/Both together are 3\/8 in less than the smallest of these, 28 1\/8 in wide/);
+  });
+
+  test("nothing of them is worked on before the step in which what bounds them stands together", () => {
+    for (const part of build.parts.filter(({ id }) => /drawer|door|loose/.test(id))) {
+      const own = build.steps.findIndex(({ actions }) => actions.some((a) => a.do === "machine" && a.part === part.id));
+      expect(part.cutAfterStep, part.id).toBeGreaterThan(0);
+      if (own >= 0) expect(own + 1, part.id).toBeGreaterThan(part.cutAfterStep ?? 0);
+    }
+    expect(new Set(build.later?.map(({ mark }) => mark)).size).toBeGreaterThan(5);
+  });
+
+  test("an auditor who knows nothing of that finds one that is worked on too early", () => {
+    const record = JSON.parse(recordOf(text, build));
+    const side = record.parts.find(({ id }: { id: string }) => id.endsWith("drawer.left-side"));
+    side.cutAfterStep += 1;
+    expect(audit(record).map(({ check }) => check)).toContain("what is cut to the piece waits for it");
+  });
+});
+
+test("what is cut from the list need not wait", () => {
+  const { later, parts } = built(
+    cupboard({ drawer: ", cut: from the list", door: ", cut: from the list", shelves: ", cut: from the list" }),
+  );
+  expect(later).toEqual([]);
+  expect(parts.every(({ cutAfterStep }) => cutAfterStep === null)).toBe(true);
+});
+
+test("doors and fronts that lie over their openings are cut from the list; the box of the drawer waits", () => {
+  const text = cupboard({ door: ", lies: overlay, overlay: 1/2" }).replace(
+    "gap: 1/8 }, pull",
+    "gap: 1/8, lies: overlay }, pull",
+  );
+  const { parts } = built(
+    text
+      .replace("hinges: hinge", "hinges: cup")
+      .replace("  hinge:", "  cup: { kind: cup hinge, overlay: 1/2 }\n  hinge:"),
+  );
+  const waiting = parts.filter(({ cutAfterStep }) => cutAfterStep !== null).map(({ id }) => id.split(".").at(-1));
+  expect(waiting.toSorted()).toEqual(
+    ["bottom-panel", "box-back", "box-front", "left-side", "opening-2-loose-shelf-1", "right-side"].toSorted(),
+  );
+});
