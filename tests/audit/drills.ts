@@ -17,9 +17,12 @@ export function* drills({ record }: Model): Violations {
   }
 }
 
+/** The record has six decimals of a millimetre: a sum of four of them. */
+const SUM = 4e-6;
+
 /** A bore goes in as deep as the table says, behind what is passed first; a cone and a hole right through need no stop. */
 const tells = ({ diameter, depth }: DrillRow, stage: Hole["stages"][number], before: number): boolean =>
-  near(diameter, stage.diameter, 1e-6) && (typeof depth === "string" || near(depth, stage.depth + before, 1e-6));
+  near(diameter, stage.diameter, 1e-6) && (typeof depth === "string" || near(depth, stage.depth + before, SUM));
 
 /** What lies between the mouth of a hole that is bored in place and the mouth of the foremost that guides it: the stop counts from there. */
 export function passed({ at, direction, part, for: of, atBench }: Hole, holes: readonly Hole[]): number {
