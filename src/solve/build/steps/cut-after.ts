@@ -51,14 +51,12 @@ export function cutAfter(work: Work, steps: readonly Step[], firstOf: ReadonlyMa
         mark: line.mark,
         after: numbers.length === 0 ? null : Math.min(...numbers),
         step: firstOf.get(unitOf(line.mark)) ?? 0,
-        measure: groupOf.has(first) ? [TOLD_THERE] : measureTexts(work, work.part(first)),
+        measure: groupOf.has(first) ? [] : measureTexts(work, work.part(first)),
       },
     ];
   });
   return { after, later, findings };
 }
-
-const TOLD_THERE = "It tells where to measure.";
 
 /** The number of the first step after which parts stand together. */
 function numberOf(ids: readonly string[], steps: readonly Step[]): number | null {
