@@ -2,8 +2,9 @@ import type { Span } from "../../findings/span.ts";
 import type { Axis, Face } from "../draft.ts";
 import type { Settings as Made, Writer } from "../expand/make.ts";
 import type { Where } from "../kinds/kind.ts";
-import type { Fields, Keys, SettingsKind } from "../kinds/settings.ts";
+import { type Fields, type Keys, type SettingsKind, settings } from "../kinds/settings.ts";
 import type { Node, TextNode } from "../yaml/nodes.ts";
+import { itsParts } from "./its-parts.ts";
 
 /** What an assembly makes: parts, spaces and groups by name, and the joints between them, all in the language. */
 export interface Expanded {
@@ -84,4 +85,8 @@ export interface Assembly<K extends Keys> {
 
 // biome-ignore lint/suspicious/noExplicitAny: the settings of each assembly have their own type
 export type AnyAssembly = Assembly<any>;
-export const assembly = <const K extends Keys>(about: Assembly<K>): Assembly<K> => about;
+export const assembly = <const K extends Keys>(about: Assembly<K>): Assembly<K> => {
+  const { what, keys, later } = about.settings;
+  // What it makes does not know of that setting.
+  return { ...about, settings: settings(what, { ...keys, ...itsParts }, later) as unknown as SettingsKind<K> };
+};

@@ -5,6 +5,7 @@ import { unknownKey } from "../../findings/rules/unknown-key.ts";
 import { nearest } from "../../findings/suggest.ts";
 import type { AnyAssembly, Site } from "../assemblies/assembly.ts";
 import { BUILT_IN } from "../assemblies/index.ts";
+import { ITS_PARTS, withItsParts } from "../assemblies/its-parts.ts";
 import type { Axis } from "../draft.ts";
 import { tell, type Where } from "../kinds/kind.ts";
 import { LIMITS } from "../limits.ts";
@@ -192,7 +193,8 @@ function openAssembly(entry: Entry, kind: AnyAssembly, path: readonly string[], 
     settingOf: (name, word) => settingIn(name, word, progress.around),
     ...neighbours(standing, progress.around),
   };
-  const { entries, joints, fittings = [] } = kind.expand(read.said, site);
+  const { entries: made, joints, fittings = [] } = kind.expand(read.said, site);
+  const entries = withItsParts(made, read.said[ITS_PARTS]?.value as MapNode | undefined, where);
   const opened = settingsNode(
     { ...entries, ...(joints.length > 0 && { joints }), ...(fittings.length > 0 && { fittings }) },
     key.at,

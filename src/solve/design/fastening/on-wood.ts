@@ -11,8 +11,8 @@ export type Wood = Pick<Site, "head" | "hold" | "axis" | "sign" | "area">;
 
 /**
  * A row whose points all stand on sound wood. Where a dado or another cut leaves less than half of the depth that the best point has,
- * in either part, a point goes to the nearest place along the row, in steps of `step`, around which there is enough. Points for which
- * there is none stay, and are told by those who need the wood. `margin`: how much of it there has to be on both sides.
+ * in either part, a point goes to the nearest place along the row, in steps of `step`, around which there is enough, also to both sides
+ * of the row if that can be. Points for which there is none stay, and are told by those who need the wood. `margin`: how much of it there has to be on both sides.
  */
 export function onWood(row: Row, site: Wood, step: Length, margin: Length = half(step)): Row {
   const rooms = row.points.map((point) => depths(point, site));
@@ -29,10 +29,12 @@ export function onWood(row: Row, site: Wood, step: Length, margin: Length = half
     const points = row.points.map((point) => shift(point, row.across, multiply(step, by)));
     if (points.every((point) => clear(point) && isInside(point, row.across, site.area))) return { ...row, points };
   }
-  if (row.points.every(enough)) return row;
-  const points = row.points.map((point) =>
-    enough(point) ? point : (nearest(point, row.along, site, step, enough) ?? point),
-  );
+  const placed = (point: Point): Point => {
+    if (clear(point)) return point;
+    const sound = nearest(point, row.along, site, step, clear);
+    return sound ?? (enough(point) ? point : (nearest(point, row.along, site, step, enough) ?? point));
+  };
+  const points = row.points.map(placed);
   return { ...row, points };
 }
 
