@@ -22,7 +22,7 @@ export function onWood(row: Row, site: Wood, step: Length, margin: Length = half
   const enough = (at: Point): boolean =>
     [negate(margin), ZERO, margin].every((aside) => deep(shift(at, row.along, aside)));
   const clear = (at: Point): boolean =>
-    enough(at) && [negate(BESIDE), BESIDE].every((aside) => deep(shift(at, row.across, aside)));
+    enough(at) && [negate(BESIDE), BESIDE].every((aside) => enough(shift(at, row.across, aside)));
   if (row.points.every(clear)) return row;
   // A cut along the row: a little to one side there may be wood under all of it.
   for (const by of ASIDE) {
