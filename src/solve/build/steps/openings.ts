@@ -51,14 +51,24 @@ export function enteringOf({ design, motions }: Known): readonly Entering[] {
   return [...moving, ...resting];
 }
 
-/** The openings that parts of one thing that goes in decide about; none where nothing stands on one of two sides. */
-export function openingsOf(known: Known, parts: readonly Part[], entering: Entering): readonly Opening[] {
+/** The openings that some parts of what goes in, one of `all`, fill; none where nothing stands on one of two sides. */
+export function openingsOf(
+  known: Known,
+  all: readonly Entering[],
+  entering: Entering,
+  parts: readonly Part[],
+): readonly Opening[] {
   const box = boxOf(parts);
-  return box ? entering.axes.flatMap((axis) => openingAlong(known, box, entering, axis) ?? []) : [];
+  return box ? entering.axes.flatMap((axis) => openingAlong(known, all, entering, box, axis) ?? []) : [];
 }
 
-function openingAlong(known: Known, box: Box, entering: Entering, axis: AxisIndex): Opening | null {
-  const all = enteringOf(known);
+function openingAlong(
+  known: Known,
+  all: readonly Entering[],
+  entering: Entering,
+  box: Box,
+  axis: AxisIndex,
+): Opening | null {
   const loose = new Set([...all, ...known.motions].flatMap(({ moves }) => moves));
   const around = known.design.parts.filter(
     ({ id, body, turned }) => !loose.has(id) && !turned && lieBeside(box, body, axis),
@@ -74,8 +84,7 @@ function openingAlong(known: Known, box: Box, entering: Entering, axis: AxisInde
   const [[low], [high]] = [lows, highs];
   if (!low || !high) return null;
   const others = all.flatMap((other) => {
-    const own =
-      other.moves[0] === entering.moves[0] || other.kind !== entering.kind ? null : boxOf(partsOf(known, other.moves));
+    const own = other === entering || other.kind !== entering.kind ? null : boxOf(partsOf(known, other.moves));
     return own && lieBeside(box, own, axis) ? [own] : [];
   });
   const row = [box, ...others].filter(
