@@ -69,7 +69,7 @@ export function boundsOfOpening(model: Model, part: Part, { moments }: Replay): 
   const box = boxOf(model, group);
   const others = model.record.parts
     .filter((other) => !loose.has(other.id) && isSquare(other))
-    .map(({ id }) => ({ id, box: boxOf(model, [id]) }));
+    .flatMap(({ id }) => model.solid(id).map((piece) => ({ id, box: bounds([piece]) })));
   return own.axes.flatMap((axis) => {
     const around = others.filter((other) => beside(box, other.box, axis));
     const low = around.filter((other) => other.box[1][axis] <= box[0][axis] + LEAST);
@@ -77,9 +77,10 @@ export function boundsOfOpening(model: Model, part: Part, { moments }: Replay): 
     const lowest = Math.max(...low.map((other) => other.box[1][axis]));
     const highest = Math.min(...high.map((other) => other.box[0][axis]));
     if (low.length === 0 || high.length === 0) return [];
+    // To the unit of the record's solids.
     return [
-      ...low.filter((other) => other.box[1][axis] >= lowest - 1e-6),
-      ...high.filter((other) => other.box[0][axis] <= highest + 1e-6),
+      ...low.filter((other) => other.box[1][axis] >= lowest - 1e-4),
+      ...high.filter((other) => other.box[0][axis] <= highest + 1e-4),
     ].map(({ id }) => id);
   });
 }

@@ -44,6 +44,8 @@ export interface Site {
   /** What this stands under or on, if anything: its path, and the kind of assembly that it is. */
   readonly under: Neighbour | null;
   readonly on: Neighbour | null;
+  /** What says that it stands on this. */
+  readonly carries: Neighbour | null;
 }
 
 /** Hardware as it is written, and as its kind has it where it is not: a measure, or lengths that are sold. */

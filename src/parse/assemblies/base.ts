@@ -25,8 +25,14 @@ const own = settings("a base", {
     measure,
     "How far its front stays behind the front of what stands on it: 3 in or 75 mm for a toe-kick, else nothing.",
   ),
-  "in at the sides": may(measure, "How far it stays in at the left and at the right."),
-  "in at the back": may(measure, "How far it stays in at the back."),
+  "in at the sides": may(
+    measure,
+    "How far it stays in at the left and at the right: 3/4 in or 20 mm under a case, else nothing, if nothing is said.",
+  ),
+  "in at the back": may(
+    measure,
+    "How far it stays in at the back: 1 in or 25 mm under a case, else nothing, if nothing is said.",
+  ),
   bearers: may(measure, "How many boards run from front to back inside it."),
   "foot size": may(sizeOf, "How wide and deep a foot is, where its stock does not say it."),
   join: may(joinWords, "How its boards are joined: screws if nothing is said."),
@@ -51,9 +57,12 @@ export const base = assembly({
 });
 
 /** What is left of the room where the base stays in. */
-function footprint(said: Said, { usual, write }: Site): Settings {
+function footprint(said: Said, { usual, write, carries }: Site): Settings {
   const front = said["in at the front"]?.value ?? (said.form?.value === "toe-kick" ? usual("3", "75") : null);
-  const [sides, back] = [said["in at the sides"]?.value, said["in at the back"]?.value];
+  // Under a case it stays clear of the joints of the sides and the back above it, and of a skirting behind it.
+  const inset = carries?.assembly?.kind === "case" ? { sides: usual("3/4", "20"), back: usual("1", "25") } : null;
+  const sides = said["in at the sides"]?.value ?? inset?.sides;
+  const back = said["in at the back"]?.value ?? inset?.back;
   return {
     kind: "space",
     left: sides ? write`room.left + ${sides}` : "room.left",

@@ -12,7 +12,11 @@ import { type Overhang, overhang } from "./top.ts";
 const battenSettings = settings("the battens of a lid", {
   "made of": may(stockName, "Their stock, if it is another than that of the lid."),
   count: may(measure, "How many there are: two if nothing is said."),
-  wide: may(sizeOf, "How wide they are, where their stock does not say it.", "width"),
+  wide: may(
+    sizeOf,
+    "How wide they are: 2 1/2 in or 65 mm of the wood of the lid; a stock of their own may say it.",
+    "width",
+  ),
   in: may(measure, "How far their ends stay inside of what carries the lid: 1 1/2 in or 40 mm if nothing is said."),
   fasten: may(joinWords, "What holds them: slotted screws, so that the lid can move, if nothing is said."),
 });
@@ -154,7 +158,8 @@ function addBattens(entries: Record<string, Settings>, said: Said, { usual, writ
     "made of": own?.["made of"]?.value ?? said["made of"].value,
     as: "lying flat",
     grain: along,
-    ...(own?.wide && { [over]: own.wide.value }),
+    // A stock of their own may be sold in one width.
+    [over]: own?.wide?.value ?? (own?.["made of"] ? undefined : usual("2 1/2", "65")),
     [low]: write`footprint.${low} + ${inside}`,
     [high]: write`footprint.${high} - ${inside}`,
     top: "slab.bottom",

@@ -192,8 +192,14 @@ function droppedLink(standing: Standing, around: Surroundings): Said | undefined
 export const neighbours = (
   standing: Standing,
   around: Surroundings,
-): { under: Neighbour | null; on: Neighbour | null } => ({
+): { under: Neighbour | null; on: Neighbour | null; carries: Neighbour | null } => ({
   under: neighbour(coverOf(standing, around)),
+  carries: neighbour(
+    around.all.find((each) => {
+      const on = link(each, "on");
+      return on !== undefined && isCalled(standing, named(on));
+    }) ?? null,
+  ),
   on: neighbour(bearerOf(standing, around)),
 });
 

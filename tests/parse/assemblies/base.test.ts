@@ -16,9 +16,19 @@ piece:
   footing: { kind: base, ${footing} }
 `;
 
+const FLUSH = "in at the sides: 0, in at the back: 0";
+
 describe("a base under a case", () => {
+  test("stays in at the sides and the back, clear of the joints above it, and leaves room for a skirting", () => {
+    const text = cabinet("made of: ply, up: 4").replace("on: footing", "on: footing, back: thin");
+    // 30 - 2 × 3/4; 16 - 1 - 2 × 3/4.
+    expect(partsOf(text.replace("piece:", "  thin: { sold as: 1/4 hardboard }\npiece:"))).toMatchObject({
+      "footing.front-board": "3/4 × 4 × 28 1/2",
+      "footing.left-board": "3/4 × 4 × 13 1/2",
+    });
+  });
   test("as a toe-kick, front and back over the sides", () => {
-    const parts = partsOf(cabinet("made of: ply, up: 4, form: toe-kick, bearers: 1"));
+    const parts = partsOf(cabinet(`made of: ply, up: 4, form: toe-kick, bearers: 1, ${FLUSH}`));
     // Deep: 16 - 3 = 13; the sides between two boards of 3/4: 13 - 1 1/2 = 11 1/2.
     expect(parts).toMatchObject({
       "footing.front-board": "3/4 × 4 × 30",
@@ -41,13 +51,16 @@ describe("a base under a case", () => {
     });
   });
   test("as wide as the case that stands on it says", () => {
-    const text = cabinet("made of: ply, up: 4").replace("made of: ply, on", "made of: ply, left: 6, across: 20, on");
+    const text = cabinet(`made of: ply, up: 4, ${FLUSH}`).replace(
+      "made of: ply, on",
+      "made of: ply, left: 6, across: 20, on",
+    );
     const { build } = solveText(text);
     const front = build?.design.parts.find(({ id }) => id === "footing.front-board");
     expect(front && [toInches(front.body.low[0]), toInches(front.body.high[0])]).toEqual([6, 26]);
   });
   test("mitred in front", () => {
-    const text = cabinet("made of: ply, up: 4, corners: mitred in front");
+    const text = cabinet(`made of: ply, up: 4, corners: mitred in front, ${FLUSH}`);
     expect(partsOf(text)).toMatchObject({
       "footing.front-board": "3/4 × 4 × 30",
       "footing.back-board": "3/4 × 4 × 28 1/2",
@@ -81,7 +94,7 @@ stock:
   ply: { sold as: 18 mm mdf }
 piece:
   cabinet: { kind: case, made of: ply, on: footing }
-  footing: { kind: base, made of: ply, up: 100, form: toe-kick }
+  footing: { kind: base, made of: ply, up: 100, form: toe-kick, ${FLUSH} }
 `;
     // 400 - 75 - 2 × 18 = 289
     expect(partsOf(text)).toMatchObject({ "footing.left-board": "18 × 100 × 289" });

@@ -25,6 +25,17 @@ describe("a lid", () => {
     // 28 + 2 × 1 by 17 + 1.
     expect(partsOf(chest("form: panel"))["cover.slab"]).toBe("3/4 × 18 × 30");
   });
+  test("has battens 2 1/2 wide of its own wood if nothing is said of them", () => {
+    const parts = partsOf(
+      chest("form: slab with battens, boards: 4").replace("made of: panel, on", "made of: oak, on"),
+    );
+    expect(parts["cover.batten.1"]).toMatch(/^3\/4 × 2 1\/2 × /);
+  });
+  test("whose battens have no width and lie under its hinges is told so", () => {
+    const battens = "form: slab with battens, battens: { made of: oak }";
+    const { findings } = solveText(chest(battens).replace("hinge: loose", "hinge: continuous hinge"));
+    expect(findings.map(({ rule }) => rule)).toContain("place-missing");
+  });
   test("has a support between it and a side", () => {
     const { build, findings } = solveText(chest("form: panel, support: stay, supported from: chest.left-side"));
     // Its sides have no hole.

@@ -1,8 +1,9 @@
 /** Doors, drawers and loose shelves are made to the openings that they go into: what bounds those, and how much of them is filled. */
-import type { Length } from "../../../units/length.ts";
-import { equal, less, min, negate, subtract, sum } from "../../../units/rational.ts";
+import type { Piece } from "../../../geometry/types.ts";
+import { type Length, TOLERANCE } from "../../../units/length.ts";
+import { add, equal, less, min, negate, rational, subtract, sum } from "../../../units/rational.ts";
 import { isCutLater, makingOf } from "../../design/making/plain.ts";
-import { type AxisIndex, enclosing, extent, INDICES, indexOf } from "../../design/space.ts";
+import { type AxisIndex, enclosing, extent, INDICES, indexOf, triple } from "../../design/space.ts";
 import type { Box, Part } from "../../design.ts";
 import type { Work } from "./draft.ts";
 
@@ -70,29 +71,31 @@ function openingAlong(
   axis: AxisIndex,
 ): Opening | null {
   const loose = new Set([...all, ...known.motions].flatMap(({ moves }) => moves));
-  const around = known.design.parts.filter(
-    ({ id, body, turned }) => !loose.has(id) && !turned && lieBeside(box, body, axis),
-  );
+  const around = known.design.parts
+    .filter(({ id, turned }) => !loose.has(id) && !turned)
+    .flatMap((part) => part.solid.pieces.map((piece) => ({ part, piece: boxOfPiece(piece) })))
+    .filter(({ piece }) => lieBeside(box, piece, axis));
   const lows = nearest(
-    around.filter(({ body }) => !less(box.low[axis], body.high[axis])),
-    ({ body }) => negate(body.high[axis]),
+    around.filter(({ piece }) => !less(add(box.low[axis], NEAR), piece.high[axis])),
+    ({ piece }) => negate(piece.high[axis]),
   );
   const highs = nearest(
-    around.filter(({ body }) => !less(body.low[axis], box.high[axis])),
-    ({ body }) => body.low[axis],
+    around.filter(({ piece }) => !less(add(piece.low[axis], NEAR), box.high[axis])),
+    ({ piece }) => piece.low[axis],
   );
   const [[low], [high]] = [lows, highs];
   if (!low || !high) return null;
+  const [from, to] = [low.piece.high[axis], high.piece.low[axis]];
   const others = all.flatMap((other) => {
     const own = other === entering || other.kind !== entering.kind ? null : boxOf(partsOf(known, other.moves));
     return own && lieBeside(box, own, axis) ? [own] : [];
   });
   const row = [box, ...others].filter(
-    (each) => !less(each.low[axis], low.body.high[axis]) && !less(high.body.low[axis], each.high[axis]),
+    (each) => !less(add(each.low[axis], NEAR), from) && !less(add(to, NEAR), each.high[axis]),
   );
   return {
-    bounds: [...lows, ...highs].map(({ id }) => id),
-    ...{ axis, low, high, room: subtract(high.body.low[axis], low.body.high[axis]) },
+    bounds: [...new Set([...lows, ...highs].map(({ part }) => part.id))],
+    ...{ axis, low: low.part, high: high.part, room: subtract(to, from) },
     ...{ filled: sum(row.map((each) => extent(each, axis))), count: row.length },
   };
 }
@@ -103,12 +106,20 @@ const partsOf = ({ design }: Known, moves: readonly string[]): readonly Part[] =
 const boxOf = (parts: readonly Part[]): Box | null =>
   parts.length === 0 ? null : parts.map(({ blank }) => blank).reduce(enclosing);
 
+const NEAR = rational(TOLERANCE);
+
 /** Whether two boxes lie beside each other along an axis. */
 const lieBeside = (a: Box, b: Box, axis: AxisIndex): boolean =>
-  INDICES.every((i) => i === axis || (less(a.low[i], b.high[i]) && less(b.low[i], a.high[i])));
+  INDICES.every((i) => i === axis || (less(add(a.low[i], NEAR), b.high[i]) && less(add(b.low[i], NEAR), a.high[i])));
+
+/** The box around a piece of wood: beside a cut-out there are several. */
+const boxOfPiece = ({ low, high }: Piece): Box => ({
+  low: triple((i) => rational(Math.round(low[i]))),
+  high: triple((i) => rational(Math.round(high[i]))),
+});
 
 /** Those of which a measure is the least. */
-const nearest = (parts: readonly Part[], measure: (part: Part) => Length): readonly Part[] => {
-  const least = parts.map(measure).reduce<Length | null>((so, next) => (so ? min(so, next) : next), null);
-  return least ? parts.filter((part) => equal(measure(part), least)) : [];
+const nearest = <T>(all: readonly T[], measure: (one: T) => Length): readonly T[] => {
+  const least = all.map(measure).reduce<Length | null>((so, next) => (so ? min(so, next) : next), null);
+  return least ? all.filter((one) => equal(measure(one), least)) : [];
 };

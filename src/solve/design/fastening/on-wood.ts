@@ -21,8 +21,8 @@ export function onWood(row: Row, site: Wood, step: Length, margin: Length = half
   // The edge of a cut is as bad as its middle: there has to be wood on both sides.
   const enough = (at: Point): boolean =>
     [negate(margin), ZERO, margin].every((aside) => deep(shift(at, row.along, aside)));
-  const clear = (at: Point): boolean =>
-    enough(at) && [negate(BESIDE), BESIDE].every((aside) => enough(shift(at, row.across, aside)));
+  const beside = (at: Point): readonly Point[] => [negate(BESIDE), BESIDE].map((aside) => shift(at, row.across, aside));
+  const clear = (at: Point): boolean => enough(at) && beside(at).every(deep);
   if (row.points.every(clear)) return row;
   // A cut along the row: a little to one side there may be wood under all of it.
   for (const by of ASIDE) {
@@ -31,7 +31,7 @@ export function onWood(row: Row, site: Wood, step: Length, margin: Length = half
   }
   const placed = (point: Point): Point => {
     if (clear(point)) return point;
-    const sound = nearest(point, row.along, site, step, clear);
+    const sound = nearest(point, row.along, site, step, (at) => enough(at) && beside(at).every(enough));
     return sound ?? (enough(point) ? point : (nearest(point, row.along, site, step, enough) ?? point));
   };
   const points = row.points.map(placed);

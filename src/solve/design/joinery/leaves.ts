@@ -16,7 +16,10 @@ export const beginLeaves: Craft = (joining, bench, context) => () => {
   if (!spots) return null;
   // Strips on a slab are cut with it.
   const sides: readonly (readonly [Side, string])[] = [
-    ...context.hangsWith(join.id).map((id) => ["door", id] as const),
+    ...context
+      .hangsWith(join.id)
+      .filter((id) => bench.pieces.has(id))
+      .map((id) => ["door", id] as const),
     ["hold", to.id],
   ];
   for (const ends of stretches(item, lie, spots))

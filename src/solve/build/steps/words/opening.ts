@@ -43,7 +43,7 @@ function openingText(work: Work, fitted: Kinded, opening: Opening): string {
   const smaller = work.print(subtract(room, filled));
   const size = axis === 2 ? "high" : fitted.kind === "rests" ? "long" : "wide";
   return [
-    `Measure from the ${called(work, low.id)} to the ${called(work, high.id)}, ${placesOf(fitted.parts, axis)}: ${work.print(room)} is expected.`,
+    `Measure ${low === high ? `the opening in the ${called(work, low.id)}` : `from the ${called(work, low.id)} to the ${called(work, high.id)}`}, ${placesOf(fitted.parts, axis)}: ${work.print(room)} is expected.`,
     `${subjectOf(work, fitted, opening)} ${smaller} less than the smallest of these, ${work.print(filled)} ${size}.`,
   ].join(" ");
 }
