@@ -7,6 +7,7 @@ import { shown } from "../exploded/moves.ts";
 import { type Bounds, type Shifts, spread } from "../exploded/spread.ts";
 import type { Marked } from "../labels.ts";
 import { type Group, together } from "./groups.ts";
+import { laidOnBench } from "./on-bench.ts";
 import { opened } from "./opened.ts";
 import { type Driven, driven } from "./screws.ts";
 
@@ -19,6 +20,8 @@ export interface Scene {
   readonly shifts: Shifts;
   readonly screws: readonly Driven[];
   readonly groups: readonly Group[];
+  /** Pencil lines on the wood. */
+  readonly pencil: readonly (readonly [Vec, Vec])[];
 }
 
 /** Clear space between what slides in and where it goes, and between a screw and its hole, as a share of the unit's size. */
@@ -26,7 +29,16 @@ const GAP = 0.05;
 /** How far off a body is drawn that comes off or goes on again, as a share of the unit's size. */
 const OFF = 0.2;
 
-export function sceneOf(build: Build, step: Step): Scene {
+export const sceneOf = (build: Build, step: Step): Scene =>
+  step.shows.as ? benchScene(build, step) : pieceScene(build, step);
+
+function benchScene(build: Build, step: Step): Scene {
+  const { items, pencil } = laidOnBench(build, step);
+  const fresh = new Set(items.map(({ id }) => id));
+  return { items, pencil, fresh, open: [], shifts: new Map(), screws: [], groups: [] };
+}
+
+function pieceScene(build: Build, step: Step): Scene {
   const { shows } = step;
   const goings = goingsOf(build, step);
   const fresh = new Set([...shows.fresh, ...goings.flatMap(({ parts }) => parts)]);
@@ -58,6 +70,7 @@ export function sceneOf(build: Build, step: Step): Scene {
     fresh: seen,
     shifts,
     screws,
+    pencil: [],
     groups: together(
       [...shows.travel.map((each) => ({ ...each, leaves: false })), ...goings].flatMap(
         ({ parts: ids, along, leaves }) => {

@@ -70,7 +70,7 @@ export function stepPicture(build: Build, step: Step, options: StepPictureOption
   const { items, fresh, screws } = scene;
   // Where screws are driven they count; the holes that they go into lie inside the joint.
   const driveways = screws.map(({ mouth, direction }) => ({ at: mouth, direction }));
-  const mouths = driveways.length > 0 ? driveways : mouthsOf(build, step);
+  const mouths = driveways.length > 0 || step.shows.as ? driveways : mouthsOf(build, step);
   const view = chooseView({ items, fresh, mouths }, step.up, before?.view ?? null);
   const extent = sceneExtent(scene, view);
   const scale = sizeFor(extent, inset(frame, MARGIN), before?.scale ?? null);
@@ -80,7 +80,7 @@ export function stepPicture(build: Build, step: Step, options: StepPictureOption
   return {
     ...drawing,
     close: detail?.method ?? null,
-    key: keyOf(scene, view, build),
+    key: keyOf(scene, view, build, step),
     take: { unit: step.unit, view, scale },
     lower: (height) => {
       const low = { ...frame, height };
@@ -101,8 +101,13 @@ const EMPTY: StepPicture = {
 };
 
 /** Parts alike count as the same where they stand alone. */
-function keyOf({ items, fresh, open, screws, groups }: Scene, { name }: View, { parts }: Build): string {
-  const alone = items.length === 1;
+function keyOf(
+  { items, fresh, open, screws, groups }: Scene,
+  { name }: View,
+  { parts }: Build,
+  { shows: { as } }: Step,
+): string {
+  const alone = items.length === 1 && !as;
   const shown = items.map(({ id, mark, shift }) => [alone ? mark : id, fresh.has(id), shift]);
   const sizes = alone ? parts.find(({ id }) => id === items[0]?.id)?.features.length : 0;
   return JSON.stringify([name, shown, sizes, open, screws.map(({ id }) => id), groups.map(({ along }) => along)]);
@@ -126,7 +131,7 @@ function drawn(
   pen: Pen,
   told: ReadonlySet<string>,
 ): Drawing & { readonly detail: Detail | null } {
-  const { items, fresh, shifts, screws, groups } = scene;
+  const { items, fresh, shifts, screws, groups, pencil } = scene;
   const fit = fitInto(extent, inset(frame, MARGIN), scale);
   const plate = new Plate(frame);
   const ground = groundOf(faces, fit, frame);
@@ -153,7 +158,7 @@ function drawn(
   // Whoever looks at the piece the usual way up has to be told.
   const under = dot(view.towards, [0, 0, 1]) < 0 && dot(view.up, [0, 0, 1]) > 0 ? fromBelow(plate, pen) : [];
   const marks = labels(
-    items.filter(({ id }) => marked.has(id)),
+    items.filter(({ id }) => step.shows.as || marked.has(id)),
     faces,
     view,
     fit,
@@ -164,6 +169,10 @@ function drawn(
       ...ways,
       ...strokes(thin, PRESENT),
       ...strokes(thick, FRESH),
+      ...strokes(
+        pencil.map(([from, to]) => [fit.spot(view, from), fit.spot(view, to)]),
+        PRESENT,
+      ),
       ...driven,
       ...arrows,
       ...close,
@@ -172,6 +181,7 @@ function drawn(
     ],
     alt:
       stepInWords(build, step, view) +
+      (step.shows.as ? " Side by side on the bench." : "") +
       (scene.open.length > 0
         ? ` Drawn open: ${listed(scene.open.map((name) => name.replaceAll(/[-.]/g, " ")))}.`
         : "") +

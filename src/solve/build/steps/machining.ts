@@ -181,6 +181,7 @@ function shaping(work: Work, lines: readonly CutLine[], wanted: (feature: Featur
         bench: parts.length * MINUTES.shape,
         cautions: [SAW_CAUTION],
         fresh: alike.map((line) => line.parts[0] as string),
+        as: "worked",
       },
     );
   });
