@@ -53,8 +53,8 @@ export const tints = (faces: readonly VisibleFace[], fit: Fit, view: View): read
   tones(faces, fit, view).flatMap(({ ink, polygons }) => fills(polygons, ink));
 
 /** The visible faces in three strengths of the tint, by how they lie to the light. */
-export function tones(faces: readonly VisibleFace[], fit: Fit, view: View): readonly Toned[] {
-  const tones = [TINT.light, TINT.middle, TINT.dark].map((ink) => ({ ink, polygons: [] as (readonly Spot[])[] }));
+export function tones(faces: readonly VisibleFace[], fit: Fit, view: View, tint = TINT): readonly Toned[] {
+  const tones = [tint.light, tint.middle, tint.dark].map((ink) => ({ ink, polygons: [] as (readonly Spot[])[] }));
   for (const { normal, polygons } of faces) {
     const tone = tones[toneOf(normal, view)];
     for (const polygon of polygons) tone?.polygons.push(polygon.map(fit.page));

@@ -3,8 +3,8 @@ import { type Movement, move } from "../../../geometry/index.ts";
 import { solidBox } from "../../../geometry/solid.ts";
 import type { Solid, Vec } from "../../../geometry/types.ts";
 import { minus, plus } from "../../../geometry/vec.ts";
-import type { Blank, Build, BuiltPart, CutLine, Step } from "../../../solve/build.ts";
 import { partAfter } from "../../../solve/build/part-after.ts";
+import type { Blank, Build, BuiltPart, CutLine, Step } from "../../../solve/build.ts";
 import { makingOf } from "../../../solve/design/making/plain.ts";
 import { indexOf } from "../../../solve/design/space.ts";
 import { type Length, toNumber, ZERO } from "../../../units/index.ts";
@@ -70,7 +70,14 @@ function blanksIn({ blanks }: Build, { actions }: Step, lines: readonly CutLine[
   );
 }
 
-const single = (key: string, mark: string, solid: Solid): Kind => ({ key, mark, count: 1, solid, boards: 1, layers: 1 });
+const single = (key: string, mark: string, solid: Solid): Kind => ({
+  key,
+  mark,
+  count: 1,
+  solid,
+  boards: 1,
+  layers: 1,
+});
 
 const blankKind = (blank: Blank): Kind =>
   single(
@@ -169,7 +176,11 @@ function inColumns(stacks: readonly Stack[], gap: number): Laid {
 }
 
 /** Columns no deeper than `most`, where a stack goes in at all. */
-function columnsOf(stacks: readonly Stack[], most: number, gap: number): { readonly size: number; readonly laid: Laid } {
+function columnsOf(
+  stacks: readonly Stack[],
+  most: number,
+  gap: number,
+): { readonly size: number; readonly laid: Laid } {
   let [x, y, wide, deep] = [0, 0, 0, 0];
   const placed = stacks.map((stack) => {
     if (y > 0 && y + stack.size[1] > most + 1e-6) [x, y, wide] = [x + wide + gap, 0, 0];

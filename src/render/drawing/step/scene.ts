@@ -2,6 +2,7 @@
 import { isEmpty } from "../../../geometry/solid.ts";
 import type { Vec } from "../../../geometry/types.ts";
 import { minus, norm, times } from "../../../geometry/vec.ts";
+import { mountedAt } from "../../../solve/build/mounted.ts";
 import type { Build, BuiltPart, Step } from "../../../solve/build.ts";
 import { shown } from "../exploded/moves.ts";
 import { type Bounds, type Shifts, spread } from "../exploded/spread.ts";
@@ -12,9 +13,11 @@ import { opened } from "./opened.ts";
 import { type Driven, driven } from "./screws.ts";
 
 export interface Scene {
-  /** New parts first, so that where edges coincide theirs are drawn; hardware has no mark. */
+  /** New parts first, so that where edges coincide theirs are drawn. */
   readonly items: readonly Marked[];
   readonly fresh: ReadonlySet<string>;
+  /** Of what is new, the hardware, by what is bought as one: its halves. */
+  readonly hardware: ReadonlyMap<string, string>;
   /** Names of what is drawn open, so that what is new can be seen. */
   readonly open: readonly string[];
   readonly shifts: Shifts;
@@ -35,7 +38,7 @@ export const sceneOf = (build: Build, step: Step): Scene =>
 function benchScene(build: Build, step: Step): Scene {
   const { items, pencil } = laidOnBench(build, step);
   const fresh = new Set(items.map(({ id }) => id));
-  return { items, pencil, fresh, open: [], shifts: new Map(), screws: [], groups: [] };
+  return { items, pencil, fresh, hardware: new Map(), open: [], shifts: new Map(), screws: [], groups: [] };
 }
 
 function pieceScene(build: Build, step: Step): Scene {
@@ -46,7 +49,9 @@ function pieceScene(build: Build, step: Step): Scene {
   const all = build.parts.filter(({ id }) => wanted.has(id));
   const parts = [...all.filter(({ id }) => fresh.has(id)), ...all.filter(({ id }) => !fresh.has(id))];
   const size = Math.max(1, ...parts.map(({ solid }) => norm(minus(solid.high, solid.low))));
-  const moves = shown(shows).filter(({ parts: moving, into }) => slidesIn(build, moving, into));
+  const fitted = hardwareOn(build, step, wanted);
+  const screwedOn = new Set(fitted.now.flatMap(({ joint }) => joint ?? []));
+  const moves = shown(shows).filter(({ parts: moving, into }) => slidesIn(build, moving, into, screwedOn));
   const shifts = new Map(spread(parts, moves, GAP * size));
   for (const { parts: ids, out } of goings) for (const id of ids) shifts.set(id, times(out, OFF * size));
   const shiftOf = (id: string): Vec => shifts.get(id) ?? [0, 0, 0];
@@ -54,12 +59,12 @@ function pieceScene(build: Build, step: Step): Scene {
   const screws = build.fasteners
     .filter(({ id }) => shows.fasteners.includes(id))
     .map((fastener) => driven(fastener, (id) => solids.get(id), shiftOf, GAP * 0.6 * size));
-  const fitted = hardwareOn(build, step, wanted);
   const shut = [
     ...parts.map(({ id, mark, solid }): Marked => ({ id, mark, solid, shift: shiftOf(id) })),
-    ...[...fitted.now, ...fitted.before].map(
-      ({ id, solid, carriedBy }): Marked => ({ id, mark: "", solid, shift: shiftOf(carriedBy) }),
+    ...fitted.now.map(
+      ({ id, item, solid, carriedBy }): Marked => ({ id, mark: item.kind, solid, shift: shiftOf(carriedBy) }),
     ),
+    ...fitted.before.map(({ id, solid, carriedBy }): Marked => ({ id, mark: "", solid, shift: shiftOf(carriedBy) })),
   ];
   const seen = new Set([...fresh, ...fitted.now.map(({ id }) => id)]);
   const still = shows.travel.length === 0 && goings.length === 0 && fitted.now.length > 0;
@@ -68,6 +73,7 @@ function pieceScene(build: Build, step: Step): Scene {
     items,
     open: motions.map(({ name }) => name),
     fresh: seen,
+    hardware: new Map(fitted.now.map(({ id, halfOf = id }) => [id, halfOf])),
     shifts,
     screws,
     pencil: [],
@@ -101,23 +107,26 @@ function goingsOf(build: Build, { actions, number }: Step) {
 
 const off = (action: Step["actions"][number]): readonly string[] => (action.do === "remove" ? action.parts : []);
 
-/** What hardware stands on the parts that are shown: put on in this step, or before. */
-function hardwareOn(build: Build, { number, actions }: Step, parts: ReadonlySet<string>) {
-  const fits = (all: Step["actions"]) => new Set(all.flatMap((action) => (action.do === "fit" ? action.hardware : [])));
-  const now = fits(actions);
-  const before = fits(build.steps.filter((each) => each.number < number).flatMap((each) => each.actions));
+/** What hardware stands on the parts that are shown: put on in this step, or before; what is taken off in it comes off with its part. */
+function hardwareOn(build: Build, step: Step, parts: ReadonlySet<string>) {
+  const { before, after } = mountedAt(build, step);
   const here = build.hardware.filter(({ carriedBy, solid }) => parts.has(carriedBy) && !isEmpty(solid));
   return {
-    now: here.filter(({ id }) => now.has(id)),
-    before: here.filter(({ id }) => before.has(id) && !now.has(id)),
+    now: here.filter(({ id }) => after.has(id) && !before.has(id)),
+    before: here.filter(({ id }) => before.has(id)),
   };
 }
 
-/** Whether a joint lets something of one side into the other, so that the parts show more when they stand apart. */
-const slidesIn = ({ joints }: Build, moving: readonly string[], into: readonly string[]): boolean =>
+/** Whether a joint lets something of one side into the other, or has hardware between them, so that they show more when they stand apart. */
+const slidesIn = (
+  { joints }: Build,
+  moving: readonly string[],
+  into: readonly string[],
+  screwedOn: ReadonlySet<string>,
+): boolean =>
   joints.some(
-    ({ parts: [a, b], insertion, method }) =>
-      (insertion !== null || method === "dowels") &&
+    ({ id, parts: [a, b], insertion, method }) =>
+      (insertion !== null || method === "dowels" || screwedOn.has(id)) &&
       ((moving.includes(a) && into.includes(b)) || (moving.includes(b) && into.includes(a))),
   );
 

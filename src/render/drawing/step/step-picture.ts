@@ -8,6 +8,7 @@ import { dot } from "../../../geometry/vec.ts";
 import type { Build, Step } from "../../../solve/build.ts";
 import { UNITS_PER_INCH } from "../../../units/index.ts";
 import type { Item } from "../../document.ts";
+import { METAL } from "../../palette.ts";
 import type { Frame } from "../../style.ts";
 import { type Drawing, NOT_TO_SCALE, type Pen, type Spot } from "../drawing.ts";
 import { type Extent, extentOf, extentOfItems, fitInto, inset, scaleInto } from "../fit.ts";
@@ -18,6 +19,7 @@ import { linesOf, type Picture, SPECK, takePicture, tones } from "../picture.ts"
 import { placeBalloons } from "../place-balloons.ts";
 import { boxAround, Plate } from "../plate.ts";
 import { FRESH, PRESENT } from "../strokes.ts";
+import { seenArea } from "../targets.ts";
 import { travelLines } from "../travel-lines.ts";
 import { listed, stepInWords } from "../words.ts";
 import { travelArrow } from "./arrows.ts";
@@ -71,7 +73,9 @@ export function stepPicture(build: Build, step: Step, options: StepPictureOption
   // Where screws are driven they count; the holes that they go into lie inside the joint.
   const driveways = screws.map(({ mouth, direction }) => ({ at: mouth, direction }));
   const mouths = driveways.length > 0 || step.shows.as ? driveways : mouthsOf(build, step);
-  const view = chooseView({ items, fresh, mouths }, step.up, before?.view ?? null);
+  // Where parts are new they are looked at; else what is put on them.
+  const parts = new Set([...fresh].filter((id) => !scene.hardware.has(id)));
+  const view = chooseView({ items, fresh: parts.size > 0 ? parts : fresh, mouths }, step.up, before?.view ?? null);
   const extent = sceneExtent(scene, view);
   const scale = sizeFor(extent, inset(frame, MARGIN), before?.scale ?? null);
   const picture = takePicture(items, view, fitInto(extent, frame, scale), SPECK.step);
@@ -131,16 +135,22 @@ function drawn(
   pen: Pen,
   told: ReadonlySet<string>,
 ): Drawing & { readonly detail: Detail | null } {
-  const { items, fresh, shifts, screws, groups, pencil } = scene;
+  const { items, fresh, hardware, shifts, screws, groups, pencil } = scene;
   const fit = fitInto(extent, inset(frame, MARGIN), scale);
   const plate = new Plate(frame);
   const ground = groundOf(faces, fit, frame);
   const isNew = (id: string) => fresh.has(id);
-  const tint = tones(
-    faces.filter(({ id }) => isNew(id)),
-    fit,
-    view,
-  );
+  const tint = [
+    ...tones(
+      faces.filter(({ id }) => isNew(id) && !hardware.has(id)),
+      fit,
+      view,
+    ),
+    ...tones(
+      faces.filter(({ id }) => hardware.has(id)),
+      ...[fit, view, METAL],
+    ),
+  ];
   const thin = linesOf(picture, fit, plate, (id) => !isNew(id));
   const thick = linesOf(picture, fit, plate, isNew);
   const ways = travelLines(build.joints, shifts, picture.stage, fit);
@@ -155,10 +165,11 @@ function drawn(
   const close = detail ? enlarged(detail, { fills: tint, strokes: lines }, plate, pen) : [];
   // Of a body that comes off or goes on again only the part in front.
   const marked = new Set(step.shows.fresh);
+  const named = clearerHalves(hardware, (id) => seenArea(faces, id, fit.scale));
   // Whoever looks at the piece the usual way up has to be told.
   const under = dot(view.towards, [0, 0, 1]) < 0 && dot(view.up, [0, 0, 1]) > 0 ? fromBelow(plate, pen) : [];
   const marks = labels(
-    items.filter(({ id }) => step.shows.as || marked.has(id)),
+    items.filter(({ id }) => step.shows.as || marked.has(id) || named.has(id)),
     faces,
     view,
     fit,
@@ -189,6 +200,16 @@ function drawn(
     scale: NOT_TO_SCALE,
     detail,
   };
+}
+
+/** Of what is bought as one, the half that is seen better. */
+function clearerHalves(hardware: ReadonlyMap<string, string>, seen: (id: string) => number): ReadonlySet<string> {
+  const best = new Map<string, string>();
+  for (const [id, whole] of hardware) {
+    const other = best.get(whole);
+    if (other === undefined || seen(id) > seen(other)) best.set(whole, id);
+  }
+  return new Set(best.values());
 }
 
 /** In the first corner where there is room for it, the lower left one at last. */
