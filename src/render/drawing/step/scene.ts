@@ -1,11 +1,11 @@
 /** What a step's picture consists of: the unit in hand, what is new pulled off along its way where it slides into something. */
 import { isEmpty } from "../../../geometry/solid.ts";
 import type { Vec } from "../../../geometry/types.ts";
-import { minus, norm, times } from "../../../geometry/vec.ts";
+import { minus, norm, plus, times } from "../../../geometry/vec.ts";
 import { mountedAt } from "../../../solve/build/mounted.ts";
 import type { Build, BuiltPart, Step } from "../../../solve/build.ts";
 import { shown } from "../exploded/moves.ts";
-import { type Bounds, type Shifts, spread } from "../exploded/spread.ts";
+import { type Bounds, reach, type Shifts, spread } from "../exploded/spread.ts";
 import type { Marked } from "../labels.ts";
 import { type Group, together } from "./groups.ts";
 import { laidOnBench } from "./on-bench.ts";
@@ -53,6 +53,12 @@ function pieceScene(build: Build, step: Step): Scene {
   const screwedOn = new Set(fitted.now.flatMap(({ joint }) => joint ?? []));
   const moves = shown(shows).filter(({ parts: moving, into }) => slidesIn(build, moving, into, screwedOn));
   const shifts = new Map(spread(parts, moves, GAP * size));
+  const slides = new Set(build.motions.flatMap(({ kind, joints }) => (kind === "slide" ? joints : [])));
+  const runners = build.joints.filter(({ id }) => screwedOn.has(id) && slides.has(id));
+  for (const { parts: ids, along } of moves) {
+    const by = outOf(parts, ids, along, runners);
+    if (by > 0) for (const id of ids) shifts.set(id, plus(shifts.get(id) ?? [0, 0, 0], times(along, -by)));
+  }
   for (const { parts: ids, out } of goings) for (const id of ids) shifts.set(id, times(out, OFF * size));
   const shiftOf = (id: string): Vec => shifts.get(id) ?? [0, 0, 0];
   const solids = new Map(build.parts.map(({ id, solid }) => [id, solid]));
@@ -115,6 +121,16 @@ function hardwareOn(build: Build, step: Step, parts: ReadonlySet<string>) {
     now: here.filter(({ id }) => after.has(id) && !before.has(id)),
     before: here.filter(({ id }) => before.has(id)),
   };
+}
+
+/** How far it is from its place until it stands before what it runs on, so that both halves of its slides are seen; 0 for what runs on nothing. */
+function outOf(parts: readonly BuiltPart[], moving: readonly string[], along: Vec, runners: Build["joints"]): number {
+  const ends = runners.flatMap(({ parts: [a, b] }): readonly number[] => {
+    const [mover, stays] = moving.includes(a) ? [a, b] : [b, a];
+    const [m, s] = [mover, stays].map((id) => parts.find((part) => part.id === id)?.solid);
+    return moving.includes(mover) && m && s ? [reach(m, along, 1) - reach(s, along, -1)] : [];
+  });
+  return Math.max(0, ...ends);
 }
 
 /** Whether a joint lets something of one side into the other, or has hardware between them, so that they show more when they stand apart. */
