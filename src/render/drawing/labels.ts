@@ -68,6 +68,7 @@ function labelOf(part: Marked, faces: readonly VisibleFace[], view: View, fit: F
   const { id, mark } = part;
   const { low, high } = extentOfItems([part], view);
   const all = (high[0] - low[0]) * (high[1] - low[1]) * fit.scale * fit.scale;
-  if (seenArea(faces, id, fit.scale) >= Math.min(ENOUGH, SHARE * all)) return { mark, targets: targetsOn(faces, id, fit), hidden: false };
+  if (seenArea(faces, id, fit.scale) >= Math.min(ENOUGH, SHARE * all))
+    return { mark, targets: targetsOn(faces, id, fit), hidden: false };
   return { mark, targets: [fit.page(picturePoint(view, middleOf(part)))], hidden: true };
 }

@@ -6,6 +6,7 @@ import {
   flip,
   intersect,
   type Plane,
+  placedSolid,
   planeThrough,
   type Solid,
   solidBox,
@@ -17,7 +18,7 @@ import { add, multiply, rational } from "../../units/index.ts";
 import type { Build, BuiltPart } from "../build.ts";
 import { standsOut } from "../design/shapes/kinds.ts";
 import { enclosing, triple } from "../design/space.ts";
-import { onBench } from "../design/turning.ts";
+import { onBench, placedFeature } from "../design/turning.ts";
 import type { Box, Direction, Feature, Point } from "../design.ts";
 
 /** Features by their places, and holes, that steps from `first` to `last` make in a part. */
@@ -32,14 +33,22 @@ export function workIn({ steps, holes }: Pick<Build, "steps" | "holes">, part: s
   };
 }
 
-/** On the bench, in the coordinates of its body, when the step with this number is done. */
+/** When the step with this number is done. */
 export function partAfter(build: Pick<Build, "steps" | "holes">, built: BuiltPart, number: number): BuiltPart {
+  const later = workIn(build, built.id, number + 1, Number.POSITIVE_INFINITY).features;
+  if (later.size === 0) return built;
   const part = { ...built, ...onBench(built) };
-  const later = workIn(build, part.id, number + 1, Number.POSITIVE_INFINITY).features;
-  if (later.size === 0) return part;
-  const isDone = (_: Feature, i: number): boolean => !later.has(i);
-  const [done, waiting] = [part.features.filter(isDone), part.features.filter((_, i) => later.has(i))];
-  return { ...part, solid: filled(part, done, waiting), features: done };
+  const done = part.features.filter((_, i) => !later.has(i));
+  const waiting = part.features.filter((_, i) => later.has(i));
+  const solid = filled(part, done, waiting);
+  const { turned } = built;
+  if (!turned) return { ...built, solid, features: done };
+  return {
+    ...built,
+    solid: placedSolid(solid, turned.placement),
+    features: done.map((feature) => placedFeature(feature, turned.placement)),
+    turned: { ...turned, solid, features: done },
+  };
 }
 
 /** With the wood that is still where features will be. */

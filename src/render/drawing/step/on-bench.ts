@@ -6,9 +6,9 @@ import { minus, plus } from "../../../geometry/vec.ts";
 import { partAfter } from "../../../solve/build/part-after.ts";
 import type { Blank, Build, BuiltPart, CutLine, Step } from "../../../solve/build.ts";
 import { makingOf } from "../../../solve/design/making/plain.ts";
-import { indexOf } from "../../../solve/design/space.ts";
 import { type Length, toNumber, ZERO } from "../../../units/index.ts";
 import type { Marked } from "../labels.ts";
+import { lying } from "../part/lying.ts";
 
 export interface Laid {
   readonly items: readonly Marked[];
@@ -104,19 +104,20 @@ function slabKind({ blanks, parts }: Build, { mark, parts: [first = ""] }: CutLi
 function workedKind(build: Build, { mark, parts: ids }: CutLine, number: number): readonly Kind[] {
   const part = build.parts.find(({ id }) => ids.includes(id));
   if (!part) return [];
-  return [{ ...single(`${mark} ${number}`, mark, lying(partAfter(build, part, number))), count: ids.length }];
+  const solid = flat(partAfter(build, part, number), build.holes);
+  return [{ ...single(`${mark} ${number}`, mark, solid), count: ids.length }];
 }
 
 const boxOf = ({ length, width, thickness }: Readonly<Record<"length" | "width" | "thickness", Length>>): Solid =>
   solidBox([ZERO, ZERO, ZERO], [length, width, thickness]);
 
-/** With its length to the right and its thickness up. */
-function lying({ solid, axes }: BuiltPart): Solid {
-  const from = [indexOf(axes.length), indexOf(axes.width), indexOf(axes.thickness)] as const;
-  // An odd order of the axes would make a mirror image of it.
-  const odd = (from[0] - from[1]) * (from[1] - from[2]) * (from[2] - from[0]) < 0;
-  const turned: Movement = { from, sign: [1, odd ? -1 : 1, 1], shift: [ZERO, ZERO, ZERO] };
-  return move(solid, turned);
+/** As in the drawing of the part: the side with most work in it up. */
+function flat(built: BuiltPart, holes: Build["holes"]): Solid {
+  const { part, face } = lying(built, holes);
+  const ways = [face.right, face.up, face.towards] as const;
+  const from = ways.map((way) => way.findIndex((c) => Math.abs(c) > 0.5)) as unknown as Movement["from"];
+  const sign = ways.map((way) => Math.sign(way.find((c) => Math.abs(c) > 0.5) ?? 1)) as unknown as Movement["sign"];
+  return move(part.solid, { from, sign, shift: [ZERO, ZERO, ZERO] });
 }
 
 const sizeOf = ({ low, high }: Solid): Vec => minus(high, low);
