@@ -5,7 +5,7 @@ import { minus, norm, plus, times } from "../../../geometry/vec.ts";
 import { mountedAt } from "../../../solve/build/mounted.ts";
 import type { Build, BuiltPart, Step } from "../../../solve/build.ts";
 import { shown } from "../exploded/moves.ts";
-import { type Bounds, reach, type Shifts, spread } from "../exploded/spread.ts";
+import { reach, type Shifts, spread } from "../exploded/spread.ts";
 import type { Marked } from "../labels.ts";
 import { type Group, together } from "./groups.ts";
 import { laidOnBench } from "./on-bench.ts";
@@ -83,16 +83,7 @@ function pieceScene(build: Build, step: Step): Scene {
     shifts,
     screws,
     pencil: [],
-    groups: together(
-      [...shows.travel.map((each) => ({ ...each, leaves: false })), ...goings].flatMap(
-        ({ parts: ids, along, leaves }) => {
-          const moving = parts.filter(({ id }) => ids.includes(id));
-          const box = boundsOf(moving, shiftOf);
-          return box ? [{ box, along, leaves }] : [];
-        },
-      ),
-      (GAP * size) / 2,
-    ),
+    groups: together([...shows.travel.map((each) => ({ ...each, leaves: false })), ...goings]),
   };
 }
 
@@ -145,12 +136,3 @@ const slidesIn = (
       (insertion !== null || method === "dowels" || screwedOn.has(id)) &&
       ((moving.includes(a) && into.includes(b)) || (moving.includes(b) && into.includes(a))),
   );
-
-function boundsOf(parts: readonly BuiltPart[], shiftOf: (id: string) => Vec): Bounds | null {
-  if (parts.length === 0) return null;
-  const bound = (of: (...values: number[]) => number, corner: "low" | "high"): Vec => {
-    const at = (i: 0 | 1 | 2) => of(...parts.map(({ id, solid }) => solid[corner][i] + shiftOf(id)[i]));
-    return [at(0), at(1), at(2)];
-  };
-  return { low: bound(Math.min, "low"), high: bound(Math.max, "high") };
-}

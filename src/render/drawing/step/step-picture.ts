@@ -4,7 +4,7 @@
  */
 import { picturePoint, type View, visibleFaces } from "../../../geometry/picture/index.ts";
 import type { VisibleFace } from "../../../geometry/types.ts";
-import { dot } from "../../../geometry/vec.ts";
+import { dot, plus, times } from "../../../geometry/vec.ts";
 import type { Build, Step } from "../../../solve/build.ts";
 import { UNITS_PER_INCH } from "../../../units/index.ts";
 import type { Item } from "../../document.ts";
@@ -13,7 +13,7 @@ import type { Frame } from "../../style.ts";
 import { type Drawing, NOT_TO_SCALE, type Pen, type Spot } from "../drawing.ts";
 import { type Extent, extentOf, extentOfItems, fitInto, inset, scaleInto } from "../fit.ts";
 import { groundOf } from "../ground.ts";
-import { centred, fills, strokes } from "../ink.ts";
+import { centred, fills, onPage, strokes } from "../ink.ts";
 import { labels } from "../labels.ts";
 import { linesOf, type Picture, SPECK, takePicture, tones } from "../picture.ts";
 import { placeBalloons } from "../place-balloons.ts";
@@ -22,7 +22,7 @@ import { FRESH, PRESENT } from "../strokes.ts";
 import { seenArea } from "../targets.ts";
 import { travelLines } from "../travel-lines.ts";
 import { listed, stepInWords } from "../words.ts";
-import { travelArrow } from "./arrows.ts";
+import { type Mover, travelArrow } from "./arrows.ts";
 import { type Detail, detailOf } from "./detail.ts";
 import { enlarged } from "./enlarge.ts";
 import { mouthsOf } from "./mouths.ts";
@@ -155,7 +155,14 @@ function drawn(
   const thick = linesOf(picture, fit, plate, isNew);
   const ways = travelLines(build.joints, shifts, picture.stage, fit);
   const driven = screws.flatMap((screw) => drawDriven(screw, picture.stage, fit, plate));
-  const arrows = groups.flatMap((group) => travelArrow(group, view, fit, plate, ground));
+  const movers = items.map(
+    ({ id, solid, shift = [0, 0, 0] }): Mover => ({
+      id,
+      middle: fit.spot(view, plus(times(plus(solid.low, solid.high), 0.5), shift)),
+      edges: picture.lines.flatMap((line) => (line.id === id ? onPage(fit, line.visible) : [])),
+    }),
+  );
+  const arrows = groups.flatMap((group) => travelArrow(group, movers, view, plate, ground));
   const joins = step.kind === "join" || step.kind === "glue-up";
   const detail = joins ? detailOf(build, scene, { view, fit, plate, ground, faces }, told) : null;
   const lines = [
