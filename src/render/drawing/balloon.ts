@@ -13,7 +13,7 @@ const RING = { width: 0.7, ink: BLACK } as const;
 
 /** Marks have capitals only; a name stands without a circle, in these letters. */
 const NAME = { font: "regular", size: 10 } as const;
-const isName = (mark: string): boolean => /[a-z]/.test(mark);
+export const isName = (mark: string): boolean => /[a-z]/.test(mark);
 const NAME_HIGH = 6;
 
 /** Half the width of a balloon: a circle, or for long marks a lozenge with round ends. */

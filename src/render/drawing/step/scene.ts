@@ -68,7 +68,12 @@ function pieceScene(build: Build, step: Step): Scene {
   const shut = [
     ...parts.map(({ id, mark, solid }): Marked => ({ id, mark, solid, shift: shiftOf(id) })),
     ...fitted.now.map(
-      ({ id, item, solid, carriedBy }): Marked => ({ id, mark: item.kind, solid, shift: shiftOf(carriedBy) }),
+      ({ id, item, solid, carriedBy }): Marked => ({
+        id,
+        mark: shortName(item.kind),
+        solid,
+        shift: shiftOf(carriedBy),
+      }),
     ),
     ...fitted.before.map(({ id, solid, carriedBy }): Marked => ({ id, mark: "", solid, shift: shiftOf(carriedBy) })),
   ];
@@ -103,6 +108,9 @@ function goingsOf(build: Build, { actions, number }: Step) {
 }
 
 const off = (action: Step["actions"][number]): readonly string[] => (action.do === "remove" ? action.parts : []);
+
+/** Without what it is for: "cup hinge". */
+const shortName = (kind: string): string => kind.replace(/ for .*/u, "");
 
 /** What hardware stands on the parts that are shown: put on in this step, or before; what is taken off in it comes off with its part. */
 function hardwareOn(build: Build, step: Step, parts: ReadonlySet<string>) {

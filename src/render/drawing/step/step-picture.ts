@@ -4,12 +4,12 @@
  */
 import { picturePoint, type View, visibleFaces } from "../../../geometry/picture/index.ts";
 import type { VisibleFace } from "../../../geometry/types.ts";
-import { dot, plus, times } from "../../../geometry/vec.ts";
+import { plus, times } from "../../../geometry/vec.ts";
 import type { Build, Step } from "../../../solve/build.ts";
 import { UNITS_PER_INCH } from "../../../units/index.ts";
 import type { Item } from "../../document.ts";
 import { METAL } from "../../palette.ts";
-import type { Frame } from "../../style.ts";
+import { type Frame, TYPE } from "../../style.ts";
 import { type Drawing, NOT_TO_SCALE, type Pen, type Spot } from "../drawing.ts";
 import { type Extent, extentOf, extentOfItems, fitInto, inset, scaleInto } from "../fit.ts";
 import { groundOf } from "../ground.ts";
@@ -28,6 +28,7 @@ import { enlarged } from "./enlarge.ts";
 import { mouthsOf } from "./mouths.ts";
 import { type Scene, sceneOf } from "./scene.ts";
 import { drawDriven, reachOf } from "./screws.ts";
+import { sideSeen } from "./side-seen.ts";
 import { chooseView } from "./views.ts";
 
 /** From where and how large a picture was taken, so that the next may be taken alike. */
@@ -173,8 +174,8 @@ function drawn(
   // Of a body that comes off or goes on again only the part in front.
   const marked = new Set(step.shows.fresh);
   const named = clearerHalves(hardware, (id) => seenArea(faces, id, fit.scale));
-  // Whoever looks at the piece the usual way up has to be told.
-  const under = dot(view.towards, [0, 0, 1]) < 0 && dot(view.up, [0, 0, 1]) > 0 ? fromBelow(plate, pen) : [];
+  const aside = step.shows.as ? null : sideSeen(view, step.up);
+  const words = aside === null ? [] : captioned(aside, plate, pen);
   const marks = labels(
     items.filter(({ id }) => step.shows.as || marked.has(id) || named.has(id)),
     faces,
@@ -194,7 +195,7 @@ function drawn(
       ...driven,
       ...arrows,
       ...close,
-      ...under,
+      ...words,
       ...placeBalloons(marks, plate, pen, ground),
     ],
     alt:
@@ -220,19 +221,19 @@ function clearerHalves(hardware: ReadonlyMap<string, string>, seen: (id: string)
 }
 
 /** In the first corner where there is room for it, the lower left one at last. */
-function fromBelow(plate: Plate, pen: Pen): readonly Item[] {
+function captioned(words: string, plate: Plate, pen: Pen): readonly Item[] {
   const { x, y, width, height } = plate.frame;
-  const half = pen.measure(BELOW, "regular", 10) / 2 + 1;
+  const { font, size, ink } = TYPE.caption;
+  const half = pen.measure(words, font, size) / 2 + 1;
   const corners = [x + half, x + width - half].flatMap((cx) => [y + height - 7, y + 7].map((cy): Spot => [cx, cy]));
   const free = ([cx, cy]: Spot): boolean => {
     const box = boxAround(cx, cy, 2 * half, 12);
     return plate.isFree(box) && plate.linesThrough(box) === 0;
   };
-  const { item, box } = centred(pen, BELOW, corners.find(free) ?? (corners[0] as Spot), {});
+  const { item, box } = centred(pen, words, corners.find(free) ?? (corners[0] as Spot), { font, size, ink });
   plate.addBox(box);
   return [item];
 }
-const BELOW = "Seen from below";
 
 function sceneExtent({ items, screws }: Scene, view: View): Extent {
   const { low, high } = extentOfItems(items, view);
