@@ -4,6 +4,7 @@ import type { Vec } from "../../../geometry/types.ts";
 import { minus, norm, plus, times } from "../../../geometry/vec.ts";
 import { mountedAt } from "../../../solve/build/mounted.ts";
 import type { Build, BuiltPart, Step } from "../../../solve/build.ts";
+import { toNumber } from "../../../units/index.ts";
 import { shown } from "../exploded/moves.ts";
 import { reach, type Shifts, spread } from "../exploded/spread.ts";
 import type { Marked } from "../labels.ts";
@@ -29,6 +30,8 @@ export interface Scene {
 
 /** Clear space between what slides in and where it goes, and between a screw and its hole, as a share of the unit's size. */
 const GAP = 0.05;
+/** The same as a share of the longest dowel, half of which stands out. */
+const CLEAR = 1.5;
 /** How far off a body is drawn that comes off or goes on again, as a share of the unit's size. */
 const OFF = 0.2;
 
@@ -52,7 +55,9 @@ function pieceScene(build: Build, step: Step): Scene {
   const fitted = hardwareOn(build, step, wanted);
   const screwedOn = new Set(fitted.now.flatMap(({ joint }) => joint ?? []));
   const moves = shown(shows).filter(({ parts: moving, into }) => slidesIn(build, moving, into, screwedOn));
-  const shifts = new Map(spread(parts, moves, GAP * size));
+  const pegs = new Set(pegsIn(build, shown(shows)));
+  const long = build.fasteners.flatMap(({ id, length, body }) => (pegs.has(id) && !body ? [toNumber(length)] : []));
+  const shifts = new Map(spread(parts, moves, Math.max(GAP * size, CLEAR * Math.max(0, ...long))));
   const slides = new Set(build.motions.flatMap(({ kind, joints }) => (kind === "slide" ? joints : [])));
   const runners = build.joints.filter(({ id }) => screwedOn.has(id) && slides.has(id));
   for (const { parts: ids, along } of moves) {
@@ -63,7 +68,7 @@ function pieceScene(build: Build, step: Step): Scene {
   const shiftOf = (id: string): Vec => shifts.get(id) ?? [0, 0, 0];
   const solids = new Map(build.parts.map(({ id, solid }) => [id, solid]));
   const screws = build.fasteners
-    .filter(({ id }) => shows.fasteners.includes(id))
+    .filter(({ id, body }) => shows.fasteners.includes(id) || (pegs.has(id) && !body))
     .map((fastener) => driven(fastener, (id) => solids.get(id), shiftOf, GAP * 0.6 * size));
   const shut = [
     ...parts.map(({ id, mark, solid }): Marked => ({ id, mark, solid, shift: shiftOf(id) })),
@@ -74,6 +79,9 @@ function pieceScene(build: Build, step: Step): Scene {
         solid,
         shift: shiftOf(carriedBy),
       }),
+    ),
+    ...build.fasteners.flatMap(({ id, body, travelsWith }): readonly Marked[] =>
+      body && travelsWith !== null && pegs.has(id) ? [{ id, mark: "", solid: body, shift: shiftOf(travelsWith) }] : [],
     ),
     ...fitted.before.map(({ id, solid, carriedBy }): Marked => ({ id, mark: "", solid, shift: shiftOf(carriedBy) })),
   ];
@@ -108,6 +116,18 @@ function goingsOf(build: Build, { actions, number }: Step) {
 }
 
 const off = (action: Step["actions"][number]): readonly string[] => (action.do === "remove" ? action.parts : []);
+
+/** Ids of the dowels, pins and splines that go from one part into the other in these moves. */
+const pegsIn = ({ joints, fasteners }: Build, moves: ReturnType<typeof shown>): readonly string[] => {
+  const made = new Set(
+    moves.flatMap(({ parts, into }) =>
+      joints.flatMap(({ id, parts: [a, b] }) =>
+        (parts.includes(a) && into.includes(b)) || (parts.includes(b) && into.includes(a)) ? [id] : [],
+      ),
+    ),
+  );
+  return fasteners.flatMap(({ id, joint, travelsWith }) => (travelsWith !== null && made.has(joint) ? [id] : []));
+};
 
 /** Without what it is for: "cup hinge". */
 const shortName = (kind: string): string => kind.replace(/ for .*/u, "");

@@ -5,7 +5,7 @@ import { dot, plus, times } from "../../../geometry/vec.ts";
 import type { Fastener } from "../../../solve/build.ts";
 import { toNumber } from "../../../units/index.ts";
 import type { Item, Stroke } from "../../document.ts";
-import { BLACK, WHITE } from "../../palette.ts";
+import { BLACK, TINT, WHITE } from "../../palette.ts";
 import { circle } from "../../shapes.ts";
 import type { Fit } from "../fit.ts";
 import { heading, onPage, strokes } from "../ink.ts";
@@ -73,17 +73,20 @@ function wayOut(solid: Solid | undefined, from: Vec, along: Vec): number {
 }
 
 /** Points that the picture must leave room for. */
-export const reachOf = ({ head, mouth }: Driven): readonly Vec[] => [head, mouth];
+export const reachOf = ({ head, mouth, point, isDowel }: Driven): readonly Vec[] => [head, isDowel ? point : mouth];
 
 export function drawDriven(one: Driven, stage: Stage, fit: Fit, plate: Plate): readonly Item[] {
   const spot = (p: Vec) => fit.spot(stage.view, p);
   const [head, point, mouth] = [spot(one.head), spot(one.point), spot(one.mouth)];
   const shank: Stroke = { width: Math.max(1.1, one.rod * fit.scale), ink: BLACK };
   const body = looked(stage, one.head, one.point, fit);
+  if (one.isDowel) {
+    for (const segment of body.seen) plate.addLine(segment);
+    return rods(body.seen, Math.max(2, one.rod * fit.scale));
+  }
   for (const segment of [...body.seen, [point, mouth] as const]) plate.addLine(segment);
   plate.addBox(boxAround(mouth[0], mouth[1], 5, 5));
   plate.addBox(boxAround(head[0], head[1], 6, 6));
-  if (one.isDowel) return strokes(body.seen, shank);
   const { along } = heading(head, point);
   const half = Math.max(2.4, (one.headWidth / 2) * fit.scale);
   const bar: Segment = [
@@ -105,6 +108,12 @@ export function drawDriven(one: Driven, stage: Stage, fit: Fit, plate: Plate): r
     ...strokes(headSeen ? [bar] : [], { width: 1.5, ink: BLACK }),
   ];
 }
+
+/** Round wood, so thick, that stands out of a part. */
+const rods = (seen: readonly Segment[], thick: number): readonly Item[] => [
+  ...strokes(seen, { width: thick, ink: BLACK }),
+  ...strokes(seen, { width: thick - 1, ink: TINT.light }),
+];
 
 function looked(stage: Stage, from: Vec, to: Vec, fit: Fit): { seen: Segment[]; hidden: Segment[] } {
   const { seen, hidden } = stage.look(from, to);

@@ -72,7 +72,7 @@ export function stepPicture(build: Build, step: Step, options: StepPictureOption
   if (scene.items.length === 0) return EMPTY;
   const { items, fresh, screws } = scene;
   // Where screws are driven they count; the holes that they go into lie inside the joint.
-  const driveways = screws.map(({ mouth, direction }) => ({ at: mouth, direction }));
+  const driveways = screws.flatMap(({ mouth, direction, isDowel }) => (isDowel ? [] : [{ at: mouth, direction }]));
   const mouths = driveways.length > 0 || step.shows.as ? driveways : mouthsOf(build, step);
   // Where parts are new they are looked at; else what is put on them.
   const parts = new Set([...fresh].filter((id) => !scene.hardware.has(id)));
