@@ -3,6 +3,7 @@ import { circlePoint } from "../../../geometry/angle.ts";
 import type { Ink, Item, Stroke } from "../../document.ts";
 import { BLACK, WHITE } from "../../palette.ts";
 import { circle, line } from "../../shapes.ts";
+import { TYPE } from "../../style.ts";
 import type { Pen, Spot } from "../drawing.ts";
 import { ahead, centred, fills, heading, strokes } from "../ink.ts";
 import { boxAround, type Plate, type Segment } from "../plate.ts";
@@ -19,9 +20,10 @@ export function enlarged({ at, centre, radius, times }: Detail, drawn: Drawn, pl
   const place = ([x, y]: Spot): Spot => [centre[0] + (x - at[0]) * times, centre[1] + (y - at[1]) * times];
   const small = radius / times;
   const { along } = heading(at, centre);
-  const words = centred(pen, `${times} × larger`, [centre[0], centre[1] + radius + 7], {});
+  const words = centred(pen, `Detail, ${times} × as large`, [centre[0], centre[1] + radius + 7], TYPE.caption);
   const ring: Stroke = { width: 0.7, ink: BLACK };
-  plate.addBox({ ...boxAround(centre[0], centre[1], 2 * radius, 2 * radius), bottom: centre[1] + radius + 13 });
+  plate.addBox(boxAround(centre[0], centre[1], 2 * radius, 2 * radius));
+  plate.addBox(words.box);
   plate.addBox(boxAround(at[0], at[1], 2 * small, 2 * small));
   plate.addLeader([at, centre]);
   return [
@@ -46,7 +48,7 @@ export function enlarged({ at, centre, radius, times }: Detail, drawn: Drawn, pl
 }
 
 /** The run of a segment inside a circle. */
-function within([a, b]: Segment, [cx, cy]: Spot, radius: number): readonly Segment[] {
+export function within([a, b]: Segment, [cx, cy]: Spot, radius: number): readonly Segment[] {
   const [dx, dy] = [b[0] - a[0], b[1] - a[1]];
   const [fx, fy] = [a[0] - cx, a[1] - cy];
   const [p, q, r] = [dx * dx + dy * dy, 2 * (fx * dx + fy * dy), fx * fx + fy * fy - radius * radius];

@@ -82,7 +82,7 @@ export function drawDriven(one: Driven, stage: Stage, fit: Fit, plate: Plate): r
   const body = looked(stage, one.head, one.point, fit);
   if (one.isDowel) {
     for (const segment of body.seen) plate.addLine(segment);
-    return rods(body.seen, Math.max(2, one.rod * fit.scale));
+    return rodsOf(one, stage, fit).flatMap(({ lines, stroke }) => strokes(lines, stroke));
   }
   for (const segment of [...body.seen, [point, mouth] as const]) plate.addLine(segment);
   plate.addBox(boxAround(mouth[0], mouth[1], 5, 5));
@@ -109,11 +109,20 @@ export function drawDriven(one: Driven, stage: Stage, fit: Fit, plate: Plate): r
   ];
 }
 
-/** Round wood, so thick, that stands out of a part. */
-const rods = (seen: readonly Segment[], thick: number): readonly Item[] => [
-  ...strokes(seen, { width: thick, ink: BLACK }),
-  ...strokes(seen, { width: thick - 1, ink: TINT.light }),
-];
+/** What is seen of a dowel: round wood that stands out of a part; in a picture so many times larger the lines are drawn where they are in this one. */
+export function rodsOf(
+  one: Driven,
+  stage: Stage,
+  fit: Fit,
+  larger = 1,
+): readonly { readonly lines: readonly Segment[]; readonly stroke: Stroke }[] {
+  const { seen } = looked(stage, one.head, one.point, fit);
+  const thick = Math.max(2, one.rod * fit.scale * larger);
+  return [
+    { lines: seen, stroke: { width: thick, ink: BLACK } },
+    { lines: seen, stroke: { width: thick - 1, ink: TINT.light } },
+  ];
+}
 
 function looked(stage: Stage, from: Vec, to: Vec, fit: Fit): { seen: Segment[]; hidden: Segment[] } {
   const { seen, hidden } = stage.look(from, to);

@@ -27,7 +27,7 @@ import { type Detail, detailOf } from "./detail.ts";
 import { enlarged } from "./enlarge.ts";
 import { mouthsOf } from "./mouths.ts";
 import { type Scene, sceneOf } from "./scene.ts";
-import { drawDriven, reachOf } from "./screws.ts";
+import { drawDriven, reachOf, rodsOf } from "./screws.ts";
 import { sideSeen } from "./side-seen.ts";
 import { chooseView } from "./views.ts";
 
@@ -164,12 +164,11 @@ function drawn(
     }),
   );
   const arrows = groups.flatMap((group) => travelArrow(group, movers, view, plate, ground));
-  const joins = step.kind === "join" || step.kind === "glue-up";
-  const detail = joins ? detailOf(build, scene, { view, fit, plate, ground, faces }, told) : null;
-  const lines = [
-    { lines: thin, stroke: PRESENT },
-    { lines: thick, stroke: FRESH },
-  ];
+  const joins = step.kind === "join" || step.kind === "glue-up" || hardware.size > 0;
+  const { stage } = picture;
+  const detail = joins ? detailOf(build, scene, { view, fit, plate, stage, ground, faces }, told) : null;
+  const rods = screws.flatMap((screw) => (screw.isDowel ? rodsOf(screw, stage, fit, detail?.times ?? 1) : []));
+  const lines = [{ lines: thin, stroke: PRESENT }, { lines: thick, stroke: FRESH }, ...rods];
   const close = detail ? enlarged(detail, { fills: tint, strokes: lines }, plate, pen) : [];
   // Of a body that comes off or goes on again only the part in front.
   const marked = new Set(step.shows.fresh);
@@ -204,7 +203,7 @@ function drawn(
       (scene.open.length > 0
         ? ` Drawn open: ${listed(scene.open.map((name) => name.replaceAll(/[-.]/g, " ")))}.`
         : "") +
-      (detail ? ` A joint (${detail.method}) is shown ${detail.times} times larger.` : ""),
+      (detail ? ` Shown ${detail.times} times larger: ${detail.method}.` : ""),
     scale: NOT_TO_SCALE,
     detail,
   };
