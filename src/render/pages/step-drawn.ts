@@ -5,6 +5,7 @@ import { baseline, paragraph } from "../typeset/atom.ts";
 import { label } from "../typeset/lines.ts";
 import { paintStack, stack } from "../typeset/stack.ts";
 import { type Drawn, drawnPart, PART_DRAWINGS, partInStep } from "./drawn-part.ts";
+import { jigsInStep } from "./jigs-in-step.ts";
 import { type Picture, type StepPicture, stepPictures } from "./pictures.ts";
 import type { Plan } from "./plan.ts";
 
@@ -29,6 +30,8 @@ export function shownInSteps(plan: Plan, width: number): readonly Shown[] {
   const pictures = stepPictures(plan, { width, height: HIGHEST });
   const first = new Map<string, Step>();
   return build.steps.map((step, i): Shown => {
+    const made = jigsInStep(plan, step, width);
+    if (made) return { picture: made, lower: () => null };
     const full = pictures[i] as StepPicture;
     const { part, holes } = partInStep(plan, step) ?? {};
     const line = build.cutList.find(({ mark }) => mark === part?.mark);

@@ -25,7 +25,7 @@ export function templates(plan: Plan): Section | null {
   if (jigs.length + patterns.length === 0) return null;
   const { width } = frame;
   const scaled = [
-    ...jigs.map((jig) => jigCell(plan, jig)),
+    ...jigs.map((jig) => jigCell(plan, jig, width)),
     ...patterns.flatMap((each) =>
       each.full ? [] : [each.of === "curve" ? offsetCell(plan, each) : holeCell(plan, each)],
     ),
@@ -65,8 +65,9 @@ function usedIn({ steps }: Build, id: string): string {
 
 const said = (...sentences: readonly string[]): string => sentences.filter((each) => each !== "").join(" ");
 
-function jigCell(plan: Plan, jig: Jig): Cell {
-  const { build, printer, frame } = plan;
+/** `short`: without what the step tells that makes it. */
+export function jigCell(plan: Plan, jig: Jig, width: number, how: "short" | "full" = "full"): Cell {
+  const { build, printer } = plan;
   const stock = build.design.stock.find(({ name }: Stock) => name === jig.from);
   const wood = stock ? `an offcut of ${stock.label}` : "scrap";
   const first = jig.holes[0];
@@ -80,7 +81,8 @@ function jigCell(plan: Plan, jig: Jig): Cell {
   const head = `${capital(jig.id)}: ${kind[jig.laid]}`;
   const what = jig.laid === "between" ? `Hold ${jig.what} apart.` : "";
   const drawing = jigDrawing(jig, build.design.units, finePen(plan));
-  return cell(head, said(what, made, drill, `Scale ${drawing.scale}.`, usedIn(build, jig.id)), drawing, frame.width);
+  if (how === "short") return cell(capital(jig.id), `Scale ${drawing.scale}`, drawing, width, "four");
+  return cell(head, said(what, made, drill, `Scale ${drawing.scale}.`, usedIn(build, jig.id)), drawing, width);
 }
 
 function holeCell(plan: Plan, pattern: HolePattern): Cell {
