@@ -3,28 +3,30 @@
  * tint, arrows of travel, screws where they go, marks of the new parts.
  */
 import { picturePoint, type View, visibleFaces } from "../../../geometry/picture/index.ts";
-import type { VisibleFace } from "../../../geometry/types.ts";
-import { plus, times } from "../../../geometry/vec.ts";
+import type { Solid, Vec, VisibleFace } from "../../../geometry/types.ts";
+import { minus, plus, times } from "../../../geometry/vec.ts";
 import type { Build, Step } from "../../../solve/build.ts";
 import { UNITS_PER_INCH } from "../../../units/index.ts";
-import type { Item } from "../../document.ts";
 import { METAL } from "../../palette.ts";
-import { type Frame, TYPE } from "../../style.ts";
-import { type Drawing, NOT_TO_SCALE, type Pen, type Spot } from "../drawing.ts";
-import { type Extent, extentOf, extentOfItems, fitInto, inset, scaleInto } from "../fit.ts";
+import type { Frame } from "../../style.ts";
+import { type Drawing, NOT_TO_SCALE, type Pen } from "../drawing.ts";
+import { type Extent, extentOf, extentOfItems, type Fit, fitInto, inset, scaleInto } from "../fit.ts";
 import { groundOf } from "../ground.ts";
-import { centred, fills, onPage, strokes } from "../ink.ts";
+import { fills, heading, onPage, strokes } from "../ink.ts";
 import { labels } from "../labels.ts";
 import { linesOf, type Picture, SPECK, takePicture, tones } from "../picture.ts";
 import { placeBalloons } from "../place-balloons.ts";
-import { boxAround, Plate } from "../plate.ts";
-import { FRESH, PRESENT } from "../strokes.ts";
+import { Plate } from "../plate.ts";
+import { CHAIN, FINE, FRESH, PRESENT } from "../strokes.ts";
 import { seenArea } from "../targets.ts";
-import { travelLines } from "../travel-lines.ts";
+import { travelRuns } from "../travel-lines.ts";
 import { listed, stepInWords } from "../words.ts";
 import { type Mover, travelArrow } from "./arrows.ts";
+import { captioned } from "./captions.ts";
+import { clipped, focusOf, isInside, segmentIn, windowOn } from "./close-up.ts";
 import { type Detail, detailOf } from "./detail.ts";
 import { enlarged } from "./enlarge.ts";
+import { LOCATOR, located } from "./locator.ts";
 import { mouthsOf } from "./mouths.ts";
 import { type Scene, sceneOf } from "./scene.ts";
 import { drawDriven, reachOf, rodsOf } from "./screws.ts";
@@ -64,6 +66,10 @@ const NOTHING: ReadonlySet<string> = new Set();
 const MARGIN = 27;
 /** Small units are not blown up beyond half their size. */
 const LARGEST = 36 / UNITS_PER_INCH;
+/** So much of the largest size is enough to keep that of the picture before. */
+const KEPT = 0.7;
+/** In points: lines this close together, of what is new, are finer. */
+const CLOSE = 4;
 
 export function stepPicture(build: Build, step: Step, options: StepPictureOptions): StepPicture {
   const { frame, pen, told = NOTHING } = options;
@@ -129,17 +135,41 @@ interface Taken {
   readonly faces: readonly VisibleFace[];
 }
 
+/** What is drawn: the whole, or the surroundings of what is new with a small picture of the whole beside them. */
+interface Shot {
+  readonly frame: Frame;
+  readonly fit: Fit;
+  readonly picture: Picture;
+  readonly faces: readonly VisibleFace[];
+  /** In the plane of view; null for the whole. */
+  readonly window: Extent | null;
+}
+
+function shotOf({ step, scene, view, extent, picture, faces }: Taken, frame: Frame, scale: number): Shot {
+  const focus = step.shows.as ? null : focusOf(scene, view, scale, (id) => seenArea(faces, id, scale));
+  const main = { ...frame, width: frame.width - LOCATOR.width - LOCATOR.gap };
+  const window = focus && windowOn(focus, extent, main, scale, LARGEST);
+  if (!window) return { frame, fit: fitInto(extent, inset(frame, MARGIN), scale), picture, faces, window: null };
+  const fit = fitInto(window.extent, main, window.scale);
+  return { frame: main, fit, ...clipped(picture, faces, window.extent), window: window.extent };
+}
+
 function drawn(
-  { build, step, scene, view, extent, picture, faces }: Taken,
+  taken: Taken,
   frame: Frame,
   scale: number,
   pen: Pen,
   told: ReadonlySet<string>,
 ): Drawing & { readonly detail: Detail | null } {
-  const { items, fresh, hardware, shifts, screws, groups, pencil } = scene;
-  const fit = fitInto(extent, inset(frame, MARGIN), scale);
-  const plate = new Plate(frame);
-  const ground = groundOf(faces, fit, frame);
+  const { build, step, scene, view } = taken;
+  const { items, fresh, hardware, shifts, groups, pencil } = scene;
+  const shot = shotOf(taken, frame, scale);
+  const { fit, picture, faces, window } = shot;
+  const { stage } = picture;
+  const plate = new Plate(shot.frame);
+  const ground = groundOf(faces, fit, shot.frame);
+  const isIn = (p: Vec): boolean => window === null || isInside(window, picturePoint(view, p));
+  const screws = scene.screws.filter(({ head, mouth, point }) => [head, mouth, point].every(isIn));
   const isNew = (id: string) => fresh.has(id);
   const tint = [
     ...tones(
@@ -152,10 +182,15 @@ function drawn(
       ...[fit, view, METAL],
     ),
   ];
+  const slender = new Set(items.filter(({ solid }) => thinnest(solid) * fit.scale < CLOSE).map(({ id }) => id));
   const thin = linesOf(picture, fit, plate, (id) => !isNew(id));
-  const thick = linesOf(picture, fit, plate, isNew);
-  const ways = travelLines(build.joints, shifts, picture.stage, fit);
-  const driven = screws.flatMap((screw) => drawDriven(screw, picture.stage, fit, plate));
+  const sturdy = linesOf(picture, fit, plate, (id) => isNew(id) && !slender.has(id));
+  const [thick, short] = [true, false].map((long) =>
+    sturdy.filter((line) => heading(...line).distance >= CLOSE === long),
+  );
+  const fine = [...(short ?? []), ...linesOf(picture, fit, plate, (id) => isNew(id) && slender.has(id))];
+  const runs = travelRuns(build.joints, shifts, stage).flatMap((run) => (window ? segmentIn(window, run) : [run]));
+  const driven = screws.flatMap((screw) => drawDriven(screw, stage, fit, plate));
   const movers = items.map(
     ({ id, solid, shift = [0, 0, 0] }): Mover => ({
       id,
@@ -165,18 +200,23 @@ function drawn(
   );
   const arrows = groups.flatMap((group) => travelArrow(group, movers, view, plate, ground));
   const joins = step.kind === "join" || step.kind === "glue-up" || hardware.size > 0;
-  const { stage } = picture;
-  const detail = joins ? detailOf(build, scene, { view, fit, plate, stage, ground, faces }, told) : null;
+  const shown = { view, fit, plate, stage, ground, faces };
+  const detail = joins && !window ? detailOf(build, scene, shown, told) : null;
   const rods = screws.flatMap((screw) => (screw.isDowel ? rodsOf(screw, stage, fit, detail?.times ?? 1) : []));
-  const lines = [{ lines: thin, stroke: PRESENT }, { lines: thick, stroke: FRESH }, ...rods];
-  const close = detail ? enlarged(detail, { fills: tint, strokes: lines }, plate, pen) : [];
+  const lines = [
+    { lines: thin, stroke: PRESENT },
+    { lines: thick ?? [], stroke: FRESH },
+    { lines: fine, stroke: FINE },
+  ];
+  const close = detail ? enlarged(detail, { fills: tint, strokes: [...lines, ...rods] }, plate, pen) : [];
   // Of a body that comes off or goes on again only the part in front.
   const marked = new Set(step.shows.fresh);
   const named = clearerHalves(hardware, (id) => seenArea(faces, id, fit.scale));
   const aside = step.shows.as ? null : sideSeen(view, step.up);
   const words = aside === null ? [] : captioned(aside, plate, pen);
+  const there = new Set(faces.filter(({ polygons }) => polygons.length > 0).map(({ id }) => id));
   const marks = labels(
-    items.filter(({ id }) => step.shows.as || marked.has(id) || named.has(id)),
+    items.filter(({ id }) => (step.shows.as || marked.has(id) || named.has(id)) && (window === null || there.has(id))),
     faces,
     view,
     fit,
@@ -184,9 +224,8 @@ function drawn(
   return {
     items: [
       ...tint.flatMap(({ ink, polygons }) => fills(polygons, ink)),
-      ...ways,
-      ...strokes(thin, PRESENT),
-      ...strokes(thick, FRESH),
+      ...strokes(onPage(fit, runs), CHAIN),
+      ...lines.flatMap((each) => strokes(each.lines, each.stroke)),
       ...strokes(
         pencil.map(([from, to]) => [fit.spot(view, from), fit.spot(view, to)]),
         PRESENT,
@@ -196,6 +235,7 @@ function drawn(
       ...close,
       ...words,
       ...placeBalloons(marks, plate, pen, ground),
+      ...(window ? located(shot.frame, window, taken, isNew, view) : []),
     ],
     alt:
       stepInWords(build, step, view) +
@@ -203,11 +243,14 @@ function drawn(
       (scene.open.length > 0
         ? ` Drawn open: ${listed(scene.open.map((name) => name.replaceAll(/[-.]/g, " ")))}.`
         : "") +
+      (window ? " Only what is around it is drawn." : "") +
       (detail ? ` Shown ${detail.times} times larger: ${detail.method}.` : ""),
     scale: NOT_TO_SCALE,
     detail,
   };
 }
+
+const thinnest = ({ low, high }: Solid): number => Math.min(...minus(high, low));
 
 /** Of what is bought as one, the half that is seen better. */
 function clearerHalves(hardware: ReadonlyMap<string, string>, seen: (id: string) => number): ReadonlySet<string> {
@@ -219,28 +262,13 @@ function clearerHalves(hardware: ReadonlyMap<string, string>, seen: (id: string)
   return new Set(best.values());
 }
 
-/** In the first corner where there is room for it, the lower left one at last. */
-function captioned(words: string, plate: Plate, pen: Pen): readonly Item[] {
-  const { x, y, width, height } = plate.frame;
-  const { font, size, ink } = TYPE.caption;
-  const half = pen.measure(words, font, size) / 2 + 1;
-  const corners = [x + half, x + width - half].flatMap((cx) => [y + height - 7, y + 7].map((cy): Spot => [cx, cy]));
-  const free = ([cx, cy]: Spot): boolean => {
-    const box = boxAround(cx, cy, 2 * half, 12);
-    return plate.isFree(box) && plate.linesThrough(box) === 0;
-  };
-  const { item, box } = centred(pen, words, corners.find(free) ?? (corners[0] as Spot), { font, size, ink });
-  plate.addBox(box);
-  return [item];
-}
-
 function sceneExtent({ items, screws }: Scene, view: View): Extent {
   const { low, high } = extentOfItems(items, view);
   return extentOf([low, high, ...screws.flatMap(reachOf).map((p) => picturePoint(view, p))]);
 }
 
-/** The size of the picture before, while it goes in and fills half of what it could. */
+/** The size of the picture before, while it goes in and fills most of what it could. */
 function sizeFor(extent: Extent, room: Frame, before: number | null): number {
   const most = Math.min(LARGEST, scaleInto(extent, room));
-  return before !== null && before <= most && before >= most / 2 ? before : most;
+  return before !== null && before <= most && before >= KEPT * most ? before : most;
 }
