@@ -7,6 +7,7 @@ import type { Spot } from "../drawing.ts";
 import { ahead, heading, strokes } from "../ink.ts";
 import { type Box, grown, type Plate, type Segment } from "../plate.ts";
 import { CHAIN } from "../strokes.ts";
+import { segmentIn } from "./close-up.ts";
 import type { Group } from "./groups.ts";
 
 const LENGTH = 30;
@@ -56,8 +57,10 @@ export function travelArrow(
   const [first] = own;
   if (!first) return [];
   const far = ahead(first.middle, onPaper, leaves ? 2 * LENGTH : -2 * LENGTH);
-  plate.addLine([far, first.middle]);
-  return strokes([[far, first.middle]], CHAIN);
+  const { x, y, width, height } = plate.frame;
+  const line = segmentIn({ low: [x, y], high: [x + width, y + height] }, [far, first.middle]);
+  for (const segment of line) plate.addLine(segment);
+  return strokes(line, CHAIN);
 }
 
 const BLOCKED = 1e6;

@@ -1,6 +1,6 @@
 /** Words in a corner of a step's picture. */
 import type { Item } from "../../document.ts";
-import { TYPE } from "../../style.ts";
+import { type Frame, TYPE } from "../../style.ts";
 import type { Pen, Spot } from "../drawing.ts";
 import { centred } from "../ink.ts";
 import { boxAround, type Plate } from "../plate.ts";
@@ -18,4 +18,14 @@ export function captioned(words: string, plate: Plate, pen: Pen): readonly Item[
   const { item, box } = centred(pen, words, corners.find(free) ?? (corners[0] as Spot), { font, size, ink });
   plate.addBox(box);
   return [item];
+}
+
+/** So much lower than a picture with a border its words stand, in all. */
+export const UNDER = 14;
+
+/** At the left below a picture with a border. */
+export function captionUnder(words: string, { x, y, height }: Frame, pen: Pen): Item {
+  const { font, size, ink } = TYPE.caption;
+  const half = pen.measure(words, font, size) / 2;
+  return centred(pen, words, [x + half, y + height + UNDER - 6], { font, size, ink }).item;
 }

@@ -28,6 +28,8 @@ export function focusOf(scene: Scene, view: View, scale: number, seen: (id: stri
   const together = extentOf(boxes.flatMap(({ low, high }) => [low, high]));
   const larger = Math.min(widthOf(whole) / widthOf(together), heightOf(whole) / heightOf(together));
   if (larger * SHARE >= LEAST) return together;
+  // All that goes on is shown; of hardware alike one piece is enough.
+  if (parts.length > 0) return null;
   const clearest = all.reduce((best, item, i) => (seen(item.id) > seen(all[best]?.id ?? "") ? i : best), 0);
   return boxes[clearest] ?? null;
 }

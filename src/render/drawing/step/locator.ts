@@ -1,18 +1,19 @@
 /** Beside a picture of some surroundings: the whole, small, with a rectangle round what the picture shows. */
 import type { View } from "../../../geometry/picture/index.ts";
-import type { VisibleFace } from "../../../geometry/types.ts";
+import type { Point2, VisibleFace } from "../../../geometry/types.ts";
 import type { Item, Stroke } from "../../document.ts";
 import { BLACK } from "../../palette.ts";
 import { rectangle } from "../../shapes.ts";
 import type { Frame } from "../../style.ts";
-import { type Extent, fitInto, scaleInto } from "../fit.ts";
+import { type Extent, extentOf, fitInto, scaleInto } from "../fit.ts";
 import { onPage, strokes } from "../ink.ts";
 import { type Picture, tints } from "../picture.ts";
 import { NARROW } from "../strokes.ts";
-import { segmentIn } from "./close-up.ts";
 
-/** How wide it is, and how far from the picture. */
+/** How large it is at most, and how far from the picture. */
 export const LOCATOR = { width: 62, height: 74, gap: 8 } as const;
+/** No higher is the picture beside it. */
+export const HIGHEST = 140;
 
 const HAIR: Stroke = { width: 0.25, ink: BLACK };
 const ROUND: Stroke = { width: 0.9, ink: BLACK };
@@ -27,7 +28,8 @@ export function located(
   isNew: (id: string) => boolean,
   view: View,
 ): readonly Item[] {
-  const { extent, picture, faces } = whole;
+  const { picture, faces } = whole;
+  const extent = extentOf([whole.extent.low, whole.extent.high, window.low, window.high]);
   const room: Frame = {
     x: main.x + main.width + LOCATOR.gap,
     y: main.y,
@@ -40,14 +42,9 @@ export function located(
     fit,
     picture.lines.flatMap(({ visible }) => visible),
   ).filter(([[x1, y1], [x2, y2]]) => Math.abs(x2 - x1) + Math.abs(y2 - y1) >= SPECK);
-  const [[left, bottom], [right, top]] = [fit.page(window.low), fit.page(window.high)];
-  const corners = [
-    [window.low, [window.high[0], window.low[1]]],
-    [[window.high[0], window.low[1]], window.high],
-    [window.high, [window.low[0], window.high[1]]],
-    [[window.low[0], window.high[1]], window.low],
-  ] as const;
-  const inside = left >= room.x && right <= room.x + room.width && top >= room.y && bottom <= room.y + room.height;
+  const { low, high } = window;
+  const corners: readonly Point2[] = [low, [high[0], low[1]], high, [low[0], high[1]]];
+  const sides = corners.map((corner, i) => [corner, corners[(i + 1) % 4] ?? corner] as const);
   return [
     ...tints(
       faces.filter(({ id }) => isNew(id)),
@@ -55,7 +52,7 @@ export function located(
       view,
     ),
     ...strokes(lines, HAIR),
-    ...strokes(onPage(fit, inside ? corners : corners.flatMap((side) => segmentIn(extent, side))), ROUND),
+    ...strokes(onPage(fit, sides), ROUND),
     rectangle(main.x, main.y, main.width, main.height, { stroke: NARROW }),
   ];
 }

@@ -11,7 +11,7 @@ import type { Marked } from "../labels.ts";
 import { type Group, together } from "./groups.ts";
 import { laidOnBench } from "./on-bench.ts";
 import { opened } from "./opened.ts";
-import { type Driven, driven } from "./screws.ts";
+import { type Driven, driven, sunkIn } from "./screws.ts";
 
 export interface Scene {
   /** New parts first, so that where edges coincide theirs are drawn. */
@@ -70,6 +70,11 @@ function pieceScene(build: Build, step: Step): Scene {
   const screws = build.fasteners
     .filter(({ id, body }) => shows.fasteners.includes(id) || (pegs.has(id) && !body))
     .map((fastener) => driven(fastener, (id) => solids.get(id), shiftOf, GAP * 0.6 * size));
+  const sunk = fitted.sunk.flatMap(({ id, carriedBy }) =>
+    build.holes
+      .filter((hole) => hole.for === id && hole.part === carriedBy && hole.kind !== "cup")
+      .map((hole) => sunkIn(hole, shiftOf(carriedBy), GAP * 0.6 * size)),
+  );
   const shut = [
     ...parts.map(({ id, mark, solid }): Marked => ({ id, mark, solid, shift: shiftOf(id) })),
     ...fitted.now.map(
@@ -94,7 +99,7 @@ function pieceScene(build: Build, step: Step): Scene {
     fresh: seen,
     hardware: new Map(fitted.now.map(({ id, halfOf = id }) => [id, halfOf])),
     shifts,
-    screws,
+    screws: [...screws, ...sunk],
     pencil: [],
     groups: together([...shows.travel.map((each) => ({ ...each, leaves: false })), ...goings]),
   };
@@ -135,10 +140,13 @@ const shortName = (kind: string): string => kind.replace(/ for .*/u, "");
 /** What hardware stands on the parts that are shown: put on in this step, or before; what is taken off in it comes off with its part. */
 function hardwareOn(build: Build, step: Step, parts: ReadonlySet<string>) {
   const { before, after } = mountedAt(build, step);
-  const here = build.hardware.filter(({ carriedBy, solid }) => parts.has(carriedBy) && !isEmpty(solid));
+  const here = build.hardware.filter(({ carriedBy }) => parts.has(carriedBy));
+  const now = here.filter(({ id }) => after.has(id) && !before.has(id));
   return {
-    now: here.filter(({ id }) => after.has(id) && !before.has(id)),
-    before: here.filter(({ id }) => before.has(id)),
+    now: now.filter(({ solid }) => !isEmpty(solid)),
+    /** What sits in a bored hole is drawn as it goes in. */
+    sunk: now.filter(({ solid }) => isEmpty(solid)),
+    before: here.filter(({ id, solid }) => before.has(id) && !isEmpty(solid)),
   };
 }
 

@@ -3,6 +3,7 @@ import { type Stage, stretch } from "../../../geometry/picture/index.ts";
 import type { Point2, Solid, Vec } from "../../../geometry/types.ts";
 import { dot, plus, times } from "../../../geometry/vec.ts";
 import type { Fastener } from "../../../solve/build.ts";
+import type { Hole } from "../../../solve/design.ts";
 import { toNumber } from "../../../units/index.ts";
 import type { Item, Stroke } from "../../document.ts";
 import { BLACK, TINT, WHITE } from "../../palette.ts";
@@ -50,6 +51,18 @@ export function driven(
     rod: toNumber(fastener.rod),
     headWidth: toNumber(fastener.head.diameter),
     isDowel,
+  };
+}
+
+/** Hardware of which only a hole is known: a screw that goes in there. */
+export function sunkIn({ for: id, at, direction, stages }: Hole, shift: Vec, gap: number): Driven {
+  const mouth = plus([toNumber(at[0]), toNumber(at[1]), toNumber(at[2])], shift);
+  const [wide, deep] = (["diameter", "depth"] as const).map((of) => stages.map((stage) => toNumber(stage[of])));
+  const length = Math.max(...(deep ?? []));
+  const head = plus(mouth, times(direction, -(gap + length)));
+  return {
+    ...{ id: id ?? "", mouth, direction, head, point: plus(head, times(direction, length)) },
+    ...{ rod: Math.min(...(wide ?? [])), headWidth: Math.max(...(wide ?? [])), isDowel: false },
   };
 }
 

@@ -3,18 +3,17 @@
  * tint, arrows of travel, screws where they go, marks of the new parts.
  */
 import { picturePoint, type View, visibleFaces } from "../../../geometry/picture/index.ts";
-import type { Solid, Vec, VisibleFace } from "../../../geometry/types.ts";
+import type { Solid, Vec } from "../../../geometry/types.ts";
 import { minus, plus, times } from "../../../geometry/vec.ts";
 import type { Build, Step } from "../../../solve/build.ts";
-import { UNITS_PER_INCH } from "../../../units/index.ts";
 import { METAL } from "../../palette.ts";
 import type { Frame } from "../../style.ts";
 import { type Drawing, NOT_TO_SCALE, type Pen } from "../drawing.ts";
-import { type Extent, extentOf, extentOfItems, type Fit, fitInto, inset, scaleInto } from "../fit.ts";
+import { fitInto } from "../fit.ts";
 import { groundOf } from "../ground.ts";
 import { fills, heading, onPage, strokes } from "../ink.ts";
 import { labels } from "../labels.ts";
-import { linesOf, type Picture, SPECK, takePicture, tones } from "../picture.ts";
+import { linesOf, SPECK, takePicture, tones } from "../picture.ts";
 import { placeBalloons } from "../place-balloons.ts";
 import { Plate } from "../plate.ts";
 import { CHAIN, FINE, FRESH, PRESENT } from "../strokes.ts";
@@ -22,14 +21,15 @@ import { seenArea } from "../targets.ts";
 import { travelRuns } from "../travel-lines.ts";
 import { listed, stepInWords } from "../words.ts";
 import { type Mover, travelArrow } from "./arrows.ts";
-import { captioned } from "./captions.ts";
-import { clipped, focusOf, isInside, segmentIn, windowOn } from "./close-up.ts";
+import { captioned, captionUnder } from "./captions.ts";
+import { isInside, segmentIn } from "./close-up.ts";
 import { type Detail, detailOf } from "./detail.ts";
 import { enlarged } from "./enlarge.ts";
-import { LOCATOR, located } from "./locator.ts";
+import { located } from "./locator.ts";
 import { mouthsOf } from "./mouths.ts";
 import { type Scene, sceneOf } from "./scene.ts";
-import { drawDriven, reachOf, rodsOf } from "./screws.ts";
+import { drawDriven, rodsOf } from "./screws.ts";
+import { sceneExtent, shotOf, sizeFor, type Taken } from "./shot.ts";
 import { sideSeen } from "./side-seen.ts";
 import { chooseView } from "./views.ts";
 
@@ -62,12 +62,6 @@ export interface StepPicture extends Drawing {
 
 const NOTHING: ReadonlySet<string> = new Set();
 
-/** Room for balloons round the picture. */
-const MARGIN = 27;
-/** Small units are not blown up beyond half their size. */
-const LARGEST = 36 / UNITS_PER_INCH;
-/** So much of the largest size is enough to keep that of the picture before. */
-const KEPT = 0.7;
 /** In points: lines this close together, of what is new, are finer. */
 const CLOSE = 4;
 
@@ -84,7 +78,7 @@ export function stepPicture(build: Build, step: Step, options: StepPictureOption
   const parts = new Set([...fresh].filter((id) => !scene.hardware.has(id)));
   const view = chooseView({ items, fresh: parts.size > 0 ? parts : fresh, mouths }, step.up, before?.view ?? null);
   const extent = sceneExtent(scene, view);
-  const scale = sizeFor(extent, inset(frame, MARGIN), before?.scale ?? null);
+  const scale = sizeFor(extent, frame, before?.scale ?? null);
   const picture = takePicture(items, view, fitInto(extent, frame, scale), SPECK.step);
   const taken: Taken = { build, step, scene, view, extent, picture, faces: visibleFaces(items, view, picture.stage) };
   const { detail, ...drawing } = drawn(taken, frame, scale, pen, told);
@@ -95,7 +89,7 @@ export function stepPicture(build: Build, step: Step, options: StepPictureOption
     take: { unit: step.unit, view, scale },
     lower: (height) => {
       const low = { ...frame, height };
-      const found = drawn(taken, low, sizeFor(extent, inset(low, MARGIN), scale), pen, told);
+      const found = drawn(taken, low, sizeFor(extent, low, scale), pen, told);
       return found.detail?.method === detail?.method ? found : null;
     },
   };
@@ -122,36 +116,6 @@ function keyOf(
   const shown = items.map(({ id, mark, shift }) => [alone ? mark : id, fresh.has(id), shift]);
   const sizes = alone ? parts.find(({ id }) => id === items[0]?.id)?.features.length : 0;
   return JSON.stringify([name, shown, sizes, open, screws.map(({ id }) => id), groups.map(({ along }) => along)]);
-}
-
-/** What does not depend on the frame. */
-interface Taken {
-  readonly build: Build;
-  readonly step: Step;
-  readonly scene: Scene;
-  readonly view: View;
-  readonly extent: Extent;
-  readonly picture: Picture;
-  readonly faces: readonly VisibleFace[];
-}
-
-/** What is drawn: the whole, or the surroundings of what is new with a small picture of the whole beside them. */
-interface Shot {
-  readonly frame: Frame;
-  readonly fit: Fit;
-  readonly picture: Picture;
-  readonly faces: readonly VisibleFace[];
-  /** In the plane of view; null for the whole. */
-  readonly window: Extent | null;
-}
-
-function shotOf({ step, scene, view, extent, picture, faces }: Taken, frame: Frame, scale: number): Shot {
-  const focus = step.shows.as ? null : focusOf(scene, view, scale, (id) => seenArea(faces, id, scale));
-  const main = { ...frame, width: frame.width - LOCATOR.width - LOCATOR.gap };
-  const window = focus && windowOn(focus, extent, main, scale, LARGEST);
-  if (!window) return { frame, fit: fitInto(extent, inset(frame, MARGIN), scale), picture, faces, window: null };
-  const fit = fitInto(window.extent, main, window.scale);
-  return { frame: main, fit, ...clipped(picture, faces, window.extent), window: window.extent };
 }
 
 function drawn(
@@ -213,7 +177,7 @@ function drawn(
   const marked = new Set(step.shows.fresh);
   const named = clearerHalves(hardware, (id) => seenArea(faces, id, fit.scale));
   const aside = step.shows.as ? null : sideSeen(view, step.up);
-  const words = aside === null ? [] : captioned(aside, plate, pen);
+  const words = aside === null ? [] : window ? [captionUnder(aside, shot.frame, pen)] : captioned(aside, plate, pen);
   const there = new Set(faces.filter(({ polygons }) => polygons.length > 0).map(({ id }) => id));
   const marks = labels(
     items.filter(({ id }) => (step.shows.as || marked.has(id) || named.has(id)) && (window === null || there.has(id))),
@@ -260,15 +224,4 @@ function clearerHalves(hardware: ReadonlyMap<string, string>, seen: (id: string)
     if (other === undefined || seen(id) > seen(other)) best.set(whole, id);
   }
   return new Set(best.values());
-}
-
-function sceneExtent({ items, screws }: Scene, view: View): Extent {
-  const { low, high } = extentOfItems(items, view);
-  return extentOf([low, high, ...screws.flatMap(reachOf).map((p) => picturePoint(view, p))]);
-}
-
-/** The size of the picture before, while it goes in and fills most of what it could. */
-function sizeFor(extent: Extent, room: Frame, before: number | null): number {
-  const most = Math.min(LARGEST, scaleInto(extent, room));
-  return before !== null && before <= most && before >= KEPT * most ? before : most;
 }
