@@ -19,13 +19,16 @@ const WORDS = 64;
 /** Room in a tile's drawing for words along its edges. */
 const EDGES = 30;
 
+export const templatesTitle = ({ jigs = [], patterns = [] }: Build): string =>
+  jigs.length === 0 ? "Patterns" : patterns.length === 0 ? "Jigs" : "Jigs and patterns";
+
 export function templates(plan: Plan): Section | null {
   const { build, frame } = plan;
   const { jigs = [], patterns = [] } = build;
   if (jigs.length + patterns.length === 0) return null;
   const { width } = frame;
   const scaled = [
-    ...jigs.map((jig) => jigCell(plan, jig, width)),
+    ...jigs.map((jig) => jigCell(plan, jig)),
     ...patterns.flatMap((each) =>
       each.full ? [] : [each.of === "curve" ? offsetCell(plan, each) : holeCell(plan, each)],
     ),
@@ -33,7 +36,7 @@ export function templates(plan: Plan): Section | null {
   const full = patterns.flatMap((each) =>
     !each.full ? [] : each.of === "curve" ? curveCells(plan, each) : [holeCell(plan, each)],
   );
-  const title = jigs.length === 0 ? "Patterns" : patterns.length === 0 ? "Jigs" : "Jigs and patterns";
+  const title = templatesTitle(build);
   return {
     ...{ name: "templates", title, kind: "templates", start: "fits" },
     atoms: [
@@ -65,9 +68,14 @@ function usedIn({ steps }: Build, id: string): string {
 
 const said = (...sentences: readonly string[]): string => sentences.filter((each) => each !== "").join(" ");
 
-/** `short`: without what the step tells that makes it. */
-export function jigCell(plan: Plan, jig: Jig, width: number, how: "short" | "full" = "full"): Cell {
-  const { build, printer } = plan;
+/** Without what the step tells that makes it; null where it does not go in. */
+export function jigInStep(plan: Plan, jig: Jig, width: number): Cell | null {
+  const drawing = jigDrawing(jig, plan.build.design.units, finePen(plan));
+  return drawing.width > width ? null : cell(capital(jig.id), `Scale ${drawing.scale}`, drawing, width, "four");
+}
+
+function jigCell(plan: Plan, jig: Jig): Cell {
+  const { build, printer, frame } = plan;
   const stock = build.design.stock.find(({ name }: Stock) => name === jig.from);
   const wood = stock ? `an offcut of ${stock.label}` : "scrap";
   const first = jig.holes[0];
@@ -81,8 +89,7 @@ export function jigCell(plan: Plan, jig: Jig, width: number, how: "short" | "ful
   const head = `${capital(jig.id)}: ${kind[jig.laid]}`;
   const what = jig.laid === "between" ? `Hold ${jig.what} apart.` : "";
   const drawing = jigDrawing(jig, build.design.units, finePen(plan));
-  if (how === "short") return cell(capital(jig.id), `Scale ${drawing.scale}`, drawing, width, "four");
-  return cell(head, said(what, made, drill, `Scale ${drawing.scale}.`, usedIn(build, jig.id)), drawing, width);
+  return cell(head, said(what, made, drill, `Scale ${drawing.scale}.`, usedIn(build, jig.id)), drawing, frame.width);
 }
 
 function holeCell(plan: Plan, pattern: HolePattern): Cell {
