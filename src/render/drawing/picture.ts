@@ -49,8 +49,8 @@ export interface Toned {
   readonly polygons: readonly (readonly Spot[])[];
 }
 
-export const tints = (faces: readonly VisibleFace[], fit: Fit, view: View): readonly Item[] =>
-  tones(faces, fit, view).flatMap(({ ink, polygons }) => fills(polygons, ink));
+export const tints = (faces: readonly VisibleFace[], fit: Fit, view: View, tint = TINT): readonly Item[] =>
+  tones(faces, fit, view, tint).flatMap(({ ink, polygons }) => fills(polygons, ink));
 
 /** The visible faces in three strengths of the tint, by how they lie to the light. */
 export function tones(faces: readonly VisibleFace[], fit: Fit, view: View, tint = TINT): readonly Toned[] {

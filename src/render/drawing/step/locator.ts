@@ -2,13 +2,14 @@
 import type { View } from "../../../geometry/picture/index.ts";
 import type { Point2, VisibleFace } from "../../../geometry/types.ts";
 import type { Item, Stroke } from "../../document.ts";
-import { BLACK } from "../../palette.ts";
+import { BLACK, METAL } from "../../palette.ts";
 import { rectangle } from "../../shapes.ts";
 import type { Frame } from "../../style.ts";
 import { type Extent, extentOf, fitInto, scaleInto } from "../fit.ts";
 import { onPage, strokes } from "../ink.ts";
 import { type Picture, tints } from "../picture.ts";
 import { NARROW } from "../strokes.ts";
+import type { Scene } from "./scene.ts";
 
 /** How large it is at most, and how far from the picture. */
 export const LOCATOR = { width: 62, height: 74, gap: 8 } as const;
@@ -25,7 +26,7 @@ export function located(
   main: Frame,
   window: Extent,
   whole: { readonly extent: Extent; readonly picture: Picture; readonly faces: readonly VisibleFace[] },
-  isNew: (id: string) => boolean,
+  { fresh, hardware }: Pick<Scene, "fresh" | "hardware">,
   view: View,
 ): readonly Item[] {
   const { picture, faces } = whole;
@@ -47,9 +48,13 @@ export function located(
   const sides = corners.map((corner, i) => [corner, corners[(i + 1) % 4] ?? corner] as const);
   return [
     ...tints(
-      faces.filter(({ id }) => isNew(id)),
+      faces.filter(({ id }) => fresh.has(id) && !hardware.has(id)),
       fit,
       view,
+    ),
+    ...tints(
+      faces.filter(({ id }) => hardware.has(id)),
+      ...[fit, view, METAL],
     ),
     ...strokes(lines, HAIR),
     ...strokes(onPage(fit, sides), ROUND),

@@ -199,7 +199,7 @@ function drawn(
       ...close,
       ...words,
       ...placeBalloons(marks, plate, pen, ground),
-      ...(window ? located(shot.frame, window, taken, isNew, view) : []),
+      ...(window ? located(shot.frame, window, taken, scene, view) : []),
     ],
     alt:
       stepInWords(build, step, view) +
