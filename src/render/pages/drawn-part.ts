@@ -1,5 +1,5 @@
 /** A part to scale with all its measures, and in words how it lies and what its holes are. */
-import { partAfter, workIn } from "../../solve/build/part-after.ts";
+import { type PartInWork, partInWork, workIn } from "../../solve/build/part-after.ts";
 import type { Build, BuiltPart, CutLine, Step } from "../../solve/build.ts";
 import { placeStep } from "../../solve/design/boring/marks.ts";
 import { type Length, printLength, subtract, toNumber } from "../../units/index.ts";
@@ -34,7 +34,7 @@ export const HOW_TO_READ =
 export function partInStep(
   { build }: Plan,
   step: Step,
-): { readonly part: BuiltPart; readonly holes: Build["holes"] } | null {
+): { readonly part: PartInWork; readonly holes: Build["holes"] } | null {
   const ids = step.actions.map((action) => (action.do === "machine" ? action.part : null));
   const parts = build.parts.filter(({ id }) => ids.includes(id));
   const [first] = parts;
@@ -43,7 +43,7 @@ export function partInStep(
   const work = workIn(build, first.id, number, number);
   const features = first.features.filter((_, i) => work.features.has(i));
   const holes = [...work.holes];
-  return needsDrawing({ ...first, features }, holes) ? { part: partAfter(build, first, number), holes } : null;
+  return needsDrawing({ ...first, features }, holes) ? { part: partInWork(build, first, number), holes } : null;
 }
 
 /** Shares of the page's height that a drawing may take: more only where its numbers do not go in. */

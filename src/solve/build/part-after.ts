@@ -33,6 +33,19 @@ export function workIn({ steps, holes }: Pick<Build, "steps" | "holes">, part: s
   };
 }
 
+/** A part in a step; `earlier`: what it was before, on the bench, where something was cut by then. */
+export interface PartInWork extends BuiltPart {
+  readonly earlier?: Solid;
+}
+
+/** What a step makes of a part. */
+export function partInWork(build: Pick<Build, "steps" | "holes">, built: BuiltPart, number: number): PartInWork {
+  const before = partAfter(build, built, number - 1);
+  const now = partAfter(build, built, number);
+  const done = workIn(build, built.id, Number.NEGATIVE_INFINITY, number - 1).features;
+  return done.size === 0 ? now : { ...now, earlier: onBench(before).solid };
+}
+
 /** When the step with this number is done. */
 export function partAfter(build: Pick<Build, "steps" | "holes">, built: BuiltPart, number: number): BuiltPart {
   const later = workIn(build, built.id, number + 1, Number.POSITIVE_INFINITY).features;
