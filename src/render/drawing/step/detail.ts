@@ -7,7 +7,7 @@ import type { Spot } from "../drawing.ts";
 import { extentOfItems, type Fit, heightOf, widthOf } from "../fit.ts";
 import { heading } from "../ink.ts";
 import { boxAround, grown, type Plate, type Segment } from "../plate.ts";
-import { within } from "./enlarge.ts";
+import { within } from "./circle.ts";
 import { edgesFor, edgesOf, seenOf } from "./joint-edges.ts";
 import type { Scene } from "./scene.ts";
 import { shareOf } from "./share.ts";
