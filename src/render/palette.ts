@@ -16,6 +16,13 @@ export const TINT: { readonly light: Ink; readonly middle: Ink; readonly dark: I
   dark: [0.82, 0.73, 0.58],
 };
 
+/** Hardware that is put on, in the same light: a tint of the accent. */
+export const METAL: typeof TINT = {
+  light: [0.95, 0.76, 0.69],
+  middle: [0.91, 0.66, 0.57],
+  dark: [0.86, 0.57, 0.47],
+};
+
 /** Relative luminance after WCAG 2.1, 0 (black) to 1 (white); the exponent 2.4 as x² · x^0.4 by square roots and Newton's step. */
 export function luminance(ink: Ink): number {
   const linear = (c: number): number => (c <= 0.03928 ? c / 12.92 : power24((c + 0.055) / 1.055));

@@ -168,7 +168,18 @@ export interface Cut {
 export type { Jig, Uses } from "./build/model/jig.ts";
 export type { FreeSize, Otherwise } from "./build/model/otherwise.ts";
 export type { CurvePattern, HolePattern, Pattern, Side } from "./build/model/pattern.ts";
-export type { Action, Clamping, Leg, Step, StepKind, Timeline, Tool, Wait, WorkDay } from "./build/model/step.ts";
+export type {
+  Action,
+  Clamping,
+  Leg,
+  OnBench,
+  Step,
+  StepKind,
+  Timeline,
+  Tool,
+  Wait,
+  WorkDay,
+} from "./build/model/step.ts";
 export type {
   Advice,
   BuiltMotion,

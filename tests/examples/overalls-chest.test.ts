@@ -1,4 +1,8 @@
 import { describe, expect, it } from "vitest";
+import { volume } from "../../src/geometry/index.ts";
+import { sceneOf } from "../../src/render/drawing/step/scene.ts";
+import { mountedAt } from "../../src/solve/build/mounted.ts";
+import { partAfter } from "../../src/solve/build/part-after.ts";
 import { UNITS_PER_INCH } from "../../src/units/length.ts";
 import { type Rational, toNumber } from "../../src/units/rational.ts";
 import { said, solveText, textOf } from "./compiled.ts";
@@ -68,6 +72,38 @@ describe("the overalls chest", () => {
     expect(up).toEqual([0, 0, -1]);
     expect(shows?.travel.map(({ parts, along }) => [parts.includes("lid.slab"), along[2]])).toEqual([[false, 1]]);
     expect(told(/^Screw on the slab/)).toContain("lower it on that");
+  });
+  it("draws both halves of ten slides where they are screwed on, the drawers a slide’s length and more before them", () => {
+    const adding = step(/^Add the five/);
+    if (!build || !adding) throw new Error("the drawers are added in one step");
+    const { hardware, shifts } = sceneOf(build, adding);
+    expect(hardware.size).toBe(20);
+    expect(new Set(hardware.values()).size).toBe(10);
+    const out = shifts.get("chest.overalls-drawer-1.left-side")?.[1] ?? 0;
+    expect(-out / UNITS_PER_INCH).toBeGreaterThanOrEqual(12);
+    const off = build.steps.find(({ kind }) => kind === "take-off");
+    const { before, after } = mountedAt(build, off ?? adding);
+    const slides = [...before].filter((id) => hardware.has(id));
+    expect(slides).toHaveLength(20);
+    expect([...after].filter((id) => hardware.has(id))).toEqual([]);
+  });
+  it("draws its posts square until they are tapered, with the numbers of the step alone", () => {
+    const post = build?.parts.find(({ id }) => id === "chest.left-side.front-post");
+    const drill = build?.steps.find(
+      ({ title, actions }) =>
+        title.startsWith("Drill") && actions.some((a) => a.do === "machine" && a.part === post?.id),
+    );
+    const shape = build?.steps.find(
+      ({ title, actions }) =>
+        title.startsWith("Shape") && actions.some((a) => a.do === "machine" && a.part === post?.id),
+    );
+    if (!build || !post || !drill || !shape) throw new Error("posts are drilled, then shaped");
+    // 1 3/4 × 1 3/4 × 41.
+    expect(toNumber(volume(partAfter(build, post, drill.number).solid)) / UNITS_PER_INCH ** 3).toBeCloseTo(
+      1.75 * 1.75 * 41,
+      6,
+    );
+    expect(partAfter(build, post, shape.number).solid).toBe(post.solid);
   });
   // One at each end of a joint, 2 in from it, and others 8 in apart: 1 + 32 / 8 over 36 in, each over both posts at once.
   it("wants five clamps for a side, and five that reach over the whole chest", () => {

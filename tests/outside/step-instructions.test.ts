@@ -46,7 +46,7 @@ function measured(name: string, build: Build): Figures {
     const { take } = stepPicture(build, step, { frame, pen: pen as never, before });
     before = take;
     if (!take) continue;
-    const { items, fresh, open: opened } = sceneOf(build, step);
+    const { items, fresh, hardware, open: opened } = sceneOf(build, step);
     const stage = new Stage(items, take.view);
     const fitted = new Set(step.actions.flatMap((action) => (action.do === "fit" ? action.hardware : [])));
     const shares = items.filter(({ id }) => fitted.has(id)).map((item) => shareSeen(item, stage));
@@ -56,7 +56,7 @@ function measured(name: string, build: Build): Figures {
     // A body that was built before is new as a whole: what of its parts lies inside it was seen when it was built.
     const bodies = step.shows.travel.map(({ parts }) => parts);
     const single = items.filter(
-      ({ id }) => fresh.has(id) && !bodies.some((body) => body.length > 1 && body.includes(id)),
+      ({ id }) => fresh.has(id) && !hardware.has(id) && !bodies.some((body) => body.length > 1 && body.includes(id)),
     );
     seen.push(...single.map((item) => shareSeen(item, stage)));
   }

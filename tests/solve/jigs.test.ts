@@ -57,7 +57,7 @@ piece:
     expect(strips).toEqual([[-2, -1, 0, 1, 2].map((i) => 14 - 1 / 8 + i * 1.25)]);
     const [step] = build.steps.filter(({ unit }) => unit === "jigs");
     expect(step?.text.join(" ").replaceAll("\u202f", " ").replaceAll("\u00a0", " ")).toContain(
-      "11 3⁄8 in, 12 5⁄8 in, 13 7⁄8 in, 15 1⁄8 in and 16 3⁄8 in",
+      "at each place that its drawing has from the lower end",
     );
   });
   it("there is none for places that differ", () => {

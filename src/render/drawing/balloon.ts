@@ -1,4 +1,4 @@
-/** The mark of a part in a circle, with a leader that ends in a dot on the part. */
+/** The mark of a part in a circle, or the name of what has no mark; with a leader that ends in a dot on it. */
 import type { Item } from "../document.ts";
 import { BLACK, WHITE } from "../palette.ts";
 import { circle, line } from "../shapes.ts";
@@ -11,16 +11,28 @@ export const MARK_SIZE = 12;
 const RADIUS = 9;
 const RING = { width: 0.7, ink: BLACK } as const;
 
+/** Marks have capitals only; a name stands without a circle, in these letters. */
+const NAME = { font: "regular", size: 10 } as const;
+export const isName = (mark: string): boolean => /[a-z]/.test(mark);
+const NAME_HIGH = 6;
+
 /** Half the width of a balloon: a circle, or for long marks a lozenge with round ends. */
 export const balloonReach = (pen: Pen, mark: string): number =>
-  Math.max(RADIUS, pen.measure(mark, "bold", MARK_SIZE) / 2 + 4.5);
+  isName(mark)
+    ? pen.measure(mark, NAME.font, NAME.size) / 2 + 2
+    : Math.max(RADIUS, pen.measure(mark, "bold", MARK_SIZE) / 2 + 4.5);
 
 export const balloonBox = (pen: Pen, mark: string, [x, y]: Spot): Box =>
-  boxAround(x, y, 2 * balloonReach(pen, mark), 2 * RADIUS);
+  boxAround(x, y, 2 * balloonReach(pen, mark), 2 * (isName(mark) ? NAME_HIGH : RADIUS));
 
 /** From the rim of the balloon to the part. */
 export function leaderOf(pen: Pen, mark: string, centre: Spot, target: Spot): Segment {
   const { along, distance } = heading(centre, target);
+  if (isName(mark)) {
+    // From the edge of the box around the letters.
+    const [wide, high] = [balloonReach(pen, mark) / Math.abs(along[0]), NAME_HIGH / Math.abs(along[1])];
+    return [ahead(centre, along, Math.min(wide, high, distance)), target];
+  }
   const reach = balloonReach(pen, mark) - RADIUS;
   // The rim of a lozenge lies between that of a circle and its longer half.
   const rim = RADIUS + reach * Math.abs(along[0]);
@@ -34,10 +46,10 @@ export function leader([from, to]: Segment, hidden = false): readonly Item[] {
   ];
 }
 
-export const balloon = (pen: Pen, mark: string, centre: Spot): readonly Item[] => [
-  ring(centre, balloonReach(pen, mark)),
-  centred(pen, mark, centre, { font: "bold", size: MARK_SIZE }).item,
-];
+export const balloon = (pen: Pen, mark: string, centre: Spot): readonly Item[] =>
+  isName(mark)
+    ? [centred(pen, mark, centre, NAME).item]
+    : [ring(centre, balloonReach(pen, mark)), centred(pen, mark, centre, { font: "bold", size: MARK_SIZE }).item];
 
 function ring([x, y]: Spot, reach: number): Item {
   if (reach <= RADIUS) return circle(x, y, RADIUS, { stroke: RING, fill: WHITE });

@@ -3,7 +3,7 @@ import { type Placed, picturePoint, type View } from "../../geometry/picture/ind
 import type { Vec, VisibleFace } from "../../geometry/types.ts";
 import { plus, times } from "../../geometry/vec.ts";
 import type { Spot } from "./drawing.ts";
-import type { Fit } from "./fit.ts";
+import { extentOfItems, type Fit } from "./fit.ts";
 import { heading } from "./ink.ts";
 import type { Label } from "./place-balloons.ts";
 import { seenArea, targetsOn } from "./targets.ts";
@@ -16,6 +16,8 @@ const TOGETHER = 3;
 const NEAR = 64;
 /** Square points; less of a part is no place for a leader. */
 const ENOUGH = 12;
+/** Of the rectangle around what is small. */
+const SHARE = 0.25;
 
 export interface Marked extends Placed {
   readonly mark: string;
@@ -64,6 +66,9 @@ const middleOf = ({ solid, shift = [0, 0, 0] }: Marked): Vec => plus(times(plus(
 
 function labelOf(part: Marked, faces: readonly VisibleFace[], view: View, fit: Fit): Label {
   const { id, mark } = part;
-  if (seenArea(faces, id, fit.scale) >= ENOUGH) return { mark, targets: targetsOn(faces, id, fit), hidden: false };
+  const { low, high } = extentOfItems([part], view);
+  const all = (high[0] - low[0]) * (high[1] - low[1]) * fit.scale * fit.scale;
+  if (seenArea(faces, id, fit.scale) >= Math.min(ENOUGH, SHARE * all))
+    return { mark, targets: targetsOn(faces, id, fit), hidden: false };
   return { mark, targets: [fit.page(picturePoint(view, middleOf(part)))], hidden: true };
 }

@@ -49,12 +49,12 @@ export interface Toned {
   readonly polygons: readonly (readonly Spot[])[];
 }
 
-export const tints = (faces: readonly VisibleFace[], fit: Fit, view: View): readonly Item[] =>
-  tones(faces, fit, view).flatMap(({ ink, polygons }) => fills(polygons, ink));
+export const tints = (faces: readonly VisibleFace[], fit: Fit, view: View, tint = TINT): readonly Item[] =>
+  tones(faces, fit, view, tint).flatMap(({ ink, polygons }) => fills(polygons, ink));
 
 /** The visible faces in three strengths of the tint, by how they lie to the light. */
-export function tones(faces: readonly VisibleFace[], fit: Fit, view: View): readonly Toned[] {
-  const tones = [TINT.light, TINT.middle, TINT.dark].map((ink) => ({ ink, polygons: [] as (readonly Spot[])[] }));
+export function tones(faces: readonly VisibleFace[], fit: Fit, view: View, tint = TINT): readonly Toned[] {
+  const tones = [tint.light, tint.middle, tint.dark].map((ink) => ({ ink, polygons: [] as (readonly Spot[])[] }));
   for (const { normal, polygons } of faces) {
     const tone = tones[toneOf(normal, view)];
     for (const polygon of polygons) tone?.polygons.push(polygon.map(fit.page));

@@ -4,7 +4,7 @@
  */
 import { circlePoint } from "../../geometry/angle.ts";
 import type { Item } from "../document.ts";
-import { balloon, balloonBox, leader, leaderOf } from "./balloon.ts";
+import { balloon, balloonBox, isName, leader, leaderOf } from "./balloon.ts";
 import type { Pen, Spot } from "./drawing.ts";
 import { type Box, boxAround, grown, type Plate, type Segment } from "./plate.ts";
 
@@ -75,6 +75,7 @@ function bestPlace(
   crowded = false,
 ): Place | null {
   let best: Place | null = null;
+  const name = isName(label.mark);
   label.targets.forEach((target, rank) => {
     for (const distance of DISTANCES) {
       const least = 0.12 * distance + 2 * rank;
@@ -89,7 +90,10 @@ function bestPlace(
         if (!plate.isFree(grown(box, AIR))) continue;
         const line = leaderOf(pen, label.mark, centre, target);
         if (!crowded && plate.blocks(line)) continue;
-        const cost = open + 5 * plate.linesThrough(grown(box, 1)) + 2.5 * plate.linesAcross(line);
+        const struck = plate.linesThrough(grown(box, 1));
+        // A circle covers what lies behind it, a name does not; the text has it where it finds no place.
+        if (name && struck > 0) continue;
+        const cost = open + 5 * struck + 2.5 * plate.linesAcross(line);
         if (!best || cost < best.cost)
           best = { centre, target, box, leader: line, cost, dot: boxAround(target[0], target[1], 4, 4) };
       }

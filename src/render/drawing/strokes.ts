@@ -8,6 +8,8 @@ export const OUTLINE: Stroke = { width: 0.7, ink: BLACK, cap: "round" };
 export const PRESENT: Stroke = { width: 0.35, ink: BLACK, cap: "round" };
 /** Visible edges of what is new in a step. */
 export const FRESH: Stroke = { width: 1, ink: BLACK, cap: "round" };
+/** The same where lines lie close together. */
+export const FINE: Stroke = { width: 0.55, ink: BLACK, cap: "round" };
 /** Dimension lines, extension lines and leaders. */
 export const NARROW: Stroke = { width: 0.35, ink: BLACK };
 /** Hidden edges. */

@@ -1,6 +1,6 @@
 /** Chain lines along which parts go home. */
 import { type Stage, stretch } from "../../geometry/picture/index.ts";
-import type { Vec } from "../../geometry/types.ts";
+import type { Point2, Vec } from "../../geometry/types.ts";
 import { minus, plus } from "../../geometry/vec.ts";
 import type { BuiltJoint } from "../../solve/build.ts";
 import type { Item } from "../document.ts";
@@ -8,14 +8,20 @@ import type { Fit } from "./fit.ts";
 import { onPage, strokes } from "./ink.ts";
 import { CHAIN } from "./strokes.ts";
 
-/** From where a part touches its mate to where that is now, as far as nothing hides it. */
-export function travelLines(
+export const travelLines = (
   joints: readonly BuiltJoint[],
   shifts: ReadonlyMap<string, Vec>,
   stage: Stage,
   fit: Fit,
-): readonly Item[] {
-  const runs = joints.flatMap(({ parts: [a, b], contact }) => {
+): readonly Item[] => strokes(onPage(fit, travelRuns(joints, shifts, stage)), CHAIN);
+
+/** From where a part touches its mate to where that is now, as far as nothing hides it; in the plane of view. */
+export function travelRuns(
+  joints: readonly BuiltJoint[],
+  shifts: ReadonlyMap<string, Vec>,
+  stage: Stage,
+): readonly (readonly [Point2, Point2])[] {
+  return joints.flatMap(({ parts: [a, b], contact }) => {
     const [p, q] = [shifts.get(a), shifts.get(b)];
     if (!p || !q) return [];
     const apart = minus(p, q);
@@ -26,5 +32,4 @@ export function travelLines(
     const [from, to] = [plus(largest.centre, p), plus(largest.centre, q)];
     return stage.look(from, to).seen.map((run) => stretch(stage.view, from, to, run));
   });
-  return strokes(onPage(fit, runs), CHAIN);
 }

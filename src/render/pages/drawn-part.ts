@@ -1,5 +1,6 @@
 /** A part to scale with all its measures, and in words how it lies and what its holes are. */
-import type { BuiltPart, CutLine, Step } from "../../solve/build.ts";
+import { type PartInWork, partInWork, workIn } from "../../solve/build/part-after.ts";
+import type { Build, BuiltPart, CutLine, Step } from "../../solve/build.ts";
 import { placeStep } from "../../solve/design/boring/marks.ts";
 import { type Length, printLength, subtract, toNumber } from "../../units/index.ts";
 import { roundTo } from "../../units/round.ts";
@@ -29,13 +30,20 @@ export const PART_DRAWINGS = "Part drawings";
 export const HOW_TO_READ =
   "Numbers run from the end and from the edge marked 0: lay one rule there for all of them. “4 × 2” between two numbers: four spaces of 2; “4 equal”: four that are stepped off with dividers. Broken lines lie behind or inside. Long parts are drawn with a gap where nothing changes. Holes have letters; only those bored before assembly are drawn.";
 
-/** The part that a step works on, where that is one part or several alike, and there is something to measure. */
-export function partInStep({ build }: Plan, step: Step): BuiltPart | null {
+/** The part that a step works on, where that is one part or several alike, and there is something to measure: as it is by then, with the holes that the step bores. */
+export function partInStep(
+  { build }: Plan,
+  step: Step,
+): { readonly part: PartInWork; readonly holes: Build["holes"] } | null {
   const ids = step.actions.map((action) => (action.do === "machine" ? action.part : null));
   const parts = build.parts.filter(({ id }) => ids.includes(id));
   const [first] = parts;
   if (!first || ids.includes(null) || parts.some(({ mark }) => mark !== first.mark)) return null;
-  return needsDrawing(first, build.holes) ? first : null;
+  const { number } = step;
+  const work = workIn(build, first.id, number, number);
+  const features = first.features.filter((_, i) => work.features.has(i));
+  const holes = [...work.holes];
+  return needsDrawing({ ...first, features }, holes) ? { part: partInWork(build, first, number), holes } : null;
 }
 
 /** Shares of the page's height that a drawing may take: more only where its numbers do not go in. */

@@ -15,7 +15,7 @@ const GAP = 24;
 
 export function partDrawings(plan: Plan): Section | null {
   const { build, frame } = plan;
-  const beside = new Set(build.steps.map((step) => partInStep(plan, step)?.mark));
+  const beside = new Set(build.steps.map((step) => partInStep(plan, step)?.part.mark));
   const narrow = columnWidth(frame.width, GAP);
   const wide: FlowAtom[] = [];
   const units: Unit[] = [];

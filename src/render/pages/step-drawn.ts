@@ -5,6 +5,7 @@ import { baseline, paragraph } from "../typeset/atom.ts";
 import { label } from "../typeset/lines.ts";
 import { paintStack, stack } from "../typeset/stack.ts";
 import { type Drawn, drawnPart, PART_DRAWINGS, partInStep } from "./drawn-part.ts";
+import { jigsInStep } from "./jigs-in-step.ts";
 import { type Picture, type StepPicture, stepPictures } from "./pictures.ts";
 import type { Plan } from "./plan.ts";
 
@@ -29,11 +30,15 @@ export function shownInSteps(plan: Plan, width: number): readonly Shown[] {
   const pictures = stepPictures(plan, { width, height: HIGHEST });
   const first = new Map<string, Step>();
   return build.steps.map((step, i): Shown => {
+    const made = jigsInStep(plan, step, width);
+    if (made) return { picture: made, lower: () => null };
     const full = pictures[i] as StepPicture;
-    const part = partInStep(plan, step);
+    const { part, holes } = partInStep(plan, step) ?? {};
     const line = build.cutList.find(({ mark }) => mark === part?.mark);
     const drawnIn = (low: boolean): Drawn | null =>
-      part && line ? drawnPart(plan, line, part, { width, noted: false, low }) : null;
+      part && holes && line
+        ? drawnPart({ ...plan, build: { ...build, holes } }, line, part, { width, noted: false, low })
+        : null;
     const drawn = drawnIn(false);
     if (drawn) return { picture: drawn, lower: () => drawnIn(true) };
     const same = first.get(full.key);
@@ -49,7 +54,8 @@ export function shownInSteps(plan: Plan, width: number): readonly Shown[] {
       return { picture: plainly(again), lower: () => null };
     }
     first.set(full.key, step);
-    const told = part && line ? drawnPart(plan, line, part, { width: frame.width, noted: false }) !== null : false;
+    const whole = build.parts.find(({ id }) => id === part?.id);
+    const told = whole && line ? drawnPart(plan, line, whole, { width: frame.width, noted: false }) !== null : false;
     const shown = (picture: Picture): Drawn =>
       told && line ? elsewhere(plainly(picture), line.mark, width) : plainly(picture);
     return {

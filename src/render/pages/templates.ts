@@ -19,6 +19,9 @@ const WORDS = 64;
 /** Room in a tile's drawing for words along its edges. */
 const EDGES = 30;
 
+export const templatesTitle = ({ jigs = [], patterns = [] }: Build): string =>
+  jigs.length === 0 ? "Patterns" : patterns.length === 0 ? "Jigs" : "Jigs and patterns";
+
 export function templates(plan: Plan): Section | null {
   const { build, frame } = plan;
   const { jigs = [], patterns = [] } = build;
@@ -33,7 +36,7 @@ export function templates(plan: Plan): Section | null {
   const full = patterns.flatMap((each) =>
     !each.full ? [] : each.of === "curve" ? curveCells(plan, each) : [holeCell(plan, each)],
   );
-  const title = jigs.length === 0 ? "Patterns" : patterns.length === 0 ? "Jigs" : "Jigs and patterns";
+  const title = templatesTitle(build);
   return {
     ...{ name: "templates", title, kind: "templates", start: "fits" },
     atoms: [
@@ -64,6 +67,12 @@ function usedIn({ steps }: Build, id: string): string {
 }
 
 const said = (...sentences: readonly string[]): string => sentences.filter((each) => each !== "").join(" ");
+
+/** Without what the step tells that makes it; null where it does not go in. */
+export function jigInStep(plan: Plan, jig: Jig, width: number): Cell | null {
+  const drawing = jigDrawing(jig, plan.build.design.units, finePen(plan));
+  return drawing.width > width ? null : cell(capital(jig.id), `Scale ${drawing.scale}`, drawing, width, "four");
+}
 
 function jigCell(plan: Plan, jig: Jig): Cell {
   const { build, printer, frame } = plan;

@@ -30,7 +30,7 @@ describe("what is drawn larger", () => {
       { to: "move", x: 110, y: 60 },
       { to: "line", x: 190, y: 60 },
     ]);
-    expect(words(items)).toEqual(["4 × larger"]);
+    expect(words(items)).toEqual(["Detail, 4 × as large"]);
   });
 
   test("faces are cut at the circle", () => {
@@ -65,7 +65,7 @@ describe("a joint in a step's picture", () => {
       expect(outside(items, frame)).toEqual([]);
       expect(clashes(items)).toEqual([]);
       expect(alt).toContain("times larger");
-      expect(words(items).some((word) => word.endsWith("× larger"))).toBe(true);
+      expect(words(items).some((word) => word.endsWith("× as large"))).toBe(true);
     }
     const told = new Set(close.flatMap((picture) => picture.close ?? []));
     expect(pictures(told).every((picture) => picture.close === null)).toBe(true);

@@ -43,10 +43,14 @@ describe("a step's picture", () => {
     expect(rings).toHaveLength(6);
   });
 
-  test("an arrow for each group that travels", () => {
+  test("an arrow for each way that something travels", () => {
     const arrows = (shown: typeof third) =>
       paths(stepPicture(build, shown, { frame, pen }).items).filter(({ fill }) => fill === ACCENT).length;
-    expect(arrows(third)).toBe(2);
+    expect(arrows(third)).toBe(1);
+    const [one, two] = third.shows.travel;
+    if (!one || !two) throw new Error("two groups travel in the third step");
+    const back = { ...two, along: [-two.along[0], -two.along[1], -two.along[2]] as const };
+    expect(arrows({ ...third, shows: { ...third.shows, travel: [one, back] } })).toBe(2);
     expect(arrows(slats)).toBe(1);
   });
 

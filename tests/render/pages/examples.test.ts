@@ -49,6 +49,16 @@ describe.each(EXAMPLES)("the pages of %s", (name) => {
     for (const { mark } of bored) expect(drawn, mark).toContain(mark);
   });
 
+  test("the step that makes jigs has their drawings beside it, or a word of where they are", () => {
+    const step = build.steps.find(({ unit }) => unit === "jigs");
+    const own = pages.filter(({ page }) => page.of.includes(`step ${step?.number}`)).map(({ page }) => page);
+    const drawn = own
+      .flatMap((page) => groupsOf(page.items, "figure"))
+      .flatMap(({ alt = "" }) => alt.match(/^Jig for .*/) ?? []);
+    const sent = own.some((page) => /[Jj]ig \d+ (is|are) drawn under/.test(wordsOf(page)));
+    if (step) expect(drawn.length > 0 || sent).toBe(true);
+  });
+
   test("every part, purchase and step is on them", () => {
     const words = pages.map(({ page }) => wordsOf(page)).join("\n");
     for (const { mark } of build.parts) expect(words.split("\n")).toContain(mark);

@@ -35,7 +35,7 @@ describe("drawings as SVG", () => {
     const figures = figuresOf(document);
     expect(new Set(figures.map(({ name }) => name)).size).toBe(figures.length);
     expect(figures.filter(({ name }) => /^step-\d+$/.test(name))).toHaveLength(
-      build.steps.filter(({ shows }) => shows.fresh.length + shows.present.length > 0).length,
+      build.steps.filter(({ shows, unit }) => shows.fresh.length + shows.present.length > 0 || unit === "jigs").length,
     );
     for (const { figure } of figures) {
       const names = elements(svgOf(figure));

@@ -57,7 +57,7 @@ const apart = (a: Bounds, b: Bounds, i: 0 | 1 | 2): boolean =>
   a.low[i] >= b.high[i] - TOLERANCE || b.low[i] >= a.high[i] - TOLERANCE;
 
 /** The farthest (`side` 1) or nearest (−1) corner of a box along a vector. */
-function reach({ low, high }: Bounds, along: Vec, side: 1 | -1): number {
+export function reach({ low, high }: Bounds, along: Vec, side: 1 | -1): number {
   const part = (i: 0 | 1 | 2) => along[i] * (along[i] * side > 0 ? high[i] : low[i]);
   return part(0) + part(1) + part(2);
 }

@@ -2,13 +2,14 @@
 import { type View, viewFrom } from "../../../geometry/picture/index.ts";
 import type { Vec } from "../../../geometry/types.ts";
 import { cross, dot, times } from "../../../geometry/vec.ts";
+import type { PartInWork } from "../../../solve/build/part-after.ts";
 import type { BuiltPart } from "../../../solve/build.ts";
 import { holeOnBench, onBench } from "../../../solve/design/turning.ts";
 import type { Axis, Feature, Hole } from "../../../solve/design.ts";
 
 export interface Lying {
   /** As it is worked on, square to the axes. */
-  readonly part: BuiltPart;
+  readonly part: PartInWork;
   /** Those that are bored at the bench. */
   readonly holes: readonly Hole[];
   readonly face: View;

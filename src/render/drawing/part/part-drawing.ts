@@ -3,7 +3,7 @@
  * that tells more. Every place is measured along the part from one end and across it from one edge.
  */
 import { hiddenLines, type View } from "../../../geometry/picture/index.ts";
-import type { Vec } from "../../../geometry/types.ts";
+import type { Point2, Vec } from "../../../geometry/types.ts";
 import { times } from "../../../geometry/vec.ts";
 import type { Build, BuiltPart } from "../../../solve/build.ts";
 import type { Length } from "../../../units/index.ts";
@@ -15,9 +15,10 @@ import { type Extent, extentOfItems, heightOf } from "../fit.ts";
 import { strokes } from "../ink.ts";
 import { boxAround, Plate, type Segment } from "../plate.ts";
 import { type Scale, usualScales } from "../scale.ts";
-import { HIDDEN, OUTLINE } from "../strokes.ts";
+import { HIDDEN, OUTLINE, PRESENT } from "../strokes.ts";
 import { type Bore, boresOf, drawBores, letters } from "./bores.ts";
 import { BREAK, broken } from "./broken.ts";
+import { apartFromEarlier } from "./earlier.ts";
 import { type Lying, lying, sideWord } from "./lying.ts";
 import {
   apart,
@@ -185,10 +186,11 @@ function drawn(sheet: Sheet, set: Arranged, bores: readonly Bore[], frame: Frame
   ];
   const items: Item[] = [];
   for (const { aspect, spot } of views) {
-    const runs = (all: typeof aspect.lines.visible): Segment[] => all.map(([a, b]) => [spot(a), spot(b)]);
-    const [seen, hidden] = [runs(aspect.lines.visible), runs(aspect.lines.hidden)];
-    for (const line of [...seen, ...hidden]) plate.addLine(line);
-    items.push(...strokes(hidden, HIDDEN), ...strokes(seen, OUTLINE));
+    const runs = (all: readonly (readonly [Point2, Point2])[]): Segment[] => all.map(([a, b]) => [spot(a), spot(b)]);
+    const [now, before] = apartFromEarlier(lies.part, aspect.view, aspect.lines.visible);
+    const [seen, old, hidden] = [runs(now), runs(before), runs(aspect.lines.hidden)];
+    for (const line of [...seen, ...old, ...hidden]) plate.addLine(line);
+    items.push(...strokes(hidden, HIDDEN), ...strokes(old, PRESENT), ...strokes(seen, OUTLINE));
   }
   const inFace = (p: Vec): Spot => onFace([frameOf(p)[0], frameOf(p)[1]]);
   const inEdge = (p: Vec): Spot => onEdge([frameOf(p)[0], frameOf(p)[2]]);

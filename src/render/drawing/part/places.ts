@@ -4,6 +4,7 @@ import type { Vec } from "../../../geometry/types.ts";
 import { dot, minus, norm, plus, times } from "../../../geometry/vec.ts";
 import type { Feature, Hole, Point } from "../../../solve/design.ts";
 import { TOLERANCE, toNumber } from "../../../units/index.ts";
+import { wasThere } from "./earlier.ts";
 import type { Lying } from "./lying.ts";
 import { type InPart, type Row, rowsApart, rowsOf, rowsOnce, runsOf } from "./rows.ts";
 
@@ -45,6 +46,10 @@ export function placesOf(lying: Lying, bores: readonly (readonly Hole[])[]): Pla
   const curves = part.features.filter((feature) => "radius" in feature).map((feature) => boxOf(feature));
   for (const edge of realEdges(part.solid)) {
     if (edge.smooth) continue;
+    if (wasThere(part, edge)) {
+      kept.push(...[edge.from, edge.to].map((p) => [frame(p)[0], frame(p)[0]] as [number, number]));
+      continue;
+    }
     if (part.features.some((feature) => feature.kind === "chamfer" && onPlane(feature, edge.from, edge.to))) continue;
     const [from, to] = [frame(edge.from), frame(edge.to)];
     const level = [0, 1, 2].map((i) => Math.abs((from[i] as number) - (to[i] as number)) <= TOLERANCE);

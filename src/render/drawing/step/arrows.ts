@@ -1,64 +1,79 @@
-/** Arrows of travel: one for each group that moves, beside or behind it, where it covers least. */
+/** Arrows of travel: one for each way, close behind an edge of what goes that way, or ahead of one of what comes off. */
 import { picturePoint, type View } from "../../../geometry/picture/index.ts";
-import type { Vec } from "../../../geometry/types.ts";
-import { plus, times } from "../../../geometry/vec.ts";
 import type { Item } from "../../document.ts";
 import { ACCENT, WHITE } from "../../palette.ts";
 import { polygon } from "../../shapes.ts";
 import type { Spot } from "../drawing.ts";
-import type { Bounds } from "../exploded/spread.ts";
-import type { Fit } from "../fit.ts";
-import { ahead, heading } from "../ink.ts";
-import { type Box, grown, type Plate } from "../plate.ts";
+import { ahead, heading, strokes } from "../ink.ts";
+import { type Box, grown, type Plate, type Segment } from "../plate.ts";
+import { CHAIN } from "../strokes.ts";
+import { segmentIn } from "./close-up.ts";
 import type { Group } from "./groups.ts";
 
 const LENGTH = 30;
 const HEAD = 11;
 const HALF_HEAD = 6;
 const HALF_SHAFT = 2.1;
+/** From an edge of what moves to the arrow: farther off it would seem to come from nowhere. */
+const NEAR = [4, 7, 10, 13] as const;
 
-/** Nothing where the way points at the eye. */
+/** One thing that moves, as it stands on the page. */
+export interface Mover {
+  readonly id: string;
+  readonly middle: Spot;
+  /** Its edges that are seen. */
+  readonly edges: readonly Segment[];
+}
+
+/** An arrow; where there is no room for one a line of travel; nothing where the way points at the eye. */
 export function travelArrow(
-  { box, along, leaves = false }: Group,
+  { parts, along, leaves }: Group,
+  movers: readonly Mover[],
   view: View,
-  fit: Fit,
   plate: Plate,
   ground: (spot: Spot) => number,
 ): readonly Item[] {
   const way = picturePoint(view, along);
   const { along: onPaper, distance } = heading([0, 0], [way[0], -way[1]]);
   if (distance < 0.1) return [];
-  const middle = fit.spot(view, times(plus(box.low, box.high), 0.5));
+  const own = movers.filter(({ id }) => parts.includes(id));
   let best: { tip: Spot; cost: number } | null = null;
-  for (const anchor of anchors(box).map((p) => fit.spot(view, p)))
-    for (const back of leaves ? AHEAD : BEHIND)
-      for (const aside of [0, 9, -9, 18, -18, 30, -30]) {
-        const tip = ahead(ahead(anchor, onPaper, -back), [-onPaper[1], onPaper[0]], aside);
-        const cost =
-          costOf(tip, onPaper, plate, ground) +
-          offside(tip, middle, onPaper) +
-          0.15 * Math.abs(leaves ? back + LENGTH : back) +
-          (back < 0 === leaves ? 0 : WRONG_SIDE) +
-          0.1 * Math.abs(aside);
-        if (!best || cost < best.cost) best = { tip, cost };
-      }
-  if (!best || best.cost >= BLOCKED) return [];
-  plate.addBox(boxOf(best.tip, onPaper));
-  return [arrow(best.tip, onPaper)];
+  for (const { middle, edges } of own)
+    for (const [edge, long] of longest(edges))
+      for (const anchor of [0.1, 0.3, 0.5, 0.7, 0.9].map((t) => on(edge, t)))
+        for (const gap of NEAR) {
+          const tip = ahead(anchor, onPaper, leaves ? gap + LENGTH : -gap);
+          const cost =
+            costOf(tip, onPaper, plate, ground) +
+            0.12 * aside(anchor, middle, onPaper) +
+            0.3 * gap -
+            Math.min(LENGTH, long) / LENGTH;
+          if (!best || cost < best.cost - 1e-9) best = { tip, cost };
+        }
+  if (best && best.cost < BLOCKED) {
+    plate.addBox(boxOf(best.tip, onPaper));
+    return [arrow(best.tip, onPaper)];
+  }
+  const [first] = own;
+  if (!first) return [];
+  const far = ahead(first.middle, onPaper, leaves ? 2 * LENGTH : -2 * LENGTH);
+  const { x, y, width, height } = plate.frame;
+  const line = segmentIn({ low: [x, y], high: [x + width, y + height] }, [far, first.middle]);
+  for (const segment of line) plate.addLine(segment);
+  return strokes(line, CHAIN);
 }
 
 const BLOCKED = 1e6;
-/** From the group back to the tip: behind what arrives, ahead of what leaves, where there is room. */
-const BEHIND = [6, 14, 24, 36, 50, 66, -40] as const;
-/** An arrow on the wrong side of its group seems to lead away from it, or to it. */
-const WRONG_SIDE = 40;
-const AHEAD = [-34, -40, -48, -26, 6] as const;
+/** So many edges of each thing are tried. */
+const MOST = 16;
 
-/** Corners of the box, middles of its edges and faces. */
-function anchors({ low, high }: Bounds): readonly Vec[] {
-  const steps = (i: 0 | 1 | 2) => [low[i], (low[i] + high[i]) / 2, high[i]];
-  return steps(0).flatMap((x) => steps(1).flatMap((y) => steps(2).map((z): Vec => [x, y, z])));
-}
+const longest = (edges: readonly Segment[]): readonly (readonly [Segment, number])[] =>
+  edges
+    .map((edge) => [edge, heading(...edge).distance] as const)
+    .sort((a, b) => b[1] - a[1])
+    .slice(0, MOST);
+
+const on = ([a, b]: Segment, t: number): Spot => [a[0] + (b[0] - a[0]) * t, a[1] + (b[1] - a[1]) * t];
 
 function boxOf(tip: Spot, along: Spot): Box {
   const tail = ahead(tip, along, -LENGTH);
@@ -85,9 +100,9 @@ function costOf(tip: Spot, along: Spot, plate: Plate, ground: (spot: Spot) => nu
   return 3 * covered + 3 * lines;
 }
 
-/** How far the arrow stands from the line of travel through the middle of the group. */
-const offside = (tip: Spot, middle: Spot, along: Spot): number =>
-  0.06 * Math.abs((tip[0] - middle[0]) * along[1] - (tip[1] - middle[1]) * along[0]);
+/** How far a spot is from the line of travel through the middle. */
+const aside = (spot: Spot, middle: Spot, along: Spot): number =>
+  Math.abs((spot[0] - middle[0]) * along[1] - (spot[1] - middle[1]) * along[0]);
 
 function arrow(tip: Spot, along: Spot): Item {
   const at = (back: number, aside: number): Spot => [

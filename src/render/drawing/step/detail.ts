@@ -1,17 +1,19 @@
-/** A joint that a step's picture shows too small: the same picture around it, some times larger, in a circle beside it. */
-import { nearness, type View } from "../../../geometry/picture/index.ts";
-import type { Vec, VisibleFace } from "../../../geometry/types.ts";
-import { plus, times } from "../../../geometry/vec.ts";
-import type { Build } from "../../../solve/build.ts";
+/** A joint, or hardware, that a step's picture shows too small: the same picture around it, some times larger, in a circle beside it. */
+import type { Stage, View } from "../../../geometry/picture/index.ts";
+import type { Edge, Vec, VisibleFace } from "../../../geometry/types.ts";
+import type { Build, BuiltPart } from "../../../solve/build.ts";
 import { subtract, toNumber } from "../../../units/index.ts";
 import type { Spot } from "../drawing.ts";
-import type { Fit } from "../fit.ts";
-import { boxAround, grown, type Plate } from "../plate.ts";
+import { extentOfItems, type Fit, heightOf, widthOf } from "../fit.ts";
+import { heading } from "../ink.ts";
+import { boxAround, grown, type Plate, type Segment } from "../plate.ts";
+import { within } from "./circle.ts";
+import { edgesFor, edgesOf, seenOf } from "./joint-edges.ts";
 import type { Scene } from "./scene.ts";
 import { shareOf } from "./share.ts";
 
 export interface Detail {
-  /** Joints of one method are shown close once in a plan. */
+  /** Joints of one method, and hardware of one kind, are shown close once in a plan. */
   readonly method: string;
   /** What is shown close, and the middle of the circle that shows it. */
   readonly at: Spot;
@@ -23,114 +25,154 @@ export interface Detail {
 /** In points: what is thinner on paper is not seen well, and is drawn at least so thick. */
 const THIN = 7;
 const CLEAR = 16;
+/** Hardware no larger than this on paper is drawn so large. */
+const SMALL = 18;
+const FULL = 44;
 const MOST_TIMES = 8;
-const RADII = [42, 34] as const;
+const RADII = [42, 34, 28] as const;
+/** Below the circle, for its words; and half of what these take up across. */
+export const WORDS_BELOW = 13;
+export const WORDS_HALF = 46;
 
 /** The picture so far. */
 export interface Shown {
   readonly view: View;
   readonly fit: Fit;
   readonly plate: Plate;
+  readonly stage: Stage;
   readonly ground: (spot: Spot) => number;
   readonly faces: readonly VisibleFace[];
 }
 
 interface Candidate {
   readonly method: string;
-  readonly parts: readonly [string, string];
-  /** Places of the joint, the nearest to the eye first. */
-  readonly places: readonly Vec[];
-  readonly thick: number;
+  /** What has to be seen in the circle. */
+  readonly parts: readonly string[];
+  /** The edges by which it is known, as they are seen on the page. */
+  readonly edges: readonly Segment[];
+  /** Smallest first. */
+  readonly size: number;
+  readonly times: number;
 }
 
-/** The thinnest joint that is put together here for the first time, where there is room for it; else null. */
-export function detailOf(
-  build: Build,
-  { fresh, shifts, items }: Scene,
-  { view, fit, plate, ground, faces }: Shown,
-  told: ReadonlySet<string>,
-): Detail | null {
-  const here = new Set(items.map(({ id }) => id));
-  const candidates = build.joints.flatMap(({ parts, method, contact, insertion, kind }): readonly Candidate[] => {
-    const [a, b] = parts;
-    if (
-      (kind !== "fixed" && kind !== "floating") ||
-      insertion === null ||
-      told.has(method) ||
-      !here.has(a) ||
-      !here.has(b) ||
-      fresh.has(a) === fresh.has(b)
-    )
-      return [];
-    const [first, second] = [shifts.get(a) ?? STILL, shifts.get(b) ?? STILL];
-    const ways = [times(plus(first, second), 0.5), first, second];
-    const corners = contact.flatMap(({ polygons }) => polygons.flat());
-    const nearest = [...corners].sort((p, q) => nearness(view, q) - nearness(view, p)).slice(0, CORNERS);
-    const places = nearest.flatMap((corner) => ways.map((way) => plus(corner, way)));
-    return [{ method, parts, places, thick: Math.min(thicknessOf(build, a), thicknessOf(build, b)) }];
-  });
-  for (const { method, parts, places, thick } of [...candidates].sort((p, q) => p.thick - q.thick)) {
-    if (thick * fit.scale >= THIN) return null;
-    const larger = Math.min(MOST_TIMES, Math.ceil(CLEAR / (thick * fit.scale)));
-    const spots = places.map((place) => fit.spot(view, place));
+/** Hardware first, then the thinnest joint that is put together here for the first time, where it is seen and there is room; else null. */
+export function detailOf(build: Build, scene: Scene, shown: Shown, told: ReadonlySet<string>): Detail | null {
+  const all = [...hardwareOf(scene, shown), ...jointsOf(build, scene, shown)].filter(({ method }) => !told.has(method));
+  for (const { method, parts, edges, times } of all) {
     for (const radius of RADII) {
-      const at = clearest(spots, (spot) => parts.map((id) => shareOf(id, faces, fit, spot, radius / larger)));
-      const centre = at && freePlace(at, radius, larger, plate, ground);
-      if (centre) return { method, at, centre, radius, times: larger };
+      const at = clearest(edges, parts, radius / times, shown);
+      const centre = at && freePlace(at, radius, times, shown);
+      if (centre) return { method, at, centre, radius, times };
     }
   }
   return null;
 }
 
-/** So many corners of a joint are looked at. */
-const CORNERS = 12;
-/** What is seen of each of the two parts in the circle, and of both: less shows no joint. */
-const EACH = 0.1;
-const BOTH = 0.4;
+function hardwareOf({ items, hardware }: Scene, { view, fit, stage }: Shown): readonly Candidate[] {
+  return items
+    .filter(({ id }) => hardware.has(id))
+    .flatMap(({ id, mark, solid, shift = [0, 0, 0] }): readonly Candidate[] => {
+      const extent = extentOfItems([{ id, solid, shift }], view);
+      const size = Math.max(widthOf(extent), heightOf(extent)) * fit.scale;
+      if (size > SMALL) return [];
+      const edges = seenOf(edgesOf(solid), shift, stage, fit);
+      return [{ method: mark, parts: [id], edges, size, times: Math.min(MOST_TIMES, Math.ceil(FULL / size)) }];
+    });
+}
 
-/** The spot round which most is seen of the part that shows less; null where no joint is seen anywhere. */
-function clearest(spots: readonly Spot[], shares: (spot: Spot) => readonly number[]): Spot | null {
-  let best: { readonly spot: Spot; readonly least: number } | null = null;
-  for (const spot of spots) {
-    const [a = 0, b = 0] = shares(spot);
-    const least = Math.min(a, b);
-    if (least < EACH || a + b < BOTH || (best && least <= best.least + 1e-9)) continue;
-    best = { spot, least };
-  }
-  return best?.spot ?? null;
+function jointsOf(build: Build, { fresh, shifts, items, screws }: Scene, { fit, stage }: Shown): readonly Candidate[] {
+  const here = new Set(items.map(({ id }) => id));
+  const shiftOf = (id: string): Vec => shifts.get(id) ?? STILL;
+  const pegs = new Map(screws.map((screw) => [screw.id, screw]));
+  return build.joints
+    .flatMap((joint): readonly Candidate[] => {
+      const { parts, method, kind, fasteners } = joint;
+      const [a, b] = parts;
+      if ((kind !== "fixed" && kind !== "floating") || !here.has(a) || !here.has(b) || fresh.has(a) === fresh.has(b))
+        return [];
+      const built = parts.map((each) => build.parts.find((part) => part.id === each));
+      const rods = fasteners.flatMap((each): readonly Edge[] => {
+        const peg = pegs.get(each);
+        return peg?.isDowel ? [{ from: peg.head, to: peg.point }] : [];
+      });
+      const edges = [
+        ...built.flatMap((part) => (part ? seenOf(edgesFor(joint, part), shiftOf(part.id), stage, fit) : [])),
+        ...seenOf(rods, STILL, stage, fit),
+      ];
+      const size = Math.min(...built.map(thicknessOf)) * fit.scale;
+      if (edges.length === 0 || size >= THIN) return [];
+      return [{ method, parts: [a, b], edges, size, times: Math.min(MOST_TIMES, Math.ceil(CLEAR / size)) }];
+    })
+    .sort((p, q) => p.size - q.size);
 }
 
 const STILL: Vec = [0, 0, 0];
 
-const thicknessOf = ({ parts }: Build, id: string): number => {
-  const body = parts.find((part) => part.id === id)?.body;
-  return body ? Math.min(...([0, 1, 2] as const).map((i) => toNumber(subtract(body.high[i], body.low[i])))) : Infinity;
-};
+const thicknessOf = (part: BuiltPart | undefined): number =>
+  part
+    ? Math.min(...([0, 1, 2] as const).map((i) => toNumber(subtract(part.body.high[i], part.body.low[i]))))
+    : Number.POSITIVE_INFINITY;
+
+/** What is seen in the circle of the parts together, and at least so much of the joint's edges, in radii: less shows no joint. */
+const BOTH = 0.3;
+const EDGES = 1.5;
+/** So many edges are looked at, the longest. */
+const MOST = 40;
+
+/** The spot round which most of the joint is seen; null where it is seen nowhere. */
+function clearest(
+  edges: readonly Segment[],
+  parts: readonly string[],
+  radius: number,
+  { faces, fit }: Shown,
+): Spot | null {
+  const some = [...edges].sort((p, q) => heading(...q).distance - heading(...p).distance).slice(0, MOST);
+  const spots = some.flatMap(([p, q]): readonly Spot[] => [p, [(p[0] + q[0]) / 2, (p[1] + q[1]) / 2], q]);
+  let best: { readonly spot: Spot; readonly seen: number } | null = null;
+  for (const spot of spots) {
+    const seen = edges.reduce(
+      (sum, edge) => sum + within(edge, spot, radius).reduce((so, run) => so + heading(...run).distance, 0),
+      0,
+    );
+    if (seen < EDGES * radius || (best && seen <= best.seen + 1e-9)) continue;
+    if (parts.reduce((sum, id) => sum + shareOf(id, faces, fit, spot, radius), 0) < (parts.length > 1 ? BOTH : 0.05))
+      continue;
+    best = { spot, seen };
+  }
+  return best?.spot ?? null;
+}
 
 const STEP = 6;
+/** What a leader counts that runs over the picture, for each point of it. */
+const ACROSS = 2;
 
-/** The nearest place for a circle that covers nothing. */
-function freePlace(
-  at: Spot,
-  radius: number,
-  larger: number,
-  plate: Plate,
-  ground: (spot: Spot) => number,
-): Spot | null {
+/** A near place for a circle that covers nothing, its leader clear of the picture where that can be. */
+function freePlace(at: Spot, radius: number, larger: number, { plate, ground }: Shown): Spot | null {
   const { x, y, width, height } = plate.frame;
-  let best: { readonly spot: Spot; readonly far: number } | null = null;
-  for (let cx = x + radius + 1; cx <= x + width - radius - 1; cx += STEP)
-    for (let cy = y + radius + 1; cy <= y + height - radius - 12; cy += STEP) {
-      const far = Math.sqrt((cx - at[0]) * (cx - at[0]) + (cy - at[1]) * (cy - at[1]));
-      if (far < radius * (1 + 1 / larger) + 6 || (best && far >= best.far)) continue;
-      const box = { ...boxAround(cx, cy, 2 * radius, 2 * radius), bottom: cy + radius + 11 };
-      if (!plate.isFree(grown(box, 0.5)) || plate.linesThrough(box) > 0) continue;
+  const half = Math.max(radius, WORDS_HALF);
+  let best: { readonly spot: Spot; readonly cost: number } | null = null;
+  for (let cx = x + half + 1; cx <= x + width - half - 1; cx += STEP)
+    for (let cy = y + radius + 1; cy <= y + height - radius - WORDS_BELOW - 1; cy += STEP) {
+      const { along, distance } = heading(at, [cx, cy]);
+      if (distance < radius * (1 + 1 / larger) + 6 || (best && distance >= best.cost)) continue;
+      const box = { ...boxAround(cx, cy, 2 * half, 2 * radius), bottom: cy + radius + WORDS_BELOW };
+      const round = { ...box, left: cx - radius, right: cx + radius };
+      if (!plate.isFree(grown(box, 0.5)) || plate.linesThrough(round) > 0) continue;
+      const words = { ...box, top: cy + radius };
+      if (plate.linesThrough(words) > 0) continue;
       if (SAMPLES.some(([dx, dy]) => ground([cx + dx * radius, cy + dy * radius]) > 0)) continue;
-      best = { spot: [cx, cy], far };
+      const leader = distance - radius * (1 + 1 / larger);
+      const over = LEADER.reduce((sum, t) => {
+        const far = radius / larger + t * leader;
+        return sum + ground([at[0] + along[0] * far, at[1] + along[1] * far]);
+      }, 0);
+      const cost = distance + (ACROSS * over * leader) / LEADER.length;
+      if (!best || cost < best.cost) best = { spot: [cx, cy], cost };
     }
   return best?.spot ?? null;
 }
 
+const LEADER = [0.1, 0.3, 0.5, 0.7, 0.9] as const;
 const SAMPLES: readonly Spot[] = [-1, -0.5, 0, 0.5, 1].flatMap((dx) =>
   [-1, -0.5, 0, 0.5, 1].map((dy): Spot => [dx, dy]),
 );

@@ -1,12 +1,13 @@
 /** What is inside a circle of a picture, drawn again some times larger inside another circle. */
-import { circlePoint } from "../../../geometry/angle.ts";
 import type { Ink, Item, Stroke } from "../../document.ts";
 import { BLACK, WHITE } from "../../palette.ts";
 import { circle, line } from "../../shapes.ts";
+import { TYPE } from "../../style.ts";
 import type { Pen, Spot } from "../drawing.ts";
 import { ahead, centred, fills, heading, strokes } from "../ink.ts";
 import { boxAround, type Plate, type Segment } from "../plate.ts";
 import { NARROW } from "../strokes.ts";
+import { insideCircle, NORMALS, within } from "./circle.ts";
 import type { Detail } from "./detail.ts";
 
 /** Lines and filled faces of the picture as they stand on the page. */
@@ -19,9 +20,10 @@ export function enlarged({ at, centre, radius, times }: Detail, drawn: Drawn, pl
   const place = ([x, y]: Spot): Spot => [centre[0] + (x - at[0]) * times, centre[1] + (y - at[1]) * times];
   const small = radius / times;
   const { along } = heading(at, centre);
-  const words = centred(pen, `${times} × larger`, [centre[0], centre[1] + radius + 7], {});
+  const words = centred(pen, `Detail, ${times} × as large`, [centre[0], centre[1] + radius + 7], TYPE.caption);
   const ring: Stroke = { width: 0.7, ink: BLACK };
-  plate.addBox({ ...boxAround(centre[0], centre[1], 2 * radius, 2 * radius), bottom: centre[1] + radius + 13 });
+  plate.addBox(boxAround(centre[0], centre[1], 2 * radius, 2 * radius));
+  plate.addBox(words.box);
   plate.addBox(boxAround(at[0], at[1], 2 * small, 2 * small));
   plate.addLeader([at, centre]);
   return [
@@ -43,37 +45,4 @@ export function enlarged({ at, centre, radius, times }: Detail, drawn: Drawn, pl
     line(...ahead(at, along, small), ...ahead(centre, along, -radius), NARROW),
     words.item,
   ];
-}
-
-/** The run of a segment inside a circle. */
-function within([a, b]: Segment, [cx, cy]: Spot, radius: number): readonly Segment[] {
-  const [dx, dy] = [b[0] - a[0], b[1] - a[1]];
-  const [fx, fy] = [a[0] - cx, a[1] - cy];
-  const [p, q, r] = [dx * dx + dy * dy, 2 * (fx * dx + fy * dy), fx * fx + fy * fy - radius * radius];
-  const root = q * q - 4 * p * r;
-  if (p === 0 || root <= 0) return [];
-  const from = Math.max(0, (-q - Math.sqrt(root)) / (2 * p));
-  const to = Math.min(1, (-q + Math.sqrt(root)) / (2 * p));
-  if (from >= to) return [];
-  const on = (t: number): Spot => [a[0] + dx * t, a[1] + dy * t];
-  return [[on(from), on(to)]];
-}
-
-const NORMALS: readonly Spot[] = Array.from({ length: 48 }, (_, i) => circlePoint(i, 48));
-
-/** A convex polygon, cut by the sides of a circle's polygon. */
-function insideCircle(polygon: readonly Spot[], [cx, cy]: Spot, radius: number): readonly Spot[] {
-  let rest = polygon;
-  for (const [nx, ny] of NORMALS) {
-    const depth = ([x, y]: Spot): number => (x - cx) * nx + (y - cy) * ny - radius;
-    const out: Spot[] = [];
-    rest.forEach((p, i) => {
-      const q = rest[(i + 1) % rest.length] as Spot;
-      const [s, t] = [depth(p), depth(q)];
-      if (s <= 0) out.push(p);
-      if (s * t < 0) out.push([p[0] + ((q[0] - p[0]) * s) / (s - t), p[1] + ((q[1] - p[1]) * s) / (s - t)]);
-    });
-    rest = out;
-  }
-  return rest;
 }

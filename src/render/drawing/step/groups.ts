@@ -1,31 +1,22 @@
-/** What travels side by side needs one arrow. */
+/** What travels one way needs one arrow. */
 import type { Vec } from "../../../geometry/types.ts";
 import { dot } from "../../../geometry/vec.ts";
-import type { Bounds } from "../exploded/spread.ts";
 
-/** A box around parts that move, as they are drawn, and the unit vector of their way. */
+/** Ids of what moves, and the unit vector of its way. */
 export interface Group {
-  readonly box: Bounds;
+  readonly parts: readonly string[];
   readonly along: Vec;
   /** It comes off. */
-  readonly leaves?: boolean;
+  readonly leaves: boolean;
 }
 
-/** Joins the groups of one way that lie no farther apart than `near`, until none are left to join. */
-export function together(groups: readonly Group[], near: number): readonly Group[] {
-  for (const [i, a] of groups.entries())
-    for (const b of groups.slice(i + 1)) {
-      if (dot(a.along, b.along) < 1 - 1e-9 || !isNear(a.box, b.box, near)) continue;
-      const rest = groups.filter((group) => group !== a && group !== b);
-      return together([{ ...a, box: around(a.box, b.box) }, ...rest], near);
-    }
-  return groups;
+export function together(groups: readonly Group[]): readonly Group[] {
+  const joined: Group[] = [];
+  for (const group of groups) {
+    const i = joined.findIndex(({ along, leaves }) => leaves === group.leaves && dot(along, group.along) > 1 - 1e-9);
+    const same = joined[i];
+    if (same) joined[i] = { ...same, parts: [...same.parts, ...group.parts] };
+    else joined.push(group);
+  }
+  return joined;
 }
-
-const isNear = (a: Bounds, b: Bounds, near: number): boolean =>
-  ([0, 1, 2] as const).every((i) => a.low[i] <= b.high[i] + near && b.low[i] <= a.high[i] + near);
-
-const around = (a: Bounds, b: Bounds): Bounds => ({
-  low: [Math.min(a.low[0], b.low[0]), Math.min(a.low[1], b.low[1]), Math.min(a.low[2], b.low[2])],
-  high: [Math.max(a.high[0], b.high[0]), Math.max(a.high[1], b.high[1]), Math.max(a.high[2], b.high[2])],
-});

@@ -1,32 +1,50 @@
 /** What a step's picture consists of: the unit in hand, what is new pulled off along its way where it slides into something. */
 import { isEmpty } from "../../../geometry/solid.ts";
 import type { Vec } from "../../../geometry/types.ts";
-import { minus, norm, times } from "../../../geometry/vec.ts";
+import { minus, norm, plus, times } from "../../../geometry/vec.ts";
+import { mountedAt } from "../../../solve/build/mounted.ts";
 import type { Build, BuiltPart, Step } from "../../../solve/build.ts";
+import { toNumber } from "../../../units/index.ts";
 import { shown } from "../exploded/moves.ts";
-import { type Bounds, type Shifts, spread } from "../exploded/spread.ts";
+import { reach, type Shifts, spread } from "../exploded/spread.ts";
 import type { Marked } from "../labels.ts";
 import { type Group, together } from "./groups.ts";
+import { laidOnBench } from "./on-bench.ts";
 import { opened } from "./opened.ts";
-import { type Driven, driven } from "./screws.ts";
+import { type Driven, driven, sunkIn } from "./screws.ts";
 
 export interface Scene {
-  /** New parts first, so that where edges coincide theirs are drawn; hardware has no mark. */
+  /** New parts first, so that where edges coincide theirs are drawn. */
   readonly items: readonly Marked[];
   readonly fresh: ReadonlySet<string>;
+  /** Of what is new, the hardware, by what is bought as one: its halves. */
+  readonly hardware: ReadonlyMap<string, string>;
   /** Names of what is drawn open, so that what is new can be seen. */
   readonly open: readonly string[];
   readonly shifts: Shifts;
   readonly screws: readonly Driven[];
   readonly groups: readonly Group[];
+  /** Pencil lines on the wood. */
+  readonly pencil: readonly (readonly [Vec, Vec])[];
 }
 
 /** Clear space between what slides in and where it goes, and between a screw and its hole, as a share of the unit's size. */
 const GAP = 0.05;
+/** The same as a share of the longest dowel, half of which stands out. */
+const CLEAR = 1.5;
 /** How far off a body is drawn that comes off or goes on again, as a share of the unit's size. */
 const OFF = 0.2;
 
-export function sceneOf(build: Build, step: Step): Scene {
+export const sceneOf = (build: Build, step: Step): Scene =>
+  step.shows.as ? benchScene(build, step) : pieceScene(build, step);
+
+function benchScene(build: Build, step: Step): Scene {
+  const { items, pencil } = laidOnBench(build, step);
+  const fresh = new Set(items.map(({ id }) => id));
+  return { items, pencil, fresh, hardware: new Map(), open: [], shifts: new Map(), screws: [], groups: [] };
+}
+
+function pieceScene(build: Build, step: Step): Scene {
   const { shows } = step;
   const goings = goingsOf(build, step);
   const fresh = new Set([...shows.fresh, ...goings.flatMap(({ parts }) => parts)]);
@@ -34,20 +52,43 @@ export function sceneOf(build: Build, step: Step): Scene {
   const all = build.parts.filter(({ id }) => wanted.has(id));
   const parts = [...all.filter(({ id }) => fresh.has(id)), ...all.filter(({ id }) => !fresh.has(id))];
   const size = Math.max(1, ...parts.map(({ solid }) => norm(minus(solid.high, solid.low))));
-  const moves = shown(shows).filter(({ parts: moving, into }) => slidesIn(build, moving, into));
-  const shifts = new Map(spread(parts, moves, GAP * size));
+  const fitted = hardwareOn(build, step, wanted);
+  const screwedOn = new Set(fitted.now.flatMap(({ joint }) => joint ?? []));
+  const moves = shown(shows).filter(({ parts: moving, into }) => slidesIn(build, moving, into, screwedOn));
+  const pegs = new Set(pegsIn(build, shown(shows)));
+  const long = build.fasteners.flatMap(({ id, length, body }) => (pegs.has(id) && !body ? [toNumber(length)] : []));
+  const shifts = new Map(spread(parts, moves, Math.max(GAP * size, CLEAR * Math.max(0, ...long))));
+  const slides = new Set(build.motions.flatMap(({ kind, joints }) => (kind === "slide" ? joints : [])));
+  const runners = build.joints.filter(({ id }) => screwedOn.has(id) && slides.has(id));
+  for (const { parts: ids, along } of moves) {
+    const by = outOf(parts, ids, along, runners);
+    if (by > 0) for (const id of ids) shifts.set(id, plus(shifts.get(id) ?? [0, 0, 0], times(along, -by)));
+  }
   for (const { parts: ids, out } of goings) for (const id of ids) shifts.set(id, times(out, OFF * size));
   const shiftOf = (id: string): Vec => shifts.get(id) ?? [0, 0, 0];
   const solids = new Map(build.parts.map(({ id, solid }) => [id, solid]));
   const screws = build.fasteners
-    .filter(({ id }) => shows.fasteners.includes(id))
+    .filter(({ id, body }) => shows.fasteners.includes(id) || (pegs.has(id) && !body))
     .map((fastener) => driven(fastener, (id) => solids.get(id), shiftOf, GAP * 0.6 * size));
-  const fitted = hardwareOn(build, step, wanted);
+  const sunk = fitted.sunk.flatMap(({ id, carriedBy }) =>
+    build.holes
+      .filter((hole) => hole.for === id && hole.part === carriedBy && hole.kind !== "cup")
+      .map((hole) => sunkIn(hole, shiftOf(carriedBy), GAP * 0.6 * size)),
+  );
   const shut = [
     ...parts.map(({ id, mark, solid }): Marked => ({ id, mark, solid, shift: shiftOf(id) })),
-    ...[...fitted.now, ...fitted.before].map(
-      ({ id, solid, carriedBy }): Marked => ({ id, mark: "", solid, shift: shiftOf(carriedBy) }),
+    ...fitted.now.map(
+      ({ id, item, solid, carriedBy }): Marked => ({
+        id,
+        mark: shortName(item.kind),
+        solid,
+        shift: shiftOf(carriedBy),
+      }),
     ),
+    ...build.fasteners.flatMap(({ id, body, travelsWith }): readonly Marked[] =>
+      body && travelsWith !== null && pegs.has(id) ? [{ id, mark: "", solid: body, shift: shiftOf(travelsWith) }] : [],
+    ),
+    ...fitted.before.map(({ id, solid, carriedBy }): Marked => ({ id, mark: "", solid, shift: shiftOf(carriedBy) })),
   ];
   const seen = new Set([...fresh, ...fitted.now.map(({ id }) => id)]);
   const still = shows.travel.length === 0 && goings.length === 0 && fitted.now.length > 0;
@@ -56,18 +97,11 @@ export function sceneOf(build: Build, step: Step): Scene {
     items,
     open: motions.map(({ name }) => name),
     fresh: seen,
+    hardware: new Map(fitted.now.map(({ id, halfOf = id }) => [id, halfOf])),
     shifts,
-    screws,
-    groups: together(
-      [...shows.travel.map((each) => ({ ...each, leaves: false })), ...goings].flatMap(
-        ({ parts: ids, along, leaves }) => {
-          const moving = parts.filter(({ id }) => ids.includes(id));
-          const box = boundsOf(moving, shiftOf);
-          return box ? [{ box, along, leaves }] : [];
-        },
-      ),
-      (GAP * size) / 2,
-    ),
+    screws: [...screws, ...sunk],
+    pencil: [],
+    groups: together([...shows.travel.map((each) => ({ ...each, leaves: false })), ...goings]),
   };
 }
 
@@ -88,31 +122,53 @@ function goingsOf(build: Build, { actions, number }: Step) {
 
 const off = (action: Step["actions"][number]): readonly string[] => (action.do === "remove" ? action.parts : []);
 
-/** What hardware stands on the parts that are shown: put on in this step, or before. */
-function hardwareOn(build: Build, { number, actions }: Step, parts: ReadonlySet<string>) {
-  const fits = (all: Step["actions"]) => new Set(all.flatMap((action) => (action.do === "fit" ? action.hardware : [])));
-  const now = fits(actions);
-  const before = fits(build.steps.filter((each) => each.number < number).flatMap((each) => each.actions));
-  const here = build.hardware.filter(({ carriedBy, solid }) => parts.has(carriedBy) && !isEmpty(solid));
+/** Ids of the dowels, pins and splines that go from one part into the other in these moves. */
+const pegsIn = ({ joints, fasteners }: Build, moves: ReturnType<typeof shown>): readonly string[] => {
+  const made = new Set(
+    moves.flatMap(({ parts, into }) =>
+      joints.flatMap(({ id, parts: [a, b] }) =>
+        (parts.includes(a) && into.includes(b)) || (parts.includes(b) && into.includes(a)) ? [id] : [],
+      ),
+    ),
+  );
+  return fasteners.flatMap(({ id, joint, travelsWith }) => (travelsWith !== null && made.has(joint) ? [id] : []));
+};
+
+/** Without what it is for: "cup hinge". */
+const shortName = (kind: string): string => kind.replace(/ for .*/u, "");
+
+/** What hardware stands on the parts that are shown: put on in this step, or before; what is taken off in it comes off with its part. */
+function hardwareOn(build: Build, step: Step, parts: ReadonlySet<string>) {
+  const { before, after } = mountedAt(build, step);
+  const here = build.hardware.filter(({ carriedBy }) => parts.has(carriedBy));
+  const now = here.filter(({ id }) => after.has(id) && !before.has(id));
   return {
-    now: here.filter(({ id }) => now.has(id)),
-    before: here.filter(({ id }) => before.has(id) && !now.has(id)),
+    now: now.filter(({ solid }) => !isEmpty(solid)),
+    /** What sits in a bored hole is drawn as it goes in. */
+    sunk: now.filter(({ solid }) => isEmpty(solid)),
+    before: here.filter(({ id, solid }) => before.has(id) && !isEmpty(solid)),
   };
 }
 
-/** Whether a joint lets something of one side into the other, so that the parts show more when they stand apart. */
-const slidesIn = ({ joints }: Build, moving: readonly string[], into: readonly string[]): boolean =>
+/** How far it is from its place until it stands before what it runs on, so that both halves of its slides are seen; 0 for what runs on nothing. */
+function outOf(parts: readonly BuiltPart[], moving: readonly string[], along: Vec, runners: Build["joints"]): number {
+  const ends = runners.flatMap(({ parts: [a, b] }): readonly number[] => {
+    const [mover, stays] = moving.includes(a) ? [a, b] : [b, a];
+    const [m, s] = [mover, stays].map((id) => parts.find((part) => part.id === id)?.solid);
+    return moving.includes(mover) && m && s ? [reach(m, along, 1) - reach(s, along, -1)] : [];
+  });
+  return Math.max(0, ...ends);
+}
+
+/** Whether a joint lets something of one side into the other, or has hardware between them, so that they show more when they stand apart. */
+const slidesIn = (
+  { joints }: Build,
+  moving: readonly string[],
+  into: readonly string[],
+  screwedOn: ReadonlySet<string>,
+): boolean =>
   joints.some(
-    ({ parts: [a, b], insertion, method }) =>
-      (insertion !== null || method === "dowels") &&
+    ({ id, parts: [a, b], insertion, method }) =>
+      (insertion !== null || method === "dowels" || screwedOn.has(id)) &&
       ((moving.includes(a) && into.includes(b)) || (moving.includes(b) && into.includes(a))),
   );
-
-function boundsOf(parts: readonly BuiltPart[], shiftOf: (id: string) => Vec): Bounds | null {
-  if (parts.length === 0) return null;
-  const bound = (of: (...values: number[]) => number, corner: "low" | "high"): Vec => {
-    const at = (i: 0 | 1 | 2) => of(...parts.map(({ id, solid }) => solid[corner][i] + shiftOf(id)[i]));
-    return [at(0), at(1), at(2)];
-  };
-  return { low: bound(Math.min, "low"), high: bound(Math.max, "high") };
-}

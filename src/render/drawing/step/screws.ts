@@ -3,9 +3,10 @@ import { type Stage, stretch } from "../../../geometry/picture/index.ts";
 import type { Point2, Solid, Vec } from "../../../geometry/types.ts";
 import { dot, plus, times } from "../../../geometry/vec.ts";
 import type { Fastener } from "../../../solve/build.ts";
+import type { Hole } from "../../../solve/design.ts";
 import { toNumber } from "../../../units/index.ts";
 import type { Item, Stroke } from "../../document.ts";
-import { BLACK, WHITE } from "../../palette.ts";
+import { BLACK, TINT, WHITE } from "../../palette.ts";
 import { circle } from "../../shapes.ts";
 import type { Fit } from "../fit.ts";
 import { heading, onPage, strokes } from "../ink.ts";
@@ -53,6 +54,18 @@ export function driven(
   };
 }
 
+/** Hardware of which only a hole is known: a screw that goes in there. */
+export function sunkIn({ for: id, at, direction, stages }: Hole, shift: Vec, gap: number): Driven {
+  const mouth = plus([toNumber(at[0]), toNumber(at[1]), toNumber(at[2])], shift);
+  const [wide, deep] = (["diameter", "depth"] as const).map((of) => stages.map((stage) => toNumber(stage[of])));
+  const length = Math.max(...(deep ?? []));
+  const head = plus(mouth, times(direction, -(gap + length)));
+  return {
+    ...{ id: id ?? "", mouth, direction, head, point: plus(head, times(direction, length)) },
+    ...{ rod: Math.min(...(wide ?? [])), headWidth: Math.max(...(wide ?? [])), isDowel: false },
+  };
+}
+
 /** How far a ray that starts in the solid, or on it, runs through wood. */
 function wayOut(solid: Solid | undefined, from: Vec, along: Vec): number {
   const runs = (solid?.pieces ?? []).flatMap(({ faces }): (readonly [number, number])[] => {
@@ -73,17 +86,20 @@ function wayOut(solid: Solid | undefined, from: Vec, along: Vec): number {
 }
 
 /** Points that the picture must leave room for. */
-export const reachOf = ({ head, mouth }: Driven): readonly Vec[] => [head, mouth];
+export const reachOf = ({ head, mouth, point, isDowel }: Driven): readonly Vec[] => [head, isDowel ? point : mouth];
 
 export function drawDriven(one: Driven, stage: Stage, fit: Fit, plate: Plate): readonly Item[] {
   const spot = (p: Vec) => fit.spot(stage.view, p);
   const [head, point, mouth] = [spot(one.head), spot(one.point), spot(one.mouth)];
   const shank: Stroke = { width: Math.max(1.1, one.rod * fit.scale), ink: BLACK };
   const body = looked(stage, one.head, one.point, fit);
+  if (one.isDowel) {
+    for (const segment of body.seen) plate.addLine(segment);
+    return rodsOf(one, stage, fit).flatMap(({ lines, stroke }) => strokes(lines, stroke));
+  }
   for (const segment of [...body.seen, [point, mouth] as const]) plate.addLine(segment);
   plate.addBox(boxAround(mouth[0], mouth[1], 5, 5));
   plate.addBox(boxAround(head[0], head[1], 6, 6));
-  if (one.isDowel) return strokes(body.seen, shank);
   const { along } = heading(head, point);
   const half = Math.max(2.4, (one.headWidth / 2) * fit.scale);
   const bar: Segment = [
@@ -103,6 +119,21 @@ export function drawDriven(one: Driven, stage: Stage, fit: Fit, plate: Plate): r
     ...strokes(body.seen, shank),
     ...strokes(body.hidden, HIDDEN),
     ...strokes(headSeen ? [bar] : [], { width: 1.5, ink: BLACK }),
+  ];
+}
+
+/** What is seen of a dowel: round wood that stands out of a part; in a picture so many times larger the lines are drawn where they are in this one. */
+export function rodsOf(
+  one: Driven,
+  stage: Stage,
+  fit: Fit,
+  larger = 1,
+): readonly { readonly lines: readonly Segment[]; readonly stroke: Stroke }[] {
+  const { seen } = looked(stage, one.head, one.point, fit);
+  const thick = Math.max(2, one.rod * fit.scale * larger);
+  return [
+    { lines: seen, stroke: { width: thick, ink: BLACK } },
+    { lines: seen, stroke: { width: thick - 1, ink: TINT.light } },
   ];
 }
 

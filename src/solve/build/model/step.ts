@@ -75,8 +75,16 @@ export interface Step {
     readonly present: readonly string[];
     readonly travel: readonly { readonly parts: readonly string[]; readonly along: Direction }[];
     readonly fasteners: readonly string[];
+    /** What is new lies on the bench as it is by then. Absent: as it is in the piece. */
+    readonly as?: OnBench;
   };
 }
+
+/**
+ * Side by side: as the saw leaves it, the boards and layers of a slab pushed together, square and in its size, or with the cuts that are made
+ * by then.
+ */
+export type OnBench = "sawn" | "glued" | "sized" | "worked";
 
 export type Tool = "straight" | "long" | "angle" | "stubby" | "hammer" | "stapler" | "hand" | "wrench";
 

@@ -39,6 +39,7 @@ function bandingStep(work: Work, banded: readonly CutLine[]): StepDraft {
       bench: bands * BAND,
       cautions: [],
       fresh: banded.map((line) => line.parts[0] as string),
+      as: "sized",
     },
   );
 }

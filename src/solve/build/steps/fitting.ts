@@ -90,7 +90,7 @@ function openingStep(
       unit: unitOf((lines[0] as CutLine).mark),
       bench: all.length * MINUTES.measure + ids.size * (single ? MINUTES.cut : MINUTES.saw),
       cautions: [SAW_CAUTION],
-      fresh: lines.map(({ parts }) => parts[0] as string),
+      ...{ fresh: lines.map(({ parts }) => parts[0] as string), as: "sized" },
       measures: boundsOf(all.flatMap(({ openings }) => openings)),
       up: use.up,
     },

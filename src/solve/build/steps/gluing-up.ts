@@ -50,7 +50,7 @@ export function gluingUpSteps(work: Work): readonly StepDraft[] {
         reminders: [
           "Take the clamps off after 45 minutes, and leave the work until the next day: flattened sooner, the joints sink later and show as lines.",
         ],
-        fresh: [first],
+        ...{ fresh: [first], as: "glued" },
         of: line.parts,
       },
     );
@@ -99,7 +99,7 @@ export function flatteningSteps(work: Work): readonly StepDraft[] {
       [],
       {
         ...{ unit: line.mark, bench: line.parts.length * MINUTES.flatten, strains: true },
-        ...{ cautions: [SAW_CAUTION], fresh: [first], of: line.parts },
+        ...{ cautions: [SAW_CAUTION], fresh: [first], of: line.parts, as: later ? "glued" : "sized" },
       },
     );
   });

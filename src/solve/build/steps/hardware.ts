@@ -107,8 +107,8 @@ function kindStep(kind: string, own: readonly Fitting[], work: Work): StepDraft 
       ],
       ...(words.under && { up: [0, 0, -1] as const }),
       ...(words.inTheRoom && { inTheRoom: true }),
-      fresh: carriers,
-      present: around(work, carriers),
+      // What is new is the hardware.
+      ...{ fresh: [], present: [...carriers, ...around(work, carriers)], of: carriers },
     },
   );
 }

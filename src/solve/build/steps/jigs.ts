@@ -25,6 +25,12 @@ export function jigSteps(work: Work): readonly StepDraft[] {
   ];
 }
 
+/** More places than these are read from the drawing. */
+const MOST = 3;
+
+const placesIn = (places: readonly string[], from: string): string =>
+  places.length > MOST ? `at each place that its drawing has ${from}` : `at ${series(places)} ${from}`;
+
 function text(jig: Jig, work: Work): readonly string[] {
   const { id, what, laid, end = "lower", width, length, count, holes, from, handed } = jig;
   const { print, drill, place } = work;
@@ -38,13 +44,18 @@ function text(jig: Jig, work: Work): readonly string[] {
   if (laid === "on the end")
     return [
       `${name}, for ${what}: cut a strip of ${wood} to ${print(width)} × ${print(length)}, mark its ${end} end, and draw a line along its middle.`,
-      `On this line bore ${bored} at ${series(holes.map(({ y }) => place(y)))} from the ${end} end, square to the face, right through.`,
+      `On this line bore ${bored} ${placesIn(
+        holes.map(({ y }) => place(y)),
+        `from the ${end} end`,
+      )}, square to the face, right through.`,
       `While a part lies flat, clamp the strip on it with its line over that of the holes and its ${end} end flush with the ${end === "lower" ? "lower end" : end} of the part. Set the stop on the drill to the depth of the holes and the thickness of the strip.`,
     ];
   const places = holes.map(({ x, y }) => `${place(x)} and ${place(y)}`);
   return [
     `${name}, for ${what}: cut a piece of ${wood} to ${print(width)} × ${print(length)}, and mark two edges that meet square.`,
-    `From these two edges bore ${bored} at ${series(places)}, square to the face, right through.`,
+    places.length > MOST
+      ? `Bore ${bored} at each place that its drawing has, measured from these two edges, square to the face, right through.`
+      : `From these two edges bore ${bored} at ${series(places)}, square to the face, right through.`,
     `Screw a strip along both edges as a fence. Hold the fences against the edges of the part and bore through the template${handed ? "; turn it over for the other hand" : ""}.`,
   ];
 }

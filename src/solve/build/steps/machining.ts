@@ -102,7 +102,7 @@ function machiningStep(work: Work, { line, kinds: wanted }: Cutting): StepDraft 
       unit: line.mark,
       bench: parts.length * (runs.length * MINUTES.feature + holes.length * MINUTES.hole),
       cautions: [ROUTER_CAUTION],
-      fresh: [first.id],
+      ...{ fresh: [first.id], as: "worked" },
     },
   );
 }
@@ -140,7 +140,7 @@ function boringStep(work: Work, line: CutLine): StepDraft {
       unit: line.mark,
       bench: parts.length * holes.length * MINUTES.hole + 5,
       cautions: [ROUTER_CAUTION],
-      fresh: [first.id],
+      ...{ fresh: [first.id], as: "worked" },
     },
   );
 }
@@ -181,6 +181,7 @@ function shaping(work: Work, lines: readonly CutLine[], wanted: (feature: Featur
         bench: parts.length * MINUTES.shape,
         cautions: [SAW_CAUTION],
         fresh: alike.map((line) => line.parts[0] as string),
+        as: "worked",
       },
     );
   });

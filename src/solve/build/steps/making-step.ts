@@ -1,4 +1,4 @@
-import type { Action } from "../../build.ts";
+import type { Action, OnBench } from "../../build.ts";
 import type { StepDraft } from "./draft.ts";
 
 const UP = [0, 0, 1] as const;
@@ -24,6 +24,7 @@ export function step(
       /** What stands around it already. */
       readonly present?: readonly string[];
       readonly travel?: StepDraft["shows"]["travel"];
+      readonly as?: OnBench;
     },
 ): StepDraft {
   return {
@@ -45,6 +46,9 @@ export function step(
     ...(more.strains && { strains: true }),
     ...(more.again && { again: more.again }),
     ...(more.inTheRoom && { inTheRoom: true }),
-    shows: { fresh: more.fresh, present: more.present ?? [], travel: more.travel ?? [], fasteners: [] },
+    shows: {
+      ...{ fresh: more.fresh, present: more.present ?? [], travel: more.travel ?? [], fasteners: [] },
+      ...(more.as && { as: more.as }),
+    },
   };
 }

@@ -54,7 +54,7 @@ function planing(work: Work, stock: Stock, lines: readonly CutLine[]): readonly 
       [],
       {
         ...{ unit: `${stock.name} roughly`, bench: parts.length * MINUTES.rough, waits: [REST], fresh, of: parts },
-        cautions,
+        ...{ cautions, as: "sawn" },
       },
     ),
     step(
@@ -71,7 +71,7 @@ function planing(work: Work, stock: Stock, lines: readonly CutLine[]): readonly 
         ),
       ],
       [],
-      { unit: stock.name, bench: parts.length * MINUTES.size, cautions, fresh, of: parts },
+      { unit: stock.name, bench: parts.length * MINUTES.size, cautions, fresh, of: parts, as: "sized" },
     ),
   ];
 }

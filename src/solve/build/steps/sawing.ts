@@ -47,7 +47,7 @@ function sawingStep(work: Work, stock: Stock, blanks: readonly Blank[], isFirst:
       rough ? `Saw the rough pieces from ${unplaned(stock.label)}` : `Cut the parts from ${stock.label}`,
       sawingText(work, stock, lines, blanks),
       [{ do: "make", blanks: now.map((blank) => blank.id) }],
-      { unit: stock.name, bench: now.length * BLANK, cautions: [SAW_CAUTION], fresh },
+      { unit: stock.name, bench: now.length * BLANK, cautions: [SAW_CAUTION], fresh, as: "sawn" },
     ),
   ];
 }

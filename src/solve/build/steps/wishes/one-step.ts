@@ -125,6 +125,7 @@ function together(steps: readonly StepDraft[], title: string | undefined): StepD
       present: each(({ shows }) => shows.present).filter((id) => !fresh.includes(id)),
       travel: steps.flatMap(({ shows }) => shows.travel),
       fasteners: each(({ shows }) => shows.fasteners),
+      ...(first.shows.as && steps.every(({ shows }) => shows.as) && { as: first.shows.as }),
     },
   };
 }

@@ -1,0 +1,62 @@
+/** How large a step's picture is, and what of it is drawn. */
+import { picturePoint, type View } from "../../../geometry/picture/index.ts";
+import type { VisibleFace } from "../../../geometry/types.ts";
+import type { Build, Step } from "../../../solve/build.ts";
+import { UNITS_PER_INCH } from "../../../units/index.ts";
+import type { Frame } from "../../style.ts";
+import { type Extent, extentOf, extentOfItems, type Fit, fitInto, inset, scaleInto } from "../fit.ts";
+import type { Picture } from "../picture.ts";
+import { seenArea } from "../targets.ts";
+import { UNDER } from "./captions.ts";
+import { clipped, focusOf, windowOn } from "./close-up.ts";
+import { HIGHEST, LOCATOR } from "./locator.ts";
+import type { Scene } from "./scene.ts";
+import { reachOf } from "./screws.ts";
+
+/** Room for balloons round the picture. */
+const MARGIN = 27;
+/** Small units are not blown up beyond half their size. */
+const LARGEST = 36 / UNITS_PER_INCH;
+/** So much of the largest size is enough to keep that of the picture before. */
+const KEPT = 0.7;
+/** What does not depend on the frame. */
+export interface Taken {
+  readonly build: Build;
+  readonly step: Step;
+  readonly scene: Scene;
+  readonly view: View;
+  readonly extent: Extent;
+  readonly picture: Picture;
+  readonly faces: readonly VisibleFace[];
+}
+
+/** What is drawn: the whole, or the surroundings of what is new with a small picture of the whole beside them. */
+export interface Shot {
+  readonly frame: Frame;
+  readonly fit: Fit;
+  readonly picture: Picture;
+  readonly faces: readonly VisibleFace[];
+  /** In the plane of view; null for the whole. */
+  readonly window: Extent | null;
+}
+
+export function shotOf({ step, scene, view, extent, picture, faces }: Taken, frame: Frame, scale: number): Shot {
+  const focus = step.shows.as ? null : focusOf(scene, view, scale, (id) => seenArea(faces, id, scale));
+  const width = frame.width - LOCATOR.width - LOCATOR.gap;
+  const main = { ...frame, width, height: Math.min(frame.height - UNDER, HIGHEST) };
+  const window = focus && windowOn(focus, extent, main, scale, LARGEST);
+  if (!window) return { frame, fit: fitInto(extent, inset(frame, MARGIN), scale), picture, faces, window: null };
+  const fit = fitInto(window.extent, main, window.scale);
+  return { frame: main, fit, ...clipped(picture, faces, window.extent), window: window.extent };
+}
+
+export function sceneExtent({ items, screws }: Scene, view: View): Extent {
+  const { low, high } = extentOfItems(items, view);
+  return extentOf([low, high, ...screws.flatMap(reachOf).map((p) => picturePoint(view, p))]);
+}
+
+/** The size of the picture before, while it goes in and fills most of what it could. */
+export function sizeFor(extent: Extent, frame: Frame, before: number | null): number {
+  const most = Math.min(LARGEST, scaleInto(extent, inset(frame, MARGIN)));
+  return before !== null && before <= most && before >= KEPT * most ? before : most;
+}

@@ -1,0 +1,15 @@
+/** Which side of the piece faces the reader, where that is not its front as it stands. */
+import type { View } from "../../../geometry/picture/index.ts";
+import type { Vec } from "../../../geometry/types.ts";
+import { dot } from "../../../geometry/vec.ts";
+
+/** `ceiling`: which way of the finished piece points up while it is worked on. Null: seen from in front and above, upright. */
+export function sideSeen({ towards, name }: View, ceiling: Vec): string | null {
+  const [x, y, z] = ceiling;
+  const below = dot(towards, ceiling) < 0;
+  if (z > 0) return below || towards[1] > 0 ? `Seen from ${name}` : null;
+  const from = below ? ", seen from below" : "";
+  if (z < 0) return `Upside down${from}`;
+  const side = x !== 0 ? (x < 0 ? "left side" : "right side") : y < 0 ? "front" : "back";
+  return `Its ${side} up${from}`;
+}

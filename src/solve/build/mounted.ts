@@ -1,0 +1,53 @@
+/** What hardware is on the piece before a step and after it. */
+import type { Build, Step } from "../build.ts";
+import { once } from "./once.ts";
+import { afterAction, type Bodies } from "./steps/touched.ts";
+
+type Of = Pick<Build, "steps" | "hardware" | "joints">;
+
+interface State {
+  readonly bodies: Bodies;
+  /** Ids of hardware. */
+  readonly on: ReadonlySet<string>;
+}
+
+const BARE: State = { bodies: [], on: new Set() };
+
+/**
+ * Ids. What makes a joint is screwed on when its parts come together, and taken off with the part that comes off; what is only fixed to a
+ * part is on from the step that says so.
+ */
+export function mountedAt(
+  build: Of,
+  step: Step,
+): { readonly before: ReadonlySet<string>; readonly after: ReadonlySet<string> } {
+  const start = statesOf(build).findLast(({ number }) => number < step.number)?.state ?? BARE;
+  return { before: start.on, after: afterStep(build, start, step).on };
+}
+
+const statesOf = once((build: Of) => {
+  let state = BARE;
+  return build.steps.map((step) => {
+    state = afterStep(build, state, step);
+    return { number: step.number, state };
+  });
+});
+
+function afterStep({ hardware, joints }: Of, before: State, { actions }: Step): State {
+  const partsOf = new Map<string | null, readonly string[]>(joints.map(({ id, parts }) => [id, parts]));
+  const on = new Set(before.on);
+  let { bodies } = before;
+  for (const action of actions) {
+    if (action.do === "fit") for (const id of action.hardware) on.add(id);
+    if (action.do !== "add" && action.do !== "remove") continue;
+    bodies = afterAction(bodies, action);
+    const moved = new Set(action.parts);
+    for (const { id, joint } of hardware) {
+      const parts = partsOf.get(joint) ?? [];
+      if (!parts.some((part) => moved.has(part))) continue;
+      if (bodies.some((body) => parts.every((part) => body.has(part)))) on.add(id);
+      else if (action.do === "remove") on.delete(id);
+    }
+  }
+  return { bodies, on };
+}
