@@ -1,7 +1,15 @@
 import { type Length, type PrintOptions, sayLength } from "../../units/index.ts";
+import { toNumber } from "../../units/rational.ts";
 import { stepExample } from "../example.ts";
 import { rule } from "../finding.ts";
 import { nameSome } from "../name-some.ts";
+
+/** The line that says it, of a part or of one that an assembly makes; each board loses something when it is jointed. */
+function gluedUp({ parts, width, sold }: { parts: readonly string[]; width: Length; sold: Length }): string {
+  const boards = `boards: ${Math.ceil((toNumber(width) / toNumber(sold)) * 1.1)}`;
+  const names = (parts[0] ?? "").split(".");
+  return names.length === 1 ? boards : `its parts: { ${names.slice(1).join(".")}: { ${boards} } }`;
+}
 
 export const widerThanAnyBoard = rule<{
   /** Paths of the parts, all of one stock. */
@@ -21,8 +29,8 @@ export const widerThanAnyBoard = rule<{
   label: (a) => `wider than ${sayLength(a.sold, { units: a.units })}`,
   help: (a) =>
     a.assumed
-      ? "if yours are wider say so, such as `widths: 5 to 8`; else glue the part up, or make it of another stock"
-      : "glue it up from narrower boards, or make it of another stock",
+      ? `if yours are wider say so, such as \`widths: 5 to 8\`; else glue the part up (${gluedUp(a)}), or make it of another stock`
+      : `glue it up from narrower boards (${gluedUp(a)}), or make it of another stock`,
   explain:
     "A part cannot be wider than the boards it is sawn from. Wide parts of solid wood are glued up from several boards; a stock of its own with `widths:` stands for such a panel or for boards that really are that wide.",
   wrong: stepExample(
