@@ -93,7 +93,7 @@ function joins(section: Section, sheet: Sheet, frame: Frame, between: number): b
   const whole = atoms.reduce((sum, atom) => sum + atom.above + atom.height, 0);
   const free = frame.y + frame.height - sheet.y - between;
   if (start !== "fits") return false;
-  if (columns !== undefined && whole <= free) return holdsFirst(columns, free - whole);
+  if (columns !== undefined && whole <= free) return holdsFirst(columns, free - whole - columns.between / 2);
   const [first = []] = clumps(atoms);
   const needed = first.reduce((sum, atom) => sum + atom.above + atom.height, 0);
   return whole <= free || (free >= frame.height * LEAST_START && needed <= free);

@@ -55,7 +55,9 @@ describe("the drawing of a part", () => {
   });
 
   test("what is bored in place is left out, and holes alike have one letter", () => {
-    expect(drawing.bores.map(({ letter, holes, side }) => [letter, holes.length, side])).toEqual([["a", 2, "top face"]]);
+    expect(drawing.bores.map(({ letter, holes, side }) => [letter, holes.length, side])).toEqual([
+      ["a", 2, "top face"],
+    ]);
     expect(words(drawing.items).filter((word) => word === "a")).toHaveLength(2);
     expect(drawing.alt).toContain("dado");
     expect(drawing.lies).toContain("left end lies at the left, its front edge below");
