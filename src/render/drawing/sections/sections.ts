@@ -10,6 +10,7 @@ import type { Item } from "../../document.ts";
 import { TINT } from "../../palette.ts";
 import type { Frame } from "../../style.ts";
 import { BAR_HEIGHT, scaleBar } from "../bar.ts";
+import { bodiesOf } from "../dimension/bodies.ts";
 import type { SideName } from "../dimension/side.ts";
 import type { Drawing, Pen } from "../drawing.ts";
 import { heightOf, widthOf } from "../fit.ts";
@@ -48,7 +49,7 @@ export function sections(build: Build, { frame, pen }: { readonly frame: Frame; 
   const outside = outsideOf(build.parts);
   if (!outside) return null;
   const around = aspectsOf(build.parts, outside);
-  const before = shownIn(build.parts, around);
+  const before = shownIn(bodiesOf(build), around);
   const cuts = [sectionOf(build, outside, 1, pen), sectionOf(build, outside, 0, pen)] as const;
   for (const scale of usualScales(build.design.units)) {
     const set = arranged(build, cuts, outside, before, scale, frame, pen);
@@ -125,7 +126,7 @@ function arranged(
     heightOf(front.extent) * points,
   ];
   if (wide + deep + GAP > frame.width || high + 2 * CAPTION > frame.height) return null;
-  const rows = dimensioning(build.parts, cuts, WANTED, outside, { scale: points, pen, before });
+  const rows = dimensioning(bodiesOf(build), cuts, WANTED, outside, { scale: points, before });
   const depth = (view: 0 | 1, name: SideName): number => {
     const here = rows.find((r) => r.view === view && r.side === name);
     return here ? beside(here, laid(cuts[view], points, 0, 0), outside, new Plate(ANYWHERE), pen).depth : 0;

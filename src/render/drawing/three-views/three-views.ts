@@ -6,6 +6,7 @@ import type { Build } from "../../../solve/build.ts";
 import type { Item } from "../../document.ts";
 import type { Frame } from "../../style.ts";
 import { BAR_HEIGHT, scaleBar } from "../bar.ts";
+import { bodiesOf } from "../dimension/bodies.ts";
 import { drawRows } from "../dimension/rows.ts";
 import { type SideName, sideOf } from "../dimension/side.ts";
 import { type Drawing, NOT_TO_SCALE, type Pen } from "../drawing.ts";
@@ -98,7 +99,7 @@ function arranged(
   // Where the side stands below, it takes up height instead of width.
   const [aside, lower] = stacked ? [0, high] : [deep, 0];
   if (wide + aside > room.width || deep + high + lower + gap + 2 * CAPTION > room.height) return null;
-  const rows = dimensioning(build.parts, aspects, WANTED, outside, { scale, pen });
+  const rows = dimensioning(bodiesOf(build), aspects, WANTED, outside, { scale });
   const depth = (view: 0 | 1 | 2, name: SideName): number => {
     const here = rows.find((r) => r.view === view && r.side === name);
     return here ? beside(here, laid(aspects[view], scale, 0, 0), outside, new Plate(ANYWHERE), pen).depth : 0;
