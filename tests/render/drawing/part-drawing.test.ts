@@ -104,6 +104,17 @@ test("a long part is broken twice at most, where it is plain the longest", () =>
   expect(place(200)).toBe(200);
 });
 
+test("what is seen from the back lies with its bottom below too, as its mate does that is seen from the front", () => {
+  const upright = part("shelf", "A", "Front", "board", { body: [0, 0, 0, 24, 0.75, 6] });
+  const seenFrom = (y: number) => {
+    const direction = y === 0 ? ([0, 1, 0] as const) : ([0, -1, 0] as const);
+    const holes = [{ ...bored(2, 1), at: at(2, y, 1), direction }];
+    return partDrawing({ ...bench(), parts: [upright], holes }, upright, { frame, pen })?.lies;
+  };
+  expect(seenFrom(0)).toBe("Seen from the front; its left end lies at the left, its bottom edge below.");
+  expect(seenFrom(0.75)).toBe("Seen from the back; its right end lies at the left, its bottom edge below.");
+});
+
 test("a row of holes has its letter, its first and last place and its spaces in a line of its own", () => {
   const row = [3, 7.5, 12, 16.5].map((x) => bored(x, 1));
   const { items } = drawn([...row, bored(20, 4), bored(21.25, 4)]);

@@ -28,9 +28,9 @@ const MOST = 7;
 export function chosen(all: readonly Station[], low: Length, high: Length, rules: ChainRules): readonly Station[] {
   const [from, to] = [toNumber(low), toNumber(high)];
   const within = all.filter((s) => s.weight >= MATTERS && toNumber(s.at) >= from && toNumber(s.at) <= to);
-  const [alike, plain] = [inPairs(within, from + to, rules.face), inOrder(within, rules.face)].map((sets) =>
-    taken(sets, low, high, rules),
-  ) as [readonly Station[], readonly Station[]];
+  const alike = taken(inPairs(within, from + to, rules.face), low, high, rules);
+  const oneFace = within.map((station) => ({ ...station, gap: false }));
+  const plain = taken(inOrder(oneFace, rules.face), low, high, rules);
   const repeated = (stops: readonly Station[]): number => {
     const told = spans(
       stops.map((s) => s.at),
