@@ -27,7 +27,7 @@ export interface Drawn {
 export const PART_DRAWINGS = "Part drawings";
 
 export const HOW_TO_READ =
-  "Numbers run from the end and from the edge marked 0: lay one rule there for all of them. A row of holes has a line of its own, with its letter and the numbers of its first and its last hole: “a: 4 × 2” is four spaces of 2, “a: 4 equal” four that are stepped off with dividers. Broken lines lie behind or inside. Long parts are drawn with a gap where nothing changes. Holes have letters; only those bored before assembly are drawn.";
+  "Numbers run from the end and from the edge marked 0: lay one rule there for all of them. A row of holes has a line of its own between its first and its last: “a: 4 × 2” is four spaces of 2, “a: 4 equal” four that are stepped off with dividers. Broken lines lie behind or inside. Long parts are drawn with a gap where nothing changes. Holes have letters; only those bored before assembly are drawn.";
 
 /** The part that a step works on, where that is one part or several alike, and there is something to measure. */
 export function partInStep({ build }: Plan, step: Step): BuiltPart | null {

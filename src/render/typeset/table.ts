@@ -100,7 +100,8 @@ function headRow(set: readonly SetColumn[], right: number): Atom {
 /** A title inside the table; the other cells of the row are empty. */
 function headingRow(text: string, columns: number, width: number, first: boolean): Atom {
   const row = (pad: number): Atom => paddedHeading(text, columns, width, first, pad);
-  return { ...row(PAD), closer: row(CLOSE_PAD) };
+  const { height, paint } = row(CLOSE_PAD);
+  return { ...row(PAD), closer: { height, paint } };
 }
 
 function paddedHeading(text: string, columns: number, width: number, first: boolean, pad: number): Atom {
@@ -144,7 +145,8 @@ function bodyRows(row: readonly Rich[], set: readonly SetColumn[], right: number
   return Array.from({ length: rows }, (_, i) => {
     const from = i * LONGEST_CELL;
     const slice = cells.map((cell) => ({ ...cell, lines: cell.lines.slice(from, from + LONGEST_CELL) }));
-    return { ...bodyRow(slice, i === 0, right, PAD), closer: bodyRow(slice, i === 0, right, CLOSE_PAD) };
+    const { height, paint } = bodyRow(slice, i === 0, right, CLOSE_PAD);
+    return { ...bodyRow(slice, i === 0, right, PAD), closer: { height, paint } };
   });
 }
 
