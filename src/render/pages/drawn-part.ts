@@ -26,6 +26,9 @@ export interface Drawn {
 /** Of the section with the parts that are not drawn beside a step. */
 export const PART_DRAWINGS = "Part drawings";
 
+/** Name for links to the drawing of a part there. */
+export const drawingOf = (mark: string): string => `drawing-${mark}`;
+
 export const HOW_TO_READ =
   "Numbers run from the end and from the edge marked 0: lay one rule there for all of them. A row of holes has a line of its own between its first and its last: “a: 4 × 2” is four spaces of 2, “a: 4 equal” four that are stepped off with dividers. Broken lines lie behind or inside. Long parts are drawn with a gap where nothing changes. Holes have letters; only those bored before assembly are drawn.";
 
