@@ -135,7 +135,9 @@ function bandsIn(columns: Columns, from: number, height: number): readonly Band[
   const known = new Map<string, Band | null>();
   const low = (start: number, end: number): Band | null => {
     const key = `${start} ${end}`;
-    const band = known.get(key) ?? lowest(columns, start, end, height);
+    // A step of which next to nothing goes over is not worth a band.
+    const found = known.get(key) ?? lowest(columns, start, end, height);
+    const band = found && hollow(found) ? null : found;
     known.set(key, band);
     return band;
   };
