@@ -1,5 +1,5 @@
 /**
- * Front, side and top, the top above the front and the right side to its right, or below it where all three are then larger;
+ * Front, side and top, the top above the front and the right side to its right, or below it where all three are then much larger;
  * with dimensions: outside sizes on the outer rows, and inside them chains of the places that matter.
  */
 import type { Build } from "../../../solve/build.ts";
@@ -14,7 +14,7 @@ import { heightOf, widthOf } from "../fit.ts";
 import { centred, strokes } from "../ink.ts";
 import { outsideOf } from "../outside.ts";
 import { Plate } from "../plate.ts";
-import { usualScale } from "../scale.ts";
+import { type Scale, usualScale } from "../scale.ts";
 import { OUTLINE } from "../strokes.ts";
 import { outsideInWords } from "../words.ts";
 import { type Aspect, aspectsOf, edgeLines, type Laid, laid, type Outside } from "./aspect.ts";
@@ -24,6 +24,8 @@ import { dimensioning, onSide, type Rows, type Wanted } from "./dimensioning.ts"
 const GAP = 36;
 const CLOSE = 22;
 const CAPTION = 18;
+/** Beside the front the side shows what lies level with what; below it, so many times as large is worth more. */
+const WORTH_STACKING = 1.6;
 /** Above the highest view where there is room. */
 const AIR = 12;
 const ANYWHERE: Frame = { x: -1e5, y: -1e5, width: 2e5, height: 2e5 };
@@ -49,14 +51,16 @@ export function threeViews(build: Build, { frame, pen }: ThreeViewsOptions): Dra
   if (!outside) return { items: [], alt: "", scale: NOT_TO_SCALE };
   const aspects = aspectsOf(build.parts, outside);
   const room = { ...frame, height: frame.height - BAR_HEIGHT - 8 };
-  let places: Places | null = null;
-  const scale = usualScale(units, ({ points }) => {
-    const set = (gap: number, stacked: boolean) =>
-      arranged(build, aspects, outside, points, { room, pen, gap, stacked });
-    places = set(GAP, false) ?? set(CLOSE, false) ?? set(CLOSE, true);
-    return places !== null;
-  });
-  const found = places as Places | null;
+  const at = (points: number, stacked: boolean): Places | null => {
+    const set = (gap: number) => arranged(build, aspects, outside, points, { room, pen, gap, stacked });
+    return (stacked ? null : set(GAP)) ?? set(CLOSE);
+  };
+  const [beside, below] = [false, true].map((stacked) => ({
+    stacked,
+    scale: usualScale(units, ({ points }) => at(points, stacked) !== null),
+  })) as [{ stacked: boolean; scale: Scale }, { stacked: boolean; scale: Scale }];
+  const { stacked, scale } = below.scale.points > WORTH_STACKING * beside.scale.points ? below : beside;
+  const found = at(scale.points, stacked);
   const foot = found ? Math.max(...found.captions) + CAPTION / 2 + BAR_HEIGHT + 4 : frame.y + frame.height - 3;
   const bar = scaleBar(scale, units, pen, [frame.x, Math.min(foot, frame.y + frame.height - 3)]);
   return {
