@@ -1,7 +1,7 @@
 /** The piece itself: views with dimensions, and the parts drawn apart. */
 import type { Item } from "../document.ts";
 import { assembliesOf } from "../drawing/exploded/assemblies.ts";
-import { TYPE } from "../style.ts";
+import { SPACE, TYPE } from "../style.ts";
 import { baseline, block } from "../typeset/atom.ts";
 import type { Section } from "../typeset/flow.ts";
 import { fit, label } from "../typeset/lines.ts";
@@ -43,7 +43,9 @@ export function exploded(plan: Plan): Section | null {
   const { build, frame } = plan;
   if (build.parts.length < 2) return null;
   const key = legend(plan);
-  const size = { width: frame.width, height: frame.height - HEADING - CAPTION - key.height - 20 };
+  const own = frame.height - HEADING - CAPTION - key.height - 20;
+  const left = build.parts.length > FEW ? 0 : own - heightOf(views(plan)) - SPACE.section;
+  const size = { width: frame.width, height: left >= own * ENOUGH ? left : own };
   const section = page(
     "parts",
     "The parts",
@@ -54,6 +56,12 @@ export function exploded(plan: Plan): Section | null {
   );
   return { ...section, start: "fits", atoms: [...section.atoms, key] };
 }
+
+/** So few parts are drawn below the views where so much of a page is left. */
+const FEW = 14;
+const ENOUGH = 0.33;
+const heightOf = (section: Section | null): number =>
+  section?.atoms.reduce((sum, atom) => sum + atom.above + atom.height, 0) ?? 0;
 
 /** Between pictures, and for the words below one. */
 const BETWEEN = 16;

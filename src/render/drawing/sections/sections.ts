@@ -5,7 +5,7 @@
 import { FRONT, hiddenLines, RIGHT, type View, visibleFaces } from "../../../geometry/picture/index.ts";
 import type { VisibleFace } from "../../../geometry/types.ts";
 import type { Build } from "../../../solve/build.ts";
-import { type Length, subtract, toNumber } from "../../../units/index.ts";
+import { equal, type Length, subtract, toNumber } from "../../../units/index.ts";
 import type { Item } from "../../document.ts";
 import { TINT } from "../../palette.ts";
 import type { Frame } from "../../style.ts";
@@ -54,7 +54,11 @@ export function sections(build: Build, { frame, pen }: { readonly frame: Frame; 
   for (const scale of usualScales(build.design.units)) {
     const set = arranged(build, cuts, outside, before, scale, frame, pen);
     if (set === null) continue;
-    if (set.rows.reduce((sum, { stops }) => sum + stops.length, 0) < WORTH) return null;
+    const fresh = set.rows.flatMap(({ view, side, stops }) => {
+      const axis = cuts[view]?.axes[side === "below" ? 0 : 1] ?? 0;
+      return stops.filter(({ at }) => !before[axis].some((other) => equal(other, at)));
+    });
+    if (fresh.length < WORTH) return null;
     const bar = scaleBar(scale, build.design.units, pen, [frame.x, set.bottom + BAR_HEIGHT + 4]);
     return {
       items: [...drawn(set, cuts, outside, frame, pen), ...bar],

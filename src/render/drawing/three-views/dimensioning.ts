@@ -48,14 +48,13 @@ export function dimensioning(
     const level = side === "below" || side === "above";
     const { axes, extent, lines } = aspect;
     const axis = axes[level ? 0 : 1];
-    const fresh = stations(bodies, lines, extent, axis, level ? 0 : 1).filter(
-      ({ at }) => !measured[axis].some((other) => equal(other, at)),
-    );
-    const stops = chosen(fresh, low[axis], high[axis], {
-      scale,
-      gap: level ? GAP_ACROSS : GAP_UP,
-      face: level ? "low" : "high",
-    });
+    const all = stations(bodies, lines, extent, axis, level ? 0 : 1);
+    const rules = { scale, gap: level ? GAP_ACROSS : GAP_UP, face: level ? "low" : "high" } as const;
+    const isFresh = ({ at }: Station): boolean => !measured[axis].some((other) => equal(other, at));
+    const few = chosen(all.filter(isFresh), low[axis], high[axis], rules);
+    // A chain of what is fresh alone would lump together what is measured elsewhere; it stands only where it tells more.
+    const full = few.length > 0 ? chosen(all, low[axis], high[axis], rules) : few;
+    const stops = full.filter(isFresh).length >= few.length ? full : few;
     measured[axis].push(...stops.map(({ at }) => at));
     return [{ view, side: farther(stops, extent, side) ? orElse : side, stops, overall }];
   });
