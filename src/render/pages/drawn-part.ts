@@ -41,8 +41,11 @@ export function partInStep({ build }: Plan, step: Step): BuiltPart | null {
   return needsDrawing(first, build.holes) ? first : null;
 }
 
-/** Shares of the page's height that a drawing may take: more only where its numbers do not go in. */
+/** Shares of the page's height that a drawing may take: more only where its numbers do not go in, or it is much larger then. */
 const HEIGHTS = [0.38, 0.5, 0.8] as const;
+/** No more than this where it is drawn so many times as large by it. */
+const ENOUGH = 0.5;
+const WORTH = 1.3;
 /** The share of one that is set closer, and the scale below which its holes would crowd. */
 const LOW = [0.27] as const;
 const LEAST = 1 / 16.5;
@@ -60,17 +63,16 @@ export function drawnPart(
   const print = (length: Length) => printLength(length, { units, precision: step, style: "typographic" }).text;
   // Steps that are rounded one by one would end elsewhere than their row.
   const marked = (pitch: Length) => Math.abs(toNumber(subtract(roundTo(pitch, step), pitch))) <= 1;
-  const made = (low ? LOW : HEIGHTS).reduce<PartDrawing | null>(
-    (found, share) =>
-      found ??
-      partDrawing(build, part, {
-        frame: { x: 0, y: 0, width, height: Math.floor(frame.height * share) },
-        pen: { ...plan.pen, print },
-        marked,
-        ...(low ? { least: LEAST } : {}),
-      }),
-    null,
-  );
+  const made = (low ? LOW : HEIGHTS).reduce<PartDrawing | null>((found, share) => {
+    if (found && share > ENOUGH) return found;
+    const drawn = partDrawing(build, part, {
+      frame: { x: 0, y: 0, width, height: Math.floor(frame.height * share) },
+      pen: { ...plan.pen, print },
+      marked,
+      ...(low ? { least: LEAST } : {}),
+    });
+    return found && !(drawn && drawn.points > WORTH * found.points) ? found : drawn;
+  }, null);
   if (made === null) return null;
   const shown = picture(made);
   const later = build.later?.some(({ mark }) => mark === line.mark)

@@ -4,10 +4,10 @@
  */
 import type { Frame } from "../style.ts";
 import type { Atom } from "./atom.ts";
+import { cutOf, runsOf, type Unit } from "./parting.ts";
 import { blank, type FlowAtom, type Sheet } from "./sheet.ts";
 
-/** Atoms that stay on one page. */
-export type Unit = readonly FlowAtom[];
+export type { Unit } from "./parting.ts";
 
 export interface Columns {
   /** White space between the columns. */
@@ -29,10 +29,6 @@ export interface Columns {
 
 export const columnWidth = (width: number, gap: number): number => Math.floor((width - gap) / 2);
 
-/** A unit goes over into the next column only where so much of this one is left for it. */
-const WORTH_PARTING = 0.3;
-/** No less than this of a unit stands in the right column, in points: about four lines. */
-const LEAST_REST = 56;
 /** Columns of which the right one is filled to less than this share of the left are levelled. */
 const HOLLOW = 0.5;
 /** The last page is filled no higher than it must be, to so many points. */
@@ -195,53 +191,6 @@ function fill(columns: Columns, from: number, to: number, height: number): Band 
   return made(to);
 }
 
-interface Run {
-  readonly atoms: Unit;
-  readonly column: 0 | 1;
-  readonly y: number;
-}
-
-/** Where a unit would begin, and what room there is. */
-interface Place {
-  readonly column: 0 | 1;
-  readonly y: number;
-  readonly height: number;
-  /** Above what goes over into the right column. */
-  readonly tied: number;
-  /** So many atoms at least stay in the left column when a unit is parted. */
-  readonly least: number;
-  /** Parted only where it is longer than a column. */
-  readonly whole: boolean;
-}
-
-/** Where a unit goes; null where the columns are full. */
-function runsOf(unit: Unit, { column, y, height, tied, least, whole }: Place): readonly Run[] | null {
-  const high = heightOf(unit);
-  if (high <= height - y) return [{ atoms: unit, column, y }];
-  if (column === 1) return null;
-  const worth = !whole && (y === 0 || height - y >= height * WORTH_PARTING);
-  const cut = worth || high > height ? cutOf(unit, Math.min(height - y, high - LEAST_REST)) : 0;
-  const rest = unit.slice(cut);
-  if (cut >= least && tied + heightOf(rest) <= height)
-    return [
-      { atoms: unit.slice(0, cut), column, y },
-      { atoms: rest, column: 1, y: tied },
-    ];
-  return high <= height && y > 0 ? [{ atoms: unit, column: 1, y: 0 }] : null;
-}
-
-/** How many atoms go into a height, without parting those that keep together. */
-function cutOf(unit: Unit, height: number): number {
-  let used = 0;
-  let cut = 0;
-  for (const [i, atom] of unit.entries()) {
-    used += (i === 0 ? 0 : atom.above) + atom.height;
-    if (used > height) break;
-    if (!atom.keep) cut = i + 1;
-  }
-  return cut;
-}
-
 /** A unit that is longer than a page, cut where the left column ends. */
 function forced(columns: Columns, from: number, height: number): Band {
   const unit = columns.units[from] ?? [];
@@ -252,7 +201,3 @@ function forced(columns: Columns, from: number, height: number): Band {
   const right = rest.map((spot) => ({ ...spot, column: 1 as const }));
   return { y: 0, height, spots: [...spots, ...right], parted: null, next: from + 1 };
 }
-
-/** Of atoms one below the other; the space above the first is dropped. */
-const heightOf = (atoms: readonly Atom[]): number =>
-  atoms.reduce((sum, atom, i) => sum + (i === 0 ? 0 : atom.above) + atom.height, 0);

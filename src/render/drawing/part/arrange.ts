@@ -80,7 +80,9 @@ export function arranged(sheet: Sheet, scale: Scale, frame: Frame, pen: Pen): Ar
   const edgeTopFor = (rows: number): number =>
     Math.max(foot + GAP + rows, Math.max(foot, (besideFace.at(-1) ?? 0) + PITCH) + PITCH - (around[0] ?? 0));
   const lowest = frame.y + frame.height - BAR_HEIGHT - 4;
-  const guess = setLines(uprightLines(edgeTopFor(0)), [-lowest, -frame.y], pen);
+  // The numbers along the face may reach over its right end.
+  const limits = [-lowest, -(top - 4)] as const;
+  const guess = setLines(uprightLines(edgeTopFor(0)), limits, pen);
   if (guess === null) return null;
   const beside = besideOf(reachOf(guess));
   const room = frame.width - margin - beside - 4;
@@ -89,7 +91,7 @@ export function arranged(sheet: Sheet, scale: Scale, frame: Frame, pen: Pen): Ar
   const left = frame.x + margin + (lies.end?.at === "left" ? deep + ASIDE : 0);
   const level = setLines(
     lengthwise.map((ladder) => lineOf(ladder, (u) => left + along.place(u))),
-    [frame.x, right],
+    [left, right],
     pen,
   );
   if (level === null) return null;
@@ -97,7 +99,7 @@ export function arranged(sheet: Sheet, scale: Scale, frame: Frame, pen: Pen): Ar
   const meet = level.some((line) => line.high > left + along.width);
   const hang = meet ? Math.max(0, ...guess.map((line) => -line.low - foot)) : 0;
   const edgeTop = edgeTopFor(reachOf(level) + hang);
-  const upright = setLines(uprightLines(edgeTop), [-lowest, -frame.y], pen);
+  const upright = setLines(uprightLines(edgeTop), limits, pen);
   if (upright === null || reachOf(upright) > reachOf(guess)) return null;
   const besideEdge = around.map((at) => edgeTop + at);
   const last = [numbers.along, numbers.below].map((all) =>

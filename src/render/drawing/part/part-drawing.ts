@@ -22,6 +22,8 @@ import { measured, type Sheet } from "./sheet.ts";
 
 export interface PartDrawing extends Drawing {
   readonly bores: readonly Bore[];
+  /** Points on paper for each unit. */
+  readonly points: number;
   /** How it lies, in words of the finished piece. */
   readonly lies: string;
 }
@@ -56,7 +58,14 @@ export function partDrawing(
   const items = drawn(sheet, plan, bores, frame, pen);
   const bar = scaleBar(plan.scale, units, pen, [frame.x, plan.bottom + BAR_HEIGHT + 2]);
   const alt = altOf(built, lies, bores);
-  return { items: [...items, ...bar], alt, scale: plan.scale.text, bores, lies: inWords(lies) };
+  return {
+    items: [...items, ...bar],
+    alt,
+    scale: plan.scale.text,
+    points: plan.scale.points,
+    bores,
+    lies: inWords(lies),
+  };
 }
 
 function drawn(sheet: Sheet, set: Arranged, bores: readonly Bore[], frame: Frame, pen: Pen): readonly Item[] {

@@ -5,7 +5,7 @@ import { BLACK, TINT } from "../../palette.ts";
 import { circle, polygon } from "../../shapes.ts";
 import type { Pen, Spot } from "../drawing.ts";
 import { strokes } from "../ink.ts";
-import { drawLines, reachOf, type SetLine, setLines } from "../part/ladder-lines.ts";
+import { drawLines, type Line, reachOf, type SetLine, setLines } from "../part/ladder-lines.ts";
 import {
   apart,
   LEADER,
@@ -45,6 +45,8 @@ export interface SetOut {
   readonly ends: { readonly x: readonly Length[]; readonly y: readonly Length[] };
 }
 
+/** Beyond the right end there is room for so much of a number. */
+const AFTER = 24;
 const FENCE = { width: 2.6, ink: BLACK } as const;
 
 export interface Panel {
@@ -67,6 +69,10 @@ export function numbersAlong(set: SetOut): readonly number[] {
   const holes = set.holes.filter((hole) => !inRow.has(hole));
   return once([...set.ends.x, ...holes.map(({ x }) => x)].map(toNumber));
 }
+
+/** Where they do not go together each has two levels of its own. */
+const oneBelow = (row: Line, i: number, pen: Pen): readonly SetLine[] =>
+  (setLines([row], [0, Number.POSITIVE_INFINITY], pen) ?? []).map((one) => ({ ...one, level: 2 * i }));
 
 /** From the top left corner (0, 0). */
 export function drawSetOut(set: SetOut, { points: k }: Scale, pen: Pen): Panel {
@@ -98,19 +104,17 @@ export function drawSetOut(set: SetOut, { points: k }: Scale, pen: Pen): Panel {
   );
   const marked = (pitch: Length) => !pen.marked || equal(pen.marked(pitch), pitch);
   const rows = rowsAlong(set);
-  const lines = setLines(
-    rows.map(({ row }) => ({
-      ...{ from: spot(row.from, 0)[0], to: spot(row.to, 0)[0] },
-      places: Array.from({ length: row.spaces + 1 }, (_, i) => {
-        const pitch = (row.to - row.from) / row.spaces;
-        return spot(row.from + i * pitch, 0)[0];
-      }),
-      ends: [pen.print(lengthOf(row.from)), pen.print(lengthOf(row.to))] as const,
-      words: spacesOf(row, { print: pen.print, marked }),
-    })),
-    [0, Number.POSITIVE_INFINITY],
-    pen,
-  ) as readonly SetLine[];
+  const toldRows = rows.map(({ row }) => ({
+    ...{ from: spot(row.from, 0)[0], to: spot(row.to, 0)[0] },
+    places: Array.from({ length: row.spaces + 1 }, (_, i) => {
+      const pitch = (row.to - row.from) / row.spaces;
+      return spot(row.from + i * pitch, 0)[0];
+    }),
+    ends: [pen.print(lengthOf(row.from)), pen.print(lengthOf(row.to))] as const,
+    words: spacesOf(row, { print: pen.print, marked }),
+  }));
+  const within = [left, wide + AFTER] as const;
+  const lines = setLines(toldRows, within, pen) ?? toldRows.flatMap((row, i) => oneBelow(row, i, pen));
   const foot = top + (upper - bottom) * k;
   const below = rows.length > 0 ? 4 + reachOf(lines) : 0;
   const width = Math.max(wide, (bent.at(-1) ?? 0) + SIZE / 2, ...lines.map((line) => line.high)) + 2;
