@@ -16,6 +16,9 @@ export interface Pen {
   readonly measure: (text: string, font: Font, size: number) => number;
   /** A length as the plan prints it. */
   readonly print: (length: Length) => string;
+  /** The length that is printed for one, and the nearest that a rule has a mark for. */
+  readonly printed?: (length: Length) => Length;
+  readonly marked?: (length: Length) => Length;
 }
 
 /** A place on the page in points, y down. */

@@ -35,7 +35,7 @@ export function beforeYouStart({ build, frame, printer }: Plan): Section {
     },
     {
       head: "Pictures.",
-      text: "In the steps, what is new is tinted and has thick lines; what is there already has thin lines. Arrows show which way a part goes. A circle shows a joint or hardware larger; a border, that only the surroundings are drawn, with the whole small beside them. Dash-dot lines lead to where a part goes. “E × 5” points at one of five parts alike. A line over both columns: the step below it goes on at the right.",
+      text: "In the steps, what is new is tinted and has thick lines; what is there already has thin lines. Arrows show which way a part goes. A circle shows a joint or hardware larger; a border, that only the surroundings are drawn, with the whole small beside them. Dash-dot lines lead to where a part goes. “E × 5” points at one of five parts alike. A line over both columns, or “17, continued”: a step goes on at the right.",
     },
     ...(build.parts.some((part) => needsDrawing(part, build.holes))
       ? [{ head: "Parts with joints or holes", text: `are drawn beside the step that makes them. ${HOW_TO_READ}` }]

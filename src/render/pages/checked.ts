@@ -21,8 +21,6 @@ function byRule(checks: readonly Check[]): readonly (readonly [rule: string, own
 /** A rule without words of its own is told by its name. */
 const told = (rule: string): string => TOLD.get(rule) ?? rule.replaceAll("-", " ");
 
-const counted = (count: number): string => (count === 1 ? "" : ` (looked at in ${count} places)`);
-
 export function whatWasChecked({ build, frame }: Plan): Section | null {
   const { checks, steps, fasteners } = build;
   if (checks.length === 0) return null;
@@ -38,7 +36,7 @@ export function whatWasChecked({ build, frame }: Plan): Section | null {
       : [...subheading(title, narrow, 16), ...list(texts, TYPE.body, narrow, { above: 4, between: 3 })];
   const words = [
     ...list(
-      good.map(([rule, own]) => `${told(rule)}${counted(own.length)}.`),
+      good.map(([rule]) => `${told(rule)}.`),
       TYPE.body,
       narrow,
       { between: 3 },

@@ -27,8 +27,11 @@ export interface Drawn {
 /** Of the section with the parts that are not drawn beside a step. */
 export const PART_DRAWINGS = "Part drawings";
 
+/** Name for links to the drawing of a part there. */
+export const drawingOf = (mark: string): string => `drawing-${mark}`;
+
 export const HOW_TO_READ =
-  "Numbers run from the end and from the edge marked 0: lay one rule there for all of them. “4 × 2” between two numbers: four spaces of 2; “4 equal”: four that are stepped off with dividers. Broken lines lie behind or inside. Long parts are drawn with a gap where nothing changes. Holes have letters; only those bored before assembly are drawn.";
+  "Numbers run from the end and from the edge marked 0: lay one rule there for all of them. A row of holes has a line of its own between its first and its last: “a: 4 × 2” is four spaces of 2, “a: 4 equal” four that are stepped off with dividers. Broken lines lie behind or inside. Long parts are drawn with a gap where nothing changes. Holes have letters; only those bored before assembly are drawn.";
 
 /** The part that a step works on, where that is one part or several alike, and there is something to measure: as it is by then, with the holes that the step bores. */
 export function partInStep(
@@ -46,8 +49,11 @@ export function partInStep(
   return needsDrawing({ ...first, features }, holes) ? { part: partInWork(build, first, number), holes } : null;
 }
 
-/** Shares of the page's height that a drawing may take: more only where its numbers do not go in. */
-const HEIGHTS = [0.34, 0.5, 0.8] as const;
+/** Shares of the page's height that a drawing may take: more only where its numbers do not go in, or it is much larger then. */
+const HEIGHTS = [0.38, 0.5, 0.8] as const;
+/** No more than this where it is drawn so many times as large by it. */
+const ENOUGH = 0.5;
+const WORTH = 1.3;
 /** The share of one that is set closer, and the scale below which its holes would crowd. */
 const LOW = [0.27] as const;
 const LEAST = 1 / 16.5;
@@ -65,17 +71,16 @@ export function drawnPart(
   const print = (length: Length) => printLength(length, { units, precision: step, style: "typographic" }).text;
   // Steps that are rounded one by one would end elsewhere than their row.
   const marked = (pitch: Length) => Math.abs(toNumber(subtract(roundTo(pitch, step), pitch))) <= 1;
-  const made = (low ? LOW : HEIGHTS).reduce<PartDrawing | null>(
-    (found, share) =>
-      found ??
-      partDrawing(build, part, {
-        frame: { x: 0, y: 0, width, height: Math.floor(frame.height * share) },
-        pen: { ...plan.pen, print },
-        marked,
-        ...(low ? { least: LEAST } : {}),
-      }),
-    null,
-  );
+  const made = (low ? LOW : HEIGHTS).reduce<PartDrawing | null>((found, share) => {
+    if (found && share > ENOUGH) return found;
+    const drawn = partDrawing(build, part, {
+      frame: { x: 0, y: 0, width, height: Math.floor(frame.height * share) },
+      pen: { ...plan.pen, print },
+      marked,
+      ...(low ? { least: LEAST } : {}),
+    });
+    return found && !(drawn && drawn.points > WORTH * found.points) ? found : drawn;
+  }, null);
   if (made === null) return null;
   const shown = picture(made);
   const later = build.later?.some(({ mark }) => mark === line.mark)
@@ -88,20 +93,32 @@ export function drawnPart(
   return {
     height: onGrid(head.height + shown.height + 4),
     measured: true,
-    key: made.bores.flatMap((bore, i) =>
-      paragraph(boreWords(bore, plan.printer), TYPE.caption, width, { keep: i < made.bores.length - 1 }),
+    key: keyOf(made.bores, plan.printer).flatMap((rich, i, all) =>
+      paragraph(rich, TYPE.caption, width, { keep: i < all.length - 1 }),
     ),
     paint: (x, y) => [...paintStack(head, x, y), shown.paint(x, y + head.height)],
   };
 }
 
-function boreWords({ letter, holes, side }: PartDrawing["bores"][number], printer: Plan["printer"]): Rich {
-  const [first] = holes;
-  if (!first) return "";
-  const kind = first.for === null ? "" : `, ${first.kind}`;
-  const words = `\u2002${holes.length} × ${holeSize(first, printer)}${kind}, into the ${side}`;
-  return [
-    { text: letter, font: "italic" },
-    { text: words, font: "regular" },
-  ];
+/** "a: 4 holes, Ø 11/64, through, clearance, into its left face"; letters of what is alike together, each with its number. */
+function keyOf(bores: PartDrawing["bores"], printer: Plan["printer"]): readonly Rich[] {
+  const alike = new Map<string, PartDrawing["bores"][number][]>();
+  for (const bore of bores) {
+    const [first] = bore.holes;
+    if (!first) continue;
+    const kind = first.for === null ? "" : `, ${first.kind}`;
+    const words = `${holeSize(first, printer)}${kind}, into its ${bore.side}`;
+    alike.set(words, [...(alike.get(words) ?? []), bore]);
+  }
+  return [...alike].map(([words, sets]): Rich => {
+    const one = sets.length === 1;
+    const count = sets.reduce((sum, { holes }) => sum + holes.length, 0);
+    return [
+      ...sets.flatMap(({ letter, holes }, i): Exclude<Rich, string>[number][] => [
+        { text: letter, font: "italic" },
+        { text: `${one ? "" : ` (${holes.length})`}${i === sets.length - 1 ? ":" : ","} `, font: "regular" },
+      ]),
+      { text: `${count} ${count === 1 ? "hole" : "holes"}, ${words}`, font: "regular" },
+    ];
+  });
 }

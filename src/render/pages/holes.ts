@@ -117,13 +117,13 @@ const fastenerRow = (row: FastenerRow): Rich[] => [
   row.steps.join(", "),
 ];
 
-/** "Ø 3/8 × 1/2; Ø 5/32 × through": its stages, widest first; "Ø 5/32 × through, countersunk": a cone is told by what lies flush in it. */
+/** "Ø 3/8, 1/2 deep, then Ø 5/32, through": its stages, widest first; "Ø 5/32, through, countersunk": a cone is told by what lies flush in it. */
 export function holeSize({ stages, slot, through }: Hole, { drill, exact, set }: Printer): string {
   const bores = stages.filter(({ cone }) => !cone);
   const told = bores.map(({ diameter, depth }, i) => {
     const last = i === bores.length - 1;
-    const wide = slot && last ? `${drill(diameter)} × ${exact(slot.length)}` : `Ø ${drill(diameter)}`;
-    return `${wide} × ${through && last ? "through" : set(depth)}`;
+    const wide = slot && last ? `slot ${drill(diameter)} wide, ${exact(slot.length)} long` : `Ø ${drill(diameter)}`;
+    return `${wide}, ${through && last ? "through" : `${set(depth)} deep`}`;
   });
-  return `${told.join("; ")}${bores.length < stages.length ? ", countersunk" : ""}`;
+  return `${told.join(", then ")}${bores.length < stages.length ? ", countersunk" : ""}`;
 }

@@ -81,10 +81,16 @@ function homeText({ build, printer }: Plan, layouts: readonly Layout[]): readonl
   });
 }
 
+/** A sheet that next to nothing is cut from is drawn so low that two go on a page; no board is drawn higher. */
+const FEW = 5;
+const [LOW, HIGH] = [0.36, 0.62];
+const BOARD = 300;
+
 function layoutAtom(plan: Plan, { layout, numbers }: SawnAlike): Atom {
   const { frame, printer } = plan;
-  const high = layout.kind === "sheet" ? frame.height * 0.62 : 300;
-  const picture = layoutPicture(plan, layout, { width: frame.width, height: high });
+  const high = frame.height * (layout.placements.length <= FEW ? LOW : HIGH);
+  const room = layout.kind === "sheet" ? high : BOARD;
+  const picture = layoutPicture(plan, layout, { width: frame.width, height: room });
   const word = layout.kind === "sheet" ? "Sheet" : "Board";
   const which = numbers.length === 1 ? `${word} ${numbers[0]}` : `${word}s ${listed(numbers.map(String))}`;
   const have = layout.source === "on hand" ? ", on hand" : "";

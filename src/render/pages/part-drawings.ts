@@ -8,7 +8,7 @@ import { columnWidth, type Unit } from "../typeset/columns.ts";
 import type { Section } from "../typeset/flow.ts";
 import type { FlowAtom } from "../typeset/sheet.ts";
 import { paintStack, stack } from "../typeset/stack.ts";
-import { type Drawn, drawnPart, PART_DRAWINGS, partInStep } from "./drawn-part.ts";
+import { type Drawn, drawingOf, drawnPart, PART_DRAWINGS, partInStep } from "./drawn-part.ts";
 import { body, type Plan, sectionHeading } from "./plan.ts";
 
 const GAP = 24;
@@ -51,6 +51,7 @@ function titled({ mark, name, parts }: CutLine, { height, paint, key = [] }: Dra
     ...block(
       head.height + height + below.height,
       (x, y) => [
+        { kind: "anchor", name: drawingOf(mark), y: Math.max(0, y - 8) },
         ...paintStack(head, x, y),
         ...paint(x, y + head.height),
         ...paintStack(below, x, y + head.height + height),

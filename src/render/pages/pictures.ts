@@ -48,8 +48,9 @@ export function sectionsPicture({ build, pen }: Plan, size: Size): Picture | nul
   const drawn = sections(build, { frame: at(size), pen });
   return drawn && picture(drawn, true);
 }
-export const explodedPicture = ({ build, pen }: Plan, size: Size): Picture =>
-  picture(explodedView(build, { frame: at(size), pen }), true);
+/** `only`: of these parts. */
+export const explodedPicture = ({ build, pen }: Plan, size: Size, only?: ReadonlySet<string>): Picture =>
+  picture(explodedView(build, { frame: at(size), pen, ...(only && { only }) }), true);
 export interface StepPicture extends Picture {
   /** The same for all pictures that show the same; empty for none. */
   readonly key: string;

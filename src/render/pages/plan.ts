@@ -61,13 +61,21 @@ export function makePlan(build: Build, frame: Frame, { buyer = "", author = fals
     rounded: (length) => printLength(length, { units, precision, style: "typographic" }).text,
     say: (length) => sayLength(length, { units, precision, style: "typographic" }),
   };
-  return { build, frame, printer, pen: { measure, print: asSet(printer, step) }, buyer, author };
+  const pen: Pen = {
+    measure,
+    print: asSet(printer, step),
+    printed: (length) => (isMarked(length, step) ? length : roundTo(length, precision)),
+    marked: (length) => roundTo(length, step),
+  };
+  return { build, frame, printer, pen, buyer, author };
 }
 
 /** What can be set on a rule is printed as it is, also where the plan's step is coarser; only what lies between two marks is rounded. */
 function asSet({ exact, rounded }: Printer, step: Length): (length: Length) => string {
-  return (length) => (divide(length, step).d === 1n ? exact(length) : rounded(length));
+  return (length) => (isMarked(length, step) ? exact(length) : rounded(length));
 }
+
+const isMarked = (length: Length, step: Length): boolean => divide(length, step).d === 1n;
 
 /** The heading of a section, with its place for links and bookmarks. */
 export function sectionHeading(name: string, title: string, width: number): Atom[] {

@@ -1,10 +1,9 @@
 /** What is drawn beside each step: its picture, the part with its measures, or where to find the picture. */
 import type { Step } from "../../solve/build.ts";
 import { TYPE } from "../style.ts";
-import { baseline, paragraph } from "../typeset/atom.ts";
+import { baseline } from "../typeset/atom.ts";
 import { label } from "../typeset/lines.ts";
-import { paintStack, stack } from "../typeset/stack.ts";
-import { type Drawn, drawnPart, PART_DRAWINGS, partInStep } from "./drawn-part.ts";
+import { type Drawn, drawingOf, drawnPart, PART_DRAWINGS, partInStep } from "./drawn-part.ts";
 import { jigsInStep } from "./jigs-in-step.ts";
 import { type Picture, type StepPicture, stepPictures } from "./pictures.ts";
 import type { Plan } from "./plan.ts";
@@ -90,14 +89,19 @@ function asIn({ number }: Step, width: number): Drawn {
 
 /** With a word of where the part is drawn with its measures, which need the width of the page. */
 function elsewhere({ height, paint }: Drawn, mark: string, width: number): Drawn {
-  const word = stack(paragraph(`All measures of ${mark} are drawn under ${PART_DRAWINGS}.`, TYPE.caption, width));
+  const to = drawingOf(mark);
+  const high = TYPE.caption.leading;
   return {
-    height: height + 4 + word.height,
+    height: height + 4 + high,
     measured: true,
-    paint: (x, y) => [
-      ...paint(x, y),
-      ...paintStack(word, x, y + height + 4),
-      { kind: "link", x, y: y + height + 4, width, height: word.height, to: "drawings" },
-    ],
+    paint: (x, y) => {
+      const top = y + height + 4;
+      const text = label(`All measures of ${mark}: ${PART_DRAWINGS}.`, TYPE.caption, x, top + baseline(TYPE.caption));
+      return [
+        ...paint(x, y),
+        { kind: "group", role: "paragraph", items: [{ ...text, cites: to }] },
+        { kind: "link", x, y: top, width, height: high, to },
+      ];
+    },
   };
 }

@@ -28,7 +28,11 @@ export function stepPages(plan: Plan): Section | null {
   const units = build.steps.flatMap((step, i) => {
     const { picture, lower } = pictures[i] as Shown;
     const set = stepUnits(step, picture, width, most);
-    return set.map((unit) => ({ unit, tight: once(() => tightened(step, set, lower(), width, most)) }));
+    return set.map((unit) => ({
+      unit,
+      again: again(step, width),
+      tight: once(() => tightened(step, set, lower(), width, most)),
+    }));
   });
   return {
     name: "steps",
@@ -39,6 +43,7 @@ export function stepPages(plan: Plan): Section | null {
     columns: {
       ...{ gap: GAP, between: BETWEEN, tie, tied: TITLE_SPACE },
       units: units.map(({ unit }) => unit),
+      again: (i) => units[i]?.again as Atom,
       tighter: (i) => units[i]?.tight() ?? null,
     },
   };
@@ -62,6 +67,16 @@ function once<T>(make: () => T): () => T {
 /** The line above a step that goes over into the right column. */
 const tie = (width: number): Atom =>
   block(0, (x, y) => [decoration(line(x, y, x + width, y, { width: 1, ink: BLACK }))]);
+
+/** Above what goes on in the right column below the left one's first step: "17, continued". */
+const again = ({ number }: Step, width: number): Atom => {
+  const text = `${number}, continued`;
+  const height = onGrid(TITLE_SPACE + TYPE.caption.leading + BELOW);
+  return block(height, (x, y) => [
+    decoration(line(x, y, x + width, y, { width: 1, ink: BLACK })),
+    { kind: "group", role: "paragraph", items: [label(text, TYPE.caption, x, y + 4 + baseline(TYPE.caption))] },
+  ]);
+};
 
 /** What lines that keep together can leave empty at the foot of a column. */
 const SLACK = 96;
@@ -138,7 +153,7 @@ function stepText(step: Step, measured: boolean, width: number): Atom[] {
   ];
   return [
     ...sentences(measured ? withoutPlaces(step.text) : step.text, width),
-    ...asides.flatMap((rich) => barred(paragraph(rich, TYPE.step, width, { above: 8, indent: 10 }))),
+    ...asides.flatMap((rich) => whole(barred(paragraph(rich, TYPE.step, width, { above: 8, indent: 10 })))),
   ];
 }
 
@@ -183,6 +198,11 @@ const barred = (atoms: readonly Atom[]): Atom[] =>
     ...atom,
     paint: (x, y) => [decoration(line(x + 1, y, x + 1, y + atom.height, { width: 2, ink: GREY })), ...atom.paint(x, y)],
   }));
+
+/** A caution of no more lines is on one page and in one column. */
+const SHORT = 9;
+const whole = (atoms: readonly Atom[]): readonly Atom[] =>
+  atoms.length > SHORT ? atoms : atoms.map((atom, i) => ({ ...atom, keep: i < atoms.length - 1 }));
 
 /** "20 min", "1 h 30 min". */
 export function duration(minutes: number): string {

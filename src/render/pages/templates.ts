@@ -1,5 +1,5 @@
 /** Jigs that are made from offcuts, and what is traced or pricked through from the paper in its true size. */
-import type { Build, CurvePattern, HolePattern, Jig, Side, Stock } from "../../solve/build.ts";
+import type { Build, CurvePattern, HolePattern, Jig, Stock } from "../../solve/build.ts";
 import { placeStep } from "../../solve/design/boring/marks.ts";
 import { inches, type Length, millimetres, printLength } from "../../units/index.ts";
 import { roundTo } from "../../units/round.ts";
@@ -9,6 +9,7 @@ import { jigDrawing } from "../drawing/template/jig.ts";
 import { offsetDrawing } from "../drawing/template/offsets.ts";
 import { truePoints as points } from "../drawing/template/print-bar.ts";
 import { tilesOf } from "../drawing/template/tiles.ts";
+import { listed } from "../drawing/words.ts";
 import type { Section } from "../typeset/flow.ts";
 import { type Cell, cell, rows } from "./cells.ts";
 import { capital, type Plan, sectionHeading } from "./plan.ts";
@@ -70,7 +71,7 @@ const said = (...sentences: readonly string[]): string => sentences.filter((each
 
 /** Without what the step tells that makes it; null where it does not go in. */
 export function jigInStep(plan: Plan, jig: Jig, width: number): Cell | null {
-  const drawing = jigDrawing(jig, plan.build.design.units, finePen(plan));
+  const drawing = jigDrawing(jig, plan.build.design.units, finePen(plan), width);
   return drawing.width > width ? null : cell(capital(jig.id), `Scale ${drawing.scale}`, drawing, width, "four");
 }
 
@@ -88,26 +89,23 @@ function jigCell(plan: Plan, jig: Jig): Cell {
   };
   const head = `${capital(jig.id)}: ${kind[jig.laid]}`;
   const what = jig.laid === "between" ? `Hold ${jig.what} apart.` : "";
-  const drawing = jigDrawing(jig, build.design.units, finePen(plan));
+  const drawing = jigDrawing(jig, build.design.units, finePen(plan), frame.width);
   return cell(head, said(what, made, drill, `Scale ${drawing.scale}.`, usedIn(build, jig.id)), drawing, frame.width);
 }
 
 function holeCell(plan: Plan, pattern: HolePattern): Cell {
   const { build, printer, frame } = plan;
-  const drawing = holePattern(pattern, build.design.units, finePen(plan));
-  const measures = pattern.what.slice(pattern.kind.length).replace(/^,? /u, "");
+  const drawing = holePattern(pattern, build.design.units, finePen(plan), frame.width);
   const bores = new Map<string, number>();
   for (const { diameter, depth } of pattern.holes) {
-    const size = `Ø\u00a0${printer.drill(diameter)}\u00a0×\u00a0${depth === null ? "through" : printer.set(depth)}`;
+    const size = `Ø\u00a0${printer.drill(diameter)}, ${depth === null ? "through" : `${printer.set(depth)} deep`}`;
     bores.set(size, (bores.get(size) ?? 0) + 1);
   }
-  const holes = [...bores].map(([size, count]) => `${count} × ${size}`).join("; ");
-  const on = `${pattern.count} × on ${pattern.marks.join(", ")}, into the ${pattern.into}.`;
-  const scale = pattern.full ? "" : notTrue(drawing);
+  const holes = [...bores].map(([size, count]) => `${count} ${count === 1 ? "hole" : "holes"} ${size}`).join("; ");
   const words = said(
-    measures === "" ? "" : `${capital(measures)}.`,
-    ...[on, `${holes}.`, ...[pattern.x, pattern.y].map((side) => from(side, unitOf(plan)))],
-    ...[scale, usedIn(build, pattern.id)],
+    `${holes}, into the ${pattern.into} of ${listed(pattern.marks)}.`,
+    ...zeros(pattern, unitOf(plan)),
+    ...[pattern.full ? "" : notTrue(drawing), usedIn(build, pattern.id)],
   );
   const head = `${capital(pattern.id)}: ${pattern.kind}`;
   return cell(head, words, drawing, frame.width, pattern.full ? "two" : "three");
@@ -116,15 +114,19 @@ function holeCell(plan: Plan, pattern: HolePattern): Cell {
 /** More places of a first hole are told by the drawings of the parts. */
 const MOST = 6;
 
-function from(side: Side, print: (length: Length) => string): string {
-  if (side.edge !== null) return `0 is the ${side.edge}.`;
+/** Where 0 is, from the left and from below. */
+function zeros({ x, y }: HolePattern, print: (length: Length) => string): readonly string[] {
+  const [left, below] = [x, y].map((side) => (side.edge === null ? "the first hole" : `the ${side.edge}`));
+  const zero = left === below ? `0 is ${left}` : `0 at the left is ${left}, 0 below ${below}`;
+  const first = [x, y].flatMap((side) => (side.edge === null ? side.first : []));
+  if (first.length === 0) return [`${zero}.`];
+  if (first.length > MOST) return [`${zero}: see the drawings of the parts.`];
   const all = new Map<string, string[]>();
-  for (const { mark, at, from: edge } of side.first) {
-    const key = `from the ${edge} of ${mark}`;
+  for (const { mark, at, from } of first) {
+    const key = `from the ${from} of ${mark}`;
     all.set(key, [...(all.get(key) ?? []), print(at)]);
   }
-  if (side.first.length > MOST) return "0 is the first hole: see the drawings of the parts.";
-  return `0 is the first hole: ${[...all].map(([edge, at]) => `${at.join(", ")} ${edge}`).join("; ")}.`;
+  return [`${zero}.`, `The first hole lies ${[...all].map(([edge, at]) => `${listed(at)} ${edge}`).join("; ")}.`];
 }
 
 function curveCells(plan: Plan, pattern: CurvePattern): readonly Cell[] {

@@ -22,8 +22,8 @@ export interface Atom {
   readonly within: readonly Wrap[];
   /** Items of the atom with its top left corner at (x, y). */
   readonly paint: (x: number, y: number) => readonly Item[];
-  /** The same set lower, for a page that it then saves. */
-  readonly closer?: Pick<Atom, "height" | "paint">;
+  /** The same set lower, or with less above, for a page that it then saves. */
+  readonly closer?: Partial<Pick<Atom, "height" | "paint" | "above">>;
 }
 
 /** Where the baseline stands in a line: the letters' middle is the line's middle. */
@@ -71,7 +71,8 @@ export function list(
     });
     const [first, ...rest] = lines;
     if (first === undefined) return [];
-    return [{ ...first, paint: (x, y) => [sign(x, y, style), ...first.paint(x, y)] }, ...rest];
+    const signed: Atom = { ...first, paint: (x, y) => [sign(x, y, style), ...first.paint(x, y)] };
+    return [{ ...signed, closer: { above: Math.floor(first.above / 3) } }, ...rest];
   });
 }
 

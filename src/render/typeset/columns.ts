@@ -4,10 +4,10 @@
  */
 import type { Frame } from "../style.ts";
 import type { Atom } from "./atom.ts";
+import { cutOf, runsOf, type Unit } from "./parting.ts";
 import { blank, type FlowAtom, type Sheet } from "./sheet.ts";
 
-/** Atoms that stay on one page. */
-export type Unit = readonly FlowAtom[];
+export type { Unit } from "./parting.ts";
 
 export interface Columns {
   /** White space between the columns. */
@@ -15,10 +15,12 @@ export interface Columns {
   /** White space above a unit that is not the first of its column. */
   readonly between: number;
   readonly units: readonly Unit[];
-  /** Ties the columns together above a unit that goes over into the right one. */
+  /** Ties the columns together above the first unit of both, where it goes over into the right one. */
   readonly tie?: (width: number) => Atom;
   /** So far below that tie it goes on. */
   readonly tied?: number;
+  /** Stands above what another unit, by its index, has in the right column. */
+  readonly again?: (unit: number) => FlowAtom;
   /** Units go over only where they are longer than a column. */
   readonly whole?: true;
   /** A unit that takes up less, by its index, for a page that holds one more with it; null where there is none. */
@@ -27,8 +29,8 @@ export interface Columns {
 
 export const columnWidth = (width: number, gap: number): number => Math.floor((width - gap) / 2);
 
-/** A unit goes over into the next column only where so much of this one is left for it. */
-const WORTH_PARTING = 0.3;
+/** Columns of which the right one is filled to less than this share of the left are levelled. */
+const HOLLOW = 0.5;
 /** The last page is filled no higher than it must be, to so many points. */
 const EVEN = 8;
 
@@ -43,8 +45,8 @@ interface Band {
   readonly y: number;
   readonly height: number;
   readonly spots: readonly Spot[];
-  /** A unit goes over into the right column. */
-  readonly parted: boolean;
+  /** Which unit goes over into the right column, if any does. */
+  readonly parted: number | null;
   /** The first unit that does not go in. */
   readonly next: number;
 }
@@ -61,7 +63,7 @@ export function inColumns(columns: Columns, kind: string, sheets: Sheet[], frame
     const top = sheet.placed.length === 0 ? frame.y : sheet.y + columns.between / 2;
     for (const band of tightest(columns, from, frame.y + frame.height - top, sheet.placed.length === 0)) {
       const { tie } = columns;
-      if (band.parted && tie) sheet.placed.push({ atom: tie(frame.width), x: frame.x, y: top + band.y });
+      if (band.parted === from && tie) sheet.placed.push({ atom: tie(frame.width), x: frame.x, y: top + band.y });
       for (const { atom, column, y } of band.spots) {
         sheet.placed.push({ atom, x: frame.x + column * step, y: top + band.y + y });
         sheet.y = Math.max(sheet.y, top + band.y + y + atom.height);
@@ -100,7 +102,7 @@ function tightest(columns: Columns, from: number, height: number, empty: boolean
 /** As many units as go in; on an empty page at least one. None is parted where as many go in whole. */
 function onPage(columns: Columns, from: number, height: number, empty: boolean): readonly Band[] {
   const bands = filled(columns, from, height, empty);
-  if (!bands.some(({ parted }) => parted)) return bands;
+  if (bands.every(({ parted }) => parted === null)) return bands;
   const whole = filled({ ...columns, whole: true }, from, height, empty);
   return nextOf(whole, from) >= nextOf(bands, from) ? whole : bands;
 }
@@ -112,7 +114,14 @@ function filled(columns: Columns, from: number, height: number, empty: boolean):
   if (whole.next === all) return [lowest(columns, from, all, height) ?? whole];
   const bands = bandsIn(columns, from, height);
   if (nextOf(bands, from) > whole.next) return bands;
-  return whole.next === from ? (empty ? [forced(columns, from, height)] : []) : [whole];
+  if (whole.next === from) return empty ? [forced(columns, from, height)] : [];
+  return [hollow(whole) ? (lowest(columns, from, whole.next, height) ?? whole) : whole];
+}
+
+function hollow({ spots, parted }: Band): boolean {
+  const reach = (of: 0 | 1): number =>
+    Math.max(0, ...spots.flatMap(({ atom, column, y }) => (column === of ? [y + atom.height] : [])));
+  return parted !== null && reach(1) < HOLLOW * reach(0);
 }
 
 const nextOf = (bands: readonly Band[], from: number): number => bands.at(-1)?.next ?? from;
@@ -122,7 +131,9 @@ function bandsIn(columns: Columns, from: number, height: number): readonly Band[
   const known = new Map<string, Band | null>();
   const low = (start: number, end: number): Band | null => {
     const key = `${start} ${end}`;
-    const band = known.get(key) ?? lowest(columns, start, end, height);
+    // A step of which next to nothing goes over is not worth a band.
+    const found = known.get(key) ?? lowest(columns, start, end, height);
+    const band = found && hollow(found) ? null : found;
     known.set(key, band);
     return band;
   };
@@ -152,15 +163,21 @@ function lowest(columns: Columns, from: number, to: number, height: number): Ban
 
 /** As many of the units from `from` to before `to` as two columns of a height hold. */
 function fill(columns: Columns, from: number, to: number, height: number): Band {
-  const { units, between, tied = 0, whole = false } = columns;
+  const { units, between, tied = 0, whole = false, again } = columns;
   const spots: Spot[] = [];
-  let [column, y, low, parted]: [0 | 1, number, number, boolean] = [0, 0, 0, false];
+  let [column, y, low, parted]: [0 | 1, number, number, number | null] = [0, 0, 0, null];
   const made = (next: number): Band => ({ y: 0, height: low, spots, parted, next });
   for (let next = from; next < to; next++) {
     const least = to === from + 1 ? 1 : 2;
-    const runs = runsOf(units[next] ?? [], { column, y: y === 0 ? 0 : y + between, height, tied, least, whole });
+    const head = next === from ? null : (again?.(next) ?? null);
+    const below = head ? head.height : tied;
+    const place = { column, y: y === 0 ? 0 : y + between, height, tied: below, least, whole };
+    const runs = runsOf(units[next] ?? [], place);
     if (runs === null) return made(next);
-    if (runs.length > 1) parted = true;
+    if (runs.length > 1) {
+      parted = next;
+      if (head) spots.push({ atom: head, column: 1, y: 0 });
+    }
     for (const run of runs) {
       [column, y] = [run.column, run.y];
       for (const [i, atom] of run.atoms.entries()) {
@@ -174,53 +191,6 @@ function fill(columns: Columns, from: number, to: number, height: number): Band 
   return made(to);
 }
 
-interface Run {
-  readonly atoms: Unit;
-  readonly column: 0 | 1;
-  readonly y: number;
-}
-
-/** Where a unit would begin, and what room there is. */
-interface Place {
-  readonly column: 0 | 1;
-  readonly y: number;
-  readonly height: number;
-  /** Above what goes over into the right column. */
-  readonly tied: number;
-  /** So many atoms at least stay in the left column when a unit is parted. */
-  readonly least: number;
-  /** Parted only where it is longer than a column. */
-  readonly whole: boolean;
-}
-
-/** Where a unit goes; null where the columns are full. */
-function runsOf(unit: Unit, { column, y, height, tied, least, whole }: Place): readonly Run[] | null {
-  const high = heightOf(unit);
-  if (high <= height - y) return [{ atoms: unit, column, y }];
-  if (column === 1) return null;
-  const worth = !whole && (y === 0 || height - y >= height * WORTH_PARTING);
-  const cut = worth || high > height ? cutOf(unit, height - y) : 0;
-  const rest = unit.slice(cut);
-  if (cut >= least && tied + heightOf(rest) <= height)
-    return [
-      { atoms: unit.slice(0, cut), column, y },
-      { atoms: rest, column: 1, y: tied },
-    ];
-  return high <= height && y > 0 ? [{ atoms: unit, column: 1, y: 0 }] : null;
-}
-
-/** How many atoms go into a height, without parting those that keep together. */
-function cutOf(unit: Unit, height: number): number {
-  let used = 0;
-  let cut = 0;
-  for (const [i, atom] of unit.entries()) {
-    used += (i === 0 ? 0 : atom.above) + atom.height;
-    if (used > height) break;
-    if (!atom.keep) cut = i + 1;
-  }
-  return cut;
-}
-
 /** A unit that is longer than a page, cut where the left column ends. */
 function forced(columns: Columns, from: number, height: number): Band {
   const unit = columns.units[from] ?? [];
@@ -229,9 +199,5 @@ function forced(columns: Columns, from: number, height: number): Band {
   const { spots } = fill({ ...columns, units: [unit.slice(0, cut)] }, 0, 1, Infinity);
   const { spots: rest } = fill({ ...columns, units: [unit.slice(cut)] }, 0, 1, Infinity);
   const right = rest.map((spot) => ({ ...spot, column: 1 as const }));
-  return { y: 0, height, spots: [...spots, ...right], parted: false, next: from + 1 };
+  return { y: 0, height, spots: [...spots, ...right], parted: null, next: from + 1 };
 }
-
-/** Of atoms one below the other; the space above the first is dropped. */
-const heightOf = (atoms: readonly Atom[]): number =>
-  atoms.reduce((sum, atom, i) => sum + (i === 0 ? 0 : atom.above) + atom.height, 0);

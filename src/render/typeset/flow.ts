@@ -29,13 +29,14 @@ export interface Filled {
 }
 
 /**
- * The pages that the sections take, in order; `frame` is the area of each page that may be filled. Where next to nothing would
- * be left over for the last page, the sections stand closer.
+ * The pages that the sections take, in order; `frame` is the area of each page that may be filled. Where little would be left
+ * over for the last page, the sections stand closer, and those after the last columns are set closer.
  */
 export function flow(sections: readonly Section[], frame: Frame): Filled[] {
   const sheets = filled(sections, frame, SPACE.section);
   const last = sheets[sheets.length - 1];
-  const close = last && last.y - frame.y < frame.height * LEFT_OVER ? filled(sections, frame, SPACE.close) : sheets;
+  const little = last !== undefined && last.y - frame.y < frame.height * LEFT_OVER;
+  const close = little ? filled(atEndCloser(sections), frame, SPACE.close) : sheets;
   return (close.length < sheets.length ? close : sheets).map(({ kind, of, begins, placed }) => ({
     ...{ kind, of, begins },
     items: nest(placed),
@@ -43,22 +44,34 @@ export function flow(sections: readonly Section[], frame: Frame): Filled[] {
 }
 
 /** Less than this share of the last page is not worth a page. */
-const LEFT_OVER = 0.12;
+const LEFT_OVER = 0.4;
+
+const atEndCloser = (sections: readonly Section[]): readonly Section[] => {
+  const last = sections.findLastIndex(({ columns }) => columns !== undefined);
+  return sections.map((section, i) => (i >= last ? { ...section, atoms: section.atoms.map(closer) } : section));
+};
 
 function filled(sections: readonly Section[], frame: Frame, between: number): Sheet[] {
   const sheets: Sheet[] = [];
   for (const section of sections) {
     const last = sheets[sheets.length - 1];
-    if (last === undefined || !joins(section, last, frame, between)) sheets.push(blank(section.kind, frame.y));
+    const joined = last !== undefined && joins(section, last, frame, between);
+    if (!joined) sheets.push(blank(section.kind, frame.y));
     else last.y += between;
-    const before = sheets.length;
-    const usual = sheets.map(copyOf);
-    setAtoms(section, section.atoms, usual, frame);
+    const set = (atoms: readonly FlowAtom[], up: number): Sheet[] => {
+      const own = sheets.map(copyOf);
+      const foot = own.at(-1);
+      if (foot) foot.y -= up;
+      setAtoms(section, atoms, own, frame);
+      return own;
+    };
+    const usual = set(section.atoms, 0);
     const foot = usual.at(-1);
-    const wasted = usual.length > before && foot !== undefined && foot.y - frame.y < frame.height * FEW_ROWS;
-    const tight = wasted ? sheets.map(copyOf) : usual;
-    if (wasted) setAtoms(section, section.atoms.map(closer), tight, frame);
-    sheets.splice(0, sheets.length, ...(tight.length < usual.length ? tight : usual));
+    const wasted = usual.length > sheets.length && foot !== undefined && foot.y - frame.y < frame.height * FEW_ROWS;
+    const tight = section.atoms.map(closer);
+    const up = joined ? Math.max(0, between - SPACE.close) : 0;
+    const found = wasted ? [set(tight, 0), set(tight, up)].find((each) => each.length < usual.length) : undefined;
+    sheets.splice(0, sheets.length, ...(found ?? usual));
     if (section.columns !== undefined) inColumns(section.columns, section.kind, sheets, frame);
   }
   return sheets;
@@ -74,8 +87,10 @@ const copyOf = (sheet: Sheet): Sheet => ({
   placed: [...sheet.placed],
 });
 
-const closer = (atom: FlowAtom): FlowAtom =>
-  atom.closer ? { ...atom, height: atom.closer.height, paint: atom.closer.paint } : atom;
+const closer = (atom: FlowAtom): FlowAtom => {
+  const { height, paint, above } = { ...atom, ...atom.closer };
+  return { ...atom, height, paint, above };
+};
 
 function setAtoms({ name, kind }: Section, atoms: readonly FlowAtom[], sheets: Sheet[], frame: Frame): void {
   const begun = new Set<Wrap>();
@@ -93,7 +108,7 @@ function joins(section: Section, sheet: Sheet, frame: Frame, between: number): b
   const whole = atoms.reduce((sum, atom) => sum + atom.above + atom.height, 0);
   const free = frame.y + frame.height - sheet.y - between;
   if (start !== "fits") return false;
-  if (columns !== undefined && whole <= free) return holdsFirst(columns, free - whole);
+  if (columns !== undefined && whole <= free) return holdsFirst(columns, free - whole - columns.between / 2);
   const [first = []] = clumps(atoms);
   const needed = first.reduce((sum, atom) => sum + atom.above + atom.height, 0);
   return whole <= free || (free >= frame.height * LEAST_START && needed <= free);

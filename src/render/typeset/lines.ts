@@ -23,10 +23,19 @@ const LONGEST_WORD = 200;
 export function breakLines(rich: Rich, style: TextStyle, width: number): Line[] {
   const runs = typeof rich === "string" ? [{ text: rich, font: style.font }] : rich;
   const words = glue(runs.flatMap((run) => split(run, style.size, width)));
+  const lines = fill(words, width);
+  return withoutStub(words, lines, width).map((line) => setLine(line, style.size));
+}
+
+const widthOf = (words: readonly Word[]): number =>
+  words.reduce((sum, word, i) => sum + (i === words.length - 1 ? word.width : word.full), 0);
+
+/** As many groups on each line as go there. */
+function fill(words: readonly (readonly Word[])[], width: number): Word[][] {
   const lines: Word[][] = [[]];
   let used = 0;
   for (const group of words) {
-    const total = group.reduce((sum, word, i) => sum + (i === group.length - 1 ? word.width : word.full), 0);
+    const total = widthOf(group);
     if (used > 0 && used + total > width + 1e-6) {
       lines.push([]);
       used = 0;
@@ -42,7 +51,22 @@ export function breakLines(rich: Rich, style: TextStyle, width: number): Line[] 
       }
     }
   }
-  return lines.map((line) => setLine(line, style.size));
+  return lines;
+}
+
+/** A last line that is narrower than this share of the width takes a word more, where the one before it stays wider than that other share. */
+const STUB = 0.16;
+const LEFT = 0.6;
+
+function withoutStub(groups: readonly (readonly Word[])[], lines: Word[][], width: number): Word[][] {
+  const [before, last] = [lines.at(-2), lines.at(-1)];
+  const end = groups.at(-1) ?? [];
+  const more = groups.at(-2) ?? [];
+  if (!before || !last || last.length !== end.length || widthOf(last) >= STUB * width) return lines;
+  const shorter = before.slice(0, before.length - more.length);
+  const longer = [...more, ...last];
+  if (shorter.length === 0 || widthOf(shorter) < LEFT * width || widthOf(longer) > width) return lines;
+  return [...lines.slice(0, -2), shorter, longer];
 }
 
 /** `width` without, `full` with the blank that follows. */
@@ -105,7 +129,7 @@ const mark = /^\(?[A-Z]{1,2}[0-9]?\)?[.,;:]*$/;
 
 function bound(left: string, right: string): boolean {
   if (/[0-9″′"']$/.test(left) && (units.test(right) || /^[0-9]+⁄/.test(right))) return true;
-  if (left.endsWith("×")) return true;
+  if (left.endsWith("×") || right === "×") return true;
   if (/^(step|page|part|parts|No\.|#)$/i.test(left) && /^[0-9A-Z]/.test(right)) return true;
   return (mark.test(right) && !/[.!?:]$/.test(left)) || /^[–—→]/.test(right);
 }

@@ -29,3 +29,41 @@ export function shareWidth(needs: readonly Need[], available: number, stretch: n
   const share = (available - least) / (natural - least);
   return needs.map((need) => need.least + (need.natural - need.least) * share);
 }
+
+/** What one column gives to another, in points; and how often that is tried. */
+const GIVEN = [4, 8, 16, 32, 64] as const;
+const ROUNDS = 12;
+
+/**
+ * Widths with which the rows take fewer lines in all, by what a column gives to another, no word broken for it. `lines`: those of
+ * each row in a column at a width.
+ */
+export function fewestLines(
+  widths: readonly number[],
+  needs: readonly Need[],
+  lines: (column: number, width: number) => readonly number[],
+): readonly number[] {
+  const cost = (all: readonly number[]): number => {
+    const columns = all.map((width, i) => lines(i, width));
+    const high = columns[0]?.map((_, row) => Math.max(...columns.map((column) => column[row] ?? 0))) ?? [];
+    return high.reduce((sum, count) => sum + count, 0);
+  };
+  let best = widths;
+  let least = cost(widths);
+  for (let round = 0; round < ROUNDS; round++) {
+    let found: { readonly widths: readonly number[]; readonly cost: number } | null = null;
+    for (const [to, wide] of best.entries()) {
+      if (wide >= (needs[to]?.natural ?? 0)) continue;
+      for (const [from, own] of best.entries())
+        for (const by of GIVEN) {
+          if (from === to || own - by < (needs[from]?.least ?? 0)) continue;
+          const tried = best.map((width, i) => (i === to ? width + by : i === from ? width - by : width));
+          const count = cost(tried);
+          if (count < (found?.cost ?? least)) found = { widths: tried, cost: count };
+        }
+    }
+    if (found === null) return best;
+    [best, least] = [found.widths, found.cost];
+  }
+  return best;
+}

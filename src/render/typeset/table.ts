@@ -5,7 +5,7 @@ import { BLACK, onGrid, RULE, TYPE } from "../style.ts";
 import { type Atom, baseline, type Wrap } from "./atom.ts";
 import { bodyStyle, type Column, columnNeed, paintCell, plain, type SetColumn } from "./cell.ts";
 import { breakLines, type Line, paintLine, type Rich } from "./lines.ts";
-import { shareWidth } from "./share-width.ts";
+import { fewestLines, shareWidth } from "./share-width.ts";
 
 export interface TableOptions {
   readonly columns: readonly Column[];
@@ -53,7 +53,8 @@ function setColumns(columns: readonly Column[], rows: readonly (readonly Rich[])
     ),
   );
   const stretch = columns.findIndex((column) => column.stretch === true);
-  const widths = shareWidth(needs, width - GAP * (columns.length - 1), stretch < 0 ? null : stretch);
+  const shared = shareWidth(needs, width - GAP * (columns.length - 1), stretch < 0 ? null : stretch);
+  const widths = fewestLines(shared, needs, linesIn(columns, rows));
   let x = 0;
   return columns.map((column, i) => {
     const own = widths[i] ?? 0;
@@ -61,6 +62,22 @@ function setColumns(columns: readonly Column[], rows: readonly (readonly Rich[])
     x += own + GAP;
     return placed;
   });
+}
+
+/** Of each row and the head: how many lines the cell of a column takes at a width. */
+function linesIn(columns: readonly Column[], rows: readonly (readonly Rich[])[]) {
+  const known = columns.map(() => new Map<number, readonly number[]>());
+  return (column: number, width: number): readonly number[] => {
+    const of = columns[column] as Column;
+    const told = known[column]?.get(width);
+    if (told) return told;
+    const style = bodyStyle(of);
+    const count = (cell: Rich): number =>
+      of.align === "length" || of.align === "tick" ? 1 : breakLines(cell, style, width + 0.01).length;
+    const all = [breakLines(of.head, TYPE.head, width + 0.01).length, ...rows.map((row) => count(row[column] ?? ""))];
+    known[column]?.set(width, all);
+    return all;
+  };
 }
 
 function headRow(set: readonly SetColumn[], right: number): Atom {
@@ -100,7 +117,8 @@ function headRow(set: readonly SetColumn[], right: number): Atom {
 /** A title inside the table; the other cells of the row are empty. */
 function headingRow(text: string, columns: number, width: number, first: boolean): Atom {
   const row = (pad: number): Atom => paddedHeading(text, columns, width, first, pad);
-  return { ...row(PAD), closer: row(CLOSE_PAD) };
+  const { height, paint } = row(CLOSE_PAD);
+  return { ...row(PAD), closer: { height, paint } };
 }
 
 function paddedHeading(text: string, columns: number, width: number, first: boolean, pad: number): Atom {
@@ -144,7 +162,8 @@ function bodyRows(row: readonly Rich[], set: readonly SetColumn[], right: number
   return Array.from({ length: rows }, (_, i) => {
     const from = i * LONGEST_CELL;
     const slice = cells.map((cell) => ({ ...cell, lines: cell.lines.slice(from, from + LONGEST_CELL) }));
-    return { ...bodyRow(slice, i === 0, right, PAD), closer: bodyRow(slice, i === 0, right, CLOSE_PAD) };
+    const { height, paint } = bodyRow(slice, i === 0, right, CLOSE_PAD);
+    return { ...bodyRow(slice, i === 0, right, PAD), closer: { height, paint } };
   });
 }
 

@@ -1,24 +1,24 @@
 import { describe, expect, test } from "vitest";
 import { FRONT, ISOMETRIC, viewFrom } from "../../../src/geometry/picture/index.ts";
-import { spans } from "../../../src/render/drawing/dimension/chain.ts";
+import { chosen, spans } from "../../../src/render/drawing/dimension/chain.ts";
 import { threeViews } from "../../../src/render/drawing/index.ts";
 import { axisScale } from "../../../src/render/drawing/piece-view.ts";
 import { crosses, Plate, passes } from "../../../src/render/drawing/plate.ts";
 import { usualScale, usualScales } from "../../../src/render/drawing/scale.ts";
-import { inches, type Length, subtract, sum, toInches } from "../../../src/units/index.ts";
+import { inches, type Length, roundTo, subtract, sum, toInches } from "../../../src/units/index.ts";
 import { numbers } from "../../geometry/picture/scenes.ts";
 import { bench, bookcase, pen } from "./fixture.ts";
 import { paths, segmentsOf, texts, words } from "./look.ts";
 
 const frame = { x: 60, y: 64, width: 510, height: 640 };
-const print = (length: Length) => String(toInches(length));
+const printing = { print: (length: Length) => String(toInches(length)) };
 
 describe("chains", () => {
   test("fill the outside size without a gap", () => {
     const next = numbers(17);
     for (let i = 0; i < 50; i++) {
       const stops = Array.from({ length: 1 + Math.floor(next() * 6) }, () => inches(1 + Math.floor(next() * 640), 64));
-      const chain = spans(stops, inches(0), inches(12), print);
+      const chain = spans(stops, inches(0), inches(12), printing);
       expect(sum(chain.map(({ from, to }) => subtract(to, from)))).toEqual(inches(12));
       for (const [j, { from }] of chain.slice(1).entries()) expect(from).toEqual(chain[j]?.to);
     }
@@ -26,8 +26,53 @@ describe("chains", () => {
 
   test("three alike in a row become one", () => {
     const at = [2, 4, 6, 8].map((n) => inches(n));
-    expect(spans(at, inches(0), inches(9), print).map(({ text }) => text)).toEqual(["4 × 2", "1"]);
-    expect(spans([inches(2), inches(4)], inches(0), inches(9), print).map(({ text }) => text)).toEqual(["2", "2", "5"]);
+    expect(spans(at, inches(0), inches(9), printing).map(({ text }) => text)).toEqual(["4 × 2", "1"]);
+    expect(spans([inches(2), inches(4)], inches(0), inches(9), printing).map(({ text }) => text)).toEqual([
+      "2",
+      "2",
+      "5",
+    ]);
+  });
+});
+
+const station = (at: Length, weight: number, gap = false) => ({ at, weight, low: 0, high: 1, gap });
+
+describe("places of a chain", () => {
+  const [low, high] = [inches(0), inches(42)];
+  // At 1:12 an inch is 6 points: two lines of one stile, 1 3/4 apart, both stand, a gap of 1/16 only beside what moves.
+  const rules = { scale: 6 / 406_400, gap: 8.5, face: "low" } as const;
+  const told = (places: readonly (readonly [number, boolean])[]) =>
+    chosen(
+      places.map(([sixteenths, gap]) => station(inches(sixteenths, 16), 0.6, gap)),
+      low,
+      high,
+      rules,
+    ).map(({ at }) => toInches(at));
+
+  test("two doors between two posts of 2, with gaps of 1/16, 1/8 and 1/16: alike on both sides", () => {
+    // 2, 1/16, 18 7/8, 1/8, 18 7/8, 1/16, 2, which is 42.
+    const places = [32, 33, 335, 337, 639, 640].map((n) => [n, n !== 32 && n !== 640] as const);
+    expect(told(places)).toEqual([2, 2.0625, 20.9375, 21.0625, 39.9375, 40]);
+  });
+
+  test("what stands too close is taken on neither side or on both", () => {
+    const stops = told([32, 40, 632, 640].map((n) => [n, false]));
+    expect(stops).toEqual([2, 40]);
+  });
+
+  test("what is printed adds up, the same from both ends", () => {
+    const pen = { print: (length: Length) => String(toInches(length)) };
+    const sixteenth = inches(1, 16);
+    const rounding = {
+      ...pen,
+      printed: (length: Length) => roundTo(length, sixteenth),
+      marked: (length: Length) => roundTo(length, sixteenth),
+    };
+    // Thirds of an inch: 1 1/3, 1 1/3, 28 2/3, 1 1/3, 1 1/3 would be printed as 5/16 four times and 11/16: 33 15/16.
+    const stops = [inches(4, 3), inches(8, 3), inches(94, 3), inches(98, 3)];
+    const texts = spans(stops, inches(0), inches(34), rounding).map(({ text }) => Number(text));
+    expect(texts.reduce((sum, each) => sum + each, 0)).toBe(34);
+    expect(texts).toEqual([1.3125, 1.375, 28.625, 1.375, 1.3125]);
   });
 });
 

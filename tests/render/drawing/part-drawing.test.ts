@@ -55,7 +55,9 @@ describe("the drawing of a part", () => {
   });
 
   test("what is bored in place is left out, and holes alike have one letter", () => {
-    expect(drawing.bores.map(({ letter, holes, side }) => [letter, holes.length, side])).toEqual([["a", 2, "face"]]);
+    expect(drawing.bores.map(({ letter, holes, side }) => [letter, holes.length, side])).toEqual([
+      ["a", 2, "top face"],
+    ]);
     expect(words(drawing.items).filter((word) => word === "a")).toHaveLength(2);
     expect(drawing.alt).toContain("dado");
     expect(drawing.lies).toContain("left end lies at the left, its front edge below");
@@ -91,6 +93,37 @@ test("numbers that are too close are set apart, in their order, around where the
   // Three around 101, the pitch of 11 apart: by hand.
   expect(set).toEqual([90, 101, 112, 300]);
   expect(apart([1, 2], 5)[0]).toBe(5);
+});
+
+test("a long part is broken twice at most, where it is plain the longest", () => {
+  const kept = [0, 200, 500, 900, 1000].map((u) => [u, u] as const);
+  const { breaks, width, place } = squeezed(0, 1000, 100, 1, kept);
+  expect(breaks).toHaveLength(2);
+  // 300 and 400 as 26 each; 200 and 100 whole.
+  expect(width).toBeCloseTo(200 + 26 + 26 + 100, 9);
+  expect(place(200)).toBe(200);
+});
+
+test("what is seen from the back lies with its bottom below too, as its mate does that is seen from the front", () => {
+  const upright = part("shelf", "A", "Front", "board", { body: [0, 0, 0, 24, 0.75, 6] });
+  const seenFrom = (y: number) => {
+    const direction = y === 0 ? ([0, 1, 0] as const) : ([0, -1, 0] as const);
+    const holes = [{ ...bored(2, 1), at: at(2, y, 1), direction }];
+    return partDrawing({ ...bench(), parts: [upright], holes }, upright, { frame, pen })?.lies;
+  };
+  expect(seenFrom(0)).toBe("Seen from the front; its left end lies at the left, its bottom edge below.");
+  expect(seenFrom(0.75)).toBe("Seen from the back; its right end lies at the left, its bottom edge below.");
+});
+
+test("a row of holes has its letter, its first and last place and its spaces in a line of its own", () => {
+  const row = [3, 7.5, 12, 16.5].map((x) => bored(x, 1));
+  const { items } = drawn([...row, bored(20, 4), bored(21.25, 4)]);
+  const all = texts(items).map(({ text }) => text);
+  expect(all).toContain(`a: 3\u202f×\u202f${spaced("4 1⁄2")}`);
+  expect(turned(items).map(({ text }) => text)).toEqual(["0", "8", "8 3⁄4", "20", "21 1⁄4", "24"].map(spaced));
+  for (const end of ["3", "16 1⁄2"]) expect(all.filter((text) => text === spaced(end))).toHaveLength(1);
+  expect(outside(items, frame)).toEqual([]);
+  expect(clashes(items)).toEqual([]);
 });
 
 test("a broken part keeps what is kept to scale, and ends where it should", () => {

@@ -45,9 +45,10 @@ describe("units in two columns", () => {
     expect(page?.filter(([name]) => String(name).startsWith("B"))).toEqual([
       ["B", "left", 220],
       ["B0", "left", 340],
-      ["B1", "left", 360],
-      ["B2", "left", 380],
-      ["B3", "right", 0],
+      // At least 56 points go over, so that no line or two stand alone: three of 20.
+      ["B1", "right", 0],
+      ["B2", "right", 20],
+      ["B3", "right", 40],
     ]);
     const [other] = pagesOf([unit("A", 200, 0), unit("B", 180, 8), unit("C", 20, 0), FULL]);
     expect(other?.find(([name]) => name === "B")).toEqual(["B", "right", 0]);
@@ -132,6 +133,33 @@ describe("units in two columns", () => {
     const told = textsOf(page?.items ?? []).map(({ text, y }) => [text, y - frame.y]);
     const top = told.find(([text]) => text === "A")?.[1] as number;
     expect(told).toContainEqual(["tie 500", top]);
-    expect(told).toContainEqual(["a3", top + 12]);
+    // 190 are left; a2 would still go in at the left, but the right column would be less than half as high: 12 and three lines.
+    expect(told).toContainEqual(["a1", top + 12]);
+  });
+
+  test("what goes over and is not the first of both columns is named where it goes on", () => {
+    const again = (i: number) => named(`again ${i}`, 32);
+    const tie = (width: number) => named(`tie ${width}`, 0);
+    const units = [unit("A", 200, 0), unit("B", 100, 6), unit("C", 200, 0), FULL];
+    const columns = { gap: GAP, between: 20, units, tie, tied: 12, again };
+    const [page] = flow([{ name: "a", title: "a", kind: "a", start: "fits", atoms: [], columns }], frame);
+    const told = textsOf(page?.items ?? []).map(({ text, x, y }) => [text, x === frame.x, y - frame.y]);
+    expect(told.map(([text]) => text)).not.toContain("tie 500");
+    expect(told).toContainEqual(["again 1", false, 0]);
+    expect(told).toContainEqual(["B3", false, 32]);
+  });
+
+  test("a heading never stands alone above columns that do not begin below it", () => {
+    // 400 − 40 − 20 above: 250 would go into what is left without the 10 between, and not with it.
+    const long = { name: "b", title: "b", kind: "b", start: "fits" as const, atoms: [named("H", 40, true)] };
+    const first = { name: "a", title: "a", kind: "a", start: "page" as const, atoms: [named("A", 90)] };
+    const pages = (height: number) =>
+      flow([first, { ...long, columns: { gap: GAP, between: 20, units: [unit("B", height, 0), FULL] } }], frame);
+    const free = 400 - 90 - 40;
+    for (let height = free - 60; height <= free; height++)
+      for (const { items } of pages(height)) {
+        const names = textsOf(items).map(({ text }) => text);
+        if (names.includes("H")) expect(names).toContain("B");
+      }
   });
 });

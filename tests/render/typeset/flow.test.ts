@@ -43,9 +43,17 @@ describe("sections", () => {
     expect(pages.map((p) => p.begins)).toEqual([["a"], ["b"], []]);
   });
   test("stand closer where next to nothing would be left over for the last page", () => {
-    // 340 + 32 + 40 is more than 400, 340 + 20 + 40 is not; and a box of 60 is worth a page.
+    // 340 + 32 + 40 is more than 400, 340 + 20 + 40 is not; and a box of 168 is worth a page.
     expect(flow([section("a", [box(340)]), section("b", [box(40)])], frame)).toHaveLength(1);
-    expect(flow([section("a", [box(320)]), section("b", [box(60)])], frame)).toHaveLength(2);
+    expect(flow([section("a", [box(212)]), section("b", [box(168)])], frame)).toHaveLength(2);
+  });
+  test("are set closer, lists as well as tables, where only a few lines would go over", () => {
+    const items = Array.from({ length: 18 }, () => "one line");
+    // 18 lines of 16 and 17 times 6 between are 390; with 2 between they are 322.
+    const all = list(items, TYPE.body, 300, { between: 6 });
+    const end = section("c", [box(400)]);
+    expect(flow([section("a", [box(36), ...all]), end], frame)).toHaveLength(2);
+    expect(flow([section("a", [box(80), ...all]), end], frame)).toHaveLength(3);
   });
   test("may ask for a page of their own", () => {
     expect(flow([section("a", [box(20)]), section("b", [box(20)], "page")], frame)).toHaveLength(2);

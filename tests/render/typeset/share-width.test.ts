@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import { expect, test } from "vitest";
 import { block } from "../../../src/render/typeset/atom.ts";
-import { shareWidth } from "../../../src/render/typeset/share-width.ts";
+import { fewestLines, shareWidth } from "../../../src/render/typeset/share-width.ts";
 import { cutStack, stack } from "../../../src/render/typeset/stack.ts";
 
 const needs = fc.array(
@@ -27,6 +27,24 @@ test("columns never take more than there is, and get what they need where there 
     }),
     { seed: 1 },
   );
+});
+
+test("a half empty column gives to one whose rows would have more lines", () => {
+  // Words of 10 and blanks of 2: two words want 22, three 34. The second column has 60 and needs 20.
+  const lines = (column: number, width: number): readonly number[] => {
+    const words = column === 0 ? [2, 3] : [1, 1];
+    return words.map((count) => Math.ceil(count / Math.max(1, Math.floor((width + 2) / 12))));
+  };
+  const needs = [
+    { natural: 34, least: 10 },
+    { natural: 60, least: 20 },
+  ];
+  const [first = 0, second = 0] = fewestLines([12, 60], needs, lines);
+  expect(first + second).toBe(72);
+  expect(first).toBeGreaterThanOrEqual(34);
+  expect(second).toBeGreaterThanOrEqual(20);
+  // Nothing to win: nothing changes.
+  expect(fewestLines([34, 60], needs, lines)).toEqual([34, 60]);
 });
 
 test("the column that stretches takes the rest", () => {

@@ -1,5 +1,5 @@
 /** Which stations become a chain of dimensions, and what is written in it. */
-import { compare, equal, type Length, subtract, toNumber } from "../../../units/index.ts";
+import { add, compare, equal, type Length, subtract, TOLERANCE, toNumber } from "../../../units/index.ts";
 import { MATTERS, type Station } from "./stations.ts";
 
 /** One dimension of a chain; `text` is what is printed. */
@@ -16,54 +16,107 @@ export interface ChainRules {
   readonly gap: number;
   /** Which face of a thin part counts where both cannot: the low one or the high one. */
   readonly face: "low" | "high";
-  readonly print: (length: Length) => string;
 }
 
 const MOST = 7;
 
-/** The stations that a chain from `low` to `high` stops at, sorted; without its two ends. */
-export function chosen(
-  all: readonly Station[],
-  low: Length,
-  high: Length,
-  { scale, gap, face }: ChainRules,
-): readonly Station[] {
-  const toward = face === "low" ? 1 : -1;
-  // In tenths: lines of about the same length matter alike, and the face decides.
-  const rank = (s: Station) => Math.round(s.weight * 10);
-  const order = all
-    .filter((s) => s.weight >= MATTERS)
-    .sort((a, b) => rank(b) - rank(a) || toward * compare(a.at, b.at));
-  const taken = [toNumber(low), toNumber(high)];
-  const out: Station[] = [];
-  for (const station of order) {
-    const at = toNumber(station.at);
-    if (at < (taken[0] ?? 0) || at > (taken[1] ?? 0)) continue;
-    if (taken.some((other) => Math.abs(other - at) * scale < gap)) continue;
-    taken.push(at);
-    out.push(station);
-  }
-  while (
-    spans(
-      out.map((s) => s.at),
+/**
+ * The stations that a chain from `low` to `high` stops at, sorted; without its two ends. What lies as far from one end as
+ * something else from the other is taken with it or not at all, so that a piece that is alike on both sides is measured alike;
+ * one face of each of several alike in a row, where more of them are told in one number by that.
+ */
+export function chosen(all: readonly Station[], low: Length, high: Length, rules: ChainRules): readonly Station[] {
+  const [from, to] = [toNumber(low), toNumber(high)];
+  const within = all.filter((s) => s.weight >= MATTERS && toNumber(s.at) >= from && toNumber(s.at) <= to);
+  const alike = taken(inPairs(within, from + to, rules.face), low, high, rules);
+  const oneFace = within.map((station) => ({ ...station, gap: false }));
+  const plain = taken(inOrder(oneFace, rules.face), low, high, rules);
+  const repeated = (stops: readonly Station[]): number => {
+    const told = spans(
+      stops.map((s) => s.at),
       low,
       high,
-      String,
-    ).length > MOST
-  )
-    out.pop();
-  return out.sort((a, b) => compare(a.at, b.at));
+      { print: String },
+    );
+    return stops.length + 1 - told.length;
+  };
+  return repeated(plain) > repeated(alike) ? plain : alike;
 }
 
-/** The dimensions between the stops; three or more alike in a row become one, "5 × 3 1/2". */
-export function spans(
-  stops: readonly Length[],
+/** Of sets in their order those that go in beside the ones before, and no more than a chain holds. */
+function taken(
+  order: readonly (readonly Station[])[],
   low: Length,
   high: Length,
-  print: (length: Length) => string,
-): readonly Span[] {
+  { scale, gap }: ChainRules,
+): readonly Station[] {
+  const sets: (readonly Station[])[] = [];
+  const tooNear = (a: Station, other: Length, gapped: boolean): boolean => {
+    const apart = Math.abs(toNumber(a.at) - toNumber(other));
+    return apart * scale < gap && !(apart > TOLERANCE && (a.gap || gapped));
+  };
+  for (const set of order) {
+    const there = sets.flat();
+    const fits = set.every(
+      (station, i) =>
+        ![low, high].some((end) => tooNear(station, end, false)) &&
+        ![...there, ...set.slice(0, i)].some((other) => tooNear(station, other.at, other.gap)),
+    );
+    if (fits) sets.push(set);
+  }
+  const count = () =>
+    spans(
+      sets.flat().map((s) => s.at),
+      low,
+      high,
+      { print: String },
+    ).length;
+  while (sets.length > 0 && count() > MOST) sets.pop();
+  return sets.flat().sort((a, b) => compare(a.at, b.at));
+}
+
+/** In tenths: lines of about the same length matter alike, and the face decides. */
+const rank = (s: Station): number => Math.round(s.weight * 10);
+
+function inOrder(all: readonly Station[], face: ChainRules["face"]): readonly (readonly Station[])[] {
+  const toward = face === "low" ? 1 : -1;
+  return [...all].sort((a, b) => rank(b) - rank(a) || toward * compare(a.at, b.at)).map((station) => [station]);
+}
+
+/** Stations alone or with the one across the middle, those that matter most first; of a pair the outer face, that of the frame around. */
+function inPairs(all: readonly Station[], sum: number, face: ChainRules["face"]): readonly (readonly Station[])[] {
+  const toward = face === "low" ? 1 : -1;
+  const free = new Set(all);
+  const sets = all.flatMap((station): (readonly Station[])[] => {
+    if (!free.delete(station)) return [];
+    const mirror = [...free].find(
+      (other) =>
+        Math.abs(toNumber(other.at) + toNumber(station.at) - sum) <= TOLERANCE && rank(other) === rank(station),
+    );
+    if (mirror) free.delete(mirror);
+    return [mirror ? [station, mirror] : [station]];
+  });
+  return sets.sort(([a, twin], [b, other]) => {
+    if (!a || !b) return 0;
+    return rank(b) - rank(a) || (twin && other ? 1 : toward) * compare(a.at, b.at);
+  });
+}
+
+export interface Printing {
+  readonly print: (length: Length) => string;
+  /** The length that is printed for one; and the nearest that a rule has a mark for. */
+  readonly printed?: (length: Length) => Length;
+  readonly marked?: (length: Length) => Length;
+}
+
+/** The dimensions between the stops; three or more alike in a row become one, "5 × 3 1/2". As they are printed they add up. */
+export function spans(stops: readonly Length[], low: Length, high: Length, printing: Printing): readonly Span[] {
+  const { print } = printing;
   const all = [low, ...[...stops].sort(compare), high];
-  const single = all.slice(1).map((to, i) => ({ from: all[i] ?? low, to, size: subtract(to, all[i] ?? low) }));
+  const sizes = closing(all, printing);
+  const single = all
+    .slice(1)
+    .map((to, i) => ({ from: all[i] ?? low, to, size: sizes[i] ?? subtract(to, all[i] ?? low) }));
   const out: Span[] = [];
   for (let i = 0; i < single.length; ) {
     const first = single[i];
@@ -79,4 +132,22 @@ export function spans(
     }
   }
   return out;
+}
+
+/**
+ * The sizes between places; where they would not add up as they are printed, those between the marks of a rule that are nearest to
+ * the places, from the nearer end, so that both sides have the same.
+ */
+function closing(all: readonly Length[], { printed, marked }: Printing): readonly Length[] {
+  const sizesOf = (places: readonly Length[]): Length[] =>
+    places.slice(1).map((to, i) => subtract(to, places[i] as Length));
+  const sizes = sizesOf(all);
+  const [low, high] = [all[0], all.at(-1)];
+  if (!printed || !marked || !low || !high) return sizes;
+  const whole = printed(subtract(high, low));
+  if (equal(sizes.map(printed).reduce(add), whole)) return sizes;
+  const middle = (toNumber(low) + toNumber(high)) / 2;
+  return sizesOf(
+    all.map((at) => (toNumber(at) <= middle ? marked(subtract(at, low)) : subtract(whole, marked(subtract(high, at))))),
+  );
 }

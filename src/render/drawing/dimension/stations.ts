@@ -1,11 +1,22 @@
 /**
- * Places that a builder may want a dimension to: the faces of the parts' bodies and of their notches, as far as a visible
- * line shows them. What a place matters is how much of the view its lines run across.
+ * Places that a builder may want a dimension to: the faces of the parts' bodies and of their notches, the outside of what moves
+ * as one, as far as a visible line shows them. What a place matters is how much of the view its lines run across.
  */
 import type { PictureItem } from "../../../geometry/types.ts";
 import type { BuiltPart } from "../../../solve/build.ts";
-import { add, compare, equal, type Length, multiply, rational, TOLERANCE, toNumber } from "../../../units/index.ts";
+import {
+  add,
+  compare,
+  equal,
+  type Length,
+  multiply,
+  rational,
+  TOLERANCE,
+  toNumber,
+  ZERO,
+} from "../../../units/index.ts";
 import type { Extent } from "../fit.ts";
+import type { Body } from "./bodies.ts";
 
 /** Along one axis of the piece, as it shows in one view. */
 export interface Station {
@@ -15,6 +26,8 @@ export interface Station {
   /** Where these lines begin and end, across, in the plane of view. */
   readonly low: number;
   readonly high: number;
+  /** The outside of a door or a drawer: gaps beside it are told, however narrow. */
+  readonly gap: boolean;
 }
 
 /** Lines that run across less of the view than this are details, which are left to the drawing of the part. */
@@ -22,7 +35,7 @@ export const MATTERS = 0.2;
 
 /** `shown` is the picture's axis: 0 for places across the page, 1 for places up it; `axis` is the piece's. Sorted. */
 export function stations(
-  parts: readonly BuiltPart[],
+  bodies: readonly Body[],
   lines: readonly PictureItem[],
   extent: Extent,
   axis: 0 | 1 | 2,
@@ -37,8 +50,9 @@ export function stations(
       low: Math.min(a[across], b[across]),
       high: Math.max(a[across], b[across]),
     }));
-  const notches = parts.flatMap((part) => notchedAt(part, axis));
-  const places = [...parts.flatMap(({ body }) => [body.low[axis], body.high[axis]]), ...notches].sort(compare);
+  const notches = bodies.flatMap(({ moves, parts }) => (moves ? [] : parts.flatMap((part) => notchedAt(part, axis))));
+  const outsides = bodies.map((body) => ({ ...outsideOf(body.parts, axis), moves: body.moves }));
+  const places = [...outsides.flatMap(({ low, high }) => [low, high]), ...notches].sort(compare);
   const whole = extent.high[across] - extent.low[across];
   return places
     .filter((place, i) => i === 0 || compare(place, places[i - 1] ?? place) !== 0)
@@ -52,9 +66,16 @@ export function stations(
           weight: Math.min(1, Math.max(seen / whole, notches.some((n) => equal(n, place)) ? MATTERS : 0)),
           low: Math.min(...there.map((l) => l.low)),
           high: Math.max(...there.map((l) => l.high)),
+          gap: outsides.some(({ moves, low, high }) => moves && (equal(low, place) || equal(high, place))),
         },
       ];
     });
+}
+
+function outsideOf(parts: readonly BuiltPart[], axis: 0 | 1 | 2): { readonly low: Length; readonly high: Length } {
+  const sorted = (side: "low" | "high") => parts.map(({ body }) => body[side][axis]).sort(compare);
+  const [lows, highs] = [sorted("low"), sorted("high")];
+  return { low: lows[0] ?? ZERO, high: highs.at(-1) ?? ZERO };
 }
 
 /** The faces that a part's notches give it, across an axis. */

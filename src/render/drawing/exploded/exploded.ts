@@ -1,7 +1,7 @@
 /** The exploded drawing: every part off its neighbours, with its mark, and chain lines along which it goes home. */
 import { ISOMETRIC, ISOMETRIC_LEFT, Stage, type View, visibleFaces } from "../../../geometry/picture/index.ts";
 import { minus, norm } from "../../../geometry/vec.ts";
-import type { Build } from "../../../solve/build.ts";
+import type { Build, BuiltPart } from "../../../solve/build.ts";
 import type { Frame } from "../../style.ts";
 import { type Drawing, NOT_TO_SCALE, type Pen } from "../drawing.ts";
 import { extentOfItems, fitInto, inset, scaleInto } from "../fit.ts";
@@ -15,12 +15,14 @@ import { OUTLINE } from "../strokes.ts";
 import { travelLines } from "../travel-lines.ts";
 import { shareSeen } from "../visibility.ts";
 import { partsInWords } from "../words.ts";
-import { movesOf } from "./moves.ts";
+import { type Move, movesOf } from "./moves.ts";
 import { outwards, type Shifts, spread } from "./spread.ts";
 
 export interface ExplodedOptions {
   readonly frame: Frame;
   readonly pen: Pen;
+  /** Only these parts, by their ids; absent: all. */
+  readonly only?: ReadonlySet<string>;
 }
 
 /** Room for balloons round the picture. */
@@ -30,10 +32,11 @@ const GAPS: readonly number[] = [0.09, 0.15, 0.24];
 /** Share of a part that must show. */
 const ENOUGH = 0.3;
 
-export function explodedView(build: Build, { frame, pen }: ExplodedOptions): Drawing {
-  const { parts, design, joints } = build;
+export function explodedView(build: Build, { frame, pen, only }: ExplodedOptions): Drawing {
+  const { design, joints } = build;
+  const parts = only ? build.parts.filter(({ id }) => only.has(id)) : build.parts;
   if (!outsideOf(parts)) return { items: [], alt: "", scale: NOT_TO_SCALE };
-  const { items, view, shifts } = bestTake(build);
+  const { items, view, shifts } = bestTake(parts, movesAmong(build, parts));
   const room = inset(frame, MARGIN);
   const extent = extentOfItems(items, view);
   const fit = fitInto(extent, room, scaleInto(extent, room));
@@ -56,9 +59,17 @@ interface Take {
   readonly shifts: Shifts;
 }
 
+/** Of some parts, without the others. */
+function movesAmong(build: Build, parts: readonly BuiltPart[]): readonly Move[] {
+  const there = new Set(parts.map(({ id }) => id));
+  return movesOf(build).flatMap(({ parts: moving, into, along }): Move[] => {
+    const [here, met] = [moving, into].map((ids) => ids.filter((id) => there.has(id)));
+    return here && met && here.length > 0 && met.length > 0 ? [{ parts: here, into: met, along }] : [];
+  });
+}
+
 /** The smallest gap and the usual view in which enough of every part shows; else those in which most does. */
-function bestTake({ parts, ...build }: Build): Take {
-  const known = movesOf(build);
+function bestTake(parts: readonly BuiltPart[], known: readonly Move[]): Take {
   const moves = known.length > 0 ? known : outwards(parts);
   const size = Math.max(...parts.map(({ solid }) => norm(minus(solid.high, solid.low))));
   const takes = GAPS.flatMap((gap) => {

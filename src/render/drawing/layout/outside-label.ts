@@ -11,6 +11,8 @@ import { NARROW } from "../strokes.ts";
 const LINE = 14;
 const HIGH = 10;
 const ROWS = 2;
+/** From the board to the middle of a label above it, where the numbers of cuts stand too. */
+const ABOVE = 11;
 /** How far below the board a label may reach. */
 export const BELOW = 14 + ROWS * LINE;
 
@@ -104,7 +106,7 @@ function roundBoard(part: Box, board: Box, width: number): readonly Place[] {
         const x = target[0] + n * 12;
         const start = Math.max(x - width / 2, Math.min(x + width / 2, target[0]));
         for (const [y, edge] of [
-          [board.top - 14 - row * LINE, 5],
+          [board.top - ABOVE - row * LINE, 5],
           [board.bottom + 14 + row * LINE, -5],
         ] as const)
           places.push({

@@ -13,15 +13,19 @@ interface Run {
 }
 
 const AIR = 3.5;
-/** Above and below together: commas and fractions reach below the line. */
+/** Above and below together: commas and fractions reach below the line, a mark alone does not. */
 const UPRIGHT = 6;
+const MARK_ONLY = 4;
+/** Of a mark where the usual one does not go in. */
+const SMALL = 10;
 const BETWEEN = 5;
 
-/** The lines of a label, by how much they say: mark and size in a line, in two lines, the mark alone. */
+/** The lines of a label, by how much they say: mark and size in a line, in two lines, the mark alone, the mark smaller. */
 const forms = (mark: string, size: string): readonly (readonly (readonly Run[])[])[] => {
   const big: Run = { text: mark, font: "bold", size: MARK_SIZE };
   const small: Run = { text: size, font: "regular", size: 10 };
-  return size === "" ? [[[big]]] : [[[big, small]], [[big], [small]], [[big]]];
+  const alone = [[[big]], [[{ ...big, size: SMALL }]]];
+  return size === "" ? alone : [[[big, small]], [[big], [small]], ...alone];
 };
 
 const LINE = 14;
@@ -35,8 +39,9 @@ export function labelInside(pen: Pen, mark: string, size: string, box: Box, plat
     for (const turned of [false, true]) {
       const [across, along] = turned ? [high, wide] : [wide, high];
       const width = Math.max(...lines.map((line) => widthOf(pen, line)));
-      const height = (lines.length - 1) * LINE + MARK_SIZE * CAP_HEIGHT;
-      if (width + 2 * AIR > across || height + UPRIGHT > along) continue;
+      const height = (lines.length - 1) * LINE + (lines[0]?.[0]?.size ?? MARK_SIZE) * CAP_HEIGHT;
+      const upright = lines.flat().length === 1 ? MARK_ONLY : UPRIGHT;
+      if (width + 2 * AIR > across || height + upright > along) continue;
       const middle: Spot = [(box.left + box.right) / 2, (box.top + box.bottom) / 2];
       const [wider, higher] = [width + 2, height + 5];
       plate.addBox(turned ? boxAround(...middle, higher, wider) : boxAround(...middle, wider, higher));

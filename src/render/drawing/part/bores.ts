@@ -2,6 +2,9 @@
 import { circlePoint } from "../../../geometry/angle.ts";
 import type { Vec } from "../../../geometry/types.ts";
 import { dot, plus, times } from "../../../geometry/vec.ts";
+import { sideWord } from "../../../solve/build/steps/words/measured.ts";
+import type { BuiltPart } from "../../../solve/build.ts";
+import { faceOf } from "../../../solve/design/space.ts";
 import type { Hole } from "../../../solve/design.ts";
 import { toNumber } from "../../../units/index.ts";
 import type { Item, Stroke } from "../../document.ts";
@@ -11,38 +14,60 @@ import type { Pen, Spot } from "../drawing.ts";
 import { ahead, centred, strokes } from "../ink.ts";
 import { type Box, boxAround, grown, type Plate, type Segment } from "../plate.ts";
 import { HIDDEN, NARROW, OUTLINE } from "../strokes.ts";
+import { type Ladder, laddersOf, setsOf } from "./ladders.ts";
 import type { Lying } from "./lying.ts";
+import { framed, toVec } from "./places.ts";
 
+/** Holes alike into one side of the part that stand in one row, or in none. */
 export interface Bore {
   readonly letter: string;
   readonly holes: readonly Hole[];
-  /** Into which side of the part as it is drawn: "face", "other face", "left end". */
+  /** Where that side lies as the part is drawn. */
+  readonly on: "face" | "other face" | "upper edge" | "lower edge" | "left end" | "right end";
+  /** Its name in the finished piece: "left face", "top end". */
   readonly side: string;
 }
 
 const LETTERS = "abcdefghijkmnpqrstuvwxyz";
 
-/** Holes alike into one side of the part have one letter. */
-export function boresOf(lying: Lying): readonly Bore[] {
-  const groups = new Map<string, { holes: Hole[]; side: string }>();
+/** The holes of a part with their letters, and their rows. */
+export function boresOf(lying: Lying): { readonly bores: readonly Bore[]; readonly ladders: readonly Ladder[] } {
+  const kinds = new Map<string, Hole[]>();
   for (const hole of lying.holes) {
-    const side = sideOfPart(lying, hole);
     const stages = hole.stages.map(({ diameter, depth }) => `${toNumber(diameter)} ${toNumber(depth)}`);
-    const key = [side, hole.kind, hole.through, ...stages, hole.slot ? toNumber(hole.slot.length) : ""].join("|");
-    const group = groups.get(key);
-    if (group) group.holes.push(hole);
-    else groups.set(key, { holes: [hole], side });
+    const slot = hole.slot ? toNumber(hole.slot.length) : "";
+    const key = [sideAsDrawn(lying, hole), hole.kind, hole.through, ...stages, slot].join("|");
+    kinds.set(key, [...(kinds.get(key) ?? []), hole]);
   }
-  return [...groups.values()].map((group, i) => ({ ...group, letter: LETTERS[i] ?? `a${i}` }));
+  const frame = framed(lying);
+  const spots = new Map(lying.holes.map((hole) => [hole, frame(toVec(hole.at))]));
+  const spotOf = (hole: Hole) => spots.get(hole) ?? ([0, 0, 0] as const);
+  const wayOf = (hole: Hole) => frame(hole.direction);
+  let count = 0;
+  const lettered = [...kinds.values()].map((holes) =>
+    setsOf(holes, spotOf, wayOf).map((set): Bore => {
+      const [first] = set as [Hole];
+      const letter = LETTERS[count] ?? `a${count}`;
+      count++;
+      return { letter, holes: set, on: sideAsDrawn(lying, first), side: sideNamed(lying.part, first) };
+    }),
+  );
+  return { bores: lettered.flat(), ladders: laddersOf(lettered, spotOf, wayOf) };
 }
 
-function sideOfPart({ face, edge }: Lying, { direction }: Hole): string {
+function sideAsDrawn({ face, edge }: Lying, { direction }: Hole): Bore["on"] {
   const along = (axis: Vec) => dot(direction, axis) / Math.sqrt(dot(axis, axis));
   const [toEye, up, right] = [along(face.towards), along(edge.towards), along(face.right)];
   const most = Math.max(Math.abs(toEye), Math.abs(up), Math.abs(right));
   if (most - Math.abs(toEye) < 1e-6) return toEye < 0 ? "face" : "other face";
   if (most - Math.abs(up) < 1e-6) return up < 0 ? "lower edge" : "upper edge";
   return right < 0 ? "right end" : "left end";
+}
+
+function sideNamed(part: BuiltPart, { direction }: Hole): string {
+  const most = Math.max(...direction.map(Math.abs));
+  const axis = ([0, 1, 2] as const).find((i) => most - Math.abs(direction[i]) < 1e-6) ?? 0;
+  return `${faceOf(axis, direction[axis] < 0)} ${sideWord(part, axis)}`;
 }
 
 /** Where a view shows a place of the piece, its direction to the eye, and points for a unit. */
@@ -66,7 +91,10 @@ export function drawBores(bores: readonly Bore[], { spot, towards, scale }: Show
         plate.addBox(boxAround(mouth[0], mouth[1], 2 * wide, 2 * wide));
         const lines = cross(mouth, reach);
         for (const line of lines) plate.addLine(line);
-        return [...hole.stages.flatMap((stage) => round(hole, stage, spot, scale, look)), ...strokes(lines, NARROW)];
+        return [
+          ...hole.stages.flatMap((stage) => round(hole, stage, spot, scale, look)),
+          ...strokes(lines, look.dash ? { ...NARROW, dash: look.dash } : NARROW),
+        ];
       }
       const lines = hole.stages.flatMap((stage) => side(at, hole.direction, stage, spot, scale));
       for (const line of lines) plate.addLine(line);
@@ -128,7 +156,7 @@ function side(at: Vec, way: Vec, { diameter, depth }: Stage, spot: Shown["spot"]
 }
 
 /** Of more than this many the first and the last have the letter. */
-const MOST = 8;
+const MOST = 5;
 
 /** Letters beside the holes that the view looks into, or that run across it; farther off in a crowd, with a leader. */
 export function letters(bores: readonly Bore[], { spot, scale }: Shown, plate: Plate, pen: Pen): readonly Item[] {

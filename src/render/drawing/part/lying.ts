@@ -51,8 +51,9 @@ export function lying(built: BuiltPart, allHoles: readonly Hole[]): Lying {
   const thick = AXES[part.axes.thickness];
   const long = AXES[part.axes.length];
   const towards = richer(thick, times(thick, dot(thick, NEARER)));
-  // With the length to the right, this is what lies below.
-  const below = richer(AXES[part.axes.width], times(cross(towards, long), -1));
+  // What lies level lies as it stands, bottom or front below; what stands lies with its foot at the left.
+  const wide = AXES[part.axes.width];
+  const below = richer(wide, part.axes.length === "up" ? times(cross(towards, long), -1) : times(wide, -1));
   const up = times(below, -1);
   const right = cross(up, towards);
   const tells = part.features.some(({ kind }) => TOLD_BY_ENDS.has(kind)) || work(right) + work(times(right, -1)) > 0;

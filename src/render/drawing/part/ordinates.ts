@@ -30,8 +30,6 @@ export const leaderFor = (wanted: readonly number[], bent: readonly number[]): n
 export interface Told {
   readonly value: number;
   readonly text: string;
-  /** Stands between two places and has no line of its own. */
-  readonly between?: boolean;
 }
 
 /** The same on the page. */
@@ -47,21 +45,14 @@ export interface Numbers {
   readonly marked: (pitch: Length) => boolean;
 }
 
-/** What is told of sorted places and of rows, `from` being 0: each place, and in the middle of each row how many spaces of which size. */
-export function told(
-  values: readonly number[],
-  rows: readonly Row[],
-  from: number,
-  { print: exact, marked }: Numbers,
-): readonly Told[] {
-  const print = (value: number) => exact(lengthOf(Math.abs(value)));
-  const places: readonly Told[] = values.map((value) => ({ value, text: print(value - from) }));
-  const spaces: readonly Told[] = rows.map((row) => {
-    const pitch = (row.to - row.from) / row.spaces;
-    const words = marked(lengthOf(pitch)) ? `×\u202f${print(pitch)}` : "equal";
-    return { value: (row.from + row.to) / 2, text: `${row.spaces}\u202f${words}`, between: true };
-  });
-  return [...places, ...spaces].sort((a, b) => a.value - b.value);
+/** What is told of sorted places, `from` being 0. */
+export const told = (values: readonly number[], from: number, { print }: Pick<Numbers, "print">): readonly Told[] =>
+  values.map((value) => ({ value, text: print(lengthOf(Math.abs(value - from))) }));
+
+/** "7 × 4", seven spaces of 4; "7 equal" where a rule has no marks for them. */
+export function spacesOf({ from, to, spaces }: Row, { print, marked }: Numbers): string {
+  const pitch = lengthOf((to - from) / spaces);
+  return `${spaces}\u202f${marked(pitch) ? `×\u202f${print(pitch)}` : "equal"}`;
 }
 
 export const ordinates = (all: readonly Told[], place: (value: number) => number): readonly Ordinate[] =>
@@ -90,21 +81,36 @@ export function apart(wanted: readonly number[], least: number, pitch = PITCH): 
   return shifts.map((shift, i) => shift + i * pitch);
 }
 
-/** Above a view whose top edge is at `top`, the texts turned. */
-export function ordinatesAbove(all: readonly Ordinate[], top: number, left: number, plate: Plate, pen: Pen): Item[] {
+/** Above a view whose top edge is at `edge`, or below one whose lower edge is there, the texts turned. */
+export function ordinatesAlong(
+  all: readonly Ordinate[],
+  side: "above" | "below",
+  edge: number,
+  left: number,
+  plate: Plate,
+  pen: Pen,
+): Item[] {
   const bent = apart(
     all.map(({ at }) => at),
     left,
   );
-  return all.flatMap(({ at, text, between }, i): Item[] => {
+  const out = side === "above" ? -1 : 1;
+  return all.flatMap(({ at, text }, i): Item[] => {
     const to = bent[i] as number;
     const width = pen.measure(text, "regular", SIZE);
-    plate.addBox(boxAround(to, top - LEADER - width / 2, SIZE, width));
+    const foot = edge + out * LEADER;
+    plate.addBox(boxAround(to, foot + (out * width) / 2, SIZE, width));
+    const spots: readonly Spot[] = [
+      [at, edge + out * 1.5],
+      [at, edge + out * OUT],
+      [to, edge + out * (OUT + BEND)],
+      [to, foot - out * 1.5],
+    ];
     return [
-      ...leader(between, plate, [at, top - 1.5], [at, top - OUT], [to, top - OUT - BEND], [to, top - LEADER + 1.5]),
+      ...leader(plate, ...spots),
       {
-        ...{ kind: "text", x: to + SIZE * 0.33, y: top - LEADER, text, font: "regular", size: SIZE, ink: BLACK },
-        ...{ turn: 90, width },
+        ...{ kind: "text", x: to + SIZE * 0.33, y: side === "above" ? foot : foot + width, text, font: "regular" },
+        ...{ size: SIZE, ink: BLACK, turn: 90, width },
       },
     ];
   });
@@ -117,12 +123,12 @@ export function ordinatesLeft(
   plate: Plate,
   pen: Pen,
 ): readonly Item[] {
-  return all.flatMap(({ at, text, between }, i): Item[] => {
+  return all.flatMap(({ at, text }, i): Item[] => {
     const to = bent[i] as number;
     const width = pen.measure(text, "regular", SIZE);
     plate.addBox(boxAround(left - long - width / 2, to, width, SIZE));
     return [
-      ...leader(between, plate, [left - 1.5, at], [left - OUT, at], [left - long + IN, to], [left - long + 1.5, to]),
+      ...leader(plate, [left - 1.5, at], [left - OUT, at], [left - long + IN, to], [left - long + 1.5, to]),
       {
         ...{ kind: "text", x: left - long - width, y: to + SIZE * 0.33, text, font: "regular", size: SIZE },
         ...{ ink: BLACK, width },
@@ -131,8 +137,7 @@ export function ordinatesLeft(
   });
 }
 
-function leader(none: boolean | undefined, plate: Plate, ...spots: readonly Spot[]): readonly Item[] {
-  if (none) return [];
+function leader(plate: Plate, ...spots: readonly Spot[]): readonly Item[] {
   const lines = spots.slice(1).map((to, i): Segment => [spots[i] as Spot, to]);
   for (const line of lines) plate.addLeader(line);
   return strokes(lines, NARROW);

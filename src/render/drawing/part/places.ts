@@ -2,11 +2,12 @@
 import { picturePoint, realEdges } from "../../../geometry/picture/index.ts";
 import type { Vec } from "../../../geometry/types.ts";
 import { dot, minus, norm, plus, times } from "../../../geometry/vec.ts";
-import type { Feature, Hole, Point } from "../../../solve/design.ts";
+import type { Feature, Point } from "../../../solve/design.ts";
 import { TOLERANCE, toNumber } from "../../../units/index.ts";
 import { wasThere } from "./earlier.ts";
+import type { Ladder } from "./ladders.ts";
 import type { Lying } from "./lying.ts";
-import { type InPart, type Row, rowsApart, rowsOf, rowsOnce, runsOf } from "./rows.ts";
+import { type InPart, type Row, runsOf } from "./rows.ts";
 
 export const toVec = (p: Point): Vec => [toNumber(p[0]), toNumber(p[1]), toNumber(p[2])];
 
@@ -19,11 +20,14 @@ export const framed =
   };
 
 export interface Places {
-  /** Along, across and through the part, each sorted and told once; those inside rows left out. */
+  /** Along, across and through the part, each sorted and told once; those in rows left out. */
   readonly along: readonly number[];
   readonly across: readonly number[];
-  readonly rows: Readonly<Record<"along" | "across" | "through", readonly Row[]>>;
   readonly through: readonly number[];
+  /** Along the part, of what is cut and bored into the edge that is drawn, and of nothing else. */
+  readonly below: readonly number[];
+  /** Edges at equal distances. */
+  readonly runs: Readonly<Record<"along" | "across" | "through", readonly Row[]>>;
   /** Stretches of the length that must be drawn whole. */
   readonly kept: readonly (readonly [number, number])[];
 }
@@ -31,13 +35,18 @@ export interface Places {
 /** Lines that lean are measured at their ends only from this length on, 5 mm. */
 const LONG = 80_000;
 
-/** `bores`: the holes in groups of what is alike. */
-export function placesOf(lying: Lying, bores: readonly (readonly Hole[])[]): Places {
+/** Rows of holes have numbers of their own. */
+export function placesOf(lying: Lying, ladders: readonly Ladder[]): Places {
   const { part, holes } = lying;
   const frame = framed(lying);
   const at: [number[], number[], number[]] = [[], [], []];
   const kept: [number, number][] = [];
   const middles: [number[], number[], number[]] = [[], [], []];
+  const onEdge: [number[], number[], number[]] = [[], [], []];
+  const intoEdge = (way: Vec): boolean => dot(way, lying.edge.towards) < -0.9 * norm(way) * norm(lying.edge.towards);
+  const edgeCuts = part.features
+    .filter((f) => "into" in f && "size" in f && intoEdge(f.into))
+    .map((f) => boxOf(f as Sized));
   const add = (p: InPart, which: readonly boolean[], to = at): void => {
     which.forEach((wanted, i) => {
       if (wanted) to[i]?.push(p[i] as number);
@@ -55,7 +64,7 @@ export function placesOf(lying: Lying, bores: readonly (readonly Hole[])[]): Pla
     const level = [0, 1, 2].map((i) => Math.abs((from[i] as number) - (to[i] as number)) <= TOLERANCE);
     if (level.filter(Boolean).length < 2) kept.push([Math.min(from[0], to[0]), Math.max(from[0], to[0])]);
     if (curves.some((box) => inBox(box, edge.from) && inBox(box, edge.to))) continue;
-    add(from, level);
+    add(from, level, edgeCuts.some((box) => inBox(box, edge.from) && inBox(box, edge.to)) ? onEdge : at);
     if (level.filter(Boolean).length < 2 && norm(minus(edge.to, edge.from)) > LONG) {
       add(from, [true, true, true]);
       add(to, [true, true, true]);
@@ -69,49 +78,43 @@ export function placesOf(lying: Lying, bores: readonly (readonly Hole[])[]): Pla
     }
   const ends = [part.solid.low, part.solid.high].map(frame);
   for (const end of ends) add(end, [true, true, true]);
-  const spots = new Map(holes.map((hole) => [hole, frame(toVec(hole.at))]));
-  const found = ([0, 1] as const).map((axis) =>
-    rowsApart(
-      bores.flatMap((alike) =>
-        rowsOf(
-          alike.map((hole) => spots.get(hole) as InPart),
-          axis,
-        ),
-      ),
-    ),
-  );
-  const inRow = found.map((rows) => new Set(rows.flatMap(({ inside }) => inside)));
+  const inRow = ([0, 1] as const).map((axis) => new Set(ladders.flatMap((l) => (l.axis === axis ? l.holes : []))));
   for (const hole of holes) {
-    const [p, way] = [spots.get(hole) as InPart, frame(hole.direction)];
+    const [p, way] = [frame(toVec(hole.at)), frame(hole.direction)];
     add(
       p,
-      [0, 1, 2].map((i) => Math.abs(way[i] as number) < 0.95 && !inRow[i]?.has(p)),
-      middles,
+      [0, 1, 2].map((i) => Math.abs(way[i] as number) < 0.95 && !inRow[i]?.has(hole)),
+      intoEdge(hole.direction) ? onEdge : middles,
     );
     const reach = Math.max(...hole.stages.map(({ diameter }) => toNumber(diameter))) / 2;
     const deep = way[0] * Math.max(...hole.stages.map(({ depth }) => toNumber(depth)));
     kept.push([Math.min(p[0], p[0] + deep) - reach, Math.max(p[0], p[0] + deep) + reach]);
   }
-  const every = at.map((edges, i) => once([...edges, ...(middles[i] ?? [])])) as typeof at;
-  const [along, across, through] = every.map((all, i) => {
-    const rows = rowsOnce((found[i] ?? []).map(({ row }) => row));
-    // Spaces of another row are counted already.
-    const apart = (from: number, to: number): boolean => rows.some((row) => row.from < to && row.to > from);
-    const runs = runsOf(all, apart);
+  const told = ([0, 1, 2] as const).map((i) => {
+    const all = once([...at[i], ...middles[i], ...(i === 0 ? [] : onEdge[i])]);
+    const runs = runsOf(all);
     const inside = new Set(runs.flatMap((run) => run.inside));
-    return { places: all.filter((value) => !inside.has(value)), rows: [...rows, ...runs.map(({ row }) => row)] };
-  }) as unknown as readonly [Told, Told, Told];
+    return { all, places: all.filter((value) => !inside.has(value)), runs: runs.map(({ row }) => row) };
+  });
+  const [along, across, through] = told as unknown as readonly [Told, Told, Told];
+  const below = once(onEdge[0]).filter((u) => along.all.every((other) => Math.abs(other - u) > 2 * TOLERANCE));
+  const crowd = along.places.length + below.length > CROWD;
   return {
-    ...{ along: along.places, across: across.places, through: through.places },
-    rows: { along: along.rows, across: across.rows, through: through.rows },
-    kept: [...kept, ...every[0].map((u) => [u, u] as const)],
+    along: crowd ? along.places : once([...along.places, ...below]),
+    ...{ across: across.places, through: through.places, below: crowd ? below : [] },
+    runs: { along: along.runs, across: across.runs, through: through.runs },
+    kept: [...kept, ...[...along.all, ...below].map((u) => [u, u] as const)],
   };
 }
 
+/** With more numbers above the face, those of the edge stand below it. */
+const CROWD = 12;
+
 /** Of one axis. */
 interface Told {
+  readonly all: readonly number[];
   readonly places: readonly number[];
-  readonly rows: readonly Row[];
+  readonly runs: readonly Row[];
 }
 
 /** Sorted, what lies within twice the tolerance of the one before left out. */
@@ -128,7 +131,9 @@ interface Around {
   readonly high: Vec;
 }
 
-function boxOf(feature: Extract<Feature, { readonly radius: unknown }>): Around {
+type Sized = Extract<Feature, { readonly size: unknown; readonly into: unknown }>;
+
+function boxOf(feature: Sized): Around {
   const { kind, origin, along, across, into, size } = feature;
   const [a, b, c] = [toNumber(size[0]), toNumber(size[1]), toNumber(size[2])];
   const from = toVec(origin);

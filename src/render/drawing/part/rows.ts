@@ -10,25 +10,23 @@ export interface Row {
   readonly spaces: number;
 }
 
-/** A row, and which of the points stand inside it. */
-export interface Found {
+/** A row, and the points that stand in it. */
+export interface Found<P> {
   readonly row: Row;
-  readonly inside: readonly InPart[];
+  readonly points: readonly P[];
 }
 
-/** Fewer spaces are told one by one. */
+/** Fewer spaces between edges, and between holes, are told one by one. */
 const LEAST = 4;
+const LEAST_HOLES = 3;
 
-/** Runs of equal spaces between sorted places, and what is inside them; what is `apart` ends a run. */
+/** Runs of equal spaces between sorted places, and what is inside them. */
 export function runsOf(
   places: readonly number[],
-  apart: (from: number, to: number) => boolean,
 ): readonly { readonly row: Row; readonly inside: readonly number[] }[] {
   const found: { row: Row; inside: readonly number[] }[] = [];
   const space = (i: number): number =>
-    i + 1 < places.length && !apart(places[i] as number, places[i + 1] as number)
-      ? (places[i + 1] as number) - (places[i] as number)
-      : Number.NaN;
+    i + 1 < places.length ? (places[i + 1] as number) - (places[i] as number) : Number.NaN;
   for (let start = 0; start < places.length - 1; ) {
     let end = start + 1;
     while (same(space(end), space(start))) end++;
@@ -43,50 +41,42 @@ export function runsOf(
 }
 
 /** The rows of some points along an axis of the part; the points of a row differ in nothing else. */
-export function rowsOf(points: readonly InPart[], axis: 0 | 1): readonly Found[] {
+export function rowsOf<P>(all: readonly P[], spotOf: (point: P) => InPart, axis: 0 | 1): readonly Found<P>[] {
   const other = 1 - axis;
-  const sorted = [...points].sort((a, b) => at(a, other) - at(b, other) || at(a, axis) - at(b, axis));
-  const found: Found[] = [];
+  const at = (i: number, along: number): number => {
+    const point = sorted[i];
+    return point === undefined ? Number.NaN : (spotOf(point)[along] as number);
+  };
+  const sorted = [...all].sort(
+    (a, b) => (spotOf(a)[other] as number) - (spotOf(b)[other] as number) || spotOf(a)[axis] - spotOf(b)[axis],
+  );
+  const step = (i: number): number =>
+    same(at(i + 1, other), at(i, other)) ? at(i + 1, axis) - at(i, axis) : Number.NaN;
+  const found: Found<P>[] = [];
   for (let start = 0; start < sorted.length - 1; ) {
     let end = start + 1;
-    const pitch = step(sorted, start, axis);
-    while (
-      end < sorted.length - 1 &&
-      same(at(sorted[end + 1], other), at(sorted[start], other)) &&
-      same(step(sorted, end, axis), pitch)
-    )
-      end++;
+    while (same(step(end), step(start))) end++;
     const spaces = end - start;
-    if (spaces >= LEAST && same(at(sorted[end], other), at(sorted[start], other))) {
-      const row = { from: at(sorted[start], axis), to: at(sorted[end], axis), spaces };
-      found.push({ row, inside: sorted.slice(start + 1, end) });
-    }
-    start = spaces >= LEAST ? end : start + 1;
+    const row = spaces >= LEAST_HOLES && step(start) > 2 * TOLERANCE;
+    if (row)
+      found.push({ row: { from: at(start, axis), to: at(end, axis), spaces }, points: sorted.slice(start, end + 1) });
+    start = row ? end : start + 1;
   }
   return found;
 }
 
-/** Without those that another row overlaps: which spaces belong to which could not be told from one line of numbers. */
-export const rowsApart = (found: readonly Found[]): readonly Found[] =>
-  found.filter(({ row }) =>
-    found.every(
-      ({ row: other }) =>
-        (same(other.from, row.from) && same(other.to, row.to) && other.spaces === row.spaces) ||
-        other.from > row.to ||
-        other.to < row.from,
-    ),
-  );
+export const sameRow = (a: Row, b: Row): boolean => same(a.from, b.from) && same(a.to, b.to) && a.spaces === b.spaces;
 
-/** Each once: rows side by side have the same numbers. */
-export const rowsOnce = (rows: readonly Row[]): readonly Row[] =>
-  rows.filter(
-    (row, i) =>
-      !rows
-        .slice(0, i)
-        .some(({ from, to, spaces }) => same(from, row.from) && same(to, row.to) && spaces === row.spaces),
-  );
+/** Rows side by side that have the same numbers, as one. */
+export function together<P>(found: readonly Found<P>[]): readonly Found<P>[] {
+  const out: Found<P>[] = [];
+  for (const { row, points } of found) {
+    const i = out.findIndex((other) => sameRow(other.row, row));
+    const there = out[i];
+    if (there) out[i] = { row: there.row, points: [...there.points, ...points] };
+    else out.push({ row, points });
+  }
+  return out;
+}
 
 const same = (a: number, b: number): boolean => Math.abs(a - b) <= 2 * TOLERANCE;
-const at = (point: InPart | undefined, i: number): number => point?.[i] ?? Number.NaN;
-const step = (points: readonly InPart[], i: number, axis: number): number =>
-  at(points[i + 1], axis) - at(points[i], axis);

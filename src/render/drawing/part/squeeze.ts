@@ -18,6 +18,8 @@ const SLENDER: Stretch = { left: 26, worth: 52 };
 /** Of a part that does not go in. */
 const LEAST: Stretch = { left: 18, worth: 36 };
 const MUCH_LONGER = 5;
+/** Of more breaks nothing of the part would be left; the longest stretches are broken. */
+const MOST_BREAKS = 2;
 
 /** `low` to `high` at a scale, whole. */
 export const whole = (low: number, high: number, scale: number): Squeezed => ({
@@ -47,16 +49,20 @@ function shortened(
   kept: readonly (readonly [number, number])[],
   { left, worth }: Stretch,
 ): Squeezed {
-  const cuts: { from: number; to: number }[] = [];
+  const all: { from: number; to: number }[] = [];
   let end = low;
   for (const [from, to] of [...kept, [high, high] as const].sort((a, b) => a[0] - b[0])) {
     if ((from - end) * scale > worth) {
       const middle = (from + end) / 2;
       const half = (from - end) / 2 - left / 2 / scale;
-      cuts.push({ from: middle - half, to: middle + half });
+      all.push({ from: middle - half, to: middle + half });
     }
     end = Math.max(end, to);
   }
+  const cuts = all
+    .sort((a, b) => b.to - b.from - (a.to - a.from) || a.from - b.from)
+    .slice(0, MOST_BREAKS)
+    .sort((a, b) => a.from - b.from);
   const place = (u: number): number =>
     (u - low - cuts.reduce((sum, { from, to }) => sum + Math.max(0, Math.min(u, to) - from), 0)) * scale;
   return { width: place(high), place, breaks: cuts.map(({ from }) => place(from)) };

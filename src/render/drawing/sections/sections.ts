@@ -5,11 +5,12 @@
 import { FRONT, hiddenLines, RIGHT, type View, visibleFaces } from "../../../geometry/picture/index.ts";
 import type { VisibleFace } from "../../../geometry/types.ts";
 import type { Build } from "../../../solve/build.ts";
-import { type Length, subtract, toNumber } from "../../../units/index.ts";
+import { equal, type Length, subtract, toNumber } from "../../../units/index.ts";
 import type { Item } from "../../document.ts";
 import { TINT } from "../../palette.ts";
 import type { Frame } from "../../style.ts";
 import { BAR_HEIGHT, scaleBar } from "../bar.ts";
+import { bodiesOf } from "../dimension/bodies.ts";
 import type { SideName } from "../dimension/side.ts";
 import type { Drawing, Pen } from "../drawing.ts";
 import { heightOf, widthOf } from "../fit.ts";
@@ -48,12 +49,16 @@ export function sections(build: Build, { frame, pen }: { readonly frame: Frame; 
   const outside = outsideOf(build.parts);
   if (!outside) return null;
   const around = aspectsOf(build.parts, outside);
-  const before = shownIn(build.parts, around);
+  const before = shownIn(bodiesOf(build), around);
   const cuts = [sectionOf(build, outside, 1, pen), sectionOf(build, outside, 0, pen)] as const;
   for (const scale of usualScales(build.design.units)) {
     const set = arranged(build, cuts, outside, before, scale, frame, pen);
     if (set === null) continue;
-    if (set.rows.reduce((sum, { stops }) => sum + stops.length, 0) < WORTH) return null;
+    const fresh = set.rows.flatMap(({ view, side, stops }) => {
+      const axis = cuts[view]?.axes[side === "below" ? 0 : 1] ?? 0;
+      return stops.filter(({ at }) => !before[axis].some((other) => equal(other, at)));
+    });
+    if (fresh.length < WORTH) return null;
     const bar = scaleBar(scale, build.design.units, pen, [frame.x, set.bottom + BAR_HEIGHT + 4]);
     return {
       items: [...drawn(set, cuts, outside, frame, pen), ...bar],
@@ -125,7 +130,7 @@ function arranged(
     heightOf(front.extent) * points,
   ];
   if (wide + deep + GAP > frame.width || high + 2 * CAPTION > frame.height) return null;
-  const rows = dimensioning(build.parts, cuts, WANTED, outside, { scale: points, pen, before });
+  const rows = dimensioning(bodiesOf(build), cuts, WANTED, outside, { scale: points, before });
   const depth = (view: 0 | 1, name: SideName): number => {
     const here = rows.find((r) => r.view === view && r.side === name);
     return here ? beside(here, laid(cuts[view], points, 0, 0), outside, new Plate(ANYWHERE), pen).depth : 0;

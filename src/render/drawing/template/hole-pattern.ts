@@ -2,16 +2,15 @@ import type { HolePattern, Side } from "../../../solve/build.ts";
 import type { Units } from "../../../solve/design.ts";
 import { inches, toNumber, ZERO } from "../../../units/index.ts";
 import type { Drawing, Pen } from "../drawing.ts";
-import { type Scale, usualScale, usualScales } from "../scale.ts";
-import { drawSetOut, type Panel, type SetOut } from "./set-out.ts";
+import { type Scale, usualScales } from "../scale.ts";
+import { scaleFor } from "./room.ts";
+import { drawSetOut, numbersAlong, type Panel, type SetOut } from "./set-out.ts";
 
 /** Wood drawn round the holes. */
 const AROUND = toNumber(inches(3, 8));
-/** What is not drawn in its true size is not drawn wider or higher. */
-const LARGEST = { width: 104, height: 80 } as const;
 
-/** The holes seen from where they are bored, the side that they are measured from below and at the left. */
-export function holePattern(pattern: HolePattern, units: Units, pen: Pen): Drawing & Panel {
+/** The holes seen from where they are bored, the side that they are measured from below and at the left; the page is so wide. */
+export function holePattern(pattern: HolePattern, units: Units, pen: Pen, page: number): Drawing & Panel {
   const { x, y, holes } = pattern;
   const half = ({ diameter, slot }: HolePattern["holes"][number], of: "x" | "y"): number =>
     toNumber(slot?.[0] === of ? slot[1] : diameter) / 2;
@@ -32,10 +31,7 @@ export function holePattern(pattern: HolePattern, units: Units, pen: Pen): Drawi
   const [[left, right], [bottom, top]] = [set.across, set.up];
   const scale = pattern.full
     ? (usualScales(units)[0] as Scale)
-    : usualScale(
-        units,
-        ({ points }) => (right - left) * points <= LARGEST.width && (top - bottom) * points <= LARGEST.height,
-      );
+    : scaleFor(right - left, top - bottom, numbersAlong(set).length, units, page);
   const places = holes.map((hole) => `${pen.print(hole.x)} and ${pen.print(hole.y)}`).join("; ");
   const alt = `Holes for ${pattern.what}, on ${pattern.marks.join(", ")}: ${holes.length} holes, at ${places}.`;
   return { ...drawSetOut(set, scale, pen), alt, scale: scale.text };

@@ -2,14 +2,11 @@ import type { Jig } from "../../../solve/build.ts";
 import type { Units } from "../../../solve/design.ts";
 import { half, less, toNumber, ZERO } from "../../../units/index.ts";
 import type { Drawing, Pen } from "../drawing.ts";
-import { usualScale } from "../scale.ts";
-import { drawSetOut, type Panel, type SetOut } from "./set-out.ts";
+import { scaleFor } from "./room.ts";
+import { drawSetOut, numbersAlong, type Panel, type SetOut } from "./set-out.ts";
 
-/** No jig is drawn wider or higher. */
-const LARGEST = { width: 104, height: 80 } as const;
-
-/** Its longer side lies across the page. */
-export function jigDrawing(jig: Jig, units: Units, pen: Pen): Drawing & Panel {
+/** Its longer side lies across the page, which is so wide. */
+export function jigDrawing(jig: Jig, units: Units, pen: Pen, page: number): Drawing & Panel {
   const strip = jig.laid === "on the end";
   const side = jig.laid === "in the corner" ? "fence" : "edge";
   const lies = less(jig.width, jig.length);
@@ -22,10 +19,8 @@ export function jigDrawing(jig: Jig, units: Units, pen: Pen): Drawing & Panel {
     ...(strip && { middle: half(jig.width) }),
     ends: { x: [ZERO, long], y: [ZERO, high] },
   };
-  const scale = usualScale(
-    units,
-    ({ points }) => toNumber(long) * points <= LARGEST.width && toNumber(high) * points <= LARGEST.height,
-  );
+  const numbers = numbersAlong(set).length;
+  const scale = scaleFor(toNumber(long), toNumber(high), numbers, units, page);
   const alt = `Jig for ${jig.what}: ${pen.print(jig.width)} by ${pen.print(jig.length)}${
     jig.holes.length === 0
       ? ""

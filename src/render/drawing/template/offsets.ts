@@ -7,7 +7,7 @@ import { BLACK } from "../../palette.ts";
 import { circle } from "../../shapes.ts";
 import type { Drawing, Pen, Spot } from "../drawing.ts";
 import { strokes } from "../ink.ts";
-import { apart, LEADER, ordinatesAbove, SIZE } from "../part/ordinates.ts";
+import { apart, LEADER, ordinatesAlong, SIZE } from "../part/ordinates.ts";
 import { Plate, type Segment } from "../plate.ts";
 import { usualScale } from "../scale.ts";
 import { CHAIN, NARROW, OUTLINE } from "../strokes.ts";
@@ -60,7 +60,7 @@ export function offsetDrawing(pattern: CurvePattern, units: Units, pen: Pen, mos
       ...edges.flat(),
       ...strokes(stations, NARROW),
       ...points.map(({ at }) => circle(at[0], at[1], 1.2, { fill: BLACK })),
-      ...ordinatesAbove(above, top, left, plate, pen),
+      ...ordinatesAlong(above, "above", top, left, plate, pen),
       ...below,
     ],
     alt: `Curve, ${pattern.what}, for ${pattern.marks.join(", ")}, by points: ${told}.`,

@@ -1,20 +1,23 @@
 /** A jig, or a side of a part with the holes of hardware, to scale with running dimensions from two sides. */
-import { type Length, toNumber } from "../../../units/index.ts";
+import { equal, type Length, toNumber } from "../../../units/index.ts";
 import type { Item } from "../../document.ts";
 import { BLACK, TINT } from "../../palette.ts";
 import { circle, polygon } from "../../shapes.ts";
 import type { Pen, Spot } from "../drawing.ts";
 import { strokes } from "../ink.ts";
+import { drawLines, type Line, reachOf, type SetLine, setLines } from "../part/ladder-lines.ts";
 import {
   apart,
   LEADER,
   lengthOf,
   type Ordinate,
-  ordinatesAbove,
+  ordinatesAlong,
   ordinatesLeft,
   SIZE,
+  spacesOf,
   widest,
 } from "../part/ordinates.ts";
+import { type Found, type InPart, rowsOf, together } from "../part/rows.ts";
 import { Plate, type Segment } from "../plate.ts";
 import type { Scale } from "../scale.ts";
 import { CHAIN, HIDDEN, NARROW, OUTLINE } from "../strokes.ts";
@@ -42,8 +45,8 @@ export interface SetOut {
   readonly ends: { readonly x: readonly Length[]; readonly y: readonly Length[] };
 }
 
-/** More numbers do not go beside each other over a page; those between are told in the step. */
-const MOST = 36;
+/** Beyond the right end there is room for so much of a number. */
+const AFTER = 24;
 const FENCE = { width: 2.6, ink: BLACK } as const;
 
 export interface Panel {
@@ -53,30 +56,38 @@ export interface Panel {
 }
 
 const once = (values: readonly number[]): readonly number[] => [...new Set(values)].sort((a, b) => a - b);
-const some = (values: readonly number[]): readonly number[] =>
-  values.length <= MOST ? values : [...values.slice(0, MOST - 1), values.at(-1) as number];
+
+const spotOf = ({ x, y }: Hole): InPart => [toNumber(x), toNumber(y), 0];
+
+/** Holes at equal distances along it, those with the same numbers once. */
+const rowsAlong = ({ holes, full = false }: SetOut): readonly Found<Hole>[] =>
+  full ? [] : together(rowsOf(holes, spotOf, 0));
+
+/** The places along it that are told one by one. */
+export function numbersAlong(set: SetOut): readonly number[] {
+  const inRow = new Set(rowsAlong(set).flatMap(({ points }) => points));
+  const holes = set.holes.filter((hole) => !inRow.has(hole));
+  return once([...set.ends.x, ...holes.map(({ x }) => x)].map(toNumber));
+}
+
+/** Where they do not go together each has two levels of its own. */
+const oneBelow = (row: Line, i: number, pen: Pen): readonly SetLine[] =>
+  (setLines([row], [0, Number.POSITIVE_INFINITY], pen) ?? []).map((one) => ({ ...one, level: 2 * i }));
 
 /** From the top left corner (0, 0). */
 export function drawSetOut(set: SetOut, { points: k }: Scale, pen: Pen): Panel {
-  const [xs, ys] = (["x", "y"] as const).map((of) =>
-    some(once([...set.ends[of], ...set.holes.map((hole) => hole[of])].map(toNumber))),
-  ) as [readonly number[], readonly number[]];
+  const xs = numbersAlong(set);
+  const ys = once([...set.ends.y, ...set.holes.map((hole) => hole.y)].map(toNumber));
   const told = (values: readonly number[], place: (v: number) => number): readonly Ordinate[] =>
     values.map((value) => ({ at: place(value), text: pen.print(lengthOf(value)) }));
-  const left =
+  const room = (values: readonly number[]): number =>
     LEADER +
+    4 +
     widest(
-      told(ys, (v) => v),
+      told(values, (v) => v),
       pen,
-    ) +
-    4;
-  const top =
-    LEADER +
-    widest(
-      told(xs, (v) => v),
-      pen,
-    ) +
-    4;
+    );
+  const [left, top] = [room(ys), room(xs)];
   const [low, high] = set.across;
   const [bottom, upper] = set.up;
   const spot = (x: number, y: number): Spot => [left + (x - low) * k, top + (upper - y) * k];
@@ -91,8 +102,23 @@ export function drawSetOut(set: SetOut, { points: k }: Scale, pen: Pen): Panel {
     beside.map(({ at }) => at),
     top,
   );
-  const width = Math.max(wide, (bent.at(-1) ?? 0) + SIZE / 2) + 2;
-  const height = Math.max(top + (upper - bottom) * k, (drops.at(-1) ?? 0) + SIZE / 2) + 2;
+  const marked = (pitch: Length) => !pen.marked || equal(pen.marked(pitch), pitch);
+  const rows = rowsAlong(set);
+  const toldRows = rows.map(({ row }) => ({
+    ...{ from: spot(row.from, 0)[0], to: spot(row.to, 0)[0] },
+    places: Array.from({ length: row.spaces + 1 }, (_, i) => {
+      const pitch = (row.to - row.from) / row.spaces;
+      return spot(row.from + i * pitch, 0)[0];
+    }),
+    ends: [pen.print(lengthOf(row.from)), pen.print(lengthOf(row.to))] as const,
+    words: spacesOf(row, { print: pen.print, marked }),
+  }));
+  const within = [left, wide + AFTER] as const;
+  const lines = setLines(toldRows, within, pen) ?? toldRows.flatMap((row, i) => oneBelow(row, i, pen));
+  const foot = top + (upper - bottom) * k;
+  const below = rows.length > 0 ? 4 + reachOf(lines) : 0;
+  const width = Math.max(wide, (bent.at(-1) ?? 0) + SIZE / 2, ...lines.map((line) => line.high)) + 2;
+  const height = Math.max(foot + below, (drops.at(-1) ?? 0) + SIZE / 2) + 2;
   const plate = new Plate({ x: 0, y: 0, width, height });
   const side = (which: keyof SetOut["sides"], from: Spot, to: Spot): readonly Item[] => {
     const look = { edge: OUTLINE, fence: FENCE, open: HIDDEN }[set.sides[which]];
@@ -100,14 +126,23 @@ export function drawSetOut(set: SetOut, { points: k }: Scale, pen: Pen): Panel {
   };
   const [a, b, c, d] = [spot(low, bottom), spot(high, bottom), spot(high, upper), spot(low, upper)];
   const middle = set.middle && toNumber(set.middle);
+  const feet = rows.map(({ row, points }): readonly [Spot, Spot] => {
+    const y = Math.min(...points.map((hole) => toNumber(hole.y)));
+    const [from, to] = [spot(row.from, y), spot(row.to, y)];
+    return [
+      [from[0], from[1] + 4],
+      [to[0], to[1] + 4],
+    ];
+  });
   return {
     items: [
       ...(set.full ? [] : [polygon([a, b, c, d], { fill: TINT.light })]),
       ...[...side("bottom", a, b), ...side("right", b, c), ...side("top", c, d), ...side("left", d, a)],
       ...(middle === undefined ? [] : strokes([[spot(low, middle), spot(high, middle)]], CHAIN)),
       ...set.holes.flatMap((hole) => drawHole(hole, spot(toNumber(hole.x), toNumber(hole.y)), k)),
-      ...ordinatesAbove(above, top, left, plate, pen),
+      ...ordinatesAlong(above, "above", top, left, plate, pen),
       ...ordinatesLeft(beside, { left, bent: drops, long: LEADER }, plate, pen),
+      ...drawLines(lines, { level: true, spot: (s, out) => [s, foot + 4 + out] }, feet, plate),
     ],
     width,
     height,

@@ -1,6 +1,6 @@
 /** Which dimensions go beside which view: each place of the piece is measured once, in the first view that shows it. */
-import type { BuiltPart } from "../../../solve/build.ts";
 import { equal, type Length, subtract, toNumber } from "../../../units/index.ts";
+import type { Body } from "../dimension/bodies.ts";
 import { chosen, spans } from "../dimension/chain.ts";
 import type { Feet, Measure } from "../dimension/rows.ts";
 import { type SideName, sideOf } from "../dimension/side.ts";
@@ -35,11 +35,11 @@ const GAP_UP = 11;
 
 /** Each place once, on the first of the wanted sides that shows it; `before`: what is told already. */
 export function dimensioning(
-  parts: readonly BuiltPart[],
+  bodies: readonly Body[],
   aspects: readonly Aspect[],
   wanted: readonly Wanted[],
   { low, high }: Outside,
-  { scale, pen, before = [[], [], []] }: { readonly scale: number; readonly pen: Pen; readonly before?: Measured },
+  { scale, before = [[], [], []] }: { readonly scale: number; readonly before?: Measured },
 ): readonly Rows[] {
   const measured = before.map((places) => [...places]) as [Length[], Length[], Length[]];
   return wanted.flatMap(({ view, side, overall, orElse = side }): Rows[] => {
@@ -48,27 +48,25 @@ export function dimensioning(
     const level = side === "below" || side === "above";
     const { axes, extent, lines } = aspect;
     const axis = axes[level ? 0 : 1];
-    const fresh = stations(parts, lines, extent, axis, level ? 0 : 1).filter(
-      ({ at }) => !measured[axis].some((other) => equal(other, at)),
-    );
-    const stops = chosen(fresh, low[axis], high[axis], {
-      scale,
-      gap: level ? GAP_ACROSS : GAP_UP,
-      face: level ? "low" : "high",
-      print: pen.print,
-    });
+    const all = stations(bodies, lines, extent, axis, level ? 0 : 1);
+    const rules = { scale, gap: level ? GAP_ACROSS : GAP_UP, face: level ? "low" : "high" } as const;
+    const isFresh = ({ at }: Station): boolean => !measured[axis].some((other) => equal(other, at));
+    const few = chosen(all.filter(isFresh), low[axis], high[axis], rules);
+    // A chain of what is fresh alone would lump together what is measured elsewhere; it stands only where it tells more.
+    const full = few.length > 0 ? chosen(all, low[axis], high[axis], rules) : few;
+    const stops = full.filter(isFresh).length >= few.length ? full : few;
     measured[axis].push(...stops.map(({ at }) => at));
     return [{ view, side: farther(stops, extent, side) ? orElse : side, stops, overall }];
   });
 }
 
 /** Every place that some views show well, whether it is measured there or not. */
-export function shownIn(parts: readonly BuiltPart[], aspects: readonly Aspect[]): Measured {
+export function shownIn(bodies: readonly Body[], aspects: readonly Aspect[]): Measured {
   const places: [Length[], Length[], Length[]] = [[], [], []];
   for (const { axes, extent, lines } of aspects)
     for (const shown of [0, 1] as const) {
       const axis = axes[shown];
-      const shownWell = stations(parts, lines, extent, axis, shown).filter(({ weight }) => weight >= MATTERS);
+      const shownWell = stations(bodies, lines, extent, axis, shown).filter(({ weight }) => weight >= MATTERS);
       places[axis].push(...shownWell.map(({ at }) => at));
     }
   return places;
@@ -102,7 +100,7 @@ export function onSide(
           stops.map(({ at }) => at),
           low[axis],
           high[axis],
-          pen.print,
+          pen,
         );
   const whole = overall ? [{ from: low[axis], to: high[axis], text: pen.print(subtract(high[axis], low[axis])) }] : [];
   const feet = new Map(

@@ -1,11 +1,12 @@
 /**
- * Front, side and top, the top above the front and the right side to its right, or below it where all three are then larger;
+ * Front, side and top, the top above the front and the right side to its right, or below it where all three are then much larger;
  * with dimensions: outside sizes on the outer rows, and inside them chains of the places that matter.
  */
 import type { Build } from "../../../solve/build.ts";
 import type { Item } from "../../document.ts";
 import type { Frame } from "../../style.ts";
 import { BAR_HEIGHT, scaleBar } from "../bar.ts";
+import { bodiesOf } from "../dimension/bodies.ts";
 import { drawRows } from "../dimension/rows.ts";
 import { type SideName, sideOf } from "../dimension/side.ts";
 import { type Drawing, NOT_TO_SCALE, type Pen } from "../drawing.ts";
@@ -13,7 +14,7 @@ import { heightOf, widthOf } from "../fit.ts";
 import { centred, strokes } from "../ink.ts";
 import { outsideOf } from "../outside.ts";
 import { Plate } from "../plate.ts";
-import { usualScale } from "../scale.ts";
+import { type Scale, usualScale } from "../scale.ts";
 import { OUTLINE } from "../strokes.ts";
 import { outsideInWords } from "../words.ts";
 import { type Aspect, aspectsOf, edgeLines, type Laid, laid, type Outside } from "./aspect.ts";
@@ -23,6 +24,8 @@ import { dimensioning, onSide, type Rows, type Wanted } from "./dimensioning.ts"
 const GAP = 36;
 const CLOSE = 22;
 const CAPTION = 18;
+/** Beside the front the side shows what lies level with what; below it, so many times as large is worth more. */
+const WORTH_STACKING = 1.6;
 /** Above the highest view where there is room. */
 const AIR = 12;
 const ANYWHERE: Frame = { x: -1e5, y: -1e5, width: 2e5, height: 2e5 };
@@ -48,14 +51,16 @@ export function threeViews(build: Build, { frame, pen }: ThreeViewsOptions): Dra
   if (!outside) return { items: [], alt: "", scale: NOT_TO_SCALE };
   const aspects = aspectsOf(build.parts, outside);
   const room = { ...frame, height: frame.height - BAR_HEIGHT - 8 };
-  let places: Places | null = null;
-  const scale = usualScale(units, ({ points }) => {
-    const set = (gap: number, stacked: boolean) =>
-      arranged(build, aspects, outside, points, { room, pen, gap, stacked });
-    places = set(GAP, false) ?? set(CLOSE, false) ?? set(CLOSE, true);
-    return places !== null;
-  });
-  const found = places as Places | null;
+  const at = (points: number, stacked: boolean): Places | null => {
+    const set = (gap: number) => arranged(build, aspects, outside, points, { room, pen, gap, stacked });
+    return (stacked ? null : set(GAP)) ?? set(CLOSE);
+  };
+  const [beside, below] = [false, true].map((stacked) => ({
+    stacked,
+    scale: usualScale(units, ({ points }) => at(points, stacked) !== null),
+  })) as [{ stacked: boolean; scale: Scale }, { stacked: boolean; scale: Scale }];
+  const { stacked, scale } = below.scale.points > WORTH_STACKING * beside.scale.points ? below : beside;
+  const found = at(scale.points, stacked);
   const foot = found ? Math.max(...found.captions) + CAPTION / 2 + BAR_HEIGHT + 4 : frame.y + frame.height - 3;
   const bar = scaleBar(scale, units, pen, [frame.x, Math.min(foot, frame.y + frame.height - 3)]);
   return {
@@ -98,7 +103,7 @@ function arranged(
   // Where the side stands below, it takes up height instead of width.
   const [aside, lower] = stacked ? [0, high] : [deep, 0];
   if (wide + aside > room.width || deep + high + lower + gap + 2 * CAPTION > room.height) return null;
-  const rows = dimensioning(build.parts, aspects, WANTED, outside, { scale, pen });
+  const rows = dimensioning(bodiesOf(build), aspects, WANTED, outside, { scale });
   const depth = (view: 0 | 1 | 2, name: SideName): number => {
     const here = rows.find((r) => r.view === view && r.side === name);
     return here ? beside(here, laid(aspects[view], scale, 0, 0), outside, new Plate(ANYWHERE), pen).depth : 0;

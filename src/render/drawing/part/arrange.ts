@@ -1,0 +1,136 @@
+/** Where the views of a part and its numbers stand at a scale. */
+import type { Frame } from "../../style.ts";
+import { BAR_HEIGHT } from "../bar.ts";
+import type { Pen } from "../drawing.ts";
+import { type Extent, heightOf } from "../fit.ts";
+import type { Scale } from "../scale.ts";
+import { type Line, reachOf, type SetLine, setLines } from "./ladder-lines.ts";
+import { apart, LEADER, leaderFor, PITCH, SIZE, type Told, widest } from "./ordinates.ts";
+import type { Sheet } from "./sheet.ts";
+import { type Squeezed, squeezed, whole } from "./squeeze.ts";
+
+/** Between the views: above the edge, and beside the end. */
+export const GAP = 22;
+const ASIDE = 16;
+/** Parts that fit only smaller than this are drawn broken at a larger scale. */
+const SMALL = 1 / 4;
+export const POINTS_PER_UNIT = 72 / 406_400;
+
+export interface Arranged {
+  readonly scale: Scale;
+  readonly along: Squeezed;
+  readonly left: number;
+  readonly top: number;
+  /** Left edge of the end view, top of the edge view, and what is lowest. */
+  readonly endLeft: number;
+  readonly edgeTop: number;
+  /** Down the page, where the numbers beside the face and beside the edge are set, and how long their leaders are. */
+  readonly face: readonly number[];
+  readonly edge: readonly number[];
+  readonly long: number;
+  /** Lowest of the edge and its numbers, and of all. */
+  readonly bottom: number;
+  /** The lines of rows between the face and the edge, and right of both. */
+  readonly level: readonly SetLine[];
+  readonly upright: readonly SetLine[];
+  /** So much lower the level lines begin. */
+  readonly hang: number;
+}
+
+/** A row's line on the page, by where its places stand along a side. */
+const lineOf = ({ row, ends, words }: Sheet["ladders"][number], place: (value: number) => number): Line => {
+  const pitch = (row.to - row.from) / row.spaces;
+  const places = Array.from({ length: row.spaces + 1 }, (_, i) => place(row.from + i * pitch));
+  return { from: places[0] as number, to: places.at(-1) as number, places, ends, words };
+};
+
+/** Null where they do not go in. */
+export function arranged(sheet: Sheet, scale: Scale, frame: Frame, pen: Pen): Arranged | null {
+  const { lies, numbers, ladders, face, edge } = sheet;
+  const { low, high } = face.extent;
+  const k = scale.points;
+  const deep = heightOf(edge.extent) * k;
+  const above = LEADER + widest(numbers.along, pen) + 4;
+  const top = frame.y + above;
+  const across = ups(numbers.across, face.extent, top, k);
+  const besideFace = apart(across, frame.y + SIZE / 2);
+  const foot = top + heightOf(face.extent) * k;
+  const through = ups(numbers.through, edge.extent, 0, k);
+  const around = apart(through, Number.NEGATIVE_INFINITY);
+  const long = Math.max(leaderFor(across, besideFace), leaderFor(through, around));
+  const margin = long + widest([...numbers.across, ...numbers.through], pen) + 2;
+  const right = frame.x + frame.width;
+  // How wide the lines at the right are is known when it is known how low the edge stands, which they do not change.
+  const besideOf = (upright: number): number => (lies.end ? deep + ASIDE : 0) + upright;
+  const uprightLines = (edgeTop: number): readonly Line[] =>
+    ladders
+      .filter(({ axis }) => axis > 0)
+      .map((ladder) =>
+        ladder.axis === 1
+          ? lineOf(ladder, (v) => -(top + (high[1] - v) * k))
+          : lineOf(ladder, (v) => -(edgeTop + (edge.extent.high[1] - v) * k)),
+      );
+  const lengthwise = ladders.filter(({ axis }) => axis === 0);
+  const place = (room: number): Squeezed => {
+    const plain = whole(low[0], high[0], k);
+    if (plain.width <= room || k > SMALL * POINTS_PER_UNIT * 1.001) return plain;
+    return squeezed(low[0], high[0], high[1] - low[1], k, sheet.kept, room);
+  };
+  // The edge stands where its numbers, which are set around it, keep a line off those of the face.
+  const edgeTopFor = (rows: number): number =>
+    Math.max(foot + GAP + rows, Math.max(foot, (besideFace.at(-1) ?? 0) + PITCH) + PITCH - (around[0] ?? 0));
+  const lowest = frame.y + frame.height - BAR_HEIGHT - 4;
+  // The numbers along the face may reach over its right end.
+  const limits = [-lowest, -(top - 4)] as const;
+  const guess = setLines(uprightLines(edgeTopFor(0)), limits, pen);
+  if (guess === null) return null;
+  const beside = besideOf(reachOf(guess));
+  const room = frame.width - margin - beside - 4;
+  const along = place(room);
+  if (along.width > room) return null;
+  const left = frame.x + margin + (lies.end?.at === "left" ? deep + ASIDE : 0);
+  const level = setLines(
+    lengthwise.map((ladder) => lineOf(ladder, (u) => left + along.place(u))),
+    [left, right],
+    pen,
+  );
+  if (level === null) return null;
+  // Where lines of both kinds meet at the corner, the level ones stand below what hangs down there.
+  const meet = level.some((line) => line.high > left + along.width);
+  const hang = meet ? Math.max(0, ...guess.map((line) => -line.low - foot)) : 0;
+  const edgeTop = edgeTopFor(reachOf(level) + hang);
+  const upright = setLines(uprightLines(edgeTop), limits, pen);
+  if (upright === null || reachOf(upright) > reachOf(guess)) return null;
+  const besideEdge = around.map((at) => edgeTop + at);
+  const last = [numbers.along, numbers.below].map((all) =>
+    apart(
+      all.map(({ value }) => left + along.place(value)),
+      left,
+    ).at(-1),
+  );
+  const below = numbers.below.length > 0 ? LEADER + widest(numbers.below, pen) : 0;
+  const bottom = Math.max(edgeTop + deep + below, (besideEdge.at(-1) ?? 0) + SIZE / 2) + 4;
+  if (Math.max(...last.map((at) => at ?? 0)) + SIZE / 2 > right || bottom > lowest) return null;
+  const endLeft = lies.end?.at === "left" ? frame.x + margin : left + along.width + reachOf(upright) + ASIDE;
+  return {
+    ...{
+      scale,
+      along,
+      left,
+      top,
+      endLeft,
+      edgeTop,
+      bottom,
+      hang,
+      face: besideFace,
+      edge: besideEdge,
+      long,
+      level,
+      upright,
+    },
+  };
+}
+
+/** Places up a view, down the page. */
+const ups = (all: readonly Told[], { high }: Extent, top: number, k: number): number[] =>
+  all.map(({ value }) => top + (high[1] - value) * k).reverse();

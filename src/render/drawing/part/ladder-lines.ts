@@ -1,0 +1,188 @@
+/** Lines of numbers beside a view, one for each row: its holes as ticks, its ends named, and between them how many spaces of which size. */
+import type { Item } from "../../document.ts";
+import { BLACK } from "../../palette.ts";
+import type { Pen, Spot } from "../drawing.ts";
+import { arrowhead, strokes } from "../ink.ts";
+import { boxAround, type Plate, type Segment } from "../plate.ts";
+import { NARROW } from "../strokes.ts";
+import { SIZE } from "./ordinates.ts";
+
+/** From line to line. */
+export const LADDER = 14;
+
+/** Along the side, in points: rightwards, or up the page. */
+export interface Line {
+  readonly from: number;
+  readonly to: number;
+  /** Where each of its places stands, the ends too. */
+  readonly places: readonly number[];
+  /** What its ends are called, and what stands between them. */
+  readonly ends: readonly [string, string];
+  readonly words: string;
+}
+
+interface Word {
+  readonly text: string;
+  readonly middle: number;
+  readonly width: number;
+  /** So many levels farther out than its line: 0 or 1. */
+  readonly down: number;
+}
+
+export interface SetLine {
+  readonly line: Line;
+  readonly words: readonly Word[];
+  /** What it takes up, words and all. */
+  readonly low: number;
+  readonly high: number;
+  /** Which line from the view on, from 0. */
+  readonly level: number;
+}
+
+const ARROW = 5;
+const AIR = 4;
+
+/** So many places are tried. */
+const MOST_TRIED = 4000;
+
+/**
+ * Where the lines and their texts stand between two limits, as near to the view as may be: no extension line runs through a text.
+ * Null where that cannot be.
+ */
+export function setLines(
+  lines: readonly Line[],
+  limits: readonly [number, number],
+  pen: Pen,
+): readonly SetLine[] | null {
+  const places = lines.map((line) => {
+    const ways = fitted(line, limits, pen);
+    return [...lines, ...lines].flatMap((_, level) => ways.map((way): SetLine => ({ ...way, level })));
+  });
+  if (places.some((own) => own.length === 0)) return null;
+  let tried = 0;
+  const rest = (set: readonly SetLine[]): readonly SetLine[] | null => {
+    const own = places[set.length];
+    if (own === undefined) return set;
+    for (const place of own) {
+      if (++tried > MOST_TRIED) return null;
+      if (!set.every((other) => goTogether(place, other))) continue;
+      const all = rest([...set, place]);
+      if (all !== null) return all;
+    }
+    return null;
+  };
+  return rest([]);
+}
+
+interface Stretch {
+  readonly level: number;
+  readonly low: number;
+  readonly high: number;
+}
+
+/** The line and its words, each on its level. */
+const stretches = ({ line, words, level }: SetLine): readonly Stretch[] => [
+  { level, low: line.from, high: line.to },
+  ...words.map(({ middle, width, down }) => ({
+    level: level + down,
+    low: middle - width / 2,
+    high: middle + width / 2,
+  })),
+];
+
+const goTogether = (one: SetLine, other: SetLine): boolean =>
+  stretches(one).every((a) =>
+    stretches(other).every((b) => a.level !== b.level || b.low >= a.high + AIR || a.low >= b.high + AIR),
+  ) &&
+  clears(one, other) &&
+  clears(other, one);
+
+/** Whether the extension lines of one run through no word of another that is nearer to the view. */
+const clears = ({ line, level }: SetLine, other: SetLine): boolean =>
+  other.words.every(
+    ({ middle, width, down }) =>
+      other.level + down >= level || [line.from, line.to].every((at) => Math.abs(at - middle) > width / 2 + AIR / 2),
+  );
+
+/** The ends inside the line, else beside it; what stands between them in the line, or a level farther out; else all in one text after it or before it. */
+function fitted(line: Line, [low, high]: readonly [number, number], pen: Pen): readonly Omit<SetLine, "level">[] {
+  const word = (text: string, middle: number): Word => ({
+    text,
+    middle,
+    width: pen.measure(text, "regular", SIZE),
+    down: 0,
+  });
+  const { from, to, ends, words } = line;
+  const [first, between, last] = [word(ends[0], 0), word(words, (from + to) / 2), word(ends[1], 0)];
+  const side = ARROW + 2;
+  const of = (...set: readonly Word[]): Omit<SetLine, "level"> => ({
+    ...{ line, words: set },
+    low: Math.min(from, ...set.map(({ middle, width }) => middle - width / 2)),
+    high: Math.max(to, ...set.map(({ middle, width }) => middle + width / 2)),
+  });
+  const before = (each: Word): Word => ({ ...each, middle: from - AIR - each.width / 2 });
+  const after = (each: Word): Word => ({ ...each, middle: to + AIR + each.width / 2 });
+  const inside = (down: 0 | 1) =>
+    of(
+      { ...first, middle: from + side + first.width / 2 },
+      { ...between, down },
+      { ...last, middle: to - side - last.width / 2 },
+    );
+  const beside = (down: 0 | 1) => of(before(first), { ...between, down }, after(last));
+  const all = word(`${words}, ${ends[0]} to ${ends[1]}`, 0);
+  const long = to - from;
+  const twoIn = first.width + last.width + 2 * side + 2 * AIR;
+  if (long >= twoIn + between.width + 4 * AIR) return [inside(0)];
+  const ways = [
+    ...(long >= between.width + 2 * side ? [beside(0)] : []),
+    ...(long >= twoIn ? [inside(1)] : []),
+    ...[beside(1), of(after(all)), of(before(all))],
+  ];
+  return ways.filter((way) => way.low >= low && way.high <= high);
+}
+
+/** How far all levels reach from the view. */
+export const reachOf = (set: readonly SetLine[]): number =>
+  Math.max(0, ...set.flatMap(({ level, words }) => words.map(({ down }) => level + down + 1))) * LADDER;
+
+/** `spot`: from along the side and out of it to the page; `feet`: from where in the view the extension lines of each come. */
+export function drawLines(
+  set: readonly SetLine[],
+  { spot, level }: { readonly spot: (along: number, out: number) => Spot; readonly level: boolean },
+  feet: readonly (readonly [Spot | null, Spot | null])[],
+  plate: Plate,
+): readonly Item[] {
+  return set.flatMap(({ line, words, level: row }, i): readonly Item[] => {
+    const out = row * LADDER + LADDER / 2;
+    const at = (along: number, by = 0): Spot => spot(along, out + by);
+    const taken = words
+      .filter(({ middle, down }) => down === 0 && middle > line.from && middle < line.to)
+      .sort((a, b) => a.middle - b.middle);
+    const stops = taken.flatMap(({ middle, width }) => [middle - width / 2 - 2, middle + width / 2 + 2]);
+    const edges = [line.from, ...stops, line.to];
+    const runs = edges.flatMap((from, j): Segment[] => (j % 2 === 0 ? [[at(from), at(edges[j + 1] as number)]] : []));
+    const ticks = line.places
+      .filter((place) => !taken.some(({ middle, width }) => Math.abs(place - middle) < width / 2 + 2))
+      .map((place): Segment => [at(place, -2), at(place, 2)]);
+    const witnesses = ([line.from, line.to] as const).flatMap((along, end): Segment[] => {
+      const foot = feet[i]?.[end as 0 | 1];
+      return foot ? [[foot, at(along)]] : [];
+    });
+    for (const run of [...runs, ...witnesses]) plate.addLeader(run);
+    const ahead: Spot = level ? [1, 0] : [0, -1];
+    const back: Spot = level ? [-1, 0] : [0, 1];
+    return [
+      ...strokes([...runs, ...ticks, ...witnesses], NARROW),
+      arrowhead(at(line.from), back, BLACK, ARROW),
+      arrowhead(at(line.to), ahead, BLACK, ARROW),
+      ...words.map(({ text, middle, width, down }): Item => {
+        const [x, y] = at(middle, down * LADDER);
+        plate.addBox(level ? boxAround(x, y, width, SIZE) : boxAround(x, y, SIZE, width));
+        const place = level
+          ? { x: x - width / 2, y: y + SIZE * 0.33 }
+          : { x: x + SIZE * 0.33, y: y + width / 2, turn: 90 };
+        return { kind: "text", ...place, text, font: "regular", size: SIZE, ink: BLACK, width };
+      }),
+    ];
+  });
+}
