@@ -19,7 +19,7 @@ import {
 import type { Clamping } from "../../build.ts";
 import { type AxisIndex, enclosing, INDICES } from "../../design/space.ts";
 import type { Joint } from "../../design.ts";
-import type { Work } from "./draft.ts";
+import { FIRST, type Work } from "./draft.ts";
 import type { Move } from "./moves.ts";
 
 /** Two cauls or pads. */
@@ -96,17 +96,17 @@ function longest(work: Work, { parts: [a, b] }: Joint, axis: AxisIndex): Length 
     .reduce(max, ZERO);
 }
 
-/** "Have 4 clamps ready that open 26 in." */
-export function clampText(work: Work, clamps: readonly Clamping[]): readonly string[] {
-  if (clamps.length === 0) return [];
+/** "First: set 4 clamps that open 26 in, and try everything dry": before there is glue on anything. */
+export function dryText(work: Work, clamps: readonly Clamping[]): readonly string[] {
   const each = clamps
     .toSorted((a, b) => compare(b.opening, a.opening))
     .map(
       ({ count, opening }) =>
         `${count} ${count === 1 ? "clamp that opens" : "clamps that open"} ${work.print(opening)}`,
     );
-  const most = Math.max(...clamps.map(({ count }) => count));
+  const most = Math.max(0, ...clamps.map(({ count }) => count));
+  const set = each.length === 0 ? "" : `set ${each.join(", and ")}, and `;
   return [
-    `Have ready: ${each.join(", and ")}.${most > MANY ? " With stiff boards as cauls along the joints every second one does." : ""}`,
+    `${FIRST}${set}try everything dry: glue grabs within minutes.${most > MANY ? " With stiff boards as cauls along the joints every second clamp does." : ""}`,
   ];
 }

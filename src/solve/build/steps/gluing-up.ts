@@ -2,7 +2,7 @@
 import { add, inches, multiply, rational, ZERO } from "../../../units/index.ts";
 import type { Blank, Clamping, CutLine } from "../../build.ts";
 import { isCutLater, isGluedUp, makingOf } from "../../design/making/plain.ts";
-import { clampsOver, roundedUp } from "./clamping.ts";
+import { clampsOver, dryText, roundedUp } from "./clamping.ts";
 import { capital, listed, type StepDraft, type Work } from "./draft.ts";
 import { laterToken } from "./later.ts";
 import { SAW_CAUTION, step } from "./making-step.ts";
@@ -13,7 +13,6 @@ import { liftCaution } from "./words/lifting.ts";
 /** Label instructions of PVA glues: clamped 30 to 60 minutes, no stress for 24 hours. */
 const CLAMPED = { for: "clamps", minutes: 45 } as const;
 const FLAT = { for: "glue before flattening", minutes: 24 * 60, binds: "strain" } as const;
-const CAUTION = "Have the clamps set and try everything dry before you spread glue: it grabs within minutes.";
 /** Minutes (common practice, no source): to joint and glue a board or a layer, to flatten a slab. */
 const MINUTES = { board: 15, flatten: 45 } as const;
 
@@ -30,11 +29,13 @@ export function gluingUpSteps(work: Work): readonly StepDraft[] {
     const [first] = line.parts as [string, ...string[]];
     const { boards, layers } = makingOf(work.part(first));
     const blank = blankOf(work, first);
+    const clamps = blank.jointed ? [slabClamps(work, blank, boards)] : [];
     const lift = liftCaution(work, line.parts.slice(0, 1));
     return step(
       "glue-up",
       `Glue up ${listed(work, line.parts)}`,
       [
+        ...dryText(work, clamps),
         ...(blank.jointed ? edgeText(work, blank, boards) : []),
         ...(layers > 1 ? faceText(layers) : []),
         ...(line.parts.length > 1 ? ["Glue up one after another."] : []),
@@ -43,9 +44,9 @@ export function gluingUpSteps(work: Work): readonly StepDraft[] {
       {
         unit: line.mark,
         bench: line.parts.length * boards * layers * MINUTES.board,
-        cautions: [CAUTION, ...lift],
+        cautions: lift,
         waits: [CLAMPED, FLAT],
-        ...(blank.jointed && { clamps: [slabClamps(work, blank, boards)] }),
+        ...(clamps.length > 0 && { clamps }),
         ...(lift.length > 0 && { hands: 2 }),
         reminders: [
           "Take the clamps off after 45 minutes, and leave the work until the next day: flattened sooner, the joints sink later and show as lines.",

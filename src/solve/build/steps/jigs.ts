@@ -39,12 +39,19 @@ function text(jig: Jig, work: Work): readonly string[] {
     return [
       `${name}, for ${what}: cut a strip of ${wood} to ${print(width)} × ${print(length)}, mark its ${end} end, and draw a line along its middle.`,
       `On this line bore ${bored} at ${series(holes.map(({ y }) => place(y)))} from the ${end} end, square to the face, right through.`,
-      `While a part lies flat, clamp the strip on it with its line over that of the holes and its ${end} end flush with the ${end === "lower" ? "lower end" : end} of the part. Set the stop on the drill to the depth of the holes and the thickness of the strip.`,
+      `While a part lies flat, clamp the strip on it with its line over that of the holes and its ${end} end flush with the ${end === "lower" ? "lower end" : end} of the part. ${stopText(jig, print)}`,
     ];
+  const guided = work.plan.holes.some((hole, i) => !hole.through && jig.uses.holes.includes(i));
   const places = holes.map(({ x, y }) => `${place(x)} and ${place(y)}`);
   return [
     `${name}, for ${what}: cut a piece of ${wood} to ${print(width)} × ${print(length)}, and mark two edges that meet square.`,
     `From these two edges bore ${bored} at ${series(places)}, square to the face, right through.`,
-    `Screw a strip along both edges as a fence. Hold the fences against the edges of the part and bore through the template${handed ? "; turn it over for the other hand" : ""}.`,
+    `Screw a strip along both edges as a fence. Hold the fences against the edges of the part and bore through the template${handed ? "; turn it over for the other hand" : ""}.${guided ? ` ${stopText(jig, print)}` : ""}`,
   ];
 }
+
+/** The bit passes the jig before it reaches the part. */
+const stopText = ({ thickness }: Jig, print: Work["print"]): string =>
+  thickness
+    ? `The stop is set for hole and jig together: where a step bores by it, its ${print(thickness)} are in the figure for the stop, not in the depth of the hole. If your offcut is thinner or thicker, set the stop by as much less or more.`
+    : "Measure how thick it is, and add this to the depth of the holes where you set the stop.";

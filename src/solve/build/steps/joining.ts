@@ -3,7 +3,7 @@ import { equal, max, min, subtract } from "../../../units/rational.ts";
 import type { Action, Clamping } from "../../build.ts";
 import type { Direction } from "../../design.ts";
 import { LOOSE } from "../order/links.ts";
-import { clampingOf, clampText } from "./clamping.ts";
+import { clampingOf, dryText } from "./clamping.ts";
 import { type Copies, copiesOf } from "./copies.ts";
 import { listed, numberWord, type StepDraft, series, type Work } from "./draft.ts";
 import { inFront } from "./in-front.ts";
@@ -22,7 +22,6 @@ const CLAMPED = { for: "clamps", minutes: 45 } as const;
 const CURED = { for: "glue to harden", minutes: 24 * 60, binds: "strain" } as const;
 const HARDENS =
   "Leave it clamped for 45 minutes. Until the next day it may be handled and added to with care, but not planed, sanded, hammered at or loaded.";
-const GLUE_CAUTION = "Have the clamps set and try everything dry before you spread glue: it grabs within minutes.";
 const SCREW_CAUTION = "Wear eye protection, and keep your free hand away from where the point would come out.";
 
 const GLASS_CAUTION =
@@ -103,8 +102,9 @@ function joiningStep(
     ...((struck || (turned && lift.length > 0)) && { strains: true as const }),
     ...(hung && { inTheRoom: true as const }),
     text: [
+      ...(hung ? [] : insideText(work, first.present, [...last.present, ...last.arriving])),
+      ...(glued ? dryText(work, clamps) : []),
       ...(isLowered(work, moves, place.up) ? [loweredText(work, moves, place)] : turning(place)),
-      ...clampText(work, clamps),
       ...joiningText(work, moves, place.up, {
         built: first.arrivesBuilt ? theBody(builtNames(moves, place.units)) : null,
         stands: standingName(first, place.units),
@@ -127,13 +127,9 @@ function joiningStep(
       ...(!first.arrivesBuilt && fresh.some((id) => work.stock(work.part(id).stock).form === "pane")
         ? [GLASS_CAUTION]
         : []),
-      ...(glued ? [GLUE_CAUTION] : []),
       ...(drives.some(({ tool }) => tool !== "hand") ? [SCREW_CAUTION] : []),
     ],
-    reminders: [
-      ...(hung ? [] : insideText(work, first.present, [...last.present, ...last.arriving])),
-      ...(glued ? [HARDENS] : []),
-    ],
+    reminders: glued ? [HARDENS] : [],
     actions: everyCopy.flatMap((copy) => [...copy.flatMap((move) => actionsOf(work, move)), ...measuring(work, copy)]),
     shows: {
       // Of a piece that is hung only what it hangs by is marked.

@@ -77,7 +77,7 @@ function pilotText(work: Work, list: readonly Fastener[], into: string): string 
   const pilots = `${drill(diameter)} pilot holes ${print(depth)} deep into ${into}`;
   if (through.length === 0)
     return `Through the holes of the ${several(own).replace(/s? [\d#].*$/, "s")}, drill ${pilots}.`;
-  const stops = holes.map((hole) => stopOf(hole, work.plan.holes)).toSorted(compare);
+  const stops = holes.map((hole) => stopOf(hole, work.plan.holes, null)).toSorted(compare);
   const told = [...new Set(stops.map(print))].join(" or ");
   const most = stops.every((stop) => equal(stop, depth)) ? "" : `: set the stop ${told} from the tip of the bit`;
   return `Through the holes that are there, drill ${pilots}${most}.`;

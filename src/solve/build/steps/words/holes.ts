@@ -2,6 +2,7 @@ import type { Length } from "../../../../units/length.ts";
 import { compare, equal, subtract } from "../../../../units/rational.ts";
 import { type AxisIndex, faceOf, INDICES, indexOf } from "../../../design/space.ts";
 import type { Hole, Part } from "../../../design.ts";
+import { jigFor, stopOf } from "../../drilling/stop.ts";
 import { numberWord, pluralOf, series, stepToken, type Work, withArticle } from "../draft.ts";
 import { JIGS } from "../precedence.ts";
 import { fromNearer, sideWord } from "./measured.ts";
@@ -22,12 +23,18 @@ export function boringText(work: Work, part: Part, holes: readonly Hole[]): read
 }
 
 /** The jig that holes are bored by. */
-function jigText({ jigs, plan }: Work, [hole]: readonly Hole[]): readonly string[] {
-  const jig = jigs.find(({ uses }) => uses.holes.some((i) => plan.holes[i] === hole));
+function jigText({ jigs, plan, print }: Work, [hole]: readonly Hole[]): readonly string[] {
+  const jig = hole && jigFor(plan.holes.indexOf(hole), jigs);
   const { laid, end = "lower" } = jig ?? {};
   const flush =
     laid === "on the end" ? `, its ${end} end flush with the ${end === "lower" ? "bottom" : end} of the part` : "";
-  return jig ? [`Bore by ${jig.id} for ${jig.what}, from ${stepToken(JIGS)}${flush}.`] : [];
+  if (!jig) return [];
+  const stop = hole.through
+    ? ""
+    : jig.thickness
+      ? `: the bit goes through it first, so set the stop ${print(stopOf(hole, plan.holes, jig))} from its tip`
+      : ": the bit goes through it first, so add its thickness to the depth where you set the stop";
+  return [`Bore by ${jig.id} for ${jig.what}, from ${stepToken(JIGS)}${flush}${stop}.`];
 }
 
 /** What a hole of a part on the bench is bored into: "front edge". */
@@ -57,14 +64,17 @@ function whatText(work: Work, part: Part, list: readonly Hole[]): string {
   if (hole.kind === "pocket")
     return `Bore ${n} pocket ${word} into the ${face} at the ${endOf(part, hole)}, ${drill(first.diameter)} for the head, 15° to the face, with the jig set for wood ${print(part.thickness)} thick.`;
   if (hole.kind === "recess")
-    return `Bore ${n === "a" ? "a recess" : `${n} recesses`} ${drill(first.diameter)} wide and ${print(first.depth)} deep into the ${face}, open to the side, and in the middle of each a ${drill(last.diameter)} pilot hole, ${print(last.depth)} deep in all.`;
+    return `Bore ${n === "a" ? "a recess" : `${n} recesses`}, ${drill(first.diameter)} wide and ${print(first.depth)} deep into the ${face}, open to the side, and in the middle of each a ${drill(last.diameter)} pilot hole, ${print(last.depth)} deep in all.`;
   // A hole that the plan itself says may be for anything.
   const kind = hole.for === null ? "" : (KINDS[hole.kind] ?? "");
   const what = `${word}${purpose(work, list)}`;
   const depth = hole.through ? "right through" : `${print(last.depth)} deep`;
   const bore = hole.slot
     ? `Cut ${n} ${n === "a" ? "slot" : "slots"} ${drill(last.diameter)} wide and ${print(hole.slot.length)} long from ${acrossWord(hole.slot.along)} into the ${face}, ${depth}`
-    : `Bore ${n === "a" ? withArticle(drill(last.diameter)) : `${n} ${drill(last.diameter)}`} ${kind}${what} into the ${face}, ${depth}`;
+    : n === "a"
+      ? `Bore ${withArticle(drill(last.diameter))} ${kind}${what} into the ${face}, ${depth}`
+      : // The diameter stands behind: "15 3/32 in holes" would be read as one size.
+        `Bore ${n} ${kind}${what}, ${drill(last.diameter)} across, into the ${face}, ${depth}`;
   if (hole.stages.length === 1) return `${bore}.`;
   return first.cone
     ? `${bore}, and countersink until ${n === "a" ? "the head lies" : "the heads lie"} flush.`
