@@ -21,6 +21,7 @@ import { type AxisIndex, enclosing, INDICES } from "../../design/space.ts";
 import type { Joint } from "../../design.ts";
 import { FIRST, type Work } from "./draft.ts";
 import type { Move } from "./moves.ts";
+import { standingOut } from "./standing-out.ts";
 
 /** Two cauls or pads. */
 const CAULS = inches(1);
@@ -56,7 +57,7 @@ export function clampingOf(work: Work, moves: readonly Move[]): readonly Clampin
     for (const { joint } of wanted.filter((one) => one.axis === axis))
       for (const at of pointsOver(work, joint, axis)) if (!points.some((other) => isNear(other, at))) points.push(at);
     if (points.length === 0) return [];
-    const opening = add(subtract(whole.high[axis], whole.low[axis]), CAULS);
+    const opening = add(subtract(whole.high[axis], whole.low[axis]), add(CAULS, standingOut(work, moves, axis)));
     return [{ count: points.length, opening: roundedUp(work, opening) }];
   });
 }
@@ -97,7 +98,7 @@ function longest(work: Work, { parts: [a, b] }: Joint, axis: AxisIndex): Length 
 }
 
 /** "First: set 4 clamps that open 26 in, and try everything dry": before there is glue on anything. */
-export function dryText(work: Work, clamps: readonly Clamping[]): readonly string[] {
+export function dryText(work: Work, clamps: readonly Clamping[], blocks: readonly string[] = []): readonly string[] {
   const each = clamps
     .toSorted((a, b) => compare(b.opening, a.opening))
     .map(
@@ -108,5 +109,6 @@ export function dryText(work: Work, clamps: readonly Clamping[]): readonly strin
   const set = each.length === 0 ? "" : `set ${each.join(", and ")}, and `;
   return [
     `${FIRST}${set}try everything dry: glue grabs within minutes.${most > MANY ? " With stiff boards as cauls along the joints every second clamp does." : ""}`,
+    ...blocks,
   ];
 }

@@ -19,6 +19,7 @@ import { millingSteps } from "./milling.ts";
 import { pluggingSteps } from "./plugging.ts";
 import { precedence } from "./precedence.ts";
 import { ONCE, sawingSteps } from "./sawing.ts";
+import { withClampsTold } from "./shared-clamps.ts";
 import { toolsFor } from "./tools.ts";
 import { touchedBy } from "./touched.ts";
 import { inOneStep } from "./wishes/one-step.ts";
@@ -54,7 +55,7 @@ export function stepsOf(work: Work): Steps {
   const merged = inOneStep(work, told.drafts, wished.before, touched);
   const ordered = inOrder(withTitles(work, merged.drafts), merged.before);
   if (!ordered) throw new Error("steps wait for each other");
-  const drafts = withJigs(work, withoutRepeats(ordered.steps.map(({ draft }) => draft)));
+  const drafts = withJigs(work, withClampsTold(withoutRepeats(ordered.steps.map(({ draft }) => draft))));
   const units = drafts.flatMap(({ unit, also = [] }, i) => [unit, ...also].map((each) => [each, i + 1] as const));
   const lastOf = new Map(units.map(([unit, number]) => [stepToken(unit), `step ${number}`]));
   const firstOf = new Map(units.toReversed());

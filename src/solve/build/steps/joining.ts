@@ -5,23 +5,26 @@ import type { Direction } from "../../design.ts";
 import { LOOSE } from "../order/links.ts";
 import { clampingOf, dryText } from "./clamping.ts";
 import { type Copies, copiesOf } from "./copies.ts";
-import { listed, numberWord, type StepDraft, series, type Work } from "./draft.ts";
+import { FIRST, listed, numberWord, type StepDraft, series, type Work } from "./draft.ts";
 import { inFront } from "./in-front.ts";
 import { actionsOf } from "./join-actions.ts";
 import { grouped, hangs, type Move, type Unit, unitsOf } from "./moves.ts";
 import { squareOf } from "./square.ts";
+import { blockText } from "./standing-out.ts";
 import { builtNames, standingName, titleOf } from "./titles.ts";
 import { bodyWords, theBody } from "./words/bodies.ts";
 import { WALL_CAUTION } from "./words/fitted.ts";
 import { insideText } from "./words/inside.ts";
 import { isLowered, joiningText } from "./words/joining.ts";
 import { liftCaution } from "./words/lifting.ts";
+import { boxTexts, roomTexts } from "./words/openings.ts";
+import { inLineTexts, squareTexts } from "./words/true.ts";
 
 /** Glue: clamps off after 45 minutes, no strain before the next day (label instructions of PVA glues, 30 to 60 min and 24 h). */
 const CLAMPED = { for: "clamps", minutes: 45 } as const;
 const CURED = { for: "glue to harden", minutes: 24 * 60, binds: "strain" } as const;
 const HARDENS =
-  "Leave it clamped for 45 minutes. Until the next day it may be handled and added to with care, but not planed, sanded, hammered at or loaded.";
+  "Leave it clamped for 45 minutes. Until the next day it may be handled and added to with care, screws driven too, but not planed, sanded, hammered at or loaded.";
 const SCREW_CAUTION = "Wear eye protection, and keep your free hand away from where the point would come out.";
 
 const GLASS_CAUTION =
@@ -103,7 +106,8 @@ function joiningStep(
     ...(hung && { inTheRoom: true as const }),
     text: [
       ...(hung ? [] : insideText(work, first.present, [...last.present, ...last.arriving])),
-      ...(glued ? dryText(work, clamps) : []),
+      ...(hung ? [] : againText(work, moves)),
+      ...(glued ? dryText(work, clamps, blockText(work, moves)) : []),
       ...(isLowered(work, moves, place.up) ? [loweredText(work, moves, place)] : turning(place)),
       ...joiningText(work, moves, place.up, {
         built: first.arrivesBuilt ? theBody(builtNames(moves, place.units)) : null,
@@ -111,9 +115,13 @@ function joiningStep(
       }),
       ...(square
         ? [
-            `Check that it is square: the diagonals${square.on ? ` across its ${square.on}` : ""} measure ${work.print(square.value)} each, equal within ${work.print(square.within)}.`,
+            `Check that it is square: measure ${square.on ? `across its ${square.on} ` : ""}from corner to corner, outside. Both diagonals are ${work.print(square.value)}, equal within ${work.print(square.within)}.`,
           ]
         : []),
+      ...(square || hung || !glued ? [] : squareTexts(work, joints)),
+      ...(glued ? inLineTexts(work, joints) : []),
+      ...(first.arrivesBuilt ? [] : boxTexts(work, first.present, [...last.present, ...last.arriving])),
+      ...roomTexts(work, first.present, [...last.present, ...last.arriving]),
       ...copiesText(work, copies),
       ...(n > 1 && clamps.length > 0
         ? [
@@ -187,6 +195,16 @@ function copiesText(work: Work, { all, unit }: Copies): readonly string[] {
 function newlySquare(work: Work, moves: readonly Move[]): ReturnType<typeof squareOf> {
   const [first, last] = [moves[0] as Move, moves.at(-1) as Move];
   return squareOf(work, first.present) ? null : squareOf(work, [...last.present, ...last.arriving]);
+}
+
+/** What closes a frame that was square keeps it as it finds it. */
+function againText(work: Work, moves: readonly Move[]): readonly string[] {
+  const [first, last] = [moves[0] as Move, moves.at(-1) as Move];
+  const square = squareOf(work, first.present);
+  if (!square || first.arrivesBuilt || squareOf(work, [...last.present, ...last.arriving])) return [];
+  return [
+    `${FIRST}measure from corner to corner once more, ${work.print(square.value)} both ways: what goes on now keeps it as it finds it.`,
+  ];
 }
 
 function measuring(work: Work, moves: readonly Move[]): readonly Action[] {
