@@ -27,6 +27,9 @@ const HARDENS =
   "Leave it clamped for 45 minutes. Until the next day it may be handled and added to with care, screws driven too, but not planed, sanded, hammered at or loaded.";
 const SCREW_CAUTION = "Wear eye protection, and keep your free hand away from where the point would come out.";
 
+const OPEN_CAUTION =
+  "A case with open drawers can tip over until it is tied to the wall or loaded below: try one drawer at a time, empty, with a hand on the case.";
+
 const GLASS_CAUTION =
   "Wear gloves that glass does not cut and eye protection, and carry a pane upright. Put none in that is chipped or has a crack.";
 
@@ -132,6 +135,7 @@ function joiningStep(
     cautions: [
       ...lift,
       ...(hung ? [WALL_CAUTION] : []),
+      ...(joints.some(({ kind, method }) => kind === "running" && method.endsWith("slides")) ? [OPEN_CAUTION] : []),
       ...(!first.arrivesBuilt && fresh.some((id) => work.stock(work.part(id).stock).form === "pane")
         ? [GLASS_CAUTION]
         : []),

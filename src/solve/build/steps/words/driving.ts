@@ -40,7 +40,7 @@ export function driveTexts(work: Work, drives: readonly Drive[], up: Direction):
     const joints = [...new Set(list.map((f) => f.joint))];
     const each = list.length / joints.length;
     const even = joints.every((joint) => list.filter((f) => f.joint === joint).length === each);
-    const share = joints.length > 1 && even ? `, ${numberWord(each)} where each two parts meet` : "";
+    const share = joints.length > 1 && even ? `, ${numberWord(each)} in each joint` : "";
     const pilot = work.plan.holes.some((hole) => !hole.atBench && list.some((f) => f.id === hole.for));
     const through = passed.length > 0 ? ` through ${listed(work, passed)}` : "";
     const verb = VERBS[first.kind] ?? "drive";

@@ -6,6 +6,7 @@ import { listed, namesOf, pluralOf, series, type Work, withArticle } from "../dr
 import { isPanel, type Move } from "../moves.ts";
 import { counted, countText, driveTexts } from "./driving.ts";
 import { fastenedText } from "./fastened.ts";
+import { ONE_BY_ONE, pulledByScrew, setByShims } from "./fronts.ts";
 import { lineTexts } from "./lines.ts";
 import { METHOD_WORDS } from "./methods.ts";
 import { peggedTexts } from "./pegged.ts";
@@ -39,7 +40,12 @@ export function joiningText(
 ): readonly string[] {
   const joints = moves.flatMap((move) => move.work.map(({ joint }) => joint));
   const drives = moves.flatMap((move) => move.work.flatMap((w) => w.drives));
+  // A front that is set is placed before it is fixed; where shims place it, nothing is measured.
+  const set = joints.some(({ setWith }) => setWith);
+  const placed = setByShims(work, joints) ? [] : placeTexts(work, moves);
   return [
+    ...(set && moves.length > 1 ? [ONE_BY_ONE] : []),
+    ...(set ? placed : []),
     ...inTurn(moves).flatMap((own, i, all) => {
       const scene = {
         ...{ work, moves, built, stands, several: moves.length > 1, lowered: isLowered(work, moves, up) },
@@ -51,7 +57,7 @@ export function joiningText(
     ...[
       ...new Set(moves.flatMap(({ union, arriving: ids }) => tiltText(union.legs ?? [], built ?? listed(work, ids)))),
     ],
-    ...placeTexts(work, moves),
+    ...(set ? [] : placed),
     ...standTexts(work, joints),
     ...pegTexts(work, joints),
     ...lineTexts(
@@ -91,7 +97,7 @@ function throughTexts(work: Work, joints: readonly Joint[]): readonly string[] {
   const bit = work.print(first.stages[0]?.diameter ?? ZERO);
   const through = listed(work, [...new Set(holes.map(({ part }) => part))]);
   return [
-    `With ${withArticle(bit)} bit, bore on through ${through} by ${holes.length === 1 ? "the hole" : "the holes"} in front, a piece of scrap held behind.`,
+    `${pulledByScrew(work, joints) ? "Take the screw that you pulled by out again. " : ""}With ${withArticle(bit)} bit, bore on through ${through} by ${holes.length === 1 ? "the hole" : "the holes"} in front, a piece of scrap held behind.`,
   ];
 }
 
