@@ -45,7 +45,8 @@ const ASKED: readonly Asked[] = [
   { says: /cloth tape/iu, tool: "Strong cloth tape", why: "to pull drawers out by" },
   { says: /\bshims?\b/iu, tool: "Shims or cards as thick as the gaps", why: "to keep gaps even" },
   { says: /\bsticks between\b/iu, tool: "Sticks of one thickness", why: "to let air between what rests" },
-  { says: /\bgloves\b/iu, tool: "Gloves", why: "for finish, as the can says, and for glass" },
+  { says: /\bgloves that glass\b/iu, tool: "Gloves that glass does not cut", why: "to carry panes" },
+  { says: /\bwear gloves(?! that glass)\b/iu, tool: "Gloves", why: "for finish, as the can says" },
   { says: /\bbrush it\b|\bbrush or\b/iu, tool: "Brush or roller", why: "to put on the finish" },
   {
     says: /\brub it\b|\bpad it\b|\bwipe off\b/iu,

@@ -27,6 +27,7 @@ import { notApart } from "./wishes/own-step.ts";
 import { withWishes } from "./wishes/sequence.ts";
 import { withTitles, withWords } from "./wishes/told.ts";
 import { withJigs } from "./with-jigs.ts";
+import { inOneUnit } from "./words/one-unit.ts";
 
 export type { Work } from "./draft.ts";
 
@@ -59,12 +60,22 @@ export function stepsOf(work: Work): Steps {
   const units = drafts.flatMap(({ unit, also = [] }, i) => [unit, ...also].map((each) => [each, i + 1] as const));
   const lastOf = new Map(units.map(([unit, number]) => [stepToken(unit), `step ${number}`]));
   const firstOf = new Map(units.toReversed());
-  const named = (text: string): string => text.replace(/\{step of [^}]*\}/g, (token) => lastOf.get(token) ?? token);
+  const named = (text: string): string =>
+    inOneUnit(
+      text.replace(/\{step of [^}]*\}/g, (token) => lastOf.get(token) ?? token),
+      work.design.units,
+    );
   const numbers = (places: readonly number[]): readonly number[] => places.map((place) => place + 1);
   const steps = drafts.map((draft, i): Step => {
     const { after, afterWait, start, end } = ordered.steps[i] as Timed;
     return {
-      ...{ number: i + 1, ...draft, title: named(draft.title), text: draft.text.map(named) },
+      ...{
+        number: i + 1,
+        ...draft,
+        title: named(draft.title),
+        text: draft.text.map(named),
+        cautions: draft.cautions.map(named),
+      },
       ...{ after: numbers(after), afterWait: numbers(afterWait), start, end },
     };
   });

@@ -6,6 +6,7 @@ import type { Feature } from "../../design.ts";
 import { askedBeside, askedFor } from "./asked.ts";
 import { markedFrom, matingsOf } from "./dowelled.ts";
 import { type Need, series, type Work } from "./draft.ts";
+import { inOneUnit } from "./words/one-unit.ts";
 
 const DRIVERS: Readonly<Partial<Record<Tool, Need>>> = {
   straight: { tool: "Drill and driver, bits 6 in (150 mm) long", why: "to drive the screws" },
@@ -61,10 +62,10 @@ export function toolsFor(work: Work, steps: readonly Step[]): readonly Need[] {
     ...askedBeside(work),
   ];
   const seen = new Set<string>();
-  return all.filter((need): need is Need => {
-    if (!need || seen.has(need.tool)) return false;
+  return all.flatMap((need) => {
+    if (!need || seen.has(need.tool)) return [];
     seen.add(need.tool);
-    return true;
+    return [{ ...need, tool: inOneUnit(need.tool, work.design.units) }];
   });
 }
 
@@ -124,5 +125,5 @@ function clampNeed(work: Work, steps: readonly Step[]): Need | undefined {
   }
   if (counts.length === 0) return undefined;
   const told = counts.map(({ reach, count }) => `${count} that ${count === 1 ? "opens" : "open"} ${work.print(reach)}`);
-  return { tool: `Clamps: ${series(told)}`, why: "so many are on at once in the largest glue-ups" };
+  return { tool: `Clamps: ${series(told)}`, why: "for the largest glue-ups, all on at once" };
 }

@@ -19,7 +19,11 @@ export interface Plate {
 }
 
 /** Screws stand this share of a plate's size in from its ends. */
-export const IN = rational(1, 6);
+const IN = rational(1, 6);
+
+/** From the middle of a plate to its outer screws: to a mark, so that the distance between two holes and their places along a part agree on paper. */
+export const reachOf = (size: Length): Length =>
+  roundTo(subtract(half(size), multiply(size, IN)), markFor(size), "down");
 
 /** The plate in its place and its pilot holes; null where its screws do not reach the wood, which has been reported. */
 export function screwedOn(
@@ -51,9 +55,7 @@ export function pilot({ id, part, axis, sign, body }: FittingSite, at: Point, di
 
 /** One screw in each corner of a plate with four; else a row along its middle. */
 function pattern(count: number, at: Point, run: AxisIndex, cross: AxisIndex, { long, wide }: Plate): readonly Point[] {
-  // To a mark, so that the distance between two holes and their places along a part agree on paper.
-  const inset = (size: Length): Length => roundTo(subtract(half(size), multiply(size, IN)), markFor(size));
-  const [a, b] = [inset(long), inset(wide)];
+  const [a, b] = [reachOf(long), reachOf(wide)];
   if (count === 4) return [negate(a), a].flatMap((x) => [negate(b), b].map((y) => shift(shift(at, run, x), cross, y)));
   if (count < 2) return [at];
   return Array.from({ length: count }, (_, i) =>

@@ -34,7 +34,13 @@ export function featureText(work: Work, part: Part, kind: Feature["kind"]): read
     const what = list.length === 1 ? `a ${kind}` : `${numberWord(list.length)} ${pluralOf(kind)}`;
     const head = `Cut ${what} ${size}:`;
     const where = places.length === 1 ? [`${head} ${places[0]}.`] : [head, ...places.map((place) => `– ${place}.`)];
-    return [...where, ...kerfs(work, list), ...leaning(marked(work, kind), part, list), ...(FITTING[kind] ?? [])];
+    return [
+      ...where,
+      ...leftTexts(work, part, list),
+      ...kerfs(work, list),
+      ...leaning(marked(work, kind), part, list),
+      ...(FITTING[kind] ?? []),
+    ];
   });
   return [...texts, ...slotTexts(work, part, every)];
 }
@@ -52,6 +58,18 @@ const FITTING: Readonly<Partial<Record<Feature["kind"], readonly string[]>>> = {
   tail: ["Fit it to its housing: it should slide half way in with the push of a hand."],
   cheek: ["Fit what is left to its bridle: it should slide in with the push of a hand."],
 };
+
+/** Of a rabbet that another part stands against: what is left of the thickness decides how wide the whole comes out, whatever the sheet measures. */
+function leftTexts({ design, print, stock }: Work, part: Part, list: readonly BoxFeature[]): readonly string[] {
+  const thin = indexOf(part.axes.thickness);
+  const [first] = list;
+  const glued = design.joints.some(({ id, glue, method }) => glue && method === "rabbet" && id === first?.for);
+  if (!first || !glued || first.into[thin] === 0 || stock(part.stock).form !== "sheet") return [];
+  const left = subtract(part.thickness, first.size[2]);
+  return [
+    `Set the depth by what is left standing, ${print(left)}, not from the face: then a sheet that is a little thicker or thinner makes nothing wider or narrower.`,
+  ];
+}
 
 /** What wedges are driven into. */
 function kerfs({ design, print }: Work, list: readonly BoxFeature[]): readonly string[] {

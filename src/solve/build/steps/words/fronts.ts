@@ -43,7 +43,7 @@ export function setTexts(
   return [
     `Put two strips of double-sided tape on the front of ${box}${grip ? "" : `, and ${strip}`}. Push the drawer in as far as it runs. ${under ? "Stand" : "Hold"} ${front} ${under ? `in its opening, on ${under}` : `before ${box} by these measures${beside}`}; press it hard against the tape.${face}${under ? decidesText(work, joints) : ""}`,
     grip
-      ? `Through its hole for the knob or pull drive a wood screw ${work.print(pullScrew(work, joints))} long a little way into ${box}, so that its head stands out and you can hold it, and pull the drawer out by that screw: the front leaves no room for fingers. Now that clamps go round it, clamp front and box together; then bore and screw from inside.`
+      ? `Through its hole for the ${gripOf(work, joints)} drive a wood screw ${work.print(pullScrew(work, joints))} long a little way into ${box}, so that its head stands out and you can hold it, and pull the drawer out by that screw: the front leaves no room for fingers. Now that clamps go round it, clamp front and box together; then bore and screw from inside.`
       : "Pull the drawer out by the end of that strip: the front leaves no room for fingers. Now that clamps go round it, clamp front and box together; then bore and screw from inside.",
   ];
 }
@@ -53,6 +53,11 @@ export const pulledByScrew = (work: Work, joints: readonly Joint[]): boolean =>
   joints.length > 0 &&
   joints.every((joint) => joint.setWith && boredThrough(work, joint).length > 0) &&
   (joints[0]?.setWith === "tape" || setByShims(work, joints));
+
+const gripOf = ({ design }: Work, joints: readonly Joint[]): string => {
+  const fronts = new Set(joints.map(({ parts: [, front] }) => front));
+  return design.fittings.find(({ part }) => fronts.has(part))?.hardware[0]?.item.kind ?? "pull";
+};
 
 /** A third of an inch in the box, and as much outside. */
 const HELD = inches(3, 4);

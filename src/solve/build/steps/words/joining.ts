@@ -165,7 +165,10 @@ function grooveText({ work, arriving, joints }: Scene, own: readonly Joint[], gl
   const when = own.length < joints.length ? ", before the frame is closed" : "";
   if (panels.every((id) => arriving.includes(id)))
     return `Slide ${listed(work, panels)} into the grooves${when}, ${how}.`;
-  return `As it comes, let the edge of ${listed(work, panels)} go into its groove, ${how}.`;
+  const closing = [...new Set(own.map(({ parts: [, frame] }) => frame))].filter((id) => arriving.includes(id));
+  const as =
+    closing.length > 0 ? `As ${listed(work, closing)} ${closing.length === 1 ? "comes" : "come"}` : "As it comes";
+  return `${as}, let the edge of ${listed(work, panels)} go into its groove, ${how}.`;
 }
 
 /** A pane is laid in; a bead comes over its edge. */
@@ -199,8 +202,9 @@ function housedTexts(
       ? [into]
       : [];
   const how = glued ? " and clamp" : ", without glue";
+  const receiving = names(own, 1);
   return [
-    ...(glued ? [`Brush glue into the ${rooms}.`] : []),
+    ...(glued ? [`Brush glue into the ${rooms} in ${receiving}.`] : []),
     ...shares.map((joints) => `Set ${names(joints, 0)} into the ${rooms} in ${names(joints, 1)}${how}.`),
     ...(over.length > 0 ? [`Bring the ${rooms} in ${names(over, 1)} over ${names(over, 0)}${how}.`] : []),
   ];
