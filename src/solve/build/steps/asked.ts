@@ -27,6 +27,11 @@ const ASKED: readonly Asked[] = [
     tool: "Cauls: straight boards, waxed or taped",
     why: "to keep panels level under the clamps",
   },
+  {
+    says: /\bwaxed\b|\bwax what\b|\bor wax them\b/iu,
+    tool: "Candle or paste wax",
+    why: "so that glue lets go, and wood slides on wood",
+  },
   { says: /\b(?:brush|spread|put) glue\b/iu, tool: "Glue brush", why: "to spread glue into joints" },
   { says: /\bclamp the work|\bclamp the strip/iu, tool: "Two small clamps", why: "to hold what is cut and bored" },
   { says: /\btap\b/iu, tool: "Mallet, and a block of scrap", why: "to bring joints and dowels home" },

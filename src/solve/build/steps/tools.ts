@@ -74,10 +74,16 @@ function dowelling(work: Work): readonly Need[] {
   const all = new Set(matingsOf(work).map(({ joint }) => joint.id));
   if (all.size === 0) return [];
   const marked = new Set(markedFrom(work).map(({ joint }) => joint.id));
-  const rods = work.plan.fasteners.filter(({ joint }) => marked.has(joint)).map(({ rod }) => rod);
-  const sizes = [...new Set(rods.toSorted(compare).map((rod) => work.drill(rod)))];
+  const rods = work.plan.fasteners.filter(({ joint }) => marked.has(joint)).toSorted((a, b) => compare(a.rod, b.rod));
+  const sizes = [...new Set(rods.map(({ rod }) => work.drill(rod)))].map((size) => {
+    const own = [...marked].map(
+      (joint) => rods.filter((each) => each.joint === joint && work.drill(each.rod) === size).length,
+    );
+    return `${Math.max(...own)} of ${size}`;
+  });
   return [
     { tool: "Dowelling jig", why: "so that holes in ends and edges stand square, all from one face" },
+    { tool: "Drill guide, or a block bored square under a drill press", why: "so that holes in faces stand square" },
     ...(sizes.length > 0
       ? [{ tool: `Dowel centres: ${sizes.join(", ")}`, why: "to mark holes from those that they meet" }]
       : []),

@@ -7,9 +7,10 @@ import { type AxisIndex, extent, faceOf, INDICES, indexOf } from "../../../desig
 import type { Feature, Part } from "../../../design.ts";
 import { numberWord, pluralOf, series, type Work } from "../draft.ts";
 import { angledEndTexts } from "./angled-ends.ts";
-import { type BoxFeature, type PlaneFeature, placeText } from "./boxes.ts";
+import type { BoxFeature, PlaneFeature } from "./boxes.ts";
 import { curveTexts, isCurved } from "./curves.ts";
 import { mitreTexts } from "./mitres.ts";
+import { placesOf } from "./rows-of-cuts.ts";
 import { runThrough } from "./run-through.ts";
 import { slotTexts } from "./slots.ts";
 
@@ -30,7 +31,7 @@ export function featureText(work: Work, part: Part, kind: Feature["kind"]): read
     groups.set(key, [...(groups.get(key) ?? []), box]);
   }
   const texts = [...groups].flatMap(([size, list]) => {
-    const places = [...new Set(list.map((box) => placeText(marked(work, kind), part, box)))];
+    const places = placesOf(marked(work, kind), part, list);
     const what = list.length === 1 ? `a ${kind}` : `${numberWord(list.length)} ${pluralOf(kind)}`;
     const head = `Cut ${what} ${size}:`;
     const where = places.length === 1 ? [`${head} ${places[0]}.`] : [head, ...places.map((place) => `– ${place}.`)];

@@ -15,11 +15,48 @@ export function boringText(work: Work, part: Part, holes: readonly Hole[]): read
     const key = `${hole.kind} ${purpose(work, [hole])} ${entry(hole)} ${end} ${hole.slot ? work.print(hole.slot.length) : ""} ${hole.stages.map((s) => `${work.print(s.diameter)}|${work.print(s.depth)}`).join()}`;
     groups.set(key, [...(groups.get(key) ?? []), hole]);
   }
-  return [...groups.values()].flatMap((list) => [
-    whatText(work, part, list),
-    ...placeTexts(work, part, list),
-    ...jigText(work, list),
-  ]);
+  const lists = [...groups.values()];
+  const kin = lists.filter(([hole], i) => hole?.slot && lists.some(([other], k) => k !== i && isKin(hole, other)));
+  return lists.flatMap((list) => {
+    const own = kin.filter(([hole]) => isKin(list[0] as Hole, hole));
+    if (own.length > 1) return own[0] === list ? slotsText(work, part, own) : [];
+    return [whatText(work, part, list), ...placeTexts(work, part, list), ...jigText(work, list)];
+  });
+}
+
+/** Slots that differ in their length only: the farther a screw is from where the wood is held, the longer. */
+const isKin = (a: Hole, b: Hole | undefined): boolean =>
+  a.slot !== undefined &&
+  b?.slot !== undefined &&
+  a.kind === b.kind &&
+  entry(a) === entry(b) &&
+  acrossWord(a.slot.along) === acrossWord(b.slot.along) &&
+  a.through === b.through &&
+  equal((a.stages.at(-1) as Stage).diameter, (b.stages.at(-1) as Stage).diameter) &&
+  equal((a.stages.at(-1) as Stage).depth, (b.stages.at(-1) as Stage).depth);
+
+type Stage = Hole["stages"][number];
+
+function slotsText(work: Work, part: Part, lists: readonly (readonly Hole[])[]): readonly string[] {
+  const [[hole]] = lists as [[Hole]];
+  const { print, drill } = work;
+  const last = hole.stages.at(-1) as Stage;
+  const count = lists.reduce((so, list) => so + list.length, 0);
+  const depth = hole.through ? "right through" : `${print(last.depth)} deep`;
+  const first = hole.stages[0] as Stage;
+  const heads =
+    hole.stages.length > 1 && !first.cone
+      ? `, after a bore ${drill(first.diameter)} wide and ${print(first.depth)} deep for the heads`
+      : "";
+  return [
+    `Cut ${numberWord(count)} slots ${drill(last.diameter)} wide from ${acrossWord((hole.slot as { along: Hole["direction"] }).along)} into the ${mouthSide(part, hole)}, ${depth}${heads}:`,
+    ...lists.flatMap((list) => {
+      const long = list[0]?.slot?.length;
+      return placeTexts(work, part, list).map((place) =>
+        long ? place.replace(/^– /u, `– ${print(long)} long, `) : place,
+      );
+    }),
+  ];
 }
 
 /** The jig that holes are bored by. */

@@ -13,7 +13,7 @@ import { peggedTexts } from "./pegged.ts";
 import { placeTexts } from "./place.ts";
 import { slideRoom } from "./slide-room.ts";
 import { standTexts } from "./standing.ts";
-import { tiltText } from "./tilted.ts";
+import { tiltTexts } from "./tilted.ts";
 
 /** What the sentences about one step need. */
 interface Scene {
@@ -54,9 +54,7 @@ export function joiningText(
       };
       return i === all.length - 1 ? methodTexts(scene) : methodTexts(scene).flatMap(unclamped);
     }),
-    ...[
-      ...new Set(moves.flatMap(({ union, arriving: ids }) => tiltText(union.legs ?? [], built ?? listed(work, ids)))),
-    ],
+    ...tiltTexts(work, moves, built),
     ...(set ? [] : placed),
     ...standTexts(work, joints),
     ...pegTexts(work, joints),
