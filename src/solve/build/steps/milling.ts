@@ -53,7 +53,8 @@ const MOST = 2;
 
 function roughly(work: Work, lots: readonly Lot[]): StepDraft {
   const lines = lots.flatMap((lot) => lot.lines);
-  const woods = [...new Set(lots.map(({ stock }) => unplaned(stock.label)))];
+  // It is rough by the title.
+  const woods = [...new Set(lots.map(({ stock }) => unplaned(stock.label).replace(/ rough$/u, "")))];
   const parts = partsOf(lines);
   return step(
     "mill",
@@ -79,7 +80,7 @@ function toSize(work: Work, { stock, lines }: Lot): StepDraft {
   const isLater = (line: CutLine): boolean => isCutLater(work.part(line.parts[0] as string));
   const later = lines.filter(isLater);
   const now = lines.filter((line) => !isLater(line));
-  const wood = unplaned(stock.label);
+  const wood = unplaned(stock.label).replace(/ rough$/u, "");
   return step(
     "mill",
     now.length > 0 ? `Bring the parts from ${wood} to size` : `Plane the parts from ${wood} to thickness`,

@@ -48,7 +48,9 @@ function sawingStep(work: Work, stock: Stock, blanks: readonly Blank[], isFirst:
   return [
     step(
       "make",
-      rough ? `Saw the rough pieces from ${unplaned(stock.label)}` : `Cut the parts from ${stock.label}`,
+      rough
+        ? `Saw the rough pieces from ${unplaned(stock.label).replace(/ rough$/u, "")}`
+        : `Cut the parts from ${stock.label}`,
       sawingText(work, stock, lines, blanks),
       [{ do: "make", blanks: now.map((blank) => blank.id) }],
       { unit: stock.name, bench: now.length * BLANK, cautions: [SAW_CAUTION], fresh },

@@ -51,9 +51,10 @@ export function toolsFor(work: Work, steps: readonly Step[]): readonly Need[] {
   );
   const drivers = actions.flatMap((action) => (action.do === "drive" ? [action.tool] : []));
   const all: readonly (Need | undefined)[] = [
-    { tool: "Tape measure, pencil and square", why: "to mark out" },
+    { tool: "Tape measure, rule, square, pencil and marking knife", why: "to mark out" },
     { tool: "Saw with a stop for equal lengths", why: "to cut the parts to size" },
     ...features.map((kind) => kind && CUTTERS[kind]),
+    ...cutterWidths(work, actions),
     ...bits(work),
     ...dowelling(work),
     ...drivers.map((tool) => DRIVERS[tool]),
@@ -67,6 +68,29 @@ export function toolsFor(work: Work, steps: readonly Step[]): readonly Need[] {
     seen.add(need.tool);
     return [{ ...need, tool: inOneUnit(need.tool, work.design.units) }];
   });
+}
+
+const HOUSED: ReadonlySet<Feature["kind"]> = new Set<Feature["kind"]>(["groove", "dado", "slot"]);
+
+/** The widths of grooves and slots: no cutter may be wider. */
+function cutterWidths(work: Work, actions: readonly Step["actions"][number][]): readonly Need[] {
+  const widths = actions.flatMap((action) =>
+    action.do === "machine"
+      ? action.features.flatMap((i) => {
+          const feature = work.part(action.part).features[i];
+          return feature && HOUSED.has(feature.kind) && "size" in feature ? [feature.size[1]] : [];
+        })
+      : [],
+  );
+  const told = [...new Set(widths.toSorted(compare).map(work.print))];
+  return told.length === 0
+    ? []
+    : [
+        {
+          tool: `Router bits or saw blades no wider than ${series(told)}`,
+          why: "for the grooves and slots, in one pass or several",
+        },
+      ];
 }
 
 /** What brings the two holes of a dowel into one line. */

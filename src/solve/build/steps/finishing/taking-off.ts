@@ -57,6 +57,7 @@ export function againSteps(work: Work): readonly StepDraft[] {
       "fit",
       `Put ${inTitle(work, bodies, names)} on again`,
       [
+        ...(hung ? [LEVEL] : []),
         `When the finish is hard, put ${names} back where ${bodies.length === 1 ? "it was" : "each was"}${hung ? ", with the same hardware in the same holes" : ""}.`,
         ...(hung ? ["Turn the screws backwards until they drop into their old threads, then drive them by hand."] : []),
         ...slidingTexts(work, bodies),
@@ -85,6 +86,9 @@ function slidingTexts(work: Work, bodies: readonly Removable[]): readonly string
   );
   return [`Fasten ${what} no harder than the first time: the wood must still be able to slide.`];
 }
+
+/** What hangs or runs goes by the case. */
+const LEVEL = `${FIRST}stand the case on a level floor, or put thin pieces of wood under its feet until it does not rock: a case that stands twisted takes along what hangs and runs in it.`;
 
 const removeAction = ({ parts, along, legs, to, drives }: Removable): Action => ({
   do: "remove",
