@@ -37,7 +37,7 @@ export interface Reserved {
   readonly cut: Length;
 }
 
-/** Each mark and size once, in the order of the layouts. */
+/** Each mark and size once, in the order of the marks. */
 export function reservedOn(
   layouts: readonly Layout[],
   { blanks, cutList }: { readonly blanks: readonly Blank[]; readonly cutList: readonly CutLine[] },
@@ -52,7 +52,7 @@ export function reservedOn(
       if (less(line[size], blank[size]))
         found.set(`${line.mark} ${size}`, { mark: line.mark, size, drawn: blank[size], cut: line[size] });
   }
-  return [...found.values()];
+  return [...found.values()].toSorted((a, b) => a.mark.length - b.mark.length || (a.mark < b.mark ? -1 : 1));
 }
 
 /** A layout, and the numbers from 1 of all that are sawn like it. */

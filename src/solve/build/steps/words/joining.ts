@@ -43,20 +43,23 @@ export function joiningText(
   // A front that is set is placed before it is fixed; where shims place it, nothing is measured.
   const set = joints.some(({ setWith }) => setWith);
   const placed = setByShims(work, joints) ? [] : placeTexts(work, moves);
+  const method = inTurn(moves).flatMap((own, i, all) => {
+    const scene = {
+      ...{ work, moves, built, stands, several: moves.length > 1, lowered: isLowered(work, moves, up) },
+      arriving: own.flatMap((move) => move.arriving),
+      joints: own.flatMap((move) => move.work.map(({ joint }) => joint)),
+    };
+    return i === all.length - 1 ? methodTexts(scene) : methodTexts(scene).flatMap(unclamped);
+  });
+  // Where everything goes is told before it is clamped there.
+  const where = [...(set ? [] : placed), ...standTexts(work, joints)];
+  const at = method.findIndex((text) => CLAMPING.test(text));
   return [
     ...(set && moves.length > 1 ? [ONE_BY_ONE] : []),
     ...(set ? placed : []),
-    ...inTurn(moves).flatMap((own, i, all) => {
-      const scene = {
-        ...{ work, moves, built, stands, several: moves.length > 1, lowered: isLowered(work, moves, up) },
-        arriving: own.flatMap((move) => move.arriving),
-        joints: own.flatMap((move) => move.work.map(({ joint }) => joint)),
-      };
-      return i === all.length - 1 ? methodTexts(scene) : methodTexts(scene).flatMap(unclamped);
-    }),
+    ...(at < 0 ? method : [...method.slice(0, at), ...where, ...method.slice(at)]),
     ...tiltTexts(work, moves, built),
-    ...(set ? [] : placed),
-    ...standTexts(work, joints),
+    ...(at < 0 ? where : []),
     ...pegTexts(work, joints),
     ...lineTexts(
       work,
@@ -74,6 +77,8 @@ function inTurn(moves: readonly Move[]): readonly (readonly Move[])[] {
   if (first <= 0 || last === moves.length - 1) return [moves];
   return [moves.slice(0, first), moves.slice(first, last + 1), moves.slice(last + 1)];
 }
+
+const CLAMPING = /^Clamp | and clamp\./u;
 
 /** Clamps come when all is together. */
 const unclamped = (text: string): readonly string[] =>
@@ -109,7 +114,8 @@ function sidesOf({ work, arriving, built, stands }: Scene, joints: readonly Join
   const everything = series(
     built ? [built, ...standing] : stands ? [...namesOf(work, coming), stands] : namesOf(work, [...there, ...coming]),
   );
-  return { these, those: listed(work, there), everything };
+  const receiving = listed(work, [...new Set(joints.map(({ parts: [, mate] }) => mate))]);
+  return { these, those: listed(work, there), everything, receiving };
 }
 
 /** What is told of the joints of a scene. A panel is slid in first; its edge goes into what closes the frame as that comes, when the glue is on. */
