@@ -32,7 +32,7 @@ describe("a glue-up", () => {
   // 29 between the panels, less 2 × 12.9 to 2 × 13.2 mm: the middle of that is 26.1 mm, 1 1/32 in the nearest 1/32.
   it("tells how wide a drawer box is outside, and what decides that", () => {
     expect(step(/^Build the five overalls drawers/u).join(" ")).toContain(
-      "27 31/32 in, which is the 29 in between the chest panel (A) and the chest panel (B) less 1 1/32 in for both slides",
+      "1 1/32 in less, for both slides, than you measured between the chest panel (A) and the chest panel (B); 27 31/32 in where that is 29 in",
     );
     expect(step(/^Add the right side/u).join(" ")).toContain(
       "in front, in the middle and behind, above and below: 29 in everywhere",

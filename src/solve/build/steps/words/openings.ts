@@ -60,7 +60,7 @@ export function boxTexts(work: Work, before: readonly string[], after: readonly 
     one === two ? `between its walls (${work.line(run.walls[0]).mark})` : `between the ${one} and the ${two}`;
   const slides = run.method.endsWith("slides");
   return [
-    `Measure over both sides, in front and behind, before the glue grabs: ${work.print(run.outside)}, which is the ${work.print(run.room)} ${between} less ${work.print(subtract(run.room, run.outside))} for ${slides ? "both slides" : "play"}. ${slides ? "A little less is made up with card behind a slide; what is wider binds, and" : "What is wider binds, and"} has to be planed.`,
+    `Measure over both sides, in front and behind, before the glue grabs: ${work.print(subtract(run.room, run.outside))} less, for ${slides ? "both slides" : "play"}, than you measured ${between}; ${work.print(run.outside)} where that is ${work.print(run.room)}, as drawn. ${slides ? "A little less is made up with card behind a slide; what is wider binds, and" : "What is wider binds, and"} has to be planed.`,
   ];
 }
 
