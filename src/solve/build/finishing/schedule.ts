@@ -2,6 +2,7 @@
 import type { Build } from "../../build.ts";
 import type { FinishSchedule } from "../model/finish.ts";
 import type { Finishing } from "../model/purchase.ts";
+import { panelsThatComeOff } from "../order/removable.ts";
 import { amountOf } from "../purchases/finish.ts";
 import { productOf } from "../steps/finishing/products.ts";
 import { GRITS } from "./abrasives.ts";
@@ -31,7 +32,10 @@ function howTo({ design, parts, joints }: Build, finishing: readonly Finishing[]
   const solid = finished.some(({ stock }) => stocks.get(stock)?.movement);
   const sheets = finished.some(({ stock }) => stocks.get(stock)?.form === "sheet");
   const banded = finished.some(({ making }) => (making?.banding.length ?? 0) > 0);
-  const slabs = finished.some(({ making }) => (making?.boards ?? 1) > 1);
+  // Where the faces inside stay bare, only what comes off has its coats all round.
+  const comeOff = panelsThatComeOff(design);
+  const bare = finishing.some(({ bareWhat }) => bareWhat);
+  const slabs = finished.some(({ id, making }) => (making?.boards ?? 1) > 1 && (!bare || comeOff.has(id)));
   const floating = floats(design, finished, joints);
   return [
     `Try it on an offcut of each wood first, sanded the same way${banded ? ", with a piece of the edge banding on it" : ""}.`,

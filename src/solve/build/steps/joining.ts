@@ -198,7 +198,17 @@ function copiesText(work: Work, { all, unit }: Copies): readonly string[] {
 /** The diagonals, where these moves close a flat frame. */
 function newlySquare(work: Work, moves: readonly Move[]): ReturnType<typeof squareOf> {
   const [first, last] = [moves[0] as Move, moves.at(-1) as Move];
-  return squareOf(work, first.present) ? null : squareOf(work, [...last.present, ...last.arriving]);
+  const [before, after] = [first.present, [...last.present, ...last.arriving]];
+  if (squareOf(work, before)) return null;
+  const closed = squareOf(work, after);
+  if (closed || !moves.some((move) => move.work.some(({ joint }) => joint.glue))) return closed;
+  // What fills a frame keeps it square when it is fast; while the glue is wet, it is as the clamps leave it.
+  for (const id of after) {
+    const [outer, inner] = [after, before].map((ids) => ids.filter((each) => each !== id)) as [string[], string[]];
+    const around = squareOf(work, outer);
+    if (around && !squareOf(work, inner)) return around;
+  }
+  return null;
 }
 
 /** What closes a frame that was square keeps it as it finds it. */

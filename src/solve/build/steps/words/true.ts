@@ -67,7 +67,9 @@ export function squareTexts(work: Work, joints: readonly Joint[]): readonly stri
     const [part] = joint.parts.map(work.part) as [Part];
     return joint.glue && joint.method !== "breadboard end" && axis !== null && !part.turned && longest(part) === axis;
   });
-  const ids = [...new Set(tipping.map(({ parts: [id] }) => id))];
+  // A panel that is held on three sides stands square by them.
+  const sides = (id: string): number => joints.filter(({ parts }) => parts.includes(id)).length;
+  const ids = [...new Set(tipping.map(({ parts: [id] }) => id))].filter((id) => sides(id) < 3);
   if (ids.length === 0) return [];
   const stand = ids.length === 1 ? "stands" : "stand";
   return [
