@@ -4,12 +4,12 @@ import type { Action, Clamping } from "../../build.ts";
 import type { Direction } from "../../design.ts";
 import { LOOSE } from "../order/links.ts";
 import { clampingOf, dryText } from "./clamping.ts";
+import { againText, newlySquare } from "./closing.ts";
 import { type Copies, copiesOf } from "./copies.ts";
-import { FIRST, listed, numberWord, type StepDraft, series, type Work } from "./draft.ts";
+import { listed, numberWord, type StepDraft, series, type Work } from "./draft.ts";
 import { inFront } from "./in-front.ts";
 import { actionsOf } from "./join-actions.ts";
 import { grouped, hangs, type Move, type Unit, unitsOf } from "./moves.ts";
-import { squareOf } from "./square.ts";
 import { blockText } from "./standing-out.ts";
 import { builtNames, standingName, titleOf } from "./titles.ts";
 import { bodyWords, theBody } from "./words/bodies.ts";
@@ -192,32 +192,6 @@ function copiesText(work: Work, { all, unit }: Copies): readonly string[] {
   return [
     `${make} They go together alike${differ ? " and differ in height" : ""}; take for each:`,
     ...all.map((each) => `– ${bodyWords(each.parts) ?? each.name}: ${marks(each)}.`),
-  ];
-}
-
-/** The diagonals, where these moves close a flat frame. */
-function newlySquare(work: Work, moves: readonly Move[]): ReturnType<typeof squareOf> {
-  const [first, last] = [moves[0] as Move, moves.at(-1) as Move];
-  const [before, after] = [first.present, [...last.present, ...last.arriving]];
-  if (squareOf(work, before)) return null;
-  const closed = squareOf(work, after);
-  if (closed || !moves.some((move) => move.work.some(({ joint }) => joint.glue))) return closed;
-  // What fills a frame keeps it square when it is fast; while the glue is wet, it is as the clamps leave it.
-  for (const id of after) {
-    const [outer, inner] = [after, before].map((ids) => ids.filter((each) => each !== id)) as [string[], string[]];
-    const around = squareOf(work, outer);
-    if (around && !squareOf(work, inner)) return around;
-  }
-  return null;
-}
-
-/** What closes a frame that was square keeps it as it finds it. */
-function againText(work: Work, moves: readonly Move[]): readonly string[] {
-  const [first, last] = [moves[0] as Move, moves.at(-1) as Move];
-  const square = squareOf(work, first.present);
-  if (!square || first.arrivesBuilt || squareOf(work, [...last.present, ...last.arriving])) return [];
-  return [
-    `${FIRST}measure from corner to corner once more, ${work.print(square.value)} both ways: what goes on now keeps it as it finds it.`,
   ];
 }
 
