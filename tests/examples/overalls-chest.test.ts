@@ -52,7 +52,7 @@ describe("the overalls chest", () => {
   it("says how a panel lies between its posts, and how a front is held in an opening that no clamp reaches into", () => {
     expect(told(/^Build the left side/)).toContain("lies flush with the right, the inside, of the chest post");
     expect(told(/^Screw on five false fronts/)).toMatch(
-      /double-sided tape.*on shims .*flush with the chest post.*Through its hole for the knob .* drive a wood screw .* pull the drawer out by that screw/,
+      /double-sided tape.*on shims 3⁄32.in thick.*flush with the chest post.*Through its hole for the knob drive a wood screw .* pull the drawer out by that screw/,
     );
     expect(build?.tools.map(({ tool }) => tool)).toContain("Double-sided tape");
   });
