@@ -121,6 +121,7 @@ export interface DrillRow {
   holes: number[];
   what: string;
   depth: number | string;
+  jig: string | null;
   slot: number | null;
   backing: string | null;
   into: { mark: string; parts: number; side: string }[];
@@ -213,7 +214,7 @@ export interface BuildRecord {
   };
   tools: unknown[];
   finishing: unknown[];
-  jigs: unknown[];
+  jigs: { id: string; thickness: number | null }[];
   patterns: unknown[];
   checks: { rule: string; subject: string; verdict: string; because: string | null }[];
   findings: { rule: string; when: Record<string, string> }[];

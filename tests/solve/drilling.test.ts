@@ -81,7 +81,7 @@ describe("the drilling table", () => {
     const bits = plain(solved.tools.find(({ tool }) => tool.startsWith("Drill bits"))?.tool ?? "");
     expect(bits).toContain("5 mm");
     const sides = plain(solved.steps.flatMap(({ text }) => text).join(" "));
-    expect(sides).toMatch(/ 5 mm shelf pin holes into the (right|left) face, 11\/32 in deep/);
+    expect(sides).toMatch(/shelf pin holes, 5 mm across, into the (right|left) face, 11\/32 in deep/);
   });
 
   it("lets a screw of 4 mm through with the next drill of an inch: 4.5 mm is 0.177, 3/16 is 0.1875", () => {

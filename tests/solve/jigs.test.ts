@@ -74,3 +74,32 @@ it("jigs come from thin offcuts where there are some, not from the wood for legs
   expect(thick?.length).toBeGreaterThan(1);
   expect(Math.max(...(thick ?? []))).toBeLessThan(0.8);
 });
+
+// Common practice, no source: a drill that is guided by a block passes the block before the wood.
+it("a stop is set for the hole and the jig that guides the bit, wherever it is told", () => {
+  const { build } = solveText(textOf("overalls-chest"));
+  const strips = build?.jigs?.filter(({ laid }) => laid === "on the end") ?? [];
+  expect(strips.length).toBeGreaterThan(0);
+  for (const { id, uses, thickness } of strips) {
+    expect(toInches(thickness ?? inches(0))).toBe(23 / 32);
+    const rows = build?.drilling.filter(({ holes }) => holes.some((i) => uses.holes.includes(i))) ?? [];
+    for (const { depth, jig, holes } of rows) {
+      const deep = toInches(build?.holes[holes[0] ?? -1]?.stages[0]?.depth ?? inches(0));
+      expect(jig?.id).toBe(id);
+      expect(typeof depth === "string" ? depth : toInches(depth)).toBeCloseTo(deep + 23 / 32, 9);
+    }
+    const told = build?.steps.flatMap(({ text }) => text.filter((each) => each.startsWith(`Bore by ${id} `))) ?? [];
+    expect(told.length).toBeGreaterThan(0);
+    // 11/32 and 3/8, each with 23/32.
+    for (const each of told) expect(each).toMatch(/set the stop 1.(?:1⁄16|3⁄32)\u202fin/u);
+  }
+});
+
+it("a number of holes never stands before their diameter", () => {
+  const { build } = solveText(textOf("overalls-chest"));
+  const told = build?.steps.flatMap(({ text }) => text.filter((each) => each.startsWith("Bore "))) ?? [];
+  expect(told.filter((each) => /^Bore \d+ \d/u.test(each))).toEqual([]);
+  expect(told).toContain(
+    "Bore 15 holes for the side slides, 3⁄32\u202fin across, into the right face, 3⁄8\u202fin deep.",
+  );
+});

@@ -61,21 +61,28 @@ function row(build: Build, step: Step, printer: Printer): readonly string[] {
   ];
 }
 
-/** Marks as the parts arrive, those that arrive together joined: "B, D, A". Of a slab its own mark. */
+/** Methods whose names are of many: of these the joints are counted, not what is in them. */
+const jointsOf = (method: string, count: number): string => `${method}: ${count} joint${count === 1 ? "" : "s"}`;
+
+/** Marks as the parts arrive: "B, D, A"; those that are one by then: "B, D, A as one". Of a slab its own mark. */
 function order({ parts }: Build, { actions, copies, shows }: Step): string {
   const marks = new Map(parts.map(({ id, mark }) => [id, mark]));
   const adds = actions.flatMap((action) => (action.do === "add" ? [action.parts] : []));
   const first = adds.slice(0, Math.max(1, Math.round(adds.length / copies)));
   const all = first.length === 0 ? [shows.fresh.slice(0, 1)] : first;
-  return all.map((together) => [...new Set(together.map((id) => marks.get(id) ?? ""))].join(" + ")).join(", ");
+  return all.map((together) => asOne([...new Set(together.map((id) => marks.get(id) ?? ""))])).join(", ");
 }
 
-/** "Dado (4), dowels (2)": joints by their method, how many; of a slab, its boards. */
+const asOne = (marks: readonly string[]): string =>
+  marks.length === 1 ? (marks[0] ?? "") : `${marks.toSorted().join(", ")} as one`;
+
+/** "Dowels: 4 joints, dado: 1 joint": joints by their method; of a slab, its boards. */
 function glued({ joints, blanks, design }: Build, { actions, copies, shows }: Step): string {
   const ids = new Set(actions.flatMap((action) => (action.do === "glue" ? action.joints : [])));
   const counts = new Map<string, number>();
   for (const { id, method } of joints) if (ids.has(id)) counts.set(method, (counts.get(method) ?? 0) + 1);
-  if (counts.size > 0) return capital([...counts].map(([method, count]) => `${method} (${count / copies})`).join(", "));
+  if (counts.size > 0)
+    return capital([...counts].map(([method, count]) => jointsOf(method, count / copies)).join(", "));
   const part = design.parts.find(({ id }) => id === shows.fresh[0]);
   const count = blanks.filter((blank) => blank.part === part?.id).length;
   return (part?.making?.layers ?? 1) > 1 ? `${count} layers, cauls across` : `${count} boards, cauls across the ends`;

@@ -68,6 +68,11 @@ function introduction(rows: readonly DrillRow[], { unit }: Printer): string {
       (row) => row.backing === "scrap",
       "On scrap: with a piece of scrap pressed against where the bit comes out.",
     ),
+    ...has(
+      (row) => row.jig !== null && !row.jig.scrap,
+      "With a jig: the stop is set for the hole and the thickness of the jig together.",
+    ),
+    ...has((row) => row.jig?.scrap === true, "+ a jig: add its thickness."),
     ...has((row) => row.bit === "countersink", "A countersink cuts until the head of the screw lies flush."),
     ...has((row) => row.what.startsWith("counterbore"), "Counterbore first, then bore on in its middle."),
     "Faces, edges and ends are those of the part as the finished piece stands. A number in brackets tells how many of such parts.",
@@ -87,10 +92,11 @@ function holeRow(row: DrillRow, { units }: Pick<Design, "units">, printer: Print
   ];
 }
 
-function stopOf({ depth, backing, diameter }: DrillRow, printer: Printer): string {
+function stopOf({ depth, backing, diameter, jig }: DrillRow, printer: Printer): string {
   if (depth === "through") return backing === "the wall" ? "through, to the wall" : "through, on scrap";
   if (depth === "flush") return `flush, ${printer.exact(diameter)} wide`;
-  return typeof depth === "string" ? depth : printer.set(depth);
+  if (typeof depth === "string") return depth;
+  return `${printer.set(depth)}${jig === null ? "" : jig.scrap ? ` + ${jig.id}` : `, with ${jig.id}`}`;
 }
 
 /** "front face of A (2), C; top edge of B" */

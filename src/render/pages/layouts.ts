@@ -1,5 +1,12 @@
 /** Cutting layouts: every sheet and board, with its cuts in order, and what is known of the count. */
-import { cutsBeforeHome, overSize, type SawnAlike, sawnAlike, yieldOf } from "../../solve/build/layout-facts.ts";
+import {
+  cutsBeforeHome,
+  overSize,
+  reservedOn,
+  type SawnAlike,
+  sawnAlike,
+  yieldOf,
+} from "../../solve/build/layout-facts.ts";
 import type { Layout } from "../../solve/build.ts";
 import type { Stock } from "../../solve/design.ts";
 import { ZERO } from "../../units/index.ts";
@@ -54,9 +61,18 @@ function count(layouts: readonly Layout[]): string {
 }
 
 /** Which of the sizes drawn are not those of the finished parts. */
-function sizesText({ build }: Plan, layouts: readonly Layout[]): readonly string[] {
+function sizesText({ build, printer }: Plan, layouts: readonly Layout[]): readonly string[] {
   const { rough, gluedUp, later } = overSize(layouts, build.blanks);
+  const reserved = reservedOn(layouts, build).map(
+    ({ mark, size, drawn, cut }) =>
+      `${mark} ${printer.exact(cut)} ${size === "width" ? "wide" : "long"} instead of ${printer.exact(drawn)}`,
+  );
   return [
+    ...(reserved.length > 0
+      ? [
+          `Drawn with room for what thinner or thicker stock asks for. If yours is as thick as the plan is drawn for, set fence and stop to the cut list: ${reserved.join(", ")}.`,
+        ]
+      : []),
     ...(rough.length > 0 ? [`${listed(rough)}: rough sizes, planed and cut to length afterwards.`] : []),
     ...(gluedUp.length > 0 ? [`${listed(gluedUp)}: rough sizes of what is glued up first.`] : []),
     ...(later.length > 0 ? [`${listed(later)}, drawn with broken lines: left over size until the piece tells.`] : []),

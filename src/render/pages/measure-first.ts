@@ -23,8 +23,9 @@ export function measureFirst(plan: Plan): Section | null {
   if (own.length === 0) return null;
   const { width } = frame;
   const inch = printer.unit === "in";
+  const housings = housingsOf(build);
   const ways = [
-    `With a caliper: in six places, ${inch ? "1\u202fin" : "25\u202fmm"} in from the edges, which are often sanded thinner. The average decides the sizes of parts, the thickest place the widths of dadoes and grooves.`,
+    `With a caliper: in six places, ${inch ? "an inch" : "25\u202fmm"} from the edges, which are often sanded thinner. The average decides the sizes of parts${housings.length > 0 ? `, the thickest place the widths of ${listed(housings)}` : ""}.`,
     "Without one: clamp ten offcuts into a stack, measure the stack, and divide by ten.",
   ];
   return {
@@ -79,9 +80,9 @@ function whatFollows(plan: Plan, stock: Stock): FlowAtom[] {
     changing.rows.length === 0
       ? `No width or length on the cut list changes with the thickness of ${called}.`
       : "Every other width and length on the cut list is unchanged.";
-  const housed = build.parts.some(({ features }) => features.some(({ kind }) => HOUSINGS.has(kind)));
-  const test =
-    "Dadoes, grooves and rabbets are as wide as what goes into them is thick: cut one in scrap first. The other part should go in with the push of a hand.";
+  const housings = housingsOf(build);
+  const housed = housings.length > 0;
+  const test = `${capital(listed(housings))} are as wide as what goes into them is thick: cut one in scrap first. The other part should go in with the push of a hand.`;
   return [
     ...subheading(`Sizes that change with ${called}`, width),
     ...(changing.rows.length === 0 ? [] : sizes(plan, changing)),
@@ -100,13 +101,23 @@ function ofOneThickness({ build, frame }: Plan, own: readonly Stock[]): FlowAtom
   if (fixed.length === 0) return [];
   const names = listed(fixed.map(({ label: called }) => called));
   return body(
-    `The sizes of this plan were worked out for one thickness of ${names}. Up to ${SHAVING[build.design.units]} more or less only makes what fits into it tighter or looser. If yours differs by more, use other stock, or ask whoever gave you this plan for a copy that is made for what yours measures.`,
+    `The sizes of this plan were worked out for one thickness of ${names}. Up to ${SHAVING[build.design.units]} more or less only makes what fits into it tighter or looser${housingsOf(build).includes("rabbets") ? ", where rabbets are cut by what they leave standing, as the steps tell it" : ""}. If yours differs by more, use other stock, or ask whoever gave you this plan for a copy that is made for what yours measures.`,
     frame.width,
     { above: 12 },
   );
 }
 
-const HOUSINGS: ReadonlySet<string> = new Set(["dado", "groove", "rabbet"]);
+const HOUSINGS: ReadonlyMap<string, string> = new Map([
+  ["dado", "dadoes"],
+  ["groove", "grooves"],
+  ["rabbet", "rabbets"],
+]);
+
+/** "dadoes", "grooves": those that there are. */
+function housingsOf({ parts }: Plan["build"]): readonly string[] {
+  const kinds = new Set<string>(parts.flatMap(({ features }) => features.map(({ kind }) => kind)));
+  return [...HOUSINGS].flatMap(([kind, word]) => (kinds.has(kind) ? [word] : []));
+}
 
 /** A row for each size that changes, a column for each thickness. */
 function sizes({ build, frame, printer }: Plan, { thicknesses, rows }: ChangingSizes): Atom[] {

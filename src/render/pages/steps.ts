@@ -1,4 +1,6 @@
 /** The steps, in two columns: each a title, a picture, and the text below it; none is on another page than its picture. */
+
+import { FIRST } from "../../solve/build/steps/draft.ts";
 import type { Step } from "../../solve/build.ts";
 import type { Item } from "../document.ts";
 import { decoration, line } from "../shapes.ts";
@@ -11,7 +13,7 @@ import { measure } from "../typeset/measure.ts";
 import type { FlowAtom } from "../typeset/sheet.ts";
 import { cutStack, type Stack, stack } from "../typeset/stack.ts";
 import type { Drawn } from "./drawn-part.ts";
-import { type Plan, sectionHeading } from "./plan.ts";
+import { capital, type Plan, sectionHeading } from "./plan.ts";
 import { type Shown, shownInSteps } from "./step-drawn.ts";
 
 /** From the line above a step to its title, and from the title to the picture. */
@@ -147,13 +149,15 @@ function stepTitle(step: Step, first: boolean, width: number): Pick<Atom, "heigh
 
 /** `measured`: a drawing beside it has the places of the holes. */
 function stepText(step: Step, measured: boolean, width: number): Atom[] {
-  const asides = [
-    ...(step.cautions.length === 0 ? [] : [run("Caution", step.cautions.join(" "))]),
-    ...(step.reminders.length === 0 ? [] : [run("Remember", step.reminders.join(" "))]),
-  ];
+  const aside = (head: string, texts: readonly string[]): readonly Atom[] =>
+    texts.length === 0
+      ? []
+      : whole(barred(paragraph(run(head, texts.join(" ")), TYPE.step, width, { above: 8, indent: 10 })));
   return [
+    // Who reads of a danger after the act has read of it too late.
+    ...aside("Caution", step.cautions),
     ...sentences(measured ? withoutPlaces(step.text) : step.text, width),
-    ...asides.flatMap((rich) => whole(barred(paragraph(rich, TYPE.step, width, { above: 8, indent: 10 })))),
+    ...aside("Remember", step.reminders),
   ];
 }
 
@@ -180,7 +184,9 @@ function sentences(texts: readonly string[], width: number): Atom[] {
       atoms.push(...list(items, TYPE.step, width, { above: 3, between: 3 }));
       i = end;
     } else {
-      atoms.push(...paragraph(texts[i] ?? "", TYPE.step, width, { above: 5, keep: isItem(texts[i + 1] ?? "") }));
+      const text = texts[i] ?? "";
+      const rich = text.startsWith(FIRST) ? run(FIRST.trim().slice(0, -1), capital(text.slice(FIRST.length))) : text;
+      atoms.push(...paragraph(rich, TYPE.step, width, { above: 5, keep: isItem(texts[i + 1] ?? "") }));
       i++;
     }
   }

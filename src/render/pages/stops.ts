@@ -12,15 +12,18 @@ interface Stop {
   readonly diameter: Length;
   readonly depth: Length;
   readonly steps: readonly number[];
+  /** The jigs that the depth holds, "jig 2". */
+  readonly jigs: readonly string[];
 }
 
 export function stopsInTrueSize(plan: Plan): readonly Atom[] {
   const { build, printer, frame, pen } = plan;
   const stops = stopsOf(build.drilling);
   if (stops.length === 0) return [];
-  const cells = stops.map(({ diameter, depth, steps }) => {
+  const cells = stops.map(({ diameter, depth, steps, jigs }) => {
     const word = steps.length === 1 ? "Step" : "Steps";
-    const when = steps.length === 0 ? "" : `${word}\u00a0${steps.join(", ")}.`;
+    const through = jigs.length === 0 ? "" : `, through ${jigs.join(" or ")}`;
+    const when = steps.length === 0 ? "" : `${word}\u00a0${steps.join(", ")}${through}.`;
     const head = `${sayDrill(diameter, build.design.units)}, stop at ${printer.exact(depth)}`;
     return cell(head, when, stopDrawing(diameter, depth, { ...pen, print: printer.exact }), frame.width, "four");
   });
@@ -30,11 +33,13 @@ export function stopsInTrueSize(plan: Plan): readonly Atom[] {
 /** Those that are set by a depth, drill by drill. */
 function stopsOf(rows: readonly DrillRow[]): readonly Stop[] {
   const found = new Map<string, Stop>();
-  for (const { bit, diameter, depth, steps } of rows) {
-    if (bit !== "drill" || typeof depth === "string" || !fitsBeside(depth)) continue;
-    const key = [diameter, depth].map(({ n, d }) => `${n}/${d}`).join();
-    const all = new Set([...(found.get(key)?.steps ?? []), ...steps]);
-    found.set(key, { diameter, depth, steps: [...all].sort((a, b) => a - b) });
+  for (const { bit, diameter, depth, steps, jig } of rows) {
+    if (bit !== "drill" || typeof depth === "string" || jig?.scrap || !fitsBeside(depth)) continue;
+    const key = [...[diameter, depth].map(({ n, d }) => `${n}/${d}`), jig ? "by a jig" : ""].join();
+    const before = found.get(key);
+    const all = new Set([...(before?.steps ?? []), ...steps]);
+    const jigs = [...new Set([...(before?.jigs ?? []), ...(jig ? [jig.id] : [])])];
+    found.set(key, { diameter, depth, steps: [...all].sort((a, b) => a - b), jigs });
   }
   return [...found.values()].sort((a, b) => compare(a.diameter, b.diameter) || compare(a.depth, b.depth));
 }

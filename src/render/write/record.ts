@@ -62,8 +62,9 @@ export function writeRecord(build: Build, meta: RecordMeta): string {
     drilling: build.drilling.map(drillRecord),
     hardware: build.hardware.map((each) => hardwareRecord(each, frame)),
     motions: build.motions.map((each) => motionRecord(each, frame)),
-    jigs: (build.jigs ?? []).map(({ id, what, width, length, count, holes, from }) => ({
+    jigs: (build.jigs ?? []).map(({ id, what, width, length, count, holes, from, thickness }) => ({
       ...{ id, for: what, count, width: millimetres(width), length: millimetres(length), from },
+      thickness: thickness && millimetres(thickness),
       holes: holes.map(({ x, y, diameter }) => ({
         x: millimetres(x),
         y: millimetres(y),

@@ -91,7 +91,7 @@ export function build(
     drill: (diameter) => sayDrill(diameter, design.units),
     place: (length) => print(roundTo(length, placeStep(design))),
   });
-  const drilled = { design, plan, steps, mark: (id: string) => (lineOf.get(id) as CutLine).mark };
+  const drilled = { design, plan, steps, jigs, mark: (id: string) => (lineOf.get(id) as CutLine).mark };
   const checked = check({
     design,
     hardware: plan.hardware,

@@ -1,6 +1,6 @@
 /** What a reader wants to know of layouts besides their drawing. */
 import { add, equal, type Length, less, max, min, multiply, subtract, sum, toNumber } from "../../units/index.ts";
-import type { Blank, Cut, Layout, Rectangle } from "../build.ts";
+import type { Blank, Cut, CutLine, Layout, Rectangle } from "../build.ts";
 import type { Workshop } from "../design.ts";
 
 /** Share of the area of sheets and boards that ends in parts, 0 to 1. */
@@ -27,6 +27,32 @@ export function overSize(layouts: readonly Layout[], blanks: readonly Blank[]): 
     return [...new Set(found)].toSorted((a, b) => a.length - b.length || (a < b ? -1 : a > b ? 1 : 0));
   };
   return { rough: marks("rough"), gluedUp: marks("glue-up"), later: marks("cut later") };
+}
+
+/** A size that a layout has room for and the part does not come to, with stock of the thickness that the plan is drawn for. */
+export interface Reserved {
+  readonly mark: string;
+  readonly size: "width" | "length";
+  readonly drawn: Length;
+  readonly cut: Length;
+}
+
+/** Each mark and size once, in the order of the marks. */
+export function reservedOn(
+  layouts: readonly Layout[],
+  { blanks, cutList }: { readonly blanks: readonly Blank[]; readonly cutList: readonly CutLine[] },
+): readonly Reserved[] {
+  const byId = new Map(blanks.map((blank) => [blank.id, blank]));
+  const found = new Map<string, Reserved>();
+  for (const { blank: id } of layouts.flatMap(({ placements }) => placements)) {
+    const blank = byId.get(id);
+    const line = blank?.why === "largest" && cutList.find(({ parts }) => parts.includes(blank.part));
+    if (!blank || !line) continue;
+    for (const size of ["width", "length"] as const)
+      if (less(line[size], blank[size]))
+        found.set(`${line.mark} ${size}`, { mark: line.mark, size, drawn: blank[size], cut: line[size] });
+  }
+  return [...found.values()].toSorted((a, b) => a.mark.length - b.mark.length || (a.mark < b.mark ? -1 : 1));
 }
 
 /** A layout, and the numbers from 1 of all that are sawn like it. */

@@ -13,7 +13,7 @@ export function bore(record: BuildRecord, more: Hole): void {
 /** A row of the drilling table for each stage of a hole. */
 export const rowsOf = (hole: Hole, index: number, all: readonly Hole[]): DrillRow[] =>
   hole.stages.map(({ diameter, depth }) => ({
-    ...{ bit: "drill", diameter, holes: [index], what: "hole", slot: null, backing: null },
+    ...{ bit: "drill", diameter, holes: [index], what: "hole", jig: null, slot: null, backing: null },
     depth: depth + passed(hole, all),
     ...{ into: [], when: "before assembly", steps: [] },
   }));

@@ -210,6 +210,7 @@ export function stand(): Build {
       design: { parts, stock: [], joints },
       plan: { holes, fasteners: screws, hardware: [] },
       steps,
+      jigs: [],
       mark,
     }),
     fastenerTable: [],

@@ -53,7 +53,8 @@ const CURES: readonly Cure[] = [
   },
   {
     head: "A drawer binds or hangs loose on its slides.",
-    text: "Measure the opening in front, in the middle and behind. Where it is wider than the slides need, put strips of card between slide and side; where it is narrower, plane down the box side, or the packing where there is some. Both slides must lie at one height and parallel: check with a spacer, not with a tape.",
+    text: ({ build }) =>
+      `Measure the opening in front, in the middle and behind. Where it is wider than the slides need, put strips of card between slide and side; where it is narrower, plane down the box side${build.parts.some(({ id }) => id.endsWith("-packing")) ? " or the packing" : ""}. Both slides must lie at one height and parallel: check with a spacer, not with a tape.`,
     when: ({ has }) => has("side slide"),
   },
   {
@@ -88,7 +89,7 @@ const CURES: readonly Cure[] = [
   },
   {
     head: "It rocks.",
-    text: "Turn it by half a turn on the same spot. If other feet hang now, the floor is uneven: put packing under them. If the same feet hang, it is the piece: set it on a flat sheet, shim it until it stands plumb, draw round every foot with a pencil on a block, and saw all of them to that line.",
+    text: "Turn it by half a turn on the same spot. If other feet hang now, the floor is uneven: put thin pieces of wood under them. If the same feet hang, it is the piece: set it on a flat sheet, shim it until it stands plumb, draw round every foot with a pencil on a block, and saw all of them to that line.",
     when: ({ onWall, has }) => !onWall && !has("leveller", "caster"),
   },
 ];

@@ -30,9 +30,10 @@ function onTheWay({ build, doors, drawers }: Traits, print: Print): string | nul
   };
   const out = [...(doors ? ["doors"] : []), ...(drawers ? ["drawers"] : [])].join(" and ");
   const whole = others.length === 0 ? "It" : "The largest piece that stays together";
+  const bolted = build.fasteners.some(({ kind }) => kind === "bolt");
   const further =
     apart.parts.length < largest.parts.length
-      ? ` Taken apart where only screws or bolts hold it and no glue, the largest piece ${told(apart)}.`
+      ? ` Taken apart where only ${bolted ? "screws or bolts" : "screws"} hold it and no glue, the largest piece ${told(apart)}.`
       : "";
   const check = build.checks.filter(({ rule }) => rule === "does-not-go-through-the-door");
   const fits = check.every(({ verdict }) => verdict === "holds")

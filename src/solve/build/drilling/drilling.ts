@@ -5,17 +5,19 @@ import { type Bit, bitFor } from "../../design/boring/bits.ts";
 import { holeOnBench } from "../../design/turning.ts";
 import type { Design, Hole } from "../../design.ts";
 import type { DrillRow } from "../model/drilling.ts";
+import type { Jig } from "../model/jig.ts";
 import type { Plan } from "../order/index.ts";
 import { fittedWords } from "../steps/words/fitted.ts";
 import { mouthSide } from "../steps/words/holes.ts";
 import { purposeOf, type Served } from "./purpose.ts";
 import { type StepOf, stepOf } from "./step-of.ts";
-import { stopOf } from "./stop.ts";
+import { jigFor, stopOf } from "./stop.ts";
 
 export interface Drilled {
   readonly design: Pick<Design, "parts" | "stock" | "joints">;
   readonly plan: Pick<Plan, "holes" | "fasteners" | "hardware">;
   readonly steps: readonly Step[];
+  readonly jigs: readonly Jig[];
   /** Of the cut-list line of a part. */
   readonly mark: (part: string) => string;
 }
@@ -30,7 +32,7 @@ export function drilling(drilled: Drilled): readonly DrillRow[] {
   const groups = new Map<string, { row: Alike; holes: number[] }>();
   for (const [index, hole] of plan.holes.entries())
     for (const i of hole.stages.keys()) {
-      const row = alike(hole, i, served, plan.holes);
+      const row = alike(hole, i, served, { all: plan.holes, jig: jigFor(index, drilled.jigs) });
       if (row === null) continue;
       const key = JSON.stringify(row, (_, value) => (typeof value === "bigint" ? String(value) : value));
       const group = groups.get(key);
@@ -64,7 +66,12 @@ function servedBy({ design, plan }: Drilled): Served {
 type Alike = Omit<DrillRow, "holes" | "into" | "steps">;
 
 /** What holes have to share to be one row; null for the stages after the first that the same bit bores. */
-function alike(hole: Hole, i: number, served: Served, all: readonly Hole[]): Alike | null {
+function alike(
+  hole: Hole,
+  i: number,
+  served: Served,
+  { all, jig }: { readonly all: readonly Hole[]; readonly jig: Jig | null },
+): Alike | null {
   const stage = hole.stages[i] as Hole["stages"][number];
   const bit = bitFor(hole, i);
   const last = i === hole.stages.length - 1;
@@ -82,8 +89,9 @@ function alike(hole: Hole, i: number, served: Served, all: readonly Hole[]): Ali
           : through
             ? "through"
             : last
-              ? stopOf(hole, all)
+              ? stopOf(hole, all, jig)
               : stage.depth,
+    jig: jig && last && !through && bit !== "countersink" ? { id: jig.id, scrap: jig.thickness === null } : null,
     slot: (last && hole.slot?.length) || null,
     backing: through && bit !== "pocket bit" ? behind(hole, served) : null,
     when: hole.atBench ? "before assembly" : "in place",

@@ -3,15 +3,21 @@ import type { Length } from "../../../units/length.ts";
 import { add, less, max, subtract, ZERO } from "../../../units/rational.ts";
 import { INDICES } from "../../design/space.ts";
 import type { Hole } from "../../design.ts";
+import type { Jig } from "../model/jig.ts";
+
+/** The jig that guides the bit of a hole, by its place among all. */
+export const jigFor = (hole: number, jigs: readonly Jig[]): Jig | null =>
+  jigs.find(({ uses }) => uses.holes.includes(hole)) ?? null;
 
 /**
  * From the tip of the bit to the face that it goes in by: the depth of the hole, and before it the wood that a bit passes that is guided by holes that
- * are there. Only along an axis: what leans is bored by a jig.
+ * are there, or the jig that guides it. Only along an axis: what leans is bored by a jig.
  */
-export function stopOf(hole: Hole, all: readonly Hole[]): Length {
+export function stopOf(hole: Hole, all: readonly Hole[], jig: Jig | null): Length {
   const depth = hole.stages.at(-1)?.depth ?? ZERO;
   const axis = INDICES.find((i) => Math.abs(hole.direction[i]) === 1);
-  if (hole.atBench || hole.for === null || axis === undefined) return depth;
+  if (hole.atBench) return add(depth, jig?.thickness ?? ZERO);
+  if (hole.for === null || axis === undefined) return depth;
   const along = (other: Hole): Length =>
     hole.direction[axis] > 0 ? subtract(hole.at[axis], other.at[axis]) : subtract(other.at[axis], hole.at[axis]);
   const before = all.filter(

@@ -1,21 +1,49 @@
-/** What stays bare under a finish that smells: the boxes of drawers, but for what is seen of them in front. */
+/** What stays bare under a finish that smells: the boxes of drawers, but for what is seen of them in front, and what is shut in. */
 import type { Design, Finish } from "../../design.ts";
+import type { Finishing } from "../model/purchase.ts";
 import { leftTogether } from "../moved-as-one.ts";
+import { series } from "../steps/draft.ts";
 import { productOf } from "../steps/finishing/products.ts";
+import { NOTHING_SHUT, shutIn } from "./shut-in.ts";
 
-/** Ids of parts. A finish that the plan gives to drawers alone goes on them. */
-export function bareUnder(
-  finish: Finish,
-  { parts, joints, fittings }: Pick<Design, "parts" | "joints" | "fittings">,
-): ReadonlySet<string> {
-  if (!productOf(finish.product).heats) return new Set();
+type Given = Pick<Design, "parts" | "joints" | "fittings" | "stock">;
+
+export interface Bare {
+  readonly parts: ReadonlySet<string>;
+  /** Of parts that have the finish elsewhere: the area that stays bare, in squares of the unit of length. */
+  readonly faces: ReadonlyMap<string, number>;
+  /** In words. */
+  readonly what: readonly string[];
+}
+
+const BOXES = "drawer boxes";
+const INSIDE = "the faces inside that are shut in";
+
+/** None where the plan itself says how many coats come inside, or gives the finish to nothing but what is shut in. */
+export function bareUnder(finish: Finish, design: Given): Bare {
+  const nothing: Bare = { parts: new Set(), faces: new Map(), what: [] };
+  if (!productOf(finish.product).heats) return nothing;
+  const boxes = boxesOf(design);
+  const { wholly, faces } = finish.inside === undefined ? shutIn(design) : NOTHING_SHUT;
+  const alike = new Set(finish.alike);
+  const inside = [...wholly].filter((id) => !alike.has(id) && !boxes.includes(id));
+  const bare = new Set([...boxes, ...inside]);
+  if (finish.parts.every((id) => bare.has(id))) return nothing;
+  const own = finish.parts.filter((id) => !bare.has(id));
+  const shows = inside.length > 0 || own.some((id) => faces.has(id));
+  const what = [...(finish.parts.some((id) => boxes.includes(id)) ? [BOXES] : []), ...(shows ? [INSIDE] : [])];
+  return { parts: bare, faces, what };
+}
+
+/** Ids of parts. */
+function boxesOf({ parts, joints, fittings }: Given): readonly string[] {
   const runs = new Set(joints.flatMap(({ kind, parts: [side] }) => (kind === "running" ? [side] : [])));
-  if (runs.size === 0) return new Set();
+  if (runs.size === 0) return [];
   const seen = new Set([
     ...joints.flatMap(({ setWith, parts: [, front] }) => (setWith ? [front] : [])),
     ...fittings.map(({ part }) => part),
   ]);
-  const inside = leftTogether({ parts, joints })
+  return leftTogether({ parts, joints })
     .map((body) => body.parts.map(({ id }) => id))
     .filter((ids) => ids.some((id) => runs.has(id)))
     .flatMap((ids) => {
@@ -23,6 +51,8 @@ export function bareUnder(
       // Without a grip or a front of its own nobody can say which of it is seen.
       return shown.length > 0 ? ids.filter((id) => !shown.includes(id)) : [];
     });
-  const bare = new Set(inside);
-  return finish.parts.every((id) => bare.has(id)) ? new Set() : bare;
 }
+
+/** The same in a step and on the page of finishing. */
+export const bareTexts = ({ bareWhat }: Pick<Finishing, "bareWhat">): readonly string[] =>
+  bareWhat ? [`Leave ${series(bareWhat)} bare, or wax them: oil smells for months where no air comes.`] : [];

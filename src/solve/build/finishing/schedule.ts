@@ -2,9 +2,11 @@
 import type { Build } from "../../build.ts";
 import type { FinishSchedule } from "../model/finish.ts";
 import type { Finishing } from "../model/purchase.ts";
+import { panelsThatComeOff } from "../order/removable.ts";
 import { amountOf } from "../purchases/finish.ts";
 import { productOf } from "../steps/finishing/products.ts";
 import { GRITS } from "./abrasives.ts";
+import { bareTexts } from "./bare.ts";
 import { productKind, waterborne } from "./products.ts";
 
 /** Null where the plan says nothing of finish. */
@@ -23,17 +25,18 @@ export function finishSchedule(build: Build): FinishSchedule | null {
   return { rows, how: howTo(build, finishing), free: keptFree(build, finishing) };
 }
 
-function howTo({ design, parts, joints, motions }: Build, finishing: readonly Finishing[]): readonly string[] {
+function howTo({ design, parts, joints }: Build, finishing: readonly Finishing[]): readonly string[] {
   const products = [...new Set(finishing.map(({ product }) => product))];
   const stocks = new Map(design.stock.map((stock) => [stock.name, stock]));
   const finished = parts.filter(({ id }) => finishing.some((each) => each.parts.includes(id)));
   const solid = finished.some(({ stock }) => stocks.get(stock)?.movement);
   const sheets = finished.some(({ stock }) => stocks.get(stock)?.form === "sheet");
   const banded = finished.some(({ making }) => (making?.banding.length ?? 0) > 0);
-  const slabs = finished.some(({ making }) => (making?.boards ?? 1) > 1);
+  // Where the faces inside stay bare, only what comes off has its coats all round.
+  const comeOff = panelsThatComeOff(design);
+  const bare = finishing.some(({ bareWhat }) => bareWhat);
+  const slabs = finished.some(({ id, making }) => (making?.boards ?? 1) > 1 && (!bare || comeOff.has(id)));
   const floating = floats(design, finished, joints);
-  const oily = products.some((product) => ["oil", "wax oil"].includes(productKind(product).kind));
-  const drawers = motions.some(({ kind }) => kind === "slide");
   return [
     `Try it on an offcut of each wood first, sanded the same way${banded ? ", with a piece of the edge banding on it" : ""}.`,
     `Sand along the grain, one grit after another, and take the dust off between.${solid ? " End grain gets some strokes more of the finest, or it comes out darker." : ""}`,
@@ -54,11 +57,12 @@ function howTo({ design, parts, joints, motions }: Build, finishing: readonly Fi
     ...products.map(
       (product) => `${product.charAt(0).toUpperCase()}${product.slice(1)}: ${lower(productOf(product).how)}.`,
     ),
-    ...(oily && drawers
-      ? ["No oil goes on the boxes of drawers or inside what is shut: it smells for months. Wax or shellac does not."]
-      : []),
+    ...new Set(finishing.flatMap(bareTexts)),
   ];
 }
+
+/** Also told in the step. */
+export const SLIDE_SEATS = "where slides are screwed on";
 
 const lower = (text: string): string => `${text.charAt(0).toLowerCase()}${text.slice(1)}`;
 
@@ -86,7 +90,8 @@ function keptFree(
       ? ["the holes of shelf pins: stop them with bits of dowel or tape"]
       : []),
     ...(hinged ? ["the seats and cups of hinges"] : []),
-    ...(slides ? ["where slides are screwed on"] : []),
+    // Under a finish that smells those faces are bare as it is.
+    ...(slides && !finishing.some(({ bareWhat }) => bareWhat) ? [SLIDE_SEATS] : []),
     ...(!slides && motions.some(({ kind }) => kind === "slide")
       ? ["runners, and the edges that run on them: wax only"]
       : []),

@@ -36,7 +36,11 @@ export function jigsOf({
   const all = [...templates(design, holes), ...drillingStrips(design, holes, hardware), ...spacers(design, mark)];
   const thin = new Set(design.stock.filter(({ thickness }) => !less(THIN, thickness)).map(({ name }) => name));
   const thinFirst = [...layouts].sort((a, b) => Number(thin.has(b.stock)) - Number(thin.has(a.stock)));
-  return all.map((jig, i) => ({ ...jig, id: `jig ${i + 1}`, from: offcutFor(jig, thinFirst) }));
+  const thickness = new Map(design.stock.map((stock) => [stock.name, stock.thickness]));
+  return all.map((jig, i) => {
+    const from = offcutFor(jig, thinFirst);
+    return { ...jig, id: `jig ${i + 1}`, from, thickness: (from !== null && thickness.get(from)) || null };
+  });
 }
 
 function templates(design: Design, holes: readonly Hole[]): readonly JigDraft[] {

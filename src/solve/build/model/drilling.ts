@@ -12,8 +12,10 @@ export interface DrillRow {
   readonly holes: readonly number[];
   /** "pilot for wood screw #8, in hardwood" */
   readonly what: string;
-  /** Where the stop is set, from the face that the bit goes in by: the outermost of the parts whose holes guide it. */
+  /** Where the stop is set, from the face that the bit goes in by: the outermost of the parts whose holes guide it, or of the jig. */
   readonly depth: Length | "through" | "flush" | "by the jig";
+  /** That guides the bit; of scrap its thickness is not in `depth`. Null: none. */
+  readonly jig: { readonly id: string; readonly scrap: boolean } | null;
   /** Length from end to end where the hole is drawn out to a slot. */
   readonly slot: Length | null;
   /** What has to lie where the bit comes out; null where it does not come out. */

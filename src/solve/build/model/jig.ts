@@ -13,6 +13,8 @@ export interface Jig {
   /** Of a spacer: how far it holds apart. */
   readonly width: Length;
   readonly length: Length;
+  /** Of the wood that it is made of: a drill passes it before it reaches the part. Null: any scrap, and not known. */
+  readonly thickness: Length | null;
   /** How many are made. */
   readonly count: number;
   /** Right through, from one corner: along its width and its length. A spacer has none. */
@@ -32,4 +34,4 @@ export interface Uses {
 }
 
 /** Before it has its number and its wood. */
-export type JigDraft = Omit<Jig, "id" | "from">;
+export type JigDraft = Omit<Jig, "id" | "from" | "thickness">;

@@ -6,6 +6,8 @@ export interface Finishing extends Finish {
   readonly area: number;
   /** Parts of the plan's surface that stay bare all the same; absent: none. */
   readonly bare?: readonly string[];
+  /** What that is in words, and faces of other parts: "drawer boxes", "the faces inside". Absent: nothing stays bare. */
+  readonly bareWhat?: readonly string[];
 }
 
 export interface Purchase {

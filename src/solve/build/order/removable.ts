@@ -1,8 +1,11 @@
-/** What comes off the finished piece again: doors, drawers and loose shelves, for finishing. */
+/** What comes off the finished piece again: doors, drawers and loose shelves, and panels that are screwed on free to move, for finishing. */
+
 import { dot } from "../../../geometry/vec.ts";
+import type { Method } from "../../../parse/draft.ts";
+import { makingOf } from "../../design/making/plain.ts";
 import type { Design, Direction } from "../../design.ts";
 import type { Blocking } from "./blocking.ts";
-import { comesOff, fastBodies } from "./links.ts";
+import { comesOff, components, fastBodies, LOOSE, linksOf } from "./links.ts";
 import { reversed } from "./pegs.ts";
 import type { Assembly, Removable, Union } from "./plan.ts";
 import type { Piece } from "./splits.ts";
@@ -44,11 +47,14 @@ const unionsOf = (root: Assembly): readonly Union[] =>
 /** In the order in which they went on; `along` is how they did. */
 function looseBodies(design: Design, unions: readonly Union[]): readonly Body[] {
   const { parts, joints } = design;
-  return fastBodies(design)
+  const panels = panelsThatComeOff(design);
+  return bodiesOf(design)
     .flatMap((places): readonly { readonly body: Body; readonly step: number }[] => {
       const ids = places.flatMap((place) => parts[place]?.id ?? []);
       const own = joints.filter(
-        (joint) => comesOff(joint) && ids.includes(joint.parts[0]) && !ids.includes(joint.parts[1]),
+        (joint) =>
+          (comesOff(joint) && ids.includes(joint.parts[0]) && !ids.includes(joint.parts[1])) ||
+          (panels.has(ids[0] ?? "") && joint.parts.filter((id) => ids.includes(id)).length === 1),
       );
       const step = unions.findLastIndex(({ work }) => work.some(({ joint }) => own.includes(joint)));
       const union = unions[step];
@@ -58,7 +64,7 @@ function looseBodies(design: Design, unions: readonly Union[]): readonly Body[] 
       const body: Body = {
         ...{ parts: ids, places, loose: crossing.every(({ kind }) => kind === "resting") },
         ...{ along: comes ? union.along : reversed(union.along) },
-        to: [...new Set(own.map(({ parts: [, mate] }) => mate))],
+        to: [...new Set(own.map(({ parts: [one, mate] }) => (ids.includes(mate) ? one : mate)))],
         joints: crossing.map(({ id }) => id),
         drives: unions.flatMap(({ work }) =>
           work.flatMap((each) => (crossing.includes(each.joint) ? each.drives : [])),
@@ -68,6 +74,52 @@ function looseBodies(design: Design, unions: readonly Union[]): readonly Body[] 
     })
     .toSorted((a, b) => a.step - b.step)
     .map(({ body }) => body);
+}
+
+/** What holds fast together; a panel that comes off by itself is a body of its own, with what is fixed to it. */
+function bodiesOf(design: Design): readonly (readonly number[])[] {
+  const panels = panelsThatComeOff(design);
+  const apart = (place: number): boolean => panels.has(design.parts[place]?.id ?? "");
+  return fastBodies(design).flatMap((body) => [
+    body.filter((place) => !apart(place)),
+    ...panelBodies(design).filter((places) => places.every((place) => body.includes(place) && apart(place))),
+  ]);
+}
+
+/** What lets a top slide on what it is fastened to: it comes off without harm. */
+const FREES: ReadonlySet<Method> = new Set<Method>([
+  ...(["slotted screws", "oversized holes with washers", "clips", "figure-eight fasteners"] as const),
+  ...(["buttons in a groove", "buttons in mortises"] as const),
+]);
+
+/** Bodies that hold together without those. */
+const panelBodies = ({ parts, joints }: Pick<Design, "parts" | "joints">): readonly (readonly number[])[] =>
+  components(
+    parts.map((_, i) => i),
+    linksOf({ parts, joints: joints.filter(({ kind, method }) => !LOOSE.includes(kind) && !FREES.has(method)) }),
+  );
+
+/**
+ * Glued-up panels that slide on what they are fastened to, and what is fixed to them: they want as many coats on the face that lies against the rest. Not
+ * those that are finished before they go on.
+ */
+export function panelsThatComeOff({
+  parts,
+  joints,
+  finishes = [],
+}: Pick<Design, "parts" | "joints" | "finishes">): ReadonlySet<string> {
+  const before = new Set(finishes.flatMap(({ alike = [] }) => alike));
+  const bodies = panelBodies({ parts, joints }).map((places) => places.flatMap((place) => parts[place] ?? []));
+  return new Set(
+    bodies.flatMap((body) => {
+      const ids = new Set(body.map(({ id }) => id));
+      const crossing = joints.filter((joint) => joint.parts.filter((id) => ids.has(id)).length === 1);
+      const slides = crossing.length > 0 && crossing.every(({ method, glue }) => FREES.has(method) && !glue);
+      // What it lies on is not a panel.
+      const panel = body.some((part) => makingOf(part).boards > 1) && 2 * body.length < parts.length;
+      return slides && panel && !body.some(({ id }) => before.has(id)) ? [...ids] : [];
+    }),
+  );
 }
 
 /** The way that it came, or else any. */

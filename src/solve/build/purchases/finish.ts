@@ -4,6 +4,7 @@ import type { Finishing } from "../../build.ts";
 import type { Design, Part } from "../../design.ts";
 import { bareUnder } from "../finishing/bare.ts";
 import { productKind } from "../finishing/products.ts";
+import { series } from "../steps/draft.ts";
 import type { Need } from "./need.ts";
 import { SQUARE_METRE, surface } from "./supplies.ts";
 
@@ -11,12 +12,10 @@ import { SQUARE_METRE, surface } from "./supplies.ts";
 const LOST = 1.1;
 
 /** For each finish: on what, and how large that is. */
-export const finishingOf = ({
-  finishes = [],
-  parts,
-  joints,
-  fittings,
-}: Pick<Design, "finishes" | "parts" | "joints" | "fittings">): readonly Finishing[] => {
+export const finishingOf = (
+  design: Pick<Design, "finishes" | "parts" | "joints" | "fittings" | "stock">,
+): readonly Finishing[] => {
+  const { finishes = [], parts, joints } = design;
   const hidden = new Map<string, number>();
   for (const { parts: pair, contact } of joints)
     for (const id of pair)
@@ -24,17 +23,15 @@ export const finishingOf = ({
         id,
         contact.reduce((so, { area }) => so + area / SQUARE_METRE, hidden.get(id) ?? 0),
       );
-  const seen = (part: Part): number => Math.max(0, surface(part) - (hidden.get(part.id) ?? 0));
   return finishes.map((finish) => {
-    const bare = bareUnder(finish, { parts, joints, fittings });
-    const own = finish.parts.filter((id) => !bare.has(id));
+    const bare = bareUnder(finish, design);
+    const seen = (part: Part): number =>
+      Math.max(0, surface(part) - (hidden.get(part.id) ?? 0) - (bare.faces.get(part.id) ?? 0) / SQUARE_METRE);
+    const own = finish.parts.filter((id) => !bare.parts.has(id));
     return {
       ...finish,
-      ...(own.length < finish.parts.length && {
-        parts: own,
-        surface: `${finish.surface} but drawer boxes`,
-        bare: [...bare],
-      }),
+      ...(own.length < finish.parts.length && { parts: own, bare: [...bare.parts] }),
+      ...(bare.what.length > 0 && { bareWhat: bare.what, surface: `${finish.surface} but ${series(bare.what)}` }),
       area: parts.filter(({ id }) => own.includes(id)).reduce((so, part) => so + seen(part), 0),
     };
   });

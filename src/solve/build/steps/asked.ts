@@ -20,6 +20,10 @@ const ASKED: readonly Asked[] = [
     tool: "Jointer and planer, or a jack plane and a try plane",
     why: "to bring rough wood to its sizes",
   },
+  { says: /\bfence\b|\byour saw\b/iu, tool: "Push stick", why: "for narrow pieces at the saw" },
+  { says: /\bsand\b/iu, tool: "Sanding block", why: "to keep faces flat and edges sharp" },
+  { says: /\brows?, .* apart\b/iu, tool: "Dividers", why: "to step off equal spaces" },
+  { says: /\bstraightedge\b/iu, tool: "Long straightedge", why: "to saw along, and to prove what is flat" },
   { says: /\bplane\b/iu, tool: "Hand plane", why: "to fit, and to take off what rubs" },
   { says: /\bscrape\b/iu, tool: "Scraper", why: "to take off hard glue" },
   {
@@ -27,8 +31,14 @@ const ASKED: readonly Asked[] = [
     tool: "Cauls: straight boards, waxed or taped",
     why: "to keep panels level under the clamps",
   },
+  {
+    says: /\bwaxed\b|\bwax what\b|\bor wax them\b/iu,
+    tool: "Candle or paste wax",
+    why: "so that glue lets go, and wood slides on wood",
+  },
   { says: /\b(?:brush|spread|put) glue\b/iu, tool: "Glue brush", why: "to spread glue into joints" },
   { says: /\bclamp the work|\bclamp the strip/iu, tool: "Two small clamps", why: "to hold what is cut and bored" },
+  { says: /\beach pair held by two small clamps/iu, tool: "Four small clamps", why: "to hold cauls" },
   { says: /\btap\b/iu, tool: "Mallet, and a block of scrap", why: "to bring joints and dowels home" },
   { says: /\bhammer\b/iu, tool: "Hammer", why: "for what is driven" },
   { says: /\bchisel\b/iu, tool: "Chisels", why: "to clean out corners" },
@@ -45,7 +55,8 @@ const ASKED: readonly Asked[] = [
   { says: /cloth tape/iu, tool: "Strong cloth tape", why: "to pull drawers out by" },
   { says: /\bshims?\b/iu, tool: "Shims or cards as thick as the gaps", why: "to keep gaps even" },
   { says: /\bsticks between\b/iu, tool: "Sticks of one thickness", why: "to let air between what rests" },
-  { says: /\bgloves\b/iu, tool: "Gloves", why: "for finish, as the can says, and for glass" },
+  { says: /\bgloves that glass\b/iu, tool: "Gloves that glass does not cut", why: "to carry panes" },
+  { says: /\bwear gloves(?! that glass)\b/iu, tool: "Gloves", why: "for finish, as the can says" },
   { says: /\bbrush it\b|\bbrush or\b/iu, tool: "Brush or roller", why: "to put on the finish" },
   {
     says: /\brub it\b|\bpad it\b|\bwipe off\b/iu,
@@ -72,6 +83,14 @@ export function askedBeside({ design }: Work): readonly Need[] {
   const sheets = design.stock.some(({ name, form }) => form === "sheet" && used.has(name));
   const kinds = new Set(design.fittings.flatMap(({ hardware }) => hardware.map(({ item }) => item.kind)));
   return [
+    ...(sheets
+      ? [
+          {
+            tool: "Circular saw with a guide rail or straightedge, and boards to lay sheets on",
+            why: "to break sheets down before they go to a table saw",
+          },
+        ]
+      : []),
     ...(sheets ? [{ tool: "Caliper", why: "to measure how thick sheets are; ten offcuts in a stack will do" }] : []),
     ...(kinds.has("caster") ? [] : [{ tool: "Level", why: "to set the piece up" }]),
   ];

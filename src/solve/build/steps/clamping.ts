@@ -19,8 +19,9 @@ import {
 import type { Clamping } from "../../build.ts";
 import { type AxisIndex, enclosing, INDICES } from "../../design/space.ts";
 import type { Joint } from "../../design.ts";
-import type { Work } from "./draft.ts";
+import { FIRST, type Work } from "./draft.ts";
 import type { Move } from "./moves.ts";
+import { standingOut } from "./standing-out.ts";
 
 /** Two cauls or pads. */
 const CAULS = inches(1);
@@ -56,7 +57,7 @@ export function clampingOf(work: Work, moves: readonly Move[]): readonly Clampin
     for (const { joint } of wanted.filter((one) => one.axis === axis))
       for (const at of pointsOver(work, joint, axis)) if (!points.some((other) => isNear(other, at))) points.push(at);
     if (points.length === 0) return [];
-    const opening = add(subtract(whole.high[axis], whole.low[axis]), CAULS);
+    const opening = add(subtract(whole.high[axis], whole.low[axis]), add(CAULS, standingOut(work, moves, axis)));
     return [{ count: points.length, opening: roundedUp(work, opening) }];
   });
 }
@@ -96,17 +97,18 @@ function longest(work: Work, { parts: [a, b] }: Joint, axis: AxisIndex): Length 
     .reduce(max, ZERO);
 }
 
-/** "Have 4 clamps ready that open 26 in." */
-export function clampText(work: Work, clamps: readonly Clamping[]): readonly string[] {
-  if (clamps.length === 0) return [];
+/** "First: set 4 clamps that open 26 in, and try everything dry": before there is glue on anything. */
+export function dryText(work: Work, clamps: readonly Clamping[], blocks: readonly string[] = []): readonly string[] {
   const each = clamps
     .toSorted((a, b) => compare(b.opening, a.opening))
     .map(
       ({ count, opening }) =>
         `${count} ${count === 1 ? "clamp that opens" : "clamps that open"} ${work.print(opening)}`,
     );
-  const most = Math.max(...clamps.map(({ count }) => count));
+  const most = Math.max(0, ...clamps.map(({ count }) => count));
+  const set = each.length === 0 ? "" : `set ${each.join(", and ")}, and `;
   return [
-    `Have ready: ${each.join(", and ")}.${most > MANY ? " With stiff boards as cauls along the joints every second one does." : ""}`,
+    `${FIRST}${set}try everything dry: glue grabs within minutes.${most > MANY ? " With stiff boards as cauls along the joints every second clamp does." : ""}`,
+    ...blocks,
   ];
 }

@@ -124,5 +124,8 @@ export const numberWord = (n: number): string => NUMBERS[n] ?? String(n);
 export const withArticle = (text: string): string => `${/^(8|11|18)\b/u.test(text) ? "an" : "a"} ${text}`;
 export const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
 
+/** Begins what has to be done before anything else of a step: a sentence that came after the act would come too late. */
+export const FIRST = "First: ";
+
 /** Stands for "step 12" until the steps have their numbers. */
 export const stepToken = (unit: string): string => `{step of ${unit}}`;

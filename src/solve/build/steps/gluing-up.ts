@@ -1,8 +1,10 @@
 /** Slabs and built-up panels: glued up first of all, flattened the day after, then cut to size. */
-import { add, inches, multiply, rational, ZERO } from "../../../units/index.ts";
+import { add, inches, multiply, rational, toNumber, ZERO } from "../../../units/index.ts";
 import type { Blank, Clamping, CutLine } from "../../build.ts";
 import { isCutLater, isGluedUp, makingOf } from "../../design/making/plain.ts";
-import { clampsOver, roundedUp } from "./clamping.ts";
+import type { Part } from "../../design.ts";
+import { SQUARE_METRE } from "../purchases/supplies.ts";
+import { clampsOver, dryText, roundedUp } from "./clamping.ts";
 import { capital, listed, type StepDraft, type Work } from "./draft.ts";
 import { laterToken } from "./later.ts";
 import { SAW_CAUTION, step } from "./making-step.ts";
@@ -13,9 +15,8 @@ import { liftCaution } from "./words/lifting.ts";
 /** Label instructions of PVA glues: clamped 30 to 60 minutes, no stress for 24 hours. */
 const CLAMPED = { for: "clamps", minutes: 45 } as const;
 const FLAT = { for: "glue before flattening", minutes: 24 * 60, binds: "strain" } as const;
-const CAUTION = "Have the clamps set and try everything dry before you spread glue: it grabs within minutes.";
-/** Minutes (common practice, no source): to joint and glue a board or a layer, to flatten a slab. */
-const MINUTES = { board: 15, flatten: 45 } as const;
+/** Minutes (common practice, no source): to joint and glue a board or a layer, to trim a slab, to plane both its faces flat by hand. */
+const MINUTES = { board: 15, flatten: 45, squareMetre: 120 } as const;
 
 const gluedLines = (work: Work, verb: "glue" | "plane"): readonly CutLine[] =>
   linesApart(
@@ -30,11 +31,13 @@ export function gluingUpSteps(work: Work): readonly StepDraft[] {
     const [first] = line.parts as [string, ...string[]];
     const { boards, layers } = makingOf(work.part(first));
     const blank = blankOf(work, first);
+    const clamps = blank.jointed ? [slabClamps(work, blank, boards)] : [];
     const lift = liftCaution(work, line.parts.slice(0, 1));
     return step(
       "glue-up",
       `Glue up ${listed(work, line.parts)}`,
       [
+        ...dryText(work, clamps),
         ...(blank.jointed ? edgeText(work, blank, boards) : []),
         ...(layers > 1 ? faceText(layers) : []),
         ...(line.parts.length > 1 ? ["Glue up one after another."] : []),
@@ -43,9 +46,9 @@ export function gluingUpSteps(work: Work): readonly StepDraft[] {
       {
         unit: line.mark,
         bench: line.parts.length * boards * layers * MINUTES.board,
-        cautions: [CAUTION, ...lift],
+        cautions: lift,
         waits: [CLAMPED, FLAT],
-        ...(blank.jointed && { clamps: [slabClamps(work, blank, boards)] }),
+        ...(clamps.length > 0 && { clamps }),
         ...(lift.length > 0 && { hands: 2 }),
         reminders: [
           "Take the clamps off after 45 minutes, and leave the work until the next day: flattened sooner, the joints sink later and show as lines.",
@@ -65,14 +68,17 @@ const slabClamps = (work: Work, { length, jointed = ZERO }: Blank, boards: numbe
 
 function edgeText(work: Work, blank: Blank, boards: number): readonly string[] {
   return [
-    `Lay the ${boards} boards side by side as they look best, the bark side of every other one down, the grain of all of them rising one way for the plane, and mark a triangle over all of them. Plane their edges until they close without light between them; each is about ${work.print(blank.jointed as Blank["length"])} wide then.`,
-    `Put ${clampsOver(blank.length)} clamps over the length, one under and the next above, with waxed cauls across the ends. Try it dry. Then spread glue on one edge of each joint and draw the clamps up from the middle, pressing the boards level as you go.`,
+    `Lay the ${boards} boards side by side as they look best, the bark side of every other one down, the grain of all of them rising one way for the plane, and mark a triangle over all of them. Plane one face of each until it lies flat, then the edges square to that face until they close without light between them; each is about ${work.print(blank.jointed as Blank["length"])} wide then.`,
+    `Put ${clampsOver(blank.length)} clamps over the length, one under and the next above, with waxed cauls above and below across both ends, each pair held by two small clamps. Then spread glue on one edge of each joint and draw the clamps up from the middle, pressing the boards level as you go.`,
   ];
 }
 
 const faceText = (layers: number): readonly string[] => [
   `Spread glue evenly over the whole face between the ${layers} layers, lay them together, and drive two brads into the waste so that they do not slide. Clamp all round and press the middle down with cauls.`,
 ];
+
+const planing = ({ width, length }: Part): number =>
+  Math.round((2 * MINUTES.squareMetre * toNumber(width) * toNumber(length)) / SQUARE_METRE);
 
 /** Kind by kind: flat and to thickness, and to size where it need not wait for the piece. */
 export function flatteningSteps(work: Work): readonly StepDraft[] {
@@ -89,7 +95,7 @@ export function flatteningSteps(work: Work): readonly StepDraft[] {
       [
         ...(slab
           ? [
-              `Scrape off the glue, plane one face flat across the joints, and work the other parallel to it, ${work.print(line.thickness)} thick.`,
+              `Scrape off the glue, plane one face flat across the joints, and work the other parallel to it, ${work.print(line.thickness)} thick: with a hand plane, first across the grain, then along it, or with a router on a sled that runs on two straight rails. Or have it planed or sanded to thickness in a shop whose machine takes ${work.print(line.width)}.`,
             ]
           : []),
         later
@@ -98,7 +104,11 @@ export function flatteningSteps(work: Work): readonly StepDraft[] {
       ],
       [],
       {
-        ...{ unit: line.mark, bench: line.parts.length * MINUTES.flatten, strains: true },
+        ...{
+          unit: line.mark,
+          bench: line.parts.length * (MINUTES.flatten + (slab ? planing(part) : 0)),
+          strains: true,
+        },
         ...{ cautions: [SAW_CAUTION], fresh: [first], of: line.parts, as: later ? "glued" : "sized" },
       },
     );

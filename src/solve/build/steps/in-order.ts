@@ -3,6 +3,7 @@ import type { Step, Timeline } from "../../build.ts";
 import { BENCH_DAY, type Calendar, calendarOf, scheduled } from "../schedule/index.ts";
 import type { StepDraft } from "./draft.ts";
 import type { Before } from "./precedence.ts";
+import { clampsFrom } from "./shared-clamps.ts";
 
 /** A step without its number, with the places (in the new order) of what comes before it. */
 export interface Timed {
@@ -37,7 +38,14 @@ export function inOrder(
     };
   });
   const bench = drafts.reduce((so, draft) => so + draft.bench, 0);
-  const { stints, ends, days } = calendarOf(jobs, found.order);
+  // Who has one set of clamps waits for it: that is in the days.
+  const clamps = clampsFrom(found.order.map((job) => drafts[job] as StepDraft));
+  const held = jobs.map((job, i) => {
+    const busy = clamps[place.get(i) ?? -1];
+    const from = busy ? found.order[busy.place] : undefined;
+    return busy && from !== undefined ? { ...job, after: [...job.after, { job: from, lag: busy.minutes }] } : job;
+  });
+  const { stints, ends, days } = calendarOf(held, found.order);
   return {
     steps,
     timeline: { bench, elapsed: found.elapsed, lowerBound: found.lowerBound, hoursADay: BENCH_DAY / 60 },

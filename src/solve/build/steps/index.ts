@@ -14,11 +14,13 @@ import { hardwareSteps, inHandStep } from "./hardware.ts";
 import { inOrder, type Timed } from "./in-order.ts";
 import { jigSteps } from "./jigs.ts";
 import { joiningSteps } from "./joining.ts";
+import { likeBefore } from "./like-before.ts";
 import { machiningSteps } from "./machining.ts";
 import { millingSteps } from "./milling.ts";
 import { pluggingSteps } from "./plugging.ts";
 import { precedence } from "./precedence.ts";
 import { ONCE, sawingSteps } from "./sawing.ts";
+import { withClampsTold } from "./shared-clamps.ts";
 import { toolsFor } from "./tools.ts";
 import { touchedBy } from "./touched.ts";
 import { inOneStep } from "./wishes/one-step.ts";
@@ -26,6 +28,7 @@ import { notApart } from "./wishes/own-step.ts";
 import { withWishes } from "./wishes/sequence.ts";
 import { withTitles, withWords } from "./wishes/told.ts";
 import { withJigs } from "./with-jigs.ts";
+import { inOneUnit } from "./words/one-unit.ts";
 
 export type { Work } from "./draft.ts";
 
@@ -54,16 +57,26 @@ export function stepsOf(work: Work): Steps {
   const merged = inOneStep(work, told.drafts, wished.before, touched);
   const ordered = inOrder(withTitles(work, merged.drafts), merged.before);
   if (!ordered) throw new Error("steps wait for each other");
-  const drafts = withJigs(work, withoutRepeats(ordered.steps.map(({ draft }) => draft)));
+  const drafts = withJigs(work, withClampsTold(likeBefore(withoutRepeats(ordered.steps.map(({ draft }) => draft)))));
   const units = drafts.flatMap(({ unit, also = [] }, i) => [unit, ...also].map((each) => [each, i + 1] as const));
   const lastOf = new Map(units.map(([unit, number]) => [stepToken(unit), `step ${number}`]));
   const firstOf = new Map(units.toReversed());
-  const named = (text: string): string => text.replace(/\{step of [^}]*\}/g, (token) => lastOf.get(token) ?? token);
+  const named = (text: string): string =>
+    inOneUnit(
+      text.replace(/\{step of [^}]*\}/g, (token) => lastOf.get(token) ?? token),
+      work.design.units,
+    );
   const numbers = (places: readonly number[]): readonly number[] => places.map((place) => place + 1);
   const steps = drafts.map((draft, i): Step => {
     const { after, afterWait, start, end } = ordered.steps[i] as Timed;
     return {
-      ...{ number: i + 1, ...draft, title: named(draft.title), text: draft.text.map(named) },
+      ...{
+        number: i + 1,
+        ...draft,
+        title: named(draft.title),
+        text: draft.text.map(named),
+        cautions: draft.cautions.map(named),
+      },
       ...{ after: numbers(after), afterWait: numbers(afterWait), start, end },
     };
   });
@@ -118,13 +131,20 @@ function puttingTogether(work: Work, finished: Set<string>): readonly StepDraft[
   ]);
 }
 
-/** A caution stands where a kind of work begins, not again in each step of a run; nor does what holds for all sawing. */
-const withoutRepeats = (drafts: readonly StepDraft[]): readonly StepDraft[] =>
-  drafts.map((draft, i) => {
-    const { cautions = [], text = [] } = drafts[i - 1] ?? {};
-    return {
-      ...draft,
-      cautions: draft.cautions.filter((caution) => !cautions.includes(caution)),
-      text: draft.text.filter((sentence) => !ONCE.has(sentence) || !text.includes(sentence)),
-    };
-  });
+/** A caution stands where a kind of work begins, not again in the steps right after; nor does what holds for all sawing. */
+const withoutRepeats = (drafts: readonly StepDraft[]): readonly StepDraft[] => {
+  const told = new Map<string, number>();
+  const isNew = (sentence: string, i: number): boolean => {
+    if (i - (told.get(sentence) ?? Number.NEGATIVE_INFINITY) < AGAIN) return false;
+    told.set(sentence, i);
+    return true;
+  };
+  return drafts.map((draft, i) => ({
+    ...draft,
+    cautions: draft.cautions.filter((caution) => isNew(caution, i)),
+    text: draft.text.filter((sentence) => !ONCE.has(sentence) || isNew(sentence, i)),
+  }));
+};
+
+/** Steps after which a reader has turned the page. */
+const AGAIN = 5;

@@ -48,14 +48,22 @@ function text(jig: Jig, work: Work): readonly string[] {
         holes.map(({ y }) => place(y)),
         `from the ${end} end`,
       )}, square to the face, right through.`,
-      `While a part lies flat, clamp the strip on it with its line over that of the holes and its ${end} end flush with the ${end === "lower" ? "lower end" : end} of the part. Set the stop on the drill to the depth of the holes and the thickness of the strip.`,
+      `While a part lies flat, clamp the strip on it with its line over that of the holes and its ${end} end flush with the ${end === "lower" ? "lower end" : end} of the part. ${stopText(jig, print)}`,
     ];
+  const inch = work.design.units === "inch";
+  const guided = work.plan.holes.some((hole, i) => !hole.through && jig.uses.holes.includes(i));
   const places = holes.map(({ x, y }) => `${place(x)} and ${place(y)}`);
   return [
     `${name}, for ${what}: cut a piece of ${wood} to ${print(width)} × ${print(length)}, and mark two edges that meet square.`,
     places.length > MOST
       ? `Bore ${bored} at each place that its drawing has, measured from these two edges, square to the face, right through.`
       : `From these two edges bore ${bored} at ${series(places)}, square to the face, right through.`,
-    `Screw a strip along both edges as a fence. Hold the fences against the edges of the part and bore through the template${handed ? "; turn it over for the other hand" : ""}.`,
+    `Screw a strip about ${inch ? "1 1/2 in" : "40 mm"} wide against both edges as a fence, so that it stands ${inch ? "1/2 in" : "12 mm"} past the face that lies on the part${handed ? ", and past the other too" : ""}: two screws about ${inch ? "1 1/4 in" : "30 mm"} long through each into the edge, in pilot holes. Hold the fences against the edges of the part and bore through the template${handed ? "; turn it over for the other hand" : ""}.${guided ? ` ${stopText(jig, print)}` : ""}`,
   ];
 }
+
+/** The bit passes the jig before it reaches the part. */
+const stopText = ({ thickness }: Jig, print: Work["print"]): string =>
+  thickness
+    ? `The stop is set for hole and jig together: where a step bores by it, its ${print(thickness)} are in the figure for the stop, not in the depth of the hole. If your offcut is thinner or thicker, set the stop by as much less or more.`
+    : "Measure how thick it is, and add this to the depth of the holes where you set the stop.";

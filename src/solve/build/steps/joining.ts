@@ -3,27 +3,32 @@ import { equal, max, min, subtract } from "../../../units/rational.ts";
 import type { Action, Clamping } from "../../build.ts";
 import type { Direction } from "../../design.ts";
 import { LOOSE } from "../order/links.ts";
-import { clampingOf, clampText } from "./clamping.ts";
+import { clampingOf, dryText } from "./clamping.ts";
+import { againText, newlySquare } from "./closing.ts";
 import { type Copies, copiesOf } from "./copies.ts";
 import { listed, numberWord, type StepDraft, series, type Work } from "./draft.ts";
 import { inFront } from "./in-front.ts";
 import { actionsOf } from "./join-actions.ts";
 import { grouped, hangs, type Move, type Unit, unitsOf } from "./moves.ts";
-import { squareOf } from "./square.ts";
+import { blockText } from "./standing-out.ts";
 import { builtNames, standingName, titleOf } from "./titles.ts";
 import { bodyWords, theBody } from "./words/bodies.ts";
 import { WALL_CAUTION } from "./words/fitted.ts";
 import { insideText } from "./words/inside.ts";
 import { isLowered, joiningText } from "./words/joining.ts";
 import { liftCaution } from "./words/lifting.ts";
+import { boxTexts, roomTexts } from "./words/openings.ts";
+import { inLineTexts, squareTexts } from "./words/true.ts";
 
 /** Glue: clamps off after 45 minutes, no strain before the next day (label instructions of PVA glues, 30 to 60 min and 24 h). */
 const CLAMPED = { for: "clamps", minutes: 45 } as const;
 const CURED = { for: "glue to harden", minutes: 24 * 60, binds: "strain" } as const;
 const HARDENS =
-  "Leave it clamped for 45 minutes. Until the next day it may be handled and added to with care, but not planed, sanded, hammered at or loaded.";
-const GLUE_CAUTION = "Have the clamps set and try everything dry before you spread glue: it grabs within minutes.";
+  "Leave it clamped for 45 minutes. Until the next day it may be handled and added to with care, screws driven too, but not planed, sanded, hammered at or loaded.";
 const SCREW_CAUTION = "Wear eye protection, and keep your free hand away from where the point would come out.";
+
+const OPEN_CAUTION =
+  "A case with open drawers can tip over until it is tied to the wall or loaded below: try one drawer at a time, empty, with a hand on the case.";
 
 const GLASS_CAUTION =
   "Wear gloves that glass does not cut and eye protection, and carry a pane upright. Put none in that is chipped or has a crack.";
@@ -103,17 +108,23 @@ function joiningStep(
     ...((struck || (turned && lift.length > 0)) && { strains: true as const }),
     ...(hung && { inTheRoom: true as const }),
     text: [
+      ...(hung ? [] : insideText(work, first.present, [...last.present, ...last.arriving])),
+      ...(hung ? [] : againText(work, moves)),
+      ...(glued ? dryText(work, clamps, blockText(work, moves)) : []),
       ...(isLowered(work, moves, place.up) ? [loweredText(work, moves, place)] : turning(place)),
-      ...clampText(work, clamps),
       ...joiningText(work, moves, place.up, {
         built: first.arrivesBuilt ? theBody(builtNames(moves, place.units)) : null,
         stands: standingName(first, place.units),
       }),
       ...(square
         ? [
-            `Check that it is square: the diagonals${square.on ? ` across its ${square.on}` : ""} measure ${work.print(square.value)} each, equal within ${work.print(square.within)}.`,
+            `Check that it is square: measure ${square.on ? `across its ${square.on} ` : ""}from corner to corner, outside. Both diagonals are ${work.print(square.value)}, equal within ${work.print(square.within)}.`,
           ]
         : []),
+      ...(square || hung || !glued ? [] : squareTexts(work, joints)),
+      ...(glued ? inLineTexts(work, joints) : []),
+      ...(first.arrivesBuilt ? [] : boxTexts(work, first.present, [...last.present, ...last.arriving])),
+      ...roomTexts(work, first.present, [...last.present, ...last.arriving]),
       ...copiesText(work, copies),
       ...(n > 1 && clamps.length > 0
         ? [
@@ -124,16 +135,13 @@ function joiningStep(
     cautions: [
       ...lift,
       ...(hung ? [WALL_CAUTION] : []),
+      ...(joints.some(({ kind, method }) => kind === "running" && method.endsWith("slides")) ? [OPEN_CAUTION] : []),
       ...(!first.arrivesBuilt && fresh.some((id) => work.stock(work.part(id).stock).form === "pane")
         ? [GLASS_CAUTION]
         : []),
-      ...(glued ? [GLUE_CAUTION] : []),
       ...(drives.some(({ tool }) => tool !== "hand") ? [SCREW_CAUTION] : []),
     ],
-    reminders: [
-      ...(hung ? [] : insideText(work, first.present, [...last.present, ...last.arriving])),
-      ...(glued ? [HARDENS] : []),
-    ],
+    reminders: glued ? [HARDENS] : [],
     actions: everyCopy.flatMap((copy) => [...copy.flatMap((move) => actionsOf(work, move)), ...measuring(work, copy)]),
     shows: {
       // Of a piece that is hung only what it hangs by is marked.
@@ -185,12 +193,6 @@ function copiesText(work: Work, { all, unit }: Copies): readonly string[] {
     `${make} They go together alike${differ ? " and differ in height" : ""}; take for each:`,
     ...all.map((each) => `– ${bodyWords(each.parts) ?? each.name}: ${marks(each)}.`),
   ];
-}
-
-/** The diagonals, where these moves close a flat frame. */
-function newlySquare(work: Work, moves: readonly Move[]): ReturnType<typeof squareOf> {
-  const [first, last] = [moves[0] as Move, moves.at(-1) as Move];
-  return squareOf(work, first.present) ? null : squareOf(work, [...last.present, ...last.arriving]);
 }
 
 function measuring(work: Work, moves: readonly Move[]): readonly Action[] {

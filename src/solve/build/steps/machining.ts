@@ -145,6 +145,11 @@ function boringStep(work: Work, line: CutLine): StepDraft {
   );
 }
 
+/** Shapes that are sawn first; the others are planed, or cut with a router. */
+const SAWN: ReadonlySet<Feature["kind"]> = new Set<Feature["kind"]>([
+  ...(["angled end", "arch", "cut-out", "rounded corner", "notch"] as const),
+]);
+
 /** Ends at an angle, or tapers, chamfers and bevels; kinds of part that are shaped in the same words, such as mirror images, share a step. */
 function shaping(work: Work, lines: readonly CutLine[], wanted: (feature: Feature) => boolean): readonly StepDraft[] {
   const kindsOf = (line: CutLine): readonly Feature["kind"][] => {
@@ -179,7 +184,7 @@ function shaping(work: Work, lines: readonly CutLine[], wanted: (feature: Featur
       {
         unit: (alike[0] as CutLine).mark,
         bench: parts.length * MINUTES.shape,
-        cautions: [SAW_CAUTION],
+        cautions: [own.some((kind) => SAWN.has(kind)) ? SAW_CAUTION : ROUTER_CAUTION],
         fresh: alike.map((line) => line.parts[0] as string),
         as: "worked",
       },

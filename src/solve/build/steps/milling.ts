@@ -4,10 +4,10 @@ import type { CutLine } from "../../build.ts";
 import { isCutLater, isGluedUp } from "../../design/making/plain.ts";
 import { unplaned } from "../../design/stock/label.ts";
 import type { Stock } from "../../design.ts";
-import { capital, listed, type StepDraft, type Work } from "./draft.ts";
+import { capital, listed, type StepDraft, series, type Work } from "./draft.ts";
 import { laterToken } from "./later.ts";
 import { SAW_CAUTION, step } from "./making-step.ts";
-import { linesApart } from "./wishes/own-key.ts";
+import { groupedBy, linesApart, ownKey } from "./wishes/own-key.ts";
 import { cutSize } from "./words/cutting.ts";
 
 /** Minutes for each part (common practice, no source): to flatten and rip it, to bring it to its size. */
@@ -18,9 +18,14 @@ const REST = { for: "wood to rest", minutes: 12 * 60 } as const;
 const LEAST = inches(12);
 const SHORT = "Pieces under 12 in (300 mm) are too short to plane by machine: plane two of them in one.";
 
-/** Rough pieces planed, and cut to their sizes when they have rested: two steps for each stock. */
+interface Lot {
+  readonly stock: Stock;
+  readonly lines: readonly CutLine[];
+}
+
+/** Rough pieces planed, all that rest together in one step, and those of each stock cut to their sizes when they have rested. */
 export function millingSteps(work: Work): readonly StepDraft[] {
-  return work.design.stock.flatMap((stock) => {
+  const lots = work.design.stock.flatMap((stock): readonly Lot[] => {
     const rough = new Set(
       work.blanks
         .filter(({ stock: name, why }) => name === stock.name && why === "rough")
@@ -30,48 +35,67 @@ export function millingSteps(work: Work): readonly StepDraft[] {
       const part = work.part(line.parts[0] as string);
       return rough.has(part.id) && !isGluedUp(part);
     });
-    return linesApart(work, { verb: "plane" }, lines).flatMap((own) => planing(work, stock, own));
+    return linesApart(work, { verb: "plane" }, lines).flatMap((own) => (own.length > 0 ? [{ stock, lines: own }] : []));
   });
+  const together = groupedBy(lots, ({ lines }) => ownKey(work, { verb: "plane" }, partsOf(lines)));
+  return together.flatMap((own) => [roughly(work, own), ...own.map((lot) => toSize(work, lot))]);
 }
 
-function planing(work: Work, stock: Stock, lines: readonly CutLine[]): readonly StepDraft[] {
-  const parts = lines.flatMap((line) => line.parts);
-  const thickness = lines[0]?.thickness;
-  if (thickness === undefined) return [];
-  const fresh = lines.map((line) => line.parts[0] as string);
+const partsOf = (lines: readonly CutLine[]): readonly string[] => lines.flatMap(({ parts }) => parts);
+const firstsOf = (lines: readonly CutLine[]): readonly string[] => lines.flatMap(({ parts: [first] }) => first ?? []);
+const cautionsFor = (lines: readonly CutLine[]): readonly string[] => [
+  SAW_CAUTION,
+  ...(lines.some(({ length }) => less(length, LEAST)) ? [SHORT] : []),
+];
+
+/** More woods are not named in a title. */
+const MOST = 2;
+
+function roughly(work: Work, lots: readonly Lot[]): StepDraft {
+  const lines = lots.flatMap((lot) => lot.lines);
+  // It is rough by the title.
+  const woods = [...new Set(lots.map(({ stock }) => unplaned(stock.label).replace(/ rough$/u, "")))];
+  const parts = partsOf(lines);
+  return step(
+    "mill",
+    `Plane the rough pieces${woods.length <= MOST ? ` of ${series(woods)}` : ""}`,
+    [
+      "Flatten a face of each piece, plane the other parallel to it but a little over thickness, straighten an edge, and rip a little over width.",
+      ...(lots.length > 1 ? [`A little over ${series(lots.map((lot) => thicknessText(work, lot)))}.`] : []),
+      "Let the pieces rest overnight with sticks between them: wood moves when it is planed.",
+    ],
+    [],
+    {
+      ...{ unit: `${lots[0]?.stock.name} roughly`, bench: parts.length * MINUTES.rough, waits: [REST] },
+      ...{ fresh: firstsOf(lines), of: parts, cautions: cautionsFor(lines), as: "sawn" as const },
+    },
+  );
+}
+
+const thicknessText = (work: Work, { lines }: Lot): string =>
+  `${work.print((lines[0] as CutLine).thickness)} for ${series([...new Set(lines.map(({ mark }) => mark))])}`;
+
+function toSize(work: Work, { stock, lines }: Lot): StepDraft {
+  const parts = partsOf(lines);
   const isLater = (line: CutLine): boolean => isCutLater(work.part(line.parts[0] as string));
   const later = lines.filter(isLater);
   const now = lines.filter((line) => !isLater(line));
-  const cautions = [SAW_CAUTION, ...(lines.some(({ length }) => less(length, LEAST)) ? [SHORT] : [])];
-  return [
-    step(
-      "mill",
-      `Plane the rough pieces of ${unplaned(stock.label)}`,
-      [
-        "Flatten a face of each piece, plane the other parallel to it but a little over thickness, straighten an edge, and rip a little over width.",
-        "Let the pieces rest overnight with sticks between them: wood moves when it is planed.",
-      ],
-      [],
-      {
-        ...{ unit: `${stock.name} roughly`, bench: parts.length * MINUTES.rough, waits: [REST], fresh, of: parts },
-        ...{ cautions, as: "sawn" },
-      },
-    ),
-    step(
-      "mill",
-      now.length > 0
-        ? `Bring the parts from ${unplaned(stock.label)} to size`
-        : `Plane the parts from ${unplaned(stock.label)} to thickness`,
-      [
-        `Plane them to their thickness (${work.print(thickness)}) all at one setting, with two spare pieces for trying cuts${now.length > 0 ? "; then to width, and cut them to length against a stop" : ""}.`,
-        ...now.map((line) => `${capital(listed(work, line.parts))}: ${cutSize(work, line.parts[0] as string)}.`),
-        ...later.map(
-          (line) =>
-            `Leave ${listed(work, line.parts)} as wide and long as ${line.parts.length === 1 ? "it is" : "they are"}, with one edge straight: cut to size in ${laterToken(line.mark)}.`,
-        ),
-      ],
-      [],
-      { unit: stock.name, bench: parts.length * MINUTES.size, cautions, fresh, of: parts, as: "sized" },
-    ),
-  ];
+  const wood = unplaned(stock.label).replace(/ rough$/u, "");
+  return step(
+    "mill",
+    now.length > 0 ? `Bring the parts from ${wood} to size` : `Plane the parts from ${wood} to thickness`,
+    [
+      `Plane them to their thickness (${work.print((lines[0] as CutLine).thickness)}) all at one setting, and with them two offcuts of the same boards for trying cuts${now.length > 0 ? "; then to width, and cut them to length against a stop" : ""}.`,
+      ...now.map((line) => `${capital(listed(work, line.parts))}: ${cutSize(work, line.parts[0] as string)}.`),
+      ...later.map(
+        (line) =>
+          `Leave ${listed(work, line.parts)} as wide and long as ${line.parts.length === 1 ? "it is" : "they are"}, with one edge straight: cut to size in ${laterToken(line.mark)}.`,
+      ),
+    ],
+    [],
+    {
+      ...{ unit: stock.name, bench: parts.length * MINUTES.size, cautions: cautionsFor(lines) },
+      ...{ fresh: firstsOf(lines), of: parts, as: "sized" },
+    },
+  );
 }

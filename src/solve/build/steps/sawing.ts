@@ -18,8 +18,12 @@ const MARK = {
 const RESERVED =
   "The layout keeps room for the largest size that a part comes to with stock of another thickness: measure yours first, set fence and stop to the sizes for it, and the rest is offcut.";
 
+/** Common practice, no source. */
+const STRAIGHT =
+  "A rough board has no straight edge yet: saw it to length first, then straighten one edge, with a jointer or a plane, or along a straightedge that is screwed or clamped on. Rip no rough edge against a fence.";
+
 /** What holds for all sawing: it need not be said again in the next step. */
-export const ONCE: ReadonlySet<string> = new Set([RESERVED, ...Object.values(MARK)]);
+export const ONCE: ReadonlySet<string> = new Set([RESERVED, STRAIGHT, ...Object.values(MARK)]);
 
 /** Sawing from boards and sheets, a step for each stock, but for what is wished apart. What the piece has yet to tell is left as the layout has it. */
 export function sawingSteps(work: Work): readonly StepDraft[] {
@@ -44,7 +48,9 @@ function sawingStep(work: Work, stock: Stock, blanks: readonly Blank[], isFirst:
   return [
     step(
       "make",
-      rough ? `Saw the rough pieces from ${unplaned(stock.label)}` : `Cut the parts from ${stock.label}`,
+      rough
+        ? `Saw the rough pieces from ${unplaned(stock.label).replace(/ rough$/u, "")}`
+        : `Cut the parts from ${stock.label}`,
       sawingText(work, stock, lines, blanks),
       [{ do: "make", blanks: now.map((blank) => blank.id) }],
       { unit: stock.name, bench: now.length * BLANK, cautions: [SAW_CAUTION], fresh, as: "sawn" },
@@ -64,6 +70,9 @@ function sawingText(work: Work, stock: Stock, lines: readonly CutLine[], blanks:
   });
   const later = lines.filter((line) => waitsInWood(work, line.parts[0] as string));
   return [
+    ...(stock.form === "board" && cuts.length > 0 && blanks.some(({ why }) => why === "rough" || why === "glue-up")
+      ? [STRAIGHT]
+      : []),
     ...cuts,
     ...strips.map((blank) => stripText(work, blank)),
     ...thickText(work, stock, blanks),

@@ -6,6 +6,7 @@ import type { Feature } from "../../design.ts";
 import { askedBeside, askedFor } from "./asked.ts";
 import { markedFrom, matingsOf } from "./dowelled.ts";
 import { type Need, series, type Work } from "./draft.ts";
+import { inOneUnit } from "./words/one-unit.ts";
 
 const DRIVERS: Readonly<Partial<Record<Tool, Need>>> = {
   straight: { tool: "Drill and driver, bits 6 in (150 mm) long", why: "to drive the screws" },
@@ -50,9 +51,10 @@ export function toolsFor(work: Work, steps: readonly Step[]): readonly Need[] {
   );
   const drivers = actions.flatMap((action) => (action.do === "drive" ? [action.tool] : []));
   const all: readonly (Need | undefined)[] = [
-    { tool: "Tape measure, pencil and square", why: "to mark out" },
+    { tool: "Tape measure, rule, square, pencil and marking knife", why: "to mark out" },
     { tool: "Saw with a stop for equal lengths", why: "to cut the parts to size" },
     ...features.map((kind) => kind && CUTTERS[kind]),
+    ...cutterWidths(work, actions),
     ...bits(work),
     ...dowelling(work),
     ...drivers.map((tool) => DRIVERS[tool]),
@@ -61,11 +63,34 @@ export function toolsFor(work: Work, steps: readonly Step[]): readonly Need[] {
     ...askedBeside(work),
   ];
   const seen = new Set<string>();
-  return all.filter((need): need is Need => {
-    if (!need || seen.has(need.tool)) return false;
+  return all.flatMap((need) => {
+    if (!need || seen.has(need.tool)) return [];
     seen.add(need.tool);
-    return true;
+    return [{ ...need, tool: inOneUnit(need.tool, work.design.units) }];
   });
+}
+
+const HOUSED: ReadonlySet<Feature["kind"]> = new Set<Feature["kind"]>(["groove", "dado", "slot"]);
+
+/** The widths of grooves and slots: no cutter may be wider. */
+function cutterWidths(work: Work, actions: readonly Step["actions"][number][]): readonly Need[] {
+  const widths = actions.flatMap((action) =>
+    action.do === "machine"
+      ? action.features.flatMap((i) => {
+          const feature = work.part(action.part).features[i];
+          return feature && HOUSED.has(feature.kind) && "size" in feature ? [feature.size[1]] : [];
+        })
+      : [],
+  );
+  const told = [...new Set(widths.toSorted(compare).map(work.print))];
+  return told.length === 0
+    ? []
+    : [
+        {
+          tool: `Router bits or saw blades no wider than ${series(told)}`,
+          why: "for the grooves and slots, in one pass or several",
+        },
+      ];
 }
 
 /** What brings the two holes of a dowel into one line. */
@@ -73,10 +98,16 @@ function dowelling(work: Work): readonly Need[] {
   const all = new Set(matingsOf(work).map(({ joint }) => joint.id));
   if (all.size === 0) return [];
   const marked = new Set(markedFrom(work).map(({ joint }) => joint.id));
-  const rods = work.plan.fasteners.filter(({ joint }) => marked.has(joint)).map(({ rod }) => rod);
-  const sizes = [...new Set(rods.toSorted(compare).map((rod) => work.drill(rod)))];
+  const rods = work.plan.fasteners.filter(({ joint }) => marked.has(joint)).toSorted((a, b) => compare(a.rod, b.rod));
+  const sizes = [...new Set(rods.map(({ rod }) => work.drill(rod)))].map((size) => {
+    const own = [...marked].map(
+      (joint) => rods.filter((each) => each.joint === joint && work.drill(each.rod) === size).length,
+    );
+    return `${Math.max(...own)} of ${size}`;
+  });
   return [
     { tool: "Dowelling jig", why: "so that holes in ends and edges stand square, all from one face" },
+    { tool: "Drill guide, or a block bored square under a drill press", why: "so that holes in faces stand square" },
     ...(sizes.length > 0
       ? [{ tool: `Dowel centres: ${sizes.join(", ")}`, why: "to mark holes from those that they meet" }]
       : []),
@@ -124,5 +155,5 @@ function clampNeed(work: Work, steps: readonly Step[]): Need | undefined {
   }
   if (counts.length === 0) return undefined;
   const told = counts.map(({ reach, count }) => `${count} that ${count === 1 ? "opens" : "open"} ${work.print(reach)}`);
-  return { tool: `Clamps: ${series(told)}`, why: "so many are on at once in the largest glue-ups" };
+  return { tool: `Clamps: ${series(told)}`, why: "for the largest glue-ups, all on at once" };
 }

@@ -77,7 +77,7 @@ export function movingScrews(
         ...{ number, at, size, length, through, room: depthAt(hold.solid, at, axis, sign) },
         head: "round",
         seat: counterbore.n > 0n ? "sunk" : "proud",
-        ...{ with: [washer.item], headDiameter: washer.diameter },
+        ...{ with: [`${washer.item}, hole for ${size.name}`], headDiameter: washer.diameter },
         ...(!held && { slack: slackAlong(indexOf(still.across), room) }),
       },
       context,

@@ -64,7 +64,7 @@ export function screws(site: Site, moved: RowShift, context: FasteningContext): 
         head: style,
         seat: plug ? "plugged" : sunk ? "sunk" : style === "round" ? "proud" : "flush",
         ...(plug && { with: [plug.item] }),
-        ...(washer && { with: [washer.item], headDiameter: washer.diameter }),
+        ...(washer && { with: [`${washer.item}, hole for ${size.name}`], headDiameter: washer.diameter }),
       },
       context,
     );

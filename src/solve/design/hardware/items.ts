@@ -83,11 +83,7 @@ function itemOf(kind: HardwareKind, draft: HardwareDraft | null, context: ItemsC
     }
   }
   if (!complete) return null;
-  // Hardware is made in millimetres: what is no fraction of an inch is told in them.
-  const print = (length: Length): string =>
-    context.units === "inch" && !isMark(length) && isTenth(length)
-      ? `${toMillimetres(length)} mm`
-      : context.printItem(length);
+  const print = (length: Length): string => sayMade(length, context);
   const decides = Object.entries(kind.fields).flatMap(([name, { decides: asked, is }]) => {
     const range = ranges.get(name);
     const one = measures.get(name);
@@ -112,6 +108,13 @@ function itemOf(kind: HardwareKind, draft: HardwareDraft | null, context: ItemsC
     price: draft?.price?.value ?? null,
   };
 }
+
+/** Hardware is made in millimetres: what is no fraction of an inch is told in them. */
+export const sayMade = (
+  length: Length,
+  { units, printItem }: { readonly units: Units; readonly printItem: (length: Length) => string },
+): string =>
+  units === "inch" && !isMark(length) && isTenth(length) ? `${toMillimetres(length)} mm` : printItem(length);
 
 const isMark = (length: Length): boolean => multiply(length, rational(64, UNITS_PER_INCH)).d === 1n;
 const isTenth = (length: Length): boolean => multiply(length, rational(10, UNITS_PER_MM)).d === 1n;

@@ -1,10 +1,10 @@
 import { fitsNothing } from "../../../findings/rules/fits-nothing.ts";
 import { millimetres } from "../../../units/length.ts";
-import { add, half, min, multiply, subtract } from "../../../units/rational.ts";
+import { add, half, min, subtract } from "../../../units/rational.ts";
 import { shift, withAxis } from "../space.ts";
 import { type Fitter, type FittingSite, outwards } from "./fitter.ts";
 import { measureOf } from "./items.ts";
-import { IN, screwedOn } from "./screwed.ts";
+import { reachOf, screwedOn } from "./screwed.ts";
 
 /** The plate on the lid (common practice, no source). */
 const PLATE = millimetres(3);
@@ -23,7 +23,7 @@ export const fitLidSupport: Fitter = (site, context) => {
   const [high, wide, thick] = [measureOf(item, "high"), measureOf(item, "wide"), measureOf(item, "thick")];
   const under = against.body.low[2];
   // Its uppermost screw stands so far above its middle.
-  const reach = subtract(half(high), multiply(high, IN));
+  const reach = reachOf(high);
   const wood = subtract(part.body.high[2], add(add(ABOVE, half(measureOf(item, "pilot"))), reach));
   const at = draft.place.up ? site.at : withAxis(site.at, 2, min(subtract(under, half(high)), wood));
   const body = screwedOn({ ...site, run: 2, at }, { long: high, wide, thick, passed: PLATE }, context);

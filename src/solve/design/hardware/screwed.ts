@@ -1,8 +1,9 @@
 /** What is held by screws from outside: a plate or block on a face, and the pilot holes under it. */
 import { fitsNothing } from "../../../findings/rules/fits-nothing.ts";
 import type { Solid } from "../../../geometry/index.ts";
-import type { Length } from "../../../units/length.ts";
+import { inches, type Length, millimetres, UNITS_PER_INCH } from "../../../units/length.ts";
 import { add, compare, half, min, multiply, negate, rational, subtract, ZERO } from "../../../units/rational.ts";
+import { roundTo } from "../../../units/round.ts";
 import type { Hole, Point } from "../../design.ts";
 import { type AxisIndex, extent, shift, thirdAxis, unit } from "../space.ts";
 import { type FitterContext, type FittingSite, outwards } from "./fitter.ts";
@@ -18,7 +19,11 @@ export interface Plate {
 }
 
 /** Screws stand this share of a plate's size in from its ends. */
-export const IN = rational(1, 6);
+const IN = rational(1, 6);
+
+/** From the middle of a plate to its outer screws: to a mark, so that the distance between two holes and their places along a part agree on paper. */
+export const reachOf = (size: Length): Length =>
+  roundTo(subtract(half(size), multiply(size, IN)), markFor(size), "down");
 
 /** The plate in its place and its pilot holes; null where its screws do not reach the wood, which has been reported. */
 export function screwedOn(
@@ -50,11 +55,14 @@ export function pilot({ id, part, axis, sign, body }: FittingSite, at: Point, di
 
 /** One screw in each corner of a plate with four; else a row along its middle. */
 function pattern(count: number, at: Point, run: AxisIndex, cross: AxisIndex, { long, wide }: Plate): readonly Point[] {
-  const inset = (size: Length): Length => subtract(half(size), multiply(size, IN));
-  const [a, b] = [inset(long), inset(wide)];
+  const [a, b] = [reachOf(long), reachOf(wide)];
   if (count === 4) return [negate(a), a].flatMap((x) => [negate(b), b].map((y) => shift(shift(at, run, x), cross, y)));
   if (count < 2) return [at];
   return Array.from({ length: count }, (_, i) =>
     shift(at, run, add(negate(a), multiply(add(a, a), rational(i, count - 1)))),
   );
 }
+
+/** Half a millimetre for what is made in millimetres. */
+const markFor = (size: Length): Length =>
+  multiply(size, rational(32, UNITS_PER_INCH)).d === 1n ? inches(1, 32) : millimetres(1, 2);

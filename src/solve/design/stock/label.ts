@@ -23,13 +23,21 @@ export const planedTo = (thickness: Length, { planedWide }: StockMeasures, units
  * `white oak, 4/4 planed to 3/4`.
  */
 export function stockLabel(draft: StockDraft, wood: Wood, planed: string | null): string {
-  const text = draft.soldAs === undefined ? null : plainText(draft.soldAs.value);
+  const text = draft.soldAs === undefined ? null : named(plainText(draft.soldAs.value));
+  const called = wood.called === null ? null : named(wood.called);
   const said = text !== null && wood.called !== null && plainName(text).includes(wood.called);
-  const name = draft.wood === undefined || said ? null : wood.called;
+  const name = draft.wood === undefined || said ? null : called;
   if (text === null) return name ?? draft.name;
   if (planed === null) return name === null ? text : `${text} ${name}`;
   return name === null ? `${text}, ${planed}` : `${name}, ${text} ${planed}`;
 }
+
+/** Woods that are called by a country or a person have a capital there. */
+const named = (text: string): string =>
+  text.replace(
+    /\b(?:european|american|african|norway|douglas|engelmann|oregon|honduras|japanese|siberian)\b/gu,
+    (word) => `${word.charAt(0).toUpperCase()}${word.slice(1)}`,
+  );
 
 /** What rough boards are called as they are bought, before they are planed: `white oak, 4/4`. */
 export const unplaned = (label: string): string => label.replace(/,? planed to .*$/u, "");

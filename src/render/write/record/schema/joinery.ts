@@ -101,6 +101,7 @@ export const drill: Schema = fields({
   holes: about("Places in `holes`.", list(count)),
   what: text,
   depth: about("Where the stop is set, or what ends the hole.", either(size, oneOf("through", "flush", "by the jig"))),
+  jig: about("Id of the jig that guides the bit; its thickness is in `depth`, unless that is null.", orNull(text)),
   slot: orNull(size),
   backing: orNull(oneOf("scrap", "the wall")),
   into: about(
@@ -145,6 +146,7 @@ export const jig: Schema = fields({
   width: size,
   length: size,
   from: about("The stock of the offcut that it is cut from; null: any scrap.", orNull(text)),
+  thickness: about("Of that stock; null: of scrap.", orNull(size)),
   holes: list(fields({ x: size, y: size, diameter: size })),
 });
 export const pattern: Schema = fields({

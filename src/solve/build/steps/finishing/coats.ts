@@ -1,9 +1,10 @@
 /** Putting on the finish: a step for each, after what is finished before it is built in. */
 import type { Action, Finishing } from "../../../build.ts";
-import { makingOf } from "../../../design/making/plain.ts";
 import { gritWords } from "../../finishing/abrasives.ts";
+import { bareTexts } from "../../finishing/bare.ts";
+import { SLIDE_SEATS } from "../../finishing/schedule.ts";
 import { panesOf } from "../../order/glazing.ts";
-import { listed, numberWord, pluralOf, type StepDraft, type Work } from "../draft.ts";
+import { listed, numberWord, pluralOf, type StepDraft, series, type Work } from "../draft.ts";
 import { step } from "../making-step.ts";
 import { groupedBy, ownKey } from "../wishes/own-key.ts";
 import { FUMES, productOf, RAGS } from "./products.ts";
@@ -13,9 +14,6 @@ const MINUTES = { sand: 3, coat: 15 } as const;
 
 /** Both faces take up moisture alike only under as many coats. */
 const ALIKE = "Give both faces as many coats: wood that is sealed on one face only cups.";
-
-/** What smells goes nowhere where no air comes. */
-const BARE = "Leave the boxes of the drawers bare inside and outside, or wax them: oil smells there for months.";
 
 interface Coated {
   readonly parts: readonly string[];
@@ -179,26 +177,26 @@ function lastCoat(work: Work, finish: Finishing, parts: readonly string[]): Step
     kinds > MOST
       ? { fresh: [], present: all.filter((id) => !apart.has(id)) }
       : { fresh: parts, present: all.filter((id) => !parts.includes(id)) };
-  const everything = bare.length > 0 ? "everything but the boxes of the drawers" : "everything";
+  const { bareWhat } = finish;
+  const everything = bareWhat ? `everything but ${series(bareWhat)}` : "everything";
   const what = one ? everything : kinds > MOST ? "all that has no other finish" : listed(work, parts);
-  const mind = [...(bare.length > 0 ? [BARE] : []), ...undersideText(work, parts)];
+  const seats = work.plan.hardware.some(({ item }) => /^(?:side|undermount) slide$/u.test(item.kind));
+  const mind = [
+    ...bareTexts(finish),
+    ...frontTexts(work, finish),
+    ...(seats && !bareWhat && one ? [`Keep it off ${SLIDE_SEATS}.`] : []),
+  ];
   return coatStep(finish, { parts, title, unit: `finish ${finish.surface}`, what, mind, ...shown });
 }
 
-/** A glued-up panel that stays screwed on has a face that is badly reached, and needs as many coats there. */
-function undersideText(work: Work, parts: readonly string[]): readonly string[] {
-  const off = new Set(work.plan.removable.flatMap((body) => body.parts));
-  const held = parts.filter(
-    (id) =>
-      (makingOf(work.part(id)).boards ?? 1) > 1 &&
-      !off.has(id) &&
-      work.design.joints.some(({ kind, parts: pair }) => kind === "sliding" && pair.includes(id)),
+/** A front that is screwed to a bare box stays on it: what is left free of its back has its coats there. */
+function frontTexts({ design }: Work, { parts, bare = [] }: Finishing): readonly string[] {
+  const own = design.joints.filter(
+    ({ setWith, parts: [box, front] }) => setWith && bare.includes(box) && parts.includes(front),
   );
-  if (held.length === 0) return [];
-  const [it, lies] = held.length === 1 ? ["it", "it lies"] : ["them", "they lie"];
-  return [
-    `Take ${listed(work, held)} off for this, the way ${held.length === 1 ? "it was" : "they were"} screwed on, or coat the hidden face as well as you reach it from inside where ${lies}: wood that is sealed on one face only cups. Screw ${it} on again by the same holes.`,
-  ];
+  return own.length === 0
+    ? []
+    : ["Leave the fronts on their boxes: coat face and edges, and on the back what stands past the box."];
 }
 
 const short = (work: Work, parts: readonly string[]): string =>

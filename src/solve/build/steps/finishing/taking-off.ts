@@ -3,7 +3,7 @@ import type { Action } from "../../../build.ts";
 import type { Removable } from "../../order/index.ts";
 import { reversed } from "../../order/pegs.ts";
 import { wayIn } from "../../order/tilt.ts";
-import { listed, numberWord, pluralOf, type StepDraft, series, type Work } from "../draft.ts";
+import { FIRST, listed, numberWord, pluralOf, type StepDraft, series, type Work } from "../draft.ts";
 import { drivings } from "../driving.ts";
 import { fitActions } from "../hardware.ts";
 import { inFront } from "../in-front.ts";
@@ -29,7 +29,11 @@ export function takingOffSteps(work: Work): readonly StepDraft[] {
       "take-off",
       `Take off ${inTitle(work, removable, names)}`,
       [
-        "First try everything: what moves moves freely, the gaps are even, nothing rubs. Plane what rubs now, while the wood is bare.",
+        ...(removable.every((body) => slides(work, body))
+          ? []
+          : [
+              `${FIRST}try everything: what moves moves freely, the gaps are even, nothing rubs. Plane what rubs now, while the wood is bare.`,
+            ]),
         `Take off ${names}${hung ? ", and unscrew the hardware" : ""}. Write on ${removable.length === 1 ? "it" : "each"} where it belongs, ${hinged ? "under a hinge or inside " : hung ? "inside " : ""}where it will not be seen.`,
         ...(hung ? ["Keep the screws with their hardware, each lot in a bag with its place on it."] : []),
       ],
@@ -53,8 +57,10 @@ export function againSteps(work: Work): readonly StepDraft[] {
       "fit",
       `Put ${inTitle(work, bodies, names)} on again`,
       [
+        ...(hung ? [LEVEL] : []),
         `When the finish is hard, put ${names} back where ${bodies.length === 1 ? "it was" : "each was"}${hung ? ", with the same hardware in the same holes" : ""}.`,
         ...(hung ? ["Turn the screws backwards until they drop into their old threads, then drive them by hand."] : []),
+        ...slidingTexts(work, bodies),
         ...(hung ? ["Open and shut everything once more."] : []),
       ],
       bodies.flatMap((body) => [...addActions(body), ...fitActions(hardwareOf(work, [body]))]),
@@ -66,6 +72,23 @@ export function againSteps(work: Work): readonly StepDraft[] {
     ),
   ];
 }
+
+const slides = ({ design }: Work, { joints }: Removable): boolean =>
+  joints.every((id) => design.joints.find((joint) => joint.id === id)?.kind === "sliding");
+
+/** What is screwed on free to move stays free. */
+function slidingTexts(work: Work, bodies: readonly Removable[]): readonly string[] {
+  const own = bodies.filter((body) => slides(work, body));
+  if (own.length === 0) return [];
+  const what = listed(
+    work,
+    own.flatMap(({ parts }) => parts),
+  );
+  return [`Fasten ${what} no harder than the first time: the wood must still be able to slide.`];
+}
+
+/** What hangs or runs goes by the case. */
+const LEVEL = `${FIRST}stand the case on a level floor, or put thin pieces of wood under its feet until it does not rock: a case that stands twisted takes along what hangs and runs in it.`;
 
 const removeAction = ({ parts, along, legs, to, drives }: Removable): Action => ({
   do: "remove",

@@ -26,8 +26,13 @@ export function placeText(work: Work, part: Part, feature: BoxFeature): string {
     const { low, high } = spanOf(feature, axis);
     return fromNearer(work, part, axis, low, high) ?? [];
   });
+  return [sideOf(part, feature), ...where].join(", ");
+}
+
+/** "in the back face" */
+export function sideOf(part: Part, feature: BoxFeature): string {
+  const into = INDICES.find((i) => feature.into[i] !== 0) as AxisIndex;
   // A tenon stands out of the face that it points from.
   const face = faceOf(into, (feature.into[into] as number) < 0 !== standsOut(feature));
-  const on = `${standsOut(feature) ? "at" : "in"} the ${face} ${sideWord(part, into)}`;
-  return [on, ...where].join(", ");
+  return `${standsOut(feature) ? "at" : "in"} the ${face} ${sideWord(part, into)}`;
 }

@@ -61,11 +61,33 @@ function fenceIsHigh(work: Work, part: Part, matings: readonly Mating[]): boolea
 function markTexts(work: Work, matings: readonly Mating[]): readonly string[] {
   if (matings.length === 0) return [];
   const { from, places } = marking(work, matings);
+  // Of a row at the end of a part some may belong to what stands beside this.
+  const some = matings.some((each) => holesOn(work, each).own < holesOn(work, each).all);
   const whose = matings.length === 1 ? "its" : "their";
   return [
-    `Mark the dowel holes from ${series(from)}: put dowel centres into ${whose} holes, lay ${matings.length === 1 ? "it" : "each"} in place, and press. Bore where the points have pricked; the numbers in the drawing are for checking.`,
+    `Mark the dowel holes from ${series(from)}: put dowel centres into ${whose} holes${some ? " (those that come to lie on it)" : ""}, lay ${matings.length === 1 ? "it" : "each"} in place, held square by a block that is clamped beside it, and press. Bore where the points have pricked, the drill guided square; the numbers in the drawing are for checking.`,
     ...places,
   ];
+}
+
+/** In the side of the measured part that has the holes of a joint: its own, and all. */
+export function holesOn({ plan }: Work, { joint, measured }: Mating): { readonly own: number; readonly all: number } {
+  const ids = new Set(plan.chosen.get(joint.id)?.fasteners.map(({ id }) => id));
+  const holes = plan.holes.filter(({ part, kind }) => part === measured && kind === "dowel");
+  const own = holes.filter((hole) => ids.has(hole.for ?? ""));
+  const [first] = own;
+  return { own: own.length, all: holes.filter((hole) => hole.direction.join() === first?.direction.join()).length };
+}
+
+/** "top rail (L)", or "front top rail (L)" where there are several of them that are not bored alike. */
+function named(work: Work, id: string): string {
+  const { mark, parts } = work.line(id);
+  if (parts.length === 1) return called(work, id);
+  const words = partWords(
+    id,
+    work.design.parts.map((part) => part.id),
+  );
+  return `${words} (${mark})`;
 }
 
 /** "the front edge of the chest panel (A)", and how that lies on what it marks. */
@@ -73,9 +95,9 @@ function marking(work: Work, matings: readonly Mating[]) {
   const place = ({ joint, measured: id, met }: Mating): string | null =>
     work.part(id).turned || work.part(met).turned
       ? null
-      : `The ${called(work, id)} lies ${lies(work, joint, id, met)} of the ${called(work, met)}.`;
+      : `The ${named(work, id)} lies ${lies(work, joint, id, met)} of the ${called(work, met)}.`;
   return {
-    from: [...new Set(matings.map((each) => `${sideWith(work, each)}the ${called(work, each.measured)}`))],
+    from: [...new Set(matings.map((each) => `${sideWith(work, each)}the ${named(work, each.measured)}`))],
     places: [...new Set(matings.flatMap((each) => place(each) ?? []))],
   };
 }
@@ -114,8 +136,10 @@ function otherTexts(work: Work, part: Part, here: readonly Mating[]): readonly s
     ];
   }
   const names = work.design.parts.map(({ id }) => id);
-  return told.flatMap(({ id, from, places }) => [
+  const place = told.length === 0 ? [] : ["Write on each of them where it goes: from here on they are not exchanged."];
+  const others = told.flatMap(({ id, from, places }) => [
     `${parts.length === 2 ? "The other" : "Another"}, the ${partWords(id, names)}, is marked from ${series(from)} in the same way. As it stands in the piece:`,
     ...places.map((place) => `– ${place}`),
   ]);
+  return [...others, ...place];
 }

@@ -40,7 +40,7 @@ export function driveTexts(work: Work, drives: readonly Drive[], up: Direction):
     const joints = [...new Set(list.map((f) => f.joint))];
     const each = list.length / joints.length;
     const even = joints.every((joint) => list.filter((f) => f.joint === joint).length === each);
-    const share = joints.length > 1 && even ? `, ${numberWord(each)} where each two parts meet` : "";
+    const share = joints.length > 1 && even ? `, ${numberWord(each)} in each joint` : "";
     const pilot = work.plan.holes.some((hole) => !hole.atBench && list.some((f) => f.id === hole.for));
     const through = passed.length > 0 ? ` through ${listed(work, passed)}` : "";
     const verb = VERBS[first.kind] ?? "drive";
@@ -77,7 +77,7 @@ function pilotText(work: Work, list: readonly Fastener[], into: string): string 
   const pilots = `${drill(diameter)} pilot holes ${print(depth)} deep into ${into}`;
   if (through.length === 0)
     return `Through the holes of the ${several(own).replace(/s? [\d#].*$/, "s")}, drill ${pilots}.`;
-  const stops = holes.map((hole) => stopOf(hole, work.plan.holes)).toSorted(compare);
+  const stops = holes.map((hole) => stopOf(hole, work.plan.holes, null)).toSorted(compare);
   const told = [...new Set(stops.map(print))].join(" or ");
   const most = stops.every((stop) => equal(stop, depth)) ? "" : `: set the stop ${told} from the tip of the bit`;
   return `Through the holes that are there, drill ${pilots}${most}.`;

@@ -7,9 +7,10 @@ import { type AxisIndex, extent, faceOf, INDICES, indexOf } from "../../../desig
 import type { Feature, Part } from "../../../design.ts";
 import { numberWord, pluralOf, series, type Work } from "../draft.ts";
 import { angledEndTexts } from "./angled-ends.ts";
-import { type BoxFeature, type PlaneFeature, placeText } from "./boxes.ts";
+import type { BoxFeature, PlaneFeature } from "./boxes.ts";
 import { curveTexts, isCurved } from "./curves.ts";
 import { mitreTexts } from "./mitres.ts";
+import { placesOf } from "./rows-of-cuts.ts";
 import { runThrough } from "./run-through.ts";
 import { slotTexts } from "./slots.ts";
 
@@ -30,11 +31,17 @@ export function featureText(work: Work, part: Part, kind: Feature["kind"]): read
     groups.set(key, [...(groups.get(key) ?? []), box]);
   }
   const texts = [...groups].flatMap(([size, list]) => {
-    const places = [...new Set(list.map((box) => placeText(marked(work, kind), part, box)))];
+    const places = placesOf(marked(work, kind), part, list);
     const what = list.length === 1 ? `a ${kind}` : `${numberWord(list.length)} ${pluralOf(kind)}`;
     const head = `Cut ${what} ${size}:`;
     const where = places.length === 1 ? [`${head} ${places[0]}.`] : [head, ...places.map((place) => `– ${place}.`)];
-    return [...where, ...kerfs(work, list), ...leaning(marked(work, kind), part, list), ...(FITTING[kind] ?? [])];
+    return [
+      ...where,
+      ...leftTexts(work, part, list),
+      ...kerfs(work, list),
+      ...leaning(marked(work, kind), part, list),
+      ...(FITTING[kind] ?? []),
+    ];
   });
   return [...texts, ...slotTexts(work, part, every)];
 }
@@ -52,6 +59,18 @@ const FITTING: Readonly<Partial<Record<Feature["kind"], readonly string[]>>> = {
   tail: ["Fit it to its housing: it should slide half way in with the push of a hand."],
   cheek: ["Fit what is left to its bridle: it should slide in with the push of a hand."],
 };
+
+/** Of a rabbet that another part stands against: what is left of the thickness decides how wide the whole comes out, whatever the sheet measures. */
+function leftTexts({ design, print, stock }: Work, part: Part, list: readonly BoxFeature[]): readonly string[] {
+  const thin = indexOf(part.axes.thickness);
+  const [first] = list;
+  const glued = design.joints.some(({ id, glue, method }) => glue && method === "rabbet" && id === first?.for);
+  if (!first || !glued || first.into[thin] === 0 || stock(part.stock).form !== "sheet") return [];
+  const left = subtract(part.thickness, first.size[2]);
+  return [
+    `Set the depth by what is left standing, ${print(left)}, not from the face: then a sheet that is a little thicker or thinner makes nothing wider or narrower.`,
+  ];
+}
 
 /** What wedges are driven into. */
 function kerfs({ design, print }: Work, list: readonly BoxFeature[]): readonly string[] {

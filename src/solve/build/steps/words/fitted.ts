@@ -1,5 +1,6 @@
 /** What is said of each kind of hardware when it is put on. Common practice, no source, unless it says otherwise. */
 
+import { inches, millimetres } from "../../../../units/length.ts";
 import { max, subtract } from "../../../../units/rational.ts";
 import type { Work } from "../draft.ts";
 
@@ -56,8 +57,11 @@ const WORDS: ReadonlyMap<string, Words> = new Map<string, Words>([
     "wall strap",
     {
       inTheRoom: true,
-      after:
-        "A strap has two brackets: this one, and one for the wall. Where the piece will stand, find the stud next to each strap, screw the bracket for the wall into it with the wall screw, no lower than the one on the piece, and draw the strap tight between the two. Where no stud is near, shift both brackets of that strap to one.",
+      after: ({ design, drill }) => {
+        const inch = design.units === "inch";
+        const [near, pilot] = [inch ? "4 in" : "100 mm", drill(inch ? inches(1, 8) : millimetres(3))];
+        return `A strap has two brackets: this one, and one for the wall. Mark where the piece will stand, and find the studs behind it. Where none is within ${near} of a bracket, move that bracket along the piece to the next stud, at the same height, and bore its holes anew. Pull the piece an arm's length from the wall, bore a ${pilot} pilot hole into the middle of each stud, and screw on the bracket for the wall with the wall screw, no lower than the one on the piece. Thread each strap through both while you reach them, push the piece home, and draw the strap tight from the side. In masonry take the plug and screw that their maker sells for such a wall and such a pull. Plaster or board alone holds nothing.`;
+      },
       cautions: [TIPS],
     },
   ],

@@ -1,16 +1,26 @@
 /** How the fronts of drawers are set in their places. */
-import type { Length } from "../../../../units/length.ts";
-import { compare, equal, less, subtract } from "../../../../units/rational.ts";
+import { inches, type Length, millimetres } from "../../../../units/length.ts";
+import { add, compare, equal, less, max, subtract } from "../../../../units/rational.ts";
+import { roundTo } from "../../../../units/round.ts";
 import { partsAt } from "../../../design/making/neighbours.ts";
 import { indexOf } from "../../../design/space.ts";
 import type { Face, Joint } from "../../../design.ts";
 import { boredThrough } from "../bored-through.ts";
 import { listed, type Work } from "../draft.ts";
 import { gapsOf } from "./gaps.ts";
+import { along } from "./place.ts";
+
+/** Told before all else. */
+export const ONE_BY_ONE =
+  "Do all that follows with one drawer, then with the next, the lowest first: place, pull out, clamp, bore, screw on.";
+
+/** Whether the gaps round the fronts, and no measures, say where they go. */
+export const setByShims = (work: Work, joints: readonly Joint[]): boolean =>
+  joints.length > 0 && joints.every(({ setWith }) => setWith) && shims(work, joints).under !== null;
 
 /**
- * A front is screwed on where it will stay: its gaps are made, not measured. One that covers its opening goes by measures. A clamp reaches
- * round neither of them while the drawer is shut: tape holds it until the drawer is out. A front that fills its opening leaves no room for hands:
+ * A front is screwed on where it will stay: its gaps are made, not measured. One that covers its opening goes by the measures told before. A clamp
+ * reaches round neither of them while the drawer is shut: tape holds it until the drawer is out. A front that fills its opening leaves no room for hands:
  * the drawer comes out by a screw in the hole for its knob, or by a strip of tape.
  */
 export function setTexts(
@@ -24,28 +34,50 @@ export function setTexts(
   const [front, box] = several ? ["its front", "its box"] : [fronts, boxes];
   const { under, beside } = shims(work, joints);
   const face = faceWords(work, joints);
-  const one = several
-    ? [
-        "Do all that follows with one drawer, then with the next, the lowest first: set, pull out, clamp, bore, screw on.",
-      ]
-    : [];
   if (under === null && way === "shims")
     return [
-      ...one,
-      `Pull the drawer out a hand's breadth, hold ${front} before ${box} by the measures below${beside}, and clamp it to the box. Push the drawer in and look before you bore; screw from inside with the drawer pulled out.`,
+      `Pull the drawer out a hand's breadth, hold ${front} before ${box} by these measures${beside}, and clamp it to the box. Push the drawer in and look before you bore; screw from inside with the drawer pulled out.`,
     ];
-  const grip = joints.every((joint) => boredThrough(work, joint).length > 0);
+  const grip = pulledByScrew(work, joints);
   const strip = `a strip of strong cloth tape to the underside of ${box}, one end hanging out in front`;
   return [
-    ...one,
-    `Put two strips of double-sided tape on the front of ${box}${grip ? "" : `, and ${strip}`}. Push the drawer in. ${under ? "Stand" : "Hold"} ${front} ${under ? `in its opening, on ${under}` : `before ${box} by the measures below${beside}`}${face}; press it hard against the tape.`,
+    `Put two strips of double-sided tape on the front of ${box}${grip ? "" : `, and ${strip}`}. Push the drawer in as far as it runs. ${under ? "Stand" : "Hold"} ${front} ${under ? `in its opening, on ${under}` : `before ${box} by these measures${beside}`}; press it hard against the tape.${face}${under ? decidesText(work, joints) : ""}`,
     grip
-      ? `Through its hole for the knob or pull drive a spare wood screw a little way into ${box}, the head standing out so far that you can hold it, and pull the drawer out by that screw: no hand reaches round the front. Clamp front and box together now that a clamp goes round them, take that screw out, and screw from inside.`
-      : "Pull the drawer out by the end of that strip: no hand reaches round the front. Clamp front and box together now that a clamp goes round them, and screw from inside.",
+      ? `Through its hole for the ${gripOf(work, joints)} drive a wood screw ${work.print(pullScrew(work, joints))} long a little way into ${box}, so that its head stands out and you can hold it, and pull the drawer out by that screw: the front leaves no room for fingers. Now that clamps go round it, clamp front and box together; then bore and screw from inside.`
+      : "Pull the drawer out by the end of that strip: the front leaves no room for fingers. Now that clamps go round it, clamp front and box together; then bore and screw from inside.",
   ];
 }
 
-/** ", its face flush with the chest post (J)": how far what looks outwards lies behind what stands beside the fronts, where that is the same of all. */
+/** By the hole that goes on through the box behind. */
+export const pulledByScrew = (work: Work, joints: readonly Joint[]): boolean =>
+  joints.length > 0 &&
+  joints.every((joint) => joint.setWith && boredThrough(work, joint).length > 0) &&
+  (joints[0]?.setWith === "tape" || setByShims(work, joints));
+
+const gripOf = ({ design }: Work, joints: readonly Joint[]): string => {
+  const fronts = new Set(joints.map(({ parts: [, front] }) => front));
+  return design.fittings.find(({ part }) => fronts.has(part))?.hardware[0]?.item.kind ?? "pull";
+};
+
+/** A third of an inch in the box, and as much outside. */
+const HELD = inches(3, 4);
+const pullScrew = ({ part, design }: Work, joints: readonly Joint[]): Length =>
+  roundTo(
+    add(joints.map(({ parts: [, id] }) => part(id).thickness).reduce(max), HELD),
+    design.units === "inch" ? inches(1, 4) : millimetres(5),
+    "up",
+  );
+
+/** Shims and a measure from the box would be two rules. */
+function decidesText(work: Work, joints: readonly Joint[]): string {
+  const told = joints.map(({ parts: [box, id] }) => along(work, work.part(id).body, work.part(box).body, 2));
+  const [first] = told;
+  return first && told.every((each) => each === first)
+    ? ` Where it comes to lie on the box follows from the shims; as drawn it ${first.startsWith("standing ") ? first.replace("standing", "stands") : `lies ${first}`} of it.`
+    : " Where it comes to lie on the box follows from the shims.";
+}
+
+/** " Its face now lies flush with the chest post (J)": how far what looks outwards lies behind what stands beside the fronts, where that is the same of all. */
 function faceWords(work: Work, joints: readonly Joint[]): string {
   const told = joints.map(({ parts: [box, id] }) => {
     const part = work.part(id);
@@ -61,7 +93,8 @@ function faceWords(work: Work, joints: readonly Joint[]): string {
     const by = behind[0]?.by;
     if (!by || behind.some((each) => !equal(each.by, by)) || by.n < 0n) return "";
     const those = listed(work, [...new Set(behind.map(({ other }) => other))]);
-    return by.n === 0n ? `, its face flush with ${those}` : `, its face ${work.print(by)} behind that of ${those}`;
+    const lies = by.n === 0n ? `flush with ${those}` : `${work.print(by)} behind that of ${those}`;
+    return ` Its face now lies ${lies}; where it does not, shift what the drawer runs on until it does.`;
   });
   const words = new Set(told);
   return words.size === 1 ? (told[0] ?? "") : "";

@@ -2,6 +2,7 @@ import type { Length } from "../../../../units/length.ts";
 import { compare, equal, subtract } from "../../../../units/rational.ts";
 import { type AxisIndex, faceOf, INDICES, indexOf } from "../../../design/space.ts";
 import type { Hole, Part } from "../../../design.ts";
+import { jigFor, stopOf } from "../../drilling/stop.ts";
 import { numberWord, pluralOf, series, stepToken, type Work, withArticle } from "../draft.ts";
 import { JIGS } from "../precedence.ts";
 import { fromNearer, sideWord } from "./measured.ts";
@@ -14,20 +15,63 @@ export function boringText(work: Work, part: Part, holes: readonly Hole[]): read
     const key = `${hole.kind} ${purpose(work, [hole])} ${entry(hole)} ${end} ${hole.slot ? work.print(hole.slot.length) : ""} ${hole.stages.map((s) => `${work.print(s.diameter)}|${work.print(s.depth)}`).join()}`;
     groups.set(key, [...(groups.get(key) ?? []), hole]);
   }
-  return [...groups.values()].flatMap((list) => [
-    whatText(work, part, list),
-    ...placeTexts(work, part, list),
-    ...jigText(work, list),
-  ]);
+  const lists = [...groups.values()];
+  const kin = lists.filter(([hole], i) => hole?.slot && lists.some(([other], k) => k !== i && isKin(hole, other)));
+  return lists.flatMap((list) => {
+    const own = kin.filter(([hole]) => isKin(list[0] as Hole, hole));
+    if (own.length > 1) return own[0] === list ? slotsText(work, part, own) : [];
+    return [whatText(work, part, list), ...placeTexts(work, part, list), ...jigText(work, list)];
+  });
+}
+
+/** Slots that differ in their length only: the farther a screw is from where the wood is held, the longer. */
+const isKin = (a: Hole, b: Hole | undefined): boolean =>
+  a.slot !== undefined &&
+  b?.slot !== undefined &&
+  a.kind === b.kind &&
+  entry(a) === entry(b) &&
+  acrossWord(a.slot.along) === acrossWord(b.slot.along) &&
+  a.through === b.through &&
+  equal((a.stages.at(-1) as Stage).diameter, (b.stages.at(-1) as Stage).diameter) &&
+  equal((a.stages.at(-1) as Stage).depth, (b.stages.at(-1) as Stage).depth);
+
+type Stage = Hole["stages"][number];
+
+function slotsText(work: Work, part: Part, lists: readonly (readonly Hole[])[]): readonly string[] {
+  const [[hole]] = lists as [[Hole]];
+  const { print, drill } = work;
+  const last = hole.stages.at(-1) as Stage;
+  const count = lists.reduce((so, list) => so + list.length, 0);
+  const depth = hole.through ? "right through" : `${print(last.depth)} deep`;
+  const first = hole.stages[0] as Stage;
+  const heads =
+    hole.stages.length > 1 && !first.cone
+      ? `, after a bore ${drill(first.diameter)} wide and ${print(first.depth)} deep for the heads`
+      : "";
+  return [
+    `Cut ${numberWord(count)} slots ${drill(last.diameter)} wide from ${acrossWord((hole.slot as { along: Hole["direction"] }).along)} into the ${mouthSide(part, hole)}, ${depth}${heads}:`,
+    ...lists.flatMap((list) => {
+      const long = list[0]?.slot?.length;
+      return placeTexts(work, part, list).map((place) =>
+        long ? place.replace(/^– /u, `– ${print(long)} long, `) : place,
+      );
+    }),
+  ];
 }
 
 /** The jig that holes are bored by. */
-function jigText({ jigs, plan }: Work, [hole]: readonly Hole[]): readonly string[] {
-  const jig = jigs.find(({ uses }) => uses.holes.some((i) => plan.holes[i] === hole));
+function jigText({ jigs, plan, print }: Work, [hole]: readonly Hole[]): readonly string[] {
+  const jig = hole && jigFor(plan.holes.indexOf(hole), jigs);
   const { laid, end = "lower" } = jig ?? {};
   const flush =
     laid === "on the end" ? `, its ${end} end flush with the ${end === "lower" ? "bottom" : end} of the part` : "";
-  return jig ? [`Bore by ${jig.id} for ${jig.what}, from ${stepToken(JIGS)}${flush}.`] : [];
+  if (!jig) return [];
+  const stop = hole.through
+    ? ""
+    : jig.thickness
+      ? `: the bit goes through it first, so set the stop ${print(stopOf(hole, plan.holes, jig))} from its tip`
+      : ": the bit goes through it first, so add its thickness to the depth where you set the stop";
+  return [`Bore by ${jig.id} for ${jig.what}, from ${stepToken(JIGS)}${flush}${stop}.`];
 }
 
 /** What a hole of a part on the bench is bored into: "front edge". */
@@ -57,14 +101,17 @@ function whatText(work: Work, part: Part, list: readonly Hole[]): string {
   if (hole.kind === "pocket")
     return `Bore ${n} pocket ${word} into the ${face} at the ${endOf(part, hole)}, ${drill(first.diameter)} for the head, 15° to the face, with the jig set for wood ${print(part.thickness)} thick.`;
   if (hole.kind === "recess")
-    return `Bore ${n === "a" ? "a recess" : `${n} recesses`} ${drill(first.diameter)} wide and ${print(first.depth)} deep into the ${face}, open to the side, and in the middle of each a ${drill(last.diameter)} pilot hole, ${print(last.depth)} deep in all.`;
+    return `Bore ${n === "a" ? "a recess" : `${n} recesses`}, ${drill(first.diameter)} wide and ${print(first.depth)} deep into the ${face}, open to the side, and in the middle of each a ${drill(last.diameter)} pilot hole, ${print(last.depth)} deep in all.`;
   // A hole that the plan itself says may be for anything.
   const kind = hole.for === null ? "" : (KINDS[hole.kind] ?? "");
   const what = `${word}${purpose(work, list)}`;
   const depth = hole.through ? "right through" : `${print(last.depth)} deep`;
   const bore = hole.slot
     ? `Cut ${n} ${n === "a" ? "slot" : "slots"} ${drill(last.diameter)} wide and ${print(hole.slot.length)} long from ${acrossWord(hole.slot.along)} into the ${face}, ${depth}`
-    : `Bore ${n === "a" ? withArticle(drill(last.diameter)) : `${n} ${drill(last.diameter)}`} ${kind}${what} into the ${face}, ${depth}`;
+    : n === "a"
+      ? `Bore ${withArticle(drill(last.diameter))} ${kind}${what} into the ${face}, ${depth}`
+      : // The diameter stands behind: "15 3/32 in holes" would be read as one size.
+        `Bore ${n} ${kind}${what}, ${drill(last.diameter)} across, into the ${face}, ${depth}`;
   if (hole.stages.length === 1) return `${bore}.`;
   return first.cone
     ? `${bore}, and countersink until ${n === "a" ? "the head lies" : "the heads lie"} flush.`

@@ -1,7 +1,7 @@
 /** What has to be done inside before it is closed. */
 import { inches, less } from "../../../../units/index.ts";
 import { gritWords } from "../../finishing/abrasives.ts";
-import { listed, type Work } from "../draft.ts";
+import { FIRST, listed, type Work } from "../draft.ts";
 
 /** Wider than a rail: its face inside a box is hard to reach later. */
 const PANEL = inches(4);
@@ -11,7 +11,7 @@ export function insideText(work: Work, before: readonly string[], after: readonl
   const panels = after.filter((id) => !less(work.part(id).width, PANEL));
   if (!isRing(work, panels) || isRing(work, before)) return [];
   return [
-    `Sand the inside faces of ${listed(work, panels)} with ${gritWords} before you close them in: later you reach them badly.`,
+    `${FIRST}sand the inside faces of ${listed(work, panels)} with ${gritWords} before this step closes them in: later you reach them badly.`,
   ];
 }
 

@@ -6,13 +6,14 @@ import { listed, namesOf, pluralOf, series, type Work, withArticle } from "../dr
 import { isPanel, type Move } from "../moves.ts";
 import { counted, countText, driveTexts } from "./driving.ts";
 import { fastenedText } from "./fastened.ts";
+import { ONE_BY_ONE, pulledByScrew, setByShims } from "./fronts.ts";
 import { lineTexts } from "./lines.ts";
 import { METHOD_WORDS } from "./methods.ts";
 import { peggedTexts } from "./pegged.ts";
 import { placeTexts } from "./place.ts";
 import { slideRoom } from "./slide-room.ts";
 import { standTexts } from "./standing.ts";
-import { tiltText } from "./tilted.ts";
+import { tiltTexts } from "./tilted.ts";
 
 /** What the sentences about one step need. */
 interface Scene {
@@ -39,20 +40,26 @@ export function joiningText(
 ): readonly string[] {
   const joints = moves.flatMap((move) => move.work.map(({ joint }) => joint));
   const drives = moves.flatMap((move) => move.work.flatMap((w) => w.drives));
+  // A front that is set is placed before it is fixed; where shims place it, nothing is measured.
+  const set = joints.some(({ setWith }) => setWith);
+  const placed = setByShims(work, joints) ? [] : placeTexts(work, moves);
+  const method = inTurn(moves).flatMap((own, i, all) => {
+    const scene = {
+      ...{ work, moves, built, stands, several: moves.length > 1, lowered: isLowered(work, moves, up) },
+      arriving: own.flatMap((move) => move.arriving),
+      joints: own.flatMap((move) => move.work.map(({ joint }) => joint)),
+    };
+    return i === all.length - 1 ? methodTexts(scene) : methodTexts(scene).flatMap(unclamped);
+  });
+  // Where everything goes is told before it is clamped there.
+  const where = [...(set ? [] : placed), ...standTexts(work, joints)];
+  const at = method.findIndex((text) => CLAMPING.test(text));
   return [
-    ...inTurn(moves).flatMap((own, i, all) => {
-      const scene = {
-        ...{ work, moves, built, stands, several: moves.length > 1, lowered: isLowered(work, moves, up) },
-        arriving: own.flatMap((move) => move.arriving),
-        joints: own.flatMap((move) => move.work.map(({ joint }) => joint)),
-      };
-      return i === all.length - 1 ? methodTexts(scene) : methodTexts(scene).flatMap(unclamped);
-    }),
-    ...[
-      ...new Set(moves.flatMap(({ union, arriving: ids }) => tiltText(union.legs ?? [], built ?? listed(work, ids)))),
-    ],
-    ...placeTexts(work, moves),
-    ...standTexts(work, joints),
+    ...(set && moves.length > 1 ? [ONE_BY_ONE] : []),
+    ...(set ? placed : []),
+    ...(at < 0 ? method : [...method.slice(0, at), ...where, ...method.slice(at)]),
+    ...tiltTexts(work, moves, built),
+    ...(at < 0 ? where : []),
     ...pegTexts(work, joints),
     ...lineTexts(
       work,
@@ -70,6 +77,8 @@ function inTurn(moves: readonly Move[]): readonly (readonly Move[])[] {
   if (first <= 0 || last === moves.length - 1) return [moves];
   return [moves.slice(0, first), moves.slice(first, last + 1), moves.slice(last + 1)];
 }
+
+const CLAMPING = /^Clamp | and clamp\./u;
 
 /** Clamps come when all is together. */
 const unclamped = (text: string): readonly string[] =>
@@ -91,7 +100,7 @@ function throughTexts(work: Work, joints: readonly Joint[]): readonly string[] {
   const bit = work.print(first.stages[0]?.diameter ?? ZERO);
   const through = listed(work, [...new Set(holes.map(({ part }) => part))]);
   return [
-    `With ${withArticle(bit)} bit, bore on through ${through} by ${holes.length === 1 ? "the hole" : "the holes"} in front, a piece of scrap held behind.`,
+    `${pulledByScrew(work, joints) ? "Take the screw that you pulled by out again. " : ""}With ${withArticle(bit)} bit, bore on through ${through} by ${holes.length === 1 ? "the hole" : "the holes"} in front, a piece of scrap held behind.`,
   ];
 }
 
@@ -105,7 +114,8 @@ function sidesOf({ work, arriving, built, stands }: Scene, joints: readonly Join
   const everything = series(
     built ? [built, ...standing] : stands ? [...namesOf(work, coming), stands] : namesOf(work, [...there, ...coming]),
   );
-  return { these, those: listed(work, there), everything };
+  const receiving = listed(work, [...new Set(joints.map(({ parts: [, mate] }) => mate))]);
+  return { these, those: listed(work, there), everything, receiving };
 }
 
 /** What is told of the joints of a scene. A panel is slid in first; its edge goes into what closes the frame as that comes, when the glue is on. */
@@ -159,7 +169,10 @@ function grooveText({ work, arriving, joints }: Scene, own: readonly Joint[], gl
   const when = own.length < joints.length ? ", before the frame is closed" : "";
   if (panels.every((id) => arriving.includes(id)))
     return `Slide ${listed(work, panels)} into the grooves${when}, ${how}.`;
-  return `As it comes, let the edge of ${listed(work, panels)} go into its groove, ${how}.`;
+  const closing = [...new Set(own.map(({ parts: [, frame] }) => frame))].filter((id) => arriving.includes(id));
+  const as =
+    closing.length > 0 ? `As ${listed(work, closing)} ${closing.length === 1 ? "comes" : "come"}` : "As it comes";
+  return `${as}, let the edge of ${listed(work, panels)} go into its groove, ${how}.`;
 }
 
 /** A pane is laid in; a bead comes over its edge. */
@@ -193,8 +206,9 @@ function housedTexts(
       ? [into]
       : [];
   const how = glued ? " and clamp" : ", without glue";
+  const receiving = names(own, 1);
   return [
-    ...(glued ? [`Brush glue into the ${rooms}.`] : []),
+    ...(glued ? [`Brush glue into the ${rooms} in ${receiving}.`] : []),
     ...shares.map((joints) => `Set ${names(joints, 0)} into the ${rooms} in ${names(joints, 1)}${how}.`),
     ...(over.length > 0 ? [`Bring the ${rooms} in ${names(over, 1)} over ${names(over, 0)}${how}.`] : []),
   ];

@@ -4,6 +4,8 @@ import type { SlideRoom } from "./slide-room.ts";
 /** Who is joined, by name. */
 interface Sides {
   readonly everything: string;
+  /** What has the mortises. */
+  readonly receiving: string;
   readonly these: string;
   readonly those: string;
   readonly glued: boolean;
@@ -17,8 +19,8 @@ type Words = (sides: Sides) => readonly string[];
 
 const when = (glued: boolean, ...texts: readonly string[]): readonly string[] => (glued ? texts : []);
 
-const tenon: Words = ({ everything, glued, wedged }) => [
-  ...when(glued, "Brush glue into the mortises, and thinly on the tenons."),
+const tenon: Words = ({ everything, receiving, glued, wedged }) => [
+  ...when(glued, `Brush glue into the mortises of ${receiving}, and thinly on the tenons.`),
   `Push ${everything} together until every shoulder is tight.`,
   ...when(glued, "Clamp across each joint. Wipe off what squeezes out."),
   ...when(wedged, "Drive a glued wedge into each kerf of the tenons, by turns, and trim flush when dry."),
@@ -47,8 +49,8 @@ export const METHOD_WORDS: Readonly<Partial<Record<Joint["method"], Words>>> = {
   "mortise and tenon": tenon,
   "through tenon": tenon,
   "haunched tenon": tenon,
-  "drawbored tenon": ({ everything, glued }) => [
-    ...when(glued, "Brush glue into the mortises, and thinly on the tenons."),
+  "drawbored tenon": ({ everything, receiving, glued }) => [
+    ...when(glued, `Brush glue into the mortises of ${receiving}, and thinly on the tenons.`),
     `Push ${everything} together until the shoulders are nearly tight: the pegs draw them home.`,
   ],
   "loose tenon": slotted("loose tenons"),

@@ -3,6 +3,10 @@ import type { Joint } from "../../../design.ts";
 import { listed, type Work } from "../draft.ts";
 import type { Move } from "../moves.ts";
 import { counted, countText } from "./driving.ts";
+import { betweenTexts } from "./true.ts";
+
+/** More are not tapped in while glue is open. Common practice, no source. */
+const MANY = 12;
 
 /** How dowels come into the joints of some moves. `moves`: all of the step. */
 export function peggedTexts(work: Work, moves: readonly Move[], joints: readonly Joint[]): readonly string[] {
@@ -16,7 +20,10 @@ export function peggedTexts(work: Work, moves: readonly Move[], joints: readonly
   return [
     ...(bare.length > 0
       ? [
-          `${glued ? "Put glue into the dowel holes of" : "Take"} ${listed(work, bare)}, and tap the dowels in${later ? ", those for what comes later too" : ""}.`,
+          `${glued ? "Put glue into the dowel holes of" : "Take"} ${listed(work, bare)}, and tap the dowels in${later ? ", at once also those that stand free until a later step: nothing that is glued is hammered at" : ""}.`,
+          ...(glued && all.length > MANY
+            ? ["There is no hurry with these: they may set in their holes before anything is put together."]
+            : []),
           ...counted(all).map(({ item, list }) => `Use ${countText(item, list.length)}.`),
         ]
       : []),
@@ -25,7 +32,7 @@ export function peggedTexts(work: Work, moves: readonly Move[], joints: readonly
           `${listed(work, set).replace(/^./u, (c) => c.toUpperCase())} ${set.length === 1 ? "has its" : "have their"} dowels already.`,
         ]
       : []),
-    ...(glued ? ["Put glue into the holes that the dowels go into."] : []),
+    ...(glued ? ["Put glue into the holes that the dowels go into.", ...betweenTexts(work, own)] : []),
   ];
 }
 

@@ -1,5 +1,5 @@
 /** Where a slide begins, and how much room it has beside its drawer, against what it wants. */
-import { type Length, UNITS_PER_MM } from "../../../../units/length.ts";
+import { type Length, UNITS_PER_INCH, UNITS_PER_MM } from "../../../../units/length.ts";
 import { less, max, negate, subtract, toNumber } from "../../../../units/rational.ts";
 import { INDICES } from "../../../design/space.ts";
 import type { Joint, Part } from "../../../design.ts";
@@ -16,8 +16,11 @@ export interface SlideRoom {
   readonly onCase: string;
 }
 
-/** Slides are made to the tenth of a millimetre, and their makers say it so. */
-const tenths = (length: Length): string => `${(toNumber(length) / UNITS_PER_MM).toFixed(1)}\u202fmm`;
+/** Slides are made to the tenth of a millimetre; a caliper in inches reads thousandths. */
+const finely = ({ design }: Work, length: Length): string =>
+  design.units === "inch"
+    ? `${(toNumber(length) / UNITS_PER_INCH).toFixed(3)}\u202fin`
+    : `${(toNumber(length) / UNITS_PER_MM).toFixed(1)}\u202fmm`;
 
 /** Null where the slide does not say what it wants beside the drawer. */
 export function slideRoom(work: Work, { id, parts }: Joint): SlideRoom | null {
@@ -41,9 +44,9 @@ export function slideRoom(work: Work, { id, parts }: Joint): SlideRoom | null {
       : `${work.print(negate(by))} in front of the front edge`;
   };
   return {
-    is: tenths(is),
-    wants: `${tenths(wants.low).replace(/\D+$/, "")} to ${tenths(wants.high)}`,
-    card: less(wants.high, is) ? tenths(subtract(is, wants.high)) : null,
+    is: finely(work, is),
+    wants: `${finely(work, wants.low).replace(/\D+$/, "")} to ${finely(work, wants.high)}`,
+    card: less(wants.high, is) ? finely(work, subtract(is, wants.high)) : null,
     onDrawer: front(side),
     onCase: front(wall),
   };

@@ -1,19 +1,59 @@
-/** How a part goes in that no straight way lets in. */
+/** How parts go in that no straight way lets in. */
 
+import { toNumber } from "../../../../units/rational.ts";
 import type { Leg } from "../../../build.ts";
 import { faceOf, INDICES } from "../../../design/space.ts";
 import { tiltOf } from "../../order/tilt.ts";
+import { called, listed, numberWord, plural, series, type Work } from "../draft.ts";
+import type { Move } from "../moves.ts";
 
-/** `along`: how it comes in at first. */
-export function tiltText(legs: readonly Leg[], what: string): readonly string[] {
+/** Those that go in alike together; of several of one mark that do not, which. */
+export function tiltTexts(work: Work, moves: readonly Move[], built: string | null): readonly string[] {
+  const ways = new Map<string, string[]>();
+  for (const { union, arriving } of moves) {
+    const way = tiltText(union.legs ?? []);
+    if (way !== null) ways.set(way, [...(ways.get(way) ?? []), ...arriving]);
+  }
+  const all = moves.flatMap(({ arriving }) => arriving);
+  return [...ways].map(([way, ids]) => {
+    const what = built ?? (ways.size === 1 && ids.length === all.length ? listed(work, ids) : whichOf(work, all, ids));
+    return `No straight way lets ${what} in. ${way}`;
+  });
+}
+
+/** "the lowest and the middle one of three shelves (T)": by their heights. */
+function whichOf(work: Work, all: readonly string[], ids: readonly string[]): string {
+  const marks = [...new Set(ids.map((id) => work.line(id).mark))];
+  return series(
+    marks.map((mark) => {
+      const alike = all
+        .filter((id) => work.line(id).mark === mark)
+        .toSorted((a, b) => toNumber(work.part(a).body.low[2]) - toNumber(work.part(b).body.low[2]));
+      const own = ids.filter((id) => work.line(id).mark === mark);
+      const [first = ""] = own;
+      if (alike.length === 1) return `the ${called(work, first)}`;
+      const which = own.map((id) => rank(alike.indexOf(id), alike.length)).toSorted();
+      return `the ${series(which)} of ${numberWord(alike.length)} ${plural(work, first)}`;
+    }),
+  );
+}
+
+const rank = (i: number, n: number): string =>
+  i === 0
+    ? "lowest"
+    : i === n - 1
+      ? "highest"
+      : n === 3
+        ? "middle one"
+        : `${i + 1}${["th", "st", "nd", "rd"][i + 1] ?? "th"} from below`;
+
+function tiltText(legs: readonly Leg[]): string | null {
   const tilt = tiltOf(legs);
   const first = legs.find((leg) => "along" in leg && leg.distance === null);
-  if (!tilt || !first || !("along" in first)) return [];
+  if (!tilt || !first || !("along" in first)) return null;
   const axis = INDICES.find((i) => Math.abs(first.along[i]) > 0.7) ?? 1;
   const side = faceOf(axis, first.along[axis] < 0);
   const lower = tilt.lift > 0 ? ", and lower it into its place" : "";
   const aside = tilt.aside ? " beside what stands in its way, move it behind that" : "";
-  return [
-    `No straight way lets ${what} in. Raise one end until it slopes about ${Math.round(tilt.degrees)}°, pass it in from the ${side}${aside}, level it${lower}. It comes out the same way.`,
-  ];
+  return `Raise one end until it slopes about ${Math.round(tilt.degrees)}°, pass it in from the ${side}${aside}, level it${lower}. It comes out the same way.`;
 }

@@ -1,0 +1,33 @@
+/** The same clamps go from one glue-up to the next: that waits until they are free. */
+import type { Clamping } from "../../build.ts";
+import type { StepDraft } from "./draft.ts";
+
+/** By place in the order of work: the place of the glue-up that has the clamps, and how long it keeps them, in minutes; null where enough are free. */
+export function clampsFrom(
+  drafts: readonly StepDraft[],
+): readonly ({ readonly place: number; readonly minutes: number } | null)[] {
+  const most = Math.max(0, ...drafts.map(({ clamps }) => count(clamps)));
+  return drafts.map(({ clamps }, i) => {
+    if (count(clamps) === 0) return null;
+    const place = drafts.slice(0, i).findLastIndex((each) => count(each.clamps) > 0);
+    const before = drafts[place];
+    if (!before || count(before.clamps) + count(clamps) <= most) return null;
+    const minutes = before.waits.reduce((so, each) => (each.binds === undefined ? Math.max(so, each.minutes) : so), 0);
+    return { place, minutes };
+  });
+}
+
+const count = (clamps: readonly Clamping[] = []): number => clamps.reduce((so, each) => so + each.count, 0);
+
+/** Told where the work between is over before the clamps are free. */
+export function withClampsTold(drafts: readonly StepDraft[]): readonly StepDraft[] {
+  const from = clampsFrom(drafts);
+  return drafts.map((draft, i) => {
+    const busy = from[i];
+    if (!busy) return draft;
+    const worked = drafts.slice(busy.place + 1, i).reduce((so, { bench }) => so + bench, 0);
+    if (worked >= busy.minutes) return draft;
+    const told = `With one set of clamps this waits until those of step ${busy.place + 1} are free, ${busy.minutes} minutes after it was closed: put it together dry meanwhile.`;
+    return { ...draft, text: [told, ...draft.text] };
+  });
+}

@@ -1,0 +1,81 @@
+/** How what is glued comes out true: which edges have glue, where clamps pull, what is proved with a square or a straightedge. */
+import { equal, toNumber } from "../../../../units/rational.ts";
+import { type AxisIndex, extent, INDICES, indexOf, middle } from "../../../design/space.ts";
+import type { Joint, Part } from "../../../design.ts";
+import { listed, type Work } from "../draft.ts";
+
+/** They hide how their parts meet between them: edge to face, or end to face. */
+const PEGGED: ReadonlySet<Joint["method"]> = new Set<Joint["method"]>(["dowels", "biscuits", "loose tenon", "spline"]);
+
+const normalOf = ({ contact }: Joint): AxisIndex | null => {
+  const [first] = contact;
+  return first ? (INDICES.find((i) => Math.abs(first.normal[i]) > 0.99) ?? null) : null;
+};
+
+/** Whether a part of solid wood meets the other with its end. Sheets have grain both ways. */
+const byEnd = (work: Work, part: Part, axis: AxisIndex): boolean =>
+  work.stock(part.stock).movement !== undefined && indexOf(part.axes.length) === axis;
+
+/** Glue between the pegs: along the grain it holds by itself, into an end it soaks. */
+export function betweenTexts(work: Work, joints: readonly Joint[]): readonly string[] {
+  const own = joints.filter(({ method, glue }) => glue && PEGGED.has(method));
+  const ends = own.filter((joint) => {
+    const axis = normalOf(joint);
+    return axis !== null && joint.parts.some((id) => byEnd(work, work.part(id), axis));
+  });
+  const edges = own.filter((joint) => !ends.includes(joint));
+  const names = (some: readonly Joint[]): string => listed(work, [...new Set(some.map(({ parts: [id] }) => id))]);
+  return [
+    ...(edges.length > 0 ? [`Spread a thin coat along the edges of ${names(edges)} too, between the dowels.`] : []),
+    ...(ends.length > 0
+      ? [`Rub a little into the ends of ${names(ends)} too: end grain drinks it, and the dowels hold.`]
+      : []),
+  ];
+}
+
+/** So many times as thick is what a panel lies to one side of: a post, and not a face that it stands on. */
+const THIN = 1.2;
+const THICK = 4;
+
+/** A thin part that lies to one side of a thick one pulls a frame hollow where the clamps are in the middle of the thick one. */
+export function inLineTexts(work: Work, joints: readonly Joint[]): readonly string[] {
+  const aside = joints.filter((joint) => {
+    const [part, base] = joint.parts.map(work.part) as [Part, Part];
+    const axis = indexOf(part.axes.thickness);
+    const normal = normalOf(joint);
+    if (!joint.glue || part.turned || base.turned || normal === null || normal === axis) return false;
+    return (
+      THIN * toNumber(extent(part.body, axis)) < toNumber(extent(base.body, axis)) &&
+      THICK * toNumber(extent(part.body, axis)) > toNumber(extent(base.body, axis)) &&
+      !equal(middle(part.body, axis), middle(base.body, axis)) &&
+      // A rail between others is held by more than its clamps.
+      toNumber(extent(part.body, axis)) * 4 < toNumber(part.width)
+    );
+  });
+  const panels = [...new Set(aside.map(({ parts: [id] }) => id))];
+  if (panels.length === 0) return [];
+  const what = listed(work, panels);
+  return [
+    `Set the clamps in line with ${what}, not with the middle of what ${panels.length === 1 ? "it is" : "they are"} glued to, or the work bows. Lay a straightedge across it both ways before you leave it.`,
+  ];
+}
+
+/** What has only one end held yet tips: a square proves it, where no diagonals do. */
+export function squareTexts(work: Work, joints: readonly Joint[]): readonly string[] {
+  const tipping = joints.filter((joint) => {
+    const axis = normalOf(joint);
+    const [part] = joint.parts.map(work.part) as [Part];
+    return joint.glue && joint.method !== "breadboard end" && axis !== null && !part.turned && longest(part) === axis;
+  });
+  // A panel that is held on three sides stands square by them.
+  const sides = (id: string): number => joints.filter(({ parts }) => parts.includes(id)).length;
+  const ids = [...new Set(tipping.map(({ parts: [id] }) => id))].filter((id) => sides(id) < 3);
+  if (ids.length === 0) return [];
+  const stand = ids.length === 1 ? "stands" : "stand";
+  return [
+    `Check with a square, along and across, that ${listed(work, ids)} ${stand} square to what ${ids.length === 1 ? "it is" : "they are"} glued to, and shift the clamps until ${ids.length === 1 ? "it does" : "they do"}.`,
+  ];
+}
+
+const longest = ({ body }: Part): AxisIndex =>
+  INDICES.reduce<AxisIndex>((so, i) => (toNumber(extent(body, i)) > toNumber(extent(body, so)) ? i : so), 0);

@@ -1,0 +1,64 @@
+/** What a glue-up has to be told besides what is joined: before the glue is on, and before it has set. Common practice, no source. */
+import { describe, expect, it } from "vitest";
+import { solveText, textOf } from "../../examples/compiled.ts";
+
+const { build } = solveText(textOf("overalls-chest"));
+const steps = build?.steps ?? [];
+const plain = (text: string): string =>
+  text.replaceAll("\u202f", " ").replaceAll("\u00a0", " ").replaceAll("\u2044", "/");
+const step = (title: RegExp) => {
+  const found = steps.filter((each) => title.test(each.title));
+  expect(found, String(title)).toHaveLength(1);
+  return found.flatMap(({ text }) => text.map(plain));
+};
+
+describe("a glue-up", () => {
+  it("has its clamps set and its parts tried dry before there is glue on anything", () => {
+    const all = steps.filter(({ kind, unit }) => kind === "glue-up" && unit !== "plugs");
+    expect(all.length).toBeGreaterThan(3);
+    for (const { title, text } of all) {
+      const dry = text.findIndex((each) => each.startsWith("First: set "));
+      const glue = text.findIndex((each) => /^(?:Brush|Spread|Put) glue /u.test(each));
+      expect([title, dry >= 0 && (glue < 0 || dry < glue)]).toEqual([title, true]);
+    }
+  });
+
+  it("has what it closes in sanded before", () => {
+    const text = step(/^Build the five overalls drawers/u);
+    const sanded = text.findIndex((each) => each.startsWith("First: sand the inside faces"));
+    expect([sanded >= 0, sanded < text.findIndex((each) => each.startsWith("Brush glue"))]).toEqual([true, true]);
+  });
+
+  // 29 between the panels, less 2 × 12.9 to 2 × 13.2 mm: the middle of that is 26.1 mm, 1 1/32 in the nearest 1/32.
+  it("tells how wide a drawer box is outside, and what decides that", () => {
+    expect(step(/^Build the five overalls drawers/u).join(" ")).toContain(
+      "1 1/32 in less, for both slides, than you measured between the chest panel (A) and the chest panel (B); 27 31/32 in where that is 29 in",
+    );
+    expect(step(/^Add the right side/u).join(" ")).toContain(
+      "in front, in the middle and behind, above and below: 29 in everywhere",
+    );
+  });
+
+  // 2 in of dowel in a hole of 1 1/16 in.
+  it("has blocks where dowels stand out under the clamps, which open by so much more", () => {
+    const text = step(/^Glue in the bottom panel/u);
+    expect(text.join(" ")).toContain("Dowels stand out up to 15/16 in");
+    // From the left of the post to the right end of the rails 1 3/4 + 29 less what lies within the post, pads of 1 in, and 15/16.
+    expect(text.join(" ")).toMatch(/clamps that open 33 in/u);
+  });
+
+  it("is proved with a square where nothing closes it, and the frame again before its back goes on", () => {
+    expect(step(/^Glue in the bottom panel/u).join(" ")).toMatch(/Check with a square/u);
+    expect(step(/^Screw on the back panel/u)[0]).toMatch(
+      /^First: measure from corner to corner once more, 52 5\/16 in/u,
+    );
+    expect(step(/^Build the left side/u).join(" ")).toMatch(/clamps in line with the chest panel \(A\)/u);
+  });
+
+  it("waits for the clamps that the one before it has", () => {
+    const [left, right] = [/^Build the left side/u, /^Build the right side/u].map((title) =>
+      steps.find((each) => title.test(each.title)),
+    );
+    expect(right?.text[0]).toContain(`those of step ${left?.number} are free, 45 minutes`);
+  });
+});

@@ -1,0 +1,131 @@
+/** Steps say once what is the same, and tell apart what is not. Common practice, no source, but where it is arithmetic. */
+import { describe, expect, it } from "vitest";
+import { reservedOn } from "../../../src/solve/build/layout-facts.ts";
+import { likeBefore } from "../../../src/solve/build/steps/like-before.ts";
+import { step } from "../../../src/solve/build/steps/making-step.ts";
+import { inOneUnit } from "../../../src/solve/build/steps/words/one-unit.ts";
+import type { Step } from "../../../src/solve/build.ts";
+import { toInches } from "../../../src/units/length.ts";
+import { solveText, textOf } from "../../examples/compiled.ts";
+
+const plain = (text: string): string =>
+  text.replaceAll("\u202f", " ").replaceAll("\u00a0", " ").replaceAll("\u2044", "/");
+const known = new Map<string, readonly Step[]>();
+function stepsOf(name: string): readonly Step[] {
+  const steps =
+    known.get(name) ??
+    (solveText(textOf(name)).build?.steps ?? []).map((each) => ({ ...each, text: each.text.map(plain) }));
+  known.set(name, steps);
+  return steps;
+}
+
+const draft = (title: string, text: readonly string[]) =>
+  step("join", title, text, [], { unit: title, bench: 1, cautions: [], fresh: [] });
+
+describe("what is done again", () => {
+  it("tells what differs, and what is counted", () => {
+    const [, again] = likeBefore([
+      draft("Add the shelf (D)", ["Push the pins in.", "They are 264 mm up.", "Use 4 shelf pins."]),
+      draft("Add the shelf (D)", ["Push the pins in.", "They are 398 mm up.", "Use 4 shelf pins."]),
+    ]);
+    expect(again?.text).toEqual(["Do as in step 1, but for this:", "They are 398 mm up.", "Use 4 shelf pins."]);
+  });
+  it("stands in full where the title, or most of it, is another", () => {
+    const other = draft("Add the rail (E)", ["Push the pins in.", "Use 4 shelf pins."]);
+    const most = draft("Add the shelf (D)", ["Glue it in.", "Wait.", "Use 4 shelf pins."]);
+    const [, ...told] = likeBefore([
+      draft("Add the shelf (D)", ["Push the pins in.", "Use 4 shelf pins."]),
+      other,
+      most,
+    ]);
+    expect(told).toEqual([other, most]);
+  });
+  it("is planed in one step where it rests together", () => {
+    for (const name of ["old-plans/bookcase", "overalls-chest"])
+      expect(stepsOf(name).filter(({ title }) => title.startsWith("Plane the rough pieces"))).toHaveLength(1);
+  });
+  it("has its caution where a kind of work begins, not in each step of a run", () => {
+    for (const [i, { cautions }] of stepsOf("old-plans/bookcase").entries())
+      for (const caution of cautions)
+        expect(
+          stepsOf("old-plans/bookcase")
+            .slice(Math.max(0, i - 4), i)
+            .flatMap((each) => each.cautions),
+        ).not.toContain(caution);
+  });
+});
+
+it("cuts at even distances are one row: 1 1/4 + 10 × 3/4 + 9 × 3/4 + 1 1/4 = 16 3/4", () => {
+  const text = stepsOf("rope-chest")
+    .flatMap((each) => each.text)
+    .join("\n");
+  expect(text).toContain(
+    "Cut 20 sockets 3/4 in long, 3/4 in wide and 3/4 in deep: in the left end and in the right end: ten in each, 3/4 in between one and the next, the first 1 1/4 in from the bottom edge, the last 1 1/4 in from the top edge.",
+  );
+});
+
+it("slots that differ in length only stand in one list", () => {
+  const text = stepsOf("old-plans/bookcase")
+    .flatMap((each) => each.text)
+    .join("\n");
+  expect(text).toMatch(
+    /Cut three slots 11\/64 in wide [^\n]*:\n– 5\/16 in long, [^\n]*\n– 7\/16 in long, [^\n]*\n– 9\/16 in long, /u,
+  );
+});
+
+it("shelves that go in by different ways are told apart by their heights", () => {
+  const text = stepsOf("old-plans/bookcase").flatMap((each) =>
+    each.text.filter((one) => one.startsWith("No straight way")),
+  );
+  expect(text.length).toBeGreaterThan(1);
+  for (const each of text) expect(each).toMatch(/lowest|middle|highest/u);
+});
+
+// 15/32 less 3/16.
+it("a rabbet that a box is glued into is set by what it leaves: 9/32 in", () => {
+  const cut = stepsOf("overalls-chest").filter(({ title }) =>
+    /^Cut the joints in the (?:left|right) sides/u.test(title),
+  );
+  expect(cut).toHaveLength(2);
+  for (const { text } of cut) expect(text.join(" ")).toContain("by what is left standing, 9/32 in");
+});
+
+it("dowels of parts of one mark are marked from parts that are named by their place", () => {
+  const text = stepsOf("overalls-chest")
+    .flatMap((each) => each.text)
+    .join("\n");
+  expect(text).toContain("the left end of the back top rail (L)");
+  expect(text).toContain("the right end of the front top rail (L)");
+  expect(text).toContain("Write on each of them where it goes");
+});
+
+it("fronts are placed before they are fixed, and the shims alone say where", () => {
+  const [set] = stepsOf("overalls-chest").filter(({ title }) => title.startsWith("Screw on five false fronts"));
+  const at = (words: RegExp): number => set?.text.findIndex((each) => words.test(each)) ?? -1;
+  expect(at(/on shims/u)).toBeGreaterThan(0);
+  expect(at(/on shims/u)).toBeLessThan(at(/^Drive 10 wood screws/u));
+  expect(at(/^Drive 10 wood screws/u)).toBeLessThan(at(/Take the screw that you pulled by out/u));
+  expect(at(/^Place the false front/u)).toBe(-1);
+});
+
+// Of 3/4 plywood 23/32 in thick; at 11/16 the same parts are 1/32 wider.
+it("settings of fence that leave room for thinner stock are told beside those of the cut list", () => {
+  const { build } = solveText(textOf("overalls-chest"));
+  const told =
+    build && reservedOn(build.layouts, build).map(({ mark, drawn, cut }) => [mark, toInches(cut), toInches(drawn)]);
+  // 24 1/2 less 3/4 overhang, the back and two posts of 1 3/4; the bottom reaches under the posts.
+  const [drawn, thin] = [23 / 32, 11 / 16].map((back) => 24.5 - 0.75 - back) as [number, number];
+  expect(told).toEqual([
+    ["A", drawn - 3.5, thin - 3.5],
+    ["B", drawn - 3.5, thin - 3.5],
+    ["D", drawn, thin],
+  ]);
+});
+
+it("a measure in both units is said in that of the plan", () => {
+  const text = "a bit 12 in (300 mm) long, 1 1/2 in (40 mm) wide";
+  expect([inOneUnit(text, "inch"), inOneUnit(text, "mm")]).toEqual([
+    "a bit 12 in long, 1 1/2 in wide",
+    "a bit 300 mm long, 40 mm wide",
+  ]);
+});
