@@ -78,17 +78,24 @@ function filled({ solid, body, blank }: BuiltPart, done: readonly Feature[], wai
 
 /** What a feature takes from some wood. */
 function taken(wood: Solid, feature: Feature): Solid {
+  if (isSlanting(feature)) return EMPTY;
   if ("normal" in feature) return cut(wood, flip(planeOf(feature)));
   const { low, high } = boxOf(feature);
   return intersect(wood, boxPlanes(low, high));
 }
 
 function worked(wood: Solid, feature: Feature): Solid {
-  if (standsOut(feature)) return wood;
+  if (standsOut(feature) || isSlanting(feature)) return wood;
   if ("normal" in feature) return cut(wood, planeOf(feature));
   const { low, high } = boxOf(feature);
   return subtractBox(wood, low, high);
 }
+
+/** A slot in a mitre lies aslant: it is no box of the part, and is drawn from the first. */
+const isSlanting = (feature: Feature): boolean =>
+  ("normal" in feature ? [feature.normal] : [feature.along, feature.across, feature.into]).some(
+    (way) => !way.every(Number.isInteger),
+  );
 
 const without = (wood: Solid, other: Solid): Solid =>
   other.pieces.reduce(
