@@ -70,7 +70,10 @@ export function boundsOfOpening(model: Model, part: Part, { moments }: Replay): 
   const others = model.record.parts
     .filter((other) => !loose.has(other.id) && isSquare(other))
     .flatMap(({ id }) => model.solid(id).map((piece) => ({ id, box: bounds([piece]) })));
-  return own.axes.flatMap((axis) => {
+  // The front of a drawer is fitted in its height too.
+  const slides = model.record.motions.some(({ kind, parts }) => kind === "slide" && parts.includes(part.id));
+  const axes: readonly Axis[] = slides && isOnIt(part.id) ? [...own.axes, 2] : own.axes;
+  return axes.flatMap((axis) => {
     const around = others.filter((other) => beside(box, other.box, axis));
     const low = around.filter((other) => other.box[1][axis] <= box[0][axis] + LEAST);
     const high = around.filter((other) => other.box[0][axis] >= box[1][axis] - LEAST);

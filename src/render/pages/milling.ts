@@ -76,6 +76,7 @@ function rowOf(build: Build, line: CutLine, printer: Printer): readonly (readonl
       ? [number]
       : [],
   );
+  const later = build.later?.find(({ mark }) => mark === line.mark)?.step;
   return [
     [
       line.mark,
@@ -83,7 +84,7 @@ function rowOf(build: Build, line: CutLine, printer: Printer): readonly (readonl
       inSize(first, printer) + jointed,
       `${inSize(line, printer)}${line.parts.length > 1 ? ` (${line.parts.length})` : ""}`,
       boards(build, own),
-      steps.join(", "),
+      `${steps.join(", ")}${later === undefined ? "" : `; to size in ${later}`}`,
     ],
   ];
 }

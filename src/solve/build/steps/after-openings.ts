@@ -78,7 +78,7 @@ export function groupsIn(
       const parts = waiting.filter((id) => isOnIt(id) === onIt).map(work.part);
       return parts.length === 0
         ? []
-        : [{ kind: entering.kind, onIt, parts, openings: openingsOf(work, all, entering, parts) }];
+        : [{ kind: entering.kind, onIt, parts, openings: openingsOf(work, all, entering, { parts, onIt }) }];
     });
   });
 }

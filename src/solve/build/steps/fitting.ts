@@ -82,6 +82,7 @@ function openingStep(
     `Cut ${single ? listed(work, [...ids]) : `the parts of ${bodies}`} to fit`,
     [
       ...openingTexts(work, all),
+      ...sawnOutText(work, ids, made),
       ...lines.map(({ parts }) => `${capital(listed(work, parts))}: ${cutSize(work, parts[0] as string)}.`),
       ...(single ? ["Cut a little long and wide at first; plane until it goes in with its play."] : []),
     ],
@@ -96,6 +97,19 @@ function openingStep(
     },
   );
   return { ...fitted, also: lines.slice(1).map(({ mark }) => unitOf(mark)) };
+}
+
+/** What waits in a sheet or board is larger there. */
+function sawnOutText(work: Work, ids: ReadonlySet<string>, made: Made): readonly string[] {
+  const own = work.blanks.filter(
+    (blank) => !made.blanks.has(blank.id) && waits(work, blank) && partsIn(blank).some((each) => ids.has(each)),
+  );
+  const over = [...new Set(own.map(({ part }) => work.print(makingOf(work.part(part)).over)))];
+  return over.length === 0
+    ? []
+    : [
+        `Saw them out by the layouts first: there they are ${over.join(" and ")} over in length and width. Then bring them to size.`,
+      ];
 }
 
 /** Blanks that are cut for some parts and were not before. A strip is made with the first of its parts that is used. */

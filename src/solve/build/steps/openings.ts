@@ -1,7 +1,7 @@
 /** Doors, drawers and loose shelves are made to the openings that they go into: what bounds those, and how much of them is filled. */
 import type { Piece } from "../../../geometry/types.ts";
 import { type Length, TOLERANCE } from "../../../units/length.ts";
-import { add, equal, less, min, negate, rational, subtract, sum } from "../../../units/rational.ts";
+import { add, equal, less, max, min, negate, rational, subtract, sum, toNumber } from "../../../units/rational.ts";
 import { isCutLater, makingOf } from "../../design/making/plain.ts";
 import { type AxisIndex, enclosing, extent, INDICES, indexOf, triple } from "../../design/space.ts";
 import type { Box, Part } from "../../design.ts";
@@ -57,10 +57,13 @@ export function openingsOf(
   known: Known,
   all: readonly Entering[],
   entering: Entering,
-  parts: readonly Part[],
+  { parts, onIt }: { readonly parts: readonly Part[]; readonly onIt: boolean },
 ): readonly Opening[] {
   const box = boxOf(parts);
-  return box ? entering.axes.flatMap((axis) => openingAlong(known, all, entering, box, axis) ?? []) : [];
+  const axes = entering.axes;
+  // The front of a drawer is fitted in its height too.
+  const both: readonly AxisIndex[] = onIt && entering.kind === "slide" ? [...axes, 2] : axes;
+  return box ? both.flatMap((axis) => openingAlong(known, all, entering, box, axis) ?? []) : [];
 }
 
 function openingAlong(
@@ -83,7 +86,7 @@ function openingAlong(
     around.filter(({ piece }) => !less(add(piece.low[axis], NEAR), box.high[axis])),
     ({ piece }) => piece.low[axis],
   );
-  const [[low], [high]] = [lows, highs];
+  const [low, high] = [broadest(lows, box, axis), broadest(highs, box, axis)];
   if (!low || !high) return null;
   const [from, to] = [low.piece.high[axis], high.piece.low[axis]];
   const others = all.flatMap((other) => {
@@ -122,4 +125,19 @@ const boxOfPiece = ({ low, high }: Piece): Box => ({
 const nearest = <T>(all: readonly T[], measure: (one: T) => Length): readonly T[] => {
   const least = all.map(measure).reduce<Length | null>((so, next) => (so ? min(so, next) : next), null);
   return least ? all.filter((one) => equal(measure(one), least)) : [];
+};
+
+interface Wood {
+  readonly part: Part;
+  readonly piece: Box;
+}
+
+/** The one that most of what goes in lies beside. */
+const broadest = (all: readonly Wood[], box: Box, axis: AxisIndex): Wood | undefined => {
+  const beside = ({ piece }: Wood): number =>
+    INDICES.reduce<number>((so, i) => {
+      const common = toNumber(subtract(min(piece.high[i], box.high[i]), max(piece.low[i], box.low[i])));
+      return i === axis ? so : so * common;
+    }, 1);
+  return all.reduce<Wood | undefined>((best, one) => (!best || beside(one) > beside(best) ? one : best), undefined);
 };

@@ -20,7 +20,7 @@ const RESERVED =
 
 /** Common practice, no source. */
 const STRAIGHT =
-  "A rough board has no straight edge yet: saw it to length first, then straighten one edge, with a jointer or a plane, or along a straightedge that is screwed or clamped on. Rip no rough edge against a fence.";
+  "A rough board has no straight edge yet: before the first cut along it straighten one edge, with a jointer or a plane, or along a straightedge that is screwed or clamped on. Rip no rough edge against a fence.";
 
 /** What holds for all sawing: it need not be said again in the next step. */
 export const ONCE: ReadonlySet<string> = new Set([RESERVED, STRAIGHT, ...Object.values(MARK)]);

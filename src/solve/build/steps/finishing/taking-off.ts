@@ -40,37 +40,43 @@ export function takingOffSteps(work: Work): readonly StepDraft[] {
       removable.map(removeAction),
       {
         ...{ unit: "take off", bench: removable.length * MINUTES.off },
-        ...shown(work),
+        ...shown(work, removable),
         cautions: liftCaution(work, heaviest(work, removable)),
       },
     ),
   ];
 }
 
+/** What is only fastened free to move comes before what hangs and runs: that is in its way. */
 export function againSteps(work: Work): readonly StepDraft[] {
   const bodies = work.plan.removable.toReversed();
-  if (bodies.length === 0) return [];
+  const first = bodies.findIndex((body) => !slides(work, body));
+  const fast = first < 0 ? bodies : bodies.slice(0, first);
+  const rest = first < 0 ? [] : bodies.slice(first);
+  return [fast, rest].flatMap((own) => (own.length === 0 ? [] : [againStep(work, own, own === fast)]));
+}
+
+function againStep(work: Work, bodies: readonly Removable[], fast: boolean): StepDraft {
   const names = namesOf(work, bodies);
   const hung = hardwareOf(work, bodies).length > 0;
-  return [
-    step(
-      "fit",
-      `Put ${inTitle(work, bodies, names)} on again`,
-      [
-        ...(hung ? [LEVEL] : []),
-        `When the finish is hard, put ${names} back where ${bodies.length === 1 ? "it was" : "each was"}${hung ? ", with the same hardware in the same holes" : ""}.`,
-        ...(hung ? ["Turn the screws backwards until they drop into their old threads, then drive them by hand."] : []),
-        ...slidingTexts(work, bodies),
-        ...(hung ? ["Open and shut everything once more."] : []),
-      ],
-      bodies.flatMap((body) => [...addActions(body), ...fitActions(hardwareOf(work, [body]))]),
-      {
-        ...{ unit: PUT_ON_AGAIN, bench: bodies.length * MINUTES.on },
-        ...shown(work),
-        cautions: liftCaution(work, heaviest(work, bodies)),
-      },
-    ),
-  ];
+  const one = bodies.length === 1;
+  return step(
+    "fit",
+    `Put ${inTitle(work, bodies, names)} on again`,
+    [
+      ...(hung ? [LEVEL] : []),
+      `When the finish is hard, put ${names} back ${fast ? `the way ${one ? "it" : "they"} went on the first time` : `where ${one ? "it was" : "each was"}`}${hung ? ", with the same hardware in the same holes" : ""}.`,
+      ...(hung ? ["Turn the screws backwards until they drop into their old threads, then drive them by hand."] : []),
+      ...slidingTexts(work, bodies),
+      ...(hung ? ["Open and shut everything once more."] : []),
+    ],
+    bodies.flatMap((body) => [...addActions(body), ...fitActions(hardwareOf(work, [body]))]),
+    {
+      ...{ unit: PUT_ON_AGAIN, bench: bodies.length * MINUTES.on },
+      ...shown(work, bodies),
+      cautions: liftCaution(work, heaviest(work, bodies)),
+    },
+  );
 }
 
 const slides = ({ design }: Work, { joints }: Removable): boolean =>
@@ -109,10 +115,14 @@ const hardwareOf = ({ plan }: Work, bodies: readonly Removable[]) => {
   return plan.hardware.filter(({ joint }) => joint !== null && joints.has(joint));
 };
 
-/** The piece as it stands, and of each body that comes off the part in front: what is behind it goes with it. */
-function shown(work: Work) {
-  const fresh = work.plan.removable.map(({ parts }) => inFront(work, parts));
-  const present = work.design.parts.map(({ id }) => id).filter((id) => !fresh.includes(id));
+/** The piece as it stands, and of each body that comes off or goes on the part in front: what is behind it goes with it. */
+function shown(work: Work, bodies: readonly Removable[]) {
+  const fresh = bodies.map(({ parts }) => inFront(work, parts));
+  const off = work.plan.removable.toReversed();
+  // What goes on later is not there yet.
+  const last = off.findLastIndex((body) => bodies.includes(body));
+  const missing = new Set(off.slice(last + 1).flatMap(({ parts }) => parts));
+  const present = work.design.parts.map(({ id }) => id).filter((id) => !fresh.includes(id) && !missing.has(id));
   return { fresh, present };
 }
 

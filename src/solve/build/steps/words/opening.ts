@@ -24,11 +24,19 @@ export function openingTexts(work: Work, all: readonly Kinded[]): readonly strin
     if (!told.has(key)) told.set(key, text);
   }
   const changes = changesText(work, all);
-  const shared = all.some(({ openings }) => openings.some(({ count }) => count > 1));
+  return [...told.values(), ...(told.size < all.length ? eachText(all) : []), ...(changes === "" ? [] : [changes])];
+}
+
+/** Several that go in between the same two parts, as drawers one below the other do, are measured each where it goes. */
+function eachText(all: readonly Kinded[]): readonly string[] {
+  const across = all.map(({ openings }) => openings.find(({ count }) => count === 1));
+  const [first] = across;
+  if (!first || across.includes(undefined)) return [];
+  const same = across.every((each) => each?.low === first.low && each.high === first.high);
   return [
-    ...told.values(),
-    ...(told.size < all.length && !shared ? ["Measure for each: no two openings are quite the same."] : []),
-    ...(changes === "" ? [] : [changes]),
+    same
+      ? "Measure where each goes: cut each to its own measure, or all to the smallest."
+      : "Measure for each: no two openings are quite the same.",
   ];
 }
 
@@ -50,7 +58,7 @@ function openingText(work: Work, fitted: Kinded, opening: Opening): string {
 
 /** "Where you measure more or less across, ... get longer or shorter by as much; in the height, ..." */
 function changesText(work: Work, all: readonly Kinded[]): string {
-  const several = all.filter(({ parts }) => parts.length > 1);
+  const several = all.filter(({ parts, openings }) => parts.length > 1 || openings.some(({ count }) => count > 1));
   const axes = [...new Set(several.flatMap(({ openings }) => openings.map(({ axis }) => axis)))];
   const told = axes.flatMap((axis) => {
     const along = (size: "length" | "width"): readonly string[] =>
