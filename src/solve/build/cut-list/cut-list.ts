@@ -38,7 +38,7 @@ export function cutList(design: Design, holes: readonly Hole[], print: (length: 
     parts: group.members.map(({ part }) => part.id),
     ...sizes,
     mirrorOf: group.mirrors ? (marks.get(group.mirrors) ?? null) : null,
-    notes: notesOf(first(group), print),
+    notes: notesOf(first(group), holes, print),
   }));
 }
 

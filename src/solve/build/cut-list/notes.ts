@@ -3,7 +3,7 @@ import { less } from "../../../units/rational.ts";
 import { standsOut } from "../../design/shapes/kinds.ts";
 import { inRuns } from "../../design/shapes/runs.ts";
 import { onBench } from "../../design/turning.ts";
-import type { Feature, Part } from "../../design.ts";
+import type { Feature, Hole, Part } from "../../design.ts";
 import { angledEndsNote } from "../steps/words/angled-ends.ts";
 
 const PLURALS: Readonly<Record<Feature["kind"], string>> = {
@@ -34,7 +34,7 @@ const PLURALS: Readonly<Record<Feature["kind"], string>> = {
 };
 
 /** What has to be known beside the size: what the size includes, and what will be done to the part. */
-export function notesOf(part: Part, print: (length: Length) => string): readonly string[] {
+export function notesOf(part: Part, holes: readonly Hole[], print: (length: Length) => string): readonly string[] {
   const included = (kind: "tenon" | "tongue" | "tail", size: "length" | "size"): readonly string[] => {
     const all = part.features.filter((feature) => feature.kind === kind);
     const [first] = all;
@@ -58,6 +58,7 @@ export function notesOf(part: Part, print: (length: Length) => string): readonly
     ...grown,
     ...(ends ? [ends] : []),
     ...(work.length > 0 ? [work.join(", ")] : []),
+    ...holesNote(part, holes, print),
   ];
 }
 
@@ -70,3 +71,13 @@ const lengthened = (part: Part): boolean =>
   ([0, 1, 2] as const).some(
     (i) => less(part.blank.low[i], part.body.low[i]) || less(part.body.high[i], part.blank.high[i]),
   ) && !part.features.some(standsOut);
+
+/** Holes that are no part of a joint, such as one for a cable: those of the drilling table go without saying. */
+function holesNote(part: Part, holes: readonly Hole[], print: (length: Length) => string): readonly string[] {
+  const own = holes.filter(({ part: id, for: of }) => id === part.id && of === null);
+  const across = own.flatMap(({ stages }) => stages.map(({ diameter }) => print(diameter)).slice(0, 1));
+  return [...new Set(across)].map((size) => {
+    const n = across.filter((each) => each === size).length;
+    return `${count(n, "hole", "holes")} ${size} across`;
+  });
+}

@@ -81,8 +81,8 @@ export function along(work: Work, part: Part["body"], base: Part["body"], axis: 
   const near = Math.abs(toNumber(low.inside)) <= Math.abs(toNumber(high.inside)) ? low : high;
   const { n, d } = near.inside;
   return n > 0n
-    ? `${work.print(near.inside)} from the ${near.face}`
-    : `standing ${work.print({ n: -n, d })} past the ${near.face}`;
+    ? `${work.place(near.inside)} from the ${near.face}`
+    : `standing ${work.place({ n: -n, d })} past the ${near.face}`;
 }
 
 /** The even gap in a row of alike parts; null when there is none. */
