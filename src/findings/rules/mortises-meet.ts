@@ -9,7 +9,10 @@ export const mortisesMeet = rule<{
 }>({
   name: "mortises-meet",
   severity: "error",
-  message: (a) => `two mortises in ${a.part} come within ${a.wood} of each other`,
+  message: (a) =>
+    /^0 /u.test(a.wood)
+      ? `two mortises in ${a.part} run into each other`
+      : `two mortises in ${a.part} come within ${a.wood} of each other`,
   help: (a) =>
     `shorten one of the tenons by ${a.short} (\`long\`), or move them apart (\`in from\`, \`thick\`); or make them so long that they meet, with \`ends: mitred\``,
   explain: `Mortises that meet cut each other's walls away, and the second tenon then has nothing to hold it. At least 1 mm of wood has to stay between them; 1/16 in is better.`,

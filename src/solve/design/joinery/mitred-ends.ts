@@ -1,6 +1,6 @@
 import { tenonsDoNotMeet } from "../../../findings/rules/tenons-do-not-meet.ts";
 import { inches, type Length, millimetres } from "../../../units/length.ts";
-import { add, less, multiply, rational, ZERO } from "../../../units/rational.ts";
+import { add, less, multiply, rational, subtract, ZERO } from "../../../units/rational.ts";
 import type { Box, Direction, Feature, Point } from "../../design.ts";
 import { type CutPlane, planeCut } from "../shapes/workpiece.ts";
 import { type AxisIndex, INDICES, triple } from "../space.ts";
@@ -82,6 +82,9 @@ function cutBack(a: Tenon, b: Tenon, bench: Bench, context: JoineryContext): voi
   const entry = ({ box }: Tenon, { axis, sign }: Tenon): Length => (sign > 0 ? box.low[axis] : box.high[axis]);
   const back = multiply(backOf(context), rational(-a.sign));
   const at: Point = triple((i) => (i === a.axis ? add(entry(b, a), back) : i === b.axis ? entry(a, b) : a.box.low[i]));
+  // Nothing of a short tenon lies beyond.
+  const end = a.sign > 0 ? a.box.high[a.axis] : a.box.low[a.axis];
+  if (!less(ZERO, multiply(subtract(end, at[a.axis]), rational(a.sign)))) return;
   const normal = triple((i) => (i === a.axis ? rational(a.sign) : i === b.axis ? rational(-b.sign) : ZERO));
   const plane = planeCut(at, normal);
   const [x, y, z] = plane.normal;
