@@ -12,6 +12,8 @@ import { type Squeezed, squeezed, whole } from "./squeeze.ts";
 /** Between the views: above the edge, and beside the end. */
 export const GAP = 22;
 const ASIDE = 16;
+/** What stands right of the face hangs no farther below it, where that can be. */
+const HANG = 8;
 /** Parts that fit only smaller than this are drawn broken at a larger scale. */
 const SMALL = 1 / 4;
 export const POINTS_PER_UNIT = 72 / 406_400;
@@ -81,8 +83,11 @@ export function arranged(sheet: Sheet, scale: Scale, frame: Frame, pen: Pen): Ar
     Math.max(foot + GAP + rows, Math.max(foot, (besideFace.at(-1) ?? 0) + PITCH) + PITCH - (around[0] ?? 0));
   const lowest = frame.y + frame.height - BAR_HEIGHT - 4;
   // The numbers along the face may reach over its right end.
-  const limits = [-lowest, -(top - 4)] as const;
-  const guess = setLines(uprightLines(edgeTopFor(0)), limits, pen);
+  const highest = -(top - 4);
+  const setUpright = (lines: readonly Line[]): readonly SetLine[] | null =>
+    setLines(lines, [Math.min(-foot - HANG, ...lines.map(({ from }) => from)), highest], pen) ??
+    setLines(lines, [-lowest, highest], pen);
+  const guess = setUpright(uprightLines(edgeTopFor(0)));
   if (guess === null) return null;
   const beside = besideOf(reachOf(guess));
   const room = frame.width - margin - beside - 4;
@@ -99,7 +104,7 @@ export function arranged(sheet: Sheet, scale: Scale, frame: Frame, pen: Pen): Ar
   const meet = level.some((line) => line.high > left + along.width);
   const hang = meet ? Math.max(0, ...guess.map((line) => -line.low - foot)) : 0;
   const edgeTop = edgeTopFor(reachOf(level) + hang);
-  const upright = setLines(uprightLines(edgeTop), limits, pen);
+  const upright = setUpright(uprightLines(edgeTop));
   if (upright === null || reachOf(upright) > reachOf(guess)) return null;
   const besideEdge = around.map((at) => edgeTop + at);
   const last = [numbers.along, numbers.below].map((all) =>

@@ -25,7 +25,7 @@ interface Word {
   readonly text: string;
   readonly middle: number;
   readonly width: number;
-  /** So many levels farther out than its line: 0 or 1. */
+  /** So many levels farther out than its line. */
   readonly down: number;
 }
 
@@ -55,7 +55,7 @@ export function setLines(
   pen: Pen,
 ): readonly SetLine[] | null {
   const places = lines.map((line) => {
-    const ways = fitted(line, limits, pen);
+    const ways = fitted(line, limits, lines.length + 1, pen);
     return [...lines, ...lines].flatMap((_, level) => ways.map((way): SetLine => ({ ...way, level })));
   });
   if (places.some((own) => own.length === 0)) return null;
@@ -104,8 +104,16 @@ const clears = ({ line, level }: SetLine, other: SetLine): boolean =>
       other.level + down >= level || [line.from, line.to].every((at) => Math.abs(at - middle) > width / 2 + AIR / 2),
   );
 
-/** The ends inside the line, else beside it; what stands between them in the line, or a level farther out; else all in one text after it or before it. */
-function fitted(line: Line, [low, high]: readonly [number, number], pen: Pen): readonly Omit<SetLine, "level">[] {
+/**
+ * The ends inside the line, else beside it; what stands between them in the line, or a level farther out; else all in one text after it,
+ * before it, or up to `far` levels farther out.
+ */
+function fitted(
+  line: Line,
+  [low, high]: readonly [number, number],
+  far: number,
+  pen: Pen,
+): readonly Omit<SetLine, "level">[] {
   const word = (text: string, middle: number): Word => ({
     text,
     middle,
@@ -130,13 +138,15 @@ function fitted(line: Line, [low, high]: readonly [number, number], pen: Pen): r
     );
   const beside = (down: 0 | 1) => of(before(first), { ...between, down }, after(last));
   const all = word(`${words}, ${ends[0]} to ${ends[1]}`, 0);
+  const inReach = Math.max(low + all.width / 2, Math.min(high - all.width / 2, (from + to) / 2));
+  const under = Array.from({ length: far }, (_, i) => of({ ...all, middle: inReach, down: i + 1 }));
   const long = to - from;
   const twoIn = first.width + last.width + 2 * side + 2 * AIR;
   if (long >= twoIn + between.width + 4 * AIR) return [inside(0)];
   const ways = [
     ...(long >= between.width + 2 * side ? [beside(0)] : []),
     ...(long >= twoIn ? [inside(1)] : []),
-    ...[beside(1), of(after(all)), of(before(all))],
+    ...[beside(1), of(after(all)), of(before(all)), ...under],
   ];
   return ways.filter((way) => way.low >= low && way.high <= high);
 }
