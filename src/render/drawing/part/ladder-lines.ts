@@ -148,7 +148,7 @@ function fitted(
     ...(long >= twoIn ? [inside(1)] : []),
     ...[beside(1), of(after(all)), of(before(all)), ...under],
   ];
-  return ways.filter((way) => way.low >= low && way.high <= high);
+  return ways.filter((way) => way.low >= low - 0.01 && way.high <= high + 0.01);
 }
 
 /** How far all levels reach from the view. */
