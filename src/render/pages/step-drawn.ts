@@ -2,15 +2,16 @@
 import type { Step } from "../../solve/build.ts";
 import { TYPE } from "../style.ts";
 import { baseline } from "../typeset/atom.ts";
+import type { Tightness } from "../typeset/columns.ts";
 import { label } from "../typeset/lines.ts";
 import { type Drawn, drawingOf, drawnPart, PART_DRAWINGS, partInStep } from "./drawn-part.ts";
 import { jigsInStep } from "./jigs-in-step.ts";
 import { type Picture, type StepPicture, stepPictures } from "./pictures.ts";
 import type { Plan } from "./plan.ts";
 
-/** No picture is higher, so that pictures keep their size; as low as `LOW` where a page then holds one step more. */
+/** No picture is higher, so that pictures keep their size; as low as these where a page then holds one step more. */
 const HIGHEST = 180;
-const LOW = 148;
+const LOW: Readonly<Record<Tightness, number>> = { less: 148, least: 124 };
 /** A picture that stood so many steps back is drawn again, so low. */
 const FAR = 6;
 const AGAIN = 116;
@@ -20,7 +21,7 @@ const FEW = 6;
 /** What is drawn beside a step, and the same lower, where that can be. */
 export interface Shown {
   readonly picture: Drawn;
-  readonly lower: () => Drawn | null;
+  readonly lower: (how: Tightness) => Drawn | null;
 }
 
 /** A part that is worked on with its measures, and what is put together as it stands in the room. */
@@ -59,8 +60,9 @@ export function shownInSteps(plan: Plan, width: number): readonly Shown[] {
       told && line ? elsewhere(plainly(picture), line.mark, width) : plainly(picture);
     return {
       picture: shown(full),
-      lower: () => {
-        const low = full.lower(LOW);
+      lower: (how) => {
+        if (how === "least" && step.shows.fresh.length > FEW) return null;
+        const low = full.lower(LOW[how]);
         return low && shown(low);
       },
     };

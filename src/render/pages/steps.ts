@@ -6,7 +6,7 @@ import type { Item } from "../document.ts";
 import { decoration, line } from "../shapes.ts";
 import { BLACK, GREY, onGrid, TYPE } from "../style.ts";
 import { type Atom, baseline, block, list, paragraph } from "../typeset/atom.ts";
-import { columnWidth, type Unit } from "../typeset/columns.ts";
+import { columnWidth, type Tightness, type Unit } from "../typeset/columns.ts";
 import type { Section } from "../typeset/flow.ts";
 import { breakLines, label, paintLine, type Rich } from "../typeset/lines.ts";
 import { measure } from "../typeset/measure.ts";
@@ -33,7 +33,10 @@ export function stepPages(plan: Plan): Section | null {
     return set.map((unit) => ({
       unit,
       again: again(step, width),
-      tight: once(() => tightened(step, set, lower(), width, most)),
+      tight: {
+        less: once(() => tightened(step, set, lower("less"), "less", width, most)),
+        least: once(() => tightened(step, set, lower("least") ?? lower("less") ?? picture, "least", width, most)),
+      },
     }));
   });
   return {
@@ -46,16 +49,27 @@ export function stepPages(plan: Plan): Section | null {
       ...{ gap: GAP, between: BETWEEN, tie, tied: TITLE_SPACE },
       units: units.map(({ unit }) => unit),
       again: (i) => units[i]?.again as Atom,
-      tighter: (i) => units[i]?.tight() ?? null,
+      tighter: (i, how) => units[i]?.tight[how]() ?? null,
     },
   };
 }
 
-/** The step with its lower picture, where it is one unit; else null. */
-function tightened(step: Step, set: readonly Unit[], lower: Drawn | null, width: number, most: number): Unit | null {
+/** The step with its lower picture, where it is one unit; else null. At the least its paragraphs stand closer. */
+function tightened(
+  step: Step,
+  set: readonly Unit[],
+  lower: Drawn | null,
+  how: Tightness,
+  width: number,
+  most: number,
+): Unit | null {
   const [unit] = set.length === 1 && lower !== null ? stepUnits(step, lower, width, most) : [];
-  return unit ?? null;
+  if (unit === undefined) return null;
+  return how === "less" ? unit : unit.map((atom) => ({ ...atom, above: Math.min(atom.above, CLOSE) }));
 }
+
+/** Between paragraphs that stand close. */
+const CLOSE = 3;
 
 /** Asked for once at most. */
 function once<T>(make: () => T): () => T {

@@ -23,9 +23,13 @@ export interface Columns {
   readonly again?: (unit: number) => FlowAtom;
   /** Units go over only where they are longer than a column. */
   readonly whole?: true;
-  /** A unit that takes up less, by its index, for a page that holds one more with it; null where there is none. */
-  readonly tighter?: (unit: number) => Unit | null;
+  /** A unit that takes up less, or less still, by its index, for a page that holds one more with it; null where there is none. */
+  readonly tighter?: (unit: number, how: Tightness) => Unit | null;
 }
+
+/** The looser one is taken where it does. */
+export const TIGHTNESS = ["less", "least"] as const;
+export type Tightness = (typeof TIGHTNESS)[number];
 
 export const columnWidth = (width: number, gap: number): number => Math.floor((width - gap) / 2);
 
@@ -78,24 +82,48 @@ export function inColumns(columns: Columns, kind: string, sheets: Sheet[], frame
   }
 }
 
-/** With units that take up less where one more goes in by that; the others stay as they are. */
+/** With units that take up less where one more goes in by that; the others stay as they are, or nearly. */
 function tightest(columns: Columns, from: number, height: number, empty: boolean): readonly Band[] {
   const plain = onPage(columns, from, height, empty);
   const { units, tighter } = columns;
   const end = nextOf(plain, from);
   if (!tighter || end >= units.length) return plain;
-  const tight = units.map((unit, i) => (i < from || i > end ? unit : (tighter(i) ?? unit)));
-  const found = onPage({ ...columns, units: tight }, from, height, empty);
-  const next = nextOf(found, from);
-  if (next <= end) return plain;
-  let best = found;
-  for (let i = from; i < next; i++) {
-    const small = tight[i] as Unit;
-    tight[i] = units[i] as Unit;
-    const other = onPage({ ...columns, units: tight }, from, height, empty);
-    if (nextOf(other, from) >= next) best = other;
-    else tight[i] = small;
+  const near = (i: number): boolean => i >= from && i <= end;
+  const all = [units];
+  for (const how of TIGHTNESS) {
+    const looser = all.at(-1) as readonly Unit[];
+    const tight = looser.map((unit, i) => (near(i) ? (tighter(i, how) ?? unit) : unit));
+    const found = onPage({ ...columns, units: tight }, from, height, empty);
+    if (nextOf(found, from) > end) return loosened({ ...columns, units: tight }, all, from, height, empty) ?? found;
+    all.push(tight);
   }
+  return plain;
+}
+
+/** As many units as tight ones, each as loose as it may be; `looser`: the loosest first. Null where none may be looser. */
+function loosened(
+  columns: Columns,
+  looser: readonly (readonly Unit[])[],
+  from: number,
+  height: number,
+  empty: boolean,
+): readonly Band[] | null {
+  const units = [...columns.units];
+  const next = nextOf(onPage(columns, from, height, empty), from);
+  let best: readonly Band[] | null = null;
+  for (let i = from; i < next; i++)
+    for (const set of looser) {
+      const tight = units[i] as Unit;
+      const loose = set[i] as Unit;
+      if (loose === tight) break;
+      units[i] = loose;
+      const other = onPage({ ...columns, units }, from, height, empty);
+      if (nextOf(other, from) >= next) {
+        best = other;
+        break;
+      }
+      units[i] = tight;
+    }
   return best;
 }
 
