@@ -21,6 +21,8 @@ export interface Drawn {
   readonly measured?: boolean;
   /** What its letters stand for, below it. */
   readonly key?: readonly Atom[];
+  /** What is drawn among the text, above the sentence that begins so. */
+  readonly among?: readonly { readonly above: string; readonly atom: Atom }[];
   readonly paint: (x: number, y: number) => readonly Item[];
 }
 

@@ -11,25 +11,24 @@ import type { Drawn } from "./drawn-part.ts";
 import { capital, type Plan } from "./plan.ts";
 import { jigInStep, templatesTitle } from "./templates.ts";
 
-/** Null where the step makes none. */
+/** Each above the sentence that begins with its name. Null where the step makes none. */
 export function jigsInStep(plan: Plan, { unit }: Step, width: number): Drawn | null {
   const { jigs = [] } = plan.build;
   if (unit !== JIGS || jigs.length === 0) return null;
   const cells = jigs.map((jig) => jigInStep(plan, jig, width));
+  const among = jigs.flatMap(({ id }, i) => {
+    const one = cells[i];
+    return one ? rows([one], width).map((atom) => ({ above: `${capital(id)},`, atom })) : [];
+  });
   const wide = jigs.flatMap(({ id }, i) => (cells[i] === null ? [id] : []));
+  if (wide.length === 0) return { height: 0, among, paint: () => [] };
   const elsewhere = `${capital(listed(wide))} ${wide.length === 1 ? "is" : "are"} drawn under ${templatesTitle(plan.build)}.`;
-  const drawn = stack([
-    ...rows(
-      cells.flatMap((cell) => cell ?? []),
-      width,
-    ),
-    ...(wide.length > 0 ? paragraph(elsewhere, TYPE.caption, width, { above: 8 }) : []),
-  ]);
+  const told = stack(paragraph(elsewhere, TYPE.caption, width));
   return {
-    height: drawn.height,
+    ...{ height: told.height, among },
     paint: (x, y) => [
-      ...paintStack(drawn, x, y),
-      ...(wide.length > 0 ? [{ kind: "link", x, y, width, height: drawn.height, to: "templates" } as const] : []),
+      ...paintStack(told, x, y),
+      { kind: "link", x, y, width, height: told.height, to: "templates" } as const,
     ],
   };
 }

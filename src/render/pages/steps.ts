@@ -100,7 +100,7 @@ const SLACK = 96;
 /** One unit; more where the text is longer than a page, each with the picture. */
 function stepUnits(step: Step, picture: Drawn, width: number, most: number): Unit[] {
   const key = picture.key ?? [];
-  const text = stepText(step, picture.measured === true, width);
+  const text = stepText(step, picture, width);
   const units: Unit[] = [];
   let rest: Stack | null = stack(
     key.length > 0 ? [...key, ...text] : text.map((a, i) => (i === 0 ? { ...a, above: 0 } : a)),
@@ -161,8 +161,8 @@ function stepTitle(step: Step, first: boolean, width: number): Pick<Atom, "heigh
   };
 }
 
-/** `measured`: a drawing beside it has the places of the holes. */
-function stepText(step: Step, measured: boolean, width: number): Atom[] {
+/** Without the places of the holes where a drawing beside it has them all. */
+function stepText(step: Step, { measured = false, among = [] }: Drawn, width: number): Atom[] {
   const aside = (head: string, texts: readonly string[]): readonly Atom[] =>
     texts.length === 0
       ? []
@@ -170,9 +170,22 @@ function stepText(step: Step, measured: boolean, width: number): Atom[] {
   return [
     // Who reads of a danger after the act has read of it too late.
     ...aside("Caution", step.cautions),
-    ...sentences(measured ? withoutPlaces(step.text) : step.text, width),
+    ...told(step, measured ? withoutPlaces(step.text) : step.text, among, width),
     ...aside("Remember", step.reminders),
   ];
+}
+
+/** The sentences, each with what is drawn of it above. */
+function told(step: Step, texts: readonly string[], among: NonNullable<Drawn["among"]>, width: number): Atom[] {
+  const starts = texts.flatMap((text, i) => {
+    const drawn = among.find(({ above }) => text.startsWith(above));
+    return drawn ? [{ i, atom: drawn.atom }] : [];
+  });
+  const pieces = starts.map(({ i, atom }, n) => [
+    { ...atom, keep: true, paint: (x: number, y: number) => named(atom.paint(x, y), step) },
+    ...sentences(texts.slice(i, starts[n + 1]?.i), width),
+  ]);
+  return [...sentences(texts.slice(0, starts[0]?.i), width), ...pieces.flat()];
 }
 
 /** Without the lists that only add to a sentence which is whole before them: where it bores. */
