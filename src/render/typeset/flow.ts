@@ -70,7 +70,10 @@ function filled(sections: readonly Section[], frame: Frame, between: number): Sh
     const wasted = usual.length > sheets.length && foot !== undefined && foot.y - frame.y < frame.height * FEW_ROWS;
     const tight = section.atoms.map(closer);
     const up = joined ? Math.max(0, between - SPACE.close) : 0;
-    const found = wasted ? [set(tight, 0), set(tight, up)].find((each) => each.length < usual.length) : undefined;
+    const spilt = spills(usual, sheets.length, frame);
+    const better = (each: readonly Sheet[]): boolean =>
+      each.length < usual.length || (spilt && !spills(each, sheets.length, frame));
+    const found = wasted || spilt ? [set(tight, 0), set(tight, up)].find(better) : undefined;
     sheets.splice(0, sheets.length, ...(found ?? usual));
     if (section.columns !== undefined) inColumns(section.columns, section.kind, sheets, frame);
   }
@@ -79,6 +82,19 @@ function filled(sections: readonly Section[], frame: Frame, between: number): Sh
 
 /** What fills less of a section's last page than this is drawn in to the page before, where closer rows do it. */
 const FEW_ROWS = 0.25;
+
+/** A table of which less than this goes over to another page is drawn in too. */
+const FEW_OF_TABLE = 0.13;
+
+/** Whether a table leaves little on a page from the `from`th on. */
+const spills = (sheets: readonly Sheet[], from: number, frame: Frame): boolean =>
+  sheets.some(({ placed }, i) => {
+    const table = placed[0]?.atom.within.find(({ head }) => head !== undefined);
+    if (i < from || table === undefined) return false;
+    const own = placed.filter(({ atom }) => atom.within.includes(table));
+    const begun = sheets[i - 1]?.placed.some(({ atom }) => atom.within.includes(table)) === true;
+    return begun && Math.max(...own.map(({ atom, y }) => y + atom.height)) < frame.y + frame.height * FEW_OF_TABLE;
+  });
 
 const copyOf = (sheet: Sheet): Sheet => ({
   ...sheet,
