@@ -33,10 +33,10 @@ export interface Filled {
  * over for the last page, the sections stand closer, and those after the last columns are set closer.
  */
 export function flow(sections: readonly Section[], frame: Frame): Filled[] {
-  const sheets = filled(sections, frame, SPACE.section);
+  const sheets = filled(sections, frame, SPACE.section, LEAST_START);
   const last = sheets[sheets.length - 1];
   const little = last !== undefined && last.y - frame.y < frame.height * LEFT_OVER;
-  const close = little ? filled(atEndCloser(sections), frame, SPACE.close) : sheets;
+  const close = little ? filled(atEndCloser(sections), frame, SPACE.close, LEAST_START_CLOSE) : sheets;
   return (close.length < sheets.length ? close : sheets).map(({ kind, of, begins, placed }) => ({
     ...{ kind, of, begins },
     items: nest(placed),
@@ -44,18 +44,18 @@ export function flow(sections: readonly Section[], frame: Frame): Filled[] {
 }
 
 /** Less than this share of the last page is not worth a page. */
-const LEFT_OVER = 0.4;
+const LEFT_OVER = 0.65;
 
 const atEndCloser = (sections: readonly Section[]): readonly Section[] => {
   const last = sections.findLastIndex(({ columns }) => columns !== undefined);
   return sections.map((section, i) => (i >= last ? { ...section, atoms: section.atoms.map(closer) } : section));
 };
 
-function filled(sections: readonly Section[], frame: Frame, between: number): Sheet[] {
+function filled(sections: readonly Section[], frame: Frame, between: number, least: number): Sheet[] {
   const sheets: Sheet[] = [];
   for (const section of sections) {
     const last = sheets[sheets.length - 1];
-    const joined = last !== undefined && joins(section, last, frame, between);
+    const joined = last !== undefined && joins(section, last, frame, between, least);
     if (!joined) sheets.push(blank(section.kind, frame.y));
     else last.y += between;
     const set = (atoms: readonly FlowAtom[], up: number): Sheet[] => {
@@ -116,10 +116,11 @@ function setAtoms({ name, kind }: Section, atoms: readonly FlowAtom[], sheets: S
   }
 }
 
-/** A section that goes on over the page begins only where so much of the page is free. */
+/** A section that goes on over the page begins only where so much of the page is free; where sections stand closer, so much. */
 const LEAST_START = 0.3;
+const LEAST_START_CLOSE = 0.15;
 
-function joins(section: Section, sheet: Sheet, frame: Frame, between: number): boolean {
+function joins(section: Section, sheet: Sheet, frame: Frame, between: number, least: number): boolean {
   const { atoms, columns, start } = section;
   const whole = atoms.reduce((sum, atom) => sum + atom.above + atom.height, 0);
   const free = frame.y + frame.height - sheet.y - between;
@@ -127,7 +128,7 @@ function joins(section: Section, sheet: Sheet, frame: Frame, between: number): b
   if (columns !== undefined && whole <= free) return holdsFirst(columns, free - whole - columns.between / 2);
   const [first = []] = clumps(atoms);
   const needed = first.reduce((sum, atom) => sum + atom.above + atom.height, 0);
-  return whole <= free || (free >= frame.height * LEAST_START && needed <= free);
+  return whole <= free || (free >= frame.height * least && needed <= free);
 }
 
 /** Runs of atoms that keep together. */
