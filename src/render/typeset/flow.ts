@@ -83,8 +83,8 @@ function filled(sections: readonly Section[], frame: Frame, between: number, lea
 /** What fills less of a section's last page than this is drawn in to the page before, where closer rows do it. */
 const FEW_ROWS = 0.25;
 
-/** A table of which less than this goes over to another page is drawn in too. */
-const FEW_OF_TABLE = 0.13;
+/** A table of which less than this goes over to another page, in points with its head, is drawn in too. */
+const FEW_OF_TABLE = 84;
 
 /** Whether a table leaves little on a page from the `from`th on. */
 const spills = (sheets: readonly Sheet[], from: number, frame: Frame): boolean =>
@@ -93,7 +93,7 @@ const spills = (sheets: readonly Sheet[], from: number, frame: Frame): boolean =
     if (i < from || table === undefined) return false;
     const own = placed.filter(({ atom }) => atom.within.includes(table));
     const begun = sheets[i - 1]?.placed.some(({ atom }) => atom.within.includes(table)) === true;
-    return begun && Math.max(...own.map(({ atom, y }) => y + atom.height)) < frame.y + frame.height * FEW_OF_TABLE;
+    return begun && Math.max(...own.map(({ atom, y }) => y + atom.height)) < frame.y + FEW_OF_TABLE;
   });
 
 const copyOf = (sheet: Sheet): Sheet => ({

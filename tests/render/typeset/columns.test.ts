@@ -122,6 +122,22 @@ describe("units in two columns", () => {
     expect(textsOf(plain[0]?.items ?? [])).toHaveLength(2);
   });
 
+  test("take up least only where less does not do", () => {
+    const units = [unit("A", 250, 0), unit("B", 250, 0), unit("C", 150, 0), unit("D", 150, 0), FULL];
+    const heightsFor = (least: number, less: number): readonly (readonly [string, number])[] => {
+      const sizes = { less, least };
+      const tighter = (i: number, how: "less" | "least") =>
+        i < 4 ? unit("ABCD"[i] ?? "", i < 2 ? sizes[how] : 140, 0) : null;
+      const columns = { gap: GAP, between: 20, units, tighter };
+      const [page] = flow([{ name: "a", title: "a", kind: "a", start: "fits", atoms: [], columns }], frame);
+      return textsOf(page?.items ?? []).map(({ text, y }) => [text, y - frame.y] as const);
+    };
+    expect(heightsFor(150, 200).map(([name]) => name)).toEqual(["A", "B", "C", "D"]);
+    // Where less is too much still, the least goes in.
+    expect(heightsFor(150, 245).map(([name]) => name)).toEqual(["A", "B", "C", "D"]);
+    expect(heightsFor(245, 245).map(([name]) => name)).toHaveLength(2);
+  });
+
   test("what goes over is tied to where it began", () => {
     const tie = (width: number) => named(`tie ${width}`, 0);
     const units = [[named("A", 100), ...unit("a", 20, 6)], FULL];

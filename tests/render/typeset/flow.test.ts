@@ -42,10 +42,10 @@ describe("sections", () => {
     const pages = flow([section("a", [box(200)]), section("b", [tall, ...rest])], frame);
     expect(pages.map((p) => p.begins)).toEqual([["a"], ["b"], []]);
   });
-  test("stand closer where next to nothing would be left over for the last page", () => {
-    // 340 + 32 + 40 is more than 400, 340 + 20 + 40 is not; and a box of 168 is worth a page.
+  test("stand closer where little would be left over for the last page", () => {
+    // 340 + 32 + 40 is more than 400, 340 + 20 + 40 is not; and a box of 270 is worth a page.
     expect(flow([section("a", [box(340)]), section("b", [box(40)])], frame)).toHaveLength(1);
-    expect(flow([section("a", [box(212)]), section("b", [box(168)])], frame)).toHaveLength(2);
+    expect(flow([section("a", [box(110)]), section("b", [box(270)])], frame)).toHaveLength(2);
   });
   test("are set closer, lists as well as tables, where only a few lines would go over", () => {
     const items = Array.from({ length: 18 }, () => "one line");
@@ -92,6 +92,16 @@ describe("a table over several pages", () => {
         for (const t of textsOf(page.items)) expect(t.y).toBeLessThan(frame.y + frame.height);
       }
     });
+
+  test("draws in two rows that would go over, whatever stands below it", () => {
+    const over = Array.from({ length: 20 }, (_, i) => {
+      const atoms = table({ columns, rows: rows(i + 10), width: 300 });
+      return marks(flow([section("a", [...atoms, box(250)]), section("b", [box(400)])], frame)[1]?.items ?? []).length;
+    });
+    expect(over).toContain(0);
+    expect(over).not.toContain(2);
+    expect(Math.max(...over)).toBeGreaterThan(2);
+  });
 
   test("is one table on each page, in the structure too", () => {
     const pages = flow([section("a", table({ columns, rows: rows(40), width: 300 }))], frame);

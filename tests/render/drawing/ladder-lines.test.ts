@@ -1,0 +1,35 @@
+import { expect, test } from "vitest";
+import { type Line, reachOf, setLines } from "../../../src/render/drawing/part/ladder-lines.ts";
+
+/** Every letter is five points wide. */
+const pen = { measure: (text: string) => 5 * text.length, print: String };
+const line = (from: number, to: number, ends: readonly [string, string]): Line => ({
+  ...{ from, to, places: [from, (from + to) / 2, to], ends, words: "4 × 32" },
+});
+
+test("short rows near each other have their words below them, and no extension line in a word", () => {
+  const lines = [line(40, 70, ["232.5", "328.5"]), line(82, 112, ["366.5", "462.5"])];
+  const set = setLines(lines, [0, 140], pen) ?? [];
+  expect(set.map(({ level }) => level)).toEqual([0, 0]);
+  expect(set.map(({ words }) => words.map(({ text }) => text))).toEqual([
+    ["4 × 32, 232.5 to 328.5"],
+    ["4 × 32, 366.5 to 462.5"],
+  ]);
+  // Each is 110 wide, moved to where it goes in, and they are not on one level.
+  for (const { low, high } of set) expect([low >= -0.1, high <= 140.1]).toEqual([true, true]);
+  expect(new Set(set.map(({ words }) => words[0]?.down)).size).toBe(2);
+  expect(reachOf(set)).toBeGreaterThan(0);
+});
+
+test("a long row has all its words in its line", () => {
+  const [only] = setLines([line(20, 200, ["1", "9"])], [0, 220], pen) ?? [];
+  expect(only?.words.map(({ text, down }) => [text, down])).toEqual([
+    ["1", 0],
+    ["4 × 32", 0],
+    ["9", 0],
+  ]);
+});
+
+test("words that are wider than all the room go in nowhere", () => {
+  expect(setLines([line(20, 40, ["232.5", "328.5"])], [0, 50], pen)).toBeNull();
+});
