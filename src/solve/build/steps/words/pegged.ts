@@ -3,6 +3,7 @@ import type { Joint } from "../../../design.ts";
 import { listed, type Work } from "../draft.ts";
 import type { Move } from "../moves.ts";
 import { counted, countText } from "./driving.ts";
+import { pegPlace } from "./peg-places.ts";
 import { betweenTexts } from "./true.ts";
 
 /** More are not tapped in while glue is open. Common practice, no source. */
@@ -24,7 +25,7 @@ export function peggedTexts(work: Work, moves: readonly Move[], joints: readonly
           ...(glued && all.length > MANY
             ? ["There is no hurry with these: they may set in their holes before anything is put together."]
             : []),
-          ...counted(all).map(({ item, list }) => `Use ${countText(item, list.length)}.`),
+          ...counted(all).map(({ item, list }) => `Use ${countText(item, list.length)}${pegPlace(work, list, all)}.`),
         ]
       : []),
     ...(set.length > 0

@@ -1,8 +1,10 @@
 /** How what is glued comes out true: which edges have glue, where clamps pull, what is proved with a square or a straightedge. */
 import { equal, toNumber } from "../../../../units/rational.ts";
-import { type AxisIndex, extent, INDICES, indexOf, middle } from "../../../design/space.ts";
+import { type AxisIndex, extent, faceOf, INDICES, indexOf, middle } from "../../../design/space.ts";
 import type { Joint, Part } from "../../../design.ts";
-import { listed, type Work } from "../draft.ts";
+import { listed, series, type Work } from "../draft.ts";
+import { groupedBy } from "../wishes/own-key.ts";
+import { sideWord } from "./measured.ts";
 
 /** They hide how their parts meet between them: edge to face, or end to face. */
 const PEGGED: ReadonlySet<Joint["method"]> = new Set<Joint["method"]>(["dowels", "biscuits", "loose tenon", "spline"]);
@@ -24,13 +26,40 @@ export function betweenTexts(work: Work, joints: readonly Joint[]): readonly str
     return axis !== null && joint.parts.some((id) => byEnd(work, work.part(id), axis));
   });
   const edges = own.filter((joint) => !ends.includes(joint));
-  const names = (some: readonly Joint[]): string => listed(work, [...new Set(some.map(({ parts: [id] }) => id))]);
   return [
-    ...(edges.length > 0 ? [`Spread a thin coat along the edges of ${names(edges)} too, between the dowels.`] : []),
+    ...(edges.length > 0 ? [`Spread a thin coat along ${sidesOf(work, edges)} too, between the dowels.`] : []),
     ...(ends.length > 0
-      ? [`Rub a little into the ends of ${names(ends)} too: end grain drinks it, and the dowels hold.`]
+      ? [`Rub a little into ${sidesOf(work, ends)} too: end grain drinks it, and the dowels hold.`]
       : []),
   ];
+}
+
+/** "the left end of the bottom panel (D)", "both ends of two rails (L)": what of the first parts of some joints is joined by them, and no more. */
+function sidesOf(work: Work, joints: readonly Joint[]): string {
+  const words = new Map<string, string>();
+  for (const own of groupedBy(joints, ({ parts: [first] }) => first)) {
+    const id = own[0]?.parts[0] ?? "";
+    const sides = [...new Set(own.map((joint) => sideIn(work, joint)))].toSorted();
+    const [first = ["", "edge"], second] = sides.map((side) => side.split(" "));
+    const both = sides.length === 2 && first[1] === second?.[1] && first[0] !== "";
+    words.set(id, both ? `both ${first[1]}s` : series(sides.map((side) => side.trim())));
+  }
+  return series(
+    groupedBy([...words.keys()], (id) => words.get(id) ?? "").map((ids) => {
+      const side = words.get(ids[0] ?? "") ?? "";
+      const all = ids.length > 1 && !side.startsWith("both ") ? `${side}s` : side;
+      return `${side.startsWith("both ") ? "" : "the "}${all} of ${listed(work, ids)}`;
+    }),
+  );
+}
+
+/** "left end": where the first part of a joint is met; " edge" for one that stands askew. */
+function sideIn(work: Work, joint: Joint): string {
+  const [part, mate] = joint.parts.map(work.part) as [Part, Part];
+  const axis = normalOf(joint);
+  if (axis === null || part.turned) return " edge";
+  const high = toNumber(middle(part.body, axis)) < toNumber(middle(mate.body, axis));
+  return `${faceOf(axis, high)} ${sideWord(part, axis)}`;
 }
 
 /** So many times as thick is what a panel lies to one side of: a post, and not a face that it stands on. */
