@@ -169,7 +169,7 @@ describe("the overalls chest", () => {
   it("leaves bare what the drawers shut in, and says so in the same words in the step and on the page of finishing", () => {
     const own = build?.design && shutIn(build.design);
     const square = (value = 0): number => value / UNITS_PER_INCH ** 2;
-    expect(square(own?.faces.get("chest.back-panel"))).toBeCloseTo(5 * (28 + 13 / 16) * (6 + 25 / 32), 3);
+    expect(square(own?.faces.get("chest.back-panel")?.area)).toBeCloseTo(5 * (28 + 13 / 16) * (6 + 25 / 32), 3);
     const [what] = build?.finishing?.map(({ bareWhat }) => bareWhat?.join(" and ")) ?? [];
     expect(what).toBe("drawer boxes and the faces inside that are shut in");
     const said = build?.steps.filter(({ text }) => text.some((each) => each.includes(`Leave ${what} bare`)));

@@ -1,6 +1,7 @@
 /** Every hole by the drill that bores it, and every fastener by length. */
 
-import type { DrillRow, FastenerRow, Hole } from "../../solve/build.ts";
+import { studPilot } from "../../solve/build/steps/words/fitted.ts";
+import type { Build, DrillRow, FastenerRow, Hole } from "../../solve/build.ts";
 import { sayDrill } from "../../solve/design/boring/drills.ts";
 import type { Design } from "../../solve/design.ts";
 import { TYPE } from "../style.ts";
@@ -45,7 +46,7 @@ export function holesAndScrews(plan: Plan): Section | null {
         ? []
         : [
             ...subheading("Holes", width, 8),
-            ...body(introduction(drilling, printer), width, { keep: true, above: 0 }),
+            ...body(introduction(drilling, printer, build), width, { keep: true, above: 0 }),
             ...holes,
           ]),
       ...stopsInTrueSize(plan),
@@ -55,7 +56,8 @@ export function holesAndScrews(plan: Plan): Section | null {
 }
 
 /** How the table is read: what is not in it is not explained. */
-function introduction(rows: readonly DrillRow[], { unit }: Printer): string {
+function introduction(rows: readonly DrillRow[], { unit }: Printer, { hardware, design: { units } }: Build): string {
+  const wallPilot = hardware.some(({ item }) => item.kind === "wall strap") ? studPilot(units) : null;
   const has = (some: (row: DrillRow) => boolean, text: string): readonly string[] => (rows.some(some) ? [text] : []);
   return [
     `Sorted by drill; stops in ${unit === "in" ? "inches" : "millimetres"}, from the surface that the bit goes in by.`,
@@ -75,6 +77,11 @@ function introduction(rows: readonly DrillRow[], { unit }: Printer): string {
     ...has((row) => row.jig?.scrap === true, "+ a jig: add its thickness."),
     ...has((row) => row.bit === "countersink", "A countersink cuts until the head of the screw lies flush."),
     ...has((row) => row.what.startsWith("counterbore"), "Counterbore first, then bore on in its middle."),
+    ...(wallPilot === null
+      ? []
+      : [
+          `Not in the list: the pilot holes for the wall screws, ${sayDrill(wallPilot, units)}, bored at the wall into its studs as deep as the screws are long.`,
+        ]),
     "Faces, edges and ends are those of the part as the finished piece stands. A number in brackets tells how many of such parts.",
   ].join(" ");
 }

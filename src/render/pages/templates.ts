@@ -117,10 +117,16 @@ const MOST = 6;
 /** Where 0 is, from the left and from below. */
 function zeros({ x, y }: HolePattern, print: (length: Length) => string): readonly string[] {
   const [left, below] = [x, y].map((side) => (side.edge === null ? "the first hole" : `the ${side.edge}`));
-  const zero = left === below ? `0 is ${left}` : `0 at the left is ${left}, 0 below ${below}`;
+  const zero = left === below ? `0 is ${left}` : `0 at the left is ${left}, 0 below is ${below}`;
   const first = [x, y].flatMap((side) => (side.edge === null ? side.first : []));
   if (first.length === 0) return [`${zero}.`];
-  if (first.length > MOST) return [`${zero}: see the drawings of the parts.`];
+  if (first.length > MOST) {
+    const marks = listed([...new Set(first.map(({ mark }) => mark))]);
+    return [
+      `${zero}.`,
+      `Where the first hole of each row lies, the ${/ /u.test(marks) ? "drawings" : "drawing"} of ${marks} beside the steps ${/ /u.test(marks) ? "tell" : "tells"}.`,
+    ];
+  }
   const all = new Map<string, string[]>();
   for (const { mark, at, from } of first) {
     const key = `from the ${from} of ${mark}`;

@@ -55,7 +55,7 @@ function pieceScene(build: Build, step: Step): Scene {
   const fitted = hardwareOn(build, step, wanted);
   const screwedOn = new Set(fitted.now.flatMap(({ joint }) => joint ?? []));
   const moves = shown(shows).filter(({ parts: moving, into }) => slidesIn(build, moving, into, screwedOn));
-  const pegs = new Set(pegsIn(build, shown(shows)));
+  const pegs = new Set([...pegsIn(build, shown(shows)), ...(step.kind === "glue-up" ? freePegs(build, wanted) : [])]);
   const long = build.fasteners.flatMap(({ id, length, body }) => (pegs.has(id) && !body ? [toNumber(length)] : []));
   const shifts = new Map(spread(parts, moves, Math.max(GAP * size, CLEAR * Math.max(0, ...long))));
   const slides = new Set(build.motions.flatMap(({ kind, joints }) => (kind === "slide" ? joints : [])));
@@ -132,6 +132,18 @@ const pegsIn = ({ joints, fasteners }: Build, moves: ReturnType<typeof shown>): 
     ),
   );
   return fasteners.flatMap(({ id, joint, travelsWith }) => (travelsWith !== null && made.has(joint) ? [id] : []));
+};
+
+/** Ids of the dowels that stand free until a later step: all of a part are put in when the first of its joints is closed. */
+const freePegs = ({ joints, fasteners }: Build, body: ReadonlySet<string>): readonly string[] => {
+  const doweled = new Map(
+    joints.flatMap(({ id, method, parts }) => (method === "dowels" ? [[id, parts] as const] : [])),
+  );
+  const closed = (joint: string): boolean => doweled.get(joint)?.every((id) => body.has(id)) ?? false;
+  const carriers = new Set(fasteners.flatMap(({ joint, travelsWith }) => (closed(joint) ? (travelsWith ?? []) : [])));
+  return fasteners.flatMap(({ id, joint, travelsWith }) =>
+    travelsWith !== null && carriers.has(travelsWith) && doweled.has(joint) && !closed(joint) ? [id] : [],
+  );
 };
 
 /** Without what it is for: "cup hinge". */

@@ -3,6 +3,7 @@ import { inches, type Length, millimetres } from "../../../units/length.ts";
 import { sayWeight, takesTwo } from "../cut-list/weight.ts";
 import type { Advice } from "../model/advice.ts";
 import { leftTogether, type Moved, movedAsOne } from "../moved-as-one.ts";
+import { series } from "../steps/draft.ts";
 import type { Traits } from "./traits.ts";
 
 type Say = (traits: Traits, print: Print) => string | null;
@@ -30,10 +31,13 @@ function onTheWay({ build, doors, drawers }: Traits, print: Print): string | nul
   };
   const out = [...(doors ? ["doors"] : []), ...(drawers ? ["drawers"] : [])].join(" and ");
   const whole = others.length === 0 ? "It" : "The largest piece that stays together";
-  const bolted = build.fasteners.some(({ kind }) => kind === "bolt");
+  const kept = new Set(apart.parts);
+  const off = build.cutList.filter(({ parts }) =>
+    largest.parts.some((part) => parts.includes(part.id) && !kept.has(part)),
+  );
   const further =
     apart.parts.length < largest.parts.length
-      ? ` Taken apart where only ${bolted ? "screws or bolts" : "screws"} hold it and no glue, the largest piece ${told(apart)}.`
+      ? ` With ${series(off.map(({ mark }) => mark))} taken off, whose screws or bolts are made to come out again, the largest piece ${told(apart)}.`
       : "";
   const check = build.checks.filter(({ rule }) => rule === "does-not-go-through-the-door");
   const fits = check.every(({ verdict }) => verdict === "holds")

@@ -1,17 +1,17 @@
 /** What stays bare under a finish that smells: the boxes of drawers, but for what is seen of them in front, and what is shut in. */
 import type { Design, Finish } from "../../design.ts";
-import type { Finishing } from "../model/purchase.ts";
 import { leftTogether } from "../moved-as-one.ts";
-import { series } from "../steps/draft.ts";
 import { productOf } from "../steps/finishing/products.ts";
-import { NOTHING_SHUT, shutIn } from "./shut-in.ts";
+import { type Inside, NOTHING_SHUT, shutIn } from "./shut-in.ts";
 
 type Given = Pick<Design, "parts" | "joints" | "fittings" | "stock">;
 
 export interface Bare {
   readonly parts: ReadonlySet<string>;
-  /** Of parts that have the finish elsewhere: the area that stays bare, in squares of the unit of length. */
-  readonly faces: ReadonlyMap<string, number>;
+  /** Of parts that have the finish elsewhere: what stays bare. */
+  readonly faces: ReadonlyMap<string, Inside>;
+  /** Parts that lie inside with all their faces. */
+  readonly wholly: readonly string[];
   /** In words. */
   readonly what: readonly string[];
 }
@@ -21,7 +21,7 @@ const INSIDE = "the faces inside that are shut in";
 
 /** None where the plan itself says how many coats come inside, or gives the finish to nothing but what is shut in. */
 export function bareUnder(finish: Finish, design: Given): Bare {
-  const nothing: Bare = { parts: new Set(), faces: new Map(), what: [] };
+  const nothing: Bare = { parts: new Set(), faces: new Map(), wholly: [], what: [] };
   if (!productOf(finish.product).heats) return nothing;
   const boxes = boxesOf(design);
   const { wholly, faces } = finish.inside === undefined ? shutIn(design) : NOTHING_SHUT;
@@ -32,7 +32,7 @@ export function bareUnder(finish: Finish, design: Given): Bare {
   const own = finish.parts.filter((id) => !bare.has(id));
   const shows = inside.length > 0 || own.some((id) => faces.has(id));
   const what = [...(finish.parts.some((id) => boxes.includes(id)) ? [BOXES] : []), ...(shows ? [INSIDE] : [])];
-  return { parts: bare, faces, what };
+  return { parts: bare, faces, wholly: inside, what };
 }
 
 /** Ids of parts. */
@@ -52,7 +52,3 @@ function boxesOf({ parts, joints, fittings }: Given): readonly string[] {
       return shown.length > 0 ? ids.filter((id) => !shown.includes(id)) : [];
     });
 }
-
-/** The same in a step and on the page of finishing. */
-export const bareTexts = ({ bareWhat }: Pick<Finishing, "bareWhat">): readonly string[] =>
-  bareWhat ? [`Leave ${series(bareWhat)} bare, or wax them: oil smells for months where no air comes.`] : [];

@@ -6,7 +6,7 @@ import { panelsThatComeOff } from "../order/removable.ts";
 import { amountOf } from "../purchases/finish.ts";
 import { productOf } from "../steps/finishing/products.ts";
 import { GRITS } from "./abrasives.ts";
-import { bareTexts } from "./bare.ts";
+import { bareTexts } from "./bare-words.ts";
 import { productKind, waterborne } from "./products.ts";
 
 /** Null where the plan says nothing of finish. */
@@ -25,7 +25,8 @@ export function finishSchedule(build: Build): FinishSchedule | null {
   return { rows, how: howTo(build, finishing), free: keptFree(build, finishing) };
 }
 
-function howTo({ design, parts, joints }: Build, finishing: readonly Finishing[]): readonly string[] {
+function howTo({ design, parts, joints, cutList }: Build, finishing: readonly Finishing[]): readonly string[] {
+  const mark = (id: string): string => cutList.find(({ parts: own }) => own.includes(id))?.mark ?? "";
   const products = [...new Set(finishing.map(({ product }) => product))];
   const stocks = new Map(design.stock.map((stock) => [stock.name, stock]));
   const finished = parts.filter(({ id }) => finishing.some((each) => each.parts.includes(id)));
@@ -36,6 +37,7 @@ function howTo({ design, parts, joints }: Build, finishing: readonly Finishing[]
   const comeOff = panelsThatComeOff(design);
   const bare = finishing.some(({ bareWhat }) => bareWhat);
   const slabs = finished.some(({ id, making }) => (making?.boards ?? 1) > 1 && (!bare || comeOff.has(id)));
+  const named = finishing.some(({ bothFaces }) => bothFaces);
   const floating = floats(design, finished, joints);
   return [
     `Try it on an offcut of each wood first, sanded the same way${banded ? ", with a piece of the edge banding on it" : ""}.`,
@@ -53,11 +55,13 @@ function howTo({ design, parts, joints }: Build, finishing: readonly Finishing[]
     ...(floating
       ? ["A panel that floats in a frame is finished before the frame is glued, or a bare line shows when it shrinks."]
       : []),
-    ...(slabs ? ["Both faces of a glued-up panel get the same coats, also the one that nobody sees, or it cups."] : []),
+    ...(slabs && !named
+      ? ["Both faces of a glued-up panel get the same coats, also the one that nobody sees, or it cups."]
+      : []),
     ...products.map(
       (product) => `${product.charAt(0).toUpperCase()}${product.slice(1)}: ${lower(productOf(product).how)}.`,
     ),
-    ...new Set(finishing.flatMap(bareTexts)),
+    ...new Set(finishing.flatMap((each) => bareTexts(each, parts, mark))),
   ];
 }
 

@@ -1,7 +1,7 @@
 /** What doors, drawers and lids shut in: air does not come there, and what smells goes nowhere. */
 import { inches, toNumber } from "../../../units/index.ts";
-import { type AxisIndex, INDICES } from "../../design/space.ts";
-import type { Design, Part } from "../../design.ts";
+import { type AxisIndex, faceOf, INDICES } from "../../design/space.ts";
+import type { Design, Face, Part } from "../../design.ts";
 import { panesOf } from "../order/glazing.ts";
 import { comesOff, fastBodies } from "../order/links.ts";
 import { panelsThatComeOff } from "../order/removable.ts";
@@ -14,11 +14,18 @@ interface Box {
   readonly high: readonly number[];
 }
 
+export interface Inside {
+  /** In squares of the unit of length. */
+  readonly area: number;
+  /** Those of which so much is inside that it counts, largest first. */
+  readonly sides: readonly Face[];
+}
+
 export interface ShutIn {
   /** Parts that lie inside with all their faces, such as loose shelves. */
   readonly wholly: ReadonlySet<string>;
-  /** Of other parts: the area of their faces inside, in squares of the unit of length. */
-  readonly faces: ReadonlyMap<string, number>;
+  /** Of other parts: what of their faces is inside. */
+  readonly faces: ReadonlyMap<string, Inside>;
 }
 
 export const NOTHING_SHUT: ShutIn = { wholly: new Set(), faces: new Map() };
@@ -41,11 +48,11 @@ export function shutIn(design: Given): ShutIn {
     rest.flatMap((part) => (!fixed.includes(part) && isHeld(rooms, boxOf(part)) ? [part.id] : [])),
   );
   const alike = panelsThatComeOff(design);
-  const faces = new Map<string, number>();
+  const faces = new Map<string, Inside>();
   for (const part of fixed) {
     if (alike.has(part.id)) continue;
-    const area = rooms.reduce((so, room) => so + areaIn(room, boxOf(part)), 0);
-    if (area > 0) faces.set(part.id, area);
+    const inside = insideOf(part, rooms);
+    if (inside.area > 0) faces.set(part.id, inside);
   }
   return { wholly, faces };
 }
@@ -145,15 +152,42 @@ function isHeld(rooms: readonly Box[], box: Box): boolean {
   return inside > MOST_OF_IT * volume((i) => size(box, i));
 }
 
-/** Of the faces of a part that look into a room: what stands in it, as a divider does, has two of them there. */
-function areaIn(room: Box, box: Box): number {
-  return INDICES.reduce<number>((so, axis) => {
+/** A narrower strip of a face is nothing that a brush is kept off. Common practice, no source. */
+const COUNTS = 0.1;
+
+/** What of a part is in the rooms. */
+function insideOf(part: Part, rooms: readonly Box[]): Inside {
+  const box = boxOf(part);
+  const areas = new Map<Face, number>();
+  for (const room of rooms)
+    for (const { face, area } of looking(room, box)) areas.set(face, (areas.get(face) ?? 0) + area);
+  const whole = (face: Face): number => {
+    const [a, b] = INDICES.filter((i) => faceOf(i, true) !== face && faceOf(i, false) !== face) as [
+      AxisIndex,
+      AxisIndex,
+    ];
+    return size(box, a) * size(box, b);
+  };
+  return {
+    area: [...areas.values()].reduce((so, each) => so + each, 0),
+    sides: [...areas]
+      .filter(([face, area]) => area > COUNTS * whole(face))
+      .toSorted(([, a], [, b]) => b - a)
+      .map(([face]) => face),
+  };
+}
+
+/** The faces of a part that look into a room: what stands in it, as a divider does, has two of them there. */
+function looking(room: Box, box: Box): readonly { readonly face: Face; readonly area: number }[] {
+  return INDICES.flatMap((axis) => {
     const [a, b] = INDICES.filter((i) => i !== axis) as [AxisIndex, AxisIndex];
     const [wide, high] = [shared(room, box, a), shared(room, box, b)];
-    if (wide <= 0 || high <= 0) return so;
+    if (wide <= 0 || high <= 0) return [];
     const [from, to] = [room.low[axis] ?? 0, room.high[axis] ?? 0];
     const [low, up] = [box.low[axis] ?? 0, box.high[axis] ?? 0];
-    const looks = [up < to && up + BESIDE > from, low > from && low - BESIDE < to].filter(Boolean).length;
-    return so + looks * wide * high;
-  }, 0);
+    return [
+      ...(up < to && up + BESIDE > from ? [{ face: faceOf(axis, true), area: wide * high }] : []),
+      ...(low > from && low - BESIDE < to ? [{ face: faceOf(axis, false), area: wide * high }] : []),
+    ];
+  });
 }

@@ -1,5 +1,5 @@
 /** What is bought, and finish with its areas. Types only. */
-import type { Finish } from "../../design.ts";
+import type { Face, Finish } from "../../design.ts";
 
 /** `area` in m²: what of its parts is not against another part. */
 export interface Finishing extends Finish {
@@ -8,6 +8,10 @@ export interface Finishing extends Finish {
   readonly bare?: readonly string[];
   /** What that is in words, and faces of other parts: "drawer boxes", "the faces inside". Absent: nothing stays bare. */
   readonly bareWhat?: readonly string[];
+  /** Which faces of which parts those inside are; all of a part that names none. Absent: none. */
+  readonly bareFaces?: readonly { readonly part: string; readonly sides: readonly Face[] }[];
+  /** Panels that are coated on both faces all the same, though one of them is shut in. Absent: none. */
+  readonly bothFaces?: readonly string[];
 }
 
 export interface Purchase {

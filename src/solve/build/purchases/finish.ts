@@ -4,6 +4,7 @@ import type { Finishing } from "../../build.ts";
 import type { Design, Part } from "../../design.ts";
 import { bareUnder } from "../finishing/bare.ts";
 import { productKind } from "../finishing/products.ts";
+import { panelsThatComeOff } from "../order/removable.ts";
 import { series } from "../steps/draft.ts";
 import type { Need } from "./need.ts";
 import { SQUARE_METRE, surface } from "./supplies.ts";
@@ -26,12 +27,21 @@ export const finishingOf = (
   return finishes.map((finish) => {
     const bare = bareUnder(finish, design);
     const seen = (part: Part): number =>
-      Math.max(0, surface(part) - (hidden.get(part.id) ?? 0) - (bare.faces.get(part.id) ?? 0) / SQUARE_METRE);
+      Math.max(0, surface(part) - (hidden.get(part.id) ?? 0) - (bare.faces.get(part.id)?.area ?? 0) / SQUARE_METRE);
     const own = finish.parts.filter((id) => !bare.parts.has(id));
+    const bareFaces = [
+      ...[...bare.faces].flatMap(([part, { sides }]) =>
+        own.includes(part) && sides.length > 0 ? [{ part, sides }] : [],
+      ),
+      ...bare.wholly.map((part) => ({ part, sides: [] })),
+    ];
+    const slabs = panelsThatComeOff(design);
+    const bothFaces = own.filter((id) => slabs.has(id));
     return {
       ...finish,
       ...(own.length < finish.parts.length && { parts: own, bare: [...bare.parts] }),
       ...(bare.what.length > 0 && { bareWhat: bare.what, surface: `${finish.surface} but ${series(bare.what)}` }),
+      ...(bareFaces.length > 0 && { bareFaces, ...(bothFaces.length > 0 && { bothFaces }) }),
       area: parts.filter(({ id }) => own.includes(id)).reduce((so, part) => so + seen(part), 0),
     };
   });

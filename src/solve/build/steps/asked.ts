@@ -20,7 +20,12 @@ const ASKED: readonly Asked[] = [
     tool: "Jointer and planer, or a jack plane and a try plane",
     why: "to bring rough wood to its sizes",
   },
-  { says: /\bfence\b|\byour saw\b/iu, tool: "Push stick", why: "for narrow pieces at the saw" },
+  {
+    says: /\btwo spare wood screws\b/iu,
+    tool: "Thin spare wood screws 1 1/4 in (30 mm) long, 4 to a jig with fences",
+    why: "to screw on its fences",
+  },
+  { says: /\bfences?\b|\byour saw\b/iu, tool: "Push stick", why: "for narrow pieces at the saw" },
   { says: /\bsand\b/iu, tool: "Sanding block", why: "to keep faces flat and edges sharp" },
   { says: /\brows?, .* apart\b/iu, tool: "Dividers", why: "to step off equal spaces" },
   { says: /\bstraightedge\b/iu, tool: "Long straightedge", why: "to saw along, and to prove what is flat" },

@@ -127,5 +127,11 @@ export const capital = (text: string): string => text.charAt(0).toUpperCase() + 
 /** Begins what has to be done before anything else of a step: a sentence that came after the act would come too late. */
 export const FIRST = "First: ";
 
+/** Of several things that come first, those after the first one follow it. */
+export const inOneList = (texts: readonly string[]): readonly string[] => {
+  const first = texts.findIndex((text) => text.startsWith(FIRST));
+  return texts.map((text, i) => (i > first && text.startsWith(FIRST) ? `Then ${text.slice(FIRST.length)}` : text));
+};
+
 /** Stands for "step 12" until the steps have their numbers. */
 export const stepToken = (unit: string): string => `{step of ${unit}}`;

@@ -5,7 +5,7 @@ import { afterOpenings } from "./after-openings.ts";
 import { bandingSteps } from "./banding.ts";
 import { type CutAfter, cutAfter } from "./cut-after.ts";
 import { daysOf } from "./days.ts";
-import { type StepDraft, stepToken, type Work } from "./draft.ts";
+import { inOneList, type StepDraft, stepToken, type Work } from "./draft.ts";
 import { earlySteps, lastCoats, sandingSteps } from "./finishing/coats.ts";
 import { againSteps, takingOffSteps } from "./finishing/taking-off.ts";
 import { fittingSteps, flushSteps, type Made } from "./fitting.ts";
@@ -74,7 +74,7 @@ export function stepsOf(work: Work): Steps {
         number: i + 1,
         ...draft,
         title: named(draft.title),
-        text: draft.text.map(named),
+        text: inOneList(draft.text).map(named),
         cautions: draft.cautions.map(named),
       },
       ...{ after: numbers(after), afterWait: numbers(afterWait), start, end },

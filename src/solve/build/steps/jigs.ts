@@ -1,7 +1,12 @@
+import type { Units } from "../../../parse/draft.ts";
+import { inches, type Length, millimetres } from "../../../units/length.ts";
 import type { Jig } from "../model/jig.ts";
 import { capital, type StepDraft, series, type Work, withArticle } from "./draft.ts";
 import { ROUTER_CAUTION, step } from "./making-step.ts";
 import { JIGS } from "./precedence.ts";
+
+/** For screws in the edge of a jig. Common practice, no source. */
+export const fencePilot = (units: Units): Length => (units === "inch" ? inches(3, 32) : millimetres(5, 2));
 
 /** Minutes to make one (common practice, no source). */
 const MINUTES = 10;
@@ -58,7 +63,7 @@ function text(jig: Jig, work: Work): readonly string[] {
     places.length > MOST
       ? `Bore ${bored} at each place that its drawing has, measured from these two edges, square to the face, right through.`
       : `From these two edges bore ${bored} at ${series(places)}, square to the face, right through.`,
-    `Screw a strip about ${inch ? "1 1/2 in" : "40 mm"} wide against both edges as a fence, so that it stands ${inch ? "1/2 in" : "12 mm"} past the face that lies on the part${handed ? ", and past the other too" : ""}: two screws about ${inch ? "1 1/4 in" : "30 mm"} long through each into the edge, in pilot holes. Hold the fences against the edges of the part and bore through the template${handed ? "; turn it over for the other hand" : ""}.${guided ? ` ${stopText(jig, print)}` : ""}`,
+    `From the same offcut rip two strips ${handed ? (inch ? "2 in" : "50 mm") : inch ? "1 1/2 in" : "40 mm"} wide, as long as these edges, for fences. Screw one flat against each edge, so that it stands ${inch ? "1/2 in" : "12 mm"} past the face that lies on the part${handed ? ", and past the other too" : ""}: two spare wood screws about ${inch ? "1 1/4 in" : "30 mm"} long through each into the middle of the edge, in ${drill(fencePilot(work.design.units))} pilot holes through the strip and on. Hold the fences against the edges of the part and bore through the template${handed ? "; turn it over for the other hand" : ""}.${guided ? ` ${stopText(jig, print)}` : ""}`,
   ];
 }
 

@@ -1,11 +1,14 @@
 import type { Length } from "../../../units/length.ts";
-import { compare } from "../../../units/rational.ts";
+import { compare, ZERO } from "../../../units/rational.ts";
 import type { Step, Tool } from "../../build.ts";
 import { type Bit, bitFor } from "../../design/boring/bits.ts";
 import type { Feature } from "../../design.ts";
 import { askedBeside, askedFor } from "./asked.ts";
 import { markedFrom, matingsOf } from "./dowelled.ts";
-import { type Need, series, type Work } from "./draft.ts";
+import { type Need, pluralOf, series, type Work } from "./draft.ts";
+import { fencePilot } from "./jigs.ts";
+import { groupedBy } from "./wishes/own-key.ts";
+import { studPilot } from "./words/fitted.ts";
 import { inOneUnit } from "./words/one-unit.ts";
 
 const DRIVERS: Readonly<Partial<Record<Tool, Need>>> = {
@@ -72,25 +75,25 @@ export function toolsFor(work: Work, steps: readonly Step[]): readonly Need[] {
 
 const HOUSED: ReadonlySet<Feature["kind"]> = new Set<Feature["kind"]>(["groove", "dado", "slot"]);
 
-/** The widths of grooves and slots: no cutter may be wider. */
+/** The widths of grooves, dados and slots: no cutter may be wider. */
 function cutterWidths(work: Work, actions: readonly Step["actions"][number][]): readonly Need[] {
-  const widths = actions.flatMap((action) =>
+  const cuts = actions.flatMap((action) =>
     action.do === "machine"
       ? action.features.flatMap((i) => {
           const feature = work.part(action.part).features[i];
-          return feature && HOUSED.has(feature.kind) && "size" in feature ? [feature.size[1]] : [];
+          return feature && HOUSED.has(feature.kind) && "size" in feature
+            ? [{ width: feature.size[1], kind: pluralOf(feature.kind) }]
+            : [];
         })
       : [],
   );
-  const told = [...new Set(widths.toSorted(compare).map(work.print))];
+  const told = groupedBy(
+    cuts.toSorted((a, b) => compare(a.width, b.width)),
+    ({ width }) => work.print(width),
+  ).map((own) => `${work.print(own[0]?.width ?? ZERO)} for ${series([...new Set(own.map(({ kind }) => kind))])}`);
   return told.length === 0
     ? []
-    : [
-        {
-          tool: `Router bits or saw blades no wider than ${series(told)}`,
-          why: "for the grooves and slots, in one pass or several",
-        },
-      ];
+    : [{ tool: `Router bits or saw blades no wider than ${told.join(", ")}`, why: "in one pass or several" }];
 }
 
 /** What brings the two holes of a dowel into one line. */
@@ -115,11 +118,16 @@ function dowelling(work: Work): readonly Need[] {
 }
 
 /** One bit for each diameter, thinnest first, also for the pilots that are drilled in place. */
-function bits({ plan, drill }: Work): readonly Need[] {
+function bits(work: Work): readonly Need[] {
+  const { plan, drill } = work;
   const { holes } = plan;
-  const stages = holes.flatMap((hole) =>
-    hole.stages.map(({ diameter }, i) => ({ bit: bitFor(hole, i), diameter, size: drill(diameter) })),
-  );
+  const stages = [
+    ...holes.flatMap((hole) => hole.stages.map(({ diameter }, i) => ({ bit: bitFor(hole, i), diameter }))),
+    ...besides(work).map((diameter) => ({ bit: "drill" as const, diameter })),
+  ].map((stage) => ({ ...stage, size: drill(stage.diameter) }));
+  const more = besides(work).length === 0 ? "" : ", and those in jigs and the wall";
+  const slots = holes.filter(({ slot }) => slot).flatMap(({ stages: own }) => own.map(({ diameter }) => diameter));
+  const slotWidths = series([...new Set(slots.toSorted(compare).map(drill))]);
   const sizes = (bit: Bit): string => {
     const own = stages.filter((stage) => stage.bit === bit).toSorted((a, b) => compare(a.diameter, b.diameter));
     return [...new Set(own.map(({ size }) => size))].join(", ");
@@ -128,14 +136,22 @@ function bits({ plan, drill }: Work): readonly Need[] {
   const has = (bit: Bit): boolean => stages.some((stage) => stage.bit === bit);
   const blind = holes.some((hole) => !hole.through);
   return [
-    ...(drills === "" ? [] : [{ tool: `Drill bits: ${drills}`, why: "for the holes listed in the plan" }]),
+    ...(drills === "" ? [] : [{ tool: `Drill bits: ${drills}`, why: `for the holes listed in the plan${more}` }]),
     ...(forstner === "" ? [] : [{ tool: `Forstner bits: ${forstner}`, why: "for wide holes, flat at the bottom" }]),
     ...(has("pocket bit") ? [{ tool: "Jig for pocket holes, with its stepped bit", why: "to bore the pockets" }] : []),
-    ...(holes.some((hole) => hole.slot) ? [{ tool: "Router, or drill and round file", why: "to cut the slots" }] : []),
+    ...(holes.some((hole) => hole.slot)
+      ? [{ tool: `Router with a bit of ${slotWidths}, or drill and round file`, why: "to cut the slots" }]
+      : []),
     ...(blind ? [{ tool: "Drill stop, or tape round the bit", why: "so that no hole goes too deep" }] : []),
     ...(has("countersink") ? [{ tool: "Countersink", why: "so that screw heads lie flush" }] : []),
   ];
 }
+
+/** What is bored in nothing of the piece: the wall, and jigs. */
+const besides = ({ plan, design, jigs }: Work): readonly Length[] => [
+  ...(plan.hardware.some(({ item }) => item.kind === "wall strap") ? [studPilot(design.units)] : []),
+  ...(jigs.some(({ laid }) => laid === "in the corner") ? [fencePilot(design.units)] : []),
+];
 
 /** The fewest that every glue-up can be done with: of each reach as many as any of them has on at once that open so far or further. */
 function clampNeed(work: Work, steps: readonly Step[]): Need | undefined {

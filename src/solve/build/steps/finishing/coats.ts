@@ -1,7 +1,7 @@
 /** Putting on the finish: a step for each, after what is finished before it is built in. */
 import type { Action, Finishing } from "../../../build.ts";
 import { gritWords } from "../../finishing/abrasives.ts";
-import { bareTexts } from "../../finishing/bare.ts";
+import { bareTexts } from "../../finishing/bare-words.ts";
 import { SLIDE_SEATS } from "../../finishing/schedule.ts";
 import { panesOf } from "../../order/glazing.ts";
 import { listed, numberWord, pluralOf, type StepDraft, series, type Work } from "../draft.ts";
@@ -182,7 +182,7 @@ function lastCoat(work: Work, finish: Finishing, parts: readonly string[]): Step
   const what = one ? everything : kinds > MOST ? "all that has no other finish" : listed(work, parts);
   const seats = work.plan.hardware.some(({ item }) => /^(?:side|undermount) slide$/u.test(item.kind));
   const mind = [
-    ...bareTexts(finish),
+    ...bareTexts(finish, work.design.parts, (id) => work.line(id).mark),
     ...frontTexts(work, finish),
     ...(seats && !bareWhat && one ? [`Keep it off ${SLIDE_SEATS}.`] : []),
   ];

@@ -1,8 +1,12 @@
 /** What is said of each kind of hardware when it is put on. Common practice, no source, unless it says otherwise. */
 
-import { inches, millimetres } from "../../../../units/length.ts";
+import type { Units } from "../../../../parse/draft.ts";
+import { inches, type Length, millimetres } from "../../../../units/length.ts";
 import { max, subtract } from "../../../../units/rational.ts";
-import type { Work } from "../draft.ts";
+import { type Work, withArticle } from "../draft.ts";
+
+/** Of the screw that goes into a stud. Common practice, no source. */
+export const studPilot = (units: Units): Length => (units === "inch" ? inches(1, 8) : millimetres(3));
 
 interface Words {
   /** After the sentences that say where each goes. */
@@ -59,8 +63,9 @@ const WORDS: ReadonlyMap<string, Words> = new Map<string, Words>([
       inTheRoom: true,
       after: ({ design, drill }) => {
         const inch = design.units === "inch";
-        const [near, pilot] = [inch ? "4 in" : "100 mm", drill(inch ? inches(1, 8) : millimetres(3))];
-        return `A strap has two brackets: this one, and one for the wall. Mark where the piece will stand, and find the studs behind it. Where none is within ${near} of a bracket, move that bracket along the piece to the next stud, at the same height, and bore its holes anew. Pull the piece an arm's length from the wall, bore a ${pilot} pilot hole into the middle of each stud, and screw on the bracket for the wall with the wall screw, no lower than the one on the piece. Thread each strap through both while you reach them, push the piece home, and draw the strap tight from the side. In masonry take the plug and screw that their maker sells for such a wall and such a pull. Plaster or board alone holds nothing.`;
+        const near = inch ? "4 in" : "100 mm";
+        const pilot = withArticle(drill(studPilot(design.units)));
+        return `A strap has two brackets: this one, and one for the wall. Mark where the piece will stand, and find the studs behind it. Where none is within ${near} of a bracket, move that bracket along the piece to the next stud, at the same height, and bore its holes anew. Pull the piece an arm's length from the wall, bore ${pilot} pilot hole into the middle of each stud, as deep as the wall screw is long, and screw on the bracket for the wall with the wall screw, no lower than the one on the piece. Thread each strap through both brackets while you reach them, so loosely that the piece still comes home, its free end led out past the nearer side or over the top, a hand's breadth beyond it: behind the piece there is no room for a hand. Push the piece home, pull each strap tight by that end, and try: the top must not come away from the wall by more than a finger's breadth. A strap that cannot be tightened by its end is closed before, as short as lets the piece come home, and tried in the same way. In masonry take the plug and screw that their maker sells for such a wall and such a pull. Plaster or board alone holds nothing.`;
       },
       cautions: [TIPS],
     },

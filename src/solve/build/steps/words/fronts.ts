@@ -1,6 +1,6 @@
 /** How the fronts of drawers are set in their places. */
 import { inches, type Length, millimetres } from "../../../../units/length.ts";
-import { add, compare, equal, less, max, subtract } from "../../../../units/rational.ts";
+import { add, compare, equal, less, max, min, subtract } from "../../../../units/rational.ts";
 import { roundTo } from "../../../../units/round.ts";
 import { partsAt } from "../../../design/making/neighbours.ts";
 import { indexOf } from "../../../design/space.ts";
@@ -41,9 +41,9 @@ export function setTexts(
   const grip = pulledByScrew(work, joints);
   const strip = `a strip of strong cloth tape to the underside of ${box}, one end hanging out in front`;
   return [
-    `Put two strips of double-sided tape on the front of ${box}${grip ? "" : `, and ${strip}`}. Push the drawer in as far as it runs. ${under ? "Stand" : "Hold"} ${front} ${under ? `in its opening, on ${under}` : `before ${box} by these measures${beside}`}; press it hard against the tape.${face}${under ? decidesText(work, joints) : ""}`,
+    `Put two strips of double-sided tape, thin and no foam, on the front of ${box}${grip ? "" : `, and ${strip}`}. Push the drawer in as far as it runs. ${under ? "Stand" : "Hold"} ${front} ${under ? `in its opening, on ${under}` : `before ${box} by these measures${beside}`}; press it hard against the tape.${face}${under ? decidesText(work, joints) : ""}`,
     grip
-      ? `Through its hole for the ${gripOf(work, joints)} drive a wood screw ${work.print(pullScrew(work, joints))} long a little way into ${box}, so that its head stands out and you can hold it, and pull the drawer out by that screw: the front leaves no room for fingers. Now that clamps go round it, clamp front and box together; then bore and screw from inside.`
+      ? `Through its hole for the ${gripOf(work, joints)} drive a spare ${pullSize(work, joints)}wood screw ${work.print(pullScrew(work, joints))} long into ${box}, no deeper there than ${work.print(biteOf(work, joints))}, so that its head stands out and you can hold it, and pull the drawer out by that screw: the front leaves no room for fingers. Now that clamps go round it, clamp front and box together; then bore and screw from inside.`
       : "Pull the drawer out by the end of that strip: the front leaves no room for fingers. Now that clamps go round it, clamp front and box together; then bore and screw from inside.",
   ];
 }
@@ -68,14 +68,42 @@ const pullScrew = ({ part, design }: Work, joints: readonly Joint[]): Length =>
     "up",
   );
 
+/** Far enough to hold, and not through the box. */
+const biteOf = (work: Work, joints: readonly Joint[]): Length => {
+  const thin = joints.map(({ parts: [id] }) => work.part(id).thickness).reduce(min);
+  const [bite, left, mark] =
+    work.design.units === "inch"
+      ? [inches(3, 8), inches(1, 16), inches(1, 16)]
+      : [millimetres(10), millimetres(2), millimetres(1)];
+  return min(bite, roundTo(subtract(thin, left), mark, "down"));
+};
+
+/** The thickest that goes through the hole of the grip, by its number; empty where it is for none. Shanks of #6 and #8: ASME B18.6.1, 0.138 and 0.164 in. */
+function pullSize(work: Work, joints: readonly Joint[]): string {
+  const bores = joints
+    .flatMap((joint) => boredThrough(work, joint))
+    .flatMap((i) => work.plan.holes[i]?.stages.map(({ diameter }) => diameter) ?? []);
+  const [first, ...others] = bores;
+  const bore = first && others.reduce(min, first);
+  const inch = work.design.units === "inch";
+  if (!bore || less(bore, inches(9, 64))) return "";
+  return less(bore, inches(11, 64)) ? (inch ? "#6 " : "3.5 mm ") : inch ? "#8 " : "4 mm ";
+}
+
 /** Shims and a measure from the box would be two rules. */
 function decidesText(work: Work, joints: readonly Joint[]): string {
   const told = joints.map(({ parts: [box, id] }) => along(work, work.part(id).body, work.part(box).body, 2));
   const [first] = told;
   return first && told.every((each) => each === first)
-    ? ` Where it comes to lie on the box follows from the shims; as drawn it ${first.startsWith("standing ") ? first.replace("standing", "stands") : `lies ${first}`} of it.`
-    : " Where it comes to lie on the box follows from the shims.";
+    ? ` Where the front comes to lie on the box follows from the shims; as drawn the front ${first.startsWith("standing ") ? first.replace("standing", "stands") : `lies ${first}`} of the box.`
+    : " Where the front comes to lie on the box follows from the shims.";
 }
+
+/** How a drawer is brought forward or back. */
+const shiftText = ({ plan }: Work): string =>
+  plan.hardware.some(({ item }) => item.kind === "side slide")
+    ? "loosen the screws of its slides and shift these in their slots, or, where they have none, in new holes beside the old ones,"
+    : "shift what the drawer runs on";
 
 /** " Its face now lies flush with the chest post (J)": how far what looks outwards lies behind what stands beside the fronts, where that is the same of all. */
 function faceWords(work: Work, joints: readonly Joint[]): string {
@@ -94,7 +122,7 @@ function faceWords(work: Work, joints: readonly Joint[]): string {
     if (!by || behind.some((each) => !equal(each.by, by)) || by.n < 0n) return "";
     const those = listed(work, [...new Set(behind.map(({ other }) => other))]);
     const lies = by.n === 0n ? `flush with ${those}` : `${work.print(by)} behind that of ${those}`;
-    return ` Its face now lies ${lies}; where it does not, shift what the drawer runs on until it does.`;
+    return ` Its face now lies ${lies}; where it does not, ${shiftText(work)} until it does.`;
   });
   const words = new Set(told);
   return words.size === 1 ? (told[0] ?? "") : "";

@@ -23,7 +23,7 @@ export function pegPlace(work: Work, list: readonly Fastener[], all: readonly Fa
 const mateOf = ({ design }: Work, { joint, travelsWith }: Fastener): readonly string[] =>
   design.joints.flatMap(({ id, parts }) => (id === joint ? parts.filter((part) => part !== travelsWith) : []));
 
-/** ": the middle three of the seven in the left end and right end". */
+/** ": in the left end and right end the middle three of the seven". */
 function rowText(work: Work, carrier: string, list: readonly Fastener[]): string {
   const part = work.part(carrier);
   const own = new Set(list.map(({ id }) => id));
@@ -39,11 +39,11 @@ function rowText(work: Work, carrier: string, list: readonly Fastener[]): string
     const side = `${faceOf(axis, first.direction[axis] < 0)} ${sideWord(part, axis)}`;
     sides.set(which, [...(sides.get(which) ?? []), side]);
   }
-  const told = [...sides].map(([which, names]) => `${which} in the ${series(names)}`);
+  const told = [...sides].map(([which, names]) => `in the ${series(names)} ${which}`);
   return told.length === 0 ? "" : `: ${series(told)}`;
 }
 
-/** Which of the holes in one side, along it: "the middle three of the seven"; null for none or all of them. */
+/** Which of the holes in one side, along it: "the middle three of the seven", "the two at either side of the middle three"; null for none or all of them. */
 function placesIn(row: readonly Hole[], own: ReadonlySet<string>): string | null {
   const axis = INDICES.reduce<AxisIndex>((so, i) => (compare(spread(row, i), spread(row, so)) > 0 ? i : so), 0);
   const sorted = row.toSorted((a, b) => compare(a.at[axis], b.at[axis]));
@@ -56,7 +56,7 @@ function placesIn(row: readonly Hole[], own: ReadonlySet<string>): string | null
   const outer = all - n;
   const before = places.filter((place, i) => place === i + 1).length;
   if (n % 2 === 0 && before === n / 2 && places.slice(before).every((place, i) => place === outer + before + i + 1))
-    return `the outer ${numberWord(before)} at either side of the ${numberWord(outer)} between`;
+    return `the ${numberWord(before)} at either side of the middle ${numberWord(outer)}`;
   return `no. ${series(places.map(String))} of the ${numberWord(all)}, counted from the ${faceOf(axis, false)}`;
 }
 
