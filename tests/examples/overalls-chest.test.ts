@@ -56,7 +56,7 @@ describe("the overalls chest", () => {
   it("says how a panel lies between its posts, and how a front is held in an opening that no clamp reaches into", () => {
     expect(told(/^Build the left side/)).toContain("lies flush with the right, the inside, of the chest post");
     expect(told(/^Screw on five false fronts/)).toMatch(
-      /double-sided tape.*on shims 3⁄32.in thick.*flush with the chest post.*Through its hole for the knob drive a wood screw .* pull the drawer out by that screw/,
+      /double-sided tape.*on shims 3⁄32.in thick.*flush with the chest post.*Through its hole for the knob drive a spare #8 wood screw .*, no deeper there than 3⁄8 in, .* pull the drawer out by that screw/,
     );
     expect(build?.tools.map(({ tool }) => tool)).toContain("Double-sided tape");
   });
@@ -176,8 +176,17 @@ describe("the overalls chest", () => {
     expect(said).toHaveLength(1);
     expect(build?.finishSchedule?.how.filter((each) => each.includes(`Leave ${what} bare`))).toHaveLength(1);
     expect(build?.finishSchedule?.rows[0]?.surface).toContain(`but ${what}`);
+    for (const texts of [said?.[0]?.text, build?.finishSchedule?.how]) {
+      expect(texts?.join(" ")).toContain(
+        "the right face of A; the left face of B; the front face of C; the top face of D",
+      );
+      expect(texts?.join(" ")).toContain("N has its coats on both faces all the same");
+    }
   });
   it("is taken to the wall last", () => {
     expect(build?.steps.at(-1)?.title).toMatch(/wall straps/);
+    // It is bored in nothing of the piece.
+    expect(told(/wall straps/)).toContain("bore a 1⁄8 in pilot hole");
+    expect(build?.tools.find(({ tool }) => tool.startsWith("Drill bits"))?.tool).toContain("1⁄8");
   });
 });

@@ -17,7 +17,7 @@ describe("a glue-up", () => {
     const all = steps.filter(({ kind, unit }) => kind === "glue-up" && unit !== "plugs");
     expect(all.length).toBeGreaterThan(3);
     for (const { title, text } of all) {
-      const dry = text.findIndex((each) => each.startsWith("First: set "));
+      const dry = text.findIndex((each) => /^(?:First: |Then )set /u.test(each));
       const glue = text.findIndex((each) => /^(?:Brush|Spread|Put) glue /u.test(each));
       expect([title, dry >= 0 && (glue < 0 || dry < glue)]).toEqual([title, true]);
     }
@@ -26,6 +26,7 @@ describe("a glue-up", () => {
   it("has what it closes in sanded before", () => {
     const text = step(/^Build the five overalls drawers/u);
     const sanded = text.findIndex((each) => each.startsWith("First: sand the inside faces"));
+    expect(text.filter((each) => each.startsWith("First: "))).toHaveLength(1);
     expect([sanded >= 0, sanded < text.findIndex((each) => each.startsWith("Brush glue"))]).toEqual([true, true]);
   });
 
@@ -42,9 +43,23 @@ describe("a glue-up", () => {
   // 2 in of dowel in a hole of 1 1/16 in.
   it("has blocks where dowels stand out under the clamps, which open by so much more", () => {
     const text = step(/^Glue in the bottom panel/u);
-    expect(text.join(" ")).toContain("Dowels stand out up to 15/16 in");
+    expect(text.join(" ")).toContain("Dowels stand out up to 15/16 in on the right");
+    // 15/16 and 1/16; the thickest dowel is 3/8, and 1/16 wider.
+    expect(text.join(" ")).toMatch(/at least 1 in thick, .* bore it through, 7\/16 in wide/u);
     // From the left of the post to the right end of the rails 1 3/4 + 29 less what lies within the post, pads of 1 in, and 15/16.
     expect(text.join(" ")).toMatch(/clamps that open 33 in/u);
+  });
+
+  // Into panels 23/32 thick a dowel 2 in long would come through: 1 1/16 in the end leaves 15/16.
+  it("tells which holes have the short dowels, and spreads glue on the ends that are joined now", () => {
+    const text = step(/^Glue in the bottom panel/u);
+    const line = (start: string): string => text.find((each) => each.startsWith(start)) ?? "";
+    expect(line("Use 6 dowels 5/16 in × 1 1/2 in, ")).toContain("the middle three of the seven");
+    expect(line("Use 6 dowels 5/16 in × 1 1/2 in, ")).toContain("meets the chest panel (A) and the chest panel (B)");
+    expect(line("Use 8 dowels 5/16 in × 2 in, ")).toContain("the two at either side of the middle three");
+    expect(line("Use 8 dowels 3/8 in × 2 in, ")).toBe("Use 8 dowels 3/8 in × 2 in, in two top rails (L).");
+    expect(line("Spread a thin coat")).toContain("along the left end of the bottom panel (D) too");
+    expect(step(/^Add the right side/u).join(" ")).toContain("along the right end of the bottom panel (D) too");
   });
 
   it("is proved with a square where nothing closes it, and the frame again before its back goes on", () => {
