@@ -20,6 +20,9 @@ export interface ChainRules {
 
 const MOST = 7;
 
+/** Where only one of the two sides of a gap has a line, it is the outside of what moves that matters so much more. */
+const BEFORE = 0.1;
+
 /**
  * The stations that a chain from `low` to `high` stops at, sorted; without its two ends. What lies as far from one end as
  * something else from the other is taken with it or not at all, so that a piece that is alike on both sides is measured alike;
@@ -29,7 +32,11 @@ export function chosen(all: readonly Station[], low: Length, high: Length, rules
   const [from, to] = [toNumber(low), toNumber(high)];
   const within = all.filter((s) => s.weight >= MATTERS && toNumber(s.at) >= from && toNumber(s.at) <= to);
   const alike = taken(inPairs(within, from + to, rules.face), low, high, rules);
-  const oneFace = within.map((station) => ({ ...station, gap: false }));
+  const oneFace = within.map((station) => ({
+    ...station,
+    gap: false,
+    weight: station.weight + (station.gap ? BEFORE : 0),
+  }));
   const plain = taken(inOrder(oneFace, rules.face), low, high, rules);
   const repeated = (stops: readonly Station[]): number => {
     const told = spans(

@@ -87,10 +87,16 @@ function cutterWidths(work: Work, actions: readonly Step["actions"][number][]): 
         })
       : [],
   );
-  const told = groupedBy(
+  const widths = groupedBy(
     cuts.toSorted((a, b) => compare(a.width, b.width)),
     ({ width }) => work.print(width),
-  ).map((own) => `${work.print(own[0]?.width ?? ZERO)} for ${series([...new Set(own.map(({ kind }) => kind))])}`);
+  ).map((own) => ({
+    width: work.print(own[0]?.width ?? ZERO),
+    kinds: series([...new Set(own.map(({ kind }) => kind))]),
+  }));
+  const told = groupedBy(widths, ({ kinds }) => kinds).map(
+    (own) => `${own.map(({ width }) => width).join(" or ")} for ${own[0]?.kinds}`,
+  );
   return told.length === 0
     ? []
     : [{ tool: `Router bits or saw blades no wider than ${told.join(", ")}`, why: "in one pass or several" }];

@@ -27,37 +27,37 @@ export function betweenTexts(work: Work, joints: readonly Joint[]): readonly str
   });
   const edges = own.filter((joint) => !ends.includes(joint));
   return [
-    ...(edges.length > 0 ? [`Spread a thin coat along ${sidesOf(work, edges)} too, between the dowels.`] : []),
+    ...(edges.length > 0 ? [`Spread a thin coat along ${sidesOf(work, edges, "edge")} too, between the dowels.`] : []),
     ...(ends.length > 0
-      ? [`Rub a little into ${sidesOf(work, ends)} too: end grain drinks it, and the dowels hold.`]
+      ? [`Rub a little into ${sidesOf(work, ends, "end")} too: end grain drinks it, and the dowels hold.`]
       : []),
   ];
 }
 
 /** "the left end of the bottom panel (D)", "both ends of two rails (L)": what of the first parts of some joints is joined by them, and no more. */
-function sidesOf(work: Work, joints: readonly Joint[]): string {
+function sidesOf(work: Work, joints: readonly Joint[], askew: "edge" | "end"): string {
   const words = new Map<string, string>();
   for (const own of groupedBy(joints, ({ parts: [first] }) => first)) {
     const id = own[0]?.parts[0] ?? "";
-    const sides = [...new Set(own.map((joint) => sideIn(work, joint)))].toSorted();
-    const [first = ["", "edge"], second] = sides.map((side) => side.split(" "));
+    const sides = [...new Set(own.map((joint) => sideIn(work, joint, askew)))].toSorted();
+    const [first = ["", askew], second] = sides.map((side) => side.split(" "));
     const both = sides.length === 2 && first[1] === second?.[1] && first[0] !== "";
     words.set(id, both ? `both ${first[1]}s` : series(sides.map((side) => side.trim())));
   }
   return series(
     groupedBy([...words.keys()], (id) => words.get(id) ?? "").map((ids) => {
       const side = words.get(ids[0] ?? "") ?? "";
-      const all = ids.length > 1 && !side.startsWith("both ") ? `${side}s` : side;
+      const all = ids.length > 1 && !side.endsWith("s") ? `${side}s` : side;
       return `${side.startsWith("both ") ? "" : "the "}${all} of ${listed(work, ids)}`;
     }),
   );
 }
 
-/** "left end": where the first part of a joint is met; " edge" for one that stands askew. */
-function sideIn(work: Work, joint: Joint): string {
+/** "left end": where the first part of a joint is met; " ends" for one that stands askew. */
+function sideIn(work: Work, joint: Joint, askew: "edge" | "end"): string {
   const [part, mate] = joint.parts.map(work.part) as [Part, Part];
   const axis = normalOf(joint);
-  if (axis === null || part.turned) return " edge";
+  if (axis === null || part.turned) return ` ${askew}s`;
   const high = toNumber(middle(part.body, axis)) < toNumber(middle(mate.body, axis));
   return `${faceOf(axis, high)} ${sideWord(part, axis)}`;
 }
