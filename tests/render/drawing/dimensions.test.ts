@@ -55,6 +55,19 @@ describe("places of a chain", () => {
     expect(told(places)).toEqual([2, 2.0625, 20.9375, 21.0625, 39.9375, 40]);
   });
 
+  // Five fronts of 7 less 1/8, one above the other on a bottom that ends 1/8 below the lowest: by hand.
+  test("a row of fronts is measured from front to front, not from what lies under the lowest", () => {
+    const fronts = [0, 1, 2, 3, 4].flatMap((i) => [98 + 112 * i, 98 + 112 * i + 110]);
+    const stops = chosen(
+      [station(inches(96, 16), 0.66), ...fronts.map((n) => station(inches(n, 16), 0.6, true))],
+      low,
+      high,
+      { ...rules, gap: 11, face: "high" },
+    );
+    expect(stops.map(({ at }) => toInches(at))).toContain(6.125);
+    expect(stops.map(({ at }) => toInches(at))).not.toContain(6);
+  });
+
   test("what stands too close is taken on neither side or on both", () => {
     const stops = told([32, 40, 632, 640].map((n) => [n, false]));
     expect(stops).toEqual([2, 40]);
