@@ -17,7 +17,7 @@ import { WALL_CAUTION } from "./words/fitted.ts";
 import { insideText } from "./words/inside.ts";
 import { isLowered, joiningText } from "./words/joining.ts";
 import { liftCaution } from "./words/lifting.ts";
-import { boxTexts, roomTexts } from "./words/openings.ts";
+import { boxTexts, roomTexts } from "./words/drawer-room.ts";
 import { inLineTexts, squareTexts } from "./words/true.ts";
 
 /** Glue: clamps off after 45 minutes, no strain before the next day (label instructions of PVA glues, 30 to 60 min and 24 h). */
@@ -124,7 +124,7 @@ function joiningStep(
       ...(square || hung || !glued ? [] : squareTexts(work, joints)),
       ...(glued ? inLineTexts(work, joints) : []),
       ...(first.arrivesBuilt ? [] : boxTexts(work, first.present, [...last.present, ...last.arriving])),
-      ...roomTexts(work, first.present, [...last.present, ...last.arriving]),
+      ...roomTexts(work, first.present, [...last.present, ...last.arriving], glued),
       ...copiesText(work, copies),
       ...(n > 1 && clamps.length > 0
         ? [

@@ -64,8 +64,13 @@ export function boxTexts(work: Work, before: readonly string[], after: readonly 
   ];
 }
 
-/** Of a case that has both walls now: the room, which may not narrow towards the back. */
-export function roomTexts(work: Work, before: readonly string[], after: readonly string[]): readonly string[] {
+/** Of a case that has both walls now: the room, which may not narrow towards the back. What is glued can be moved until that has set. */
+export function roomTexts(
+  work: Work,
+  before: readonly string[],
+  after: readonly string[],
+  glued: boolean,
+): readonly string[] {
   const fresh = runsOf(work).filter(
     ({ walls }) => walls.every((id) => after.includes(id)) && !walls.every((id) => before.includes(id)),
   );
@@ -75,6 +80,6 @@ export function roomTexts(work: Work, before: readonly string[], after: readonly
   );
   return told.map(({ walls, room: own }) => {
     const [one, two] = walls.map((id) => called(work, id));
-    return `Where drawers run, measure from the ${one} to the ${two} in front, in the middle and behind, above and below: ${work.print(own)} everywhere. Where it is less or more, shift the clamps or wedge it apart with a stick of that length until the glue has set.`;
+    return `Where drawers run, measure from the ${one} to the ${two} in front, in the middle and behind, above and below: ${work.place(own)} everywhere. ${glued ? "Where it is less or more, shift the clamps or wedge it apart with a stick of that length until the glue has set." : "Where it is less, plane what was just put on; where it is more, lay card behind it."}`;
   });
 }
