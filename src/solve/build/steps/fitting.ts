@@ -1,6 +1,6 @@
 /** Parts that are cut when the piece tells their size, right before they are used; and those that are trimmed flush afterwards. */
 
-import type { Action, CutLine } from "../../build.ts";
+import type { Action, Blank, CutLine } from "../../build.ts";
 import { isCutLater, makingOf } from "../../design/making/plain.ts";
 import { boundsOf, cutWith, type Group, type Ordered } from "./after-openings.ts";
 import { bandingSteps } from "./banding.ts";
@@ -99,26 +99,27 @@ function openingStep(
   return { ...fitted, also: lines.slice(1).map(({ mark }) => unitOf(mark)) };
 }
 
-/** What waits in a sheet or board is larger there. */
-function sawnOutText(work: Work, ids: ReadonlySet<string>, made: Made): readonly string[] {
-  const own = work.blanks.filter(
+/** Blanks that wait in their sheet or board, hold some parts, and were not cut before. */
+const waitingFor = (work: Work, ids: ReadonlySet<string>, made: Made): readonly Blank[] =>
+  work.blanks.filter(
     (blank) => !made.blanks.has(blank.id) && waits(work, blank) && partsIn(blank).some((each) => ids.has(each)),
   );
-  const over = [...new Set(own.map(({ part }) => work.print(makingOf(work.part(part)).over)))];
-  return over.length === 0
+
+/** What waits in a sheet or board is larger there. */
+function sawnOutText(work: Work, ids: ReadonlySet<string>, made: Made): readonly string[] {
+  const over = new Set(waitingFor(work, ids, made).map(({ part }) => work.print(makingOf(work.part(part)).over)));
+  return over.size === 0
     ? []
     : [
-        `Saw them out by the layouts first: there they are ${over.join(" and ")} over in length and width. Then bring them to size.`,
+        `Saw them out by the layouts first: there they are ${[...over].join(" and ")} over in length and width. Then bring them to size.`,
       ];
 }
 
-/** Blanks that are cut for some parts and were not before. A strip is made with the first of its parts that is used. */
+/** A strip is made with the first of its parts that is used. */
 function makes(work: Work, ids: ReadonlySet<string>, made: Made): readonly Action[] {
-  const blanks = work.blanks.filter(
-    (blank) => !made.blanks.has(blank.id) && waits(work, blank) && partsIn(blank).some((each) => ids.has(each)),
-  );
-  for (const { id } of blanks) made.blanks.add(id);
-  return blanks.length > 0 ? [{ do: "make", blanks: blanks.map(({ id }) => id) }] : [];
+  const blanks = waitingFor(work, ids, made).map(({ id }) => id);
+  for (const id of blanks) made.blanks.add(id);
+  return blanks.length > 0 ? [{ do: "make", blanks }] : [];
 }
 
 function cutStep(work: Work, line: CutLine, use: StepDraft, made: Made): StepDraft {

@@ -13,11 +13,11 @@ import { grouped, hangs, type Move, type Unit, unitsOf } from "./moves.ts";
 import { blockText } from "./standing-out.ts";
 import { builtNames, standingName, titleOf } from "./titles.ts";
 import { bodyWords, theBody } from "./words/bodies.ts";
+import { boxTexts, roomTexts } from "./words/drawer-room.ts";
 import { WALL_CAUTION } from "./words/fitted.ts";
 import { insideText } from "./words/inside.ts";
 import { isLowered, joiningText } from "./words/joining.ts";
 import { liftCaution } from "./words/lifting.ts";
-import { boxTexts, roomTexts } from "./words/drawer-room.ts";
 import { inLineTexts, squareTexts } from "./words/true.ts";
 
 /** Glue: clamps off after 45 minutes, no strain before the next day (label instructions of PVA glues, 30 to 60 min and 24 h). */
