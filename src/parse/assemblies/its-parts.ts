@@ -1,7 +1,7 @@
 /** More settings of the parts that an assembly makes. */
 import { unknownName } from "../../findings/rules/unknown-name.ts";
 import { nearest } from "../../findings/suggest.ts";
-import { FROM, from, type Settings, type Value } from "../expand/make.ts";
+import { FROM, from, isList, isNode, type Settings, type Value } from "../expand/make.ts";
 import { settingsOf } from "../kinds/kept.ts";
 import { type Kind, tell, tellWrong, type Where } from "../kinds/kind.ts";
 import { may } from "../kinds/settings.ts";
@@ -73,9 +73,5 @@ const renamed = (key: TextNode, text: string): TextNode => ({ ...key, text });
 const within = (entry: Entry, inside: Entry): MapNode => ({ ...(entry.value as MapNode), entries: [inside] });
 
 const isMap = (value: Value): value is MapNode =>
-  typeof value === "object" && value !== null && "kind" in value && value.kind === "map" && "entries" in value;
-const isSettings = (value: Value): value is Settings =>
-  typeof value === "object" &&
-  value !== null &&
-  !Array.isArray(value) &&
-  !("at" in value && "kind" in value && typeof value.at === "object");
+  typeof value === "object" && !isList(value) && isNode(value) && value.kind === "map";
+const isSettings = (value: Value): value is Settings => typeof value === "object" && !isList(value) && !isNode(value);

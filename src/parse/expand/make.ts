@@ -15,7 +15,7 @@ export const FROM = Symbol("from");
 export const from = (at: Span | undefined, made: Settings): Settings =>
   at === undefined || made[FROM] ? made : { ...made, [FROM]: at };
 
-const isNode = (value: object): value is Node =>
+export const isNode = (value: object): value is Node =>
   "at" in value && typeof value.at === "object" && ("entries" in value || "items" in value || "text" in value);
 
 /** The value as a node of the source tree, pointing to `at` wherever it does not come from the source itself. */
@@ -30,7 +30,7 @@ export function toNode(value: Exclude<Value, undefined>, at: Span): Node {
   return settingsNode(value, at);
 }
 
-const isList = (value: object): value is readonly Value[] => Array.isArray(value);
+export const isList = (value: object): value is readonly Value[] => Array.isArray(value);
 
 /** Settings without those that are undefined. A part and its name point to what the part was made from. */
 export function settingsNode(value: Settings, around: Span): MapNode {

@@ -6,6 +6,7 @@ import type { Tightness } from "../typeset/columns.ts";
 import { label } from "../typeset/lines.ts";
 import { type Drawn, drawingOf, drawnPart, PART_DRAWINGS, partInStep } from "./drawn-part.ts";
 import { jigsInStep } from "./jigs-in-step.ts";
+import { once } from "./once.ts";
 import { type Picture, type StepPicture, stepPictures } from "./pictures.ts";
 import type { Plan } from "./plan.ts";
 
@@ -40,7 +41,7 @@ export function shownInSteps(plan: Plan, width: number): readonly Shown[] {
         ? drawnPart({ ...plan, build: { ...build, holes } }, line, part, { width, noted: false, low })
         : null;
     const drawn = drawnIn(false);
-    if (drawn) return { picture: drawn, lower: () => drawnIn(true) };
+    if (drawn) return { picture: drawn, lower: once(() => drawnIn(true)) };
     const same = first.get(full.key);
     if (same && full.key !== "") {
       const again =

@@ -13,6 +13,7 @@ import { measure } from "../typeset/measure.ts";
 import type { FlowAtom } from "../typeset/sheet.ts";
 import { cutStack, type Stack, stack } from "../typeset/stack.ts";
 import type { Drawn } from "./drawn-part.ts";
+import { once } from "./once.ts";
 import { capital, type Plan, sectionHeading } from "./plan.ts";
 import { type Shown, shownInSteps } from "./step-drawn.ts";
 
@@ -70,15 +71,6 @@ function tightened(
 
 /** Between paragraphs that stand close. */
 const CLOSE = 3;
-
-/** Asked for once at most. */
-function once<T>(make: () => T): () => T {
-  let made: { readonly value: T } | null = null;
-  return () => {
-    made ??= { value: make() };
-    return made.value;
-  };
-}
 
 /** The line above a step that goes over into the right column. */
 const tie = (width: number): Atom =>

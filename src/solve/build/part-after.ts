@@ -14,12 +14,11 @@ import {
   subtractBox,
   unite,
 } from "../../geometry/index.ts";
-import { add, multiply, rational } from "../../units/index.ts";
 import type { Build, BuiltPart } from "../build.ts";
+import { featureBox } from "../design/shapes/feature-box.ts";
 import { standsOut } from "../design/shapes/kinds.ts";
-import { enclosing, triple } from "../design/space.ts";
 import { onBench, placedFeature } from "../design/turning.ts";
-import type { Box, Direction, Feature, Point } from "../design.ts";
+import type { Direction, Feature } from "../design.ts";
 
 /** Features by their places, and holes, that steps from `first` to `last` make in a part. */
 export function workIn({ steps, holes }: Pick<Build, "steps" | "holes">, part: string, first: number, last: number) {
@@ -80,14 +79,14 @@ function filled({ solid, body, blank }: BuiltPart, done: readonly Feature[], wai
 function taken(wood: Solid, feature: Feature): Solid {
   if (isSlanting(feature)) return EMPTY;
   if ("normal" in feature) return cut(wood, flip(planeOf(feature)));
-  const { low, high } = boxOf(feature);
+  const { low, high } = featureBox(feature);
   return intersect(wood, boxPlanes(low, high));
 }
 
 function worked(wood: Solid, feature: Feature): Solid {
   if (standsOut(feature) || isSlanting(feature)) return wood;
   if ("normal" in feature) return cut(wood, planeOf(feature));
-  const { low, high } = boxOf(feature);
+  const { low, high } = featureBox(feature);
   return subtractBox(wood, low, high);
 }
 
@@ -109,12 +108,3 @@ const without = (wood: Solid, other: Solid): Solid =>
 
 const planeOf = ({ origin, normal: [a, b, c] }: Extract<Feature, { normal: Direction }>): Plane =>
   planeThrough(origin, [BigInt(a), BigInt(b), BigInt(c)]);
-
-function boxOf({ origin, along, across, into, size }: Extract<Feature, { into: Direction }>): Box {
-  const ways = [along, across, into] as const;
-  const far = ways.reduce<Point>(
-    (so, way, k) => triple((i) => add(so[i], multiply(size[k] as Point[0], rational(way[i])))),
-    origin,
-  );
-  return enclosing({ low: origin, high: origin }, { low: far, high: far });
-}

@@ -11,12 +11,13 @@ import type { Item, Stroke } from "../../document.ts";
 import { BLACK } from "../../palette.ts";
 import { circle } from "../../shapes.ts";
 import type { Pen, Spot } from "../drawing.ts";
+import { toVec } from "../feature-box.ts";
 import { ahead, centred, strokes } from "../ink.ts";
 import { type Box, boxAround, grown, type Plate, type Segment } from "../plate.ts";
 import { HIDDEN, NARROW, OUTLINE } from "../strokes.ts";
 import { type Ladder, laddersOf, setsOf } from "./ladders.ts";
 import type { Lying } from "./lying.ts";
-import { framed, toVec } from "./places.ts";
+import { framed } from "./places.ts";
 
 /** Holes alike into one side of the part that stand in one row, or in none. */
 export interface Bore {

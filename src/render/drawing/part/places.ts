@@ -1,15 +1,14 @@
 /** Places of a part that are measured: its edges, the ends of its curves, the middles of its holes. */
 import { picturePoint, realEdges } from "../../../geometry/picture/index.ts";
 import type { Vec } from "../../../geometry/types.ts";
-import { dot, minus, norm, plus, times } from "../../../geometry/vec.ts";
-import type { Feature, Point } from "../../../solve/design.ts";
+import { dot, minus, norm, times } from "../../../geometry/vec.ts";
+import type { Feature } from "../../../solve/design.ts";
 import { TOLERANCE, toNumber } from "../../../units/index.ts";
+import { boxOf, inBox, toVec } from "../feature-box.ts";
 import { wasThere } from "./earlier.ts";
 import type { Ladder } from "./ladders.ts";
 import type { Lying } from "./lying.ts";
 import { type InPart, type Row, runsOf } from "./rows.ts";
-
-export const toVec = (p: Point): Vec => [toNumber(p[0]), toNumber(p[1]), toNumber(p[2])];
 
 /** From the piece's coordinates into the frame of the face view; directions too. */
 export const framed =
@@ -44,15 +43,15 @@ export function placesOf(lying: Lying, ladders: readonly Ladder[]): Places {
   const middles: [number[], number[], number[]] = [[], [], []];
   const onEdge: [number[], number[], number[]] = [[], [], []];
   const intoEdge = (way: Vec): boolean => dot(way, lying.edge.towards) < -0.9 * norm(way) * norm(lying.edge.towards);
-  const edgeCuts = part.features
-    .filter((f) => "into" in f && "size" in f && intoEdge(f.into))
-    .map((f) => boxOf(f as Sized));
+  const edgeCuts = part.features.flatMap((f) => ("into" in f && intoEdge(f.into) ? [boxOf(f)] : []));
   const add = (p: InPart, which: readonly boolean[], to = at): void => {
     which.forEach((wanted, i) => {
       if (wanted) to[i]?.push(p[i] as number);
     });
   };
-  const curves = part.features.filter((feature) => "radius" in feature).map((feature) => boxOf(feature));
+  const curves = part.features.flatMap((feature) =>
+    "radius" in feature ? [{ kind: feature.kind, ...boxOf(feature) }] : [],
+  );
   for (const edge of realEdges(part.solid)) {
     if (edge.smooth) continue;
     if (wasThere(part, edge)) {
@@ -124,30 +123,6 @@ function once(values: readonly number[]): number[] {
     if (out.length === 0 || value - (out.at(-1) as number) > 2 * TOLERANCE) out.push(value);
   return out;
 }
-
-interface Around {
-  readonly kind: Feature["kind"];
-  readonly low: Vec;
-  readonly high: Vec;
-}
-
-type Sized = Extract<Feature, { readonly size: unknown; readonly into: unknown }>;
-
-function boxOf(feature: Sized): Around {
-  const { kind, origin, along, across, into, size } = feature;
-  const [a, b, c] = [toNumber(size[0]), toNumber(size[1]), toNumber(size[2])];
-  const from = toVec(origin);
-  const to = plus(plus(plus(from, times(along, a)), times(across, b)), times(into, c));
-  const bound = (of: (p: number, q: number) => number): Vec => [
-    of(from[0], to[0]),
-    of(from[1], to[1]),
-    of(from[2], to[2]),
-  ];
-  return { kind, low: bound(Math.min), high: bound(Math.max) };
-}
-
-const inBox = ({ low, high }: Around, p: Vec): boolean =>
-  ([0, 1, 2] as const).every((i) => p[i] >= low[i] - TOLERANCE && p[i] <= high[i] + TOLERANCE);
 
 function onPlane(feature: Feature, ...points: readonly Vec[]): boolean {
   if (!("normal" in feature)) return false;

@@ -2,12 +2,13 @@
 import type { Hole } from "../../../solve/design.ts";
 import type { Item } from "../../document.ts";
 import type { Spot } from "../drawing.ts";
+import { toVec } from "../feature-box.ts";
 import { heightOf } from "../fit.ts";
 import type { Plate } from "../plate.ts";
 import { type Arranged, GAP } from "./arrange.ts";
 import { drawLines, LADDER, type Line, type SetLine } from "./ladder-lines.ts";
 import { farthest, type Ladder } from "./ladders.ts";
-import { framed, toVec } from "./places.ts";
+import { framed } from "./places.ts";
 import type { InPart } from "./rows.ts";
 import type { Sheet } from "./sheet.ts";
 

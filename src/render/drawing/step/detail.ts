@@ -1,5 +1,5 @@
 /** A joint, or hardware, that a step's picture shows too small: the same picture around it, some times larger, in a circle beside it. */
-import type { Stage, View } from "../../../geometry/picture/index.ts";
+import { realEdges, type Stage, type View } from "../../../geometry/picture/index.ts";
 import type { Edge, Vec, VisibleFace } from "../../../geometry/types.ts";
 import type { Build, BuiltPart } from "../../../solve/build.ts";
 import { subtract, toNumber } from "../../../units/index.ts";
@@ -8,7 +8,7 @@ import { extentOfItems, type Fit, heightOf, widthOf } from "../fit.ts";
 import { heading } from "../ink.ts";
 import { boxAround, grown, type Plate, type Segment } from "../plate.ts";
 import { within } from "./circle.ts";
-import { edgesFor, edgesOf, seenOf } from "./joint-edges.ts";
+import { edgesFor, seenOf } from "./joint-edges.ts";
 import type { Scene } from "./scene.ts";
 import { shareOf } from "./share.ts";
 
@@ -75,7 +75,7 @@ function hardwareOf({ items, hardware }: Scene, { view, fit, stage }: Shown): re
       const extent = extentOfItems([{ id, solid, shift }], view);
       const size = Math.max(widthOf(extent), heightOf(extent)) * fit.scale;
       if (size > SMALL) return [];
-      const edges = seenOf(edgesOf(solid), shift, stage, fit);
+      const edges = seenOf(realEdges(solid), shift, stage, fit);
       return [{ method: mark, parts: [id], edges, size, times: Math.min(MOST_TIMES, Math.ceil(FULL / size)) }];
     });
 }

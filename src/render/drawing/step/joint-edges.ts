@@ -1,10 +1,11 @@
 /** The edges by which a joint is known in a picture: of mortise and tenon, of groove and dado, of what sticks out, of hardware. */
+import { bounds } from "../../../geometry/convex.ts";
 import { realEdges, type Stage, stretch } from "../../../geometry/picture/index.ts";
-import type { Edge, Solid, Vec } from "../../../geometry/types.ts";
-import { plus, times } from "../../../geometry/vec.ts";
+import type { Edge, Vec } from "../../../geometry/types.ts";
+import { plus } from "../../../geometry/vec.ts";
 import type { BuiltJoint, BuiltPart } from "../../../solve/build.ts";
-import type { Feature, Point } from "../../../solve/design.ts";
 import { TOLERANCE, toNumber } from "../../../units/index.ts";
+import { boxOf, inBox } from "../feature-box.ts";
 import type { Fit } from "../fit.ts";
 import { onPage } from "../ink.ts";
 import type { Segment } from "../plate.ts";
@@ -16,12 +17,12 @@ import type { Segment } from "../plate.ts";
 export function edgesFor({ id, contact, insertion }: BuiltJoint, part: BuiltPart): readonly Edge[] {
   const { solid, features } = part;
   const cuts = features.flatMap((feature) => (feature.for === id && "into" in feature ? [boxOf(feature)] : []));
-  const touching = insertion === null ? [] : contact.flatMap(({ polygons }) => polygons.map(around));
+  const touching = insertion === null ? [] : contact.flatMap(({ polygons }) => polygons.map(bounds));
   const boxes = cuts.length > 0 ? cuts : touching;
   return boxes.length === 0
     ? []
     : realEdges(solid).filter(
-        ({ from, to }) => boxes.some((box) => holds(box, from) && holds(box, to)) && !isOutline(part, from, to),
+        ({ from, to }) => boxes.some((box) => inBox(box, from) && inBox(box, to)) && !isOutline(part, from, to),
       );
 }
 
@@ -43,28 +44,3 @@ export function seenOf(edges: readonly Edge[], shift: Vec, stage: Stage, fit: Fi
     );
   });
 }
-
-export const edgesOf = (solid: Solid): readonly Edge[] => realEdges(solid);
-
-interface Around {
-  readonly low: Vec;
-  readonly high: Vec;
-}
-
-function boxOf({ origin, along, across, into, size }: Extract<Feature, { readonly into: unknown }>): Around {
-  const sides = [along, across, into].map((way, i) => times(way, toNumber(size[i] as Point[0])));
-  const from: Vec = [toNumber(origin[0]), toNumber(origin[1]), toNumber(origin[2])];
-  return around([from, sides.reduce(plus, from)]);
-}
-
-function around(points: readonly Vec[]): Around {
-  const bound = (of: (...values: number[]) => number, by: number): Vec => [
-    of(...points.map((p) => p[0])) + by,
-    of(...points.map((p) => p[1])) + by,
-    of(...points.map((p) => p[2])) + by,
-  ];
-  return { low: bound(Math.min, -TOLERANCE), high: bound(Math.max, TOLERANCE) };
-}
-
-const holds = ({ low, high }: Around, p: Vec): boolean =>
-  ([0, 1, 2] as const).every((i) => p[i] >= low[i] && p[i] <= high[i]);

@@ -11,9 +11,10 @@ import { dot, plus, times } from "../../../geometry/vec.ts";
 import type { Length } from "../../../units/length.ts";
 import { add, equal, multiply, rational, subtract, toNumber } from "../../../units/rational.ts";
 import { overChord, roundedOff } from "../../design/shapes/arc.ts";
+import { featureBox } from "../../design/shapes/feature-box.ts";
 import { standsOut } from "../../design/shapes/kinds.ts";
 import { type Corner, outlineCut } from "../../design/shapes/region.ts";
-import { AXES, type AxisIndex, INDICES, middle, triple } from "../../design/space.ts";
+import { type AxisIndex, INDICES, middle } from "../../design/space.ts";
 import { holeOnBench } from "../../design/turning.ts";
 import type { Box, Direction, Feature, Hole, Part } from "../../design.ts";
 import { solidOfHull } from "../order/pegs.ts";
@@ -27,7 +28,7 @@ export function roomOf(feature: Feature, body: Box): Solid | null {
   if (!("size" in feature) || standsOut(feature) || feature.kind === "round-over") return null;
   const skew = [feature.along, feature.across, feature.into].some((way) => way.filter((part) => part !== 0).length > 1);
   if (skew) return skewRoom(feature);
-  const box = boxOf(feature);
+  const box = featureBox(feature);
   const room = solidBox(box.low, box.high);
   if (!("radius" in feature)) return room;
   const into = axisOf(feature.into);
@@ -50,22 +51,6 @@ export function roomOf(feature: Feature, body: Box): Solid | null {
 }
 
 const axisOf = (way: Direction): AxisIndex => INDICES.find((i) => way[i] !== 0) as AxisIndex;
-
-function boxOf(feature: Extract<Feature, { readonly size: unknown }>): Box {
-  const { origin, along, across, into, size } = feature;
-  const ends = AXES.map((_, i) => {
-    const k = [along, across, into].findIndex((direction) => direction[i] !== 0) as 0 | 1 | 2;
-    const way = ([along, across, into] as const)[k][i] as number;
-    const from = origin[i as 0 | 1 | 2];
-    const far = { n: from.n * size[k].d + BigInt(way) * size[k].n * from.d, d: from.d * size[k].d };
-    return way > 0 ? [from, far] : [far, from];
-  }) as [
-    [Feature["origin"][0], Feature["origin"][0]],
-    [Feature["origin"][0], Feature["origin"][0]],
-    [Feature["origin"][0], Feature["origin"][0]],
-  ];
-  return { low: triple((i) => ends[i][0]), high: triple((i) => ends[i][1]) };
-}
 
 /** A slot that runs across a corner. */
 function skewRoom({ origin, along, across, into, size }: Extract<Feature, { readonly size: unknown }>): Solid {

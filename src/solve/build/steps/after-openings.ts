@@ -3,7 +3,7 @@
 import { isCutLater } from "../../design/making/plain.ts";
 import type { StepDraft, Work } from "./draft.ts";
 import { type Entering, enteringOf, type Opening, openingsOf } from "./openings.ts";
-import { firstTogether } from "./touched.ts";
+import { addedIn, firstTogether } from "./touched.ts";
 import type { Fitted } from "./words/opening.ts";
 
 /** Parts that are cut together: of one thing that goes in, all that is put together before it does; what is put on it afterwards waits for that. */
@@ -65,8 +65,7 @@ export function groupsIn(
   const loose = new Set(all.flatMap(({ moves }) => moves));
   const placeOf = new Map<string, number>();
   for (const [i, { actions }] of steps.entries())
-    for (const id of actions.flatMap((action) => (action.do === "add" ? action.parts : [])))
-      if (!placeOf.has(id)) placeOf.set(id, i);
+    for (const id of addedIn(actions)) if (!placeOf.has(id)) placeOf.set(id, i);
   return all.flatMap((entering) => {
     const own = new Set(entering.moves);
     const goesIn = steps

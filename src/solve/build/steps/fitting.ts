@@ -8,6 +8,7 @@ import { capital, listed, numberWord, type StepDraft, type Work } from "./draft.
 import { unitOf, waits } from "./later.ts";
 import { machiningSteps } from "./machining.ts";
 import { SAW_CAUTION, step } from "./making-step.ts";
+import { addedIn } from "./touched.ts";
 import { linesApart, partsIn } from "./wishes/own-key.ts";
 import { cutSize } from "./words/cutting.ts";
 import { measureTexts } from "./words/measuring.ts";
@@ -60,9 +61,6 @@ export function fittingSteps(
     ...machiningSteps(work, lines),
   ];
 }
-
-const addedIn = (actions: readonly Action[]): readonly string[] =>
-  actions.flatMap((action) => (action.do === "add" ? action.parts : []));
 
 /** The parts of doors or drawers that go together in the next step: all of them when their openings can be measured. */
 function openingStep(

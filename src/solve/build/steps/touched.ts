@@ -4,6 +4,10 @@ import type { StepDraft, Work } from "./draft.ts";
 
 export type Bodies = readonly ReadonlySet<string>[];
 
+/** Parts that come to others, or begin a body. */
+export const addedIn = (actions: readonly Action[]): readonly string[] =>
+  actions.flatMap((action) => (action.do === "add" ? action.parts : []));
+
 /** Bodies after an action. */
 export function afterAction(bodies: Bodies, action: Action): Bodies {
   if (action.do === "remove") {

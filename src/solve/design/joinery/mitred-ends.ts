@@ -1,7 +1,8 @@
 import { tenonsDoNotMeet } from "../../../findings/rules/tenons-do-not-meet.ts";
 import { inches, type Length, millimetres } from "../../../units/length.ts";
 import { add, less, multiply, rational, subtract, ZERO } from "../../../units/rational.ts";
-import type { Box, Direction, Feature, Point } from "../../design.ts";
+import type { Box, Direction, Point } from "../../design.ts";
+import { featureBox } from "../shapes/feature-box.ts";
 import { type CutPlane, planeCut } from "../shapes/workpiece.ts";
 import { type AxisIndex, INDICES, triple } from "../space.ts";
 import { boxRegion } from "./corner.ts";
@@ -48,21 +49,7 @@ function tenonOf(joining: Joining, bench: Bench): Tenon | null {
     .features.find((each) => each.kind === "tenon" && each.for === joining.id);
   if (!feature || !("size" in feature) || joining.touch.kind !== "faces") return null;
   const { axis, sign } = joining.touch;
-  return { joining, axis, sign, box: boxOfFeature(feature) };
-}
-
-type BoxFeature = Extract<Feature, { readonly size: unknown }>;
-
-/** The box of a feature whose directions are axes. */
-function boxOfFeature({ origin, along, across, into, size }: BoxFeature): Box {
-  const far = triple((i) => {
-    const k = [along, across, into].findIndex((direction) => direction[i] !== 0) as 0 | 1 | 2;
-    return add(origin[i], multiply(size[k], rational(([along, across, into] as const)[k][i])));
-  });
-  return {
-    low: triple((i) => (less(origin[i], far[i]) ? origin[i] : far[i])),
-    high: triple((i) => (less(origin[i], far[i]) ? far[i] : origin[i])),
-  };
+  return { joining, axis, sign, box: featureBox(feature) };
 }
 
 const KEEP = millimetres(1);

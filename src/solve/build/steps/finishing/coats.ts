@@ -6,6 +6,7 @@ import { SLIDE_SEATS } from "../../finishing/schedule.ts";
 import { panesOf } from "../../order/glazing.ts";
 import { listed, numberWord, pluralOf, type StepDraft, series, type Work } from "../draft.ts";
 import { step } from "../making-step.ts";
+import { addedIn } from "../touched.ts";
 import { groupedBy, ownKey } from "../wishes/own-key.ts";
 import { FUMES, productOf, RAGS } from "./products.ts";
 
@@ -78,7 +79,7 @@ function hours(minutes: number): string {
 
 /** What is finished before the step in which it is built in: panels that float in grooves, and what must not be treated on one face only. */
 export function earlySteps(work: Work, use: StepDraft, done: Set<string>): readonly StepDraft[] {
-  const added = use.actions.flatMap((action) => (action.do === "add" ? action.parts : []));
+  const added = addedIn(use.actions);
   const around = aroundGlass(work, added);
   return work.finishing.flatMap((finish): readonly StepDraft[] => {
     const early = finish.parts.filter((id) => !done.has(id) && isEarly(work, finish, id));

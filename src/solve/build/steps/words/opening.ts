@@ -83,9 +83,7 @@ const changing = (work: Work, ids: readonly string[], change: string): readonly 
 /** A box is measured over its depth, what lies in a face over that. */
 function placesOf(parts: readonly Part[], axis: AxisIndex): string {
   if (axis === 2) return "at the left, in the middle and at the right";
-  const reach = (i: AxisIndex): number =>
-    Math.max(...parts.map(({ solid }) => solid.high[i])) - Math.min(...parts.map(({ solid }) => solid.low[i]));
-  if (reach(axis === 0 ? 1 : 0) <= reach(2)) return "below, in the middle and above";
+  if (reach(parts, axis === 0 ? 1 : 0) <= reach(parts, 2)) return "below, in the middle and above";
   return axis === 0 ? "in front, in the middle and behind" : "at the left, in the middle and at the right";
 }
 
@@ -100,8 +98,9 @@ function subjectOf(work: Work, { parts, kind }: Kinded, { count }: Opening): str
 export const KINDS = { swing: "door", slide: "drawer", lift: "lid", rests: "shelf" } as const;
 
 /** Over more than half of what the parts are together. */
-function runsThrough(part: Part, parts: readonly Part[], axis: AxisIndex): boolean {
-  const whole =
-    Math.max(...parts.map(({ solid }) => solid.high[axis])) - Math.min(...parts.map(({ solid }) => solid.low[axis]));
-  return (part.solid.high[axis] - part.solid.low[axis]) * 2 > whole;
-}
+const runsThrough = (part: Part, parts: readonly Part[], axis: AxisIndex): boolean =>
+  reach([part], axis) * 2 > reach(parts, axis);
+
+/** From the lowest to the highest of some parts. */
+const reach = (parts: readonly Part[], axis: AxisIndex): number =>
+  Math.max(...parts.map(({ solid }) => solid.high[axis])) - Math.min(...parts.map(({ solid }) => solid.low[axis]));

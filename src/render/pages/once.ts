@@ -1,0 +1,8 @@
+/** What costs much, made when it is first asked for, and no second time. */
+export function once<T>(make: () => T): () => T {
+  let made: { readonly value: T } | null = null;
+  return () => {
+    made ??= { value: make() };
+    return made.value;
+  };
+}
