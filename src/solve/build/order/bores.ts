@@ -4,6 +4,7 @@ import type { Vec } from "../../../geometry/index.ts";
 import { cross, dot, minus, norm, plus, times } from "../../../geometry/vec.ts";
 import { TOLERANCE } from "../../../units/index.ts";
 import type { Hole } from "../../design.ts";
+import { once } from "../once.ts";
 import { cylindersOf } from "./slots.ts";
 
 interface Bore {
@@ -11,6 +12,8 @@ interface Bore {
   readonly axis: Vec;
   readonly half: number;
   readonly radius: number;
+  /** No point of it is farther than this from its centre. */
+  readonly reach: number;
 }
 
 /** Closer than touching. Holes of different parts never meet, and spare ones give way. */
@@ -38,15 +41,18 @@ function isNear(a: Hole, b: Hole): boolean {
   );
 }
 
-const boresOf = (hole: Hole): readonly Bore[] =>
+const boresOf = once((hole: Hole): readonly Bore[] =>
   cylindersOf(hole).map(({ mouth, diameter, depth }) => {
-    const half = depth / 2;
-    return { centre: plus(mouth, times(hole.direction, half)), axis: hole.direction, half, radius: diameter / 2 };
-  });
+    const [half, radius] = [depth / 2, diameter / 2];
+    const centre = plus(mouth, times(hole.direction, half));
+    return { centre, axis: hole.direction, half, radius, reach: Math.hypot(half, radius) };
+  }),
+);
 
 /** Cylinders are apart where some direction parts them; those tried find all but a sliver at rims that nearly touch. */
 function meet(p: Bore, q: Bore): boolean {
   const between = minus(q.centre, p.centre);
+  if (norm(between) > p.reach + q.reach) return false;
   const radial = (axis: Vec): Vec => minus(between, times(axis, dot(between, axis)));
   const directions = [p.axis, q.axis, cross(p.axis, q.axis), radial(p.axis), radial(q.axis), nearest(p, q), between];
   return !directions.some((direction) => {

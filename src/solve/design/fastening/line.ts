@@ -92,8 +92,11 @@ function runThrough(piece: Solid["pieces"][number], from: Point, axis: AxisIndex
   let high: Length | null = null;
   for (const { plane } of piece.faces) {
     const coefficients = [plane.A, plane.B, plane.C] as const;
-    const at = coefficients.reduce((so, c, i) => add(so, multiply(rational(c), from[i] as Length)), ZERO);
-    const room = subtract(rational(plane.D), at);
+    // Most faces look along an axis: two of their terms are nothing.
+    const room = coefficients.reduce(
+      (left, c, i) => (c === 0n ? left : subtract(left, multiply(rational(c), from[i] as Length))),
+      rational(plane.D),
+    );
     const rate = rational(coefficients[axis] * BigInt(sign));
     if (rate.n === 0n) {
       if (room.n < 0n && less(multiply(tolerance, rational(Math.ceil(plane.norm))), absolute(room))) return null;
