@@ -50,8 +50,11 @@ export function pack(items: readonly Item[], bins: readonly Bin[], open: Bin, ru
 const fits = (shape: Shape, piece: { readonly width: number; readonly length: number }): boolean =>
   shape.width <= piece.width && shape.length <= piece.length;
 
-const smallest = (items: readonly Item[], side: "width" | "length"): number =>
-  Math.min(...items.flatMap(({ shapes }) => shapes.map((shape) => shape[side])));
+function smallest(items: readonly Item[], side: "width" | "length"): number {
+  let least = Number.POSITIVE_INFINITY;
+  for (const { shapes } of items) for (const shape of shapes) least = Math.min(least, shape[side]);
+  return least;
+}
 
 function bestFree(
   item: Item,
