@@ -1,4 +1,6 @@
+import { missingKey } from "../../findings/rules/missing-key.ts";
 import { from, type Settings } from "../expand/make.ts";
+import { tell } from "../kinds/kind.ts";
 import { assembly, type Expanded, type Site } from "./assembly.ts";
 import { addBottom, addWalls, cornersOf, roomOf } from "./drawer/box.ts";
 import { frontIn, frontJoint, pullsOf, stopOf } from "./drawer/front.ts";
@@ -15,6 +17,7 @@ export const drawer = assembly({
     "Its parts are `left-side`, `right-side`, `box-front`, `box-back`, `bottom-panel`, `false-front`, `left-runner`, `right-runner`, `left-packing` and `right-packing`.",
   settings: drawerSettings,
   expand: (said: Said, site: Site): Expanded => {
+    if (!said.walls && !said["runs on"]) tellNoWalls(said, site);
     const runs = runsOf(said, site);
     const value = said.front?.value;
     const front = typeof value === "object" ? value : null;
@@ -54,6 +57,17 @@ export const drawer = assembly({
     return { entries, joints, fittings };
   },
 });
+
+/** Slides and runners are screwed to something; only a drawer that is written in an opening finds it by itself. */
+const tellNoWalls = ({ in: { value } }: Said, { where }: Site): undefined =>
+  tell(
+    where,
+    value,
+    missingKey(value.at, {
+      ...{ what: "a drawer that stands by itself", key: "walls", value: "{ left: …, right: … }" },
+      or: "write the drawer in an opening of its case: `openings: { down: [{ drawer: { … } }] }`",
+    }),
+  );
 
 /** The lower edge of a front that reaches down below its box. */
 const hanging = (floor: string, front: Front | null, { write }: Site): Settings[string] => {

@@ -202,7 +202,10 @@ export const drawerKeys = {
 
 export const drawerSettings = settings("a drawer", {
   in: need(partName, "The opening that it goes in: a space by its name."),
-  walls: may(walls, "What its slides or runners are screwed to: the parts at its left and right."),
+  walls: may(
+    walls,
+    "What its slides or runners are screwed to: the parts at its left and right. A drawer that is written in an opening of a case finds them by itself.",
+  ),
   "least wide": may(
     measure,
     "How wide the front takes its opening to be, if it is to be as wide as another in a narrower one.",
