@@ -5,7 +5,7 @@ import { type JsonSchema, type Kind, tellWrong } from "../kinds/kind.ts";
 import { type Field, may, type Settings as Read, settings } from "../kinds/settings.ts";
 import { sizeIn, text } from "../kinds/simple.ts";
 import { squash } from "../names.ts";
-import type { MapNode, TextNode } from "../yaml/nodes.ts";
+import type { MapNode, Node, TextNode } from "../yaml/nodes.ts";
 import { type Divider, dividerSettings } from "./divider-settings.ts";
 import { type Held, holdKeys } from "./holds.ts";
 import type { Way } from "./making.ts";
@@ -88,7 +88,7 @@ const division = (way: "across" | "down"): Kind<Division> => ({
 
 const hasKey = (node: MapNode, name: string): boolean => node.entries.some(({ key }) => squash(key.text) === name);
 
-const openingSettings = settings("an opening", {
+const openingKeys = {
   name: may(text(60), "What formulas, notes and other assemblies call it.", "called"),
   wide: may(size, "How wide it is, in a row from left to right."),
   high: may(size, "How high it is, in a column from the top."),
@@ -96,45 +96,54 @@ const openingSettings = settings("an opening", {
   ...holdKeys,
   across: may(division("across"), "Openings in it, side by side."),
   down: may(division("down"), "Openings in it, one below the other."),
-});
+};
+const openingSettings = settings("an opening", openingKeys);
+
+const asOpening = (said: OpeningWords, at: Span): Opening => {
+  const { name, wide, high, shelves: held, across, down, door, drawer, drawers } = said;
+  const inner = across?.value ?? down?.value;
+  return {
+    at,
+    ...(name && { name: name.value }),
+    size: wide?.value ?? high?.value ?? { shares: 1 },
+    ...(inner && { division: inner }),
+    holds: {
+      ...(door && { door }),
+      ...(drawer && { drawer }),
+      ...(drawers && { drawers }),
+    },
+    ...(held && { shelves: held }),
+  };
+};
 
 const opening: Kind<Opening> = byForm({
   text: made(size, (found, { at }): Opening => ({ at, size: found })),
-  map: made(openingSettings as Kind<Read<never>>, (read, node): Opening => {
-    const {
-      name,
-      wide,
-      high,
-      shelves: held,
-      across,
-      down,
-      door,
-      drawer,
-      drawers,
-    } = read.said as unknown as OpeningWords;
-    const inner = across?.value ?? down?.value;
-    return {
-      at: firstWord(node),
-      ...(name && { name: name.value }),
-      size: wide?.value ?? high?.value ?? { shares: 1 },
-      ...(inner && { division: inner }),
-      holds: {
-        ...(door && { door }),
-        ...(drawer && { drawer }),
-        ...(drawers && { drawers }),
-      },
-      ...(held && { shelves: held }),
-    };
-  }),
+  map: made(openingSettings as Kind<Read<never>>, (read, node) =>
+    asOpening(read.said as unknown as OpeningWords, firstWord(node)),
+  ),
 });
 
+/** Divided, or one opening as a whole, with what it holds. */
 const ways = {
   across: may(division("across"), "Side by side, from the left."),
   down: may(division("down"), "One below the other, from the top."),
+  name: openingKeys.name,
+  shelves: openingKeys.shelves,
+  ...holdKeys,
 };
 
-/** `openings: { across: […] }` or `{ down: […] }`. */
-export const openings = made(settings("openings", ways), ({ said }) => said.across?.value ?? said.down?.value);
+function divisionOf(said: OpeningWords, node: Node): Division {
+  const { across, down, ...own } = said;
+  const divided = across?.value ?? down?.value;
+  return divided && Object.keys(own).length === 0
+    ? divided
+    : { way: "across", openings: [asOpening(said, firstWord(node))], dividers: [] };
+}
+
+/** `openings: { across: […] }`, `{ down: […] }`, or `{ door: … }` where it is one. */
+export const openings = made(settings("openings", ways) as Kind<Read<never>>, (read, node) =>
+  divisionOf(read.said as unknown as OpeningWords, node),
+);
 
 /** The same, or `{ behind: face-frame }`. */
 export const caseOpenings = made(
@@ -144,9 +153,11 @@ export const caseOpenings = made(
       partName,
       "The face frame before it, whose openings it has: a panel behind each rail and stile between them, and the shelves.",
     ),
-  }),
-  ({ said }): Division | { readonly behind: TextNode } | undefined =>
-    said.behind ? { behind: said.behind.value } : (said.across?.value ?? said.down?.value),
+  }) as Kind<Read<never>>,
+  (read, node): Division | { readonly behind: TextNode } => {
+    const { behind, ...said } = read.said as unknown as OpeningWords & { behind?: Field<TextNode> };
+    return behind ? { behind: behind.value } : divisionOf(said, node);
+  },
 );
 
 /** The same openings without something that they hold. */

@@ -5,7 +5,7 @@ import type { Length } from "../../../units/length.ts";
 import { add, compare, equal, half, multiply, rational, sign, subtract } from "../../../units/rational.ts";
 import type { Entry } from "../expand/entry.ts";
 import { type AxisIndex, axisAt } from "../space.ts";
-import { type Role, STOCK_WIDTH, type Statement } from "./statement.ts";
+import { type Role, rolesOf, STOCK_WIDTH, type Statement } from "./statement.ts";
 
 export interface Span {
   readonly low: Length;
@@ -17,13 +17,26 @@ export interface SpanContext {
   readonly print: (length: Length) => string;
 }
 
-/** Where a part lies in a direction, from all that is said of it there; null when that failed or disagrees, which is told. */
+/**
+ * Where a part lies in a direction, from all that is said of it there; null when that failed or disagrees, which is told. What is said
+ * narrower than its boards is ripped from one.
+ */
 export function solveSpan(
   entry: Entry,
   axis: AxisIndex,
   statements: readonly Statement[],
   context: SpanContext,
 ): Span | null {
+  const board = statements.find(({ key }) => key === STOCK_WIDTH)?.value() ?? null;
+  const others = statements.filter(({ key }) => key !== STOCK_WIDTH);
+  const said = others.some(({ role }) => role === "extent") ? 2 : rolesOf(others).size;
+  if (board === null || said < 2) return spanOf(entry, axis, statements, context);
+  const span = spanOf(entry, axis, others, context);
+  const wide = span && subtract(span.high, span.low);
+  return wide && compare(wide, board) > 0 ? spanOf(entry, axis, statements, context) : span;
+}
+
+function spanOf(entry: Entry, axis: AxisIndex, statements: readonly Statement[], context: SpanContext): Span | null {
   // Faces first, then middle, then extents; said by the maker before said by the stock.
   const known = new Map<Role, { statement: Statement; value: Length }>();
   for (const role of ["low", "high", "centre", "extent"] as const)
@@ -103,12 +116,11 @@ function disagree(
   return null;
 }
 
-/** Boards of a stock that has one width are not ripped: how wide they are, where that is one of two statements. */
-function boardOf({ print }: SpanContext, ...two: readonly (readonly [Statement, Length])[]) {
-  const [stock, other] = two[0]?.[0].key === STOCK_WIDTH ? two : two.toReversed();
-  if (stock?.[0].key !== STOCK_WIDTH || !other) return null;
-  return { wide: print(stock[1]), narrower: compare(other[1], stock[1]) < 0 };
-}
+/** How wide its boards are, where that is one of two statements: the other is wider. */
+const boardOf = ({ print }: SpanContext, ...two: readonly (readonly [Statement, Length])[]): string | null => {
+  const stock = two.find(([{ key }]) => key === STOCK_WIDTH);
+  return stock ? print(stock[1]) : null;
+};
 
 /** Low and high from any two of low, high, middle and extent. */
 function fromTwo(low?: Length, high?: Length, centre?: Length, size?: Length): { low: Length; high: Length } | null {

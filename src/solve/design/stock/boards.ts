@@ -8,7 +8,7 @@ import type { SoldAs } from "./sold-as.ts";
 
 /** The boards that a stock is cut from. */
 export interface Boards {
-  /** Width of every part of it; null where parts are ripped to any width. */
+  /** Width of a part of it of which nothing else says how wide it is; null where every part says it. */
   readonly width: Length | null;
   readonly soldWidth: Length;
   readonly soldLengths: readonly Length[];
