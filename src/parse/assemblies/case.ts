@@ -11,7 +11,7 @@ import { divide } from "./divide.ts";
 import { behindFrame } from "./dividers.ts";
 import { framed } from "./face-frame.ts";
 import { type Bounds, type Making, within } from "./making.ts";
-import { without } from "./openings.ts";
+import { without, withShelves } from "./openings.ts";
 import { behindFronts } from "./overlay-fronts.ts";
 import { shelve } from "./shelve.ts";
 import { toBase } from "./to-base.ts";
@@ -130,9 +130,11 @@ export const carcase = assembly({
       ...(above && { top: above }),
       ...(top === "rails" && { topBehind: "top-rail-back" }),
     };
-    if (said.openings) divideCase(said.openings.value, bounds, making);
-    const own = said.shelves;
-    if (own) within(own.key, making, (inner) => shelve("inside", own.value, bounds, inner, ""));
+    const [own, openings] = [said.shelves, said.openings?.value];
+    // Shelves behind the doors of a case that is one opening know of them.
+    const one = own && openings && !("behind" in openings) ? withShelves(openings, own) : null;
+    if (openings) divideCase(one ?? openings, bounds, making);
+    if (own && !one) within(own.key, making, (inner) => shelve("inside", own.value, bounds, inner, ""));
     const low = making.posts ? write`room.bottom + ${footOf(sides, making)}` : null;
     if (back)
       within(said.back?.key, making, (inner) =>

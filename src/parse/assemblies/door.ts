@@ -113,7 +113,7 @@ function pullOf(
   const pull = said.pull?.value;
   if (!pull) return [];
   const free = hinged === "left" ? "right" : "left";
-  const from = pull.in?.value ?? (said.frame || said.strips ? null : write`${usual("2", "50")}`);
+  const from = pull.in?.value ?? (said.frame || said.panel || said.strips ? null : write`${usual("2", "50")}`);
   const across = from ? write`${room}.${free} ${free === "right" ? "-" : "+"} ${from}` : undefined;
   const up = pull.up ? write`${room}.bottom + ${pull.up.value}` : undefined;
   return [{ fit: pull.fit.value, to: pulled, face: "front", across, up, ...(behind && { through: [behind] }) }];

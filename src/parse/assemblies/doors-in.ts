@@ -43,7 +43,7 @@ export function insetDeep(said: MapNode, { site: { write } }: Making): TextNode 
     return stock ? write`${stock.text.trim().replaceAll(/\s+/gu, "-")}.thickness` : null;
   };
   const [frame, strips] = [settingIn(said, "frame"), settingIn(said, "strips")];
-  const own = thick(frame?.kind === "map" ? frame : said);
+  const own = (frame?.kind === "map" && thick(frame)) || thick(said);
   const more = strips?.kind === "map" ? thick(strips) : null;
   const back = textIn(said, "set back");
   return own && write`${own.text}${more ? ` + ${more.text}` : ""}${back ? write` + ${back}`.text : ""}`;

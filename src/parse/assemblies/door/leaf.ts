@@ -32,9 +32,11 @@ export interface Made {
 const FACES = ["left", "right", "bottom", "top"] as const;
 const OTHER = { left: "right", right: "left", bottom: "top", top: "bottom" } as const;
 
-/** A slab, a slab with strips, or a frame with a panel. */
-export const addLeaf = (leaf: Leaf, making: Making): Made =>
-  making.said.frame ? within(making.said.frame.key, making, (inner) => addFrame(leaf, inner)) : addSlab(leaf, making);
+/** A slab, a slab with strips, or a frame with a panel: a panel alone asks for a frame. */
+export function addLeaf(leaf: Leaf, making: Making): Made {
+  const framed = making.said.frame ?? making.said.panel;
+  return framed ? within(framed.key, making, (inner) => addFrame(leaf, inner)) : addSlab(leaf, making);
+}
 
 /** The front or back face of a door as thick as its wood, from its room. */
 const deep = (room: string, { said, site }: Making): Settings =>
@@ -81,7 +83,7 @@ function addFrame({ prefix, room, hinged }: Leaf, making: Making): Made {
   const { said, site, entries, joints } = making;
   const { write } = site;
   const frame = said.frame?.value.said;
-  const stock: Value = frame?.["made of"].value;
+  const stock: Value = frame?.["made of"]?.value ?? said["made of"]?.value;
   const panel = said.panel?.value;
   const pane = panel && site.isGlass(panel.stock) ? panel : null;
   // Beads lie on the back of a stile beside its hinges.

@@ -12,7 +12,7 @@ const glazing = settings("the rabbet of a door", {
 });
 
 const frame = settings("the frame of a door", {
-  "made of": need(stockName, "The stock of its stiles and rails."),
+  "made of": may(stockName, "The stock of its stiles and rails: that of the door if nothing is said."),
   stiles: may(sizeOf, "How wide its stiles are."),
   rails: may(sizeOf, "How wide its rails are: as wide as the stiles if nothing is said."),
   join: may(joinWords, "The joint in its corners: mortise and tenon if nothing is said."),
@@ -70,10 +70,10 @@ export type PullSaid = Fields<typeof pull.keys>;
 
 /** What a door has in whatever it goes. */
 export const doorKeys = {
-  "made of": may(stockName, "The stock of a door that is one slab."),
+  "made of": may(stockName, "The stock of a slab, or of a frame that says none of its own."),
   boards: may(asOfPart, "How many boards a slab of solid wood is glued up from."),
   strips: may(strips, "Strips applied round the front of a slab."),
-  frame: may(frame, "Stiles and rails, with a panel in their grooves."),
+  frame: may(frame, "Stiles and rails, with a panel in their grooves: there too where only a `panel` is said."),
   panel: may(
     byForm({
       text: made(stockName, (stock): PanelSaid => ({ stock })),
