@@ -172,7 +172,9 @@ export const without = (what: "holds" | "shelves", division: Division): Division
 /** A single opening with these shelves; null where it is divided or has its own. */
 export function withShelves(division: Division, held: Field<Shelves>): Division | null {
   const [only, second] = division.openings;
-  return only && !second && !only.division && !only.shelves ? { ...division, openings: [{ ...only, shelves: held }] } : null;
+  return only && !second && !only.division && !only.shelves
+    ? { ...division, openings: [{ ...only, shelves: held }] }
+    : null;
 }
 
 /** An opening or a divider between two. */

@@ -112,7 +112,7 @@ function finishingSteps(work: Work, finished: ReadonlySet<string>): readonly Ste
   return [
     ...takingOffSteps(work),
     ...lastCoats(work, finished),
-    ...sandingSteps(work),
+    ...sandingSteps(work, finished),
     ...hardwareSteps(work, isOff),
     ...againSteps(work),
     ...hardwareSteps(work, (fitting) => !isOff(fitting)),

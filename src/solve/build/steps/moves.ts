@@ -84,12 +84,12 @@ export function alike(work: Work, a: Move, b: Move): boolean {
   if (moveKey(work, a) !== moveKey(work, b)) return false;
   if (a.arrivesBuilt && b.arrivesBuilt) return inARow(work, a, b);
   if (a.arrivesBuilt || b.arrivesBuilt) return false;
+  if (isGlazing(a) && isGlazing(b)) return sameWay(a, b);
   // What is cut to the piece waits until the others stand.
   if (waits(work, a) !== waits(work, b)) return false;
   // A loose panel goes into its frame while that is glued up, not into one that has set.
   if (isPanel(a) || isPanel(b)) return true;
   if (methodsOf(a) !== methodsOf(b)) return false;
-  if (isGlazing(a) && isGlazing(b)) return sameWay(a, b);
   const same = a.arriving.every((id) => work.line(id).mark === work.line(b.arriving[0] as string).mark);
   const glued = isGlued(a);
   // One after another in a glue-up, or the same part again: a row of slats.
@@ -124,8 +124,8 @@ const isGlued = ({ work }: Move): boolean => work.some(({ joint }) => joint.glue
 
 export const isPanel = ({ work }: Move): boolean => work.every(({ joint }) => joint.method === "groove" && !joint.glue);
 
-/** Beads, each on its side of the frame. */
-const isGlazing = ({ work }: Move): boolean => work.some(({ joint }) => joint.method === "glazed");
+/** A pane, which nothing holds until its beads are on, and the beads, each on its side of the frame. */
+export const isGlazing = ({ work }: Pick<Move, "work">): boolean => work.some(({ joint }) => joint.method === "glazed");
 
 const sameWay = (a: Move, b: Move): boolean => a.along.every((c, i) => Math.abs(c - (b.along[i] as number)) < 1e-9);
 
@@ -157,6 +157,7 @@ export function grouped(work: Work, { named, moves }: Unit): readonly (readonly 
       (m) =>
         move.arrivesBuilt ||
         isFront(move) ||
+        isGlazing(move) ||
         work.line(m.arriving[0] as string).mark === work.line(move.arriving[0] as string).mark,
     );
     if (open && last && alike(work, last, move) && (open.length < MOST || repeats)) open.push(move);

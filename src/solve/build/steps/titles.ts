@@ -2,7 +2,7 @@
 import type { Joint } from "../../design.ts";
 import type { Copies } from "./copies.ts";
 import { listed, numberWord, pluralOf, stepToken, type Work } from "./draft.ts";
-import { hangs, type Move, type Unit } from "./moves.ts";
+import { hangs, isGlazing, type Move, type Unit } from "./moves.ts";
 import { bodyKind, bodyWords, theBody } from "./words/bodies.ts";
 
 export function titleOf(work: Work, copies: Copies, moves: readonly Move[], units: readonly Unit[]): string {
@@ -21,6 +21,7 @@ export function titleOf(work: Work, copies: Copies, moves: readonly Move[], unit
     return `${verb} ${listed(work, first.present)} and ${theBody(builtName(first, units))}`;
   if (first.starts) return `${verb} ${listed(work, [...first.present, ...arriving])}`;
   if (first.arrivesBuilt) return `Add ${theBody(builtNames(moves, units))}`;
+  if (moves.every(isGlazing)) return `Put in ${listed(work, arriving)}`;
   return `${verb === "Glue up" ? "Glue in" : verb === "Join" ? "Add" : `${verb} on`} ${listed(work, arriving)}`;
 }
 

@@ -81,6 +81,12 @@ function hours(minutes: number): string {
 export function earlySteps(work: Work, use: StepDraft, done: Set<string>): readonly StepDraft[] {
   const added = addedIn(use.actions);
   const around = aroundGlass(work, added);
+  if (work.finishing.length === 0) {
+    const bare = around.filter((id) => !done.has(id) && !panesOf(work.design).has(id));
+    for (const id of bare) done.add(id);
+    const title = `Sand ${listed(work, bare)} before the glass goes in`;
+    return bare.length > 0 ? [sandingStep(bare, title, { fresh: bare })] : [];
+  }
   return work.finishing.flatMap((finish): readonly StepDraft[] => {
     const early = finish.parts.filter((id) => !done.has(id) && isEarly(work, finish, id));
     const lines = new Set(early.filter((id) => added.includes(id)).map((id) => work.line(id).mark));
@@ -143,17 +149,30 @@ function isEarly(work: Work, { alike }: Finishing, id: string): boolean {
 const MOST = 3;
 
 /** Where the plan says nothing of finish: what is sanded all the same. */
-export function sandingSteps(work: Work): readonly StepDraft[] {
+export function sandingSteps(work: Work, done: ReadonlySet<string>): readonly StepDraft[] {
   if (work.finishing.length > 0) return [];
   const panes = panesOf(work.design);
-  const of = work.design.parts.flatMap(({ id }) => (panes.has(id) ? [] : [id]));
-  const text = [
-    `Sand what will be seen with ${gritWords} along the grain, take the sharpness off the edges, and wipe off the dust.`,
-    "This plan says nothing of finish: put on what you like, as its can says, and try it on an offcut first.",
-  ];
-  const more = { unit: "sand", bench: of.length * MINUTES.sand, of, strains: true, cautions: [], fresh: [] } as const;
-  return [step("finish", "Sand the piece", text, [], { ...more, present: work.design.parts.map(({ id }) => id) })];
+  const of = work.design.parts.flatMap(({ id }) => (panes.has(id) || done.has(id) ? [] : [id]));
+  if (of.length === 0) return [];
+  const title = done.size > 0 ? "Sand the rest of the piece" : "Sand the piece";
+  return [sandingStep(of, title, { fresh: [], present: work.design.parts.map(({ id }) => id) })];
 }
+
+const sandingStep = (
+  of: readonly string[],
+  title: string,
+  shows: Pick<StepDraft["shows"], "fresh"> & Partial<StepDraft["shows"]>,
+): StepDraft =>
+  step(
+    "finish",
+    title,
+    [
+      `Sand what will be seen with ${gritWords} along the grain, take the sharpness off the edges, and wipe off the dust.`,
+      "This plan says nothing of finish: put on what you like, as its can says, and try it on an offcut first.",
+    ],
+    [],
+    { unit: `sand ${of[0]}`, bench: of.length * MINUTES.sand, of, strains: true, cautions: [], ...shows },
+  );
 
 /** All the rest, a step for each finish, but for what is wished apart. */
 export function lastCoats(work: Work, done: ReadonlySet<string>): readonly StepDraft[] {

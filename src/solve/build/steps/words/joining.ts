@@ -175,14 +175,24 @@ function grooveText({ work, arriving, joints }: Scene, own: readonly Joint[], gl
   return `${as}, let the edge of ${listed(work, panels)} go into its groove, ${how}.`;
 }
 
-/** A pane is laid in; a bead comes over its edge. */
+/** A pane is laid in; beads come over its edges. */
 function glazedText({ work, arriving }: Scene, own: readonly Joint[]): string {
-  const panes = [...new Set(own.map(({ parts: [pane] }) => pane))].filter((id) => arriving.includes(id));
-  const laid = panes.filter((id) => work.stock(work.part(id).stock).form === "pane");
-  if (laid.length > 0)
-    return `Lay the frame on its face, wipe the rabbets clean, and lay ${listed(work, laid)} in, with the same play all round. Never press glass into its place: plane the rabbet where it is tight.`;
-  const over = listed(work, [...new Set(own.map(({ parts: [, pane] }) => pane))]);
-  return `Lay ${listed(work, panes)} over the edges of ${over}. Nothing is driven or glued into glass: hold cardboard over it, and slide the hammer along that.`;
+  const held = [...new Set(own.map(({ parts: [joined] }) => joined))].filter((id) => arriving.includes(id));
+  const isPane = (id: string): boolean => work.stock(work.part(id).stock).form === "pane";
+  const [panes, beads] = [held.filter(isPane), held.filter((id) => !isPane(id))];
+  const over = [...new Set(own.flatMap(({ parts: [bead, pane] }) => (beads.includes(bead) ? [pane] : [])))];
+  return [
+    ...(panes.length === 0
+      ? []
+      : [
+          `Lay the frame on its face, wipe the rabbets clean, and lay ${listed(work, panes)} in, with the same play all round. Never press glass into its place: plane the rabbet where it is tight.`,
+        ]),
+    ...(beads.length === 0
+      ? []
+      : [
+          `Lay ${listed(work, beads)} over the edges of ${listed(work, over)}. Nothing is driven or glued into glass: hold cardboard over it, and slide the hammer along that.`,
+        ]),
+  ].join(" ");
 }
 
 /** What comes goes into the dados that are there; where the dados come, they go over what is there. */
