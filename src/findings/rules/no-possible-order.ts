@@ -3,7 +3,7 @@ import { rule } from "../finding.ts";
 import { nameSome } from "../name-some.ts";
 
 interface Args {
-  readonly because: "loose" | "holes" | "reach" | "locked" | "not found";
+  readonly because: "loose" | "holes" | "heads" | "reach" | "locked" | "not found";
   /** The parts that it is about. */
   readonly parts: readonly string[];
   /** What they should be joined to. */
@@ -25,6 +25,8 @@ export const noPossibleOrder = rule<Args>({
         return `${these} cannot be put together with ${nameSome(from)}: no joint ties them`;
       case "holes":
         return `the fasteners between ${these} have no place where their holes keep clear of others`;
+      case "heads":
+        return `the head of the ${item} between ${these} would stand in the wood of ${nameSome(inTheWay)}`;
       case "reach":
         return inTheWay.length === 0
           ? `no tool reaches the ${item} between ${these}`
@@ -47,6 +49,8 @@ export const noPossibleOrder = rule<Args>({
         return "add a joint between them";
       case "holes":
         return "give the joint fewer or thinner fasteners, or another spacing";
+      case "heads":
+        return "let the heads in, with `counterbore:` and how deep; drive them from the other side (from:); or leave more room there";
       case "reach":
         return "drive it from the other side (from:), use another joint, or leave room for a driver";
       default:

@@ -3,6 +3,7 @@ import { hullHits } from "../../../geometry/index.ts";
 import type { Arrangement, Fastener, Hole, Part } from "../../design.ts";
 import { outstanding, type Reach } from "../reach/index.ts";
 import { holesMeet } from "./bores.ts";
+import { lanesOf } from "./lanes.ts";
 import type { Link } from "./links.ts";
 import type { Drive, JointWork } from "./plan.ts";
 
@@ -12,6 +13,7 @@ export type Taken = ReadonlyMap<number, Arrangement>;
 /** Why a joint cannot be made. */
 export type Refusal =
   | { readonly why: "holes"; readonly link: Link }
+  | { readonly why: "heads"; readonly link: Link; readonly fastener: Fastener; readonly part: Part }
   | { readonly why: "reach"; readonly link: Link; readonly fastener: Fastener };
 
 export interface Choices {
@@ -36,14 +38,23 @@ export function choicesOf(
   reach: Reach,
   drawn: readonly Hole[] = parts.flatMap((part) => part.holes),
 ): Choices {
+  const ways = lanesOf(parts, links);
   const left = new Map(
     links.map((link) => {
       const open = link.joint.arrangements.filter(
         ({ fasteners, holes }) => !meets(holes, drawn) && !standsIn(fasteners, parts),
       );
-      return [link, open] as const;
+      const clear = open.filter(({ fasteners }) => !ways.meets(fasteners));
+      return [link, clear.length > 0 ? clear : open] as const;
     }),
   );
+  /** Why nothing is left of a joint's arrangements. */
+  const none = (link: Link): Refusal => {
+    const { arrangements } = link.joint;
+    const stuck = arrangements.map(({ fasteners }) => standsIn(fasteners, parts));
+    const [first] = stuck;
+    return first && stuck.every((each) => each !== null) ? { why: "heads", link, ...first } : { why: "holes", link };
+  };
   const known = new Map<Arrangement, Map<Arrangement, boolean>>();
   const conflict = (a: Arrangement, b: Arrangement): boolean => {
     const of = known.get(a) ?? new Map<Arrangement, boolean>();
@@ -80,13 +91,13 @@ export function choicesOf(
   const one = (link: Link, body: readonly Part[], taken: Taken): Refusal | (JointWork & { chosen?: Arrangement }) => {
     const { joint } = link;
     if (joint.arrangements.length === 0) return { joint, drives: [] };
-    let refusal: Refusal = { why: "holes", link };
+    let refusal = none(link);
     const all = open(link, taken);
     const considerate = all.filter((each) => leavesSome(each, taken));
     for (const chosen of [...considerate, ...all.filter((each) => !considerate.includes(each))]) {
       const drives = driven(chosen, body, reach);
       if ("drives" in drives) return { joint, drives: drives.drives, chosen };
-      if (refusal.why === "holes") refusal = { why: "reach", link, ...drives };
+      if (refusal.why !== "reach") refusal = { why: "reach", link, ...drives };
     }
     return refusal;
   };
@@ -110,14 +121,21 @@ export function choicesOf(
 const meets = (some: readonly Hole[], others: readonly Hole[]): boolean =>
   some.some((a) => others.some((b) => holesMeet(a, b)));
 
-/** Whether a head that stands proud, or a nut on the far side, lies inside the wood of a part that its fastener does not name. */
-const standsIn = (fasteners: readonly Fastener[], parts: readonly Part[]): boolean =>
-  fasteners.some((fastener) => {
+/** The first head that stands proud, or nut on the far side, inside the wood of a part that its fastener does not name; null where there is none. */
+function standsIn(
+  fasteners: readonly Fastener[],
+  parts: readonly Part[],
+): { readonly fastener: Fastener; readonly part: Part } | null {
+  for (const fastener of fasteners) {
     const named = [...fastener.through, fastener.into];
     const rooms = outstanding(fastener);
-    const others = rooms.length > 0 ? parts.filter(({ id }) => !named.includes(id)) : [];
-    return rooms.some((room) => others.some(({ solid }) => hullHits(room, solid)));
-  });
+    const part =
+      rooms.length > 0 &&
+      parts.find(({ id, solid }) => !named.includes(id) && rooms.some((room) => hullHits(room, solid)));
+    if (part) return { fastener, part };
+  }
+  return null;
+}
 
 /** How each fastener that does not travel in its part is driven, or the first that nothing reaches. */
 function driven(

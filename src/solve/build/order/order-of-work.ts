@@ -178,6 +178,11 @@ function refused(design: Design, refusal: Refusal, inTheWay: readonly string[]) 
   const { joint } = refusal.link;
   const parts = [...joint.parts];
   if (refusal.why === "holes") return noPossibleOrder(joint.at, { because: "holes", parts });
+  if (refusal.why === "heads") {
+    const { fastener, part } = refusal;
+    const also = { also: [{ at: part.at, label: "where the head would be" }] };
+    return noPossibleOrder(joint.at, { because: "heads", parts, item: fastener.item, inTheWay: [part.id] }, also);
+  }
   const also = design.parts
     .filter(({ id }) => inTheWay.includes(id))
     .map(({ at }) => ({ at, label: "in the way of the tool" }));

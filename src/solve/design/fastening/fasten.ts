@@ -9,10 +9,10 @@ import type { FasteningContext, Member, RowShift, Site } from "./site.ts";
 
 /**
  * The ways in which a joint may be fastened, best first: as described, then shifted along the row a little either way, so that
- * fasteners of neighbouring joints can keep out of each other's way. Empty when it cannot be done, which has been reported.
+ * fasteners of neighbouring joints can keep out of each other's way; then with heads let in, where they may be. Empty when it cannot be done, which has been reported.
  */
 export function fasten(
-  { make, steps }: FasteningMethod,
+  { make, steps, sinks }: FasteningMethod,
   site: Site,
   context: FasteningContext,
 ): readonly Arrangement[] {
@@ -24,7 +24,8 @@ export function fasten(
   if (best.length === 0) return [];
   // What is wrong with the first is told once; the others only offer themselves.
   const quiet = { ...context, report: () => undefined };
-  return [...best, ...rest.flatMap((shift) => make(site, shift, quiet))];
+  const sunk = sinks ? [...ways, turned].map((shift): RowShift => ({ ...shift, sunk: true })) : [];
+  return [...best, ...[...rest, ...sunk].flatMap((shift) => make(site, shift, quiet))];
 }
 
 /** The site of a joint whose parts are kept apart on purpose: where their bodies would meet. Null where they would not. */

@@ -22,6 +22,8 @@ export interface FasteningMethod {
   readonly make: Maker;
   /** The wider of the two parts stays free to move across its grain: it holds the points, the other takes the heads. */
   readonly moves?: true;
+  /** Its heads stand proud, and may be let in where something else needs their room. */
+  readonly sinks?: true;
   /** The parts do not touch: the joined one lies on the fasteners, its ends open, or hangs or runs on hardware. */
   readonly apart?: "resting" | "hinged" | "running";
   /** The rows that are offered besides the one described are moved along by so many steps of 3/8 in (10 mm). */
@@ -30,6 +32,7 @@ export interface FasteningMethod {
 
 const usual = { steps: [1, 2] } as const;
 const moving = { ...usual, moves: true } as const;
+const washers = { ...moving, sinks: true } as const;
 
 /** Every method that needs fasteners of its own. A new one is a file here and a line in this table. */
 const METHODS: Partial<Readonly<Record<Method, FasteningMethod>>> = {
@@ -40,8 +43,8 @@ const METHODS: Partial<Readonly<Record<Method, FasteningMethod>>> = {
   nails: { ...usual, make: (...site) => nails("nail", ...site) },
   brads: { ...usual, make: (...site) => nails("brad", ...site) },
   staples: { ...usual, make: (...site) => nails("staple", ...site) },
-  "slotted screws": { ...moving, make: (...site) => movingScrews("slot", ...site) },
-  "oversized holes with washers": { ...moving, make: (...site) => movingScrews("oversized", ...site) },
+  "slotted screws": { ...washers, make: (...site) => movingScrews("slot", ...site) },
+  "oversized holes with washers": { ...washers, make: (...site) => movingScrews("oversized", ...site) },
   "buttons in a groove": { ...moving, make: (...site) => keepers("button", false, ...site) },
   "buttons in mortises": { ...moving, make: (...site) => keepers("button", true, ...site) },
   clips: { ...moving, make: (...site) => keepers("clip", false, ...site) },

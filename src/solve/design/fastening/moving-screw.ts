@@ -29,7 +29,8 @@ export function movingScrews(
   const said = options(draft);
   const inch = context.units === "inch";
   const row = usualRow(inch);
-  const counterbore = said.counterbore ? context.measure(said.counterbore) : ZERO;
+  if (moved.sunk && said.counterbore) return [];
+  const counterbore = said.counterbore ? context.measure(said.counterbore) : moved.sunk ? SINK[context.units] : ZERO;
   const plan = { spacing: inch ? inches(8) : millimetres(200), clear: inch ? inches(3, 8) : millimetres(10) };
   const single = still && placesOf(site, moved, context, { ...row, ...plan, odd: wantsOdd(still) });
   if (!single || !still || counterbore === null) return [];
@@ -42,6 +43,7 @@ export function movingScrews(
       return [];
     }
     const wood = subtract(passed.depth, counterbore);
+    if (moved.sunk && less(wood, half(passed.depth))) return [];
     const most = inch ? inches(3, 2) : millimetres(40);
     if (less(most, wood)) {
       report(
@@ -106,6 +108,9 @@ export function movingScrews(
   }
   return [{ fasteners, holes }];
 }
+
+/** What lets in a round head and its washer (common practice, no source). */
+const SINK = { inch: inches(1, 4), mm: millimetres(6) } as const;
 
 const WORDS = { slot: "slot", oversized: "oversized hole" } as const;
 

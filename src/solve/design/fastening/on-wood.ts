@@ -1,5 +1,5 @@
 import { inches, type Length } from "../../../units/length.ts";
-import { compare, half, less, max, min, multiply, negate, rational, ZERO } from "../../../units/rational.ts";
+import { compare, equal, half, less, max, min, multiply, negate, rational, subtract, ZERO } from "../../../units/rational.ts";
 import type { Point } from "../../design.ts";
 import { type AxisIndex, shift } from "../space.ts";
 import { depthAt } from "./line.ts";
@@ -13,8 +13,10 @@ export type Wood = Pick<Site, "head" | "hold" | "axis" | "sign" | "area">;
  * A row whose points all stand on sound wood. Where a dado or another cut leaves less than half of the depth that the best point has,
  * in either part, a point goes to the nearest place along the row, in steps of `step`, around which there is enough, also to both sides
  * of the row if that can be. Points for which there is none stay, and are told by those who need the wood. `margin`: how much of it there has to be on both sides.
+ * Before that the whole row is moved out of a groove in which its heads would stand.
  */
-export function onWood(row: Row, site: Wood, step: Length, margin: Length = half(step)): Row {
+export function onWood(placed: Row, site: Wood, step: Length, margin: Length = half(step)): Row {
+  const row = outOfGroove(placed, site, step, max(margin, BESIDE));
   const rooms = row.points.map((point) => depths(point, site));
   const most = rooms.reduce((a, b): Depths => [max(a[0], b[0]), max(a[1], b[1])], [ZERO, ZERO] as Depths);
   const deep = (at: Point): boolean => depths(at, site).every((depth, i) => !less(depth, half(most[i] as Length)));
@@ -29,13 +31,29 @@ export function onWood(row: Row, site: Wood, step: Length, margin: Length = half
     const points = row.points.map((point) => shift(point, row.across, multiply(step, by)));
     if (points.every((point) => clear(point) && isInside(point, row.across, site.area))) return { ...row, points };
   }
-  const placed = (point: Point): Point => {
+  const sounder = (point: Point): Point => {
     if (clear(point)) return point;
     const sound = nearest(point, row.along, site, step, (at) => enough(at) && beside(at).every(enough));
     return sound ?? (enough(point) ? point : (nearest(point, row.along, site, step, enough) ?? point));
   };
-  const points = row.points.map(placed);
+  const points = row.points.map(sounder);
   return { ...row, points };
+}
+
+/** Heads stand on the face of their part, `reach` of it on both sides of the row, where the contact has room for such a line. */
+function outOfGroove(row: Row, { head, axis, sign, area }: Wood, step: Length, reach: Length): Row {
+  const thick = subtract(head.body.high[axis], head.body.low[axis]);
+  const onFace = (at: Point): boolean => equal(depthAt(head.solid, at, axis, sign > 0 ? -1 : 1), thick);
+  const whole = (points: readonly Point[]): boolean =>
+    [ZERO, negate(reach), reach].every((aside) => points.every((at) => onFace(shift(at, row.across, aside))));
+  const [first] = row.points;
+  if (!first || onFace(shift(first, row.across, reach)) === onFace(shift(first, row.across, negate(reach)))) return row;
+  if (whole(row.points)) return row;
+  for (const by of FAR_ASIDE) {
+    const points = row.points.map((point) => shift(point, row.across, multiply(step, by)));
+    if (points.every((point) => isInside(point, row.across, area)) && whole(points)) return { ...row, points };
+  }
+  return row;
 }
 
 /** Deeper than this no fastener needs to look: a long board is no better than a short one. */
@@ -52,7 +70,11 @@ const depths = (at: Point, { head, hold, axis, sign }: Wood): Depths => [
 const FARTHEST = 12;
 /** A head reaches this far to either side. */
 const BESIDE = inches(3, 16);
-/** In steps. */
+/** In steps, the nearest first. */
+const FAR_ASIDE = [1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 11, 12].flatMap((quarters) => [
+  rational(quarters, 4),
+  rational(-quarters, 4),
+]);
 const ASIDE = [1, -1, 2, -2, 3, -3].map((quarters) => rational(quarters, 4));
 
 const isInside = (at: Point, axis: AxisIndex, area: Wood["area"]): boolean => {

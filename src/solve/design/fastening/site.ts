@@ -68,6 +68,8 @@ export const options = (draft: JointDraft): Partial<FastenersDraft> => draft.fas
 export interface RowShift {
   readonly by: Length;
   readonly turned: boolean;
+  /** Heads that stand proud are let into the wood: what lies behind them needs their room. */
+  readonly sunk?: true;
 }
 
 /** Makes the fasteners of a site, with its row shifted. */
