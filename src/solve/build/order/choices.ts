@@ -91,15 +91,15 @@ export function choicesOf(
   const one = (link: Link, body: readonly Part[], taken: Taken): Refusal | (JointWork & { chosen?: Arrangement }) => {
     const { joint } = link;
     if (joint.arrangements.length === 0) return { joint, drives: [] };
-    let refusal = none(link);
+    let refusal: Refusal | undefined;
     const all = open(link, taken);
     const considerate = all.filter((each) => leavesSome(each, taken));
     for (const chosen of [...considerate, ...all.filter((each) => !considerate.includes(each))]) {
       const drives = driven(chosen, body, reach);
       if ("drives" in drives) return { joint, drives: drives.drives, chosen };
-      if (refusal.why !== "reach") refusal = { why: "reach", link, ...drives };
+      refusal ??= { why: "reach", link, ...drives };
     }
-    return refusal;
+    return refusal ?? none(link);
   };
 
   return {

@@ -1,5 +1,17 @@
 import { inches, type Length } from "../../../units/length.ts";
-import { compare, equal, half, less, max, min, multiply, negate, rational, subtract, ZERO } from "../../../units/rational.ts";
+import {
+  compare,
+  equal,
+  half,
+  less,
+  max,
+  min,
+  multiply,
+  negate,
+  rational,
+  subtract,
+  ZERO,
+} from "../../../units/rational.ts";
 import type { Point } from "../../design.ts";
 import { type AxisIndex, shift } from "../space.ts";
 import { depthAt } from "./line.ts";
@@ -44,16 +56,20 @@ export function onWood(placed: Row, site: Wood, step: Length, margin: Length = h
 function outOfGroove(row: Row, { head, axis, sign, area }: Wood, step: Length, reach: Length): Row {
   const thick = subtract(head.body.high[axis], head.body.low[axis]);
   const onFace = (at: Point): boolean => equal(depthAt(head.solid, at, axis, sign > 0 ? -1 : 1), thick);
-  const whole = (points: readonly Point[]): boolean =>
-    [ZERO, negate(reach), reach].every((aside) => points.every((at) => onFace(shift(at, row.across, aside))));
-  const [first] = row.points;
-  if (!first || onFace(shift(first, row.across, reach)) === onFace(shift(first, row.across, negate(reach)))) return row;
-  if (whole(row.points)) return row;
-  for (const by of FAR_ASIDE) {
-    const points = row.points.map((point) => shift(point, row.across, multiply(step, by)));
-    if (points.every((point) => isInside(point, row.across, area)) && whole(points)) return { ...row, points };
-  }
-  return row;
+  // A groove along the row lies under its ends as well.
+  const whole = (points: readonly Point[], wide: Length): boolean =>
+    [points[0], points.at(-1)].every((at) =>
+      QUARTERS.every((quarter) => at && onFace(shift(at, row.across, multiply(wide, quarter)))),
+    );
+  if (row.points.length === 0 || head.solid.pieces.length === 1 || whole(row.points, reach)) return row;
+  const lines = FAR_ASIDE.map((by) => row.points.map((point) => shift(point, row.across, multiply(step, by)))).filter(
+    (points) => points.every((point) => isInside(point, row.across, area)),
+  );
+  // Rather with room to spare, for a slot.
+  const [found] = [multiply(reach, rational(3, 2)), reach].flatMap(
+    (wide) => lines.find((points) => whole(points, wide)) ?? [],
+  );
+  return found ? { ...row, points: found } : row;
 }
 
 /** Deeper than this no fastener needs to look: a long board is no better than a short one. */
@@ -70,6 +86,7 @@ const depths = (at: Point, { head, hold, axis, sign }: Wood): Depths => [
 const FARTHEST = 12;
 /** A head reaches this far to either side. */
 const BESIDE = inches(3, 16);
+const QUARTERS = [-4, -3, -2, -1, 0, 1, 2, 3, 4].map((n) => rational(n, 4));
 /** In steps, the nearest first. */
 const FAR_ASIDE = [1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 11, 12].flatMap((quarters) => [
   rational(quarters, 4),
