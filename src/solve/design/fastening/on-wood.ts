@@ -66,10 +66,9 @@ function outOfGroove(row: Row, { head, axis, sign, area }: Wood, step: Length, r
     (points) => points.every((point) => isInside(point, row.across, area)),
   );
   // Rather with room to spare, for a slot.
-  const [found] = [multiply(reach, rational(3, 2)), reach].flatMap(
-    (wide) => lines.find((points) => whole(points, wide)) ?? [],
-  );
-  return found ? { ...row, points: found } : row;
+  const roomy = (wide: Length) => lines.find((points) => whole(points, wide));
+  const points = roomy(multiply(reach, rational(3, 2))) ?? roomy(reach);
+  return points ? { ...row, points } : row;
 }
 
 /** Deeper than this no fastener needs to look: a long board is no better than a short one. */
