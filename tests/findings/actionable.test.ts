@@ -184,13 +184,13 @@ describe("boards of one width", () => {
       ["depth: 14", "depth: 8"],
       ["{ high: 6, drawer: { made of: half, front: ply, bottom: thin, pull: knob } }", "{ high: 6 }"],
     );
-  test("are told to be ripped, in words that the stock understands", () => {
-    const [first] = toldOf(boards("measures: { thick: 3/4, wide: 9 1/4 }"));
+  test("are ripped to what is narrower, and glued up for what is wider", () => {
+    expect(toldOf(boards("measures: { thick: 3/4, wide: 9 1/4 }"))).toEqual([]);
+    const [first] = toldOf(boards("measures: { thick: 3/4, wide: 7 1/4 }"));
     expect(first).toMatchObject({
       rule: "places-disagree",
-      help: expect.stringContaining("write `widths: 9 1/4 to 9 1/4` in its stock"),
+      help: expect.stringContaining("the width of its boards, 7 1/4 in, or less; or glue it up"),
     });
-    expect(toldOf(boards("measures: 3/4, widths: 9 1/4 to 9 1/4"))).toEqual([]);
   });
 });
 

@@ -52,7 +52,7 @@ export const drawer = assembly({
     within(runsBy?.key, making, (inner) => runs.add(inner.entries, inner.joints, standsOn));
     const fittings = [
       ...pullsOf(said, front ? name : "box-front", site).map((each) => from(said.pull?.key, each)),
-      ...stopOf(said, site).map((each) => from(said.stop?.key, each)),
+      ...stopOf(said, runs, site).map((each) => from(said.stop?.key, each)),
     ];
     return { entries, joints, fittings };
   },

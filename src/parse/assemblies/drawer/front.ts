@@ -1,6 +1,7 @@
 import type { Settings } from "../../expand/make.ts";
 import type { TextNode } from "../../yaml/nodes.ts";
 import type { Site } from "../assembly.ts";
+import type { Runs } from "./runs.ts";
 import type { Front, Said } from "./settings.ts";
 
 const SIDES = ["left", "right", "bottom", "top"] as const;
@@ -83,6 +84,13 @@ export function pullsOf(said: Said, name: string, site: Site): readonly Settings
   ];
 }
 
-/** What its back meets the rail or front above by: high enough inside the back to reach over it. */
-export const stopOf = (said: Said, site: Site): readonly Settings[] =>
-  said.stop ? [{ fit: said.stop.value, to: "box-back", up: site.write`box-back.top - ${site.usual("1", "25")}` }] : [];
+/** A button inside the back: turned up it reaches past the room above the drawer, and catches behind what lies over that. */
+export function stopOf(said: Said, runs: Runs, site: Site): readonly Settings[] {
+  if (!said.stop) return [];
+  const item = site.item(said.stop.value, "drawer stop");
+  const { write } = site;
+  const half = (field: string, usual: string): string => `(${(item.measure(field) ?? write`${usual}`).text}) / 2`;
+  const catches = site.usual("1/4", "6");
+  const up = write`min(box-back.top - ${half("wide", site.usual("3/4", "20"))}, room.top + ${runs.above} + ${catches} - ${half("long", site.usual("1 1/2", "40"))})`;
+  return [{ fit: said.stop.value, to: "box-back", up }];
+}

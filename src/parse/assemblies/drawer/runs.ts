@@ -13,6 +13,8 @@ export interface Runs {
   readonly widest: TextNode | null;
   readonly bottom: TextNode;
   readonly high: TextNode;
+  /** What stays open above its sides. */
+  readonly above: TextNode;
   /** The length of its sides, from where they begin behind the front. */
   readonly long: (from: string) => TextNode;
   /** What an undermount slide wants of the box. */
@@ -28,9 +30,10 @@ export function runsOf(said: Said, site: Site): Runs {
   const behind = site.usual("1/8", "3");
   if (said.runners || said["runs on"]) {
     const floor = said.runners ? "left-runner.top" : `${opening}.bottom`;
-    const room = above ?? site.usual("1/8", "3");
+    const room = above ?? write`${site.usual("1/8", "3")}`;
     return {
       kind: "wood",
+      above: room,
       wide: write`${opening}.across - ${site.usual("1/8", "3")}`,
       widest: null,
       bottom: write`${floor}`,
@@ -51,16 +54,16 @@ export function runsOf(said: Said, site: Site): Runs {
   const least = below ? null : item.least("side space");
   const under = said.under?.value ?? (below ? item.measure("under") : null) ?? write`${site.usual("1/4", "6")}`;
   const lower = below && !above ? item.measure("lower") : null;
+  const room = above ?? write`${site.usual("3/4", "19")}`;
   return {
+    above: room,
     kind: below ? "under" : "side",
     wide: below
       ? write`${opening}.across - ${narrower} + 2 * left-side.across`
       : write`${opening}.across - ${narrower}`,
     widest: least && write`${opening}.across - 2 * (${least})`,
     bottom: write`${opening}.bottom + ${under}`,
-    high: lower
-      ? write`${opening}.up - ${lower}`
-      : write`${opening}.up - ${under} - ${above ?? site.usual("3/4", "19")}`,
+    high: lower ? write`${opening}.up - ${lower}` : write`${opening}.up - ${under} - ${room}`,
     long: (from) => {
       const room = `${opening}.back - ${from} - ${behind}`;
       const wanted = said.long?.value ?? own;

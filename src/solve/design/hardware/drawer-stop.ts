@@ -9,11 +9,11 @@ import { boxSolid } from "./solids.ts";
 /** Left under the point of its screw (common practice, no source). */
 const UNDER = millimetres(3, 2);
 
-/** A button as it hangs while the drawer goes in, its long side up and down, on one screw through its middle. */
+/** A button as it lies while the drawer goes in, its long side level, on one screw through its middle. */
 export const fitDrawerStop: Fitter = ({ id, item, part, axis, sign, at, body }) => {
   const [long, wide, thick] = [measureOf(item, "long"), measureOf(item, "wide"), measureOf(item, "thick")];
   const end = shift(at, axis, sign > 0 ? thick : negate(thick));
-  const across = (i: 0 | 1 | 2) => half(i === 2 ? long : wide);
+  const across = (i: 0 | 1 | 2) => half(i === 2 ? wide : long);
   const solid = boxSolid({
     low: triple((i) => (i === axis ? min(at[i], end[i]) : subtract(at[i], across(i)))),
     high: triple((i) => (i === axis ? max(at[i], end[i]) : add(at[i], across(i)))),
