@@ -180,6 +180,7 @@ import { tenonsDoNotMeet } from "./rules/tenons-do-not-meet.ts";
 import { textTooLong } from "./rules/text-too-long.ts";
 import { textWithColon } from "./rules/text-with-colon.ts";
 import { thickerThanItsStock } from "./rules/thicker-than-its-stock.ts";
+import { thinWall } from "./rules/thin-wall.ts";
 import { tipsOver } from "./rules/tips-over.ts";
 import { tooFewHinges } from "./rules/too-few-hinges.ts";
 import { tooManyFasteners } from "./rules/too-many-fasteners.ts";
@@ -395,6 +396,7 @@ export const catalogue: readonly Rule<never>[] = [
   textTooLong,
   textWithColon,
   thickerThanItsStock,
+  thinWall,
   tipsOver,
   tooFewHinges,
   tooManyFasteners,

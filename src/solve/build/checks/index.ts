@@ -52,6 +52,7 @@ import { slideNeedsPackingRule } from "./slide-needs-packing.ts";
 import { slideOverloadedRule } from "./slide-overloaded.ts";
 import { slideSideSpaceRule } from "./slide-side-space.ts";
 import { strikesOnItsWayRule } from "./strikes-on-its-way.ts";
+import { thinWallRule } from "./thin-wall.ts";
 import { tipsOverRule } from "./tips-over.ts";
 import { wallScrewTooShortRule } from "./wall-screw-too-short.ts";
 import { wetLumberRule } from "./wet-lumber.ts";
@@ -65,6 +66,7 @@ const RULES: readonly Rule[] = [
   holeRunsIntoCutRule,
   holesMeetRule,
   mortisesMeetRule,
+  thinWallRule,
   cutterDoesNotExistRule,
   fixedAcrossGrainRule,
   shelfSagsRule,

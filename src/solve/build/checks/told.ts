@@ -30,6 +30,7 @@ export const TOLD: ReadonlyMap<string, string> = new Map([
   ["knob-screw-does-not-fit", "Screws of knobs and pulls are as long as the wood asks"],
   ["lid-not-held", "Lids are held wherever they are let go"],
   ["little-left-to-plane", "Rough boards are thick enough to be planed to size"],
+  ["thin-wall", "Between a mortise and other cuts there stays wood"],
   ["mortises-meet", "Mortises that meet in a leg leave wood between them"],
   ["movement-hole-too-small", "Holes and slots give wood the room that it needs to swell and shrink"],
   ["no-tip-restraint", "Storage that could tip over has a strap to the wall"],
