@@ -80,6 +80,7 @@ import { kindsDoNotMix } from "./rules/kinds-do-not-mix.ts";
 import { knobScrewDoesNotFit } from "./rules/knob-screw-does-not-fit.ts";
 import { lapDoesNotLap } from "./rules/lap-does-not-lap.ts";
 import { largerThanAnySheet } from "./rules/larger-than-any-sheet.ts";
+import { legNotBraced } from "./rules/leg-not-braced.ts";
 import { lengthIncludesTenons } from "./rules/length-includes-tenons.ts";
 import { lidNotHeld } from "./rules/lid-not-held.ts";
 import { likeCircle } from "./rules/like-circle.ts";
@@ -296,6 +297,7 @@ export const catalogue: readonly Rule<never>[] = [
   knobScrewDoesNotFit,
   lapDoesNotLap,
   largerThanAnySheet,
+  legNotBraced,
   lengthIncludesTenons,
   lidNotHeld,
   likeCircle,

@@ -35,6 +35,7 @@ import { holeRunsIntoCutRule } from "./hole-runs-into-cut.ts";
 import { holesMeetRule } from "./holes-meet.ts";
 import { knobScrewDoesNotFitRule } from "./knob-screw-does-not-fit.ts";
 import { leftToPlaneRule } from "./left-to-plane.ts";
+import { legNotBracedRule } from "./leg-not-braced.ts";
 import { lidNotHeldRule } from "./lid-not-held.ts";
 import { mortisesMeetRule } from "./mortises-meet.ts";
 import { nobodySellsThatThicknessRule } from "./nobody-sells-that-thickness.ts";
@@ -92,6 +93,7 @@ const RULES: readonly Rule[] = [
   footOffFloorRule,
   glassHoldsNothingRule,
   knobScrewDoesNotFitRule,
+  legNotBracedRule,
   lidNotHeldRule,
   tipsOverRule,
   pulledOverRule,

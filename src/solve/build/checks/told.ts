@@ -28,6 +28,7 @@ export const TOLD: ReadonlyMap<string, string> = new Map([
   ["holes-meet", "No hole runs into another"],
   ["inset-door-without-stop", "Doors inside their frames have something to stop against"],
   ["knob-screw-does-not-fit", "Screws of knobs and pulls are as long as the wood asks"],
+  ["leg-not-braced", "Legs are held by more than their ends"],
   ["lid-not-held", "Lids are held wherever they are let go"],
   ["little-left-to-plane", "Rough boards are thick enough to be planed to size"],
   ["thin-wall", "Between a mortise and other cuts there stays wood"],
