@@ -1,3 +1,4 @@
+import type { Finding } from "../../findings/finding.ts";
 import { hasErrors, type Outcome } from "../../findings/outcome.ts";
 import type { Length } from "../../units/length.ts";
 import { markable } from "../../units/markable.ts";
@@ -36,6 +37,39 @@ const workOf = once((design: Design) => {
   return { order, motions: order.value ? motionsOf(design, order.value) : [] };
 });
 
+const linesOf = once((design: Design) => {
+  const { order } = workOf(design);
+  return cutList(design, order.value?.holes ?? [], (length) => typographic(design, length));
+});
+
+const weighing = (design: Design) => {
+  const stocks = new Map(design.stock.map((stock) => [stock.name, stock]));
+  return (part: Part): number => massOf(part, stocks.get(part.stock));
+};
+
+/** All checks; null where there is no order of work. */
+export const checkedOf = once((design: Design) => {
+  const { order, motions } = workOf(design);
+  if (!order.value) return null;
+  const { hardware, fasteners, holes } = order.value;
+  return check({
+    ...{ design, hardware, motions, fasteners, holes },
+    ...{ mass: weighing(design), cutList: linesOf(design) },
+    print: (length) => tellLength(length, design.units),
+  });
+});
+
+/** What is found in a design, of its steps only whether there is an order for them. */
+export function judge(design: Design): readonly Finding[] {
+  const { order } = workOf(design);
+  if (!order.value) return order.findings;
+  const spans = new Map(design.parts.map((part) => [part.id, part.at]));
+  const blanks = blanksOf(design, linesOf(design), new Map());
+  const asked = { units: design.units, spans, effort: "plain", ...supplyOf(design) } as const;
+  const cut = layOut(design.stock, blanks, design.kerf, asked);
+  return [...order.findings, ...cut.findings, ...(checkedOf(design)?.findings ?? [])];
+}
+
 /**
  * Design to Build: the order of work, then the cut list, what to buy and how to cut it, the steps, and the checks. Layouts keep room for
  * the `largest` sizes that parts come to at other thicknesses.
@@ -49,10 +83,10 @@ export function build(
   if (!order.value) return { findings: order.findings };
   const plan = order.value;
   const print = (length: Length): string => typographic(design, length);
-  const plainLines = cutList(design, plan.holes, print);
+  const plainLines = linesOf(design);
   const blanks = blanksOf(design, plainLines, largest);
   const stocks = new Map(design.stock.map((stock) => [stock.name, stock]));
-  const mass = (part: Part): number => massOf(part, stocks.get(part.stock));
+  const mass = weighing(design);
   const lines = withMakingNotes(plainLines, { design, blanks, mass, print });
   const spans = new Map(design.parts.map((part) => [part.id, part.at]));
   const cut = layOut(design.stock, blanks, design.kerf, {
@@ -92,17 +126,8 @@ export function build(
     place: (length) => print(roundTo(length, placeStep(design))),
   });
   const drilled = { design, plan, steps, jigs, mark: (id: string) => (lineOf.get(id) as CutLine).mark };
-  const checked = check({
-    design,
-    hardware: plan.hardware,
-    motions,
-    mass,
-    cutList: lines,
-    fasteners: plan.fasteners,
-    holes: plan.holes,
-    print: (length) => tellLength(length, design.units),
-  });
-  const findings = [...order.findings, ...cut.findings, ...ofSteps, ...checked.findings];
+  const checked = checkedOf(design);
+  const findings = [...order.findings, ...cut.findings, ...ofSteps, ...(checked?.findings ?? [])];
   if (hasErrors(findings)) return { findings };
   const value: Build = {
     design,
@@ -130,7 +155,7 @@ export function build(
       ...{ fasteners: plan.fasteners, hardware: plan.hardware, holes: plan.holes },
     }),
     ...{ steps, timeline, tools },
-    checks: checked.checks,
+    checks: checked?.checks ?? [],
     findings,
   };
   const schedule = finishSchedule(value);

@@ -1,8 +1,7 @@
 import type { Finding } from "../../findings/finding.ts";
-import { andThen } from "../../findings/outcome.ts";
 import type { Draft } from "../../parse/draft.ts";
 import type { Length } from "../../units/length.ts";
-import { build } from "../build/index.ts";
+import { checkedOf, judge } from "../build/index.ts";
 import type { Check } from "../build.ts";
 import { type DesignOptions, design } from "../design/index.ts";
 import { atThicknesses } from "../design/measured.ts";
@@ -23,11 +22,17 @@ export interface SolvedAt {
 
 export function solvedAt(draft: Draft, options: DesignOptions): SolvedAt {
   const designs = remembered((at) => design(atThicknesses(draft, at), options));
-  const builds = remembered((at) => andThen(designs(at), (each) => build(each, undefined, "plain")));
+  const judged = remembered((at) => {
+    const { value, findings } = designs(at);
+    return value ? [...findings, ...judge(value)] : findings;
+  });
   return {
     design: (at) => designs(at).value ?? null,
-    findings: (at) => builds(at).findings,
-    checks: (at) => builds(at).value?.checks ?? [],
+    findings: judged,
+    checks: (at) => {
+      const { value } = designs(at);
+      return (value && checkedOf(value)?.checks) ?? [];
+    },
   };
 }
 
