@@ -55,6 +55,7 @@ import { footOffFloor } from "./rules/foot-off-floor.ts";
 import { fractionAfterDivision } from "./rules/fraction-after-division.ts";
 import { frontScrewsTooLong } from "./rules/front-screws-too-long.ts";
 import { glassHoldsNothing } from "./rules/glass-holds-nothing.ts";
+import { gluedUp } from "./rules/glued-up.ts";
 import { hardwareOverlaps } from "./rules/hardware-overlaps.ts";
 import { hashStartsComment } from "./rules/hash-starts-comment.ts";
 import { headNotInJoint } from "./rules/head-not-in-joint.ts";
@@ -272,6 +273,7 @@ export const catalogue: readonly Rule<never>[] = [
   fractionAfterDivision,
   frontScrewsTooLong,
   glassHoldsNothing,
+  gluedUp,
   hardwareOverlaps,
   hashStartsComment,
   headNotInJoint,

@@ -7,18 +7,13 @@ export const placesDisagree = rule<{
   readonly first: { readonly key: string; readonly value: string };
   readonly second: { readonly key: string; readonly value: string };
   readonly difference: string;
-  /** How wide its boards are, where it is to be wider than they are. */
-  readonly board: string | null;
 }>({
   name: "places-disagree",
   severity: "error",
   message: (a) =>
     `${a.name}: ${a.first.key} gives ${a.first.value} ${a.direction}, ${a.second.key} gives ${a.second.value}: ${a.difference} apart`,
   label: () => "does not fit the rest",
-  help: ({ board }) =>
-    board === null
-      ? "leave one of the two statements out, or make them agree"
-      : `give it the width of its boards, ${board}, or less; or glue it up: say how many \`boards\`, or make it of a stock with wider \`widths\``,
+  help: () => "leave one of the two statements out, or make them agree",
   explain: `In each direction a part needs two of three: where it begins, where it ends, how big it is. A third statement may repeat what follows from the others, but must not contradict it.`,
   wrong: stepExample(["right: long, front: 0, top: 12 }", "right: long, across: 20, front: 0, top: 12 }"]),
   right: stepExample(),

@@ -54,11 +54,14 @@ describe("a wall case with a glass door and boards that are 7 1/4 in wide (PS 20
   });
 });
 
-test("what is to be wider than its boards says so", () => {
+test("what is wider than its boards is glued up from as many as it takes, and says so", () => {
   const { build, findings } = solveText(showcase({ depth: "8" }));
-  expect(build).toBeUndefined();
-  expect(findings.map(({ rule }) => rule)).toContain("places-disagree");
-  expect(findings.find(({ rule }) => rule === "places-disagree")?.help).toContain("7 1/4 in, or less");
+  const told = findings.filter(({ rule }) => rule === "glued-up");
+  expect(told.every(({ severity }) => severity === "advice")).toBe(true);
+  expect(told.map(({ message }) => message).join()).toContain("is 8 in wide and is glued up from 2 boards");
+  const side = build?.parts.find(({ id }) => id === "case.left-side");
+  expect(side?.making?.boards).toBe(2);
+  expect(build?.blanks.filter(({ part, why }) => part === "case.left-side" && why === "glue-up")).toHaveLength(2);
 });
 
 test("a drawer that stands by itself asks what its slides are screwed to", () => {

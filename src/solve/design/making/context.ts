@@ -12,6 +12,7 @@ export interface MakingContext {
   readonly directory: Directory;
   /** A length above zero; null when it is none, which has then been reported. */
   readonly positive: (formula: Formula, what: string) => Length | null;
+  readonly stockOf: (part: Part) => Stock | null;
   readonly speciesOf: (part: Part) => string | null;
   readonly print: (length: Length) => string;
   readonly report: (finding: Finding) => void;
@@ -30,6 +31,7 @@ export function makingContext(
       base.report(makingSizeNotPositive(formula.at, { what }));
       return null;
     },
+    stockOf: (part) => stock.get(part.stock) ?? null,
     speciesOf: (part) => stock.get(part.stock)?.species ?? null,
   };
 }

@@ -1,12 +1,15 @@
 /** What parts are made from and how they come to their sizes, once all parts are known. */
+
+import { gluedUp } from "../../../findings/rules/glued-up.ts";
 import type { CutDraft, Face } from "../../../parse/draft.ts";
 import { inches, type Length, millimetres } from "../../../units/length.ts";
 import { ZERO } from "../../../units/rational.ts";
 import type { Making, Part } from "../../design.ts";
 import type { Directory } from "../expand/directory.ts";
 import type { Entry } from "../expand/entry.ts";
-import { faceAxis, isFace, opposite } from "../space.ts";
+import { extent, faceAxis, indexOf, isFace, opposite } from "../space.ts";
 import { bandsOf } from "./banding.ts";
+import { boardsFor } from "./boards.ts";
 import type { MakingContext } from "./context.ts";
 import { alikeGroups, reportStrips } from "./together.ts";
 
@@ -33,10 +36,12 @@ function described(part: Part, entry: Entry, alike: string | null, all: readonly
   const { boards, layers, banding, strip, cut, goodFace } = entry.draft;
   const own = mirroredFace(entry, context.directory);
   const shown = goodFace === undefined ? part.goodFace : isFace(goodFace.value) ? own(goodFace.value) : goodFace.value;
-  if (!boards && !layers && !banding && !strip && !cut && alike === null) return { ...part, goodFace: shown };
+  const usual = boards ? boards.value : gluedUpFrom(part, context);
+  if (usual === 1 && !boards && !layers && !banding && !strip && !cut && alike === null)
+    return { ...part, goodFace: shown };
   const how = cut?.how ?? "list";
   const making: Making = {
-    boards: boards?.value ?? 1,
+    boards: usual,
     layers: layers?.value ?? 1,
     banding: banding ? bandsOf(part, banding, banding.edges.map(own), how !== "list", all, context) : [],
     cut: how,
@@ -45,6 +50,17 @@ function described(part: Part, entry: Entry, alike: string | null, all: readonly
     alike,
   };
   return { ...part, goodFace: shown, making };
+}
+
+/** As many boards as its width takes, which is told where that is more than one. */
+function gluedUpFrom(part: Part, context: MakingContext): number {
+  const stock = context.stockOf(part);
+  const boards = boardsFor(part, stock);
+  if (!stock || boards === 1) return 1;
+  const told = { part: part.id, stock: stock.name, boards, sold: stock.soldWidth, assumed: stock.assumed };
+  const width = extent(part.blank, indexOf(part.axes.width));
+  context.report(gluedUp(part.at, { ...told, width, units: context.units }));
+  return boards;
 }
 
 function oversize(cut: CutDraft | undefined, context: MakingContext): Length {

@@ -18,8 +18,8 @@ export interface SpanContext {
 }
 
 /**
- * Where a part lies in a direction, from all that is said of it there; null when that failed or disagrees, which is told. What is said
- * narrower than its boards is ripped from one.
+ * Where a part lies in a direction, from all that is said of it there; null when that failed or disagrees, which is told. How wide its
+ * boards are counts where nothing else says how wide it is: narrower is ripped, wider is glued up.
  */
 export function solveSpan(
   entry: Entry,
@@ -27,13 +27,9 @@ export function solveSpan(
   statements: readonly Statement[],
   context: SpanContext,
 ): Span | null {
-  const board = statements.find(({ key }) => key === STOCK_WIDTH)?.value() ?? null;
-  const others = statements.filter(({ key }) => key !== STOCK_WIDTH);
-  const said = others.some(({ role }) => role === "extent") ? 2 : rolesOf(others).size;
-  if (board === null || said < 2) return spanOf(entry, axis, statements, context);
-  const span = spanOf(entry, axis, others, context);
-  const wide = span && subtract(span.high, span.low);
-  return wide && compare(wide, board) > 0 ? spanOf(entry, axis, statements, context) : span;
+  const said = statements.filter(({ key }) => key !== STOCK_WIDTH);
+  const enough = said.some(({ role }) => role === "extent") || rolesOf(said).size >= 2;
+  return spanOf(entry, axis, enough ? said : statements, context);
 }
 
 function spanOf(entry: Entry, axis: AxisIndex, statements: readonly Statement[], context: SpanContext): Span | null {
@@ -108,19 +104,12 @@ function disagree(
         first: { key: a.key, value: context.print(first) },
         second: { key: b.key, value: context.print(second) },
         difference: context.print(difference),
-        board: boardOf(context, [a, first], [b, second]),
       },
       { also: a.at.start === b.at.start ? [] : [{ at: a.at, label: "the other statement" }] },
     ),
   );
   return null;
 }
-
-/** How wide its boards are, where that is one of two statements: the other is wider. */
-const boardOf = ({ print }: SpanContext, ...two: readonly (readonly [Statement, Length])[]): string | null => {
-  const stock = two.find(([{ key }]) => key === STOCK_WIDTH);
-  return stock ? print(stock[1]) : null;
-};
 
 /** Low and high from any two of low, high, middle and extent. */
 function fromTwo(low?: Length, high?: Length, centre?: Length, size?: Length): { low: Length; high: Length } | null {
