@@ -34,9 +34,9 @@ export const widerThanAnyBoard = rule<{
   explain:
     "A part cannot be wider than the boards it is sawn from. Wide parts of solid wood are glued up from several boards; a stock of its own with `widths:` stands for such a panel or for boards that really are that wide.",
   wrong: stepExample(
-    ["{ sold as: 2x4, wood: spruce }", "{ sold as: 8/4, wood: white oak, planed to: 1 1/2, widths: 2 to 3 }"],
-    ["lying flat, left", "lying flat, boards: 1, deep: 3 1/2, left"],
-    ["facing: left, left", "facing: left, boards: 1, width: 3 1/2, left"],
+    ["{ sold as: 2x4, wood: spruce }", "{ sold as: 8/4, wood: white oak, planed to: 1 1/2, widths: 1 to 1 1/2 }"],
+    ["lying flat, left", "lying flat, boards: 2, deep: 3 1/2, left"],
+    ["facing: left, left", "facing: left, boards: 2, width: 3 1/2, left"],
   ),
   right: stepExample(
     ["{ sold as: 2x4, wood: spruce }", "{ sold as: 8/4, wood: white oak, planed to: 1 1/2, widths: 4 to 8 }"],
