@@ -45,7 +45,7 @@ const boresOf = once((hole: Hole): readonly Bore[] =>
   cylindersOf(hole).map(({ mouth, diameter, depth }) => {
     const [half, radius] = [depth / 2, diameter / 2];
     const centre = plus(mouth, times(hole.direction, half));
-    return { centre, axis: hole.direction, half, radius, reach: Math.hypot(half, radius) };
+    return { centre, axis: hole.direction, half, radius, reach: Math.sqrt(half * half + radius * radius) };
   }),
 );
 
