@@ -40,6 +40,43 @@ describe("what is done again", () => {
     ]);
     expect(told).toEqual([other, most]);
   });
+  describe("with other parts", () => {
+    const lines = ["left side", "right side", "rail"].map((name, i) => ({ mark: "ABC".charAt(i), name }));
+    const left = draft("Add the left side (A)", [
+      "Brush glue into the grooves in the left side (A), and thinly on the tenons of the rail (C), before it dries.",
+      "Set the left side (A) against the rail (C), its left face up, what is left over to the right, and clamp it there.",
+      "Drive 2 wood screws from the left, through the left side (A) into the rail (C).",
+    ]);
+    const right = draft("Add the right side (B)", [
+      "Brush glue into the grooves in the right side (B), and thinly on the tenons of the rail (C), before it dries.",
+      "Set the right side (B) against the rail (C), its right face up, what is left over to the left, and clamp it there.",
+      "Drive 2 wood screws from the right, through the right side (B) into the rail (C).",
+    ]);
+    it("names the parts, what is mirrored, and counts anew", () => {
+      const [first, again] = likeBefore([left, right], lines);
+      expect(first).toEqual(left);
+      expect(again?.text).toEqual([
+        "As step 1, mirrored (left and right change places), with the right side (B) in place of the left side (A); the rail (C) as there, but for this:",
+        right.text[2],
+      ]);
+    });
+    it("stands in full where the earlier step has something more", () => {
+      const more = draft(left.title, [left.text[0] as string, "Bore four holes for the hinge.", ...left.text.slice(1)]);
+      expect(likeBefore([more, right], lines)).toEqual([more, right]);
+    });
+    it("stands in full where one part would stand for two", () => {
+      const mixed = draft(right.title, [right.text[0] as string, ...left.text.slice(1)]);
+      expect(likeBefore([left, mixed], lines)[1]).toEqual(mixed);
+    });
+    it("never refers to a step that refers on itself", () => {
+      const others = Array.from({ length: 6 }, (_, i) =>
+        draft(`Wait ${i}`, ["Wait for the glue.", `Wait ${i} hours.`]),
+      );
+      const told = likeBefore([left, right, ...others.slice(0, 5), right], lines);
+      expect(told[1]?.text[0]).toMatch(/^As step 1,/u);
+      expect(told[7]).toEqual(right);
+    });
+  });
   it("is planed in one step where it rests together", () => {
     for (const name of ["old-plans/bookcase", "overalls-chest"])
       expect(stepsOf(name).filter(({ title }) => title.startsWith("Plane the rough pieces"))).toHaveLength(1);
@@ -87,7 +124,10 @@ it("a rabbet that a box is glued into is set by what it leaves: 9/32 in", () => 
     /^Cut the joints in the (?:left|right) sides/u.test(title),
   );
   expect(cut).toHaveLength(2);
-  for (const { text } of cut) expect(text.join(" ")).toContain("by what is left standing, 9/32 in");
+  expect(cut[0]?.text.join(" ")).toContain("by what is left standing, 9/32 in");
+  expect(cut[1]?.text[0]).toMatch(
+    /^As step \d+, mirrored \(left and right change places\), with the right side \(H\) in place of the left side \(G\)/u,
+  );
 });
 
 it("dowels of parts of one mark are marked from parts that are named by their place", () => {

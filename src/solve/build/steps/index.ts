@@ -57,7 +57,10 @@ export function stepsOf(work: Work): Steps {
   const merged = inOneStep(work, told.drafts, wished.before, touched);
   const ordered = inOrder(withTitles(work, merged.drafts), merged.before);
   if (!ordered) throw new Error("steps wait for each other");
-  const drafts = withJigs(work, withClampsTold(likeBefore(withoutRepeats(ordered.steps.map(({ draft }) => draft)))));
+  const drafts = withJigs(
+    work,
+    withClampsTold(likeBefore(withoutRepeats(ordered.steps.map(({ draft }) => draft)), work.cutList)),
+  );
   const units = drafts.flatMap(({ unit, also = [] }, i) => [unit, ...also].map((each) => [each, i + 1] as const));
   const lastOf = new Map(units.map(([unit, number]) => [stepToken(unit), `step ${number}`]));
   const firstOf = new Map(units.toReversed());

@@ -1,40 +1,84 @@
-/** What is done again as it was a few steps before is not told again word for word. */
-import type { StepDraft } from "./draft.ts";
+/** What is done again as it was a few steps before, or as its mirror image, is not told again word for word. */
+import type { CutLine } from "../../build.ts";
+import { type StepDraft, series } from "./draft.ts";
+import { type Likeness, likenessOf, MIRRORS, withoutNames } from "./likeness.ts";
 
 /** Farther back a reader has turned several pages. */
 const BACK = 6;
-/** Sentences that have to be the same. */
+/** Share of what is told that has to be the same, and letters that this saves at least, for parts that stand for others. */
 const SAME = 0.6;
+const WORTH = 160;
 
-/** Counts are told in each: so many fasteners are at hand for it. */
-const COUNTS = /(?:^|[.,] )(?:Drive|Push in|Turn in|Use|Staple|Glue in) \d+ /u;
-
-/** Steps in the order of work: what differs from the first of them that is like it, and what is counted. */
-export function likeBefore(drafts: readonly StepDraft[]): readonly StepDraft[] {
+/** Steps in the order of work: what differs from one told in full that is like it, and what is counted. */
+export function likeBefore(
+  drafts: readonly StepDraft[],
+  lines: readonly Pick<CutLine, "mark" | "name">[] = [],
+): readonly StepDraft[] {
+  const bare = withoutNames(lines);
+  const names = new Map(
+    lines.map(({ mark, name }) => [mark, `the ${name.charAt(0).toLowerCase()}${name.slice(1)} (${mark})`]),
+  );
+  const sort = new Map(lines.map(({ mark, name }) => [mark, name.toLowerCase().split(" ").at(-1)]));
+  const kin = (mark: string, other: string): boolean => sort.get(mark) === sort.get(other);
+  const inFull = new Set<number>();
   return drafts.map((draft, i) => {
-    const place = firstLike(drafts, i);
-    if (place === null) return draft;
+    const found = firstLike(drafts, i, inFull, bare, kin);
+    if (found === null) {
+      inFull.add(i);
+      return draft;
+    }
+    const { place, like } = found;
     const before = drafts[place] as StepDraft;
-    const own = draft.text.filter((text) => !before.text.includes(text) || COUNTS.test(text));
+    const own = like.own.flat();
+    const head = `${isSame(like) ? "Do as in" : "As"} step ${place + 1}${instead(like, names)}`;
     return {
       ...draft,
-      text: [own.length > 0 ? `Do as in step ${place + 1}, but for this:` : `Do as in step ${place + 1}.`, ...own],
+      text: [own.length > 0 ? `${head}, but for this:` : `${head}.`, ...own],
       reminders: draft.reminders.filter((text) => !before.reminders.includes(text)),
     };
   });
 }
 
-function firstLike(drafts: readonly StepDraft[], i: number): number | null {
-  const draft = drafts[i] as StepDraft;
-  const found = drafts.findIndex(
-    (other, k) =>
-      k < i && k >= i - BACK && other.title === draft.title && other.kind === draft.kind && isLike(other, draft),
-  );
-  return found < 0 ? null : found;
+/** ", mirrored (left and right change places), with the right side (H) in place of the left side (G); the back (F) as there" */
+function instead(like: Likeness, names: ReadonlyMap<string, string>): string {
+  if (isSame(like)) return "";
+  const called = (mark: string): string => names.get(mark) ?? mark;
+  const others = [...like.pairs].filter(([from, to]) => from !== to);
+  const isSwap = ([from, to]: readonly [string, string]): boolean => like.pairs.get(to) === from;
+  const told = others.flatMap((pair) => {
+    const [from, to] = pair;
+    if (isSwap(pair)) return from < to ? [`${called(from)} and ${called(to)} in each other's place`] : [];
+    return [`${called(to)} in place of ${called(from)}`];
+  });
+  const same = [...like.pairs].filter(([from, to]) => from === to).map(([mark]) => called(mark));
+  const sides = like.mirror ? `, mirrored (${like.mirror.join(" and ")} change places)` : "";
+  const parts = told.length > 0 ? `, with ${told.join(", ")}` : "";
+  return `${sides}${parts}${same.length > 0 ? `${told.length > 0 ? ";" : ","} ${series(same)} as there` : ""}`;
 }
 
-const isLike = ({ text: before }: StepDraft, { text }: StepDraft): boolean =>
-  // A list belongs to the sentence above it.
-  !text.some((each) => each.startsWith("– ")) &&
-  text.length > 1 &&
-  text.filter((each) => before.includes(each)).length >= SAME * text.length;
+const isSame = ({ mirror, pairs }: Likeness): boolean =>
+  mirror === null && [...pairs].every(([from, to]) => from === to);
+
+/** `kin`: whether a part is of the same sort as another, by their marks. */
+function firstLike(
+  drafts: readonly StepDraft[],
+  i: number,
+  inFull: ReadonlySet<number>,
+  bare: ReturnType<typeof withoutNames>,
+  kin: (mark: string, other: string) => boolean,
+): { readonly place: number; readonly like: Likeness } | null {
+  const { kind, title, text } = drafts[i] as StepDraft;
+  const all = text.join(" ").length;
+  for (let place = Math.max(0, i - BACK); place < i; place++) {
+    const before = drafts[place] as StepDraft;
+    if (before.kind !== kind || !inFull.has(place) || text.length < 2) continue;
+    const likes = MIRRORS.flatMap((mirror) => likenessOf(before, { title, text }, mirror, bare) ?? []);
+    const [like] = likes.sort((a, b) => b.saved - a.saved);
+    if (!like) continue;
+    const enough = isSame(like)
+      ? title === before.title && like.share >= SAME
+      : like.saved >= WORTH && like.saved >= SAME * all && [...like.pairs].every(([from, to]) => kin(from, to));
+    if (enough) return { place, like };
+  }
+  return null;
+}

@@ -1,0 +1,148 @@
+/** How one step's sentences follow from those of another: each part in place of another, as there or mirrored. */
+import type { CutLine } from "../../build.ts";
+import { pluralOf } from "./draft.ts";
+
+/** Sides that change places, in words of the finished piece; null where none do. */
+export type Mirror = readonly [string, string] | null;
+export const MIRRORS: readonly Mirror[] = [null, ["left", "right"], ["front", "back"]];
+
+export interface Likeness {
+  readonly mirror: Mirror;
+  /** Marks of the earlier step's parts, each with that of the part in its place. */
+  readonly pairs: ReadonlyMap<string, string>;
+  /** What does not follow, a list with the sentence above it. */
+  readonly own: readonly (readonly string[])[];
+  /** Share of the sentences that follow, 0 to 1, and letters that need not be read again. */
+  readonly share: number;
+  readonly saved: number;
+}
+
+/** Counts are told in each: so many fasteners are at hand for it; and so is what is marked from another part. */
+const TOLD_ANEW =
+  /(?:^|[.,] )(?:Drive|Push in|Turn in|Use|Staple|Glue in) \d+ |dowel centres|in the same way|\{step of /u;
+/** Said by "mirrored". */
+const SAID = /^These are mirror images of /u;
+
+/** A sentence without the names of its parts, and their marks. */
+interface Bare {
+  readonly texts: readonly string[];
+  readonly words: string;
+  readonly marks: readonly string[];
+}
+
+interface Told {
+  readonly title: string;
+  readonly text: readonly string[];
+}
+
+/** Of the sentences of two steps. Null where the earlier step has something that this one leaves out. */
+export function likenessOf(
+  before: Told,
+  now: Told,
+  mirror: Mirror,
+  bare: (text: string) => Omit<Bare, "texts">,
+): Likeness | null {
+  const blocks = (texts: readonly string[]): readonly Bare[] =>
+    inBlocks(texts.filter((text) => mirror === null || !SAID.test(text))).map((block) => ({
+      texts: block,
+      ...bare(block.join("\n")),
+    }));
+  const pairs = new Map<string, string>();
+  const taken = new Map<string, string>();
+  const left = blocks(before.text).map((block) => ({ ...block, words: mirrored(block.words, mirror), open: true }));
+  const own: (readonly string[])[] = [];
+  const follows = (words: string, marks: readonly string[], block: Bare | Omit<Bare, "texts">): boolean =>
+    words === block.words && matches(marks, block.marks, pairs, taken);
+  const pair = (marks: readonly string[], others: readonly string[]): void => {
+    marks.forEach((mark, i) => {
+      pairs.set(mark, others[i] as string);
+      taken.set(others[i] as string, mark);
+    });
+  };
+  const [title, other] = [bare(before.title), bare(now.title)];
+  if (follows(mirrored(title.words, mirror), title.marks, other)) pair(title.marks, other.marks);
+  let from = 0;
+  let [followed, saved] = [0, 0];
+  const all = blocks(now.text);
+  for (const block of all) {
+    const found = left.findIndex(({ words, marks }, i) => i >= from && follows(words, marks, block));
+    const like = left[found];
+    if (like) {
+      followed++;
+      like.open = false;
+      from = found + 1;
+      pair(like.marks, block.marks);
+    }
+    if (like && !TOLD_ANEW.test(block.words)) saved += block.texts.join(" ").length;
+    else own.push(block.texts);
+  }
+  const instead = new Set(own.map((texts) => beginning(texts[0] as string)));
+  return left.some(({ open, texts }) => open && !instead.has(beginning(texts[0] as string)))
+    ? null
+    : { mirror, pairs, own, share: followed / all.length, saved };
+}
+
+/** Told by its first two words. */
+const beginning = (text: string): string => text.split(" ").slice(0, 2).join(" ");
+
+const matches = (
+  before: readonly string[],
+  now: readonly string[],
+  pairs: ReadonlyMap<string, string>,
+  taken: ReadonlyMap<string, string>,
+): boolean =>
+  before.every((mark, i) => {
+    const other = now[i] as string;
+    return (pairs.get(mark) ?? other) === other && (taken.get(other) ?? mark) === mark;
+  });
+
+/** A sentence with the items of its list. */
+function inBlocks(texts: readonly string[]): readonly (readonly string[])[] {
+  const blocks: string[][] = [];
+  for (const text of texts)
+    if (text.startsWith("– ") && blocks.length > 0) blocks.at(-1)?.push(text);
+    else blocks.push([text]);
+  return blocks;
+}
+
+/** "what is left standing", "right through": no sides. */
+const NO_SIDE = /\b(?:(?:is|are|be) left|left over|right (?:through|way|angles?)|right-angle)\b/gu;
+
+function mirrored(text: string, mirror: Mirror): string {
+  if (mirror === null) return text;
+  const [a, b] = mirror;
+  const kept: string[] = [];
+  return text
+    .replace(NO_SIDE, (words) => `\ue001${kept.push(words) - 1}\ue002`)
+    .replace(new RegExp(`\\b(?:${a}|${b})\\b`, "gu"), (side) => (side === a ? b : a))
+    .replace(/\ue001(\d+)\ue002/gu, (_, i) => kept[Number(i)] as string);
+}
+
+/** Takes the names of parts with their marks out of a text. */
+export function withoutNames(lines: readonly Pick<CutLine, "mark" | "name">[]): (text: string) => Omit<Bare, "texts"> {
+  const [one, many] = ["\ue003", "\ue004"];
+  const known = new Map<string, { readonly mark: string; readonly sign: string }>(
+    lines.flatMap(({ mark, name }) => {
+      const lower = name.charAt(0).toLowerCase() + name.slice(1);
+      return [
+        [`${pluralOf(lower)} (${mark})`, { mark, sign: many }],
+        [`${lower} (${mark})`, { mark, sign: one }],
+      ] as const;
+    }),
+  );
+  if (known.size === 0) return (text) => ({ words: text, marks: [] });
+  const names = [...known.keys()].sort((a, b) => b.length - a.length || (a < b ? -1 : 1));
+  const any = new RegExp(
+    `(?<![\\w-])(?:${names.map((name) => name.replace(/[.*+?^${}()|[\]\\]/gu, "\\$&")).join("|")})`,
+    "gu",
+  );
+  return (text) => {
+    const marks: string[] = [];
+    const words = text.replace(any, (name) => {
+      const { mark, sign } = known.get(name) as { mark: string; sign: string };
+      marks.push(mark);
+      return sign;
+    });
+    return { words, marks };
+  };
+}
