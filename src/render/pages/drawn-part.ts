@@ -19,6 +19,8 @@ export interface Drawn {
   readonly height: number;
   /** It tells every measure of what it shows. */
   readonly measured?: boolean;
+  /** Points on paper for each unit; and whether it is drawn with a gap. Of a part to scale. */
+  readonly scale?: { readonly points: number; readonly broken: boolean };
   /** What its letters stand for, below it. */
   readonly key?: readonly Atom[];
   /** What is drawn among the text, above the sentence that begins so. */
@@ -95,6 +97,7 @@ export function drawnPart(
   return {
     height: onGrid(head.height + shown.height + 4),
     measured: true,
+    scale: { points: made.points, broken: made.broken },
     key: keyOf(made.bores, plan.printer).flatMap((rich, i, all) =>
       paragraph(rich, TYPE.caption, width, { keep: i < all.length - 1 }),
     ),

@@ -56,6 +56,8 @@ export interface StepPicture extends Picture {
   readonly key: string;
   /** The same in a lower frame; null where that is no lower or shows less. */
   readonly lower: (height: number) => Picture | null;
+  /** The same in a wider frame, as large as it goes in; null where it shows less. */
+  readonly wide: (size: Size) => Picture | null;
 }
 
 /** One for each step. Each is taken as the one before was, where that serves. */
@@ -68,10 +70,14 @@ export function stepPictures({ build, pen }: Plan, size: Size): StepPicture[] {
     if (drawn.close !== null) told.add(drawn.close);
     const full = picture(drawn, true);
     const lower = (height: number): Picture | null => {
-      const low = full.height > height ? drawn.lower(height) : null;
+      const low = full.height > height ? drawn.within({ height }) : null;
       return low && picture(low, true);
     };
-    return { ...full, key: drawn.key, lower };
+    const wide = (other: Size): Picture | null => {
+      const found = drawn.within(other);
+      return found && picture(found, true);
+    };
+    return { ...full, key: drawn.key, lower, wide };
   });
 }
 export const layoutPicture = ({ build, pen }: Plan, layout: Layout, size: Size): Picture =>

@@ -19,11 +19,22 @@ const AGAIN = 116;
 /** More marks do not go round so low a picture. */
 const FEW = 6;
 
-/** What is drawn beside a step, and the same lower, where that can be. */
+/** As high where it takes the width of the page. */
+const WIDE = 250;
+/** A picture that gets no larger than this by it stays in its column. */
+const WORTH = 1.15;
+
+/** Of fewer parts nothing more is seen by it. */
+const SOME = 3;
+
+/** What is drawn beside a step, and the same lower, or over the width of the page, where that can be. */
 export interface Shown {
   readonly picture: Drawn;
   readonly lower: (how: Tightness) => Drawn | null;
+  readonly wide: () => Drawn | null;
 }
+
+const ONLY = { lower: () => null, wide: () => null };
 
 /** A part that is worked on with its measures, and what is put together as it stands in the room. */
 export function shownInSteps(plan: Plan, width: number): readonly Shown[] {
@@ -32,16 +43,24 @@ export function shownInSteps(plan: Plan, width: number): readonly Shown[] {
   const first = new Map<string, Step>();
   return build.steps.map((step, i): Shown => {
     const made = jigsInStep(plan, step, width);
-    if (made) return { picture: made, lower: () => null };
+    if (made) return { picture: made, ...ONLY };
     const full = pictures[i] as StepPicture;
     const { part, holes } = partInStep(plan, step) ?? {};
     const line = build.cutList.find(({ mark }) => mark === part?.mark);
-    const drawnIn = (low: boolean): Drawn | null =>
+    const drawnIn = (how: { readonly low?: true; readonly width: number }): Drawn | null =>
       part && holes && line
-        ? drawnPart({ ...plan, build: { ...build, holes } }, line, part, { width, noted: false, low })
+        ? drawnPart({ ...plan, build: { ...build, holes } }, line, part, { ...how, noted: false })
         : null;
-    const drawn = drawnIn(false);
-    if (drawn) return { picture: drawn, lower: once(() => drawnIn(true)) };
+    const drawn = drawnIn({ width });
+    if (drawn)
+      return {
+        picture: drawn,
+        lower: once(() => drawnIn({ width, low: true })),
+        wide: () => {
+          const wide = drawnIn({ width: frame.width });
+          return wide && isClearer(wide, drawn) ? wide : null;
+        },
+      };
     const same = first.get(full.key);
     if (same && full.key !== "") {
       const again =
@@ -50,9 +69,9 @@ export function shownInSteps(plan: Plan, width: number): readonly Shown[] {
           : full.height <= AGAIN
             ? full
             : full.lower(AGAIN);
-      if (again === null) return { picture: asIn(same, width), lower: () => null };
+      if (again === null) return { picture: asIn(same, width), ...ONLY };
       first.set(full.key, step);
-      return { picture: plainly(again), lower: () => null };
+      return { picture: plainly(again), ...ONLY };
     }
     first.set(full.key, step);
     const whole = build.parts.find(({ id }) => id === part?.id);
@@ -61,6 +80,11 @@ export function shownInSteps(plan: Plan, width: number): readonly Shown[] {
       told && line ? elsewhere(plainly(picture), line.mark, width) : plainly(picture);
     return {
       picture: shown(full),
+      wide: () => {
+        if (step.shows.fresh.length + step.shows.present.length < SOME) return null;
+        const found = full.wide({ width: frame.width, height: WIDE });
+        return found && found.height > WORTH * full.height ? shown(found) : null;
+      },
       lower: (how) => {
         if (how === "least" && step.shows.fresh.length > FEW) return null;
         const low = full.lower(LOW[how]);
@@ -69,6 +93,12 @@ export function shownInSteps(plan: Plan, width: number): readonly Shown[] {
     };
   });
 }
+
+/** Whether a drawing is larger to look at than another, or whole where that has a gap. */
+const isClearer = ({ scale }: Drawn, { scale: other }: Drawn): boolean =>
+  scale !== undefined &&
+  other !== undefined &&
+  (scale.points > WORTH * other.points || (other.broken && !scale.broken && scale.points >= other.points));
 
 const plainly = ({ height, paint }: Picture): Drawn => ({ height, paint: (x, y) => [paint(x, y)] });
 

@@ -6,7 +6,7 @@ import type { Item } from "../document.ts";
 import { decoration, line } from "../shapes.ts";
 import { BLACK, GREY, onGrid, TYPE } from "../style.ts";
 import { type Atom, baseline, block, list, paragraph } from "../typeset/atom.ts";
-import { columnWidth, type Tightness, type Unit } from "../typeset/columns.ts";
+import { columnWidth, type Tightness, type Unit, type Wide } from "../typeset/columns.ts";
 import type { Section } from "../typeset/flow.ts";
 import { breakLines, label, paintLine, type Rich } from "../typeset/lines.ts";
 import { measure } from "../typeset/measure.ts";
@@ -29,11 +29,12 @@ export function stepPages(plan: Plan): Section | null {
   const pictures = shownInSteps(plan, width);
   const most = 2 * frame.height - SLACK;
   const units = build.steps.flatMap((step, i) => {
-    const { picture, lower } = pictures[i] as Shown;
+    const { picture, lower, wide } = pictures[i] as Shown;
     const set = stepUnits(step, picture, width, most);
     return set.map((unit) => ({
       unit,
       again: again(step, width),
+      wide: once(() => (set.length === 1 ? wideOf(step, wide(), width, frame.width) : null)),
       tight: {
         less: once(() => tightened(step, set, lower("less"), "less", width, most)),
         least: once(() => tightened(step, set, lower("least") ?? lower("less") ?? picture, "least", width, most)),
@@ -50,9 +51,22 @@ export function stepPages(plan: Plan): Section | null {
       ...{ gap: GAP, between: BETWEEN, tie, tied: TITLE_SPACE },
       units: units.map(({ unit }) => unit),
       again: (i) => units[i]?.again as Atom,
+      wide: (i) => units[i]?.wide() ?? null,
       tighter: (i, how) => units[i]?.tight[how]() ?? null,
     },
   };
+}
+
+/** The step with its picture over both columns. */
+function wideOf(step: Step, picture: Drawn | null, width: number, whole: number): Wide | null {
+  if (picture === null) return null;
+  const title = stepTitle(step, true, whole);
+  const head = block(title.height + picture.height + BELOW, (x, y) => [
+    ...title.paint(x, y),
+    ...named(picture.paint(x, y + title.height), step),
+  ]);
+  const text = [...(picture.key ?? []), ...stepText(step, picture, width)];
+  return { head: { ...head, of: `step ${step.number}` }, below: stack(text).atoms };
 }
 
 /** The step with its lower picture, where it is one unit; else null. At the least its paragraphs stand closer. */

@@ -3,57 +3,11 @@
  * Where that holds more, a page is filled in bands: two low columns, and below them two more.
  */
 import type { Frame } from "../style.ts";
-import type { Atom } from "./atom.ts";
-import { cutOf, runsOf, type Unit } from "./parting.ts";
-import { blank, type FlowAtom, type Sheet } from "./sheet.ts";
+import { type Band, bandsIn, type Columns, columnWidth, nextOf, onPage, TIGHTNESS, type Unit } from "./bands.ts";
+import { blank, type Sheet } from "./sheet.ts";
+import { widened } from "./wide.ts";
 
-export type { Unit } from "./parting.ts";
-
-export interface Columns {
-  /** White space between the columns. */
-  readonly gap: number;
-  /** White space above a unit that is not the first of its column. */
-  readonly between: number;
-  readonly units: readonly Unit[];
-  /** Ties the columns together above the first unit of both, where it goes over into the right one. */
-  readonly tie?: (width: number) => Atom;
-  /** So far below that tie it goes on. */
-  readonly tied?: number;
-  /** Stands above what another unit, by its index, has in the right column. */
-  readonly again?: (unit: number) => FlowAtom;
-  /** Units go over only where they are longer than a column. */
-  readonly whole?: true;
-  /** A unit that takes up less, or less still, by its index, for a page that holds one more with it; null where there is none. */
-  readonly tighter?: (unit: number, how: Tightness) => Unit | null;
-}
-
-/** The looser one is taken where it does. */
-export const TIGHTNESS = ["less", "least"] as const;
-export type Tightness = (typeof TIGHTNESS)[number];
-
-export const columnWidth = (width: number, gap: number): number => Math.floor((width - gap) / 2);
-
-/** Columns of which the right one is filled to less than this share of the left are levelled. */
-const HOLLOW = 0.5;
-/** The last page is filled no higher than it must be, to so many points. */
-const EVEN = 8;
-
-interface Spot {
-  readonly atom: FlowAtom;
-  readonly column: 0 | 1;
-  readonly y: number;
-}
-
-/** Two columns over a part of the page, `y` below the top of the first. */
-interface Band {
-  readonly y: number;
-  readonly height: number;
-  readonly spots: readonly Spot[];
-  /** Which unit goes over into the right column, if any does. */
-  readonly parted: number | null;
-  /** The first unit that does not go in. */
-  readonly next: number;
-}
+export { type Columns, columnWidth, type Tightness, type Unit, type Wide } from "./bands.ts";
 
 /** Whether the first unit goes below what takes up the page but for `height`. */
 export const holdsFirst = (columns: Columns, height: number): boolean =>
@@ -65,7 +19,9 @@ export function inColumns(columns: Columns, kind: string, sheets: Sheet[], frame
   for (let from = 0; from < columns.units.length; ) {
     let sheet = sheets[sheets.length - 1] ?? blank(kind, frame.y);
     const top = sheet.placed.length === 0 ? frame.y : sheet.y + columns.between / 2;
-    for (const band of tightest(columns, from, frame.y + frame.height - top, sheet.placed.length === 0)) {
+    const room = frame.y + frame.height - top;
+    const bands = tightest(columns, from, room, sheet.placed.length === 0);
+    for (const band of widened(columns, from, room, bands) ?? bands) {
       const { tie } = columns;
       if (band.parted === from && tie) sheet.placed.push({ atom: tie(frame.width), x: frame.x, y: top + band.y });
       for (const { atom, column, y } of band.spots) {
@@ -125,107 +81,4 @@ function loosened(
       units[i] = tight;
     }
   return best;
-}
-
-/** As many units as go in; on an empty page at least one. None is parted where as many go in whole. */
-function onPage(columns: Columns, from: number, height: number, empty: boolean): readonly Band[] {
-  const bands = filled(columns, from, height, empty);
-  if (bands.every(({ parted }) => parted === null)) return bands;
-  const whole = filled({ ...columns, whole: true }, from, height, empty);
-  return nextOf(whole, from) >= nextOf(bands, from) ? whole : bands;
-}
-
-/** The columns of the last page end at about the same height. */
-function filled(columns: Columns, from: number, height: number, empty: boolean): readonly Band[] {
-  const all = columns.units.length;
-  const whole = fill(columns, from, all, height);
-  if (whole.next === all) return [lowest(columns, from, all, height) ?? whole];
-  const bands = bandsIn(columns, from, height);
-  if (nextOf(bands, from) > whole.next) return bands;
-  if (whole.next === from) return empty ? [forced(columns, from, height)] : [];
-  return [hollow(whole) ? (lowest(columns, from, whole.next, height) ?? whole) : whole];
-}
-
-function hollow({ spots, parted }: Band): boolean {
-  const reach = (of: 0 | 1): number =>
-    Math.max(0, ...spots.flatMap(({ atom, column, y }) => (column === of ? [y + atom.height] : [])));
-  return parted !== null && reach(1) < HOLLOW * reach(0);
-}
-
-const nextOf = (bands: readonly Band[], from: number): number => bands.at(-1)?.next ?? from;
-
-/** The bands that hold the most units in a height, as few of them as do it. */
-function bandsIn(columns: Columns, from: number, height: number): readonly Band[] {
-  const known = new Map<string, Band | null>();
-  const low = (start: number, end: number): Band | null => {
-    const key = `${start} ${end}`;
-    // A step of which next to nothing goes over is not worth a band.
-    const found = known.get(key) ?? lowest(columns, start, end, height);
-    const band = found && hollow(found) ? null : found;
-    known.set(key, band);
-    return band;
-  };
-  const best = (start: number, room: number): readonly Band[] => {
-    let most: readonly Band[] = [];
-    for (let end = start + 1; end <= columns.units.length; end++) {
-      const band = low(start, end);
-      if (band === null || band.height > room) break;
-      const down = band.height + columns.between;
-      const bands = [band, ...best(end, room - down).map((each) => ({ ...each, y: each.y + down }))];
-      const more = nextOf(bands, start) - nextOf(most, start);
-      if (more > 0 || (more === 0 && bands.length < most.length)) most = bands;
-    }
-    return most;
-  };
-  return best(from, height);
-}
-
-/** The units from `from` to before `to` in two columns, no higher than they must be; null where that is higher than `height`. */
-function lowest(columns: Columns, from: number, to: number, height: number): Band | null {
-  for (let least = EVEN; least < height + EVEN; least += EVEN) {
-    const even = fill(columns, from, to, Math.min(least, height));
-    if (even.next === to) return even;
-  }
-  return null;
-}
-
-/** As many of the units from `from` to before `to` as two columns of a height hold. */
-function fill(columns: Columns, from: number, to: number, height: number): Band {
-  const { units, between, tied = 0, whole = false, again } = columns;
-  const spots: Spot[] = [];
-  let [column, y, low, parted]: [0 | 1, number, number, number | null] = [0, 0, 0, null];
-  const made = (next: number): Band => ({ y: 0, height: low, spots, parted, next });
-  for (let next = from; next < to; next++) {
-    const least = to === from + 1 ? 1 : 2;
-    const head = next === from ? null : (again?.(next) ?? null);
-    const below = head ? head.height : tied;
-    const place = { column, y: y === 0 ? 0 : y + between, height, tied: below, least, whole };
-    const runs = runsOf(units[next] ?? [], place);
-    if (runs === null) return made(next);
-    if (runs.length > 1) {
-      parted = next;
-      if (head) spots.push({ atom: head, column: 1, y: 0 });
-    }
-    for (const run of runs) {
-      [column, y] = [run.column, run.y];
-      for (const [i, atom] of run.atoms.entries()) {
-        y += i === 0 ? 0 : atom.above;
-        spots.push({ atom, column, y });
-        y += atom.height;
-      }
-      low = Math.max(low, y);
-    }
-  }
-  return made(to);
-}
-
-/** A unit that is longer than a page, cut where the left column ends. */
-function forced(columns: Columns, from: number, height: number): Band {
-  const unit = columns.units[from] ?? [];
-  const loose = unit.map((atom) => ({ ...atom, keep: false }));
-  const cut = Math.max(1, cutOf(loose, height));
-  const { spots } = fill({ ...columns, units: [unit.slice(0, cut)] }, 0, 1, Infinity);
-  const { spots: rest } = fill({ ...columns, units: [unit.slice(cut)] }, 0, 1, Infinity);
-  const right = rest.map((spot) => ({ ...spot, column: 1 as const }));
-  return { y: 0, height, spots: [...spots, ...right], parted: null, next: from + 1 };
 }

@@ -89,7 +89,7 @@ describe("a step's picture", () => {
 
   test("the same with a lower frame shows the same, and no higher", () => {
     const full = stepPicture(build, third, { frame, pen });
-    const low = full.lower(150);
+    const low = full.within({ height: 150 });
     const high = (items: Parameters<typeof paths>[0]) => {
       const ys = paths(items).flatMap((item) => pointsOf(item).map(([, y]) => y));
       return Math.max(...ys) - Math.min(...ys);

@@ -40,6 +40,32 @@ describe("units in two columns", () => {
     expect(columnWidth(frame.width, GAP)).toBe(240);
   });
 
+  test("take their heads over both columns where the page stays hollow else", () => {
+    const wide = (i: number) => (i === 0 ? { head: named("W", 150), below: unit("V", 20, 7) } : null);
+    const units = [unit("A", 100, 8), unit("B", 390, 0), FULL];
+    const columns = { gap: GAP, between: 20, units, wide };
+    const pages = flow([{ name: "a", title: "a", kind: "a", start: "fits", atoms: [], columns }], frame).map(
+      ({ items }) => textsOf(items).map(({ text, x, y }) => [text, x === frame.x ? "left" : "right", y - frame.y]),
+    );
+    // A: 260 of a column, and B: 390 of the other: 650 of 800 are filled enough.
+    expect(pages[0]?.map(([name]) => name)).toContain("B");
+    expect(pages[0]?.map(([name]) => name)).not.toContain("W");
+    const hollow = { ...columns, units: [unit("A", 100, 8), FULL, FULL, FULL] };
+    const [page] = flow([{ name: "a", title: "a", kind: "a", start: "fits", atoms: [], columns: hollow }], frame).map(
+      ({ items }) => textsOf(items).map(({ text, x, y }) => [text, x === frame.x ? "left" : "right", y - frame.y]),
+    );
+    expect(page?.[0]?.[0]).not.toBe("W");
+    const alone = { ...columns, units: [unit("A", 100, 8), [...FULL, ...FULL]] };
+    const [first] = flow([{ name: "a", title: "a", kind: "a", start: "fits", atoms: [], columns: alone }], frame).map(
+      ({ items }) => textsOf(items).map(({ text, x, y }) => [text, x === frame.x ? "left" : "right", y - frame.y]),
+    );
+    expect(first?.[0]).toEqual(["W", "left", 0]);
+    expect(first?.find(([name]) => name === "V")).toEqual(["V", "left", 156]);
+    // 160 points below the head are levelled: 80 in each column.
+    expect(first?.filter(([, column]) => column === "right")).toHaveLength(4);
+    expect(first?.find(([, column]) => column === "right")?.[2]).toBe(156);
+  });
+
   test("part between lines where a good part of the column is left, and never right below their heads", () => {
     const [page] = pagesOf([unit("A", 200, 0), unit("B", 120, 4), unit("C", 200, 0), FULL]);
     expect(page?.filter(([name]) => String(name).startsWith("B"))).toEqual([

@@ -5,10 +5,10 @@ import type { Item } from "../../document.ts";
 import type { Frame } from "../../style.ts";
 import { BAR_HEIGHT, scaleBar } from "../bar.ts";
 import type { Drawing, Pen, Spot } from "../drawing.ts";
-import { type Extent, heightOf } from "../fit.ts";
+import { type Extent, heightOf, widthOf } from "../fit.ts";
 import { strokes } from "../ink.ts";
 import { boxAround, Plate, type Segment } from "../plate.ts";
-import { usualScales } from "../scale.ts";
+import { type Scale, usualScales } from "../scale.ts";
 import { HIDDEN, OUTLINE, PRESENT } from "../strokes.ts";
 import { type Arranged, arranged, POINTS_PER_UNIT } from "./arrange.ts";
 import { type Bore, boresOf, drawBores, letters } from "./bores.ts";
@@ -25,6 +25,8 @@ export interface PartDrawing extends Drawing {
   readonly bores: readonly Bore[];
   /** Points on paper for each unit. */
   readonly points: number;
+  /** Whether it is drawn with a gap where nothing changes. */
+  readonly broken: boolean;
   /** How it lies, in words of the finished piece. */
   readonly lies: string;
 }
@@ -50,12 +52,13 @@ export function partDrawing(
   const sheet = measured(lies, ladders, { print: pen.print, marked });
   const scales = usualScales(units).filter(({ points }) => points >= least * POINTS_PER_UNIT);
   const found = scales.findIndex((scale) => arranged(sheet, scale, frame, pen) !== null);
-  const [broken, whole] = [scales[found], scales[found + 1]].map(
-    (scale) => scale && arranged(sheet, scale, frame, pen),
-  );
+  const largest = scales[found];
+  const broken = largest && arranged(sheet, largest, frame, pen);
   if (!broken) return null;
-  // Whole at the next smaller scale it shows more of the part than broken.
-  const plan = broken.along.breaks.length > 0 && whole && whole.along.breaks.length === 0 ? whole : broken;
+  const plan =
+    broken.along.breaks.length > 0
+      ? (wholeAt(sheet, scales.slice(found + 1), broken, (scale) => arranged(sheet, scale, frame, pen)) ?? broken)
+      : broken;
   const items = drawn(sheet, plan, bores, frame, pen);
   const bar = scaleBar(plan.scale, units, pen, [frame.x, plan.bottom + BAR_HEIGHT + 2]);
   const alt = altOf(built, lies, bores);
@@ -64,10 +67,31 @@ export function partDrawing(
     alt,
     scale: plan.scale.text,
     points: plan.scale.points,
+    broken: plan.along.breaks.length > 0,
     bores,
     lies: inWords(lies),
   };
 }
+
+/** Whole at a smaller scale a part is shown better than broken: a slender one at the next, others while it is not much smaller. */
+function wholeAt(
+  { face }: Sheet,
+  scales: readonly Scale[],
+  broken: Arranged,
+  at: (scale: Scale) => Arranged | null,
+): Arranged | null {
+  const slender = widthOf(face.extent) > SLENDER * heightOf(face.extent);
+  const near = scales.filter(({ points }, i) => i === 0 || (!slender && points >= LEAST_WHOLE * broken.scale.points));
+  for (const scale of near) {
+    const set = at(scale);
+    if (set && set.along.breaks.length === 0) return set;
+  }
+  return null;
+}
+
+/** So many times as long as wide; and the share of the scale at which it would be broken. */
+const SLENDER = 4;
+const LEAST_WHOLE = 0.5;
 
 function drawn(sheet: Sheet, set: Arranged, bores: readonly Bore[], frame: Frame, pen: Pen): readonly Item[] {
   const { lies, numbers, face, edge, end } = sheet;

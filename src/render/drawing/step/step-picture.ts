@@ -56,8 +56,8 @@ export interface StepPicture extends Drawing {
   readonly close: string | null;
   /** The same for all pictures that show the same. */
   readonly key: string;
-  /** The same in a lower frame; null where it would not show the same. */
-  readonly lower: (height: number) => Drawing | null;
+  /** The same in another frame; null where it would not show the same. */
+  readonly within: (size: Partial<Pick<Frame, "width" | "height">>) => Drawing | null;
 }
 
 const NOTHING: ReadonlySet<string> = new Set();
@@ -87,9 +87,10 @@ export function stepPicture(build: Build, step: Step, options: StepPictureOption
     close: detail?.method ?? null,
     key: keyOf(scene, view, build, step),
     take: { unit: step.unit, view, scale },
-    lower: (height) => {
-      const low = { ...frame, height };
-      const found = drawn(taken, low, sizeFor(extent, low, scale), pen, told);
+    within: (size) => {
+      const other = { ...frame, ...size };
+      const wider = other.width > frame.width;
+      const found = drawn(taken, other, sizeFor(extent, other, wider ? null : scale), pen, told);
       return found.detail?.method === detail?.method ? found : null;
     },
   };
@@ -102,7 +103,7 @@ const EMPTY: StepPicture = {
   take: null,
   close: null,
   key: "",
-  lower: () => null,
+  within: () => null,
 };
 
 /** Parts alike count as the same where they stand alone. */

@@ -5,8 +5,10 @@ import { type Likeness, likenessOf, MIRRORS, withoutNames } from "./likeness.ts"
 
 /** Farther back a reader has turned several pages. */
 const BACK = 6;
-/** Share of what is told that has to be the same, and letters that this saves at least, for parts that stand for others. */
+/** Share of the sentences that have to be the same. */
 const SAME = 0.6;
+/** Where parts stand for others: share of the letters that this saves, and how many at least. */
+const HALF = 0.45;
 const WORTH = 160;
 
 /** Steps in the order of work: what differs from one told in full that is like it, and what is counted. */
@@ -77,7 +79,7 @@ function firstLike(
     if (!like) continue;
     const enough = isSame(like)
       ? title === before.title && like.share >= SAME
-      : like.saved >= WORTH && like.saved >= SAME * all && [...like.pairs].every(([from, to]) => kin(from, to));
+      : like.saved >= WORTH && like.saved >= HALF * all && [...like.pairs].every(([from, to]) => kin(from, to));
     if (enough) return { place, like };
   }
   return null;
