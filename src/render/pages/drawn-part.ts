@@ -62,12 +62,17 @@ const WORTH = 1.3;
 const LOW = [0.27] as const;
 const LEAST = 1 / 16.5;
 
-/** With what the cut list notes of it, where that is not told beside it; null where its numbers do not go in. */
+/** With what the cut list notes of it, where that is not told beside it, and its key as wide as a column; null where its numbers do not go in. */
 export function drawnPart(
   plan: Plan,
   line: CutLine,
   part: BuiltPart,
-  { width, noted, low = false }: { readonly width: number; readonly noted: boolean; readonly low?: boolean },
+  {
+    width,
+    column = width,
+    noted,
+    low = false,
+  }: { readonly width: number; readonly column?: number; readonly noted: boolean; readonly low?: boolean },
 ): Drawn | null {
   const { build, frame } = plan;
   const units = build.design.units;
@@ -99,7 +104,7 @@ export function drawnPart(
     measured: true,
     scale: { points: made.points, broken: made.broken },
     key: keyOf(made.bores, plan.printer).flatMap((rich, i, all) =>
-      paragraph(rich, TYPE.caption, width, { keep: i < all.length - 1 }),
+      paragraph(rich, TYPE.caption, column, { keep: i < all.length - 1 }),
     ),
     paint: (x, y) => [...paintStack(head, x, y), shown.paint(x, y + head.height)],
   };

@@ -8,7 +8,7 @@ import { baseline } from "../typeset/atom.ts";
 import { label } from "../typeset/lines.ts";
 import { measure } from "../typeset/measure.ts";
 import type { Plan } from "./plan.ts";
-import { duration } from "./steps.ts";
+import { duration } from "./step-title.ts";
 import { inDays } from "./time.ts";
 
 export const FACTS_HEIGHT = 48;

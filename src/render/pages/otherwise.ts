@@ -9,7 +9,7 @@ import { table } from "../typeset/table.ts";
 import { otherwise as lines } from "./choices.ts";
 import { sayMass } from "./facts.ts";
 import { body, capital, type Plan, type Printer, sectionHeading, subheading } from "./plan.ts";
-import { duration } from "./steps.ts";
+import { duration } from "./step-title.ts";
 
 const OPTIONS: readonly Column[] = [
   { head: "Instead", style: TYPE.strong },

@@ -47,7 +47,7 @@ export function shownInSteps(plan: Plan, width: number): readonly Shown[] {
     const full = pictures[i] as StepPicture;
     const { part, holes } = partInStep(plan, step) ?? {};
     const line = build.cutList.find(({ mark }) => mark === part?.mark);
-    const drawnIn = (how: { readonly low?: true; readonly width: number }): Drawn | null =>
+    const drawnIn = (how: { readonly low?: true; readonly width: number; readonly column?: number }): Drawn | null =>
       part && holes && line
         ? drawnPart({ ...plan, build: { ...build, holes } }, line, part, { ...how, noted: false })
         : null;
@@ -57,7 +57,7 @@ export function shownInSteps(plan: Plan, width: number): readonly Shown[] {
         picture: drawn,
         lower: once(() => drawnIn({ width, low: true })),
         wide: () => {
-          const wide = drawnIn({ width: frame.width });
+          const wide = drawnIn({ width: frame.width, column: width });
           return wide && isClearer(wide, drawn) ? wide : null;
         },
       };

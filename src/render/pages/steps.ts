@@ -8,17 +8,15 @@ import { BLACK, GREY, onGrid, TYPE } from "../style.ts";
 import { type Atom, baseline, block, list, paragraph } from "../typeset/atom.ts";
 import { columnWidth, type Tightness, type Unit, type Wide } from "../typeset/columns.ts";
 import type { Section } from "../typeset/flow.ts";
-import { breakLines, label, paintLine, type Rich } from "../typeset/lines.ts";
-import { measure } from "../typeset/measure.ts";
+import { label, type Rich } from "../typeset/lines.ts";
 import type { FlowAtom } from "../typeset/sheet.ts";
 import { cutStack, type Stack, stack } from "../typeset/stack.ts";
 import type { Drawn } from "./drawn-part.ts";
 import { once } from "./once.ts";
 import { capital, type Plan, sectionHeading } from "./plan.ts";
 import { type Shown, shownInSteps } from "./step-drawn.ts";
+import { stepTitle, TITLE_SPACE } from "./step-title.ts";
 
-/** From the line above a step to its title, and from the title to the picture. */
-const TITLE_SPACE = 10;
 const GAP = 24;
 const BETWEEN = 14;
 
@@ -134,39 +132,6 @@ const named = (items: readonly Item[], { number }: Step): readonly Item[] =>
 /** From a picture to the text. */
 const BELOW = 8;
 
-function stepTitle(step: Step, first: boolean, width: number): Pick<Atom, "height" | "paint"> {
-  const number = String(step.number);
-  const after = measure(number, TYPE.stepNumber.font, TYPE.stepNumber.size) + 10;
-  const aside = [step.copies > 1 ? `make ${step.copies}` : "", duration(step.bench)]
-    .filter((t) => t !== "")
-    .join(" · ");
-  const text = first ? step.title : `${step.title} (continued)`;
-  const lines = breakLines(text, TYPE.stepTitle, width - after);
-  const [only] = lines;
-  const room = width - after - measure(text, TYPE.stepTitle.font, TYPE.stepTitle.size) - 12;
-  // Beside a short title, else below it.
-  const beside =
-    lines.length === 1 && only !== undefined && measure(aside, TYPE.caption.font, TYPE.caption.size) <= room;
-  const bookmark = { title: `${number}. ${step.title}`, level: 2 } as const;
-  const below = lines.length * TYPE.stepTitle.leading;
-  return {
-    height: onGrid(TITLE_SPACE + below + (aside === "" || beside ? 0 : TYPE.caption.leading)),
-    paint: (x, y) => {
-      const base = y + 4 + baseline(TYPE.stepTitle);
-      const title = lines.flatMap((l, i) => paintLine(l, TYPE.stepTitle, x + after, base + i * TYPE.stepTitle.leading));
-      const note = beside
-        ? label(aside, TYPE.caption, x + width, base, "right")
-        : label(aside, TYPE.caption, x + after, y + 4 + below + baseline(TYPE.caption));
-      return [
-        ...(first ? [{ kind: "anchor", name: `step-${number}`, y: Math.max(0, y - 8), bookmark } as const] : []),
-        decoration(line(x, y, x + width, y, { width: 1, ink: BLACK })),
-        { kind: "group", role: "heading 2", items: [label(number, TYPE.stepNumber, x, base), ...title] },
-        ...(aside === "" ? [] : [{ kind: "group", role: "paragraph", items: [note] } as const]),
-      ];
-    },
-  };
-}
-
 /** Without the places of the holes where a drawing beside it has them all. */
 function stepText(step: Step, { measured = false, among = [] }: Drawn, width: number): Atom[] {
   const aside = (head: string, texts: readonly string[]): readonly Atom[] =>
@@ -242,11 +207,3 @@ const barred = (atoms: readonly Atom[]): Atom[] =>
 const SHORT = 9;
 const whole = (atoms: readonly Atom[]): readonly Atom[] =>
   atoms.length > SHORT ? atoms : atoms.map((atom, i) => ({ ...atom, keep: i < atoms.length - 1 }));
-
-/** "20 min", "1 h 30 min". */
-export function duration(minutes: number): string {
-  const whole = Math.round(minutes);
-  const [hours, rest] = [Math.floor(whole / 60), whole % 60];
-  const parts = [hours > 0 ? `${hours}\u202fh` : "", rest > 0 ? `${rest}\u202fmin` : ""];
-  return parts.filter((part) => part !== "").join(" ");
-}

@@ -5,7 +5,7 @@ import type { Column } from "../typeset/cell.ts";
 import type { Section } from "../typeset/flow.ts";
 import { table } from "../typeset/table.ts";
 import { body, capital, type Plan, sectionHeading } from "./plan.ts";
-import { duration } from "./steps.ts";
+import { duration } from "./step-title.ts";
 
 const COLUMNS: readonly Column[] = [
   { head: "Day", style: TYPE.strong },

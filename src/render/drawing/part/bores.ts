@@ -166,7 +166,8 @@ export function letters(bores: readonly Bore[], { spot, scale }: Shown, plate: P
     let told = false;
     return some.flatMap((hole): readonly Item[] => {
       const at: Vec = [toNumber(hole.at[0]), toNumber(hole.at[1]), toNumber(hole.at[2])];
-      const r = (toNumber(hole.stages[0]?.diameter ?? { n: 0n, d: 1n }) * scale) / 2;
+      const wide = hole.slot?.length ?? hole.stages[0]?.diameter ?? { n: 0n, d: 1n };
+      const r = (toNumber(wide) * scale) / 2;
       const deep = Math.max(...hole.stages.map(({ depth }) => toNumber(depth)));
       const bottom = spot(plus(at, times(hole.direction, deep)));
       const place = lettered(

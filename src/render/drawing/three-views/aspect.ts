@@ -1,7 +1,8 @@
 /** One of the three views, before it has a place on the page. */
 import { FRONT, hiddenLines, RIGHT, TOP, type View } from "../../../geometry/picture/index.ts";
+import { isEmpty } from "../../../geometry/solid.ts";
 import type { PictureItem } from "../../../geometry/types.ts";
-import type { BuiltPart } from "../../../solve/build.ts";
+import type { Build, BuiltPart } from "../../../solve/build.ts";
 import { type Length, toNumber } from "../../../units/index.ts";
 import { type Extent, type Fit, fitAt } from "../fit.ts";
 import { onPage } from "../ink.ts";
@@ -22,11 +23,21 @@ export interface Aspect {
   readonly extent: Extent;
 }
 
-/** Front, right side, top. */
-export function aspectsOf(parts: readonly BuiltPart[], { low, high }: Outside): readonly [Aspect, Aspect, Aspect] {
+/** Front, right side, top; with the hardware that does not stand out past the outside there, where the dimensions are. */
+export function aspectsOf(
+  parts: readonly BuiltPart[],
+  { low, high }: Outside,
+  hardware: Build["hardware"] = [],
+): readonly [Aspect, Aspect, Aspect] {
   const aspect = (caption: string, view: View, axes: Aspect["axes"]): Aspect => {
     const corner = (of: Corner) => [toNumber(of[axes[0]]), toNumber(of[axes[1]])] as const;
-    return { caption, axes, extent: { low: corner(low), high: corner(high) }, lines: hiddenLines(parts, view) };
+    const extent = { low: corner(low), high: corner(high) };
+    const within = hardware.filter(
+      ({ solid }) =>
+        !isEmpty(solid) &&
+        axes.every((axis, i) => solid.low[axis] >= (extent.low[i] ?? 0) && solid.high[axis] <= (extent.high[i] ?? 0)),
+    );
+    return { caption, axes, extent, lines: hiddenLines([...parts, ...within], view) };
   };
   return [aspect("Front", FRONT, [0, 2]), aspect("Right side", RIGHT, [1, 2]), aspect("Top", TOP, [0, 1])];
 }

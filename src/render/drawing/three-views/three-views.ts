@@ -49,7 +49,7 @@ export function threeViews(build: Build, { frame, pen }: ThreeViewsOptions): Dra
   const { units, title } = build.design;
   const outside = outsideOf(build.parts);
   if (!outside) return { items: [], alt: "", scale: NOT_TO_SCALE };
-  const aspects = aspectsOf(build.parts, outside);
+  const aspects = aspectsOf(build.parts, outside, build.hardware);
   const room = { ...frame, height: frame.height - BAR_HEIGHT - 8 };
   const at = (points: number, stacked: boolean): Places | null => {
     const set = (gap: number) => arranged(build, aspects, outside, points, { room, pen, gap, stacked });
