@@ -3,6 +3,7 @@
  * information is escaped in the XMP packet, and characters that only matter to the eye are searched and copied as plain ones.
  */
 import PDFDocument from "pdfkit";
+import { type Face, mendFace } from "./face.ts";
 
 /** An element of the structure tree. */
 export interface Element {
@@ -75,7 +76,7 @@ interface Inside {
   info: Readonly<Record<string, unknown>>;
   _addInfo(): void;
   _root: { data: { PageLabels?: unknown } };
-  _font: { font: { layout: (...args: readonly unknown[]) => { glyphs: { codePoints: readonly number[] }[] } } };
+  _font: { font: Face };
 }
 
 export interface PdfOptions {
@@ -114,7 +115,7 @@ export function openPdf(options: PdfOptions): Pdf {
   for (const [name, bytes] of fonts) {
     pdf.registerFont(name, bytes);
     pdf.font(name, 10);
-    searchable(pdf);
+    mendFace(pdf._font.font);
   }
   pdf.outline.options = { expanded: true };
   pdf._root.data.PageLabels = { Nums: [0, { S: "D", St: 1 }] };
@@ -161,25 +162,3 @@ const xml = (text: string): string =>
     .replaceAll("&", "&amp;")
     .replaceAll("<", "&lt;")
     .replaceAll(">", "&gt;");
-
-/** What is found when these are searched for: fraction slash, blanks that do not break, hyphen that does not break. */
-const asTyped = new Map([
-  [0x2044, 0x2f],
-  [0x202f, 0x20],
-  [0x00a0, 0x20],
-  [0x2011, 0x2d],
-]);
-
-/** Changes the ToUnicode entries of the current font. The glyphs are shared and stay as they are; the run gets copies. */
-function searchable(pdf: Inside): void {
-  const { font } = pdf._font;
-  const layout = font.layout.bind(font);
-  font.layout = (...args) => {
-    const run = layout(...args);
-    run.glyphs = run.glyphs.map((glyph) => {
-      const typed = asTyped.get(glyph.codePoints[0] ?? 0);
-      return typed === undefined ? glyph : Object.create(glyph, { codePoints: { value: [typed] } });
-    });
-    return run;
-  };
-}
