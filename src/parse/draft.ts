@@ -297,11 +297,13 @@ export interface GroupDraft {
   readonly path: readonly string[];
   readonly at: Span;
   readonly children: readonly NodeDraft[];
+  /** Not meant by the names of groups around it: a door, a drawer of a case. */
+  readonly apart?: true;
 }
 
 export interface PartDraft {
-  /** Made by an assembly. */
-  readonly made?: true;
+  /** Made by an assembly, which the maker named this. */
+  readonly made?: readonly string[];
   readonly kind: "part";
   readonly path: readonly string[];
   /** The part's name in the source. */

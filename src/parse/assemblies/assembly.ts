@@ -81,6 +81,10 @@ export interface Assembly<K extends Keys> {
   readonly bearers?: (written: (key: string) => Node | undefined) => readonly string[];
   /** It has a space `footprint` for what stands under it. */
   readonly footprint?: boolean;
+  /** The setting that names what it stands before, and whose place it has. */
+  readonly before?: string;
+  /** Held by another assembly it moves, and is not meant by the name of that. */
+  readonly moves?: true;
   /** It takes its height from its stock. */
   readonly flat?: boolean;
 }

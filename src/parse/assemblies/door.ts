@@ -17,6 +17,7 @@ export const door = assembly({
   makes:
     "Its parts are `slab` with `left-strip`, `right-strip`, `bottom-strip`, `top-strip`, or `left-stile`, `right-stile`, `bottom-rail`, `top-rail`, `panel` and round glass `left-bead`, `right-bead`, `bottom-bead`, `top-bead`; of a pair each begins with left- or right-, as in `left-right-stile` or `right-slab`.",
   settings: doorSettings,
+  moves: true,
   expand: (said: Said, site: Site): Expanded => {
     const entries: Record<string, Settings> = {};
     const joints: Settings[] = [];

@@ -16,6 +16,7 @@ export const drawer = assembly({
   makes:
     "Its parts are `left-side`, `right-side`, `box-front`, `box-back`, `bottom-panel`, `false-front`, `left-runner`, `right-runner`, `left-packing` and `right-packing`.",
   settings: drawerSettings,
+  moves: true,
   expand: (said: Said, site: Site): Expanded => {
     if (!said.walls && !said["runs on"]) tellNoWalls(said, site);
     const runs = runsOf(said, site);

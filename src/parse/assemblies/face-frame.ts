@@ -32,6 +32,7 @@ export const faceFrame = assembly({
   makes:
     "Its parts are `left-stile`, `right-stile`, `bottom-rail`, `top-rail`, and between openings `stile-1` and `rail-1`; its spaces `opening`, and in it `opening-1` or the name that you give; what an opening holds is NAME-door, NAME-drawer or NAME-drawer-1.",
   settings: own,
+  before: "case",
   expand: (said: Said, site: Site): Expanded => {
     const { write } = site;
     const entries: Record<string, Settings> = {};

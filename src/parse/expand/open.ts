@@ -173,7 +173,7 @@ function openAssembly(entry: Entry, kind: AnyAssembly, path: readonly string[], 
   const before = where.findings.length;
   const read = kind.settings.read({ ...value, entries: rest }, where);
   if (read === undefined || where.findings.slice(before).some(({ severity }) => severity === "error")) return [];
-  const standing: Standing = { path: path.join("."), assembly: kind, said };
+  const standing: Standing = { path: path.join("."), assembly: kind, said, node: value };
   const write = writer(key.at);
   const site: Site = {
     name: path.at(-1) ?? "",
@@ -205,7 +205,8 @@ function openAssembly(entry: Entry, kind: AnyAssembly, path: readonly string[], 
     return [];
   }
   const inside = [...progress.inside, kind.kind];
-  return [{ key, value: { ...openEntries(opened, path, { ...progress, inside }), opened: kind.kind } }];
+  const apart = kind.moves && progress.inside.length > 0 ? ({ apart: true } as const) : {};
+  return [{ key, value: { ...openEntries(opened, path, { ...progress, inside }), opened: kind.kind, ...apart } }];
 }
 
 const sizeOf = (node: Node): number =>

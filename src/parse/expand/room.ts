@@ -41,7 +41,7 @@ export function placedIn(
 ): Settings {
   const fallback = (end: 0 | 1): TextNode => fallBack(standing, axis, end, around, write, beyond);
   const dropped = axis === "up" ? droppedLink(standing, around) : undefined;
-  const own = standing.said.filter((each) => each.axis === axis && each !== dropped);
+  const own = saidOf(standing, axis, around).filter((each) => each !== dropped);
   const { statements, roles } = stated(own, axis, write, (end) => write`${fallback(end)}`);
   if (axis === "up" && standing.assembly?.flat) {
     if (roles.size === 0) statements.top = fallback(1);
@@ -99,15 +99,34 @@ export function likeIn({ said }: Standing, axis: Axis, name: TextNode, write: Wr
 
 /** Statements of place in the direction in which a thing is as thick as its stock: those of the maker, or else where this face lies. */
 export function thinIn(standing: Standing, axis: Axis, face: Face, around: Surroundings, write: Writer): Settings {
-  const own = standing.said.filter((each) => each.axis === axis);
+  const own = saidOf(standing, axis, around);
   if (own.some(({ roles }) => roles.length > 0))
     return Object.fromEntries(own.map(({ key, entry }) => [key, entry.value]));
+  const behind = behindOf(standing, around);
+  if (behind !== null && saysItsFront(behind, around)) return { back: write`${boxOf(behind)}.front` };
   const end = FACES[axis][0] === face ? 0 : 1;
   return { [face]: fallBack(standing, axis, end, around, write, (_, from) => from) };
 }
 
 /** Where an end lies when nothing is said of it. */
 function fallBack(
+  standing: Standing,
+  axis: Axis,
+  end: 0 | 1,
+  around: Surroundings,
+  write: Writer,
+  beyond: (face: Face, from: TextNode) => TextNode,
+): TextNode {
+  const face = FACES[axis][end];
+  const behind = behindOf(standing, around);
+  if (behind !== null && axis !== "deep") return write`${boxOf(behind)}.${face}`;
+  if (behind !== null) return fallBackOf(behind, axis, end, around, write, beyond);
+  const before = face === "front" ? beforeOf(standing, around) : null;
+  return before === null ? fallBackOf(standing, axis, end, around, write, beyond) : write`${boxOf(before)}.back`;
+}
+
+/** The same of what has no frame before it. */
+function fallBackOf(
   standing: Standing,
   axis: Axis,
   end: 0 | 1,
@@ -125,7 +144,7 @@ function fallBack(
   if (load !== null) return write`${boxOf(load)}.${face}`;
   const below = standing.assembly?.footprint ? bearerOf(standing, around) : null;
   if (below !== null && axis !== "up" && !leads(standing, below, axis, around))
-    return beyond(face, write`${boxOf(below)}.${face}`);
+    return beyond(face, write`${boxOf((face === "front" ? beforeOf(below, around) : null) ?? below)}.${face}`);
   return write`outside.${face}`;
 }
 
@@ -136,15 +155,52 @@ const loadOf = (standing: Standing, axis: Axis, around: Surroundings): Standing 
     const stands = each.assembly !== null && on !== undefined && isCalled(standing, named(on));
     if (!stands || each.assembly?.flat) return false;
     const cover = coverOf(each, around);
-    return rolesIn(each.said, axis).size > 0 || (cover !== null && leads(cover, each, axis, around));
+    return rolesIn(saidOf(each, axis, around), axis).size > 0 || (cover !== null && leads(cover, each, axis, around));
   }) ?? null;
+
+/** What a frame stands before, where that is an assembly of the piece. */
+function behindOf({ assembly, node }: Standing, around: Surroundings): Standing | null {
+  const of = assembly?.before && node ? settingOf(node, squash(assembly.before))?.value : undefined;
+  if (of?.kind !== "text") return null;
+  return around.all.find((each) => each.assembly !== null && isCalled(each, pathOf(of))) ?? null;
+}
+
+/** The frame that stands before this. */
+const beforeOf = (standing: Standing, around: Surroundings): Standing | null =>
+  around.all.find((each) => each.assembly?.before && behindOf(each, around)?.path === standing.path) ?? null;
+
+/**
+ * What the maker says of a place in a direction. That of two one stands behind the other follows from the frame's `case`: then it does not say
+ * where that lies.
+ */
+function saidOf(standing: Standing, axis: Axis, around: Surroundings): readonly Said[] {
+  const own = standing.said.filter((each) => each.axis === axis);
+  if (axis !== "deep") return own;
+  const [before, behind] = [beforeOf(standing, around), behindOf(standing, around)];
+  return own.filter(
+    (each) =>
+      !(each.key === "behind" && before !== null && isCalled(before, named(each))) &&
+      !(each.key === "in front of" && behind !== null && isCalled(behind, named(each))),
+  );
+}
+
+/** Whether a case says where its front is, and not by the frame before it. */
+function saysItsFront(standing: Standing, around: Surroundings): boolean {
+  const own = saidOf(standing, "deep", around);
+  const name = beforeOf(standing, around)?.path.split(".").at(-1) ?? "";
+  const isFrame = ({ entry: { value } }: Said): boolean =>
+    value.kind === "text" && value.text.split(/[^\w.-]+/u).some((word) => word.split(".").includes(name));
+  const roles = rolesIn(own, "deep");
+  return (roles.has("low") || (roles.has("high") && roles.has("extent"))) && !own.some(isFrame);
+}
 
 const boxOf = (standing: Standing): string => (standing.assembly === null ? standing.path : `${standing.path}.room`);
 
 /** Whether the upper of two gives the lower its place in a direction, or takes it from there. */
-const leads = (upper: Standing, lower: Standing, axis: Axis, { outside }: Surroundings): boolean =>
-  rolesIn(upper.said, axis).size > 0 ||
-  (lower.assembly !== null && rolesIn(lower.said, axis).size === 0 && outside.has(axis));
+const leads = (upper: Standing, lower: Standing, axis: Axis, around: Surroundings): boolean => {
+  const says = (standing: Standing): boolean => rolesIn(saidOf(standing, axis, around), axis).size > 0;
+  return says(upper) || (lower.assembly !== null && !says(lower) && around.outside.has(axis));
+};
 
 /** What a statement such as `on:` names. */
 const named = ({ entry }: Said): string => (entry.value.kind === "text" ? pathOf(entry.value) : "");

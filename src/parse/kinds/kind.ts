@@ -16,6 +16,8 @@ export interface Where {
   readonly at: Span;
   /** The group in whose settings it stands; absent outside of groups. */
   readonly home?: readonly string[];
+  /** The innermost group there that the maker has named; what an assembly makes has other names. */
+  readonly named?: readonly string[];
   readonly findings: Finding[];
   /** Things that have a setting of this squashed name: where a misplaced one may belong. */
   readonly owners: (key: string) => readonly string[];

@@ -9,7 +9,7 @@ import { readName } from "../kinds/named.ts";
 import { settings } from "../kinds/settings.ts";
 import { LIMITS } from "../limits.ts";
 import { RESERVED_NAMES, squash } from "../names.ts";
-import { type Entry, type MapNode, type Node, settingOf } from "../yaml/nodes.ts";
+import { type Entry, type MapNode, type Node, settingOf, type TextNode } from "../yaml/nodes.ts";
 import { fittings } from "./fittings.ts";
 import { joints } from "./joints.ts";
 import { part, partDraft } from "./part.ts";
@@ -57,7 +57,7 @@ function readEntry(entry: Entry, above: readonly string[], count: { parts: numbe
   const kind = settingOf(value, "kind");
   if (kind?.value.kind === "text" && squash(kind.value.text) === "space") return readSpace(value, kind, path, here);
   if (kind !== undefined) return tellWrong(here, kind.value, "the name of a kind of assembly") ?? NOTHING;
-  if (value.opened || !isPart(value)) return readGroup(value, path, key.at, count, here);
+  if (value.opened || !isPart(value)) return readGroup(value, path, key, count, here);
   count.parts += 1;
   if (count.parts > LIMITS.parts.limit) {
     if (count.parts === LIMITS.parts.limit + 1)
@@ -70,21 +70,22 @@ function readEntry(entry: Entry, above: readonly string[], count: { parts: numbe
     tell(here, key, missingKey(key.at, { what: `\`${key.text}\``, key: "made of" }));
   return {
     ...NOTHING,
-    nodes: [{ ...partDraft(read, path, key.at, here), ...madeBy(value) }],
+    nodes: [{ ...partDraft(read, path, key.at, here), ...madeBy(value, where) }],
   };
 }
 
-/** Whether an assembly wrote it. */
-const madeBy = ({ entries: [first] }: MapNode): { readonly made?: true } => (first?.key.made ? { made: true } : {});
+/** The assembly that wrote it, if one did. */
+const madeBy = ({ entries: [first] }: MapNode, { named }: Where): { readonly made?: readonly string[] } =>
+  first?.key.made ? { made: named ?? [] } : {};
 
 function readGroup(
-  { entries }: MapNode,
+  { entries, apart }: MapNode,
   path: readonly string[],
-  at: NodeDraft["at"],
+  { at, made }: TextNode,
   count: { parts: number },
   where: Where,
 ): PieceDraft {
-  const inside: Where = { ...where, home: path };
+  const inside: Where = { ...where, home: path, ...(!made && { named: path }) };
   const listed = (word: string): readonly Entry[] =>
     entries.filter(({ key, value }) => squash(key.text) === word && value.kind === "list");
   const [ofJoints, ofFittings] = [listed("joints"), listed("fittings")];
@@ -93,7 +94,7 @@ function readGroup(
   const own = ofJoints.flatMap(({ value }) => joints.read(value, inside) ?? []);
   const fitted = ofFittings.flatMap(({ value }) => fittings.read(value, inside) ?? []);
   return {
-    nodes: [{ kind: "group", path, at, children: read.flatMap(({ nodes }) => nodes) }],
+    nodes: [{ kind: "group", path, at, children: read.flatMap(({ nodes }) => nodes), ...(apart && { apart }) }],
     joints: [...read.flatMap((each) => each.joints), ...own],
     fittings: [...read.flatMap((each) => each.fittings), ...fitted],
   };
@@ -108,7 +109,7 @@ function readSpace(node: MapNode, kind: Entry, path: readonly string[], where: W
   const placed = placesOf(read.said);
   return {
     ...NOTHING,
-    nodes: [{ ...madeBy(node), kind: "part", path, at: where.at, space: true, placing: placed, shapes: [] }],
+    nodes: [{ ...madeBy(node, where), kind: "part", path, at: where.at, space: true, placing: placed, shapes: [] }],
   };
 }
 

@@ -30,6 +30,8 @@ export interface MapNode extends Base {
   readonly flow: boolean;
   /** The kind of assembly that was opened into it: a group, whatever its parts are called. */
   readonly opened?: string;
+  /** Not meant by the name of what holds it: a door, a drawer. */
+  readonly apart?: true;
 }
 export interface ListNode extends Base {
   readonly kind: "list";

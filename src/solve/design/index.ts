@@ -176,7 +176,7 @@ function solve(written: Draft): Outcome<Design> {
     ...wishesOf(draft, directory, finished),
     ...workshopOf(draft),
   };
-  const made = (id: string): boolean => directory.byId.get(id)?.draft.made === true;
+  const made = (id: string): boolean => directory.byId.get(id)?.draft.made !== undefined;
   if (!hasErrors(findings)) findings.push(...judge(result, outside, draft, made, print));
   return hasErrors(findings) ? { findings } : { value: withDrills(result), findings };
 }

@@ -13,7 +13,10 @@ export interface Directory {
   readonly byId: ReadonlyMap<string, Entry>;
 }
 
-export function createDirectory({ entries, groups, failed }: Expansion, report: (finding: Finding) => void): Directory {
+export function createDirectory(
+  { entries, groups, apart, failed }: Expansion,
+  report: (finding: Finding) => void,
+): Directory {
   const things = new Map<string, Entry[]>();
   const put = (name: string, entry: Entry): void => {
     const list = things.get(name);
@@ -25,7 +28,10 @@ export function createDirectory({ entries, groups, failed }: Expansion, report: 
     if (entry.copy) put(entry.path.slice(0, -1).join("."), entry);
   }
   for (const group of groups) {
-    const inside = entries.filter((entry) => entry.id.startsWith(`${group}.`));
+    const others = [...apart].filter((path) => path.startsWith(`${group}.`));
+    const inside = entries.filter(
+      ({ id }) => id.startsWith(`${group}.`) && !others.some((path) => id.startsWith(`${path}.`)),
+    );
     // A group is its wood; where it has none, the room that it keeps.
     const wood = inside.filter((entry) => !entry.draft.space);
     for (const entry of wood.length > 0 ? wood : inside) put(group, entry);

@@ -15,6 +15,8 @@ export interface Expansion {
   readonly entries: readonly Entry[];
   /** Paths of the groups, mirrored ones included, outermost first. */
   readonly groups: readonly string[];
+  /** Those of them that the names of groups around them do not mean. */
+  readonly apart: ReadonlySet<string>;
   /** Paths of parts that could not be opened; the maker has been told, and what names them needs no telling. */
   readonly failed: readonly (readonly string[])[];
 }
@@ -30,6 +32,7 @@ export function expand(
   const nodes = flatten(draft.piece);
   const paths = nodes.map((node) => node.path);
   const groups: string[] = [];
+  const apart = new Set<string>();
   const failed: (readonly string[])[] = [];
   const filled = new Map<PartDraft, PartDraft | null>();
 
@@ -75,6 +78,7 @@ export function expand(
   const open = (node: NodeDraft, seen: readonly NodeDraft[]): readonly Entry[] => {
     if (node.kind === "group") {
       groups.push(node.path.join("."));
+      if (node.apart) apart.add(node.path.join("."));
       return node.children.flatMap((child) => noted(child, seen));
     }
     if (node.mirrorOf) return mirrored(node, node.mirrorOf, seen);
@@ -120,10 +124,11 @@ export function expand(
     const mark = groups.length;
     const originals = open(model, [...seen, model]);
     // Groups inside the model were noted under its own name: here they belong to the reflection.
-    const renamed = groups
-      .splice(mark)
-      .map((path) => [...node.path, ...path.split(".").slice(model.path.length)].join("."));
-    groups.push(...renamed);
+    for (const path of groups.splice(mark)) {
+      const renamed = [...node.path, ...path.split(".").slice(model.path.length)].join(".");
+      groups.push(renamed);
+      if (apart.has(path)) apart.add(renamed);
+    }
     const axis = indexOf(node.about.value);
     return originals.map((original) => {
       const path = [...node.path, ...original.path.slice(model.path.length)];
@@ -145,7 +150,7 @@ export function expand(
     return entries;
   };
   const entries = draft.piece.flatMap((node) => noted(node, []));
-  return { entries, groups, failed };
+  return { entries, groups, apart, failed };
 }
 
 export const flatten = (nodes: readonly NodeDraft[]): readonly NodeDraft[] =>

@@ -6,13 +6,14 @@ import { add, compare, equal, half, subtract, ZERO } from "../../../units/ration
 import type { Box, Stock } from "../../design.ts";
 import type { Directory } from "../expand/directory.ts";
 import type { Entry } from "../expand/entry.ts";
-import type { Cells, Link } from "../sizes/cells.ts";
+import type { Cells } from "../sizes/cells.ts";
 import type { Scope } from "../sizes/evaluate.ts";
 import { type AxisIndex, axisAt, faceAxis, faceOf, INDICES, isHigh, mirrorValue, opposite, triple } from "../space.ts";
 import { attitudeOf, type Frame, type Stance } from "./attitude.ts";
 import { chooseStance } from "./choose-stance.ts";
 import type { End } from "./ends.ts";
 import { type MarkedSpan, markable, marked } from "./marking.ts";
+import { placeOf } from "./place-of.ts";
 import { boardStatements, openCount, openStatements, placedStatements, type Reach } from "./read-placing.ts";
 import { createSlants, type Slants } from "./slants.ts";
 import { solveSpan } from "./span.ts";
@@ -39,14 +40,6 @@ export interface PlacesContext {
   readonly scope: (entry: Entry) => Scope;
   readonly report: (finding: Finding) => void;
   readonly print: (length: Length) => string;
-}
-
-/** The word by which a part lies at another in a direction, where there is one: `on`, `under`, `behind`. */
-function linkOf({ id, path, draft }: Entry, axis: AxisIndex): Link | undefined {
-  const said = draft.placing.find(
-    (place) => place.word === "against" && faceAxis(place.face) === axis && !place.offset,
-  );
-  return said && { word: said.key, of: path.length > 1 ? path.slice(0, -1).join(".") : id, at: said.at };
 }
 
 /** The key of what an end says of its face. */
@@ -106,7 +99,13 @@ export function createPlaces(context: PlacesContext): Places {
       return low && high && subtract(high, low);
     }
     if (stance && said) {
-      const exact = cells.get(`extent ${entry.id} ${axis}`, `${entry.id}.${axisAt(axis)}`, said.at, said.value);
+      const exact = cells.get(
+        `extent ${entry.id} ${axis}`,
+        `${entry.id}.${axisAt(axis)}`,
+        said.at,
+        said.value,
+        placeOf(entry, axis),
+      );
       return exact && markable(entry, axis, stance, context.draft, exact);
     }
     const found = span(entry, axis);
@@ -123,7 +122,7 @@ export function createPlaces(context: PlacesContext): Places {
         const exact = stance && solveSpan(entry, axis, stance.statements[axis], context);
         return exact && marked(entry, axis, stance, context.draft, exact);
       },
-      linkOf(entry, axis),
+      placeOf(entry, axis),
     );
 
   const leftOver = (entry: Entry, axis: AxisIndex): Length => {
@@ -216,7 +215,7 @@ export function createPlaces(context: PlacesContext): Places {
           name: entry.id,
           direction: axisAt(flat),
           room: context.print(room),
-          made: entry.draft.made === true,
+          made: entry.draft.made !== undefined,
         }),
       );
       return null;

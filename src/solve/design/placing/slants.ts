@@ -87,7 +87,7 @@ export function createSlants(context: SlantsContext): Slants {
             name: entry.id,
             direction: axisAt(axis),
             room: context.print(ZERO),
-            made: entry.draft.made === true,
+            made: entry.draft.made !== undefined,
           }),
         );
         return null;

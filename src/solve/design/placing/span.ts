@@ -57,7 +57,7 @@ function spanOf(entry: Entry, axis: AxisIndex, statements: readonly Statement[],
         name: entry.id,
         direction: axisAt(axis),
         room: context.print(room),
-        made: entry.draft.made === true,
+        made: entry.draft.made !== undefined,
       }),
     );
     return null;

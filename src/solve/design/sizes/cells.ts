@@ -1,6 +1,7 @@
 import type { Finding } from "../../../findings/finding.ts";
 import { circle } from "../../../findings/rules/circle.ts";
 import type { Span } from "../../../findings/span.ts";
+import type { Axis } from "../../../parse/draft.ts";
 
 /** Values that are worked out when first asked for, once, in whatever order they need each other. */
 export interface Cells {
@@ -8,10 +9,18 @@ export interface Cells {
    * The value called `key`, computed by `compute` the first time. `label` and `at` name it for the maker.
    * Null means that it could not be worked out and that the maker has been told why.
    */
-  get<T>(key: string, label: string, at: Span, compute: () => T | null, link?: Link | undefined): T | null;
+  get<T>(key: string, label: string, at: Span, compute: () => T | null, about?: About): T | null;
 }
 
-/** A word such as `on`, by which something takes its place from something else, and what says it. */
+/** What a value says of the place of a thing, by the maker's name for that. */
+export interface About {
+  readonly thing: string;
+  readonly axis: Axis;
+  /** What the maker says there that rests on something else. */
+  readonly links: readonly Link[];
+}
+
+/** A word such as `on` or `front`, by which something takes its place from something else, and what says it. */
 export interface Link {
   readonly word: string;
   readonly of: string;
@@ -19,17 +28,26 @@ export interface Link {
 }
 
 interface Busy {
-  readonly link: Link | undefined;
+  readonly about: About | undefined;
   readonly key: string;
   readonly label: string;
   readonly at: Span;
+}
+
+/** Who needs whom, and in which direction where it is one: each thing once, what an assembly makes of itself left out. */
+function inMakersWords(ring: readonly Busy[]): { readonly names: readonly string[]; readonly axis: Axis | null } {
+  const all = ring.map(({ about, label }) => about?.thing ?? label);
+  const names = all.filter((name, i) => name !== all[(i + all.length - 1) % all.length]);
+  if (names.length < 2) return { names: ring.map(({ label }) => label), axis: null };
+  const axes = new Set(ring.map(({ about }) => about?.axis ?? null));
+  return { names, axis: axes.size === 1 ? ([...axes][0] ?? null) : null };
 }
 
 export function createCells(report: (finding: Finding) => void): Cells {
   const known = new Map<string, unknown>();
   const busy: Busy[] = [];
   return {
-    get<T>(key: string, label: string, at: Span, compute: () => T | null, link?: Link): T | null {
+    get<T>(key: string, label: string, at: Span, compute: () => T | null, about?: About): T | null {
       if (known.has(key)) return known.get(key) as T | null;
       const start = busy.findIndex((b) => b.key === key);
       if (start >= 0) {
@@ -37,18 +55,18 @@ export function createCells(report: (finding: Finding) => void): Cells {
         // Told once, at whichever member stands first in the source, however the circle was entered.
         const first = ring.reduce((a, b) => (b.at.start < a.at.start ? b : a));
         const turned = [...ring.slice(ring.indexOf(first)), ...ring.slice(0, ring.indexOf(first))];
-        const links = turned.flatMap(({ link }) => link ?? []);
+        const links = turned.flatMap(({ about }) => about?.links ?? []);
         const [begins, ...others] = links.length > 0 ? links : turned;
         report(
           circle(
             begins?.at ?? first.at,
-            { names: turned.map((b) => b.label), links },
+            { ...inMakersWords(turned), links },
             { also: others.map((b) => ({ at: b.at, label: "this needs it in turn" })) },
           ),
         );
         return null;
       }
-      busy.push({ key, label, at, link });
+      busy.push({ key, label, at, about });
       const value = compute();
       busy.pop();
       known.set(key, value);
