@@ -1,7 +1,6 @@
 import { stepExample } from "../example.ts";
 import { rule } from "../finding.ts";
-
-const WAYS = { across: "from left to right", deep: "from front to back", up: "from the floor up" } as const;
+import { WAYS } from "../ways.ts";
 
 export const circle = rule<{
   readonly names: readonly string[];

@@ -1,17 +1,21 @@
 import { stepExample } from "../example.ts";
 import { rule } from "../finding.ts";
 import { bothOf } from "../name-some.ts";
+import { WAYS } from "../ways.ts";
 
 export const partsOverlap = rule<{
   readonly first: string;
   readonly second: string;
   readonly by: string;
+  /** The direction in which that is; null where it is none of the three. */
+  readonly way: keyof typeof WAYS | null;
   /** Whether both are made by assemblies. */
   readonly made: boolean;
 }>({
   name: "parts-overlap",
   severity: "error",
-  message: (a) => `${a.first} and ${a.second} are in the same place: they overlap by ${a.by}`,
+  message: (a) =>
+    `${a.first} and ${a.second} are in the same place: they overlap by ${a.by}${a.way ? `, ${WAYS[a.way]}` : ""}`,
   help: (a) =>
     a.made
       ? `${bothOf(a.first, a.second)}: change the settings here so that there is room for both`

@@ -179,8 +179,8 @@ function saidOf(standing: Standing, axis: Axis, around: Surroundings): readonly 
   const [before, behind] = [beforeOf(standing, around), behindOf(standing, around)];
   return own.filter(
     (each) =>
-      !(each.key === "behind" && before !== null && isCalled(before, named(each))) &&
-      !(each.key === "in front of" && behind !== null && isCalled(behind, named(each))),
+      !(each.key === "behind" && before !== null && isOf(before, named(each))) &&
+      !(each.key === "in front of" && behind !== null && isOf(behind, named(each))),
   );
 }
 
@@ -209,6 +209,10 @@ const link = (standing: Standing, key: "on" | "under"): Said | undefined =>
   standing.said.find((each) => each.key === key);
 const isCalled = (standing: Standing, name: string): boolean =>
   standing.path === name || standing.path.endsWith(`.${name}`);
+
+/** Whether a name is that of a thing, or of something in it. */
+const isOf = (standing: Standing, name: string): boolean =>
+  name.split(".").some((_, i, words) => isCalled(standing, words.slice(0, i + 1).join(".")));
 
 /** The assembly that covers another: named by its `under`, or standing `on` it. */
 function coverOf(standing: Standing, around: Surroundings): Standing | null {

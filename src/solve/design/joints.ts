@@ -3,7 +3,7 @@ import { headNotInJoint } from "../../findings/rules/head-not-in-joint.ts";
 import { jointDoesNotTouch } from "../../findings/rules/joint-does-not-touch.ts";
 import { partsOverlap } from "../../findings/rules/parts-overlap.ts";
 import { shoulderStandsOpen } from "../../findings/rules/shoulder-stands-open.ts";
-import { type Contact, distance, inverse, overlapDepth, placed } from "../../geometry/index.ts";
+import { type Contact, distance, inverse, placed } from "../../geometry/index.ts";
 import type { JointDraft, Method } from "../../parse/draft.ts";
 import { type Length, TOLERANCE } from "../../units/length.ts";
 import { max, rational, toNumber } from "../../units/rational.ts";
@@ -20,6 +20,7 @@ import { CRAFTS } from "./joinery/crafts.ts";
 import { openShoulder, taperBeside } from "./joinery/shoulder.ts";
 import { standsApart } from "./joinery/touch.ts";
 import type { Jointed } from "./joinery/work.ts";
+import { overlapOf } from "./overlap.ts";
 import { common } from "./space.ts";
 import { placedArrangement } from "./turning.ts";
 
@@ -162,10 +163,10 @@ const isPassed = ({ draft, touch }: Jointed["joining"], join: Member, to: Member
 /** Parts that were joined and do not touch: they lie in each other, or apart. */
 function reportApart({ draft, to: mate }: Jointed["joining"], join: Part, to: Part, context: JointsContext): void {
   const { report, print } = context;
-  const inside = overlapDepth(join.solid, to.solid);
-  if (inside > TOLERANCE) {
-    const by = print(rational(Math.round(inside)));
-    const names = { first: join.id, second: to.id, by, made: draft.made === true };
+  const overlap = overlapOf(join, to);
+  if (overlap) {
+    const { way } = overlap;
+    const names = { first: join.id, second: to.id, by: print(overlap.by), way, made: draft.made === true };
     report(partsOverlap(mate.at, names, { also: [{ at: draft.at, label: "joined here" }] }));
     return;
   }

@@ -3,12 +3,13 @@ import { outsideMissed } from "../../findings/rules/outside-missed.ts";
 import { partFloats } from "../../findings/rules/part-floats.ts";
 import { partsOverlap } from "../../findings/rules/parts-overlap.ts";
 import { shapeLeavesNothing } from "../../findings/rules/shape-leaves-nothing.ts";
-import { contact, exactBounds, isEmpty, overlapDepth } from "../../geometry/index.ts";
+import { contact, exactBounds, isEmpty } from "../../geometry/index.ts";
 import type { Draft } from "../../parse/draft.ts";
-import { type Length, TOLERANCE } from "../../units/length.ts";
-import { absolute, less, min, rational, subtract } from "../../units/rational.ts";
+import type { Length } from "../../units/length.ts";
+import { absolute, less, min, subtract } from "../../units/rational.ts";
 import type { Box, Design, Part } from "../design.ts";
 import { ON_FLOOR } from "./hardware/fitters.ts";
+import { overlapOf } from "./overlap.ts";
 import { axisAt, enclosing, faceOf, INDICES, withAxis } from "./space.ts";
 
 type Print = (length: Length) => string;
@@ -35,14 +36,14 @@ export function judge(
 function overlaps({ parts }: Design, made: (id: string) => boolean, print: Print): readonly Finding[] {
   return parts.flatMap((a, i) =>
     parts.slice(i + 1).flatMap((b) => {
-      const depth = overlapDepth(a.solid, b.solid);
-      if (depth <= TOLERANCE) return [];
-      const by = print(rational(Math.round(depth)));
+      const overlap = overlapOf(a, b);
+      if (!overlap) return [];
+      const { way } = overlap;
       const both = made(a.id) && made(b.id);
       return [
         partsOverlap(
           b.at,
-          { first: a.id, second: b.id, by, made: both },
+          { first: a.id, second: b.id, by: print(overlap.by), way, made: both },
           { also: [{ at: a.at, label: "the other part" }] },
         ),
       ];

@@ -1,3 +1,4 @@
+import { readFileSync } from "node:fs";
 import { describe, expect, test } from "vitest";
 import { toInches } from "../../../src/units/length.ts";
 import { said } from "../../examples/compiled.ts";
@@ -68,4 +69,109 @@ describe("a face frame", () => {
       expect(said(findings).join("\n")).toMatch(/a face frame with `openings`/);
     }
   });
+});
+
+/** The piece that the reference shows, of 32 × 18 × 34: a top, a plinth, a case and a frame. */
+const shown = /\*\*A face frame\*\*[\s\S]*?\n\n((?: {4}.*\n)+)/.exec(
+  readFileSync(new URL("../../../scripts/docs/preface.md", import.meta.url), "utf8"),
+)?.[1] as string;
+const stood = (...changes: readonly (readonly [string, string])[]) =>
+  changes.reduce(
+    (text, [from, to]) => {
+      if (!text.includes(from)) throw new Error(`no ${from}`);
+      return text.replace(from, to);
+    },
+    `plan: 1
+title: Framed cabinet
+units: inch
+outside: { width: 32, depth: 18, height: 34 }
+stock:
+  ply: { sold as: 3/4 plywood, measures: 3/4 }
+  thin: { sold as: 1/4 plywood, measures: 1/4 }
+  maple: { wood: hard maple, sold as: 4/4, planed to: 3/4 }
+${shown.replaceAll(/^ {4}/gmu, "")}`,
+  );
+const boxes = (text: string, ids: readonly string[]) => {
+  const { parts } = soundDesign(text);
+  return ids.map((id) => {
+    const { body } = parts.find((part) => part.id === id) ?? expect.fail(`no ${id}`);
+    return [0, 1, 2].map((i) => [body.low[i as 0], body.high[i as 0]].map(toInches));
+  });
+};
+
+describe("a face frame has the place of its case", () => {
+  // Overhangs of 3/4 at both ends and in front; plinth of 3; top, frame and ply 3/4.
+  const FRAME = ["frame.left-stile", "cabinet.left-side"];
+  const BOXES = [
+    [
+      [0.75, 2.25],
+      [0.75, 1.5],
+      [3, 33.25],
+    ],
+    [
+      [0.75, 1.5],
+      [1.5, 18],
+      [3, 33.25],
+    ],
+  ];
+  test.each([
+    ["as the reference shows it", []],
+    ["behind: frame", [["kind: case,", "kind: case, behind: frame,"]]],
+    ["behind: a stile", [["kind: case,", "kind: case, behind: frame.left-stile,"]]],
+    ["in front of: cabinet", [["case: cabinet,", "case: cabinet, in front of: cabinet,"]]],
+    [
+      "both",
+      [
+        ["kind: case,", "kind: case, behind: frame,"],
+        ["case: cabinet,", "case: cabinet, in front of: cabinet,"],
+      ],
+    ],
+    ["the front of the case", [["kind: case,", "kind: case, front: 1 1/2,"]]],
+  ] as const)("%s", (_, changes) => {
+    expect(boxes(stood(...changes), FRAME)).toEqual(BOXES);
+  });
+
+  test("what is said of it comes first", () => {
+    expect(boxes(stood(["case: cabinet,", "case: cabinet, left: 0,"]), ["frame.left-stile"])[0]?.[0]).toEqual([0, 1.5]);
+  });
+
+  test("its drawers are not meant by its name", () => {
+    const drawer = "{ high: 8, drawer: { made of: ply, bottom: thin } }";
+    const text = stood([" 8,", ` ${drawer},`], ["kind: case,", "kind: case, behind: frame,"]);
+    const { findings } = designOf(text);
+    expect(said(findings).join("\n")).not.toMatch(/circle/);
+    expect(
+      boxes(
+        stood([
+          "piece:",
+          "piece:\n  rule: { kind: space, front: 0, back: frame.back, left: 0, right: 1, bottom: 0, top: 1 }",
+        ]),
+        FRAME,
+      ),
+    ).toEqual(BOXES);
+  });
+
+  test("a circle with the top is told in the names of the plan", () => {
+    const { findings } = designOf(
+      stood(
+        ["case: cabinet,", "case: cabinet, front: worktop.footprint.front,"],
+        ["kind: case,", "kind: case, front: 1,"],
+      ),
+    );
+    expect(findings.map(({ message, help }) => [message, help])).toEqual([
+      [
+        "these need each other: frame → worktop → frame, from front to back",
+        "leave out the `front` of frame, or give one of them its own measure",
+      ],
+    ]);
+  });
+});
+
+test("parts in one place are told with the direction", () => {
+  const { findings } = designOf(
+    stood(["case: cabinet,", "case: cabinet, front: 2,"], ["kind: case,", "kind: case, front: 2 1/2,"]),
+  );
+  expect(findings[0]?.message).toBe(
+    "frame.left-stile and cabinet.left-side are in the same place: they overlap by 1/4 in, from front to back",
+  );
 });

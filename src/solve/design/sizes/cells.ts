@@ -16,8 +16,9 @@ export interface Cells {
 export interface About {
   readonly thing: string;
   readonly axis: Axis;
-  /** What the maker says there that rests on something else. */
+  /** Words of the maker's by which it lies at something else, and formulas that name something. */
   readonly links: readonly Link[];
+  readonly formulas: readonly Link[];
 }
 
 /** A word such as `on` or `front`, by which something takes its place from something else, and what says it. */
@@ -55,7 +56,8 @@ export function createCells(report: (finding: Finding) => void): Cells {
         // Told once, at whichever member stands first in the source, however the circle was entered.
         const first = ring.reduce((a, b) => (b.at.start < a.at.start ? b : a));
         const turned = [...ring.slice(ring.indexOf(first)), ...ring.slice(0, ring.indexOf(first))];
-        const links = turned.flatMap(({ about }) => about?.links ?? []);
+        const said = turned.flatMap(({ about }) => about?.links ?? []);
+        const links = said.length > 0 ? said : turned.flatMap(({ about }) => about?.formulas ?? []);
         const [begins, ...others] = links.length > 0 ? links : turned;
         report(
           circle(
