@@ -27,7 +27,8 @@ export const slideNeedsPacking = rule<{
   severity: "error",
   message: (a) => `${a.part} stands ${a.lap} in the way of the slide of ${a.drawer}`,
   label: (a) => `laps ${a.lap} beyond ${a.wall}`,
-  help: (a) => `put packing ${a.lap} thick between the slide and ${a.wall} (packing: the name of a stock as thick)`,
+  help: (a) =>
+    `put packing ${a.lap} thick between the slide and ${a.wall} (packing: the name of a stock as thick); or make ${a.part} lap as much as a stock is thick that you have: as wide as ${a.wall} and the packing are thick together`,
   explain: `A face frame, or whatever else stands before the side of a case, often laps inside it. A slide that is screwed to the side then runs into the stile. Packing exactly as thick
 as the lap brings it forward; the opening of the drawer is that of the frame.`,
   wrong: framed(""),

@@ -14,7 +14,8 @@ export const slideSideSpace = rule<{
 }>({
   name: "slide-side-space",
   severity: "warning",
-  message: (a) => `there is ${a.gap} between ${a.side} and ${a.wall}; the ${a.kind} wants ${a.low} to ${a.high}`,
+  message: (a) =>
+    `there is ${a.gap} between ${a.side} and ${a.wall}; the ${a.kind} wants ${a.low === a.high ? a.low : `${a.low} to ${a.high}`}`,
   label: (a) => (a.short ? `${a.by} too little: the drawer binds` : `${a.by} too much: the slide comes apart`),
   help: (a) =>
     a.short

@@ -4,6 +4,7 @@ import { drawerExample } from "../../../src/findings/drawer-example.ts";
 import type { Build, Check } from "../../../src/solve/build.ts";
 import { screwPlaces } from "../../../src/solve/design/slides/run.ts";
 import { inches, millimetres, toMillimetres } from "../../../src/units/length.ts";
+import { subtract, ZERO } from "../../../src/units/rational.ts";
 import { solveText } from "../../examples/compiled.ts";
 
 const checksOf = (text: string, rule: string): readonly Check[] =>
@@ -62,6 +63,24 @@ describe("checks", () => {
       ({ rule }) => rule === "slide-needs-packing",
     );
     expect(finding?.help).toMatch(/packing 3\/4 in thick/);
+  });
+  test("what wants packing is not told to be too wide besides", () => {
+    const text = readFileSync(new URL("plans/framed-drawer.yaml", import.meta.url), "utf8");
+    const rules = solveText(text.replace("    packing: packing\n", "")).findings.map(({ rule }) => rule);
+    expect(rules).toContain("slide-needs-packing");
+    expect(rules).not.toContain("slide-side-space");
+  });
+  // The slide maker's 1/2 in is 12.7 mm, less than 13.2 mm (the usual kind's range).
+  test("packing 1/32 in thicker than the lap still leaves the slides what they want", () => {
+    const text = readFileSync(new URL("plans/framed-drawer.yaml", import.meta.url), "utf8");
+    const thicker = solveText(text.replace("planed to: 3/4, widths: 1 1/2", "planed to: 25/32, widths: 1 1/2"));
+    expect(thicker.findings.map(({ rule }) => rule)).not.toContain("slide-side-space");
+    const body = (id: string) => thicker.build?.design.parts.find((part) => part.id.endsWith(id))?.body;
+    const gap = toMillimetres(
+      subtract(body("chisels.left-side")?.low[0] ?? ZERO, body("left-packing")?.high[0] ?? ZERO),
+    );
+    expect(gap).toBeGreaterThanOrEqual(12.7);
+    expect(gap).toBeLessThan(13.7);
   });
   test("a drawer weighs its wood and its contents", () => {
     const [check] = checksOf(drawerExample(), "slide-overloaded");

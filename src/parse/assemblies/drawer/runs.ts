@@ -53,15 +53,18 @@ export function runsOf(said: Said, site: Site): Runs {
   const sold = item.lengths("lengths").map(({ text }) => text);
   const least = below ? null : item.least("side space");
   const under = said.under?.value ?? (below ? item.measure("under") : null) ?? write`${site.usual("1/4", "6")}`;
+  // Packing that is a little thicker than the frame laps leaves less than the opening.
+  const both = said.packing && said.walls?.value.said.left && said.walls.value.said.right;
+  const clear = both
+    ? write`min(${opening}.across, right-packing.left - left-packing.right)`
+    : write`${opening}.across`;
   const lower = below && !above ? item.measure("lower") : null;
   const room = above ?? write`${site.usual("3/4", "19")}`;
   return {
     above: room,
     kind: below ? "under" : "side",
-    wide: below
-      ? write`${opening}.across - ${narrower} + 2 * left-side.across`
-      : write`${opening}.across - ${narrower}`,
-    widest: least && write`${opening}.across - 2 * (${least})`,
+    wide: below ? write`${clear.text} - ${narrower} + 2 * left-side.across` : write`${clear.text} - ${narrower}`,
+    widest: least && write`${clear.text} - 2 * (${least})`,
     bottom: write`${opening}.bottom + ${under}`,
     high: lower ? write`${opening}.up - ${lower}` : write`${opening}.up - ${under} - ${room}`,
     long: (from) => {

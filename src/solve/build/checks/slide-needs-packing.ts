@@ -13,10 +13,19 @@ export const slideNeedsPackingRule: Rule = (checked) =>
     drawer.slides.filter(({ joint }) => joint.method === "slides").map((slide) => judge(slide, drawer, checked)),
   );
 
+/** What stands furthest in the way of a slide, and how far, in units. */
+export function worstLap(
+  slide: SlideOf,
+  drawer: Drawer,
+  checked: Checked,
+): { readonly part: Part; readonly lap: number } {
+  const laps = stillBeside(drawer, checked).map((part) => ({ part, lap: lapOf(part, slide, drawer) }));
+  return laps.reduce((best, each) => (each.lap > best.lap ? each : best), { part: slide.wall, lap: 0 });
+}
+
 function judge(slide: SlideOf, drawer: Drawer, checked: Checked): Verdict {
   const { wall, joint } = slide;
-  const laps = stillBeside(drawer, checked).map((part) => ({ part, lap: lapOf(part, slide, drawer) }));
-  const worst = laps.reduce((best, each) => (each.lap > best.lap ? each : best), { part: wall, lap: 0 });
+  const worst = worstLap(slide, drawer, checked);
   const check = {
     ...{ rule: "slide-needs-packing", subject: joint.id, unit: "mm", basis: "geometry" },
     ...{ value: worst.lap / UNITS_PER_MM, limit: 0 },

@@ -4,12 +4,15 @@ import { half, rational, toNumber } from "../../../units/rational.ts";
 import { measureOf } from "../../design/hardware/items.ts";
 import type { Checked, Rule, Verdict } from "./check.ts";
 import { type Drawer, drawersOf, type SlideOf, spanAlong } from "./drawers/drawers.ts";
+import { worstLap } from "./slide-needs-packing.ts";
 
 /** Between a drawer's side and its case there is what the slide wants: no less, since it binds; and no more than a step of marking, which card makes up. */
 export const slideSideSpaceRule: Rule = (checked) =>
   drawersOf(checked).flatMap((drawer) => drawer.slides.flatMap((slide) => judge(slide, drawer, checked)));
 
-function judge({ onCase, side, wall, joint }: SlideOf, { motion, axis }: Drawer, checked: Checked): readonly Verdict[] {
+function judge(slide: SlideOf, drawer: Drawer, checked: Checked): readonly Verdict[] {
+  const { onCase, side, wall, joint } = slide;
+  const { motion, axis } = drawer;
   const { design, print } = checked;
   const { item } = onCase;
   const across = [0, 1].find((i) => i !== axis) as 0 | 1;
@@ -24,6 +27,8 @@ function judge({ onCase, side, wall, joint }: SlideOf, { motion, axis }: Drawer,
     basis: "the slide's own measures; what a step of marking leaves is made up with card",
   };
   if (!short && gap <= most + TOLERANCE) return [{ check: { ...check, verdict: "holds" } }];
+  // What wants packing has its space from that, and is told there.
+  if (!short && joint.method === "slides" && worstLap(slide, drawer, checked).lap > TOLERANCE) return [];
   const told = (units: number): string => print(rational(Math.round(Math.abs(units))));
   const finding = slideSideSpace(side.at, {
     ...{ drawer: motion.name, side: side.id, wall: wall.id, gap: told(gap), kind: item.kind },
