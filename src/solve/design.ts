@@ -46,6 +46,8 @@ export interface Design {
   readonly fittings: readonly Fitting[];
   /** Paths of the groups of the piece, outermost first: parts of a group are built as a unit where that is possible. */
   readonly groups: readonly string[];
+  /** Those of them that are no part of what they stand in: the drawers and doors of a case. */
+  readonly apart?: readonly string[];
   /** Where it will stand; absent: a heated house. */
   readonly site?: Site;
   /** What it hangs on; absent: nothing is said of it. */

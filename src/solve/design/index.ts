@@ -165,6 +165,7 @@ function solve(written: Draft): Outcome<Design> {
     joints,
     fittings,
     groups: expansion.groups,
+    ...(expansion.apart.size > 0 && { apart: [...expansion.apart] }),
     ...(draft.wall && { wall }),
     ...useOf(draft, { directory, measure, report }),
     rough: roughOf(draft.rough, making),

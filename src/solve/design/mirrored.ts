@@ -33,6 +33,7 @@ export function mirrorDesign(design: Design): Design {
       ),
     ),
     groups: design.groups.map(swapHands),
+    ...(design.apart && { apart: design.apart.map(swapHands) }),
     ...(design.seats && { seats: { ...design.seats, on: design.seats.on?.map(swapHands) ?? null } }),
     ...(design.finishes && { finishes: design.finishes.map(mirrorFinish) }),
     ...(design.wishes && { wishes: design.wishes.map(mirrorWish) }),

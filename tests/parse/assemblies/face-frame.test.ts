@@ -1,5 +1,7 @@
 import { readFileSync } from "node:fs";
 import { describe, expect, test } from "vitest";
+import { orderOfWork } from "../../../src/solve/build/order/order-of-work.ts";
+import type { Assembly } from "../../../src/solve/build/order/plan.ts";
 import { toInches } from "../../../src/units/length.ts";
 import { said } from "../../examples/compiled.ts";
 import { designOf, soundDesign } from "../../solve/design/plan.ts";
@@ -174,4 +176,32 @@ test("parts in one place are told with the direction", () => {
   expect(findings[0]?.message).toBe(
     "frame.left-stile and cabinet.left-side are in the same place: they overlap by 1/4 in, from front to back",
   );
+});
+
+test("a frame with a drawer is put together by itself, with its pockets on the back", () => {
+  const drawer = "{ high: 8, drawer: { made of: ply, bottom: thin, packing: maple, carries: 5 lb } }";
+  const design = soundDesign(stood([" 8,", ` ${drawer},`], ["case: cabinet,", "case: cabinet, stiles: 1 1/2,"]));
+  const { value: plan } = orderOfWork(design);
+  const members = ["left-stile", "right-stile", "top-rail", "bottom-rail", "rail-1"].map((name) => `frame.${name}`);
+  const pockets = (plan?.holes ?? []).filter(({ kind, part }) => kind === "pocket" && members.includes(part));
+  // Two in each end of three rails.
+  expect(pockets).toHaveLength(12);
+  for (const { part, at } of pockets) expect(at[1]).toEqual(design.parts.find(({ id }) => id === part)?.body.high[1]);
+  const bodies = (assembly: Assembly): readonly string[] => [
+    assembly.parts.toSorted().join(),
+    ...(assembly.kind === "union" ? [assembly.staying, assembly.moving].flatMap(bodies) : []),
+  ];
+  expect(plan && bodies(plan.root)).toContain(members.toSorted().join());
+});
+
+test("to be built as one, a frame is its stiles and rails, without the drawer in it", () => {
+  const drawer = "{ high: 8, drawer: { made of: ply, bottom: thin, packing: maple, carries: 5 lb } }";
+  const text = stood([" 8,", ` ${drawer},`], ["case: cabinet,", "case: cabinet, stiles: 1 1/2,"]);
+  const { wishes } = soundDesign(`${text}order:\n  - { build as one: frame }\n`);
+  expect(wishes).toMatchObject([
+    {
+      kind: "unit",
+      parts: ["left-stile", "right-stile", "top-rail", "bottom-rail", "rail-1"].map((name) => `frame.${name}`),
+    },
+  ]);
 });

@@ -15,14 +15,18 @@ export interface Item {
 
 /** The whole piece as an item. Parts that are set in their places belong to no group but the whole. */
 export function itemsOf(
-  { parts, groups }: Pick<Design, "parts" | "groups">,
+  { parts, groups, apart = [] }: Pick<Design, "parts" | "groups" | "apart">,
   set: ReadonlySet<string> = new Set(),
   bodies: readonly (readonly number[])[] = [],
   wished: readonly (readonly number[])[] = [],
 ): Item {
   const moving = new Set(bodies.flat());
+  const isIn = (path: string, outer: string): boolean => path.startsWith(`${outer}.`);
+  // Packing for the drawers of a frame goes into the case, and not with the frame.
+  const isApart = (path: string, outer: string): boolean =>
+    apart.some((group) => isIn(group, outer) && (path === group || isIn(path, group)));
   const within = (path: string, outer: string | null): boolean =>
-    outer === null || (path.startsWith(`${outer}.`) && !set.has(path));
+    outer === null || (isIn(path, outer) && !isApart(path, outer) && !set.has(path));
   const item = (group: string | null, belongs: (part: number) => boolean): Item => {
     const inner = groups.filter((path) => path !== group && within(path, group));
     const direct = inner.filter((path) => !inner.some((other) => within(path, other)));
