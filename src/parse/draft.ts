@@ -304,6 +304,8 @@ export interface GroupDraft {
 export interface PartDraft {
   /** Made by an assembly, which the maker named this. */
   readonly made?: readonly string[];
+  /** By direction, what the maker may write where it is in the place of another part: "{by}" stands for how far. */
+  readonly cures?: Readonly<Partial<Record<Axis, string>>>;
   readonly kind: "part";
   readonly path: readonly string[];
   /** The part's name in the source. */

@@ -11,6 +11,8 @@ export const partsOverlap = rule<{
   readonly way: keyof typeof WAYS | null;
   /** Whether both are made by assemblies. */
   readonly made: boolean;
+  /** What moves one of them in that direction, and how far, where that is known. */
+  readonly cure?: string | null;
 }>({
   name: "parts-overlap",
   severity: "error",
@@ -18,7 +20,7 @@ export const partsOverlap = rule<{
     `${a.first} and ${a.second} are in the same place: they overlap by ${a.by}${a.way ? `, ${WAYS[a.way]}` : ""}`,
   help: (a) =>
     a.made
-      ? `${bothOf(a.first, a.second)}: change the settings here so that there is room for both`
+      ? `${bothOf(a.first, a.second)}: ${a.cure ?? "change the settings here so that there is room for both"}`
       : "move one of them, or say the joint that lets one into the other",
   explain: `Two pieces of wood cannot be in one place. Where one is let into the other, a joint (dado, groove, mortise and tenon, half lap) or a notch makes the room.`,
   wrong: stepExample(["bottom: 0, under: tread }", "bottom: 0, top: 11 }"]),

@@ -39,6 +39,8 @@ export interface Site {
   readonly item: (name: TextNode | undefined, usual: string) => WrittenItem;
   /** A setting of another assembly by its name, as it is written. */
   readonly settingOf: (name: TextNode, key: string) => Node | undefined;
+  /** The stock of what hangs behind the back of this case, if anything does. */
+  readonly behindBack: TextNode | null;
   /** Whether a stock of the plan is glass. */
   readonly isGlass: (stock: TextNode) => boolean;
   /** What this stands under or on, if anything: its path, and the kind of assembly that it is. */
@@ -79,6 +81,8 @@ export interface Assembly<K extends Keys> {
   readonly expand: (said: Fields<K>, site: Site) => Expanded;
   /** Names of the parts or groups in it that carry a top, from its settings as they are written. */
   readonly bearers?: (written: (key: string) => Node | undefined) => readonly string[];
+  /** The stock of what it has behind the back of its `case`, from its settings as they are written. */
+  readonly behindBack?: (written: (key: string) => Node | undefined) => TextNode | null;
   /** It has a space `footprint` for what stands under it. */
   readonly footprint?: boolean;
   /** The setting that names what it stands before, and whose place it has. */

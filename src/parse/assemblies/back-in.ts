@@ -1,10 +1,11 @@
-import type { Settings } from "../expand/make.ts";
+import { CURE, type Settings } from "../expand/make.ts";
 import { byForm, made } from "../kinds/combine.ts";
 import { joinWords, measure, stockName } from "../kinds/kept.ts";
 import { type Kind, tellWrong } from "../kinds/kind.ts";
 import { may, need, settings } from "../kinds/settings.ts";
 import { formulaIn } from "../kinds/simple.ts";
 import { slice, type TextNode } from "../yaml/nodes.ts";
+import type { Site } from "./assembly.ts";
 import type { Making } from "./making.ts";
 
 /** How a back is let in: laid on, in a rabbet or in a groove, and how deep. */
@@ -35,8 +36,15 @@ export const seat: Kind<Seat> = {
 
 const full = settings("the back of a case", {
   "made of": need(stockName, "Its stock."),
-  in: may(seat, "How it is let in: laid on, in a rabbet if nothing is said, or in a groove."),
-  "in from the back": may(measure, "How far a back in a groove stays in front of the back edges.", "in from the wall"),
+  in: may(
+    seat,
+    "How it is let in: laid on, in a rabbet, or in a groove; in a rabbet if nothing is said, before a bevelled pair of cleats in a groove. `rabbet 3/8 deep` is cut 3/8 in from the inner faces of the sides, and as wide as the back is thick; `groove 1/4 deep` goes 1/4 into those faces.",
+  ),
+  "in from the back": may(
+    measure,
+    "How far a back in a groove stays in front of the back edges: 1/2 in or 12 mm, or as far as a bevelled pair of cleats behind it is thick, if nothing is said.",
+    "in from the wall",
+  ),
   play: may(measure, "How much room it has in its grooves at each edge."),
   short: may(measure, "How far a back that is laid on stays inside the edges, all round."),
   fasten: may(
@@ -45,7 +53,7 @@ const full = settings("the back of a case", {
   ),
 });
 
-export interface Back extends Seat {
+export interface SaidBack extends Partial<Seat> {
   readonly stock: TextNode;
   readonly inFrom?: TextNode;
   readonly play?: TextNode;
@@ -55,12 +63,12 @@ export interface Back extends Seat {
 
 /** A stock, or settings that say more. */
 export const backIn = byForm({
-  text: made(stockName, (stock): Back => ({ stock, in: "rabbet" })),
+  text: made(stockName, (stock): SaidBack => ({ stock })),
   map: made(
     full,
-    ({ said }): Back => ({
+    ({ said }): SaidBack => ({
       stock: said["made of"].value,
-      ...(said.in?.value ?? { in: "rabbet" as const }),
+      ...said.in?.value,
       ...(said["in from the back"] && { inFrom: said["in from the back"].value }),
       ...(said.play && { play: said.play.value }),
       ...(said.short && { short: said.short.value }),
@@ -68,6 +76,20 @@ export const backIn = byForm({
     }),
   ),
 });
+
+export type Back = SaidBack & Seat;
+
+/** A back with how it is let in: before cleats it needs a groove. */
+export const seated = (said: SaidBack, { behindBack }: Site): Back => ({
+  ...said,
+  in: said.in ?? (behindBack ? "groove" : "rabbet"),
+});
+
+/** How far a back in a groove stays in front of the back edges. */
+const inFrom = ({ inFrom: said }: Back, { behindBack, usual, write }: Site): TextNode => {
+  if (said) return said;
+  return behindBack ? write`${behindBack}.thickness` : write`${usual("1/2", "12")}`;
+};
 
 /** What a back ends on below and above, by the names of parts; null where nothing is. */
 export interface BackEnds {
@@ -111,7 +133,13 @@ export function backPanel(
     right: write`right-side.left`,
     bottom: bottom ? write`${bottom}.top` : write`room.bottom`,
     top: top ? write`${top}.bottom` : write`room.top`,
-    back: back.in === "groove" ? write`room.back - ${back.inFrom ?? site.usual("1/2", "12")}` : write`room.back`,
+    back: back.in === "groove" ? write`room.back - ${inFrom(back, site)}` : write`room.back`,
+    [CURE]: {
+      deep:
+        back.in === "groove"
+          ? "make `in from the back` of the back {by} more"
+          : "let the back in by a groove, `in: groove` with its `in from the back`, so that there is room behind it",
+    },
   };
   const housing: Settings = {
     with: back.in,

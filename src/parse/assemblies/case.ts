@@ -3,7 +3,7 @@ import { tellWrong } from "../kinds/kind.ts";
 import { squash } from "../names.ts";
 import type { Node } from "../yaml/nodes.ts";
 import { assembly, type Expanded, type Site } from "./assembly.ts";
-import { backPanel } from "./back-in.ts";
+import { backPanel, seated } from "./back-in.ts";
 import { addPosts, footOf, insideOf } from "./case/posts.ts";
 import { addBackRails, addTopRails } from "./case/rails.ts";
 import { own, type PanelSaid, type Said } from "./case/settings.ts";
@@ -55,7 +55,7 @@ export const carcase = assembly({
     const deep = behindFronts(site.placed("deep"), division, stock, site);
     entries.room = { kind: "space", ...site.placed("across"), ...deep, ...site.placed("up") };
     const full = sides.run?.value !== "between top and bottom";
-    const back = said.back?.value;
+    const back = said.back && seated(said.back.value, site);
     const backFace = back?.in === "laid on" ? "back-panel.front" : "room.back";
     const keyOf = (name: "bottom-panel" | "top-panel") =>
       said[name === "top-panel" ? "top panel" : "bottom panel"]?.key;
@@ -109,7 +109,9 @@ export const carcase = assembly({
     const above = top === null ? null : top === "rails" ? "top-rail-front" : "top-panel";
     const ends = { bottom: bottom && "bottom-panel", top: above };
     const onRails = { ...ends, top: top === "rails" ? "top-rail-back" : above };
-    const backEnds = within(said["back rails"]?.key, making, (inner) => addBackRails(said, onRails, inner));
+    const backEnds = within(said["back rails"]?.key, making, (inner) =>
+      addBackRails(said, back?.in === "groove", onRails, inner),
+    );
     const rail = [backEnds.top, backEnds.bottom].find((name) => name?.startsWith("back-rail"));
     entries.inside = {
       kind: "space",

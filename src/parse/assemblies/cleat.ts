@@ -1,19 +1,23 @@
+import type { Span } from "../../findings/span.ts";
 import type { Settings } from "../expand/make.ts";
 import { joinWords, measure, partName, sizeOf, stockName } from "../kinds/kept.ts";
+import type { Where } from "../kinds/kind.ts";
 import { type Fields, may, need, settings } from "../kinds/settings.ts";
 import { text, word, yesNo } from "../kinds/simple.ts";
 import { assembly, type Expanded, type Site } from "./assembly.ts";
+
+const forms = word(["rail", "bevelled pair"], {
+  "hanging rail": "rail",
+  "bevelled cleats": "bevelled pair",
+  "beveled cleats": "bevelled pair",
+  "beveled pair": "bevelled pair",
+});
 
 const own = settings("a cleat", {
   "made of": need(stockName, "Its stock."),
   case: need(partName, "The case that hangs by it."),
   form: may(
-    word(["rail", "bevelled pair"], {
-      "hanging rail": "rail",
-      "bevelled cleats": "bevelled pair",
-      "beveled cleats": "bevelled pair",
-      "beveled pair": "bevelled pair",
-    }),
+    forms,
     "A rail inside the case, before its back, through which it is screwed to the wall, if nothing is said; or a pair of cleats behind its back, of which one is on the wall.",
   ),
   "hangs from": may(partName, "What lies on it: the top panel of the case if nothing is said."),
@@ -33,6 +37,9 @@ const own = settings("a cleat", {
 });
 type Said = Fields<typeof own.keys>;
 
+/** Read twice: what is wrong in it is told when the cleat is opened. */
+const quietly = (at: Span): Where => ({ key: "form", at, findings: [], owners: () => [] });
+
 /** What a case hangs on a wall by. */
 export const cleat = assembly({
   kind: "cleat",
@@ -40,6 +47,11 @@ export const cleat = assembly({
   meaning: "What a case hangs by: a rail that is screwed to the wall, or a bevelled pair of cleats.",
   makes: "Its part is `rail`; of a pair `upper-cleat`, `wall-cleat` and `spacer`.",
   settings: own,
+  behindBack: (written) => {
+    const [form, stock] = [written("form"), written("made of")];
+    const pair = form?.kind === "text" && forms.read(form, quietly(form.at)) === "bevelled pair";
+    return pair && stock?.kind === "text" ? stock : null;
+  },
   expand: (said: Said, site: Site): Expanded =>
     said.form?.value === "bevelled pair" ? pairOf(said, site) : railOf(said, site),
 });
@@ -57,10 +69,10 @@ const height = (said: Said, { usual, write }: Site) => said.wide?.value ?? write
 const bearer = (said: Said, { write }: Site) => said["hangs from"]?.value ?? write`${said.case.value}.top-panel`;
 
 /** What holds a member between the sides; and, along its whole length, under what lies on it. */
-const between = (name: string, said: Said, { write }: Site): Settings => ({
+const between = (name: string, said: Said, { write }: Site, usual: Settings = {}): Settings => ({
   join: name,
   to: [write`${said.case.value}.left-side`, write`${said.case.value}.right-side`],
-  ...(said.join?.value ?? { with: "screws" }),
+  ...(said.join?.value ?? { with: "screws", ...usual }),
 });
 const under = (name: string, said: Said, site: Site): Settings => ({
   join: name,
@@ -106,7 +118,8 @@ function pairOf(said: Said, site: Site): Expanded {
     },
   };
   const joints = [
-    between("upper-cleat", said, site),
+    // Clear of the bevel, in the middle of the thickness.
+    between("upper-cleat", said, site, { "in from ends": write`${thick} / 2 + ${usual("1/2", "12")}` }),
     under("upper-cleat", said, site),
     { join: "upper-cleat", to: "wall-cleat", with: "hangs on" } as Settings,
   ];

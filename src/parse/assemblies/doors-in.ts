@@ -3,6 +3,7 @@ import { settingsOf } from "../kinds/kept.ts";
 import { type Kind, tellWrong } from "../kinds/kind.ts";
 import { squash } from "../names.ts";
 import type { MapNode, Node, TextNode } from "../yaml/nodes.ts";
+import { beadDeep } from "./door/pane.ts";
 import { coversOf } from "./drawers-in.ts";
 import { type Bounds, type Making, whole, wholeCarrier } from "./making.ts";
 
@@ -36,7 +37,8 @@ const textIn = (said: MapNode, name: string): TextNode | undefined => {
 };
 
 /** How far back an inset door reaches into its opening, its own set back included; null where none does. */
-export function insetDeep(said: MapNode, { site: { write } }: Making): TextNode | null {
+export function insetDeep(said: MapNode, { site }: Making): TextNode | null {
+  const { write } = site;
   if (squash(textIn(said, "lies")?.text ?? "inset") !== "inset") return null;
   const thick = (of: MapNode): TextNode | null => {
     const stock = textIn(of, "made of");
@@ -45,6 +47,9 @@ export function insetDeep(said: MapNode, { site: { write } }: Making): TextNode 
   const [frame, strips] = [settingIn(said, "frame"), settingIn(said, "strips")];
   const own = (frame?.kind === "map" && thick(frame)) || thick(said);
   const more = strips?.kind === "map" ? thick(strips) : null;
+  const panel = settingIn(said, "panel");
+  const filling = panel?.kind === "map" ? textIn(panel, "made of") : textIn(said, "panel");
+  const beads = filling && site.isGlass(filling) ? ` + ${beadDeep(site)}` : "";
   const back = textIn(said, "set back");
-  return own && write`${own.text}${more ? ` + ${more.text}` : ""}${back ? write` + ${back}`.text : ""}`;
+  return own && write`${own.text}${more ? ` + ${more.text}` : ""}${beads}${back ? write` + ${back}`.text : ""}`;
 }

@@ -1,7 +1,7 @@
 /** More settings of the parts that an assembly makes. */
 import { unknownName } from "../../findings/rules/unknown-name.ts";
 import { nearest } from "../../findings/suggest.ts";
-import { FROM, from, isList, isNode, type Settings, type Value } from "../expand/make.ts";
+import { CURE, FROM, from, isList, isNode, type Settings, type Value } from "../expand/make.ts";
 import { settingsOf } from "../kinds/kept.ts";
 import { type Kind, tell, tellWrong, type Where } from "../kinds/kind.ts";
 import { may } from "../kinds/settings.ts";
@@ -66,7 +66,7 @@ function changed(
 function merged(made: Settings, said: Settings): Settings {
   const words = new Set(Object.keys(said).map(squash));
   const kept = Object.entries(made).filter(([key]) => !words.has(squash(key)));
-  return from(made[FROM], { ...Object.fromEntries(kept), ...said });
+  return from(made[FROM], { ...Object.fromEntries(kept), ...(made[CURE] && { [CURE]: made[CURE] }), ...said });
 }
 
 const renamed = (key: TextNode, text: string): TextNode => ({ ...key, text });

@@ -1,7 +1,7 @@
 /** Shelves in a space: fixed, or loose on pins. */
 
 import type { Span } from "../../findings/span.ts";
-import { from, type Settings } from "../expand/make.ts";
+import { CURE, from, type Settings } from "../expand/make.ts";
 import { tellWrong } from "../kinds/kind.ts";
 import type { TextNode } from "../yaml/nodes.ts";
 import { type Bounds, carrier, type Making, TO_OPENING } from "./making.ts";
@@ -57,6 +57,7 @@ function put({ space, said, making, names, name, more, short, at }: Row, where: 
     ...{ front: edged ? write`${strip}.back` : front, back: write`${space}.back` },
     ...(said.carries && { carries: said.carries.value }),
     ...(!edged && edge),
+    [CURE]: { deep: "make `set back` of the shelves {by} more than it is" },
   };
   entries[shelf] = from(at, { ...base, ...more, ...where });
   names.push(shelf);

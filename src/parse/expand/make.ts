@@ -1,4 +1,5 @@
 import type { Span } from "../../findings/span.ts";
+import type { Axis } from "../draft.ts";
 import type { Entry, MapNode, Node, TextNode, Words } from "../yaml/nodes.ts";
 
 /** What an assembly writes: settings, lists and texts in the language, with pieces of the source among them as they stand. */
@@ -6,10 +7,16 @@ export type Value = string | number | boolean | Node | undefined | readonly Valu
 export interface Settings {
   readonly [key: string]: Value;
   readonly [FROM]?: Span;
+  readonly [CURE]?: Cures;
 }
 
 /** The setting of the maker's that settings were made from: what is told of them points there. A symbol, so that it is no setting itself. */
 export const FROM = Symbol("from");
+
+/** By direction, what the maker may write where a part is in the place of another: "{by}" stands for how far. */
+export type Cures = Partial<Record<Axis, string>>;
+/** What moves a part out of the way of another. A symbol, so that it is no setting itself. */
+export const CURE = Symbol("cure");
 
 /** The same settings, pointing to the setting that they were made from; where they do so already, that one is nearer. */
 export const from = (at: Span | undefined, made: Settings): Settings =>
@@ -38,7 +45,7 @@ export function settingsNode(value: Settings, around: Span): MapNode {
   const entries = Object.entries(value).flatMap(([key, each]): Entry[] =>
     each === undefined ? [] : [{ key: written(key, originOf(each) ?? at), value: toNode(each, at) }],
   );
-  return { kind: "map", at, entries, flow: false };
+  return { kind: "map", at, entries, flow: false, ...(value[CURE] && { cures: value[CURE] }) };
 }
 
 const originOf = (value: Value): Span | undefined =>

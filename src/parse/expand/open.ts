@@ -13,7 +13,16 @@ import { normaliseName, RESERVED_NAMES, squash } from "../names.ts";
 import { PART_WORDS } from "../schema/part-words.ts";
 import { type Entry, type MapNode, type Node, settingOf } from "../yaml/nodes.ts";
 import { settingsNode, writer, written } from "./make.ts";
-import { likeIn, neighbours, placedIn, type Standing, type Surroundings, settingIn, thinIn } from "./room.ts";
+import {
+  behindBackOf,
+  likeIn,
+  neighbours,
+  placedIn,
+  type Standing,
+  type Surroundings,
+  settingIn,
+  thinIn,
+} from "./room.ts";
 import { isPlace, placesIn } from "./standing.ts";
 import { writtenItem } from "./written-item.ts";
 import { isGlass } from "./written-stock.ts";
@@ -190,6 +199,7 @@ function openAssembly(entry: Entry, kind: AnyAssembly, path: readonly string[], 
     like: (axis, of) => likeIn(standing, axis, of, write),
     isGlass: (stock) => isGlass(progress.plan, stock),
     item: (name, usual) => writtenItem(progress.plan, progress.units, name, usual),
+    behindBack: behindBackOf(standing, progress.around),
     settingOf: (name, word) => settingIn(name, word, progress.around),
     ...neighbours(standing, progress.around),
   };

@@ -269,6 +269,15 @@ export function settingIn(name: TextNode, key: string, around: Surroundings): No
   return found?.node && settingOf(found.node, squash(key))?.value;
 }
 
+/** The stock of what hangs behind the back of a case, if anything does. */
+export const behindBackOf = ({ path }: Standing, around: Surroundings): TextNode | null =>
+  around.all.reduce<TextNode | null>((found, { assembly, node }) => {
+    const written = (key: string) => node && settingOf(node, squash(key))?.value;
+    const of = assembly?.behindBack ? written("case") : undefined;
+    const isHere = of?.kind === "text" && isCalled({ path, assembly: null, said: [] }, pathOf(of));
+    return found ?? (isHere ? (assembly?.behindBack?.(written) ?? null) : null);
+  }, null);
+
 function neighbour(standing: Standing | null): Neighbour | null {
   if (standing === null) return null;
   const { path, assembly, node } = standing;

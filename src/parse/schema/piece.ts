@@ -3,7 +3,7 @@ import { reservedName } from "../../findings/rules/reserved-name.ts";
 import { tooMuch } from "../../findings/rules/too-much.ts";
 import { nearest } from "../../findings/suggest.ts";
 import { ALL } from "../assemblies/index.ts";
-import type { FittingDraft, JointDraft, NodeDraft } from "../draft.ts";
+import type { FittingDraft, JointDraft, NodeDraft, PartDraft } from "../draft.ts";
 import { type JsonSchema, type Kind, tell, tellWrong, type Where } from "../kinds/kind.ts";
 import { readName } from "../kinds/named.ts";
 import { settings } from "../kinds/settings.ts";
@@ -75,8 +75,10 @@ function readEntry(entry: Entry, above: readonly string[], count: { parts: numbe
 }
 
 /** The assembly that wrote it, if one did. */
-const madeBy = ({ entries: [first] }: MapNode, { named }: Where): { readonly made?: readonly string[] } =>
-  first?.key.made ? { made: named ?? [] } : {};
+const madeBy = ({ entries: [first], cures }: MapNode, { named }: Where): Pick<PartDraft, "made" | "cures"> => ({
+  ...(first?.key.made && { made: named ?? [] }),
+  ...(cures && { cures }),
+});
 
 function readGroup(
   { entries, apart }: MapNode,

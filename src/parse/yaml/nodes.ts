@@ -30,6 +30,8 @@ export interface MapNode extends Base {
   readonly flow: boolean;
   /** The kind of assembly that was opened into it: a group, whatever its parts are called. */
   readonly opened?: string;
+  /** By direction, what moves the part out of the way of another. */
+  readonly cures?: Readonly<Partial<Record<"across" | "deep" | "up", string>>>;
   /** Not meant by the name of what holds it: a door, a drawer. */
   readonly apart?: true;
 }

@@ -177,8 +177,8 @@ function solve(written: Draft): Outcome<Design> {
     ...wishesOf(draft, directory, finished),
     ...workshopOf(draft),
   };
-  const made = (id: string): boolean => directory.byId.get(id)?.draft.made !== undefined;
-  if (!hasErrors(findings)) findings.push(...judge(result, outside, draft, made, print));
+  const draftOf = (id: string) => directory.byId.get(id)?.draft;
+  if (!hasErrors(findings)) findings.push(...judge(result, outside, draft, draftOf, print));
   return hasErrors(findings) ? { findings } : { value: withDrills(result), findings };
 }
 

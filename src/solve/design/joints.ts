@@ -20,7 +20,7 @@ import { CRAFTS } from "./joinery/crafts.ts";
 import { openShoulder, taperBeside } from "./joinery/shoulder.ts";
 import { standsApart } from "./joinery/touch.ts";
 import type { Jointed } from "./joinery/work.ts";
-import { overlapOf } from "./overlap.ts";
+import { cureOf, overlapOf } from "./overlap.ts";
 import { common } from "./space.ts";
 import { placedArrangement } from "./turning.ts";
 
@@ -166,7 +166,10 @@ function reportApart({ draft, to: mate }: Jointed["joining"], join: Part, to: Pa
   const overlap = overlapOf(join, to);
   if (overlap) {
     const { way } = overlap;
-    const names = { first: join.id, second: to.id, by: print(overlap.by), way, made: draft.made === true };
+    const by = print(overlap.by);
+    const drafts = [join, to].map(({ id }) => context.directory.byId.get(id)?.draft);
+    const cure = cureOf(drafts, overlap, by);
+    const names = { first: join.id, second: to.id, by, way, cure, made: draft.made === true };
     report(partsOverlap(mate.at, names, { also: [{ at: draft.at, label: "joined here" }] }));
     return;
   }

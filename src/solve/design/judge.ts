@@ -4,12 +4,12 @@ import { partFloats } from "../../findings/rules/part-floats.ts";
 import { partsOverlap } from "../../findings/rules/parts-overlap.ts";
 import { shapeLeavesNothing } from "../../findings/rules/shape-leaves-nothing.ts";
 import { contact, exactBounds, isEmpty } from "../../geometry/index.ts";
-import type { Draft } from "../../parse/draft.ts";
+import type { Draft, PartDraft } from "../../parse/draft.ts";
 import type { Length } from "../../units/length.ts";
 import { absolute, less, min, subtract } from "../../units/rational.ts";
 import type { Box, Design, Part } from "../design.ts";
 import { ON_FLOOR } from "./hardware/fitters.ts";
-import { overlapOf } from "./overlap.ts";
+import { cureOf, overlapOf } from "./overlap.ts";
 import { axisAt, enclosing, faceOf, INDICES, withAxis } from "./space.ts";
 
 type Print = (length: Length) => string;
@@ -23,27 +23,35 @@ export function judge(
   design: Design,
   outside: Box | null,
   draft: Draft,
-  made: (id: string) => boolean,
+  draftOf: (id: string) => PartDraft | undefined,
   print: Print,
 ): readonly Finding[] {
   return [
-    ...overlaps(design, made, print),
+    ...overlaps(design, draftOf, print),
     ...floating(design),
     ...(outside ? misses(design, outside, draft, print) : []),
   ];
 }
 
-function overlaps({ parts }: Design, made: (id: string) => boolean, print: Print): readonly Finding[] {
+function overlaps({ parts }: Design, draftOf: (id: string) => PartDraft | undefined, print: Print): readonly Finding[] {
   return parts.flatMap((a, i) =>
     parts.slice(i + 1).flatMap((b) => {
       const overlap = overlapOf(a, b);
       if (!overlap) return [];
       const { way } = overlap;
-      const both = made(a.id) && made(b.id);
+      const drafts = [draftOf(a.id), draftOf(b.id)];
+      const made = drafts.every((each) => each?.made !== undefined);
       return [
         partsOverlap(
           b.at,
-          { first: a.id, second: b.id, by: print(overlap.by), way, made: both },
+          {
+            first: a.id,
+            second: b.id,
+            by: print(overlap.by),
+            way,
+            made,
+            cure: cureOf(drafts, overlap, print(overlap.by)),
+          },
           { also: [{ at: a.at, label: "the other part" }] },
         ),
       ];

@@ -1,9 +1,9 @@
 import { overlapDepth } from "../../geometry/index.ts";
-import type { Axis } from "../../parse/draft.ts";
+import type { Axis, PartDraft } from "../../parse/draft.ts";
 import { type Length, TOLERANCE } from "../../units/length.ts";
-import { rational, subtract, toNumber } from "../../units/rational.ts";
+import { rational } from "../../units/rational.ts";
 import type { Part } from "../design.ts";
-import { axisAt, common, INDICES } from "./space.ts";
+import { type AxisIndex, axisAt, INDICES } from "./space.ts";
 
 /** How far two parts reach into each other, and the direction in which that is, where it is one of the three. */
 export interface Overlap {
@@ -11,11 +11,15 @@ export interface Overlap {
   readonly way: Axis | null;
 }
 
+/** What the maker may write to move one of two parts by as much. */
+export const cureOf = (drafts: readonly (PartDraft | undefined)[], { way }: Overlap, by: string): string | null =>
+  drafts.flatMap((draft) => (way && draft?.cures?.[way]?.replace("{by}", by)) ?? [])[0] ?? null;
+
 /** Null where they do not. */
 export function overlapOf(a: Part, b: Part): Overlap | null {
   const depth = overlapDepth(a.solid, b.solid);
   if (depth <= TOLERANCE) return null;
-  const { low, high } = common(a.body, b.body);
-  const way = INDICES.find((i) => Math.abs(toNumber(subtract(high[i], low[i])) - depth) <= TOLERANCE);
+  const apart = (i: AxisIndex): number => Math.min(a.solid.high[i] - b.solid.low[i], b.solid.high[i] - a.solid.low[i]);
+  const way = INDICES.find((i) => Math.abs(apart(i) - depth) <= TOLERANCE);
   return { by: rational(Math.round(depth)), way: way === undefined ? null : axisAt(way) };
 }

@@ -1,6 +1,6 @@
 import { describe, expect, test } from "vitest";
 import { toInches } from "../../../src/units/length.ts";
-import { solveText } from "../../examples/compiled.ts";
+import { said, solveText } from "../../examples/compiled.ts";
 import { partsOf, sound } from "./opened.ts";
 
 /** A cabinet for the wall of the glue corner, 38 in wide; the plywood measures 23/32 (common practice, no source). */
@@ -23,6 +23,28 @@ piece:
 const PAIR = "form: bevelled pair";
 
 describe("a bevelled pair of cleats", () => {
+  test("has the room that it takes behind the back, where nothing else is said of that", () => {
+    const text = cabinet(PAIR, { back: "" }).replace("back: { made of: thin, in:  }", "back: thin");
+    const { design } = sound(text);
+    const back = design.parts.find(({ id }) => id === "cabinet.back-panel")?.body.high[1];
+    const upper = design.parts.find(({ id }) => id === "hanging.upper-cleat")?.body.low[1];
+    // The oak is 3/4 thick, the piece 7 deep.
+    expect([back, upper].map((at) => toInches(at as never))).toEqual([6.25, 6.25]);
+  });
+  test.each([
+    ["groove, in from the back: 1/2", /make `in from the back` of the back 1\/4 in more/],
+    ["rabbet", /let the back in by a groove/],
+  ])("a back in a %s in their place is told with what moves it", (back, help) => {
+    const { findings } = solveText(cabinet(PAIR, { back }));
+    expect(findings.find(({ rule }) => rule === "parts-overlap")?.help).toMatch(help);
+  });
+  test("of 20 mm is screwed clear of its bevel", () => {
+    const text = cabinet(PAIR, { back: "groove, in from the back: 20 mm" }).replace(
+      "planed to: 3/4",
+      "planed to: 20 mm",
+    );
+    expect(said(solveText(text).findings).join()).not.toMatch(/edge of hanging/);
+  });
   test("lies between the sides, the one on the wall 3/4 short of each", () => {
     // 38 − 2 × 23/32 = 36 9/16; less 2 × 3/4 = 35 1/16.
     const parts = partsOf(cabinet(PAIR));

@@ -120,3 +120,16 @@ test("nothing is fixed to a pane", () => {
     expect.stringMatching(/glass-holds-nothing: door.panel is glass, and is joined with glue/),
   ]);
 });
+
+test("shelves behind an inset glass door stay clear of the beads that stand behind it", () => {
+  const text = cupboard()
+    .replace(
+      "back: { made of: back, in: rabbet } }",
+      "back: { made of: back, in: rabbet }, openings: { down: [{ name: bay, shelves: 1, door: { frame: { made of: board, stiles: 50 }, panel: pane, hinges: butt, pull: knob } }] } }",
+    )
+    .replace(/ {2}door:\n[\s\S]*?pull: knob\n/, "")
+    .replace("against: door.right-stile", "against: case.bay-door.right-stile");
+  const shelf = sound(text).design.parts.find(({ id }) => id === "case.bay-shelf-1");
+  // The door 20, its beads 8, and 6 clear.
+  expect(shelf && equal(shelf.body.low[1], millimetres(34))).toBe(true);
+});

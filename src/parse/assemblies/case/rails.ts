@@ -1,3 +1,4 @@
+import { CURE } from "../../expand/make.ts";
 import type { BackEnds } from "../back-in.ts";
 import type { Making } from "../making.ts";
 import type { Said } from "./settings.ts";
@@ -23,6 +24,10 @@ export function addTopRails(said: Said, making: Making): void {
       right: write`right-side.left`,
       top: write`room.top`,
       deep: own?.wide?.value ?? (making.posts ? write`left-side.${face}-post.deep` : site.usual("3", "75")),
+      [CURE]: {
+        deep: "make `wide` of the top rails {by} less",
+        ...(making.posts && { across: "make `wide` of the top rails no more than the posts are thick" }),
+      },
       [face]: face === "front" ? write`room.front` : write`left-side.back`,
     };
     joints.push({
@@ -33,14 +38,14 @@ export function addTopRails(said: Said, making: Making): void {
 }
 
 /** Rails on edge at the back, next to what closes the case above and below. Gives what the back panel ends on. */
-export function addBackRails(said: Said, ends: BackEnds, making: Making): BackEnds {
+export function addBackRails(said: Said, grooved: boolean, ends: BackEnds, making: Making): BackEnds {
   const { site, entries, joints, stock, join } = making;
   const { write } = site;
   const own = said["back rails"]?.value.said;
   if (!own) return ends;
   // A groove for the back lies within the rail, with wood left in front of it.
   const flush = (name: string) =>
-    said.back?.value.in === "groove"
+    grooved
       ? write`min(left-side.back, back-panel.front + ${name}.deep - ${site.usual("1/8", "3")})`
       : write`left-side.back`;
   const where = own.where?.value ?? "top and bottom";

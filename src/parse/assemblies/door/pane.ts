@@ -17,6 +17,9 @@ interface Making {
   readonly joints: Settings[];
 }
 
+/** How far beads stand behind the back of the frame. */
+export const beadDeep = ({ usual }: Site): string => usual("1/4", "8");
+
 /**
  * A pane in the rabbet of a door, with play all round, and four beads that hold it: they lie on the back of the frame and over the
  * edge of the pane, so that what fastens them is driven square into the frame and beside the glass.
@@ -40,7 +43,7 @@ export function addPane(
   const bead = (face: "left" | "right" | "bottom" | "top", more: Settings): void => {
     entries[name(`${face}-bead`)] = {
       ...{ called: "glass bead", "made of": beads?.value ?? stock, front: write`${left}.back` },
-      ...{ deep: usual("1/4", "8"), ...more },
+      ...{ deep: beadDeep(site), ...more },
     };
   };
   // Those on the rails run through, so that those on the stiles lie beside the rabbet in all of their length.
