@@ -7,6 +7,7 @@ import { backPanel, seated } from "./back-in.ts";
 import { addPosts, footOf, insideOf } from "./case/posts.ts";
 import { addBackRails, addTopRails } from "./case/rails.ts";
 import { own, type PanelSaid, type Said } from "./case/settings.ts";
+import { crosses } from "./corners.ts";
 import { divide } from "./divide.ts";
 import { behindFrame } from "./dividers.ts";
 import { framed } from "./face-frame.ts";
@@ -61,9 +62,13 @@ export const carcase = assembly({
       said[name === "top-panel" ? "top panel" : "bottom panel"]?.key;
     const [bottom, top] = [panelOf(said["bottom panel"]?.value), topOf(said)];
 
+    const howOf = (own: Settings | undefined): Settings => own ?? said["top and bottom"]?.value ?? join;
+    // At an outer corner both run through, and cross.
+    const atCorner = (panel: PanelSaid): boolean =>
+      !making.posts && !panel.up && crosses(howOf(panel.join?.value), site);
     const reach = {
-      bottom: full || bottom === null ? write`room.bottom` : write`bottom-panel.top`,
-      top: full || top === null || top === "rails" ? write`room.top` : write`top-panel.bottom`,
+      bottom: full || bottom === null || atCorner(bottom) ? write`room.bottom` : write`bottom-panel.top`,
+      top: full || top === null || top === "rails" || atCorner(top) ? write`room.top` : write`top-panel.bottom`,
       back: write`${backFace}`,
     };
     for (const face of ["left", "right"] as const)
@@ -79,7 +84,7 @@ export const carcase = assembly({
       "made of": panel["made of"]?.value ?? stock,
       as: "lying flat",
       grain: "across",
-      ...(full
+      ...(full && !atCorner(panel)
         ? { left: write`left-side.right`, right: write`right-side.left` }
         : { left: write`room.left`, right: write`room.right` }),
       front: panel["set back"] ? write`room.front + ${panel["set back"].value}` : write`room.front`,
@@ -87,9 +92,10 @@ export const carcase = assembly({
       ...edge,
     });
     const both = ["left-side", "right-side"];
-    const joinEnd = (name: "bottom-panel" | "top-panel", own: Settings | undefined): void => {
-      const how = own ?? said["top and bottom"]?.value ?? join;
-      joints.push(from(keyOf(name), full ? { join: name, to: both, ...how } : { join: both, to: name, ...how }));
+    const joinEnd = (name: "bottom-panel" | "top-panel", panel: PanelSaid): void => {
+      const how = howOf(panel.join?.value);
+      const ends = full && !atCorner(panel);
+      joints.push(from(keyOf(name), ends ? { join: name, to: both, ...how } : { join: both, to: name, ...how }));
     };
     if (bottom !== null) {
       const up = bottom.up?.value ?? (making.posts && full ? footOf(sides, making) : undefined);
@@ -97,14 +103,14 @@ export const carcase = assembly({
         ...lying(bottom),
         bottom: up ? write`room.bottom + ${up}` : write`room.bottom`,
       });
-      joinEnd("bottom-panel", bottom.join?.value);
+      joinEnd("bottom-panel", bottom);
       joints.push(...toBase(said["to its base"]?.value, up === undefined, site));
     }
     if (top === "rails")
       within((said["top rails"] ?? said["top panel"])?.key, making, (inner) => addTopRails(said, inner));
     else if (top !== null) {
       entries["top-panel"] = from(keyOf("top-panel"), { ...lying(top), top: write`room.top` });
-      joinEnd("top-panel", top.join?.value);
+      joinEnd("top-panel", top);
     }
     const above = top === null ? null : top === "rails" ? "top-rail-front" : "top-panel";
     const ends = { bottom: bottom && "bottom-panel", top: above };

@@ -69,10 +69,10 @@ const height = (said: Said, { usual, write }: Site) => said.wide?.value ?? write
 const bearer = (said: Said, { write }: Site) => said["hangs from"]?.value ?? write`${said.case.value}.top-panel`;
 
 /** What holds a member between the sides; and, along its whole length, under what lies on it. */
-const between = (name: string, said: Said, { write }: Site, usual: Settings = {}): Settings => ({
+const between = (name: string, said: Said, { write }: Site): Settings => ({
   join: name,
   to: [write`${said.case.value}.left-side`, write`${said.case.value}.right-side`],
-  ...(said.join?.value ?? { with: "screws", ...usual }),
+  ...(said.join?.value ?? { with: "screws" }),
 });
 const under = (name: string, said: Said, site: Site): Settings => ({
   join: name,
@@ -118,8 +118,7 @@ function pairOf(said: Said, site: Site): Expanded {
     },
   };
   const joints = [
-    // Clear of the bevel, in the middle of the thickness.
-    between("upper-cleat", said, site, { "in from ends": write`${thick} / 2 + ${usual("1/2", "12")}` }),
+    between("upper-cleat", said, site),
     under("upper-cleat", said, site),
     { join: "upper-cleat", to: "wall-cleat", with: "hangs on" } as Settings,
   ];

@@ -85,7 +85,10 @@ export const own = settings("a case", {
   "bottom panel": may(yesNoOr(panel), "The panel at the bottom."),
   "top panel": may(topPanel, "The panel at the top; `rails` for two rails in its place."),
   "top rails": may(rails, "The two rails that hold the sides together at the top, where there is no panel."),
-  "top and bottom": may(joinWords, "How top and bottom are joined to the sides, if otherwise than the rest."),
+  "top and bottom": may(
+    joinWords,
+    "How top and bottom are joined to the sides, if otherwise than the rest. With dovetails, a box joint or a mitre they run to the outer corners; a bottom that is raised, or between posts, cannot.",
+  ),
   join: may(joinWords, "How its panels, dividers and shelves are joined: dado if nothing is said."),
   "front edges": may(
     frontEdges,
