@@ -144,7 +144,7 @@ describe("groups and parts", () => {
     ["shelf: { mad of: pine }", ["unknown-key"]],
     ["shelf: pine", ["wrong-value"]],
     ["shelf: [pine]", ["wrong-value"]],
-    ["top: { made of: pine }", ["reserved-name"]],
+    ["group: { top: { made of: pine } }", ["reserved-name"]],
     ["Outside: { made of: pine }", ["reserved-name"]],
     ["group: { floor: { made of: pine } }", ["reserved-name"]],
     ["a.b: { made of: pine }", ["unusable-name"]],

@@ -9,7 +9,7 @@ import { ITS_PARTS, withItsParts } from "../assemblies/its-parts.ts";
 import type { Axis } from "../draft.ts";
 import { tell, type Where } from "../kinds/kind.ts";
 import { LIMITS } from "../limits.ts";
-import { normaliseName, RESERVED_NAMES, squash } from "../names.ts";
+import { isReserved, normaliseName, squash } from "../names.ts";
 import { PART_WORDS } from "../schema/part-words.ts";
 import { type Entry, type MapNode, type Node, settingOf } from "../yaml/nodes.ts";
 import { settingsNode, writer, written } from "./make.ts";
@@ -94,7 +94,7 @@ function openLevel(node: MapNode, path: readonly string[], progress: Progress): 
     const { key, value } = entry;
     if (value.kind !== "map") return [entry];
     const here = [...path, normaliseName(key.text)];
-    const kind = kindOf(entry, progress);
+    const kind = kindOf(entry, path.length > 0, progress);
     if (kind === undefined) return [];
     if (kind !== null) return openAssembly(entry, kind, here, progress);
     return isGroup(value) ? [{ key, value: openLevel(value, here, progress) }] : [entry];
@@ -107,7 +107,7 @@ const isGroup = (node: MapNode): boolean =>
   node.entries.length > 0 && node.entries.every(({ value }) => value.kind === "map" || value.kind === "list");
 
 /** The assembly that an entry is; null for a part, space or group; undefined where it says a kind that there is not. */
-function kindOf({ key, value }: Entry, { own, where }: Progress): AnyAssembly | null | undefined {
+function kindOf({ key, value }: Entry, inGroup: boolean, { own, where }: Progress): AnyAssembly | null | undefined {
   if (value.kind !== "map") return null;
   const find = (word: string): AnyAssembly | undefined => own.get(normaliseName(word)) ?? BUILT_IN.get(squash(word));
   const said = settingOf(value, "kind")?.value;
@@ -123,8 +123,8 @@ function kindOf({ key, value }: Entry, { own, where }: Progress): AnyAssembly | 
       unknownAssembly(said.at, { kind: said.text, known: unique, near: nearest(said.text, unique) }),
     );
   }
-  // A face cannot name anything, an assembly no more than a part.
-  const named = RESERVED_NAMES.has(normaliseName(key.text)) ? undefined : find(key.text);
+  // What can be no name can be no kind either.
+  const named = isReserved(normaliseName(key.text), inGroup) ? undefined : find(key.text);
   if (named === undefined || named.settings === undefined) return null;
   const words = wordsOf(named);
   // Somebody may call a part `door`: what only a part can say makes it one.
@@ -147,7 +147,7 @@ function standingsIn(node: MapNode, path: readonly string[], progress: Progress)
   return node.entries.flatMap((entry): readonly Standing[] => {
     if (entry.value.kind !== "map") return [];
     const here = [...path, normaliseName(entry.key.text)];
-    const assembly = kindOf(entry, quiet) ?? null;
+    const assembly = kindOf(entry, path.length > 0, quiet) ?? null;
     const said = placesIn(entry.value, assembly ? wordsOf(assembly) : new Set());
     const below = assembly === null && isGroup(entry.value) ? standingsIn(entry.value, here, progress) : [];
     return [{ path: here.join("."), assembly, said, node: entry.value }, ...below];

@@ -8,7 +8,7 @@ import { type JsonSchema, type Kind, tell, tellWrong, type Where } from "../kind
 import { readName } from "../kinds/named.ts";
 import { settings } from "../kinds/settings.ts";
 import { LIMITS } from "../limits.ts";
-import { RESERVED_NAMES, squash } from "../names.ts";
+import { isReserved, squash } from "../names.ts";
 import { type Entry, type MapNode, type Node, settingOf, type TextNode } from "../yaml/nodes.ts";
 import { fittings } from "./fittings.ts";
 import { joints } from "./joints.ts";
@@ -50,7 +50,7 @@ function readEntry(entry: Entry, above: readonly string[], count: { parts: numbe
   const { key, value } = entry;
   const here: Where = { ...where, key: key.text, at: key.at };
   const name = readName(key, here);
-  if (name !== undefined && RESERVED_NAMES.has(name)) tell(here, key, reservedName(key.at, { name }));
+  if (name !== undefined && isReserved(name, above.length > 0)) tell(here, key, reservedName(key.at, { name }));
   if (value.kind !== "map")
     return tellWrong(here, value, "settings of a part (made of, as, left …) or of a group") ?? NOTHING;
   const path = [...above, name ?? "?"];

@@ -102,12 +102,12 @@ export const WORDS: readonly Broken[] = [
     mend: ["3 furlongs", "3 in"],
   },
   {
-    what: "a part called by a face",
+    what: "a part called by a size",
     from: "  stretcher:",
-    to: "  top:",
+    to: "  width:",
     rule: "reserved-name",
-    line: "  top:",
-    help: "top-panel",
-    mend: ["  top:", "  stretcher:"],
+    line: "  width:",
+    help: "width-panel",
+    mend: ["  width:", "  stretcher:"],
   },
 ];
