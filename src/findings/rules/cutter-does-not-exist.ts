@@ -21,6 +21,8 @@ export const cutterDoesNotExist = rule<{
   /** The nearest that there are, narrower and wider. */
   readonly near: readonly string[];
   readonly owned: boolean;
+  /** As wide as a sheet of the plan is thick: it takes that. */
+  readonly sheet: boolean;
 }>({
   name: "cutter-does-not-exist",
   severity: "warning",
@@ -32,7 +34,9 @@ export const cutterDoesNotExist = rule<{
   help: (a) =>
     a.cut === "mortise"
       ? `make the tenon ${a.near.join(" or ")} thick`
-      : `cut it in two passes with a narrower bit, and try it in scrap; or make it ${a.near.join(" or ")} wide`,
+      : a.sheet
+        ? "cut it in two passes with a narrower bit, as is usual where a sheet goes in, and try it with a piece of the sheet"
+        : `cut it in two passes with a narrower bit, and try it in scrap; or make it ${a.near.join(" or ")} wide`,
   explain: `A mortise is as wide as the bit or chisel that cuts it, and a narrow groove or dado as wide as its router bit. Widths beyond the widest bit
 are cut in passes, and any will do. \`tools owned\` says which bits there are; without it, those that are commonly sold are taken.`,
   wrong: withRail("0.45"),

@@ -15,6 +15,8 @@ export const partFloats = rule<{
   readonly others: readonly string[];
   /** A part of these and one of the rest that lie against each other; null where none do. */
   readonly touching: readonly [string, string] | null;
+  /** One of them is a wide board that has to be free to move. */
+  readonly wide: boolean;
 }>({
   name: "part-floats",
   severity: "error",
@@ -22,10 +24,10 @@ export const partFloats = rule<{
     a.others.length === 0
       ? `${a.name} is joined to nothing`
       : `${whole([a.name, ...a.others])} are joined to each other but not to the rest`,
-  help: ({ name, touching }) => {
+  help: ({ name, touching, wide }) => {
     const joint = (how: string): string =>
       `\`- { join: ${touching?.[0] ?? name}, to: ${touching?.[1] ?? "…"}, with: ${how} }\``;
-    return `write under \`joints\`: ${joint("screws")}; or ${joint("loose")} where it only stands there`;
+    return `write under \`joints\`: ${joint(wide ? "slotted screws" : "screws")}${wide ? ", which let it move" : ""}; or ${joint("loose")} where it only stands there`;
   },
   explain: `Every part has to hang together with the rest through joints, else it falls off when the piece is lifted.`,
   wrong: stepExample(["to: [left-leg, right-leg]", "to: left-leg"]),

@@ -16,7 +16,7 @@ const tenonSettings = settings("the tenon of a joint", {
   wedges: may(yesNo, "Through: whether wedges are driven into its end.", "wedged"),
   ends: may(
     word(["square", "mitred"], { mitered: "mitred" }),
-    "How tenons that meet in a leg are cut: mitred ones keep 1 mm apart, and their mortises may meet.",
+    "How tenons that meet in a leg are cut: mitred ones keep 1 mm apart, and their mortises may meet. In a table: `join: { with: mortise and tenon, tenon: { ends: mitred } }`.",
   ),
 });
 

@@ -48,7 +48,7 @@ export const plan = settings(
       "The units of numbers without a unit: inches if nothing is said.",
     ),
     precision: may(formula, "The smallest step that the reader is asked to mark: 1/16 in or 1 mm if nothing is said."),
-    fits: may(formula, "The finer step for fits."),
+    fits: may(formula, "The finer step for what goes in between two things: that of `precision` if nothing is said."),
     kerf: may(formula, "What the saw takes away: 1/8 in or 3.2 mm if nothing is said."),
     outside: may(outside, "Width, depth and height over everything."),
     sizes: may(sizes, "Measures with names."),

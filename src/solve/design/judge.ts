@@ -5,7 +5,7 @@ import { partsOverlap } from "../../findings/rules/parts-overlap.ts";
 import { shapeLeavesNothing } from "../../findings/rules/shape-leaves-nothing.ts";
 import { contact, exactBounds, isEmpty } from "../../geometry/index.ts";
 import type { Draft, PartDraft } from "../../parse/draft.ts";
-import type { Length } from "../../units/length.ts";
+import { inches, type Length } from "../../units/length.ts";
 import { absolute, less, min, subtract } from "../../units/rational.ts";
 import type { Box, Design, Part } from "../design.ts";
 import { ON_FLOOR } from "./hardware/fitters.ts";
@@ -60,7 +60,8 @@ function overlaps({ parts }: Design, draftOf: (id: string) => PartDraft | undefi
 }
 
 /** Parts that no chain of joints ties to the largest group of joined parts. */
-function floating({ parts, joints }: Design): readonly Finding[] {
+function floating({ parts, joints, stock }: Design): readonly Finding[] {
+  const solid = new Set(stock.flatMap(({ name, movement }) => (movement ? [name] : [])));
   const groupOf = new Map(parts.map((part) => [part.id, part.id]));
   for (const {
     parts: [a, b],
@@ -80,9 +81,14 @@ function floating({ parts, joints }: Design): readonly Finding[] {
     .map((group) => {
       const first = group[0] as Part;
       const others = group.slice(1).map((part) => part.id);
-      return partFloats(first.at, { name: first.id, others, touching: touching(group, parts) });
+      const mates = touching(group, parts);
+      const wide = others.length === 0 && solid.has(first.stock) && less(WIDE, first.width);
+      return partFloats(first.at, { name: first.id, others, touching: mates, wide });
     });
 }
+
+/** Boards wider than this work so much that what holds them lets them (common practice, no source). */
+const WIDE = inches(6);
 
 /** A part of a group and one that is not of it, which lie against each other with the largest face. */
 function touching(group: readonly Part[], parts: readonly Part[]): readonly [string, string] | null {

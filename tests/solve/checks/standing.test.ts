@@ -164,6 +164,16 @@ describe("a bookcase that stands free", () => {
     expect(pulled(bookcase("12", "50", "carries: 20 lb")).told[0]?.severity).toBe("advice");
     expect(told[0]?.help).toContain("fit: wall strap, to: lid, face: top, deep: lid.back - 1");
   });
+  it("with a rail at the back is tied by that, where the strap is not seen", () => {
+    const text = bookcase("12", "60", "carries: 20 lb")
+      .replace(
+        "joints:\n",
+        "  rail: { made of: mdf, as: on edge, grain: across, between: [left-side, right-side], back: outside.back, under: lid, up: 3 }\njoints:\n",
+      )
+      .replace("[lid, shelf]", "[lid, shelf, rail]")
+      .replace("back: outside.back, top: outside.top }\n  shelf", "back: outside.back, top: outside.top }\n  shelf");
+    expect(pulled(text).told[0]?.help).toContain("fit: wall strap, to: rail, face: back, up: rail.top - 2");
+  });
   it("that reaches as much further to the front as the help says, or has the strap, or is lower than 27 in, is left in peace", () => {
     const strap = "fittings:\n  - { fit: wall strap, to: lid, face: top, deep: lid.back - 1 }\n";
     const tied = pulled(bookcase("12", "60", "carries: 20 lb", strap));

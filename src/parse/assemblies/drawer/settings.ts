@@ -185,7 +185,10 @@ export const drawerKeys = {
     "How far the slides stay behind the front of what they are screwed to: where the box begins if nothing is said.",
   ),
   under: may(measure, "The room under the box: 1/4 in or 6 mm if nothing is said."),
-  above: may(measure, "The room above it: 3/4 in or 19 mm if nothing is said."),
+  above: may(
+    measure,
+    "The room above it: 3/4 in or 19 mm over a drawer on side slides, 1/8 in or 3 mm over one on runners or with `runs on`, as its slides want over one on undermount slides, if nothing is said.",
+  ),
   pull: may(
     byForm({
       text: made(partName, (value): Pull => ({ fit: { value: value.text, at: value.at, key: value.at } }) as Pull),

@@ -28,6 +28,7 @@ const widthOf = ({ size }: BoxFeature): Length => min(size[0], size[1]);
 /** Mortises, grooves and dadoes are as wide as a bit; what is wider than the widest is cut in passes, and always holds. */
 export const cutterDoesNotExistRule: Rule = ({ design, print }) =>
   design.parts.flatMap((part) => {
+    const sheets = design.stock.flatMap(({ form, thickness }) => (form === "sheet" && thickness ? [thickness] : []));
     const cuts = part.features.filter((each): each is BoxFeature => "size" in each && CUT.includes(each.kind));
     const seen = new Set<string>();
     return cuts.flatMap((cut): readonly Verdict[] => {
@@ -55,7 +56,8 @@ export const cutterDoesNotExistRule: Rule = ({ design, print }) =>
       const below = bits.filter((bit) => less(bit, wide)).at(-1);
       const above = bits.find((bit) => less(wide, bit));
       const near = [below, above].flatMap((bit) => (bit ? [print(bit)] : []));
-      const args = { part: part.id, cut: cut.kind, wide: print(wide), near, owned: owned !== undefined };
+      const sheet = sheets.some((thick) => compare(absolute(subtract(thick, wide)), rational(TOLERANCE)) <= 0);
+      const args = { part: part.id, cut: cut.kind, wide: print(wide), near, owned: owned !== undefined, sheet };
       const severity = mortise ? "warning" : "advice";
       return [{ check: { ...check, verdict: "warns" }, finding: cutterDoesNotExist(part.at, args, { severity }) }];
     });

@@ -7,7 +7,10 @@ import { around } from "./weight-and-feet.ts";
 /** What a strap is screwed to is at least as thick as this, and ends so near to the back; mm. */
 const [THICK, NEAR] = [12, 13];
 
-/** On top of what lies highest, an inch in from its back, where its screws keep clear of a rabbet; else high on what stands at the back. */
+/** A rail, an apron or a post within this of the top, and so broad, holds a strap on its back, where nobody sees it; mm. */
+const [HIGH, BROAD] = [150, 40];
+
+/** On the back of a rail or post that is broad and high enough; else on top of what lies highest, an inch in from its back, where its screws keep clear of a rabbet; else high on what stands at the back. */
 export function strapLine({ design }: Pick<Checked, "design">): string {
   const bounds = design.parts.map((part) => ({ part, ...around([part.solid]) }));
   const back = Math.max(...bounds.map(({ high }) => high[1]));
@@ -15,7 +18,12 @@ export function strapLine({ design }: Pick<Checked, "design">): string {
     ({ low, high }) =>
       back - high[1] <= NEAR && Math.min(...([0, 1, 2] as const).map((i) => high[i] - low[i])) >= THICK,
   );
-  const [best] = (able.length > 0 ? able : bounds).toSorted(
+  const top = Math.max(...bounds.map(({ high }) => high[2]));
+  const hidden = able.filter(
+    ({ part, low, high }) =>
+      !isFlat(part) && top - high[2] <= HIGH && Math.min(high[0] - low[0], high[2] - low[2]) >= BROAD,
+  );
+  const [best] = (hidden.length > 0 ? hidden : able.length > 0 ? able : bounds).toSorted(
     (a, b) =>
       b.high[2] - a.high[2] || Number(isFlat(b.part)) - Number(isFlat(a.part)) || (a.part.id < b.part.id ? -1 : 1),
   );
