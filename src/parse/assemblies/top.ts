@@ -39,7 +39,10 @@ const own = settings("a top", {
   grain: may(kept(axis), "The direction of its grain: across if nothing is said."),
   overhang: may(overhang, "How far it reaches beyond what carries it: on all sides, or by side."),
   edges: may(asOfPart, "How its upper edges are worked: chamfer 1/8, round-over 1/4."),
-  "corner radius": may(asOfPart, "Corners that are rounded."),
+  "corner radius": may(
+    asOfPart,
+    "Corners that are rounded: { at: [left front, right front, left back, right back], radius: 9 }, which makes a top of 18 by 18 round.",
+  ),
   fasten: may(joinWords, "What holds it down: a method that lets solid wood move."),
   to: may(text(100), "What it is fastened to, if not to what is under it."),
   called: may(text(60), "The name that the plan prints."),

@@ -118,7 +118,10 @@ const edges: Kind<ShapeDraft> = {
 /** Shapes with curves, by the setting that makes them. */
 export const curves = {
   "round-over": may(oneOrList(roundOver), "An edge rounded to a quarter circle."),
-  "corner radius": may(oneOrList(cornerRadius), "Corners of a panel rounded to quarter circles."),
+  "corner radius": may(
+    oneOrList(cornerRadius),
+    "Corners of a panel rounded to quarter circles. All four by half its width make a square panel round: { at: [left front, right front, left back, right back], radius: 9 }.",
+  ),
   arch: may(oneOrList(arch), "An arc of a circle cut out of an edge."),
   "cut-out": may(oneOrList(cutOut), "An opening right through, such as a hand-hold, in the middle unless said."),
   slot: may(oneOrList(slot), "A long hole with round ends."),

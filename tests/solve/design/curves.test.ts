@@ -116,8 +116,38 @@ describe("curves that do not fit are told", () => {
 describe("holes and curves", () => {
   const bench = readFileSync(new URL("plans/hall-bench.yaml", import.meta.url), "utf8");
   const at = (radius: string): string => bench.replace("radius: 1 1/2 }", `radius: ${radius} }`);
+  // 8.22 from the left and 1.38 from the front: √(5.78² + 12.62²) = 13.88 from the middle of the curve, and its countersink reaches 0.17 further.
   it("a screw that a rounded corner would lay bare is told", () => {
-    expect(solveText(at("11")).findings.map(({ rule }) => rule)).toContain("hole-runs-into-cut");
+    expect(solveText(at("14")).findings.map(({ rule }) => rule)).toContain("hole-runs-into-cut");
+  });
+  // A disc of 18: at 9 from the left its edge is the front itself; at 2 from the left, 9 - √(9² - 7²) = 3.34 from it.
+  it.each([
+    ["9", "1", false],
+    ["9 1/8", "1", false],
+    ["2", "2", true],
+    ["2", "4", false],
+  ])("in a round panel a hole %s from the left and %s from the front is laid bare: %s", (left, front, bare) => {
+    const disc = `plan: 1
+title: Disc
+units: inch
+outside: { width: 18, depth: 18, height: 3/4 }
+stock:
+  ply: { sold as: 3/4 birch plywood, measures: 3/4 }
+piece:
+  disc:
+    made of: ply
+    as: lying flat
+    grain: across
+    left: 0
+    right: 18
+    front: 0
+    back: 18
+    bottom: 0
+    corner radius: { at: [left front, right front, left back, right back], radius: 9 }
+    hole: { in: bottom, from left: ${left}, from front: ${front}, diameter: 1/4, deep: 1/2 }
+`;
+    const rules = solveText(disc).findings.map(({ rule }) => rule);
+    expect(rules.includes("hole-runs-into-cut")).toBe(bare);
   });
   it.each(["5", "8"])("with corners of %s what compiles keeps its promises", (radius) => {
     const { build } = solveText(at(radius));

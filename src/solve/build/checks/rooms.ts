@@ -9,7 +9,7 @@ import {
 } from "../../../geometry/index.ts";
 import { dot, plus, times } from "../../../geometry/vec.ts";
 import type { Length } from "../../../units/length.ts";
-import { add, equal, multiply, rational, subtract, toNumber } from "../../../units/rational.ts";
+import { add, equal, multiply, rational, subtract, toNumber, ZERO } from "../../../units/rational.ts";
 import { overChord, roundedOff } from "../../design/shapes/arc.ts";
 import { featureBox } from "../../design/shapes/feature-box.ts";
 import { standsOut } from "../../design/shapes/kinds.ts";
@@ -46,7 +46,9 @@ export function roomOf(feature: Feature, body: Box): Solid | null {
   const low = equal(box.low[other], body.low[other]);
   const aside = (by: Length): Length => (low ? add(box.low[other], by) : subtract(box.high[other], by));
   const { radius } = feature;
-  const kept = [...roundedOff(radius), [radius, radius] as const].map(([u, v]): Corner => [aside(v), deeper(u)]);
+  // The stops end a little before the square: its other three corners close what is kept.
+  const rest = [[radius, ZERO] as const, [radius, radius] as const, [ZERO, radius] as const];
+  const kept = [...roundedOff(radius), ...rest].map(([u, v]): Corner => [aside(v), deeper(u)]);
   return subtractSolid(room, planesOf(kept, other));
 }
 
