@@ -36,7 +36,12 @@ export const drawer = assembly({
     // On runners the front is as wide and high as the box that fills its opening.
     const sized = own && placed && runs.kind === "wood" && (own.lies?.value ?? "inset") === "inset";
     const fills: Settings = sized
-      ? { left: "room.left", right: "room.right", bottom: hanging(floor, own, site), top: "room.top" }
+      ? {
+          left: "room.left",
+          right: "room.right",
+          bottom: lowerEdge(floor, own, corners.crossing || !said["runs on"], site),
+          top: "room.top",
+        }
       : {};
     const walls =
       own && placed ? from(said.front?.key, { ...placed.part, ...fills, ...(between && pastSides(own, site)) }) : null;
@@ -70,11 +75,13 @@ const tellNoWalls = ({ in: { value } }: Said, { where }: Site): undefined =>
     }),
   );
 
-/** The lower edge of a front that reaches down below its box. */
-const hanging = (floor: string, front: Front | null, { write }: Site): Settings[string] => {
-  const by = front?.["hangs down"]?.value;
-  return by ? write`${floor} - ${by}` : write`${floor}`;
-};
+/** The lower edge of a front: it may reach down below its box; where that runs on a panel the front stays clear of it, but for tails, which want it level. */
+function lowerEdge(floor: string, front: Front, level: boolean, { usual, write }: Site): Settings[string] {
+  const by = front["hangs down"]?.value;
+  if (by) return write`${floor} - ${by}`;
+  if (level) return write`${floor}`;
+  return write`${floor} + ${front.gap?.value ?? usual("1/16", "1.5")}`;
+}
 
 /** A front between the sides makes room for them where it is wider than the box is inside. */
 const pastSides = (front: Front, { write }: Site): Settings =>
