@@ -511,7 +511,7 @@ export type ShapeDraft = { readonly at: Span } & (
       readonly to: Formula;
     }
   /** All edges of the broad face that is seen, or all long edges of a square part. */
-  | { readonly shape: "edges"; readonly how: "chamfer" | "round-over"; readonly by: Formula }
+  | { readonly shape: "edges"; readonly how: "chamfer" | "round-over"; readonly by: Formula; readonly except?: Face }
 );
 
 export type Method =

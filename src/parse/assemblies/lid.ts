@@ -5,7 +5,7 @@ import { asOfPart, joinWords, kept, measure, partName, sizeOf, stockName } from 
 import { axis } from "../kinds/places.ts";
 import { type Fields, may, need, settings } from "../kinds/settings.ts";
 import { text, word } from "../kinds/simple.ts";
-import type { TextNode } from "../yaml/nodes.ts";
+import type { Node, TextNode } from "../yaml/nodes.ts";
 import { assembly, type Expanded, type Site } from "./assembly.ts";
 import { type Overhang, overhang } from "./top.ts";
 
@@ -46,7 +46,7 @@ const own = settings("a lid", {
   battens: may(battenSettings, "The battens of a slab."),
   grain: may(kept(axis), "The direction of its grain: across if nothing is said."),
   overhang: may(overhang, "How far it reaches beyond what carries it: on all sides, or by side."),
-  edges: may(asOfPart, "How its upper edges are worked: chamfer 1/8, round-over 1/4."),
+  edges: may(asOfPart, "How its upper edges are worked, but for that on which it hangs: chamfer 1/8, round-over 1/4."),
   "air gap": may(measure, "How far above what carries it it lies when it is shut."),
   bumpers: may(text(100), "The bumpers that it lies on in front, where there is an air gap: a name of `hardware`."),
   hinge: may(joinWords, "How it hangs at the back: butt hinges if nothing is said; continuous hinge; loose."),
@@ -103,8 +103,11 @@ const slabOf = (said: Said): Settings => ({
   as: "lying flat",
   grain: said.grain?.value ?? "across",
   ...(said.boards && { boards: said.boards.value }),
-  ...(said.edges && { edges: said.edges.value }),
+  // Hinges lie flush in a square edge.
+  ...(said.edges && { edges: freeEdges(said.edges.value) }),
 });
+const freeEdges = (edges: Node): Node =>
+  edges.kind === "text" && !/\sexcept\s/i.test(edges.text) ? { ...edges, text: `${edges.text} except back` } : edges;
 const frameOf = (said: Said): Settings => ({
   kind: "frame",
   as: "lying flat",

@@ -100,18 +100,20 @@ const slot = made(
   },
 );
 
-/** `edges: chamfer 1/8` */
+/** `edges: chamfer 1/8`, `edges: round-over 4 except back` */
 const edges: Kind<ShapeDraft> = {
-  words: "`chamfer` or `round-over` and a measure, such as chamfer 1/8",
+  words: "`chamfer` or `round-over` and a measure, such as chamfer 1/8, or chamfer 1/8 except back",
   json: { type: "string" },
   read(node, where) {
     if (node.kind !== "text") return tellWrong(where, node, edges.words);
     const words = slice(node, 0);
     const found = /^(chamfer|round[ _-]?over)\s+/i.exec(words.text);
     if (found === null) return tellPiece(where, words, edges.words);
-    const by = formulaIn(slice(words, found[0].length), where);
+    const but = /\s+except\s+(left|right|front|back|bottom|top)\s*$/i.exec(words.text);
+    const by = formulaIn(slice(words, found[0].length, but?.index), where);
     const how = found[1]?.toLowerCase() === "chamfer" ? "chamfer" : "round-over";
-    return by && { shape: "edges", at: wholePlace(words), how, by };
+    const except = but?.[1]?.toLowerCase() as Face | undefined;
+    return by && { shape: "edges", at: wholePlace(words), how, by, ...(except && { except }) };
   },
 };
 
@@ -125,5 +127,8 @@ export const curves = {
   arch: may(oneOrList(arch), "An arc of a circle cut out of an edge."),
   "cut-out": may(oneOrList(cutOut), "An opening right through, such as a hand-hold, in the middle unless said."),
   slot: may(oneOrList(slot), "A long hole with round ends."),
-  edges: may(edges, "All edges of the broad face that is seen, or the long edges of a square part: chamfer 1/8."),
+  edges: may(
+    edges,
+    "All edges of the broad face that is seen, or the long edges of a square part: chamfer 1/8; chamfer 1/8 except back.",
+  ),
 };

@@ -25,6 +25,19 @@ describe("a lid", () => {
     // 28 + 2 × 1 by 17 + 1.
     expect(partsOf(chest("form: panel"))["cover.slab"]).toBe("3/4 × 18 × 30");
   });
+  test.each([
+    ["round-over 1/8", 3],
+    ["chamfer 1/8 except front", 3],
+  ])("has edges worked on all sides but one: %s", (edges, count) => {
+    const slab = sound(chest(`form: panel, edges: ${edges}`)).design.parts.find(({ id }) => id === "cover.slab");
+    const worked = slab?.features.filter(({ kind }) => kind === "round-over" || kind === "chamfer") ?? [];
+    expect(worked).toHaveLength(count);
+    const back = toInches(slab?.body.high[1] as never);
+    const near = worked.map((each) => ("origin" in each ? toInches(each.origin[1]) : 0));
+    // None runs along the back, or along the front where that is said: those at the sides begin at either end of it.
+    expect(new Set(near).size).toBeLessThanOrEqual(2);
+    expect(near.filter((at) => at === back).length === worked.length).toBe(false);
+  });
   test("has battens 2 1/2 wide of its own wood if nothing is said of them", () => {
     const parts = partsOf(
       chest("form: slab with battens, boards: 4").replace("made of: panel, on", "made of: oak, on"),

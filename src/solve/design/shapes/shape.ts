@@ -67,7 +67,9 @@ export function shapePart(part: string, shape: ShapeDraft, body: Box, frame: Fra
     case "hole":
       return hole(part, shape, body, measure);
     case "edges": {
-      const edges = shownEdges(body, frame).map((faces) => ({ faces, at: shape.at }));
+      const { except } = shape;
+      const shown = shownEdges(body, frame).filter((faces) => !except || !faces.includes(except));
+      const edges = shown.map((faces) => ({ faces, at: shape.at }));
       const each = edges.map(
         (along): ShapeDraft =>
           shape.how === "chamfer"
