@@ -43,6 +43,8 @@ export interface Site {
   readonly behindBack: TextNode | null;
   /** Whether a stock of the plan is glass. */
   readonly isGlass: (stock: TextNode) => boolean;
+  /** Whether it is solid wood. */
+  readonly isSolid: (stock: TextNode) => boolean;
   /** What this stands under or on, if anything: its path, and the kind of assembly that it is. */
   readonly under: Neighbour | null;
   readonly on: Neighbour | null;

@@ -25,7 +25,7 @@ import {
 } from "./room.ts";
 import { isPlace, placesIn } from "./standing.ts";
 import { writtenItem } from "./written-item.ts";
-import { isGlass } from "./written-stock.ts";
+import { isGlass, isSolid } from "./written-stock.ts";
 
 export interface Opening {
   /** The settings of the plan, for its units and its outside. */
@@ -198,6 +198,7 @@ function openAssembly(entry: Entry, kind: AnyAssembly, path: readonly string[], 
     thin: (axis, face) => thinIn(standing, axis, face, progress.around, write),
     like: (axis, of) => likeIn(standing, axis, of, write),
     isGlass: (stock) => isGlass(progress.plan, stock),
+    isSolid: (stock) => isSolid(progress.plan, stock),
     item: (name, usual) => writtenItem(progress.plan, progress.units, name, usual),
     behindBack: behindBackOf(standing, progress.around),
     settingOf: (name, word) => settingIn(name, word, progress.around),

@@ -41,7 +41,8 @@ export function addPosts(face: Side, said: Sides, reach: Reach, making: Making):
     group["top-rail"] = { ...rail, top: reach.top };
   }
   group.panel = {
-    ...{ "made of": said["made of"]?.value ?? making.stock, as: "upright", facing: face, ...between },
+    ...{ "made of": said["made of"]?.value ?? making.stock, facing: face, ...between },
+    ...grainOf(said, making),
     bottom: rails ? write`${name}.bottom-rail.top` : low,
     top: rails ? write`${name}.top-rail.bottom` : reach.top,
     ...(rails
@@ -55,6 +56,14 @@ export function addPosts(face: Side, said: Sides, reach: Reach, making: Making):
   const flush = !rails && !said.panels?.value.said["set back"] && lieOf(said) !== "in the middle";
   const how = said.panels?.value.said.join?.value ?? { with: flush ? "dowels" : "groove" };
   joints.push(endJoint(`${name}.panel`, [...posts, ...ring], how, site));
+}
+
+/** A board that is wider than high lies, so that fewer of them are glued to make it wide; a sheet stands. */
+function grainOf(said: Sides, { site, stock }: Making): Settings {
+  const own = said.panels?.value.said.grain?.value;
+  if (own) return { grain: own };
+  const of = said["made of"]?.value ?? stock;
+  return typeof of === "object" && "text" in of && site.isSolid(of as TextNode) ? {} : { as: "upright" };
 }
 
 const ends = ({ bottom, top }: Reach): Settings => ({ bottom, top });

@@ -1,5 +1,6 @@
 import { byForm } from "../../kinds/combine.ts";
-import { joinWords, measure, sizeOf, stockName, yesNoOr } from "../../kinds/kept.ts";
+import { joinWords, kept, measure, sizeOf, stockName, yesNoOr } from "../../kinds/kept.ts";
+import { axis } from "../../kinds/places.ts";
 import { type Fields, may, need, settings } from "../../kinds/settings.ts";
 import { word } from "../../kinds/simple.ts";
 import { backIn } from "../back-in.ts";
@@ -29,6 +30,10 @@ const sidePanels = settings("the panels between posts", {
     "lies",
   ),
   "set back": may(measure, "How far they stay behind the outer faces of the posts."),
+  grain: may(
+    kept(axis),
+    "The direction of their grain, up or deep: that in which they are longer if they are of solid wood, else up, if nothing is said.",
+  ),
   join: may(
     joinWords,
     "How they are joined to the posts: by dowels where they are flush, in grooves where they are not or have rails, if nothing is said.",
