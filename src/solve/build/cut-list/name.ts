@@ -37,8 +37,9 @@ export function nameOf(parts: readonly Pick<Part, "id" | "called">[]): string {
 }
 
 /**
- * Names of lines that would be told apart by their marks alone: of two lengths "Long board" and "Short board", else by the group that the
- * parts belong to, "Plinth board"; the same name where nothing tells them apart, as of mirror images.
+ * Names of lines that would be told apart by their marks alone: by what the parts belong to where that is another for each, "Drawer side"
+ * and "Cabinet side"; of two lengths "Long plinth board" and "Short plinth board", else by the group of some, "Plinth board"; the same name where nothing
+ * tells them apart, as of mirror images.
  */
 export function toldApart(lines: readonly NamedLine[]): readonly string[] {
   const short = lines.map(({ parts }) => nameOf(parts));
@@ -46,11 +47,19 @@ export function toldApart(lines: readonly NamedLine[]): readonly string[] {
     const name = short[i] as string;
     const same = lines.filter((_, j) => short[j] === name);
     if (same.length < 2 || parts.some((part) => part.called !== null)) return name;
+    const owners = same.map((each) => ownerOf(each.parts));
+    const owner = ownerOf(parts);
+    if (owner && owners.every(Boolean) && new Set(owners).size === same.length && !has(name, owner))
+      return capital(`${owner} ${name.toLowerCase()}`);
     const lengths = same
       .map((each) => each.length)
       .filter((each, j, all) => j === all.findIndex((x) => equal(x, each)));
-    if (lengths.length === 2)
-      return capital(`${equal(length, lengths.reduce(max)) ? "long" : "short"} ${name.toLowerCase()}`);
+    if (lengths.length === 2) {
+      // A board alone could be any.
+      const of =
+        owner && owners.every((each) => each === owner) && !name.includes(" ") && !has(name, owner) ? `${owner} ` : "";
+      return capital(`${equal(length, lengths.reduce(max)) ? "long" : "short"} ${of}${name.toLowerCase()}`);
+    }
     const groups = [
       ...new Set(
         parts.map(({ id }) =>
@@ -62,13 +71,31 @@ export function toldApart(lines: readonly NamedLine[]): readonly string[] {
       ),
     ];
     const group = groups.length === 1 ? groups[0]?.replace(/-/g, " ") : undefined;
-    if (group && !` ${name.toLowerCase()} `.includes(` ${group} `)) return capital(`${group} ${name.toLowerCase()}`);
+    if (group && !has(name, group)) return capital(`${group} ${name.toLowerCase()}`);
     const place = placeInRow(
       parts.map(({ id }) => id),
       same.flatMap((each) => each.parts.map(({ id }) => id)),
     );
     return place ? capital(`${place} ${name.toLowerCase()}`) : name;
   });
+}
+
+const has = (name: string, word: string): boolean => ` ${name.toLowerCase()} `.includes(` ${word} `);
+
+/** What parts belong to, where it is one: their innermost group, of a drawer or a door in an opening only that. */
+function ownerOf(parts: NamedLine["parts"]): string | null {
+  const groups = new Set(
+    parts.map(({ id }) => {
+      const group =
+        id
+          .split(".")
+          .slice(0, -1)
+          .findLast((word) => !/^\d+$/.test(word)) ?? "";
+      return /(?:^|-)(drawer|door)(?:-\d+)?$/.exec(group)?.[1] ?? group.replace(/-/g, " ");
+    }),
+  );
+  const [only] = groups;
+  return groups.size === 1 && only ? only : null;
 }
 
 /** Of a row whose parts are on two lines: those at both ends, and those between. */

@@ -30,7 +30,14 @@ const SIDES: ReadonlySet<string> = new Set(["left", "right", "front", "back", "u
 const said = (name: string): string => {
   const [, numbers, what, own] = /^opening-(\d+(?:-\d+)*)-(\D+?)(-\d+)?$/u.exec(name) ?? [];
   if (numbers && what) return `${what.replace(/-/g, " ")} ${numbers}${own ?? ""}`;
-  return name.replace(/-/g, " ").replace(/^(.+) (\d+) \1$/u, "$1 $2");
+  return once(name.replace(/-/g, " ").replace(/^(.+) (\d+) \1$/u, "$1 $2"));
+};
+/** The drawer in the drawer bay is the drawer, the one in the upper drawer bay the upper drawer. */
+const once = (name: string): string => {
+  const words = name.split(" ");
+  const first = words.indexOf(words.at(-1) ?? "");
+  const numbered = words.slice(first).some((word) => /\d/.test(word));
+  return numbered ? name : words.slice(0, first + 1).join(" ");
 };
 const single = (name: string): string => said(name).replace(/(?<!s)s$/, "");
 
