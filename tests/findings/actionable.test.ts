@@ -151,20 +151,6 @@ test("a group that stands loose is told by its name, with the joint to write", (
   ]);
 });
 
-test("a wide top of solid wood that is joined to nothing is offered a joint that lets it move", () => {
-  const text = change(TABLE, [", fasten: buttons in a groove", ""]);
-  expect(toldOf(text)).toMatchObject([
-    { rule: "part-floats", help: expect.stringMatching(/with: slotted screws \}`, which let it move/) },
-  ]);
-  // Plywood does not move.
-  const sheet = change(
-    text,
-    ["piece:\n", "  ply: { sold as: 3/4 birch plywood, measures: 23/32 }\npiece:\n"],
-    ["made of: cherry, boards: 3, on", "made of: ply, on"],
-  );
-  expect(toldOf(sheet)).toMatchObject([{ rule: "part-floats", help: expect.stringMatching(/with: screws \}`;/) }]);
-});
-
 describe("a hole in a cut: which hole, and which cut", () => {
   test("that was drawn by the maker", () => {
     const [first] = solveText(holeRunsIntoCut.wrong ?? "").findings.filter(({ rule }) => rule === "hole-runs-into-cut");
@@ -251,10 +237,4 @@ test("advice in the same words about several parts is told once, and shows where
   );
   const grooves = findings.filter(({ rule }) => rule === "cutter-does-not-exist");
   expect(grooves.map(({ also }) => also.map(({ label }) => label))).toEqual([["the same here"]]);
-});
-
-test("a groove as wide as its sheet is told to be cut in two passes, and not to be made narrower", () => {
-  const [groove] = solveText(BOX).findings.filter(({ rule }) => rule === "cutter-does-not-exist");
-  expect(groove?.help).toMatch(/two passes .* as is usual where a sheet goes in/);
-  expect(groove?.help).not.toMatch(/or make it/);
 });

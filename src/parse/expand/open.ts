@@ -12,17 +12,9 @@ import { LIMITS } from "../limits.ts";
 import { isReserved, normaliseName, squash } from "../names.ts";
 import { PART_WORDS } from "../schema/part-words.ts";
 import { type Entry, type MapNode, type Node, settingOf } from "../yaml/nodes.ts";
+import { behindBackOf, neighbours, type Standing, type Surroundings, settingIn } from "./around.ts";
 import { settingsNode, writer, written } from "./make.ts";
-import {
-  behindBackOf,
-  likeIn,
-  neighbours,
-  placedIn,
-  type Standing,
-  type Surroundings,
-  settingIn,
-  thinIn,
-} from "./room.ts";
+import { likeIn, placedIn, thinIn } from "./room.ts";
 import { isPlace, placesIn } from "./standing.ts";
 import { writtenItem } from "./written-item.ts";
 import { isGlass, isSolid } from "./written-stock.ts";

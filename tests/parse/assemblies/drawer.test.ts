@@ -3,7 +3,6 @@ import type { Build } from "../../../src/solve/build.ts";
 import { inches, type Length, millimetres, toInches, toMillimetres } from "../../../src/units/length.ts";
 import { subtract } from "../../../src/units/rational.ts";
 import { said, solveText } from "../../examples/compiled.ts";
-import { soundDesign } from "../../solve/design/plan.ts";
 import { sound } from "./opened.ts";
 
 /** A bench of two panels with an opening of this width between them, and a drawer in it. */
@@ -239,21 +238,4 @@ test("a drawer that is a mirror image has the joints of the other, and opens to 
     ["other.box-front"],
     ["other.box-back"],
   ]);
-});
-
-describe("the front of a drawer that runs on a shelf", () => {
-  const shelf = (join: string) =>
-    drawer("12", `runs on: shelf\n    front: { made of: walls, is the box front: yes }\n    join: ${join}`, "5/8")
-      .replace(
-        "  box:",
-        "  shelf: { made of: panel, boards: 3, as: lying flat, grain: across, between: [left-panel, right-panel], front: 0, back: 19, top: 2 }\n  box:",
-      )
-      .replace("joints:", "joints:\n  - { join: shelf, to: [left-panel, right-panel], with: dowels }");
-  const below = (join: string): number => {
-    const value = soundDesign(shelf(join));
-    const low = (id: string) => toInches(value.parts.find((each) => each.id === id)?.body.low[2] as Length);
-    return low("box.box-front") - low("box.left-side");
-  };
-  test("stays clear of the shelf below, 1/16 in, as beside it", () => expect(below("rabbet")).toBe(1 / 16));
-  test("but is level with the sides where tails want it", () => expect(below("dovetail")).toBe(0));
 });
