@@ -135,6 +135,12 @@ describe.each(EXAMPLES)("%s", (name) => {
         step?.text.some((text) => /dowel centres|in the same way/u.test(text) && text.includes(`(${mark(first)})`)),
       ]).toEqual([id, true]);
     }
+    // What is marked is not bored by measures before: a step tells the marking, and after it what is bored there.
+    for (const { title, text } of steps) {
+      const marking = text.findIndex((each) => /dowel centres/u.test(each));
+      const bored = text.findIndex((each) => /^At the pricks bore .* dowel /u.test(each));
+      expect([title, marking < bored || (marking === -1 && bored === -1)]).toEqual([title, true]);
+    }
     const tools = build?.tools.map(({ tool }) => tool).join("\n") ?? "";
     expect([tools.includes("Dowelling jig"), tools.includes("Dowel centres")]).toEqual([
       dowelled.length > 0,

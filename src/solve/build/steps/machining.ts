@@ -7,9 +7,8 @@ import { markingOrder } from "./dowelled.ts";
 import { called, listed, plural, pluralOf, type StepDraft, type Work } from "./draft.ts";
 import { ROUTER_CAUTION, SAW_CAUTION, step } from "./making-step.ts";
 import { type Cutting, cuttings, groupedBy, ownKey } from "./wishes/own-key.ts";
-import { dowelTexts } from "./words/dowels.ts";
+import { holeTexts } from "./words/dowels.ts";
 import { featureText } from "./words/features.ts";
-import { boringText } from "./words/holes.ts";
 import { turnedNote } from "./words/turned.ts";
 
 /** Minutes of work, rough (common practice, no source): for each feature, bench-bored hole. */
@@ -91,8 +90,7 @@ function machiningStep(work: Work, { line, kinds: wanted }: Cutting): StepDraft 
       ...turnedNote(work, line),
       ...(line.mirrorOf ? [`These are mirror images of ${line.mirrorOf}: set the cuts out the other way round.`] : []),
       ...kinds.flatMap((kind) => featureText(work, first, kind)),
-      ...boringText(work, first, holes),
-      ...dowelTexts(work, first, holes),
+      ...holeTexts(work, first, holes),
       ...(line.parts.length > 1
         ? [`Make ${line.parts.length === 2 ? "both" : `all ${line.parts.length}`} alike: set them out side by side.`]
         : []),
@@ -131,8 +129,7 @@ function boringStep(work: Work, line: CutLine): StepDraft {
     `Drill the ${which}`,
     [
       ...turnedNote(work, line),
-      ...boringText(work, first, holes),
-      ...dowelTexts(work, first, holes),
+      ...holeTexts(work, first, holes),
       ...(parts.length > 1 ? [`Drill ${parts.length === 2 ? "both" : `all ${parts.length}`} alike.`] : []),
     ],
     parts.map((part) => machine(part, [], benchHoles(work, part.id))),

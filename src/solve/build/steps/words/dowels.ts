@@ -6,11 +6,12 @@ import type { Hole, Part } from "../../../design.ts";
 import { type Mating, markedFrom, matingsOf } from "../dowelled.ts";
 import { called, numberWord, series, type Work } from "../draft.ts";
 import { partWords } from "./bodies.ts";
+import { boringText } from "./holes.ts";
 import { sideWord } from "./measured.ts";
 import { lies } from "./place.ts";
 
-/** Of a part on the bench, with its holes there. */
-export function dowelTexts(work: Work, part: Part, holes: readonly Hole[]): readonly string[] {
+/** All holes of a part on the bench: those that are measured; then those for dowels that what they meet marks, and only then bored. */
+export function holeTexts(work: Work, part: Part, holes: readonly Hole[]): readonly string[] {
   const own = holes.filter(({ kind }) => kind === "dowel");
   const joints = new Map(work.plan.fasteners.map(({ id, joint }) => [id, joint]));
   const matings = matingsOf(work).filter(({ joint }) => own.some((hole) => joints.get(hole.for ?? "") === joint.id));
@@ -19,7 +20,18 @@ export function dowelTexts(work: Work, part: Part, holes: readonly Hole[]): read
     own.filter((hole) => some.some(({ joint }) => joints.get(hole.for ?? "") === joint.id));
   const here = matings.filter(({ joint, met }) => met === part.id && marked.has(joint.id));
   const measured = of(matings.filter((each) => !here.includes(each)));
-  return [...fenceTexts(work, part, measured, matings), ...markTexts(work, here), ...otherTexts(work, part, here)];
+  const pricked = of(here);
+  return [
+    ...boringText(
+      work,
+      part,
+      holes.filter((hole) => !pricked.includes(hole)),
+    ),
+    ...fenceTexts(work, part, measured, matings),
+    ...markTexts(work, here),
+    ...boringText(work, part, pricked).map((text) => text.replace(/^Bore /u, "At the pricks bore ")),
+    ...otherTexts(work, part, here),
+  ];
 }
 
 /** The face that a jig lies against, the same for all holes in ends and edges. */
@@ -65,8 +77,9 @@ function markTexts(work: Work, matings: readonly Mating[]): readonly string[] {
   const some = matings.some((each) => holesOn(work, each).own < holesOn(work, each).all);
   const whose = matings.length === 1 ? "its" : "their";
   return [
-    `Mark the dowel holes from ${series(from)}: put dowel centres into ${whose} holes${some ? " (those that come to lie on it)" : ""}, lay ${matings.length === 1 ? "it" : "each"} in place, held square by a block that is clamped beside it, and press. Bore where the points have pricked, the drill guided square; the numbers in the drawing are for checking.`,
+    `Mark the dowel holes from ${series(from)}: put dowel centres into ${whose} holes${some ? " (those that come to lie on it)" : ""}, lay ${matings.length === 1 ? "it" : "each"} in place, held square by a block that is clamped beside it, and press.`,
     ...places,
+    "Bore where the points have pricked, the drill guided square; the measures that follow, and those in the drawing, are for checking.",
   ];
 }
 
