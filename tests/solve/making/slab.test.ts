@@ -41,7 +41,7 @@ describe("a seat of three boards", () => {
     const glued = stepWith(build, "Glue up the seat");
     expect(glued.waits.map(({ minutes }) => minutes)).toEqual([45, 24 * 60]);
     // Clamps over 53 in, one every 8 in: ceil((53 − 4) / 8) + 1 = 8.
-    expect(plain(glued.text.join(" "))).toContain("Put 8 clamps over the length");
+    expect(plain(glued.text.join(" "))).toContain("Set four clamps open on the bench");
     expect(plain(stepWith(build, "Flatten the seat").text.join(" "))).toContain("14 in wide, 52 in long");
     expect(stepWith(build, "Flatten the seat").after).toContain(glued.number);
   });

@@ -43,7 +43,7 @@ const ASKED: readonly Asked[] = [
   },
   { says: /\b(?:brush|spread|put) glue\b/iu, tool: "Glue brush", why: "to spread glue into joints" },
   { says: /\bclamp the work|\bclamp the strip/iu, tool: "Two small clamps", why: "to hold what is cut and bored" },
-  { says: /\beach pair held by two small clamps/iu, tool: "Four small clamps", why: "to hold cauls" },
+  { says: /\bhold each pair with two small clamps/iu, tool: "Four small clamps", why: "to hold cauls" },
   { says: /\btap\b/iu, tool: "Mallet, and a block of scrap", why: "to bring joints and dowels home" },
   { says: /\bhammer\b/iu, tool: "Hammer", why: "for what is driven" },
   { says: /\bchisel\b/iu, tool: "Chisels", why: "to clean out corners" },

@@ -5,7 +5,7 @@ import { isCutLater, isGluedUp, makingOf } from "../../design/making/plain.ts";
 import type { Part } from "../../design.ts";
 import { SQUARE_METRE } from "../purchases/supplies.ts";
 import { clampsOver, dryText, roundedUp } from "./clamping.ts";
-import { capital, listed, type StepDraft, type Work } from "./draft.ts";
+import { capital, listed, numberWord, type StepDraft, type Work } from "./draft.ts";
 import { laterToken } from "./later.ts";
 import { SAW_CAUTION, step } from "./making-step.ts";
 import { linesApart } from "./wishes/own-key.ts";
@@ -69,7 +69,18 @@ const slabClamps = (work: Work, { length, jointed = ZERO }: Blank, boards: numbe
 function edgeText(work: Work, blank: Blank, boards: number): readonly string[] {
   return [
     `Lay the ${boards} boards side by side as they look best, the bark side of every other one down, the grain of all of them rising one way for the plane, and mark a triangle over all of them. Plane one face of each until it lies flat, then the edges square to that face until they close without light between them; each is about ${work.print(blank.jointed as Blank["length"])} wide then.`,
-    `Put ${clampsOver(blank.length)} clamps over the length, one under and the next above, with waxed cauls above and below across both ends, each pair held by two small clamps. Then spread glue on one edge of each joint and draw the clamps up from the middle, pressing the boards level as you go.`,
+    ...closingText(clampsOver(blank.length)),
+  ];
+}
+
+/** What holds the boards below lies ready before there is glue; what holds them above comes when they lie together. */
+function closingText(count: number): readonly string[] {
+  const below = Math.ceil(count / 2);
+  const above = count - below;
+  return [
+    `Set ${numberWord(below)} ${below === 1 ? "clamp" : "clamps"} open on the bench, evenly over the length, and lay waxed cauls, ${numberWord(above)} ${above === 1 ? "clamp" : "clamps"} and four small ones beside it.`,
+    "Stand the boards on edge and spread glue on one edge of each joint. Lay them down together on the clamps as the triangle has them, and draw the clamps just tight.",
+    `Lay a caul above and below across each end, hold each pair with two small clamps, and press the boards level. ${above === 1 ? "Then put the last clamp on from above, between those below" : "Then put the others on from above, between those below"}, and tighten all by turns, from the middle outwards.`,
   ];
 }
 

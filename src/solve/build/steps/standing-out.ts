@@ -1,12 +1,13 @@
 /** Dowels that a glue-up leaves standing out for a later one, just where clamps press. */
 
 import { inches, type Length, millimetres } from "../../../units/length.ts";
-import { add, less, max, subtract, ZERO } from "../../../units/rational.ts";
+import { add, compare, half, less, max, subtract, ZERO } from "../../../units/rational.ts";
 import { roundTo } from "../../../units/round.ts";
-import { type AxisIndex, faceOf, INDICES } from "../../design/space.ts";
-import type { Fastener } from "../../design.ts";
-import { series, type Work } from "./draft.ts";
+import { type AxisIndex, extent, faceOf, INDICES } from "../../design/space.ts";
+import type { Face, Fastener, Hole } from "../../design.ts";
+import { listed, series, type Work } from "./draft.ts";
 import type { Move } from "./moves.ts";
+import { groupedBy } from "./wishes/own-key.ts";
 
 /** How far they stand out at most along an axis when these moves are done; zero where there are none. */
 export const standingOut = (work: Work, moves: readonly Move[], axis: AxisIndex): Length =>
@@ -18,8 +19,12 @@ export const standingOut = (work: Work, moves: readonly Move[], axis: AxisIndex)
 interface Outstanding {
   readonly peg: Fastener;
   readonly past: Length;
+  /** The part that the dowel comes out of, and the axis along which it does. */
+  readonly part: string;
+  readonly out: AxisIndex;
+  readonly at: Hole["at"];
   /** "right": of the finished piece. */
-  readonly side: string;
+  readonly side: Face;
 }
 
 function outstanding(work: Work, moves: readonly Move[]): readonly Outstanding[] {
@@ -39,24 +44,64 @@ function outstanding(work: Work, moves: readonly Move[]): readonly Outstanding[]
         (so, i) => (Math.abs(hole.direction[i]) > Math.abs(hole.direction[so]) ? i : so),
         0,
       );
-      return [{ peg, past, side: faceOf(out, hole.direction[out] < 0) }];
+      return [{ peg, past, part: hole.part, out, at: hole.at, side: faceOf(out, hole.direction[out] < 0) }];
     });
 }
 
-/** Dowels go into their blocks loosely, and clamps press on wood that stands past them. Common practice, no source. */
+/** Dowels go into their blocks loosely, and clamps press on wood that stands past them; a block beside them is no narrower than this. Common practice, no source. */
 const ROOM = { inch: inches(1, 16), mm: millimetres(2) } as const;
 const PAST = { inch: inches(1, 4), mm: millimetres(5) } as const;
+const BLOCK = { inch: inches(1), mm: millimetres(25) } as const;
 
-/** "Dowels stand out 15/16 in on the right for what comes later": what the clamps press on then. */
+/** "Dowels stand out 15/16 in on the right for what comes later": what the clamps press on then, and where. */
 export function blockText(work: Work, moves: readonly Move[]): readonly string[] {
   const all = outstanding(work, moves);
   if (all.length === 0) return [];
   const { units } = work.design;
   const past = all.map((each) => each.past).reduce(max);
   const thick = roundTo(add(past, ROOM[units]), PAST[units], "up");
-  const bore = add(all.map(({ peg }) => peg.rod).reduce(max), ROOM[units]);
   const sides = series([...new Set(all.map(({ side }) => `the ${side}`))]);
+  const rooms = groupedBy(all, ({ part, side }) => `${part} ${side}`).map((own) => ({
+    part: own[0]?.part ?? "",
+    width: roundTo(roomBeside(work, own), PAST[units], "down"),
+  }));
+  const beside = groupedBy(
+    rooms.filter(({ width }) => !less(width, BLOCK[units])),
+    ({ width }) => work.print(width),
+  ).map((own) => `${work.print(own[0]?.width ?? ZERO)} wide on ${listed(work, unique(own))}`);
+  const bored = unique(rooms.filter(({ width }) => less(width, BLOCK[units])));
+  const bore = add(all.map(({ peg }) => peg.rod).reduce(max), ROOM[units]);
   return [
-    `Dowels stand out up to ${work.print(past)} on ${sides} for what comes later. Put a block under each clamp that presses there, at least ${work.print(thick)} thick, of offcuts in a stack, and bore it through, ${work.drill(bore)} wide, where a dowel is in its way: nothing may press on a dowel.`,
+    `Dowels stand out up to ${work.print(past)} on ${sides} for what comes later, and nothing may press on a dowel. Put a block at least ${work.print(thick)} thick, of offcuts in a stack, under each clamp that presses there${beside.length === 0 ? "" : `, beside the dowels or between them, where there is room for blocks up to ${series(beside)}`}.`,
+    ...(bored.length === 0
+      ? []
+      : [
+          `On ${listed(work, bored)} there is no room beside them: bore the block through ${work.drill(bore)} wide where a dowel stands, and set it over that.`,
+        ]),
   ];
 }
+
+const unique = (rooms: readonly { readonly part: string }[]): readonly string[] => [
+  ...new Set(rooms.map(({ part }) => part)),
+];
+
+/** The widest room between the dowels that come out of one side of a part, or between them and its edges, along the longer direction of that side. */
+function roomBeside(work: Work, own: readonly Outstanding[]): Length {
+  const [first] = own;
+  if (!first) return ZERO;
+  const { body } = work.part(first.part);
+  const [a, b] = INDICES.filter((i) => i !== first.out) as [AxisIndex, AxisIndex];
+  const along = less(extent(body, a), extent(body, b)) ? b : a;
+  const rods = own
+    .map(({ peg, at }) => ({
+      from: subtract(at[along], half(peg.rod)),
+      to: add(at[along], half(peg.rod)),
+    }))
+    .toSorted((x, y) => compare(x.from, y.from));
+  const starts = [body.low[along], ...rods.map(({ to }) => to)];
+  const ends = [...rods.map(({ from }) => from), body.high[along]];
+  return starts.map((start, i) => subtract(ends[i] as Length, start)).reduce(max, ZERO);
+}
+
+/** The bits that blocks are bored with over dowels: of a diameter that the holes of the piece need not have. */
+export const BLOCK_BORE = /bore the block through (.+?) wide where a dowel stands/u;

@@ -7,6 +7,7 @@ import { askedBeside, askedFor } from "./asked.ts";
 import { markedFrom, matingsOf } from "./dowelled.ts";
 import { type Need, pluralOf, series, type Work } from "./draft.ts";
 import { fencePilot } from "./jigs.ts";
+import { BLOCK_BORE } from "./standing-out.ts";
 import { groupedBy } from "./wishes/own-key.ts";
 import { studPilot } from "./words/fitted.ts";
 import { inOneUnit } from "./words/one-unit.ts";
@@ -62,6 +63,7 @@ export function toolsFor(work: Work, steps: readonly Step[]): readonly Need[] {
     ...dowelling(work),
     ...drivers.map((tool) => DRIVERS[tool]),
     clampNeed(work, steps),
+    ...blockBores(steps),
     ...askedFor(steps),
     ...askedBeside(work),
   ];
@@ -151,6 +153,15 @@ function bits(work: Work): readonly Need[] {
     ...(blind ? [{ tool: "Drill stop, or tape round the bit", why: "so that no hole goes too deep" }] : []),
     ...(has("countersink") ? [{ tool: "Countersink", why: "so that screw heads lie flush" }] : []),
   ];
+}
+
+/** Of blocks that are set over dowels. */
+function blockBores(steps: readonly Step[]): readonly Need[] {
+  const all = steps.flatMap(({ text }) => text.flatMap((each) => BLOCK_BORE.exec(each)?.[1] ?? []));
+  const sizes = [...new Set(all)];
+  return sizes.length === 0
+    ? []
+    : [{ tool: `Drill bits of ${series(sizes)} for blocks`, why: "so that they go over dowels and clamps press beside" }];
 }
 
 /** What is bored in nothing of the piece: the wall, and jigs. */
