@@ -54,10 +54,13 @@ describe("a glue-up", () => {
 
   // 2 1/4 wide with dowels 3/8 thick at 7/16 and 1 5/16: 1/2 in between them, 3/4 in beside.
   it("has blocks bored only where there is no room beside the dowels, and lists the bit for them", () => {
-    const narrow = solveText(textOf("overalls-chest").replace("made of: oak, wide: 3 }", "made of: oak, wide: 2 1/4 }"));
+    const narrow = solveText(
+      textOf("overalls-chest").replace("made of: oak, wide: 3 }", "made of: oak, wide: 2 1/4 }"),
+    );
     const text = narrow.build?.steps.flatMap((each) => each.text.map(plain)).join(" ") ?? "";
     expect(text).toContain("On two top rails (L) there is no room beside them: bore the block through 7/16 in wide");
-    const listed = (of: typeof build): boolean => of?.tools.some(({ tool }) => plain(tool).includes("7/16 in")) ?? false;
+    const listed = (of: typeof build): boolean =>
+      of?.tools.some(({ tool }) => plain(tool).includes("7/16 in")) ?? false;
     expect([listed(narrow.build), listed(build)]).toEqual([true, false]);
   });
 

@@ -1,10 +1,11 @@
 /** What is done in a move, for the record. */
 import type { Action } from "../../build.ts";
-import type { Joint } from "../../design.ts";
+import type { Hardware, Joint } from "../../design.ts";
 import type { Drive } from "../order/plan.ts";
 import { boredThrough } from "./bored-through.ts";
 import type { Work } from "./draft.ts";
 import { drivings } from "./driving.ts";
+import { staysOn } from "./finishing/staying.ts";
 import { fitActions } from "./hardware.ts";
 import type { Move } from "./moves.ts";
 
@@ -42,15 +43,16 @@ export function actionsOf(work: Work, move: Move): readonly Action[] {
     ...(glued.length > 0 ? [{ do: "clamp", joints: glued } as const, { do: "release", joints: glued } as const] : []),
     ...slotting(work, keys),
     ...drivings(keys),
-    ...fitActions(work.plan.hardware.filter(({ joint }) => joint !== null && joints.some(forGood(work, joint)))),
+    ...fitActions(work.plan.hardware.filter((each) => joints.some(forGood(work, each)))),
   ];
 }
 
-/** Hardware of what comes off again is only tried. */
+/** Hardware of what comes off again is only tried, but for what stays on. */
 const forGood =
-  ({ plan }: Work, joint: string) =>
+  (work: Work, hardware: Hardware) =>
   ({ id }: Joint): boolean =>
-    id === joint && !plan.removable.some(({ joints }) => joints.includes(joint));
+    id === hardware.joint &&
+    (staysOn(work, hardware) || !work.plan.removable.some(({ joints }) => joints.includes(id)));
 
 /** The slots of keys, sawn through both parts at once. */
 function slotting(work: Work, keys: readonly Drive[]): readonly Action[] {

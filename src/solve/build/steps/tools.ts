@@ -161,7 +161,12 @@ function blockBores(steps: readonly Step[]): readonly Need[] {
   const sizes = [...new Set(all)];
   return sizes.length === 0
     ? []
-    : [{ tool: `Drill bits of ${series(sizes)} for blocks`, why: "so that they go over dowels and clamps press beside" }];
+    : [
+        {
+          tool: `Drill bits of ${series(sizes)} for blocks`,
+          why: "so that they go over dowels and clamps press beside",
+        },
+      ];
 }
 
 /** What is bored in nothing of the piece: the wall, and jigs. */

@@ -11,6 +11,7 @@ import { step } from "../making-step.ts";
 import { groupedBy } from "../wishes/own-key.ts";
 import { bodyKind, bodyWords, theBody } from "../words/bodies.ts";
 import { liftCaution } from "../words/lifting.ts";
+import { staysOn } from "./staying.ts";
 
 /** Minutes for each body (common practice, no source): to take it off, to put it on again. */
 const MINUTES = { off: 5, on: 8 } as const;
@@ -23,6 +24,7 @@ export function takingOffSteps(work: Work): readonly StepDraft[] {
   if (removable.length === 0) return [];
   const names = namesOf(work, removable);
   const hung = hardwareOf(work, removable).length > 0;
+  const stay = stayingOf(work, removable).length > 0;
   const hinged = hardwareOf(work, removable).some(({ item }) => item.kind.includes("hinge"));
   return [
     step(
@@ -34,7 +36,12 @@ export function takingOffSteps(work: Work): readonly StepDraft[] {
           : [
               `${FIRST}try everything: what moves moves freely, the gaps are even, nothing rubs. Plane what rubs now, while the wood is bare.`,
             ]),
-        `Take off ${names}${hung ? ", and unscrew the hardware" : ""}. Write on ${removable.length === 1 ? "it" : "each"} where it belongs, ${hinged ? "under a hinge or inside " : hung ? "inside " : ""}where it will not be seen.`,
+        `Take off ${names}${hung ? `, and unscrew the ${stay ? "other " : ""}hardware` : ""}. Write on ${removable.length === 1 ? "it" : "each"} where it belongs, ${hinged ? "under a hinge or inside " : hung || stay ? "inside " : ""}where it will not be seen.`,
+        ...(stay
+          ? [
+              "The halves of the slides stay on, as they are set: unscrewed, they would have to be set anew. Cover them with tape.",
+            ]
+          : []),
         ...(hung ? ["Keep the screws with their hardware, each lot in a bag with its place on it."] : []),
       ],
       removable.map(removeAction),
@@ -59,16 +66,17 @@ export function againSteps(work: Work): readonly StepDraft[] {
 function againStep(work: Work, bodies: readonly Removable[], fast: boolean): StepDraft {
   const names = namesOf(work, bodies);
   const hung = hardwareOf(work, bodies).length > 0;
+  const moves = hung || stayingOf(work, bodies).length > 0;
   const one = bodies.length === 1;
   return step(
     "fit",
     `Put ${inTitle(work, bodies, names)} on again`,
     [
-      ...(hung ? [LEVEL] : []),
-      `When the finish is hard, put ${names} back ${fast ? `the way ${one ? "it" : "they"} went on the first time` : `where ${one ? "it was" : "each was"}`}${hung ? ", with the same hardware in the same holes" : ""}.`,
+      ...(moves ? [LEVEL] : []),
+      `When the finish is hard, put ${names} back ${fast ? `the way ${one ? "it" : "they"} went on the first time` : `where ${one ? "it was" : "each was"}`}${hung ? ", with the same hardware in the same holes" : moves ? ": slide the halves into each other until they click" : ""}.`,
       ...(hung ? ["Turn the screws backwards until they drop into their old threads, then drive them by hand."] : []),
       ...slidingTexts(work, bodies),
-      ...(hung ? ["Open and shut everything once more."] : []),
+      ...(moves ? ["Open and shut everything once more."] : []),
     ],
     bodies.flatMap((body) => [...addActions(body), ...fitActions(hardwareOf(work, [body]))]),
     {
@@ -110,10 +118,16 @@ const addActions = ({ parts, along, legs, to, drives }: Removable): readonly Act
   ...drivings(drives),
 ];
 
-const hardwareOf = ({ plan }: Work, bodies: readonly Removable[]) => {
+const allOf = ({ plan }: Work, bodies: readonly Removable[]) => {
   const joints = new Set(bodies.flatMap((body) => body.joints));
   return plan.hardware.filter(({ joint }) => joint !== null && joints.has(joint));
 };
+
+/** What comes off with some bodies, and what stays on. */
+const hardwareOf = (work: Work, bodies: readonly Removable[]) =>
+  allOf(work, bodies).filter((each) => !staysOn(work, each));
+const stayingOf = (work: Work, bodies: readonly Removable[]) =>
+  allOf(work, bodies).filter((each) => staysOn(work, each));
 
 /** The piece as it stands, and of each body that comes off or goes on the part in front: what is behind it goes with it. */
 function shown(work: Work, bodies: readonly Removable[]) {

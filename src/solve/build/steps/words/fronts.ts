@@ -40,10 +40,13 @@ export function setTexts(
     ];
   const grip = pulledByScrew(work, joints);
   const strip = `a strip of strong cloth tape to the underside of ${box}, one end hanging out in front`;
+  const pushed = "Push the drawer in as far as it runs.";
   return [
-    `Put two strips of double-sided tape, thin and no foam, on the front of ${box}${grip ? "" : `, and ${strip}`}. Push the drawer in as far as it runs. ${under ? "Stand" : "Hold"} ${front} ${under ? `in its opening, on ${under}` : `before ${box} by these measures${beside}`}; press it hard against the tape.${face}${under ? decidesText(work, joints) : ""}`,
+    // What its front is pressed on stands right before.
+    ...(face ? [`${pushed} ${face.box} Pull it out again.`] : []),
+    `Put two strips of double-sided tape, thin and no foam, on the front of ${box}${grip ? "" : `, and ${strip}`}. ${pushed} ${under ? "Stand" : "Hold"} ${front} ${under ? `in its opening, on ${under}` : `before ${box} by these measures${beside}`}; press it hard against the tape.${face ? ` ${face.front}` : ""}${under ? decidesText(work, joints) : ""}`,
     grip
-      ? `Through its hole for the ${gripOf(work, joints)} drive a spare ${pullSize(work, joints)}wood screw ${work.print(pullScrew(work, joints))} long into ${box}, no deeper there than ${work.print(biteOf(work, joints))}, so that its head stands out and you can hold it, and pull the drawer out by that screw: the front leaves no room for fingers. Now that clamps go round it, clamp front and box together; then bore and screw from inside.`
+      ? `The front leaves no room for fingers. To pull the drawer out, drive a spare ${pullSize(work, joints)}wood screw ${work.print(pullScrew(work, joints))} long through its hole for the ${gripOf(work, joints)} into ${box}, no deeper there than ${work.print(biteOf(work, joints))}, so that its head stands out and you can hold it, and pull by that screw. Now that clamps go round it, clamp front and box together; then bore and screw from inside.`
       : "Pull the drawer out by the end of that strip: the front leaves no room for fingers. Now that clamps go round it, clamp front and box together; then bore and screw from inside.",
   ];
 }
@@ -99,18 +102,29 @@ function decidesText(work: Work, joints: readonly Joint[]): string {
     : " Where the front comes to lie on the box follows from the shims.";
 }
 
-/** How a drawer is brought forward or back. */
-const shiftText = ({ plan }: Work): string =>
+/** How a drawer is brought forward or back, and kept there: in a slot nothing but friction holds it. */
+const shiftTexts = ({ plan }: Work): { readonly shift: string; readonly keep: string } =>
   plan.hardware.some(({ item }) => item.kind === "side slide")
-    ? "loosen the screws of its slides and shift these in their slots, or, where they have none, in new holes beside the old ones,"
-    : "shift what the drawer runs on";
+    ? {
+        shift:
+          "loosen the screws of its slides and shift these in their slots, or, where they have none, in new holes beside the old ones,",
+        keep: " Then drive one more of their screws through a round hole of each half: nothing may shift it any more.",
+      }
+    : { shift: "shift what the drawer runs on", keep: "" };
 
-/** " Its face now lies flush with the chest post (J)": how far what looks outwards lies behind what stands beside the fronts, where that is the same of all. */
-function faceWords(work: Work, joints: readonly Joint[]): string {
-  const told = joints.map(({ parts: [box, id] }) => {
+interface FaceWords {
+  /** "The front of its box now lies 3/4 in behind the faces of the posts": before its front is on. */
+  readonly box: string;
+  /** "Its face then lies flush with the posts." */
+  readonly front: string;
+}
+
+/** How far what looks outwards lies behind what stands beside the fronts, where that is the same of all; else null. */
+function faceWords(work: Work, joints: readonly Joint[]): FaceWords | null {
+  const told = joints.map(({ parts: [box, id] }): FaceWords | null => {
     const part = work.part(id);
     const axis = indexOf(part.axes.thickness);
-    if (part.turned || axis === 2) return "";
+    if (part.turned || axis === 2) return null;
     const low = less(part.body.low[axis], work.part(box).body.low[axis]);
     const side = axis === 1 ? ["left", "right"] : ["front", "back"];
     const beside = side.flatMap((face) => partsAt(face as Face, part, work.design.parts));
@@ -119,13 +133,16 @@ function faceWords(work: Work, joints: readonly Joint[]): string {
       by: low ? subtract(part.body.low[axis], body.low[axis]) : subtract(body.high[axis], part.body.high[axis]),
     }));
     const by = behind[0]?.by;
-    if (!by || behind.some((each) => !equal(each.by, by)) || by.n < 0n) return "";
+    if (!by || behind.some((each) => !equal(each.by, by)) || by.n < 0n) return null;
     const those = listed(work, [...new Set(behind.map(({ other }) => other))]);
-    const lies = by.n === 0n ? `flush with ${those}` : `${work.print(by)} behind that of ${those}`;
-    return ` Its face now lies ${lies}; where it does not, ${shiftText(work)} until it does.`;
+    const { shift, keep } = shiftTexts(work);
+    return {
+      box: `The front of its box now lies ${work.print(add(by, part.thickness))} behind the outer face of ${those}; where it does not, ${shift} until it does.${keep}`,
+      front: `Its face then lies ${by.n === 0n ? `flush with ${those}` : `${work.print(by)} behind that of ${those}`}.`,
+    };
   });
-  const words = new Set(told);
-  return words.size === 1 ? (told[0] ?? "") : "";
+  const [first] = told;
+  return first && told.every((each) => each?.box === first.box) ? first : null;
 }
 
 /** What keeps the gaps of fronts open, as thick as they are drawn: what they stand on, if anything, or else what goes beside them. */

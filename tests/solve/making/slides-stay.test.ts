@@ -1,0 +1,49 @@
+/** What a drawer runs on is set in slots: once its screws are out, the setting is lost. Common practice, no source. */
+import { describe, expect, it } from "vitest";
+import { auditOf, solveText, textOf } from "../../examples/compiled.ts";
+import { type Built, built, plain, stepWith } from "./plans.ts";
+
+const chest = textOf("overalls-chest");
+const asIs = built(chest);
+const textIn = (build: Built, title: string): string => plain(stepWith(build, title).text.join(" "));
+/** Numbers of the steps in which halves of slides are put on. */
+const fitsOf = ({ steps, hardware }: Built): ReadonlySet<number> => {
+  const slides = new Set(hardware.flatMap(({ id, item }) => (item.kind === "side slide" ? [id] : [])));
+  return new Set(
+    steps.flatMap(({ number, actions }) =>
+      actions.some((each) => each.do === "fit" && each.hardware.some((id) => slides.has(id))) ? [number] : [],
+    ),
+  );
+};
+
+describe("slides", () => {
+  it("stay on, covered, where what carries them stays bare", () => {
+    const build = asIs;
+    expect([...fitsOf(build)]).toEqual([stepWith(build, "Add the five overalls drawers").number]);
+    expect(textIn(build, "Take off the five overalls drawers")).toContain("halves of the slides stay on");
+    expect(textIn(build, "Take off the five overalls drawers")).not.toContain("unscrew the");
+    expect(textIn(build, "Put the five overalls drawers on again")).not.toContain("same holes");
+  });
+
+  it("come off where what carries them is finished, and were fixed through a round hole before", () => {
+    const text = chest.replace("with: hard wax oil", "with: water-based polyurethane");
+    const { build, findings } = solveText(text);
+    if (!build) throw new Error(findings.map(({ rule }) => rule).join());
+    expect(auditOf(text, build)).toEqual([]);
+    const all = { ...build, told: [] };
+    expect([...fitsOf(all)]).toEqual([stepWith(build, "Put the five overalls drawers on again").number]);
+    expect(textIn(all, "Take off the five overalls drawers")).toContain("unscrew the hardware");
+    const fronts = stepWith(build, "Screw on five false fronts");
+    expect(fronts.text.join(" ")).toContain("through a round hole of each half");
+    expect(fronts.number).toBeLessThan(stepWith(build, "Take off the five overalls drawers").number);
+  });
+
+  // A false front 3/4 in thick comes flush with the posts.
+  it("are shifted until the box stands right, before its front is taped to it", () => {
+    const { text } = stepWith(asIs, "Screw on five false fronts");
+    const [box, tape, out] = [/box now lies 3.4.in behind/u, /double-sided tape/u, /^The front leaves no room/u].map(
+      (said) => text.findIndex((each) => said.test(plain(each))),
+    ) as [number, number, number];
+    expect([box >= 0, box < tape, tape < out]).toEqual([true, true, true]);
+  });
+});
