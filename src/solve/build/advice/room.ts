@@ -30,7 +30,7 @@ function onTheWay({ build, doors, drawers }: Traits, print: Print): string | nul
     return `measures ${sizes.map(print).join(" × ")} and weighs about ${sayWeight(kg, build.design.units)}${takesTwo(kg) ? ": two people carry it" : ""}`;
   };
   const out = [...(doors ? ["doors"] : []), ...(drawers ? ["drawers"] : [])].join(" and ");
-  const whole = others.length === 0 ? "It" : "The largest piece that stays together";
+  const whole = `${out === "" ? "" : `Without its ${out} `}${others.length === 0 ? (out === "" ? "It" : "it") : `${out === "" ? "The" : "the"} largest piece that stays together`}`;
   const kept = new Set(apart.parts);
   const off = build.cutList.filter(({ parts }) =>
     largest.parts.some((part) => parts.includes(part.id) && !kept.has(part)),
@@ -43,35 +43,29 @@ function onTheWay({ build, doors, drawers }: Traits, print: Print): string | nul
   const fits = check.every(({ verdict }) => verdict === "holds")
     ? `${further === "" ? "It" : "That"} goes through a doorway of ${print(29 * 25.4)}; measure yours, and the turn of the stairs.`
     : `${further === "" ? "It" : "That"} does not go through a doorway of ${print(29 * 25.4)} × ${print(78 * 25.4)}: measure every door on the way before you build it.`;
-  return `${out === "" ? "" : `Take the ${out} out first, and mark where each belongs. `}${whole} ${told(largest)}.${further} ${fits}`;
+  return `${whole} ${told(largest)}.${further} ${fits}`;
 }
 
 const bySize = (moved: readonly Moved[]): readonly Moved[] =>
   moved.toSorted((a, b) => volume(b.sizes) - volume(a.sizes));
 const volume = (sizes: readonly number[]): number => sizes.reduce((so, each) => so * each, 1);
 
+/** Of what has doors or drawers, or levellers, a step tells it. */
 function level({ has, onWall, doors, drawers }: Traits): string | null {
-  if (onWall) return null;
-  const first =
-    doors || drawers
-      ? ` Do it before you set the ${[...(doors ? ["doors"] : []), ...(drawers ? ["drawers"] : [])].join(" and ")}: a case that stands twisted takes them along.`
-      : "";
-  if (has("leveller")) return `Turn the levellers until it stands plumb and does not rock.${first}`;
+  if (onWall || has("leveller")) return null;
   if (has("caster")) return "Lock the casters before anybody leans on it.";
-  return `Lay a level along it and across it, and put thin packing under the feet that hang until it stands plumb and does not rock.${first}`;
+  if (doors || drawers) return null;
+  return "Lay a level along it and across it, and put thin packing under the feet that hang until it stands plumb and does not rock.";
 }
 
 function atTheWall({ has, stores, onWall, build }: Traits): string | null {
-  const strap = has("wall strap")
-    ? "Screw the strap into a stud. Where a baseboard holds the piece off the wall, put a block as thick as that behind the strap, so that it is tight."
-    : "";
   if (onWall) {
     const count = build.hardware.filter(({ item, halfOf }) => item.kind === "wall screw" && !halfOf).length;
     const screws = count === 1 ? "The screw goes" : `All ${count} screws go`;
-    return `${screws} into studs or solid masonry; where no stud is, use an anchor that its maker sells for such a wall and such a weight. Where the wall is not plumb, put packing behind, so that the screws do not twist the piece. ${strap}`.trim();
+    return `${screws} into studs or solid masonry; where no stud is, use an anchor that its maker sells for such a wall and such a weight. Where the wall is not plumb, put packing behind, so that the screws do not twist the piece.`;
   }
-  if (strap !== "") return strap;
-  return stores
+  // Straps are told of in the step that fixes them.
+  return stores && !has("wall strap")
     ? "This plan has no fixing to a wall. Whoever hangs it up, or ties it so that it cannot tip, chooses one for that wall and for the weight of the piece and all that is in it."
     : null;
 }

@@ -104,6 +104,7 @@ function kindStep(kind: string, own: readonly Fitting[], work: Work): StepDraft 
     "fit",
     words.title?.(listed(work, carriers)) ?? `Fit the ${own.length === 1 ? kind : pluralOf(kind)}`,
     [
+      ...(words.before ? [words.before(work)] : []),
       ...labels.map(
         (label) =>
           `${afterFinish ? "Now that the finish is hard, take" : "Take"} ${counted(kind, label, own.filter(({ hardware: [first] }) => first?.item.label === label).length)}.`,

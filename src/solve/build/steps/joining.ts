@@ -7,6 +7,7 @@ import { clampingOf, dryText } from "./clamping.ts";
 import { againText, newlySquare } from "./closing.ts";
 import { type Copies, copiesOf } from "./copies.ts";
 import { listed, numberWord, type StepDraft, series, type Work } from "./draft.ts";
+import { whenItHangs } from "./finishing/in-its-room.ts";
 import { inFront } from "./in-front.ts";
 import { actionsOf } from "./join-actions.ts";
 import { grouped, hangs, type Move, type Unit, unitsOf } from "./moves.ts";
@@ -121,6 +122,7 @@ function joiningStep(
             `Check that it is square: measure ${square.on ? `across its ${square.on} ` : ""}from corner to corner, outside. Both diagonals are ${work.print(square.value)}, equal within ${work.print(square.within)}.`,
           ]
         : []),
+      ...(hung ? whenItHangs(work) : []),
       ...(square || hung || !glued ? [] : squareTexts(work, joints)),
       ...(glued ? inLineTexts(work, joints) : []),
       ...(first.arrivesBuilt ? [] : boxTexts(work, first.present, [...last.present, ...last.arriving])),

@@ -11,6 +11,7 @@ import { step } from "../making-step.ts";
 import { groupedBy } from "../wishes/own-key.ts";
 import { bodyKind, bodyWords, theBody } from "../words/bodies.ts";
 import { liftCaution } from "../words/lifting.ts";
+import { carriedOf, inItsRoom } from "./in-its-room.ts";
 import { staysOn } from "./staying.ts";
 
 /** Minutes for each body (common practice, no source): to take it off, to put it on again. */
@@ -66,14 +67,15 @@ export function againSteps(work: Work): readonly StepDraft[] {
 function againStep(work: Work, bodies: readonly Removable[], fast: boolean): StepDraft {
   const names = namesOf(work, bodies);
   const hung = hardwareOf(work, bodies).length > 0;
-  const moves = hung || stayingOf(work, bodies).length > 0;
+  const moves = bodies.some((body) => movesIn(work, body));
+  const stay = stayingOf(work, bodies).length > 0;
   const one = bodies.length === 1;
   return step(
     "fit",
     `Put ${inTitle(work, bodies, names)} on again`,
     [
-      ...(moves ? [LEVEL] : []),
-      `When the finish is hard, put ${names} back ${fast ? `the way ${one ? "it" : "they"} went on the first time` : `where ${one ? "it was" : "each was"}`}${hung ? ", with the same hardware in the same holes" : moves ? ": slide the halves into each other until they click" : ""}.`,
+      ...(moves ? inItsRoom(work) : []),
+      `When the finish is hard, put ${names} back ${fast ? `the way ${one ? "it" : "they"} went on the first time` : `where ${one ? "it was" : "each was"}`}${hung ? ", with the same hardware in the same holes" : stay ? ": slide the halves into each other until they click" : ""}.`,
       ...(hung ? ["Turn the screws backwards until they drop into their old threads, then drive them by hand."] : []),
       ...slidingTexts(work, bodies),
       ...(moves ? ["Open and shut everything once more."] : []),
@@ -82,13 +84,16 @@ function againStep(work: Work, bodies: readonly Removable[], fast: boolean): Ste
     {
       ...{ unit: PUT_ON_AGAIN, bench: bodies.length * MINUTES.on },
       ...shown(work, bodies),
-      cautions: liftCaution(work, heaviest(work, bodies)),
+      cautions: liftCaution(work, moves && inItsRoom(work).length > 0 ? carriedOf(work) : heaviest(work, bodies)),
     },
   );
 }
 
 const slides = ({ design }: Work, { joints }: Removable): boolean =>
   joints.every((id) => design.joints.find((joint) => joint.id === id)?.kind === "sliding");
+
+const movesIn = ({ design }: Work, { joints }: Removable): boolean =>
+  joints.some((id) => design.joints.some((joint) => joint.id === id && ["hinged", "running"].includes(joint.kind)));
 
 /** What is screwed on free to move stays free. */
 function slidingTexts(work: Work, bodies: readonly Removable[]): readonly string[] {
@@ -100,9 +105,6 @@ function slidingTexts(work: Work, bodies: readonly Removable[]): readonly string
   );
   return [`Fasten ${what} no harder than the first time: the wood must still be able to slide.`];
 }
-
-/** What hangs or runs goes by the case. */
-const LEVEL = `${FIRST}stand the case on a level floor, or put thin pieces of wood under its feet until it does not rock: a case that stands twisted takes along what hangs and runs in it.`;
 
 const removeAction = ({ parts, along, legs, to, drives }: Removable): Action => ({
   do: "remove",

@@ -3,12 +3,15 @@
 import type { Units } from "../../../../parse/draft.ts";
 import { inches, type Length, millimetres } from "../../../../units/length.ts";
 import { max, subtract } from "../../../../units/rational.ts";
-import { type Work, withArticle } from "../draft.ts";
+import { FIRST, numberWord, type Work, withArticle } from "../draft.ts";
+import { whenItHangs } from "../finishing/in-its-room.ts";
 
 /** Of the screw that goes into a stud. Common practice, no source. */
 export const studPilot = (units: Units): Length => (units === "inch" ? inches(1, 8) : millimetres(3));
 
 interface Words {
+  /** Before it is fixed to anything: told first. */
+  readonly before?: (work: Work) => string;
   /** After the sentences that say where each goes. */
   readonly after?: string | ((work: Work) => string);
   /** Of the step, from what it is put on. */
@@ -20,7 +23,7 @@ interface Words {
   readonly inTheRoom?: true;
 }
 
-const TIPS = "A chest of drawers that tips over kills. Do not use it before it is tied to the wall.";
+const TIPS = "Furniture that tips over kills. Do not use it before it is tied to the wall.";
 
 /** What holds a piece on a wall is more than the piece. */
 export const WALL_CAUTION =
@@ -61,11 +64,13 @@ const WORDS: ReadonlyMap<string, Words> = new Map<string, Words>([
     "wall strap",
     {
       inTheRoom: true,
+      before: (work) => {
+        const near = work.design.units === "inch" ? "4 in" : "100 mm";
+        return `${FIRST}mark on the wall where the piece will stand, and find and mark the studs behind it. Where one is within ${near} of a bracket's place, that bracket goes there. Where none is, move the bracket along the piece to the next stud, at the same height, and bore ${boresOf(work, "wall strap")} for it there.`;
+      },
       after: ({ design, drill }) => {
-        const inch = design.units === "inch";
-        const near = inch ? "4 in" : "100 mm";
         const pilot = withArticle(drill(studPilot(design.units)));
-        return `A strap has two brackets: this one, and one for the wall. Mark where the piece will stand, and find the studs behind it. Where none is within ${near} of a bracket, move that bracket along the piece to the next stud, at the same height, and bore its holes anew. Pull the piece an arm's length from the wall, bore ${pilot} pilot hole into the middle of each stud, as deep as the wall screw is long, and screw on the bracket for the wall with the wall screw, no lower than the one on the piece. Thread each strap loosely through both brackets while you reach them, its end led out a hand's breadth past the nearer side or over the top: behind the piece no hand goes in. Push the piece home, pull the straps tight by these ends, and try: the top must not come forward by more than a finger's breadth. A strap without an end to pull is closed before, as short as lets the piece come home. In masonry take the plug and screw that their maker sells for such a wall and such a pull. Plaster or board alone holds nothing.`;
+        return `A strap has two brackets: this one, and one for the wall. Pull the piece an arm's length from the wall, bore ${pilot} pilot hole into the middle of each stud, as deep as the wall screw is long, and screw on the bracket for the wall with the wall screw, no lower than the one on the piece; where a baseboard holds the piece off the wall, on a block as thick as that. Thread each strap loosely through both brackets while you reach them, its end led out a hand's breadth past the nearer side or over the top: behind the piece no hand goes in. Push the piece home, pull the straps tight by these ends, and try: the top must not come forward by more than a finger's breadth. A strap without an end to pull is closed before, as short as lets the piece come home. In masonry take the plug and screw that their maker sells for such a wall and such a pull. Plaster or board alone holds nothing.`;
       },
       cautions: [TIPS],
     },
@@ -75,12 +80,18 @@ const WORDS: ReadonlyMap<string, Words> = new Map<string, Words>([
     {
       inTheRoom: true,
       title: (on) => `Screw ${on} to the wall`,
-      after: ({ design, print }) => {
+      after: (work) => {
+        const { design, print } = work;
+        const hangs = design.joints.some(({ method }) => method === "hangs on")
+          ? ""
+          : whenItHangs(work)
+              .map((each) => ` ${each}`)
+              .join("");
         const level = `${whichWayUp(design, print)}Let a helper hold it level, bore its holes through, and drive the screws.`;
         if (design.wall?.studs === null)
-          return `${level} In masonry set plugs that take the whole length of the screw behind the plaster.`;
+          return `${level} In masonry set plugs that take the whole length of the screw behind the plaster.${hangs}`;
         const apart = design.wall?.studs ? `, as a rule ${print(design.wall.studs)} apart` : "";
-        return `Find the studs behind it${apart}: each screw goes into the middle of one, so where a stud lies elsewhere than drawn, shift the screw to it. ${level} A screw in plaster alone holds nothing.`;
+        return `Find the studs behind it${apart}: each screw goes into the middle of one, so where a stud lies elsewhere than drawn, shift the screw to it. ${level} A screw in plaster alone holds nothing.${hangs}`;
       },
       cautions: ["Look for cables and pipes in the wall before you drill.", WALL_CAUTION],
     },
@@ -94,6 +105,16 @@ function whichWayUp({ joints, parts }: Work["design"], print: Work["print"]): st
   if (!own) return "";
   const top = parts.map(({ body }) => body.high[2]).reduce(max);
   return `Its bevel looks up and towards the wall. The top of the piece comes ${print(subtract(top, own.body.high[2]))} above its upper edge. `;
+}
+
+/** "two 3/32 in holes 3/8 in deep": what is bored for one piece of a kind. */
+function boresOf({ plan, drill, print }: Work, kind: string): string {
+  const own = plan.hardware.find(({ item, halfOf }) => item.kind === kind && !halfOf);
+  const holes = plan.holes.filter((hole) => hole.for === own?.id && hole.kind === "pilot");
+  const last = holes[0]?.stages.at(-1);
+  if (!last) return "its holes";
+  const [n, word] = holes.length === 1 ? ["one", "hole"] : [numberWord(holes.length), "holes"];
+  return `${n} ${drill(last.diameter)} ${word} ${print(last.depth)} deep`;
 }
 
 const NOTHING: Words = {};

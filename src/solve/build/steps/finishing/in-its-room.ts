@@ -1,0 +1,39 @@
+/** What hangs or runs goes by the case, and that by its floor or wall: where the piece is by then. */
+import { sayWeight, takesTwo } from "../../cut-list/weight.ts";
+import { leftTogether } from "../../moved-as-one.ts";
+import { FIRST, type Work } from "../draft.ts";
+
+const onWall = ({ plan }: Work): boolean => plan.hardware.some(({ item }) => item.kind === "wall screw");
+
+/** Of what stays together without doors and drawers, the heaviest. */
+export const carriedOf = (work: Work): readonly string[] => {
+  const mass = (ids: readonly string[]): number => ids.reduce((so, id) => so + work.mass(id), 0);
+  return leftTogether(work.design)
+    .map(({ parts }) => parts.map(({ id }) => id))
+    .reduce((so, one) => (mass(one) > mass(so) ? one : so), []);
+};
+
+/** Before what hangs and runs goes in for good. What is hung on a wall is set when it hangs there. */
+export function inItsRoom(work: Work): readonly string[] {
+  if (onWall(work)) return [];
+  const kg = carriedOf(work).reduce((so, id) => so + work.mass(id), 0);
+  const two = takesTwo(kg) ? ": two people carry it" : "";
+  const why = "a case that stands twisted takes along what hangs and runs in it";
+  if (work.plan.hardware.some(({ item }) => item.kind === "caster"))
+    return [`${FIRST}roll the piece to where it will stand, on a floor that is level: ${why}.`];
+  return [
+    `${FIRST}carry the piece to its room while it is empty; without what follows it weighs about ${sayWeight(kg, work.design.units)}${two}. Lay a level along it and across it, and put thin pieces of wood under its feet until it stands plumb and does not rock: ${why}.`,
+  ];
+}
+
+/** When it hangs: a wall that is not flat changes the gaps. */
+export const whenItHangs = (work: Work): readonly string[] =>
+  work.plan.removable.some(({ joints }) =>
+    work.plan.hardware.some(
+      ({ joint, item }) => joint !== null && joints.includes(joint) && item.kind.includes("hinge"),
+    ),
+  )
+    ? [
+        "Open and shut everything now that it hangs. Where a gap has changed, the wall has twisted the piece: put packing behind it until the gap is even, and set the hinges last.",
+      ]
+    : [];

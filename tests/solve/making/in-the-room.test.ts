@@ -1,0 +1,48 @@
+/** What is done where the piece will stand or hang, and in which order. Common practice, no source. */
+import { describe, expect, it } from "vitest";
+import { solveText, textOf } from "../../examples/compiled.ts";
+import { plain, stepWith } from "./plans.ts";
+
+const solved = (name: string) => {
+  const { build } = solveText(textOf(name));
+  if (!build) throw new Error(name);
+  return build;
+};
+const chest = solved("overalls-chest");
+const spices = solved("spice-cabinet");
+const textIn = (build: typeof chest, title: string): string => plain(stepWith(build, title).text.join("\n"));
+
+describe("a strap to the wall", () => {
+  const text = textIn(chest, "Fit the wall straps");
+  it("has its stud found before its bracket is fixed, and the bit named for a hole that is bored anew", () => {
+    const [stud, fixed] = [text.indexOf("find and mark the studs"), text.indexOf("Fix them to the back face")];
+    expect([stud >= 0, stud < fixed]).toEqual([true, true]);
+    // As the table of holes has them: 3/32 in, stop at 3/8.
+    expect(text).toContain("bore two 3/32 in holes 3/8 in deep for it there");
+  });
+  it("is told of once", () => {
+    expect(chest.advice?.room.map(({ head }) => head)).not.toContain("At the wall.");
+  });
+  it("speaks of no piece but this", () => {
+    expect(stepWith(chest, "Fit the wall straps").cautions.join(" ")).not.toMatch(/chest of drawers/u);
+  });
+});
+
+describe("what runs or hangs", () => {
+  it("goes in where the piece will stand, which is carried there and set level before; said once", () => {
+    const text = textIn(chest, "Put the five overalls drawers on again");
+    expect(text.split("\n")[0]).toMatch(
+      /^First: carry the piece to its room .* about 82 lb: two people .* a level along/u,
+    );
+    expect(chest.advice?.room.map(({ head }) => head)).not.toContain("Level.");
+    const way = chest.advice?.room.find(({ head }) => head === "On the way.")?.text ?? "";
+    expect(way).not.toContain("Take the drawers out");
+  });
+
+  it("is set when the piece hangs, where it has no feet", () => {
+    const doors = textIn(spices, "Put the left door and the right door on again");
+    expect(doors).not.toMatch(/feet|floor/u);
+    expect(textIn(spices, "Hang the piece on the wall")).toContain("packing behind it until the gap is even");
+    expect(textIn(chest, "Fit the wall straps")).not.toContain("packing behind it");
+  });
+});
