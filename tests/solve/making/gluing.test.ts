@@ -76,6 +76,16 @@ describe("a glue-up", () => {
     expect(step(/^Add the right side/u).join(" ")).toContain("along the right end of the bottom panel (D) too");
   });
 
+  // The bottom panel's row goes into both posts of a side and the panel between them; a rail's into one post.
+  it("tries what goes into several of its parts at once while they are dry", () => {
+    const tried = (title: RegExp): readonly string[] => step(title).filter((each) => /^While it is dry/u.test(each));
+    for (const side of [/^Build the left side/u, /^Build the right side/u]) {
+      expect(tried(side)).toHaveLength(1);
+      expect(tried(side)[0]).toMatch(/dowels of the bottom panel \(D\).* into several of these parts/u);
+    }
+    expect(steps.filter(({ text }) => text.some((each) => /^While it is dry/u.test(each)))).toHaveLength(2);
+  });
+
   it("is proved with a square where nothing closes it, and the frame again before its back goes on", () => {
     expect(step(/^Glue in the bottom panel/u).join(" ")).toMatch(/Check with a square/u);
     expect(step(/^Screw on the back panel/u)[0]).toMatch(

@@ -7,6 +7,7 @@ import { clampingOf, dryText } from "./clamping.ts";
 import { againText, newlySquare } from "./closing.ts";
 import { type Copies, copiesOf } from "./copies.ts";
 import { listed, numberWord, type StepDraft, series, type Work } from "./draft.ts";
+import { rowsTried } from "./dry-fit.ts";
 import { whenItHangs } from "./finishing/in-its-room.ts";
 import { inFront } from "./in-front.ts";
 import { actionsOf } from "./join-actions.ts";
@@ -111,7 +112,7 @@ function joiningStep(
     text: [
       ...(hung ? [] : insideText(work, first.present, [...last.present, ...last.arriving])),
       ...(hung ? [] : againText(work, moves)),
-      ...(glued ? dryText(work, clamps, blockText(work, moves)) : []),
+      ...(glued ? dryText(work, clamps, [...rowsTried(work, moves), ...blockText(work, moves)]) : []),
       ...(isLowered(work, moves, place.up) ? [loweredText(work, moves, place)] : turning(place)),
       ...joiningText(work, moves, place.up, {
         built: first.arrivesBuilt ? theBody(builtNames(moves, place.units)) : null,
