@@ -76,6 +76,42 @@ describe("a glue-up", () => {
     expect(step(/^Add the right side/u).join(" ")).toContain("along the right end of the bottom panel (D) too");
   });
 
+  // Rabbets 3/16 deep in sides 12 long: what they hold is pressed by two faces; 12 + pads of 1 in.
+  it("presses a rabbeted corner by both its faces, on a part that lies flat", () => {
+    const text = step(/^Build the five overalls drawers/u);
+    expect(text.join(" ")).toContain("2 clamps that open 29 in, and 2 clamps that open 13 in");
+    expect(text.join(" ")).toMatch(
+      /box front \(E\) and one on the box back \(F\) from left to right; one on the left side \(G\) and one on the right side \(H\) from front to back/u,
+    );
+    const [lies, glue] = [/^Lay the left side \(G\) flat/u, /^Brush glue/u].map((said) =>
+      text.findIndex((each) => said.test(each)),
+    ) as [number, number];
+    expect([lies >= 0, lies < glue]).toEqual([true, true]);
+  });
+
+  // 7 dowels of the bottom panel and 2 of each rail.
+  it("lies flat for what stands up from it, and has two people where many dowels go home at once", () => {
+    expect(step(/^Build the left side/u)).toContain("Put it together lying flat, on two straight battens.");
+    expect(step(/^Glue in the bottom panel/u)).toContain("Lay the left side flat on battens, inside up.");
+    const right = steps.find(({ title }) => /^Add the right side/u.test(title));
+    expect(right?.hands).toBe(2);
+    expect(right?.text.join(" ")).toContain("with a second person: 11 dowels");
+    expect(step(/^Glue in the bottom panel/u).join(" ")).toContain(
+      "three on the bottom panel (D) and one on each of two",
+    );
+    expect(step(/^Glue in the bottom panel/u).join(" ")).toMatch(
+      /Check with a square, .* the bottom panel \(D\) and two/u,
+    );
+  });
+
+  it("says that the work is stood up before it is measured", () => {
+    for (const title of [/^Cut the parts of five drawers/u, /^Cut five false fronts/u])
+      expect(step(title)[0]).toBe("Stand the work up.");
+    // Nothing is turned that lies as it is wanted.
+    const turned = steps.filter(({ text }) => text.some((each) => /^Turn the work the right way up/u.test(each)));
+    expect(turned.map(({ title }) => title)).toEqual(["Add the five overalls drawers"]);
+  });
+
   // The bottom panel's row goes into both posts of a side and the panel between them; a rail's into one post.
   it("tries what goes into several of its parts at once while they are dry", () => {
     const tried = (title: RegExp): readonly string[] => step(title).filter((each) => /^While it is dry/u.test(each));

@@ -17,7 +17,7 @@ import {
   ZERO,
 } from "../../../units/index.ts";
 import type { Clamping } from "../../build.ts";
-import { type AxisIndex, enclosing, INDICES } from "../../design/space.ts";
+import { type AxisIndex, enclosing, INDICES, indexOf } from "../../design/space.ts";
 import type { Joint } from "../../design.ts";
 import { FIRST, type Work } from "./draft.ts";
 import type { Move } from "./moves.ts";
@@ -37,12 +37,15 @@ const MANY = 10;
 export const clampsOver = (length: Length): number =>
   less(length, NARROW) ? 1 : Math.ceil(toNumber(subtract(length, END)) / toNumber(APART)) + 1;
 
-/** For what is glued and not pulled together by screws or nails, by direction. A clamp that reaches over the whole body holds all joints in its line. */
-export function clampingOf(work: Work, moves: readonly Move[]): readonly Clamping[] {
-  const all = moves.flatMap(({ present, arriving }) => [...present, ...arriving]).map((id) => work.part(id).body);
-  const [first, ...rest] = all;
-  if (!first) return [];
-  const whole = rest.reduce(enclosing, first);
+interface Place {
+  readonly axis: AxisIndex;
+  readonly at: readonly Length[];
+  /** What it presses on, so that its joint closes. */
+  readonly part: string;
+}
+
+/** For what is glued and not pulled together by screws or nails. A clamp that reaches over the whole body holds all joints in its line. */
+export function placesOfClamps(work: Work, moves: readonly Move[]): readonly Place[] {
   const wanted = moves.flatMap(({ along, work: joints }) => {
     const axis = INDICES.reduce<AxisIndex>((best, i) => (Math.abs(along[i]) > Math.abs(along[best]) ? i : best), 0);
     const held = joints.filter(({ joint, drives }) => joint.glue && drives.length === 0).map(({ joint }) => joint);
@@ -50,15 +53,39 @@ export function clampingOf(work: Work, moves: readonly Move[]): readonly Clampin
     // What is clamped along its length is held at its ends too, where it reaches over what stands beside.
     const also = (joint: Joint): boolean => joint.parts.some((id) => long.some(({ parts: [own] }) => own === id));
     const own = held.filter((joint) => long.includes(joint) || !also(joint));
-    return own.map((joint) => ({ axis, joint }));
+    return own.flatMap((joint) => [
+      { axis, joint, part: joint.parts[0] },
+      ...cornerOf(work, joint, axis).map((each) => ({ axis: each, joint, part: joint.parts[1] })),
+    ]);
   });
+  return wanted.reduce<readonly Place[]>((so, { axis, joint, part }) => {
+    const fresh = pointsOver(work, joint, axis).filter(
+      (at) => !so.some((other) => other.axis === axis && isNear(other.at, at)),
+    );
+    return [...so, ...fresh.map((at) => ({ axis, at, part }))];
+  }, []);
+}
+
+/** A rabbet at the end of a part holds its mate by two faces: the second wants to be pressed as well, along that part. */
+function cornerOf(work: Work, { method, parts: [id, mate], contact }: Joint, axis: AxisIndex): readonly AxisIndex[] {
+  const [part, other] = [work.part(id), work.part(mate)];
+  const along = indexOf(other.axes.length);
+  if (method !== "rabbet" || indexOf(part.axes.length) !== axis || along === axis) return [];
+  return contact.some(({ normal }) => Math.abs(normal[along]) > 0.99) ? [along] : [];
+}
+
+/** By direction. */
+export function clampingOf(work: Work, moves: readonly Move[]): readonly Clamping[] {
+  const all = moves.flatMap(({ present, arriving }) => [...present, ...arriving]).map((id) => work.part(id).body);
+  const [first, ...rest] = all;
+  if (!first) return [];
+  const whole = rest.reduce(enclosing, first);
+  const places = placesOfClamps(work, moves);
   return INDICES.flatMap((axis): readonly Clamping[] => {
-    const points: (readonly Length[])[] = [];
-    for (const { joint } of wanted.filter((one) => one.axis === axis))
-      for (const at of pointsOver(work, joint, axis)) if (!points.some((other) => isNear(other, at))) points.push(at);
-    if (points.length === 0) return [];
+    const count = places.filter((one) => one.axis === axis).length;
+    if (count === 0) return [];
     const opening = add(subtract(whole.high[axis], whole.low[axis]), add(CAULS, standingOut(work, moves, axis)));
-    return [{ count: points.length, opening: roundedUp(work, opening) }];
+    return [{ count, opening: roundedUp(work, opening) }];
   });
 }
 

@@ -53,7 +53,7 @@ export function fittingSteps(
   for (const id of [...own, ...ids]) made.parts.add(id);
   const lines = [...fitted, ...each];
   return [
-    ...linesApart(work, { verb: "cut" }, fitted).map((some) => openingStep(work, some, together, use, made)),
+    ...linesApart(work, { verb: "cut" }, fitted).map((some) => openingStep(work, some, together, made)),
     ...linesApart(work, { verb: "cut" }, each)
       .flat()
       .map((line) => cutStep(work, line, use, made)),
@@ -63,13 +63,7 @@ export function fittingSteps(
 }
 
 /** The parts of doors or drawers that go together in the next step: all of them when their openings can be measured. */
-function openingStep(
-  work: Work,
-  lines: readonly CutLine[],
-  groups: readonly Group[],
-  use: StepDraft,
-  made: Made,
-): StepDraft {
+function openingStep(work: Work, lines: readonly CutLine[], groups: readonly Group[], made: Made): StepDraft {
   const ids = new Set(lines.flatMap(({ parts }) => parts));
   const all = groups.filter(({ parts }) => parts.some(({ id }) => ids.has(id)));
   const kind = all[0]?.kind ?? "rests";
@@ -91,7 +85,6 @@ function openingStep(
       cautions: [SAW_CAUTION],
       ...{ fresh: lines.map(({ parts }) => parts[0] as string), as: "sized" },
       measures: boundsOf(all.flatMap(({ openings }) => openings)),
-      up: use.up,
     },
   );
   return { ...fitted, also: lines.slice(1).map(({ mark }) => unitOf(mark)) };

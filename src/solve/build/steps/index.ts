@@ -23,6 +23,7 @@ import { ONCE, sawingSteps } from "./sawing.ts";
 import { withClampsTold } from "./shared-clamps.ts";
 import { toolsFor } from "./tools.ts";
 import { touchedBy } from "./touched.ts";
+import { withTurns } from "./turns.ts";
 import { inOneStep } from "./wishes/one-step.ts";
 import { notApart } from "./wishes/own-step.ts";
 import { withWishes } from "./wishes/sequence.ts";
@@ -59,7 +60,7 @@ export function stepsOf(work: Work): Steps {
   if (!ordered) throw new Error("steps wait for each other");
   const drafts = withJigs(
     work,
-    withClampsTold(likeBefore(withoutRepeats(ordered.steps.map(({ draft }) => draft)), work.cutList)),
+    withClampsTold(likeBefore(withTurns(withoutRepeats(ordered.steps.map(({ draft }) => draft))), work.cutList)),
   );
   const units = drafts.flatMap(({ unit, also = [] }, i) => [unit, ...also].map((each) => [each, i + 1] as const));
   const lastOf = new Map(units.map(([unit, number]) => [stepToken(unit), `step ${number}`]));

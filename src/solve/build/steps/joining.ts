@@ -2,15 +2,16 @@ import type { Length } from "../../../units/length.ts";
 import { equal, max, min, subtract } from "../../../units/rational.ts";
 import type { Action, Clamping } from "../../build.ts";
 import type { Direction } from "../../design.ts";
-import { LOOSE } from "../order/links.ts";
+import { clampPlaces, manyDowels, togetherTexts } from "./clamp-places.ts";
 import { clampingOf, dryText } from "./clamping.ts";
 import { againText, newlySquare } from "./closing.ts";
 import { type Copies, copiesOf } from "./copies.ts";
-import { listed, numberWord, type StepDraft, series, type Work } from "./draft.ts";
+import { numberWord, type StepDraft, series, type Work } from "./draft.ts";
 import { rowsTried } from "./dry-fit.ts";
 import { whenItHangs } from "./finishing/in-its-room.ts";
 import { inFront } from "./in-front.ts";
 import { actionsOf } from "./join-actions.ts";
+import { type Lying, layTexts, turning, upFor } from "./lying.ts";
 import { grouped, hangs, type Move, type Unit, unitsOf } from "./moves.ts";
 import { blockText } from "./standing-out.ts";
 import { builtNames, standingName, titleOf } from "./titles.ts";
@@ -50,7 +51,7 @@ function unitSteps(work: Work, copies: Copies, units: readonly Unit[]): readonly
   return own.map((moves, i) => {
     const everyCopy = groups.map((all) => all[i] as readonly Move[]);
     const before = up;
-    up = upFor(moves, copies.unit, work, before);
+    up = upFor(work, moves, copies.unit, before);
     return joiningStep(work, copies, moves, everyCopy, {
       up,
       before,
@@ -61,10 +62,7 @@ function unitSteps(work: Work, copies: Copies, units: readonly Unit[]): readonly
   });
 }
 
-interface Place {
-  readonly up: Direction;
-  readonly before: Direction;
-  readonly first: boolean;
+interface Place extends Lying {
   readonly last: boolean;
   readonly units: readonly Unit[];
 }
@@ -106,14 +104,15 @@ function joiningStep(
         (glued ? joints.length * MINUTES.glue : 0)),
     waits: glued ? [CLAMPED, CURED] : [],
     ...(clamps.length > 0 && { clamps }),
-    ...(lift.length > 0 && { hands: 2 }),
+    ...((lift.length > 0 || manyDowels(work, moves)) && { hands: 2 }),
     ...((struck || (turned && lift.length > 0)) && { strains: true as const }),
     ...(hung && { inTheRoom: true as const }),
     text: [
       ...(hung ? [] : insideText(work, first.present, [...last.present, ...last.arriving])),
       ...(hung ? [] : againText(work, moves)),
       ...(glued ? dryText(work, clamps, [...rowsTried(work, moves), ...blockText(work, moves)]) : []),
-      ...(isLowered(work, moves, place.up) ? [loweredText(work, moves, place)] : turning(place)),
+      ...layTexts(work, moves, { ...place, stands: standingName(first, place.units) }),
+      ...togetherTexts(work, moves),
       ...joiningText(work, moves, place.up, {
         built: first.arrivesBuilt ? theBody(builtNames(moves, place.units)) : null,
         stands: standingName(first, place.units),
@@ -125,7 +124,7 @@ function joiningStep(
         : []),
       ...(hung ? whenItHangs(work) : []),
       ...(square || hung || !glued ? [] : squareTexts(work, joints)),
-      ...(glued ? inLineTexts(work, joints) : []),
+      ...(glued ? [...clampPlaces(work, moves), ...inLineTexts(work, joints)] : []),
       ...(first.arrivesBuilt ? [] : boxTexts(work, first.present, [...last.present, ...last.arriving])),
       ...roomTexts(work, first.present, [...last.present, ...last.arriving], glued),
       ...copiesText(work, copies),
@@ -165,16 +164,6 @@ function joiningStep(
   };
 }
 
-/** The work stands on its head, and what comes lies under it. */
-function loweredText(work: Work, moves: readonly Move[], { up, before }: Place): string {
-  const what = listed(
-    work,
-    moves.flatMap(({ arriving }) => arriving),
-  );
-  const turn = up[2] === before[2] ? "lower the rest on it" : "turn the rest over and lower it on that";
-  return `Lay ${what} on a blanket, the underside up, and ${turn}.`;
-}
-
 /** Of copies that differ in height: what the highest needs. */
 const mostClamps = (all: readonly (readonly Clamping[])[]): readonly Clamping[] => {
   const count = (clamps: readonly Clamping[]): number => clamps.reduce((so, each) => so + each.count, 0);
@@ -203,26 +192,4 @@ function measuring(work: Work, moves: readonly Move[]): readonly Action[] {
   return square && !moves.some(hangs)
     ? [{ do: "measure", what: "diagonals", value: square.value, within: square.within }]
     : [];
-}
-
-/** Heads up: a unit on the bench is laid so that most fasteners are driven downwards; the whole piece is only turned over for those driven from below. */
-function upFor(moves: readonly Move[], unit: Unit, work: Work, before: Direction): Direction {
-  const drives = moves.flatMap((move) => move.work.flatMap((w) => w.drives));
-  // What runs, hangs or lies loose would fall out of a piece that stands on its head.
-  if (moves.every((move) => move.work.every(({ joint }) => LOOSE.includes(joint.kind)))) return [0, 0, 1];
-  if (drives.length === 0) return before;
-  const sum = [0, 1, 2].map((i) => drives.reduce((so, { fastener }) => so + (fastener.direction[i] as number), 0));
-  const axis = sum.reduce((best, value, i) => (Math.abs(value) > Math.abs(sum[best] as number) + 1e-9 ? i : best), 2);
-  const value = sum[axis] as number;
-  if (Math.abs(value) < 1e-9) return before;
-  const small = unit.parts.length * 2 <= work.design.parts.length;
-  if (axis !== 2 && !small) return [0, 0, 1];
-  return [0, 1, 2].map((i) => (i === axis ? (value > 0 ? -1 : 1) : 0)) as unknown as Direction;
-}
-
-function turning({ up, before, first }: Place): readonly string[] {
-  if (up.every((c, i) => c === before[i])) return [];
-  if (up[2] === -1) return ["Turn the work upside down."];
-  if (up[2] === 1) return first ? [] : ["Turn the work the right way up."];
-  return ["Lay the work flat on the bench, with the side that the heads go into uppermost."];
 }

@@ -97,13 +97,24 @@ export function squareTexts(work: Work, joints: readonly Joint[]): readonly stri
     return joint.glue && joint.method !== "breadboard end" && axis !== null && !part.turned && longest(part) === axis;
   });
   // A panel that is held on three sides stands square by them.
-  const sides = (id: string): number => joints.filter(({ parts }) => parts.includes(id)).length;
+  const sides = (id: string): number =>
+    new Set(joints.filter(({ parts }) => parts.includes(id)).map((joint) => sideOf(work, joint, id))).size;
   const ids = [...new Set(tipping.map(({ parts: [id] }) => id))].filter((id) => sides(id) < 3);
   if (ids.length === 0) return [];
   const stand = ids.length === 1 ? "stands" : "stand";
   return [
     `Check with a square, along and across, that ${listed(work, ids)} ${stand} square to what ${ids.length === 1 ? "it is" : "they are"} glued to, and shift the clamps until ${ids.length === 1 ? "it does" : "they do"}.`,
   ];
+}
+
+/** Where a joint is on one of its parts. */
+function sideOf(work: Work, joint: Joint, id: string): string {
+  const axis = normalOf(joint);
+  if (axis === null) return joint.id;
+  const [own, other] = [id, ...joint.parts.filter((each) => each !== id)].map((each) =>
+    middle(work.part(each).body, axis),
+  );
+  return own && other ? faceOf(axis, toNumber(own) < toNumber(other)) : joint.id;
 }
 
 const longest = ({ body }: Part): AxisIndex =>

@@ -1,0 +1,48 @@
+/** What several hands and clamps are for in a glue-up: which go where. */
+import { placesOfClamps } from "./clamping.ts";
+import { called, numberWord, plural, series, type Work } from "./draft.ts";
+import type { Move } from "./moves.ts";
+import { groupedBy } from "./wishes/own-key.ts";
+
+/** "three on the bottom panel (D), one on each of two rails (L)", direction by direction: where they are not all on one part. */
+export function clampPlaces(work: Work, moves: readonly Move[]): readonly string[] {
+  const places = placesOfClamps(work, moves);
+  if (new Set(places.map(({ part }) => work.line(part).mark)).size < 2) return [];
+  const ways = groupedBy(places, ({ axis }) => `${axis}`);
+  const told = ways.map((own) => {
+    const byPart = groupedBy(own, ({ part }) => part).map((some) => ({
+      part: some[0]?.part ?? "",
+      count: some.length,
+    }));
+    const alike = groupedBy(byPart, ({ part, count }) => `${work.line(part).mark} ${count}`);
+    const words = alike.map((some) => {
+      const [{ part, count } = { part: "", count: 0 }] = some;
+      const on =
+        some.length === 1 ? `the ${called(work, part)}` : `each of ${numberWord(some.length)} ${plural(work, part)}`;
+      return `${numberWord(count)} on ${on}`;
+    });
+    return `${series(words)}${ways.length === 1 ? "" : ` ${ACROSS[own[0]?.axis ?? 0]}`}`;
+  });
+  return [`Set the clamps so: ${told.join("; ")}.`];
+}
+
+const ACROSS = ["from left to right", "from front to back", "from top to bottom"] as const;
+
+/** So many dowels find their holes at once with four hands only. Common practice, no source. */
+const MANY = 8;
+
+/** A body that was built before, and goes on dowels that stand in what is there. */
+export const manyDowels = (work: Work, moves: readonly Move[]): boolean => dowelsOf(work, moves) >= MANY;
+
+const dowelsOf = (work: Work, moves: readonly Move[]): number =>
+  moves
+    .filter(({ arrivesBuilt }) => arrivesBuilt)
+    .flatMap((move) => move.work.filter(({ joint }) => joint.method === "dowels"))
+    .reduce((so, { joint }) => so + (work.plan.chosen.get(joint.id)?.fasteners.length ?? 0), 0);
+
+export const togetherTexts = (work: Work, moves: readonly Move[]): readonly string[] =>
+  manyDowels(work, moves)
+    ? [
+        `Do it with a second person: ${dowelsOf(work, moves)} dowels have to find their holes at once. Lower it evenly, and tap it home over a block, from side to side.`,
+      ]
+    : [];

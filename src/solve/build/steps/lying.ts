@@ -1,0 +1,92 @@
+/** How the work lies on the bench while something is joined to it. */
+import { less, multiply, rational } from "../../../units/rational.ts";
+import { type AxisIndex, enclosing, extent, INDICES } from "../../design/space.ts";
+import type { Direction } from "../../design.ts";
+import { LOOSE } from "../order/links.ts";
+import { listed, type Work } from "./draft.ts";
+import type { Move, Unit } from "./moves.ts";
+import { isLowered } from "./words/joining.ts";
+
+export interface Lying {
+  readonly up: Direction;
+  /** In the step before of the same body. */
+  readonly before: Direction;
+  /** The body begins with this step. */
+  readonly first: boolean;
+}
+
+/** Heads up: a unit on the bench is laid so that most fasteners are driven downwards; the whole piece is only turned over for those driven from below. What is glued to a flat side stands up from it. */
+export function upFor(work: Work, moves: readonly Move[], unit: Unit, before: Direction): Direction {
+  const drives = moves.flatMap((move) => move.work.flatMap((w) => w.drives));
+  // What runs, hangs or lies loose would fall out of a piece that stands on its head.
+  if (moves.every((move) => move.work.every(({ joint }) => LOOSE.includes(joint.kind)))) return [0, 0, 1];
+  if (drives.length === 0) return fromSide(work, moves) ?? before;
+  const sum = [0, 1, 2].map((i) => drives.reduce((so, { fastener }) => so + (fastener.direction[i] as number), 0));
+  const axis = sum.reduce((best, value, i) => (Math.abs(value) > Math.abs(sum[best] as number) + 1e-9 ? i : best), 2);
+  const value = sum[axis] as number;
+  if (Math.abs(value) < 1e-9) return before;
+  const small = unit.parts.length * 2 <= work.design.parts.length;
+  if (axis !== 2 && !small) return [0, 0, 1];
+  return [0, 1, 2].map((i) => (i === axis ? (value > 0 ? -1 : 1) : 0)) as unknown as Direction;
+}
+
+/** The others are at least so many times as large. */
+const FLAT = 3;
+
+/** Where the first of what comes goes on a side that lies flat: up, against the way that it comes; else null. */
+function fromSide(work: Work, moves: readonly Move[]): Direction | null {
+  const [first] = moves;
+  if (!first || !moves.some((move) => move.work.some(({ joint }) => joint.glue))) return null;
+  const axis = INDICES.find((i) => Math.abs(first.along[i]) > 0.99);
+  if (axis === undefined || axis === 2 || !isFlat(work, first.present, axis)) return null;
+  return INDICES.map((i) => (i === axis ? -Math.sign(first.along[i]) : 0)) as unknown as Direction;
+}
+
+function isFlat(work: Work, ids: readonly string[], axis: AxisIndex): boolean {
+  const [one, ...more] = ids.map((id) => work.part(id).body);
+  if (!one) return false;
+  const whole = more.reduce(enclosing, one);
+  const thick = multiply(extent(whole, axis), rational(FLAT));
+  return INDICES.every((i) => i === axis || !less(extent(whole, i), thick));
+}
+
+/** Said before anything is put on. */
+export function layTexts(
+  work: Work,
+  moves: readonly Move[],
+  place: Lying & { readonly stands: string | null },
+): readonly string[] {
+  if (isLowered(work, moves, place.up)) return [loweredText(work, moves, place)];
+  const [first] = moves;
+  const drives = moves.some((move) => move.work.some((each) => each.drives.length > 0));
+  const lies = !drives && place.up[2] === 0 && (place.first || place.up.some((c, i) => c !== place.before[i]));
+  if (place.first && !lies && liesAsFrame(work, moves)) return ["Put it together lying flat, on two straight battens."];
+  if (!first || !lies) return turning(place);
+  const name = place.stands ?? `${listed(work, first.present)}`;
+  return [`Lay ${name} flat on battens, inside up.`];
+}
+
+/** What is flat when it is together, and glued from its edges: a frame. */
+function liesAsFrame(work: Work, moves: readonly Move[]): boolean {
+  const last = moves.at(-1);
+  if (!last || !moves.some((move) => move.work.some(({ joint }) => joint.glue))) return false;
+  const body = [...last.present, ...last.arriving];
+  return INDICES.some((axis) => isFlat(work, body, axis) && moves.every(({ along }) => Math.abs(along[axis]) < 0.01));
+}
+
+/** The work stands on its head, and what comes lies under it. */
+function loweredText(work: Work, moves: readonly Move[], { up, before }: Lying): string {
+  const what = listed(
+    work,
+    moves.flatMap(({ arriving }) => arriving),
+  );
+  const turn = up[2] === before[2] ? "lower the rest on it" : "turn the rest over and lower it on that";
+  return `Lay ${what} on a blanket, the underside up, and ${turn}.`;
+}
+
+export function turning({ up, before, first }: Lying): readonly string[] {
+  if (up.every((c, i) => c === before[i])) return [];
+  if (up[2] === -1) return ["Turn the work upside down."];
+  if (up[2] === 1) return first ? [] : ["Turn the work the right way up."];
+  return ["Lay the work flat on the bench, with the side that the heads go into uppermost."];
+}

@@ -1,0 +1,35 @@
+/** The work never lies otherwise than the reader knows: whatever comes between two steps of joining may have turned it. */
+import { type AxisIndex, faceOf, INDICES } from "../../design/space.ts";
+import type { Direction } from "../../design.ts";
+import type { StepDraft } from "./draft.ts";
+import { afterAction, type Bodies } from "./touched.ts";
+
+/** Sentences of a step of joining that turn the work. */
+const TURNED = /^(?:Turn the (?:work|piece) |Lay )/u;
+const AGAIN = /^(?:Turn the work |Lay the work flat )/u;
+
+/** Steps in the order of work: where one finds the largest body in hand lying otherwise than it is told of, that is turned first. */
+export function withTurns(drafts: readonly StepDraft[]): readonly StepDraft[] {
+  let bodies: Bodies = [];
+  const lies = new Map<string, Direction>();
+  return drafts.map((draft) => {
+    const { measures, shows, up, actions } = draft;
+    const own = measures ?? (shows.as ? [] : shows.present);
+    const [body] = bodies.filter((each) => own.some((id) => each.has(id))).toSorted((a, b) => b.size - a.size);
+    const before = body && body.size > 1 ? lies.get([...body][0] ?? "") : undefined;
+    bodies = actions.reduce(afterAction, bodies);
+    const seen = new Set([...own, ...(shows.as ? [] : shows.fresh)]);
+    for (const each of bodies) if ([...seen].some((id) => each.has(id))) for (const id of each) lies.set(id, up);
+    if (!before) return draft;
+    const { text } = draft;
+    if (before.every((c, i) => c === up[i])) return { ...draft, text: text.filter((each) => !AGAIN.test(each)) };
+    return text.some((each) => TURNED.test(each)) ? draft : { ...draft, text: [turnText(before, up), ...text] };
+  });
+}
+
+function turnText(before: Direction, up: Direction): string {
+  if (up[2] === 1) return before[2] === 0 ? "Stand the work up." : "Turn the work the right way up.";
+  if (up[2] === -1) return "Turn the work upside down.";
+  const axis = INDICES.find((i: AxisIndex) => up[i] !== 0) ?? 0;
+  return `Lay the work down, its ${faceOf(axis, up[axis] > 0)} side up.`;
+}
