@@ -51,7 +51,9 @@ function howTo({ blanks }: Build): string {
         ]
       : []),
     ...(has("glue-up")
-      ? ["Boards that are glued up stay as thick as they are bought; what they make is planed when the glue is hard."]
+      ? [
+          "Boards that are glued up keep some of their thickness, as their steps tell; what they make is planed when the glue is hard.",
+        ]
       : []),
   ].join(" ");
 }

@@ -32,6 +32,7 @@ describe("a seat of three boards", () => {
   test("sawn, glued up, flattened the next day, then cut to size; all before it is joined", () => {
     const order = [
       "Saw the rough pieces from white oak, 6/4",
+      "Plane the boards for the seat",
       "Glue up the seat",
       "Flatten the seat",
       "Screw on the seat",
@@ -39,6 +40,11 @@ describe("a seat of three boards", () => {
     const numbers = order.map((title) => stepWith(build, title).number);
     expect(numbers).toEqual(numbers.toSorted((a, b) => a - b));
     const glued = stepWith(build, "Glue up the seat");
+    // Half of what there is to plane, 1 1/2 − 1 1/4, comes off before; a night between.
+    const planed = stepWith(build, "Plane the boards for the seat");
+    expect(plain(planed.text.join(" "))).toContain("all at one setting, to 1 3/8 in");
+    expect(planed.waits.map(({ minutes }) => minutes)).toEqual([12 * 60]);
+    expect(glued.text.join(" ")).not.toMatch(/lies flat/u);
     expect(glued.waits.map(({ minutes }) => minutes)).toEqual([45, 24 * 60]);
     // Clamps over 53 in, one every 8 in: ceil((53 − 4) / 8) + 1 = 8.
     expect(plain(glued.text.join(" "))).toContain("Set four clamps open on the bench");
@@ -59,7 +65,7 @@ test("what is glued up or bought rough is left over by the usual allowances, wha
   expect(blanksOf(dressed, "left-apron")).toEqual(["1 × 3 1/2 × 10 as finished"]);
 });
 
-test("boards sold dressed lose their round edges too", () => {
+test("boards sold dressed lose their round edges too, and are flattened when they are laid out", () => {
   // 10 + 1/2 shared by 2 is 5 1/4 when jointed, + 1/2 for two round edges; from boards 1 1/2 thick a top 1 3/8 thick.
   const table = built(`plan: 1
 title: Step
@@ -75,6 +81,7 @@ joints: [{ join: tread, to: [left-leg, right-leg], with: screws }]
   // The legs use the board's full width: nothing is left over there.
   expect(blanksOf(table, "left-leg")).toEqual(["1 1/2 × 7 1/4 × 9 rough"]);
   expect(table.told).toEqual([]);
+  expect(stepWith(table, "Glue up the tread").text.join(" ")).toContain("Plane one face of each until it lies flat");
 });
 
 test("a slab in millimetres: (360 + 12) / 3 = 124, + 6; 1200 + 25", () => {

@@ -58,12 +58,11 @@ export function placesOfClamps(work: Work, moves: readonly Move[]): readonly Pla
       ...cornerOf(work, joint, axis).map((each) => ({ axis: each, joint, part: joint.parts[1] })),
     ]);
   });
-  return wanted.reduce<readonly Place[]>((so, { axis, joint, part }) => {
-    const fresh = pointsOver(work, joint, axis).filter(
-      (at) => !so.some((other) => other.axis === axis && isNear(other.at, at)),
-    );
-    return [...so, ...fresh.map((at) => ({ axis, at, part }))];
-  }, []);
+  const places: Place[] = [];
+  for (const { axis, joint, part } of wanted)
+    for (const at of pointsOver(work, joint, axis))
+      if (!places.some((other) => other.axis === axis && isNear(other.at, at))) places.push({ axis, at, part });
+  return places;
 }
 
 /** A rabbet at the end of a part holds its mate by two faces: the second wants to be pressed as well, along that part. */

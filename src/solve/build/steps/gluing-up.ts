@@ -1,5 +1,5 @@
 /** Slabs and built-up panels: glued up first of all, flattened the day after, then cut to size. */
-import { add, inches, multiply, rational, toNumber, ZERO } from "../../../units/index.ts";
+import { add, half, inches, multiply, rational, toNumber, ZERO } from "../../../units/index.ts";
 import type { Blank, Clamping, CutLine } from "../../build.ts";
 import { isCutLater, isGluedUp, makingOf } from "../../design/making/plain.ts";
 import type { Part } from "../../design.ts";
@@ -15,8 +15,8 @@ import { liftCaution } from "./words/lifting.ts";
 /** Label instructions of PVA glues: clamped 30 to 60 minutes, no stress for 24 hours. */
 const CLAMPED = { for: "clamps", minutes: 45 } as const;
 const FLAT = { for: "glue before flattening", minutes: 24 * 60, binds: "strain" } as const;
-/** Minutes (common practice, no source): to joint and glue a board or a layer, to trim a slab, to plane both its faces flat by hand. */
-const MINUTES = { board: 15, flatten: 45, squareMetre: 120 } as const;
+/** Minutes (common practice, no source): to plane a board, to joint and glue a board or a layer, to trim a slab, to plane both its faces flat by hand. */
+const MINUTES = { board: 7, glue: 15, flatten: 45, squareMetre: 120 } as const;
 
 const gluedLines = (work: Work, verb: "glue" | "plane"): readonly CutLine[] =>
   linesApart(
@@ -25,6 +25,34 @@ const gluedLines = (work: Work, verb: "glue" | "plane"): readonly CutLine[] =>
     work.cutList.filter((line) => isGluedUp(work.part(line.parts[0] as string))),
   ).flat();
 const blankOf = (work: Work, id: string): Blank => work.blanks.find(({ part }) => part === id) as Blank;
+
+/** Wood moves when it is planed. Common practice, no source. */
+const REST = { for: "wood to rest", minutes: 12 * 60 } as const;
+
+/** Boards of slabs that are bought rough: planed a bit over and rested before they are jointed, where that can be done by machine. */
+export function boardSteps(work: Work): readonly StepDraft[] {
+  return gluedLines(work, "glue").flatMap((line) => {
+    const [first] = line.parts as [string, ...string[]];
+    const { boards } = makingOf(work.part(first));
+    const blank = blankOf(work, first);
+    if (!blank.jointed || work.stock(line.stock).bought?.rough !== true) return [];
+    const over = work.print(half(add(blank.thickness, line.thickness)));
+    return step(
+      "mill",
+      `Plane the boards for ${listed(work, line.parts)}`,
+      [
+        "Flatten a face of each board.",
+        `With a planer bring the other face parallel to it, all at one setting, to ${over}: what is left comes off when they are glued up. With hand planes leave that face as it is.`,
+        "Let the boards rest overnight with sticks between them: wood moves when it is planed.",
+      ],
+      [],
+      {
+        ...{ unit: `${line.mark} boards`, bench: line.parts.length * boards * MINUTES.board, waits: [REST] },
+        ...{ cautions: [SAW_CAUTION], fresh: [first], of: line.parts, as: "sawn" as const },
+      },
+    );
+  });
+}
 
 export function gluingUpSteps(work: Work): readonly StepDraft[] {
   return gluedLines(work, "glue").map((line) => {
@@ -45,7 +73,7 @@ export function gluingUpSteps(work: Work): readonly StepDraft[] {
       [],
       {
         unit: line.mark,
-        bench: line.parts.length * boards * layers * MINUTES.board,
+        bench: line.parts.length * boards * layers * MINUTES.glue,
         cautions: lift,
         waits: [CLAMPED, FLAT],
         ...(clamps.length > 0 && { clamps }),
@@ -67,8 +95,9 @@ const slabClamps = (work: Work, { length, jointed = ZERO }: Blank, boards: numbe
 });
 
 function edgeText(work: Work, blank: Blank, boards: number): readonly string[] {
+  const rough = work.stock(blank.stock).bought?.rough === true;
   return [
-    `Lay the ${boards} boards side by side as they look best, the bark side of every other one down, the grain of all of them rising one way for the plane, and mark a triangle over all of them. Plane one face of each until it lies flat, then the edges square to that face until they close without light between them; each is about ${work.print(blank.jointed as Blank["length"])} wide then.`,
+    `Lay the ${boards} boards side by side as they look best, the bark side of every other one down, the grain of all of them rising one way for the plane, and mark a triangle over all of them. ${rough ? "" : "Plane one face of each until it lies flat. "}Plane the edges square to the flat face until they close without light between them; each is about ${work.print(blank.jointed as Blank["length"])} wide then.`,
     ...closingText(clampsOver(blank.length)),
   ];
 }

@@ -9,7 +9,7 @@ import { inOneList, type StepDraft, stepToken, type Work } from "./draft.ts";
 import { earlySteps, lastCoats, sandingSteps } from "./finishing/coats.ts";
 import { againSteps, takingOffSteps } from "./finishing/taking-off.ts";
 import { fittingSteps, flushSteps, type Made } from "./fitting.ts";
-import { flatteningSteps, gluingUpSteps } from "./gluing-up.ts";
+import { boardSteps, flatteningSteps, gluingUpSteps } from "./gluing-up.ts";
 import { hardwareSteps, inHandStep } from "./hardware.ts";
 import { inOrder, type Timed } from "./in-order.ts";
 import { jigSteps } from "./jigs.ts";
@@ -100,6 +100,7 @@ function makingSteps(work: Work): readonly StepDraft[] {
   const now = work.cutList.filter((line) => !isCutLater(work.part(line.parts[0] as string)));
   return [
     ...sawingSteps(work),
+    ...boardSteps(work),
     ...gluingUpSteps(work),
     ...millingSteps(work),
     ...flatteningSteps(work),

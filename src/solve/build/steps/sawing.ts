@@ -94,7 +94,7 @@ function thickText(work: Work, stock: Stock, blanks: readonly Blank[]): readonly
   const glued = blanks.some(({ why }) => why === "glue-up");
   if (blanks.some(({ why }) => why === "rough") || glued)
     return [
-      `They stay ${work.print(rough)} thick, as they are bought; ${glued ? "when they are glued up, what they make is" : "they are"} planed to ${work.print(stock.thickness)}.`,
+      `They stay ${work.print(rough)} thick, as they are bought; ${glued ? "what they make when they are glued up is" : "they are"} planed to ${work.print(stock.thickness)} later.`,
     ];
   return [`The boards are planed to ${work.print(stock.thickness)} before anything is cut from them.`];
 }
