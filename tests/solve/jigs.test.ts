@@ -56,6 +56,8 @@ piece:
     const strips = (build.jigs ?? []).map(({ holes }) => holes.map(({ y }) => toInches(y)));
     expect(strips).toEqual([[-2, -1, 0, 1, 2].map((i) => 14 - 1 / 8 + i * 1.25)]);
     const [step] = build.steps.filter(({ unit }) => unit === "jigs");
+    // It hides the line that it lies on.
+    expect(step?.text.join(" ")).toMatch(/down over both its ends\. .* farther than the strip reaches/u);
     expect(step?.text.join(" ").replaceAll("\u202f", " ").replaceAll("\u00a0", " ")).toContain(
       "at each place that its drawing has from the lower end",
     );

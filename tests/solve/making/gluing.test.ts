@@ -104,6 +104,14 @@ describe("a glue-up", () => {
     );
   });
 
+  // Panels 23/32 thick are flush inside with posts 1 3/4 thick: 1 1/32 behind them outside, and a block 1/8 more, in eighths.
+  it("has blocks where a panel lies behind its posts under the clamps", () => {
+    const left = "On the left the chest panel (A) lies 1 1/32 in behind what stands out farthest: put a block at least 1 1/4 in";
+    expect(step(/^Glue in the bottom panel/u).join(" ")).toContain(left);
+    expect(step(/^Add the right side/u).join(" ")).toMatch(/On the left the chest panel \(A\).*On the right the chest panel \(B\)/u);
+    expect(step(/^Build the left side/u).join(" ")).not.toContain("stands out farthest");
+  });
+
   it("says that the work is stood up before it is measured", () => {
     for (const title of [/^Cut the parts of five drawers/u, /^Cut five false fronts/u])
       expect(step(title)[0]).toBe("Stand the work up.");

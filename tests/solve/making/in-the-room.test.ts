@@ -39,6 +39,13 @@ describe("what runs or hangs", () => {
     expect(way).not.toContain("Take the drawers out");
   });
 
+  it("comes after the top, which now goes on from above", () => {
+    const top = stepWith(chest, "Put the slab (N) on again");
+    const add = top.actions.find((each) => each.do === "add");
+    expect(add?.do === "add" && "along" in (add.legs[0] ?? {}) && add.legs[0]).toMatchObject({ along: [0, 0, -1] });
+    expect(top.text.join(" ")).toContain("in its place from above, and drive the screws from below");
+  });
+
   it("is set when the piece hangs, where it has no feet", () => {
     const doors = textIn(spices, "Put the left door and the right door on again");
     expect(doors).not.toMatch(/feet|floor/u);

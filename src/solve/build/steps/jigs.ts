@@ -48,12 +48,13 @@ function text(jig: Jig, work: Work): readonly string[] {
     ];
   if (laid === "on the end")
     return [
-      `${name}, for ${what}: cut a strip of ${wood} to ${print(width)} × ${print(length)}, mark its ${end} end, and draw a line along its middle.`,
+      `${name}, for ${what}: cut a strip of ${wood} to ${print(width)} × ${print(length)}, mark its ${end} end, and draw a line along its middle, down over both its ends.`,
       `On this line bore ${bored} ${placesIn(
         holes.map(({ y }) => place(y)),
         `from the ${end} end`,
       )}, square to the face, right through.`,
-      `While a part lies flat, clamp the strip on it with its line over that of the holes and its ${end} end flush with the ${end === "lower" ? "lower end" : end} of the part. ${stopText(jig, print)}`,
+      // The strip hides what it lies on.
+      `Draw the line of the holes on a part farther than the strip reaches, and over the edge at its ${end} end. While the part lies flat, clamp the strip on it so that its line meets that of the holes at both ends, its ${end} end flush with the ${end === "lower" ? "lower end" : end} of the part. ${stopText(jig, print)}`,
     ];
   const inch = work.design.units === "inch";
   const guided = work.plan.holes.some((hole, i) => !hole.through && jig.uses.holes.includes(i));

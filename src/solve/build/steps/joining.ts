@@ -2,7 +2,7 @@ import type { Length } from "../../../units/length.ts";
 import { equal, max, min, subtract } from "../../../units/rational.ts";
 import type { Action, Clamping } from "../../build.ts";
 import type { Direction } from "../../design.ts";
-import { clampPlaces, manyDowels, togetherTexts } from "./clamp-places.ts";
+import { clampPlaces, manyDowels, setBackTexts, togetherTexts } from "./clamp-places.ts";
 import { clampingOf, dryText } from "./clamping.ts";
 import { againText, newlySquare } from "./closing.ts";
 import { type Copies, copiesOf } from "./copies.ts";
@@ -110,7 +110,9 @@ function joiningStep(
     text: [
       ...(hung ? [] : insideText(work, first.present, [...last.present, ...last.arriving])),
       ...(hung ? [] : againText(work, moves)),
-      ...(glued ? dryText(work, clamps, [...rowsTried(work, moves), ...blockText(work, moves)]) : []),
+      ...(glued
+        ? dryText(work, clamps, [...rowsTried(work, moves), ...blockText(work, moves), ...setBackTexts(work, moves)])
+        : []),
       ...layTexts(work, moves, { ...place, stands: standingName(first, place.units) }),
       ...togetherTexts(work, moves),
       ...joiningText(work, moves, place.up, {

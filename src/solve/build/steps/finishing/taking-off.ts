@@ -75,7 +75,9 @@ function againStep(work: Work, bodies: readonly Removable[], fast: boolean): Ste
     `Put ${inTitle(work, bodies, names)} on again`,
     [
       ...(moves ? inItsRoom(work) : []),
-      `When the finish is hard, put ${names} back ${fast ? `the way ${one ? "it" : "they"} went on the first time` : `where ${one ? "it was" : "each was"}`}${hung ? ", with the same hardware in the same holes" : stay ? ": slide the halves into each other until they click" : ""}.`,
+      downAgain(bodies)
+        ? `When the finish is hard, lay ${names} in ${one ? "its place" : "their places"} from above, and drive the screws from below, each by its hole.`
+        : `When the finish is hard, put ${names} back ${fast ? `the way ${one ? "it" : "they"} went on the first time` : `where ${one ? "it was" : "each was"}`}${hung ? ", with the same hardware in the same holes" : stay ? ": slide the halves into each other until they click" : ""}.`,
       ...(hung ? ["Turn the screws backwards until they drop into their old threads, then drive them by hand."] : []),
       ...slidingTexts(work, bodies),
       ...(moves ? ["Open and shut everything once more."] : []),
@@ -88,6 +90,13 @@ function againStep(work: Work, bodies: readonly Removable[], fast: boolean): Ste
     },
   );
 }
+
+/** What is fastened from below, and lowered on what stands there: the first time the work may have stood on its head. */
+const downAgain = (bodies: readonly Removable[]): boolean =>
+  bodies.every(
+    ({ along, drives }) =>
+      along[2] < -0.7 && drives.length > 0 && drives.every(({ fastener }) => fastener.direction[2] > 0.7),
+  );
 
 const slides = ({ design }: Work, { joints }: Removable): boolean =>
   joints.every((id) => design.joints.find((joint) => joint.id === id)?.kind === "sliding");
