@@ -30,6 +30,12 @@ describe("a glue-up", () => {
     expect([sanded >= 0, sanded < text.findIndex((each) => each.startsWith("Brush glue"))]).toEqual([true, true]);
   });
 
+  // Panels 1 1/32 in behind their posts.
+  it("has a panel sanded that comes to lie behind its posts", () => {
+    expect(step(/^Build the left side/u)[0]).toMatch(/^First: sand the left face of the chest panel \(A\) with 120/u);
+    expect(steps.filter(({ text }) => text.some((each) => each.includes("badly reached later"))).length).toBe(2);
+  });
+
   // 29 between the panels, less 2 × 12.9 to 2 × 13.2 mm: the middle of that is 26.1 mm, 1 1/32 in the nearest 1/32.
   it("tells how wide a drawer box is outside, and what decides that", () => {
     expect(step(/^Build the five overalls drawers/u).join(" ")).toContain(
@@ -106,9 +112,12 @@ describe("a glue-up", () => {
 
   // Panels 23/32 thick are flush inside with posts 1 3/4 thick: 1 1/32 behind them outside, and a block 1/8 more, in eighths.
   it("has blocks where a panel lies behind its posts under the clamps", () => {
-    const left = "On the left the chest panel (A) lies 1 1/32 in behind what stands out farthest: put a block at least 1 1/4 in";
+    const left =
+      "On the left the chest panel (A) lies 1 1/32 in behind what stands out farthest: put a block at least 1 1/4 in";
     expect(step(/^Glue in the bottom panel/u).join(" ")).toContain(left);
-    expect(step(/^Add the right side/u).join(" ")).toMatch(/On the left the chest panel \(A\).*On the right the chest panel \(B\)/u);
+    expect(step(/^Add the right side/u).join(" ")).toMatch(
+      /On the left the chest panel \(A\).*On the right the chest panel \(B\)/u,
+    );
     expect(step(/^Build the left side/u).join(" ")).not.toContain("stands out farthest");
   });
 

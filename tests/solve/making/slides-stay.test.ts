@@ -34,8 +34,24 @@ describe("slides", () => {
     expect([...fitsOf(all)]).toEqual([stepWith(build, "Put the five overalls drawers on again").number]);
     expect(textIn(all, "Take off the five overalls drawers")).toContain("unscrew the hardware");
     const fronts = stepWith(build, "Screw on five false fronts");
-    expect(fronts.text.join(" ")).toContain("through a round hole of each half");
+    expect(fronts.text.join(" ")).toContain("move a screw of each half from its slot to a round hole");
     expect(fronts.number).toBeLessThan(stepWith(build, "Take off the five overalls drawers").number);
+  });
+
+  // 12.9 to 13.2 mm are 32.5 to 33.3 of 1/64 in; (29 − 27 31/32) / 2.
+  it("are told in the marks of the rule, half by half, and apart from what has no halves", () => {
+    const [hand] = asIs.steps;
+    const text = hand?.text.map(plain).join("\n") ?? "";
+    expect(text).toContain("12.9 mm to 13.2 mm (33/64 in)");
+    expect(text).toContain("screw holes of the side slides lie elsewhere, do not bore for these ahead: hold each half");
+    expect(text).toContain(
+      "screw holes of the wall straps lie elsewhere, do not bore for these ahead: hold each of them",
+    );
+    const run = textIn(asIs, "Add the five overalls drawers");
+    expect(run).toContain("There is 33/64 in (0.516 in) of room");
+    expect(run).toMatch(
+      /drawer half to the side of its drawer, in the holes bored there.* case half to the chest panel/u,
+    );
   });
 
   // A false front 3/4 in thick comes flush with the posts.

@@ -1,7 +1,5 @@
-import { absolute, max, subtract } from "../../../units/rational.ts";
 import type { Action } from "../../build.ts";
-import { SCREW_HOLES } from "../../design/slides/run.ts";
-import { faceAxis, INDICES, otherAxes } from "../../design/space.ts";
+import { faceAxis, otherAxes } from "../../design/space.ts";
 import type { Fitting, Hardware } from "../../design.ts";
 import { hangsOn } from "../order/links.ts";
 import { boredThrough } from "./bored-through.ts";
@@ -23,53 +21,6 @@ export function fitActions(hardware: readonly Hardware[]): readonly Action[] {
     hardware: hardware.filter(({ carriedBy }) => carriedBy === part).map(({ id }) => id),
     to: [part],
   }));
-}
-
-/** Hinges and slides decide sizes, and holes are bored ahead for what is screwed on: that is looked at before anything is sawn. Empty where there is none. */
-export function inHandStep(work: Work): readonly StepDraft[] {
-  const { plan } = work;
-  const items = plan.hardware.flatMap(({ joint, item, halfOf }) => (joint !== null && !halfOf ? [item] : []));
-  const measured = [...new Map(items.map((item) => [item.label, item])).values()];
-  const bored = boredAhead(work, new Set(measured.map(({ label }) => label)));
-  if (measured.length + bored.length === 0) return [];
-  const lines = measured.map(
-    ({ kind, decides }) => `– ${kind}: ${decides.map(({ name, value }) => `${name} ${value}`).join("; ")}.`,
-  );
-  const holes = bored.length > 0 || measured.some(({ decides }) => decides.some(({ name }) => name === SCREW_HOLES));
-  return [
-    step(
-      "buy",
-      "Have the hardware in your hand before you cut",
-      [
-        ...(measured.length > 0
-          ? [
-              "Sizes of parts follow from this hardware. Measure what you bought:",
-              ...lines,
-              "If a measure differs, get a copy of this plan for it before you cut.",
-            ]
-          : []),
-        ...(bored.length > 0 ? ["Holes are bored ahead for the screws of:", ...bored] : []),
-        ...(holes
-          ? [
-              "If only its screw holes lie elsewhere, do not bore for them ahead: hold each half in its place and mark through its own holes.",
-            ]
-          : []),
-      ],
-      [],
-      { unit: "hardware in hand", bench: MINUTES, cautions: [], fresh: [] },
-    ),
-  ];
-}
-
-/** What is screwed on by more than one hole, bored before it is at hand: how far apart two of them are. */
-function boredAhead({ plan, print }: Work, known: ReadonlySet<string>): readonly string[] {
-  const own = plan.hardware.filter(({ joint, item, halfOf }) => joint === null && !halfOf && !known.has(item.label));
-  return [...new Map(own.map((each) => [each.item.label, each])).values()].flatMap(({ id, item }) => {
-    const [a, b, ...more] = plan.holes.filter((hole) => hole.for === id && hole.atBench && hole.kind === "pilot");
-    if (!a || !b) return [];
-    const apart = INDICES.map((i) => absolute(subtract(a.at[i], b.at[i]))).reduce(max);
-    return [`– ${item.kind}: ${more.length === 0 ? "two holes" : "the first two"} ${print(apart)} apart.`];
-  });
 }
 
 /** Some of what is fixed to the finished piece: one step for each kind of fitting, but for what is wished apart, those that tie it to the wall last. */

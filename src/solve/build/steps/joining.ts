@@ -18,7 +18,7 @@ import { builtNames, standingName, titleOf } from "./titles.ts";
 import { bodyWords, theBody } from "./words/bodies.ts";
 import { boxTexts, roomTexts } from "./words/drawer-room.ts";
 import { WALL_CAUTION } from "./words/fitted.ts";
-import { insideText } from "./words/inside.ts";
+import { cornerTexts, insideText } from "./words/inside.ts";
 import { isLowered, joiningText } from "./words/joining.ts";
 import { liftCaution } from "./words/lifting.ts";
 import { inLineTexts, squareTexts } from "./words/true.ts";
@@ -109,6 +109,7 @@ function joiningStep(
     ...(hung && { inTheRoom: true as const }),
     text: [
       ...(hung ? [] : insideText(work, first.present, [...last.present, ...last.arriving])),
+      ...(hung ? [] : cornerTexts(work, joints)),
       ...(hung ? [] : againText(work, moves)),
       ...(glued
         ? dryText(work, clamps, [...rowsTried(work, moves), ...blockText(work, moves), ...setBackTexts(work, moves)])

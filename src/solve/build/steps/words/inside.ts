@@ -1,7 +1,10 @@
 /** What has to be done inside before it is closed. */
 import { inches, less } from "../../../../units/index.ts";
+import { subtract } from "../../../../units/rational.ts";
+import { faceOf, indexOf } from "../../../design/space.ts";
+import type { Joint, Part } from "../../../design.ts";
 import { gritWords } from "../../finishing/abrasives.ts";
-import { FIRST, listed, type Work } from "../draft.ts";
+import { called, FIRST, listed, series, type Work } from "../draft.ts";
 
 /** Wider than a rail: its face inside a box is hard to reach later. */
 const PANEL = inches(4);
@@ -13,6 +16,33 @@ export function insideText(work: Work, before: readonly string[], after: readonl
   return [
     `${FIRST}sand the inside faces of ${listed(work, panels)} with ${gritWords} before this step closes them in: later you reach them badly.`,
   ];
+}
+
+/** Less is rounded over with the edge. Common practice, no source. */
+const CORNER = inches(1, 8);
+
+/** Panels that come to lie behind the faces of posts or stiles that their edges are glued to: those corners are sanded before. */
+export function cornerTexts(work: Work, joints: readonly Joint[]): readonly string[] {
+  const faces = joints.flatMap(({ glue, parts }) => {
+    const [part, frame] = parts.map(work.part) as [Part, Part];
+    const thin = indexOf(part.axes.thickness);
+    if (!glue || part.turned || frame.turned || less(part.width, PANEL) || indexOf(frame.axes.length) === thin)
+      return [];
+    return [false, true]
+      .filter((high) => {
+        const behind = high
+          ? subtract(frame.body.high[thin], part.body.high[thin])
+          : subtract(part.body.low[thin], frame.body.low[thin]);
+        return !less(behind, CORNER) && less(frame.body.low[thin], part.body.high[thin]);
+      })
+      .map((high) => ({ id: part.id, face: `the ${faceOf(thin, high)} face` }));
+  });
+  const told = [...new Set(faces.map(({ face, id }) => `${face} of the ${called(work, id)}`))];
+  return told.length === 0
+    ? []
+    : [
+        `${FIRST}sand ${series(told)} with ${gritWords}: the corners beside what stands past ${told.length === 1 ? "it" : "them"} are badly reached later. Wipe off there what squeezes out before it sets.`,
+      ];
 }
 
 /** Whether joints go round in a circle. */

@@ -95,15 +95,15 @@ export const METHOD_WORDS: Readonly<Partial<Record<Joint["method"], Words>>> = {
     "Pull at its lower edge: it does not come off, and it lies against the wall above and below. Load it little by little.",
   ],
   slides: ({ these, those, several, room }) => [
-    `Take ${several ? "each slide" : "the slides"} apart, and screw each half on in the holes bored for it. The drawer half goes to the side of ${several ? "its drawer" : these}${room ? `, its front end ${room.onDrawer} of that side` : ""}; the other half goes to ${those}${room ? `, its front end ${room.onCase} of that part` : ""}.`,
+    `Take ${several ? "each slide" : "the slides"} apart. Screw the drawer half to the side of ${several ? "its drawer" : these}, in the holes bored there${room ? `, its front end ${room.onDrawer} of that side` : ""}. Screw the case half to ${those}, in the holes bored there${room ? `, its front end ${room.onCase} of that part` : ""}. Where a half has slots and round holes, drive its screws in the slots first, so that it can be shifted.`,
     `${several ? "Slide the halves into each other until they click, one drawer after another, and run each" : "Slide the halves into each other until they click, and run the drawer"} in and out.`,
     ...(room === null
-      ? ["Where it is too loose, put card behind the half on the case."]
+      ? ["Where it is too loose, put card behind the case half."]
       : [
           `There is ${room.is} of room on each side, and the slide wants ${room.wants}: ${
             room.card === null
-              ? "where it is loose or binds, the case is not as drawn there; put card behind the half on the case, or plane the box side."
-              : `put card ${room.card} thick behind each half on the case.`
+              ? "where it is loose or binds, the case is not as drawn there; put card behind the case half, or plane the box side."
+              : `put card ${room.card} thick behind each case half.`
           }`,
         ]),
   ],

@@ -22,6 +22,10 @@ const finely = ({ design }: Work, length: Length): string =>
     ? `${(toNumber(length) / UNITS_PER_INCH).toFixed(3)}\u202fin`
     : `${(toNumber(length) / UNITS_PER_MM).toFixed(1)}\u202fmm`;
 
+/** "33/64 in (0.516 in)": for a rule, and for a caliper. */
+const marked = (work: Work, length: Length): string =>
+  work.design.units === "inch" ? `${work.print(length)} (${finely(work, length)})` : finely(work, length);
+
 /** Null where the slide does not say what it wants beside the drawer. */
 export function slideRoom(work: Work, { id, parts }: Joint): SlideRoom | null {
   const own = work.plan.hardware.find(({ joint }) => joint === id);
@@ -44,7 +48,7 @@ export function slideRoom(work: Work, { id, parts }: Joint): SlideRoom | null {
       : `${work.print(negate(by))} in front of the front edge`;
   };
   return {
-    is: finely(work, is),
+    is: marked(work, is),
     wants: `${finely(work, wants.low).replace(/\D+$/, "")} to ${finely(work, wants.high)}`,
     card: less(wants.high, is) ? finely(work, subtract(is, wants.high)) : null,
     onDrawer: front(side),
