@@ -12,9 +12,13 @@ const marksIn = (text: string): ReadonlySet<string> =>
 
 const DRIVEN = /(?:^|[.,] )(?:Drive|Push in|Turn in|Use|Staple|Glue in) (\d+) /gmu;
 
-/** How many fasteners a step says are driven, and how many come in their parts. */
+/** How many fasteners a step says are driven, and how many come in their parts; what is done one by one has the sum behind it. */
 const toldIn = ({ text }: Step): number =>
-  [...text.join("\n").matchAll(DRIVEN)].reduce((so, [, count]) => so + Number(count), 0);
+  text.reduce((so, sentence) => {
+    const [, sum] = /: (\d+) in all\.$/u.exec(sentence) ?? [];
+    const counts = [...sentence.matchAll(DRIVEN)].reduce((all, [, count]) => all + Number(count), 0);
+    return so + (sum === undefined ? counts : Number(sum));
+  }, 0);
 
 /** A tool as a sentence names it, and as the list does. */
 const NAMED: readonly (readonly [RegExp, RegExp])[] = [

@@ -67,10 +67,8 @@ function laterAtoms(plan: Plan, later: ReadonlyMap<string, LaterCut>): FlowAtom[
   const lines = build.cutList.filter(({ mark }) => later.has(mark));
   const how = (line: CutLine): Rich[] => {
     const cut = later.get(line.mark) as LaterCut;
-    const first =
-      cut.after === null ? `Cut in step ${cut.step}.` : `Cut in step ${cut.step}, when step ${cut.after} is done.`;
     const notes = line.notes.length > 0 ? ` ${capital(line.notes.join("; "))}.` : "";
-    return [...row(plan, line).slice(0, -1), `${[first, ...cut.measure].join(" ")}${notes}`];
+    return [...row(plan, line).slice(0, -1), `${[`Cut in step ${cut.step}.`, ...cut.measure].join(" ")}${notes}`];
   };
   const text =
     "These are the sizes to expect. Leave the wood as large as the layouts have it, and measure when the parts around stand, in two places at least, of which the smallest counts: where to measure is told here or in the step.";

@@ -1,5 +1,5 @@
 /** What a drawer runs on is set in slots: once its screws are out, the setting is lost. Common practice, no source. */
-import { describe, expect, it } from "vitest";
+import { describe, expect, it, test } from "vitest";
 import { auditOf, solveText, textOf } from "../../examples/compiled.ts";
 import { type Built, built, plain, stepWith } from "./plans.ts";
 
@@ -62,4 +62,23 @@ describe("slides", () => {
     ) as [number, number, number];
     expect([box >= 0, box < tape, tape < out]).toEqual([true, true, true]);
   });
+
+  // Five fronts, each with two screws of its own.
+  it("are gone through with one drawer after another, each by its number", () => {
+    const text = textIn(asIs, "Screw on five false fronts");
+    expect(text).toContain(
+      "Drive 2 wood screws #6 × 1 in, countersunk head from the back, through the box front (E) into",
+    );
+    expect(text).toContain("into the false front (M): 10 in all.");
+    expect(textIn(asIs, "Cut five false fronts")).toContain(
+      "with its number from below, 1 to 5, on it and on its opening",
+    );
+  });
+});
+
+// 34 over posts that are 32 1/2 apart outside.
+test("a top is measured from where a rule reaches", () => {
+  expect(textIn(asIs, "Screw on the slab")).toContain(
+    "midway between the left and the right (3/4 in past the outside at each)",
+  );
 });

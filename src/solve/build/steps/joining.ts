@@ -11,7 +11,7 @@ import { rowsTried } from "./dry-fit.ts";
 import { whenItHangs } from "./finishing/in-its-room.ts";
 import { inFront } from "./in-front.ts";
 import { actionsOf } from "./join-actions.ts";
-import { type Lying, layTexts, turning, upFor } from "./lying.ts";
+import { isLowered, type Lying, layTexts, turning, upFor } from "./lying.ts";
 import { grouped, hangs, type Move, type Unit, unitsOf } from "./moves.ts";
 import { blockText } from "./standing-out.ts";
 import { builtNames, standingName, titleOf } from "./titles.ts";
@@ -19,7 +19,7 @@ import { bodyWords, theBody } from "./words/bodies.ts";
 import { boxTexts, roomTexts } from "./words/drawer-room.ts";
 import { WALL_CAUTION } from "./words/fitted.ts";
 import { cornerTexts, insideText } from "./words/inside.ts";
-import { isLowered, joiningText } from "./words/joining.ts";
+import { joiningText } from "./words/joining.ts";
 import { liftCaution } from "./words/lifting.ts";
 import { inLineTexts, squareTexts } from "./words/true.ts";
 

@@ -1,11 +1,10 @@
 /** How the work lies on the bench while something is joined to it. */
 import { less, multiply, rational } from "../../../units/rational.ts";
-import { type AxisIndex, enclosing, extent, INDICES } from "../../design/space.ts";
+import { type AxisIndex, enclosing, extent, INDICES, indexOf } from "../../design/space.ts";
 import type { Direction } from "../../design.ts";
 import { LOOSE } from "../order/links.ts";
 import { listed, type Work } from "./draft.ts";
 import type { Move, Unit } from "./moves.ts";
-import { isLowered } from "./words/joining.ts";
 
 export interface Lying {
   readonly up: Direction;
@@ -90,3 +89,11 @@ export function turning({ up, before, first }: Lying): readonly string[] {
   if (up[2] === 1) return first ? [] : ["Turn the work the right way up."];
   return ["Lay the work flat on the bench, with the side that the heads go into uppermost."];
 }
+
+/** Whether what comes lies flat underneath, so that the rest is lowered on it. */
+export const isLowered = (work: Work, moves: readonly Move[], up: Direction): boolean =>
+  up[2] === -1 &&
+  moves.every(
+    ({ along, starts, arriving }) =>
+      !starts && along[2] < -0.7 && arriving.every((id) => indexOf(work.part(id).axes.thickness) === 2),
+  );

@@ -10,10 +10,6 @@ import { listed, type Work } from "../draft.ts";
 import { gapsOf } from "./gaps.ts";
 import { along } from "./place.ts";
 
-/** Told before all else. */
-export const ONE_BY_ONE =
-  "Do all that follows with one drawer, then with the next, the lowest first: place, pull out, clamp, bore, screw on.";
-
 /** Whether the gaps round the fronts, and no measures, say where they go. */
 export const setByShims = (work: Work, joints: readonly Joint[]): boolean =>
   joints.length > 0 && joints.every(({ setWith }) => setWith) && shims(work, joints).under !== null;

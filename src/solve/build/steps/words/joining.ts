@@ -1,14 +1,15 @@
 import { ZERO } from "../../../../units/rational.ts";
-import { indexOf } from "../../../design/space.ts";
 import type { Direction, Joint } from "../../../design.ts";
 import { boredThrough } from "../bored-through.ts";
 import { listed, namesOf, pluralOf, series, type Work, withArticle } from "../draft.ts";
+import { isLowered } from "../lying.ts";
 import { isPanel, type Move } from "../moves.ts";
 import { counted, countText, driveTexts } from "./driving.ts";
 import { fastenedText } from "./fastened.ts";
-import { ONE_BY_ONE, pulledByScrew, setByShims } from "./fronts.ts";
+import { pulledByScrew, setByShims } from "./fronts.ts";
 import { lineTexts } from "./lines.ts";
 import { METHOD_WORDS } from "./methods.ts";
+import { ONE_BY_ONE, toldOnce } from "./one-by-one.ts";
 import { peggedTexts } from "./pegged.ts";
 import { placeTexts } from "./place.ts";
 import { slideRoom } from "./slide-room.ts";
@@ -51,11 +52,12 @@ export function joiningText(
     };
     return i === all.length - 1 ? methodTexts(scene) : methodTexts(scene).flatMap(unclamped);
   });
+  const oneByOne = set && moves.length > 1;
   // Where everything goes is told before it is clamped there.
   const where = [...(set ? [] : placed), ...standTexts(work, joints)];
   const at = method.findIndex((text) => CLAMPING.test(text));
   return [
-    ...(set && moves.length > 1 ? [ONE_BY_ONE] : []),
+    ...(oneByOne ? [ONE_BY_ONE] : []),
     ...(set ? placed : []),
     ...(at < 0 ? method : [...method.slice(0, at), ...where, ...method.slice(at)]),
     ...tiltTexts(work, moves, built),
@@ -65,8 +67,23 @@ export function joiningText(
       work,
       drives.map(({ fastener }) => fastener),
     ),
-    ...driveTexts(work, drives, up),
-    ...throughTexts(work, joints),
+    ...(oneByOne ? toldOnce(moves, (own) => fastenTexts(work, own, up)) : fastenTexts(work, moves, up)),
+  ];
+}
+
+/** How the work of some moves is driven, and bored on through. */
+function fastenTexts(work: Work, moves: readonly Move[], up: Direction): readonly string[] {
+  const all = moves.flatMap((move) => move.work);
+  return [
+    ...driveTexts(
+      work,
+      all.flatMap(({ drives }) => drives),
+      up,
+    ),
+    ...throughTexts(
+      work,
+      all.map(({ joint }) => joint),
+    ),
   ];
 }
 
@@ -83,14 +100,6 @@ const CLAMPING = /^Clamp | and clamp\./u;
 /** Clamps come when all is together. */
 const unclamped = (text: string): readonly string[] =>
   /^Clamp /u.test(text) ? [] : [text.replace(/ and clamp\./u, ".")];
-
-/** Whether what comes lies flat underneath, so that the rest is lowered on it. */
-export const isLowered = (work: Work, moves: readonly Move[], up: Direction): boolean =>
-  up[2] === -1 &&
-  moves.every(
-    ({ along, starts, arriving }) =>
-      !starts && along[2] < -0.7 && arriving.every((id) => indexOf(work.part(id).axes.thickness) === 2),
-  );
 
 /** Where the hole in one part guides the bit through the next. */
 function throughTexts(work: Work, joints: readonly Joint[]): readonly string[] {

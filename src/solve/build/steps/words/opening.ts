@@ -35,7 +35,7 @@ function eachText(all: readonly Kinded[]): readonly string[] {
   const same = across.every((each) => each?.low === first.low && each.high === first.high);
   return [
     same
-      ? "Measure where each goes: cut each to its own measure, or all to the smallest."
+      ? `Measure where each goes: cut each to its own measure, with its number from below, 1 to ${all.length}, on it and on its opening; or all to the smallest.`
       : "Measure for each: no two openings are quite the same.",
   ];
 }

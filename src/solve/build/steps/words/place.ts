@@ -1,7 +1,7 @@
 import { inverse, placed, turnedVec } from "../../../../geometry/index.ts";
 import { type Length, TOLERANCE } from "../../../../units/length.ts";
 import { equal, max, min, rational, round, subtract, toNumber } from "../../../../units/rational.ts";
-import { type AxisIndex, extent, faceOf, INDICES, middle, triple } from "../../../design/space.ts";
+import { type AxisIndex, enclosing, extent, faceOf, INDICES, middle, triple } from "../../../design/space.ts";
 import type { Joint, Part, Point } from "../../../design.ts";
 import { evenGap, LOCATED } from "../../jigs/spacers.ts";
 import { called, series, type Work } from "../draft.ts";
@@ -31,14 +31,16 @@ function placeText(work: Work, move: Move): string | null {
       ? `Place the ${called(work, own)} so that the ${called(work, mate)} lies ${series(meeting(work, joint, part))}.`
       : `Place the ${called(work, own)} ${series(met)} of the ${called(work, mate)}.`;
   }
-  return `Place the ${called(work, own)} ${lies(work, joint, own, mate)} of the ${called(work, mate)}.`;
+  return `Place the ${called(work, own)} ${lies(work, joint, own, mate, move.present)} of the ${called(work, mate)}.`;
 }
 
 /** "flush with the front and 1 in from the top": a part that lies square against another, in the two directions of their contact. */
-export function lies(work: Work, joint: Joint, own: string, mate: string): string {
+export function lies(work: Work, joint: Joint, own: string, mate: string, there: readonly string[] = []): string {
   const normal = joint.contact[0]?.normal ?? [0, 0, 1];
   const [part, base] = [work.part(own).body, work.part(mate).body];
-  const words = INDICES.filter((i) => Math.abs(normal[i]) < 0.5).map((axis) => along(work, part, base, axis));
+  const [outer = base, ...more] = there.filter((id) => !work.part(id).turned).map((id) => work.part(id).body);
+  const whole = more.reduce(enclosing, outer);
+  const words = INDICES.filter((i) => Math.abs(normal[i]) < 0.5).map((axis) => along(work, part, base, axis, whole));
   const [one = "", two = ""] = words;
   // "flush with the right and the top"
   return words.length === 2 && words.every((word) => ONE_SIDE.test(word))
@@ -70,14 +72,32 @@ function meeting(work: Work, joint: Joint, base: Part): readonly string[] {
   return INDICES.filter((i) => Math.abs(normal[i]) < 0.5).map((axis) => along(work, area, base.body, axis));
 }
 
-/** "flush with the front", "standing 3 in past the left", "1 in from the front", "midway between the left and the right" */
-export function along(work: Work, part: Part["body"], base: Part["body"], axis: AxisIndex): string {
+/** "flush with the front", "standing 3 in past the left", "1 in from the front", "midway between the left and the right (3/4 in past each)" */
+export function along(
+  work: Work,
+  part: Part["body"],
+  base: Part["body"],
+  axis: AxisIndex,
+  whole: Part["body"] = base,
+): string {
   // Positive: inside the other part's face.
   const low = { face: faceOf(axis, false), inside: subtract(part.low[axis], base.low[axis]) };
   const high = { face: faceOf(axis, true), inside: subtract(base.high[axis], part.high[axis]) };
   if (low.inside.n === 0n && high.inside.n === 0n) return `flush with the ${low.face} and the ${high.face}`;
   for (const { face, inside } of [low, high]) if (inside.n === 0n) return `flush with the ${face}`;
-  if (equal(middle(part, axis), middle(base, axis))) return `midway between the ${low.face} and the ${high.face}`;
+  if (equal(middle(part, axis), middle(base, axis))) {
+    const { n, d } = low.inside;
+    const past = subtract(whole.low[axis], part.low[axis]);
+    // What covers everything is measured from the outside, where a rule reaches.
+    const covers = n < 0n && past.n > 0n && equal(past, subtract(part.high[axis], whole.high[axis]));
+    const each =
+      n > 0n
+        ? `${work.place(low.inside)} from each`
+        : covers && !equal(past, { n: -n, d })
+          ? `${work.place(past)} past the outside at each`
+          : `${work.place({ n: -n, d })} past each`;
+    return `midway between the ${low.face} and the ${high.face} (${each})`;
+  }
   const near = Math.abs(toNumber(low.inside)) <= Math.abs(toNumber(high.inside)) ? low : high;
   const { n, d } = near.inside;
   return n > 0n
