@@ -34,7 +34,7 @@ function facts({ build, printer }: Plan): (readonly [string, string])[] {
     ...(mass >= 1 ? [["Weight, about", weight] as const] : []),
     ["Parts", String(build.parts.length)] as const,
     ...(bench > 0 ? [["At the bench, about", duration(bench)] as const] : []),
-    ...(days.length > 1 ? [["With the waits", inDays(days)] as const] : []),
+    ...(days.length > 1 ? [["Spread over", inDays(days)] as const] : []),
   ];
 }
 

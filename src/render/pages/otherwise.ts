@@ -25,7 +25,9 @@ const SIZES: readonly Column[] = [
   { head: "From", align: "right" },
   { head: "To", align: "right" },
 ];
-const SIZES_TITLE = "Sizes that may be others";
+const SIZES_TITLE = "Sizes that you may change";
+const SIZES_TEXT =
+  "This plan holds for the sizes under “Here” only. For others within these bounds get a copy that is made for them before you cut: cut list, layouts and steps all change.";
 /** So many things that differ are named; the rest is counted. */
 const MOST = 6;
 
@@ -37,7 +39,11 @@ export function otherwise({ build, frame, printer }: Plan): Section | null {
   if (choices.length === 0)
     return {
       ...{ name: "otherwise", title: SIZES_TITLE, kind: "otherwise", start: "fits" },
-      atoms: [...sectionHeading("otherwise", SIZES_TITLE, width), ...sizeTable(freeSizes, printer, width)],
+      atoms: [
+        ...sectionHeading("otherwise", SIZES_TITLE, width),
+        ...body(SIZES_TEXT, width, { keep: true }),
+        ...sizeTable(freeSizes, printer, width),
+      ],
     };
   return {
     ...{ name: "otherwise", title: "If you had chosen otherwise", kind: "otherwise", start: "fits" },

@@ -151,7 +151,7 @@ export function build(
     layoutProof: cut.proof,
     ...(design.finishes && { finishing }),
     purchases: purchases({
-      ...{ design, layouts: cut.layouts, blanks, cutList: lines, finishing, print },
+      ...{ design, layouts: cut.layouts, blanks, cutList: lines, finishing, steps, print },
       ...{ fasteners: plan.fasteners, hardware: plan.hardware, holes: plan.holes },
     }),
     ...{ steps, timeline, tools },

@@ -106,7 +106,7 @@ describe("a glue-up", () => {
       "three on the bottom panel (D) and one on each of two",
     );
     expect(step(/^Glue in the bottom panel/u).join(" ")).toMatch(
-      /Check with a square, .* the bottom panel \(D\) and two/u,
+      /Check with a square, .* the bottom panel \(D\) and the two/u,
     );
   });
 

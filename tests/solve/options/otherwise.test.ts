@@ -68,7 +68,7 @@ test("sizes that may be asked for are told with their range, on one page with th
   const asked = solveText(step("price: 5"), { long: "28" }).build?.freeSizes?.[0]?.value;
   expect(asked && toInches(asked)).toBe(28);
   const pages = render(build, { paper: "letter", date: "2025-03-01", version: "0" }).value?.pages ?? [];
-  const page = pages.find((each) => wordsOf(each).includes("Sizes that may be others"));
+  const page = pages.find((each) => wordsOf(each).includes("Sizes that you may change"));
   expect(page && wordsOf(page)).toContain("If you had chosen otherwise");
   expect(page && wordsOf(page).replaceAll(/\s+/gu, " ")).toContain("three legs");
   expect(pages.flatMap(overlaps)).toEqual([]);

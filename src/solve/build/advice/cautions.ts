@@ -111,8 +111,11 @@ function shortParts({ build }: Traits): string | null {
   const least = build.design.units === "inch" ? "12\u202fin" : "300\u202fmm";
   const marks = build.cutList.filter(({ length }) => less(length, inches(12))).map(({ mark }) => mark);
   if (marks.length === 0) return null;
-  const [who, they] = marks.length === 1 ? ["is", "it is"] : ["are", "they are"];
-  return `${some(marks)} ${who} shorter than ${least}. Plane and rip while ${they} still part of a longer piece, and saw ${marks.length === 1 ? "it" : "them"} off last, held by a clamp and not by the hand.`;
+  const [who, them] = marks.length === 1 ? ["is", "it"] : ["are", "them"];
+  const planed = build.blanks.some(({ why, length }) => why === "rough" && less(length, inches(12)))
+    ? " What is planed of it stays in a longer piece until then, as the steps tell."
+    : "";
+  return `${some(marks)} ${who} shorter than ${least}. At the saw hold ${them} by a clamp or a sled and not by the hand, with nothing for ${them} to jam against.${planed}`;
 }
 
 const MOST = 8;

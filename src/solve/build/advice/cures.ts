@@ -3,7 +3,7 @@ import type { Advice } from "../model/advice.ts";
 import type { Traits } from "./traits.ts";
 
 interface Cure {
-  readonly head: string;
+  readonly head: string | ((traits: Traits) => string);
   readonly text: string | ((traits: Traits) => string);
   readonly when: (traits: Traits) => boolean;
 }
@@ -16,7 +16,8 @@ const TENONED = [
 
 const CURES: readonly Cure[] = [
   {
-    head: "A panel does not go into its dado or groove.",
+    head: ({ joined }) =>
+      `A panel does not go into its ${joined("dado") ? "dado" : joined("rabbet") && !joined("groove") ? "rabbet" : "groove"}.`,
     text: "Sand or plane the panel’s edge where it is hidden, not the groove: a groove that has become wide stays wide. If it rattles, glue a shaving or a strip of veneer into the groove.",
     when: ({ joined }) => joined(...HOUSED),
   },
@@ -96,6 +97,6 @@ const CURES: readonly Cure[] = [
 
 export const curesFor = (traits: Traits): readonly Advice[] =>
   CURES.filter((cure) => cure.when(traits)).map(({ head, text }) => ({
-    head,
+    head: typeof head === "string" ? head : head(traits),
     text: typeof text === "string" ? text : text(traits),
   }));

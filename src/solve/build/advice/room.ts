@@ -37,7 +37,7 @@ function onTheWay({ build, doors, drawers }: Traits, print: Print): string | nul
   );
   const further =
     apart.parts.length < largest.parts.length
-      ? ` With ${series(off.map(({ mark }) => mark))} taken off, whose screws or bolts are made to come out again, the largest piece ${told(apart)}.`
+      ? ` With ${series(off.map(({ mark }) => mark))} taken off, which is made to come off again, the largest piece ${told(apart)}.`
       : "";
   const check = build.checks.filter(({ rule }) => rule === "does-not-go-through-the-door");
   const fits = check.every(({ verdict }) => verdict === "holds")
@@ -95,7 +95,7 @@ function newFinish({ build }: Traits): string | null {
   const days = Math.max(0, ...(build.finishSchedule?.rows ?? []).map(({ cure }) => cure));
   return days === 0
     ? null
-    : `Let it cure about ${days} days before it is loaded or wiped wet; felt and rubber wait as long. Until then put nothing on it overnight.`;
+    : `Let it cure about ${days} days before it is loaded or wiped wet. Until then put nothing on it overnight.`;
 }
 
 function air({ build, solid }: Traits): string | null {

@@ -1,5 +1,5 @@
 import type { Length } from "../../../units/length.ts";
-import type { Blank, CutLine, Finishing, Layout, Purchase } from "../../build.ts";
+import type { Blank, CutLine, Finishing, Layout, Purchase, Step } from "../../build.ts";
 import type { Design, Fastener, Hardware, Hole, Part } from "../../design.ts";
 import { bandingNeeds } from "../banding/strips.ts";
 import { fastenerNeeds } from "./fasteners.ts";
@@ -9,6 +9,7 @@ import { bought } from "./need.ts";
 import { panePurchases } from "./panes.ts";
 import { slabNotes } from "./slabs.ts";
 import { glueNeeds, sandpaperNeeds } from "./supplies.ts";
+import { usedUp } from "./used-up.ts";
 import { woodPurchases } from "./wood.ts";
 
 /** Whether it is planed in the steps, after it is sawn. */
@@ -24,6 +25,8 @@ export interface Shopping {
   readonly hardware: readonly Hardware[];
   readonly holes: readonly Hole[];
   readonly finishing?: readonly Finishing[];
+  /** What they use up besides. Absent: nothing. */
+  readonly steps?: readonly Pick<Step, "text">[];
   readonly print: (length: Length) => string;
 }
 
@@ -40,6 +43,7 @@ export function purchases({
   hardware,
   holes,
   finishing = [],
+  steps = [],
   print,
 }: Shopping): readonly Purchase[] {
   const { stock, parts, units, workshop } = design;
@@ -60,6 +64,7 @@ export function purchases({
       finishing,
     ),
     ...finishNeeds(finishing, units),
+    ...usedUp(steps, units),
   ];
   return [
     ...wood.filter(({ section }) => section === "sheets"),

@@ -99,10 +99,12 @@ function byVolume(
   const laid = sum(layouts.map(sized));
   const bought = rational(ceil(multiply(max(laid, more), rational(step))), step);
   const quantity = toNumber(bought);
-  const boards = layouts.length === 1 ? "the whole board of the layout" : "the whole boards of the layouts";
+  const boards =
+    layouts.length === 1 ? "reckoned is the whole board of the layout" : "reckoned are the whole boards of the layouts";
+  const assumed = layouts.length === 1 ? ", its width an assumption" : ", their widths an assumption";
   const counted = less(laid, more)
     ? `${Math.round(waste * 100)} % for knots, ends and sawing is assumed`
-    : `${boards}${stock.assumed ? ", whose widths are assumed" : ""}`;
+    : `${boards}${stock.assumed ? assumed : ""}`;
   const [rough, planed] = [sayLength(thickness, { units }), sayLength(stock.thickness, { units })];
   const planing = milled
     ? `buy it rough, ${rough} thick: the steps tell when it is planed to ${planed}`

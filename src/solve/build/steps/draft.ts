@@ -81,6 +81,10 @@ export function namesOf(work: Work, ids: readonly string[]): readonly string[] {
   );
 }
 
+/** "the two legs (A)": in the middle of a sentence, of what was told before. */
+export const definite = (work: Work, ids: readonly string[]): string =>
+  series(namesOf(work, ids).map((name) => (/^(?:the|both) /u.test(name) ? name : `the ${name}`)));
+
 /** "legs (A)" */
 export const plural = (work: Work, id: string): string => {
   const { name, mark } = work.line(id);

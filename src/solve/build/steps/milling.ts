@@ -16,7 +16,8 @@ const MINUTES = { rough: 7, size: 5 } as const;
 const REST = { for: "wood to rest", minutes: 12 * 60 } as const;
 /** Common practice, no source; nearly every planer's instructions name a length. */
 const LEAST = inches(12);
-const SHORT = "Pieces under 12 in (300 mm) are too short to plane by machine: plane two of them in one.";
+const SHORT =
+  "Pieces under 12 in (300 mm) are too short to plane by machine: leave those of one width together in one length until they are planed and ripped, and saw them off last.";
 
 interface Lot {
   readonly stock: Stock;
@@ -85,7 +86,7 @@ function toSize(work: Work, { stock, lines }: Lot): StepDraft {
     "mill",
     now.length > 0 ? `Bring the parts from ${wood} to size` : `Plane the parts from ${wood} to thickness`,
     [
-      `Plane them to their thickness (${work.print((lines[0] as CutLine).thickness)}) all at one setting, and with them two offcuts of the same boards for trying cuts${now.length > 0 ? "; then to width, and cut them to length against a stop" : ""}.`,
+      `Plane them to their thickness (${work.print((lines[0] as CutLine).thickness)}) all at one setting, and with them what is left of the same boards, for trying cuts${now.length > 0 ? "; then to width, and cut them to length against a stop" : ""}.`,
       ...now.map((line) => `${capital(listed(work, line.parts))}: ${cutSize(work, line.parts[0] as string)}.`),
       ...later.map(
         (line) =>

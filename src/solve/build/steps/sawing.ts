@@ -1,8 +1,10 @@
+import { inches } from "../../../units/length.ts";
+import { less } from "../../../units/rational.ts";
 import type { Blank, CutLine } from "../../build.ts";
 import { makingOf } from "../../design/making/plain.ts";
 import { unplaned } from "../../design/stock/label.ts";
 import type { Part, Stock } from "../../design.ts";
-import { capital, type StepDraft, type Work } from "./draft.ts";
+import { capital, type StepDraft, series, type Work } from "./draft.ts";
 import { laterToken, waits, waitsInWood } from "./later.ts";
 import { SAW_CAUTION, step } from "./making-step.ts";
 import { groupedBy, ownKey, partsIn } from "./wishes/own-key.ts";
@@ -19,11 +21,14 @@ const RESERVED =
   "The layout keeps room for the largest size that a part comes to with stock of another thickness: measure yours first, set fence and stop to the sizes for it, and the rest is offcut.";
 
 /** Common practice, no source. */
+const ACROSS =
+  "Where a cut across parts pieces that lie one after another over the whole width of a rough board, make it first, whatever its number, a little over: a long rough board pinches the saw when it is ripped, and a short one is flat sooner.";
+const SHORT = inches(12);
 const STRAIGHT =
   "A rough board has no straight edge yet: before the first cut along it straighten one edge, with a jointer or a plane, or along a straightedge that is screwed or clamped on. Rip no rough edge against a fence.";
 
 /** What holds for all sawing: it need not be said again in the next step. */
-export const ONCE: ReadonlySet<string> = new Set([RESERVED, STRAIGHT, ...Object.values(MARK)]);
+export const ONCE: ReadonlySet<string> = new Set([RESERVED, STRAIGHT, ACROSS, ...Object.values(MARK)]);
 
 /** Sawing from boards and sheets, a step for each stock, but for what is wished apart. What the piece has yet to tell is left as the layout has it. */
 export function sawingSteps(work: Work): readonly StepDraft[] {
@@ -71,11 +76,13 @@ function sawingText(work: Work, stock: Stock, lines: readonly CutLine[], blanks:
   const later = lines.filter((line) => waitsInWood(work, line.parts[0] as string));
   return [
     ...(stock.form === "board" && cuts.length > 0 && blanks.some(({ why }) => why === "rough" || why === "glue-up")
-      ? [STRAIGHT]
+      ? [STRAIGHT, ACROSS]
       : []),
+    `Saw by the layouts of ${stock.label}, ${stock.form} by ${stock.form}.`,
     ...cuts,
     ...strips.map((blank) => stripText(work, blank)),
     ...thickText(work, stock, blanks),
+    ...shortText(work, blanks),
     ...later.map(
       (line) =>
         `Leave the wood for ${counted(work, line.parts)} as large as the layout has it: ${line.parts.length === 1 ? "it is" : "they are"} cut to size in ${laterToken(line.mark)}.`,
@@ -85,6 +92,17 @@ function sawingText(work: Work, stock: Stock, lines: readonly CutLine[], blanks:
       stock.form === "board" && blanks.some(({ why }) => why !== "as finished" && why !== "largest") ? "piece" : "part"
     ],
   ];
+}
+
+/** No short piece goes through a planer by itself. Common practice, no source. */
+function shortText(work: Work, blanks: readonly Blank[]): readonly string[] {
+  const short = blanks.filter(({ why, length }) => why === "rough" && less(length, SHORT));
+  const marks = [...new Set(short.map(({ part }) => work.line(part).mark))];
+  return marks.length === 0
+    ? []
+    : [
+        `${series(marks)} ${marks.length === 1 ? "is" : "are"} shorter than 12 in (300 mm): saw ${marks.length === 1 ? "it" : "them"} off in longer pieces, several in one or with an offcut at the end. These are planed and ripped whole, and parted when they are brought to size.`,
+      ];
 }
 
 /** What thickness they have now, and when they get theirs. */

@@ -37,7 +37,7 @@ const CUTTERS: Readonly<Partial<Record<Feature["kind"], Need>>> = {
   tongue: { tool: "Plough plane, router or table saw", why: "to cut grooves" },
   haunch: { tool: "Tenon saw or table saw", why: "to cut tenons" },
   notch: { tool: "Fine saw and chisel", why: "to cut notches" },
-  taper: { tool: "Hand plane or taper jig", why: "to taper" },
+  taper: { tool: "Hand plane", why: "to taper" },
   chamfer: { tool: "Hand plane", why: "to chamfer and bevel" },
   bevel: { tool: "Hand plane", why: "to chamfer and bevel" },
   "angled end": { tool: "Sliding bevel and mitre saw", why: "to cut ends at an angle" },
@@ -64,15 +64,16 @@ export function toolsFor(work: Work, steps: readonly Step[]): readonly Need[] {
     ...drivers.map((tool) => DRIVERS[tool]),
     clampNeed(work, steps),
     ...blockBores(steps),
+    ...shims(steps),
     ...askedFor(steps),
     ...askedBeside(work),
   ];
-  const seen = new Set<string>();
-  return all.flatMap((need) => {
-    if (!need || seen.has(need.tool)) return [];
-    seen.add(need.tool);
-    return [{ ...need, tool: inOneUnit(need.tool, work.design.units) }];
-  });
+  // One tool may be for several things.
+  const named = all.filter((need) => need !== undefined);
+  return groupedBy(named, ({ tool }) => tool).map((own) => ({
+    tool: inOneUnit(own[0]?.tool ?? "", work.design.units),
+    why: [...new Set(own.map(({ why }) => why))].join("; "),
+  }));
 }
 
 const HOUSED: ReadonlySet<Feature["kind"]> = new Set<Feature["kind"]>(["groove", "dado", "slot"]);
@@ -153,6 +154,19 @@ function bits(work: Work): readonly Need[] {
     ...(blind ? [{ tool: "Drill stop, or tape round the bit", why: "so that no hole goes too deep" }] : []),
     ...(has("countersink") ? [{ tool: "Countersink", why: "so that screw heads lie flush" }] : []),
   ];
+}
+
+/** As thick as the sentences say that speak of shims. */
+function shims(steps: readonly Step[]): readonly Need[] {
+  const told = steps.flatMap(({ text }) => text.filter((each) => /\bshims?\b/iu.test(each)));
+  if (told.length === 0) return [];
+  const sizes = told.flatMap((each) =>
+    [...each.matchAll(/([\d\u2044]+(?: [\d\u2044]+)?\u202f(?:in|mm))(?= thick| under the lowest)/gu)].map(
+      ([, size]) => size,
+    ),
+  );
+  const thick = sizes.length === 0 ? "as thick as the gaps" : `${series([...new Set(sizes as string[])])} thick`;
+  return [{ tool: `Shims or cards ${thick}`, why: "to keep gaps even" }];
 }
 
 /** Of blocks that are set over dowels. */

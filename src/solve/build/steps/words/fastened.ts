@@ -20,7 +20,7 @@ const buttons = (room: string): string =>
   `Push the tongue of each button into its ${room}, and pull it out again by the gap: it must be able to move both ways. Do not glue.`;
 
 const sliding = (hole: string): string =>
-  `Screws in a ${hole} stand in its middle. Turn each only until its washer just turns hard: the wood must be able to slide.`;
+  `Put each screw in the middle of its ${hole}, so that the wood can move both ways. Turn it only until its washer just turns hard: the wood must be able to slide.`;
 
 /** What a maker has to know about a method besides where its fasteners go. Before the parts meet, and after. */
 const TEXTS: Partial<Readonly<Record<Method, { readonly first?: string; readonly after?: string }>>> = {

@@ -44,6 +44,13 @@ const WORDS: ReadonlyMap<string, Words> = new Map<string, Words>([
     { after: "Shut the door and look whether body and strike meet; shift the body in its slots until they do." },
   ],
   ["stop", { after: "Shut what it stops, and see that it lies flush and does not bounce." }],
+  [
+    "drawer stop",
+    {
+      after:
+        "Screw it on so tight that it stays as it is turned, and leave it level. When the drawer is in, reach in over its back and turn the stop up behind the rail above; level again, it lets the drawer out.",
+    },
+  ],
   ["foot", { under: true }],
   [
     "leveller",

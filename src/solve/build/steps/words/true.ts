@@ -2,7 +2,7 @@
 import { equal, toNumber } from "../../../../units/rational.ts";
 import { type AxisIndex, extent, faceOf, INDICES, indexOf, middle } from "../../../design/space.ts";
 import type { Joint, Part } from "../../../design.ts";
-import { listed, series, type Work } from "../draft.ts";
+import { definite, listed, series, type Work } from "../draft.ts";
 import { groupedBy } from "../wishes/own-key.ts";
 import { sideWord } from "./measured.ts";
 
@@ -103,7 +103,7 @@ export function squareTexts(work: Work, joints: readonly Joint[]): readonly stri
   if (ids.length === 0) return [];
   const stand = ids.length === 1 ? "stands" : "stand";
   return [
-    `Check with a square, along and across, that ${listed(work, ids)} ${stand} square to what ${ids.length === 1 ? "it is" : "they are"} glued to, and shift the clamps until ${ids.length === 1 ? "it does" : "they do"}.`,
+    `Check with a square, along and across, that ${definite(work, ids)} ${stand} square to what ${ids.length === 1 ? "it is" : "they are"} glued to, and shift the clamps until ${ids.length === 1 ? "it does" : "they do"}.`,
   ];
 }
 
