@@ -120,6 +120,7 @@ function joiningStep(
         built: first.arrivesBuilt ? theBody(builtNames(moves, place.units)) : null,
         stands: standingName(first, place.units),
       }),
+      ...(glued ? clampPlaces(work, moves) : []),
       ...(square
         ? [
             `Check that it is square: measure ${square.on ? `across its ${square.on} ` : ""}from corner to corner, outside. Both diagonals are ${work.print(square.value)}, equal within ${work.print(square.within)}.`,
@@ -127,7 +128,7 @@ function joiningStep(
         : []),
       ...(hung ? whenItHangs(work) : []),
       ...(square || hung || !glued ? [] : squareTexts(work, joints)),
-      ...(glued ? [...clampPlaces(work, moves), ...inLineTexts(work, joints)] : []),
+      ...(glued ? inLineTexts(work, joints) : []),
       ...(first.arrivesBuilt ? [] : boxTexts(work, first.present, [...last.present, ...last.arriving])),
       ...roomTexts(work, first.present, [...last.present, ...last.arriving], glued),
       ...copiesText(work, copies),
