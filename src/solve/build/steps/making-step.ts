@@ -2,6 +2,8 @@ import type { Action, OnBench } from "../../build.ts";
 import type { StepDraft } from "./draft.ts";
 
 const UP = [0, 0, 1] as const;
+/** Ends the unit of a step in which boards are planed that are no part yet. */
+export const BOARDS = " boards";
 export const SAW_CAUTION =
   "Wear eye and ear protection and a dust mask. Use the guards and follow the instructions of your saw; keep hands away from the blade.";
 export const ROUTER_CAUTION =

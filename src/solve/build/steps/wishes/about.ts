@@ -3,6 +3,7 @@ import type { Action } from "../../../build.ts";
 import type { Subject } from "../../../design/model/wish.ts";
 import type { StepDraft, Work } from "../draft.ts";
 import { PUT_ON_AGAIN } from "../finishing/taking-off.ts";
+import { BOARDS } from "../making-step.ts";
 import { SHAPES } from "./own-key.ts";
 
 type Test = (work: Work, draft: StepDraft, has: (id: string) => boolean) => boolean;
@@ -38,7 +39,8 @@ const VERBS: Readonly<Record<NonNullable<Subject["verb"]>, Test>> = {
           ({ id, part, alsoParts = [] }) => action.blanks.includes(id) && [part, ...alsoParts].some(has),
         ),
     ),
-  plane: (work, draft, has) => draft.kind === "mill" && shown(work, draft).some(has),
+  // The boards of a slab are not yet the slab.
+  plane: (work, draft, has) => draft.kind === "mill" && !draft.unit.endsWith(BOARDS) && shown(work, draft).some(has),
   drill: (work, draft, has) => cuts(["hole"])(work, draft, has),
   join: joins,
   fit: (work, draft, has) =>
