@@ -56,9 +56,9 @@ describe("the overalls chest", () => {
   it("says how a panel lies between its posts, and how a front is held in an opening that no clamp reaches into", () => {
     expect(told(/^Build the left side/)).toContain("lies flush with the right, the inside, of the chest post");
     expect(told(/^Screw on five false fronts/)).toMatch(
-      /double-sided tape.*on shims 3⁄32.in thick.*flush with the chest post.*Through its hole for the knob drive a spare #8 wood screw .*, no deeper there than 3⁄8 in, .* pull the drawer out by that screw/,
+      /double-sided tape.*on shims 3⁄32.in thick.*flush with the chest post.*To pull the drawer out, drive a spare #8 wood screw .* through its hole for the knob .*, no deeper there than 3⁄8 in, .* pull by that screw/,
     );
-    expect(build?.tools.map(({ tool }) => tool)).toContain("Double-sided tape");
+    expect(build?.purchases.map(({ item }) => item).join()).toContain("double-sided tape");
   });
   it("builds a drawer in the order of its picture, its grooves cut from end to end where rabbets take their ends", () => {
     const text = told(/^Build the five/);
