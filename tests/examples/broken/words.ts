@@ -104,10 +104,10 @@ export const WORDS: readonly Broken[] = [
   {
     what: "a part called by a size",
     from: "  stretcher:",
-    to: "  width:",
+    to: "  length:",
     rule: "reserved-name",
-    line: "  width:",
-    help: "width-panel",
-    mend: ["  width:", "  stretcher:"],
+    line: "  length:",
+    help: "length-panel",
+    mend: ["  length:", "  stretcher:"],
   },
 ];
