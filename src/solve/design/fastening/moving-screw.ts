@@ -31,7 +31,10 @@ export function movingScrews(
   const row = usualRow(inch);
   if (moved.sunk && said.counterbore) return [];
   const counterbore = said.counterbore ? context.measure(said.counterbore) : moved.sunk ? SINK[context.units] : ZERO;
-  const plan = { spacing: inch ? inches(8) : millimetres(200), clear: inch ? inches(3, 8) : millimetres(10) };
+  const plan = {
+    spacing: inch ? inches(8) : millimetres(200),
+    clear: CLEAR[moved.sunk ? "sunk" : "proud"][context.units],
+  };
   const single = still && placesOf(site, moved, context, { ...row, ...plan, odd: wantsOdd(still) });
   if (!single || !still || counterbore === null) return [];
   const places = onWideContact(single, site, still, context);
@@ -63,7 +66,7 @@ export function movingScrews(
     const length = lengthFor(site, size, through, depthAt(hold.solid, at, axis, sign), context);
     if (!length) return [];
     const bound = bounds(site, still, at);
-    const margin = inch ? inches(1, 8) : millimetres(3);
+    const margin = MARGIN[moved.sunk ? "sunk" : "proud"][context.units];
     const reach = counterbore.n > 0n ? add(half(washer.diameter), room) : half(wide);
     if (less(bound, add(reach, margin))) {
       report(
@@ -109,6 +112,15 @@ export function movingScrews(
   return [{ fasteners, holes }];
 }
 
+/** Wood on both sides of a row, and that left beside a slot or its counterbore (common practice, no source). */
+const CLEAR = {
+  proud: { inch: inches(3, 8), mm: millimetres(10) },
+  sunk: { inch: inches(1, 2), mm: millimetres(12) },
+} as const;
+const MARGIN = {
+  proud: { inch: inches(1, 8), mm: millimetres(3) },
+  sunk: { inch: inches(1, 16), mm: millimetres(2) },
+} as const;
 /** What lets in a round head and its washer (common practice, no source). */
 const SINK = { inch: inches(1, 4), mm: millimetres(6) } as const;
 
