@@ -58,7 +58,7 @@ export function setBackTexts(work: Work, moves: readonly Move[]): readonly strin
     const { units } = work.design;
     const thick = roundTo(add(first.back, PAST[units]), PAST[units], "up");
     return [
-      `On the ${first.side} the ${called(work, first.part)} lies ${work.print(first.back)} behind what stands out farthest: put a block at least ${work.print(thick)} thick between it and each clamp there.`,
+      `On the ${first.side} the ${called(work, first.part)} lies ${work.print(first.back)} behind what stands out farthest: put a block at least ${work.print(thick)} thick between it and each clamp that presses on it.`,
     ];
   });
 }
@@ -82,6 +82,6 @@ const dowelsOf = (work: Work, moves: readonly Move[]): number =>
 export const togetherTexts = (work: Work, moves: readonly Move[]): readonly string[] =>
   manyDowels(work, moves)
     ? [
-        `Do it with a second person: ${dowelsOf(work, moves)} dowels have to find their holes at once. Lower it evenly, and tap it home over a block, from side to side.`,
+        `Do it with a second person: ${dowelsOf(work, moves)} dowels have to find their holes at once. Lower it evenly, and draw it home with the clamps, each a little by turns.`,
       ]
     : [];

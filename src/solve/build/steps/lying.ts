@@ -1,6 +1,6 @@
 /** How the work lies on the bench while something is joined to it. */
-import { less, multiply, rational } from "../../../units/rational.ts";
-import { type AxisIndex, enclosing, extent, INDICES, indexOf } from "../../design/space.ts";
+import { equal, less, multiply, rational } from "../../../units/rational.ts";
+import { type AxisIndex, enclosing, extent, faceOf, INDICES, indexOf } from "../../design/space.ts";
 import type { Direction } from "../../design.ts";
 import { LOOSE } from "../order/links.ts";
 import { listed, type Work } from "./draft.ts";
@@ -59,10 +59,23 @@ export function layTexts(
   const [first] = moves;
   const drives = moves.some((move) => move.work.some((each) => each.drives.length > 0));
   const lies = !drives && place.up[2] === 0 && (place.first || place.up.some((c, i) => c !== place.before[i]));
-  if (place.first && !lies && liesAsFrame(work, moves)) return ["Put it together lying flat, on two straight battens."];
+  if (place.first && !lies && liesAsFrame(work, moves)) return [flatText(work, moves)];
   if (!first || !lies) return turning(place);
   const name = place.stands ?? `${listed(work, first.present)}`;
   return [`Lay ${name} flat on battens, inside up.`];
+}
+
+/** A frame of which all parts are flush on one side only lies on that one. */
+function flatText(work: Work, moves: readonly Move[]): string {
+  const last = moves.at(-1) as Move;
+  const bodies = [...last.present, ...last.arriving].map((id) => work.part(id).body);
+  const whole = bodies.reduce(enclosing);
+  const axis = INDICES.find((i) => isFlat(work, [...last.present, ...last.arriving], i)) as AxisIndex;
+  const [low, high] = (["low", "high"] as const).map((end) =>
+    bodies.every((body) => equal(body[end][axis], whole[end][axis])),
+  );
+  const down = low === high ? "" : `, with the ${faceOf(axis, high === true)} side down, where all is flush`;
+  return `Put it together lying flat, on two straight battens${down}.`;
 }
 
 /** What is flat when it is together, and glued from its edges: a frame. */

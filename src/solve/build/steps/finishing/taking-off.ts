@@ -10,6 +10,7 @@ import { inFront } from "../in-front.ts";
 import { step } from "../making-step.ts";
 import { groupedBy } from "../wishes/own-key.ts";
 import { bodyKind, bodyWords, theBody } from "../words/bodies.ts";
+import { gripOf, pulledByScrew } from "../words/fronts.ts";
 import { liftCaution } from "../words/lifting.ts";
 import { carriedOf, inItsRoom } from "./in-its-room.ts";
 import { staysOn } from "./staying.ts";
@@ -26,6 +27,8 @@ export function takingOffSteps(work: Work): readonly StepDraft[] {
   const names = namesOf(work, removable);
   const hung = hardwareOf(work, removable).length > 0;
   const stay = stayingOf(work, removable).length > 0;
+  const set = work.design.joints.filter(({ setWith }) => setWith !== undefined);
+  const grips = pulledByScrew(work, set) ? gripOf(work, set) : null;
   const hinged = hardwareOf(work, removable).some(({ item }) => item.kind.includes("hinge"));
   return [
     step(
@@ -38,6 +41,7 @@ export function takingOffSteps(work: Work): readonly StepDraft[] {
               `${FIRST}try everything: what moves moves freely, the gaps are even, nothing rubs. Plane what rubs now, while the wood is bare.`,
             ]),
         `Take off ${names}${hung ? `, and unscrew the ${stay ? "other " : ""}hardware` : ""}. Write on ${removable.length === 1 ? "it" : "each"} where it belongs, ${hinged ? "under a hinge or inside " : hung || stay ? "inside " : ""}where it will not be seen.`,
+        ...(grips ? [`Unscrew from their fronts the ${pluralOf(grips)} that were put on to pull by.`] : []),
         ...(stay
           ? [
               "The halves of the slides stay on, as they are set: unscrewed, they would have to be set anew. Cover them with tape.",

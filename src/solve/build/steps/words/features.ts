@@ -4,7 +4,7 @@ import { roundTo } from "../../../../units/round.ts";
 import { standsOut } from "../../../design/shapes/kinds.ts";
 import { inRuns } from "../../../design/shapes/runs.ts";
 import { type AxisIndex, extent, faceOf, INDICES, indexOf } from "../../../design/space.ts";
-import type { Feature, Part } from "../../../design.ts";
+import type { Direction, Feature, Part } from "../../../design.ts";
 import { numberWord, pluralOf, series, type Work } from "../draft.ts";
 import { angledEndTexts } from "./angled-ends.ts";
 import type { BoxFeature, PlaneFeature } from "./boxes.ts";
@@ -132,9 +132,29 @@ function slopeTexts(work: Work, part: Part, planes: readonly PlaneFeature[]): re
       extent(part.body, axis),
       multiply(inset, rational(list.filter((s) => s.axis === axis).length)),
     );
-    return `Taper the ${name} on its ${faces}: begin ${work.print(over)} from the ${end} end, and plane down until that end measures ${work.print(left)}.`;
+    return `Taper the ${name} on its ${faces}${boredFaces(
+      work,
+      part,
+      list.map(({ face }) => face),
+    )}: begin ${work.print(over)} from the ${end} end, and plane down until that end measures ${work.print(left)}.`;
   });
 }
+
+/** Where a part is alike with others that stand turned, the faces are found by their holes. */
+function boredFaces(work: Work, part: Part, faces: readonly string[]): string {
+  const bored = new Set(
+    work.plan.holes.flatMap((hole) =>
+      hole.part === part.id && hole.kind === "dowel" ? INDICES.flatMap((i) => mouthFace(hole.direction, i)) : [],
+    ),
+  );
+  const same = bored.size === faces.length && faces.every((face) => bored.has(face));
+  return same && faces.length > 1
+    ? `, the ${faces.length === 2 ? "two" : numberWord(faces.length)} with the dowel holes`
+    : "";
+}
+
+const mouthFace = (direction: Direction, i: AxisIndex): readonly string[] =>
+  Math.abs(direction[i]) > 0.99 ? [faceOf(i, direction[i] < 0)] : [];
 
 /** A sloping cut, told by the face that it leaves and the end or face that it meets. */
 export function slopeOf(part: Part, { kind, origin, normal }: PlaneFeature) {

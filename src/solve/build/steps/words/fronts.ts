@@ -53,7 +53,8 @@ export const pulledByScrew = (work: Work, joints: readonly Joint[]): boolean =>
   joints.every((joint) => joint.setWith && boredThrough(work, joint).length > 0) &&
   (joints[0]?.setWith === "tape" || setByShims(work, joints));
 
-const gripOf = ({ design }: Work, joints: readonly Joint[]): string => {
+/** What the fronts of some joints are pulled by: "knob". */
+export const gripOf = ({ design }: Work, joints: readonly Joint[]): string => {
   const fronts = new Set(joints.map(({ parts: [, front] }) => front));
   return design.fittings.find(({ part }) => fronts.has(part))?.hardware[0]?.item.kind ?? "pull";
 };

@@ -3,6 +3,7 @@ import { compare, equal, subtract } from "../../../../units/rational.ts";
 import { type AxisIndex, faceOf, INDICES, indexOf } from "../../../design/space.ts";
 import type { Hole, Part } from "../../../design.ts";
 import { jigFor, stopOf } from "../../drilling/stop.ts";
+import type { Jig } from "../../model/jig.ts";
 import { numberWord, pluralOf, series, stepToken, type Work, withArticle } from "../draft.ts";
 import { JIGS } from "../precedence.ts";
 import { fromNearer, sideWord } from "./measured.ts";
@@ -60,11 +61,16 @@ function slotsText(work: Work, part: Part, lists: readonly (readonly Hole[])[]):
 }
 
 /** The jig that holes are bored by. */
-function jigText({ jigs, plan, print }: Work, [hole]: readonly Hole[]): readonly string[] {
+function jigText(work: Work, [hole]: readonly Hole[]): readonly string[] {
+  const { jigs, plan, print } = work;
   const jig = hole && jigFor(plan.holes.indexOf(hole), jigs);
   const { laid, end = "lower" } = jig ?? {};
   const flush =
-    laid === "on the end" ? `, its ${end} end flush with the ${end === "lower" ? "bottom" : end} of the part` : "";
+    laid === "in the corner" && hole
+      ? cornerWords(work.part(hole.part), hole, jig)
+      : laid === "on the end"
+        ? `, its ${end} end flush with the ${end === "lower" ? "bottom" : end} of the part`
+        : "";
   if (!jig) return [];
   const stop = hole.through
     ? ""
@@ -72,6 +78,18 @@ function jigText({ jigs, plan, print }: Work, [hole]: readonly Hole[]): readonly
       ? `: the bit goes through it first, so set the stop ${print(stopOf(hole, plan.holes, jig))} from its tip`
       : ": the bit goes through it first, so add its thickness to the depth where you set the stop";
   return [`Bore by ${jig.id} for ${jig.what}, from ${stepToken(JIGS)}${flush}${stop}.`];
+}
+
+/** The edges that the fences of a template lie against: a hole of it is as far from them as from those of the template. */
+function cornerWords(part: Part, { at, direction }: Hole, jig: Jig | null | undefined): string {
+  const told = jig?.holes.flatMap(({ x, y }) => [x, y]) ?? [];
+  const edges = INDICES.filter((i) => Math.abs(direction[i]) < 0.01).flatMap((i) => {
+    const low = subtract(at[i], part.body.low[i]);
+    const high = subtract(part.body.high[i], at[i]);
+    const [isLow, isHigh] = [low, high].map((by) => told.some((each) => equal(each, by)));
+    return isLow || isHigh ? [`${faceOf(i, !isLow)} ${sideWord(part, i)}`] : [];
+  });
+  return edges.length === 2 ? `, its fences against the ${series(edges)}` : "";
 }
 
 /** What a hole of a part on the bench is bored into: "front edge". */

@@ -6,7 +6,7 @@ import { isLowered } from "../lying.ts";
 import { isPanel, type Move } from "../moves.ts";
 import { counted, countText, driveTexts } from "./driving.ts";
 import { fastenedText } from "./fastened.ts";
-import { pulledByScrew, setByShims } from "./fronts.ts";
+import { gripOf, pulledByScrew, setByShims } from "./fronts.ts";
 import { lineTexts } from "./lines.ts";
 import { METHOD_WORDS } from "./methods.ts";
 import { ONE_BY_ONE, toldOnce } from "./one-by-one.ts";
@@ -108,8 +108,9 @@ function throughTexts(work: Work, joints: readonly Joint[]): readonly string[] {
   if (!first) return [];
   const bit = work.print(first.stages[0]?.diameter ?? ZERO);
   const through = listed(work, [...new Set(holes.map(({ part }) => part))]);
+  const pulled = pulledByScrew(work, joints);
   return [
-    `${pulledByScrew(work, joints) ? "Take the screw that you pulled by out again. " : ""}With ${withArticle(bit)} bit, bore on through ${through} by ${holes.length === 1 ? "the hole" : "the holes"} in front, a piece of scrap held behind.`,
+    `${pulled ? "Take the screw that you pulled by out again. " : ""}With ${withArticle(bit)} bit, bore on through ${through} by ${holes.length === 1 ? "the hole" : "the holes"} in front, a piece of scrap held behind.${pulled ? ` Screw its ${gripOf(work, joints)} on for now: nothing else opens the drawer once it is shut.` : ""}`,
   ];
 }
 
