@@ -36,7 +36,7 @@ describe("a glue-up", () => {
 
   // Panels 1 1/32 in behind their posts.
   it("has a panel sanded that comes to lie behind its posts", () => {
-    expect(step(/^Build the left side/u)[0]).toMatch(/^First: sand the left face of the chest panel \(A\) with 120/u);
+    expect(step(/^Build the left side/u)[0]).toMatch(/^First: sand the left face of the left side panel \(A\) with 120/u);
     const others = steps.filter(({ text }) => text.some((each) => each.includes("badly reached later")));
     expect(others.map(({ title }) => title).filter((title) => !/^Build the (?:left|right) side/u.test(title))).toEqual(
       [],
@@ -46,7 +46,7 @@ describe("a glue-up", () => {
   // 29 between the panels, less 2 × 12.9 to 2 × 13.2 mm: the middle of that is 26.1 mm, 1 1/32 in the nearest 1/32.
   it("tells how wide a drawer box is outside, and what decides that", () => {
     expect(step(/^Build the five overalls drawers/u).join(" ")).toContain(
-      "1 1/32 in less, for both slides, than you measured between the chest panel (A) and the chest panel (B); 27 31/32 in where that is 29 in",
+      "1 1/32 in less, for both slides, than you measured between the left side panel (A) and the right side panel (B); 27 31/32 in where that is 29 in",
     );
     expect(step(/^Add the right side/u).join(" ")).toContain(
       "in front, in the middle and behind, above and below: 29 in everywhere",
@@ -82,7 +82,7 @@ describe("a glue-up", () => {
     const text = step(/^Glue in the bottom panel/u);
     const line = (start: string): string => text.find((each) => each.startsWith(start)) ?? "";
     expect(line("Use 6 dowels 5/16 in × 1 1/2 in, ")).toContain("the middle three of the seven");
-    expect(line("Use 6 dowels 5/16 in × 1 1/2 in, ")).toContain("meets the chest panel (A) and the chest panel (B)");
+    expect(line("Use 6 dowels 5/16 in × 1 1/2 in, ")).toContain("meets the left side panel (A) and the right side panel (B)");
     expect(line("Use 8 dowels 5/16 in × 2 in, ")).toContain("the two at either side of the middle three");
     expect(line("Use 8 dowels 3/8 in × 2 in, ")).toBe("Use 8 dowels 3/8 in × 2 in, in two top rails (L).");
     expect(line("Spread a thin coat")).toContain("along the left end of the bottom panel (D) too");
@@ -104,7 +104,7 @@ describe("a glue-up", () => {
 
   // 7 dowels of the bottom panel and 2 of each rail.
   it("lies flat for what stands up from it, and has two people where many dowels go home at once", () => {
-    expect(step(/^Build the left side/u)).toContain("Put it together lying flat, on two straight battens.");
+    expect(step(/^Build the left side/u)).toContain("Put it together lying flat, on two straight battens, with the right side down, where all is flush.");
     expect(step(/^Glue in the bottom panel/u)).toContain("Lay the left side flat on battens, inside up.");
     const right = steps.find(({ title }) => /^Add the right side/u.test(title));
     expect(right?.hands).toBe(2);
@@ -120,10 +120,10 @@ describe("a glue-up", () => {
   // Panels 23/32 thick are flush inside with posts 1 3/4 thick: 1 1/32 behind them outside, and a block 1/8 more, in eighths.
   it("has blocks where a panel lies behind its posts under the clamps", () => {
     const left =
-      "On the left the chest panel (A) lies 1 1/32 in behind what stands out farthest: put a block at least 1 1/4 in";
+      "On the left the left side panel (A) lies 1 1/32 in behind what stands out farthest: put a block at least 1 1/4 in";
     expect(step(/^Glue in the bottom panel/u).join(" ")).toContain(left);
     expect(step(/^Add the right side/u).join(" ")).toMatch(
-      /On the left the chest panel \(A\).*On the right the chest panel \(B\)/u,
+      /On the left the left side panel \(A\).*On the right the right side panel \(B\)/u,
     );
     expect(step(/^Build the left side/u).join(" ")).not.toContain("stands out farthest");
   });
@@ -152,7 +152,7 @@ describe("a glue-up", () => {
     expect(step(/^Screw on the back panel/u)[0]).toMatch(
       /^First: measure from corner to corner once more, 52 5\/16 in/u,
     );
-    expect(step(/^Build the left side/u).join(" ")).toMatch(/clamps in line with the chest panel \(A\)/u);
+    expect(step(/^Build the left side/u).join(" ")).toMatch(/clamps in line with the left side panel \(A\)/u);
   });
 
   it("waits for the clamps that the one before it has", () => {

@@ -41,7 +41,7 @@ describe("in a case with a drawer, a pair of doors and a loose shelf", () => {
   test("the drawer is less than its opening by 1 1/32 (the middle of the window of side slides), down to a sixteenth", () => {
     const box = said("Cut the parts of the drawer");
     expect(box).toMatch(
-      /Measure from the long left side \(\w\) to the long right side \(\w\), in front, in the middle and behind/,
+      /Measure from the cabinet left side \(\w\) to the cabinet right side \(\w\), in front, in the middle and behind/,
     );
     expect(box).toContain(
       "28 1/2 in is expected. The drawer is 1 1/16 in less than the smallest of these, 27 7/16 in wide.",

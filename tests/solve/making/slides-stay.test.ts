@@ -50,7 +50,7 @@ describe("slides", () => {
     const run = textIn(asIs, "Add the five overalls drawers");
     expect(run).toContain("There is 33/64 in (0.516 in) of room");
     expect(run).toMatch(
-      /drawer half to the side of its drawer, in the holes bored there.* case half to the chest panel/u,
+      /drawer half to the side of its drawer, in the holes bored there.* case half to the left side panel/u,
     );
   });
 
