@@ -1,5 +1,5 @@
 /** A picture on the page: edges as lines, faces as tints. */
-import { hiddenLines, type Placed, Stage, type View, visibleFaces } from "../../geometry/picture/index.ts";
+import type { Placed, Stage, View } from "../../geometry/picture/index.ts";
 import type { PictureItem, VisibleFace } from "../../geometry/types.ts";
 import type { Ink, Item, Stroke } from "../document.ts";
 import { TINT } from "../palette.ts";
@@ -7,6 +7,7 @@ import type { Spot } from "./drawing.ts";
 import type { Fit } from "./fit.ts";
 import { fills, onPage, strokes } from "./ink.ts";
 import type { Plate, Segment } from "./plate.ts";
+import { Sight } from "./sight.ts";
 
 const POINTS_PER_MM = 72 / 25.4;
 /** Shorter runs on paper are left out: mere specks in a drawing, clutter in a step's picture. */
@@ -15,17 +16,25 @@ export const SPECK = { drawing: 0.05 * POINTS_PER_MM, step: 0.3 * POINTS_PER_MM 
 export interface Picture {
   readonly stage: Stage;
   readonly lines: readonly PictureItem[];
+  readonly sight: Sight;
+}
+
+/** How a picture is taken: `clear` is what is glass, by its ids. */
+export interface Exposure {
+  readonly clear: ReadonlySet<string>;
+  readonly speck?: number;
+  /** Whether hidden edges are worked out too. */
+  readonly hidden?: boolean;
 }
 
 export function takePicture(
   items: readonly Placed[],
   view: View,
   fit: Fit,
-  speck: number = SPECK.drawing,
-  hidden = false,
+  { clear, speck = SPECK.drawing, hidden = false }: Exposure,
 ): Picture {
-  const stage = new Stage(items, view);
-  return { stage, lines: hiddenLines(items, view, { hidden, shortest: speck / fit.scale }, stage) };
+  const sight = new Sight(items, view, clear);
+  return { stage: sight.stage, lines: sight.lines({ hidden, shortest: speck / fit.scale }), sight };
 }
 
 /** The visible edges of the chosen items on the page; the plate remembers them. */
@@ -70,5 +79,3 @@ function toneOf(normal: readonly [number, number, number], { right, up, towards 
   if (v > 0.6 || w > 0.95) return 0;
   return u <= 0 ? 1 : 2;
 }
-
-export { visibleFaces };

@@ -1,17 +1,20 @@
 /** The finished piece, or some of its parts, seen from one side to a usual scale. */
-import { ISOMETRIC, type Placed, type View, visibleFaces } from "../../geometry/picture/index.ts";
+import { ISOMETRIC, type Placed, type View } from "../../geometry/picture/index.ts";
 import { isEmpty } from "../../geometry/solid.ts";
 import { dot } from "../../geometry/vec.ts";
+import { panesOf } from "../../solve/build/order/glazing.ts";
 import type { Build } from "../../solve/build.ts";
 import type { Frame } from "../style.ts";
 import { BAR_HEIGHT, scaleBar } from "./bar.ts";
 import { type Drawing, NOT_TO_SCALE, type Pen } from "./drawing.ts";
 import { extentOfItems, fitInto, heightOf, scaleInto, widthOf } from "./fit.ts";
+import { glassTint, sheen } from "./glass.ts";
 import { onPage, strokes } from "./ink.ts";
+import { openHoles } from "./open-holes.ts";
 import { edgesOf, takePicture, tints } from "./picture.ts";
 import { Plate } from "./plate.ts";
 import { type Scale, usualScale } from "./scale.ts";
-import { HIDDEN, OUTLINE } from "./strokes.ts";
+import { FINE, HIDDEN, OUTLINE } from "./strokes.ts";
 import { outsideInWords, partsInWords } from "./words.ts";
 
 export interface PieceViewOptions {
@@ -49,15 +52,22 @@ export function pieceView(build: Build, options: PieceViewOptions): Drawing {
         })
       : null;
   const fit = fitInto(extent, room, usual && axis ? usual.points / axis : scaleInto(extent, room) * 0.99);
-  const picture = takePicture(items, view, fit, undefined, options.hidden ?? false);
+  const clear = panesOf(build.design);
+  const picture = takePicture(items, view, fit, { clear, hidden: options.hidden ?? false });
+  const faces = options.shaded || clear.size > 0 ? picture.sight.faces() : [];
+  const panes = faces.filter(({ id }) => clear.has(id));
+  const wood = faces.filter(({ id }) => !clear.has(id));
+  const rims = openHoles(build.holes, picture.stage, (id) => (shown.has(id) ? [0, 0, 0] : null));
   return {
     items: [
-      ...(options.shaded ? tints(visibleFaces(items, view, picture.stage), fit, view) : []),
+      ...(options.shaded ? [...tints(wood, fit, view), ...glassTint(panes, fit)] : []),
+      ...sheen(panes, fit),
       ...strokes(
         picture.lines.flatMap(({ hidden }) => onPage(fit, hidden)),
         HIDDEN,
       ),
       ...edgesOf(picture, fit, new Plate(frame), OUTLINE, () => true),
+      ...strokes(onPage(fit, rims), FINE),
       ...(usual ? scaleBar(usual, units, pen, [frame.x, frame.y + frame.height - 3]) : []),
     ],
     alt,

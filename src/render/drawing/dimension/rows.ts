@@ -17,6 +17,9 @@ const ARROW = 5;
 /** Extension lines start this far from the picture and end this far beyond the dimension line. */
 const START = 2;
 const BEYOND = 2.5;
+/** The least distance of two parallel lines, 0.7 mm (ISO 128-2); what would lie closer runs as one line up to just before the row. */
+const APART = 0.7 * (72 / 25.4);
+const FORK = 5;
 
 /** A dimension on the page: places along the side, in points. */
 export interface Measure {
@@ -85,11 +88,29 @@ function extensions(
     for (const { measure } of row)
       for (const at of [measure.from, measure.to]) ends.set(at, Math.max(ends.get(at) ?? 0, levels[i] ?? 0));
   });
-  const lines = [...ends].map(
-    ([at, level]): Segment => [side.spot(at, (feet.get(at) ?? 0) + START), side.spot(at, level + BEYOND)],
-  );
+  const lines = crowds([...ends.keys()]).flatMap((crowd): readonly Segment[] => {
+    const foot = Math.min(...crowd.map((at) => feet.get(at) ?? 0)) + START;
+    const tips = crowd.map((at): Segment => [side.spot(at, foot), side.spot(at, (ends.get(at) ?? 0) + BEYOND)]);
+    if (crowd.length === 1) return tips;
+    const nearest = Math.min(...crowd.map((at) => ends.get(at) ?? 0)) - FORK;
+    const middle = crowd.reduce((sum, at) => sum + at, 0) / crowd.length;
+    const forked = tips.map(([, tip], i): Segment => [side.spot(crowd[i] ?? middle, nearest), tip]);
+    return [[side.spot(middle, foot), side.spot(middle, nearest)], ...forked];
+  });
   for (const line of lines) plate.addLeader(line);
   return strokes(lines, NARROW);
+}
+
+/** Places along the side, sorted into those that lie too close together for a line each. */
+function crowds(places: readonly number[]): readonly (readonly number[])[] {
+  const sorted = [...places].sort((a, b) => a - b);
+  const found: number[][] = [];
+  for (const at of sorted) {
+    const last = found.at(-1);
+    if (last && at - (last.at(-1) ?? at) < APART) last.push(at);
+    else found.push([at]);
+  }
+  return found;
 }
 
 /** From an end to the text, or to the middle. */

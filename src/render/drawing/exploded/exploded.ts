@@ -1,17 +1,21 @@
 /** The exploded drawing: every part off its neighbours, with its mark, and chain lines along which it goes home. */
-import { ISOMETRIC, ISOMETRIC_LEFT, Stage, type View, visibleFaces } from "../../../geometry/picture/index.ts";
+import { ISOMETRIC, ISOMETRIC_LEFT, Stage, type View } from "../../../geometry/picture/index.ts";
 import { minus, norm } from "../../../geometry/vec.ts";
+import { panesOf } from "../../../solve/build/order/glazing.ts";
 import type { Build, BuiltPart } from "../../../solve/build.ts";
 import type { Frame } from "../../style.ts";
 import { type Drawing, NOT_TO_SCALE, type Pen } from "../drawing.ts";
 import { extentOfItems, fitInto, inset, scaleInto } from "../fit.ts";
+import { glassTint, sheen } from "../glass.ts";
 import { groundOf } from "../ground.ts";
+import { onPage, strokes } from "../ink.ts";
 import { labels, type Marked } from "../labels.ts";
+import { openHoles } from "../open-holes.ts";
 import { outsideOf } from "../outside.ts";
 import { edgesOf, takePicture, tints } from "../picture.ts";
 import { placeBalloons } from "../place-balloons.ts";
 import { Plate } from "../plate.ts";
-import { OUTLINE } from "../strokes.ts";
+import { FINE, OUTLINE } from "../strokes.ts";
 import { travelLines } from "../travel-lines.ts";
 import { shareSeen } from "../visibility.ts";
 import { partsInWords } from "../words.ts";
@@ -40,14 +44,28 @@ export function explodedView(build: Build, { frame, pen, only }: ExplodedOptions
   const room = inset(frame, MARGIN);
   const extent = extentOfItems(items, view);
   const fit = fitInto(extent, room, scaleInto(extent, room));
-  const picture = takePicture(items, view, fit);
-  const faces = visibleFaces(items, view, picture.stage);
+  const clear = panesOf(design);
+  const picture = takePicture(items, view, fit, { clear });
+  const faces = picture.sight.faces();
+  const panes = faces.filter(({ id }) => clear.has(id));
+  const wood = faces.filter(({ id }) => !clear.has(id));
   const plate = new Plate(frame);
   const edges = edgesOf(picture, fit, plate, OUTLINE, () => true);
+  const shifted = new Map(items.map(({ id, shift }) => [id, shift ?? ([0, 0, 0] as const)]));
+  const open = openHoles(build.holes, picture.stage, (id) => shifted.get(id) ?? null);
+  const rims = strokes(onPage(fit, open), FINE);
   const ways = travelLines(joints, shifts, picture.stage, fit);
   const balloons = placeBalloons(labels(items, faces, view, fit), plate, pen, groundOf(faces, fit, frame));
   return {
-    items: [...tints(faces, fit, view), ...ways, ...edges, ...balloons],
+    items: [
+      ...tints(wood, fit, view),
+      ...glassTint(panes, fit),
+      ...sheen(panes, fit),
+      ...ways,
+      ...edges,
+      ...rims,
+      ...balloons,
+    ],
     alt: `${design.title} taken apart: ${partsInWords(parts)}.`,
     scale: NOT_TO_SCALE,
   };

@@ -2,24 +2,26 @@
  * A piece cut open, seen from the front and from the right, where that tells what the outside does not: with dimensions of what
  * only shows inside. Cut faces are tinted (ISO 128-50).
  */
-import { FRONT, hiddenLines, RIGHT, type View, visibleFaces } from "../../../geometry/picture/index.ts";
+import { FRONT, RIGHT, type View, visibleFaces } from "../../../geometry/picture/index.ts";
 import type { VisibleFace } from "../../../geometry/types.ts";
+import { panesOf } from "../../../solve/build/order/glazing.ts";
 import type { Build } from "../../../solve/build.ts";
 import { equal, type Length, subtract, toNumber } from "../../../units/index.ts";
 import type { Item } from "../../document.ts";
-import { TINT } from "../../palette.ts";
+import { GLASS, TINT } from "../../palette.ts";
 import type { Frame } from "../../style.ts";
 import { BAR_HEIGHT, scaleBar } from "../bar.ts";
 import { bodiesOf } from "../dimension/bodies.ts";
 import type { SideName } from "../dimension/side.ts";
 import type { Drawing, Pen } from "../drawing.ts";
 import { heightOf, widthOf } from "../fit.ts";
-import { centred, fills, strokes } from "../ink.ts";
+import { centred, fills } from "../ink.ts";
+import { openHoles } from "../open-holes.ts";
 import { outsideOf } from "../outside.ts";
 import { Plate } from "../plate.ts";
 import { type Scale, usualScales } from "../scale.ts";
-import { OUTLINE } from "../strokes.ts";
-import { type Aspect, aspectsOf, edgeLines, type Laid, laid, type Outside } from "../three-views/aspect.ts";
+import { Sight } from "../sight.ts";
+import { type Aspect, aspectsOf, edgeLines, type Laid, laid, linedOut, type Outside } from "../three-views/aspect.ts";
 import { dimensioning, type Measured, type Rows, shownIn, type Wanted } from "../three-views/dimensioning.ts";
 import { beside } from "../three-views/three-views.ts";
 import { cutOpen } from "./cut-open.ts";
@@ -42,13 +44,15 @@ const WORTH = 2;
 interface Section extends Aspect {
   /** The faces that the cut has made. */
   readonly cut: readonly VisibleFace[];
+  /** Ids of what is glass. */
+  readonly clear: ReadonlySet<string>;
 }
 
 /** Null where there is next to nothing inside to measure, or the sections do not go into the frame. */
 export function sections(build: Build, { frame, pen }: { readonly frame: Frame; readonly pen: Pen }): Drawing | null {
   const outside = outsideOf(build.parts);
   if (!outside) return null;
-  const around = aspectsOf(build.parts, outside);
+  const around = aspectsOf(build, outside);
   const before = shownIn(bodiesOf(build), around);
   const cuts = [sectionOf(build, outside, 1, pen), sectionOf(build, outside, 0, pen)] as const;
   for (const scale of usualScales(build.design.units)) {
@@ -70,19 +74,31 @@ export function sections(build: Build, { frame, pen }: { readonly frame: Frame; 
 }
 
 /** Across the depth, seen from the front (`axis` 1), or across the width, seen from the right. */
-function sectionOf({ parts, design }: Build, outside: Outside, axis: 0 | 1, pen: Pen): Section {
+function sectionOf({ parts, holes, design }: Build, outside: Outside, axis: 0 | 1, pen: Pen): Section {
   const view = axis === 1 ? FRONT : RIGHT;
-  const opened = cutOpen(parts, outside, axis, axis === 1 ? -1 : 1);
+  const away = axis === 1 ? -1 : 1;
+  const opened = cutOpen(parts, outside, axis, away);
   const axes: Aspect["axes"] = axis === 1 ? [0, 2] : [1, 2];
   const corner = (of: Outside["low"]) => [toNumber(of[axes[0]]), toNumber(of[axes[1]])] as const;
   const distance = axis === 1 ? subtract(opened.at, outside.low[1]) : subtract(opened.at, outside.low[0]);
+  const clear = panesOf(design);
+  const sight = new Sight(opened.parts, view, clear);
+  // Of a hole that is cut in two or off there is no whole rim.
+  const there = new Set(opened.parts.map(({ id }) => id));
+  const whole = holes.filter(({ part, at, stages: [widest] }) => {
+    const reach = widest ? (away * toNumber(widest.diameter)) / 2 : 0;
+    return there.has(part) && (toNumber(at[axis]) + reach - toNumber(opened.at)) * away <= 0;
+  });
   const unit = design.units === "mm" ? "mm" : "in";
   const [name, off] = axis === 1 ? ["Front", "front"] : ["Side", "left"];
   return {
     caption: `${name} section, ${pen.print(distance)}\u202f${unit} from the ${off}`,
     axes,
     extent: { low: corner(outside.low), high: corner(outside.high) },
-    lines: hiddenLines(opened.parts, view),
+    lines: sight.lines(),
+    panes: sight.panes(),
+    rims: openHoles(whole, sight.stage, () => [0, 0, 0]),
+    clear,
     cut: facesAt(opened.parts, view, opened.at, axis),
   };
 }
@@ -160,8 +176,16 @@ function drawn(set: Set, cuts: readonly [Section, Section], outside: Outside, fr
     const middle = (box.left + box.right) / 2;
     const caption = centred(pen, aspect.caption, [middle, set.captions], { font: "bold" });
     plate.addBox(caption.box);
-    const polygons = (cuts[i]?.cut ?? []).flatMap((face) => face.polygons.map((polygon) => polygon.map(fit.page)));
-    return [...fills(polygons, TINT.dark), ...strokes(lines, OUTLINE), caption.item];
+    const polygons = (glass: boolean) =>
+      (cuts[i]?.cut ?? [])
+        .filter(({ id }) => cuts[i]?.clear.has(id) === glass)
+        .flatMap((face) => face.polygons.map((polygon) => polygon.map(fit.page)));
+    return [
+      ...fills(polygons(false), TINT.dark),
+      ...fills(polygons(true), GLASS),
+      ...linedOut(aspect, lines, fit),
+      caption.item,
+    ];
   });
   return [...views, ...set.rows.flatMap((row) => beside(row, set.views[row.view] as Laid, outside, plate, pen).items)];
 }

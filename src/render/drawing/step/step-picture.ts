@@ -2,14 +2,16 @@
  * The picture of a step: the unit in hand only. What is there in thin lines and unfilled, what is new in thick lines with a
  * tint, arrows of travel, screws where they go, marks of the new parts.
  */
-import { picturePoint, type View, visibleFaces } from "../../../geometry/picture/index.ts";
+import { picturePoint, type View } from "../../../geometry/picture/index.ts";
 import type { Solid, Vec } from "../../../geometry/types.ts";
 import { minus, plus, times } from "../../../geometry/vec.ts";
+import { panesOf } from "../../../solve/build/order/glazing.ts";
 import type { Build, Step } from "../../../solve/build.ts";
 import { METAL } from "../../palette.ts";
 import type { Frame } from "../../style.ts";
 import { type Drawing, NOT_TO_SCALE, type Pen } from "../drawing.ts";
 import { fitInto } from "../fit.ts";
+import { glassTint, sheen } from "../glass.ts";
 import { groundOf } from "../ground.ts";
 import { fills, heading, onPage, strokes } from "../ink.ts";
 import { labels } from "../labels.ts";
@@ -79,8 +81,9 @@ export function stepPicture(build: Build, step: Step, options: StepPictureOption
   const view = chooseView({ items, fresh: parts.size > 0 ? parts : fresh, mouths }, step.up, before?.view ?? null);
   const extent = sceneExtent(scene, view);
   const scale = sizeFor(extent, frame, before?.scale ?? null);
-  const picture = takePicture(items, view, fitInto(extent, frame, scale), SPECK.step);
-  const taken: Taken = { build, step, scene, view, extent, picture, faces: visibleFaces(items, view, picture.stage) };
+  const clear = panesOf(build.design);
+  const picture = takePicture(items, view, fitInto(extent, frame, scale), { clear, speck: SPECK.step });
+  const taken: Taken = { build, step, scene, view, extent, picture, faces: picture.sight.faces() };
   const { detail, ...drawing } = drawn(taken, frame, scale, pen, told);
   return {
     ...drawing,
@@ -135,10 +138,12 @@ function drawn(
   const ground = groundOf(faces, fit, shot.frame);
   const isIn = (p: Vec): boolean => window === null || isInside(window, picturePoint(view, p));
   const screws = scene.screws.filter(({ head, mouth, point }) => [head, mouth, point].every(isIn));
+  const clear = panesOf(build.design);
+  const panes = faces.filter(({ id }) => clear.has(id));
   const isNew = (id: string) => fresh.has(id);
   const tint = [
     ...tones(
-      faces.filter(({ id }) => isNew(id) && !hardware.has(id)),
+      faces.filter(({ id }) => isNew(id) && !hardware.has(id) && !clear.has(id)),
       fit,
       view,
     ),
@@ -189,6 +194,11 @@ function drawn(
   return {
     items: [
       ...tint.flatMap(({ ink, polygons }) => fills(polygons, ink)),
+      ...glassTint(
+        panes.filter(({ id }) => isNew(id)),
+        fit,
+      ),
+      ...sheen(panes, fit),
       ...strokes(onPage(fit, runs), CHAIN),
       ...lines.flatMap((each) => strokes(each.lines, each.stroke)),
       ...strokes(

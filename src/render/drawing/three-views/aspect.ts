@@ -1,13 +1,19 @@
 /** One of the three views, before it has a place on the page. */
-import { FRONT, hiddenLines, RIGHT, TOP, type View } from "../../../geometry/picture/index.ts";
+import { FRONT, RIGHT, TOP, type View } from "../../../geometry/picture/index.ts";
 import { isEmpty } from "../../../geometry/solid.ts";
-import type { PictureItem } from "../../../geometry/types.ts";
-import type { Build, BuiltPart } from "../../../solve/build.ts";
+import type { PictureItem, Point2, VisibleFace } from "../../../geometry/types.ts";
+import { panesOf } from "../../../solve/build/order/glazing.ts";
+import type { Build } from "../../../solve/build.ts";
 import { type Length, toNumber } from "../../../units/index.ts";
+import type { Item } from "../../document.ts";
 import { type Extent, type Fit, fitAt } from "../fit.ts";
-import { onPage } from "../ink.ts";
+import { sheen } from "../glass.ts";
+import { onPage, strokes } from "../ink.ts";
+import { openHoles } from "../open-holes.ts";
 import { SPECK } from "../picture.ts";
 import type { Box, Segment } from "../plate.ts";
+import { Sight } from "../sight.ts";
+import { FINE, OUTLINE } from "../strokes.ts";
 
 export type Corner = readonly [Length, Length, Length];
 export interface Outside {
@@ -18,6 +24,9 @@ export interface Outside {
 export interface Aspect {
   readonly caption: string;
   readonly lines: readonly PictureItem[];
+  /** What is seen of panes, and of the rims of open holes. */
+  readonly panes: readonly VisibleFace[];
+  readonly rims: readonly (readonly [Point2, Point2])[];
   /** Axes of the piece that run across and up the page. */
   readonly axes: readonly [0 | 1 | 2, 0 | 1 | 2];
   readonly extent: Extent;
@@ -25,10 +34,11 @@ export interface Aspect {
 
 /** Front, right side, top; with the hardware that does not stand out past the outside there, where the dimensions are. */
 export function aspectsOf(
-  parts: readonly BuiltPart[],
+  { parts, holes, design }: Pick<Build, "parts" | "holes" | "design">,
   { low, high }: Outside,
   hardware: Build["hardware"] = [],
 ): readonly [Aspect, Aspect, Aspect] {
+  const clear = panesOf(design);
   const aspect = (caption: string, view: View, axes: Aspect["axes"]): Aspect => {
     const corner = (of: Corner) => [toNumber(of[axes[0]]), toNumber(of[axes[1]])] as const;
     const extent = { low: corner(low), high: corner(high) };
@@ -37,7 +47,9 @@ export function aspectsOf(
         !isEmpty(solid) &&
         axes.every((axis, i) => solid.low[axis] >= (extent.low[i] ?? 0) && solid.high[axis] <= (extent.high[i] ?? 0)),
     );
-    return { caption, axes, extent, lines: hiddenLines([...parts, ...within], view) };
+    const sight = new Sight([...parts, ...within], view, clear);
+    const rims = openHoles(holes, sight.stage, () => [0, 0, 0]);
+    return { caption, axes, extent, lines: sight.lines(), panes: sight.panes(), rims };
   };
   return [aspect("Front", FRONT, [0, 2]), aspect("Right side", RIGHT, [1, 2]), aspect("Top", TOP, [0, 1])];
 }
@@ -54,6 +66,13 @@ export function laid(aspect: Aspect, scale: number, x: number, y: number): Laid 
   const [[left, bottom], [right, top]] = [fit.page(aspect.extent.low), fit.page(aspect.extent.high)];
   return { aspect, fit, box: { left, top, right, bottom } };
 }
+
+/** An aspect on the page, without its dimensions: edges, panes and open holes. */
+export const linedOut = ({ panes, rims }: Aspect, edges: readonly Segment[], fit: Fit): readonly Item[] => [
+  ...sheen(panes, fit),
+  ...strokes(edges, OUTLINE),
+  ...strokes(onPage(fit, rims), FINE),
+];
 
 /** The visible edges on the page, without specks. */
 export const edgeLines = ({ lines }: Aspect, fit: Fit): readonly Segment[] =>

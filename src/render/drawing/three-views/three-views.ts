@@ -11,13 +11,12 @@ import { drawRows } from "../dimension/rows.ts";
 import { type SideName, sideOf } from "../dimension/side.ts";
 import { type Drawing, NOT_TO_SCALE, type Pen } from "../drawing.ts";
 import { heightOf, widthOf } from "../fit.ts";
-import { centred, strokes } from "../ink.ts";
+import { centred } from "../ink.ts";
 import { outsideOf } from "../outside.ts";
 import { Plate } from "../plate.ts";
 import { type Scale, usualScale } from "../scale.ts";
-import { OUTLINE } from "../strokes.ts";
 import { outsideInWords } from "../words.ts";
-import { type Aspect, aspectsOf, edgeLines, type Laid, laid, type Outside } from "./aspect.ts";
+import { type Aspect, aspectsOf, edgeLines, type Laid, laid, linedOut, type Outside } from "./aspect.ts";
 import { dimensioning, onSide, type Rows, type Wanted } from "./dimensioning.ts";
 
 /** Space between the views, closer where they are then larger, and for a caption. */
@@ -49,7 +48,7 @@ export function threeViews(build: Build, { frame, pen }: ThreeViewsOptions): Dra
   const { units, title } = build.design;
   const outside = outsideOf(build.parts);
   if (!outside) return { items: [], alt: "", scale: NOT_TO_SCALE };
-  const aspects = aspectsOf(build.parts, outside, build.hardware);
+  const aspects = aspectsOf(build, outside, build.hardware);
   const room = { ...frame, height: frame.height - BAR_HEIGHT - 8 };
   const at = (points: number, stacked: boolean): Places | null => {
     const set = (gap: number) => arranged(build, aspects, outside, points, { room, pen, gap, stacked });
@@ -143,7 +142,7 @@ function drawn({ views, rows, captions }: Places, outside: Outside, plate: Plate
     const middle = (box.left + box.right) / 2;
     const caption = centred(pen, aspect.caption, [middle, captions[i] ?? box.bottom], { font: "bold" });
     plate.addBox(caption.box);
-    items.push(...strokes(lines, OUTLINE), caption.item);
+    items.push(...linedOut(aspect, lines, fit), caption.item);
   });
   for (const row of rows) items.push(...beside(row, views[row.view] as Laid, outside, plate, pen).items);
   return items;
