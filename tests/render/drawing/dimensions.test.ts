@@ -1,6 +1,8 @@
 import { describe, expect, test } from "vitest";
 import { FRONT, ISOMETRIC, viewFrom } from "../../../src/geometry/picture/index.ts";
 import { chosen, spans } from "../../../src/render/drawing/dimension/chain.ts";
+import { drawRows } from "../../../src/render/drawing/dimension/rows.ts";
+import { sideOf } from "../../../src/render/drawing/dimension/side.ts";
 import { threeViews } from "../../../src/render/drawing/index.ts";
 import { axisScale } from "../../../src/render/drawing/piece-view.ts";
 import { crosses, Plate, passes } from "../../../src/render/drawing/plate.ts";
@@ -189,4 +191,32 @@ describe("places on the plate against points tried one by one", () => {
       expect(plate.linesAcross([a, b])).toBe(lines.filter((l) => crosses(l, [a, b])).length);
     }
   });
+});
+
+test("no two extension lines run side by side closer than 0.7 mm (ISO 128-2), up to just before their row", () => {
+  const view = { left: 100, top: 100, right: 300, bottom: 200 };
+  const row = [
+    { from: 100, to: 199, text: "19" },
+    { from: 199, to: 200, text: "1/8" },
+    { from: 200, to: 300, text: "20" },
+  ];
+  const feet = new Map([199, 200].map((along) => [along, -80]));
+  const { items } = drawRows(
+    [row],
+    feet,
+    sideOf(view, "below"),
+    new Plate({ x: 0, y: 0, width: 600, height: 600 }),
+    pen,
+  );
+  const upright = paths(items)
+    .flatMap(segmentsOf)
+    .filter(([a, b]) => Math.abs(a[0] - b[0]) < 1e-9)
+    .map(([a, b]) => ({ along: a[0], high: Math.min(a[1], b[1]), low: Math.max(a[1], b[1]) }));
+  const long = upright.filter(({ along, high }) => along > 150 && along < 250 && high < 200);
+  expect(long.map(({ along }) => along)).toEqual([199.5]);
+  expect(long[0]?.high).toBeLessThan(130);
+  // At the row each place has its own end.
+  const ends = upright.filter(({ along, high }) => along > 150 && along < 250 && high >= 200);
+  expect(ends.map(({ along }) => along).sort()).toEqual([199, 200]);
+  for (const { low, high } of ends) expect(low - high).toBeLessThan(8);
 });
