@@ -210,8 +210,8 @@ test("no two extension lines run side by side closer than 0.7 mm (ISO 128-2), up
   );
   const upright = paths(items)
     .flatMap(segmentsOf)
-    .filter(([a, b]) => Math.abs(a[0] - b[0]) < 1e-9)
-    .map(([a, b]) => ({ along: a[0], high: Math.min(a[1], b[1]), low: Math.max(a[1], b[1]) }));
+    .filter(([x1, , x2]) => Math.abs(x1 - x2) < 1e-9)
+    .map(([along, y1, , y2]) => ({ along, high: Math.min(y1, y2), low: Math.max(y1, y2) }));
   const long = upright.filter(({ along, high }) => along > 150 && along < 250 && high < 200);
   expect(long.map(({ along }) => along)).toEqual([199.5]);
   expect(long[0]?.high).toBeLessThan(130);

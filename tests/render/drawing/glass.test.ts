@@ -22,7 +22,7 @@ const parts = [shelf, pane, rail];
 const built = (stock: "pane" | "sheet"): Build => {
   const { design, ...others } = bench();
   const glass = { name: "pane", form: stock };
-  const made = { ...design, stock: [...design.stock, glass] };
+  const made = { ...design, parts, stock: [...design.stock, glass] };
   return { ...others, design: made, parts, hardware: [], holes: [] } as unknown as Build;
 };
 
