@@ -1,6 +1,7 @@
 import { describe, expect, test } from "vitest";
 import { volume } from "../../../src/geometry/solid.ts";
 import { outsideOf } from "../../../src/render/drawing/outside.ts";
+import { clearHeights } from "../../../src/render/drawing/sections/clear-heights.ts";
 import { cutOpen } from "../../../src/render/drawing/sections/cut-open.ts";
 import { sections } from "../../../src/render/drawing/sections/sections.ts";
 import type { Build } from "../../../src/solve/build.ts";
@@ -52,4 +53,19 @@ describe("sections", () => {
     expect(left.has("divider")).toBe(false);
     expect(left.get("bottom")).toBeCloseTo(9.25 * 11.25 * 0.75, 6);
   });
+});
+
+test("tell the clear heights between shelves: 14 1/2 under a shelf at 15 1/4 in, 13 1/4 over it; none where wood stands between", () => {
+  // From the bottom, 3/4, to 15 1/4; from the top of the shelf, 16, to 29 1/4.
+  const inInches = (cut: typeof parts) =>
+    clearHeights(cut).map(({ from, to }) => (toNumber(to) - toNumber(from)) / 406_400);
+  const cut = [...parts.filter(({ id }) => id !== "door" && id !== "back"), shelf];
+  expect(inInches(cut).sort()).toEqual([13.25, 14.5]);
+  const divider = part("divider", "F", "Divider", "board", { body: [11.625, 0.75, 0.75, 12.375, 11.75, 15.25] });
+  expect(inInches([...cut, divider])).toEqual([13.25]);
+  // A drawer takes up its place, and nothing is measured from it.
+  const drawer = part("drawer", "G", "Drawer bottom", "board", { body: [2, 0.75, 20, 22, 11.75, 20.5] });
+  expect(clearHeights([...cut, drawer], new Set(["drawer"])).length).toBe(1);
+  const said = words(sections(build([shelf]), { frame, pen })?.items ?? []);
+  expect(said).toEqual(expect.arrayContaining(["13 1⁄4", "14 1⁄2"]));
 });

@@ -24,6 +24,7 @@ import { Sight } from "../sight.ts";
 import { type Aspect, aspectsOf, edgeLines, type Laid, laid, linedOut, type Outside } from "../three-views/aspect.ts";
 import { dimensioning, type Measured, type Rows, shownIn, type Wanted } from "../three-views/dimensioning.ts";
 import { beside } from "../three-views/three-views.ts";
+import { type Clear, clearHeights, drawClear } from "./clear-heights.ts";
 import { cutOpen } from "./cut-open.ts";
 
 const GAP = 40;
@@ -65,7 +66,7 @@ export function sections(build: Build, { frame, pen }: { readonly frame: Frame; 
     if (fresh.length < WORTH) return null;
     const bar = scaleBar(scale, build.design.units, pen, [frame.x, set.bottom + BAR_HEIGHT + 4]);
     return {
-      items: [...drawn(set, cuts, outside, frame, pen), ...bar],
+      items: [...drawn(set, cuts, outside, frame, pen, heightsIn(build, cuts[0])), ...bar],
       alt: `${build.design.title} cut open: ${cuts.map(({ caption }) => caption).join("; ")}.`,
       scale: scale.text,
     };
@@ -168,7 +169,23 @@ function arranged(
   };
 }
 
-function drawn(set: Set, cuts: readonly [Section, Section], outside: Outside, frame: Frame, pen: Pen): readonly Item[] {
+/** The clear heights that the front section shows. */
+function heightsIn({ parts, motions }: Build, { cut }: Section): readonly Clear[] {
+  const met = new Set(cut.map(({ id }) => id));
+  return clearHeights(
+    parts.filter(({ id }) => met.has(id)),
+    new Set(motions.flatMap(({ moves }) => moves)),
+  );
+}
+
+function drawn(
+  set: Set,
+  cuts: readonly [Section, Section],
+  outside: Outside,
+  frame: Frame,
+  pen: Pen,
+  clear: readonly Clear[],
+): readonly Item[] {
   const plate = new Plate(frame);
   const views = set.views.flatMap(({ aspect, fit, box }, i): readonly Item[] => {
     const lines = edgeLines(aspect, fit);
@@ -187,5 +204,6 @@ function drawn(set: Set, cuts: readonly [Section, Section], outside: Outside, fr
       caption.item,
     ];
   });
-  return [...views, ...set.rows.flatMap((row) => beside(row, set.views[row.view] as Laid, outside, plate, pen).items)];
+  const rows = set.rows.flatMap((row) => beside(row, set.views[row.view] as Laid, outside, plate, pen).items);
+  return [...views, ...rows, ...drawClear(clear, set.views[0].fit, plate, pen)];
 }

@@ -1,0 +1,88 @@
+/** What stands on a shelf must be lower than this: the clear heights between what lies level, told inside the front section. */
+import type { BuiltPart } from "../../../solve/build.ts";
+import { compare, type Length, subtract, toNumber } from "../../../units/index.ts";
+import type { Item } from "../../document.ts";
+import { BLACK } from "../../palette.ts";
+import type { Pen } from "../drawing.ts";
+import type { Fit } from "../fit.ts";
+import { arrowhead, centred, strokes } from "../ink.ts";
+import { grown, type Plate, type Segment } from "../plate.ts";
+import { NARROW } from "../strokes.ts";
+
+/** Free of wood between two parts that are cut, over a width in units of length. */
+export interface Clear {
+  readonly from: Length;
+  readonly to: Length;
+  readonly left: number;
+  readonly right: number;
+}
+
+/** Of the parts that the cut goes through; nothing stands on what moves, and where it is nothing else stands. */
+export function clearHeights(cut: readonly BuiltPart[], moving: ReadonlySet<string> = new Set()): readonly Clear[] {
+  const level = cut.filter(({ id, axes }) => axes.thickness === "up" && !moving.has(id));
+  return level.flatMap((floor): readonly Clear[] => {
+    const from = floor.body.high[2];
+    const over = level
+      .filter(({ body }) => compare(body.low[2], from) > 0 && shared(body, floor.body).wide > 0)
+      .sort((a, b) => compare(a.body.low[2], b.body.low[2]));
+    const [ceiling] = over;
+    if (!ceiling) return [];
+    const { left, right } = shared(ceiling.body, floor.body);
+    const to = ceiling.body.low[2];
+    const between = cut.filter(
+      (part) =>
+        part !== floor &&
+        part !== ceiling &&
+        compare(part.body.low[2], to) < 0 &&
+        compare(part.body.high[2], from) > 0 &&
+        toNumber(part.body.low[0]) < right &&
+        toNumber(part.body.high[0]) > left,
+    );
+    return between.length === 0 ? [{ from, to, left, right }] : [];
+  });
+}
+
+function shared(a: BuiltPart["body"], b: BuiltPart["body"]) {
+  const left = Math.max(toNumber(a.low[0]), toNumber(b.low[0]));
+  const right = Math.min(toNumber(a.high[0]), toNumber(b.high[0]));
+  return { left, right, wide: right - left };
+}
+
+/** In points: in less there is no room for a number between two arrowheads. */
+const LEAST = 28;
+const TEXT = 10;
+/** Where across the width a line is tried. */
+const SHARES = [1 / 2, 1 / 3, 2 / 3, 1 / 4, 3 / 4] as const;
+
+export function drawClear(all: readonly Clear[], fit: Fit, plate: Plate, pen: Pen): readonly Item[] {
+  return all.flatMap(({ from, to, left, right }) => {
+    const text = pen.print(subtract(to, from));
+    for (const share of SHARES) {
+      const across = left + (right - left) * share;
+      const [[x, foot], [, head]] = [fit.page([across, toNumber(from)]), fit.page([across, toNumber(to)])];
+      if (foot - head < LEAST) return [];
+      const middle = (foot + head) / 2;
+      const { item, box } = centred(pen, text, [x, middle], { size: TEXT });
+      if (!plate.isFree(grown(box, 1.2)) || plate.linesThrough(box) > 0) continue;
+      const lines: readonly Segment[] = [
+        [
+          [x, foot],
+          [x, middle + TEXT / 2 + 1],
+        ],
+        [
+          [x, middle - TEXT / 2 - 1],
+          [x, head],
+        ],
+      ];
+      for (const line of lines) plate.addLeader(line);
+      plate.addBox(box);
+      return [
+        ...strokes(lines, NARROW),
+        arrowhead([x, foot], [0, 1], BLACK),
+        arrowhead([x, head], [0, -1], BLACK),
+        item,
+      ];
+    }
+    return [];
+  });
+}
