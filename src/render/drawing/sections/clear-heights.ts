@@ -53,15 +53,18 @@ const LEAST = 28;
 const TEXT = 10;
 /** Where across the width a line is tried. */
 const SHARES = [1 / 2, 1 / 3, 2 / 3, 1 / 4, 3 / 4] as const;
+/** Where up the line its number is tried, in points from the middle. */
+const ASIDE = [0, 12, -12] as const;
+const TRIED = SHARES.flatMap((share) => ASIDE.map((aside) => ({ share, aside })));
 
 export function drawClear(all: readonly Clear[], fit: Fit, plate: Plate, pen: Pen): readonly Item[] {
   return all.flatMap(({ from, to, left, right }) => {
     const text = pen.print(subtract(to, from));
-    for (const share of SHARES) {
+    for (const { share, aside } of TRIED) {
       const across = left + (right - left) * share;
       const [[x, foot], [, head]] = [fit.page([across, toNumber(from)]), fit.page([across, toNumber(to)])];
-      if (foot - head < LEAST) return [];
-      const middle = (foot + head) / 2;
+      if (foot - head < LEAST + 2 * Math.abs(aside)) continue;
+      const middle = (foot + head) / 2 + aside;
       const { item, box } = centred(pen, text, [x, middle], { size: TEXT });
       if (!plate.isFree(grown(box, 1.2)) || plate.linesThrough(box) > 0) continue;
       const lines: readonly Segment[] = [
