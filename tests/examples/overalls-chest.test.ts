@@ -163,7 +163,9 @@ describe("the overalls chest", () => {
   it("names the jig for the knobs, and the step from which it is", () => {
     const made = build?.steps.find(({ title }) => title === "Make the jigs")?.number;
     const drilled = build?.steps.find(({ title }) => /^Drill the false fronts/.test(title));
-    expect(drilled?.text).toContain(`Bore by jig 1 for the knobs, from step ${made}, its fences against the left end and bottom edge.`);
+    expect(drilled?.text).toContain(
+      `Bore by jig 1 for the knobs, from step ${made}, its fences against the left end and bottom edge.`,
+    );
   });
   // By hand: behind five fronts 28 13/16 wide and 6 25/32 high. Oil smells where no air comes: common practice, no source.
   it("leaves bare what the drawers shut in, and says so in the same words in the step and on the page of finishing", () => {

@@ -36,7 +36,9 @@ describe("a glue-up", () => {
 
   // Panels 1 1/32 in behind their posts.
   it("has a panel sanded that comes to lie behind its posts", () => {
-    expect(step(/^Build the left side/u)[0]).toMatch(/^First: sand the left face of the left side panel \(A\) with 120/u);
+    expect(step(/^Build the left side/u)[0]).toMatch(
+      /^First: sand the left face of the left side panel \(A\) with 120/u,
+    );
     const others = steps.filter(({ text }) => text.some((each) => each.includes("badly reached later")));
     expect(others.map(({ title }) => title).filter((title) => !/^Build the (?:left|right) side/u.test(title))).toEqual(
       [],
@@ -82,7 +84,9 @@ describe("a glue-up", () => {
     const text = step(/^Glue in the bottom panel/u);
     const line = (start: string): string => text.find((each) => each.startsWith(start)) ?? "";
     expect(line("Use 6 dowels 5/16 in × 1 1/2 in, ")).toContain("the middle three of the seven");
-    expect(line("Use 6 dowels 5/16 in × 1 1/2 in, ")).toContain("meets the left side panel (A) and the right side panel (B)");
+    expect(line("Use 6 dowels 5/16 in × 1 1/2 in, ")).toContain(
+      "meets the left side panel (A) and the right side panel (B)",
+    );
     expect(line("Use 8 dowels 5/16 in × 2 in, ")).toContain("the two at either side of the middle three");
     expect(line("Use 8 dowels 3/8 in × 2 in, ")).toBe("Use 8 dowels 3/8 in × 2 in, in two top rails (L).");
     expect(line("Spread a thin coat")).toContain("along the left end of the bottom panel (D) too");
@@ -104,7 +108,9 @@ describe("a glue-up", () => {
 
   // 7 dowels of the bottom panel and 2 of each rail.
   it("lies flat for what stands up from it, and has two people where many dowels go home at once", () => {
-    expect(step(/^Build the left side/u)).toContain("Put it together lying flat, on two straight battens, with the right side down, where all is flush.");
+    expect(step(/^Build the left side/u)).toContain(
+      "Put it together lying flat, on two straight battens, with the right side down, where all is flush.",
+    );
     expect(step(/^Glue in the bottom panel/u)).toContain("Lay the left side flat on battens, inside up.");
     const right = steps.find(({ title }) => /^Add the right side/u.test(title));
     expect(right?.hands).toBe(2);
