@@ -203,6 +203,7 @@ import { unknownUnit } from "./rules/unknown-unit.ts";
 import { unknownWord } from "./rules/unknown-word.ts";
 import { unusableName } from "./rules/unusable-name.ts";
 import { wallScrewTooShort } from "./rules/wall-screw-too-short.ts";
+import { wallScrewsMissStuds } from "./rules/wall-screws-miss-studs.ts";
 import { wedgesNeedThrough } from "./rules/wedges-need-through.ts";
 import { wetLumber } from "./rules/wet-lumber.ts";
 import { whenNotRead } from "./rules/when-not-read.ts";
@@ -421,6 +422,7 @@ export const catalogue: readonly Rule<never>[] = [
   unknownWord,
   unusableName,
   wallScrewTooShort,
+  wallScrewsMissStuds,
   wedgesNeedThrough,
   wetLumber,
   whenNotRead,

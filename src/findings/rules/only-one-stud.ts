@@ -16,8 +16,8 @@ export const onlyOneStud = rule<{
   readonly least: string;
   /** Whether the piece is wide enough for that. */
   readonly fits: boolean;
-  /** How near to its end the first has to lie for a second; null where it cannot be two. */
-  readonly within: string | null;
+  /** How far from its end the first may lie for a screw into each of two; null where there is no room for two. */
+  readonly within: readonly [string, string] | null;
 }>({
   name: "only-one-stud",
   severity: "warning",
@@ -29,7 +29,7 @@ export const onlyOneStud = rule<{
       ...(a.fits ? [`make it ${a.least} long`] : []),
       ...(a.within
         ? [
-            `find the studs where it will hang: there are two behind it if the first lies within ${a.within} of its end, and then accept this`,
+            `find the studs where it will hang: two can be screwed into if the first lies from ${a.within[0]} to ${a.within[1]} from its end, and then accept this`,
           ]
         : []),
       "screw a board across two studs, and hang it on that (`wall: solid`)",

@@ -114,7 +114,32 @@ describe("wall screws", () => {
     });
     expect(check(cabinet(PAIR, { width: "24", wall: "wall: solid" }))).toBeUndefined();
     const { findings } = solveText(cabinet(PAIR, { width: "24" }));
-    // The first of two lies within 21 1/16 − 16 of an end.
-    expect(findings.map(({ help }) => help).join()).toContain("within 5 1/16 in");
+    // The first of two lies at least 1/2 from an end, and at most 21 1/16 − 16 − 1/2.
+    expect(findings.map(({ help }) => help).join()).toContain("from 1/2 in to 4 9/16 in from its end");
+  });
+  const along = (text: string) =>
+    (solveText(text).build?.hardware ?? [])
+      .filter(({ item }) => item.kind === "wall screw")
+      .map(({ at }) => toInches(at[0]));
+  const missed = (text: string) => solveText(text).build?.checks.find(({ rule }) => rule === "wall-screws-miss-studs");
+  test("have a screw for each of two studs as soon as both ends leave 1/2 in", () => {
+    // 17 1/16 long, in a cabinet 20 wide: 10 ± 8. Where 16 1/16 is left, only one.
+    expect(along(cabinet(PAIR, { width: "20" }))).toEqual([2, 18]);
+    expect(along(cabinet(PAIR, { width: "19" }))).toEqual([9.5]);
+    expect(missed(cabinet(PAIR, { width: "20" }))).toMatchObject({ verdict: "holds", value: 2 });
+    const { findings } = solveText(cabinet(PAIR, { width: "19" }));
+    expect(findings.find(({ rule }) => rule === "only-one-stud")?.help).not.toContain("accept");
+  });
+  test("stand whole distances of studs apart where their number is said", () => {
+    expect(along(cabinet(`${PAIR}, count: 2`, { width: "20" }))).toEqual([2, 18]);
+    // 35 1/16 long: there is room for two distances.
+    expect(along(cabinet(`${PAIR}, count: 2`))).toEqual([3, 35]);
+    expect(missed(cabinet(`${PAIR}, count: 2`))).toMatchObject({ verdict: "holds", value: 2 });
+  });
+  test("are told of when they cannot be in studs, or are all in one", () => {
+    // Three share 17 1/16: 5 11/16 apart; no two of them are 16 apart.
+    expect(missed(cabinet(`${PAIR}, count: 3`, { width: "20" }))).toMatchObject({ verdict: "warns", value: 1 });
+    expect(missed(cabinet(`${PAIR}, count: 1`))).toMatchObject({ verdict: "warns", value: 1, limit: 2 });
+    expect(missed(cabinet(`${PAIR}, count: 3`, { wall: "wall: solid" }))).toBeUndefined();
   });
 });

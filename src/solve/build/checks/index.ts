@@ -56,6 +56,7 @@ import { strikesOnItsWayRule } from "./strikes-on-its-way.ts";
 import { thinWallRule } from "./thin-wall.ts";
 import { tipsOverRule } from "./tips-over.ts";
 import { wallScrewTooShortRule } from "./wall-screw-too-short.ts";
+import { wallScrewsMissStudsRule } from "./wall-screws-miss-studs.ts";
 import { wetLumberRule } from "./wet-lumber.ts";
 
 /** Every check of this version. A new one is a file here and a line in this list. */
@@ -99,6 +100,7 @@ const RULES: readonly Rule[] = [
   pulledOverRule,
   wallScrewTooShortRule,
   onlyOneStudRule,
+  wallScrewsMissStudsRule,
   doorTooThickRule,
   cupTooDeepRule,
   hingeBoundRule,

@@ -1,5 +1,6 @@
 import { onlyOneStud } from "../../../findings/rules/only-one-stud.ts";
 import { divide, floor, less, max, multiply, rational, subtract, toNumber } from "../../../units/rational.ts";
+import { END } from "../../design/hardware/at-studs.ts";
 import { enclosing, extent, INDICES } from "../../design/space.ts";
 import { wallOf } from "../../design/use/wall.ts";
 import type { Rule, Verdict } from "./check.ts";
@@ -30,12 +31,13 @@ export const onlyOneStudRule: Rule = ({ design, print }) => {
       basis: "arithmetic: length over distance of the studs; at least two, common practice, no source",
     };
     if (check.value >= LEAST) return [{ check: { ...check, verdict: "holds" } }];
+    const last = subtract(subtract(long, studs), END);
     const certain = Number(floor(share));
     const finding = onlyOneStud(fitting.at, {
       ...{ part: part.id, long: print(long), apart: print(studs), certain },
       fits: !less(width, least),
       least: print(least),
-      within: certain === 1 ? print(subtract(long, studs)) : null,
+      within: certain === 1 && !less(last, END) ? [print(END), print(last)] : null,
     });
     return [{ check: { ...check, verdict: "warns" }, finding }];
   });

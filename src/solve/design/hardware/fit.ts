@@ -1,7 +1,7 @@
 import { fitsNothing } from "../../../findings/rules/fits-nothing.ts";
 import type { FittingDraft, Formula } from "../../../parse/draft.ts";
-import { inches, type Length } from "../../../units/length.ts";
-import { add, divide, floor, less, max, min, multiply, rational, subtract } from "../../../units/rational.ts";
+import type { Length } from "../../../units/length.ts";
+import { add, less, multiply, rational } from "../../../units/rational.ts";
 import type { Fitting, Part, Point, Wall } from "../../design.ts";
 import type { Directory } from "../expand/directory.ts";
 import {
@@ -17,6 +17,7 @@ import {
   triple,
   withAxis,
 } from "../space.ts";
+import { atStuds } from "./at-studs.ts";
 import type { FitterContext } from "./fitter.ts";
 import { FITTERS } from "./fitters.ts";
 import type { Items } from "./items.ts";
@@ -64,10 +65,9 @@ function fittingsOf(draft: FittingDraft, counts: Map<string, number>, context: F
     });
     if (place.some((value) => value === null)) return [];
     const run = runOf(draft, part, axis);
-    const spots =
-      item.kind === "wall screw" && !draft.count
-        ? atStuds(place as Point, run, part, context.wall)
-        : row(place as Point, count, run, part);
+    const into =
+      item.kind === "wall screw" ? atStuds(place as Point, run, part, context.wall, draft.count ? count : null) : null;
+    const spots = into ?? row(place as Point, count, run, part);
     return spots.flatMap((at): readonly Fitting[] => {
       const number = (counts.get(`${part.id} ${item.name}`) ?? 0) + 1;
       counts.set(`${part.id} ${item.name}`, number);
@@ -93,19 +93,5 @@ function row(at: Point, count: number, run: AxisIndex, { body }: Part): readonly
   const long = extent(body, run);
   return Array.from({ length: count }, (_, i) =>
     withAxis(at, run, add(body.low[run], multiply(long, rational(2 * i + 1, 2 * count)))),
-  );
-}
-
-/** From the end of a rail to its first screw at least; in a wall that is solid, from screw to screw, and to the ends of a short rail. Common practice, no source. */
-const [END, SOLID, SHORT] = [inches(1), inches(16), inches(2)];
-
-/** As many as can stand as far apart as the studs do, about the middle of what was said; in a solid wall two at least. */
-function atStuds(at: Point, run: AxisIndex, { body }: Part, { studs }: Wall): readonly Point[] {
-  const long = extent(body, run);
-  const within = (end: Length): Length => subtract(long, multiply(end, rational(2)));
-  const apart = studs ?? min(SOLID, max(within(SHORT), END));
-  const spaces = Math.max(Number(floor(divide(within(END), apart))), studs ? 0 : 1);
-  return Array.from({ length: spaces + 1 }, (_, i) =>
-    withAxis(at, run, add(at[run], multiply(apart, rational(2 * i - spaces, 2)))),
   );
 }

@@ -98,12 +98,16 @@ const WORDS: ReadonlyMap<string, Words> = new Map<string, Words>([
         if (design.wall?.studs === null)
           return `${level} In masonry set plugs that take the whole length of the screw behind the plaster.${hangs}`;
         const apart = design.wall?.studs ? `, as a rule ${print(design.wall.studs)} apart` : "";
-        return `Find the studs behind it${apart}: each screw goes into the middle of one, so where a stud lies elsewhere than drawn, shift the screw to it. ${level} A screw in plaster alone holds nothing.${hangs}`;
+        const more = screwsOf(work) === 1 ? " If you find two studs behind it, drive a screw into each." : "";
+        return `Find the studs behind it${apart}. The screws go into the studs that you found, and nowhere else: where a stud lies elsewhere than drawn, move the screw along to its middle, and bore there.${more} ${level} A screw in plaster alone holds nothing.${hangs}`;
       },
       cautions: ["Look for cables and pipes in the wall before you drill.", WALL_CAUTION],
     },
   ],
 ]);
+
+const screwsOf = ({ plan }: Work): number =>
+  plan.hardware.filter(({ item, halfOf }) => item.kind === "wall screw" && !halfOf).length;
 
 /** Of a cleat on the wall: how it lies there, and how high the piece comes. */
 function whichWayUp({ joints, parts }: Work["design"], print: Work["print"]): string {
