@@ -152,6 +152,7 @@ import { screwNearEdge } from "./rules/screw-near-edge.ts";
 import { screwSizeUnknown } from "./rules/screw-size-unknown.ts";
 import { screwTooShort } from "./rules/screw-too-short.ts";
 import { seatBends } from "./rules/seat-bends.ts";
+import { seatNotChecked } from "./rules/seat-not-checked.ts";
 import { seatsNotWhole } from "./rules/seats-not-whole.ts";
 import { settingUnknown } from "./rules/setting-unknown.ts";
 import { shapeLeavesNothing } from "./rules/shape-leaves-nothing.ts";
@@ -371,6 +372,7 @@ export const catalogue: readonly Rule<never>[] = [
   screwSizeUnknown,
   screwTooShort,
   seatBends,
+  seatNotChecked,
   seatsNotWhole,
   settingUnknown,
   shapeLeavesNothing,

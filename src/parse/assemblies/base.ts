@@ -27,11 +27,11 @@ const own = settings("a base", {
   ),
   "in at the sides": may(
     measure,
-    "How far it stays in at the left and at the right: 3/4 in or 20 mm under a case, else nothing, if nothing is said.",
+    "How far it stays in at the left and at the right: 3/4 in or 20 mm under a case or a box, else nothing, if nothing is said.",
   ),
   "in at the back": may(
     measure,
-    "How far it stays in at the back: 1 in or 25 mm under a case, else nothing, if nothing is said.",
+    "How far it stays in at the back: 1 in or 25 mm under a case or a box, else nothing, if nothing is said.",
   ),
   bearers: may(measure, "How many boards run from front to back inside it."),
   "foot size": may(sizeOf, "How wide and deep a foot is, where its stock does not say it."),
@@ -56,11 +56,13 @@ export const base = assembly({
   },
 });
 
+const INSET: ReadonlySet<string> = new Set(["case", "box"]);
+
 /** What is left of the room where the base stays in. */
 function footprint(said: Said, { usual, write, carries }: Site): Settings {
   const front = said["in at the front"]?.value ?? (said.form?.value === "toe-kick" ? usual("3", "75") : null);
-  // Under a case it stays clear of the joints of the sides and the back above it, and of a skirting behind it.
-  const inset = carries?.assembly?.kind === "case" ? { sides: usual("3/4", "20"), back: usual("1", "25") } : null;
+  // Under a case or a box it stays clear of the joints of the sides and the back above it, and of a skirting behind it.
+  const inset = INSET.has(carries?.assembly?.kind ?? "") ? { sides: usual("3/4", "20"), back: usual("1", "25") } : null;
   const sides = said["in at the sides"]?.value ?? inset?.sides;
   const back = said["in at the back"]?.value ?? inset?.back;
   return {

@@ -11,13 +11,14 @@ import { toBase, toBaseSetting } from "./to-base.ts";
 
 const bottomSettings = settings("the bottom of a box", {
   "made of": need(stockName, "Its stock."),
-  in: may(seat, "How it is let in: laid on under the sides, in a rabbet, or in a groove if nothing is said."),
+  in: may(seat, "How it is let in: laid on under the sides, in a rabbet, or in a groove. If nothing is said it is laid on where the box stands on a base, which it is screwed to, else in a groove."),
   up: may(measure, "How far a bottom in a groove lies above the lower edges: 1/4 in or 6 mm if nothing is said."),
   play: may(measure, "How much room it has in its grooves at each edge."),
   fasten: may(joinWords, "What holds a bottom that is laid on or lies in a rabbet: glue and brads if nothing is said."),
 });
 
-interface Bottom extends Seat {
+/** How it is let in, where that is said. */
+interface Bottom extends Partial<Seat> {
   readonly stock: TextNode;
   readonly up?: TextNode;
   readonly play?: TextNode;
@@ -25,12 +26,12 @@ interface Bottom extends Seat {
 }
 
 const bottom = byForm({
-  text: made(stockName, (stock): Bottom => ({ stock, in: "groove" })),
+  text: made(stockName, (stock): Bottom => ({ stock })),
   map: made(
     bottomSettings,
     ({ said }): Bottom => ({
       stock: said["made of"].value,
-      ...(said.in?.value ?? { in: "groove" as const }),
+      ...said.in?.value,
       ...(said.up && { up: said.up.value }),
       ...(said.play && { play: said.play.value }),
       ...(said.fasten && { fasten: said.fasten.value }),
@@ -64,7 +65,7 @@ export const box = assembly({
   bearers: () => [...ENDS, ...SIDES],
   expand: (said: Said, site: Site): Expanded => {
     const stock = said["made of"].value;
-    const floor = bottomOf(said);
+    const floor = bottomOf(said, site);
     const join: Settings = said.join?.value ?? { with: "brads", glue: "yes" };
     const crossing = crosses(join, site);
     const over = said.corners?.value !== "sides over front and back";
@@ -107,15 +108,20 @@ export const box = assembly({
 const SIDES = ["left-side", "right-side"];
 const ENDS = ["front-panel", "back-panel"];
 
-/** A box has a bottom if it is not said that it has none; of the stock of its sides if nothing is said of it. */
-function bottomOf(said: Said): Bottom | null {
+/**
+ * A box has a bottom if it is not said that it has none; of the stock of its sides if nothing is said of it. On a base it is laid on: nothing
+ * else of the box lies on the base for long enough to be screwed to it.
+ */
+function bottomOf(said: Said, { on }: Site): (Bottom & Seat) | null {
   const value = said["bottom panel"]?.value;
   if (value === false) return null;
-  return typeof value === "object" ? value : { stock: said["made of"].value, in: "laid on" };
+  if (typeof value !== "object") return { stock: said["made of"].value, in: "laid on" };
+  const groove = on?.assembly?.kind !== "base" || value.up !== undefined || value.play !== undefined;
+  return { ...value, in: value.in ?? (groove ? "groove" : "laid on") };
 }
 
 /** The bottom in its place; its joint. */
-function addBottom(floor: Bottom, entries: Record<string, Settings>, site: Site): Settings {
+function addBottom(floor: Bottom & Seat, entries: Record<string, Settings>, site: Site): Settings {
   const laidOn = floor.in === "laid on";
   entries["bottom-panel"] = {
     "made of": floor.stock,

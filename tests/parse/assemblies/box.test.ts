@@ -52,6 +52,20 @@ describe("a box", () => {
     const screwed = build.joints.filter(({ method, parts: [a] }) => method === "screws" && a === "crate.bottom-panel");
     expect(screwed).toHaveLength(4);
   });
+  test("stands on a base that it is joined to and stays clear of, where only their stocks are said", () => {
+    const text = crate("join: box joint, boards: 2, bottom panel: thin, on: plinth", "16", "13")
+      .replace("  thin:", "  thick: { wood: yellow poplar, sold as: 4/4, planed to: 3/4, widths: 4 to 8 }\n  thin:")
+      .concat("  plinth: { kind: base, made of: thick, high: 2 }\n");
+    const build = sound(text);
+    // 13 − 2 − 1/4; the base 3/4 in at each side.
+    expect(partsOf(text)).toMatchObject({
+      "crate.front-panel": "1/2 × 10 3/4 × 16",
+      "crate.bottom-panel": "1/4 × 10 × 16",
+      "plinth.front-board": "3/4 × 2 × 14 1/2",
+    });
+    const screwed = build.joints.filter(({ method, parts: [a] }) => method === "screws" && a === "crate.bottom-panel");
+    expect(screwed).toHaveLength(4);
+  });
   test.each(["box joint", "dovetail", "mitre"])("crossing in the corners: %s", (method) => {
     const text = crate(`join: ${method}, bottom panel: { made of: thin, in: groove 1/4 deep, play: 1/16 }`);
     expect(partsOf(text)).toMatchObject({

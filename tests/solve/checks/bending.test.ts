@@ -85,6 +85,48 @@ describe("a seat", () => {
   });
 });
 
+/** A chest that is sat on: its lid lies on its walls, however it is held. */
+const chest = (lid: string, seats: string): string => `plan: 1
+title: Box bench for the reading corner
+units: inch
+outside: { width: 36, depth: 16, height: 18 }
+used for: ${seats}
+stock:
+  board: { sold as: 4/4, wood: eastern white pine, planed to: 3/4, widths: 5 to 8 }
+piece:
+  chest: { kind: box, made of: board, boards: 3, join: box joint, bottom panel: board }
+  lid: { kind: chest-lid, made of: board, boards: 3, on: chest${lid} }
+`;
+
+describe("a chest that is sat on", () => {
+  const HINGED =
+    ", form: slab with battens, hinged to: chest.back-panel, support: lid support, supported from: chest.left-side";
+  test.each([HINGED, ", form: slab with battens, hinge: loose, hinged to: chest.back-panel"])(
+    "bends in its lid between its walls",
+    (lid) => {
+      const { of, told } = judge(chest(lid, "{ seats: 3, each weighs: 900 lb }"));
+      const check = of("seat-bends", "lid.slab");
+      // From front to back between 3/4 in walls, 16 − 1 1/2: a 360th of 14 1/2 in.
+      expect((check?.limit ?? 0) / INCH).toBeCloseTo(14.5 / 360, 4);
+      expect(check?.verdict).toBe("warns");
+      expect(told("seat-bends")[0]?.message).toContain("3 people of 900 lb each");
+      expect(judge(chest(lid, "{ seats: 1, each weighs: 50 lb }")).of("seat-bends", "lid.slab")?.verdict).toBe("holds");
+    },
+  );
+  test("says what it cannot check", () => {
+    const { told } = judge(chest(HINGED, "{ seats: 3, on: chest.left-side }"));
+    expect(told("seat-not-checked")).toHaveLength(0);
+    const upright = judge(
+      table(
+        "  - { join: [front-rail, back-rail], to: table-top, with: glue }",
+        "",
+        "used for: { seats: 1, on: front-left-leg }",
+      ),
+    );
+    expect(upright.told("seat-not-checked").map(({ severity }) => severity)).toEqual(["advice"]);
+  });
+});
+
 /** A bookcase of 3/4 birch plywood (23/32): what stands in front of its one opening, and what that holds. */
 const bookcase = (holds: string, more = "", frame = ""): string => `plan: 1
 title: Bookcase for the tool library

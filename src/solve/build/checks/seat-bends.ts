@@ -1,12 +1,15 @@
 import { seatBends } from "../../../findings/rules/seat-bends.ts";
+import { seatNotChecked } from "../../../findings/rules/seat-not-checked.ts";
+import type { Span } from "../../../findings/span.ts";
 import { millimetres } from "../../../units/length.ts";
 import { indexOf } from "../../design/space.ts";
 import type { Part } from "../../design.ts";
 import type { Checked, Rule, Verdict } from "./check.ts";
+import { battensUnder } from "./wood/battens.ts";
 import { GRAVITY, middleSag, secondMoment } from "./wood/beam.ts";
+import { bodyOf } from "./wood/body.ts";
 import { thicker } from "./wood/remedies.ts";
 import { isFlat } from "./wood/shelf.ts";
-import { bodyOf } from "./wood/span.ts";
 import { type Beam, beamsUnder } from "./wood/weight.ts";
 
 /** What is felt, as a share of the span. Common practice, no source. */
@@ -18,8 +21,28 @@ export const seatBendsRule: Rule = (checked) => {
   const { seats } = checked.design;
   if (seats === undefined) return [];
   const force = seats.count * seats.eachWeighs * GRAVITY;
-  return beamsUnder(seatOf(checked), force, checked.design).flatMap((beam) => judge(beam, checked));
+  const seat = seatOf(checked);
+  const beams = beamsUnder(seat, force, checked.design);
+  const known = seat.filter((board) => beams.some(({ part }) => part === board) && stiffnessOf(board, checked));
+  const verdicts = beams.flatMap((beam) => judge(beam, checked));
+  return 2 * area(known) >= area(seat) && seat.length > 0 ? verdicts : [...verdicts, unchecked(seats.at, seat)];
 };
+
+const stiffnessOf = ({ stock }: Part, { design }: Checked) =>
+  design.stock.find(({ name }) => name === stock)?.stiffness;
+
+const area = (boards: readonly Part[]): number =>
+  boards.reduce((so, board) => so + [0, 1].reduce((by, i) => by * lengthOf(board, i as 0 | 1), 1), 0);
+const lengthOf = (part: Part, axis: 0 | 1 | 2): number => bodyOf(part, axis)[1] - bodyOf(part, axis)[0];
+
+/** Of most of the seat nothing is known: that nothing was found then says nothing. */
+function unchecked(at: Span, seat: readonly Part[]): Verdict {
+  const check = {
+    ...{ rule: "seat-not-checked", subject: seat[0]?.id ?? "piece", value: 0, limit: 1, unit: "seats" },
+    basis: "common practice, no source",
+  };
+  return { check: { ...check, verdict: "warns" }, finding: seatNotChecked(at, { parts: seat.map(({ id }) => id) }) };
+}
 
 /** What they sit on: what the plan says, else whatever lies flat and highest. */
 export function seatOf({ design }: Pick<Checked, "design">): readonly Part[] {
@@ -34,11 +57,11 @@ function judge({ part, along, span, strips }: Beam, { design, print }: Checked):
   const stock = design.stock.find(({ name }) => name === part.stock);
   const reach = span.to - span.from;
   if (stock?.stiffness === undefined || reach <= 0) return [];
-  const size = (axis: 0 | 1 | 2): number => bodyOf(part, axis)[1] - bodyOf(part, axis)[0];
-  const [broad, high] = [size(along === 0 ? 1 : 0), size(2)];
+  const [broad, high] = [lengthOf(part, along === 0 ? 1 : 0), lengthOf(part, 2)];
   const modulus = 1000 * (along === indexOf(part.axes.length) ? stock.stiffness.along : stock.stiffness.across);
+  const stiffened = isFlat(part) ? battensUnder(part, along, span, design) : 0;
   const own = strips.map(({ from, to, force }) => ({ from: from - span.from, to: to - span.from, force }));
-  const sag = middleSag(own, reach, modulus * secondMoment(broad, high));
+  const sag = middleSag(own, reach, modulus * secondMoment(broad, high) + stiffened);
   const limit = FELT * reach;
   const check = {
     rule: "seat-bends",

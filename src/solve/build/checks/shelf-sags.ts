@@ -4,10 +4,11 @@ import { indexOf } from "../../design/space.ts";
 import type { Part, Stock } from "../../design.ts";
 import type { Checked, Rule, Verdict } from "./check.ts";
 import { footing } from "./standing/weight-and-feet.ts";
+import { bodyOf } from "./wood/body.ts";
 import { loadOn } from "./wood/load.ts";
 import { longerSpan, thickerShelf, withEdge } from "./wood/remedies.ts";
 import { isFlat, type Shelf, sagUnder, shelfOf } from "./wood/shelf.ts";
-import { bodyOf, SLACK } from "./wood/span.ts";
+import { SLACK } from "./wood/span.ts";
 
 /** What is seen: 0.02 in for each foot of span. Common practice, no source. */
 const VISIBLE = 0.02 / 12;

@@ -3,8 +3,8 @@ import type { Part } from "../../design.ts";
 import type { Checked, Rule, Verdict } from "./check.ts";
 import { type Drawer, drawersOf } from "./drawers/drawers.ts";
 import { GRAVITY } from "./wood/beam.ts";
+import { bodyOf } from "./wood/body.ts";
 import { loadOn } from "./wood/load.ts";
-import { bodyOf } from "./wood/span.ts";
 
 const POUND = 0.45359237;
 /** What fills a drawer, kg in each litre: the clothes of the stability test in 16 CFR 1261 (88 FR 28403), 8.5 lb in each cubic foot. */

@@ -44,6 +44,7 @@ export const TOLD: ReadonlyMap<string, string> = new Map([
   ["pins-meet-in-divider", "Shelf pins on both sides of a panel do not meet in it"],
   ["pulled-over", "It does not tip over when somebody pulls at it, also while it is empty"],
   ["seat-bends", "Seats do not bend too far under those who sit on them"],
+  ["seat-not-checked", "What is sat on is held by something that can be worked out"],
   ["shelf-at-a-hinge", "No shelf lies where a hinge needs the room"],
   ["shelf-sags", "Shelves do not sag too far under what they carry"],
   ["slab-not-flattened", "Glued-up panels leave wood to be flattened"],

@@ -3,7 +3,8 @@ import { UNITS_PER_MM } from "../../../../units/length.ts";
 import { type AxisIndex, axisAt } from "../../../design/space.ts";
 import type { Design, Joint, Part } from "../../../design.ts";
 import type { Rectangle } from "./beam.ts";
-import { bodyOf, type Span } from "./span.ts";
+import { bodyOf } from "./body.ts";
+import type { Span } from "./span.ts";
 
 /** At its ends a beam hardly bends: a strip may end a little before the supports. Common practice, no source. */
 const COVERS = 0.9;

@@ -3,8 +3,9 @@ import { toMillimetres } from "../../../../units/length.ts";
 import { type AxisIndex, indexOf } from "../../../design/space.ts";
 import type { Design, Part, Stock } from "../../../design.ts";
 import { evenSag, type Rectangle, rigidity } from "./beam.ts";
+import { bodyOf } from "./body.ts";
 import { edgesOf } from "./edges.ts";
-import { bodyOf, type Span, spanOfEdges, spanOfMiddle } from "./span.ts";
+import { type Span, spanOfEdges, spanOfMiddle } from "./span.ts";
 
 export interface Shelf {
   readonly along: AxisIndex;

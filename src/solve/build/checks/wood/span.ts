@@ -3,16 +3,9 @@ import { TOLERANCE, UNITS_PER_MM } from "../../../../units/length.ts";
 import { toNumber } from "../../../../units/rational.ts";
 import type { AxisIndex } from "../../../design/space.ts";
 import type { Design, Joint, Part } from "../../../design.ts";
+import { bodyOf, type Support } from "./body.ts";
+import { liesOn } from "./lying.ts";
 
-export interface Support {
-  /** The part that holds. */
-  readonly by: string;
-  readonly from: number;
-  readonly to: number;
-  /** Where it lies in the other horizontal direction. */
-  readonly low: number;
-  readonly high: number;
-}
 /** The longest stretch of a part without support. */
 export interface Span {
   readonly from: number;
@@ -20,45 +13,44 @@ export interface Span {
   readonly supports: readonly Support[];
 }
 
-export const bodyOf = (part: Part, axis: AxisIndex): readonly [number, number] => [
-  toNumber(part.body.low[axis]) / UNITS_PER_MM,
-  toNumber(part.body.high[axis]) / UNITS_PER_MM,
-];
-
 /** Everything that holds `part` up: what is under it or beside it, and would stand without it. */
-function rests(part: Part, along: AxisIndex, beside: AxisIndex, { joints, parts }: Design): readonly Support[] {
+function rests(part: Part, along: AxisIndex, beside: 0 | 1, design: Design): readonly Support[] {
+  const { joints, parts } = design;
   const floor = Math.min(...parts.map(({ solid }) => solid.low[2]));
   const stands = (id: string): boolean =>
     joints.some((joint) => joint.parts.includes(id) && !joint.parts.includes(part.id)) ||
     (parts.find((each) => each.id === id)?.solid.low[2] ?? floor) - floor <= TOLERANCE;
-  return joints.flatMap((joint) => {
+  const joined = joints.flatMap((joint) => {
     if (!joint.parts.includes(part.id)) return [];
     const [first, second] = joint.parts;
     const by = first === part.id ? second : first;
     if (!stands(by)) return [];
-    if (joint.kind === "resting") return onPins(joint, by, along, beside);
+    if (joint.kind === "resting" && onPins(joint).length > 0) return [pinned(joint, by, along, beside)];
     const way = first === part.id ? 1 : -1;
+    // What lies loose is held from below alone; what lies on top of it is carried, and does not carry.
+    const least = joint.kind === "resting" ? -0.5 : 0.5;
     return joint.contact.flatMap(({ normal, polygons }): Support[] => {
-      // What lies on top of it is carried, and does not carry.
-      if (normal[2] * way > 0.5) return [];
+      if (normal[2] * way > least) return [];
       const points = polygons.flat();
       const reach = (axis: AxisIndex) => points.map((point) => point[axis] / UNITS_PER_MM);
       const [a, b] = [reach(along), reach(beside)];
       return [{ by, from: Math.min(...a), to: Math.max(...a), low: Math.min(...b), high: Math.max(...b) }];
     });
   });
+  return along === 2 ? joined : [...joined, ...liesOn(part, along, beside, design)];
 }
 
 /** What counts as touching, mm. */
 export const SLACK = TOLERANCE / UNITS_PER_MM;
 
+const onPins = ({ arrangements }: Joint) =>
+  (arrangements[0]?.fasteners ?? []).filter(({ kind }) => kind === "shelf pin");
+
 /** What lies on pins is held along the line through those at each end. */
-function onPins({ arrangements }: Joint, by: string, along: AxisIndex, beside: AxisIndex): readonly Support[] {
-  const pins = (arrangements[0]?.fasteners ?? []).filter(({ kind }) => kind === "shelf pin");
-  if (pins.length === 0) return [];
-  const reach = (axis: AxisIndex) => pins.map(({ head }) => toNumber(head.at[axis]) / UNITS_PER_MM);
+function pinned(joint: Joint, by: string, along: AxisIndex, beside: AxisIndex): Support {
+  const reach = (axis: AxisIndex) => onPins(joint).map(({ head }) => toNumber(head.at[axis]) / UNITS_PER_MM);
   const [a, b] = [reach(along), reach(beside)];
-  return [{ by, from: Math.min(...a), to: Math.max(...a), low: Math.min(...b), high: Math.max(...b) }];
+  return { by, from: Math.min(...a), to: Math.max(...a), low: Math.min(...b), high: Math.max(...b) };
 }
 
 /** The longest gap between supports; null where fewer than two places hold it, zero long where one holds it throughout. */

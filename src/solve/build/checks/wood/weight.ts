@@ -2,8 +2,9 @@
 import { type AxisIndex, indexOf } from "../../../design/space.ts";
 import type { Design, Part } from "../../../design.ts";
 import type { Strip } from "./beam.ts";
+import { bodyOf, type Support } from "./body.ts";
 import { isFlat, shelfOf } from "./shelf.ts";
-import { bodyOf, type Span, type Support, spanOf } from "./span.ts";
+import { type Span, spanOf } from "./span.ts";
 
 /** A part that bends: how it reaches, and what lies on it, in the coordinates of the piece. */
 export interface Beam {
