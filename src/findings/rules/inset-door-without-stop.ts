@@ -1,13 +1,17 @@
 import { doorExample } from "../door-example.ts";
 import { rule } from "../finding.ts";
 
-export const insetDoorWithoutStop = rule<{ readonly door: string }>({
+export const insetDoorWithoutStop = rule<{
+  readonly door: string;
+  /** Whole lines of `fittings`; null where nothing lies at the free edge that they could be screwed to. */
+  readonly lines: { readonly catch: string; readonly stop: string } | null;
+}>({
   name: "inset-door-without-stop",
   severity: "warning",
   message: (a) => `nothing stops ${a.door} when it is shut but its hinges`,
   label: () => "no stop behind it",
-  help: () =>
-    "put a stop or a catch behind it, under `fittings`: { fit: stop, to: …, deep: … } or { fit: catch, to: …, against: … }; a strip or shelf that it lies against does as well",
+  help: ({ lines }) =>
+    `put a catch or a stop behind it, under \`fittings\`: \`- ${lines?.catch ?? "{ fit: catch, to: …, against: … }"}\`, which also holds it shut; or \`- ${lines?.stop ?? "{ fit: stop, to: …, deep: … }"}\`; a strip or shelf that it lies against does as well`,
   explain: `A door that lies in its opening swings through it if nothing is behind it: the leaves of its hinges lever their screws out. What it closes
 against is a block, a strip, a fixed shelf as far back as the door is thick, or a catch.`,
   wrong: doorExample([

@@ -23,7 +23,7 @@ const own = settings("a base", {
   ),
   "in at the front": may(
     measure,
-    "How far its front stays behind the front of what stands on it: 3 in or 75 mm for a toe-kick, else nothing.",
+    "How far its front stays behind the front of what stands on it: 3 in or 75 mm for a toe-kick, 3/4 in or 20 mm under a box, else nothing.",
   ),
   "in at the sides": may(
     measure,
@@ -56,13 +56,13 @@ export const base = assembly({
   },
 });
 
-const INSET: ReadonlySet<string> = new Set(["case", "box"]);
-
 /** What is left of the room where the base stays in. */
 function footprint(said: Said, { usual, write, carries }: Site): Settings {
-  const front = said["in at the front"]?.value ?? (said.form?.value === "toe-kick" ? usual("3", "75") : null);
-  // Under a case or a box it stays clear of the joints of the sides and the back above it, and of a skirting behind it.
-  const inset = INSET.has(carries?.assembly?.kind ?? "") ? { sides: usual("3/4", "20"), back: usual("1", "25") } : null;
+  const kind = carries?.assembly?.kind;
+  // It stays clear of the joints of the sides and the back above it, of a skirting behind it, and of the front wall of a box, so that it can be screwed on from inside.
+  const inset = kind === "case" || kind === "box" ? { sides: usual("3/4", "20"), back: usual("1", "25") } : null;
+  const kick = said.form?.value === "toe-kick" ? usual("3", "75") : null;
+  const front = said["in at the front"]?.value ?? kick ?? (kind === "box" ? inset?.sides : null);
   const sides = said["in at the sides"]?.value ?? inset?.sides;
   const back = said["in at the back"]?.value ?? inset?.back;
   return {

@@ -57,11 +57,13 @@ describe("a box", () => {
       .replace("  thin:", "  thick: { wood: yellow poplar, sold as: 4/4, planed to: 3/4, widths: 4 to 8 }\n  thin:")
       .concat("  plinth: { kind: base, made of: thick, high: 2 }\n");
     const build = sound(text);
-    // 13 − 2 − 1/4; the base 3/4 in at each side.
+    // 13 − 2 − 1/4; the base 3/4 in at each side and in front, 1 at the back.
     expect(partsOf(text)).toMatchObject({
       "crate.front-panel": "1/2 × 10 3/4 × 16",
       "crate.bottom-panel": "1/4 × 10 × 16",
       "plinth.front-board": "3/4 × 2 × 14 1/2",
+      // 10 − 3/4 − 1 − 2 × 3/4.
+      "plinth.left-board": "3/4 × 2 × 6 3/4",
     });
     const screwed = build.joints.filter(({ method, parts: [a] }) => method === "screws" && a === "crate.bottom-panel");
     expect(screwed).toHaveLength(4);

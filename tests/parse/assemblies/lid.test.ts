@@ -53,6 +53,9 @@ describe("a lid", () => {
     const { build, findings } = solveText(chest("form: panel, support: stay, supported from: chest.left-side"));
     // Its sides have no hole.
     expect(findings.map(({ rule }) => rule)).toEqual(["chest-without-air"]);
+    expect(findings[0]?.help).toContain(
+      "for `chest` write `its parts: { left-side: { hole: { in: left, from front: 5, from top: 3, diameter: 1 } }, right-side: {",
+    );
     if (!build) throw new Error("nothing was built");
     const [body, plate] = build.hardware;
     expect([body?.carriedBy, plate?.carriedBy]).toEqual(["chest.left-side", "cover.slab"]);

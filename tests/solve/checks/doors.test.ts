@@ -150,6 +150,18 @@ describe("shutting and opening", () => {
     expect(of("inset-door-without-stop", ...fitted(""), cups)).toBeUndefined();
     expect(of("door-without-catch", ...fitted(""), cups)).toBeUndefined();
   });
+  test("the lines that the help gives do", () => {
+    const lines = (rule: string) => [...help(rule, ...fitted("")).matchAll(/`(- \{ fit: .*?\})`/g)].map(([, line]) => line);
+    const verdict = (rule: string, line = "") => of(rule, ...fitted(`  ${line}\n`))?.verdict;
+    const [hold, stop] = lines("inset-door-without-stop");
+    expect(hold).toBe(
+      "- { fit: catch, to: cabinet.top-panel, face: bottom, across: finishes.slab.right - 2, against: finishes.slab }",
+    );
+    expect(lines("door-without-catch")).toEqual([hold]);
+    expect(verdict("inset-door-without-stop", hold)).toBe("holds");
+    expect(verdict("door-without-catch", hold)).toBe("holds");
+    expect(verdict("inset-door-without-stop", stop)).toBe("holds");
+  });
   test("a knob or a hand-hold opens it", () => {
     expect(of("door-without-grip")).toMatchObject({ verdict: "holds", value: 1 });
     expect(of("door-without-grip", ["    pull: knob\n", ""])).toMatchObject({ verdict: "warns", value: 0, limit: 1 });

@@ -22,7 +22,7 @@ export const chestWithoutAirRule: Rule = (checked) =>
     };
     if (openings >= MANY) return [{ check: { ...check, verdict: "holds" } }];
     const least = checked.print(millimetres(LEAST));
-    const finding = chestWithoutAir(first.at, { lid: first.id, openings, least });
+    const finding = chestWithoutAir(first.at, { lid: first.id, openings, least, lines: linesFor(lid, checked) });
     return [{ check: { ...check, verdict: "warns" }, finding }];
   });
 
@@ -41,6 +41,23 @@ function openingsOf({ case: parts, bounds }: Lid, { holes }: Checked): number {
     return so + bored.length + cut.length + open;
   }, 0);
 }
+
+/** A hole high in either side, as it is written: at the sides themselves, or at the assembly that makes both. */
+function linesFor({ case: parts }: Lid, { design }: Checked): string {
+  const sides = parts.filter((part) => part.axes.thickness === "across").toSorted((a, b) => tall(b) - tall(a));
+  const [left, right] = [sides[0], sides[1]].toSorted((a, b) => (a && b ? middle(a) - middle(b) : 0));
+  const inch = design.units === "inch";
+  if (!left || !right || left === right) return `\`hole: { in: left, from front: ${inch ? "5" : "125"} … }\``;
+  const hole = (face: "left" | "right") =>
+    `hole: { in: ${face}, from front: ${inch ? "5" : "125"}, from top: ${inch ? "3" : "75"}, diameter: ${inch ? "1" : "25"} }`;
+  const name = ({ id }: Part): string => id.split(".").at(-1) ?? id;
+  // Parts that stand at one place in the source are made there by an assembly.
+  if (left.at.start === right.at.start)
+    return `for \`${left.id.split(".").slice(0, -1).join(".")}\` write \`its parts: { ${name(left)}: { ${hole("left")} }, ${name(right)}: { ${hole("right")} } }\``;
+  return `write \`${hole("left")}\` for ${left.id}, and \`${hole("right")}\` for ${right.id}`;
+}
+const tall = ({ solid }: Part): number => around([solid]).high[2] - around([solid]).low[2];
+const middle = ({ solid }: Part): number => around([solid]).high[0] + around([solid]).low[0];
 
 const widest = (stages: Checked["holes"][number]["stages"]): number =>
   Math.min(...stages.map(({ diameter }) => toMillimetres(diameter)));

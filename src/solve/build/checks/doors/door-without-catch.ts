@@ -1,6 +1,7 @@
 import { doorWithoutCatch } from "../../../../findings/rules/door-without-catch.ts";
 import type { Rule, Verdict } from "../check.ts";
 import { doorsOf, isOnPins } from "./doors.ts";
+import { freeBoard, keepersOf } from "./keepers.ts";
 
 /** What keeps a door on pins shut. The springs of cup hinges keep theirs. */
 export const doorWithoutCatchRule: Rule = (checked) =>
@@ -15,11 +16,11 @@ export const doorWithoutCatchRule: Rule = (checked) =>
       ...{ unit: "catches", basis: "common practice, no source" },
     };
     if (catches > 0) return [{ check: { ...check, verdict: "holds" } }];
-    const free = door.parts.find(({ id }) => id !== door.hung.id) ?? door.hung;
+    const line = keepersOf(door, checked)?.catch ?? null;
     return [
       {
         check: { ...check, verdict: "warns" },
-        finding: doorWithoutCatch(joint.at, { door: motion.name, part: free.id }),
+        finding: doorWithoutCatch(joint.at, { door: motion.name, part: freeBoard(door).id, line }),
       },
     ];
   });

@@ -2,6 +2,7 @@ import { insetDoorWithoutStop } from "../../../../findings/rules/inset-door-with
 import type { Rule, Verdict } from "../check.ts";
 import { around } from "../standing/weight-and-feet.ts";
 import { beside, type Door, doorsOf, isOnPins } from "./doors.ts";
+import { keepersOf } from "./keepers.ts";
 
 /** So far behind a shut door at most that it stops it before the hinges give; and how much of it has to lie behind the door. Millimetres. */
 const [BEHIND, OVER] = [3, 2];
@@ -19,7 +20,7 @@ export const insetDoorWithoutStopRule: Rule = (checked) =>
       ...{ limit: 1, unit: "stops", basis: "common practice, no source" },
     };
     if (check.value > 0) return [{ check: { ...check, verdict: "holds" } }];
-    const finding = insetDoorWithoutStop(door.joint.at, { door: door.motion.name });
+    const finding = insetDoorWithoutStop(door.joint.at, { door: door.motion.name, lines: keepersOf(door, checked) });
     return [{ check: { ...check, verdict: "warns" }, finding }];
   });
 
