@@ -11,7 +11,10 @@ import { toBase, toBaseSetting } from "./to-base.ts";
 
 const bottomSettings = settings("the bottom of a box", {
   "made of": need(stockName, "Its stock."),
-  in: may(seat, "How it is let in: laid on under the sides, in a rabbet, or in a groove. If nothing is said it is laid on where the box stands on a base, which it is screwed to, else in a groove."),
+  in: may(
+    seat,
+    "How it is let in: laid on under the sides, in a rabbet, or in a groove. If nothing is said it is laid on where the box stands on a base, which it is screwed to, else in a groove.",
+  ),
   up: may(measure, "How far a bottom in a groove lies above the lower edges: 1/4 in or 6 mm if nothing is said."),
   play: may(measure, "How much room it has in its grooves at each edge."),
   fasten: may(joinWords, "What holds a bottom that is laid on or lies in a rabbet: glue and brads if nothing is said."),

@@ -151,7 +151,8 @@ describe("shutting and opening", () => {
     expect(of("door-without-catch", ...fitted(""), cups)).toBeUndefined();
   });
   test("the lines that the help gives do", () => {
-    const lines = (rule: string) => [...help(rule, ...fitted("")).matchAll(/`(- \{ fit: .*?\})`/g)].map(([, line]) => line);
+    const lines = (rule: string) =>
+      [...help(rule, ...fitted("")).matchAll(/`(- \{ fit: .*?\})`/g)].map(([, line]) => line);
     const verdict = (rule: string, line = "") => of(rule, ...fitted(`  ${line}\n`))?.verdict;
     const [hold, stop] = lines("inset-door-without-stop");
     expect(hold).toBe(

@@ -50,7 +50,9 @@ export function freeBoard({ parts, hung, bounds, wide, along, free }: Door): Par
   const end = free > 0 ? "high" : "low";
   const size = ({ solid }: Part): number => around([solid]).high[along] - around([solid]).low[along];
   const there = parts.filter(({ solid }) => Math.abs(around([solid])[end][wide] - bounds[end][wide]) < 1);
-  return there.includes(hung) ? hung : there.reduce((best, each) => (size(each) > size(best) ? each : best), there[0] ?? hung);
+  return there.includes(hung)
+    ? hung
+    : there.reduce((best, each) => (size(each) > size(best) ? each : best), there[0] ?? hung);
 }
 
 /** A part that stays, at an edge of the door and near its free one, and goes on behind it. */
