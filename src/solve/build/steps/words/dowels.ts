@@ -69,6 +69,9 @@ function fenceIsHigh(work: Work, part: Part, matings: readonly Mating[]): boolea
   return less(gap("high"), gap("low"));
 }
 
+const ON_BENCH =
+  "Let both lie or stand on the bench with a side down on which they are flush: there they are so by themselves.";
+
 /** What marks its holes, each part by the end or edge that has the first of them, where it comes to lie. */
 function markTexts(work: Work, matings: readonly Mating[]): readonly string[] {
   if (matings.length === 0) return [];
@@ -79,6 +82,7 @@ function markTexts(work: Work, matings: readonly Mating[]): readonly string[] {
   return [
     `Mark the dowel holes from ${series(from)}: put dowel centres into ${whose} holes${some ? " (those that come to lie on it)" : ""}, lay ${matings.length === 1 ? "it" : "each"} in place, held square by a block that is clamped beside it, and press.`,
     ...places,
+    ...(places.some((place) => place.includes(" flush ")) ? [ON_BENCH] : []),
     "Bore where the points have pricked, the drill guided square; the measures that follow, and those in the drawing, are for checking.",
   ];
 }
