@@ -5,7 +5,7 @@ import { circle, line } from "../../shapes.ts";
 import { TYPE } from "../../style.ts";
 import type { Pen, Spot } from "../drawing.ts";
 import { ahead, centred, fills, heading, strokes } from "../ink.ts";
-import { boxAround, type Plate, type Segment } from "../plate.ts";
+import { type Box, boxAround, type Plate, type Segment } from "../plate.ts";
 import { NARROW } from "../strokes.ts";
 import { insideCircle, NORMALS, within } from "./circle.ts";
 import type { Detail } from "./detail.ts";
@@ -43,6 +43,15 @@ export function enlarged({ at, centre, radius, times }: Detail, drawn: Drawn, pl
     circle(...centre, radius, { stroke: ring }),
     circle(...at, small, { stroke: NARROW }),
     line(...ahead(at, along, small), ...ahead(centre, along, -radius), NARROW),
+    // The line to a circle that stands aslant below gives way to the words.
+    ...fills([corners(words.box)], WHITE),
     words.item,
   ];
 }
+
+const corners = ({ left, right, top, bottom }: Box): readonly Spot[] => [
+  [left, top],
+  [right, top],
+  [right, bottom],
+  [left, bottom],
+];
