@@ -26,9 +26,9 @@ const CUT: readonly BoxFeature["kind"][] = ["mortise", "groove", "dado"];
 const widthOf = ({ size }: BoxFeature): Length => min(size[0], size[1]);
 
 /** Mortises, grooves and dadoes are as wide as a bit; what is wider than the widest is cut in passes, and always holds. */
-export const cutterDoesNotExistRule: Rule = ({ design, print }) =>
-  design.parts.flatMap((part) => {
-    const sheets = design.stock.flatMap(({ form, thickness }) => (form === "sheet" && thickness ? [thickness] : []));
+export const cutterDoesNotExistRule: Rule = ({ design, print }) => {
+  const sheets = design.stock.flatMap(({ form, thickness }) => (form === "sheet" && thickness ? [thickness] : []));
+  return design.parts.flatMap((part) => {
     const cuts = part.features.filter((each): each is BoxFeature => "size" in each && CUT.includes(each.kind));
     const seen = new Set<string>();
     return cuts.flatMap((cut): readonly Verdict[] => {
@@ -62,3 +62,4 @@ export const cutterDoesNotExistRule: Rule = ({ design, print }) =>
       return [{ check: { ...check, verdict: "warns" }, finding: cutterDoesNotExist(part.at, args, { severity }) }];
     });
   });
+};

@@ -3,7 +3,7 @@ import type { Hull, Vec } from "../../../geometry/index.ts";
 import { TOLERANCE } from "../../../units/index.ts";
 import type { Fastener, Part } from "../../design.ts";
 import { outstanding } from "../reach/index.ts";
-import { fastBodies, type Link } from "./links.ts";
+import { components, type Link, LOOSE } from "./links.ts";
 
 interface Lane {
   readonly low: Vec;
@@ -18,12 +18,15 @@ export interface Lanes {
 /** Of every body that runs, part by part. */
 export function lanesOf(parts: readonly Part[], links: readonly Link[]): Lanes {
   const running = links.filter(({ joint }) => joint.kind === "running");
-  const joints = running.length > 0 ? links.map(({ joint }) => joint) : [];
-  const bodies = running.length > 0 ? fastBodies({ parts, joints }) : [];
-  const lanes = running.flatMap(({ joint, ends: [runner] }): readonly Lane[] => {
-    const out = joint.arrangements[0]?.motion?.poses.at(-1)?.shift;
-    const body = bodies.find((each) => each.includes(runner)) ?? [];
-    return out ? body.flatMap((i) => laneOf(parts[i] as Part, out)) : [];
+  const bodies = components(
+    parts.map((_, i) => i),
+    links.filter(({ joint }) => !LOOSE.includes(joint.kind)),
+  );
+  const lanes = bodies.flatMap((body): readonly Lane[] => {
+    // Both slides of a drawer say the same.
+    const runner = running.find(({ ends }) => body.includes(ends[0]));
+    const out = runner?.joint.arrangements[0]?.motion?.poses.at(-1)?.shift;
+    return out ? body.map((i) => laneOf(parts[i] as Part, out)) : [];
   });
   return {
     meets: (fasteners) =>
