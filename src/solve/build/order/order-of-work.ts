@@ -97,9 +97,10 @@ const isUnit = (assembly: Assembly, ids: readonly string[]): boolean =>
   (assembly.parts.length === ids.length && ids.every((id) => assembly.parts.some((own) => own === id))) ||
   (assembly.kind === "union" && (isUnit(assembly.staying, ids) || isUnit(assembly.moving, ids)));
 
-/** Ways in with one tilt, each looked for once. */
+/** Ways in with one tilt, each looked for once, and not at all where what stood in every way before is still there. */
 function tilting(parts: Design["parts"], pegged: readonly Arrangement[]): Piece["tilt"] {
   const known = new Map<string, readonly Leg[] | null>();
+  const inTheWay = new Map<string, (readonly number[])[]>();
   // Most pieces need no tilt: their pegs are made into solids when one is first asked for.
   let own: readonly (readonly Solid[])[] | undefined;
   const solids = (places: readonly number[]): readonly Solid[] => {
@@ -107,12 +108,21 @@ function tilting(parts: Design["parts"], pegged: readonly Arrangement[]): Piece[
     return places.flatMap((place) => own?.[place] ?? []);
   };
   return (moving, staying) => {
-    const key = `${moving.join()}|${staying.join()}`;
+    const body = moving.join();
+    const key = `${body}|${staying.join()}`;
     const found = known.get(key);
     if (found !== undefined) return found;
+    const still = new Set(staying);
+    const blocked = inTheWay.get(body) ?? [];
+    if (blocked.some((places) => places.every((place) => still.has(place)))) return null;
     const out = tiltOut(solids(moving), solids(staying));
-    const legs = out && wayIn(out);
+    const legs = "legs" in out ? wayIn(out.legs) : null;
     known.set(key, legs);
+    if ("inTheWay" in out)
+      inTheWay.set(body, [
+        ...blocked,
+        staying.filter((place) => solids([place]).some((solid) => out.inTheWay.has(solid))),
+      ]);
     return legs;
   };
 }

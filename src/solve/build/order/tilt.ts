@@ -23,8 +23,11 @@ const LIFT = { step: 20, most: 400 } as const;
 const TURN = { most: 86, step: 2, close: 0.25 } as const;
 const FAR = 1e5 * UNITS_PER_MM;
 
-/** The way out, in order; null where neither a lift nor a turn frees the body. Solids of what moves and of what stays. */
-export function tiltOut(moving: readonly Solid[], others: readonly Solid[]): readonly Leg[] | null {
+/** The way out, in order; or else all that stood in some way: while that stays, the body does, whatever else is taken off. */
+export type Tilted = { readonly legs: readonly Leg[] } | { readonly inTheWay: ReadonlySet<Solid> };
+
+/** Solids of what moves and of what stays. */
+export function tiltOut(moving: readonly Solid[], others: readonly Solid[]): Tilted {
   const middle = middleOf(moving);
   const staying = obstacles(others);
   // Lifted off what it lies on, or lowered, where nothing is under it.
@@ -34,9 +37,9 @@ export function tiltOut(moving: readonly Solid[], others: readonly Solid[]): rea
         const up: Vec = [0, 0, sign * by * UNITS_PER_MM];
         if (by > 0 && staying.sweptBy(hulls(moving, [0, 0, 0], middle, out, 0), up)) break;
         const turned = turnOut(moving, staying, { middle: plus(middle, up), up, out });
-        if (turned !== null) return legs(sign * by, turned, out, plus(middle, up));
+        if (turned !== null) return { legs: legs(sign * by, turned, out, plus(middle, up)) };
       }
-  return null;
+  return { inTheWay: staying.met };
 }
 
 interface Lifted {
@@ -87,7 +90,7 @@ function shiftOut(moving: readonly Hull[], staying: Obstacles, out: Direction): 
     const ends = moving.flatMap(({ vertices }) => vertices.map((v) => v[axis]));
     const [low, high] = [Math.min(...ends), Math.max(...ends)];
     const large = (solid: Solid): boolean => solid.high[axis] - low > most && high - solid.low[axis] > most;
-    if (staying.solids.some((solid) => large(solid) && sweeps(moving, solid, far))) continue;
+    if (staying.sweptBy(moving, far, large)) continue;
     for (const sign of [-1, 1]) {
       const along = [0, 1, 2].map((i) => (i === axis ? sign : 0)) as unknown as Direction;
       for (let by: number = LIFT.step; by <= LIFT.most; by += LIFT.step) {
@@ -112,23 +115,28 @@ const sweeps = (moving: readonly Hull[], solid: Solid, travel: Vec): boolean =>
 
 /** What stays. */
 interface Obstacles {
-  readonly solids: readonly Solid[];
+  /** All that was in the way so far. */
+  readonly met: ReadonlySet<Solid>;
   hitBy(moving: readonly Hull[]): boolean;
-  sweptBy(moving: readonly Hull[], travel: Vec): boolean;
+  sweptBy(moving: readonly Hull[], travel: Vec, among?: (solid: Solid) => boolean): boolean;
 }
 
 /** What was in the way last is asked first: it mostly is again. */
 function obstacles(staying: readonly Solid[]): Obstacles {
   const solids = [...staying];
+  const met = new Set<Solid>();
   const some = (meets: (solid: Solid) => boolean): boolean => {
-    const found = solids.findIndex(meets);
-    if (found > 0) solids.unshift(...solids.splice(found, 1));
-    return found >= 0;
+    const place = solids.findIndex(meets);
+    const [found] = place < 0 ? [] : solids.splice(place, 1);
+    if (!found) return false;
+    solids.unshift(found);
+    met.add(found);
+    return true;
   };
   return {
-    solids,
+    met,
     hitBy: (moving) => some((solid) => moving.some((hull) => hullHits(hull, solid))),
-    sweptBy: (moving, travel) => some((solid) => sweeps(moving, solid, travel)),
+    sweptBy: (moving, travel, among = () => true) => some((solid) => among(solid) && sweeps(moving, solid, travel)),
   };
 }
 
