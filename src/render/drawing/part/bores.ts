@@ -199,7 +199,8 @@ interface Lettered {
 /** From the rim of a hole to its letter: beside it, and with a leader. */
 const NEAR = [6, 8] as const;
 const FAR = [13, 17, 22, 28, 35, 44, 56, 70] as const;
-/** What a line through the letter counts for, and a leader that crosses another or a break, in points of distance. */
+/** What a leader counts for, a line through the letter, and a leader that crosses another or a break, in points of distance. */
+const LED = 4;
 const STRUCK = 200;
 const BLOCKED = 90;
 const WAYS = Array.from({ length: 24 }, (_, i) => circlePoint(i, 24));
@@ -213,16 +214,21 @@ function lettered(
 ): Lettered | null {
   const width = pen.measure(letter, "italic", 10);
   let best: Lettered | null = null;
-  for (const far of [...NEAR, ...FAR])
+  const beats = (cost: number): boolean => !best || cost < best.cost - 1e-9;
+  for (const far of [...NEAR, ...FAR]) {
+    const least = far < FAR[0] ? far : far + LED;
+    if (!beats(least)) break;
     for (const { at, r } of ends)
       for (const way of WAYS) {
         const spot = ahead(at, way, r + far);
         const box = grown(boxAround(spot[0], spot[1] + 0.5, width, 9), 1);
-        if (!plate.isFree(box)) continue;
+        if (!beats(least) || !plate.isFree(box)) continue;
+        const struck = least + STRUCK * plate.linesThrough(box);
+        if (!beats(struck)) continue;
         const leader: Segment | null = far < FAR[0] ? null : [ahead(at, way, r + 1.5), ahead(spot, way, -6.5)];
-        const crossed = leader ? 2 * plate.linesAcross(leader) + (plate.blocks(leader) ? BLOCKED : 0) + 4 : 0;
-        const cost = far + STRUCK * plate.linesThrough(box) + crossed;
-        if (!best || cost < best.cost - 1e-9) best = { spot, box, leader, cost };
+        const cost = struck + (leader ? 2 * plate.linesAcross(leader) + (plate.blocks(leader) ? BLOCKED : 0) : 0);
+        if (beats(cost)) best = { spot, box, leader, cost };
       }
+  }
   return best;
 }
