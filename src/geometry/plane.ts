@@ -29,8 +29,8 @@ export function flip(p: Plane): Plane {
   let other = opposite.get(p);
   if (!other) {
     other = plane(-p.A, -p.B, -p.C, -p.D);
+    // Not the other way about: who asks may hold a copy, and the plane that is kept must not be taken for its other side.
     opposite.set(p, other);
-    opposite.set(other, p);
   }
   return other;
 }

@@ -1,4 +1,5 @@
-import type { Solid } from "../../../geometry/index.ts";
+import type { Solid, Vec } from "../../../geometry/index.ts";
+import { height } from "../../../geometry/plane.ts";
 import { type Length, TOLERANCE } from "../../../units/length.ts";
 import {
   absolute,
@@ -16,7 +17,7 @@ import {
   ZERO,
 } from "../../../units/rational.ts";
 import type { Point } from "../../design.ts";
-import { type AxisIndex, otherAxes, shift } from "../space.ts";
+import { type AxisIndex, INDICES, otherAxes, shift } from "../space.ts";
 
 const tolerance = rational(TOLERANCE);
 
@@ -52,7 +53,7 @@ export const roundDepthAt =
 
 /** How far it is along the same line to where the last of the wood ends, cuts on the way not counted. Zero where there is no wood. */
 export const farAt: typeof depthAt = (solid, from, axis, sign) =>
-  solid.pieces.reduce((far, piece) => max(far, runThrough(piece, from, axis, sign)?.to ?? ZERO), ZERO);
+  runsOf(solid, { from, axis, sign }).reduce((far, { to }) => max(far, to), ZERO);
 
 /** The same along a line, and whether there is more wood beyond: then a cut lies in the way. */
 export function runAt(
@@ -61,11 +62,7 @@ export function runAt(
   axis: AxisIndex,
   sign: 1 | -1,
 ): { readonly depth: Length; readonly interrupted: boolean } {
-  const runs = solid.pieces.flatMap((piece) => {
-    const run = runThrough(piece, from, axis, sign);
-    return run ? [run] : [];
-  });
-  runs.sort((a, b) => compare(a.from, b.from) || compare(a.to, b.to));
+  const runs = runsOf(solid, { from, axis, sign }).toSorted((a, b) => compare(a.from, b.from) || compare(a.to, b.to));
   let reach = ZERO;
   for (const run of runs) {
     if (less(add(reach, tolerance), run.from)) return { depth: reach, interrupted: true };
@@ -74,25 +71,42 @@ export function runAt(
   return { depth: reach, interrupted: false };
 }
 
+interface Ray {
+  readonly from: Point;
+  readonly axis: AxisIndex;
+  readonly sign: 1 | -1;
+}
+
+/** Stretches of a ray. */
+interface Run {
+  readonly from: Length;
+  readonly to: Length;
+}
+
+function runsOf(solid: Solid, ray: Ray): readonly Run[] {
+  const near: Vec = [toNumber(ray.from[0]), toNumber(ray.from[1]), toNumber(ray.from[2])];
+  return solid.pieces.flatMap((piece) => (passes(piece, near, ray) ? [] : (runThrough(piece, near, ray) ?? [])));
+}
+
 /** Whether the ray is sure to miss the piece: seen in doubles, since most pieces are nowhere near. */
-const passes = ({ low, high }: Solid["pieces"][number], from: Point, axis: AxisIndex, sign: 1 | -1): boolean =>
-  ([0, 1, 2] as const).some((i) => {
-    const at = toNumber(from[i]);
-    const before = at < low[i] - NEAR;
-    const beyond = at > high[i] + NEAR;
+const passes = ({ low, high }: Solid["pieces"][number], near: Vec, { axis, sign }: Ray): boolean =>
+  INDICES.some((i) => {
+    const before = near[i] < low[i] - NEAR;
+    const beyond = near[i] > high[i] + NEAR;
     return i === axis ? (sign === 1 ? beyond : before) : before || beyond;
   });
 
 const NEAR = 4 * TOLERANCE;
 
-/** The stretch of the ray that lies inside a convex piece, its skin counted in. */
-function runThrough(piece: Solid["pieces"][number], from: Point, axis: AxisIndex, sign: 1 | -1) {
-  if (passes(piece, from, axis, sign)) return null;
+/** The stretch of the ray that lies inside a convex piece, its skin counted in. `near`: where it begins, in doubles. */
+function runThrough(piece: Solid["pieces"][number], near: Vec, { from, axis, sign }: Ray): Run | null {
   let low = rational(-TOLERANCE);
   let high: Length | null = null;
   for (const { plane } of piece.faces) {
     const coefficients = [plane.A, plane.B, plane.C] as const;
-    // Most faces look along an axis: two of their terms are nothing.
+    // Most faces lie along the ray, and well beside it.
+    if (coefficients[axis] === 0n && height(plane, near) < -NEAR) continue;
+    // Most others look along the axis: two of their terms are nothing.
     const room = coefficients.reduce(
       (left, c, i) => (c === 0n ? left : subtract(left, multiply(rational(c), from[i] as Length))),
       rational(plane.D),
