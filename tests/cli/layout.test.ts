@@ -6,17 +6,17 @@ import { type FakeOptions, fakeWorld } from "./fake-world.ts";
 // biome-ignore lint/suspicious/noControlCharactersInRegex: these are the signs that colour a terminal
 const COLOURS = /\u001b\[[\d;]*m/g;
 const BENCH = readFileSync("examples/boot-bench.yaml", "utf8");
-const CASE = readFileSync("examples/manuals-bookcase.yaml", "utf8");
+const DESK = readFileSync("examples/loan-desk.yaml", "utf8");
 const SHED = readFileSync("examples/workshops/tool-library.yaml", "utf8");
 
 async function run(args: readonly string[], options: FakeOptions = {}) {
-  const world = fakeWorld({ files: { "a/bench.yaml": BENCH, "a/case.yaml": CASE, "shed.yaml": SHED }, ...options });
+  const world = fakeWorld({ files: { "a/bench.yaml": BENCH, "a/desk.yaml": DESK, "shed.yaml": SHED }, ...options });
   const exit = await main(args, world);
   return { exit, out: world.printed(), err: world.told(), files: world.files };
 }
 
 test("layouts, proof and purchases in 80 columns; colour changes no letter", async () => {
-  for (const plan of ["a/bench.yaml", "a/case.yaml"]) {
+  for (const plan of ["a/bench.yaml", "a/desk.yaml"]) {
     const plain = await run(["layout", plan, "--workshop", "shed.yaml"]);
     expect([plain.exit, plain.err]).toEqual([0, ""]);
     const lines = plain.out.split("\n");

@@ -5,7 +5,7 @@ import { join } from "node:path";
 import { beforeEach, expect, test } from "vitest";
 import { program, ROOT } from "./program.ts";
 
-const PLAN = `${ROOT}/examples/boot-bench.yaml`;
+const PLAN = `${ROOT}/examples/old-plans/wall-shelf.yaml`;
 let cwd = "";
 beforeEach(() => {
   cwd = mkdtempSync(join(tmpdir(), "boardwright-"));
@@ -14,9 +14,9 @@ beforeEach(() => {
 test("build writes the plan's PDF into the current folder, and nothing else", () => {
   const { exit, out, err } = program(["build", PLAN], { cwd });
   expect([exit, out]).toEqual([0, ""]);
-  expect(err).toMatch(/Wrote boot-bench\.pdf \(\d+ pages\)\./);
-  expect(readdirSync(cwd)).toEqual(["boot-bench.pdf"]);
-  expect(readFileSync(join(cwd, "boot-bench.pdf"), "latin1")).toMatch(/^%PDF-1\.\d[\s\S]*%%EOF\s*$/);
+  expect(err).toMatch(/Wrote wall-shelf\.pdf \(\d+ pages\)\./);
+  expect(readdirSync(cwd)).toEqual(["wall-shelf.pdf"]);
+  expect(readFileSync(join(cwd, "wall-shelf.pdf"), "latin1")).toMatch(/^%PDF-1\.\d[\s\S]*%%EOF\s*$/);
 });
 
 test("a plan from standard input goes to standard output, the same bytes as through files", () => {
@@ -25,7 +25,7 @@ test("a plan from standard input goes to standard output, the same bytes as thro
   const { stdout, status } = spawnSync(process.execPath, args, { input: readFileSync(PLAN), cwd });
   expect(status).toBe(0);
   expect(stdout.equals(readFileSync(join(cwd, "a.pdf")))).toBe(true);
-  expect(JSON.parse(readFileSync(join(cwd, "a.json"), "utf8")).source.file).toBe("boot-bench.yaml");
+  expect(JSON.parse(readFileSync(join(cwd, "a.json"), "utf8")).source.file).toBe("wall-shelf.yaml");
 });
 
 test("place, time zone, language and the clock of the file change no byte", () => {
@@ -37,28 +37,28 @@ test("place, time zone, language and the clock of the file change no byte", () =
 });
 
 test("a plan with errors leaves the last good PDF alone, exit status 1", () => {
-  const broken = readFileSync(PLAN, "utf8").replace("made of: lumber", "made of: lumbre");
-  writeFileSync(join(cwd, "bench.yaml"), broken);
-  writeFileSync(join(cwd, "bench.pdf"), "last good");
-  const { exit, err } = program(["build", "bench.yaml"], { cwd });
+  const broken = readFileSync(PLAN, "utf8").replace("made of: boards", "made of: bords");
+  writeFileSync(join(cwd, "shelf.yaml"), broken);
+  writeFileSync(join(cwd, "shelf.pdf"), "last good");
+  const { exit, err } = program(["build", "shelf.yaml"], { cwd });
   expect(exit).toBe(1);
-  expect(err).toContain("lumbre");
-  expect(readFileSync(join(cwd, "bench.pdf"), "utf8")).toBe("last good");
-  expect(readdirSync(cwd).sort()).toEqual(["bench.pdf", "bench.yaml"]);
+  expect(err).toContain("bords");
+  expect(readFileSync(join(cwd, "shelf.pdf"), "utf8")).toBe("last good");
+  expect(readdirSync(cwd).sort()).toEqual(["shelf.pdf", "shelf.yaml"]);
 });
 
 test("the plan itself is never written over", () => {
-  writeFileSync(join(cwd, "bench.yaml"), readFileSync(PLAN));
+  writeFileSync(join(cwd, "shelf.yaml"), readFileSync(PLAN));
   for (const args of [
-    ["-o", "bench.yaml"],
-    ["--record", "bench.yaml"],
+    ["-o", "shelf.yaml"],
+    ["--record", "shelf.yaml"],
   ]) {
-    const { exit, err } = program(["build", "bench.yaml", ...args], { cwd });
+    const { exit, err } = program(["build", "shelf.yaml", ...args], { cwd });
     expect(exit).toBe(2);
     expect(err).toContain("is the plan itself");
   }
-  expect(readFileSync(join(cwd, "bench.yaml"))).toEqual(readFileSync(PLAN));
-  expect(readdirSync(cwd)).toEqual(["bench.yaml"]);
+  expect(readFileSync(join(cwd, "shelf.yaml"))).toEqual(readFileSync(PLAN));
+  expect(readdirSync(cwd)).toEqual(["shelf.yaml"]);
 });
 
 test("SOURCE_DATE_EPOCH dates the file, and nonsense in it is wrong use", () => {

@@ -20,6 +20,9 @@ export const EXAMPLES: readonly string[] = ["", "old-plans/"].flatMap((folder) =
 /** Every second one or so, for what is long to run. */
 export const SOME_EXAMPLES = EXAMPLES.filter((name) => name.length % 2 === 1);
 
+/** Of these the plans that are soon solved, for what is asked of each anew. */
+export const SMALL_EXAMPLES: readonly string[] = ["boot-bench", "key-cabinet", "loan-desk"];
+
 export const isOldPlan = (name: string): boolean => name.startsWith("old-plans/");
 
 export const textOf = (name: string): string =>

@@ -1,12 +1,12 @@
 import { readFileSync } from "node:fs";
 import { expect, it } from "vitest";
 import { solve } from "../../src/compile.ts";
-import { auditOf, isOldPlan, SOME_EXAMPLES, textOf } from "./compiled.ts";
+import { auditOf, SMALL_EXAMPLES, textOf } from "./compiled.ts";
 
 const bytes = readFileSync("examples/workshops/tool-library.yaml");
 
 /** With other kerfs, pieces on hand and prices, no promise is broken, and nothing is worse than a piece of advice about bits. */
-it.each(SOME_EXAMPLES.filter((name) => !isOldPlan(name)))("%s in the workshop of the tool library", (name) => {
+it.each(SMALL_EXAMPLES)("%s in the workshop of the tool library", (name) => {
   const text = textOf(name);
   const source = { name: "plan.yaml", bytes: new TextEncoder().encode(text) };
   const { value, findings } = solve(source, { sizes: new Map(), workshop: { name: "workshop.yaml", bytes } });

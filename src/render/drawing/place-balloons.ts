@@ -93,7 +93,9 @@ function bestPlace(
         const struck = plate.linesThrough(grown(box, 1));
         // A circle covers what lies behind it, a name does not; the text has it where it finds no place.
         if (name && struck > 0) continue;
-        const cost = open + 5 * struck + 2.5 * plate.linesAcross(line);
+        const covered = open + 5 * struck;
+        if (best && covered >= best.cost) continue;
+        const cost = covered + 2.5 * plate.linesAcross(line);
         if (!best || cost < best.cost)
           best = { centre, target, box, leader: line, cost, dot: boxAround(target[0], target[1], 4, 4) };
       }

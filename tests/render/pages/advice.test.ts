@@ -22,7 +22,7 @@ function pagesOf(text: string) {
 }
 
 test("every caution, all of the room and every cure stands in the plan", () => {
-  const { build, pages, words } = pagesOf(`${unfinished("index-cabinet")}\nfinish: { with: hard wax oil }\n`);
+  const { build, pages, words } = pagesOf(textOf("index-cabinet"));
   const { cautions, room, cures } = build.advice ?? { cautions: [], room: [], cures: [] };
   for (const { head } of [...cautions, ...room, ...cures]) expect(words).toContain(head);
   expect(words).toContain("Finishing");

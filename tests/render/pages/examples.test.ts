@@ -7,10 +7,15 @@ import { EXAMPLES, solveText, textOf } from "../../examples/compiled.ts";
 import { boxOf, overlaps, textsOf, wordsOf } from "../boxes.ts";
 import { struckThrough } from "../struck.ts";
 
+/** Each on one of them, in turn; on both when PAPERS=all asks for it, which takes twice as long. */
+const PAPERS = ["letter", "a4"] as const;
+const papersOf = (name: string) =>
+  process.env.PAPERS === "all" ? PAPERS : PAPERS.filter((_, i) => i === EXAMPLES.indexOf(name) % PAPERS.length);
+
 describe.each(EXAMPLES)("the pages of %s", (name) => {
   const { build } = solveText(textOf(name));
   if (build === undefined) throw new Error(`${name} does not compile`);
-  const pages = (["letter", "a4"] as const).flatMap((paper) => {
+  const pages = papersOf(name).flatMap((paper) => {
     const { value } = render(build, { paper, date: "2025-03-01", version: "0.0.0" });
     return (value?.pages ?? []).map((page) => ({ page, paper: value?.paper as { width: number; height: number } }));
   });

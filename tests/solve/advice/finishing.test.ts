@@ -39,7 +39,7 @@ test("a row for each surface, with its parts, coats and what it takes", () => {
 });
 
 test("panels, hinges and slides are kept free; a bench has none", () => {
-  const free = (name: string) => (scheduleOf(name, "{ with: shellac }").schedule?.free ?? []).join("; ");
+  const free = (name: string) => (solveText(textOf(name)).build?.finishSchedule?.free ?? []).join("; ");
   expect(free("index-cabinet")).toMatch(/glued.*grooves that panels float in.*cups of hinges.*slides/u);
   expect(free("boot-bench")).not.toMatch(/hinges|slides|float/u);
 });
