@@ -39,23 +39,35 @@ export function fromRings(rings: readonly (readonly V3[])[]): Convex {
     return [{ normal, offset: Math.max(...points.map((p) => dot(p, normal))), ring }];
   });
   const edges = faces.flatMap(({ ring }) => pairs(ring).map(([a, b]) => minus(b, a)));
-  const bound = (of: (...values: number[]) => number): V3 => [
-    of(...points.map((p) => p[0])),
-    of(...points.map((p) => p[1])),
-    of(...points.map((p) => p[2])),
-  ];
   return {
     points,
     faces,
     normals: directions(faces.map((face) => face.normal)),
     edges: directions(edges.filter((e) => dot(e, e) > 1e-12).map(unit)),
-    low: bound(Math.min),
-    high: bound(Math.max),
+    ...boundsOf(points),
   };
 }
 
-export const mapped = (body: Convex, move: (p: V3) => V3): Convex =>
-  fromRings(body.faces.map(({ ring }) => ring.map(move)));
+/** The body after a rigid motion: what is alike in it stays alike. */
+export function mapped(body: Convex, move: (p: V3) => V3): Convex {
+  const origin = move(ZERO);
+  const turn = (v: V3): V3 => minus(move(v), origin);
+  const points = body.points.map(move);
+  const faces = body.faces.map(({ normal, ring }) => {
+    const outward = turn(normal);
+    return { normal: outward, offset: Math.max(...points.map((p) => dot(p, outward))), ring: ring.map(move) };
+  });
+  return { points, faces, normals: body.normals.map(turn), edges: body.edges.map(turn), ...boundsOf(points) };
+}
+
+function boundsOf(points: readonly V3[]): Pick<Convex, "low" | "high"> {
+  const bound = (of: (...values: number[]) => number): V3 => [
+    of(...points.map((p) => p[0])),
+    of(...points.map((p) => p[1])),
+    of(...points.map((p) => p[2])),
+  ];
+  return { low: bound(Math.min), high: bound(Math.max) };
+}
 
 export const boxOf = (low: V3, high: V3): Convex => fromRings(boxRings(low, high));
 

@@ -37,8 +37,10 @@ interface Stretch {
   readonly by: V3;
 }
 
+const STILL = (p: V3): V3 => p;
+
 function stretches(legs: readonly Leg[]): Stretch[] {
-  let pose = (p: V3): V3 => p;
+  let pose = STILL;
   return legs.flatMap((leg) => {
     const start = pose;
     if ("along" in leg) {
@@ -63,14 +65,14 @@ function* way(
 ): Violations {
   const dowels = model.record.fasteners
     .filter((fastener) => fastener.travelsWith !== null)
-    .map((dowel) => {
-      const flat = dowel.solids.length > 0;
-      const peg = flat ? dowel.solids.map(convexOf) : [prism(cylinderOf(dowel))];
+    .flatMap((dowel) => {
       const [leaves, rests] = [moving, staying].map((side) => side.includes(dowel.travelsWith ?? ""));
-      return { dowel, flat, peg, leaves, others: leaves ? staying : rests ? moving : [] };
+      return leaves || rests
+        ? [{ dowel, flat: dowel.solids.length > 0, peg: pegOf(dowel), leaves, others: leaves ? staying : moving }]
+        : [];
     });
   for (const { pose, by } of stretches(outward)) {
-    const moved = (bodies: readonly Convex[]) => bodies.map((body) => mapped(body, pose));
+    const moved = (bodies: readonly Convex[]) => (pose === STILL ? bodies : bodies.map((body) => mapped(body, pose)));
     const solids = new Map(moving.map((part) => [part, moved(model.solid(part))]));
     for (const [part, solid] of solids)
       for (const other of staying)
@@ -88,6 +90,17 @@ function* way(
     }
   }
 }
+
+/** As solids; the same fastener is asked for at each moment. */
+function pegOf(dowel: Fastener): readonly Convex[] {
+  const known = PEGS.get(dowel);
+  if (known) return known;
+  const peg = dowel.solids.length > 0 ? dowel.solids.map(convexOf) : [prism(cylinderOf(dowel))];
+  PEGS.set(dowel, peg);
+  return peg;
+}
+
+const PEGS = new WeakMap<Fastener, readonly Convex[]>();
 
 const isMate = (dowel: Fastener, part: string): boolean => dowel.through.includes(part) || dowel.into === part;
 

@@ -85,16 +85,22 @@ interface Run {
 
 function runsOf(solid: Solid, ray: Ray): readonly Run[] {
   const near: Vec = [toNumber(ray.from[0]), toNumber(ray.from[1]), toNumber(ray.from[2])];
-  return solid.pieces.flatMap((piece) => (passes(piece, near, ray) ? [] : (runThrough(piece, near, ray) ?? [])));
+  const runs: Run[] = [];
+  for (const piece of solid.pieces) {
+    const run = passes(piece, near, ray) ? null : runThrough(piece, near, ray);
+    if (run) runs.push(run);
+  }
+  return runs;
 }
 
 /** Whether the ray is sure to miss the piece: seen in doubles, since most pieces are nowhere near. */
-const passes = ({ low, high }: Solid["pieces"][number], near: Vec, { axis, sign }: Ray): boolean =>
-  INDICES.some((i) => {
-    const before = near[i] < low[i] - NEAR;
-    const beyond = near[i] > high[i] + NEAR;
-    return i === axis ? (sign === 1 ? beyond : before) : before || beyond;
-  });
+function passes({ low, high }: Solid["pieces"][number], near: Vec, { axis, sign }: Ray): boolean {
+  for (const i of INDICES) {
+    if (near[i] < low[i] - NEAR && (i !== axis || sign === -1)) return true;
+    if (near[i] > high[i] + NEAR && (i !== axis || sign === 1)) return true;
+  }
+  return false;
+}
 
 const NEAR = 4 * TOLERANCE;
 

@@ -31,7 +31,9 @@ export function onWood(placed: Row, site: Wood, step: Length, margin: Length = h
   const row = outOfGroove(placed, site, step, max(margin, BESIDE));
   const rooms = row.points.map((point) => depths(point, site));
   const most = rooms.reduce((a, b): Depths => [max(a[0], b[0]), max(a[1], b[1])], [ZERO, ZERO] as Depths);
-  const deep = (at: Point): boolean => depths(at, site).every((depth, i) => !less(depth, half(most[i] as Length)));
+  const least = most.map(half);
+  // Places that are looked at lie in steps along the row, and their sides are places as well.
+  const deep = once((at: Point): boolean => depths(at, site).every((depth, i) => !less(depth, least[i] as Length)));
   // The edge of a cut is as bad as its middle: there has to be wood on both sides.
   const enough = (at: Point): boolean =>
     [negate(margin), ZERO, margin].every((aside) => deep(shift(at, row.along, aside)));
@@ -81,6 +83,16 @@ const depths = (at: Point, { head, hold, axis, sign }: Wood): Depths => [
   min(depthAt(hold.solid, at, axis, sign), PLENTY),
   min(depthAt(head.solid, at, axis, sign > 0 ? -1 : 1), PLENTY),
 ];
+
+function once(of: (at: Point) => boolean): typeof of {
+  const known = new Map<string, boolean>();
+  return (at) => {
+    const key = at.map(({ n, d }) => `${n}/${d}`).join();
+    const found = known.get(key) ?? of(at);
+    known.set(key, found);
+    return found;
+  };
+}
 
 const FARTHEST = 12;
 /** A head reaches this far to either side. */
