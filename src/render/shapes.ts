@@ -56,6 +56,38 @@ export function circle(x: number, y: number, r: number, paint: Paint): Item {
   return { kind: "path", steps, ...paint };
 }
 
+type Place = readonly [number, number];
+
+/** The outline of a slot with round ends, `r` around the line from one middle to the other; these must not be in one place. */
+export function slot([ax, ay]: Place, [bx, by]: Place, r: number, paint: Paint): Item {
+  const long = Math.sqrt((bx - ax) ** 2 + (by - ay) ** 2);
+  const along: Place = [((bx - ax) / long) * r, ((by - ay) / long) * r];
+  const aside: Place = [-along[1], along[0]];
+  const back = (d: Place): Place => [-d[0], -d[1]];
+  const k = 0.5523;
+  /** A quarter around a middle, from one of its sides to the next. */
+  const quarter = (x: number, y: number, from: Place, to: Place): PathStep => ({
+    to: "curve",
+    x1: x + from[0] + k * to[0],
+    y1: y + from[1] + k * to[1],
+    x2: x + to[0] + k * from[0],
+    y2: y + to[1] + k * from[1],
+    x: x + to[0],
+    y: y + to[1],
+  });
+  const steps: PathStep[] = [
+    { to: "move", x: ax + aside[0], y: ay + aside[1] },
+    { to: "line", x: bx + aside[0], y: by + aside[1] },
+    quarter(bx, by, aside, along),
+    quarter(bx, by, along, back(aside)),
+    { to: "line", x: ax - aside[0], y: ay - aside[1] },
+    quarter(ax, ay, back(aside), back(along)),
+    quarter(ax, ay, back(along), aside),
+    { to: "close" },
+  ];
+  return { kind: "path", steps, ...paint };
+}
+
 /** Furniture of the page that says nothing to somebody who listens. */
 export const decoration = (...items: readonly Item[]): Item => ({ kind: "group", role: "decoration", items });
 

@@ -1,6 +1,6 @@
 import { expect, test } from "vitest";
 import type { Item } from "../../src/render/document.ts";
-import { bounds, circle, leaves, line, moved, rectangle } from "../../src/render/shapes.ts";
+import { bounds, circle, leaves, line, moved, rectangle, slot } from "../../src/render/shapes.ts";
 
 const stroke = { width: 1, ink: [0, 0, 0] } as const;
 
@@ -20,6 +20,31 @@ test("four curves make a circle to a thirtieth of a per cent", () => {
     from = step;
   }
   expect(from).toMatchObject({ x: 110, y: 20 });
+});
+
+test("a slot keeps a radius from the line between its middles, whichever way it runs", () => {
+  for (const [a, b] of [
+    [
+      [0, 0],
+      [30, 40],
+    ],
+    [
+      [5, 5],
+      [-25, 5],
+    ],
+  ] as const) {
+    const item = slot(a, b, 10, { stroke });
+    if (item.kind !== "path") throw new Error("no path");
+    const ends = item.steps.flatMap((step) => ("x" in step ? [[step.x, step.y] as const] : []));
+    const [dx, dy, long] = [b[0] - a[0], b[1] - a[1], Math.hypot(b[0] - a[0], b[1] - a[1])];
+    for (const [x, y] of ends) {
+      const along = Math.min(1, Math.max(0, ((x - a[0]) * dx + (y - a[1]) * dy) / long ** 2));
+      expect(Math.hypot(x - a[0] - along * dx, y - a[1] - along * dy)).toBeCloseTo(10, 9);
+    }
+    // Its two ends lie a radius beyond the middles.
+    expect(Math.max(...ends.map(([x, y]) => ((x - a[0]) * dx + (y - a[1]) * dy) / long))).toBeCloseTo(long + 10, 9);
+    expect(Math.min(...ends.map(([x, y]) => ((x - a[0]) * dx + (y - a[1]) * dy) / long))).toBeCloseTo(-10, 9);
+  }
 });
 
 test("what is moved keeps its shape and goes with its group, links and places", () => {

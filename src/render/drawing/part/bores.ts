@@ -9,7 +9,7 @@ import type { Hole } from "../../../solve/design.ts";
 import { toNumber } from "../../../units/index.ts";
 import type { Item, Stroke } from "../../document.ts";
 import { BLACK } from "../../palette.ts";
-import { circle } from "../../shapes.ts";
+import { circle, slot } from "../../shapes.ts";
 import type { Pen, Spot } from "../drawing.ts";
 import { toVec } from "../feature-box.ts";
 import { ahead, centred, strokes } from "../ink.ts";
@@ -93,7 +93,7 @@ export function drawBores(bores: readonly Bore[], { spot, towards, scale }: Show
         const lines = cross(mouth, reach);
         for (const line of lines) plate.addLine(line);
         return [
-          ...hole.stages.flatMap((stage) => round(hole, stage, spot, scale, look)),
+          ...hole.stages.map((stage) => round(hole, stage, spot, scale, look)),
           ...strokes(lines, look.dash ? { ...NARROW, dash: look.dash } : NARROW),
         ];
       }
@@ -106,25 +106,15 @@ export function drawBores(bores: readonly Bore[], { spot, towards, scale }: Show
 
 type Stage = Hole["stages"][number];
 
-/** A circle; what is drawn out along a slot is two half circles and two lines. */
-function round(hole: Hole, { diameter }: Stage, spot: Shown["spot"], scale: number, look: Stroke): readonly Item[] {
+/** A circle, or a slot with round ends. */
+function round(hole: Hole, { diameter }: Stage, spot: Shown["spot"], scale: number, stroke: Stroke): Item {
   const r = (toNumber(diameter) * scale) / 2;
   const at: Vec = [toNumber(hole.at[0]), toNumber(hole.at[1]), toNumber(hole.at[2])];
   const last = diameter === hole.stages.at(-1)?.diameter;
-  if (!hole.slot || !last) return [circle(...spot(at), r, { stroke: look })];
-  const half = (toNumber(hole.slot.length) - toNumber(diameter)) / 2;
+  const half = hole.slot && last ? (toNumber(hole.slot.length) - toNumber(diameter)) / 2 : 0;
+  if (!hole.slot || half <= 0) return circle(...spot(at), r, { stroke });
   const { along } = hole.slot;
-  const [a, b] = [half, -half].map((by) => spot([at[0] + along[0] * by, at[1] + along[1] * by, at[2] + along[2] * by]));
-  if (!a || !b) return [];
-  const level = Math.abs(a[1] - b[1]) < Math.abs(a[0] - b[0]);
-  const lines = [-r, r].map((by): Segment => {
-    const [dx, dy] = level ? [0, by] : [by, 0];
-    return [
-      [a[0] + dx, a[1] + dy],
-      [b[0] + dx, b[1] + dy],
-    ];
-  });
-  return [circle(...a, r, { stroke: look }), circle(...b, r, { stroke: look }), ...strokes(lines, look)];
+  return slot(spot(plus(at, times(along, half))), spot(plus(at, times(along, -half))), r, { stroke });
 }
 
 const cross = ([x, y]: Spot, reach: number): readonly Segment[] => [

@@ -2,7 +2,7 @@
 import { equal, type Length, toNumber } from "../../../units/index.ts";
 import type { Item } from "../../document.ts";
 import { BLACK, TINT } from "../../palette.ts";
-import { circle, polygon } from "../../shapes.ts";
+import { circle, polygon, slot } from "../../shapes.ts";
 import type { Pen, Spot } from "../drawing.ts";
 import { strokes } from "../ink.ts";
 import { drawLines, type Line, reachOf, type SetLine, setLines } from "../part/ladder-lines.ts";
@@ -149,8 +149,8 @@ export function drawSetOut(set: SetOut, { points: k }: Scale, pen: Pen): Panel {
   };
 }
 
-/** A circle with a cross through its middle; a slot is two half circles drawn whole, and two lines. */
-function drawHole({ diameter, slot }: Hole, [x, y]: Spot, k: number): readonly Item[] {
+/** A circle with a cross through its middle; a slot has round ends. */
+function drawHole({ diameter, slot: drawnOut }: Hole, [x, y]: Spot, k: number): readonly Item[] {
   const r = (toNumber(diameter) * k) / 2;
   const reach = Math.max(r, 1) + 2.5;
   const cross: readonly Segment[] = [
@@ -164,18 +164,8 @@ function drawHole({ diameter, slot }: Hole, [x, y]: Spot, k: number): readonly I
     ],
   ];
   const look = { stroke: { ...OUTLINE, width: 0.6 } };
-  if (!slot) return [circle(x, y, r, look), ...strokes(cross, NARROW)];
-  const half = ((toNumber(slot[1]) - toNumber(diameter)) * k) / 2;
-  const [dx, dy] = slot[0] === "x" ? [half, 0] : [0, half];
-  const [ox, oy] = slot[0] === "x" ? [0, r] : [r, 0];
-  const sides = [1, -1].map(
-    (s): Segment => [
-      [x - dx + s * ox, y - dy + s * oy],
-      [x + dx + s * ox, y + dy + s * oy],
-    ],
-  );
-  return [
-    ...[circle(x - dx, y - dy, r, look), circle(x + dx, y + dy, r, look)],
-    ...[...strokes(sides, look.stroke), ...strokes(cross, NARROW)],
-  ];
+  const half = drawnOut ? ((toNumber(drawnOut[1]) - toNumber(diameter)) * k) / 2 : 0;
+  const [dx, dy] = drawnOut?.[0] === "x" ? [half, 0] : [0, half];
+  const rim = half > 0 ? slot([x - dx, y - dy], [x + dx, y + dy], r, look) : circle(x, y, r, look);
+  return [rim, ...strokes(cross, NARROW)];
 }
