@@ -4,6 +4,7 @@ import type { Fitting, Hardware } from "../../design.ts";
 import { hangsOn } from "../order/links.ts";
 import { boredThrough } from "./bored-through.ts";
 import { called, listed, pluralOf, type StepDraft, series, type Work } from "./draft.ts";
+import { goesInLast } from "./finishing/in-its-room.ts";
 import { step } from "./making-step.ts";
 import { groupedBy, ownKey } from "./wishes/own-key.ts";
 import { fittedWords } from "./words/fitted.ts";
@@ -42,6 +43,10 @@ export function hardwareSteps(work: Work, which: (fitting: Fitting) => boolean):
     });
 }
 
+/** What goes under the piece, and what ties it to the wall: whatever hangs or runs in it goes in after that. */
+export const isForEmpty = (fitting: Fitting): boolean =>
+  fittedWords(kindOf(fitting)).under === true || kindOf(fitting) === "wall strap";
+
 const kindOf = ({ hardware }: Fitting): string => hardware[0]?.item.kind ?? "";
 
 function kindStep(kind: string, own: readonly Fitting[], work: Work): StepDraft {
@@ -55,7 +60,7 @@ function kindStep(kind: string, own: readonly Fitting[], work: Work): StepDraft 
     "fit",
     words.title?.(listed(work, carriers)) ?? `Fit the ${own.length === 1 ? kind : pluralOf(kind)}`,
     [
-      ...(words.before ? [words.before(work)] : []),
+      ...(words.before ? words.before(work) : []),
       ...labels.map(
         (label) =>
           `${afterFinish ? "Now that the finish is hard, take" : "Take"} ${counted(kind, label, own.filter(({ hardware: [first] }) => first?.item.label === label).length)}.`,
@@ -75,12 +80,12 @@ function kindStep(kind: string, own: readonly Fitting[], work: Work): StepDraft 
               work.design.parts.map(({ id }) => id),
             )
           : []),
-        ...(words.cautions ?? []),
+        ...(typeof words.cautions === "function" ? words.cautions(work) : (words.cautions ?? [])),
       ],
       ...(words.under && { up: [0, 0, -1] as const }),
       ...(words.inTheRoom && { inTheRoom: true }),
       // What is new is the hardware.
-      ...{ fresh: [], present: [...carriers, ...around(work, carriers)], of: carriers },
+      ...{ fresh: [], present: [...carriers, ...around(work, carriers, isForEmpty(own[0] as Fitting))], of: carriers },
     },
   );
 }
@@ -98,14 +103,16 @@ function boredInPlace(hardware: readonly Hardware[], work: Work): readonly Actio
   }));
 }
 
-/** The rest of the piece, or of what was taken off it; of a cleat on the wall nothing, since the piece comes later. */
-function around({ design, plan }: Work, carriers: readonly string[]): readonly string[] {
+/** The rest of the piece, `empty` or not, or of what was taken off it; of a cleat on the wall nothing, since the piece comes later. */
+function around(work: Work, carriers: readonly string[], empty: boolean): readonly string[] {
+  const { design, plan } = work;
   const onWall = new Set(design.joints.filter(hangsOn).map(({ parts: [, cleat] }) => cleat));
   if (carriers.every((id) => onWall.has(id))) return [];
   const bodies = plan.removable.filter(({ parts }) => carriers.some((id) => parts.includes(id)));
   const apart = bodies.flatMap(({ parts }) => parts);
   const off = carriers.every((id) => apart.includes(id));
-  return (off ? apart : design.parts.map(({ id }) => id)).filter((id) => !carriers.includes(id));
+  const later = empty ? goesInLast(work) : new Set<string>();
+  return (off ? apart : design.parts.map(({ id }) => id)).filter((id) => !carriers.includes(id) && !later.has(id));
 }
 
 /** More of them are found by their holes, not by measures. */

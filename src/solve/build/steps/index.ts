@@ -7,10 +7,11 @@ import { type CutAfter, cutAfter } from "./cut-after.ts";
 import { daysOf } from "./days.ts";
 import { inOneList, type StepDraft, stepToken, type Work } from "./draft.ts";
 import { earlySteps, lastCoats, sandingSteps } from "./finishing/coats.ts";
+import { goesInLast } from "./finishing/in-its-room.ts";
 import { againSteps, takingOffSteps } from "./finishing/taking-off.ts";
 import { fittingSteps, flushSteps, type Made } from "./fitting.ts";
 import { boardSteps, flatteningSteps, gluingUpSteps } from "./gluing-up.ts";
-import { hardwareSteps } from "./hardware.ts";
+import { hardwareSteps, isForEmpty } from "./hardware.ts";
 import { inHandStep } from "./in-hand.ts";
 import { inOrder, type Timed } from "./in-order.ts";
 import { jigSteps } from "./jigs.ts";
@@ -111,17 +112,25 @@ function makingSteps(work: Work): readonly StepDraft[] {
   ];
 }
 
-/** What moves comes off, everything is finished apart, and goes on again; grips are on before it does. */
+/**
+ * What moves comes off, everything is finished apart, and goes on again; grips are on before it does. What is put on under the piece
+ * and what ties it to the wall come before.
+ */
 function finishingSteps(work: Work, finished: ReadonlySet<string>): readonly StepDraft[] {
   const off = new Set(work.plan.removable.flatMap(({ parts }) => parts));
   const isOff = ({ hardware }: Fitting): boolean => hardware.every(({ carriedBy }) => off.has(carriedBy));
+  // Turned over or pulled from the wall a piece is empty.
+  const empty = goesInLast(work).size > 0 ? isForEmpty : () => false;
+  const again = againSteps(work);
   return [
     ...takingOffSteps(work),
     ...lastCoats(work, finished),
     ...sandingSteps(work, finished),
     ...hardwareSteps(work, isOff),
-    ...againSteps(work),
-    ...hardwareSteps(work, (fitting) => !isOff(fitting)),
+    ...again.fast,
+    ...hardwareSteps(work, (fitting) => !isOff(fitting) && empty(fitting)),
+    ...again.rest,
+    ...hardwareSteps(work, (fitting) => !isOff(fitting) && !empty(fitting)),
   ];
 }
 

@@ -30,7 +30,7 @@ export function precedence(
     // Templates are cut from what the layouts leave over.
     (i, j) =>
       drafts[j]?.unit === JIGS && madeOf(work, drafts[i]).some((stock) => work.jigs.some(({ from }) => from === stock)),
-    (_, j) => drafts[j]?.inTheRoom === true,
+    (i, j) => drafts[j]?.inTheRoom === true || drafts[i]?.inTheRoom === true,
   ];
   return drafts.flatMap((_, next) =>
     drafts

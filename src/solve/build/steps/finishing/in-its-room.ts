@@ -13,8 +13,22 @@ export const carriedOf = (work: Work): readonly string[] => {
     .reduce((so, one) => (mass(one) > mass(so) ? one : so), []);
 };
 
+const tied = ({ plan }: Work): boolean => plan.hardware.some(({ item }) => item.kind === "wall strap");
+
+/** What hangs or runs and came off for finishing: it goes in last. */
+export function goesInLast({ design, plan }: Work): ReadonlySet<string> {
+  const moving = new Set(
+    design.joints.flatMap(({ id, kind }) => (kind === "hinged" || kind === "running" ? [id] : [])),
+  );
+  return new Set(plan.removable.flatMap(({ parts, joints }) => (joints.some((id) => moving.has(id)) ? parts : [])));
+}
+
+/** Before what hangs and runs goes in for good: of a piece that is tied to the wall, before that is done. */
+export const beforeItGoesIn = (work: Work): readonly string[] => (tied(work) ? [] : inItsRoom(work));
+export const beforeItIsTied = (work: Work): readonly string[] => (goesInLast(work).size > 0 ? inItsRoom(work) : []);
+
 /** Before what hangs and runs goes in for good. What is hung on a wall is set when it hangs there. */
-export function inItsRoom(work: Work): readonly string[] {
+function inItsRoom(work: Work): readonly string[] {
   if (onWall(work)) return [];
   const kg = carriedOf(work).reduce((so, id) => so + work.mass(id), 0);
   const two = takesTwo(kg) ? ": two people carry it" : "";

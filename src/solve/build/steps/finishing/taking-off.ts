@@ -12,7 +12,7 @@ import { groupedBy } from "../wishes/own-key.ts";
 import { bodyKind, bodyWords, theBody } from "../words/bodies.ts";
 import { gripOf, pulledByScrew } from "../words/fronts.ts";
 import { liftCaution } from "../words/lifting.ts";
-import { carriedOf, inItsRoom } from "./in-its-room.ts";
+import { beforeItGoesIn, carriedOf, goesInLast } from "./in-its-room.ts";
 import { staysOn } from "./staying.ts";
 
 /** Minutes for each body (common practice, no source): to take it off, to put it on again. */
@@ -60,37 +60,46 @@ export function takingOffSteps(work: Work): readonly StepDraft[] {
 }
 
 /** What is only fastened free to move comes before what hangs and runs: that is in its way. */
-export function againSteps(work: Work): readonly StepDraft[] {
+export function againSteps(work: Work): { readonly fast: readonly StepDraft[]; readonly rest: readonly StepDraft[] } {
   const bodies = work.plan.removable.toReversed();
   const first = bodies.findIndex((body) => !slides(work, body));
   const fast = first < 0 ? bodies : bodies.slice(0, first);
   const rest = first < 0 ? [] : bodies.slice(first);
-  return [fast, rest].flatMap((own) => (own.length === 0 ? [] : [againStep(work, own, own === fast)]));
+  return {
+    fast: fast.length === 0 ? [] : [againStep(work, fast, true)],
+    rest: rest.length === 0 ? [] : [againStep(work, rest, false)],
+  };
 }
 
 function againStep(work: Work, bodies: readonly Removable[], fast: boolean): StepDraft {
   const names = namesOf(work, bodies);
   const hung = hardwareOf(work, bodies).length > 0;
-  const moves = bodies.some((body) => movesIn(work, body));
+  const last = goesInLast(work);
+  const moves = bodies.some(({ parts }) => parts.some((id) => last.has(id)));
+  const set = moves ? beforeItGoesIn(work) : [];
+  const runs = bodies.filter((body) => runsIn(work, body)).length > 1;
   const stay = stayingOf(work, bodies).length > 0;
   const one = bodies.length === 1;
   return step(
     "fit",
     `Put ${inTitle(work, bodies, names)} on again`,
     [
-      ...(moves ? inItsRoom(work) : []),
+      ...set,
       downAgain(bodies)
         ? `When the finish is hard, lay ${names} in ${one ? "its place" : "their places"} from above, and drive the screws from below, each by its hole.`
         : `When the finish is hard, put ${names} back ${fast ? `the way ${one ? "it" : "they"} went on the first time` : `where ${one ? "it was" : "each was"}`}${hung ? ", with the same hardware in the same holes" : stay ? ": slide the halves into each other until they click" : ""}.`,
       ...(hung ? ["Turn the screws backwards until they drop into their old threads, then drive them by hand."] : []),
       ...slidingTexts(work, bodies),
-      ...(moves ? ["Open and shut everything once more."] : []),
+      ...(runs
+        ? ["Put in one drawer after another, and shut each before the next: several open at once tip a piece over."]
+        : []),
+      ...(moves ? [`Open and shut everything once more${runs ? ", one after another" : ""}.`] : []),
     ],
     bodies.flatMap((body) => [...addActions(body), ...fitActions(hardwareOf(work, [body]))]),
     {
       ...{ unit: PUT_ON_AGAIN, bench: bodies.length * MINUTES.on },
       ...shown(work, bodies),
-      cautions: liftCaution(work, moves && inItsRoom(work).length > 0 ? carriedOf(work) : heaviest(work, bodies)),
+      cautions: liftCaution(work, set.length > 0 ? carriedOf(work) : heaviest(work, bodies)),
     },
   );
 }
@@ -105,8 +114,8 @@ const downAgain = (bodies: readonly Removable[]): boolean =>
 const slides = ({ design }: Work, { joints }: Removable): boolean =>
   joints.every((id) => design.joints.find((joint) => joint.id === id)?.kind === "sliding");
 
-const movesIn = ({ design }: Work, { joints }: Removable): boolean =>
-  joints.some((id) => design.joints.some((joint) => joint.id === id && ["hinged", "running"].includes(joint.kind)));
+const runsIn = ({ design }: Work, { joints }: Removable): boolean =>
+  joints.some((id) => design.joints.some((joint) => joint.id === id && joint.kind === "running"));
 
 /** What is screwed on free to move stays free. */
 function slidingTexts(work: Work, bodies: readonly Removable[]): readonly string[] {

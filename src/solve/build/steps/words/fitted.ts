@@ -3,20 +3,22 @@
 import type { Units } from "../../../../parse/draft.ts";
 import { inches, type Length, millimetres } from "../../../../units/length.ts";
 import { max, subtract } from "../../../../units/rational.ts";
+import { takesTwo } from "../../cut-list/weight.ts";
 import { FIRST, numberWord, type Work, withArticle } from "../draft.ts";
-import { whenItHangs } from "../finishing/in-its-room.ts";
+import { beforeItIsTied, carriedOf, goesInLast, whenItHangs } from "../finishing/in-its-room.ts";
+import { liftCaution } from "./lifting.ts";
 
 /** Of the screw that goes into a stud. Common practice, no source. */
 export const studPilot = (units: Units): Length => (units === "inch" ? inches(1, 8) : millimetres(3));
 
 interface Words {
   /** Before it is fixed to anything: told first. */
-  readonly before?: (work: Work) => string;
+  readonly before?: (work: Work) => readonly string[];
   /** After the sentences that say where each goes. */
   readonly after?: string | ((work: Work) => string);
   /** Of the step, from what it is put on. */
   readonly title?: (on: string) => string;
-  readonly cautions?: readonly string[];
+  readonly cautions?: readonly string[] | ((work: Work) => readonly string[]);
   /** It goes under the piece, which is turned over. */
   readonly under?: true;
   /** It is done where the piece will stand. */
@@ -73,13 +75,18 @@ const WORDS: ReadonlyMap<string, Words> = new Map<string, Words>([
       inTheRoom: true,
       before: (work) => {
         const near = work.design.units === "inch" ? "4 in" : "100 mm";
-        return `${FIRST}mark on the wall where the piece will stand, and find and mark the studs behind it. Where one is within ${near} of a bracket's place, that bracket goes there. Where none is, move the bracket along the piece to the next stud, at the same height, and bore ${boresOf(work, "wall strap")} for it there.`;
+        return [
+          ...beforeItIsTied(work),
+          `${FIRST}mark on the wall where the piece will stand, and find and mark the studs behind it. Where one is within ${near} of the place of a bracket on the piece, the wall's bracket goes on that stud, and the strap may slant. Where none is, move the piece's bracket along to the next stud, at the same height, and bore ${boresOf(work, "wall strap")} for it there.`,
+        ];
       },
-      after: ({ design, drill }) => {
+      after: (work) => {
+        const { design, drill } = work;
         const pilot = withArticle(drill(studPilot(design.units)));
-        return `A strap has two brackets: this one, and one for the wall. Pull the piece an arm's length from the wall, bore ${pilot} pilot hole into the middle of each stud, as deep as the wall screw is long, and screw on the bracket for the wall with the wall screw, no lower than the one on the piece; where a baseboard holds the piece off the wall, on a block as thick as that. Thread each strap loosely through both brackets while you reach them, its end led out a hand's breadth past the nearer side or over the top: behind the piece no hand goes in. Push the piece home, lay under its feet again what made it stand level, pull the straps tight by these ends, and try: the top must not come forward by more than a finger's breadth. A strap without an end to pull is closed before, as short as lets the piece come home. In masonry take the plug and screw that their maker sells for such a wall and such a pull. Plaster or board alone holds nothing.`;
+        const pull = takesTwo(standingMass(work)) ? "With a second person pull" : "Pull";
+        return `A strap has two brackets: this one, and one for the wall. ${pull} the piece an arm's length from the wall, bore ${pilot} pilot hole into the middle of each stud, as deep as the wall screw is long, and screw on the bracket for the wall with the wall screw, no lower than the one on the piece; where a baseboard holds the piece off the wall, on a block as thick as that. Thread each strap loosely through both brackets while you reach them, its end led out a hand's breadth past the nearer side or over the top: behind the piece no hand goes in. Push the piece home, lay under its feet again what made it stand level, pull the straps tight by these ends, and try: the top must not come forward by more than a finger's breadth. A strap without an end to pull is closed before, as short as lets the piece come home. In masonry take the plug and screw that their maker sells for such a wall and such a pull. Plaster or board alone holds nothing.`;
       },
-      cautions: [TIPS],
+      cautions: (work) => [TIPS, ...(beforeItIsTied(work).length > 0 ? liftCaution(work, carriedOf(work)) : [])],
     },
   ],
   [
@@ -105,6 +112,12 @@ const WORDS: ReadonlyMap<string, Words> = new Map<string, Words>([
     },
   ],
 ]);
+
+/** kg of what stands there when it is tied. */
+function standingMass(work: Work): number {
+  const later = goesInLast(work);
+  return work.design.parts.reduce((so, { id }) => so + (later.has(id) ? 0 : work.mass(id)), 0);
+}
 
 const screwsOf = ({ plan }: Work): number =>
   plan.hardware.filter(({ item, halfOf }) => item.kind === "wall screw" && !halfOf).length;
