@@ -18,10 +18,12 @@ export function timePage({ build, frame }: Plan): Section | null {
   const { bench, hoursADay, days } = build.timeline;
   if (days.length === 0) return null;
   const range = (first: number, last: number): string => (first === last ? `${first}` : `${first}–${last}`);
-  const rows = days.map(({ first, last, steps, bench: work, dries }) => [
+  // Each as what is done by then, less what was before: so they add up.
+  const upTo = (day: number): number => quarters(days.slice(0, day).reduce((so, each) => so + each.bench, 0));
+  const rows = days.map(({ first, last, steps, dries }, day) => [
     range(first, last),
     steps ? range(...steps) : "–",
-    steps ? about(work) : "–",
+    steps ? about(upTo(day + 1) - upTo(day)) : "–",
     capital(dries.join(", ")),
   ]);
   return {
@@ -48,4 +50,5 @@ export const inDays = (days: Timeline["days"]): string => {
 };
 
 /** To the quarter of an hour. */
-const about = (minutes: number): string => duration(Math.max(15, 15 * Math.round(minutes / 15)));
+const quarters = (minutes: number): number => 15 * Math.round(minutes / 15);
+const about = (minutes: number): string => duration(Math.max(15, quarters(minutes)));

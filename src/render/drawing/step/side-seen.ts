@@ -10,6 +10,7 @@ export function sideSeen({ towards, name }: View, ceiling: Vec): string | null {
   if (z > 0) return below || towards[1] > 0 ? `Seen from ${name}` : null;
   const from = below ? ", seen from below" : "";
   if (z < 0) return `Upside down${from}`;
-  const side = x !== 0 ? (x < 0 ? "left side" : "right side") : y < 0 ? "front" : "back";
-  return `Its ${side} up${from}`;
+  // The side that is up lies across from the one that it lies on.
+  const under = x !== 0 ? (x < 0 ? "right side" : "left side") : y < 0 ? "back" : "front";
+  return `Lying on its ${under}${from}`;
 }

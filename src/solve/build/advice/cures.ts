@@ -70,7 +70,7 @@ const CURES: readonly Cure[] = [
   },
   {
     head: "A drawer front stands crooked.",
-    text: "Loosen its screws from inside, set it again with shims of the gap’s thickness all round, tighten two screws, look, and then the others. Once it is right, one more screw in a fresh hole keeps it there.",
+    text: "Take its screws out from inside, plug their holes in the front with glued slivers or dowels, set it again with shims of the gap’s thickness all round, hold it with tape or a clamp, and bore and screw it anew.",
     when: ({ build }) => build.joints.some(({ setWith }) => setWith !== undefined),
   },
   {

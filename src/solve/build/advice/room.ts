@@ -109,7 +109,11 @@ function afterWinter({ build, doors, drawers, solid, floats, has }: Traits): str
   const of = (what: RegExp): boolean => build.fasteners.some(({ kind }) => what.test(kind));
   const turned = [...(of(/screw/u) ? ["screw"] : []), ...(of(/bolt/u) ? ["bolt"] : [])].join(" and ");
   const told = [
-    ...(turned !== "" ? [`turn every ${turned} that can be reached a little tighter, by hand`] : []),
+    ...(turned !== ""
+      ? [
+          `turn every ${turned} that can be reached a little tighter, by hand${kinds.has("sliding") ? ", but not those on which something slides" : ""}`,
+        ]
+      : []),
     ...(kinds.has("sliding")
       ? ["look that the top still slides on what holds it, and has not been glued or jammed"]
       : []),

@@ -123,14 +123,16 @@ function places(fittings: readonly Fitting[], work: Work): readonly string[] {
   const key = ({ part, face }: Fitting): string => `${part} ${face}`;
   const told = [...new Set(fittings.map(key))].map((each) => {
     const own = fittings.filter((fitting) => key(fitting) === each);
-    const [{ part: id, face, hardware }] = own as [Fitting];
+    const [{ part: id, face }] = own as [Fitting];
     const side = `the ${face} ${sideWord(work.part(id), faceAxis(face))}`;
     const bored = own.some(({ holes }) => holes.some(({ atBench }) => atBench));
     const many = bored && own.length > MOST;
     const where = many ? "" : whereWords([...new Set(own.map((fitting) => placeOf(fitting, work)))]);
     const holes = bored ? `, in the holes bored for ${own.length === 1 ? "it" : "them"}` : "";
-    const other = hardware.find(({ carriedBy }) => carriedBy !== id);
-    const half = other ? `; its other half goes to ${listed(work, [other.carriedBy])}` : "";
+    const others = own.flatMap((each) => each.hardware.filter(({ carriedBy }) => carriedBy !== id));
+    const mates = listed(work, [...new Set(others.map(({ carriedBy }) => carriedBy))]);
+    const halves = own.length === 1 ? "its other half goes" : "their other halves go";
+    const half = others.length > 0 ? `; ${halves} to ${mates}` : "";
     return {
       id,
       before: `to ${side} of`,

@@ -35,7 +35,7 @@ export function likeBefore(
     const head = `${isSame(like) ? "Do as in" : "As"} step ${place + 1}${instead(like, names)}`;
     return {
       ...draft,
-      text: [own.length > 0 ? `${head}, but for this:` : `${head}.`, ...own],
+      text: [`${head}.${own.length > 0 ? " For these parts:" : ""}`, ...own],
       reminders: draft.reminders.filter((text) => !before.reminders.includes(text)),
     };
   });

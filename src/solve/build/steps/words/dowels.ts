@@ -47,7 +47,7 @@ function fenceTexts(work: Work, part: Part, holes: readonly Hole[], matings: rea
   const sides = [...new Set(beside.map(({ direction }) => sideOf(part, direction)))];
   const one = beside.every((hole) => equal(distance(hole), distance(first)));
   return [
-    `For the dowel holes in the ${series(sides)} lay the dowelling jig against the ${face} face${one ? `, ${work.place(distance(first))} from it to the middle of the holes` : ""}. Mark that face, and work from no other.`,
+    `For the dowel holes in the ${series(sides)} lay the dowelling jig against the ${face} face${one ? `, ${work.place(distance(first))} from it to the middle of the holes` : ""}. Mark that face, and work from no other. The bit passes the bushing of the jig first: set its stop for the depth that is told and the height of the bushing.`,
   ];
 }
 
@@ -83,7 +83,7 @@ function markTexts(work: Work, matings: readonly Mating[]): readonly string[] {
     `Mark the dowel holes from ${series(from)}: put dowel centres into ${whose} holes${some ? " (those that come to lie on it)" : ""}, lay ${matings.length === 1 ? "it" : "each"} in place, held square by a block that is clamped beside it, and press.`,
     ...places,
     ...(places.some((place) => place.includes(" flush ")) ? [ON_BENCH] : []),
-    "Bore where the points have pricked, the drill guided square; the measures that follow, and those in the drawing, are for checking.",
+    "Bore where the points have pricked, the drill guided square, the height of its guide added to the stop. The places in the drawing are for checking; what is said of bits and depths holds.",
   ];
 }
 

@@ -105,7 +105,7 @@ const shiftTexts = ({ plan }: Work): { readonly shift: string; readonly keep: st
     ? {
         shift:
           "loosen the screws of its slides and shift these in their slots, or, where they have none, in new holes beside the old ones,",
-        keep: " Then move a screw of each half from its slot to a round hole: nothing may shift it any more.",
+        keep: " Then bore a pilot hole under a round hole of each half, and move a screw from its slot to it: nothing may shift it any more.",
       }
     : { shift: "shift what the drawer runs on", keep: "" };
 
