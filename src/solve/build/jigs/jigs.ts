@@ -67,26 +67,26 @@ function templates(design: Design, holes: readonly Hole[]): readonly JigDraft[] 
 }
 
 /** Which edges are the nearer ones; a hole in the middle has none. */
-function cornerOf(fitting: Fitting, { id, body }: Part): string {
+function cornerOf(fitting: Fitting, { id, blank }: Part): string {
   const own = fitting.holes.filter(({ part }) => part === id);
   return otherAxes(faceAxis(fitting.face))
     .map((axis) => {
-      const low = own.map(({ at }) => subtract(at[axis], body.low[axis])).reduce(min);
-      const high = own.map(({ at }) => subtract(body.high[axis], at[axis])).reduce(min);
+      const low = own.map(({ at }) => subtract(at[axis], blank.low[axis])).reduce(min);
+      const high = own.map(({ at }) => subtract(blank.high[axis], at[axis])).reduce(min);
       return Math.sign(compare(low, high));
     })
     .join();
 }
 
 /** From the nearer edges of the part, so that handed doors share one template, turned over. */
-function templateFor(fitting: Fitting, { id, body }: Part, even: Length): Omit<JigDraft, "uses"> {
+function templateFor(fitting: Fitting, { id, blank }: Part, even: Length): Omit<JigDraft, "uses"> {
   const [a, b] = otherAxes(faceAxis(fitting.face));
   const own = fitting.holes.filter(({ part }) => part === id);
   const fromEdge = (axis: typeof a): ((hole: Hole) => Length) => {
-    const low = own.map(({ at }) => subtract(at[axis], body.low[axis])).reduce(min);
-    const high = own.map(({ at }) => subtract(body.high[axis], at[axis])).reduce(min);
+    const low = own.map(({ at }) => subtract(at[axis], blank.low[axis])).reduce(min);
+    const high = own.map(({ at }) => subtract(blank.high[axis], at[axis])).reduce(min);
     return ({ at }) =>
-      compare(low, high) <= 0 ? subtract(at[axis], body.low[axis]) : subtract(body.high[axis], at[axis]);
+      compare(low, high) <= 0 ? subtract(at[axis], blank.low[axis]) : subtract(blank.high[axis], at[axis]);
   };
   const [x, y] = [fromEdge(a), fromEdge(b)];
   const holes = own.map((hole) => ({ x: x(hole), y: y(hole), diameter: hole.stages[0]?.diameter ?? ZERO }));

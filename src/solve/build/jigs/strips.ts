@@ -83,8 +83,8 @@ function slideRows(part: Part, own: readonly Numbered[]): readonly Row[] {
   });
 }
 
-const distance = ({ body }: Part, axis: AxisIndex, high: boolean, { at }: Hole): Length =>
-  high ? subtract(body.high[axis], at[axis]) : subtract(at[axis], body.low[axis]);
+const distance = ({ blank }: Part, axis: AxisIndex, high: boolean, { at }: Hole): Length =>
+  high ? subtract(blank.high[axis], at[axis]) : subtract(at[axis], blank.low[axis]);
 
 /** Along the middle of the strip, from its end. */
 function stripFor({ what, part, axis, fromHigh, holes }: Row, { wide, beyond, even }: (typeof SIZE)["inch"]): JigDraft {

@@ -58,7 +58,7 @@ function measured(
   mark: string,
 ): { readonly side: Side; readonly at: (hole: Hole) => Length } {
   const from = (high: boolean) => (hole: Hole) =>
-    high ? subtract(part.body.high[axis], hole.at[axis]) : subtract(hole.at[axis], part.body.low[axis]);
+    high ? subtract(part.blank.high[axis], hole.at[axis]) : subtract(hole.at[axis], part.blank.low[axis]);
   const widest = holes.map(wide).reduce(max);
   const deciding = holes.filter((hole) => equal(wide(hole), widest));
   const [low, high] = [from(false), from(true)].map((of) => deciding.map(of).reduce(min)) as [Length, Length];

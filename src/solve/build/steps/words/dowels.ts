@@ -8,7 +8,7 @@ import { called, numberWord, series, type Work } from "../draft.ts";
 import { partWords } from "./bodies.ts";
 import { boringText } from "./holes.ts";
 import { sideWord } from "./measured.ts";
-import { lies } from "./place.ts";
+import { onMate } from "./place.ts";
 
 /** All holes of a part on the bench: those that are measured; then those for dowels that what they meet marks, and only then bored. */
 export function holeTexts(work: Work, part: Part, holes: readonly Hole[]): readonly string[] {
@@ -112,7 +112,7 @@ function marking(work: Work, matings: readonly Mating[]) {
   const place = ({ joint, measured: id, met }: Mating): string | null =>
     work.part(id).turned || work.part(met).turned
       ? null
-      : `The ${named(work, id)} lies ${lies(work, joint, id, met)} of the ${called(work, met)}.`;
+      : `The ${named(work, id)} lies ${onMate(work, joint, id, met)}.`;
   return {
     from: [...new Set(matings.map((each) => `${sideWith(work, each)}the ${named(work, each.measured)}`))],
     places: [...new Set(matings.flatMap((each) => place(each) ?? []))],

@@ -6,6 +6,7 @@ import type { Joint, Part, Point } from "../../../design.ts";
 import { evenGap, LOCATED } from "../../jigs/spacers.ts";
 import { called, series, type Work } from "../draft.ts";
 import type { Move } from "../moves.ts";
+import { type Seen, seenOf } from "./seen.ts";
 
 /** Where parts go that nothing else locates: the first of a row and the gap, or each of them. */
 export function placeTexts(work: Work, moves: readonly Move[]): readonly string[] {
@@ -31,23 +32,30 @@ function placeText(work: Work, move: Move): string | null {
       ? `Place the ${called(work, own)} so that the ${called(work, mate)} lies ${series(meeting(work, joint, part))}.`
       : `Place the ${called(work, own)} ${series(met)} of the ${called(work, mate)}.`;
   }
-  return `Place the ${called(work, own)} ${lies(work, joint, own, mate, move.present)} of the ${called(work, mate)}.`;
+  return `Place the ${called(work, own)} ${onMate(work, joint, own, mate, move.present)}.`;
 }
 
-/** "flush with the front and 1 in from the top": a part that lies square against another, in the two directions of their contact. */
-export function lies(work: Work, joint: Joint, own: string, mate: string, there: readonly string[] = []): string {
+/** "flush with the front and 1 in from the top of the rail (C)": a part that lies square against another, in the two directions of their contact. */
+export function onMate(work: Work, joint: Joint, own: string, mate: string, there: readonly string[] = []): string {
   const normal = joint.contact[0]?.normal ?? [0, 0, 1];
-  const [part, base] = [work.part(own).body, work.part(mate).body];
+  const part = seenOf(work, own, there).box;
+  const { box: base, inside } = seenOf(work, mate, there);
   const [outer = base, ...more] = there.filter((id) => !work.part(id).turned).map((id) => work.part(id).body);
   const whole = more.reduce(enclosing, outer);
-  const words = INDICES.filter((i) => Math.abs(normal[i]) < 0.5).map((axis) => along(work, part, base, axis, whole));
+  const words = INDICES.filter((i) => Math.abs(normal[i]) < 0.5).map((axis) =>
+    along(work, part, base, axis, whole, inside),
+  );
   const [one = "", two = ""] = words;
   // "flush with the right and the top"
-  return words.length === 2 && words.every((word) => ONE_SIDE.test(word))
-    ? `${one} and ${two.replace(/^flush with /u, "")}`
-    : series(words);
+  const told =
+    words.length === 2 && words.every((word) => ONE_SIDE.test(word))
+      ? `${one} and ${two.replace(/^flush with /u, "")}`
+      : series(words);
+  const named = [...inside.values()].some((each) => told.includes(each));
+  return named ? `on the ${called(work, mate)}, ${told}` : `${told} of the ${called(work, mate)}`;
 }
 
+const NOT_HELD: Seen["inside"] = new Map();
 const ONE_SIDE = /^flush with the \w+$/u;
 const COVERS = /^flush with .* and /;
 
@@ -79,12 +87,15 @@ export function along(
   base: Part["body"],
   axis: AxisIndex,
   whole: Part["body"] = base,
+  held: Seen["inside"] = NOT_HELD,
 ): string {
+  const name = (face: string): string => `the ${held.get(face) ?? face}`;
+  const level = (face: string): string => `${held.has(face) ? "against" : "flush with"} ${name(face)}`;
   // Positive: inside the other part's face.
   const low = { face: faceOf(axis, false), inside: subtract(part.low[axis], base.low[axis]) };
   const high = { face: faceOf(axis, true), inside: subtract(base.high[axis], part.high[axis]) };
-  if (low.inside.n === 0n && high.inside.n === 0n) return `flush with the ${low.face} and the ${high.face}`;
-  for (const { face, inside } of [low, high]) if (inside.n === 0n) return `flush with the ${face}`;
+  if (low.inside.n === 0n && high.inside.n === 0n) return `${level(low.face)} and ${name(high.face)}`;
+  for (const { face, inside } of [low, high]) if (inside.n === 0n) return level(face);
   if (equal(middle(part, axis), middle(base, axis))) {
     const { n, d } = low.inside;
     const past = subtract(whole.low[axis], part.low[axis]);
@@ -96,13 +107,13 @@ export function along(
         : covers && !equal(past, { n: -n, d })
           ? `${work.place(past)} past the outside at each`
           : `${work.place({ n: -n, d })} past each`;
-    return `midway between the ${low.face} and the ${high.face} (${each})`;
+    return `midway between ${name(low.face)} and ${name(high.face)} (${each})`;
   }
   const near = Math.abs(toNumber(low.inside)) <= Math.abs(toNumber(high.inside)) ? low : high;
   const { n, d } = near.inside;
   return n > 0n
-    ? `${work.place(near.inside)} from the ${near.face}`
-    : `standing ${work.place({ n: -n, d })} past the ${near.face}`;
+    ? `${work.place(near.inside)} from ${name(near.face)}`
+    : `standing ${work.place({ n: -n, d })} past ${name(near.face)}`;
 }
 
 /** The even gap in a row of alike parts; null when there is none. */
