@@ -30,8 +30,12 @@ describe("a strap to the wall", () => {
 
 describe("what runs or hangs", () => {
   it("goes in where the piece will stand, which is carried there and set level before; said once", () => {
-    const text = textIn(chest, "Put the five overalls drawers on again");
-    expect(text.split("\n")[0]).toMatch(
+    const drawers = stepWith(chest, "Put the five overalls drawers on again");
+    const straps = stepWith(chest, "Fit the wall straps");
+    expect(straps.number).toBeLessThan(drawers.number);
+    expect(plain(drawers.text.join(" "))).toContain("shut each before the next");
+    expect(drawers.text.join(" ")).not.toContain("a level along");
+    expect(textIn(chest, "Fit the wall straps").split("\n")[0]).toMatch(
       /^First: carry the piece to its room .* about 82 lb: two people .* a level along/u,
     );
     expect(chest.advice?.room.map(({ head }) => head)).not.toContain("Level.");
