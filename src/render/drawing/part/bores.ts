@@ -4,7 +4,7 @@ import type { Vec } from "../../../geometry/types.ts";
 import { dot, plus, times } from "../../../geometry/vec.ts";
 import { sideWord } from "../../../solve/build/steps/words/measured.ts";
 import type { BuiltPart } from "../../../solve/build.ts";
-import { faceOf } from "../../../solve/design/space.ts";
+import { type AxisIndex, faceOf, INDICES } from "../../../solve/design/space.ts";
 import type { Hole } from "../../../solve/design.ts";
 import { toNumber } from "../../../units/index.ts";
 import type { Item, Stroke } from "../../document.ts";
@@ -65,10 +65,14 @@ function sideAsDrawn({ face, edge }: Lying, { direction }: Hole): Bore["on"] {
   return right < 0 ? "right end" : "left end";
 }
 
-function sideNamed(part: BuiltPart, { direction }: Hole): string {
-  const most = Math.max(...direction.map(Math.abs));
-  const axis = ([0, 1, 2] as const).find((i) => most - Math.abs(direction[i]) < 1e-6) ?? 0;
-  return `${faceOf(axis, direction[axis] < 0)} ${sideWord(part, axis)}`;
+/** A pocket is bored at a slant into a face, and comes out at an end or edge. */
+function sideNamed(part: BuiltPart, { direction, kind }: Hole): string {
+  const [first, second] = INDICES.toSorted((a, b) => Math.abs(direction[b]) - Math.abs(direction[a]));
+  const side = (axis: AxisIndex, into: boolean): string =>
+    `${faceOf(axis, into === direction[axis] < 0)} ${sideWord(part, axis)}`;
+  return kind === "pocket"
+    ? `${side(second as AxisIndex, true)}, towards its ${side(first as AxisIndex, false)}`
+    : side(first as AxisIndex, true);
 }
 
 /** Where a view shows a place of the piece, its direction to the eye, and points for a unit. */

@@ -1,3 +1,4 @@
+import { picturePoint } from "../../../geometry/picture/index.ts";
 import type { Point2, Vec } from "../../../geometry/types.ts";
 import type { Build, BuiltPart } from "../../../solve/build.ts";
 import type { Length } from "../../../units/index.ts";
@@ -51,14 +52,17 @@ export function partDrawing(
   const { bores, ladders } = boresOf(lies);
   const sheet = measured(lies, ladders, { print: pen.print, marked });
   const scales = usualScales(units).filter(({ points }) => points >= least * POINTS_PER_UNIT);
-  const found = scales.findIndex((scale) => arranged(sheet, scale, frame, pen) !== null);
+  const fits = (scale: Scale): Arranged | null => arranged(sheet, scale, frame, pen);
+  const isLong = ({ along, scale }: Arranged): boolean =>
+    along.breaks.length === 0 || along.width >= LONG * heightOf(sheet.face.extent) * scale.points;
+  // A long part that a break makes look short is taken for another.
+  const long = scales.findIndex((scale) => [fits(scale)].some((set) => set !== null && isLong(set)));
+  const found = long >= 0 ? long : scales.findIndex((scale) => fits(scale) !== null);
   const largest = scales[found];
-  const broken = largest && arranged(sheet, largest, frame, pen);
+  const broken = largest && fits(largest);
   if (!broken) return null;
   const plan =
-    broken.along.breaks.length > 0
-      ? (wholeAt(sheet, scales.slice(found + 1), broken, (scale) => arranged(sheet, scale, frame, pen)) ?? broken)
-      : broken;
+    broken.along.breaks.length > 0 ? (wholeAt(sheet, scales.slice(found + 1), broken, fits) ?? broken) : broken;
   const items = drawn(sheet, plan, bores, frame, pen);
   const bar = scaleBar(plan.scale, units, pen, [frame.x, plan.bottom + BAR_HEIGHT + 2]);
   const alt = altOf(built, lies, bores);
@@ -89,6 +93,8 @@ function wholeAt(
   return null;
 }
 
+/** Of what is broken, so many times as long as wide at least. */
+const LONG = 1.5;
 /** So many times as long as wide; and the share of the scale at which it would be broken. */
 const SLENDER = 4;
 const LEAST_WHOLE = 0.5;
@@ -129,6 +135,13 @@ function drawn(sheet: Sheet, set: Arranged, bores: readonly Bore[], frame: Frame
   const shownFace = { spot: inFace, towards: face.view.towards, scale: k };
   const shownEdge = { spot: inEdge, towards: edge.view.towards, scale: k };
   items.push(...drawBores(bores, shownFace, plate), ...drawBores(bores, shownEdge, plate));
+  const shownEnd = end && {
+    spot: (p: Vec): Spot => onEnd(picturePoint(end.view, p)),
+    towards: end.view.towards,
+    scale: k,
+  };
+  const intoEnd = bores.filter(({ on }) => on === `${lies.end?.at} end`);
+  if (shownEnd) items.push(...drawBores(intoEnd, shownEnd, plate));
   for (const x of along.breaks)
     for (const [from, extent] of [[top, face.extent] as const, [edgeTop, edge.extent] as const]) {
       const deep = heightOf(extent) * k;
@@ -158,7 +171,8 @@ function drawn(sheet: Sheet, set: Arranged, bores: readonly Bore[], frame: Frame
     ...ordinatesLeft(up(numbers.through, edge.extent, edgeTop), { left, bent: set.edge, long: set.long }, plate, pen),
   );
   const onEdges = bores.filter(({ on }) => on === "lower edge");
-  const others = bores.filter(({ on }) => on !== "lower edge");
+  const others = bores.filter((bore) => !onEdges.includes(bore) && !(shownEnd && intoEnd.includes(bore)));
   items.push(...letters(others, shownFace, plate, pen), ...letters(onEdges, shownEdge, plate, pen));
+  if (shownEnd) items.push(...letters(intoEnd, shownEnd, plate, pen));
   return items;
 }
