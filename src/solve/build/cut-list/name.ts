@@ -80,7 +80,9 @@ export function toldApart(lines: readonly NamedLine[]): readonly string[] {
   });
 }
 
-const has = (name: string, word: string): boolean => ` ${name.toLowerCase()} `.includes(` ${word} `);
+/** Also one of several: an apron is of the aprons. */
+const has = (name: string, word: string): boolean =>
+  [word, word.replace(/s$/, "")].some((each) => ` ${name.toLowerCase()} `.includes(` ${each} `));
 
 /** What parts belong to, where it is one: their innermost group, of a drawer or a door in an opening only that. */
 function ownerOf(parts: NamedLine["parts"]): string | null {

@@ -56,13 +56,15 @@ export function setBackTexts(work: Work, moves: readonly Move[]): readonly strin
     const [first] = own;
     if (!first) return [];
     const { units } = work.design;
+    const lies = `On the ${first.side} the ${called(work, first.part)} lies ${work.print(first.back)} behind what stands out farthest`;
+    if (less(FAR, first.back)) return [`${lies}: its clamps are short ones, that end on it.`];
     const thick = roundTo(add(first.back, PAST[units]), PAST[units], "up");
-    return [
-      `On the ${first.side} the ${called(work, first.part)} lies ${work.print(first.back)} behind what stands out farthest: put a block at least ${work.print(thick)} thick between it and each clamp that presses on it.`,
-    ];
+    return [`${lies}: put a block at least ${work.print(thick)} thick between it and each clamp that presses on it.`];
   });
 }
 
+/** No block is thicker. */
+const FAR = inches(4);
 /** Less is taken up by a pad; a block stands so far past what it lies behind. Common practice, no source. */
 const LEAST = inches(1, 8);
 const PAST = { inch: inches(1, 8), mm: millimetres(5) } as const;

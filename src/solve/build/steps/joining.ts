@@ -26,8 +26,8 @@ import { inLineTexts, squareTexts } from "./words/true.ts";
 /** Glue: clamps off after 45 minutes, no strain before the next day (label instructions of PVA glues, 30 to 60 min and 24 h). */
 const CLAMPED = { for: "clamps", minutes: 45 } as const;
 const CURED = { for: "glue to harden", minutes: 24 * 60, binds: "strain" } as const;
-const HARDENS =
-  "Leave it clamped for 45 minutes. Until the next day it may be handled and added to with care, screws driven too, but not planed, sanded, hammered at or loaded.";
+const hardens = (clamped: boolean): string =>
+  `${clamped ? "Leave it clamped for 45 minutes." : "Leave the glue alone for 45 minutes: what was driven or put in holds it meanwhile."} Until the next day it may be handled and added to with care, screws driven too, but not planed, sanded, hammered at or loaded.`;
 const SCREW_CAUTION = "Wear eye protection, and keep your free hand away from where the point would come out.";
 
 const OPEN_CAUTION =
@@ -117,7 +117,7 @@ function joiningStep(
       ...layTexts(work, moves, { ...place, stands: standingName(first, place.units) }),
       ...togetherTexts(work, moves),
       ...joiningText(work, moves, place.up, {
-        built: first.arrivesBuilt ? theBody(builtNames(moves, place.units)) : null,
+        built: first.arrivesBuilt ? theBody(builtNames(work, moves, place.units)) : null,
         stands: standingName(first, place.units),
       }),
       ...(glued ? clampPlaces(work, moves) : []),
@@ -147,7 +147,7 @@ function joiningStep(
         : []),
       ...(drives.some(({ tool }) => tool !== "hand") ? [SCREW_CAUTION] : []),
     ],
-    reminders: glued ? [HARDENS] : [],
+    reminders: glued ? [hardens(clamps.length > 0)] : [],
     actions: everyCopy.flatMap((copy) => [...copy.flatMap((move) => actionsOf(work, move)), ...measuring(work, copy)]),
     shows: {
       // Of a piece that is hung only what it hangs by is marked.

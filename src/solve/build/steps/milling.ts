@@ -2,13 +2,13 @@ import { inches } from "../../../units/length.ts";
 import { less } from "../../../units/rational.ts";
 import type { CutLine } from "../../build.ts";
 import { isCutLater, isGluedUp } from "../../design/making/plain.ts";
-import { unplaned } from "../../design/stock/label.ts";
 import type { Stock } from "../../design.ts";
 import { capital, listed, type StepDraft, series, type Work } from "./draft.ts";
 import { laterToken } from "./later.ts";
 import { SAW_CAUTION, step } from "./making-step.ts";
 import { groupedBy, linesApart, ownKey } from "./wishes/own-key.ts";
 import { cutSize } from "./words/cutting.ts";
+import { woodOf } from "./words/wood.ts";
 
 /** Minutes for each part (common practice, no source): to flatten and rip it, to bring it to its size. */
 const MINUTES = { rough: 7, size: 5 } as const;
@@ -55,7 +55,7 @@ const MOST = 2;
 function roughly(work: Work, lots: readonly Lot[]): StepDraft {
   const lines = lots.flatMap((lot) => lot.lines);
   // It is rough by the title.
-  const woods = [...new Set(lots.map(({ stock }) => unplaned(stock.label).replace(/ rough$/u, "")))];
+  const woods = [...new Set(lots.map(({ stock }) => woodOf(work, stock)))];
   const parts = partsOf(lines);
   return step(
     "mill",
@@ -81,7 +81,7 @@ function toSize(work: Work, { stock, lines }: Lot): StepDraft {
   const isLater = (line: CutLine): boolean => isCutLater(work.part(line.parts[0] as string));
   const later = lines.filter(isLater);
   const now = lines.filter((line) => !isLater(line));
-  const wood = unplaned(stock.label).replace(/ rough$/u, "");
+  const wood = woodOf(work, stock);
   return step(
     "mill",
     now.length > 0 ? `Bring the parts from ${wood} to size` : `Plane the parts from ${wood} to thickness`,

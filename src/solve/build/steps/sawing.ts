@@ -2,13 +2,13 @@ import { inches } from "../../../units/length.ts";
 import { less } from "../../../units/rational.ts";
 import type { Blank, CutLine } from "../../build.ts";
 import { makingOf } from "../../design/making/plain.ts";
-import { unplaned } from "../../design/stock/label.ts";
 import type { Part, Stock } from "../../design.ts";
 import { capital, type StepDraft, series, type Work } from "./draft.ts";
 import { laterToken, waits, waitsInWood } from "./later.ts";
 import { SAW_CAUTION, step } from "./making-step.ts";
 import { groupedBy, ownKey, partsIn } from "./wishes/own-key.ts";
 import { counted, cutSize, sized } from "./words/cutting.ts";
+import { woodOf } from "./words/wood.ts";
 
 /** Minutes for each blank (common practice, no source). */
 const BLANK = 4;
@@ -53,9 +53,7 @@ function sawingStep(work: Work, stock: Stock, blanks: readonly Blank[], isFirst:
   return [
     step(
       "make",
-      rough
-        ? `Saw the rough pieces from ${unplaned(stock.label).replace(/ rough$/u, "")}`
-        : `Cut the parts from ${stock.label}`,
+      rough ? `Saw the rough pieces from ${woodOf(work, stock)}` : `Cut the parts from ${stock.label}`,
       sawingText(work, stock, lines, blanks),
       [{ do: "make", blanks: now.map((blank) => blank.id) }],
       { unit: stock.name, bench: now.length * BLANK, cautions: [SAW_CAUTION], fresh, as: "sawn" },

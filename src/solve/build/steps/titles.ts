@@ -1,7 +1,7 @@
 /** What the steps of joining are called, and the bodies in them. */
 import type { Joint } from "../../design.ts";
 import type { Copies } from "./copies.ts";
-import { listed, numberWord, pluralOf, stepToken, type Work } from "./draft.ts";
+import { called, listed, numberWord, pluralOf, stepToken, type Work } from "./draft.ts";
 import { hangs, isGlazing, type Move, type Unit } from "./moves.ts";
 import { bodyKind, bodyWords, theBody } from "./words/bodies.ts";
 
@@ -18,29 +18,37 @@ export function titleOf(work: Work, copies: Copies, moves: readonly Move[], unit
       : `Build ${theBody(named(copies.unit))}`;
   }
   if (first.starts && first.arrivesBuilt && moves.length === 1)
-    return `${verb} ${listed(work, first.present)} and ${theBody(builtName(first, units))}`;
+    return `${verb} ${listed(work, first.present)} and ${theBody(builtName(work, first, units))}`;
   if (first.starts) return `${verb} ${listed(work, [...first.present, ...arriving])}`;
-  if (first.arrivesBuilt) return `Add ${theBody(builtNames(moves, units))}`;
+  if (first.arrivesBuilt) return `Add ${theBody(builtNames(work, moves, units))}`;
   if (moves.every(isGlazing)) return `Put in ${listed(work, arriving)}`;
   return `${verb === "Glue up" ? "Glue in" : verb === "Join" ? "Add" : `${verb} on`} ${listed(work, arriving)}`;
 }
 
 /** Bodies that were built before; those of one kind are counted: "five drawers". */
-export function builtNames(moves: readonly Move[], units: readonly Unit[]): string {
+export function builtNames(work: Work, moves: readonly Move[], units: readonly Unit[]): string {
   const [first] = moves as readonly [Move];
   const kind = bodyKind(first.arriving);
   return moves.length > 1 && first.arrivesBuilt && kind !== null
     ? `${numberWord(moves.length)} ${pluralOf(kind)}`
-    : builtName(first, units);
+    : builtName(work, first, units);
 }
 
-/** A body that was built before: by its name, or as the frame of an earlier step. */
-export function builtName(move: Move, units: readonly Unit[]): string {
+/** A body that was built before: by its name, by the part that is most of it, or as the frame of an earlier step. */
+function builtName(work: Work, move: Move, units: readonly Unit[]): string {
   const unit = units.find(({ parts }) => parts.join() === move.arriving.join());
   if (!unit) throw new Error("a body arrives that was never built");
   if (hangs(move)) return "piece";
-  return unit.named ? named(unit) : `frame from ${stepToken(unit.name)}`;
+  if (unit.named) return named(unit);
+  const [main] = unit.parts.toSorted((a, b) => work.mass(b) - work.mass(a));
+  const whole = unit.parts.reduce((so, id) => so + work.mass(id), 0);
+  return main && work.mass(main) > MOST_OF_IT * whole
+    ? `${called(work, main)} from ${stepToken(unit.name)}`
+    : `frame from ${stepToken(unit.name)}`;
 }
+
+/** Share of the mass. */
+const MOST_OF_IT = 0.75;
 
 /** What was built before and stands there, where it has a name of its own: its parts are one by now. */
 export function standingName({ present }: Move, units: readonly Unit[]): string | null {

@@ -155,7 +155,7 @@ function otherTexts(work: Work, part: Part, here: readonly Mating[]): readonly s
   const names = work.design.parts.map(({ id }) => id);
   const place = told.length === 0 ? [] : ["Write on each of them where it goes: from here on they are not exchanged."];
   const others = told.flatMap(({ id, from, places }) => [
-    `${parts.length === 2 ? "The other" : "Another"}, the ${partWords(id, names)}, is marked from ${series(from)} in the same way. As it stands in the piece:`,
+    `${parts.length === 2 ? "The other" : "Another"}, the ${partWords(id, names)}, is marked from ${series(from)} in the same way.${places.length > 0 ? " As it stands in the piece:" : ""}`,
     ...places.map((place) => `– ${place}`),
   ]);
   return [...others, ...place];

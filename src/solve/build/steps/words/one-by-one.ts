@@ -3,7 +3,7 @@ import type { Move } from "../moves.ts";
 
 /** Told before all else. */
 export const ONE_BY_ONE =
-  "Do all that follows with one drawer and its front, then with the next, the lowest first: place, pull out, clamp, bore, screw on.";
+  "Do all that follows with one drawer and its front, then with the next, of those one above another the lowest first: place, pull out, clamp, bore, screw on.";
 
 /** Told of one, and counted for all; of all together where they differ. */
 export function toldOnce(moves: readonly Move[], told: (own: readonly Move[]) => readonly string[]): readonly string[] {

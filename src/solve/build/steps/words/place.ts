@@ -32,13 +32,19 @@ function placeText(work: Work, move: Move): string | null {
       ? `Place the ${called(work, own)} so that the ${called(work, mate)} lies ${series(meeting(work, joint, part))}.`
       : `Place the ${called(work, own)} ${series(met)} of the ${called(work, mate)}.`;
   }
-  return `Place the ${called(work, own)} ${onMate(work, joint, own, mate, move.present)}.`;
+  return `Place the ${called(work, own)} ${onMate(work, joint, own, mate, move)}.`;
 }
 
 /** "flush with the front and 1 in from the top of the rail (C)": a part that lies square against another, in the two directions of their contact. */
-export function onMate(work: Work, joint: Joint, own: string, mate: string, there: readonly string[] = []): string {
+export function onMate(
+  work: Work,
+  joint: Joint,
+  own: string,
+  mate: string,
+  { present: there, arriving }: Pick<Move, "present" | "arriving"> = { present: [], arriving: [] },
+): string {
   const normal = joint.contact[0]?.normal ?? [0, 0, 1];
-  const part = seenOf(work, own, there).box;
+  const part = seenOf(work, own, [...there, ...arriving]).box;
   const { box: base, inside } = seenOf(work, mate, there);
   const [outer = base, ...more] = there.filter((id) => !work.part(id).turned).map((id) => work.part(id).body);
   const whole = more.reduce(enclosing, outer);
