@@ -193,5 +193,5 @@ test("the side that faces the reader is named where it is not the front from abo
   expect(sideSeen(viewFrom(name, [1, 1, -1]), [0, 0, 1])).toBe(`Seen from ${name}`);
   // Turned over on the bench, its underside is up, and is seen from above.
   expect(sideSeen(viewFrom(name, [1, -1, -1], [0, 0, -1]), [0, 0, -1])).toBe("Upside down");
-  expect(sideSeen(viewFrom(name, [1, -1, 1], [0, -1, 0]), [0, -1, 0])).toBe("Its front up");
+  expect(sideSeen(viewFrom(name, [1, -1, 1], [0, -1, 0]), [0, -1, 0])).toBe("Lying on its back");
 });

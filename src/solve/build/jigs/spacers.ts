@@ -3,6 +3,7 @@ import { compare, equal, less, subtract, ZERO } from "../../../units/rational.ts
 import { type AxisIndex, extent, INDICES } from "../../design/space.ts";
 import type { Design, Joint, Part } from "../../design.ts";
 import type { JigDraft } from "../model/jig.ts";
+import { fastBodies } from "../order/links.ts";
 import { series } from "../steps/draft.ts";
 import { together } from "../together.ts";
 
@@ -27,11 +28,14 @@ export const LOCATED: ReadonlySet<Joint["method"]> = new Set<Joint["method"]>([
 ]);
 
 /** For each even gap between parts alike that nothing else puts in their places, two pieces as thick as the gap. */
-export function spacers({ parts, joints, units }: Design, mark: (id: string) => string): readonly JigDraft[] {
+export function spacers(design: Design, mark: (id: string) => string): readonly JigDraft[] {
+  const { parts, joints, units } = design;
+  // What runs or hangs finds its place by itself.
+  const fast = new Map(fastBodies(design).flatMap((body, i) => body.map((place) => [parts[place]?.id ?? "", `${i}`])));
   const open = new Set(parts.filter(({ id, turned }) => !turned && standsFree(id, joints)).map(({ id }) => id));
   const alike = together(
     parts.filter(({ id }) => open.has(id)),
-    ({ body }) => INDICES.map((i) => key(extent(body, i))).join(),
+    ({ id, body }) => [fast.get(id), ...INDICES.map((i) => key(extent(body, i)))].join(),
   );
   const gaps = new Map<string, JigDraft>();
   for (const all of alike)

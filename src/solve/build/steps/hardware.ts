@@ -1,7 +1,7 @@
 import type { Action } from "../../build.ts";
 import { faceAxis, otherAxes } from "../../design/space.ts";
 import type { Fitting, Hardware } from "../../design.ts";
-import { hangsOn } from "../order/links.ts";
+import { fastBodies, hangsOn } from "../order/links.ts";
 import { boredThrough } from "./bored-through.ts";
 import { called, listed, pluralOf, type StepDraft, series, type Work } from "./draft.ts";
 import { goesInLast } from "./finishing/in-its-room.ts";
@@ -108,11 +108,19 @@ function around(work: Work, carriers: readonly string[], empty: boolean): readon
   const { design, plan } = work;
   const onWall = new Set(design.joints.filter(hangsOn).map(({ parts: [, cleat] }) => cleat));
   if (carriers.every((id) => onWall.has(id))) return [];
-  const bodies = plan.removable.filter(({ parts }) => carriers.some((id) => parts.includes(id)));
-  const apart = bodies.flatMap(({ parts }) => parts);
+  const bodies = plan.removable.length > 0 ? plan.removable.map(({ parts }) => parts) : runningBodies(work);
+  const apart = bodies.filter((parts) => carriers.some((id) => parts.includes(id))).flat();
   const off = carriers.every((id) => apart.includes(id));
   const later = empty ? goesInLast(work) : new Set<string>();
   return (off ? apart : design.parts.map(({ id }) => id)).filter((id) => !carriers.includes(id) && !later.has(id));
+}
+
+/** Drawers: what is put inside one is seen when it is shown alone. */
+function runningBodies({ design }: Work): readonly (readonly string[])[] {
+  const runs = new Set(design.joints.flatMap(({ kind, parts: [own] }) => (kind === "running" ? [own] : [])));
+  return fastBodies(design)
+    .map((body) => body.flatMap((place) => design.parts[place]?.id ?? []))
+    .filter((ids) => ids.some((id) => runs.has(id)));
 }
 
 /** More of them are found by their holes, not by measures. */
