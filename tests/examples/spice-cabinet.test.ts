@@ -63,6 +63,16 @@ describe("sizes of the spice cabinet, in mm", () => {
     // 12 above the floor of the case: 121.6, 255.2, 388.8, 522.4, rounded.
     expect(tops.map((top) => top - 12)).toEqual([122, 255, 389, 522]);
   });
+  it("glues the face frame to the case and not to the strips of its loose shelves, which are built before and go in whole", () => {
+    const glued = (build?.joints ?? []).filter(({ parts: [id], glue }) => glue && id.startsWith("face-frame."));
+    expect(glued.some(({ parts: [, mate] }) => mate === "cabinet.left-side")).toBe(true);
+    expect(glued.filter(({ parts: [, mate] }) => mate.includes("shelf"))).toEqual([]);
+    const titles = (build?.steps ?? []).map(({ title }) => title);
+    expect(titles.filter((title) => /shel[fv]/u.test(title) && /^(?:Build|Add|Glue)/u.test(title))).toEqual([
+      "Build the four loose shelves",
+      "Add the four loose shelves",
+    ]);
+  });
   it("bores spare holes 32 apart above and below each of the 16 pins, but for those that would touch others", () => {
     const pins = build?.holes.filter(({ kind }) => kind === "pin") ?? [];
     expect(build?.fasteners.filter(({ kind }) => kind === "shelf pin")).toHaveLength(16);

@@ -7,6 +7,7 @@ import { max, rational, ZERO } from "../../units/rational.ts";
 import type { Box, Choice, Design, Part } from "../design.ts";
 import { withDrills } from "./boring/bored.ts";
 import type { Entry } from "./expand/entry.ts";
+import { lyingLoose } from "./expand/loose.ts";
 import { withMirroredJoints } from "./expand/mirrored-joints.ts";
 import { finishFittings } from "./hardware/fit.ts";
 import { holding } from "./hold/holding.ts";
@@ -95,16 +96,13 @@ function solve(written: Draft): Outcome<Design> {
   const bodyOf = (entry: Entry): Box | null => bench.pieces.get(entry.id)?.body ?? null;
   // A part that was rounded takes with it what lies against it: the gap may show between others.
   const leftOpen = triple((axis) => wood.map((entry) => places.leftOver(entry, axis)).reduce(max, ZERO));
-  const onPins = draft.joints.filter((joint) => joint.with.value === "shelf pins");
-  const pinned = new Set(
-    onPins.flatMap(({ join }) => join.flatMap((name) => directory.find(name) ?? [])).map(({ id }) => id),
-  );
+  const loose = lyingLoose(draft.joints, directory);
   const jointed = cutJoints(draft.joints, bench, joinery, {
     directory,
     bodyOf,
     leftOver: (_, axis) => leftOpen[axis],
     slanting: slantingOn(bench),
-    loose: (id) => pinned.has(id),
+    loose: (id) => loose.has(id),
     report,
     print,
   });

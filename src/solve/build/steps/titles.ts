@@ -3,7 +3,7 @@ import type { Joint } from "../../design.ts";
 import type { Copies } from "./copies.ts";
 import { called, listed, numberWord, pluralOf, stepToken, type Work } from "./draft.ts";
 import { hangs, isGlazing, type Move, type Unit } from "./moves.ts";
-import { bodyKind, bodyWords, theBody } from "./words/bodies.ts";
+import { bodyKind, bodyWords, mainOf, theBody } from "./words/bodies.ts";
 
 export function titleOf(work: Work, copies: Copies, moves: readonly Move[], units: readonly Unit[]): string {
   const first = moves[0] as Move;
@@ -13,9 +13,7 @@ export function titleOf(work: Work, copies: Copies, moves: readonly Move[], unit
   const verb = verbFor(joints);
   if (first.starts && copies.unit.named) {
     const n = copies.all.length;
-    return n > 1
-      ? `Build the ${numberWord(n)} ${unitName(copies.unit.name, n)}`
-      : `Build ${theBody(named(copies.unit))}`;
+    return n > 1 ? `Build the ${numberWord(n)} ${manyOf(copies.unit, n)}` : `Build ${theBody(named(copies.unit))}`;
   }
   if (first.starts && first.arrivesBuilt && moves.length === 1)
     return `${verb} ${listed(work, first.present)} and ${theBody(builtName(work, first, units))}`;
@@ -69,6 +67,11 @@ const VERBS: readonly (readonly [string, readonly Joint["method"][]])[] = [
 ];
 
 const named = (unit: Unit): string => bodyWords(unit.parts) ?? unitName(unit.name, 1);
+
+const manyOf = ({ name, parts }: Unit, n: number): string => {
+  const kind = mainOf(parts) === null ? null : bodyKind(parts);
+  return kind === null ? unitName(name, n) : pluralOf(kind);
+};
 
 /** "left end", or "ends" for two of them. */
 function unitName(id: string, n: number): string {

@@ -26,7 +26,7 @@ export interface PairContext {
   readonly leftOver: (entry: Entry, axis: AxisIndex) => Length;
   /** How two parts lie to each other that are not square to one another; null for those that are. */
   readonly slanting: (a: Entry, b: Entry) => Touch | null;
-  /** Whether a part lies on pins. */
+  /** Whether a part lies on pins, or is fixed to nothing but such parts. */
   readonly loose: (id: string) => boolean;
   readonly report: (finding: Finding) => void;
   readonly print: (length: Length) => string;

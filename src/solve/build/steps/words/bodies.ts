@@ -6,6 +6,8 @@
  */
 export function bodyWords(ids: readonly string[]): string | null {
   if (ids.length < 2) return null;
+  const main = mainOf(ids);
+  if (main !== null) return said(main);
   const shared = common(ids.map((id) => id.split(".").slice(0, -1)));
   const last = shared.at(-1);
   if (last === undefined) return null;
@@ -13,6 +15,14 @@ export function bodyWords(ids: readonly string[]): string | null {
   if (SIDES.has(side)) return `${side} ${single(last)}`;
   const before = shared.at(-2);
   return /^\d+$/.test(last) && before ? `${single(before)} ${last}` : said(last);
+}
+
+/** "loose-shelf-1" of `case.loose-shelf-1` and `case.loose-shelf-1-lip`: the part that the others are named after; null where there is none. */
+export function mainOf(ids: readonly string[]): string | null {
+  const names = ids.map((id) => id.split(".").at(-1) ?? "");
+  const groups = new Set(ids.map((id) => id.split(".").slice(0, -1).join(".")));
+  const main = names.find((name) => names.every((other) => other === name || other.startsWith(`${name}-`)));
+  return ids.length > 1 && groups.size === 1 ? (main ?? null) : null;
 }
 
 /** "the left door", "drawer 2": a number is a name. */
