@@ -7,7 +7,7 @@ import { SQUARE_METRE } from "../purchases/supplies.ts";
 import { clampsOver, dryText, roundedUp } from "./clamping.ts";
 import { capital, listed, numberWord, type StepDraft, type Work } from "./draft.ts";
 import { laterToken } from "./later.ts";
-import { BOARDS, SAW_CAUTION, step } from "./making-step.ts";
+import { BOARDS, MILL_CAUTION, step } from "./making-step.ts";
 import { linesApart } from "./wishes/own-key.ts";
 import { cutSize } from "./words/cutting.ts";
 import { liftCaution } from "./words/lifting.ts";
@@ -48,7 +48,7 @@ export function boardSteps(work: Work): readonly StepDraft[] {
       [],
       {
         ...{ unit: `${line.mark}${BOARDS}`, bench: line.parts.length * boards * MINUTES.board, waits: [REST] },
-        ...{ cautions: [SAW_CAUTION], fresh: [first], of: line.parts, as: "sawn" as const },
+        ...{ cautions: [MILL_CAUTION], fresh: [first], of: line.parts, as: "sawn" as const },
       },
     );
   });
@@ -149,7 +149,7 @@ export function flatteningSteps(work: Work): readonly StepDraft[] {
           bench: line.parts.length * (MINUTES.flatten + (slab ? planing(part) : 0)),
           strains: true,
         },
-        ...{ cautions: [SAW_CAUTION], fresh: [first], of: line.parts, as: later ? "glued" : "sized" },
+        ...{ cautions: [MILL_CAUTION], fresh: [first], of: line.parts, as: later ? "glued" : "sized" },
       },
     );
   });

@@ -154,9 +154,14 @@ const withoutRepeats = (drafts: readonly StepDraft[]): readonly StepDraft[] => {
     told.set(sentence, i);
     return true;
   };
+  // Where other work came between, it begins anew.
+  const goesOn = (caution: string, i: number): boolean => drafts[i - 1]?.cautions.includes(caution) === true;
   return drafts.map((draft, i) => ({
     ...draft,
-    cautions: draft.cautions.filter((caution) => isNew(caution, i)),
+    cautions: draft.cautions.filter((caution) => {
+      if (!goesOn(caution, i)) told.delete(caution);
+      return isNew(caution, i);
+    }),
     text: draft.text.filter((sentence) => !ONCE.has(sentence) || isNew(sentence, i)),
   }));
 };

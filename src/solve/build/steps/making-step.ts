@@ -6,6 +6,8 @@ const UP = [0, 0, 1] as const;
 export const BOARDS = " boards";
 export const SAW_CAUTION =
   "Wear eye and ear protection and a dust mask. Use the guards and follow the instructions of your saw; keep hands away from the blade.";
+export const MILL_CAUTION =
+  "Wear eye and ear protection and a dust mask. Use the guards and follow the instructions of your saw, jointer and planer; keep hands away from their blades.";
 export const ROUTER_CAUTION =
   "Clamp the work before you cut or bore it. Wear eye protection and follow the instructions of your tools.";
 

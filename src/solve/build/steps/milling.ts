@@ -5,7 +5,7 @@ import { isCutLater, isGluedUp } from "../../design/making/plain.ts";
 import type { Stock } from "../../design.ts";
 import { capital, listed, type StepDraft, series, type Work } from "./draft.ts";
 import { laterToken } from "./later.ts";
-import { SAW_CAUTION, step } from "./making-step.ts";
+import { MILL_CAUTION, step } from "./making-step.ts";
 import { groupedBy, linesApart, ownKey } from "./wishes/own-key.ts";
 import { cutSize } from "./words/cutting.ts";
 import { woodOf } from "./words/wood.ts";
@@ -45,7 +45,7 @@ export function millingSteps(work: Work): readonly StepDraft[] {
 const partsOf = (lines: readonly CutLine[]): readonly string[] => lines.flatMap(({ parts }) => parts);
 const firstsOf = (lines: readonly CutLine[]): readonly string[] => lines.flatMap(({ parts: [first] }) => first ?? []);
 const cautionsFor = (lines: readonly CutLine[]): readonly string[] => [
-  SAW_CAUTION,
+  MILL_CAUTION,
   ...(lines.some(({ length }) => less(length, LEAST)) ? [SHORT] : []),
 ];
 
