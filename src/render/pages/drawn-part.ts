@@ -2,7 +2,7 @@
 import { type PartInWork, partInWork, workIn } from "../../solve/build/part-after.ts";
 import type { Build, BuiltPart, CutLine, Step } from "../../solve/build.ts";
 import { placeStep } from "../../solve/design/boring/marks.ts";
-import { type Length, printLength, subtract, toNumber } from "../../units/index.ts";
+import { divide, inches, type Length, millimetres, printLength, subtract, toNumber } from "../../units/index.ts";
 import { roundTo } from "../../units/round.ts";
 import type { Item } from "../document.ts";
 import { needsDrawing } from "../drawing/part/lying.ts";
@@ -77,7 +77,10 @@ export function drawnPart(
   const { build, frame } = plan;
   const units = build.design.units;
   const step = placeStep(build.design);
-  const print = (length: Length) => printLength(length, { units, precision: step, style: "typographic" }).text;
+  // As the step beside it has it: what a fine rule has a mark for is not rounded.
+  const fine = units === "inch" ? inches(1, 64) : millimetres(1, 2);
+  const print = (length: Length) =>
+    printLength(length, { units, precision: divide(length, fine).d === 1n ? fine : step, style: "typographic" }).text;
   // Steps that are rounded one by one would end elsewhere than their row.
   const marked = (pitch: Length) => Math.abs(toNumber(subtract(roundTo(pitch, step), pitch))) <= 1;
   const made = (low ? LOW : HEIGHTS).reduce<PartDrawing | null>((found, share) => {
