@@ -60,8 +60,9 @@ type Place = readonly [number, number];
 
 /** The outline of a slot with round ends, `r` around the line from one middle to the other; these must not be in one place. */
 export function slot([ax, ay]: Place, [bx, by]: Place, r: number, paint: Paint): Item {
-  const long = Math.sqrt((bx - ax) ** 2 + (by - ay) ** 2);
-  const along: Place = [((bx - ax) / long) * r, ((by - ay) / long) * r];
+  const [dx, dy] = [bx - ax, by - ay];
+  const long = Math.sqrt(dx * dx + dy * dy);
+  const along: Place = [(dx / long) * r, (dy / long) * r];
   const aside: Place = [-along[1], along[0]];
   const back = (d: Place): Place => [-d[0], -d[1]];
   const k = 0.5523;

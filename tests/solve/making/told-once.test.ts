@@ -82,13 +82,18 @@ describe("what is done again", () => {
       expect(stepsOf(name).filter(({ title }) => title.startsWith("Plane the rough pieces"))).toHaveLength(1);
   });
   it("has its caution where a kind of work begins, not in each step of a run", () => {
-    for (const [i, { cautions }] of stepsOf("old-plans/bookcase").entries())
-      for (const caution of cautions)
-        expect(
-          stepsOf("old-plans/bookcase")
-            .slice(Math.max(0, i - 4), i)
-            .flatMap((each) => each.cautions),
-        ).not.toContain(caution);
+    const steps = stepsOf("old-plans/bookcase");
+    const drills = steps.map(({ title }) => /^(?:Drill|Cut the joints)/u.test(title));
+    const clamp = steps.map(({ cautions }) => cautions.some((each) => each.startsWith("Clamp the work")));
+    for (const [i, { cautions }] of steps.entries())
+      for (const caution of cautions) expect(steps[i - 1]?.cautions ?? []).not.toContain(caution);
+    // Wherever boring or cutting begins anew it stands, and in a run again only after five steps.
+    const begins = drills.flatMap((own, i) => (own && !drills[i - 1] ? [i] : []));
+    expect(begins.length).toBeGreaterThan(2);
+    expect(begins.filter((i) => !clamp[i])).toEqual([]);
+    expect(
+      drills.flatMap((own, i) => (own && drills[i - 1] && clamp[i] && clamp.slice(i - 4, i).some(Boolean) ? [i] : [])),
+    ).toEqual([]);
   });
 });
 

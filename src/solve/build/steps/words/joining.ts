@@ -12,6 +12,7 @@ import { METHOD_WORDS } from "./methods.ts";
 import { ONE_BY_ONE, toldOnce } from "./one-by-one.ts";
 import { peggedTexts } from "./pegged.ts";
 import { placeTexts } from "./place.ts";
+import { rabbetsLast } from "./rabbets-last.ts";
 import { slideRoom } from "./slide-room.ts";
 import { standTexts } from "./standing.ts";
 import { tiltTexts } from "./tilted.ts";
@@ -130,7 +131,7 @@ function sidesOf({ work, arriving, built, stands }: Scene, joints: readonly Join
 
 /** What is told of the joints of a scene. A panel is slid in first; its edge goes into what closes the frame as that comes, when the glue is on. */
 function methodTexts(scene: Scene): readonly string[] {
-  const methods = inTurnOf(scene.joints);
+  const methods = rabbetsLast(scene.joints);
   const grooves = scene.joints.filter(({ method }) => method === "groove");
   const texts = textsOf(
     scene,
@@ -145,14 +146,6 @@ function methodTexts(scene: Scene): readonly string[] {
   const slid = grooves.some(({ parts: [id] }) => scene.arriving.includes(id));
   const at = slid ? 0 : texts.findIndex((text) => !GLUING.test(text));
   return at < 0 ? [...texts, told] : [...texts.slice(0, at), told, ...texts.slice(at)];
-}
-
-/** What lies in rabbets holds nothing together: it is set in when its frame is. */
-function inTurnOf(joints: readonly Joint[]): readonly Joint["method"][] {
-  const methods = [...new Set(joints.map(({ method }) => method))];
-  const frame = new Set(joints.flatMap(({ method, parts: [, mate] }) => (method === "rabbet" ? [mate] : [])));
-  const closes = joints.some(({ method, parts }) => method !== "rabbet" && parts.every((id) => frame.has(id)));
-  return closes ? [...methods.filter((method) => method !== "rabbet"), "rabbet"] : methods;
 }
 
 const GLUING = /^(?:Brush|Spread|Put) glue /u;
