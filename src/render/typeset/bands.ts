@@ -39,6 +39,8 @@ export const columnWidth = (width: number, gap: number): number => Math.floor((w
 
 /** Columns of which the right one is filled to less than this share of the left are levelled. */
 const HOLLOW = 0.5;
+/** What takes up this share of a column, and has the page for itself, goes over into the other. */
+const LONG = 0.5;
 /** The last page is filled no higher than it must be, to so many points. */
 const EVEN = 8;
 
@@ -59,8 +61,17 @@ export interface Band {
   readonly next: number;
 }
 
-/** As many units as go in; on an empty page at least one. None is parted where as many go in whole. */
+/** As many units as go in; on an empty page at least one. None is parted where as many go in whole, but for one beside an empty column. */
 export function onPage(columns: Columns, from: number, height: number, empty: boolean): readonly Band[] {
+  const bands = parted(columns, from, height, empty);
+  const alone = bands.length === 1 && nextOf(bands, from) === from + 1;
+  if (!alone || (bands[0]?.height ?? 0) < LONG * height || bands[0]?.spots.some(({ column }) => column === 1))
+    return bands;
+  const level = lowest(columns, from, from + 1, height);
+  return level && level.parted !== null && !hollow(level) ? [level] : bands;
+}
+
+function parted(columns: Columns, from: number, height: number, empty: boolean): readonly Band[] {
   const bands = filled(columns, from, height, empty);
   if (bands.every(({ parted }) => parted === null)) return bands;
   const whole = filled({ ...columns, whole: true }, from, height, empty);
