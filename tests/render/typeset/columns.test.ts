@@ -66,6 +66,19 @@ describe("units in two columns", () => {
     expect(first?.find(([, column]) => column === "right")?.[2]).toBe(156);
   });
 
+  test("go over in the middle where they have a page for themselves, so that no column stays empty", () => {
+    // 100 and 8 × 20 are 260 of 400 points; the next takes a page and more.
+    const [page] = pagesOf([unit("A", 100, 8), unit("B", 100, 40), FULL]);
+    expect(page?.every(([name]) => `${name}`.startsWith("A"))).toBe(true);
+    const [left, right] = ["left", "right"].map((side) => page?.filter(([, column]) => column === side) ?? []);
+    expect(left?.length).toBeGreaterThan(1);
+    expect(right?.length).toBeGreaterThan(1);
+    expect(Math.max(...(left ?? []).map(([, , y]) => Number(y)))).toBeLessThan(200);
+    // What is short stays in one column.
+    const [short] = pagesOf([unit("A", 100, 2), unit("B", 100, 40), FULL]);
+    expect(short?.filter(([name]) => `${name}`.startsWith("A")).every(([, column]) => column === "left")).toBe(true);
+  });
+
   test("part between lines where a good part of the column is left, and never right below their heads", () => {
     const [page] = pagesOf([unit("A", 200, 0), unit("B", 120, 4), unit("C", 200, 0), FULL]);
     expect(page?.filter(([name]) => String(name).startsWith("B"))).toEqual([
