@@ -26,7 +26,7 @@ test("every caution, all of the room and every cure stands in the plan", () => {
   const { cautions, room, cures } = build.advice ?? { cautions: [], room: [], cures: [] };
   for (const { head } of [...cautions, ...room, ...cures]) expect(words).toContain(head);
   expect(words).toContain("Finishing");
-  expect(words).toContain("hard wax oil");
+  expect(words).toContain("water-borne clear coat");
   expect(pages.flatMap(overlaps)).toEqual([]);
 });
 
