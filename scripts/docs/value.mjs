@@ -10,6 +10,10 @@ export const address = (title) =>
 const KIND_OF_JOINT = "a kind of joint";
 const link = (words, title) => `[${words}](${address(title)})`;
 
+/** The one word that a piece of hardware has for `kind`. */
+const kindOf = ({ properties }) =>
+  properties?.kind?.const ?? (properties?.kind?.enum?.length === 1 ? properties.kind.enum[0] : undefined);
+
 export function valueWords(schema, context) {
   if (schema.title === KIND_OF_JOINT) return link(schema.title, "Kinds of joint");
   if (schema.title) return schema.title;
@@ -22,6 +26,8 @@ export function valueWords(schema, context) {
   if ("const" in schema) return `\`${schema.const}\``;
   if (schema.type === "array" && !schema.items) return "a list";
   if (schema.type === "array") return `a list: ${valueWords(schema.items, context)}`;
+  const kind = kindOf(schema);
+  if (kind) return link(`a ${kind}`, context.sectionFor(schema, `Hardware: ${kind}`, context.name, context.above));
   if (schema.type === "object" && schema.properties)
     return link("settings", context.sectionFor(schema, `In ${context.name}`, context.name, context.above));
   if (schema.type === "object" && !schema.additionalProperties) return "settings";
