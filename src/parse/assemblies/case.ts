@@ -37,9 +37,12 @@ export const carcase = assembly({
   expand: (said: Said, site: Site): Expanded => {
     const { write } = site;
     const stock = said["made of"].value;
-    const join: Settings = said.join?.value ?? { with: "dado" };
     const edge: Settings = said["front edges"]?.value ?? {};
     const sides = said.sides?.value.said ?? {};
+    // Panels flush with their posts are dowelled to them: a usual dado would leave too little wood beside the dowels.
+    const dowelled = sides.posts && !sides.panels?.value.said.join && insideOf(sides) === "flush inside";
+    const shallow = dowelled ? { deep: write`${site.usual("3/16", "5")}` } : {};
+    const join: Settings = said.join?.value ?? { with: "dado", ...shallow };
     const making: Making = {
       site,
       entries: {},

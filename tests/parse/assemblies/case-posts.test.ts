@@ -1,4 +1,5 @@
 import { expect, test } from "vitest";
+import { said, solveText } from "../../examples/compiled.ts";
 import { partsOf } from "./opened.ts";
 
 /** A low case of 400 × 340 on posts of 40: its panels lie between them, 260 deep and 400 less the feet high. */
@@ -29,4 +30,35 @@ test.each([
   ["of plywood stands", cabinet(220, "ply"), /^18 × 2(?:6|7)\d × 180$/],
 ])("a panel between posts %s", (_, text, size) => {
   expect(partsOf(text)["cabinet.left-side.panel"]).toMatch(size);
+});
+
+// 18 less a dado of 5 leaves 13 beside the dowels: 8 mm and half of it. A third of 18 would leave 12.
+test.each([
+  [
+    "mm",
+    cabinet(100, "ply")
+      .replace("    join: dowels\n", "")
+      .replace("panels: { lie: in the middle }", "panels: { lie: flush inside }"),
+  ],
+  [
+    "inch",
+    `plan: 1
+title: Case on posts
+units: inch
+outside: { width: 36, depth: 14, height: 31 }
+stock:
+  ply: { sold as: 3/4 red oak plywood, measures: 23/32 }
+  oak: { sold as: 8/4, wood: red oak, planed to: 1 1/2 }
+piece:
+  cabinet:
+    kind: case
+    made of: ply
+    sides:
+      posts: { made of: oak, square: 1 1/2, foot: 8 }
+`,
+  ],
+])("panels that are dowelled to posts leave wood beside the dowels by themselves, in %s", (_, text) => {
+  const { build, findings } = solveText(text);
+  expect(said(findings.filter(({ severity }) => severity === "error"))).toEqual([]);
+  expect(build?.fasteners.some(({ kind }) => kind === "dowel")).toBe(true);
 });

@@ -94,7 +94,10 @@ export const own = settings("a case", {
     joinWords,
     "How top and bottom are joined to the sides, if otherwise than the rest. With dovetails, a box joint or a mitre they run to the outer corners; a bottom that is raised, or between posts, cannot.",
   ),
-  join: may(joinWords, "How its panels, dividers and shelves are joined: dado if nothing is said."),
+  join: may(
+    joinWords,
+    "How its panels, dividers and shelves are joined: dado if nothing is said, 3/16 in or 5 mm deep between panels that are dowelled to posts.",
+  ),
   "front edges": may(
     frontEdges,
     "The band on the front edges of its panels, dividers and shelves: what it is, or settings that say more.",
