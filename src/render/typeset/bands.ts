@@ -63,7 +63,7 @@ export interface Band {
 
 /** As many units as go in; on an empty page at least one. None is parted where as many go in whole, but for one beside an empty column. */
 export function onPage(columns: Columns, from: number, height: number, empty: boolean): readonly Band[] {
-  const bands = parted(columns, from, height, empty);
+  const bands = leastParted(columns, from, height, empty);
   const alone = bands.length === 1 && nextOf(bands, from) === from + 1;
   if (!alone || (bands[0]?.height ?? 0) < LONG * height || bands[0]?.spots.some(({ column }) => column === 1))
     return bands;
@@ -71,7 +71,7 @@ export function onPage(columns: Columns, from: number, height: number, empty: bo
   return level && level.parted !== null && !hollow(level) ? [level] : bands;
 }
 
-function parted(columns: Columns, from: number, height: number, empty: boolean): readonly Band[] {
+function leastParted(columns: Columns, from: number, height: number, empty: boolean): readonly Band[] {
   const bands = filled(columns, from, height, empty);
   if (bands.every(({ parted }) => parted === null)) return bands;
   const whole = filled({ ...columns, whole: true }, from, height, empty);

@@ -67,7 +67,9 @@ function sideAsDrawn({ face, edge }: Lying, { direction }: Hole): Bore["on"] {
 
 /** A pocket is bored at a slant into a face, and comes out at an end or edge. */
 function sideNamed(part: BuiltPart, { direction, kind }: Hole): string {
-  const [first, second] = INDICES.toSorted((a, b) => Math.abs(direction[b]) - Math.abs(direction[a]));
+  // Of directions that run as much along two axes the first counts, whatever the last digit says.
+  const along = (axis: AxisIndex): number => Math.round(Math.abs(direction[axis]) * 1e6);
+  const [first, second] = INDICES.toSorted((a, b) => along(b) - along(a));
   const side = (axis: AxisIndex, into: boolean): string =>
     `${faceOf(axis, into === direction[axis] < 0)} ${sideWord(part, axis)}`;
   return kind === "pocket"

@@ -55,14 +55,18 @@ export function partDrawing(
   const fits = (scale: Scale): Arranged | null => arranged(sheet, scale, frame, pen);
   const isLong = ({ along, scale }: Arranged): boolean =>
     along.breaks.length === 0 || along.width >= LONG * heightOf(sheet.face.extent) * scale.points;
+  const first = (good: (set: Arranged) => boolean): Arranged | null => {
+    for (const scale of scales) {
+      const set = fits(scale);
+      if (set && good(set)) return set;
+    }
+    return null;
+  };
   // A long part that a break makes look short is taken for another.
-  const long = scales.findIndex((scale) => [fits(scale)].some((set) => set !== null && isLong(set)));
-  const found = long >= 0 ? long : scales.findIndex((scale) => fits(scale) !== null);
-  const largest = scales[found];
-  const broken = largest && fits(largest);
-  if (!broken) return null;
-  const plan =
-    broken.along.breaks.length > 0 ? (wholeAt(sheet, scales.slice(found + 1), broken, fits) ?? broken) : broken;
+  const largest = first(isLong) ?? first(() => true);
+  if (!largest) return null;
+  const smaller = scales.slice(scales.indexOf(largest.scale) + 1);
+  const plan = largest.along.breaks.length > 0 ? (wholeAt(sheet, smaller, largest, fits) ?? largest) : largest;
   const items = drawn(sheet, plan, bores, frame, pen);
   const bar = scaleBar(plan.scale, units, pen, [frame.x, plan.bottom + BAR_HEIGHT + 2]);
   const alt = altOf(built, lies, bores);
