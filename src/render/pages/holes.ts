@@ -75,7 +75,7 @@ function introduction(rows: readonly DrillRow[], { unit }: Printer, { hardware, 
       "With a jig: the stop is set for the hole and the thickness of the jig together.",
     ),
     ...has(
-      (row) => row.what.startsWith("Dowel"),
+      (row) => row.what === "dowel",
       "Dowels: in a dowelling jig or a drill guide the bit passes a bushing first; add the bushing's height to the stop.",
     ),
     ...has((row) => row.jig?.scrap === true, "+ a jig: add its thickness."),

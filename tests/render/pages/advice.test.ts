@@ -33,3 +33,8 @@ test("every caution, all of the room and every cure stands in the plan", () => {
 test("a plan without finish has no page of finishing", () => {
   expect(pagesOf(unfinished("boot-bench")).words).not.toContain("Finishing");
 });
+
+test("who bores for dowels is told of the bushing that the bit passes; a plan without them is not", () => {
+  expect(pagesOf(textOf("overalls-chest")).words).toContain("the bit passes a bushing first");
+  expect(pagesOf(textOf("dining-bench")).words).not.toContain("bushing first");
+});
