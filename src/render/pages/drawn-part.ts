@@ -72,7 +72,15 @@ export function drawnPart(
     column = width,
     noted,
     low = false,
-  }: { readonly width: number; readonly column?: number; readonly noted: boolean; readonly low?: boolean },
+    most,
+  }: {
+    readonly width: number;
+    readonly column?: number;
+    readonly noted: boolean;
+    readonly low?: boolean;
+    /** The share of the page's height that it takes at most, instead of the usual ones. */
+    readonly most?: number;
+  },
 ): Drawn | null {
   const { build, frame } = plan;
   const units = build.design.units;
@@ -83,7 +91,8 @@ export function drawnPart(
     printLength(length, { units, precision: divide(length, fine).d === 1n ? fine : step, style: "typographic" }).text;
   // Steps that are rounded one by one would end elsewhere than their row.
   const marked = (pitch: Length) => Math.abs(toNumber(subtract(roundTo(pitch, step), pitch))) <= 1;
-  const made = (low ? LOW : HEIGHTS).reduce<PartDrawing | null>((found, share) => {
+  const shares = most !== undefined ? [most] : low ? LOW : HEIGHTS;
+  const made = shares.reduce<PartDrawing | null>((found, share) => {
     if (found && share > ENOUGH) return found;
     const drawn = partDrawing(build, part, {
       frame: { x: 0, y: 0, width, height: Math.floor(frame.height * share) },

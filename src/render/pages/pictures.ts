@@ -56,6 +56,10 @@ export interface StepPicture extends Picture {
   readonly key: string;
   /** The same in a lower frame; null where that is no lower or shows less. */
   readonly lower: (height: number) => Picture | null;
+  /** It gets no larger in a frame higher than this. */
+  readonly highest: number;
+  /** The same in a higher frame, as large as it goes in; null where it shows less. */
+  readonly higher: (height: number) => Picture | null;
   /** The same in a wider frame, as large as it goes in; null where it shows less. */
   readonly wide: (size: Size) => Picture | null;
 }
@@ -73,11 +77,12 @@ export function stepPictures({ build, pen }: Plan, size: Size): StepPicture[] {
       const low = full.height > height ? drawn.within({ height }) : null;
       return low && picture(low, true);
     };
-    const wide = (other: Size): Picture | null => {
+    const within = (other: Partial<Size>): Picture | null => {
       const found = drawn.within(other);
       return found && picture(found, true);
     };
-    return { ...full, key: drawn.key, lower, wide };
+    const { key, highest } = drawn;
+    return { ...full, key, lower, highest, higher: (height) => within({ height }), wide: within };
   });
 }
 export const layoutPicture = ({ build, pen }: Plan, layout: Layout, size: Size): Picture =>

@@ -13,6 +13,8 @@ import type { Plan } from "./plan.ts";
 /** No picture is higher, so that pictures keep their size; as low as these where a page then holds one step more. */
 const HIGHEST = 180;
 const LOW: Readonly<Record<Tightness, number>> = { less: 148, least: 124 };
+/** Nor higher than this where its page has room. */
+const TALL = 276;
 /** A picture that stood so many steps back is drawn again, so low. */
 const FAR = 6;
 const AGAIN = 116;
@@ -20,7 +22,9 @@ const AGAIN = 116;
 const FEW = 6;
 
 /** As high where it takes the width of the page. */
-const WIDE = 250;
+const WIDE = [250, 200] as const;
+/** Shares of the page's height that the drawing of a part then takes at most; the usual ones first. */
+const SHARES = [null, 0.38, 0.32, 0.27] as const;
 /** A picture that gets no larger than this by it stays in its column. */
 const WORTH = 1.15;
 
@@ -31,34 +35,52 @@ const SOME = 3;
 export interface Shown {
   readonly picture: Drawn;
   readonly lower: (how: Tightness) => Drawn | null;
-  readonly wide: () => Drawn | null;
+  /** Over the width of the page, the largest first, and how many times as large. */
+  readonly wide: () => readonly { readonly drawn: Drawn; readonly larger: number }[];
+  /** So many points higher at most, where a page has room; nothing is seen better in more. */
+  readonly most: number;
+  readonly taller: (more: number) => Drawn | null;
+  /** The first step that shows the same, or its mirror image, by its index; null where none before does. */
+  readonly like: number | null;
 }
 
-const ONLY = { lower: () => null, wide: () => null };
+const ONLY = { like: null, lower: () => null, wide: () => [], most: 0, taller: () => null };
 
 /** A part that is worked on with its measures, and what is put together as it stands in the room. */
 export function shownInSteps(plan: Plan, width: number): readonly Shown[] {
   const { build, frame } = plan;
   const pictures = stepPictures(plan, { width, height: HIGHEST });
   const first = new Map<string, Step>();
+  const like = likeBefore(plan);
   return build.steps.map((step, i): Shown => {
     const made = jigsInStep(plan, step, width);
     if (made) return { picture: made, ...ONLY };
     const full = pictures[i] as StepPicture;
     const { part, holes } = partInStep(plan, step) ?? {};
     const line = build.cutList.find(({ mark }) => mark === part?.mark);
-    const drawnIn = (how: { readonly low?: true; readonly width: number; readonly column?: number }): Drawn | null =>
+    const drawnIn = (how: {
+      readonly most?: number;
+      readonly low?: true;
+      readonly width: number;
+      readonly column?: number;
+    }): Drawn | null =>
       part && holes && line
         ? drawnPart({ ...plan, build: { ...build, holes } }, line, part, { ...how, noted: false })
         : null;
     const drawn = drawnIn({ width });
     if (drawn)
       return {
+        ...ONLY,
         picture: drawn,
+        like: like[i] ?? null,
         lower: once(() => drawnIn({ width, low: true })),
         wide: () => {
-          const wide = drawnIn({ width: frame.width, column: width });
-          return wide && isClearer(wide, drawn) ? wide : null;
+          const all = SHARES.flatMap(
+            (most) => drawnIn({ width: frame.width, column: width, ...(most && { most }) }) ?? [],
+          );
+          return all
+            .filter((wide, i) => isClearer(wide, drawn) && wide.scale?.points !== all[i - 1]?.scale?.points)
+            .map((wide) => ({ drawn: wide, larger: timesAsLarge(wide, drawn) }));
         },
       };
     const same = first.get(full.key);
@@ -78,12 +100,26 @@ export function shownInSteps(plan: Plan, width: number): readonly Shown[] {
     const told = whole && line ? drawnPart(plan, line, whole, { width: frame.width, noted: false }) !== null : false;
     const shown = (picture: Picture): Drawn =>
       told && line ? elsewhere(plainly(picture), line.mark, width) : plainly(picture);
+    const higher = new Map<number, Drawn | null>();
     return {
       picture: shown(full),
+      like: like[i] ?? null,
       wide: () => {
-        if (step.shows.fresh.length + step.shows.present.length < SOME) return null;
-        const found = full.wide({ width: frame.width, height: WIDE });
-        return found && found.height > WORTH * full.height ? shown(found) : null;
+        if (step.shows.fresh.length + step.shows.present.length < SOME) return [];
+        return WIDE.flatMap((height) => {
+          const found = full.wide({ width: frame.width, height });
+          // A high picture gets as large in its column.
+          const larger = (found?.height ?? 0) / Math.max(full.height, Math.min(full.highest, TALL, height));
+          return found && larger > WORTH ? { drawn: shown(found), larger } : [];
+        });
+      },
+      most: Math.min(TALL, full.highest) - HIGHEST,
+      taller: (more) => {
+        if (!higher.has(more)) {
+          const found = full.higher(HIGHEST + more);
+          higher.set(more, found && shown(found));
+        }
+        return higher.get(more) ?? null;
       },
       lower: (how) => {
         if (how === "least" && step.shows.fresh.length > FEW) return null;
@@ -94,11 +130,31 @@ export function shownInSteps(plan: Plan, width: number): readonly Shown[] {
   });
 }
 
+/** For each step the first one that it looks like: told as that, or with the mirror image of its part. */
+function likeBefore(plan: Plan): readonly (number | null)[] {
+  const { steps, cutList } = plan.build;
+  const marks = steps.map((step) => partInStep(plan, step)?.part.mark);
+  const found: (number | null)[] = [];
+  for (const [i, { like }] of steps.entries()) {
+    const other = cutList.find(({ mark }) => mark === marks[i])?.mirrorOf ?? null;
+    const place = like !== undefined ? like - 1 : other === null ? -1 : marks.slice(0, i).lastIndexOf(other);
+    found.push(place < 0 ? null : (found[place] ?? place));
+  }
+  return found;
+}
+
 /** Whether a drawing is larger to look at than another, or whole where that has a gap. */
 const isClearer = ({ scale }: Drawn, { scale: other }: Drawn): boolean =>
   scale !== undefined &&
   other !== undefined &&
   (scale.points > WORTH * other.points || (other.broken && !scale.broken && scale.points >= other.points));
+
+/** A gap hides as much as a scale that is so much smaller. */
+const GAP = 1.5;
+const timesAsLarge = (one: Drawn, other: Drawn): number => {
+  const seen = ({ scale }: Drawn): number => (scale?.points ?? 1) / (scale?.broken ? GAP : 1);
+  return Math.max(1.05, seen(one) / seen(other));
+};
 
 const plainly = ({ height, paint }: Picture): Drawn => ({ height, paint: (x, y) => [paint(x, y)] });
 

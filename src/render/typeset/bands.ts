@@ -19,8 +19,12 @@ export interface Columns {
   readonly again?: (unit: number) => FlowAtom;
   /** Units go over only where they are longer than a column. */
   readonly whole?: true;
-  /** A unit, by its index, with its head over both columns, for a page that is not filled else; null where there is none. */
-  readonly wide?: (unit: number) => Wide | null;
+  /** The ways to set a unit, by its index, with its head over both columns, for a page that is not filled else. */
+  readonly wide?: (unit: number) => readonly Wide[];
+  /** A unit, by its index, that can take up white space of its page; null where nothing is seen better by it. */
+  readonly taller?: (unit: number) => Taller | null;
+  /** The first unit that another, by its index, looks like: they are set in one size; null where it is like none before. */
+  readonly like?: (unit: number) => number | null;
   /** A unit that takes up less, or less still, by its index, for a page that holds one more with it; null where there is none. */
   readonly tighter?: (unit: number, how: Tightness) => Unit | null;
 }
@@ -29,6 +33,15 @@ export interface Columns {
 export interface Wide {
   readonly head: FlowAtom;
   readonly below: Unit;
+  /** How many times as large as in a column its head shows something. */
+  readonly larger: number;
+}
+
+/** A unit whose first atom can be higher. */
+export interface Taller {
+  /** Nothing is gained by more, in points. */
+  readonly most: number;
+  readonly by: (more: number) => Unit | null;
 }
 
 /** The looser one is taken where it does. */

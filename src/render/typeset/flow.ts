@@ -3,7 +3,7 @@ import type { Item } from "../document.ts";
 import { type Frame, SPACE } from "../style.ts";
 import type { Wrap } from "./atom.ts";
 import { type Columns, holdsFirst, inColumns } from "./columns.ts";
-import { blank, type FlowAtom, nest, put, type Sheet } from "./sheet.ts";
+import { blank, copyOf, type FlowAtom, nest, put, type Sheet } from "./sheet.ts";
 
 /** A part of the plan with a heading of its own. */
 export interface Section {
@@ -95,13 +95,6 @@ const spills = (sheets: readonly Sheet[], from: number, frame: Frame): boolean =
     const begun = sheets[i - 1]?.placed.some(({ atom }) => atom.within.includes(table)) === true;
     return begun && Math.max(...own.map(({ atom, y }) => y + atom.height)) < frame.y + FEW_OF_TABLE;
   });
-
-const copyOf = (sheet: Sheet): Sheet => ({
-  ...sheet,
-  of: [...sheet.of],
-  begins: [...sheet.begins],
-  placed: [...sheet.placed],
-});
 
 const closer = (atom: FlowAtom): FlowAtom => {
   const { height, paint, above } = { ...atom, ...atom.closer };

@@ -22,6 +22,14 @@ export interface Sheet {
 
 export const blank = (kind: string, y: number): Sheet => ({ kind, of: [], begins: [], placed: [], y });
 
+/** To try something on. */
+export const copyOf = (sheet: Sheet): Sheet => ({
+  ...sheet,
+  of: [...sheet.of],
+  begins: [...sheet.begins],
+  placed: [...sheet.placed],
+});
+
 /** Below what is placed. */
 export function put(sheet: Sheet, atom: FlowAtom, x: number, above: number): void {
   const y = sheet.y + above;

@@ -41,13 +41,13 @@ describe("units in two columns", () => {
   });
 
   test("take their heads over both columns where the page stays hollow else", () => {
-    const wide = (i: number) => (i === 0 ? { head: named("W", 150), below: unit("V", 20, 7) } : null);
-    const units = [unit("A", 100, 8), unit("B", 390, 0), FULL];
+    const wide = (i: number) => (i === 0 ? [{ head: named("W", 150), below: unit("V", 20, 7), larger: 2 }] : []);
+    const units = [unit("A", 100, 13), unit("B", 390, 0), FULL];
     const columns = { gap: GAP, between: 20, units, wide };
     const pages = flow([{ name: "a", title: "a", kind: "a", start: "fits", atoms: [], columns }], frame).map(
       ({ items }) => textsOf(items).map(({ text, x, y }) => [text, x === frame.x ? "left" : "right", y - frame.y]),
     );
-    // A: 260 of a column, and B: 390 of the other: 650 of 800 are filled enough.
+    // A: 360 of a column, and B: 390 of the other: 750 of 800 are filled enough.
     expect(pages[0]?.map(([name]) => name)).toContain("B");
     expect(pages[0]?.map(([name]) => name)).not.toContain("W");
     const hollow = { ...columns, units: [unit("A", 100, 8), FULL, FULL, FULL] };

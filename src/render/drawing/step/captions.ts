@@ -5,12 +5,17 @@ import type { Pen, Spot } from "../drawing.ts";
 import { centred } from "../ink.ts";
 import { boxAround, type Plate } from "../plate.ts";
 
-/** In the first corner where there is room for it, the lower left one at last. */
-export function captioned(words: string, plate: Plate, pen: Pen): readonly Item[] {
+/** From the lowest line to the middle of the words. */
+const BELOW = 12;
+
+/** In the first corner where there is room for it, the lower left one at last; `lowest`: where the picture ends. */
+export function captioned(words: string, lowest: number, plate: Plate, pen: Pen): readonly Item[] {
   const { x, y, width, height } = plate.frame;
   const { font, size, ink } = TYPE.caption;
   const half = pen.measure(words, font, size) / 2 + 1;
-  const corners = [x + half, x + width - half].flatMap((cx) => [y + height - 7, y + 7].map((cy): Spot => [cx, cy]));
+  const corners = [x + half, x + width - half].flatMap((cx) =>
+    [Math.min(y + height - 7, lowest + BELOW), y + 7].map((cy): Spot => [cx, cy]),
+  );
   const free = ([cx, cy]: Spot): boolean => {
     const box = boxAround(cx, cy, 2 * half, 12);
     return plate.isFree(box) && plate.linesThrough(box) === 0;

@@ -4,7 +4,17 @@ import type { VisibleFace } from "../../../geometry/types.ts";
 import type { Build, Step } from "../../../solve/build.ts";
 import { UNITS_PER_INCH } from "../../../units/index.ts";
 import type { Frame } from "../../style.ts";
-import { type Extent, extentOf, extentOfItems, type Fit, fitInto, inset, scaleInto } from "../fit.ts";
+import {
+  type Extent,
+  extentOf,
+  extentOfItems,
+  type Fit,
+  fitInto,
+  heightOf,
+  inset,
+  scaleInto,
+  widthOf,
+} from "../fit.ts";
 import type { Picture } from "../picture.ts";
 import { seenArea } from "../targets.ts";
 import { UNDER } from "./captions.ts";
@@ -53,6 +63,12 @@ export function shotOf({ step, scene, view, extent, picture, faces }: Taken, fra
 export function sceneExtent({ items, screws }: Scene, view: View): Extent {
   const { low, high } = extentOfItems(items, view);
   return extentOf([low, high, ...screws.flatMap(reachOf).map((p) => picturePoint(view, p))]);
+}
+
+/** Where a frame is as wide, one higher than this makes the picture no larger. */
+export function highestFor(extent: Extent, width: number): number {
+  const scale = Math.min(LARGEST, (width - 2 * MARGIN) / Math.max(1, widthOf(extent)));
+  return heightOf(extent) * scale + 2 * MARGIN;
 }
 
 /** The size of the picture before, while it goes in and fills most of what it could. */

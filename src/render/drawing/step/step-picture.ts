@@ -31,7 +31,7 @@ import { located } from "./locator.ts";
 import { mouthsOf } from "./mouths.ts";
 import { type Scene, sceneOf } from "./scene.ts";
 import { drawDriven, rodsOf } from "./screws.ts";
-import { sceneExtent, shotOf, sizeFor, type Taken } from "./shot.ts";
+import { highestFor, sceneExtent, shotOf, sizeFor, type Taken } from "./shot.ts";
 import { sideSeen } from "./side-seen.ts";
 import { chooseView } from "./views.ts";
 
@@ -58,6 +58,8 @@ export interface StepPicture extends Drawing {
   readonly close: string | null;
   /** The same for all pictures that show the same. */
   readonly key: string;
+  /** It gets no larger in a frame higher than this. */
+  readonly highest: number;
   /** The same in another frame; null where it would not show the same. */
   readonly within: (size: Partial<Pick<Frame, "width" | "height">>) => Drawing | null;
 }
@@ -84,16 +86,17 @@ export function stepPicture(build: Build, step: Step, options: StepPictureOption
   const clear = panesOf(build.design);
   const picture = takePicture(items, view, fitInto(extent, frame, scale), { clear, speck: SPECK.step });
   const taken: Taken = { build, step, scene, view, extent, picture, faces: picture.sight.faces() };
-  const { detail, ...drawing } = drawn(taken, frame, scale, pen, told);
+  const { detail, isCloseUp, ...drawing } = drawn(taken, frame, scale, pen, told);
   return {
     ...drawing,
     close: detail?.method ?? null,
     key: keyOf(scene, view, build, step),
     take: { unit: step.unit, view, scale },
+    highest: isCloseUp ? 0 : highestFor(extent, frame.width),
     within: (size) => {
       const other = { ...frame, ...size };
-      const wider = other.width > frame.width;
-      const found = drawn(taken, other, sizeFor(extent, other, wider ? null : scale), pen, told);
+      const larger = other.width > frame.width || other.height > frame.height;
+      const found = drawn(taken, other, sizeFor(extent, other, larger ? null : scale), pen, told);
       return found.detail?.method === detail?.method ? found : null;
     },
   };
@@ -106,6 +109,7 @@ const EMPTY: StepPicture = {
   take: null,
   close: null,
   key: "",
+  highest: 0,
   within: () => null,
 };
 
@@ -128,7 +132,7 @@ function drawn(
   scale: number,
   pen: Pen,
   told: ReadonlySet<string>,
-): Drawing & { readonly detail: Detail | null } {
+): Drawing & { readonly detail: Detail | null; readonly isCloseUp: boolean } {
   const { build, step, scene, view } = taken;
   const { items, fresh, hardware, shifts, groups, pencil } = scene;
   const shot = shotOf(taken, frame, scale);
@@ -183,7 +187,12 @@ function drawn(
   const marked = new Set(step.shows.fresh);
   const named = clearerHalves(hardware, (id) => seenArea(faces, id, fit.scale));
   const aside = step.shows.as ? null : sideSeen(view, step.up);
-  const words = aside === null ? [] : window ? [captionUnder(aside, shot.frame, pen)] : captioned(aside, plate, pen);
+  const words =
+    aside === null
+      ? []
+      : window
+        ? [captionUnder(aside, shot.frame, pen)]
+        : captioned(aside, fit.page(taken.extent.low)[1], plate, pen);
   const there = new Set(faces.filter(({ polygons }) => polygons.length > 0).map(({ id }) => id));
   const marks = labels(
     items.filter(({ id }) => (step.shows.as || marked.has(id) || named.has(id)) && (window === null || there.has(id))),
@@ -222,6 +231,7 @@ function drawn(
       (detail ? ` Shown ${detail.times} times larger: ${detail.method}.` : ""),
     scale: NOT_TO_SCALE,
     detail,
+    isCloseUp: window !== null,
   };
 }
 

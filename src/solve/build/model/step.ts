@@ -66,6 +66,8 @@ export interface Step {
   /** Absent: one pair of hands does it. */
   readonly hands?: 2;
   readonly text: readonly string[];
+  /** Number of the step that it is told as; absent: it is told in full. */
+  readonly like?: number;
   readonly cautions: readonly string[];
   readonly reminders: readonly string[];
   readonly actions: readonly Action[];

@@ -35,6 +35,7 @@ export function likeBefore(
     const head = `${isSame(like) ? "Do as in" : "As"} step ${place + 1}${instead(like, names)}`;
     return {
       ...draft,
+      like: place + 1,
       text: [`${head}.${own.length > 0 ? " For these parts:" : ""}`, ...own],
       reminders: draft.reminders.filter((text) => !before.reminders.includes(text)),
     };

@@ -1,0 +1,102 @@
+import { describe, expect, test } from "vitest";
+import type { Item } from "../../../src/render/document.ts";
+import { type Atom, block } from "../../../src/render/typeset/atom.ts";
+import type { Columns } from "../../../src/render/typeset/columns.ts";
+import { flow } from "../../../src/render/typeset/flow.ts";
+import { textsOf } from "../boxes.ts";
+
+const frame = { x: 60, y: 64, width: 500, height: 400 };
+const GAP = 20;
+
+/** A thing that prints its name at its top. */
+const named = (name: string, height: number, keep = false): Atom =>
+  block(
+    height,
+    (x, y): Item[] => [{ kind: "text", x, y, text: name, font: "regular", size: 10, ink: [0, 0, 0], width: 10 }],
+    { keep },
+  );
+/** A head that keeps with its lines, of 20 points each. */
+const unit = (name: string, head: number, lines: number): Atom[] => [
+  named(name, head, true),
+  ...Array.from({ length: lines }, (_, i) => named(`${name}${i}`, 20)),
+];
+/** Fills a column, so that what is before it is not on the last page. */
+const FULL = unit("Z", 400, 0);
+describe("white space that a page leaves", () => {
+  const set = (columns: Columns): readonly (readonly [string, number])[][] =>
+    flow([{ name: "a", title: "a", kind: "a", start: "fits", atoms: [], columns }], frame).map(({ items }) =>
+      textsOf(items).map(({ text, y }) => [text, y - frame.y] as const),
+    );
+  const base = { gap: GAP, between: 20 };
+  const fill = [...FULL, ...FULL];
+
+  test("goes to the largest heads over both columns that leave the page what it had", () => {
+    const wide = (i: number) =>
+      i === 0
+        ? [
+            { head: named("W", 390), below: unit("V", 20, 2), larger: 3 },
+            { head: named("X", 300), below: unit("V", 20, 2), larger: 2 },
+          ]
+        : [];
+    // W: 390 + 4 + 20 are more than 400; X: 300 + 4 + 20 go in.
+    const [page] = set({ ...base, units: [unit("A", 100, 2), fill], wide });
+    expect(page?.[0]).toEqual(["X", 0]);
+    // B takes 60 of both columns: 300 + 24 + 20 + 60 are more than 400.
+    const [both] = set({ ...base, units: [unit("A", 100, 2), unit("B", 120, 0), fill], wide });
+    expect(both?.map(([name]) => name)).toEqual(["A", "A0", "A1", "B"]);
+  });
+
+  test("goes to two that are a little larger before one that is much larger", () => {
+    const head = (name: string, height: number, larger: number) => ({ head: named(name, height), below: [], larger });
+    const wide = (i: number) => (i < 2 ? [head("big", 280, 4), head("some", 180, 1.6)] : []);
+    const [page] = set({ ...base, units: [unit("A", 90, 0), unit("B", 90, 0), fill], wide });
+    expect(page?.map(([name]) => name)).toEqual(["some", "some"]);
+  });
+
+  // A and B stand in a column each: 300 of 400 left. 96 and 72 are steps; 80 at most for B.
+  test("goes to pictures, all by as much, and no more than helps", () => {
+    const asked: [number, number][] = [];
+    const taller = (i: number) =>
+      i < 2
+        ? {
+            most: i === 0 ? 100 : 80,
+            by: (more: number) => {
+              asked.push([i, more]);
+              return unit("AB"[i] ?? "", 250 + more, 0);
+            },
+          }
+        : null;
+    set({ ...base, units: [unit("A", 250, 0), unit("B", 250, 0), fill], taller });
+    expect(asked).toEqual([
+      [0, 100],
+      [1, 80],
+    ]);
+    // 330 and 70 are left for 24 and no more.
+    asked.length = 0;
+    set({ ...base, units: [unit("A", 370, 0), unit("B", 250, 0), fill], taller });
+    expect(asked).toEqual([
+      [0, 24],
+      [1, 80],
+    ]);
+  });
+
+  test("goes to none of two that look alike where it does not go to both", () => {
+    const wide = (i: number) => (i < 3 ? [{ head: named("W", 300), below: unit("V", 20, 2), larger: 2 }] : []);
+    const pageOf = (like: (i: number) => number | null) =>
+      set({ ...base, units: [unit("A", 390, 0), unit("B", 390, 0), unit("C", 200, 2), fill], wide, like });
+    const alone = pageOf(() => null).map((page) => page[0]?.[0]);
+    expect(alone).toEqual(["A", "W", "Z"]);
+    const alike = pageOf((i) => (i === 2 ? 0 : null)).map((page) => page[0]?.[0]);
+    expect(alike).toEqual(["A", "C", "Z"]);
+  });
+
+  test("is left by one that looks like another which has to take up less", () => {
+    const tighter = (i: number) => (i === 1 || i === 3 ? unit("ABCDE"[i] ?? "", 148, 0) : null);
+    const units = [unit("A", 228, 0), unit("B", 180, 0), unit("C", 390, 0), unit("D", 180, 0), unit("E", 100, 0), fill];
+    const below = (like: (i: number) => number | null) =>
+      set({ ...base, units, tighter, like })[1]?.find(([name]) => name === "E")?.[1];
+    // A, B and C go on one page where B is 148 high; D has room.
+    expect(below(() => null)).toBe(200);
+    expect(below((i) => (i === 3 ? 1 : null))).toBe(168);
+  });
+});
