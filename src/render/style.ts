@@ -56,6 +56,9 @@ export const TYPE = {
 /** White space above things. */
 export const SPACE = { section: 32, close: 20, heading: 20, block: 12, line: 4 } as const;
 
+/** Between the columns of the steps. */
+export const COLUMN_GAP = 24;
+
 export interface Frame {
   readonly x: number;
   readonly y: number;

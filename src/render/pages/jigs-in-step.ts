@@ -9,7 +9,7 @@ import { paintStack, stack } from "../typeset/stack.ts";
 import { rows } from "./cells.ts";
 import type { Drawn } from "./drawn-part.ts";
 import { capital, type Plan } from "./plan.ts";
-import { jigInStep, templatesTitle } from "./templates.ts";
+import { jigInStep, jigsTitle } from "./templates.ts";
 
 /** Each above the sentence that begins with its name. Null where the step makes none. */
 export function jigsInStep(plan: Plan, { unit }: Step, width: number): Drawn | null {
@@ -22,7 +22,7 @@ export function jigsInStep(plan: Plan, { unit }: Step, width: number): Drawn | n
   });
   const wide = jigs.flatMap(({ id }, i) => (cells[i] === null ? [id] : []));
   if (wide.length === 0) return { height: 0, among, paint: () => [] };
-  const elsewhere = `${capital(listed(wide))} ${wide.length === 1 ? "is" : "are"} drawn under ${templatesTitle(plan.build)}.`;
+  const elsewhere = `${capital(listed(wide))} ${wide.length === 1 ? "is" : "are"} drawn under ${jigsTitle(plan.build)}.`;
   const told = stack(paragraph(elsewhere, TYPE.caption, width));
   return {
     ...{ height: told.height, among },

@@ -1,5 +1,5 @@
 /** The drawings of the pages, as figures that can be placed. */
-import type { Layout } from "../../solve/build.ts";
+import type { Layout, Step } from "../../solve/build.ts";
 import type { Item } from "../document.ts";
 import {
   type Drawing,
@@ -65,11 +65,11 @@ export interface StepPicture extends Picture {
 }
 
 /** One for each step. Each is taken as the one before was, where that serves. */
-export function stepPictures({ build, pen }: Plan, size: Size): StepPicture[] {
+export function stepPictures({ build, pen }: Plan, sizeOf: (step: Step) => Size): StepPicture[] {
   let before: Take | null = null;
   const told = new Set<string>();
   return build.steps.map((step) => {
-    const drawn = stepPicture(build, step, { frame: at(size), pen, before, told });
+    const drawn = stepPicture(build, step, { frame: at(sizeOf(step)), pen, before, told });
     before = drawn.take;
     if (drawn.close !== null) told.add(drawn.close);
     const full = picture(drawn, true);

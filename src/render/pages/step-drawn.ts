@@ -6,6 +6,7 @@ import type { Tightness } from "../typeset/columns.ts";
 import { label } from "../typeset/lines.ts";
 import { type Drawn, drawingOf, drawnPart, PART_DRAWINGS, partInStep } from "./drawn-part.ts";
 import { jigsInStep } from "./jigs-in-step.ts";
+import { likeBefore } from "./like-step.ts";
 import { once } from "./once.ts";
 import { type Picture, type StepPicture, stepPictures } from "./pictures.ts";
 import type { Plan } from "./plan.ts";
@@ -13,8 +14,9 @@ import type { Plan } from "./plan.ts";
 /** No picture is higher, so that pictures keep their size; as low as these where a page then holds one step more. */
 const HIGHEST = 180;
 const LOW: Readonly<Record<Tightness, number>> = { less: 148, least: 124 };
-/** Nor higher than this where its page has room. */
+/** Nor higher than this where its page has room, or where so many kinds of parts lie on the bench that their marks crowd. */
 const TALL = 276;
+const MANY = 12;
 /** A picture that stood so many steps back is drawn again, so low. */
 const FAR = 6;
 const AGAIN = 116;
@@ -49,9 +51,12 @@ const ONLY = { like: null, lower: () => null, wide: () => [], most: 0, taller: (
 /** A part that is worked on with its measures, and what is put together as it stands in the room. */
 export function shownInSteps(plan: Plan, width: number): readonly Shown[] {
   const { build, frame } = plan;
-  const pictures = stepPictures(plan, { width, height: HIGHEST });
   const first = new Map<string, Step>();
   const like = likeBefore(plan);
+  const markOf = new Map(build.parts.map(({ id, mark }) => [id, mark]));
+  const heightOf = ({ shows: { as, fresh } }: Step): number =>
+    as && new Set(fresh.map((id) => markOf.get(id))).size > MANY ? TALL : HIGHEST;
+  const pictures = stepPictures(plan, (step) => ({ width, height: heightOf(step) }));
   return build.steps.map((step, i): Shown => {
     const made = jigsInStep(plan, step, width);
     if (made) return { picture: made, ...ONLY };
@@ -113,10 +118,10 @@ export function shownInSteps(plan: Plan, width: number): readonly Shown[] {
           return found && larger > WORTH ? { drawn: shown(found), larger } : [];
         });
       },
-      most: Math.min(TALL, full.highest) - HIGHEST,
+      most: Math.min(TALL, full.highest) - heightOf(step),
       taller: (more) => {
         if (!higher.has(more)) {
-          const found = full.higher(HIGHEST + more);
+          const found = full.higher(heightOf(step) + more);
           higher.set(more, found && shown(found));
         }
         return higher.get(more) ?? null;
@@ -128,19 +133,6 @@ export function shownInSteps(plan: Plan, width: number): readonly Shown[] {
       },
     };
   });
-}
-
-/** For each step the first one that it looks like: told as that, or with the mirror image of its part. */
-function likeBefore(plan: Plan): readonly (number | null)[] {
-  const { steps, cutList } = plan.build;
-  const marks = steps.map((step) => partInStep(plan, step)?.part.mark);
-  const found: (number | null)[] = [];
-  for (const [i, { like }] of steps.entries()) {
-    const other = cutList.find(({ mark }) => mark === marks[i])?.mirrorOf ?? null;
-    const place = like !== undefined ? like - 1 : other === null ? -1 : marks.slice(0, i).lastIndexOf(other);
-    found.push(place < 0 ? null : (found[place] ?? place));
-  }
-  return found;
 }
 
 /** Whether a drawing is larger to look at than another, or whole where that has a gap. */

@@ -13,9 +13,9 @@ import { capital } from "./plan.ts";
 export const named = (items: readonly Item[], { number }: Step): readonly Item[] =>
   items.map((item) => (item.kind === "group" && item.role === "figure" ? { ...item, about: `step ${number}` } : item));
 
-/** The text of a step below what is drawn of it, set once for all drawings that tell as much. */
-export function textUnder(step: Step, width: number): (drawn: Drawn) => readonly Atom[] {
-  const known = new Map<boolean, readonly Atom[]>();
+/** The text of a step below what is drawn of it, parted where more is drawn; set once for all drawings that tell as much. */
+export function textUnder(step: Step, width: number): (drawn: Drawn) => readonly (readonly Atom[])[] {
+  const known = new Map<boolean, readonly (readonly Atom[])[]>();
   return (drawn) => {
     const { measured = false, among = [] } = drawn;
     const found = known.get(measured) ?? stepText(step, drawn, width);
@@ -25,21 +25,19 @@ export function textUnder(step: Step, width: number): (drawn: Drawn) => readonly
 }
 
 /** Without the places of the holes where a drawing beside it has them all. */
-function stepText(step: Step, { measured = false, among = [] }: Drawn, width: number): Atom[] {
+function stepText(step: Step, { measured = false, among = [] }: Drawn, width: number): Atom[][] {
   const aside = (head: string, texts: readonly string[]): readonly Atom[] =>
     texts.length === 0
       ? []
       : whole(barred(paragraph(run(head, texts.join(" ")), TYPE.step, width, { above: 8, indent: 10 })));
-  return [
-    // Who reads of a danger after the act has read of it too late.
-    ...aside("Caution", step.cautions),
-    ...told(step, measured ? withoutPlaces(step.text) : step.text, among, width),
-    ...aside("Remember", step.reminders),
-  ];
+  const [first = [], ...others] = told(step, measured ? withoutPlaces(step.text) : step.text, among, width);
+  // Who reads of a danger after the act has read of it too late.
+  const pieces = [[...aside("Caution", step.cautions), ...first], ...others];
+  return pieces.map((piece, i) => (i === pieces.length - 1 ? [...piece, ...aside("Remember", step.reminders)] : piece));
 }
 
-/** The sentences, each with what is drawn of it above. */
-function told(step: Step, texts: readonly string[], among: NonNullable<Drawn["among"]>, width: number): Atom[] {
+/** The sentences, each with what is drawn of it above; a piece for each that is drawn, the first with what is told before. */
+function told(step: Step, texts: readonly string[], among: NonNullable<Drawn["among"]>, width: number): Atom[][] {
   const starts = texts.flatMap((text, i) => {
     const drawn = among.find(({ above }) => text.startsWith(above));
     return drawn ? [{ i, atom: drawn.atom }] : [];
@@ -48,7 +46,8 @@ function told(step: Step, texts: readonly string[], among: NonNullable<Drawn["am
     { ...atom, keep: true, paint: (x: number, y: number) => named(atom.paint(x, y), step) },
     ...sentences(texts.slice(i, starts[n + 1]?.i), width),
   ]);
-  return [...sentences(texts.slice(0, starts[0]?.i), width), ...pieces.flat()];
+  const [first = [], ...others] = pieces;
+  return [[...sentences(texts.slice(0, starts[0]?.i), width), ...first], ...others];
 }
 
 /** Without the lists that only add to a sentence which is whole before them: where it bores. */

@@ -2,7 +2,7 @@
 
 import type { Step } from "../../solve/build.ts";
 import { decoration, line } from "../shapes.ts";
-import { BLACK, onGrid, TYPE } from "../style.ts";
+import { BLACK, COLUMN_GAP, onGrid, TYPE } from "../style.ts";
 import { type Atom, baseline, block } from "../typeset/atom.ts";
 import { columnWidth, type Tightness, type Unit, type Wide } from "../typeset/columns.ts";
 import type { Section } from "../typeset/flow.ts";
@@ -16,21 +16,20 @@ import { type Shown, shownInSteps } from "./step-drawn.ts";
 import { named, textUnder } from "./step-text.ts";
 import { stepTitle, TITLE_SPACE } from "./step-title.ts";
 
-const GAP = 24;
 const BETWEEN = 14;
 
 export function stepPages(plan: Plan): Section | null {
   const { build, frame } = plan;
   if (build.steps.length === 0) return null;
-  const width = columnWidth(frame.width, GAP);
+  const width = columnWidth(frame.width, COLUMN_GAP);
   const pictures = shownInSteps(plan, width);
   const most = 2 * frame.height - SLACK;
   const units = build.steps.flatMap((step, i) => {
     const { picture, lower, wide, like, most: taller, taller: higher } = pictures[i] as Shown;
     const under: Under = { text: textUnder(step, width), width, most };
     const set = stepUnits(step, picture, under);
-    return set.map((unit) => ({
-      ...{ unit, of: i, like: set.length === 1 ? like : null },
+    return set.map((unit, n) => ({
+      ...{ unit, of: i, goesOn: n > 0 && unit[0]?.of === undefined, like: set.length === 1 ? like : null },
       again: again(step, width),
       wide: once(() =>
         set.length === 1
@@ -51,9 +50,10 @@ export function stepPages(plan: Plan): Section | null {
     start: "fits",
     atoms: sectionHeading("steps", "Step by step", frame.width),
     columns: {
-      ...{ gap: GAP, between: BETWEEN, tie, tied: TITLE_SPACE },
+      ...{ gap: COLUMN_GAP, between: BETWEEN, tie, tied: TITLE_SPACE },
       units: units.map(({ unit }) => unit),
       again: (i) => units[i]?.again as Atom,
+      goesOn: (i) => units[i]?.goesOn ?? false,
       wide: (i) => units[i]?.wide() ?? [],
       like: (i) => {
         const like = units[i]?.like ?? null;
@@ -81,7 +81,7 @@ function wideOf(step: Step, picture: Drawn, { text }: Under, whole: number): Omi
   ]);
   return {
     head: { ...head, of: `step ${step.number}` },
-    below: stack([...(picture.key ?? []), ...text(picture)]).atoms,
+    below: stack([...(picture.key ?? []), ...text(picture).flat()]).atoms,
   };
 }
 
@@ -118,10 +118,10 @@ const again = ({ number }: Step, width: number): Atom => {
 /** What lines that keep together can leave empty at the foot of a column. */
 const SLACK = 96;
 
-/** One unit; more where the text is longer than a page, each with the picture. */
+/** One unit; more where the text is longer than a page, each with the picture, and where more is drawn among it. */
 function stepUnits(step: Step, picture: Drawn, { text: textOf, width, most }: Under): Unit[] {
   const key = picture.key ?? [];
-  const text = textOf(picture);
+  const [text = [], ...pieces] = textOf(picture);
   const units: Unit[] = [];
   let rest: Stack | null = stack(
     key.length > 0 ? [...key, ...text] : text.map((a, i) => (i === 0 ? { ...a, above: 0 } : a)),
@@ -140,7 +140,7 @@ function stepUnits(step: Step, picture: Drawn, { text: textOf, width, most }: Un
     units.push([top, ...now.atoms]);
     rest = later;
   }
-  return units;
+  return [...units, ...pieces];
 }
 
 /** From a picture to the text. */

@@ -10,6 +10,8 @@ import { offsetDrawing } from "../drawing/template/offsets.ts";
 import { truePoints as points } from "../drawing/template/print-bar.ts";
 import { tilesOf } from "../drawing/template/tiles.ts";
 import { listed } from "../drawing/words.ts";
+import { COLUMN_GAP } from "../style.ts";
+import { columnWidth } from "../typeset/columns.ts";
 import type { Section } from "../typeset/flow.ts";
 import { type Cell, cell, rows } from "./cells.ts";
 import { capital, type Plan, sectionHeading } from "./plan.ts";
@@ -20,12 +22,15 @@ const WORDS = 64;
 /** Room in a tile's drawing for words along its edges. */
 const EDGES = 30;
 
-export const templatesTitle = ({ jigs = [], patterns = [] }: Build): string =>
-  jigs.length === 0 ? "Patterns" : patterns.length === 0 ? "Jigs" : "Jigs and patterns";
+/** Of the section where there are jigs in it. */
+export const jigsTitle = ({ patterns = [] }: Build): string => (patterns.length === 0 ? "Jigs" : "Jigs and patterns");
 
+/** Jigs that are drawn beside the step that makes them are not drawn again. */
 export function templates(plan: Plan): Section | null {
   const { build, frame } = plan;
-  const { jigs = [], patterns = [] } = build;
+  const { patterns = [] } = build;
+  const beside = columnWidth(frame.width, COLUMN_GAP);
+  const jigs = (build.jigs ?? []).filter((jig) => jigInStep(plan, jig, beside) === null);
   if (jigs.length + patterns.length === 0) return null;
   const { width } = frame;
   const scaled = [
@@ -37,7 +42,7 @@ export function templates(plan: Plan): Section | null {
   const full = patterns.flatMap((each) =>
     !each.full ? [] : each.of === "curve" ? curveCells(plan, each) : [holeCell(plan, each)],
   );
-  const title = templatesTitle(build);
+  const title = jigs.length === 0 ? "Patterns" : jigsTitle(build);
   return {
     ...{ name: "templates", title, kind: "templates", start: "fits" },
     atoms: [
@@ -72,7 +77,9 @@ const said = (...sentences: readonly string[]): string => sentences.filter((each
 /** Without what the step tells that makes it; null where it does not go in. */
 export function jigInStep(plan: Plan, jig: Jig, width: number): Cell | null {
   const drawing = jigDrawing(jig, plan.build.design.units, finePen(plan), width);
-  return drawing.width > width ? null : cell(capital(jig.id), `Scale ${drawing.scale}`, drawing, width, "four");
+  return drawing.width > width
+    ? null
+    : cell(capital(jig.id), said(`Scale ${drawing.scale}.`, usedIn(plan.build, jig.id)), drawing, width, "two");
 }
 
 function jigCell(plan: Plan, jig: Jig): Cell {

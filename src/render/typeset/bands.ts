@@ -15,8 +15,10 @@ export interface Columns {
   readonly tie?: (width: number) => Atom;
   /** So far below that tie it goes on. */
   readonly tied?: number;
-  /** Stands above what another unit, by its index, has in the right column. */
+  /** Stands above what another unit, by its index, has in the right column, and above one that goes on from the page before. */
   readonly again?: (unit: number) => FlowAtom;
+  /** Whether a unit, by its index, goes on with what the one before began. */
+  readonly goesOn?: (unit: number) => boolean;
   /** Units go over only where they are longer than a column. */
   readonly whole?: true;
   /** The ways to set a unit, by its index, with its head over both columns, for a page that is not filled else. */
@@ -155,7 +157,10 @@ function fill(columns: Columns, from: number, to: number, height: number): Band 
     const least = to === from + 1 ? 1 : 2;
     const head = next === from ? null : (again?.(next) ?? null);
     const below = head ? head.height : tied;
-    const place = { column, y: y === 0 ? 0 : y + between, height, tied: below, least, whole };
+    const opens = next === from && columns.goesOn?.(next) ? (again?.(next) ?? null) : null;
+    if (opens) spots.push({ atom: opens, column: 0, y: 0 });
+    const top = opens ? opens.height : y === 0 ? 0 : y + between;
+    const place = { column, y: top, height, tied: below, least, whole };
     const runs = runsOf(units[next] ?? [], place);
     if (runs === null) return made(next);
     if (runs.length > 1) {

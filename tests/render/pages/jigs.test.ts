@@ -1,0 +1,49 @@
+import { expect, test } from "vitest";
+import { render } from "../../../src/render/index.ts";
+import { likeBefore } from "../../../src/render/pages/like-step.ts";
+import type { Plan } from "../../../src/render/pages/plan.ts";
+import { groupsOf } from "../../../src/render/write/gather.ts";
+import { said, solvedOnce, textOf } from "../../examples/compiled.ts";
+import { wordsOf } from "../boxes.ts";
+
+function pagesOf(name: string) {
+  const { build, findings } = solvedOnce(textOf(name))();
+  if (!build) throw new Error(said(findings).join("\n"));
+  return { build, pages: render(build, { paper: "letter", date: "2025-03-01", version: "0" }).value?.pages ?? [] };
+}
+
+test("a jig is drawn once, beside the step that makes it, with the steps that use it", () => {
+  const { build, pages } = pagesOf("boot-bench");
+  const [jig] = build.jigs ?? [];
+  const uses = build.steps.flatMap(({ number, jigs }) => (jigs?.includes(jig?.id ?? "") ? [number] : []));
+  expect(uses.length).toBeGreaterThan(0);
+  const drawn = pages.filter(({ items }) =>
+    groupsOf(items, "figure").some(({ alt }) => /jig|spacer|strip/iu.test(alt ?? "") && !/Step/u.test(alt ?? "")),
+  );
+  expect(drawn.map((page) => wordsOf(page).includes("Make the jig"))).toEqual([true]);
+  expect(pages.map(({ kind }) => kind)).not.toContain("templates");
+  const words = wordsOf(drawn[0] as (typeof pages)[number]).replaceAll(/[\s\u00a0]+/gu, " ");
+  expect(words).toMatch(new RegExp(`Steps? ${uses.join(", ").replace(/, (?=\d+$)/u, " and ")}\\.`, "u"));
+});
+
+test("what goes on from the page before says so, and begins with a drawing", () => {
+  const { pages } = pagesOf("index-cabinet");
+  const making = pages.findIndex((page) => wordsOf(page).includes("Make the jigs"));
+  expect(making).toBeGreaterThan(0);
+  const words = [making, making + 1].map((i) => wordsOf(pages[i] as (typeof pages)[number]));
+  expect(words[0]).toContain("Jig 1");
+  expect(words[1]?.replaceAll(/\s+/gu, " ")).toMatch(/\d+, continued Jig \d/u);
+});
+
+test("steps that look alike: told as one before, or with the mirror image of its part", () => {
+  const { build } = solvedOnce(textOf("overalls-chest"))();
+  if (!build) throw new Error("no plan");
+  const like = likeBefore({ build } as Plan);
+  const number = (title: RegExp) => build.steps.find((step) => title.test(step.title))?.number ?? 0;
+  const [left, right] = [number(/the left side panel/u), number(/the right side panel/u)];
+  expect(right).toBeGreaterThan(left);
+  expect(like[right - 1]).toBe(left - 1);
+  const posts = build.steps.filter(({ title }) => /Drill the chest posts/u.test(title)).map((step) => step.number - 1);
+  expect(like[posts[1] ?? 0]).toBe(posts[0]);
+  expect(like[0]).toBeNull();
+});
