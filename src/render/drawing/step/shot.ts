@@ -4,17 +4,7 @@ import type { VisibleFace } from "../../../geometry/types.ts";
 import type { Build, Step } from "../../../solve/build.ts";
 import { UNITS_PER_INCH } from "../../../units/index.ts";
 import type { Frame } from "../../style.ts";
-import {
-  type Extent,
-  extentOf,
-  extentOfItems,
-  type Fit,
-  fitInto,
-  heightOf,
-  inset,
-  scaleInto,
-  widthOf,
-} from "../fit.ts";
+import { type Extent, extentOf, extentOfItems, type Fit, fitInto, heightOf, scaleInto, widthOf } from "../fit.ts";
 import type { Picture } from "../picture.ts";
 import { seenArea } from "../targets.ts";
 import { UNDER } from "./captions.ts";
@@ -23,8 +13,15 @@ import { HIGHEST, LOCATOR } from "./locator.ts";
 import type { Scene } from "./scene.ts";
 import { reachOf } from "./screws.ts";
 
-/** Room for balloons round the picture. */
-const MARGIN = 27;
+/** Room for balloons beside the picture, and above and below it, where few stand. */
+const BESIDE = 27;
+const ABOVE = 16;
+const inner = ({ x, y, width, height }: Frame): Frame => ({
+  x: x + BESIDE,
+  y: y + ABOVE,
+  width: Math.max(1, width - 2 * BESIDE),
+  height: Math.max(1, height - 2 * ABOVE),
+});
 /** Small units are not blown up beyond half their size. */
 const LARGEST = 36 / UNITS_PER_INCH;
 /** So much of the largest size is enough to keep that of the picture before. */
@@ -55,7 +52,7 @@ export function shotOf({ step, scene, view, extent, picture, faces }: Taken, fra
   const width = frame.width - LOCATOR.width - LOCATOR.gap;
   const main = { ...frame, width, height: Math.min(frame.height - UNDER, HIGHEST) };
   const window = focus && windowOn(focus, extent, main, scale, LARGEST);
-  if (!window) return { frame, fit: fitInto(extent, inset(frame, MARGIN), scale), picture, faces, window: null };
+  if (!window) return { frame, fit: fitInto(extent, inner(frame), scale), picture, faces, window: null };
   const fit = fitInto(window.extent, main, window.scale);
   return { frame: main, fit, ...clipped(picture, faces, window.extent), window: window.extent };
 }
@@ -67,12 +64,12 @@ export function sceneExtent({ items, screws }: Scene, view: View): Extent {
 
 /** Where a frame is as wide, one higher than this makes the picture no larger. */
 export function highestFor(extent: Extent, width: number): number {
-  const scale = Math.min(LARGEST, (width - 2 * MARGIN) / Math.max(1, widthOf(extent)));
-  return heightOf(extent) * scale + 2 * MARGIN;
+  const scale = Math.min(LARGEST, (width - 2 * BESIDE) / Math.max(1, widthOf(extent)));
+  return heightOf(extent) * scale + 2 * ABOVE;
 }
 
 /** The size of the picture before, while it goes in and fills most of what it could. */
 export function sizeFor(extent: Extent, frame: Frame, before: number | null): number {
-  const most = Math.min(LARGEST, scaleInto(extent, inset(frame, MARGIN)));
+  const most = Math.min(LARGEST, scaleInto(extent, inner(frame)));
   return before !== null && before <= most && before >= KEPT * most ? before : most;
 }
