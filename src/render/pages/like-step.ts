@@ -5,22 +5,26 @@ import type { Plan } from "./plan.ts";
 
 type Part = NonNullable<ReturnType<typeof partInStep>>["part"];
 
-/** For each step the first one that it looks like: told as that, or just before it with the mirror image of its part or one of its size. */
+/** For each step the last one before that it looks like: told as that, or just before it with the mirror image of its part or one of its size. */
 export function likeBefore(plan: Plan): readonly (number | null)[] {
   const { steps, cutList } = plan.build;
   const worked = steps.map((step) => partInStep(plan, step)?.part ?? null);
   const mirrorOf = (mark: string): string | null => cutList.find((line) => line.mark === mark)?.mirrorOf ?? null;
-  const pairs = (one: Part, other: Part): boolean =>
-    mirrorOf(one.mark) === other.mark ||
-    (["thickness", "width", "length"] as const).every((size) => equal(one[size], other[size]));
-  const found: (number | null)[] = [];
-  for (const [i, { like }] of steps.entries()) {
+  const alike = [
+    (one: Part, other: Part): boolean => mirrorOf(one.mark) === other.mark,
+    (one: Part, other: Part): boolean =>
+      (["thickness", "width", "length"] as const).every((size) => equal(one[size], other[size])),
+  ];
+  return steps.map(({ like }, i) => {
     const part = worked[i] ?? null;
-    const near = worked.slice(Math.max(0, i - NEAR), i).findLastIndex((other) => part && other && pairs(part, other));
-    const place = like !== undefined ? like - 1 : near < 0 ? -1 : Math.max(0, i - NEAR) + near;
-    found.push(place < 0 ? null : (found[place] ?? place));
-  }
-  return found;
+    const from = Math.max(0, i - NEAR);
+    const near = alike.map((pairs) =>
+      worked.slice(from, i).findLastIndex((other) => part !== null && other !== null && pairs(part, other)),
+    );
+    if (like !== undefined) return like - 1;
+    const place = near.find((each) => each >= 0);
+    return place === undefined ? null : from + place;
+  });
 }
 
 /** Who reads a step has those so many before it in mind. */

@@ -57,7 +57,7 @@ export function shownInSteps(plan: Plan, width: number): readonly Shown[] {
   const heightOf = ({ shows: { as, fresh } }: Step): number =>
     as && new Set(fresh.map((id) => markOf.get(id))).size > MANY ? TALL : HIGHEST;
   const pictures = stepPictures(plan, (step) => ({ width, height: heightOf(step) }));
-  return build.steps.map((step, i): Shown => {
+  const all = build.steps.map((step, i): Shown => {
     const made = jigsInStep(plan, step, width);
     if (made) return { picture: made, ...ONLY };
     const full = pictures[i] as StepPicture;
@@ -77,7 +77,6 @@ export function shownInSteps(plan: Plan, width: number): readonly Shown[] {
       return {
         ...ONLY,
         picture: drawn,
-        like: like[i] ?? null,
         lower: once(() => drawnIn({ width, low: true })),
         wide: () => {
           const all = SHARES.flatMap(
@@ -107,8 +106,8 @@ export function shownInSteps(plan: Plan, width: number): readonly Shown[] {
       told && line ? elsewhere(plainly(picture), line.mark, width) : plainly(picture);
     const higher = new Map<number, Drawn | null>();
     return {
+      ...ONLY,
       picture: shown(full),
-      like: like[i] ?? null,
       wide: () => {
         if (step.shows.fresh.length + step.shows.present.length < SOME) return [];
         return WIDE.flatMap((height) => {
@@ -133,7 +132,18 @@ export function shownInSteps(plan: Plan, width: number): readonly Shown[] {
       },
     };
   });
+  const firsts: (number | null)[] = [];
+  for (const [i, { picture }] of all.entries()) {
+    const place = like[i] ?? null;
+    const same = place === null ? null : all[place];
+    firsts.push(place !== null && same && isAsLarge(picture, same.picture) ? (firsts[place] ?? place) : null);
+  }
+  return all.map((shown, i) => ({ ...shown, like: firsts[i] ?? null }));
 }
+
+/** Whether they are drawn alike from the start; what is not stays as large as it can be. */
+const isAsLarge = ({ scale: one }: Drawn, { scale: other }: Drawn): boolean =>
+  one?.points === other?.points && one?.broken === other?.broken;
 
 /** Whether a drawing is larger to look at than another, or whole where that has a gap. */
 const isClearer = ({ scale }: Drawn, { scale: other }: Drawn): boolean =>
