@@ -140,7 +140,10 @@ export function bandsIn(columns: Columns, from: number, height: number): readonl
 
 /** The units from `from` to before `to` in two columns, no higher than they must be; null where that is higher than `height`. */
 export function lowest(columns: Columns, from: number, to: number, height: number): Band | null {
-  for (let least = EVEN; least < height + EVEN; least += EVEN) {
+  // Two columns hold no more than twice their height.
+  const all = columns.units.slice(from, to).flatMap((unit) => unit.map((atom) => atom.height));
+  const half = all.reduce((a, b) => a + b, 0) / 2;
+  for (let least = Math.max(1, Math.floor(half / EVEN)) * EVEN; least < height + EVEN; least += EVEN) {
     const even = fill(columns, from, to, Math.min(least, height));
     if (even.next === to) return even;
   }
