@@ -4,7 +4,7 @@
  */
 import { circlePoint } from "../../geometry/angle.ts";
 import type { Item } from "../document.ts";
-import { balloon, balloonBox, isName, leader, leaderOf } from "./balloon.ts";
+import { balloon, balloonBox, isName, LARGE, type Look, leader, leaderOf } from "./balloon.ts";
 import type { Pen, Spot } from "./drawing.ts";
 import { type Box, boxAround, grown, type Plate, type Segment } from "./plate.ts";
 
@@ -37,6 +37,7 @@ export function placeBalloons(
   plate: Plate,
   pen: Pen,
   ground: (spot: Spot) => number,
+  look: Look = LARGE,
 ): readonly Item[] {
   const places: (Place | null)[] = labels.map(() => null);
   for (let round = 0; round < ROUNDS; round++) {
@@ -48,7 +49,8 @@ export function placeBalloons(
         plate.removeBox(old.dot);
         plate.removeLeader(old.leader);
       }
-      const best = bestPlace(label, plate, pen, ground) ?? old ?? bestPlace(label, plate, pen, ground, true);
+      const best =
+        bestPlace(label, plate, pen, ground, look) ?? old ?? bestPlace(label, plate, pen, ground, look, true);
       if (best && (best.centre[0] !== old?.centre[0] || best.centre[1] !== old?.centre[1])) changed = true;
       if (best) {
         plate.addBox(best.box);
@@ -62,7 +64,7 @@ export function placeBalloons(
   // Where leaders have to cross a balloon it lies on top, and can be read.
   return [
     ...labels.flatMap(({ hidden }, i) => (places[i] ? leader(places[i].leader, hidden) : [])),
-    ...labels.flatMap(({ mark }, i) => (places[i] ? balloon(pen, mark, places[i].centre) : [])),
+    ...labels.flatMap(({ mark }, i) => (places[i] ? balloon(pen, mark, places[i].centre, look) : [])),
   ];
 }
 
@@ -72,12 +74,14 @@ function bestPlace(
   plate: Plate,
   pen: Pen,
   ground: (spot: Spot) => number,
+  look: Look,
   crowded = false,
 ): Place | null {
   let best: Place | null = null;
   const name = isName(label.mark);
   label.targets.forEach((target, rank) => {
-    for (const distance of DISTANCES) {
+    for (const far of DISTANCES) {
+      const distance = (far * look.radius) / LARGE.radius;
       const least = 0.12 * distance + 2 * rank;
       for (const [cos, sin] of DIRECTIONS) {
         if (best && least >= best.cost) break;
@@ -86,9 +90,9 @@ function bestPlace(
         const slant = Math.min(Math.abs(cos), Math.abs(sin)) < 0.1 ? 3 : 0;
         const open = least + slant + 14 * ground(centre);
         if (best && open >= best.cost) continue;
-        const box = balloonBox(pen, label.mark, centre);
+        const box = balloonBox(pen, label.mark, centre, look);
         if (!plate.isFree(grown(box, AIR))) continue;
-        const line = leaderOf(pen, label.mark, centre, target);
+        const line = leaderOf(pen, label.mark, centre, target, look);
         if (!crowded && plate.blocks(line)) continue;
         const struck = plate.linesThrough(grown(box, 1));
         // A circle covers what lies behind it, a name does not; the text has it where it finds no place.

@@ -10,9 +10,12 @@ export interface Scale {
 }
 
 const POINTS_PER_UNIT = 72 / UNITS_PER_INCH;
-/** Reductions. 1:2.5, 1:15 and 1:25, and in inches 1:6 and 1:10, stand where the next rung would waste half the page. */
-const METRIC: readonly number[] = [1, 2, 2.5, 5, 10, 15, 20, 25, 50, 100, 200];
-const INCH: readonly number[] = [1, 2, 4, 6, 8, 10, 12, 16, 24, 32, 48, 96, 192];
+/**
+ * Reductions, no rung much more than half as small again as the last. Metric: ISO 5455, and between its steps what the edges of
+ * common scale rules (1:20 to 1:125, and 1:100 to 1:500) read in tenths and hundredths. Inches: so many to the foot or the inch.
+ */
+const METRIC: readonly number[] = [1, 2, 2.5, 3, 4, 5, 7.5, 10, 12.5, 15, 20, 25, 30, 40, 50, 75, 100, 125, 200];
+const INCH: readonly number[] = [1, 2, 3, 4, 5, 6, 8, 10, 12, 16, 20, 24, 32, 48, 64, 96, 128, 192];
 
 /** The usual scales, largest first. */
 export const usualScales = (units: Units): readonly Scale[] =>

@@ -37,7 +37,7 @@ describe("chains", () => {
   });
 });
 
-const station = (at: Length, weight: number, gap = false) => ({ at, weight, low: 0, high: 1, gap });
+const station = (at: Length, weight: number, gap = false) => ({ at, weight, low: 0, high: 1, gap, twins: [] });
 
 describe("places of a chain", () => {
   const [low, high] = [inches(0), inches(42)];
@@ -114,7 +114,7 @@ describe("three views of the bench, from its source in the fixture", () => {
   });
 
   test("a dimension line as long as what it measures", () => {
-    const scale = 72 / 10;
+    const scale = 72 / 8;
     const xs = paths(items)
       .filter(({ stroke, fill }) => stroke?.width === 0.35 && !fill)
       .flatMap(segmentsOf)

@@ -116,23 +116,33 @@ export interface Printing {
   readonly marked?: (length: Length) => Length;
 }
 
-/** The dimensions between the stops; three or more alike in a row become one, "5 × 3 1/2". As they are printed they add up. */
-export function spans(stops: readonly Length[], low: Length, high: Length, printing: Printing): readonly Span[] {
+/**
+ * The dimensions between the stops, or of those between `from` and `to` alone; three or more alike in a row become one,
+ * "5 × 3 1/2". As they are printed they add up to the whole.
+ */
+export function spans(
+  stops: readonly Length[],
+  low: Length,
+  high: Length,
+  printing: Printing,
+  { from, to: end }: { readonly from: Length; readonly to: Length } = { from: low, to: high },
+): readonly Span[] {
   const { print } = printing;
   const all = [low, ...[...stops].sort(compare), high];
   const sizes = closing(all, printing);
   const single = all
     .slice(1)
-    .map((to, i) => ({ from: all[i] ?? low, to, size: sizes[i] ?? subtract(to, all[i] ?? low) }));
+    .map((to, i) => ({ from: all[i] ?? low, to, size: sizes[i] ?? subtract(to, all[i] ?? low) }))
+    .filter((one) => compare(one.from, from) >= 0 && compare(one.to, end) <= 0);
   const out: Span[] = [];
   for (let i = 0; i < single.length; ) {
     const first = single[i];
     if (!first) break;
-    let end = i + 1;
-    while (end < single.length && equal(single[end]?.size ?? first.from, first.size)) end++;
-    if (end - i >= 3) {
-      out.push({ from: first.from, to: single[end - 1]?.to ?? first.to, text: `${end - i} × ${print(first.size)}` });
-      i = end;
+    let next = i + 1;
+    while (next < single.length && equal(single[next]?.size ?? first.from, first.size)) next++;
+    if (next - i >= 3) {
+      out.push({ from: first.from, to: single[next - 1]?.to ?? first.to, text: `${next - i} × ${print(first.size)}` });
+      i = next;
     } else {
       out.push({ from: first.from, to: first.to, text: print(first.size) });
       i++;

@@ -57,6 +57,9 @@ const SHARES = [1 / 2, 1 / 3, 2 / 3, 1 / 4, 3 / 4] as const;
 const ASIDE = [0, 12, -12] as const;
 const TRIED = SHARES.flatMap((share) => ASIDE.map((aside) => ({ share, aside })));
 
+/** Whether a number goes into it, at so many points for each unit. */
+export const isTold = ({ from, to }: Clear, scale: number): boolean => toNumber(subtract(to, from)) * scale >= LEAST;
+
 export function drawClear(all: readonly Clear[], fit: Fit, plate: Plate, pen: Pen): readonly Item[] {
   return all.flatMap(({ from, to, left, right }) => {
     const text = pen.print(subtract(to, from));
