@@ -69,6 +69,6 @@ function labelOf(part: Marked, faces: readonly VisibleFace[], view: View, fit: F
   const { low, high } = extentOfItems([part], view);
   const all = (high[0] - low[0]) * (high[1] - low[1]) * fit.scale * fit.scale;
   if (seenArea(faces, id, fit.scale) >= Math.min(ENOUGH, SHARE * all))
-    return { mark, targets: targetsOn(faces, id, fit), hidden: false };
-  return { mark, targets: [fit.page(picturePoint(view, middleOf(part)))], hidden: true };
+    return { mark, part: id, targets: targetsOn(faces, id, fit), hidden: false };
+  return { mark, part: id, targets: [fit.page(picturePoint(view, middleOf(part)))], hidden: true };
 }

@@ -121,7 +121,7 @@ function drawn(
       ...views,
       ...rows.flatMap(({ items }) => items),
       ...heights,
-      ...placeBalloons(labels, plate, pen, () => 0, SMALL),
+      ...placeBalloons(labels, plate, pen, () => 0, { look: SMALL }),
     ],
     lost: rows.reduce((sum, { lost }) => sum + lost, 0),
   };
