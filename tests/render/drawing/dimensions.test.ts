@@ -75,6 +75,17 @@ describe("places of a chain", () => {
     expect(stops).toEqual([2, 40]);
   });
 
+  test("a divider in the middle has both its faces, so that the openings beside it are alike; elsewhere it has one", () => {
+    const divided = (from: number, to: number) => {
+      const faces = [inches(from, 16), inches(to, 16)];
+      const both = faces.map((at, i) => ({ ...station(at, 0.9), twins: [faces[1 - i] as Length] }));
+      return chosen(both, low, high, rules).map(({ at }) => toInches(at));
+    };
+    // 42 is 672 sixteenths: 3/4 in the middle leaves 20 5/8 on both sides.
+    expect(divided(330, 342)).toEqual([20.625, 21.375]);
+    expect(divided(300, 312)).toEqual([18.75]);
+  });
+
   test("what is printed adds up, the same from both ends", () => {
     const pen = { print: (length: Length) => String(toInches(length)) };
     const sixteenth = inches(1, 16);

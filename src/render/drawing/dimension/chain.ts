@@ -64,11 +64,12 @@ function taken(
   };
   for (const set of order) {
     const there = sets.flat();
-    const fits = set.every(
-      (station, i) =>
-        ![low, high].some((end) => tooNear(station, end, false)) &&
-        ![...there, ...set.slice(0, i)].some((other) => tooNear(station, other.at, other.gap)),
-    );
+    const fits =
+      !set.some(
+        (station) =>
+          [low, high].some((end) => tooNear(station, end, false)) ||
+          there.some((other) => tooNear(station, other.at, other.gap)),
+      ) && bothGoIn(set, tooNear);
     if (fits) sets.push(set);
   }
   const count = () =>
@@ -80,6 +81,15 @@ function taken(
     ).length;
   while (sets.length > 0 && count() > MOST) sets.pop();
   return sets.flat().sort((a, b) => compare(a.at, b.at));
+}
+
+/** A pair lies apart, or is the two faces of what stands in the middle: without the second of them its two sides would not be alike. */
+function bothGoIn(
+  [one, other]: readonly Station[],
+  tooNear: (a: Station, other: Length, gapped: boolean) => boolean,
+): boolean {
+  if (!one || !other || !tooNear(one, other.at, other.gap)) return true;
+  return one.twins.some((twin) => equal(twin, other.at));
 }
 
 /** In tenths: lines of about the same length matter alike, and the face decides. */
