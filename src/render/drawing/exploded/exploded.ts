@@ -2,17 +2,18 @@
 import { panesOf } from "../../../solve/build/order/glazing.ts";
 import type { Build } from "../../../solve/build.ts";
 import type { Frame } from "../../style.ts";
-import { type Drawing, NOT_TO_SCALE, type Pen, type Spot } from "../drawing.ts";
+import { type Drawing, NOT_TO_SCALE, type Pen } from "../drawing.ts";
 import { fitInto, inset, scaleInto } from "../fit.ts";
 import { glassTint, sheen } from "../glass.ts";
 import { partAt } from "../ground.ts";
-import { ahead, heading, onPage, strokes } from "../ink.ts";
+import { onPage, strokes } from "../ink.ts";
 import { labels } from "../labels.ts";
 import { openHoles } from "../open-holes.ts";
 import { edgesOf, takePicture, tints } from "../picture.ts";
-import { type Label, placeBalloons } from "../place-balloons.ts";
-import { Plate, type Segment } from "../plate.ts";
+import { placeBalloons } from "../place-balloons.ts";
+import { Plate } from "../plate.ts";
 import { FINE, OUTLINE } from "../strokes.ts";
+import { tollOf } from "../toll.ts";
 import { travelLines } from "../travel-lines.ts";
 import { partsInWords } from "../words.ts";
 import { type TakenApart, takeApart, toFill } from "./take-apart.ts";
@@ -61,17 +62,3 @@ export function explodedView(build: Build, { frame, pen, taken = takeApart(build
     scale: NOT_TO_SCALE,
   };
 }
-
-/** A balloon that stands on a part, and each point of a leader that runs over another, in points of a leader's length. */
-const ON_WOOD = 150;
-const OVER_ANOTHER = 2;
-const STEP = 3;
-
-const tollOf =
-  (part: (spot: Spot) => string | null) =>
-  (label: Label, centre: Spot, [from, to]: Segment): number => {
-    const { along, distance } = heading(from, to);
-    const spots = Array.from({ length: Math.floor(distance / STEP) }, (_, i) => ahead(from, along, i * STEP));
-    const over = spots.filter((spot) => ![null, label.part].includes(part(spot))).length * STEP;
-    return (part(centre) === null ? 0 : ON_WOOD) + OVER_ANOTHER * over;
-  };

@@ -8,24 +8,26 @@ import type { Item } from "../../document.ts";
 import { GLASS, TINT } from "../../palette.ts";
 import type { Frame } from "../../style.ts";
 import { SMALL } from "../balloon.ts";
-import { BAR_HEIGHT, scaleBar } from "../bar.ts";
+import { barBeside, scaleBar } from "../bar.ts";
 import { bodiesOf } from "../dimension/bodies.ts";
 import type { Drawing, Pen } from "../drawing.ts";
+import { partAt } from "../ground.ts";
 import { centred, fills } from "../ink.ts";
 import { outsideOf } from "../outside.ts";
 import { type Label, placeBalloons } from "../place-balloons.ts";
 import { Plate } from "../plate.ts";
-import { usualScales } from "../scale.ts";
+import { type Scale, usualScales } from "../scale.ts";
 import { seenArea, targetsOn } from "../targets.ts";
 import { type Aspect, aspectsOf, edgeLines, type Laid, linedOut, type Outside } from "../three-views/aspect.ts";
 import { type Measured, shownIn } from "../three-views/dimensioning.ts";
 import { beside } from "../three-views/setting-out.ts";
+import { tollOf } from "../toll.ts";
 import { type Clear, clearHeights, drawClear, isTold } from "./clear-heights.ts";
 import { type Section, sectionOf } from "./section.ts";
 import { type SetOut, setOut } from "./setting-out.ts";
 
 /** So many places, or marks of parts, that only show inside are worth a drawing. */
-const WORTH = { places: 2, marks: 3 } as const;
+const WORTH = { places: 2, marks: 4 } as const;
 
 /** Null where there is next to nothing inside to measure, or the sections do not go into the frame. */
 export function sections(build: Build, { frame, pen }: { readonly frame: Frame; readonly pen: Pen }): Drawing | null {
@@ -41,15 +43,14 @@ export function sections(build: Build, { frame, pen }: { readonly frame: Frame; 
     const before: Measured = [shown[0], shown[1], [...shown[2], ...ends]];
     const all = [false, true].flatMap((stacked) => {
       const found = setOut(build, cuts, outside, scale.points, { frame, pen, stacked, before });
-      return found ? [{ found, ...drawn(build, found, cuts, outside, frame, pen, told) }] : [];
+      return found ? [{ found, ...drawn(build, found, cuts, outside, { frame, pen, scale }, told) }] : [];
     });
     const best = all.find(({ lost }) => lost === 0);
     if (!best) continue;
     const places = freshIn(best.found, cuts, shown) + ends.filter((end) => !isIn(shown[2], end)).length;
     if (places < WORTH.places && unseen(build, cuts, around) < WORTH.marks) return null;
-    const bar = scaleBar(scale, build.design.units, pen, [frame.x, best.found.bottom + BAR_HEIGHT + 4]);
     return {
-      items: [...best.items, ...bar],
+      items: best.items,
       alt: `${build.design.title} cut open: ${cuts.map(({ caption }) => caption).join("; ")}.`,
       scale: scale.text,
     };
@@ -86,13 +87,18 @@ function heightsIn({ parts, motions }: Build, { cut }: Section): readonly Clear[
   );
 }
 
+interface Sheet {
+  readonly frame: Frame;
+  readonly pen: Pen;
+  readonly scale: Scale;
+}
+
 function drawn(
   build: Build,
   set: SetOut,
   cuts: readonly [Section, Section],
   outside: Outside,
-  frame: Frame,
-  pen: Pen,
+  { frame, pen, scale }: Sheet,
   clear: readonly Clear[],
 ): { readonly items: readonly Item[]; readonly lost: number } {
   const plate = new Plate(frame);
@@ -115,15 +121,21 @@ function drawn(
   });
   const rows = set.rows.map((row) => beside(row, set.views[row.view] as Laid, outside, plate, pen));
   const heights = drawClear(clear, set.views[0].fit, plate, pen);
+  const tolls = set.views.map(({ fit }, i) => tollOf(partAt(cuts[i]?.cut ?? [], fit, frame), SMALL));
   const labels = set.views.flatMap(({ fit }, i) => labelsOf(build, cuts[i] as Section, fit));
+  const bar = barBeside(Math.max(...set.captions), plate, (spot) => scaleBar(scale, build.design.units, pen, spot));
   return {
     items: [
       ...views,
       ...rows.flatMap(({ items }) => items),
       ...heights,
-      ...placeBalloons(labels, plate, pen, () => 0, { look: SMALL }),
+      ...bar,
+      ...placeBalloons(labels, plate, pen, () => 0, {
+        look: SMALL,
+        toll: (...mark) => Math.max(...tolls.map((toll) => toll(...mark))),
+      }),
     ],
-    lost: rows.reduce((sum, { lost }) => sum + lost, 0),
+    lost: rows.reduce((sum, { lost }) => sum + lost, bar.length === 0 ? 1 : 0),
   };
 }
 
@@ -136,6 +148,6 @@ function labelsOf({ parts }: Build, { cut }: Section, fit: Laid["fit"]): readonl
   const marks = [...new Set(parts.map(({ mark }) => mark))].filter((mark) => mark !== "");
   return marks.flatMap((mark): readonly Label[] => {
     const most = there.find(({ part }) => part.mark === mark);
-    return most ? [{ mark, targets: targetsOn(cut, most.part.id, fit), hidden: false }] : [];
+    return most ? [{ mark, part: most.part.id, targets: targetsOn(cut, most.part.id, fit), hidden: false }] : [];
   });
 }

@@ -1,7 +1,6 @@
 /** Where the two sections stand, with room for their dimensions: side by side, or one below the other. */
 import type { Build } from "../../../solve/build.ts";
 import type { Frame } from "../../style.ts";
-import { BAR_HEIGHT } from "../bar.ts";
 import { bodiesOf } from "../dimension/bodies.ts";
 import type { SideName } from "../dimension/side.ts";
 import type { Pen } from "../drawing.ts";
@@ -29,7 +28,6 @@ export interface SetOut {
   readonly rows: readonly Rows[];
   /** Where the middles of the captions stand, down the page. */
   readonly captions: readonly [number, number];
-  readonly bottom: number;
 }
 
 export interface Room {
@@ -80,13 +78,11 @@ export function setOut(
   const under = top + high + (stacked ? below(0) : Math.max(below(0), below(1)));
   const second = stacked ? under + CAPTION + above(1) + 6 : top;
   const foot = stacked ? second + high + below(1) : under;
-  const bottom = foot + CAPTION;
-  if (spare < 0 || bottom + BAR_HEIGHT + 8 > frame.y + frame.height) return null;
+  if (spare < 0 || foot + CAPTION > frame.y + frame.height) return null;
   const x = frame.x + spare / 2 + left;
   return {
     views: [laid(front, scale, x, top), laid(side, scale, stacked ? x + inset : x + wide + gap, second)],
     rows,
     captions: [under + CAPTION / 2 + 2, foot + CAPTION / 2 + 2],
-    bottom,
   };
 }

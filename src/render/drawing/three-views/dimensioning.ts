@@ -57,10 +57,11 @@ export function dimensioning(
     const gap = level ? GAP_ACROSS : GAP_UP;
     const rules = { scale, gap, face: level ? "low" : "high" } as const;
     const isMeasured = (place: Length): boolean => measured[axis].some((other) => equal(other, place));
-    // Of a thin part that is measured to one face the cut list tells the other.
+    // Of a thin part that is measured to one face the cut list tells the other; where something else ends there too that is not
+    // measured, like the base under a bottom, it is told.
     const isThin = (at: Length, twin: Length): boolean => Math.abs(toNumber(twin) - toNumber(at)) * scale < gap;
     const told = ({ at, gap: gapped, twins }: Station): boolean =>
-      isMeasured(at) || (!gapped && twins.length > 0 && twins.every((twin) => isThin(at, twin) && isMeasured(twin)));
+      isMeasured(at) || (!gapped && twins.some((twin) => isThin(at, twin)) && twins.every(isMeasured));
     const all = stations(bodies, aspect, level ? 0 : 1);
     return besides(all, aspect.extent, sides).map(({ side, rows }, i): Rows => {
       const chains = rows.flatMap((row): readonly Chain[] => {

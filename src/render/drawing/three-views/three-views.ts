@@ -4,21 +4,16 @@
  */
 import type { Build } from "../../../solve/build.ts";
 import type { Item } from "../../document.ts";
-import { bounds, leaves } from "../../shapes.ts";
 import type { Frame } from "../../style.ts";
-import { BAR_HEIGHT, scaleBar } from "../bar.ts";
-import { type Drawing, NOT_TO_SCALE, type Pen, type Spot } from "../drawing.ts";
+import { type Bar, barBeside, scaleBar } from "../bar.ts";
+import { type Drawing, NOT_TO_SCALE, type Pen } from "../drawing.ts";
 import { centred } from "../ink.ts";
 import { outsideOf } from "../outside.ts";
 import { Plate } from "../plate.ts";
 import { type Scale, usualScale, usualScales } from "../scale.ts";
 import { outsideInWords } from "../words.ts";
 import { aspectsOf, edgeLines, type Laid, linedOut, type Outside } from "./aspect.ts";
-import { beside, CAPTION, type Places, setOut } from "./setting-out.ts";
-
-/** Of capitals, and round the bar. */
-const CAPITALS = 6.6;
-const AROUND = 4;
+import { beside, type Places, setOut } from "./setting-out.ts";
 
 export interface ThreeViewsOptions {
   readonly frame: Frame;
@@ -53,8 +48,6 @@ interface Drawn {
   readonly lost: number;
 }
 
-type Bar = (spot: Spot) => readonly Item[];
-
 function drawn({ views, rows, captions }: Places, outside: Outside, plate: Plate, pen: Pen, bar: Bar): Drawn {
   const items: Item[] = [];
   views.forEach(({ aspect, fit, box }, i) => {
@@ -71,19 +64,6 @@ function drawn({ views, rows, captions }: Places, outside: Outside, plate: Plate
     items.push(...told.items);
     lost += told.lost;
   }
-  const scale = barAt(Math.max(...captions), plate, bar);
+  const scale = barBeside(Math.max(...captions), plate, bar);
   return { items: [...items, ...scale], lost: lost + (scale.length === 0 ? 1 : 0) };
-}
-
-/** The bar at the left, level with the lowest caption where it is free there, else below it; nothing where it does not go in. */
-function barAt(middle: number, plate: Plate, bar: Bar): readonly Item[] {
-  const { x } = plate.frame;
-  const levels = [middle + CAPITALS / 2, middle + CAPTION / 2 + BAR_HEIGHT + 2];
-  const free = levels
-    .map((y) => bar([x, y]))
-    .find((items) => {
-      const [left, top, right, bottom] = bounds(leaves(items));
-      return plate.isFree({ left, top: top - AROUND, right: right + AROUND, bottom: bottom + 2 });
-    });
-  return free ?? [];
 }
