@@ -9,7 +9,7 @@ import { besides } from "../../../src/render/drawing/three-views/besides.ts";
 import { inches, type Length, toInches } from "../../../src/units/index.ts";
 import { part } from "./fixture/making.ts";
 import { bench, pen } from "./fixture.ts";
-import { paths, segmentsOf } from "./look.ts";
+import { outside, paths, segmentsOf, words } from "./look.ts";
 
 const frame = { x: 60, y: 64, width: 510, height: 640 };
 const printing = { print: (length: Length) => String(toInches(length)) };
@@ -120,4 +120,11 @@ describe("rows of dimensions", () => {
     // ISO 128-2: wide to narrow at least 2 : 1.
     expect(OUTLINE.width / NARROW.width).toBeGreaterThanOrEqual(2);
   });
+});
+
+test("a piece as long and thin as a rod has its captions on the page", () => {
+  const rods = ["a", "b"].map((id, i) => part(id, "A", "Rod", "board", { body: [0, i, 0, 120, i + 1, 1] }));
+  const drawing = threeViews({ ...bench(), parts: rods }, { frame, pen });
+  expect(words(drawing.items)).toContain("Right side");
+  expect(outside(drawing.items, frame)).toEqual([]);
 });

@@ -69,10 +69,16 @@ export function setOut(
         .filter((each) => each.view === view && each.side === name)
         .map((here) => beside(here, laid(aspects[view], scale, 0, 0), outside, new Plate(ANYWHERE), pen).depth),
     );
+  // A caption may be wider than what it stands under.
+  const captioned = (view: 0 | 1 | 2, width: number): number =>
+    Math.max(0, (pen.measure(aspects[view].caption, "bold", 10) - width) / 2);
   const apart = (one: number, other: number): number => Math.max(CLOSE, one + other + (one && other ? BETWEEN : 6));
-  const left = Math.max(depth(0, "left"), depth(2, "left"));
-  const right = Math.max(depth(0, "right"), depth(2, "right"));
-  const between = apart(right, depth(1, "left"));
+  const left = Math.max(depth(0, "left"), depth(2, "left"), captioned(0, wide));
+  const right = Math.max(depth(0, "right"), depth(2, "right"), captioned(0, wide));
+  const [sideLeftward, sideRightward] = (["left", "right"] as const).map((name) =>
+    Math.max(depth(1, name), captioned(1, deep)),
+  ) as [number, number];
+  const between = apart(right, sideLeftward);
   const middle = apart(depth(2, "below"), depth(0, "above"));
   const under = stacked ? depth(0, "below") : Math.max(depth(0, "below"), depth(1, "below"));
   // Below the front its caption, and then the side with its own.
@@ -80,8 +86,8 @@ export function setOut(
   const more = stacked ? next + high + depth(1, "below") : 0;
   const inset = stacked ? Math.max(0, (wide - deep) / 2) : 0;
   const [start, end] = stacked
-    ? [Math.max(left, depth(1, "left") - inset), Math.max(wide + right, inset + deep + depth(1, "right"))]
-    : [left, wide + between + deep + depth(1, "right")];
+    ? [Math.max(left, sideLeftward - inset), Math.max(wide + right, inset + deep + sideRightward)]
+    : [left, wide + between + deep + sideRightward];
   const top = CAPTION + depth(2, "above");
   const spare = {
     across: room.width - (start + end),
