@@ -10,8 +10,8 @@ import { type Box, boxAround, grown, type Plate, type Segment } from "./plate.ts
 
 export interface Label {
   readonly mark: string;
-  /** Its id, where that matters. */
-  readonly part?: string;
+  /** The ids of what it marks, where that matters. */
+  readonly parts?: readonly string[];
   /** Points on the part that the leader may end at, best first. */
   readonly targets: readonly Spot[];
   /** The part lies behind others: its leader is dashed. */

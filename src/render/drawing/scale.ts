@@ -10,16 +10,25 @@ export interface Scale {
 }
 
 const POINTS_PER_UNIT = 72 / UNITS_PER_INCH;
+/** Reductions. 1:2.5, 1:15 and 1:25, and in inches 1:6 and 1:10, stand where the next rung would waste half the page. */
+const METRIC: readonly number[] = [1, 2, 2.5, 5, 10, 15, 20, 25, 50, 100, 200];
+const INCH: readonly number[] = [1, 2, 4, 6, 8, 10, 12, 16, 24, 32, 48, 96, 192];
 /**
- * Reductions, no rung much more than half as small again as the last. Metric: ISO 5455, and between its steps what the edges of
- * common scale rules (1:20 to 1:125, and 1:100 to 1:500) read in tenths and hundredths. Inches: so many to the foot or the inch.
+ * Between them, for what has a page to itself: metric what the edges of common scale rules (1:20 to 1:125, and 1:100 to 1:500) read in
+ * tenths and hundredths, in inches whole parts of the foot and the inch.
  */
-const METRIC: readonly number[] = [1, 2, 2.5, 3, 4, 5, 7.5, 10, 12.5, 15, 20, 25, 30, 40, 50, 75, 100, 125, 200];
-const INCH: readonly number[] = [1, 2, 3, 4, 5, 6, 8, 10, 12, 16, 20, 24, 32, 48, 64, 96, 128, 192];
+const MORE_METRIC: readonly number[] = [3, 4, 7.5, 12.5, 30, 40, 75, 125];
+const MORE_INCH: readonly number[] = [3, 5, 20, 64, 128];
 
-/** The usual scales, largest first. */
-export const usualScales = (units: Units): readonly Scale[] =>
-  (units === "mm" ? METRIC : INCH).map((by) => ({ text: `1:${by}`, points: POINTS_PER_UNIT / by }));
+const scalesBy = (reductions: readonly number[]): readonly Scale[] =>
+  reductions.map((by) => ({ text: `1:${by}`, points: POINTS_PER_UNIT / by }));
+
+/** The usual scales, largest first. Parts and layouts keep to these few, so that one can be held against the other. */
+export const usualScales = (units: Units): readonly Scale[] => scalesBy(units === "mm" ? METRIC : INCH);
+
+/** The usual scales and those between them, largest first. */
+export const closeScales = (units: Units): readonly Scale[] =>
+  scalesBy([...(units === "mm" ? [...METRIC, ...MORE_METRIC] : [...INCH, ...MORE_INCH])].sort((a, b) => a - b));
 
 /** The largest usual scale that `fits`; the smallest of all if none does, reduced further until it does. */
 export function usualScale(units: Units, fits: (scale: Scale) => boolean): Scale {

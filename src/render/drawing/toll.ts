@@ -17,7 +17,7 @@ export const tollOf =
   (label, centre, [from, to]) => {
     const { along, distance } = heading(from, to);
     const spots = Array.from({ length: Math.floor(distance / STEP) }, (_, i) => ahead(from, along, i * STEP));
-    const over = spots.filter((spot) => ![null, label.part].includes(part(spot))).length * STEP;
+    const over = spots.map(part).filter((id) => id !== null && !label.parts?.includes(id)).length * STEP;
     const rim = AROUND.map(([cos, sin]): Spot => [centre[0] + cos * radius, centre[1] + sin * radius]);
     const covered = [centre, ...rim].filter((spot) => part(spot) !== null).length / (rim.length + 1);
     return ON_WOOD * covered + OVER_ANOTHER * over;

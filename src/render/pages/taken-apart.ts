@@ -120,17 +120,18 @@ const cellOf = (plan: Plan, place: Place, taken: TakenApart | null, count: numbe
   count,
 });
 
-/** What stands at the top left; what is below it close below it; each with how many there are of it. */
+/** What stands, and close below it or to its right the others; each with how many there are of it. */
 function placed(top: Picture, { standing, frames }: SetOut, cells: readonly Cell[]): Figures {
   const high = Math.max(...cells.map(({ picture }) => picture.height));
   const below = frames.every(({ y }) => y >= standing.height);
   const levels = [...new Set(frames.map(({ y }) => y))];
   const foot = ({ place }: Cell): number =>
     below ? top.height + (levels.indexOf(place.y) + 1) * (BETWEEN + high + WORDS) - WORDS : place.y + place.height;
+  const height = Math.max(top.height, ...cells.map((cell) => foot(cell) + (cell.count > 1 ? WORDS : 0)));
   return {
-    height: Math.max(top.height, ...cells.map((cell) => foot(cell) + (cell.count > 1 ? WORDS : 0))),
+    height,
     paint: (x, y) => [
-      top.paint(x, y),
+      top.paint(x, below ? y : y + (height - top.height) / 2),
       ...cells.flatMap((cell) => {
         const { picture, place, count } = cell;
         const end = y + foot(cell);

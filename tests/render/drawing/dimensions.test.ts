@@ -6,7 +6,7 @@ import { sideOf } from "../../../src/render/drawing/dimension/side.ts";
 import { threeViews } from "../../../src/render/drawing/index.ts";
 import { axisScale } from "../../../src/render/drawing/piece-view.ts";
 import { crosses, Plate, passes } from "../../../src/render/drawing/plate.ts";
-import { usualScale, usualScales } from "../../../src/render/drawing/scale.ts";
+import { closeScales, usualScale, usualScales } from "../../../src/render/drawing/scale.ts";
 import { inches, type Length, roundTo, subtract, sum, toInches } from "../../../src/units/index.ts";
 import { numbers } from "../../geometry/picture/scenes.ts";
 import { bench, bookcase, pen } from "./fixture.ts";
@@ -145,6 +145,18 @@ describe("scales", () => {
   test("metric ones are those of ISO 5455 and the halves between", () => {
     const texts = usualScales("mm").map(({ text }) => text);
     for (const text of ["1:1", "1:2", "1:5", "1:10", "1:20", "1:50", "1:100"]) expect(texts).toContain(text);
+  });
+  test("between them no scale is more than half as large again as the next; parts have the usual ones alone", () => {
+    for (const units of ["mm", "inch"] as const) {
+      const points = closeScales(units).map((scale) => scale.points);
+      points.slice(2, -3).forEach((each, i) => {
+        expect(each / (points[i + 3] ?? each)).toBeLessThanOrEqual(1.51);
+      });
+      expect(closeScales(units).map(({ text }) => text)).toEqual(
+        expect.arrayContaining(usualScales(units).map(({ text }) => text)),
+      );
+      expect(usualScales(units).length).toBeLessThan(points.length);
+    }
   });
   test("an inch at 1:8 is nine points", () => {
     const scale = usualScales("inch").find(({ text }) => text === "1:8");

@@ -46,7 +46,9 @@ export function explodedView(build: Build, { frame, pen, taken = takeApart(build
   const rims = strokes(onPage(fit, open), FINE);
   const ways = travelLines(joints, shifts, picture.stage, fit);
   const toll = tollOf(partAt(faces, fit, frame));
-  const balloons = placeBalloons(labels(items, faces, view, fit), plate, pen, () => 0, { toll });
+  // Of several alike the one is pointed at that lies best for its mark.
+  const marks = labels(items, faces, view, fit).map(({ any, ...each }) => (any ? { ...each, targets: any } : each));
+  const balloons = placeBalloons(marks, plate, pen, () => 0, { toll });
   const there = new Set(items.map(({ id }) => id));
   return {
     items: [

@@ -16,7 +16,7 @@ import { centred, fills } from "../ink.ts";
 import { outsideOf } from "../outside.ts";
 import { type Label, placeBalloons } from "../place-balloons.ts";
 import { Plate } from "../plate.ts";
-import { type Scale, usualScales } from "../scale.ts";
+import { closeScales, type Scale } from "../scale.ts";
 import { seenArea, targetsOn } from "../targets.ts";
 import { type Aspect, aspectsOf, edgeLines, type Laid, linedOut, type Outside } from "../three-views/aspect.ts";
 import { type Measured, shownIn } from "../three-views/dimensioning.ts";
@@ -37,7 +37,7 @@ export function sections(build: Build, { frame, pen }: { readonly frame: Frame; 
   const shown = shownIn(bodiesOf(build), around);
   const cuts = [sectionOf(build, outside, 1, pen), sectionOf(build, outside, 0, pen)] as const;
   const clear = heightsIn(build, cuts[0]);
-  for (const scale of usualScales(build.design.units)) {
+  for (const scale of closeScales(build.design.units)) {
     const told = clear.filter((each) => isTold(each, scale.points));
     const ends = told.flatMap(({ from, to }) => [from, to]);
     const before: Measured = [shown[0], shown[1], [...shown[2], ...ends]];
@@ -148,6 +148,6 @@ function labelsOf({ parts }: Build, { cut }: Section, fit: Laid["fit"]): readonl
   const marks = [...new Set(parts.map(({ mark }) => mark))].filter((mark) => mark !== "");
   return marks.flatMap((mark): readonly Label[] => {
     const most = there.find(({ part }) => part.mark === mark);
-    return most ? [{ mark, part: most.part.id, targets: targetsOn(cut, most.part.id, fit), hidden: false }] : [];
+    return most ? [{ mark, parts: [most.part.id], targets: targetsOn(cut, most.part.id, fit), hidden: false }] : [];
   });
 }

@@ -10,7 +10,7 @@ import { type Drawing, NOT_TO_SCALE, type Pen } from "../drawing.ts";
 import { centred } from "../ink.ts";
 import { outsideOf } from "../outside.ts";
 import { Plate } from "../plate.ts";
-import { type Scale, usualScale, usualScales } from "../scale.ts";
+import { closeScales, type Scale, usualScale } from "../scale.ts";
 import { outsideInWords } from "../words.ts";
 import { aspectsOf, edgeLines, type Laid, linedOut, type Outside } from "./aspect.ts";
 import { beside, type Places, setOut } from "./setting-out.ts";
@@ -31,7 +31,7 @@ export function threeViews(build: Build, { frame, pen }: ThreeViewsOptions): Dra
       return places ? [drawn(places, outside, new Plate(frame), pen, (spot) => scaleBar(scale, units, pen, spot))] : [];
     });
   const whole = (all: readonly Drawn[]): Drawn | undefined => all.find(({ lost }) => lost === 0);
-  const usual = usualScales(units).find((each) => whole(at(each)));
+  const usual = closeScales(units).find((each) => whole(at(each)));
   // Where nothing tells everything, at least the views.
   const scale = usual ?? usualScale(units, (each) => at(each).length > 0);
   const [first] = at(scale);
