@@ -6,7 +6,7 @@ import { threeViews } from "../../../src/render/drawing/index.ts";
 import { crosses } from "../../../src/render/drawing/plate.ts";
 import { NARROW, OUTLINE } from "../../../src/render/drawing/strokes.ts";
 import { besides } from "../../../src/render/drawing/three-views/besides.ts";
-import { inches, type Length, toInches } from "../../../src/units/index.ts";
+import { inches, type Length, roundTo, toInches } from "../../../src/units/index.ts";
 import { part } from "./fixture/making.ts";
 import { bench, pen } from "./fixture.ts";
 import { outside, paths, segmentsOf, words } from "./look.ts";
@@ -127,4 +127,14 @@ test("a piece as long and thin as a rod has its captions on the page", () => {
   const drawing = threeViews({ ...bench(), parts: rods }, { frame, pen });
   expect(words(drawing.items)).toContain("Right side");
   expect(outside(drawing.items, frame)).toEqual([]);
+});
+
+test("what is alike and has no mark on the rule is told once, by its sum", () => {
+  // From 4 to 25 in four of 5 1/4; of five sixths of an inch a rule in sixteenths has none: 3 1/3 is told as 3 5/16.
+  const sixteenth = inches(1, 16);
+  const round = (length: Length) => roundTo(length, sixteenth);
+  const rounding = { ...printing, printed: round, marked: round };
+  const said = (stops: readonly Length[]) => spans(stops, inches(0), inches(25), rounding).map(({ text }) => text);
+  expect(said([16, 37, 58, 79].map((n) => inches(n, 4)))).toEqual(["4", "4 × 5.25"]);
+  expect(said([24, 29, 34, 39, 44].map((n) => inches(n, 6)))).toEqual(["4", "4 equal: 3.3125", "17.6875"]);
 });

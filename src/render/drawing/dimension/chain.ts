@@ -128,7 +128,7 @@ export interface Printing {
 
 /**
  * The dimensions between the stops, or of those between `from` and `to` alone; three or more alike in a row become one,
- * "5 × 3 1/2". As they are printed they add up to the whole.
+ * "5 × 3 1/2", or "4 equal: 21 5/16" where a rule has no mark for one of them. As they are printed they add up to the whole.
  */
 export function spans(
   stops: readonly Length[],
@@ -140,7 +140,7 @@ export function spans(
   const { print } = printing;
   const all = [low, ...[...stops].sort(compare), high];
   const sizes = closing(all, printing);
-  const single = all
+  const single: readonly Single[] = all
     .slice(1)
     .map((to, i) => ({ from: all[i] ?? low, to, size: sizes[i] ?? subtract(to, all[i] ?? low) }))
     .filter((one) => compare(one.from, from) >= 0 && compare(one.to, end) <= 0);
@@ -148,17 +148,36 @@ export function spans(
   for (let i = 0; i < single.length; ) {
     const first = single[i];
     if (!first) break;
-    let next = i + 1;
-    while (next < single.length && equal(single[next]?.size ?? first.from, first.size)) next++;
-    if (next - i >= 3) {
-      out.push({ from: first.from, to: single[next - 1]?.to ?? first.to, text: `${next - i} × ${print(first.size)}` });
-      i = next;
-    } else {
-      out.push({ from: first.from, to: first.to, text: print(first.size) });
-      i++;
-    }
+    const alike = (same: (one: Single) => boolean): number => {
+      const next = single.findIndex((one, j) => j > i && !same(one));
+      return (next < 0 ? single.length : next) - i;
+    };
+    const [printed, exact] = [
+      alike(({ size }) => equal(size, first.size)),
+      alike((one) => equal(subtract(one.to, one.from), subtract(first.to, first.from))),
+    ];
+    const count = Math.max(printed, exact);
+    const run = single.slice(i, count >= ALIKE ? i + count : i + 1);
+    const text =
+      count < ALIKE
+        ? print(first.size)
+        : printed === count
+          ? `${count} × ${print(first.size)}`
+          : `${count} equal: ${print(run.map(({ size }) => size).reduce(add))}`;
+    out.push({ from: first.from, to: run.at(-1)?.to ?? first.to, text });
+    i += run.length;
   }
   return out;
+}
+
+/** So many alike in a row are told in one. */
+const ALIKE = 3;
+
+interface Single {
+  readonly from: Length;
+  readonly to: Length;
+  /** As it is printed. */
+  readonly size: Length;
 }
 
 /**
