@@ -27,8 +27,7 @@ export function inside(plan: Plan): Section | null {
   const { width, height } = plan.frame;
   const picture = sectionsPicture(plan, { width, height: height - HEADING - CAPTION - 8 });
   if (picture === null) return null;
-  const caption =
-    "Cut open where most of what is inside shows; cut wood is tinted. Only what the views do not tell is measured.";
+  const caption = "Cut open; cut wood is tinted and has its marks. Only what the views do not tell is measured.";
   return { ...page("inside", "Inside the piece", "inside", plan, figure(picture), caption), start: "fits" };
 }
 

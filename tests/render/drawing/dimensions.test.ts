@@ -1,12 +1,9 @@
 import { describe, expect, test } from "vitest";
-import { FRONT, ISOMETRIC, viewFrom } from "../../../src/geometry/picture/index.ts";
 import { chosen, spans } from "../../../src/render/drawing/dimension/chain.ts";
 import { drawRows } from "../../../src/render/drawing/dimension/rows.ts";
 import { sideOf } from "../../../src/render/drawing/dimension/side.ts";
 import { threeViews } from "../../../src/render/drawing/index.ts";
-import { axisScale } from "../../../src/render/drawing/piece-view.ts";
 import { crosses, Plate, passes } from "../../../src/render/drawing/plate.ts";
-import { closeScales, usualScale, usualScales } from "../../../src/render/drawing/scale.ts";
 import { inches, type Length, roundTo, subtract, sum, toInches } from "../../../src/units/index.ts";
 import { numbers } from "../../geometry/picture/scenes.ts";
 import { bench, bookcase, pen } from "./fixture.ts";
@@ -139,39 +136,6 @@ describe("three views of the bench, from its source in the fixture", () => {
 test("the toe notch of a bookcase is measured in the side view", () => {
   const said = words(threeViews(bookcase(), { frame, pen }).items);
   for (const text of ["2", "9", pen.print(inches(5, 2))]) expect(said).toContain(text);
-});
-
-describe("scales", () => {
-  test("metric ones are those of ISO 5455 and the halves between", () => {
-    const texts = usualScales("mm").map(({ text }) => text);
-    for (const text of ["1:1", "1:2", "1:5", "1:10", "1:20", "1:50", "1:100"]) expect(texts).toContain(text);
-  });
-  test("between them no scale is more than half as large again as the next; parts have the usual ones alone", () => {
-    for (const units of ["mm", "inch"] as const) {
-      const points = closeScales(units).map((scale) => scale.points);
-      points.slice(2, -3).forEach((each, i) => {
-        expect(each / (points[i + 3] ?? each)).toBeLessThanOrEqual(1.51);
-      });
-      expect(closeScales(units).map(({ text }) => text)).toEqual(
-        expect.arrayContaining(usualScales(units).map(({ text }) => text)),
-      );
-      expect(usualScales(units).length).toBeLessThan(points.length);
-    }
-  });
-  test("an inch at 1:8 is nine points", () => {
-    const scale = usualScales("inch").find(({ text }) => text === "1:8");
-    expect((scale?.points ?? 0) * 406_400).toBeCloseTo(9, 12);
-  });
-  test("the largest that fits, however small", () => {
-    expect(usualScale("inch", ({ points }) => points * 406_400 <= 6).text).toBe("1:12");
-    const tiny = usualScale("mm", ({ points }) => points * 406_400 <= 0.05);
-    expect(tiny.points * 406_400).toBeLessThanOrEqual(0.05);
-  });
-  test("along the axes an isometric drawing is true to scale, an oblique one has none", () => {
-    expect(axisScale(ISOMETRIC)).toBeCloseTo(Math.sqrt(2 / 3), 12);
-    expect(axisScale(FRONT)).toBe(1);
-    expect(axisScale(viewFrom("askew", [3, -2, 1]))).toBeNull();
-  });
 });
 
 describe("places on the plate against points tried one by one", () => {

@@ -76,6 +76,11 @@ test("tell the clear heights between shelves: 14 1/2 under a shelf at 15 1/4 in,
   expect(inInches(cut).sort()).toEqual([13.25, 14.5]);
   const divider = part("divider", "F", "Divider", "board", { body: [11.625, 0.75, 0.75, 12.375, 11.75, 15.25] });
   expect(inInches([...cut, divider])).toEqual([13.25]);
+  // Cleats under the top, 1 × 3/4, are neither in the way nor a ceiling to the ends of the shelf, and nothing stands on them.
+  const cleats = [0.75, 22.25].map((x) =>
+    part(`cleat ${x}`, "H", "Cleat", "board", { body: [x, 0.75, 28.5, x + 1, 11.75, 29.25] }),
+  );
+  expect(inInches([...cut, ...cleats]).sort()).toEqual([13.25, 14.5]);
   // A drawer takes up its place, and nothing is measured from it.
   const drawer = part("drawer", "G", "Drawer bottom", "board", { body: [2, 0.75, 20, 22, 11.75, 20.5] });
   expect(clearHeights([...cut, drawer], new Set(["drawer"])).length).toBe(1);

@@ -3,7 +3,7 @@
  * only shows inside, and the marks of what is cut. Cut faces are tinted (ISO 128-50).
  */
 import type { Build } from "../../../solve/build.ts";
-import { equal } from "../../../units/index.ts";
+import { equal, type Length } from "../../../units/index.ts";
 import type { Item } from "../../document.ts";
 import { GLASS, TINT } from "../../palette.ts";
 import type { Frame } from "../../style.ts";
@@ -16,7 +16,7 @@ import { centred, fills } from "../ink.ts";
 import { outsideOf } from "../outside.ts";
 import { type Label, placeBalloons } from "../place-balloons.ts";
 import { Plate } from "../plate.ts";
-import { closeScales, type Scale } from "../scale.ts";
+import { closeScales, type Scale, wholeOf } from "../scale.ts";
 import { seenArea, targetsOn } from "../targets.ts";
 import { type Aspect, aspectsOf, edgeLines, type Laid, linedOut, type Outside } from "../three-views/aspect.ts";
 import { type Measured, shownIn } from "../three-views/dimensioning.ts";
@@ -37,29 +37,36 @@ export function sections(build: Build, { frame, pen }: { readonly frame: Frame; 
   const shown = shownIn(bodiesOf(build), around);
   const cuts = [sectionOf(build, outside, 1, pen), sectionOf(build, outside, 0, pen)] as const;
   const clear = heightsIn(build, cuts[0]);
-  for (const scale of closeScales(build.design.units)) {
+  const at = (scale: Scale): readonly Tried[] => {
     const told = clear.filter((each) => isTold(each, scale.points));
     const ends = told.flatMap(({ from, to }) => [from, to]);
     const before: Measured = [shown[0], shown[1], [...shown[2], ...ends]];
-    const all = [false, true].flatMap((stacked) => {
+    return [false, true].flatMap((stacked) => {
       const found = setOut(build, cuts, outside, scale.points, { frame, pen, stacked, before });
-      return found ? [{ found, ...drawn(build, found, cuts, outside, { frame, pen, scale }, told) }] : [];
+      return found ? [{ found, scale, ends, ...drawn(build, found, cuts, outside, { frame, pen, scale }, told) }] : [];
     });
-    const best = all.find(({ lost }) => lost === 0);
-    if (!best) continue;
-    const places = freshIn(best.found, cuts, shown) + ends.filter((end) => !isIn(shown[2], end)).length;
-    if (places < WORTH.places && unseen(build, cuts, around) < WORTH.marks) return null;
-    return {
-      items: best.items,
-      alt: `${build.design.title} cut open: ${cuts.map(({ caption }) => caption).join("; ")}.`,
-      scale: scale.text,
-    };
-  }
-  return null;
+  };
+  const best = wholeOf(closeScales(build.design.units), at);
+  if (!best) return null;
+  const places = freshIn(best.found, cuts, shown) + best.ends.filter((end) => !isIn(shown[2], end)).length;
+  if (places < WORTH.places && unseen(build, cuts, around) < WORTH.marks) return null;
+  return {
+    items: best.items,
+    alt: `${build.design.title} cut open: ${cuts.map(({ caption }) => caption).join("; ")}.`,
+    scale: best.scale.text,
+  };
 }
 
-const isIn = (places: Measured[0], place: Measured[0][0]): boolean =>
-  places.some((other) => place !== undefined && equal(other, place));
+interface Tried {
+  readonly found: SetOut;
+  readonly scale: Scale;
+  /** Of the clear heights that are told. */
+  readonly ends: readonly Length[];
+  readonly items: readonly Item[];
+  readonly lost: number;
+}
+
+const isIn = (places: readonly Length[], place: Length): boolean => places.some((other) => equal(other, place));
 
 /** How many places are measured that only show inside. */
 function freshIn({ rows }: SetOut, cuts: readonly Section[], shown: Measured): number {
@@ -120,7 +127,7 @@ function drawn(
     ];
   });
   const rows = set.rows.map((row) => beside(row, set.views[row.view] as Laid, outside, plate, pen));
-  const heights = drawClear(clear, set.views[0].fit, plate, pen);
+  const heights = clear.map((each) => drawClear([each], set.views[0].fit, plate, pen));
   const tolls = set.views.map(({ fit }, i) => tollOf(partAt(cuts[i]?.cut ?? [], fit, frame), SMALL));
   const labels = set.views.flatMap(({ fit }, i) => labelsOf(build, cuts[i] as Section, fit));
   const bar = barBeside(Math.max(...set.captions), plate, (spot) => scaleBar(scale, build.design.units, pen, spot));
@@ -128,14 +135,16 @@ function drawn(
     items: [
       ...views,
       ...rows.flatMap(({ items }) => items),
-      ...heights,
+      ...heights.flat(),
       ...bar,
       ...placeBalloons(labels, plate, pen, () => 0, {
         look: SMALL,
         toll: (...mark) => Math.max(...tolls.map((toll) => toll(...mark))),
       }),
     ],
-    lost: rows.reduce((sum, { lost }) => sum + lost, bar.length === 0 ? 1 : 0),
+    lost:
+      rows.reduce((sum, { lost }) => sum + lost, bar.length === 0 ? 1 : 0) +
+      heights.filter((items) => items.length === 0).length,
   };
 }
 

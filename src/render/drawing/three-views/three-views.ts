@@ -10,7 +10,7 @@ import { type Drawing, NOT_TO_SCALE, type Pen } from "../drawing.ts";
 import { centred } from "../ink.ts";
 import { outsideOf } from "../outside.ts";
 import { Plate } from "../plate.ts";
-import { closeScales, type Scale, usualScale } from "../scale.ts";
+import { closeScales, type Scale, usualScale, wholeOf } from "../scale.ts";
 import { outsideInWords } from "../words.ts";
 import { aspectsOf, edgeLines, type Laid, linedOut, type Outside } from "./aspect.ts";
 import { beside, type Places, setOut } from "./setting-out.ts";
@@ -30,13 +30,10 @@ export function threeViews(build: Build, { frame, pen }: ThreeViewsOptions): Dra
       const places = setOut(build, aspects, outside, scale.points, { room: frame, pen, stacked });
       return places ? [drawn(places, outside, new Plate(frame), pen, (spot) => scaleBar(scale, units, pen, spot))] : [];
     });
-  const whole = (all: readonly Drawn[]): Drawn | undefined => all.find(({ lost }) => lost === 0);
-  const usual = closeScales(units).find((each) => whole(at(each)));
-  // Where nothing tells everything, at least the views.
-  const scale = usual ?? usualScale(units, (each) => at(each).length > 0);
-  const [first] = at(scale);
+  const best = wholeOf(closeScales(units), (scale) => at(scale).map((each) => ({ ...each, scale })));
+  const scale = best?.scale ?? usualScale(units, (each) => at(each).length > 0);
   return {
-    items: (whole(at(scale)) ?? first)?.items ?? [],
+    items: (best ?? at(scale)[0])?.items ?? [],
     alt: `Front, right side and top of ${title}: ${outsideInWords(build.parts, units, pen)}`,
     scale: scale.text,
   };
