@@ -7,8 +7,16 @@ import { ahead, centred, heading } from "./ink.ts";
 import { type Box, boxAround, type Segment } from "./plate.ts";
 import { HIDDEN, NARROW } from "./strokes.ts";
 
+/** Size of the letters of a mark, in points. */
 export const MARK_SIZE = 12;
-const RADIUS = 9;
+/** Size of the letters and radius of the circle, in points. */
+export interface Look {
+  readonly size: number;
+  readonly radius: number;
+}
+export const LARGE: Look = { size: MARK_SIZE, radius: 9 };
+/** In a drawing that is full of numbers. */
+export const SMALL: Look = { size: 10, radius: 7 };
 const RING = { width: 0.7, ink: BLACK } as const;
 
 /** Marks have capitals only; a name stands without a circle, in these letters. */
@@ -17,25 +25,25 @@ export const isName = (mark: string): boolean => /[a-z]/.test(mark);
 const NAME_HIGH = 6;
 
 /** Half the width of a balloon: a circle, or for long marks a lozenge with round ends. */
-export const balloonReach = (pen: Pen, mark: string): number =>
+export const balloonReach = (pen: Pen, mark: string, { size, radius }: Look = LARGE): number =>
   isName(mark)
     ? pen.measure(mark, NAME.font, NAME.size) / 2 + 2
-    : Math.max(RADIUS, pen.measure(mark, "bold", MARK_SIZE) / 2 + 4.5);
+    : Math.max(radius, pen.measure(mark, "bold", size) / 2 + radius / 2);
 
-export const balloonBox = (pen: Pen, mark: string, [x, y]: Spot): Box =>
-  boxAround(x, y, 2 * balloonReach(pen, mark), 2 * (isName(mark) ? NAME_HIGH : RADIUS));
+export const balloonBox = (pen: Pen, mark: string, [x, y]: Spot, look: Look = LARGE): Box =>
+  boxAround(x, y, 2 * balloonReach(pen, mark, look), 2 * (isName(mark) ? NAME_HIGH : look.radius));
 
 /** From the rim of the balloon to the part. */
-export function leaderOf(pen: Pen, mark: string, centre: Spot, target: Spot): Segment {
+export function leaderOf(pen: Pen, mark: string, centre: Spot, target: Spot, look: Look = LARGE): Segment {
   const { along, distance } = heading(centre, target);
   if (isName(mark)) {
     // From the edge of the box around the letters.
     const [wide, high] = [balloonReach(pen, mark) / Math.abs(along[0]), NAME_HIGH / Math.abs(along[1])];
     return [ahead(centre, along, Math.min(wide, high, distance)), target];
   }
-  const reach = balloonReach(pen, mark) - RADIUS;
+  const reach = balloonReach(pen, mark, look) - look.radius;
   // The rim of a lozenge lies between that of a circle and its longer half.
-  const rim = RADIUS + reach * Math.abs(along[0]);
+  const rim = look.radius + reach * Math.abs(along[0]);
   return [ahead(centre, along, Math.min(rim, distance)), target];
 }
 
@@ -46,14 +54,17 @@ export function leader([from, to]: Segment, hidden = false): readonly Item[] {
   ];
 }
 
-export const balloon = (pen: Pen, mark: string, centre: Spot): readonly Item[] =>
+export const balloon = (pen: Pen, mark: string, centre: Spot, look: Look = LARGE): readonly Item[] =>
   isName(mark)
     ? [centred(pen, mark, centre, NAME).item]
-    : [ring(centre, balloonReach(pen, mark)), centred(pen, mark, centre, { font: "bold", size: MARK_SIZE }).item];
+    : [
+        ring(centre, balloonReach(pen, mark, look), look.radius),
+        centred(pen, mark, centre, { font: "bold", size: look.size }).item,
+      ];
 
-function ring([x, y]: Spot, reach: number): Item {
-  if (reach <= RADIUS) return circle(x, y, RADIUS, { stroke: RING, fill: WHITE });
-  const [r, k, s] = [RADIUS, RADIUS * 0.5523, reach - RADIUS];
+function ring([x, y]: Spot, reach: number, r: number): Item {
+  if (reach <= r) return circle(x, y, r, { stroke: RING, fill: WHITE });
+  const [k, s] = [r * 0.5523, reach - r];
   const cap = (side: 1 | -1) =>
     [
       {

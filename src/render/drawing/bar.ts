@@ -3,8 +3,10 @@ import type { Units } from "../../solve/design.ts";
 import { inches, type Length, millimetres, toNumber } from "../../units/index.ts";
 import type { Item } from "../document.ts";
 import { BLACK, GREY, WHITE } from "../palette.ts";
-import { rectangle } from "../shapes.ts";
+import { bounds, leaves, rectangle } from "../shapes.ts";
 import type { Pen, Spot } from "./drawing.ts";
+import { letterHeight } from "./ink.ts";
+import type { Plate } from "./plate.ts";
 import type { Scale } from "./scale.ts";
 
 const INCH_STEPS: readonly Length[] = [1, 2, 3, 6, 12, 24, 48, 96].map((n) => inches(n));
@@ -35,4 +37,22 @@ export function scaleBar(scale: Scale, units: Units, pen: Pen, [x, y]: Spot): re
     width: pen.measure(value, "regular", size),
   });
   return [text(x, words), quarter(0), quarter(1), quarter(2), quarter(3), text(start + long + 5, label)];
+}
+
+export type Bar = (spot: Spot) => readonly Item[];
+
+/** Round the bar, and down to the next line. */
+const AROUND = 4;
+const NEXT = 24;
+
+/** The bar at the left, level with the lowest caption where it is free there, else below it; nothing where it does not go in. */
+export function barBeside(middle: number, plate: Plate, bar: Bar): readonly Item[] {
+  const { x } = plate.frame;
+  const free = [middle + letterHeight(10) / 2, middle + NEXT]
+    .map((y) => bar([x, y]))
+    .find((items) => {
+      const [left, top, right, bottom] = bounds(leaves(items));
+      return plate.isFree({ left, top: top - AROUND, right: right + AROUND, bottom: bottom + 2 });
+    });
+  return free ?? [];
 }

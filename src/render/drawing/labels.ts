@@ -12,6 +12,8 @@ import { seenArea, targetsOn } from "./targets.ts";
 const ALIKE = 8;
 /** So many alike that stand together have one label. */
 const TOGETHER = 3;
+/** So many points of each of them are offered: its largest face's middle and ends. */
+const FIRST = 3;
 /** Points on paper from middle to middle. */
 const NEAR = 64;
 /** Square points; less of a part is no place for a leader. */
@@ -23,6 +25,12 @@ export interface Marked extends Placed {
   readonly mark: string;
 }
 
+export interface PartLabel extends Label {
+  readonly parts: readonly string[];
+  /** Points on any of several alike that it stands for, the one that is best seen first. */
+  readonly any?: readonly Spot[];
+}
+
 /**
  * One label for each part that has a mark, and one for several alike that stand together, with their number; a leader to a part
  * that does not show is dashed. In the order of the marks' first parts.
@@ -32,9 +40,9 @@ export function labels(
   faces: readonly VisibleFace[],
   view: View,
   fit: Fit,
-): readonly Label[] {
+): readonly PartLabel[] {
   const marks = [...new Set(parts.map(({ mark }) => mark))].filter((mark) => mark !== "");
-  return marks.flatMap((mark): readonly Label[] => {
+  return marks.flatMap((mark): readonly PartLabel[] => {
     const alike = parts
       .filter((part) => part.mark === mark)
       .map((part) => ({
@@ -46,7 +54,10 @@ export function labels(
     return groups.flatMap((group) => {
       const [clearest] = [...group].sort((a, b) => b.seen - a.seen);
       if (group.length < TOGETHER || !clearest) return group.map(({ label }) => label);
-      return [{ ...clearest.label, mark: `${mark} × ${group.length}` }];
+      const parts = group.flatMap(({ label }) => label.parts);
+      const seen = [clearest, ...group.filter((one) => one !== clearest && !one.label.hidden)];
+      const any = seen.flatMap(({ label }) => label.targets.slice(0, FIRST));
+      return [{ ...clearest.label, mark: `${mark} × ${group.length}`, parts, any }];
     });
   });
 }
@@ -64,11 +75,11 @@ function groupsOf<T extends { readonly at: Spot }>(all: readonly T[]): readonly 
 
 const middleOf = ({ solid, shift = [0, 0, 0] }: Marked): Vec => plus(times(plus(solid.low, solid.high), 0.5), shift);
 
-function labelOf(part: Marked, faces: readonly VisibleFace[], view: View, fit: Fit): Label {
+function labelOf(part: Marked, faces: readonly VisibleFace[], view: View, fit: Fit): PartLabel {
   const { id, mark } = part;
   const { low, high } = extentOfItems([part], view);
   const all = (high[0] - low[0]) * (high[1] - low[1]) * fit.scale * fit.scale;
   if (seenArea(faces, id, fit.scale) >= Math.min(ENOUGH, SHARE * all))
-    return { mark, targets: targetsOn(faces, id, fit), hidden: false };
-  return { mark, targets: [fit.page(picturePoint(view, middleOf(part)))], hidden: true };
+    return { mark, parts: [id], targets: targetsOn(faces, id, fit), hidden: false };
+  return { mark, parts: [id], targets: [fit.page(picturePoint(view, middleOf(part)))], hidden: true };
 }

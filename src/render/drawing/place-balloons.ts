@@ -4,12 +4,14 @@
  */
 import { circlePoint } from "../../geometry/angle.ts";
 import type { Item } from "../document.ts";
-import { balloon, balloonBox, isName, leader, leaderOf } from "./balloon.ts";
+import { balloon, balloonBox, isName, LARGE, type Look, leader, leaderOf } from "./balloon.ts";
 import type { Pen, Spot } from "./drawing.ts";
 import { type Box, boxAround, grown, type Plate, type Segment } from "./plate.ts";
 
 export interface Label {
   readonly mark: string;
+  /** The ids of what it marks, where that matters. */
+  readonly parts?: readonly string[];
   /** Points on the part that the leader may end at, best first. */
   readonly targets: readonly Spot[];
   /** The part lies behind others: its leader is dashed. */
@@ -28,8 +30,16 @@ interface Place {
 
 const DIRECTIONS = Array.from({ length: 24 }, (_, i) => circlePoint(i, 24));
 const DISTANCES: readonly number[] = [18, 24, 30, 38, 48, 60, 74, 90, 110, 135, 165, 200, 240, 290];
+/** What a point of a leader's length costs. */
+const LENGTH = 0.12;
 const AIR = 2.5;
 const ROUNDS = 3;
+
+export interface Manner {
+  readonly look?: Look;
+  /** What it costs that a balloon stands so, and its leader runs so, in points of a leader's length. */
+  readonly toll?: (label: Label, centre: Spot, leader: Segment) => number;
+}
 
 /** The leaders as items, then the balloons, in the order of the labels. `ground` tells how much of a place is taken by the picture, 0 to 1. */
 export function placeBalloons(
@@ -37,7 +47,9 @@ export function placeBalloons(
   plate: Plate,
   pen: Pen,
   ground: (spot: Spot) => number,
+  { look = LARGE, toll = () => 0 }: Manner = {},
 ): readonly Item[] {
+  const manner = { look, toll };
   const places: (Place | null)[] = labels.map(() => null);
   for (let round = 0; round < ROUNDS; round++) {
     let changed = false;
@@ -48,7 +60,8 @@ export function placeBalloons(
         plate.removeBox(old.dot);
         plate.removeLeader(old.leader);
       }
-      const best = bestPlace(label, plate, pen, ground) ?? old ?? bestPlace(label, plate, pen, ground, true);
+      const best =
+        bestPlace(label, plate, pen, ground, manner) ?? old ?? bestPlace(label, plate, pen, ground, manner, true);
       if (best && (best.centre[0] !== old?.centre[0] || best.centre[1] !== old?.centre[1])) changed = true;
       if (best) {
         plate.addBox(best.box);
@@ -62,7 +75,7 @@ export function placeBalloons(
   // Where leaders have to cross a balloon it lies on top, and can be read.
   return [
     ...labels.flatMap(({ hidden }, i) => (places[i] ? leader(places[i].leader, hidden) : [])),
-    ...labels.flatMap(({ mark }, i) => (places[i] ? balloon(pen, mark, places[i].centre) : [])),
+    ...labels.flatMap(({ mark }, i) => (places[i] ? balloon(pen, mark, places[i].centre, look) : [])),
   ];
 }
 
@@ -72,13 +85,15 @@ function bestPlace(
   plate: Plate,
   pen: Pen,
   ground: (spot: Spot) => number,
+  { look, toll }: Required<Manner>,
   crowded = false,
 ): Place | null {
   let best: Place | null = null;
   const name = isName(label.mark);
   label.targets.forEach((target, rank) => {
-    for (const distance of DISTANCES) {
-      const least = 0.12 * distance + 2 * rank;
+    for (const far of DISTANCES) {
+      const distance = (far * look.radius) / LARGE.radius;
+      const least = LENGTH * distance + 2 * rank;
       for (const [cos, sin] of DIRECTIONS) {
         if (best && least >= best.cost) break;
         const centre: Spot = [target[0] + cos * distance, target[1] - sin * distance];
@@ -86,16 +101,18 @@ function bestPlace(
         const slant = Math.min(Math.abs(cos), Math.abs(sin)) < 0.1 ? 3 : 0;
         const open = least + slant + 14 * ground(centre);
         if (best && open >= best.cost) continue;
-        const box = balloonBox(pen, label.mark, centre);
+        const box = balloonBox(pen, label.mark, centre, look);
         if (!plate.isFree(grown(box, AIR))) continue;
-        const line = leaderOf(pen, label.mark, centre, target);
+        const line = leaderOf(pen, label.mark, centre, target, look);
         if (!crowded && plate.blocks(line)) continue;
         const struck = plate.linesThrough(grown(box, 1));
         // A circle covers what lies behind it, a name does not; the text has it where it finds no place.
         if (name && struck > 0) continue;
         const covered = open + 5 * struck;
         if (best && covered >= best.cost) continue;
-        const cost = covered + 2.5 * plate.linesAcross(line);
+        const crossed = covered + 2.5 * plate.linesAcross(line);
+        if (best && crossed >= best.cost) continue;
+        const cost = crossed + LENGTH * toll(label, centre, line);
         if (!best || cost < best.cost)
           best = { centre, target, box, leader: line, cost, dot: boxAround(target[0], target[1], 4, 4) };
       }

@@ -91,7 +91,12 @@ export class Plate {
   isFree(box: Box): boolean {
     const { x, y, width, height } = this.frame;
     if (box.left < x || box.top < y || box.right > x + width || box.bottom > y + height) return false;
-    return !this.boxes.some((b) => meets(b, box)) && !this.leaders.some((l) => passes(l, box));
+    return !this.boxes.some((b) => meets(b, box)) && !this.isLed(box);
+  }
+
+  /** Whether a leader or a line of a dimension passes through the box. */
+  isLed(box: Box): boolean {
+    return this.leaders.some((l) => passes(l, box));
   }
 
   /** How many lines of the picture pass through the box. */

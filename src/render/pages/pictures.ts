@@ -9,6 +9,7 @@ import {
   sections,
   stepPicture,
   type Take,
+  type TakenApart,
   threeViews,
 } from "../drawing/index.ts";
 import { bounds, leaves, moved } from "../shapes.ts";
@@ -26,7 +27,7 @@ export interface Size {
   readonly height: number;
 }
 
-const at = (size: Size) => ({ x: 0, y: 0, ...size });
+const at = ({ width, height }: Size) => ({ x: 0, y: 0, width, height });
 
 /** `cropped`: without the empty space above what is drawn. */
 export function picture({ items, alt }: Drawing, cropped = false): Picture {
@@ -48,9 +49,8 @@ export function sectionsPicture({ build, pen }: Plan, size: Size): Picture | nul
   const drawn = sections(build, { frame: at(size), pen });
   return drawn && picture(drawn, true);
 }
-/** `only`: of these parts. */
-export const explodedPicture = ({ build, pen }: Plan, size: Size, only?: ReadonlySet<string>): Picture =>
-  picture(explodedView(build, { frame: at(size), pen, ...(only && { only }) }), true);
+export const explodedPicture = ({ build, pen }: Plan, size: Size, taken: TakenApart | null): Picture =>
+  picture(explodedView(build, { frame: at(size), pen, taken }), true);
 export interface StepPicture extends Picture {
   /** The same for all pictures that show the same; empty for none. */
   readonly key: string;

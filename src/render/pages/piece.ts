@@ -1,24 +1,17 @@
 /** The piece itself: views with dimensions, and the parts drawn apart. */
-import type { Item } from "../document.ts";
-import { assembliesOf } from "../drawing/exploded/assemblies.ts";
 import { SPACE, TYPE } from "../style.ts";
 import { baseline, block } from "../typeset/atom.ts";
 import type { Section } from "../typeset/flow.ts";
 import { fit, label } from "../typeset/lines.ts";
 import { measure } from "../typeset/measure.ts";
-import { explodedPicture, type Picture as Figure, type Size, sectionsPicture, viewsPicture } from "./pictures.ts";
+import { type Picture as Figure, sectionsPicture, viewsPicture } from "./pictures.ts";
 import { type Plan, sectionHeading } from "./plan.ts";
-
-/** One figure or several. */
-interface Picture {
-  readonly height: number;
-  readonly paint: (x: number, y: number) => readonly Item[];
-}
+import { type Figures, takenApart } from "./taken-apart.ts";
 
 const HEADING = TYPE.section.leading;
 const CAPTION = 20;
 
-const figure = ({ height, paint }: Figure): Picture => ({ height, paint: (x, y) => [paint(x, y)] });
+const figure = ({ height, paint }: Figure): Figures => ({ height, paint: (x, y) => [paint(x, y)] });
 
 export function views(plan: Plan): Section | null {
   if (plan.build.parts.length === 0) return null;
@@ -34,8 +27,7 @@ export function inside(plan: Plan): Section | null {
   const { width, height } = plan.frame;
   const picture = sectionsPicture(plan, { width, height: height - HEADING - CAPTION - 8 });
   if (picture === null) return null;
-  const caption =
-    "Cut open where most of what is inside shows; cut wood is tinted. Only what the views do not tell is measured.";
+  const caption = "Cut open; cut wood is tinted and has its marks. Only what the views do not tell is measured.";
   return { ...page("inside", "Inside the piece", "inside", plan, figure(picture), caption), start: "fits" };
 }
 
@@ -63,53 +55,7 @@ const ENOUGH = 0.33;
 const heightOf = (section: Section | null): number =>
   section?.atoms.reduce((sum, atom) => sum + atom.above + atom.height, 0) ?? 0;
 
-/** Between pictures, and for the words below one. */
-const BETWEEN = 16;
-const WORDS = 20;
-/** Of the height, for what stands, and where that are many parts; the doors and drawers have the rest. */
-const STANDING = 0.62;
-const MUCH = { parts: 25, share: 0.72 } as const;
-const MOST_IN_ROW = 3;
-
-/** One picture; or what stands, and below it the doors and drawers side by side. */
-function takenApart(plan: Plan, { width, height }: Size): Picture {
-  const [first, ...others] = assembliesOf(plan.build);
-  if (!first || others.length === 0) return figure(explodedPicture(plan, { width, height }));
-  const inRow = Math.min(MOST_IN_ROW, others.length);
-  const rows = Math.ceil(others.length / inRow);
-  const share = first.parts.size > MUCH.parts ? MUCH.share : STANDING;
-  const top = figure(explodedPicture(plan, { width, height: height * share }, first.parts));
-  const room = (height - top.height) / rows - BETWEEN - WORDS;
-  const wide = (width - (inRow - 1) * BETWEEN) / inRow;
-  const cells = others.map(({ parts, count }) => ({
-    count,
-    picture: figure(explodedPicture(plan, { width: wide, height: room }, parts)),
-  }));
-  const pitch = BETWEEN + WORDS + Math.max(...cells.map(({ picture }) => picture.height));
-  return {
-    height: top.height + rows * pitch,
-    paint: (x, y) => [
-      ...top.paint(x, y),
-      ...cells.flatMap(({ count, picture }, i) => {
-        const left = x + (i % inRow) * (wide + BETWEEN);
-        const foot = y + top.height + Math.floor(i / inRow) * pitch + pitch - WORDS;
-        const words = label(
-          `${count} like this`,
-          TYPE.caption,
-          left + wide / 2,
-          foot + 4 + baseline(TYPE.caption),
-          "centre",
-        );
-        return [
-          ...picture.paint(left, foot - picture.height),
-          ...(count > 1 ? [{ kind: "group", role: "paragraph", items: [words] } as const] : []),
-        ];
-      }),
-    ],
-  };
-}
-
-function page(name: string, title: string, kind: string, plan: Plan, picture: Picture, caption: string): Section {
+function page(name: string, title: string, kind: string, plan: Plan, picture: Figures, caption: string): Section {
   const { width } = plan.frame;
   const drawn = block(
     CAPTION + picture.height,

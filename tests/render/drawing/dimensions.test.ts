@@ -1,12 +1,9 @@
 import { describe, expect, test } from "vitest";
-import { FRONT, ISOMETRIC, viewFrom } from "../../../src/geometry/picture/index.ts";
 import { chosen, spans } from "../../../src/render/drawing/dimension/chain.ts";
 import { drawRows } from "../../../src/render/drawing/dimension/rows.ts";
 import { sideOf } from "../../../src/render/drawing/dimension/side.ts";
 import { threeViews } from "../../../src/render/drawing/index.ts";
-import { axisScale } from "../../../src/render/drawing/piece-view.ts";
 import { crosses, Plate, passes } from "../../../src/render/drawing/plate.ts";
-import { usualScale, usualScales } from "../../../src/render/drawing/scale.ts";
 import { inches, type Length, roundTo, subtract, sum, toInches } from "../../../src/units/index.ts";
 import { numbers } from "../../geometry/picture/scenes.ts";
 import { bench, bookcase, pen } from "./fixture.ts";
@@ -37,7 +34,7 @@ describe("chains", () => {
   });
 });
 
-const station = (at: Length, weight: number, gap = false) => ({ at, weight, low: 0, high: 1, gap });
+const station = (at: Length, weight: number, gap = false) => ({ at, weight, low: 0, high: 1, gap, twins: [] });
 
 describe("places of a chain", () => {
   const [low, high] = [inches(0), inches(42)];
@@ -73,6 +70,17 @@ describe("places of a chain", () => {
   test("what stands too close is taken on neither side or on both", () => {
     const stops = told([32, 40, 632, 640].map((n) => [n, false]));
     expect(stops).toEqual([2, 40]);
+  });
+
+  test("a divider in the middle has both its faces, so that the openings beside it are alike; elsewhere it has one", () => {
+    const divided = (from: number, to: number) => {
+      const faces = [inches(from, 16), inches(to, 16)];
+      const both = faces.map((at, i) => ({ ...station(at, 0.9), twins: [faces[1 - i] as Length] }));
+      return chosen(both, low, high, rules).map(({ at }) => toInches(at));
+    };
+    // 42 is 672 sixteenths: 3/4 in the middle leaves 20 5/8 on both sides.
+    expect(divided(330, 342)).toEqual([20.625, 21.375]);
+    expect(divided(300, 312)).toEqual([18.75]);
   });
 
   test("what is printed adds up, the same from both ends", () => {
@@ -114,7 +122,7 @@ describe("three views of the bench, from its source in the fixture", () => {
   });
 
   test("a dimension line as long as what it measures", () => {
-    const scale = 72 / 10;
+    const scale = 72 / 8;
     const xs = paths(items)
       .filter(({ stroke, fill }) => stroke?.width === 0.35 && !fill)
       .flatMap(segmentsOf)
@@ -128,27 +136,6 @@ describe("three views of the bench, from its source in the fixture", () => {
 test("the toe notch of a bookcase is measured in the side view", () => {
   const said = words(threeViews(bookcase(), { frame, pen }).items);
   for (const text of ["2", "9", pen.print(inches(5, 2))]) expect(said).toContain(text);
-});
-
-describe("scales", () => {
-  test("metric ones are those of ISO 5455 and the halves between", () => {
-    const texts = usualScales("mm").map(({ text }) => text);
-    for (const text of ["1:1", "1:2", "1:5", "1:10", "1:20", "1:50", "1:100"]) expect(texts).toContain(text);
-  });
-  test("an inch at 1:8 is nine points", () => {
-    const scale = usualScales("inch").find(({ text }) => text === "1:8");
-    expect((scale?.points ?? 0) * 406_400).toBeCloseTo(9, 12);
-  });
-  test("the largest that fits, however small", () => {
-    expect(usualScale("inch", ({ points }) => points * 406_400 <= 6).text).toBe("1:12");
-    const tiny = usualScale("mm", ({ points }) => points * 406_400 <= 0.05);
-    expect(tiny.points * 406_400).toBeLessThanOrEqual(0.05);
-  });
-  test("along the axes an isometric drawing is true to scale, an oblique one has none", () => {
-    expect(axisScale(ISOMETRIC)).toBeCloseTo(Math.sqrt(2 / 3), 12);
-    expect(axisScale(FRONT)).toBe(1);
-    expect(axisScale(viewFrom("askew", [3, -2, 1]))).toBeNull();
-  });
 });
 
 describe("places on the plate against points tried one by one", () => {

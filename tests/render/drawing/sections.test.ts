@@ -8,7 +8,7 @@ import type { Build } from "../../../src/solve/build.ts";
 import { toNumber } from "../../../src/units/index.ts";
 import { part } from "./fixture/making.ts";
 import { bench, pen } from "./fixture.ts";
-import { clashes, outside, words } from "./look.ts";
+import { circlesThatMeet, clashes, outside, struck, words } from "./look.ts";
 
 const frame = { x: 60, y: 64, width: 510, height: 600 };
 
@@ -25,14 +25,27 @@ const shelf = part("shelf", "D", "Shelf", "board", { body: [0.75, 0.75, 15.25, 2
 const build = (more: typeof parts): Build => ({ ...bench(), parts: [...parts, ...more] });
 
 describe("sections", () => {
-  test("tell what the outside hides: the shelf, 14 in below the top of the case and 16 in above the floor", () => {
+  test("tell what the outside hides once: the clear heights under and over the shelf, and not its place besides", () => {
     const drawing = sections(build([shelf]), { frame, pen });
     expect(drawing).not.toBeNull();
     const said = words(drawing?.items ?? []);
-    expect(said).toEqual(expect.arrayContaining(["14", "16"]));
+    // From 3/4 to 15 1/4 and from 16 to 29 1/4 above the floor.
+    expect(said.map((word) => word.replaceAll(/\s/gu, " "))).toEqual(expect.arrayContaining(["14 1⁄2", "13 1⁄4"]));
+    expect(said).not.toContain("14");
+    expect(said).not.toContain("16");
     expect(clashes(drawing?.items ?? [])).toEqual([]);
     expect(outside(drawing?.items ?? [], frame)).toEqual([]);
     expect(drawing?.alt).toContain("Front section");
+  });
+
+  test("give what is cut its mark, each once in a section, off every text, line of a dimension and other mark", () => {
+    const drawing = sections(build([shelf]), { frame, pen });
+    const said = words(drawing?.items ?? []);
+    const count = (mark: string) => said.filter((word) => word === mark).length;
+    // Sides are cut in the front section alone, the door and the back in the side section; shelf, top and bottom in both.
+    expect(["A", "B", "C", "D", "E"].map(count)).toEqual([1, 2, 1, 2, 1]);
+    expect(circlesThatMeet(drawing?.items ?? [], 12)).toBe(0);
+    expect(struck(drawing?.items ?? []).filter((word) => !/^[A-E]$/.test(word))).toEqual([]);
   });
 
   test("are left out where there is nothing inside to measure", () => {
@@ -63,6 +76,11 @@ test("tell the clear heights between shelves: 14 1/2 under a shelf at 15 1/4 in,
   expect(inInches(cut).sort()).toEqual([13.25, 14.5]);
   const divider = part("divider", "F", "Divider", "board", { body: [11.625, 0.75, 0.75, 12.375, 11.75, 15.25] });
   expect(inInches([...cut, divider])).toEqual([13.25]);
+  // Cleats under the top, 1 × 3/4, are neither in the way nor a ceiling to the ends of the shelf, and nothing stands on them.
+  const cleats = [0.75, 22.25].map((x) =>
+    part(`cleat ${x}`, "H", "Cleat", "board", { body: [x, 0.75, 28.5, x + 1, 11.75, 29.25] }),
+  );
+  expect(inInches([...cut, ...cleats]).sort()).toEqual([13.25, 14.5]);
   // A drawer takes up its place, and nothing is measured from it.
   const drawer = part("drawer", "G", "Drawer bottom", "board", { body: [2, 0.75, 20, 22, 11.75, 20.5] });
   expect(clearHeights([...cut, drawer], new Set(["drawer"])).length).toBe(1);

@@ -46,6 +46,14 @@ test("tenons leave their mortises: a short apron goes by the tenon and the gap",
   expect(shift.map((x) => x / INCH + 0)).toEqual([0, 3, 0]);
 });
 
+test("gaps are stretched along each axis by itself", () => {
+  const build = bench();
+  const [move] = movesOf(build);
+  const by = (stretch: Vec) =>
+    (spread(build.parts, move ? [move] : [], 2 * INCH, stretch).get("left-end.apron") as Vec)[1] / INCH;
+  expect([by([1, 1, 1]), by([1, 3, 1]), by([3, 1, 3])]).toEqual([3, 7, 3]);
+});
+
 test("written actions count before what a picture shows, for every copy", () => {
   const build = bench();
   const [first] = build.steps;

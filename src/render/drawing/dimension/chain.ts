@@ -64,11 +64,12 @@ function taken(
   };
   for (const set of order) {
     const there = sets.flat();
-    const fits = set.every(
-      (station, i) =>
-        ![low, high].some((end) => tooNear(station, end, false)) &&
-        ![...there, ...set.slice(0, i)].some((other) => tooNear(station, other.at, other.gap)),
-    );
+    const fits =
+      !set.some(
+        (station) =>
+          [low, high].some((end) => tooNear(station, end, false)) ||
+          there.some((other) => tooNear(station, other.at, other.gap)),
+      ) && bothGoIn(set, tooNear);
     if (fits) sets.push(set);
   }
   const count = () =>
@@ -80,6 +81,15 @@ function taken(
     ).length;
   while (sets.length > 0 && count() > MOST) sets.pop();
   return sets.flat().sort((a, b) => compare(a.at, b.at));
+}
+
+/** A pair lies apart, or is the two faces of what stands in the middle: without the second of them its two sides would not be alike. */
+function bothGoIn(
+  [one, other]: readonly Station[],
+  tooNear: (a: Station, other: Length, gapped: boolean) => boolean,
+): boolean {
+  if (!one || !other || !tooNear(one, other.at, other.gap)) return true;
+  return one.twins.some((twin) => equal(twin, other.at));
 }
 
 /** In tenths: lines of about the same length matter alike, and the face decides. */
@@ -116,29 +126,58 @@ export interface Printing {
   readonly marked?: (length: Length) => Length;
 }
 
-/** The dimensions between the stops; three or more alike in a row become one, "5 × 3 1/2". As they are printed they add up. */
-export function spans(stops: readonly Length[], low: Length, high: Length, printing: Printing): readonly Span[] {
+/**
+ * The dimensions between the stops, or of those between `from` and `to` alone; three or more alike in a row become one,
+ * "5 × 3 1/2", or "4 equal: 21 5/16" where a rule has no mark for one of them. As they are printed they add up to the whole.
+ */
+export function spans(
+  stops: readonly Length[],
+  low: Length,
+  high: Length,
+  printing: Printing,
+  { from, to: end }: { readonly from: Length; readonly to: Length } = { from: low, to: high },
+): readonly Span[] {
   const { print } = printing;
   const all = [low, ...[...stops].sort(compare), high];
   const sizes = closing(all, printing);
-  const single = all
+  const single: readonly Single[] = all
     .slice(1)
-    .map((to, i) => ({ from: all[i] ?? low, to, size: sizes[i] ?? subtract(to, all[i] ?? low) }));
+    .map((to, i) => ({ from: all[i] ?? low, to, size: sizes[i] ?? subtract(to, all[i] ?? low) }))
+    .filter((one) => compare(one.from, from) >= 0 && compare(one.to, end) <= 0);
   const out: Span[] = [];
   for (let i = 0; i < single.length; ) {
     const first = single[i];
     if (!first) break;
-    let end = i + 1;
-    while (end < single.length && equal(single[end]?.size ?? first.from, first.size)) end++;
-    if (end - i >= 3) {
-      out.push({ from: first.from, to: single[end - 1]?.to ?? first.to, text: `${end - i} × ${print(first.size)}` });
-      i = end;
-    } else {
-      out.push({ from: first.from, to: first.to, text: print(first.size) });
-      i++;
-    }
+    const alike = (same: (one: Single) => boolean): number => {
+      const next = single.findIndex((one, j) => j > i && !same(one));
+      return (next < 0 ? single.length : next) - i;
+    };
+    const [printed, exact] = [
+      alike(({ size }) => equal(size, first.size)),
+      alike((one) => equal(subtract(one.to, one.from), subtract(first.to, first.from))),
+    ];
+    const count = Math.max(printed, exact);
+    const run = single.slice(i, count >= ALIKE ? i + count : i + 1);
+    const text =
+      count < ALIKE
+        ? print(first.size)
+        : printed === count
+          ? `${count} × ${print(first.size)}`
+          : `${count} equal: ${print(run.map(({ size }) => size).reduce(add))}`;
+    out.push({ from: first.from, to: run.at(-1)?.to ?? first.to, text });
+    i += run.length;
   }
   return out;
+}
+
+/** So many alike in a row are told in one. */
+const ALIKE = 3;
+
+interface Single {
+  readonly from: Length;
+  readonly to: Length;
+  /** As it is printed. */
+  readonly size: Length;
 }
 
 /**

@@ -28,20 +28,28 @@ export interface Station {
   readonly high: number;
   /** The outside of a door or a drawer: gaps beside it are told, however narrow. */
   readonly gap: boolean;
+  /** The other faces of the bodies that end here. */
+  readonly twins: readonly Length[];
 }
 
 /** Lines that run across less of the view than this are details, which are left to the drawing of the part. */
 export const MATTERS = 0.2;
 
-/** `shown` is the picture's axis: 0 for places across the page, 1 for places up it; `axis` is the piece's. Sorted. */
-export function stations(
-  bodies: readonly Body[],
-  lines: readonly PictureItem[],
-  extent: Extent,
-  axis: 0 | 1 | 2,
-  shown: 0 | 1,
-): readonly Station[] {
+/** What is seen from one side. */
+export interface Seen {
+  readonly lines: readonly PictureItem[];
+  readonly extent: Extent;
+  /** Axes of the piece that run across and up the page. */
+  readonly axes: readonly [0 | 1 | 2, 0 | 1 | 2];
+}
+
+/**
+ * `shown` is the picture's axis: 0 for places across the page, 1 for places up it. Sorted. What shows through a pane of a door,
+ * or in the field of a drawer, is not told with the sizes of the door: it belongs to what stands behind.
+ */
+export function stations(bodies: readonly Body[], { lines, extent, axes }: Seen, shown: 0 | 1): readonly Station[] {
   const across = shown === 0 ? 1 : 0;
+  const [axis, acrossAxis] = [axes[shown], axes[across]];
   const square = lines
     .flatMap(({ visible }) => visible)
     .filter(([a, b]) => Math.abs(a[shown] - b[shown]) <= TOLERANCE)
@@ -52,27 +60,49 @@ export function stations(
     }));
   const notches = bodies.flatMap(({ moves, parts }) => (moves ? [] : parts.flatMap((part) => notchedAt(part, axis))));
   const outsides = bodies.map((body) => ({ ...outsideOf(body.parts, axis), moves: body.moves }));
+  const moving = bodies
+    .filter(({ moves }) => moves)
+    .map(({ parts }) => [0, 1, 2].map((i) => outsideOf(parts, i as 0 | 1 | 2)));
   const places = [...outsides.flatMap(({ low, high }) => [low, high]), ...notches].sort(compare);
   const whole = extent.high[across] - extent.low[across];
   return places
     .filter((place, i) => i === 0 || compare(place, places[i - 1] ?? place) !== 0)
     .flatMap((place): Station[] => {
-      const there = square.filter(({ at }) => Math.abs(at - toNumber(place)) <= TOLERANCE);
+      const gap = outsides.some((own) => own.moves && (equal(own.low, place) || equal(own.high, place)));
+      const before = gap ? [] : moving.filter((sides) => isWithin(sides[axis], place));
+      const there = square.filter(
+        ({ at, low, high }) =>
+          Math.abs(at - toNumber(place)) <= TOLERANCE && !before.some((sides) => covers(sides[acrossAxis], low, high)),
+      );
       if (there.length === 0) return [];
       const seen = there.reduce((sum, { low, high }) => sum + high - low, 0);
+      const [low, high] = [Math.min(...there.map((l) => l.low)), Math.max(...there.map((l) => l.high))];
       return [
         {
           at: place,
           weight: Math.min(1, Math.max(seen / whole, notches.some((n) => equal(n, place)) ? MATTERS : 0)),
-          low: Math.min(...there.map((l) => l.low)),
-          high: Math.max(...there.map((l) => l.high)),
-          gap: outsides.some(({ moves, low, high }) => moves && (equal(low, place) || equal(high, place))),
+          low,
+          high,
+          gap,
+          twins: outsides.flatMap((own) =>
+            equal(own.low, place) ? [own.high] : equal(own.high, place) ? [own.low] : [],
+          ),
         },
       ];
     });
 }
 
-function outsideOf(parts: readonly BuiltPart[], axis: 0 | 1 | 2): { readonly low: Length; readonly high: Length } {
+interface Sides {
+  readonly low: Length;
+  readonly high: Length;
+}
+
+const isWithin = (sides: Sides | undefined, place: Length): boolean =>
+  sides !== undefined && compare(sides.low, place) < 0 && compare(place, sides.high) < 0;
+const covers = (sides: Sides | undefined, low: number, high: number): boolean =>
+  sides !== undefined && toNumber(sides.low) <= low + TOLERANCE && high <= toNumber(sides.high) + TOLERANCE;
+
+function outsideOf(parts: readonly BuiltPart[], axis: 0 | 1 | 2): Sides {
   const sorted = (side: "low" | "high") => parts.map(({ body }) => body[side][axis]).sort(compare);
   const [lows, highs] = [sorted("low"), sorted("high")];
   return { low: lows[0] ?? ZERO, high: highs.at(-1) ?? ZERO };

@@ -3,15 +3,23 @@
  * gap more.
  */
 import type { Vec } from "../../../geometry/types.ts";
-import { dot, minus, plus, times } from "../../../geometry/vec.ts";
+import { dot, minus, norm, plus, times } from "../../../geometry/vec.ts";
 import type { BuiltPart } from "../../../solve/build.ts";
 import { TOLERANCE } from "../../../units/index.ts";
 import type { Move } from "./moves.ts";
 
 export type Shifts = ReadonlyMap<string, Vec>;
 
-/** Where each part goes from its place, in units of 1/16 µm; `gap` is the clear space between what was together. */
-export function spread(parts: readonly BuiltPart[], moves: readonly Move[], gap: number): Shifts {
+/**
+ * Where each part goes from its place, in units of 1/16 µm; `gap` is the clear space between what was together, so many times as
+ * much along each axis as `stretch` says.
+ */
+export function spread(
+  parts: readonly BuiltPart[],
+  moves: readonly Move[],
+  gap: number,
+  stretch: Vec = [1, 1, 1],
+): Shifts {
   const shifts = new Map<string, Vec>(parts.map(({ id }) => [id, [0, 0, 0]]));
   const solids = new Map(parts.map(({ id, solid }) => [id, solid]));
   const shift = (id: string): Vec => shifts.get(id) ?? [0, 0, 0];
@@ -30,7 +38,10 @@ export function spread(parts: readonly BuiltPart[], moves: readonly Move[], gap:
       boxes(into),
       away,
     );
-    const by = plus(level, times(away, apart + gap));
+    const by = plus(
+      level,
+      times(away, apart + gap * norm([away[0] * stretch[0], away[1] * stretch[1], away[2] * stretch[2]])),
+    );
     for (const id of moving) shifts.set(id, plus(shift(id), by));
   }
   return shifts;

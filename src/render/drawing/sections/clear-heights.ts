@@ -17,17 +17,25 @@ export interface Clear {
   readonly right: number;
 }
 
+/** A strip that is narrower, in its thicknesses, is no floor; what lies over less of a floor is no ceiling to it. */
+const FLOOR = 3;
+const CEILING = 0.5;
+/** What stands so near to the ends of a floor, like a cleat that carries the next one, leaves the rest of it free. */
+const ENDS = 0.1;
+
 /** Of the parts that the cut goes through; nothing stands on what moves, and where it is nothing else stands. */
 export function clearHeights(cut: readonly BuiltPart[], moving: ReadonlySet<string> = new Set()): readonly Clear[] {
   const level = cut.filter(({ id, axes }) => axes.thickness === "up" && !moving.has(id));
   return level.flatMap((floor): readonly Clear[] => {
     const from = floor.body.high[2];
+    const whole = shared(floor.body, floor.body).wide;
+    if (whole < FLOOR * toNumber(subtract(from, floor.body.low[2]))) return [];
     const over = level
-      .filter(({ body }) => compare(body.low[2], from) > 0 && shared(body, floor.body).wide > 0)
+      .filter(({ body }) => compare(body.low[2], from) > 0 && shared(body, floor.body).wide >= CEILING * whole)
       .sort((a, b) => compare(a.body.low[2], b.body.low[2]));
     const [ceiling] = over;
     if (!ceiling) return [];
-    const { left, right } = shared(ceiling.body, floor.body);
+    const { left, right, wide } = shared(ceiling.body, floor.body);
     const to = ceiling.body.low[2];
     const between = cut.filter(
       (part) =>
@@ -35,8 +43,8 @@ export function clearHeights(cut: readonly BuiltPart[], moving: ReadonlySet<stri
         part !== ceiling &&
         compare(part.body.low[2], to) < 0 &&
         compare(part.body.high[2], from) > 0 &&
-        toNumber(part.body.low[0]) < right &&
-        toNumber(part.body.high[0]) > left,
+        toNumber(part.body.low[0]) < right - ENDS * wide &&
+        toNumber(part.body.high[0]) > left + ENDS * wide,
     );
     return between.length === 0 ? [{ from, to, left, right }] : [];
   });
@@ -56,6 +64,9 @@ const SHARES = [1 / 2, 1 / 3, 2 / 3, 1 / 4, 3 / 4] as const;
 /** Where up the line its number is tried, in points from the middle. */
 const ASIDE = [0, 12, -12] as const;
 const TRIED = SHARES.flatMap((share) => ASIDE.map((aside) => ({ share, aside })));
+
+/** Whether a number goes into it, at so many points for each unit. */
+export const isTold = ({ from, to }: Clear, scale: number): boolean => toNumber(subtract(to, from)) * scale >= LEAST;
 
 export function drawClear(all: readonly Clear[], fit: Fit, plate: Plate, pen: Pen): readonly Item[] {
   return all.flatMap(({ from, to, left, right }) => {

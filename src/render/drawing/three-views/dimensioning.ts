@@ -1,30 +1,37 @@
 /** Which dimensions go beside which view: each place of the piece is measured once, in the first view that shows it. */
-import { equal, type Length, subtract, toNumber } from "../../../units/index.ts";
+import { equal, type Length, subtract, TOLERANCE, toNumber } from "../../../units/index.ts";
 import type { Body } from "../dimension/bodies.ts";
 import { chosen, spans } from "../dimension/chain.ts";
-import type { Feet, Measure } from "../dimension/rows.ts";
-import { type SideName, sideOf } from "../dimension/side.ts";
+import type { Feet } from "../dimension/extension-lines.ts";
+import type { Measure } from "../dimension/measure.ts";
+import { type Side, type SideName, sideOf } from "../dimension/side.ts";
 import { MATTERS, type Station, stations } from "../dimension/stations.ts";
 import type { Pen } from "../drawing.ts";
-import type { Extent } from "../fit.ts";
 import type { Aspect, Laid, Outside } from "./aspect.ts";
+import { besides } from "./besides.ts";
+
+/** Dimensions in a line, all of them of what stands in a row: from a place that is told already to the next one. */
+export interface Chain {
+  readonly stops: readonly Station[];
+  readonly from: Length;
+  readonly to: Length;
+}
 
 /** Rows of dimensions beside one view, from inside to outside. */
 export interface Rows {
   /** Index of the view. */
   readonly view: number;
   readonly side: SideName;
-  readonly stops: readonly Station[];
+  readonly chains: readonly Chain[];
   /** Whether the outside size stands here. */
   readonly overall: boolean;
 }
 
-/** A side of a view where rows may stand; `orElse` where their lines would run across more of the view than from there. */
+/** Two sides of a view, the first of them where it makes no difference. */
 export interface Wanted {
   readonly view: number;
-  readonly side: SideName;
+  readonly sides: readonly [SideName, SideName];
   readonly overall: boolean;
-  readonly orElse?: SideName;
 }
 
 /** Places along each axis of the piece. */
@@ -33,7 +40,7 @@ export type Measured = readonly [readonly Length[], readonly Length[], readonly 
 const GAP_ACROSS = 8.5;
 const GAP_UP = 11;
 
-/** Each place once, on the first of the wanted sides that shows it; `before`: what is told already. */
+/** Each place once, on the side of the first view that shows it to which its line is nearest; `before`: what is told already. */
 export function dimensioning(
   bodies: readonly Body[],
   aspects: readonly Aspect[],
@@ -42,75 +49,103 @@ export function dimensioning(
   { scale, before = [[], [], []] }: { readonly scale: number; readonly before?: Measured },
 ): readonly Rows[] {
   const measured = before.map((places) => [...places]) as [Length[], Length[], Length[]];
-  return wanted.flatMap(({ view, side, overall, orElse = side }): Rows[] => {
+  return wanted.flatMap(({ view, sides, overall }): readonly Rows[] => {
     const aspect = aspects[view];
     if (!aspect) return [];
-    const level = side === "below" || side === "above";
-    const { axes, extent, lines } = aspect;
-    const axis = axes[level ? 0 : 1];
-    const all = stations(bodies, lines, extent, axis, level ? 0 : 1);
-    const rules = { scale, gap: level ? GAP_ACROSS : GAP_UP, face: level ? "low" : "high" } as const;
-    const isFresh = ({ at }: Station): boolean => !measured[axis].some((other) => equal(other, at));
-    const few = chosen(all.filter(isFresh), low[axis], high[axis], rules);
-    // A chain of what is fresh alone would lump together what is measured elsewhere; it stands only where it tells more.
-    const full = few.length > 0 ? chosen(all, low[axis], high[axis], rules) : few;
-    const stops = full.filter(isFresh).length >= few.length ? full : few;
-    measured[axis].push(...stops.map(({ at }) => at));
-    return [{ view, side: farther(stops, extent, side) ? orElse : side, stops, overall }];
+    const level = sides[0] === "below" || sides[0] === "above";
+    const axis = aspect.axes[level ? 0 : 1];
+    const gap = level ? GAP_ACROSS : GAP_UP;
+    const rules = { scale, gap, face: level ? "low" : "high" } as const;
+    const isMeasured = (place: Length): boolean => measured[axis].some((other) => equal(other, place));
+    // Of a thin part that is measured to one face the cut list tells the other; where something else ends there too that is not
+    // measured, like the base under a bottom, it is told.
+    const isThin = (at: Length, twin: Length): boolean => Math.abs(toNumber(twin) - toNumber(at)) * scale < gap;
+    const told = ({ at, gap: gapped, twins }: Station): boolean =>
+      isMeasured(at) || (!gapped && twins.some((twin) => isThin(at, twin)) && twins.every(isMeasured));
+    const all = stations(bodies, aspect, level ? 0 : 1);
+    return besides(all, aspect.extent, sides).map(({ side, rows }, i): Rows => {
+      const chains = rows.flatMap((row): readonly Chain[] => {
+        const isFresh = (station: Station): boolean => !told(station);
+        const few = chosen(row.filter(isFresh), low[axis], high[axis], rules);
+        if (few.length === 0) return [];
+        // A chain of what is fresh alone would lump together what is measured elsewhere; it stands only where it tells more.
+        const full = chosen(row, low[axis], high[axis], rules);
+        const stops = full.filter(isFresh).length >= few.length ? full : few;
+        const chain = { stops, ...reach(stops, isFresh, low[axis], high[axis]) };
+        measured[axis].push(...stops.map(({ at }) => at));
+        return [chain];
+      });
+      return { view, side, chains, overall: overall && i === 0 };
+    });
   });
+}
+
+/** From the last place before what is fresh to the first behind it. */
+function reach(
+  stops: readonly Station[],
+  isFresh: (station: Station) => boolean,
+  low: Length,
+  high: Length,
+): { readonly from: Length; readonly to: Length } {
+  const [first, last] = [stops.findIndex(isFresh), stops.findLastIndex(isFresh)];
+  return { from: stops[first - 1]?.at ?? low, to: stops[last + 1]?.at ?? high };
 }
 
 /** Every place that some views show well, whether it is measured there or not. */
 export function shownIn(bodies: readonly Body[], aspects: readonly Aspect[]): Measured {
   const places: [Length[], Length[], Length[]] = [[], [], []];
-  for (const { axes, extent, lines } of aspects)
+  for (const aspect of aspects)
     for (const shown of [0, 1] as const) {
-      const axis = axes[shown];
-      const shownWell = stations(bodies, lines, extent, axis, shown).filter(({ weight }) => weight >= MATTERS);
-      places[axis].push(...shownWell.map(({ at }) => at));
+      const shownWell = stations(bodies, aspect, shown).filter(({ weight }) => weight >= MATTERS);
+      places[aspect.axes[shown]].push(...shownWell.map(({ at }) => at));
     }
   return places;
 }
 
-/** Whether the lines that the stops extend end farther from this side, left or right, than from the other. */
-function farther(stops: readonly Station[], { low, high }: Extent, side: SideName): boolean {
-  const fromLeft = stops.reduce((sum, stop) => sum + stop.low - low[0], 0);
-  const fromRight = stops.reduce((sum, stop) => sum + high[0] - stop.high, 0);
-  return side === "right" && fromRight > fromLeft;
-}
-
-/** The rows in places of the page, and how far in the lines that their extension lines continue end. */
+/** The rows in places of the page, and where the wood ends from which their extension lines come. */
 export function onSide(
-  { side: name, stops, overall }: Rows,
+  { side: name, chains, overall }: Rows,
   { aspect, fit, box }: Laid,
   { low, high }: Outside,
   pen: Pen,
 ): { readonly rows: readonly (readonly Measure[])[]; readonly feet: Feet } {
   const side = sideOf(box, name);
   const axis = aspect.axes[side.level ? 0 : 1];
+  const page = (along: number, across: number) => fit.page(side.level ? [along, across] : [across, along]);
+  const feet = new Map<number, number>();
   const place = (length: Length): number => {
     const at = toNumber(length);
-    const [x, y] = fit.page(side.level ? [at, aspect.extent.low[1]] : [aspect.extent.low[0], at]);
-    return side.level ? x : y;
+    const [x, y] = page(at, aspect.extent.low[side.level ? 1 : 0]);
+    const along = side.level ? x : y;
+    feet.set(along, Math.min(0, ...[edgeAt(aspect, at, side, page)].filter(Number.isFinite)));
+    return along;
   };
-  const chain =
-    stops.length === 0
-      ? []
-      : spans(
-          stops.map(({ at }) => at),
-          low[axis],
-          high[axis],
-          pen,
-        );
-  const whole = overall ? [{ from: low[axis], to: high[axis], text: pen.print(subtract(high[axis], low[axis])) }] : [];
-  const feet = new Map(
-    stops.map((stop) => {
-      const at = toNumber(stop.at);
-      const ends = [stop.low, stop.high].map((across) => side.out(fit.page(side.level ? [at, across] : [across, at])));
-      return [place(stop.at), Math.min(0, Math.max(...ends))] as const;
+  const rows = chains.map(({ stops, from, to }) => {
+    const places = stops.map(({ at }) => at);
+    return spans(places, low[axis], high[axis], pen, { from, to });
+  });
+  const whole = { from: low[axis], to: high[axis], text: pen.print(subtract(high[axis], low[axis])) };
+  const measures = [...rows, overall ? [whole] : []].map((row) =>
+    row.map(({ from, to, text }): Measure => ({ from: place(from), to: place(to), text })),
+  );
+  return { rows: measures, feet };
+}
+
+/** How far out the outermost line lies that crosses or touches a place; −Infinity where none does. */
+function edgeAt(
+  { lines }: Aspect,
+  at: number,
+  side: Side,
+  page: (along: number, across: number) => readonly [number, number],
+): number {
+  const [u, v] = side.level ? ([0, 1] as const) : ([1, 0] as const);
+  const outs = lines.flatMap(({ visible }) =>
+    visible.flatMap(([a, b]) => {
+      if (Math.min(a[u], b[u]) > at + TOLERANCE || Math.max(a[u], b[u]) < at - TOLERANCE) return [];
+      const long = b[u] - a[u];
+      const across = Math.abs(long) <= TOLERANCE ? [a[v], b[v]] : [a[v] + ((at - a[u]) / long) * (b[v] - a[v])];
+      return across.map((each) => side.out(page(at, each)));
     }),
   );
-  const measures = (row: typeof chain): Measure[] =>
-    row.map(({ from, to, text }) => ({ from: place(from), to: place(to), text }));
-  return { rows: [measures(chain), measures(whole)], feet };
+  return outs.reduce((most, out) => Math.max(most, out), -Infinity);
 }

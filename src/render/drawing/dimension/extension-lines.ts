@@ -1,0 +1,59 @@
+/** The lines from the picture out to the ends of dimension lines. */
+import type { Spot } from "../drawing.ts";
+import type { Box, Segment } from "../plate.ts";
+import type { Side } from "./side.ts";
+
+/** They start this far from the picture and end this far beyond the dimension line. */
+const START = 2;
+const BEYOND = 2.5;
+/** The least distance of two parallel lines, 0.7 mm (ISO 128-2); what would lie closer runs as one line up to just before the row. */
+const APART = 0.7 * (72 / 25.4);
+const FORK = 5;
+
+/** Where along the side the extension lines stand, and how far out (≤ 0: inside) the wood ends there. */
+export type Feet = ReadonlyMap<number, number>;
+
+/** `ends`: how far out the outermost row lies that ends at a place along the side. */
+export function extensionLines(ends: ReadonlyMap<number, number>, feet: Feet, side: Side): readonly Segment[] {
+  return crowds([...ends.keys()]).flatMap((crowd): readonly Segment[] => {
+    const foot = Math.max(...crowd.map((at) => feet.get(at) ?? 0)) + START;
+    const tips = crowd.map((at): Segment => [side.spot(at, foot), side.spot(at, (ends.get(at) ?? 0) + BEYOND)]);
+    if (crowd.length === 1) return tips;
+    const nearest = Math.min(...crowd.map((at) => ends.get(at) ?? 0)) - FORK;
+    const middle = crowd.reduce((sum, at) => sum + at, 0) / crowd.length;
+    const forked = tips.map(([, tip], i): Segment => [side.spot(crowd[i] ?? middle, nearest), tip]);
+    return [[side.spot(middle, foot), side.spot(middle, nearest)], ...forked];
+  });
+}
+
+/** Places along the side, sorted into those that lie too close together for a line each. */
+function crowds(places: readonly number[]): readonly (readonly number[])[] {
+  const sorted = [...places].sort((a, b) => a - b);
+  const found: number[][] = [];
+  for (const at of sorted) {
+    const last = found.at(-1);
+    if (last && at - (last.at(-1) ?? at) < APART) last.push(at);
+    else found.push([at]);
+  }
+  return found;
+}
+
+/** What is left of lines, level or upright, that break off round a text. */
+export function roundAbout(lines: readonly Segment[], box: Box): Segment[] {
+  return lines.flatMap((line): readonly Segment[] => {
+    const [[x1, y1], [x2, y2]] = line;
+    const upright = Math.abs(x1 - x2) < 1e-6;
+    const [at, near, far] = upright ? [x1, box.left, box.right] : [y1, box.top, box.bottom];
+    if ((!upright && Math.abs(y1 - y2) > 1e-6) || at <= near || at >= far) return [line];
+    const [from, to] = upright ? [y1, y2] : [x1, x2];
+    const [low, high] = upright ? [box.top, box.bottom] : [box.left, box.right];
+    if (Math.max(from, to) <= low || Math.min(from, to) >= high) return [line];
+    const spot = (along: number): Spot => (upright ? [at, along] : [along, at]);
+    const [first, second] = from < to ? [low, high] : [high, low];
+    const runs = [
+      [from, first],
+      [second, to],
+    ] as const;
+    return runs.filter(([a, b]) => (b - a) * (to - from) > 0).map(([a, b]): Segment => [spot(a), spot(b)]);
+  });
+}

@@ -1,0 +1,62 @@
+/** The text of a dimension that is shorter than it. */
+import type { Item } from "../../document.ts";
+import type { Pen } from "../drawing.ts";
+import { centred, strokes } from "../ink.ts";
+import { boxAround, grown, type Plate, type Segment } from "../plate.ts";
+import { NARROW } from "../strokes.ts";
+import { type Lettered, TEXT } from "./measure.ts";
+import type { Side } from "./side.ts";
+
+/**
+ * Text outside its dimension: at the end of the row (`end`: −1 the first, 1 the last, null within), straight out from the
+ * row, or shifted along it with a leader.
+ */
+export function outsideText(
+  { measure, width }: Lettered,
+  end: -1 | 1 | null,
+  level: number,
+  side: Side,
+  plate: Plate,
+  pen: Pen,
+): readonly Item[] {
+  const middle = (measure.from + measure.to) / 2;
+  const half = side.level ? width / 2 : TEXT / 2;
+  const clear = (side.level ? TEXT / 2 : width / 2) + 5;
+  const candidates: { along: number; out: number; cost: number; leader: boolean }[] = [];
+  if (end !== null) {
+    const outwards = end * (measure.from < measure.to ? 1 : -1);
+    const tip = end === 1 ? measure.to : measure.from;
+    candidates.push({ along: tip + outwards * (half + 4), out: 0, cost: 1, leader: false });
+  }
+  for (const out of [clear, clear + 2, clear + TEXT + 2, clear + 2 * TEXT + 4])
+    for (const n of [0, 1, -1, 2, -2, 3, -3]) {
+      const shift = n * (half / 2 + 1.5);
+      candidates.push({
+        along: middle + shift,
+        out,
+        cost: Math.abs(shift) + 1.5 * out,
+        leader: n !== 0 || out > clear,
+      });
+    }
+  candidates.sort((a, b) => a.cost - b.cost);
+  for (const { along, out, leader } of candidates) {
+    const centre = side.spot(along, level + out);
+    const box = boxAround(centre[0], centre[1], width, TEXT * 0.96);
+    if (!plate.isFree(grown(box, 1.2)) || plate.linesThrough(box) > 0) continue;
+    const line: Segment = [side.spot(middle, level), side.spot(along, level + out - clear + 4)];
+    if (leader && plate.blocks(shortened(line))) continue;
+    plate.addBox(box);
+    if (leader) plate.addLeader(line);
+    return [...strokes(leader ? [line] : [], NARROW), centred(pen, measure.text, centre, { size: TEXT }).item];
+  }
+  return [];
+}
+
+/** Without its ends, which stand on the dimension line and at the text. */
+function shortened([[x1, y1], [x2, y2]]: Segment): Segment {
+  const [dx, dy] = [(x2 - x1) / 10, (y2 - y1) / 10];
+  return [
+    [x1 + dx, y1 + dy],
+    [x2 - dx, y2 - dy],
+  ];
+}

@@ -1,0 +1,140 @@
+import { describe, expect, test } from "vitest";
+import { spans } from "../../../src/render/drawing/dimension/chain.ts";
+import { roundAbout } from "../../../src/render/drawing/dimension/extension-lines.ts";
+import { stations } from "../../../src/render/drawing/dimension/stations.ts";
+import { threeViews } from "../../../src/render/drawing/index.ts";
+import { crosses } from "../../../src/render/drawing/plate.ts";
+import { NARROW, OUTLINE } from "../../../src/render/drawing/strokes.ts";
+import { besides } from "../../../src/render/drawing/three-views/besides.ts";
+import { inches, type Length, roundTo, toInches } from "../../../src/units/index.ts";
+import { part } from "./fixture/making.ts";
+import { bench, pen } from "./fixture.ts";
+import { outside, paths, segmentsOf, words } from "./look.ts";
+
+const frame = { x: 60, y: 64, width: 510, height: 640 };
+const printing = { print: (length: Length) => String(toInches(length)) };
+
+describe("rows of dimensions", () => {
+  // A front of 36 × 34: two doors below, three drawers above, sides of 1 all the way up. In inches, by hand.
+  const extent = { low: [0, 0], high: [36, 34] } as const;
+  const line = (place: number, low: number, high: number) => ({
+    ...{ at: inches(place), weight: (high - low) / 34, low, high, gap: false, twins: [] },
+  });
+  const sides = [line(1, 0, 34), line(35, 0, 34)];
+  const doors = [line(2, 1, 25), line(18, 1, 25)];
+  const drawers = [line(12, 26, 33), line(24, 26, 33)];
+  const places = (row: readonly { readonly at: Length }[]) => row.map(({ at }) => toInches(at));
+
+  test("what stands in the upper row is measured above, what stands in the lower one below", () => {
+    const [below, above] = besides([...sides, ...doors, ...drawers], extent, ["below", "above"]);
+    expect(below.rows.map(places)).toEqual([[1, 2, 18, 35]]);
+    expect(above.rows.map(places)).toEqual([[1, 12, 24, 35]]);
+  });
+
+  test("a row in the middle has a line of its own, outside that of the lowest row", () => {
+    const middle = [line(9, 13, 22), line(27, 13, 22)];
+    const lower = [line(18, 1, 12)];
+    const [below] = besides([...sides, ...lower, ...middle], extent, ["below", "above"]);
+    expect(below.rows.map(places)).toEqual([
+      [1, 18, 35],
+      [1, 9, 27, 35],
+    ]);
+  });
+
+  test("a part of a chain is told alone, and adds up with the rest of it", () => {
+    const stops = [1, 12, 24, 35].map((n) => inches(n));
+    const part = spans(stops, inches(0), inches(36), printing, { from: inches(1), to: inches(35) });
+    expect(part.map(({ text }) => text)).toEqual(["11", "12", "11"]);
+  });
+
+  test("what shows through the pane of a door is not told with the door", () => {
+    const at = (y: number, from: number, to: number) => ({ low: [from, y] as const, high: [to, y] as const });
+    const lines = [at(2, 2, 34), at(10, 6, 30), at(30, 2, 34)].map(({ low: a, high: b }, i) => ({
+      ...{ id: `line ${i}`, visible: [[a, b].map(([x, y]) => [x * 406_400, y * 406_400])], hidden: [] },
+    })) as unknown as Parameters<typeof stations>[1]["lines"];
+    const door = part("door", "C", "Door", "board", { body: [2, 0, 2, 34, 0.75, 30] });
+    const shelf = part("shelf", "D", "Shelf", "board", { body: [1, 1, 9.25, 35, 12, 10] });
+    const seen = { lines, extent: { low: [0, 0], high: [36 * 406_400, 34 * 406_400] }, axes: [0, 2] } as const;
+    const heights = (moves: boolean) =>
+      stations(
+        [
+          { parts: [door], moves },
+          { parts: [shelf], moves: false },
+        ],
+        seen,
+        1,
+      ).map(({ at }) => toInches(at));
+    expect(heights(true)).toEqual([2, 30]);
+    expect(heights(false)).toEqual([2, 10, 30]);
+  });
+
+  test("extension lines begin off the wood, and none of them runs through an inner row's number", () => {
+    const lines: readonly (readonly [[number, number], [number, number]])[] = [
+      [
+        [150, 210],
+        [150, 290],
+      ],
+      [
+        [20, 50],
+        [90, 50],
+      ],
+    ];
+    const box = { left: 140, top: 240, right: 160, bottom: 250 };
+    expect(roundAbout(lines, box)).toEqual([
+      [
+        [150, 210],
+        [150, 240],
+      ],
+      [
+        [150, 250],
+        [150, 290],
+      ],
+      [
+        [20, 50],
+        [90, 50],
+      ],
+    ]);
+    const { items } = threeViews(bench(), { frame, pen });
+    const wood = paths(items)
+      .filter(({ stroke, fill }) => stroke?.width === OUTLINE.width && stroke.cap === "round" && !fill)
+      .flatMap(segmentsOf);
+    const thin = paths(items)
+      .filter(({ stroke, fill }) => stroke?.width === NARROW.width && !fill)
+      .flatMap(segmentsOf);
+    const through = thin.filter(([x1, y1, x2, y2]) =>
+      wood.some(([x3, y3, x4, y4]) =>
+        crosses(
+          [
+            [x1, y1],
+            [x2, y2],
+          ],
+          [
+            [x3, y3],
+            [x4, y4],
+          ],
+        ),
+      ),
+    );
+    expect(thin.length).toBeGreaterThan(20);
+    expect(through).toEqual([]);
+    // ISO 128-2: wide to narrow at least 2 : 1.
+    expect(OUTLINE.width / NARROW.width).toBeGreaterThanOrEqual(2);
+  });
+});
+
+test("a piece as long and thin as a rod has its captions on the page", () => {
+  const rods = ["a", "b"].map((id, i) => part(id, "A", "Rod", "board", { body: [0, i, 0, 120, i + 1, 1] }));
+  const drawing = threeViews({ ...bench(), parts: rods }, { frame, pen });
+  expect(words(drawing.items)).toContain("Right side");
+  expect(outside(drawing.items, frame)).toEqual([]);
+});
+
+test("what is alike and has no mark on the rule is told once, by its sum", () => {
+  // From 4 to 25 in four of 5 1/4; of five sixths of an inch a rule in sixteenths has none: 3 1/3 is told as 3 5/16.
+  const sixteenth = inches(1, 16);
+  const round = (length: Length) => roundTo(length, sixteenth);
+  const rounding = { ...printing, printed: round, marked: round };
+  const said = (stops: readonly Length[]) => spans(stops, inches(0), inches(25), rounding).map(({ text }) => text);
+  expect(said([16, 37, 58, 79].map((n) => inches(n, 4)))).toEqual(["4", "4 × 5.25"]);
+  expect(said([24, 29, 34, 39, 44].map((n) => inches(n, 6)))).toEqual(["4", "4 equal: 3.3125", "17.6875"]);
+});
