@@ -23,6 +23,7 @@ import { seenArea } from "../targets.ts";
 import { travelRuns } from "../travel-lines.ts";
 import { listed, stepInWords } from "../words.ts";
 import { type Mover, travelArrow } from "./arrows.ts";
+import type { StepPicture, StepPictureOptions } from "./asked.ts";
 import { captioned, captionUnder } from "./captions.ts";
 import { isInside, segmentIn } from "./close-up.ts";
 import { type Detail, detailOf } from "./detail.ts";
@@ -34,33 +35,8 @@ import { drawDriven, rodsOf } from "./screws.ts";
 import { sceneExtent, shotOf, sizeFor, type Taken } from "./shot.ts";
 import { sideSeen } from "./side-seen.ts";
 import { chooseView } from "./views.ts";
-
-/** From where and how large a picture was taken, so that the next may be taken alike. */
-export interface Take {
-  readonly unit: string;
-  readonly view: View;
-  /** Points for each unit of 1/16 µm. */
-  readonly scale: number;
-}
-
-export interface StepPictureOptions {
-  readonly frame: Frame;
-  readonly pen: Pen;
-  /** How the step before was taken: view and size stay while they serve. */
-  readonly before?: Take | null;
-  /** Methods of joining that steps before have shown close. */
-  readonly told?: ReadonlySet<string>;
-}
-
-export interface StepPicture extends Drawing {
-  readonly take: Take | null;
-  /** The method of joining that is shown close here. */
-  readonly close: string | null;
-  /** The same for all pictures that show the same. */
-  readonly key: string;
-  /** The same in another frame; null where it would not show the same. */
-  readonly within: (size: Partial<Pick<Frame, "width" | "height">>) => Drawing | null;
-}
+import { wallFixing } from "./wall/fixing.ts";
+import { wallPicture } from "./wall/wall-picture.ts";
 
 const NOTHING: ReadonlySet<string> = new Set();
 
@@ -72,6 +48,8 @@ export function stepPicture(build: Build, step: Step, options: StepPictureOption
   const before = options.before?.unit === step.unit ? options.before : null;
   const scene = sceneOf(build, step);
   if (scene.items.length === 0) return EMPTY;
+  const tied = wallFixing(build, step);
+  if (tied) return wallPicture(build, step, scene, tied, options);
   const { items, fresh, screws } = scene;
   // Where screws are driven they count; the holes that they go into lie inside the joint.
   const driveways = screws.flatMap(({ mouth, direction, isDowel }) => (isDowel ? [] : [{ at: mouth, direction }]));
