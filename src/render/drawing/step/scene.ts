@@ -58,8 +58,7 @@ function pieceScene(build: Build, step: Step): Scene {
   const pegs = new Set([...pegsIn(build, shown(shows)), ...(step.kind === "glue-up" ? freePegs(build, wanted) : [])]);
   const long = build.fasteners.flatMap(({ id, length, body }) => (pegs.has(id) && !body ? [toNumber(length)] : []));
   const shifts = new Map(spread(parts, moves, Math.max(GAP * size, CLEAR * Math.max(0, ...long))));
-  const slides = new Set(build.motions.flatMap(({ kind, joints }) => (kind === "slide" ? joints : [])));
-  const runners = build.joints.filter(({ id }) => screwedOn.has(id) && slides.has(id));
+  const runners = build.joints.filter(({ kind }) => kind === "running");
   for (const { parts: ids, along } of moves) {
     const by = outOf(parts, ids, along, runners);
     if (by > 0) for (const id of ids) shifts.set(id, plus(shifts.get(id) ?? [0, 0, 0], times(along, -by)));
@@ -162,17 +161,19 @@ function hardwareOn(build: Build, step: Step, parts: ReadonlySet<string>) {
   };
 }
 
-/** How far it is from its place until it stands before what it runs on, so that both halves of its slides are seen; 0 for what runs on nothing. */
+/** How far it is from its place until it stands before what it runs on, so that its slides, or what it runs on, are seen; 0 for what runs on nothing. */
 function outOf(parts: readonly BuiltPart[], moving: readonly string[], along: Vec, runners: Build["joints"]): number {
   const ends = runners.flatMap(({ parts: [a, b] }): readonly number[] => {
     const [mover, stays] = moving.includes(a) ? [a, b] : [b, a];
     const [m, s] = [mover, stays].map((id) => parts.find((part) => part.id === id)?.solid);
-    return moving.includes(mover) && m && s ? [reach(m, along, 1) - reach(s, along, -1)] : [];
+    return moving.includes(mover) && !moving.includes(stays) && m && s
+      ? [reach(m, along, 1) - reach(s, along, -1)]
+      : [];
   });
   return Math.max(0, ...ends);
 }
 
-/** Whether a joint lets something of one side into the other, or has hardware between them, so that they show more when they stand apart. */
+/** Whether a joint lets something of one side into or under the other, or has hardware between them, so that they show more when they stand apart. */
 const slidesIn = (
   { joints }: Build,
   moving: readonly string[],
@@ -180,7 +181,7 @@ const slidesIn = (
   screwedOn: ReadonlySet<string>,
 ): boolean =>
   joints.some(
-    ({ id, parts: [a, b], insertion, method }) =>
-      (insertion !== null || method === "dowels" || screwedOn.has(id)) &&
+    ({ id, parts: [a, b], insertion, kind, method }) =>
+      (insertion !== null || kind === "running" || method === "dowels" || screwedOn.has(id)) &&
       ((moving.includes(a) && into.includes(b)) || (moving.includes(b) && into.includes(a))),
   );
