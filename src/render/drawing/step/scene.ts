@@ -11,7 +11,7 @@ import type { Marked } from "../labels.ts";
 import { type Group, together } from "./groups.ts";
 import { laidOnBench } from "./on-bench.ts";
 import { opened } from "./opened.ts";
-import { type Driven, driven, sunkIn } from "./screws.ts";
+import { type Driven, driven, manyNails, sunkIn } from "./screws.ts";
 
 export interface Scene {
   /** New parts first, so that where edges coincide theirs are drawn. */
@@ -66,9 +66,13 @@ function pieceScene(build: Build, step: Step): Scene {
   for (const { parts: ids, out } of goings) for (const id of ids) shifts.set(id, times(out, OFF * size));
   const shiftOf = (id: string): Vec => shifts.get(id) ?? [0, 0, 0];
   const solids = new Map(build.parts.map(({ id, solid }) => [id, solid]));
+  const many = manyNails(build.fasteners.filter(({ id }) => shows.fasteners.includes(id)));
   const screws = build.fasteners
     .filter(({ id, body }) => shows.fasteners.includes(id) || (pegs.has(id) && !body))
-    .map((fastener) => driven(fastener, (id) => solids.get(id), shiftOf, GAP * 0.6 * size));
+    .map((fastener) => ({
+      ...driven(fastener, (id) => solids.get(id), shiftOf, GAP * 0.6 * size),
+      isOneOfMany: many.has(fastener.id),
+    }));
   const sunk = fitted.sunk.flatMap(({ id, carriedBy }) =>
     build.holes
       .filter((hole) => hole.for === id && hole.part === carriedBy && hole.kind !== "cup")
