@@ -29,6 +29,8 @@ const LARGEST = 12 / UNITS_PER_INCH;
 /** The wall goes on so far beside the piece and above it, as a share of the piece's width; at least so far. */
 const BESIDE = 0.22;
 const LEAST = 5 * UNITS_PER_INCH;
+/** Where a leader may end on a stud, as shares of its height. */
+const ALONG_STUD = [0.95, 0.05, 0.88, 0.12] as const;
 const HEAD = 1.3;
 const FLOOR: Stroke = { width: 0.8, ink: BLACK };
 /** In front of the wall by so little that its own face hides nothing. */
@@ -72,17 +74,11 @@ export function roomPicture(build: Build, scene: Scene, fixing: WallFixing, fram
   const outline = comingLater(build, scene, fixing).length > 0 ? outlineOf(bounds, along) : [];
   const isMetal = (id: string): boolean => scene.hardware.has(id) || straps.some(({ bracket }) => bracket.id === id);
   const front = faces.filter(({ id, normal }) => id === WALL_ID && normal[to] * sign < -0.5);
-  const [first] = middles;
+  const shownAt = middles
+    .flatMap((middle) => ALONG_STUD.map((t) => onWall(middle, low + t * (high - low))))
+    .filter((p) => !stage.hides(p));
   const stud: readonly Label[] =
-    first === undefined
-      ? []
-      : [
-          {
-            mark: "stud",
-            targets: [0.9, 0.97].map((t) => fit.spot(view, onWall(first, low + t * (high - low)))),
-            hidden: false,
-          },
-        ];
+    shownAt.length === 0 ? [] : [{ mark: "stud", targets: shownAt.map((p) => fit.spot(view, p)), hidden: false }];
   const wood = linesOf(picture, fit, plate, (id) => id !== WALL_ID && !isMetal(id));
   const metal = linesOf(picture, fit, plate, isMetal);
   for (const line of studs) plate.addLine(line);
