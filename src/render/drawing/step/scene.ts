@@ -24,6 +24,8 @@ export interface Scene {
   readonly shifts: Shifts;
   readonly screws: readonly Driven[];
   readonly groups: readonly Group[];
+  /** The arms of lid supports, from the middle of one half to that of the other. */
+  readonly arms: readonly (readonly [Vec, Vec])[];
   /** Pencil lines on the wood. */
   readonly pencil: readonly (readonly [Vec, Vec])[];
 }
@@ -41,7 +43,7 @@ export const sceneOf = (build: Build, step: Step): Scene =>
 function benchScene(build: Build, step: Step): Scene {
   const { items, pencil } = laidOnBench(build, step);
   const fresh = new Set(items.map(({ id }) => id));
-  return { items, pencil, fresh, hardware: new Map(), open: [], shifts: new Map(), screws: [], groups: [] };
+  return { items, pencil, fresh, hardware: new Map(), open: [], shifts: new Map(), screws: [], groups: [], arms: [] };
 }
 
 function pieceScene(build: Build, step: Step): Scene {
@@ -104,6 +106,7 @@ function pieceScene(build: Build, step: Step): Scene {
     shifts,
     screws: [...screws, ...sunk],
     pencil: [],
+    arms: armsOf(build, items),
     groups: together([...shows.travel.map((each) => ({ ...each, leaves: false })), ...goings]),
   };
 }
@@ -151,6 +154,16 @@ const freePegs = ({ joints, fasteners }: Build, body: ReadonlySet<string>): read
 
 /** Without what it is for: "cup hinge". */
 const shortName = (kind: string): string => kind.replace(/ for .*/u, "");
+
+/** What holds a lid reaches from its half on the case to its half on the lid, however far that is open. */
+function armsOf({ hardware }: Build, items: readonly Marked[]): Scene["arms"] {
+  const inPlace = items.filter(({ shift }) => !shift || norm(shift) === 0);
+  const middles = new Map(inPlace.map(({ id, solid }) => [id, times(plus(solid.low, solid.high), 0.5)]));
+  return hardware.flatMap(({ id, item, halfOf }): Scene["arms"] => {
+    const [own, other] = [middles.get(id), middles.get(halfOf ?? "")];
+    return item.kind === "lid support" && own && other ? [[own, other]] : [];
+  });
+}
 
 /** What hardware stands on the parts that are shown: put on in this step, or before; what is taken off in it comes off with its part. */
 function hardwareOn(build: Build, step: Step, parts: ReadonlySet<string>) {

@@ -2,12 +2,12 @@
  * The picture of a step: the unit in hand only. What is there in thin lines and unfilled, what is new in thick lines with a
  * tint, arrows of travel, screws where they go, marks of the new parts.
  */
-import { picturePoint, type View } from "../../../geometry/picture/index.ts";
+import { picturePoint, stretch, type View } from "../../../geometry/picture/index.ts";
 import type { Solid, Vec } from "../../../geometry/types.ts";
 import { minus, plus, times } from "../../../geometry/vec.ts";
 import { panesOf } from "../../../solve/build/order/glazing.ts";
 import type { Build, Step } from "../../../solve/build.ts";
-import { METAL } from "../../palette.ts";
+import { BLACK, METAL } from "../../palette.ts";
 import type { Frame } from "../../style.ts";
 import { type Drawing, NOT_TO_SCALE, type Pen } from "../drawing.ts";
 import { fitInto } from "../fit.ts";
@@ -39,6 +39,9 @@ import { wallFixing } from "./wall/fixing.ts";
 import { wallPicture } from "./wall/wall-picture.ts";
 
 const NOTHING: ReadonlySet<string> = new Set();
+
+/** The arm of a lid support, its outline. */
+const ARM = { width: 2.4, ink: BLACK, cap: "round" } as const;
 
 /** In points: lines this close together, of what is new, are finer. */
 const CLOSE = 4;
@@ -139,6 +142,13 @@ function drawn(
   const fine = [...(short ?? []), ...linesOf(picture, fit, plate, (id) => isNew(id) && slender.has(id))];
   const runs = travelRuns(build.joints, shifts, stage).flatMap((run) => (window ? segmentIn(window, run) : [run]));
   const driven = screws.flatMap((screw) => drawDriven(screw, stage, fit, plate));
+  const arms = scene.arms.flatMap(([from, to]) =>
+    stage
+      .look(from, to)
+      .seen.map((run) => stretch(view, from, to, run))
+      .flatMap((run) => onPage(fit, window ? segmentIn(window, run) : [run])),
+  );
+  for (const arm of arms) plate.addLine(arm);
   const movers = items.map(
     ({ id, solid, shift = [0, 0, 0] }): Mover => ({
       id,
@@ -183,6 +193,8 @@ function drawn(
         pencil.map(([from, to]) => [fit.spot(view, from), fit.spot(view, to)]),
         PRESENT,
       ),
+      ...strokes(arms, ARM),
+      ...strokes(arms, { ...ARM, width: ARM.width - 1, ink: METAL.light }),
       ...driven,
       ...arrows,
       ...close,
