@@ -39,9 +39,12 @@ export interface PrintOptions {
 export function solve(source: Source, options: SolveOptions): Outcome<Build> {
   const workshop = options.workshop === undefined ? { findings: [] } : readWorkshop(options.workshop);
   const solved = solveTree(source, options, workshop.value);
-  const findings = [...workshop.findings, ...solved.findings];
+  const findings = [...workshop.findings, ...solved.findings.filter(({ rule }) => told(rule, options))];
   return hasErrors(findings) ? failed(findings) : { ...solved, findings };
 }
+
+/** What a plan accepts it accepts in its own sizes; in others it need not be met. */
+const told = (rule: string, { sizes }: SolveOptions): boolean => sizes.size === 0 || rule !== "nothing-to-accept";
 
 function solveTree(source: Source, options: SolveOptions, workshop: WorkshopDraft | undefined): Outcome<Build> {
   return andThen(readTree(source), (tree) => {

@@ -26,6 +26,9 @@ export const METAL: typeof TINT = {
 /** Panes: paler than any wood, and cold. */
 export const GLASS: Ink = [0.91, 0.96, 0.98];
 
+/** A wall that the piece stands before. */
+export const WALL: Ink = [0.94, 0.94, 0.93];
+
 /** Relative luminance after WCAG 2.1, 0 (black) to 1 (white); the exponent 2.4 as x² · x^0.4 by square roots and Newton's step. */
 export function luminance(ink: Ink): number {
   const linear = (c: number): number => (c <= 0.03928 ? c / 12.92 : power24((c + 0.055) / 1.055));

@@ -43,6 +43,20 @@ describe("a step's picture", () => {
     expect(rings).toHaveLength(6);
   });
 
+  test("of many nails only a cross is drawn where each goes in, of few their length too", () => {
+    const nails = (of: number) => {
+      const made = build.fasteners.filter(({ id }) => slats.shows.fasteners.includes(id));
+      const more = Array.from({ length: of }, (_, i) => ({ ...made[i % made.length], id: `nail ${i}`, kind: "brad" }));
+      const fasteners = more.map(({ id }) => id);
+      const own = { ...build, fasteners: more as unknown as typeof build.fasteners };
+      return paths(stepPicture(own, { ...slats, shows: { ...slats.shows, fasteners } }, { frame, pen }).items);
+    };
+    const heads = (of: number) => nails(of).filter(({ stroke }) => stroke?.width === 1.5).length;
+    const crosses = (of: number) => nails(of).filter(({ stroke, fill }) => stroke?.width === 0.6 && !fill).length;
+    expect([heads(6), crosses(6)]).toEqual([6, 0]);
+    expect([heads(12), crosses(12)]).toEqual([0, 12]);
+  });
+
   test("an arrow for each way that something travels", () => {
     const arrows = (shown: typeof third) =>
       paths(stepPicture(build, shown, { frame, pen }).items).filter(({ fill }) => fill === ACCENT).length;

@@ -66,3 +66,10 @@ test("parts under 12 in are named, and only those", () => {
       short.some((each) => each.mark === mark),
     );
 });
+
+test("what hangs on a wall has no feet to level: its screws and the studs are told of", () => {
+  const { build } = solveText(textOf("old-plans/wall-shelf"));
+  const { room, cures } = build?.advice ?? { room: [], cures: [] };
+  expect(room.find(({ head }) => head === "At the wall.")?.text).toMatch(/^Both screws go into studs/u);
+  expect([...room, ...cures].filter(({ text }) => /\b(?:feet|foot|rocks?)\b/u.test(text))).toEqual([]);
+});

@@ -1,6 +1,6 @@
 import { expect, test } from "vitest";
 import { mortisesMeet } from "../../../src/findings/rules/mortises-meet.ts";
-import { auditOf, solveText } from "../../examples/compiled.ts";
+import { auditOf, solveText, textOf } from "../../examples/compiled.ts";
 import { judge, shelf, table } from "./plan.ts";
 
 const OAK = "wood: white oak, sold as: 4/4, planed to: 3/4, widths: 8 to 16";
@@ -64,4 +64,13 @@ test("mortises that keep their distance say how much wood is between them", () =
   );
   expect(check).toMatchObject({ verdict: "holds", limit: 1, unit: "mm" });
   expect((check?.value ?? 0) / 25.4).toBeCloseTo(Math.sqrt(0.5 * 0.5 + 1 * 1), 3);
+});
+
+test("what is accepted in the plan's own sizes need not be met in others that a reader asks for", () => {
+  const plan = textOf("old-plans/wall-shelf");
+  expect(solveText(plan).findings).toEqual([]);
+  // 36 in long, two studs are certain: so asked for nothing is told, so written the line is to be taken out.
+  expect(solveText(plan, { "shelf-length": "36" }).findings).toEqual([]);
+  const written = solveText(plan.replace("value: 30", "value: 36")).findings;
+  expect(written.map(({ rule }) => rule)).toEqual(["nothing-to-accept"]);
 });

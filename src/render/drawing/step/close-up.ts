@@ -14,7 +14,7 @@ import { reachOf } from "./screws.ts";
 const SMALL = 25;
 /** What is new takes so much of the picture, and is drawn so many times larger than in the whole: less is not worth it, more shows no surroundings. */
 const SHARE = 0.5;
-const LEAST = 1.6;
+export const LEAST = 1.6;
 const MOST = 6;
 
 /** The rectangle around what has to be seen, where it goes and how it is fastened; null where the whole shows it. */
@@ -56,16 +56,34 @@ export interface Window {
   readonly scale: number;
 }
 
-/** What of the plane of view goes into a frame round the focus; null where the whole is drawn nearly as large. */
-export function windowOn(focus: Extent, whole: Extent, frame: Frame, scale: number, largest: number): Window | null {
+export interface Wanted {
+  /** Of the whole; and no larger than this. In points for each unit. */
+  readonly scale: number;
+  readonly largest: number;
+  /** Whether one knows the place in what is drawn: else more of what is around it is. */
+  readonly tells: (extent: Extent) => boolean;
+}
+
+/** So much smaller is tried next. */
+const SMALLER = 0.9;
+
+/** What of the plane of view goes into a frame round the focus; null where the whole is drawn nearly as large, or tells no less. */
+export function windowOn(focus: Extent, whole: Extent, frame: Frame, { scale, largest, tells }: Wanted): Window | null {
   const most = Math.min(
     (SHARE * frame.width) / Math.max(1, widthOf(focus)),
     (SHARE * frame.height) / Math.max(1, heightOf(focus)),
     MOST * scale,
     largest,
   );
-  if (most < LEAST * scale) return null;
-  const [wide, high] = [frame.width / most, frame.height / most];
+  for (let each = most; each >= LEAST * scale; each *= SMALLER) {
+    const extent = roundAbout(focus, whole, frame, each);
+    if (tells(extent)) return { extent, scale: each };
+  }
+  return null;
+}
+
+function roundAbout(focus: Extent, whole: Extent, frame: Frame, scale: number): Extent {
+  const [wide, high] = [frame.width / scale, frame.height / scale];
   /** The middle of the focus, but no more of what is empty than must be. */
   const middle = (i: 0 | 1, size: number): number => {
     const at = (focus.low[i] + focus.high[i]) / 2;
@@ -73,7 +91,7 @@ export function windowOn(focus: Extent, whole: Extent, frame: Frame, scale: numb
     return low > top ? at : Math.max(low, Math.min(top, at));
   };
   const [u, v] = [middle(0, wide), middle(1, high)];
-  return { extent: { low: [u - wide / 2, v - high / 2], high: [u + wide / 2, v + high / 2] }, scale: most };
+  return { low: [u - wide / 2, v - high / 2], high: [u + wide / 2, v + high / 2] };
 }
 
 export const isInside = ({ low, high }: Extent, [u, v]: Point2): boolean =>

@@ -7,8 +7,10 @@ import type { Spot } from "../drawing.ts";
 import { extentOfItems, type Fit, heightOf, widthOf } from "../fit.ts";
 import { heading } from "../ink.ts";
 import { boxAround, grown, type Plate, type Segment } from "../plate.ts";
+import { shareSeen } from "../visibility.ts";
 import { within } from "./circle.ts";
 import { edgesFor, seenOf } from "./joint-edges.ts";
+import { BODY, isShape } from "./recognised.ts";
 import type { Scene } from "./scene.ts";
 import { shareOf } from "./share.ts";
 
@@ -29,6 +31,8 @@ const CLEAR = 16;
 const SMALL = 18;
 const FULL = 44;
 const MOST_TIMES = 8;
+/** Hardware that something hides more of is not known again. */
+const MOSTLY = 0.6;
 const RADII = [42, 34, 28] as const;
 /** Below the circle, for its words; and half of what these take up across. */
 export const WORDS_BELOW = 13;
@@ -74,13 +78,17 @@ function hardwareOf({ items, hardware }: Scene, { view, fit, stage }: Shown): re
     .flatMap(({ id, mark, solid, shift = [0, 0, 0] }): readonly Candidate[] => {
       const extent = extentOfItems([{ id, solid, shift }], view);
       const size = Math.max(widthOf(extent), heightOf(extent)) * fit.scale;
-      if (size > SMALL) return [];
+      if (size > SMALL || shareSeen({ id, solid, shift }, stage) < MOSTLY) return [];
       const edges = seenOf(realEdges(solid), shift, stage, fit);
       return [{ method: mark, parts: [id], edges, size, times: Math.min(MOST_TIMES, Math.ceil(FULL / size)) }];
     });
 }
 
-function jointsOf(build: Build, { fresh, shifts, items, screws }: Scene, { fit, stage }: Shown): readonly Candidate[] {
+function jointsOf(
+  build: Build,
+  { fresh, shifts, items, screws, groups }: Scene,
+  { fit, stage }: Shown,
+): readonly Candidate[] {
   const here = new Set(items.map(({ id }) => id));
   const shiftOf = (id: string): Vec => shifts.get(id) ?? STILL;
   const pegs = new Map(screws.map((screw) => [screw.id, screw]));
@@ -90,6 +98,8 @@ function jointsOf(build: Build, { fresh, shifts, items, screws }: Scene, { fit, 
       const [a, b] = parts;
       if ((kind !== "fixed" && kind !== "floating") || !here.has(a) || !here.has(b) || fresh.has(a) === fresh.has(b))
         return [];
+      // What travels together is joined already.
+      if (groups.some(({ parts: moving }) => moving.includes(a) && moving.includes(b))) return [];
       const built = parts.map((each) => build.parts.find((part) => part.id === each));
       const rods = fasteners.flatMap((each): readonly Edge[] => {
         const peg = pegs.get(each);
@@ -113,9 +123,12 @@ const thicknessOf = (part: BuiltPart | undefined): number =>
     ? Math.min(...([0, 1, 2] as const).map((i) => toNumber(subtract(part.body.high[i], part.body.low[i]))))
     : Number.POSITIVE_INFINITY;
 
-/** What is seen in the circle of the parts together, and at least so much of the joint's edges, in radii: less shows no joint. */
+/** What is seen in the circle of the parts together, or of hardware; and at least so much of the joint's edges, in radii: less shows no joint. */
 const BOTH = 0.3;
+const ALONE = 0.12;
 const EDGES = 1.5;
+/** And so much of each direction of the edges. */
+const EACH = 0.2;
 /** So many edges are looked at, the longest. */
 const MOST = 40;
 
@@ -130,12 +143,10 @@ function clearest(
   const spots = some.flatMap(([p, q]): readonly Spot[] => [p, [(p[0] + q[0]) / 2, (p[1] + q[1]) / 2], q]);
   let best: { readonly spot: Spot; readonly seen: number } | null = null;
   for (const spot of spots) {
-    const seen = edges.reduce(
-      (sum, edge) => sum + within(edge, spot, radius).reduce((so, run) => so + heading(...run).distance, 0),
-      0,
-    );
-    if (seen < EDGES * radius || (best && seen <= best.seen + 1e-9)) continue;
-    if (parts.reduce((sum, id) => sum + shareOf(id, faces, fit, spot, radius), 0) < (parts.length > 1 ? BOTH : 0.05))
+    const inside = edges.flatMap((edge) => within(edge, spot, radius));
+    const seen = inside.reduce((sum, run) => sum + heading(...run).distance, 0);
+    if (seen < EDGES * radius || (best && seen <= best.seen + 1e-9) || !isShape(inside, BODY, EACH * radius)) continue;
+    if (parts.reduce((sum, id) => sum + shareOf(id, faces, fit, spot, radius), 0) < (parts.length > 1 ? BOTH : ALONE))
       continue;
     best = { spot, seen };
   }

@@ -11,7 +11,7 @@ import type { Marked } from "../labels.ts";
 import { type Group, together } from "./groups.ts";
 import { laidOnBench } from "./on-bench.ts";
 import { opened } from "./opened.ts";
-import { type Driven, driven, sunkIn } from "./screws.ts";
+import { type Driven, driven, manyNails, sunkIn } from "./screws.ts";
 
 export interface Scene {
   /** New parts first, so that where edges coincide theirs are drawn. */
@@ -24,6 +24,8 @@ export interface Scene {
   readonly shifts: Shifts;
   readonly screws: readonly Driven[];
   readonly groups: readonly Group[];
+  /** The arms of lid supports, from the middle of one half to that of the other. */
+  readonly arms: readonly (readonly [Vec, Vec])[];
   /** Pencil lines on the wood. */
   readonly pencil: readonly (readonly [Vec, Vec])[];
 }
@@ -41,7 +43,7 @@ export const sceneOf = (build: Build, step: Step): Scene =>
 function benchScene(build: Build, step: Step): Scene {
   const { items, pencil } = laidOnBench(build, step);
   const fresh = new Set(items.map(({ id }) => id));
-  return { items, pencil, fresh, hardware: new Map(), open: [], shifts: new Map(), screws: [], groups: [] };
+  return { items, pencil, fresh, hardware: new Map(), open: [], shifts: new Map(), screws: [], groups: [], arms: [] };
 }
 
 function pieceScene(build: Build, step: Step): Scene {
@@ -58,8 +60,7 @@ function pieceScene(build: Build, step: Step): Scene {
   const pegs = new Set([...pegsIn(build, shown(shows)), ...(step.kind === "glue-up" ? freePegs(build, wanted) : [])]);
   const long = build.fasteners.flatMap(({ id, length, body }) => (pegs.has(id) && !body ? [toNumber(length)] : []));
   const shifts = new Map(spread(parts, moves, Math.max(GAP * size, CLEAR * Math.max(0, ...long))));
-  const slides = new Set(build.motions.flatMap(({ kind, joints }) => (kind === "slide" ? joints : [])));
-  const runners = build.joints.filter(({ id }) => screwedOn.has(id) && slides.has(id));
+  const runners = build.joints.filter(({ kind }) => kind === "running");
   for (const { parts: ids, along } of moves) {
     const by = outOf(parts, ids, along, runners);
     if (by > 0) for (const id of ids) shifts.set(id, plus(shifts.get(id) ?? [0, 0, 0], times(along, -by)));
@@ -67,9 +68,13 @@ function pieceScene(build: Build, step: Step): Scene {
   for (const { parts: ids, out } of goings) for (const id of ids) shifts.set(id, times(out, OFF * size));
   const shiftOf = (id: string): Vec => shifts.get(id) ?? [0, 0, 0];
   const solids = new Map(build.parts.map(({ id, solid }) => [id, solid]));
+  const many = manyNails(build.fasteners.filter(({ id }) => shows.fasteners.includes(id)));
   const screws = build.fasteners
     .filter(({ id, body }) => shows.fasteners.includes(id) || (pegs.has(id) && !body))
-    .map((fastener) => driven(fastener, (id) => solids.get(id), shiftOf, GAP * 0.6 * size));
+    .map((fastener) => ({
+      ...driven(fastener, (id) => solids.get(id), shiftOf, GAP * 0.6 * size),
+      isOneOfMany: many.has(fastener.id),
+    }));
   const sunk = fitted.sunk.flatMap(({ id, carriedBy }) =>
     build.holes
       .filter((hole) => hole.for === id && hole.part === carriedBy && hole.kind !== "cup")
@@ -101,6 +106,7 @@ function pieceScene(build: Build, step: Step): Scene {
     shifts,
     screws: [...screws, ...sunk],
     pencil: [],
+    arms: armsOf(build, items),
     groups: together([...shows.travel.map((each) => ({ ...each, leaves: false })), ...goings]),
   };
 }
@@ -149,6 +155,16 @@ const freePegs = ({ joints, fasteners }: Build, body: ReadonlySet<string>): read
 /** Without what it is for: "cup hinge". */
 const shortName = (kind: string): string => kind.replace(/ for .*/u, "");
 
+/** What holds a lid reaches from its half on the case to its half on the lid, however far that is open. */
+function armsOf({ hardware }: Build, items: readonly Marked[]): Scene["arms"] {
+  const inPlace = items.filter(({ shift }) => !shift || norm(shift) === 0);
+  const middles = new Map(inPlace.map(({ id, solid }) => [id, times(plus(solid.low, solid.high), 0.5)]));
+  return hardware.flatMap(({ id, item, halfOf }): Scene["arms"] => {
+    const [own, other] = [middles.get(id), middles.get(halfOf ?? "")];
+    return item.kind === "lid support" && own && other ? [[own, other]] : [];
+  });
+}
+
 /** What hardware stands on the parts that are shown: put on in this step, or before; what is taken off in it comes off with its part. */
 function hardwareOn(build: Build, step: Step, parts: ReadonlySet<string>) {
   const { before, after } = mountedAt(build, step);
@@ -162,17 +178,19 @@ function hardwareOn(build: Build, step: Step, parts: ReadonlySet<string>) {
   };
 }
 
-/** How far it is from its place until it stands before what it runs on, so that both halves of its slides are seen; 0 for what runs on nothing. */
+/** How far it is from its place until it stands before what it runs on, so that its slides, or what it runs on, are seen; 0 for what runs on nothing. */
 function outOf(parts: readonly BuiltPart[], moving: readonly string[], along: Vec, runners: Build["joints"]): number {
   const ends = runners.flatMap(({ parts: [a, b] }): readonly number[] => {
     const [mover, stays] = moving.includes(a) ? [a, b] : [b, a];
     const [m, s] = [mover, stays].map((id) => parts.find((part) => part.id === id)?.solid);
-    return moving.includes(mover) && m && s ? [reach(m, along, 1) - reach(s, along, -1)] : [];
+    return moving.includes(mover) && !moving.includes(stays) && m && s
+      ? [reach(m, along, 1) - reach(s, along, -1)]
+      : [];
   });
   return Math.max(0, ...ends);
 }
 
-/** Whether a joint lets something of one side into the other, or has hardware between them, so that they show more when they stand apart. */
+/** Whether a joint lets something of one side into or under the other, or has hardware between them, so that they show more when they stand apart. */
 const slidesIn = (
   { joints }: Build,
   moving: readonly string[],
@@ -180,7 +198,7 @@ const slidesIn = (
   screwedOn: ReadonlySet<string>,
 ): boolean =>
   joints.some(
-    ({ id, parts: [a, b], insertion, method }) =>
-      (insertion !== null || method === "dowels" || screwedOn.has(id)) &&
+    ({ id, parts: [a, b], insertion, kind, method }) =>
+      (insertion !== null || kind === "running" || method === "dowels" || screwedOn.has(id)) &&
       ((moving.includes(a) && into.includes(b)) || (moving.includes(b) && into.includes(a))),
   );

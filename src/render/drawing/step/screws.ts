@@ -25,6 +25,18 @@ export interface Driven {
   readonly rod: number;
   readonly headWidth: number;
   readonly isDowel: boolean;
+  /** One of many nails: only where it goes in is drawn. */
+  readonly isOneOfMany?: boolean;
+}
+
+const NAILS: ReadonlySet<Fastener["kind"]> = new Set(["nail", "brad", "staple"]);
+/** More nails than this would hide what they are driven into. */
+const FEW = 8;
+
+/** Ids of the nails of a step, where there are many. */
+export function manyNails(fasteners: readonly Fastener[]): ReadonlySet<string> {
+  const nails = fasteners.filter(({ kind }) => NAILS.has(kind));
+  return new Set(nails.length > FEW ? nails.map(({ id }) => id) : []);
 }
 
 /** `solidOf` and `shiftOf` tell of the parts of the picture; `gap` is between the point and the hole. */
@@ -86,9 +98,27 @@ function wayOut(solid: Solid | undefined, from: Vec, along: Vec): number {
 }
 
 /** Points that the picture must leave room for. */
-export const reachOf = ({ head, mouth, point, isDowel }: Driven): readonly Vec[] => [head, isDowel ? point : mouth];
+export const reachOf = ({ head, mouth, point, isDowel, isOneOfMany }: Driven): readonly Vec[] =>
+  isOneOfMany ? [mouth] : [head, isDowel ? point : mouth];
+
+/** Half the size of the cross for one of many nails, in points. */
+const CROSS = 1.6;
+const NAIL: Stroke = { width: 0.6, ink: BLACK };
+
+/** A cross in the face that it is driven into; nothing where that is not seen. */
+function crossed({ mouth, direction }: Driven, stage: Stage, fit: Fit, plate: Plate): readonly Item[] {
+  if (stage.hides(plus(mouth, times(direction, -32)))) return [];
+  const [x, y] = fit.spot(stage.view, mouth);
+  plate.addBox(boxAround(x, y, 2 * CROSS, 2 * CROSS));
+  const arm = (side: number): Segment => [
+    [x - CROSS, y - side * CROSS],
+    [x + CROSS, y + side * CROSS],
+  ];
+  return strokes([arm(1), arm(-1)], NAIL);
+}
 
 export function drawDriven(one: Driven, stage: Stage, fit: Fit, plate: Plate): readonly Item[] {
+  if (one.isOneOfMany) return crossed(one, stage, fit, plate);
   const spot = (p: Vec) => fit.spot(stage.view, p);
   const [head, point, mouth] = [spot(one.head), spot(one.point), spot(one.mouth)];
   const shank: Stroke = { width: Math.max(1.1, one.rod * fit.scale), ink: BLACK };

@@ -8,8 +8,9 @@ import { type Extent, extentOf, extentOfItems, type Fit, fitInto, heightOf, scal
 import type { Picture } from "../picture.ts";
 import { seenArea } from "../targets.ts";
 import { UNDER } from "./captions.ts";
-import { clipped, focusOf, windowOn } from "./close-up.ts";
+import { clipped, focusOf, LEAST, segmentIn, windowOn } from "./close-up.ts";
 import { HIGHEST, LOCATOR } from "./locator.ts";
+import { CORNER, isShape } from "./recognised.ts";
 import type { Scene } from "./scene.ts";
 import { reachOf } from "./screws.ts";
 
@@ -26,6 +27,11 @@ const inner = ({ x, y, width, height }: Frame): Frame => ({
 const LARGEST = 36 / UNITS_PER_INCH;
 /** So much of the largest size is enough to keep that of the picture before. */
 const KEPT = 0.7;
+/** Hardware is drawn so large, no larger: more of what is around it tells more. In points. */
+const ENOUGH = 20;
+/** So much of each direction of the edges, as a share of the picture. */
+const EACH = 0.25;
+
 /** What does not depend on the frame. */
 export interface Taken {
   readonly build: Build;
@@ -51,7 +57,17 @@ export function shotOf({ step, scene, view, extent, picture, faces }: Taken, fra
   const focus = step.shows.as ? null : focusOf(scene, view, scale, (id) => seenArea(faces, id, scale));
   const width = frame.width - LOCATOR.width - LOCATOR.gap;
   const main = { ...frame, width, height: Math.min(frame.height - UNDER, HIGHEST) };
-  const window = focus && windowOn(focus, extent, main, scale, LARGEST);
+  const tells = (place: Extent): boolean => {
+    const inside = picture.lines
+      .filter(({ id }) => !scene.hardware.has(id))
+      .flatMap(({ visible }) => visible.flatMap((run) => segmentIn(place, run)));
+    return isShape(inside, CORNER, EACH * Math.min(widthOf(place), heightOf(place)));
+  };
+  // Of parts their own edges tell; of hardware those of what is around it.
+  const alone = scene.items.every(({ id }) => !scene.fresh.has(id) || scene.hardware.has(id));
+  const size = focus ? Math.max(widthOf(focus), heightOf(focus)) : 0;
+  const largest = alone ? Math.min(LARGEST, Math.max(ENOUGH / Math.max(1, size), LEAST * scale)) : LARGEST;
+  const window = focus && windowOn(focus, extent, main, { scale, largest, tells: alone ? tells : () => true });
   if (!window) return { frame, fit: fitInto(extent, inner(frame), scale), picture, faces, window: null };
   const fit = fitInto(window.extent, main, window.scale);
   return { frame: main, fit, ...clipped(picture, faces, window.extent), window: window.extent };

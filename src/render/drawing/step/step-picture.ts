@@ -2,12 +2,12 @@
  * The picture of a step: the unit in hand only. What is there in thin lines and unfilled, what is new in thick lines with a
  * tint, arrows of travel, screws where they go, marks of the new parts.
  */
-import { picturePoint, type View } from "../../../geometry/picture/index.ts";
+import { picturePoint, stretch, type View } from "../../../geometry/picture/index.ts";
 import type { Solid, Vec } from "../../../geometry/types.ts";
 import { minus, plus, times } from "../../../geometry/vec.ts";
 import { panesOf } from "../../../solve/build/order/glazing.ts";
 import type { Build, Step } from "../../../solve/build.ts";
-import { METAL } from "../../palette.ts";
+import { BLACK, METAL } from "../../palette.ts";
 import type { Frame } from "../../style.ts";
 import { type Drawing, NOT_TO_SCALE, type Pen } from "../drawing.ts";
 import { fitInto } from "../fit.ts";
@@ -23,6 +23,7 @@ import { seenArea } from "../targets.ts";
 import { travelRuns } from "../travel-lines.ts";
 import { listed, stepInWords } from "../words.ts";
 import { type Mover, travelArrow } from "./arrows.ts";
+import type { StepPicture, StepPictureOptions } from "./asked.ts";
 import { captioned, captionUnder } from "./captions.ts";
 import { isInside, segmentIn } from "./close-up.ts";
 import { type Detail, detailOf } from "./detail.ts";
@@ -34,37 +35,13 @@ import { drawDriven, rodsOf } from "./screws.ts";
 import { highestFor, sceneExtent, shotOf, sizeFor, type Taken } from "./shot.ts";
 import { sideSeen } from "./side-seen.ts";
 import { chooseView } from "./views.ts";
-
-/** From where and how large a picture was taken, so that the next may be taken alike. */
-export interface Take {
-  readonly unit: string;
-  readonly view: View;
-  /** Points for each unit of 1/16 µm. */
-  readonly scale: number;
-}
-
-export interface StepPictureOptions {
-  readonly frame: Frame;
-  readonly pen: Pen;
-  /** How the step before was taken: view and size stay while they serve. */
-  readonly before?: Take | null;
-  /** Methods of joining that steps before have shown close. */
-  readonly told?: ReadonlySet<string>;
-}
-
-export interface StepPicture extends Drawing {
-  readonly take: Take | null;
-  /** The method of joining that is shown close here. */
-  readonly close: string | null;
-  /** The same for all pictures that show the same. */
-  readonly key: string;
-  /** It gets no larger in a frame higher than this. */
-  readonly highest: number;
-  /** The same in another frame; null where it would not show the same. */
-  readonly within: (size: Partial<Pick<Frame, "width" | "height">>) => Drawing | null;
-}
+import { wallFixing } from "./wall/fixing.ts";
+import { wallPicture } from "./wall/wall-picture.ts";
 
 const NOTHING: ReadonlySet<string> = new Set();
+
+/** The arm of a lid support, its outline. */
+const ARM = { width: 2.4, ink: BLACK, cap: "round" } as const;
 
 /** In points: lines this close together, of what is new, are finer. */
 const CLOSE = 4;
@@ -74,6 +51,8 @@ export function stepPicture(build: Build, step: Step, options: StepPictureOption
   const before = options.before?.unit === step.unit ? options.before : null;
   const scene = sceneOf(build, step);
   if (scene.items.length === 0) return EMPTY;
+  const tied = wallFixing(build, step);
+  if (tied) return wallPicture(build, step, scene, tied, options);
   const { items, fresh, screws } = scene;
   // Where screws are driven they count; the holes that they go into lie inside the joint.
   const driveways = screws.flatMap(({ mouth, direction, isDowel }) => (isDowel ? [] : [{ at: mouth, direction }]));
@@ -165,6 +144,13 @@ function drawn(
   const fine = [...(short ?? []), ...linesOf(picture, fit, plate, (id) => isNew(id) && slender.has(id))];
   const runs = travelRuns(build.joints, shifts, stage).flatMap((run) => (window ? segmentIn(window, run) : [run]));
   const driven = screws.flatMap((screw) => drawDriven(screw, stage, fit, plate));
+  const arms = scene.arms.flatMap(([from, to]) =>
+    stage
+      .look(from, to)
+      .seen.map((run) => stretch(view, from, to, run))
+      .flatMap((run) => onPage(fit, window ? segmentIn(window, run) : [run])),
+  );
+  for (const arm of arms) plate.addLine(arm);
   const movers = items.map(
     ({ id, solid, shift = [0, 0, 0] }): Mover => ({
       id,
@@ -214,6 +200,8 @@ function drawn(
         pencil.map(([from, to]) => [fit.spot(view, from), fit.spot(view, to)]),
         PRESENT,
       ),
+      ...strokes(arms, ARM),
+      ...strokes(arms, { ...ARM, width: ARM.width - 1, ink: METAL.light }),
       ...driven,
       ...arrows,
       ...close,

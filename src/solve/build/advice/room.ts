@@ -61,7 +61,7 @@ function level({ has, onWall, doors, drawers }: Traits): string | null {
 function atTheWall({ has, stores, onWall, build }: Traits): string | null {
   if (onWall) {
     const count = build.hardware.filter(({ item, halfOf }) => item.kind === "wall screw" && !halfOf).length;
-    const screws = count === 1 ? "The screw goes" : `All ${count} screws go`;
+    const screws = count === 1 ? "The screw goes" : count === 2 ? "Both screws go" : `All ${count} screws go`;
     return `${screws} into studs or solid masonry; where no stud is, use an anchor that its maker sells for such a wall and such a weight. Where the wall is not plumb, put packing behind, so that the screws do not twist the piece.`;
   }
   // Straps are told of in the step that fixes them.

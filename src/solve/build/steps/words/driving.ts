@@ -6,6 +6,7 @@ import type { Direction, Fastener, FastenerKind, Hole } from "../../../design.ts
 import { stopOf } from "../../drilling/stop.ts";
 import type { Drive } from "../../order/index.ts";
 import { capital, listed, numberWord, series, type Work } from "../draft.ts";
+import { apartText } from "./apart.ts";
 import { keyTexts } from "./keys.ts";
 
 /** Fasteners that are sold by the same words, and with the same things. */
@@ -49,7 +50,9 @@ export function driveTexts(work: Work, drives: readonly Drive[], up: Direction):
     ];
     return [
       ...(pilot ? [pilotText(work, list, into)] : []),
-      capital(`${verb} ${countText(item, list.length)} from ${sides},${through} into ${into}${share}.`),
+      capital(
+        `${verb} ${countText(item, list.length)} from ${sides},${through} into ${into}${share}${apartText(work, list)}.`,
+      ),
       ...(tools.length > 0 ? [`There is little room behind the heads: use ${series(tools)}.`] : []),
       ...(first.with ? [withText(first, list.length)] : []),
     ];

@@ -1,0 +1,33 @@
+/** What is asked of a step's picture, and what it is. Types only. */
+import type { View } from "../../../geometry/picture/index.ts";
+import type { Frame } from "../../style.ts";
+import type { Drawing, Pen } from "../drawing.ts";
+
+/** From where and how large a picture was taken, so that the next may be taken alike. */
+export interface Take {
+  readonly unit: string;
+  readonly view: View;
+  /** Points for each unit of 1/16 µm. */
+  readonly scale: number;
+}
+
+export interface StepPictureOptions {
+  readonly frame: Frame;
+  readonly pen: Pen;
+  /** How the step before was taken: view and size stay while they serve. */
+  readonly before?: Take | null;
+  /** Methods of joining that steps before have shown close. */
+  readonly told?: ReadonlySet<string>;
+}
+
+export interface StepPicture extends Drawing {
+  readonly take: Take | null;
+  /** The method of joining that is shown close here. */
+  readonly close: string | null;
+  /** The same for all pictures that show the same. */
+  readonly key: string;
+  /** It gets no larger in a frame higher than this. */
+  readonly highest: number;
+  /** The same in another frame; null where it would not show the same. */
+  readonly within: (size: Partial<Pick<Frame, "width" | "height">>) => Drawing | null;
+}
