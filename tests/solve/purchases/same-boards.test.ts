@@ -66,3 +66,20 @@ test("what no board gives is told of its own stock", () => {
   const found = solveText(long).findings.filter(({ rule }) => rule === "longer-than-any-board");
   expect(found.map(({ message }) => message).join()).toMatch(/strips/);
 });
+
+describe("a board of a width that few yards have", () => {
+  // Sides 13 deep are sawn 13 1/4 wide; 12 in is where random widths end in practice (common practice, no source).
+  const deep = (n: number): string =>
+    rack(SAME.replace("5 to 8", "5 to 14"))
+      .replaceAll("back: 6", `back: ${n}`)
+      .replace("depth: 6", `depth: ${n}`)
+      .replace("widths: 5 to 8", "widths: 5 to 14");
+  const note = (text: string): string => plain(lumber(text)[0]?.note ?? "");
+
+  test("is told where it is bought, with the way round it", () => {
+    expect(note(deep(13))).toMatch(
+      /boards up to 13 1⁄4 in wide, and few are wider than 12 in: look for .* first, or glue up/,
+    );
+    expect(note(deep(11))).not.toMatch(/few are wider/);
+  });
+});

@@ -7,7 +7,7 @@ import { finishNeeds } from "./finish.ts";
 import { hardwareNeeds } from "./hardware.ts";
 import { bought } from "./need.ts";
 import { panePurchases } from "./panes.ts";
-import { slabNotes } from "./slabs.ts";
+import { slabNotes, wideNotes } from "./slabs.ts";
 import { glueNeeds, sandpaperNeeds } from "./supplies.ts";
 import { usedUp } from "./used-up.ts";
 import { woodPurchases } from "./wood.ts";
@@ -55,9 +55,10 @@ export function purchases({
   const wood = stock.flatMap((each) => {
     const own = layouts.filter((layout) => layout.stock === each.name);
     const sharers = stock.filter(({ name }) => (boards.get(name) ?? name) === each.name);
-    const notes = sharers.flatMap((one) =>
-      slabNotes(one, cutList, { part: (id) => byId.get(id) as Part, blanks, print }),
-    );
+    const notes = sharers.flatMap((one) => [
+      ...slabNotes(one, cutList, { part: (id) => byId.get(id) as Part, blanks, print }),
+      ...wideNotes(one, { blanks, print }),
+    ]);
     const used = sharers.filter(({ name }) => blanks.some((blank) => blank.stock === name));
     return woodPurchases(each, own, units, {
       ...{ notes, milled: used.some(({ name }) => milledIn(blanks, name)) },
