@@ -4,7 +4,13 @@ import type { Replay } from "./moments.ts";
 import { type Violations, violation } from "./violation.ts";
 
 export function* finish({ record }: Model, { moments }: Replay): Violations {
-  const boards = new Set(record.layouts.filter(({ kind }) => kind === "board").map(({ stock }) => stock));
+  const boards = new Set(
+    record.layouts
+      .filter(({ kind }) => kind === "board")
+      .flatMap(({ placements }) =>
+        placements.flatMap(({ blank }) => record.blanks.find(({ id }) => id === blank)?.stock ?? []),
+      ),
+  );
   for (const part of record.parts) {
     const coats = moments.flatMap(({ action }, i) =>
       action.do === "finish" && action.parts.includes(part.id) ? [{ coat: action.coat, i }] : [],

@@ -56,7 +56,11 @@ function* ofItsStock({ record }: Model, layout: Layout, name: string): Violation
     if (blank === undefined) continue;
     if ((blank.grain === "length" && turned) || (blank.grain === "width" && !turned))
       yield violation("grain is obeyed", name, `${id} lies across the grain`);
-    if (blank.stock !== layout.stock || !near(blank.thickness, layout.thickness))
+    // Stocks that are bought as the same boards have one proof together.
+    const shared = record.layoutProof.some(
+      ({ stocks }) => stocks.includes(blank.stock) && stocks.includes(layout.stock),
+    );
+    if ((blank.stock !== layout.stock && !shared) || !near(blank.thickness, layout.thickness))
       yield violation("stock is the blank's", name, `${id} is of ${blank.stock}, ${blank.thickness} mm thick`);
   }
 }

@@ -22,6 +22,13 @@ test("else by their lengths, with what they are of where their name alone says n
   expect(toldApart(boards)).toEqual(["Long plinth board", "Short plinth board"]);
 });
 
+test("parts of several names that are alike are called by what each is, and by what they are of", () => {
+  expect(toldApart([line(7, "plinth.left-board", "plinth.right-board", "plinth.bearer.1")])).toEqual([
+    "Plinth end board and bearer",
+  ]);
+  expect(toldApart([line(30, "plinth.front-board", "plinth.back-board")])).toEqual(["Plinth board"]);
+});
+
 test.each([
   ["frame.drawer-bay-drawer", "drawer"],
   ["case.upper-drawer-bay-drawer", "upper drawer"],

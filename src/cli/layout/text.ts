@@ -12,6 +12,7 @@ import {
   yieldOf,
 } from "../../solve/build/layout-facts.ts";
 import type { Build, Layout, Purchase } from "../../solve/build.ts";
+import { unplaned } from "../../solve/design/stock/label.ts";
 import type { Stock } from "../../solve/design.ts";
 import { type Length, printLength } from "../../units/index.ts";
 import { picture } from "./picture.ts";
@@ -42,7 +43,10 @@ function stockText(build: Build, stock: Stock, layouts: readonly Layout[], words
   const { width, palette } = words;
   const word = stock.form === "sheet" ? "sheet" : "board";
   const count = `${layouts.length} ${word}${layouts.length === 1 ? "" : "s"}`;
-  const head = `${plain(stock.label)}: ${count}, ${Math.round(100 * yieldOf(layouts))} % of it ends in parts`;
+  const name = build.layoutProof.some(({ stocks }) => stocks.length > 1 && stocks.includes(stock.name))
+    ? unplaned(stock.label)
+    : stock.label;
+  const head = `${plain(name)}: ${count}, ${Math.round(100 * yieldOf(layouts))} % of it ends in parts`;
   const proofs = build.layoutProof.filter(({ stocks }) => stocks.includes(stock.name)).map(proofText);
   const text = wrap(plain([...proofs, ...sizes(build, layouts)].join(" ")), width - 2).map((line) => `  ${line}`);
   const drawn = sawnAlike(layouts).map((group) => layoutBlock(build, group, words));

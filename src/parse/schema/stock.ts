@@ -24,7 +24,11 @@ const material = settings(
     wood: may(text(100), "The species: white oak.", "species"),
     material: may(word(["glass"]), "What it is, where it is no wood: glass, of which panes are bought cut to size."),
     measures: may(measured, "The thickness as measured, or thickness and width; never taken from the name."),
-    "planed to": may(measured, "The thickness after planing, or thickness and width.", "sawn and planed to"),
+    "planed to": may(
+      measured,
+      "The thickness after planing, or thickness and width. Stocks that are bought alike but for this are sawn from the same boards.",
+      "sawn and planed to",
+    ),
     between: may(range, "The range of thickness that the plan has to survive: 11/16 and 3/4."),
     widths: may(range, "The widths that boards come in: 5 to 8."),
     "sold in": may(lengthsSold, "The lengths that boards come in, each alone or with its price.", "lengths"),

@@ -8,6 +8,7 @@ import {
   yieldOf,
 } from "../../solve/build/layout-facts.ts";
 import type { Layout } from "../../solve/build.ts";
+import { unplaned } from "../../solve/design/stock/label.ts";
 import type { Stock } from "../../solve/design.ts";
 import { ZERO } from "../../units/index.ts";
 import { listed } from "../drawing/words.ts";
@@ -46,11 +47,34 @@ function stockAtoms(plan: Plan, stock: Stock, layouts: readonly Layout[]): FlowA
   const { build, frame } = plan;
   const proofs = build.layoutProof.filter((proof) => proof.stocks.includes(stock.name));
   const share = `${Math.round(100 * yieldOf(layouts))}\u202f% of it ends in parts`;
-  const heads = subheading(`${capital(stock.label)}: ${count(layouts)}, ${share}`, frame.width, 20);
-  const sentences = [...proofs.map(proofText), ...sizesText(plan, layouts), ...homeText(plan, layouts)];
+  const sharers = build.design.stock.filter(({ name }) => proofs.some(({ stocks }) => stocks.includes(name)));
+  const name = sharers.length > 1 ? unplaned(stock.label) : stock.label;
+  const heads = subheading(`${capital(name)}: ${count(layouts)}, ${share}`, frame.width, 20);
+  const sentences = [
+    ...proofs.map(proofText),
+    ...sharersText(plan, sharers, layouts),
+    ...sizesText(plan, layouts),
+    ...homeText(plan, layouts),
+  ];
   const lines = body(sentences.join(" "), frame.width, { keep: true, above: 0 });
   const groups = sawnAlike(layouts);
   return [...heads, ...lines, ...groups.map((group) => ({ ...layoutAtom(plan, group), of: stock.name }))];
+}
+
+/** Boards that are planed to several thicknesses: which of what is sawn from them to which. */
+function sharersText(
+  { build, printer }: Plan,
+  sharers: readonly Stock[],
+  layouts: readonly Layout[],
+): readonly string[] {
+  if (sharers.length < 2) return [];
+  const laid = new Set(layouts.flatMap(({ placements }) => placements.map(({ blank }) => blank)));
+  const each = sharers.flatMap(({ name, thickness }) => {
+    const own = build.blanks.filter(({ id, stock }) => stock === name && laid.has(id));
+    const marks = [...new Set(own.map(({ mark }) => mark))];
+    return marks.length > 0 ? [`${listed(marks)} to ${printer.exact(thickness)}\u202f${printer.unit}`] : [];
+  });
+  return [`From the same boards are planed: ${each.join("; ")}.`];
 }
 
 function count(layouts: readonly Layout[]): string {

@@ -21,7 +21,7 @@ export function milling({ build, frame, printer }: Plan): Section | null {
   const { width } = frame;
   const stocks = build.design.stock.flatMap((stock) => {
     const rows = build.cutList.flatMap((line) =>
-      line.stock === stock.name ? (rowOf(build, line, printer) ?? []) : [],
+      boardsOf(build, line.stock) === stock.name ? (rowOf(build, line, printer) ?? []) : [],
     );
     return rows.length === 0 ? [] : [{ stock, rows }];
   });
@@ -91,10 +91,15 @@ function rowOf(build: Build, line: CutLine, printer: Printer): readonly (readonl
   ];
 }
 
+/** The stock of which a stock is sawn from the boards: that under which they are laid out. */
+const boardsOf = ({ layoutProof }: Build, name: string): string =>
+  layoutProof.find(({ stocks }) => stocks.includes(name))?.stocks[0] ?? name;
+
 /** "board 1 and 2": the layouts of the stock, counted as on the pages of layouts. */
-function boards({ layouts }: Build, blanks: readonly Blank[]): string {
+function boards(build: Build, blanks: readonly Blank[]): string {
   const ids = new Set(blanks.map(({ id }) => id));
-  const own = layouts.filter(({ stock }) => stock === blanks[0]?.stock);
+  const name = boardsOf(build, blanks[0]?.stock ?? "");
+  const own = build.layouts.filter(({ stock }) => stock === name);
   const numbers = own.flatMap(({ placements }, i) => (placements.some(({ blank }) => ids.has(blank)) ? [i + 1] : []));
   return numbers.length === 0 ? "–" : `${numbers.length === 1 ? "board" : "boards"} ${numbers.join(", ")}`;
 }

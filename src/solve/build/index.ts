@@ -14,6 +14,7 @@ import { check } from "./checks/index.ts";
 import { bareSize, blanksOf } from "./cut-list/blanks.ts";
 import { cutList } from "./cut-list/cut-list.ts";
 import { withMakingNotes } from "./cut-list/making-notes.ts";
+import { sameBoards } from "./cut-list/same-boards.ts";
 import { massOf } from "./cut-list/weight.ts";
 import type { LayoutEffort } from "./cutting/ask.ts";
 import { layOut } from "./cutting/lay-out.ts";
@@ -65,7 +66,8 @@ export function judge(design: Design): readonly Finding[] {
   if (!order.value) return order.findings;
   const spans = new Map(design.parts.map((part) => [part.id, part.at]));
   const blanks = blanksOf(design, linesOf(design), new Map());
-  const asked = { units: design.units, spans, effort: "plain", ...supplyOf(design) } as const;
+  const boards = sameBoards(design);
+  const asked = { units: design.units, spans, effort: "plain", boards, ...supplyOf(design) } as const;
   const cut = layOut(design.stock, blanks, design.kerf, asked);
   return [...order.findings, ...cut.findings, ...(checkedOf(design)?.findings ?? [])];
 }
@@ -89,8 +91,9 @@ export function build(
   const mass = weighing(design);
   const lines = withMakingNotes(plainLines, { design, blanks, mass, print });
   const spans = new Map(design.parts.map((part) => [part.id, part.at]));
+  const boards = sameBoards(design);
   const cut = layOut(design.stock, blanks, design.kerf, {
-    ...{ units: design.units, spans, effort },
+    ...{ units: design.units, spans, effort, boards },
     ...supplyOf(design),
   });
   const byId = new Map(design.parts.map((part) => [part.id, part]));
@@ -151,7 +154,7 @@ export function build(
     layoutProof: cut.proof,
     ...(design.finishes && { finishing }),
     purchases: purchases({
-      ...{ design, layouts: cut.layouts, blanks, cutList: lines, finishing, steps, print },
+      ...{ design, boards, layouts: cut.layouts, blanks, cutList: lines, finishing, steps, print },
       ...{ fasteners: plan.fasteners, hardware: plan.hardware, holes: plan.holes },
     }),
     ...{ steps, timeline, tools },

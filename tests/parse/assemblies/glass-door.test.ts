@@ -1,5 +1,5 @@
 import { describe, expect, test } from "vitest";
-import { millimetres } from "../../../src/units/length.ts";
+import { millimetres, toMillimetres } from "../../../src/units/length.ts";
 import { equal } from "../../../src/units/rational.ts";
 import { said, solveText } from "../../examples/compiled.ts";
 import { sizeOf } from "../../solve/design/plan.ts";
@@ -102,6 +102,10 @@ describe("a door whose panel is glass", () => {
     expect(build.advice?.cautions.some(({ head }) => head === "Glass.")).toBe(true);
     const put = build.steps.find(({ title }) => /^Put in the pane/.test(title));
     expect(put?.cautions.join()).toMatch(/gloves/);
+    expect(put?.text.join(" ")).toMatch(
+      /Lay the frame on its face, wipe the rabbets clean, clean the glass on both faces/,
+    );
+    expect(put?.text.join(" ")).toMatch(/A broken pane comes out when its beads are off/);
   });
 });
 
@@ -132,4 +136,90 @@ test("shelves behind an inset glass door stay clear of the beads that stand behi
   const shelf = sound(text).design.parts.find(({ id }) => id === "case.bay-shelf-1");
   // The door 20, its beads 8, and 6 clear.
   expect(shelf && equal(shelf.body.low[1], millimetres(34))).toBe(true);
+});
+
+describe("beside the beads and the rabbet of a pane", () => {
+  const found = (gap: string): readonly string[] =>
+    said(solveText(cupboard().replace("frame: {", `gap: ${gap}\n    frame: {`)).findings).filter((line) =>
+      line.includes("closing-edge-rubs"),
+    );
+
+  test("the closing edge is as thick as the frame: the beads lie farther in", () => {
+    // From the pin some 335 to that edge, and 20 with half a knuckle to the inner face: 24² / (2 × 335) is 0.9, with 8 of beads 1.5.
+    expect(found("6/5")).toEqual([]);
+    expect(found("1/2")).toHaveLength(1);
+  });
+
+  test("a tenon is narrower by a rabbet that reaches its cheek, and does not stand in that of the stile", () => {
+    const wide = (rabbet: string): number => {
+      const { build } = solveText(
+        cupboard("pane", "", `stiles: 50, rabbet: { ${rabbet} }`).replace("    panel: pane\n", ""),
+      );
+      const rail = build?.design.parts.find(({ id }) => id === "door.bottom-rail");
+      const [tenon] = rail?.features.filter(({ kind }) => kind === "tenon") ?? [];
+      return tenon && "size" in tenon ? Math.round(toMillimetres(tenon.size[0])) : 0;
+    };
+    // Of a rail 50 wide: 12 off towards the end of the stile, 5 off at the other edge, or the rabbet; the cheek lies 7 in.
+    expect(wide("wide: 10, deep: 4")).toBe(50 - 12 - 5);
+    expect(wide("wide: 10, deep: 10")).toBe(50 - 12 - 10);
+  });
+});
+
+describe("a pane in the end of a cabinet", () => {
+  /** Two framed ends with rails between them: the left one with a pane that beads hold on its outside, or on its inside. */
+  const ends = (outside: boolean): string => {
+    const [face, free] = outside ? ["left", "left"] : ["right", "right"];
+    const start = outside ? 8 : 0;
+    const beads = "{ called: glass bead, made of: board, across: 8,";
+    const at = outside ? "left of: left-end.lower" : "right of: left-end.lower";
+    return `plan: 1
+title: Cabinet with a glass end
+units: mm
+outside: { width: 500, depth: 400, height: 600 }
+stock:
+  board: { wood: European oak, sold as: 27 mm rough, planed to: 20, widths: 60 to 250 }
+  pane: { material: glass, measures: 4 }
+piece:
+  left-end:
+    front-post: { made of: board, as: upright, facing: left, left: ${start}, front: 0, deep: 60, bottom: 0, top: 600,
+      rabbet: { along: ${face} back, wide: 10, deep: 4, from: 50, to: 550 } }
+    back-post: { like: left-end.front-post, front: 340, rabbet: { along: ${face} front, wide: 10, deep: 4, from: 50, to: 550 } }
+    lower: { made of: board, as: on edge, grain: deep, facing: left, between: [left-end.front-post, left-end.back-post], left: ${start}, bottom: 0, up: 60,
+      rabbet: { along: ${face} top, wide: 10, deep: 4 } }
+    upper: { like: left-end.lower, bottom: 540, rabbet: { along: ${face} bottom, wide: 10, deep: 4 } }
+    pane: { made of: pane, as: upright, facing: left, ${free}: left-end.lower.${free}, front: 52, back: 348, bottom: 52, top: 548 }
+    front-bead: ${beads} as: upright, facing: back, ${at}, back: 60, bottom: 60, top: 540 }
+    back-bead: ${beads} as: upright, facing: back, ${at}, front: 340, bottom: 60, top: 540 }
+    lower-bead: ${beads} as: lying flat, grain: deep, ${at}, front: left-end.front-bead.front, back: left-end.back-bead.back, top: 60 }
+    upper-bead: ${beads} as: lying flat, grain: deep, ${at}, front: left-end.front-bead.front, back: left-end.back-bead.back, bottom: 540 }
+  right-end: { made of: board, as: upright, facing: right, right: 500, front: 0, back: 200, bottom: 0, top: 600 }
+  rail: { made of: board, as: on edge, facing: front, between: [left-end.front-post, right-end], front: 20, bottom: 100, up: 60 }
+  upper-rail: { like: rail, bottom: 440 }
+joints:
+  - { join: [left-end.lower, left-end.upper], to: [left-end.front-post, left-end.back-post], with: mortise and tenon }
+  - { join: [rail, upper-rail], to: [left-end.front-post, right-end], with: dowels }
+  - { join: left-end.pane, to: [left-end.front-post, left-end.back-post, left-end.lower, left-end.upper], with: glazed }
+  - { join: left-end.front-bead, to: left-end.front-post, with: brads }
+  - { join: left-end.back-bead, to: left-end.back-post, with: brads }
+  - { join: left-end.lower-bead, to: left-end.lower, with: brads }
+  - { join: left-end.upper-bead, to: left-end.upper, with: brads }
+  - { join: [left-end.front-bead, left-end.back-bead, left-end.lower-bead, left-end.upper-bead], to: left-end.pane, with: glazed }
+finish: { with: oil, coats: 2 }
+`;
+  };
+  const stepOf = (text: string, wanted: RegExp) => sound(text).steps.find(({ title }) => wanted.test(title));
+
+  test("goes in from outside when the cabinet stands, though the end is built by itself, and the cabinet is laid down for it", () => {
+    const put = stepOf(ends(true), /^Put in the pane/);
+    const rails = stepOf(ends(true), /^(Glue|Add).*right end/);
+    expect(put?.number).toBeGreaterThan(rails?.number ?? Number.POSITIVE_INFINITY);
+    expect(put?.text.join(" ")).toMatch(/Lay the piece on a blanket with its left side up/);
+  });
+
+  test("goes into the end before that is joined to what would be in its way", () => {
+    const put = stepOf(ends(false), /^Put in the pane/);
+    const closed = stepOf(ends(false), /^(Glue|Add).*right end/);
+    expect(put?.number).toBeLessThan(closed?.number ?? 0);
+    expect(put?.text.join(" ")).toMatch(/Lay the frame on its face/);
+  });
 });

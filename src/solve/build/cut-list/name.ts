@@ -16,7 +16,7 @@ const ownName = (id: string): readonly string[] => {
  * The printed name of parts that are alike: what the maker called one of them, else the words in which their names all end
  * (front-left-leg, back-left-leg: "Left leg"), else the first two names.
  */
-export function nameOf(parts: readonly Pick<Part, "id" | "called">[]): string {
+export function nameOf(parts: NamedLine["parts"]): string {
   const called = parts.find((part) => part.called !== null)?.called;
   if (called) return capital(called);
   const names = parts.map((part) => ownName(part.id));
@@ -31,24 +31,31 @@ export function nameOf(parts: readonly Pick<Part, "id" | "called">[]): string {
   if (differs > 1) return capital(first.slice(0, differs).join(" "));
   const distinct = [...new Set(names.map((name) => name.join(" ")))];
   if (distinct.length < 3) return capital(distinct.join(" and "));
-  // left-board, right-board, bearer: "Board and bearer".
+  // left-board, right-board, bearer of a plinth: "Plinth end board and bearer".
   const ends = [...new Set(names.map((name) => name.at(-1) ?? ""))];
-  return capital(ends.length > 2 ? `${ends[0]} and others` : ends.join(" and "));
+  const roles = ends.map((end) => {
+    const sides = new Set(names.flatMap((name) => (name.at(-1) === end ? [name.slice(0, -1).join(" ")] : [])));
+    return sides.size > 1 && [...sides].every((side) => side === "left" || side === "right") ? `end ${end}` : end;
+  });
+  const owner = ownerOf(parts);
+  const name = roles.length > 2 ? `${roles[0]} and others` : roles.join(" and ");
+  return capital(owner && !has(name, owner) ? `${owner} ${name}` : name);
 }
 
 /**
  * Names of lines that would be told apart by their marks alone: by what the parts belong to where that is another for each, "Drawer side"
  * and "Cabinet side"; of two lengths "Long plinth board" and "Short plinth board", else by the group of some, "Plinth board"; the same name where nothing
- * tells them apart, as of mirror images.
+ * tells them apart, as of mirror images. A board alone could be any: it is of its group, "Plinth board".
  */
 export function toldApart(lines: readonly NamedLine[]): readonly string[] {
   const short = lines.map(({ parts }) => nameOf(parts));
   return lines.map(({ parts, length }, i) => {
     const name = short[i] as string;
     const same = lines.filter((_, j) => short[j] === name);
+    const owner = ownerOf(parts);
+    if (same.length < 2 && owner && name === ANY) return capital(`${owner} ${name.toLowerCase()}`);
     if (same.length < 2 || parts.some((part) => part.called !== null)) return name;
     const owners = same.map((each) => ownerOf(each.parts));
-    const owner = ownerOf(parts);
     if (owner && owners.every(Boolean) && new Set(owners).size === same.length && !has(name, owner))
       return capital(`${owner} ${name.toLowerCase()}`);
     const lengths = same
@@ -88,11 +95,10 @@ const has = (name: string, word: string): boolean =>
 function ownerOf(parts: NamedLine["parts"]): string | null {
   const groups = new Set(
     parts.map(({ id }) => {
-      const group =
-        id
-          .split(".")
-          .slice(0, -1)
-          .findLast((word) => !/^\d+$/.test(word)) ?? "";
+      const path = id.split(".");
+      // The name of a copy is that of its row and its number.
+      const groups = path.slice(0, /^\d+$/.test(path.at(-1) ?? "") ? -2 : -1);
+      const group = groups.findLast((word) => !/^\d+$/.test(word)) ?? "";
       return /(?:^|-)(drawer|door)(?:-\d+)?$/.exec(group)?.[1] ?? group.replace(/-/g, " ");
     }),
   );
@@ -117,4 +123,5 @@ export interface NamedLine {
   readonly length: Length;
 }
 
+const ANY = "Board";
 const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);

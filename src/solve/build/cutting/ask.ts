@@ -48,6 +48,8 @@ export interface LayoutOptions {
   readonly supply?: ReadonlyMap<string, Supply>;
   /** Quick when absent. */
   readonly effort?: LayoutEffort;
+  /** By the name of a stock, that of which it is sawn from the boards. Absent: each has its own. */
+  readonly boards?: ReadonlyMap<string, string>;
   /** How often the direction of cutting changes on a sheet, trimming not counted; three when absent: rips, crosscuts, rips again. */
   readonly stages?: 2 | 3 | "any";
 }
@@ -55,7 +57,7 @@ export interface LayoutOptions {
 export interface LaidOut {
   /** `Layout.source` tells what is bought; `Layout.piece` is the name of what lay there. */
   readonly layouts: readonly Layout[];
-  /** One for each stock that is used. */
+  /** One for each stock that is used, and those sawn from the same boards. */
   readonly proof: readonly LayoutProof[];
   readonly findings: readonly Finding[];
 }

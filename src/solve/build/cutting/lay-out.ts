@@ -15,7 +15,8 @@ import { TRIM } from "./trim.ts";
 
 /**
  * Lays every blank out on boards and sheets of its stock, cut from edge to edge: on what lies there first, then on what is bought at the
- * least cost (by area where prices are not known), then on the fewest, then with few settings of the saw and a large offcut. A blank that
+ * least cost (by area where prices are not known), then on the fewest, then with few settings of the saw and a large offcut. Stocks may
+ * share boards: their layouts are those of the first of them. A blank that
  * no board can give is a finding, and is left out. A blank of a stock that is not in the list is a fault of the program.
  */
 export function layOut(
@@ -25,6 +26,7 @@ export function layOut(
   options: LayoutOptions = {},
 ): LaidOut {
   const { units = "inch", spans = new Map(), trim = TRIM[units] } = options;
+  const boardsOf = (name: string): string => options.boards?.get(name) ?? name;
   const homeless = blanks.find((blank) => !stock.some((each) => each.name === blank.stock));
   if (homeless !== undefined) throw new Error(`blank ${homeless.id} is of no stock of the plan`);
   const layouts: Layout[] = [];
@@ -35,9 +37,17 @@ export function layOut(
     const lay = (from: typeof supply): boolean => {
       const sizes = sizesOf(each, from, kerf, trim);
       const usable = largestUsable(sizes);
-      const own = blanks.filter((blank) => blank.stock === each.name);
+      const own = blanks.filter((blank) => boardsOf(blank.stock) === each.name);
       const all = own.map((blank) => makeItem(blank, kerf, usable));
-      const { unfit, findings: found } = tooLarge(all, { stock: each, usable, sizes, spans, units });
+      const used = stock.filter(({ name }) => own.some((blank) => blank.stock === name));
+      const judged = used.map((one) =>
+        tooLarge(
+          all.filter(({ blank }) => blank.stock === one.name),
+          { stock: one, usable, sizes, spans, units },
+        ),
+      );
+      const unfit = new Set(judged.flatMap((of) => [...of.unfit]));
+      const found = judged.flatMap((of) => of.findings);
       const items = all.filter((item) => !unfit.has(item)).map((item) => fitting(item, sizes));
       if (items.length === 0) {
         findings.push(...found);
@@ -54,7 +64,18 @@ export function layOut(
       const ordered = sawn.toSorted((a, b) => a.type - b.type).map(({ layout }) => layout);
       layouts.push(...ordered);
       findings.push(...found, ...tornApart(ordered, items, spans, each));
-      proof.push(prove({ stock: each, sizes, supply: from, found: laid, kerf, trim, units }));
+      proof.push(
+        prove({
+          stock: each,
+          stocks: used.map(({ name }) => name),
+          sizes,
+          supply: from,
+          found: laid,
+          kerf,
+          trim,
+          units,
+        }),
+      );
       return true;
     };
     // A blank that only pieces on hand could give, and cannot, is told by leaving them out; one that cannot be carried by not asking.

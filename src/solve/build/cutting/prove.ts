@@ -11,6 +11,8 @@ import { arePriced } from "./whole.ts";
 
 interface Claim {
   readonly stock: Stock;
+  /** Those of which blanks are sawn from its boards. */
+  readonly stocks: readonly string[];
   readonly sizes: readonly Size[];
   readonly supply: Supply;
   readonly found: Solved;
@@ -23,7 +25,7 @@ interface Claim {
  * How near a layout is to the least that could be bought. Nothing is claimed for boards whose size is assumed: real ones differ,
  * and have knots.
  */
-export function prove({ stock, sizes, supply, found, kerf, trim, units }: Claim): LayoutProof {
+export function prove({ stock, stocks, sizes, supply, found, kerf, trim, units }: Claim): LayoutProof {
   const { cost, costBound, count, countBound, by } = found;
   const say = (length: Length): string => sayLength(length, { units });
   const bought = sizes.filter(({ onHand }) => onHand === undefined);
@@ -48,7 +50,7 @@ export function prove({ stock, sizes, supply, found, kerf, trim, units }: Claim)
   const priced = bought.length > 0 && arePriced(sizes);
   const reached = priced ? cost === costBound : count === countBound;
   return {
-    stocks: [stock.name],
+    stocks: [stock.name, ...stocks.filter((name) => name !== stock.name)],
     ...{ count, countBound },
     ...(priced && { cost, costBound }),
     optimal: reached && (count === 0 || !stock.assumed),

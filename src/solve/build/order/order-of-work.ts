@@ -8,7 +8,7 @@ import { reach } from "../reach/index.ts";
 import { blockingOf } from "./blocking.ts";
 import { withRoom } from "./bores.ts";
 import { choicesOf, type Refusal, type Taken } from "./choices.ts";
-import { glazingOf } from "./glazing.ts";
+import { glazingOf, goesInLast } from "./glazing.ts";
 import { components, linksOf } from "./links.ts";
 import { type Lock, lockOf } from "./locked.ts";
 import { pegsOf } from "./pegs.ts";
@@ -48,7 +48,8 @@ export function orderOfWork(design: Design): Outcome<Plan> {
   const { travelling } = choices;
   const set = setInPlace(design);
   const setPlaces = new Set(parts.flatMap(({ id }, i) => (set.has(id) ? [i] : [])));
-  const glazing = new Set(glazingOf(design).map((id) => parts.findIndex((part) => part.id === id)));
+  const glazed = new Set(glazingOf(design));
+  const glazing = new Set(parts.flatMap(({ id }, i) => (glazed.has(id) ? [i] : [])));
   const piece = {
     parts,
     links,
@@ -65,12 +66,19 @@ export function orderOfWork(design: Design): Outcome<Plan> {
   const units = unitsWished(design);
   const onBench = bodies.map((body) => body.filter((i) => !set.has(parts[i]?.id ?? "")));
   const attempt = (kept: readonly Sequence[]) => {
-    const inPlace =
-      set.size > 0 ? build({ ...piece, wishes: kept }, itemsOf(design, set, onBench, units), travelling) : null;
-    // Where no screwdriver goes in behind it, it is screwed on at the bench.
-    return inPlace && !("parts" in inPlace)
-      ? inPlace
-      : build({ ...piece, wishes: kept }, itemsOf(design, new Set(), bodies, units), travelling);
+    const inUnits = (loose: ReadonlySet<string>) => {
+      const inPlace =
+        set.size > 0
+          ? build({ ...piece, wishes: kept }, itemsOf(design, new Set([...set, ...loose]), onBench, units), travelling)
+          : null;
+      // Where no screwdriver goes in behind it, it is screwed on at the bench.
+      return inPlace && !("parts" in inPlace)
+        ? inPlace
+        : build({ ...piece, wishes: kept }, itemsOf(design, loose, bodies, units), travelling);
+    };
+    // Glass goes into what stands, where it still gets in there; else into the unit that it belongs to.
+    const standing = glazed.size > 0 ? inUnits(glazed) : null;
+    return standing && !("parts" in standing) && goesInLast(standing.assembly, design) ? standing : inUnits(new Set());
   };
   const built = attempt(wishes);
   if ("parts" in built) {

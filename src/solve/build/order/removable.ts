@@ -115,8 +115,8 @@ export function panelsThatComeOff({
       const ids = new Set(body.map(({ id }) => id));
       const crossing = joints.filter((joint) => joint.parts.filter((id) => ids.has(id)).length === 1);
       const slides = crossing.length > 0 && crossing.every(({ method, glue }) => FREES.has(method) && !glue);
-      // What it lies on is not a panel.
-      const panel = body.some((part) => makingOf(part).boards > 1) && 2 * body.length < parts.length;
+      // What it lies on is not a panel; several with what is between them are a carcase.
+      const panel = body.filter((part) => makingOf(part).boards > 1).length === 1 && 2 * body.length < parts.length;
       return slides && panel && !body.some(({ id }) => before.has(id)) ? [...ids] : [];
     }),
   );

@@ -7,7 +7,7 @@ import { finishNeeds } from "./finish.ts";
 import { hardwareNeeds } from "./hardware.ts";
 import { bought } from "./need.ts";
 import { panePurchases } from "./panes.ts";
-import { slabNotes } from "./slabs.ts";
+import { slabNotes, wideNotes } from "./slabs.ts";
 import { glueNeeds, sandpaperNeeds } from "./supplies.ts";
 import { usedUp } from "./used-up.ts";
 import { woodPurchases } from "./wood.ts";
@@ -18,6 +18,8 @@ const milledIn = (blanks: readonly Blank[], stock: string): boolean =>
 
 export interface Shopping {
   readonly design: Pick<Design, "stock" | "parts" | "joints" | "units" | "workshop">;
+  /** By the name of a stock, that of which it is sawn from the boards; absent: each has its own. */
+  readonly boards?: ReadonlyMap<string, string>;
   readonly layouts: readonly Layout[];
   readonly blanks: readonly Blank[];
   readonly cutList: readonly CutLine[];
@@ -36,6 +38,7 @@ export interface Shopping {
  */
 export function purchases({
   design,
+  boards = new Map(),
   layouts,
   blanks,
   cutList,
@@ -51,8 +54,16 @@ export function purchases({
   const panes = new Set(stock.flatMap(({ name, form }) => (form === "pane" ? [name] : [])));
   const wood = stock.flatMap((each) => {
     const own = layouts.filter((layout) => layout.stock === each.name);
-    const notes = slabNotes(each, cutList, { part: (id) => byId.get(id) as Part, blanks, print });
-    return woodPurchases(each, own, units, notes, milledIn(blanks, each.name));
+    const sharers = stock.filter(({ name }) => (boards.get(name) ?? name) === each.name);
+    const notes = sharers.flatMap((one) => [
+      ...slabNotes(one, cutList, { part: (id) => byId.get(id) as Part, blanks, print }),
+      ...wideNotes(one, { blanks, print }),
+    ]);
+    const used = sharers.filter(({ name }) => blanks.some((blank) => blank.stock === name));
+    return woodPurchases(each, own, units, {
+      ...{ notes, milled: used.some(({ name }) => milledIn(blanks, name)) },
+      thicknesses: used.map(({ thickness }) => thickness),
+    });
   });
   const needs = [
     ...hardwareNeeds(hardware, { design, holes, print }),

@@ -1,6 +1,6 @@
-/** The boards of edge-glued slabs, as they are chosen at the yard. */
-
-import type { Length } from "../../../units/length.ts";
+/** The boards of edge-glued slabs and wide boards, as they are chosen at the yard. */
+import { inches, type Length } from "../../../units/length.ts";
+import { compare, less } from "../../../units/rational.ts";
 import type { Blank, CutLine } from "../../build.ts";
 import { makingOf } from "../../design/making/plain.ts";
 import type { Part, Stock } from "../../design.ts";
@@ -22,4 +22,22 @@ export function slabNotes(
       `for ${line.mark}, ${many} at least ${print(blank.width)} wide and ${print(blank.length)} long, ${print(blank.jointed)} wide when their edges are jointed`,
     ];
   });
+}
+
+/** Rough boards of random widths are seldom wider. Common practice, no source. */
+const SELDOM_WIDER = inches(12);
+
+/** What is sawn in one width from a board that few yards have. */
+export function wideNotes(
+  stock: Stock,
+  { blanks, print }: { blanks: readonly Blank[]; print: (length: Length) => string },
+): readonly string[] {
+  if (stock.form !== "board" || stock.roughThickness === null) return [];
+  const wide = blanks.filter(({ stock: name, width }) => name === stock.name && less(SELDOM_WIDER, width));
+  const [widest] = wide.toSorted((a, b) => compare(b.width, a.width));
+  if (!widest) return [];
+  const marks = [...new Set(wide.map(({ mark }) => mark))];
+  return [
+    `${marks.join(", ")} ${marks.length === 1 ? "asks" : "ask"} for boards up to ${print(widest.width)} wide, and few are wider than ${print(SELDOM_WIDER)}: look for ${marks.length === 1 ? "it" : "them"} first, or glue up from narrower ones, with 1/4 in (6 mm) more in the width for each joint`,
+  ];
 }

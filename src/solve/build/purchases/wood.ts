@@ -19,6 +19,7 @@ import {
   ZERO,
 } from "../../../units/index.ts";
 import type { Layout, Purchase } from "../../build.ts";
+import { unplaned } from "../../design/stock/label.ts";
 import type { Stock } from "../../design.ts";
 import { sayBoardLength } from "../cutting/say-board.ts";
 import { boardFeet } from "./board-feet.ts";
@@ -27,19 +28,25 @@ import { inCents } from "./need.ts";
 /** Bought over the parts where boards have random widths and knots, as a share of them. Common practice, no source. */
 const RANDOM_WASTE = 0.3;
 
-/** What is bought of one stock, and what is used up of it. `layouts` are its boards or sheets; `notes` go with the first line. */
+/** How it is used: `notes` go with the first line; whether it is planed after it is sawn, and to which thicknesses, its own if absent. */
+interface Used {
+  readonly notes?: readonly string[];
+  readonly milled?: boolean;
+  readonly thicknesses?: readonly Length[];
+}
+
+/** What is bought of one stock, and what is used up of it. `layouts` are its boards or sheets. */
 export function woodPurchases(
   stock: Stock,
   layouts: readonly Layout[],
   units: Units,
-  notes: readonly string[] = [],
-  milled = false,
+  { notes = [], milled = false, thicknesses = [stock.thickness] }: Used = {},
 ): readonly Purchase[] {
   if (layouts.length === 0) return [];
   const lines =
     stock.roughThickness === null
       ? byPiece(stock, layouts, units)
-      : byVolume(stock, stock.roughThickness, layouts, { units, milled });
+      : byVolume(stock, stock.roughThickness, layouts, { units, milled, thicknesses });
   return lines.map((line, i) => {
     const all = [...(line.note ? [line.note] : []), ...(i === 0 ? notes : [])];
     return all.length === 0 ? line : { ...line, note: all.join("; ") };
@@ -85,14 +92,14 @@ function spareFor({ waste = 0 }: Stock, same: readonly Layout[], toBuy: number):
 function byVolume(
   stock: Stock,
   thickness: Length,
-  all: readonly Layout[],
-  { units, milled }: { readonly units: Units; readonly milled: boolean },
+  laidOut: readonly Layout[],
+  { units, milled, thicknesses }: { readonly units: Units } & Required<Pick<Used, "milled" | "thicknesses">>,
 ): readonly Purchase[] {
   const [volume, step, unit] =
     units === "inch" ? ([boardFeet, 10, "board feet"] as const) : ([cubicMetres, 1000, "m³"] as const);
   const sized = ({ width, length }: Pick<Layout, "width" | "length">): Rational => volume(thickness, width, length);
-  const layouts = all.filter(({ source }) => source === "buy");
-  const had = all.filter(({ source }) => source === "on hand");
+  const layouts = laidOut.filter(({ source }) => source === "buy");
+  const had = laidOut.filter(({ source }) => source === "on hand");
   const parts = sum(layouts.flatMap(({ placements }) => placements).map(sized));
   const waste = stock.waste ?? RANDOM_WASTE;
   const more = multiply(parts, rational(Math.round((1 + waste) * 1000), 1000));
@@ -105,14 +112,17 @@ function byVolume(
   const counted = less(laid, more)
     ? `${Math.round(waste * 100)} % for knots, ends and sawing is assumed`
     : `${boards}${stock.assumed ? assumed : ""}`;
-  const [rough, planed] = [sayLength(thickness, { units }), sayLength(stock.thickness, { units })];
+  const rough = sayLength(thickness, { units });
+  const all = thicknesses.toSorted((a, b) => compare(b, a)).map((length) => sayLength(length, { units }));
+  const shared = new Set(all).size > 1;
+  const planed = [...new Set(all)].join(", some of it to ");
   const planing = milled
     ? `buy it rough, ${rough} thick: the steps tell when it is planed to ${planed}`
     : `buy it planed to ${planed}, or plane it from ${rough} before you cut it`;
   return [
     {
       section: "lumber",
-      item: stock.label,
+      item: shared ? unplaned(stock.label) : stock.label,
       quantity,
       unit,
       price: stock.price === null ? null : inCents(stock.price * quantity),

@@ -18,6 +18,7 @@ import { builtNames, standingName, titleOf } from "./titles.ts";
 import { bodyWords, theBody } from "./words/bodies.ts";
 import { boxTexts, roomTexts } from "./words/drawer-room.ts";
 import { WALL_CAUTION } from "./words/fitted.ts";
+import { laysDown } from "./words/glazed.ts";
 import { cornerTexts, insideText } from "./words/inside.ts";
 import { joiningText } from "./words/joining.ts";
 import { liftCaution } from "./words/lifting.ts";
@@ -88,7 +89,8 @@ function joiningStep(
   const square = hung ? null : newlySquare(work, moves);
   const n = copies.all.length;
   const clamps = glued ? mostClamps(everyCopy.map((copy) => clampingOf(work, copy))) : [];
-  const turned = isLowered(work, moves, place.up) || (turning(place).length > 0 && !first.starts);
+  const turned =
+    isLowered(work, moves, place.up) || (turning(place).length > 0 && !first.starts) || laysDown(work, moves);
   const lift = liftCaution(work, turned ? first.present : first.arriving);
   const struck = drives.some(({ tool }) => tool === "hammer" || tool === "stapler");
   return {

@@ -2,7 +2,9 @@ import { inches } from "../../../units/length.ts";
 import { less } from "../../../units/rational.ts";
 import type { Blank, CutLine } from "../../build.ts";
 import { makingOf } from "../../design/making/plain.ts";
+import { unplaned } from "../../design/stock/label.ts";
 import type { Part, Stock } from "../../design.ts";
+import { sameBoards, sharersOf } from "../cut-list/same-boards.ts";
 import { capital, type StepDraft, series, type Work } from "./draft.ts";
 import { laterToken, waits, waitsInWood } from "./later.ts";
 import { SAW_CAUTION, step } from "./making-step.ts";
@@ -30,22 +32,35 @@ const STRAIGHT =
 /** What holds for all sawing: it need not be said again in the next step. */
 export const ONCE: ReadonlySet<string> = new Set([RESERVED, STRAIGHT, ACROSS, ...Object.values(MARK)]);
 
-/** Sawing from boards and sheets, a step for each stock, but for what is wished apart. What the piece has yet to tell is left as the layout has it. */
+/**
+ * Sawing from boards and sheets, a step for each stock or those that share its boards, but for what is wished apart. What the piece has yet
+ * to tell is left as the layout has it.
+ */
 export function sawingSteps(work: Work): readonly StepDraft[] {
+  const boards = sameBoards(work.design);
   return work.design.stock.flatMap((stock) => {
-    const blanks = work.blanks.filter((blank) => blank.stock === stock.name);
+    const sharers = sharersOf(work.design, boards, stock);
+    const blanks = work.blanks.filter((blank) => boards.get(blank.stock) === stock.name);
+    const used = sharers.filter(({ name }) => blanks.some((blank) => blank.stock === name));
     const key = (blank: Blank): string => (waits(work, blank) ? "" : ownKey(work, { verb: "cut" }, partsIn(blank)));
-    return groupedBy(blanks, key).flatMap((own, i) => sawingStep(work, stock, own, i === 0));
+    return groupedBy(blanks, key).flatMap((own, i) => sawingStep(work, { stock, used }, own, i === 0));
   });
 }
 
+/** A stock of which boards are sawn, and all that parts are made of from them. */
+interface Source {
+  readonly stock: Stock;
+  readonly used: readonly Stock[];
+}
+
 /** Some of the blanks of a stock; what is left for later is told with the first of them. */
-function sawingStep(work: Work, stock: Stock, blanks: readonly Blank[], isFirst: boolean): readonly StepDraft[] {
+function sawingStep(work: Work, source: Source, blanks: readonly Blank[], isFirst: boolean): readonly StepDraft[] {
+  const { stock, used } = source;
   const own = new Set(blanks.flatMap(partsIn));
   const now = blanks.filter((blank) => !waits(work, blank));
   const lines = work.cutList.flatMap((line) => {
     const parts = line.parts.filter((id) => (waitsInWood(work, id) ? isFirst : own.has(id)));
-    return line.stock === stock.name && parts.length > 0 ? [{ ...line, parts }] : [];
+    return used.some(({ name }) => name === line.stock) && parts.length > 0 ? [{ ...line, parts }] : [];
   });
   if (now.length === 0) return [];
   const rough = stock.form === "board" && now.some(({ why }) => why === "rough" || why === "glue-up");
@@ -53,15 +68,25 @@ function sawingStep(work: Work, stock: Stock, blanks: readonly Blank[], isFirst:
   return [
     step(
       "make",
-      rough ? `Saw the rough pieces from ${woodOf(work, stock)}` : `Cut the parts from ${stock.label}`,
-      sawingText(work, stock, lines, blanks),
+      rough ? `Saw the rough pieces from ${sourceWords(work, source)}` : `Cut the parts from ${stock.label}`,
+      sawingText(work, source, lines, blanks),
       [{ do: "make", blanks: now.map((blank) => blank.id) }],
       { unit: stock.name, bench: now.length * BLANK, cautions: [SAW_CAUTION], fresh, as: "sawn" },
     ),
   ];
 }
 
-function sawingText(work: Work, stock: Stock, lines: readonly CutLine[], blanks: readonly Blank[]): readonly string[] {
+/** What is planed to several thicknesses is told as it is bought. */
+const sourceWords = (work: Work, { stock, used }: Source): string =>
+  used.length > 1 ? unplaned(stock.label) : woodOf(work, stock);
+
+function sawingText(
+  work: Work,
+  source: Source,
+  lines: readonly CutLine[],
+  blanks: readonly Blank[],
+): readonly string[] {
+  const { stock, used } = source;
   const strips = blanks.filter((blank) => blank.alsoParts && !waits(work, blank));
   const inStrips = new Set(strips.flatMap((blank) => [blank.part, ...(blank.alsoParts ?? [])]));
   const cuts = lines.flatMap((line) => {
@@ -76,10 +101,10 @@ function sawingText(work: Work, stock: Stock, lines: readonly CutLine[], blanks:
     ...(stock.form === "board" && cuts.length > 0 && blanks.some(({ why }) => why === "rough" || why === "glue-up")
       ? [STRAIGHT, ACROSS]
       : []),
-    `Saw by the layouts of ${stock.label}, ${stock.form} by ${stock.form}.`,
+    `Saw by the layouts of ${used.length > 1 ? unplaned(stock.label) : stock.label}, ${stock.form} by ${stock.form}.`,
     ...cuts,
     ...strips.map((blank) => stripText(work, blank)),
-    ...thickText(work, stock, blanks),
+    ...thickText(work, source, blanks),
     ...shortText(work, blanks),
     ...later.map(
       (line) =>
@@ -104,15 +129,28 @@ function shortText(work: Work, blanks: readonly Blank[]): readonly string[] {
 }
 
 /** What thickness they have now, and when they get theirs. */
-function thickText(work: Work, stock: Stock, blanks: readonly Blank[]): readonly string[] {
+function thickText(work: Work, { stock, used }: Source, blanks: readonly Blank[]): readonly string[] {
   const rough = stock.roughThickness;
   if (rough === null) return [];
-  const glued = blanks.some(({ why }) => why === "glue-up");
-  if (blanks.some(({ why }) => why === "rough") || glued)
+  const [glued, single] = [blanks.some(({ why }) => why === "glue-up"), blanks.some(({ why }) => why === "rough")];
+  const what = !glued
+    ? "they are"
+    : `${used.length > 1 && single ? "they, and " : ""}what they make when they are glued up${used.length > 1 && single ? ", are" : " is"}`;
+  if (single || glued)
     return [
-      `They stay ${work.print(rough)} thick, as they are bought; ${glued ? "what they make when they are glued up is" : "they are"} planed to ${work.print(stock.thickness)} later.`,
+      `They stay ${work.print(rough)} thick, as they are bought; ${what} planed to ${planedTo(work, used, blanks)} later.`,
     ];
   return [`The boards are planed to ${work.print(stock.thickness)} before anything is cut from them.`];
+}
+
+/** "3/4 in", or "3/4 in (A, B) and 1/4 in (C)". */
+function planedTo(work: Work, used: readonly Stock[], blanks: readonly Blank[]): string {
+  const sizes = used.flatMap(({ name, thickness }) => {
+    const marks = [...new Set(blanks.filter(({ stock }) => stock === name).map(({ mark }) => mark))];
+    return marks.length > 0 ? [{ size: work.print(thickness), marks }] : [];
+  });
+  const [only] = sizes;
+  return only && sizes.length === 1 ? only.size : series(sizes.map(({ size, marks }) => `${size} (${series(marks)})`));
 }
 
 function lineText(work: Work, line: CutLine, parts: readonly string[], blank: Blank): string {

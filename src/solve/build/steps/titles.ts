@@ -38,11 +38,23 @@ function builtName(work: Work, move: Move, units: readonly Unit[]): string {
   if (!unit) throw new Error("a body arrives that was never built");
   if (hangs(move)) return "piece";
   if (unit.named) return named(unit);
+  const hung = hungWords(move);
+  if (hung !== null) return hung;
   const [main] = unit.parts.toSorted((a, b) => work.mass(b) - work.mass(a));
   const whole = unit.parts.reduce((so, id) => so + work.mass(id), 0);
   return main && work.mass(main) > MOST_OF_IT * whole
     ? `${called(work, main)} from ${stepToken(unit.name)}`
     : `frame from ${stepToken(unit.name)}`;
+}
+
+/** What hangs on hinges or runs goes by the name of the group that it does that by, whatever else is in it: a door with its lattice. */
+function hungWords({ arriving, work }: Move): string | null {
+  const moving = work.find(({ joint: { kind } }) => kind === "hinged" || kind === "running");
+  const by = moving?.joint.parts.find((id) => arriving.includes(id));
+  const group = by?.split(".").slice(0, -1).join(".");
+  if (!group) return null;
+  const own = arriving.filter((id) => id.startsWith(`${group}.`));
+  return bodyWords(own);
 }
 
 /** Share of the mass. */

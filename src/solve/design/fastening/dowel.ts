@@ -43,12 +43,16 @@ export function dowels(site: Site, moved: RowShift, context: FasteningContext): 
   if (diameter === null || length === null) return [];
   const reaches = length && reachesOf(length, most, context.units);
   if (!diameter || !length || !reaches || less(places.contactEdge, half(diameter))) {
+    const fitting = usual.at(-1);
+    const largest =
+      thick && fitting ? { diameter: context.printItem(thick), length: context.printItem(fitting) } : null;
     context.report(
       dowelDoesNotFit(said.at ?? draft.at, {
         join: head.id,
         to: hold.id,
         room: context.print(min(...rooms)),
         wide: context.print(add(places.contactEdge, places.contactEdge)),
+        largest,
       }),
     );
     return [];

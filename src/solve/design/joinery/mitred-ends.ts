@@ -1,10 +1,11 @@
 import { tenonsDoNotMeet } from "../../../findings/rules/tenons-do-not-meet.ts";
 import { inches, type Length, millimetres } from "../../../units/length.ts";
 import { add, less, multiply, rational, subtract, ZERO } from "../../../units/rational.ts";
+import { roundTo } from "../../../units/round.ts";
 import type { Box, Direction, Point } from "../../design.ts";
 import { featureBox } from "../shapes/feature-box.ts";
-import { type CutPlane, planeCut } from "../shapes/workpiece.ts";
-import { type AxisIndex, INDICES, triple } from "../space.ts";
+import { boxFeature, type CutPlane, planeCut } from "../shapes/workpiece.ts";
+import { type AxisIndex, extent, INDICES, triple, withAxis } from "../space.ts";
 import { boxRegion } from "./corner.ts";
 import type { Bench, JoineryContext, Joining } from "./work.ts";
 
@@ -18,7 +19,8 @@ interface Tenon {
 
 /**
  * Tenons whose ends are to be mitred, where two of them come near each other in one leg: both lose the corner beyond a plane at 45°, so
- * that more than 1 mm stays between them. A tenon that meets no other, nor its mortise another mortise, is told of.
+ * that more than 1 mm stays between them. What would lose all of its end is made shorter from the start, so that what is measured from
+ * that end holds before it is cut and after. A tenon that meets no other, nor its mortise another mortise, is told of.
  */
 export function mitreEnds(joinings: readonly Joining[], bench: Bench, context: JoineryContext): void {
   const wanted = joinings.filter(({ draft }) => draft.tenon?.ends?.value === "mitred");
@@ -29,8 +31,9 @@ export function mitreEnds(joinings: readonly Joining[], bench: Bench, context: J
       if (a.joining.to !== b.joining.to || a.axis === b.axis || !near(a.box, b.box, MORTISES)) continue;
       met.add(a.joining).add(b.joining);
       if (!near(a.box, b.box, KEEP)) continue;
-      cutBack(a, b, bench, context);
-      cutBack(b, a, bench, context);
+      const [short, other] = [shortened(a, b, bench, context), shortened(b, a, bench, context)];
+      cutBack(short, b, bench, context);
+      cutBack(other, a, bench, context);
     }
   const lonely = new Set(
     wanted.filter(({ draft }) => !wanted.some((other) => other.draft === draft && met.has(other))),
@@ -63,10 +66,29 @@ const near = (a: Box, b: Box, by: Length): boolean =>
 /** Each end stands back this far along its own length: 1/32 in or 0.75 mm on either side leave more than 1 mm between them. */
 const backOf = ({ units }: JoineryContext): Length => (units === "inch" ? inches(1, 32) : millimetres(3, 4));
 
+/** The edge of a tenon where the other arrives. */
+const entry = ({ box }: Tenon, { axis, sign }: Tenon): Length => (sign > 0 ? box.low[axis] : box.high[axis]);
+
+/** As long as its end reaches when the corner is off it, on the cheek that loses nothing else. */
+function shortened(a: Tenon, b: Tenon, bench: Bench, context: JoineryContext): Tenon {
+  const { box, axis, sign, joining } = a;
+  const { id } = joining.join;
+  const feature = bench.piece(id).features.find((each) => each.kind === "tenon" && each.for === joining.id);
+  const shoulder = sign > 0 ? box.low[axis] : box.high[axis];
+  const far = (at: Length): Length => multiply(subtract(at, shoulder), rational(sign));
+  const reach = subtract(add(far(entry(b, a)), extent(box, b.axis)), backOf(context));
+  const long = roundTo(reach, context.precision, "down");
+  if (!feature || !("size" in feature) || !less(long, extent(box, axis)) || !less(ZERO, long)) return a;
+  const end = add(shoulder, multiply(long, rational(sign)));
+  const after: Box =
+    sign > 0 ? { ...box, high: withAxis(box.high, axis, end) } : { ...box, low: withAxis(box.low, axis, end) };
+  const along = INDICES.find((i) => feature.along[i] !== 0) as AxisIndex;
+  bench.changeTongue(id, feature, [box, after], boxFeature("tenon", joining.id, after, { axis, sign }, along));
+  return { ...a, box: after };
+}
+
 /** Cuts the corner off tenon `a` that lies beyond the plane through the edge where the two first meet. */
 function cutBack(a: Tenon, b: Tenon, bench: Bench, context: JoineryContext): void {
-  // The edge of each where the other arrives.
-  const entry = ({ box }: Tenon, { axis, sign }: Tenon): Length => (sign > 0 ? box.low[axis] : box.high[axis]);
   const back = multiply(backOf(context), rational(-a.sign));
   const at: Point = triple((i) => (i === a.axis ? add(entry(b, a), back) : i === b.axis ? entry(a, b) : a.box.low[i]));
   // Nothing of a short tenon lies beyond.

@@ -7,6 +7,7 @@ import {
   divide,
   half,
   less,
+  max,
   min,
   multiply,
   rational,
@@ -15,6 +16,7 @@ import {
 import { roundTo } from "../../../units/round.ts";
 import type { Box } from "../../design.ts";
 import { type AxisIndex, extent, faceAxis, isHigh, middle, otherAxes, triple } from "../space.ts";
+import { besideRabbets } from "./beside-rabbets.ts";
 import type { Range, Section } from "./section.ts";
 import { type Bench, type JoineryContext, type Joining, measured } from "./work.ts";
 
@@ -49,15 +51,19 @@ export function sectionOf(
   shoulders: Range | null,
 ): Section | null {
   const sides = facing(joining, bench);
-  const { draft } = joining;
-  const { body } = bench.piece(joining.join.id);
-  if (!sides || !shoulders) return null;
+  const { draft, touch } = joining;
+  const piece = bench.piece(joining.join.id);
+  const { body } = piece;
+  if (!sides || !shoulders || touch.kind !== "faces") return null;
   const { thin, broad } = sides;
   const usual = usualThickness(extent(body, thin), context.units === "inch");
   const thick = measured(draft.tenon?.thick ?? draft.loose?.thick, usual, context);
   const cheek = thick && cheekOf(joining, thin, thick, bench, context);
   if (!thick || !cheek) return null;
-  const [low, high] = [add(body.low[broad], shoulders.low), subtract(body.high[broad], shoulders.high)];
+  const room = besideRabbets(piece, touch, { thin, broad, cheek });
+  const said = draft.tenon;
+  const low = max(add(body.low[broad], shoulders.low), said?.shoulderBelow ? body.low[broad] : room.low);
+  const high = min(subtract(body.high[broad], shoulders.high), said?.shoulderAbove ? body.high[broad] : room.high);
   const fits = less(low, high) && compare(cheek.low, body.low[thin]) >= 0 && compare(cheek.high, body.high[thin]) <= 0;
   if (fits) return { thin, broad, cheek, wide: { low, high } };
   context.report(

@@ -2,11 +2,11 @@ import type { Finding } from "../../../findings/finding.ts";
 import type { Solid } from "../../../geometry/index.ts";
 import type { Formula, JointDraft, Units } from "../../../parse/draft.ts";
 import type { Length } from "../../../units/length.ts";
-import { type Rational, ZERO } from "../../../units/rational.ts";
+import { equal, type Rational, ZERO } from "../../../units/rational.ts";
 import type { Box, Direction, FastenerKind, Feature, Point } from "../../design.ts";
 import type { Items } from "../hardware/items.ts";
 import type { Cut, Workpiece } from "../shapes/workpiece.ts";
-import type { AxisIndex } from "../space.ts";
+import { type AxisIndex, INDICES } from "../space.ts";
 import type { Pair } from "./pairs.ts";
 import type { Section } from "./section.ts";
 
@@ -87,6 +87,16 @@ export class Bench {
   addTongue(id: string, tongue: Box, feature: Feature): void {
     const piece = this.piece(id);
     this.change(id, { tongues: [...piece.tongues, tongue], features: [...piece.features, feature] });
+  }
+  /** Another size for a tongue that stands there already, with the feature that tells of it. */
+  changeTongue(id: string, feature: Feature, [before, after]: readonly [Box, Box], changed: Feature): void {
+    const { tongues, features } = this.piece(id);
+    const isIt = (box: Box): boolean =>
+      INDICES.every((i) => equal(box.low[i], before.low[i]) && equal(box.high[i], before.high[i]));
+    this.change(id, {
+      tongues: tongues.map((box) => (isIt(box) ? after : box)),
+      features: features.map((each) => (each === feature ? changed : each)),
+    });
   }
 }
 

@@ -11,10 +11,12 @@ export const closingEdgeRubsRule: Rule = (checked) =>
   doorsOf(checked).flatMap((door): readonly Verdict[] => {
     const gap = gapOf(door, checked);
     if (!isOnPins(door) || !door.inset || gap === null) return [];
-    const { bounds, motion, wide, thick, free, opens } = door;
+    const { bounds, motion, parts, wide, thick, free, opens } = door;
     const pin = millimetresOf(motion.poses[0]?.rotate.about[0] ?? [0, 0, 0]);
     const far = Math.abs((free > 0 ? bounds.high : bounds.low)[wide] - pin[wide]);
-    const deep = Math.abs((opens > 0 ? bounds.low : bounds.high)[thick] - pin[thick]);
+    // Beads and strips on its back lie farther in than its edge.
+    const edge = around(parts.flatMap(({ solid }) => (reaches(around([solid]), door) ? [solid] : [])));
+    const deep = Math.abs((opens > 0 ? edge.low : edge.high)[thick] - pin[thick]);
     const out = Math.sqrt(far * far + deep * deep) - far;
     const check = {
       ...{ rule: "closing-edge-rubs", subject: motion.name, value: out, limit: gap, unit: "mm" },
@@ -28,6 +30,9 @@ export const closingEdgeRubsRule: Rule = (checked) =>
     });
     return [{ check: { ...check, verdict: "warns" }, finding }];
   });
+
+const reaches = ({ low, high }: Door["bounds"], { bounds, wide, free }: Door): boolean =>
+  free > 0 ? bounds.high[wide] - high[wide] < 0.01 : low[wide] - bounds.low[wide] < 0.01;
 
 /** Whole degrees of the bevel that brings the inner corner inside of the arc. */
 function bevelFor(reach: number, far: number, deep: number): number {

@@ -1,26 +1,29 @@
 import { doorWithoutCatch } from "../../../../findings/rules/door-without-catch.ts";
 import type { Rule, Verdict } from "../check.ts";
-import { doorsOf, isOnPins } from "./doors.ts";
+import { type Door, doorsOf, isOnPins, writtenWith } from "./doors.ts";
 import { freeBoard, keepersOf } from "./keepers.ts";
 
 /** What keeps a door on pins shut. The springs of cup hinges keep theirs. */
-export const doorWithoutCatchRule: Rule = (checked) =>
-  doorsOf(checked).flatMap((door): readonly Verdict[] => {
-    if (!isOnPins(door)) return [];
+export const doorWithoutCatchRule: Rule = (checked) => {
+  const catchesOf = ({ motion }: Door): number =>
+    checked.hardware.filter(({ item, carriedBy }) => item.kind === "catch" && motion.moves.includes(carriedBy)).length;
+  const onPins = doorsOf(checked).filter(isOnPins);
+  return onPins.map((door): Verdict => {
     const { motion, joint } = door;
-    const catches = checked.hardware.filter(
-      ({ item, carriedBy }) => item.kind === "catch" && motion.moves.includes(carriedBy),
-    ).length;
+    const catches = catchesOf(door);
     const check = {
       ...{ rule: "door-without-catch", subject: motion.name, value: catches, limit: 1 },
       ...{ unit: "catches", basis: "common practice, no source" },
     };
-    if (catches > 0) return [{ check: { ...check, verdict: "holds" } }];
-    const line = keepersOf(door, checked)?.catch ?? null;
-    return [
-      {
-        check: { ...check, verdict: "warns" },
-        finding: doorWithoutCatch(joint.at, { door: motion.name, part: freeBoard(door).id, line }),
-      },
-    ];
+    if (catches > 0) return { check: { ...check, verdict: "holds" } };
+    // The two of a pair are written in one place.
+    const doors = writtenWith(door, onPins)
+      .filter((each) => catchesOf(each) === 0)
+      .map((each) => ({
+        name: each.motion.name,
+        part: freeBoard(each).id,
+        line: keepersOf(each, checked)?.catch ?? null,
+      }));
+    return { check: { ...check, verdict: "warns" }, finding: doorWithoutCatch(joint.at, { doors }) };
   });
+};

@@ -79,3 +79,7 @@ export const isOnPins = ({ joint: { method } }: Door): boolean =>
 /** Parts and hardware that do not move with a door. */
 export const beside = ({ motion }: Door, { design, hardware }: Checked): readonly (Part | Hardware)[] =>
   [...design.parts, ...hardware].filter(({ id, solid }) => !motion.moves.includes(id) && solid.pieces.length > 0);
+
+/** The doors of which the hinges are written in the same place, this one among them: the two of a pair. */
+export const writtenWith = ({ joint: { at } }: Door, doors: readonly Door[]): readonly Door[] =>
+  doors.filter(({ joint }) => joint.at.file === at.file && joint.at.start === at.start && joint.at.end === at.end);

@@ -7,6 +7,7 @@ import { isPanel, type Move } from "../moves.ts";
 import { counted, countText, driveTexts } from "./driving.ts";
 import { fastenedText } from "./fastened.ts";
 import { gripOf, pulledByScrew, setByShims } from "./fronts.ts";
+import { glazedText } from "./glazed.ts";
 import { lineTexts } from "./lines.ts";
 import { METHOD_WORDS } from "./methods.ts";
 import { ONE_BY_ONE, toldOnce } from "./one-by-one.ts";
@@ -184,26 +185,6 @@ function grooveText({ work, arriving, joints }: Scene, own: readonly Joint[], gl
   const as =
     closing.length > 0 ? `As ${listed(work, closing)} ${closing.length === 1 ? "comes" : "come"}` : "As it comes";
   return `${as}, let the edge of ${listed(work, panels)} go into its groove, ${how}.`;
-}
-
-/** A pane is laid in; beads come over its edges. */
-function glazedText({ work, arriving }: Scene, own: readonly Joint[]): string {
-  const held = [...new Set(own.map(({ parts: [joined] }) => joined))].filter((id) => arriving.includes(id));
-  const isPane = (id: string): boolean => work.stock(work.part(id).stock).form === "pane";
-  const [panes, beads] = [held.filter(isPane), held.filter((id) => !isPane(id))];
-  const over = [...new Set(own.flatMap(({ parts: [bead, pane] }) => (beads.includes(bead) ? [pane] : [])))];
-  return [
-    ...(panes.length === 0
-      ? []
-      : [
-          `Lay the frame on its face, wipe the rabbets clean, and lay ${listed(work, panes)} in, with the same play all round. Never press glass into its place: plane the rabbet where it is tight.`,
-        ]),
-    ...(beads.length === 0
-      ? []
-      : [
-          `Lay ${listed(work, beads)} over the edges of ${listed(work, over)}. Nothing is driven or glued into glass: hold cardboard over it, and slide the hammer along that.`,
-        ]),
-  ].join(" ");
 }
 
 /** What comes goes into the dados that are there; where the dados come, they go over what is there. */

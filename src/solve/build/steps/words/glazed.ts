@@ -1,0 +1,56 @@
+/** How a pane goes into its rabbets, and beads over it. */
+
+import { less } from "../../../../units/rational.ts";
+import { enclosing, extent, faceOf, INDICES } from "../../../design/space.ts";
+import type { Joint } from "../../../design.ts";
+import { listed, type Work } from "../draft.ts";
+import { isGlazing, type Move } from "../moves.ts";
+
+interface Scene {
+  readonly work: Work;
+  readonly arriving: readonly string[];
+  readonly moves: readonly Move[];
+}
+
+const isPane = (work: Work, id: string): boolean => work.stock(work.part(id).stock).form === "pane";
+
+/** A pane is laid in from above; beads come over its edges, and off again. */
+export function glazedText({ work, arriving, moves }: Scene, own: readonly Joint[]): string {
+  const held = [...new Set(own.map(({ parts: [joined] }) => joined))].filter((id) => arriving.includes(id));
+  const panes = held.filter((id) => isPane(work, id));
+  const beads = held.filter((id) => !isPane(work, id));
+  const over = [...new Set(own.flatMap(({ parts: [bead, pane] }) => (beads.includes(bead) ? [pane] : [])))];
+  const struck = moves.some((move) => move.work.some(({ drives }) => drives.some(({ tool }) => tool === "hammer")));
+  const shield = struck ? "hold cardboard over it, and slide the hammer along that" : "hold cardboard over it";
+  return [
+    ...(panes.length === 0
+      ? []
+      : [
+          `${rabbetsUp(work, moves)}, wipe the rabbets clean, clean the glass on both faces, and lay ${listed(work, panes)} in, with the same play all round. Never press glass into its place: plane the rabbet where it is tight.`,
+        ]),
+    ...(beads.length === 0
+      ? []
+      : [
+          `Lay ${listed(work, beads)} over the edges of ${listed(work, over)}. Nothing is driven or glued into glass: ${shield}. A broken pane comes out when its beads are off.`,
+        ]),
+  ].join(" ");
+}
+
+/** A frame lies on its face; a piece is laid down with the side up from which the glass comes. */
+function rabbetsUp(work: Work, moves: readonly Move[]): string {
+  const move = moves.find(isGlazing) ?? (moves[0] as Move);
+  const side = INDICES.find((i) => move.along[i] !== 0);
+  return laysDown(work, moves) && side !== undefined
+    ? `Lay the piece on a blanket with its ${faceOf(side, (move.along[side] as number) < 0)} side up`
+    : "Lay the frame on its face";
+}
+
+/** Whether what glass goes into is more than a frame: deeper than any of its parts is thick. */
+export function laysDown(work: Work, moves: readonly Move[]): boolean {
+  const [first] = moves as readonly [Move];
+  if (!moves.every(isGlazing)) return false;
+  const bodies = first.present.map((id) => work.part(id).body);
+  const whole = bodies.reduce(enclosing);
+  const side = INDICES.find((i) => first.along[i] !== 0);
+  return side !== undefined && bodies.every((body) => less(extent(body, side), extent(whole, side)));
+}
