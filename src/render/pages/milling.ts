@@ -26,6 +26,10 @@ export function milling({ build, frame, printer }: Plan): Section | null {
     return rows.length === 0 ? [] : [{ stock, rows }];
   });
   if (stocks.length === 0) return null;
+  const short = stocks.map(({ stock }) => unplaned(bought(stock)));
+  // Boards of one wood that are bought apart are told apart by what they are planed to.
+  const named = (stock: Stock, i: number): string =>
+    capital(short.filter((each) => each === short[i]).length > 1 ? bought(stock) : (short[i] ?? ""));
   return {
     ...{ name: "milling", title: "Milling", kind: "milling", start: "fits" },
     atoms: [
@@ -33,7 +37,7 @@ export function milling({ build, frame, printer }: Plan): Section | null {
       ...body(howTo(build), width, { keep: true }),
       ...table({
         columns: COLUMNS,
-        rows: stocks.flatMap(({ stock, rows }) => [capital(unplaned(bought(stock))), ...rows]),
+        rows: stocks.flatMap(({ stock, rows }, i) => [named(stock, i), ...rows]),
         width,
         above: 8,
       }),

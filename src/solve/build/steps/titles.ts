@@ -1,5 +1,6 @@
 /** What the steps of joining are called, and the bodies in them. */
 import type { Joint } from "../../design.ts";
+import { panesOf } from "../order/glazing.ts";
 import type { Copies } from "./copies.ts";
 import { called, listed, numberWord, pluralOf, stepToken, type Work } from "./draft.ts";
 import { hangs, isGlazing, type Move, type Unit } from "./moves.ts";
@@ -19,7 +20,14 @@ export function titleOf(work: Work, copies: Copies, moves: readonly Move[], unit
     return `${verb} ${listed(work, first.present)} and ${theBody(builtName(work, first, units))}`;
   if (first.starts) return `${verb} ${listed(work, [...first.present, ...arriving])}`;
   if (first.arrivesBuilt) return `Add ${theBody(builtNames(work, moves, units))}`;
-  if (moves.every(isGlazing)) return `Put in ${listed(work, arriving)}`;
+  // The beads come with it.
+  if (moves.every(isGlazing)) {
+    const panes = panesOf(work.design);
+    return `Put in ${listed(
+      work,
+      arriving.filter((id) => panes.has(id)),
+    )}`;
+  }
   return `${verb === "Glue up" ? "Glue in" : verb === "Join" ? "Add" : `${verb} on`} ${listed(work, arriving)}`;
 }
 

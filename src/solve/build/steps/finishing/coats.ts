@@ -8,6 +8,7 @@ import { listed, numberWord, pluralOf, type StepDraft, series, type Work } from 
 import { step } from "../making-step.ts";
 import { addedIn } from "../touched.ts";
 import { groupedBy, ownKey } from "../wishes/own-key.ts";
+import { bodyWords, theBody } from "../words/bodies.ts";
 import { FUMES, productOf, RAGS } from "./products.ts";
 
 /** Minutes (common practice, no source): to sand a part, to put a coat on a square metre. */
@@ -84,7 +85,7 @@ export function earlySteps(work: Work, use: StepDraft, done: Set<string>): reado
   if (work.finishing.length === 0) {
     const bare = around.filter((id) => !done.has(id) && !panesOf(work.design).has(id));
     for (const id of bare) done.add(id);
-    const title = `Sand ${listed(work, bare)} before the glass goes in`;
+    const title = `Sand ${roundGlass(work, bare)} before the glass goes in`;
     return bare.length > 0 ? [sandingStep(bare, title, { fresh: bare })] : [];
   }
   return work.finishing.flatMap((finish): readonly StepDraft[] => {
@@ -127,11 +128,18 @@ function aroundGlass({ design }: Work, added: readonly string[]): readonly strin
 const beforeGlass = (work: Work, finish: Finishing, parts: readonly string[]): StepDraft =>
   coatStep(finish, {
     parts,
-    title: `Finish ${listed(work, parts)} before the glass goes in`,
+    title: `Finish ${roundGlass(work, parts)} before the glass goes in`,
     unit: `finish ${parts[0]}`,
     what: listed(work, parts),
     fresh: parts,
   });
+
+/** The body that they make, where they are of more kinds than a title holds and it has a name. */
+function roundGlass(work: Work, parts: readonly string[]): string {
+  const kinds = new Set(parts.map((id) => work.line(id).mark));
+  const body = kinds.size > MOST ? bodyWords(parts) : null;
+  return body === null ? listed(work, parts) : theBody(body);
+}
 
 const apartIn = (work: Work, parts: readonly string[]): readonly (readonly string[])[] =>
   groupedBy(parts, (id) => ownKey(work, { verb: "finish" }, [id]));

@@ -1,0 +1,21 @@
+import { expect, test } from "vitest";
+import { render } from "../../../src/render/index.ts";
+import { said, solvedOnce, textOf } from "../../examples/compiled.ts";
+import { wordsOf } from "../boxes.ts";
+
+const wordsIn = (name: string): string => {
+  const { build, findings } = solvedOnce(textOf(name))();
+  if (!build) throw new Error(said(findings).join("\n"));
+  const pages = render(build, { paper: "letter", date: "2025-03-01", version: "0" }).value?.pages ?? [];
+  return pages
+    .map(wordsOf)
+    .join(" ")
+    .replaceAll(/[\s\u202f]+/gu, " ");
+};
+
+test("boards of one wood that are bought apart are milled under names of their own", () => {
+  const [, milling = ""] = /Milling For each(.*?)Holes and fasteners/u.exec(wordsIn("old-plans/wall-shelf")) ?? [];
+  const heads = [...milling.matchAll(/White oak, 4\/4 planed to \S+/gu)].map(([head]) => head);
+  expect(heads).toHaveLength(2);
+  expect(new Set(heads).size).toBe(2);
+});
