@@ -81,9 +81,16 @@ const dowelsOf = (work: Work, moves: readonly Move[]): number =>
     .flatMap((move) => move.work.filter(({ joint }) => joint.method === "dowels"))
     .reduce((so, { joint }) => so + (work.plan.chosen.get(joint.id)?.fasteners.length ?? 0), 0);
 
+/** What is not glued is not clamped: its bolts draw it. */
+const drawnBy = (moves: readonly Move[]): string => {
+  const joints = moves.flatMap((move) => move.work.map(({ joint }) => joint));
+  const bolted = joints.some(({ method }) => method === "bolts" || method === "bolts and cross dowels");
+  return bolted && joints.every(({ glue }) => !glue) ? "bolts" : "clamps";
+};
+
 export const togetherTexts = (work: Work, moves: readonly Move[]): readonly string[] =>
   manyDowels(work, moves)
     ? [
-        `Do it with a second person: ${dowelsOf(work, moves)} dowels have to find their holes at once. Lower it evenly, and draw it home with the clamps, each a little by turns.`,
+        `Do it with a second person: ${dowelsOf(work, moves)} dowels have to find their holes at once. Lower it evenly, and draw it home with the ${drawnBy(moves)}, each a little by turns.`,
       ]
     : [];

@@ -59,7 +59,10 @@ export function gluingUpSteps(work: Work): readonly StepDraft[] {
     const [first] = line.parts as [string, ...string[]];
     const { boards, layers } = makingOf(work.part(first));
     const blank = blankOf(work, first);
-    const clamps = blank.jointed ? [slabClamps(work, blank, boards)] : [];
+    const clamps = [
+      ...(blank.jointed ? [slabClamps(work, blank, boards)] : []),
+      ...(layers > 1 ? [layerClamps(work, blank, layers)] : []),
+    ];
     const lift = liftCaution(work, line.parts.slice(0, 1));
     return step(
       "glue-up",
@@ -94,6 +97,12 @@ const slabClamps = (work: Work, { length, jointed = ZERO }: Blank, boards: numbe
   opening: roundedUp(work, add(multiply(jointed, rational(boards)), inches(1))),
 });
 
+/** Round all edges, and over all layers and two cauls. */
+const layerClamps = (work: Work, { width, length, thickness }: Blank, layers: number): Clamping => ({
+  count: 2 * (clampsOver(width) + clampsOver(length)) - 4,
+  opening: roundedUp(work, add(multiply(thickness, rational(layers)), inches(4))),
+});
+
 function edgeText(work: Work, blank: Blank, boards: number): readonly string[] {
   const rough = work.stock(blank.stock).bought?.rough === true;
   return [
@@ -114,7 +123,7 @@ function closingText(count: number): readonly string[] {
 }
 
 const faceText = (layers: number): readonly string[] => [
-  `Spread glue evenly over the whole face between the ${layers} layers, lay them together, and drive two brads into the waste so that they do not slide. Clamp all round and press the middle down with cauls.`,
+  `Spread glue evenly over the whole face between the ${layers} layers, lay them together, and hold two corners that lie across with a clamp each, so that they do not slide. Press the middle first, with stiff cauls from edge to edge, above and below; then clamp all round.`,
 ];
 
 const planing = ({ width, length }: Part): number =>

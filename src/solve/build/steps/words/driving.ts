@@ -55,6 +55,7 @@ export function driveTexts(work: Work, drives: readonly Drive[], up: Direction):
       ),
       ...(tools.length > 0 ? [`There is little room behind the heads: use ${series(tools)}.`] : []),
       ...(first.with ? [withText(first, list.length)] : []),
+      ...(first.with?.some((item) => item.startsWith("cross dowel")) ? [turnedIn(list.length)] : []),
     ];
   });
 }
@@ -91,6 +92,10 @@ function withText({ with: more = [] }: Fastener, n: number): string {
   const items = [...new Set(more)].map((item) => countText(item, more.filter((other) => other === item).length));
   return `${n === 1 ? "It takes" : "Each takes"} ${series(items)}.`;
 }
+
+/** A bolt that is only pushed in holds nothing. */
+const turnedIn = (n: number): string =>
+  `Turn ${n === 1 ? "it into the cross dowel" : "each into its cross dowel"} by hand, a screwdriver in the slot, then with a wrench until the joint is closed and no further. When everything stands, look that it is square, and tighten every bolt once more.`;
 
 /** Where a head is driven from: as the work lies on the bench, else by the side of the finished piece. */
 function sideOf({ direction }: Fastener, up: Direction): string {

@@ -21,7 +21,9 @@ export function peggedTexts(work: Work, moves: readonly Move[], joints: readonly
   return [
     ...(bare.length > 0
       ? [
-          `${glued ? "Put glue into the dowel holes of" : "Take"} ${listed(work, bare)}, and tap the dowels in${later ? ", at once also those that stand free until a later step: nothing that is glued is hammered at" : ""}.`,
+          glued
+            ? `Put glue into the dowel holes of ${listed(work, bare)}, and tap the dowels in${later ? ", at once also those that stand free until a later step: nothing that is glued is hammered at" : ""}.`
+            : `Take ${listed(work, bare)}, and tap the dowels in without glue${later ? ", at once also those that stand free until a later step" : ""}.`,
           ...(glued && all.length > MANY
             ? ["There is no hurry with these: they may set in their holes before anything is put together."]
             : []),
