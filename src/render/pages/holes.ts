@@ -130,7 +130,9 @@ function whenOf({ when, steps }: DrillRow): string {
 const fastenerRow = (row: FastenerRow): Rich[] => [
   String(row.fasteners.length),
   [capital(row.item), ...row.with].join(", with "),
-  row.ways.map((way) => `${way.through.join(", ")} → ${way.into} (${way.count})`.trimStart()).join(", "),
+  row.ways
+    .map((way) => `${way.through.length > 0 ? `${way.through.join(", ")} →` : "into"} ${way.into} (${way.count})`)
+    .join(", "),
   row.steps.join(", "),
 ];
 

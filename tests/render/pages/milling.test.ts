@@ -19,3 +19,9 @@ test("boards of one wood that are bought apart are milled under names of their o
   expect(heads).toHaveLength(2);
   expect(new Set(heads).size).toBe(2);
 });
+
+test("what is fastened through nothing is told into what it goes", () => {
+  const words = wordsIn("workbench-cart");
+  expect(words).toMatch(/into [A-Z] \(\d+\)/u);
+  expect(words).not.toMatch(/[,)] → /u);
+});

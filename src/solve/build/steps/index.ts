@@ -62,7 +62,9 @@ export function stepsOf(work: Work): Steps {
   if (!ordered) throw new Error("steps wait for each other");
   const drafts = withJigs(
     work,
-    withClampsTold(likeBefore(withTurns(withoutRepeats(ordered.steps.map(({ draft }) => draft))), work.cutList)),
+    withClampsTold(
+      likeBefore(withTurns(withoutRepeats(ordered.steps.map(({ draft }) => draft)), onPins(work)), work.cutList),
+    ),
   );
   const units = drafts.flatMap(({ unit, also = [] }, i) => [unit, ...also].map((each) => [each, i + 1] as const));
   const lastOf = new Map(units.map(([unit, number]) => [stepToken(unit), `step ${number}`]));
@@ -96,6 +98,9 @@ export function stepsOf(work: Work): Steps {
     ...{ ...later, findings: [...told.findings, ...wished.findings, ...merged.findings, ...apart, ...findings] },
   };
 }
+
+const onPins = ({ design }: Work): ReadonlySet<string> =>
+  new Set(design.joints.flatMap(({ method, parts }) => (method === "shelf pins" ? parts.slice(0, 1) : [])));
 
 /** From boards and sheets to finished parts, but for those that are cut to the piece. */
 function makingSteps(work: Work): readonly StepDraft[] {

@@ -8,8 +8,11 @@ import { afterAction, type Bodies } from "./touched.ts";
 const TURNED = /^(?:Turn the (?:work|piece) |Lay )/u;
 const AGAIN = /^(?:Turn the work |Lay the work flat )/u;
 
-/** Steps in the order of work: where one finds the largest body in hand lying otherwise than it is told of, that is turned first. */
-export function withTurns(drafts: readonly StepDraft[]): readonly StepDraft[] {
+/**
+ * Steps in the order of work: where one finds the largest body in hand lying otherwise than it is told of, that is turned first.
+ * `onPins`: parts that only lie on their pins.
+ */
+export function withTurns(drafts: readonly StepDraft[], onPins: ReadonlySet<string>): readonly StepDraft[] {
   let bodies: Bodies = [];
   const lies = new Map<string, Direction>();
   return drafts.map((draft) => {
@@ -23,9 +26,15 @@ export function withTurns(drafts: readonly StepDraft[]): readonly StepDraft[] {
     if (!before) return draft;
     const { text } = draft;
     if (before.every((c, i) => c === up[i])) return { ...draft, text: text.filter((each) => !AGAIN.test(each)) };
-    return text.some((each) => TURNED.test(each)) ? draft : { ...draft, text: [turnText(before, up), ...text] };
+    const falls = up[2] !== 1 && before[2] === 1 && own.some((id) => onPins.has(id)) ? [FALLS] : [];
+    const turns = text.some((each) => TURNED.test(each)) ? [] : [turnText(before, up)];
+    return turns.length + falls.length === 0 ? draft : { ...draft, text: [...falls, ...turns, ...text] };
   });
 }
+
+/** In the words of the step before: what stands there is laid down. */
+const FALLS =
+  "What lies loose on pins falls when the work is laid down: lay it against the back first, and set it on its pins again when the work stands.";
 
 function turnText(before: Direction, up: Direction): string {
   if (up[2] === 1) return before[2] === 0 ? "Stand the work up." : "Turn the work the right way up.";

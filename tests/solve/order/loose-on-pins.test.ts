@@ -1,0 +1,11 @@
+import { expect, test } from "vitest";
+import { said, solvedOnce, textOf } from "../../examples/compiled.ts";
+
+test("what lies loose on pins is told to fall where the work that holds it is laid down, and nowhere else", () => {
+  const { build, findings } = solvedOnce(textOf("spice-cabinet"))();
+  if (!build) throw new Error(said(findings).join("\n"));
+  const falls = build.steps.filter(({ text }) => text.some((each) => each.startsWith("What lies loose on pins falls")));
+  expect(falls.map(({ title }) => title)).toEqual(["Add the face frame"]);
+  const standing = build.steps.filter(({ up, number }) => up[2] === 1 && number > (falls[0]?.number ?? 0));
+  expect(standing.length).toBeGreaterThan(0);
+});
