@@ -37,11 +37,11 @@ export function table({ columns, rows, width, above = 0 }: TableOptions): Atom[]
   const body = rows.flatMap((row, i) =>
     typeof row === "string" ? [headingRow(row, set.length, right, i === 0)] : bodyRows(row, set, right),
   );
-  return [{ ...head, above }, ...body].map((atom, i, all) => ({
-    ...atom,
-    within: [wrap],
-    keep: atom.keep || (i <= 1 ? i < all.length - 1 : i === all.length - 2),
-  }));
+  const all = [{ ...head, above }, ...body];
+  // Heads and headings keep with what follows. Neither the first nor the last row below one stands alone on a page.
+  const isRow = (i: number): boolean => all[i] !== undefined && !all[i].keep;
+  const keeps = (i: number): boolean => isRow(i) && isRow(i + 1) && !(isRow(i - 1) && isRow(i + 2));
+  return all.map((atom, i) => ({ ...atom, within: [wrap], keep: (atom.keep && i < all.length - 1) || keeps(i) }));
 }
 
 function setColumns(columns: readonly Column[], rows: readonly (readonly Rich[])[], width: number): SetColumn[] {

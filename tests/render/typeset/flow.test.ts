@@ -93,6 +93,21 @@ describe("a table over several pages", () => {
       }
     });
 
+  test("under its headings too no row stands alone, unless the heading has but one", () => {
+    const groups = [5, 1, 4, 3, 7, 2, 6].map((count, g) => [
+      `group ${g}`,
+      ...rows(count).map(([m = "", ...more]) => [`${m}.${g}`, ...more]),
+    ]);
+    for (let filled = 0; filled <= 400; filled += 4) {
+      const pages = flow([section("a", [box(filled), ...table({ columns, rows: groups.flat(), width: 300 })])], frame);
+      for (const { items } of pages)
+        for (const [g, group] of groups.entries()) {
+          const own = marks(items).filter((mark) => mark.endsWith(`.${g}`)).length;
+          if (own > 0) expect(own, `${filled}, group ${g}`).toBeGreaterThanOrEqual(Math.min(2, group.length - 1));
+        }
+    }
+  });
+
   test("draws in two rows that would go over, whatever stands below it", () => {
     const over = Array.from({ length: 20 }, (_, i) => {
       const atoms = table({ columns, rows: rows(i + 10), width: 300 });
