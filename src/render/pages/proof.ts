@@ -7,7 +7,8 @@ export function proofText({ optimal, count, countBound, cost, costBound, assumes
   if (optimal) return `${cost === undefined ? "Fewer will not do." : "Nothing cheaper will do."}${given}`;
   if (cost !== undefined && costBound !== undefined && cost > costBound)
     return `No way of cutting costs less than ${money(costBound)}; this one costs ${money(cost)}.${given}`;
-  if (count > countBound) return `No layout does with fewer than ${countBound}; this one takes ${count}.${given}`;
+  if (count > countBound)
+    return `Fewer than ${countBound} cannot do; this layout takes ${count}, and none with fewer was found.${given}`;
   return `Choose the boards with this layout in hand.${given}`;
 }
 

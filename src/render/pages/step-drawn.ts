@@ -104,12 +104,13 @@ export function shownInSteps(plan: Plan, width: number): readonly Shown[] {
     const told = whole && line ? drawnPart(plan, line, whole, { width: frame.width, noted: false }) !== null : false;
     const shown = (picture: Picture): Drawn =>
       told && line ? elsewhere(plainly(picture), line.mark, width) : plainly(picture);
+    const few = step.shows.fresh.length + step.shows.present.length < SOME;
     const higher = new Map<number, Drawn | null>();
     return {
       ...ONLY,
       picture: shown(full),
       wide: () => {
-        if (step.shows.fresh.length + step.shows.present.length < SOME) return [];
+        if (few) return [];
         return WIDE.flatMap((height) => {
           const found = full.wide({ width: frame.width, height });
           // A high picture gets as large in its column.
@@ -117,7 +118,8 @@ export function shownInSteps(plan: Plan, width: number): readonly Shown[] {
           return found && larger > WORTH ? { drawn: shown(found), larger } : [];
         });
       },
-      most: Math.min(TALL, full.highest) - heightOf(step),
+      // One part alone shows no more by being larger.
+      most: few ? 0 : Math.min(TALL, full.highest) - heightOf(step),
       taller: (more) => {
         if (!higher.has(more)) {
           const found = full.higher(heightOf(step) + more);

@@ -9,3 +9,16 @@ test("what lies loose on pins is told to fall where the work that holds it is la
   const standing = build.steps.filter(({ up, number }) => up[2] === 1 && number > (falls[0]?.number ?? 0));
   expect(standing.length).toBeGreaterThan(0);
 });
+
+test("another row of holes is offered only where there is one", () => {
+  const texts = (name: string): string => {
+    const { build, findings } = solvedOnce(textOf(name))();
+    if (!build) throw new Error(said(findings).join("\n"));
+    return build.steps.flatMap(({ text }) => text).join(" ");
+  };
+  const offered = (name: string): boolean => texts(name).includes("Any other row does as well.");
+  // Ten holes in each row of four; three holes for three shelves.
+  expect(offered("index-cabinet")).toBe(true);
+  expect(texts("old-plans/bookcase").includes("heights, measured from the bottom end")).toBe(true);
+  expect(offered("old-plans/bookcase")).toBe(false);
+});

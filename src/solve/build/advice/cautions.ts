@@ -34,7 +34,7 @@ const CAUTIONS: readonly Caution[] = [
     "Wide bits.",
     when(
       ({ build }) => build.holes.some(({ stages }) => stages.some(({ diameter }) => toMillimetres(diameter) >= 25)),
-      "A bit of an inch and more can catch and turn the work out of your hand: clamp it down, bore slowly, at best under a drill press.",
+      "A bit of 1 in (25 mm) and more can catch and turn the work out of your hand: clamp it down, bore slowly, at best under a drill press.",
     ),
   ],
   [

@@ -119,9 +119,12 @@ function pinTexts(work: Work, joints: readonly Joint[]): readonly string[] {
   }
   const told = [...rows].map(([heights, ids]) => `in ${listed(work, ids)} ${heights}`);
   if (told.length === 0) return [];
+  // Rows of holes besides those that the pins are drawn in.
+  const holes = work.plan.holes.filter(({ part, kind }) => sides.includes(part) && kind === "pin");
+  const free = holes.length > pins.length;
   const end = sides.every((id) => indexOf(work.part(id).axes.length) === 2) ? "end" : "edge";
   return [
-    `As drawn the holes of the pins are at these heights, measured from the bottom ${end}: ${told.join("; ")}. Any other row does as well.`,
+    `As drawn the holes of the pins are at these heights, measured from the bottom ${end}: ${told.join("; ")}.${free ? " Any other row does as well." : ""}`,
   ];
 }
 
@@ -154,5 +157,7 @@ function spacing(work: Work, rail: string, fasteners: readonly Fastener[]): stri
   const ends = equal(low, high) ? `${work.print(low)}` : `${work.print(low)} and ${work.print(high)}`;
   return fasteners.length === 1
     ? `1, ${work.print(low)} from its ${faceOf(run, false)} shoulder, `
-    : `${fasteners.length} at even distances, the outer ones ${ends} from its shoulders, `;
+    : fasteners.length === 2
+      ? `2, ${ends} from its shoulders, `
+      : `${fasteners.length} at even distances, the outer ones ${ends} from its shoulders, `;
 }

@@ -4,7 +4,7 @@ import { toNumber } from "../../../../units/rational.ts";
 import type { Leg } from "../../../build.ts";
 import { faceOf, INDICES } from "../../../design/space.ts";
 import { tiltOf } from "../../order/tilt.ts";
-import { called, listed, numberWord, plural, series, type Work } from "../draft.ts";
+import { called, capital, listed, numberWord, plural, series, type Work } from "../draft.ts";
 import type { Move } from "../moves.ts";
 
 /** Those that go in alike together; of several of one mark that do not, which. */
@@ -17,7 +17,8 @@ export function tiltTexts(work: Work, moves: readonly Move[], built: string | nu
   const all = moves.flatMap(({ arriving }) => arriving);
   return [...ways].map(([way, ids]) => {
     const what = built ?? (ways.size === 1 && ids.length === all.length ? listed(work, ids) : whichOf(work, all, ids));
-    return `No straight way lets ${what} in. ${way}`;
+    const one = ids.length === 1 || built !== null;
+    return `${capital(what)} ${one ? "does" : "do"} not go in straight: ${way}`;
   });
 }
 
@@ -55,5 +56,5 @@ function tiltText(legs: readonly Leg[]): string | null {
   const side = faceOf(axis, first.along[axis] < 0);
   const lower = tilt.lift > 0 ? ", and lower it into its place" : "";
   const aside = tilt.aside ? " beside what stands in its way, move it behind that" : "";
-  return `Raise one end until it slopes about ${Math.round(tilt.degrees)}°, pass it in from the ${side}${aside}, level it${lower}. It comes out the same way.`;
+  return `raise one end until it slopes about ${Math.round(tilt.degrees)}°, pass it in from the ${side}${aside}, level it${lower}.${side === "front" ? " It comes out the same way." : ""}`;
 }
