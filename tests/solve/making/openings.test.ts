@@ -1,7 +1,7 @@
 /** Doors, drawers and loose shelves wait until their openings can be measured. */
 import { describe, expect, test } from "vitest";
 import { audit } from "../../audit/index.ts";
-import { recordOf } from "../../examples/compiled.ts";
+import { recordOf, solveText, textOf } from "../../examples/compiled.ts";
 import { built, plain, stepWith } from "./plans.ts";
 
 /** A case 30 × 14 × 36 of 3/4 in wood: openings of 28 1/2 across, a drawer over a shelf behind a pair of doors. */
@@ -95,4 +95,14 @@ test("doors that lie over their opening are cut from the list", () => {
     .map(({ id }) => id);
   expect(waiting.filter((id) => id.includes("door"))).toEqual([]);
   expect(waiting.some((id) => id.includes("drawer"))).toBe(true);
+});
+
+/** The china closet: 38 in between its posts; the gap round and between its doors is 3/32, 1/16 and 3/32 of an inch, 1/4 in all. Its shelf blocks are 1 1/2 in high and stand behind the doors. */
+test("an opening is measured to what bounds nearly all of it: posts, and never a small block", () => {
+  const { build } = solveText(textOf("old-plans/china-closet"));
+  const told = build ? plain(stepWith(build, "Cut the parts of two doors").text.join(" ")) : "";
+  expect(told).toContain(
+    "Measure from the left end front post (A) to the right end front post (C), below, in the middle and above: 38 in is expected. Both together are 1/4 in less than the smallest of these, 37 3/4 in wide.",
+  );
+  expect(told).not.toContain("block");
 });

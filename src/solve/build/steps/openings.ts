@@ -1,10 +1,10 @@
 /** Doors, drawers and loose shelves are made to the openings that they go into: what bounds those, and how much of them is filled. */
-import type { Piece } from "../../../geometry/types.ts";
-import { type Length, TOLERANCE } from "../../../units/length.ts";
-import { add, equal, less, max, min, negate, rational, subtract, sum, toNumber } from "../../../units/rational.ts";
+import type { Length } from "../../../units/length.ts";
+import { add, less, subtract, sum } from "../../../units/rational.ts";
 import { isCutLater, makingOf } from "../../design/making/plain.ts";
-import { type AxisIndex, enclosing, extent, INDICES, indexOf, triple } from "../../design/space.ts";
+import { type AxisIndex, enclosing, extent, INDICES, indexOf } from "../../design/space.ts";
 import type { Box, Part } from "../../design.ts";
+import { bounding, boxOfPiece, broadest, type Going, lieBeside, NEAR } from "./bounding.ts";
 import type { Work } from "./draft.ts";
 
 /** What goes into an opening as a whole. */
@@ -63,29 +63,24 @@ export function openingsOf(
   const axes = entering.axes;
   // The front of a drawer is fitted in its height too.
   const both: readonly AxisIndex[] = onIt && entering.kind === "slide" ? [...axes, 2] : axes;
-  return box ? both.flatMap((axis) => openingAlong(known, all, entering, box, axis) ?? []) : [];
+  const flat = entering.kind !== "rests" && (entering.kind !== "slide" || onIt);
+  return box ? both.flatMap((axis) => openingAlong(known, all, entering, { box, parts, flat }, axis) ?? []) : [];
 }
 
 function openingAlong(
   known: Known,
   all: readonly Entering[],
   entering: Entering,
-  box: Box,
+  going: Going,
   axis: AxisIndex,
 ): Opening | null {
+  const { box } = going;
   const loose = new Set([...all, ...known.motions].flatMap(({ moves }) => moves));
   const around = known.design.parts
     .filter(({ id, turned }) => !loose.has(id) && !turned)
-    .flatMap((part) => part.solid.pieces.map((piece) => ({ part, piece: boxOfPiece(piece) })))
-    .filter(({ piece }) => lieBeside(box, piece, axis));
-  const lows = nearest(
-    around.filter(({ piece }) => !less(add(box.low[axis], NEAR), piece.high[axis])),
-    ({ piece }) => negate(piece.high[axis]),
-  );
-  const highs = nearest(
-    around.filter(({ piece }) => !less(add(piece.low[axis], NEAR), box.high[axis])),
-    ({ piece }) => piece.low[axis],
-  );
+    .flatMap((part) => part.solid.pieces.map((piece) => ({ part, piece: boxOfPiece(piece) })));
+  const lows = bounding(around, going, axis, false);
+  const highs = bounding(around, going, axis, true);
   const [low, high] = [broadest(lows, box, axis), broadest(highs, box, axis)];
   if (!low || !high) return null;
   const [from, to] = [low.piece.high[axis], high.piece.low[axis]];
@@ -108,36 +103,3 @@ const partsOf = ({ design }: Known, moves: readonly string[]): readonly Part[] =
 
 const boxOf = (parts: readonly Part[]): Box | null =>
   parts.length === 0 ? null : parts.map(({ blank }) => blank).reduce(enclosing);
-
-const NEAR = rational(TOLERANCE);
-
-/** Whether two boxes lie beside each other along an axis. */
-const lieBeside = (a: Box, b: Box, axis: AxisIndex): boolean =>
-  INDICES.every((i) => i === axis || (less(add(a.low[i], NEAR), b.high[i]) && less(add(b.low[i], NEAR), a.high[i])));
-
-/** The box around a piece of wood: beside a cut-out there are several. */
-const boxOfPiece = ({ low, high }: Piece): Box => ({
-  low: triple((i) => rational(Math.round(low[i]))),
-  high: triple((i) => rational(Math.round(high[i]))),
-});
-
-/** Those of which a measure is the least. */
-const nearest = <T>(all: readonly T[], measure: (one: T) => Length): readonly T[] => {
-  const least = all.map(measure).reduce<Length | null>((so, next) => (so ? min(so, next) : next), null);
-  return least ? all.filter((one) => equal(measure(one), least)) : [];
-};
-
-interface Wood {
-  readonly part: Part;
-  readonly piece: Box;
-}
-
-/** The one that most of what goes in lies beside. */
-const broadest = (all: readonly Wood[], box: Box, axis: AxisIndex): Wood | undefined => {
-  const beside = ({ piece }: Wood): number =>
-    INDICES.reduce<number>((so, i) => {
-      const common = toNumber(subtract(min(piece.high[i], box.high[i]), max(piece.low[i], box.low[i])));
-      return i === axis ? so : so * common;
-    }, 1);
-  return all.reduce<Wood | undefined>((best, one) => (!best || beside(one) > beside(best) ? one : best), undefined);
-};
