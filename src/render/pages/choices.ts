@@ -5,10 +5,10 @@ import type { Rich } from "../typeset/lines.ts";
 const named = ({ name }: Choice): string => name.replaceAll("-", " ");
 const chosen = ({ option, options }: Choice): string => options.find(({ name }) => name === option)?.words ?? option;
 
-/** "This plan is for: wood, oak; back, plywood."; the empty text where nothing can be chosen. */
+/** "Chosen for this copy: oak (wood); plywood (back)."; the empty text where nothing can be chosen. */
 export function madeFor({ choices = [] }: Design): string {
-  const all = choices.map((choice) => `${named(choice)}, ${chosen(choice)}`);
-  return all.length === 0 ? "" : `This plan is for: ${all.join("; ")}.`;
+  const all = choices.map((choice) => `${chosen(choice)} (${named(choice)})`);
+  return all.length === 0 ? "" : `Chosen for this copy: ${all.join("; ")}.`;
 }
 
 /** A line for each choice that has other options. */

@@ -19,9 +19,9 @@ export function whatDecides({ hardware }: Build, width: number): readonly Atom[]
     ],
   );
   return [
-    ...subheading("Hardware: another will do", width),
+    ...subheading("What hardware has to agree in", width),
     ...body(
-      "if it agrees in what is named here. Where one measure differs, get a new copy of this plan for it.",
+      "Hardware of any make will do if it agrees with every measure that is named here. Where one differs, get a new copy of this plan for it.",
       width,
       {
         keep: true,

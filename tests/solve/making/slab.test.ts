@@ -78,8 +78,8 @@ piece:
 joints: [{ join: tread, to: [left-leg, right-leg], with: screws }]
 `);
   expect(blanksOf(table, "tread")).toEqual(Array(2).fill("1 1/2 × 5 3/4 × 25 glue-up"));
-  // The legs use the board's full width: nothing is left over there.
-  expect(blanksOf(table, "left-leg")).toEqual(["1 1/2 × 7 1/4 × 9 rough"]);
+  // The legs are bought in their section: they are only cut to length.
+  expect(blanksOf(table, "left-leg")).toEqual(["1 1/2 × 7 1/4 × 8 as finished"]);
   expect(table.told).toEqual([]);
   expect(stepWith(table, "Glue up the tread").text.join(" ")).toContain("Plane one face of each until it lies flat");
 });

@@ -28,7 +28,11 @@ describe("what is done again", () => {
       draft("Add the shelf (D)", ["Push the pins in.", "They are 264 mm up.", "Use 4 shelf pins."]),
       draft("Add the shelf (D)", ["Push the pins in.", "They are 398 mm up.", "Use 4 shelf pins."]),
     ]);
-    expect(again?.text).toEqual(["Do as in step 1. For these parts:", "They are 398 mm up.", "Use 4 shelf pins."]);
+    expect(again?.text).toEqual([
+      "Do as in step 1. The rest of this step tells what is not the same here.",
+      "They are 398 mm up.",
+      "Use 4 shelf pins.",
+    ]);
   });
   it("stands in full where the title, or most of it, is another", () => {
     const other = draft("Add the rail (E)", ["Push the pins in.", "Use 4 shelf pins."]);
@@ -56,7 +60,7 @@ describe("what is done again", () => {
       const [first, again] = likeBefore([left, right], lines);
       expect(first).toEqual(left);
       expect(again?.text).toEqual([
-        "As step 1, mirrored (left and right change places), with the right side (B) in place of the left side (A); the rail (C) as there. For these parts:",
+        "As step 1, mirrored (left and right change places), with the right side (B) in place of the left side (A); the rail (C) as there. The rest of this step tells what is not the same here.",
         right.text[2],
       ]);
     });

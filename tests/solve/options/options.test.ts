@@ -108,7 +108,7 @@ test("what was chosen is in the record and on the pages", async () => {
   expect(record.source.sizes.height).toBeCloseTo(14 * 25.4, 6);
   const { value } = await compile(one, { date: "1970-01-01", version: "0" });
   const text = JSON.stringify(value?.pages).replaceAll(/[“”]/g, "");
-  expect(text).toContain("This plan is for: size, short; top, For grown-ups.");
+  expect(text).toContain("Chosen for this copy: short (size); For grown-ups (top).");
   expect(text).toContain("If you had chosen otherwise");
 });
 

@@ -86,10 +86,17 @@ const CAUTIONS: readonly Caution[] = [
   // CPSC, news release of April 1, 1982, on the lids of toy chests; ASTM F834.
   [
     "Lids.",
-    when(
-      ({ lids }) => lids,
-      "A lid that falls hurts fingers and heads, and a child can climb into a chest. Keep the lid support working, put no latch on that locks by itself, and never close what lets air in.",
-    ),
+    ({ lids, build }) => {
+      if (!lids) return null;
+      const airy = build.checks.filter(({ rule }) => rule === "chest-without-air");
+      const air =
+        airy.length === 0
+          ? ""
+          : airy.every(({ verdict }) => verdict === "holds")
+            ? ", and never close what lets air in"
+            : ". It shuts tight, and nobody can breathe in it: keep it where no child plays";
+      return `A lid that falls hurts fingers and heads, and a child can climb into a chest. Keep the lid support working${air.startsWith(",") ? "," : " and"} put no latch on that locks by itself${air}.`;
+    },
   ],
   [
     "Tools, hardware, glues and finishes.",
@@ -147,12 +154,11 @@ function lifting({ build, mass }: Traits): string | null {
   return told.length === 0 ? null : `${told.join(" ")} Carry and turn that with a second person.`;
 }
 
-/** Storage as high as the scope of ASTM F2057-23, 27 in, or with drawers, which are climbed. */
-function tipping({ build, drawers, stores, onWall, has, high }: Traits): string | null {
-  if (onWall || !stores || (high < 27 * 25.4 && !drawers)) return null;
+function tipping({ build, drawers, canTip, has }: Traits): string | null {
+  if (!canTip) return null;
   const tied = has("wall strap")
     ? "Fix the wall strap before anything is put in, and look after it whenever the piece is moved."
-    : "Tie it to the wall where children or animals could pull or climb.";
+    : "Tie it to the wall where children or animals could pull or climb, with a strap for your wall: see “In the room”.";
   const open = drawers ? " Open one drawer at a time." : "";
   return build.parts.length === 0 ? null : `${tied} Keep heavy things low, and nothing tempting on top.${open}`;
 }

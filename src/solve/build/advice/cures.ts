@@ -90,7 +90,15 @@ const CURES: readonly Cure[] = [
   },
   {
     head: "It rocks.",
-    text: "Turn it by half a turn on the same spot. If other feet hang now, the floor is uneven: put thin pieces of wood under them. If the same feet hang, it is the piece: set it on a flat sheet, shim it until it stands plumb, draw round every foot with a pencil on a block, and saw all of them to that line.",
+    text: ({ onFeet }) => {
+      const [feet, draw] = onFeet
+        ? ["feet hang", "draw round every foot with a pencil on a block, and saw all of them to that line"]
+        : [
+            "corners stand off it",
+            "draw a line all along the bottom with a pencil on a block, and plane down to it what stands out",
+          ];
+      return `Turn it by half a turn on the same spot. If other ${feet} now, the floor is uneven: put thin pieces of wood under them. If the same ${feet}, it is the piece: set it on a flat sheet, shim it until it stands plumb, ${draw}.`;
+    },
     when: ({ onWall, has }) => !onWall && !has("leveller", "caster"),
   },
 ];

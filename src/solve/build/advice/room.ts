@@ -51,23 +51,26 @@ const bySize = (moved: readonly Moved[]): readonly Moved[] =>
 const volume = (sizes: readonly number[]): number => sizes.reduce((so, each) => so * each, 1);
 
 /** Of what has doors or drawers, or levellers, a step tells it. */
-function level({ has, onWall, doors, drawers }: Traits): string | null {
+function level({ has, onWall, onFeet, doors, drawers }: Traits): string | null {
   if (onWall || has("leveller")) return null;
   if (has("caster")) return "Lock the casters before anybody leans on it.";
   if (doors || drawers) return null;
-  return "Lay a level along it and across it, and put thin packing under the feet that hang until it stands plumb and does not rock.";
+  return `Lay a level along it and across it, and put thin packing under ${onFeet ? "the feet that hang" : "what does not touch the floor"} until it stands plumb and does not rock.`;
 }
 
-function atTheWall({ has, stores, onWall, build }: Traits): string | null {
+function atTheWall({ has, stores, onWall, canTip, build }: Traits): string | null {
   if (onWall) {
     const count = build.hardware.filter(({ item, halfOf }) => item.kind === "wall screw" && !halfOf).length;
     const screws = count === 1 ? "The screw goes" : count === 2 ? "Both screws go" : `All ${count} screws go`;
+    if (build.design.wall?.studs === null)
+      return `${screws} into plugs in solid masonry: for such a wall their places are drawn. Before a wall on studs each has to go into one, wherever that is, and two studs are needed. Where the wall is not plumb, put packing behind, so that the screws do not twist the piece.`;
     return `${screws} into studs or solid masonry; where no stud is, use an anchor that its maker sells for such a wall and such a weight. Where the wall is not plumb, put packing behind, so that the screws do not twist the piece.`;
   }
   // Straps are told of in the step that fixes them.
-  return stores && !has("wall strap")
-    ? "This plan has no fixing to a wall. Whoever hangs it up, or ties it so that it cannot tip, chooses one for that wall and for the weight of the piece and all that is in it."
-    : null;
+  if (!stores || has("wall strap")) return null;
+  return canTip
+    ? "What ties it to the wall is not in this plan: buy a strap that its maker sells for your wall, and for the weight of the piece and all that is in it, and fix it as its label says."
+    : "This plan has no fixing to a wall. Whoever hangs it up chooses one for that wall, and for the weight of the piece and all that is in it.";
 }
 
 /** What the plan was worked out for: no promise of what it bears. */

@@ -16,6 +16,10 @@ export interface Traits {
   readonly stores: boolean;
   /** Screwed to a wall, and so off the floor or not. */
   readonly onWall: boolean;
+  /** Stands on feet or legs that are apart, each small where it meets the floor; not on a plinth, a frame or the edges of boards. */
+  readonly onFeet: boolean;
+  /** Storage that could tip over: as high as the scope of ASTM F2057-23, 27 in, or with drawers, which are climbed; not on a wall. */
+  readonly canTip: boolean;
   /** Of solid wood, at least in part. */
   readonly solid: boolean;
   /** A panel of solid wood that is free in its frame. */
@@ -23,6 +27,9 @@ export interface Traits {
   readonly high: number;
   readonly mass: number;
 }
+
+/** mm */
+const TIPS = 27 * 25.4;
 
 export function traitsOf(build: Build): Traits {
   const { design, hardware, motions, joints, parts } = build;
@@ -36,18 +43,30 @@ export function traitsOf(build: Build): Traits {
   const lids = swings.some((each) => !upright(each)) || has("lid support");
   const solidStock = new Set(design.stock.filter(({ movement }) => movement).map(({ name }) => name));
   const bounds = parts.length === 0 ? null : around(parts.map(({ solid }) => solid));
+  const stores = doors || drawers || lids || joined("shelf pins");
+  const onWall = has("wall screw");
+  const high = bounds === null ? 0 : bounds.high[2] - bounds.low[2];
   return {
-    ...{ build, has, joined, doors, drawers, lids },
-    stores: doors || drawers || lids || joined("shelf pins"),
-    onWall: has("wall screw"),
+    ...{ build, has, joined, doors, drawers, lids, stores, onWall, high },
+    canTip: stores && !onWall && (high >= TIPS || drawers),
+    onFeet: bounds !== null && standsOnFeet(parts, bounds.low[2]),
     solid: parts.some(({ stock }) => solidStock.has(stock)),
     floats: joints.some(
-      ({ kind, parts: [panel] }) =>
-        kind === "floating" && parts.some(({ id, stock }) => id === panel && solidStock.has(stock)),
+      ({ kind, method, parts: [panel] }) =>
+        kind === "floating" &&
+        method === "groove" &&
+        parts.some(({ id, stock }) => id === panel && solidStock.has(stock)),
     ),
-    high: bounds === null ? 0 : bounds.high[2] - bounds.low[2],
     mass: parts.reduce((so, { mass }) => so + mass, 0),
   };
+}
+
+/** As wide as a foot is at most, and as far from the floor as still stands on it; mm. */
+const [FOOT, ON_FLOOR] = [150, 1];
+
+function standsOnFeet(parts: Build["parts"], floor: number): boolean {
+  const standing = parts.map(({ solid }) => around([solid])).filter(({ low }) => low[2] <= floor + ON_FLOOR);
+  return standing.every(({ low, high }) => high[0] - low[0] <= FOOT && high[1] - low[1] <= FOOT);
 }
 
 /** A door turns about an upright line. */

@@ -13,6 +13,7 @@ const [SLENDER, HIGH] = [4, 250];
 
 /** A leg that stands free has more than a butted end to hold it. */
 export const legNotBracedRule: Rule = ({ design }) => {
+  const hangs = design.fittings.some(({ hardware }) => hardware[0]?.item.kind === "wall screw");
   const floor = Math.min(...design.parts.map(({ solid }) => solid.low[2]));
   return design.parts.flatMap((part): readonly Verdict[] => {
     if (!isLeg(part, floor)) return [];
@@ -25,7 +26,7 @@ export const legNotBracedRule: Rule = ({ design }) => {
       ...{ rule: "leg-not-braced", subject: part.id, value: free ? 0 : 1, limit: 1, unit: "braces" },
       basis: "common practice, no source",
     };
-    if (!free) return [{ check: { ...check, verdict: "holds" } }];
+    if (!free) return hangs || isOfACase(part, joints, design) ? [] : [{ check: { ...check, verdict: "holds" } }];
     const [mate = ""] = mates;
     const told = { leg: part.id, mate, method: joint.method, seat: design.seats !== undefined };
     return [{ check: { ...check, verdict: "warns" }, finding: legNotBraced(part.at, told) }];
@@ -38,6 +39,18 @@ function isLeg({ body, solid }: Part, floor: number): boolean {
   );
   const high = solid.high[2] - solid.low[2];
   return solid.low[2] < floor + TOLERANCE && high >= HIGH * UNITS_PER_MM && long >= SLENDER * wide;
+}
+
+/** The stile of a frame before a case, or the wall of a case: fast along something that is nearly as high. Such a thing is no leg. */
+function isOfACase(part: Part, joints: readonly Joint[], { parts }: Design): boolean {
+  const half = (part.solid.high[2] - part.solid.low[2]) / 2;
+  const fast = joints.filter(({ kind }) => kind !== "floating").flatMap((joint) => joint.parts);
+  return parts.some(
+    ({ id, solid }) =>
+      id !== part.id &&
+      fast.includes(id) &&
+      Math.min(solid.high[2], part.solid.high[2]) - Math.max(solid.low[2], part.solid.low[2]) > half,
+  );
 }
 
 /** What it is joined to lies over its head, and does not reach down beside it. */

@@ -94,6 +94,15 @@ export const isMilled = (design: Design, stock: Stock): boolean =>
 
 const isPlanedHere = ({ bought }: Stock): boolean => bought?.rough === true && bought.planed;
 
+/** Bought as thick and as wide as it ends: all that is left to do is to cut it to length, whatever is left over the others. */
+const isBoughtInSection = (stock: Stock, width: Length, { thickness }: CutLine): boolean =>
+  stock.form === "board" &&
+  stock.roughThickness === null &&
+  stock.bought?.planed !== true &&
+  equal(stock.thickness, thickness) &&
+  stock.width !== null &&
+  equal(stock.width, width);
+
 /** What a board of a stock measures when it is sawn: as sold where it is planed afterwards. */
 export const sawnThickness = (design: Design, stock: Stock): Length =>
   isMilled(design, stock) && stock.roughThickness ? stock.roughThickness : stock.thickness;
@@ -130,7 +139,7 @@ function sawnTo(design: Design, part: Part, line: Wanted, stock: Stock): readonl
   // What is thicker than its stock stays so, and is told with the layout.
   const thickness = less(stock.thickness, each) ? each : board;
   if (isGluedUp(part)) return gluedUp(design, part, bare, stock, thickness);
-  const milled = isMilled(design, stock);
+  const milled = isMilled(design, stock) && !isBoughtInSection(stock, bare.width, line);
   const rough = allowances(design)[equal(part.thickness, line.width) ? "legs" : "parts"];
   const more = (by: Length): Length => max(milled ? by : ZERO, over);
   // A board that is used in its full width cannot be sawn wider.

@@ -70,11 +70,13 @@ export const SLIDE_SEATS = "where slides are screwed on";
 
 const lower = (text: string): string => `${text.charAt(0).toLowerCase()}${text.slice(1)}`;
 
-/** Panels of solid wood that are finished, and free in their frames. */
+/** Panels of solid wood that are finished, and free in the grooves of their frames; not what buttons or slots let move. */
 function floats({ stock }: Build["design"], finished: Build["parts"], joints: Build["joints"]): boolean {
   const solid = new Set(stock.flatMap(({ name, movement }) => (movement ? [name] : [])));
   const moving = new Set(finished.filter((part) => solid.has(part.stock)).map(({ id }) => id));
-  return joints.some(({ kind, parts: [panel] }) => kind === "floating" && moving.has(panel));
+  return joints.some(
+    ({ kind, method, parts: [panel] }) => kind === "floating" && method === "groove" && moving.has(panel),
+  );
 }
 
 function keptFree(
@@ -84,7 +86,8 @@ function keptFree(
   const finished = parts.filter(({ id }) => finishing.some((each) => each.parts.includes(id)));
   const kinds = new Set(hardware.map(({ item }) => item.kind));
   const has = (...some: readonly string[]): boolean => some.some((kind) => kinds.has(kind));
-  const hinged = [...kinds].some((kind) => kind.includes("hinge"));
+  const cups = [...kinds].some((kind) => kind.startsWith("cup hinge"));
+  const leaves = [...kinds].some((kind) => kind.includes("hinge") && !kind.startsWith("cup hinge"));
   const slides = has("side slide", "undermount slide");
   return [
     ...new Set(finishing.flatMap(({ keepOff }) => keepOff ?? [])),
@@ -93,7 +96,8 @@ function keptFree(
     ...(fasteners.some(({ kind }) => kind === "shelf pin")
       ? ["the holes of shelf pins: stop them with bits of dowel or tape"]
       : []),
-    ...(hinged ? ["the seats and cups of hinges"] : []),
+    ...(cups ? ["the holes for the cups of hinges, and the seats of their plates"] : []),
+    ...(leaves ? ["the seats of hinges"] : []),
     // Under a finish that smells those faces are bare as it is.
     ...(slides && !finishing.some(({ bareWhat }) => bareWhat) ? [SLIDE_SEATS] : []),
     ...(!slides && motions.some(({ kind }) => kind === "slide")

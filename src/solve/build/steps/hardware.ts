@@ -67,7 +67,7 @@ function kindStep(kind: string, own: readonly Fitting[], work: Work): StepDraft 
       ),
       ...(words.under ? ["Turn the piece over on a blanket."] : []),
       ...places(own, work),
-      ...(words.after ? [typeof words.after === "string" ? words.after : words.after(work)] : []),
+      ...(typeof words.after === "string" ? [words.after] : (words.after?.(work) ?? [])),
     ],
     [...boredInPlace(hardware, work), ...fitActions(hardware)],
     {

@@ -36,7 +36,7 @@ export function likeBefore(
     return {
       ...draft,
       like: place + 1,
-      text: [`${head}.${own.length > 0 ? " For these parts:" : ""}`, ...own],
+      text: [`${head}.${own.length > 0 ? " The rest of this step tells what is not the same here." : ""}`, ...own],
       reminders: draft.reminders.filter((text) => !before.reminders.includes(text)),
     };
   });

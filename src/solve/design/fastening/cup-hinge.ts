@@ -6,7 +6,7 @@ import { measureOf, numberOf } from "../hardware/items.ts";
 import { boxSolid } from "../hardware/solids.ts";
 import { type CupPlace, cupHingeOf, cupPlace, suited } from "../hinges/cup-place.ts";
 import { boxOf, endOf, type Lie, lieOf, onward, turned } from "../hinges/lie.ts";
-import { bore, screwsOf } from "../hinges/screws.ts";
+import { bore, plateScrews, screwsOf } from "../hinges/screws.ts";
 import { spotsOf } from "../hinges/spots.ts";
 import { swing } from "../hinges/swing.ts";
 import { triple } from "../space.ts";
@@ -44,7 +44,7 @@ export const cupHinges: Maker = ({ joint, draft, head: door, hold }, shift, cont
   for (const [i, spot] of spots.entries()) {
     const id = `${joint}.h${i + 1}`;
     const cup = at(place.cup, place.back, spot);
-    const more = { with: [...screwsOf(item, 2, context), "screw for a hinge plate", "screw for a hinge plate"] };
+    const more = { with: [...screwsOf(item, 2, context), ...plateScrews(item, context)] };
     hardware.push(
       { id, item, joint, carriedBy: hold.id, at: cup, solid: armOf(item, lie, place, spot), ...more },
       { id: `${id}.cup`, item, joint, carriedBy: door.id, at: cup, solid: flange(item, lie, place, spot), halfOf: id },

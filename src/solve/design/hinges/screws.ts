@@ -42,3 +42,13 @@ export function screwsOf(
   const size = context.units === "inch" ? `#${gauge}` : String(gauge);
   return Array(count).fill(`wood screw ${size} × ${context.printItem(measureOf(item, "screw"))}, countersunk`);
 }
+
+/** The two screws of a plate, by the holes that are bored for them: makers thread them alike, and say so on the packet. */
+export function plateScrews(
+  item: Item,
+  context: { readonly printItem: (length: Length) => string },
+): readonly [string, string] {
+  const [wide, deep] = [measureOf(item, "plate hole"), measureOf(item, "plate hole deep")].map(context.printItem);
+  const one = `screw for a hinge plate, for holes ${wide} across and ${deep} deep`;
+  return [one, one];
+}

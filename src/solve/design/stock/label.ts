@@ -28,8 +28,15 @@ export function stockLabel(draft: StockDraft, wood: Wood, planed: string | null)
   const said = text !== null && wood.called !== null && plainName(text).includes(wood.called);
   const name = draft.wood === undefined || said ? null : called;
   if (text === null) return name ?? draft.name;
-  if (planed === null) return name === null ? text : `${text} ${name}`;
+  if (planed === null) return name === null ? text : woodIn(text, name);
   return name === null ? `${text}, ${planed}` : `${name}, ${text} ${planed}`;
+}
+
+/** "oak strip" of white oak is a "white oak strip"; "2×4" of spruce is a "2×4 spruce". */
+function woodIn(text: string, name: string): string {
+  const words = text.split(" ");
+  const i = words.findIndex((word) => word.toLowerCase() === name.split(" ").at(-1)?.toLowerCase());
+  return i < 0 ? `${text} ${name}` : words.with(i, name).join(" ");
 }
 
 /** Woods that are called by a country or a person have a capital there. */

@@ -36,7 +36,7 @@ function inItsRoom(work: Work): readonly string[] {
   if (work.plan.hardware.some(({ item }) => item.kind === "caster"))
     return [`${FIRST}roll the piece to where it will stand, on a floor that is level: ${why}.`];
   return [
-    `${FIRST}carry the piece to its room while it is empty, without what hangs and runs in it: so it weighs about ${sayWeight(kg, work.design.units)}${two}. Lay a level along it and across it, and put thin pieces of wood under its feet until it stands plumb and does not rock: ${why}.`,
+    `${FIRST}carry the piece to its room while it is empty, without what hangs and runs in it: so it weighs about ${sayWeight(kg, work.design.units)}${two}. Lay a level along it and across it, and put thin pieces of wood under it where it does not touch the floor until it stands plumb and does not rock: ${why}.`,
   ];
 }
 

@@ -5,7 +5,7 @@ import { faceOf, INDICES, indexOf } from "../../../design/space.ts";
 import type { Hole, Part } from "../../../design.ts";
 import { type Mating, markedFrom, matingsOf } from "../dowelled.ts";
 import { called, numberWord, series, type Work } from "../draft.ts";
-import { partWords } from "./bodies.ts";
+import { placeWords } from "./by-place.ts";
 import { boringText } from "./holes.ts";
 import { sideWord } from "./measured.ts";
 import { onMate } from "./place.ts";
@@ -100,11 +100,7 @@ export function holesOn({ plan }: Work, { joint, measured }: Mating): { readonly
 function named(work: Work, id: string): string {
   const { mark, parts } = work.line(id);
   if (parts.length === 1) return called(work, id);
-  const words = partWords(
-    id,
-    work.design.parts.map((part) => part.id),
-  );
-  return `${words} (${mark})`;
+  return `${placeWords(work, id)} (${mark})`;
 }
 
 /** "the front edge of the chest panel (A)", and how that lies on what it marks. */
@@ -152,10 +148,9 @@ function otherTexts(work: Work, part: Part, here: readonly Mating[]): readonly s
       `Others of the ${numberWord(parts.length)} are marked from ${series(from)} in the same way, each where it stands.`,
     ];
   }
-  const names = work.design.parts.map(({ id }) => id);
   const place = told.length === 0 ? [] : ["Write on each of them where it goes: from here on they are not exchanged."];
   const others = told.flatMap(({ id, from, places }) => [
-    `${parts.length === 2 ? "The other" : "Another"}, the ${partWords(id, names)}, is marked from ${series(from)} in the same way.${places.length > 0 ? " As it stands in the piece:" : ""}`,
+    `${parts.length === 2 ? "The other" : "Another"}, the ${placeWords(work, id)}, is marked from ${series(from)} in the same way.${places.length > 0 ? " As it stands in the piece:" : ""}`,
     ...places.map((place) => `– ${place}`),
   ]);
   return [...others, ...place];

@@ -1,5 +1,5 @@
 import { inches, type Length, millimetres } from "../../../../units/length.ts";
-import { absolute, divide, multiply, rational, subtract, toNumber } from "../../../../units/rational.ts";
+import { absolute, divide, less, multiply, rational, subtract, toNumber } from "../../../../units/rational.ts";
 import { roundTo } from "../../../../units/round.ts";
 import { standsOut } from "../../../design/shapes/kinds.ts";
 import { inRuns } from "../../../design/shapes/runs.ts";
@@ -122,11 +122,15 @@ function slopeTexts(work: Work, part: Part, planes: readonly PlaneFeature[]): re
     groups.set(key, [...(groups.get(key) ?? []), slope]);
   }
   return [...groups.values()].map((list) => {
-    const { kind, end, over, inset } = list[0] as (typeof slopes)[number];
+    const { kind, end, over, inset, far } = list[0] as (typeof slopes)[number];
     const faces = series(list.map(({ face }) => face));
     const name = work.line(part.id).name.toLowerCase();
+    const verb = kind === "chamfer" ? "Chamfer" : "Bevel";
+    // Nothing of the edge is left to mark a line on: the slope ends at its other arris.
+    if (kind !== "taper" && far !== null)
+      return `${verb} the ${name} along its whole ${end}: mark a line on the ${faces}, ${work.print(over)} from the ${end}, and saw or plane from this line to the edge where the ${far} meets the ${end}.`;
     if (kind !== "taper")
-      return `${kind === "chamfer" ? "Chamfer" : "Bevel"} the ${name} where its ${faces} meets its ${end}: mark ${work.print(over)} in on the ${faces} and ${work.print(inset)} down on the ${end}, and plane to the lines.`;
+      return `${verb} the ${name} where its ${faces} meets its ${end}: mark ${work.print(over)} in on the ${faces} and ${work.print(inset)} down on the ${end}, and plane to the lines.`;
     const axis = list[0]?.axis as AxisIndex;
     const left = subtract(
       extent(part.body, axis),
@@ -170,5 +174,7 @@ export function slopeOf(part: Part, { kind, origin, normal }: PlaneFeature) {
   const rise = divide(multiply(subtract(face, origin[axis]), rational(normal[axis])), rational(normal[end]));
   const over = absolute(subtract(edge, subtract(origin[end], rise)));
   const inset = absolute(multiply(over, divide(rational(normal[end]), rational(normal[axis]))));
-  return { kind, axis, face: faceOf(axis, high(axis)), end: faceOf(end, high(end)), over, inset };
+  // The other face, where the slope goes on to it.
+  const far = less(inset, extent(part.body, axis)) ? null : faceOf(axis, !high(axis));
+  return { kind, axis, face: faceOf(axis, high(axis)), end: faceOf(end, high(end)), over, inset, far };
 }

@@ -15,7 +15,7 @@ interface Words {
   /** Before it is fixed to anything: told first. */
   readonly before?: (work: Work) => readonly string[];
   /** After the sentences that say where each goes. */
-  readonly after?: string | ((work: Work) => string);
+  readonly after?: string | ((work: Work) => readonly string[]);
   /** Of the step, from what it is put on. */
   readonly title?: (on: string) => string;
   readonly cautions?: readonly string[] | ((work: Work) => readonly string[]);
@@ -29,7 +29,7 @@ const TIPS = "Furniture that tips over kills. Do not use it before it is tied to
 
 /** What holds a piece on a wall is more than the piece. */
 export const WALL_CAUTION =
-  "Whether this wall holds it is yours to judge: what it is made of, where its studs are, what runs inside. The screws are those of common practice for a sound wall; where local practice or rules ask for more, do that. If in doubt, ask somebody who knows the house.";
+  "Whether this wall holds it is yours to judge: what it is made of, where its studs or its solid parts are, what runs inside. The screws are those of common practice for a sound wall; where local practice or rules ask for more, do that. If in doubt, ask somebody who knows the house.";
 
 const WORDS: ReadonlyMap<string, Words> = new Map<string, Words>([
   [
@@ -84,7 +84,15 @@ const WORDS: ReadonlyMap<string, Words> = new Map<string, Words>([
         const { design, drill } = work;
         const pilot = withArticle(drill(studPilot(design.units)));
         const pull = takesTwo(standingMass(work)) ? "With a second person pull" : "Pull";
-        return `A strap has two brackets: this one, and one for the wall. ${pull} the piece an arm's length from the wall, bore ${pilot} pilot hole into the middle of each stud, as deep as the wall screw is long, and screw on the bracket for the wall with the wall screw, no lower than the one on the piece; where a baseboard holds the piece off the wall, on a block as thick as that. Thread each strap loosely through both brackets while you reach them, its end led out a hand's breadth past the nearer side or over the top: behind the piece no hand goes in. Push the piece home, lay under its feet again what made it stand level, pull the straps tight by these ends, and try: the top must not come forward by more than a finger's breadth. A strap without an end to pull is closed before, as short as lets the piece come home. In masonry take the plug and screw that their maker sells for such a wall and such a pull. Plaster or board alone holds nothing.`;
+        const one = countOf(work, "wall strap") === 1;
+        const straps = one ? "the strap" : "the straps";
+        const stood = leavesFloor(work) ? "" : "lay under it again what made it stand level, ";
+        return [
+          `A strap has two brackets: this one, and one for the wall. ${pull} the piece an arm's length from the wall. Bore ${pilot} pilot hole into the middle of ${one ? "the" : "each"} stud, as deep as the wall screw is long, and screw on the bracket for the wall with the wall screw, no lower than the one on the piece; where a baseboard holds the piece off the wall, on a block as thick as that.`,
+          `Thread ${one ? "the strap" : "each strap"} loosely through both brackets while you reach them, its end led out a hand's breadth past the nearer side or over the top: behind the piece no hand goes in. ${one ? "If it has no end to pull, close it" : "A strap without an end to pull is closed"} before, as short as lets the piece come home.`,
+          `Push the piece home, ${stood}pull ${straps} tight by ${one ? "its end" : "these ends"}, and try: the top must not come forward by more than a finger's breadth.`,
+          `In masonry take the plug and screw that ${one ? "the maker of the strap sells" : "the makers of the straps sell"} for such a wall and such a pull. Plaster or board alone holds nothing.`,
+        ];
       },
       cautions: (work) => [TIPS, ...(beforeItIsTied(work).length > 0 ? liftCaution(work, carriedOf(work)) : [])],
     },
@@ -96,17 +104,22 @@ const WORDS: ReadonlyMap<string, Words> = new Map<string, Words>([
       title: (on) => `Screw ${on} to the wall`,
       after: (work) => {
         const { design, print } = work;
-        const hangs = design.joints.some(({ method }) => method === "hangs on")
-          ? ""
-          : whenItHangs(work)
-              .map((each) => ` ${each}`)
-              .join("");
+        const hangs = design.joints.some(({ method }) => method === "hangs on") ? [] : whenItHangs(work);
         const level = `${whichWayUp(design, print)}Let a helper hold it level, bore its holes through, and drive the screws.`;
         if (design.wall?.studs === null)
-          return `${level} In masonry set plugs that take the whole length of the screw behind the plaster.${hangs}`;
+          return [
+            `${level} Set plugs that take the whole length of the screw behind the plaster.`,
+            "The screws are set for a wall of solid masonry, where plugs hold anywhere. Before a wall on studs they do not stay where they are drawn: move each along to the middle of a stud.",
+            ...hangs,
+          ];
         const apart = design.wall?.studs ? `, as a rule ${print(design.wall.studs)} apart` : "";
-        const more = screwsOf(work) === 1 ? " If you find two studs behind it, drive a screw into each." : "";
-        return `Find the studs behind it${apart}. The screws go into the studs that you found, and nowhere else: where a stud lies elsewhere than drawn, move the screw along to its middle, and bore there.${more} ${level} A screw in plaster alone holds nothing.${hangs}`;
+        const more =
+          countOf(work, "wall screw") === 1 ? " If you find two studs behind it, drive a screw into each." : "";
+        return [
+          `Find the studs behind it${apart}. The screws go into the studs that you found, and nowhere else: where a stud lies elsewhere than drawn, move the screw along to its middle, and bore there.${more}`,
+          `${level} A screw in plaster alone holds nothing.`,
+          ...hangs,
+        ];
       },
       cautions: ["Look for cables and pipes in the wall before you drill.", WALL_CAUTION],
     },
@@ -119,8 +132,10 @@ function standingMass(work: Work): number {
   return work.design.parts.reduce((so, { id }) => so + (later.has(id) ? 0 : work.mass(id)), 0);
 }
 
-const screwsOf = ({ plan }: Work): number =>
-  plan.hardware.filter(({ item, halfOf }) => item.kind === "wall screw" && !halfOf).length;
+const countOf = ({ plan }: Work, kind: string): number =>
+  plan.hardware.filter(({ item, halfOf }) => item.kind === kind && !halfOf).length;
+
+const leavesFloor = ({ plan }: Work): boolean => plan.hardware.some(({ item }) => item.kind === "caster");
 
 /** Of a cleat on the wall: how it lies there, and how high the piece comes. */
 function whichWayUp({ joints, parts }: Work["design"], print: Work["print"]): string {

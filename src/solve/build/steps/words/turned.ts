@@ -3,7 +3,7 @@ import type { CutLine } from "../../../build.ts";
 import { onBench } from "../../../design/turning.ts";
 import type { Part, Point } from "../../../design.ts";
 import type { Work } from "../draft.ts";
-import { partWords } from "./bodies.ts";
+import { placeWords } from "./by-place.ts";
 
 /**
  * Left, right, front and back are told of the first of several parts. Where another of them stands turned round in the piece, its cuts lie on other
@@ -12,10 +12,7 @@ import { partWords } from "./bodies.ts";
 export function turnedNote(work: Work, line: CutLine): readonly string[] {
   const [first, ...others] = line.parts.map((id) => work.part(id));
   if (!first || others.every((part) => cutsOf(work, part) === cutsOf(work, first))) return [];
-  const name = partWords(
-    first.id,
-    work.design.parts.map(({ id }) => id),
-  );
+  const name = placeWords(work, first.id);
   return [
     `Left, right, front, back, top and bottom are those of the ${name} as it stands in the piece. ${line.parts.length === 2 ? "Both are the same part: the other is" : `All ${line.parts.length} are the same part: the others are`} turned round.`,
   ];

@@ -1,0 +1,81 @@
+/** Parts and bodies called by where they are seen: names of openings and running numbers stand on no page. */
+
+import { add } from "../../../../units/index.ts";
+import { compare } from "../../../../units/rational.ts";
+import { INDICES } from "../../../design/space.ts";
+import type { Work } from "../draft.ts";
+import { partWords, theBody } from "./bodies.ts";
+
+const WAYS = [
+  ["left", "right"],
+  ["front", "back"],
+  ["lower", "upper"],
+] as const;
+const ORDER = ["first", "second", "third", "fourth", "fifth", "sixth", "seventh", "eighth"];
+const SIDE = /^(?:left|right|front|back|upper|lower|top|bottom)(?:-|$)/u;
+
+const pathOf = (id: string): readonly string[] => id.split(".");
+const groupOf = (id: string): string => pathOf(id).slice(0, -1).join(".");
+/** "rail" of top-rail and rail-1; "shelf" of the second copy of shelf. */
+const kindOf = (id: string): string =>
+  pathOf(id)
+    .flatMap((word) => word.split("-"))
+    .findLast((word) => !/^\d+$/u.test(word)) ?? id;
+/** Called by nothing but a number. */
+const isNumbered = (name: string): boolean => /(?:^|-)\d+$/u.test(name);
+
+/**
+ * "lower rail", "left short stile", "left packing of the middle drawer": how one of several parts of a mark is found in the piece, without its mark.
+ */
+export function placeWords(work: Work, id: string): string {
+  const { name, parts } = work.line(id);
+  const last = pathOf(id).at(-1) ?? id;
+  const lowered = name.charAt(0).toLowerCase() + name.slice(1);
+  if (isNumbered(last)) {
+    const own = work.design.parts.map((part) => part.id).filter((other) => groupOf(other) === groupOf(id));
+    const kin = own.filter((other) => kindOf(other) === kindOf(id));
+    const middle = kin.length === 3 ? placeAmong(work, [id], kin.map(one)) : null;
+    if (middle === "middle") return `middle ${kindOf(id)}`;
+    const place = placeAmong(work, [id], parts.map(one));
+    if (place !== null) return placed(place, lowered);
+  }
+  const words = partWords(
+    id,
+    work.design.parts.map((part) => part.id),
+  );
+  const group = groupOf(id);
+  const [, part = "", body = ""] = /^(.+) of (?:the )?(.+)$/u.exec(words) ?? [];
+  const bodyName = pathOf(group).at(-1) ?? "";
+  if (body === "" || SIDE.test(bodyName) || isNumbered(bodyName)) return words;
+  const same = new Map<string, string[]>();
+  for (const other of work.design.parts.map((each) => each.id))
+    if (pathOf(other).at(-1) === last && kindOf(groupOf(other)) === kindOf(group))
+      same.set(groupOf(other), [...(same.get(groupOf(other)) ?? []), other]);
+  const place = same.size > 1 ? placeAmong(work, same.get(group) ?? [], [...same.values()]) : null;
+  return place === null ? words : `${part} of ${theBody(placed(place, kindOf(group)))}`;
+}
+
+const one = (id: string): readonly string[] => [id];
+
+/** "left rail", but "rail that is second from the left". */
+const placed = (place: string, name: string): string =>
+  place.includes(" ") ? `${name} that is ${place}` : `${place} ${name}`;
+
+/** Where one of several stands, along the one direction in which they all differ; null where there is none. */
+function placeAmong(work: Work, own: readonly string[], all: readonly (readonly string[])[]): string | null {
+  const middle = (ids: readonly string[], axis: 0 | 1 | 2) => {
+    const { low, high } = work.part(ids[0] as string).body;
+    return add(low[axis], high[axis]);
+  };
+  const axis = INDICES.find((i) => {
+    const at = all.map((ids) => middle(ids, i)).toSorted(compare);
+    return at.every((value, j) => j === 0 || compare(value, at[j - 1] as typeof value) !== 0);
+  });
+  if (axis === undefined || all.length < 2) return null;
+  const row = all.toSorted((a, b) => compare(middle(a, axis), middle(b, axis)));
+  const at = row.findIndex((ids) => ids[0] === own[0]);
+  const [low, high] = WAYS[axis];
+  if (row.length === 2) return at === 0 ? low : high;
+  if (row.length === 3) return [low, "middle", high][at] ?? null;
+  return axis === 2 ? `${ORDER[at] ?? at + 1} from below` : `${ORDER[at] ?? at + 1} from the ${low}`;
+}

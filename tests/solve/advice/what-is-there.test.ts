@@ -1,0 +1,56 @@
+/** Checks, cautions and cures speak of what the piece has, and with one voice. */
+import { expect, test } from "vitest";
+import type { Build } from "../../../src/solve/build.ts";
+import { said, solvedOnce, textOf } from "../../examples/compiled.ts";
+
+function built(name: string): Build {
+  const { build, findings } = solvedOnce(textOf(name))();
+  if (!build) throw new Error(said(findings).join("\n"));
+  return build;
+}
+const rules = (name: string): ReadonlySet<string> => new Set(built(name).checks.map(({ rule }) => rule));
+const plain = (text: string): string => text.replaceAll(/[\s\u202f]+/gu, " ");
+function advice(name: string, list: "cautions" | "cures" | "room", head: string): string {
+  return plain(built(name).advice?.[list].find((each) => each.head === head)?.text ?? "");
+}
+
+test("legs are looked at where there are legs: not the stiles and walls of a case", () => {
+  expect(rules("boot-bench")).toContain("leg-not-braced");
+  for (const name of ["key-cabinet", "old-plans/cedar-chest"])
+    expect(rules(name), name).not.toContain("leg-not-braced");
+});
+
+test("feet are sawn where there are feet; a base is planed", () => {
+  expect(advice("boot-bench", "cures", "It rocks.")).toContain("draw round every foot");
+  const chest = advice("old-plans/cedar-chest", "cures", "It rocks.");
+  expect(chest).toContain("all along the bottom");
+  expect(chest).not.toMatch(/\bf(?:oo|ee)t\b/u);
+});
+
+test("a chest that shuts tight is not told to keep its openings clear", () => {
+  const tight = advice("old-plans/cedar-chest", "cautions", "Lids.");
+  expect(tight).toContain("It shuts tight");
+  expect(tight).not.toContain("lets air in");
+  expect(advice("rope-chest", "cautions", "Lids.")).toContain("never close what lets air in");
+});
+
+test("what could tip over is tied to the wall in every place that speaks of it", () => {
+  expect(advice("old-plans/bookcase", "cautions", "Tipping over.")).toContain("Tie it to the wall");
+  const room = advice("old-plans/bookcase", "room", "At the wall.");
+  expect(room).toContain("strap");
+  expect(room).not.toContain("no fixing");
+});
+
+test("what is drawn for a solid wall says so, and speaks of studs only as another wall", () => {
+  expect(advice("key-cabinet", "room", "At the wall.")).toMatch(/^Both screws go into plugs in solid masonry/u);
+  const step = built("key-cabinet").steps.find(({ title }) => /to the wall$/u.test(title));
+  expect(step?.text.join(" ")).toContain("set for a wall of solid masonry");
+});
+
+test("one strap is told of as one, in paragraphs that are read one by one", () => {
+  const step = built("manuals-bookcase").steps.find(({ title }) => /wall strap/u.test(title));
+  const text = step?.text ?? [];
+  expect(text.join(" ")).toContain("into the middle of the stud");
+  expect(text.join(" ")).not.toMatch(/each stud|each strap|the straps/u);
+  expect(Math.max(...text.map((each) => each.length))).toBeLessThan(520);
+});

@@ -1,0 +1,19 @@
+import { expect, test } from "vitest";
+import { whatDecides } from "../../../src/render/pages/hardware.ts";
+import { built, plain } from "./examples.ts";
+
+test("a screw for a hinge plate is bought by the hole that is bored for it", () => {
+  const screws = built("index-cabinet")
+    .purchases.map(({ item }) => plain(item))
+    .filter((item) => item.startsWith("screw for a hinge plate"));
+  // The catalogue's holes for plates on a face frame: 3/32 in, 11 mm deep.
+  expect(screws).toEqual([expect.stringMatching(/for holes 3\/32 in across and .+ deep/u)]);
+});
+
+test("what another make has to agree in is told in a whole sentence", () => {
+  const words = JSON.stringify(whatDecides(built("key-cabinet"), 500), (_, value: unknown) =>
+    typeof value === "bigint" ? String(value) : value,
+  );
+  expect(whatDecides(built("key-cabinet"), 500).length).toBeGreaterThan(1);
+  expect(words).not.toContain("another will do");
+});
