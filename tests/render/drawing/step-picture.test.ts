@@ -1,9 +1,12 @@
 import { describe, expect, test } from "vitest";
 import { viewFrom } from "../../../src/geometry/picture/index.ts";
+import { solidBox } from "../../../src/geometry/solid.ts";
 import { stepPicture } from "../../../src/render/drawing/index.ts";
 import { sceneOf } from "../../../src/render/drawing/step/scene.ts";
 import { chooseView } from "../../../src/render/drawing/step/views.ts";
 import { ACCENT, BLACK, contrast, GREY, luminance, TINT, WHITE } from "../../../src/render/palette.ts";
+import type { Point } from "../../../src/solve/design.ts";
+import { inch } from "./fixture/making.ts";
 import { bench, bookcase, pen } from "./fixture.ts";
 import { paths, pointsOf } from "./look.ts";
 
@@ -163,6 +166,43 @@ describe("choosing a view", () => {
     // The top shows from everywhere: only the screws, in from the left, turn the view.
     expect(chooseView({ items, fresh: new Set(["top"]), mouths: screws }, [0, 0, 1], null).towards[0]).toBe(-1);
     expect(chooseView({ items, fresh: new Set(["top"]), mouths: [] }, [0, 0, 1], null).towards[0]).toBe(1);
+  });
+});
+
+describe("a view that is kept from the step before", () => {
+  const block = {
+    id: "block",
+    solid: solidBox([0, 0, 0].map(inch) as unknown as Point, [10, 10, 10].map(inch) as unknown as Point),
+  };
+  const subject = { items: [block], fresh: new Set(["block"]), mouths: [] };
+  // As the step before saw it, lying on its left side: its top points aslant up the page.
+  const lying = viewFrom("the front right and below", [1, -1, -1], [1, 0, 0]);
+
+  test("is not kept when the work is turned the right way up", () => {
+    expect(lying.up[2]).toBeGreaterThan(0);
+    const { right } = chooseView(subject, [0, 0, 1], lying);
+    expect(Math.abs(right[2])).toBe(0);
+  });
+
+  test("is kept while the work lies as it lay", () => {
+    expect(chooseView(subject, [1, 0, 0], lying)).toBe(lying);
+  });
+
+  test("what lies on its side is first seen from the front", () => {
+    expect(chooseView(subject, [1, 0, 0], null).towards[1]).toBe(-1);
+    expect(chooseView(subject, [-1, 0, 0], null).towards[1]).toBe(-1);
+  });
+
+  test("hardware turns it, of which one half is enough", () => {
+    const [hinge, leaf] = (["hinge", "leaf"] as const).map((id, i) => ({
+      id,
+      solid: solidBox([4, 10, 6 + i].map(inch) as unknown as Point, [6, 10.5, 7 + i].map(inch) as unknown as Point),
+    }));
+    const items = [block, hinge, leaf] as never;
+    const front = viewFrom("the front right and above", [1, -1, 1]);
+    const put = { ...subject, items };
+    expect(chooseView(put, [0, 0, 1], front)).toBe(front);
+    expect(chooseView({ ...put, hardware: [["hinge", "leaf"]] }, [0, 0, 1], front).towards[1]).toBe(1);
   });
 });
 

@@ -2,6 +2,7 @@ import { describe, expect, test } from "vitest";
 import { volume } from "../../../src/geometry/index.ts";
 import { ISOMETRIC, viewFrom } from "../../../src/geometry/picture/index.ts";
 import { solidBox } from "../../../src/geometry/solid.ts";
+import type { Vec } from "../../../src/geometry/types.ts";
 import type { Item } from "../../../src/render/document.ts";
 import { stepPicture } from "../../../src/render/drawing/index.ts";
 import { sceneOf } from "../../../src/render/drawing/step/scene.ts";
@@ -193,5 +194,12 @@ test("the side that faces the reader is named where it is not the front from abo
   expect(sideSeen(viewFrom(name, [1, 1, -1]), [0, 0, 1])).toBe(`Seen from ${name}`);
   // Turned over on the bench, its underside is up, and is seen from above.
   expect(sideSeen(viewFrom(name, [1, -1, -1], [0, 0, -1]), [0, 0, -1])).toBe("Upside down");
-  expect(sideSeen(viewFrom(name, [1, -1, 1], [0, -1, 0]), [0, -1, 0])).toBe("Lying on its back");
+  expect(sideSeen(viewFrom(name, [1, -1, 1], [0, -1, 0]), [0, -1, 0])).toBe("Lying on its back, top towards you");
+  // What lies is told from the side that is turned to the reader, what is turned about as it stands too.
+  const lies: Vec = [1, 0, 0];
+  expect(sideSeen(viewFrom(name, [1, -1, 1], lies), lies)).toBe("Lying on its left side, front towards you");
+  expect(sideSeen(viewFrom(name, [1, 1, 1], lies), lies)).toBe("Lying on its left side, back towards you");
+  expect(sideSeen(viewFrom("the front left and above", [-1, -1, 1]), [0, 0, 1])).toBe(
+    "Seen from the front left and above",
+  );
 });

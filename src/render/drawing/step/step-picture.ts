@@ -59,7 +59,8 @@ export function stepPicture(build: Build, step: Step, options: StepPictureOption
   const mouths = driveways.length > 0 || step.shows.as ? driveways : mouthsOf(build, step);
   // Where parts are new they are looked at; else what is put on them.
   const parts = new Set([...fresh].filter((id) => !scene.hardware.has(id)));
-  const view = chooseView({ items, fresh: parts.size > 0 ? parts : fresh, mouths }, step.up, before?.view ?? null);
+  const subject = { items, mouths, ...(parts.size > 0 ? { fresh: parts, hardware: halvesOf(scene) } : { fresh }) };
+  const view = chooseView(subject, step.up, before?.view ?? null);
   const extent = sceneExtent(scene, view);
   const scale = sizeFor(extent, frame, before?.scale ?? null);
   const clear = panesOf(build.design);
@@ -224,6 +225,10 @@ function drawn(
 }
 
 const thinnest = ({ low, high }: Solid): number => Math.min(...minus(high, low));
+
+/** The ids of what is put on, those of one piece of hardware together. */
+const halvesOf = ({ hardware }: Scene): readonly (readonly string[])[] =>
+  [...new Set(hardware.values())].map((whole) => [...hardware].flatMap(([id, of]) => (of === whole ? [id] : [])));
 
 /** Of what is bought as one, the half that is seen better. */
 function clearerHalves(hardware: ReadonlyMap<string, string>, seen: (id: string) => number): ReadonlySet<string> {

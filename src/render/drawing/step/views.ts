@@ -1,7 +1,7 @@
 /** From where a step is seen: one of the eight isometric directions, turned only when it must. */
 import { type Placed, Stage, type View, viewFrom } from "../../../geometry/picture/index.ts";
 import type { Vec } from "../../../geometry/types.ts";
-import { dot } from "../../../geometry/vec.ts";
+import { dot, norm } from "../../../geometry/vec.ts";
 import { shareSeen } from "../visibility.ts";
 import type { Mouth } from "./mouths.ts";
 
@@ -12,12 +12,20 @@ export interface Subject {
   readonly fresh: ReadonlySet<string>;
   /** Mouths of the screws' holes and of what is cut, and the ways in. */
   readonly mouths: readonly Mouth[];
+  /** Of the hardware that is put on, each with the ids of its halves, of which one is enough. */
+  readonly hardware?: readonly (readonly string[])[];
 }
 
 /** A view kept from the step before may be this much worse than the best. */
 const LOYALTY = 0.75;
-/** Good enough not to look further: more than all the new parts without a screw, or all the screws without a part. */
-const GOOD = 0.6;
+/** Good enough not to look further: of the parts alone, and more than all of them with a third of the screws. */
+const GOOD = { parts: 0.6, mouths: 0.7 } as const;
+/** A screw that goes in on the side that is seen, behind something, is worth so much of one that is seen. */
+const BEHIND = 0.25;
+/** Hardware is known again where so much of it is seen. */
+const KNOWN = 0.3;
+/** The sine of how far what points up may lean back: an isometric view leans less, one of another lie more. */
+const UPRIGHT = 0.7;
 /** What a view is worth that hides a new part. */
 const HIDDEN = 0.5;
 /** So good that no other direction is tried. */
@@ -27,8 +35,9 @@ const PLAIN = 0.8;
 export function chooseView(subject: Subject, ceiling: Vec, before: View | null): View {
   const [first, ...others] = candidates(ceiling);
   if (!first) throw new Error("no direction to look from");
-  const same = before && dot(before.up, ceiling) > 0 ? before : null;
-  if (same && score(subject, same) >= GOOD) return same;
+  const same = before && dot(before.up, ceiling) > UPRIGHT * norm(before.up) * norm(ceiling) ? before : null;
+  const good = subject.mouths.length + (subject.hardware ?? []).length > 0 ? GOOD.mouths : GOOD.parts;
+  if (same && score(subject, same) >= good) return same;
   let best = { view: first, score: score(subject, first) };
   // A part alone is turned in the hand; what stands on the bench is seldom looked at from below.
   const below = subject.items.length === 1 ? 0.9 : 0.6;
@@ -53,8 +62,9 @@ export function candidates(ceiling: Vec): readonly View[] {
     ].map(([a = 1, b = 1]): View => {
       const towards: [number, number, number] = [0, 0, 0];
       towards[up] = height * Math.sign(ceiling[up]);
-      towards[across] = a;
-      towards[deep] = b;
+      // On its side it turns its front to the reader as it does when it stands.
+      towards[across] = up === 0 ? -a : a;
+      towards[deep] = up === 0 ? -b : b;
       return viewFrom(saidFrom(towards), towards, ceiling);
     }),
   );
@@ -63,15 +73,25 @@ export function candidates(ceiling: Vec): readonly View[] {
 const saidFrom = ([x, y, z]: Vec): string =>
   `the ${y < 0 ? "front" : "back"} ${x > 0 ? "right" : "left"} and ${z > 0 ? "above" : "below"}`;
 
-/** The new parts' worst and mean share, and the share of mouths whose way in is seen: 0 to 1. */
-function score({ items, fresh, mouths }: Subject, view: View): number {
+/** The new parts' worst and mean share, and the share of mouths whose way in is seen and of hardware that is known again: 0 to 1. */
+function score({ items, fresh, mouths, hardware = [] }: Subject, view: View): number {
   const stage = new Stage(items, view);
   const shares = items.filter(({ id }) => fresh.has(id)).map((item) => shareSeen(item, stage));
-  const mean = shares.reduce((a, b) => a + b, 0) / Math.max(1, shares.length);
-  const parts = shares.length === 0 ? 1 : 0.5 * mean + 0.5 * Math.min(...shares);
-  if (mouths.length === 0) return parts;
-  const seen = mouths.filter((m) => dot(m.direction, view.towards) < 0 && !stage.hides(m.at)).length / mouths.length;
+  const parts = shares.length === 0 ? 1 : 0.5 * mean(shares) + 0.5 * Math.min(...shares);
+  const ways = mouths.map(({ at, direction }) =>
+    dot(direction, view.towards) >= 0 ? 0 : stage.hides(at) ? BEHIND : 1,
+  );
+  const put = hardware.map((halves) =>
+    Math.min(
+      1,
+      Math.max(0, ...items.flatMap((item) => (halves.includes(item.id) ? [shareSeen(item, stage)] : []))) / KNOWN,
+    ),
+  );
+  const besides = [ways, put].filter(({ length }) => length > 0).map(mean);
+  if (besides.length === 0) return parts;
   // A part that is put on must be seen, whatever holds it.
   const hidden = shares.some((share) => share <= 0) ? HIDDEN : 1;
-  return hidden * (0.5 * parts + 0.5 * seen);
+  return hidden * (0.5 * parts + 0.5 * mean(besides));
 }
+
+const mean = (all: readonly number[]): number => all.reduce((a, b) => a + b, 0) / Math.max(1, all.length);
