@@ -127,7 +127,7 @@ function joiningStep(
       ...(hung ? whenItHangs(work) : []),
       ...(square || hung || !glued ? [] : squareTexts(work, joints)),
       ...(glued ? inLineTexts(work, joints) : []),
-      ...(first.arrivesBuilt ? [] : boxTexts(work, first.present, [...last.present, ...last.arriving])),
+      ...(first.arrivesBuilt ? [] : boxTexts(work, everyCopy.map(beforeAndAfter))),
       ...roomTexts(work, first.present, [...last.present, ...last.arriving], glued),
       ...copiesText(work, copies),
       ...(n > 1 && clamps.length > 0
@@ -188,6 +188,11 @@ function copiesText(work: Work, { all, unit }: Copies): readonly string[] {
     ...all.map((each) => `– ${bodyWords(each.parts) ?? each.name}: ${marks(each)}.`),
   ];
 }
+
+const beforeAndAfter = (moves: readonly Move[]) => {
+  const [first, last] = [moves[0] as Move, moves.at(-1) as Move];
+  return { before: first.present, after: [...last.present, ...last.arriving] };
+};
 
 function measuring(work: Work, moves: readonly Move[]): readonly Action[] {
   const square = newlySquare(work, moves);
