@@ -56,6 +56,22 @@ describe("what is done again", () => {
       "Set the right side (B) against the rail (C), its right face up, what is left over to the left, and clamp it there.",
       "Drive 2 wood screws from the right, through the right side (B) into the rail (C).",
     ]);
+    // Posts 2 in square with mortises 1/2 in wide and 3/4 in from either face: the same from the left as from the right.
+    it("does not tell again what lies midway, and so stays where it is in the mirror", () => {
+      const again = stepsOf("old-plans/china-closet").find(({ title }) =>
+        title.startsWith("Cut the joints in the right end front post"),
+      );
+      const before = stepsOf("old-plans/china-closet")[(again?.like ?? 0) - 1];
+      expect(before?.text.filter((text) => text.includes("in the back face, 3/4 in from the left face"))).toHaveLength(
+        2,
+      );
+      expect(again?.text[0]).toMatch(/^As step \d+, mirrored \(left and right change places\)/u);
+      expect(again?.text.filter((text) => text.startsWith("Cut "))).toEqual([]);
+    });
+    it("leaves no sign of that in what is printed", () => {
+      const all = stepsOf("old-plans/china-closet").flatMap(({ title, text }) => [title, ...text]);
+      expect(all.filter((text) => /[\ue000-\uf8ff]/u.test(text))).toEqual([]);
+    });
     it("names the parts, what is mirrored, and counts anew", () => {
       const [first, again] = likeBefore([left, right], lines);
       expect(first).toEqual(left);

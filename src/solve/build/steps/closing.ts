@@ -1,30 +1,54 @@
 /** When a frame or a box is closed, and proved square. */
 import { FIRST, type Work } from "./draft.ts";
-import type { Move } from "./moves.ts";
-import { squareOf } from "./square.ts";
+import { grouped, hangs, type Move, type Unit } from "./moves.ts";
+import { closedAlong, isClosed, type Square, squareOf } from "./square.ts";
 
 /** The diagonals, where these moves close a flat frame. */
-export function newlySquare(work: Work, moves: readonly Move[]): ReturnType<typeof squareOf> {
+export function newlySquare(work: Work, moves: readonly Move[]): Square | null {
   const [first, last] = [moves[0] as Move, moves.at(-1) as Move];
   const [before, after] = [first.present, [...last.present, ...last.arriving]];
-  if (squareOf(work, before)) return null;
+  const thin = closedAlong(work, after);
+  // An end with rails is closed only as an end: the other end closes the frame.
+  if (isClosed(work, before, thin ?? undefined)) return null;
   const closed = squareOf(work, after);
-  if (closed || !moves.some((move) => move.work.some(({ joint }) => joint.glue))) return closed;
+  if (thin !== null || !moves.some((move) => move.work.some(({ joint }) => joint.glue))) return closed;
   // What fills a frame keeps it square when it is fast; while the glue is wet, it is as the clamps leave it.
   for (const id of after) {
     const [outer, inner] = [after, before].map((ids) => ids.filter((each) => each !== id)) as [string[], string[]];
-    const around = squareOf(work, outer);
-    if (around && !squareOf(work, inner)) return around;
+    if (isClosed(work, outer) && !isClosed(work, inner)) return squareOf(work, outer);
   }
   return null;
 }
 
-/** What closes a frame that was square keeps it as it finds it. */
-export function againText(work: Work, moves: readonly Move[]): readonly string[] {
+/** "across its front from corner to corner, outside". */
+const wayOf = ({ on, shoulders }: Square): string =>
+  `${on ? `across its ${on} ` : ""}from corner to corner${shoulders ? " of the shoulders: the tenons stand out past them" : ", outside"}`;
+
+/** Right after a frame is closed. */
+export const squareText = (work: Work, square: Square): string =>
+  `Check that it is square: measure ${wayOf(square)}. Both diagonals are ${work.print(square.value)}, equal within ${work.print(square.within)}.`;
+
+/** What closes a frame that was square keeps it as it finds it. `units`: all that is put together, in the order of work. */
+export function againText(work: Work, moves: readonly Move[], units: readonly Unit[]): readonly string[] {
   const [first, last] = [moves[0] as Move, moves.at(-1) as Move];
   const square = squareOf(work, first.present);
-  if (!square || first.arrivesBuilt || squareOf(work, [...last.present, ...last.arriving])) return [];
-  return [
-    `${FIRST}measure from corner to corner once more, ${work.print(square.value)} both ways: what goes on now keeps it as it finds it.`,
-  ];
+  if (!square || first.arrivesBuilt || isClosed(work, [...last.present, ...last.arriving])) return [];
+  const size = work.print(square.value);
+  const way = wasMeasured(work, square, first.present, units)
+    ? `from corner to corner${square.shoulders ? " of the shoulders" : ""} once more, ${size} both ways`
+    : `${wayOf(square)}: ${size} both ways, equal within ${work.print(square.within)}`;
+  return [`${FIRST}measure ${way}${way.includes(": ") ? ";" : ":"} what goes on now keeps it as it finds it.`];
+}
+
+/** Whether the same diagonals of what is in some body were measured when it was closed. */
+function wasMeasured(work: Work, square: Square, ids: readonly string[], units: readonly Unit[]): boolean {
+  const body = new Set(ids);
+  return units
+    .filter(({ parts }) => parts.some((id) => body.has(id)))
+    .flatMap((unit) => grouped(work, unit))
+    .filter((own) => own.every(({ present, arriving }) => [...present, ...arriving].every((id) => body.has(id))))
+    .some((own) => {
+      const before = own.some(hangs) ? null : newlySquare(work, own);
+      return before !== null && before.on === square.on && work.print(before.value) === work.print(square.value);
+    });
 }

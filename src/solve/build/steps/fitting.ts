@@ -1,5 +1,7 @@
 /** Parts that are cut when the piece tells their size, right before they are used; and those that are trimmed flush afterwards. */
 
+import type { Length } from "../../../units/length.ts";
+import { equal, min, subtract } from "../../../units/rational.ts";
 import type { Action, Blank, CutLine } from "../../build.ts";
 import { isCutLater, makingOf } from "../../design/making/plain.ts";
 import { boundsOf, cutWith, type Group, type Ordered } from "./after-openings.ts";
@@ -96,14 +98,34 @@ const waitingFor = (work: Work, ids: ReadonlySet<string>, made: Made): readonly 
     (blank) => !made.blanks.has(blank.id) && waits(work, blank) && partsIn(blank).some((each) => ids.has(each)),
   );
 
-/** What waits in a sheet or board is larger there. */
+/** What waits in a sheet or board is larger there, by what the layouts leave for stock of other thicknesses too. */
 function sawnOutText(work: Work, ids: ReadonlySet<string>, made: Made): readonly string[] {
-  const over = new Set(waitingFor(work, ids, made).map(({ part }) => work.print(makingOf(work.part(part)).over)));
-  return over.size === 0
-    ? []
-    : [
-        `Saw them out by the layouts first: there they are ${[...over].join(" and ")} over in length and width. Then bring them to size.`,
-      ];
+  const blanks = waitingFor(work, ids, made);
+  if (blanks.length === 0) return [];
+  const sawn = new Set(blanks.flatMap(partsIn));
+  const all = [...ids].every((id) => sawn.has(id));
+  const waiting = [...ids].filter((id) => sawn.has(id));
+  const them = ids.size === 1 ? "it" : "them";
+  const what = all ? them : listed(work, waiting);
+  return [
+    `Saw ${what} out by the layouts first: there ${waiting.length === 1 ? "it is" : "they are"} ${overText(work, blanks)}. Then bring ${all ? them : "all"} to size.`,
+  ];
+}
+
+/** "3/16 in over in length and width"; of several that are not alike, the least. Of a strip the ends of its parts are not known apart. */
+function overText(work: Work, blanks: readonly Blank[]): string {
+  const [wide, long] = (["width", "length"] as const).map((size) =>
+    blanks.map((blank) =>
+      blank.alsoParts ? makingOf(work.part(blank.part)).over : subtract(blank[size], work.line(blank.part)[size]),
+    ),
+  ) as [Length[], Length[]];
+  const every = [...wide, ...long];
+  const [w, l] = [wide.reduce(min), long.reduce(min)];
+  const same = (some: readonly Length[]): boolean => some.every((each) => equal(each, some[0] as Length));
+  if (same(every)) return `${work.print(w)} over in length and width`;
+  return same(wide) && same(long)
+    ? `${work.print(l)} over in length and ${work.print(w)} in width`
+    : `at least ${work.print(min(w, l))} over in length and width`;
 }
 
 /** A strip is made with the first of its parts that is used. */

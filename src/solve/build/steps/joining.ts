@@ -4,7 +4,7 @@ import type { Action, Clamping } from "../../build.ts";
 import type { Direction } from "../../design.ts";
 import { clampPlaces, manyDowels, setBackTexts, togetherTexts } from "./clamp-places.ts";
 import { clampingOf, dryText } from "./clamping.ts";
-import { againText, newlySquare } from "./closing.ts";
+import { againText, newlySquare, squareText } from "./closing.ts";
 import { type Copies, copiesOf } from "./copies.ts";
 import { numberWord, type StepDraft, series, type Work } from "./draft.ts";
 import { rowsTried } from "./dry-fit.ts";
@@ -112,7 +112,7 @@ function joiningStep(
     text: [
       ...(hung ? [] : insideText(work, first.present, [...last.present, ...last.arriving])),
       ...(hung ? [] : cornerTexts(work, joints)),
-      ...(hung ? [] : againText(work, moves)),
+      ...(hung ? [] : againText(work, moves, place.units)),
       ...(glued
         ? dryText(work, clamps, [...rowsTried(work, moves), ...blockText(work, moves), ...setBackTexts(work, moves)])
         : []),
@@ -123,15 +123,11 @@ function joiningStep(
         stands: standingName(first, place.units),
       }),
       ...(glued ? clampPlaces(work, moves) : []),
-      ...(square
-        ? [
-            `Check that it is square: measure ${square.on ? `across its ${square.on} ` : ""}from corner to corner, outside. Both diagonals are ${work.print(square.value)}, equal within ${work.print(square.within)}.`,
-          ]
-        : []),
+      ...(square ? [squareText(work, square)] : []),
       ...(hung ? whenItHangs(work) : []),
       ...(square || hung || !glued ? [] : squareTexts(work, joints)),
       ...(glued ? inLineTexts(work, joints) : []),
-      ...(first.arrivesBuilt ? [] : boxTexts(work, first.present, [...last.present, ...last.arriving])),
+      ...(first.arrivesBuilt ? [] : boxTexts(work, everyCopy.map(beforeAndAfter))),
       ...roomTexts(work, first.present, [...last.present, ...last.arriving], glued),
       ...copiesText(work, copies),
       ...(n > 1 && clamps.length > 0
@@ -192,6 +188,11 @@ function copiesText(work: Work, { all, unit }: Copies): readonly string[] {
     ...all.map((each) => `– ${bodyWords(each.parts) ?? each.name}: ${marks(each)}.`),
   ];
 }
+
+const beforeAndAfter = (moves: readonly Move[]) => {
+  const [first, last] = [moves[0] as Move, moves.at(-1) as Move];
+  return { before: first.present, after: [...last.present, ...last.arriving] };
+};
 
 function measuring(work: Work, moves: readonly Move[]): readonly Action[] {
   const square = newlySquare(work, moves);

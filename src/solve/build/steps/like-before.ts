@@ -2,6 +2,7 @@
 import type { CutLine } from "../../build.ts";
 import { type StepDraft, series } from "./draft.ts";
 import { type Likeness, likenessOf, MIRRORS, withoutNames } from "./likeness.ts";
+import { MIDWAY } from "./words/measured.ts";
 
 /** Farther back a reader has turned several pages. */
 const BACK = 6;
@@ -23,7 +24,7 @@ export function likeBefore(
   const sort = new Map(lines.map(({ mark, name }) => [mark, name.toLowerCase().split(" ").at(-1)]));
   const kin = (mark: string, other: string): boolean => sort.get(mark) === sort.get(other);
   const inFull = new Set<number>();
-  return drafts.map((draft, i) => {
+  const told = drafts.map((draft, i): StepDraft => {
     const found = firstLike(drafts, i, inFull, bare, kin);
     if (found === null) {
       inFull.add(i);
@@ -40,6 +41,7 @@ export function likeBefore(
       reminders: draft.reminders.filter((text) => !before.reminders.includes(text)),
     };
   });
+  return told.map((draft) => ({ ...draft, text: draft.text.map((text) => text.replaceAll(MIDWAY, "")) }));
 }
 
 /** ", mirrored (left and right change places), with the right side (H) in place of the left side (G); the back (F) as there" */

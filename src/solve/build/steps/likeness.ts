@@ -1,6 +1,7 @@
 /** How one step's sentences follow from those of another: each part in place of another, as there or mirrored. */
 import type { CutLine } from "../../build.ts";
 import { pluralOf } from "./draft.ts";
+import { MIDWAY } from "./words/measured.ts";
 
 /** Sides that change places, in words of the finished piece; null where none do. */
 export type Mirror = readonly [string, string] | null;
@@ -105,8 +106,11 @@ function inBlocks(texts: readonly string[]): readonly (readonly string[])[] {
   return blocks;
 }
 
-/** "what is left standing", "right through": no sides. */
-const NO_SIDE = /\b(?:(?:is|are|be) left|left over|right (?:through|way|angles?)|right-angle)\b/gu;
+/** "what is left standing", "right through": no sides; "3/4 in from the left face" of what lies midway: the same from the right one. */
+const NO_SIDE = new RegExp(
+  `\\b(?:(?:is|are|be) left|left over|right (?:through|way|angles?)|right-angle|(?:left|right|front|back) (?:face|edge|end)(?=${MIDWAY}))(?![\\w-])`,
+  "gu",
+);
 
 function mirrored(text: string, mirror: Mirror): string {
   if (mirror === null) return text;

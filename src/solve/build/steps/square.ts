@@ -3,6 +3,7 @@ import { less, rational, subtract, toNumber } from "../../../units/rational.ts";
 import { roundTo } from "../../../units/round.ts";
 import { type AxisIndex, enclosing, faceOf, INDICES } from "../../design/space.ts";
 import type { Face, Joint, Part } from "../../design.ts";
+import { type Corners, cornersOf } from "./corners.ts";
 import type { Work } from "./draft.ts";
 
 /** What the diagonals of a body measure, and how far they may differ; on which of its sides they are measured, null where it is flat. */
@@ -10,6 +11,8 @@ export interface Square {
   readonly value: Length;
   readonly within: Length;
   readonly on: Face | null;
+  /** They are measured between the corners of shoulders, past which tenons stand. */
+  readonly shoulders: boolean;
 }
 
 /** Flat: the others are three times as large. */
@@ -18,12 +21,39 @@ const FLAT = 3;
 /** So much of a frame's width and height. */
 const FILLS = 0.85;
 
+/** A frame that is closed: the direction in which it is thin, or that it is measured across, and whether it is flat. */
+interface Closed {
+  readonly thin: AxisIndex;
+  readonly flat: boolean;
+  readonly parts: readonly Part[];
+}
+
 /**
- * The diagonals of a closed frame, to prove it square: joints near each of its four corners, and wood at them on one side. Of a case they are
- * measured across its front, of a box or a table across its top: where its least size lies behind. Permitted difference 1/16 in under 36 in,
- * 1/8 in above (common practice, no source). Null for any other body.
+ * The diagonals of a closed frame, to prove it square: joints near each of its four corners. Of a case they are measured across its front, of a
+ * box or a table across its top: where its least size lies behind; on the other side where there is no wood at each corner. Permitted difference
+ * 1/16 in under 36 in, 1/8 in above (common practice, no source). Null for any other body, and where no corners can be reached.
  */
 export function squareOf(work: Work, ids: readonly string[]): Square | null {
+  const closed = closedOf(work, ids);
+  if (!closed) return null;
+  const { thin, flat, parts } = closed;
+  // A front is looked at before a back, a top before an underside.
+  for (const far of [thin !== 1, thin === 1]) {
+    const corners = cornersOf(parts, thin, far);
+    if (corners) return measured(work, corners, flat ? null : faceOf(thin, far));
+  }
+  return null;
+}
+
+/** Whether some parts are a frame that is closed; `thin`: seen along that axis. */
+export function isClosed(work: Work, ids: readonly string[], thin?: AxisIndex): boolean {
+  return thin === undefined ? closedOf(work, ids) !== null : closedOf(work, ids, [thin]) !== null;
+}
+
+/** Along which axis a frame is closed that some parts are, the first by its size; null where it is not. */
+export const closedAlong = (work: Work, ids: readonly string[]): AxisIndex | null => closedOf(work, ids)?.thin ?? null;
+
+function closedOf(work: Work, ids: readonly string[], along: readonly AxisIndex[] = INDICES): Closed | null {
   const inside = new Set(ids);
   const joints = work.design.joints.filter((joint) => joint.parts.every((id) => inside.has(id)));
   const parts = ids.map(work.part);
@@ -32,29 +62,21 @@ export function squareOf(work: Work, ids: readonly string[]): Square | null {
   const bounds = rest.reduce(enclosing, first);
   const size = (axis: AxisIndex): number => toNumber(subtract(bounds.high[axis], bounds.low[axis]));
   const axes = INDICES.toSorted((i, j) => size(i) - size(j));
-  for (const thin of axes) {
-    const on = closedOn(thin, bounds, parts, joints);
-    const [a, b] = axes.filter((axis) => axis !== thin) as [AxisIndex, AxisIndex];
-    if (on)
-      return measured(work, Math.sqrt(size(a) * size(a) + size(b) * size(b)), size(thin) * FLAT > size(a) ? on : null);
-  }
-  return null;
+  const thin = axes.find((axis) => along.includes(axis) && closedOn(axis, bounds, parts, joints));
+  if (thin === undefined) return null;
+  const [a] = axes.filter((axis) => axis !== thin) as [AxisIndex, AxisIndex];
+  return { thin, parts, flat: size(thin) * FLAT <= size(a) };
 }
 
-function measured({ design }: Work, exact: number, on: Face | null): Square {
+function measured({ design }: Work, { diagonal, shoulders }: Corners, on: Face | null): Square {
   const inch = design.units === "inch";
-  const value = roundTo(rational(Math.round(exact)), design.precision);
+  const value = roundTo(rational(Math.round(diagonal)), design.precision);
   const near = inch ? inches(1, 16) : millimetres(3, 2);
-  return { value, on, within: less(value, inches(36)) ? near : inch ? inches(1, 8) : millimetres(3) };
+  return { value, on, shoulders, within: less(value, inches(36)) ? near : inch ? inches(1, 8) : millimetres(3) };
 }
 
-/** The side along an axis on which there is wood at each corner, where joints near every corner hold the frame together; null where there is none. */
-function closedOn(
-  thin: AxisIndex,
-  bounds: Part["body"],
-  parts: readonly Part[],
-  joints: readonly Joint[],
-): Face | null {
+/** Whether joints near every corner hold a frame together that is thin along an axis, and there is wood at each corner on one side. */
+function closedOn(thin: AxisIndex, bounds: Part["body"], parts: readonly Part[], joints: readonly Joint[]): boolean {
   const [a, b] = INDICES.filter((axis) => axis !== thin) as [AxisIndex, AxisIndex];
   const quarters = [false, true].flatMap((highA) => [false, true].map((highB) => [highA, highB] as const));
   const middle = (axis: AxisIndex): number => (toNumber(bounds.low[axis]) + toNumber(bounds.high[axis])) / 2;
@@ -66,7 +88,7 @@ function closedOn(
       ),
     ),
   );
-  if (!held) return null;
+  if (!held) return false;
   const reaches = ({ body }: Part, axis: AxisIndex, high: boolean): boolean =>
     same(body[high ? "high" : "low"][axis], bounds[high ? "high" : "low"][axis]);
   // A panel or slab that fills it keeps it square by itself, but for one that is loose in grooves.
@@ -76,14 +98,12 @@ function closedOn(
     joints.some(
       ({ parts: [joined, mate], method, glue }) => (joined === id || mate === id) && (method !== "groove" || glue),
     );
-  if (parts.some(fills)) return null;
-  // A front is looked at before a back, a top before an underside.
-  const far = [thin !== 1, thin === 1].find((high) =>
+  if (parts.some(fills)) return false;
+  return [false, true].some((high) =>
     quarters.every(([highA, highB]) =>
       parts.some((part) => reaches(part, thin, high) && reaches(part, a, highA) && reaches(part, b, highB)),
     ),
   );
-  return far === undefined ? null : faceOf(thin, far);
 }
 
 const same = (x: Length, y: Length): boolean => Math.abs(toNumber(subtract(x, y))) < UNITS_PER_MM / 100;

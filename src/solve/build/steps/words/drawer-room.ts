@@ -1,67 +1,55 @@
 /** What drawers run in: how wide their boxes come out, and the room between the walls that carry them. */
-import type { Length } from "../../../../units/length.ts";
-import { equal, less, max, min, subtract } from "../../../../units/rational.ts";
-import { type AxisIndex, INDICES } from "../../../design/space.ts";
-import type { Joint, Part } from "../../../design.ts";
-import { fastBodies } from "../../order/links.ts";
-import { called, type Work } from "../draft.ts";
+import { less, subtract } from "../../../../units/rational.ts";
+import { roundTo } from "../../../../units/round.ts";
+import { placeStep } from "../../../design/boring/marks.ts";
+import { called, series, type Work } from "../draft.ts";
+import { groupedBy } from "../wishes/own-key.ts";
+import { type Run, runsOf, whichRuns } from "./drawer-runs.ts";
 
-interface Run {
-  readonly axis: AxisIndex;
-  /** The sides of the box, and what carries them. */
-  readonly sides: readonly string[];
-  readonly walls: readonly [string, string];
-  /** Over both sides, and between the walls. */
-  readonly outside: Length;
-  readonly room: Length;
-  readonly method: Joint["method"];
-}
-
-/** Of each body that runs between two walls. */
-function runsOf({ design, part }: Work): readonly Run[] {
-  return fastBodies(design).flatMap((places): readonly Run[] => {
-    const ids = new Set(places.flatMap((place) => design.parts[place]?.id ?? []));
-    const own = design.joints.filter(
-      ({ kind, parts: [side, wall] }) => kind === "running" && ids.has(side) && !ids.has(wall),
-    );
-    const walls = [...new Set(own.map(({ parts: [, wall] }) => wall))].map(part);
-    const sides = [...new Set(own.map(({ parts: [side] }) => side))];
-    const [one, two] = walls;
-    const [first] = own;
-    if (!one || !two || !first || walls.length !== 2 || [...walls, ...sides.map(part)].some(({ turned }) => turned))
-      return [];
-    const axis = INDICES.find((i) => room(one, two, i) !== null);
-    const between = axis === undefined ? null : room(one, two, axis);
-    if (axis === undefined || between === null) return [];
-    const bodies = sides.map((id) => part(id).body);
-    const outside = subtract(
-      bodies.map(({ high }) => high[axis]).reduce(max),
-      bodies.map(({ low }) => low[axis]).reduce(min),
-    );
-    const sorted = less(one.body.low[axis], two.body.low[axis]) ? [one.id, two.id] : [two.id, one.id];
-    return [{ axis, sides, walls: sorted as [string, string], outside, room: between, method: first.method }];
-  });
-}
-
-function room({ body: a }: Part, { body: b }: Part, i: AxisIndex): Length | null {
-  const gap = less(a.low[i], b.low[i]) ? subtract(b.low[i], a.high[i]) : subtract(a.low[i], b.high[i]);
-  return gap.n > 0n ? gap : null;
-}
-
-/** Of a box that is closed now: the width that its run wants. */
-export function boxTexts(work: Work, before: readonly string[], after: readonly string[]): readonly string[] {
-  const run = runsOf(work).find(
-    ({ sides }) =>
-      sides.length > 1 && sides.every((id) => after.includes(id)) && !sides.every((id) => before.includes(id)),
+/** Of boxes that are closed in a step, told of the first and made alike: the width that the run of each wants. `copies`: what is there before and after, of each. */
+export function boxTexts(
+  work: Work,
+  copies: readonly { readonly before: readonly string[]; readonly after: readonly string[] }[],
+): readonly string[] {
+  const all = runsOf(work);
+  const runs = copies.flatMap(({ before, after }) =>
+    all.filter(
+      ({ sides, outside, room: own }) =>
+        sides.length > 1 &&
+        less(outside, own) &&
+        sides.every((id) => after.includes(id)) &&
+        !sides.every((id) => before.includes(id)),
+    ),
   );
-  if (!run || !less(run.outside, run.room)) return [];
-  const [one, two] = run.walls.map((id) => called(work, id));
-  const between =
-    one === two ? `between its walls (${work.line(run.walls[0]).mark})` : `between the ${one} and the ${two}`;
-  const slides = run.method.endsWith("slides");
+  const [first] = runs;
+  if (!first) return [];
+  const which = whichRuns(all);
+  const slides = first.method.endsWith("slides");
+  const told = groupedBy(runs, (run) => sizesOf(work, run).join()).map((own, i, groups) => {
+    const [smaller, outside, between] = sizesOf(work, own[0] as Run);
+    const play = `, for ${slides ? "both slides" : "play"},`;
+    const than = `than you measured ${betweenWords(work, runs)}`;
+    const of = groups.length > 1 ? which(own) : null;
+    return `${of ? `for ${of} ` : ""}${smaller} less${i === 0 ? `${play} ${than}` : ""}${groups.length > 1 ? "," : ";"} ${outside} where that is ${between}`;
+  });
   return [
-    `Measure over both sides, in front and behind, before the glue grabs: ${work.print(subtract(run.room, run.outside))} less, for ${slides ? "both slides" : "play"}, than you measured ${between}; ${work.print(run.outside)} where that is ${work.print(run.room)}, as drawn. ${slides ? "A little less is made up with card behind a slide; what is wider binds, and" : "What is wider binds, and"} has to be planed.`,
+    `Measure over both sides, in front and behind, before the glue grabs: ${told.join("; ")}, as drawn. ${slides ? "A little less is made up with card behind a slide; what is wider binds, and" : "What is wider binds, and"} has to be planed.`,
   ];
+}
+
+/** How much less a box is than its room, how wide, and how wide that, as the opening is told when it is measured. */
+function sizesOf(work: Work, { outside, room: own }: Run): readonly [string, string, string] {
+  const room = roundTo(own, placeStep(work.design));
+  return [work.print(subtract(room, outside)), work.print(outside), work.print(room)];
+}
+
+function betweenWords(work: Work, runs: readonly Run[]): string {
+  const pairs = runs.map(({ walls }) => walls.map((id) => called(work, id)));
+  const [[one = "", two = ""] = []] = pairs;
+  if (pairs.every((pair) => pair[0] === one && pair[1] === two) && one !== two)
+    return `between the ${one} and the ${two}`;
+  const marks = [...new Set(runs.flatMap(({ walls }) => walls.map((id) => work.line(id).mark)))];
+  return `between ${runs.length > 1 ? "their" : "its"} walls (${series(marks)})`;
 }
 
 /** Of a case that has both walls now: the room, which may not narrow towards the back. What is glued can be moved until that has set. */
@@ -71,15 +59,15 @@ export function roomTexts(
   after: readonly string[],
   glued: boolean,
 ): readonly string[] {
-  const fresh = runsOf(work).filter(
+  const all = runsOf(work);
+  const fresh = all.filter(
     ({ walls }) => walls.every((id) => after.includes(id)) && !walls.every((id) => before.includes(id)),
   );
-  const told = fresh.filter(
-    (run, i) =>
-      fresh.findIndex(({ walls, room: own }) => walls.join() === run.walls.join() && equal(own, run.room)) === i,
-  );
-  return told.map(({ walls, room: own }) => {
+  const which = whichRuns(all);
+  return groupedBy(fresh, ({ walls, room: own }) => `${walls.join()} ${work.print(own)}`).map((runs) => {
+    const { walls, room: own } = runs[0] as Run;
     const [one, two] = walls.map((id) => called(work, id));
-    return `Where drawers run, measure from the ${one} to the ${two} in front, in the middle and behind, above and below: ${work.place(own)} everywhere. ${glued ? "Where it is less or more, shift the clamps or wedge it apart with a stick of that length until the glue has set." : "Where it is less, plane what was just put on; where it is more, lay card behind it."}`;
+    const of = which(runs);
+    return `${of ? `Where ${of} ${runs.length === 1 ? "runs" : "run"}` : "Where drawers run"}, measure from the ${one} to the ${two} in front, in the middle and behind, above and below: ${work.place(own)} everywhere. ${glued ? "Where it is less or more, shift the clamps or wedge it apart with a stick of that length until the glue has set." : "Where it is less, plane what was just put on; where it is more, lay card behind it."}`;
   });
 }

@@ -10,7 +10,7 @@ import { gripOf, pulledByScrew, setByShims } from "./fronts.ts";
 import { glazedText } from "./glazed.ts";
 import { lineTexts } from "./lines.ts";
 import { METHOD_WORDS } from "./methods.ts";
-import { ONE_BY_ONE, toldOnce } from "./one-by-one.ts";
+import { oneByOneText, toldOnce } from "./one-by-one.ts";
 import { peggedTexts } from "./pegged.ts";
 import { placeTexts } from "./place.ts";
 import { rabbetsLast } from "./rabbets-last.ts";
@@ -59,7 +59,7 @@ export function joiningText(
   const where = [...(set ? [] : placed), ...standTexts(work, joints)];
   const at = method.findIndex((text) => CLAMPING.test(text));
   return [
-    ...(oneByOne ? [ONE_BY_ONE] : []),
+    ...(oneByOne ? [oneByOneText(moves.flatMap(({ arriving }) => arriving.map(work.part)))] : []),
     ...(set ? placed : []),
     ...(at < 0 ? method : [...method.slice(0, at), ...where, ...method.slice(at)]),
     ...tiltTexts(work, moves, built),
@@ -160,7 +160,7 @@ function textsOf(scene: Scene, methods: readonly Joint["method"][]): readonly st
     if (method === "dado" || method === "rabbet") return housedTexts(scene, own, method, glued);
     const words = METHOD_WORDS[method];
     const wedged = own.some((joint) => joint.wedged);
-    const room = method === "slides" ? slideRoom(scene.work, own[0] as Joint) : null;
+    const room = method === "slides" ? slideRoom(scene.work, own) : null;
     const pegged = method === "dowels" ? peggedTexts(scene.work, scene.moves, own) : [];
     if (words) return [...pegged, ...words({ ...sides, wedged, glued, room, several: scene.several })];
     const { these, those } = sides;

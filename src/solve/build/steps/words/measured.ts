@@ -12,6 +12,9 @@ export const sideWord = (part: Part, axis: AxisIndex): "face" | "edge" | "end" =
       ? "face"
       : "edge";
 
+/** Stands after a side that something is as far from as from the one across: it is there too when sides change places. Taken out before it is printed. */
+export const MIDWAY = "\ue005";
+
 /** Where a stretch lies in a direction, from the nearer side of the blank: "1/8 in from the front edge". Null where it runs through. */
 export function fromNearer(
   work: Pick<Work, "print">,
@@ -25,6 +28,6 @@ export function fromNearer(
   if (below.n <= 0n && above.n <= 0n) return null;
   const nearLow = compare(below, above) <= 0;
   const near = nearLow ? below : above;
-  const side = `the ${faceOf(axis, !nearLow)} ${sideWord(part, axis)}`;
+  const side = `the ${faceOf(axis, !nearLow)} ${sideWord(part, axis)}${below.n > 0n && equal(below, above) ? MIDWAY : ""}`;
   return near.n <= 0n ? `flush with ${side}` : `${work.print(near)} from ${side}`;
 }

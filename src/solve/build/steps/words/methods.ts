@@ -12,7 +12,7 @@ interface Sides {
   readonly wedged: boolean;
   /** Several bodies come one after another. */
   readonly several: boolean;
-  /** Of slides: the room on each side and what they want, and how much card makes up for more. */
+  /** Of slides: the room beside them, and what they want. */
   readonly room: SlideRoom | null;
 }
 type Words = (sides: Sides) => readonly string[];
@@ -97,15 +97,7 @@ export const METHOD_WORDS: Readonly<Partial<Record<Joint["method"], Words>>> = {
   slides: ({ these, those, several, room }) => [
     `Take ${several ? "each slide" : "the slides"} apart. Screw the drawer half to the side of ${several ? "its drawer" : these}, in the holes bored there${room ? `, its front end ${room.onDrawer} of that side` : ""}. Screw the case half to ${those}, in the holes bored there${room ? `, its front end ${room.onCase} of that part` : ""}. Where a half has slots and round holes, drive its screws in the slots first, so that it can be shifted.`,
     `${several ? "Slide the halves into each other until they click, one drawer after another, and run each" : "Slide the halves into each other until they click, and run the drawer"} in and out.`,
-    ...(room === null
-      ? ["Where it is too loose, put card behind the case half."]
-      : [
-          `There is ${room.is} of room on each side, and the slide wants ${room.wants}: ${
-            room.card === null
-              ? "where it is loose or binds, the case is not as drawn there; put card behind the case half, or plane the box side."
-              : `put card ${room.card} thick behind each case half.`
-          }`,
-        ]),
+    ...(room === null ? ["Where it is too loose, put card behind the case half."] : [room.told]),
   ],
   "undermount slides": ({ these, those }) => [
     `Screw the slides to ${those}, and the locks behind the front under the bottom.`,

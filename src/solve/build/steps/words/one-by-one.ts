@@ -1,9 +1,13 @@
 /** What is done with one drawer after another, told of the first. */
+import type { Part } from "../../../design.ts";
 import type { Move } from "../moves.ts";
+import { someAbove } from "./which.ts";
 
-/** Told before all else. */
-export const ONE_BY_ONE =
-  "Do all that follows with one drawer and its front, then with the next, of those one above another the lowest first: place, pull out, clamp, bore, screw on.";
+/** Told before all else, of fronts that are set one after another. */
+export function oneByOneText(fronts: readonly Part[]): string {
+  const above = someAbove(fronts.map(({ body }) => body)) ? ", of those one above another the lowest first" : "";
+  return `Do all that follows with one drawer and its front, then with the next${above}: place, pull out, clamp, bore, screw on.`;
+}
 
 /** Told of one, and counted for all; of all together where they differ. */
 export function toldOnce(moves: readonly Move[], told: (own: readonly Move[]) => readonly string[]): readonly string[] {

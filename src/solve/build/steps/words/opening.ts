@@ -2,10 +2,12 @@
 import { roundTo } from "../../../../units/index.ts";
 import { subtract } from "../../../../units/rational.ts";
 import { placeStep } from "../../../design/boring/marks.ts";
-import { type AxisIndex, indexOf } from "../../../design/space.ts";
+import { type AxisIndex, enclosing, indexOf } from "../../../design/space.ts";
 import type { Part } from "../../../design.ts";
 import { called, capital, listed, numberWord, series, type Work } from "../draft.ts";
 import type { Entering, Opening } from "../openings.ts";
+import { groupedBy } from "../wishes/own-key.ts";
+import { theWhich, whichOf } from "./which.ts";
 
 /** Parts of one door or drawer that are cut to what they go into. */
 export interface Fitted {
@@ -17,14 +19,17 @@ type Kinded = Fitted & { readonly kind: Entering["kind"] };
 
 /** Each opening, those that differ only in where they are once; then what changes when they come out otherwise. */
 export function openingTexts(work: Work, all: readonly Kinded[]): readonly string[] {
-  const told = new Map<string, string>();
-  for (const fitted of all) {
-    const key = fitted.openings.map((opening) => keyOf(work, opening)).join();
+  const alike = groupedBy(all, ({ openings }) => openings.map((opening) => keyOf(work, opening)).join());
+  const which = whichOf(all.map(({ parts }) => parts.map(({ blank }) => blank).reduce(enclosing)));
+  const told = alike.map((own) => {
+    const fitted = own[0] as Kinded;
     const text = fitted.openings.map((opening) => openingText(work, fitted, opening)).join(" ");
-    if (!told.has(key)) told.set(key, text);
-  }
+    if (!which || alike.length === 1) return text;
+    const words = own.map((each) => which[all.indexOf(each)] as string);
+    return `For ${theWhich(words, KINDS[fitted.kind])}: ${text.charAt(0).toLowerCase()}${text.slice(1)}`;
+  });
   const changes = changesText(work, all);
-  return [...told.values(), ...(told.size < all.length ? eachText(all) : []), ...(changes === "" ? [] : [changes])];
+  return [...told, ...(alike.length < all.length ? eachText(all) : []), ...(changes === "" ? [] : [changes])];
 }
 
 /** Several that go in between the same two parts, as drawers one below the other do, are measured each where it goes. */

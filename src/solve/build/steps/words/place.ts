@@ -4,6 +4,7 @@ import { equal, max, min, rational, round, subtract, toNumber } from "../../../.
 import { type AxisIndex, enclosing, extent, faceOf, INDICES, middle, triple } from "../../../design/space.ts";
 import type { Joint, Part, Point } from "../../../design.ts";
 import { evenGap, LOCATED } from "../../jigs/spacers.ts";
+import { fastBodies } from "../../order/links.ts";
 import { called, series, type Work } from "../draft.ts";
 import type { Move } from "../moves.ts";
 import { type Seen, seenOf } from "./seen.ts";
@@ -32,7 +33,16 @@ function placeText(work: Work, move: Move): string | null {
       ? `Place the ${called(work, own)} so that the ${called(work, mate)} lies ${series(meeting(work, joint, part))}.`
       : `Place the ${called(work, own)} ${series(met)} of the ${called(work, mate)}.`;
   }
-  return `Place the ${called(work, own)} ${onMate(work, joint, own, mate, move)}.`;
+  return `Place the ${called(work, own)} ${onMate(work, joint, own, mate, { ...move, present: reached(work, joint, mate, move.present) })}.`;
+}
+
+/** A front is set on its box, and measured from that: the case is out of reach behind it. */
+function reached({ design }: Work, { setWith }: Joint, mate: string, present: readonly string[]): readonly string[] {
+  if (!setWith) return present;
+  const box = fastBodies(design)
+    .map((places) => places.flatMap((place) => design.parts[place]?.id ?? []))
+    .find((ids) => ids.includes(mate));
+  return present.filter((id) => box?.includes(id));
 }
 
 /** "flush with the front and 1 in from the top of the rail (C)": a part that lies square against another, in the two directions of their contact. */

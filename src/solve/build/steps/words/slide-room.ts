@@ -1,16 +1,15 @@
 /** Where a slide begins, and how much room it has beside its drawer, against what it wants. */
 import { type Length, UNITS_PER_INCH, UNITS_PER_MM } from "../../../../units/length.ts";
-import { less, max, negate, subtract, toNumber } from "../../../../units/rational.ts";
+import { half, multiply, negate, ONE, rational, subtract, toNumber } from "../../../../units/rational.ts";
 import { INDICES } from "../../../design/space.ts";
 import type { Joint, Part } from "../../../design.ts";
-import type { Work } from "../draft.ts";
+import { series, type Work } from "../draft.ts";
+import { type Beside, besideDrawers } from "./drawer-runs.ts";
 
 /** In words. */
 export interface SlideRoom {
-  /** On each side; what the slide wants there; and how thick what lies behind a half must be, null where there is the room that it wants. */
-  readonly is: string;
-  readonly wants: string;
-  readonly card: string | null;
+  /** How much there is, what the slides want, and what makes up for more. */
+  readonly told: string;
   /** Front ends of the halves: "flush with the front edge", "1 1/4 in behind the front edge". */
   readonly onDrawer: string;
   readonly onCase: string;
@@ -27,15 +26,13 @@ const marked = (work: Work, length: Length): string =>
   work.design.units === "inch" ? `${work.print(length)} (${finely(work, length)})` : finely(work, length);
 
 /** Null where the slide does not say what it wants beside the drawer. */
-export function slideRoom(work: Work, { id, parts }: Joint): SlideRoom | null {
+export function slideRoom(work: Work, joints: readonly Joint[]): SlideRoom | null {
+  const { id, parts } = joints[0] as Joint;
   const own = work.plan.hardware.find(({ joint }) => joint === id);
   const wants = own?.item.ranges.get("side space");
   const motion = work.plan.chosen.get(id)?.motion;
   const [side, wall] = parts.map(work.part);
   if (!own || !wants || !motion || !side || !wall) return null;
-  const is = INDICES.map((i) =>
-    max(subtract(side.body.low[i], wall.body.high[i]), subtract(wall.body.low[i], side.body.high[i])),
-  ).reduce(max);
   const out = motion.poses.at(-1)?.shift ?? [0, 0, 0];
   const run = INDICES.find((i) => Math.abs(out[i]) > 0) ?? 1;
   const behind = ({ body }: Part): Length =>
@@ -48,10 +45,42 @@ export function slideRoom(work: Work, { id, parts }: Joint): SlideRoom | null {
       : `${work.print(negate(by))} in front of the front edge`;
   };
   return {
-    is: marked(work, is),
-    wants: `${finely(work, wants.low).replace(/\D+$/, "")} to ${finely(work, wants.high)}`,
-    card: less(wants.high, is) ? finely(work, subtract(is, wants.high)) : null,
+    told: roomText(work, besideDrawers(work, joints), wants),
     onDrawer: front(side),
     onCase: front(wall),
   };
+}
+
+interface Wanted {
+  readonly low: Length;
+  readonly high: Length;
+}
+
+const TWO = rational(2);
+const AS_DRAWN =
+  "where it is loose or binds, the case is not as drawn there; put card behind the case half, or plane the box side.";
+
+/** Of several that are not alike each is told; where there is more on one side than on the other, both sides together. `wants`: on each side. */
+function roomText(work: Work, all: readonly Beside[], wants: Wanted): string {
+  const range = (n: Length): string =>
+    `${finely(work, multiply(wants.low, n)).replace(/\D+$/, "")} to ${finely(work, multiply(wants.high, n))}`;
+  const over = ({ both }: Beside): Length => subtract(both, multiply(wants.high, TWO));
+  const [first] = all;
+  if (!first) return `The slide wants ${range(ONE)} of room on each side: ${AS_DRAWN}`;
+  if (all.length === 1 && first.even) {
+    const card = half(over(first));
+    const what = card.n > 0n ? `put card ${finely(work, card)} thick behind each case half.` : AS_DRAWN;
+    return `There is ${marked(work, half(first.both))} of room on each side, and the slide wants ${range(ONE)}: ${what}`;
+  }
+  const of = (each: Beside, word: string): string => (each.of ? ` ${word} ${each.of}` : "");
+  const rooms = series(
+    all.map((each, i) => `${marked(work, each.both)}${i === 0 ? " of room" : ""}${of(each, "for")}`),
+  );
+  const cards = all.flatMap((each) =>
+    over(each).n > 0n
+      ? [`put card ${finely(work, over(each))} thick in all behind the case halves${of(each, "of")}`]
+      : [],
+  );
+  const rest = cards.length < all.length ? [`${cards.length > 0 ? "for the rest, " : ""}${AS_DRAWN.slice(0, -1)}`] : [];
+  return `On both sides together there is ${rooms}; a pair of slides wants ${range(TWO)}: ${[...cards, ...rest].join("; ")}.`;
 }

@@ -1,0 +1,48 @@
+/** Which of several that are called alike: by where they stand. */
+import { less, max, min } from "../../../../units/rational.ts";
+import type { AxisIndex } from "../../../design/space.ts";
+import type { Box } from "../../../design.ts";
+import { series } from "../draft.ts";
+
+const WORDS: readonly (readonly [AxisIndex, readonly string[], string])[] = [
+  [0, ["left", "middle", "right"], "from the left"],
+  [2, ["lower", "middle", "upper"], "from below"],
+];
+const NUMBERS = ["first", "second", "third", "fourth", "fifth", "sixth", "seventh", "eighth", "ninth", "tenth"];
+
+/** "left", "middle", "right"; "first from below": a word for each of some bodies that stand side by side or one above another. Null where they do neither. */
+export function whichOf(boxes: readonly Box[]): readonly string[] | null {
+  for (const [axis, words, from] of WORDS) {
+    const order = boxes
+      .map((_, i) => i)
+      .sort((i, j) => (less((boxes[i] as Box).low[axis], (boxes[j] as Box).low[axis]) ? -1 : 1));
+    const apart = order.every((i, at) => {
+      const next = boxes[order[at + 1] ?? -1];
+      return next === undefined || !less(next.low[axis], (boxes[i] as Box).high[axis]);
+    });
+    if (boxes.length < 2 || boxes.length > NUMBERS.length || !apart) continue;
+    const [first = "", second = "", third = ""] = words;
+    const own = boxes.length === 2 ? [first, third] : boxes.length === 3 ? [first, second, third] : null;
+    return boxes.map((_, i) => own?.[order.indexOf(i)] ?? `${NUMBERS[order.indexOf(i)]} ${from}`);
+  }
+  return null;
+}
+
+/** "the left and the right drawer", "the first drawer from below". */
+export const theWhich = (words: readonly string[], kind: string): string =>
+  series(
+    words.map((word, i) => {
+      const [own = "", ...from] = word.split(" ");
+      const named = i === words.length - 1 || from.length > 0 ? ` ${kind}` : "";
+      return [`the ${own}${named}`, ...from].join(" ");
+    }),
+  );
+
+/** Whether some stand above others, over the same width. */
+export const someAbove = (boxes: readonly Box[]): boolean =>
+  boxes.some((one) =>
+    boxes.some(
+      (other) =>
+        !less(other.low[2], one.high[2]) && less(max(one.low[0], other.low[0]), min(one.high[0], other.high[0])),
+    ),
+  );

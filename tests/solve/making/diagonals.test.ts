@@ -1,0 +1,64 @@
+/** A frame is proved square by the corners that it has when it is closed: expected values are worked out by hand from the sizes in the plans. */
+import { describe, expect, test } from "vitest";
+import { solveText, textOf } from "../../examples/compiled.ts";
+import { plain } from "./plans.ts";
+
+/** The sentences about diagonals, as printed, with the titles of their steps. */
+const toldIn = (name: string): readonly (readonly [string, string])[] =>
+  (solveText(textOf(name)).build?.steps ?? []).flatMap(({ title, text }) =>
+    text.filter((each) => each.includes("from corner to corner")).map((each) => [title, plain(each)] as const),
+  );
+
+describe("diagonals are those between corners that are there", () => {
+  const cabinet = toldIn("index-cabinet");
+
+  // Top panel and fixed shelf are 34 9/16 between the sides and go 1/4 into each: 35 1/16; 8 21/32 over both. √(35.0625² + 8.65625²) = 36.115.
+  test("tongues that still stand out are measured with the rest", () => {
+    expect(cabinet).toContainEqual([
+      "Build the cabinet",
+      "Check that it is square: measure across its front from corner to corner, outside. Both diagonals are 36 1/8 in, equal within 1/8 in.",
+    ]);
+    expect(cabinet.map(([, text]) => text).join(" ")).toContain("from corner to corner once more, 36 1/8 in both ways");
+  });
+
+  // The sides are 31 apart outside and 16 high; in front they are 2 in narrower at the top. √(31² + 16²) = 34.885.
+  test("what tapers in front is measured across its back", () => {
+    expect(toldIn("old-plans/wall-shelf")).toEqual([
+      [
+        "Glue in the right side (D)",
+        "Check that it is square: measure across its back from corner to corner, outside. Both diagonals are 34 7/8 in, equal within 1/16 in.",
+      ],
+    ]);
+  });
+
+  // Feet that taper have no sharp corner outside, and are not measured.
+  test("posts that taper at their feet are not measured by them", () => {
+    expect(toldIn("old-plans/plant-stand")).toEqual([]);
+  });
+});
+
+describe("in a bench whose ends are put together first", () => {
+  const bench = toldIn("old-plans/piano-bench");
+  const of = (title: string): string => bench.find(([each]) => each === title)?.[1] ?? "";
+
+  // Rails are 10 between the posts; from 3 3/4 to 19 1/2 up. √(10² + 15.75²) = 18.656.
+  test("rails with bare tenons are measured between their shoulders", () => {
+    expect(of("Build the left end")).toBe(
+      "Check that it is square: measure from corner to corner of the shoulders: the tenons stand out past them. Both diagonals are 18 11/16 in, equal within 1/16 in.",
+    );
+  });
+
+  // Posts stand 36 apart outside and are 19 1/2 long: √(36² + 19.5²) = 40.942.
+  test("the second end closes it, and only what was measured is measured once more", () => {
+    expect(of("Add the right end")).toContain("measure across its front from corner to corner, outside");
+    expect(bench.map(([title]) => title)).toEqual([
+      "Build the left end",
+      "Build the right end",
+      "Glue in the post (A)",
+      "Glue in the frame post (B)",
+      "Add the right end",
+      "Add the top panel (H)",
+    ]);
+    expect(of("Add the top panel (H)")).toContain("once more, 40 15/16 in both ways");
+  });
+});
