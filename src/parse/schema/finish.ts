@@ -30,7 +30,10 @@ const surface = settings("a finish", {
   ),
   dries: may(duration, "How long a coat dries before the next: 4 h. By its kind if nothing is said.", "between coats"),
   inside: may(coats, "How many coats inside, where that is not the same."),
-  "keep off": may(text(200), "Where none of it may go: tenons and mortises."),
+  "keep off": may(
+    text(200),
+    "Where none of it may go: pin holes, seats of hinges. Of tenons, mortises, grooves and pin holes those are named that are open when it goes on.",
+  ),
   "both faces alike": may(
     references,
     "What warps if its faces are not treated alike: it is finished before it is put on.",

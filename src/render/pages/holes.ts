@@ -127,12 +127,16 @@ function whenOf({ when, steps }: DrillRow): string {
   return [...(when === "in place" || told.length === 0 ? [when] : []), ...told].join(", ");
 }
 
+/** "A → B (4)"; "at C, into A (12)" of what passes through nothing. */
+const wayText = ({ through, at, into, count }: FastenerRow["ways"][number]): string =>
+  through.length > 0
+    ? `${through.join(", ")} → ${into} (${count})`
+    : `${at.length > 0 ? `at ${at.join(", ")}, ` : ""}into ${into} (${count})`;
+
 const fastenerRow = (row: FastenerRow): Rich[] => [
   String(row.fasteners.length),
   [capital(row.item), ...row.with].join(", with "),
-  row.ways
-    .map((way) => `${way.through.length > 0 ? `${way.through.join(", ")} →` : "into"} ${way.into} (${way.count})`)
-    .join(", "),
+  row.ways.map(wayText).join(", "),
   row.steps.join(", "),
 ];
 

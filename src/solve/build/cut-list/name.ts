@@ -1,6 +1,7 @@
 import type { Length } from "../../../units/length.ts";
 import { equal, max } from "../../../units/rational.ts";
 import type { Part } from "../../design.ts";
+import { sidesOf } from "./sides.ts";
 
 /** The part's own name, without its groups and the number of its copy. */
 const ownName = (id: string): readonly string[] => {
@@ -25,6 +26,14 @@ export function nameOf(parts: NamedLine["parts"]): string {
     const end = first.slice(i).join("-");
     return names.every((name) => name.slice(-(first.length - i)).join("-") === end);
   });
+  // bottom-board, top-board: a board alone could be any.
+  const levels = [...new Set(names.map((name) => name[0] ?? ""))];
+  if (
+    shared.join(" ") === ANY.toLowerCase() &&
+    names.every((name) => name.length === 2 && LEVELS.has(name[0] ?? "")) &&
+    levels.length > 1
+  )
+    return capital(`${levels.join(" and ")} ${shared.join(" ")}`);
   if (shared.length > 0) return capital(shared.join(" "));
   // top-rail-front, top-rail-back: "Top rail".
   const differs = first.findIndex((word, i) => names.some((name) => name[i] !== word));
@@ -44,10 +53,23 @@ export function nameOf(parts: NamedLine["parts"]): string {
 
 /**
  * Names of lines that would be told apart by their marks alone: by what the parts belong to where that is another for each, "Drawer side"
- * and "Cabinet side"; of two lengths "Long plinth board" and "Short plinth board", else by the group of some, "Plinth board"; the same name where nothing
- * tells them apart, as of mirror images. A board alone could be any: it is of its group, "Plinth board".
+ * and "Cabinet side"; of two lengths "Long plinth board" and "Short plinth board", else by the group of some, "Plinth board"; else by
+ * where they are, "Left short cleat" of mirror images. A board alone could be any: it is of its group, "Plinth board".
  */
 export function toldApart(lines: readonly NamedLine[]): readonly string[] {
+  const names = byWords(lines);
+  return names.map((name, i) => {
+    const same = lines.filter((_, j) => names[j] === name);
+    if (same.length < 2) return name;
+    const placed = same.map(({ parts }) => parts.flatMap(({ solid }) => (solid ? [{ solid }] : [])));
+    const side = placed.every((parts) => parts.length > 0)
+      ? sidesOf(placed)[same.indexOf(lines[i] as NamedLine)]
+      : null;
+    return side && !name.toLowerCase().startsWith(`${side} `) ? capital(`${side} ${name.toLowerCase()}`) : name;
+  });
+}
+
+function byWords(lines: readonly NamedLine[]): readonly string[] {
   const short = lines.map(({ parts }) => nameOf(parts));
   return lines.map(({ parts, length }, i) => {
     const name = short[i] as string;
@@ -119,9 +141,10 @@ function placeInRow(own: readonly string[], all: readonly string[]): "outer" | "
 }
 
 export interface NamedLine {
-  readonly parts: readonly Pick<Part, "id" | "called">[];
+  readonly parts: readonly (Pick<Part, "id" | "called"> & Partial<Pick<Part, "solid">>)[];
   readonly length: Length;
 }
 
 const ANY = "Board";
+const LEVELS: ReadonlySet<string> = new Set(["top", "bottom", "upper", "lower"]);
 const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);

@@ -13,12 +13,22 @@ export function fastenerTable({ design, plan, steps, mark }: Drilled): readonly 
   return groups
     .map((list): FastenerRow => {
       const { kind, item, length, with: more = [] } = list[0] as Fastener;
-      const ways = groupedBy(list, ({ through, into }) => [...through.map(mark), mark(into)].join("\n"));
+      // What is held by a button or a clip passes through no part: there it is told at which part that sits.
+      const heldAt = ({ joint, through, into }: Fastener): readonly string[] =>
+        through.length > 0
+          ? []
+          : (design.joints.find(({ id }) => id === joint)?.parts ?? []).filter((id) => id !== into).map(mark);
+      const ways = groupedBy(list, (each) =>
+        [...each.through.map(mark), "at", ...heldAt(each), mark(each.into)].join("\n"),
+      );
       return {
         ...{ kind, item, length, with: more, fasteners: list.map(({ id }) => id) },
         ways: ways.map((own) => {
-          const { through, into } = own[0] as Fastener;
-          return { through: through.map(mark), into: mark(into), count: own.length };
+          const first = own[0] as Fastener;
+          return {
+            through: first.through.map(mark),
+            ...{ at: heldAt(first), into: mark(first.into), count: own.length },
+          };
         }),
         steps: [...new Set(list.flatMap((each) => at.fastener(each) ?? []))].sort((a, b) => a - b),
       };

@@ -1,4 +1,5 @@
 /** The finish of each surface: sanding, coats, waits, and what is kept free of it. Common practice, no source. */
+
 import type { Build } from "../../build.ts";
 import type { FinishSchedule } from "../model/finish.ts";
 import type { Finishing } from "../model/purchase.ts";
@@ -7,6 +8,7 @@ import { amountOf } from "../purchases/finish.ts";
 import { productOf } from "../steps/finishing/products.ts";
 import { GRITS } from "./abrasives.ts";
 import { bareTexts } from "./bare-words.ts";
+import { keptOff } from "./kept-off.ts";
 import { productKind, waterborne } from "./products.ts";
 
 /** Null where the plan says nothing of finish. */
@@ -80,7 +82,7 @@ function floats({ stock }: Build["design"], finished: Build["parts"], joints: Bu
 }
 
 function keptFree(
-  { design, parts, joints, fasteners, hardware, motions }: Build,
+  { design, parts, joints, holes, fasteners, hardware, motions }: Build,
   finishing: readonly Finishing[],
 ): readonly string[] {
   const finished = parts.filter(({ id }) => finishing.some((each) => each.parts.includes(id)));
@@ -90,7 +92,12 @@ function keptFree(
   const leaves = [...kinds].some((kind) => kind.includes("hinge") && !kind.startsWith("cup hinge"));
   const slides = has("side slide", "undermount slide");
   return [
-    ...new Set(finishing.flatMap(({ keepOff }) => keepOff ?? [])),
+    ...new Set(
+      finishing.flatMap(({ keepOff, parts: ids }) => {
+        const own = parts.filter(({ id }) => ids.includes(id));
+        return (keepOff && keptOff(keepOff, { parts: own, joints: design.joints, holes, glued: true })) ?? [];
+      }),
+    ),
     ...(joints.some(({ glue }) => glue) ? ["whatever is still to be glued: glue does not hold on a finish"] : []),
     ...(floats(design, finished, joints) ? ["the grooves that panels float in"] : []),
     ...(fasteners.some(({ kind }) => kind === "shelf pin")

@@ -35,7 +35,13 @@ export interface FastenerRow {
   readonly length: Length;
   readonly fasteners: readonly string[];
   /** Marks. */
-  readonly ways: readonly { readonly through: readonly string[]; readonly into: string; readonly count: number }[];
+  readonly ways: readonly {
+    readonly through: readonly string[];
+    /** Where nothing is passed through: what the button or clip sits at. */
+    readonly at: readonly string[];
+    readonly into: string;
+    readonly count: number;
+  }[];
   /** Numbers of steps. */
   readonly steps: readonly number[];
 }

@@ -109,9 +109,9 @@ export function splitOf(piece: Piece, parting: Parting, { closing, ...made }: Cl
     waits ? 0 : 1,
     // Fronts are set when the drawers run.
     all.some((part) => piece.set.has(part)) && !moving.every((part) => piece.set.has(part)) ? 1 : 0,
-    all.some((part) => piece.glazing.has(part)) && !moving.every((part) => piece.glazing.has(part)) ? 1 : 0,
-    // What hangs, runs or lies loose goes in when all else stands: it has to come out again.
+    // What hangs, runs or lies loose goes in when all else stands: it has to come out again. Glass goes in before: the piece is laid down for it.
     light ? 0 : 1,
+    all.some((part) => piece.glazing.has(part)) && !moving.every((part) => piece.glazing.has(part)) ? 1 : 0,
     legs ? 1 : 0,
     // From the bottom up: off comes first what is highest.
     isStacked(piece, moving, closing) ? -heightOf(piece, moving) : 0,

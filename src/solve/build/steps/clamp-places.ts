@@ -1,11 +1,9 @@
 /** What several hands and clamps are for in a glue-up: which go where. */
-import { inches, type Length, millimetres } from "../../../units/length.ts";
-import { add, compare, less, subtract } from "../../../units/rational.ts";
-import { roundTo } from "../../../units/round.ts";
-import { enclosing, faceOf, INDICES } from "../../design/space.ts";
-import type { Part } from "../../design.ts";
+import { inches } from "../../../units/length.ts";
+import { less } from "../../../units/rational.ts";
+import { type ClampEnd, clampEnds, endsOnIt } from "./clamp-ends.ts";
 import { placesOfClamps } from "./clamping.ts";
-import { called, numberWord, plural, series, type Work } from "./draft.ts";
+import { called, listed, numberWord, plural, series, type Work } from "./draft.ts";
 import type { Move } from "./moves.ts";
 import { groupedBy } from "./wishes/own-key.ts";
 
@@ -33,41 +31,35 @@ export function clampPlaces(work: Work, moves: readonly Move[]): readonly string
 
 const ACROSS = ["from left to right", "from front to back", "from top to bottom"] as const;
 
-/** What clamps press on where it lies behind the outside of the whole: a block there stands past that, and reaches it. */
+/** What clamps press on where that lies behind the outside of the whole, or has a bare tenon on it; alike parts together. */
 export function setBackTexts(work: Work, moves: readonly Move[]): readonly string[] {
-  const ids = [...new Set(moves.flatMap(({ present, arriving }) => [...present, ...arriving]))];
-  const parts = ids.map(work.part).filter(({ turned }) => !turned);
-  const [one, ...more] = parts.map(({ body }) => body);
-  if (!one) return [];
-  const whole = more.reduce(enclosing, one);
-  const found = placesOfClamps(work, moves).flatMap(({ axis, at }) =>
-    [false, true].flatMap((high) => {
-      const out = ({ body }: Part): Length =>
-        high ? subtract(whole.high[axis], body.high[axis]) : subtract(body.low[axis], whole.low[axis]);
-      const others = INDICES.filter((i) => i !== axis);
-      const there = parts.filter(({ body }) =>
-        others.every((i, k) => !less(at[k] as Length, body.low[i]) && !less(body.high[i], at[k] as Length)),
-      );
-      const [outer] = there.toSorted((a, b) => compare(out(a), out(b)));
-      return outer && less(LEAST, out(outer)) ? [{ part: outer.id, side: faceOf(axis, high), back: out(outer) }] : [];
-    }),
-  );
-  return groupedBy(found, ({ part, side }) => `${part} ${side}`).flatMap((own) => {
+  const ends = placesOfClamps(work, moves).flatMap(({ axis, at }) => clampEnds(work, moves, axis, at));
+  const told = ends.filter(({ back, tenon }) => tenon !== null || less(LEAST, back));
+  const key = ({ part, back, tenon, block }: ClampEnd): string =>
+    [work.line(part).mark, work.print(back), tenon && work.print(tenon), work.print(block)].join();
+  return groupedBy(told, key).flatMap((own) => {
     const [first] = own;
     if (!first) return [];
-    const { units } = work.design;
-    const lies = `On the ${first.side} the ${called(work, first.part)} lies ${work.print(first.back)} behind what stands out farthest`;
-    if (less(FAR, first.back)) return [`${lies}: its clamps are short ones, that end on it.`];
-    const thick = roundTo(add(first.back, PAST[units]), PAST[units], "up");
-    return [`${lies}: put a block at least ${work.print(thick)} thick between it and each clamp that presses on it.`];
+    const ids = [...new Set(own.map(({ part }) => part))];
+    const one = ids.length === 1;
+    const sides = series([...new Set(own.map(({ side }) => `the ${side}`))]);
+    const on = `On ${sides} ${listed(work, ids)}`;
+    if (first.tenon !== null)
+      return [
+        `${on} ${one ? "ends in a bare tenon" : "end in bare tenons"} ${work.print(first.tenon)} long, and nothing may press on ${one ? "it" : "those"}: put blocks at least ${work.print(first.block)} thick on the ${one ? "shoulder" : "shoulders"} beside the ${one ? "tenon, or one that is cut out over it" : "tenons, or such as are cut out over them"}.`,
+      ];
+    const lies = `${on} ${one ? "lies" : "lie"} ${work.print(first.back)} behind what stands out farthest`;
+    const them = one ? "it" : "them";
+    return endsOnIt(first)
+      ? [`${lies}: the clamps that press on ${them} end there.`]
+      : [
+          `${lies}: put a block at least ${work.print(first.block)} thick between ${them} and each clamp that presses on ${them}.`,
+        ];
   });
 }
 
-/** No block is thicker. */
-const FAR = inches(4);
-/** Less is taken up by a pad; a block stands so far past what it lies behind. Common practice, no source. */
+/** Less is taken up by a pad. Common practice, no source. */
 const LEAST = inches(1, 8);
-const PAST = { inch: inches(1, 8), mm: millimetres(5) } as const;
 
 /** So many dowels find their holes at once with four hands only. Common practice, no source. */
 const MANY = 8;

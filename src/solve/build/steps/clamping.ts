@@ -2,6 +2,7 @@
 import {
   add,
   compare,
+  equal,
   half,
   inches,
   type Length,
@@ -19,6 +20,7 @@ import {
 import type { Clamping } from "../../build.ts";
 import { type AxisIndex, enclosing, INDICES, indexOf } from "../../design/space.ts";
 import type { Joint } from "../../design.ts";
+import { clampEnds, pastTheWhole } from "./clamp-ends.ts";
 import { FIRST, type Work } from "./draft.ts";
 import type { Move } from "./moves.ts";
 import { standingOut } from "./standing-out.ts";
@@ -81,10 +83,12 @@ export function clampingOf(work: Work, moves: readonly Move[]): readonly Clampin
   const whole = rest.reduce(enclosing, first);
   const places = placesOfClamps(work, moves);
   return INDICES.flatMap((axis): readonly Clamping[] => {
-    const count = places.filter((one) => one.axis === axis).length;
-    if (count === 0) return [];
-    const opening = add(subtract(whole.high[axis], whole.low[axis]), add(CAULS, standingOut(work, moves, axis)));
-    return [{ count, opening: roundedUp(work, opening) }];
+    const across = add(subtract(whole.high[axis], whole.low[axis]), add(CAULS, standingOut(work, moves, axis)));
+    const openings = places
+      .filter((one) => one.axis === axis)
+      .map(({ at }) => roundedUp(work, add(across, pastTheWhole(clampEnds(work, moves, axis, at)))));
+    const different = openings.filter((each, i) => i === openings.findIndex((other) => equal(other, each)));
+    return different.map((opening) => ({ count: openings.filter((each) => equal(each, opening)).length, opening }));
   });
 }
 

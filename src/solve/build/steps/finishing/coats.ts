@@ -2,6 +2,7 @@
 import type { Action, Finishing } from "../../../build.ts";
 import { gritWords } from "../../finishing/abrasives.ts";
 import { bareTexts } from "../../finishing/bare-words.ts";
+import { keptOff } from "../../finishing/kept-off.ts";
 import { SLIDE_SEATS } from "../../finishing/schedule.ts";
 import { panesOf } from "../../order/glazing.ts";
 import { listed, numberWord, pluralOf, type StepDraft, series, type Work } from "../draft.ts";
@@ -27,16 +28,22 @@ interface Coated {
   readonly present?: readonly string[];
   /** They stand apart, and both faces are reached. */
   readonly apart?: true;
+  /** The piece is together by then. */
+  readonly last?: boolean;
   /** Told after how it is put on. */
   readonly mind?: readonly string[];
 }
 
 /** A step that puts all coats of one finish on some parts. `share` of its area. */
 export function coatStep(
+  work: Work,
   finish: Finishing,
-  { parts, title, unit, what, fresh, present, apart, mind = [] }: Coated,
+  { parts, title, unit, what, fresh, present, apart, last = false, mind = [] }: Coated,
 ): StepDraft {
-  const { coats, product, inside, keepOff, area } = finish;
+  const { coats, product, inside, area } = finish;
+  const { design, plan } = work;
+  const there = { parts: parts.map(work.part), joints: design.joints, holes: plan.holes, glued: last };
+  const keepOff = finish.keepOff === undefined ? null : keptOff(finish.keepOff, there);
   const { dries: usual, handled, how, between, heats } = productOf(product);
   const dries = finish.dries ?? usual;
   const share = parts.length / Math.max(1, finish.parts.length);
@@ -53,7 +60,8 @@ export function coatStep(
             `Let each coat dry ${hours(dries)}, or as long as the can says${between ? `, and go over it lightly with ${between} grit before the next` : ""}.`,
           ]
         : []),
-      ...(inside && inside !== coats
+      // What lies loose has no inside: as many coats all round.
+      ...(inside && inside !== coats && !apart
         ? [`Inside, ${inside === 1 ? "one coat does" : `${numberWord(inside)} coats do`}.`]
         : []),
       ...mind,
@@ -105,7 +113,7 @@ export function earlySteps(work: Work, use: StepDraft, done: Set<string>): reado
 
 function earlyCoats(work: Work, finish: Finishing, parts: readonly string[]): StepDraft {
   const title = `Finish ${listed(work, parts)} before ${parts.length === 1 ? "it is" : "they are"} built in`;
-  return coatStep(finish, {
+  return coatStep(work, finish, {
     parts,
     title,
     unit: `finish ${parts[0]}`,
@@ -126,12 +134,13 @@ function aroundGlass({ design }: Work, added: readonly string[]): readonly strin
 }
 
 const beforeGlass = (work: Work, finish: Finishing, parts: readonly string[]): StepDraft =>
-  coatStep(finish, {
+  coatStep(work, finish, {
     parts,
     title: `Finish ${roundGlass(work, parts)} before the glass goes in`,
     unit: `finish ${parts[0]}`,
     what: listed(work, parts),
     fresh: parts,
+    last: true,
   });
 
 /** The body that they make, where they are of more kinds than a title holds and it has a name. */
@@ -214,7 +223,7 @@ function lastCoat(work: Work, finish: Finishing, parts: readonly string[]): Step
     ...frontTexts(work, finish),
     ...(seats && !bareWhat && one ? [`Keep it off ${SLIDE_SEATS}.`] : []),
   ];
-  return coatStep(finish, { parts, title, unit: `finish ${finish.surface}`, what, mind, ...shown });
+  return coatStep(work, finish, { parts, title, unit: `finish ${finish.surface}`, what, mind, last: true, ...shown });
 }
 
 /** A front that is screwed to a bare box stays on it: what is left free of its back has its coats there. */

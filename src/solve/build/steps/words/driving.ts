@@ -44,20 +44,30 @@ export function driveTexts(work: Work, drives: readonly Drive[], up: Direction):
     const share = joints.length > 1 && even ? `, ${numberWord(each)} in each joint` : "";
     const pilot = work.plan.holes.some((hole) => !hole.atBench && list.some((f) => f.id === hole.for));
     const through = passed.length > 0 ? ` through ${listed(work, passed)}` : "";
+    const at = heldAt(work, list);
     const verb = VERBS[first.kind] ?? "drive";
     const tools = [
       ...new Set(drives.filter(({ fastener }) => list.includes(fastener)).flatMap(({ tool }) => WITH[tool] ?? [])),
     ];
     return [
-      ...(pilot ? [pilotText(work, list, into)] : []),
+      ...(pilot ? [pilotText(work, list, into, at)] : []),
       capital(
-        `${verb} ${countText(item, list.length)} from ${sides},${through} into ${into}${share}${apartText(work, list)}.`,
+        `${verb} ${countText(item, list.length)} from ${sides},${through} into ${into}${at}${share}${apartText(work, list)}.`,
       ),
       ...(tools.length > 0 ? [`There is little room behind the heads: use ${series(tools)}.`] : []),
       ...(first.with ? [withText(first, list.length)] : []),
       ...(first.with?.some((item) => item.startsWith("cross dowel")) ? [turnedIn(list.length)] : []),
     ];
   });
+}
+
+/** " at two long aprons (C)": where the buttons or clips sit that hold what is screwed, of which there may be several kinds. */
+function heldAt(work: Work, list: readonly Fastener[]): string {
+  if (list.some(({ through, with: own = [] }) => through.length > 0 || own.length === 0)) return "";
+  const ids = list.flatMap(({ joint, into }) =>
+    (work.design.joints.find(({ id }) => id === joint)?.parts ?? []).filter((id) => id !== into),
+  );
+  return ids.length === 0 ? "" : ` at ${listed(work, [...new Set(ids)])}`;
 }
 
 /** What is taken where an ordinary bit and drill do not go in. */
@@ -68,7 +78,7 @@ const WITH: Readonly<Partial<Record<Tool, string>>> = {
 };
 
 /** Through the holes of a part the stop is set from where the bit goes in, not from where the pilot begins. */
-function pilotText(work: Work, list: readonly Fastener[], into: string): string {
+function pilotText(work: Work, list: readonly Fastener[], into: string, at: string): string {
   const { print, drill } = work;
   const holes = work.plan.holes.filter((hole) => !hole.atBench && list.some((f) => f.id === hole.for));
   const [
@@ -80,7 +90,7 @@ function pilotText(work: Work, list: readonly Fastener[], into: string): string 
   const { through, with: [own = "holes"] = [] } = list[0] as Fastener;
   const pilots = `${drill(diameter)} pilot holes ${print(depth)} deep into ${into}`;
   if (through.length === 0)
-    return `Through the holes of the ${several(own).replace(/s? [\d#].*$/, "s")}, drill ${pilots}.`;
+    return `Through the holes of the ${several(own).replace(/s? [\d#].*$/, "s")}${at}, drill ${pilots}.`;
   const stops = holes.map((hole) => stopOf(hole, work.plan.holes, null)).toSorted(compare);
   const told = [...new Set(stops.map(print))].join(" or ");
   const most = stops.every((stop) => equal(stop, depth)) ? "" : `: set the stop ${told} from the tip of the bit`;

@@ -1,0 +1,18 @@
+import { expect, test } from "vitest";
+import { built, stepWith, textOfStep } from "./examples.ts";
+
+test("two kinds of wooden buttons are told apart by where they go", () => {
+  const build = built("dining-bench");
+  const text = textOfStep(stepWith(build, /^Join the slab/u));
+  expect(text).toMatch(
+    /into the slab \(A\) at two long aprons \(C\), six in each joint\. Each takes 1 wooden button .* 1 5\/8 in/u,
+  );
+  expect(text).toMatch(
+    /into the slab \(A\) at two short aprons \(E\), two in each joint\. Each takes 1 wooden button .* 1 9\/16 in/u,
+  );
+  const rows = build.fastenerTable.filter((row) => row.with.some((each) => each.startsWith("wooden button")));
+  expect(rows.flatMap(({ ways }) => ways.map(({ at, into }) => `${at.join()} ${into}`)).toSorted()).toEqual([
+    "C A",
+    "E A",
+  ]);
+});

@@ -1,0 +1,37 @@
+import { expect, test } from "vitest";
+import { keptOff } from "../../../src/solve/build/finishing/kept-off.ts";
+import { solveText, textOf } from "../../examples/compiled.ts";
+import { built, plain, stepWith, textOfStep } from "./examples.ts";
+
+test("a loose panel has as many coats all round, and no inside", () => {
+  const text = textOfStep(stepWith(built("index-cabinet"), /^Finish two door panels/u));
+  expect(text).toContain("Give both faces as many coats");
+  expect(text).not.toContain("Inside");
+  expect(textOfStep(stepWith(built("index-cabinet"), /^Finish .* with /u))).toContain("Inside, two coats do.");
+});
+
+test("what is kept free of finish is open when that goes on: tenons are not, once they are glued in", () => {
+  const text = textOf("dining-bench").replace(
+    "both faces alike: seat",
+    'both faces alike: seat, keep off: "tenons, mortises and the stamp"',
+  );
+  const { build } = solveText(text);
+  if (!build) throw new Error("did not compile");
+  const coats = build.steps.filter(({ title }) => title.startsWith("Finish")).map(textOfStep);
+  expect(coats.length).toBeGreaterThan(1);
+  for (const each of coats) {
+    expect(each).toContain("Keep it off: the stamp.");
+    expect(each).not.toMatch(/tenon|mortise/u);
+  }
+  const free = plain((build.finishSchedule?.free ?? []).join("; "));
+  expect(free).toContain("the stamp");
+  expect(free).not.toMatch(/tenon|mortise/u);
+});
+
+test("of a loose part with a tenon the tenon is kept free", () => {
+  const { design } = built("dining-bench");
+  const parts = design.parts.filter(({ features }) => features.some(({ kind }) => kind === "tenon"));
+  const there = { parts, joints: design.joints, holes: [] };
+  expect(keptOff("tenons and pin holes", { ...there, glued: false })).toBe("tenons");
+  expect(keptOff("tenons and pin holes", { ...there, glued: true })).toBeNull();
+});
