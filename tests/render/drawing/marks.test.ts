@@ -75,6 +75,13 @@ describe("the marks of a step's picture", () => {
       marked(off("Take off the board (A) and the shelf (B)"), scene({ goes, fresh })).map(({ mark }) => mark),
     ).toEqual(["B", "A"]);
     expect(marked(off("Take off the frame"), scene({ goes, fresh }))).toEqual([]);
+    // Of too many none: one of them alone would contradict the words.
+    const bars = Array.from({ length: 9 }, (_, i) =>
+      box(`bar ${i}`, "JKLMNOPQR"[i] as string, [i, -9, 0], [i + 0.5, -8, 9]),
+    );
+    const names = bars.map(({ mark }) => `(${mark})`).join(", ");
+    const all = new Set(bars.map(({ id }) => id));
+    expect(marked(off(`Take off ${names}`), scene({ items: bars, goes: all, fresh: all }))).toEqual([]);
   });
 
   test("hardware that is hidden is counted, and no line is led to it", () => {

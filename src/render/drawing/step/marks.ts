@@ -7,7 +7,7 @@ import { labels, type Marked, type PartLabel, shows } from "../labels.ts";
 import { seenArea } from "../targets.ts";
 import type { Scene } from "./scene.ts";
 
-/** More marks than these leave no room for those of what was there before. */
+/** More marks than these leave no room for those of what was there before, nor are needed to know again what was taken off. */
 const MANY = 8;
 
 export interface Seen {
@@ -33,13 +33,19 @@ export function marksOf(step: Step, scene: Scene, { faces, view, fit, isCloseUp 
   // Of a body that comes off or goes on again what the words call by its mark.
   const words = [step.title, ...step.text].join(" ");
   const isNamed = (mark: string): boolean => words.includes(`(${mark})`);
-  const isMarked = ({ id, mark }: Marked): boolean =>
-    goes.has(id) ? isNamed(mark) : marked.has(id) && !hardware.has(id);
-  const own = labels(
-    items.filter((item) => (isMarked(item) && isThere(item)) || (named.has(item.id) && isSeen(item))),
+  const going = labels(
+    items.filter((item) => goes.has(item.id) && isNamed(item.mark) && isThere(item)),
     ...[faces, view, fit],
-    unseen,
   );
+  const isMarked = ({ id }: Marked): boolean => !goes.has(id) && marked.has(id) && !hardware.has(id);
+  const own = [
+    ...(going.length > MANY ? [] : going),
+    ...labels(
+      items.filter((item) => (isMarked(item) && isThere(item)) || (named.has(item.id) && isSeen(item))),
+      ...[faces, view, fit],
+      unseen,
+    ),
+  ];
   const receiving = new Set(step.actions.flatMap((action) => (action.do === "add" ? action.to : [])));
   const under = labels(
     items.filter((item) => receiving.has(item.id) && !fresh.has(item.id) && isNamed(item.mark) && isSeen(item)),

@@ -11,7 +11,7 @@ import { BLACK, METAL } from "../../palette.ts";
 import type { Frame } from "../../style.ts";
 import { type Drawing, NOT_TO_SCALE, type Pen } from "../drawing.ts";
 import { fitInto } from "../fit.ts";
-import { glassTint, sheen } from "../glass.ts";
+import { glassTint, sheen, sheenLines } from "../glass.ts";
 import { groundOf } from "../ground.ts";
 import { fills, heading, onPage, strokes } from "../ink.ts";
 import { linesOf, SPECK, takePicture, tones } from "../picture.ts";
@@ -123,6 +123,7 @@ function drawn(
   const screws = scene.screws.filter(({ head, mouth, point }) => [head, mouth, point].every(isIn));
   const clear = panesOf(build.design);
   const panes = faces.filter(({ id }) => clear.has(id));
+  for (const line of sheenLines(panes, fit)) plate.addLine(line);
   const isNew = (id: string) => fresh.has(id);
   const tint = [
     ...tones(
