@@ -1,5 +1,5 @@
 /** The mark of a part in a circle, or the name of what has no mark; with a leader that ends in a dot on it. */
-import type { Item } from "../document.ts";
+import type { Item, Stroke } from "../document.ts";
 import { BLACK, WHITE } from "../palette.ts";
 import { circle, line } from "../shapes.ts";
 import type { Pen, Spot } from "./drawing.ts";
@@ -13,11 +13,14 @@ export const MARK_SIZE = 12;
 export interface Look {
   readonly size: number;
   readonly radius: number;
+  /** In thin lines and letters. */
+  readonly isFine?: boolean;
 }
 export const LARGE: Look = { size: MARK_SIZE, radius: 9 };
 /** In a drawing that is full of numbers. */
 export const SMALL: Look = { size: 10, radius: 7 };
 const RING = { width: 0.7, ink: BLACK } as const;
+const FINE_RING = { width: 0.35, ink: BLACK } as const;
 
 /** Marks have capitals only; a name stands without a circle, in these letters. */
 const NAME = { font: "regular", size: 10 } as const;
@@ -58,12 +61,12 @@ export const balloon = (pen: Pen, mark: string, centre: Spot, look: Look = LARGE
   isName(mark)
     ? [centred(pen, mark, centre, NAME).item]
     : [
-        ring(centre, balloonReach(pen, mark, look), look.radius),
-        centred(pen, mark, centre, { font: "bold", size: look.size }).item,
+        ring(centre, balloonReach(pen, mark, look), look.radius, look.isFine ? FINE_RING : RING),
+        centred(pen, mark, centre, { font: look.isFine ? "regular" : "bold", size: look.size }).item,
       ];
 
-function ring([x, y]: Spot, reach: number, r: number): Item {
-  if (reach <= r) return circle(x, y, r, { stroke: RING, fill: WHITE });
+function ring([x, y]: Spot, reach: number, r: number, stroke: Stroke): Item {
+  if (reach <= r) return circle(x, y, r, { stroke, fill: WHITE });
   const [k, s] = [r * 0.5523, reach - r];
   const cap = (side: 1 | -1) =>
     [
@@ -96,7 +99,7 @@ function ring([x, y]: Spot, reach: number, r: number): Item {
       ...cap(-1),
       { to: "close" },
     ],
-    stroke: RING,
+    stroke,
     fill: WHITE,
   };
 }

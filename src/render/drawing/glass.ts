@@ -27,14 +27,14 @@ export const glassTint = (panes: readonly VisibleFace[], fit: Fit): readonly Ite
 
 /** On the broadest face of each pane that is seen. */
 export const sheen = (panes: readonly VisibleFace[], fit: Fit): readonly Item[] =>
-  strokes(
-    [...new Set(panes.map(({ id }) => id))].flatMap((id) => {
-      const faces = panes.filter((face) => face.id === id);
-      const [broadest] = faces.sort((a, b) => seenArea([b], id, 1) - seenArea([a], id, 1));
-      return broadest ? strokesIn(broadest.polygons.map((polygon) => polygon.map(fit.page))) : [];
-    }),
-    SHEEN,
-  );
+  strokes(sheenLines(panes, fit), SHEEN);
+
+export const sheenLines = (panes: readonly VisibleFace[], fit: Fit): readonly Segment[] =>
+  [...new Set(panes.map(({ id }) => id))].flatMap((id) => {
+    const faces = panes.filter((face) => face.id === id);
+    const [broadest] = faces.sort((a, b) => seenArea([b], id, 1) - seenArea([a], id, 1));
+    return broadest ? strokesIn(broadest.polygons.map((polygon) => polygon.map(fit.page))) : [];
+  });
 
 function strokesIn(polygons: readonly (readonly Spot[])[]): readonly Segment[] {
   const [xs, ys] = [0, 1].map((i) => polygons.flatMap((polygon) => polygon.map((spot) => spot[i as 0 | 1])));

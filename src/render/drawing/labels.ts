@@ -31,15 +31,19 @@ export interface PartLabel extends Label {
   readonly any?: readonly Spot[];
 }
 
+const NONE: ReadonlyMap<string, number> = new Map();
+
 /**
  * One label for each part that has a mark, and one for several alike that stand together, with their number; a leader to a part
- * that does not show is dashed. In the order of the marks' first parts.
+ * that does not show is dashed. In the order of the marks' first parts. `unseen`: how many more of a mark there are that are not
+ * drawn; then the one that is best seen stands for all.
  */
 export function labels(
   parts: readonly Marked[],
   faces: readonly VisibleFace[],
   view: View,
   fit: Fit,
+  unseen = NONE,
 ): readonly PartLabel[] {
   const marks = [...new Set(parts.map(({ mark }) => mark))].filter((mark) => mark !== "");
   return marks.flatMap((mark): readonly PartLabel[] => {
@@ -50,14 +54,15 @@ export function labels(
         at: fit.page(picturePoint(view, middleOf(part))),
         seen: seenArea(faces, part.id, fit.scale),
       }));
-    const groups = alike.length > ALIKE ? [alike] : groupsOf(alike);
+    const more = unseen.get(mark) ?? 0;
+    const groups = alike.length > ALIKE || more > 0 ? [alike] : groupsOf(alike);
     return groups.flatMap((group) => {
       const [clearest] = [...group].sort((a, b) => b.seen - a.seen);
-      if (group.length < TOGETHER || !clearest) return group.map(({ label }) => label);
+      if (!clearest || (group.length < TOGETHER && more === 0)) return group.map(({ label }) => label);
       const parts = group.flatMap(({ label }) => label.parts);
       const seen = [clearest, ...group.filter((one) => one !== clearest && !one.label.hidden)];
       const any = seen.flatMap(({ label }) => label.targets.slice(0, FIRST));
-      return [{ ...clearest.label, mark: `${mark} × ${group.length}`, parts, any }];
+      return [{ ...clearest.label, mark: `${mark} × ${group.length + more}`, parts, any }];
     });
   });
 }
@@ -75,11 +80,16 @@ function groupsOf<T extends { readonly at: Spot }>(all: readonly T[]): readonly 
 
 const middleOf = ({ solid, shift = [0, 0, 0] }: Marked): Vec => plus(times(plus(solid.low, solid.high), 0.5), shift);
 
-function labelOf(part: Marked, faces: readonly VisibleFace[], view: View, fit: Fit): PartLabel {
-  const { id, mark } = part;
+/** Whether enough of a part is seen for a leader to end on it. */
+export function shows(part: Marked, faces: readonly VisibleFace[], view: View, fit: Fit): boolean {
   const { low, high } = extentOfItems([part], view);
   const all = (high[0] - low[0]) * (high[1] - low[1]) * fit.scale * fit.scale;
-  if (seenArea(faces, id, fit.scale) >= Math.min(ENOUGH, SHARE * all))
-    return { mark, parts: [id], targets: targetsOn(faces, id, fit), hidden: false };
-  return { mark, parts: [id], targets: [fit.page(picturePoint(view, middleOf(part)))], hidden: true };
+  return seenArea(faces, part.id, fit.scale) >= Math.min(ENOUGH, SHARE * all);
+}
+
+function labelOf(part: Marked, faces: readonly VisibleFace[], view: View, fit: Fit): PartLabel {
+  const { id, mark } = part;
+  return shows(part, faces, view, fit)
+    ? { mark, parts: [id], targets: targetsOn(faces, id, fit), hidden: false }
+    : { mark, parts: [id], targets: [fit.page(picturePoint(view, middleOf(part)))], hidden: true };
 }

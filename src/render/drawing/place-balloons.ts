@@ -16,6 +16,8 @@ export interface Label {
   readonly targets: readonly Spot[];
   /** The part lies behind others: its leader is dashed. */
   readonly hidden: boolean;
+  /** Of what was there before: drawn finer, and only where it has room. */
+  readonly isPresent?: boolean;
 }
 
 interface Place {
@@ -60,8 +62,8 @@ export function placeBalloons(
         plate.removeBox(old.dot);
         plate.removeLeader(old.leader);
       }
-      const best =
-        bestPlace(label, plate, pen, ground, manner) ?? old ?? bestPlace(label, plate, pen, ground, manner, true);
+      const found = bestPlace(label, plate, pen, ground, manner) ?? old;
+      const best = found ?? (label.isPresent ? null : bestPlace(label, plate, pen, ground, manner, true));
       if (best && (best.centre[0] !== old?.centre[0] || best.centre[1] !== old?.centre[1])) changed = true;
       if (best) {
         plate.addBox(best.box);
@@ -75,7 +77,9 @@ export function placeBalloons(
   // Where leaders have to cross a balloon it lies on top, and can be read.
   return [
     ...labels.flatMap(({ hidden }, i) => (places[i] ? leader(places[i].leader, hidden) : [])),
-    ...labels.flatMap(({ mark }, i) => (places[i] ? balloon(pen, mark, places[i].centre, look) : [])),
+    ...labels.flatMap(({ mark, isPresent }, i) =>
+      places[i] ? balloon(pen, mark, places[i].centre, isPresent ? { ...look, isFine: true } : look) : [],
+    ),
   ];
 }
 

@@ -4,11 +4,12 @@ import type { Drawing } from "../../../src/render/drawing/drawing.ts";
 import { fitAt } from "../../../src/render/drawing/fit.ts";
 import { explodedView, layoutDrawing, pieceView, stepPicture, threeViews } from "../../../src/render/drawing/index.ts";
 import { labels, type Marked } from "../../../src/render/drawing/labels.ts";
-import { boardOn } from "../../../src/render/drawing/layout/board.ts";
+import { boardOn, widest } from "../../../src/render/drawing/layout/board.ts";
+import { WHITE } from "../../../src/render/palette.ts";
 import type { Build } from "../../../src/solve/build.ts";
 import { inches } from "../../../src/units/index.ts";
 import { bench, boardLayout, bookcase, crowdedLayout, pen, sheetLayout } from "./fixture.ts";
-import { circlesThatMeet, clashes, outside, paths, struck, words } from "./look.ts";
+import { circlesThatMeet, clashes, outside, paths, pointsOf, struck, texts, words } from "./look.ts";
 import { randomBuild } from "./random-build.ts";
 
 const letter = { x: 60, y: 64, width: 510, height: 640 };
@@ -124,6 +125,37 @@ describe("cutting layouts", () => {
     const low = narrow.placements.map((each) => slim.rectangle(each)).map(({ top, bottom }) => bottom - top);
     expect(Math.min(...low)).toBeCloseTo(17, 6);
     expect(slim.long(inches(1))).toBe(0);
+  });
+
+  test("boards of one stock that are as wide as one another are drawn so, those of other stock are not", () => {
+    const plain = boardLayout();
+    const slim = { ...plain, placements: plain.placements.map((each) => ({ ...each, width: inches(1) })) };
+    const wide = { ...slim, placements: slim.placements.map((each) => ({ ...each, width: slim.width })) };
+    const other = { ...wide, stock: `${wide.stock} again` };
+    expect(widest(wide, [])).toBeLessThan(widest(slim, []));
+    expect(widest(wide, [slim, wide, other])).toBe(widest(slim, [slim, wide, other]));
+    expect(widest(other, [slim, wide, other])).toBe(widest(wide, []));
+    const high = (of: typeof slim, layouts: readonly (typeof slim)[]): number => {
+      const { items } = layoutDrawing({ ...bench(), layouts }, of, { frame, pen });
+      const ys = paths(items)
+        .filter(({ fill }) => fill === WHITE)
+        .flatMap(pointsOf)
+        .map(([, y]) => y);
+      return Math.max(...ys) - Math.min(...ys);
+    };
+    expect(high(wide, [slim, wide])).toBeGreaterThan(high(wide, [wide]) + 5);
+  });
+
+  test("marks that hang below a board do not touch the signs below it", () => {
+    const sheet = { ...crowdedLayout(), kind: "sheet" as const, squaring: inches(1, 4) };
+    for (const height of [180, 220, 260, 300]) {
+      const { items } = layoutDrawing(bench(), sheet, { frame: { ...frame, height }, pen });
+      const signs = texts(items).filter(({ text }) => text === "grain" || text.startsWith("squared"));
+      const marks = new Set(sheet.placements.map(({ mark }) => mark));
+      const lowest = Math.max(...texts(items).flatMap(({ text, y }) => (marks.has(text) ? [y] : [])));
+      expect(signs).toHaveLength(2);
+      for (const { y, size } of signs) expect(lowest).toBeLessThan(y - size * 0.7);
+    }
   });
 
   test("parts are drawn to scale and where they lie", () => {

@@ -1,6 +1,6 @@
 /** The board or sheet on the page: its length along the wider side of the frame. */
 import type { Layout, Rectangle } from "../../../solve/build.ts";
-import { type Length, toNumber } from "../../../units/index.ts";
+import { equal, type Length, toNumber } from "../../../units/index.ts";
 import type { Frame } from "../../style.ts";
 import type { Spot } from "../drawing.ts";
 import type { Box } from "../plate.ts";
@@ -29,7 +29,13 @@ const LEAST_WIDE = 34;
 const LEAST_PART = 17;
 const MOST_WIDE = 190;
 
-/** Points on paper for each unit of a board's width, at least. */
+/** Points on paper for each unit of a board's width, at least; boards of one stock as wide as one another are drawn alike. */
+export const widest = (layout: Layout, all: readonly Layout[]): number => {
+  const { kind, stock, width } = layout;
+  const alike = all.filter((other) => other.kind === kind && other.stock === stock && equal(other.width, width));
+  return Math.max(...[layout, ...alike].map(widened));
+};
+
 function widened({ kind, width, placements }: Layout): number {
   const least = LEAST_WIDE / toNumber(width);
   if (kind === "sheet") return least;
@@ -37,10 +43,10 @@ function widened({ kind, width, placements }: Layout): number {
   return Math.max(least, Math.min(LEAST_PART / narrowest, MOST_WIDE / toNumber(width)));
 }
 
-/** In the middle of the room's width, at its top. */
-export function boardOn(layout: Layout, room: Frame, scale: number, lying: boolean): Board {
+/** In the middle of the room's width, at its top; `least` points for each unit of its width, where there is room. */
+export function boardOn(layout: Layout, room: Frame, scale: number, lying: boolean, least = widened(layout)): Board {
   const most = (lying ? room.height : room.width) / toNumber(layout.width);
-  const over = Math.max(scale, Math.min(widened(layout), most));
+  const over = Math.max(scale, Math.min(least, most));
   const [wide, long] = [toNumber(layout.width) * over, toNumber(layout.length) * scale];
   const [across, down] = lying ? [long, wide] : [wide, long];
   const left = room.x + (room.width - across) / 2;

@@ -10,7 +10,7 @@ import { type Box, boxAround, grown, Plate } from "../plate.ts";
 import { usualScale } from "../scale.ts";
 import { HIDDEN, NARROW, OUTLINE } from "../strokes.ts";
 import { listed } from "../words.ts";
-import { type Board, boardOn, liesDown } from "./board.ts";
+import { type Board, boardOn, liesDown, widest } from "./board.ts";
 import { drawCuts } from "./cuts.ts";
 import { HATCH, hatch } from "./hatch.ts";
 import { BELOW, labelOutside } from "./outside-label.ts";
@@ -44,11 +44,12 @@ function drawn(build: Build, layout: Layout, { frame, pen }: LayoutDrawingOption
     height: frame.height - MARGIN - below - GRAIN - foot,
   };
   const lying = liesDown(layout, room);
+  const least = widest(layout, build.layouts);
   const scale = usualScale(build.design.units, ({ points }) => {
-    const { box } = boardOn(layout, room, points, lying);
+    const { box } = boardOn(layout, room, points, lying, least);
     return box.right - box.left <= room.width && box.bottom - box.top <= room.height;
   });
-  const board = boardOn(layout, room, scale.points, lying);
+  const board = boardOn(layout, room, scale.points, lying, least);
   const plate = new Plate({ ...frame, height: frame.height - foot });
   const outline = (box: Box, paint: Parameters<typeof rectangle>[4]): Item =>
     rectangle(box.left, box.top, box.right - box.left, box.bottom - box.top, paint);
@@ -60,7 +61,9 @@ function drawn(build: Build, layout: Layout, { frame, pen }: LayoutDrawingOption
     size: `${pen.print(placement.width)} × ${pen.print(placement.length)}`,
   }));
   const boxes = parts.map(({ box }) => box);
-  const grain = grainArrow(board, plate, pen);
+  // Below the labels that stand beside narrow parts.
+  const signs = board.box.bottom + below + GRAIN / 2 - 2;
+  const grain = grainArrow(board, signs, plate, pen);
   const labels = parts.map(({ box, mark, size }) => ({
     box,
     mark,
@@ -87,7 +90,7 @@ function drawn(build: Build, layout: Layout, { frame, pen }: LayoutDrawingOption
       ...cuts,
       ...beside,
       ...grain,
-      ...squaredLegend(layout, board, pen, frame, board.box.bottom + MARGIN + GRAIN / 2 - 2),
+      ...squaredLegend(layout, board, pen, frame, signs),
       ...drawSettings(layout, pen, { ...frame, y: settingsTop }),
     ],
     alt: inWords(build, layout, pen),
@@ -110,8 +113,7 @@ function offcutLabel(box: Box, size: string, plate: Plate, pen: Pen): readonly I
 }
 
 /** A double arrow along the board's length, below it, with its name. */
-function grainArrow({ lying, box }: Board, plate: Plate, pen: Pen): readonly Item[] {
-  const y = box.bottom + MARGIN + GRAIN / 2 - 2;
+function grainArrow({ lying, box }: Board, y: number, plate: Plate, pen: Pen): readonly Item[] {
   const { item, box: text } = centred(pen, "grain", [box.left + 50, y], {});
   const stroke = { width: 0.7, ink: BLACK };
   plate.addBox(boxAround(box.left + 35, y, 70, 12));

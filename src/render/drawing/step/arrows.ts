@@ -7,7 +7,6 @@ import type { Spot } from "../drawing.ts";
 import { ahead, heading, strokes } from "../ink.ts";
 import { type Box, grown, type Plate, type Segment } from "../plate.ts";
 import { CHAIN } from "../strokes.ts";
-import { segmentIn } from "./close-up.ts";
 import type { Group } from "./groups.ts";
 
 const LENGTH = 30;
@@ -16,6 +15,8 @@ const HALF_HEAD = 6;
 const HALF_SHAFT = 2.1;
 /** From an edge of what moves to the arrow: farther off it would seem to come from nowhere. */
 const NEAR = [4, 7, 10, 13] as const;
+/** Where there is no room so near it stands at the end of a line of travel. */
+const FAR = [24, 34, 44, 56, 70] as const;
 
 /** One thing that moves, as it stands on the page. */
 export interface Mover {
@@ -25,7 +26,7 @@ export interface Mover {
   readonly edges: readonly Segment[];
 }
 
-/** An arrow; where there is no room for one a line of travel; nothing where the way points at the eye. */
+/** An arrow; nothing where the way points at the eye, or where there is no room at all. */
 export function travelArrow(
   { parts, along, leaves }: Group,
   movers: readonly Mover[],
@@ -37,30 +38,37 @@ export function travelArrow(
   const { along: onPaper, distance } = heading([0, 0], [way[0], -way[1]]);
   if (distance < 0.1) return [];
   const own = movers.filter(({ id }) => parts.includes(id));
-  let best: { tip: Spot; cost: number } | null = null;
-  for (const { middle, edges } of own)
-    for (const [edge, long] of longest(edges))
-      for (const anchor of [0.1, 0.3, 0.5, 0.7, 0.9].map((t) => on(edge, t)))
-        for (const gap of NEAR) {
-          const tip = ahead(anchor, onPaper, leaves ? gap + LENGTH : -gap);
-          const cost =
-            costOf(tip, onPaper, plate, ground) +
-            0.12 * aside(anchor, middle, onPaper) +
-            0.3 * gap -
-            Math.min(LENGTH, long) / LENGTH;
-          if (!best || cost < best.cost - 1e-9) best = { tip, cost };
-        }
-  if (best && best.cost < BLOCKED) {
-    plate.addBox(boxOf(best.tip, onPaper));
-    return [arrow(best.tip, onPaper)];
-  }
-  const [first] = own;
-  if (!first) return [];
-  const far = ahead(first.middle, onPaper, leaves ? 2 * LENGTH : -2 * LENGTH);
-  const { x, y, width, height } = plate.frame;
-  const line = segmentIn({ low: [x, y], high: [x + width, y + height] }, [far, first.middle]);
-  for (const segment of line) plate.addLine(segment);
-  return strokes(line, CHAIN);
+  const bestOf = (gaps: readonly number[]): Found | null => {
+    let best: Found | null = null;
+    for (const { middle, edges } of own)
+      for (const [edge, long] of longest(edges))
+        for (const anchor of [0.1, 0.3, 0.5, 0.7, 0.9].map((t) => on(edge, t)))
+          for (const gap of gaps) {
+            const tip = ahead(anchor, onPaper, leaves ? gap + LENGTH : -gap);
+            const cost =
+              costOf(tip, onPaper, plate, ground) +
+              0.12 * aside(anchor, middle, onPaper) +
+              0.3 * gap -
+              Math.min(LENGTH, long) / LENGTH;
+            if (cost < BLOCKED && (!best || cost < best.cost - 1e-9)) best = { tip, anchor, cost };
+          }
+    return best;
+  };
+  const near = bestOf(NEAR);
+  const best = near ?? bestOf(FAR);
+  if (!best) return [];
+  plate.addBox(boxOf(best.tip, onPaper));
+  if (near) return [arrow(near.tip, onPaper)];
+  const line: Segment = [leaves ? ahead(best.tip, onPaper, -LENGTH) : best.tip, best.anchor];
+  plate.addLine(line);
+  return [...strokes([line], CHAIN), arrow(best.tip, onPaper)];
+}
+
+/** Where an arrow ends, and the place on an edge that it goes with. */
+interface Found {
+  readonly tip: Spot;
+  readonly anchor: Spot;
+  readonly cost: number;
 }
 
 const BLOCKED = 1e6;

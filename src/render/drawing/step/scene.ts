@@ -10,6 +10,7 @@ import { reach, type Shifts, spread } from "../exploded/spread.ts";
 import type { Marked } from "../labels.ts";
 import { type Group, together } from "./groups.ts";
 import { laidOnBench } from "./on-bench.ts";
+import { oneOpen } from "./one-open.ts";
 import { opened } from "./opened.ts";
 import { type Driven, driven, manyNails, sunkIn } from "./screws.ts";
 
@@ -24,6 +25,8 @@ export interface Scene {
   readonly shifts: Shifts;
   readonly screws: readonly Driven[];
   readonly groups: readonly Group[];
+  /** Ids of what comes off the finished piece, or goes on again. */
+  readonly goes: ReadonlySet<string>;
   /** The arms of lid supports, from the middle of one half to that of the other. */
   readonly arms: readonly (readonly [Vec, Vec])[];
   /** Pencil lines on the wood. */
@@ -40,10 +43,23 @@ const OFF = 0.2;
 export const sceneOf = (build: Build, step: Step): Scene =>
   step.shows.as ? benchScene(build, step) : pieceScene(build, step);
 
+const NOTHING: ReadonlySet<string> = new Set();
+
 function benchScene(build: Build, step: Step): Scene {
   const { items, pencil } = laidOnBench(build, step);
   const fresh = new Set(items.map(({ id }) => id));
-  return { items, pencil, fresh, hardware: new Map(), open: [], shifts: new Map(), screws: [], groups: [], arms: [] };
+  return {
+    items,
+    pencil,
+    fresh,
+    hardware: new Map(),
+    open: [],
+    shifts: new Map(),
+    screws: [],
+    groups: [],
+    goes: NOTHING,
+    arms: [],
+  };
 }
 
 function pieceScene(build: Build, step: Step): Scene {
@@ -56,7 +72,8 @@ function pieceScene(build: Build, step: Step): Scene {
   const size = Math.max(1, ...parts.map(({ solid }) => norm(minus(solid.high, solid.low))));
   const fitted = hardwareOn(build, step, wanted);
   const screwedOn = new Set(fitted.now.flatMap(({ joint }) => joint ?? []));
-  const moves = shown(shows).filter(({ parts: moving, into }) => slidesIn(build, moving, into, screwedOn));
+  const sliding = shown(shows).filter(({ parts: moving, into }) => slidesIn(build, moving, into, screwedOn));
+  const moves = oneOpen(build, sliding);
   const pegs = new Set([...pegsIn(build, shown(shows)), ...(step.kind === "glue-up" ? freePegs(build, wanted) : [])]);
   const long = build.fasteners.flatMap(({ id, length, body }) => (pegs.has(id) && !body ? [toNumber(length)] : []));
   const shifts = new Map(spread(parts, moves, Math.max(GAP * size, CLEAR * Math.max(0, ...long))));
@@ -65,7 +82,8 @@ function pieceScene(build: Build, step: Step): Scene {
     const by = outOf(parts, ids, along, runners);
     if (by > 0) for (const id of ids) shifts.set(id, plus(shifts.get(id) ?? [0, 0, 0], times(along, -by)));
   }
-  for (const { parts: ids, out } of goings) for (const id of ids) shifts.set(id, times(out, OFF * size));
+  for (const { parts: ids, out } of oneOpen(build, goings))
+    for (const id of ids) shifts.set(id, times(out, OFF * size));
   const shiftOf = (id: string): Vec => shifts.get(id) ?? [0, 0, 0];
   const solids = new Map(build.parts.map(({ id, solid }) => [id, solid]));
   const many = manyNails(build.fasteners.filter(({ id }) => shows.fasteners.includes(id)));
@@ -107,7 +125,8 @@ function pieceScene(build: Build, step: Step): Scene {
     screws: [...screws, ...sunk],
     pencil: [],
     arms: armsOf(build, items),
-    groups: together([...shows.travel.map((each) => ({ ...each, leaves: false })), ...goings]),
+    groups: together(oneOpen(build, [...shows.travel.map((each) => ({ ...each, leaves: false })), ...goings])),
+    goes: new Set(goings.flatMap(({ parts }) => parts)),
   };
 }
 

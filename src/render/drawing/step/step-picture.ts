@@ -11,15 +11,13 @@ import { BLACK, METAL } from "../../palette.ts";
 import type { Frame } from "../../style.ts";
 import { type Drawing, NOT_TO_SCALE, type Pen } from "../drawing.ts";
 import { fitInto } from "../fit.ts";
-import { glassTint, sheen } from "../glass.ts";
+import { glassTint, sheen, sheenLines } from "../glass.ts";
 import { groundOf } from "../ground.ts";
 import { fills, heading, onPage, strokes } from "../ink.ts";
-import { labels } from "../labels.ts";
 import { linesOf, SPECK, takePicture, tones } from "../picture.ts";
 import { placeBalloons } from "../place-balloons.ts";
 import { Plate } from "../plate.ts";
 import { CHAIN, FINE, FRESH, PRESENT } from "../strokes.ts";
-import { seenArea } from "../targets.ts";
 import { travelRuns } from "../travel-lines.ts";
 import { listed, stepInWords } from "../words.ts";
 import { type Mover, travelArrow } from "./arrows.ts";
@@ -29,6 +27,7 @@ import { isInside, segmentIn } from "./close-up.ts";
 import { type Detail, detailOf } from "./detail.ts";
 import { enlarged } from "./enlarge.ts";
 import { located } from "./locator.ts";
+import { marksOf } from "./marks.ts";
 import { mouthsOf } from "./mouths.ts";
 import { type Scene, sceneOf } from "./scene.ts";
 import { drawDriven, rodsOf } from "./screws.ts";
@@ -124,6 +123,7 @@ function drawn(
   const screws = scene.screws.filter(({ head, mouth, point }) => [head, mouth, point].every(isIn));
   const clear = panesOf(build.design);
   const panes = faces.filter(({ id }) => clear.has(id));
+  for (const line of sheenLines(panes, fit)) plate.addLine(line);
   const isNew = (id: string) => fresh.has(id);
   const tint = [
     ...tones(
@@ -170,9 +170,6 @@ function drawn(
     { lines: fine, stroke: FINE },
   ];
   const close = detail ? enlarged(detail, { fills: tint, strokes: [...lines, ...rods] }, plate, pen) : [];
-  // Of a body that comes off or goes on again only the part in front.
-  const marked = new Set(step.shows.fresh);
-  const named = clearerHalves(hardware, (id) => seenArea(faces, id, fit.scale));
   const aside = step.shows.as ? null : sideSeen(view, step.up);
   const words =
     aside === null
@@ -180,13 +177,7 @@ function drawn(
       : window
         ? [captionUnder(aside, shot.frame, pen)]
         : captioned(aside, fit.page(taken.extent.low)[1], plate, pen);
-  const there = new Set(faces.filter(({ polygons }) => polygons.length > 0).map(({ id }) => id));
-  const marks = labels(
-    items.filter(({ id }) => (step.shows.as || marked.has(id) || named.has(id)) && (window === null || there.has(id))),
-    faces,
-    view,
-    fit,
-  );
+  const marks = marksOf(step, scene, { faces, view, fit, isCloseUp: window !== null });
   return {
     items: [
       ...tint.flatMap(({ ink, polygons }) => fills(polygons, ink)),
@@ -229,13 +220,3 @@ const thinnest = ({ low, high }: Solid): number => Math.min(...minus(high, low))
 /** The ids of what is put on, those of one piece of hardware together. */
 const halvesOf = ({ hardware }: Scene): readonly (readonly string[])[] =>
   [...new Set(hardware.values())].map((whole) => [...hardware].flatMap(([id, of]) => (of === whole ? [id] : [])));
-
-/** Of what is bought as one, the half that is seen better. */
-function clearerHalves(hardware: ReadonlyMap<string, string>, seen: (id: string) => number): ReadonlySet<string> {
-  const best = new Map<string, string>();
-  for (const [id, whole] of hardware) {
-    const other = best.get(whole);
-    if (other === undefined || seen(id) > seen(other)) best.set(whole, id);
-  }
-  return new Set(best.values());
-}

@@ -1,0 +1,67 @@
+/** What is marked in a step's picture: what is new, by name what is bought, and, finer, what it goes on. */
+import type { View } from "../../../geometry/picture/index.ts";
+import type { VisibleFace } from "../../../geometry/types.ts";
+import type { Step } from "../../../solve/build.ts";
+import type { Fit } from "../fit.ts";
+import { labels, type Marked, type PartLabel, shows } from "../labels.ts";
+import { seenArea } from "../targets.ts";
+import type { Scene } from "./scene.ts";
+
+/** More marks than these leave no room for those of what was there before, nor are needed to know again what was taken off. */
+const MANY = 8;
+
+export interface Seen {
+  readonly faces: readonly VisibleFace[];
+  readonly view: View;
+  readonly fit: Fit;
+  /** Only what is around something is drawn. */
+  readonly isCloseUp: boolean;
+}
+
+export function marksOf(step: Step, scene: Scene, { faces, view, fit, isCloseUp }: Seen): readonly PartLabel[] {
+  const { items, hardware, goes, fresh } = scene;
+  if (step.shows.as) return labels(items, faces, view, fit);
+  const there = new Set(faces.filter(({ polygons }) => polygons.length > 0).map(({ id }) => id));
+  const isThere = ({ id }: Marked): boolean => !isCloseUp || there.has(id);
+  const named = clearerHalves(hardware, (id) => seenArea(faces, id, fit.scale));
+  const bought = items.filter(({ id }) => named.has(id));
+  // A line to what cannot be seen would strike the work through; it is counted with what can.
+  const isSeen = (item: Marked): boolean => isThere(item) && shows(item, faces, view, fit);
+  const unseen = new Map<string, number>();
+  for (const item of bought) if (!isSeen(item)) unseen.set(item.mark, (unseen.get(item.mark) ?? 0) + 1);
+  const marked = new Set(step.shows.fresh);
+  // Of a body that comes off or goes on again what the words call by its mark.
+  const words = [step.title, ...step.text].join(" ");
+  const isNamed = (mark: string): boolean => words.includes(`(${mark})`);
+  const going = labels(
+    items.filter((item) => goes.has(item.id) && isNamed(item.mark) && isThere(item)),
+    ...[faces, view, fit],
+  );
+  const isMarked = ({ id }: Marked): boolean => !goes.has(id) && marked.has(id) && !hardware.has(id);
+  const own = [
+    ...(going.length > MANY ? [] : going),
+    ...labels(
+      items.filter((item) => (isMarked(item) && isThere(item)) || (named.has(item.id) && isSeen(item))),
+      ...[faces, view, fit],
+      unseen,
+    ),
+  ];
+  const receiving = new Set(step.actions.flatMap((action) => (action.do === "add" ? action.to : [])));
+  const under = labels(
+    items.filter((item) => receiving.has(item.id) && !fresh.has(item.id) && isNamed(item.mark) && isSeen(item)),
+    ...[faces, view, fit],
+  );
+  const known = new Set(own.map(({ mark }) => mark));
+  const rest = under.filter(({ mark }) => !known.has(mark)).map((each) => ({ ...each, isPresent: true }));
+  return own.length + rest.length > MANY ? own : [...own, ...rest];
+}
+
+/** Of what is bought as one, the half that is seen better. */
+function clearerHalves(hardware: ReadonlyMap<string, string>, seen: (id: string) => number): ReadonlySet<string> {
+  const best = new Map<string, string>();
+  for (const [id, whole] of hardware) {
+    const other = best.get(whole);
+    if (other === undefined || seen(id) > seen(other)) best.set(whole, id);
+  }
+  return new Set(best.values());
+}
