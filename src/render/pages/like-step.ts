@@ -5,7 +5,7 @@ import type { Plan } from "./plan.ts";
 
 type Part = NonNullable<ReturnType<typeof partInStep>>["part"];
 
-/** For each step the last one before that it looks like: told as that, or just before it with the mirror image of its part or one of its size. */
+/** For each step the last one before that it looks like: told as that, or just before it with the mirror image of its part, one of its size, or one that differs from it in width or length alone. */
 export function likeBefore(plan: Plan): readonly (number | null)[] {
   const { steps, cutList } = plan.build;
   const worked = steps.map((step) => partInStep(plan, step)?.part ?? null);
@@ -14,6 +14,8 @@ export function likeBefore(plan: Plan): readonly (number | null)[] {
     (one: Part, other: Part): boolean => mirrorOf(one.mark) === other.mark,
     (one: Part, other: Part): boolean =>
       (["thickness", "width", "length"] as const).every((size) => equal(one[size], other[size])),
+    (one: Part, other: Part): boolean =>
+      equal(one.thickness, other.thickness) && (equal(one.width, other.width) || equal(one.length, other.length)),
   ];
   return steps.map(({ like }, i) => {
     const part = worked[i] ?? null;

@@ -47,3 +47,15 @@ test("steps that look alike: told as one before, or with the mirror image of its
   expect(like[posts[1] ?? 0]).toBe(posts[0]);
   expect(like[0]).toBeNull();
 });
+
+test("parts that differ in one size only look alike too, and those that differ in more do not", () => {
+  const { build } = solvedOnce(textOf("old-plans/plant-stand"))();
+  if (!build) throw new Error("no plan");
+  const like = likeBefore({ build } as Plan);
+  const index = (title: RegExp) => build.steps.findIndex((step) => title.test(step.title));
+  // The rail, 3/4 × 3 × 11, and the lower rail, 3/4 × 2 × 11; the posts before them, 1 1/4 square, 20 long.
+  const [rails, lower] = [index(/joints in the rails \(E\)/u), index(/tenons in the lower rails \(F\)/u)];
+  expect(rails).toBeGreaterThan(0);
+  expect(like[lower]).toBe(rails);
+  expect(like[rails]).toBeNull();
+});
