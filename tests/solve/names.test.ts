@@ -24,7 +24,7 @@ test("else by their lengths, with what they are of where their name alone says n
 });
 
 test("a board alone could be any: that above and that below say so", () => {
-  expect(toldApart([line(39, "bottom-board", "top-board")])).toEqual(["Bottom and top board"]);
+  expect(toldApart([line(39, "bottom-board", "top-board")])).toEqual(["Bottom/top board"]);
 });
 
 /** A cube at a place from left to right. */

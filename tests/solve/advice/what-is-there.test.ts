@@ -1,5 +1,6 @@
 /** Checks, cautions and cures speak of what the piece has, and with one voice. */
 import { expect, test } from "vitest";
+import { TOLD } from "../../../src/solve/build/checks/told.ts";
 import type { Build } from "../../../src/solve/build.ts";
 import { said, solvedOnce, textOf } from "../../examples/compiled.ts";
 
@@ -43,6 +44,7 @@ test("what could tip over is tied to the wall in every place that speaks of it",
 
 test("what is drawn for a solid wall says so, and speaks of studs only as another wall", () => {
   expect(advice("key-cabinet", "room", "At the wall.")).toMatch(/^Both screws go into plugs in solid masonry/u);
+  expect(TOLD.get("wall-screw-too-short")).not.toContain("stud");
   const step = built("key-cabinet").steps.find(({ title }) => /to the wall$/u.test(title));
   expect(step?.text.join(" ")).toContain("set for a wall of solid masonry");
 });

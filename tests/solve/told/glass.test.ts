@@ -1,5 +1,5 @@
 import { expect, test } from "vitest";
-import { built, plain } from "./examples.ts";
+import { built, plain, textOfStep } from "./examples.ts";
 
 test("panes of a case go in before its doors are hung: the case is laid on its side for them", () => {
   const titles = built("old-plans/china-closet").steps.map(({ title }) => plain(title));
@@ -7,4 +7,12 @@ test("panes of a case go in before its doors are hung: the case is laid on its s
   const doors = titles.findIndex((title) => /^Add the (?:left|right) door/u.test(title));
   expect(last).toBeGreaterThan(0);
   expect(doors).toBeGreaterThan(last);
+});
+
+test("two boards of one mark that are above and below are called so, one and both", () => {
+  const all = built("old-plans/china-closet")
+    .steps.map((step) => `${plain(step.title)} ${textOfStep(step)}`)
+    .join(" ");
+  expect(all).toContain("Screw on the bottom/top board (J)");
+  expect(all).toContain("against two bottom/top boards (J)");
 });

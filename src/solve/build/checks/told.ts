@@ -56,6 +56,6 @@ export const TOLD: ReadonlyMap<string, string> = new Map([
   ["tips-over", "It stands with all open, pulled at, and climbed upon, as storage for clothes is tested"],
   ["too-few-hinges", "Doors have hinges enough for their height and weight"],
   ["wall-screws-miss-studs", "Wall screws stand as far apart as the studs do"],
-  ["wall-screw-too-short", "Wall screws reach far enough into the studs"],
+  ["wall-screw-too-short", "Wall screws reach far enough into what holds them"],
   ["wet-lumber", "Wood that is bought wet still fits when it has dried"],
 ]);

@@ -33,7 +33,7 @@ export function nameOf(parts: NamedLine["parts"]): string {
     names.every((name) => name.length === 2 && LEVELS.has(name[0] ?? "")) &&
     levels.length > 1
   )
-    return capital(`${levels.join(" and ")} ${shared.join(" ")}`);
+    return capital(`${levels.join("/")} ${shared.join(" ")}`);
   if (shared.length > 0) return capital(shared.join(" "));
   // top-rail-front, top-rail-back: "Top rail".
   const differs = first.findIndex((word, i) => names.some((name) => name[i] !== word));
