@@ -73,17 +73,33 @@ export function boundsOfOpening(model: Model, part: Part, { moments }: Replay): 
   // The front of a drawer is fitted in its height too.
   const slides = model.record.motions.some(({ kind, parts }) => kind === "slide" && parts.includes(part.id));
   const axes: readonly Axis[] = slides && isOnIt(part.id) ? [...own.axes, 2] : own.axes;
+  const isResting = !model.record.motions.some(({ parts }) => parts.includes(part.id));
+  const isFlat = !isResting && (!slides || isOnIt(part.id));
   return axes.flatMap((axis) => {
     const around = others.filter((other) => beside(box, other.box, axis));
-    const low = around.filter((other) => other.box[1][axis] <= box[0][axis] + LEAST);
-    const high = around.filter((other) => other.box[0][axis] >= box[1][axis] - LEAST);
-    const lowest = Math.max(...low.map((other) => other.box[1][axis]));
-    const highest = Math.min(...high.map((other) => other.box[0][axis]));
-    if (low.length === 0 || high.length === 0) return [];
-    // To the unit of the record's solids.
-    return [
-      ...low.filter((other) => other.box[1][axis] >= lowest - 1e-4),
-      ...high.filter((other) => other.box[0][axis] <= highest + 1e-4),
-    ].map(({ id }) => id);
+    const sides = [false, true].map((isHigh) => {
+      const off = (other: Beside): number =>
+        isHigh ? other.box[0][axis] - box[1][axis] : box[0][axis] - other.box[1][axis];
+      const here = around.filter((other) => off(other) >= -LEAST);
+      const plane = isFlat ? overMost(here, off, box, axis) : Math.min(...here.map(off));
+      // To the unit of the record's solids.
+      return here.filter((other) => Math.abs(off(other) - plane) <= 1e-4).map(({ id }) => id);
+    });
+    return sides.every(({ length }) => length > 0) ? sides.flat() : [];
   });
+}
+
+interface Beside {
+  readonly id: string;
+  readonly box: Box;
+}
+
+/** A door or a front is measured against what is as near as this over three quarters of its longer way: looked at in many places. */
+function overMost(here: readonly Beside[], off: (other: Beside) => number, box: Box, axis: Axis): number {
+  const [along] = AXES.filter((i) => i !== axis).sort((i, j) => extent(box, j) - extent(box, i)) as [Axis, Axis];
+  const places = Array.from({ length: 400 }, (_, k) => box[0][along] + ((k + 0.5) / 400) * extent(box, along));
+  const nearest = places.map((at) =>
+    Math.min(...here.filter((other) => other.box[0][along] <= at && at <= other.box[1][along]).map(off)),
+  );
+  return nearest.sort((a, b) => a - b)[299] ?? Number.POSITIVE_INFINITY;
 }

@@ -23,7 +23,7 @@ export function timePage({ build, frame }: Plan): Section | null {
   const rows = days.map(({ first, last, steps, dries }, day) => [
     range(first, last),
     steps ? range(...steps) : "–",
-    steps ? about(upTo(day + 1) - upTo(day)) : "–",
+    steps ? ofDay(upTo(day + 1) - upTo(day)) : "–",
     capital(dries.join(", ")),
   ]);
   return {
@@ -51,4 +51,6 @@ export const inDays = (days: Timeline["days"]): string => {
 
 /** To the quarter of an hour. */
 const quarters = (minutes: number): number => 15 * Math.round(minutes / 15);
+/** What does not fill a quarter of an hour that the days before left over adds nothing. */
+const ofDay = (minutes: number): string => (minutes === 0 ? "a few min" : duration(minutes));
 const about = (minutes: number): string => duration(Math.max(15, quarters(minutes)));

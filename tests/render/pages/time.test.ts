@@ -1,0 +1,42 @@
+import { expect, test } from "vitest";
+import { render } from "../../../src/render/index.ts";
+import { said, solvedOnce, textOf } from "../../examples/compiled.ts";
+import { wordsOf } from "../boxes.ts";
+
+/** Minutes of "6 h 30 min"; "a few min" are none. */
+const minutesOf = (text: string): number =>
+  60 * Number(/(\d+) h/u.exec(text)?.[1] ?? 0) + Number(/(\d+) min/u.exec(text)?.[1] ?? 0);
+
+/**
+ * 132, 390, 192, 3, 3, 109, 26 and 26 minutes: after each day 132, 522, 714, 717, 720, 829, 855 and 881, to the quarter of an hour 135, 525, 720, 720, 720,
+ * 825, 855 and 885. What is rubbed on in three minutes takes no quarter of an hour.
+ */
+test("the days add up to the time that is told of the whole", () => {
+  const { build, findings } = solvedOnce(textOf("dining-bench"))();
+  if (!build) throw new Error(said(findings).join("\n"));
+  expect(build.timeline.days.flatMap(({ bench }) => (bench > 0 ? [bench] : []))).toEqual([
+    132, 390, 192, 3, 3, 109, 26, 26,
+  ]);
+  const pages = render(build, { paper: "letter", date: "2025-03-01", version: "0" }).value?.pages ?? [];
+  const words = pages
+    .map(wordsOf)
+    .join(" ")
+    .replaceAll(/[\s\u202f]+/gu, " ");
+  const [, total = "", table = ""] =
+    /About ([\dhmin ]+) at the bench for one person: .*?when the day is over (.*?)Dining bench/u.exec(words) ?? [];
+  const days = [...table.matchAll(/ ((?:\d+ h)?(?: ?\d+ min)?|a few min) (?=[A-Z])/gu)].map(([, time = ""]) =>
+    time.trim(),
+  );
+  expect(days.filter((time) => time !== "")).toEqual([
+    "2 h 15 min",
+    "6 h 30 min",
+    "3 h 15 min",
+    "a few min",
+    "a few min",
+    "1 h 45 min",
+    "30 min",
+    "30 min",
+  ]);
+  expect(days.reduce((so, time) => so + minutesOf(time), 0)).toBe(minutesOf(total));
+  expect(minutesOf(total)).toBe(885);
+});
