@@ -81,8 +81,12 @@ describe("the overalls chest", () => {
     const { hardware, shifts } = sceneOf(build, adding);
     expect(hardware.size).toBe(20);
     expect(new Set(hardware.values()).size).toBe(10);
-    const out = shifts.get("chest.overalls-drawer-1.left-side")?.[1] ?? 0;
-    expect(-out / UNITS_PER_INCH).toBeGreaterThanOrEqual(12);
+    // One is drawn out, the others shut: several open at once would tip it.
+    const out = [1, 2, 3, 4, 5].map(
+      (n) => -(shifts.get(`chest.overalls-drawer-${n}.left-side`)?.[1] ?? 0) / UNITS_PER_INCH,
+    );
+    expect(Math.max(...out)).toBeGreaterThanOrEqual(12);
+    expect(out.filter((by) => by > 0)).toHaveLength(1);
     const off = build.steps.find(({ kind }) => kind === "take-off");
     const { before, after } = mountedAt(build, off ?? adding);
     const slides = [...before].filter((id) => hardware.has(id));
@@ -190,7 +194,7 @@ describe("the overalls chest", () => {
     expect(before?.title).toMatch(/wall straps/);
     expect(last?.title).toMatch(/^Put the five overalls drawers on again/);
     // It is bored in nothing of the piece.
-    expect(told(/wall straps/)).toContain("bore a 1⁄8 in pilot hole");
+    expect(told(/wall straps/)).toMatch(/[Bb]ore a 1⁄8 in pilot hole/);
     expect(build?.tools.find(({ tool }) => tool.startsWith("Drill bits"))?.tool).toContain("1⁄8");
   });
 });

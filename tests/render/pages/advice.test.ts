@@ -1,13 +1,20 @@
 import { expect, test } from "vitest";
 import { render } from "../../../src/render/index.ts";
-import { said, solveText, textOf } from "../../examples/compiled.ts";
+import { said, solvedOnce, textOf } from "../../examples/compiled.ts";
 import { overlaps, wordsOf } from "../boxes.ts";
 
 /** An example without what it says of finish. */
 const unfinished = (name: string): string => textOf(name).replace(/^finish:.*\n(?:[ \t]+.*\n)*/mu, "");
 
-function pagesOf(text: string) {
-  const { build, findings } = solveText(text);
+const known = new Map<string, ReturnType<typeof printed>>();
+function pagesOf(text: string): ReturnType<typeof printed> {
+  const found = known.get(text) ?? printed(text);
+  known.set(text, found);
+  return found;
+}
+
+function printed(text: string) {
+  const { build, findings } = solvedOnce(text)();
   if (!build) throw new Error(said(findings).join("\n"));
   const pages = render(build, { paper: "letter", date: "2025-03-01", version: "0" }).value?.pages ?? [];
   return {

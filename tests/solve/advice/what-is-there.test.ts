@@ -36,8 +36,8 @@ test("a chest that shuts tight is not told to keep its openings clear", () => {
 });
 
 test("what could tip over is tied to the wall in every place that speaks of it", () => {
-  expect(advice("old-plans/bookcase", "cautions", "Tipping over.")).toContain("Tie it to the wall");
-  const room = advice("old-plans/bookcase", "room", "At the wall.");
+  expect(advice("old-plans/china-closet", "cautions", "Tipping over.")).toContain("Tie it to the wall");
+  const room = advice("old-plans/china-closet", "room", "At the wall.");
   expect(room).toContain("strap");
   expect(room).not.toContain("no fixing");
 });
