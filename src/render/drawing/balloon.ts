@@ -33,18 +33,19 @@ export const balloonReach = (pen: Pen, mark: string, { size, radius }: Look = LA
     ? pen.measure(mark, NAME.font, NAME.size) / 2 + 2
     : Math.max(radius, pen.measure(mark, "bold", size) / 2 + radius / 2);
 
-export const balloonBox = (pen: Pen, mark: string, [x, y]: Spot, look: Look = LARGE): Box =>
-  boxAround(x, y, 2 * balloonReach(pen, mark, look), 2 * (isName(mark) ? NAME_HIGH : look.radius));
+/** `reach`: as above, measured once for all places. */
+export const balloonBox = (reach: number, mark: string, [x, y]: Spot, look: Look = LARGE): Box =>
+  boxAround(x, y, 2 * reach, 2 * (isName(mark) ? NAME_HIGH : look.radius));
 
 /** From the rim of the balloon to the part. */
-export function leaderOf(pen: Pen, mark: string, centre: Spot, target: Spot, look: Look = LARGE): Segment {
+export function leaderOf(half: number, mark: string, centre: Spot, target: Spot, look: Look = LARGE): Segment {
   const { along, distance } = heading(centre, target);
   if (isName(mark)) {
     // From the edge of the box around the letters.
-    const [wide, high] = [balloonReach(pen, mark) / Math.abs(along[0]), NAME_HIGH / Math.abs(along[1])];
+    const [wide, high] = [half / Math.abs(along[0]), NAME_HIGH / Math.abs(along[1])];
     return [ahead(centre, along, Math.min(wide, high, distance)), target];
   }
-  const reach = balloonReach(pen, mark, look) - look.radius;
+  const reach = half - look.radius;
   // The rim of a lozenge lies between that of a circle and its longer half.
   const rim = look.radius + reach * Math.abs(along[0]);
   return [ahead(centre, along, Math.min(rim, distance)), target];

@@ -4,7 +4,7 @@
  */
 import { circlePoint } from "../../geometry/angle.ts";
 import type { Item } from "../document.ts";
-import { balloon, balloonBox, isName, LARGE, type Look, leader, leaderOf } from "./balloon.ts";
+import { balloon, balloonBox, balloonReach, isName, LARGE, type Look, leader, leaderOf } from "./balloon.ts";
 import type { Pen, Spot } from "./drawing.ts";
 import { type Box, boxAround, grown, type Plate, type Segment } from "./plate.ts";
 
@@ -94,6 +94,7 @@ function bestPlace(
 ): Place | null {
   let best: Place | null = null;
   const name = isName(label.mark);
+  const reach = balloonReach(pen, label.mark, look);
   label.targets.forEach((target, rank) => {
     for (const far of DISTANCES) {
       const distance = (far * look.radius) / LARGE.radius;
@@ -105,9 +106,9 @@ function bestPlace(
         const slant = Math.min(Math.abs(cos), Math.abs(sin)) < 0.1 ? 3 : 0;
         const open = least + slant + 14 * ground(centre);
         if (best && open >= best.cost) continue;
-        const box = balloonBox(pen, label.mark, centre, look);
+        const box = balloonBox(reach, label.mark, centre, look);
         if (!plate.isFree(grown(box, AIR))) continue;
-        const line = leaderOf(pen, label.mark, centre, target, look);
+        const line = leaderOf(reach, label.mark, centre, target, look);
         if (!crowded && plate.blocks(line)) continue;
         const struck = plate.linesThrough(grown(box, 1));
         // A circle covers what lies behind it, a name does not; the text has it where it finds no place.
