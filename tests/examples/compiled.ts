@@ -77,3 +77,10 @@ export const chainsOf = (text: string, build: Build): Chains =>
 
 export const said = (findings: readonly Finding[]): readonly string[] =>
   findings.map((f) => `${f.at.line}: ${f.severity} ${f.rule}: ${f.message}`);
+
+/** Solved without an error, or the test says what was found. */
+export function built(name: string): Build {
+  const { build, findings } = solvedOnce(textOf(name))();
+  if (!build) throw new Error(said(findings).join("\n"));
+  return build;
+}

@@ -52,7 +52,8 @@ const ONLY = { like: null, lower: () => null, wide: () => [], most: 0, taller: (
 export function shownInSteps(plan: Plan, width: number): readonly Shown[] {
   const { build, frame } = plan;
   const first = new Map<string, Step>();
-  const like = likeBefore(plan);
+  const worked = build.steps.map((step) => partInStep(plan, step));
+  const like = likeBefore(build, worked);
   const markOf = new Map(build.parts.map(({ id, mark }) => [id, mark]));
   const heightOf = ({ shows: { as, fresh } }: Step): number =>
     as && new Set(fresh.map((id) => markOf.get(id))).size > MANY ? TALL : HIGHEST;
@@ -61,7 +62,7 @@ export function shownInSteps(plan: Plan, width: number): readonly Shown[] {
     const made = jigsInStep(plan, step, width);
     if (made) return { picture: made, ...ONLY };
     const full = pictures[i] as StepPicture;
-    const { part, holes } = partInStep(plan, step) ?? {};
+    const { part, holes } = worked[i] ?? {};
     const line = build.cutList.find(({ mark }) => mark === part?.mark);
     const drawnIn = (how: {
       readonly most?: number;

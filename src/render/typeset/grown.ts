@@ -2,9 +2,10 @@
 import { type Sizes, USUAL } from "./alike.ts";
 import { type Band, type Columns, nextOf, onPage, type Unit } from "./bands.ts";
 
-/** So many points are given at a time, the most first; less is not seen. */
-const STEPS = [120, 96, 72, 48, 24] as const;
+/** Less is not seen, in points. */
 const LEAST = 24;
+/** So many are given at a time, the most first. */
+const STEPS = [120, 96, 72, 48, LEAST] as const;
 
 /** The units of a page with their first atoms higher, all by as much as goes in, and then each by more; null where none can be. */
 export function grown(

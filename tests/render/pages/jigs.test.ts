@@ -1,16 +1,23 @@
 import { expect, test } from "vitest";
 import { render } from "../../../src/render/index.ts";
+import { partInStep } from "../../../src/render/pages/drawn-part.ts";
 import { likeBefore } from "../../../src/render/pages/like-step.ts";
 import type { Plan } from "../../../src/render/pages/plan.ts";
 import { groupsOf } from "../../../src/render/write/gather.ts";
-import { said, solvedOnce, textOf } from "../../examples/compiled.ts";
+import type { Build } from "../../../src/solve/build.ts";
+import { built } from "../../examples/compiled.ts";
 import { wordsOf } from "../boxes.ts";
 
 function pagesOf(name: string) {
-  const { build, findings } = solvedOnce(textOf(name))();
-  if (!build) throw new Error(said(findings).join("\n"));
+  const build = built(name);
   return { build, pages: render(build, { paper: "letter", date: "2025-03-01", version: "0" }).value?.pages ?? [] };
 }
+
+const likes = (build: Build): readonly (number | null)[] =>
+  likeBefore(
+    build,
+    build.steps.map((step) => partInStep({ build } as Plan, step)),
+  );
 
 test("a jig is drawn once, beside the step that makes it, with the steps that use it", () => {
   const { build, pages } = pagesOf("boot-bench");
@@ -36,9 +43,8 @@ test("what goes on from the page before says so, and begins with a drawing", () 
 });
 
 test("steps that look alike: told as one before, or with the mirror image of its part", () => {
-  const { build } = solvedOnce(textOf("overalls-chest"))();
-  if (!build) throw new Error("no plan");
-  const like = likeBefore({ build } as Plan);
+  const build = built("overalls-chest");
+  const like = likes(build);
   const number = (title: RegExp) => build.steps.find((step) => title.test(step.title))?.number ?? 0;
   const [left, right] = [number(/the left side panel/u), number(/the right side panel/u)];
   expect(right).toBeGreaterThan(left);
@@ -49,9 +55,8 @@ test("steps that look alike: told as one before, or with the mirror image of its
 });
 
 test("parts that differ in one size only look alike too, and those that differ in more do not", () => {
-  const { build } = solvedOnce(textOf("old-plans/plant-stand"))();
-  if (!build) throw new Error("no plan");
-  const like = likeBefore({ build } as Plan);
+  const build = built("old-plans/plant-stand");
+  const like = likes(build);
   const index = (title: RegExp) => build.steps.findIndex((step) => title.test(step.title));
   // The rail, 3/4 × 3 × 11, and the lower rail, 3/4 × 2 × 11; the posts before them, 1 1/4 square, 20 long.
   const [rails, lower] = [index(/joints in the rails \(E\)/u), index(/tenons in the lower rails \(F\)/u)];

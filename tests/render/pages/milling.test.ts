@@ -1,12 +1,10 @@
 import { expect, test } from "vitest";
 import { render } from "../../../src/render/index.ts";
-import { said, solvedOnce, textOf } from "../../examples/compiled.ts";
+import { built } from "../../examples/compiled.ts";
 import { wordsOf } from "../boxes.ts";
 
 const wordsIn = (name: string): string => {
-  const { build, findings } = solvedOnce(textOf(name))();
-  if (!build) throw new Error(said(findings).join("\n"));
-  const pages = render(build, { paper: "letter", date: "2025-03-01", version: "0" }).value?.pages ?? [];
+  const pages = render(built(name), { paper: "letter", date: "2025-03-01", version: "0" }).value?.pages ?? [];
   return pages
     .map(wordsOf)
     .join(" ")

@@ -1,27 +1,10 @@
 import { describe, expect, test } from "vitest";
-import type { Item } from "../../../src/render/document.ts";
-import { type Atom, block } from "../../../src/render/typeset/atom.ts";
+import type { Atom } from "../../../src/render/typeset/atom.ts";
 import { type Columns, columnWidth } from "../../../src/render/typeset/columns.ts";
 import { flow } from "../../../src/render/typeset/flow.ts";
 import { textsOf } from "../boxes.ts";
+import { FULL, frame, GAP, named, unit } from "./units.ts";
 
-const frame = { x: 60, y: 64, width: 500, height: 400 };
-const GAP = 20;
-
-/** A thing that prints its name at its top. */
-const named = (name: string, height: number, keep = false): Atom =>
-  block(
-    height,
-    (x, y): Item[] => [{ kind: "text", x, y, text: name, font: "regular", size: 10, ink: [0, 0, 0], width: 10 }],
-    { keep },
-  );
-/** A head that keeps with its lines, of 20 points each. */
-const unit = (name: string, head: number, lines: number): Atom[] => [
-  named(name, head, true),
-  ...Array.from({ length: lines }, (_, i) => named(`${name}${i}`, 20)),
-];
-/** Fills a column, so that what is before it is not on the last page. */
-const FULL = unit("Z", 400, 0);
 const pagesOf = (units: Columns["units"], above: readonly Atom[] = []) =>
   flow(
     [{ name: "a", title: "a", kind: "a", start: "fits", atoms: above, columns: { gap: GAP, between: 20, units } }],

@@ -1,14 +1,8 @@
 /** Checks, cautions and cures speak of what the piece has, and with one voice. */
 import { expect, test } from "vitest";
 import { TOLD } from "../../../src/solve/build/checks/told.ts";
-import type { Build } from "../../../src/solve/build.ts";
-import { said, solvedOnce, textOf } from "../../examples/compiled.ts";
+import { built } from "../../examples/compiled.ts";
 
-function built(name: string): Build {
-  const { build, findings } = solvedOnce(textOf(name))();
-  if (!build) throw new Error(said(findings).join("\n"));
-  return build;
-}
 const rules = (name: string): ReadonlySet<string> => new Set(built(name).checks.map(({ rule }) => rule));
 const plain = (text: string): string => text.replaceAll(/[\s\u202f]+/gu, " ");
 function advice(name: string, list: "cautions" | "cures" | "room", head: string): string {

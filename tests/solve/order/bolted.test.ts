@@ -1,9 +1,8 @@
 import { describe, expect, test } from "vitest";
-import { said, solvedOnce, textOf } from "../../examples/compiled.ts";
+import { built } from "../../examples/compiled.ts";
 
 describe("a frame that is bolted and comes apart", () => {
-  const { build, findings } = solvedOnce(textOf("workbench-cart"))();
-  if (!build) throw new Error(said(findings).join("\n"));
+  const build = built("workbench-cart");
   const told = (title: RegExp): string => build.steps.find((step) => title.test(step.title))?.text.join(" ") ?? "";
 
   test("has its bolts turned in and tightened, and its dowels without glue", () => {

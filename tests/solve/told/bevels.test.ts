@@ -1,5 +1,6 @@
 import { expect, test } from "vitest";
-import { built, textOfStep } from "./examples.ts";
+import { built } from "../../examples/compiled.ts";
+import { textOfStep } from "./examples.ts";
 
 test("a bevel over the whole edge is marked on one face, and runs to the far one", () => {
   const texts = built("key-cabinet").steps.map(textOfStep);

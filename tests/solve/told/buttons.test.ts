@@ -1,5 +1,6 @@
 import { expect, test } from "vitest";
-import { built, stepWith, textOfStep } from "./examples.ts";
+import { built } from "../../examples/compiled.ts";
+import { stepWith, textOfStep } from "./examples.ts";
 
 test("two kinds of wooden buttons are told apart by where they go", () => {
   const build = built("dining-bench");

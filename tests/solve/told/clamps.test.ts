@@ -1,6 +1,7 @@
 import { expect, test } from "vitest";
 import { toInches } from "../../../src/units/index.ts";
-import { built, stepWith, textOfStep } from "./examples.ts";
+import { built } from "../../examples/compiled.ts";
+import { stepWith, textOfStep } from "./examples.ts";
 
 // The bay between side and divider is 16 29/32 in wide on the outside of the sides: the clamps end on the divider.
 test("clamps that end on a part far inside are told as long as they are used", () => {

@@ -1,12 +1,5 @@
 /** What the examples say, evened out for looking in it. */
 import type { Build, Step } from "../../../src/solve/build.ts";
-import { said, solvedOnce, textOf } from "../../examples/compiled.ts";
-
-export function built(name: string): Build {
-  const { build, findings } = solvedOnce(textOf(name))();
-  if (!build) throw new Error(said(findings).join("\n"));
-  return build;
-}
 
 export const plain = (text: string): string => text.replaceAll("\u2044", "/").replaceAll(/[\s\u202f]+/gu, " ");
 

@@ -1,7 +1,7 @@
 import { expect, test } from "vitest";
 import { keptOff } from "../../../src/solve/build/finishing/kept-off.ts";
-import { solveText, textOf } from "../../examples/compiled.ts";
-import { built, plain, stepWith, textOfStep } from "./examples.ts";
+import { built, solveText, textOf } from "../../examples/compiled.ts";
+import { plain, stepWith, textOfStep } from "./examples.ts";
 
 test("a loose panel has as many coats all round, and no inside", () => {
   const text = textOfStep(stepWith(built("index-cabinet"), /^Finish two door panels/u));

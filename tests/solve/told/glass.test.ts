@@ -1,5 +1,6 @@
 import { expect, test } from "vitest";
-import { built, plain, textOfStep } from "./examples.ts";
+import { built } from "../../examples/compiled.ts";
+import { plain, textOfStep } from "./examples.ts";
 
 test("panes of a case go in before its doors are hung: the case is laid on its side for them", () => {
   const titles = built("old-plans/china-closet").steps.map(({ title }) => plain(title));

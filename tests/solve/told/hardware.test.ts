@@ -1,6 +1,7 @@
 import { expect, test } from "vitest";
 import { whatDecides } from "../../../src/render/pages/hardware.ts";
-import { built, plain } from "./examples.ts";
+import { built } from "../../examples/compiled.ts";
+import { plain } from "./examples.ts";
 
 test("a screw for a hinge plate is bought by the hole that is bored for it", () => {
   const screws = built("index-cabinet")

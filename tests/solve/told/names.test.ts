@@ -1,5 +1,6 @@
 import { expect, test } from "vitest";
-import { built, plain, stepWith, textOfStep } from "./examples.ts";
+import { built } from "../../examples/compiled.ts";
+import { plain, stepWith, textOfStep } from "./examples.ts";
 
 const text = (title: RegExp): string => textOfStep(stepWith(built("index-cabinet"), title));
 

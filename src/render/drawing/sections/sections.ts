@@ -20,7 +20,7 @@ import { closeScales, type Scale, wholeOf } from "../scale.ts";
 import { seenArea, targetsOn } from "../targets.ts";
 import { type Aspect, aspectsOf, edgeLines, type Laid, linedOut, type Outside } from "../three-views/aspect.ts";
 import { type Measured, shownIn } from "../three-views/dimensioning.ts";
-import { beside } from "../three-views/setting-out.ts";
+import { beside } from "../three-views/room-beside.ts";
 import { tollOf } from "../toll.ts";
 import { type Clear, clearHeights, drawClear, isTold } from "./clear-heights.ts";
 import { type Section, sectionOf } from "./section.ts";

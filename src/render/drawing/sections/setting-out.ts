@@ -2,18 +2,15 @@
 import type { Build } from "../../../solve/build.ts";
 import type { Frame } from "../../style.ts";
 import { bodiesOf } from "../dimension/bodies.ts";
-import type { SideName } from "../dimension/side.ts";
 import type { Pen } from "../drawing.ts";
 import { heightOf, widthOf } from "../fit.ts";
-import { Plate } from "../plate.ts";
 import { type Laid, laid, type Outside } from "../three-views/aspect.ts";
 import { dimensioning, type Measured, type Rows, type Wanted } from "../three-views/dimensioning.ts";
-import { beside } from "../three-views/setting-out.ts";
+import { roomBeside } from "../three-views/room-beside.ts";
 import type { Section } from "./section.ts";
 
 const GAP = 40;
 const CAPTION = 18;
-const ANYWHERE: Frame = { x: -1e5, y: -1e5, width: 2e5, height: 2e5 };
 
 /** What is told beside the sections: places that the views from outside do not show. */
 const WANTED: readonly Wanted[] = [
@@ -53,20 +50,11 @@ export function setOut(
   const across = stacked ? Math.max(wide, deep) : wide + deep + GAP;
   if (across > frame.width || (stacked ? 2 : 1) * (high + CAPTION) > frame.height) return null;
   const rows = dimensioning(bodiesOf(build), cuts, WANTED, outside, { scale, before });
-  const depths = (view: 0 | 1, name: SideName): number =>
-    Math.max(
-      0,
-      ...rows
-        .filter((each) => each.view === view && each.side === name)
-        .map((here) => beside(here, laid(cuts[view], scale, 0, 0), outside, new Plate(ANYWHERE), pen).depth),
-    );
-  // A caption may be wider than what it stands under.
-  const captioned = (view: 0 | 1, width: number): number =>
-    Math.max(0, (pen.measure(cuts[view].caption, "bold", 10) - width) / 2);
+  const { depth, captioned } = roomBeside(cuts, rows, outside, scale, pen);
   const reach = (view: 0 | 1, name: "left" | "right", width: number): number =>
-    Math.max(depths(view, name), captioned(view, width));
-  const above = (view: 0 | 1): number => depths(view, "above") + 2;
-  const below = (view: 0 | 1): number => depths(view, "below");
+    Math.max(depth(view, name), captioned(view, width));
+  const above = (view: 0 | 1): number => depth(view, "above") + 2;
+  const below = (view: 0 | 1): number => depth(view, "below");
   const inset = stacked ? (wide - deep) / 2 : 0;
   const left = stacked ? Math.max(reach(0, "left", wide), reach(1, "left", deep) - inset) : reach(0, "left", wide);
   const gap = Math.max(GAP, reach(0, "right", wide) + reach(1, "left", deep) + GAP / 3);

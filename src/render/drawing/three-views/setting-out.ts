@@ -2,13 +2,11 @@
 import type { Build } from "../../../solve/build.ts";
 import type { Frame } from "../../style.ts";
 import { bodiesOf } from "../dimension/bodies.ts";
-import { drawRows } from "../dimension/rows.ts";
-import { type SideName, sideOf } from "../dimension/side.ts";
 import type { Pen } from "../drawing.ts";
 import { heightOf, widthOf } from "../fit.ts";
-import { Plate } from "../plate.ts";
 import { type Aspect, type Laid, laid, type Outside } from "./aspect.ts";
-import { dimensioning, onSide, type Rows, type Wanted } from "./dimensioning.ts";
+import { dimensioning, type Rows, type Wanted } from "./dimensioning.ts";
+import { roomBeside } from "./room-beside.ts";
 
 /** For a caption. */
 export const CAPTION = 16;
@@ -18,7 +16,6 @@ const AIR = 12;
 const [CLOSE, GAP] = [18, 44];
 /** Between the outermost dimensions of two views. */
 const BETWEEN = 12;
-const ANYWHERE: Frame = { x: -1e5, y: -1e5, width: 2e5, height: 2e5 };
 
 /** In the order in which a reader wants them: width, height, depth, then what only the other views show. */
 const WANTED: readonly Wanted[] = [
@@ -62,16 +59,7 @@ export function setOut(
   const [aside, lower] = stacked ? [0, high] : [deep, 0];
   if (wide + aside > room.width || deep + high + lower + CLOSE + 2 * CAPTION > room.height) return null;
   const rows = dimensioning(bodiesOf(build), aspects, WANTED, outside, { scale });
-  const depth = (view: 0 | 1 | 2, name: SideName): number =>
-    Math.max(
-      0,
-      ...rows
-        .filter((each) => each.view === view && each.side === name)
-        .map((here) => beside(here, laid(aspects[view], scale, 0, 0), outside, new Plate(ANYWHERE), pen).depth),
-    );
-  // A caption may be wider than what it stands under.
-  const captioned = (view: 0 | 1 | 2, width: number): number =>
-    Math.max(0, (pen.measure(aspects[view].caption, "bold", 10) - width) / 2);
+  const { depth, captioned } = roomBeside(aspects, rows, outside, scale, pen);
   const apart = (one: number, other: number): number => Math.max(CLOSE, one + other + (one && other ? BETWEEN : 6));
   const left = Math.max(depth(0, "left"), depth(2, "left"), captioned(0, wide));
   const right = Math.max(depth(0, "right"), depth(2, "right"), captioned(0, wide));
@@ -110,9 +98,4 @@ export function setOut(
       y - depth(2, "above") - CAPTION / 2,
     ],
   };
-}
-
-export function beside(row: Rows, view: Laid, outside: Outside, plate: Plate, pen: Pen): ReturnType<typeof drawRows> {
-  const { rows, feet } = onSide(row, view, outside, pen);
-  return drawRows(rows, feet, sideOf(view.box, row.side), plate, pen);
 }

@@ -13,7 +13,8 @@ import { Plate } from "../plate.ts";
 import { closeScales, type Scale, usualScale, wholeOf } from "../scale.ts";
 import { outsideInWords } from "../words.ts";
 import { aspectsOf, edgeLines, type Laid, linedOut, type Outside } from "./aspect.ts";
-import { beside, type Places, setOut } from "./setting-out.ts";
+import { beside } from "./room-beside.ts";
+import { type Places, setOut } from "./setting-out.ts";
 
 export interface ThreeViewsOptions {
   readonly frame: Frame;

@@ -2,7 +2,8 @@
 import type { Part } from "../../design.ts";
 
 type Placed = Pick<Part, "solid">;
-const WAYS = [
+/** Along each axis, from low to high. */
+export const WAYS = [
   ["left", "right"],
   ["front", "back"],
   ["lower", "upper"],

@@ -3,6 +3,7 @@ import { compare } from "../../../units/rational.ts";
 import type { Fastener } from "../../design.ts";
 import type { FastenerRow } from "../model/drilling.ts";
 import type { Drilled } from "./drilling.ts";
+import { sitsAt } from "./sits-at.ts";
 import { stepOf } from "./step-of.ts";
 
 /** Kinds in the order in which they first come; each from short to long. */
@@ -14,10 +15,7 @@ export function fastenerTable({ design, plan, steps, mark }: Drilled): readonly 
     .map((list): FastenerRow => {
       const { kind, item, length, with: more = [] } = list[0] as Fastener;
       // What is held by a button or a clip passes through no part: there it is told at which part that sits.
-      const heldAt = ({ joint, through, into }: Fastener): readonly string[] =>
-        through.length > 0
-          ? []
-          : (design.joints.find(({ id }) => id === joint)?.parts ?? []).filter((id) => id !== into).map(mark);
+      const heldAt = (one: Fastener): readonly string[] => sitsAt(design.joints, one).map(mark);
       const ways = groupedBy(list, (each) =>
         [...each.through.map(mark), "at", ...heldAt(each), mark(each.into)].join("\n"),
       );

@@ -1,5 +1,6 @@
 /** The four corners of a body on one of its sides, where a tape is held. */
 import type { Vec } from "../../../geometry/types.ts";
+import { minus, norm } from "../../../geometry/vec.ts";
 import { UNITS_PER_MM } from "../../../units/length.ts";
 import { toNumber } from "../../../units/rational.ts";
 import { type AxisIndex, INDICES } from "../../design/space.ts";
@@ -65,8 +66,8 @@ function cornersAmong(own: readonly Tip[], all: readonly Tip[], thin: AxisIndex,
   };
   const [one, two, three, four] = [corner(false, false), corner(true, true), corner(false, true), corner(true, false)];
   if (!one || !two || !three || !four) return null;
-  const diagonal = between(one, two);
-  if (Math.abs(diagonal - between(three, four)) > EQUAL) return null;
+  const diagonal = norm(minus(one, two));
+  if (Math.abs(diagonal - norm(minus(three, four))) > EQUAL) return null;
   const isPast = ({ at, letIn }: Tip): boolean =>
     letIn &&
     [[a, spanA] as const, [b, spanB] as const].some(([i, [from, to]]) => at[i] < from - ONE || at[i] > to + ONE);
@@ -85,6 +86,3 @@ const reaches = (own: readonly [number, number], other: readonly [number, number
 
 const isIn = (at: number, [from, to]: readonly [number, number], isHigh: boolean): boolean =>
   at > (from + to) / 2 === isHigh;
-
-const between = (one: Vec, two: Vec): number =>
-  Math.sqrt(INDICES.reduce<number>((so, i) => so + (one[i] - two[i]) * (one[i] - two[i]), 0));

@@ -21,7 +21,7 @@ import { segmentIn } from "../close-up.ts";
 import type { Scene } from "../scene.ts";
 import { cutOpen, outlinesOf } from "./cut-open.ts";
 import { cutWall, namesInWall, uprights, type WallInSection } from "./cut-wall.ts";
-import { boundsOf, intoWall, placeAt, STUD, type WallFixing } from "./fixing.ts";
+import { around, intoWall, placeAt, STUD, type WallFixing } from "./fixing.ts";
 import { STRAP, type Strap, strapOf } from "./strap.ts";
 
 /** Round what is to be seen: above and below, before it, and behind it. */
@@ -42,7 +42,7 @@ export function cutPicture(build: Build, scene: Scene, fixing: WallFixing, whole
   const [own] = one.hardware;
   const { length, lining } = intoWall(fixing);
   const view = viewFrom("along the wall", placeAt(fixing, 1, 0, 0));
-  const strap = kind === "strap" ? strapOf(fixing, one, boundsOf(build.parts).high[2]) : null;
+  const strap = kind === "strap" ? strapOf(fixing, one, around(build.parts).high[2]) : null;
   const at = vec(own.at.map(toNumber));
   const head = strap?.screwed ?? at;
   const tip = plus(head, placeAt(fixing, 0, sign * length, 0));

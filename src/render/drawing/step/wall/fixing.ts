@@ -1,12 +1,13 @@
 /** What of a step ties the piece to a wall, and where that wall is. Types and facts only; lengths in units of 1/16 µm. */
-import { isEmpty } from "../../../../geometry/solid.ts";
-import type { Vec } from "../../../../geometry/types.ts";
+import { bounds } from "../../../../geometry/convex.ts";
+import { isEmpty, solidBox } from "../../../../geometry/solid.ts";
+import type { Solid, Vec } from "../../../../geometry/types.ts";
 import type { Build, Step } from "../../../../solve/build.ts";
 import { measureOf } from "../../../../solve/design/hardware/items.ts";
 import { faceAxis, isHigh } from "../../../../solve/design/space.ts";
 import { wallOf } from "../../../../solve/design/use/wall.ts";
 import type { Fitting, Hardware } from "../../../../solve/design.ts";
-import { toNumber, UNITS_PER_INCH } from "../../../../units/index.ts";
+import { rational, toNumber, UNITS_PER_INCH } from "../../../../units/index.ts";
 import type { Scene } from "../scene.ts";
 
 export interface WallFixing {
@@ -84,13 +85,9 @@ export const comingLater = ({ parts }: Build, { items }: Scene, { kind }: WallFi
   return kind === "screw" ? parts.filter(({ id }) => !here.has(id)) : [];
 };
 
-type Bounds = { readonly low: Vec; readonly high: Vec };
+/** The box around some parts. */
+export const around = (items: readonly { readonly solid: { readonly low: Vec; readonly high: Vec } }[]) =>
+  bounds(items.flatMap(({ solid }) => [solid.low, solid.high]));
 
-export function boundsOf(items: readonly { readonly solid: Bounds }[]): Bounds {
-  const of = (pick: (...values: number[]) => number, end: "low" | "high", i: 0 | 1 | 2): number =>
-    pick(...items.map(({ solid }) => solid[end][i]));
-  return {
-    low: [of(Math.min, "low", 0), of(Math.min, "low", 1), of(Math.min, "low", 2)],
-    high: [of(Math.max, "high", 0), of(Math.max, "high", 1), of(Math.max, "high", 2)],
-  };
-}
+export const boxBetween = (low: Vec, high: Vec): Solid => solidBox(exact(low), exact(high));
+const exact = ([x, y, z]: Vec) => [rational(Math.round(x)), rational(Math.round(y)), rational(Math.round(z))] as const;

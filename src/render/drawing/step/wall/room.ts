@@ -1,11 +1,10 @@
 /** A piece before its wall: the wall, its studs in broken lines, the floor line, and how the piece is tied to it. */
 
 import { type Stage, stretch, viewFrom } from "../../../../geometry/picture/index.ts";
-import { solidBox } from "../../../../geometry/solid.ts";
 import type { Vec } from "../../../../geometry/types.ts";
 import { panesOf } from "../../../../solve/build/order/glazing.ts";
 import type { Build } from "../../../../solve/build.ts";
-import { rational, toNumber, UNITS_PER_INCH } from "../../../../units/index.ts";
+import { toNumber, UNITS_PER_INCH } from "../../../../units/index.ts";
 import type { Item, Stroke } from "../../../document.ts";
 import { BLACK, METAL, WALL } from "../../../palette.ts";
 import { circle } from "../../../shapes.ts";
@@ -20,7 +19,7 @@ import { type Label, placeBalloons } from "../../place-balloons.ts";
 import { Plate } from "../../plate.ts";
 import { CHAIN, FINE, HIDDEN, PRESENT } from "../../strokes.ts";
 import type { Scene } from "../scene.ts";
-import { boundsOf, comingLater, intoWall, placeAt, STUD, type WallFixing } from "./fixing.ts";
+import { around, boxBetween, comingLater, intoWall, placeAt, STUD, type WallFixing } from "./fixing.ts";
 import { STRAP, strapOf } from "./strap.ts";
 
 /** Room for labels round it. */
@@ -38,7 +37,7 @@ const HAIR = 32;
 
 export function roomPicture(build: Build, scene: Scene, fixing: WallFixing, frame: Frame, pen: Pen): readonly Item[] {
   const { to, sign, along, wall, floor } = fixing;
-  const bounds = boundsOf(build.parts);
+  const bounds = around(build.parts);
   const wide = Math.max(LEAST, BESIDE * (bounds.high[along] - bounds.low[along]));
   const [left, right] = [bounds.low[along] - wide, bounds.high[along] + wide];
   const [low, high] = [floor ?? bounds.low[2] - wide, bounds.high[2] + wide];
@@ -47,7 +46,7 @@ export function roomPicture(build: Build, scene: Scene, fixing: WallFixing, fram
     placeAt(fixing, 1, -sign, 1).map(Math.sign) as unknown as Vec,
   );
   const behind = wall + sign * intoWall(fixing).lining;
-  const panel = box(
+  const panel = boxBetween(
     placeAt(fixing, left, Math.min(wall, behind), low),
     placeAt(fixing, right, Math.max(wall, behind), high),
   );
@@ -156,7 +155,7 @@ function seenOf(stage: Stage, from: Vec, to: Vec) {
   return stage.look(from, to).seen.map((run) => stretch(stage.view, from, to, run));
 }
 
-function outlineOf({ low, high }: ReturnType<typeof boundsOf>, along: 0 | 1) {
+function outlineOf({ low, high }: ReturnType<typeof around>, along: 0 | 1) {
   const corners = [
     [low[along], low[2]],
     [high[along], low[2]],
@@ -165,6 +164,3 @@ function outlineOf({ low, high }: ReturnType<typeof boundsOf>, along: 0 | 1) {
   ] as const;
   return corners.map((corner, i) => [corner, corners[(i + 1) % 4] ?? corner] as const);
 }
-
-const box = (low: Vec, high: Vec) => solidBox(exact(low), exact(high));
-const exact = ([x, y, z]: Vec) => [rational(Math.round(x)), rational(Math.round(y)), rational(Math.round(z))] as const;

@@ -1,14 +1,13 @@
 /** A strap from its bracket on the piece to the one on the wall, as it hangs before it is pulled tight; and both brackets. */
-import { solidBox } from "../../../../geometry/solid.ts";
 import type { Vec } from "../../../../geometry/types.ts";
 import { plus, times } from "../../../../geometry/vec.ts";
 import { faceAxis } from "../../../../solve/design/space.ts";
 import type { Fitting } from "../../../../solve/design.ts";
-import { rational, UNITS_PER_INCH } from "../../../../units/index.ts";
+import { UNITS_PER_INCH } from "../../../../units/index.ts";
 import type { Stroke } from "../../../document.ts";
 import { ACCENT } from "../../../palette.ts";
 import type { Marked } from "../../labels.ts";
-import { placeAt, type WallFixing } from "./fixing.ts";
+import { boxBetween, placeAt, type WallFixing } from "./fixing.ts";
 
 export const STRAP: Stroke = { width: 1.3, ink: ACCENT, cap: "round" };
 
@@ -41,10 +40,7 @@ export function strapOf(fixing: WallFixing, { face, hardware: [own] }: Fitting, 
   const bracket = {
     id: `${own.id} on the wall`,
     mark: "",
-    solid: solidBox(
-      exact(placeAt(fixing, left, ends[0], low[2])),
-      exact(placeAt(fixing, right, ends[1], low[2] + tall)),
-    ),
+    solid: boxBetween(placeAt(fixing, left, ends[0], low[2]), placeAt(fixing, right, ends[1], low[2] + tall)),
   };
   const at = (out: number, up: number): Vec => placeAt(fixing, middle, out, up);
   const here = lies
@@ -75,5 +71,3 @@ function looseEnd(
   const over = top + LOOSE / 6;
   return [at(out - sign * LOOSE, over), at(out, over), at(out + (sign * LOOSE) / 8, top - LOOSE / 8)];
 }
-
-const exact = ([x, y, z]: Vec) => [rational(Math.round(x)), rational(Math.round(y)), rational(Math.round(z))] as const;

@@ -5,13 +5,8 @@ import { compare } from "../../../../units/rational.ts";
 import { INDICES } from "../../../design/space.ts";
 import type { Work } from "../draft.ts";
 import { partWords, theBody } from "./bodies.ts";
+import { placeWord } from "./which.ts";
 
-const WAYS = [
-  ["left", "right"],
-  ["front", "back"],
-  ["lower", "upper"],
-] as const;
-const ORDER = ["first", "second", "third", "fourth", "fifth", "sixth", "seventh", "eighth"];
 const SIDE = /^(?:left|right|front|back|upper|lower|top|bottom)(?:-|$)/u;
 
 const pathOf = (id: string): readonly string[] => id.split(".");
@@ -74,8 +69,5 @@ function placeAmong(work: Work, own: readonly string[], all: readonly (readonly 
   if (axis === undefined || all.length < 2) return null;
   const row = all.toSorted((a, b) => compare(middle(a, axis), middle(b, axis)));
   const at = row.findIndex((ids) => ids[0] === own[0]);
-  const [low, high] = WAYS[axis];
-  if (row.length === 2) return at === 0 ? low : high;
-  if (row.length === 3) return [low, "middle", high][at] ?? null;
-  return axis === 2 ? `${ORDER[at] ?? at + 1} from below` : `${ORDER[at] ?? at + 1} from the ${low}`;
+  return placeWord(at, row.length, axis);
 }

@@ -70,8 +70,8 @@ export function besideDrawers(work: Work, joints: readonly Joint[]): readonly Be
   const own = all.filter((run) => run.sides.some((id) => sides.has(id)));
   const which = whichRuns(all);
   return groupedBy(own, (run) => work.print(subtract(run.room, run.outside))).map((runs) => {
-    const { room: between, outside, even } = runs[0] as Run;
-    return { both: subtract(between, outside), even: runs.every((run) => run.even) && even, of: which(runs) };
+    const { room: between, outside } = runs[0] as Run;
+    return { both: subtract(between, outside), even: runs.every(({ even }) => even), of: which(runs) };
   });
 }
 

@@ -3,6 +3,7 @@ import { compare, equal } from "../../../../units/rational.ts";
 import type { Tool } from "../../../build.ts";
 import { type AxisIndex, faceOf, INDICES } from "../../../design/space.ts";
 import type { Direction, Fastener, FastenerKind, Hole } from "../../../design.ts";
+import { sitsAt } from "../../drilling/sits-at.ts";
 import { stopOf } from "../../drilling/stop.ts";
 import type { Drive } from "../../order/index.ts";
 import { capital, listed, numberWord, series, type Work } from "../draft.ts";
@@ -64,9 +65,7 @@ export function driveTexts(work: Work, drives: readonly Drive[], up: Direction):
 /** " at two long aprons (C)": where the buttons or clips sit that hold what is screwed, of which there may be several kinds. */
 function heldAt(work: Work, list: readonly Fastener[]): string {
   if (list.some(({ through, with: own = [] }) => through.length > 0 || own.length === 0)) return "";
-  const ids = list.flatMap(({ joint, into }) =>
-    (work.design.joints.find(({ id }) => id === joint)?.parts ?? []).filter((id) => id !== into),
-  );
+  const ids = list.flatMap((one) => sitsAt(work.design.joints, one));
   return ids.length === 0 ? "" : ` at ${listed(work, [...new Set(ids)])}`;
 }
 

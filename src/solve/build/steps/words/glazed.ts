@@ -3,6 +3,7 @@
 import { less } from "../../../../units/rational.ts";
 import { enclosing, extent, faceOf, INDICES } from "../../../design/space.ts";
 import type { Joint } from "../../../design.ts";
+import { panesOf } from "../../order/glazing.ts";
 import { listed, type Work } from "../draft.ts";
 import { isGlazing, type Move } from "../moves.ts";
 
@@ -12,13 +13,12 @@ interface Scene {
   readonly moves: readonly Move[];
 }
 
-const isPane = (work: Work, id: string): boolean => work.stock(work.part(id).stock).form === "pane";
-
 /** A pane is laid in from above; beads come over its edges, and off again. */
 export function glazedText({ work, arriving, moves }: Scene, own: readonly Joint[]): string {
   const held = [...new Set(own.map(({ parts: [joined] }) => joined))].filter((id) => arriving.includes(id));
-  const panes = held.filter((id) => isPane(work, id));
-  const beads = held.filter((id) => !isPane(work, id));
+  const glass = panesOf(work.design);
+  const panes = held.filter((id) => glass.has(id));
+  const beads = held.filter((id) => !glass.has(id));
   const over = [...new Set(own.flatMap(({ parts: [bead, pane] }) => (beads.includes(bead) ? [pane] : [])))];
   const struck = moves.some((move) => move.work.some(({ drives }) => drives.some(({ tool }) => tool === "hammer")));
   const shield = struck ? "hold cardboard over it, and slide the hammer along that" : "hold cardboard over it";

@@ -2,17 +2,21 @@
 import { less, max, min } from "../../../../units/rational.ts";
 import type { AxisIndex } from "../../../design/space.ts";
 import type { Box } from "../../../design.ts";
+import { WAYS } from "../../cut-list/sides.ts";
 import { series } from "../draft.ts";
 
-const WORDS: readonly (readonly [AxisIndex, readonly string[], string])[] = [
-  [0, ["left", "middle", "right"], "from the left"],
-  [2, ["lower", "middle", "upper"], "from below"],
-];
 const NUMBERS = ["first", "second", "third", "fourth", "fifth", "sixth", "seventh", "eighth", "ninth", "tenth"];
+
+/** "left", "middle" or "right", "lower" or "upper"; of more than three "second from the left": where one of some stands along an axis, counted from 0. */
+export function placeWord(at: number, count: number, axis: AxisIndex): string {
+  const [low, high] = WAYS[axis];
+  const own = count === 2 ? [low, high] : count === 3 ? [low, "middle", high] : [];
+  return own[at] ?? `${NUMBERS[at] ?? at + 1} from ${axis === 2 ? "below" : `the ${low}`}`;
+}
 
 /** "left", "middle", "right"; "first from below": a word for each of some bodies that stand side by side or one above another. Null where they do neither. */
 export function whichOf(boxes: readonly Box[]): readonly string[] | null {
-  for (const [axis, words, from] of WORDS) {
+  for (const axis of [0, 2] as const) {
     const order = boxes
       .map((_, i) => i)
       .sort((i, j) => (less((boxes[i] as Box).low[axis], (boxes[j] as Box).low[axis]) ? -1 : 1));
@@ -21,9 +25,7 @@ export function whichOf(boxes: readonly Box[]): readonly string[] | null {
       return next === undefined || !less(next.low[axis], (boxes[i] as Box).high[axis]);
     });
     if (boxes.length < 2 || boxes.length > NUMBERS.length || !apart) continue;
-    const [first = "", second = "", third = ""] = words;
-    const own = boxes.length === 2 ? [first, third] : boxes.length === 3 ? [first, second, third] : null;
-    return boxes.map((_, i) => own?.[order.indexOf(i)] ?? `${NUMBERS[order.indexOf(i)]} ${from}`);
+    return boxes.map((_, i) => placeWord(order.indexOf(i), boxes.length, axis));
   }
   return null;
 }
