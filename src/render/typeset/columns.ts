@@ -42,11 +42,8 @@ function filled(columns: Columns, kind: string, sheets: Sheet[], frame: Frame): 
     const top = empty ? frame.y : sheet.y + columns.between / 2;
     const room = frame.y + frame.height - top;
     const { bands: plain, units, tight } = tightest(columns, from, room, empty);
-    const set = widened(columns, from, room, plain) ?? grown({ ...columns, units }, from, room, empty, plain);
-    const { bands, sizes } = set ?? {
-      bands: plain,
-      sizes: new Map([...tight].map(([i, times]) => [i, { ...USUAL, tight: times }])),
-    };
+    const { bands, sizes } =
+      widened(columns, from, room, plain) ?? roomier({ ...columns, units }, from, room, empty, { bands: plain, tight });
     for (const [i, size] of sizes) all.set(i, size);
     for (const band of bands) {
       const { tie } = columns;
@@ -66,8 +63,23 @@ function filled(columns: Columns, kind: string, sheets: Sheet[], frame: Frame): 
   return all;
 }
 
+/** Pictures that were not made to take up less are higher where there is room. */
+function roomier(
+  columns: Columns,
+  from: number,
+  height: number,
+  empty: boolean,
+  { bands, tight }: Pick<Filling, "bands" | "tight">,
+): { readonly bands: readonly Band[]; readonly sizes: Sizes } {
+  const { taller } = columns;
+  const loose = taller && ((i: number) => (tight.get(i) ? null : taller(i)));
+  const found = grown({ ...columns, ...(loose && { taller: loose }) }, from, height, empty, bands);
+  const usual = [...tight].map(([i, times]) => [i, { ...USUAL, tight: times }] as const);
+  return { bands: found?.bands ?? bands, sizes: new Map([...usual, ...(found?.sizes ?? [])]) };
+}
+
 /** With units that take up less where one more goes in by that; the others stay as they are, or nearly. */
-function tightest(columns: Columns, from: number, height: number, empty: boolean): Set {
+function tightest(columns: Columns, from: number, height: number, empty: boolean): Filling {
   const { units, tighter } = columns;
   const plain = { units, bands: onPage(columns, from, height, empty), tight: new Map() };
   const end = nextOf(plain.bands, from);
@@ -96,7 +108,7 @@ function loosened(
   from: number,
   height: number,
   empty: boolean,
-): Omit<Set, "tight"> | null {
+): Omit<Filling, "tight"> | null {
   const units = [...columns.units];
   const next = nextOf(onPage(columns, from, height, empty), from);
   let best: readonly Band[] | null = null;
@@ -117,7 +129,7 @@ function loosened(
 }
 
 /** The units of a page as they are set, and where. */
-interface Set {
+interface Filling {
   readonly units: readonly Unit[];
   readonly bands: readonly Band[];
   /** How often units were made to take up less. */
@@ -125,7 +137,7 @@ interface Set {
 }
 
 /** `looser`: the loosest first. */
-const timesTight = (set: Omit<Set, "tight">, looser: readonly (readonly Unit[])[], from: number): Set => {
+const timesTight = (set: Omit<Filling, "tight">, looser: readonly (readonly Unit[])[], from: number): Filling => {
   const times = (i: number): number => {
     const found = looser.findIndex((units) => units[i] === set.units[i]);
     return found < 0 ? looser.length : found;

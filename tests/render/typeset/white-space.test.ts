@@ -1,27 +1,9 @@
 import { describe, expect, test } from "vitest";
-import type { Item } from "../../../src/render/document.ts";
-import { type Atom, block } from "../../../src/render/typeset/atom.ts";
 import type { Columns } from "../../../src/render/typeset/columns.ts";
 import { flow } from "../../../src/render/typeset/flow.ts";
 import { textsOf } from "../boxes.ts";
+import { FULL, frame, GAP, named, unit } from "./units.ts";
 
-const frame = { x: 60, y: 64, width: 500, height: 400 };
-const GAP = 20;
-
-/** A thing that prints its name at its top. */
-const named = (name: string, height: number, keep = false): Atom =>
-  block(
-    height,
-    (x, y): Item[] => [{ kind: "text", x, y, text: name, font: "regular", size: 10, ink: [0, 0, 0], width: 10 }],
-    { keep },
-  );
-/** A head that keeps with its lines, of 20 points each. */
-const unit = (name: string, head: number, lines: number): Atom[] => [
-  named(name, head, true),
-  ...Array.from({ length: lines }, (_, i) => named(`${name}${i}`, 20)),
-];
-/** Fills a column, so that what is before it is not on the last page. */
-const FULL = unit("Z", 400, 0);
 describe("white space that a page leaves", () => {
   const set = (columns: Columns): readonly (readonly [string, number])[][] =>
     flow([{ name: "a", title: "a", kind: "a", start: "fits", atoms: [], columns }], frame).map(({ items }) =>
@@ -78,6 +60,29 @@ describe("white space that a page leaves", () => {
       [0, 24],
       [1, 80],
     ]);
+  });
+
+  test("goes to none that takes up less for one more, and one that looks like that takes up less too", () => {
+    const tighter = (i: number) => (i === 1 || i === 3 ? unit("ABCDE"[i] ?? "", 148, 0) : null);
+    const asked: number[] = [];
+    const taller = (i: number) =>
+      i === 1 || i === 2
+        ? {
+            most: 60,
+            by: (more: number) => {
+              asked.push(i);
+              return unit("ABCDE"[i] ?? "", (i === 2 ? 300 : 180) + more, 0);
+            },
+          }
+        : null;
+    const units = [unit("A", 228, 0), unit("B", 180, 0), unit("C", 300, 0), unit("D", 180, 0), unit("E", 100, 0), fill];
+    const like = (i: number) => (i === 3 ? 1 : null);
+    const [first, second] = set({ ...base, units, tighter, taller, like });
+    expect(first?.map(([name]) => name)).toEqual(["A", "B", "C"]);
+    // C has 100 left beside A and B, which fill their column.
+    expect(asked).toContain(2);
+    expect(asked).not.toContain(1);
+    expect(second?.find(([name]) => name === "E")?.[1]).toBe(168);
   });
 
   test("goes to none of two that look alike where it does not go to both", () => {
