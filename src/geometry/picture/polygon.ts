@@ -29,18 +29,15 @@ export function cut(polygon: Polygon, { normal, d }: HalfSpace, outside = false)
 
 /** The polygon minus a convex body, in convex fragments; whole where they do not meet. */
 export function minusConvex(polygon: Polygon, body: readonly HalfSpace[]): readonly Polygon[] {
-  let rest: Polygon | null = polygon;
-  for (const half of body) if (rest) rest = cut(rest, half);
-  if (!rest) return [polygon];
-  const out: Polygon[] = [];
-  rest = polygon;
+  const cuts: { readonly from: Polygon; readonly half: HalfSpace }[] = [];
+  let rest = polygon;
   for (const half of body) {
-    if (!rest) break;
-    const beyond = cut(rest, half, true);
-    if (beyond) out.push(beyond);
-    rest = cut(rest, half);
+    const inside = cut(rest, half);
+    if (!inside) return [polygon];
+    if (inside !== rest) cuts.push({ from: rest, half });
+    rest = inside;
   }
-  return out;
+  return cuts.map(({ from, half }) => cut(from, half, true)).filter((beyond) => beyond !== null);
 }
 
 /** In square units. */

@@ -8,8 +8,9 @@
  * lies on a face is seen.
  */
 import type { Piece, PieceFace, Plane, Vec, Vertex } from "../types.ts";
-import { dot, norm, plus } from "../vec.ts";
+import { dot, norm } from "../vec.ts";
 import { position } from "../vertex.ts";
+import { perView } from "./per-view.ts";
 import { nearness, picturePoint, type View } from "./view.ts";
 
 /** 1 µm. */
@@ -31,6 +32,21 @@ export interface Shadow {
 
 /** The shadow of a piece that is moved by `shift` (units of 1/16 µm). */
 export function shadow(piece: Piece, view: View, shift: Vec): Shadow {
+  const inPlace = shadowInPlace(piece, view);
+  return shift.some((x) => x !== 0) ? moved(inPlace, view, shift) : inPlace;
+}
+
+function moved({ halves, low, high, nearest }: Shadow, view: View, shift: Vec): Shadow {
+  const [u, v] = picturePoint(view, shift);
+  return {
+    halves: halves.map(({ normal, d }) => ({ normal, d: d + dot(normal, shift) })),
+    low: [low[0] + u, low[1] + v],
+    high: [high[0] + u, high[1] + v],
+    nearest: nearest + nearness(view, shift),
+  };
+}
+
+const shadowInPlace = perView((piece: Piece, view): Shadow => {
   const towards = view.towards.map((x) => BigInt(x)) as [bigint, bigint, bigint];
   const facing = new Map(piece.faces.map((face) => [face, facingOf(face.plane, towards)]));
   const halves: HalfSpace[] = [];
@@ -38,7 +54,7 @@ export function shadow(piece: Piece, view: View, shift: Vec): Shadow {
     const [a, b, c] = [Number(A), Number(B), Number(C)];
     const size = norm([a, b, c]);
     const normal: Vec = [a / size, b / size, c / size];
-    halves.push({ normal, d: Number(D) / size + margin + dot(normal, shift) });
+    halves.push({ normal, d: Number(D) / size + margin });
   };
   for (const [{ plane }, toEye] of facing)
     if (toEye >= 0n) keep(plane.A, plane.B, plane.C, plane.D, toEye === 0n ? MARGIN : -MARGIN);
@@ -47,8 +63,8 @@ export function shadow(piece: Piece, view: View, shift: Vec): Shadow {
     const [p, q] = [front.plane, back.plane];
     keep(b * p.A + f * q.A, b * p.B + f * q.B, b * p.C + f * q.C, b * p.D + f * q.D, MARGIN);
   }
-  return { halves, ...bounds(piece, view, shift) };
-}
+  return { halves, ...bounds(piece, view) };
+});
 
 const facingOf = (p: Plane, v: readonly [bigint, bigint, bigint]): bigint => p.A * v[0] + p.B * v[1] + p.C * v[2];
 
@@ -73,8 +89,8 @@ function* outline(facing: ReadonlyMap<PieceFace, bigint>): Generator<[PieceFace,
 const sides = ({ vertices }: PieceFace): [Vertex, Vertex][] =>
   vertices.map((u, i) => [u, vertices[(i + 1) % vertices.length] ?? u]);
 
-function bounds(piece: Piece, view: View, shift: Vec): Pick<Shadow, "low" | "high" | "nearest"> {
-  const points = piece.vertices.map((p) => plus(position(p), shift));
+function bounds(piece: Piece, view: View): Pick<Shadow, "low" | "high" | "nearest"> {
+  const points = piece.vertices.map(position);
   const flat = points.map((p) => picturePoint(view, p));
   const [us, vs] = [flat.map((p) => p[0]), flat.map((p) => p[1])];
   return {

@@ -1,14 +1,20 @@
 /** How much of a part can be seen, estimated from points on its faces: cheap enough to try many views. */
-import { type Placed, Stage, type View } from "../../geometry/picture/index.ts";
-import type { Vec } from "../../geometry/types.ts";
+import { type Placed, perView, Stage, type View } from "../../geometry/picture/index.ts";
+import type { Solid, Vec } from "../../geometry/types.ts";
 import { cross, dot, minus, plus, times } from "../../geometry/vec.ts";
 import { position } from "../../geometry/vertex.ts";
 
 /** Share of what shows of the item when it stands alone, 0 to 1. */
 export function shareSeen(item: Placed, stage: Stage): number {
-  const alone = seen(item, new Stage([item], stage.view));
+  const alone = seenAlone(item.solid, stage.view);
   return alone > 0 ? seen(item, stage) / alone : 0;
 }
+
+/** The same wherever it lies. */
+const seenAlone = perView((solid: Solid, view): number => {
+  const item = { id: "", solid };
+  return seen(item, new Stage([item], view));
+});
 
 /** The seen area of an item, on the scale of the view's vector. */
 function seen({ solid, shift = [0, 0, 0] }: Placed, stage: Stage): number {

@@ -1,0 +1,14 @@
+import type { View } from "./view.ts";
+
+/** What is worked out of a thing as seen along a view, once for each direction of the view and for as long as the thing lives. */
+export function perView<K extends object, V>(make: (thing: K, view: View) => V): (thing: K, view: View) => V {
+  const made = new WeakMap<K, Map<string, V>>();
+  return (thing, view) => {
+    const ofViews = made.get(thing) ?? new Map<string, V>();
+    made.set(thing, ofViews);
+    const key = `${view.towards} ${view.up}`;
+    const value = ofViews.get(key) ?? make(thing, view);
+    ofViews.set(key, value);
+    return value;
+  };
+}
