@@ -56,6 +56,7 @@ import { fractionAfterDivision } from "./rules/fraction-after-division.ts";
 import { frontScrewsTooLong } from "./rules/front-screws-too-long.ts";
 import { glassHoldsNothing } from "./rules/glass-holds-nothing.ts";
 import { gluedUp } from "./rules/glued-up.ts";
+import { hardwareOffItsPart } from "./rules/hardware-off-its-part.ts";
 import { hardwareOverlaps } from "./rules/hardware-overlaps.ts";
 import { hashStartsComment } from "./rules/hash-starts-comment.ts";
 import { headNotInJoint } from "./rules/head-not-in-joint.ts";
@@ -276,6 +277,7 @@ export const catalogue: readonly Rule<never>[] = [
   frontScrewsTooLong,
   glassHoldsNothing,
   gluedUp,
+  hardwareOffItsPart,
   hardwareOverlaps,
   hashStartsComment,
   headNotInJoint,

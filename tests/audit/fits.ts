@@ -16,6 +16,11 @@ export function* fits(model: Model): Violations {
   const bodies = [...record.parts, ...record.hardware].map((body) => body.id);
   for (const [a, b] of pairsOf(bodies))
     if (overlaps(model.solid(a), model.solid(b))) yield violation("parts do not overlap", a, `overlaps ${b}`);
+  for (const { id, carriedBy } of record.hardware) {
+    const [own, carrier] = [id, carriedBy].map((each) => model.solid(each) ?? []);
+    if (own?.length === 0 || nearest(own ?? [], carrier ?? []) <= TOLERANCE) continue;
+    yield violation("hardware is on what carries it", id, `does not touch ${carriedBy}`);
+  }
   for (const joint of record.joints) {
     if (joint.kind === "fixed") yield* fixedJoint(model, joint);
     else yield* otherJoint(model, joint);

@@ -17,6 +17,7 @@ export const CHECKS = {
   "gap is at most one step": 1,
   "other joints are near": 1,
   "contact is as measured": 1,
+  "hardware is on what carries it": 1,
 
   "part is on one line": 2,
   "quantity is the number of parts": 2,

@@ -195,11 +195,11 @@ function supportOf(
 function bumpersOf(said: Said, framed: boolean, body: string, { usual, write }: Site): readonly Settings[] {
   const named = said.bumpers?.value;
   if (!named) return [];
-  const to = framed ? "frame.front-rail" : body;
   const inside = usual("3/8", "10");
   return (["left", "right"] as const).map((face) => ({
     fit: named,
-    to,
+    // The stiles of a frame run through to its front.
+    to: framed ? `frame.${face}-stile` : body,
     face: "bottom",
     across: face === "left" ? write`footprint.left + ${inside}` : write`footprint.right - ${inside}`,
     deep: write`footprint.front + ${inside}`,

@@ -27,6 +27,14 @@ export const fits: readonly Row[] = [
     "solid fits its sizes",
   ],
   [
+    "a foot beside its leg",
+    stool,
+    (r) => {
+      at(r.hardware, 0).solids = [box([-20, 0, 0], [-10, 10, 3])];
+    },
+    "hardware is on what carries it",
+  ],
+  [
     "an upright short by 0.5 mm, with no gap said",
     stool,
     (r) => {

@@ -37,7 +37,7 @@ export function lidded(degrees: number, shift: V3 = [0, 0, 0]): BuildRecord {
 export function underTheLid(open: number): BuildRecord {
   const record = lidded(-90);
   for (const { solids } of record.hardware.slice(0, 1))
-    for (const piece of solids) piece.points = piece.points.map(([x, y, z]) => [x + 40, y, z]);
+    for (const piece of solids) piece.points = piece.points.map(([x, y, z]) => [x + 18, y, z]);
   const poses = [0, 1].map((at): Pose => ({ at, rotate: still, shift: [0, 0, 310 * at] }));
   const needs = [{ motion: "lid", open }];
   record.motions.push({ name: "foot", kind: "slide", parts: ["foot 1"], range: 1, poses, needs });

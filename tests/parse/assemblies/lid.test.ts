@@ -114,6 +114,16 @@ describe("a lid", () => {
     // Where the chest does not say how high it is: 18 1/2 − 3/4 − 1/2.
     expect(ends(wanted.replace(", top: 17 1/4", ""))).toEqual([17.25, 17.75]);
   });
+  test("as a frame lies on bumpers under the front ends of its stiles", () => {
+    const framed = chest("air gap: 1/2, bumpers: dot, form: frame and panel, wide: 3, panel of: thin")
+      .replace("height: 18", "height: 18 1/2")
+      .replace("kind: chest-lid, made of: panel", "kind: chest-lid, made of: oak")
+      .replace("hinge: loose", "hinge: { with: butt hinges, hardware: face, opens: top }")
+      .replace("  dot:", "  face: { kind: butt hinge, leaf: 3/4, fit: on the face }\n  dot:");
+    expect(
+      solveText(framed).build?.hardware.flatMap(({ item, carriedBy }) => (item.kind === "bumper" ? carriedBy : [])),
+    ).toEqual(["cover.frame.left-stile", "cover.frame.right-stile"]);
+  });
   test("is looked at though it hangs on hinges", () => {
     const hung = chest("form: panel").replace("hinge: loose", "hinge: butt hinges");
     expect(

@@ -29,6 +29,7 @@ import { fixedAcrossGrainRule } from "./fixed-across-grain.ts";
 import { footOffFloorRule } from "./foot-off-floor.ts";
 import { frontScrewsTooLongRule } from "./front-screws-too-long.ts";
 import { glassHoldsNothingRule } from "./glass-holds-nothing.ts";
+import { hardwareOffItsPartRule } from "./hardware-off-its-part.ts";
 import { hardwareOverlapsRule } from "./hardware-overlaps.ts";
 import { hingeLeavesApartRule } from "./hinge-leaves-apart.ts";
 import { holeRunsIntoCutRule } from "./hole-runs-into-cut.ts";
@@ -90,6 +91,7 @@ const RULES: readonly Rule[] = [
   doesNotGoThroughTheDoorRule,
   fittingBreaksOutRule,
   hardwareOverlapsRule,
+  hardwareOffItsPartRule,
   fittingScrewComesThroughRule,
   footOffFloorRule,
   glassHoldsNothingRule,

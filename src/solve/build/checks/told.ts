@@ -18,6 +18,7 @@ export const TOLD: ReadonlyMap<string, string> = new Map([
   ["foot-off-floor", "All feet reach the floor"],
   ["front-screws-too-long", "Screws through drawer boxes do not come out of their fronts"],
   ["glass-holds-nothing", "Nothing is cut, driven or glued into glass"],
+  ["hardware-off-its-part", "Hardware lies on the part that it is fixed to"],
   ["hardware-overlaps", "Hardware has room beside other parts and other hardware"],
   ["hinge-bound", "Hinges close before the door does"],
   ["hinge-leaf-to-edge", "Leaves of hinges leave wood behind them"],
