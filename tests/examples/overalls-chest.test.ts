@@ -155,7 +155,7 @@ describe("the overalls chest", () => {
       build?.steps
         .filter((step) => title.test(step.title))
         .map(({ actions }) => actions.filter(({ do: what }) => what === "add").length);
-    expect(adds(/^Add the five overalls drawers$/)).toEqual([5]);
+    expect(adds(/^Put in the five overalls drawers$/)).toEqual([5]);
     expect(adds(/^Screw on five false fronts/)).toEqual([5]);
   });
   it("tells how thick shims are, and bores for the knobs through front and box at once", () => {

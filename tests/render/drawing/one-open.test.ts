@@ -16,7 +16,7 @@ const stepCalled = (title: string) => {
 };
 const frame = { x: 0, y: 0, width: 250, height: 180 };
 
-test.each(["Add the five overalls drawers", "Put the five overalls drawers on again"])(
+test.each(["Put in the five overalls drawers", "Put the five overalls drawers on again"])(
   "one drawer is drawn out, the lowest, and the others are shut: %s",
   (title) => {
     const { items, shifts } = sceneOf(build, stepCalled(title));

@@ -5,7 +5,7 @@ import { solveText, textOf } from "../../examples/compiled.ts";
 
 test("drawers that run on wood stand before it, and are seen from above", () => {
   const { build } = solveText(textOf("old-plans/library-table"));
-  const step = build?.steps.find(({ title }) => title === "Add the two drawers");
+  const step = build?.steps.find(({ title }) => title === "Put in the two drawers");
   if (!build || !step) throw new Error("the table has drawers");
   const { items, fresh } = sceneOf(build, step);
   const fronts = items.filter(({ id }) => fresh.has(id));

@@ -139,7 +139,7 @@ describe("a glue-up", () => {
       expect(step(title)[0]).toBe("Stand the work up.");
     // Nothing is turned that lies as it is wanted.
     const turned = steps.filter(({ text }) => text.some((each) => /^Turn the work the right way up/u.test(each)));
-    expect(turned.map(({ title }) => title)).toEqual(["Add the five overalls drawers"]);
+    expect(turned.map(({ title }) => title)).toEqual(["Put in the five overalls drawers"]);
   });
 
   // The bottom panel's row goes into both posts of a side and the panel between them; a rail's into one post.

@@ -19,7 +19,7 @@ const fitsOf = ({ steps, hardware }: Built): ReadonlySet<number> => {
 describe("slides", () => {
   it("stay on, covered, where what carries them stays bare", () => {
     const build = asIs;
-    expect([...fitsOf(build)]).toEqual([stepWith(build, "Add the five overalls drawers").number]);
+    expect([...fitsOf(build)]).toEqual([stepWith(build, "Put in the five overalls drawers").number]);
     expect(textIn(build, "Take off the five overalls drawers")).toContain("halves of the slides stay on");
     expect(textIn(build, "Take off the five overalls drawers")).not.toContain("unscrew the");
     expect(textIn(build, "Put the five overalls drawers on again")).not.toContain("same holes");
@@ -49,7 +49,7 @@ describe("slides", () => {
     expect(text).toContain(
       "screw holes of the wall straps lie elsewhere, do not bore for these ahead: hold each of them",
     );
-    const run = textIn(asIs, "Add the five overalls drawers");
+    const run = textIn(asIs, "Put in the five overalls drawers");
     expect(run).toContain("There is 33/64 in (0.516 in) of room");
     expect(run).toMatch(
       /drawer half to the side of its drawer, in the holes bored there.* case half to the left side panel/u,

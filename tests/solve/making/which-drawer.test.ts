@@ -70,7 +70,7 @@ describe("in the index cabinet", () => {
 
   // 615 − 548 = 67/64 = 1.047; 614 − 548 = 66/64 = 1.031; 1.047 − 1.039 = 0.008.
   test("card goes only where there is too much room", () => {
-    expect(said("Add the three drawers")).toContain(
+    expect(said("Put in the three drawers")).toContain(
       "On both sides together there is 1 3/64 in (1.047 in) of room for the left and the right drawer and 1 1/32 in (1.031 in) for the middle drawer; a pair of slides wants 1.016 to 1.039 in: put card 0.008 in thick in all behind the case halves of the left and the right drawer; for the rest, where it is loose",
     );
   });

@@ -48,7 +48,7 @@ describe("three drawers that differ in height", () => {
   });
   it("go into the case in one step, and get their fronts in one", () => {
     const adds = (title: RegExp) => step(title)?.actions.filter(({ do: what }) => what === "add");
-    expect(adds(/^Add the three drawers$/)).toHaveLength(3);
+    expect(adds(/^Put in the three drawers$/)).toHaveLength(3);
     expect(adds(/^Screw on the .*false front/)).toHaveLength(3);
   });
   it("stay apart where the plan wishes one of them apart", () => {

@@ -19,7 +19,7 @@ export function titleOf(work: Work, copies: Copies, moves: readonly Move[], unit
   if (first.starts && first.arrivesBuilt && moves.length === 1)
     return `${verb} ${listed(work, first.present)} and ${theBody(builtName(work, first, units))}`;
   if (first.starts) return `${verb} ${listed(work, [...first.present, ...arriving])}`;
-  if (first.arrivesBuilt) return `Add ${theBody(builtNames(work, moves, units))}`;
+  if (first.arrivesBuilt) return `${bodyVerb(joints)} ${theBody(builtNames(work, moves, units))}`;
   // The beads come with it.
   if (moves.every(isGlazing)) {
     const panes = panesOf(work.design);
@@ -28,7 +28,7 @@ export function titleOf(work: Work, copies: Copies, moves: readonly Move[], unit
       arriving.filter((id) => panes.has(id)),
     )}`;
   }
-  return `${verb === "Glue up" ? "Glue in" : verb === "Join" ? "Add" : `${verb} on`} ${listed(work, arriving)}`;
+  return `${verb === "Glue up" ? "Glue in" : verb === "Join" ? bodyVerb(joints) : `${verb} on`} ${listed(work, arriving)}`;
 }
 
 /** Bodies that were built before; those of one kind are counted: "five drawers". */
@@ -72,6 +72,12 @@ const MOST_OF_IT = 0.75;
 export function standingName({ present }: Move, units: readonly Unit[]): string | null {
   const unit = units.find(({ named: own, parts }) => own && parts.length > 1 && parts.join() === present.join());
   return unit ? theBody(named(unit)) : null;
+}
+
+/** What is done with a body that was built before. */
+function bodyVerb(joints: readonly Joint[]): string {
+  const kinds = new Set(joints.map(({ kind }) => kind));
+  return kinds.has("hinged") ? "Hang" : kinds.has("running") ? "Put in" : "Add";
 }
 
 const verbFor = (joints: readonly Joint[]): string => {

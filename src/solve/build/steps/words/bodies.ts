@@ -14,6 +14,8 @@ export function bodyWords(ids: readonly string[]): string | null {
   const [side = ""] = common(ids.map((id) => (id.split(".")[shared.length] ?? "").split("-")));
   if (SIDES.has(side)) return `${side} ${single(last)}`;
   const before = shared.at(-2);
+  // The frame of a lid is the lid.
+  if (last === "frame" && before) return said(before);
   return /^\d+$/.test(last) && before ? `${single(before)} ${last}` : said(last);
 }
 
