@@ -11,7 +11,7 @@ import { rowsTried } from "./dry-fit.ts";
 import { whenItHangs } from "./finishing/in-its-room.ts";
 import { inFront } from "./in-front.ts";
 import { actionsOf } from "./join-actions.ts";
-import { isLowered, type Lying, layTexts, turning, upFor } from "./lying.ts";
+import { comesFrom, isLowered, type Lying, layTexts, turning, upFor } from "./lying.ts";
 import { grouped, hangs, type Move, type Unit, unitsOf } from "./moves.ts";
 import { blockText } from "./standing-out.ts";
 import { builtNames, standingName, titleOf } from "./titles.ts";
@@ -90,7 +90,10 @@ function joiningStep(
   const n = copies.all.length;
   const clamps = glued ? mostClamps(everyCopy.map((copy) => clampingOf(work, copy))) : [];
   const turned =
-    isLowered(work, moves, place.up) || (turning(place).length > 0 && !first.starts) || laysDown(work, moves);
+    isLowered(work, moves, place.up) ||
+    comesFrom(work, moves, place.up) === "below" ||
+    (turning(place).length > 0 && !first.starts) ||
+    laysDown(work, moves);
   const lift = liftCaution(work, turned ? first.present : first.arriving);
   const struck = drives.some(({ tool }) => tool === "hammer" || tool === "stapler");
   return {

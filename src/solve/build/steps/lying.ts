@@ -1,5 +1,6 @@
 /** How the work lies on the bench while something is joined to it. */
-import { equal, less, multiply, rational } from "../../../units/rational.ts";
+import type { Length } from "../../../units/length.ts";
+import { equal, less, min, multiply, rational } from "../../../units/rational.ts";
 import { type AxisIndex, enclosing, extent, faceOf, INDICES, indexOf } from "../../design/space.ts";
 import type { Direction } from "../../design.ts";
 import { LOOSE } from "../order/links.ts";
@@ -28,6 +29,9 @@ export function upFor(work: Work, moves: readonly Move[], unit: Unit, before: Di
   if (axis !== 2 && !small) return [0, 0, 1];
   return [0, 1, 2].map((i) => (i === axis ? (value > 0 ? -1 : 1) : 0)) as unknown as Direction;
 }
+
+/** So much of a way up or down, of its length. */
+const STEEP = 0.7;
 
 /** The others are at least so many times as large. */
 const FLAT = 3;
@@ -96,6 +100,16 @@ function loweredText(work: Work, moves: readonly Move[], { up, before }: Lying):
   return `Lay ${what} on a blanket, the underside up, and ${turn}.`;
 }
 
+/** From where everything comes, as the work lies: "below" is what was built for the work to stand on; null for from a side, or from several. */
+export function comesFrom(work: Work, moves: readonly Move[], up: Direction): "above" | "below" | null {
+  const rises = moves.map(({ along }) => along.reduce((so, c, i) => so + c * (up[i] ?? 0), 0));
+  if (rises.every((rise) => rise < -STEEP)) return "above";
+  const [first] = moves;
+  if (!first?.arrivesBuilt || up[2] !== 1 || !rises.every((rise) => rise > STEEP)) return null;
+  const lowest = (ids: readonly string[]): Length => ids.map((id) => work.part(id).body.low[2]).reduce(min);
+  return less(lowest(first.arriving), lowest(first.present)) ? "below" : null;
+}
+
 export function turning({ up, before, first }: Lying): readonly string[] {
   if (up.every((c, i) => c === before[i])) return [];
   if (up[2] === -1) return ["Turn the work upside down."];
@@ -108,5 +122,5 @@ export const isLowered = (work: Work, moves: readonly Move[], up: Direction): bo
   up[2] === -1 &&
   moves.every(
     ({ along, starts, arriving }) =>
-      !starts && along[2] < -0.7 && arriving.every((id) => indexOf(work.part(id).axes.thickness) === 2),
+      !starts && along[2] < -STEEP && arriving.every((id) => indexOf(work.part(id).axes.thickness) === 2),
   );

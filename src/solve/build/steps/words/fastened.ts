@@ -14,6 +14,8 @@ interface Said {
   readonly those: string;
   /** No other method in the step says how they meet. */
   readonly alone: boolean;
+  /** From where they come, as the work lies. */
+  readonly from: "above" | "below" | null;
 }
 
 const buttons = (room: string): string =>
@@ -51,7 +53,7 @@ const TEXTS: Partial<Readonly<Record<Method, { readonly first?: string; readonly
 export function fastenedText(
   work: Work,
   joints: readonly Joint[],
-  { glued, these, those, alone }: Said,
+  { glued, these, those, alone, from }: Said,
 ): readonly string[] {
   const { method, still } = joints[0] as Joint;
   const { first, after } = TEXTS[method] ?? {};
@@ -63,13 +65,19 @@ export function fastenedText(
     ...(glued ? ["Spread glue where they meet."] : []),
     ...(setWith ? setTexts(work, joints, setWith, these, those) : []),
     ...(alone && joints[0]?.kind !== "hinged" && !setWith && (!rests || method === "loose")
-      ? [`Set ${these} against ${those}.`]
+      ? [metText(these, those, from)]
       : []),
     ...(after ? [after] : []),
     ...gapTexts(work, joints),
     ...(method === "shelf pins" ? pinTexts(work, joints) : []),
     ...(still ? [heldText(work, joints, still.side)] : []),
   ];
+}
+
+/** What comes from below stands there, and the work comes. */
+function metText(these: string, those: string, from: Said["from"]): string {
+  if (from === "below") return `Lift the work onto ${these}, ${those} on top.`;
+  return `Set ${these} ${from === "above" ? "on" : "against"} ${those}.`;
 }
 
 /** What hangs: the hinges first on what moves, then on what it hangs on. */

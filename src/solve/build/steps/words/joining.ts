@@ -2,7 +2,7 @@ import { ZERO } from "../../../../units/rational.ts";
 import type { Direction, Joint } from "../../../design.ts";
 import { boredThrough } from "../bored-through.ts";
 import { listed, namesOf, pluralOf, series, type Work, withArticle } from "../draft.ts";
-import { isLowered } from "../lying.ts";
+import { comesFrom, isLowered } from "../lying.ts";
 import { isPanel, type Move } from "../moves.ts";
 import { counted, countText, driveTexts } from "./driving.ts";
 import { fastenedText } from "./fastened.ts";
@@ -32,6 +32,8 @@ interface Scene {
   /** The body that stands there, by its name; null where it is told by its parts. */
   readonly stands: string | null;
   readonly moves: readonly Move[];
+  /** How the work lies. */
+  readonly up: Direction;
 }
 
 /** How the parts of a step go together: what to do, with what, from which side. `built` names a body that arrives as a whole, `stands` one that is there. */
@@ -48,7 +50,7 @@ export function joiningText(
   const placed = setByShims(work, joints) ? [] : placeTexts(work, moves);
   const method = inTurn(moves).flatMap((own, i, all) => {
     const scene = {
-      ...{ work, moves, built, stands, several: moves.length > 1, lowered: isLowered(work, moves, up) },
+      ...{ work, moves, up, built, stands, several: moves.length > 1, lowered: isLowered(work, moves, up) },
       arriving: own.flatMap((move) => move.arriving),
       joints: own.flatMap((move) => move.work.map(({ joint }) => joint)),
     };
@@ -168,6 +170,7 @@ function textsOf(scene: Scene, methods: readonly Joint["method"][]): readonly st
       glued,
       these,
       those,
+      from: comesFrom(scene.work, scene.moves, scene.up),
       alone: new Set(scene.joints.map((joint) => joint.method)).size === 1 && !scene.lowered,
     });
   });

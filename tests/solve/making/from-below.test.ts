@@ -1,0 +1,19 @@
+import { expect, test } from "vitest";
+import { built } from "../../examples/compiled.ts";
+
+const said = (name: string, title: string): readonly string[] =>
+  built(name).steps.find((step) => step.title.startsWith(title))?.text ?? [];
+
+/** How the work lies when something is put to it (geometry). */
+test("what was built for the work to stand on is lifted under it, as a chest onto its plinth", () => {
+  const text = said("rope-chest", "Add the plinth");
+  expect(text).toContain("Lift the work onto the plinth, the bottom panel (K) on top.");
+});
+
+test("what comes from above is set on what is there, and what comes from a side against it", () => {
+  // Upside down, the frame of a bench comes from above.
+  expect(built("dining-bench").steps.flatMap(({ text }) => text)).toContain("Set the frame on the slab (A).");
+  const lines = built("old-plans/library-table").steps.flatMap(({ text }) => text);
+  expect(lines).toContain("Set the lower brace (E) on two shelves (H).");
+  expect(lines).toContain("Set the left end piece (F) against two shelves (H).");
+});
