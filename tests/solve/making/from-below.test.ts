@@ -8,6 +8,9 @@ const said = (name: string, title: string): readonly string[] =>
 test("what was built for the work to stand on is lifted under it, as a chest onto its plinth", () => {
   const text = said("rope-chest", "Add the plinth");
   expect(text).toContain("Lift the work onto the plinth, the bottom panel (K) on top.");
+  // A panel alone is no work yet.
+  const lines = said("manuals-bookcase", "Screw the bottom panel (D) and the plinth");
+  expect(lines).toContain("Set the bottom panel (D) on the plinth.");
 });
 
 test("what comes from above is set on what is there, and what comes from a side against it", () => {

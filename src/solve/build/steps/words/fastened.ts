@@ -16,6 +16,8 @@ interface Said {
   readonly alone: boolean;
   /** From where they come, as the work lies. */
   readonly from: "above" | "below" | null;
+  /** What is there is one part so far. */
+  readonly starts: boolean;
 }
 
 const buttons = (room: string): string =>
@@ -53,7 +55,7 @@ const TEXTS: Partial<Readonly<Record<Method, { readonly first?: string; readonly
 export function fastenedText(
   work: Work,
   joints: readonly Joint[],
-  { glued, these, those, alone, from }: Said,
+  { glued, these, those, alone, from, starts }: Said,
 ): readonly string[] {
   const { method, still } = joints[0] as Joint;
   const { first, after } = TEXTS[method] ?? {};
@@ -65,7 +67,7 @@ export function fastenedText(
     ...(glued ? ["Spread glue where they meet."] : []),
     ...(setWith ? setTexts(work, joints, setWith, these, those) : []),
     ...(alone && joints[0]?.kind !== "hinged" && !setWith && (!rests || method === "loose")
-      ? [metText(these, those, from)]
+      ? [metText(these, those, from, starts)]
       : []),
     ...(after ? [after] : []),
     ...gapTexts(work, joints),
@@ -75,8 +77,8 @@ export function fastenedText(
 }
 
 /** What comes from below stands there, and the work comes. */
-function metText(these: string, those: string, from: Said["from"]): string {
-  if (from === "below") return `Lift the work onto ${these}, ${those} on top.`;
+function metText(these: string, those: string, from: Said["from"], starts: boolean): string {
+  if (from === "below") return starts ? `Set ${those} on ${these}.` : `Lift the work onto ${these}, ${those} on top.`;
   return `Set ${these} ${from === "above" ? "on" : "against"} ${those}.`;
 }
 

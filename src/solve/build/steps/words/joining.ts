@@ -170,6 +170,7 @@ function textsOf(scene: Scene, methods: readonly Joint["method"][]): readonly st
       glued,
       these,
       those,
+      starts: scene.moves[0]?.starts ?? false,
       from: comesFrom(scene.work, scene.moves, scene.up),
       alone: new Set(scene.joints.map((joint) => joint.method)).size === 1 && !scene.lowered,
     });
