@@ -98,12 +98,14 @@ function hungTexts(
       `Screw the hinge to ${these}, then to ${those} with a screw at each end; open and shut it, and drive the rest.`,
     ];
   if (method !== "butt hinges") return [];
-  const { below } = gapsOf(work, hung);
+  // A lid lies above what it hangs on, however much air comes in there.
+  const above = subtract(work.part(hung).body.low[2], work.part(hold).body.high[2]);
+  const below = above.n >= 0n ? above : gapsOf(work, hung).below;
   const mortised = [hung, hold].some((part) => work.part(part).features.some((feature) => feature.for === id));
   const binds = mortised ? "deepen or pack a mortise" : "put card behind a leaf, at its front edge or its back one";
-  const shims = below ? `shims ${work.print(below)} thick` : "shims as thick as its gap";
+  const shims = below ? ` on shims ${work.print(below)} thick` : " on shims as thick as its gap";
   return [
-    `Screw the hinges to the ${called(work, hung)}, in the holes bored for them, the knuckles outside. Hold ${these} in its place on ${shims}, and screw the other leaves to ${those} with one screw each, in its holes. Open and shut it: where it binds, ${binds}. Then drive the rest.`,
+    `Screw the hinges to the ${called(work, hung)}, in the holes bored for them, the knuckles outside. Hold ${these} in its place${below?.n === 0n ? "" : shims}, and screw the other leaves to ${those} with one screw each, in its holes. Open and shut it: where it binds, ${binds}. Then drive the rest.`,
   ];
 }
 

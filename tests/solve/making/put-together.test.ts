@@ -4,6 +4,13 @@ import { built } from "../../examples/compiled.ts";
 const said = (name: string, title: string): readonly string[] =>
   built(name).steps.find((step) => step.title.startsWith(title))?.text ?? [];
 
+test("a lid is held as high above its chest as it lets air in", () => {
+  // `air gap: 1/2` in the plan.
+  expect(said("rope-chest", "Hang the lid").join(" ")).toContain(
+    "Hold the lid in its place on shims 1/2 in thick, and",
+  );
+});
+
 /** How the work lies when something is put to it (geometry). */
 test("what was built for the work to stand on is lifted under it, as a chest onto its plinth", () => {
   const text = said("rope-chest", "Add the plinth");
