@@ -7,7 +7,7 @@ const said = (name: string, title: string): readonly string[] =>
 test("a lid is held as high above its chest as it lets air in", () => {
   // `air gap: 1/2` in the plan.
   expect(said("rope-chest", "Hang the lid").join(" ")).toContain(
-    "Hold the lid in its place on shims 1/2 in thick, and",
+    "Hold the lid in its place on shims 1\u20442 in thick, and",
   );
 });
 
