@@ -15,8 +15,21 @@ export interface Lying {
   readonly first: boolean;
 }
 
-/** Heads up: a unit on the bench is laid so that most fasteners are driven downwards; the whole piece is only turned over for those driven from below. What is glued to a flat side stands up from it. */
+/**
+ * Heads up: a unit on the bench is laid so that most fasteners are driven downwards; the whole piece is only turned over for those
+ * driven from below. What is glued to a flat side stands up from it. What has heads on two sides stands, so that none comes from below.
+ */
 export function upFor(work: Work, moves: readonly Move[], unit: Unit, before: Direction): Direction {
+  const up = headsUp(work, moves, unit, before);
+  const drives = moves.flatMap((move) => move.work.flatMap((w) => w.drives));
+  const fromBelow = (way: Direction): boolean =>
+    drives.some(({ fastener: { direction } }) => direction.reduce((so, c, i) => so + c * (way[i] ?? 0), 0) > STEEP);
+  return fromBelow(up) && !fromBelow(STANDING) ? STANDING : up;
+}
+
+const STANDING: Direction = [0, 0, 1];
+
+function headsUp(work: Work, moves: readonly Move[], unit: Unit, before: Direction): Direction {
   const drives = moves.flatMap((move) => move.work.flatMap((w) => w.drives));
   // What runs, hangs or lies loose would fall out of a piece that stands on its head.
   if (moves.every((move) => move.work.every(({ joint }) => LOOSE.includes(joint.kind)))) return [0, 0, 1];
