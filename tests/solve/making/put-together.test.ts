@@ -11,6 +11,25 @@ test("no screw is driven from below where the work can stand", () => {
   expect(shelf?.text.some((line) => line.includes("head from the left and the right"))).toBe(true);
 });
 
+test("a side with dados and rabbets goes over all at once, and has its glue before that", () => {
+  const lines = built("manuals-bookcase").steps.flatMap(({ text }) => text);
+  const glue = lines.indexOf("Brush glue into the rabbets and the dados in the left side (A).");
+  expect(glue).toBeGreaterThan(0);
+  expect(lines[glue + 1]).toMatch(/^Bring the rabbets and the dados in the left side \(A\) over /u);
+});
+
+test("what lies between posts that reach past it is clamped in as the work stands, and turned over with it", () => {
+  const lines = built("old-plans/china-closet").steps.flatMap(({ text }) => text);
+  const of = lines.filter((line) => line.includes("clamp it there, and turn the work upside down with it."));
+  expect(of).toHaveLength(2);
+  expect(lines.some((line) => line.includes("bottom/top board (J) on a blanket"))).toBe(false);
+  // A back board along the top reaches past the rest: the work would stand on its edge.
+  const [crest] = built("old-plans/bookcase").steps.flatMap(({ text }) =>
+    text.filter((line) => line.includes("rests on blocks")),
+  );
+  expect(crest).toContain("set the top back board (J) on the top board (I)");
+});
+
 test("a lid is held as high above its chest as it lets air in", () => {
   // `air gap: 1/2` in the plan.
   expect(said("rope-chest", "Hang the lid").join(" ")).toMatch(

@@ -1,6 +1,6 @@
 /** How the work lies on the bench while something is joined to it. */
 import type { Length } from "../../../units/length.ts";
-import { equal, less, min, multiply, rational } from "../../../units/rational.ts";
+import { equal, less, max, min, multiply, rational, subtract } from "../../../units/rational.ts";
 import { type AxisIndex, enclosing, extent, faceOf, INDICES, indexOf } from "../../design/space.ts";
 import type { Direction } from "../../design.ts";
 import { LOOSE } from "../order/links.ts";
@@ -73,6 +73,7 @@ export function layTexts(
   place: Lying & { readonly stands: string | null },
 ): readonly string[] {
   if (isLowered(work, moves, place.up)) return [loweredText(work, moves, place)];
+  if (isUnderneath(work, moves, place.up)) return [clampedText(work, moves, place)];
   const [first] = moves;
   const drives = moves.some((move) => move.work.some((each) => each.drives.length > 0));
   const lies = !drives && place.up[2] === 0 && (place.first || place.up.some((c, i) => c !== place.before[i]));
@@ -123,6 +124,21 @@ export function comesFrom(work: Work, moves: readonly Move[], up: Direction): "a
   return less(lowest(first.arriving), lowest(first.present)) ? "below" : null;
 }
 
+/** What lies between parts that reach past it is put in as the work stands, and turned over with it for the screws. */
+function clampedText(work: Work, moves: readonly Move[], { before }: Lying): string {
+  const comes = moves.flatMap(({ arriving }) => arriving);
+  const what = listed(work, comes);
+  const mates = moves.flatMap((move) => move.work.flatMap(({ joint: { parts } }) => parts));
+  const on = listed(
+    work,
+    [...new Set(mates)].filter((id) => !comes.includes(id)),
+  );
+  const stand = before[2] === 1 ? "Set" : "Stand the work up, set";
+  const past = subtract(highest(work, comes), highest(work, (moves[0] as Move).present));
+  const rests = past.n > 0n ? `, so that it rests on blocks beside ${what}, more than ${work.print(past)} high` : "";
+  return `${stand} ${what} on ${on}, in the place told below, clamp ${comes.length > 1 ? "them" : "it"} there, and turn the work upside down with ${comes.length > 1 ? "them" : "it"}${rests}.`;
+}
+
 export function turning({ up, before, first }: Lying): readonly string[] {
   if (up.every((c, i) => c === before[i])) return [];
   if (up[2] === -1) return ["Turn the work upside down."];
@@ -130,10 +146,21 @@ export function turning({ up, before, first }: Lying): readonly string[] {
   return ["Lay the work flat on the bench, with the side that the heads go into uppermost."];
 }
 
-/** Whether what comes lies flat underneath, so that the rest is lowered on it. */
+/** Whether what comes lies flat underneath, so that the rest is lowered on it: nothing of the rest reaches farther down. */
 export const isLowered = (work: Work, moves: readonly Move[], up: Direction): boolean =>
+  isUnderneath(work, moves, up) &&
+  moves.every(
+    ({ arriving, present }) =>
+      arriving.every((id) => indexOf(work.part(id).axes.thickness) === 2) &&
+      !less(highest(work, arriving), highest(work, present)),
+  );
+
+const highest = (work: Work, ids: readonly string[]): Length => ids.map((id) => work.part(id).body.high[2]).reduce(max);
+
+/** Whether all comes to work on its head from what is its top, and lies along it. */
+export const isUnderneath = (work: Work, moves: readonly Move[], up: Direction): boolean =>
   up[2] === -1 &&
   moves.every(
     ({ along, starts, arriving }) =>
-      !starts && along[2] < -STEEP && arriving.every((id) => indexOf(work.part(id).axes.thickness) === 2),
+      !starts && along[2] < -STEEP && arriving.every((id) => indexOf(work.part(id).axes.length) !== 2),
   );

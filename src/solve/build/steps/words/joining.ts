@@ -1,13 +1,14 @@
 import { ZERO } from "../../../../units/rational.ts";
 import type { Direction, Joint } from "../../../design.ts";
 import { boredThrough } from "../bored-through.ts";
-import { listed, namesOf, pluralOf, series, type Work, withArticle } from "../draft.ts";
-import { comesFrom, isLowered } from "../lying.ts";
+import { listed, namesOf, series, type Work, withArticle } from "../draft.ts";
+import { comesFrom, isUnderneath } from "../lying.ts";
 import { isPanel, type Move } from "../moves.ts";
 import { counted, countText, driveTexts } from "./driving.ts";
 import { fastenedText } from "./fastened.ts";
 import { gripOf, pulledByScrew, setByShims } from "./fronts.ts";
 import { glazedText } from "./glazed.ts";
+import { housedTexts, isHoused } from "./housed.ts";
 import { lineTexts } from "./lines.ts";
 import { METHOD_WORDS } from "./methods.ts";
 import { oneByOneText, toldOnce } from "./one-by-one.ts";
@@ -50,7 +51,7 @@ export function joiningText(
   const placed = setByShims(work, joints) ? [] : placeTexts(work, moves);
   const method = inTurn(moves).flatMap((own, i, all) => {
     const scene = {
-      ...{ work, moves, up, built, stands, several: moves.length > 1, lowered: isLowered(work, moves, up) },
+      ...{ work, moves, up, built, stands, several: moves.length > 1, lowered: isUnderneath(work, moves, up) },
       arriving: own.flatMap((move) => move.arriving),
       joints: own.flatMap((move) => move.work.map(({ joint }) => joint)),
     };
@@ -159,7 +160,7 @@ function textsOf(scene: Scene, methods: readonly Joint["method"][]): readonly st
     const glued = own.some((joint) => joint.glue);
     const sides = sidesOf(scene, own);
     if (method === "glazed") return [glazedText(scene, own)];
-    if (method === "dado" || method === "rabbet") return housedTexts(scene, own, method, glued);
+    if (isHoused(method)) return housedTexts(scene, own, method);
     const words = METHOD_WORDS[method];
     const wedged = own.some((joint) => joint.wedged);
     const room = method === "slides" ? slideRoom(scene.work, own) : null;
@@ -189,35 +190,6 @@ function grooveText({ work, arriving, joints }: Scene, own: readonly Joint[], gl
   const as =
     closing.length > 0 ? `As ${listed(work, closing)} ${closing.length === 1 ? "comes" : "come"}` : "As it comes";
   return `${as}, let the edge of ${listed(work, panels)} go into its groove, ${how}.`;
-}
-
-/** What comes goes into the dados that are there; where the dados come, they go over what is there. */
-function housedTexts(
-  { work, arriving }: Scene,
-  own: readonly Joint[],
-  method: "dado" | "rabbet",
-  glued: boolean,
-): readonly string[] {
-  const names = (joints: readonly Joint[], end: 0 | 1): string =>
-    listed(work, [...new Set(joints.map(({ parts }) => parts[end]))]);
-  const rooms = pluralOf(method);
-  const into = own.filter(({ parts: [joined] }) => arriving.includes(joined));
-  const over = own.filter((joint) => !into.includes(joint));
-  // A part that both goes in and receives would be told to go into itself: then each that receives has words of its own.
-  const both = into.some(({ parts: [, mate] }) => into.some(({ parts: [joined] }) => joined === mate));
-  const mates = [...new Set(into.map(({ parts }) => parts[1]))];
-  const shares = both
-    ? mates.map((mate) => into.filter(({ parts }) => parts[1] === mate))
-    : into.length > 0
-      ? [into]
-      : [];
-  const how = glued ? " and clamp" : ", without glue";
-  const receiving = names(own, 1);
-  return [
-    ...(glued ? [`Brush glue into the ${rooms} in ${receiving}.`] : []),
-    ...shares.map((joints) => `Set ${names(joints, 0)} into the ${rooms} in ${names(joints, 1)}${how}.`),
-    ...(over.length > 0 ? [`Bring the ${rooms} in ${names(over, 1)} over ${names(over, 0)}${how}.`] : []),
-  ];
 }
 
 /** Pegs of other joints come with their part. */
