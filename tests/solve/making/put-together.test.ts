@@ -52,4 +52,8 @@ test("what comes from above is set on what is there, and what comes from a side 
   const lines = built("old-plans/library-table").steps.flatMap(({ text }) => text);
   expect(lines).toContain("Set the lower brace (E) on two shelves (H).");
   expect(lines).toContain("Set the left end piece (F) against two shelves (H).");
+  // A board that fills a frame does not lie on it.
+  expect(said("old-plans/cedar-chest", "Nail on the lid board (C)").join(" ")).not.toContain(
+    "Set the lid board (C) on",
+  );
 });

@@ -117,11 +117,21 @@ function loweredText(work: Work, moves: readonly Move[], { up, before }: Lying):
 /** From where everything comes, as the work lies: "below" is what was built for the work to stand on; null for from a side, or from several. */
 export function comesFrom(work: Work, moves: readonly Move[], up: Direction): "above" | "below" | null {
   const rises = moves.map(({ along }) => along.reduce((so, c, i) => so + c * (up[i] ?? 0), 0));
-  if (rises.every((rise) => rise < -STEEP)) return "above";
+  if (rises.every((rise) => rise < -STEEP)) return moves.every((move) => liesOn(work, move, up)) ? "above" : null;
   const [first] = moves;
   if (!first?.arrivesBuilt || up[2] !== 1 || !rises.every((rise) => rise > STEEP)) return null;
   const lowest = (ids: readonly string[]): Length => ids.map((id) => work.part(id).body.low[2]).reduce(min);
   return less(lowest(first.arriving), lowest(first.present)) ? "below" : null;
+}
+
+/** Whether what comes lies on what it is joined to, not between it. */
+function liesOn(work: Work, { arriving, work: joined }: Move, up: Direction): boolean {
+  const axis = INDICES.find((i) => up[i] !== 0) as AxisIndex;
+  return joined.every(({ joint: { parts } }) => {
+    const [over, under] = arriving.includes(parts[0]) ? parts : [parts[1], parts[0]];
+    const [one, other] = [work.part(over).body, work.part(under).body];
+    return up[axis] > 0 ? !less(one.low[axis], other.high[axis]) : !less(other.low[axis], one.high[axis]);
+  });
 }
 
 /** What lies between parts that reach past it is put in as the work stands, and turned over with it for the screws. */
