@@ -73,3 +73,12 @@ test("what hangs on a wall has no feet to level: its screws and the studs are to
   expect(room.find(({ head }) => head === "At the wall.")?.text).toMatch(/^Both screws go into studs/u);
   expect([...room, ...cures].filter(({ text }) => /\b(?:feet|foot|rocks?)\b/u.test(text))).toEqual([]);
 });
+
+test("a back is loosened only where one is nailed on, and only what is shallow is hung on a wall", () => {
+  const square = (name: string) => textBy(adviceOn(textOf(name)).cures, "The case is out of square.");
+  expect(square("overalls-chest")).toContain("loosen it");
+  // Its back is a wall with finger joints.
+  expect(square("rope-chest")).toContain("Once it is hard it stays as it is");
+  const room = JSON.stringify(adviceOn(textOf("rope-chest")).room);
+  expect(room.includes("Whoever hangs it up")).toBe(false);
+});

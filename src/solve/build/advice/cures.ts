@@ -38,8 +38,8 @@ const CURES: readonly Cure[] = [
   },
   {
     head: "The case is out of square.",
-    text: ({ doors, drawers }) =>
-      `Measure both diagonals. While the glue is wet, a clamp along the longer one pulls it square. Afterwards the back does: loosen it, push the case square, and fasten it again.${doors || drawers ? ` Every gap of a ${[...(doors ? ["door"] : []), ...(drawers ? ["drawer"] : [])].join(" or ")} depends on that.` : ""}`,
+    text: ({ doors, drawers, looseBack }) =>
+      `Measure both diagonals. While the glue is wet, a clamp along the longer one pulls it square. ${looseBack ? "Afterwards the back does: loosen it, push the case square, and fasten it again." : "Once it is hard it stays as it is: fit what goes into it to what is there."}${doors || drawers ? ` Every gap of a ${[...(doors ? ["door"] : []), ...(drawers ? ["drawer"] : [])].join(" or ")} depends on that.` : ""}`,
     when: ({ stores, build }) => stores && build.parts.length > 4,
   },
   {

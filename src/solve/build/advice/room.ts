@@ -58,7 +58,7 @@ function level({ has, onWall, onFeet, doors, drawers }: Traits): string | null {
   return `Lay a level along it and across it, and put thin packing under ${onFeet ? "the feet that hang" : "what does not touch the floor"} until it stands plumb and does not rock.`;
 }
 
-function atTheWall({ has, stores, onWall, canTip, build }: Traits): string | null {
+function atTheWall({ has, stores, onWall, canTip, shallow, build }: Traits): string | null {
   if (onWall) {
     const count = build.hardware.filter(({ item, halfOf }) => item.kind === "wall screw" && !halfOf).length;
     const screws = count === 1 ? "The screw goes" : count === 2 ? "Both screws go" : `All ${count} screws go`;
@@ -68,8 +68,10 @@ function atTheWall({ has, stores, onWall, canTip, build }: Traits): string | nul
   }
   // Straps are told of in the step that fixes them.
   if (!stores || has("wall strap")) return null;
-  return canTip
-    ? "What ties it to the wall is not in this plan: buy a strap that its maker sells for your wall, and for the weight of the piece and all that is in it, and fix it as its label says."
+  if (canTip)
+    return "What ties it to the wall is not in this plan: buy a strap that its maker sells for your wall, and for the weight of the piece and all that is in it, and fix it as its label says.";
+  return !shallow
+    ? null
     : "This plan has no fixing to a wall. Whoever hangs it up chooses one for that wall, and for the weight of the piece and all that is in it.";
 }
 

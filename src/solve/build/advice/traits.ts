@@ -1,5 +1,6 @@
 /** What a piece is like, as far as advice depends on it. Lengths in mm, masses in kg. */
 import type { Build, BuiltMotion } from "../../build.ts";
+import { indexOf } from "../../design/space.ts";
 import { around } from "../checks/standing/weight-and-feet.ts";
 
 export interface Traits {
@@ -24,9 +25,16 @@ export interface Traits {
   readonly solid: boolean;
   /** A panel of solid wood that is free in its frame. */
   readonly floats: boolean;
+  /** Shallow enough to be hung on a wall. */
+  readonly shallow: boolean;
+  /** Has a thin back that is only nailed, stapled or screwed on: it can be loosened. */
+  readonly looseBack: boolean;
   readonly high: number;
   readonly mass: number;
 }
+
+/** mm. What stands deeper is not hung on a wall (common practice, no source). */
+const SHALLOW = 305;
 
 /** mm */
 const TIPS = 27 * 25.4;
@@ -51,6 +59,8 @@ export function traitsOf(build: Build): Traits {
     canTip: stores && !onWall && (high >= TIPS || drawers),
     onFeet: bounds !== null && standsOnFeet(parts, bounds.low[2]),
     solid: parts.some(({ stock }) => solidStock.has(stock)),
+    shallow: bounds !== null && bounds.high[1] - bounds.low[1] <= SHALLOW,
+    looseBack: bounds !== null && parts.some((part) => isLooseBack(part, joints, bounds.high[1])),
     floats: joints.some(
       ({ kind, method, parts: [panel] }) =>
         kind === "floating" &&
@@ -60,6 +70,18 @@ export function traitsOf(build: Build): Traits {
     mass: parts.reduce((so, { mass }) => so + mass, 0),
   };
 }
+
+const FASTENED: readonly string[] = ["nails", "brads", "staples", "screws", "rabbet"];
+
+/** A board or panel at the back, in depth no more than its thickness, whose joints are not glued. */
+function isLooseBack({ id, axes, solid }: Build["parts"][number], joints: Build["joints"], back: number): boolean {
+  if (indexOf(axes.thickness) !== 1 || around([solid]).high[1] < back - NEAR_BACK) return false;
+  const own = joints.filter(({ parts: [part] }) => part === id);
+  return own.length > 0 && own.every(({ glue, method }) => !glue && FASTENED.includes(method));
+}
+
+/** Backs lie so far in at most, mm. */
+const NEAR_BACK = 20;
 
 /** As wide as a foot is at most, and as far from the floor as still stands on it; mm. */
 const [FOOT, ON_FLOOR] = [150, 1];

@@ -36,7 +36,8 @@ export function openingTexts(work: Work, all: readonly Kinded[]): readonly strin
 function eachText(all: readonly Kinded[]): readonly string[] {
   const across = all.map(({ openings }) => openings.find(({ count }) => count === 1));
   const [first] = across;
-  if (!first || across.includes(undefined)) return [];
+  // What is side by side in one opening is measured for its height in places over the whole of it.
+  if (!first || across.includes(undefined) || first.axis === 2) return [];
   const same = across.every((each) => each?.low === first.low && each.high === first.high);
   return [
     same
