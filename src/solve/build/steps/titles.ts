@@ -4,7 +4,7 @@ import { panesOf } from "../order/glazing.ts";
 import type { Copies } from "./copies.ts";
 import { called, listed, numberWord, pluralOf, stepToken, type Work } from "./draft.ts";
 import { hangs, isGlazing, type Move, type Unit } from "./moves.ts";
-import { bodyKind, bodyWords, mainOf, theBody } from "./words/bodies.ts";
+import { bodyKind, bodyWords, mainOf, movingWords, theBody } from "./words/bodies.ts";
 
 export function titleOf(work: Work, copies: Copies, moves: readonly Move[], units: readonly Unit[]): string {
   const first = moves[0] as Move;
@@ -46,23 +46,16 @@ function builtName(work: Work, move: Move, units: readonly Unit[]): string {
   if (!unit) throw new Error("a body arrives that was never built");
   if (hangs(move)) return "piece";
   if (unit.named) return named(unit);
-  const hung = hungWords(move);
+  const hung = movingWords(
+    move.arriving,
+    move.work.map(({ joint }) => joint),
+  );
   if (hung !== null) return hung;
   const [main] = unit.parts.toSorted((a, b) => work.mass(b) - work.mass(a));
   const whole = unit.parts.reduce((so, id) => so + work.mass(id), 0);
   return main && work.mass(main) > MOST_OF_IT * whole
     ? `${called(work, main)} from ${stepToken(unit.name)}`
     : `frame from ${stepToken(unit.name)}`;
-}
-
-/** What hangs on hinges or runs goes by the name of the group that it does that by, whatever else is in it: a door with its lattice. */
-function hungWords({ arriving, work }: Move): string | null {
-  const moving = work.find(({ joint: { kind } }) => kind === "hinged" || kind === "running");
-  const by = moving?.joint.parts.find((id) => arriving.includes(id));
-  const group = by?.split(".").slice(0, -1).join(".");
-  if (!group) return null;
-  const own = arriving.filter((id) => id.startsWith(`${group}.`));
-  return bodyWords(own);
 }
 
 /** Share of the mass. */

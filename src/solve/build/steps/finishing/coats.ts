@@ -9,7 +9,7 @@ import { listed, numberWord, pluralOf, type StepDraft, series, type Work } from 
 import { step } from "../making-step.ts";
 import { addedIn } from "../touched.ts";
 import { groupedBy, ownKey } from "../wishes/own-key.ts";
-import { bodyWords, theBody } from "../words/bodies.ts";
+import { bodyWords, movingWords, theBody } from "../words/bodies.ts";
 import { FUMES, productOf, RAGS } from "./products.ts";
 
 /** Minutes (common practice, no source): to sand a part, to put a coat on a square metre. */
@@ -123,13 +123,15 @@ function earlyCoats(work: Work, finish: Finishing, parts: readonly string[]): St
   });
 }
 
-/** The frames of panes that arrive in their rabbets, and the beads that follow: no brush has to pass by glass. */
-function aroundGlass({ design }: Work, added: readonly string[]): readonly string[] {
+/** The frames of panes that arrive in their rabbets, with all that is in a door, and the beads that follow: no brush has to pass by glass. */
+function aroundGlass({ design, plan }: Work, added: readonly string[]): readonly string[] {
   const panes = [...panesOf(design)].filter((id) => added.includes(id));
   const touching = design.joints.filter(
     ({ method, parts }) => method === "glazed" && parts.some((id) => panes.includes(id)),
   );
-  const own = new Set(touching.flatMap(({ parts }) => parts));
+  const touch = touching.flatMap(({ parts }) => parts);
+  const doors = plan.removable.filter(({ parts }) => panes.some((id) => parts.includes(id)));
+  const own = new Set([...touch, ...doors.flatMap(({ parts }) => parts)]);
   return design.parts.flatMap(({ id }) => (own.has(id) ? [id] : []));
 }
 
@@ -146,7 +148,7 @@ const beforeGlass = (work: Work, finish: Finishing, parts: readonly string[]): S
 /** The body that they make, where they are of more kinds than a title holds and it has a name. */
 function roundGlass(work: Work, parts: readonly string[]): string {
   const kinds = new Set(parts.map((id) => work.line(id).mark));
-  const body = kinds.size > MOST ? bodyWords(parts) : null;
+  const body = kinds.size > MOST ? (bodyWords(parts) ?? movingWords(parts, work.design.joints)) : null;
   return body === null ? listed(work, parts) : theBody(body);
 }
 

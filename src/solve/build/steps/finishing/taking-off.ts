@@ -10,7 +10,7 @@ import { fitActions } from "../hardware.ts";
 import { inFront } from "../in-front.ts";
 import { step } from "../making-step.ts";
 import { groupedBy } from "../wishes/own-key.ts";
-import { bodyKind, bodyWords, theBody } from "../words/bodies.ts";
+import { bodyKind, bodyWords, movingWords, theBody } from "../words/bodies.ts";
 import { gripOf, pulledByScrew } from "../words/fronts.ts";
 import { liftCaution } from "../words/lifting.ts";
 import { beforeItGoesIn, carriedOf, goesInLast } from "./in-its-room.ts";
@@ -183,20 +183,23 @@ function heaviest(work: Work, bodies: readonly Removable[]): readonly string[] {
 /** So many kinds of part without a name of their own are told in a title. */
 const MOST = 3;
 
+const nameOf = ({ design }: Work, { parts }: Removable): string | null =>
+  bodyWords(parts) ?? movingWords(parts, design.joints);
+
 const inTitle = (work: Work, bodies: readonly Removable[], names: string): string => {
-  const nameless = bodies.filter(({ parts }) => bodyWords(parts) === null).flatMap(({ parts }) => parts);
+  const nameless = bodies.filter((body) => nameOf(work, body) === null).flatMap(({ parts }) => parts);
   return new Set(nameless.map((id) => work.line(id).mark)).size > MOST ? "what moves" : names;
 };
 
 /** "the left door, the five drawers and four loose shelves (D)": what has no name of its own is told by its parts, and those that are alike together. */
 function namesOf(work: Work, bodies: readonly Removable[]): string {
-  const named = bodies.filter(({ parts }) => bodyWords(parts) !== null);
-  const others = bodies.flatMap(({ parts }) => (bodyWords(parts) === null ? parts : []));
-  const own = groupedBy(named, ({ parts }) => bodyKind(parts) ?? bodyWords(parts) ?? "").map((group) => {
-    const [{ parts }] = group as readonly [Removable];
-    const kind = bodyKind(parts);
+  const named = bodies.filter((body) => nameOf(work, body) !== null);
+  const others = bodies.flatMap((body) => (nameOf(work, body) === null ? body.parts : []));
+  const own = groupedBy(named, (body) => bodyKind(body.parts) ?? nameOf(work, body) ?? "").map((group) => {
+    const [body] = group as readonly [Removable];
+    const kind = bodyKind(body.parts);
     if (group.length > 1 && kind !== null) return `the ${numberWord(group.length)} ${pluralOf(kind)}`;
-    return theBody(bodyWords(parts) ?? "");
+    return theBody(nameOf(work, body) ?? "");
   });
   return series([...own, ...(others.length > 0 ? [listed(work, others)] : [])]);
 }

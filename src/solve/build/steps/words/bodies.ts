@@ -1,4 +1,5 @@
 /** What a body of several parts is called, by what the names of its parts have in common. */
+import type { Joint } from "../../../design.ts";
 
 /**
  * "left door" for `doors.left-stile` and `doors.left-rail`; "drawer 2" for `drawers.2.front` and `drawers.2.back`; null where the
@@ -18,6 +19,17 @@ export function bodyWords(ids: readonly string[]): string | null {
   if (last === "frame" && before) return said(before);
   return /^\d+$/.test(last) && before ? `${single(before)} ${last}` : said(last);
 }
+
+/** What hangs on hinges or runs goes by the name of the group that it does that by, whatever else is in it: a door with its lattice. */
+export function movingWords(ids: readonly string[], joints: readonly Joint[]): string | null {
+  const moving = joints.find(({ kind, parts }) => (kind === "hinged" || kind === "running") && isOneIn(ids, parts));
+  const by = moving?.parts.find((id) => ids.includes(id));
+  const group = by?.split(".").slice(0, -1).join(".");
+  return group ? bodyWords(ids.filter((id) => id.startsWith(`${group}.`))) : null;
+}
+
+const isOneIn = (ids: readonly string[], parts: readonly string[]): boolean =>
+  parts.filter((id) => ids.includes(id)).length === 1;
 
 /** "loose-shelf-1" of `case.loose-shelf-1` and `case.loose-shelf-1-lip`: the part that the others are named after; null where there is none. */
 export function mainOf(ids: readonly string[]): string | null {
