@@ -151,7 +151,7 @@ function clampedText(work: Work, moves: readonly Move[], { before }: Lying): str
 
 export function turning({ up, before, first }: Lying): readonly string[] {
   if (up.every((c, i) => c === before[i])) return [];
-  if (up[2] === -1) return ["Turn the work upside down."];
+  if (up[2] === -1) return [first ? "Put it together upside down, as drawn." : "Turn the work upside down."];
   if (up[2] === 1) return first ? [] : ["Turn the work the right way up."];
   return ["Lay the work flat on the bench, with the side that the heads go into uppermost."];
 }

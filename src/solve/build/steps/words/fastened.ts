@@ -51,14 +51,14 @@ const TEXTS: Partial<Readonly<Record<Method, { readonly first?: string; readonly
   },
 };
 
-/** How parts meet that fasteners hold, and what to mind. */
+/** How parts meet that fasteners hold. */
 export function fastenedText(
   work: Work,
   joints: readonly Joint[],
   { glued, these, those, alone, from, starts }: Said,
 ): readonly string[] {
-  const { method, still } = joints[0] as Joint;
-  const { first, after } = TEXTS[method] ?? {};
+  const { method } = joints[0] as Joint;
+  const { first } = TEXTS[method] ?? {};
   const { setWith } = joints[0] as Joint;
   const rests = joints[0]?.kind === "resting";
   return [
@@ -69,6 +69,14 @@ export function fastenedText(
     ...(alone && joints[0]?.kind !== "hinged" && !setWith && (!rests || method === "loose")
       ? [metText(these, those, from, starts)]
       : []),
+  ];
+}
+
+/** What to mind when the parts are in their places. */
+export function thenText(work: Work, joints: readonly Joint[]): readonly string[] {
+  const { method, still } = joints[0] as Joint;
+  const { after } = TEXTS[method] ?? {};
+  return [
     ...(after ? [after] : []),
     ...gapTexts(work, joints),
     ...(method === "shelf pins" ? pinTexts(work, joints) : []),

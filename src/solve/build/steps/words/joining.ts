@@ -5,7 +5,7 @@ import { listed, namesOf, series, type Work, withArticle } from "../draft.ts";
 import { comesFrom, isUnderneath } from "../lying.ts";
 import { isPanel, type Move } from "../moves.ts";
 import { counted, countText, driveTexts } from "./driving.ts";
-import { fastenedText } from "./fastened.ts";
+import { fastenedText, thenText } from "./fastened.ts";
 import { gripOf, pulledByScrew, setByShims } from "./fronts.ts";
 import { glazedText } from "./glazed.ts";
 import { housedTexts, isHoused } from "./housed.ts";
@@ -49,14 +49,14 @@ export function joiningText(
   // A front that is set is placed before it is fixed; where shims place it, nothing is measured.
   const set = joints.some(({ setWith }) => setWith);
   const placed = setByShims(work, joints) ? [] : placeTexts(work, moves);
-  const method = inTurn(moves).flatMap((own, i, all) => {
-    const scene = {
-      ...{ work, moves, up, built, stands, several: moves.length > 1, lowered: isUnderneath(work, moves, up) },
-      arriving: own.flatMap((move) => move.arriving),
-      joints: own.flatMap((move) => move.work.map(({ joint }) => joint)),
-    };
-    return i === all.length - 1 ? methodTexts(scene) : methodTexts(scene).flatMap(unclamped);
-  });
+  const scenes = inTurn(moves).map((own) => ({
+    ...{ work, moves, up, built, stands, several: moves.length > 1, lowered: isUnderneath(work, moves, up) },
+    arriving: own.flatMap((move) => move.arriving),
+    joints: own.flatMap((move) => move.work.map(({ joint }) => joint)),
+  }));
+  const method = scenes.flatMap((scene, i, all) =>
+    i === all.length - 1 ? methodTexts(scene) : methodTexts(scene).flatMap(unclamped),
+  );
   const oneByOne = set && moves.length > 1;
   // Where everything goes is told before it is clamped there.
   const where = [...(set ? [] : placed), ...standTexts(work, joints)];
@@ -67,6 +67,7 @@ export function joiningText(
     ...(at < 0 ? method : [...method.slice(0, at), ...where, ...method.slice(at)]),
     ...tiltTexts(work, moves, built),
     ...(at < 0 ? where : []),
+    ...scenes.flatMap(thenTexts),
     ...pegTexts(work, joints),
     ...lineTexts(
       work,
@@ -177,6 +178,17 @@ function textsOf(scene: Scene, methods: readonly Joint["method"][]): readonly st
     });
   });
 }
+
+/** What to mind with each method, when all is in its place. */
+const thenTexts = ({ work, joints }: Scene): readonly string[] =>
+  [...new Set(joints.map(({ method }) => method))]
+    .filter((method) => !(method in METHOD_WORDS) && !isHoused(method) && method !== "groove" && method !== "glazed")
+    .flatMap((method) =>
+      thenText(
+        work,
+        joints.filter((joint) => joint.method === method),
+      ),
+    );
 
 /** A panel goes into grooves, or a grooved part goes over a panel that is there. */
 function grooveText({ work, arriving, joints }: Scene, own: readonly Joint[], glued: boolean): string {
