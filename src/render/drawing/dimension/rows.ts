@@ -10,7 +10,7 @@ import { type Box, boxAround, grown, type Plate, passes, type Segment } from "..
 import { NARROW } from "../strokes.ts";
 import { extensionLines, type Feet, roundAbout } from "./extension-lines.ts";
 import { type Lettered, type Measure, TEXT } from "./measure.ts";
-import { outsideText } from "./outside-text.ts";
+import { outsideText, spreadOut } from "./outside-text.ts";
 import type { Side } from "./side.ts";
 
 /** From the view to the first row, and from row to row, for rows across the page. */
@@ -54,10 +54,19 @@ export function drawRows(
   });
   let lost = 0;
   placed.forEach((row, i) => {
+    const best = spreadOut(
+      row.filter(({ inline }, j) => !inline && j > 0 && j < row.length - 1),
+      side,
+    );
     row.forEach((one, j) => {
       if (one.inline) return;
-      const last = j === row.length - 1 ? 1 : null;
-      const text = outsideText(one, j === 0 ? -1 : last, levels[i] ?? 0, side, plate, pen);
+      const end = j === 0 ? -1 : j === row.length - 1 ? 1 : null;
+      const inRow = {
+        end,
+        level: levels[i] ?? 0,
+        best: best.get(one) ?? (one.measure.from + one.measure.to) / 2,
+      } as const;
+      const text = outsideText(one, inRow, side, plate, pen);
       if (text.length === 0) lost++;
       items.push(...text);
     });
