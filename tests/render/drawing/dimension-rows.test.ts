@@ -52,7 +52,7 @@ describe("rows of dimensions", () => {
   test("what shows through the pane of a door is not told with the door", () => {
     const at = (y: number, from: number, to: number) => ({ low: [from, y] as const, high: [to, y] as const });
     const lines = [at(2, 2, 34), at(10, 6, 30), at(30, 2, 34)].map(({ low: a, high: b }, i) => ({
-      ...{ id: `line ${i}`, visible: [[a, b].map(([x, y]) => [x * 406_400, y * 406_400])], hidden: [] },
+      ...{ id: i === 1 ? "shelf" : "door", visible: [[a, b].map(([x, y]) => [x * 406_400, y * 406_400])], hidden: [] },
     })) as unknown as Parameters<typeof stations>[1]["lines"];
     const door = part("door", "C", "Door", "board", { body: [2, 0, 2, 34, 0.75, 30] });
     const shelf = part("shelf", "D", "Shelf", "board", { body: [1, 1, 9.25, 35, 12, 10] });

@@ -3,7 +3,7 @@ import type { Item } from "../../document.ts";
 import type { Pen } from "../drawing.ts";
 import { centred, strokes } from "../ink.ts";
 import { apart } from "../part/ordinates.ts";
-import { boxAround, grown, type Plate, type Segment } from "../plate.ts";
+import { type Box, boxAround, grown, type Plate, type Segment } from "../plate.ts";
 import { NARROW } from "../strokes.ts";
 import { type Lettered, TEXT } from "./measure.ts";
 import type { Side } from "./side.ts";
@@ -12,10 +12,17 @@ const middleOf = ({ measure }: Lettered): number => (measure.from + measure.to) 
 const halfOf = ({ width }: Lettered, side: Side): number => (side.level ? width : TEXT) / 2;
 
 /** Between two texts. */
-const ASIDE = 4;
+const ASIDE = 7;
 
-/** Where along the side the texts of one row stand that are outside it: each as near to its dimension as their order lets it be. */
-export function spreadOut(row: readonly Lettered[], side: Side): ReadonlyMap<Lettered, number> {
+/**
+ * Where along the side the texts of one row stand that are outside it: each as near to its dimension as their order lets it be, and
+ * within the row, where lines go out from its ends.
+ */
+export function spreadOut(
+  row: readonly Lettered[],
+  [low, high]: readonly [number, number],
+  side: Side,
+): ReadonlyMap<Lettered, number> {
   const sorted = [...row].sort((a, b) => middleOf(a) - middleOf(b));
   let taken = 0;
   const before = sorted.map((one, i) => {
@@ -24,7 +31,11 @@ export function spreadOut(row: readonly Lettered[], side: Side): ReadonlyMap<Let
     return taken;
   });
   const wanted = sorted.map((one, i) => middleOf(one) - (before[i] ?? 0));
-  return new Map(apart(wanted, -Infinity, 0).map((at, i) => [sorted[i] as Lettered, at + (before[i] ?? 0)]));
+  const [first, last] = [sorted[0], sorted.at(-1)];
+  const most = last ? high - ASIDE / 2 - halfOf(last, side) - taken : 0;
+  const least = first ? low + ASIDE / 2 + halfOf(first, side) : 0;
+  const set = apart(wanted, least, 0).map((at) => Math.max(least, Math.min(at, most)));
+  return new Map(set.map((at, i) => [sorted[i] as Lettered, at + (before[i] ?? 0)]));
 }
 
 /** In the row (`end`: −1 its first, 1 its last, null within). */
@@ -68,7 +79,7 @@ export function outsideText(
   for (const { along, out, leader } of candidates) {
     const centre = side.spot(along, level + out);
     const box = boxAround(centre[0], centre[1], width, TEXT * 0.96);
-    if (!plate.isFree(grown(box, 1.2)) || plate.linesThrough(box) > 0) continue;
+    if (!plate.isFree(roomy(box)) || plate.linesThrough(box) > 0) continue;
     const line: Segment = [side.spot(middle, level), side.spot(along, level + out - clear + 4)];
     if (leader && plate.blocks(shortened(line))) continue;
     plate.addBox(box);
@@ -77,6 +88,9 @@ export function outsideText(
   }
   return [];
 }
+
+/** Numbers beside each other keep so far apart that they are not read as one. */
+const roomy = (box: Box): Box => ({ ...grown(box, 1.2), left: box.left - ASIDE / 2, right: box.right + ASIDE / 2 });
 
 /** Without its ends, which stand on the dimension line and at the text. */
 function shortened([[x1, y1], [x2, y2]]: Segment): Segment {

@@ -39,7 +39,8 @@ export function drawRows(
     const widest = Math.max(...row.map(({ width }) => width));
     const half = side.level ? 0 : widest / 2 + 2;
     levels.push(depth + (side.level ? STEP : 8 + half));
-    const outside = row.some(({ inline }) => !inline) ? (side.level ? 13 : widest + 4) : 0;
+    // At the ends of a row a number stands in line with it.
+    const outside = row.slice(1, -1).some(({ inline }) => !inline) ? (side.level ? 13 : widest + 4) : 0;
     depth = (levels.at(-1) ?? 0) + (side.level ? TEXT / 2 : half) + outside;
   }
   const extended = extensionLines(reaching(set, levels), feet, side);
@@ -54,8 +55,10 @@ export function drawRows(
   });
   let lost = 0;
   placed.forEach((row, i) => {
+    const along = row.flatMap(({ measure }) => [measure.from, measure.to]);
     const best = spreadOut(
       row.filter(({ inline }, j) => !inline && j > 0 && j < row.length - 1),
+      [Math.min(...along), Math.max(...along)],
       side,
     );
     row.forEach((one, j) => {

@@ -14,7 +14,7 @@ import { closeScales, type Scale, usualScale, wholeOf } from "../scale.ts";
 import { outsideInWords } from "../words.ts";
 import { aspectsOf, edgeLines, type Laid, linedOut, type Outside } from "./aspect.ts";
 import { beside } from "./room-beside.ts";
-import { type Places, setOut } from "./setting-out.ts";
+import { ORDERS, type Places, setOut } from "./setting-out.ts";
 
 export interface ThreeViewsOptions {
   readonly frame: Frame;
@@ -27,8 +27,8 @@ export function threeViews(build: Build, { frame, pen }: ThreeViewsOptions): Dra
   if (!outside) return { items: [], alt: "", scale: NOT_TO_SCALE };
   const aspects = aspectsOf(build, outside, build.hardware);
   const at = (scale: Scale): readonly Drawn[] =>
-    [false, true].flatMap((stacked) => {
-      const places = setOut(build, aspects, outside, scale.points, { room: frame, pen, stacked });
+    ORDERS.flatMap((order) => {
+      const places = setOut(build, aspects, outside, scale.points, { room: frame, pen, order });
       return places ? [drawn(places, outside, new Plate(frame), pen, (spot) => scaleBar(scale, units, pen, spot))] : [];
     });
   const best = wholeOf(closeScales(units), (scale) => at(scale).map((each) => ({ ...each, scale })));
@@ -46,13 +46,12 @@ interface Drawn {
   readonly lost: number;
 }
 
-function drawn({ views, rows, captions }: Places, outside: Outside, plate: Plate, pen: Pen, bar: Bar): Drawn {
+function drawn({ views, rows, captions, foot }: Places, outside: Outside, plate: Plate, pen: Pen, bar: Bar): Drawn {
   const items: Item[] = [];
   views.forEach(({ aspect, fit, box }, i) => {
     const lines = edgeLines(aspect, fit);
     for (const line of lines) plate.addLine(line);
-    const middle = (box.left + box.right) / 2;
-    const caption = centred(pen, aspect.caption, [middle, captions[i] ?? box.bottom], { font: "bold" });
+    const caption = centred(pen, aspect.caption, captions[i] ?? [box.left, box.bottom], { font: "bold" });
     plate.addBox(caption.box);
     items.push(...linedOut(aspect, lines, fit), caption.item);
   });
@@ -62,6 +61,6 @@ function drawn({ views, rows, captions }: Places, outside: Outside, plate: Plate
     items.push(...told.items);
     lost += told.lost;
   }
-  const scale = barBeside(Math.max(...captions), plate, bar);
+  const scale = barBeside(foot, plate, bar);
   return { items: [...items, ...scale], lost: lost + (scale.length === 0 ? 1 : 0) };
 }
