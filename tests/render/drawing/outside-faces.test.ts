@@ -77,7 +77,7 @@ test("what stands back is measured to its outside, though its inner face shows a
   const all = faces.map(([place, twin]) => ({
     ...{ at: inch(place), weight: 0.6, low: 0, high: 1, gap: false, twins: [inch(twin)] },
   }));
-  const stops = chosen(all, inches(0), inches(18), { scale: 8 / 406_400, gap: 8.5, face: "low" });
+  const stops = chosen(all, inches(0), inches(18), { scale: 8 / 406_400, gap: 8.5, pitch: 24, face: "low" });
   expect(stops.map((stop) => toInches(stop.at))).toEqual([0.375, 17.625]);
 });
 
@@ -89,8 +89,38 @@ test("a row of shelves is told as one though the bottom's underside shows a litt
   const all = weights.map(([place, weight]) => ({
     ...{ at: inch(place), weight, low: 0, high: 1, gap: false, twins: [] as readonly Length[] },
   }));
-  const stops = chosen(all, inches(0), inches(47.75 * 64, 64), { scale: 6 / 406_400, gap: 11, face: "high" });
+  const stops = chosen(all, inches(0), inches(47.75 * 64, 64), {
+    scale: 6 / 406_400,
+    gap: 11,
+    pitch: 14,
+    face: "high",
+  });
   expect(stops.map((stop) => toInches(stop.at))).toEqual([3.75, 14.75, 25.75, 36.75]);
+});
+
+test("a shelf low down is measured to what things stand on, of a plinth that stands as low the outside counts", () => {
+  const faces: readonly [number, number][] = [
+    [4.4375, 5.3125],
+    [5.3125, 4.4375],
+  ];
+  const all = faces.map(([place, twin]) => ({
+    ...{ at: inch(place), weight: 0.6, low: 0, high: 1, gap: false, twins: [inch(twin)] },
+  }));
+  const rules = { scale: 7.2 / 406_400, gap: 8.5, pitch: 24 };
+  const told = (face: "low" | "high") =>
+    chosen(all, inches(0), inches(20), { ...rules, face }).map((stop) => toInches(stop.at));
+  expect(told("high")).toEqual([5.3125]);
+  expect(told("low")).toEqual([4.4375]);
+});
+
+test("a chain in a short row has no more than seven dimensions, one in a long row nine", () => {
+  const all = [2, 3, 6, 7.5, 10.5, 12, 15, 16].map((place) => ({
+    ...{ at: inch(place), weight: 0.6, low: 0, high: 1, gap: false, twins: [] as readonly Length[] },
+  }));
+  const told = (scale: number) =>
+    chosen(all, inches(0), inches(18), { scale: scale / 406_400, gap: 8.5, pitch: 24, face: "low" }).length + 1;
+  expect(told(9)).toBeLessThanOrEqual(7);
+  expect(told(12)).toBe(9);
 });
 
 test("legs that stand 1/4 back under a top, too little for a line of its own, are measured over all", () => {

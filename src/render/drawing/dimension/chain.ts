@@ -14,11 +14,15 @@ export interface ChainRules {
   readonly scale: number;
   /** Two places nearer to each other on paper cannot both have a line. */
   readonly gap: number;
+  /** What a number takes of the row, in points. */
+  readonly pitch: number;
   /** Which face of a thin part counts where both cannot: the low one or the high one. */
   readonly face: "low" | "high";
 }
 
-const MOST = 9;
+/** Dimensions in a chain; more where each number finds its room in it. */
+const MOST = 7;
+const EVER = 9;
 
 /** In points: a number at the end of a row stands outside it, so that only the lines need be told apart there. */
 const AT_END = 3;
@@ -64,7 +68,7 @@ function taken(
   order: readonly (readonly Station[])[],
   low: Length,
   high: Length,
-  { scale, gap }: ChainRules,
+  { scale, gap, pitch }: ChainRules,
 ): readonly Station[] {
   const sets: (readonly Station[])[] = [];
   const tooNear = (a: Station, other: Length, gapped: boolean): boolean => {
@@ -88,7 +92,9 @@ function taken(
       high,
       { print: String },
     ).length;
-  while (sets.length > 0 && count() > MOST) sets.pop();
+  const roomy = ((toNumber(high) - toNumber(low)) * scale) / pitch;
+  const most = Math.max(MOST, Math.min(EVER, Math.floor(roomy)));
+  while (sets.length > 0 && count() > most) sets.pop();
   return sets.flat().sort((a, b) => compare(a.at, b.at));
 }
 
@@ -123,7 +129,8 @@ function inPairs(all: readonly Station[], sum: number, face: ChainRules["face"])
     if (mirror) free.delete(mirror);
     return [mirror ? [station, mirror] : [station]];
   });
-  const last = new Set(all.filter((station) => isOutermost(station, all, sum / 2)));
+  // Of a shelf the side counts that things stand on, wherever it lies.
+  const last = new Set(face === "low" ? all.filter((station) => isOutermost(station, all, sum / 2)) : []);
   const outermost = (station: Station): number => (last.has(station) ? 1 : 0);
   return sets.sort(([a, twin], [b, other]) => {
     if (!a || !b) return 0;

@@ -37,8 +37,9 @@ export interface Wanted {
 /** Places along each axis of the piece. */
 export type Measured = readonly [readonly Length[], readonly Length[], readonly Length[]];
 
-const GAP_ACROSS = 8.5;
-const GAP_UP = 11;
+const GAP = { level: 8.5, upright: 11 } as const;
+/** So much of a row a number takes. */
+const PITCH = { level: 24, upright: 14 } as const;
 
 /** Each place once, on the side of the first view that shows it to which its line is nearest; `before`: what is told already. */
 export function dimensioning(
@@ -54,8 +55,9 @@ export function dimensioning(
     if (!aspect) return [];
     const level = sides[0] === "below" || sides[0] === "above";
     const axis = aspect.axes[level ? 0 : 1];
-    const gap = level ? GAP_ACROSS : GAP_UP;
-    const rules = { scale, gap, face: level ? "low" : "high" } as const;
+    const way = level ? "level" : "upright";
+    const gap = GAP[way];
+    const rules = { scale, gap, pitch: PITCH[way], face: level ? "low" : "high" } as const;
     const isMeasured = (place: Length): boolean => measured[axis].some((other) => equal(other, place));
     // Of a thin part that is measured to one face the cut list tells the other; where something else ends there too that is not
     // measured, like the base under a bottom, it is told.
