@@ -6,7 +6,7 @@ import { stations } from "../../../src/render/drawing/dimension/stations.ts";
 import { threeViews } from "../../../src/render/drawing/index.ts";
 import { outsideOf } from "../../../src/render/drawing/outside.ts";
 import { aspectsOf } from "../../../src/render/drawing/three-views/aspect.ts";
-import { ORDERS, setOut } from "../../../src/render/drawing/three-views/setting-out.ts";
+import { ORDERS, rowsOf, setOut } from "../../../src/render/drawing/three-views/setting-out.ts";
 import type { Build, BuiltPart } from "../../../src/solve/build.ts";
 import { inches, type Length, roundTo, toInches } from "../../../src/units/index.ts";
 import { solveText, textOf } from "../../examples/compiled.ts";
@@ -163,10 +163,11 @@ test("views one below the other with captions beside them go in larger, and keep
   const around = outsideOf(build.parts);
   if (!around) throw new Error("no wood");
   const aspects = aspectsOf(build, around);
-  const fits = (scale: number) =>
-    ORDERS.filter(
-      (order) => setOut(build, aspects, around, 72 / 406_400 / scale, { room: frame, pen, order }) !== null,
-    );
+  const fits = (by: number) => {
+    const scale = 72 / 406_400 / by;
+    const told = () => rowsOf(build, aspects, around, scale);
+    return ORDERS.filter((order) => setOut(told, aspects, around, scale, { room: frame, pen, order }) !== null);
+  };
   expect(fits(8)).toEqual(["close"]);
   expect(fits(10)).toEqual(["aside", "stacked", "close"]);
   const { items, scale } = threeViews(build, { frame, pen });

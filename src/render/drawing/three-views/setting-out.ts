@@ -46,9 +46,17 @@ export interface Places {
   readonly foot: number;
 }
 
-/** The three views at a scale (points per unit), at the top of the room and in its middle; null where they do not go in. */
-export function setOut(
+/** What is told of the three views at a scale (points per unit), in whichever order they stand. */
+export const rowsOf = (
   build: Pick<Build, "parts" | "motions">,
+  aspects: readonly Aspect[],
+  outside: Outside,
+  scale: number,
+): readonly Rows[] => dimensioning(bodiesOf(build), aspects, WANTED, outside, { scale });
+
+/** The three views at a scale, at the top of the room and in its middle; null where they do not go in. `told`: asked for where they may. */
+export function setOut(
+  told: () => readonly Rows[],
   aspects: readonly [Aspect, Aspect, Aspect],
   outside: Outside,
   scale: number,
@@ -65,7 +73,7 @@ export function setOut(
   // Where the side stands below, it takes up height instead of width.
   const [aside, lower] = stacked ? [0, high] : [deep, 0];
   if (wide + aside > room.width || deep + high + lower + NEAR + 2 * caption > room.height) return null;
-  const rows = dimensioning(bodiesOf(build), aspects, WANTED, outside, { scale });
+  const rows = told();
   const { depth, captioned, past } = roomBeside(aspects, rows, outside, scale, pen);
   const least = close ? NEAR : CLOSE;
   const apart = (one: number, other: number): number => Math.max(least, one + other + (one && other ? BETWEEN : 6));
