@@ -40,7 +40,8 @@ export function drawRows(
     const half = side.level ? 0 : widest / 2 + 2;
     levels.push(depth + (side.level ? STEP : 8 + half));
     // At the ends of a row a number stands in line with it.
-    const outside = row.slice(1, -1).some(({ inline }) => !inline) ? (side.level ? 13 : widest + 4) : 0;
+    const aside = row.slice(1, -1).flatMap(({ inline, width }) => (inline ? [] : [side.level ? 13 : width + 4]));
+    const outside = Math.max(0, ...aside);
     depth = (levels.at(-1) ?? 0) + (side.level ? TEXT / 2 : half) + outside;
   }
   const extended = extensionLines(reaching(set, levels), feet, side);
