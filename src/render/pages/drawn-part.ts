@@ -37,7 +37,7 @@ export const drawingOf = (mark: string): string => `drawing-${mark}`;
 export const HOW_TO_READ =
   "Numbers run from the end and from the edge marked 0: lay one rule there for all of them. A row of holes has a line of its own between its first and its last: “a: 4 × 2” is four spaces of 2, “a: 4 equal” four that are stepped off with dividers. Broken lines lie behind or inside. Long parts are drawn with a gap where nothing changes. Holes have letters; only those bored before assembly are drawn.";
 
-/** The part that a step works on, where that is one part or several alike, and there is something to measure: as it is by then, with the holes that the step bores. */
+/** The part that a step works on, where that is one part, several alike, or they and their mirror images in one, and there is something to measure: as it is by then, with the holes that the step bores. */
 export function partInStep(
   { build }: Plan,
   step: Step,
@@ -45,7 +45,9 @@ export function partInStep(
   const ids = step.actions.map((action) => (action.do === "machine" ? action.part : null));
   const parts = build.parts.filter(({ id }) => ids.includes(id));
   const [first] = parts;
-  if (!first || ids.includes(null) || parts.some(({ mark }) => mark !== first.mark)) return null;
+  const mirrors = build.cutList.filter(({ mirrorOf }) => mirrorOf === first?.mark).map(({ mark }) => mark);
+  const isAlike = ({ mark }: BuiltPart): boolean => mark === first?.mark || mirrors.includes(mark);
+  if (!first || ids.includes(null) || !parts.every(isAlike)) return null;
   const { number } = step;
   const work = workIn(build, first.id, number, number);
   const features = first.features.filter((_, i) => work.features.has(i));

@@ -1,5 +1,6 @@
 /** What is drawn beside each step: its picture, the part with its measures, or where to find the picture. */
 import type { Step } from "../../solve/build.ts";
+import { once } from "../once.ts";
 import { TYPE } from "../style.ts";
 import { baseline } from "../typeset/atom.ts";
 import type { Tightness } from "../typeset/columns.ts";
@@ -7,7 +8,6 @@ import { label } from "../typeset/lines.ts";
 import { type Drawn, drawingOf, drawnPart, PART_DRAWINGS, partInStep } from "./drawn-part.ts";
 import { jigsInStep } from "./jigs-in-step.ts";
 import { likeBefore } from "./like-step.ts";
-import { once } from "./once.ts";
 import { type Picture, type StepPicture, stepPictures } from "./pictures.ts";
 import type { Plan } from "./plan.ts";
 

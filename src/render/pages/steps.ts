@@ -1,6 +1,7 @@
 /** The steps, in two columns: each a title, a picture, and the text below it; none is on another page than its picture. */
 
 import type { Step } from "../../solve/build.ts";
+import { once } from "../once.ts";
 import { decoration, line } from "../shapes.ts";
 import { BLACK, COLUMN_GAP, onGrid, TYPE } from "../style.ts";
 import { type Atom, baseline, block } from "../typeset/atom.ts";
@@ -10,7 +11,6 @@ import { label } from "../typeset/lines.ts";
 import type { FlowAtom } from "../typeset/sheet.ts";
 import { cutStack, type Stack, stack } from "../typeset/stack.ts";
 import type { Drawn } from "./drawn-part.ts";
-import { once } from "./once.ts";
 import { type Plan, sectionHeading } from "./plan.ts";
 import { type Shown, shownInSteps } from "./step-drawn.ts";
 import { named, textUnder } from "./step-text.ts";

@@ -1,15 +1,17 @@
 import { describe, expect, test } from "vitest";
 import { spans } from "../../../src/render/drawing/dimension/chain.ts";
 import { roundAbout } from "../../../src/render/drawing/dimension/extension-lines.ts";
+import { drawRows } from "../../../src/render/drawing/dimension/rows.ts";
+import { sideOf } from "../../../src/render/drawing/dimension/side.ts";
 import { stations } from "../../../src/render/drawing/dimension/stations.ts";
 import { threeViews } from "../../../src/render/drawing/index.ts";
-import { crosses } from "../../../src/render/drawing/plate.ts";
+import { crosses, Plate } from "../../../src/render/drawing/plate.ts";
 import { NARROW, OUTLINE } from "../../../src/render/drawing/strokes.ts";
 import { besides } from "../../../src/render/drawing/three-views/besides.ts";
 import { inches, type Length, roundTo, toInches } from "../../../src/units/index.ts";
 import { part } from "./fixture/making.ts";
 import { bench, pen } from "./fixture.ts";
-import { outside, paths, segmentsOf, words } from "./look.ts";
+import { clashes, outside, paths, segmentsOf, texts as textsOf, words } from "./look.ts";
 
 const frame = { x: 60, y: 64, width: 510, height: 640 };
 const printing = { print: (length: Length) => String(toInches(length)) };
@@ -50,7 +52,7 @@ describe("rows of dimensions", () => {
   test("what shows through the pane of a door is not told with the door", () => {
     const at = (y: number, from: number, to: number) => ({ low: [from, y] as const, high: [to, y] as const });
     const lines = [at(2, 2, 34), at(10, 6, 30), at(30, 2, 34)].map(({ low: a, high: b }, i) => ({
-      ...{ id: `line ${i}`, visible: [[a, b].map(([x, y]) => [x * 406_400, y * 406_400])], hidden: [] },
+      ...{ id: i === 1 ? "shelf" : "door", visible: [[a, b].map(([x, y]) => [x * 406_400, y * 406_400])], hidden: [] },
     })) as unknown as Parameters<typeof stations>[1]["lines"];
     const door = part("door", "C", "Door", "board", { body: [2, 0, 2, 34, 0.75, 30] });
     const shelf = part("shelf", "D", "Shelf", "board", { body: [1, 1, 9.25, 35, 12, 10] });
@@ -127,6 +129,24 @@ test("a piece as long and thin as a rod has its captions on the page", () => {
   const drawing = threeViews({ ...bench(), parts: rods }, { frame, pen });
   expect(words(drawing.items)).toContain("Right side");
   expect(outside(drawing.items, frame)).toEqual([]);
+});
+
+// At 1:12 two gaps of 1/16 beside a strip of 3/4 are 0.4, 4.5 and 0.4 points wide: their numbers stand below, in their order.
+test("numbers of short dimensions one after the other stand beside each other, and none is lost", () => {
+  const ends = [0, 240, 240.4, 244.9, 245.3, 500];
+  const texts = ["13 7/8", "1/16", "3/4", "1/16", "13 7/8"];
+  for (const name of ["below", "left"] as const) {
+    const row = texts.map((text, i) => ({ from: 100 + (ends[i] ?? 0), to: 100 + (ends[i + 1] ?? 0), text }));
+    const view = { left: 100, top: 100, right: 600, bottom: 600 };
+    const plate = new Plate({ x: 0, y: 0, width: 700, height: 700 });
+    const { items, lost } = drawRows([row], new Map(), sideOf(view, name), plate, pen);
+    expect(lost).toBe(0);
+    const small = textsOf(items).filter(({ text }) => text.length < 6);
+    const along = small.map(({ x, y }) => (name === "below" ? x : y));
+    expect(small.map(({ text }) => text)).toEqual(["1/16", "3/4", "1/16"]);
+    expect(along).toEqual([...along].sort((a, b) => a - b));
+    expect(clashes(items)).toEqual([]);
+  }
 });
 
 test("what is alike and has no mark on the rule is told once, by its sum", () => {

@@ -39,7 +39,7 @@ const station = (at: Length, weight: number, gap = false) => ({ at, weight, low:
 describe("places of a chain", () => {
   const [low, high] = [inches(0), inches(42)];
   // At 1:12 an inch is 6 points: two lines of one stile, 1 3/4 apart, both stand, a gap of 1/16 only beside what moves.
-  const rules = { scale: 6 / 406_400, gap: 8.5, face: "low" } as const;
+  const rules = { scale: 6 / 406_400, gap: 8.5, pitch: 24, face: "low" } as const;
   const told = (places: readonly (readonly [number, boolean])[]) =>
     chosen(
       places.map(([sixteenths, gap]) => station(inches(sixteenths, 16), 0.6, gap)),
@@ -61,7 +61,7 @@ describe("places of a chain", () => {
       [station(inches(96, 16), 0.66), ...fronts.map((n) => station(inches(n, 16), 0.6, true))],
       low,
       high,
-      { ...rules, gap: 11, face: "high" },
+      { ...rules, gap: 11, pitch: 14, face: "high" },
     );
     expect(stops.map(({ at }) => toInches(at))).toContain(6.125);
     expect(stops.map(({ at }) => toInches(at))).not.toContain(6);

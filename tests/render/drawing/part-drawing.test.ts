@@ -138,3 +138,29 @@ test("a broken part keeps what is kept to scale, and ends where it should", () =
   // Of a slender part, as 26.
   expect(squeezed(0, 1000, 100, 1, kept).width).toBeCloseTo(10 + 26 + 10 + 26, 9);
 });
+
+test("where there is room a broken part fills it, and leaves out no less than shows that it is broken", () => {
+  const kept = [[0, 10] as const, [990, 1000] as const];
+  const at = (filled: number) => squeezed(0, 1000, 100, 1, kept, { room: 995, filled });
+  expect(at(300).width).toBeCloseTo(300, 9);
+  expect(at(300).breaks).toHaveLength(1);
+  // The rest of the plain 980 is left out, and at least 24 of it.
+  expect(at(995).width).toBeCloseTo(1000 - 24, 9);
+  // With no room to fill it is as short as may be: 10, 26 and 10.
+  expect(at(0).width).toBeCloseTo(46, 9);
+});
+
+test("a panel with fingers at its ends is drawn large with a gap in a column, not whole and small", () => {
+  const sockets = Array.from({ length: 10 }, (_, i) => [
+    [-1, -1, 1.25 + 1.5 * i, 0.75, 2, 2 + 1.5 * i] as const,
+    [38.25, -1, 1.25 + 1.5 * i, 40, 2, 2 + 1.5 * i] as const,
+  ]).flat();
+  const panel = part("panel", "A", "Panel", "board", { body: [0, 0, 0, 39, 0.75, 16.75], cuts: sockets });
+  const column = { x: 0, y: 0, width: 243, height: 259 };
+  const drawing = partDrawing({ ...bench(), parts: [panel] }, panel, { frame: column, pen });
+  expect(drawing?.broken).toBe(true);
+  // Fingers of 3/4 are 3.4 points wide at 1:16, and 2.3 at 1:24.
+  expect((drawing?.points ?? 0) * 406_400).toBeGreaterThanOrEqual(72 / 12 - 1e-9);
+  expect(outside(drawing?.items ?? [], column)).toEqual([]);
+  expect(clashes(drawing?.items ?? [])).toEqual([]);
+});

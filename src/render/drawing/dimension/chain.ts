@@ -14,11 +14,22 @@ export interface ChainRules {
   readonly scale: number;
   /** Two places nearer to each other on paper cannot both have a line. */
   readonly gap: number;
+  /** What a number takes of the row, in points. */
+  readonly pitch: number;
   /** Which face of a thin part counts where both cannot: the low one or the high one. */
   readonly face: "low" | "high";
 }
 
+/** Dimensions in a chain; more where each number finds its room in it. */
 const MOST = 7;
+const EVER = 9;
+
+/** In points: a number at the end of a row stands outside it, so that only the lines need be told apart there. */
+const AT_END = 3;
+
+/** Whether a place lies so near to an end of the whole, at so many points for each unit, that it has no line of its own there. */
+export const isAtEnd = (at: Length, end: Length, scale: number): boolean =>
+  Math.abs(toNumber(at) - toNumber(end)) * scale < AT_END;
 
 /** Where only one of the two sides of a gap has a line, it is the outside of what moves that matters so much more. */
 const BEFORE = 0.1;
@@ -26,7 +37,7 @@ const BEFORE = 0.1;
 /**
  * The stations that a chain from `low` to `high` stops at, sorted; without its two ends. What lies as far from one end as
  * something else from the other is taken with it or not at all, so that a piece that is alike on both sides is measured alike;
- * one face of each of several alike in a row, where more of them are told in one number by that.
+ * one face of each of several alike in a row, where more of them are told in one number by that, even if some show a little more.
  */
 export function chosen(all: readonly Station[], low: Length, high: Length, rules: ChainRules): readonly Station[] {
   const [from, to] = [toNumber(low), toNumber(high)];
@@ -38,6 +49,8 @@ export function chosen(all: readonly Station[], low: Length, high: Length, rules
     weight: station.weight + (station.gap ? BEFORE : 0),
   }));
   const plain = taken(inOrder(oneFace, rules.face), low, high, rules);
+  const coarse = oneFace.map((station) => ({ ...station, weight: Math.round(2 * station.weight) / 2 }));
+  const even = taken(inOrder(coarse, rules.face), low, high, rules);
   const repeated = (stops: readonly Station[]): number => {
     const told = spans(
       stops.map((s) => s.at),
@@ -47,7 +60,7 @@ export function chosen(all: readonly Station[], low: Length, high: Length, rules
     );
     return stops.length + 1 - told.length;
   };
-  return repeated(plain) > repeated(alike) ? plain : alike;
+  return [plain, even].reduce((best, each) => (repeated(each) > repeated(best) ? each : best), alike);
 }
 
 /** Of sets in their order those that go in beside the ones before, and no more than a chain holds. */
@@ -55,7 +68,7 @@ function taken(
   order: readonly (readonly Station[])[],
   low: Length,
   high: Length,
-  { scale, gap }: ChainRules,
+  { scale, gap, pitch }: ChainRules,
 ): readonly Station[] {
   const sets: (readonly Station[])[] = [];
   const tooNear = (a: Station, other: Length, gapped: boolean): boolean => {
@@ -67,7 +80,7 @@ function taken(
     const fits =
       !set.some(
         (station) =>
-          [low, high].some((end) => tooNear(station, end, false)) ||
+          [low, high].some((end) => isAtEnd(station.at, end, scale) && !(station.gap && !equal(station.at, end))) ||
           there.some((other) => tooNear(station, other.at, other.gap)),
       ) && bothGoIn(set, tooNear);
     if (fits) sets.push(set);
@@ -79,7 +92,9 @@ function taken(
       high,
       { print: String },
     ).length;
-  while (sets.length > 0 && count() > MOST) sets.pop();
+  const roomy = ((toNumber(high) - toNumber(low)) * scale) / pitch;
+  const most = Math.max(MOST, Math.min(EVER, Math.floor(roomy)));
+  while (sets.length > 0 && count() > most) sets.pop();
   return sets.flat().sort((a, b) => compare(a.at, b.at));
 }
 
@@ -108,15 +123,34 @@ function inPairs(all: readonly Station[], sum: number, face: ChainRules["face"])
     if (!free.delete(station)) return [];
     const mirror = [...free].find(
       (other) =>
-        Math.abs(toNumber(other.at) + toNumber(station.at) - sum) <= TOLERANCE && rank(other) === rank(station),
+        Math.abs(toNumber(other.at) + toNumber(station.at) - sum) <= TOLERANCE &&
+        Math.abs(rank(other) - rank(station)) <= 1,
     );
     if (mirror) free.delete(mirror);
     return [mirror ? [station, mirror] : [station]];
   });
+  // Of a shelf the side counts that things stand on, wherever it lies.
+  const last = new Set(face === "low" ? all.filter((station) => isOutermost(station, all, sum / 2)) : []);
+  const outermost = (station: Station): number => (last.has(station) ? 1 : 0);
   return sets.sort(([a, twin], [b, other]) => {
     if (!a || !b) return 0;
-    return rank(b) - rank(a) || (twin && other ? 1 : toward) * compare(a.at, b.at);
+    return (
+      rank(b) - rank(a) ||
+      (twin || other ? 0 : outermost(b) - outermost(a)) ||
+      (twin && other ? 1 : toward) * compare(a.at, b.at)
+    );
   });
+}
+
+/** Whether nothing that stands beside it lies farther out: there the outside of what stands back is measured. */
+function isOutermost(station: Station, all: readonly Station[], middle: number): boolean {
+  const out = ({ at }: Station): number => toNumber(at) - middle;
+  return !all.some(
+    (other) =>
+      out(other) * out(station) > 0 &&
+      Math.abs(out(other)) > Math.abs(out(station)) + TOLERANCE &&
+      Math.min(other.high, station.high) > Math.max(other.low, station.low),
+  );
 }
 
 export interface Printing {

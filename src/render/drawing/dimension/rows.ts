@@ -10,7 +10,7 @@ import { type Box, boxAround, grown, type Plate, passes, type Segment } from "..
 import { NARROW } from "../strokes.ts";
 import { extensionLines, type Feet, roundAbout } from "./extension-lines.ts";
 import { type Lettered, type Measure, TEXT } from "./measure.ts";
-import { outsideText } from "./outside-text.ts";
+import { outsideText, spreadOut } from "./outside-text.ts";
 import type { Side } from "./side.ts";
 
 /** From the view to the first row, and from row to row, for rows across the page. */
@@ -39,7 +39,9 @@ export function drawRows(
     const widest = Math.max(...row.map(({ width }) => width));
     const half = side.level ? 0 : widest / 2 + 2;
     levels.push(depth + (side.level ? STEP : 8 + half));
-    const outside = row.some(({ inline }) => !inline) ? (side.level ? 13 : widest + 4) : 0;
+    // At the ends of a row a number stands in line with it.
+    const aside = row.slice(1, -1).flatMap(({ inline, width }) => (inline ? [] : [side.level ? 13 : width + 4]));
+    const outside = Math.max(0, ...aside);
     depth = (levels.at(-1) ?? 0) + (side.level ? TEXT / 2 : half) + outside;
   }
   const extended = extensionLines(reaching(set, levels), feet, side);
@@ -54,10 +56,21 @@ export function drawRows(
   });
   let lost = 0;
   placed.forEach((row, i) => {
+    const along = row.flatMap(({ measure }) => [measure.from, measure.to]);
+    const best = spreadOut(
+      row.filter(({ inline }, j) => !inline && j > 0 && j < row.length - 1),
+      [Math.min(...along), Math.max(...along)],
+      side,
+    );
     row.forEach((one, j) => {
       if (one.inline) return;
-      const last = j === row.length - 1 ? 1 : null;
-      const text = outsideText(one, j === 0 ? -1 : last, levels[i] ?? 0, side, plate, pen);
+      const end = j === 0 ? -1 : j === row.length - 1 ? 1 : null;
+      const inRow = {
+        end,
+        level: levels[i] ?? 0,
+        best: best.get(one) ?? (one.measure.from + one.measure.to) / 2,
+      } as const;
+      const text = outsideText(one, inRow, side, plate, pen);
       if (text.length === 0) lost++;
       items.push(...text);
     });

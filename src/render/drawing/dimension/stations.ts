@@ -3,20 +3,11 @@
  * as one, as far as a visible line shows them. What a place matters is how much of the view its lines run across.
  */
 import type { PictureItem } from "../../../geometry/types.ts";
-import type { BuiltPart } from "../../../solve/build.ts";
-import {
-  add,
-  compare,
-  equal,
-  type Length,
-  multiply,
-  rational,
-  TOLERANCE,
-  toNumber,
-  ZERO,
-} from "../../../units/index.ts";
+import { compare, equal, type Length, TOLERANCE, toNumber } from "../../../units/index.ts";
 import type { Extent } from "../fit.ts";
 import type { Body } from "./bodies.ts";
+import { fieldsOf, notchedAt, outsideOf, type SquareLine } from "./faces.ts";
+import { levelEnds } from "./slanted.ts";
 
 /** Along one axis of the piece, as it shows in one view. */
 export interface Station {
@@ -30,6 +21,10 @@ export interface Station {
   readonly gap: boolean;
   /** The other faces of the bodies that end here. */
   readonly twins: readonly Length[];
+  /** Nothing ends here but a notch. */
+  readonly notch?: true;
+  /** A corner of what leans: no line square to the axis shows it. */
+  readonly corner?: true;
 }
 
 /** Lines that run across less of the view than this are details, which are left to the drawing of the part. */
@@ -45,76 +40,84 @@ export interface Seen {
 
 /**
  * `shown` is the picture's axis: 0 for places across the page, 1 for places up it. Sorted. What shows through a pane of a door,
- * or in the field of a drawer, is not told with the sizes of the door: it belongs to what stands behind.
+ * in the field of a drawer or in the sockets of a joint is not told with them. Where the piece stands on the floor is told however
+ * little of the view it takes, and where what leans ends.
  */
-export function stations(bodies: readonly Body[], { lines, extent, axes }: Seen, shown: 0 | 1): readonly Station[] {
+export function stations(all: readonly Body[], seen: Seen, shown: 0 | 1): readonly Station[] {
+  const { lines, extent, axes } = seen;
   const across = shown === 0 ? 1 : 0;
   const [axis, acrossAxis] = [axes[shown], axes[across]];
-  const square = lines
-    .flatMap(({ visible }) => visible)
-    .filter(([a, b]) => Math.abs(a[shown] - b[shown]) <= TOLERANCE)
-    .map(([a, b]) => ({
-      at: (a[shown] + b[shown]) / 2,
-      low: Math.min(a[across], b[across]),
-      high: Math.max(a[across], b[across]),
-    }));
-  const notches = bodies.flatMap(({ moves, parts }) => (moves ? [] : parts.flatMap((part) => notchedAt(part, axis))));
-  const outsides = bodies.map((body) => ({ ...outsideOf(body.parts, axis), moves: body.moves }));
-  const moving = bodies
-    .filter(({ moves }) => moves)
-    .map(({ parts }) => [0, 1, 2].map((i) => outsideOf(parts, i as 0 | 1 | 2)));
+  const there = new Set(lines.filter(({ visible }) => visible.length > 0).map(({ id }) => id));
+  const bodies = all.filter(({ parts }) => parts.some(({ id }) => there.has(id)));
+  const square = squareLines(lines, shown);
+  const still = bodies.filter(({ moves }) => !moves).flatMap(({ parts }) => parts);
+  const notches = still.flatMap((part) => notchedAt(part, axis));
+  const outsides = bodies.map((body) => ({
+    ...outsideOf(body.parts, axis),
+    moves: body.moves,
+    stands: acrossAxis === 2 && toNumber(outsideOf(body.parts, 2).low) - extent.low[across] <= TOLERANCE,
+  }));
+  const middle = (extent.low[shown] + extent.high[shown]) / 2;
+  const isOuter = (face: Length, other: Length): boolean =>
+    Math.abs(toNumber(face) - middle) >= Math.abs(toNumber(other) - middle) - TOLERANCE;
+  const inField = fieldsOf(bodies, [axis, acrossAxis]);
   const places = [...outsides.flatMap(({ low, high }) => [low, high]), ...notches].sort(compare);
   const whole = extent.high[across] - extent.low[across];
-  return places
-    .filter((place, i) => i === 0 || compare(place, places[i - 1] ?? place) !== 0)
-    .flatMap((place): Station[] => {
-      const gap = outsides.some((own) => own.moves && (equal(own.low, place) || equal(own.high, place)));
-      const before = gap ? [] : moving.filter((sides) => isWithin(sides[axis], place));
-      const there = square.filter(
-        ({ at, low, high }) =>
-          Math.abs(at - toNumber(place)) <= TOLERANCE && !before.some((sides) => covers(sides[acrossAxis], low, high)),
-      );
-      if (there.length === 0) return [];
-      const seen = there.reduce((sum, { low, high }) => sum + high - low, 0);
-      const [low, high] = [Math.min(...there.map((l) => l.low)), Math.max(...there.map((l) => l.high))];
-      return [
-        {
-          at: place,
-          weight: Math.min(1, Math.max(seen / whole, notches.some((n) => equal(n, place)) ? MATTERS : 0)),
-          low,
-          high,
-          gap,
-          twins: outsides.flatMap((own) =>
-            equal(own.low, place) ? [own.high] : equal(own.high, place) ? [own.low] : [],
-          ),
-        },
-      ];
-    });
-}
-
-interface Sides {
-  readonly low: Length;
-  readonly high: Length;
-}
-
-const isWithin = (sides: Sides | undefined, place: Length): boolean =>
-  sides !== undefined && compare(sides.low, place) < 0 && compare(place, sides.high) < 0;
-const covers = (sides: Sides | undefined, low: number, high: number): boolean =>
-  sides !== undefined && toNumber(sides.low) <= low + TOLERANCE && high <= toNumber(sides.high) + TOLERANCE;
-
-function outsideOf(parts: readonly BuiltPart[], axis: 0 | 1 | 2): Sides {
-  const sorted = (side: "low" | "high") => parts.map(({ body }) => body[side][axis]).sort(compare);
-  const [lows, highs] = [sorted("low"), sorted("high")];
-  return { low: lows[0] ?? ZERO, high: highs.at(-1) ?? ZERO };
-}
-
-/** The faces that a part's notches give it, across an axis. */
-function notchedAt({ features }: BuiltPart, axis: 0 | 1 | 2): readonly Length[] {
-  return features.flatMap((feature) => {
-    if (feature.kind !== "notch") return [];
-    const { origin, along, across, into, size } = feature;
-    if (![along, across, into].every((way) => Number.isInteger(way[axis]))) return [];
-    const reach = [along, across, into].map((way, i) => multiply(rational(way[axis]), size[i as 0 | 1 | 2]));
-    return [origin[axis], reach.reduce(add, origin[axis])];
+  const faces = distinct(places).flatMap((place): Station[] => {
+    const own = outsides.filter(({ low, high }) => equal(low, place) || equal(high, place));
+    const gap = own.some(({ moves }) => moves);
+    const notched = notches.some((n) => equal(n, place));
+    const showing = square.filter(
+      (line) => Math.abs(line.at - toNumber(place)) <= TOLERANCE && (gap || notched || !inField(line)),
+    );
+    if (showing.length === 0) return [];
+    // What reaches farther out there stands there too.
+    const stands =
+      own.some((each) => each.stands) && own.every(({ low, high }) => isOuter(place, equal(low, place) ? high : low));
+    const share = showing.reduce((sum, { low, high }) => sum + high - low, 0) / whole;
+    return [
+      {
+        at: place,
+        weight: Math.min(1, Math.max(share, notched || stands ? MATTERS : 0)),
+        low: Math.min(...showing.map((l) => l.low)),
+        high: Math.max(...showing.map((l) => l.high)),
+        gap,
+        twins: own.map((sides) => (equal(sides.low, place) ? sides.high : sides.low)),
+        ...(own.length === 0 && { notch: true as const }),
+      },
+    ];
   });
+  const leaning = still
+    .filter(({ id }) => there.has(id))
+    .flatMap((part) => levelEnds(part, [axis, acrossAxis]))
+    .flatMap(({ from, to, at }): Station[] =>
+      [from, to].map((place, i) => ({
+        ...{ at: place, weight: MATTERS, low: at, high: at, gap: false, corner: true as const },
+        twins: [i === 0 ? to : from],
+      })),
+    );
+  const told = faces.map(({ at }) => at);
+  const more = leaning.filter(
+    ({ at, low }, i) =>
+      !told.some((place) => equal(place, at)) &&
+      !leaning.slice(0, i).some((other) => equal(other.at, at) && other.low === low),
+  );
+  return [...faces, ...more].sort((a, b) => compare(a.at, b.at));
 }
+
+const distinct = (sorted: readonly Length[]): readonly Length[] =>
+  sorted.filter((place, i) => i === 0 || !equal(place, sorted[i - 1] ?? place));
+
+const squareLines = (lines: readonly PictureItem[], shown: 0 | 1): readonly SquareLine[] => {
+  const across = shown === 0 ? 1 : 0;
+  return lines.flatMap(({ id, visible }) =>
+    visible
+      .filter(([a, b]) => Math.abs(a[shown] - b[shown]) <= TOLERANCE)
+      .map(([a, b]) => ({
+        id,
+        at: (a[shown] + b[shown]) / 2,
+        low: Math.min(a[across], b[across]),
+        high: Math.max(a[across], b[across]),
+      })),
+  );
+};

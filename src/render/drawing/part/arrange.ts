@@ -46,8 +46,19 @@ const lineOf = ({ row, ends, words }: Sheet["ladders"][number], place: (value: n
   return { from: places[0] as number, to: places.at(-1) as number, places, ends, words };
 };
 
+/** Shares of the room that a part with a gap fills: less where its numbers do not go in else. */
+const FILLED = [1, 0.8, 0] as const;
+
 /** Null where they do not go in. */
 export function arranged(sheet: Sheet, scale: Scale, frame: Frame, pen: Pen): Arranged | null {
+  for (const share of FILLED) {
+    const found = arrangedIn(sheet, scale, frame, pen, share);
+    if (found) return found;
+  }
+  return null;
+}
+
+function arrangedIn(sheet: Sheet, scale: Scale, frame: Frame, pen: Pen, share: number): Arranged | null {
   const { lies, numbers, ladders, face, edge } = sheet;
   const { low, high } = face.extent;
   const k = scale.points;
@@ -76,7 +87,7 @@ export function arranged(sheet: Sheet, scale: Scale, frame: Frame, pen: Pen): Ar
   const place = (room: number): Squeezed => {
     const plain = whole(low[0], high[0], k);
     if (plain.width <= room || k > SMALL * POINTS_PER_UNIT * 1.001) return plain;
-    return squeezed(low[0], high[0], high[1] - low[1], k, sheet.kept, room);
+    return squeezed(low[0], high[0], high[1] - low[1], k, sheet.kept, { room, filled: share * room });
   };
   // The edge stands where its numbers, which are set around it, keep a line off those of the face.
   const edgeTopFor = (rows: number): number =>
@@ -92,7 +103,7 @@ export function arranged(sheet: Sheet, scale: Scale, frame: Frame, pen: Pen): Ar
   const beside = besideOf(reachOf(guess));
   const room = frame.width - margin - beside - 4;
   const along = place(room);
-  if (along.width > room) return null;
+  if (along.width > room + 1e-6) return null;
   const left = frame.x + margin + (lies.end?.at === "left" ? deep + ASIDE : 0);
   const level = setLines(
     lengthwise.map((ladder) => lineOf(ladder, (u) => left + along.place(u))),

@@ -98,10 +98,10 @@ function wholeAt(
 }
 
 /** Of what is broken, so many times as long as wide at least. */
-const LONG = 1.5;
+const LONG = 1.4;
 /** So many times as long as wide; and the share of the scale at which it would be broken. */
 const SLENDER = 4;
-const LEAST_WHOLE = 0.5;
+const LEAST_WHOLE = 0.6;
 
 function drawn(sheet: Sheet, set: Arranged, bores: readonly Bore[], frame: Frame, pen: Pen): readonly Item[] {
   const { lies, numbers, face, edge, end } = sheet;

@@ -28,18 +28,44 @@ export const whole = (low: number, high: number, scale: number): Squeezed => ({
   breaks: [],
 });
 
-/** The same with its plain stretches drawn short, and shorter where it is no wider than `room` only by that. `wide`: across the part; `kept`: what is drawn whole. */
+/** The same with its plain stretches drawn short, and shorter where it is no wider than `room` only by that. `wide`: across the part; `kept`: what is drawn whole; `filled`: so wide where there are gaps, in points. */
 export function squeezed(
   low: number,
   high: number,
   wide: number,
   scale: number,
   kept: readonly (readonly [number, number])[],
-  room = Number.POSITIVE_INFINITY,
+  { room, filled }: { readonly room: number; readonly filled: number } = { room: Number.POSITIVE_INFINITY, filled: 0 },
 ): Squeezed {
   const usual = high - low > MUCH_LONGER * wide ? SLENDER : USUAL;
   const made = [usual, SLENDER, LEAST].map((stretch) => shortened(low, high, scale, kept, stretch));
-  return (made.find(({ width }) => width <= room) ?? made.at(-1)) as Squeezed;
+  const cuts = made.find((each) => drawn(low, high, scale, each).width <= room) ?? made.at(-1) ?? [];
+  return drawn(low, high, scale, widened(cuts, scale, filled - drawn(low, high, scale, cuts).width));
+}
+
+/** What is left out, along the part. */
+interface Gap {
+  readonly from: number;
+  readonly to: number;
+}
+
+/** A gap leaves out no less than this, in points. */
+const HIDDEN = 24;
+
+/** Where there is room more of a part is drawn, so that it looks as slender as it is: `spare` points, the same beside each gap. */
+function widened(cuts: readonly Gap[], scale: number, spare: number): readonly Gap[] {
+  if (spare <= 0 || cuts.length === 0) return cuts;
+  const each = spare / cuts.length / 2 / scale;
+  return cuts.map(({ from, to }) => {
+    const by = Math.max(0, Math.min(each, (to - from - HIDDEN / scale) / 2));
+    return { from: from + by, to: to - by };
+  });
+}
+
+function drawn(low: number, high: number, scale: number, cuts: readonly Gap[]): Squeezed {
+  const place = (u: number): number =>
+    (u - low - cuts.reduce((sum, { from, to }) => sum + Math.max(0, Math.min(u, to) - from), 0)) * scale;
+  return { width: place(high), place, breaks: cuts.map(({ from }) => place(from)) };
 }
 
 function shortened(
@@ -48,8 +74,8 @@ function shortened(
   scale: number,
   kept: readonly (readonly [number, number])[],
   { left, worth }: Stretch,
-): Squeezed {
-  const all: { from: number; to: number }[] = [];
+): readonly Gap[] {
+  const all: Gap[] = [];
   let end = low;
   for (const [from, to] of [...kept, [high, high] as const].sort((a, b) => a[0] - b[0])) {
     if ((from - end) * scale > worth) {
@@ -59,11 +85,8 @@ function shortened(
     }
     end = Math.max(end, to);
   }
-  const cuts = all
+  return all
     .sort((a, b) => b.to - b.from - (a.to - a.from) || a.from - b.from)
     .slice(0, MOST_BREAKS)
     .sort((a, b) => a.from - b.from);
-  const place = (u: number): number =>
-    (u - low - cuts.reduce((sum, { from, to }) => sum + Math.max(0, Math.min(u, to) - from), 0)) * scale;
-  return { width: place(high), place, breaks: cuts.map(({ from }) => place(from)) };
 }

@@ -10,6 +10,7 @@ import type { Frame } from "../../style.ts";
 import { SMALL } from "../balloon.ts";
 import { barBeside, scaleBar } from "../bar.ts";
 import { bodiesOf } from "../dimension/bodies.ts";
+import { MATTERS } from "../dimension/stations.ts";
 import type { Drawing, Pen } from "../drawing.ts";
 import { partAt } from "../ground.ts";
 import { centred, fills } from "../ink.ts";
@@ -68,11 +69,11 @@ interface Tried {
 
 const isIn = (places: readonly Length[], place: Length): boolean => places.some((other) => equal(other, place));
 
-/** How many places are measured that only show inside. */
+/** How many places are measured that only show inside, and show well: what is told for where it stands alone is not worth a page. */
 function freshIn({ rows }: SetOut, cuts: readonly Section[], shown: Measured): number {
   return rows.flatMap(({ view, side, chains }) => {
     const axis = cuts[view]?.axes[side === "below" || side === "above" ? 0 : 1] ?? 0;
-    return chains.flatMap(({ stops }) => stops).filter(({ at }) => !isIn(shown[axis], at));
+    return chains.flatMap(({ stops }) => stops).filter(({ at, weight }) => weight > MATTERS && !isIn(shown[axis], at));
   }).length;
 }
 

@@ -10,7 +10,7 @@ export interface Beside {
   readonly rows: readonly (readonly Station[])[];
 }
 
-/** What runs across so much of the view belongs to every row. */
+/** What runs across so much of the view belongs to every row that stands beside it. */
 const THROUGH = 0.75;
 /** By so much of the view a line must be nearer to the second side to be measured there. */
 const NEARER = 0.15;
@@ -34,7 +34,7 @@ export function besides(
   const others = matters.filter((station) => !through.includes(station));
   const second = others.filter((station) => out(sides[1], station) < out(sides[0], station) - NEARER * (to - from));
   const first = others.filter((station) => !second.includes(station));
-  const beside = (side: SideName, own: readonly Station[]): Beside => {
+  const rowsOf = (side: SideName, own: readonly Station[]): Station[][] => {
     const order = [...own].sort((a, b) => out(side, a) - out(side, b) || long(b) - long(a) || compare(a.at, b.at));
     const rows: Station[][] = [];
     for (const station of order) {
@@ -42,13 +42,24 @@ export function besides(
       if (row) row.push(station);
       else rows.push([station]);
     }
-    const whole = rows.length === 0 && side === sides[0] ? [[]] : rows;
-    return {
-      side,
-      rows: whole.slice(0, MOST).map((row) => [...row, ...through].sort((a, b) => compare(a.at, b.at))),
-    };
+    return rows;
   };
-  return [beside(sides[0], first), beside(sides[1], second)];
+  const sets = [rowsOf(sides[0], first), rowsOf(sides[1], second)] as const;
+  const isBeside = (station: Station): boolean => sets[0].some(([seed]) => seed && alongside(seed, station));
+  const alone = rowsOf(
+    sides[0],
+    through.filter((station) => !isBeside(station)),
+  );
+  const withThrough = (row: readonly Station[]): readonly Station[] => {
+    const [seed] = row;
+    const more = through.filter((station) => seed && !row.includes(station) && alongside(seed, station));
+    return [...row, ...more].sort((a, b) => compare(a.at, b.at));
+  };
+  const [near, far] = sets.map((rows) => rows.slice(0, MOST).map(withThrough));
+  return [
+    { side: sides[0], rows: [...(near ?? []), ...alone.map(withThrough)] },
+    { side: sides[1], rows: far ?? [] },
+  ];
 }
 
 function alongside(a: Station, b: Station): boolean {

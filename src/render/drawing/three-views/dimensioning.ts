@@ -1,7 +1,7 @@
 /** Which dimensions go beside which view: each place of the piece is measured once, in the first view that shows it. */
 import { equal, type Length, subtract, TOLERANCE, toNumber } from "../../../units/index.ts";
 import type { Body } from "../dimension/bodies.ts";
-import { chosen, spans } from "../dimension/chain.ts";
+import { chosen, isAtEnd, spans } from "../dimension/chain.ts";
 import type { Feet } from "../dimension/extension-lines.ts";
 import type { Measure } from "../dimension/measure.ts";
 import { type Side, type SideName, sideOf } from "../dimension/side.ts";
@@ -37,8 +37,9 @@ export interface Wanted {
 /** Places along each axis of the piece. */
 export type Measured = readonly [readonly Length[], readonly Length[], readonly Length[]];
 
-const GAP_ACROSS = 8.5;
-const GAP_UP = 11;
+const GAP = { level: 8.5, upright: 11 } as const;
+/** So much of a row a number takes. */
+const PITCH = { level: 24, upright: 14 } as const;
 
 /** Each place once, on the side of the first view that shows it to which its line is nearest; `before`: what is told already. */
 export function dimensioning(
@@ -54,14 +55,19 @@ export function dimensioning(
     if (!aspect) return [];
     const level = sides[0] === "below" || sides[0] === "above";
     const axis = aspect.axes[level ? 0 : 1];
-    const gap = level ? GAP_ACROSS : GAP_UP;
-    const rules = { scale, gap, face: level ? "low" : "high" } as const;
+    const way = level ? "level" : "upright";
+    const gap = GAP[way];
+    const rules = { scale, gap, pitch: PITCH[way], face: level ? "low" : "high" } as const;
     const isMeasured = (place: Length): boolean => measured[axis].some((other) => equal(other, place));
     // Of a thin part that is measured to one face the cut list tells the other; where something else ends there too that is not
     // measured, like the base under a bottom, it is told.
     const isThin = (at: Length, twin: Length): boolean => Math.abs(toNumber(twin) - toNumber(at)) * scale < gap;
-    const told = ({ at, gap: gapped, twins }: Station): boolean =>
-      isMeasured(at) || (!gapped && twins.some((twin) => isThin(at, twin)) && twins.every(isMeasured));
+    // A notch that goes round something is told by it.
+    const isRound = (at: Length): boolean => measured[axis].some((other) => isAtEnd(at, other, scale));
+    const told = ({ at, gap: gapped, twins, notch }: Station): boolean =>
+      isMeasured(at) ||
+      (notch === true && isRound(at)) ||
+      (!gapped && twins.some((twin) => isThin(at, twin)) && twins.every(isMeasured));
     const all = stations(bodies, aspect, level ? 0 : 1);
     return besides(all, aspect.extent, sides).map(({ side, rows }, i): Rows => {
       const chains = rows.flatMap((row): readonly Chain[] => {
@@ -75,9 +81,30 @@ export function dimensioning(
         measured[axis].push(...stops.map(({ at }) => at));
         return [chain];
       });
-      return { view, side, chains, overall: overall && i === 0 };
+      if (!overall || i > 0) return { view, side, chains, overall: false };
+      const back = level
+        ? setBack(
+            all.filter((station) => !told(station)),
+            low[axis],
+            high[axis],
+            scale,
+          )
+        : null;
+      if (back) measured[axis].push(...back.stops.map(({ at }) => at));
+      return { view, side, chains: back ? [...chains, back] : chains, overall };
     });
   });
+}
+
+/** What stands so little back from the outside that no chain tells it, like a frame under a top, has a dimension of its own. */
+function setBack(all: readonly Station[], low: Length, high: Length, scale: number): Chain | null {
+  const nearest = (end: Length): Station | undefined =>
+    all
+      .filter(({ at, gap, weight }) => !gap && weight >= MATTERS && isAtEnd(at, end, scale) && !equal(at, end))
+      .sort((a, b) => b.weight - a.weight)[0];
+  const [first, last] = [nearest(low), nearest(high)];
+  const stops = [first, last].filter((each) => each !== undefined);
+  return stops.length === 0 ? null : { stops, from: first?.at ?? low, to: last?.at ?? high };
 }
 
 /** From the last place before what is fresh to the first behind it. */
@@ -113,11 +140,14 @@ export function onSide(
   const axis = aspect.axes[side.level ? 0 : 1];
   const page = (along: number, across: number) => fit.page(side.level ? [along, across] : [across, along]);
   const feet = new Map<number, number>();
+  const corners = chains.flatMap(({ stops }) => stops).filter(({ corner }) => corner);
   const place = (length: Length): number => {
     const at = toNumber(length);
     const [x, y] = page(at, aspect.extent.low[side.level ? 1 : 0]);
     const along = side.level ? x : y;
-    feet.set(along, Math.min(0, ...[edgeAt(aspect, at, side, page)].filter(Number.isFinite)));
+    const corner = corners.find((stop) => equal(stop.at, length));
+    const out = corner ? side.out(page(at, corner.low)) : edgeAt(aspect, at, side, page);
+    feet.set(along, Math.min(0, ...[out].filter(Number.isFinite)));
     return along;
   };
   const rows = chains.map(({ stops, from, to }) => {

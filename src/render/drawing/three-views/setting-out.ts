@@ -1,8 +1,8 @@
-/** Where the three views stand, with room for their dimensions: the side beside the front, or below it. */
+/** Where the three views stand, with room for their dimensions: the side beside the front, or below it, also with captions beside them. */
 import type { Build } from "../../../solve/build.ts";
 import type { Frame } from "../../style.ts";
 import { bodiesOf } from "../dimension/bodies.ts";
-import type { Pen } from "../drawing.ts";
+import type { Pen, Spot } from "../drawing.ts";
 import { heightOf, widthOf } from "../fit.ts";
 import { type Aspect, type Laid, laid, type Outside } from "./aspect.ts";
 import { dimensioning, type Rows, type Wanted } from "./dimensioning.ts";
@@ -12,8 +12,8 @@ import { roomBeside } from "./room-beside.ts";
 export const CAPTION = 16;
 /** Above the highest view where there is room. */
 const AIR = 12;
-/** Between the views; more of it where the page has it to give. */
-const [CLOSE, GAP] = [18, 44];
+/** Between the views, at least; with captions beside them; and where the page has it to give. */
+const [NEAR, CLOSE, GAP] = [10, 18, 44];
 /** Between the outermost dimensions of two views. */
 const BETWEEN = 12;
 
@@ -27,27 +27,40 @@ const WANTED: readonly Wanted[] = [
   { view: 2, sides: ["left", "right"], overall: false },
 ];
 
+/** "close": one below the other as "stacked", the captions right of them instead of above and below. */
+export type Order = "aside" | "stacked" | "close";
+export const ORDERS: readonly Order[] = ["aside", "stacked", "close"];
+
 export interface Arrangement {
   readonly room: Frame;
   readonly pen: Pen;
-  /** The side below the front instead of beside it. */
-  readonly stacked: boolean;
+  readonly order: Order;
 }
 
 export interface Places {
   readonly views: readonly [Laid, Laid, Laid];
   readonly rows: readonly Rows[];
-  /** Where the middles of the captions stand, down the page. */
-  readonly captions: readonly [number, number, number];
+  /** The middles of the captions. */
+  readonly captions: readonly [Spot, Spot, Spot];
+  /** Down the page, the middle of a line below all that stands at the left, for the bar. */
+  readonly foot: number;
 }
 
-/** The three views at a scale (points per unit), at the top of the room and in its middle; null where they do not go in. */
-export function setOut(
+/** What is told of the three views at a scale (points per unit), in whichever order they stand. */
+export const rowsOf = (
   build: Pick<Build, "parts" | "motions">,
+  aspects: readonly Aspect[],
+  outside: Outside,
+  scale: number,
+): readonly Rows[] => dimensioning(bodiesOf(build), aspects, WANTED, outside, { scale });
+
+/** The three views at a scale, at the top of the room and in its middle; null where they do not go in. `told`: asked for where they may. */
+export function setOut(
+  told: () => readonly Rows[],
   aspects: readonly [Aspect, Aspect, Aspect],
   outside: Outside,
   scale: number,
-  { room, pen, stacked }: Arrangement,
+  { room, pen, order }: Arrangement,
 ): Places | null {
   const [front, side] = aspects;
   const [wide, deep, high] = [
@@ -55,47 +68,59 @@ export function setOut(
     widthOf(side.extent) * scale,
     heightOf(front.extent) * scale,
   ];
+  const [stacked, close] = [order !== "aside", order === "close"];
+  const caption = close ? 0 : CAPTION;
   // Where the side stands below, it takes up height instead of width.
   const [aside, lower] = stacked ? [0, high] : [deep, 0];
-  if (wide + aside > room.width || deep + high + lower + CLOSE + 2 * CAPTION > room.height) return null;
-  const rows = dimensioning(bodiesOf(build), aspects, WANTED, outside, { scale });
-  const { depth, captioned } = roomBeside(aspects, rows, outside, scale, pen);
-  const apart = (one: number, other: number): number => Math.max(CLOSE, one + other + (one && other ? BETWEEN : 6));
+  if (wide + aside > room.width || deep + high + lower + NEAR + 2 * caption > room.height) return null;
+  const rows = told();
+  const { depth, captioned, past } = roomBeside(aspects, rows, outside, scale, pen);
+  const least = close ? NEAR : CLOSE;
+  const apart = (one: number, other: number): number => Math.max(least, one + other + (one && other ? BETWEEN : 6));
+  const beside = aspects.map((aspect) => (close ? pen.measure(aspect.caption, "bold", 10) + BETWEEN : 0));
   const left = Math.max(depth(0, "left"), depth(2, "left"), captioned(0, wide));
-  const right = Math.max(depth(0, "right"), depth(2, "right"), captioned(0, wide));
+  const right = close
+    ? Math.max(depth(0, "right") + (beside[0] ?? 0), depth(2, "right") + (beside[2] ?? 0))
+    : Math.max(depth(0, "right"), depth(2, "right"), captioned(0, wide));
   const [sideLeftward, sideRightward] = (["left", "right"] as const).map((name) =>
-    Math.max(depth(1, name), captioned(1, deep)),
+    Math.max(depth(1, name) + (name === "right" ? (beside[1] ?? 0) : 0), captioned(1, deep)),
   ) as [number, number];
   const between = apart(right, sideLeftward);
   const middle = apart(depth(2, "below"), depth(0, "above"));
   const under = stacked ? depth(0, "below") : Math.max(depth(0, "below"), depth(1, "below"));
   // Below the front its caption, and then the side with its own.
-  const next = CAPTION + Math.max(4, depth(1, "above"));
+  const next = close ? apart(0, depth(1, "above")) : CAPTION + Math.max(4, depth(1, "above"));
   const more = stacked ? next + high + depth(1, "below") : 0;
   const inset = stacked ? Math.max(0, (wide - deep) / 2) : 0;
   const [start, end] = stacked
     ? [Math.max(left, sideLeftward - inset), Math.max(wide + right, inset + deep + sideRightward)]
     : [left, wide + between + deep + sideRightward];
-  const top = CAPTION + depth(2, "above");
+  const top = caption + depth(2, "above");
   const spare = {
     across: room.width - (start + end),
-    down: room.height - (top + deep + middle + high + under + more + CAPTION),
+    down: room.height - (top + deep + middle + high + under + more + (close ? 2 : CAPTION)),
   };
   if (spare.across < 0 || spare.down < 0) return null;
-  const wider = Math.min(Math.max(0, GAP - between), stacked ? 0 : spare.across / 2);
+  const wanted = Math.max(GAP, past(0, "right") + past(1, "left") + BETWEEN);
+  const wider = Math.min(Math.max(0, wanted - between), stacked ? 0 : spare.across / 2);
   const taller = Math.min(Math.max(0, GAP - middle), spare.down / 3);
   const x = room.x + (spare.across - wider) / 2 + start;
   const y = room.y + Math.min(AIR, spare.down / 3) + top;
   const fronted = y + deep + middle + taller;
-  const foot = fronted + high + under + CAPTION / 2;
-  const [sideLeft, sideTop] = stacked ? [x + inset, foot - CAPTION / 2 + next] : [x + wide + between + wider, fronted];
+  const foot = fronted + high + under + caption / 2;
+  const [sideLeft, sideTop] = stacked ? [x + inset, foot - caption / 2 + next] : [x + wide + between + wider, fronted];
+  const views = [laid(front, scale, x, fronted), laid(side, scale, sideLeft, sideTop), laid(aspects[2], scale, x, y)];
+  const lowest = stacked ? sideTop + high + depth(1, "below") + caption / 2 : foot;
+  const levels = [foot, lowest, y - depth(2, "above") - caption / 2];
+  const captions = views.map(({ box }, i): Spot => {
+    if (!close) return [(box.left + box.right) / 2, levels[i] ?? foot];
+    const width = (beside[i] ?? 0) - BETWEEN;
+    return [box.right + depth(i, "right") + BETWEEN + width / 2, (box.top + box.bottom) / 2];
+  });
   return {
-    views: [laid(front, scale, x, fronted), laid(side, scale, sideLeft, sideTop), laid(aspects[2], scale, x, y)],
+    views: views as unknown as Places["views"],
     rows,
-    captions: [
-      foot,
-      stacked ? sideTop + high + depth(1, "below") + CAPTION / 2 : foot,
-      y - depth(2, "above") - CAPTION / 2,
-    ],
+    captions: captions as unknown as Places["captions"],
+    foot: close ? lowest - CAPTION / 2 : lowest,
   };
 }

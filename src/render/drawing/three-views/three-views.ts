@@ -4,6 +4,7 @@
  */
 import type { Build } from "../../../solve/build.ts";
 import type { Item } from "../../document.ts";
+import { once } from "../../once.ts";
 import type { Frame } from "../../style.ts";
 import { type Bar, barBeside, scaleBar } from "../bar.ts";
 import { type Drawing, NOT_TO_SCALE, type Pen } from "../drawing.ts";
@@ -14,7 +15,7 @@ import { closeScales, type Scale, usualScale, wholeOf } from "../scale.ts";
 import { outsideInWords } from "../words.ts";
 import { aspectsOf, edgeLines, type Laid, linedOut, type Outside } from "./aspect.ts";
 import { beside } from "./room-beside.ts";
-import { type Places, setOut } from "./setting-out.ts";
+import { ORDERS, type Places, rowsOf, setOut } from "./setting-out.ts";
 
 export interface ThreeViewsOptions {
   readonly frame: Frame;
@@ -26,11 +27,13 @@ export function threeViews(build: Build, { frame, pen }: ThreeViewsOptions): Dra
   const outside = outsideOf(build.parts);
   if (!outside) return { items: [], alt: "", scale: NOT_TO_SCALE };
   const aspects = aspectsOf(build, outside, build.hardware);
-  const at = (scale: Scale): readonly Drawn[] =>
-    [false, true].flatMap((stacked) => {
-      const places = setOut(build, aspects, outside, scale.points, { room: frame, pen, stacked });
+  const at = (scale: Scale): readonly Drawn[] => {
+    const told = once(() => rowsOf(build, aspects, outside, scale.points));
+    return ORDERS.flatMap((order) => {
+      const places = setOut(told, aspects, outside, scale.points, { room: frame, pen, order });
       return places ? [drawn(places, outside, new Plate(frame), pen, (spot) => scaleBar(scale, units, pen, spot))] : [];
     });
+  };
   const best = wholeOf(closeScales(units), (scale) => at(scale).map((each) => ({ ...each, scale })));
   const scale = best?.scale ?? usualScale(units, (each) => at(each).length > 0);
   return {
@@ -46,13 +49,12 @@ interface Drawn {
   readonly lost: number;
 }
 
-function drawn({ views, rows, captions }: Places, outside: Outside, plate: Plate, pen: Pen, bar: Bar): Drawn {
+function drawn({ views, rows, captions, foot }: Places, outside: Outside, plate: Plate, pen: Pen, bar: Bar): Drawn {
   const items: Item[] = [];
   views.forEach(({ aspect, fit, box }, i) => {
     const lines = edgeLines(aspect, fit);
     for (const line of lines) plate.addLine(line);
-    const middle = (box.left + box.right) / 2;
-    const caption = centred(pen, aspect.caption, [middle, captions[i] ?? box.bottom], { font: "bold" });
+    const caption = centred(pen, aspect.caption, captions[i] ?? [box.left, box.bottom], { font: "bold" });
     plate.addBox(caption.box);
     items.push(...linedOut(aspect, lines, fit), caption.item);
   });
@@ -62,6 +64,6 @@ function drawn({ views, rows, captions }: Places, outside: Outside, plate: Plate
     items.push(...told.items);
     lost += told.lost;
   }
-  const scale = barBeside(Math.max(...captions), plate, bar);
+  const scale = barBeside(foot, plate, bar);
   return { items: [...items, ...scale], lost: lost + (scale.length === 0 ? 1 : 0) };
 }
