@@ -56,7 +56,8 @@ export interface StepPicture extends Picture {
   readonly key: string;
   /** The same in a lower frame; null where that is no lower or shows less. */
   readonly lower: (height: number) => Picture | null;
-  /** It gets no larger in a frame higher than this. */
+  /** The height of its frame; it gets no larger in one higher than `highest`. */
+  readonly room: number;
   readonly highest: number;
   /** The same in a higher frame, as large as it goes in; null where it shows less. */
   readonly higher: (height: number) => Picture | null;
@@ -64,12 +65,12 @@ export interface StepPicture extends Picture {
   readonly wide: (size: Size) => Picture | null;
 }
 
-/** One for each step. Each is taken as the one before was, where that serves. */
-export function stepPictures({ build, pen }: Plan, sizeOf: (step: Step) => Size): StepPicture[] {
+/** One for each step, in a frame so high, `two` where there are two pictures in it. Each is taken as the one before was, where that serves. */
+export function stepPictures({ build, pen }: Plan, sizeOf: (step: Step) => Size, two: number): StepPicture[] {
   let before: Take | null = null;
   const told = new Set<string>();
   return build.steps.map((step) => {
-    const drawn = stepPicture(build, step, { frame: at(sizeOf(step)), pen, before, told });
+    const drawn = stepPicture(build, step, { frame: at(sizeOf(step)), pen, before, told, two });
     before = drawn.take;
     if (drawn.close !== null) told.add(drawn.close);
     const full = picture(drawn, true);
@@ -81,8 +82,8 @@ export function stepPictures({ build, pen }: Plan, sizeOf: (step: Step) => Size)
       const found = drawn.within(other);
       return found && picture(found, true);
     };
-    const { key, highest } = drawn;
-    return { ...full, key, lower, highest, higher: (height) => within({ height }), wide: within };
+    const { key, highest, frame } = drawn;
+    return { ...full, key, lower, highest, room: frame.height, higher: (height) => within({ height }), wide: within };
   });
 }
 export const layoutPicture = ({ build, pen }: Plan, layout: Layout, size: Size): Picture =>

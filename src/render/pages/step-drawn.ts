@@ -17,6 +17,8 @@ const LOW: Readonly<Record<Tightness, number>> = { less: 148, least: 124 };
 /** Nor higher than this where its page has room, or where so many kinds of parts lie on the bench that their marks crowd. */
 const TALL = 276;
 const MANY = 12;
+/** So high are two pictures of one step together. */
+const TWO = 236;
 /** A picture that stood so many steps back is drawn again, so low. */
 const FAR = 6;
 const AGAIN = 116;
@@ -57,7 +59,7 @@ export function shownInSteps(plan: Plan, width: number): readonly Shown[] {
   const markOf = new Map(build.parts.map(({ id, mark }) => [id, mark]));
   const heightOf = ({ shows: { as, fresh } }: Step): number =>
     as && new Set(fresh.map((id) => markOf.get(id))).size > MANY ? TALL : HIGHEST;
-  const pictures = stepPictures(plan, (step) => ({ width, height: heightOf(step) }));
+  const pictures = stepPictures(plan, (step) => ({ width, height: heightOf(step) }), TWO);
   const all = build.steps.map((step, i): Shown => {
     const made = jigsInStep(plan, step, width);
     if (made) return { picture: made, ...ONLY };
@@ -120,10 +122,10 @@ export function shownInSteps(plan: Plan, width: number): readonly Shown[] {
         });
       },
       // One part alone shows no more by being larger.
-      most: few ? 0 : Math.min(TALL, full.highest) - heightOf(step),
+      most: few ? 0 : Math.min(TALL, full.highest) - full.room,
       taller: (more) => {
         if (!higher.has(more)) {
-          const found = full.higher(heightOf(step) + more);
+          const found = full.higher(full.room + more);
           higher.set(more, found && shown(found));
         }
         return higher.get(more) ?? null;

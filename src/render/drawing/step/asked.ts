@@ -18,10 +18,14 @@ export interface StepPictureOptions {
   readonly before?: Take | null;
   /** Methods of joining that steps before have shown close. */
   readonly told?: ReadonlySet<string>;
+  /** So high is the frame at least where two pictures stand in it. */
+  readonly two?: number;
 }
 
 export interface StepPicture extends Drawing {
   readonly take: Take | null;
+  /** What it was given; higher where two pictures stand in it. */
+  readonly frame: Frame;
   /** The method of joining that is shown close here. */
   readonly close: string | null;
   /** The same for all pictures that show the same. */

@@ -1,0 +1,84 @@
+/** Where a step's picture hides the heads of what holds its parts: another direction from which they are seen. */
+import { Stage, type View } from "../../../geometry/picture/index.ts";
+import type { Vec } from "../../../geometry/types.ts";
+import { dot } from "../../../geometry/vec.ts";
+import type { Build } from "../../../solve/build.ts";
+import type { Marked } from "../labels.ts";
+import { shareSeen } from "../visibility.ts";
+import type { Scene } from "./scene.ts";
+import type { Driven } from "./screws.ts";
+import { candidates } from "./views.ts";
+
+export interface OtherSide {
+  readonly view: View;
+  readonly scene: Scene;
+  /** Only what is joined is drawn: what else there is hides the heads from every side. */
+  readonly isAlone: boolean;
+}
+
+/** Of the heads: where no fewer are seen one knows how the others go in; and where no more are, another picture shows nothing. */
+const [SOME, MOST] = [1 / 3, 1 / 2];
+/** The whole, while it hides no more of what is seen of the joined parts alone. */
+const AS_GOOD = 0.75;
+
+/** Null where the first view shows some heads, or none shows many. */
+export function otherSide(build: Build, scene: Scene, first: View, ceiling: Vec): OtherSide | null {
+  const screws = scene.screws.filter(({ isDowel }) => !isDowel);
+  if (screws.length === 0 || headsSeen(screws, scene.items, first) >= SOME) return null;
+  const held = joinedBy(build, screws);
+  const joined = scene.items.filter(({ id }) => held.has(id));
+  const fresh = scene.items.filter(({ id }) => scene.fresh.has(id));
+  const best = (items: readonly Marked[]) =>
+    candidates(ceiling)
+      .map((view) => ({ view, heads: headsSeen(screws, items, view), parts: partsSeen(fresh, items, view) }))
+      .reduce((one, other) => (points(other, first, ceiling) > points(one, first, ceiling) + 1e-9 ? other : one));
+  const [whole, alone] = [best(scene.items), best(joined)];
+  const isAlone = whole.heads < AS_GOOD * alone.heads;
+  const { view, heads } = isAlone ? alone : whole;
+  if (heads < MOST) return null;
+  // Which way it goes the first has told.
+  return { view, isAlone, scene: { ...(isAlone ? aloneIn(scene, joined) : scene), groups: [] } };
+}
+
+interface Looked {
+  readonly view: View;
+  /** Shares, 0 to 1. */
+  readonly heads: number;
+  readonly parts: number;
+}
+
+/** Heads first, then the parts that they hold, from above sooner than from below; then what turns least from the first view. */
+const points = ({ view, heads, parts }: Looked, first: View, ceiling: Vec): number =>
+  heads + 0.25 * parts + (dot(view.towards, ceiling) > 0 ? 0.1 : 0) + 0.01 * dot(view.towards, first.towards);
+
+function headsSeen(screws: readonly Driven[], items: readonly Marked[], view: View): number {
+  const stage = new Stage(items, view);
+  const seen = screws.filter(({ mouth, direction }) => dot(direction, view.towards) < 0 && !stage.hides(mouth));
+  return seen.length / screws.length;
+}
+
+function partsSeen(fresh: readonly Marked[], items: readonly Marked[], view: View): number {
+  const stage = new Stage(items, view);
+  return fresh.reduce((sum, item) => sum + shareSeen(item, stage), 0) / Math.max(1, fresh.length);
+}
+
+/** Ids of the parts that the screws hold together. */
+function joinedBy({ fasteners, hardware }: Build, screws: readonly Driven[]): ReadonlySet<string> {
+  const driven = new Set(screws.map(({ id }) => id));
+  return new Set([
+    ...fasteners.flatMap(({ id, through, into }) => (driven.has(id) ? [...through, into] : [])),
+    ...hardware.flatMap(({ id, carriedBy }) => (driven.has(id) ? [carriedBy] : [])),
+  ]);
+}
+
+function aloneIn(scene: Scene, items: readonly Marked[]): Scene {
+  const here = new Set(items.map(({ id }) => id));
+  return {
+    ...scene,
+    items,
+    fresh: new Set([...scene.fresh].filter((id) => here.has(id))),
+    hardware: new Map([...scene.hardware].filter(([id]) => here.has(id))),
+    open: [],
+    arms: [],
+  };
+}
