@@ -1,5 +1,5 @@
 /** The drawings of the pages, as figures that can be placed. */
-import type { Layout, Step } from "../../solve/build.ts";
+import type { Layout } from "../../solve/build.ts";
 import type { Item } from "../document.ts";
 import {
   type Drawing,
@@ -65,12 +65,12 @@ export interface StepPicture extends Picture {
   readonly wide: (size: Size) => Picture | null;
 }
 
-/** One for each step, in a frame so high, `two` where there are two pictures in it. Each is taken as the one before was, where that serves. */
-export function stepPictures({ build, pen }: Plan, sizeOf: (step: Step) => Size, two: number): StepPicture[] {
+/** One for each step, in a frame so large, or so tall where it holds more than one thing. Each is taken as the one before was, where that serves. */
+export function stepPictures({ build, pen }: Plan, size: Size, tall: number): StepPicture[] {
   let before: Take | null = null;
   const told = new Set<string>();
   return build.steps.map((step) => {
-    const drawn = stepPicture(build, step, { frame: at(sizeOf(step)), pen, before, told, two });
+    const drawn = stepPicture(build, step, { frame: at(size), pen, before, told, tall });
     before = drawn.take;
     if (drawn.close !== null) told.add(drawn.close);
     const full = picture(drawn, true);

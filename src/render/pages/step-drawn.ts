@@ -14,11 +14,10 @@ import type { Plan } from "./plan.ts";
 /** No picture is higher, so that pictures keep their size; as low as these where a page then holds one step more. */
 const HIGHEST = 180;
 const LOW: Readonly<Record<Tightness, number>> = { less: 148, least: 124 };
-/** Nor higher than this where its page has room, or where so many kinds of parts lie on the bench that their marks crowd. */
+/** Nor higher than this where its page has room. */
 const TALL = 276;
-const MANY = 12;
-/** So high are two pictures of one step together. */
-const TWO = 236;
+/** So high are two pictures of one step together, or many kinds of parts. */
+const MORE = 236;
 /** A picture that stood so many steps back is drawn again, so low. */
 const FAR = 6;
 const AGAIN = 116;
@@ -56,10 +55,7 @@ export function shownInSteps(plan: Plan, width: number): readonly Shown[] {
   const first = new Map<string, Step>();
   const worked = build.steps.map((step) => partInStep(plan, step));
   const like = likeBefore(build, worked);
-  const markOf = new Map(build.parts.map(({ id, mark }) => [id, mark]));
-  const heightOf = ({ shows: { as, fresh } }: Step): number =>
-    as && new Set(fresh.map((id) => markOf.get(id))).size > MANY ? TALL : HIGHEST;
-  const pictures = stepPictures(plan, (step) => ({ width, height: heightOf(step) }), TWO);
+  const pictures = stepPictures(plan, { width, height: HIGHEST }, MORE);
   const all = build.steps.map((step, i): Shown => {
     const made = jigsInStep(plan, step, width);
     if (made) return { picture: made, ...ONLY };

@@ -76,7 +76,7 @@ describe("two pictures of a step", () => {
   const frame = { x: 0, y: 0, width: 222, height: 180 };
 
   test("the second shows every brad that the first hides, and both say from where they are seen", () => {
-    const found = stepPicture(build, step, { frame, pen, two: 236 });
+    const found = stepPicture(build, step, { frame, pen, tall: 236 });
     const crosses = paths(found.items).filter(({ stroke, fill }) => stroke?.width === 0.6 && !fill);
     expect(step.shows.fasteners).toHaveLength(12);
     expect(crosses).toHaveLength(12);
@@ -89,7 +89,7 @@ describe("two pictures of a step", () => {
   });
 
   test("stand in a wide frame too, in none too low", () => {
-    const found = stepPicture(build, step, { frame, pen, two: 236 });
+    const found = stepPicture(build, step, { frame, pen, tall: 236 });
     const wide = found.within({ width: 468, height: 200 });
     expect(wide && outside(wide.items, { ...frame, width: 468, height: 200 })).toEqual([]);
     expect(found.within({ height: 120 })).toBeNull();

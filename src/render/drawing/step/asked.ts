@@ -18,13 +18,13 @@ export interface StepPictureOptions {
   readonly before?: Take | null;
   /** Methods of joining that steps before have shown close. */
   readonly told?: ReadonlySet<string>;
-  /** So high is the frame at least where two pictures stand in it. */
-  readonly two?: number;
+  /** So high is the frame at least where two pictures stand in it, or many kinds of parts. */
+  readonly tall?: number;
 }
 
 export interface StepPicture extends Drawing {
   readonly take: Take | null;
-  /** What it was given; higher where two pictures stand in it. */
+  /** What it was given; higher where it is `tall`. */
   readonly frame: Frame;
   /** The method of joining that is shown close here. */
   readonly close: string | null;

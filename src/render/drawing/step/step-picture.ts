@@ -11,6 +11,7 @@ import { fitInto } from "../fit.ts";
 import { SPECK, takePicture } from "../picture.ts";
 import type { StepPicture, StepPictureOptions } from "./asked.ts";
 import { drawnOnce, type Painted } from "./drawn.ts";
+import { pictureFromAbove } from "./from-above.ts";
 import { mouthsOf } from "./mouths.ts";
 import { otherSide } from "./other-side.ts";
 import { type Scene, sceneOf } from "./scene.ts";
@@ -27,6 +28,8 @@ export function stepPicture(build: Build, step: Step, options: StepPictureOption
   const before = options.before?.unit === step.unit ? options.before : null;
   const scene = sceneOf(build, step);
   if (scene.items.length === 0) return EMPTY;
+  const flat = pictureFromAbove(build, step, scene, options);
+  if (flat) return flat;
   const tied = wallFixing(build, step);
   if (tied) return wallPicture(build, step, scene, tied, options);
   const { items, fresh, screws } = scene;
@@ -38,7 +41,7 @@ export function stepPicture(build: Build, step: Step, options: StepPictureOption
   const subject = { items, mouths, ...(parts.size > 0 ? { fresh: parts, hardware: halvesOf(scene) } : { fresh }) };
   const view = chooseView(subject, step.up, before?.view ?? null);
   const other = step.shows.as ? null : otherSide(build, scene, view, step.up);
-  const size = other ? { ...frame, height: Math.max(frame.height, options.two ?? 0) } : frame;
+  const size = other ? { ...frame, height: Math.max(frame.height, options.tall ?? 0) } : frame;
   const take = (of: Scene, from: View): Taken => {
     const extent = sceneExtent(of, from);
     const fit = fitInto(extent, size, sizeFor(extent, size, before?.scale ?? null));
