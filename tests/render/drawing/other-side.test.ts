@@ -31,7 +31,7 @@ function scene(others: readonly ReturnType<typeof board>[]) {
   }));
   const fasteners = screws.map(({ id }) => ({ id, through: ["back"], into: "rail" }));
   return {
-    build: { fasteners: fasteners as unknown as readonly Fastener[], hardware: [] } as unknown as Build,
+    build: { fasteners: fasteners as unknown as readonly Fastener[], hardware: [], joints: [] } as unknown as Build,
     scene: {
       ...{ items: [rail, back, ...others], fresh: new Set(["rail"]), hardware: new Map(), open: [], shifts: new Map() },
       ...{ screws, groups: [], goes: new Set<string>(), arms: [], pencil: [] },
@@ -44,14 +44,14 @@ describe("what holds a part, where the picture of the part hides it", () => {
     const { build, scene: own } = scene([]);
     const other = otherSide(build, own, ISOMETRIC, UP);
     expect(other?.view.towards[1]).toBeGreaterThan(0);
-    expect(other?.isAlone).toBe(false);
+    expect(other?.only).toBeNull();
     expect(other?.scene.items).toHaveLength(2);
   });
 
   test("stands alone with what it holds, where something hides it from every side", () => {
     const { build, scene: own } = scene([board("case", [-10, 30, -40], [60, 1, 100])]);
     const other = otherSide(build, own, ISOMETRIC, UP);
-    expect(other?.isAlone).toBe(true);
+    expect(other?.only).toBe("what the screws join");
     expect(other?.scene.items.map(({ id }) => id)).toEqual(["rail", "back"]);
   });
 
@@ -65,6 +65,39 @@ describe("what holds a part, where the picture of the part hides it", () => {
     }));
     expect(otherSide(build, { ...own, screws: facing }, ISOMETRIC, UP)).toBeNull();
     expect(otherSide(build, { ...own, screws: [] }, ISOMETRIC, UP)).toBeNull();
+  });
+});
+
+describe("what a drawer runs on", () => {
+  const side = board("side", [20, 0, 0], [1, 20, 20]);
+  const slides = [4, 12].map((z) => board(`slide ${z}`, [19.5, -1, z], [0.5, 14, 2]));
+  const drawers = [3, 11].map((z) => board(`drawer ${z}`, [1, -0.5, z], [18, 18, 6]));
+  const other = board("other", [0, 0, 0], [1, 20, 20]);
+  const own = {
+    ...{ items: [...drawers, ...slides, side, other], fresh: new Set([...drawers, ...slides].map(({ id }) => id)) },
+    ...{ hardware: new Map(slides.map(({ id }) => [id, id])), open: [], shifts: new Map(), screws: [], groups: [] },
+    ...{ goes: new Set<string>(), arms: [], pencil: [] },
+  } satisfies Scene;
+  const build = (kind: string) =>
+    ({
+      fasteners: [],
+      joints: [{ id: "runs", kind }],
+      hardware: slides.map(({ id }) => ({ id, joint: "runs", carriedBy: "side" })),
+    }) as unknown as Build;
+
+  test("is drawn on its part alone, where the drawers hide it", () => {
+    const found = otherSide(build("running"), own, ISOMETRIC, UP);
+    expect(found?.only).toBe("SIDE and what runs on it");
+    expect(found?.scene.items.map(({ id }) => id)).toEqual(["slide 4", "slide 12", "side"]);
+    // Its inner face looks to the left.
+    expect(found?.view.towards[0]).toBeLessThan(0);
+  });
+
+  test("is not drawn again where it is seen, where it only goes in again, and where nothing runs", () => {
+    const seen = { ...own, items: own.items.filter(({ id }) => !id.startsWith("drawer") && id !== "side") };
+    expect(otherSide(build("running"), seen, ISOMETRIC, UP)).toBeNull();
+    expect(otherSide(build("running"), { ...own, goes: new Set(["drawer 3"]) }, ISOMETRIC, UP)).toBeNull();
+    expect(otherSide(build("hinged"), own, ISOMETRIC, UP)).toBeNull();
   });
 });
 

@@ -10,7 +10,8 @@ function titles(kind: StepDraft["kind"], title: string, corners: readonly Corner
   const parts = corners.map((low, i) => ({ id: `part ${i}`, solid: { low, high: low.map((at) => at + 2) } }));
   const drafts = parts.map(({ id }) => ({ kind, title, shows: { fresh: [id] } })) as unknown as StepDraft[];
   const part = (id: string) => parts.find((each) => each.id === id) as unknown as Part;
-  return titlesApart({ part }, drafts).map((draft) => draft.title);
+  // The place goes into the next line together.
+  return titlesApart({ part }, drafts).map((draft) => draft.title.replace(/(?<=,.*)\u00a0/gu, " "));
 }
 
 describe("steps of one title", () => {

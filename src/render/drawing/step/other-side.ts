@@ -1,4 +1,4 @@
-/** Where a step's picture hides the heads of what holds its parts: another direction from which they are seen. */
+/** Where a step's picture hides the heads of what holds its parts, or what something runs on: another direction from which they are seen. */
 import { Stage, type View } from "../../../geometry/picture/index.ts";
 import type { Vec } from "../../../geometry/types.ts";
 import { dot } from "../../../geometry/vec.ts";
@@ -12,8 +12,8 @@ import { candidates } from "./views.ts";
 export interface OtherSide {
   readonly view: View;
   readonly scene: Scene;
-  /** Only what is joined is drawn: what else there is hides the heads from every side. */
-  readonly isAlone: boolean;
+  /** Where no more is drawn than this, since the rest hides it from every side: what it is, in words; else null. */
+  readonly only: string | null;
 }
 
 /** Of the heads: where no fewer are seen one knows how the others go in; and where no more are, another picture shows nothing. */
@@ -21,8 +21,11 @@ const [SOME, MOST] = [1 / 3, 1 / 2];
 /** The whole, while it hides no more of what is seen of the joined parts alone. */
 const AS_GOOD = 0.75;
 
+export const otherSide = (build: Build, scene: Scene, first: View, ceiling: Vec): OtherSide | null =>
+  sideOfHeads(build, scene, first, ceiling) ?? runnersAlone(build, scene, first, ceiling);
+
 /** Null where the first view shows some heads, or none shows many. */
-export function otherSide(build: Build, scene: Scene, first: View, ceiling: Vec): OtherSide | null {
+function sideOfHeads(build: Build, scene: Scene, first: View, ceiling: Vec): OtherSide | null {
   const screws = scene.screws.filter(({ isDowel }) => !isDowel);
   if (screws.length === 0 || headsSeen(screws, scene.items, first) >= SOME) return null;
   const held = joinedBy(build, screws);
@@ -37,7 +40,37 @@ export function otherSide(build: Build, scene: Scene, first: View, ceiling: Vec)
   const { view, heads } = isAlone ? alone : whole;
   if (heads < MOST) return null;
   // Which way it goes the first has told.
-  return { view, isAlone, scene: { ...(isAlone ? aloneIn(scene, joined) : scene), groups: [] } };
+  return isAlone
+    ? { view, only: "what the screws join", scene: aloneIn(scene, joined) }
+    : { view, only: null, scene: { ...scene, groups: [] } };
+}
+
+/** Less of hardware than this is not seen; of so much of it one knows how the rest lies. */
+const [UNSEEN, MANY] = [0.1, 2 / 3];
+
+/** A part that stands, with what runs on it: the rest hides it where the drawers are in. Null where the first view shows some, and where they only go in again. */
+function runnersAlone(build: Build, scene: Scene, first: View, ceiling: Vec): OtherSide | null {
+  if (scene.goes.size > 0) return null;
+  const running = new Set(build.joints.flatMap(({ id, kind }) => (kind === "running" ? [id] : [])));
+  const stage = new Stage(scene.items, first);
+  const runners = build.hardware.flatMap(({ id, joint, carriedBy }) => {
+    const item = scene.items.find((each) => each.id === id);
+    return item && scene.hardware.has(id) && joint !== null && running.has(joint) && !scene.fresh.has(carriedBy)
+      ? [{ item, carriedBy, isHidden: shareSeen(item, stage) < UNSEEN }]
+      : [];
+  });
+  const hidden = runners.filter(({ isHidden }) => isHidden);
+  if (hidden.length < MANY * runners.length || hidden.length === 0) return null;
+  const on = (id: string) => hidden.filter(({ carriedBy }) => carriedBy === id);
+  const carriers = scene.items.filter(({ id }) => on(id).length > 0);
+  const carrier = carriers.reduce((one, other) => (on(other.id).length > on(one.id).length ? other : one));
+  const own = runners.filter(({ carriedBy }) => carriedBy === carrier.id).map(({ item }) => item);
+  const items = [...own, carrier];
+  const views = candidates(ceiling).map((view) => ({ view, heads: 0, parts: partsSeen(own, items, view) }));
+  const { view } = views.reduce((one, other) =>
+    points(other, first, ceiling) > points(one, first, ceiling) + 1e-9 ? other : one,
+  );
+  return { view, only: `${carrier.mark} and what runs on it`, scene: aloneIn({ ...scene, screws: [] }, items) };
 }
 
 interface Looked {
@@ -78,7 +111,6 @@ function aloneIn(scene: Scene, items: readonly Marked[]): Scene {
     items,
     fresh: new Set([...scene.fresh].filter((id) => here.has(id))),
     hardware: new Map([...scene.hardware].filter(([id]) => here.has(id))),
-    open: [],
-    arms: [],
+    ...{ groups: [], open: [], arms: [] },
   };
 }

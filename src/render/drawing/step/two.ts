@@ -24,9 +24,9 @@ export interface OneOfTwo {
 }
 
 /** What they say of themselves, so that the two are not taken for two things. */
-export function wordsOfTwo(first: View, { view, isAlone }: OtherSide, ceiling: Vec): readonly (readonly string[])[] {
+export function wordsOfTwo(first: View, { view, only }: OtherSide, ceiling: Vec): readonly (readonly string[])[] {
   const seen = (from: View): readonly string[] => [sideSeen(from, ceiling) ?? `Seen from ${from.name}`];
-  const alone = isAlone ? ["Only what the screws join"] : [];
+  const alone = only === null ? [] : [`Only ${only}`];
   return [seen(first), [...(view.name === first.name ? [] : seen(view)), ...alone]];
 }
 

@@ -22,9 +22,12 @@ export function titlesApart(work: Pick<Work, "part">, drafts: readonly StepDraft
     const all = alike.get(draft.title) ?? [];
     if (!all.includes(draft)) return draft;
     const place = placesOf(all.map(({ shows }) => shows.fresh.map(work.part)))?.[all.indexOf(draft)];
-    return place === undefined ? draft : { ...draft, title: `${draft.title}, ${WHERE[place] ?? place}` };
+    return place === undefined ? draft : { ...draft, title: `${draft.title}, ${whole(WHERE[place] ?? place)}` };
   });
 }
+
+/** It goes into the next line together. */
+const whole = (words: string): string => words.replaceAll(" ", "\u00a0");
 
 /** A word for each of some bodies that stand clear of each other along a direction: the one along which they stand farthest apart. Null where there is none. */
 function placesOf(bodies: readonly (readonly Pick<Part, "solid">[])[]): readonly string[] | null {
