@@ -95,11 +95,14 @@ function partsSeen(fresh: readonly Marked[], items: readonly Marked[], view: Vie
   return fresh.reduce((sum, item) => sum + shareSeen(item, stage), 0) / Math.max(1, fresh.length);
 }
 
-/** Ids of the parts that the screws hold together. */
-function joinedBy({ fasteners, hardware }: Build, screws: readonly Driven[]): ReadonlySet<string> {
+/** Ids of the parts that the screws hold together; of screws through buttons those that the buttons hold. */
+function joinedBy({ fasteners, hardware, joints }: Build, screws: readonly Driven[]): ReadonlySet<string> {
   const driven = new Set(screws.map(({ id }) => id));
+  const held = new Map(joints.map(({ id, parts }) => [id, parts]));
   return new Set([
-    ...fasteners.flatMap(({ id, through, into }) => (driven.has(id) ? [...through, into] : [])),
+    ...fasteners.flatMap(({ id, joint, through, into }) =>
+      driven.has(id) ? [...through, ...(held.get(joint) ?? []), into] : [],
+    ),
     ...hardware.flatMap(({ id, carriedBy }) => (driven.has(id) ? [carriedBy] : [])),
   ]);
 }
