@@ -6,7 +6,9 @@ import { stepPicture } from "../../../src/render/drawing/index.ts";
 import { inLines } from "../../../src/render/drawing/step/captions.ts";
 import { otherSide } from "../../../src/render/drawing/step/other-side.ts";
 import type { Scene } from "../../../src/render/drawing/step/scene.ts";
+import { wordsOfTwo } from "../../../src/render/drawing/step/two.ts";
 import type { Build, Fastener } from "../../../src/solve/build.ts";
+import { type Length, toNumber } from "../../../src/units/index.ts";
 import { solveText, textOf } from "../../examples/compiled.ts";
 import { inch } from "./fixture/making.ts";
 import { pen } from "./fixture.ts";
@@ -82,7 +84,9 @@ describe("what a drawer runs on", () => {
     ({
       fasteners: [],
       joints: [{ id: "runs", kind }],
-      hardware: slides.map(({ id }) => ({ id, joint: "runs", carriedBy: "side" })),
+      hardware: slides.map(({ id }) => ({ id, joint: "runs", carriedBy: "side", at: [19.5, -1, 4].map(inch) })),
+      parts: [{ id: "side", body: { low: [20, 0, 0].map(inch), high: [21, 20, 20].map(inch) } }],
+      motions: [{ kind: "slide", poses: [{ shift: [0, -INCH, 0] }] }],
     }) as unknown as Build;
 
   test("is drawn on its part alone, where the drawers hide it", () => {
@@ -91,6 +95,17 @@ describe("what a drawer runs on", () => {
     expect(found?.scene.items.map(({ id }) => id)).toEqual(["slide 4", "slide 12", "side"]);
     // Its inner face looks to the left.
     expect(found?.view.towards[0]).toBeLessThan(0);
+  });
+
+  test("tells how far its front end stands past the edge, or behind it", () => {
+    const found = otherSide(build("running"), own, ISOMETRIC, UP);
+    if (found === null) throw new Error("the drawers hide it");
+    const say = (length: Length): string => `${toNumber(length) / INCH} in`;
+    const words = (past: number) =>
+      wordsOfTwo(ISOMETRIC, { ...found, past: inch(past) }, { ceiling: UP, say })[1]?.at(-1);
+    expect(found.past && toNumber(found.past)).toBe(INCH);
+    expect(words(1)).toBe("Only SIDE and what runs on it, its front end 1 in past the edge");
+    expect(words(-2)).toBe("Only SIDE and what runs on it, its front end 2 in behind the edge");
   });
 
   test("is not drawn again where it is seen, where it only goes in again, and where nothing runs", () => {

@@ -3,6 +3,7 @@ import { Stage, type View } from "../../../geometry/picture/index.ts";
 import type { Vec } from "../../../geometry/types.ts";
 import { dot } from "../../../geometry/vec.ts";
 import type { Build } from "../../../solve/build.ts";
+import { type Length, subtract } from "../../../units/index.ts";
 import type { Marked } from "../labels.ts";
 import { shareSeen } from "../visibility.ts";
 import type { Scene } from "./scene.ts";
@@ -14,6 +15,8 @@ export interface OtherSide {
   readonly scene: Scene;
   /** Where no more is drawn than this, since the rest hides it from every side: what it is, in words; else null. */
   readonly only: string | null;
+  /** How far its front ends are from the edge of what it is on: above zero past it, below zero behind it. */
+  readonly past?: Length;
 }
 
 /** Of the heads: where no fewer are seen one knows how the others go in; and where no more are, another picture shows nothing. */
@@ -70,7 +73,21 @@ function runnersAlone(build: Build, scene: Scene, first: View, ceiling: Vec): Ot
   const { view } = views.reduce((one, other) =>
     points(other, first, ceiling) > points(one, first, ceiling) + 1e-9 ? other : one,
   );
-  return { view, only: `${carrier.mark} and what runs on it`, scene: aloneIn({ ...scene, screws: [] }, items) };
+  const past = pastEdge(build, own, carrier.id);
+  return {
+    ...{ view, only: `${carrier.mark} and what runs on it`, scene: aloneIn({ ...scene, screws: [] }, items) },
+    ...(past && past.n !== 0n && { past }),
+  };
+}
+
+/** How far the front end of the first of some runners stands past the edge of the part that they are on, where drawers come out. */
+function pastEdge({ motions, parts, hardware }: Build, [runner]: readonly Marked[], on: string): Length | null {
+  const out = motions.find(({ kind }) => kind === "slide")?.poses.at(-1)?.shift ?? [0, 0, 0];
+  const run = ([0, 1, 2] as const).find((i) => Math.abs(out[i]) > 0);
+  const own = hardware.find(({ id }) => id === runner?.id);
+  const part = parts.find(({ id }) => id === on);
+  if (run === undefined || !own || !part) return null;
+  return out[run] > 0 ? subtract(own.at[run], part.body.high[run]) : subtract(part.body.low[run], own.at[run]);
 }
 
 interface Looked {

@@ -5,6 +5,7 @@
 import type { View } from "../../../geometry/picture/index.ts";
 import { panesOf } from "../../../solve/build/order/glazing.ts";
 import type { Build, Step } from "../../../solve/build.ts";
+import type { Length } from "../../../units/index.ts";
 import type { Frame } from "../../style.ts";
 import { NOT_TO_SCALE } from "../drawing.ts";
 import { fitInto } from "../fit.ts";
@@ -49,7 +50,8 @@ export function stepPicture(build: Build, step: Step, options: StepPictureOption
     return { build, step, scene: of, view: from, extent, picture, faces: picture.sight.faces() };
   };
   const whole = take(scene, view);
-  const [own = [], its = []] = other ? wordsOfTwo(view, other, step.up) : [];
+  const say = (length: Length): string => `${pen.print(length)}\u00a0${build.design.units === "mm" ? "mm" : "in"}`;
+  const [own = [], its = []] = other ? wordsOfTwo(view, other, { ceiling: step.up, say }) : [];
   const two =
     other &&
     ([

@@ -1,6 +1,7 @@
 /** Two pictures of a step in one frame, each with its words below it: beside or below each other, whichever lets them be larger. */
 import type { View } from "../../../geometry/picture/index.ts";
 import type { Vec } from "../../../geometry/types.ts";
+import { type Length, negate } from "../../../units/index.ts";
 import type { Frame } from "../../style.ts";
 import type { Pen } from "../drawing.ts";
 import { heightOf, widthOf } from "../fit.ts";
@@ -24,9 +25,16 @@ export interface OneOfTwo {
 }
 
 /** What they say of themselves, so that the two are not taken for two things. */
-export function wordsOfTwo(first: View, { view, only }: OtherSide, ceiling: Vec): readonly (readonly string[])[] {
+export function wordsOfTwo(
+  first: View,
+  { view, only, past }: OtherSide,
+  { ceiling, say }: { readonly ceiling: Vec; readonly say: (length: Length) => string },
+): readonly (readonly string[])[] {
   const seen = (from: View): readonly string[] => [sideSeen(from, ceiling) ?? `Seen from ${from.name}`];
-  const alone = only === null ? [] : [`Only ${only}`];
+  const edge = past
+    ? `, its front end ${say(past.n > 0n ? past : negate(past))} ${past.n > 0n ? "past" : "behind"} the edge`
+    : "";
+  const alone = only === null ? [] : [`Only ${only}${edge}`];
   return [seen(first), [...(view.name === first.name ? [] : seen(view)), ...alone]];
 }
 
