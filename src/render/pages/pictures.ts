@@ -61,8 +61,8 @@ export interface StepPicture extends Picture {
   readonly highest: number;
   /** The same in a higher frame, as large as it goes in; null where it shows less. */
   readonly higher: (height: number) => Picture | null;
-  /** The same in a wider frame, as large as it goes in; null where it shows less. */
-  readonly wide: (size: Size) => Picture | null;
+  /** The same in a wider frame, as large as it goes in, and how many times as large where two stand in it; null where it shows less. */
+  readonly wide: (size: Size) => (Picture & { readonly larger: number | null }) | null;
 }
 
 /** One for each step, in a frame so large, or so tall where it holds more than one thing. Each is taken as the one before was, where that serves. */
@@ -78,9 +78,10 @@ export function stepPictures({ build, pen }: Plan, size: Size, tall: number): St
       const low = full.height > height ? drawn.within({ height }) : null;
       return low && picture(low, true);
     };
-    const within = (other: Partial<Size>): Picture | null => {
+    const within = (other: Partial<Size>) => {
       const found = drawn.within(other);
-      return found && picture(found, true);
+      const larger = found?.size && drawn.two !== null ? found.size / drawn.two : null;
+      return found && { ...picture(found, true), larger };
     };
     const { key, highest, frame } = drawn;
     return { ...full, key, lower, highest, room: frame.height, higher: (height) => within({ height }), wide: within };

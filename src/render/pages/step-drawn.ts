@@ -113,7 +113,8 @@ export function shownInSteps(plan: Plan, width: number): readonly Shown[] {
         return WIDE.flatMap((height) => {
           const found = full.wide({ width: frame.width, height });
           // A high picture gets as large in its column.
-          const larger = (found?.height ?? 0) / Math.max(full.height, Math.min(full.highest, TALL, height));
+          const higher = Math.max(full.height, Math.min(full.highest, TALL, height));
+          const larger = found?.larger ?? (found?.height ?? 0) / higher;
           return found && larger > WORTH ? { drawn: shown(found), larger } : [];
         });
       },

@@ -141,6 +141,9 @@ describe("two pictures of a step", () => {
     const wide = found.within({ width: 468, height: 200 });
     expect(wide && outside(wide.items, { ...frame, width: 468, height: 200 })).toEqual([]);
     expect(found.within({ height: 120 })).toBeNull();
+    // So that a page with room for it knows that they get larger.
+    expect(found.two).toBe(found.take?.scale);
+    expect(wide?.size).toBeGreaterThan(1.15 * (found.two ?? 0));
   });
 
   test("words below them are broken where they are too long, one word never", () => {

@@ -33,5 +33,7 @@ export interface StepPicture extends Drawing {
   /** It gets no larger in a frame higher than this. */
   readonly highest: number;
   /** The same in another frame; null where it would not show the same. */
-  readonly within: (size: Partial<Pick<Frame, "width" | "height">>) => Drawing | null;
+  readonly within: (size: Partial<Pick<Frame, "width" | "height">>) => (Drawing & { readonly size?: number }) | null;
+  /** Of two pictures, the points for each unit in the first; as `size` of those in another frame. */
+  readonly two: number | null;
 }

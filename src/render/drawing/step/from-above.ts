@@ -51,7 +51,7 @@ export function pictureFromAbove(
   });
   return {
     ...inside(frame),
-    ...{ take: null, close: null, key: JSON.stringify(rows), frame, highest: 0 },
+    ...{ take: null, two: null, close: null, key: JSON.stringify(rows), frame, highest: 0 },
     within: (size) => inside({ ...frame, ...size }),
   };
 }

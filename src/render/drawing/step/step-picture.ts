@@ -69,6 +69,7 @@ export function stepPicture(build: Build, step: Step, options: StepPictureOption
     close: detail?.method ?? null,
     key: keyOf(scene, view, build, step),
     take: { unit: step.unit, view, scale },
+    two: two ? scale : null,
     highest: isCloseUp ? 0 : two ? highestOfTwo(two, frame.width) : highestFor(whole.extent, frame.width),
     within: (wanted) => {
       const where = { ...size, ...wanted };
@@ -86,6 +87,7 @@ const EMPTY: StepPicture = {
   alt: "",
   scale: NOT_TO_SCALE,
   take: null,
+  two: null,
   close: null,
   key: "",
   highest: 0,
