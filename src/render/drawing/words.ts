@@ -42,7 +42,7 @@ export function outsideInWords(parts: readonly BuiltPart[], units: Units, pen: P
 }
 
 /** What a step's picture shows. */
-export function stepInWords(build: Build, { number, title, shows }: Step, view: View): string {
+export function stepInWords(build: Build, { number, title, shows }: Step, view: Pick<View, "name">): string {
   const [fresh, present] = [chosenParts(build, shows.fresh), chosenParts(build, shows.present)];
   const fasteners = build.fasteners.filter(({ id }) => shows.fasteners.includes(id));
   const kinds = [...new Set(fasteners.map(({ item }) => item))].map(

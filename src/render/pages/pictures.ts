@@ -1,5 +1,5 @@
 /** The drawings of the pages, as figures that can be placed. */
-import type { Layout, Step } from "../../solve/build.ts";
+import type { Layout } from "../../solve/build.ts";
 import type { Item } from "../document.ts";
 import {
   type Drawing,
@@ -56,20 +56,21 @@ export interface StepPicture extends Picture {
   readonly key: string;
   /** The same in a lower frame; null where that is no lower or shows less. */
   readonly lower: (height: number) => Picture | null;
-  /** It gets no larger in a frame higher than this. */
+  /** The height of its frame; it gets no larger in one higher than `highest`. */
+  readonly room: number;
   readonly highest: number;
   /** The same in a higher frame, as large as it goes in; null where it shows less. */
   readonly higher: (height: number) => Picture | null;
-  /** The same in a wider frame, as large as it goes in; null where it shows less. */
-  readonly wide: (size: Size) => Picture | null;
+  /** The same in a wider frame, as large as it goes in, and how many times as large where two stand in it; null where it shows less. */
+  readonly wide: (size: Size) => (Picture & { readonly larger: number | null }) | null;
 }
 
-/** One for each step. Each is taken as the one before was, where that serves. */
-export function stepPictures({ build, pen }: Plan, sizeOf: (step: Step) => Size): StepPicture[] {
+/** One for each step, in a frame so large, or so tall where it holds more than one thing. Each is taken as the one before was, where that serves. */
+export function stepPictures({ build, pen }: Plan, size: Size, tall: number): StepPicture[] {
   let before: Take | null = null;
   const told = new Set<string>();
   return build.steps.map((step) => {
-    const drawn = stepPicture(build, step, { frame: at(sizeOf(step)), pen, before, told });
+    const drawn = stepPicture(build, step, { frame: at(size), pen, before, told, tall });
     before = drawn.take;
     if (drawn.close !== null) told.add(drawn.close);
     const full = picture(drawn, true);
@@ -77,12 +78,13 @@ export function stepPictures({ build, pen }: Plan, sizeOf: (step: Step) => Size)
       const low = full.height > height ? drawn.within({ height }) : null;
       return low && picture(low, true);
     };
-    const within = (other: Partial<Size>): Picture | null => {
+    const within = (other: Partial<Size>) => {
       const found = drawn.within(other);
-      return found && picture(found, true);
+      const larger = found?.size && drawn.two !== null ? found.size / drawn.two : null;
+      return found && { ...picture(found, true), larger };
     };
-    const { key, highest } = drawn;
-    return { ...full, key, lower, highest, higher: (height) => within({ height }), wide: within };
+    const { key, highest, frame } = drawn;
+    return { ...full, key, lower, highest, room: frame.height, higher: (height) => within({ height }), wide: within };
   });
 }
 export const layoutPicture = ({ build, pen }: Plan, layout: Layout, size: Size): Picture =>

@@ -14,9 +14,10 @@ import type { Plan } from "./plan.ts";
 /** No picture is higher, so that pictures keep their size; as low as these where a page then holds one step more. */
 const HIGHEST = 180;
 const LOW: Readonly<Record<Tightness, number>> = { less: 148, least: 124 };
-/** Nor higher than this where its page has room, or where so many kinds of parts lie on the bench that their marks crowd. */
+/** Nor higher than this where its page has room. */
 const TALL = 276;
-const MANY = 12;
+/** So high are two pictures of one step together, or many kinds of parts. */
+const MORE = 236;
 /** A picture that stood so many steps back is drawn again, so low. */
 const FAR = 6;
 const AGAIN = 116;
@@ -54,10 +55,7 @@ export function shownInSteps(plan: Plan, width: number): readonly Shown[] {
   const first = new Map<string, Step>();
   const worked = build.steps.map((step) => partInStep(plan, step));
   const like = likeBefore(build, worked);
-  const markOf = new Map(build.parts.map(({ id, mark }) => [id, mark]));
-  const heightOf = ({ shows: { as, fresh } }: Step): number =>
-    as && new Set(fresh.map((id) => markOf.get(id))).size > MANY ? TALL : HIGHEST;
-  const pictures = stepPictures(plan, (step) => ({ width, height: heightOf(step) }));
+  const pictures = stepPictures(plan, { width, height: HIGHEST }, MORE);
   const all = build.steps.map((step, i): Shown => {
     const made = jigsInStep(plan, step, width);
     if (made) return { picture: made, ...ONLY };
@@ -115,15 +113,16 @@ export function shownInSteps(plan: Plan, width: number): readonly Shown[] {
         return WIDE.flatMap((height) => {
           const found = full.wide({ width: frame.width, height });
           // A high picture gets as large in its column.
-          const larger = (found?.height ?? 0) / Math.max(full.height, Math.min(full.highest, TALL, height));
+          const higher = Math.max(full.height, Math.min(full.highest, TALL, height));
+          const larger = found?.larger ?? (found?.height ?? 0) / higher;
           return found && larger > WORTH ? { drawn: shown(found), larger } : [];
         });
       },
       // One part alone shows no more by being larger.
-      most: few ? 0 : Math.min(TALL, full.highest) - heightOf(step),
+      most: few ? 0 : Math.min(TALL, full.highest) - full.room,
       taller: (more) => {
         if (!higher.has(more)) {
-          const found = full.higher(heightOf(step) + more);
+          const found = full.higher(full.room + more);
           higher.set(more, found && shown(found));
         }
         return higher.get(more) ?? null;

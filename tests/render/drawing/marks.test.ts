@@ -57,6 +57,21 @@ describe("the marks of a step's picture", () => {
     ]);
   });
 
+  test("of a body of many parts only those of which the words speak have one, all where they speak of none", () => {
+    const many = [..."CDEFGHIJK"].map((mark, i) => box(mark, mark, [2 * i, -8, 9], [2 * i + 1.5, 0, 10]));
+    const shown = scene({ items: [...many, board], fresh: new Set(many.map(({ id }) => id)) });
+    const of = (text: string) => {
+      const all = many.map(({ id }) => id);
+      const own = step(1, "Add the door", "piece", { fresh: all, present: ["board"] });
+      return marked(
+        { ...own, text: [text], actions: [{ do: "add", parts: all, to: ["board"], how: "straight", legs: [] }] },
+        shown,
+      ).map(({ mark }) => mark);
+    };
+    expect(of("Screw the stile (D) to the board (A).")).toEqual(["D", "A"]);
+    expect(of("Screw it on.")).toEqual(many.map(({ mark }) => mark));
+  });
+
   test("what it goes on has no mark where there is no room for one", () => {
     const found = marked(adds("Set the shelf (B) against the board (A)."), scene({}));
     const full = new Plate(frame);

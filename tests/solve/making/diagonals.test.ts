@@ -54,8 +54,8 @@ describe("in a bench whose ends are put together first", () => {
     expect(bench.map(([title]) => title)).toEqual([
       "Build the left end",
       "Build the right end",
-      "Glue in the post (A)",
-      "Glue in the frame post (B)",
+      "Glue in the post (A), at\u00a0the\u00a0left",
+      "Glue in the frame post (B), at\u00a0the\u00a0left",
       "Add the right end",
       "Add the top panel (H)",
     ]);

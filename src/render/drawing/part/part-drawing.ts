@@ -3,6 +3,7 @@ import type { Point2, Vec } from "../../../geometry/types.ts";
 import type { Build, BuiltPart } from "../../../solve/build.ts";
 import type { Length } from "../../../units/index.ts";
 import type { Item } from "../../document.ts";
+import { bounds, leaves } from "../../shapes.ts";
 import type { Frame } from "../../style.ts";
 import { BAR_HEIGHT, scaleBar } from "../bar.ts";
 import type { Drawing, Pen, Spot } from "../drawing.ts";
@@ -14,6 +15,7 @@ import { HIDDEN, OUTLINE, PRESENT } from "../strokes.ts";
 import { type Arranged, arranged, POINTS_PER_UNIT } from "./arrange.ts";
 import { type Bore, boresOf, drawBores, letters } from "./bores.ts";
 import { BREAK, broken } from "./broken.ts";
+import { closeOn } from "./close.ts";
 import { apartFromEarlier } from "./earlier.ts";
 import { altOf, inWords } from "./in-words.ts";
 import { lying } from "./lying.ts";
@@ -67,8 +69,8 @@ export function partDrawing(
   if (!largest) return null;
   const smaller = scales.slice(scales.indexOf(largest.scale) + 1);
   const plan = largest.along.breaks.length > 0 ? (wholeAt(sheet, smaller, largest, fits) ?? largest) : largest;
-  const items = drawn(sheet, plan, bores, frame, pen);
   const bar = scaleBar(plan.scale, units, pen, [frame.x, plan.bottom + BAR_HEIGHT + 2]);
+  const items = drawn(sheet, plan, bores, { frame, pen, bar });
   const alt = altOf(built, lies, bores);
   return {
     items: [...items, ...bar],
@@ -103,7 +105,12 @@ const LONG = 1.4;
 const SLENDER = 4;
 const LEAST_WHOLE = 0.6;
 
-function drawn(sheet: Sheet, set: Arranged, bores: readonly Bore[], frame: Frame, pen: Pen): readonly Item[] {
+function drawn(
+  sheet: Sheet,
+  set: Arranged,
+  bores: readonly Bore[],
+  { frame, pen, bar }: { readonly frame: Frame; readonly pen: Pen; readonly bar: readonly Item[] },
+): readonly Item[] {
   const { lies, numbers, face, edge, end } = sheet;
   const { along, left, top, edgeTop, endLeft } = set;
   const k = set.scale.points;
@@ -127,11 +134,13 @@ function drawn(sheet: Sheet, set: Arranged, bores: readonly Bore[], frame: Frame
     ...(end ? [{ aspect: end, spot: onEnd }] : []),
   ];
   const items: Item[] = [];
+  const seenOnFace: Segment[] = [];
   for (const { aspect, spot } of views) {
     const runs = (all: readonly (readonly [Point2, Point2])[]): Segment[] => all.map(([a, b]) => [spot(a), spot(b)]);
     const [now, before] = apartFromEarlier(lies.part, aspect.view, aspect.lines.visible);
     const [seen, old, hidden] = [runs(now), runs(before), runs(aspect.lines.hidden)];
     for (const line of [...seen, ...old, ...hidden]) plate.addLine(line);
+    if (aspect === face) seenOnFace.push(...seen, ...old);
     items.push(...strokes(hidden, HIDDEN), ...strokes(old, PRESENT), ...strokes(seen, OUTLINE));
   }
   const inFace = (p: Vec): Spot => onFace([frameOf(p)[0], frameOf(p)[1]]);
@@ -178,5 +187,14 @@ function drawn(sheet: Sheet, set: Arranged, bores: readonly Bore[], frame: Frame
   const others = bores.filter((bore) => !onEdges.includes(bore) && !(shownEnd && intoEnd.includes(bore)));
   items.push(...letters(others, shownFace, plate, pen), ...letters(onEdges, shownEdge, plate, pen));
   if (shownEnd) items.push(...letters(intoEnd, shownEnd, plate, pen));
+  const [barLeft, barTop, barRight, barBottom] = bounds(leaves(bar));
+  plate.addBox({ left: barLeft, top: barTop, right: barRight, bottom: barBottom });
+  const boxes = views.map(({ aspect: { extent }, spot }) => [
+    spot([extent.low[0], extent.high[1]]),
+    spot([extent.high[0], extent.low[1]]),
+  ]) as readonly (readonly [Spot, Spot])[];
+  const ground = ([x, y]: Spot): number =>
+    boxes.some(([from, to]) => x > from[0] && x < to[0] && y > from[1] && y < to[1]) ? 1 : 0;
+  items.push(...closeOn(seenOnFace, plate, pen, ground));
   return items;
 }

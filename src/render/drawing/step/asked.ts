@@ -18,10 +18,14 @@ export interface StepPictureOptions {
   readonly before?: Take | null;
   /** Methods of joining that steps before have shown close. */
   readonly told?: ReadonlySet<string>;
+  /** So high is the frame at least where two pictures stand in it, or many kinds of parts. */
+  readonly tall?: number;
 }
 
 export interface StepPicture extends Drawing {
   readonly take: Take | null;
+  /** What it was given; higher where it is `tall`. */
+  readonly frame: Frame;
   /** The method of joining that is shown close here. */
   readonly close: string | null;
   /** The same for all pictures that show the same. */
@@ -29,5 +33,7 @@ export interface StepPicture extends Drawing {
   /** It gets no larger in a frame higher than this. */
   readonly highest: number;
   /** The same in another frame; null where it would not show the same. */
-  readonly within: (size: Partial<Pick<Frame, "width" | "height">>) => Drawing | null;
+  readonly within: (size: Partial<Pick<Frame, "width" | "height">>) => (Drawing & { readonly size?: number }) | null;
+  /** Of two pictures, the points for each unit in the first; as `size` of those in another frame. */
+  readonly two: number | null;
 }

@@ -28,9 +28,27 @@ export function captioned(words: string, lowest: number, plate: Plate, pen: Pen)
 /** So much lower than a picture with a border its words stand, in all. */
 export const UNDER = 14;
 
-/** At the left below a picture with a border. */
-export function captionUnder(words: string, { x, y, height }: Frame, pen: Pen): Item {
-  const { font, size, ink } = TYPE.caption;
-  const half = pen.measure(words, font, size) / 2;
-  return centred(pen, words, [x + half, y + height + UNDER - 6], { font, size, ink }).item;
+/** The same for so many lines. */
+export const underLines = (lines: readonly string[]): number =>
+  lines.length === 0 ? 0 : UNDER + (lines.length - 1) * TYPE.caption.leading;
+
+/** At the left below a picture with a border, or one that has the frame for itself. */
+export function captionUnder(lines: readonly string[], { x, y, height }: Frame, pen: Pen): readonly Item[] {
+  const { font, size, ink, leading } = TYPE.caption;
+  return lines.map((line, i) => {
+    const middle: Spot = [x + pen.measure(line, font, size) / 2, y + height + UNDER - 6 + i * leading];
+    return centred(pen, line, middle, { font, size, ink }).item;
+  });
+}
+
+/** The words in lines no wider, where no word is. */
+export function inLines(words: string, width: number, { measure }: Pen): readonly string[] {
+  const { font, size } = TYPE.caption;
+  const lines: string[] = [];
+  for (const word of words.split(" ")) {
+    const longer = [...lines.slice(-1), word].join(" ");
+    const fits = measure(longer, font, size) <= width;
+    lines.splice(fits ? -1 : lines.length, 1, fits ? longer : word);
+  }
+  return lines;
 }

@@ -158,7 +158,12 @@ const STEP = 6;
 const ACROSS = 2;
 
 /** A near place for a circle that covers nothing, its leader clear of the picture where that can be. */
-function freePlace(at: Spot, radius: number, larger: number, { plate, ground }: Shown): Spot | null {
+export function freePlace(
+  at: Spot,
+  radius: number,
+  larger: number,
+  { plate, ground }: Pick<Shown, "plate" | "ground">,
+): Spot | null {
   const { x, y, width, height } = plate.frame;
   const half = Math.max(radius, WORDS_HALF);
   let best: { readonly spot: Spot; readonly cost: number } | null = null;

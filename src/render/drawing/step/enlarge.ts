@@ -16,7 +16,14 @@ export interface Drawn {
   readonly fills: readonly { readonly polygons: readonly (readonly Spot[])[]; readonly ink: Ink }[];
 }
 
-export function enlarged({ at, centre, radius, times }: Detail, drawn: Drawn, plate: Plate, pen: Pen): readonly Item[] {
+/** `tied`: with a line from one circle to the other, where it is not told else which they are. */
+export function enlarged(
+  { at, centre, radius, times }: Omit<Detail, "method">,
+  drawn: Drawn,
+  plate: Plate,
+  pen: Pen,
+  tied = true,
+): readonly Item[] {
   const place = ([x, y]: Spot): Spot => [centre[0] + (x - at[0]) * times, centre[1] + (y - at[1]) * times];
   const small = radius / times;
   const { along } = heading(at, centre);
@@ -25,7 +32,7 @@ export function enlarged({ at, centre, radius, times }: Detail, drawn: Drawn, pl
   plate.addBox(boxAround(centre[0], centre[1], 2 * radius, 2 * radius));
   plate.addBox(words.box);
   plate.addBox(boxAround(at[0], at[1], 2 * small, 2 * small));
-  plate.addLeader([at, centre]);
+  if (tied) plate.addLeader([at, centre]);
   return [
     ...fills([NORMALS.map(([x, y]): Spot => [centre[0] + x * radius, centre[1] + y * radius])], WHITE),
     ...drawn.fills.flatMap(({ polygons, ink }) =>
@@ -42,7 +49,7 @@ export function enlarged({ at, centre, radius, times }: Detail, drawn: Drawn, pl
     ),
     circle(...centre, radius, { stroke: ring }),
     circle(...at, small, { stroke: NARROW }),
-    line(...ahead(at, along, small), ...ahead(centre, along, -radius), NARROW),
+    ...(tied ? [line(...ahead(at, along, small), ...ahead(centre, along, -radius), NARROW)] : []),
     // The line to a circle that stands aslant below gives way to the words.
     ...fills([corners(words.box)], WHITE),
     words.item,

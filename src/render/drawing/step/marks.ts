@@ -2,6 +2,7 @@
 import type { View } from "../../../geometry/picture/index.ts";
 import type { VisibleFace } from "../../../geometry/types.ts";
 import type { Step } from "../../../solve/build.ts";
+import { isName } from "../balloon.ts";
 import type { Fit } from "../fit.ts";
 import { labels, type Marked, type PartLabel, shows } from "../labels.ts";
 import { seenArea } from "../targets.ts";
@@ -38,14 +39,12 @@ export function marksOf(step: Step, scene: Scene, { faces, view, fit, isCloseUp 
     ...[faces, view, fit],
   );
   const isMarked = ({ id }: Marked): boolean => !goes.has(id) && marked.has(id) && !hardware.has(id);
-  const own = [
-    ...(going.length > MANY ? [] : going),
-    ...labels(
-      items.filter((item) => (isMarked(item) && isThere(item)) || (named.has(item.id) && isSeen(item))),
-      ...[faces, view, fit],
-      unseen,
-    ),
-  ];
+  const fitted = labels(
+    items.filter((item) => (isMarked(item) && isThere(item)) || (named.has(item.id) && isSeen(item))),
+    ...[faces, view, fit],
+    unseen,
+  );
+  const own = [...(going.length > MANY ? [] : going), ...(fitted.length > MANY ? spokenOf(fitted, isNamed) : fitted)];
   const receiving = new Set(step.actions.flatMap((action) => (action.do === "add" ? action.to : [])));
   const under = labels(
     items.filter((item) => receiving.has(item.id) && !fresh.has(item.id) && isNamed(item.mark) && isSeen(item)),
@@ -54,6 +53,12 @@ export function marksOf(step: Step, scene: Scene, { faces, view, fit, isCloseUp 
   const known = new Set(own.map(({ mark }) => mark));
   const rest = under.filter(({ mark }) => !known.has(mark)).map((each) => ({ ...each, isPresent: true }));
   return own.length + rest.length > MANY ? own : [...own, ...rest];
+}
+
+/** Of a body of many parts what the words speak of; all where that is nothing. */
+function spokenOf(all: readonly PartLabel[], isNamed: (mark: string) => boolean): readonly PartLabel[] {
+  const kept = all.filter(({ mark }) => isName(mark) || isNamed(mark.replace(/ × \d+$/u, "")));
+  return kept.some(({ mark }) => !isName(mark)) ? kept : all;
 }
 
 /** Of what is bought as one, the half that is seen better. */

@@ -53,8 +53,10 @@ export interface Shot {
   readonly window: Extent | null;
 }
 
-export function shotOf({ step, scene, view, extent, picture, faces }: Taken, frame: Frame, scale: number): Shot {
-  const focus = step.shows.as ? null : focusOf(scene, view, scale, (id) => seenArea(faces, id, scale));
+/** `isWhole`: nothing is left out. */
+export function shotOf(taken: Taken, frame: Frame, scale: number, isWhole = false): Shot {
+  const { step, scene, view, extent, picture, faces } = taken;
+  const focus = isWhole || step.shows.as ? null : focusOf(scene, view, scale, (id) => seenArea(faces, id, scale));
   const width = frame.width - LOCATOR.width - LOCATOR.gap;
   const main = { ...frame, width, height: Math.min(frame.height - UNDER, HIGHEST) };
   const tells = (place: Extent): boolean => {

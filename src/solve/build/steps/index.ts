@@ -23,6 +23,7 @@ import { pluggingSteps } from "./plugging.ts";
 import { precedence } from "./precedence.ts";
 import { ONCE, sawingSteps } from "./sawing.ts";
 import { withClampsTold } from "./shared-clamps.ts";
+import { titlesApart } from "./titles-apart.ts";
 import { toolsFor } from "./tools.ts";
 import { touchedBy } from "./touched.ts";
 import { withTurns } from "./turns.ts";
@@ -60,12 +61,12 @@ export function stepsOf(work: Work): Steps {
   const merged = inOneStep(work, told.drafts, wished.before, touched);
   const ordered = inOrder(withTitles(work, merged.drafts), merged.before);
   if (!ordered) throw new Error("steps wait for each other");
-  const drafts = withJigs(
-    work,
-    withClampsTold(
-      likeBefore(withTurns(withoutRepeats(ordered.steps.map(({ draft }) => draft)), onPins(work)), work.cutList),
-    ),
+  const likened = likeBefore(
+    withTurns(withoutRepeats(ordered.steps.map(({ draft }) => draft)), onPins(work)),
+    work.cutList,
   );
+  // What is like a step before is known by its title.
+  const drafts = titlesApart(work, withJigs(work, withClampsTold(likened)));
   const units = drafts.flatMap(({ unit, also = [] }, i) => [unit, ...also].map((each) => [each, i + 1] as const));
   const lastOf = new Map(units.map(([unit, number]) => [stepToken(unit), `step ${number}`]));
   const firstOf = new Map(units.toReversed());

@@ -103,7 +103,7 @@ export function cutPicture(build: Build, scene: Scene, fixing: WallFixing, whole
       () => 0,
     ),
     rectangle(frame.x, frame.y, frame.width, frame.height, { stroke: NARROW }),
-    captionUnder(`Cut through ${fixing.fittings.length > 1 ? "a" : "the"} ${kind}`, frame, pen),
+    ...captionUnder([`Cut through ${fixing.fittings.length > 1 ? "a" : "the"} ${kind}`], frame, pen),
   ];
 }
 

@@ -30,7 +30,16 @@ export function wallPicture(
   });
   const within: StepPicture["within"] = (size) =>
     (size.width ?? 0) > frame.width ? null : inside({ ...frame, ...size });
-  return { ...inside(frame), take: null, close: null, key: `wall ${step.number}`, highest: 0, within };
+  return {
+    ...inside(frame),
+    frame,
+    take: null,
+    two: null,
+    close: null,
+    key: `wall ${step.number}`,
+    highest: 0,
+    within,
+  };
 }
 
 function both(build: Build, scene: Scene, fixing: WallFixing, whole: Frame, pen: Pen): readonly Item[] {

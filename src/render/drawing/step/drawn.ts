@@ -1,0 +1,161 @@
+/** One picture of a step as it stands on the page: lines, tones, screws, arrows, what is drawn larger, words and marks. */
+import { picturePoint, stretch } from "../../../geometry/picture/index.ts";
+import type { Solid, Vec } from "../../../geometry/types.ts";
+import { minus, plus, times } from "../../../geometry/vec.ts";
+import { panesOf } from "../../../solve/build/order/glazing.ts";
+import { BLACK, METAL } from "../../palette.ts";
+import type { Frame } from "../../style.ts";
+import { type Drawing, NOT_TO_SCALE, type Pen } from "../drawing.ts";
+import { glassTint, sheen, sheenLines } from "../glass.ts";
+import { groundOf } from "../ground.ts";
+import { fills, heading, onPage, strokes } from "../ink.ts";
+import { linesOf, tones } from "../picture.ts";
+import { placeBalloons } from "../place-balloons.ts";
+import { Plate } from "../plate.ts";
+import { CHAIN, FINE, FRESH, PRESENT } from "../strokes.ts";
+import { travelRuns } from "../travel-lines.ts";
+import { listed, stepInWords } from "../words.ts";
+import { type Mover, travelArrow } from "./arrows.ts";
+import { captioned, captionUnder } from "./captions.ts";
+import { isInside, segmentIn } from "./close-up.ts";
+import { type Detail, detailOf } from "./detail.ts";
+import { enlarged } from "./enlarge.ts";
+import { located } from "./locator.ts";
+import { marksOf } from "./marks.ts";
+import { drawDriven, rodsOf } from "./screws.ts";
+import { shotOf, sizeFor, type Taken } from "./shot.ts";
+import { sideSeen } from "./side-seen.ts";
+
+/** The arm of a lid support, its outline. */
+const ARM = { width: 2.4, ink: BLACK, cap: "round" } as const;
+
+/** In points: lines this close together, of what is new, are finer. */
+const CLOSE = 4;
+
+/** How it is put on the page. */
+export interface OnPage {
+  readonly frame: Frame;
+  /** Points for each unit of 1/16 µm in the picture before, where this one is to be as large. */
+  readonly before: number | null;
+  readonly pen: Pen;
+  /** Methods of joining that are shown close already. */
+  readonly told: ReadonlySet<string>;
+  /** It is one of two pictures, which shows the whole; its words stand below it. */
+  readonly isOneOfTwo?: boolean;
+}
+
+export interface Painted extends Drawing {
+  readonly detail: Detail | null;
+  /** Only what is around something is drawn. */
+  readonly isCloseUp: boolean;
+  /** Points for each unit. */
+  readonly size: number;
+}
+
+export function drawnOnce(taken: Taken, { frame, before, pen, told, isOneOfTwo = false }: OnPage): Painted {
+  const scale = sizeFor(taken.extent, frame, before);
+  const { build, step, scene, view } = taken;
+  const { items, fresh, hardware, shifts, groups, pencil } = scene;
+  const shot = shotOf(taken, frame, scale, isOneOfTwo);
+  const { fit, picture, faces, window } = shot;
+  const { stage } = picture;
+  const plate = new Plate(shot.frame);
+  const ground = groundOf(faces, fit, shot.frame);
+  const isIn = (p: Vec): boolean => window === null || isInside(window, picturePoint(view, p));
+  const screws = scene.screws.filter(({ head, mouth, point }) => [head, mouth, point].every(isIn));
+  const clear = panesOf(build.design);
+  const panes = faces.filter(({ id }) => clear.has(id));
+  for (const line of sheenLines(panes, fit)) plate.addLine(line);
+  const isNew = (id: string) => fresh.has(id);
+  const tint = [
+    ...tones(
+      faces.filter(({ id }) => isNew(id) && !hardware.has(id) && !clear.has(id)),
+      fit,
+      view,
+    ),
+    ...tones(
+      faces.filter(({ id }) => hardware.has(id)),
+      ...[fit, view, METAL],
+    ),
+  ];
+  const slender = new Set(items.filter(({ solid }) => thinnest(solid) * fit.scale < CLOSE).map(({ id }) => id));
+  const thin = linesOf(picture, fit, plate, (id) => !isNew(id));
+  const sturdy = linesOf(picture, fit, plate, (id) => isNew(id) && !slender.has(id));
+  const [thick, short] = [true, false].map((long) =>
+    sturdy.filter((line) => heading(...line).distance >= CLOSE === long),
+  );
+  const fine = [...(short ?? []), ...linesOf(picture, fit, plate, (id) => isNew(id) && slender.has(id))];
+  const runs = travelRuns(build.joints, shifts, stage).flatMap((run) => (window ? segmentIn(window, run) : [run]));
+  const driven = screws.flatMap((screw) => drawDriven(screw, stage, fit, plate));
+  const arms = scene.arms.flatMap(([from, to]) =>
+    stage
+      .look(from, to)
+      .seen.map((run) => stretch(view, from, to, run))
+      .flatMap((run) => onPage(fit, window ? segmentIn(window, run) : [run])),
+  );
+  for (const arm of arms) plate.addLine(arm);
+  const movers = items.map(
+    ({ id, solid, shift = [0, 0, 0] }): Mover => ({
+      id,
+      middle: fit.spot(view, plus(times(plus(solid.low, solid.high), 0.5), shift)),
+      edges: picture.lines.flatMap((line) => (line.id === id ? onPage(fit, line.visible) : [])),
+    }),
+  );
+  const arrows = groups.flatMap((group) => travelArrow(group, movers, view, plate, ground));
+  const joins = step.kind === "join" || step.kind === "glue-up" || hardware.size > 0;
+  const shown = { view, fit, plate, stage, ground, faces };
+  const detail = joins && !window ? detailOf(build, scene, shown, told) : null;
+  const rods = screws.flatMap((screw) => (screw.isDowel ? rodsOf(screw, stage, fit, detail?.times ?? 1) : []));
+  const lines = [
+    { lines: thin, stroke: PRESENT },
+    { lines: thick ?? [], stroke: FRESH },
+    { lines: fine, stroke: FINE },
+  ];
+  const close = detail ? enlarged(detail, { fills: tint, strokes: [...lines, ...rods] }, plate, pen) : [];
+  const aside = step.shows.as || isOneOfTwo ? null : sideSeen(view, step.up);
+  const words =
+    aside === null
+      ? []
+      : window
+        ? captionUnder([aside], shot.frame, pen)
+        : captioned(aside, fit.page(taken.extent.low)[1], plate, pen);
+  const marks = marksOf(step, scene, { faces, view, fit, isCloseUp: window !== null || isOneOfTwo });
+  return {
+    items: [
+      ...tint.flatMap(({ ink, polygons }) => fills(polygons, ink)),
+      ...glassTint(
+        panes.filter(({ id }) => isNew(id)),
+        fit,
+      ),
+      ...sheen(panes, fit),
+      ...strokes(onPage(fit, runs), CHAIN),
+      ...lines.flatMap((each) => strokes(each.lines, each.stroke)),
+      ...strokes(
+        pencil.map(([from, to]) => [fit.spot(view, from), fit.spot(view, to)]),
+        PRESENT,
+      ),
+      ...strokes(arms, ARM),
+      ...strokes(arms, { ...ARM, width: ARM.width - 1, ink: METAL.light }),
+      ...driven,
+      ...arrows,
+      ...close,
+      ...words,
+      ...placeBalloons(marks, plate, pen, ground),
+      ...(window ? located(shot.frame, window, taken, scene, view) : []),
+    ],
+    alt:
+      stepInWords(build, step, view) +
+      (step.shows.as ? " Side by side on the bench." : "") +
+      (scene.open.length > 0
+        ? ` Drawn open: ${listed(scene.open.map((name) => name.replaceAll(/[-.]/g, " ")))}.`
+        : "") +
+      (window ? " Only what is around it is drawn." : "") +
+      (detail ? ` Shown ${detail.times} times larger: ${detail.method}.` : ""),
+    scale: NOT_TO_SCALE,
+    detail,
+    size: scale,
+    isCloseUp: window !== null,
+  };
+}
+
+const thinnest = ({ low, high }: Solid): number => Math.min(...minus(high, low));

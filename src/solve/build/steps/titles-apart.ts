@@ -1,0 +1,46 @@
+/** Steps of one title are told apart by where in the piece their parts go. */
+import type { AxisIndex } from "../../design/space.ts";
+import type { Part } from "../../design.ts";
+import type { StepDraft, Work } from "./draft.ts";
+import { placeWord } from "./words/which.ts";
+
+/** Of more that stand in a row one is not found sooner by counting. */
+const MOST = 4;
+/** Side by side, one above the other, one behind the other. */
+const AXES: readonly AxisIndex[] = [0, 2, 1];
+const WHERE: Readonly<Record<string, string>> = {
+  ...{ left: "at the left", middle: "in the middle", right: "at the right" },
+  ...{ lower: "at the bottom", upper: "at the top", front: "at the front", back: "at the back" },
+};
+
+export function titlesApart(work: Pick<Work, "part">, drafts: readonly StepDraft[]): readonly StepDraft[] {
+  const alike = new Map<string, StepDraft[]>();
+  for (const draft of drafts)
+    if (draft.kind === "join" || draft.kind === "glue-up")
+      alike.set(draft.title, [...(alike.get(draft.title) ?? []), draft]);
+  return drafts.map((draft) => {
+    const all = alike.get(draft.title) ?? [];
+    if (!all.includes(draft)) return draft;
+    const place = placesOf(all.map(({ shows }) => shows.fresh.map(work.part)))?.[all.indexOf(draft)];
+    return place === undefined ? draft : { ...draft, title: `${draft.title}, ${whole(WHERE[place] ?? place)}` };
+  });
+}
+
+/** It goes into the next line together. */
+const whole = (words: string): string => words.replaceAll(" ", "\u00a0");
+
+/** A word for each of some bodies that stand clear of each other along a direction: the one along which they stand farthest apart. Null where there is none. */
+function placesOf(bodies: readonly (readonly Pick<Part, "solid">[])[]): readonly string[] | null {
+  if (bodies.length < 2 || bodies.length > MOST || bodies.some((body) => body.length === 0)) return null;
+  const rows = AXES.map((axis) => {
+    const spans = bodies.map((body) => [
+      Math.min(...body.map(({ solid }) => solid.low[axis])),
+      Math.max(...body.map(({ solid }) => solid.high[axis])),
+    ]) as readonly (readonly [number, number])[];
+    const order = spans.map((_, i) => i).toSorted((i, j) => (spans[i]?.[0] ?? 0) - (spans[j]?.[0] ?? 0));
+    const gaps = order.slice(1).map((i, at) => (spans[i]?.[0] ?? 0) - (spans[order[at] ?? 0]?.[1] ?? 0));
+    return { axis, order, clear: Math.min(...gaps) };
+  });
+  const best = rows.reduce((one, other) => (other.clear > one.clear ? other : one));
+  return best.clear < 0 ? null : bodies.map((_, i) => placeWord(best.order.indexOf(i), bodies.length, best.axis));
+}
