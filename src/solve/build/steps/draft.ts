@@ -12,6 +12,8 @@ export interface StepDraft extends Omit<Step, "number" | "after" | "afterWait" |
   readonly strains?: true;
   /** What of its time goes into further coats: how many, minutes of each, and minutes of rest before each. */
   readonly again?: { readonly count: number; readonly minutes: number; readonly rest: number };
+  /** Cautions of lifting that hold only where the work is turned, and those that hold where it lies already as it must. */
+  readonly lifts?: { readonly turned: readonly string[]; readonly lying: readonly string[] };
   /** Parts that have to stand together, because they are measured. */
   readonly measures?: readonly string[];
   /** Parts that are planed or glued up, where no action tells them. */

@@ -30,6 +30,8 @@ const CURED = { for: "glue to harden", minutes: 24 * 60, binds: "strain" } as co
 const hardens = (clamped: boolean): string =>
   `${clamped ? "Leave it clamped for 45 minutes." : "Leave the glue alone for 45 minutes: what was driven or put in holds it meanwhile."} Until the next day it may be handled and added to with care, screws driven too, but not planed, sanded, hammered at or loaded.`;
 const SCREW_CAUTION = "Wear eye protection, and keep your free hand away from where the point would come out.";
+/** Where eye protection is worn for the glass. */
+const POINT_CAUTION = "Keep your free hand away from where the point would come out.";
 
 const OPEN_CAUTION =
   "A case with open drawers can tip over until it is tied to the wall or loaded below: try one drawer at a time, empty, with a hand on the case.";
@@ -94,7 +96,9 @@ function joiningStep(
     comesFrom(work, moves, place.up) === "below" ||
     (turning(place).length > 0 && !first.starts) ||
     laysDown(work, moves);
-  const lift = liftCaution(work, turned ? first.present : first.arriving);
+  const lying = liftCaution(work, first.arriving);
+  const lift = turned ? liftCaution(work, first.present) : lying;
+  const glass = !first.arrivesBuilt && fresh.some((id) => work.stock(work.part(id).stock).form === "pane");
   const struck = drives.some(({ tool }) => tool === "hammer" || tool === "stapler");
   return {
     kind: glued ? "glue-up" : "join",
@@ -111,6 +115,7 @@ function joiningStep(
     ...(clamps.length > 0 && { clamps }),
     ...((lift.length > 0 || manyDowels(work, moves)) && { hands: 2 }),
     ...((struck || (turned && lift.length > 0)) && { strains: true as const }),
+    ...(turned && lift.length > 0 && { lifts: { turned: lift, lying } }),
     ...(hung && { inTheRoom: true as const }),
     text: [
       ...(hung ? [] : insideText(work, first.present, [...last.present, ...last.arriving])),
@@ -143,10 +148,8 @@ function joiningStep(
       ...lift,
       ...(hung ? [WALL_CAUTION] : []),
       ...(joints.some(({ kind, method }) => kind === "running" && method.endsWith("slides")) ? [OPEN_CAUTION] : []),
-      ...(!first.arrivesBuilt && fresh.some((id) => work.stock(work.part(id).stock).form === "pane")
-        ? [GLASS_CAUTION]
-        : []),
-      ...(drives.some(({ tool }) => tool !== "hand") ? [SCREW_CAUTION] : []),
+      ...(glass ? [GLASS_CAUTION] : []),
+      ...(drives.some(({ tool }) => tool !== "hand") ? [glass ? POINT_CAUTION : SCREW_CAUTION] : []),
     ],
     reminders: glued ? [hardens(clamps.length > 0)] : [],
     actions: everyCopy.flatMap((copy) => [...copy.flatMap((move) => actionsOf(work, move)), ...measuring(work, copy)]),

@@ -25,11 +25,23 @@ export function withTurns(drafts: readonly StepDraft[], onPins: ReadonlySet<stri
     for (const each of bodies) if ([...seen].some((id) => each.has(id))) for (const id of each) lies.set(id, up);
     if (!before) return draft;
     const { text } = draft;
-    if (before.every((c, i) => c === up[i])) return { ...draft, text: text.filter((each) => !AGAIN.test(each)) };
+    if (before.every((c, i) => c === up[i])) return lyingSo(draft);
     const falls = up[2] !== 1 && before[2] === 1 && own.some((id) => onPins.has(id)) ? [FALLS] : [];
     const turns = text.some((each) => TURNED.test(each)) ? [] : [turnText(before, up)];
     return turns.length + falls.length === 0 ? draft : { ...draft, text: [...falls, ...turns, ...text] };
   });
+}
+
+/** It lies already as it must: nothing is turned, and not lifted for that. */
+function lyingSo(draft: StepDraft): StepDraft {
+  const text = draft.text.filter((each) => !AGAIN.test(each));
+  const { lifts } = draft;
+  if (!lifts || text.length === draft.text.length) return { ...draft, text };
+  return {
+    ...draft,
+    text,
+    cautions: [...lifts.lying, ...draft.cautions.filter((each) => !lifts.turned.includes(each))],
+  };
 }
 
 /** In the words of the step before: what stands there is laid down. */
