@@ -57,3 +57,9 @@ test("what comes from above is set on what is there, and what comes from a side 
     "Set the lid board (C) on",
   );
 });
+
+test("of several of one mark the text says on which a part goes", () => {
+  // Two shelves at each end of the table, one above the other.
+  const lines = built("old-plans/library-table").steps.flatMap(({ text }) => text);
+  expect(lines.some((line) => line.endsWith("past the bottom of the upper left shelf (H)."))).toBe(true);
+});
