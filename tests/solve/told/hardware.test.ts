@@ -8,7 +8,9 @@ test("a screw for a hinge plate is bought by the hole that is bored for it", () 
     .purchases.map(({ item }) => plain(item))
     .filter((item) => item.startsWith("screw for a hinge plate"));
   // The catalogue's holes for plates on a face frame: 3/32 in, 11 mm deep.
-  expect(screws).toEqual([expect.stringMatching(/for holes 3\/32 in across and .+ deep/u)]);
+  expect(screws).toEqual([expect.stringMatching(/for holes 3\/32 in across and 11 mm deep$/u)]);
+  const hinge = built("index-cabinet").purchases.find(({ item }) => item.startsWith("cup hinge"));
+  expect(plain(hinge?.item ?? "")).toContain("opens 110°");
 });
 
 test("what another make has to agree in is told in a whole sentence", () => {

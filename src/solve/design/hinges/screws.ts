@@ -3,7 +3,7 @@ import type { Units } from "../../../parse/draft.ts";
 import { type Length, millimetres } from "../../../units/length.ts";
 import { min, subtract, ZERO } from "../../../units/rational.ts";
 import type { Hole, Item, Point } from "../../design.ts";
-import { measureOf, numberOf, sayMade } from "../hardware/items.ts";
+import { measureOf, numberOf } from "../hardware/items.ts";
 import { extent, unit } from "../space.ts";
 import type { Hung, Way } from "./lie.ts";
 
@@ -46,11 +46,9 @@ export function screwsOf(
 /** The two screws of a plate, by the holes that are bored for them: makers thread them alike, and say so on the packet. */
 export function plateScrews(
   item: Item,
-  context: { readonly units: Units; readonly printItem: (length: Length) => string },
+  context: { readonly printItem: (length: Length) => string },
 ): readonly [string, string] {
-  const [wide, deep] = [measureOf(item, "plate hole"), measureOf(item, "plate hole deep")].map((length) =>
-    sayMade(length, context),
-  );
+  const [wide, deep] = [measureOf(item, "plate hole"), measureOf(item, "plate hole deep")].map(context.printItem);
   const one = `screw for a hinge plate, for holes ${wide} across and ${deep} deep`;
   return [one, one];
 }
