@@ -9,6 +9,7 @@ import type { Drive } from "../../order/index.ts";
 import { capital, listed, numberWord, series, type Work } from "../draft.ts";
 import { apartText } from "./apart.ts";
 import { keyTexts } from "./keys.ts";
+import { leadText } from "./lead-holes.ts";
 
 /** Fasteners that are sold by the same words, and with the same things. */
 export const counted = (fasteners: readonly Fastener[]): readonly { item: string; list: readonly Fastener[] }[] => {
@@ -52,6 +53,7 @@ export function driveTexts(work: Work, drives: readonly Drive[], up: Direction):
     ];
     return [
       ...(pilot ? [pilotText(work, list, into, at)] : []),
+      ...leadText(work, list),
       capital(
         `${verb} ${countText(item, list.length)} from ${sides},${through} into ${into}${at}${share}${apartText(work, list)}.`,
       ),
