@@ -6,8 +6,11 @@ import { indexOf } from "../../../design/space.ts";
 import type { Fastener, Part } from "../../../design.ts";
 import type { Work } from "../draft.ts";
 
-/** A lead hole has at most 90 % of a nail's diameter in wood of a specific gravity over 0.6, 75 % in lighter wood: NDS 2018, 12.1.6.3, from memory. */
-const SHARES = { dense: rational(9, 10), light: rational(3, 4), from: 600 } as const;
+/**
+ * A lead hole has at most 90 % of a nail's diameter in wood of a specific gravity over 0.6, 75 % in lighter wood: NDS 2018, 12.1.6.3, from memory.
+ * Densities are those at 12 % of moisture: 0.6 × 1.12.
+ */
+const SHARES = { dense: rational(9, 10), light: rational(3, 4), from: 672 } as const;
 
 /** Nearer to its end softwood splits too. Common practice, no source. */
 const NEAR = { inch: inches(1), mm: millimetres(25) } as const;
