@@ -57,6 +57,12 @@ test("what stands clear of the wall is packed behind its screws, and they are th
   expect(hung.checks.find(({ rule }) => rule === "wall-screw-too-short")?.value).toBeCloseTo(1.875 * 25.4, 6);
 });
 
+test("hinges whose leaves fold into the gap are not let in deeper when a door rubs", () => {
+  const cure = (name: string) => advice(name, "cures", "A door rubs or springs open (butt hinges).");
+  expect(cure("key-cabinet")).toContain("card behind the lower leaf; below, behind the upper one");
+  expect(cure("old-plans/medicine-cabinet")).toContain("let in the upper one a shaving deeper");
+});
+
 test("one strap is told of as one, in paragraphs that are read one by one", () => {
   const step = built("manuals-bookcase").steps.find(({ title }) => /wall strap/u.test(title));
   const text = step?.text ?? [];

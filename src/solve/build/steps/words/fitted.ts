@@ -41,7 +41,10 @@ const WORDS: ReadonlyMap<string, Words> = new Map<string, Words>([
     },
   ],
   ["pull", { after: "Start both screws by hand before you tighten either." }],
-  ["hook", { after: "Start each with an awl, and turn it by hand until it is tight and its mouth looks up." }],
+  [
+    "hook",
+    { after: "The hook has its own thread. Turn it into its hole by hand until it is tight and its mouth looks up." },
+  ],
   [
     "catch",
     { after: "Shut the door and look whether body and strike meet; shift the body in its slots until they do." },
