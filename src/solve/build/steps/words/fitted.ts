@@ -3,7 +3,7 @@
 import type { Units } from "../../../../parse/draft.ts";
 import { inches, type Length, millimetres } from "../../../../units/length.ts";
 import { max, subtract } from "../../../../units/rational.ts";
-import { heldOff, ONE_STUD, tooShortForTwoStuds } from "../../at-the-wall.ts";
+import { heldOff, tooShortForTwoStuds } from "../../at-the-wall.ts";
 import { takesTwo } from "../../cut-list/weight.ts";
 import { capital, definite, FIRST, numberWord, type Work, withArticle } from "../draft.ts";
 import { beforeItIsTied, carriedOf, goesInLast, whenItHangs } from "../finishing/in-its-room.ts";
@@ -115,7 +115,7 @@ const WORDS: ReadonlyMap<string, Words> = new Map<string, Words>([
             `${capital(definite(work, [part]))} stands ${print(by)} clear of the wall: behind each of its screws put a piece of packing as thick as that, with a hole for the screw through it, or the screw bends the wood.`,
         );
         const move = tooShortForTwoStuds(design)
-          ? `at most one lies behind so short a piece; ${ONE_STUD}`
+          ? "at most one lies behind so short a piece, and “At the wall” under “In the room” says how it is fixed then"
           : "move each along to the middle of a stud";
         if (design.wall?.studs === null)
           return [
