@@ -61,6 +61,7 @@ import { hardwareOverlaps } from "./rules/hardware-overlaps.ts";
 import { hashStartsComment } from "./rules/hash-starts-comment.ts";
 import { headNotInJoint } from "./rules/head-not-in-joint.ts";
 import { hingeBound } from "./rules/hinge-bound.ts";
+import { hingeLeafOffDoor } from "./rules/hinge-leaf-off-door.ts";
 import { hingeLeafToEdge } from "./rules/hinge-leaf-to-edge.ts";
 import { hingeLeavesApart } from "./rules/hinge-leaves-apart.ts";
 import { hingeNotLetIn } from "./rules/hinge-not-let-in.ts";
@@ -282,6 +283,7 @@ export const catalogue: readonly Rule<never>[] = [
   hashStartsComment,
   headNotInJoint,
   hingeBound,
+  hingeLeafOffDoor,
   hingeLeafToEdge,
   hingeLeavesApart,
   hingeNotLetIn,

@@ -1,4 +1,4 @@
-import { deciding, type HardwareKind, measure, number, word } from "./kind.ts";
+import { deciding, degrees, type HardwareKind, measure, word } from "./kind.ts";
 
 /** A gauge where inches are used, a diameter in mm where they are not. */
 export const GAUGE = {
@@ -26,7 +26,7 @@ export const buttHinge: HardwareKind = {
     screw: measure("The length of its screws.", "5/8", "16"),
     gauge: GAUGE,
     pilot: measure("The diameter of the holes for its screws.", "3/32", "2.5"),
-    opens: number("How many degrees it opens.", 180),
+    opens: degrees("How many degrees it opens.", 180),
     fit: word("How it is let in: mortised, folded into the gap, or laid on the face.", ...FITS),
   },
   basis:

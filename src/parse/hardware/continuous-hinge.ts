@@ -1,5 +1,5 @@
 import { FITS, GAUGE } from "./butt-hinge.ts";
-import { deciding, type HardwareKind, measure, number, word } from "./kind.ts";
+import { deciding, degrees, type HardwareKind, measure, word } from "./kind.ts";
 
 /** A hinge as long as the edge that it is on, cut from a length. */
 export const continuousHinge: HardwareKind = {
@@ -18,7 +18,7 @@ export const continuousHinge: HardwareKind = {
     screw: measure("The length of its screws.", "1/2", "12"),
     gauge: { ...GAUGE, inch: "4", mm: "3" },
     pilot: measure("The diameter of the holes for its screws.", "1/16", "2"),
-    opens: number("How many degrees it opens.", 180),
+    opens: degrees("How many degrees it opens.", 180),
     fit: word("How it is let in: mortised, folded into the gap, or laid on the face.", ...FITS),
   },
   basis: "common practice, no source",

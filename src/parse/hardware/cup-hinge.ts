@@ -1,5 +1,5 @@
 import { GAUGE } from "./butt-hinge.ts";
-import { deciding, type HardwareField, type HardwareKind, measure, number, range } from "./kind.ts";
+import { deciding, degrees, type HardwareField, type HardwareKind, measure, range } from "./kind.ts";
 
 const BASIS =
   "cup 35 mm, 3 to 7 mm from the edge, bored 10.5 to 13 mm, screws 45 × 9.5 mm, plate on the line 37 mm behind the front, overlay = what the hinge gives + what the cup lies further in: pages of three hinge makers; way of the door, and plate: common practice, no source";
@@ -15,7 +15,7 @@ const fields = (overlay: Readonly<Record<string, HardwareField>>, setBack: Hardw
     "3 to 7",
   ),
   "door thickness": deciding(range("How thick a door it takes.", "16 mm to 24 mm", "16 to 24")),
-  opens: deciding(number("How many degrees it opens.", 110)),
+  opens: deciding(degrees("How many degrees it opens.", 110)),
   "plate set back": setBack,
   "plate high": measure("How far plate and arm stand out from what the plate is screwed to.", "12 mm", "12"),
   "moves out": measure("How far the door has moved outwards when it is open.", "4 mm", "4"),

@@ -14,6 +14,8 @@ export interface HardwareField {
   readonly also?: readonly string[];
   /** What a word may be. */
   readonly words?: readonly string[];
+  /** Set behind its number. */
+  readonly unit?: "°";
   /** Printed with each piece, so that a reader can tell whether another would do. */
   readonly decides?: true;
   /** How its value is told: "# across" where it stands before its name; absent: "screw #". */
@@ -47,11 +49,12 @@ export const measures = (meaning: string, inch: string, mm: string): HardwareFie
   ...measure(meaning, inch, mm),
   is: "measures",
 });
-/** A plain number: degrees, how many. */
+/** A plain number: how many. */
 export const number = (meaning: string, usual?: number): HardwareField => ({
   ...{ is: "number", meaning },
   ...(usual !== undefined && { inch: String(usual), mm: String(usual) }),
 });
+export const degrees = (meaning: string, usual: number): HardwareField => ({ ...number(meaning, usual), unit: "°" });
 /** A mass; what is usual, in kg. */
 export const mass = (meaning: string, usual?: number): HardwareField => ({ ...number(meaning, usual), is: "mass" });
 /** One of several words; the first when nothing is said. */

@@ -24,6 +24,8 @@ export function beforeYouStart({ build, frame, printer }: Plan): Section {
   const finer = less(design.fits, design.precision)
     ? `, what has to fit to ${printer.exact(design.fits)} ${printer.unit}`
     : "";
+  // Nothing told has a finer mark; a caliper reads it.
+  const finest = design.units === "inch" ? "1\u204464 in" : "0.1 mm";
   const reading: Advice[] = [
     {
       head: "Marks.",
@@ -31,7 +33,7 @@ export function beforeYouStart({ build, frame, printer }: Plan): Section {
     },
     {
       head: "Sizes",
-      text: `are in ${longNames}, thickness × width × length, and rounded to ${printer.exact(design.precision)} ${printer.unit}${finer}. The length runs along the grain.`,
+      text: `are in ${longNames}, thickness × width × length. The length runs along the grain. Widths and lengths of parts are rounded to ${printer.exact(design.precision)} ${printer.unit}${finer}. Thicknesses as they are bought, places and depths of holes, gaps, hardware and drills are told as fine as they are, to ${finest}: there a coarser figure would not fit.`,
     },
     {
       head: "Pictures.",

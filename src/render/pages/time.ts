@@ -34,7 +34,7 @@ export function timePage({ build, frame }: Plan): Section | null {
     atoms: [
       ...sectionHeading("time", "How long it takes", frame.width),
       ...body(
-        `About ${about(bench)} at the bench for one person: ${inDays(days)} at ${hoursADay}\u202fhours a day, what dries and rests included. Each wait is filled with work that does not depend on it. Times of work are estimates; take longer, and stop between two steps, never in the middle of gluing.`,
+        `About ${about(bench)} at the bench for one person: ${inDays(days)} at ${hoursADay}\u202fhours a day, what dries and rests included. A wait is filled with work that does not depend on it, as far as there is any. Times of work are estimates; take longer, and stop between two steps, never in the middle of gluing.`,
         frame.width,
         { keep: true },
       ),

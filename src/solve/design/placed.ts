@@ -3,8 +3,8 @@ import { unknownStock } from "../../findings/rules/unknown-stock.ts";
 import { nearest } from "../../findings/suggest.ts";
 import type { BoardSize, Draft, Formula } from "../../parse/draft.ts";
 import { type Length, UNITS_PER_INCH, UNITS_PER_MM } from "../../units/length.ts";
-import { printLength } from "../../units/print-length.ts";
 import { type Rational, rational } from "../../units/rational.ts";
+import { sayMade } from "../../units/say-made.ts";
 import { tellLength } from "../../units/tell-length.ts";
 import type { Box, Stock } from "../design.ts";
 import { createDirectory, type Directory } from "./expand/directory.ts";
@@ -29,10 +29,7 @@ export type Placing = ReturnType<typeof placing>;
 export function placing(draft: Draft, report: (finding: Finding) => void, unrounded = false) {
   const unit = rational(draft.units === "inch" ? UNITS_PER_INCH : UNITS_PER_MM);
   const print = (length: Length): string => tellLength(length, draft.units);
-  const printItem = (length: Length): string => {
-    const { text } = printLength(length, { units: draft.units, style: "typographic" });
-    return draft.units === "inch" ? `${text} in` : `${text} mm`;
-  };
+  const printItem = (length: Length): string => sayMade(length, draft.units);
   const cells = createCells(report);
   let parts: { directory: Directory; places: Places; boardSize: (e: Entry, size: BoardSize) => Length | null } | null =
     null;

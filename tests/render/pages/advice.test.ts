@@ -45,3 +45,14 @@ test("who bores for dowels is told of the bushing that the bit passes; a plan wi
   expect(pagesOf(textOf("overalls-chest")).words).toContain("the bit passes a bushing first");
   expect(pagesOf(textOf("dining-bench")).words).not.toContain("bushing first");
 });
+
+test("how far sizes are rounded is told of widths and lengths only: sixty-fourths are printed too", () => {
+  const { words } = pagesOf(textOf("index-cabinet"));
+  expect(words).toContain("Widths and lengths of parts are rounded to 1\u204416 in.");
+  expect(words).toMatch(/\d\u204464 in/u);
+  expect(words).toContain("told as fine as they are, to 1\u204464 in");
+});
+
+test("waits are filled only as far as there is work that does not depend on them", () => {
+  expect(pagesOf(textOf("index-cabinet")).words).toContain("as far as there is any");
+});

@@ -41,6 +41,28 @@ test("what is drawn for a solid wall says so, and speaks of studs only as anothe
   expect(TOLD.get("wall-screw-too-short")).not.toContain("stud");
   const step = built("key-cabinet").steps.find(({ title }) => /to the wall$/u.test(title));
   expect(step?.text.join(" ")).toContain("set for a wall of solid masonry");
+  // The cleat is 15 1/16 in long: screws half an inch from its ends cannot stand 16 in apart.
+  expect(step?.text.join(" ")).toContain("at most one lies behind so short a piece, and “At the wall”");
+  expect(step?.text.join(" ")).not.toContain("bends the wood");
+  expect(advice("key-cabinet", "room", "At the wall.")).toContain(
+    "one screw goes into the middle of the stud, and where the other meets none, it goes into a hollow-wall anchor",
+  );
+  expect(advice("key-cabinet", "room", "At the wall.")).not.toContain("two studs are needed");
+});
+
+test("what stands clear of the wall is packed behind its screws, and they are that much longer", () => {
+  const hung = built("old-plans/medicine-cabinet");
+  const step = hung.steps.find(({ title }) => /to the wall$/u.test(title));
+  // Posts 1 1/2 in thick with rails of 3/4 in midway: 3/8 in are open behind the rail.
+  expect(plain(step?.text.join(" ") ?? "")).toMatch(/rail \(G\) stands 3.8 in clear of the wall: .* packing/u);
+  // 3 1/2 in less 3/4 of wood, 3/8 of air and 1/2 of plaster.
+  expect(hung.checks.find(({ rule }) => rule === "wall-screw-too-short")?.value).toBeCloseTo(1.875 * 25.4, 6);
+});
+
+test("hinges whose leaves fold into the gap are not let in deeper when a door rubs", () => {
+  const cure = (name: string) => advice(name, "cures", "A door rubs or springs open (butt hinges).");
+  expect(cure("key-cabinet")).toContain("card behind the lower leaf; below, behind the upper one");
+  expect(cure("old-plans/medicine-cabinet")).toContain("let in the upper one a shaving deeper");
 });
 
 test("one strap is told of as one, in paragraphs that are read one by one", () => {

@@ -103,3 +103,30 @@ describe("hinges that are to be mortised: (closed − gap) / 2 (instructions of 
     expect(words(found)).not.toMatch(/mortise/u);
   });
 });
+
+describe("a door that is set back behind what it hangs on", () => {
+  const hung = (leaf: string, back: string) =>
+    solveText(
+      doorExample(["leaf: 1/2", `leaf: ${leaf}`], ["made of: leaf\n", `made of: leaf\n    set back: ${back}\n`]),
+    );
+  test("has too little of a narrow leaf on it: 1/2 in less 3/8 in", () => {
+    const { findings } = hung("1/2", "3/8");
+    const told = findings.find(({ rule }) => rule === "hinge-leaf-off-door");
+    expect(told?.message).toContain("1/8 in lie on it");
+    expect(told?.help).toContain("at least 3/4 in wide");
+  });
+  test("takes a wider one, whose screws stand in the middle of what lies on both", () => {
+    const { findings, build } = hung("7/8", "3/8");
+    expect(findings.filter(({ rule }) => rule.startsWith("hinge-leaf"))).toEqual([]);
+    const from = (part: string): readonly number[] => [
+      ...new Set(
+        build?.holes
+          .filter((hole) => hole.part === part && hole.kind === "pilot" && hole.for?.includes(".h"))
+          .map(({ at }) => Math.round((toNumber(at[1]) / UNITS_PER_MM) * 1000) / 1000),
+      ),
+    ];
+    // From 3/8 to 7/8 in behind the front edge: 5/8 in, for both leaves.
+    expect(from("finishes.slab")).toEqual([(IN * 5) / 8]);
+    expect(from("cabinet.left-side")).toContain((IN * 5) / 8);
+  });
+});

@@ -55,7 +55,7 @@ describe("in the index cabinet", () => {
     ]);
     const cut = said("Cut the parts of three drawers");
     expect(cut).toMatch(
-      /For the left and the right drawer: measure from .* 9 5\/8 in is expected\. The drawer is 1 1\/16 in less/u,
+      /For the left and the right drawer: measure from .* 9 39\/64 in is expected\. The drawer is 1 3\/64 in less/u,
     );
     expect(cut).toMatch(
       /For the middle drawer: measure from .* 9 19\/32 in is expected\. The drawer is 1 1\/32 in less/u,
@@ -64,7 +64,7 @@ describe("in the index cabinet", () => {
 
   test("the boxes are measured against the same figures", () => {
     expect(said("Build the three drawers")).toContain(
-      "for the left and the right drawer 1 1/16 in less, for both slides, than you measured between their walls (G), 8 9/16 in where that is 9 5/8 in; for the middle drawer 1 1/32 in less, 8 9/16 in where that is 9 19/32 in, as drawn.",
+      "for the left and the right drawer 1 3/64 in less, for both slides, than you measured between their walls (G), 8 9/16 in where that is 9 39/64 in; for the middle drawer 1 1/32 in less, 8 9/16 in where that is 9 19/32 in, as drawn.",
     );
   });
 

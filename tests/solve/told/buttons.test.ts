@@ -11,6 +11,14 @@ test("two kinds of wooden buttons are told apart by where they go", () => {
   expect(text).toMatch(
     /into the slab \(A\) at two short aprons \(E\), two in each joint\. Each takes 1 wooden button .* 1 9\/16 in/u,
   );
+  // How they are made is told once, and no wood is bought for them.
+  expect(text.match(/made of hardwood offcuts/gu)).toHaveLength(1);
+  const bought = build.purchases.filter(({ item }) => item.startsWith("wooden button"));
+  expect(bought.map(({ note }) => note)).toEqual([
+    expect.stringContaining("made of hardwood offcuts"),
+    expect.stringContaining("made of hardwood offcuts"),
+  ]);
+  expect(text).toContain("between its face and the shoulder of each button");
   const rows = build.fastenerTable.filter((row) => row.with.some((each) => each.startsWith("wooden button")));
   expect(rows.flatMap(({ ways }) => ways.map(({ at, into }) => `${at.join()} ${into}`)).toSorted()).toEqual([
     "C A",

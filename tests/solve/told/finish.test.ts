@@ -35,3 +35,22 @@ test("of a loose part with a tenon the tenon is kept free", () => {
   expect(keptOff("tenons and pin holes", { ...there, glued: false })).toBe("tenons");
   expect(keptOff("tenons and pin holes", { ...there, glued: true })).toBeNull();
 });
+
+test("a varnish of drying oil dries over night and its rags are warned of; one thinned with water dries in hours", () => {
+  // Labels of oil varnishes: recoat after 24 h, and a warning of rags; of water-borne ones: 2 to 4 h. From memory, no source.
+  const coats = (product: string) => {
+    const { build } = solveText(textOf("key-cabinet").replace("water-borne clear coat", product));
+    if (!build) throw new Error("did not compile");
+    return stepWith(build, /^Finish .* with /u);
+  };
+  for (const product of ["varnish", "oil varnish", "alkyd enamel"]) {
+    const oily = coats(product);
+    expect(textOfStep(oily)).toContain("Let each coat dry a day");
+    expect(oily.cautions.join(" ")).toContain("heat by themselves");
+  }
+  for (const product of ["water-borne varnish", "acrylic clear coat", "nitrocellulose lacquer"]) {
+    const quick = coats(product);
+    expect(textOfStep(quick)).toContain("Let each coat dry 3 hours");
+    expect(quick.cautions.join(" ")).not.toContain("heat by themselves");
+  }
+});

@@ -5,7 +5,7 @@ import { plain, textOfStep } from "./examples.ts";
 test("panes of a case go in before its doors are hung: the case is laid on its side for them", () => {
   const titles = built("old-plans/china-closet").steps.map(({ title }) => plain(title));
   const last = titles.findLastIndex((title) => /^Put in the long pane/u.test(title));
-  const doors = titles.findIndex((title) => /^Add the (?:left|right) door/u.test(title));
+  const doors = titles.findIndex((title) => /^Hang the (?:left|right) door/u.test(title));
   expect(last).toBeGreaterThan(0);
   expect(doors).toBeGreaterThan(last);
 });

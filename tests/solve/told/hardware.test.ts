@@ -1,14 +1,25 @@
 import { expect, test } from "vitest";
 import { whatDecides } from "../../../src/render/pages/hardware.ts";
 import { built } from "../../examples/compiled.ts";
-import { plain } from "./examples.ts";
+import { plain, stepWith, textOfStep } from "./examples.ts";
 
 test("a screw for a hinge plate is bought by the hole that is bored for it", () => {
   const screws = built("index-cabinet")
     .purchases.map(({ item }) => plain(item))
     .filter((item) => item.startsWith("screw for a hinge plate"));
   // The catalogue's holes for plates on a face frame: 3/32 in, 11 mm deep.
-  expect(screws).toEqual([expect.stringMatching(/for holes 3\/32 in across and .+ deep/u)]);
+  expect(screws).toEqual([expect.stringMatching(/for holes 3\/32 in across and 11 mm deep$/u)]);
+  const hinge = built("index-cabinet").purchases.find(({ item }) => item.startsWith("cup hinge"));
+  expect(plain(hinge?.item ?? "")).toContain("opens 110°");
+});
+
+test("the holes for wall screws are told in the step as the drilling table has them", () => {
+  const text = (name: string) => textOfStep(stepWith(built(name), /to the wall$/u));
+  // The spice cabinet's screws are 5 mm thick, their heads 13 x 3 mm and sunk; half a millimetre of play, common practice, no source.
+  expect(text("spice-cabinet")).toContain("13 mm across and 3 mm deep, then 5.5 mm right through");
+  expect(text("key-cabinet")).toMatch(
+    /bore (?:its holes through, \d+\/\d+ in across|for each screw a seat .* deep, then)/u,
+  );
 });
 
 test("what another make has to agree in is told in a whole sentence", () => {

@@ -14,6 +14,14 @@ const TENONED = [
   ...(["loose tenon", "bridle"] as const),
 ];
 
+/** Gains are cut for leaves of the hinges. */
+const letIn = ({ build }: Traits): boolean =>
+  build.joints.some(
+    ({ id, kind }) =>
+      kind === "hinged" &&
+      build.parts.some(({ features }) => features.some((each) => each.kind === "mortise" && each.for === id)),
+  );
+
 const CURES: readonly Cure[] = [
   {
     head: ({ joined }) =>
@@ -49,7 +57,8 @@ const CURES: readonly Cure[] = [
   },
   {
     head: "A door rubs or springs open (butt hinges).",
-    text: "If it rubs above at its closing edge, put a strip of card behind the lower leaf, or let in the upper one a shaving deeper; below, the other way about. If it springs open, the leaves lie too deep or a screw head stands out: put card behind. Plane the closing edge only when that is not enough, and there lean the plane inwards by two or three degrees.",
+    text: (traits) =>
+      `If it rubs above at its closing edge, put a strip of card behind the lower leaf${letIn(traits) ? ", or let in the upper one a shaving deeper" : ""}; below, ${letIn(traits) ? "the other way about" : "behind the upper one"}. If it springs open, ${letIn(traits) ? "the leaves lie too deep" : "the gap at the hinges is too narrow"} or a screw head stands out: put card behind. Plane the closing edge only when that is not enough, and there lean the plane inwards by two or three degrees.`,
     when: ({ has, doors }) => doors && has("butt hinge", "continuous hinge"),
   },
   {

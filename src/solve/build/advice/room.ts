@@ -1,5 +1,6 @@
 /** From the workshop to where it stays. Common practice, no source. */
 import { inches, type Length, millimetres } from "../../../units/length.ts";
+import { ONE_STUD, tooShortForTwoStuds } from "../at-the-wall.ts";
 import { sayWeight, takesTwo } from "../cut-list/weight.ts";
 import type { Advice } from "../model/advice.ts";
 import { leftTogether, type Moved, movedAsOne } from "../moved-as-one.ts";
@@ -62,8 +63,11 @@ function atTheWall({ has, stores, onWall, canTip, shallow, build }: Traits): str
   if (onWall) {
     const count = build.hardware.filter(({ item, halfOf }) => item.kind === "wall screw" && !halfOf).length;
     const screws = count === 1 ? "The screw goes" : count === 2 ? "Both screws go" : `All ${count} screws go`;
+    const onStuds = tooShortForTwoStuds(build.design)
+      ? `A wall on studs has at most one behind it: ${ONE_STUD}.`
+      : "Before a wall on studs each has to go into one, wherever that is, and two studs are needed.";
     if (build.design.wall?.studs === null)
-      return `${screws} into plugs in solid masonry: for such a wall their places are drawn. Before a wall on studs each has to go into one, wherever that is, and two studs are needed. Where the wall is not plumb, put packing behind, so that the screws do not twist the piece.`;
+      return `${screws} into plugs in solid masonry: for such a wall their places are drawn. ${onStuds} Where the wall is not plumb, put packing behind, so that the screws do not twist the piece.`;
     return `${screws} into studs or solid masonry; where no stud is, use an anchor that its maker sells for such a wall and such a weight. Where the wall is not plumb, put packing behind, so that the screws do not twist the piece.`;
   }
   // Straps are told of in the step that fixes them.

@@ -15,6 +15,7 @@ import { doorTooThickRule } from "./doors/door-too-thick.ts";
 import { doorWithoutCatchRule } from "./doors/door-without-catch.ts";
 import { doorWithoutGripRule } from "./doors/door-without-grip.ts";
 import { hingeBoundRule } from "./doors/hinge-bound.ts";
+import { hingeLeafOffDoorRule } from "./doors/hinge-leaf-off-door.ts";
 import { hingeLeafToEdgeRule } from "./doors/hinge-leaf-to-edge.ts";
 import { hingeNotLetInRule } from "./doors/hinge-not-let-in.ts";
 import { hingeOverlayRule } from "./doors/hinge-overlay.ts";
@@ -107,6 +108,7 @@ const RULES: readonly Rule[] = [
   cupTooDeepRule,
   hingeBoundRule,
   hingeNotLetInRule,
+  hingeLeafOffDoorRule,
   hingeLeafToEdgeRule,
   hingeOverlayRule,
   cupMeetsGrooveRule,

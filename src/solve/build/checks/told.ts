@@ -21,6 +21,7 @@ export const TOLD: ReadonlyMap<string, string> = new Map([
   ["hardware-off-its-part", "Hardware lies on the part that it is fixed to"],
   ["hardware-overlaps", "Hardware has room beside other parts and other hardware"],
   ["hinge-bound", "Hinges close before the door does"],
+  ["hinge-leaf-off-door", "Leaves of hinges lie on doors that are set back"],
   ["hinge-leaf-to-edge", "Leaves of hinges leave wood behind them"],
   ["hinge-leaves-apart", "Gaps at hinges are no wider than the hinges close"],
   ["hinge-not-let-in", "Hinges that are to be mortised have something to be let in"],

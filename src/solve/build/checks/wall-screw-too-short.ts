@@ -3,9 +3,10 @@ import { toMillimetres } from "../../../units/length.ts";
 import { add, less, type Rational, subtract, ZERO } from "../../../units/rational.ts";
 import { measureOf } from "../../design/hardware/items.ts";
 import { extent, faceAxis } from "../../design/space.ts";
+import { clearOfWall } from "../at-the-wall.ts";
 import type { Rule, Verdict } from "./check.ts";
 
-/** A wall screw reaches far enough into a stud, behind the wood that it passes and the plaster. */
+/** A wall screw reaches far enough into a stud, behind the wood that it passes, what is open behind that, and the plaster. */
 export const wallScrewTooShortRule: Rule = ({ design, print }) =>
   design.fittings.flatMap((fitting): readonly Verdict[] => {
     const item = fitting.hardware[0]?.item;
@@ -14,7 +15,7 @@ export const wallScrewTooShortRule: Rule = ({ design, print }) =>
     const wood = design.parts
       .filter(({ id }) => passed.includes(id))
       .reduce((so: Rational, { body }) => add(so, extent(body, faceAxis(fitting.face))), ZERO);
-    const before = add(wood, measureOf(item, "plaster"));
+    const before = add(add(wood, clearOfWall(fitting, design)), measureOf(item, "plaster"));
     const [length, needs] = [measureOf(item, "length"), measureOf(item, "into the stud")];
     const reach = subtract(length, before);
     const check = {

@@ -22,7 +22,7 @@ const INSIDE = "the faces inside that are shut in";
 /** None where the plan itself says how many coats come inside, or gives the finish to nothing but what is shut in. */
 export function bareUnder(finish: Finish, design: Given): Bare {
   const nothing: Bare = { parts: new Set(), faces: new Map(), wholly: [], what: [] };
-  if (!productOf(finish.product).heats) return nothing;
+  if (!productOf(finish.product).smells) return nothing;
   const boxes = boxesOf(design);
   const { wholly, faces } = finish.inside === undefined ? shutIn(design) : NOTHING_SHUT;
   const alike = new Set(finish.alike);

@@ -2,7 +2,6 @@
  * Kinds of finish, told by what a product's name says: what they cover, and when they have cured. Usual figures of makers' labels, from memory; the label
  * counts before any of them. How they are put on is in `steps/finishing/products.ts`.
  */
-import { productOf } from "../steps/finishing/products.ts";
 
 export interface ProductKind {
   readonly kind: "paint" | "shellac" | "wax oil" | "oil" | "wax" | "varnish";
@@ -16,7 +15,7 @@ const KINDS: readonly (ProductKind & { readonly says: RegExp })[] = [
   { says: /paint|primer|enamel/iu, kind: "paint", covers: 10, cure: 14 },
   { says: /shellac/iu, kind: "shellac", covers: 9, cure: 7 },
   { says: /wax oil|hard ?wax/iu, kind: "wax oil", covers: 24, cure: 14 },
-  { says: /oil/iu, kind: "oil", covers: 14, cure: 30 },
+  { says: /^(?!.*varnish).*oil/iu, kind: "oil", covers: 14, cure: 30 },
   { says: /wax|soap/iu, kind: "wax", covers: 20, cure: 1 },
 ];
 const VARNISH: ProductKind = { kind: "varnish", covers: 12, cure: 7 };
@@ -29,6 +28,5 @@ export const waterborne = (product: string): boolean => /water|acrylic|latex|mil
 
 /** Rags that are wet with it may heat by themselves: drying oils, and what may be made with them. */
 export function smoulders(product: string): boolean {
-  if (productOf(product).heats) return true;
   return !waterborne(product) && !/shellac|lacquer/iu.test(product) && productKind(product).kind !== "wax";
 }

@@ -18,6 +18,9 @@ const USUAL: readonly { readonly begins: RegExp; readonly sold: Sold; readonly s
   { begins: /^washer/u, sold: pack(10, 25, 100), spare: 0 },
 ];
 
+/** They are made of what every piece leaves over, so that no wood is reckoned for them. */
+const BUTTONS = "bought ready, or made of hardwood offcuts, as the step tells in which they are screwed on";
+
 /** By name. Hardware brings what is sold apart with it. */
 export function fastenerNeeds(fasteners: readonly Fastener[], hardware: readonly Hardware[]): readonly Need[] {
   const counts = new Map<string, number>();
@@ -32,7 +35,8 @@ export function fastenerNeeds(fasteners: readonly Fastener[], hardware: readonly
     .map(([item, used]) => {
       const usual = USUAL.find(({ begins }) => begins.test(item));
       const spare = usual === undefined ? 0 : Math.ceil(used * usual.spare);
+      const notes = item.startsWith("wooden button") ? [BUTTONS] : [];
       const price = fasteners.find((each) => each.item === item)?.price ?? null;
-      return { section: "fasteners", item, used, spare, sold: (price === null && usual?.sold) || SINGLY, price };
+      return { section: "fasteners", item, used, spare, sold: (price === null && usual?.sold) || SINGLY, price, notes };
     });
 }

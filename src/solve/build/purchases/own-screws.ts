@@ -28,7 +28,8 @@ export function ownScrews(
   const own = holes.filter(({ kind, for: id, stages }) => kind === "pilot" && stages.length === 1 && ids.has(id ?? ""));
   const [first] = own;
   const item = hardware[0]?.item;
-  if (!first || !item || hardware.some((each) => each.with !== undefined)) return [];
+  // A hook is a screw itself.
+  if (!first || !item || item.kind === "hook" || hardware.some((each) => each.with !== undefined)) return [];
   const [said, thread] = [item.measures.get("screw"), item.measures.get("thread")];
   const size = sizeOf(thread, first.stages[0]?.diameter as Length, design.units);
   const each = own.length / sold.used;

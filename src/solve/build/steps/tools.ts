@@ -10,6 +10,7 @@ import { fencePilot } from "./jigs.ts";
 import { BLOCK_BORE } from "./standing-out.ts";
 import { groupedBy } from "./wishes/own-key.ts";
 import { studPilot } from "./words/fitted.ts";
+import { leadBits } from "./words/lead-holes.ts";
 import { inOneUnit } from "./words/one-unit.ts";
 
 const DRIVERS: Readonly<Partial<Record<Tool, Need>>> = {
@@ -134,7 +135,7 @@ function bits(work: Work): readonly Need[] {
     ...holes.flatMap((hole) => hole.stages.map(({ diameter }, i) => ({ bit: bitFor(hole, i), diameter }))),
     ...besides(work).map((diameter) => ({ bit: "drill" as const, diameter })),
   ].map((stage) => ({ ...stage, size: drill(stage.diameter) }));
-  const more = besides(work).length === 0 ? "" : ", and those in jigs and the wall";
+  const more = besides(work).length === 0 ? "" : `, and those ${series(where(work))}`;
   const slots = holes.filter(({ slot }) => slot).flatMap(({ stages: own }) => own.map(({ diameter }) => diameter));
   const slotWidths = series([...new Set(slots.toSorted(compare).map(drill))]);
   const sizes = (bit: Bit): string => {
@@ -183,11 +184,21 @@ function blockBores(steps: readonly Step[]): readonly Need[] {
       ];
 }
 
-/** What is bored in nothing of the piece: the wall, and jigs. */
-const besides = ({ plan, design, jigs }: Work): readonly Length[] => [
-  ...(plan.hardware.some(({ item }) => item.kind === "wall strap") ? [studPilot(design.units)] : []),
-  ...(jigs.some(({ laid }) => laid === "in the corner") ? [fencePilot(design.units)] : []),
+/** What no table of holes lists, with the words for where it is. */
+const BESIDES: readonly (readonly [where: string, of: (work: Work) => readonly Length[]])[] = [
+  [
+    "in the wall",
+    ({ plan, design }) =>
+      plan.hardware.some(({ item }) => item.kind === "wall strap") ? [studPilot(design.units)] : [],
+  ],
+  [
+    "in jigs",
+    ({ jigs, design }) => (jigs.some(({ laid }) => laid === "in the corner") ? [fencePilot(design.units)] : []),
+  ],
+  ["that lead nails", leadBits],
 ];
+const besides = (work: Work): readonly Length[] => BESIDES.flatMap(([, of]) => of(work));
+const where = (work: Work): readonly string[] => BESIDES.flatMap(([words, of]) => (of(work).length > 0 ? [words] : []));
 
 /** The fewest that every glue-up can be done with: of each reach as many as any of them has on at once that open so far or further. */
 function clampNeed(work: Work, steps: readonly Step[]): Need | undefined {

@@ -68,11 +68,12 @@ function screwPlaces(item: Item, [from, to]: readonly [Length, Length]): readonl
 function pilot(item: Item, lie: Lie, side: Side, part: Member, place: Length, id: string): Hole {
   const { out, along } = lie;
   const face = fitOf(item) === "on the face";
-  // Of a leaf that lies on a slab and its strips only what lies on the slab is screwed.
   const leaf = leafBox(item, lie, side, [place, place]);
   // Of a leaf that lies on a slab and its strips only what lies on the slab is screwed.
-  const { low, high } = part.body;
-  const onPart = (i: AxisIndex) => half(add(max(leaf.low[i], low[i]), min(leaf.high[i], high[i])));
+  // Both leaves have their holes as far from the pin, so of a door that is set back what lies on both is screwed.
+  const wood = lie.inset ? [leaf, part.body, lie.door] : [leaf, part.body];
+  const onPart = (i: AxisIndex) =>
+    half(add(wood.map(({ low }) => low[i]).reduce(max), wood.map(({ high }) => high[i]).reduce(min)));
   // A screw goes through the middle of its leaf, into the wood under it.
   const way: Way = face ? turned(out) : wayTo(lie, side);
   const at = triple((i) =>

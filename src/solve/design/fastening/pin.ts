@@ -1,9 +1,8 @@
 import { pinNeedsWood } from "../../../findings/rules/pin-needs-wood.ts";
 import type { JointDraft } from "../../../parse/draft.ts";
-import type { Length } from "../../../units/length.ts";
 import { add, half, less, min, multiply, negate, rational, subtract, ZERO } from "../../../units/rational.ts";
 import type { Arrangement, Fastener, Hole, Item, Point } from "../../design.ts";
-import { type Items, measureOf, sayMade, withMeasure } from "../hardware/items.ts";
+import { type Items, measureOf, withMeasure } from "../hardware/items.ts";
 import { shift, unit } from "../space.ts";
 import { PIN } from "./hardware.ts";
 import { depthAt } from "./line.ts";
@@ -47,7 +46,7 @@ export function shelfPins(site: Site, moved: RowShift, context: FasteningContext
       .filter((place) => !less(depthAt(side.solid, place, axis, sign), add(deep, pin.least)));
   const rod = subtract(hole, pin.loose);
   const out = subtract(whole, deep);
-  const print = (length: Length): string => sayMade(length, context);
+  const print = context.printItem;
   const item = withMeasure(withMeasure(named, "across", hole, print), "long", whole, print);
   const [fasteners, holes]: [Fastener[], Hole[]] = [[], []];
   for (const [number, place] of places.points.entries()) {

@@ -4,8 +4,7 @@ import type { Located } from "../../../findings/span.ts";
 import { nearest } from "../../../findings/suggest.ts";
 import type { Formula, HardwareDraft, HardwareValue, Units } from "../../../parse/draft.ts";
 import { HARDWARE, type HardwareField, type HardwareKind, hardwareKind } from "../../../parse/hardware/index.ts";
-import { type Length, toMillimetres, UNITS_PER_INCH, UNITS_PER_MM } from "../../../units/length.ts";
-import { multiply, rational } from "../../../units/rational.ts";
+import type { Length } from "../../../units/length.ts";
 import { readLength } from "../../../units/read-measure.ts";
 import type { Item } from "../../design.ts";
 
@@ -83,21 +82,21 @@ function itemOf(kind: HardwareKind, draft: HardwareDraft | null, context: ItemsC
     }
   }
   if (!complete) return null;
-  const print = (length: Length): string => sayMade(length, context);
-  const decides = Object.entries(kind.fields).flatMap(([name, { decides: asked, is }]) => {
+  const print = context.printItem;
+  const decides = Object.entries(kind.fields).flatMap(([name, { decides: asked, is, unit = "" }]) => {
     const range = ranges.get(name);
     const one = measures.get(name);
     const value = one
       ? print(one)
       : range
         ? `${print(range.low)} to ${print(range.high)}`
-        : numbersOf(name, is === "mass");
+        : numbersOf(name, is === "mass", unit);
     return asked && value !== null ? [{ name, value }] : [];
   });
-  function numbersOf(name: string, mass: boolean): string | null {
+  function numbersOf(name: string, mass: boolean, unit: string): string | null {
     const number = numbers.get(name);
     if (mass && number !== undefined) return massText(number, context.units);
-    return number === undefined ? (words.get(name) ?? null) : String(Math.round(number * 10) / 10);
+    return number === undefined ? (words.get(name) ?? null) : `${Math.round(number * 10) / 10}${unit}`;
   }
   return {
     name: draft?.name ?? kind.kind,
@@ -108,16 +107,6 @@ function itemOf(kind: HardwareKind, draft: HardwareDraft | null, context: ItemsC
     price: draft?.price?.value ?? null,
   };
 }
-
-/** Hardware is made in millimetres: what is no fraction of an inch is told in them. */
-export const sayMade = (
-  length: Length,
-  { units, printItem }: { readonly units: Units; readonly printItem: (length: Length) => string },
-): string =>
-  units === "inch" && !isMark(length) && isTenth(length) ? `${toMillimetres(length)} mm` : printItem(length);
-
-const isMark = (length: Length): boolean => multiply(length, rational(64, UNITS_PER_INCH)).d === 1n;
-const isTenth = (length: Length): boolean => multiply(length, rational(10, UNITS_PER_MM)).d === 1n;
 
 /** kg as a shop prints it: "99 lb". */
 const massText = (kg: number, units: Units): string =>

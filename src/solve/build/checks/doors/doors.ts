@@ -1,6 +1,6 @@
 /** Doors as the checks see them: what swings, its hinges, and what it hangs on. */
 import type { Length } from "../../../../units/length.ts";
-import { max, min, subtract } from "../../../../units/rational.ts";
+import { max, min, subtract, ZERO } from "../../../../units/rational.ts";
 import type { BuiltMotion } from "../../../build.ts";
 import { acrossGap } from "../../../design/joinery/touch.ts";
 import { type AxisIndex, INDICES, indexOf, triple } from "../../../design/space.ts";
@@ -71,6 +71,15 @@ const SOME = 20;
 /** As a hinge sees it: what is applied in front counts, beads on its back do not. */
 export const thicknessOf = ({ body, hung, thick, opens }: Door): Length =>
   opens > 0 ? subtract(body.high[thick], hung.body.low[thick]) : subtract(hung.body.high[thick], body.low[thick]);
+
+/** How far the face of an inset door lies behind the edge of what it hangs on, where its hinges begin; nothing where it stands out before that. */
+export function setBackOf({ joint, body, thick, opens }: Door, { design }: Pick<Checked, "design">): Length {
+  const hold = design.parts.find(({ id }) => id === joint.parts[1]);
+  if (!hold) return ZERO;
+  const by =
+    opens > 0 ? subtract(hold.body.high[thick], body.high[thick]) : subtract(body.low[thick], hold.body.low[thick]);
+  return max(by, ZERO);
+}
 
 /** Hinges that turn about a pin: nothing in them holds a door shut, or stops it. */
 export const isOnPins = ({ joint: { method } }: Door): boolean =>

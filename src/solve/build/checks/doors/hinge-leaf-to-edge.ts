@@ -1,9 +1,9 @@
 import { hingeLeafToEdge } from "../../../../findings/rules/hinge-leaf-to-edge.ts";
 import { inches, millimetres, toMillimetres } from "../../../../units/length.ts";
-import { less, subtract } from "../../../../units/rational.ts";
+import { add, less, subtract } from "../../../../units/rational.ts";
 import { measureOf } from "../../../design/hardware/items.ts";
 import type { Rule, Verdict } from "../check.ts";
-import { doorsOf, isOnPins, thicknessOf } from "./doors.ts";
+import { doorsOf, isOnPins, setBackOf, thicknessOf } from "./doors.ts";
 import { atMost } from "./enough.ts";
 
 /** Behind a leaf that lies on the edge of a door 1/8 in (3 mm) of it stay whole. */
@@ -14,13 +14,17 @@ export const hingeLeafToEdgeRule: Rule = (checked) =>
     const { design, print } = checked;
     const least = design.units === "inch" ? inches(1, 8) : millimetres(3);
     const [thick, leaf] = [thicknessOf(door), measureOf(item, "leaf")];
-    const left = subtract(thick, leaf);
+    // A door set back begins behind the barrel by so much.
+    const left = add(subtract(thick, leaf), setBackOf(door, checked));
     const check = {
       ...{ rule: "hinge-leaf-to-edge", subject: motion.name, unit: "mm", basis: "common practice, no source" },
       ...{ value: toMillimetres(left), limit: toMillimetres(least) },
     };
     if (!less(left, least)) return [{ check: { ...check, verdict: "holds" } }];
     const told = { door: motion.name, thick: print(thick), leaf: print(leaf), least: print(least) };
-    const finding = hingeLeafToEdge(joint.at, { ...told, most: atMost(subtract(thick, least), design.units) });
+    const finding = hingeLeafToEdge(joint.at, {
+      ...told,
+      most: atMost(add(subtract(thick, least), setBackOf(door, checked)), design.units),
+    });
     return [{ check: { ...check, verdict: "warns" }, finding }];
   });

@@ -3,6 +3,7 @@ import type { Action, Finishing } from "../../../build.ts";
 import { gritWords } from "../../finishing/abrasives.ts";
 import { bareTexts } from "../../finishing/bare-words.ts";
 import { keptOff } from "../../finishing/kept-off.ts";
+import { smoulders } from "../../finishing/products.ts";
 import { SLIDE_SEATS } from "../../finishing/schedule.ts";
 import { panesOf } from "../../order/glazing.ts";
 import { listed, numberWord, pluralOf, type StepDraft, series, type Work } from "../draft.ts";
@@ -44,7 +45,7 @@ export function coatStep(
   const { design, plan } = work;
   const there = { parts: parts.map(work.part), joints: design.joints, holes: plan.holes, glued: last };
   const keepOff = finish.keepOff === undefined ? null : keptOff(finish.keepOff, there);
-  const { dries: usual, handled, how, between, heats } = productOf(product);
+  const { dries: usual, handled, how, between } = productOf(product);
   const dries = finish.dries ?? usual;
   const share = parts.length / Math.max(1, finish.parts.length);
   const each = Math.round(area * share * MINUTES.coat);
@@ -74,7 +75,7 @@ export function coatStep(
       bench: Math.round(parts.length * MINUTES.sand) + coats * each,
       ...(coats > 1 && { again: { count: coats - 1, minutes: each, rest: dries } }),
       waits: [{ for: coats > 1 ? "coats to dry" : "finish to dry", minutes: (coats - 1) * dries + handled }],
-      cautions: [...(heats ? [RAGS] : []), FUMES],
+      cautions: [...(smoulders(product) ? [RAGS] : []), FUMES],
     },
   );
 }

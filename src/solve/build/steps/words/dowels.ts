@@ -1,14 +1,15 @@
 /** How holes for dowels come to face each other: bored from one face, and marked from there on what they meet. */
 import type { Length } from "../../../../units/length.ts";
 import { equal, less, subtract } from "../../../../units/rational.ts";
-import { faceOf, INDICES, indexOf } from "../../../design/space.ts";
+import { faceOf, indexOf } from "../../../design/space.ts";
+import { holeOnBench } from "../../../design/turning.ts";
 import type { Hole, Part } from "../../../design.ts";
 import { type Mating, markedFrom, matingsOf } from "../dowelled.ts";
 import { called, numberWord, series, type Work } from "../draft.ts";
 import { placeWords } from "./by-place.ts";
-import { boringText } from "./holes.ts";
-import { sideWord } from "./measured.ts";
+import { boringText, mouthSide } from "./holes.ts";
 import { onMate } from "./place.ts";
+import { touchWords } from "./slant-places.ts";
 
 /** All holes of a part on the bench: those that are measured; then those for dowels that what they meet marks, and only then bored. */
 export function holeTexts(work: Work, part: Part, holes: readonly Hole[]): readonly string[] {
@@ -34,6 +35,9 @@ export function holeTexts(work: Work, part: Part, holes: readonly Hole[]): reado
   ];
 }
 
+/** The share of a direction along an axis above which it lies along that. */
+const STRAIGHT = 0.999;
+
 /** The face that a jig lies against, the same for all holes in ends and edges. */
 function fenceTexts(work: Work, part: Part, holes: readonly Hole[], matings: readonly Mating[]): readonly string[] {
   const thin = indexOf(part.axes.thickness);
@@ -44,17 +48,14 @@ function fenceTexts(work: Work, part: Part, holes: readonly Hole[], matings: rea
   const distance = ({ at }: Hole): Length =>
     high ? subtract(part.blank.high[thin], at[thin]) : subtract(at[thin], part.blank.low[thin]);
   const face = faceOf(thin, high);
-  const sides = [...new Set(beside.map(({ direction }) => sideOf(part, direction)))];
+  const sides = [...new Set(beside.map((hole) => mouthSide(part, hole)))];
   const one = beside.every((hole) => equal(distance(hole), distance(first)));
+  const sloped = beside.some(({ direction }) => direction.every((each) => Math.abs(each) < STRAIGHT));
   return [
+    ...(sloped ? ["Measure them square to the edges, not along the slope of the ends."] : []),
     `For the dowel holes in the ${series(sides)} lay the dowelling jig against the ${face} face${one ? `, ${work.place(distance(first))} from it to the middle of the holes` : ""}. Mark that face, and work from no other. The bit passes the bushing of the jig first: set its stop for the depth that is told and the height of the bushing.`,
   ];
 }
-
-const sideOf = (part: Part, direction: Hole["direction"]): string => {
-  const axis = INDICES.find((i) => direction[i] !== 0) ?? 0;
-  return `${faceOf(axis, direction[axis] < 0)} ${sideWord(part, axis)}`;
-};
 
 /** The face that comes nearest to one of what it meets: there a step would show. */
 function fenceIsHigh(work: Work, part: Part, matings: readonly Mating[]): boolean {
@@ -105,22 +106,31 @@ function named(work: Work, id: string): string {
 
 /** "the front edge of the chest panel (A)", and how that lies on what it marks. */
 function marking(work: Work, matings: readonly Mating[]) {
-  const place = ({ joint, measured: id, met }: Mating): string | null =>
-    work.part(id).turned || work.part(met).turned
-      ? null
-      : `The ${named(work, id)} lies ${onMate(work, joint, id, met)}.`;
+  const place = (mating: Mating): string | null => {
+    const { joint, measured: id, met } = mating;
+    if (!work.part(id).turned && !work.part(met).turned)
+      return `The ${named(work, id)} lies ${onMate(work, joint, id, met)}.`;
+    const bored = holeOf(work, mating, met);
+    const touches = bored && touchWords(work, work.part(id), work.part(met), bored);
+    return touches ? `As it stands in the piece, the ${named(work, id)} ${touches}.` : null;
+  };
   return {
     from: [...new Set(matings.map((each) => `${sideWith(work, each)}the ${named(work, each.measured)}`))],
     places: [...new Set(matings.flatMap((each) => place(each) ?? []))],
   };
 }
 
-/** "the front edge of ": of a part as it stands in the piece, where its holes for a joint are; empty where it stands askew. */
-function sideWith(work: Work, { joint, measured }: Mating): string {
-  const part = work.part(measured);
-  const ids = new Set(work.plan.chosen.get(joint.id)?.fasteners.map(({ id }) => id));
-  const hole = work.plan.holes.find((each) => each.part === measured && ids.has(each.for ?? ""));
-  return part.turned || !hole ? "" : `the ${sideOf(part, hole.direction)} of `;
+/** "the front edge of ": of a part as it is bored, where its holes for a joint are. */
+function sideWith(work: Work, mating: Mating): string {
+  const part = work.part(mating.measured);
+  const hole = holeOf(work, mating, part.id);
+  return hole ? `the ${mouthSide(part, holeOnBench(part, hole))} of ` : "";
+}
+
+/** One of the holes of a joint in one of its parts. */
+function holeOf({ plan }: Work, { joint }: Mating, part: string): Hole | undefined {
+  const ids = new Set(plan.chosen.get(joint.id)?.fasteners.map(({ id }) => id));
+  return plan.holes.find((each) => each.part === part && ids.has(each.for ?? ""));
 }
 
 /** More of one mark are not told one by one. */

@@ -1,7 +1,7 @@
 /** What drawers run in: how wide their boxes come out, and the room between the walls that carry them. */
 import { less, subtract } from "../../../../units/rational.ts";
 import { roundTo } from "../../../../units/round.ts";
-import { placeStep } from "../../../design/boring/marks.ts";
+import { roomStep } from "../../../design/boring/marks.ts";
 import { called, series, type Work } from "../draft.ts";
 import { groupedBy } from "../wishes/own-key.ts";
 import { type Run, runsOf, whichRuns } from "./drawer-runs.ts";
@@ -38,8 +38,8 @@ export function boxTexts(
 }
 
 /** How much less a box is than its room, how wide, and how wide that, as the opening is told when it is measured. */
-function sizesOf(work: Work, { outside, room: own }: Run): readonly [string, string, string] {
-  const room = roundTo(own, placeStep(work.design));
+function sizesOf(work: Work, { outside, room: own, method }: Run): readonly [string, string, string] {
+  const room = roundTo(own, roomStep(work.design, method));
   return [work.print(subtract(room, outside)), work.print(outside), work.print(room)];
 }
 

@@ -9,6 +9,7 @@ import type { Drive } from "../../order/index.ts";
 import { capital, listed, numberWord, series, type Work } from "../draft.ts";
 import { apartText } from "./apart.ts";
 import { keyTexts } from "./keys.ts";
+import { leadText } from "./lead-holes.ts";
 
 /** Fasteners that are sold by the same words, and with the same things. */
 export const counted = (fasteners: readonly Fastener[]): readonly { item: string; list: readonly Fastener[] }[] => {
@@ -32,7 +33,7 @@ const VERBS: Readonly<Partial<Record<FastenerKind, string>>> = { bolt: "push in"
 
 /** How the fasteners of a step are driven: pilots first, then how many of each, from where, through what into what. */
 export function driveTexts(work: Work, drives: readonly Drive[], up: Direction): readonly string[] {
-  return counted(drives.map(({ fastener }) => fastener)).flatMap(({ item, list }) => {
+  const told = counted(drives.map(({ fastener }) => fastener)).flatMap(({ item, list }) => {
     const first = list[0] as Fastener;
     if (first.kind === "key") return keyTexts(work, countText(item, list.length), list);
     const passed = [...new Set(list.flatMap((f) => f.through))];
@@ -52,6 +53,7 @@ export function driveTexts(work: Work, drives: readonly Drive[], up: Direction):
     ];
     return [
       ...(pilot ? [pilotText(work, list, into, at)] : []),
+      ...leadText(work, list),
       capital(
         `${verb} ${countText(item, list.length)} from ${sides},${through} into ${into}${at}${share}${apartText(work, list)}.`,
       ),
@@ -60,6 +62,8 @@ export function driveTexts(work: Work, drives: readonly Drive[], up: Direction):
       ...(first.with?.some((item) => item.startsWith("cross dowel")) ? [turnedIn(list.length)] : []),
     ];
   });
+  const made = drives.some(({ fastener }) => fastener.with?.some((item) => item.startsWith("wooden button")));
+  return [...told, ...(made ? [BUTTONS] : [])];
 }
 
 /** " at two long aprons (C)": where the buttons or clips sit that hold what is screwed, of which there may be several kinds. */
@@ -101,6 +105,10 @@ function withText({ with: more = [] }: Fastener, n: number): string {
   const items = [...new Set(more)].map((item) => countText(item, more.filter((other) => other === item).length));
   return `${n === 1 ? "It takes" : "Each takes"} ${series(items)}.`;
 }
+
+/** How buttons come about that are not bought. Common practice, no source. */
+const BUTTONS =
+  "Buttons that you do not buy are made of hardwood offcuts: plane a strip to their thickness and width, the grain along it. Saw a step across its end, below, so that the tongue is left, saw the button off at its length, and bore it through behind the step, a little wider than the screw. Then the next, from the new end; try each in its place. Hold the strip, never a short piece, while you saw.";
 
 /** A bolt that is only pushed in holds nothing. */
 const turnedIn = (n: number): string =>

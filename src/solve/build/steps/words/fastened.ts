@@ -155,16 +155,17 @@ function gapTexts(work: Work, joints: readonly Joint[]): readonly string[] {
     const rail = parts.find((part) => part !== still?.part);
     const fasteners = work.plan.chosen.get(id)?.fasteners ?? [];
     if (!still || !rail || !(method.startsWith("buttons") || method === "clips")) continue;
-    const key = `${spacing(work, rail, fasteners)}${standOff(work, rail, fasteners)}`;
+    const thing = method === "clips" ? "clip" : "button";
+    const key = `${spacing(work, rail, fasteners)}${standOff(work, rail, fasteners, thing)}`;
     rails.set(key, [...(rails.get(key) ?? []), rail]);
   }
   return [...rails].map(([text, ids]) => `On ${listed(work, ids)}: ${text}.`);
 }
 
-function standOff(work: Work, rail: string, fasteners: readonly Fastener[]): string {
+function standOff(work: Work, rail: string, fasteners: readonly Fastener[], thing: string): string {
   const gap = fasteners[0]?.slack?.[indexOf(work.part(rail).axes.thickness)];
   if (!gap || gap.n === 0n) return "tight against it, since the wood is held there";
-  return `${work.print(gap)} between its face and each shoulder`;
+  return `${work.print(gap)} between its face and the shoulder of each ${thing}`;
 }
 
 /** "4, the first and the last 2 1/2 in from its ends, " */

@@ -3,8 +3,9 @@
 import type { Units } from "../../../../parse/draft.ts";
 import { inches, type Length, millimetres } from "../../../../units/length.ts";
 import { max, subtract } from "../../../../units/rational.ts";
+import { heldOff, tooShortForTwoStuds } from "../../at-the-wall.ts";
 import { takesTwo } from "../../cut-list/weight.ts";
-import { FIRST, numberWord, type Work, withArticle } from "../draft.ts";
+import { capital, definite, FIRST, numberWord, type Work, withArticle } from "../draft.ts";
 import { beforeItIsTied, carriedOf, goesInLast, whenItHangs } from "../finishing/in-its-room.ts";
 import { liftCaution } from "./lifting.ts";
 
@@ -40,7 +41,10 @@ const WORDS: ReadonlyMap<string, Words> = new Map<string, Words>([
     },
   ],
   ["pull", { after: "Start both screws by hand before you tighten either." }],
-  ["hook", { after: "Start each with an awl, and turn it by hand until it is tight and its mouth looks up." }],
+  [
+    "hook",
+    { after: "The hook has its own thread. Turn it into its hole by hand until it is tight and its mouth looks up." },
+  ],
   [
     "catch",
     { after: "Shut the door and look whether body and strike meet; shift the body in its slots until they do." },
@@ -105,11 +109,19 @@ const WORDS: ReadonlyMap<string, Words> = new Map<string, Words>([
       after: (work) => {
         const { design, print } = work;
         const hangs = design.joints.some(({ method }) => method === "hangs on") ? [] : whenItHangs(work);
-        const level = `${whichWayUp(design, print)}Let a helper hold it level, bore its holes through, and drive the screws.`;
+        const level = `${whichWayUp(design, print)}Let a helper hold it level, ${boredThrough(work)}, and drive the screws.`;
+        const packing = heldOff(design).map(
+          ({ part, by }) =>
+            `${capital(definite(work, [part]))} stands ${print(by)} clear of the wall: behind each of its screws put a piece of packing as thick as that, with a hole for the screw through it, or the screw bends the wood.`,
+        );
+        const move = tooShortForTwoStuds(design)
+          ? "at most one lies behind so short a piece, and “At the wall” under “In the room” says how it is fixed then"
+          : "move each along to the middle of a stud";
         if (design.wall?.studs === null)
           return [
+            ...packing,
             `${level} Set plugs that take the whole length of the screw behind the plaster.`,
-            "The screws are set for a wall of solid masonry, where plugs hold anywhere. Before a wall on studs they do not stay where they are drawn: move each along to the middle of a stud.",
+            `The screws are set for a wall of solid masonry, where plugs hold anywhere. Before a wall on studs they do not stay where they are drawn: ${move}.`,
             ...hangs,
           ];
         const apart = design.wall?.studs ? `, as a rule ${print(design.wall.studs)} apart` : "";
@@ -117,6 +129,7 @@ const WORDS: ReadonlyMap<string, Words> = new Map<string, Words>([
           countOf(work, "wall screw") === 1 ? " If you find two studs behind it, drive a screw into each." : "";
         return [
           `Find the studs behind it${apart}. The screws go into the studs that you found, and nowhere else: where a stud lies elsewhere than drawn, move the screw along to its middle, and bore there.${more}`,
+          ...packing,
           `${level} A screw in plaster alone holds nothing.`,
           ...hangs,
         ];
@@ -136,6 +149,17 @@ const countOf = ({ plan }: Work, kind: string): number =>
   plan.hardware.filter(({ item, halfOf }) => item.kind === kind && !halfOf).length;
 
 const leavesFloor = ({ plan }: Work): boolean => plan.hardware.some(({ item }) => item.kind === "caster");
+
+/** What the drilling table says of the holes for wall screws, in the order of the work: a wide bit needs whole wood to be led in. */
+function boredThrough({ plan, drill, print }: Work): string {
+  const own = new Set(plan.hardware.flatMap(({ id, item }) => (item.kind === "wall screw" ? [id] : [])));
+  const holes = plan.holes.filter((hole) => hole.for !== null && own.has(hole.for));
+  const [seat, through] = holes.find(({ stages }) => stages.length > 1)?.stages ?? [];
+  if (seat && through)
+    return `bore for each screw a seat for its head first, ${drill(seat.diameter)} across and ${print(seat.depth)} deep, then ${drill(through.diameter)} right through`;
+  const only = holes[0]?.stages.at(-1);
+  return only ? `bore its holes through, ${drill(only.diameter)} across` : "bore its holes through";
+}
 
 /** Of a cleat on the wall: how it lies there, and how high the piece comes. */
 function whichWayUp({ joints, parts }: Work["design"], print: Work["print"]): string {

@@ -1,7 +1,7 @@
 /** Where the opening of a door or a drawer is measured, and what follows from what it measures. */
 import { roundTo } from "../../../../units/index.ts";
 import { subtract } from "../../../../units/rational.ts";
-import { placeStep } from "../../../design/boring/marks.ts";
+import { roomStep } from "../../../design/boring/marks.ts";
 import { type AxisIndex, enclosing, indexOf } from "../../../design/space.ts";
 import type { Part } from "../../../design.ts";
 import { called, capital, listed, numberWord, series, type Work } from "../draft.ts";
@@ -52,8 +52,10 @@ const keyOf = (work: Work, { axis, low, high, room, filled }: Opening): string =
 
 function openingText(work: Work, fitted: Kinded, opening: Opening): string {
   const { axis, low, high, filled } = opening;
-  // Nobody marks a sixty-fourth: what is expected is what a rule shows, and what is taken off that.
-  const room = roundTo(opening.room, placeStep(work.design));
+  // What is expected is what a rule shows, and what is taken off that.
+  const ids = new Set(fitted.parts.map(({ id }) => id));
+  const runs = work.design.joints.find(({ kind, parts: [side] }) => kind === "running" && ids.has(side));
+  const room = roundTo(opening.room, roomStep(work.design, axis === 2 ? undefined : runs?.method));
   const smaller = work.print(subtract(room, filled));
   const size = axis === 2 ? "high" : fitted.kind === "rests" ? "long" : "wide";
   return [

@@ -1,0 +1,53 @@
+/** What is fixed to a wall with screws: how far it stands clear of the wall, and how many studs can lie behind it. */
+import { type Length, millimetres } from "../../units/length.ts";
+import { add, less, max, min, multiply, rational, subtract, ZERO } from "../../units/rational.ts";
+import { END } from "../design/hardware/at-studs.ts";
+import { extent, faceAxis, INDICES, isHigh } from "../design/space.ts";
+import { wallOf } from "../design/use/wall.ts";
+import type { Design } from "../design.ts";
+
+type Fitting = Design["fittings"][number];
+type Given = Pick<Design, "fittings" | "parts" | "wall" | "units">;
+
+const isWallScrew = ({ hardware }: Fitting): boolean => hardware[0]?.item.kind === "wall screw";
+
+/** How far what a wall screw passes ends before the plane in which the piece lies against the wall. */
+export function clearOfWall({ part, through, face }: Fitting, { parts }: Pick<Design, "parts">): Length {
+  const [axis, passed] = [faceAxis(face), new Set([part, ...through])];
+  const own = parts.filter(({ id }) => passed.has(id));
+  // The screw goes from the face that it is put on to the other side.
+  const ends = (of: Given["parts"]): readonly Length[] =>
+    of.map(({ body }) => (isHigh(face) ? body.low : body.high)[axis]);
+  const [mine, all] = [ends(own), ends(parts)];
+  const [first, wall] = isHigh(face) ? [mine.reduce(min), all.reduce(min)] : [mine.reduce(max), all.reduce(max)];
+  return isHigh(face) ? subtract(first, wall) : subtract(wall, first);
+}
+
+/** What is held off the wall, each part once, and by how much. */
+export function heldOff(design: Given): readonly { readonly part: string; readonly by: Length }[] {
+  const found = new Map(
+    design.fittings.filter(isWallScrew).map((fitting) => [fitting.part, clearOfWall(fitting, design)] as const),
+  );
+  return [...found].flatMap(([part, by]) => (less(SEEN, by) ? [{ part, by }] : []));
+}
+
+/** What a screw draws together without harm. */
+const SEEN = millimetres(1, 2);
+
+/** What is screwed to a wall is so short that two studs, as far apart as usual, cannot both lie behind it. */
+export function tooShortForTwoStuds(design: Given): boolean {
+  const apart = design.wall?.studs ?? wallOf(undefined, design.units, () => null).studs ?? ZERO;
+  const least = add(apart, multiply(END, rational(2)));
+  const fixed = new Set(design.fittings.filter(isWallScrew).map(({ part }) => part));
+  const own = design.parts.filter(({ id }) => fixed.has(id));
+  const screws = design.fittings.filter(isWallScrew).flatMap(({ hardware }) => hardware);
+  const long = ({ body }: (typeof own)[number]): Length =>
+    INDICES.filter((i) => i < 2)
+      .map((i) => extent(body, i))
+      .reduce(max);
+  return screws.length > 1 && own.length > 0 && own.every((part) => less(long(part), least));
+}
+
+/** What to do before a wall on studs where at most one of them lies behind the piece. Common practice, no source. */
+export const ONE_STUD =
+  "one screw goes into the middle of the stud, and where the other meets none, it goes into a hollow-wall anchor that its maker rates for the whole weight with all that is in it; or screw a board across two studs first, and fix it on that";

@@ -1,0 +1,31 @@
+import { expect, test } from "vitest";
+import { built, solveText, textOf } from "../../examples/compiled.ts";
+import { plain, textOfStep } from "./examples.ts";
+
+const nailed = (name: string) =>
+  built(name).steps.filter(({ actions }) =>
+    actions.some((action) => action.do === "drive" && action.tool === "hammer"),
+  );
+const bits = (name: string): string =>
+  plain(built(name).tools.find(({ tool }) => tool.startsWith("Drill bits"))?.tool ?? "");
+
+test("nails have lead holes of at most nine tenths of their diameter in dense wood, of three quarters in lighter wood", () => {
+  // NDS 2018, 12.1.6.3, from memory; a nail is 0.113 in thick. White oak (specific gravity 0.68): 0.1017 in, of bits by 1/64 in 3/32 in;
+  // redcedar (0.47): 0.0848 in, 5/64 in.
+  const chest = nailed("old-plans/cedar-chest").map(textOfStep);
+  expect(chest.length).toBeGreaterThan(0);
+  for (const each of chest)
+    expect(each).toMatch(/^(?:Do as in|As) step|For each nail bore a lead hole first, 5\/64 in across/u);
+  expect(chest[0]).toContain("5/64 in across");
+  expect(bits("old-plans/cedar-chest")).toContain("5/64 in");
+  const { build } = solveText(textOf("old-plans/bookcase").replaceAll("wood: poplar", "wood: white oak"));
+  const oak = build?.steps.map(textOfStep).join(" ");
+  expect(oak).toContain("For each nail bore a lead hole first, 3/32 in across and 1 3/4 in deep");
+});
+
+test("brads into oak have theirs; no bit is wider than nine tenths of the wire", () => {
+  // Brads are 0.048 in thick.
+  const texts = nailed("old-plans/plant-stand").map(textOfStep).join(" ");
+  expect(texts).toContain("For each brad bore a lead hole first, 1/32 in across");
+  expect(bits("old-plans/plant-stand")).toContain("1/32 in");
+});
