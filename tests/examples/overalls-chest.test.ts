@@ -76,7 +76,7 @@ describe("the overalls chest", () => {
     expect(told(/^Screw on the slab/)).toContain("lower it on that");
   });
   it("draws both halves of ten slides where they are screwed on, the drawers a slide’s length and more before them", () => {
-    const adding = step(/^Add the five/);
+    const adding = step(/^Put in the five/);
     if (!build || !adding) throw new Error("the drawers are added in one step");
     const { hardware, shifts } = sceneOf(build, adding);
     expect(hardware.size).toBe(20);

@@ -25,7 +25,7 @@ function bent(site: FittingSite, out: Length, across: Length): Solid {
   const [wire, wide] = [multiply(across, WIRE), half(across)];
   const thin = half(wire);
   const collar = piece(site, at, [rational(0), thin], () => [half(across), half(across)]);
-  const shank = piece(site, at, [thin, out], () => [thin, thin]);
+  const shank = piece(site, at, [thin, subtract(out, wire)], () => [thin, thin]);
   const tip = piece(site, at, [subtract(out, wire), out], (i) => (i === up ? [thin, wide] : [thin, thin]));
   return solidOf([...collar.pieces, ...shank.pieces, ...tip.pieces]);
 }
