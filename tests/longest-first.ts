@@ -7,6 +7,8 @@ const LONG: readonly RegExp[] = [
   /design\/plans/,
   /tests\/examples\//,
   /findings\/examples/,
+  /render\/pages\/examples/,
+  /outside\/step-instructions/,
 ];
 
 const rank = ({ moduleId }: TestSpecification): number => {

@@ -6,7 +6,7 @@ import { EXAMPLES } from "./examples.ts";
 import { mutate, numbers } from "./mutate.ts";
 
 /** MUTATIONS and SEED in the environment ask for another run; a seed that finds something becomes a file in `found`. */
-const COUNT = Number(process.env.MUTATIONS ?? 1000);
+const COUNT = Number(process.env.MUTATIONS ?? 400);
 const SEED = Number(process.env.SEED ?? 1);
 
 // biome-ignore lint/suspicious/noControlCharactersInRegex: these must never reach a terminal
