@@ -58,6 +58,12 @@ test("what comes from above is set on what is there, and what comes from a side 
   );
 });
 
+test("tenons through a stile and others in it go home together, with one coat of glue", () => {
+  const steps = built("old-plans/bookcase").steps.filter(({ title }) => title.startsWith("Glue in the door stile"));
+  expect(steps.length).toBeGreaterThan(0);
+  for (const { text } of steps) expect(text.filter((line) => line.startsWith("Brush glue")).length).toBeLessThan(2);
+});
+
 test("of several of one mark the text says on which a part goes", () => {
   // Two shelves at each end of the table, one above the other.
   const lines = built("old-plans/library-table").steps.flatMap(({ text }) => text);

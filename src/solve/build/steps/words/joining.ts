@@ -157,12 +157,15 @@ const GLUING = /^(?:Brush|Spread|Put) glue /u;
 
 function textsOf(scene: Scene, methods: readonly Joint["method"][]): readonly string[] {
   return methods.flatMap((method): readonly string[] => {
-    const own = scene.joints.filter((joint) => joint.method === method);
+    const words = METHOD_WORDS[method];
+    // Tenons through their mortises and others go home together.
+    const alike = words ? methods.filter((other) => METHOD_WORDS[other] === words) : [method];
+    if (alike[0] !== method) return [];
+    const own = scene.joints.filter((joint) => alike.includes(joint.method));
     const glued = own.some((joint) => joint.glue);
     const sides = sidesOf(scene, own);
     if (method === "glazed") return [glazedText(scene, own)];
     if (isHoused(method)) return housedTexts(scene, own, method);
-    const words = METHOD_WORDS[method];
     const wedged = own.some((joint) => joint.wedged);
     const room = method === "slides" ? slideRoom(scene.work, own) : null;
     const pegged = method === "dowels" ? peggedTexts(scene.work, scene.moves, own) : [];
