@@ -50,9 +50,11 @@ test("short pieces are left in one length until they are planed, in every step t
   const [sawn, sized] = ["Saw the rough pieces from white oak, 5/4", "Bring the parts from white oak, 5/4"].map(
     (title) => stepWith(build, title),
   );
-  expect(sawn?.text.join(" ")).toContain(`${mark} is shorter than 12 in: saw it off in longer pieces`);
+  expect(sawn?.text.join(" ")).toContain(
+    `${mark} is shorter than 12 in: leave out the cuts of the layout that part what lies in line with it`,
+  );
   expect(sized?.cautions.join(" ") + stepWith(build, "Plane the rough pieces").cautions.join(" ")).toContain(
-    "leave those of one width together in one length",
+    "those that lie in line on the layout stay in one length",
   );
   const told = build.advice?.cautions.find(({ head }) => head === "Short parts.")?.text ?? "";
   expect(told).toContain("stays in a longer piece until then");

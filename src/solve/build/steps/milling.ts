@@ -17,7 +17,7 @@ const REST = { for: "wood to rest", minutes: 12 * 60 } as const;
 /** Common practice, no source; nearly every planer's instructions name a length. */
 const LEAST = inches(12);
 const SHORT =
-  "Pieces under 12 in (300 mm) are too short to plane by machine: leave those of one width together in one length until they are planed and ripped, and saw them off last.";
+  "Pieces under 12 in (300 mm) are too short to plane by machine: those that lie in line on the layout stay in one length, or keep an offcut at the end, until they are planed and ripped, and are sawn off last; any other is planed by hand.";
 
 interface Lot {
   readonly stock: Stock;

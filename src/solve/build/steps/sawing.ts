@@ -124,7 +124,7 @@ function shortText(work: Work, blanks: readonly Blank[]): readonly string[] {
   return marks.length === 0
     ? []
     : [
-        `${series(marks)} ${marks.length === 1 ? "is" : "are"} shorter than 12 in (300 mm): saw ${marks.length === 1 ? "it" : "them"} off in longer pieces, several in one or with an offcut at the end. These are planed and ripped whole, and parted when they are brought to size.`,
+        `${series(marks)} ${marks.length === 1 ? "is" : "are"} shorter than 12 in (300 mm): leave out the cuts of the layout that part what lies in line with ${marks.length === 1 ? "it" : "them"}, or leave an offcut on at the end. Such longer pieces are planed and ripped whole, and parted when they are brought to size; what has nothing in line with it is planed by hand.`,
       ];
 }
 
