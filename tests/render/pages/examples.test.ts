@@ -3,7 +3,7 @@ import { render } from "../../../src/render/index.ts";
 import { leaves } from "../../../src/render/shapes.ts";
 import { MARGIN } from "../../../src/render/style.ts";
 import { groupsOf } from "../../../src/render/write/gather.ts";
-import { EXAMPLES, solveText, textOf } from "../../examples/compiled.ts";
+import { DRAWN_EXAMPLES, EXAMPLES, solveText, textOf } from "../../examples/compiled.ts";
 import { boxOf, overlaps, textsOf, wordsOf } from "../boxes.ts";
 import { struckThrough } from "../struck.ts";
 
@@ -12,7 +12,7 @@ const PAPERS = ["letter", "a4"] as const;
 const papersOf = (name: string) =>
   process.env.PAPERS === "all" ? PAPERS : PAPERS.filter((_, i) => i === EXAMPLES.indexOf(name) % PAPERS.length);
 
-describe.each(EXAMPLES)("the pages of %s", (name) => {
+describe.each(DRAWN_EXAMPLES)("the pages of %s", (name) => {
   const { build } = solveText(textOf(name));
   if (build === undefined) throw new Error(`${name} does not compile`);
   const pages = papersOf(name).flatMap((paper) => {
