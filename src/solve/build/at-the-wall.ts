@@ -2,7 +2,7 @@
 import { type Length, millimetres } from "../../units/length.ts";
 import { add, less, max, min, multiply, rational, subtract, ZERO } from "../../units/rational.ts";
 import { END } from "../design/hardware/at-studs.ts";
-import { extent, faceAxis, INDICES, isHigh } from "../design/space.ts";
+import { extent, faceAxis, isHigh } from "../design/space.ts";
 import { wallOf } from "../design/use/wall.ts";
 import type { Design } from "../design.ts";
 
@@ -38,14 +38,11 @@ const SEEN = millimetres(1, 2);
 export function tooShortForTwoStuds(design: Given): boolean {
   const apart = design.wall?.studs ?? wallOf(undefined, design.units, () => null).studs ?? ZERO;
   const least = add(apart, multiply(END, rational(2)));
-  const fixed = new Set(design.fittings.filter(isWallScrew).map(({ part }) => part));
+  const screws = design.fittings.filter(isWallScrew);
+  const fixed = new Set(screws.map(({ part }) => part));
   const own = design.parts.filter(({ id }) => fixed.has(id));
-  const screws = design.fittings.filter(isWallScrew).flatMap(({ hardware }) => hardware);
-  const long = ({ body }: (typeof own)[number]): Length =>
-    INDICES.filter((i) => i < 2)
-      .map((i) => extent(body, i))
-      .reduce(max);
-  return screws.length > 1 && own.length > 0 && own.every((part) => less(long(part), least));
+  const several = screws.flatMap(({ hardware }) => hardware).length > 1;
+  return several && own.length > 0 && own.every(({ body }) => less(max(extent(body, 0), extent(body, 1)), least));
 }
 
 /** What to do before a wall on studs where at most one of them lies behind the piece. Common practice, no source. */

@@ -22,11 +22,12 @@ export function closeOn(
   pen: Pen,
   ground: (spot: Spot) => number,
 ): readonly Item[] {
-  const lengths = lines.map((line) => heading(...line).distance);
-  const short = lines.filter((_, i) => (lengths[i] ?? 0) < SHORT && (lengths[i] ?? 0) > SPECK);
-  if (short.length < MANY) return [];
-  const sorted = short.map((line) => heading(...line).distance).toSorted((a, b) => a - b);
-  const usual = sorted[Math.floor(sorted.length / 2)] ?? SHORT;
+  const edges = lines
+    .map((line) => ({ line, long: heading(...line).distance }))
+    .filter(({ long }) => long < SHORT && long > SPECK);
+  if (edges.length < MANY) return [];
+  const short = edges.map(({ line }) => line);
+  const usual = edges.toSorted((a, b) => a.long - b.long)[Math.floor(edges.length / 2)]?.long ?? SHORT;
   const times = Math.max(LEAST_TIMES, Math.min(MOST_TIMES, Math.ceil(CLEAR / usual)));
   for (const radius of RADII) {
     const spots = short

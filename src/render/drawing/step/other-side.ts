@@ -30,15 +30,16 @@ export const otherSide = (build: Build, scene: Scene, first: View, ceiling: Vec)
 /** Null where the first view shows some heads, or none shows many. */
 function sideOfHeads(build: Build, scene: Scene, first: View, ceiling: Vec): OtherSide | null {
   const screws = scene.screws.filter(({ isDowel }) => !isDowel);
-  if (screws.length === 0 || headsSeen(screws, scene.items, first) >= SOME) return null;
+  if (screws.length === 0 || headsSeen(screws, new Stage(scene.items, first)) >= SOME) return null;
   const held = joinedBy(build, screws);
   const joined = scene.items.filter(({ id }) => held.has(id));
   const fresh = scene.items.filter(({ id }) => scene.fresh.has(id));
-  const best = (items: readonly Marked[]) =>
-    candidates(ceiling)
-      .map((view) => ({ view, heads: headsSeen(screws, items, view), parts: partsSeen(fresh, items, view) }))
-      .reduce((one, other) => (points(other, first, ceiling) > points(one, first, ceiling) + 1e-9 ? other : one));
-  const [whole, alone] = [best(scene.items), best(joined)];
+  const [whole, alone] = [scene.items, joined].map((items) =>
+    best(first, ceiling, (view) => {
+      const stage = new Stage(items, view);
+      return { view, heads: headsSeen(screws, stage), parts: partsSeen(fresh, stage) };
+    }),
+  ) as [Looked, Looked];
   const isAlone = whole.heads < AS_GOOD * alone.heads;
   const { view, heads } = isAlone ? alone : whole;
   if (heads < MOST) return null;
@@ -69,10 +70,9 @@ function runnersAlone(build: Build, scene: Scene, first: View, ceiling: Vec): Ot
   const carrier = carriers.reduce((one, other) => (on(other.id).length > on(one.id).length ? other : one));
   const own = runners.filter(({ carriedBy }) => carriedBy === carrier.id).map(({ item }) => item);
   const items = [...own, carrier];
-  const views = candidates(ceiling).map((view) => ({ view, heads: 0, parts: partsSeen(own, items, view) }));
-  const { view } = views.reduce((one, other) =>
-    points(other, first, ceiling) > points(one, first, ceiling) + 1e-9 ? other : one,
-  );
+  const { view } = best(first, ceiling, (from) => {
+    return { view: from, heads: 0, parts: partsSeen(own, new Stage(items, from)) };
+  });
   const past = pastEdge(build, own, carrier.id);
   return {
     ...{ view, only: `${carrier.mark} and what runs on it`, scene: aloneIn({ ...scene, screws: [] }, items) },
@@ -101,16 +101,20 @@ interface Looked {
 const points = ({ view, heads, parts }: Looked, first: View, ceiling: Vec): number =>
   heads + 0.25 * parts + (dot(view.towards, ceiling) > 0 ? 0.1 : 0) + 0.01 * dot(view.towards, first.towards);
 
-function headsSeen(screws: readonly Driven[], items: readonly Marked[], view: View): number {
-  const stage = new Stage(items, view);
-  const seen = screws.filter(({ mouth, direction }) => dot(direction, view.towards) < 0 && !stage.hides(mouth));
+/** The direction with the most points, the first of several with as many. */
+const best = (first: View, ceiling: Vec, look: (view: View) => Looked): Looked =>
+  candidates(ceiling)
+    .map(look)
+    .reduce((one, other) => (points(other, first, ceiling) > points(one, first, ceiling) + 1e-9 ? other : one));
+
+function headsSeen(screws: readonly Driven[], stage: Stage): number {
+  const { towards } = stage.view;
+  const seen = screws.filter(({ mouth, direction }) => dot(direction, towards) < 0 && !stage.hides(mouth));
   return seen.length / screws.length;
 }
 
-function partsSeen(fresh: readonly Marked[], items: readonly Marked[], view: View): number {
-  const stage = new Stage(items, view);
-  return fresh.reduce((sum, item) => sum + shareSeen(item, stage), 0) / Math.max(1, fresh.length);
-}
+const partsSeen = (fresh: readonly Marked[], stage: Stage): number =>
+  fresh.reduce((sum, item) => sum + shareSeen(item, stage), 0) / Math.max(1, fresh.length);
 
 /** Ids of the parts that the screws hold together; of screws through buttons those that the buttons hold. */
 function joinedBy({ fasteners, hardware, joints }: Build, screws: readonly Driven[]): ReadonlySet<string> {

@@ -1,4 +1,5 @@
 /** How much room views need for what stands beside them. */
+import { once } from "../../once.ts";
 import { bounds, leaves } from "../../shapes.ts";
 import type { Frame } from "../../style.ts";
 import { drawRows } from "../dimension/rows.ts";
@@ -27,25 +28,24 @@ export function roomBeside(
   scale: number,
   pen: Pen,
 ): RoomBeside {
-  const at = (view: number): Aspect => aspects[view] as Aspect;
+  const views = aspects.map((aspect) => laid(aspect, scale, 0, 0));
+  // Asked for on one side after the other, and in several arrangements.
+  const told = rows.map((here) => ({
+    ...{ view: here.view, side: here.side },
+    drawn: once(() => beside(here, views[here.view] as Laid, outside, new Plate(ANYWHERE), pen)),
+  }));
   return {
     depth: (view, side) =>
-      Math.max(
-        0,
-        ...rows
-          .filter((each) => each.view === view && each.side === side)
-          .map((here) => beside(here, laid(at(view), scale, 0, 0), outside, new Plate(ANYWHERE), pen).depth),
-      ),
+      Math.max(0, ...told.flatMap((row) => (row.view === view && row.side === side ? row.drawn().depth : []))),
     past: (view, side) => {
-      const placed = laid(at(view), scale, 0, 0);
-      const items = rows
-        .filter((each) => each.view === view && (each.side === "below" || each.side === "above"))
-        .flatMap((here) => beside(here, placed, outside, new Plate(ANYWHERE), pen).items);
+      const level = told.filter((row) => row.view === view && (row.side === "below" || row.side === "above"));
+      const items = level.flatMap(({ drawn }) => drawn().items);
       if (items.length === 0) return 0;
+      const { box } = views[view] as Laid;
       const [left, , right] = bounds(leaves(items));
-      return Math.max(0, side === "left" ? placed.box.left - left : right - placed.box.right);
+      return Math.max(0, side === "left" ? box.left - left : right - box.right);
     },
-    captioned: (view, width) => Math.max(0, (pen.measure(at(view).caption, "bold", 10) - width) / 2),
+    captioned: (view, width) => Math.max(0, (pen.measure((aspects[view] as Aspect).caption, "bold", 10) - width) / 2),
   };
 }
 

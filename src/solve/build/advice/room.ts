@@ -74,9 +74,8 @@ function atTheWall({ has, stores, onWall, canTip, shallow, build }: Traits): str
   if (!stores || has("wall strap")) return null;
   if (canTip)
     return "What ties it to the wall is not in this plan: buy a strap that its maker sells for your wall, and for the weight of the piece and all that is in it, and fix it as its label says.";
-  return !shallow
-    ? null
-    : "This plan has no fixing to a wall. Whoever hangs it up chooses one for that wall, and for the weight of the piece and all that is in it.";
+  if (!shallow) return null;
+  return "This plan has no fixing to a wall. Whoever hangs it up chooses one for that wall, and for the weight of the piece and all that is in it.";
 }
 
 /** What the plan was worked out for: no promise of what it bears. */

@@ -2,6 +2,7 @@ import type { Length } from "../../../units/length.ts";
 import { equal, max, min, subtract } from "../../../units/rational.ts";
 import type { Action, Clamping } from "../../build.ts";
 import type { Direction } from "../../design.ts";
+import { panesOf } from "../order/glazing.ts";
 import { clampPlaces, manyDowels, setBackTexts, togetherTexts } from "./clamp-places.ts";
 import { clampingOf, dryText } from "./clamping.ts";
 import { againText, newlySquare, squareText } from "./closing.ts";
@@ -98,7 +99,8 @@ function joiningStep(
     laysDown(work, moves);
   const lying = liftCaution(work, first.arriving);
   const lift = turned ? liftCaution(work, first.present) : lying;
-  const glass = !first.arrivesBuilt && fresh.some((id) => work.stock(work.part(id).stock).form === "pane");
+  const panes = panesOf(work.design);
+  const glass = !first.arrivesBuilt && fresh.some((id) => panes.has(id));
   const struck = drives.some(({ tool }) => tool === "hammer" || tool === "stapler");
   return {
     kind: glued ? "glue-up" : "join",

@@ -1,4 +1,5 @@
 /** How the work lies on the bench while something is joined to it. */
+import { dot } from "../../../geometry/vec.ts";
 import type { Length } from "../../../units/length.ts";
 import { equal, less, max, min, multiply, rational, subtract } from "../../../units/rational.ts";
 import { type AxisIndex, enclosing, extent, faceOf, INDICES, indexOf } from "../../design/space.ts";
@@ -22,8 +23,7 @@ export interface Lying {
 export function upFor(work: Work, moves: readonly Move[], unit: Unit, before: Direction): Direction {
   const up = headsUp(work, moves, unit, before);
   const drives = moves.flatMap((move) => move.work.flatMap((w) => w.drives));
-  const fromBelow = (way: Direction): boolean =>
-    drives.some(({ fastener: { direction } }) => direction.reduce((so, c, i) => so + c * (way[i] ?? 0), 0) > STEEP);
+  const fromBelow = (way: Direction): boolean => drives.some(({ fastener }) => dot(fastener.direction, way) > STEEP);
   return fromBelow(up) && !fromBelow(STANDING) ? STANDING : up;
 }
 
@@ -116,7 +116,7 @@ function loweredText(work: Work, moves: readonly Move[], { up, before }: Lying):
 
 /** From where everything comes, as the work lies: "below" is what was built for the work to stand on; null for from a side, or from several. */
 export function comesFrom(work: Work, moves: readonly Move[], up: Direction): "above" | "below" | null {
-  const rises = moves.map(({ along }) => along.reduce((so, c, i) => so + c * (up[i] ?? 0), 0));
+  const rises = moves.map(({ along }) => dot(along, up));
   if (rises.every((rise) => rise < -STEEP)) return moves.every((move) => liesOn(work, move, up)) ? "above" : null;
   const [first] = moves;
   if (!first?.arrivesBuilt || up[2] !== 1 || !rises.every((rise) => rise > STEEP)) return null;

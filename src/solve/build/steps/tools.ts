@@ -131,11 +131,12 @@ function dowelling(work: Work): readonly Need[] {
 function bits(work: Work): readonly Need[] {
   const { plan, drill } = work;
   const { holes } = plan;
+  const more = besides(work);
   const stages = [
     ...holes.flatMap((hole) => hole.stages.map(({ diameter }, i) => ({ bit: bitFor(hole, i), diameter }))),
-    ...besides(work).map((diameter) => ({ bit: "drill" as const, diameter })),
+    ...more.flatMap((each) => each.bits).map((diameter) => ({ bit: "drill" as const, diameter })),
   ].map((stage) => ({ ...stage, size: drill(stage.diameter) }));
-  const more = besides(work).length === 0 ? "" : `, and those ${series(where(work))}`;
+  const also = more.length === 0 ? "" : `, and those ${series(more.map(({ where }) => where))}`;
   const slots = holes.filter(({ slot }) => slot).flatMap(({ stages: own }) => own.map(({ diameter }) => diameter));
   const slotWidths = series([...new Set(slots.toSorted(compare).map(drill))]);
   const sizes = (bit: Bit): string => {
@@ -146,7 +147,7 @@ function bits(work: Work): readonly Need[] {
   const has = (bit: Bit): boolean => stages.some((stage) => stage.bit === bit);
   const blind = holes.some((hole) => !hole.through);
   return [
-    ...(drills === "" ? [] : [{ tool: `Drill bits: ${drills}`, why: `for the holes listed in the plan${more}` }]),
+    ...(drills === "" ? [] : [{ tool: `Drill bits: ${drills}`, why: `for the holes listed in the plan${also}` }]),
     ...(forstner === "" ? [] : [{ tool: `Forstner bits: ${forstner}`, why: "for wide holes, flat at the bottom" }]),
     ...(has("pocket bit") ? [{ tool: "Jig for pocket holes, with its stepped bit", why: "to bore the pockets" }] : []),
     ...(holes.some((hole) => hole.slot)
@@ -197,8 +198,8 @@ const BESIDES: readonly (readonly [where: string, of: (work: Work) => readonly L
   ],
   ["that lead nails", leadBits],
 ];
-const besides = (work: Work): readonly Length[] => BESIDES.flatMap(([, of]) => of(work));
-const where = (work: Work): readonly string[] => BESIDES.flatMap(([words, of]) => (of(work).length > 0 ? [words] : []));
+const besides = (work: Work) =>
+  BESIDES.map(([where, of]) => ({ where, bits: of(work) })).filter((each) => each.bits.length > 0);
 
 /** The fewest that every glue-up can be done with: of each reach as many as any of them has on at once that open so far or further. */
 function clampNeed(work: Work, steps: readonly Step[]): Need | undefined {

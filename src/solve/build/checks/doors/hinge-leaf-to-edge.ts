@@ -15,16 +15,14 @@ export const hingeLeafToEdgeRule: Rule = (checked) =>
     const least = design.units === "inch" ? inches(1, 8) : millimetres(3);
     const [thick, leaf] = [thicknessOf(door), measureOf(item, "leaf")];
     // A door set back begins behind the barrel by so much.
-    const left = add(subtract(thick, leaf), setBackOf(door, checked));
+    const reach = add(thick, setBackOf(door, checked));
+    const left = subtract(reach, leaf);
     const check = {
       ...{ rule: "hinge-leaf-to-edge", subject: motion.name, unit: "mm", basis: "common practice, no source" },
       ...{ value: toMillimetres(left), limit: toMillimetres(least) },
     };
     if (!less(left, least)) return [{ check: { ...check, verdict: "holds" } }];
     const told = { door: motion.name, thick: print(thick), leaf: print(leaf), least: print(least) };
-    const finding = hingeLeafToEdge(joint.at, {
-      ...told,
-      most: atMost(add(subtract(thick, least), setBackOf(door, checked)), design.units),
-    });
+    const finding = hingeLeafToEdge(joint.at, { ...told, most: atMost(subtract(reach, least), design.units) });
     return [{ check: { ...check, verdict: "warns" }, finding }];
   });

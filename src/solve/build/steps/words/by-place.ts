@@ -3,7 +3,7 @@
 import { add } from "../../../../units/index.ts";
 import { compare } from "../../../../units/rational.ts";
 import { INDICES } from "../../../design/space.ts";
-import type { Work } from "../draft.ts";
+import { called, type Work } from "../draft.ts";
 import { partWords, theBody } from "./bodies.ts";
 import { placeWord } from "./which.ts";
 
@@ -48,6 +48,13 @@ export function placeWords(work: Work, id: string): string {
       same.set(groupOf(other), [...(same.get(groupOf(other)) ?? []), other]);
   const place = same.size > 1 ? placeAmong(work, same.get(group) ?? [], [...same.values()]) : null;
   return place === null ? words : `${part} of ${theBody(placed(place, kindOf(group)))}`;
+}
+
+/** "top rail (L)"; where several of its mark are among some, which of them: "front top rail (L)". */
+export function calledAmong(work: Work, id: string, some: readonly string[]): string {
+  const { mark, parts } = work.line(id);
+  const several = parts.filter((other) => some.includes(other)).length > 1;
+  return several ? `${placeWords(work, id)} (${mark})` : called(work, id);
 }
 
 const one = (id: string): readonly string[] => [id];

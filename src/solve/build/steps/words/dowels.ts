@@ -5,8 +5,8 @@ import { faceOf, indexOf } from "../../../design/space.ts";
 import { holeOnBench } from "../../../design/turning.ts";
 import type { Hole, Part } from "../../../design.ts";
 import { type Mating, markedFrom, matingsOf } from "../dowelled.ts";
-import { called, numberWord, series, type Work } from "../draft.ts";
-import { placeWords } from "./by-place.ts";
+import { numberWord, series, type Work } from "../draft.ts";
+import { calledAmong, placeWords } from "./by-place.ts";
 import { boringText, mouthSide } from "./holes.ts";
 import { onMate } from "./place.ts";
 import { touchWords } from "./slant-places.ts";
@@ -89,20 +89,16 @@ function markTexts(work: Work, matings: readonly Mating[]): readonly string[] {
 }
 
 /** In the side of the measured part that has the holes of a joint: its own, and all. */
-export function holesOn({ plan }: Work, { joint, measured }: Mating): { readonly own: number; readonly all: number } {
-  const ids = new Set(plan.chosen.get(joint.id)?.fasteners.map(({ id }) => id));
-  const holes = plan.holes.filter(({ part, kind }) => part === measured && kind === "dowel");
-  const own = holes.filter((hole) => ids.has(hole.for ?? ""));
+export function holesOn(work: Work, mating: Mating): { readonly own: number; readonly all: number } {
+  const isDowel = ({ kind }: Hole): boolean => kind === "dowel";
+  const holes = work.plan.holes.filter((hole) => hole.part === mating.measured && isDowel(hole));
+  const own = holesOf(work, mating, mating.measured).filter(isDowel);
   const [first] = own;
   return { own: own.length, all: holes.filter((hole) => hole.direction.join() === first?.direction.join()).length };
 }
 
-/** "top rail (L)", or "front top rail (L)" where there are several of them that are not bored alike. */
-function named(work: Work, id: string): string {
-  const { mark, parts } = work.line(id);
-  if (parts.length === 1) return called(work, id);
-  return `${placeWords(work, id)} (${mark})`;
-}
+/** Which of those that are not bored alike. */
+const named = (work: Work, id: string): string => calledAmong(work, id, work.line(id).parts);
 
 /** "the front edge of the chest panel (A)", and how that lies on what it marks. */
 function marking(work: Work, matings: readonly Mating[]) {
@@ -110,7 +106,7 @@ function marking(work: Work, matings: readonly Mating[]) {
     const { joint, measured: id, met } = mating;
     if (!work.part(id).turned && !work.part(met).turned)
       return `The ${named(work, id)} lies ${onMate(work, joint, id, met)}.`;
-    const bored = holeOf(work, mating, met);
+    const [bored] = holesOf(work, mating, met);
     const touches = bored && touchWords(work, work.part(id), work.part(met), bored);
     return touches ? `As it stands in the piece, the ${named(work, id)} ${touches}.` : null;
   };
@@ -123,14 +119,14 @@ function marking(work: Work, matings: readonly Mating[]) {
 /** "the front edge of ": of a part as it is bored, where its holes for a joint are. */
 function sideWith(work: Work, mating: Mating): string {
   const part = work.part(mating.measured);
-  const hole = holeOf(work, mating, part.id);
+  const [hole] = holesOf(work, mating, part.id);
   return hole ? `the ${mouthSide(part, holeOnBench(part, hole))} of ` : "";
 }
 
-/** One of the holes of a joint in one of its parts. */
-function holeOf({ plan }: Work, { joint }: Mating, part: string): Hole | undefined {
+/** The holes of a joint in one of its parts. */
+function holesOf({ plan }: Work, { joint }: Mating, part: string): readonly Hole[] {
   const ids = new Set(plan.chosen.get(joint.id)?.fasteners.map(({ id }) => id));
-  return plan.holes.find((each) => each.part === part && ids.has(each.for ?? ""));
+  return plan.holes.filter((each) => each.part === part && ids.has(each.for ?? ""));
 }
 
 /** More of one mark are not told one by one. */

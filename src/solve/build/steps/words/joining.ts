@@ -4,6 +4,7 @@ import { boredThrough } from "../bored-through.ts";
 import { listed, namesOf, series, type Work, withArticle } from "../draft.ts";
 import { comesFrom, isUnderneath } from "../lying.ts";
 import { isPanel, type Move } from "../moves.ts";
+import { groupedBy } from "../wishes/own-key.ts";
 import { counted, countText, driveTexts } from "./driving.ts";
 import { fastenedText, thenText } from "./fastened.ts";
 import { gripOf, pulledByScrew, setByShims } from "./fronts.ts";
@@ -182,16 +183,13 @@ function textsOf(scene: Scene, methods: readonly Joint["method"][]): readonly st
   });
 }
 
+/** Methods that have no words of their own but those of their fasteners. */
+const isFastened = ({ method }: Joint): boolean =>
+  !(method in METHOD_WORDS) && !isHoused(method) && method !== "groove" && method !== "glazed";
+
 /** What to mind with each method, when all is in its place. */
 const thenTexts = ({ work, joints }: Scene): readonly string[] =>
-  [...new Set(joints.map(({ method }) => method))]
-    .filter((method) => !(method in METHOD_WORDS) && !isHoused(method) && method !== "groove" && method !== "glazed")
-    .flatMap((method) =>
-      thenText(
-        work,
-        joints.filter((joint) => joint.method === method),
-      ),
-    );
+  groupedBy(joints.filter(isFastened), ({ method }) => method).flatMap((own) => thenText(work, own));
 
 /** A panel goes into grooves, or a grooved part goes over a panel that is there. */
 function grooveText({ work, arriving, joints }: Scene, own: readonly Joint[], glued: boolean): string {

@@ -5,6 +5,7 @@ import { drillFor } from "../../../design/boring/drills.ts";
 import { indexOf } from "../../../design/space.ts";
 import type { Fastener, Part } from "../../../design.ts";
 import type { Work } from "../draft.ts";
+import { groupedBy } from "../wishes/own-key.ts";
 
 /**
  * A lead hole has at most 90 % of a nail's diameter in wood of a specific gravity over 0.6, 75 % in lighter wood: NDS 2018, 12.1.6.3, from memory.
@@ -66,10 +67,4 @@ export function leadText(work: Work, list: readonly Fastener[]): readonly string
 
 /** The bits for them. */
 export const leadBits = (work: Work): readonly Length[] =>
-  [...new Set(work.plan.fasteners.map(({ item }) => item))].flatMap(
-    (sold) =>
-      leadHole(
-        work,
-        work.plan.fasteners.filter(({ item }) => item === sold),
-      )?.diameter ?? [],
-  );
+  groupedBy(work.plan.fasteners, ({ item }) => item).flatMap((list) => leadHole(work, list)?.diameter ?? []);

@@ -7,7 +7,7 @@ import { evenGap, LOCATED } from "../../jigs/spacers.ts";
 import { fastBodies } from "../../order/links.ts";
 import { called, series, type Work } from "../draft.ts";
 import type { Move } from "../moves.ts";
-import { placeWords } from "./by-place.ts";
+import { calledAmong } from "./by-place.ts";
 import { type Seen, seenOf } from "./seen.ts";
 
 /** Where parts go that nothing else locates: the first of a row and the gap, or each of them. */
@@ -69,15 +69,8 @@ export function onMate(
       ? `${one} and ${two.replace(/^flush with /u, "")}`
       : series(words);
   const named = [...inside.values()].some((each) => told.includes(each));
-  const mates = mateWords(work, mate, there);
+  const mates = calledAmong(work, mate, there);
   return named ? `on the ${mates}, ${told}` : `${told} of the ${mates}`;
-}
-
-/** Of several of one mark that stand there: which of them. */
-function mateWords(work: Work, mate: string, there: readonly string[]): string {
-  const { mark, parts } = work.line(mate);
-  const several = parts.filter((id) => there.includes(id)).length > 1;
-  return several ? `${placeWords(work, mate)} (${mark})` : called(work, mate);
 }
 
 const NOT_HELD: Seen["inside"] = new Map();
