@@ -121,7 +121,7 @@ function joiningStep(
     ...(hung && { inTheRoom: true as const }),
     text: [
       ...(hung ? [] : insideText(work, first.present, [...last.present, ...last.arriving])),
-      ...(hung ? [] : cornerTexts(work, joints)),
+      ...(hung ? [] : cornerTexts(work, joints, [...last.present, ...last.arriving])),
       ...(hung ? [] : againText(work, moves, place.units)),
       ...(glued
         ? dryText(work, clamps, [...rowsTried(work, moves), ...blockText(work, moves), ...setBackTexts(work, moves)])

@@ -2,9 +2,10 @@
 import { inches, less } from "../../../../units/index.ts";
 import { subtract } from "../../../../units/rational.ts";
 import { faceOf, indexOf } from "../../../design/space.ts";
-import type { Joint, Part } from "../../../design.ts";
+import type { Face, Joint, Part } from "../../../design.ts";
 import { gritWords } from "../../finishing/abrasives.ts";
-import { called, FIRST, listed, series, type Work } from "../draft.ts";
+import { FIRST, listed, series, type Work } from "../draft.ts";
+import { calledAmong } from "./by-place.ts";
 
 /** Wider than a rail: its face inside a box is hard to reach later. */
 const PANEL = inches(4);
@@ -21,9 +22,28 @@ export function insideText(work: Work, before: readonly string[], after: readonl
 /** Less is rounded over with the edge. Common practice, no source. */
 const CORNER = inches(1, 8);
 
-/** Panels that come to lie behind the faces of posts or stiles that their edges are glued to: those corners are sanded before. */
-export function cornerTexts(work: Work, joints: readonly Joint[]): readonly string[] {
-  const faces = joints.flatMap(({ glue, parts }) => {
+/**
+ * Panels that come to lie behind the faces of posts or stiles that their edges are glued to: those corners are sanded
+ * before; each face once, with the first of its joints.
+ */
+export function cornerTexts(work: Work, joints: readonly Joint[], after: readonly string[]): readonly string[] {
+  const here = new Set(joints);
+  const there = new Set(after);
+  const earlier = work.design.joints.filter((joint) => !here.has(joint) && joint.parts.every((id) => there.has(id)));
+  const sanded = new Set(facesBehind(work, earlier).map(({ id, face }) => `${id} ${face}`));
+  const fresh = facesBehind(work, joints).filter(({ id, face }) => !sanded.has(`${id} ${face}`));
+  const among = [...new Set(fresh.map(({ id }) => id))];
+  const told = [...new Set(fresh.map(({ id, face }) => `the ${face} face of the ${calledAmong(work, id, among)}`))];
+  return told.length === 0
+    ? []
+    : [
+        `${FIRST}sand ${series(told)} with ${gritWords}: the corners beside what stands past ${told.length === 1 ? "it" : "them"} are badly reached later. Wipe off there what squeezes out before it sets.`,
+      ];
+}
+
+/** Each face of a panel that lies behind one of what the panel is glued to. */
+function facesBehind(work: Work, joints: readonly Joint[]): readonly { readonly id: string; readonly face: Face }[] {
+  return joints.flatMap(({ glue, parts }) => {
     const [part, frame] = parts.map(work.part) as [Part, Part];
     const thin = indexOf(part.axes.thickness);
     if (!glue || part.turned || frame.turned || less(part.width, PANEL) || indexOf(frame.axes.length) === thin)
@@ -35,14 +55,8 @@ export function cornerTexts(work: Work, joints: readonly Joint[]): readonly stri
           : subtract(part.body.low[thin], frame.body.low[thin]);
         return !less(behind, CORNER) && less(frame.body.low[thin], part.body.high[thin]);
       })
-      .map((high) => ({ id: part.id, face: `the ${faceOf(thin, high)} face` }));
+      .map((high) => ({ id: part.id, face: faceOf(thin, high) }));
   });
-  const told = [...new Set(faces.map(({ face, id }) => `${face} of the ${called(work, id)}`))];
-  return told.length === 0
-    ? []
-    : [
-        `${FIRST}sand ${series(told)} with ${gritWords}: the corners beside what stands past ${told.length === 1 ? "it" : "them"} are badly reached later. Wipe off there what squeezes out before it sets.`,
-      ];
 }
 
 /** Whether joints go round in a circle. */
