@@ -34,7 +34,12 @@ export function holesAndScrews(plan: Plan): Section | null {
   if (drilling.length === 0 && fastenerTable.length === 0) return null;
   const rows = drilling.map((row) => holeRow(row, build.design, printer));
   const holes = table({ columns: HOLES, rows, width, above: 4 });
-  const screws = table({ columns: FASTENERS, rows: fastenerTable.map(fastenerRow), width, above: 4 });
+  const screws = table({
+    columns: FASTENERS,
+    rows: fastenerTable.map((row) => fastenerRow(row, printer)),
+    width,
+    above: 4,
+  });
   return {
     name: "holes",
     title: "Holes and fasteners",
@@ -133,12 +138,19 @@ const wayText = ({ through, at, into, count }: FastenerRow["ways"][number]): str
     ? `${through.join(", ")} → ${into} (${count})`
     : `${at.length > 0 ? `at ${at.join(", ")}, ` : ""}into ${into} (${count})`;
 
-const fastenerRow = (row: FastenerRow): Rich[] => [
+const fastenerRow = (row: FastenerRow, printer: Printer): Rich[] => [
   String(row.fasteners.length),
-  [capital(row.item), ...row.with].join(", with "),
+  [[capital(row.item), ...row.with].join(", with "), ...leadText(row, printer)].join("; "),
   row.ways.map(wayText).join(", "),
   row.steps.join(", "),
 ];
+
+/** "lead hole 5/64, 1 3/4 deep"; of some of them, for how many. */
+function leadText({ lead, fasteners }: FastenerRow, { drill, set }: Printer): readonly string[] {
+  if (!lead) return [];
+  const some = lead.count < fasteners.length ? ` for ${lead.count} of them` : "";
+  return [`lead hole${some} ${drill(lead.diameter)}, ${set(lead.depth)} deep`];
+}
 
 /** "Ø 3/8, 1/2 deep, then Ø 5/32, through": its stages, widest first; "Ø 5/32, through, countersunk": a cone is told by what lies flush in it. */
 export function holeSize({ stages, slot, through }: Hole, { drill, exact, set }: Printer): string {

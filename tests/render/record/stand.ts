@@ -207,7 +207,7 @@ export function stand(): Build {
     fasteners: screws,
     holes,
     drilling: drilling({
-      design: { parts, stock: [], joints },
+      design: { parts, stock: [], joints, units: "mm" },
       plan: { holes, fasteners: screws, hardware: [] },
       steps,
       jigs: [],

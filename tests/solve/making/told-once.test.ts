@@ -198,7 +198,9 @@ it("a measure in both units is said in that of the plan", () => {
 describe("a face whose corners are badly reached later", () => {
   // A rail between two posts that are glued on one after the other, both 1/4 in proud of it.
   it("is sanded before the first of its joints, not again before the next", () => {
-    const told = stepsOf("old-plans/piano-bench").flatMap(({ text }) => text.filter((each) => each.includes("badly reached")));
+    const told = stepsOf("old-plans/piano-bench").flatMap(({ text }) =>
+      text.filter((each) => each.includes("badly reached")),
+    );
     expect(told).toHaveLength(2);
     expect(told[1]).toContain("the back face of the front rail (D) and the front face of the back rail (D)");
   });

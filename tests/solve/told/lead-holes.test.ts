@@ -1,4 +1,5 @@
 import { expect, test } from "vitest";
+import { toInches } from "../../../src/units/length.ts";
 import { built, solveText, textOf } from "../../examples/compiled.ts";
 import { plain, textOfStep } from "./examples.ts";
 
@@ -18,6 +19,9 @@ test("nails have lead holes of at most nine tenths of their diameter in dense wo
     expect(each).toMatch(/^(?:Do as in|As) step|For each nail bore a lead hole first, 5\/64 in across/u);
   expect(chest[0]).toContain("5/64 in across");
   expect(bits("old-plans/cedar-chest")).toContain("5/64 in");
+  const rows = built("old-plans/cedar-chest").fastenerTable.filter(({ kind }) => kind === "nail");
+  expect(rows.map(({ lead }) => lead && toInches(lead.diameter))).toEqual(rows.map(() => 5 / 64));
+  for (const { lead, fasteners } of rows) expect([lead?.count]).toEqual([fasteners.length]);
   const { build } = solveText(textOf("old-plans/bookcase").replaceAll("wood: poplar", "wood: white oak"));
   const oak = build?.steps.map(textOfStep).join(" ");
   expect(oak).toContain("For each nail bore a lead hole first, 3/32 in across and 1 3/4 in deep");

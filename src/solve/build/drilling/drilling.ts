@@ -14,7 +14,7 @@ import { type StepOf, stepOf } from "./step-of.ts";
 import { jigFor, stopOf } from "./stop.ts";
 
 export interface Drilled {
-  readonly design: Pick<Design, "parts" | "stock" | "joints">;
+  readonly design: Pick<Design, "parts" | "stock" | "joints" | "units">;
   readonly plan: Pick<Plan, "holes" | "fasteners" | "hardware">;
   readonly steps: readonly Step[];
   readonly jigs: readonly Jig[];

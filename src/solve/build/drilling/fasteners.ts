@@ -1,13 +1,16 @@
 /** The table of fasteners: kind by kind, by length. */
 import { compare } from "../../../units/rational.ts";
-import type { Fastener } from "../../design.ts";
+import type { Fastener, Part, Stock } from "../../design.ts";
 import type { FastenerRow } from "../model/drilling.ts";
+import { groupedBy } from "../steps/wishes/own-key.ts";
 import type { Drilled } from "./drilling.ts";
+import { leadHole, type Nailed } from "./lead-holes.ts";
 import { sitsAt } from "./sits-at.ts";
 import { stepOf } from "./step-of.ts";
 
 /** Kinds in the order in which they first come; each from short to long. */
 export function fastenerTable({ design, plan, steps, mark }: Drilled): readonly FastenerRow[] {
+  const nailed = nailedOf({ design, plan });
   const at = stepOf(steps, { joints: design.joints, fasteners: plan.fasteners });
   const kinds = [...new Set(plan.fasteners.map(({ kind }) => kind))];
   const groups = groupedBy(plan.fasteners, ({ item, with: more = [] }) => [item, ...more].join("\n"));
@@ -21,6 +24,10 @@ export function fastenerTable({ design, plan, steps, mark }: Drilled): readonly 
       );
       return {
         ...{ kind, item, length, with: more, fasteners: list.map(({ id }) => id) },
+        lead: leadOf(
+          nailed,
+          groupedBy(list, (each) => String(at.fastener(each))),
+        ),
         ways: ways.map((own) => {
           const first = own[0] as Fastener;
           return {
@@ -34,8 +41,17 @@ export function fastenerTable({ design, plan, steps, mark }: Drilled): readonly 
     .toSorted((a, b) => kinds.indexOf(a.kind) - kinds.indexOf(b.kind) || compare(a.length, b.length));
 }
 
-function groupedBy(fasteners: readonly Fastener[], key: (fastener: Fastener) => string): readonly Fastener[][] {
-  const groups = new Map<string, Fastener[]>();
-  for (const each of fasteners) groups.set(key(each), [...(groups.get(key(each)) ?? []), each]);
-  return [...groups.values()];
+/** What those of each step that need it are bored for first, and how many those are. */
+function leadOf(nailed: Nailed, bySteps: readonly (readonly Fastener[])[]): FastenerRow["lead"] {
+  const [first, ...rest] = bySteps.flatMap((list) => {
+    const hole = leadHole(nailed, list);
+    return hole ? [{ ...hole, count: list.length }] : [];
+  });
+  return first ? { ...first, count: rest.reduce((so, { count }) => so + count, first.count) } : null;
+}
+
+function nailedOf({ design, plan }: Pick<Drilled, "design" | "plan">): Nailed {
+  const parts = new Map(design.parts.map((part) => [part.id, part]));
+  const stocks = new Map(design.stock.map((stock) => [stock.name, stock]));
+  return { design, plan, part: (id) => parts.get(id) as Part, stock: (name) => stocks.get(name) as Stock };
 }

@@ -34,6 +34,8 @@ export interface FastenerRow {
   readonly with: readonly string[];
   readonly length: Length;
   readonly fasteners: readonly string[];
+  /** What `count` of them are bored for first, or the wood splits; null where it takes all as it is. */
+  readonly lead: { readonly diameter: Length; readonly depth: Length; readonly count: number } | null;
   /** Marks. */
   readonly ways: readonly {
     readonly through: readonly string[];
