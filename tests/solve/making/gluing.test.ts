@@ -67,6 +67,20 @@ describe("a glue-up", () => {
     expect(text.join(" ")).toMatch(/clamps that open 33 in/u);
   });
 
+  it("has none where the dowels are only put in later", () => {
+    const cart = solveText(textOf("workbench-cart")).build?.steps ?? [];
+    const at = (title: RegExp): string =>
+      cart
+        .filter((each) => title.test(plain(each.title)))
+        .flatMap(({ text }) => text.map(plain))
+        .join(" ");
+    expect(at(/^Add the left end/u)).toContain(
+      "Take the back upper rail (D) and the back lower rail (E), and tap the dowels in",
+    );
+    expect(at(/^Glue up the back upper rail/u)).toMatch(/set 1 clamp/u);
+    expect(at(/^Glue up the back upper rail/u)).not.toContain("stand out");
+  });
+
   // 2 1/4 wide with dowels 3/8 thick at 7/16 and 1 5/16: 1/2 in between them, 3/4 in beside.
   it("has blocks bored only where there is no room beside the dowels, and lists the bit for them", () => {
     const narrow = solveText(

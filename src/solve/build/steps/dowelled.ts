@@ -36,6 +36,17 @@ function intoFace(work: Work, { id }: Joint, part: string): boolean {
   return sideWord(own, ([0, 1, 2] as const).find((i) => direction[i] !== 0) ?? 0) === "face";
 }
 
+/** The part that the dowels of a joint sit in while that travels. */
+export const carrierOf = ({ plan }: Work, { id }: Joint): string | null =>
+  plan.chosen.get(id)?.fasteners.find(({ travelsWith }) => travelsWith !== null)?.travelsWith ?? null;
+
+/** Whether a part has its dowels once a body is together: all are put in before the first joint closes over some. */
+export const hasItsDowels = (work: Work, carrier: string, body: readonly string[]): boolean =>
+  work.design.joints.some(
+    (joint) =>
+      joint.method === "dowels" && carrierOf(work, joint) === carrier && joint.parts.every((id) => body.includes(id)),
+  );
+
 /**
  * Lines of the cut list, those with joints to cut before those with holes only, but so that holes are bored before others are marked from
  * them; what is fitted to something, as tenons are to their mortises, keeps its place behind it.

@@ -5,6 +5,7 @@ import { add, compare, half, less, max, subtract, ZERO } from "../../../units/ra
 import { roundTo } from "../../../units/round.ts";
 import { type AxisIndex, extent, faceOf, INDICES } from "../../design/space.ts";
 import type { Face, Fastener, Hole } from "../../design.ts";
+import { hasItsDowels } from "./dowelled.ts";
 import { listed, series, type Work } from "./draft.ts";
 import type { Move } from "./moves.ts";
 import { groupedBy } from "./wishes/own-key.ts";
@@ -28,7 +29,8 @@ interface Outstanding {
 }
 
 function outstanding(work: Work, moves: readonly Move[]): readonly Outstanding[] {
-  const body = new Set(moves.flatMap(({ present, arriving }) => [...present, ...arriving]));
+  const together = moves.flatMap(({ present, arriving }) => [...present, ...arriving]);
+  const body = new Set(together);
   const open = work.design.joints.filter(
     ({ method, parts }) =>
       method === "dowels" && parts.some((id) => body.has(id)) && !parts.every((id) => body.has(id)),
@@ -36,6 +38,7 @@ function outstanding(work: Work, moves: readonly Move[]): readonly Outstanding[]
   return open
     .flatMap(({ id }) => work.plan.chosen.get(id)?.fasteners ?? [])
     .filter(({ travelsWith }) => travelsWith !== null && body.has(travelsWith))
+    .filter(({ travelsWith }) => hasItsDowels(work, travelsWith ?? "", together))
     .flatMap((peg): readonly Outstanding[] => {
       const hole = work.plan.holes.find((each) => each.for === peg.id && each.part === peg.travelsWith);
       const past = subtract(peg.length, hole?.stages.at(-1)?.depth ?? ZERO);

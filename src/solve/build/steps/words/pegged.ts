@@ -1,5 +1,6 @@
 /** Dowels are driven into one part while that is still loose, and the joint closes over them: nothing that was glued is hammered at. */
 import type { Joint } from "../../../design.ts";
+import { carrierOf, hasItsDowels } from "../dowelled.ts";
 import { listed, type Work } from "../draft.ts";
 import type { Move } from "../moves.ts";
 import { counted, countText } from "./driving.ts";
@@ -46,19 +47,11 @@ const pegsIn = ({ design, plan }: Work, ids: readonly string[]) =>
     .flatMap(({ id }) => plan.chosen.get(id)?.fasteners ?? [])
     .filter(({ travelsWith }) => travelsWith !== null && ids.includes(travelsWith));
 
-const carrierOf = ({ plan }: Work, { id }: Joint): string | null =>
-  plan.chosen.get(id)?.fasteners.find(({ travelsWith }) => travelsWith !== null)?.travelsWith ?? null;
-
 /** Whether another joint closed over dowels of this part before: then all of them were put in. */
 function isSet(work: Work, moves: readonly Move[], carrier: string): boolean {
   const bodies = moves.flatMap(({ present, arriving, arrivesBuilt }, i) => [
     ...(i === 0 ? [present] : []),
     ...(arrivesBuilt ? [arriving] : []),
   ]);
-  return work.design.joints.some(
-    (joint) =>
-      joint.method === "dowels" &&
-      carrierOf(work, joint) === carrier &&
-      bodies.some((body) => joint.parts.every((id) => body.includes(id))),
-  );
+  return bodies.some((body) => hasItsDowels(work, carrier, body));
 }
