@@ -205,3 +205,13 @@ describe("a face whose corners are badly reached later", () => {
     expect(told[1]).toContain("the back face of the front rail (D) and the front face of the back rail (D)");
   });
 });
+
+describe("parts of several marks that are worked in the same words", () => {
+  // Four legs that lean the same way in pairs: two marks, as their joints are not the same.
+  it("are all told", () => {
+    const [ends] = stepsOf("loan-desk").filter(({ title }) => title.startsWith("Cut the ends of two legs (A) and"));
+    expect(ends?.text[0]).toContain("All four are worked alike; those that stand the other way");
+    const [bores] = stepsOf("loan-desk").filter(({ title }) => title === "Drill the legs (A)");
+    expect(bores?.text[0]).toContain("front left leg as it stands in the piece. Both are the same part");
+  });
+});

@@ -87,7 +87,7 @@ function machiningStep(work: Work, { line, kinds: wanted }: Cutting): StepDraft 
     "make",
     `${kinds.includes("mortise") || kinds.length > 1 ? "Cut the joints in" : `Cut the ${kindWord(kinds[0] as Feature["kind"])} in`} ${which}`,
     [
-      ...turnedNote(work, line),
+      ...turnedNote(work, [line]),
       ...(line.mirrorOf ? [`These are mirror images of ${line.mirrorOf}: set the cuts out the other way round.`] : []),
       ...kinds.flatMap((kind) => featureText(work, first, kind)),
       ...holeTexts(work, first, holes),
@@ -128,7 +128,7 @@ function boringStep(work: Work, line: CutLine): StepDraft {
     "drill",
     `Drill the ${which}`,
     [
-      ...turnedNote(work, line),
+      ...turnedNote(work, [line]),
       ...holeTexts(work, first, holes),
       ...(parts.length > 1 ? [`Drill ${parts.length === 2 ? "both" : `all ${parts.length}`} alike.`] : []),
     ],
@@ -176,7 +176,7 @@ function shaping(work: Work, lines: readonly CutLine[], wanted: (feature: Featur
         work,
         parts.map((part) => part.id),
       )}`,
-      [...alike.flatMap((line) => turnedNote(work, line)).slice(0, 1), ...text.split("\n")],
+      [...turnedNote(work, alike), ...text.split("\n")],
       parts.map((part) => machine(part, shapes(part), [])),
       {
         unit: (alike[0] as CutLine).mark,

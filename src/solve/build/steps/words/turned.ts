@@ -2,20 +2,31 @@ import { subtract, toNumber } from "../../../../units/rational.ts";
 import type { CutLine } from "../../../build.ts";
 import { onBench } from "../../../design/turning.ts";
 import type { Part, Point } from "../../../design.ts";
-import type { Work } from "../draft.ts";
+import { numberWord, type Work } from "../draft.ts";
 import { placeWords } from "./by-place.ts";
 
 /**
  * Left, right, front and back are told of the first of several parts. Where another of them stands turned round in the piece, its cuts lie on other
- * sides of it, though it is the same part: that is said once.
+ * sides of it, though it is the same part: that is said once. `lines`: all that is worked in the same words.
  */
-export function turnedNote(work: Work, line: CutLine): readonly string[] {
-  const [first, ...others] = line.parts.map((id) => work.part(id));
-  if (!first || others.every((part) => cutsOf(work, part) === cutsOf(work, first))) return [];
-  const name = placeWords(work, first.id);
+export function turnedNote(work: Work, lines: readonly CutLine[]): readonly string[] {
+  const turned = lines.find((line) => standsTurned(work, line));
+  if (!turned) return [];
+  const count = lines.reduce((so, { parts }) => so + parts.length, 0);
+  const others =
+    lines.length > 1
+      ? `All ${numberWord(count)} are worked alike; those that stand the other way in the piece are turned round.`
+      : count === 2
+        ? "Both are the same part: the other is turned round."
+        : `All ${numberWord(count)} are the same part: the others are turned round.`;
   return [
-    `Left, right, front, back, top and bottom are those of the ${name} as it stands in the piece. ${line.parts.length === 2 ? "Both are the same part: the other is" : `All ${line.parts.length} are the same part: the others are`} turned round.`,
+    `Left, right, front, back, top and bottom are those of the ${placeWords(work, turned.parts[0] as string)} as it stands in the piece. ${others}`,
   ];
+}
+
+function standsTurned(work: Work, line: CutLine): boolean {
+  const [first, ...others] = line.parts.map((id) => work.part(id));
+  return first !== undefined && others.some((part) => cutsOf(work, part) !== cutsOf(work, first));
 }
 
 /** What is cut and bored, by where it lies in the part as that stands in the piece; equal for parts that are only moved. */
