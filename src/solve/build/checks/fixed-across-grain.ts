@@ -2,16 +2,12 @@ import { fixedAcrossGrain } from "../../../findings/rules/fixed-across-grain.ts"
 import { movementHoleTooSmall } from "../../../findings/rules/movement-hole-too-small.ts";
 import { inches, type Length, millimetres } from "../../../units/length.ts";
 import { roundTo } from "../../../units/round.ts";
-import { INDICES, indexOf } from "../../design/space.ts";
+import { indexOf } from "../../design/space.ts";
 import { changeOf, changeSinceFitted } from "../../design/use/seasons.ts";
 import { USUAL_SITE } from "../../design/use/site.ts";
-import type { Fastener, Hole, Movement, Part, Stock } from "../../design.ts";
+import type { Movement, Part, Stock } from "../../design.ts";
 import type { Checked, Rule, Verdict } from "./check.ts";
-import { anchorsAlong } from "./wood/anchors.ts";
-import { type Frame, frameMovement, type Hold, holdsOf, strain } from "./wood/restraint.ts";
-
-/** What joints take without harm, 1/16 in. Common practice, no source. */
-const TAKEN = 25.4 / 16;
+import { type Frame, frameMovement, framesOf, type Hold, holdsOf, strain, TAKEN } from "./wood/restraint.ts";
 
 /** Two holds of a board, how far its wood moves between them, and how far it may. */
 interface Pull {
@@ -24,18 +20,8 @@ interface Pull {
 /** A wide board is not fixed across its grain to what does not move with it. */
 export const fixedAcrossGrainRule: Rule = (checked) => {
   const { design } = checked;
-  const parts = new Map(design.parts.map((part) => [part.id, part]));
   const stocks = new Map(design.stock.map((stock) => [stock.name, stock]));
-  const fasteners = byKey(checked.fasteners, ({ joint }) => joint);
-  const holes = byKey(checked.holes, (hole) => hole.for);
-  const frames = INDICES.map(
-    (axis): Frame => ({
-      axis,
-      anchors: anchorsAlong(axis, design.joints, fasteners, holes),
-      part: (id) => parts.get(id) as Part,
-      stock: (part) => stocks.get(part.stock) as Stock,
-    }),
-  );
+  const frames = framesOf(checked);
   return design.parts.flatMap((part) => {
     const stock = stocks.get(part.stock);
     const frame = frames[indexOf(part.axes.width)] as Frame;
@@ -155,12 +141,3 @@ function holeFinding(part: Part, stock: Stock, { first, second, movement }: Pull
 /** To the next 1/16 in or millimetre. */
 const up = (mm: number, units: "inch" | "mm"): Length =>
   roundTo(millimetres(Math.ceil(mm * 1000), 1000), units === "inch" ? inches(1, 16) : millimetres(1), "up");
-
-function byKey<T extends Fastener | Hole>(items: readonly T[], key: (item: T) => string | null): Map<string, T[]> {
-  const map = new Map<string, T[]>();
-  for (const item of items) {
-    const name = key(item);
-    if (name !== null) map.set(name, [...(map.get(name) ?? []), item]);
-  }
-  return map;
-}

@@ -24,6 +24,7 @@ import { opensTooLittleRule } from "./doors/opens-too-little.ts";
 import { tooFewHingesRule } from "./doors/too-few-hinges.ts";
 import { drawerWithoutGripRule } from "./drawer-without-grip.ts";
 import { drawerWithoutStopRule } from "./drawer-without-stop.ts";
+import { fillsItsFrameRule } from "./fills-its-frame.ts";
 import { fittingBreaksOutRule } from "./fitting-breaks-out.ts";
 import { fittingScrewComesThroughRule } from "./fitting-screw-comes-through.ts";
 import { fixedAcrossGrainRule } from "./fixed-across-grain.ts";
@@ -73,6 +74,7 @@ const RULES: readonly Rule[] = [
   thinWallRule,
   cutterDoesNotExistRule,
   fixedAcrossGrainRule,
+  fillsItsFrameRule,
   shelfSagsRule,
   shelfAtAHingeRule,
   seatBendsRule,

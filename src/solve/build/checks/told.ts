@@ -12,6 +12,7 @@ export const TOLD: ReadonlyMap<string, string> = new Map([
   ["door-without-grip", "There is something to open each door by"],
   ["drawer-without-grip", "There is something to open each drawer by"],
   ["drawer-without-stop", "Drawers stop where they should"],
+  ["fills-its-frame", "No wide board fills a frame that it would push apart when it swells"],
   ["fitting-breaks-out", "Hardware sits far enough from edges and ends"],
   ["fitting-screw-comes-through", "Screws of hardware do not come out on the other side"],
   ["fixed-across-grain", "Solid wood is nowhere held so that it must split when it swells and shrinks"],

@@ -1,22 +1,54 @@
 /** What holds a board across its grain, and by how much the wood there would move. Millimetres. */
-import { type AxisIndex, axisAt } from "../../../design/space.ts";
+import { type AxisIndex, axisAt, INDICES } from "../../../design/space.ts";
 import { changeOfWidth } from "../../../design/use/change-of-width.ts";
 import type { Change } from "../../../design/use/seasons.ts";
 import type { Part, Stock } from "../../../design.ts";
-import type { Anchor } from "./anchors.ts";
+import type { Checked } from "../check.ts";
+import { type Anchor, anchorsAlong } from "./anchors.ts";
 
-/** A place at which the board is fixed, and to which part. */
-export interface Hold {
-  readonly anchor: Anchor;
+/** A place of a board, and the part that holds it there. */
+export interface Place {
   readonly to: string;
   readonly at: number;
 }
 
+/** A place at which the board is fixed. */
+export interface Hold extends Place {
+  readonly anchor: Anchor;
+}
+
+/** What joints take without harm, 1/16 in. Common practice, no source. */
+export const TAKEN = 25.4 / 16;
+
+/** All parts of a piece and what fixes them to each other, along one axis. */
 export interface Frame {
   readonly axis: AxisIndex;
   readonly anchors: readonly Anchor[];
   readonly part: (id: string) => Part;
   readonly stock: (part: Part) => Stock;
+}
+
+/** By the index of its axis. */
+export function framesOf({ design, ...of }: Pick<Checked, "design" | "fasteners" | "holes">): readonly Frame[] {
+  const parts = new Map(design.parts.map((part) => [part.id, part]));
+  const stocks = new Map(design.stock.map((stock) => [stock.name, stock]));
+  const fasteners = byKey(of.fasteners, ({ joint }) => joint);
+  const holes = byKey(of.holes, (hole) => hole.for);
+  return INDICES.map((axis) => ({
+    axis,
+    anchors: anchorsAlong(axis, design.joints, fasteners, holes),
+    part: (id) => parts.get(id) as Part,
+    stock: (part) => stocks.get(part.stock) as Stock,
+  }));
+}
+
+function byKey<T>(items: readonly T[], key: (item: T) => string | null): Map<string, T[]> {
+  const map = new Map<string, T[]>();
+  for (const item of items) {
+    const name = key(item);
+    if (name !== null) map.set(name, [...(map.get(name) ?? []), item]);
+  }
+  return map;
 }
 
 /** The share by which a part changes along a direction: nothing along its grain, and nothing in a sheet. */
@@ -41,7 +73,7 @@ export const holdsOf = (board: Part, { anchors }: Frame): readonly Hold[] =>
  * How far what holds `first` and each other place of a board would move itself, at least: the way through other parts and their
  * joints that moves least is the one that holds. Infinite where there is no such way.
  */
-export function frameMovement(board: Part, first: Hold, frame: Frame, change: Change): (second: Hold) => number {
+export function frameMovement(board: Part, first: Place, frame: Frame, change: Change): (second: Place) => number {
   const { axis, part, stock } = frame;
   const give = (id: string, from: number, to: number): number =>
     Math.abs(to - from) * Math.abs(strain(part(id), stock(part(id)), axis, change));
