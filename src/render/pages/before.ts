@@ -10,16 +10,15 @@ import { type Plan, sectionHeading, subheading } from "./plan.ts";
 export function beforeYouStart({ build, frame, printer }: Plan): Section {
   const { width } = frame;
   const { design } = build;
-  const kinds = [...new Set(build.hardware.map(({ item }) => item.kind))];
-  const first: readonly Advice[] =
-    kinds.length === 0
-      ? []
-      : [
-          {
-            head: "Hardware first.",
-            text: "Have it in the hand and measure it before the first cut: sizes of parts depend on it. What to look at stands beside what to buy.",
-          },
-        ];
+  const inHand = build.steps.find(({ kind }) => kind === "buy");
+  const first: readonly Advice[] = inHand
+    ? [
+        {
+          head: "Hardware first.",
+          text: `Have it in the hand before the first cut: step ${inHand.number} tells what to measure, and what is bored for it ahead.`,
+        },
+      ]
+    : [];
   const longNames = printer.unit === "in" ? "inches" : "millimetres";
   const finer = less(design.fits, design.precision)
     ? `, what has to fit to ${printer.exact(design.fits)} ${printer.unit}`

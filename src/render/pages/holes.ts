@@ -1,6 +1,6 @@
 /** Every hole by the drill that bores it, and every fastener by length. */
 
-import { studPilot } from "../../solve/build/steps/words/fitted.ts";
+import { boredIntoStuds, studPilot } from "../../solve/build/steps/words/fitted.ts";
 import type { Build, DrillRow, FastenerRow, Hole } from "../../solve/build.ts";
 import { sayDrill } from "../../solve/design/boring/drills.ts";
 import type { Design } from "../../solve/design.ts";
@@ -61,8 +61,8 @@ export function holesAndScrews(plan: Plan): Section | null {
 }
 
 /** How the table is read: what is not in it is not explained. */
-function introduction(rows: readonly DrillRow[], { unit }: Printer, { hardware, design: { units } }: Build): string {
-  const wallPilot = hardware.some(({ item }) => item.kind === "wall strap") ? studPilot(units) : null;
+function introduction(rows: readonly DrillRow[], { unit }: Printer, { hardware, design }: Build): string {
+  const wallPilot = hardware.some(({ item }) => boredIntoStuds(item.kind, design)) ? studPilot(design.units) : null;
   const has = (some: (row: DrillRow) => boolean, text: string): readonly string[] => (rows.some(some) ? [text] : []);
   return [
     `Sorted by drill; stops in ${unit === "in" ? "inches" : "millimetres"}, from the surface that the bit goes in by.`,
@@ -89,7 +89,7 @@ function introduction(rows: readonly DrillRow[], { unit }: Printer, { hardware, 
     ...(wallPilot === null
       ? []
       : [
-          `Not in the list: the pilot holes for the wall screws, ${sayDrill(wallPilot, units)}, bored at the wall into its studs as deep as the screws are long.`,
+          `Not in the list: the pilot holes for the wall screws, ${sayDrill(wallPilot, design.units)}, bored at the wall into its studs as deep as the screws are long.`,
         ]),
     "Faces, edges and ends are those of the part as the finished piece stands. A number in brackets tells how many of such parts.",
   ].join(" ");

@@ -20,10 +20,10 @@ export function timePage({ build, frame }: Plan): Section | null {
   const range = (first: number, last: number): string => (first === last ? `${first}` : `${first}–${last}`);
   // Each as what is done by then, less what was before: so they add up.
   const upTo = (day: number): number => quarters(days.slice(0, day).reduce((so, each) => so + each.bench, 0));
-  const rows = days.map(({ first, last, steps, dries }, day) => [
+  const rows = days.map(({ first, last, steps, again, dries }, day) => [
     range(first, last),
-    steps ? range(...steps) : "–",
-    steps ? ofDay(upTo(day + 1) - upTo(day)) : "–",
+    [...(steps ? [range(...steps)] : []), ...coats(again)].join("; ") || "–",
+    steps || again.length > 0 ? ofDay(upTo(day + 1) - upTo(day)) : "–",
     capital(dries.join(", ")),
   ]);
   return {
@@ -42,6 +42,10 @@ export function timePage({ build, frame }: Plan): Section | null {
     ],
   };
 }
+
+/** "next coat of 70, 71": steps that were begun on a day before. */
+const coats = (again: readonly number[]): readonly string[] =>
+  again.length === 0 ? [] : [`next coat of ${again.join(", ")}`];
 
 /** "6 days", from the first cut until all is dry. */
 export const inDays = (days: Timeline["days"]): string => {

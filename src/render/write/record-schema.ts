@@ -69,8 +69,8 @@ export const recordSchema: Schema = {
       ...{ bench: size, elapsed: size, lowerBound: size },
       hoursADay: about("Of work, in the days below.", size),
       days: about(
-        "Days of work, and those in which all only dries: the first and the last step of each, and what dries when it is over.",
-        list(fields({ first: count, last: count, steps: list(count), bench: size, dries: texts })),
+        "Days of work, and those in which all only dries: the first and the last step of each, steps that have their next coat, and what dries when it is over.",
+        list(fields({ first: count, last: count, steps: list(count), again: list(count), bench: size, dries: texts })),
       ),
     }),
     tools: list(fields({ tool: text, why: text, instead: text })),

@@ -80,8 +80,8 @@ export function writeRecord(build: Build, meta: RecordMeta): string {
     steps: build.steps.map((step) => stepRecord(step, frame)),
     timeline: {
       ...build.timeline,
-      days: build.timeline.days.map(({ first, last, steps, bench, dries }) => ({
-        ...{ first, last, bench, dries },
+      days: build.timeline.days.map(({ first, last, steps, again, bench, dries }) => ({
+        ...{ first, last, again, bench, dries },
         steps: steps ?? [],
       })),
     },

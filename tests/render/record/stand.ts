@@ -228,7 +228,7 @@ export function stand(): Build {
     steps,
     timeline: {
       ...{ bench: 55, elapsed: 90, lowerBound: 90, hoursADay: 8 },
-      days: [{ first: 1, last: 1, steps: [1, 3], bench: 55, dries: [] }],
+      days: [{ first: 1, last: 1, steps: [1, 3], again: [], bench: 55, dries: [] }],
     },
     tools: [{ tool: "drill", why: "for the pilot holes" }],
     checks: [

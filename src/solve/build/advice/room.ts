@@ -37,15 +37,21 @@ function onTheWay({ build, doors, drawers }: Traits, print: Print): string | nul
     largest.parts.some((part) => parts.includes(part.id) && !kept.has(part)),
   );
   const further =
-    apart.parts.length < largest.parts.length
+    apart.parts.length < largest.parts.length && volume(apart.sizes) < volume(largest.sizes)
       ? ` With ${series(off.map(({ mark }) => mark))} taken off, which is made to come off again, the largest piece ${told(apart)}.`
       : "";
   const check = build.checks.filter(({ rule }) => rule === "does-not-go-through-the-door");
-  const fits = check.every(({ verdict }) => verdict === "holds")
-    ? `${further === "" ? "It" : "That"} goes through a doorway of ${print(29 * 25.4)}; measure yours, and the turn of the stairs.`
-    : `${further === "" ? "It" : "That"} does not go through a doorway of ${print(29 * 25.4)} × ${print(78 * 25.4)}: measure every door on the way before you build it.`;
+  const known = check.find(({ verdict }) => verdict === "accepted")?.because;
+  const fits = known
+    ? `It does not go straight through a doorway of ${print(29 * 25.4)} × ${print(78 * 25.4)}: measure every door on the way before you build it. ${sentence(known)}`
+    : check.every(({ verdict }) => verdict === "holds")
+      ? `${further === "" ? "It" : "That"} goes through a doorway of ${print(29 * 25.4)}; measure yours, and the turn of the stairs.`
+      : `${further === "" ? "It" : "That"} does not go through a doorway of ${print(29 * 25.4)} × ${print(78 * 25.4)}: measure every door on the way before you build it.`;
   return `${whole} ${told(largest)}.${further} ${fits}`;
 }
+
+/** Of a reason that the maker gave. */
+const sentence = (text: string): string => `${text.charAt(0).toUpperCase()}${text.slice(1).replace(/\.$/u, "")}.`;
 
 const bySize = (moved: readonly Moved[]): readonly Moved[] =>
   moved.toSorted((a, b) => volume(b.sizes) - volume(a.sizes));
@@ -68,7 +74,7 @@ function atTheWall({ has, stores, onWall, canTip, shallow, build }: Traits): str
       : "Before a wall on studs each has to go into one, wherever that is, and two studs are needed.";
     if (build.design.wall?.studs === null)
       return `${screws} into plugs in solid masonry: for such a wall their places are drawn. ${onStuds} Where the wall is not plumb, put packing behind, so that the screws do not twist the piece.`;
-    return `${screws} into studs or solid masonry; where no stud is, use an anchor that its maker sells for such a wall and such a weight. Where the wall is not plumb, put packing behind, so that the screws do not twist the piece.`;
+    return `${screws} into studs, as the step tells; in solid masonry into plugs that take their whole length. Plaster or board alone holds nothing. Where the wall is not plumb, put packing behind, so that the screws do not twist the piece.`;
   }
   // Straps are told of in the step that fixes them.
   if (!stores || has("wall strap")) return null;
@@ -112,19 +118,16 @@ function air({ build, solid }: Traits): string | null {
   return `The plan reckons with ${place}. Keep it a hand’s breadth from radiators and stoves, and out of the draught of an air conditioner: wood follows the air.`;
 }
 
-function afterWinter({ build, doors, drawers, solid, floats, has }: Traits): string | null {
-  const kinds = new Set(build.joints.map(({ kind }) => kind));
+function afterWinter({ build, doors, drawers, solid, floats, slides, has }: Traits): string | null {
   const of = (what: RegExp): boolean => build.fasteners.some(({ kind }) => what.test(kind));
   const turned = [...(of(/screw/u) ? ["screw"] : []), ...(of(/bolt/u) ? ["bolt"] : [])].join(" and ");
   const told = [
     ...(turned !== ""
       ? [
-          `turn every ${turned} that can be reached a little tighter, by hand${kinds.has("sliding") ? ", but not those on which something slides" : ""}`,
+          `turn every ${turned} that can be reached a little tighter, by hand${slides ? ", but not those on which something slides" : ""}`,
         ]
       : []),
-    ...(kinds.has("sliding")
-      ? ["look that the top still slides on what holds it, and has not been glued or jammed"]
-      : []),
+    ...(slides ? ["look that the top still slides on what holds it, and has not been glued or jammed"] : []),
     ...(floats ? ["touch up a bare line at the edge of a panel that has shrunk"] : []),
     ...(doors ? ["set the doors anew"] : []),
     ...(drawers && !has("side slide", "undermount slide") ? ["rub wax where a drawer runs dry"] : []),

@@ -23,6 +23,8 @@ export interface Traits {
   readonly canTip: boolean;
   /** Of solid wood, at least in part. */
   readonly solid: boolean;
+  /** Solid wood moves on what holds it. */
+  readonly slides: boolean;
   /** A panel of solid wood that is free in its frame. */
   readonly floats: boolean;
   /** Shallow enough to be hung on a wall. */
@@ -61,6 +63,10 @@ export function traitsOf(build: Build): Traits {
     solid: parts.some(({ stock }) => solidStock.has(stock)),
     shallow: bounds !== null && bounds.high[1] - bounds.low[1] <= SHALLOW,
     looseBack: bounds !== null && parts.some((part) => isLooseBack(part, joints, bounds.high[1])),
+    slides: joints.some(
+      ({ kind, parts: own }) =>
+        kind === "sliding" && parts.some(({ id, stock }) => own.includes(id) && solidStock.has(stock)),
+    ),
     floats: joints.some(
       ({ kind, method, parts: [panel] }) =>
         kind === "floating" &&

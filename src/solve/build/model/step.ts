@@ -33,6 +33,8 @@ export interface WorkDay {
   readonly last: number;
   /** Numbers of the first and the last step; null: none. */
   readonly steps: readonly [number, number] | null;
+  /** Numbers of steps that were begun before and have their next coat. */
+  readonly again: readonly number[];
   /** Minutes. */
   readonly bench: number;
   /** What dries or rests when it is over. */

@@ -157,6 +157,8 @@ const bare = (length: Length, units: Units): string => printLength(length, { uni
 function sizeOf(stock: Stock, { width, length }: Pick<Layout, "width" | "length">, units: Units): string {
   if (stock.form === "sheet") return `${bare(width, units)} × ${sayLength(length, { units })}`;
   const long = sayBoardLength(length, units);
-  const named = stock.width !== null && equal(stock.width, width);
-  return named ? long : `${sayLength(width, { units })} × ${long}`;
+  if (stock.width === null || !equal(stock.width, width)) return `${sayLength(width, { units })} × ${long}`;
+  // "2×4 spruce" says its section; a name of the maker's own does not.
+  const named = /\d\s?×\s?\d/u.test(stock.label);
+  return named ? long : `${bare(stock.thickness, units)} × ${sayLength(width, { units })}, ${long}`;
 }

@@ -83,6 +83,6 @@ const drawnBy = (moves: readonly Move[]): string => {
 export const togetherTexts = (work: Work, moves: readonly Move[]): readonly string[] =>
   manyDowels(work, moves)
     ? [
-        `Do it with a second person: ${dowelsOf(work, moves)} dowels have to find their holes at once. Lower it evenly, and draw it home with the ${drawnBy(moves)}, each a little by turns.`,
+        `Do it with a second person: ${dowelsOf(work, moves)} dowels have to find their holes at once. Bring it on evenly, and draw it home with the ${drawnBy(moves)}, each a little by turns.`,
       ]
     : [];

@@ -13,17 +13,26 @@ export function daysOf(steps: readonly Step[], { stints, ends, days }: Calendar)
     const own = stints.filter((stint) => stint.day === day);
     const dries = driesIn(steps, ends, (day + 1) * DAY, own.length > 0 ? BENCH_DAY : 0);
     const before = rows.at(-1);
-    if (own.length === 0 && before && before.steps === null && before.dries.join() === dries.join()) {
+    if (
+      own.length === 0 &&
+      before &&
+      before.steps === null &&
+      before.again.length === 0 &&
+      before.dries.join() === dries.join()
+    ) {
       rows[rows.length - 1] = { ...before, last: day + 1 };
       continue;
     }
+    const numbersOf = (some: typeof own): readonly number[] =>
+      [...new Set(some.map(({ job }) => steps[job]?.number ?? 0))].sort((a, b) => a - b);
     // A further coat does not take the days back to its step.
     const begun = rows.findLast((row) => row.steps !== null)?.steps?.[1] ?? 0;
-    const anew = own.filter(({ job, later }) => !later || (steps[job]?.number ?? 0) >= begun);
-    const numbers = (anew.length > 0 ? anew : own.slice(-1)).map(({ job }) => Math.max(begun, steps[job]?.number ?? 0));
+    const numbers = numbersOf(own.filter(({ later }) => !later)).map((number) => Math.max(begun, number));
+    const [first, last] = [numbers[0], numbers.at(-1)];
     rows.push({
       ...{ first: day + 1, last: day + 1 },
-      steps: own.length === 0 ? null : [Math.min(...numbers), Math.max(...numbers)],
+      steps: first === undefined || last === undefined ? null : [first, last],
+      again: numbersOf(own.filter(({ later }) => later)),
       bench: own.reduce((so, { minutes }) => so + minutes, 0),
       dries,
     });

@@ -9,7 +9,7 @@ import { type Need, pluralOf, series, type Work } from "./draft.ts";
 import { fencePilot } from "./jigs.ts";
 import { BLOCK_BORE } from "./standing-out.ts";
 import { groupedBy } from "./wishes/own-key.ts";
-import { studPilot } from "./words/fitted.ts";
+import { boredIntoStuds, studPilot } from "./words/fitted.ts";
 import { leadBits } from "./words/lead-holes.ts";
 import { inOneUnit } from "./words/one-unit.ts";
 
@@ -190,7 +190,7 @@ const BESIDES: readonly (readonly [where: string, of: (work: Work) => readonly L
   [
     "in the wall",
     ({ plan, design }) =>
-      plan.hardware.some(({ item }) => item.kind === "wall strap") ? [studPilot(design.units)] : [],
+      plan.hardware.some(({ item }) => boredIntoStuds(item.kind, design)) ? [studPilot(design.units)] : [],
   ],
   [
     "in jigs",

@@ -130,7 +130,7 @@ function slopeTexts(work: Work, part: Part, planes: readonly PlaneFeature[]): re
     if (kind !== "taper" && far !== null)
       return `${verb} the ${name} along its whole ${end}: mark a line on the ${faces}, ${work.print(over)} from the ${end}, and saw or plane from this line to the edge where the ${far} meets the ${end}.`;
     if (kind !== "taper")
-      return `${verb} the ${name} where its ${faces} meets its ${end}: mark ${work.print(over)} in on the ${faces} and ${work.print(inset)} down on the ${end}, and plane to the lines.`;
+      return `${verb} the ${name} where its ${faces} ${list.length === 1 ? "meets" : "meet"} its ${end}: draw lines ${work.print(over)} from the ${end} on the ${faces}, and ${work.print(inset)} from ${list.length === 1 ? "that face" : "these"} on the ${end}, and plane to the lines.`;
     const axis = list[0]?.axis as AxisIndex;
     const left = subtract(
       extent(part.body, axis),

@@ -3,6 +3,7 @@
 import type { Units } from "../../../../parse/draft.ts";
 import { inches, type Length, millimetres } from "../../../../units/length.ts";
 import { max, subtract } from "../../../../units/rational.ts";
+import type { Design } from "../../../design.ts";
 import { heldOff, tooShortForTwoStuds } from "../../at-the-wall.ts";
 import { takesTwo } from "../../cut-list/weight.ts";
 import { capital, definite, FIRST, numberWord, type Work, withArticle } from "../draft.ts";
@@ -11,6 +12,10 @@ import { liftCaution } from "./lifting.ts";
 
 /** Of the screw that goes into a stud. Common practice, no source. */
 export const studPilot = (units: Units): Length => (units === "inch" ? inches(1, 8) : millimetres(3));
+
+/** What is fixed to the wall with screws that want a pilot hole in its studs: in solid masonry they go into plugs. */
+export const boredIntoStuds = (kind: string, { wall }: Pick<Design, "wall">): boolean =>
+  kind === "wall strap" || (kind === "wall screw" && wall?.studs !== null);
 
 interface Words {
   /** Before it is fixed to anything: told first. */
@@ -107,7 +112,10 @@ const WORDS: ReadonlyMap<string, Words> = new Map<string, Words>([
       inTheRoom: true,
       title: (on) => `Screw ${on} to the wall`,
       after: (work) => {
-        const { design, print } = work;
+        const { design, print, drill } = work;
+        const known = (design.accepted ?? []).flatMap(({ rule, because }) =>
+          rule === "only-one-stud" ? [because] : [],
+        );
         const hangs = design.joints.some(({ method }) => method === "hangs on") ? [] : whenItHangs(work);
         const level = `${whichWayUp(design, print)}Let a helper hold it level, ${boredThrough(work)}, and drive the screws.`;
         const packing = heldOff(design).map(
@@ -128,9 +136,10 @@ const WORDS: ReadonlyMap<string, Words> = new Map<string, Words>([
         const more =
           countOf(work, "wall screw") === 1 ? " If you find two studs behind it, drive a screw into each." : "";
         return [
+          ...known.map((text) => `${capital(text)}.`),
           `Find the studs behind it${apart}. The screws go into the studs that you found, and nowhere else: where a stud lies elsewhere than drawn, move the screw along to its middle, and bore there.${more}`,
           ...packing,
-          `${level} A screw in plaster alone holds nothing.`,
+          `${level} Through each hole bore ${withArticle(drill(studPilot(design.units)))} pilot hole into the stud first, as deep as the screw is long. A screw in plaster alone holds nothing.`,
           ...hangs,
         ];
       },
