@@ -1,7 +1,10 @@
 /** What has been checked: one page for the reader, and all of it for the maker. */
 
 import { TOLD } from "../../solve/build/checks/told.ts";
+import { series } from "../../solve/build/steps/draft.ts";
 import type { Check } from "../../solve/build.ts";
+import { inches, millimetres } from "../../units/length.ts";
+import { roundTo } from "../../units/round.ts";
 import { TYPE } from "../style.ts";
 import { type Atom, list } from "../typeset/atom.ts";
 import type { Column } from "../typeset/cell.ts";
@@ -9,7 +12,7 @@ import { columnWidth, type Unit } from "../typeset/columns.ts";
 import type { Section } from "../typeset/flow.ts";
 import { cutStack, type Stack, stack } from "../typeset/stack.ts";
 import { table } from "../typeset/table.ts";
-import { body, type Plan, sectionHeading, subheading } from "./plan.ts";
+import { body, capital, type Plan, sectionHeading, subheading } from "./plan.ts";
 import { proofText } from "./proof.ts";
 
 /** In the order in which the checks are made. */
@@ -21,7 +24,8 @@ function byRule(checks: readonly Check[]): readonly (readonly [rule: string, own
 /** A rule without words of its own is told by its name. */
 const told = (rule: string): string => TOLD.get(rule) ?? rule.replaceAll("-", " ");
 
-export function whatWasChecked({ build, frame }: Plan): Section | null {
+export function whatWasChecked(plan: Plan): Section | null {
+  const { build, frame } = plan;
   const { checks, steps, fasteners } = build;
   if (checks.length === 0) return null;
   const { width } = frame;
@@ -45,7 +49,7 @@ export function whatWasChecked({ build, frame }: Plan): Section | null {
       "Does not hold everywhere",
       open.map(([rule]) => `${told(rule)}: not in every place. Ask the maker of the plan before you build.`),
     ),
-    ...points("Known and accepted", accepted(checks)),
+    ...points("Known and accepted", accepted(plan)),
     ...body(
       "This is arithmetic on a drawing: it knows nothing of knots, of a joint that was not glued, or of a use that nobody thought of.",
       narrow,
@@ -80,17 +84,35 @@ function pagesOf(atoms: readonly Atom[], most: number): readonly Unit[] {
   return units;
 }
 
-/** What the maker accepts, with the reason, each once. */
-const accepted = (checks: readonly Check[]): readonly string[] => [
-  ...new Set(
-    checks
-      .filter(({ verdict }) => verdict === "accepted")
-      .map(
-        ({ rule, because = "" }) =>
-          `${told(rule)}: it does not hold everywhere, and the maker accepts that: ${because}`,
-      ),
-  ),
-];
+/** To which figures of checks are told. */
+const FINE = { inch: inches(1, 64), mm: millimetres(1, 10) } as const;
+
+/** What the maker accepts, with the figure that comes nearest to the truth for a reader, and the reason, each once. */
+function accepted({
+  build: {
+    checks,
+    parts,
+    design: { units },
+  },
+  printer,
+}: Plan): readonly string[] {
+  const name = new Map(parts.map((part) => [part.id, `the ${part.name.toLowerCase()} (${part.mark})`]));
+  const open = checks.filter(({ verdict }) => verdict === "accepted");
+  const say = (mm: number): string =>
+    `${printer.exact(roundTo(millimetres(Math.round(mm * 1000), 1000), FINE[units]))}\u202f${printer.unit}`;
+  const groups = [...new Set(open.map(({ rule, because }) => `${rule}|${because}`))].map((key) =>
+    open.filter(({ rule, because }) => `${rule}|${because}` === key),
+  );
+  return groups.map((own) => {
+    const [{ rule, because = "" }] = own as [Check];
+    const whose = [...new Set(own.flatMap(({ subject }) => name.get(subject) ?? []))];
+    const worst = own.reduce((most, each) => (each.value / each.limit > most.value / most.limit ? each : most));
+    const [value, limit] = [say(worst.value), say(worst.limit)];
+    const figures = worst.unit === "mm" && value !== limit ? `: ${value}, where ${limit} is the usual limit` : "";
+    const where = whose.length === 0 ? "" : ` of ${series(whose)}`;
+    return `${told(rule)}: not true${where}${figures}. ${capital(because.replace(/\.$/u, ""))}.`;
+  });
+}
 
 const COLUMNS: readonly Column[] = [
   { head: "Of", stretch: true },
@@ -103,7 +125,8 @@ const COLUMNS: readonly Column[] = [
 ];
 
 /** For the maker: every check with its value, its limit and its source. */
-export function allChecks({ build, frame }: Plan): Section | null {
+export function allChecks(plan: Plan): Section | null {
+  const { build, frame } = plan;
   const { checks, findings, layoutProof } = build;
   const { width } = frame;
   const sources = [...new Set(checks.map(({ basis }) => basis))];
@@ -133,7 +156,7 @@ export function allChecks({ build, frame }: Plan): Section | null {
         "Sources",
         sources.map((source, i) => `${i + 1}: ${source}.`),
       ),
-      ...points("Accepted", accepted(checks)),
+      ...points("Accepted", accepted(plan)),
       ...points("Found", warned),
       ...points("Layouts", proofs),
     ],

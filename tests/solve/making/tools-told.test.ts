@@ -69,3 +69,17 @@ test("cures name what is in the piece", () => {
   expect(heads).toContain("A panel does not go into its groove.");
   expect(heads.join(" ")).not.toContain("dado");
 });
+
+test("hammers, wrenches, rags and bits are listed for what they do in this piece", () => {
+  const needs = (name: string): string =>
+    built(textOf(name))
+      .tools.map(({ tool, why }) => `${plain(tool)}: ${why}`)
+      .join("; ");
+  expect(needs("old-plans/cedar-chest")).toContain("Hammer and nail set: to drive nails;");
+  expect(needs("workbench-cart")).toMatch(/Two wrenches or a ratchet: to turn bolts(?:;|$)/u);
+  // This plan says nothing of finish: what squeezes out is wiped off.
+  expect(needs("old-plans/piano-bench")).toContain("Damp rag: to wipe off glue");
+  expect(needs("old-plans/piano-bench")).not.toContain("put finish on");
+  // No router bit is 11/64 in wide.
+  expect(needs("old-plans/china-closet")).not.toMatch(/Router with a bit of 11\/64/u);
+});

@@ -19,6 +19,10 @@ const SOLD: Readonly<Record<"mortise" | "groove", Readonly<Record<Units, readonl
   },
 };
 
+/** Whether there is a usual router bit as wide as a slot. */
+export const isSoldForGrooves = (width: Length, units: Units): boolean =>
+  SOLD.groove[units].some((bit) => compare(absolute(subtract(bit, width)), rational(TOLERANCE)) <= 0);
+
 type BoxFeature = Extract<Feature, { readonly size: unknown }>;
 const CUT: readonly BoxFeature["kind"][] = ["mortise", "groove", "dado"];
 

@@ -55,8 +55,9 @@ const ASKED: readonly Asked[] = [
   { says: /\bgloves that glass\b/iu, tool: "Gloves that glass does not cut", why: "to carry panes" },
   { says: /\bwear gloves(?! that glass)\b/iu, tool: "Gloves", why: "for finish, as the can says" },
   { says: /\bbrush it\b|\bbrush or\b/iu, tool: "Brush or roller", why: "to put on the finish" },
+  { says: /\bwipe off (?:there )?what squeezes\b/iu, tool: "Damp rag", why: "to wipe off glue" },
   {
-    says: /\brub it\b|\bpad it\b|\bwipe off\b/iu,
+    says: /\brub it\b|\bpad it\b|\bwipe off (?:all|the rest)\b/iu,
     tool: "Rags that leave no lint",
     why: "to put finish on and wipe it off",
   },

@@ -1,8 +1,9 @@
 import type { Length } from "../../../units/length.ts";
 import { compare, ZERO } from "../../../units/rational.ts";
-import type { Step, Tool } from "../../build.ts";
+import type { Action, Step, Tool } from "../../build.ts";
 import { type Bit, bitFor } from "../../design/boring/bits.ts";
 import type { Feature } from "../../design.ts";
+import { isSoldForGrooves } from "../checks/cutter-does-not-exist.ts";
 import { askedBeside, askedFor } from "./asked.ts";
 import { markedFrom, matingsOf } from "./dowelled.ts";
 import { type Need, pluralOf, series, type Work } from "./draft.ts";
@@ -19,8 +20,12 @@ const DRIVERS: Readonly<Partial<Record<Tool, Need>>> = {
   angle: { tool: "Right-angle driver", why: "for screws with little room behind them" },
   stubby: { tool: "Stubby screwdriver", why: "for screws with little room behind them" },
   stapler: { tool: "Stapler", why: "to drive staples" },
-  wrench: { tool: "Two wrenches or a ratchet", why: "to turn bolts, lag screws and nuts" },
-  hammer: { tool: "Hammer and nail set", why: "to drive nails, brads and pegs" },
+};
+
+/** Told with what they drive here. */
+const DRIVING: Readonly<Partial<Record<Tool, Need>>> = {
+  wrench: { tool: "Two wrenches or a ratchet", why: "to turn" },
+  hammer: { tool: "Hammer and nail set", why: "to drive" },
 };
 
 const CUTTERS: Readonly<Partial<Record<Feature["kind"], Need>>> = {
@@ -63,6 +68,7 @@ export function toolsFor(work: Work, steps: readonly Step[]): readonly Need[] {
     ...bits(work),
     ...dowelling(work),
     ...drivers.map((tool) => DRIVERS[tool]),
+    ...driving(work, actions),
     clampNeed(work, steps),
     ...blockBores(steps),
     ...shims(steps),
@@ -106,6 +112,16 @@ function cutterWidths(work: Work, actions: readonly Step["actions"][number][]): 
     : [{ tool: `Router bits or saw blades no wider than ${told.join(", ")}`, why: "in one pass or several" }];
 }
 
+/** "Hammer and nail set": to drive nails and brads. */
+function driving(work: Work, actions: readonly Action[]): readonly Need[] {
+  const kinds = new Map(work.plan.fasteners.map(({ id, kind }) => [id, kind]));
+  return Object.entries(DRIVING).flatMap(([tool, need]) => {
+    const own = actions.flatMap((action) => (action.do === "drive" && action.tool === tool ? action.fasteners : []));
+    const driven = [...new Set(own.flatMap((id) => kinds.get(id) ?? []))];
+    return driven.length === 0 ? [] : [{ tool: need.tool, why: `${need.why} ${series(driven.map(pluralOf))}` }];
+  });
+}
+
 /** What brings the two holes of a dowel into one line. */
 function dowelling(work: Work): readonly Need[] {
   const all = new Set(matingsOf(work).map(({ joint }) => joint.id));
@@ -138,7 +154,8 @@ function bits(work: Work): readonly Need[] {
   ].map((stage) => ({ ...stage, size: drill(stage.diameter) }));
   const also = more.length === 0 ? "" : `, and those ${series(more.map(({ where }) => where))}`;
   const slots = holes.filter(({ slot }) => slot).flatMap(({ stages: own }) => own.map(({ diameter }) => diameter));
-  const slotWidths = series([...new Set(slots.toSorted(compare).map(drill))]);
+  const sold = slots.every((width) => isSoldForGrooves(width, work.design.units));
+  const routed = sold ? series([...new Set(slots.toSorted(compare).map(drill))]) : "";
   const sizes = (bit: Bit): string => {
     const own = stages.filter((stage) => stage.bit === bit).toSorted((a, b) => compare(a.diameter, b.diameter));
     return [...new Set(own.map(({ size }) => size))].join(", ");
@@ -151,7 +168,12 @@ function bits(work: Work): readonly Need[] {
     ...(forstner === "" ? [] : [{ tool: `Forstner bits: ${forstner}`, why: "for wide holes, flat at the bottom" }]),
     ...(has("pocket bit") ? [{ tool: "Jig for pocket holes, with its stepped bit", why: "to bore the pockets" }] : []),
     ...(holes.some((hole) => hole.slot)
-      ? [{ tool: `Router with a bit of ${slotWidths}, or drill and round file`, why: "to cut the slots" }]
+      ? [
+          {
+            tool: `${routed === "" ? "Drill" : `Router with a bit of ${routed}, or drill`} and round file`,
+            why: "to cut the slots",
+          },
+        ]
       : []),
     ...(blind ? [{ tool: "Drill stop, or tape round the bit", why: "so that no hole goes too deep" }] : []),
     ...(has("countersink") ? [{ tool: "Countersink", why: "so that screw heads lie flush" }] : []),
