@@ -175,3 +175,14 @@ test("views one below the other with captions beside them go in larger, and keep
   expect(clashes(items)).toEqual([]);
   expect(outside(items, frame)).toEqual([]);
 });
+
+// A divider of 23/32 in between bays of 16 15/16 and 16 29/32 in, 1/64 in beside the middle; at 1:12 its faces lie nearer than lines stand.
+test("what stands in the middle, or a little beside it, has both of its faces", () => {
+  const place = (at: number, twin: number) => ({
+    ...{ at: inches(at * 32, 32), weight: 0.9, low: 0, high: 1, gap: false },
+    twins: [inches(twin * 32, 32)],
+  });
+  const all = [place(23 / 32, 0), place(17 + 21 / 32, 18.375), place(18.375, 17 + 21 / 32), place(35 + 9 / 32, 36)];
+  const stops = chosen(all, inches(0), inches(36), { scale: 6 / 406_400, gap: 8.5, pitch: 24, face: "low" });
+  expect(stops.map(({ at }) => toInches(at))).toEqual([23 / 32, 17 + 21 / 32, 18.375, 35 + 9 / 32]);
+});

@@ -123,8 +123,8 @@ function inPairs(all: readonly Station[], sum: number, face: ChainRules["face"])
     if (!free.delete(station)) return [];
     const mirror = [...free].find(
       (other) =>
-        Math.abs(toNumber(other.at) + toNumber(station.at) - sum) <= TOLERANCE &&
-        Math.abs(rank(other) - rank(station)) <= 1,
+        Math.abs(rank(other) - rank(station)) <= 1 &&
+        (Math.abs(toNumber(other.at) + toNumber(station.at) - sum) <= TOLERANCE || isAround(station, other, sum / 2)),
     );
     if (mirror) free.delete(mirror);
     return [mirror ? [station, mirror] : [station]];
@@ -141,6 +141,10 @@ function inPairs(all: readonly Station[], sum: number, face: ChainRules["face"])
     );
   });
 }
+
+/** Whether two places are the faces of what stands in the middle, be it a little to one side. */
+const isAround = ({ at, twins }: Station, other: Station, middle: number): boolean =>
+  twins.some((twin) => equal(twin, other.at)) && (toNumber(at) - middle) * (toNumber(other.at) - middle) < 0;
 
 /** Whether nothing that stands beside it lies farther out: there the outside of what stands back is measured. */
 function isOutermost(station: Station, all: readonly Station[], middle: number): boolean {
