@@ -20,6 +20,8 @@ const COLUMNS: readonly Column[] = [
 export function milling({ build, frame, printer }: Plan): Section | null {
   const { width } = frame;
   const stocks = build.design.stock.flatMap((stock) => {
+    // What is glued up of sheets is not planed.
+    if (stock.form === "sheet") return [];
     const rows = build.cutList.flatMap((line) =>
       boardsOf(build, line.stock) === stock.name ? (rowOf(build, line, printer) ?? []) : [],
     );

@@ -91,8 +91,10 @@ const more = (value: number, say: (size: number) => string): string =>
 function optionRow(words: string, { mass, parts, bench, cost, buys }: Otherwise, printer: Printer, priced: boolean) {
   const weight = sayMass(mass < 0 ? -mass : mass, printer);
   const wanted = buys.filter(({ section }) => section !== "supplies");
-  const told = wanted.slice(0, MOST).map(buyWords);
-  const rest = wanted.length > MOST ? [`and ${wanted.length - MOST} more`] : [];
+  // A last one takes no more room than the words that it is left out.
+  const shown = wanted.length === MOST + 1 ? wanted.length : MOST;
+  const told = wanted.slice(0, shown).map(buyWords);
+  const rest = wanted.length > shown ? [`and ${wanted.length - shown} other things`] : [];
   return [
     words,
     weight.startsWith("0") ? "same" : more(mass, () => weight),

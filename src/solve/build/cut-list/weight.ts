@@ -16,6 +16,6 @@ export const weighsMuch = (kg: number): boolean => kg > 20;
 /** Over 50 lb it takes two to lift. Common practice, no source. */
 export const takesTwo = (kg: number): boolean => kg > 50 * KG_PER_POUND;
 
-/** "52 lb", "24 kg" */
+/** "52 lb", "24 kg"; never nothing. */
 export const sayWeight = (kg: number, units: Units): string =>
-  units === "inch" ? `${Math.round(kg / KG_PER_POUND)}\u202flb` : `${Math.round(kg)}\u202fkg`;
+  `${Math.max(1, Math.round(units === "inch" ? kg / KG_PER_POUND : kg))}\u202f${units === "inch" ? "lb" : "kg"}`;

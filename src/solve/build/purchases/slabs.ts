@@ -17,9 +17,10 @@ export function slabNotes(
     const blank = blanks.find((each) => each.part === first);
     if (line.stock !== stock.name || boards < 2 || blank?.jointed === undefined) return [];
     const copies = line.parts.length;
-    const many = copies === 1 ? `${boards} boards` : `${copies} × ${boards} boards`;
+    const many =
+      copies === 1 ? `for ${line.mark}, ${boards} boards` : `for each of ${copies} ${line.mark}, ${boards} boards`;
     return [
-      `for ${line.mark}, ${many} at least ${print(blank.width)} wide and ${print(blank.length)} long, ${print(blank.jointed)} wide when their edges are jointed`,
+      `${many} at least ${print(blank.width)} wide and ${print(blank.length)} long, ${print(blank.jointed)} wide when their edges are jointed`,
     ];
   });
 }

@@ -82,7 +82,7 @@ export function gluingUpSteps(work: Work): readonly StepDraft[] {
         ...(clamps.length > 0 && { clamps }),
         ...(lift.length > 0 && { hands: 2 }),
         reminders: [
-          "Take the clamps off after 45 minutes, and leave the work until the next day: flattened sooner, the joints sink later and show as lines.",
+          `Take the clamps off after 45 minutes, and leave the work until the next day${blank.jointed ? ": flattened sooner, the joints sink later and show as lines" : ""}.`,
         ],
         ...{ fresh: [first], as: "glued" },
         of: line.parts,

@@ -136,7 +136,10 @@ function places(fittings: readonly Fitting[], work: Work): readonly string[] {
     const bored = own.some(({ holes }) => holes.some(({ atBench }) => atBench));
     const many = bored && own.length > MOST;
     const where = many ? "" : whereWords([...new Set(own.map((fitting) => placeOf(fitting, work)))]);
-    const holes = bored ? `, in the holes bored for ${own.length === 1 ? "it" : "them"}` : "";
+    const bores = own.flatMap(({ holes: all }) => all.filter(({ atBench }) => atBench)).length;
+    const holes = bored
+      ? `, in the ${bores === 1 ? "hole" : "holes"} bored for ${own.length === 1 ? "it" : "them"}`
+      : "";
     const others = own.flatMap((each) => each.hardware.filter(({ carriedBy }) => carriedBy !== id));
     const mates = listed(work, [...new Set(others.map(({ carriedBy }) => carriedBy))]);
     const halves = own.length === 1 ? "its other half goes" : "their other halves go";
@@ -182,5 +185,9 @@ function placeOf({ part: id, face, hardware: [first] }: Fitting, work: Work): st
 }
 
 /** "2 knobs 1 1/4 in across", as the shopping list calls them. */
-const counted = (kind: string, label: string, n: number): string =>
-  `${n} ${n > 1 && label.startsWith(kind) ? pluralOf(kind) + label.slice(kind.length) : label}`;
+const counted = (kind: string, label: string, n: number): string => {
+  if (!label.startsWith(kind)) return `${n} ${label}`;
+  const more = label.slice(kind.length);
+  const rest = more.startsWith(", ") ? ` (${n > 1 ? "each " : ""}${more.slice(2)})` : more;
+  return `${n} ${n > 1 ? pluralOf(kind) : kind}${rest}`;
+};

@@ -44,7 +44,7 @@ function text(jig: Jig, work: Work): readonly string[] {
   const bored = `${withArticle(drill(holes[0]?.diameter ?? width))} hole`;
   if (laid === "between")
     return [
-      `${name}, to hold ${what} apart: rip ${count} spacers ${print(width)} thick and ${print(length)} long from ${wood}.`,
+      `${name}, to hold ${what} apart: from ${wood} rip a strip ${print(width)} thick, long enough to be held at the saw, and cut ${count} spacers ${print(length)} long from its end.`,
     ];
   if (laid === "on the end")
     return [

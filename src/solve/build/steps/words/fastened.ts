@@ -168,17 +168,18 @@ function standOff(work: Work, rail: string, fasteners: readonly Fastener[], thin
   return `${work.print(gap)} between its face and the shoulder of each ${thing}`;
 }
 
-/** "4, the first and the last 2 1/2 in from its ends, " */
+/** "4 at even distances, the outer ones 2 1/2 in from its shoulders, ": the ends of what has no tenons */
 function spacing(work: Work, rail: string, fasteners: readonly Fastener[]): string {
-  const { body, axes } = work.part(rail);
+  const { body, axes, features } = work.part(rail);
+  const shoulder = features.some(({ kind }) => kind === "tenon") ? "shoulder" : "end";
   const run = indexOf(axes.length);
   const places = fasteners.map(({ head }) => head.at[run]).toSorted(compare);
   const [first, last] = [places[0] as Length, places.at(-1) as Length];
   const [low, high] = [subtract(first, body.low[run]), subtract(body.high[run], last)];
   const ends = equal(low, high) ? `${work.print(low)}` : `${work.print(low)} and ${work.print(high)}`;
   return fasteners.length === 1
-    ? `1, ${work.print(low)} from its ${faceOf(run, false)} shoulder, `
+    ? `1, ${work.print(low)} from its ${faceOf(run, false)} ${shoulder}, `
     : fasteners.length === 2
-      ? `2, ${ends} from its shoulders, `
-      : `${fasteners.length} at even distances, the outer ones ${ends} from its shoulders, `;
+      ? `2, ${ends} from its ${shoulder}s, `
+      : `${fasteners.length} at even distances, the outer ones ${ends} from its ${shoulder}s, `;
 }

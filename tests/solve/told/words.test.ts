@@ -1,0 +1,40 @@
+/** Words that a maker stumbles over. Common practice, no source. */
+import { expect, test } from "vitest";
+import { sayWeight } from "../../../src/solve/build/cut-list/weight.ts";
+import { built } from "../../examples/compiled.ts";
+import { plain, textOfStep } from "./examples.ts";
+
+const said = (name: string): string => built(name).steps.map(textOfStep).join(" ");
+
+test("nothing weighs nothing", () => {
+  expect([sayWeight(0.2, "mm"), sayWeight(0.2, "inch"), sayWeight(24.4, "mm")].map(plain)).toEqual([
+    "1 kg",
+    "1 lb",
+    "24 kg",
+  ]);
+});
+
+test("what is said of hardware stands in brackets, and one hole is no holes", () => {
+  expect(said("old-plans/cedar-chest")).toContain("lid support (holds at every angle, carries 15 lb, 4 in high)");
+  expect(said("old-plans/china-closet")).toMatch(/2 catches \(each with a roller, holds 9 lb/u);
+  expect(said("old-plans/china-closet")).toContain("in the hole bored for it");
+});
+
+test("spacers are cut from the end of a strip that can be held, never ripped short", () => {
+  expect(said("boot-bench")).toMatch(
+    /rip a strip 1\/4 in thick, long enough to be held at the saw, and cut 2 spacers/u,
+  );
+});
+
+test("buttons are measured from shoulders only where there are some", () => {
+  // Aprons with tenons, and with dowels.
+  expect(said("dining-bench")).toContain("in from its shoulders");
+  expect(said("loan-desk")).not.toContain("from its shoulders");
+  expect(said("loan-desk")).toContain("in from its ends");
+});
+
+test("sheets that are glued in layers are not flattened", () => {
+  const top = built("workbench-cart").steps.find(({ title }) => title.startsWith("Glue up the plywood top"));
+  expect(top?.reminders.join()).toContain("until the next day");
+  expect(top?.reminders.join()).not.toContain("flattened");
+});
