@@ -186,3 +186,16 @@ test("what stands in the middle, or a little beside it, has both of its faces", 
   const stops = chosen(all, inches(0), inches(36), { scale: 6 / 406_400, gap: 8.5, pitch: 24, face: "low" });
   expect(stops.map(({ at }) => toInches(at))).toEqual([23 / 32, 17 + 21 / 32, 18.375, 35 + 9 / 32]);
 });
+
+// The side of a chest, 1/2 in behind its lid: 1/2 and 19 1/2 in, not left out for its two faces.
+test("what is as deep as the piece but for a little is told by its face that stands back", () => {
+  const station = (at: number, twin: number) => ({
+    ...{ at: inches(at * 2, 2), weight: 0.9, low: 0, high: 1, gap: false },
+    twins: [inches(twin * 2, 2)],
+  });
+  const stops = chosen([station(0.5, 20), station(20, 0.5)], inches(0), inches(20), {
+    scale: 7.2 / 406_400,
+    ...{ gap: 8.5, pitch: 24, face: "low" },
+  });
+  expect(stops.map(({ at }) => toInches(at))).toEqual([0.5]);
+});

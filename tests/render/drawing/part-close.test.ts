@@ -43,4 +43,13 @@ describe("fingers of a box joint in a small drawing", () => {
     expect(drawn(comb(3, 2.25))).toEqual([]);
     expect(drawn(comb(12, 2.25), new Plate({ ...frame, width: 165, height: 90 }))).toEqual([]);
   });
+
+  test("are not looked for in a curve, which is drawn in as short bits", () => {
+    const at = (i: number): readonly [number, number] => [
+      40 + 40 * Math.sin((i * Math.PI) / 60),
+      20 + 40 - 40 * Math.cos((i * Math.PI) / 60),
+    ];
+    const arc = Array.from({ length: 29 }, (_, i): Segment => [at(i + 1), at(i + 2)]);
+    expect(drawn(arc)).toEqual([]);
+  });
 });

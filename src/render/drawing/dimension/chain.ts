@@ -42,7 +42,7 @@ const BEFORE = 0.1;
 export function chosen(all: readonly Station[], low: Length, high: Length, rules: ChainRules): readonly Station[] {
   const [from, to] = [toNumber(low), toNumber(high)];
   const within = all.filter((s) => s.weight >= MATTERS && toNumber(s.at) >= from && toNumber(s.at) <= to);
-  const alike = taken(inPairs(within, from + to, rules.face), low, high, rules);
+  const alike = taken(inPairs(within, from + to, rules), low, high, rules);
   const oneFace = within.map((station) => ({
     ...station,
     gap: false,
@@ -116,7 +116,11 @@ function inOrder(all: readonly Station[], face: ChainRules["face"]): readonly (r
 }
 
 /** Stations alone or with the one across the middle, those that matter most first; of a pair the outer face, that of the frame around. */
-function inPairs(all: readonly Station[], sum: number, face: ChainRules["face"]): readonly (readonly Station[])[] {
+function inPairs(
+  all: readonly Station[],
+  sum: number,
+  { face, scale, gap }: ChainRules,
+): readonly (readonly Station[])[] {
   const toward = face === "low" ? 1 : -1;
   const free = new Set(all);
   const sets = all.flatMap((station): (readonly Station[])[] => {
@@ -124,7 +128,8 @@ function inPairs(all: readonly Station[], sum: number, face: ChainRules["face"])
     const mirror = [...free].find(
       (other) =>
         Math.abs(rank(other) - rank(station)) <= 1 &&
-        (Math.abs(toNumber(other.at) + toNumber(station.at) - sum) <= TOLERANCE || isAround(station, other, sum / 2)),
+        (Math.abs(toNumber(other.at) + toNumber(station.at) - sum) <= TOLERANCE ||
+          isAround(station, other, sum / 2, gap / scale)),
     );
     if (mirror) free.delete(mirror);
     return [mirror ? [station, mirror] : [station]];
@@ -142,9 +147,11 @@ function inPairs(all: readonly Station[], sum: number, face: ChainRules["face"])
   });
 }
 
-/** Whether two places are the faces of what stands in the middle, be it a little to one side. */
-const isAround = ({ at, twins }: Station, other: Station, middle: number): boolean =>
-  twins.some((twin) => equal(twin, other.at)) && (toNumber(at) - middle) * (toNumber(other.at) - middle) < 0;
+/** Whether two places are the faces of something thin that stands in the middle, be it a little to one side. */
+const isAround = ({ at, twins }: Station, other: Station, middle: number, thin: number): boolean => {
+  const [one, two] = [toNumber(at) - middle, toNumber(other.at) - middle];
+  return one * two < 0 && Math.abs(one - two) < thin && twins.some((twin) => equal(twin, other.at));
+};
 
 /** Whether nothing that stands beside it lies farther out: there the outside of what stands back is measured. */
 function isOutermost(station: Station, all: readonly Station[], middle: number): boolean {

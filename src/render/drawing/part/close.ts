@@ -15,6 +15,11 @@ const MANY = 16;
 const [LEAST_TIMES, MOST_TIMES] = [3, 6] as const;
 const RADII = [36, 30] as const;
 
+/** Fingers lie along the part or across it; what is drawn for a curve turns from one bit to the next. */
+const isLevel = ([[ax, ay], [bx, by]]: Segment): boolean =>
+  Math.min(Math.abs(ax - bx), Math.abs(ay - by)) < SLOPE * Math.max(Math.abs(ax - bx), Math.abs(ay - by));
+const SLOPE = 0.02;
+
 /** `lines`: what is seen of the face on the page; `ground`: 1 where something is drawn, else 0. */
 export function closeOn(
   lines: readonly Segment[],
@@ -24,7 +29,7 @@ export function closeOn(
 ): readonly Item[] {
   const edges = lines
     .map((line) => ({ line, long: heading(...line).distance }))
-    .filter(({ long }) => long < SHORT && long > SPECK);
+    .filter(({ line, long }) => long < SHORT && long > SPECK && isLevel(line));
   if (edges.length < MANY) return [];
   const short = edges.map(({ line }) => line);
   const usual = edges.toSorted((a, b) => a.long - b.long)[Math.floor(edges.length / 2)]?.long ?? SHORT;

@@ -16,7 +16,7 @@ import { partAt } from "../ground.ts";
 import { centred, fills } from "../ink.ts";
 import { outsideOf } from "../outside.ts";
 import { type Label, placeBalloons } from "../place-balloons.ts";
-import { Plate } from "../plate.ts";
+import { type Box, Plate } from "../plate.ts";
 import { closeScales, type Scale, wholeOf } from "../scale.ts";
 import { seenArea, targetsOn } from "../targets.ts";
 import { type Aspect, aspectsOf, edgeLines, type Laid, linedOut, type Outside } from "../three-views/aspect.ts";
@@ -110,12 +110,14 @@ function drawn(
   clear: readonly Clear[],
 ): { readonly items: readonly Item[]; readonly lost: number } {
   const plate = new Plate(frame);
+  const captions: Box[] = [];
   const views = set.views.flatMap(({ aspect, fit, box }, i): readonly Item[] => {
     const lines = edgeLines(aspect, fit);
     for (const line of lines) plate.addLine(line);
     const middle = (box.left + box.right) / 2;
     const caption = centred(pen, aspect.caption, [middle, set.captions[i] ?? box.bottom], { font: "bold" });
     plate.addBox(caption.box);
+    captions.push({ ...caption.box, left: box.left, right: box.right });
     const polygons = (glass: boolean) =>
       (cuts[i]?.cut ?? [])
         .filter(({ id }) => cuts[i]?.clear.has(id) === glass)
@@ -132,6 +134,8 @@ function drawn(
   const tolls = set.views.map(({ fit }, i) => tollOf(partAt(cuts[i]?.cut ?? [], fit, frame), SMALL));
   const labels = set.views.flatMap(({ fit }, i) => labelsOf(build, cuts[i] as Section, fit));
   const bar = barBeside(Math.max(...set.captions), plate, (spot) => scaleBar(scale, build.design.units, pen, spot));
+  // A mark in the line of a caption would be read as a word of it.
+  for (const line of captions) plate.addBox(line);
   return {
     items: [
       ...views,
