@@ -101,8 +101,13 @@ function filled(columns: Columns, from: number, height: number, empty: boolean):
   const bands = bandsIn(columns, from, height);
   if (nextOf(bands, from) > whole.next) return bands;
   if (whole.next === from) return empty ? [forced(columns, from, height)] : [];
-  return [hollow(whole) ? (lowest(columns, from, whole.next, height) ?? whole) : whole];
+  const level = hollow(whole) || isOneSided(whole, from);
+  return [level ? (lowest(columns, from, whole.next, height) ?? whole) : whole];
 }
+
+/** Several units under each other, and nothing beside them. */
+const isOneSided = ({ spots, next }: Band, from: number): boolean =>
+  next > from + 1 && !spots.some(({ column }) => column === 1);
 
 function hollow({ spots, parted }: Band): boolean {
   const reach = (of: 0 | 1): number =>
