@@ -62,3 +62,23 @@ describe("in a bench whose ends are put together first", () => {
     expect(of("Add the top panel (H)")).toContain("once more, 40 15/16 in both ways");
   });
 });
+
+describe("while it can still be put right", () => {
+  const chest = solveText(textOf("rope-chest")).build?.steps.find(({ title }) => title === "Build the chest");
+  const texts = (chest?.text ?? []).map(plain);
+
+  // The chest is 39 × 19 1/2 outside: √(39² + 19.5²) = 43.603.
+  test("a frame is proved on the side that lies uppermost, before its bottom is glued in", () => {
+    const proof = texts.indexOf(
+      "Check that it is square: measure across its bottom from corner to corner, outside. Both diagonals are 43 5/8 in, equal within 1/8 in.",
+    );
+    expect(chest?.up).toEqual([0, 0, -1]);
+    expect(proof).toBeGreaterThan(texts.findIndex((text) => text.startsWith("Clamp across the corners")));
+    expect(texts.findIndex((text) => text.startsWith("Set the bottom panel"))).toBeGreaterThan(proof);
+  });
+
+  test("a lid that is hung proves nothing of its chest", () => {
+    const hung = toldIn("old-plans/cedar-chest").filter(([title]) => title.startsWith("Hang"));
+    expect(hung).toEqual([]);
+  });
+});

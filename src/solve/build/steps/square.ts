@@ -2,7 +2,7 @@ import { inches, type Length, millimetres, UNITS_PER_MM } from "../../../units/l
 import { less, rational, subtract, toNumber } from "../../../units/rational.ts";
 import { roundTo } from "../../../units/round.ts";
 import { type AxisIndex, enclosing, faceOf, INDICES } from "../../design/space.ts";
-import type { Face, Joint, Part } from "../../design.ts";
+import type { Direction, Face, Joint, Part } from "../../design.ts";
 import { type Corners, cornersOf } from "./corners.ts";
 import type { Work } from "./draft.ts";
 
@@ -11,6 +11,8 @@ export interface Square {
   readonly value: Length;
   readonly within: Length;
   readonly on: Face | null;
+  /** How it lies. */
+  readonly up: Direction;
   /** They are measured between the corners of shoulders, past which tenons stand. */
   readonly shoulders: boolean;
 }
@@ -30,17 +32,19 @@ interface Closed {
 
 /**
  * The diagonals of a closed frame, to prove it square: joints near each of its four corners. Of a case they are measured across its front, of a
- * box or a table across its top: where its least size lies behind; on the other side where there is no wood at each corner. Permitted difference
- * 1/16 in under 36 in, 1/8 in above (common practice, no source). Null for any other body, and where no corners can be reached.
+ * box or a table across its top: where its least size lies behind; of what lies on one of the two, across the other; on the other side where there
+ * is no wood at each corner. Permitted difference 1/16 in under 36 in, 1/8 in above (common practice, no source). Null for any other body, and
+ * where no corners can be reached.
  */
-export function squareOf(work: Work, ids: readonly string[]): Square | null {
+export function squareOf(work: Work, ids: readonly string[], up: Direction): Square | null {
   const closed = closedOf(work, ids);
   if (!closed) return null;
   const { thin, flat, parts } = closed;
-  // A front is looked at before a back, a top before an underside.
-  for (const far of [thin !== 1, thin === 1]) {
+  // A front is looked at before a back, a top before an underside; nobody measures under what lies on the bench.
+  const best = up[thin] === 0 ? thin !== 1 : up[thin] > 0;
+  for (const far of [best, !best]) {
     const corners = cornersOf(parts, thin, far);
-    if (corners) return measured(work, corners, flat ? null : faceOf(thin, far));
+    if (corners) return measured(work, corners, flat ? null : faceOf(thin, far), up);
   }
   return null;
 }
@@ -68,11 +72,11 @@ function closedOf(work: Work, ids: readonly string[], along: readonly AxisIndex[
   return { thin, parts, flat: size(thin) * FLAT <= size(a) };
 }
 
-function measured({ design }: Work, { diagonal, shoulders }: Corners, on: Face | null): Square {
+function measured({ design }: Work, { diagonal, shoulders }: Corners, on: Face | null, up: Direction): Square {
   const inch = design.units === "inch";
   const value = roundTo(rational(Math.round(diagonal)), design.precision);
   const near = inch ? inches(1, 16) : millimetres(3, 2);
-  return { value, on, shoulders, within: less(value, inches(36)) ? near : inch ? inches(1, 8) : millimetres(3) };
+  return { value, on, up, shoulders, within: less(value, inches(36)) ? near : inch ? inches(1, 8) : millimetres(3) };
 }
 
 /** Whether joints near every corner hold a frame together that is thin along an axis, and there is wood at each corner on one side. */
