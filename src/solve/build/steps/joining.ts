@@ -96,6 +96,7 @@ function joiningStep(
     stands: standingName(first, place.units),
     proof,
   });
+  const again = hung ? [] : againText(work, moves, place.units, place.before);
   const n = copies.all.length;
   const clamps = glued ? mostClamps(everyCopy.map((copy) => clampingOf(work, copy))) : [];
   const turned =
@@ -125,10 +126,11 @@ function joiningStep(
     ...((struck || (turned && lift.length > 0)) && { strains: true as const }),
     ...(turned && lift.length > 0 && { lifts: { turned: lift, lying } }),
     ...(hung && { inTheRoom: true as const }),
+    ...(again.length > 0 && { keeps: first.present }),
     text: [
       ...(hung ? [] : insideText(work, first.present, [...last.present, ...last.arriving])),
       ...(hung ? [] : cornerTexts(work, joints, [...last.present, ...last.arriving])),
-      ...(hung ? [] : againText(work, moves, place.units, place.before)),
+      ...again,
       ...(glued
         ? dryText(work, clamps, [...rowsTried(work, moves), ...blockText(work, moves), ...setBackTexts(work, moves)])
         : []),
