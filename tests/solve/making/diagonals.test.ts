@@ -62,3 +62,53 @@ describe("in a bench whose ends are put together first", () => {
     expect(of("Add the top panel (H)")).toContain("once more, 40 15/16 in both ways");
   });
 });
+
+describe("while it can still be put right", () => {
+  const chest = solveText(textOf("rope-chest")).build?.steps.find(({ title }) => title === "Build the chest");
+  const texts = (chest?.text ?? []).map(plain);
+
+  // The chest is 39 × 19 1/2 outside: √(39² + 19.5²) = 43.603.
+  test("a frame is proved on the side that lies uppermost, before its bottom is glued in", () => {
+    const proof = texts.indexOf(
+      "Check that it is square: measure across its bottom from corner to corner, outside. Both diagonals are 43 5/8 in, equal within 1/8 in.",
+    );
+    expect(chest?.up).toEqual([0, 0, -1]);
+    expect(proof).toBeGreaterThan(texts.findIndex((text) => text.startsWith("Clamp across the corners")));
+    expect(texts.findIndex((text) => text.startsWith("Set the bottom panel"))).toBeGreaterThan(proof);
+  });
+
+  test("a lid that is hung proves nothing of its chest", () => {
+    const hung = toldIn("old-plans/cedar-chest").filter(([title]) => title.startsWith("Hang"));
+    expect(hung).toEqual([]);
+  });
+});
+
+describe("a case past whose sides other parts reach is proved by the corners of those", () => {
+  const of = (told: readonly (readonly [string, string])[], title: string): string =>
+    told.find(([each]) => each.startsWith(title))?.[1] ?? "";
+
+  // Sides 50 high, 28 3/4 + 2 × 3/4 apart outside, under a top that overhangs them: √(50² + 30.25²) = 58.439.
+  test("of the bookcase when its second side is on, and once more before its backing", () => {
+    const told = toldIn("old-plans/bookcase");
+    expect(of(told, "Screw on the right side")).toBe(
+      "Check that it is square: measure across its front from corner to corner of the left side (A) and the right side (B), outside. Both diagonals are 58 7/16 in, equal within 1/8 in.",
+    );
+    expect(told.map(([, text]) => text).join(" ")).toContain("once more, 58 7/16 in both ways");
+  });
+
+  test("what goes into an opening is cut when the backing keeps the case square", () => {
+    const { build } = solveText(textOf("old-plans/bookcase"));
+    const places = ["Cut the parts of two doors", "Add the backing"].map((title) =>
+      build?.steps.findIndex((step) => step.title.startsWith(title)),
+    ) as [number, number];
+    expect(places[1]).toBeGreaterThan(0);
+    expect(places[0]).toBeGreaterThan(places[1]);
+  });
+
+  // Sides 57 high over a plinth that is set back, 36 wide outside: √(57² + 36²) = 67.417.
+  test("of the manuals bookcase over its plinth, and before its back", () => {
+    const told = toldIn("manuals-bookcase");
+    expect(of(told, "Glue in the right side")).toContain("Both diagonals are 67 7/16 in, equal within 1/8 in");
+    expect(of(told, "Nail on the back panel")).toContain("once more, 67 7/16 in both ways");
+  });
+});

@@ -106,3 +106,29 @@ test("an opening is measured to what bounds nearly all of it: posts, and never a
   );
   expect(told).not.toContain("block");
 });
+
+/** The bookcase: bars with stub tenons between the stiles of each door, with half laps for short ones that hang from its top rail. */
+describe("what is let in between the stiles of a door", () => {
+  const { build } = solveText(textOf("old-plans/bookcase"));
+  const number = (title: string): number => (build ? stepWith(build, title).number : 0);
+
+  test("gets longer or shorter with its rails, and is sawn with them", () => {
+    const told = build ? plain(stepWith(build, "Cut the parts of two doors").text.join(" ")) : "";
+    expect(told).toContain(
+      "across, two lower door rails (M), two upper door rails (N), four glass beads (O) and four long lattice bars (P) get longer or shorter by as much",
+    );
+    expect(number("Cut the joints in the long lattice bars")).toBeGreaterThan(number("Cut the parts of two doors"));
+  });
+
+  test("is still glued up in one go with what was cut before", () => {
+    expect(build ? plain(stepWith(build, "Build the two lattices").text.join(" ")) : "").toContain(
+      "Press two long lattice bars (P) and two short lattice bars (Q) together",
+    );
+  });
+
+  // Short bars hang from one rail, and panes are bought.
+  test("nothing else waits with it", () => {
+    const waiting = build?.parts.filter(({ cutAfterStep }) => cutAfterStep !== null).map(({ mark }) => mark) ?? [];
+    expect([...new Set(waiting)].toSorted().join("")).toBe("DEFGHMNOP");
+  });
+});

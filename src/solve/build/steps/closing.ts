@@ -1,42 +1,72 @@
 /** When a frame or a box is closed, and proved square. */
-import { FIRST, type Work } from "./draft.ts";
-import { grouped, hangs, type Move, type Unit } from "./moves.ts";
-import { closedAlong, isClosed, type Square, squareOf } from "./square.ts";
 
-/** The diagonals, where these moves close a flat frame. */
-export function newlySquare(work: Work, moves: readonly Move[]): Square | null {
+import { faceAxis } from "../../design/space.ts";
+import type { Direction } from "../../design.ts";
+import { LOOSE } from "../order/links.ts";
+import { caseSidesOf } from "./case-sides.ts";
+import { FIRST, listed, type Work } from "./draft.ts";
+import { grouped, hangs, type Move, type Unit } from "./moves.ts";
+import { closedAlong, isClosed, type Square, squareOf, squareOfSides } from "./square.ts";
+
+/** What proves a frame square as it is closed, and the part that is put into it in the same step: it keeps it as it finds it. */
+export interface Closing {
+  readonly square: Square;
+  readonly filler: string | null;
+}
+
+/** The diagonals, where these moves close a frame, on the side that lies `up` where there is a choice. What hangs, runs or rests closes none. */
+export function newlySquare(work: Work, moves: readonly Move[], up: Direction): Closing | null {
+  if (moves.every(({ work: own }) => own.every(({ joint }) => LOOSE.includes(joint.kind)))) return null;
   const [first, last] = [moves[0] as Move, moves.at(-1) as Move];
   const [before, after] = [first.present, [...last.present, ...last.arriving]];
   const thin = closedAlong(work, after);
   // An end with rails is closed only as an end: the other end closes the frame.
   if (isClosed(work, before, thin ?? undefined)) return null;
-  const closed = squareOf(work, after);
-  if (thin !== null || !moves.some((move) => move.work.some(({ joint }) => joint.glue))) return closed;
+  // What goes round a case closes it no second time.
+  if (thin !== null && caseSidesOf(work, before)?.thin === thin) return null;
+  const of = (ids: readonly string[], filler: string | null): Closing | null => {
+    const square = squareOf(work, ids, up, true);
+    return square && { square, filler };
+  };
+  if (thin !== null) return of(after, null);
   // What fills a frame keeps it square when it is fast; while the glue is wet, it is as the clamps leave it.
-  for (const id of after) {
-    const [outer, inner] = [after, before].map((ids) => ids.filter((each) => each !== id)) as [string[], string[]];
-    if (isClosed(work, outer) && !isClosed(work, inner)) return squareOf(work, outer);
-  }
-  return null;
+  if (moves.some((move) => move.work.some(({ joint }) => joint.glue)))
+    for (const id of after) {
+      const [outer, inner] = [after, before].map((ids) => ids.filter((each) => each !== id)) as [string[], string[]];
+      if (isClosed(work, outer) && !isClosed(work, inner)) return of(outer, id);
+    }
+  const square = isClosed(work, before) || squareOfSides(work, before, up) ? null : squareOfSides(work, after, up);
+  return square && { square, filler: null };
 }
 
 /** "across its front from corner to corner, outside". */
-const wayOf = ({ on, shoulders }: Square): string =>
-  `${on ? `across its ${on} ` : ""}from corner to corner${shoulders ? " of the shoulders: the tenons stand out past them" : ", outside"}`;
+const wayOf = (work: Work, { on, of, shoulders }: Square): string =>
+  `${on ? `across its ${on} ` : ""}from corner to corner${of.length > 0 ? ` of ${listed(work, of)}` : ""}${shoulders ? " of the shoulders: the tenons stand out past them" : ", outside"}`;
 
 /** Right after a frame is closed. */
 export const squareText = (work: Work, square: Square): string =>
-  `Check that it is square: measure ${wayOf(square)}. Both diagonals are ${work.print(square.value)}, equal within ${work.print(square.within)}.`;
+  `Check that it is square: measure ${wayOf(work, square)}. Both diagonals are ${work.print(square.value)}, equal within ${work.print(square.within)}.`;
 
-/** What closes a frame that was square keeps it as it finds it. `units`: all that is put together, in the order of work. */
-export function againText(work: Work, moves: readonly Move[], units: readonly Unit[]): readonly string[] {
+/**
+ * What closes a frame that was square keeps it as it finds it. `units`: all that is put together, in the order of work; `up`: as it lies before
+ * it is turned for that.
+ */
+export function againText(
+  work: Work,
+  moves: readonly Move[],
+  units: readonly Unit[],
+  up: Direction,
+): readonly string[] {
   const [first, last] = [moves[0] as Move, moves.at(-1) as Move];
-  const square = squareOf(work, first.present);
-  if (!square || first.arrivesBuilt || isClosed(work, [...last.present, ...last.arriving])) return [];
+  const after = [...last.present, ...last.arriving];
+  if (first.arrivesBuilt || isClosed(work, after)) return [];
+  const frame = squareOf(work, first.present, up);
+  const square = frame ?? (squareOfSides(work, after, up) ? null : squareOfSides(work, first.present, up));
+  if (!square) return [];
   const size = work.print(square.value);
   const way = wasMeasured(work, square, first.present, units)
     ? `from corner to corner${square.shoulders ? " of the shoulders" : ""} once more, ${size} both ways`
-    : `${wayOf(square)}: ${size} both ways, equal within ${work.print(square.within)}`;
+    : `${wayOf(work, square)}: ${size} both ways, equal within ${work.print(square.within)}`;
   return [`${FIRST}measure ${way}${way.includes(": ") ? ";" : ":"} what goes on now keeps it as it finds it.`];
 }
 
@@ -48,7 +78,15 @@ function wasMeasured(work: Work, square: Square, ids: readonly string[], units: 
     .flatMap((unit) => grouped(work, unit))
     .filter((own) => own.every(({ present, arriving }) => [...present, ...arriving].every((id) => body.has(id))))
     .some((own) => {
-      const before = own.some(hangs) ? null : newlySquare(work, own);
-      return before !== null && before.on === square.on && work.print(before.value) === work.print(square.value);
+      const before = own.some(hangs) ? null : newlySquare(work, own, square.up);
+      return (
+        before !== null &&
+        sameWay(before.square, square) &&
+        work.print(before.square.value) === work.print(square.value)
+      );
     });
 }
+
+/** Across one side, or that across from it: where the work was turned over since. */
+const sameWay = ({ on: one }: Square, { on: other }: Square): boolean =>
+  one && other ? faceAxis(one) === faceAxis(other) : one === other;

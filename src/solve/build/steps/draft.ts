@@ -16,6 +16,8 @@ export interface StepDraft extends Omit<Step, "number" | "after" | "afterWait" |
   readonly lifts?: { readonly turned: readonly string[]; readonly lying: readonly string[] };
   /** Parts that have to stand together, because they are measured. */
   readonly measures?: readonly string[];
+  /** The parts of a case or frame that this step keeps square. */
+  readonly keeps?: readonly string[];
   /** Parts that are planed or glued up, where no action tells them. */
   readonly of?: readonly string[];
   /** Units whose work was wished into the same step. */

@@ -9,6 +9,7 @@ import { inOneList, type StepDraft, stepToken, type Work } from "./draft.ts";
 import { earlySteps, lastCoats, sandingSteps } from "./finishing/coats.ts";
 import { goesInLast } from "./finishing/in-its-room.ts";
 import { againSteps, takingOffSteps } from "./finishing/taking-off.ts";
+import { fittedLater } from "./fitted-later.ts";
 import { fittingSteps, flushSteps, type Made } from "./fitting.ts";
 import { boardSteps, flatteningSteps, gluingUpSteps } from "./gluing-up.ts";
 import { hardwareSteps, isForEmpty } from "./hardware.ts";
@@ -62,7 +63,7 @@ export function stepsOf(work: Work): Steps {
   const ordered = inOrder(withTitles(work, merged.drafts), merged.before);
   if (!ordered) throw new Error("steps wait for each other");
   const likened = likeBefore(
-    withTurns(withoutRepeats(ordered.steps.map(({ draft }) => draft)), onPins(work)),
+    withTurns(fittedLater(work, withoutRepeats(ordered.steps.map(({ draft }) => draft))), onPins(work)),
     work.cutList,
   );
   // What is like a step before is known by its title.

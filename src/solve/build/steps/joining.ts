@@ -89,7 +89,14 @@ function joiningStep(
   const fronts = moves.length > 1 && first.arrivesBuilt ? moves.map((move) => inFront(work, move.arriving)) : null;
   // What is hung on the wall was square, sanded and closed before.
   const hung = moves.some(hangs);
-  const square = hung ? null : newlySquare(work, moves);
+  const closing = hung ? null : newlySquare(work, moves, place.up);
+  const proof = closing && { text: squareText(work, closing.square), filler: closing.filler };
+  const told = joiningText(work, moves, place.up, {
+    built: first.arrivesBuilt ? theBody(builtNames(work, moves, place.units)) : null,
+    stands: standingName(first, place.units),
+    proof,
+  });
+  const again = hung ? [] : againText(work, moves, place.units, place.before);
   const n = copies.all.length;
   const clamps = glued ? mostClamps(everyCopy.map((copy) => clampingOf(work, copy))) : [];
   const turned =
@@ -119,23 +126,21 @@ function joiningStep(
     ...((struck || (turned && lift.length > 0)) && { strains: true as const }),
     ...(turned && lift.length > 0 && { lifts: { turned: lift, lying } }),
     ...(hung && { inTheRoom: true as const }),
+    ...(again.length > 0 && { keeps: first.present }),
     text: [
       ...(hung ? [] : insideText(work, first.present, [...last.present, ...last.arriving])),
       ...(hung ? [] : cornerTexts(work, joints, [...last.present, ...last.arriving])),
-      ...(hung ? [] : againText(work, moves, place.units)),
+      ...again,
       ...(glued
         ? dryText(work, clamps, [...rowsTried(work, moves), ...blockText(work, moves), ...setBackTexts(work, moves)])
         : []),
       ...layTexts(work, moves, { ...place, stands: standingName(first, place.units) }),
       ...togetherTexts(work, moves),
-      ...joiningText(work, moves, place.up, {
-        built: first.arrivesBuilt ? theBody(builtNames(work, moves, place.units)) : null,
-        stands: standingName(first, place.units),
-      }),
+      ...told,
       ...(glued ? clampPlaces(work, moves) : []),
-      ...(square ? [squareText(work, square)] : []),
+      ...(proof && !told.includes(proof.text) ? [proof.text] : []),
       ...(hung ? whenItHangs(work) : []),
-      ...(square || hung || !glued ? [] : squareTexts(work, joints)),
+      ...(closing || hung || !glued ? [] : squareTexts(work, joints)),
       ...(glued ? inLineTexts(work, joints) : []),
       ...(first.arrivesBuilt ? [] : boxTexts(work, everyCopy.map(beforeAndAfter))),
       ...roomTexts(work, first.present, [...last.present, ...last.arriving], glued),
@@ -154,7 +159,10 @@ function joiningStep(
       ...(drives.some(({ tool }) => tool !== "hand") ? [glass ? POINT_CAUTION : SCREW_CAUTION] : []),
     ],
     reminders: glued ? [hardens(clamps.length > 0)] : [],
-    actions: everyCopy.flatMap((copy) => [...copy.flatMap((move) => actionsOf(work, move)), ...measuring(work, copy)]),
+    actions: everyCopy.flatMap((copy) => [
+      ...copy.flatMap((move) => actionsOf(work, move)),
+      ...measuring(work, copy, place.up),
+    ]),
     shows: {
       // Of a piece that is hung only what it hangs by is marked.
       fresh: hung ? joints.flatMap(({ parts }) => parts) : (fronts ?? fresh),
@@ -202,9 +210,7 @@ const beforeAndAfter = (moves: readonly Move[]) => {
   return { before: first.present, after: [...last.present, ...last.arriving] };
 };
 
-function measuring(work: Work, moves: readonly Move[]): readonly Action[] {
-  const square = newlySquare(work, moves);
-  return square && !moves.some(hangs)
-    ? [{ do: "measure", what: "diagonals", value: square.value, within: square.within }]
-    : [];
+function measuring(work: Work, moves: readonly Move[], up: Direction): readonly Action[] {
+  const square = moves.some(hangs) ? undefined : newlySquare(work, moves, up)?.square;
+  return square ? [{ do: "measure", what: "diagonals", value: square.value, within: square.within }] : [];
 }

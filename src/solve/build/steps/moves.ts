@@ -3,6 +3,7 @@ import type { Direction } from "../../design.ts";
 import { hangsOn, LOOSE } from "../order/links.ts";
 import type { Assembly, JointWork, Plan, Union } from "../order/plan.ts";
 import type { Work } from "./draft.ts";
+import { type Entering, enteringOf } from "./openings.ts";
 import { ownKey } from "./wishes/own-key.ts";
 import { bodyKind } from "./words/bodies.ts";
 
@@ -118,7 +119,12 @@ const methodsOf = (move: Move): string =>
 /** Fronts of drawers, each on its own box. */
 const isFront = ({ work }: Move): boolean => work.every(({ joint }) => joint.setWith !== undefined);
 
-const waits = (work: Work, { arriving }: Move): boolean => arriving.some((id) => isCutLater(work.part(id)));
+/** Whether what arrives is measured where it goes. A door or a drawer is measured for as a whole, before anything of it is put together. */
+function waits(work: Work, { present, arriving }: Move): boolean {
+  const ids = [...present, ...arriving];
+  const isPartOf = ({ moves }: Entering): boolean => ids.every((id) => moves.includes(id));
+  return arriving.some((id) => isCutLater(work.part(id))) && !enteringOf(work).some(isPartOf);
+}
 
 const isGlued = ({ work }: Move): boolean => work.some(({ joint }) => joint.glue);
 

@@ -26,6 +26,8 @@ export function precedence(
     (i, j) => fittedTo(work, drafts[i], drafts[j]),
     marks,
     measuredFirst(drafts),
+    // What can still be pushed out of square is not measured for doors.
+    (i, j) => holdsAll(drafts[i]?.keeps, drafts[j]?.measures),
     (i, j) => drafts[i]?.unit === JIGS && bores(drafts[j]),
     // Templates are cut from what the layouts leave over.
     (i, j) =>
@@ -45,6 +47,9 @@ const NONE: ReadonlySet<string> = new Set();
 export const JIGS = "jigs";
 
 const overlap = (a: ReadonlySet<string>, b: ReadonlySet<string>): boolean => [...a].some((id) => b.has(id));
+
+const holdsAll = (body: readonly string[] | undefined, ids: readonly string[] | undefined): boolean =>
+  body !== undefined && ids !== undefined && ids.length > 0 && ids.every((id) => body.includes(id));
 
 /** A wait binds what has the same work in hand; that for the full strength of glue only what strains it. */
 export function lagOf({ waits }: StepDraft, next: StepDraft | undefined): number {

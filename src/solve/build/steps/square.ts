@@ -2,7 +2,8 @@ import { inches, type Length, millimetres, UNITS_PER_MM } from "../../../units/l
 import { less, rational, subtract, toNumber } from "../../../units/rational.ts";
 import { roundTo } from "../../../units/round.ts";
 import { type AxisIndex, enclosing, faceOf, INDICES } from "../../design/space.ts";
-import type { Face, Joint, Part } from "../../design.ts";
+import type { Direction, Face, Joint, Part } from "../../design.ts";
+import { caseSidesOf } from "./case-sides.ts";
 import { type Corners, cornersOf } from "./corners.ts";
 import type { Work } from "./draft.ts";
 
@@ -11,6 +12,10 @@ export interface Square {
   readonly value: Length;
   readonly within: Length;
   readonly on: Face | null;
+  /** How it lies. */
+  readonly up: Direction;
+  /** Ids of the parts that have the corners, where others reach past those. */
+  readonly of: readonly string[];
   /** They are measured between the corners of shoulders, past which tenons stand. */
   readonly shoulders: boolean;
 }
@@ -30,17 +35,32 @@ interface Closed {
 
 /**
  * The diagonals of a closed frame, to prove it square: joints near each of its four corners. Of a case they are measured across its front, of a
- * box or a table across its top: where its least size lies behind; on the other side where there is no wood at each corner. Permitted difference
- * 1/16 in under 36 in, 1/8 in above (common practice, no source). Null for any other body, and where no corners can be reached.
+ * box or a table across its top: where its least size lies behind; of what lies on one of the two, across the other; on the other side where there
+ * is no wood at each corner. Permitted difference 1/16 in under 36 in, 1/8 in above (common practice, no source). Null for any other body, and
+ * where no corners can be reached; those of the side that lies on the bench only `anyway`: what is lifted to get at them.
  */
-export function squareOf(work: Work, ids: readonly string[]): Square | null {
+export function squareOf(work: Work, ids: readonly string[], up: Direction, anyway = false): Square | null {
   const closed = closedOf(work, ids);
-  if (!closed) return null;
-  const { thin, flat, parts } = closed;
-  // A front is looked at before a back, a top before an underside.
-  for (const far of [thin !== 1, thin === 1]) {
+  return closed && proofOf(work, closed, { up, of: [], anyway });
+}
+
+/** The same of the two sides of a case, past which other parts reach. */
+export function squareOfSides(work: Work, ids: readonly string[], up: Direction): Square | null {
+  const own = caseSidesOf(work, ids);
+  const of = own?.sides.map(({ id }) => id) ?? [];
+  return own && proofOf(work, { thin: own.thin, flat: false, parts: own.sides }, { up, of, anyway: false });
+}
+
+function proofOf(
+  work: Work,
+  { thin, flat, parts }: Closed,
+  { up, of, anyway }: Pick<Square, "up" | "of"> & { readonly anyway: boolean },
+): Square | null {
+  // A front is looked at before a back, a top before an underside; nobody measures under what lies on the bench.
+  const best = up[thin] === 0 ? thin !== 1 : up[thin] > 0;
+  for (const far of up[thin] === 0 || flat || anyway ? [best, !best] : [best]) {
     const corners = cornersOf(parts, thin, far);
-    if (corners) return measured(work, corners, flat ? null : faceOf(thin, far));
+    if (corners) return { ...measured(work, corners), on: flat ? null : faceOf(thin, far), up, of };
   }
   return null;
 }
@@ -68,11 +88,11 @@ function closedOf(work: Work, ids: readonly string[], along: readonly AxisIndex[
   return { thin, parts, flat: size(thin) * FLAT <= size(a) };
 }
 
-function measured({ design }: Work, { diagonal, shoulders }: Corners, on: Face | null): Square {
+function measured({ design }: Work, { diagonal, shoulders }: Corners): Pick<Square, "value" | "within" | "shoulders"> {
   const inch = design.units === "inch";
   const value = roundTo(rational(Math.round(diagonal)), design.precision);
   const near = inch ? inches(1, 16) : millimetres(3, 2);
-  return { value, on, shoulders, within: less(value, inches(36)) ? near : inch ? inches(1, 8) : millimetres(3) };
+  return { value, shoulders, within: less(value, inches(36)) ? near : inch ? inches(1, 8) : millimetres(3) };
 }
 
 /** Whether joints near every corner hold a frame together that is thin along an axis, and there is wood at each corner on one side. */

@@ -11,6 +11,8 @@ import { extent, faceAxis, indexOf, isFace, opposite } from "../space.ts";
 import { bandsOf } from "./banding.ts";
 import { boardsFor } from "./boards.ts";
 import type { MakingContext } from "./context.ts";
+import { betweenWaiting } from "./kept-apart.ts";
+import { makingOf } from "./plain.ts";
 import { alikeGroups, reportStrips } from "./together.ts";
 
 /**
@@ -19,7 +21,7 @@ import { alikeGroups, reportStrips } from "./together.ts";
  */
 const RESERVED = { inch: inches(1, 8), mm: millimetres(3) } as const;
 
-/** Whatever the plan says of making, added to the parts. */
+/** Whatever the plan says of making, added to the parts, and what follows from it for parts between them. */
 export function withMaking(parts: readonly Part[], context: MakingContext): readonly Part[] {
   const { directory } = context;
   const entries = parts.flatMap((part) => directory.byId.get(part.id) ?? []);
@@ -28,8 +30,15 @@ export function withMaking(parts: readonly Part[], context: MakingContext): read
     const entry = directory.byId.get(part.id);
     return entry ? described(part, entry, alike.get(part.id) ?? null, parts, context) : part;
   });
-  reportStrips(made, context);
-  return made;
+  const waiting = betweenWaiting(made);
+  const all = made.map((part): Part => {
+    const said = directory.byId.get(part.id)?.draft.cut !== undefined;
+    return waiting.has(part.id) && !said && context.stockOf(part)?.form !== "pane"
+      ? { ...part, making: { ...makingOf(part), cut: "opening", over: RESERVED[context.units] } }
+      : part;
+  });
+  reportStrips(all, context);
+  return all;
 }
 
 function described(part: Part, entry: Entry, alike: string | null, all: readonly Part[], context: MakingContext): Part {

@@ -53,7 +53,7 @@ const marked = (work: Work, kind: Feature["kind"]): Work => {
 };
 
 /** What is fitted to something. */
-const FITTING: Readonly<Partial<Record<Feature["kind"], readonly string[]>>> = {
+export const FITTING: Readonly<Partial<Record<Feature["kind"], readonly string[]>>> = {
   tenon: ["Fit each to its mortise: it should slide in with the push of a hand."],
   tongue: ["Fit it to its groove: it should slide without force."],
   tail: ["Fit it to its housing: it should slide half way in with the push of a hand."],

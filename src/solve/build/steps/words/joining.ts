@@ -36,14 +36,28 @@ interface Scene {
   readonly moves: readonly Move[];
   /** How the work lies. */
   readonly up: Direction;
+  readonly proof: Proof | null;
 }
 
-/** How the parts of a step go together: what to do, with what, from which side. `built` names a body that arrives as a whole, `stands` one that is there. */
+/** How a frame is proved square as it is closed, and the part that goes into it in the same step and keeps it as it is then. */
+export interface Proof {
+  readonly text: string;
+  readonly filler: string | null;
+}
+
+/**
+ * How the parts of a step go together: what to do, with what, from which side. `built` names a body that arrives as a whole, `stands` one that is
+ * there. The `proof` of a frame stands before what fills that, where this is told by itself; else it is left out.
+ */
 export function joiningText(
   work: Work,
   moves: readonly Move[],
   up: Direction,
-  { built, stands }: { readonly built: string | null; readonly stands: string | null },
+  {
+    built,
+    stands,
+    proof,
+  }: { readonly built: string | null; readonly stands: string | null; readonly proof: Proof | null },
 ): readonly string[] {
   const joints = moves.flatMap((move) => move.work.map(({ joint }) => joint));
   const drives = moves.flatMap((move) => move.work.flatMap((w) => w.drives));
@@ -51,7 +65,7 @@ export function joiningText(
   const set = joints.some(({ setWith }) => setWith);
   const placed = setByShims(work, joints) ? [] : placeTexts(work, moves);
   const scenes = inTurn(moves).map((own) => ({
-    ...{ work, moves, up, built, stands, several: moves.length > 1, lowered: isUnderneath(work, moves, up) },
+    ...{ work, moves, up, built, stands, proof, several: moves.length > 1, lowered: isUnderneath(work, moves, up) },
     arriving: own.flatMap((move) => move.arriving),
     joints: own.flatMap((move) => move.work.map(({ joint }) => joint)),
   }));
@@ -157,29 +171,38 @@ function methodTexts(scene: Scene): readonly string[] {
 const GLUING = /^(?:Brush|Spread|Put) glue /u;
 
 function textsOf(scene: Scene, methods: readonly Joint["method"][]): readonly string[] {
-  return methods.flatMap((method): readonly string[] => {
-    const words = METHOD_WORDS[method];
-    // Tenons through their mortises and others go home together.
-    const alike = words ? methods.filter((other) => METHOD_WORDS[other] === words) : [method];
-    if (alike[0] !== method) return [];
-    const own = scene.joints.filter((joint) => alike.includes(joint.method));
-    const glued = own.some((joint) => joint.glue);
-    const sides = sidesOf(scene, own);
-    if (method === "glazed") return [glazedText(scene, own)];
-    if (isHoused(method)) return housedTexts(scene, own, method);
-    const wedged = own.some((joint) => joint.wedged);
-    const room = method === "slides" ? slideRoom(scene.work, own) : null;
-    const pegged = method === "dowels" ? peggedTexts(scene.work, scene.moves, own) : [];
-    if (words) return [...pegged, ...words({ ...sides, wedged, glued, room, several: scene.several })];
-    const { these, those } = sides;
-    return fastenedText(scene.work, own, {
-      glued,
-      these,
-      those,
-      starts: scene.moves[0]?.starts ?? false,
-      from: comesFrom(scene.work, scene.moves, scene.up),
-      alone: new Set(scene.joints.map((joint) => joint.method)).size === 1 && !scene.lowered,
-    });
+  return methods.flatMap((method, i): readonly string[] => {
+    const texts = methodText(scene, methods, method);
+    const { proof, joints } = scene;
+    // What fills a frame comes when that has been proved.
+    const fills = joints.filter((joint) => joint.method === method);
+    const last = i > 0 && i === methods.length - 1 && proof?.filler;
+    return last && fills.every(({ parts }) => parts.includes(last)) ? [proof.text, ...texts] : texts;
+  });
+}
+
+function methodText(scene: Scene, methods: readonly Joint["method"][], method: Joint["method"]): readonly string[] {
+  const words = METHOD_WORDS[method];
+  // Tenons through their mortises and others go home together.
+  const alike = words ? methods.filter((other) => METHOD_WORDS[other] === words) : [method];
+  if (alike[0] !== method) return [];
+  const own = scene.joints.filter((joint) => alike.includes(joint.method));
+  const glued = own.some((joint) => joint.glue);
+  const sides = sidesOf(scene, own);
+  if (method === "glazed") return [glazedText(scene, own)];
+  if (isHoused(method)) return housedTexts(scene, own, method);
+  const wedged = own.some((joint) => joint.wedged);
+  const room = method === "slides" ? slideRoom(scene.work, own) : null;
+  const pegged = method === "dowels" ? peggedTexts(scene.work, scene.moves, own) : [];
+  if (words) return [...pegged, ...words({ ...sides, wedged, glued, room, several: scene.several })];
+  const { these, those } = sides;
+  return fastenedText(scene.work, own, {
+    glued,
+    these,
+    those,
+    starts: scene.moves[0]?.starts ?? false,
+    from: comesFrom(scene.work, scene.moves, scene.up),
+    alone: new Set(scene.joints.map((joint) => joint.method)).size === 1 && !scene.lowered,
   });
 }
 

@@ -1,0 +1,79 @@
+/** A tenon is fitted to its mortise: where that is cut later, in a part whose size is not known before, it is fitted then. */
+import type { Action } from "../../build.ts";
+import type { Feature } from "../../design.ts";
+import { listed, type StepDraft, type Work } from "./draft.ts";
+import { FITTING } from "./words/features.ts";
+
+/** What goes into what, and how both are called. */
+const PAIRS = [
+  { goes: "tenon", into: "mortise", these: "tenons", those: "mortises" },
+  { goes: "tail", into: "dovetail housing", these: "tails", those: "housings" },
+  { goes: "cheek", into: "bridle", these: "cheeks", those: "bridles" },
+] as const;
+
+interface Cut {
+  readonly joint: string;
+  readonly part: string;
+}
+
+/** Steps in the order of work. */
+export function fittedLater(work: Work, drafts: readonly StepDraft[]): readonly StepDraft[] {
+  return PAIRS.reduce<readonly StepDraft[]>((all, pair) => {
+    const goes = all.map((draft) => cutIn(work, draft, pair.goes));
+    const into = all.map((draft) => cutIn(work, draft, pair.into));
+    const placeOf = new Map(into.flatMap((cuts, i) => cuts.map(({ joint }) => [joint, i] as const)));
+    const waiting = goes.map((cuts, i) => cuts.filter(({ joint }) => (placeOf.get(joint) ?? i) > i));
+    return all.map((draft, i) => {
+      const own = waiting[i] ?? [];
+      const waited = waiting.slice(0, i).flat();
+      const receiving = (into[i] ?? []).filter(({ joint }) => waited.some((each) => each.joint === joint));
+      return told(work, draft, {
+        pair,
+        left: own.length === 0 ? [] : into.flat().filter(({ joint }) => own.some((each) => each.joint === joint)),
+        all: own.length === (goes[i] ?? []).length,
+        comes: waited.filter(({ joint }) => receiving.some((each) => each.joint === joint)),
+      });
+    });
+  }, drafts);
+}
+
+interface Told {
+  readonly pair: (typeof PAIRS)[number];
+  /** What is cut later to receive what is cut now; whether that is so of all. */
+  readonly left: readonly Cut[];
+  readonly all: boolean;
+  /** What was cut before, and is received by what is cut now. */
+  readonly comes: readonly Cut[];
+}
+
+function told(work: Work, draft: StepDraft, { pair, left, all, comes }: Told): StepDraft {
+  const parts = (cuts: readonly Cut[]): string => listed(work, [...new Set(cuts.map(({ part }) => part))]);
+  const fits = FITTING[pair.goes] ?? [];
+  const one = left.length === 1;
+  const [them, they] = one ? ["it", "it is"] : ["them", "they are"];
+  const receiving = one ? pair.into : pair.those;
+  const cut = one ? "is cut" : "are cut";
+  const waits = all
+    ? `Leave ${them} a little thick: ${they} fitted when the ${receiving} in ${parts(left)} ${cut}.`
+    : `Leave ${one ? "that" : "those"} for ${parts(left)} a little thick: ${they} fitted when the ${receiving} there ${cut}.`;
+  const text =
+    left.length === 0
+      ? draft.text
+      : draft.text.flatMap((each) => (fits.includes(each) ? (all ? [waits] : [each, waits]) : [each]));
+  const few = comes.length === 1;
+  const fitted = `Fit the ${few ? pair.goes : pair.these} of ${parts(comes)} to the ${few ? pair.into : pair.those} now: ${few ? "it" : "they"} should slide in with the push of a hand.`;
+  return comes.length === 0 ? { ...draft, text } : { ...draft, text: [...text, fitted] };
+}
+
+/** By joint, the features of a kind that a step cuts. */
+const cutIn = (work: Work, { actions }: StepDraft, kind: Feature["kind"]): readonly Cut[] =>
+  actions.flatMap((action: Action) =>
+    action.do !== "machine"
+      ? []
+      : action.features.flatMap((i) => {
+          const feature = work.part(action.part).features[i];
+          return feature?.kind === kind && "for" in feature && feature.for !== null
+            ? [{ joint: feature.for, part: action.part }]
+            : [];
+        }),
+  );
