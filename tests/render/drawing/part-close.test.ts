@@ -1,6 +1,7 @@
 import { describe, expect, test } from "vitest";
 import { closeOn } from "../../../src/render/drawing/part/close.ts";
-import { Plate, type Segment } from "../../../src/render/drawing/plate.ts";
+import { Plate, passes, type Segment } from "../../../src/render/drawing/plate.ts";
+import { freePlace } from "../../../src/render/drawing/step/detail.ts";
 import { pen } from "./fixture.ts";
 import { outside, words } from "./look.ts";
 
@@ -52,4 +53,12 @@ describe("fingers of a box joint in a small drawing", () => {
     const arc = Array.from({ length: 29 }, (_, i): Segment => [at(i + 1), at(i + 2)]);
     expect(drawn(arc)).toEqual([]);
   });
+});
+
+test("the line to a circle does not pass the words below it where there is room elsewhere", () => {
+  const at = [120, 150] as const;
+  const centre = freePlace(at, 36, 6, { plate: new Plate({ x: 0, y: 0, width: 300, height: 200 }), ground: () => 0 });
+  const [x = 0, y = 0] = centre ?? [];
+  expect(centre).not.toBeNull();
+  expect(passes([at, [x, y]], { left: x - 36, right: x + 36, top: y + 36, bottom: y + 48 })).toBe(false);
 });

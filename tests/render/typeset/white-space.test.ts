@@ -75,7 +75,15 @@ describe("white space that a page leaves", () => {
             },
           }
         : null;
-    const units = [unit("A", 228, 0), unit("B", 180, 0), unit("C", 300, 0), unit("D", 180, 0), unit("E", 100, 0), fill];
+    const units = [
+      unit("A", 228, 0),
+      unit("B", 180, 0),
+      unit("C", 300, 0),
+      unit("D", 180, 0),
+      unit("E", 100, 0),
+      FULL,
+      fill,
+    ];
     const like = (i: number) => (i === 3 ? 1 : null);
     const [first, second] = set({ ...base, units, tighter, taller, like });
     expect(first?.map(([name]) => name)).toEqual(["A", "B", "C"]);
@@ -97,7 +105,15 @@ describe("white space that a page leaves", () => {
 
   test("is left by one that looks like another which has to take up less", () => {
     const tighter = (i: number) => (i === 1 || i === 3 ? unit("ABCDE"[i] ?? "", 148, 0) : null);
-    const units = [unit("A", 228, 0), unit("B", 180, 0), unit("C", 390, 0), unit("D", 180, 0), unit("E", 100, 0), fill];
+    const units = [
+      unit("A", 228, 0),
+      unit("B", 180, 0),
+      unit("C", 390, 0),
+      unit("D", 180, 0),
+      unit("E", 100, 0),
+      FULL,
+      fill,
+    ];
     const below = (like: (i: number) => number | null) =>
       set({ ...base, units, tighter, like })[1]?.find(([name]) => name === "E")?.[1];
     // A, B and C go on one page where B is 148 high; D has room.

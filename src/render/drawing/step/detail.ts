@@ -6,7 +6,7 @@ import { subtract, toNumber } from "../../../units/index.ts";
 import type { Spot } from "../drawing.ts";
 import { extentOfItems, type Fit, heightOf, widthOf } from "../fit.ts";
 import { heading } from "../ink.ts";
-import { boxAround, grown, type Plate, type Segment } from "../plate.ts";
+import { boxAround, grown, type Plate, passes, type Segment } from "../plate.ts";
 import { shareSeen } from "../visibility.ts";
 import { within } from "./circle.ts";
 import { edgesFor, seenOf } from "./joint-edges.ts";
@@ -182,12 +182,15 @@ export function freePlace(
         const far = radius / larger + t * leader;
         return sum + ground([at[0] + along[0] * far, at[1] + along[1] * far]);
       }, 0);
-      const cost = distance + (ACROSS * over * leader) / LEADER.length;
+      const struck = passes([at, [cx, cy]], words) ? THROUGH_WORDS : 0;
+      const cost = distance + struck + (ACROSS * over * leader) / LEADER.length;
       if (!best || cost < best.cost) best = { spot: [cx, cy], cost };
     }
   return best?.spot ?? null;
 }
 
+/** A line that comes from below passes the words: rather so many points farther off. */
+const THROUGH_WORDS = 80;
 const LEADER = [0.1, 0.3, 0.5, 0.7, 0.9] as const;
 const SAMPLES: readonly Spot[] = [-1, -0.5, 0, 0.5, 1].flatMap((dx) =>
   [-1, -0.5, 0, 0.5, 1].map((dy): Spot => [dx, dy]),
