@@ -17,3 +17,14 @@ test("what leans is told where it touches what its dowel holes mark, and its end
     "touches it from 31.5 mm to 128.5 mm from its left end, flush with its back",
   );
 });
+
+test("an end that is cut at an angle is proved with a bevel, and what meets squarely with a square", () => {
+  const build = built("loan-desk");
+  // The legs lean 6° to the left and the right: the long aprons stand 6° from square along them, the short ones square.
+  for (const title of [/^Glue in two long aprons/u, /^Add the frame/u]) {
+    const text = textOfStep(stepWith(build, title));
+    expect(text).toContain("a square across, and with a bevel set as the end was cut, 6° from square along, that");
+    expect(text).not.toContain("stand square");
+  }
+  expect(textOfStep(stepWith(build, /^Glue up the leg/u))).toContain("the short apron (D) stands square");
+});
