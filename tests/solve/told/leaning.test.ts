@@ -40,3 +40,12 @@ test("on what leans it is told how the part lies whose dowels mark their holes",
   );
   expect(text).toContain("and 3/32 in at the bottom: draw that line first.");
 });
+
+test("what reaches past all that it is laid on is measured from what a rule can be laid against", () => {
+  // The legs are set 7 in from the ends of the top, breadboard ends included; the apron and the joint between panel and end lie inside of both.
+  const text = textOfStep(stepWith(built("loan-desk"), /^Add the panel/u));
+  expect(text).toContain("midway between the left and the right (7 in past two legs (A) and two legs (B) at each)");
+  expect(textOfStep(stepWith(built("workbench-cart"), /^Add the plywood top/u))).toContain(
+    "(40 mm past two legs (A) and two legs (B) at each)",
+  );
+});
