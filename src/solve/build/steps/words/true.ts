@@ -12,7 +12,7 @@ import {
   thirdAxis,
   unit,
 } from "../../../design/space.ts";
-import type { Joint, Part } from "../../../design.ts";
+import type { Direction, Joint, Part } from "../../../design.ts";
 import { definite, listed, series, type Work } from "../draft.ts";
 import { groupedBy } from "../wishes/own-key.ts";
 import { degreesOf } from "./angled-ends.ts";
@@ -108,9 +108,10 @@ export function inLineTexts(work: Work, joints: readonly Joint[]): readonly stri
 /** What has only one end held yet tips: a square proves it, where no diagonals do; a bevel, where its end is cut at an angle. */
 export function squareTexts(work: Work, joints: readonly Joint[]): readonly string[] {
   const tipping = joints.filter((joint) => {
-    const [part] = joint.parts.map(work.part) as [Part];
+    const [part, mate] = joint.parts.map(work.part) as [Part, Part];
     const axis = normalOf(joint, END);
-    return joint.glue && joint.method !== "breadboard end" && axis !== null && !part.turned && longest(part) === axis;
+    if (!joint.glue || joint.method === "breadboard end" || part.turned || isMitred(joint, mate)) return false;
+    return axis !== null && longest(part) === axis;
   });
   // A panel that is held on three sides stands square by them.
   const sides = (id: string): number =>
@@ -124,6 +125,20 @@ export function squareTexts(work: Work, joints: readonly Joint[]): readonly stri
   });
 }
 
+/** Which way a part runs in the room. */
+function runOf({ axes, turned }: Part): Direction {
+  const length = unit(indexOf(axes.length), 1);
+  return turned ? turnedVec(turned.placement, length) : length;
+}
+
+/** Whether the other is cut at an angle as well: how its wood runs says nothing of the first then. */
+function isMitred({ contact }: Joint, mate: Part): boolean {
+  const run = runOf(mate);
+  const normal = contact[0]?.normal ?? run;
+  const share = Math.abs(INDICES.reduce<number>((so, i) => so + run[i] * normal[i], 0));
+  return share > 1 - FACE && share < FACE;
+}
+
 const SQUARE = "with a square, along and across,";
 
 /** How what is met by an end is proved: along what it is glued to, and across that. */
@@ -131,8 +146,7 @@ function proof(work: Work, joint: Joint): string {
   const [part, mate] = joint.parts.map(work.part) as [Part, Part];
   const axis = longest(part);
   const normal = joint.contact[0]?.normal ?? unit(axis, 1);
-  const length = unit(indexOf(mate.axes.length), 1);
-  const run = mate.turned ? turnedVec(mate.turned.placement, length) : length;
+  const run = runOf(mate);
   const [one, two] = otherAxes(axis);
   const along = Math.abs(run[one]) > Math.abs(run[two]) ? one : two;
   const ways = [along, thirdAxis(axis, along)].map((i) => ({
