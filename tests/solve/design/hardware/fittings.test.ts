@@ -37,17 +37,17 @@ describe("what is fixed to a part", () => {
   });
   it("stands with the screws that a lid pulls at four diameters from the edge", () => {
     const support = (up: string): ReturnType<typeof solveText> =>
-      solveText(step(`{ fit: pull, to: right-leg, face: left, against: tread${up} }`, "pull: { kind: lid support }"));
+      solveText(
+        step(`{ fit: pull, to: right-leg, face: left, against: tread${up} }`, "pull: { kind: lid support, high: 2 }"),
+      );
     // 4 × 9/64 in. Common practice, no source. By itself it lies so low; where it is told to stand higher, that is found.
     const holes = support("").build?.holes.filter(({ part, kind }) => part === "right-leg" && kind === "pilot") ?? [];
     expect(Math.max(...holes.filter(({ direction }) => direction[0] !== 0).map(({ at }) => mm(at[2])))).toBeCloseTo(
       (10.5 - 4 * (9 / 64)) * 25.4,
       3,
     );
-    expect(support("").findings.map(({ rule }) => rule.name)).not.toContain("fitting-breaks-out");
-    expect(support(", up: right-leg.top - 1 3/4").findings.map(({ rule }) => rule.name)).toContain(
-      "fitting-breaks-out",
-    );
+    expect(support("").findings.map(({ rule }) => rule)).not.toContain("fitting-breaks-out");
+    expect(support(", up: right-leg.top - 1").findings.map(({ rule }) => rule)).toContain("fitting-breaks-out");
   });
   it("is fitted for good once, in a step of its own", () => {
     const { build } = solveText(step("{ fit: pull, to: tread, face: top }"));
