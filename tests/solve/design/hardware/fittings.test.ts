@@ -49,6 +49,20 @@ describe("what is fixed to a part", () => {
     expect(support("").findings.map(({ rule }) => rule)).not.toContain("fitting-breaks-out");
     expect(support(", up: right-leg.top - 1").findings.map(({ rule }) => rule)).toContain("fitting-breaks-out");
   });
+  it("has room for the head of its screw behind: what covers that is found", () => {
+    const batten = (top: string): ReturnType<typeof solveText> =>
+      solveText(
+        step("{ fit: pull, to: right-leg, face: right, up: right-leg.top - 3 }").replace(
+          "joints:",
+          `  batten: { made of: lumber, as: upright, facing: left, left of: right-leg, front: 0, top: right-leg.top - ${top}, bottom: 0 }
+joints:
+  - { join: batten, to: right-leg, with: screws }`,
+        ),
+      );
+    // The screw is 5/32 in thick, its head twice that: it reaches 5/32 in below the hole, which is 3 in below the top of the leg.
+    expect(batten("3 1/8").findings.map(({ rule }) => rule)).toContain("hardware-overlaps");
+    expect(batten("3 1/4").findings.map(({ rule }) => rule)).not.toContain("hardware-overlaps");
+  });
   it("is fitted for good once, in a step of its own", () => {
     const { build } = solveText(step("{ fit: pull, to: tread, face: top }"));
     const fits = build?.steps.flatMap(({ actions }) => actions.filter((action) => action.do === "fit"));
