@@ -44,3 +44,12 @@ test("what leans is clamped at each of its ends, where it touches", () => {
   const step = stepWith(built("workbench-cart"), /^Glue up the back upper rail/u);
   expect(step.clamps?.map(({ count, opening }) => [count, Math.round(toMillimetres(opening))])).toEqual([[2, 680]]);
 });
+
+test("a breadboard end is clamped: its pegs do not pull, their holes are not offset", () => {
+  const step = stepWith(built("loan-desk"), /^Glue up the panel \(E\) and two breadboard ends/u);
+  // The top is 54 in long, and two pads are an inch: one clamp in the middle, where the glue is, and one at each end of the shoulder.
+  expect(step.clamps?.map(({ count, opening }) => [count, Math.round(toInches(opening))])).toEqual([[3, 55]]);
+  expect(textOfStep(step)).toContain(
+    "and clamp. Turn the clamps by turns until the shoulder is tight all along, then drive the pegs.",
+  );
+});

@@ -13,12 +13,13 @@ import {
   rational,
   roundTo,
   subtract,
+  TOLERANCE,
   toNumber,
   ZERO,
 } from "../../../units/index.ts";
 import type { Clamping } from "../../build.ts";
 import { type AxisIndex, common, extent, INDICES, indexOf, otherAxes, triple } from "../../design/space.ts";
-import type { Box, Joint } from "../../design.ts";
+import type { Box, Fastener, Joint } from "../../design.ts";
 import { boxOf, clampEnds, pastTheWhole, wholeOf } from "./clamp-ends.ts";
 import { FIRST, type Work } from "./draft.ts";
 import type { Move } from "./moves.ts";
@@ -38,6 +39,22 @@ const MANY = 10;
 export const clampsOver = (length: Length): number =>
   less(length, NARROW) ? 1 : Math.ceil(toNumber(subtract(length, END)) / toNumber(APART)) + 1;
 
+/** Whether a joint is closed by clamps. A peg pulls only where its holes are offset. */
+export const isClamped = (work: Work, { joint, drives }: Move["work"][number]): boolean =>
+  joint.glue && drives.every(({ fastener }) => fastener.kind === "peg" && !isOffset(work, fastener));
+
+function isOffset(work: Work, { id, direction }: Fastener): boolean {
+  const [first, ...more] = work.plan.holes.filter((hole) => hole.for === id);
+  return INDICES.some(
+    (i) =>
+      Math.abs(direction[i]) < 0.5 &&
+      more.some(({ at }) => first && Math.abs(toNumber(subtract(at[i], first.at[i]))) > TOLERANCE),
+  );
+}
+
+/** A tongue with glue in its middle only: a clamp there, and one at each end. */
+const BREADBOARD = 3;
+
 interface Place {
   readonly axis: AxisIndex;
   readonly at: readonly Length[];
@@ -45,11 +62,11 @@ interface Place {
   readonly part: string;
 }
 
-/** For what is glued and not pulled together by screws or nails. A clamp that reaches over the whole body holds all joints in its line. */
+/** For what is glued and not pulled together by screws, nails or pegs in offset holes. A clamp that reaches over the whole body holds all joints in its line. */
 export function placesOfClamps(work: Work, moves: readonly Move[]): readonly Place[] {
   const wanted = moves.flatMap(({ along, work: joints }) => {
     const axis = INDICES.reduce<AxisIndex>((best, i) => (Math.abs(along[i]) > Math.abs(along[best]) ? i : best), 0);
-    const held = joints.filter(({ joint, drives }) => joint.glue && drives.length === 0).map(({ joint }) => joint);
+    const held = joints.filter((each) => isClamped(work, each)).map(({ joint }) => joint);
     const long = held.filter((joint) => !less(longest(work, joint, axis), NARROW));
     // What is clamped along its length is held at its ends too, where it reaches over what stands beside.
     const also = (joint: Joint): boolean => joint.parts.some((id) => long.some(({ parts: [own] }) => own === id));
@@ -106,7 +123,8 @@ function pointsOver(work: Work, joint: Joint, axis: AxisIndex): readonly (readon
   const meets = otherAxes(axis).map((i) => ({ low: shared.low[i], high: shared.high[i] }));
   const size = ({ low, high }: (typeof meets)[number]): Length => subtract(high, low);
   const long = meets.findIndex((each) => meets.every((other) => !less(size(each), size(other))));
-  const n = clampsOver(size(meets[long] as (typeof meets)[number]));
+  const all = clampsOver(size(meets[long] as (typeof meets)[number]));
+  const n = joint.method === "breadboard end" ? Math.min(all, BREADBOARD) : all;
   return Array.from({ length: n }, (_, k) =>
     meets.map(({ low, high }, i) => {
       const [from, to] = i === long && n > 1 ? [add(low, half(END)), subtract(high, half(END))] : [low, high];
