@@ -28,7 +28,7 @@ export function featureText(work: Work, part: Part, kind: Feature["kind"]): read
   const boxes = kind === "slot" ? [] : every.map((box) => asTold(part, box));
   const groups = new Map<string, BoxFeature[]>();
   for (const box of boxes) {
-    const key = sizeText(marked(work, kind), box);
+    const key = sizeText(marked(work, kind), part, box);
     groups.set(key, [...(groups.get(key) ?? []), box]);
   }
   const texts = [...groups].flatMap(([size, list]) => {
@@ -111,8 +111,12 @@ function leaning({ design, print }: Work, part: Part, list: readonly BoxFeature[
   ];
 }
 
-const sizeText = ({ print }: Work, feature: BoxFeature): string => {
+const sizeText = ({ print }: Work, part: Part, feature: BoxFeature): string => {
   const [along, across, depth] = feature.size;
+  // One is thought of as long along the board: where it is not, the direction is told.
+  const axis = INDICES.find((i) => feature.along[i] !== 0);
+  if (feature.kind === "mortise" && axis !== undefined && axis !== indexOf(part.axes.length))
+    return `${print(along)} long from ${faceOf(axis, false)} to ${faceOf(axis, true)}, ${print(across)} wide and ${print(depth)} deep`;
   if (standsOut(feature)) return `${print(across)} thick, ${print(along)} wide and ${print(depth)} long`;
   return `${print(along)} long, ${print(across)} wide and ${print(depth)} deep`;
 };
