@@ -13,6 +13,7 @@ export const lidSupport: HardwareKind = {
     wide: measure("How wide its plates are.", "1", "25"),
     thick: measure("How thick it is, folded.", "3/8", "10"),
     plate: measure("How far its plate reaches along the lid.", "2", "50"),
+    edge: measure("How far from an edge its screws stand, at least: a lid pulls at them.", "9/16", "14"),
     ...screwed(2),
   },
   basis: "common practice, no source",

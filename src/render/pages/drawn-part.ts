@@ -117,7 +117,7 @@ export function drawnPart(
     height: onGrid(head.height + shown.height + 4),
     measured: true,
     scale: { points: made.points, broken: made.broken },
-    key: keyOf(made.bores, plan.printer).flatMap((rich, i, all) =>
+    key: keyOf(made.bores, plan).flatMap((rich, i, all) =>
       paragraph(rich, TYPE.caption, column, { keep: i < all.length - 1 }),
     ),
     paint: (x, y) => [...paintStack(head, x, y), shown.paint(x, y + head.height)],
@@ -125,12 +125,13 @@ export function drawnPart(
 }
 
 /** "a: 4 holes, Ø 11/64, through, clearance, into its left face"; letters of what is alike together, each with its number. */
-function keyOf(bores: PartDrawing["bores"], printer: Plan["printer"]): readonly Rich[] {
+function keyOf(bores: PartDrawing["bores"], { build, printer }: Plan): readonly Rich[] {
+  const pegs = new Set(build.fasteners.flatMap(({ id, kind }) => (kind === "peg" ? [id] : [])));
   const alike = new Map<string, PartDrawing["bores"][number][]>();
   for (const bore of bores) {
     const [first] = bore.holes;
     if (!first) continue;
-    const kind = first.for === null ? "" : `, ${first.kind}`;
+    const kind = first.for === null ? "" : `, ${pegs.has(first.for) ? "peg" : first.kind}`;
     const words = `${holeSize(first, printer)}${kind}, into its ${bore.side}`;
     alike.set(words, [...(alike.get(words) ?? []), bore]);
   }

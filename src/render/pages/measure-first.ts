@@ -86,9 +86,32 @@ function whatFollows(plan: Plan, stock: Stock): FlowAtom[] {
   return [
     ...subheading(`Sizes that change with ${called}`, width),
     ...(changing.rows.length === 0 ? [] : sizes(plan, changing)),
+    ...moving(plan, changing),
     ...body(housed ? `${same} ${test}` : same, width, { above: 8 }),
   ];
 }
+
+/** From where on the drawings do not hold for a part of another size; parts of which the same is told together. */
+function moving({ build, frame, printer }: Plan, changing: ChangingSizes): readonly FlowAtom[] {
+  const told = new Map<string, string[]>();
+  for (const { mark, size, from, near, far } of changing.moving) {
+    const side = size === "length" ? "end" : "edge";
+    const what = `from the ${far} ${side} what is ${printer.say(from)} and more from the ${near} ${side}.`;
+    told.set(what, [...(told.get(what) ?? []), `the ${nameOf(build, mark)} (${mark})`]);
+  }
+  if (told.size === 0) return [];
+  return [
+    ...body(
+      "Some of what is cut and bored goes with the far end or edge of such a part. Where yours has another size than the drawing, measure it from there; what the drawing leaves to that end or edge holds.",
+      frame.width,
+      { above: 8, keep: true },
+    ),
+    ...[...told].flatMap(([what, names]) => body(`On ${listed(names)}: ${what}`, frame.width, { above: 4 })),
+  ];
+}
+
+const nameOf = (build: Plan["build"], mark: string): string =>
+  build.cutList.find((line) => line.mark === mark)?.name.toLowerCase() ?? "";
 
 /** What may differ without harm: about a shaving. Common practice, no source. */
 const SHAVING = { inch: "1\u204464\u202fin", mm: "0.4\u202fmm" } as const;

@@ -4,6 +4,7 @@ import { printedSizes } from "../build/cut-list/printed.ts";
 import type { ChangingSizes } from "../build/model/thickness.ts";
 import type { CutLine } from "../build.ts";
 import type { Design } from "../design.ts";
+import { movingPlaces } from "./places.ts";
 import { type Range, spread, stepOf } from "./range.ts";
 import type { SolvedAt } from "./solved-at.ts";
 
@@ -28,5 +29,8 @@ export function changingSizes(
       return same || sizes.length < columns.length ? [] : [{ mark, size, sizes }];
     }),
   );
-  return { stock: range.stock, thicknesses: columns.map(({ thickness }) => thickness), rows };
+  const moving = movingPlaces(range, design, lines, solved).filter(({ mark, size }) =>
+    rows.some((row) => row.mark === mark && row.size === size),
+  );
+  return { stock: range.stock, thicknesses: columns.map(({ thickness }) => thickness), rows, moving };
 }

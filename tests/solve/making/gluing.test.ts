@@ -77,7 +77,7 @@ describe("a glue-up", () => {
     expect(at(/^Add the left end/u)).toContain(
       "Take the back upper rail (D) and the back lower rail (E), and tap the dowels in",
     );
-    expect(at(/^Glue up the back upper rail/u)).toMatch(/set 1 clamp/u);
+    expect(at(/^Glue up the back upper rail/u)).toMatch(/set 2 clamps/u);
     expect(at(/^Glue up the back upper rail/u)).not.toContain("stand out");
   });
 

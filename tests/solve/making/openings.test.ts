@@ -88,6 +88,8 @@ test("doors that lie over their opening are cut from the list", () => {
   const text = cupboard({ door: ", lies: overlay, overlay: 1/2" })
     .replace("hinges: hinge", "hinges: cup")
     .replace("  hinge:", "  cup: { kind: cup hinge, overlay: 1/2 }\n  hinge:")
+    // The head of the knob's screw stays clear of the shelf, which comes up to the doors.
+    .replace("pull: pull", "pull: { fit: pull, up: 3 }")
     // The front stays clear of the doors that reach up over the divider.
     .replace("gap: 1/8 }, pull", "gap: 3/4 }, pull");
   const waiting = built(text)

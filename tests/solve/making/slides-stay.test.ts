@@ -81,6 +81,6 @@ describe("slides", () => {
 // 34 over posts that are 32 1/2 apart outside.
 test("a top is measured from where a rule reaches", () => {
   expect(textIn(asIs, "Screw on the slab")).toContain(
-    "midway between the left and the right (3/4 in past the outside at each)",
+    "midway between the left and the right (3/4 in past two chest posts (J) and two chest posts (K) at each)",
   );
 });

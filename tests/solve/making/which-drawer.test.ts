@@ -78,7 +78,7 @@ describe("in the index cabinet", () => {
   // (680 − 548) / 2 = 66/64.
   test("fronts are placed from the outside of their boxes, and none is the lowest", () => {
     const text = said("Screw on three false fronts");
-    expect(text).toContain("(1 1/32 in past the outside at each)");
+    expect(text).toContain("(1 1/32 in past the drawer left side (I) and the drawer right side (J) at each)");
     expect(text).toContain("Do all that follows with one drawer and its front, then with the next: place,");
   });
 });

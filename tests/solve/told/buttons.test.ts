@@ -1,6 +1,6 @@
 import { expect, test } from "vitest";
 import { built } from "../../examples/compiled.ts";
-import { stepWith, textOfStep } from "./examples.ts";
+import { plain, stepWith, textOfStep } from "./examples.ts";
 
 test("two kinds of wooden buttons are told apart by where they go", () => {
   const build = built("dining-bench");
@@ -13,6 +13,10 @@ test("two kinds of wooden buttons are told apart by where they go", () => {
   );
   // How they are made is told once, and no wood is bought for them.
   expect(text.match(/made of hardwood offcuts/gu)).toHaveLength(1);
+  // #8 is 0.164 in thick (ASME B18.6.1): the next 64th that is wider is 11/64. No table of holes has it, so the tools name it.
+  expect(text).toContain("bore it through behind the step, 11/64 in wide, a little wider than the screw");
+  const drills = build.tools.find(({ tool }) => tool.startsWith("Drill bits:"));
+  expect(plain(`${drills?.tool} ${drills?.why}`)).toMatch(/11\/64.* in wooden buttons/u);
   const bought = build.purchases.filter(({ item }) => item.startsWith("wooden button"));
   expect(bought.map(({ note }) => note)).toEqual([
     expect.stringContaining("made of hardwood offcuts"),

@@ -1,5 +1,5 @@
 import { expect, test } from "vitest";
-import { toInches } from "../../../src/units/index.ts";
+import { toInches, toMillimetres } from "../../../src/units/index.ts";
 import { built } from "../../examples/compiled.ts";
 import { stepWith, textOfStep } from "./examples.ts";
 
@@ -26,4 +26,30 @@ test("what is said of two like parts is said once, of both", () => {
     expect.stringMatching(/^On the right two side rails \(D\) end in bare tenons/u),
   ]);
   expect(new Set(step.text).size).toBe(step.text.length);
+});
+
+test("where clamps press on a slope there are wedges, and the clamps reach over what is there", () => {
+  const step = stepWith(built("loan-desk"), /^Add the frame/u);
+  const text = textOfStep(step);
+  expect(text).toContain("slope 6° where clamps press");
+  expect(text).toContain("sawn to 6° from offcuts, its thick end towards the top");
+  expect(text).not.toContain("(C) lie");
+  // By hand: the outer faces of the legs are 54 − 2 × 7 = 40 in apart at the top, and 2 × 2 tan 6° = 0.42 more in the middle of the apron, 2 in below;
+  // two pads take 1 in, two wedges half an inch more each: 42.42, whole inches up.
+  expect((step.clamps ?? []).map(({ opening }) => Math.round(toInches(opening)))).toEqual([43]);
+});
+
+test("what leans is clamped at each of its ends, where it touches", () => {
+  // The foot of the brace lies 450 mm beside its head; from rail to rail it is 826 − 180 = 646 mm, and two pads of an inch, whole centimetres up.
+  const step = stepWith(built("workbench-cart"), /^Glue up the back upper rail/u);
+  expect(step.clamps?.map(({ count, opening }) => [count, Math.round(toMillimetres(opening))])).toEqual([[2, 680]]);
+});
+
+test("a breadboard end is clamped: its pegs do not pull, their holes are not offset", () => {
+  const step = stepWith(built("loan-desk"), /^Glue up the panel \(E\) and two breadboard ends/u);
+  // The top is 54 in long, and two pads are an inch: one clamp in the middle, where the glue is, and one at each end of the shoulder.
+  expect(step.clamps?.map(({ count, opening }) => [count, Math.round(toInches(opening))])).toEqual([[3, 55]]);
+  expect(textOfStep(step)).toContain(
+    "and clamp. Turn the clamps by turns until the shoulder is tight all along, then drive the pegs.",
+  );
 });

@@ -1,6 +1,6 @@
 import { fittingBreaksOut } from "../../../findings/rules/fitting-breaks-out.ts";
 import { inches, type Length, millimetres, toMillimetres } from "../../../units/length.ts";
-import { add, half, less, min, subtract, ZERO } from "../../../units/rational.ts";
+import { add, half, less, max, min, subtract, ZERO } from "../../../units/rational.ts";
 import { roundTo } from "../../../units/round.ts";
 import { type AxisIndex, axisAt, faceAxis, faceOf, INDICES } from "../../design/space.ts";
 import type { Fitting, Hole, Part, Units } from "../../design.ts";
@@ -8,6 +8,12 @@ import type { Rule, Verdict } from "./check.ts";
 
 /** Left beside a hole. Common practice, no source. */
 const LEAST = millimetres(3);
+
+/** What pulls at its screws says how far they stand from an edge, from their middle. */
+function leastFor({ hardware: [first] }: Fitting): Length {
+  const [edge, pilot] = ["edge", "pilot"].map((name) => first?.item.measures.get(name));
+  return edge && pilot ? max(LEAST, subtract(edge, half(pilot))) : LEAST;
+}
 /** To which a remedy is rounded up. */
 const STEP = { inch: inches(1, 16), mm: millimetres(1) } as const;
 
@@ -30,23 +36,24 @@ export const fittingBreaksOutRule: Rule = ({ design, print }) => {
     if (!first) return [];
     const worst = sides.reduce((so, each) => (less(each.side.left, so.side.left) ? each : so), first);
     const { left, axis, high } = worst.side;
+    const limit = leastFor(fitting);
     const check = {
       rule: "fitting-breaks-out",
       subject: fitting.id,
       value: toMillimetres(left),
-      limit: toMillimetres(LEAST),
+      limit: toMillimetres(limit),
       unit: "mm",
       basis: "geometry; the least wood is common practice, no source",
     };
-    if (!less(left, LEAST)) return [{ check: { ...check, verdict: "holds" } }];
+    if (!less(left, limit)) return [{ check: { ...check, verdict: "holds" } }];
     const finding = fittingBreaksOut(fitting.at, {
       item: fitting.hardware[0]?.item.kind ?? "",
       part: worst.part.id,
       side: faceOf(axis, high),
       left: left.n <= 0n ? null : print(left),
-      least: print(LEAST),
-      move: print(subtract(LEAST, left)),
-      place: placeOf(fitting, worst.part, worst.side, design.units, print),
+      least: print(limit),
+      move: print(subtract(limit, left)),
+      place: placeOf(fitting, worst.part, worst.side, limit, design.units, print),
     });
     return [{ check: { ...check, verdict: "fails" }, finding }];
   });
@@ -67,6 +74,7 @@ function placeOf(
   { part, hardware, face }: Fitting,
   worst: Part,
   side: Side,
+  limit: Length,
   units: Units,
   print: (length: Length) => string,
 ): string | null {
@@ -74,6 +82,6 @@ function placeOf(
   if (at === undefined || faceAxis(face) === side.axis) return null;
   const { low, high } = worst.body;
   const from = side.high ? subtract(high[side.axis], at) : subtract(at, low[side.axis]);
-  const enough = roundTo(add(from, subtract(LEAST, side.left)), STEP[units], "up");
+  const enough = roundTo(add(from, subtract(limit, side.left)), STEP[units], "up");
   return `${axisAt(side.axis)}: ${worst.id}.${faceOf(side.axis, side.high)} ${side.high ? "-" : "+"} ${print(enough)}`;
 }

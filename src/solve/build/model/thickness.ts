@@ -1,4 +1,5 @@
 /** How the sizes of a build change with the thickness of its stock. Types only. */
+import type { Face } from "../../../parse/draft.ts";
 import type { Length } from "../../../units/length.ts";
 
 /** Change of each size with the thickness of a stock: mm for each mm. */
@@ -30,4 +31,16 @@ export interface ChangingSizes {
     readonly size: "width" | "length";
     readonly sizes: readonly Length[];
   }[];
+  /** Of the parts that change. */
+  readonly moving: readonly MovingPlaces[];
+}
+
+/** What is cut and bored from some distance from one end of a part on keeps its distance from the other, while the size between them changes. */
+export interface MovingPlaces {
+  readonly mark: string;
+  readonly size: "width" | "length";
+  /** As drawn, from the near end. */
+  readonly from: Length;
+  readonly near: Face;
+  readonly far: Face;
 }

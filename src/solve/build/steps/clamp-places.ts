@@ -34,10 +34,14 @@ const ACROSS = ["from left to right", "from front to back", "from top to bottom"
 /** What clamps press on where that lies behind the outside of the whole, or has a bare tenon on it; alike parts together. */
 export function setBackTexts(work: Work, moves: readonly Move[]): readonly string[] {
   const ends = placesOfClamps(work, moves).flatMap(({ axis, at }) => clampEnds(work, moves, axis, at));
-  const told = ends.filter(({ back, tenon }) => tenon !== null || less(LEAST, back));
+  const told = ends.filter(({ back, tenon, slope }) => tenon !== null || slope !== null || less(LEAST, back));
+  const [sloping, square] = [told.filter(({ slope }) => slope !== null), told.filter(({ slope }) => slope === null)];
   const key = ({ part, back, tenon, block }: ClampEnd): string =>
     [work.line(part).mark, work.print(back), tenon && work.print(tenon), work.print(block)].join();
-  return groupedBy(told, key).flatMap((own) => {
+  const wedged = groupedBy(sloping, ({ slope }) => `${slope?.degrees} ${slope?.towards}`).flatMap((own) =>
+    wedgeText(work, own),
+  );
+  const setBack = groupedBy(square, key).flatMap((own) => {
     const [first] = own;
     if (!first) return [];
     const ids = [...new Set(own.map(({ part }) => part))];
@@ -56,6 +60,18 @@ export function setBackTexts(work: Work, moves: readonly Move[]): readonly strin
           `${lies}: put a block at least ${work.print(first.block)} thick between ${them} and each clamp that presses on ${them}.`,
         ];
   });
+  return [...setBack, ...wedged];
+}
+
+/** On what slopes alike a clamp slides, but for a wedge. */
+function wedgeText(work: Work, own: readonly ClampEnd[]): readonly string[] {
+  const slope = own[0]?.slope;
+  if (!slope) return [];
+  const ids = [...new Set(own.map(({ part }) => part))];
+  const sides = series([...new Set(own.map(({ side }) => `the ${side}`))]);
+  return [
+    `On ${sides} ${listed(work, ids)} ${ids.length === 1 ? "slopes" : "slope"} ${slope.degrees}° where clamps press, and a clamp slides on a slope: put a wedge between, sawn to ${slope.degrees}° from offcuts, its thick end towards the ${slope.towards}, and tape it on.`,
+  ];
 }
 
 /** Less is taken up by a pad. Common practice, no source. */

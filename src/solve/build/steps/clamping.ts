@@ -9,18 +9,18 @@ import {
   less,
   max,
   millimetres,
-  min,
   multiply,
   rational,
   roundTo,
   subtract,
+  TOLERANCE,
   toNumber,
   ZERO,
 } from "../../../units/index.ts";
 import type { Clamping } from "../../build.ts";
-import { type AxisIndex, enclosing, INDICES, indexOf } from "../../design/space.ts";
-import type { Joint } from "../../design.ts";
-import { clampEnds, pastTheWhole } from "./clamp-ends.ts";
+import { type AxisIndex, common, extent, INDICES, indexOf, otherAxes, triple } from "../../design/space.ts";
+import type { Box, Fastener, Joint } from "../../design.ts";
+import { boxOf, clampEnds, pastTheWhole, wholeOf } from "./clamp-ends.ts";
 import { FIRST, type Work } from "./draft.ts";
 import type { Move } from "./moves.ts";
 import { standingOut } from "./standing-out.ts";
@@ -39,6 +39,22 @@ const MANY = 10;
 export const clampsOver = (length: Length): number =>
   less(length, NARROW) ? 1 : Math.ceil(toNumber(subtract(length, END)) / toNumber(APART)) + 1;
 
+/** Whether a joint is closed by clamps. A peg pulls only where its holes are offset. */
+export const isClamped = (work: Work, { joint, drives }: Move["work"][number]): boolean =>
+  joint.glue && drives.every(({ fastener }) => fastener.kind === "peg" && !isOffset(work, fastener));
+
+function isOffset(work: Work, { id, direction }: Fastener): boolean {
+  const [first, ...more] = work.plan.holes.filter((hole) => hole.for === id);
+  return INDICES.some(
+    (i) =>
+      Math.abs(direction[i]) < 0.5 &&
+      more.some(({ at }) => first && Math.abs(toNumber(subtract(at[i], first.at[i]))) > TOLERANCE),
+  );
+}
+
+/** A tongue with glue in its middle only: a clamp there, and one at each end. */
+const BREADBOARD = 3;
+
 interface Place {
   readonly axis: AxisIndex;
   readonly at: readonly Length[];
@@ -46,11 +62,11 @@ interface Place {
   readonly part: string;
 }
 
-/** For what is glued and not pulled together by screws or nails. A clamp that reaches over the whole body holds all joints in its line. */
+/** For what is glued and not pulled together by screws, nails or pegs in offset holes. A clamp that reaches over the whole body holds all joints in its line. */
 export function placesOfClamps(work: Work, moves: readonly Move[]): readonly Place[] {
   const wanted = moves.flatMap(({ along, work: joints }) => {
     const axis = INDICES.reduce<AxisIndex>((best, i) => (Math.abs(along[i]) > Math.abs(along[best]) ? i : best), 0);
-    const held = joints.filter(({ joint, drives }) => joint.glue && drives.length === 0).map(({ joint }) => joint);
+    const held = joints.filter((each) => isClamped(work, each)).map(({ joint }) => joint);
     const long = held.filter((joint) => !less(longest(work, joint, axis), NARROW));
     // What is clamped along its length is held at its ends too, where it reaches over what stands beside.
     const also = (joint: Joint): boolean => joint.parts.some((id) => long.some(({ parts: [own] }) => own === id));
@@ -77,10 +93,8 @@ function cornerOf(work: Work, { method, parts: [id, mate], contact }: Joint, axi
 
 /** By direction. */
 export function clampingOf(work: Work, moves: readonly Move[]): readonly Clamping[] {
-  const all = moves.flatMap(({ present, arriving }) => [...present, ...arriving]).map((id) => work.part(id).body);
-  const [first, ...rest] = all;
-  if (!first) return [];
-  const whole = rest.reduce(enclosing, first);
+  const whole = wholeOf(work, moves);
+  if (!whole) return [];
   const places = placesOfClamps(work, moves);
   return INDICES.flatMap((axis): readonly Clamping[] => {
     const across = add(subtract(whole.high[axis], whole.low[axis]), add(CAULS, standingOut(work, moves, axis)));
@@ -92,16 +106,25 @@ export function clampingOf(work: Work, moves: readonly Move[]): readonly Clampin
   });
 }
 
+/** How far two parts lie against each other along each axis: what leans, as it touches. */
+function overlapOf(work: Work, { parts: [a, b], contact }: Joint): Box {
+  const [one, two] = [work.part(a), work.part(b)];
+  if (!one.turned && !two.turned) return common(one.body, two.body);
+  const points = contact.flatMap(({ polygons }) => polygons.flat());
+  if (points.length === 0) return common(boxOf(one), boxOf(two));
+  const bound = (choose: (...values: number[]) => number): Box["low"] =>
+    triple((i) => rational(Math.round(points.map((p) => p[i]).reduce((x, y) => choose(x, y)))));
+  return { low: bound(Math.min), high: bound(Math.max) };
+}
+
 /** Where clamps press on a joint, as they look along an axis: at even distances along its longer side. */
-function pointsOver(work: Work, { parts: [a, b] }: Joint, axis: AxisIndex): readonly (readonly Length[])[] {
-  const [one, two] = [work.part(a).body, work.part(b).body];
-  const meets = INDICES.filter((i) => i !== axis).map((i) => ({
-    low: max(one.low[i], two.low[i]),
-    high: min(one.high[i], two.high[i]),
-  }));
+function pointsOver(work: Work, joint: Joint, axis: AxisIndex): readonly (readonly Length[])[] {
+  const shared = overlapOf(work, joint);
+  const meets = otherAxes(axis).map((i) => ({ low: shared.low[i], high: shared.high[i] }));
   const size = ({ low, high }: (typeof meets)[number]): Length => subtract(high, low);
   const long = meets.findIndex((each) => meets.every((other) => !less(size(each), size(other))));
-  const n = clampsOver(size(meets[long] as (typeof meets)[number]));
+  const all = clampsOver(size(meets[long] as (typeof meets)[number]));
+  const n = joint.method === "breadboard end" ? Math.min(all, BREADBOARD) : all;
   return Array.from({ length: n }, (_, k) =>
     meets.map(({ low, high }, i) => {
       const [from, to] = i === long && n > 1 ? [add(low, half(END)), subtract(high, half(END))] : [low, high];
@@ -120,10 +143,10 @@ export const roundedUp = (work: Work, length: Length): Length =>
   roundTo(length, work.design.units === "inch" ? inches(1) : millimetres(10), "up");
 
 /** How far two parts lie against each other, across the direction of the clamp. */
-function longest(work: Work, { parts: [a, b] }: Joint, axis: AxisIndex): Length {
-  const [one, two] = [work.part(a).body, work.part(b).body];
-  return INDICES.filter((i) => i !== axis)
-    .map((i) => subtract(min(one.high[i], two.high[i]), max(one.low[i], two.low[i])))
+function longest(work: Work, joint: Joint, axis: AxisIndex): Length {
+  const shared = overlapOf(work, joint);
+  return otherAxes(axis)
+    .map((i) => extent(shared, i))
     .reduce(max, ZERO);
 }
 

@@ -10,6 +10,7 @@ import { type Need, pluralOf, series, type Work } from "./draft.ts";
 import { fencePilot } from "./jigs.ts";
 import { BLOCK_BORE } from "./standing-out.ts";
 import { groupedBy } from "./wishes/own-key.ts";
+import { buttonBits } from "./words/buttons.ts";
 import { boredIntoStuds, studPilot } from "./words/fitted.ts";
 import { leadBits } from "./words/lead-holes.ts";
 import { inOneUnit } from "./words/one-unit.ts";
@@ -219,6 +220,7 @@ const BESIDES: readonly (readonly [where: string, of: (work: Work) => readonly L
     ({ jigs, design }) => (jigs.some(({ laid }) => laid === "in the corner") ? [fencePilot(design.units)] : []),
   ],
   ["that lead nails", leadBits],
+  ["in wooden buttons", buttonBits],
 ];
 const besides = (work: Work) =>
   BESIDES.map(([where, of]) => ({ where, bits: of(work) })).filter((each) => each.bits.length > 0);

@@ -2,7 +2,7 @@ import { solidOf } from "../../../geometry/index.ts";
 import { half, multiply, rational, subtract } from "../../../units/rational.ts";
 import { shift } from "../space.ts";
 import { type Fitter, outwards } from "./fitter.ts";
-import { fromBehind } from "./from-behind.ts";
+import { fromBehind, headsBehind } from "./from-behind.ts";
 import { withScrew } from "./grip-screw.ts";
 import { measureOf } from "./items.ts";
 import { drum } from "./solids.ts";
@@ -23,7 +23,9 @@ export const fitKnob: Fitter = (site, context) => {
     outwards(site, subtract(out, foot)),
     half(measureOf(item, "across")),
   );
-  const solid = solidOf([...neck.pieces, ...head.pieces]);
+  const thread = measureOf(item, "thread");
+  const behind = headsBehind(site, thread, [at]);
+  const solid = solidOf([neck, head, ...behind].flatMap(({ pieces }) => pieces));
   const hardware = [{ id, item, joint: null, carriedBy: part.id, at, solid }];
-  return { hardware, holes: fromBehind(site, measureOf(item, "thread"), [at]) };
+  return { hardware, holes: fromBehind(site, thread, [at]) };
 };

@@ -9,9 +9,6 @@ import { reachOf, screwedOn } from "./screwed.ts";
 /** The plate on the lid (common practice, no source). */
 const PLATE = millimetres(3);
 
-/** Wood above the uppermost screw (common practice, no source). */
-const ABOVE = millimetres(3);
-
 /** A body on the inside of the case, its upper end under the lid, or as high as its screws find wood; beside it a plate on the lid. */
 export const fitLidSupport: Fitter = (site, context) => {
   const { id, item, part, against, axis, draft } = site;
@@ -24,7 +21,7 @@ export const fitLidSupport: Fitter = (site, context) => {
   const under = against.body.low[2];
   // Its uppermost screw stands so far above its middle.
   const reach = reachOf(high);
-  const wood = subtract(part.body.high[2], add(add(ABOVE, half(measureOf(item, "pilot"))), reach));
+  const wood = subtract(part.body.high[2], add(measureOf(item, "edge"), reach));
   const at = draft.place.up ? site.at : withAxis(site.at, 2, min(subtract(under, half(high)), wood));
   const body = screwedOn({ ...site, run: 2, at }, { long: high, wide, thick, passed: PLATE }, context);
   const [long, run] = [measureOf(item, "plate"), axis === 0 ? 1 : 0] as const;

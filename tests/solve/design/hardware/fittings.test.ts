@@ -35,6 +35,34 @@ describe("what is fixed to a part", () => {
       1,
     ]);
   });
+  it("stands with the screws that a lid pulls at four diameters from the edge", () => {
+    const support = (up: string): ReturnType<typeof solveText> =>
+      solveText(
+        step(`{ fit: pull, to: right-leg, face: left, against: tread${up} }`, "pull: { kind: lid support, high: 2 }"),
+      );
+    // 4 × 9/64 in. Common practice, no source. By itself it lies so low; where it is told to stand higher, that is found.
+    const holes = support("").build?.holes.filter(({ part, kind }) => part === "right-leg" && kind === "pilot") ?? [];
+    expect(Math.max(...holes.filter(({ direction }) => direction[0] !== 0).map(({ at }) => mm(at[2])))).toBeCloseTo(
+      (10.5 - 4 * (9 / 64)) * 25.4,
+      3,
+    );
+    expect(support("").findings.map(({ rule }) => rule)).not.toContain("fitting-breaks-out");
+    expect(support(", up: right-leg.top - 1").findings.map(({ rule }) => rule)).toContain("fitting-breaks-out");
+  });
+  it("has room for the head of its screw behind: what covers that is found", () => {
+    const batten = (top: string): ReturnType<typeof solveText> =>
+      solveText(
+        step("{ fit: pull, to: right-leg, face: right, up: right-leg.top - 3 }").replace(
+          "joints:",
+          `  batten: { made of: lumber, as: upright, facing: left, left of: right-leg, front: 0, top: right-leg.top - ${top}, bottom: 0 }
+joints:
+  - { join: batten, to: right-leg, with: screws }`,
+        ),
+      );
+    // The screw is 5/32 in thick, its head twice that: it reaches 5/32 in below the hole, which is 3 in below the top of the leg.
+    expect(batten("3 1/8").findings.map(({ rule }) => rule)).toContain("hardware-overlaps");
+    expect(batten("3 1/4").findings.map(({ rule }) => rule)).not.toContain("hardware-overlaps");
+  });
   it("is fitted for good once, in a step of its own", () => {
     const { build } = solveText(step("{ fit: pull, to: tread, face: top }"));
     const fits = build?.steps.flatMap(({ actions }) => actions.filter((action) => action.do === "fit"));

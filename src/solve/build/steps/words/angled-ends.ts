@@ -31,7 +31,7 @@ export function angledEnd(part: Part, { normal }: Plane): AngledEnd {
 }
 
 /** To a tenth, which is finer than any protractor. */
-const degreesOf = (slope: number): string => `${Math.round((arcTangent(slope) * 1800) / Math.PI) / 10}°`;
+export const degreesOf = (slope: number): string => `${Math.round((arcTangent(slope) * 1800) / Math.PI) / 10}°`;
 
 export function angledEndTexts(part: Part, name: string, planes: readonly Plane[]): readonly string[] {
   return planes.map((plane) => {

@@ -1,15 +1,16 @@
 /** How holes for dowels come to face each other: bored from one face, and marked from there on what they meet. */
+import { turnedVec } from "../../../../geometry/index.ts";
 import type { Length } from "../../../../units/length.ts";
 import { equal, less, subtract } from "../../../../units/rational.ts";
-import { faceOf, indexOf } from "../../../design/space.ts";
+import { faceOf, INDICES, indexOf, unit } from "../../../design/space.ts";
 import { holeOnBench } from "../../../design/turning.ts";
 import type { Hole, Part } from "../../../design.ts";
 import { type Mating, markedFrom, matingsOf } from "../dowelled.ts";
-import { numberWord, series, type Work } from "../draft.ts";
+import { capital, numberWord, series, type Work } from "../draft.ts";
 import { calledAmong, placeWords } from "./by-place.ts";
 import { boringText, mouthSide } from "./holes.ts";
 import { onMate } from "./place.ts";
-import { touchWords } from "./slant-places.ts";
+import { onLeaning, touchWords } from "./slant-places.ts";
 
 /** All holes of a part on the bench: those that are measured; then those for dowels that what they meet marks, and only then bored. */
 export function holeTexts(work: Work, part: Part, holes: readonly Hole[]): readonly string[] {
@@ -73,6 +74,8 @@ function fenceIsHigh(work: Work, part: Part, matings: readonly Mating[]): boolea
 const ON_BENCH =
   "Let both lie or stand on the bench with a side down on which they are flush: there they are so by themselves.";
 
+const STANDING = "As it stands in the piece, ";
+
 /** What marks its holes, each part by the end or edge that has the first of them, where it comes to lie. */
 function markTexts(work: Work, matings: readonly Mating[]): readonly string[] {
   if (matings.length === 0) return [];
@@ -81,11 +84,24 @@ function markTexts(work: Work, matings: readonly Mating[]): readonly string[] {
   const some = matings.some((each) => holesOn(work, each).own < holesOn(work, each).all);
   const whose = matings.length === 1 ? "its" : "their";
   return [
-    `Mark the dowel holes from ${series(from)}: put dowel centres into ${whose} holes${some ? " (those that come to lie on it)" : ""}, lay ${matings.length === 1 ? "it" : "each"} in place, held square by a block that is clamped beside it, and press.`,
+    `Mark the dowel holes from ${series(from)}: put dowel centres into ${whose} holes${some ? " (those that come to lie on it)" : ""}, lay ${matings.length === 1 ? "it" : "each"} in place, ${heldBy(work, matings)}, and press.`,
     ...places,
     ...(places.some((place) => place.includes(" flush ")) ? [ON_BENCH] : []),
     "Bore where the points have pricked, the drill guided square, the height of its guide added to the stop. The places in the drawing are for checking; what is said of bits and depths holds.",
   ];
+}
+
+/** Of parts some of which stand on their mates at an angle: what is cut at the end tells that. */
+function heldBy(work: Work, matings: readonly Mating[]): string {
+  const square = matings.every(({ joint, measured }) => {
+    const { axes, turned } = work.part(measured);
+    const sides = INDICES.map((i) => unit(i, 1)).map((way) => (turned ? turnedVec(turned.placement, way) : way));
+    const { normal } = joint.contact[0] ?? { normal: unit(indexOf(axes.length), 1) };
+    return sides.some((way) => Math.abs(way[0] * normal[0] + way[1] * normal[1] + way[2] * normal[2]) > STRAIGHT);
+  });
+  return square
+    ? "held square by a block that is clamped beside it"
+    : "its end flat on it, held so by a block that is clamped beside it";
 }
 
 /** In the side of the measured part that has the holes of a joint: its own, and all. */
@@ -107,8 +123,10 @@ function marking(work: Work, matings: readonly Mating[]) {
     if (!work.part(id).turned && !work.part(met).turned)
       return `The ${named(work, id)} lies ${onMate(work, joint, id, met)}.`;
     const [bored] = holesOf(work, mating, met);
-    const touches = bored && touchWords(work, work.part(id), work.part(met), bored);
-    return touches ? `As it stands in the piece, the ${named(work, id)} ${touches}.` : null;
+    const touches =
+      (bored && touchWords(work, work.part(id), work.part(met), bored)) ??
+      onLeaning(work, joint, work.part(id), work.part(met));
+    return touches ? `${STANDING}the ${named(work, id)} ${touches}.` : null;
   };
   return {
     from: [...new Set(matings.map((each) => `${sideWith(work, each)}the ${named(work, each.measured)}`))],
@@ -157,7 +175,7 @@ function otherTexts(work: Work, part: Part, here: readonly Mating[]): readonly s
   const place = told.length === 0 ? [] : ["Write on each of them where it goes: from here on they are not exchanged."];
   const others = told.flatMap(({ id, from, places }) => [
     `${parts.length === 2 ? "The other" : "Another"}, the ${placeWords(work, id)}, is marked from ${series(from)} in the same way.${places.length > 0 ? " As it stands in the piece:" : ""}`,
-    ...places.map((place) => `– ${place}`),
+    ...places.map((place) => `– ${capital(place.replace(STANDING, ""))}`),
   ]);
   return [...others, ...place];
 }

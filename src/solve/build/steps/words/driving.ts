@@ -8,6 +8,7 @@ import { stopOf } from "../../drilling/stop.ts";
 import type { Drive } from "../../order/index.ts";
 import { capital, listed, numberWord, series, type Work } from "../draft.ts";
 import { apartText } from "./apart.ts";
+import { buttonTexts } from "./buttons.ts";
 import { keyTexts } from "./keys.ts";
 import { leadText } from "./lead-holes.ts";
 
@@ -62,8 +63,13 @@ export function driveTexts(work: Work, drives: readonly Drive[], up: Direction):
       ...(first.with?.some((item) => item.startsWith("cross dowel")) ? [turnedIn(list.length)] : []),
     ];
   });
-  const made = drives.some(({ fastener }) => fastener.with?.some((item) => item.startsWith("wooden button")));
-  return [...told, ...(made ? [BUTTONS] : [])];
+  return [
+    ...told,
+    ...buttonTexts(
+      work,
+      drives.map(({ fastener }) => fastener),
+    ),
+  ];
 }
 
 /** " at two long aprons (C)": where the buttons or clips sit that hold what is screwed, of which there may be several kinds. */
@@ -105,10 +111,6 @@ function withText({ with: more = [] }: Fastener, n: number): string {
   const items = [...new Set(more)].map((item) => countText(item, more.filter((other) => other === item).length));
   return `${n === 1 ? "It takes" : "Each takes"} ${series(items)}.`;
 }
-
-/** How buttons come about that are not bought. Common practice, no source. */
-const BUTTONS =
-  "Buttons that you do not buy are made of hardwood offcuts: plane a strip to their thickness and width, the grain along it. Saw a step across its end, below, so that the tongue is left, saw the button off at its length, and bore it through behind the step, a little wider than the screw. Then the next, from the new end; try each in its place. Hold the strip, never a short piece, while you saw.";
 
 /** A bolt that is only pushed in holds nothing. */
 const turnedIn = (n: number): string =>

@@ -13,6 +13,7 @@ import { mitreTexts } from "./mitres.ts";
 import { placesOf } from "./rows-of-cuts.ts";
 import { runThrough } from "./run-through.ts";
 import { slotTexts } from "./slots.ts";
+import { whatIsLeft } from "./what-is-left.ts";
 
 /** How the cuts of one kind are made in a part at the bench: a sentence for each size, with every place. */
 export function featureText(work: Work, part: Part, kind: Feature["kind"]): readonly string[] {
@@ -24,10 +25,10 @@ export function featureText(work: Work, part: Part, kind: Feature["kind"]): read
   const curves = all.filter(isCurved);
   if (curves.length > 0) return curveTexts(work, part, curves);
   const every = inRuns(all).filter((feature): feature is BoxFeature => "size" in feature);
-  const boxes = kind === "slot" ? [] : every.map((box) => (kind === "groove" ? runThrough(part, box) : box));
+  const boxes = kind === "slot" ? [] : every.map((box) => asTold(part, box));
   const groups = new Map<string, BoxFeature[]>();
   for (const box of boxes) {
-    const key = sizeText(marked(work, kind), box);
+    const key = sizeText(marked(work, kind), part, box);
     groups.set(key, [...(groups.get(key) ?? []), box]);
   }
   const texts = [...groups].flatMap(([size, list]) => {
@@ -45,6 +46,9 @@ export function featureText(work: Work, part: Part, kind: Feature["kind"]): read
   });
   return [...texts, ...slotTexts(work, part, every)];
 }
+
+const asTold = (part: Part, box: BoxFeature): BoxFeature =>
+  box.kind === "groove" ? runThrough(part, box) : box.kind === "tenon" ? whatIsLeft(part, box) : box;
 
 /** Sockets are divided evenly: their places are told to the nearest 1/32 in or 1/2 mm, and the second part is marked from the first. */
 const marked = (work: Work, kind: Feature["kind"]): Work => {
@@ -107,8 +111,12 @@ function leaning({ design, print }: Work, part: Part, list: readonly BoxFeature[
   ];
 }
 
-const sizeText = ({ print }: Work, feature: BoxFeature): string => {
+const sizeText = ({ print }: Work, part: Part, feature: BoxFeature): string => {
   const [along, across, depth] = feature.size;
+  // One is thought of as long along the board: where it is not, the direction is told.
+  const axis = INDICES.find((i) => feature.along[i] !== 0);
+  if (feature.kind === "mortise" && axis !== undefined && axis !== indexOf(part.axes.length))
+    return `${print(along)} long from ${faceOf(axis, false)} to ${faceOf(axis, true)}, ${print(across)} wide and ${print(depth)} deep`;
   if (standsOut(feature)) return `${print(across)} thick, ${print(along)} wide and ${print(depth)} long`;
   return `${print(along)} long, ${print(across)} wide and ${print(depth)} deep`;
 };

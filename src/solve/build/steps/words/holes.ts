@@ -121,7 +121,8 @@ function whatText(work: Work, part: Part, list: readonly Hole[]): string {
   if (hole.kind === "recess")
     return `Bore ${n === "a" ? "a recess" : `${n} recesses`}, ${drill(first.diameter)} wide and ${print(first.depth)} deep into the ${face}, open to the side, and in the middle of each a ${drill(last.diameter)} pilot hole, ${print(last.depth)} deep in all.`;
   // A hole that the plan itself says may be for anything.
-  const kind = hole.for === null ? "" : (KINDS[hole.kind] ?? "");
+  const pegged = hole.kind === "dowel" && work.plan.fasteners.some(({ id, kind }) => kind === "peg" && id === hole.for);
+  const kind = hole.for === null ? "" : pegged ? "peg " : (KINDS[hole.kind] ?? "");
   const what = `${word}${purpose(work, list)}`;
   const depth = hole.through ? "right through" : `${print(last.depth)} deep`;
   const bore = hole.slot

@@ -1,6 +1,7 @@
 import { ZERO } from "../../../../units/rational.ts";
 import type { Direction, Joint } from "../../../design.ts";
 import { boredThrough } from "../bored-through.ts";
+import { isClamped } from "../clamping.ts";
 import { listed, namesOf, series, type Work, withArticle } from "../draft.ts";
 import { comesFrom, isUnderneath } from "../lying.ts";
 import { isPanel, type Move } from "../moves.ts";
@@ -189,12 +190,15 @@ function methodText(scene: Scene, methods: readonly Joint["method"][], method: J
   const own = scene.joints.filter((joint) => alike.includes(joint.method));
   const glued = own.some((joint) => joint.glue);
   const sides = sidesOf(scene, own);
+  const clamped = scene.moves.some((move) =>
+    move.work.some((each) => own.includes(each.joint) && isClamped(scene.work, each)),
+  );
   if (method === "glazed") return [glazedText(scene, own)];
   if (isHoused(method)) return housedTexts(scene, own, method);
   const wedged = own.some((joint) => joint.wedged);
   const room = method === "slides" ? slideRoom(scene.work, own) : null;
   const pegged = method === "dowels" ? peggedTexts(scene.work, scene.moves, own) : [];
-  if (words) return [...pegged, ...words({ ...sides, wedged, glued, room, several: scene.several })];
+  if (words) return [...pegged, ...words({ ...sides, wedged, glued, clamped, room, several: scene.several })];
   const { these, those } = sides;
   return fastenedText(scene.work, own, {
     glued,

@@ -9,6 +9,8 @@ interface Sides {
   readonly these: string;
   readonly those: string;
   readonly glued: boolean;
+  /** Its clamps close it, and no pegs that pull. */
+  readonly clamped: boolean;
   readonly wedged: boolean;
   /** Several bodies come one after another. */
   readonly several: boolean;
@@ -85,9 +87,11 @@ export const METHOD_WORDS: Readonly<Partial<Record<Joint["method"], Words>>> = {
     ...when(glued, "Brush glue into the grooves."),
     `Push ${everything} together${glued ? " and clamp" : ", without glue, so that each board can move"}.`,
   ],
-  "breadboard end": ({ these, those, glued }) => [
+  "breadboard end": ({ these, those, glued, clamped }) => [
     ...when(glued, "Spread glue on the middle 4 in (100 mm) of the tongue only: the rest must be free to move."),
-    `Push ${these} and ${those} together until the shoulder is tight.`,
+    clamped
+      ? `Push ${these} and ${those} together and clamp. Turn the clamps by turns until the shoulder is tight all along, then drive the pegs.`
+      : `Push ${these} and ${those} together until the shoulder is tight.`,
   ],
   dowels: ({ everything, glued }) => [`Push ${everything} together${glued ? " and clamp" : ""}.`],
   "hangs on": ({ those }) => [

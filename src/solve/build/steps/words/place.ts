@@ -1,13 +1,14 @@
 import { inverse, placed, turnedVec } from "../../../../geometry/index.ts";
 import { type Length, TOLERANCE } from "../../../../units/length.ts";
 import { equal, max, min, rational, round, subtract, toNumber } from "../../../../units/rational.ts";
-import { type AxisIndex, enclosing, extent, faceOf, INDICES, middle, triple } from "../../../design/space.ts";
+import { type AxisIndex, extent, faceOf, INDICES, middle, triple } from "../../../design/space.ts";
 import type { Joint, Part, Point } from "../../../design.ts";
 import { evenGap, LOCATED } from "../../jigs/spacers.ts";
 import { fastBodies } from "../../order/links.ts";
-import { called, series, type Work } from "../draft.ts";
+import { called, listed, series, type Work } from "../draft.ts";
 import type { Move } from "../moves.ts";
 import { calledAmong } from "./by-place.ts";
+import { type Overhang, overhang } from "./overhang.ts";
 import { type Seen, seenOf } from "./seen.ts";
 
 /** Where parts go that nothing else locates: the first of a row and the gap, or each of them. */
@@ -57,10 +58,8 @@ export function onMate(
   const normal = joint.contact[0]?.normal ?? [0, 0, 1];
   const part = seenOf(work, own, [...there, ...arriving]).box;
   const { box: base, inside } = seenOf(work, mate, there);
-  const [outer = base, ...more] = there.filter((id) => !work.part(id).turned).map((id) => work.part(id).body);
-  const whole = more.reduce(enclosing, outer);
   const words = INDICES.filter((i) => Math.abs(normal[i]) < 0.5).map((axis) =>
-    along(work, part, base, axis, whole, inside),
+    along(work, part, base, axis, overhang(work, joint, axis, there, arriving), inside),
   );
   const [one = "", two = ""] = words;
   // "flush with the right and the top"
@@ -104,7 +103,7 @@ export function along(
   part: Part["body"],
   base: Part["body"],
   axis: AxisIndex,
-  whole: Part["body"] = base,
+  covers: Overhang | null = null,
   held: Seen["inside"] = NOT_HELD,
 ): string {
   const name = (face: string): string => `the ${held.get(face) ?? face}`;
@@ -116,15 +115,14 @@ export function along(
   for (const { face, inside } of [low, high]) if (inside.n === 0n) return level(face);
   if (equal(middle(part, axis), middle(base, axis))) {
     const { n, d } = low.inside;
-    const past = subtract(whole.low[axis], part.low[axis]);
-    // What covers everything is measured from the outside, where a rule reaches.
-    const covers = n < 0n && past.n > 0n && equal(past, subtract(part.high[axis], whole.high[axis]));
+    const at = { n: -n, d };
     const each =
       n > 0n
         ? `${work.place(low.inside)} from each`
-        : covers && !equal(past, { n: -n, d })
-          ? `${work.place(past)} past the outside at each`
-          : `${work.place({ n: -n, d })} past each`;
+        : // What covers everything is measured from the outside, where a rule reaches.
+          covers && !equal(covers.past, at)
+          ? `${work.place(covers.past)} past ${named(work, covers, held)} at each`
+          : `${work.place(at)} past each`;
     return `midway between ${name(low.face)} and ${name(high.face)} (${each})`;
   }
   const near = Math.abs(toNumber(low.inside)) <= Math.abs(toNumber(high.inside)) ? low : high;
@@ -133,6 +131,10 @@ export function along(
     ? `${work.place(near.inside)} from ${name(near.face)}`
     : `standing ${work.place({ n: -n, d })} past ${name(near.face)}`;
 }
+
+/** What a side is named by already is its outside. */
+const named = (work: Work, { outer }: Overhang, held: Seen["inside"]): string =>
+  outer.some((id) => [...held.values()].includes(called(work, id))) ? "the outside" : listed(work, outer);
 
 /** The even gap in a row of alike parts; null when there is none. */
 function gapText(work: Work, moves: readonly Move[]): string | null {

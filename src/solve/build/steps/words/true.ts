@@ -1,17 +1,33 @@
 /** How what is glued comes out true: which edges have glue, where clamps pull, what is proved with a square or a straightedge. */
+import { turnedVec } from "../../../../geometry/index.ts";
 import { equal, toNumber } from "../../../../units/rational.ts";
-import { type AxisIndex, extent, faceOf, INDICES, indexOf, middle } from "../../../design/space.ts";
-import type { Joint, Part } from "../../../design.ts";
+import {
+  type AxisIndex,
+  extent,
+  faceOf,
+  INDICES,
+  indexOf,
+  middle,
+  otherAxes,
+  thirdAxis,
+  unit,
+} from "../../../design/space.ts";
+import type { Direction, Joint, Part } from "../../../design.ts";
 import { definite, listed, series, type Work } from "../draft.ts";
 import { groupedBy } from "../wishes/own-key.ts";
+import { degreesOf } from "./angled-ends.ts";
 import { sideWord } from "./measured.ts";
 
 /** They hide how their parts meet between them: edge to face, or end to face. */
 const PEGGED: ReadonlySet<Joint["method"]> = new Set<Joint["method"]>(["dowels", "biscuits", "loose tenon", "spline"]);
 
-const normalOf = ({ contact }: Joint): AxisIndex | null => {
+/** The share of a direction along an axis above which it counts as lying along that: of a face; of an end, which may be cut up to 45°. */
+const FACE = 0.99;
+const END = 0.7;
+
+const normalOf = ({ contact }: Joint, share = FACE): AxisIndex | null => {
   const [first] = contact;
-  return first ? (INDICES.find((i) => Math.abs(first.normal[i]) > 0.99) ?? null) : null;
+  return first ? (INDICES.find((i) => Math.abs(first.normal[i]) > share) ?? null) : null;
 };
 
 /** Whether a part of solid wood meets the other with its end. Sheets have grain both ways. */
@@ -89,27 +105,64 @@ export function inLineTexts(work: Work, joints: readonly Joint[]): readonly stri
   ];
 }
 
-/** What has only one end held yet tips: a square proves it, where no diagonals do. */
+/** What has only one end held yet tips: a square proves it, where no diagonals do; a bevel, where its end is cut at an angle. */
 export function squareTexts(work: Work, joints: readonly Joint[]): readonly string[] {
   const tipping = joints.filter((joint) => {
-    const axis = normalOf(joint);
-    const [part] = joint.parts.map(work.part) as [Part];
-    return joint.glue && joint.method !== "breadboard end" && axis !== null && !part.turned && longest(part) === axis;
+    const [part, mate] = joint.parts.map(work.part) as [Part, Part];
+    const axis = normalOf(joint, END);
+    if (!joint.glue || joint.method === "breadboard end" || part.turned || isMitred(joint, mate)) return false;
+    return axis !== null && longest(part) === axis;
   });
   // A panel that is held on three sides stands square by them.
   const sides = (id: string): number =>
     new Set(joints.filter(({ parts }) => parts.includes(id)).map((joint) => sideOf(work, joint, id))).size;
-  const ids = [...new Set(tipping.map(({ parts: [id] }) => id))].filter((id) => sides(id) < 3);
-  if (ids.length === 0) return [];
-  const stand = ids.length === 1 ? "stands" : "stand";
-  return [
-    `Check with a square, along and across, that ${definite(work, ids)} ${stand} square to what ${ids.length === 1 ? "it is" : "they are"} glued to, and shift the clamps until ${ids.length === 1 ? "it does" : "they do"}.`,
-  ];
+  const held = tipping.filter(({ parts: [id] }) => sides(id) < 3);
+  return groupedBy(held, (joint) => proof(work, joint)).map((own) => {
+    const ids = [...new Set(own.map(({ parts: [id] }) => id))];
+    const one = ids.length === 1;
+    const how = proof(work, own[0] as Joint);
+    return `Check ${how} that ${definite(work, ids)} ${one ? "stands" : "stand"} ${how === SQUARE ? "square" : "true"} to what ${one ? "it is" : "they are"} glued to, and shift the clamps until ${one ? "it does" : "they do"}.`;
+  });
+}
+
+/** Which way a part runs in the room. */
+function runOf({ axes, turned }: Part): Direction {
+  const length = unit(indexOf(axes.length), 1);
+  return turned ? turnedVec(turned.placement, length) : length;
+}
+
+/** Whether the other is cut at an angle as well: how its wood runs says nothing of the first then. */
+function isMitred({ contact }: Joint, mate: Part): boolean {
+  const run = runOf(mate);
+  const normal = contact[0]?.normal ?? run;
+  const share = Math.abs(INDICES.reduce<number>((so, i) => so + run[i] * normal[i], 0));
+  return share > 1 - FACE && share < FACE;
+}
+
+const SQUARE = "with a square, along and across,";
+
+/** How what is met by an end is proved: along what it is glued to, and across that. */
+function proof(work: Work, joint: Joint): string {
+  const [part, mate] = joint.parts.map(work.part) as [Part, Part];
+  const axis = longest(part);
+  const normal = joint.contact[0]?.normal ?? unit(axis, 1);
+  const run = runOf(mate);
+  const [one, two] = otherAxes(axis);
+  const along = Math.abs(run[one]) > Math.abs(run[two]) ? one : two;
+  const ways = [along, thirdAxis(axis, along)].map((i) => ({
+    word: i === along ? "along" : "across",
+    degrees: degreesOf(Math.abs(normal[i] / normal[axis])),
+  }));
+  const leaning = ways.filter(({ degrees }) => degrees !== "0°");
+  const square = ways.find(({ degrees }) => degrees === "0°");
+  if (leaning.length === 0) return SQUARE;
+  const bevel = leaning.map(({ word, degrees }) => `${degrees} from square ${word}`).join(" and ");
+  return `${square ? `with a square ${square.word}, and ` : ""}with a bevel set as the end was cut, ${bevel},`;
 }
 
 /** Where a joint is on one of its parts. */
 function sideOf(work: Work, joint: Joint, id: string): string {
-  const axis = normalOf(joint);
+  const axis = normalOf(joint, END);
   if (axis === null) return joint.id;
   const [own, other] = [id, ...joint.parts.filter((each) => each !== id)].map((each) =>
     middle(work.part(each).body, axis),

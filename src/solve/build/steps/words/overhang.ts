@@ -1,0 +1,53 @@
+/** How far what is laid on a body reaches past that, from what a rule can be laid against there. */
+import { type Length, TOLERANCE } from "../../../../units/length.ts";
+import { equal, max, min, rational, subtract, toNumber } from "../../../../units/rational.ts";
+import { type AxisIndex, INDICES } from "../../../design/space.ts";
+import type { Joint, Part } from "../../../design.ts";
+import type { Work } from "../draft.ts";
+
+export interface Overhang {
+  /** As far on both sides. */
+  readonly past: Length;
+  /** What it reaches past. */
+  readonly outer: readonly string[];
+}
+
+/** Of all that arrives past all that is there, where those meet; null where it is not as far on both sides, or does not reach past. */
+export function overhang(
+  work: Work,
+  joint: Joint,
+  axis: AxisIndex,
+  there: readonly string[],
+  arriving: readonly string[],
+): Overhang | null {
+  const [first] = joint.contact;
+  const normal = first && INDICES.find((i) => Math.abs(first.normal[i]) > 0.99);
+  const level = normal === undefined ? undefined : first?.polygons[0]?.[0]?.[normal];
+  if (normal === undefined || level === undefined) return null;
+  const reaches = (ids: readonly string[]) =>
+    ids.flatMap((id) => {
+      const reach = reachAt(work.part(id), normal, level, axis);
+      return reach ? [{ id, ...reach }] : [];
+    });
+  const [under, over] = [reaches(there), reaches(arriving)];
+  if (under.length === 0 || over.length === 0) return null;
+  const low = under.map((each) => each.low).reduce(min);
+  const high = under.map((each) => each.high).reduce(max);
+  const past = subtract(low, over.map((each) => each.low).reduce(min));
+  if (past.n <= 0n || !isSame(past, subtract(over.map((each) => each.high).reduce(max), high))) return null;
+  return { past, outer: under.filter((each) => isSame(each.low, low) || isSame(each.high, high)).map(({ id }) => id) };
+}
+
+const isSame = (a: Length, b: Length): boolean => equal(a, b) || Math.abs(toNumber(subtract(a, b))) <= TOLERANCE;
+
+/** From where to where a part reaches along an axis in the plane in which others meet; null where it does not come up to that. */
+function reachAt({ body, turned, solid }: Part, normal: AxisIndex, level: number, axis: AxisIndex) {
+  const off = (value: number): number => value - level;
+  const [low, high] = [body.low, body.high].map((corner) => off(toNumber(corner[normal]))) as [number, number];
+  if (!turned) return low <= TOLERANCE && high >= -TOLERANCE ? { low: body.low[axis], high: body.high[axis] } : null;
+  const at = solid.pieces
+    .flatMap(({ vertices }) => vertices.map(({ x, y, z }) => [x, y, z] as const))
+    .filter((vertex) => Math.abs(off(vertex[normal])) <= TOLERANCE)
+    .map((vertex) => rational(Math.round(vertex[axis])));
+  return at.length === 0 ? null : { low: at.reduce(min), high: at.reduce(max) };
+}
