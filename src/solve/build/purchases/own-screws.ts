@@ -1,6 +1,6 @@
 /** The screws that come with hardware, or are bought where they do not: how many, how thick, and how long at most. */
 import { inches, type Length, millimetres } from "../../../units/length.ts";
-import { absolute, less, min, subtract } from "../../../units/rational.ts";
+import { absolute, add, less, min, subtract, ZERO } from "../../../units/rational.ts";
 import { roundTo } from "../../../units/round.ts";
 import { INCH_SCREWS, METRIC_SCREWS } from "../../design/fastening/catalogue.ts";
 import { depthAt } from "../../design/fastening/line.ts";
@@ -34,9 +34,12 @@ export function ownScrews(
   const size = sizeOf(thread, first.stages[0]?.diameter as Length, design.units);
   const each = own.length / sold.used;
   const count = Number.isInteger(each) ? `${each} to a ${sold.unit}` : `${own.length} in all`;
-  const room = own.flatMap((hole) => roomOf(hole, design) ?? []);
+  const room = own.flatMap((hole) => {
+    const wood = roomOf(hole, design);
+    return wood === null ? [] : [add(wood, passedBy(hole, hardware, STEP[design.units]))];
+  });
   const most = room.length > 0 && roundTo(room.reduce(min), STEP[design.units], "down");
-  const tooLong = most && (!said || !less(said, most));
+  const tooLong = most && (!said || less(most, said));
   const long = said && !tooLong ? ` × ${print(said)}` : "";
   const limit =
     most && most.n > 0n && long === "" ? `, no longer than ${print(most)}, or they come out on the other side` : "";
@@ -49,6 +52,15 @@ function sizeOf(thread: Length | undefined, pilot: Length, units: Design["units"
   const off = (each: (typeof sizes)[number]): Length =>
     absolute(thread ? subtract(each.shank, thread) : subtract(each.pilot.hardwood, pilot));
   return sizes.reduce((best, each) => (less(off(each), off(best)) ? each : best)).name;
+}
+
+/** What a screw passes of its own hardware before it is in the wood: of a block, not of a bracket or a leaf. */
+function passedBy({ for: id, at, direction }: Hole, hardware: readonly Hardware[], least: Length): Length {
+  const own = hardware.find((each) => each.id === id);
+  const axis = INDICES.find((i) => Math.abs(direction[i]) === 1);
+  if (!own || axis === undefined) return ZERO;
+  const thick = depthAt(own.solid, at, axis, direction[axis] > 0 ? -1 : 1);
+  return less(least, thick) ? thick : ZERO;
 }
 
 /** How long a screw may be in the wood that a hole is bored into. */
