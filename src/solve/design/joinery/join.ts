@@ -15,6 +15,8 @@ export function cutJoints(
   bench: Bench,
   context: JoineryContext,
   pairContext: PairContext,
+  /** Called when every part has its full length, before rooms are cut for them. */
+  lengthened: () => void = () => undefined,
 ): readonly Jointed[] {
   const joinings = drafts
     .flatMap((draft) => pairsOf(draft, pairContext))
@@ -25,6 +27,7 @@ export function cutJoints(
     const siblings = numbered.filter((other) => other.draft === joining.draft);
     return CRAFTS[joining.draft.with.value].begin(joining, bench, context, siblings);
   });
+  lengthened();
   const jointed = begun.flatMap((finish) => finish?.() ?? []);
   mitreEnds(joinings, bench, context);
   return jointed;

@@ -133,7 +133,7 @@ function slopeTexts(work: Work, part: Part, planes: readonly PlaneFeature[]): re
       return `${verb} the ${name} where its ${faces} meets its ${end}: mark ${work.print(over)} in on the ${faces} and ${work.print(inset)} down on the ${end}, and plane to the lines.`;
     const axis = list[0]?.axis as AxisIndex;
     const left = subtract(
-      extent(part.body, axis),
+      extent(part.whole ?? part.body, axis),
       multiply(inset, rational(list.filter((s) => s.axis === axis).length)),
     );
     return `Taper the ${name} on its ${faces}${boredFaces(
@@ -168,13 +168,14 @@ export function slopeOf(part: Part, { kind, origin, normal }: PlaneFeature) {
   const end = tilted.includes(long) ? long : (tilted[1] as AxisIndex);
   const axis = (tilted.find((i) => i !== end) ?? end) as AxisIndex;
   const high = (i: AxisIndex): boolean => normal[i] > 0;
-  const edge = high(end) ? part.body.high[end] : part.body.low[end];
+  const whole = part.whole ?? part.body;
+  const edge = high(end) ? whole.high[end] : whole.low[end];
   // Where the plane leaves the face, and where it meets the end: its origin may lie anywhere on it.
-  const face = high(axis) ? part.body.high[axis] : part.body.low[axis];
+  const face = high(axis) ? whole.high[axis] : whole.low[axis];
   const rise = divide(multiply(subtract(face, origin[axis]), rational(normal[axis])), rational(normal[end]));
   const over = absolute(subtract(edge, subtract(origin[end], rise)));
   const inset = absolute(multiply(over, divide(rational(normal[end]), rational(normal[axis]))));
   // The other face, where the slope goes on to it.
-  const far = less(inset, extent(part.body, axis)) ? null : faceOf(axis, !high(axis));
+  const far = less(inset, extent(whole, axis)) ? null : faceOf(axis, !high(axis));
   return { kind, axis, face: faceOf(axis, high(axis)), end: faceOf(end, high(end)), over, inset, far };
 }
