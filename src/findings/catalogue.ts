@@ -77,6 +77,7 @@ import { includeNotFound } from "./rules/include-not-found.ts";
 import { indentation } from "./rules/indentation.ts";
 import { insetDoorWithoutStop } from "./rules/inset-door-without-stop.ts";
 import { jointDoesNotTouch } from "./rules/joint-does-not-touch.ts";
+import { jointWantsAFace } from "./rules/joint-wants-a-face.ts";
 import { jointWantsSquare } from "./rules/joint-wants-square.ts";
 import { jointWithItself } from "./rules/joint-with-itself.ts";
 import { keyNotText } from "./rules/key-not-text.ts";
@@ -300,6 +301,7 @@ export const catalogue: readonly Rule<never>[] = [
   indentation,
   insetDoorWithoutStop,
   jointDoesNotTouch,
+  jointWantsAFace,
   jointWantsSquare,
   jointWithItself,
   keyNotText,

@@ -160,3 +160,24 @@ describe("allowances and room", () => {
     expect(said("splined mitre, spline: { thick: 1 }")).toContain("spline-does-not-fit");
   });
 });
+
+describe("a housing on the ledge of a notch", () => {
+  const shelf = (method: string) => `plan: 1
+title: Shelf on a ledge
+units: inch
+stock:
+  wood: { wood: cherry, sold as: 5/4, planed to: 1, widths: 4 to 12 }
+piece:
+  side: { made of: wood, as: upright, facing: left, left: 0, front: 0, back: 8, bottom: 0, top: 11, notch: { at: top front, wide: 6, deep: 4 } }
+  step: { made of: wood, as: lying flat, grain: across, left: -2, right: 4, front: -1, back: 4, bottom: 5 }
+joints:
+  - { join: side, to: step, with: ${method} }
+`;
+  it("is told, and no joint is left out in silence", () => {
+    const told = designOf(shelf("dado, deep: 3/8")).findings.map(({ rule }) => rule);
+    expect(told).toEqual(["joint-wants-a-face"]);
+  });
+  it("is held by what needs no cut", () => {
+    expect(soundDesign(shelf("glue")).joints).toHaveLength(1);
+  });
+});

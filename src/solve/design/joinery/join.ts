@@ -1,3 +1,4 @@
+import { jointWantsAFace } from "../../../findings/rules/joint-wants-a-face.ts";
 import { jointWantsSquare } from "../../../findings/rules/joint-wants-square.ts";
 import type { JointDraft } from "../../../parse/draft.ts";
 import { fasteningOf } from "../fastening/methods.ts";
@@ -21,7 +22,7 @@ export function cutJoints(
   const joinings = drafts
     .flatMap((draft) => pairsOf(draft, pairContext))
     .map((pair, i): Joining => ({ ...pair, id: `j${i + 1}` }))
-    .filter((joining) => !wantsSquare(joining, context));
+    .filter((joining) => !wantsSquare(joining, context) && !wantsAFace(joining, context));
   const numbered = joinings.map((joining) => withHolds(joining, joinings));
   const begun = numbered.map((joining) => {
     const siblings = numbered.filter((other) => other.draft === joining.draft);
@@ -58,5 +59,13 @@ function wantsSquare({ draft, join, to, touch }: Joining, context: JoineryContex
   const { value: method, at } = draft.with;
   if (touch.kind !== "slanting" || !CRAFTS[method].cuts) return false;
   context.report(jointWantsSquare(at, { join: join.id, to: to.id, method }));
+  return true;
+}
+
+/** A method that lets one part into a face of the other, for parts that reach into each other: told, and true. */
+function wantsAFace({ draft, join, to, touch }: Joining, context: JoineryContext): boolean {
+  const { value: method, at } = draft.with;
+  if (touch.kind !== "overlap" || !CRAFTS[method].faces) return false;
+  context.report(jointWantsAFace(at, { join: join.id, to: to.id, method }));
   return true;
 }
