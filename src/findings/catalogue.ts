@@ -15,6 +15,7 @@ import { betweenWhich } from "./rules/between-which.ts";
 import { boltTooShort } from "./rules/bolt-too-short.ts";
 import { bracketNotClosed } from "./rules/bracket-not-closed.ts";
 import { bridleNeedsAnEnd } from "./rules/bridle-needs-an-end.ts";
+import { catchMissesStrike } from "./rules/catch-misses-strike.ts";
 import { characterNotInType } from "./rules/character-not-in-type.ts";
 import { chestWithoutAir } from "./rules/chest-without-air.ts";
 import { choiceChangesNothing } from "./rules/choice-changes-nothing.ts";
@@ -239,6 +240,7 @@ export const catalogue: readonly Rule<never>[] = [
   boltTooShort,
   bracketNotClosed,
   bridleNeedsAnEnd,
+  catchMissesStrike,
   characterNotInType,
   chestWithoutAir,
   choiceChangesNothing,
