@@ -11,7 +11,7 @@ import { goesInLast } from "./finishing/in-its-room.ts";
 import { againSteps, takingOffSteps } from "./finishing/taking-off.ts";
 import { fittingSteps, flushSteps, type Made } from "./fitting.ts";
 import { boardSteps, flatteningSteps, gluingUpSteps } from "./gluing-up.ts";
-import { hardwareSteps, isForEmpty } from "./hardware.ts";
+import { hardwareSteps, isForEmpty, isInTheRoom } from "./hardware.ts";
 import { inHandStep } from "./in-hand.ts";
 import { inOrder, type Timed } from "./in-order.ts";
 import { jigSteps } from "./jigs.ts";
@@ -124,7 +124,8 @@ function makingSteps(work: Work): readonly StepDraft[] {
  */
 function finishingSteps(work: Work, finished: ReadonlySet<string>): readonly StepDraft[] {
   const off = new Set(work.plan.removable.flatMap(({ parts }) => parts));
-  const isOff = ({ hardware }: Fitting): boolean => hardware.every(({ carriedBy }) => off.has(carriedBy));
+  const isOff = (fitting: Fitting): boolean =>
+    !isInTheRoom(fitting) && fitting.hardware.every(({ carriedBy }) => off.has(carriedBy));
   // Turned over or pulled from the wall a piece is empty.
   const empty = goesInLast(work).size > 0 ? isForEmpty : () => false;
   const again = againSteps(work);
