@@ -13,6 +13,7 @@ import { mitreTexts } from "./mitres.ts";
 import { placesOf } from "./rows-of-cuts.ts";
 import { runThrough } from "./run-through.ts";
 import { slotTexts } from "./slots.ts";
+import { throughText, throughTexts, wedgeTexts } from "./wedges.ts";
 
 /** How the cuts of one kind are made in a part at the bench: a sentence for each size, with every place. */
 export function featureText(work: Work, part: Part, kind: Feature["kind"]): readonly string[] {
@@ -33,12 +34,13 @@ export function featureText(work: Work, part: Part, kind: Feature["kind"]): read
   const texts = [...groups].flatMap(([size, list]) => {
     const places = placesOf(marked(work, kind), part, list);
     const what = list.length === 1 ? `a ${kind}` : `${numberWord(list.length)} ${pluralOf(kind)}`;
-    const head = `Cut ${what} ${size}:`;
+    const head = `Cut ${what} ${throughText(work, part, list, size)}:`;
     const where = places.length === 1 ? [`${head} ${places[0]}.`] : [head, ...places.map((place) => `– ${place}.`)];
     return [
       ...where,
       ...leftTexts(work, part, list),
-      ...kerfs(work, list),
+      ...throughTexts(work, part, list),
+      ...wedgeTexts(work, list),
       ...leaning(marked(work, kind), part, list),
       ...(FITTING[kind] ?? []),
     ];
@@ -69,18 +71,6 @@ function leftTexts({ design, print, stock }: Work, part: Part, list: readonly Bo
   const left = subtract(part.thickness, first.size[2]);
   return [
     `Set the depth by what is left standing, ${print(left)}, not from the face: then a sheet that is a little thicker or thinner makes nothing wider or narrower.`,
-  ];
-}
-
-/** What wedges are driven into. */
-function kerfs({ design, print }: Work, list: readonly BoxFeature[]): readonly string[] {
-  const wedged = list.filter((tenon) => design.joints.some(({ id, wedged }) => wedged && id === tenon.for));
-  const first = wedged.find(({ kind }) => kind === "tenon");
-  if (!first) return [];
-  const [wide, , long] = first.size;
-  const share = (length: Length, n: number, d: number) => roundTo(multiply(length, rational(n, d)), design.precision);
-  return [
-    `Saw two kerfs for wedges into the end of each, ${print(share(wide, 1, 4))} from its edges and ${print(share(long, 2, 3))} deep.`,
   ];
 }
 
