@@ -7,6 +7,7 @@ import { askedBeside, askedFor } from "./asked.ts";
 import { markedFrom, matingsOf } from "./dowelled.ts";
 import { type Need, pluralOf, series, type Work } from "./draft.ts";
 import { fencePilot } from "./jigs.ts";
+import { longerBit } from "./long-bits.ts";
 import { BLOCK_BORE } from "./standing-out.ts";
 import { groupedBy } from "./wishes/own-key.ts";
 import { studPilot } from "./words/fitted.ts";
@@ -141,13 +142,22 @@ function bits(work: Work): readonly Need[] {
   const slotWidths = series([...new Set(slots.toSorted(compare).map(drill))]);
   const sizes = (bit: Bit): string => {
     const own = stages.filter((stage) => stage.bit === bit).toSorted((a, b) => compare(a.diameter, b.diameter));
-    return [...new Set(own.map(({ size }) => size))].join(", ");
+    const told = own.map(({ size, diameter }) => {
+      const long = bit === "drill" ? longerBit(work, diameter) : null;
+      return long ? `${size} (at least ${work.print(long)} long)` : size;
+    });
+    return [...new Set(told)].join(", ");
   };
   const [drills, forstner] = [sizes("drill"), sizes("Forstner bit")];
+  const shorter = drills.includes(" long)")
+    ? "; with a shorter one mark through the part on top, take that off, and bore from there"
+    : "";
   const has = (bit: Bit): boolean => stages.some((stage) => stage.bit === bit);
   const blind = holes.some((hole) => !hole.through);
   return [
-    ...(drills === "" ? [] : [{ tool: `Drill bits: ${drills}`, why: `for the holes listed in the plan${also}` }]),
+    ...(drills === ""
+      ? []
+      : [{ tool: `Drill bits: ${drills}`, why: `for the holes listed in the plan${also}${shorter}` }]),
     ...(forstner === "" ? [] : [{ tool: `Forstner bits: ${forstner}`, why: "for wide holes, flat at the bottom" }]),
     ...(has("pocket bit") ? [{ tool: "Jig for pocket holes, with its stepped bit", why: "to bore the pockets" }] : []),
     ...(holes.some((hole) => hole.slot)
