@@ -15,6 +15,7 @@ import { betweenWhich } from "./rules/between-which.ts";
 import { boltTooShort } from "./rules/bolt-too-short.ts";
 import { bracketNotClosed } from "./rules/bracket-not-closed.ts";
 import { bridleNeedsAnEnd } from "./rules/bridle-needs-an-end.ts";
+import { catchMissesStrike } from "./rules/catch-misses-strike.ts";
 import { characterNotInType } from "./rules/character-not-in-type.ts";
 import { chestWithoutAir } from "./rules/chest-without-air.ts";
 import { choiceChangesNothing } from "./rules/choice-changes-nothing.ts";
@@ -77,6 +78,7 @@ import { includeNotFound } from "./rules/include-not-found.ts";
 import { indentation } from "./rules/indentation.ts";
 import { insetDoorWithoutStop } from "./rules/inset-door-without-stop.ts";
 import { jointDoesNotTouch } from "./rules/joint-does-not-touch.ts";
+import { jointWantsAFace } from "./rules/joint-wants-a-face.ts";
 import { jointWantsSquare } from "./rules/joint-wants-square.ts";
 import { jointWithItself } from "./rules/joint-with-itself.ts";
 import { keyNotText } from "./rules/key-not-text.ts";
@@ -238,6 +240,7 @@ export const catalogue: readonly Rule<never>[] = [
   boltTooShort,
   bracketNotClosed,
   bridleNeedsAnEnd,
+  catchMissesStrike,
   characterNotInType,
   chestWithoutAir,
   choiceChangesNothing,
@@ -300,6 +303,7 @@ export const catalogue: readonly Rule<never>[] = [
   indentation,
   insetDoorWithoutStop,
   jointDoesNotTouch,
+  jointWantsAFace,
   jointWantsSquare,
   jointWithItself,
   keyNotText,

@@ -172,6 +172,8 @@ export interface Part {
   readonly stock: string;
   /** Between shoulders, untapered. */
   readonly body: Box;
+  /** The body lengthened by what is let in over its whole section, where a joint does. */
+  readonly whole?: Box;
   /** Body, tongues and tenons: what the saw must yield. */
   readonly blank: Box;
   readonly axes: { readonly thickness: Axis; readonly width: Axis; readonly length: Axis };

@@ -17,8 +17,13 @@ export const doorWithoutCatch = rule<{
   message: ({ doors }) => `nothing holds ${doors.map(({ name }) => name).join(" and ")} shut`,
   label: () => "no catch",
   help: ({ doors }) => {
-    const lines = doors.map(({ line, part }) => `\`- ${line ?? `{ fit: catch, to: …, against: ${part} }`}\``);
-    return `add a catch${doors.length > 1 ? " for each" : ""}, under \`fittings\`: ${lines.join(" and ")}`;
+    const lines = doors.map(({ line, part }) => `\`- ${line ?? `{ fit: catch, to: block, against: ${part} }`}\``);
+    const bare = doors.flatMap(({ line, name }) => (line === null ? [name] : []));
+    const block =
+      bare.length > 0
+        ? `; nothing lies behind the free edge of ${bare.join(" and ")} that it could be screwed to: put a block of wood there, here called block`
+        : "";
+    return `add a catch${doors.length > 1 ? " for each" : ""}, under \`fittings\`: ${lines.join(" and ")}${block}`;
   },
   explain: `Butt hinges and continuous hinges have no spring: a door on them swings open by itself where the floor or the wall is a little out of plumb.
 Accept this if it has a lock or a turn button.`,

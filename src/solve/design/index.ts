@@ -22,7 +22,7 @@ import { roughOf } from "./making/rough.ts";
 import { applyMeasured } from "./measured.ts";
 import { isMirrored, mirrorDesign } from "./mirrored.ts";
 import { onePerPlace } from "./one-per-place.ts";
-import { finishPart, middleOf, shapedPiece } from "./parts.ts";
+import { finishPart, middleOf, reshape, shapedPiece } from "./parts.ts";
 import { placing } from "./placed.ts";
 import { aboutMarks } from "./placing/between-marks.ts";
 import { applySettings } from "./settings.ts";
@@ -97,15 +97,21 @@ function solve(written: Draft): Outcome<Design> {
   // A part that was rounded takes with it what lies against it: the gap may show between others.
   const leftOpen = triple((axis) => wood.map((entry) => places.leftOver(entry, axis)).reduce(max, ZERO));
   const loose = lyingLoose(draft.joints, directory);
-  const jointed = cutJoints(draft.joints, bench, joinery, {
-    directory,
-    bodyOf,
-    leftOver: (_, axis) => leftOpen[axis],
-    slanting: slantingOn(bench),
-    loose: (id) => loose.has(id),
-    report,
-    print,
-  });
+  const jointed = cutJoints(
+    draft.joints,
+    bench,
+    joinery,
+    {
+      directory,
+      bodyOf,
+      leftOver: (_, axis) => leftOpen[axis],
+      slanting: slantingOn(bench),
+      loose: (id) => loose.has(id),
+      report,
+      print,
+    },
+    () => reshape(bench, pieces, context),
+  );
 
   const shaped = [...bench.pieces.values()].flatMap((piece): readonly Part[] => {
     const own = stockOf(piece.entry);

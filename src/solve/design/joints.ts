@@ -20,7 +20,7 @@ import { CRAFTS } from "./joinery/crafts.ts";
 import { openShoulder, taperBeside } from "./joinery/shoulder.ts";
 import { standsApart } from "./joinery/touch.ts";
 import type { Jointed } from "./joinery/work.ts";
-import { cureOf, overlapOf } from "./overlap.ts";
+import { cureOf, overlapOf, whyOverlap } from "./overlap.ts";
 import { common } from "./space.ts";
 import { placedArrangement } from "./turning.ts";
 
@@ -169,7 +169,8 @@ function reportApart({ draft, to: mate }: Jointed["joining"], join: Part, to: Pa
     const by = print(overlap.by);
     const drafts = [join, to].map(({ id }) => context.directory.byId.get(id)?.draft);
     const cure = cureOf(drafts, overlap, by);
-    const names = { first: join.id, second: to.id, by, way, cure, made: draft.made === true };
+    const why = whyOverlap([join, to], drafts);
+    const names = { first: join.id, second: to.id, by, way, cure, made: draft.made === true, ...why };
     report(partsOverlap(mate.at, names, { also: [{ at: draft.at, label: "joined here" }] }));
     return;
   }

@@ -9,7 +9,7 @@ import { inches, type Length } from "../../units/length.ts";
 import { absolute, less, min, subtract } from "../../units/rational.ts";
 import type { Box, Design, Part } from "../design.ts";
 import { ON_FLOOR } from "./hardware/fitters.ts";
-import { cureOf, overlapOf } from "./overlap.ts";
+import { cureOf, overlapOf, whyOverlap } from "./overlap.ts";
 import { axisAt, enclosing, faceOf, INDICES, withAxis } from "./space.ts";
 
 type Print = (length: Length) => string;
@@ -50,6 +50,7 @@ function overlaps({ parts }: Design, draftOf: (id: string) => PartDraft | undefi
             by: print(overlap.by),
             way,
             made,
+            ...whyOverlap([a, b], drafts),
             cure: cureOf(drafts, overlap, print(overlap.by)),
           },
           { also: [{ at: a.at, label: "the other part" }] },

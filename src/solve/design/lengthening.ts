@@ -23,6 +23,7 @@ export function plainPiece(entry: Entry, places: Places): Workpiece | null {
     grown: body,
     tongues: [],
     cuts: [],
+    drawn: 0,
     features: [],
     holes: [],
   };

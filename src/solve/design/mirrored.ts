@@ -100,6 +100,7 @@ function mirrorPart(part: Part, about: Length): Part {
     id: swapHands(part.id),
     called: part.called === null ? null : swapHands(part.called),
     body: mirrorBox(part.body, 0, about),
+    ...(part.whole && { whole: mirrorBox(part.whole, 0, about) }),
     blank: mirrorBox(part.blank, 0, about),
     solid: image(part.solid, about),
     features: turned

@@ -7,12 +7,13 @@ import { add, equal, half, subtract } from "../../units/rational.ts";
 import type { Box, Direction, Feature, Part, Stock } from "../design.ts";
 import type { Directory } from "./expand/directory.ts";
 import type { Entry } from "./expand/entry.ts";
+import type { Bench } from "./joinery/work.ts";
 import { plainPiece } from "./lengthening.ts";
 import type { LocalPlane } from "./placing/ends.ts";
 import type { Places } from "./placing/places.ts";
 import { shapePart } from "./shapes/shape.ts";
 import { blankOf, type CutPlane, mirrorShapes, planeCut, solidOf, type Workpiece } from "./shapes/workpiece.ts";
-import { axisAt, extent, faceOf, triple } from "./space.ts";
+import { axisAt, extent, faceOf, INDICES, mirrorBox, triple } from "./space.ts";
 import { placedFeature, placedHole } from "./turning.ts";
 
 export interface ShapingContext {
@@ -24,17 +25,21 @@ export interface ShapingContext {
   readonly print: (length: Length) => string;
 }
 
-/** A part with the shapes that the maker drew, before its joints; null when it could not be placed. */
-export function shapedPiece(entry: Entry, context: ShapingContext): Workpiece | null {
+/**
+ * A part with the shapes that the maker drew, before its joints; null when it could not be placed. `grown` is its body as its joints lengthen
+ * it, once that is known.
+ */
+export function shapedPiece(entry: Entry, context: ShapingContext, grown?: Box): Workpiece | null {
   const piece = plainPiece(entry, context.places);
   if (!piece) return null;
   const model = entry.mirror && context.directory.byId.get(entry.mirror.of);
   if (entry.mirror && model) {
-    const shaped = shapedPiece(model, context);
-    if (!shaped || !context.outside) return null;
+    if (!context.outside) return null;
     const { axis } = entry.mirror;
     const about = half(add(context.outside.low[axis], context.outside.high[axis]));
-    return { ...piece, ...mirrorShapes(shaped, axis, about, entry.id) };
+    const shaped = shapedPiece(model, context, grown && mirrorBox(grown, axis, about));
+    if (!shaped) return null;
+    return { ...piece, ...mirrorShapes(shaped, axis, about, entry.id), drawn: shaped.drawn };
   }
   const ends = context.places.slants.ends(entry)?.map((end) => end.plane());
   if (!ends || ends.includes(null)) return null;
@@ -43,7 +48,8 @@ export function shapedPiece(entry: Entry, context: ShapingContext): Workpiece | 
     .map(({ point, normal }) => planeCut(point, normal));
   let whole: Workpiece = { ...piece, cuts, features: cuts.map(angledEnd) };
   const { report, print } = context;
-  const shaping = { part: entry.id, measure: (formula: Formula) => context.measure(entry, formula), report, print };
+  const measure = (formula: Formula) => context.measure(entry, formula);
+  const shaping = { part: entry.id, whole: grown ?? piece.body, measure, report, print };
   for (const shape of entry.draft.shapes) {
     const shaped = shapePart(entry.id, shape, piece.body, piece.frame, shaping);
     if (!shaped) return null;
@@ -55,7 +61,25 @@ export function shapedPiece(entry: Entry, context: ShapingContext): Workpiece | 
       holes: [...whole.holes, ...shaped.holes],
     };
   }
-  return whole;
+  return { ...whole, drawn: whole.cuts.length };
+}
+
+const sameBox = (a: Box, b: Box): boolean =>
+  INDICES.every((i) => equal(a.low[i], b.low[i]) && equal(a.high[i], b.high[i]));
+
+/** Shapes the parts anew that their joints have made longer, or shorter. `before`: the parts as they were laid on the bench. */
+export function reshape(bench: Bench, before: readonly Workpiece[], context: ShapingContext): void {
+  const quiet = { ...context, report: () => undefined };
+  for (const { entry, cuts, features, holes } of before) {
+    const piece = bench.piece(entry.id);
+    const anew = sameBox(piece.grown, piece.body) ? null : shapedPiece(entry, quiet, piece.grown);
+    if (!anew) continue;
+    bench.change(entry.id, {
+      cuts: [...anew.cuts, ...piece.cuts.slice(cuts.length)],
+      features: [...anew.features, ...piece.features.slice(features.length)],
+      holes: [...anew.holes, ...piece.holes.slice(holes.length)],
+    });
+  }
 }
 
 const angledEnd = ({ point, normal }: CutPlane): Feature => ({
@@ -107,6 +131,7 @@ export function finishPart(
     called: entry.draft.called?.value ?? null,
     stock: stock.name,
     body,
+    ...(!sameBox(piece.grown, body) && { whole: piece.grown }),
     blank,
     leftOver: triple((axis) => places.leftOver(entry, axis)),
     axes: { thickness: axisAt(frame.thickness), width: axisAt(frame.width), length: axisAt(frame.length) },

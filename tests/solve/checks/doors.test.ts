@@ -129,6 +129,20 @@ describe("shutting and opening", () => {
     expect(of("opens-too-little")).toMatchObject({ verdict: "holds", value: 180 });
     expect(of("strikes-on-its-way", ...bar)?.verdict).toBe("holds");
   });
+  test("a catch 3/4 in high holds the strike of a door 1/8 in below its case, and passes the one that begins 1 1/2 in below it", () => {
+    const lower = [
+      ["    pull: knob\n", "    pull: knob\n    gap: 1 1/2\n"],
+      ["leaf: 1/2 }", "leaf: 2, fit: on the face }"],
+      ["across: 16", "across: 14"],
+    ] as const;
+    expect(judge(doorExample()).told("catch-misses-strike")).toEqual([]);
+    const { told, checks } = judge(doorExample(...lower));
+    expect(told("catch-misses-strike").map(({ message }) => message)).toEqual([
+      "the catch on cabinet.top-panel passes its strike on finishes.slab by 3/4 in: it cannot hold it",
+    ]);
+    // And nothing says that the door stays shut.
+    expect(checks.some(({ rule }) => rule === "door-without-catch")).toBe(false);
+  });
   const CATCH = "  - { fit: catch, to: cabinet.top-panel, face: bottom, across: 16, against: finishes.slab }\n";
   const fitted = (line: string) => [[`fittings:\n${CATCH}`, line === "" ? "" : `fittings:\n${line}`]] as const;
   test("a stop, a catch or wood behind it stops it; only a catch holds it", () => {

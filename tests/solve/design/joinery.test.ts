@@ -160,3 +160,63 @@ describe("allowances and room", () => {
     expect(said("splined mitre, spline: { thick: 1 }")).toContain("spline-does-not-fit");
   });
 });
+
+describe("a housing on the ledge of a notch", () => {
+  const shelf = (method: string) => `plan: 1
+title: Shelf on a ledge
+units: inch
+stock:
+  wood: { wood: cherry, sold as: 5/4, planed to: 1, widths: 4 to 12 }
+piece:
+  side: { made of: wood, as: upright, facing: left, left: 0, front: 0, back: 8, bottom: 0, top: 11, notch: { at: top front, wide: 6, deep: 4 } }
+  step: { made of: wood, as: lying flat, grain: across, left: -2, right: 4, front: -1, back: 4, bottom: 5 }
+joints:
+  - { join: side, to: step, with: ${method} }
+`;
+  it("is told, and no joint is left out in silence", () => {
+    const told = designOf(shelf("dado, deep: 3/8")).findings.map(({ rule }) => rule);
+    expect(told).toEqual(["joint-wants-a-face"]);
+  });
+  it("is held by what needs no cut", () => {
+    expect(soundDesign(shelf("glue")).joints).toHaveLength(1);
+  });
+});
+
+describe("parts in one place", () => {
+  const said = (text: string) =>
+    designOf(text).findings.map(({ rule, message, help }) => [rule, message, help].join(": "));
+  const stock = "  wood: { wood: cherry, sold as: 8/4, planed to: 1 1/2, widths: 2 to 12 }";
+  it("are told as tenons that meet, where only these do", () => {
+    const rail = (at: string) => `{ made of: wood, as: on edge, grain: across, ${at}, front: 0, bottom: 4, wide: 3 }`;
+    const [told] = said(`plan: 1
+title: Post
+units: inch
+stock:
+${stock}
+piece:
+  post: { made of: wood, as: upright, facing: front, left: 0, right: 2, front: 0, bottom: 0, up: 12 }
+  left-rail: ${rail("left: -10, right: 0")}
+  right-rail: ${rail("left: 2, right: 12")}
+joints:
+  - { join: [left-rail, right-rail], to: post, with: mortise and tenon, tenon: { long: 1 1/4 } }
+`);
+    // Twice 1 1/4 in a post of 2.
+    expect(told).toContain("what joints add to left-rail and right-rail, such as their tenons, runs into the other");
+    expect(told).toContain("they overlap by 1/2 in");
+    expect(told).toContain("let them in less far");
+  });
+  it("are told of the notch that was to make the room", () => {
+    const [told] = said(`plan: 1
+title: Notch
+units: inch
+stock:
+${stock}
+piece:
+  post: { made of: wood, as: upright, facing: front, left: 0, right: 4, front: 0, bottom: 0, up: 12, notch: { at: left top, wide: 3, deep: 1 } }
+  rail: { made of: wood, as: on edge, grain: across, left: -10, right: 1, front: 0, bottom: 9, wide: 3 }
+joints:
+  - { join: rail, to: post, with: glue }
+`);
+    expect(told).toContain("if the notch of post is to make the room");
+  });
+});

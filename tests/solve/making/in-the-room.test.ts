@@ -28,6 +28,23 @@ describe("a strap to the wall", () => {
   });
 });
 
+describe("a strap on a top that came off for finishing", () => {
+  const strap = "fit: strap, to: lid.slab, face: top, deep: lid.slab.back - 1, across: lid.slab";
+  const { build } = solveText(
+    textOf("overalls-chest").replaceAll(
+      /fit: strap, to: chest\.back-panel, across: chest\.back-panel(\.\w+ . 6), up: [^}]*/gu,
+      `${strap}$1 `,
+    ),
+  );
+  it("is fixed when the top is on again", () => {
+    const titles = (build?.steps ?? []).map(({ title }) => plain(title));
+    const at = (words: string): number => titles.findIndex((title) => title.startsWith(words));
+    expect(at("Put the slab")).toBeGreaterThan(0);
+    expect(at("Fit the wall straps")).toBeGreaterThan(at("Put the slab"));
+    expect(at("Put the five overalls drawers")).toBeGreaterThan(at("Fit the wall straps"));
+  });
+});
+
 describe("what runs or hangs", () => {
   it("goes in where the piece will stand, which is carried there and set level before; said once", () => {
     const drawers = stepWith(chest, "Put the five overalls drawers on again");

@@ -8,6 +8,7 @@ import type { Checked, Rule } from "./check.ts";
 import { chestWithoutAirRule } from "./chest-without-air.ts";
 import { cutterDoesNotExistRule } from "./cutter-does-not-exist.ts";
 import { doesNotGoThroughTheDoorRule } from "./does-not-go-through-the-door.ts";
+import { catchMissesStrikeRule } from "./doors/catch-misses-strike.ts";
 import { closingEdgeRubsRule } from "./doors/closing-edge-rubs.ts";
 import { cupMeetsGrooveRule } from "./doors/cup-meets-groove.ts";
 import { cupTooDeepRule } from "./doors/cup-too-deep.ts";
@@ -119,6 +120,7 @@ const RULES: readonly Rule[] = [
   strikesOnItsWayRule,
   opensTooLittleRule,
   insetDoorWithoutStopRule,
+  catchMissesStrikeRule,
   doorWithoutCatchRule,
   doorWithoutGripRule,
 ];

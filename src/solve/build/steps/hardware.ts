@@ -47,6 +47,9 @@ export function hardwareSteps(work: Work, which: (fitting: Fitting) => boolean):
 export const isForEmpty = (fitting: Fitting): boolean =>
   fittedWords(kindOf(fitting)).under === true || kindOf(fitting) === "wall strap";
 
+/** What ties the piece to its wall is put on where it stands, when what carries it is on again. */
+export const isInTheRoom = (fitting: Fitting): boolean => fittedWords(kindOf(fitting)).inTheRoom === true;
+
 const kindOf = ({ hardware }: Fitting): string => hardware[0]?.item.kind ?? "";
 
 function kindStep(kind: string, own: readonly Fitting[], work: Work): StepDraft {
@@ -85,7 +88,7 @@ function kindStep(kind: string, own: readonly Fitting[], work: Work): StepDraft 
       ...(words.under && { up: [0, 0, -1] as const }),
       ...(words.inTheRoom && { inTheRoom: true }),
       // What is new is the hardware.
-      ...{ fresh: [], present: [...carriers, ...around(work, carriers, isForEmpty(own[0] as Fitting))], of: carriers },
+      ...{ fresh: [], present: [...carriers, ...around(work, carriers, own[0] as Fitting)], of: carriers },
     },
   );
 }
@@ -103,15 +106,15 @@ function boredInPlace(hardware: readonly Hardware[], work: Work): readonly Actio
   }));
 }
 
-/** The rest of the piece, `empty` or not, or of what was taken off it; of a cleat on the wall nothing, since the piece comes later. */
-function around(work: Work, carriers: readonly string[], empty: boolean): readonly string[] {
+/** The rest of the piece, empty for some fittings, or of what was taken off it; of a cleat on the wall nothing, since the piece comes later. */
+function around(work: Work, carriers: readonly string[], fitting: Fitting): readonly string[] {
   const { design, plan } = work;
   const onWall = new Set(design.joints.filter(hangsOn).map(({ parts: [, cleat] }) => cleat));
   if (carriers.every((id) => onWall.has(id))) return [];
   const bodies = plan.removable.length > 0 ? plan.removable.map(({ parts }) => parts) : runningBodies(work);
   const apart = bodies.filter((parts) => carriers.some((id) => parts.includes(id))).flat();
-  const off = carriers.every((id) => apart.includes(id));
-  const later = empty ? goesInLast(work) : new Set<string>();
+  const off = !isInTheRoom(fitting) && carriers.every((id) => apart.includes(id));
+  const later = isForEmpty(fitting) ? goesInLast(work) : new Set<string>();
   return (off ? apart : design.parts.map(({ id }) => id)).filter((id) => !carriers.includes(id) && !later.has(id));
 }
 

@@ -12,7 +12,7 @@ import { againSteps, takingOffSteps } from "./finishing/taking-off.ts";
 import { fittedLater } from "./fitted-later.ts";
 import { fittingSteps, flushSteps, type Made } from "./fitting.ts";
 import { boardSteps, flatteningSteps, gluingUpSteps } from "./gluing-up.ts";
-import { hardwareSteps, isForEmpty } from "./hardware.ts";
+import { hardwareSteps, isForEmpty, isInTheRoom } from "./hardware.ts";
 import { inHandStep } from "./in-hand.ts";
 import { inOrder, type Timed } from "./in-order.ts";
 import { jigSteps } from "./jigs.ts";
@@ -125,7 +125,8 @@ function makingSteps(work: Work): readonly StepDraft[] {
  */
 function finishingSteps(work: Work, finished: ReadonlySet<string>): readonly StepDraft[] {
   const off = new Set(work.plan.removable.flatMap(({ parts }) => parts));
-  const isOff = ({ hardware }: Fitting): boolean => hardware.every(({ carriedBy }) => off.has(carriedBy));
+  const isOff = (fitting: Fitting): boolean =>
+    !isInTheRoom(fitting) && fitting.hardware.every(({ carriedBy }) => off.has(carriedBy));
   // Turned over or pulled from the wall a piece is empty.
   const empty = goesInLast(work).size > 0 ? isForEmpty : () => false;
   const again = againSteps(work);

@@ -20,8 +20,9 @@ export function pluggingSteps(work: Work): readonly StepDraft[] {
   const around = work.design.parts.map(({ id }) => id).filter((id) => !parts.includes(id));
   const shown = { cautions: [], fresh: parts, present: around };
   return [
+    // No clamps and no boards: not among what is glued up.
     step(
-      "glue-up",
+      "fit",
       "Plug the screw holes",
       [...items].map(([item, list]) => {
         const where = listed(work, [...new Set(list.flatMap(({ through }) => through))]);

@@ -1,18 +1,12 @@
 import type { Length } from "../../../units/length.ts";
 import { compare, ZERO } from "../../../units/rational.ts";
 import type { Action, Step, Tool } from "../../build.ts";
-import { type Bit, bitFor } from "../../design/boring/bits.ts";
 import type { Feature } from "../../design.ts";
-import { isSoldForGrooves } from "../checks/cutter-does-not-exist.ts";
 import { askedBeside, askedFor } from "./asked.ts";
+import { bits, blockBores } from "./boring-tools.ts";
 import { markedFrom, matingsOf } from "./dowelled.ts";
 import { type Need, pluralOf, series, type Work } from "./draft.ts";
-import { fencePilot } from "./jigs.ts";
-import { BLOCK_BORE } from "./standing-out.ts";
 import { groupedBy } from "./wishes/own-key.ts";
-import { buttonBits } from "./words/buttons.ts";
-import { boredIntoStuds, studPilot } from "./words/fitted.ts";
-import { leadBits } from "./words/lead-holes.ts";
 import { inOneUnit } from "./words/one-unit.ts";
 
 const DRIVERS: Readonly<Partial<Record<Tool, Need>>> = {
@@ -144,43 +138,6 @@ function dowelling(work: Work): readonly Need[] {
   ];
 }
 
-/** One bit for each diameter, thinnest first, also for the pilots that are drilled in place. */
-function bits(work: Work): readonly Need[] {
-  const { plan, drill } = work;
-  const { holes } = plan;
-  const more = besides(work);
-  const stages = [
-    ...holes.flatMap((hole) => hole.stages.map(({ diameter }, i) => ({ bit: bitFor(hole, i), diameter }))),
-    ...more.flatMap((each) => each.bits).map((diameter) => ({ bit: "drill" as const, diameter })),
-  ].map((stage) => ({ ...stage, size: drill(stage.diameter) }));
-  const also = more.length === 0 ? "" : `, and those ${series(more.map(({ where }) => where))}`;
-  const slots = holes.filter(({ slot }) => slot).flatMap(({ stages: own }) => own.map(({ diameter }) => diameter));
-  const sold = slots.every((width) => isSoldForGrooves(width, work.design.units));
-  const routed = sold ? series([...new Set(slots.toSorted(compare).map(drill))]) : "";
-  const sizes = (bit: Bit): string => {
-    const own = stages.filter((stage) => stage.bit === bit).toSorted((a, b) => compare(a.diameter, b.diameter));
-    return [...new Set(own.map(({ size }) => size))].join(", ");
-  };
-  const [drills, forstner] = [sizes("drill"), sizes("Forstner bit")];
-  const has = (bit: Bit): boolean => stages.some((stage) => stage.bit === bit);
-  const blind = holes.some((hole) => !hole.through);
-  return [
-    ...(drills === "" ? [] : [{ tool: `Drill bits: ${drills}`, why: `for the holes listed in the plan${also}` }]),
-    ...(forstner === "" ? [] : [{ tool: `Forstner bits: ${forstner}`, why: "for wide holes, flat at the bottom" }]),
-    ...(has("pocket bit") ? [{ tool: "Jig for pocket holes, with its stepped bit", why: "to bore the pockets" }] : []),
-    ...(holes.some((hole) => hole.slot)
-      ? [
-          {
-            tool: `${routed === "" ? "Drill" : `Router with a bit of ${routed}, or drill`} and round file`,
-            why: "to cut the slots",
-          },
-        ]
-      : []),
-    ...(blind ? [{ tool: "Drill stop, or tape round the bit", why: "so that no hole goes too deep" }] : []),
-    ...(has("countersink") ? [{ tool: "Countersink", why: "so that screw heads lie flush" }] : []),
-  ];
-}
-
 /** As thick as the sentences say that speak of shims. */
 function shims(steps: readonly Step[]): readonly Need[] {
   const told = steps.flatMap(({ text }) => text.filter((each) => /\bshims?\b/iu.test(each)));
@@ -193,37 +150,6 @@ function shims(steps: readonly Step[]): readonly Need[] {
   const thick = sizes.length === 0 ? "as thick as the gaps" : `${series([...new Set(sizes as string[])])} thick`;
   return [{ tool: `Shims or cards ${thick}`, why: "to keep gaps even" }];
 }
-
-/** Of blocks that are set over dowels. */
-function blockBores(steps: readonly Step[]): readonly Need[] {
-  const all = steps.flatMap(({ text }) => text.flatMap((each) => BLOCK_BORE.exec(each)?.[1] ?? []));
-  const sizes = [...new Set(all)];
-  return sizes.length === 0
-    ? []
-    : [
-        {
-          tool: `Drill bits of ${series(sizes)} for blocks`,
-          why: "so that they go over dowels and clamps press beside",
-        },
-      ];
-}
-
-/** What no table of holes lists, with the words for where it is. */
-const BESIDES: readonly (readonly [where: string, of: (work: Work) => readonly Length[]])[] = [
-  [
-    "in the wall",
-    ({ plan, design }) =>
-      plan.hardware.some(({ item }) => boredIntoStuds(item.kind, design)) ? [studPilot(design.units)] : [],
-  ],
-  [
-    "in jigs",
-    ({ jigs, design }) => (jigs.some(({ laid }) => laid === "in the corner") ? [fencePilot(design.units)] : []),
-  ],
-  ["that lead nails", leadBits],
-  ["in wooden buttons", buttonBits],
-];
-const besides = (work: Work) =>
-  BESIDES.map(([where, of]) => ({ where, bits: of(work) })).filter((each) => each.bits.length > 0);
 
 /** The fewest that every glue-up can be done with: of each reach as many as any of them has on at once that open so far or further. */
 function clampNeed(work: Work, steps: readonly Step[]): Need | undefined {

@@ -45,6 +45,8 @@ interface Habit {
   readonly begin: Craft;
   /** It cuts both parts square to each other. */
   readonly cuts: boolean;
+  /** It lets an end or an edge into a face, or both alike. */
+  readonly faces?: true;
   /** Glued when nothing is said. */
   readonly glued: boolean;
   /** Something of the joined part stands out beyond its shoulders. */
@@ -57,23 +59,31 @@ interface Habit {
 
 /** Every method of joining: what it cuts and adds, and what holds when the plan says nothing. */
 export const CRAFTS: Readonly<Record<Method, Habit>> = {
-  "mortise and tenon": { begin: beginTenon, cuts: true, lengthens: true, glued: true },
-  "through tenon": { begin: beginTenon, cuts: true, lengthens: true, glued: true },
-  "haunched tenon": { begin: beginTenon, cuts: true, lengthens: true, glued: true },
-  "drawbored tenon": { begin: beginTenon, cuts: true, lengthens: true, glued: true },
-  "loose tenon": { begin: beginLooseTenon, cuts: true, glued: true },
-  dado: { begin: beginHousing, cuts: true, lengthens: true, glued: true },
-  rabbet: { begin: beginHousing, cuts: true, lengthens: true, glued: true },
-  groove: { begin: beginHousing, cuts: true, lengthens: true, glued: false, floats: "without glue" },
+  "mortise and tenon": { begin: beginTenon, cuts: true, faces: true, lengthens: true, glued: true },
+  "through tenon": { begin: beginTenon, cuts: true, faces: true, lengthens: true, glued: true },
+  "haunched tenon": { begin: beginTenon, cuts: true, faces: true, lengthens: true, glued: true },
+  "drawbored tenon": { begin: beginTenon, cuts: true, faces: true, lengthens: true, glued: true },
+  "loose tenon": { begin: beginLooseTenon, cuts: true, faces: true, glued: true },
+  dado: { begin: beginHousing, cuts: true, faces: true, lengthens: true, glued: true },
+  rabbet: { begin: beginHousing, cuts: true, faces: true, lengthens: true, glued: true },
+  groove: { begin: beginHousing, cuts: true, faces: true, lengthens: true, glued: false, floats: "without glue" },
   "sliding dovetail": {
     begin: beginSlidingDovetail,
     cuts: true,
+    faces: true,
     lengthens: true,
     glued: true,
     floats: "without glue",
   },
-  "tongue and groove": { begin: beginTongue, cuts: true, lengthens: true, glued: false, floats: "without glue" },
-  "breadboard end": { begin: beginBreadboard, cuts: true, lengthens: true, glued: true, floats: "always" },
+  "tongue and groove": {
+    begin: beginTongue,
+    cuts: true,
+    faces: true,
+    lengthens: true,
+    glued: false,
+    floats: "without glue",
+  },
+  "breadboard end": { begin: beginBreadboard, cuts: true, faces: true, lengthens: true, glued: true, floats: "always" },
   "half lap": { begin: beginLap, cuts: true, glued: true },
   bridle: { begin: beginBridle, cuts: true, glued: true },
   mitre: { begin: beginMitre, cuts: true, glued: true },
@@ -81,8 +91,8 @@ export const CRAFTS: Readonly<Record<Method, Habit>> = {
   "keyed mitre": { begin: beginMitre, cuts: true, glued: true },
   "box joint": { begin: beginFingers, cuts: true, glued: true },
   dovetail: { begin: beginDovetail, cuts: true, glued: true },
-  spline: { begin: beginEdgeSpline, cuts: true, glued: true },
-  biscuits: { begin: beginBiscuits, cuts: true, glued: true },
+  spline: { begin: beginEdgeSpline, cuts: true, faces: true, glued: true },
+  biscuits: { begin: beginBiscuits, cuts: true, faces: true, glued: true },
   dowels: { begin: beginPlain, cuts: false, glued: true },
   glue: { begin: beginPlain, cuts: false, glued: true },
   screws: { begin: beginPlain, cuts: false, glued: false },

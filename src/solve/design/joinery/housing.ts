@@ -5,8 +5,23 @@ import { add, compare, half, less, max, min, multiply, subtract, ZERO } from "..
 import { roundTo } from "../../../units/round.ts";
 import type { Box } from "../../design.ts";
 import { slab } from "../shapes/shaped.ts";
-import { blankOf, boxFeature } from "../shapes/workpiece.ts";
-import { common, extent, faceAxis, faceOf, isSolidBox, moveFace, otherAxes, setFace, triple, unit } from "../space.ts";
+import { blankOf, boxFeature, type Cut } from "../shapes/workpiece.ts";
+import {
+  type AxisIndex,
+  common,
+  extent,
+  faceAxis,
+  faceOf,
+  facePosition,
+  INDICES,
+  isHigh,
+  isSolidBox,
+  moveFace,
+  otherAxes,
+  setFace,
+  triple,
+  unit,
+} from "../space.ts";
 import { type Bench, type Craft, type JoineryContext, type Joining, type Jointed, playOf } from "./work.ts";
 
 /**
@@ -112,13 +127,27 @@ function cutHousing(housing: Housing, bench: Bench, context: JoineryContext): Jo
   return { joining, insertion: unit(axis, into.sign), gap: method === "groove" ? play : ZERO };
 }
 
-/** The part of the joined part that goes in, over its whole section. */
+/** The part of the joined part that goes in: over its whole section, as far as its own shapes leave it. */
 export function tongueOf({ joining, face, deep }: Housing, bench: Bench): Box {
-  const { grown, body } = bench.piece(joining.join.id);
+  const { grown, body, cuts, drawn } = bench.piece(joining.join.id);
   const axis = faceAxis(face);
   const sign = isPositive(joining.touch) ? 1 : -1;
   const end = setFace(slab(grown, face, ZERO), face, edgeOf(body, axis, sign, deep));
-  return setFace(end, opposite(face), bodyFace(body, axis, sign));
+  return cuts.slice(0, drawn).reduce(leftOf, setFace(end, opposite(face), bodyFace(body, axis, sign)));
+}
+
+/** What a cut leaves of a box, where it takes one end of it. */
+function leftOf(box: Box, cut: Cut): Box {
+  if (cut.kind !== "box") return box;
+  const { low, high } = cut.box;
+  const spans = (i: AxisIndex): boolean => compare(low[i], box.low[i]) <= 0 && compare(high[i], box.high[i]) >= 0;
+  const across = INDICES.filter((i) => !spans(i));
+  const [axis] = across;
+  if (axis === undefined) return { ...box, high: box.low };
+  if (across.length > 1) return box;
+  if (compare(low[axis], box.low[axis]) <= 0) return setFace(box, faceOf(axis, false), max(box.low[axis], high[axis]));
+  if (compare(high[axis], box.high[axis]) >= 0) return setFace(box, faceOf(axis, true), min(box.high[axis], low[axis]));
+  return box;
 }
 
 /** A stopped housing ends short of a face of the joined part, whose tongue is cut back there. */
@@ -130,11 +159,16 @@ export function stop({ joining, face, deep }: Housing, room: Box, bench: Bench, 
   const axis = faceAxis(face);
   const sign = face === faceOf(axis, true) ? 1 : -1;
   const strip = slab(joined.grown, stopped.from, by);
-  const tongue = setFace(
-    setFace(strip, face, edgeOf(joined.body, axis, sign, deep)),
-    opposite(face),
-    bodyFace(joined.body, axis, sign),
-  );
+  const tongue = joined.cuts
+    .slice(0, joined.drawn)
+    .reduce(
+      leftOf,
+      setFace(
+        setFace(strip, face, edgeOf(joined.body, axis, sign, deep)),
+        opposite(face),
+        bodyFace(joined.body, axis, sign),
+      ),
+    );
   if (isSolidBox(tongue)) {
     const from = {
       axis: faceAxis(stopped.from),
@@ -143,7 +177,9 @@ export function stop({ joining, face, deep }: Housing, room: Box, bench: Bench, 
     bench.cut(joining.join.id, { kind: "box", box: tongue }, boxFeature("notch", joining.id, tongue, from, axis));
   }
   const inner = strip[stopped.from === faceOf(faceAxis(stopped.from), true) ? "low" : "high"][faceAxis(stopped.from)];
-  return setFace(room, stopped.from, inner);
+  return isHigh(stopped.from) === less(inner, facePosition(room, stopped.from))
+    ? setFace(room, stopped.from, inner)
+    : room;
 }
 
 const isPositive = (touch: Joining["touch"]): boolean => touch.kind === "faces" && touch.sign > 0;

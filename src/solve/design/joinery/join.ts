@@ -1,3 +1,4 @@
+import { jointWantsAFace } from "../../../findings/rules/joint-wants-a-face.ts";
 import { jointWantsSquare } from "../../../findings/rules/joint-wants-square.ts";
 import type { JointDraft } from "../../../parse/draft.ts";
 import { fasteningOf } from "../fastening/methods.ts";
@@ -15,16 +16,19 @@ export function cutJoints(
   bench: Bench,
   context: JoineryContext,
   pairContext: PairContext,
+  /** Called when every part has its full length, before rooms are cut for them. */
+  lengthened: () => void = () => undefined,
 ): readonly Jointed[] {
   const joinings = drafts
     .flatMap((draft) => pairsOf(draft, pairContext))
     .map((pair, i): Joining => ({ ...pair, id: `j${i + 1}` }))
-    .filter((joining) => !wantsSquare(joining, context));
+    .filter((joining) => !wantsSquare(joining, context) && !wantsAFace(joining, context));
   const numbered = joinings.map((joining) => withHolds(joining, joinings));
   const begun = numbered.map((joining) => {
     const siblings = numbered.filter((other) => other.draft === joining.draft);
     return CRAFTS[joining.draft.with.value].begin(joining, bench, context, siblings);
   });
+  lengthened();
   const jointed = begun.flatMap((finish) => finish?.() ?? []);
   mitreEnds(joinings, bench, context);
   return jointed;
@@ -55,5 +59,13 @@ function wantsSquare({ draft, join, to, touch }: Joining, context: JoineryContex
   const { value: method, at } = draft.with;
   if (touch.kind !== "slanting" || !CRAFTS[method].cuts) return false;
   context.report(jointWantsSquare(at, { join: join.id, to: to.id, method }));
+  return true;
+}
+
+/** A method that lets one part into a face of the other, for parts that reach into each other: told, and true. */
+function wantsAFace({ draft, join, to, touch }: Joining, context: JoineryContext): boolean {
+  const { value: method, at } = draft.with;
+  if (touch.kind !== "overlap" || !CRAFTS[method].faces) return false;
+  context.report(jointWantsAFace(at, { join: join.id, to: to.id, method }));
   return true;
 }

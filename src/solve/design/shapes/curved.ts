@@ -4,6 +4,7 @@ import type { Face, Formula, ShapeDraft } from "../../../parse/draft.ts";
 import type { Length } from "../../../units/length.ts";
 import {
   add,
+  equal,
   half,
   less,
   min,
@@ -31,7 +32,7 @@ import {
 } from "../space.ts";
 import { overChord, radiusOf, roundedIn, roundedOff } from "./arc.ts";
 import { type Corner, outlineCut } from "./region.ts";
-import { cornerBox, inward, NOTHING, type Shaped, type Shaping, slab, together } from "./shaped.ts";
+import { cornerBox, inward, NOTHING, opened, type Shaped, type Shaping, slab, together } from "./shaped.ts";
 import { boxFeature, type Cut, planeCut } from "./workpiece.ts";
 
 type Curved = Extract<ShapeDraft, { readonly shape: "arch" | "round-over" | "corner radius" | "cut-out" | "slot" }>;
@@ -42,9 +43,9 @@ export function curved(shape: Curved, body: Box, frame: Frame, shaping: Shaping)
     case "arch":
       return arch(shape, body, frame, shaping);
     case "round-over":
-      return rounded("round-over", shape.along.faces, shape.radius, body, shaping);
+      return rounded("round-over", shape.along.faces, shape.radius, shaping);
     case "corner radius":
-      return together(shape.corners.map(({ faces }) => rounded("rounded corner", faces, shape.radius, body, shaping)));
+      return together(shape.corners.map(({ faces }) => rounded("rounded corner", faces, shape.radius, shaping)));
     case "cut-out":
       return cutOut(shape, body, shaping);
     case "slot":
@@ -91,14 +92,17 @@ function arch(shape: Curved & { shape: "arch" }, body: Box, frame: Frame, shapin
   const corners = overChord(width, deep).map(
     ([along, up]): Corner => [add(centre, along), isHigh(shape.in) ? subtract(edge, up) : add(edge, up)],
   );
+  // Straight on from the edge that was said to the one that there is.
+  const last = facePosition(shaping.whole, shape.in);
+  const legs = equal(edge, last) ? [] : [corners.at(-1), corners[0]].flatMap((c) => (c ? [[c[0], last] as const] : []));
   const spanned = slab(body, shape.in, deep);
   const box: Box = {
-    low: triple((i) => (i === run ? from : spanned.low[i])),
-    high: triple((i) => (i === run ? to : spanned.high[i])),
+    low: triple((i) => (i === run ? from : i === into ? spanned.low[i] : shaping.whole.low[i])),
+    high: triple((i) => (i === run ? to : i === into ? spanned.high[i] : shaping.whole.high[i])),
   };
   return {
     ...NOTHING,
-    cuts: [outlineCut(corners, [run, into], box, (side) => side < corners.length - 1)],
+    cuts: [outlineCut([...corners, ...legs], [run, into], box, (side) => side < corners.length - 1)],
     features: [curveFeature("arch", box, shape.in, run, radiusOf(width, deep))],
   };
 }
@@ -108,9 +112,9 @@ function rounded(
   kind: "round-over" | "rounded corner",
   [first, second]: readonly [Face, Face],
   formula: Formula,
-  body: Box,
   shaping: Shaping,
 ): Shaped | null {
+  const { whole: body } = shaping;
   const radius = shaping.measure(formula);
   if (!radius) return null;
   const room = min(extent(body, faceAxis(first)), extent(body, faceAxis(second)));
@@ -160,8 +164,8 @@ function cutOut(shape: Curved & { shape: "cut-out" }, body: Box, shaping: Shapin
   if (named && radius.n !== 0n && misfits(shaping, named.at, ["cut-out", "the radius"], radius, half(min(wide, high))))
     return null;
   const box: Box = {
-    low: triple((i) => (i === a ? across[0] : i === b ? up[0] : body.low[i])),
-    high: triple((i) => (i === a ? across[1] : i === b ? up[1] : body.high[i])),
+    low: triple((i) => (i === a ? across[0] : i === b ? up[0] : shaping.whole.low[i])),
+    high: triple((i) => (i === a ? across[1] : i === b ? up[1] : shaping.whole.high[i])),
   };
   return {
     ...NOTHING,
@@ -184,7 +188,7 @@ function slot(shape: Curved & { shape: "slot" }, body: Box, shaping: Shaping): S
   if (misfits(shaping, shape.at, ["slot", "the depth"], deep, extent(body, into))) return null;
   const run = thirdAxis(into, faceAxis(shape.near));
   const near = moveFace(body, shape.near, multiply(inside, rational(-1)));
-  const strip = slab(slab(near, shape.near, wide), shape.in, deep);
+  const strip = opened(slab(slab(near, shape.near, wide), shape.in, deep), body, shaping.whole, [into]);
   const box: Box = {
     low: triple((i) => (i === run ? from : strip.low[i])),
     high: triple((i) => (i === run ? to : strip.high[i])),

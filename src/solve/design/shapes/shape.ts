@@ -1,6 +1,6 @@
 import type { Face, RunDraft, ShapeDraft } from "../../../parse/draft.ts";
 import type { Length } from "../../../units/length.ts";
-import { add, half, multiply, rational, ZERO } from "../../../units/rational.ts";
+import { add, half, multiply, rational, subtract, ZERO } from "../../../units/rational.ts";
 import type { Box, Hole } from "../../design.ts";
 import type { Frame } from "../placing/attitude.ts";
 import {
@@ -24,6 +24,7 @@ import {
   cornerBox,
   type Measure,
   NOTHING,
+  opened,
   type Shaped,
   type Shaping,
   shownEdges,
@@ -33,9 +34,12 @@ import {
 import { slopeBetween, taper } from "./taper.ts";
 import { boxFeature } from "./workpiece.ts";
 
-/** The shape as cuts in space. `body` is the untapered box that faces refer to. */
+/**
+ * The shape as cuts in space. `body` is the untapered box that faces refer to: a cut reaches as far from them as is said, and goes on through
+ * what is let in beyond them. Corners and edges are those that there are on the bench.
+ */
 export function shapePart(part: string, shape: ShapeDraft, body: Box, frame: Frame, shaping: Shaping): Shaped | null {
-  const { measure } = shaping;
+  const { measure, whole } = shaping;
   switch (shape.shape) {
     case "taper":
       return taper(shape, body, measure);
@@ -43,7 +47,7 @@ export function shapePart(part: string, shape: ShapeDraft, body: Box, frame: Fra
     case "bevel": {
       const wide = measure(shape.shape === "chamfer" ? shape.by : shape.wide);
       const deep = measure(shape.shape === "chamfer" ? shape.by : shape.deep);
-      return wide && deep && slope(shape.shape, shape.along.faces, wide, deep, body);
+      return wide && deep && slope(shape.shape, shape.along.faces, wide, deep, whole);
     }
     case "notch":
     case "rabbet": {
@@ -56,16 +60,16 @@ export function shapePart(part: string, shape: ShapeDraft, body: Box, frame: Fra
       const run = thirdAxis(faceAxis(first), faceAxis(second));
       const corner = cornerBox(body, first, inFirst, second, inSecond);
       const box = shape.shape === "notch" ? corner : between(corner, run, shape, measure);
-      return box && boxCut(shape.shape, box, first, run);
+      return box && boxCut(shape.shape, opened(box, body, whole), first, run);
     }
     case "groove":
     case "dado":
     case "mortise":
-      return channel(shape, body, measure);
+      return channel(shape, body, shaping);
     case "tenon":
       return tenon(shape, body, frame, measure);
     case "hole":
-      return hole(part, shape, body, measure);
+      return hole(part, shape, body, shaping);
     case "edges": {
       const { except } = shape;
       const shown = shownEdges(body, frame).filter((faces) => !except || !faces.includes(except));
@@ -94,7 +98,7 @@ const slope = (
 function channel(
   shape: ShapeDraft & { shape: "groove" | "dado" | "mortise" },
   body: Box,
-  measure: Measure,
+  { measure, whole }: Shaping,
 ): Shaped | null {
   const [inFrom, wide, deep] = [measure(shape.inFrom), measure(shape.wide), measure(shape.deep)];
   if (!inFrom || !wide || !deep) return null;
@@ -102,7 +106,7 @@ function channel(
   const near = moveFace(body, shape.near, multiply(inFrom, rational(-1)));
   const box = slab(slab(near, shape.near, wide), shape.in, deep);
   const cut = between(box, run, shape, measure);
-  return cut && boxCut(shape.shape, cut, shape.in, run);
+  return cut && boxCut(shape.shape, opened(cut, body, whole), shape.in, run);
 }
 
 /** What of a cut along `run` lies between the positions that are said. */
@@ -135,7 +139,14 @@ function tenon(shape: ShapeDraft & { shape: "tenon" }, body: Box, frame: Frame, 
   return { ...NOTHING, tongues: [box], features: [boxFeature("tenon", null, box, into, broad)] };
 }
 
-function hole(part: string, shape: ShapeDraft & { shape: "hole" }, body: Box, measure: Measure): Shaped | null {
+const sign = (face: Face) => rational(isHigh(face) ? 1 : -1);
+
+function hole(
+  part: string,
+  shape: ShapeDraft & { shape: "hole" },
+  body: Box,
+  { measure, whole }: Shaping,
+): Shaped | null {
   const diameter = measure(shape.diameter);
   const deep = shape.deep ? measure(shape.deep) : extent(body, faceAxis(shape.in));
   const distances = shape.centre.map(({ distance }) => measure(distance));
@@ -147,13 +158,17 @@ function hole(part: string, shape: ShapeDraft & { shape: "hole" }, body: Box, me
   if (counterbore && (!counterbore.diameter || !counterbore.depth)) return null;
   const at = triple((axis) => {
     const side = shape.centre.findIndex(({ from }) => faceAxis(from) === axis);
-    if (side < 0) return facePosition(body, shape.in);
+    if (side < 0) return facePosition(whole, shape.in);
     const { from } = shape.centre[side] as { from: Face };
     return facePosition(moveFace(body, from, multiply(distances[side] as Length, rational(-1))), from);
   });
+  // As far into the body as is said, from where the wood begins.
+  const before = multiply(subtract(facePosition(whole, shape.in), facePosition(body, shape.in)), sign(shape.in));
   const stages = [
-    ...(counterbore ? [{ diameter: counterbore.diameter as Length, depth: counterbore.depth as Length }] : []),
-    { diameter, depth: deep },
+    ...(counterbore
+      ? [{ diameter: counterbore.diameter as Length, depth: add(counterbore.depth as Length, before) }]
+      : []),
+    { diameter, depth: shape.deep ? add(deep, before) : extent(whole, faceAxis(shape.in)) },
   ];
   const keep = { edge: ZERO, end: ZERO, under: ZERO };
   const direction = normalOf(opposite(shape.in));

@@ -10,10 +10,12 @@ import {
   faceAxis,
   faceOf,
   facePosition,
+  INDICES,
   isHigh,
   opposite,
   otherAxes,
   setFace,
+  triple,
 } from "../space.ts";
 import { boxFeature, type Cut } from "./workpiece.ts";
 
@@ -31,6 +33,8 @@ export type Measure = (formula: Formula) => Length | null;
 /** What shaping a part may ask of the rest of the piece. */
 export interface Shaping {
   readonly part: string;
+  /** The body lengthened by what is let in over its whole section: the ends and edges that there are on the bench. */
+  readonly whole: Box;
   readonly measure: Measure;
   readonly report: (finding: Finding) => void;
   readonly print: (length: Length) => string;
@@ -65,6 +69,12 @@ export const boxCut = (
   ...NOTHING,
   cuts: [{ kind: "box", box }],
   features: [boxFeature(kind, null, box, inward(face), along)],
+});
+
+/** A cut that is open to a face of the body, open to where the wood ends there; in all directions, or those that are named. */
+export const opened = (cut: Box, body: Box, whole: Box, axes: readonly AxisIndex[] = INDICES): Box => ({
+  low: triple((i) => (axes.includes(i) && equal(cut.low[i], body.low[i]) ? whole.low[i] : cut.low[i])),
+  high: triple((i) => (axes.includes(i) && equal(cut.high[i], body.high[i]) ? whole.high[i] : cut.high[i])),
 });
 
 /** The slab of a box that lies within `depth` of a face. */

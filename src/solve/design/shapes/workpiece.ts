@@ -42,6 +42,8 @@ export interface Workpiece {
   /** Tenons. */
   readonly tongues: readonly Box[];
   readonly cuts: readonly Cut[];
+  /** How many of them its own shapes make: they come first. */
+  readonly drawn: number;
   readonly features: readonly Feature[];
   readonly holes: readonly Hole[];
 }

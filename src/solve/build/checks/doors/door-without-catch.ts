@@ -1,14 +1,17 @@
 import { doorWithoutCatch } from "../../../../findings/rules/door-without-catch.ts";
 import type { Rule, Verdict } from "../check.ts";
+import { catchesMet, isMet } from "./catch-misses-strike.ts";
 import { type Door, doorsOf, isOnPins, writtenWith } from "./doors.ts";
 import { freeBoard, keepersOf } from "./keepers.ts";
 
-/** What keeps a door on pins shut. The springs of cup hinges keep theirs. */
+/** What keeps a door on pins shut. The springs of cup hinges keep theirs; of a catch that misses its strike that is told. */
 export const doorWithoutCatchRule: Rule = (checked) => {
-  const catchesOf = ({ motion }: Door): number =>
-    checked.hardware.filter(({ item, carriedBy }) => item.kind === "catch" && motion.moves.includes(carriedBy)).length;
+  const met = catchesMet(checked);
+  const own = ({ motion }: Door) => met.filter(({ door }) => motion.moves.includes(door));
+  const catchesOf = (door: Door): number => own(door).length;
   const onPins = doorsOf(checked).filter(isOnPins);
-  return onPins.map((door): Verdict => {
+  const judged = onPins.filter((door) => own(door).length === 0 || own(door).some(isMet));
+  return judged.map((door): Verdict => {
     const { motion, joint } = door;
     const catches = catchesOf(door);
     const check = {

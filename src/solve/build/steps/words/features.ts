@@ -13,6 +13,7 @@ import { mitreTexts } from "./mitres.ts";
 import { placesOf } from "./rows-of-cuts.ts";
 import { runThrough } from "./run-through.ts";
 import { slotTexts } from "./slots.ts";
+import { throughText, throughTexts, wedgeTexts } from "./wedges.ts";
 import { whatIsLeft } from "./what-is-left.ts";
 
 /** How the cuts of one kind are made in a part at the bench: a sentence for each size, with every place. */
@@ -34,12 +35,13 @@ export function featureText(work: Work, part: Part, kind: Feature["kind"]): read
   const texts = [...groups].flatMap(([size, list]) => {
     const places = placesOf(marked(work, kind), part, list);
     const what = list.length === 1 ? `a ${kind}` : `${numberWord(list.length)} ${pluralOf(kind)}`;
-    const head = `Cut ${what} ${size}:`;
+    const head = `Cut ${what} ${throughText(work, part, list, size)}:`;
     const where = places.length === 1 ? [`${head} ${places[0]}.`] : [head, ...places.map((place) => `– ${place}.`)];
     return [
       ...where,
       ...leftTexts(work, part, list),
-      ...kerfs(work, list),
+      ...throughTexts(work, part, list),
+      ...wedgeTexts(work, list),
       ...leaning(marked(work, kind), part, list),
       ...(FITTING[kind] ?? []),
     ];
@@ -73,18 +75,6 @@ function leftTexts({ design, print, stock }: Work, part: Part, list: readonly Bo
   const left = subtract(part.thickness, first.size[2]);
   return [
     `Set the depth by what is left standing, ${print(left)}, not from the face: then a sheet that is a little thicker or thinner makes nothing wider or narrower.`,
-  ];
-}
-
-/** What wedges are driven into. */
-function kerfs({ design, print }: Work, list: readonly BoxFeature[]): readonly string[] {
-  const wedged = list.filter((tenon) => design.joints.some(({ id, wedged }) => wedged && id === tenon.for));
-  const first = wedged.find(({ kind }) => kind === "tenon");
-  if (!first) return [];
-  const [wide, , long] = first.size;
-  const share = (length: Length, n: number, d: number) => roundTo(multiply(length, rational(n, d)), design.precision);
-  return [
-    `Saw two kerfs for wedges into the end of each, ${print(share(wide, 1, 4))} from its edges and ${print(share(long, 2, 3))} deep.`,
   ];
 }
 
@@ -141,7 +131,7 @@ function slopeTexts(work: Work, part: Part, planes: readonly PlaneFeature[]): re
       return `${verb} the ${name} where its ${faces} ${list.length === 1 ? "meets" : "meet"} its ${end}: draw lines ${work.print(over)} from the ${end} on the ${faces}, and ${work.print(inset)} from ${list.length === 1 ? "that face" : "these"} on the ${end}, and plane to the lines.`;
     const axis = list[0]?.axis as AxisIndex;
     const left = subtract(
-      extent(part.body, axis),
+      extent(part.whole ?? part.body, axis),
       multiply(inset, rational(list.filter((s) => s.axis === axis).length)),
     );
     return `Taper the ${name} on its ${faces}${boredFaces(
@@ -176,13 +166,14 @@ export function slopeOf(part: Part, { kind, origin, normal }: PlaneFeature) {
   const end = tilted.includes(long) ? long : (tilted[1] as AxisIndex);
   const axis = (tilted.find((i) => i !== end) ?? end) as AxisIndex;
   const high = (i: AxisIndex): boolean => normal[i] > 0;
-  const edge = high(end) ? part.body.high[end] : part.body.low[end];
+  const whole = part.whole ?? part.body;
+  const edge = high(end) ? whole.high[end] : whole.low[end];
   // Where the plane leaves the face, and where it meets the end: its origin may lie anywhere on it.
-  const face = high(axis) ? part.body.high[axis] : part.body.low[axis];
+  const face = high(axis) ? whole.high[axis] : whole.low[axis];
   const rise = divide(multiply(subtract(face, origin[axis]), rational(normal[axis])), rational(normal[end]));
   const over = absolute(subtract(edge, subtract(origin[end], rise)));
   const inset = absolute(multiply(over, divide(rational(normal[end]), rational(normal[axis]))));
   // The other face, where the slope goes on to it.
-  const far = less(inset, extent(part.body, axis)) ? null : faceOf(axis, !high(axis));
+  const far = less(inset, extent(whole, axis)) ? null : faceOf(axis, !high(axis));
   return { kind, axis, face: faceOf(axis, high(axis)), end: faceOf(end, high(end)), over, inset, far };
 }

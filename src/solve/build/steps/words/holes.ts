@@ -25,7 +25,7 @@ export function boringText(work: Work, part: Part, holes: readonly Hole[]): read
   });
 }
 
-/** Slots that differ in their length only: the farther a screw is from where the wood is held, the longer. */
+/** Slots that differ in their length only, and in how wide the bore for the head is, which moves in it: the farther a screw is from where the wood is held, the longer. */
 const isKin = (a: Hole, b: Hole | undefined): boolean =>
   a.slot !== undefined &&
   b?.slot !== undefined &&
@@ -34,7 +34,8 @@ const isKin = (a: Hole, b: Hole | undefined): boolean =>
   acrossWord(a.slot.along) === acrossWord(b.slot.along) &&
   a.through === b.through &&
   equal((a.stages.at(-1) as Stage).diameter, (b.stages.at(-1) as Stage).diameter) &&
-  equal((a.stages.at(-1) as Stage).depth, (b.stages.at(-1) as Stage).depth);
+  a.stages.length === b.stages.length &&
+  a.stages.every(({ depth }, i) => equal(depth, (b.stages[i] as Stage).depth));
 
 type Stage = Hole["stages"][number];
 
@@ -45,16 +46,22 @@ function slotsText(work: Work, part: Part, lists: readonly (readonly Hole[])[]):
   const count = lists.reduce((so, list) => so + list.length, 0);
   const depth = hole.through ? "right through" : `${print(last.depth)} deep`;
   const first = hole.stages[0] as Stage;
-  const heads =
-    hole.stages.length > 1 && !first.cone
+  const bored = hole.stages.length > 1 && !first.cone;
+  const wide = ([each = hole]: readonly Hole[]): string => drill((each.stages[0] as Stage).diameter);
+  const alike = lists.every((list) => wide(list) === wide([hole]));
+  const heads = bored
+    ? alike
       ? `, after a bore ${drill(first.diameter)} wide and ${print(first.depth)} deep for the heads`
-      : "";
+      : `, after a bore ${print(first.depth)} deep for the heads, as wide as each asks`
+    : "";
   return [
     `Cut ${numberWord(count)} slots ${drill(last.diameter)} wide from ${acrossWord((hole.slot as { along: Hole["direction"] }).along)} into the ${mouthSide(part, hole)}, ${depth}${heads}:`,
     ...lists.flatMap((list) => {
       const long = list[0]?.slot?.length;
       return placeTexts(work, part, list).map((place) =>
-        long ? place.replace(/^– /u, `– ${print(long)} long, `) : place,
+        long
+          ? place.replace(/^– /u, `– ${print(long)} long, ${bored && !alike ? `its bore ${wide(list)} wide, ` : ""}`)
+          : place,
       );
     }),
   ];
