@@ -98,10 +98,13 @@ export function missingCharacters(text: string): string[] {
 
 /**
  * Text as it is printed: composed, blanks and controls as plain spaces, no formatting marks, □ for what the faces lack,
- * inch fractions as fractions, and a full blank before a unit. Printing it again changes nothing.
+ * inch fractions as fractions, apostrophes as such, and a full blank before a unit. Printing it again changes nothing.
  */
 export function printable(text: string): string {
-  const composed = text.normalize("NFC").replace(/\p{Cf}/gu, "");
+  const composed = text
+    .normalize("NFC")
+    .replace(/\p{Cf}/gu, "")
+    .replace(/(?<=\p{L})'(?=\p{L})/gu, "\u2019");
   const spaced = composed.replace(/[\s\p{Cc}]/gu, (c) => (faces.regular.glyphs.has(c) ? c : " "));
   return inchFractions([...spaced].map((c) => (faces.regular.glyphs.has(c) ? c : STAND_IN)).join(""));
 }

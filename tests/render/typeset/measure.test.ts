@@ -65,6 +65,8 @@ test("characters that the faces lack are named, and stand as a box", () => {
   expect(missingCharacters("Tisch 日本, 日 🪑 é\tx")).toEqual(["日", "本", "🪑"]);
   expect(missingCharacters("Café e\u0301")).toEqual([]);
   expect(printable("e\u0301 日\n\u202e\u0007x")).toBe("é □  x");
+  // Feet and minutes are none.
+  expect(printable("a hand's breadth, 3' and 'so'")).toBe("a hand’s breadth, 3' and 'so'");
 });
 
 test("all faces print the same characters, and the files carry our name and the licence", () => {
