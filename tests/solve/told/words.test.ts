@@ -45,3 +45,18 @@ test("a screw is as long as the hardware that it passes and the wood that it goe
   expect(plain(stops?.item ?? "")).toBe("drawer stop 1 1/2 in long, 3/4 in wide, 3/8 in thick");
   expect(plain(stops?.note ?? "")).toContain("1 to a piece, #6 × 5/8 in;");
 });
+
+test("what is turned over is heavy also where it is only finished, and a bolt has no point", () => {
+  const bench = built("workbench-cart").steps;
+  const turned = bench.filter(
+    ({ kind, text }) => kind === "finish" && text.some((each) => /^(?:Turn the work|Stand the work)/u.test(each)),
+  );
+  for (const { cautions } of turned) expect(cautions.join()).toContain("lift with a second person");
+  const bolted = bench.filter(
+    ({ actions }) =>
+      actions.some((each) => each.do === "drive") &&
+      actions.every((each) => each.do !== "drive" || each.tool === "wrench"),
+  );
+  expect([turned.length, bolted.length].every((count) => count > 0)).toBe(true);
+  for (const { cautions } of bolted) expect(cautions.join()).not.toContain("the point would come out");
+});

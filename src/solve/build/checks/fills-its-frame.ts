@@ -65,10 +65,12 @@ function judge({ boards, frame, before, behind }: Row, { design, print }: Checke
   );
   const pairs = before.flatMap((one) => {
     const give = frameMovement(first, { to: one.id, at: toMillimetres(first.body.low[axis]) }, frame, change);
-    return behind
-      // What lies in a groove of the board touches both sides of that, and pushes nothing.
-      .filter((other) => other.id !== one.id && !(held.has(one.id) && held.has(other.id)))
-      .map((other) => ({ one, other, by: free - give({ to: other.id, at: toMillimetres(last.body.high[axis]) }) }));
+    return (
+      behind
+        // What lies in a groove of the board touches both sides of that, and pushes nothing.
+        .filter((other) => other.id !== one.id && !(held.has(one.id) && held.has(other.id)))
+        .map((other) => ({ one, other, by: free - give({ to: other.id, at: toMillimetres(last.body.high[axis]) }) }))
+    );
   });
   const [worst] = pairs.filter(({ by }) => Number.isFinite(by) && by > 0).toSorted((a, b) => b.by - a.by);
   if (!worst) return [];

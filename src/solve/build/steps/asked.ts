@@ -44,7 +44,7 @@ const ASKED: readonly Asked[] = [
   { says: /\bchisel\b/iu, tool: "Chisels", why: "to clean out corners" },
   { says: /\bawl\b/iu, tool: "Awl", why: "to start small screws and holes" },
   {
-    says: /\bby hand\b|\bunscrew|\bscrew (?:it|them|each|on|the)\b|\b(?:turn|drive|start)\b[^.]*\bscrews?\b|\bscrews? (?:goes|go)\b/iu,
+    says: /\b(?:turn|driven?|start|screw)\b[^.;]*\bby hand\b|\bunscrew|\bscrew (?:it|them|each|on|the)\b|\b(?:turn|drive|start)\b[^.]*\bscrews?\b|\bscrews? (?:goes|go)\b/iu,
     tool: "Screwdrivers",
     why: "to turn screws by hand",
   },
@@ -75,8 +75,11 @@ export function askedFor(steps: readonly Step[]): readonly Need[] {
   );
 }
 
+/** kg: what is carried about stands nowhere level. */
+const CARRIED = 5;
+
 /** What pages beside the steps ask for: sheets are measured, and what stands on the floor is set level. */
-export function askedBeside({ design }: Work): readonly Need[] {
+export function askedBeside({ design, mass }: Work): readonly Need[] {
   const used = new Set(design.parts.map(({ stock }) => stock));
   const sheets = design.stock.some(({ name, form }) => form === "sheet" && used.has(name));
   const kinds = new Set(design.fittings.flatMap(({ hardware }) => hardware.map(({ item }) => item.kind)));
@@ -90,6 +93,8 @@ export function askedBeside({ design }: Work): readonly Need[] {
         ]
       : []),
     ...(sheets ? [{ tool: "Caliper", why: "to measure how thick sheets are; ten offcuts in a stack will do" }] : []),
-    ...(kinds.has("caster") ? [] : [{ tool: "Level", why: "to set the piece up" }]),
+    ...(kinds.has("caster") || design.parts.reduce((so, { id }) => so + mass(id), 0) < CARRIED
+      ? []
+      : [{ tool: "Level", why: "to set the piece up" }]),
   ];
 }

@@ -33,6 +33,7 @@ import { notApart } from "./wishes/own-step.ts";
 import { withWishes } from "./wishes/sequence.ts";
 import { withTitles, withWords } from "./wishes/told.ts";
 import { withJigs } from "./with-jigs.ts";
+import { liftCaution } from "./words/lifting.ts";
 import { inOneUnit } from "./words/one-unit.ts";
 
 export type { Work } from "./draft.ts";
@@ -63,7 +64,9 @@ export function stepsOf(work: Work): Steps {
   const ordered = inOrder(withTitles(work, merged.drafts), merged.before);
   if (!ordered) throw new Error("steps wait for each other");
   const likened = likeBefore(
-    withTurns(fittedLater(work, withoutRepeats(ordered.steps.map(({ draft }) => draft))), onPins(work)),
+    withTurns(fittedLater(work, withoutRepeats(ordered.steps.map(({ draft }) => draft))), onPins(work), (ids) =>
+      liftCaution(work, ids),
+    ),
     work.cutList,
   );
   // What is like a step before is known by its title.

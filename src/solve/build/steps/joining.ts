@@ -156,7 +156,9 @@ function joiningStep(
       ...(hung ? [WALL_CAUTION] : []),
       ...(joints.some(({ kind, method }) => kind === "running" && method.endsWith("slides")) ? [OPEN_CAUTION] : []),
       ...(glass ? [GLASS_CAUTION] : []),
-      ...(drives.some(({ tool }) => tool !== "hand") ? [glass ? POINT_CAUTION : SCREW_CAUTION] : []),
+      ...(drives.some(({ tool, fastener: { kind } }) => tool !== "hand" && kind !== "bolt")
+        ? [glass ? POINT_CAUTION : SCREW_CAUTION]
+        : []),
     ],
     reminders: glued ? [hardens(clamps.length > 0)] : [],
     actions: everyCopy.flatMap((copy) => [

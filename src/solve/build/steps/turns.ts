@@ -10,9 +10,13 @@ const AGAIN = /^(?:Turn the work |Lay the work flat )/u;
 
 /**
  * Steps in the order of work: where one finds the largest body in hand lying otherwise than it is told of, that is turned first.
- * `onPins`: parts that only lie on their pins.
+ * `onPins`: parts that only lie on their pins. `lifting`: the cautions for what is turned.
  */
-export function withTurns(drafts: readonly StepDraft[], onPins: ReadonlySet<string>): readonly StepDraft[] {
+export function withTurns(
+  drafts: readonly StepDraft[],
+  onPins: ReadonlySet<string>,
+  lifting: (ids: readonly string[]) => readonly string[],
+): readonly StepDraft[] {
   let bodies: Bodies = [];
   const lies = new Map<string, Direction>();
   return drafts.map((draft) => {
@@ -28,7 +32,13 @@ export function withTurns(drafts: readonly StepDraft[], onPins: ReadonlySet<stri
     if (before.every((c, i) => c === up[i])) return lyingSo(draft);
     const falls = up[2] !== 1 && before[2] === 1 && own.some((id) => onPins.has(id)) ? [FALLS] : [];
     const turns = text.some((each) => TURNED.test(each)) ? [] : [turnText(before, up)];
-    return turns.length + falls.length === 0 ? draft : { ...draft, text: [...falls, ...turns, ...text] };
+    if (turns.length + falls.length === 0) return draft;
+    const heavy = turns.length > 0 && body ? lifting([...body]) : [];
+    return {
+      ...draft,
+      ...(heavy.length > 0 && { hands: 2, cautions: [...new Set([...heavy, ...draft.cautions])] }),
+      text: [...falls, ...turns, ...text],
+    };
   });
 }
 
