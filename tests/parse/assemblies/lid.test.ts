@@ -84,8 +84,8 @@ describe("a lid", () => {
     expect(named).toBe("{ kind: continuous hinge, fit: on the face, leaf: 3/4 in }");
     const { build, findings } = gap("{ with: continuous hinge, hardware: outer }", `  outer: ${named}\n`);
     expect(findings).toEqual([]);
-    // The uppermost screw, a sixth of 4 in below its end, 3 mm and half of 3/32 in below the top of the side at 17 1/4: that is lower than under the lid.
-    const top = 17.25 - 3 / 25.4 - 3 / 64;
+    // The uppermost screw stands four times its 9/64 in below the top of the side at 17 1/4: that is lower than under the lid. Common practice, no source.
+    const top = 17.25 - (4 * 9) / 64;
     const screws = (build?.holes ?? []).filter(
       ({ part, kind, for: of }) => part === "chest.left-side" && kind === "pilot" && of?.includes("stay"),
     );

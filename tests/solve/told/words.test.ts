@@ -60,3 +60,18 @@ test("what is turned over is heavy also where it is only finished, and a bolt ha
   expect([turned.length, bolted.length].every((count) => count > 0)).toBe(true);
   for (const { cautions } of bolted) expect(cautions.join()).not.toContain("the point would come out");
 });
+
+test("a mitred frame is clamped both ways; what goes into its groove from the side is pressed", () => {
+  const [door] = built("old-plans/medicine-cabinet").steps.filter(({ title }) => title === "Build the door");
+  expect(door && textOfStep(door)).toMatch(/set 2 clamps that open 24 in, and 2 clamps that open 16 in/u);
+  expect(said("old-plans/china-closet")).toContain("Press the upright (K) into the groove, with glue.");
+  expect(said("old-plans/medicine-cabinet")).toMatch(/Slide the panel \([A-Z]\) into the grooves/u);
+});
+
+test("the work is turned upside down once for the screws of what is clamped in as it stands", () => {
+  const turned = built("old-plans/china-closet").steps.filter(({ text }) =>
+    text.some((each) => each.includes("turn the work upside down with it")),
+  );
+  expect(turned.length).toBeGreaterThan(0);
+  for (const step of turned) expect(textOfStep(step)).not.toContain("Turn the work upside down.");
+});

@@ -83,9 +83,13 @@ export function placesOfClamps(work: Work, moves: readonly Move[]): readonly Pla
   return places;
 }
 
-/** A rabbet at the end of a part holds its mate by two faces: the second wants to be pressed as well, along that part. */
+/**
+ * A rabbet at the end of a part holds its mate by two faces: the second wants to be pressed as well, along that part. A mitre slides open unless both parts
+ * are pressed along their lengths.
+ */
 function cornerOf(work: Work, { method, parts: [id, mate], contact }: Joint, axis: AxisIndex): readonly AxisIndex[] {
   const [part, other] = [work.part(id), work.part(mate)];
+  if (method === "mitre") return [part, other].map(({ axes }) => indexOf(axes.length)).filter((each) => each !== axis);
   const along = indexOf(other.axes.length);
   if (method !== "rabbet" || indexOf(part.axes.length) !== axis || along === axis) return [];
   return contact.some(({ normal }) => Math.abs(normal[along]) > 0.99) ? [along] : [];

@@ -110,7 +110,9 @@ function hungTexts(
   const above = subtract(work.part(hung).body.low[2], work.part(hold).body.high[2]);
   const below = above.n >= 0n ? above : gapsOf(work, hung).below;
   const mortised = [hung, hold].some((part) => work.part(part).features.some((feature) => feature.for === id));
-  const binds = mortised ? "deepen or pack a mortise" : "put card behind a leaf, at its front edge or its back one";
+  const binds = mortised
+    ? "deepen or pack a mortise"
+    : "put a strip of card behind a leaf, along one edge of it or the other";
   const shims = below ? ` on shims ${work.print(below)} thick` : " on shims as thick as its gap";
   return [
     `Screw the hinges to the ${called(work, hung)}, in the holes bored for them, the knuckles outside. Hold ${these} in its place${below?.n === 0n ? "" : shims}, and screw the other leaves to ${those} with one screw each, in its holes. Open and shut it: where it binds, ${binds}. Then drive the rest.`,

@@ -10,6 +10,7 @@ import { counted, countText, driveTexts } from "./driving.ts";
 import { fastenedText, thenText } from "./fastened.ts";
 import { gripOf, pulledByScrew, setByShims } from "./fronts.ts";
 import { glazedText } from "./glazed.ts";
+import { grooveText } from "./grooves.ts";
 import { housedTexts, isHoused } from "./housed.ts";
 import { lineTexts } from "./lines.ts";
 import { METHOD_WORDS } from "./methods.ts";
@@ -217,20 +218,6 @@ const isFastened = ({ method }: Joint): boolean =>
 /** What to mind with each method, when all is in its place. */
 const thenTexts = ({ work, joints }: Scene): readonly string[] =>
   groupedBy(joints.filter(isFastened), ({ method }) => method).flatMap((own) => thenText(work, own));
-
-/** A panel goes into grooves, or a grooved part goes over a panel that is there. */
-function grooveText({ work, arriving, joints }: Scene, own: readonly Joint[], glued: boolean): string {
-  const panels = [...new Set(own.map((joint) => joint.parts[0]))];
-  const moves = own.some(({ parts: [panel] }) => work.stock(work.part(panel).stock).movement !== undefined);
-  const how = glued ? "with glue" : moves ? "without glue, so that it can move" : "without glue";
-  const when = own.length < joints.length ? ", before the frame is closed" : "";
-  if (panels.every((id) => arriving.includes(id)))
-    return `Slide ${listed(work, panels)} into the grooves${when}, ${how}.`;
-  const closing = [...new Set(own.map(({ parts: [, frame] }) => frame))].filter((id) => arriving.includes(id));
-  const as =
-    closing.length > 0 ? `As ${listed(work, closing)} ${closing.length === 1 ? "comes" : "come"}` : "As it comes";
-  return `${as}, let the edge of ${listed(work, panels)} go into its groove, ${how}.`;
-}
 
 /** Pegs of other joints come with their part. */
 function pegTexts(work: Work, joints: readonly Joint[]): readonly string[] {

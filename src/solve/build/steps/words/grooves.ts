@@ -1,0 +1,34 @@
+import type { Joint } from "../../../design.ts";
+import { listed, type Work } from "../draft.ts";
+import type { Move } from "../moves.ts";
+
+/** What a step joins. */
+interface Grooving {
+  readonly work: Work;
+  readonly arriving: readonly string[];
+  readonly joints: readonly Joint[];
+  readonly moves: readonly Move[];
+}
+
+/** Whether a part goes into its groove from the side, not along it. */
+function isPressed({ insertion, parts: [id] }: Joint, moves: readonly Move[]): boolean {
+  const along = moves.find(({ arriving }) => arriving.includes(id))?.along;
+  if (!insertion || !along) return false;
+  return Math.abs(insertion.reduce((so, each, i) => so + each * (along[i as 0 | 1 | 2] ?? 0), 0)) > 0.99;
+}
+
+/** A panel goes into grooves, or a grooved part goes over a panel that is there. */
+export function grooveText({ work, arriving, joints, moves }: Grooving, own: readonly Joint[], glued: boolean): string {
+  const panels = [...new Set(own.map((joint) => joint.parts[0]))];
+  const floats = own.some(({ parts: [panel] }) => work.stock(work.part(panel).stock).movement !== undefined);
+  const how = glued ? "with glue" : floats ? "without glue, so that it can move" : "without glue";
+  const when = own.length < joints.length ? ", before the frame is closed" : "";
+  if (panels.every((id) => arriving.includes(id))) {
+    const verb = own.every((joint) => isPressed(joint, moves)) ? "Press" : "Slide";
+    return `${verb} ${listed(work, panels)} into the ${own.length === 1 ? "groove" : "grooves"}${when}, ${how}.`;
+  }
+  const closing = [...new Set(own.map(({ parts: [, frame] }) => frame))].filter((id) => arriving.includes(id));
+  const as =
+    closing.length > 0 ? `As ${listed(work, closing)} ${closing.length === 1 ? "comes" : "come"}` : "As it comes";
+  return `${as}, let the edge of ${listed(work, panels)} go into its groove, ${how}.`;
+}
