@@ -69,3 +69,10 @@ test("of several of one mark the text says on which a part goes", () => {
   const lines = built("old-plans/library-table").steps.flatMap(({ text }) => text);
   expect(lines.some((line) => line.endsWith("past the bottom of the upper left shelf (H)."))).toBe(true);
 });
+
+// Two pairs of bars that cross: four laps, 3 3/8 in and more from each other, each with a clamp of its own.
+test("as many clamps are set as there are laps to be clamped", () => {
+  const [lattices] = built("old-plans/bookcase").steps.filter(({ title }) => title === "Build the two lattices");
+  expect(lattices?.text.some((line) => line.startsWith("Clamp each lap"))).toBe(true);
+  expect(lattices?.clamps?.map(({ count }) => count)).toEqual([4]);
+});

@@ -27,3 +27,12 @@ test("what is said of two like parts is said once, of both", () => {
   ]);
   expect(new Set(step.text).size).toBe(step.text.length);
 });
+
+// A frame of four laps, each with two screws. Common practice, no source: what is screwed needs no clamp once it is.
+test("laps that screws pull together are held by one clamp, one after another", () => {
+  const step = stepWith(built("boot-bench"), /^Build the two ends/u);
+  expect(step.clamps ?? []).toEqual([]);
+  expect(textOfStep(step)).toContain("Hold each lap with a clamp");
+  expect(textOfStep(step)).toContain("one clamp serves, lap after lap");
+  expect(textOfStep(step)).not.toContain("Clamp each");
+});

@@ -63,7 +63,7 @@ export function placesOfClamps(work: Work, moves: readonly Move[]): readonly Pla
   const places: Place[] = [];
   for (const { axis, joint, part } of wanted)
     for (const at of pointsOver(work, joint, axis))
-      if (!places.some((other) => other.axis === axis && isNear(other.at, at))) places.push({ axis, at, part });
+      if (!places.some((other) => other.axis === axis && oneClamp(joint, other, at))) places.push({ axis, at, part });
   return places;
 }
 
@@ -111,7 +111,14 @@ function pointsOver(work: Work, { parts: [a, b] }: Joint, axis: AxisIndex): read
   );
 }
 
-/** One clamp presses on both. */
+/** These are pressed one by one: a clamp on one leaves the next open. */
+const ONE_BY_ONE: ReadonlySet<Joint["method"]> = new Set<Joint["method"]>(["half lap", "bridle"]);
+
+/** The clamp that is there presses on this as well. */
+const oneClamp = ({ method }: Joint, there: Place, at: readonly Length[]): boolean =>
+  ONE_BY_ONE.has(method) ? there.at.every((value, i) => equal(value, at[i] as Length)) : isNear(there.at, at);
+
+/** Near enough for one clamp. */
 const isNear = (a: readonly Length[], b: readonly Length[]): boolean =>
   a.every((value, i) => Math.abs(toNumber(subtract(value, b[i] as Length))) < toNumber(half(APART)));
 
