@@ -46,13 +46,19 @@ export function orderOfWork(design: Design): Outcome<Plan> {
   const wishes = sequencesOf(design);
   const tilt = tilting(parts, [...choices.travelling.values()]);
   const { travelling } = choices;
-  const tiltWithout = (pulled: ReadonlySet<string>): Piece["tilt"] =>
-    pulled.size === 0
-      ? tilt
-      : tilting(
-          parts,
-          [...travelling.values()].filter((each) => !isOf(pulled, each)),
-        );
+  // What was found in the way once is known the next time.
+  const tilts = new Map([["", tilt]]);
+  const tiltWithout = (pulled: ReadonlySet<string>): Piece["tilt"] => {
+    const key = [...pulled].join();
+    const known =
+      tilts.get(key) ??
+      tilting(
+        parts,
+        [...travelling.values()].filter((each) => !isOf(pulled, each)),
+      );
+    tilts.set(key, known);
+    return known;
+  };
   const set = setInPlace(design);
   const setPlaces = new Set(parts.flatMap(({ id }, i) => (set.has(id) ? [i] : [])));
   const glazed = new Set(glazingOf(design));
