@@ -158,6 +158,7 @@ export type Action =
   | { do: "drive"; fasteners: string[]; tool: string; axis: V3 | null }
   | { do: "fit"; hardware: string[]; to: string[] }
   | { do: "remove"; parts: string[]; from: string[]; legs: Leg[]; undrives: string[] }
+  | { do: "pull" | "push"; fasteners: string[] }
   | { do: "finish"; parts: string[]; coat: number }
   | { do: "measure"; what: string; value: number; within: number };
 export interface Step {

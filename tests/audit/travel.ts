@@ -9,7 +9,10 @@ import { along, cross, isParallel, minus, plus, size, times, turned, unit, type 
 import { type Violations, violation } from "./violation.ts";
 
 export function* travel(model: Model, { moments }: Replay): Violations {
+  // Shelf pins that are out of their holes.
+  const pulled = new Set<string>();
   for (const { action, bodies, step } of moments) {
+    if (action.do === "pull" || action.do === "push") yield* pins(model, step, action, pulled);
     if (action.do !== "add" && action.do !== "remove") continue;
     const stays = bodyOf(bodies, action.do === "add" ? action.to[0] : action.from[0]);
     if (stays === undefined) continue;
@@ -19,7 +22,24 @@ export function* travel(model: Model, { moments }: Replay): Violations {
     const last = outward.at(-1);
     if (last === undefined || !("along" in last) || last.distance !== null)
       yield violation("parts come from afar", `step ${step.number}`, `${action.parts.join(" ")} starts close by`);
-    yield* way(model, step, [...moving], staying, outward);
+    yield* way(model, step, [...moving], staying, outward, pulled);
+  }
+  for (const pin of pulled) yield violation("pins are in at the end", pin, "is pulled and not pushed in again");
+}
+
+/** Only what a shelf lies on is pulled, and pushed in when it is out. */
+function* pins(
+  { record }: Model,
+  { number }: Moment["step"],
+  action: Extract<Moment["action"], { fasteners: string[] }>,
+  pulled: Set<string>,
+): Violations {
+  for (const id of action.fasteners) {
+    const isPin = record.joints.some(({ method, fasteners }) => method === "shelf pins" && fasteners.includes(id));
+    if (!isPin || pulled.has(id) !== (action.do === "push"))
+      yield violation("pins are in at the end", id, `cannot be told to ${action.do} in step ${number}`);
+    if (action.do === "pull") pulled.add(id);
+    else pulled.delete(id);
   }
 }
 
@@ -62,9 +82,10 @@ function* way(
   moving: readonly string[],
   staying: readonly string[],
   outward: readonly Leg[],
+  pulled: ReadonlySet<string>,
 ): Violations {
   const dowels = model.record.fasteners
-    .filter((fastener) => fastener.travelsWith !== null)
+    .filter((fastener) => fastener.travelsWith !== null && !pulled.has(fastener.id))
     .flatMap((dowel) => {
       const [leaves, rests] = [moving, staying].map((side) => side.includes(dowel.travelsWith ?? ""));
       return leaves || rests

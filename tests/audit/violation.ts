@@ -52,6 +52,7 @@ export const CHECKS = {
   "whole bodies move": 3,
   "parts come from afar": 3,
   "travel is free": 3,
+  "pins are in at the end": 3,
   "dowels slide along their holes": 3,
   "joint is glued once, in time": 3,
   "all ends in one body": 3,

@@ -62,6 +62,21 @@ piece:
       "at each place that its drawing has from the lower end",
     );
   });
+  // Two of either: each template wants two fences, and four screws in them.
+  it("each has its own fences, and the screws for them are bought", () => {
+    const lower = ["left", "right"].map((side) => `  - { fit: grip, to: ${side}-leg, face: ${side}, up: 2 1/2 }`);
+    const { build, findings } = solveText(`${plan("3")}${lower.join("\n")}\n`);
+    if (!build) throw new Error(said(findings).join("\n"));
+    expect(build.jigs).toHaveLength(2);
+    const text = build.steps.find(({ unit }) => unit === "jigs")?.text.join("\n") ?? "";
+    const [first = "", second = ""] = text.split(/^(?=Jig 2)/mu);
+    expect(first).toContain("rip two strips");
+    expect(second).toContain("two fences as for jig 1");
+    // How both are laid on is said once.
+    expect(text.split("Hold the fences against")).toHaveLength(2);
+    const bought = build.purchases.find(({ item }) => item.includes("fences of jigs"));
+    expect(bought?.quantity).toBe(8);
+  });
   it("there is none for places that differ", () => {
     const { build } = solveText(plan("2 1/2"));
     expect(build?.jigs).toBeUndefined();

@@ -75,6 +75,14 @@ export const travel: readonly Row[] = [
     "all ends in one body",
   ],
   [
+    "pulling out what is no shelf pin",
+    slab,
+    (r) => {
+      at(r.steps, -1).actions.push({ do: "pull", fasteners: [at(r.fasteners, 0).id] });
+    },
+    "pins are in at the end",
+  ],
+  [
     "taking off what stays",
     frame,
     (r) => {

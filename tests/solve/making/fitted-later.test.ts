@@ -1,5 +1,7 @@
 /** A tenon is fitted when its mortise is there. */
 import { describe, expect, test } from "vitest";
+import type { StepDraft, Work } from "../../../src/solve/build/steps/draft.ts";
+import { fittedLater } from "../../../src/solve/build/steps/fitted-later.ts";
 import { solveText, textOf } from "../../examples/compiled.ts";
 import { plain } from "./plans.ts";
 
@@ -51,4 +53,30 @@ describe("a tenon whose mortise is cut later", () => {
     }
     expect(places.some((i) => build?.steps[i]?.text.join(" ").includes("a little thick"))).toBe(true);
   });
+});
+
+// A rail with a tenon at either end: one post has its mortise, the other is bored when the piece tells where.
+test("of two tenons of which one has its mortise, one is fitted and one is left thick", () => {
+  const cut = (kind: string, joint: string) => ({ kind, for: joint });
+  const parts = new Map([
+    ["early", { features: [cut("mortise", "one")] }],
+    ["rail", { features: [cut("tenon", "one"), cut("tenon", "two")] }],
+    ["late", { features: [cut("mortise", "two")] }],
+  ]);
+  const work = {
+    part: (id: string) => parts.get(id),
+    line: (id: string) => ({ name: `${id} post`, mark: id.charAt(0).toUpperCase(), parts: [id] }),
+  } as unknown as Work;
+  const draft = (part: string, features: readonly number[], text: readonly string[]) =>
+    ({ text, actions: [{ do: "machine", part, features, holes: [] }] }) as unknown as StepDraft;
+  const told = fittedLater(work, [
+    draft("early", [0], ["Cut a mortise."]),
+    draft("rail", [0, 1], [`Fit each to its mortise: it should slide in ${PUSH}.`]),
+    draft("late", [0], ["Cut a mortise."]),
+  ]);
+  expect(told[1]?.text).toEqual([
+    `Fit that for the early post (E): it should slide in ${PUSH}.`,
+    "Leave that for the late post (L) a little thick: it is fitted when the mortise there is cut.",
+  ]);
+  expect(told[2]?.text.at(-1)).toContain("Fit the tenon of the ");
 });

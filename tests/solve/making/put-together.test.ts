@@ -69,3 +69,23 @@ test("of several of one mark the text says on which a part goes", () => {
   const lines = built("old-plans/library-table").steps.flatMap(({ text }) => text);
   expect(lines.some((line) => line.endsWith("past the bottom of the upper left shelf (H)."))).toBe(true);
 });
+
+// Two pairs of bars that cross: four laps, 3 3/8 in and more from each other, each with a clamp of its own.
+test("as many clamps are set as there are laps to be clamped", () => {
+  const [lattices] = built("old-plans/bookcase").steps.filter(({ title }) => title === "Build the two lattices");
+  expect(lattices?.text.some((line) => line.startsWith("Clamp each lap"))).toBe(true);
+  expect(lattices?.clamps?.map(({ count }) => count)).toEqual([4]);
+});
+
+// The bottom board is glued along its front, the sides are nailed to at their backs; the top board is held by a tenon in its middle.
+test("what other joints hold at an edge is told to move from there", () => {
+  expect(said("old-plans/bookcase", "Add the bottom board (K)")).toContain(
+    "It is held at its front, and moves from there.",
+  );
+  expect(said("old-plans/bookcase", "Screw on the left side (A)")).toContain(
+    "It is held at its back, and moves from there.",
+  );
+  expect(said("old-plans/bookcase", "Screw on the top cleat (T)")).toContain(
+    "It is free to move both ways from its middle.",
+  );
+});

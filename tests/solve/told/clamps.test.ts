@@ -53,3 +53,12 @@ test("a breadboard end is clamped: its pegs do not pull, their holes are not off
     "and clamp. Turn the clamps by turns until the shoulder is tight all along, then drive the pegs.",
   );
 });
+
+// A frame of four laps, each with two screws. Common practice, no source: what is screwed needs no clamp once it is.
+test("laps that screws pull together are held by one clamp, one after another", () => {
+  const step = stepWith(built("boot-bench"), /^Build the two ends/u);
+  expect(step.clamps ?? []).toEqual([]);
+  expect(textOfStep(step)).toContain("Hold each lap with a clamp");
+  expect(textOfStep(step)).toContain("one clamp serves, lap after lap");
+  expect(textOfStep(step)).not.toContain("Clamp each");
+});

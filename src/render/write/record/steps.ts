@@ -57,6 +57,9 @@ function actionRecord(action: Action, frame: Frame): Json {
         legs: action.legs.map((leg) => legRecord(leg, frame)),
         undrives: action.undrives,
       };
+    case "pull":
+    case "push":
+      return { do: action.do, fasteners: action.fasteners };
     case "finish":
       return { do: action.do, parts: action.parts, coat: action.coat };
     case "fit":

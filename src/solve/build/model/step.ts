@@ -142,6 +142,8 @@ export type Action =
       readonly legs: readonly Leg[];
       readonly undrives: readonly string[];
     }
+  /** Shelf pins are pulled out of their holes, so that a shelf passes, and pushed in again. */
+  | { readonly do: "pull" | "push"; readonly fasteners: readonly string[] }
   /** A coat of finish, counted from 1. */
   | { readonly do: "finish"; readonly parts: readonly string[]; readonly coat: number }
   /** Hardware is put on for good; its holes belong to the step in which its part is bored. */

@@ -46,6 +46,19 @@ export function orderOfWork(design: Design): Outcome<Plan> {
   const wishes = sequencesOf(design);
   const tilt = tilting(parts, [...choices.travelling.values()]);
   const { travelling } = choices;
+  // What was found in the way once is known the next time.
+  const tilts = new Map([["", tilt]]);
+  const tiltWithout = (pulled: ReadonlySet<string>): Piece["tilt"] => {
+    const key = [...pulled].join();
+    const known =
+      tilts.get(key) ??
+      tilting(
+        parts,
+        [...travelling.values()].filter((each) => !isOf(pulled, each)),
+      );
+    tilts.set(key, known);
+    return known;
+  };
   const set = setInPlace(design);
   const setPlaces = new Set(parts.flatMap(({ id }, i) => (set.has(id) ? [i] : [])));
   const glazed = new Set(glazingOf(design));
@@ -92,13 +105,17 @@ export function orderOfWork(design: Design): Outcome<Plan> {
   }
   const split = units.filter((body) => !isUnit(built.assembly, names(design, body)));
   if (split.length > 0) return failed(split.map((body) => noUnit(design, body, blocking)));
-  const removable = design.finishes ? removables(design, built.assembly, blocking, tilt) : [];
+  const removable = design.finishes ? removables(design, built.assembly, blocking, tiltWithout) : [];
   return outcome(
     { root: built.assembly, removable, ...fittings(design, built.taken) },
     // Pins can be pulled out.
     shutIn(design, blocking, tilting(parts, [])),
   );
 }
+
+/** Whether what is put into both parts of a joint belongs to one of some joints. */
+const isOf = (joints: ReadonlySet<string>, { fasteners }: Arrangement): boolean =>
+  fasteners.some(({ joint }) => joints.has(joint));
 
 /** Whether some parts are put together by themselves. */
 const isUnit = (assembly: Assembly, ids: readonly string[]): boolean =>

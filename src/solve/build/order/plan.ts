@@ -28,6 +28,8 @@ export interface Removable {
   /** What it is joined to. */
   readonly to: readonly string[];
   readonly joints: readonly string[];
+  /** Joints whose shelf pins are pulled before it leaves, and pushed in when it is back. Absent: none. */
+  readonly pulled?: readonly string[];
   /** What is taken out before it leaves, and driven again. */
   readonly drives: readonly Drive[];
 }

@@ -15,18 +15,27 @@ export function removables(
   design: Design,
   root: Assembly,
   blocking: Blocking,
-  tilt: Piece["tilt"],
+  tiltWithout: (pulled: ReadonlySet<string>) => Piece["tilt"],
 ): readonly Removable[] {
+  const tilt = tiltWithout(new Set());
+  const pinned = new Set(design.joints.flatMap(({ id, method }) => (method === "shelf pins" ? [id] : [])));
   const unions = unionsOf(root);
   let staying = design.parts.map((_, i) => i);
   let waiting = looseBodies(design, unions).toReversed();
   const off: Removable[] = [];
+  // The pins of what is off already are not put in again before it is.
+  let pulled: ReadonlySet<string> = new Set();
   for (let free = true; free; ) {
     free = false;
     for (const body of waiting) {
       const rest = staying.filter((i) => !body.places.includes(i));
-      const way = wayIn(body, rest, blocking) ?? tilted(body, rest, tilt);
-      if (!way) continue;
+      const straight = wayIn(body, rest, blocking) ?? (pulled.size === 0 ? tilted(body, rest, tilt) : null);
+      const own = new Set([...pulled, ...body.joints]);
+      const held =
+        straight ?? (body.joints.every((id) => pinned.has(id)) ? tilted(body, rest, tiltWithout(own)) : null);
+      if (!held) continue;
+      if (!straight) pulled = own;
+      const way = straight ? held : { ...held, pulled: body.joints };
       off.push({ ...way, parts: body.parts, to: body.to, joints: body.joints, drives: body.drives });
       waiting = waiting.filter((other) => other !== body);
       [staying, free] = [rest, true];

@@ -37,7 +37,11 @@ const ASKED: readonly Asked[] = [
     why: "so that glue lets go, and wood slides on wood",
   },
   { says: /\b(?:brush|spread|put) glue\b/iu, tool: "Glue brush", why: "to spread glue into joints" },
-  { says: /\bclamp the work|\bclamp the strip/iu, tool: "Two small clamps", why: "to hold what is cut and bored" },
+  {
+    says: /\bclamp the work|\bclamp the strip|\bone clamp serves/iu,
+    tool: "Two small clamps",
+    why: "to hold what is cut and bored",
+  },
   { says: /\bhold each pair with two small clamps/iu, tool: "Four small clamps", why: "to hold cauls" },
   { says: /\btap\b/iu, tool: "Mallet, and a block of scrap", why: "to bring joints and dowels home" },
   { says: /\bhammer\b/iu, tool: "Hammer", why: "for what is driven" },

@@ -2,15 +2,18 @@
 import { inches } from "../../../units/length.ts";
 import { less } from "../../../units/rational.ts";
 import { type ClampEnd, clampEnds, endsOnIt } from "./clamp-ends.ts";
-import { placesOfClamps } from "./clamping.ts";
+import { placesOfClamps, underCauls } from "./clamping.ts";
 import { called, listed, numberWord, plural, series, type Work } from "./draft.ts";
 import type { Move } from "./moves.ts";
 import { groupedBy } from "./wishes/own-key.ts";
+import { calledAmong } from "./words/by-place.ts";
 
 /** "three on the bottom panel (D), one on each of two rails (L)", direction by direction: where they are not all on one part. */
 export function clampPlaces(work: Work, moves: readonly Move[]): readonly string[] {
   const places = placesOfClamps(work, moves);
-  if (new Set(places.map(({ part }) => work.line(part).mark)).size < 2) return [];
+  const cauls = caulTexts(work, moves);
+  const all = moves.flatMap(({ present, arriving }) => [...present, ...arriving]);
+  if (new Set(places.map(({ part }) => work.line(part).mark)).size < 2) return cauls;
   const ways = groupedBy(places, ({ axis }) => `${axis}`);
   const told = ways.map((own) => {
     const byPart = groupedBy(own, ({ part }) => part).map((some) => ({
@@ -20,13 +23,30 @@ export function clampPlaces(work: Work, moves: readonly Move[]): readonly string
     const alike = groupedBy(byPart, ({ part, count }) => `${work.line(part).mark} ${count}`);
     const words = alike.map((some) => {
       const [{ part, count } = { part: "", count: 0 }] = some;
+      // One rail under a caul, another that is reached.
+      const apart = alike.filter(([other]) => other && work.line(other.part).mark === work.line(part).mark).length > 1;
       const on =
-        some.length === 1 ? `the ${called(work, part)}` : `each of ${numberWord(some.length)} ${plural(work, part)}`;
+        some.length === 1
+          ? `the ${apart ? calledAmong(work, part, all) : called(work, part)}`
+          : `each of ${numberWord(some.length)} ${plural(work, part)}`;
       return `${numberWord(count)} on ${on}`;
     });
     return `${series(words)}${ways.length === 1 ? "" : ` ${ACROSS[own[0]?.axis ?? 0]}`}`;
   });
-  return [`Set the clamps so: ${told.join("; ")}.`];
+  return [`Set the clamps so: ${told.join("; ")}.`, ...cauls];
+}
+
+/** How what is too far in for the jaws is pressed. Common practice, no source. */
+function caulTexts(work: Work, moves: readonly Move[]): readonly string[] {
+  const under = underCauls(work, moves);
+  const all = moves.flatMap(({ present, arriving }) => [...present, ...arriving]);
+  return groupedBy(under, ({ beyond }) => beyond).map((own) => {
+    const what = series(own.map(({ part }) => `the ${calledAmong(work, part, all)}`));
+    const card = "about 1 1/2 in (40 mm) thick, with strips of card under their middles so that they press there first";
+    return own[0]?.beyond === "middle"
+      ? `No jaws reach the middle of the joints of ${what}: lay stiff cauls along them under the clamps on either side, ${card}.`
+      : `No jaws reach ${what}: lay stiff cauls along ${own.length === 1 ? "it" : "each"} from edge to edge of the work, one on either side, ${card}, and set the clamps on their ends.`;
+  });
 }
 
 const ACROSS = ["from left to right", "from front to back", "from top to bottom"] as const;

@@ -21,12 +21,15 @@ import type { Clamping } from "../../build.ts";
 import { type AxisIndex, common, extent, INDICES, indexOf, otherAxes, triple } from "../../design/space.ts";
 import type { Box, Fastener, Joint } from "../../design.ts";
 import { boxOf, clampEnds, pastTheWhole, wholeOf } from "./clamp-ends.ts";
+import { barReaches, type ClampLine, isNear, type Reached, reachedOf } from "./clamp-reach.ts";
 import { FIRST, type Work } from "./draft.ts";
 import type { Move } from "./moves.ts";
 import { standingOut } from "./standing-out.ts";
 
 /** Two cauls or pads. */
 const CAULS = inches(1);
+/** Two stiff cauls that bring pressure where no jaws reach. */
+const STIFF = inches(3);
 /** One at each end of a long joint, 2 in from it, and others 8 in apart; one for a joint as narrow as a rail. */
 const NARROW = inches(6);
 const END = inches(4);
@@ -60,10 +63,11 @@ interface Place {
   readonly at: readonly Length[];
   /** What it presses on, so that its joint closes. */
   readonly part: string;
+  readonly caul: boolean;
 }
 
-/** For what is glued and not pulled together by screws, nails or pegs in offset holes. A clamp that reaches over the whole body holds all joints in its line. */
-export function placesOfClamps(work: Work, moves: readonly Move[]): readonly Place[] {
+/** For what is glued and not pulled together by screws, nails or pegs in offset holes. */
+function linesOf(work: Work, moves: readonly Move[]): readonly ClampLine[] {
   const wanted = moves.flatMap(({ along, work: joints }) => {
     const axis = INDICES.reduce<AxisIndex>((best, i) => (Math.abs(along[i]) > Math.abs(along[best]) ? i : best), 0);
     const held = joints.filter((each) => isClamped(work, each)).map(({ joint }) => joint);
@@ -76,11 +80,43 @@ export function placesOfClamps(work: Work, moves: readonly Move[]): readonly Pla
       ...cornerOf(work, joint, axis).map((each) => ({ axis: each, joint, part: joint.parts[1] })),
     ]);
   });
+  return wanted.map((line) => ({ ...line, ...pointsOver(work, line.joint, line.axis) }));
+}
+
+/** What presses on each joint, where the jaws of clamps reach. */
+function pressing(work: Work, moves: readonly Move[]): readonly (ClampLine & Reached)[] {
+  const lines = linesOf(work, moves);
+  const parts = [...new Set(moves.flatMap(({ present, arriving }) => [...present, ...arriving]))].map(work.part);
+  const others = lines.flatMap(({ axis, points }) =>
+    points.filter((at) => barReaches(parts, axis, at)).map((at) => ({ axis, at })),
+  );
+  return lines.map((line) => {
+    const isPressed = (at: readonly Length[]): boolean =>
+      others.some((other) => other.axis === line.axis && oneClamp(line.joint, other.at, at));
+    return { ...line, ...reachedOf(parts, line, isPressed) };
+  });
+}
+
+/** A clamp that reaches over the whole body holds all joints in its line. Those on the ends of cauls stand where these are. */
+export function placesOfClamps(work: Work, moves: readonly Move[]): readonly Place[] {
+  const all = pressing(work, moves).flatMap(({ spots, ...line }) => spots.map((spot) => ({ ...line, ...spot })));
   const places: Place[] = [];
-  for (const { axis, joint, part } of wanted)
-    for (const at of pointsOver(work, joint, axis))
-      if (!places.some((other) => other.axis === axis && isNear(other.at, at))) places.push({ axis, at, part });
+  for (const { axis, joint, part, at, caul } of [
+    ...all.filter((each) => each.caul),
+    ...all.filter((each) => !each.caul),
+  ])
+    if (!places.some((other) => other.axis === axis && oneClamp(joint, other.at, at)))
+      places.push({ axis, at, part, caul });
   return places;
+}
+
+/** Parts that no jaws reach, or not in their middle. */
+export function underCauls(
+  work: Work,
+  moves: readonly Move[],
+): readonly Pick<ClampLine & Reached, "part" | "beyond">[] {
+  const all = pressing(work, moves).filter(({ beyond }) => beyond !== "none");
+  return all.filter(({ part }, i) => i === all.findIndex((other) => other.part === part));
 }
 
 /**
@@ -104,7 +140,10 @@ export function clampingOf(work: Work, moves: readonly Move[]): readonly Clampin
     const across = add(subtract(whole.high[axis], whole.low[axis]), add(CAULS, standingOut(work, moves, axis)));
     const openings = places
       .filter((one) => one.axis === axis)
-      .map(({ at }) => roundedUp(work, add(across, pastTheWhole(clampEnds(work, moves, axis, at)))));
+      .map(({ at, caul }) => {
+        const over = add(across, pastTheWhole(clampEnds(work, moves, axis, at)));
+        return roundedUp(work, caul ? add(over, STIFF) : over);
+      });
     const different = openings.filter((each, i) => i === openings.findIndex((other) => equal(other, each)));
     return different.map((opening) => ({ count: openings.filter((each) => equal(each, opening)).length, opening }));
   });
@@ -122,25 +161,29 @@ function overlapOf(work: Work, { parts: [a, b], contact }: Joint): Box {
 }
 
 /** Where clamps press on a joint, as they look along an axis: at even distances along its longer side. */
-function pointsOver(work: Work, joint: Joint, axis: AxisIndex): readonly (readonly Length[])[] {
+function pointsOver(work: Work, joint: Joint, axis: AxisIndex): Pick<ClampLine, "points" | "long"> {
   const shared = overlapOf(work, joint);
   const meets = otherAxes(axis).map((i) => ({ low: shared.low[i], high: shared.high[i] }));
   const size = ({ low, high }: (typeof meets)[number]): Length => subtract(high, low);
   const long = meets.findIndex((each) => meets.every((other) => !less(size(each), size(other))));
   const all = clampsOver(size(meets[long] as (typeof meets)[number]));
   const n = joint.method === "breadboard end" ? Math.min(all, BREADBOARD) : all;
-  return Array.from({ length: n }, (_, k) =>
+  const points = Array.from({ length: n }, (_, k) =>
     meets.map(({ low, high }, i) => {
       const [from, to] = i === long && n > 1 ? [add(low, half(END)), subtract(high, half(END))] : [low, high];
       const share = i === long && n > 1 ? rational(k, n - 1) : rational(1, 2);
       return add(from, multiply(subtract(to, from), share));
     }),
   );
+  return { points, long };
 }
 
-/** One clamp presses on both. */
-const isNear = (a: readonly Length[], b: readonly Length[]): boolean =>
-  a.every((value, i) => Math.abs(toNumber(subtract(value, b[i] as Length))) < toNumber(half(APART)));
+/** These are pressed one by one: a clamp on one leaves the next open. */
+const ONE_BY_ONE: ReadonlySet<Joint["method"]> = new Set<Joint["method"]>(["half lap", "bridle"]);
+
+/** The clamp that is there presses on this as well. */
+const oneClamp = ({ method }: Joint, there: readonly Length[], at: readonly Length[]): boolean =>
+  ONE_BY_ONE.has(method) ? there.every((value, i) => equal(value, at[i] as Length)) : isNear(there, at);
 
 /** What is said of a clamp's length: whole inches, or centimetres. */
 export const roundedUp = (work: Work, length: Length): Length =>

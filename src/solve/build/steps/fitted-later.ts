@@ -30,7 +30,7 @@ export function fittedLater(work: Work, drafts: readonly StepDraft[]): readonly 
       return told(work, draft, {
         pair,
         left: own.length === 0 ? [] : into.flat().filter(({ joint }) => own.some((each) => each.joint === joint)),
-        all: own.length === (goes[i] ?? []).length,
+        fitted: into.flat().filter(({ joint }) => holds(goes[i], joint) && !holds(own, joint)),
         comes: waited.filter(({ joint }) => receiving.some((each) => each.joint === joint)),
       });
     });
@@ -39,31 +39,44 @@ export function fittedLater(work: Work, drafts: readonly StepDraft[]): readonly 
 
 interface Told {
   readonly pair: (typeof PAIRS)[number];
-  /** What is cut later to receive what is cut now; whether that is so of all. */
+  /** What is cut later to receive what is cut now. */
   readonly left: readonly Cut[];
-  readonly all: boolean;
+  /** What was cut before to receive the rest of it. */
+  readonly fitted: readonly Cut[];
   /** What was cut before, and is received by what is cut now. */
   readonly comes: readonly Cut[];
 }
 
-function told(work: Work, draft: StepDraft, { pair, left, all, comes }: Told): StepDraft {
+function told(work: Work, draft: StepDraft, { pair, left, fitted, comes }: Told): StepDraft {
   const parts = (cuts: readonly Cut[]): string => listed(work, [...new Set(cuts.map(({ part }) => part))]);
   const fits = FITTING[pair.goes] ?? [];
   const one = left.length === 1;
   const [them, they] = one ? ["it", "it is"] : ["them", "they are"];
   const receiving = one ? pair.into : pair.those;
   const cut = one ? "is cut" : "are cut";
+  const all = fitted.length === 0;
   const waits = all
     ? `Leave ${them} a little thick: ${they} fitted when the ${receiving} in ${parts(left)} ${cut}.`
     : `Leave ${one ? "that" : "those"} for ${parts(left)} a little thick: ${they} fitted when the ${receiving} there ${cut}.`;
   const text =
     left.length === 0
       ? draft.text
-      : draft.text.flatMap((each) => (fits.includes(each) ? (all ? [waits] : [each, waits]) : [each]));
+      : draft.text.flatMap((each) =>
+          fits.includes(each) ? (all ? [waits] : [fitsOf(fitted.length, parts(fitted), each), waits]) : [each],
+        );
   const few = comes.length === 1;
-  const fitted = `Fit the ${few ? pair.goes : pair.these} of ${parts(comes)} to the ${few ? pair.into : pair.those} now: ${few ? "it" : "they"} should slide in with the push of a hand.`;
-  return comes.length === 0 ? { ...draft, text } : { ...draft, text: [...text, fitted] };
+  const now = `Fit the ${few ? pair.goes : pair.these} of ${parts(comes)} to the ${few ? pair.into : pair.those} now: ${few ? "it" : "they"} should slide in with the push of a hand.`;
+  return comes.length === 0 ? { ...draft, text } : { ...draft, text: [...text, now] };
 }
+
+/** "Fit that for the leg (A): it should slide in": of some of what is cut, in the words for all of it. */
+const fitsOf = (count: number, what: string, told: string): string => {
+  const how = told.slice(told.indexOf(":") + 1).trim();
+  return `Fit ${count === 1 ? `that for ${what}: ${how}` : `those for ${what}: ${how.replace(/^it /u, "each ")}`}`;
+};
+
+const holds = (cuts: readonly Cut[] | undefined, joint: string): boolean =>
+  cuts?.some((each) => each.joint === joint) === true;
 
 /** By joint, the features of a kind that a step cuts. */
 const cutIn = (work: Work, { actions }: StepDraft, kind: Feature["kind"]): readonly Cut[] =>

@@ -15,20 +15,39 @@ const MINUTES = 10;
 export function jigSteps(work: Work): readonly StepDraft[] {
   const { jigs } = work;
   if (jigs.length === 0) return [];
-  const told = jigs.flatMap((jig) => text(jig, work));
+  const told = jigs.map((jig) => text(jig, work));
+  const used = told.map((each) => each.used);
   const title = jigs.length === 1 ? "Make the jig" : "Make the jigs";
   const more = { unit: JIGS, bench: MINUTES * jigs.length, cautions: [ROUTER_CAUTION], fresh: [] };
   return [
     step(
       "make",
       title,
-      // How several are used alike is told behind the last of them.
-      told.filter((sentence, i) => !told.includes(sentence, i + 1)),
+      told.flatMap((each, i) => {
+        const { made, fences } = each;
+        const before = fences === null ? -1 : told.slice(0, i).findIndex((other) => other.fences === fences);
+        const own = before < 0 ? fences : fencesLike(jigs[before] as Jig);
+        // How several are used alike is told behind the last of them.
+        const use = each.used === null || used.includes(each.used, i + 1) ? null : each.used;
+        const last = [own, use].filter((text) => text !== null).join(" ");
+        return last === "" ? made : [...made, last];
+      }),
       [],
       more,
     ),
   ];
 }
+
+interface Told {
+  readonly made: readonly string[];
+  /** Of a template: what lies against the edges of the part; null where there is none. */
+  readonly fences: string | null;
+  /** How it is laid on; null for a spacer. */
+  readonly used: string | null;
+}
+
+const fencesLike = ({ id }: Jig): string =>
+  `Rip and screw on two fences as for ${id}, as long as these edges, with two spare wood screws through each.`;
 
 /** More places than these are read from the drawing. */
 const MOST = 3;
@@ -36,36 +55,45 @@ const MOST = 3;
 const placesIn = (places: readonly string[], from: string): string =>
   places.length > MOST ? `at each place that its drawing has ${from}` : `at ${series(places)} ${from}`;
 
-function text(jig: Jig, work: Work): readonly string[] {
+function text(jig: Jig, work: Work): Told {
   const { id, what, laid, end = "lower", width, length, count, holes, from, handed } = jig;
   const { print, drill, place } = work;
   const wood = from === null ? "scrap" : `an offcut of ${work.stock(from).label}`;
   const name = capital(id);
   const bored = `${withArticle(drill(holes[0]?.diameter ?? width))} hole`;
   if (laid === "between")
-    return [
-      `${name}, to hold ${what} apart: from ${wood} rip a strip ${print(width)} thick, long enough to be held at the saw, and cut ${count} spacers ${print(length)} long from its end.`,
-    ];
+    return {
+      made: [
+        `${name}, to hold ${what} apart: from ${wood} rip a strip ${print(width)} thick, long enough to be held at the saw, and cut ${count} spacers ${print(length)} long from its end.`,
+      ],
+      ...{ fences: null, used: null },
+    };
   if (laid === "on the end")
-    return [
-      `${name}, for ${what}: cut a strip of ${wood} to ${print(width)} × ${print(length)}, mark its ${end} end, and draw a line along its middle, down over both its ends.`,
-      `On this line bore ${bored} ${placesIn(
-        holes.map(({ y }) => place(y)),
-        `from the ${end} end`,
-      )}, square to the face, right through.`,
+    return {
+      made: [
+        `${name}, for ${what}: cut a strip of ${wood} to ${print(width)} × ${print(length)}, mark its ${end} end, and draw a line along its middle, down over both its ends.`,
+        `On this line bore ${bored} ${placesIn(
+          holes.map(({ y }) => place(y)),
+          `from the ${end} end`,
+        )}, square to the face, right through.`,
+      ],
+      fences: null,
       // The strip hides what it lies on.
-      `Draw the line of the holes on a part farther than the strip reaches, and over the edge at its ${end} end. While the part lies flat, clamp the strip on it so that its line meets that of the holes at both ends, its ${end} end flush with the ${end === "lower" ? "lower end" : end} of the part. ${stopText(jig, print)}`,
-    ];
+      used: `Draw the line of the holes on a part farther than the strip reaches, and over the edge at its ${end} end. While the part lies flat, clamp the strip on it so that its line meets that of the holes at both ends, its ${end} end flush with the ${end === "lower" ? "lower end" : end} of the part. ${stopText(jig, print)}`,
+    };
   const inch = work.design.units === "inch";
   const guided = work.plan.holes.some((hole, i) => !hole.through && jig.uses.holes.includes(i));
   const places = holes.map(({ x, y }) => `${place(x)} and ${place(y)}`);
-  return [
-    `${name}, for ${what}: cut a piece of ${wood} to ${print(width)} × ${print(length)}, and mark two edges that meet square.`,
-    places.length > MOST
-      ? `Bore ${bored} at each place that its drawing has, measured from these two edges, square to the face, right through.`
-      : `From these two edges bore ${bored} at ${series(places)}, square to the face, right through.`,
-    `From the same offcut rip two strips ${handed ? (inch ? "2 in" : "50 mm") : inch ? "1 1/2 in" : "40 mm"} wide, as long as these edges, for fences. Screw one flat against each edge, so that it stands ${inch ? "1/2 in" : "12 mm"} past the face that lies on the part${handed ? ", and past the other too" : ""}: two spare wood screws about ${inch ? "1 1/4 in" : "30 mm"} long through each into the middle of the edge, in ${drill(fencePilot(work.design.units))} pilot holes through the strip and on. Hold the fences against the edges of the part and bore through the template${handed ? "; turn it over for the other hand" : ""}.${guided ? ` ${stopText(jig, print)}` : ""}`,
-  ];
+  return {
+    made: [
+      `${name}, for ${what}: cut a piece of ${wood} to ${print(width)} × ${print(length)}, and mark two edges that meet square.`,
+      places.length > MOST
+        ? `Bore ${bored} at each place that its drawing has, measured from these two edges, square to the face, right through.`
+        : `From these two edges bore ${bored} at ${series(places)}, square to the face, right through.`,
+    ],
+    fences: `From the same offcut rip two strips ${handed ? (inch ? "2 in" : "50 mm") : inch ? "1 1/2 in" : "40 mm"} wide, as long as these edges, for fences. Screw one flat against each edge, so that it stands ${inch ? "1/2 in" : "12 mm"} past the face that lies on the part${handed ? ", and past the other too" : ""}: two spare wood screws about ${inch ? "1 1/4 in" : "30 mm"} long through each into the middle of the edge, in ${drill(fencePilot(work.design.units))} pilot holes through the strip and on.`,
+    used: `Hold the fences against the edges of the part and bore through the template${handed ? "; turn it over for the other hand" : ""}.${guided ? ` ${stopText(jig, print)}` : ""}`,
+  };
 }
 
 /** The bit passes the jig before it reaches the part. */

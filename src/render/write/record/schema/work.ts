@@ -48,6 +48,8 @@ const actions = either(
   }),
   action("fit", { hardware: texts, to: texts }),
   action("remove", { parts: texts, from: texts, legs: list(leg), undrives: texts }),
+  action("pull", { fasteners: about("Shelf pins that are out until they are pushed in.", texts) }),
+  action("push", { fasteners: texts }),
   action("finish", { parts: texts, coat: count }),
   action("measure", { what: text, value: number, within: size }),
 );

@@ -13,6 +13,7 @@ import { groupedBy } from "../wishes/own-key.ts";
 import { bodyKind, bodyWords, movingWords, theBody } from "../words/bodies.ts";
 import { gripOf, pulledByScrew } from "../words/fronts.ts";
 import { liftCaution } from "../words/lifting.ts";
+import { pinsInTexts, pinsOf, pinsOutTexts } from "./by-their-pins.ts";
 import { beforeItGoesIn, carriedOf, goesInLast } from "./in-its-room.ts";
 import { staysOn } from "./staying.ts";
 
@@ -42,6 +43,7 @@ export function takingOffSteps(work: Work): readonly StepDraft[] {
               `${FIRST}try everything: what moves moves freely, the gaps are even, nothing rubs. Plane what rubs now${whileBare(work, removable)}.`,
             ]),
         `Take off ${names}${hung ? `, and unscrew the ${stay ? "other " : ""}hardware` : ""}. Write on ${removable.length === 1 ? "it" : "each"} where it belongs, ${hinged ? "under a hinge or inside " : hung || stay ? "inside " : ""}where it will not be seen.`,
+        ...pinsOutTexts(work, removable),
         ...(grips ? [`Unscrew from their fronts the ${pluralOf(grips)} that were put on to pull by.`] : []),
         ...(stay
           ? [
@@ -50,7 +52,7 @@ export function takingOffSteps(work: Work): readonly StepDraft[] {
           : []),
         ...(hung ? ["Keep the screws with their hardware, each lot in a bag with its place on it."] : []),
       ],
-      removable.map(removeAction),
+      removable.flatMap((body) => removeActions(work, body)),
       {
         ...{ unit: "take off", bench: removable.length * MINUTES.off },
         ...shown(work, removable),
@@ -101,12 +103,13 @@ function againStep(work: Work, bodies: readonly Removable[], fast: boolean): Ste
         : `When the finish is hard, put ${names} back ${fast ? `the way ${one ? "it" : "they"} went on the first time` : `where ${one ? "it was" : "each was"}`}${hung ? ", with the same hardware in the same holes" : stay ? ": slide the halves into each other until they click" : ""}.`,
       ...(hung ? ["Turn the screws backwards until they drop into their old threads, then drive them by hand."] : []),
       ...slidingTexts(work, bodies),
+      ...pinsInTexts(work, bodies),
       ...(runs
         ? ["Put in one drawer after another, and shut each before the next: several open at once tip a piece over."]
         : []),
       ...(moves ? [`Open and shut everything once more${runs ? ", one after another" : ""}.`] : []),
     ],
-    bodies.flatMap((body) => [...addActions(body), ...fitActions(hardwareOf(work, [body]))]),
+    bodies.flatMap((body) => [...addActions(work, body), ...fitActions(hardwareOf(work, [body]))]),
     {
       ...{ unit: PUT_ON_AGAIN, bench: bodies.length * MINUTES.on },
       ...shown(work, bodies),
@@ -139,17 +142,21 @@ function slidingTexts(work: Work, bodies: readonly Removable[]): readonly string
   return [`Fasten ${what} no harder than the first time: the wood must still be able to slide.`];
 }
 
-const removeAction = ({ parts, along, legs, to, drives }: Removable): Action => ({
-  do: "remove",
-  parts,
-  from: to,
-  // Out is in, backwards.
-  legs: legs ? wayIn(legs) : [{ along: reversed(along), distance: null }],
-  undrives: drives.map(({ fastener }) => fastener.id),
-});
+const removeActions = (work: Work, { parts, along, legs, to, drives, pulled }: Removable): readonly Action[] => [
+  ...(pulled ? [{ do: "pull", fasteners: pinsOf(work, pulled) } as const] : []),
+  {
+    do: "remove",
+    parts,
+    from: to,
+    // Out is in, backwards.
+    legs: legs ? wayIn(legs) : [{ along: reversed(along), distance: null }],
+    undrives: drives.map(({ fastener }) => fastener.id),
+  },
+];
 
-const addActions = ({ parts, along, legs, to, drives }: Removable): readonly Action[] => [
+const addActions = (work: Work, { parts, along, legs, to, drives, pulled }: Removable): readonly Action[] => [
   { do: "add", parts, to, how: legs ? "tilted" : "straight", legs: legs ?? [{ along, distance: null }] },
+  ...(pulled ? [{ do: "push", fasteners: pinsOf(work, pulled) } as const] : []),
   ...drivings(drives),
 ];
 

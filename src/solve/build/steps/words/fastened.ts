@@ -6,6 +6,7 @@ import type { Fastener, Joint } from "../../../design.ts";
 import { called, listed, series, type Work } from "../draft.ts";
 import { setTexts } from "./fronts.ts";
 import { gapsOf } from "./gaps.ts";
+import { stillTexts } from "./still.ts";
 
 /** What the sentences speak of: what comes, and what is there. */
 interface Said {
@@ -74,13 +75,13 @@ export function fastenedText(
 
 /** What to mind when the parts are in their places. */
 export function thenText(work: Work, joints: readonly Joint[]): readonly string[] {
-  const { method, still } = joints[0] as Joint;
+  const { method } = joints[0] as Joint;
   const { after } = TEXTS[method] ?? {};
   return [
     ...(after ? [after] : []),
     ...gapTexts(work, joints),
     ...(method === "shelf pins" ? pinTexts(work, joints) : []),
-    ...(still ? [heldText(work, joints, still.side)] : []),
+    ...stillTexts(work, joints),
   ];
 }
 
@@ -117,13 +118,6 @@ function hungTexts(
   return [
     `Screw the hinges to the ${called(work, hung)}, in the holes bored for them, the knuckles outside. Hold ${these} in its place${below?.n === 0n ? "" : shims}, and screw the other leaves to ${those} with one screw each, in its holes. Open and shut it: where it binds, ${binds}. Then drive the rest.`,
   ];
-}
-
-/** Buttons and clips hold nothing in one place: wood between them stays in the middle by itself. */
-function heldText(work: Work, joints: readonly Joint[], side: string): string {
-  const fasteners = joints.flatMap(({ id }) => work.plan.chosen.get(id)?.fasteners ?? []);
-  const held = fasteners.some(({ slack }) => slack === undefined || slack.every((each) => each.n === 0n));
-  return held ? `It is held at its ${side}, and moves from there.` : `It is free to move both ways from its ${side}.`;
 }
 
 /** At what height the pins are as drawn, by the part that they go into. */

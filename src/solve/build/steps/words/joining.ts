@@ -118,7 +118,7 @@ function inTurn(moves: readonly Move[]): readonly (readonly Move[])[] {
   return [moves.slice(0, first), moves.slice(first, last + 1), moves.slice(last + 1)];
 }
 
-const CLAMPING = /^Clamp | and clamp\./u;
+const CLAMPING = /^Clamp |^Hold each \w+ with a clamp| and clamp\./u;
 
 /** Clamps come when all is together. */
 const unclamped = (text: string): readonly string[] =>
@@ -199,7 +199,8 @@ function methodText(scene: Scene, methods: readonly Joint["method"][], method: J
   const wedged = own.some((joint) => joint.wedged);
   const room = method === "slides" ? slideRoom(scene.work, own) : null;
   const pegged = method === "dowels" ? peggedTexts(scene.work, scene.moves, own) : [];
-  if (words) return [...pegged, ...words({ ...sides, wedged, glued, clamped, room, several: scene.several })];
+  const drawn = own.every((joint) => isDrawn(scene.moves, joint));
+  if (words) return [...pegged, ...words({ ...sides, wedged, drawn, glued, clamped, room, several: scene.several })];
   const { these, those } = sides;
   return fastenedText(scene.work, own, {
     glued,
@@ -210,6 +211,10 @@ function methodText(scene: Scene, methods: readonly Joint["method"][], method: J
     alone: new Set(scene.joints.map((joint) => joint.method)).size === 1 && !scene.lowered,
   });
 }
+
+/** Screws or nails are driven into it in these moves. */
+const isDrawn = (moves: readonly Move[], { id }: Joint): boolean =>
+  moves.some(({ work }) => work.some(({ joint, drives }) => joint.id === id && drives.length > 0));
 
 /** Methods that have no words of their own but those of their fasteners. */
 const isFastened = ({ method }: Joint): boolean =>

@@ -12,6 +12,8 @@ interface Sides {
   /** Its clamps close it, and no pegs that pull. */
   readonly clamped: boolean;
   readonly wedged: boolean;
+  /** Screws or nails pull every joint together. */
+  readonly drawn: boolean;
   /** Several bodies come one after another. */
   readonly several: boolean;
   /** Of slides: the room beside them, and what they want. */
@@ -39,6 +41,11 @@ const fitted =
     `Tap ${everything} together with a block of scrap until the ${what} are home.`,
     ...when(glued, "Clamp across the corners, with blocks beside what stands proud."),
   ];
+/** Clamps that are counted; or one that holds a joint until it is fastened. */
+const pressed = (what: string, drawn: boolean): string =>
+  drawn
+    ? `Hold each ${what} with a clamp, a piece of scrap under it, until it is fastened: one clamp serves, ${what} after ${what}.`
+    : `Clamp each ${what}, with a piece of scrap under the clamp.`;
 const slotted =
   (what: string): Words =>
   ({ everything, glued }) => [
@@ -58,15 +65,15 @@ export const METHOD_WORDS: Readonly<Partial<Record<Joint["method"], Words>>> = {
   "loose tenon": slotted("loose tenons"),
   spline: slotted("splines"),
   biscuits: slotted("biscuits"),
-  bridle: ({ everything, glued }) => [
+  bridle: ({ everything, glued, drawn }) => [
     ...when(glued, "Brush glue on the cheeks."),
     `Push ${everything} together until the faces are flush.`,
-    ...when(glued, "Clamp each cheek, with a piece of scrap under the clamp."),
+    ...when(glued, pressed("cheek", drawn)),
   ],
-  "half lap": ({ everything, glued }) => [
+  "half lap": ({ everything, glued, drawn }) => [
     ...when(glued, "Spread glue on the laps."),
     `Press ${everything} together at the laps until the faces are flush.`,
-    ...when(glued, "Clamp each lap, with a piece of scrap under the clamp."),
+    ...when(glued, pressed("lap", drawn)),
   ],
   mitre: mitred,
   "splined mitre": (sides) => [
