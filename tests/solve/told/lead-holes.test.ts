@@ -16,7 +16,7 @@ test("nails have lead holes of at most nine tenths of their diameter in dense wo
   const chest = nailed("old-plans/cedar-chest").map(textOfStep);
   expect(chest.length).toBeGreaterThan(0);
   for (const each of chest)
-    expect(each).toMatch(/^(?:Do as in|As) step|For each nail bore a lead hole first, 5\/64 in across/u);
+    expect(each).toMatch(/\b(?:Do as in|As) step|For each nail bore a lead hole first, 5\/64 in across/u);
   expect(chest[0]).toContain("5/64 in across");
   expect(bits("old-plans/cedar-chest")).toContain("5/64 in");
   const rows = built("old-plans/cedar-chest").fastenerTable.filter(({ kind }) => kind === "nail");

@@ -29,5 +29,5 @@ joints:
   expect(text).toContain(
     "Cut a notch 1 in long, 3 in wide and 4 3/8 in deep: in the top end, flush with the front edge.",
   );
-  expect(text).toContain("mark 1/2 in in on the back and 2 in down on the top");
+  expect(text).toContain("draw lines 1/2 in from the top on the back, and 2 in from that face on the top");
 });

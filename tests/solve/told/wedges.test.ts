@@ -19,6 +19,6 @@ test("without wedges nothing is widened, and a blind mortise has its depth", () 
   expect(told(plan.replace(", wedges: yes", ""))).toContain("right through:");
   expect(told(plan.replace(", wedges: yes", ""))).not.toContain("sloping to nothing");
   const blind = told(plan.replace("through tenon, tenon: { thick: 12, wedges: yes }", "mortise and tenon"));
-  expect(blind).toMatch(/Cut four mortises \d+ mm long, \d+ mm wide and [\d.]+ mm deep:/u);
+  expect(blind).toMatch(/Cut four mortises \d+ mm long from front to back, \d+ mm wide and [\d.]+ mm deep:/u);
   expect(blind).not.toContain("from both to the middle");
 });

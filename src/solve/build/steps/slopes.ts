@@ -11,8 +11,8 @@ export interface Slope {
   readonly towards: Face;
 }
 
-/** Less than half a degree holds. Common practice, no source. */
-const LEAST = 0.5;
+/** Less than half a degree holds, and on the side of what leans so much no clamp presses. Common practice, no source. */
+const [LEAST, MOST] = [0.5, 30] as const;
 
 /** How far a solid reaches along an axis at a place across it, and its slope there; null where it is not there. */
 export function slopeAt(solid: Solid, axis: AxisIndex, high: boolean, at: readonly number[]) {
@@ -43,7 +43,10 @@ export function slopeAt(solid: Solid, axis: AxisIndex, high: boolean, at: readon
   const steep = Math.abs(normal[one]) > Math.abs(normal[two]) ? one : two;
   return {
     at: rational(Math.round(outermost.at)) as Length,
-    slope: degrees < LEAST ? null : ({ degrees, towards: faceOf(steep, normal[steep] > 0) } satisfies Slope),
+    slope:
+      degrees < LEAST || degrees > MOST
+        ? null
+        : ({ degrees, towards: faceOf(steep, normal[steep] > 0) } satisfies Slope),
   };
 }
 
