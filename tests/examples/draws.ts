@@ -72,10 +72,13 @@ export function drawsOf(text: string): fc.Arbitrary<Draw> {
   });
 }
 
-/** Every combination of options. */
+/** Every combination of options, the usual ones first. */
 export function choicesOf(text: string): readonly Readonly<Record<string, string>>[] {
   return draftOf(text).choices.reduce<readonly Readonly<Record<string, string>>[]>(
-    (so, { name, options }) => so.flatMap((each) => options.map((option) => ({ ...each, [name]: option.name }))),
+    (so, { name, options, default: usual }) => {
+      const all = options.toSorted((a, b) => Number(b.name === usual) - Number(a.name === usual));
+      return so.flatMap((each) => all.map((option) => ({ ...each, [name]: option.name })));
+    },
     [{}],
   );
 }

@@ -4,12 +4,13 @@ import { auditOf, chainsOf, EXAMPLES, SMALL_EXAMPLES, said, solveText, textOf } 
 import { choicesOf, cornersOf, drawsOf, solveDraw } from "./draws.ts";
 
 /** What a reader may ask for: each option, each end of a range of thickness, and sizes at random. What compiles keeps its promises. */
-const chosen = EXAMPLES.flatMap((name) =>
-  // The options that are usual are looked at as the example itself.
-  choicesOf(textOf(name))
-    .slice(1)
-    .map((choose) => ({ name, choose })),
-);
+const chosen = EXAMPLES.flatMap((name) => {
+  // The options that are usual are looked at as the example itself, and one that is not by every-choice.
+  const [usual, ...others] = choicesOf(textOf(name));
+  const unusual = (choose: Readonly<Record<string, string>>): number =>
+    Object.entries(choose).filter(([choice, option]) => usual?.[choice] !== option).length;
+  return others.filter((choose) => unusual(choose) > 1).map((choose) => ({ name, choose }));
+});
 it.each(chosen)("$name with $choose", ({ name, choose }) => {
   const { build, findings } = solveText(textOf(name), {}, choose);
   expect(said(findings)).toEqual([]);

@@ -99,7 +99,7 @@ describe("hinges that are to be mortised: (closed − gap) / 2 (instructions of 
   test("where nothing is said they fold into the usual gap, and no step speaks of mortises", () => {
     const found = hung("", "");
     expect(mortises(found)).toEqual([]);
-    expect(words(found)).toContain("put card behind a leaf");
+    expect(words(found)).toContain("put a strip of card behind a leaf");
     expect(words(found)).not.toMatch(/mortise/u);
   });
 });
