@@ -29,7 +29,7 @@ function printed(text: string) {
 }
 
 test("every caution, all of the room and every cure stands in the plan", () => {
-  const { build, pages, words } = pagesOf(textOf("index-cabinet"));
+  const { build, pages, words } = pagesOf(textOf("key-cabinet"));
   const { cautions, room, cures } = build.advice ?? { cautions: [], room: [], cures: [] };
   for (const { head } of [...cautions, ...room, ...cures]) expect(words).toContain(head);
   expect(words).toContain("Finishing");
@@ -42,17 +42,17 @@ test("a plan without finish has no page of finishing", () => {
 });
 
 test("who bores for dowels is told of the bushing that the bit passes; a plan without them is not", () => {
-  expect(pagesOf(textOf("overalls-chest")).words).toContain("the bit passes a bushing first");
+  expect(pagesOf(textOf("loan-desk")).words).toContain("the bit passes a bushing first");
   expect(pagesOf(textOf("dining-bench")).words).not.toContain("bushing first");
 });
 
 test("how far sizes are rounded is told of widths and lengths only: sixty-fourths are printed too", () => {
-  const { words } = pagesOf(textOf("index-cabinet"));
+  const { words } = pagesOf(textOf("key-cabinet"));
   expect(words).toContain("Widths and lengths of parts are rounded to 1\u204416 in.");
   expect(words).toMatch(/\d\u204464 in/u);
   expect(words).toContain("told as fine as they are, to 1\u204464 in");
 });
 
 test("waits are filled only as far as there is work that does not depend on them", () => {
-  expect(pagesOf(textOf("index-cabinet")).words).toContain("as far as there is any");
+  expect(pagesOf(textOf("key-cabinet")).words).toContain("as far as there is any");
 });
