@@ -22,7 +22,7 @@ test("nails have lead holes of at most nine tenths of their diameter in dense wo
   const rows = built("old-plans/cedar-chest").fastenerTable.filter(({ kind }) => kind === "nail");
   expect(rows.map(({ lead }) => lead && toInches(lead.diameter))).toEqual(rows.map(() => 5 / 64));
   for (const { lead, fasteners } of rows) expect([lead?.count]).toEqual([fasteners.length]);
-  const { build } = solveText(textOf("old-plans/bookcase").replaceAll("wood: poplar", "wood: white oak"));
+  const { build } = solveText(textOf("old-plans/cedar-chest").replaceAll("wood: cedar", "wood: white oak"));
   const oak = build?.steps.map(textOfStep).join(" ");
   expect(oak).toContain("For each nail bore a lead hole first, 3/32 in across and 1 3/4 in deep");
 });
