@@ -39,7 +39,7 @@ test("of a loose part with a tenon the tenon is kept free", () => {
 test("a varnish of drying oil dries over night and its rags are warned of; one thinned with water dries in hours", () => {
   // Labels of oil varnishes: recoat after 24 h, and a warning of rags; of water-borne ones: 2 to 4 h. From memory, no source.
   const coats = (product: string) => {
-    const { build } = solveText(textOf("manuals-bookcase").replace("water-borne clear coat", product));
+    const { build } = solveText(textOf("dining-bench").replace("hard oil", product));
     if (!build) throw new Error("did not compile");
     return stepWith(build, /^Finish .* with /u);
   };
