@@ -2,6 +2,7 @@
 
 import { TOLD } from "../../solve/build/checks/told.ts";
 import { series } from "../../solve/build/steps/draft.ts";
+import { groupedBy } from "../../solve/build/steps/wishes/own-key.ts";
 import type { Check } from "../../solve/build.ts";
 import { inches, millimetres } from "../../units/length.ts";
 import { roundTo } from "../../units/round.ts";
@@ -100,10 +101,7 @@ function accepted({
   const open = checks.filter(({ verdict }) => verdict === "accepted");
   const say = (mm: number): string =>
     `${printer.exact(roundTo(millimetres(Math.round(mm * 1000), 1000), FINE[units]))}\u202f${printer.unit}`;
-  const groups = [...new Set(open.map(({ rule, because }) => `${rule}|${because}`))].map((key) =>
-    open.filter(({ rule, because }) => `${rule}|${because}` === key),
-  );
-  return groups.map((own) => {
+  return groupedBy(open, ({ rule, because }) => `${rule}|${because}`).map((own) => {
     const [{ rule, because = "" }] = own as [Check];
     const whose = [...new Set(own.flatMap(({ subject }) => name.get(subject) ?? []))];
     const worst = own.reduce((most, each) => (each.value / each.limit > most.value / most.limit ? each : most));

@@ -52,6 +52,20 @@ export const enclosing = (a: Box, b: Box): Box => ({
   low: triple((i) => min(a.low[i], b.low[i])),
   high: triple((i) => max(a.high[i], b.high[i])),
 });
+/** What is left of a box where another takes one end of it over its whole section: nothing where it takes all, all where it takes anything else. */
+export function boxWithout(box: Box, taken: Box): Box {
+  const across = INDICES.filter(
+    (i) => compare(taken.low[i], box.low[i]) > 0 || compare(taken.high[i], box.high[i]) < 0,
+  );
+  const [axis] = across;
+  if (axis === undefined) return { ...box, high: box.low };
+  if (across.length > 1) return box;
+  if (compare(taken.low[axis], box.low[axis]) <= 0)
+    return setFace(box, faceOf(axis, false), max(box.low[axis], taken.high[axis]));
+  if (compare(taken.high[axis], box.high[axis]) >= 0)
+    return setFace(box, faceOf(axis, true), min(box.high[axis], taken.low[axis]));
+  return box;
+}
 /** Has room inside. */
 export const isSolidBox = (box: Box): boolean => INDICES.every((i) => compare(box.low[i], box.high[i]) < 0);
 

@@ -1,7 +1,7 @@
 /** Which places on a part go with which of its ends when the thickness of a stock makes it longer or shorter. */
 
 import { type Length, less, min, rational, subtract, toNumber } from "../../units/index.ts";
-import { TOLERANCE } from "../../units/length.ts";
+import { isSame, TOLERANCE } from "../../units/length.ts";
 import type { MovingPlaces } from "../build/model/thickness.ts";
 import type { CutLine } from "../build.ts";
 import { type AxisIndex, faceOf, INDICES, indexOf } from "../design/space.ts";
@@ -38,7 +38,7 @@ export function movingPlaces(
 }
 
 const same = (a: readonly Length[], b: readonly Length[]): boolean =>
-  a.length === b.length && a.every((each, i) => Math.abs(toNumber(subtract(each, b[i] as Length))) <= TOLERANCE);
+  a.length === b.length && a.every((each, i) => isSame(each, b[i] as Length));
 
 /** The distances of the sides of a cut, or of the middle of a hole, from both ends of its part. */
 interface Reach {

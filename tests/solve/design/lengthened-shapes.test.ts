@@ -3,21 +3,10 @@ import { volume } from "../../../src/geometry/index.ts";
 import type { Design } from "../../../src/solve/design.ts";
 import { UNITS_PER_INCH } from "../../../src/units/index.ts";
 import { toNumber } from "../../../src/units/rational.ts";
+import { letInBoard } from "./let-in-board.ts";
 import { soundDesign } from "./plan.ts";
 
-/** A board 10 high, 8 deep and 1 thick, let 3/8 in into a top that lies over all of it. */
-const board = (shape: string, joint = ""): Design =>
-  soundDesign(`plan: 1
-title: Board
-units: inch
-stock:
-  wood: { wood: cherry, sold as: 5/4, planed to: 1, widths: 4 to 12 }
-piece:
-  top: { made of: wood, as: lying flat, grain: across, left: -2, right: 4, front: -1, back: 9, bottom: 10 }
-  board: { made of: wood, as: upright, facing: left, left: 0, front: 0, back: 8, bottom: 0, under: top, ${shape} }
-joints:
-  - { join: board, to: top, with: dado, deep: 3/8${joint} }
-`);
+const board = (shape: string, joint = ""): Design => soundDesign(letInBoard(shape, joint));
 const cubicInches = ({ parts }: Design, id: string): number =>
   toNumber(volume(parts.find((part) => part.id === id)?.solid as never)) / UNITS_PER_INCH ** 3;
 const WHOLE = 8 * 10.375;

@@ -1,5 +1,5 @@
 import { fillsItsFrame } from "../../../findings/rules/fills-its-frame.ts";
-import { contact, exactBounds } from "../../../geometry/index.ts";
+import { contact, exactBounds, type Vec } from "../../../geometry/index.ts";
 import { inches, millimetres, toMillimetres } from "../../../units/length.ts";
 import { subtract } from "../../../units/rational.ts";
 import { roundTo } from "../../../units/round.ts";
@@ -7,6 +7,7 @@ import { type AxisIndex, indexOf } from "../../design/space.ts";
 import type { Change } from "../../design/use/seasons.ts";
 import { USUAL_SITE } from "../../design/use/site.ts";
 import type { Design, Part, Site, Stock } from "../../design.ts";
+import { once } from "../once.ts";
 import type { Checked, Rule, Verdict } from "./check.ts";
 import { type Frame, frameMovement, framesOf, strain, TAKEN } from "./wood/restraint.ts";
 
@@ -20,10 +21,11 @@ const STRAIGHT = 0.999;
 export const fillsItsFrameRule: Rule = (checked) => {
   const { design } = checked;
   const frames = framesOf(checked);
+  const touched = touching(design);
   return design.parts.flatMap((part) => {
     const frame = frames[indexOf(part.axes.width)] as Frame;
     if (frame.stock(part).movement === undefined || part.turned) return [];
-    return judge(rowFrom(part, design, frame), checked);
+    return judge(rowFrom(part, frame, touched), checked);
   });
 };
 
@@ -36,15 +38,15 @@ interface Row {
 }
 
 /** From its first board; what begins at another board is no row of its own. */
-function rowFrom(first: Part, design: Pick<Design, "parts" | "joints">, frame: Frame): Row {
+function rowFrom(first: Part, frame: Frame, touched: Touched): Row {
   const isNext = ({ stock, turned, axes }: Part): boolean =>
     stock === first.stock && !turned && indexOf(axes.width) === frame.axis;
   const boards = [first];
-  let behind = beside(first, design, frame.axis, "high");
-  const before = beside(first, design, frame.axis, "low");
+  let behind = beside(first, frame.axis, 1, touched);
+  const before = beside(first, frame.axis, -1, touched);
   for (let [next] = behind.filter(isNext); next && behind.length === 1; [next] = behind.filter(isNext)) {
     boards.push(next);
-    behind = beside(next, design, frame.axis, "high");
+    behind = beside(next, frame.axis, 1, touched);
   }
   return { boards, frame, before: before.some(isNext) ? [] : before, behind };
 }
@@ -107,20 +109,21 @@ function widthOf({ solid }: Part, axis: AxisIndex): number {
   return toMillimetres(subtract(high[axis], low[axis]));
 }
 
-/** What touches edges of a board, those of its notches too. What a tenon of it goes into holds that anyhow. */
-function beside(
-  part: Part,
-  { parts, joints }: Pick<Design, "parts" | "joints">,
-  axis: AxisIndex,
-  side: "low" | "high",
-) {
-  const out = side === "low" ? -1 : 1;
+/** What touches a part, and which ways it lies from there. */
+type Touched = (part: Part) => readonly { readonly other: Part; readonly normals: readonly Vec[] }[];
+
+/** Of the edges of notches too; what a tenon of a part goes into holds that anyhow. */
+function touching({ parts, joints }: Pick<Design, "parts" | "joints">): Touched {
   const mortised = new Set(joints.flatMap(({ method, parts: own }) => (method.endsWith("tenon") ? [own.join()] : [])));
-  return parts.filter(
-    ({ id, solid }) =>
-      id !== part.id &&
-      !mortised.has([id, part.id].join()) &&
-      !mortised.has([part.id, id].join()) &&
-      contact(part.solid, solid).some(({ normal }) => normal[axis] * out > STRAIGHT),
+  return once((part) =>
+    parts
+      .filter(({ id }) => id !== part.id && !mortised.has([id, part.id].join()) && !mortised.has([part.id, id].join()))
+      .map((other) => ({ other, normals: contact(part.solid, other.solid).map(({ normal }) => normal) })),
   );
 }
+
+/** What touches a board on one side of it along an axis. */
+const beside = (board: Part, axis: AxisIndex, out: 1 | -1, touched: Touched): readonly Part[] =>
+  touched(board).flatMap(({ other, normals }) =>
+    normals.some((normal) => normal[axis] * out > STRAIGHT) ? [other] : [],
+  );

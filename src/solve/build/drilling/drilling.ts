@@ -50,7 +50,8 @@ export function drilling(drilled: Drilled): readonly DrillRow[] {
     );
 }
 
-function servedBy({ design, plan }: Drilled): Served {
+/** What is asked of parts, fasteners and hardware by their ids. */
+export function servedBy({ design, plan }: Pick<Drilled, "design" | "plan">): Served {
   const fasteners = new Map(plan.fasteners.map((each) => [each.id, each]));
   const hardware = new Map(plan.hardware.map((each) => [each.id, each]));
   const parts = new Map(design.parts.map((part) => [part.id, part]));

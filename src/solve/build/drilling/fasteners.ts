@@ -1,16 +1,17 @@
 /** The table of fasteners: kind by kind, by length. */
 import { compare } from "../../../units/rational.ts";
-import type { Fastener, Part, Stock } from "../../design.ts";
+import type { Fastener, Stock } from "../../design.ts";
 import type { FastenerRow } from "../model/drilling.ts";
 import { groupedBy } from "../steps/wishes/own-key.ts";
-import type { Drilled } from "./drilling.ts";
+import { type Drilled, servedBy } from "./drilling.ts";
 import { leadHole, type Nailed } from "./lead-holes.ts";
 import { sitsAt } from "./sits-at.ts";
 import { stepOf } from "./step-of.ts";
 
 /** Kinds in the order in which they first come; each from short to long. */
 export function fastenerTable({ design, plan, steps, mark }: Drilled): readonly FastenerRow[] {
-  const nailed = nailedOf({ design, plan });
+  const { part, stock } = servedBy({ design, plan });
+  const nailed = { design, plan, part, stock: (name: string) => stock(name) as Stock };
   const at = stepOf(steps, { joints: design.joints, fasteners: plan.fasteners });
   const kinds = [...new Set(plan.fasteners.map(({ kind }) => kind))];
   const groups = groupedBy(plan.fasteners, ({ item, with: more = [] }) => [item, ...more].join("\n"));
@@ -48,10 +49,4 @@ function leadOf(nailed: Nailed, bySteps: readonly (readonly Fastener[])[]): Fast
     return hole ? [{ ...hole, count: list.length }] : [];
   });
   return first ? { ...first, count: rest.reduce((so, { count }) => so + count, first.count) } : null;
-}
-
-function nailedOf({ design, plan }: Pick<Drilled, "design" | "plan">): Nailed {
-  const parts = new Map(design.parts.map((part) => [part.id, part]));
-  const stocks = new Map(design.stock.map((stock) => [stock.name, stock]));
-  return { design, plan, part: (id) => parts.get(id) as Part, stock: (name) => stocks.get(name) as Stock };
 }

@@ -39,7 +39,8 @@ export function wholeOf(work: Work, moves: readonly Move[]): Box | null {
   return first ? more.reduce(enclosing, first) : null;
 }
 
-const partsOf = (work: Work, moves: readonly Move[]): readonly Part[] =>
+/** All that is together after some moves. */
+export const partsOf = (work: Work, moves: readonly Move[]): readonly Part[] =>
   [...new Set(moves.flatMap(({ present, arriving }) => [...present, ...arriving]))].map(work.part);
 
 /** What a part takes up in the room. */

@@ -1,7 +1,7 @@
 /** Where the jaws of a clamp reach: its bar runs beside what it presses together, and needs a free way there. Elsewhere a caul presses. */
 import { inches, type Length } from "../../../units/length.ts";
 import { add, half, less, max, min, subtract, toNumber } from "../../../units/rational.ts";
-import { type AxisIndex, INDICES } from "../../design/space.ts";
+import { type AxisIndex, otherAxes } from "../../design/space.ts";
 import type { Joint, Part } from "../../design.ts";
 
 /** The clamps over one joint: where each presses, across their direction, and along which of the two other axes they stand in a row. */
@@ -34,7 +34,7 @@ const END = inches(2);
 
 /** Whether a bar along an axis finds a free way near enough to a place across it. */
 export function barReaches(parts: readonly Part[], axis: AxisIndex, at: readonly Length[]): boolean {
-  const others = INDICES.filter((i) => i !== axis);
+  const others = otherAxes(axis);
   const isFree = (spot: readonly Length[]): boolean =>
     parts.every(({ body }) =>
       others.some((i, k) => {
@@ -64,7 +64,7 @@ export function reachedOf(
   const [first] = out;
   if (!first) return { spots: spots.map((at) => ({ at, caul: false })), beyond: "none" };
   if (reached[0] && reached.at(-1)) return { spots: spots.map((at) => ({ at, caul: true })), beyond: "middle" };
-  const i = INDICES.filter((each) => each !== axis)[long] as AxisIndex;
+  const i = otherAxes(axis)[long] as AxisIndex;
   const low = parts.map(({ body }) => body.low[i]).reduce(min);
   const high = parts.map(({ body }) => body.high[i]).reduce(max);
   const ends = [add(low, END), subtract(high, END)].map((end) => first.map((value, k) => (k === long ? end : value)));

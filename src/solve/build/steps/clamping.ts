@@ -5,6 +5,7 @@ import {
   equal,
   half,
   inches,
+  isSame,
   type Length,
   less,
   max,
@@ -13,14 +14,14 @@ import {
   rational,
   roundTo,
   subtract,
-  TOLERANCE,
   toNumber,
   ZERO,
 } from "../../../units/index.ts";
 import type { Clamping } from "../../build.ts";
 import { type AxisIndex, common, extent, INDICES, indexOf, otherAxes, triple } from "../../design/space.ts";
 import type { Box, Fastener, Joint } from "../../design.ts";
-import { boxOf, clampEnds, pastTheWhole, wholeOf } from "./clamp-ends.ts";
+import { once } from "../once.ts";
+import { boxOf, clampEnds, partsOf, pastTheWhole, wholeOf } from "./clamp-ends.ts";
 import { barReaches, type ClampLine, isNear, type Reached, reachedOf } from "./clamp-reach.ts";
 import { FIRST, type Work } from "./draft.ts";
 import type { Move } from "./moves.ts";
@@ -49,9 +50,7 @@ export const isClamped = (work: Work, { joint, drives }: Move["work"][number]): 
 function isOffset(work: Work, { id, direction }: Fastener): boolean {
   const [first, ...more] = work.plan.holes.filter((hole) => hole.for === id);
   return INDICES.some(
-    (i) =>
-      Math.abs(direction[i]) < 0.5 &&
-      more.some(({ at }) => first && Math.abs(toNumber(subtract(at[i], first.at[i]))) > TOLERANCE),
+    (i) => Math.abs(direction[i]) < 0.5 && more.some(({ at }) => first && !isSame(at[i], first.at[i])),
   );
 }
 
@@ -84,18 +83,21 @@ function linesOf(work: Work, moves: readonly Move[]): readonly ClampLine[] {
 }
 
 /** What presses on each joint, where the jaws of clamps reach. */
-function pressing(work: Work, moves: readonly Move[]): readonly (ClampLine & Reached)[] {
-  const lines = linesOf(work, moves);
-  const parts = [...new Set(moves.flatMap(({ present, arriving }) => [...present, ...arriving]))].map(work.part);
-  const others = lines.flatMap(({ axis, points }) =>
-    points.filter((at) => barReaches(parts, axis, at)).map((at) => ({ axis, at })),
-  );
-  return lines.map((line) => {
-    const isPressed = (at: readonly Length[]): boolean =>
-      others.some((other) => other.axis === line.axis && oneClamp(line.joint, other.at, at));
-    return { ...line, ...reachedOf(parts, line, isPressed) };
-  });
-}
+const pressingOf = once((work: Work) =>
+  once((moves: readonly Move[]): readonly (ClampLine & Reached)[] => {
+    const lines = linesOf(work, moves);
+    const parts = partsOf(work, moves);
+    const others = lines.flatMap(({ axis, points }) =>
+      points.filter((at) => barReaches(parts, axis, at)).map((at) => ({ axis, at })),
+    );
+    return lines.map((line) => {
+      const isPressed = (at: readonly Length[]): boolean =>
+        others.some((other) => other.axis === line.axis && oneClamp(line.joint, other.at, at));
+      return { ...line, ...reachedOf(parts, line, isPressed) };
+    });
+  }),
+);
+const pressing = (work: Work, moves: readonly Move[]): readonly (ClampLine & Reached)[] => pressingOf(work)(moves);
 
 /** A clamp that reaches over the whole body holds all joints in its line. Those on the ends of cauls stand where these are. */
 export function placesOfClamps(work: Work, moves: readonly Move[]): readonly Place[] {

@@ -5,18 +5,18 @@ import { add, compare, half, less, max, min, multiply, subtract, ZERO } from "..
 import { roundTo } from "../../../units/round.ts";
 import type { Box } from "../../design.ts";
 import { slab } from "../shapes/shaped.ts";
-import { blankOf, boxFeature, type Cut } from "../shapes/workpiece.ts";
+import { blankOf, boxFeature, type Workpiece } from "../shapes/workpiece.ts";
 import {
-  type AxisIndex,
+  boxWithout,
   common,
   extent,
   faceAxis,
   faceOf,
   facePosition,
-  INDICES,
   isHigh,
   isSolidBox,
   moveFace,
+  opposite,
   otherAxes,
   setFace,
   triple,
@@ -129,25 +129,19 @@ function cutHousing(housing: Housing, bench: Bench, context: JoineryContext): Jo
 
 /** The part of the joined part that goes in: over its whole section, as far as its own shapes leave it. */
 export function tongueOf({ joining, face, deep }: Housing, bench: Bench): Box {
-  const { grown, body, cuts, drawn } = bench.piece(joining.join.id);
-  const axis = faceAxis(face);
-  const sign = isPositive(joining.touch) ? 1 : -1;
-  const end = setFace(slab(grown, face, ZERO), face, edgeOf(body, axis, sign, deep));
-  return cuts.slice(0, drawn).reduce(leftOf, setFace(end, opposite(face), bodyFace(body, axis, sign)));
+  const joined = bench.piece(joining.join.id);
+  return letIn(joined, slab(joined.grown, face, ZERO), face, isPositive(joining.touch) ? 1 : -1, deep);
 }
 
-/** What a cut leaves of a box, where it takes one end of it. */
-function leftOf(box: Box, cut: Cut): Box {
-  if (cut.kind !== "box") return box;
-  const { low, high } = cut.box;
-  const spans = (i: AxisIndex): boolean => compare(low[i], box.low[i]) <= 0 && compare(high[i], box.high[i]) >= 0;
-  const across = INDICES.filter((i) => !spans(i));
-  const [axis] = across;
-  if (axis === undefined) return { ...box, high: box.low };
-  if (across.length > 1) return box;
-  if (compare(low[axis], box.low[axis]) <= 0) return setFace(box, faceOf(axis, false), max(box.low[axis], high[axis]));
-  if (compare(high[axis], box.high[axis]) >= 0) return setFace(box, faceOf(axis, true), min(box.high[axis], low[axis]));
-  return box;
+/** What of a slice of the joined part goes in, as far as the shapes that the maker drew leave it. */
+function letIn({ body, cuts, drawn }: Workpiece, slice: Box, face: Face, sign: 1 | -1, deep: Length): Box {
+  const axis = faceAxis(face);
+  const whole = setFace(
+    setFace(slice, face, edgeOf(body, axis, sign, deep)),
+    opposite(face),
+    bodyFace(body, axis, sign),
+  );
+  return cuts.slice(0, drawn).reduce((box, cut) => (cut.kind === "box" ? boxWithout(box, cut.box) : box), whole);
 }
 
 /** A stopped housing ends short of a face of the joined part, whose tongue is cut back there. */
@@ -159,16 +153,7 @@ export function stop({ joining, face, deep }: Housing, room: Box, bench: Bench, 
   const axis = faceAxis(face);
   const sign = face === faceOf(axis, true) ? 1 : -1;
   const strip = slab(joined.grown, stopped.from, by);
-  const tongue = joined.cuts
-    .slice(0, joined.drawn)
-    .reduce(
-      leftOf,
-      setFace(
-        setFace(strip, face, edgeOf(joined.body, axis, sign, deep)),
-        opposite(face),
-        bodyFace(joined.body, axis, sign),
-      ),
-    );
+  const tongue = letIn(joined, strip, face, sign, deep);
   if (isSolidBox(tongue)) {
     const from = {
       axis: faceAxis(stopped.from),
@@ -183,7 +168,6 @@ export function stop({ joining, face, deep }: Housing, room: Box, bench: Bench, 
 }
 
 const isPositive = (touch: Joining["touch"]): boolean => touch.kind === "faces" && touch.sign > 0;
-const opposite = (face: Face): Face => faceOf(faceAxis(face), face !== faceOf(faceAxis(face), true));
 const bodyFace = (body: Box, axis: 0 | 1 | 2, sign: 1 | -1): Length => (sign > 0 ? body.high[axis] : body.low[axis]);
 const edgeOf = (body: Box, axis: 0 | 1 | 2, sign: 1 | -1, deep: Length): Length =>
   sign > 0 ? add(body.high[axis], deep) : subtract(body.low[axis], deep);

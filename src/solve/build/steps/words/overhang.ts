@@ -1,6 +1,6 @@
 /** How far what is laid on a body reaches past that, from what a rule can be laid against there. */
-import { type Length, TOLERANCE } from "../../../../units/length.ts";
-import { equal, max, min, rational, subtract, toNumber } from "../../../../units/rational.ts";
+import { isSame, type Length, TOLERANCE } from "../../../../units/length.ts";
+import { max, min, rational, subtract, toNumber } from "../../../../units/rational.ts";
 import { type AxisIndex, INDICES } from "../../../design/space.ts";
 import type { Joint, Part } from "../../../design.ts";
 import type { Work } from "../draft.ts";
@@ -37,8 +37,6 @@ export function overhang(
   if (past.n <= 0n || !isSame(past, subtract(over.map((each) => each.high).reduce(max), high))) return null;
   return { past, outer: under.filter((each) => isSame(each.low, low) || isSame(each.high, high)).map(({ id }) => id) };
 }
-
-const isSame = (a: Length, b: Length): boolean => equal(a, b) || Math.abs(toNumber(subtract(a, b))) <= TOLERANCE;
 
 /** From where to where a part reaches along an axis in the plane in which others meet; null where it does not come up to that. */
 function reachAt({ body, turned, solid }: Part, normal: AxisIndex, level: number, axis: AxisIndex) {

@@ -1,5 +1,5 @@
 import { inverse, placed, turnedVec } from "../../../../geometry/index.ts";
-import { type Length, TOLERANCE } from "../../../../units/length.ts";
+import { isSame, type Length } from "../../../../units/length.ts";
 import { equal, max, min, rational, round, subtract, toNumber } from "../../../../units/rational.ts";
 import { type AxisIndex, extent, faceOf, INDICES, middle, triple } from "../../../design/space.ts";
 import type { Joint, Part, Point } from "../../../design.ts";
@@ -87,8 +87,7 @@ function meeting(work: Work, joint: Joint, base: Part): readonly string[] {
   const bound = (axis: AxisIndex, choose: typeof max): Length =>
     points.map((p) => p[axis] as Length).reduce((a, b) => choose(a, b));
   // Closer than a hair to a side is flush with it.
-  const near = (value: Length, side: Length): Length =>
-    Math.abs(toNumber(subtract(value, side))) <= TOLERANCE ? side : value;
+  const near = (value: Length, side: Length): Length => (isSame(value, side) ? side : value);
   const area = {
     low: triple((axis) => near(bound(axis, min), base.body.low[axis])),
     high: triple((axis) => near(bound(axis, max), base.body.high[axis])),

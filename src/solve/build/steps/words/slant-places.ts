@@ -1,7 +1,7 @@
 /** Where parts touch one of which leans against the other: no side of it runs along a side of that. */
 import { inverse, placed, turnedVec } from "../../../../geometry/index.ts";
-import { type Length, TOLERANCE } from "../../../../units/length.ts";
-import { equal, less, max, min, rational, round, subtract, toNumber, ZERO } from "../../../../units/rational.ts";
+import { isSame, type Length, TOLERANCE } from "../../../../units/length.ts";
+import { equal, less, max, min, rational, round, subtract, ZERO } from "../../../../units/rational.ts";
 import { type AxisIndex, faceOf, INDICES, indexOf, isHigh, thirdAxis } from "../../../design/space.ts";
 import type { Hole, Joint, Part, Point } from "../../../design.ts";
 import { called, series, type Work } from "../draft.ts";
@@ -76,8 +76,6 @@ const reachOf = (corners: readonly Corner[], i: AxisIndex): readonly [Length, Le
   const all = corners.map(({ bench }) => bench[i] as Length);
   return [all.reduce(min), all.reduce(max)];
 };
-
-const isSame = (a: Length, b: Length): boolean => Math.abs(toNumber(subtract(a, b))) <= TOLERANCE;
 
 /** Whether what touches a part goes as far as that does, in the room. */
 function isLevel({ solid }: Part, corners: readonly Corner[], i: AxisIndex, high: boolean): boolean {

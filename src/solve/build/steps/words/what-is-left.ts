@@ -1,7 +1,7 @@
 /** Tenons that a groove or rabbet of their own part makes narrower: what is left of them is cut, drawn and told. */
-import { less, subtract } from "../../../../units/rational.ts";
+import { subtract } from "../../../../units/rational.ts";
 import { featureBox } from "../../../design/shapes/feature-box.ts";
-import { INDICES, withAxis } from "../../../design/space.ts";
+import { boxWithout, INDICES, isSolidBox } from "../../../design/space.ts";
 import type { Box, Part } from "../../../design.ts";
 import type { BoxFeature } from "./boxes.ts";
 
@@ -10,19 +10,10 @@ export function whatIsLeft({ features }: Part, tenon: BoxFeature): BoxFeature {
   const cuts = features.flatMap((each) =>
     each.kind === "groove" || each.kind === "rabbet" ? [featureBox(each as BoxFeature)] : [],
   );
-  return cuts.reduce((so, cut) => withBox(so, without(featureBox(so), cut)), tenon);
-}
-
-function without(box: Box, cut: Box): Box {
-  const covers = INDICES.map((i) => !less(box.low[i], cut.low[i]) && !less(cut.high[i], box.high[i]));
-  const axis = INDICES.find((i) => !covers[i] && covers.every((each, k) => each || k === i));
-  if (axis === undefined) return box;
-  const [low, high] = [box.low[axis], box.high[axis]];
-  if (!less(low, cut.low[axis]) && less(low, cut.high[axis]))
-    return { ...box, low: withAxis(box.low, axis, cut.high[axis]) };
-  if (!less(cut.high[axis], high) && less(cut.low[axis], high))
-    return { ...box, high: withAxis(box.high, axis, cut.low[axis]) };
-  return box;
+  return cuts.reduce((so, cut) => {
+    const left = boxWithout(featureBox(so), cut);
+    return isSolidBox(left) ? withBox(so, left) : so;
+  }, tenon);
 }
 
 /** The feature, which lies as it did, in another box. */
