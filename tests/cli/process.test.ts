@@ -1,8 +1,8 @@
 import { spawnSync } from "node:child_process";
-import { mkdtempSync, readdirSync, readFileSync, writeFileSync } from "node:fs";
+import { mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
-import { beforeEach, expect, test } from "vitest";
+import { afterEach, beforeEach, expect, test } from "vitest";
 import { program, ROOT } from "./program.ts";
 
 const PLAN = `${ROOT}/examples/old-plans/wall-shelf.yaml`;
@@ -10,6 +10,7 @@ let cwd = "";
 beforeEach(() => {
   cwd = mkdtempSync(join(tmpdir(), "boardwright-"));
 });
+afterEach(() => rmSync(cwd, { recursive: true }));
 
 test("build writes the plan's PDF into the current folder, and nothing else", () => {
   const { exit, out, err } = program(["build", PLAN], { cwd });
