@@ -93,7 +93,17 @@ describe("a case past whose sides other parts reach is proved by the corners of 
     expect(of(told, "Screw on the right side")).toBe(
       "Check that it is square: measure across its front from corner to corner of the left side (A) and the right side (B), outside. Both diagonals are 58 7/16 in, equal within 1/8 in.",
     );
-    expect(told.map(([, text]) => text).join(" ")).toContain("once more, 58 7/16 in both ways");
+    expect(told.filter(([, text]) => text.includes("once more, 58 7/16 in both ways")).map(([title]) => title)).toEqual(
+      ["Add eleven backings (W)"],
+    );
+  });
+
+  // Posts 54 high and 42 apart outside: √(54² + 42²) = 68.41.
+  test("of posts that boards close side by side, before the first of those", () => {
+    const told = toldIn("old-plans/china-closet");
+    expect(told.filter(([, text]) => text.includes("once more, 68 7/16 in both ways")).map(([title]) => title)).toEqual(
+      ["Nail on the left back board (U)"],
+    );
   });
 
   test("what goes into an opening is cut when the backing keeps the case square", () => {

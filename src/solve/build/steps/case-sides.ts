@@ -18,10 +18,7 @@ const FILLS = 0.85;
 
 /** The outermost two sides of those that are held together at both ends, with nothing that fills the case. */
 export function caseSidesOf(work: Work, ids: readonly string[]): CaseSides | null {
-  const inside = new Set(ids);
-  const joints = work.design.joints.filter(
-    ({ kind, parts }) => !LOOSE.includes(kind) && parts.every((id) => inside.has(id)),
-  );
+  const joints = jointsAmong(work, ids);
   const parts = ids.map(work.part);
   const broad = parts.filter(isBroad);
   const pairs = broad.flatMap((a, i) =>
@@ -62,6 +59,15 @@ const areOpposite = (a: Part, b: Part): boolean =>
       axis === indexOf(a.axes.thickness) ||
       (equal(a.body.low[axis], b.body.low[axis]) && equal(a.body.high[axis], b.body.high[axis])),
   );
+
+/** Whether what is there holds two parts together at both ends. */
+export const isHeldAtEnds = (work: Work, ids: readonly string[], a: Part, b: Part): boolean =>
+  isHeld(a, b, jointsAmong(work, ids));
+
+const jointsAmong = ({ design }: Work, ids: readonly string[]): readonly Joint[] => {
+  const inside = new Set(ids);
+  return design.joints.filter(({ kind, parts }) => !LOOSE.includes(kind) && parts.every((id) => inside.has(id)));
+};
 
 /** Whether joints lead from one to the other in the quarters at both ends. */
 function isHeld(a: Part, b: Part, joints: readonly Joint[]): boolean {

@@ -3,10 +3,11 @@
 import { faceAxis } from "../../design/space.ts";
 import type { Direction } from "../../design.ts";
 import { LOOSE } from "../order/links.ts";
+import { backedBy } from "./back-boards.ts";
 import { caseSidesOf } from "./case-sides.ts";
 import { FIRST, listed, type Work } from "./draft.ts";
 import { grouped, hangs, type Move, type Unit } from "./moves.ts";
-import { closedAlong, isClosed, type Square, squareOf, squareOfSides } from "./square.ts";
+import { closedAlong, isClosed, type Square, squareOf, squareOfSides, squareOfUprights } from "./square.ts";
 
 /** What proves a frame square as it is closed, and the part that is put into it in the same step: it keeps it as it finds it. */
 export interface Closing {
@@ -57,17 +58,31 @@ export function againText(
   units: readonly Unit[],
   up: Direction,
 ): readonly string[] {
-  const [first, last] = [moves[0] as Move, moves.at(-1) as Move];
-  const after = [...last.present, ...last.arriving];
-  if (first.arrivesBuilt || isClosed(work, after)) return [];
-  const frame = squareOf(work, first.present, up);
-  const square = frame ?? (squareOfSides(work, after, up) ? null : squareOfSides(work, first.present, up));
+  const [first] = moves as readonly [Move];
+  const square = first.arrivesBuilt ? null : keptBy(work, moves, up);
   if (!square) return [];
   const size = work.print(square.value);
   const way = wasMeasured(work, square, first.present, units)
     ? `from corner to corner${square.shoulders ? " of the shoulders" : ""} once more, ${size} both ways`
     : `${wayOf(work, square)}: ${size} both ways, equal within ${work.print(square.within)}`;
   return [`${FIRST}measure ${way}${way.includes(": ") ? ";" : ":"} what goes on now keeps it as it finds it.`];
+}
+
+/** Whether what these moves bring keeps a case square, or helps boards beside it to. */
+export const keepsSquare = (work: Work, moves: readonly Move[], again: readonly string[]): boolean =>
+  again.length > 0 || backedBy(work, moves)?.begun === true;
+
+/** The diagonals of what these moves fill, or begin to close with boards side by side. */
+function keptBy(work: Work, moves: readonly Move[], up: Direction): Square | null {
+  const [first, last] = [moves[0] as Move, moves.at(-1) as Move];
+  const after = [...last.present, ...last.arriving];
+  const backed = backedBy(work, moves);
+  if (backed?.begun || (!backed && isClosed(work, after))) return null;
+  const frame = squareOf(work, first.present, up);
+  if (frame) return frame;
+  const sides = squareOfSides(work, first.present, up);
+  if (backed) return sides ?? squareOfUprights(work, backed, up);
+  return squareOfSides(work, after, up) ? null : sides;
 }
 
 /** Whether the same diagonals of what is in some body were measured when it was closed. */

@@ -5,7 +5,7 @@ import type { Direction } from "../../design.ts";
 import { panesOf } from "../order/glazing.ts";
 import { clampPlaces, manyDowels, setBackTexts, togetherTexts } from "./clamp-places.ts";
 import { clampingOf, dryText } from "./clamping.ts";
-import { againText, newlySquare, squareText } from "./closing.ts";
+import { againText, keepsSquare, newlySquare, squareText } from "./closing.ts";
 import { type Copies, copiesOf } from "./copies.ts";
 import { numberWord, type StepDraft, series, type Work } from "./draft.ts";
 import { rowsTried } from "./dry-fit.ts";
@@ -126,7 +126,7 @@ function joiningStep(
     ...((struck || (turned && lift.length > 0)) && { strains: true as const }),
     ...(turned && lift.length > 0 && { lifts: { turned: lift, lying } }),
     ...(hung && { inTheRoom: true as const }),
-    ...(again.length > 0 && { keeps: first.present }),
+    ...(!hung && keepsSquare(work, moves, again) && { keeps: first.present }),
     text: [
       ...(hung ? [] : insideText(work, first.present, [...last.present, ...last.arriving])),
       ...(hung ? [] : cornerTexts(work, joints, [...last.present, ...last.arriving])),

@@ -3,6 +3,7 @@ import { less, rational, subtract, toNumber } from "../../../units/rational.ts";
 import { roundTo } from "../../../units/round.ts";
 import { type AxisIndex, enclosing, faceOf, INDICES } from "../../design/space.ts";
 import type { Direction, Face, Joint, Part } from "../../design.ts";
+import type { Backed } from "./back-boards.ts";
 import { caseSidesOf } from "./case-sides.ts";
 import { type Corners, cornersOf } from "./corners.ts";
 import type { Work } from "./draft.ts";
@@ -49,6 +50,13 @@ export function squareOfSides(work: Work, ids: readonly string[], up: Direction)
   const own = caseSidesOf(work, ids);
   const of = own?.sides.map(({ id }) => id) ?? [];
   return own && proofOf(work, { thin: own.thin, flat: false, parts: own.sides }, { up, of, anyway: false });
+}
+
+/** The same of the uprights that boards close, side by side, on the side where those go. */
+export function squareOfUprights(work: Work, { uprights, thin, high }: Backed, up: Direction): Square | null {
+  const corners = cornersOf(uprights, thin, high);
+  const of = uprights.map(({ id }) => id);
+  return corners && { ...measured(work, corners), on: faceOf(thin, high), up, of };
 }
 
 function proofOf(
