@@ -39,11 +39,7 @@ test("a whole piece is not turned for screws that its sides show as it lies", ()
     up.join(),
   );
   expect(new Set(ups)).toEqual(new Set(["0,0,-1"]));
-  const table = joins(
-    "old-plans/library-table",
-    "Screw on the left end piece",
-    "Screw on the lower brace",
-  );
+  const table = joins("old-plans/library-table", "Screw on the left end piece", "Screw on the lower brace");
   expect(new Set(table.filter(({ title }) => title.startsWith("Screw")).map(({ up }) => up.join()))).toEqual(
     new Set(["0,0,-1"]),
   );
@@ -61,4 +57,13 @@ test("figure-eight fasteners are screwed in before the top comes", () => {
   const at = (words: string): number => top?.text.findIndex((each) => each.includes(words)) ?? -1;
   expect(at("into their recesses")).toBe(0);
   expect(at("on a blanket")).toBeGreaterThan(0);
+});
+
+// The spacer goes in from the back, on which the cabinet lay for its face frame.
+test("nothing goes in at the side that the work lies on", () => {
+  const [frame, spacer] = ["Add the face frame", "Screw on the spacer"].map((title) =>
+    stepsOf("spice-cabinet").find((step) => step.title.startsWith(title)),
+  );
+  expect(frame?.up).toEqual([0, -1, 0]);
+  expect(spacer?.up).toEqual([0, 0, 1]);
 });

@@ -115,7 +115,7 @@ function clampedText(work: Work, moves: readonly Move[], { before }: Lying): str
 export function turning(moves: readonly Move[], { up, before, first }: Lying): readonly string[] {
   if (up.every((c, i) => c === before[i])) return [];
   if (up[2] === -1) return [first ? "Put it together upside down, as drawn." : "Turn the work upside down."];
-  if (up[2] === 1) return first ? [] : ["Turn the work the right way up."];
+  if (up[2] === 1) return first ? [] : [before[2] === 0 ? "Stand the work up." : "Turn the work the right way up."];
   const axis = INDICES.find((i) => up[i] !== 0) as AxisIndex;
   const side = faceOf(axis, up[axis] < 0);
   const drives = moves.flatMap((move) => move.work.flatMap((each) => each.drives));

@@ -23,7 +23,7 @@ export function upFor(work: Work, moves: readonly Move[], unit: Unit, before: Di
   const fromBelow = (way: Direction): boolean => drives.some(({ fastener }) => dot(fastener.direction, way) > STEEP);
   const up = fromBelow(heads) && !fromBelow(STANDING) ? STANDING : heads;
   if (liesAnyhow(work, moves) || rests(work, moves, up)) return up;
-  const ways = SIDES.filter((way) => !fromBelow(way) && rests(work, moves, way));
+  const ways = SIDES.filter((way) => !fromBelow(way) && !comesUnder(moves, way) && rests(work, moves, way));
   const [best] = ways.toSorted((a, b) => Number(isSame(b, before)) - Number(isSame(a, before)) || down(b) - down(a));
   return best ?? up;
 }
@@ -53,6 +53,10 @@ const isSame = (a: Direction, b: Direction): boolean => a.every((c, i) => c === 
 const BLOCKS = inches(6);
 const hangsFar = (past: ReturnType<typeof pastTheBench>): boolean => past !== null && less(BLOCKS, past.by);
 
+/** Nothing is brought in at the side on which the work lies. */
+const comesUnder = (moves: readonly Move[], up: Direction): boolean =>
+  up[2] === 0 && moves.some(({ starts, along }) => !starts && dot(along, up) > STEEP);
+
 /** It stays as it is put, and nothing of what comes hangs far down beside it. */
 function rests(work: Work, moves: readonly Move[], up: Direction): boolean {
   const last = moves.at(-1) as Move;
@@ -63,17 +67,18 @@ function headsUp(work: Work, moves: readonly Move[], unit: Unit, before: Directi
   const drives = moves.flatMap((move) => move.work.flatMap((w) => w.drives));
   // What runs, hangs or lies loose would fall out of a piece that stands on its head.
   if (moves.every((move) => move.work.every(({ joint }) => LOOSE.includes(joint.kind)))) return [0, 0, 1];
-  if (drives.length === 0) return fromSide(work, moves) ?? before;
+  const kept = comesUnder(moves, before) ? STANDING : before;
+  if (drives.length === 0) return fromSide(work, moves) ?? kept;
   const sum = [0, 1, 2].map((i) => drives.reduce((so, { fastener }) => so + (fastener.direction[i] as number), 0));
   const axis = sum.reduce((best, value, i) => (Math.abs(value) > Math.abs(sum[best] as number) + 1e-9 ? i : best), 2);
   const value = sum[axis] as number;
-  if (Math.abs(value) < 1e-9) return before;
+  if (Math.abs(value) < 1e-9) return kept;
   const small = unit.parts.length * 2 <= work.design.parts.length;
   // A whole piece is not turned for screws that are reached from its sides as it lies; a nail is driven down.
   const isLevel = drives.every(({ fastener }) => Math.abs(dot(fastener.direction, before)) < LEVEL);
   const isDriven =
     drives.every(({ tool }) => STRUCK.has(tool)) && !moves.some(({ present }) => holdsLoose(work, present));
-  if (axis !== 2 && !small && !isDriven) return isLevel && !isUnderneath(work, moves, before) ? before : STANDING;
+  if (axis !== 2 && !small && !isDriven) return isLevel && !isUnderneath(work, moves, before) ? kept : STANDING;
   return [0, 1, 2].map((i) => (i === axis ? (value > 0 ? -1 : 1) : 0)) as unknown as Direction;
 }
 
