@@ -15,65 +15,88 @@ export const shiftOf = (item: Placed): Vec => item.shift ?? [0, 0, 0];
 /** Runs of a line shorter than this part of it are rounding. */
 const NOTHING = 1e-12;
 
+/** How far a shadow may reach beyond its bounds where its outline is pointed; units of 1/16 µm. */
+const TIP = 4096;
+
+/** A shadow in the cells of a grid; `asked` is the number of the last question that met it. */
+interface Entry {
+  readonly shadow: Shadow;
+  asked: number;
+}
+
 export class Stage {
   readonly view: View;
   private readonly low: Point2;
   private readonly cell: Point2;
-  private readonly cells: Shadow[][];
+  private readonly cells: Entry[][];
   private readonly count: number;
+  private questions = 0;
 
   constructor(items: readonly Placed[], view: View) {
     this.view = view;
     const shadows = items.flatMap((item) => item.solid.pieces.map((piece) => shadow(piece, view, shiftOf(item))));
     this.count = Math.max(1, Math.min(48, Math.ceil(2 * Math.sqrt(shadows.length))));
-    let low: Point2 = [Infinity, Infinity];
-    let high: Point2 = [-Infinity, -Infinity];
-    for (const s of shadows) {
-      low = [Math.min(low[0], s.low[0]), Math.min(low[1], s.low[1])];
-      high = [Math.max(high[0], s.high[0]), Math.max(high[1], s.high[1])];
-    }
+    const low: [number, number] = [Infinity, Infinity];
+    const high: [number, number] = [-Infinity, -Infinity];
+    for (const s of shadows)
+      for (const axis of [0, 1] as const) {
+        low[axis] = Math.min(low[axis], s.low[axis]);
+        high[axis] = Math.max(high[axis], s.high[axis]);
+      }
     this.low = low;
     this.cell = [(high[0] - low[0]) / this.count || 1, (high[1] - low[1]) / this.count || 1];
     this.cells = Array.from({ length: this.count * this.count }, () => []);
-    for (const s of shadows)
-      for (let i = this.column(s.low[0]); i <= this.column(s.high[0]); i++)
-        for (let j = this.row(s.low[1]); j <= this.row(s.high[1]); j++) this.cells[i * this.count + j]?.push(s);
+    for (const s of shadows) {
+      const entry = { shadow: s, asked: 0 };
+      const [right, top] = [this.column(s.high[0]), this.row(s.high[1])];
+      for (let i = this.column(s.low[0]); i <= right; i++)
+        for (let j = this.row(s.low[1]); j <= top; j++) this.cells[i * this.count + j]?.push(entry);
+    }
   }
 
   /** The shadows that may hide something of the line from p to q (places in space). */
-  near(p: Vec, q: Vec): Set<Shadow> {
-    const [a, b] = [picturePoint(this.view, p), picturePoint(this.view, q)].sort((x, y) => x[0] - y[0]);
-    const out = new Set<Shadow>();
-    if (!a || !b) return out;
+  private near(p: Vec, q: Vec): Shadow[] {
+    const [a, b] = leftToRight(picturePoint(this.view, p), picturePoint(this.view, q));
     const farthest = Math.min(nearness(this.view, p), nearness(this.view, q));
     const slope = b[0] > a[0] ? (b[1] - a[1]) / (b[0] - a[0]) : 0;
-    for (let i = this.column(a[0]); i <= this.column(b[0]); i++) {
+    const low: Point2 = [a[0] - TIP, Math.min(a[1], b[1]) - TIP];
+    const high: Point2 = [b[0] + TIP, Math.max(a[1], b[1]) + TIP];
+    const out: Shadow[] = [];
+    const question = ++this.questions;
+    const last = this.column(b[0]);
+    for (let i = this.column(a[0]); i <= last; i++) {
       // The stretch of the line over this column, and one cell more for rounding.
       const left = Math.max(a[0], this.low[0] + i * this.cell[0]);
       const right = Math.min(b[0], this.low[0] + (i + 1) * this.cell[0]);
-      const ends = b[0] > a[0] ? [a[1] + slope * (left - a[0]), a[1] + slope * (right - a[0])] : [a[1], b[1]];
-      const [from, to] = [this.row(Math.min(...ends)) - 1, this.row(Math.max(...ends)) + 1];
-      for (let j = Math.max(0, from); j <= Math.min(this.count - 1, to); j++)
-        for (const s of this.cells[i * this.count + j] ?? []) if (s.nearest > farthest) out.add(s);
+      const [from, to] = b[0] > a[0] ? [a[1] + slope * (left - a[0]), a[1] + slope * (right - a[0])] : [a[1], b[1]];
+      const [bottom, top] = [this.row(Math.min(from, to)) - 1, this.row(Math.max(from, to)) + 1];
+      this.meet(i, Math.max(0, bottom), Math.min(this.count - 1, top), question, (s) => {
+        if (s.nearest > farthest && reaches(s, low, high)) out.push(s);
+      });
     }
     return out;
   }
 
   /** The shadows that reach into a rectangle of the picture and in front of `farthest`. */
-  within(low: Point2, high: Point2, farthest: number): Set<Shadow> {
-    const out = new Set<Shadow>();
-    for (let i = this.column(low[0]); i <= this.column(high[0]); i++)
-      for (let j = this.row(low[1]); j <= this.row(high[1]); j++)
-        for (const s of this.cells[i * this.count + j] ?? [])
-          if (
-            s.nearest > farthest &&
-            s.low[0] < high[0] &&
-            s.high[0] > low[0] &&
-            s.low[1] < high[1] &&
-            s.high[1] > low[1]
-          )
-            out.add(s);
+  within(low: Point2, high: Point2, farthest: number): Shadow[] {
+    const out: Shadow[] = [];
+    const question = ++this.questions;
+    const [right, bottom, top] = [this.column(high[0]), this.row(low[1]), this.row(high[1])];
+    for (let i = this.column(low[0]); i <= right; i++)
+      this.meet(i, bottom, top, question, (s) => {
+        if (s.nearest > farthest && reaches(s, low, high)) out.push(s);
+      });
     return out;
+  }
+
+  /** Visits what stands in some rows of a column and was not met before by the same question. */
+  private meet(column: number, from: number, to: number, question: number, visit: (s: Shadow) => void): void {
+    for (let j = from; j <= to; j++)
+      for (const entry of this.cells[column * this.count + j] as Entry[]) {
+        if (entry.asked === question) continue;
+        entry.asked = question;
+        visit(entry.shadow);
+      }
   }
 
   /** What is seen and what is hidden of the line from p to q, as parameters 0 to 1, merged. */
@@ -89,8 +112,7 @@ export class Stage {
 
   /** Whether anything stands between the point and the eye. */
   hides(p: Vec): boolean {
-    for (const s of this.near(p, p)) if (s.halves.every((h) => dot(h.normal, p) < h.d)) return true;
-    return false;
+    return this.near(p, p).some((s) => s.halves.every((h) => dot(h.normal, p) < h.d));
   }
 
   private column(u: number): number {
@@ -101,10 +123,17 @@ export class Stage {
   }
 }
 
+const leftToRight = (a: Point2, b: Point2): readonly [Point2, Point2] => (b[0] < a[0] ? [b, a] : [a, b]);
+
+const reaches = (s: Shadow, low: Point2, high: Point2): boolean =>
+  s.low[0] < high[0] && s.high[0] > low[0] && s.low[1] < high[1] && s.high[1] > low[1];
+
 function hiddenBy({ halves }: Shadow, p: Vec, q: Vec): Interval | null {
-  let [start, end] = [0, 1];
+  let start = 0;
+  let end = 1;
   for (const { normal, d } of halves) {
-    const [a, b] = [dot(normal, p) - d, dot(normal, q) - d];
+    const a = dot(normal, p) - d;
+    const b = dot(normal, q) - d;
     if (a >= 0 && b >= 0) return null;
     if (a < 0 && b < 0) continue;
     const t = a / (a - b);
