@@ -45,11 +45,9 @@ export function travelArrow(
         for (const anchor of [0.1, 0.3, 0.5, 0.7, 0.9].map((t) => on(edge, t)))
           for (const gap of gaps) {
             const tip = ahead(anchor, onPaper, leaves ? gap + LENGTH : -gap);
-            const cost =
-              costOf(tip, onPaper, plate, ground) +
-              0.12 * aside(anchor, middle, onPaper) +
-              0.3 * gap -
-              Math.min(LENGTH, long) / LENGTH;
+            const [off, edgeward] = [0.12 * aside(anchor, middle, onPaper), Math.min(LENGTH, long) / LENGTH];
+            if (best && off + 0.3 * gap - edgeward > best.cost) continue;
+            const cost = costOf(tip, onPaper, plate, ground) + off + 0.3 * gap - edgeward;
             if (cost < BLOCKED && (!best || cost < best.cost - 1e-9)) best = { tip, anchor, cost };
           }
     return best;
