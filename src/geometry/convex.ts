@@ -72,7 +72,10 @@ export function boundsOfHull(hull: Hull): Bounds {
 export function bounds(points: readonly Vec[]): Bounds {
   let [left, front, down] = [Infinity, Infinity, Infinity];
   let [right, back, up] = [-Infinity, -Infinity, -Infinity];
-  for (const [x, y, z] of points) {
+  for (const at of points) {
+    const x = at[0];
+    const y = at[1];
+    const z = at[2];
     if (x < left) left = x;
     if (x > right) right = x;
     if (y < front) front = y;

@@ -33,9 +33,19 @@ export function cut(polygon: Polygon, { normal, d }: HalfSpace, outside = false)
   return out.length >= 3 ? out : null;
 }
 
+/** Whether one side of the body has all of the polygon beyond it: then they do not meet. */
+export function isApart(polygon: Polygon, body: readonly HalfSpace[]): boolean {
+  for (const { normal, d } of body) {
+    let beyond = true;
+    for (let i = 0; beyond && i < polygon.length; i += 1) beyond = dot(normal, polygon[i] as Vec) - d >= -ON;
+    if (beyond) return true;
+  }
+  return false;
+}
+
 /** The polygon minus a convex body, in convex fragments; whole where they do not meet. */
 export function minusConvex(polygon: Polygon, body: readonly HalfSpace[]): readonly Polygon[] {
-  if (body.some((half) => polygon.every((p) => dot(half.normal, p) - half.d >= -ON))) return [polygon];
+  if (isApart(polygon, body)) return [polygon];
   const cuts: { readonly from: Polygon; readonly half: HalfSpace }[] = [];
   let rest = polygon;
   for (const half of body) {

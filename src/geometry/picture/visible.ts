@@ -7,7 +7,7 @@ import { comparePlanes } from "../plane.ts";
 import type { Plane, Vec, VisibleFace } from "../types.ts";
 import { dot, plus } from "../vec.ts";
 import { position } from "../vertex.ts";
-import { area, minusConvex, type Polygon } from "./polygon.ts";
+import { area, isApart, minusConvex, type Polygon } from "./polygon.ts";
 import { type Placed, Stage, shiftOf } from "./stage.ts";
 import { nearness, picturePoint, type View } from "./view.ts";
 
@@ -55,6 +55,7 @@ function unhidden(polygon: Polygon, stage: Stage): Polygon[] {
   }
   let left: readonly Polygon[] = [polygon];
   for (const { halves } of stage.within(low, high, farthest)) {
+    if (left.every((fragment) => isApart(fragment, halves))) continue;
     left = left.flatMap((fragment) => minusConvex(fragment, halves));
     if (left.length === 0) return [];
   }

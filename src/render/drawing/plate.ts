@@ -97,14 +97,12 @@ export class Plate {
   isFree(box: Box): boolean {
     const { x, y, width, height } = this.frame;
     if (box.left < x || box.top < y || box.right > x + width || box.bottom > y + height) return false;
-    for (const other of this.boxes) if (meets(other, box)) return false;
-    return !this.isLed(box);
+    return !anyOf(this.boxes, box, meets) && !this.isLed(box);
   }
 
   /** Whether a leader or a line of a dimension passes through the box. */
   isLed(box: Box): boolean {
-    for (const line of this.leaders) if (passes(line, box)) return true;
-    return false;
+    return anyOf(this.leaders, box, passes);
   }
 
   /** How many lines of the picture pass through the box. */
@@ -114,9 +112,7 @@ export class Plate {
 
   /** Whether a leader would pass through a text or cross another leader. */
   blocks(line: Segment): boolean {
-    for (const box of this.boxes) if (passes(line, box)) return true;
-    for (const other of this.leaders) if (crosses(other, line)) return true;
-    return false;
+    return anyOf(this.boxes, line, passedBy) || anyOf(this.leaders, line, crosses);
   }
 
   /** How many lines of the picture a leader would cross. */
@@ -139,6 +135,14 @@ export class Plate {
     return count;
   }
 }
+
+/** Nothing is made for the question: it is asked for every place where something might stand. */
+function anyOf<T, U>(all: readonly T[], other: U, test: (one: T, other: U) => boolean): boolean {
+  for (let i = 0; i < all.length; i += 1) if (test(all[i] as T, other)) return true;
+  return false;
+}
+
+const passedBy = (box: Box, line: Segment): boolean => passes(line, box);
 
 /** `seen` is the number of the last search that met the line. */
 interface Entry {
