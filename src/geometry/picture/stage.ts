@@ -18,6 +18,13 @@ const NOTHING = 1e-12;
 /** How far a shadow may reach beyond its bounds where its outline is pointed; units of 1/16 µm. */
 const TIP = 4096;
 
+/** A rectangle of the picture, in front of `farthest`. */
+interface Room {
+  readonly low: Point2;
+  readonly high: Point2;
+  readonly farthest: number;
+}
+
 /** A shadow in the cells of a grid; `asked` is the number of the last question that met it. */
 interface Entry {
   readonly shadow: Shadow;
@@ -59,10 +66,13 @@ export class Stage {
     const [a, b] = leftToRight(picturePoint(this.view, p), picturePoint(this.view, q));
     const farthest = Math.min(nearness(this.view, p), nearness(this.view, q));
     const slope = b[0] > a[0] ? (b[1] - a[1]) / (b[0] - a[0]) : 0;
-    const low: Point2 = [a[0] - TIP, Math.min(a[1], b[1]) - TIP];
-    const high: Point2 = [b[0] + TIP, Math.max(a[1], b[1]) + TIP];
+    const room: Room = {
+      low: [a[0] - TIP, Math.min(a[1], b[1]) - TIP],
+      high: [b[0] + TIP, Math.max(a[1], b[1]) + TIP],
+      farthest,
+    };
     const out: Shadow[] = [];
-    const question = ++this.questions;
+    this.questions += 1;
     const last = this.column(b[0]);
     for (let i = this.column(a[0]); i <= last; i++) {
       // The stretch of the line over this column, and one cell more for rounding.
@@ -70,9 +80,7 @@ export class Stage {
       const right = Math.min(b[0], this.low[0] + (i + 1) * this.cell[0]);
       const [from, to] = b[0] > a[0] ? [a[1] + slope * (left - a[0]), a[1] + slope * (right - a[0])] : [a[1], b[1]];
       const [bottom, top] = [this.row(Math.min(from, to)) - 1, this.row(Math.max(from, to)) + 1];
-      this.meet(i, Math.max(0, bottom), Math.min(this.count - 1, top), question, (s) => {
-        if (s.nearest > farthest && reaches(s, low, high)) out.push(s);
-      });
+      this.gather(i, Math.max(0, bottom), Math.min(this.count - 1, top), room, out);
     }
     return out;
   }
@@ -80,22 +88,19 @@ export class Stage {
   /** The shadows that reach into a rectangle of the picture and in front of `farthest`. */
   within(low: Point2, high: Point2, farthest: number): Shadow[] {
     const out: Shadow[] = [];
-    const question = ++this.questions;
+    this.questions += 1;
     const [right, bottom, top] = [this.column(high[0]), this.row(low[1]), this.row(high[1])];
-    for (let i = this.column(low[0]); i <= right; i++)
-      this.meet(i, bottom, top, question, (s) => {
-        if (s.nearest > farthest && reaches(s, low, high)) out.push(s);
-      });
+    for (let i = this.column(low[0]); i <= right; i++) this.gather(i, bottom, top, { low, high, farthest }, out);
     return out;
   }
 
-  /** Visits what stands in some rows of a column and was not met before by the same question. */
-  private meet(column: number, from: number, to: number, question: number, visit: (s: Shadow) => void): void {
+  /** What stands in some rows of a column, reaches into the room, and was not met before by the same question. */
+  private gather(column: number, from: number, to: number, room: Room, out: Shadow[]): void {
     for (let j = from; j <= to; j++)
       for (const entry of this.cells[column * this.count + j] as Entry[]) {
-        if (entry.asked === question) continue;
-        entry.asked = question;
-        visit(entry.shadow);
+        if (entry.asked === this.questions) continue;
+        entry.asked = this.questions;
+        if (reaches(entry.shadow, room)) out.push(entry.shadow);
       }
   }
 
@@ -106,6 +111,7 @@ export class Stage {
       const run = hiddenBy(s, p, q);
       if (run) hidden.push(run);
     }
+    if (hidden.length === 0) return { seen: [[0, 1]], hidden };
     const covered = merge(hidden, NOTHING);
     return { seen: without([[0, 1]], covered).filter(([a, b]) => b - a > NOTHING), hidden: covered };
   }
@@ -125,8 +131,8 @@ export class Stage {
 
 const leftToRight = (a: Point2, b: Point2): readonly [Point2, Point2] => (b[0] < a[0] ? [b, a] : [a, b]);
 
-const reaches = (s: Shadow, low: Point2, high: Point2): boolean =>
-  s.low[0] < high[0] && s.high[0] > low[0] && s.low[1] < high[1] && s.high[1] > low[1];
+const reaches = (s: Shadow, { low, high, farthest }: Room): boolean =>
+  s.nearest > farthest && s.low[0] < high[0] && s.high[0] > low[0] && s.low[1] < high[1] && s.high[1] > low[1];
 
 function hiddenBy({ halves }: Shadow, p: Vec, q: Vec): Interval | null {
   let start = 0;
