@@ -1,7 +1,7 @@
 /** Convex bodies in doubles, as the judgements need them: corners, and the directions in which two bodies can be parted. */
 import { loopOf } from "./polygon.ts";
 import type { Hull, Piece, PieceFace, Vec } from "./types.ts";
-import { cross, minus, norm, times, unit } from "./vec.ts";
+import { cross, dot, minus, norm, plus, times, unit } from "./vec.ts";
 import { position } from "./vertex.ts";
 
 export interface Bounds {
@@ -67,6 +67,21 @@ export function boundsOfHull(hull: Hull): Bounds {
     boundsOfHulls.set(hull, found);
   }
   return found;
+}
+
+/** The hull moved along a vector; what is known of its directions moves with it. */
+export function shiftedHull(hull: Hull, by: Vec): Hull {
+  const { planes, vertices, edges } = hull;
+  const moved: Hull = {
+    edges,
+    vertices: vertices.map((at) => plus(at, by)),
+    planes: planes.map(({ normal, d }) => ({ normal, d: d + dot(normal, by) })),
+  };
+  const { low, high } = boundsOfHull(hull);
+  const around = { low: plus(low, by), high: plus(high, by) };
+  boundsOfHulls.set(moved, around);
+  ofHulls.set(moved, { ...convexOfHull(hull), points: moved.vertices, ...around });
+  return moved;
 }
 
 export function bounds(points: readonly Vec[]): Bounds {
