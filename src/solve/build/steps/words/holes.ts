@@ -82,7 +82,7 @@ function jigText(work: Work, [hole]: readonly Hole[]): readonly string[] {
   const stop = hole.through
     ? ""
     : jig.thickness
-      ? `: the bit goes through it first, so set the stop ${print(stopOf(hole, plan.holes, jig))} from its tip`
+      ? `: the bit goes through it first, so set the stop ${print(stopOf(hole, plan, jig))} from its tip`
       : ": the bit goes through it first, so add its thickness to the depth where you set the stop";
   return [`Bore by ${jig.id} for ${jig.what}, from ${stepToken(JIGS)}${flush}${stop}.`];
 }
