@@ -89,6 +89,7 @@ export function joiningText(
     ...lineTexts(
       work,
       drives.map(({ fastener }) => fastener),
+      moves.flatMap(({ present, arriving }) => [...present, ...arriving]),
     ),
     ...(oneByOne ? toldOnce(moves, (own) => fastenTexts(work, own, up)) : fastenTexts(work, moves, up)),
   ];
