@@ -5,7 +5,8 @@ import type { StepDraft } from "./draft.ts";
 import { afterAction, type Bodies } from "./touched.ts";
 
 /** Sentences of a step of joining that turn the work. */
-const TURNED = /^(?:Turn the (?:work|piece) |Lay |Stand the work up\.$)|\bturn the work upside down with (?:it|them)\b/u;
+const TURNED =
+  /^(?:Turn the (?:work|piece) |Lay |Stand the work up\.$)|\bturn the work upside down with (?:it|them)\b/u;
 const AGAIN = /^(?:Turn the work |Lay the work (?:flat|down) |Stand the work up\.$)/u;
 
 /**
