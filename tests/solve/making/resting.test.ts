@@ -67,3 +67,26 @@ test("nothing goes in at the side that the work lies on", () => {
   expect(frame?.up).toEqual([0, -1, 0]);
   expect(spacer?.up).toEqual([0, 0, 1]);
 });
+
+// Two ends of two legs and a rail, and two aprons with the bearer between them: no apron stands free with one end while the other is glued.
+test("frames come together before what joins them", () => {
+  const frames = stepsOf("dining-bench")
+    .map(({ title }) => plain(title))
+    .filter((title) => title.startsWith("Glue up") || title.startsWith("Build the frame"));
+  expect(frames).toContain("Glue up two long aprons (C) and the bearer (D)");
+  expect(frames.some((title) => /the leg \(B\) and the long apron/u.test(title))).toBe(false);
+});
+
+// The panel's groove runs through the mortises of the door, 33 mm, and takes its own depth off the tenons, 28 mm.
+test("where a tenon has play along its mortise, the place of its rail is told", () => {
+  const [door] = stepsOf("spice-cabinet").filter(({ title }) => title === "Build the left door");
+  const lies = (door?.text ?? []).map(plain).filter((line) => line.startsWith("The door rail (N) lies"));
+  expect(lies.map((line) => line.replace(/ of the outer.*/u, ""))).toEqual([
+    "The door rail (N) lies flush with the bottom",
+    "The door rail (N) lies flush with the top",
+  ]);
+  const tight = stepsOf("dining-bench").flatMap(({ text }) =>
+    text.filter((line) => /apron \(\w\) lies .* (?:top|bottom)/u.test(plain(line))),
+  );
+  expect(tight).toEqual([]);
+});

@@ -11,20 +11,36 @@ const HIDDEN: ReadonlySet<Joint["method"]> = new Set<Joint["method"]>([
   ...(["mortise and tenon", "through tenon", "haunched tenon", "drawbored tenon"] as const),
 ]);
 
+/** Those that a mortise holds by all four sides, but for one that is longer than its tenon. */
+const TENONS: ReadonlySet<Joint["method"]> = new Set<Joint["method"]>([
+  ...(["mortise and tenon", "through tenon", "haunched tenon", "drawbored tenon"] as const),
+]);
+
+/** Whether a tenon can be shifted in its mortise, along the width of its part. */
+function hasPlay({ method, contact }: Joint, part: Part): boolean {
+  const axis = indexOf(part.axes.width);
+  return TENONS.has(method) && [1, -1].some((way) => !contact.some(({ normal }) => normal[axis] * way > 0.5));
+}
+
 /** A sentence for each kind of part, with all that it stands to alike. */
 export function standTexts(work: Work, joints: readonly Joint[]): readonly string[] {
   const told = new Map<string, { readonly id: string; readonly words: string; readonly mates: string[] }>();
-  for (const { method, parts, contact } of joints) {
+  const tell = (id: string, mate: string, words: string): void => {
+    const key = `${work.line(id).mark} ${words}`;
+    told.set(key, { id, words, mates: [...new Set([...(told.get(key)?.mates ?? []), mate])] });
+  };
+  for (const joint of joints) {
+    const { method, parts, contact } = joint;
     const [id, mate] = parts;
     const [part, base] = [work.part(id), work.part(mate)];
+    if (!part.turned && !base.turned && hasPlay(joint, part))
+      tell(id, mate, along(work, part.body, base.body, indexOf(part.axes.width)));
     const axis = indexOf(part.axes.thickness);
     const across = contact.every(({ normal }) => Math.abs(normal[axis]) < 0.5);
     if (!HIDDEN.has(method) || part.turned || base.turned || !across) continue;
     if (equal(extent(part.body, axis), extent(base.body, axis))) continue;
     const words = `${along(work, part.body, base.body, axis)}${inside(work, part, base, axis)}`;
-    const key = `${work.line(id).mark} ${words}`;
-    const before = told.get(key);
-    told.set(key, { id, words, mates: [...new Set([...(before?.mates ?? []), mate])] });
+    tell(id, mate, words);
   }
   return [...told.values()].map(
     ({ id, words, mates }) => `The ${called(work, id)} lies ${words} of ${listed(work, mates)}.`,
