@@ -18,6 +18,7 @@ import { boardSteps, flatteningSteps, gluingUpSteps } from "./gluing-up.ts";
 import { hardwareSteps, isForEmpty, isInTheRoom } from "./hardware.ts";
 import { inHandStep } from "./in-hand.ts";
 import { inOrder, type Timed } from "./in-order.ts";
+import { interlocked } from "./interlocked.ts";
 import { jigSteps } from "./jigs.ts";
 import { joiningSteps } from "./joining.ts";
 import { likeBefore } from "./like-before.ts";
@@ -68,7 +69,7 @@ export function stepsOf(work: Work): Steps {
   if (!ordered) throw new Error("steps wait for each other");
   const likened = likeBefore(
     withTurns(
-      fittedLater(work, withoutRepeats(ordered.steps.map(({ draft }) => draft))),
+      interlocked(work, fittedLater(work, withoutRepeats(ordered.steps.map(({ draft }) => draft)))),
       onPins(work),
       (ids) => liftCaution(work, ids),
     ),
