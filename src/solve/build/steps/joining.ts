@@ -7,16 +7,18 @@ import { clampPlaces, manyDowels, setBackTexts, togetherTexts } from "./clamp-pl
 import { clampingOf, dryText } from "./clamping.ts";
 import { againText, keepsSquare, newlySquare, squareText } from "./closing.ts";
 import { type Copies, copiesOf } from "./copies.ts";
-import { numberWord, type StepDraft, series, type Work } from "./draft.ts";
+import { FIRST, numberWord, type StepDraft, series, type Work } from "./draft.ts";
 import { rowsTried } from "./dry-fit.ts";
 import { whenItHangs } from "./finishing/in-its-room.ts";
 import { inFront } from "./in-front.ts";
 import { actionsOf } from "./join-actions.ts";
-import { comesFrom, isLowered, type Lying, layTexts, turning, upFor } from "./lying.ts";
+import { comesFrom, isLowered, isUnderneath, type Lying, layTexts, turning } from "./lying.ts";
 import { grouped, hangs, type Move, type Unit, unitsOf } from "./moves.ts";
 import { closingMinutes, heldOpen, slowText } from "./open-time.ts";
+import { packingTexts } from "./packing.ts";
 import { blockText } from "./standing-out.ts";
 import { builtNames, standingName, titleOf } from "./titles.ts";
+import { upFor } from "./turned-for.ts";
 import { bodyWords, theBody } from "./words/bodies.ts";
 import { boxTexts, roomTexts } from "./words/drawer-room.ts";
 import { WALL_CAUTION } from "./words/fitted.ts";
@@ -97,6 +99,11 @@ function joiningStep(
     stands: standingName(first, place.units),
     proof,
   });
+  // What goes on before the parts meet is done while its place is still open.
+  const [early, then] = [true, false].map((is) => told.filter((each) => each.startsWith(FIRST) === is)) as [
+    string[],
+    string[],
+  ];
   const again = hung ? [] : againText(work, moves, place.units, place.before);
   const n = copies.all.length;
   const clamps = glued ? mostClamps(everyCopy.map((copy) => clampingOf(work, copy))) : [];
@@ -104,7 +111,7 @@ function joiningStep(
   const turned =
     isLowered(work, moves, place.up) ||
     comesFrom(work, moves, place.up) === "below" ||
-    (turning(place).length > 0 && !first.starts) ||
+    (turning(moves, place).length > 0 && !first.starts) ||
     laysDown(work, moves);
   const lying = liftCaution(work, first.arriving);
   const lift = turned ? liftCaution(work, first.present) : lying;
@@ -141,9 +148,13 @@ function joiningStep(
             ...setBackTexts(work, moves),
           ])
         : []),
+      ...early,
       ...layTexts(work, moves, { ...place, stands: standingName(first, place.units) }),
+      ...(hung || isUnderneath(work, moves, place.up) || comesFrom(work, moves, place.up) === "below"
+        ? []
+        : packingTexts(work, moves, place.up)),
       ...togetherTexts(work, moves),
-      ...told,
+      ...then,
       ...(glued ? clampPlaces(work, moves) : []),
       ...(proof && !told.includes(proof.text) ? [proof.text] : []),
       ...(hung ? whenItHangs(work) : []),
