@@ -75,10 +75,6 @@ export function boundsOfOpening(model: Model, part: Part, { moments }: Replay): 
   const axes: readonly Axis[] = slides && isOnIt(part.id) ? [...own.axes, 2] : own.axes;
   const isResting = !model.record.motions.some(({ parts }) => parts.includes(part.id));
   const isFlat = !isResting && (!slides || isOnIt(part.id));
-  // Nothing is fitted to run on what is not there.
-  const runsOn = model.record.joints.flatMap(({ kind, parts }) =>
-    kind === "running" && parts.some((id) => own.ids.includes(id)) ? parts.filter((id) => !own.ids.includes(id)) : [],
-  );
   return axes.flatMap((axis) => {
     const around = others.filter((other) => beside(box, other.box, axis));
     const sides = [false, true].map((isHigh) => {
@@ -89,7 +85,7 @@ export function boundsOfOpening(model: Model, part: Part, { moments }: Replay): 
       // To the unit of the record's solids.
       return here.filter((other) => Math.abs(off(other) - plane) <= 1e-4).map(({ id }) => id);
     });
-    return sides.every(({ length }) => length > 0) ? [...sides.flat(), ...runsOn] : [];
+    return sides.every(({ length }) => length > 0) ? sides.flat() : [];
   });
 }
 
