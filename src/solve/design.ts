@@ -210,11 +210,21 @@ export interface Making {
   readonly layers: number;
   readonly banding: readonly Band[];
   readonly cut: "list" | "opening" | "piece" | "over";
+  /** The plan itself says how it is cut. */
+  readonly said?: true;
+  /** Of a part that is cut to the piece because it comes tight between faces that stand by then: in which of its sizes, and between which parts. */
+  readonly between?: readonly Between[];
   /** What it is cut over its size, in all, until it is fitted or trimmed flush; zero where it is cut from the list. */
   readonly over: Length;
   /** The strip that it is cut from, and the parts from the same sheet: a name that they share. */
   readonly strip: string | null;
   readonly alike: string | null;
+}
+
+export interface Between {
+  readonly size: "length" | "width";
+  /** Ids of the parts at its low and its high end. */
+  readonly parts: readonly [string, string];
 }
 
 export interface Band {

@@ -140,8 +140,12 @@ function* waits(model: Model, part: Part, replay: Replay): Violations {
     if (part.cutAfterStep !== null) yield fault("is cut from the list, and waits");
     return;
   }
-  const around = boundsOfOpening(model, part, replay) ?? aroundAtUse(model, part, replay);
+  const shut = part.fitsBetween.length > 0 ? part.fitsBetween : null;
+  const beside = aroundAtUse(model, part, replay);
+  const around = shut ?? boundsOfOpening(model, part, replay) ?? beside;
   if (around === null) return;
+  if (shut?.some((id) => beside?.includes(id) !== true))
+    yield fault(`is to fit between ${shut.join(" and ")}, which do not stand beside it`);
   const stand = (bodies: readonly Body[]) => bodies.some((one) => around.every((id) => one.has(id)));
   const expected = around.length === 0 ? null : (moments.find(({ later }) => stand(later))?.step.number ?? null);
   if (expected !== part.cutAfterStep)

@@ -45,6 +45,7 @@ export interface Part {
   goodFace: string | null;
   mass: number;
   cut: string;
+  fitsBetween: string[];
   cutAfterStep: number | null;
   slope: Record<string, { thickness: number; width: number; length: number }>;
 }

@@ -26,22 +26,40 @@ import type { LargestSizes } from "./model/thickness.ts";
 import { motionsOf } from "./motions/motions.ts";
 import { once } from "./once.ts";
 import { orderOfWork } from "./order/index.ts";
+import type { Plan } from "./order/plan.ts";
 import { patternsOf } from "./patterns/patterns.ts";
 import { finishingOf } from "./purchases/finish.ts";
 import { purchases } from "./purchases/index.ts";
 import { stepsOf } from "./steps/index.ts";
+import { withFitted } from "./steps/shut-between.ts";
 import { supplyOf } from "./supply.ts";
 
-/** A design is laid out more than once: with room for what other thicknesses need, or with more effort. The rest stays as it is. */
-const workOf = once((design: Design) => {
-  const order = orderOfWork(design);
-  return { order, motions: order.value ? motionsOf(design, order.value) : [] };
+/**
+ * A design is laid out more than once: with room for what other thicknesses need, or with more effort. The rest stays as it is: the order
+ * of work, and the design as it comes out of that, with what is shut in between faces that stand cut when they do.
+ */
+const workOf = once((given: Design) => {
+  const order = orderOfWork(given);
+  if (!order.value) return { design: given, order, motions: [] };
+  const motions = motionsOf(given, order.value);
+  const known = { design: given, plan: order.value, motions, ...named(given, listOf(given, order.value)) };
+  return { design: withFitted(known), order, motions };
 });
 
-const linesOf = once((design: Design) => {
-  const { order } = workOf(design);
-  return cutList(design, order.value?.holes ?? [], (length) => typographic(design, length));
+const listOf = (design: Design, { holes }: Pick<Plan, "holes">): readonly CutLine[] =>
+  cutList(design, holes, (length) => typographic(design, length));
+
+const linesOf = once((given: Design) => {
+  const { design, order } = workOf(given);
+  return listOf(design, order.value ?? { holes: [] });
 });
+
+/** Parts, and their lines of the cut list, by id. */
+function named({ parts }: Design, lines: readonly CutLine[]) {
+  const byId = new Map(parts.map((part) => [part.id, part]));
+  const lineOf = new Map(lines.flatMap((line) => line.parts.map((id) => [id, line] as const)));
+  return { part: (id: string) => byId.get(id) as Part, line: (id: string) => lineOf.get(id) as CutLine };
+}
 
 const weighing = (design: Design) => {
   const stocks = new Map(design.stock.map((stock) => [stock.name, stock]));
@@ -49,8 +67,8 @@ const weighing = (design: Design) => {
 };
 
 /** All checks; null where there is no order of work. */
-export const checkedOf = once((design: Design) => {
-  const { order, motions } = workOf(design);
+export const checkedOf = once((given: Design) => {
+  const { design, order, motions } = workOf(given);
   if (!order.value) return null;
   const { hardware, fasteners, holes } = order.value;
   return check({
@@ -61,15 +79,15 @@ export const checkedOf = once((design: Design) => {
 });
 
 /** What is found in a design, of its steps only whether there is an order for them. */
-export function judge(design: Design): readonly Finding[] {
-  const { order } = workOf(design);
+export function judge(given: Design): readonly Finding[] {
+  const { design, order } = workOf(given);
   if (!order.value) return order.findings;
   const spans = new Map(design.parts.map((part) => [part.id, part.at]));
-  const blanks = blanksOf(design, linesOf(design), new Map());
+  const blanks = blanksOf(design, linesOf(given), new Map());
   const boards = sameBoards(design);
   const asked = { units: design.units, spans, effort: "plain", boards, ...supplyOf(design) } as const;
   const cut = layOut(design.stock, blanks, design.kerf, asked);
-  return [...order.findings, ...cut.findings, ...(checkedOf(design)?.findings ?? [])];
+  return [...order.findings, ...cut.findings, ...(checkedOf(given)?.findings ?? [])];
 }
 
 /**
@@ -77,15 +95,15 @@ export function judge(design: Design): readonly Finding[] {
  * the `largest` sizes that parts come to at other thicknesses.
  */
 export function build(
-  design: Design,
+  given: Design,
   largest: LargestSizes = new Map(),
   effort: LayoutEffort = "quick",
 ): Outcome<Build> {
-  const { order, motions } = workOf(design);
+  const { design, order, motions } = workOf(given);
   if (!order.value) return { findings: order.findings };
   const plan = order.value;
   const print = (length: Length): string => typographic(design, length);
-  const plainLines = linesOf(design);
+  const plainLines = linesOf(given);
   const blanks = blanksOf(design, plainLines, largest);
   const stocks = new Map(design.stock.map((stock) => [stock.name, stock]));
   const mass = weighing(design);
@@ -96,10 +114,9 @@ export function build(
     ...{ units: design.units, spans, effort, boards },
     ...supplyOf(design),
   });
-  const byId = new Map(design.parts.map((part) => [part.id, part]));
-  const lineOf = new Map(lines.flatMap((line) => line.parts.map((id) => [id, line] as const)));
+  const { part, line } = named(design, lines);
   const finishing = finishingOf(design);
-  const mark = (id: string): string => lineOf.get(id)?.mark ?? "";
+  const mark = (id: string): string => line(id)?.mark ?? "";
   const bored = { holes: plan.holes, hardware: plan.hardware };
   const jigs = jigsOf({ design, ...bored, layouts: cut.layouts, mark });
   const patterns = patternsOf({ design, ...bored, mark, print });
@@ -119,22 +136,22 @@ export function build(
     jigs,
     patterns,
     finishing,
-    part: (id) => byId.get(id) as Part,
+    part,
     stock: (name) => stocks.get(name) as Stock,
-    line: (id) => lineOf.get(id) as CutLine,
-    mass: (id) => mass(byId.get(id) as Part),
-    bare: (id) => bareSize(byId.get(id) as Part, lineOf.get(id) as CutLine),
+    line,
+    mass: (id) => mass(part(id)),
+    bare: (id) => bareSize(part(id), line(id)),
     print,
     drill: (diameter) => sayDrill(diameter, design.units),
     place: (length) => print(roundTo(length, placeStep(design))),
   });
-  const drilled = { design, plan, steps, jigs, mark: (id: string) => (lineOf.get(id) as CutLine).mark };
-  const checked = checkedOf(design);
+  const drilled = { design, plan, steps, jigs, mark: (id: string) => line(id).mark };
+  const checked = checkedOf(given);
   const findings = [...order.findings, ...cut.findings, ...ofSteps, ...(checked?.findings ?? [])];
   if (hasErrors(findings)) return { findings };
   const value: Build = {
     design,
-    parts: lines.flatMap((line) => line.parts.map((id) => builtPart(byId.get(id) as Part, line, mass, after))),
+    parts: lines.flatMap((own) => own.parts.map((id) => builtPart(part(id), own, mass, after))),
     cutList: lines,
     blanks,
     later,

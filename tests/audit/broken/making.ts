@@ -86,6 +86,14 @@ export const making: readonly Row[] = [
     "what is cut to the piece waits for it",
   ],
   [
+    "a part that is to fit between parts of which one comes later",
+    fitted,
+    (r) => {
+      Object.assign(the(r.parts, "right"), { fitsBetween: ["left", "right"] });
+    },
+    "what is cut to the piece waits for it",
+  ],
+  [
     "a part from the list that waits",
     stool,
     (r) => {

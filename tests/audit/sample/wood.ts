@@ -58,6 +58,7 @@ export function part({ id, mark, stock, axes, solids, features = [], edgeBanding
     goodFace: null,
     mass: 1,
     cut: "list",
+    fitsBetween: [],
     cutAfterStep: null,
   };
   return {

@@ -35,7 +35,7 @@ describe("a shelf that is cut to the piece", () => {
   test("where to measure, in two places, and what it should come to: 30 − 2 × 23/32", () => {
     const mark = lineOf(build, "left-side").mark;
     expect(cut.text.map(plain)).toContain(
-      `Length: expected 28 9/16 in. Measure from the side (${mark}) to the side (${mark}), at the front and at the back; cut to the smaller.`,
+      `Length: expected 28 9/16 in. Measure from one side (${mark}) to the other, at the front and at the back; cut to the smaller.`,
     );
     expect(cut.text.map(plain)).toContain("Width: 10 in, from the list.");
     expect(build.later?.map(({ mark: own, step }) => [own, step])).toEqual([[lineOf(build, "shelf").mark, cut.number]]);
@@ -90,7 +90,7 @@ describe("a sole that is cut over and trimmed flush", () => {
   test("sawn 1/16 over with the others", () => {
     expect(blanksOf(build, "sole")).toEqual(["23/32 × 2 1/16 × 30 1/16 cut later"]);
     expect(build.parts.find(({ id }) => id === "sole")?.cutAfterStep).toBe(null);
-    expect(build.later).toEqual([]);
+    expect(build.later?.map(({ mark }) => mark)).not.toContain(lineOf(build, "sole").mark);
   });
   test("trimmed in the step after the one in which it is glued on", () => {
     const glued = stepWith(build, "Glue in the sole");

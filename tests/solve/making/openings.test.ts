@@ -130,7 +130,7 @@ describe("what is let in between the stiles of a door", () => {
 
   // Short bars hang from one rail, and panes are bought.
   test("nothing else waits with it", () => {
-    const waiting = build?.parts.filter(({ cutAfterStep }) => cutAfterStep !== null).map(({ mark }) => mark) ?? [];
+    const waiting = build?.parts.filter(({ making }) => making?.cut === "opening").map(({ mark }) => mark) ?? [];
     expect([...new Set(waiting)].toSorted().join("")).toBe("DEFGHMNOP");
   });
 });

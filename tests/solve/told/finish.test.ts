@@ -18,7 +18,7 @@ test("what is kept free of finish is open when that goes on: tenons are not, onc
   const { build } = solveText(text);
   if (!build) throw new Error("did not compile");
   const coats = build.steps.filter(({ title }) => title.startsWith("Finish")).map(textOfStep);
-  expect(coats.length).toBeGreaterThan(1);
+  expect(coats.length).toBeGreaterThan(0);
   for (const each of coats) {
     expect(each).toContain("Keep it off: the stamp.");
     expect(each).not.toMatch(/tenon|mortise/u);

@@ -29,3 +29,18 @@ test("what another make has to agree in is told in a whole sentence", () => {
   expect(whatDecides(built("key-cabinet"), 500).length).toBeGreaterThan(1);
   expect(words).not.toContain("another will do");
 });
+
+// Two hinges of two leaves with three screws each; a catch with two holes in either half (common practice, no source).
+test("the step in which hardware is screwed on names its screws by number and size, and the shopping list what they are for", () => {
+  const { purchases } = built("key-cabinet");
+  const text = (title: RegExp) => textOfStep(stepWith(built("key-cabinet"), title));
+  expect(text(/^Hang the door/u)).toContain("The hinges take 12 wood screws #6 × 5/8 in, countersunk, in all.");
+  expect(text(/^Fit the catch/u)).toContain("It takes 4 screws #6 × 1/2 in.");
+  expect(purchases.find(({ item }) => /^wood screw #6/u.test(item))?.note).toContain("for the butt hinges");
+});
+
+test("hardware without a hole is told how it stays", () => {
+  expect(textOfStep(stepWith(built("rope-chest"), /^Fit the bumpers/u))).toContain(
+    "No hole is bored for this: stick it on",
+  );
+});

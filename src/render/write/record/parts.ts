@@ -45,6 +45,7 @@ export function partRecords(build: Build, frame: Frame): Json {
     goodFace: part.goodFace,
     mass: part.mass,
     cut: makingOf(part).cut,
+    fitsBetween: [...new Set(makingOf(part).between?.flatMap(({ parts }) => parts) ?? [])],
     cutAfterStep: part.cutAfterStep ?? null,
     slope: slopeRecord(slopes.get(part.mark)),
   }));

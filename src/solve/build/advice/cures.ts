@@ -35,6 +35,11 @@ const CURES: readonly Cure[] = [
     when: ({ joined }) => joined(...TENONED),
   },
   {
+    head: "Fingers or dovetails do not go together, or stand open.",
+    text: "Try the corner dry and look where it shines: pare there, a shaving at a time, and never on the part that was cut first. Where one stands open, glue in a thin wedge of the same wood, the grain along it, and plane it flush when the glue is hard.",
+    when: ({ joined }) => joined("box joint", "dovetail"),
+  },
+  {
     head: "Dowels do not line up.",
     text: "Glue a dowel into the hole that is out of place, saw it off flush, and bore it anew. Do not make the hole wider.",
     when: ({ build }) => build.fasteners.some(({ kind }) => kind === "dowel"),

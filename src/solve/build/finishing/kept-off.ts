@@ -6,6 +6,8 @@ interface There {
   readonly parts: readonly Pick<Part, "id" | "features">[];
   readonly joints: Design["joints"];
   readonly holes: readonly Hole[];
+  /** Ids of the pins that are in by then; absent: none. */
+  readonly pinned?: ReadonlySet<string>;
   /** What is glued is together by then. */
   readonly glued: boolean;
 }
@@ -18,8 +20,10 @@ const cut =
     there.parts.some(({ features }) => features.some((each) => each.kind === kind && isOpen(each, there)));
 const bored =
   (kind: Hole["kind"]) =>
-  ({ parts, holes }: There): boolean =>
-    holes.some((hole) => hole.kind === kind && parts.some(({ id }) => id === hole.part));
+  ({ parts, holes, pinned }: There): boolean =>
+    holes.some(
+      (hole) => hole.kind === kind && pinned?.has(hole.for ?? "") !== true && parts.some(({ id }) => id === hole.part),
+    );
 
 /** Words that mean something that is known to be there or not; any other is the maker's own, and stays. */
 const KNOWN: readonly (readonly [words: RegExp, there: (there: There) => boolean])[] = [

@@ -13,6 +13,8 @@ const BEYOND = millimetres(25);
 const EVEN = { inch: inches(1, 4), mm: millimetres(5) } as const;
 /** No more is wanted to guide a drill or to lay into a corner. Common practice, no source. */
 const THIN = millimetres(20);
+/** Fewer holes are set out by their measures sooner than a template is made. Common practice, no source. */
+const LEAST = 3;
 const NO_USES: Jig["uses"] = { holes: [], features: [], parts: [] };
 const GRIPS: ReadonlySet<string> = new Set(["knob", "pull"]);
 
@@ -63,7 +65,9 @@ function templates(design: Design, holes: readonly Hole[]): readonly JigDraft[] 
     const merged = { ...(before?.jig ?? jig), uses, ...(handed && { handed: true as const }) };
     patterns.set(key, { jig: merged, count: (before?.count ?? 0) + 1, corner: before?.corner ?? corner });
   }
-  return [...patterns.values()].filter(({ count }) => count > 1).map(({ jig }) => jig);
+  return [...patterns.values()]
+    .filter(({ count, jig }) => count > 1 && jig.uses.holes.length >= LEAST)
+    .map(({ jig }) => jig);
 }
 
 /** Which edges are the nearer ones; a hole in the middle has none. */

@@ -105,7 +105,7 @@ export function orderOfWork(design: Design): Outcome<Plan> {
   }
   const split = units.filter((body) => !isUnit(built.assembly, names(design, body)));
   if (split.length > 0) return failed(split.map((body) => noUnit(design, body, blocking)));
-  const removable = design.finishes ? removables(design, built.assembly, blocking, tiltWithout) : [];
+  const removable = removables(design, built.assembly, blocking, tiltWithout, judge);
   return outcome(
     { root: built.assembly, removable, ...fittings(design, built.taken) },
     // Pins can be pulled out.

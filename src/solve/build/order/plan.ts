@@ -6,7 +6,7 @@ import type { Reached } from "../reach/index.ts";
 export interface Plan {
   /** The whole piece. */
   readonly root: Assembly;
-  /** In the order in which they come off; none where nothing is finished. */
+  /** In the order in which they come off. */
   readonly removable: readonly Removable[];
   /** Of the chosen arrangements, in the order of the joints. */
   readonly fasteners: readonly Fastener[];

@@ -3,11 +3,12 @@
 import { dot } from "../../../geometry/vec.ts";
 import type { Method } from "../../../parse/draft.ts";
 import { makingOf } from "../../design/making/plain.ts";
-import type { Design, Direction } from "../../design.ts";
+import type { Design, Direction, Part } from "../../design.ts";
+import { type Reach, toolsFor } from "../reach/reach.ts";
 import type { Blocking } from "./blocking.ts";
 import { comesOff, components, fastBodies, LOOSE, linksOf } from "./links.ts";
 import { reversed } from "./pegs.ts";
-import type { Assembly, Removable, Union } from "./plan.ts";
+import type { Assembly, Drive, Removable, Union } from "./plan.ts";
 import type { Piece } from "./splits.ts";
 
 /** In the order in which they come off: what went on last first, others when they are free. What nothing frees stays on. */
@@ -16,6 +17,7 @@ export function removables(
   root: Assembly,
   blocking: Blocking,
   tiltWithout: (pulled: ReadonlySet<string>) => Piece["tilt"],
+  judge: Pick<Reach, "toolFor">,
 ): readonly Removable[] {
   const tilt = tiltWithout(new Set());
   const pinned = new Set(design.joints.flatMap(({ id, method }) => (method === "shelf pins" ? [id] : [])));
@@ -33,15 +35,35 @@ export function removables(
       const own = new Set([...pulled, ...body.joints]);
       const held =
         straight ?? (body.joints.every((id) => pinned.has(id)) ? tilted(body, rest, tiltWithout(own)) : null);
-      if (!held) continue;
+      const drives =
+        held &&
+        drivenAgain(
+          body,
+          staying.flatMap((i) => design.parts[i] ?? []),
+          judge,
+        );
+      if (!held || !drives) continue;
       if (!straight) pulled = own;
       const way = straight ? held : { ...held, pulled: body.joints };
-      off.push({ ...way, parts: body.parts, to: body.to, joints: body.joints, drives: body.drives });
+      off.push({ ...way, parts: body.parts, to: body.to, joints: body.joints, drives });
       waiting = waiting.filter((other) => other !== body);
       [staying, free] = [rest, true];
     }
   }
   return off;
+}
+
+/** How its fasteners are taken out and driven among all that is there by then; null where no tool gets at one. */
+function drivenAgain(
+  { drives }: Pick<Body, "drives">,
+  there: readonly Part[],
+  { toolFor }: Pick<Reach, "toolFor">,
+): readonly Drive[] | null {
+  const again = drives.map((drive): Drive | null => {
+    const reached = toolsFor(drive.fastener.kind).length > 0 ? toolFor(drive.fastener, there) : drive;
+    return reached && { ...drive, ...reached };
+  });
+  return again.every((each) => each !== null) ? again : null;
 }
 
 interface Body extends Removable {

@@ -1,5 +1,6 @@
 /** Screws, dowels, nails and the like: counted, with a few over, in boxes of the usual size. */
 import type { Fastener, Hardware } from "../../design.ts";
+import { pluralOf, series } from "../steps/draft.ts";
 import { type Need, SINGLY, type Sold } from "./need.ts";
 
 const box = (...boxes: number[]): Sold => ({ unit: "box", boxes, of: "piece" });
@@ -35,7 +36,12 @@ export function fastenerNeeds(fasteners: readonly Fastener[], hardware: readonly
     .map(([item, used]) => {
       const usual = USUAL.find(({ begins }) => begins.test(item));
       const spare = usual === undefined ? 0 : Math.ceil(used * usual.spare);
-      const notes = item.startsWith("wooden button") ? [BUTTONS] : [];
+      const kinds = new Set(whole.flatMap((each) => (each.with?.includes(item) ? [each.item.kind] : [])));
+      const elsewhere = fasteners.some((each) => each.item === item || each.with?.includes(item));
+      const notes = [
+        ...(item.startsWith("wooden button") ? [BUTTONS] : []),
+        ...(kinds.size > 0 ? [`${elsewhere ? "some " : ""}for the ${series([...kinds].map(pluralOf))}`] : []),
+      ];
       const price = fasteners.find((each) => each.item === item)?.price ?? null;
       return { section: "fasteners", item, used, spare, sold: (price === null && usual?.sold) || SINGLY, price, notes };
     });

@@ -2,6 +2,7 @@ import type { Length } from "../../../units/length.ts";
 import type { Blank, CutLine, Finishing, Layout, Purchase, Step } from "../../build.ts";
 import type { Design, Fastener, Hardware, Hole, Part } from "../../design.ts";
 import { bandingNeeds } from "../banding/strips.ts";
+import { OPEN } from "../steps/open-time.ts";
 import { fastenerNeeds } from "./fasteners.ts";
 import { finishNeeds } from "./finish.ts";
 import { hardwareNeeds } from "./hardware.ts";
@@ -28,7 +29,7 @@ export interface Shopping {
   readonly holes: readonly Hole[];
   readonly finishing?: readonly Finishing[];
   /** What they use up besides. Absent: nothing. */
-  readonly steps?: readonly Pick<Step, "text">[];
+  readonly steps?: readonly (Pick<Step, "text"> & Partial<Pick<Step, "number" | "actions">>)[];
   readonly print: (length: Length) => string;
 }
 
@@ -65,10 +66,13 @@ export function purchases({
       thicknesses: used.map(({ thickness }) => thickness),
     });
   });
+  const slow = steps.flatMap(({ number = 0, actions = [] }) =>
+    actions.some((action) => action.do === "glue" && action.openMinutes > OPEN.usual) ? [number] : [],
+  );
   const needs = [
     ...hardwareNeeds(hardware, { design, holes, print }),
     ...fastenerNeeds(fasteners, hardware),
-    ...glueNeeds(design, fasteners),
+    ...glueNeeds(design, fasteners, slow),
     ...bandingNeeds(parts, cutList, units),
     ...sandpaperNeeds(
       parts.filter((part) => !panes.has(part.stock)),

@@ -22,18 +22,40 @@ export interface OwnScrews {
 export function ownScrews(
   hardware: readonly Hardware[],
   sold: { readonly used: number; readonly unit: string },
-  { design, holes, print }: OwnScrews,
+  given: OwnScrews,
 ): readonly string[] {
+  const own = screwsOf(hardware, given);
+  if (!own) return [];
+  const each = own.count / sold.used;
+  const count = Number.isInteger(each) ? `${each} to a ${sold.unit}` : `${own.count} in all`;
+  return [`with its screws, ${count}, ${own.size}; buy them where they are not in the box`];
+}
+
+/** The same where they are driven, with those that are bought apart: "4 screws #6 × 1/2 in". Empty where it has none. */
+export function screwsTold(hardware: readonly Hardware[], given: OwnScrews): readonly string[] {
+  const apart = new Map<string, number>();
+  for (const item of hardware.flatMap(({ halfOf, with: more = [] }) => (halfOf === undefined ? more : [])))
+    apart.set(item, (apart.get(item) ?? 0) + 1);
+  const own = screwsOf(hardware, given);
+  return [
+    ...[...apart].map(([item, count]) => `${count} ${count === 1 ? item : item.replace(/\bscrew\b/u, "screws")}`),
+    ...(own ? [`${own.count} ${own.count === 1 ? "screw" : "screws"} ${own.size}`] : []),
+  ];
+}
+
+/** How many, and of which size: "#6 × 3/8 in". */
+function screwsOf(
+  hardware: readonly Hardware[],
+  { design, holes, print }: OwnScrews,
+): { readonly count: number; readonly size: string } | null {
   const ids = new Set(hardware.map(({ id }) => id));
   const own = holes.filter(({ kind, for: id, stages }) => kind === "pilot" && stages.length === 1 && ids.has(id ?? ""));
   const [first] = own;
   const item = hardware[0]?.item;
   // A hook is a screw itself.
-  if (!first || !item || item.kind === "hook" || hardware.some((each) => each.with !== undefined)) return [];
+  if (!first || !item || item.kind === "hook" || hardware.some((each) => each.with !== undefined)) return null;
   const [said, thread] = [item.measures.get("screw"), item.measures.get("thread")];
   const size = sizeOf(thread, first.stages[0]?.diameter as Length, design.units);
-  const each = own.length / sold.used;
-  const count = Number.isInteger(each) ? `${each} to a ${sold.unit}` : `${own.length} in all`;
   const room = own.flatMap((hole) => {
     const wood = roomOf(hole, design);
     return wood === null ? [] : [add(wood, passedBy(hole, hardware, STEP[design.units]))];
@@ -43,7 +65,7 @@ export function ownScrews(
   const long = said && !tooLong ? ` × ${print(said)}` : "";
   const limit =
     most && most.n > 0n && long === "" ? `, no longer than ${print(most)}, or they come out on the other side` : "";
-  return [`with its screws, ${count}, ${size}${long}${limit}; buy them where they are not in the box`];
+  return { count: own.length, size: `${size}${long}${limit}` };
 }
 
 /** By the thread, or else by the hole that is bored for it: "#6", "3.5 mm". */

@@ -4,6 +4,7 @@ import { isGluedUp, makingOf } from "../../design/making/plain.ts";
 import type { Design, Fastener, Part } from "../../design.ts";
 import { sandedIn } from "../finishing/abrasives.ts";
 import type { Finishing } from "../model/purchase.ts";
+import { series } from "../steps/draft.ts";
 import type { Need } from "./need.ts";
 
 /** m² that a litre of PVA glue covers: labels say about 250 sq ft to the gallon, from memory. */
@@ -33,7 +34,12 @@ function gluedInside(part: Part): number {
   return (boards - 1) * thick * long + (layers - 1) * wide * long;
 }
 
-export function glueNeeds({ parts, joints, units }: Glued, fasteners: readonly Fastener[]): readonly Need[] {
+/** `slow`: numbers of the steps that take longer than usual glue stays open. */
+export function glueNeeds(
+  { parts, joints, units }: Glued,
+  fasteners: readonly Fastener[],
+  slow: readonly number[] = [],
+): readonly Need[] {
   const glued = joints.filter(({ glue }) => glue);
   const faces = glued.flatMap(({ contact }) => contact.map(({ area }) => area / SQUARE_METRE));
   const plugged = fasteners.filter(({ head }) => head.seat === "plugged").length;
@@ -55,7 +61,12 @@ export function glueNeeds({ parts, joints, units }: Glued, fasteners: readonly F
       spare: 0,
       sold: bottle,
       price: null,
-      notes: [note],
+      notes: [
+        note,
+        ...(slow.length > 0
+          ? [`of a kind that sets slowly for ${slow.length === 1 ? "step" : "steps"} ${series(slow.map(String))}`]
+          : []),
+      ],
     },
   ];
 }

@@ -3,7 +3,7 @@ import type { Finding } from "../../../findings/finding.ts";
 import { noPieceToMeasure } from "../../../findings/rules/no-piece-to-measure.ts";
 import type { LaterCut, Step } from "../../build.ts";
 import { partsAt } from "../../design/making/neighbours.ts";
-import { isCutLater } from "../../design/making/plain.ts";
+import { isCutLater, makingOf } from "../../design/making/plain.ts";
 import { faceOf, indexOf } from "../../design/space.ts";
 import type { Part } from "../../design.ts";
 import { boundsOf, groupsIn } from "./after-openings.ts";
@@ -29,6 +29,12 @@ export function cutAfter(work: Work, steps: readonly Step[], firstOf: ReadonlyMa
     const group = groupOf.get(part.id);
     if (group) {
       after.set(part.id, numberOf(boundsOf(group.openings), steps));
+      continue;
+    }
+    const { between } = makingOf(part);
+    if (between) {
+      const ids = between.flatMap(({ parts }) => parts);
+      after.set(part.id, numberOf([...new Set(ids)], steps));
       continue;
     }
     const { standing, missing } = aroundWhenUsed(work, part, steps);

@@ -145,7 +145,9 @@ function cutStep(work: Work, line: CutLine, use: StepDraft, made: Made): StepDra
   const [first] = line.parts as [string, ...string[]];
   const part = work.part(first);
   const what = listed(work, line.parts);
-  const opening = makingOf(part).cut === "opening";
+  const { cut, between } = makingOf(part);
+  const opening = cut === "opening";
+  const over = between?.map(({ size }) => (size === "length" ? "long" : "wide")).join(" and ") ?? "long";
   return step(
     "fit",
     `Cut ${what} to fit`,
@@ -153,7 +155,7 @@ function cutStep(work: Work, line: CutLine, use: StepDraft, made: Made): StepDra
       ...measureTexts(work, part),
       opening
         ? "Cut to the opening as it stands, a little long and wide at first; plane until it goes in with its play."
-        : "Cut it a little long at first, try it, and take off what is left. Carry the measure over with a stick rather than by numbers.",
+        : `Cut it a little ${over} at first, try it, and take off what is left: it should go in without force, and without a gap. Carry the measure over with a stick rather than by numbers.`,
       ...(line.parts.length > 1 ? ["Measure for each of them: no two openings are quite the same."] : []),
     ],
     makes(work, new Set(line.parts), made),

@@ -1,5 +1,5 @@
 /** Slabs and built-up panels: glued up first of all, flattened the day after, then cut to size. */
-import { add, half, inches, multiply, rational, toNumber, ZERO } from "../../../units/index.ts";
+import { add, half, inches, less, multiply, rational, toNumber, ZERO } from "../../../units/index.ts";
 import type { Blank, Clamping, CutLine } from "../../build.ts";
 import { isCutLater, isGluedUp, makingOf } from "../../design/making/plain.ts";
 import type { Part } from "../../design.ts";
@@ -126,6 +126,9 @@ const faceText = (layers: number): readonly string[] => [
   `Spread glue evenly over the whole face between the ${layers} layers, lay them together, and hold two corners that lie across with a clamp each, so that they do not slide. Press the middle first, with stiff cauls from edge to edge, above and below; then clamp all round.`,
 ];
 
+/** A circular saw with the usual blade, 7 1/4 in (184 mm), does not go through this. Common practice, no source. */
+const SAWN_AT_ONCE = inches(2);
+
 const planing = ({ width, length }: Part): number =>
   Math.round((2 * MINUTES.squareMetre * toNumber(width) * toNumber(length)) / SQUARE_METRE);
 
@@ -149,7 +152,14 @@ export function flatteningSteps(work: Work): readonly StepDraft[] {
           : []),
         later
           ? `Straighten one edge. It is cut to size in ${laterToken(line.mark)}.`
-          : capital(`cut ${line.parts.length === 1 ? "it" : "each"} square: ${size}.`),
+          : slab
+            ? `Straighten one edge${line.parts.length === 1 ? "" : " of each"}, cut the ends square to it, and cut the other edge parallel to it last: ${size}.`
+            : capital(`cut ${line.parts.length === 1 ? "it" : "each"} square: ${size}.`),
+        ...(later || less(line.thickness, SAWN_AT_ONCE)
+          ? []
+          : [
+              "It is thicker than a usual saw cuts: carry each line round with a square, cut from both faces a little outside it, so that the cuts meet in the middle, and plane to the line.",
+            ]),
       ],
       [],
       {

@@ -12,6 +12,7 @@ import { bareFace } from "./words/edges.ts";
 import { fittedWords } from "./words/fitted.ts";
 import { liftCaution } from "./words/lifting.ts";
 import { fromNearer, sideWord } from "./words/measured.ts";
+import { ownScrewTexts } from "./words/own-screws.ts";
 
 /** Minutes to put on one piece of hardware (common practice, no source). */
 const MINUTES = 5;
@@ -72,6 +73,7 @@ function kindStep(kind: string, own: readonly Fitting[], work: Work): StepDraft 
       ),
       ...(words.under ? ["Turn the piece over on a blanket."] : []),
       ...places(own, work),
+      ...(words.inTheRoom ? [] : ownScrewTexts(work, hardware)),
       ...(typeof words.after === "string" ? [words.after] : (words.after?.(work) ?? [])),
     ],
     [...boredInPlace(hardware, work), ...fitActions(hardware)],

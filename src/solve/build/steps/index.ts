@@ -6,15 +6,19 @@ import { bandingSteps } from "./banding.ts";
 import { type CutAfter, cutAfter } from "./cut-after.ts";
 import { daysOf } from "./days.ts";
 import { inOneList, type StepDraft, stepToken, type Work } from "./draft.ts";
-import { earlySteps, lastCoats, sandingSteps } from "./finishing/coats.ts";
+import { lastCoats, sandingSteps } from "./finishing/coats.ts";
+import { earlySteps } from "./finishing/early.ts";
+import { glazedLast, glazedLastOf, without } from "./finishing/glazed-last.ts";
 import { goesInLast } from "./finishing/in-its-room.ts";
 import { againSteps, takingOffSteps } from "./finishing/taking-off.ts";
 import { fittedLater } from "./fitted-later.ts";
 import { fittingSteps, flushSteps, type Made } from "./fitting.ts";
+import { withGlassOrdered } from "./glass-ordered.ts";
 import { boardSteps, flatteningSteps, gluingUpSteps } from "./gluing-up.ts";
 import { hardwareSteps, isForEmpty, isInTheRoom } from "./hardware.ts";
 import { inHandStep } from "./in-hand.ts";
 import { inOrder, type Timed } from "./in-order.ts";
+import { interlocked } from "./interlocked.ts";
 import { jigSteps } from "./jigs.ts";
 import { joiningSteps } from "./joining.ts";
 import { likeBefore } from "./like-before.ts";
@@ -47,13 +51,13 @@ export interface Steps extends CutAfter {
 /** The steps in the order of work, numbered, each knowing what must be done before it; and the tools that they use. */
 export function stepsOf(work: Work): Steps {
   const finished = new Set<string>();
-  const joined = puttingTogether(work, finished);
+  const { joined, glazing } = glazedLast(work, withGlassOrdered(work, puttingTogether(work, finished)));
   const told = withWords(work, [
     ...inHandStep(work),
     ...makingSteps(work),
     ...joined.filter(({ inTheRoom }) => !inTheRoom),
     ...pluggingSteps(work),
-    ...finishingSteps(work, finished),
+    ...finishingSteps(work, finished, glazing),
     // It is hung when it is finished.
     ...joined.filter(({ inTheRoom }) => inTheRoom),
   ]);
@@ -64,8 +68,10 @@ export function stepsOf(work: Work): Steps {
   const ordered = inOrder(withTitles(work, merged.drafts), merged.before);
   if (!ordered) throw new Error("steps wait for each other");
   const likened = likeBefore(
-    withTurns(fittedLater(work, withoutRepeats(ordered.steps.map(({ draft }) => draft))), onPins(work), (ids) =>
-      liftCaution(work, ids),
+    withTurns(
+      interlocked(work, fittedLater(work, withoutRepeats(ordered.steps.map(({ draft }) => draft)))),
+      onPins(work),
+      (ids) => liftCaution(work, ids),
     ),
     work.cutList,
   );
@@ -123,10 +129,14 @@ function makingSteps(work: Work): readonly StepDraft[] {
 }
 
 /**
- * What moves comes off, everything is finished apart, and goes on again; grips are on before it does. What is put on under the piece
+ * What moves comes off, everything is finished apart, glass goes in, and all goes on again; grips are on before it does. What is put on under the piece
  * and what ties it to the wall come before.
  */
-function finishingSteps(work: Work, finished: ReadonlySet<string>): readonly StepDraft[] {
+function finishingSteps(
+  work: Work,
+  finished: ReadonlySet<string>,
+  glazing: readonly StepDraft[],
+): readonly StepDraft[] {
   const off = new Set(work.plan.removable.flatMap(({ parts }) => parts));
   const isOff = (fitting: Fitting): boolean =>
     !isInTheRoom(fitting) && fitting.hardware.every(({ carriedBy }) => off.has(carriedBy));
@@ -134,9 +144,10 @@ function finishingSteps(work: Work, finished: ReadonlySet<string>): readonly Ste
   const empty = goesInLast(work).size > 0 ? isForEmpty : () => false;
   const again = againSteps(work);
   return [
-    ...takingOffSteps(work),
+    ...takingOffSteps(work).map((draft) => without(glazedLastOf(work), draft)),
     ...lastCoats(work, finished),
     ...sandingSteps(work, finished),
+    ...glazing,
     ...hardwareSteps(work, isOff),
     ...again.fast,
     ...hardwareSteps(work, (fitting) => !isOff(fitting) && empty(fitting)),
@@ -151,7 +162,7 @@ function puttingTogether(work: Work, finished: Set<string>): readonly StepDraft[
   const ordered = afterOpenings(work, joiningSteps(work));
   return ordered.drafts.flatMap((step) => [
     ...fittingSteps(work, step, made, ordered),
-    ...earlySteps(work, step, finished),
+    ...earlySteps(work, step, finished, ordered.drafts),
     step,
     ...flushSteps(work, step),
   ]);

@@ -8,9 +8,7 @@ import { drivings } from "./driving.ts";
 import { staysOn } from "./finishing/staying.ts";
 import { fitActions } from "./hardware.ts";
 import type { Move } from "./moves.ts";
-
-/** Glue stays open so long (common practice, no source). */
-const OPEN_MINUTES = 8;
+import { OPEN } from "./open-time.ts";
 
 /** What happens, in order: lay down, bring, glue, drill in place, drive, clamp. */
 export function actionsOf(work: Work, move: Move): readonly Action[] {
@@ -26,7 +24,7 @@ export function actionsOf(work: Work, move: Move): readonly Action[] {
   const touched = joints.map((joint) => joint.parts.find((id) => move.present.includes(id)) as string);
   return [
     ...start,
-    ...(glued.length > 0 ? [{ do: "glue", joints: glued, openMinutes: OPEN_MINUTES } as const] : []),
+    ...(glued.length > 0 ? [{ do: "glue", joints: glued, openMinutes: OPEN.usual } as const] : []),
     {
       do: "add",
       parts: move.arriving,

@@ -14,6 +14,7 @@ import { inFront } from "./in-front.ts";
 import { actionsOf } from "./join-actions.ts";
 import { comesFrom, isLowered, isUnderneath, type Lying, layTexts, turning } from "./lying.ts";
 import { grouped, hangs, type Move, type Unit, unitsOf } from "./moves.ts";
+import { closingMinutes, heldOpen, slowText } from "./open-time.ts";
 import { packingTexts } from "./packing.ts";
 import { blockText } from "./standing-out.ts";
 import { builtNames, standingName, titleOf } from "./titles.ts";
@@ -106,6 +107,7 @@ function joiningStep(
   const again = hung ? [] : againText(work, moves, place.units, place.before);
   const n = copies.all.length;
   const clamps = glued ? mostClamps(everyCopy.map((copy) => clampingOf(work, copy))) : [];
+  const minutes = glued ? closingMinutes(work, joints, fresh, clamps) : 0;
   const turned =
     isLowered(work, moves, place.up) ||
     comesFrom(work, moves, place.up) === "below" ||
@@ -139,7 +141,12 @@ function joiningStep(
       ...(hung ? [] : cornerTexts(work, joints, [...last.present, ...last.arriving])),
       ...again,
       ...(glued
-        ? dryText(work, clamps, [...rowsTried(work, moves), ...blockText(work, moves), ...setBackTexts(work, moves)])
+        ? dryText(work, clamps, [
+            ...slowText(minutes),
+            ...rowsTried(work, moves),
+            ...blockText(work, moves),
+            ...setBackTexts(work, moves),
+          ])
         : []),
       ...early,
       ...layTexts(work, moves, { ...place, stands: standingName(first, place.units) }),
@@ -173,7 +180,10 @@ function joiningStep(
     ],
     reminders: glued ? [hardens(clamps.length > 0)] : [],
     actions: everyCopy.flatMap((copy) => [
-      ...copy.flatMap((move) => actionsOf(work, move)),
+      ...heldOpen(
+        copy.flatMap((move) => actionsOf(work, move)),
+        minutes,
+      ),
       ...measuring(work, copy, place.up),
     ]),
     shows: {

@@ -21,6 +21,9 @@ export interface Move {
   readonly work: readonly JointWork[];
 }
 
+/** What has to be known for that. */
+export type Grouping = Pick<Work, "design" | "motions" | "part" | "line">;
+
 /** A body and the moves that make it, the bodies that it is made of first. */
 export interface Unit {
   readonly name: string;
@@ -77,11 +80,11 @@ const nameOf = (assembly: Assembly): string =>
   assembly.kind === "union" && assembly.group !== null ? assembly.group : (assembly.parts[0] as string);
 
 /** By the wishes for steps of their own that a move falls under: with what it brings, and what is laid down for it. */
-export const moveKey = (work: Work, { starts, present, arriving }: Move): string =>
+export const moveKey = (work: Grouping, { starts, present, arriving }: Move): string =>
   ownKey(work, { verb: "join" }, starts ? [...present, ...arriving] : arriving);
 
 /** Whether two moves may be described together: the same work, done in the same way from the same side. */
-export function alike(work: Work, a: Move, b: Move): boolean {
+export function alike(work: Grouping, a: Move, b: Move): boolean {
   if (moveKey(work, a) !== moveKey(work, b)) return false;
   if (a.arrivesBuilt && b.arrivesBuilt) return inARow(work, a, b);
   if (a.arrivesBuilt || b.arrivesBuilt) return false;
@@ -100,14 +103,14 @@ export function alike(work: Work, a: Move, b: Move): boolean {
 }
 
 /** Bodies of one kind that run, hang or lie in the same parts go in one after another: five drawers. */
-const inARow = (work: Work, a: Move, b: Move): boolean =>
+const inARow = (work: Grouping, a: Move, b: Move): boolean =>
   bodyKind(a.arriving) !== null &&
   bodyKind(a.arriving) === bodyKind(b.arriving) &&
   [...a.work, ...b.work].every(({ joint }) => LOOSE.includes(joint.kind)) &&
   methodsOf(a) === methodsOf(b) &&
   marksOf(work, matesOf(a)) === marksOf(work, matesOf(b));
 
-const marksOf = (work: Work, ids: readonly string[]): string =>
+const marksOf = (work: Grouping, ids: readonly string[]): string =>
   [...new Set(ids.map((id) => work.line(id).mark))].sort().join();
 
 const methodsOf = (move: Move): string =>
@@ -120,7 +123,7 @@ const methodsOf = (move: Move): string =>
 const isFront = ({ work }: Move): boolean => work.every(({ joint }) => joint.setWith !== undefined);
 
 /** Whether what arrives is measured where it goes. A door or a drawer is measured for as a whole, before anything of it is put together. */
-function waits(work: Work, { present, arriving }: Move): boolean {
+function waits(work: Grouping, { present, arriving }: Move): boolean {
   const ids = [...present, ...arriving];
   const isPartOf = ({ moves }: Entering): boolean => ids.every((id) => moves.includes(id));
   return arriving.some((id) => isCutLater(work.part(id))) && !enteringOf(work).some(isPartOf);
@@ -136,7 +139,7 @@ export const isGlazing = ({ work }: Pick<Move, "work">): boolean => work.some(({
 const sameWay = (a: Move, b: Move): boolean => a.along.every((c, i) => Math.abs(c - (b.along[i] as number)) < 1e-9);
 
 /** Parts of other marks that go on in the same way: a longer slat between two short ones. */
-const nearlySame = (work: Work, a: Move, b: Move): boolean =>
+const nearlySame = (work: Grouping, a: Move, b: Move): boolean =>
   sameWay(a, b) && work.part(a.arriving[0] as string).stock === work.part(b.arriving[0] as string).stock;
 
 /** What the arriving part is joined to. */
@@ -147,7 +150,7 @@ const matesOf = ({ work, arriving }: Move): readonly string[] =>
 const MOST = 4;
 
 /** The moves of a unit in groups, each of which becomes a step. */
-export function grouped(work: Work, { named, moves }: Unit): readonly (readonly Move[])[] {
+export function grouped(work: Grouping, { named, moves }: Unit): readonly (readonly Move[])[] {
   // A frame that has a name of its own is glued up in one go, while the glue is open.
   const oneGlueUp =
     moves.length <= MOST &&

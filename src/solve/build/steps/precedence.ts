@@ -32,6 +32,9 @@ export function precedence(
     // Templates are cut from what the layouts leave over.
     (i, j) =>
       drafts[j]?.unit === JIGS && madeOf(work, drafts[i]).some((stock) => work.jigs.some(({ from }) => from === stock)),
+    // What is left of a rough board has its thickness when the parts have.
+    (i, j) =>
+      drafts[j]?.unit === JIGS && drafts[i]?.kind === "mill" && work.jigs.some(({ from }) => from === drafts[i]?.unit),
     (i, j) => drafts[j]?.inTheRoom === true || drafts[i]?.inTheRoom === true,
   ];
   return drafts.flatMap((_, next) =>

@@ -19,7 +19,7 @@ import { alikeGroups, reportStrips } from "./together.ts";
  * What is cut to the opening or the piece is sawn this much larger first, in length and in width: enough for an opening that came out
  * a step larger than planned, and for planing. Common practice, no source.
  */
-const RESERVED = { inch: inches(1, 8), mm: millimetres(3) } as const;
+export const RESERVED = { inch: inches(1, 8), mm: millimetres(3) } as const;
 
 /** Whatever the plan says of making, added to the parts, and what follows from it for parts between them. */
 export function withMaking(parts: readonly Part[], context: MakingContext): readonly Part[] {
@@ -54,6 +54,7 @@ function described(part: Part, entry: Entry, alike: string | null, all: readonly
     layers: layers?.value ?? 1,
     banding: banding ? bandsOf(part, banding, banding.edges.map(own), how !== "list", all, context) : [],
     cut: how,
+    ...(cut && { said: true }),
     over: oversize(cut, context),
     strip: strip?.value ?? null,
     alike,

@@ -92,6 +92,10 @@ export const part: Schema = fields({
   goodFace: orNull(text),
   mass: size,
   cut,
+  fitsBetween: about(
+    "Ids of the parts that it comes tight between, where it is cut to the piece because they stand by then.",
+    list(text),
+  ),
   cutAfterStep: orNull(count),
   slope: about(
     "By stock: the change of each size for each mm of its thickness.",

@@ -8,16 +8,15 @@ import { SLIDE_SEATS } from "../../finishing/schedule.ts";
 import { panesOf } from "../../order/glazing.ts";
 import { listed, numberWord, pluralOf, type StepDraft, series, type Work } from "../draft.ts";
 import { step } from "../making-step.ts";
-import { addedIn } from "../touched.ts";
 import { groupedBy, ownKey } from "../wishes/own-key.ts";
-import { bodyWords, movingWords, theBody } from "../words/bodies.ts";
+import { pinsIn } from "./kept-in.ts";
 import { FUMES, productOf, RAGS } from "./products.ts";
 
 /** Minutes (common practice, no source): to sand a part, to put a coat on a square metre. */
 const MINUTES = { sand: 3, coat: 15 } as const;
 
 /** Both faces take up moisture alike only under as many coats. */
-const ALIKE = "Give both faces as many coats: wood that is sealed on one face only cups.";
+export const ALIKE = "Give both faces as many coats: wood that is sealed on one face only cups.";
 
 interface Coated {
   readonly parts: readonly string[];
@@ -31,6 +30,8 @@ interface Coated {
   readonly apart?: true;
   /** The piece is together by then. */
   readonly last?: boolean;
+  /** Some of it has its coats already. */
+  readonly rest?: boolean;
   /** Told after how it is put on. */
   readonly mind?: readonly string[];
 }
@@ -39,11 +40,17 @@ interface Coated {
 export function coatStep(
   work: Work,
   finish: Finishing,
-  { parts, title, unit, what, fresh, present, apart, last = false, mind = [] }: Coated,
+  { parts, title, unit, what, fresh, present, apart, last = false, rest = false, mind = [] }: Coated,
 ): StepDraft {
   const { coats, product, inside, area } = finish;
   const { design, plan } = work;
-  const there = { parts: parts.map(work.part), joints: design.joints, holes: plan.holes, glued: last };
+  const there = {
+    parts: parts.map(work.part),
+    joints: design.joints,
+    holes: plan.holes,
+    glued: last,
+    pinned: pinsIn(work),
+  };
   const keepOff = finish.keepOff === undefined ? null : keptOff(finish.keepOff, there);
   const { dries: usual, handled, how, between } = productOf(product);
   const dries = finish.dries ?? usual;
@@ -54,7 +61,7 @@ export function coatStep(
     "finish",
     title,
     [
-      `Sand what will be seen with ${gritWords} along the grain, take the sharpness off the edges, and wipe off the dust.`,
+      `Sand what ${rest ? "has no coats yet and " : ""}will be seen with ${gritWords} along the grain, take the sharpness off the edges, and wipe off the dust.`,
       `Put ${coats === 1 ? "one coat" : `${numberWord(coats)} coats`} of ${product} on ${what}. ${how}.`,
       ...(coats > 1
         ? [
@@ -87,86 +94,12 @@ function hours(minutes: number): string {
   return n === 1 ? (unit === "hour" ? "an hour" : `a ${unit}`) : `${n} ${pluralOf(unit as string)}`;
 }
 
-/** What is finished before the step in which it is built in: panels that float in grooves, and what must not be treated on one face only. */
-export function earlySteps(work: Work, use: StepDraft, done: Set<string>): readonly StepDraft[] {
-  const added = addedIn(use.actions);
-  const around = aroundGlass(work, added);
-  if (work.finishing.length === 0) {
-    const bare = around.filter((id) => !done.has(id) && !panesOf(work.design).has(id));
-    for (const id of bare) done.add(id);
-    const title = `Sand ${roundGlass(work, bare)} before the glass goes in`;
-    return bare.length > 0 ? [sandingStep(bare, title, { fresh: bare })] : [];
-  }
-  return work.finishing.flatMap((finish): readonly StepDraft[] => {
-    const early = finish.parts.filter((id) => !done.has(id) && isEarly(work, finish, id));
-    const lines = new Set(early.filter((id) => added.includes(id)).map((id) => work.line(id).mark));
-    // What is the same is finished together, wherever it goes.
-    const parts = early.filter((id) => lines.has(work.line(id).mark));
-    for (const id of parts) done.add(id);
-    const bare = around.filter((id) => finish.parts.includes(id) && !done.has(id));
-    for (const id of bare) done.add(id);
-    return [
-      ...apartIn(work, parts).map((own) => earlyCoats(work, finish, own)),
-      ...apartIn(work, bare).map((own) => beforeGlass(work, finish, own)),
-    ];
-  });
-}
-
-function earlyCoats(work: Work, finish: Finishing, parts: readonly string[]): StepDraft {
-  const title = `Finish ${listed(work, parts)} before ${parts.length === 1 ? "it is" : "they are"} built in`;
-  return coatStep(work, finish, {
-    parts,
-    title,
-    unit: `finish ${parts[0]}`,
-    what: listed(work, parts),
-    fresh: parts.slice(0, 1),
-    apart: true,
-  });
-}
-
-/** The frames of panes that arrive in their rabbets, with all that is in a door, and the beads that follow: no brush has to pass by glass. */
-function aroundGlass({ design, plan }: Work, added: readonly string[]): readonly string[] {
-  const panes = [...panesOf(design)].filter((id) => added.includes(id));
-  const touching = design.joints.filter(
-    ({ method, parts }) => method === "glazed" && parts.some((id) => panes.includes(id)),
-  );
-  const touch = touching.flatMap(({ parts }) => parts);
-  const doors = plan.removable.filter(({ parts }) => panes.some((id) => parts.includes(id)));
-  const own = new Set([...touch, ...doors.flatMap(({ parts }) => parts)]);
-  return design.parts.flatMap(({ id }) => (own.has(id) ? [id] : []));
-}
-
-const beforeGlass = (work: Work, finish: Finishing, parts: readonly string[]): StepDraft =>
-  coatStep(work, finish, {
-    parts,
-    title: `Finish ${roundGlass(work, parts)} before the glass goes in`,
-    unit: `finish ${parts[0]}`,
-    what: listed(work, parts),
-    fresh: parts,
-    last: true,
-  });
-
-/** The body that they make, where they are of more kinds than a title holds and it has a name. */
-function roundGlass(work: Work, parts: readonly string[]): string {
-  const kinds = new Set(parts.map((id) => work.line(id).mark));
-  const body = kinds.size > MOST ? (bodyWords(parts) ?? movingWords(parts, work.design.joints)) : null;
-  return body === null ? listed(work, parts) : theBody(body);
-}
-
-const apartIn = (work: Work, parts: readonly string[]): readonly (readonly string[])[] =>
+/** By what is wished apart. */
+export const apartIn = (work: Work, parts: readonly string[]): readonly (readonly string[])[] =>
   groupedBy(parts, (id) => ownKey(work, { verb: "finish" }, [id]));
 
-/** The wood moves: an edge that came out of its groove would be bare. */
-function isEarly(work: Work, { alike }: Finishing, id: string): boolean {
-  const floats = work.design.joints.some(
-    ({ method, glue, parts: [panel] }) => panel === id && method === "groove" && !glue,
-  );
-  const solid = work.stock(work.part(id).stock).movement !== undefined;
-  return (floats && solid) || (alike?.includes(id) ?? false);
-}
-
 /** So many kinds of part are named in a title, or marked in the picture. */
-const MOST = 3;
+export const MOST = 3;
 
 /** Where the plan says nothing of finish: what is sanded all the same. */
 export function sandingSteps(work: Work, done: ReadonlySet<string>): readonly StepDraft[] {
@@ -178,10 +111,12 @@ export function sandingSteps(work: Work, done: ReadonlySet<string>): readonly St
   return [sandingStep(of, title, { fresh: [], present: work.design.parts.map(({ id }) => id) })];
 }
 
-const sandingStep = (
+/** Where the plan says nothing of finish. */
+export const sandingStep = (
   of: readonly string[],
   title: string,
   shows: Pick<StepDraft["shows"], "fresh"> & Partial<StepDraft["shows"]>,
+  mind: readonly string[] = [],
 ): StepDraft =>
   step(
     "finish",
@@ -189,6 +124,7 @@ const sandingStep = (
     [
       `Sand what will be seen with ${gritWords} along the grain, take the sharpness off the edges, and wipe off the dust.`,
       "This plan says nothing of finish: put on what you like, as its can says, and try it on an offcut first.",
+      ...mind,
     ],
     [],
     { unit: `sand ${of[0]}`, bench: of.length * MINUTES.sand, of, strains: true, cautions: [], ...shows },
@@ -200,11 +136,11 @@ export function lastCoats(work: Work, done: ReadonlySet<string>): readonly StepD
     apartIn(
       work,
       finish.parts.filter((id) => !done.has(id)),
-    ).map((parts) => lastCoat(work, finish, parts)),
+    ).map((parts) => lastCoat(work, finish, parts, done)),
   );
 }
 
-function lastCoat(work: Work, finish: Finishing, parts: readonly string[]): StepDraft {
+function lastCoat(work: Work, finish: Finishing, parts: readonly string[], done: ReadonlySet<string>): StepDraft {
   const all = work.design.parts.map(({ id }) => id);
   const bare = finish.bare ?? [];
   const rest = all.length - panesOf(work.design).size - bare.length;
@@ -219,14 +155,24 @@ function lastCoat(work: Work, finish: Finishing, parts: readonly string[]): Step
       : { fresh: parts, present: all.filter((id) => !parts.includes(id)) };
   const { bareWhat } = finish;
   const everything = bareWhat ? `everything but ${series(bareWhat)}` : "everything";
-  const what = one ? everything : kinds > MOST ? "all that has no other finish" : listed(work, parts);
+  const left = work.finishing.length === 1 ? "all that has none yet" : "all that has no other finish";
+  const what = one ? everything : kinds > MOST ? left : listed(work, parts);
   const seats = work.plan.hardware.some(({ item }) => /^(?:side|undermount) slide$/u.test(item.kind));
   const mind = [
     ...bareTexts(finish, work.design.parts, (id) => work.line(id).mark),
     ...frontTexts(work, finish),
     ...(seats && !bareWhat && one ? [`Keep it off ${SLIDE_SEATS}.`] : []),
   ];
-  return coatStep(work, finish, { parts, title, unit: `finish ${finish.surface}`, what, mind, last: true, ...shown });
+  return coatStep(work, finish, {
+    parts,
+    title,
+    unit: `finish ${finish.surface}`,
+    what,
+    mind,
+    last: true,
+    rest: done.size > 0,
+    ...shown,
+  });
 }
 
 /** A front that is screwed to a bare box stays on it: what is left free of its back has its coats there. */

@@ -1,6 +1,5 @@
 /** What hangs, runs or lies loose comes off for finishing, and goes on again. */
 import type { Action } from "../../../build.ts";
-import { panesOf } from "../../order/glazing.ts";
 import type { Removable } from "../../order/index.ts";
 import { reversed } from "../../order/pegs.ts";
 import { wayIn } from "../../order/tilt.ts";
@@ -40,13 +39,14 @@ export function takingOffSteps(work: Work): readonly StepDraft[] {
         ...(removable.every((body) => slides(work, body))
           ? []
           : [
-              `${FIRST}try everything: what moves moves freely, the gaps are even, nothing rubs. Plane what rubs now${whileBare(work, removable)}.`,
+              `${FIRST}try everything: what moves moves freely, the gaps are even, nothing rubs. Plane what rubs now, while the wood is bare.`,
             ]),
         `Take off ${names}${hung ? `, and unscrew the ${stay ? "other " : ""}hardware` : ""}. Write on ${removable.length === 1 ? "it" : "each"} where it belongs, ${hinged ? "under a hinge or inside " : hung || stay ? "inside " : ""}where it will not be seen.`,
         ...pinsOutTexts(work, removable),
         ...(grips ? [`Unscrew from their fronts the ${pluralOf(grips)} that were put on to pull by.`] : []),
         ...(stay
           ? [
+              "Where a half of a slide is still held in its slots alone, bore a pilot hole under one of its round holes now, and drive a screw there: nothing may shift it any more.",
               "The halves of the slides stay on, as they are set: unscrewed, they would have to be set anew. Cover them with tape.",
             ]
           : []),
@@ -60,16 +60,6 @@ export function takingOffSteps(work: Work): readonly StepDraft[] {
       },
     ),
   ];
-}
-
-/** The frames of panes have their coats before the glass goes in. */
-function whileBare({ design, finishing }: Work, bodies: readonly Removable[]): string {
-  const panes = panesOf(design);
-  const coated = bodies.filter(({ parts }) => parts.some((id) => panes.has(id)));
-  if (coated.length === 0 || finishing.length === 0) return ", while the wood is bare";
-  return coated.length === bodies.length
-    ? ", and put the coats on again there"
-    : ", while the wood is bare; what has its coats gets them again there";
 }
 
 /** What is only fastened free to move comes before what hangs and runs: that is in its way. */

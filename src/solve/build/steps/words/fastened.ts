@@ -6,6 +6,7 @@ import type { Fastener, Joint } from "../../../design.ts";
 import { called, FIRST, listed, series, type Work } from "../draft.ts";
 import { setTexts } from "./fronts.ts";
 import { gapsOf } from "./gaps.ts";
+import { ownScrewTexts } from "./own-screws.ts";
 import { stillTexts } from "./still.ts";
 
 /** What the sentences speak of: what comes, and what is there. */
@@ -97,12 +98,16 @@ function hungTexts(
   these: string,
   those: string,
 ): readonly string[] {
+  const own = work.plan.hardware.filter(({ joint }) => joint === id);
+  const hinges = ownScrewTexts(work, own).map((text) => text.replace(/^(?:It takes|They take)/u, "The hinges take"));
   if (method === "cup hinges")
     return [
+      ...hinges,
       `Press the cups of the hinges into their holes and screw them on. Screw the plates to ${those}, in the holes bored for them. Hook ${these} on, and set it with the screws of the hinges until its gaps are even.`,
     ];
   if (method === "continuous hinge")
     return [
+      ...hinges,
       `Screw the hinge to ${these}, then to ${those} with a screw at each end; open and shut it, and drive the rest.`,
     ];
   if (method !== "butt hinges") return [];
@@ -115,6 +120,7 @@ function hungTexts(
     : "put a strip of card behind a leaf, along one edge of it or the other";
   const shims = below ? ` on shims ${work.print(below)} thick` : " on shims as thick as its gap";
   return [
+    ...hinges,
     `Screw the hinges to the ${called(work, hung)}, in the holes bored for them, the knuckles outside. Hold ${these} in its place${below?.n === 0n ? "" : shims}, and screw the other leaves to ${those} with one screw each, in its holes. Open and shut it: where it binds, ${binds}. Then drive the rest.`,
   ];
 }

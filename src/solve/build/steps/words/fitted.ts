@@ -113,9 +113,6 @@ const WORDS: ReadonlyMap<string, Words> = new Map<string, Words>([
       title: (on) => `Screw ${on} to the wall`,
       after: (work) => {
         const { design, print, drill } = work;
-        const known = (design.accepted ?? []).flatMap(({ rule, because }) =>
-          rule === "only-one-stud" ? [because] : [],
-        );
         const hangs = design.joints.some(({ method }) => method === "hangs on") ? [] : whenItHangs(work);
         const level = `${whichWayUp(design, print)}Let a helper hold it level, ${boredThrough(work)}, and drive the screws.`;
         const packing = heldOff(design).map(
@@ -136,7 +133,6 @@ const WORDS: ReadonlyMap<string, Words> = new Map<string, Words>([
         const more =
           countOf(work, "wall screw") === 1 ? " If you find two studs behind it, drive a screw into each." : "";
         return [
-          ...known.map((text) => `${capital(text)}.`),
           `Find the studs behind it${apart}. The screws go into the studs that you found, and nowhere else: where a stud lies elsewhere than drawn, move the screw along to its middle, and bore there.${more}`,
           ...packing,
           `${level} Through each hole bore ${withArticle(drill(studPilot(design.units)))} pilot hole into the stud first, as deep as the screw is long. A screw in plaster alone holds nothing.`,

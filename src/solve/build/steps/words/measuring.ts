@@ -4,7 +4,7 @@ import { sayBand } from "../../../design/making/banding.ts";
 import { partsAt } from "../../../design/making/neighbours.ts";
 import { makingOf } from "../../../design/making/plain.ts";
 import { type AxisIndex, faceAxis, faceOf, facePosition, indexOf } from "../../../design/space.ts";
-import type { Part } from "../../../design.ts";
+import type { Between, Part } from "../../../design.ts";
 import { called, type Work } from "../draft.ts";
 
 export function measureTexts(work: Work, part: Part): readonly string[] {
@@ -12,14 +12,18 @@ export function measureTexts(work: Work, part: Part): readonly string[] {
     const name = size === "length" ? "Length" : "Width";
     const expected = work.print(work.line(part.id)[size]);
     const axis = indexOf(part.axes[size]);
-    const between = roomAt(work, part, axis);
+    const between = roomAt(work, part, size);
     const bands = bandsOff(work, part, axis);
     if (between === null) return `${name}: ${expected}, from the list${bands}.`;
     const other = indexOf(part.axes[size === "length" ? "width" : "length"]);
     const places = `at the ${faceOf(other, false)} and at the ${faceOf(other, true)}`;
-    return `${name}: expected ${expected}. Measure from the ${between.low} to the ${between.high}, ${places}; cut to the smaller${bands}${changes(work, between)}.`;
+    return `${name}: expected ${expected}. Measure from ${fromTo(between)}, ${places}; cut to the smaller${bands}${changes(work, between)}.`;
   });
 }
+
+/** Between two that are alike. */
+const fromTo = ({ low, high }: Room): string =>
+  low === high ? `one ${low} to the other` : `the ${low} to the ${high}`;
 
 interface Room {
   readonly low: string;
@@ -30,7 +34,14 @@ interface Room {
 }
 
 /** What bounds the part on both sides in one direction; null where nothing does on one of them. */
-function roomAt(work: Work, part: Part, axis: AxisIndex): Room | null {
+function roomAt(work: Work, part: Part, size: Between["size"]): Room | null {
+  const axis = indexOf(part.axes[size]);
+  const shut = makingOf(part).between;
+  if (shut) {
+    const own = shut.find((each) => each.size === size);
+    const [low, high] = own?.parts ?? [];
+    return low && high ? { low: called(work, low), high: called(work, high), play: ZERO, letIn: ZERO } : null;
+  }
   const [low, high] = [false, true].map((side) => {
     const face = faceOf(axis, side);
     const [near] = partsAt(face, part, work.design.parts);

@@ -1,6 +1,6 @@
 /** Where the opening of a door or a drawer is measured, and what follows from what it measures. */
 import { roundTo } from "../../../../units/index.ts";
-import { subtract } from "../../../../units/rational.ts";
+import { subtract, toNumber } from "../../../../units/rational.ts";
 import { roomStep } from "../../../design/boring/marks.ts";
 import { type AxisIndex, enclosing, indexOf } from "../../../design/space.ts";
 import type { Part } from "../../../design.ts";
@@ -41,9 +41,20 @@ function eachText(all: readonly Kinded[]): readonly string[] {
   const same = across.every((each) => each?.low === first.low && each.high === first.high);
   return [
     same
-      ? `Measure where each goes: cut each to its own measure, with its number from below, 1 to ${all.length}, on it and on its opening; or all to the smallest.`
+      ? `Measure where each goes: cut each to its own measure, with its number from ${fromWords(all)}, 1 to ${all.length}, on it and on its opening; or all to the smallest.`
       : "Measure for each: no two openings are quite the same.",
   ];
+}
+
+/** The direction in which several follow each other. */
+function fromWords(all: readonly Kinded[]): string {
+  const boxes = all.map(({ parts }) => parts.map(({ blank }) => blank).reduce(enclosing));
+  const spread = (axis: AxisIndex): number => {
+    const lows = boxes.map(({ low }) => toNumber(low[axis]));
+    return Math.max(...lows) - Math.min(...lows);
+  };
+  const along = ([2, 0, 1] as const).reduce((so, axis) => (spread(axis) > spread(so) ? axis : so));
+  return ["the left", "the front", "below"][along] ?? "";
 }
 
 /** The same for an opening and its mirror image. */

@@ -1,0 +1,97 @@
+/** Parts that come between two faces which are fast by then: no size on paper fits those as they came out. */
+
+import type { Method } from "../../../parse/draft.ts";
+import { type Length, less, subtract } from "../../../units/index.ts";
+import { absolute, equal } from "../../../units/rational.ts";
+import { RESERVED } from "../../design/making/making.ts";
+import { makingOf } from "../../design/making/plain.ts";
+import { indexOf } from "../../design/space.ts";
+import type { Between, Box, Design, Part } from "../../design.ts";
+import { components, LOOSE, linksOf } from "../order/links.ts";
+import { boxOfPiece, lieBeside, NEAR } from "./bounding.ts";
+import type { Work } from "./draft.ts";
+import { grouped, type Move, unitsOf } from "./moves.ts";
+
+type Known = Pick<Work, "design" | "plan" | "motions" | "part" | "line">;
+
+/**
+ * The design with parts that come tight between such faces cut when the piece tells their size, unless the plan says how they are cut. The
+ * order of work is that of the plan, and stays.
+ */
+export function withFitted(known: Known): Design {
+  const { design } = known;
+  const steps = unitsOf(known.plan).flatMap((unit) => grouped(known, unit));
+  const shut = new Map(steps.flatMap((moves) => shutIn(known, moves)));
+  if (shut.size === 0) return design;
+  const over = RESERVED[design.units];
+  const fitted = (part: Part): Part => {
+    const between = shut.get(part.id);
+    return between ? { ...part, making: { ...makingOf(part), cut: "piece", over, between } } : part;
+  };
+  return { ...design, parts: design.parts.map(fitted) };
+}
+
+/** The parts of a step that come between what stood before it, by id. */
+function shutIn(known: Known, moves: readonly Move[]): readonly (readonly [string, readonly Between[]])[] {
+  const [first] = moves;
+  if (!first || first.starts) return [];
+  const bodies = fastIn(known, first.present);
+  return moves.flatMap(({ arriving, arrivesBuilt }) => {
+    const part = known.part(arriving[0] as string);
+    if (arrivesBuilt || !isFree(known, part)) return [];
+    const holding = housing(known, part);
+    const free = bodies.map((body) => body.filter(({ id, turned }) => !turned && !holding.has(id)));
+    const between = SIZES.flatMap((size) => free.flatMap((body) => tightIn(part, size, body) ?? []).slice(0, 1));
+    return between.length > 0 ? [[part.id, between] as const] : [];
+  });
+}
+
+/** What goes into another part so, its depth gives room. */
+const LET_IN: readonly Method[] = [
+  ...(["dado", "groove", "sliding dovetail", "tongue and groove", "spline"] as const),
+  ...(["mortise and tenon", "through tenon", "haunched tenon", "drawbored tenon", "loose tenon", "bridle"] as const),
+];
+
+/** Ids of the parts that a part is let into, or that are let into it. */
+const housing = ({ design }: Known, { id }: Part): ReadonlySet<string> =>
+  new Set(
+    design.joints
+      .filter(({ method, parts }) => parts.includes(id) && LET_IN.includes(method))
+      .flatMap(({ parts }) => parts.filter((other) => other !== id)),
+  );
+
+const SIZES = ["length", "width"] as const;
+
+/** Parts that hold fast together, as far as some of them stand. */
+function fastIn({ design: { parts, joints } }: Known, ids: readonly string[]): readonly (readonly Part[])[] {
+  const there = new Set(ids);
+  const places = parts.flatMap(({ id }, i) => (there.has(id) ? [i] : []));
+  const links = linksOf({ parts, joints: joints.filter(({ kind }) => !LOOSE.includes(kind)) });
+  return components(places, links).map((body) => body.map((i) => parts[i] as Part));
+}
+
+/** Nothing was said of how it is cut, and it is sawn to size here. */
+const isFree = ({ design }: Known, part: Part): boolean =>
+  makingOf(part).cut === "list" &&
+  makingOf(part).said !== true &&
+  !part.turned &&
+  design.stock.find(({ name }) => name === part.stock)?.form !== "pane";
+
+/** Which parts of a body meet both ends of a part in a direction, where it is let into neither. */
+function tightIn(part: Part, size: Between["size"], body: readonly Part[]): Between | null {
+  const axis = indexOf(part.axes[size]);
+  const [low, high] = ([false, true] as const).map((isHigh) => {
+    const [side, other] = isHigh ? (["high", "low"] as const) : (["low", "high"] as const);
+    const at = part.blank[side][axis];
+    if (!equal(at, part.body[side][axis])) return undefined;
+    const ends = boxesOf(part).filter((box) => isNear(box[side][axis], at));
+    const meets = (face: Box): boolean =>
+      isNear(face[other][axis], at) && ends.some((end) => lieBeside(end, face, axis));
+    return body.find((each) => boxesOf(each).some(meets));
+  });
+  return low && high && low !== high ? { size, parts: [low.id, high.id] } : null;
+}
+
+const boxesOf = ({ solid }: Part): readonly Box[] => solid.pieces.map(boxOfPiece);
+
+const isNear = (a: Length, b: Length): boolean => !less(NEAR, absolute(subtract(a, b)));
