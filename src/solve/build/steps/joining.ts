@@ -11,12 +11,14 @@ import { numberWord, type StepDraft, series, type Work } from "./draft.ts";
 import { rowsTried } from "./dry-fit.ts";
 import { whenItHangs } from "./finishing/in-its-room.ts";
 import { inFront } from "./in-front.ts";
+import { heldWhileStruck, oneFirst } from "./in-turn.ts";
 import { actionsOf } from "./join-actions.ts";
 import { comesFrom, isLowered, type Lying, layTexts, turning, upFor } from "./lying.ts";
 import { grouped, hangs, type Move, type Unit, unitsOf } from "./moves.ts";
 import { blockText } from "./standing-out.ts";
 import { builtNames, standingName, titleOf } from "./titles.ts";
 import { bodyWords, theBody } from "./words/bodies.ts";
+import { clearTexts } from "./words/clear-between.ts";
 import { boxTexts, roomTexts } from "./words/drawer-room.ts";
 import { WALL_CAUTION } from "./words/fitted.ts";
 import { laysDown } from "./words/glazed.ts";
@@ -96,6 +98,7 @@ function joiningStep(
     stands: standingName(first, place.units),
     proof,
   });
+  const shown = oneFirst(heldWhileStruck(told, moves, place.up), moves, proof?.text ?? null);
   const again = hung ? [] : againText(work, moves, place.units, place.before);
   const n = copies.all.length;
   const clamps = glued ? mostClamps(everyCopy.map((copy) => clampingOf(work, copy))) : [];
@@ -136,11 +139,12 @@ function joiningStep(
         : []),
       ...layTexts(work, moves, { ...place, stands: standingName(first, place.units) }),
       ...togetherTexts(work, moves),
-      ...told,
+      ...shown,
       ...(glued ? clampPlaces(work, moves) : []),
-      ...(proof && !told.includes(proof.text) ? [proof.text] : []),
+      ...(proof && !shown.some((each) => each.includes(proof.text)) ? [proof.text] : []),
       ...(hung ? whenItHangs(work) : []),
       ...(closing || hung || !glued ? [] : squareTexts(work, joints)),
+      ...(closing || hung ? [] : clearTexts(work, joints, [...last.present, ...last.arriving])),
       ...(glued ? inLineTexts(work, joints) : []),
       ...(first.arrivesBuilt ? [] : boxTexts(work, everyCopy.map(beforeAndAfter))),
       ...roomTexts(work, first.present, [...last.present, ...last.arriving], glued),
