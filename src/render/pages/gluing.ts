@@ -53,7 +53,7 @@ function row(build: Build, step: Step, printer: Printer): readonly string[] {
     ) || "–";
   return [
     String(step.number),
-    `${order(build, step) || step.title}${copies}`,
+    `${orderOf(build, step) || step.title}${copies}`,
     glued(build, step),
     clamps === "" ? "–" : clamps,
     wait(false),
@@ -65,7 +65,7 @@ function row(build: Build, step: Step, printer: Printer): readonly string[] {
 const jointsOf = (method: string, count: number): string => `${method}: ${count} joint${count === 1 ? "" : "s"}`;
 
 /** Marks as the parts arrive: "B, D, A"; those that are one by then: "B, D, A as one". Of a slab its own mark. */
-function order({ parts }: Build, { actions, copies, shows, text }: Step): string {
+export function orderOf({ parts }: Pick<Build, "parts">, { actions, copies, shows, text }: Step): string {
   const marks = new Map(parts.map(({ id, mark }) => [id, mark]));
   const adds = actions.flatMap((action) => (action.do === "add" ? [action.parts] : []));
   const first = adds.slice(0, Math.max(1, Math.round(adds.length / copies)));
