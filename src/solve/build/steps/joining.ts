@@ -7,16 +7,18 @@ import { clampPlaces, manyDowels, setBackTexts, togetherTexts } from "./clamp-pl
 import { clampingOf, dryText } from "./clamping.ts";
 import { againText, keepsSquare, newlySquare, squareText } from "./closing.ts";
 import { type Copies, copiesOf } from "./copies.ts";
-import { numberWord, type StepDraft, series, type Work } from "./draft.ts";
+import { FIRST, numberWord, type StepDraft, series, type Work } from "./draft.ts";
 import { rowsTried } from "./dry-fit.ts";
 import { whenItHangs } from "./finishing/in-its-room.ts";
 import { inFront } from "./in-front.ts";
 import { heldWhileStruck, oneFirst } from "./in-turn.ts";
 import { actionsOf } from "./join-actions.ts";
-import { comesFrom, isLowered, type Lying, layTexts, turning, upFor } from "./lying.ts";
+import { comesFrom, isLowered, isUnderneath, type Lying, layTexts, turning } from "./lying.ts";
 import { grouped, hangs, type Move, type Unit, unitsOf } from "./moves.ts";
+import { packingTexts } from "./packing.ts";
 import { blockText } from "./standing-out.ts";
 import { builtNames, standingName, titleOf } from "./titles.ts";
+import { upFor } from "./turned-for.ts";
 import { bodyWords, theBody } from "./words/bodies.ts";
 import { clearTexts } from "./words/clear-between.ts";
 import { boxTexts, roomTexts } from "./words/drawer-room.ts";
@@ -98,14 +100,19 @@ function joiningStep(
     stands: standingName(first, place.units),
     proof,
   });
-  const shown = oneFirst(heldWhileStruck(told, moves, place.up), moves, proof?.text ?? null);
+  // What goes on before the parts meet is done while its place is still open.
+  const [early, then] = [true, false].map((is) => told.filter((each) => each.startsWith(FIRST) === is)) as [
+    string[],
+    string[],
+  ];
+  const shown = oneFirst(heldWhileStruck(then, moves, place.up), moves, proof?.text ?? null);
   const again = hung ? [] : againText(work, moves, place.units, place.before);
   const n = copies.all.length;
   const clamps = glued ? mostClamps(everyCopy.map((copy) => clampingOf(work, copy))) : [];
   const turned =
     isLowered(work, moves, place.up) ||
     comesFrom(work, moves, place.up) === "below" ||
-    (turning(place).length > 0 && !first.starts) ||
+    (turning(moves, place).length > 0 && !first.starts) ||
     laysDown(work, moves);
   const lying = liftCaution(work, first.arriving);
   const lift = turned ? liftCaution(work, first.present) : lying;
@@ -137,7 +144,11 @@ function joiningStep(
       ...(glued
         ? dryText(work, clamps, [...rowsTried(work, moves), ...blockText(work, moves), ...setBackTexts(work, moves)])
         : []),
+      ...early,
       ...layTexts(work, moves, { ...place, stands: standingName(first, place.units) }),
+      ...(hung || isUnderneath(work, moves, place.up) || comesFrom(work, moves, place.up) === "below"
+        ? []
+        : packingTexts(work, moves, place.up)),
       ...togetherTexts(work, moves),
       ...shown,
       ...(glued ? clampPlaces(work, moves) : []),

@@ -4,9 +4,8 @@ import type { Length } from "../../../units/length.ts";
 import { equal, less, max, min, multiply, rational, subtract } from "../../../units/rational.ts";
 import { type AxisIndex, enclosing, extent, faceOf, INDICES, indexOf } from "../../design/space.ts";
 import type { Direction } from "../../design.ts";
-import { LOOSE } from "../order/links.ts";
 import { listed, type Work } from "./draft.ts";
-import type { Move, Unit } from "./moves.ts";
+import type { Move } from "./moves.ts";
 
 export interface Lying {
   readonly up: Direction;
@@ -16,49 +15,13 @@ export interface Lying {
   readonly first: boolean;
 }
 
-/**
- * Heads up: a unit on the bench is laid so that most fasteners are driven downwards; the whole piece is only turned over for those
- * driven from below. What is glued to a flat side stands up from it. What has heads on two sides stands, so that none comes from below.
- */
-export function upFor(work: Work, moves: readonly Move[], unit: Unit, before: Direction): Direction {
-  const up = headsUp(work, moves, unit, before);
-  const drives = moves.flatMap((move) => move.work.flatMap((w) => w.drives));
-  const fromBelow = (way: Direction): boolean => drives.some(({ fastener }) => dot(fastener.direction, way) > STEEP);
-  return fromBelow(up) && !fromBelow(STANDING) ? STANDING : up;
-}
-
-const STANDING: Direction = [0, 0, 1];
-
-function headsUp(work: Work, moves: readonly Move[], unit: Unit, before: Direction): Direction {
-  const drives = moves.flatMap((move) => move.work.flatMap((w) => w.drives));
-  // What runs, hangs or lies loose would fall out of a piece that stands on its head.
-  if (moves.every((move) => move.work.every(({ joint }) => LOOSE.includes(joint.kind)))) return [0, 0, 1];
-  if (drives.length === 0) return fromSide(work, moves) ?? before;
-  const sum = [0, 1, 2].map((i) => drives.reduce((so, { fastener }) => so + (fastener.direction[i] as number), 0));
-  const axis = sum.reduce((best, value, i) => (Math.abs(value) > Math.abs(sum[best] as number) + 1e-9 ? i : best), 2);
-  const value = sum[axis] as number;
-  if (Math.abs(value) < 1e-9) return before;
-  const small = unit.parts.length * 2 <= work.design.parts.length;
-  if (axis !== 2 && !small) return [0, 0, 1];
-  return [0, 1, 2].map((i) => (i === axis ? (value > 0 ? -1 : 1) : 0)) as unknown as Direction;
-}
-
 /** So much of a way up or down, of its length. */
-const STEEP = 0.7;
+export const STEEP = 0.7;
 
 /** The others are at least so many times as large. */
 const FLAT = 3;
 
-/** Where the first of what comes goes on a side that lies flat: up, against the way that it comes; else null. */
-function fromSide(work: Work, moves: readonly Move[]): Direction | null {
-  const [first] = moves;
-  if (!first || !moves.some((move) => move.work.some(({ joint }) => joint.glue))) return null;
-  const axis = INDICES.find((i) => Math.abs(first.along[i]) > 0.99);
-  if (axis === undefined || axis === 2 || !isFlat(work, first.present, axis)) return null;
-  return INDICES.map((i) => (i === axis ? -Math.sign(first.along[i]) : 0)) as unknown as Direction;
-}
-
-function isFlat(work: Work, ids: readonly string[], axis: AxisIndex): boolean {
+export function isFlat(work: Work, ids: readonly string[], axis: AxisIndex): boolean {
   const [one, ...more] = ids.map((id) => work.part(id).body);
   if (!one) return false;
   const whole = more.reduce(enclosing, one);
@@ -78,7 +41,7 @@ export function layTexts(
   const drives = moves.some((move) => move.work.some((each) => each.drives.length > 0));
   const lies = !drives && place.up[2] === 0 && (place.first || place.up.some((c, i) => c !== place.before[i]));
   if (place.first && !lies && liesAsFrame(work, moves)) return [flatText(work, moves)];
-  if (!first || !lies) return standsUp(work, moves, place) ? [HEADS_UP] : turning(place);
+  if (!first || !lies) return standsUp(work, moves, place) ? [HEADS_UP] : turning(moves, place);
   const name = place.stands ?? `${listed(work, first.present)}`;
   return [`Lay ${name} flat on battens, inside up.`];
 }
@@ -90,9 +53,8 @@ const standsUp = (work: Work, moves: readonly Move[], { up, first, before }: Lyi
   const last = moves.at(-1);
   const axis = INDICES.find((i) => up[i] !== 0) as AxisIndex;
   const turned = up.some((c, i) => c !== before[i]);
-  return (
-    first && turned && up[2] === 0 && last !== undefined && !isFlat(work, [...last.present, ...last.arriving], axis)
-  );
+  const together = last ? [...last.present, ...last.arriving] : [];
+  return first && turned && up[2] === 0 && !isFlat(work, together, axis);
 };
 
 /** A frame of which all parts are flush on one side only lies on that one. */
@@ -161,11 +123,16 @@ function clampedText(work: Work, moves: readonly Move[], { before }: Lying): str
   return `${stand} ${what} on ${on}, in the place told below, clamp ${comes.length > 1 ? "them" : "it"} there, and turn the work upside down with ${comes.length > 1 ? "them" : "it"}${rests}.`;
 }
 
-export function turning({ up, before, first }: Lying): readonly string[] {
+export function turning(moves: readonly Move[], { up, before, first }: Lying): readonly string[] {
   if (up.every((c, i) => c === before[i])) return [];
   if (up[2] === -1) return [first ? "Put it together upside down, as drawn." : "Turn the work upside down."];
-  if (up[2] === 1) return first ? [] : ["Turn the work the right way up."];
-  return ["Lay the work flat on the bench, with the side that the heads go into uppermost."];
+  if (up[2] === 1) return first ? [] : [before[2] === 0 ? "Stand the work up." : "Turn the work the right way up."];
+  const axis = INDICES.find((i) => up[i] !== 0) as AxisIndex;
+  const side = faceOf(axis, up[axis] < 0);
+  const drives = moves.flatMap((move) => move.work.flatMap((each) => each.drives));
+  if (drives.some(({ fastener }) => dot(fastener.direction, up) < -STEEP))
+    return ["Lay the work flat on the bench, with the side that the heads go into uppermost."];
+  return [first ? `Put it together lying on its ${side}, as drawn.` : `Lay the work down on its ${side}.`];
 }
 
 /** Whether what comes lies flat underneath, so that the rest is lowered on it: nothing of the rest reaches farther down. */

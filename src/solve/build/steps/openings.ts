@@ -21,7 +21,7 @@ export interface Opening {
   readonly axis: AxisIndex;
   readonly low: Part;
   readonly high: Part;
-  /** Ids of these and of all others that stand as near. */
+  /** Ids of these, of all others that stand as near, and of those on which it runs. */
   readonly bounds: readonly string[];
   /** What it measures. */
   readonly room: Length;
@@ -92,11 +92,19 @@ function openingAlong(
     (each) => !less(add(each.low[axis], NEAR), from) && !less(add(to, NEAR), each.high[axis]),
   );
   return {
-    bounds: [...new Set([...lows, ...highs].map(({ part }) => part.id))],
+    bounds: [
+      ...new Set([...lows.map(({ part }) => part.id), ...highs.map(({ part }) => part.id), ...runsOn(known, entering)]),
+    ],
     ...{ axis, low: low.part, high: high.part, room: subtract(to, from) },
     ...{ filled: sum(row.map((each) => extent(each, axis))), count: row.length },
   };
 }
+
+/** Rails and supports, which stand before anything is fitted to run on them. */
+const runsOn = ({ design }: Known, { moves }: Entering): readonly string[] =>
+  design.joints.flatMap(({ kind, parts }) =>
+    kind === "running" && parts.some((id) => moves.includes(id)) ? parts.filter((id) => !moves.includes(id)) : [],
+  );
 
 const partsOf = ({ design }: Known, moves: readonly string[]): readonly Part[] =>
   design.parts.filter(({ id }) => moves.includes(id));

@@ -5,8 +5,9 @@ import type { StepDraft } from "./draft.ts";
 import { afterAction, type Bodies } from "./touched.ts";
 
 /** Sentences of a step of joining that turn the work. */
-const TURNED = /^(?:Turn the (?:work|piece) |Lay )|\bturn the work upside down with (?:it|them)\b/u;
-const AGAIN = /^(?:Turn the work |Lay the work flat )/u;
+const TURNED =
+  /^(?:Turn the (?:work|piece) |Lay |Stand the work up\.$)|\bturn the work upside down with (?:it|them)\b/u;
+const AGAIN = /^(?:Turn the work |Lay the work (?:flat|down) |Stand the work up\.$)/u;
 
 /**
  * Steps in the order of work: where one finds the largest body in hand lying otherwise than it is told of, that is turned first.

@@ -3,7 +3,7 @@ import type { Length } from "../../../../units/length.ts";
 import { compare, equal, subtract } from "../../../../units/rational.ts";
 import { faceOf, indexOf } from "../../../design/space.ts";
 import type { Fastener, Joint } from "../../../design.ts";
-import { called, listed, series, type Work } from "../draft.ts";
+import { called, FIRST, listed, series, type Work } from "../draft.ts";
 import { setTexts } from "./fronts.ts";
 import { gapsOf } from "./gaps.ts";
 import { stillTexts } from "./still.ts";
@@ -36,8 +36,7 @@ const TEXTS: Partial<Readonly<Record<Method, { readonly first?: string; readonly
   "buttons in mortises": { after: buttons("mortise") },
   clips: { first: "Hook the clips into the groove.", after: "Do not glue: the wood must be able to move." },
   "figure-eight fasteners": {
-    first:
-      "Screw the figure-eight fasteners into their recesses, so loosely that they still swing; open the recesses with a chisel where they do not.",
+    first: `${FIRST}screw the figure-eight fasteners into their recesses, so loosely that they still swing; open the recesses with a chisel where they do not.`,
     after: "Do not glue: the wood must be able to move.",
   },
   bolts: { after: "Tighten the nuts. It comes apart again: do not glue." },

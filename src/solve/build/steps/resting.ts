@@ -1,0 +1,62 @@
+/** Whether work stays as it is put on the bench. */
+import { centroid, type Vec } from "../../../geometry/index.ts";
+import { UNITS_PER_MM } from "../../../units/length.ts";
+import { type AxisIndex, INDICES } from "../../design/space.ts";
+import type { Direction } from "../../design.ts";
+import { LOOSE } from "../order/links.ts";
+import type { Work } from "./draft.ts";
+import { isFlat } from "./lying.ts";
+import type { Move } from "./moves.ts";
+
+/** All that lies so near to the bench stands on it: what is set back a little is packed. */
+const ON_BENCH = 6 * UNITS_PER_MM;
+
+/** Blocks that are no higher are at hand. */
+const BLOCKS = 152.4 * UNITS_PER_MM;
+
+/** The weight lies at least so far inside what stands on the bench, of its height: a push of a tenth of the weight does not turn it over. */
+const STEADY = 0.1;
+
+/** Of parts that are together, on the bench or on blocks under what lies a little above it. */
+export function isSteady(work: Work, ids: readonly string[], up: Direction): boolean {
+  const axis = INDICES.find((i) => up[i] !== 0) as AxisIndex;
+  const way = up[axis] > 0 ? 1 : -1;
+  const around = INDICES.filter((i) => i !== axis);
+  const solids = ids.map((id) =>
+    work.part(id).solid.pieces.flatMap(({ vertices }) => vertices.map(({ x, y, z }): Vec => [x, y, z])),
+  );
+  const lowest = (points: readonly Vec[]): number =>
+    points.reduce((low, at) => Math.min(low, at[axis] * way), Number.POSITIVE_INFINITY);
+  const points = solids.flat();
+  const bench = lowest(points);
+  const weight = centreOf(work, ids);
+  return solids
+    .map(lowest)
+    .filter((level) => level <= bench + BLOCKS)
+    .some((level) => {
+      const feet = points.filter((at) => at[axis] * way < level + ON_BENCH);
+      const sway = STEADY * (weight[axis] * way - level);
+      return around.every((i) => {
+        const at = feet.map((point) => point[i]);
+        return weight[i] - Math.min(...at) > sway && Math.max(...at) - weight[i] > sway;
+      });
+    });
+}
+
+function centreOf(work: Work, ids: readonly string[]): Vec {
+  const all = ids.map((id) => ({ kg: work.mass(id), at: centroid(work.part(id).solid) }));
+  const kg = all.reduce((so, each) => so + each.kg, 0);
+  const along = (i: AxisIndex): number => all.reduce((so, each) => so + each.kg * each.at[i], 0) / kg;
+  return [along(0), along(1), along(2)];
+}
+
+/** What only hangs or runs comes to work that stands; a frame that is only glued lies on its flat side. */
+export function liesAnyhow(work: Work, moves: readonly Move[]): boolean {
+  const last = moves.at(-1) as Move;
+  const all = [...last.present, ...last.arriving];
+  const joined = moves.flatMap((move) => move.work);
+  return (
+    joined.every(({ joint }) => LOOSE.includes(joint.kind)) ||
+    (joined.every(({ drives }) => drives.length === 0) && INDICES.some((axis) => isFlat(work, all, axis)))
+  );
+}

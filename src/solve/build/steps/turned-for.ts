@@ -1,0 +1,92 @@
+/** Which way the work is turned for a step of joining. */
+import { dot } from "../../../geometry/vec.ts";
+import { inches } from "../../../units/length.ts";
+import { less } from "../../../units/rational.ts";
+import { INDICES } from "../../design/space.ts";
+import type { Direction } from "../../design.ts";
+import { LOOSE } from "../order/links.ts";
+import type { Work } from "./draft.ts";
+import { isFlat, isUnderneath, STEEP } from "./lying.ts";
+import type { Move, Unit } from "./moves.ts";
+import { pastTheBench } from "./packing.ts";
+import { isSteady, liesAnyhow } from "./resting.ts";
+
+/**
+ * Heads up: a unit on the bench is laid so that most fasteners are driven downwards; the whole piece is only turned over for those
+ * driven from below. What is glued to a flat side stands up from it. What has heads on two sides stands, so that none comes from below.
+ * Where it would fall over so, it lies on the side on which it does not.
+ */
+export function upFor(work: Work, moves: readonly Move[], unit: Unit, before: Direction): Direction {
+  const heads = headsUp(work, moves, unit, before);
+  const drives = moves.flatMap((move) => move.work.flatMap((w) => w.drives));
+  const down = (way: Direction): number => drives.reduce((so, { fastener }) => so - dot(fastener.direction, way), 0);
+  const fromBelow = (way: Direction): boolean => drives.some(({ fastener }) => dot(fastener.direction, way) > STEEP);
+  const up = fromBelow(heads) && !fromBelow(STANDING) ? STANDING : heads;
+  if (liesAnyhow(work, moves) || rests(work, moves, up)) return up;
+  const ways = SIDES.filter((way) => !fromBelow(way) && !comesUnder(moves, way) && rests(work, moves, way));
+  const [best] = ways.toSorted((a, b) => Number(isSame(b, before)) - Number(isSame(a, before)) || down(b) - down(a));
+  return best ?? up;
+}
+
+const STRUCK: ReadonlySet<string> = new Set(["hammer", "stapler"]);
+
+/** A shelf on pins falls where the work is laid down. */
+const holdsLoose = ({ design }: Work, ids: readonly string[]): boolean =>
+  design.joints.some(({ method, parts: [shelf] }) => method === "shelf pins" && ids.includes(shelf));
+
+/** So little of a way up or down, of its length. */
+const LEVEL = 0.3;
+
+const STANDING: Direction = [0, 0, 1];
+
+/** On its back, on its front, on its sides. */
+const SIDES: readonly Direction[] = [
+  [0, -1, 0],
+  [0, 1, 0],
+  [1, 0, 0],
+  [-1, 0, 0],
+];
+
+const isSame = (a: Direction, b: Direction): boolean => a.every((c, i) => c === b[i]);
+
+/** Blocks that are no higher are at hand. */
+const BLOCKS = inches(6);
+const hangsFar = (past: ReturnType<typeof pastTheBench>): boolean => past !== null && less(BLOCKS, past.by);
+
+/** Nothing is brought in at the side on which the work lies. */
+const comesUnder = (moves: readonly Move[], up: Direction): boolean =>
+  up[2] === 0 && moves.some(({ starts, along }) => !starts && dot(along, up) > STEEP);
+
+/** It stays as it is put, and nothing of what comes hangs far down beside it. */
+function rests(work: Work, moves: readonly Move[], up: Direction): boolean {
+  const last = moves.at(-1) as Move;
+  return isSteady(work, [...last.present, ...last.arriving], up) && !hangsFar(pastTheBench(work, moves, up));
+}
+
+function headsUp(work: Work, moves: readonly Move[], unit: Unit, before: Direction): Direction {
+  const drives = moves.flatMap((move) => move.work.flatMap((w) => w.drives));
+  // What runs, hangs or lies loose would fall out of a piece that stands on its head.
+  if (moves.every((move) => move.work.every(({ joint }) => LOOSE.includes(joint.kind)))) return [0, 0, 1];
+  const kept = comesUnder(moves, before) ? STANDING : before;
+  if (drives.length === 0) return fromSide(work, moves) ?? kept;
+  const sum = [0, 1, 2].map((i) => drives.reduce((so, { fastener }) => so + (fastener.direction[i] as number), 0));
+  const axis = sum.reduce((best, value, i) => (Math.abs(value) > Math.abs(sum[best] as number) + 1e-9 ? i : best), 2);
+  const value = sum[axis] as number;
+  if (Math.abs(value) < 1e-9) return kept;
+  const small = unit.parts.length * 2 <= work.design.parts.length;
+  // A whole piece is not turned for screws that are reached from its sides as it lies; a nail is driven down.
+  const isLevel = drives.every(({ fastener }) => Math.abs(dot(fastener.direction, before)) < LEVEL);
+  const isDriven =
+    drives.every(({ tool }) => STRUCK.has(tool)) && !moves.some(({ present }) => holdsLoose(work, present));
+  if (axis !== 2 && !small && !isDriven) return isLevel && !isUnderneath(work, moves, before) ? kept : STANDING;
+  return [0, 1, 2].map((i) => (i === axis ? (value > 0 ? -1 : 1) : 0)) as unknown as Direction;
+}
+
+/** Where the first of what comes goes on a side that lies flat: up, against the way that it comes; else null. */
+function fromSide(work: Work, moves: readonly Move[]): Direction | null {
+  const [first] = moves;
+  if (!first || !moves.some((move) => move.work.some(({ joint }) => joint.glue))) return null;
+  const axis = INDICES.find((i) => Math.abs(first.along[i]) > 0.99);
+  if (axis === undefined || axis === 2 || !isFlat(work, first.present, axis)) return null;
+  return INDICES.map((i) => (i === axis ? -Math.sign(first.along[i]) : 0)) as unknown as Direction;
+}

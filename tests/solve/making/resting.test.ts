@@ -1,0 +1,69 @@
+/** How work lies while something is joined to it: common practice, no source. */
+import { expect, test } from "vitest";
+import type { Step } from "../../../src/solve/build.ts";
+import { built } from "../../examples/compiled.ts";
+import { plain } from "../told/examples.ts";
+
+const stepsOf = (name: string): readonly Step[] => built(name).steps;
+const joins = (name: string, from: string, to: string): readonly Step[] => {
+  const steps = stepsOf(name);
+  const [first, last] = [from, to].map((title) => steps.findIndex((step) => step.title.startsWith(title))) as [
+    number,
+    number,
+  ];
+  expect(first).toBeGreaterThan(-1);
+  expect(last).toBeGreaterThan(first);
+  return steps.slice(first, last + 1).filter(({ kind }) => kind === "join" || kind === "glue-up");
+};
+
+// A board 28 3/4 × 14 on end grain of a post 45 3/4 high would fall over; front and post are flush.
+test("what would fall over as its heads want it lies on the side on which it does not", () => {
+  const [step] = stepsOf("old-plans/bookcase").filter(({ title }) =>
+    title.startsWith("Nail the bottom board (K) and the center piece"),
+  );
+  expect(step?.up).toEqual([0, 1, 0]);
+  expect(plain(step?.text[0] ?? "")).toBe("Put it together lying on its front, as drawn.");
+  expect(step?.text.map(plain).join(" ")).toContain("Drive 2 nails 2 in long from the bottom");
+});
+
+// The board of 30 1/2 is 5/8 deeper in front than the post that lies on the bench.
+test("what reaches below the work has room there", () => {
+  const [step] = stepsOf("old-plans/bookcase").filter(({ title }) => title.startsWith("Glue in the top board (I)"));
+  expect(step?.text.map(plain)).toContain(
+    "Raise the work on blocks more than 5/8 in high, clear of the top board (I): it reaches so far below what is there.",
+  );
+});
+
+test("a whole piece is not turned for screws that its sides show as it lies", () => {
+  const ups = joins("old-plans/bookcase", "Screw on the top back board", "Screw on the right side").map(({ up }) =>
+    up.join(),
+  );
+  expect(new Set(ups)).toEqual(new Set(["0,0,-1"]));
+  const table = joins("old-plans/library-table", "Screw on the left end piece", "Screw on the lower brace");
+  expect(new Set(table.filter(({ title }) => title.startsWith("Screw")).map(({ up }) => up.join()))).toEqual(
+    new Set(["0,0,-1"]),
+  );
+});
+
+test("a back is nailed on lying, so that the nails are driven down", () => {
+  const [back] = stepsOf("manuals-bookcase").filter(({ title }) => title.startsWith("Nail on the back panel"));
+  expect(back?.up).toEqual([0, 1, 0]);
+  expect(back?.text.map(plain).join(" ")).toContain("brads 5/8 in long from above");
+});
+
+// The recesses lie in the edges that the top covers.
+test("figure-eight fasteners are screwed in before the top comes", () => {
+  const [top] = stepsOf("workbench-cart").filter(({ title }) => title.startsWith("Add the plywood top"));
+  const at = (words: string): number => top?.text.findIndex((each) => each.includes(words)) ?? -1;
+  expect(at("into their recesses")).toBe(0);
+  expect(at("on a blanket")).toBeGreaterThan(0);
+});
+
+// The spacer goes in from the back, on which the cabinet lay for its face frame.
+test("nothing goes in at the side that the work lies on", () => {
+  const [frame, spacer] = ["Add the face frame", "Screw on the spacer"].map((title) =>
+    stepsOf("spice-cabinet").find((step) => step.title.startsWith(title)),
+  );
+  expect(frame?.up).toEqual([0, -1, 0]);
+  expect(spacer?.up).toEqual([0, 0, 1]);
+});
