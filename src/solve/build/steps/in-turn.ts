@@ -16,16 +16,22 @@ const LEVEL = 0.3;
 
 /** What is nailed from a side slides and springs, wet with glue: common practice, no source. */
 export function heldWhileStruck(texts: readonly string[], moves: readonly Move[], up: Direction): readonly string[] {
-  const works = moves.flatMap(({ work }) => work);
-  const struck = works.some(({ joint, drives }) =>
-    drives.some(
-      ({ tool, fastener: { direction } }) => joint.glue && tool === "hammer" && Math.abs(dot(direction, up)) < LEVEL,
-    ),
+  const struck = moves.filter(({ work }) =>
+    work.some(({ joint, drives }) => joint.glue && drives.some(({ tool }) => tool === "hammer")),
   );
-  if (!struck) return texts;
-  const many = moves.flatMap(({ arriving }) => arriving).length > 1;
+  const drives = struck.flatMap(({ work }) => work.flatMap((each) => each.drives));
+  const from = (level: boolean): boolean =>
+    drives.some(({ fastener }) => Math.abs(dot(fastener.direction, up)) < LEVEL === level);
+  const one = moves.flatMap(({ arriving }) => arriving).length === 1;
+  const what = one ? "it" : "each";
+  // It hangs under what is hammered.
+  if (from(false) && struck.some(({ along, starts }) => !starts && dot(along, up) > LEVEL))
+    return before(texts, [
+      `Prop ${what} from below while it is nailed: blocks cut to the height between the bench and it, one just under where the hammer strikes.`,
+    ]);
+  if (!from(true)) return texts;
   return before(texts, [
-    `Hold ${many ? "each" : "it"} while it is nailed: with clamps where they reach, else with props cut to length; and have a second person press a heavy block against the front of it, just behind where the hammer strikes.`,
+    `Hold ${what} while it is nailed: with clamps where they reach, else with props cut to length; and have a second person press a heavy block against the front of it, just behind where the hammer strikes.`,
   ]);
 }
 

@@ -41,7 +41,10 @@ export function layTexts(
   const drives = moves.some((move) => move.work.some((each) => each.drives.length > 0));
   const lies = !drives && place.up[2] === 0 && (place.first || place.up.some((c, i) => c !== place.before[i]));
   if (place.first && !lies && liesAsFrame(work, moves)) return [flatText(work, moves)];
-  if (!first || !lies) return standsUp(work, moves, place) ? [HEADS_UP] : turning(moves, place);
+  if (!first || !lies) {
+    const stands = standsUp(work, moves, place);
+    return turning(moves, place).map((each) => (stands && each.startsWith("Lay the work flat ") ? HEADS_UP : each));
+  }
   const name = place.stands ?? `${listed(work, first.present)}`;
   return [`Lay ${name} flat on battens, inside up.`];
 }
