@@ -1,7 +1,7 @@
 /** Convex bodies in doubles, as the judgements need them: corners, and the directions in which two bodies can be parted. */
 import { loopOf } from "./polygon.ts";
 import type { Hull, Piece, PieceFace, Vec } from "./types.ts";
-import { cross, minus, norm, times, unit } from "./vec.ts";
+import { cross, dot, minus, norm, plus, times, unit } from "./vec.ts";
 import { position } from "./vertex.ts";
 
 export interface Bounds {
@@ -69,10 +69,28 @@ export function boundsOfHull(hull: Hull): Bounds {
   return found;
 }
 
+/** The hull moved along a vector; what is known of its directions moves with it. */
+export function shiftedHull(hull: Hull, by: Vec): Hull {
+  const { planes, vertices, edges } = hull;
+  const moved: Hull = {
+    edges,
+    vertices: vertices.map((at) => plus(at, by)),
+    planes: planes.map(({ normal, d }) => ({ normal, d: d + dot(normal, by) })),
+  };
+  const { low, high } = boundsOfHull(hull);
+  const around = { low: plus(low, by), high: plus(high, by) };
+  boundsOfHulls.set(moved, around);
+  ofHulls.set(moved, { ...convexOfHull(hull), points: moved.vertices, ...around });
+  return moved;
+}
+
 export function bounds(points: readonly Vec[]): Bounds {
   let [left, front, down] = [Infinity, Infinity, Infinity];
   let [right, back, up] = [-Infinity, -Infinity, -Infinity];
-  for (const [x, y, z] of points) {
+  for (const at of points) {
+    const x = at[0];
+    const y = at[1];
+    const z = at[2];
     if (x < left) left = x;
     if (x > right) right = x;
     if (y < front) front = y;

@@ -2,6 +2,7 @@ export { arcTangent, circlePoint } from "./angle.ts";
 export { exactBounds } from "./bounds.ts";
 export { congruence, type Mark, type Shape } from "./congruence.ts";
 export { contact } from "./contact.ts";
+export { shiftedHull } from "./convex.ts";
 export { distance } from "./distance.ts";
 export { cylinder, hullBlocked, hullDepth, hullHits, hullOf } from "./hull.ts";
 export { matches } from "./matches.ts";

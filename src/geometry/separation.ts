@@ -16,22 +16,25 @@ export function depth(p: Convex, q: Convex, travel: Vec = STILL, enough = 0): nu
   const moves = travel[0] !== 0 || travel[1] !== 0 || travel[2] !== 0;
   const alongAxis = (travel[0] === 0 ? 1 : 0) + (travel[1] === 0 ? 1 : 0) + (travel[2] === 0 ? 1 : 0) >= 2;
   if (p.upright && q.upright && alongAxis) return least;
-  const across = (axis: Vec): boolean => {
-    least = Math.min(least, depthAlong(axis, p, q, travel));
-    return least <= enough;
-  };
-  const acrossEdges = (u: Vec, v: Vec): boolean => {
-    const axis = cross(u, v);
-    const size = norm(axis);
-    return size > PARALLEL && across(times(axis, 1 / size));
-  };
-  if (p.normals.some(across) || q.normals.some(across)) return least;
+  // Asked millions of times in a plan: plain loops.
+  for (const { normals } of [p, q])
+    for (const axis of normals) {
+      least = Math.min(least, depthAlong(axis, p, q, travel));
+      if (least <= enough) return least;
+    }
   if (moves) {
     const along = times(travel, 1 / norm(travel));
-    if (p.edges.some((edge) => acrossEdges(along, edge)) || q.edges.some((edge) => acrossEdges(along, edge)))
-      return least;
+    for (const { edges } of [p, q])
+      for (const edge of edges) {
+        least = Math.min(least, depthAcross(along, edge, p, q, travel));
+        if (least <= enough) return least;
+      }
   }
-  for (const u of p.edges) for (const v of q.edges) if (acrossEdges(u, v)) return least;
+  for (const u of p.edges)
+    for (const v of q.edges) {
+      least = Math.min(least, depthAcross(u, v, p, q, travel));
+      if (least <= enough) return least;
+    }
   return least;
 }
 
@@ -43,8 +46,14 @@ export function boundsDepth(p: Bounds, q: Bounds, travel: Vec = STILL): number {
 const boundsAlong = (i: 0 | 1 | 2, p: Bounds, q: Bounds, travel: Vec): number =>
   Math.min(p.high[i] + Math.max(0, travel[i]) - q.low[i], q.high[i] - p.low[i] - Math.min(0, travel[i]));
 
+/** Across two edges; endless where they are parallel. */
+function depthAcross(u: Vec, v: Vec, p: Convex, q: Convex, travel: Vec): number {
+  const axis = cross(u, v);
+  const size = norm(axis);
+  return size > PARALLEL ? depthAlong(times(axis, 1 / size), p, q, travel) : Infinity;
+}
+
 function depthAlong(axis: Vec, p: Convex, q: Convex, travel: Vec): number {
-  // Asked millions of times in a plan: nothing is allocated.
   const carried = dot(axis, travel);
   let pLow = Infinity;
   let pHigh = -Infinity;

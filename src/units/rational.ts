@@ -30,7 +30,8 @@ export const HALF = rational(1, 2);
 
 export const add = (a: Rational, b: Rational): Rational =>
   a.d === b.d ? rational(a.n + b.n, a.d) : rational(a.n * b.d + b.n * a.d, a.d * b.d);
-export const subtract = (a: Rational, b: Rational): Rational => add(a, negate(b));
+export const subtract = (a: Rational, b: Rational): Rational =>
+  a.d === b.d ? rational(a.n - b.n, a.d) : rational(a.n * b.d - b.n * a.d, a.d * b.d);
 export const multiply = (a: Rational, b: Rational): Rational => rational(a.n * b.n, a.d * b.d);
 /** a / b. Throws a RangeError when b is zero. */
 export const divide = (a: Rational, b: Rational): Rational => rational(a.n * b.d, a.d * b.n);
@@ -39,8 +40,8 @@ export const half = (a: Rational): Rational => multiply(a, HALF);
 
 /** −1, 0 or 1 as a is below, at or above b. */
 export const compare = (a: Rational, b: Rational): -1 | 0 | 1 => {
-  const difference = a.n * b.d - b.n * a.d;
-  return difference < 0n ? -1 : difference > 0n ? 1 : 0;
+  const [left, right] = a.d === b.d ? [a.n, b.n] : [a.n * b.d, b.n * a.d];
+  return left < right ? -1 : left > right ? 1 : 0;
 };
 export const equal = (a: Rational, b: Rational): boolean => a.n === b.n && a.d === b.d;
 export const less = (a: Rational, b: Rational): boolean => compare(a, b) < 0;

@@ -1,10 +1,10 @@
 /** Promise 5: what a hole is bored with can be bought, and the drilling table has every stage of every hole as it is. */
 import { type Model, near } from "./model.ts";
-import type { DrillRow, Hole } from "./record.ts";
+import type { DrillRow, Fastener, Hole } from "./record.ts";
 import { type Violations, violation } from "./violation.ts";
 
 export function* drills({ record }: Model): Violations {
-  const { holes, drilling, units, jigs } = record;
+  const { holes, drilling, units, jigs, fasteners } = record;
   // A bit that a jig guides passes that first; of scrap nobody knows how thick it is.
   const passedJig = ({ jig }: DrillRow): number => jigs.find(({ id }) => id === jig)?.thickness ?? 0;
   for (const hole of holes)
@@ -13,7 +13,9 @@ export function* drills({ record }: Model): Violations {
     const rows = drilling.filter((row) => row.holes.includes(i));
     // The stepped bit of a pocket bores both of its stages.
     const bored = hole.kind === "pocket" ? hole.stages.slice(0, 1) : hole.stages;
-    const told = bored.every((stage) => rows.some((row) => tells(row, stage, passed(hole, holes) + passedJig(row))));
+    const told = bored.every((stage) =>
+      rows.some((row) => tells(row, stage, passed(hole, holes, fasteners) + passedJig(row))),
+    );
     if (rows.length !== bored.length || !told)
       yield violation("drilling table has every hole", hole.part, `the hole for ${hole.for}`);
   }
@@ -26,16 +28,24 @@ const SUM = 4e-6;
 const tells = ({ diameter, depth }: DrillRow, stage: Hole["stages"][number], before: number): boolean =>
   near(diameter, stage.diameter, 1e-6) && (typeof depth === "string" || near(depth, stage.depth + before, SUM));
 
-/** What lies between the mouth of a hole that is bored in place and the mouth of the foremost that guides it: the stop counts from there. */
-export function passed({ at, direction, part, for: of, atBench }: Hole, holes: readonly Hole[]): number {
+/**
+ * What lies between the mouth of a hole that is bored in place and the mouth of the foremost that guides it: the stop counts from there. A fastener that
+ * passes no part holds a button or clip, which lies under its head.
+ */
+export function passed(
+  { at, direction, part, for: of, atBench }: Hole,
+  holes: readonly Hole[],
+  fasteners: readonly Pick<Fastener, "id" | "through" | "head">[],
+): number {
   const square = direction.some((c) => Math.abs(Math.abs(c) - 1) < 1e-9);
   if (atBench || of === null || !square) return 0;
-  const behind = (other: Hole): number =>
+  const behind = (other: Pick<Hole, "at">): number =>
     direction.reduce((so, c, i) => so + c * ((at[i] ?? 0) - (other.at[i] ?? 0)), 0);
   // A recess opens on the other side: no bit comes through it.
   const guides = ({ for: own, part: there, kind, direction: way }: Hole): boolean =>
     own === of && there !== part && kind !== "pilot" && direction.every((c, i) => Math.abs(c - (way[i] ?? 0)) < 1e-9);
-  return Math.max(0, ...holes.filter(guides).map(behind));
+  const heads = fasteners.filter(({ id, through }) => id === of && through.length === 0).map(({ head }) => head);
+  return Math.max(0, ...holes.filter(guides).map(behind), ...heads.map(behind));
 }
 
 /** Kinds of which the drill is as wide as what goes in, and may be one of the other unit. */

@@ -9,6 +9,7 @@ import {
   overlapDepth,
   plane,
   type Solid,
+  shiftedHull,
   solidBox,
   translate,
   type Vec,
@@ -127,4 +128,22 @@ test("a cylinder hits where points of it lie inside the wood", () => {
     else misses++;
   }
   expect(Math.min(hits, misses)).toBeGreaterThan(60);
+});
+
+test("a shifted hull is judged as the one that is made where it was shifted to", () => {
+  const wood = cube;
+  const random = numbers(11);
+  let hits = 0;
+  for (let i = 0; i < 200; i++) {
+    const direction: Vec = i % 2 === 0 ? [0.6, 0, -0.8] : [2 / 3, -1 / 3, 2 / 3];
+    const from: Vec = [random() * SIDE, random() * SIDE, random() * SIDE];
+    const by: Vec = [(random() - 0.5) * SIDE, (random() - 0.5) * SIDE, (random() - 0.5) * SIDE];
+    const [near, far] = [0.05 * SIDE, 0.3 * SIDE];
+    const shifted = shiftedHull(cylinder(from, direction, near, far), by);
+    const there = cylinder([from[0] + by[0], from[1] + by[1], from[2] + by[2]], direction, near, far);
+    expect(hullDepth(shifted, wood)).toBeCloseTo(hullDepth(there, wood), 3);
+    if (hullDepth(there, wood) > TOLERANCE) hits += 1;
+  }
+  expect(hits).toBeGreaterThan(20);
+  expect(hits).toBeLessThan(180);
 });

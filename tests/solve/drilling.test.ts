@@ -1,3 +1,4 @@
+import { readFileSync } from "node:fs";
 import { describe, expect, it } from "vitest";
 import type { DrillRow, Hole } from "../../src/solve/build.ts";
 import { toInches, toMillimetres } from "../../src/units/length.ts";
@@ -104,6 +105,27 @@ describe("the drilling table", () => {
           0,
         );
     expect(inches(stop) - inches(deep)).toBeCloseTo(3 / 4, 9);
+  });
+
+  it("counts in the stop what stands under the head of a button's screw, which the bit goes through too", () => {
+    const table = readFileSync(new URL("./design/plans/hall-table.yaml", import.meta.url), "utf8");
+    const { build, findings } = solveText(table);
+    if (!build) throw new Error(said(findings).join("\n"));
+    const screws = build.fasteners.filter(({ with: own = [] }) => own.some((item) => item.startsWith("wooden button")));
+    const [screw] = screws;
+    const rows = build.drilling.filter(
+      ({ holes, bit }) => bit === "drill" && holes.some((i) => build.holes[i]?.for === screw?.id),
+    );
+    // The bit comes out as far from the head as the screw is long.
+    expect(rows.map(({ depth }) => (typeof depth === "string" ? depth : toMillimetres(depth)))).toEqual([
+      toMillimetres(screw?.length as never),
+    ]);
+    const told = build.steps
+      .flatMap(({ text }) => text.map(plain))
+      .filter((each) => /^Through the holes of the wooden button/u.test(each));
+    expect(told.length).toBeGreaterThan(0);
+    for (const each of told)
+      expect(each).toContain(`: set the stop ${toMillimetres(screw?.length as never)} mm from the tip`);
   });
 
   it("sets every stop to a mark of 1/32 in", () => {

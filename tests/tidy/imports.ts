@@ -14,8 +14,16 @@ export interface Import {
   readonly isPackage: boolean;
 }
 
-/** Every import and re-export of a file; types count. */
-export function importsOf(file: SourceFile): Import[] {
+const known = new WeakMap<SourceFile, readonly Import[]>();
+
+/** Every import and re-export of a file; types count. Each file is read once. */
+export function importsOf(file: SourceFile): readonly Import[] {
+  const imports = known.get(file) ?? readImports(file);
+  known.set(file, imports);
+  return imports;
+}
+
+function readImports(file: SourceFile): readonly Import[] {
   const found: Import[] = [];
   walk(syntax(file), (node) => {
     const target = child(node, "source")?.value;

@@ -30,7 +30,7 @@ export function walk(root: SyntaxNode, visit: (node: SyntaxNode, above: SyntaxNo
     const [node, above] = next;
     visit(node, above);
     for (const value of Object.values(node))
-      for (const below of [value].flat()) if (isNode(below)) waiting.push([below, node]);
+      for (const below of Array.isArray(value) ? value : [value]) if (isNode(below)) waiting.push([below, node]);
   }
 }
 

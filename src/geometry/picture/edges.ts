@@ -24,7 +24,11 @@ export function realEdges(solid: Solid): readonly Edge[] {
   const lines = new Lines();
   for (const [u, w] of pieceEdges(solid.pieces)) {
     const [from, to] = [position(u), position(w)];
-    const meeting = solid.pieces.map((piece) => meet(piece, u, w, from, to)).filter((m) => m !== null);
+    const meeting: Meeting[] = [];
+    for (const piece of solid.pieces) {
+      const met = meet(piece, u, w, from, to);
+      if (met) meeting.push(met);
+    }
     const stops = [...new Set(meeting.flatMap((m) => m.run))].sort((a, b) => a - b);
     for (let i = 0; i + 1 < stops.length; i++) {
       const [a, b] = [stops[i] ?? 0, stops[i + 1] ?? 0];
@@ -71,15 +75,16 @@ function meet(piece: Piece, u: Vertex, w: Vertex, from: Vec, to: Vec): Meeting |
     if (Math.max(from[i], to[i]) < piece.low[i] - ROUNDING || Math.min(from[i], to[i]) > piece.high[i] + ROUNDING)
       return null;
   }
-  let [start, end] = [0, 1];
+  let start = 0;
+  let end = 1;
   const on: Plane[] = [];
   for (const { plane } of piece.faces) {
     const [a, b] = [side(u, plane), side(w, plane)];
     if (a === 0 && b === 0) on.push(plane);
     else if (a >= 0 && b >= 0) return null;
     else if (a > 0 || b > 0) {
-      const [p, q] = [distance(plane, from), distance(plane, to)];
-      const t = p / (p - q);
+      const p = distance(plane, from);
+      const t = p / (p - distance(plane, to));
       if (a > 0) start = Math.max(start, t);
       else end = Math.min(end, t);
     }

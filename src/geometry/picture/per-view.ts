@@ -5,10 +5,11 @@ export function perView<K extends object, V>(make: (thing: K, view: View) => V):
   const made = new WeakMap<K, Map<string, V>>();
   return (thing, view) => {
     const ofViews = made.get(thing) ?? new Map<string, V>();
-    made.set(thing, ofViews);
-    const key = `${view.towards} ${view.up}`;
-    const value = ofViews.get(key) ?? make(thing, view);
-    ofViews.set(key, value);
+    const known = ofViews.get(view.key);
+    if (known !== undefined) return known;
+    if (ofViews.size === 0) made.set(thing, ofViews);
+    const value = make(thing, view);
+    ofViews.set(view.key, value);
     return value;
   };
 }

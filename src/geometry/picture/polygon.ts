@@ -11,24 +11,41 @@ const ON = 0.5;
 /** The part of the polygon inside (or, `outside`, beyond) the half-space; null where nothing with an area is left. */
 export function cut(polygon: Polygon, { normal, d }: HalfSpace, outside = false): Polygon | null {
   const sign = outside ? -1 : 1;
-  const at = polygon.map((p) => {
+  const at: number[] = [];
+  let [within, beyond] = [false, false];
+  for (const p of polygon) {
     const s = sign * (dot(normal, p) - d);
-    return Math.abs(s) <= ON ? 0 : s;
-  });
-  if (at.every((s) => s >= 0)) return null;
-  if (at.every((s) => s <= 0)) return polygon;
+    if (s < -ON) within = true;
+    else if (s > ON) beyond = true;
+    at.push(Math.abs(s) <= ON ? 0 : s);
+  }
+  if (!within) return null;
+  if (!beyond) return polygon;
   const out: Vec[] = [];
-  polygon.forEach((p, i) => {
-    const j = (i + 1) % polygon.length;
-    const [q, a, b] = [polygon[j] ?? p, at[i] ?? 0, at[j] ?? 0];
+  for (let i = 0; i < polygon.length; i++) {
+    const j = i + 1 < polygon.length ? i + 1 : 0;
+    const p = polygon[i] as Vec;
+    const a = at[i] as number;
+    const b = at[j] as number;
     if (a <= 0) out.push(p);
-    if (a * b < 0) out.push(plus(p, times(minus(q, p), a / (a - b))));
-  });
+    if (a * b < 0) out.push(plus(p, times(minus(polygon[j] as Vec, p), a / (a - b))));
+  }
   return out.length >= 3 ? out : null;
+}
+
+/** Whether one side of the body has all of the polygon beyond it: then they do not meet. */
+export function isApart(polygon: Polygon, body: readonly HalfSpace[]): boolean {
+  for (const { normal, d } of body) {
+    let beyond = true;
+    for (let i = 0; beyond && i < polygon.length; i += 1) beyond = dot(normal, polygon[i] as Vec) - d >= -ON;
+    if (beyond) return true;
+  }
+  return false;
 }
 
 /** The polygon minus a convex body, in convex fragments; whole where they do not meet. */
 export function minusConvex(polygon: Polygon, body: readonly HalfSpace[]): readonly Polygon[] {
+  if (isApart(polygon, body)) return [polygon];
   const cuts: { readonly from: Polygon; readonly half: HalfSpace }[] = [];
   let rest = polygon;
   for (const half of body) {

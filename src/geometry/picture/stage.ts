@@ -15,65 +15,93 @@ export const shiftOf = (item: Placed): Vec => item.shift ?? [0, 0, 0];
 /** Runs of a line shorter than this part of it are rounding. */
 const NOTHING = 1e-12;
 
+/** How far a shadow may reach beyond its bounds where its outline is pointed; units of 1/16 µm. */
+const TIP = 4096;
+
+/** A rectangle of the picture, in front of `farthest`. */
+interface Room {
+  readonly low: Point2;
+  readonly high: Point2;
+  readonly farthest: number;
+}
+
+/** A shadow in the cells of a grid; `asked` is the number of the last question that met it. */
+interface Entry {
+  readonly shadow: Shadow;
+  asked: number;
+}
+
 export class Stage {
   readonly view: View;
   private readonly low: Point2;
   private readonly cell: Point2;
-  private readonly cells: Shadow[][];
+  private readonly cells: Entry[][];
   private readonly count: number;
+  private questions = 0;
 
   constructor(items: readonly Placed[], view: View) {
     this.view = view;
     const shadows = items.flatMap((item) => item.solid.pieces.map((piece) => shadow(piece, view, shiftOf(item))));
     this.count = Math.max(1, Math.min(48, Math.ceil(2 * Math.sqrt(shadows.length))));
-    let low: Point2 = [Infinity, Infinity];
-    let high: Point2 = [-Infinity, -Infinity];
-    for (const s of shadows) {
-      low = [Math.min(low[0], s.low[0]), Math.min(low[1], s.low[1])];
-      high = [Math.max(high[0], s.high[0]), Math.max(high[1], s.high[1])];
-    }
+    const low: [number, number] = [Infinity, Infinity];
+    const high: [number, number] = [-Infinity, -Infinity];
+    for (const s of shadows)
+      for (const axis of [0, 1] as const) {
+        low[axis] = Math.min(low[axis], s.low[axis]);
+        high[axis] = Math.max(high[axis], s.high[axis]);
+      }
     this.low = low;
     this.cell = [(high[0] - low[0]) / this.count || 1, (high[1] - low[1]) / this.count || 1];
     this.cells = Array.from({ length: this.count * this.count }, () => []);
-    for (const s of shadows)
-      for (let i = this.column(s.low[0]); i <= this.column(s.high[0]); i++)
-        for (let j = this.row(s.low[1]); j <= this.row(s.high[1]); j++) this.cells[i * this.count + j]?.push(s);
+    for (const s of shadows) {
+      const entry = { shadow: s, asked: 0 };
+      const [right, top] = [this.column(s.high[0]), this.row(s.high[1])];
+      for (let i = this.column(s.low[0]); i <= right; i++)
+        for (let j = this.row(s.low[1]); j <= top; j++) this.cells[i * this.count + j]?.push(entry);
+    }
   }
 
   /** The shadows that may hide something of the line from p to q (places in space). */
-  near(p: Vec, q: Vec): Set<Shadow> {
-    const [a, b] = [picturePoint(this.view, p), picturePoint(this.view, q)].sort((x, y) => x[0] - y[0]);
-    const out = new Set<Shadow>();
-    if (!a || !b) return out;
+  private near(p: Vec, q: Vec): Shadow[] {
+    const [a, b] = leftToRight(picturePoint(this.view, p), picturePoint(this.view, q));
     const farthest = Math.min(nearness(this.view, p), nearness(this.view, q));
     const slope = b[0] > a[0] ? (b[1] - a[1]) / (b[0] - a[0]) : 0;
-    for (let i = this.column(a[0]); i <= this.column(b[0]); i++) {
+    const room: Room = {
+      low: [a[0] - TIP, Math.min(a[1], b[1]) - TIP],
+      high: [b[0] + TIP, Math.max(a[1], b[1]) + TIP],
+      farthest,
+    };
+    const out: Shadow[] = [];
+    this.questions += 1;
+    const last = this.column(b[0]);
+    for (let i = this.column(a[0]); i <= last; i++) {
       // The stretch of the line over this column, and one cell more for rounding.
       const left = Math.max(a[0], this.low[0] + i * this.cell[0]);
       const right = Math.min(b[0], this.low[0] + (i + 1) * this.cell[0]);
-      const ends = b[0] > a[0] ? [a[1] + slope * (left - a[0]), a[1] + slope * (right - a[0])] : [a[1], b[1]];
-      const [from, to] = [this.row(Math.min(...ends)) - 1, this.row(Math.max(...ends)) + 1];
-      for (let j = Math.max(0, from); j <= Math.min(this.count - 1, to); j++)
-        for (const s of this.cells[i * this.count + j] ?? []) if (s.nearest > farthest) out.add(s);
+      const [from, to] = b[0] > a[0] ? [a[1] + slope * (left - a[0]), a[1] + slope * (right - a[0])] : [a[1], b[1]];
+      const [bottom, top] = [this.row(Math.min(from, to)) - 1, this.row(Math.max(from, to)) + 1];
+      this.gather(i, Math.max(0, bottom), Math.min(this.count - 1, top), room, out);
     }
     return out;
   }
 
   /** The shadows that reach into a rectangle of the picture and in front of `farthest`. */
-  within(low: Point2, high: Point2, farthest: number): Set<Shadow> {
-    const out = new Set<Shadow>();
-    for (let i = this.column(low[0]); i <= this.column(high[0]); i++)
-      for (let j = this.row(low[1]); j <= this.row(high[1]); j++)
-        for (const s of this.cells[i * this.count + j] ?? [])
-          if (
-            s.nearest > farthest &&
-            s.low[0] < high[0] &&
-            s.high[0] > low[0] &&
-            s.low[1] < high[1] &&
-            s.high[1] > low[1]
-          )
-            out.add(s);
+  within(low: Point2, high: Point2, farthest: number): Shadow[] {
+    const out: Shadow[] = [];
+    this.questions += 1;
+    const [right, bottom, top] = [this.column(high[0]), this.row(low[1]), this.row(high[1])];
+    for (let i = this.column(low[0]); i <= right; i++) this.gather(i, bottom, top, { low, high, farthest }, out);
     return out;
+  }
+
+  /** What stands in some rows of a column, reaches into the room, and was not met before by the same question. */
+  private gather(column: number, from: number, to: number, room: Room, out: Shadow[]): void {
+    for (let j = from; j <= to; j++)
+      for (const entry of this.cells[column * this.count + j] as Entry[]) {
+        if (entry.asked === this.questions) continue;
+        entry.asked = this.questions;
+        if (reaches(entry.shadow, room)) out.push(entry.shadow);
+      }
   }
 
   /** What is seen and what is hidden of the line from p to q, as parameters 0 to 1, merged. */
@@ -83,14 +111,14 @@ export class Stage {
       const run = hiddenBy(s, p, q);
       if (run) hidden.push(run);
     }
+    if (hidden.length === 0) return { seen: [[0, 1]], hidden };
     const covered = merge(hidden, NOTHING);
     return { seen: without([[0, 1]], covered).filter(([a, b]) => b - a > NOTHING), hidden: covered };
   }
 
   /** Whether anything stands between the point and the eye. */
   hides(p: Vec): boolean {
-    for (const s of this.near(p, p)) if (s.halves.every((h) => dot(h.normal, p) < h.d)) return true;
-    return false;
+    return this.near(p, p).some((s) => s.halves.every((h) => dot(h.normal, p) < h.d));
   }
 
   private column(u: number): number {
@@ -101,10 +129,17 @@ export class Stage {
   }
 }
 
+const leftToRight = (a: Point2, b: Point2): readonly [Point2, Point2] => (b[0] < a[0] ? [b, a] : [a, b]);
+
+const reaches = (s: Shadow, { low, high, farthest }: Room): boolean =>
+  s.nearest > farthest && s.low[0] < high[0] && s.high[0] > low[0] && s.low[1] < high[1] && s.high[1] > low[1];
+
 function hiddenBy({ halves }: Shadow, p: Vec, q: Vec): Interval | null {
-  let [start, end] = [0, 1];
+  let start = 0;
+  let end = 1;
   for (const { normal, d } of halves) {
-    const [a, b] = [dot(normal, p) - d, dot(normal, q) - d];
+    const a = dot(normal, p) - d;
+    const b = dot(normal, q) - d;
     if (a >= 0 && b >= 0) return null;
     if (a < 0 && b < 0) continue;
     const t = a / (a - b);

@@ -13,6 +13,10 @@ export interface View {
   /** The picture's axes in space, whole numbers, square to each other and to `towards`, not of unit length. */
   readonly right: Vec;
   readonly up: Vec;
+  /** Lengths of `right` and `up`. */
+  readonly lengths: Point2;
+  /** The same for views along the same direction the same way up. */
+  readonly key: string;
 }
 
 /**
@@ -22,7 +26,8 @@ export interface View {
 export function viewFrom(name: string, towards: Vec, ceiling: Vec = [0, 0, 1]): View {
   let right = cross(ceiling, towards);
   if (norm(right) === 0) right = towards[0] === 0 ? [1, 0, 0] : [0, 1, 0];
-  return { name, towards, right, up: cross(towards, right) };
+  const up = cross(towards, right);
+  return { name, towards, right, up, lengths: [norm(right), norm(up)], key: `${towards} ${up}` };
 }
 
 export const FRONT = viewFrom("the front", [0, -1, 0]);
@@ -36,8 +41,8 @@ export const ISOMETRIC_LEFT = viewFrom("the front left and above", [-1, -1, 1]);
 
 /** The point in the plane of view, in the units of p: lengths square to the view are kept. */
 export const picturePoint = (view: View, p: Vec): Point2 => [
-  dot(view.right, p) / norm(view.right),
-  dot(view.up, p) / norm(view.up),
+  dot(view.right, p) / view.lengths[0],
+  dot(view.up, p) / view.lengths[1],
 ];
 
 /** How near to the eye, on the scale of `towards`. */

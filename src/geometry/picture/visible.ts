@@ -7,7 +7,7 @@ import { comparePlanes } from "../plane.ts";
 import type { Plane, Vec, VisibleFace } from "../types.ts";
 import { dot, minus, norm, plus } from "../vec.ts";
 import { position } from "../vertex.ts";
-import { area, minusConvex, type Polygon } from "./polygon.ts";
+import { area, isApart, minusConvex, type Polygon } from "./polygon.ts";
 import { type Placed, Stage, shiftOf } from "./stage.ts";
 import { nearness, picturePoint, type View } from "./view.ts";
 
@@ -52,15 +52,22 @@ export function visibleFaces(
 }
 
 function unhidden(polygon: Polygon, stage: Stage): Polygon[] {
-  const flat = polygon.map((p) => picturePoint(stage.view, p));
-  const [us, vs] = [flat.map((p) => p[0]), flat.map((p) => p[1])];
-  const farthest = Math.min(...polygon.map((p) => nearness(stage.view, p)));
-  let left: Polygon[] = [polygon];
-  for (const { halves } of stage.within(
-    [Math.min(...us), Math.min(...vs)],
-    [Math.max(...us), Math.max(...vs)],
-    farthest,
-  ))
+  const low: [number, number] = [Infinity, Infinity];
+  const high: [number, number] = [-Infinity, -Infinity];
+  let farthest = Infinity;
+  for (const p of polygon) {
+    const flat = picturePoint(stage.view, p);
+    for (const axis of [0, 1] as const) {
+      low[axis] = Math.min(low[axis], flat[axis]);
+      high[axis] = Math.max(high[axis], flat[axis]);
+    }
+    farthest = Math.min(farthest, nearness(stage.view, p));
+  }
+  let left: readonly Polygon[] = [polygon];
+  for (const { halves } of stage.within(low, high, farthest)) {
+    if (left.every((fragment) => isApart(fragment, halves))) continue;
     left = left.flatMap((fragment) => minusConvex(fragment, halves));
+    if (left.length === 0) return [];
+  }
   return left.filter(isSeen);
 }

@@ -61,8 +61,9 @@ export function arrowhead([x, y]: Spot, along: Spot, ink: Ink, size = 5, half = 
 }
 
 /** The unit direction from a to b, and the distance; rightwards when they coincide. */
-export function heading([x1, y1]: Spot, [x2, y2]: Spot): { readonly along: Spot; readonly distance: number } {
-  const [dx, dy] = [x2 - x1, y2 - y1];
+export function heading(from: Spot, to: Spot): { readonly along: Spot; readonly distance: number } {
+  const dx = to[0] - from[0];
+  const dy = to[1] - from[1];
   const distance = Math.sqrt(dx * dx + dy * dy);
   return { along: distance > 0 ? [dx / distance, dy / distance] : [1, 0], distance };
 }

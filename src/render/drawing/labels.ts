@@ -2,10 +2,10 @@
 import { type Placed, picturePoint, type View } from "../../geometry/picture/index.ts";
 import type { Vec, VisibleFace } from "../../geometry/types.ts";
 import { plus, times } from "../../geometry/vec.ts";
+import type { Label } from "./balloon-places.ts";
 import type { Spot } from "./drawing.ts";
 import { extentOfItems, type Fit } from "./fit.ts";
 import { heading } from "./ink.ts";
-import type { Label } from "./place-balloons.ts";
 import { seenArea, targetsOn } from "./targets.ts";
 
 /** Of more than this many alike, the one that is best seen stands for all, wherever they are. */

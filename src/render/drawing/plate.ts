@@ -45,10 +45,15 @@ export function passes(segment: Segment, b: Box): boolean {
 }
 
 /** Whether two segments cross; ends that only touch do not count. */
-export function crosses([a, b]: Segment, [c, d]: Segment): boolean {
-  const turn = (p: Spot, q: Spot, r: Spot) => (q[0] - p[0]) * (r[1] - p[1]) - (q[1] - p[1]) * (r[0] - p[0]);
+export function crosses(one: Segment, other: Segment): boolean {
+  const a = one[0];
+  const b = one[1];
+  const c = other[0];
+  const d = other[1];
   return turn(a, b, c) * turn(a, b, d) < -1e-9 && turn(c, d, a) * turn(c, d, b) < -1e-9;
 }
+
+const turn = (p: Spot, q: Spot, r: Spot): number => (q[0] - p[0]) * (r[1] - p[1]) - (q[1] - p[1]) * (r[0] - p[0]);
 
 const CELL = 24;
 
@@ -58,8 +63,8 @@ export class Plate {
   private readonly boxes: Box[] = [];
   /** Leaders and dimension lines: not to be crossed. */
   private readonly leaders: Segment[] = [];
-  /** Lines of the picture, in the cells of a grid; `seen` is the number of the last search that met the line. */
-  private readonly cells = new Map<number, { readonly line: Segment; seen: number }[]>();
+  /** Lines of the picture, in the cells of a grid that they pass through. */
+  private readonly cells = new Map<number, Entry[]>();
   private searches = 0;
 
   constructor(frame: Frame) {
@@ -80,7 +85,8 @@ export class Plate {
   }
   addLine(line: Segment): void {
     const entry = { line, seen: 0 };
-    eachCell(around(line), (key) => {
+    eachCell(around(line), (key, cellBox) => {
+      if (!passes(line, cellBox)) return;
       const cell = this.cells.get(key);
       if (cell) cell.push(entry);
       else this.cells.set(key, [entry]);
@@ -91,48 +97,72 @@ export class Plate {
   isFree(box: Box): boolean {
     const { x, y, width, height } = this.frame;
     if (box.left < x || box.top < y || box.right > x + width || box.bottom > y + height) return false;
-    return !this.boxes.some((b) => meets(b, box)) && !this.isLed(box);
+    return !anyOf(this.boxes, box, meets) && !this.isLed(box);
   }
 
   /** Whether a leader or a line of a dimension passes through the box. */
   isLed(box: Box): boolean {
-    return this.leaders.some((l) => passes(l, box));
+    return anyOf(this.leaders, box, passes);
   }
 
   /** How many lines of the picture pass through the box. */
   linesThrough(box: Box): number {
-    return this.count(box, (line) => passes(line, box));
+    return this.count(box, box, passes);
   }
 
   /** Whether a leader would pass through a text or cross another leader. */
   blocks(line: Segment): boolean {
-    return this.boxes.some((b) => passes(line, b)) || this.leaders.some((l) => crosses(l, line));
+    return anyOf(this.boxes, line, passedBy) || anyOf(this.leaders, line, crosses);
   }
 
   /** How many lines of the picture a leader would cross. */
   linesAcross(leader: Segment): number {
-    return this.count(around(leader), (line) => crosses(line, leader));
+    return this.count(around(leader), leader, crosses);
   }
 
-  /** How many lines near a box pass a test, each asked once. */
-  private count(box: Box, test: (line: Segment) => boolean): number {
+  /** How many lines near a box pass a test against something, each asked once. */
+  private count<T>(box: Box, other: T, test: (line: Segment, other: T) => boolean): number {
     const search = ++this.searches;
+    const [right, bottom] = [cellAt(box.right), cellAt(box.bottom)];
     let count = 0;
-    eachCell(box, (key) => {
-      for (const entry of this.cells.get(key) ?? []) {
-        if (entry.seen === search) continue;
-        entry.seen = search;
-        if (test(entry.line)) count++;
-      }
-    });
+    for (let i = cellAt(box.left); i <= right; i++)
+      for (let j = cellAt(box.top); j <= bottom; j++)
+        for (const entry of this.cells.get(keyOf(i, j)) ?? NONE) {
+          if (entry.seen === search) continue;
+          entry.seen = search;
+          if (test(entry.line, other)) count++;
+        }
     return count;
   }
 }
 
-function eachCell(b: Box, visit: (key: number) => void): void {
-  const cell = (x: number) => Math.max(-100, Math.min(1000, Math.floor(x / CELL)));
-  const [right, bottom] = [cell(b.right), cell(b.bottom)];
-  for (let i = cell(b.left); i <= right; i++) for (let j = cell(b.top); j <= bottom; j++) visit(i * 4096 + j);
+/** Nothing is made for the question: it is asked for every place where something might stand. */
+function anyOf<T, U>(all: readonly T[], other: U, test: (one: T, other: U) => boolean): boolean {
+  for (let i = 0; i < all.length; i += 1) if (test(all[i] as T, other)) return true;
+  return false;
+}
+
+const passedBy = (box: Box, line: Segment): boolean => passes(line, box);
+
+/** `seen` is the number of the last search that met the line. */
+interface Entry {
+  readonly line: Segment;
+  seen: number;
+}
+const NONE: readonly Entry[] = [];
+
+/** What lies farther out shares the outermost cells. */
+const [FIRST, LAST] = [-100, 1000];
+const cellAt = (x: number): number => Math.max(FIRST, Math.min(LAST, Math.floor(x / CELL)));
+const keyOf = (i: number, j: number): number => i * 4096 + j;
+
+/** With each cell's box, a point larger on every side for rounding. */
+function eachCell(b: Box, visit: (key: number, box: Box) => void): void {
+  const from = (i: number): number => (i === FIRST ? -Infinity : i * CELL - 1);
+  const to = (i: number): number => (i === LAST ? Infinity : (i + 1) * CELL + 1);
+  for (let i = cellAt(b.left); i <= cellAt(b.right); i++)
+    for (let j = cellAt(b.top); j <= cellAt(b.bottom); j++)
+      visit(keyOf(i, j), { left: from(i), right: to(i), top: from(j), bottom: to(j) });
 }
 
 const around = ([[x1, y1], [x2, y2]]: Segment): Box => ({

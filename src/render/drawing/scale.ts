@@ -43,18 +43,18 @@ export function usualScale(units: Units, fits: (scale: Scale) => boolean): Scale
 /** So much smaller a drawing is not worth it that the last number finds its place. */
 const SMALLER = 0.6;
 
-/** Of what goes in at the scales, largest first, the largest that loses nothing, if it is not much smaller; else the largest. */
+/** Of what goes in at the scales, largest first, the largest that loses nothing, if it is not much smaller; else the largest. No more is drawn than is looked at. */
 export function wholeOf<T extends { readonly lost: number; readonly scale: Scale }>(
   scales: readonly Scale[],
-  at: (scale: Scale) => readonly T[],
+  at: (scale: Scale) => Iterable<T>,
 ): T | null {
   let largest: T | null = null;
   for (const scale of scales) {
     if (largest && scale.points < SMALLER * largest.scale.points) break;
-    const all = at(scale);
-    const whole = all.find(({ lost }) => lost === 0);
-    if (whole) return whole;
-    largest ??= all[0] ?? null;
+    for (const each of at(scale)) {
+      if (each.lost === 0) return each;
+      largest ??= each;
+    }
   }
   return largest;
 }

@@ -76,6 +76,7 @@ function whatFollows(plan: Plan, stock: Stock): FlowAtom[] {
   const { name, label: called } = stock;
   const changing = (build.changing ?? []).find((each) => each.stock === name);
   if (stock.measured || !changing) return [];
+  if (changing.shifting.length > 0) return anotherCopy(plan, stock, changing);
   const same =
     changing.rows.length === 0
       ? `No width or length on the cut list changes with the thickness of ${called}.`
@@ -88,6 +89,25 @@ function whatFollows(plan: Plan, stock: Stock): FlowAtom[] {
     ...(changing.rows.length === 0 ? [] : sizes(plan, changing)),
     ...moving(plan, changing),
     ...body(housed ? `${same} ${test}` : same, width, { above: 8 }),
+  ];
+}
+
+/** Half of the step between two columns of the table: nearer stock is this stock. */
+const NEAR = { inch: "1\u2044128\u202fin", mm: "0.2\u202fmm" } as const;
+
+/** Where more than sizes changes, no table tells all of it. */
+function anotherCopy({ build, frame }: Plan, { label: called, thickness }: Stock, { rows, shifting }: ChangingSizes) {
+  const { units } = build.design;
+  const drawn = sayThickness(thickness, { units, style: "typographic" });
+  const sizes = rows.length === 0 ? "places" : "sizes on the cut list change, and so do places";
+  const verb = rows.length === 0 ? " change" : "";
+  return [
+    ...subheading(`Where ${called} is not ${drawn} thick`, frame.width),
+    ...body(
+      `With another thickness ${sizes} in the drawings, steps and jigs${verb}: where something is cut or bored in ${listed(shifting)}, or where these parts go. This copy holds for ${drawn}, and for ${NEAR[units]} more or less. If yours differs by more, do not work by it: ask whoever gave you this plan for a copy that is made for what yours measures.`,
+      frame.width,
+      { above: 4 },
+    ),
   ];
 }
 

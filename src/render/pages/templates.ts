@@ -61,7 +61,9 @@ const unitOf = ({ build: { design } }: Plan): ((length: Length) => string) => {
 };
 const finePen = (plan: Plan) => ({ ...plan.pen, print: unitOf(plan) });
 
-const notTrue = ({ scale }: { readonly scale: string }): string => `Not true size: scale ${scale}.`;
+/** Of what is no template, even where its scale happens to be that of the part. */
+const notTrue = ({ scale }: { readonly scale: string }): string =>
+  scale === "1:1" ? "Measure with a rule; it is not for pricking through." : `Not true size: scale ${scale}.`;
 
 /** "Steps 3 and 8." */
 function usedIn({ steps }: Build, id: string): string {

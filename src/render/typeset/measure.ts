@@ -4,6 +4,7 @@
  * and digits on either side of a fraction slash (U+2044) are numerators and denominators.
  */
 import type { Font } from "../document.ts";
+import { byText } from "./by-text.ts";
 import { bold } from "./metrics/bold.ts";
 import { italic } from "./metrics/italic.ts";
 import { regular } from "./metrics/regular.ts";
@@ -73,20 +74,28 @@ function glyphs(characters: readonly string[], { glyphs, numerators }: Face): nu
 }
 
 /** Advance width of one line of text, in points when `size` is in points. */
-export function measure(text: string, font: Font, size: number): number {
-  const { advances, left, right, kern, columns } = faces[font];
+export const measure = (text: string, font: Font, size: number): number => (widths[font](text) * size) / 1000;
+
+const widths = {
+  regular: byText((text) => thousandths(text, faces.regular)),
+  bold: byText((text) => thousandths(text, faces.bold)),
+  italic: byText((text) => thousandths(text, faces.italic)),
+} satisfies Record<Font, (text: string) => number>;
+
+function thousandths(text: string, face: Face): number {
+  const { advances, left, right, kern, columns } = face;
   let width = 0;
   for (const word of text.split(/(?<= )/)) {
-    const line = glyphs([...word], faces[font]);
+    const line = glyphs([...word], face);
     line.forEach((glyph, i) => {
       width += advances[glyph] ?? 0;
       const next = line[i + 1];
       if (next === undefined) return;
       width += kern[(left[glyph] ?? 0) * columns + (right[next] ?? 0)] ?? 0;
-      width += fractionKern(glyph, next, faces[font]);
+      width += fractionKern(glyph, next, face);
     });
   }
-  return (width * size) / 1000;
+  return width;
 }
 
 /** The characters of a text that the faces cannot print, each once, in order of appearance. */
@@ -100,14 +109,14 @@ export function missingCharacters(text: string): string[] {
  * Text as it is printed: composed, blanks and controls as plain spaces, no formatting marks, □ for what the faces lack,
  * inch fractions as fractions, apostrophes as such, and a full blank before a unit. Printing it again changes nothing.
  */
-export function printable(text: string): string {
+export const printable = byText((text: string): string => {
   const composed = text
     .normalize("NFC")
     .replace(/\p{Cf}/gu, "")
     .replace(/(?<=\p{L})'(?=\p{L})/gu, "\u2019");
   const spaced = composed.replace(/[\s\p{Cc}]/gu, (c) => (faces.regular.glyphs.has(c) ? c : " "));
   return inchFractions([...spaced].map((c) => (faces.regular.glyphs.has(c) ? c : STAND_IN)).join(""));
-}
+});
 
 /** `1 3/4` with a fraction slash and a narrow blank. Only proper fractions of an inch, in lowest terms: 4/4 lumber and 2024/25 stay. */
 const inchFractions = (text: string): string =>

@@ -6,6 +6,12 @@ interface Glyph {
   readonly codePoints: readonly number[];
 }
 
+/** How the PDF writer measures a text. */
+export interface Measuring {
+  readonly font: Face;
+  widthOfString: () => number;
+}
+
 /** As fontkit gives it to the PDF writer; advances in thousandths. */
 export interface Face {
   layout: (...args: readonly unknown[]) => { glyphs: Glyph[]; readonly positions: readonly { xAdvance: number }[] };
@@ -20,6 +26,11 @@ const asTyped = new Map([
 ]);
 
 const DIGITS = "0123456789";
+
+/** Every text comes with its place: the PDF writer need not measure how far it goes, which it would do twice. */
+export function mendMeasuring(measuring: Measuring): void {
+  measuring.widthOfString = () => 0;
+}
 
 /** Changes what ToUnicode says of glyphs, and brings the figure 1 closer to the next in fractions. The glyphs are shared and stay as they are; the run gets copies. */
 export function mendFace(face: Face): void {

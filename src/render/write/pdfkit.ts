@@ -3,7 +3,7 @@
  * information is escaped in the XMP packet, and characters that only matter to the eye are searched and copied as plain ones.
  */
 import PDFDocument from "pdfkit";
-import { type Face, mendFace } from "./face.ts";
+import { type Measuring, mendFace, mendMeasuring } from "./face.ts";
 
 /** An element of the structure tree. */
 export interface Element {
@@ -76,7 +76,7 @@ interface Inside {
   info: Readonly<Record<string, unknown>>;
   _addInfo(): void;
   _root: { data: { PageLabels?: unknown } };
-  _font: { font: Face };
+  _font: Measuring;
 }
 
 export interface PdfOptions {
@@ -116,6 +116,7 @@ export function openPdf(options: PdfOptions): Pdf {
     pdf.registerFont(name, bytes);
     pdf.font(name, 10);
     mendFace(pdf._font.font);
+    mendMeasuring(pdf._font);
   }
   pdf.outline.options = { expanded: true };
   pdf._root.data.PageLabels = { Nums: [0, { S: "D", St: 1 }] };

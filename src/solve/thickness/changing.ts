@@ -4,7 +4,7 @@ import { printedSizes } from "../build/cut-list/printed.ts";
 import type { ChangingSizes } from "../build/model/thickness.ts";
 import type { CutLine } from "../build.ts";
 import type { Design } from "../design.ts";
-import { movingPlaces } from "./places.ts";
+import { movingPlaces, shiftingPlaces } from "./places.ts";
 import { type Range, spread, stepOf } from "./range.ts";
 import type { SolvedAt } from "./solved-at.ts";
 
@@ -32,5 +32,6 @@ export function changingSizes(
   const moving = movingPlaces(range, design, lines, solved).filter(({ mark, size }) =>
     rows.some((row) => row.mark === mark && row.size === size),
   );
-  return { stock: range.stock, thicknesses: columns.map(({ thickness }) => thickness), rows, moving };
+  const shifting = shiftingPlaces(range, design, lines, solved, moving);
+  return { stock: range.stock, thicknesses: columns.map(({ thickness }) => thickness), rows, moving, shifting };
 }

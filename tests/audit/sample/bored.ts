@@ -14,7 +14,7 @@ export function bore(record: BuildRecord, more: Hole): void {
 export const rowsOf = (hole: Hole, index: number, all: readonly Hole[]): DrillRow[] =>
   hole.stages.map(({ diameter, depth }) => ({
     ...{ bit: "drill", diameter, holes: [index], what: "hole", jig: null, slot: null, backing: null },
-    depth: depth + passed(hole, all),
+    depth: depth + passed(hole, all, []),
     ...{ into: [], when: "before assembly", steps: [] },
   }));
 

@@ -23,14 +23,27 @@ function section(text: string, measured: Record<string, string> = {}): string {
 
 // The sizes are worked out in tests/solve/thickness/range.test.ts.
 test("a stock with a range has a box to write in, and a table of what changes", () => {
-  const text = section(seedCase());
+  // Below the middle, the dado is told from the bottom, where its lower side stays.
+  const low = seedCase().replace("bottom: 10", "bottom: 8");
+  const text = section(low);
   expect(text).toContain("3/4 birch plywood: the plan is drawn for 23/32 in. Mine:");
   expect(text).toContain("11/16 45/64 23/32 47/64 3/4");
   expect(text).toMatch(/Panel Length 28 5\/8 28 9\/16 28 9\/16 28 1\/2 28 1\/2/);
   expect(text).toMatch(/Shelf Length 29 1\/8 29 1\/16 29 1\/16 29 29/);
   expect(text).not.toContain("side");
   expect(text).toContain("Every other width and length on the cut list is unchanged.");
-  expect(pagesOf(seedCase()).pages.flatMap(overlaps)).toEqual([]);
+  expect(pagesOf(low).pages.flatMap(overlaps)).toEqual([]);
+});
+
+test("where places change as well, no table is offered that would be half of it", () => {
+  // The dado for the shelf is told from the top, 20 − 10 − 23/32 down: with 3/4 it is 1/32 less.
+  const { build } = solveText(seedCase());
+  const [mark = ""] = build?.cutList.flatMap((line) => (line.parts.includes("left-side") ? [line.mark] : [])) ?? [];
+  expect(build?.changing?.map(({ shifting }) => shifting)).toEqual([[mark]]);
+  const text = section(seedCase());
+  expect(text).not.toContain("Every other width and length");
+  expect(text).toContain(`cut or bored in ${mark}, or where these parts go`);
+  expect(text).toContain("If yours differs by more, do not work by it");
 });
 
 test("a sheet without a range is to be measured, too", () => {

@@ -67,7 +67,11 @@ test("tenons through a stile and others in it go home together, with one coat of
 test("of several of one mark the text says on which a part goes", () => {
   // Two shelves at each end of the table, one above the other.
   const lines = built("old-plans/library-table").steps.flatMap(({ text }) => text);
-  expect(lines.some((line) => line.endsWith("past the bottom of the upper left shelf (H)."))).toBe(true);
+  expect(
+    lines.some((line) =>
+      line.endsWith("of the upper left shelf (H) and flush with the bottom of the lower left shelf (H)."),
+    ),
+  ).toBe(true);
 });
 
 // Two pairs of bars that cross: four laps, 3 3/8 in and more from each other, each with a clamp of its own.

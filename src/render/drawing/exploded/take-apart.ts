@@ -3,6 +3,7 @@ import { ISOMETRIC, ISOMETRIC_LEFT, Stage, type View } from "../../../geometry/p
 import type { Vec } from "../../../geometry/types.ts";
 import { minus, norm } from "../../../geometry/vec.ts";
 import type { Build, BuiltPart } from "../../../solve/build.ts";
+import { once } from "../../once.ts";
 import { type Extent, extentOfItems, scaleInto } from "../fit.ts";
 import type { Marked } from "../labels.ts";
 import { outsideOf } from "../outside.ts";
@@ -36,10 +37,10 @@ export function takeApart(build: Build, only?: ReadonlySet<string>): TakenApart 
   const take = (gap: number, view: View, stretch: Vec = [1, 1, 1]): TakenApart => {
     const shifts = spread(parts, moves, gap * size, stretch);
     const items = parts.map(({ id, mark, solid }): Marked => ({ id, mark, solid, shift: shifts.get(id) ?? [0, 0, 0] }));
-    const shown = (): number => {
+    const shown = once((): number => {
       const stage = new Stage(items, view);
       return items.reduce((sum, item) => sum + Math.min(1, shareSeen(item, stage) / ENOUGH), 0);
-    };
+    });
     return { items, view, shifts, shown, extent: extentOfItems(items, view), stretched: (by) => take(gap, view, by) };
   };
   let best: { readonly taken: TakenApart; readonly shown: number } | null = null;

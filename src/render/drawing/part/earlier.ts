@@ -1,9 +1,10 @@
 /** What earlier steps cut into a part: it is drawn thin, and told where it was cut. */
-import { hiddenLines, realEdges, type View } from "../../../geometry/picture/index.ts";
+import { realEdges, type View } from "../../../geometry/picture/index.ts";
 import type { Edge, Point2, Vec } from "../../../geometry/types.ts";
 import { dot, minus, norm, plus, times } from "../../../geometry/vec.ts";
 import type { PartInWork } from "../../../solve/build/part-after.ts";
 import { TOLERANCE } from "../../../units/index.ts";
+import { linesAlone } from "./lines-alone.ts";
 
 type Run = readonly [Point2, Point2];
 
@@ -20,8 +21,8 @@ export function apartFromEarlier(
 ): readonly [readonly Run[], readonly Run[]] {
   const { earlier, solid } = part;
   if (earlier === undefined) return [runs, []];
-  const [before] = hiddenLines([{ id: part.id, solid: earlier }], view, { hidden: true });
-  const old = [...(before?.visible ?? []), ...(before?.hidden ?? [])].map(inSpace);
+  const before = linesAlone(earlier, view);
+  const old = [...before.visible, ...before.hidden].map(inSpace);
   const all = runs.flat();
   const bounds = ([0, 1] as const).map((i) => [Math.min(...all.map((p) => p[i])), Math.max(...all.map((p) => p[i]))]);
   const isOutline = ([p, q]: Run): boolean =>
@@ -33,7 +34,12 @@ export function apartFromEarlier(
 
 const inSpace = ([p, q]: Run): Pick<Edge, "from" | "to"> => ({ from: [p[0], p[1], 0], to: [q[0], q[1], 0] });
 
+/** Seen along one axis, so that most edges are done with at once. */
+const isBeside = (p: Vec, from: Vec, to: Vec, i: 0 | 1 | 2): boolean =>
+  p[i] < Math.min(from[i], to[i]) - 3 * TOLERANCE || p[i] > Math.max(from[i], to[i]) + 3 * TOLERANCE;
+
 function liesOn(p: Vec, { from, to }: Pick<Edge, "from" | "to">): boolean {
+  if (isBeside(p, from, to, 0) || isBeside(p, from, to, 1) || isBeside(p, from, to, 2)) return false;
   const along = minus(to, from);
   const long = norm(along);
   if (long === 0) return false;

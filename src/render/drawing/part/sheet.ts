@@ -1,8 +1,8 @@
 /** What is drawn and measured of a part, whatever the scale. */
-import { hiddenLines, type View } from "../../../geometry/picture/index.ts";
-import type { BuiltPart } from "../../../solve/build.ts";
+import type { View } from "../../../geometry/picture/index.ts";
 import { extentOfItems } from "../fit.ts";
 import type { Ladder } from "./ladders.ts";
+import { linesAlone } from "./lines-alone.ts";
 import type { Lying } from "./lying.ts";
 import { type Numbers, spacesOf, type Told, told } from "./ordinates.ts";
 import { placesOf } from "./places.ts";
@@ -11,7 +11,7 @@ import { placesOf } from "./places.ts";
 export function measured(lies: Lying, rows: readonly Ladder[], how: Numbers) {
   const { part, zero } = lies;
   const item = { id: part.id, solid: part.solid };
-  const aspect = (view: View) => ({ view, extent: extentOfItems([item], view), lines: linesOf(part, view) });
+  const aspect = (view: View) => ({ view, extent: extentOfItems([item], view), lines: linesAlone(part.solid, view) });
   const [face, edge] = [aspect(lies.face), aspect(lies.edge)];
   const places = placesOf(lies, rows);
   const from = [face.extent[zero.along][0], face.extent[zero.across][1], edge.extent.low[1]] as const;
@@ -32,8 +32,3 @@ export function measured(lies: Lying, rows: readonly Ladder[], how: Numbers) {
   return { lies, numbers, ladders, kept: places.kept, face, edge, end: lies.end && aspect(lies.end.view) };
 }
 export type Sheet = ReturnType<typeof measured>;
-
-const linesOf = ({ id, solid }: BuiltPart, view: View) => {
-  const [lines] = hiddenLines([{ id, solid }], view, { hidden: true });
-  return lines ?? { id, visible: [], hidden: [] };
-};

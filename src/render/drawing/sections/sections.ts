@@ -8,6 +8,7 @@ import type { Item } from "../../document.ts";
 import { GLASS, TINT } from "../../palette.ts";
 import type { Frame } from "../../style.ts";
 import { SMALL } from "../balloon.ts";
+import type { Label } from "../balloon-places.ts";
 import { barBeside, scaleBar } from "../bar.ts";
 import { bodiesOf } from "../dimension/bodies.ts";
 import { MATTERS } from "../dimension/stations.ts";
@@ -15,7 +16,7 @@ import type { Drawing, Pen } from "../drawing.ts";
 import { partAt } from "../ground.ts";
 import { centred, fills } from "../ink.ts";
 import { outsideOf } from "../outside.ts";
-import { type Label, placeBalloons } from "../place-balloons.ts";
+import { placeBalloons } from "../place-balloons.ts";
 import { type Box, Plate } from "../plate.ts";
 import { closeScales, type Scale, wholeOf } from "../scale.ts";
 import { seenArea, targetsOn } from "../targets.ts";
@@ -38,21 +39,21 @@ export function sections(build: Build, { frame, pen }: { readonly frame: Frame; 
   const shown = shownIn(bodiesOf(build), around);
   const cuts = [sectionOf(build, outside, 1, pen), sectionOf(build, outside, 0, pen)] as const;
   const clear = heightsIn(build, cuts[0]);
-  const at = (scale: Scale): readonly Tried[] => {
+  const at = function* (scale: Scale): Generator<Tried> {
     const told = clear.filter((each) => isTold(each, scale.points));
     const ends = told.flatMap(({ from, to }) => [from, to]);
     const before: Measured = [shown[0], shown[1], [...shown[2], ...ends]];
-    return [false, true].flatMap((stacked) => {
+    for (const stacked of [false, true]) {
       const found = setOut(build, cuts, outside, scale.points, { frame, pen, stacked, before });
-      return found ? [{ found, scale, ends, ...drawn(build, found, cuts, outside, { frame, pen, scale }, told) }] : [];
-    });
+      if (found) yield { found, scale, ends, ...drawn(build, found, cuts, outside, { frame, pen, scale }, told) };
+    }
   };
   const best = wholeOf(closeScales(build.design.units), at);
   if (!best) return null;
   const places = freshIn(best.found, cuts, shown) + best.ends.filter((end) => !isIn(shown[2], end)).length;
   if (places < WORTH.places && unseen(build, cuts, around) < WORTH.marks) return null;
   return {
-    items: best.items,
+    items: best.items(),
     alt: `${build.design.title} cut open: ${cuts.map(({ caption }) => caption).join("; ")}.`,
     scale: best.scale.text,
   };
@@ -63,7 +64,8 @@ interface Tried {
   readonly scale: Scale;
   /** Of the clear heights that are told. */
   readonly ends: readonly Length[];
-  readonly items: readonly Item[];
+  /** The marks are placed for the one that is taken. */
+  readonly items: () => readonly Item[];
   readonly lost: number;
 }
 
@@ -108,7 +110,7 @@ function drawn(
   outside: Outside,
   { frame, pen, scale }: Sheet,
   clear: readonly Clear[],
-): { readonly items: readonly Item[]; readonly lost: number } {
+): Pick<Tried, "items" | "lost"> {
   const plate = new Plate(frame);
   const captions: Box[] = [];
   const views = set.views.flatMap(({ aspect, fit, box }, i): readonly Item[] => {
@@ -137,7 +139,7 @@ function drawn(
   // A mark in the line of a caption would be read as a word of it.
   for (const line of captions) plate.addBox(line);
   return {
-    items: [
+    items: () => [
       ...views,
       ...rows.flatMap(({ items }) => items),
       ...heights.flat(),

@@ -45,11 +45,10 @@ export function travelArrow(
         for (const anchor of [0.1, 0.3, 0.5, 0.7, 0.9].map((t) => on(edge, t)))
           for (const gap of gaps) {
             const tip = ahead(anchor, onPaper, leaves ? gap + LENGTH : -gap);
-            const cost =
-              costOf(tip, onPaper, plate, ground) +
-              0.12 * aside(anchor, middle, onPaper) +
-              0.3 * gap -
-              Math.min(LENGTH, long) / LENGTH;
+            const [off, edgeward] = [0.12 * aside(anchor, middle, onPaper), Math.min(LENGTH, long) / LENGTH];
+            const most: number = best ? best.cost - (off + 0.3 * gap - edgeward) + ROUNDING : BLOCKED;
+            if (most < 0) continue;
+            const cost: number = costOf(tip, onPaper, plate, ground, most) + off + 0.3 * gap - edgeward;
             if (cost < BLOCKED && (!best || cost < best.cost - 1e-9)) best = { tip, anchor, cost };
           }
     return best;
@@ -72,6 +71,7 @@ interface Found {
 }
 
 const BLOCKED = 1e6;
+const ROUNDING = 1e-6;
 /** So many edges of each thing are tried. */
 const MOST = 16;
 
@@ -96,15 +96,17 @@ function boxOf(tip: Spot, along: Spot): Box {
   );
 }
 
-function costOf(tip: Spot, along: Spot, plate: Plate, ground: (spot: Spot) => number): number {
-  const box = boxOf(tip, along);
-  if (!plate.isFree(grown(box, 2))) return BLOCKED;
-  const samples = [0, 0.25, 0.5, 0.75, 1].map((t) => ahead(tip, along, -LENGTH * t));
-  const covered = samples.reduce((sum, spot) => sum + ground(spot), 0);
-  const lines = [0.15, 0.5, 0.85].reduce((sum, t) => {
+/** What an arrow covers; of more than `most` it is enough to know that it is more. */
+function costOf(tip: Spot, along: Spot, plate: Plate, ground: (spot: Spot) => number, most: number): number {
+  let covered = 0;
+  for (const t of [0, 0.25, 0.5, 0.75, 1]) covered += ground(ahead(tip, along, -LENGTH * t));
+  if (3 * covered > most || !plate.isFree(grown(boxOf(tip, along), 2))) return BLOCKED;
+  let lines = 0;
+  for (const t of [0.15, 0.5, 0.85]) {
     const [x, y] = ahead(tip, along, -LENGTH * t);
-    return sum + plate.linesThrough({ left: x - 5, right: x + 5, top: y - 5, bottom: y + 5 });
-  }, 0);
+    lines += plate.linesThrough({ left: x - 5, right: x + 5, top: y - 5, bottom: y + 5 });
+    if (3 * covered + 3 * lines > most) return BLOCKED;
+  }
   return 3 * covered + 3 * lines;
 }
 

@@ -37,16 +37,22 @@ export function chooseView(subject: Subject, ceiling: Vec, before: View | null):
   if (!first) throw new Error("no direction to look from");
   const same = before && dot(before.up, ceiling) > UPRIGHT * norm(before.up) * norm(ceiling) ? before : null;
   const good = subject.mouths.length + (subject.hardware ?? []).length > 0 ? GOOD.mouths : GOOD.parts;
-  if (same && score(subject, same) >= good) return same;
-  let best = { view: first, score: score(subject, first) };
+  const known = new Map<string, number>();
+  const scoreOf = (view: View): number => {
+    const points = known.get(view.key) ?? score(subject, view);
+    known.set(view.key, points);
+    return points;
+  };
+  if (same && scoreOf(same) >= good) return same;
+  let best = { view: first, score: scoreOf(first) };
   // A part alone is turned in the hand; what stands on the bench is seldom looked at from below.
   const below = subject.items.length === 1 ? 0.9 : 0.6;
   for (const view of others) {
     if (best.score >= PLAIN) break;
-    const points = score(subject, view) * (dot(view.towards, ceiling) > 0 ? 1 : below);
+    const points = scoreOf(view) * (dot(view.towards, ceiling) > 0 ? 1 : below);
     if (points > best.score * 1.15) best = { view, score: points };
   }
-  return same && score(subject, same) >= LOYALTY * best.score ? same : best.view;
+  return same && scoreOf(same) >= LOYALTY * best.score ? same : best.view;
 }
 
 /** From above before from below, from the front right first. */

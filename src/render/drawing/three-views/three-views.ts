@@ -27,29 +27,38 @@ export function threeViews(build: Build, { frame, pen }: ThreeViewsOptions): Dra
   const outside = outsideOf(build.parts);
   if (!outside) return { items: [], alt: "", scale: NOT_TO_SCALE };
   const aspects = aspectsOf(build, outside, build.hardware);
-  const at = (scale: Scale): readonly Drawn[] => {
+  const at = function* (scale: Scale): Generator<Drawn> {
     const told = once(() => rowsOf(build, aspects, outside, scale.points));
-    return ORDERS.flatMap((order) => {
+    for (const order of ORDERS) {
       const places = setOut(told, aspects, outside, scale.points, { room: frame, pen, order });
-      return places ? [drawn(places, outside, new Plate(frame), pen, (spot) => scaleBar(scale, units, pen, spot))] : [];
-    });
+      const bar: Bar = (spot) => scaleBar(scale, units, pen, spot);
+      if (places) yield { ...drawn(places, outside, new Plate(frame), pen, bar), scale };
+    }
   };
-  const best = wholeOf(closeScales(units), (scale) => at(scale).map((each) => ({ ...each, scale })));
-  const scale = best?.scale ?? usualScale(units, (each) => at(each).length > 0);
+  const firstAt = (scale: Scale): Drawn | undefined => at(scale).next().value;
+  const best = wholeOf(closeScales(units), at);
+  const scale = best?.scale ?? usualScale(units, (each) => firstAt(each) !== undefined);
   return {
-    items: (best ?? at(scale)[0])?.items ?? [],
+    items: (best ?? firstAt(scale))?.items ?? [],
     alt: `Front, right side and top of ${title}: ${outsideInWords(build.parts, units, pen)}`,
     scale: scale.text,
   };
 }
 
 interface Drawn {
+  readonly scale: Scale;
   readonly items: readonly Item[];
   /** How much found no place: dimensions, or the bar. */
   readonly lost: number;
 }
 
-function drawn({ views, rows, captions, foot }: Places, outside: Outside, plate: Plate, pen: Pen, bar: Bar): Drawn {
+function drawn(
+  { views, rows, captions, foot }: Places,
+  outside: Outside,
+  plate: Plate,
+  pen: Pen,
+  bar: Bar,
+): Omit<Drawn, "scale"> {
   const items: Item[] = [];
   views.forEach(({ aspect, fit, box }, i) => {
     const lines = edgeLines(aspect, fit);

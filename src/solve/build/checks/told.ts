@@ -50,7 +50,7 @@ export const TOLD: ReadonlyMap<string, string> = new Map([
   ["seat-bends", "Seats do not bend too far under those who sit on them"],
   ["seat-not-checked", "What is sat on is held by something that can be worked out"],
   ["shelf-at-a-hinge", "Nothing that lies across the piece is in the way of a hinge"],
-  ["shelf-sags", "Shelves do not sag too far under what they carry"],
+  ["shelf-sags", "Nothing that lies flat sags too far under what it carries"],
   ["slab-not-flattened", "Glued-up panels leave wood to be flattened"],
   ["slide-longer-than-case", "Slides are no longer than the case is deep"],
   ["slide-needs-packing", "Slides are packed out where a frame stands before them"],

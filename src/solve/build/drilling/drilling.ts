@@ -32,7 +32,7 @@ export function drilling(drilled: Drilled): readonly DrillRow[] {
   const groups = new Map<string, { row: Alike; holes: number[] }>();
   for (const [index, hole] of plan.holes.entries())
     for (const i of hole.stages.keys()) {
-      const row = alike(hole, i, served, { all: plan.holes, jig: jigFor(index, drilled.jigs) });
+      const row = alike(hole, i, served, { plan, jig: jigFor(index, drilled.jigs) });
       if (row === null) continue;
       const key = JSON.stringify(row, (_, value) => (typeof value === "bigint" ? String(value) : value));
       const group = groups.get(key);
@@ -71,7 +71,7 @@ function alike(
   hole: Hole,
   i: number,
   served: Served,
-  { all, jig }: { readonly all: readonly Hole[]; readonly jig: Jig | null },
+  { plan, jig }: { readonly plan: Drilled["plan"]; readonly jig: Jig | null },
 ): Alike | null {
   const stage = hole.stages[i] as Hole["stages"][number];
   const bit = bitFor(hole, i);
@@ -90,7 +90,7 @@ function alike(
           : through
             ? "through"
             : last
-              ? stopOf(hole, all, jig)
+              ? stopOf(hole, plan, jig)
               : stage.depth,
     jig: jig && last && !through && bit !== "countersink" ? { id: jig.id, scrap: jig.thickness === null } : null,
     slot: (last && hole.slot?.length) || null,

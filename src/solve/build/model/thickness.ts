@@ -33,6 +33,8 @@ export interface ChangingSizes {
   }[];
   /** Of the parts that change. */
   readonly moving: readonly MovingPlaces[];
+  /** Marks of parts on which other places change too, or whose own place does. */
+  readonly shifting: readonly string[];
 }
 
 /** What is cut and bored from some distance from one end of a part on keeps its distance from the other, while the size between them changes. */

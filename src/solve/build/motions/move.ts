@@ -1,6 +1,6 @@
 /** Rigid movements in doubles: they only judge. */
 import { circlePoint, type Hull, hullOf, type Solid, type Vec } from "../../../geometry/index.ts";
-import { cross, dot, minus, plus, times } from "../../../geometry/vec.ts";
+import { dot, minus, plus, times } from "../../../geometry/vec.ts";
 import type { Pose } from "../../design.ts";
 
 /** A rigid movement of points, and of directions alone. */
@@ -27,7 +27,15 @@ export const after = (first: Move, then: Move): Move => ({
 /** Right-handed about a unit vector: v cos + (k × v) sin + k (k · v)(1 − cos). */
 function turnAbout(line: Vec, degrees: number): (v: Vec) => Vec {
   const [cos, sin] = circlePoint(degrees, 360);
-  return (v) => plus(plus(times(v, cos), times(cross(line, v), sin)), times(line, dot(line, v) * (1 - cos)));
+  const [x, y, z] = line;
+  return (v) => {
+    const along = dot(line, v) * (1 - cos);
+    return [
+      v[0] * cos + (y * v[2] - z * v[1]) * sin + x * along,
+      v[1] * cos + (z * v[0] - x * v[2]) * sin + y * along,
+      v[2] * cos + (x * v[1] - y * v[0]) * sin + z * along,
+    ];
+  };
 }
 
 /** The pieces of a solid, moved. */

@@ -36,11 +36,6 @@ const hullsOf = (body: Body, way: Move): readonly Hull[] => body.solids.flatMap(
 
 function reach(hulls: readonly Hull[], solids: readonly Solid[]): number {
   let most = 0;
-  for (const hull of hulls)
-    for (const solid of solids) if (near(hull, solid)) most = Math.max(most, hullDepth(hull, solid));
+  for (const hull of hulls) for (const solid of solids) most = Math.max(most, hullDepth(hull, solid));
   return most;
 }
-
-/** Whether the boxes around them meet: asked first, since it is quick. */
-const near = ({ vertices }: Hull, { low, high }: Solid): boolean =>
-  ([0, 1, 2] as const).every((i) => vertices.some((v) => v[i] < high[i]) && vertices.some((v) => v[i] > low[i]));

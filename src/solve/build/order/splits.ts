@@ -120,6 +120,8 @@ export function splitOf(piece: Piece, parting: Parting, { closing, ...made }: Cl
     drives.reduce((so, { tool, axis }) => so + EFFORT[tool] + (axis ? 1 : 0), 0),
     sliding.reduce((so, { joint }) => so + (joint.glue ? 2 : 1), 0),
     closing.filter((link) => isAwkward(piece, link, along)).length,
+    // A rail that stands free with one end is bent by what is done at the other: frames come together before what joins them.
+    nodes > 1 ? bareEnds(piece, halves, closing) : 0,
     // Single parts before units. Of units the one with fewer joints to close at once, then the smaller, then the lighter: the ends
     // of a frame before its long sides.
     nodes > 1 ? closing.length : 0,
@@ -154,6 +156,31 @@ function isAwkward(
 ): boolean {
   const part = kind === "hinged" ? parts.find(({ id }) => id === joined) : undefined;
   return part !== undefined && Math.abs(along[indexOf(part.axes.thickness)]) < SQUARE;
+}
+
+/** How many of these joints close an end of a part of which the other end is fast in its half already. */
+const bareEnds = ({ links, parts }: Piece, { moving, staying }: Halves, closing: readonly Link[]): number =>
+  closing.filter((link) => {
+    const [rail] = link.ends;
+    const own = parts[rail];
+    const end = own && endOf(own, link);
+    if (!end) return false;
+    const half = moving.includes(rail) ? moving : staying;
+    return links.some(
+      (other) =>
+        other.ends[0] === rail &&
+        other !== link &&
+        other.members.every((member) => half.includes(member)) &&
+        endOf(own, other) === -end,
+    );
+  }).length;
+
+/** At which end of its first part, along its length, a fixed joint is; 0 at neither. */
+function endOf({ axes }: Part, { joint: { kind, contact } }: Link): number {
+  if (kind !== "fixed") return 0;
+  const along = indexOf(axes.length);
+  const [face] = contact.filter(({ normal }) => Math.abs(normal[along]) > SQUARE);
+  return face ? Math.sign(face.normal[along]) : 0;
 }
 
 /** Common practice, no source: an easier tool first, and in line rather than leaning. */

@@ -2,13 +2,15 @@
  * A way out with one tilt: lifted, turned about the line along which it then leaves, and moved aside. So a shelf goes in behind a face
  * frame, or on end beside a stile that stands in the middle of it.
  */
-import { type Hull, hullBlocked, hullHits, type Solid, type Vec } from "../../../geometry/index.ts";
-import { dot, plus, times } from "../../../geometry/vec.ts";
+import type { Hull, Solid, Vec } from "../../../geometry/index.ts";
+import { plus } from "../../../geometry/vec.ts";
 import { type Length, millimetres, toNumber, UNITS_PER_MM } from "../../../units/index.ts";
 import type { Leg } from "../../build.ts";
 import type { Direction } from "../../design.ts";
 import { movedHulls, moveOf } from "../motions/move.ts";
+import { type Obstacles, obstacles } from "./obstacles.ts";
 import { reversed } from "./pegs.ts";
+import { LIFT, type Shift, shiftOut } from "./shift-out.ts";
 
 /** Towards the reader first. */
 const WAYS: readonly Direction[] = [
@@ -17,11 +19,8 @@ const WAYS: readonly Direction[] = [
   [-1, 0, 0],
   [1, 0, 0],
 ];
-/** Lifts that are tried, in mm. */
-const LIFT = { step: 20, most: 400 } as const;
 /** Degrees: how far it is turned at most, in which steps that is tried, and how closely the turn is looked at in the end. */
 const TURN = { most: 86, step: 2, close: 0.25 } as const;
-const FAR = 1e5 * UNITS_PER_MM;
 
 /** The way out, in order; or else all that stood in some way: while that stays, the body does, whatever else is taken off. */
 export type Tilted = { readonly legs: readonly Leg[] } | { readonly inTheWay: ReadonlySet<Solid> };
@@ -51,12 +50,13 @@ interface Lifted {
 /** The least turn with which the lifted body leaves along `out`, in degrees, and how far it is moved up, down or aside before; null where there is none. */
 function turnOut(moving: readonly Solid[], staying: Obstacles, { middle, up, out }: Lifted): Turned | null {
   const at = (degrees: number): readonly Hull[] => hulls(moving, up, middle, out, degrees);
-  const hits = (degrees: number): boolean => staying.hitBy(at(degrees));
+  const hits = (degrees: number): boolean => staying.hitBy(at(degrees)) !== null;
   for (const sign of [1, -1]) {
     for (let angle: number = TURN.step; angle <= TURN.most; angle += TURN.step) {
       const degrees = sign * angle;
-      if (hits(degrees)) break;
-      const after = shiftOut(at(degrees), staying, out);
+      const there = at(degrees);
+      if (staying.hitBy(there)) break;
+      const after = shiftOut(there, staying, out);
       if (after === null) continue;
       const steps = Array.from({ length: angle / TURN.close }, (_, i) => sign * i * TURN.close);
       if (!steps.some(hits)) return { degrees, after };
@@ -69,75 +69,6 @@ function turnOut(moving: readonly Solid[], staying: Obstacles, { middle, up, out
 interface Turned {
   readonly degrees: number;
   readonly after: readonly Shift[];
-}
-
-/** In mm, more than 0. */
-interface Shift {
-  readonly along: Direction;
-  readonly by: number;
-}
-
-/**
- * How what is turned already is moved up, down or aside until it leaves along `out`: nothing where it need not be; null where
- * that frees it nowhere.
- */
-function shiftOut(moving: readonly Hull[], staying: Obstacles, out: Direction): readonly Shift[] | null {
-  const far = times(out, FAR);
-  if (!staying.sweptBy(moving, far)) return [];
-  const most = LIFT.most * UNITS_PER_MM;
-  for (const axis of [2, out[0] === 0 ? 0 : 1] as const) {
-    // What is too large to be passed on either side.
-    const ends = moving.flatMap(({ vertices }) => vertices.map((v) => v[axis]));
-    const [low, high] = [Math.min(...ends), Math.max(...ends)];
-    const large = (solid: Solid): boolean => solid.high[axis] - low > most && high - solid.low[axis] > most;
-    if (staying.sweptBy(moving, far, large)) continue;
-    for (const sign of [-1, 1]) {
-      const along = [0, 1, 2].map((i) => (i === axis ? sign : 0)) as unknown as Direction;
-      for (let by: number = LIFT.step; by <= LIFT.most; by += LIFT.step) {
-        const shift = times(along, by * UNITS_PER_MM);
-        if (staying.sweptBy(moving, shift)) break;
-        if (!staying.sweptBy(shifted(moving, shift), far)) return [{ along, by }];
-      }
-    }
-  }
-  return null;
-}
-
-const shifted = (moving: readonly Hull[], by: Vec): readonly Hull[] =>
-  moving.map(({ vertices, planes, edges }) => ({
-    edges,
-    vertices: vertices.map((v) => plus(v, by)),
-    planes: planes.map(({ normal, d }) => ({ normal, d: d + dot(normal, by) })),
-  }));
-
-const sweeps = (moving: readonly Hull[], solid: Solid, travel: Vec): boolean =>
-  moving.some((hull) => hullBlocked(hull, solid, travel));
-
-/** What stays. */
-interface Obstacles {
-  /** All that was in the way so far. */
-  readonly met: ReadonlySet<Solid>;
-  hitBy(moving: readonly Hull[]): boolean;
-  sweptBy(moving: readonly Hull[], travel: Vec, among?: (solid: Solid) => boolean): boolean;
-}
-
-/** What was in the way last is asked first: it mostly is again. */
-function obstacles(staying: readonly Solid[]): Obstacles {
-  const solids = [...staying];
-  const met = new Set<Solid>();
-  const some = (meets: (solid: Solid) => boolean): boolean => {
-    const place = solids.findIndex(meets);
-    const [found] = place < 0 ? [] : solids.splice(place, 1);
-    if (!found) return false;
-    solids.unshift(found);
-    met.add(found);
-    return true;
-  };
-  return {
-    met,
-    hitBy: (moving) => some((solid) => moving.some((hull) => hullHits(hull, solid))),
-    sweptBy: (moving, travel, among = () => true) => some((solid) => among(solid) && sweeps(moving, solid, travel)),
-  };
 }
 
 /** What moves, first lifted, then turned. */

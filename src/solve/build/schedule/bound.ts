@@ -22,8 +22,10 @@ export function headsOf({ jobs, sorted }: Network, ends: Ends, now: number): rea
  * sooner. (J. R. Jackson's rule with preemption: J. Carlier, European J. Oper. Res. 11 (1982) 42–47.)
  */
 export function boundOf({ jobs, tails }: Network, ends: Ends, heads: readonly number[]): number {
-  const waiting = jobs.flatMap((_, i) => (ends[i] === undefined ? [i] : []));
-  waiting.sort((a, b) => (heads[a] ?? 0) - (heads[b] ?? 0) || a - b);
+  const waiting = bySoonest(
+    jobs.flatMap((_, i) => (ends[i] === undefined ? [i] : [])),
+    heads,
+  );
   const left = jobs.map(({ minutes }) => minutes);
   let over = ends.reduce<number>((so, end, i) => Math.max(so, end === undefined ? 0 : end + (jobs[i]?.tail ?? 0)), 0);
   let now = 0;
@@ -35,14 +37,43 @@ export function boundOf({ jobs, tails }: Network, ends: Ends, heads: readonly nu
       ready.push(next);
       begun += 1;
     }
-    ready.sort((a, b) => (tails[a] ?? 0) - (tails[b] ?? 0) || b - a);
-    const job = ready.at(-1) as number;
+    const longest = placeOfLongest(ready, tails);
+    const job = ready[longest] as number;
     const until = Math.min(now + (left[job] ?? 0), heads[waiting[begun] ?? -1] ?? Number.POSITIVE_INFINITY);
     left[job] = (left[job] ?? 0) - (until - now);
     now = until;
     if ((left[job] ?? 0) > 0) continue;
-    ready.pop();
+    ready.splice(longest, 1);
     over = Math.max(over, now + (tails[job] ?? 0));
   }
   return over;
+}
+
+/** Sorted by head, then by place, in place: jobs come nearly in order, so that each moves but little. */
+export function bySoonest(jobs: number[], heads: readonly number[]): number[] {
+  for (let i = 1; i < jobs.length; i += 1) {
+    const job = jobs[i] as number;
+    const head = heads[job] as number;
+    let at = i;
+    for (; at > 0; at -= 1) {
+      const before = jobs[at - 1] as number;
+      const other = heads[before] as number;
+      if (other < head || (other === head && before < job)) break;
+      jobs[at] = before;
+    }
+    jobs[at] = job;
+  }
+  return jobs;
+}
+
+/** Of jobs with the same tail the first of the plan. */
+function placeOfLongest(ready: readonly number[], tails: readonly number[]): number {
+  let best = 0;
+  for (let i = 1; i < ready.length; i += 1) {
+    const job = ready[i] as number;
+    const other = ready[best] as number;
+    const longer = (tails[job] as number) - (tails[other] as number);
+    if (longer > 0 || (longer === 0 && job < other)) best = i;
+  }
+  return best;
 }

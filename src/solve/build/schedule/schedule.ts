@@ -1,5 +1,5 @@
 /** The order of work that fills the waits. */
-import { boundOf, type Ends, headsOf } from "./bound.ts";
+import { boundOf, bySoonest, type Ends, headsOf } from "./bound.ts";
 import type { Job, Schedule } from "./job.ts";
 import { type Network, networkOf } from "./network.ts";
 
@@ -50,7 +50,7 @@ const put = ({ order, ends, now }: State, job: number, heads: readonly number[],
   return { order: [...order, job], ends: ends.with(job, end), now: end };
 };
 
-const openJobs = ({ jobs }: Network, ends: Ends): readonly number[] =>
+const openJobs = ({ jobs }: Network, ends: Ends): number[] =>
   jobs.flatMap(({ after }, i) =>
     ends[i] === undefined && after.every(({ job }) => ends[job] !== undefined) ? [i] : [],
   );
@@ -87,7 +87,7 @@ function within(network: Network, limit: number, effort: { left: number }): Foun
     const times = rest.map((i) => heads[i] ?? 0);
     const failed = dead.get(key) ?? [];
     if (failed.some((sooner) => sooner.every((time, i) => time <= (times[i] ?? 0)))) return null;
-    const open = openJobs(network, state.ends).toSorted((a, b) => (heads[a] ?? 0) - (heads[b] ?? 0) || a - b);
+    const open = bySoonest(openJobs(network, state.ends), heads);
     const minutes = (i: number): number => network.jobs[i]?.minutes ?? 0;
     const idle = Math.min(...open.map((i) => (heads[i] ?? 0) + minutes(i)));
     for (const job of open) {

@@ -10,6 +10,7 @@ import { capital, listed, numberWord, type StepDraft, type Work } from "./draft.
 import { unitOf, waits } from "./later.ts";
 import { machiningSteps } from "./machining.ts";
 import { SAW_CAUTION, step } from "./making-step.ts";
+import type { Opening } from "./openings.ts";
 import { addedIn } from "./touched.ts";
 import { linesApart, partsIn } from "./wishes/own-key.ts";
 import { cutSize } from "./words/cutting.ts";
@@ -86,11 +87,16 @@ function openingStep(work: Work, lines: readonly CutLine[], groups: readonly Gro
       bench: all.length * MINUTES.measure + ids.size * (single ? MINUTES.cut : MINUTES.saw),
       cautions: [SAW_CAUTION],
       ...{ fresh: lines.map(({ parts }) => parts[0] as string), as: "sized" },
-      measures: boundsOf(all.flatMap(({ openings }) => openings)),
+      measures: standingFor(all.flatMap(({ openings }) => openings)),
     },
   );
   return { ...fitted, also: lines.slice(1).map(({ mark }) => unitOf(mark)) };
 }
+
+/** What stands before some openings are measured. */
+const standingFor = (openings: readonly Opening[]): readonly string[] => [
+  ...new Set([...boundsOf(openings), ...openings.flatMap(({ runsOn }) => runsOn)]),
+];
 
 /** Blanks that wait in their sheet or board, hold some parts, and were not cut before. */
 const waitingFor = (work: Work, ids: ReadonlySet<string>, made: Made): readonly Blank[] =>

@@ -1,5 +1,6 @@
+import { toNumber } from "../../../units/rational.ts";
 import type { Action } from "../../build.ts";
-import { faceAxis, otherAxes } from "../../design/space.ts";
+import { faceAxis, faceOf, isHigh, otherAxes } from "../../design/space.ts";
 import type { Fitting, Hardware } from "../../design.ts";
 import { fastBodies, hangsOn } from "../order/links.ts";
 import { boredThrough } from "./bored-through.ts";
@@ -7,6 +8,7 @@ import { called, listed, pluralOf, type StepDraft, series, type Work } from "./d
 import { goesInLast } from "./finishing/in-its-room.ts";
 import { step } from "./making-step.ts";
 import { groupedBy, ownKey } from "./wishes/own-key.ts";
+import { bareFace } from "./words/edges.ts";
 import { fittedWords } from "./words/fitted.ts";
 import { liftCaution } from "./words/lifting.ts";
 import { fromNearer, sideWord } from "./words/measured.ts";
@@ -179,11 +181,33 @@ function whereWords([first = "", second, ...more]: readonly string[]): string {
 }
 
 /** "2 in from the top edge and 1 in from the right edge" */
-function placeOf({ part: id, face, hardware: [first] }: Fitting, work: Work): string {
+function placeOf(fitting: Fitting, work: Work): string {
+  const {
+    part: id,
+    face,
+    hardware: [first],
+  } = fitting;
   if (!first) return "";
-  const [a, b] = otherAxes(faceAxis(face));
   const part = work.part(id);
-  const said = [b, a].map((axis) => fromNearer({ print: work.place }, part, axis, first.at[axis], first.at[axis]));
+  const axis = faceAxis(face);
+  const meeting = {
+    ...{ normal: axis, side: isHigh(face) ? (1 as const) : (-1 as const) },
+    level: toNumber((isHigh(face) ? part.body.high : part.body.low)[axis]),
+  };
+  // An end that is let in is out of reach by then.
+  const { box, inside } = part.turned
+    ? { box: part.blank, inside: new Map<string, string>() }
+    : bareFace(work, id, { low: first.at, high: first.at }, meeting, around(work, [id], fitting));
+  const said = otherAxes(axis)
+    .toReversed()
+    .map((each) => {
+      const at = first.at[each];
+      const told = fromNearer({ print: work.place }, { ...part, blank: box }, each, at, at);
+      const held = [false, true]
+        .map((high) => faceOf(each, high))
+        .find((side) => told?.includes(` from the ${side} `) && inside.has(side));
+      return told && held ? told.replace(/ from the .*$/u, ` from the ${inside.get(held)}`) : told;
+    });
   return series(said.flatMap((each) => each ?? [])) || "in the middle";
 }
 

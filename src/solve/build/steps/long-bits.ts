@@ -37,7 +37,7 @@ export function longerBit({ plan, jigs, design }: Work, diameter: Length): Lengt
     const last = hole.stages.length - 1;
     const own = hole.stages[last];
     return own && compare(own.diameter, diameter) === 0 && bitFor(hole, last) === "drill"
-      ? [stopOf(hole, plan.holes, jigFor(i, jigs))]
+      ? [stopOf(hole, plan, jigFor(i, jigs))]
       : [];
   });
   const usual = JOBBER.find(([most]) => !less(millimetres(Math.round(most * 100), 100), diameter))?.[1];

@@ -21,8 +21,10 @@ export interface Opening {
   readonly axis: AxisIndex;
   readonly low: Part;
   readonly high: Part;
-  /** Ids of these, of all others that stand as near, and of those on which it runs. */
+  /** Ids of these and of all others that stand as near. */
   readonly bounds: readonly string[];
+  /** Ids of what it runs on: that stands too before anything is fitted. */
+  readonly runsOn: readonly string[];
   /** What it measures. */
   readonly room: Length;
   /** How large what goes in is, all together; and how many those are: a pair of doors. */
@@ -92,15 +94,14 @@ function openingAlong(
     (each) => !less(add(each.low[axis], NEAR), from) && !less(add(to, NEAR), each.high[axis]),
   );
   return {
-    bounds: [
-      ...new Set([...lows.map(({ part }) => part.id), ...highs.map(({ part }) => part.id), ...runsOn(known, entering)]),
-    ],
+    bounds: [...new Set([...lows, ...highs].map(({ part }) => part.id))],
+    runsOn: runsOn(known, entering),
     ...{ axis, low: low.part, high: high.part, room: subtract(to, from) },
     ...{ filled: sum(row.map((each) => extent(each, axis))), count: row.length },
   };
 }
 
-/** Rails and supports, which stand before anything is fitted to run on them. */
+/** Rails and supports. */
 const runsOn = ({ design }: Known, { moves }: Entering): readonly string[] =>
   design.joints.flatMap(({ kind, parts }) =>
     kind === "running" && parts.some((id) => moves.includes(id)) ? parts.filter((id) => !moves.includes(id)) : [],

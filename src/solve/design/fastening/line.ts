@@ -20,6 +20,7 @@ import type { Point } from "../../design.ts";
 import { type AxisIndex, INDICES, otherAxes, shift } from "../space.ts";
 
 const tolerance = rational(TOLERANCE);
+const onSkin = rational(-TOLERANCE);
 
 /**
  * How far the wood reaches from a point on a solid's skin, straight into it along an axis. Exact. Zero where there is no wood.
@@ -106,7 +107,7 @@ const NEAR = 4 * TOLERANCE;
 
 /** The stretch of the ray that lies inside a convex piece, its skin counted in. `near`: where it begins, in doubles. */
 function runThrough(piece: Solid["pieces"][number], near: Vec, { from, axis, sign }: Ray): Run | null {
-  let low = rational(-TOLERANCE);
+  let low = onSkin;
   let high: Length | null = null;
   for (const { plane } of piece.faces) {
     const coefficients = [plane.A, plane.B, plane.C] as const;

@@ -97,13 +97,11 @@ function pilotText(work: Work, list: readonly Fastener[], into: string, at: stri
   ] = holes as [Hole];
   const { diameter, depth } = stage as { diameter: Length; depth: Length };
   const { through, with: [own = "holes"] = [] } = list[0] as Fastener;
-  const pilots = `${drill(diameter)} pilot holes ${print(depth)} deep into ${into}`;
-  if (through.length === 0)
-    return `Through the holes of the ${several(own).replace(/s? [\d#].*$/, "s")}${at}, drill ${pilots}.`;
-  const stops = holes.map((hole) => stopOf(hole, work.plan.holes, null)).toSorted(compare);
+  const ways = through.length === 0 ? `of the ${several(own).replace(/s? [\d#].*$/, "s")}${at}` : "that are there";
+  const stops = holes.map((hole) => stopOf(hole, work.plan, null)).toSorted(compare);
   const told = [...new Set(stops.map(print))].join(" or ");
   const most = stops.every((stop) => equal(stop, depth)) ? "" : `: set the stop ${told} from the tip of the bit`;
-  return `Through the holes that are there, drill ${pilots}${most}.`;
+  return `Through the holes ${ways}, drill ${drill(diameter)} pilot holes ${print(depth)} deep into ${into}${most}.`;
 }
 
 /** What goes with each: "Each takes 2 washers 1 in wide and 1 nut M8." */

@@ -6,10 +6,11 @@ import { inRuns } from "../../../design/shapes/runs.ts";
 import { type AxisIndex, extent, faceOf, INDICES, indexOf } from "../../../design/space.ts";
 import type { Direction, Feature, Part } from "../../../design.ts";
 import { isOfTenon } from "../cuts.ts";
-import { numberWord, pluralOf, series, type Work } from "../draft.ts";
+import { numberWord, series, type Work } from "../draft.ts";
 import { angledEndTexts } from "./angled-ends.ts";
 import type { BoxFeature, PlaneFeature } from "./boxes.ts";
 import { curveTexts, isCurved } from "./curves.ts";
+import { nameOf } from "./cut-names.ts";
 import { mitreTexts } from "./mitres.ts";
 import { placesOf } from "./rows-of-cuts.ts";
 import { runThrough } from "./run-through.ts";
@@ -36,11 +37,15 @@ export function featureText(work: Work, part: Part, kind: Feature["kind"]): read
   const groups = new Map<string, BoxFeature[]>();
   for (const box of boxes) {
     const key = sizeText(marked(work, kind), part, box);
-    groups.set(key, [...(groups.get(key) ?? []), box]);
+    // What serves another purpose is told by itself.
+    const group = `${nameOf(work, part, box).one}|${key}`;
+    groups.set(group, [...(groups.get(group) ?? []), box]);
   }
-  const texts = [...groups].flatMap(([size, list]) => {
+  const texts = [...groups.values()].flatMap((list) => {
+    const size = sizeText(marked(work, kind), part, list[0] as BoxFeature);
     const places = placesOf(marked(work, kind), part, list);
-    const what = list.length === 1 ? `a ${kind}` : `${numberWord(list.length)} ${pluralOf(kind)}`;
+    const { one, many, fit } = nameOf(work, part, list[0] as BoxFeature);
+    const what = list.length === 1 ? `a ${one}` : `${numberWord(list.length)} ${many}`;
     const head = `Cut ${what} ${throughText(work, part, list, size)}:`;
     const where = places.length === 1 ? [`${head} ${places[0]}.`] : [head, ...places.map((place) => `– ${place}.`)];
     return [
@@ -51,6 +56,7 @@ export function featureText(work: Work, part: Part, kind: Feature["kind"]): read
       ...leaning(marked(work, kind), part, list),
       ...cornersOff(work, part, list),
       ...(FITTING[kind] ?? []),
+      ...fit,
     ];
   });
   return [...texts, ...slotTexts(work, part, every)];

@@ -7,8 +7,8 @@ import { indexOf } from "../../../design/space.ts";
 import type { Face, Joint } from "../../../design.ts";
 import { boredThrough } from "../bored-through.ts";
 import { listed, type Work } from "../draft.ts";
+import { along } from "./along.ts";
 import { gapsOf } from "./gaps.ts";
-import { along } from "./place.ts";
 
 /** Whether the gaps round the fronts, and no measures, say where they go. */
 export const setByShims = (work: Work, joints: readonly Joint[]): boolean =>

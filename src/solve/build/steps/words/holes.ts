@@ -1,5 +1,5 @@
 import type { Length } from "../../../../units/length.ts";
-import { compare, equal, subtract } from "../../../../units/rational.ts";
+import { add, compare, equal, half, less, subtract, ZERO } from "../../../../units/rational.ts";
 import { type AxisIndex, faceOf, INDICES, indexOf } from "../../../design/space.ts";
 import type { Hole, Part } from "../../../design.ts";
 import { jigFor, stopOf } from "../../drilling/stop.ts";
@@ -82,7 +82,7 @@ function jigText(work: Work, [hole]: readonly Hole[]): readonly string[] {
   const stop = hole.through
     ? ""
     : jig.thickness
-      ? `: the bit goes through it first, so set the stop ${print(stopOf(hole, plan.holes, jig))} from its tip`
+      ? `: the bit goes through it first, so set the stop ${print(stopOf(hole, plan, jig))} from its tip`
       : ": the bit goes through it first, so add its thickness to the depth where you set the stop";
   return [`Bore by ${jig.id} for ${jig.what}, from ${stepToken(JIGS)}${flush}${stop}.`];
 }
@@ -126,7 +126,7 @@ function whatText(work: Work, part: Part, list: readonly Hole[]): string {
   if (hole.kind === "pocket")
     return `Bore ${n} pocket ${word} into the ${face} at the ${endOf(part, hole)}, ${drill(first.diameter)} for the head, 15° to the face, with the jig set for wood ${print(part.thickness)} thick.`;
   if (hole.kind === "recess")
-    return `Bore ${n === "a" ? "a recess" : `${n} recesses`}, ${drill(first.diameter)} wide and ${print(first.depth)} deep into the ${face}, open to the side, and in the middle of each a ${drill(last.diameter)} pilot hole, ${print(last.depth)} deep in all.`;
+    return `Bore ${n === "a" ? "a recess" : `${n} recesses`}, ${drill(first.diameter)} wide and ${print(first.depth)} deep into the ${face}${openTo(part, list)}, and in the middle of each a ${drill(last.diameter)} pilot hole, ${print(last.depth)} deep in all.`;
   // A hole that the plan itself says may be for anything.
   const pegged = hole.kind === "dowel" && work.plan.fasteners.some(({ id, kind }) => kind === "peg" && id === hole.for);
   const kind = hole.for === null ? "" : pegged ? "peg " : (KINDS[hole.kind] ?? "");
@@ -142,6 +142,19 @@ function whatText(work: Work, part: Part, list: readonly Hole[]): string {
   return first.cone
     ? `${bore}, and countersink until ${n === "a" ? "the head lies" : "the heads lie"} flush.`
     : `${bore}; first bore ${drill(first.diameter)} wide and ${print(first.depth)} deep for the heads.`;
+}
+
+/** ", open to the front": the face of the part that recesses break out of. */
+function openTo({ body }: Part, list: readonly Hole[]): string {
+  const wide = half(list[0]?.stages[0]?.diameter ?? ZERO);
+  const open = INDICES.flatMap((axis) => {
+    if (axis === axisOf((list[0] as Hole).direction)) return [];
+    return [
+      ...(list.every(({ at }) => less(subtract(at[axis], wide), body.low[axis])) ? [faceOf(axis, false)] : []),
+      ...(list.every(({ at }) => less(body.high[axis], add(at[axis], wide))) ? [faceOf(axis, true)] : []),
+    ];
+  });
+  return open.length === 0 ? "" : `, open to the ${series(open)}`;
 }
 
 const KINDS: Readonly<Partial<Record<Hole["kind"], string>>> = {

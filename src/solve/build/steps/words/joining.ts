@@ -65,7 +65,7 @@ export function joiningText(
   const drives = moves.flatMap((move) => move.work.flatMap((w) => w.drives));
   // A front that is set is placed before it is fixed; where shims place it, nothing is measured.
   const set = joints.some(({ setWith }) => setWith);
-  const placed = setByShims(work, joints) ? [] : placeTexts(work, moves);
+  const placed = setByShims(work, joints) ? [] : placeTexts(work, moves, up);
   const scenes = inTurn(moves).map((own) => ({
     ...{ work, moves, up, built, stands, proof, several: moves.length > 1, lowered: isUnderneath(work, moves, up) },
     arriving: own.flatMap((move) => move.arriving),
@@ -89,6 +89,7 @@ export function joiningText(
     ...lineTexts(
       work,
       drives.map(({ fastener }) => fastener),
+      moves.flatMap(({ present, arriving }) => [...present, ...arriving]),
     ),
     ...(oneByOne ? toldOnce(moves, (own) => fastenTexts(work, own, up)) : fastenTexts(work, moves, up)),
   ];

@@ -1,75 +1,151 @@
-import { type Length, millimetres } from "../../../../units/length.ts";
-import { compare, equal, less, subtract } from "../../../../units/rational.ts";
-import { faceOf, INDICES, indexOf } from "../../../design/space.ts";
-import type { Fastener } from "../../../design.ts";
-import { listed, series, type Work } from "../draft.ts";
+import { isSame, type Length, millimetres } from "../../../../units/length.ts";
+import { compare, equal, less, max, min, rational, subtract } from "../../../../units/rational.ts";
+import { type AxisIndex, common, faceOf, INDICES, indexOf, triple } from "../../../design/space.ts";
+import type { Fastener, Part } from "../../../design.ts";
+import { listed, pluralOf, series, type Work } from "../draft.ts";
+import { groupedBy } from "../wishes/own-key.ts";
+import { type Seen, seenOf } from "./seen.ts";
 
 /** A row nearer to an edge than this is found by the edge: 50 mm. */
 const NEAR = millimetres(50);
 
 /**
  * The lines to nail along where a panel hides what its nails go into, from the edges of the panel: "Draw lines on the back panel (J) to nail along: over the
- * divider (C) 17 in from its left edge."; none where every row is at an edge, or has pilots bored.
+ * divider (C) 17 in from its left edge."; none where what they go into is seen beside the panel or lies under all of it, or has pilots bored. `there`: what
+ * stands together by then.
  */
-export function lineTexts(work: Work, fasteners: readonly Fastener[]): readonly string[] {
+export function lineTexts(work: Work, fasteners: readonly Fastener[], there: readonly string[]): readonly string[] {
   const nails = fasteners.filter(({ id, through }) => through.length > 0 && !work.plan.holes.some((h) => h.for === id));
   const alike = new Map<string, string[]>();
   for (const panel of new Set(nails.map(({ through: [panel] }) => panel as string))) {
-    const rows = rowsOf(
-      work,
-      panel,
-      nails.filter(({ through }) => through[0] === panel),
-    );
-    const told = [...new Set(rows.map(({ edge }) => edge))].flatMap((edge) =>
-      overEach(
-        work,
-        rows.filter((row) => row.edge === edge),
-      ),
-    );
-    if (told.length > 0) alike.set(told.join("; "), [...(alike.get(told.join("; ")) ?? []), panel]);
+    const own = nails.filter(({ through }) => through[0] === panel);
+    const told = overEach(work, rowsOf(work, panel, own, there)).join("; ");
+    if (told !== "") alike.set(told, [...(alike.get(told) ?? []), panel]);
   }
-  return [...alike].map(([told, panels]) => `Draw lines on ${listed(work, panels)} to nail along: ${told}.`);
+  return [...alike].map(
+    ([told, panels]) =>
+      `Draw lines on ${listed(work, panels)} to nail along: ${panels.length > 1 ? told.replaceAll(/\bits /gu, "their ") : told}.`,
+  );
 }
 
 interface Row {
   readonly edge: string;
   readonly from: Length;
+  /** Found by the edge that it lies along. */
+  readonly near: boolean;
   readonly into: string;
 }
 
-const rowsOf = (work: Work, panel: string, nails: readonly Fastener[]): readonly Row[] =>
+const rowsOf = (work: Work, panel: string, nails: readonly Fastener[], there: readonly string[]): readonly Row[] =>
   [...new Set(nails.map(({ into }) => into))].flatMap((into) => {
     const own = nails.filter((nail) => nail.into === into);
-    const row = rowOf(work, panel, own);
+    const row = rowOf(work, panel, own, there);
     return row ? [{ ...row, into }] : [];
   });
 
-/** "over two dividers (H) 11 3/4 in and 23 1/2 in from its left edge" */
+/** "over two dividers (H) 11 3/4 in and 23 1/2 in from its left edge", "over both sides (A) 3/16 in from its left and right edges" */
 function overEach(work: Work, rows: readonly Row[]): readonly string[] {
-  const mark = ({ into }: Row): string => work.line(into).mark;
-  return [...new Set(rows.map(mark))].map((one) => {
-    const own = rows.filter((row) => mark(row) === one).toSorted((a, b) => compare(a.from, b.from));
-    const parts = listed(
-      work,
-      own.map(({ into }) => into),
-    );
-    return `over ${parts} ${series([...new Set(own.map(({ from }) => work.place(from)))])} from its ${own[0]?.edge}`;
+  const far = groupedBy(
+    rows.filter(({ near }) => !near),
+    ({ edge, into }) => `${edge}|${work.line(into).mark}`,
+  );
+  const near = groupedBy(
+    rows.filter((row) => row.near),
+    ({ from }) => work.place(from),
+  );
+  return [...near, ...far].map((own) => {
+    const sorted = own.toSorted((a, b) => compare(a.from, b.from));
+    const parts = listed(work, [...new Set(own.map(({ into }) => into))]);
+    return `over ${parts} ${series([...new Set(sorted.map(({ from }) => work.place(from)))])} from ${edgesText([...new Set(own.map(({ edge }) => edge))])}`;
   });
 }
 
-/** How far from an edge of the panel the nails lie that go into one part, where they lie in a line and not beside an edge. */
-function rowOf(work: Work, panel: string, nails: readonly Fastener[]): Omit<Row, "into"> | null {
-  const { blank, axes, turned } = work.part(panel);
+/** "its left edge", "its left and right edges and its bottom end", "the bottom panel (C)" */
+const edgesText = (edges: readonly string[]): string =>
+  series(
+    groupedBy(edges, (edge) => (edge.startsWith("its ") ? (edge.split(" ").at(-1) as string) : edge)).map((own) => {
+      const [only = "", ...more] = own;
+      if (more.length === 0) return only;
+      const word = only.split(" ").at(-1) as string;
+      return `its ${series(own.map((edge) => edge.slice("its ".length, -word.length - 1)))} ${pluralOf(word)}`;
+    }),
+  );
+
+/** How far from an edge of the panel the nails lie that go into one part, where they lie in a line that nobody sees. */
+function rowOf(
+  work: Work,
+  panel: string,
+  nails: readonly Fastener[],
+  there: readonly string[],
+): Omit<Row, "into"> | null {
+  const part = work.part(panel);
   const [first] = nails;
-  if (turned || !first) return null;
+  if (part.turned || !first) return null;
+  const { box, inside } = seenOf(work, panel, there);
   for (const axis of INDICES) {
-    if (axis === indexOf(axes.thickness)) continue;
+    if (Math.abs(first.direction[axis]) > 0.5) continue;
     const at = first.head.at[axis];
-    if (!nails.every(({ head }) => equal(head.at[axis], at)) || nails.length < 2) continue;
-    const [low, high] = [subtract(at, blank.low[axis]), subtract(blank.high[axis], at)];
-    return less(low, NEAR) || less(high, NEAR)
-      ? null
-      : { edge: `${faceOf(axis, false)} ${axis === indexOf(axes.length) ? "end" : "edge"}`, from: low };
+    if (!nails.every(({ head }) => equal(head.at[axis], at))) continue;
+    const [low, high] = [subtract(at, box.low[axis]), subtract(box.high[axis], at)];
+    const narrow = isNarrow(work, part, nails, axis);
+    if (nails.length < 2 && !narrow) continue;
+    const near = less(low, NEAR) || less(high, NEAR);
+    if (near && (!narrow || isSeenBeside(work, part, first, axis, there))) return null;
+    // An edge that lies in another part is out of reach.
+    const bare = (side: boolean): boolean => !inside.has(faceOf(axis, side));
+    const fromHigh = near ? less(high, low) : !bare(false) && bare(true);
+    return { edge: edgeOf(part, axis, fromHigh, inside), from: fromHigh ? high : low, near };
   }
   return null;
 }
+
+/** "its left edge", "its bottom end"; of what lies in another part, where it comes out of that: "the bottom rail (C)". */
+function edgeOf({ axes }: Part, axis: AxisIndex, high: boolean, inside: Seen["inside"]): string {
+  const face = faceOf(axis, high);
+  const holder = inside.get(face);
+  return holder ? `the ${holder}` : `its ${face} ${axis === indexOf(axes.length) ? "end" : "edge"}`;
+}
+
+/** Where the part below meets the panel, along an axis. */
+function metAlong({ design }: Work, nails: readonly Fastener[], axis: AxisIndex) {
+  const own = design.joints.filter(({ id }) => nails.some(({ joint }) => joint === id));
+  const at = own
+    .flatMap(({ contact }) => contact)
+    .filter(({ normal }) =>
+      nails.some(({ direction }) => INDICES.every((i) => Math.abs(normal[i]) === Math.abs(direction[i]))),
+    )
+    .flatMap(({ polygons }) => polygons.flat().map((point) => rational(Math.round(point[axis]))));
+  return at.length === 0 ? null : { low: at.reduce(min), high: at.reduce(max) };
+}
+
+/** The panel reaches past what lies below it, across the row. */
+function isNarrow(work: Work, { body }: Part, nails: readonly Fastener[], axis: AxisIndex): boolean {
+  const met = metAlong(work, nails, axis);
+  return met !== null && !(isSame(met.low, body.low[axis]) && isSame(met.high, body.high[axis]));
+}
+
+/** What lies below goes on past the panel as wide as it is there, and nothing covers it. */
+function isSeenBeside(work: Work, panel: Part, nail: Fastener, axis: AxisIndex, there: readonly string[]): boolean {
+  const into = work.part(nail.into);
+  const met = metAlong(work, [nail], axis);
+  if (into.turned || !met) return false;
+  const wide = {
+    low: max(into.body.low[axis], panel.body.low[axis]),
+    high: min(into.body.high[axis], panel.body.high[axis]),
+  };
+  if (!isSame(met.low, wide.low) || !isSame(met.high, wide.high)) return false;
+  const on = INDICES.find((i) => i !== axis && Math.abs(nail.direction[i]) < 0.5) as AxisIndex;
+  // What would lie in the panel's plane, were that longer.
+  const beside = [
+    { low: into.body.low[on], high: panel.body.low[on] },
+    { low: panel.body.high[on], high: into.body.high[on] },
+  ].map((run): Part["body"] => ({
+    low: triple((i) => (i === on ? run.low : i === axis ? wide.low : panel.body.low[i])),
+    high: triple((i) => (i === on ? run.high : i === axis ? wide.high : panel.body.high[i])),
+  }));
+  const covers = (id: string, room: Part["body"]): boolean =>
+    id !== panel.id && id !== into.id && isRoom(common(work.part(id).body, room));
+  return beside.some((room) => isRoom(room) && !there.some((id) => covers(id, room)));
+}
+
+const isRoom = (box: Part["body"]): boolean => INDICES.every((i) => less(box.low[i], box.high[i]));

@@ -8,6 +8,8 @@ import type { Work } from "../draft.ts";
 export interface Overhang {
   /** As far on both sides. */
   readonly past: Length;
+  /** From where to where all that arrives reaches. */
+  readonly over: { readonly low: Length; readonly high: Length };
   /** What it reaches past. */
   readonly outer: readonly string[];
 }
@@ -33,9 +35,14 @@ export function overhang(
   if (under.length === 0 || over.length === 0) return null;
   const low = under.map((each) => each.low).reduce(min);
   const high = under.map((each) => each.high).reduce(max);
-  const past = subtract(low, over.map((each) => each.low).reduce(min));
-  if (past.n <= 0n || !isSame(past, subtract(over.map((each) => each.high).reduce(max), high))) return null;
-  return { past, outer: under.filter((each) => isSame(each.low, low) || isSame(each.high, high)).map(({ id }) => id) };
+  const all = { low: over.map((each) => each.low).reduce(min), high: over.map((each) => each.high).reduce(max) };
+  const past = subtract(low, all.low);
+  if (past.n <= 0n || !isSame(past, subtract(all.high, high))) return null;
+  return {
+    past,
+    over: all,
+    outer: under.filter((each) => isSame(each.low, low) || isSame(each.high, high)).map(({ id }) => id),
+  };
 }
 
 /** From where to where a part reaches along an axis in the plane in which others meet; null where it does not come up to that. */

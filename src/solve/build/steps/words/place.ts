@@ -1,26 +1,28 @@
 import { inverse, placed, turnedVec } from "../../../../geometry/index.ts";
-import { isSame, type Length } from "../../../../units/length.ts";
-import { equal, max, min, rational, round, subtract, toNumber } from "../../../../units/rational.ts";
-import { type AxisIndex, extent, faceOf, INDICES, middle, triple } from "../../../design/space.ts";
-import type { Joint, Part, Point } from "../../../design.ts";
+import { isSame, type Length, TOLERANCE } from "../../../../units/length.ts";
+import { equal, less, max, min, rational, round, subtract, toNumber } from "../../../../units/rational.ts";
+import { type AxisIndex, extent, faceOf, INDICES, otherAxes, triple } from "../../../design/space.ts";
+import type { Direction, Joint, Part, Point } from "../../../design.ts";
 import { evenGap, LOCATED } from "../../jigs/spacers.ts";
 import { fastBodies } from "../../order/links.ts";
 import { called, listed, series, type Work } from "../draft.ts";
 import type { Move } from "../moves.ts";
+import { along, coversMore, OUTSIDE, sidesTold } from "./along.ts";
 import { calledAmong } from "./by-place.ts";
-import { type Overhang, overhang } from "./overhang.ts";
+import { bareFace, between, isLost, meetingOf, outermost } from "./edges.ts";
+import { overhang } from "./overhang.ts";
 import { type Seen, seenOf } from "./seen.ts";
 
 /** Where parts go that nothing else locates: the first of a row and the gap, or each of them. */
-export function placeTexts(work: Work, moves: readonly Move[]): readonly string[] {
+export function placeTexts(work: Work, moves: readonly Move[], up: Direction): readonly string[] {
   const gap = gapText(work, moves);
   const told = gap ? moves.slice(0, 1) : moves;
-  const sentences = told.flatMap((move) => placeText(work, move) ?? []);
+  const sentences = told.flatMap((move) => placeText(work, move, up) ?? []);
   return [...new Set(sentences), ...(gap ? [gap] : [])];
 }
 
-/** How the arriving part lies on the first part that it is joined to. */
-function placeText(work: Work, move: Move): string | null {
+/** How the arriving part lies on the first part that it is joined to; a body by what of it stands out farthest there. */
+function placeText(work: Work, move: Move, up: Direction): string | null {
   const joints = move.work.map(({ joint }) => joint);
   const joint = joints[0];
   if (!joint || joints.some(({ method }) => LOCATED.has(method))) return null;
@@ -35,7 +37,41 @@ function placeText(work: Work, move: Move): string | null {
       ? `Place the ${called(work, own)} so that the ${called(work, mate)} lies ${series(meeting(work, joint, part))}.`
       : `Place the ${called(work, own)} ${series(met)} of the ${called(work, mate)}.`;
   }
-  return `Place the ${called(work, own)} ${onMate(work, joint, own, mate, { ...move, present: reached(work, joint, mate, move.present) })}.`;
+  const present = reached(work, joint, mate, move.present);
+  const outer = joint.setWith ? null : outerOf(work, joint, own, mate, move);
+  const others = joints.flatMap((other) =>
+    other !== joint && other.parts.includes(own) && other.parts.some((id) => present.includes(id)) ? [other] : [],
+  );
+  const site = { present, arriving: move.arriving, up, others, box: outer?.box };
+  return `Place ${outer ? listed(work, outer.ids) : `the ${called(work, own)}`} ${onMate(work, joint, own, mate, site)}.`;
+}
+
+/** Of a body that arrives whole: what of it reaches farthest where it meets the other, where that hides the side of the joined part that would be told. */
+function outerOf(work: Work, joint: Joint, own: string, mate: string, { arriving, present }: Move) {
+  const box = seenOf(work, own, arriving).box;
+  const plane = meetingOf(joint, box);
+  if (arriving.length < 2 || !plane) return null;
+  const base = bareFace(work, mate, box, plane, present).box;
+  const reach = otherAxes(plane.normal).map((axis) => {
+    const ends = outermost(work, arriving, plane, axis);
+    const level = equal(box.low[axis], base.low[axis]) || equal(box.high[axis], base.high[axis]);
+    const hidden =
+      ends !== null &&
+      sidesTold(box, base, axis).some((high) =>
+        high ? less(box.high[axis], ends.high.at) : less(ends.low.at, box.low[axis]),
+      );
+    return { axis, ends, level, hidden };
+  });
+  if (reach.some(({ level }) => level) || !reach.some(({ hidden }) => hidden)) return null;
+  const all = reach.flatMap(({ ends }) => (ends ? [ends.low.of, ends.high.of] : []));
+  // Few parts that stand out on all sides: four legs, not legs and rails.
+  const most = Math.max(...all.flat().map((id) => all.filter((of) => of.includes(id)).length));
+  const ids = [...new Set(all.flat())].filter((id) => all.filter((of) => of.includes(id)).length === most);
+  if (most < 2 || !all.every((of) => of.some((id) => ids.includes(id)))) return null;
+  return {
+    ids,
+    box: reach.reduce((so, { axis, ends }) => (ends ? between(so, axis, ends.low.at, ends.high.at) : so), box),
+  };
 }
 
 /** A front is set on its box, and measured from that: the case is out of reach behind it. */
@@ -47,32 +83,91 @@ function reached({ design }: Work, { setWith }: Joint, mate: string, present: re
   return present.filter((id) => box?.includes(id));
 }
 
+/** Where something comes: what is there, what comes with it, how the work lies, its other joints; `box` where a body is told by what stands out of it. */
+interface Coming {
+  readonly present: readonly string[];
+  readonly arriving: readonly string[];
+  readonly up?: Direction;
+  readonly others?: readonly Joint[];
+  readonly box?: Part["body"] | undefined;
+}
+
 /** "flush with the front and 1 in from the top of the rail (C)": a part that lies square against another, in the two directions of their contact. */
 export function onMate(
   work: Work,
   joint: Joint,
   own: string,
   mate: string,
-  { present: there, arriving }: Pick<Move, "present" | "arriving"> = { present: [], arriving: [] },
+  coming: Coming = { present: [], arriving: [] },
 ): string {
   const normal = joint.contact[0]?.normal ?? [0, 0, 1];
-  const part = seenOf(work, own, [...there, ...arriving]).box;
-  const { box: base, inside } = seenOf(work, mate, there);
-  const words = INDICES.filter((i) => Math.abs(normal[i]) < 0.5).map((axis) =>
-    along(work, part, base, axis, overhang(work, joint, axis, there, arriving), inside),
-  );
-  const [one = "", two = ""] = words;
+  const told = INDICES.filter((i) => Math.abs(normal[i]) < 0.5).map((axis) => {
+    const first = inDirection(work, joint, own, mate, axis, coming);
+    if (first.sound) return { mate, ...first };
+    // Another part that it comes on in the same plane may have an edge that is bare.
+    for (const other of coming.others ?? []) {
+      const on = other.parts[0] === own ? other.parts[1] : other.parts[0];
+      if (!samePlane(joint, other) || work.part(on).turned) continue;
+      const next = inDirection(work, other, own, on, axis, coming);
+      if (next.sound) return { mate: on, ...next };
+    }
+    return { mate, ...first, text: first.outside ?? first.text, named: first.outside !== null || first.named };
+  });
+  const mates = (id: string): string => calledAmong(work, id, coming.present);
+  const [one, two] = told;
+  if (one && two && one.mate !== two.mate)
+    return series(told.map((each) => (each.named ? each.text : `${each.text} of the ${mates(each.mate)}`)));
+  const words = told.map(({ text }) => text);
   // "flush with the right and the top"
-  const told =
+  const both =
     words.length === 2 && words.every((word) => ONE_SIDE.test(word))
-      ? `${one} and ${two.replace(/^flush with /u, "")}`
+      ? `${words[0]} and ${(words[1] as string).replace(/^flush with /u, "")}`
       : series(words);
-  const named = [...inside.values()].some((each) => told.includes(each));
-  const mates = calledAmong(work, mate, there);
-  return named ? `on the ${mates}, ${told}` : `${told} of the ${mates}`;
+  const on = one?.mate ?? mate;
+  return told.some(({ named }) => named) ? `on the ${mates(on)}, ${both}` : `${both} of the ${mates(on)}`;
 }
 
-const NOT_HELD: Seen["inside"] = new Map();
+const samePlane = (a: Joint, b: Joint): boolean => {
+  const [one, two] = [a.contact[0], b.contact[0]];
+  const axis = INDICES.find((i) => Math.abs(one?.normal[i] ?? 0) > 0.99);
+  if (!one || !two || axis === undefined || Math.abs(two.normal[axis]) < 0.99) return false;
+  return Math.abs((one.polygons[0]?.[0]?.[axis] ?? 0) - (two.polygons[0]?.[0]?.[axis] ?? 0)) <= TOLERANCE;
+};
+
+/** How a part lies on another in one direction; not `sound` where the edge that is told cannot be reached; `outside`: from the outermost of what is there. */
+function inDirection(work: Work, joint: Joint, own: string, mate: string, axis: AxisIndex, coming: Coming) {
+  const { present, arriving, up = null } = coming;
+  const part = coming.box ?? seenOf(work, own, [...present, ...arriving]).box;
+  const plane = meetingOf(joint, part);
+  const { box: base, inside } = plane ? bareFace(work, mate, part, plane, present) : seenOf(work, mate, present);
+  const covers = overhang(work, joint, axis, present, arriving);
+  const text = along(work, part, base, axis, covers, inside);
+  const isNamed = (words: string, held: Seen["inside"]): boolean =>
+    [...held.values()].some((each) => words.includes(each));
+  const sides = coversMore(part, base, axis, covers) ? [] : sidesTold(part, base, axis);
+  const lost = sides.some(
+    (high) =>
+      plane !== null &&
+      !inside.has(faceOf(axis, high)) &&
+      isLost(work, { mate, edge: base[high ? "high" : "low"][axis], axis, high }, part, plane, present, up),
+  );
+  const ends = lost && plane ? outermost(work, present, plane, axis) : null;
+  const outer = new Map(
+    ends
+      ? [false, true].map((high) => [
+          faceOf(axis, high),
+          `${OUTSIDE}the ${called(work, ends[high ? "high" : "low"].of[0] as string)}`,
+        ])
+      : [],
+  );
+  return {
+    text,
+    sound: !lost,
+    named: isNamed(text, inside),
+    outside: ends && along(work, part, between(base, axis, ends.low.at, ends.high.at), axis, null, outer),
+  };
+}
+
 const ONE_SIDE = /^flush with the \w+$/u;
 const COVERS = /^flush with .* and /;
 
@@ -95,45 +190,6 @@ function meeting(work: Work, joint: Joint, base: Part): readonly string[] {
   const normal = back ? turnedVec(back, largest.normal) : largest.normal;
   return INDICES.filter((i) => Math.abs(normal[i]) < 0.5).map((axis) => along(work, area, base.body, axis));
 }
-
-/** "flush with the front", "standing 3 in past the left", "1 in from the front", "midway between the left and the right (3/4 in past each)" */
-export function along(
-  work: Work,
-  part: Part["body"],
-  base: Part["body"],
-  axis: AxisIndex,
-  covers: Overhang | null = null,
-  held: Seen["inside"] = NOT_HELD,
-): string {
-  const name = (face: string): string => `the ${held.get(face) ?? face}`;
-  const level = (face: string): string => `${held.has(face) ? "against" : "flush with"} ${name(face)}`;
-  // Positive: inside the other part's face.
-  const low = { face: faceOf(axis, false), inside: subtract(part.low[axis], base.low[axis]) };
-  const high = { face: faceOf(axis, true), inside: subtract(base.high[axis], part.high[axis]) };
-  if (low.inside.n === 0n && high.inside.n === 0n) return `${level(low.face)} and ${name(high.face)}`;
-  for (const { face, inside } of [low, high]) if (inside.n === 0n) return level(face);
-  if (equal(middle(part, axis), middle(base, axis))) {
-    const { n, d } = low.inside;
-    const at = { n: -n, d };
-    const each =
-      n > 0n
-        ? `${work.place(low.inside)} from each`
-        : // What covers everything is measured from the outside, where a rule reaches.
-          covers && !equal(covers.past, at)
-          ? `${work.place(covers.past)} past ${named(work, covers, held)} at each`
-          : `${work.place(at)} past each`;
-    return `midway between ${name(low.face)} and ${name(high.face)} (${each})`;
-  }
-  const near = Math.abs(toNumber(low.inside)) <= Math.abs(toNumber(high.inside)) ? low : high;
-  const { n, d } = near.inside;
-  return n > 0n
-    ? `${work.place(near.inside)} from ${name(near.face)}`
-    : `standing ${work.place({ n: -n, d })} past ${name(near.face)}`;
-}
-
-/** What a side is named by already is its outside. */
-const named = (work: Work, { outer }: Overhang, held: Seen["inside"]): string =>
-  outer.some((id) => [...held.values()].includes(called(work, id))) ? "the outside" : listed(work, outer);
 
 /** The even gap in a row of alike parts; null when there is none. */
 function gapText(work: Work, moves: readonly Move[]): string | null {

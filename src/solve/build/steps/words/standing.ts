@@ -3,7 +3,7 @@ import { add, compare, equal, half } from "../../../../units/rational.ts";
 import { type AxisIndex, enclosing, extent, faceOf, indexOf, middle } from "../../../design/space.ts";
 import type { Joint, Part } from "../../../design.ts";
 import { called, listed, type Work } from "../draft.ts";
-import { along } from "./place.ts";
+import { along } from "./along.ts";
 
 /** Pegs and tenons hold a part in its place, and hide where that is. */
 const HIDDEN: ReadonlySet<Joint["method"]> = new Set<Joint["method"]>([

@@ -1,0 +1,33 @@
+/** What a cut is called where its kind alone does not say it: by its purpose, or because it is closed all round. */
+import { equal } from "../../../../units/rational.ts";
+import { INDICES } from "../../../design/space.ts";
+import type { Part } from "../../../design.ts";
+import { pluralOf, type Work } from "../draft.ts";
+import { type BoxFeature, spanOf } from "./boxes.ts";
+
+interface CutName {
+  readonly one: string;
+  readonly many: string;
+  /** What is said after its places. */
+  readonly fit: readonly string[];
+}
+
+const SEAT = [
+  "Mark each round the leaf that goes into it, and cut to these marks: the leaf in your hand counts, not the figures.",
+];
+const SQUARED = ["Where a router cuts, square the round ends with a chisel, or round what goes in to match."];
+
+export function nameOf(work: Work, part: Part, box: BoxFeature): CutName {
+  const { kind } = box;
+  const joint = work.design.joints.find(({ id }) => id === box.for);
+  if (joint?.kind === "hinged") return { one: "seat for a hinge leaf", many: "seats for hinge leaves", fit: SEAT };
+  // What stops short of both sides of the face is no dado to the trade.
+  if (kind === "dado" && isClosed(part, box)) return { one: "shallow mortise", many: "shallow mortises", fit: SQUARED };
+  return { one: kind, many: pluralOf(kind), fit: [] };
+}
+
+const isClosed = ({ blank }: Part, box: BoxFeature): boolean =>
+  INDICES.filter((axis) => box.into[axis] === 0).every((axis) => {
+    const { low, high } = spanOf(box, axis);
+    return !equal(low, blank.low[axis]) && !equal(high, blank.high[axis]);
+  });
