@@ -5,13 +5,23 @@
 
 import { comparePlanes } from "../plane.ts";
 import type { Plane, Vec, VisibleFace } from "../types.ts";
-import { dot, plus } from "../vec.ts";
+import { dot, minus, norm, plus } from "../vec.ts";
 import { position } from "../vertex.ts";
 import { area, isApart, minusConvex, type Polygon } from "./polygon.ts";
 import { type Placed, Stage, shiftOf } from "./stage.ts";
 import { nearness, picturePoint, type View } from "./view.ts";
 
+/** Where two shadows meet, a strip as wide as their tolerance stays open between them: nothing is seen through that. Of area, and of width. */
 const SLIVER = 160 * 160;
+const STRIP = 3 * 160;
+
+const isSeen = (fragment: Polygon): boolean => {
+  const size = area(fragment);
+  return size > SLIVER && size > STRIP * longestSide(fragment);
+};
+
+const longestSide = (fragment: Polygon): number =>
+  fragment.reduce((so, p, i) => Math.max(so, norm(minus(p, fragment[(i + 1) % fragment.length] as Vec))), 0);
 
 /** One entry for each item and plane with anything to see, in the order of the items, then of the planes. */
 export function visibleFaces(
@@ -59,5 +69,5 @@ function unhidden(polygon: Polygon, stage: Stage): Polygon[] {
     left = left.flatMap((fragment) => minusConvex(fragment, halves));
     if (left.length === 0) return [];
   }
-  return left.filter((fragment) => area(fragment) > SLIVER);
+  return left.filter(isSeen);
 }

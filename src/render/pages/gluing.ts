@@ -53,7 +53,7 @@ function row(build: Build, step: Step, printer: Printer): readonly string[] {
     ) || "–";
   return [
     String(step.number),
-    `${order(build, step) || step.title}${copies}`,
+    `${orderOf(build, step) || step.title}${copies}`,
     glued(build, step),
     clamps === "" ? "–" : clamps,
     wait(false),
@@ -65,13 +65,27 @@ function row(build: Build, step: Step, printer: Printer): readonly string[] {
 const jointsOf = (method: string, count: number): string => `${method}: ${count} joint${count === 1 ? "" : "s"}`;
 
 /** Marks as the parts arrive: "B, D, A"; those that are one by then: "B, D, A as one". Of a slab its own mark. */
-function order({ parts }: Build, { actions, copies, shows }: Step): string {
+export function orderOf({ parts }: Pick<Build, "parts">, { actions, copies, shows, text }: Step): string {
   const marks = new Map(parts.map(({ id, mark }) => [id, mark]));
   const adds = actions.flatMap((action) => (action.do === "add" ? [action.parts] : []));
   const first = adds.slice(0, Math.max(1, Math.round(adds.length / copies)));
   const all = first.length === 0 ? [shows.fresh.slice(0, 1)] : first;
-  return all.map((together) => asOne([...new Set(together.map((id) => marks.get(id) ?? ""))])).join(", ");
+  const told = all.map((together) => [...new Set(together.map((id) => marks.get(id) ?? ""))]);
+  const acts = text.filter((each) => ACTS.test(each)).join(" ");
+  const places = new Map(told.map((own) => [own, Math.min(...own.map((mark) => placeIn(acts, mark)))]));
+  // What the step does not name one by one stays in the order in which it goes on.
+  const isTold = [...places.values()].every(Number.isFinite);
+  const sorted = isTold ? told.toSorted((a, b) => (places.get(a) ?? 0) - (places.get(b) ?? 0)) : told;
+  return sorted.map(asOne).join(", ");
 }
+
+/** Sentences that bring parts together. */
+const ACTS = /^(?:Push|Press|Tap|Set|Slide|Bring|Fit|Lower) /u;
+
+const placeIn = (text: string, mark: string): number => {
+  const at = text.indexOf(`(${mark})`);
+  return at < 0 ? Number.POSITIVE_INFINITY : at;
+};
 
 const asOne = (marks: readonly string[]): string =>
   marks.length === 1 ? (marks[0] ?? "") : `${marks.toSorted().join(", ")} as one`;

@@ -8,6 +8,7 @@ import {
   visibleFaces,
 } from "../../../src/geometry/picture/index.ts";
 import type { Point2, SceneItem, Vec } from "../../../src/geometry/types.ts";
+import { solveText, textOf } from "../../examples/compiled.ts";
 import { firstSeen } from "./sampler.ts";
 import { bookcase, box, INCH, numbers, randomBoxes } from "./scenes.ts";
 
@@ -75,4 +76,25 @@ test("a cube seen isometrically: three faces, each a square foreshortened to 1/â
     [1, 0, 0],
   ]);
   for (const f of faces) expect(area(f.polygons.flat()) / INCH ** 2).toBeCloseTo(1 / Math.sqrt(3), 12);
+});
+
+/** Of a convex polygon, across its longest side. */
+const widthOf = (polygon: readonly Point2[]): number => {
+  const longest = Math.max(
+    ...polygon.map((p, i) => {
+      const q = polygon[(i + 1) % polygon.length] as Point2;
+      return Math.hypot(p[0] - q[0], p[1] - q[1]);
+    }),
+  );
+  return area(polygon) / longest;
+};
+
+// What is cut is made of pieces; between the shadows of two that touch nothing of a third is seen: in print that is a line where there is none.
+test("no face is seen through the seam between two pieces of a part", () => {
+  const { build } = solveText(textOf("manuals-bookcase"));
+  const items = (build?.design.parts ?? []).map(({ id, solid }) => ({ id, solid }));
+  const widths = visibleFaces(items, ISOMETRIC).flatMap(({ polygons }) => polygons.map(widthOf));
+  expect(widths.length).toBeGreaterThan(50);
+  // 1/100 mm.
+  expect(Math.min(...widths)).toBeGreaterThan(160);
 });

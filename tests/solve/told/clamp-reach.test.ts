@@ -19,7 +19,12 @@ const along = (z: number, from: number, to: number) => ({
   points: [from, (from + to) / 2, to].map((x) => [inches(x), inches(z)]),
 });
 const placesOf = (z: number, from: number, to: number) => {
-  const { spots, beyond } = reachedOf([board], along(z, from, to), () => false);
+  const { spots, beyond } = reachedOf(
+    [board],
+    along(z, from, to),
+    () => false,
+    () => [board],
+  );
   return { beyond, at: spots.map(({ at }) => at.map(toInches)), cauls: spots.map(({ caul }) => caul) };
 };
 

@@ -4,12 +4,39 @@ import { built } from "../../examples/compiled.ts";
 import { stepWith, textOfStep } from "./examples.ts";
 
 // The bay between side and divider is 16 29/32 in wide on the outside of the sides: the clamps end on the divider.
-test("clamps that end on a part far inside are told as long as they are used", () => {
+test("clamps that end on a part far inside are told as long as they are used, and what they press", () => {
   const step = stepWith(built("manuals-bookcase"), /^Glue in four left shelves/u);
-  expect(textOfStep(step)).toContain("the clamps that press on it end there");
+  expect(textOfStep(step)).toContain("on the right of the divider (C).");
+  expect(textOfStep(step)).not.toContain("stands out farthest");
   expect(textOfStep(step)).not.toContain("short ones");
   // From the left side to the divider, and two cauls: less than the whole case, which is 35 in wide and more.
   expect(Math.max(...(step.clamps ?? []).map(({ opening }) => toInches(opening)))).toBeLessThan(22);
+});
+
+// The cleat is 3 in high, at the middle of its bevel 2 5/8, under a panel of 23/32 in: two pads take 1 in, a block half an inch, 4.84; the cabinet is 24 in high.
+test("a clamp opens over the two parts that it draws together, not over the case that they are in", () => {
+  const step = stepWith(built("key-cabinet"), /^Glue in the upper cleat/u);
+  const text = textOfStep(step);
+  expect((step.clamps ?? []).map(({ count, opening }) => [count, Math.round(toInches(opening))])).toEqual([[3, 5]]);
+  expect(text).toContain("The jaws press on the bottom of the upper cleat (I) and on the top of the top panel (D).");
+  expect(text).toContain("slopes 45° where clamps press");
+  expect(text).toContain("an edge that is sawn to the same bevel");
+});
+
+// The back is let in 1/4 in and is 3/8 in thick: its end is larger than what lies along the side, and nothing squeezes the side along its length.
+test("what goes into a rabbet is pressed square to the larger of its faces", () => {
+  for (const title of [/^Glue in the left side/u, /^Glue in the upper back/u, /^Glue in the right side/u]) {
+    const step = stepWith(built("old-plans/wall-shelf"), title);
+    expect(textOfStep(step)).not.toContain("from top to bottom");
+    expect(new Set((step.clamps ?? []).map(({ opening }) => Math.round(toInches(opening))))).toEqual(new Set([32]));
+  }
+});
+
+test("of a mitred frame each part is pressed along its own length", () => {
+  const text = textOfStep(stepWith(built("old-plans/medicine-cabinet"), /^Build the door/u));
+  expect(text).toContain(
+    "one on the left door stile (D) and one on the right door stile (E) from top to bottom; one on each of two door rails (H) from left to right",
+  );
 });
 
 // The tenon is 1 1/4 in long: 1/8 more, up to eighths, is the block.

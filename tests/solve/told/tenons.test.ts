@@ -16,3 +16,14 @@ test("holes for pegs are called so, as the pegs are where they are driven", () =
   expect(ends).toContain("Bore three peg holes, 1/4 in across");
   expect(ends).not.toContain("dowel");
 });
+
+// Two tenons that meet in a post are mitred: with the corner on, none goes into its mortise when the other is in.
+test("a tenon loses its corner in the step that cuts it, before it is fitted", () => {
+  const build = built("old-plans/piano-bench");
+  for (const title of [/^Cut the joints in the end rails/u, /^Cut the joints in the side rails/u]) {
+    const text = textOfStep(stepWith(build, title));
+    expect(text.indexOf("Cut the corner off")).toBeGreaterThan(text.indexOf("Cut two tenons"));
+    expect(text.indexOf("Fit each to its mortise")).toBeGreaterThan(text.lastIndexOf("Cut the corner off"));
+  }
+  expect(build.steps.filter(({ title }) => title.startsWith("Shape"))).toEqual([]);
+});

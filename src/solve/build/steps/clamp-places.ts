@@ -1,10 +1,9 @@
 /** What several hands and clamps are for in a glue-up: which go where. */
-import { inches } from "../../../units/length.ts";
-import { less } from "../../../units/rational.ts";
-import { type ClampEnd, clampEnds, endsOnIt } from "./clamp-ends.ts";
+import { type ClampEnd, clampEnds, isFarIn } from "./clamp-ends.ts";
 import { placesOfClamps, underCauls } from "./clamping.ts";
 import { called, listed, numberWord, plural, series, type Work } from "./draft.ts";
 import type { Move } from "./moves.ts";
+import { MOST } from "./slopes.ts";
 import { groupedBy } from "./wishes/own-key.ts";
 import { calledAmong } from "./words/by-place.ts";
 
@@ -51,36 +50,77 @@ function caulTexts(work: Work, moves: readonly Move[]): readonly string[] {
 
 const ACROSS = ["from left to right", "from front to back", "from top to bottom"] as const;
 
-/** What clamps press on where that lies behind the outside of the whole, or has a bare tenon on it; alike parts together. */
+/** What clamps press on where that lies far in, beside something that stands out past it, or has a bare tenon on it; alike parts together. */
 export function setBackTexts(work: Work, moves: readonly Move[]): readonly string[] {
-  const ends = placesOfClamps(work, moves).flatMap(({ axis, at }) => clampEnds(work, moves, axis, at));
-  const told = ends.filter(({ back, tenon, slope }) => tenon !== null || slope !== null || less(LEAST, back));
-  const [sloping, square] = [told.filter(({ slope }) => slope !== null), told.filter(({ slope }) => slope === null)];
-  const key = ({ part, back, tenon, block }: ClampEnd): string =>
-    [work.line(part).mark, work.print(back), tenon && work.print(tenon), work.print(block)].join();
-  const wedged = groupedBy(sloping, ({ slope }) => `${slope?.degrees} ${slope?.towards}`).flatMap((own) =>
-    wedgeText(work, own),
-  );
-  const setBack = groupedBy(square, key).flatMap((own) => {
-    const [first] = own;
-    if (!first) return [];
-    const ids = [...new Set(own.map(({ part }) => part))];
-    const one = ids.length === 1;
-    const sides = series([...new Set(own.map(({ side }) => `the ${side}`))]);
-    const on = `On ${sides} ${listed(work, ids)}`;
-    if (first.tenon !== null)
-      return [
-        `${on} ${one ? "ends in a bare tenon" : "end in bare tenons"} ${work.print(first.tenon)} long, and nothing may press on ${one ? "it" : "those"}: put blocks at least ${work.print(first.block)} thick on the ${one ? "shoulder" : "shoulders"} beside the ${one ? "tenon, or one that is cut out over it" : "tenons, or such as are cut out over them"}.`,
-      ];
-    const lies = `${on} ${one ? "lies" : "lie"} ${work.print(first.back)} behind what stands out farthest`;
-    const them = one ? "it" : "them";
-    return endsOnIt(first)
-      ? [`${lies}: the clamps that press on ${them} end there.`]
-      : [
-          `${lies}: put a block at least ${work.print(first.block)} thick between ${them} and each clamp that presses on ${them}.`,
-        ];
+  const places = placesOfClamps(work, moves).map((place) => ({ place, ends: clampEnds(work, moves, place) }));
+  const ends = places.flatMap((each) => each.ends);
+  const wedged = groupedBy(
+    ends.filter(({ slope }) => slope !== null),
+    ({ slope }) => `${slope?.degrees} ${slope?.towards}`,
+  ).flatMap((own) => wedgeText(work, own));
+  const square = ends.filter(({ slope }) => slope === null);
+  const blocks = groupedBy(
+    square.filter(({ block }) => block !== null),
+    ({ part, tenon, beside, block }) =>
+      [
+        work.line(part).mark,
+        tenon && work.print(tenon),
+        beside && work.print(beside.by),
+        block && work.print(block),
+      ].join(),
+  ).flatMap((own) => blockTexts(work, own));
+  const clear = groupedBy(
+    square.filter(({ block, beside }) => block === null && beside !== null),
+    ({ part, beside }) => `${work.line(part).mark} ${work.line(beside?.part ?? part).mark}`,
+  ).map((own) => {
+    const past = [...new Set(own.flatMap(({ beside }) => (beside ? [beside.part] : [])))];
+    return `Set the clamps ${onSides(work, own)} clear of ${listed(work, past)}, which ${past.length === 1 ? "stands" : "stand"} out past ${unique(own).length === 1 ? "it" : "them"}.`;
   });
-  return [...setBack, ...wedged];
+  return [...reachTexts(work, places), ...blocks, ...clear, ...wedged];
+}
+
+const unique = (own: readonly ClampEnd[]): readonly string[] => [...new Set(own.map(({ part }) => part))];
+
+/** "on the left of the left side (A)". */
+const onSides = (work: Work, own: readonly ClampEnd[]): string =>
+  `on ${series([...new Set(own.map(({ side }) => `the ${side}`))])} of ${listed(work, unique(own))}`;
+
+interface Clamp {
+  readonly place: Pick<ReturnType<typeof placesOfClamps>[number], "part">;
+  readonly ends: readonly ClampEnd[];
+}
+
+/** Which two faces are pressed, where a clamp does not reach over the whole. */
+function reachTexts(work: Work, clamps: readonly Clamp[]): readonly string[] {
+  const short = clamps.filter(({ ends }) => ends.some(isFarIn));
+  const key = ({ ends }: Clamp): string => ends.map(({ part, side }) => `${side} ${work.line(part).mark}`).join();
+  return groupedBy(short, key).map((own) => {
+    const [low, high] = [0, 1].map((i) => own.flatMap(({ ends }) => ends[i] ?? []));
+    const which = own.length === clamps.length ? "The jaws" : `The jaws of ${those(work, own)}`;
+    return `${which} press ${onSides(work, low ?? [])} and ${onSides(work, high ?? [])}.`;
+  });
+}
+
+const those = (work: Work, own: readonly Clamp[]): string =>
+  `${own.length === 1 ? "the one" : "those"} on ${listed(work, [...new Set(own.map(({ place }) => place.part))])}`;
+
+function blockTexts(work: Work, own: readonly ClampEnd[]): readonly string[] {
+  const [first] = own;
+  if (!first?.block) return [];
+  const ids = unique(own);
+  const one = ids.length === 1;
+  const sides = series([...new Set(own.map(({ side }) => `the ${side}`))]);
+  const on = `On ${sides} ${listed(work, ids)}`;
+  const thick = work.print(first.block);
+  if (first.tenon !== null)
+    return [
+      `${on} ${one ? "ends in a bare tenon" : "end in bare tenons"} ${work.print(first.tenon)} long, and nothing may press on ${one ? "it" : "those"}: put blocks at least ${thick} thick on the ${one ? "shoulder" : "shoulders"} beside the ${one ? "tenon, or one that is cut out over it" : "tenons, or such as are cut out over them"}.`,
+    ];
+  const past = [...new Set(own.flatMap(({ beside }) => (beside ? [beside.part] : [])))];
+  const them = one ? "it" : "them";
+  return [
+    `${on} ${one ? "lies" : "lie"} ${work.print(first.beside?.by ?? first.block)} behind ${listed(work, past)}: put a block at least ${thick} thick between ${them} and each clamp that presses on ${them}.`,
+  ];
 }
 
 /** On what slopes alike a clamp slides, but for a wedge. */
@@ -89,13 +129,15 @@ function wedgeText(work: Work, own: readonly ClampEnd[]): readonly string[] {
   if (!slope) return [];
   const ids = [...new Set(own.map(({ part }) => part))];
   const sides = series([...new Set(own.map(({ side }) => `the ${side}`))]);
+  const on = `On ${sides} ${listed(work, ids)} ${ids.length === 1 ? "slopes" : "slope"} ${slope.degrees}° where clamps press, and a clamp slides on a slope:`;
+  if (slope.degrees > MOST.leaning)
+    return [
+      `${on} put a block between with an edge that is sawn to the same bevel from an offcut, its thick end towards the ${slope.towards}, and hold it on with a small clamp until the others are tight.`,
+    ];
   return [
-    `On ${sides} ${listed(work, ids)} ${ids.length === 1 ? "slopes" : "slope"} ${slope.degrees}° where clamps press, and a clamp slides on a slope: put a wedge between, sawn to ${slope.degrees}° from offcuts, its thick end towards the ${slope.towards}, and tape it on.`,
+    `${on} put a wedge between, sawn to ${slope.degrees}° from offcuts, its thick end towards the ${slope.towards}, and tape it on.`,
   ];
 }
-
-/** Less is taken up by a pad. Common practice, no source. */
-const LEAST = inches(1, 8);
 
 /** So many dowels find their holes at once with four hands only. Common practice, no source. */
 const MANY = 8;

@@ -18,6 +18,8 @@ export interface Spot {
   readonly at: readonly Length[];
   /** It presses on the end of a caul. */
   readonly caul: boolean;
+  /** That lies over the whole, from edge to edge. */
+  readonly whole: boolean;
 }
 
 export interface Reached {
@@ -51,25 +53,30 @@ const WAYS: readonly (readonly Length[])[] = Array.from({ length: 2 * THROAT + 1
 
 /**
  * What presses on a joint where bars reach some of its places only: where they reach both its ends, a caul under the clamps there; else one from
- * side to side of the whole, clamped at its ends. `isPressed`: a clamp on another joint that is near enough.
+ * side to side of the whole, clamped at its ends. `isPressed`: a clamp on another joint that is near enough; `past`: along what a bar runs at a place.
  */
 export function reachedOf(
   parts: readonly Part[],
   { axis, points, long }: ClampLine,
   isPressed: (at: readonly Length[]) => boolean,
+  past: (at: readonly Length[]) => readonly Part[],
 ): Reached {
-  const reached = points.map((at) => barReaches(parts, axis, at));
+  const reached = points.map((at) => barReaches(past(at), axis, at));
   const out = points.filter((at, i) => !reached[i] && !isPressed(at));
   const spots = points.filter((_, i) => reached[i]);
   const [first] = out;
-  if (!first) return { spots: spots.map((at) => ({ at, caul: false })), beyond: "none" };
-  if (reached[0] && reached.at(-1)) return { spots: spots.map((at) => ({ at, caul: true })), beyond: "middle" };
+  if (!first) return { spots: spots.map((at) => ({ at, caul: false, whole: false })), beyond: "none" };
+  if (reached[0] && reached.at(-1))
+    return { spots: spots.map((at) => ({ at, caul: true, whole: false })), beyond: "middle" };
   const i = otherAxes(axis)[long] as AxisIndex;
   const low = parts.map(({ body }) => body.low[i]).reduce(min);
   const high = parts.map(({ body }) => body.high[i]).reduce(max);
   const ends = [add(low, END), subtract(high, END)].map((end) => first.map((value, k) => (k === long ? end : value)));
   return {
-    spots: [...ends.map((at) => ({ at, caul: true })), ...spots.map((at) => ({ at, caul: false }))],
+    spots: [
+      ...ends.map((at) => ({ at, caul: true, whole: true })),
+      ...spots.map((at) => ({ at, caul: false, whole: false })),
+    ],
     beyond: "all",
   };
 }

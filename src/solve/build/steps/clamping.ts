@@ -19,13 +19,12 @@ import {
 } from "../../../units/index.ts";
 import type { Clamping } from "../../build.ts";
 import { type AxisIndex, common, extent, INDICES, indexOf, otherAxes, triple } from "../../design/space.ts";
-import type { Box, Fastener, Joint } from "../../design.ts";
+import type { Box, Direction, Fastener, Joint, Part } from "../../design.ts";
 import { once } from "../once.ts";
-import { boxOf, clampEnds, partsOf, pastTheWhole, wholeOf } from "./clamp-ends.ts";
+import { boxOf, type ClampAt, clampEnds, openingOver, partsOf, reachOf } from "./clamp-ends.ts";
 import { barReaches, type ClampLine, isNear, type Reached, reachedOf } from "./clamp-reach.ts";
 import { FIRST, type Work } from "./draft.ts";
 import type { Move } from "./moves.ts";
-import { standingOut } from "./standing-out.ts";
 
 /** Two cauls or pads. */
 const CAULS = inches(1);
@@ -57,9 +56,7 @@ function isOffset(work: Work, { id, direction }: Fastener): boolean {
 /** A tongue with glue in its middle only: a clamp there, and one at each end. */
 const BREADBOARD = 3;
 
-interface Place {
-  readonly axis: AxisIndex;
-  readonly at: readonly Length[];
+interface Place extends ClampAt {
   /** What it presses on, so that its joint closes. */
   readonly part: string;
   readonly caul: boolean;
@@ -68,18 +65,44 @@ interface Place {
 /** For what is glued and not pulled together by screws, nails or pegs in offset holes. */
 function linesOf(work: Work, moves: readonly Move[]): readonly ClampLine[] {
   const wanted = moves.flatMap(({ along, work: joints }) => {
-    const axis = INDICES.reduce<AxisIndex>((best, i) => (Math.abs(along[i]) > Math.abs(along[best]) ? i : best), 0);
     const held = joints.filter((each) => isClamped(work, each)).map(({ joint }) => joint);
-    const long = held.filter((joint) => !less(longest(work, joint, axis), NARROW));
+    const isLong = (joint: Joint): boolean => !less(longest(work, joint, pressedAlong(joint, along)), NARROW);
+    const long = held.filter(isLong);
     // What is clamped along its length is held at its ends too, where it reaches over what stands beside.
     const also = (joint: Joint): boolean => joint.parts.some((id) => long.some(({ parts: [own] }) => own === id));
     const own = held.filter((joint) => long.includes(joint) || !also(joint));
-    return own.flatMap((joint) => [
-      { axis, joint, part: joint.parts[0] },
-      ...cornerOf(work, joint, axis).map((each) => ({ axis: each, joint, part: joint.parts[1] })),
-    ]);
+    return own.flatMap((joint): readonly Omit<ClampLine, "points" | "long">[] =>
+      joint.method === "mitre"
+        ? mitredOf(work, joint)
+        : [{ axis: pressedAlong(joint, along), joint, part: joint.parts[0] }],
+    );
   });
   return wanted.map((line) => ({ ...line, ...pointsOver(work, line.joint, line.axis) }));
+}
+
+/** What goes face to face, or into a rabbet, touches by one face and perhaps a smaller one. */
+const BY_FACES: ReadonlySet<Joint["method"]> = new Set<Joint["method"]>(["glue", "rabbet"]);
+
+/** Square to the largest face that has glue; of what is let in, the way it goes in. */
+function pressedAlong({ method, contact }: Joint, along: Direction): AxisIndex {
+  const largest = (size: (i: AxisIndex) => number): AxisIndex =>
+    INDICES.reduce<AxisIndex>((best, i) => (size(i) > size(best) + 1e-9 ? i : best), 0);
+  const way = largest((i) => Math.abs(along[i]));
+  if (!BY_FACES.has(method)) return way;
+  // What is held on both sides in a notch needs no pressing there.
+  const areas = INDICES.map((i) =>
+    Math.abs(contact.reduce((so, { normal, area }) => (Math.abs(normal[i]) > FACE ? so + normal[i] * area : so), 0)),
+  );
+  const across = largest((i) => areas[i] as number);
+  return (areas[across] as number) > (areas[way] as number) + 1e-6 ? across : way;
+}
+
+/** The share of a direction along an axis above which it counts as lying along that. */
+const FACE = 0.99;
+
+/** A mitre slides open unless both parts are pressed along their lengths. */
+function mitredOf(work: Work, joint: Joint): readonly Omit<ClampLine, "points" | "long">[] {
+  return joint.parts.map((part) => ({ axis: indexOf(work.part(part).axes.length), joint, part }));
 }
 
 /** What presses on each joint, where the jaws of clamps reach. */
@@ -87,29 +110,49 @@ const pressingOf = once((work: Work) =>
   once((moves: readonly Move[]): readonly (ClampLine & Reached)[] => {
     const lines = linesOf(work, moves);
     const parts = partsOf(work, moves);
-    const others = lines.flatMap(({ axis, points }) =>
-      points.filter((at) => barReaches(parts, axis, at)).map((at) => ({ axis, at })),
+    const past = (line: Pick<ClampLine, "axis" | "joint">, at: readonly Length[]): readonly Part[] => {
+      const reach = reachOf(parts, { ...line, at, whole: false });
+      return reach ? parts.filter(({ body }) => isWithin(body, line.axis, reach.low.at, reach.high.at)) : parts;
+    };
+    const others = lines.flatMap((line) =>
+      line.points
+        .filter((at) => barReaches(past(line, at), line.axis, at))
+        .map((at) => ({ ...line, at, whole: false })),
     );
     return lines.map((line) => {
       const isPressed = (at: readonly Length[]): boolean =>
-        others.some((other) => other.axis === line.axis && oneClamp(line.joint, other.at, at));
-      return { ...line, ...reachedOf(parts, line, isPressed) };
+        others.some((other) => pressesToo(parts, other, { ...line, at, whole: false }));
+      return { ...line, ...reachedOf(parts, line, isPressed, (at) => past(line, at)) };
     });
   }),
 );
 const pressing = (work: Work, moves: readonly Move[]): readonly (ClampLine & Reached)[] => pressingOf(work)(moves);
 
+const isWithin = ({ low, high }: Box, axis: AxisIndex, from: Length, to: Length): boolean =>
+  less(low[axis], to) && less(from, high[axis]);
+
 /** A clamp that reaches over the whole body holds all joints in its line. Those on the ends of cauls stand where these are. */
 export function placesOfClamps(work: Work, moves: readonly Move[]): readonly Place[] {
-  const all = pressing(work, moves).flatMap(({ spots, ...line }) => spots.map((spot) => ({ ...line, ...spot })));
+  const parts = partsOf(work, moves);
+  const all = pressing(work, moves).flatMap(({ spots, ...line }) => spots.map((spot): Place => ({ ...line, ...spot })));
+  const span = (place: Place): number => {
+    const reach = reachOf(parts, place);
+    return reach ? toNumber(subtract(reach.high.at, reach.low.at)) : 0;
+  };
   const places: Place[] = [];
-  for (const { axis, joint, part, at, caul } of [
+  for (const place of [
     ...all.filter((each) => each.caul),
-    ...all.filter((each) => !each.caul),
+    ...all.filter((each) => !each.caul).toSorted((a, b) => span(b) - span(a)),
   ])
-    if (!places.some((other) => other.axis === axis && oneClamp(joint, other.at, at)))
-      places.push({ axis, at, part, caul });
+    if (!places.some((other) => pressesToo(parts, other, place))) places.push(place);
   return places;
+}
+
+/** Whether a clamp that is there presses on what another one would. */
+function pressesToo(parts: readonly Part[], there: ClampAt, own: ClampAt): boolean {
+  if (there.axis !== own.axis || !oneClamp(own.joint, there.at, own.at)) return false;
+  const [one, other] = [reachOf(parts, there), reachOf(parts, own)];
+  return one === null || other === null || (!less(other.low.at, one.low.at) && !less(one.high.at, other.high.at));
 }
 
 /** Parts that no jaws reach, or not in their middle. */
@@ -121,30 +164,15 @@ export function underCauls(
   return all.filter(({ part }, i) => i === all.findIndex((other) => other.part === part));
 }
 
-/**
- * A rabbet at the end of a part holds its mate by two faces: the second wants to be pressed as well, along that part. A mitre slides open unless both parts
- * are pressed along their lengths.
- */
-function cornerOf(work: Work, { method, parts: [id, mate], contact }: Joint, axis: AxisIndex): readonly AxisIndex[] {
-  const [part, other] = [work.part(id), work.part(mate)];
-  if (method === "mitre") return [part, other].map(({ axes }) => indexOf(axes.length)).filter((each) => each !== axis);
-  const along = indexOf(other.axes.length);
-  if (method !== "rabbet" || indexOf(part.axes.length) !== axis || along === axis) return [];
-  return contact.some(({ normal }) => Math.abs(normal[along]) > 0.99) ? [along] : [];
-}
-
 /** By direction. */
 export function clampingOf(work: Work, moves: readonly Move[]): readonly Clamping[] {
-  const whole = wholeOf(work, moves);
-  if (!whole) return [];
   const places = placesOfClamps(work, moves);
   return INDICES.flatMap((axis): readonly Clamping[] => {
-    const across = add(subtract(whole.high[axis], whole.low[axis]), add(CAULS, standingOut(work, moves, axis)));
     const openings = places
       .filter((one) => one.axis === axis)
-      .map(({ at, caul }) => {
-        const over = add(across, pastTheWhole(clampEnds(work, moves, axis, at)));
-        return roundedUp(work, caul ? add(over, STIFF) : over);
+      .map((place) => {
+        const over = add(openingOver(clampEnds(work, moves, place)), CAULS);
+        return roundedUp(work, place.caul ? add(over, STIFF) : over);
       });
     const different = openings.filter((each, i) => i === openings.findIndex((other) => equal(other, each)));
     return different.map((opening) => ({ count: openings.filter((each) => equal(each, opening)).length, opening }));

@@ -1,6 +1,6 @@
 /** When a frame or a box is closed, and proved square. */
 
-import { faceAxis } from "../../design/space.ts";
+import { type AxisIndex, faceAxis } from "../../design/space.ts";
 import type { Direction } from "../../design.ts";
 import { LOOSE } from "../order/links.ts";
 import { backedBy } from "./back-boards.ts";
@@ -20,16 +20,16 @@ export function newlySquare(work: Work, moves: readonly Move[], up: Direction): 
   if (moves.every(({ work: own }) => own.every(({ joint }) => LOOSE.includes(joint.kind)))) return null;
   const [first, last] = [moves[0] as Move, moves.at(-1) as Move];
   const [before, after] = [first.present, [...last.present, ...last.arriving]];
-  const thin = closedAlong(work, after);
-  // An end with rails is closed only as an end: the other end closes the frame.
-  if (isClosed(work, before, thin ?? undefined)) return null;
-  // What goes round a case closes it no second time.
-  if (thin !== null && caseSidesOf(work, before)?.thin === thin) return null;
-  const of = (ids: readonly string[], filler: string | null): Closing | null => {
-    const square = squareOf(work, ids, up, true);
+  const along = closedAlong(work, after);
+  // An end with rails is closed only as an end: the other end closes the frame. What goes round a case closes it no second time.
+  const closed = caseSidesOf(work, before)?.thin;
+  const fresh = along.filter((axis) => axis !== closed && !isClosed(work, before, axis));
+  const of = (ids: readonly string[], filler: string | null, axes?: readonly AxisIndex[]): Closing | null => {
+    const square = squareOf(work, ids, { up, anyway: true, ...(axes && { along: axes }) });
     return square && { square, filler };
   };
-  if (thin !== null) return of(after, null);
+  if (along.length > 0) return of(after, null, fresh);
+  if (isClosed(work, before)) return null;
   // What fills a frame keeps it square when it is fast; while the glue is wet, it is as the clamps leave it.
   if (moves.some((move) => move.work.some(({ joint }) => joint.glue)))
     for (const id of after) {
@@ -41,8 +41,10 @@ export function newlySquare(work: Work, moves: readonly Move[], up: Direction): 
 }
 
 /** "across its front from corner to corner, outside". */
-const wayOf = (work: Work, { on, of, shoulders }: Square): string =>
-  `${on ? `across its ${on} ` : ""}from corner to corner${of.length > 0 ? ` of ${listed(work, of)}` : ""}${shoulders ? " of the shoulders: the tenons stand out past them" : ", outside"}`;
+const wayOf = (work: Work, { on, of, shoulders, inside }: Square): string =>
+  inside
+    ? `inside, from corner to corner of the room between ${listed(work, of)}`
+    : `${on ? `across its ${on} ` : ""}from corner to corner${of.length > 0 ? ` of ${listed(work, of)}` : ""}${shoulders ? " of the shoulders: the tenons stand out past them" : ", outside"}`;
 
 /** Right after a frame is closed. */
 export const squareText = (work: Work, square: Square): string =>
@@ -63,7 +65,7 @@ export function againText(
   if (!square) return [];
   const size = work.print(square.value);
   const way = wasMeasured(work, square, first.present, units)
-    ? `from corner to corner${square.shoulders ? " of the shoulders" : ""} once more, ${size} both ways`
+    ? `${square.inside ? "inside, " : ""}from corner to corner${square.shoulders ? " of the shoulders" : ""} once more, ${size} both ways`
     : `${wayOf(work, square)}: ${size} both ways, equal within ${work.print(square.within)}`;
   return [`${FIRST}measure ${way}${way.includes(": ") ? ";" : ":"} what goes on now keeps it as it finds it.`];
 }
@@ -78,7 +80,7 @@ function keptBy(work: Work, moves: readonly Move[], up: Direction): Square | nul
   const after = [...last.present, ...last.arriving];
   const backed = backedBy(work, moves);
   if (backed?.begun || (!backed && isClosed(work, after))) return null;
-  const frame = squareOf(work, first.present, up);
+  const frame = squareOf(work, first.present, { up });
   if (frame) return frame;
   const sides = squareOfSides(work, first.present, up);
   if (backed) return sides ?? squareOfUprights(work, backed, up);

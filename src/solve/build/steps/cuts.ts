@@ -1,7 +1,12 @@
 /** What is cut into a part while it is square, and what gives it its shape. */
 import type { Feature, Part } from "../../design.ts";
 
-export const isShape = (feature: Feature): boolean => "normal" in feature || "radius" in feature;
+/** The corner that is cut off a tenon before that is fitted. */
+export const isOfTenon = (feature: Feature, { features }: Part): boolean =>
+  feature.kind === "mitre" && features.some((each) => each.kind === "tenon" && each.for === feature.for);
+
+export const isShape = (feature: Feature, part: Part): boolean =>
+  ("normal" in feature || "radius" in feature) && !isOfTenon(feature, part);
 
 export const isEnd = ({ kind }: Feature): boolean => kind === "angled end";
 
@@ -9,4 +14,4 @@ const isInPlace = (feature: Feature): boolean => "inPlace" in feature && feature
 
 /** Of a part, by their places: what is cut while it is square. */
 export const cutsIn = (part: Part): readonly number[] =>
-  part.features.flatMap((feature, i) => (isShape(feature) || isInPlace(feature) ? [] : [i]));
+  part.features.flatMap((feature, i) => (isShape(feature, part) || isInPlace(feature) ? [] : [i]));

@@ -22,6 +22,8 @@ export interface StepDraft extends Omit<Step, "number" | "after" | "afterWait" |
   readonly of?: readonly string[];
   /** Units whose work was wished into the same step. */
   readonly also?: readonly string[];
+  /** What is said where the work stands on its head already, and stays so. */
+  readonly onHead?: readonly string[];
   /** Done where the piece will stand, when all else is done. */
   readonly inTheRoom?: true;
 }

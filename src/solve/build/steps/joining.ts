@@ -11,6 +11,7 @@ import { FIRST, numberWord, type StepDraft, series, type Work } from "./draft.ts
 import { rowsTried } from "./dry-fit.ts";
 import { whenItHangs } from "./finishing/in-its-room.ts";
 import { inFront } from "./in-front.ts";
+import { heldWhileStruck, oneFirst } from "./in-turn.ts";
 import { actionsOf } from "./join-actions.ts";
 import { comesFrom, isLowered, isUnderneath, type Lying, layTexts, turning } from "./lying.ts";
 import { grouped, hangs, type Move, type Unit, unitsOf } from "./moves.ts";
@@ -20,6 +21,7 @@ import { blockText } from "./standing-out.ts";
 import { builtNames, standingName, titleOf } from "./titles.ts";
 import { upFor } from "./turned-for.ts";
 import { bodyWords, theBody } from "./words/bodies.ts";
+import { clearTexts } from "./words/clear-between.ts";
 import { boxTexts, roomTexts } from "./words/drawer-room.ts";
 import { WALL_CAUTION } from "./words/fitted.ts";
 import { laysDown } from "./words/glazed.ts";
@@ -104,6 +106,7 @@ function joiningStep(
     string[],
     string[],
   ];
+  const shown = oneFirst(heldWhileStruck(then, moves, place.up), moves, proof?.text ?? null);
   const again = hung ? [] : againText(work, moves, place.units, place.before);
   const n = copies.all.length;
   const clamps = glued ? mostClamps(everyCopy.map((copy) => clampingOf(work, copy))) : [];
@@ -154,11 +157,12 @@ function joiningStep(
         ? []
         : packingTexts(work, moves, place.up)),
       ...togetherTexts(work, moves),
-      ...then,
+      ...shown,
       ...(glued ? clampPlaces(work, moves) : []),
-      ...(proof && !told.includes(proof.text) ? [proof.text] : []),
+      ...(proof && !shown.some((each) => each.includes(proof.text)) ? [proof.text] : []),
       ...(hung ? whenItHangs(work) : []),
       ...(closing || hung || !glued ? [] : squareTexts(work, joints)),
+      ...(closing || hung ? [] : clearTexts(work, joints, [...last.present, ...last.arriving])),
       ...(glued ? inLineTexts(work, joints) : []),
       ...(first.arrivesBuilt ? [] : boxTexts(work, everyCopy.map(beforeAndAfter))),
       ...roomTexts(work, first.present, [...last.present, ...last.arriving], glued),

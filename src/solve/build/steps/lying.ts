@@ -41,10 +41,24 @@ export function layTexts(
   const drives = moves.some((move) => move.work.some((each) => each.drives.length > 0));
   const lies = !drives && place.up[2] === 0 && (place.first || place.up.some((c, i) => c !== place.before[i]));
   if (place.first && !lies && liesAsFrame(work, moves)) return [flatText(work, moves)];
-  if (!first || !lies) return turning(moves, place);
+  if (!first || !lies) {
+    const stands = standsUp(work, moves, place);
+    return turning(moves, place).map((each) => (stands && each.startsWith("Lay the work flat ") ? HEADS_UP : each));
+  }
   const name = place.stands ?? `${listed(work, first.present)}`;
   return [`Lay ${name} flat on battens, inside up.`];
 }
+
+const HEADS_UP = "Put it together as drawn, with the side that the heads go into uppermost.";
+
+/** What begins with the side of the heads up, and is not flat then. */
+const standsUp = (work: Work, moves: readonly Move[], { up, first, before }: Lying): boolean => {
+  const last = moves.at(-1);
+  const axis = INDICES.find((i) => up[i] !== 0) as AxisIndex;
+  const turned = up.some((c, i) => c !== before[i]);
+  const together = last ? [...last.present, ...last.arriving] : [];
+  return first && turned && up[2] === 0 && !isFlat(work, together, axis);
+};
 
 /** A frame of which all parts are flush on one side only lies on that one. */
 function flatText(work: Work, moves: readonly Move[]): string {

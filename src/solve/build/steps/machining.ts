@@ -42,8 +42,9 @@ export const machiningSteps = (work: Work, lines: readonly CutLine[]): readonly 
 /** Whether a part gets the shape after which nothing more can be set out on it. */
 export const givesShape = (work: Work, { part, features }: Extract<Action, { do: "machine" }>): boolean =>
   features.some((i) => {
-    const feature = work.part(part).features[i];
-    return feature !== undefined && isShape(feature) && !isEnd(feature);
+    const own = work.part(part);
+    const feature = own.features[i];
+    return feature !== undefined && isShape(feature, own) && !isEnd(feature);
   });
 
 /** Which of a part's features and holes a step makes. */
@@ -115,7 +116,8 @@ const holesOf = (work: Work, id: string): readonly Hole[] =>
 const boring = (work: Work, lines: readonly CutLine[]): readonly StepDraft[] =>
   lines.flatMap((line) => {
     const first = onBench(work.part(line.parts[0] as string));
-    if (benchHoles(work, first.id).length === 0 || first.features.some((feature) => !isShape(feature))) return [];
+    if (benchHoles(work, first.id).length === 0 || first.features.some((feature) => !isShape(feature, first)))
+      return [];
     return cuttings(work, line, [HOLE]).map((own) => boringStep(work, own.line));
   });
 
@@ -150,8 +152,8 @@ const SAWN: ReadonlySet<Feature["kind"]> = new Set<Feature["kind"]>([
 /** Ends at an angle, or tapers, chamfers and bevels; kinds of part that are shaped in the same words, such as mirror images, share a step. */
 function shaping(work: Work, lines: readonly CutLine[], wanted: (feature: Feature) => boolean): readonly StepDraft[] {
   const kindsOf = (line: CutLine): readonly Feature["kind"][] => {
-    const { features } = onBench(work.part(line.parts[0] as string));
-    return [...new Set(features.filter((each) => isShape(each) && wanted(each)).map(({ kind }) => kind))];
+    const part = onBench(work.part(line.parts[0] as string));
+    return [...new Set(part.features.filter((each) => isShape(each, part) && wanted(each)).map(({ kind }) => kind))];
   };
   const told = lines
     .flatMap((line) => cuttings(work, line, kindsOf(line)))
@@ -168,7 +170,7 @@ function shaping(work: Work, lines: readonly CutLine[], wanted: (feature: Featur
     const parts = alike.flatMap((line) => line.parts).map(work.part);
     const shapes = (part: Part) =>
       part.features.flatMap((feature, i) =>
-        isShape(feature) && wanted(feature) && own.includes(feature.kind) ? [i] : [],
+        isShape(feature, part) && wanted(feature) && own.includes(feature.kind) ? [i] : [],
       );
     return step(
       "make",

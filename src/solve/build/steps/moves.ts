@@ -96,6 +96,8 @@ export function alike(work: Grouping, a: Move, b: Move): boolean {
   if (methodsOf(a) !== methodsOf(b)) return false;
   const same = a.arriving.every((id) => work.line(id).mark === work.line(b.arriving[0] as string).mark);
   const glued = isGlued(a);
+  // The last mitre of a frame takes what the others leave: all of them close at once.
+  if (isMitred(a) && isMitred(b)) return true;
   // One after another in a glue-up, or the same part again: a row of slats.
   if (glued) return a.starts || sameWay(a, b);
   if (isFront(a) && isFront(b)) return sameWay(a, b);
@@ -118,6 +120,8 @@ const methodsOf = (move: Move): string =>
     .filter((method) => method !== "groove false")
     .sort()
     .join();
+
+const isMitred = ({ work }: Move): boolean => work.every(({ joint }) => joint.method === "mitre" && joint.glue);
 
 /** Fronts of drawers, each on its own box. */
 const isFront = ({ work }: Move): boolean => work.every(({ joint }) => joint.setWith !== undefined);

@@ -1,4 +1,6 @@
-/** The same clamps go from one glue-up to the next: that waits until they are free. */
+/** The same clamps go from one glue-up to the next: that waits until they are free. There are as many of each reach as some glue-up has on at once. */
+import type { Length } from "../../../units/length.ts";
+import { less, ZERO } from "../../../units/rational.ts";
 import type { Clamping } from "../../build.ts";
 import type { StepDraft } from "./draft.ts";
 
@@ -6,18 +8,22 @@ import type { StepDraft } from "./draft.ts";
 export function clampsFrom(
   drafts: readonly StepDraft[],
 ): readonly ({ readonly place: number; readonly minutes: number } | null)[] {
-  const most = Math.max(0, ...drafts.map(({ clamps }) => count(clamps)));
+  const reaches = [...new Set(drafts.flatMap(({ clamps = [] }) => clamps.map(({ opening }) => opening)))];
+  const sets = reaches.map((reach) => ({ reach, most: Math.max(...drafts.map(({ clamps }) => count(clamps, reach))) }));
   return drafts.map(({ clamps }, i) => {
     if (count(clamps) === 0) return null;
     const place = drafts.slice(0, i).findLastIndex((each) => count(each.clamps) > 0);
     const before = drafts[place];
-    if (!before || count(before.clamps) + count(clamps) <= most) return null;
+    const enough = sets.every(({ reach, most }) => count(before?.clamps, reach) + count(clamps, reach) <= most);
+    if (!before || enough) return null;
     const minutes = before.waits.reduce((so, each) => (each.binds === undefined ? Math.max(so, each.minutes) : so), 0);
     return { place, minutes };
   });
 }
 
-const count = (clamps: readonly Clamping[] = []): number => clamps.reduce((so, each) => so + each.count, 0);
+/** Of those that open so far. */
+const count = (clamps: readonly Clamping[] = [], reach: Length = ZERO): number =>
+  clamps.reduce((so, each) => (less(each.opening, reach) ? so : so + each.count), 0);
 
 /** Told where the work between is over before the clamps are free. */
 export function withClampsTold(drafts: readonly StepDraft[]): readonly StepDraft[] {

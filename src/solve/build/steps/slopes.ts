@@ -11,11 +11,12 @@ export interface Slope {
   readonly towards: Face;
 }
 
-/** Less than half a degree holds, and on the side of what leans so much no clamp presses. Common practice, no source. */
-const [LEAST, MOST] = [0.5, 30] as const;
+/** Less than half a degree holds, and on the side of what leans so much no clamp presses; a bevel is met by one that is sawn alike. Common practice, no source. */
+const LEAST = 0.5;
+export const MOST = { leaning: 30, bevelled: 50 } as const;
 
 /** How far a solid reaches along an axis at a place across it, and its slope there; null where it is not there. */
-export function slopeAt(solid: Solid, axis: AxisIndex, high: boolean, at: readonly number[]) {
+export function slopeAt(solid: Solid, axis: AxisIndex, high: boolean, at: readonly number[], most: number) {
   const [one, two] = otherAxes(axis);
   const outermost = solid.pieces
     .flatMap(({ faces }) => {
@@ -44,7 +45,7 @@ export function slopeAt(solid: Solid, axis: AxisIndex, high: boolean, at: readon
   return {
     at: rational(Math.round(outermost.at)) as Length,
     slope:
-      degrees < LEAST || degrees > MOST
+      degrees < LEAST || degrees > most
         ? null
         : ({ degrees, towards: faceOf(steep, normal[steep] > 0) } satisfies Slope),
   };

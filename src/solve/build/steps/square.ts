@@ -7,6 +7,7 @@ import type { Backed } from "./back-boards.ts";
 import { caseSidesOf } from "./case-sides.ts";
 import { type Corners, cornersOf } from "./corners.ts";
 import type { Work } from "./draft.ts";
+import { insideCorners } from "./inside-corners.ts";
 
 /** What the diagonals of a body measure, and how far they may differ; on which of its sides they are measured, null where it is flat. */
 export interface Square {
@@ -19,6 +20,8 @@ export interface Square {
   readonly of: readonly string[];
   /** They are measured between the corners of shoulders, past which tenons stand. */
   readonly shoulders: boolean;
+  /** They are those of the room between the parts. */
+  readonly inside: boolean;
 }
 
 /** Flat: the others are three times as large. */
@@ -34,15 +37,39 @@ interface Closed {
   readonly parts: readonly Part[];
 }
 
+/** How a frame is looked at: how it lies; the side on the bench too, for what is lifted; along which axes. */
+interface Look {
+  readonly up: Direction;
+  readonly anyway?: boolean;
+  readonly along?: readonly AxisIndex[];
+}
+
 /**
  * The diagonals of a closed frame, to prove it square: joints near each of its four corners. Of a case they are measured across its front, of a
  * box or a table across its top: where its least size lies behind; of what lies on one of the two, across the other; on the other side where there
  * is no wood at each corner. Permitted difference 1/16 in under 36 in, 1/8 in above (common practice, no source). Null for any other body, and
- * where no corners can be reached; those of the side that lies on the bench only `anyway`: what is lifted to get at them.
+ * where no corners can be reached; those of the side that lies on the bench only `anyway`: what is lifted to get at them. A frame without corners
+ * outside is measured inside.
  */
-export function squareOf(work: Work, ids: readonly string[], up: Direction, anyway = false): Square | null {
-  const closed = closedOf(work, ids);
-  return closed && proofOf(work, closed, { up, of: [], anyway });
+export function squareOf(
+  work: Work,
+  ids: readonly string[],
+  { up, anyway = false, along = INDICES }: Look,
+): Square | null {
+  const closed = closedOf(work, ids, along);
+  const outside = closed.flatMap((each) => proofOf(work, each, { up, of: [], anyway }) ?? []);
+  return outside[0] ?? closed.flatMap((each) => insideOf(work, each, up) ?? [])[0] ?? null;
+}
+
+/** Of a flat frame: a case is deep inside. */
+function insideOf(work: Work, { thin, flat, parts }: Closed, up: Direction): Square | null {
+  const corners = flat ? insideCorners(parts, thin) : null;
+  return (
+    corners && {
+      ...measured(work, { diagonal: corners.diagonal, shoulders: false }),
+      ...{ inside: true, on: null, up, of: corners.of },
+    }
+  );
 }
 
 /** The same of the two sides of a case, past which other parts reach. */
@@ -74,33 +101,44 @@ function proofOf(
 }
 
 /** Whether some parts are a frame that is closed; `thin`: seen along that axis. */
-export function isClosed(work: Work, ids: readonly string[], thin?: AxisIndex): boolean {
-  return thin === undefined ? closedOf(work, ids) !== null : closedOf(work, ids, [thin]) !== null;
-}
+export const isClosed = (work: Work, ids: readonly string[], thin?: AxisIndex): boolean =>
+  closedOf(work, ids, thin === undefined ? INDICES : [thin]).length > 0;
 
-/** Along which axis a frame is closed that some parts are, the first by its size; null where it is not. */
-export const closedAlong = (work: Work, ids: readonly string[]): AxisIndex | null => closedOf(work, ids)?.thin ?? null;
+/** Along which axes a frame is closed that some parts are, by its sizes. */
+export const closedAlong = (work: Work, ids: readonly string[]): readonly AxisIndex[] =>
+  closedOf(work, ids, INDICES).map(({ thin }) => thin);
 
-function closedOf(work: Work, ids: readonly string[], along: readonly AxisIndex[] = INDICES): Closed | null {
+function closedOf(work: Work, ids: readonly string[], along: readonly AxisIndex[]): readonly Closed[] {
   const inside = new Set(ids);
   const joints = work.design.joints.filter((joint) => joint.parts.every((id) => inside.has(id)));
   const parts = ids.map(work.part);
   const [first, ...rest] = parts.map(({ body }) => body);
-  if (!first || joints.length < 4 || parts.length < 4 || parts.some(({ turned }) => turned)) return null;
+  if (!first || joints.length < 4 || parts.length < 4 || parts.some(({ turned }) => turned)) return [];
   const bounds = rest.reduce(enclosing, first);
   const size = (axis: AxisIndex): number => toNumber(subtract(bounds.high[axis], bounds.low[axis]));
   const axes = INDICES.toSorted((i, j) => size(i) - size(j));
-  const thin = axes.find((axis) => along.includes(axis) && closedOn(axis, bounds, parts, joints));
-  if (thin === undefined) return null;
-  const [a] = axes.filter((axis) => axis !== thin) as [AxisIndex, AxisIndex];
-  return { thin, parts, flat: size(thin) * FLAT <= size(a) };
+  const seen = axes.filter((axis) => along.includes(axis) && closedOn(axis, bounds, parts, joints));
+  const closed = seen.map((thin): Closed => {
+    const [a] = axes.filter((axis) => axis !== thin) as [AxisIndex, AxisIndex];
+    return { thin, parts, flat: size(thin) * FLAT <= size(a) };
+  });
+  // What is flat is looked at on its face only.
+  return closed[0]?.flat ? closed.slice(0, 1) : closed;
 }
 
-function measured({ design }: Work, { diagonal, shoulders }: Corners): Pick<Square, "value" | "within" | "shoulders"> {
+function measured(
+  { design }: Work,
+  { diagonal, shoulders }: Corners,
+): Pick<Square, "value" | "within" | "shoulders" | "inside"> {
   const inch = design.units === "inch";
   const value = roundTo(rational(Math.round(diagonal)), design.precision);
   const near = inch ? inches(1, 16) : millimetres(3, 2);
-  return { value, shoulders, within: less(value, inches(36)) ? near : inch ? inches(1, 8) : millimetres(3) };
+  return {
+    value,
+    shoulders,
+    inside: false,
+    within: less(value, inches(36)) ? near : inch ? inches(1, 8) : millimetres(3),
+  };
 }
 
 /** Whether joints near every corner hold a frame together that is thin along an axis, and there is wood at each corner on one side. */

@@ -10,10 +10,10 @@ import { listed, series, type Work } from "./draft.ts";
 import type { Move } from "./moves.ts";
 import { groupedBy } from "./wishes/own-key.ts";
 
-/** How far they stand out at most along an axis when these moves are done; zero where there are none. */
-export const standingOut = (work: Work, moves: readonly Move[], axis: AxisIndex): Length =>
+/** How far they stand out at most of a side of a part when these moves are done; zero where there are none. */
+export const standsOutOn = (work: Work, moves: readonly Move[], part: string, side: Face): Length =>
   outstanding(work, moves)
-    .filter(({ peg }) => peg.direction[axis] !== 0)
+    .filter((each) => each.part === part && each.side === side)
     .map(({ past }) => past)
     .reduce(max, ZERO);
 

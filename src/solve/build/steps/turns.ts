@@ -21,14 +21,21 @@ export function withTurns(
   let bodies: Bodies = [];
   const lies = new Map<string, Direction>();
   return drafts.map((draft) => {
-    const { measures, shows, up, actions } = draft;
+    const { measures, shows, actions } = draft;
     const own = measures ?? (shows.as ? [] : shows.present);
     const [body] = bodies.filter((each) => own.some((id) => each.has(id))).toSorted((a, b) => b.size - a.size);
     const before = body && body.size > 1 ? lies.get([...body][0] ?? "") : undefined;
+    // What is fastened from below comes off as it lies on it.
+    const onHead = before?.[2] === -1 ? draft.onHead : undefined;
+    const up = onHead && before ? before : draft.up;
     bodies = actions.reduce(afterAction, bodies);
     const seen = new Set([...own, ...(shows.as ? [] : shows.fresh)]);
     for (const each of bodies) if ([...seen].some((id) => each.has(id))) for (const id of each) lies.set(id, up);
     if (!before) return draft;
+    if (onHead) {
+      const [rest] = bodies.filter((each) => own.some((id) => each.has(id))).toSorted((a, b) => b.size - a.size);
+      return { ...draft, up, text: onHead, cautions: [...new Set([...lifting([...(rest ?? [])]), ...draft.cautions])] };
+    }
     const { text } = draft;
     if (before.every((c, i) => c === up[i])) return lyingSo(draft);
     const falls = up[2] !== 1 && before[2] === 1 && own.some((id) => onPins.has(id)) ? [FALLS] : [];

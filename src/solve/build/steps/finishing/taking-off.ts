@@ -31,34 +31,42 @@ export function takingOffSteps(work: Work): readonly StepDraft[] {
   const set = work.design.joints.filter(({ setWith }) => setWith !== undefined);
   const grips = pulledByScrew(work, set) ? gripOf(work, set) : null;
   const hinged = hardwareOf(work, removable).some(({ item }) => item.kind.includes("hinge"));
+  const one = removable.length === 1;
+  const taken = step(
+    "take-off",
+    `Take off ${inTitle(work, removable, names)}`,
+    [
+      ...(removable.every((body) => slides(work, body))
+        ? []
+        : [
+            `${FIRST}try everything: what moves moves freely, the gaps are even, nothing rubs. Plane what rubs now, while the wood is bare.`,
+          ]),
+      `Take off ${names}${hung ? `, and unscrew the ${stay ? "other " : ""}hardware` : ""}. Write on ${one ? "it" : "each"} where it belongs, ${hinged ? "under a hinge or inside " : hung || stay ? "inside " : ""}where it will not be seen.`,
+      ...pinsOutTexts(work, removable),
+      ...(grips ? [`Unscrew from their fronts the ${pluralOf(grips)} that were put on to pull by.`] : []),
+      ...(stay
+        ? [
+            "Where a half of a slide is still held in its slots alone, bore a pilot hole under one of its round holes now, and drive a screw there: nothing may shift it any more.",
+            "The halves of the slides stay on, as they are set: unscrewed, they would have to be set anew. Cover them with tape.",
+          ]
+        : []),
+      ...(hung ? ["Keep the screws with their hardware, each lot in a bag with its place on it."] : []),
+    ],
+    removable.flatMap((body) => removeActions(work, body)),
+    {
+      ...{ unit: "take off", bench: removable.length * MINUTES.off },
+      ...shown(work, removable),
+      cautions: liftCaution(work, heaviest(work, removable)),
+    },
+  );
+  if (!downAgain(removable)) return [taken];
   return [
-    step(
-      "take-off",
-      `Take off ${inTitle(work, removable, names)}`,
-      [
-        ...(removable.every((body) => slides(work, body))
-          ? []
-          : [
-              `${FIRST}try everything: what moves moves freely, the gaps are even, nothing rubs. Plane what rubs now, while the wood is bare.`,
-            ]),
-        `Take off ${names}${hung ? `, and unscrew the ${stay ? "other " : ""}hardware` : ""}. Write on ${removable.length === 1 ? "it" : "each"} where it belongs, ${hinged ? "under a hinge or inside " : hung || stay ? "inside " : ""}where it will not be seen.`,
-        ...pinsOutTexts(work, removable),
-        ...(grips ? [`Unscrew from their fronts the ${pluralOf(grips)} that were put on to pull by.`] : []),
-        ...(stay
-          ? [
-              "Where a half of a slide is still held in its slots alone, bore a pilot hole under one of its round holes now, and drive a screw there: nothing may shift it any more.",
-              "The halves of the slides stay on, as they are set: unscrewed, they would have to be set anew. Cover them with tape.",
-            ]
-          : []),
-        ...(hung ? ["Keep the screws with their hardware, each lot in a bag with its place on it."] : []),
+    {
+      ...taken,
+      onHead: [
+        `Draw the screws of ${names} from below, as the work lies on ${one ? "it" : "them"}, and lift the rest off. Write on ${one ? "it" : "each"} where it belongs, where it will not be seen.`,
       ],
-      removable.flatMap((body) => removeActions(work, body)),
-      {
-        ...{ unit: "take off", bench: removable.length * MINUTES.off },
-        ...shown(work, removable),
-        cautions: liftCaution(work, heaviest(work, removable)),
-      },
-    ),
+    },
   ];
 }
 

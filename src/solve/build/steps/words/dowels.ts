@@ -71,8 +71,11 @@ function fenceIsHigh(work: Work, part: Part, matings: readonly Mating[]): boolea
   return less(gap("high"), gap("low"));
 }
 
-const ON_BENCH =
-  "Let both lie or stand on the bench with a side down on which they are flush: there they are so by themselves.";
+/** How they come to lie in one plane: on a side where they do, or with packing under what lies higher. */
+const onBench = (places: readonly string[]): string =>
+  places.every((place) => place.includes(" flush "))
+    ? "Let both lie or stand on the bench with a side down on which they are flush: there they are so by themselves."
+    : "Where they are flush, let both lie or stand on the bench with that side down: there they are so by themselves; under what lies so much higher, put packing as thick as that.";
 
 const STANDING = "As it stands in the piece, ";
 
@@ -86,7 +89,7 @@ function markTexts(work: Work, matings: readonly Mating[]): readonly string[] {
   return [
     `Mark the dowel holes from ${series(from)}: put dowel centres into ${whose} holes${some ? " (those that come to lie on it)" : ""}, lay ${matings.length === 1 ? "it" : "each"} in place, ${heldBy(work, matings)}, and press.`,
     ...places,
-    ...(places.some((place) => place.includes(" flush ")) ? [ON_BENCH] : []),
+    ...(places.some((place) => place.includes(" flush ")) ? [onBench(places)] : []),
     "Bore where the points have pricked, the drill guided square, the height of its guide added to the stop. The places in the drawing are for checking; what is said of bits and depths holds.",
   ];
 }

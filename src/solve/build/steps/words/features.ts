@@ -5,6 +5,7 @@ import { standsOut } from "../../../design/shapes/kinds.ts";
 import { inRuns } from "../../../design/shapes/runs.ts";
 import { type AxisIndex, extent, faceOf, INDICES, indexOf } from "../../../design/space.ts";
 import type { Direction, Feature, Part } from "../../../design.ts";
+import { isOfTenon } from "../cuts.ts";
 import { numberWord, series, type Work } from "../draft.ts";
 import { angledEndTexts } from "./angled-ends.ts";
 import type { BoxFeature, PlaneFeature } from "./boxes.ts";
@@ -20,7 +21,12 @@ import { whatIsLeft } from "./what-is-left.ts";
 /** How the cuts of one kind are made in a part at the bench: a sentence for each size, with every place. */
 export function featureText(work: Work, part: Part, kind: Feature["kind"]): readonly string[] {
   const all = part.features.filter((feature) => feature.kind === kind && !("inPlace" in feature && feature.inPlace));
-  if (kind === "mitre") return mitreTexts(work, part, all);
+  if (kind === "mitre")
+    return mitreTexts(
+      work,
+      part,
+      all.filter((each) => !isOfTenon(each, part)),
+    );
   const planes = all.filter((feature): feature is PlaneFeature => "normal" in feature);
   if (kind === "angled end") return angledEndTexts(part, work.line(part.id).name.toLowerCase(), planes);
   if (planes.length > 0) return slopeTexts(work, part, planes);
@@ -48,12 +54,21 @@ export function featureText(work: Work, part: Part, kind: Feature["kind"]): read
       ...throughTexts(work, part, list),
       ...wedgeTexts(work, list),
       ...leaning(marked(work, kind), part, list),
+      ...cornersOff(work, part, list),
       ...(FITTING[kind] ?? []),
       ...fit,
     ];
   });
   return [...texts, ...slotTexts(work, part, every)];
 }
+
+/** Tenons that meet others lose a corner before they are fitted. */
+const cornersOff = (work: Work, part: Part, list: readonly BoxFeature[]): readonly string[] =>
+  mitreTexts(
+    work,
+    part,
+    part.features.filter((each) => isOfTenon(each, part) && list.some((tenon) => tenon.for === each.for)),
+  );
 
 const asTold = (part: Part, box: BoxFeature): BoxFeature =>
   box.kind === "groove" ? runThrough(part, box) : box.kind === "tenon" ? whatIsLeft(part, box) : box;

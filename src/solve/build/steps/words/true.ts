@@ -1,4 +1,6 @@
 /** How what is glued comes out true: which edges have glue, where clamps pull, what is proved with a square or a straightedge. */
+
+import type { Contact } from "../../../../geometry/index.ts";
 import { turnedVec } from "../../../../geometry/index.ts";
 import { equal, toNumber } from "../../../../units/rational.ts";
 import {
@@ -109,9 +111,8 @@ export function inLineTexts(work: Work, joints: readonly Joint[]): readonly stri
 export function squareTexts(work: Work, joints: readonly Joint[]): readonly string[] {
   const tipping = joints.filter((joint) => {
     const [part, mate] = joint.parts.map(work.part) as [Part, Part];
-    const axis = normalOf(joint, END);
     if (!joint.glue || joint.method === "breadboard end" || part.turned || isMitred(joint, mate)) return false;
-    return axis !== null && longest(part) === axis;
+    return endOf(part, joint) !== null;
   });
   // A panel that is held on three sides stands square by them.
   const sides = (id: string): number =>
@@ -123,6 +124,14 @@ export function squareTexts(work: Work, joints: readonly Joint[]): readonly stri
     const how = proof(work, own[0] as Joint);
     return `Check ${how} that ${definite(work, ids)} ${one ? "stands" : "stand"} ${how === SQUARE ? "square" : "true"} to what ${one ? "it is" : "they are"} glued to, and shift the clamps until ${one ? "it does" : "they do"}.`;
   });
+}
+
+/** Where a part meets the other with its end, whatever else of it is let in there. */
+function endOf(part: Part, { contact, insertion }: Joint): Contact | null {
+  const axis = longest(part);
+  // The end of what goes into a groove sideways only stops it.
+  if (insertion && Math.abs(insertion[axis]) < END) return null;
+  return contact.find(({ normal }) => Math.abs(normal[axis]) > END) ?? null;
 }
 
 /** Which way a part runs in the room. */
@@ -145,7 +154,7 @@ const SQUARE = "with a square, along and across,";
 function proof(work: Work, joint: Joint): string {
   const [part, mate] = joint.parts.map(work.part) as [Part, Part];
   const axis = longest(part);
-  const normal = joint.contact[0]?.normal ?? unit(axis, 1);
+  const normal = endOf(part, joint)?.normal ?? unit(axis, 1);
   const run = runOf(mate);
   const [one, two] = otherAxes(axis);
   const along = Math.abs(run[one]) > Math.abs(run[two]) ? one : two;
@@ -162,7 +171,7 @@ function proof(work: Work, joint: Joint): string {
 
 /** Where a joint is on one of its parts. */
 function sideOf(work: Work, joint: Joint, id: string): string {
-  const axis = normalOf(joint, END);
+  const axis = endOf(work.part(id), joint) ? longest(work.part(id)) : normalOf(joint, END);
   if (axis === null) return joint.id;
   const [own, other] = [id, ...joint.parts.filter((each) => each !== id)].map((each) =>
     middle(work.part(each).body, axis),

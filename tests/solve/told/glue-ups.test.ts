@@ -1,0 +1,73 @@
+/** What a glue-up says of holding, proving and waiting. Common practice, no source. */
+import { expect, test } from "vitest";
+import { built } from "../../examples/compiled.ts";
+import { plain, stepWith, textOfStep } from "./examples.ts";
+
+const linesOf = (name: string, title: RegExp): readonly string[] => stepWith(built(name), title).text.map(plain);
+
+test("a frame is proved square with one screw in each joint, before the others hold it as it is", () => {
+  const lines = linesOf("boot-bench", /^Build the two ends/u);
+  const drives = lines.findIndex((line) => line.startsWith("Drive 8 wood screws"));
+  expect(lines[drives + 1]).toMatch(
+    /^Of these drive one in each joint first\. Check that it is square: .* Then drive the others/u,
+  );
+  expect(lines.filter((line) => line.includes("Check that it is square"))).toHaveLength(1);
+});
+
+test("what is nailed from a side or from above, wet with glue, is held", () => {
+  const lines = linesOf("key-cabinet", /^Glue in three key rails/u);
+  const held = lines.findIndex((line) => line.startsWith("Prop each from below while it is nailed: blocks cut"));
+  expect(held).toBeGreaterThan(0);
+  expect(held).toBeLessThan(lines.findIndex((line) => /^(?:For each brad|Drive 12 brads)/u.test(line)));
+});
+
+// Five clamps that open 37 in and more are on the first side, eight are wanted for the second; no glue-up has more than eight of these on at once.
+test("clamps are waited for by their reach, not by their number alone", () => {
+  expect(linesOf("index-cabinet", /^Glue in the bottom panel \(A\) and the cabinet right side/u)[0]).toMatch(
+    /^With one set of clamps this waits until those of step \d+ are free/u,
+  );
+});
+
+test("what is screwed on from below comes off while the work lies on it", () => {
+  const build = built("loan-desk");
+  const off = build.steps.findIndex(({ title }) => title.startsWith("Take off the panel"));
+  const [step, next] = build.steps.slice(off, off + 2);
+  expect(plain(step?.text[0] ?? "")).toMatch(
+    /^Draw the screws of the panel \(E\) .* from below, as the work lies on it/u,
+  );
+  expect(step?.up).toEqual([0, 0, -1]);
+  expect(next?.text[0]).toBe("Turn the work the right way up.");
+});
+
+// Rails 90 high between 180 and 826 mm from the floor: 646 − 2 × 90 = 466.
+test("two rails that only a brace holds are proved by the room between them", () => {
+  expect(linesOf("workbench-cart", /^Glue up the back upper rail/u)).toContain(
+    "Measure between the back upper rail (D) and the back lower rail (E) at both ends: 466 mm, the same at both. Shift them until it is, before the glue grabs.",
+  );
+});
+
+test("what is not flush on any side has packing under it while its holes are marked", () => {
+  const text = textOfStep(stepWith(built("workbench-cart"), /^Drill the legs \(A\)/u));
+  expect(text).toContain("under what lies so much higher, put packing as thick as that");
+});
+
+test("what stands on end with a board across it is not said to lie flat", () => {
+  expect(linesOf("rope-chest", /^Build the plinth/u)[0]).toBe(
+    "Put it together as drawn, with the side that the heads go into uppermost.",
+  );
+  expect(linesOf("boot-bench", /^Build the two ends/u)).toContain(
+    "Lay the work flat on the bench, with the side that the heads go into uppermost.",
+  );
+});
+
+// Two long strips and two short ones: two clamps each way.
+test("all mitres of a frame close in one glue-up, which is proved square", () => {
+  const lines = linesOf("old-plans/cedar-chest", /^Glue up the long strip/u);
+  expect(lines.filter((line) => line.startsWith("Check that it is square"))).toHaveLength(1);
+  expect(lines).toContain(
+    "Set the clamps so: one on the long strip (K) and one on the back strip (L) from left to right; one on each of two short strips (M) from front to back.",
+  );
+  expect(built("old-plans/cedar-chest").steps.some(({ title }) => title.startsWith("Glue in the short strip"))).toBe(
+    false,
+  );
+});
