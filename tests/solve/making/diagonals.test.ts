@@ -117,7 +117,7 @@ describe("a case past whose sides other parts reach is proved by the corners of 
       "Check that it is square: measure across its front from corner to corner of the left side (A) and the right side (B), outside. Both diagonals are 58 7/16 in, equal within 1/8 in.",
     );
     expect(told.filter(([, text]) => text.includes("once more, 58 7/16 in both ways")).map(([title]) => title)).toEqual(
-      ["Add eleven backings (W)"],
+      ["Add eleven lower backings (W)"],
     );
   });
 
@@ -125,13 +125,13 @@ describe("a case past whose sides other parts reach is proved by the corners of 
   test("of posts that boards close side by side, before the first of those", () => {
     const told = toldIn("old-plans/china-closet");
     expect(told.filter(([, text]) => text.includes("once more, 68 7/16 in both ways")).map(([title]) => title)).toEqual(
-      ["Nail on the left back board (U)"],
+      ["Nail on the left back board (V)"],
     );
   });
 
   test("what goes into an opening is cut when the backing keeps the case square", () => {
     const { build } = solveText(textOf("old-plans/bookcase"));
-    const places = ["Cut the parts of two doors", "Add the backing"].map((title) =>
+    const places = ["Cut the parts of two doors", "Add eleven lower backings"].map((title) =>
       build?.steps.findIndex((step) => step.title.startsWith(title)),
     ) as [number, number];
     expect(places[1]).toBeGreaterThan(0);

@@ -4,6 +4,7 @@ import type { Length } from "../../../units/length.ts";
 import { equal, min, subtract } from "../../../units/rational.ts";
 import type { Action, Blank, CutLine } from "../../build.ts";
 import { isCutLater, makingOf } from "../../design/making/plain.ts";
+import type { Part } from "../../design.ts";
 import { boundsOf, cutWith, type Group, type Ordered } from "./after-openings.ts";
 import { bandingSteps } from "./banding.ts";
 import { capital, listed, numberWord, type StepDraft, type Work } from "./draft.ts";
@@ -141,6 +142,8 @@ function makes(work: Work, ids: ReadonlySet<string>, made: Made): readonly Actio
   return blanks.length > 0 ? [{ do: "make", blanks }] : [];
 }
 
+const isNotched = ({ features }: Part): boolean => features.some(({ kind }) => kind === "notch");
+
 function cutStep(work: Work, line: CutLine, use: StepDraft, made: Made): StepDraft {
   const [first] = line.parts as [string, ...string[]];
   const part = work.part(first);
@@ -155,7 +158,10 @@ function cutStep(work: Work, line: CutLine, use: StepDraft, made: Made): StepDra
       ...measureTexts(work, part),
       opening
         ? "Cut to the opening as it stands, a little long and wide at first; plane until it goes in with its play."
-        : `Cut it a little ${over} at first, try it, and take off what is left: it should go in without force, and without a gap. Carry the measure over with a stick rather than by numbers.`,
+        : // What needs notches to get to its place cannot be tried before it has them.
+          isNotched(part)
+          ? "Cut it square to what you measured; it is tried when it has its notches: it should go in without force, and without a gap. Carry the measure over with a stick rather than by numbers."
+          : `Cut it a little ${over} at first, try it, and take off what is left: it should go in without force, and without a gap. Carry the measure over with a stick rather than by numbers.`,
       ...(line.parts.length > 1 ? ["Measure for each of them: no two openings are quite the same."] : []),
     ],
     makes(work, new Set(line.parts), made),

@@ -45,8 +45,13 @@ export function layTexts(
     const stands = standsUp(work, moves, place);
     return turning(moves, place).map((each) => (stands && each.startsWith("Lay the work flat ") ? HEADS_UP : each));
   }
+  const axis = INDICES.find((i) => place.up[i] !== 0) as AxisIndex;
   const name = place.stands ?? `${listed(work, first.present)}`;
-  return [`Lay ${name} flat on battens, inside up.`];
+  if (isFlat(work, first.present, axis)) return [`Lay ${name} flat on battens, inside up.`];
+  const side = faceOf(axis, place.up[axis] < 0);
+  return [
+    place.first ? `Put it together lying on its ${side} on battens.` : `Lay the work down on its ${side} on battens.`,
+  ];
 }
 
 const HEADS_UP = "Put it together as drawn, with the side that the heads go into uppermost.";

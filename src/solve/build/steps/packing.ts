@@ -5,7 +5,7 @@ import { INDICES } from "../../design/space.ts";
 import type { Direction } from "../../design.ts";
 import { definite, type Work } from "./draft.ts";
 import type { Move } from "./moves.ts";
-import { liesAnyhow } from "./resting.ts";
+import { isSteady, liesAnyhow } from "./resting.ts";
 
 /** How far some of what comes reaches below what the work rests on, and which of it does. */
 interface Past {
@@ -28,6 +28,14 @@ export function pastTheBench(work: Work, moves: readonly Move[], up: Direction):
   const [rests, reaches] = [under(first.present), under(arriving)];
   const by = up[axis] > 0 ? subtract(rests, reaches) : subtract(reaches, rests);
   return sign(by) > 0 ? { by, ids: arriving.filter((id) => equal(under([id]), reaches)) } : null;
+}
+
+/** What stands by itself only when more is on it. Two parts that are joined lie as they are put. */
+export function heldTexts(work: Work, moves: readonly Move[], up: Direction): readonly string[] {
+  const last = moves.at(-1) as Move;
+  const all = [...last.present, ...last.arriving];
+  if (up[2] === 0 || all.length < 3 || liesAnyhow(work, moves) || isSteady(work, all, up)) return [];
+  return ["It does not stand by itself yet: prop it, or let a second person hold it, until more is on it."];
 }
 
 /** What hangs, runs or lies loose is told of by itself, and a frame lies flat. */

@@ -10,6 +10,7 @@ import { isFlat, isUnderneath, STEEP } from "./lying.ts";
 import type { Move, Unit } from "./moves.ts";
 import { pastTheBench } from "./packing.ts";
 import { isSteady, liesAnyhow } from "./resting.ts";
+import { laysDown } from "./words/glazed.ts";
 
 /**
  * Heads up: a unit on the bench is laid so that most fasteners are driven downwards; the whole piece is only turned over for those
@@ -17,16 +18,29 @@ import { isSteady, liesAnyhow } from "./resting.ts";
  * Where it would fall over so, it lies on the side on which it does not.
  */
 export function upFor(work: Work, moves: readonly Move[], unit: Unit, before: Direction): Direction {
+  if (laysDown(work, moves)) return againstTheWay(moves[0] as Move);
   const heads = headsUp(work, moves, unit, before);
   const drives = moves.flatMap((move) => move.work.flatMap((w) => w.drives));
   const down = (way: Direction): number => drives.reduce((so, { fastener }) => so - dot(fastener.direction, way), 0);
-  const fromBelow = (way: Direction): boolean => drives.some(({ fastener }) => dot(fastener.direction, way) > STEEP);
+  // What is driven, and the barrels that its bolts go into.
+  const into = [...drives.map(({ fastener }) => fastener.direction), ...barrels(work, moves)];
+  const fromBelow = (way: Direction): boolean => into.some((direction) => dot(direction, way) > STEEP);
   const up = fromBelow(heads) && !fromBelow(STANDING) ? STANDING : heads;
   if (liesAnyhow(work, moves) || rests(work, moves, up)) return up;
   const ways = SIDES.filter((way) => !fromBelow(way) && !comesUnder(moves, way) && rests(work, moves, way));
   const [best] = ways.toSorted((a, b) => Number(isSame(b, before)) - Number(isSame(a, before)) || down(b) - down(a));
   return best ?? up;
 }
+
+/** The ways in which cross dowels are pushed into their bores. */
+const barrels = ({ plan }: Work, moves: readonly Move[]): readonly Direction[] => {
+  const bolts = new Set(
+    moves.flatMap((move) => move.work.flatMap(({ drives }) => drives.map(({ fastener }) => fastener.id))),
+  );
+  return plan.holes.flatMap(({ kind, direction, for: id }) =>
+    kind === "nut" && bolts.has(id ?? "") ? [direction] : [],
+  );
+};
 
 const STRUCK: ReadonlySet<string> = new Set(["hammer", "stapler"]);
 
@@ -55,7 +69,7 @@ const hangsFar = (past: ReturnType<typeof pastTheBench>): boolean => past !== nu
 
 /** Nothing is brought in at the side on which the work lies. */
 const comesUnder = (moves: readonly Move[], up: Direction): boolean =>
-  up[2] === 0 && moves.some(({ starts, along }) => !starts && dot(along, up) > STEEP);
+  up[2] === 0 && !(moves[0] as Move).starts && moves.some(({ along }) => dot(along, up) > STEEP);
 
 /** It stays as it is put, and nothing of what comes hangs far down beside it. */
 function rests(work: Work, moves: readonly Move[], up: Direction): boolean {
@@ -79,8 +93,13 @@ function headsUp(work: Work, moves: readonly Move[], unit: Unit, before: Directi
   const isDriven =
     drives.every(({ tool }) => STRUCK.has(tool)) && !moves.some(({ present }) => holdsLoose(work, present));
   if (axis !== 2 && !small && !isDriven) return isLevel && !isUnderneath(work, moves, before) ? kept : STANDING;
-  return [0, 1, 2].map((i) => (i === axis ? (value > 0 ? -1 : 1) : 0)) as unknown as Direction;
+  const way = INDICES.map((i) => (i === axis ? (value > 0 ? -1 : 1) : 0)) as unknown as Direction;
+  return !small && comesUnder(moves, way) ? kept : way;
 }
+
+/** The side from which it comes lies up. */
+const againstTheWay = ({ along }: Move): Direction =>
+  along.map((c) => (Math.abs(c) > STEEP ? -Math.sign(c) : 0)) as unknown as Direction;
 
 /** Where the first of what comes goes on a side that lies flat: up, against the way that it comes; else null. */
 function fromSide(work: Work, moves: readonly Move[]): Direction | null {
@@ -88,5 +107,5 @@ function fromSide(work: Work, moves: readonly Move[]): Direction | null {
   if (!first || !moves.some((move) => move.work.some(({ joint }) => joint.glue))) return null;
   const axis = INDICES.find((i) => Math.abs(first.along[i]) > 0.99);
   if (axis === undefined || axis === 2 || !isFlat(work, first.present, axis)) return null;
-  return INDICES.map((i) => (i === axis ? -Math.sign(first.along[i]) : 0)) as unknown as Direction;
+  return againstTheWay(first);
 }

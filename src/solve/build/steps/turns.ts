@@ -36,11 +36,11 @@ export function withTurns(
       const [rest] = bodies.filter((each) => own.some((id) => each.has(id))).toSorted((a, b) => b.size - a.size);
       return { ...draft, up, text: onHead, cautions: [...new Set([...lifting([...(rest ?? [])]), ...draft.cautions])] };
     }
-    const { text } = draft;
-    if (before.every((c, i) => c === up[i])) return lyingSo(draft);
+    const text = draft.text.map((each) => fromWhereItLies(each, before));
+    if (before.every((c, i) => c === up[i])) return lyingSo({ ...draft, text });
     const falls = up[2] !== 1 && before[2] === 1 && own.some((id) => onPins.has(id)) ? [FALLS] : [];
     const turns = text.some((each) => TURNED.test(each)) ? [] : [turnText(before, up)];
-    if (turns.length + falls.length === 0) return draft;
+    if (turns.length + falls.length === 0) return { ...draft, text };
     const heavy = turns.length > 0 && body ? lifting([...body]) : [];
     return {
       ...draft,
@@ -49,6 +49,13 @@ export function withTurns(
     };
   });
 }
+
+/** What is clamped in before the work is turned over goes on while that stands. */
+const fromWhereItLies = (text: string, before: Direction): string =>
+  text.replace(
+    /^(?:Set|Stand the work up, set) (?=.*\bturn the work upside down with (?:it|them)\b)/u,
+    before[2] === 1 ? "Set " : "Stand the work up, set ",
+  );
 
 /** It lies already as it must: nothing is turned, and not lifted for that. */
 function lyingSo(draft: StepDraft): StepDraft {

@@ -106,8 +106,8 @@ function earlySanding(
 
 const keptText = (ids: readonly string[]): string =>
   ids.length === 1
-    ? "It comes out no more once the piece is closed."
-    : "They come out no more once the piece is closed: none of them gets past the others.";
+    ? "Once the piece is closed and its doors are on, it does not come out for that."
+    : "Once the piece is closed they do not come out for that: they would have to pass each other.";
 
 function earlyCoats(work: Work, finish: Finishing, parts: readonly string[], why: readonly string[] = []): StepDraft {
   const title = `Finish ${listed(work, parts)} before ${parts.length === 1 ? "it is" : "they are"} built in`;

@@ -41,7 +41,7 @@ export function takingOffSteps(work: Work): readonly StepDraft[] {
         : [
             `${FIRST}try everything: what moves moves freely, the gaps are even, nothing rubs. Plane what rubs now, while the wood is bare.`,
           ]),
-      `Take off ${names}${hung ? `, and unscrew the ${stay ? "other " : ""}hardware` : ""}. Write on ${one ? "it" : "each"} where it belongs, ${hinged ? "under a hinge or inside " : hung || stay ? "inside " : ""}where it will not be seen.`,
+      `Take off ${names}${hung ? `, and unscrew the hardware${stay ? " but for the slides" : ""}` : ""}. Write on ${one ? "it" : "each"} where it belongs, ${hinged ? "under a hinge or inside " : hung || stay ? "inside " : ""}where it will not be seen.`,
       ...pinsOutTexts(work, removable),
       ...(grips ? [`Unscrew from their fronts the ${pluralOf(grips)} that were put on to pull by.`] : []),
       ...(stay
@@ -64,7 +64,7 @@ export function takingOffSteps(work: Work): readonly StepDraft[] {
     {
       ...taken,
       onHead: [
-        `Draw the screws of ${names} from below, as the work lies on ${one ? "it" : "them"}, and lift the rest off. Write on ${one ? "it" : "each"} where it belongs, where it will not be seen.`,
+        `Draw the screws of ${names}, as the work lies on ${one ? "it" : "them"}, and lift the rest off. Write on ${one ? "it" : "each"} where it belongs, where it will not be seen.`,
       ],
     },
   ];

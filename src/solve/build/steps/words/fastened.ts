@@ -121,7 +121,7 @@ function hungTexts(
   const shims = below ? ` on shims ${work.print(below)} thick` : " on shims as thick as its gap";
   return [
     ...hinges,
-    `Screw the hinges to the ${called(work, hung)}, in the holes bored for them, the knuckles outside. Hold ${these} in its place${below?.n === 0n ? "" : shims}, and screw the other leaves to ${those} with one screw each, in its holes. Open and shut it: where it binds, ${binds}. Then drive the rest.`,
+    `Screw the hinges to the ${called(work, hung)}, in the holes bored for them, the knuckles outside. Try it shut in its place${below?.n === 0n ? "" : shims}; then open it to a right angle, let a second person or blocks hold it at the same height, and screw the other leaves to ${those} with one screw each, in its holes. Shut it and look: where it binds, ${binds}. Then drive the rest.`,
   ];
 }
 

@@ -124,8 +124,12 @@ export function onMate(
       ? `${words[0]} and ${(words[1] as string).replace(/^flush with /u, "")}`
       : series(words);
   const on = one?.mate ?? mate;
+  // What it reaches past is named, and is no side of the part that it comes on.
+  if (words.every((word) => PAST_NAMED.test(word))) return both;
   return told.some(({ named }) => named) ? `on the ${mates(on)}, ${both}` : `${both} of the ${mates(on)}`;
 }
+
+const PAST_NAMED = / past .+ at each\)$/u;
 
 const samePlane = (a: Joint, b: Joint): boolean => {
   const [one, two] = [a.contact[0], b.contact[0]];
