@@ -34,6 +34,19 @@ test("what reaches below the work has room there", () => {
   );
 });
 
+// The base in front stands out 1 in past the box; the top of the bookcase 5/8 in past its bottom and its post.
+test("what stands out below has blocks beside it", () => {
+  const told = (name: string, title: string): string =>
+    (stepsOf(name).find((step) => plain(step.title).startsWith(title))?.text ?? []).map(plain).join(" ");
+  expect(told("old-plans/cedar-chest", "Nail on the long base (F), at the back")).toContain(
+    "Lay blocks 1 in high under the side (A): the long base (F) stands out so far below.",
+  );
+  expect(told("old-plans/bookcase", "Add eleven lower backings")).toContain(
+    "Lay blocks 5/8 in high under the bottom board (K) and the center piece (C)",
+  );
+  expect(told("old-plans/cedar-chest", "Nail on the long base (F), at the front")).not.toContain("blocks");
+});
+
 test("a whole piece is not turned for screws that its sides show as it lies", () => {
   const ups = joins("old-plans/bookcase", "Screw on the top back board", "Screw on the right side").map(({ up }) =>
     up.join(),

@@ -16,7 +16,7 @@ import { actionsOf } from "./join-actions.ts";
 import { comesFrom, isLowered, isUnderneath, type Lying, layTexts, turning } from "./lying.ts";
 import { grouped, hangs, type Move, type Unit, unitsOf } from "./moves.ts";
 import { closingMinutes, heldOpen, slowText } from "./open-time.ts";
-import { heldTexts, packingTexts } from "./packing.ts";
+import { underTexts } from "./packing.ts";
 import { blockText } from "./standing-out.ts";
 import { builtNames, standingName, titleOf } from "./titles.ts";
 import { upFor } from "./turned-for.ts";
@@ -155,7 +155,7 @@ function joiningStep(
       ...layTexts(work, moves, { ...place, stands: standingName(first, place.units) }),
       ...(hung || isUnderneath(work, moves, place.up) || comesFrom(work, moves, place.up) === "below"
         ? []
-        : [...packingTexts(work, moves, place.up), ...heldTexts(work, moves, place.up)]),
+        : underTexts(work, moves, place)),
       ...togetherTexts(work, moves),
       ...shown,
       ...(glued ? clampPlaces(work, moves) : []),

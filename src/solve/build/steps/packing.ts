@@ -1,11 +1,15 @@
 /** What reaches farther down than what the work rests on: the work is raised for it. */
-import type { Length } from "../../../units/length.ts";
-import { equal, max, min, sign, subtract } from "../../../units/rational.ts";
+import { type Length, UNITS_PER_MM } from "../../../units/length.ts";
+import { equal, max, min, rational, sign, subtract } from "../../../units/rational.ts";
 import { INDICES } from "../../design/space.ts";
 import type { Direction } from "../../design.ts";
 import { definite, type Work } from "./draft.ts";
+import type { Lying } from "./lying.ts";
 import type { Move } from "./moves.ts";
-import { isSteady, liesAnyhow } from "./resting.ts";
+import { isSteady, liesAnyhow, standingOn } from "./resting.ts";
+
+/** The work does not rock on less. */
+const LEVEL = UNITS_PER_MM;
 
 /** How far some of what comes reaches below what the work rests on, and which of it does. */
 interface Past {
@@ -31,19 +35,39 @@ export function pastTheBench(work: Work, moves: readonly Move[], up: Direction):
 }
 
 /** What stands by itself only when more is on it. Two parts that are joined lie as they are put. */
-export function heldTexts(work: Work, moves: readonly Move[], up: Direction): readonly string[] {
+function heldTexts(work: Work, moves: readonly Move[], up: Direction): readonly string[] {
   const last = moves.at(-1) as Move;
   const all = [...last.present, ...last.arriving];
   if (up[2] === 0 || all.length < 3 || liesAnyhow(work, moves) || isSteady(work, all, up)) return [];
   return ["It does not stand by itself yet: prop it, or let a second person hold it, until more is on it."];
 }
 
+/** Where something stands out below what the work would lie on: what else lies on blocks while it is struck or screwed. */
+function levelTexts(work: Work, moves: readonly Move[], { up, before }: Lying): readonly string[] {
+  const [first] = moves as readonly [Move];
+  if (first.starts || up[2] === 1 || moves.every((move) => move.work.every(({ drives }) => drives.length === 0)))
+    return [];
+  const turned = up.some((c, i) => c !== before[i]);
+  const on = standingOn(work, first.present, up);
+  if (!on || on.blocks < LEVEL) return [];
+  return [
+    `${turned ? "Lay" : "The work rests on"} blocks ${work.print(rational(Math.round(on.blocks)))} high under ${definite(work, on.blocked)}: ${definite(work, on.lowest)} ${on.lowest.length > 1 ? "stand" : "stands"} out so far below.`,
+  ];
+}
+
 /** What hangs, runs or lies loose is told of by itself, and a frame lies flat. */
-export function packingTexts(work: Work, moves: readonly Move[], up: Direction): readonly string[] {
+function packingTexts(work: Work, moves: readonly Move[], up: Direction): readonly string[] {
   const past = liesAnyhow(work, moves) ? null : pastTheBench(work, moves, up);
   if (!past) return [];
   const [they, reach] = past.ids.length > 1 ? ["they", "reach"] : ["it", "reaches"];
   return [
     `Raise the work on blocks more than ${work.print(past.by)} high, clear of ${definite(work, past.ids)}: ${they} ${reach} so far below what is there.`,
   ];
+}
+
+/** All that is told of what the work stands on. */
+export function underTexts(work: Work, moves: readonly Move[], place: Lying): readonly string[] {
+  const { up } = place;
+  const raised = packingTexts(work, moves, up);
+  return [...(raised.length > 0 ? raised : levelTexts(work, moves, place)), ...heldTexts(work, moves, up)];
 }

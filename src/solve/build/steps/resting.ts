@@ -11,6 +11,9 @@ import type { Move } from "./moves.ts";
 /** All that lies so near to the bench stands on it: what is set back a little is packed. */
 const ON_BENCH = 6 * UNITS_PER_MM;
 
+/** Nearer, two levels are one. */
+const NEAR = UNITS_PER_MM / 10;
+
 /** Blocks that are no higher are at hand. */
 const BLOCKS = 152.4 * UNITS_PER_MM;
 
@@ -18,7 +21,20 @@ const BLOCKS = 152.4 * UNITS_PER_MM;
 const STEADY = 0.1;
 
 /** Of parts that are together, on the bench or on blocks under what lies a little above it. */
-export function isSteady(work: Work, ids: readonly string[], up: Direction): boolean {
+export const isSteady = (work: Work, ids: readonly string[], up: Direction): boolean =>
+  standingOn(work, ids, up) !== null;
+
+/** What a body stands on. */
+export interface Standing {
+  /** Ids of what reaches the bench, and of what blocks lie under, if it stands on those. */
+  readonly lowest: readonly string[];
+  readonly blocked: readonly string[];
+  /** How high the blocks are, in units of length; 0 without any. */
+  readonly blocks: number;
+}
+
+/** The least high blocks on which it does not turn over; null where none do. */
+export function standingOn(work: Work, ids: readonly string[], up: Direction): Standing | null {
   const axis = INDICES.find((i) => up[i] !== 0) as AxisIndex;
   const way = up[axis] > 0 ? 1 : -1;
   const around = INDICES.filter((i) => i !== axis);
@@ -30,10 +46,11 @@ export function isSteady(work: Work, ids: readonly string[], up: Direction): boo
   const points = solids.flat();
   const bench = lowest(points);
   const weight = centreOf(work, ids);
-  return solids
-    .map(lowest)
+  const levels = solids.map(lowest);
+  const found = levels
     .filter((level) => level <= bench + BLOCKS)
-    .some((level) => {
+    .toSorted((a, b) => a - b)
+    .find((level) => {
       const feet = points.filter((at) => at[axis] * way < level + ON_BENCH);
       const sway = STEADY * (weight[axis] * way - level);
       return around.every((i) => {
@@ -41,6 +58,9 @@ export function isSteady(work: Work, ids: readonly string[], up: Direction): boo
         return weight[i] - Math.min(...at) > sway && Math.max(...at) - weight[i] > sway;
       });
     });
+  if (found === undefined) return null;
+  const at = (level: number): readonly string[] => ids.filter((_, i) => Math.abs((levels[i] as number) - level) < NEAR);
+  return { lowest: at(bench), blocked: at(found), blocks: found - bench };
 }
 
 function centreOf(work: Work, ids: readonly string[]): Vec {
