@@ -6,6 +6,7 @@ import { type AxisIndex, enclosing, extent, faceOf, INDICES, indexOf } from "../
 import type { Direction } from "../../design.ts";
 import { listed, type Work } from "./draft.ts";
 import type { Move } from "./moves.ts";
+import { laysDown } from "./words/glazed.ts";
 
 export interface Lying {
   readonly up: Direction;
@@ -35,6 +36,8 @@ export function layTexts(
   moves: readonly Move[],
   place: Lying & { readonly stands: string | null },
 ): readonly string[] {
+  // What glass goes into is laid down in words of its own.
+  if (laysDown(work, moves)) return [];
   if (isLowered(work, moves, place.up)) return [loweredText(work, moves, place)];
   if (isUnderneath(work, moves, place.up)) return [clampedText(work, moves, place)];
   const [first] = moves;

@@ -22,12 +22,15 @@ export function withTurns(
   const lies = new Map<string, Direction>();
   return drafts.map((draft) => {
     const { measures, shows, actions } = draft;
-    const own = measures ?? (shows.as ? [] : shows.present);
+    const own =
+      measures ?? (shows.as ? [] : draft.kind === "finish" ? [...shows.present, ...shows.fresh] : shows.present);
     const [body] = bodies.filter((each) => own.some((id) => each.has(id))).toSorted((a, b) => b.size - a.size);
     const before = body && body.size > 1 ? lies.get([...body][0] ?? "") : undefined;
     // What is fastened from below comes off as it lies on it.
     const onHead = before?.[2] === -1 ? draft.onHead : undefined;
-    const up = onHead && before ? before : draft.up;
+    // What stands or stands on its head is measured as it does.
+    const measured = draft.kind === "fit" && before?.[2] !== 0;
+    const up = before && (onHead || measured) ? before : draft.up;
     bodies = actions.reduce(afterAction, bodies);
     const seen = new Set([...own, ...(shows.as ? [] : shows.fresh)]);
     for (const each of bodies) if ([...seen].some((id) => each.has(id))) for (const id of each) lies.set(id, up);
@@ -37,7 +40,7 @@ export function withTurns(
       return { ...draft, up, text: onHead, cautions: [...new Set([...lifting([...(rest ?? [])]), ...draft.cautions])] };
     }
     const text = draft.text.map((each) => fromWhereItLies(each, before));
-    if (before.every((c, i) => c === up[i])) return lyingSo({ ...draft, text });
+    if (before.every((c, i) => c === up[i])) return lyingSo({ ...draft, up, text });
     const falls = up[2] !== 1 && before[2] === 1 && own.some((id) => onPins.has(id)) ? [FALLS] : [];
     const turns = text.some((each) => TURNED.test(each)) ? [] : [turnText(before, up)];
     if (turns.length + falls.length === 0) return { ...draft, text };
