@@ -98,3 +98,5 @@ export const mirrorDirection = (d: Direction, axis: AxisIndex): Direction =>
   triple((i) => (i === axis ? (d[i] === 0 ? 0 : -d[i]) : d[i]));
 
 export const ORIGIN: Point = [ZERO, ZERO, ZERO];
+
+export const sameDirection = (a: Direction, b: Direction): boolean => a.every((c, i) => c === b[i]);

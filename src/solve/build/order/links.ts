@@ -78,3 +78,7 @@ function tied(body: readonly number[], links: readonly Link[]) {
   }
   return { pieces, find };
 }
+
+/** Ids of the shelves that lie on pins. */
+export const onPins = ({ joints }: Pick<Design, "joints">): ReadonlySet<string> =>
+  new Set(joints.flatMap(({ method, parts: [shelf] }) => (method === "shelf pins" ? [shelf] : [])));

@@ -6,7 +6,7 @@ import { tellLength } from "../../../units/tell-length.ts";
 import { indexOf } from "../../design/space.ts";
 import type { Design, Part } from "../../design.ts";
 import type { Blocking } from "./blocking.ts";
-import { comesOff, fastBodies } from "./links.ts";
+import { comesOff, fastBodies, onPins } from "./links.ts";
 import type { Piece } from "./splits.ts";
 
 /** Towards the reader, in `Blocking.directions`. */
@@ -15,7 +15,7 @@ const FRONT = 2;
 /** `tilt`: ways in, pins out of the way. */
 export function shutIn(design: Design, blocking: Blocking, tilt: Piece["tilt"]): readonly Finding[] {
   const { parts, joints } = design;
-  const pinned = new Set(joints.filter(({ method }) => method === "shelf pins").map(({ parts: [shelf] }) => shelf));
+  const pinned = onPins({ joints });
   if (pinned.size === 0) return [];
   const [moving, bodies] = movable(design);
   const fixed = parts.flatMap((_, i) => (moving.has(i) ? [] : [i]));

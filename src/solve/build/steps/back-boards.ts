@@ -3,7 +3,7 @@ import { equal, toNumber } from "../../../units/rational.ts";
 import { type AxisIndex, enclosing, extent, INDICES, indexOf, middle } from "../../design/space.ts";
 import type { Part } from "../../design.ts";
 import { LOOSE } from "../order/links.ts";
-import { isHeldAtEnds } from "./case-sides.ts";
+import { isHeld, jointsAmong } from "./case-sides.ts";
 import type { Work } from "./draft.ts";
 import type { Move } from "./moves.ts";
 
@@ -73,11 +73,12 @@ function uprightsBehind(
     const whole = enclosing(a.body, b.body);
     return INDICES.reduce<number>((so, axis) => (axis === thin ? so : so + toNumber(extent(whole, axis))), 0);
   };
+  const fast = jointsAmong(work, ids);
   const pairs = parts.flatMap((a, i) =>
     parts
       .slice(i + 1)
       .flatMap((b): readonly (readonly [Part, Part])[] =>
-        areUprights(a, b, thin) && isHeldAtEnds(work, ids, a, b) ? [[a, b]] : [],
+        areUprights(a, b, thin) && isHeld(a, b, fast) ? [[a, b]] : [],
       ),
   );
   const [best] = pairs.toSorted((p, q) => span(q) - span(p));

@@ -60,17 +60,14 @@ const areOpposite = (a: Part, b: Part): boolean =>
       (equal(a.body.low[axis], b.body.low[axis]) && equal(a.body.high[axis], b.body.high[axis])),
   );
 
-/** Whether what is there holds two parts together at both ends. */
-export const isHeldAtEnds = (work: Work, ids: readonly string[], a: Part, b: Part): boolean =>
-  isHeld(a, b, jointsAmong(work, ids));
-
-const jointsAmong = ({ design }: Work, ids: readonly string[]): readonly Joint[] => {
+/** The fast joints of what is there. */
+export const jointsAmong = ({ design }: Work, ids: readonly string[]): readonly Joint[] => {
   const inside = new Set(ids);
   return design.joints.filter(({ kind, parts }) => !LOOSE.includes(kind) && parts.every((id) => inside.has(id)));
 };
 
 /** Whether joints lead from one to the other in the quarters at both ends. */
-function isHeld(a: Part, b: Part, joints: readonly Joint[]): boolean {
+export function isHeld(a: Part, b: Part, joints: readonly Joint[]): boolean {
   const along = indexOf(a.axes.length);
   const [from, to] = [toNumber(a.body.low[along]), toNumber(a.body.high[along])];
   const quarter = (to - from) / 4;

@@ -6,7 +6,7 @@ import { LOOSE } from "../order/links.ts";
 import { backedBy } from "./back-boards.ts";
 import { caseSidesOf } from "./case-sides.ts";
 import { FIRST, listed, type Work } from "./draft.ts";
-import { grouped, hangs, type Move, type Unit } from "./moves.ts";
+import { grouped, hangs, type Move, togetherAfter, type Unit } from "./moves.ts";
 import { closedAlong, isClosed, type Square, squareOf, squareOfSides, squareOfUprights } from "./square.ts";
 
 /** What proves a frame square as it is closed, and the part that is put into it in the same step: it keeps it as it finds it. */
@@ -18,8 +18,7 @@ export interface Closing {
 /** The diagonals, where these moves close a frame, on the side that lies `up` where there is a choice. What hangs, runs or rests closes none. */
 export function newlySquare(work: Work, moves: readonly Move[], up: Direction): Closing | null {
   if (moves.every(({ work: own }) => own.every(({ joint }) => LOOSE.includes(joint.kind)))) return null;
-  const [first, last] = [moves[0] as Move, moves.at(-1) as Move];
-  const [before, after] = [first.present, [...last.present, ...last.arriving]];
+  const [before, after] = [(moves[0] as Move).present, togetherAfter(moves)];
   const along = closedAlong(work, after);
   // An end with rails is closed only as an end: the other end closes the frame. What goes round a case closes it no second time.
   const closed = caseSidesOf(work, before)?.thin;
@@ -36,7 +35,7 @@ export function newlySquare(work: Work, moves: readonly Move[], up: Direction): 
       const [outer, inner] = [after, before].map((ids) => ids.filter((each) => each !== id)) as [string[], string[]];
       if (isClosed(work, outer) && !isClosed(work, inner)) return of(outer, id);
     }
-  const square = isClosed(work, before) || squareOfSides(work, before, up) ? null : squareOfSides(work, after, up);
+  const square = squareOfSides(work, before, up) ? null : squareOfSides(work, after, up);
   return square && { square, filler: null };
 }
 
@@ -76,8 +75,8 @@ export const keepsSquare = (work: Work, moves: readonly Move[], again: readonly 
 
 /** The diagonals of what these moves fill, or begin to close with boards side by side. */
 function keptBy(work: Work, moves: readonly Move[], up: Direction): Square | null {
-  const [first, last] = [moves[0] as Move, moves.at(-1) as Move];
-  const after = [...last.present, ...last.arriving];
+  const [first] = moves as readonly [Move];
+  const after = togetherAfter(moves);
   const backed = backedBy(work, moves);
   if (backed?.begun || (!backed && isClosed(work, after))) return null;
   const frame = squareOf(work, first.present, { up });

@@ -1,6 +1,7 @@
 /** What is done between placing and driving: the work held against the hammer, and proved square while one fastener a joint still lets it be shifted. */
 import { dot } from "../../../geometry/vec.ts";
 import type { Direction } from "../../design.ts";
+import { LEVEL } from "./lying.ts";
 import type { Move } from "./moves.ts";
 
 /** Sentences that begin to drive: holes first, where there are any. */
@@ -10,9 +11,6 @@ const before = (texts: readonly string[], own: readonly string[]): readonly stri
   const at = texts.findIndex((text) => DRIVES.test(text));
   return at < 0 ? texts : [...texts.slice(0, at), ...own, ...texts.slice(at)];
 };
-
-/** Less of a direction lies along the way that is up: it is struck from a side. */
-const LEVEL = 0.3;
 
 /** What is nailed from a side slides and springs, wet with glue: common practice, no source. */
 export function heldWhileStruck(texts: readonly string[], moves: readonly Move[], up: Direction): readonly string[] {

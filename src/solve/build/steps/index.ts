@@ -1,6 +1,7 @@
 import type { Step, Timeline } from "../../build.ts";
 import { isCutLater } from "../../design/making/plain.ts";
 import type { Fitting } from "../../design.ts";
+import { onPins } from "../order/links.ts";
 import { afterOpenings } from "./after-openings.ts";
 import { bandingSteps } from "./banding.ts";
 import { type CutAfter, cutAfter } from "./cut-after.ts";
@@ -70,7 +71,7 @@ export function stepsOf(work: Work): Steps {
   const likened = likeBefore(
     withTurns(
       interlocked(work, fittedLater(work, withoutRepeats(ordered.steps.map(({ draft }) => draft)))),
-      onPins(work),
+      onPins(work.design),
       (ids) => liftCaution(work, ids),
     ),
     work.cutList,
@@ -109,9 +110,6 @@ export function stepsOf(work: Work): Steps {
     ...{ ...later, findings: [...told.findings, ...wished.findings, ...merged.findings, ...apart, ...findings] },
   };
 }
-
-const onPins = ({ design }: Work): ReadonlySet<string> =>
-  new Set(design.joints.flatMap(({ method, parts }) => (method === "shelf pins" ? parts.slice(0, 1) : [])));
 
 /** From boards and sheets to finished parts, but for those that are cut to the piece. */
 function makingSteps(work: Work): readonly StepDraft[] {

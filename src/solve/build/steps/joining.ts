@@ -14,7 +14,7 @@ import { inFront } from "./in-front.ts";
 import { heldWhileStruck, oneFirst } from "./in-turn.ts";
 import { actionsOf } from "./join-actions.ts";
 import { comesFrom, isLowered, isUnderneath, type Lying, layTexts, turning } from "./lying.ts";
-import { grouped, hangs, type Move, type Unit, unitsOf } from "./moves.ts";
+import { grouped, hangs, isStruck, type Move, togetherAfter, type Unit, unitsOf } from "./moves.ts";
 import { closingMinutes, heldOpen, slowText } from "./open-time.ts";
 import { underTexts } from "./packing.ts";
 import { blockText } from "./standing-out.ts";
@@ -83,7 +83,7 @@ function joiningStep(
   everyCopy: readonly (readonly Move[])[],
   place: Place,
 ): StepDraft {
-  const [first, last] = [moves[0] as Move, moves.at(-1) as Move];
+  const [first] = moves as readonly [Move];
   const joints = moves.flatMap((move) => move.work.map(({ joint }) => joint));
   const drives = moves.flatMap((move) => move.work.flatMap((w) => w.drives));
   const glued = joints.some((joint) => joint.glue);
@@ -114,13 +114,13 @@ function joiningStep(
   const turned =
     isLowered(work, moves, place.up) ||
     comesFrom(work, moves, place.up) === "below" ||
-    (turning(moves, place).length > 0 && !first.starts) ||
+    (turning(work, moves, place).length > 0 && !first.starts) ||
     laysDown(work, moves);
   const lying = liftCaution(work, first.arriving);
   const lift = turned ? liftCaution(work, first.present) : lying;
   const panes = panesOf(work.design);
   const glass = !first.arrivesBuilt && fresh.some((id) => panes.has(id));
-  const struck = drives.some(({ tool }) => tool === "hammer" || tool === "stapler");
+  const struck = drives.some(isStruck);
   return {
     kind: glued ? "glue-up" : "join",
     title: titleOf(work, copies, moves, place.units),
@@ -140,8 +140,8 @@ function joiningStep(
     ...(hung && { inTheRoom: true as const }),
     ...(!hung && keepsSquare(work, moves, again) && { keeps: first.present }),
     text: [
-      ...(hung ? [] : insideText(work, first.present, [...last.present, ...last.arriving])),
-      ...(hung ? [] : cornerTexts(work, joints, [...last.present, ...last.arriving])),
+      ...(hung ? [] : insideText(work, first.present, togetherAfter(moves))),
+      ...(hung ? [] : cornerTexts(work, joints, togetherAfter(moves))),
       ...again,
       ...(glued
         ? dryText(work, clamps, [
@@ -162,10 +162,10 @@ function joiningStep(
       ...(proof && !shown.some((each) => each.includes(proof.text)) ? [proof.text] : []),
       ...(hung ? whenItHangs(work) : []),
       ...(closing || hung || !glued ? [] : squareTexts(work, joints)),
-      ...(closing || hung ? [] : clearTexts(work, joints, [...last.present, ...last.arriving])),
+      ...(closing || hung ? [] : clearTexts(work, joints, togetherAfter(moves))),
       ...(glued ? inLineTexts(work, joints) : []),
       ...(first.arrivesBuilt ? [] : boxTexts(work, everyCopy.map(beforeAndAfter))),
-      ...roomTexts(work, first.present, [...last.present, ...last.arriving], glued),
+      ...roomTexts(work, first.present, togetherAfter(moves), glued),
       ...copiesText(work, copies),
       ...(n > 1 && clamps.length > 0
         ? [
@@ -233,8 +233,8 @@ function copiesText(work: Work, { all, unit }: Copies): readonly string[] {
 }
 
 const beforeAndAfter = (moves: readonly Move[]) => {
-  const [first, last] = [moves[0] as Move, moves.at(-1) as Move];
-  return { before: first.present, after: [...last.present, ...last.arriving] };
+  const [first] = moves as readonly [Move];
+  return { before: first.present, after: togetherAfter(moves) };
 };
 
 function measuring(work: Work, moves: readonly Move[], up: Direction): readonly Action[] {

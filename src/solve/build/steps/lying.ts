@@ -2,10 +2,10 @@
 import { dot } from "../../../geometry/vec.ts";
 import type { Length } from "../../../units/length.ts";
 import { equal, less, max, min, multiply, rational, subtract } from "../../../units/rational.ts";
-import { type AxisIndex, enclosing, extent, faceOf, INDICES, indexOf } from "../../design/space.ts";
+import { type AxisIndex, enclosing, extent, faceOf, INDICES, indexOf, sameDirection } from "../../design/space.ts";
 import type { Direction } from "../../design.ts";
 import { listed, type Work } from "./draft.ts";
-import type { Move } from "./moves.ts";
+import { type Move, togetherAfter } from "./moves.ts";
 import { laysDown } from "./words/glazed.ts";
 
 export interface Lying {
@@ -18,6 +18,9 @@ export interface Lying {
 
 /** So much of a way up or down, of its length. */
 export const STEEP = 0.7;
+
+/** So little of a way up or down, of its length. */
+export const LEVEL = 0.3;
 
 /** The others are at least so many times as large. */
 const FLAT = 3;
@@ -42,12 +45,9 @@ export function layTexts(
   if (isUnderneath(work, moves, place.up)) return [clampedText(work, moves, place)];
   const [first] = moves;
   const drives = moves.some((move) => move.work.some((each) => each.drives.length > 0));
-  const lies = !drives && place.up[2] === 0 && (place.first || place.up.some((c, i) => c !== place.before[i]));
+  const lies = !drives && place.up[2] === 0 && (place.first || !sameDirection(place.up, place.before));
   if (place.first && !lies && liesAsFrame(work, moves)) return [flatText(work, moves)];
-  if (!first || !lies) {
-    const stands = standsUp(work, moves, place);
-    return turning(moves, place).map((each) => (stands && each.startsWith("Lay the work flat ") ? HEADS_UP : each));
-  }
+  if (!first || !lies) return turning(work, moves, place);
   const axis = INDICES.find((i) => place.up[i] !== 0) as AxisIndex;
   const name = place.stands ?? `${listed(work, first.present)}`;
   if (isFlat(work, first.present, axis)) return [`Lay ${name} flat on battens, inside up.`];
@@ -57,23 +57,12 @@ export function layTexts(
   ];
 }
 
-const HEADS_UP = "Put it together as drawn, with the side that the heads go into uppermost.";
-
-/** What begins with the side of the heads up, and is not flat then. */
-const standsUp = (work: Work, moves: readonly Move[], { up, first, before }: Lying): boolean => {
-  const last = moves.at(-1);
-  const axis = INDICES.find((i) => up[i] !== 0) as AxisIndex;
-  const turned = up.some((c, i) => c !== before[i]);
-  const together = last ? [...last.present, ...last.arriving] : [];
-  return first && turned && up[2] === 0 && !isFlat(work, together, axis);
-};
-
 /** A frame of which all parts are flush on one side only lies on that one. */
 function flatText(work: Work, moves: readonly Move[]): string {
-  const last = moves.at(-1) as Move;
-  const bodies = [...last.present, ...last.arriving].map((id) => work.part(id).body);
+  const ids = togetherAfter(moves);
+  const bodies = ids.map((id) => work.part(id).body);
   const whole = bodies.reduce(enclosing);
-  const axis = INDICES.find((i) => isFlat(work, [...last.present, ...last.arriving], i)) as AxisIndex;
+  const axis = INDICES.find((i) => isFlat(work, ids, i)) as AxisIndex;
   const [low, high] = (["low", "high"] as const).map((end) =>
     bodies.every((body) => equal(body[end][axis], whole[end][axis])),
   );
@@ -83,9 +72,8 @@ function flatText(work: Work, moves: readonly Move[]): string {
 
 /** What is flat when it is together, and glued from its edges: a frame. */
 function liesAsFrame(work: Work, moves: readonly Move[]): boolean {
-  const last = moves.at(-1);
-  if (!last || !moves.some((move) => move.work.some(({ joint }) => joint.glue))) return false;
-  const body = [...last.present, ...last.arriving];
+  if (!moves.some((move) => move.work.some(({ joint }) => joint.glue))) return false;
+  const body = togetherAfter(moves);
   return INDICES.some((axis) => isFlat(work, body, axis) && moves.every(({ along }) => Math.abs(along[axis]) < 0.01));
 }
 
@@ -134,15 +122,17 @@ function clampedText(work: Work, moves: readonly Move[], { before }: Lying): str
   return `${stand} ${what} on ${on}, in the place told below, clamp ${comes.length > 1 ? "them" : "it"} there, and turn the work upside down with ${comes.length > 1 ? "them" : "it"}${rests}.`;
 }
 
-export function turning(moves: readonly Move[], { up, before, first }: Lying): readonly string[] {
-  if (up.every((c, i) => c === before[i])) return [];
+export function turning(work: Work, moves: readonly Move[], { up, before, first }: Lying): readonly string[] {
+  if (sameDirection(up, before)) return [];
   if (up[2] === -1) return [first ? "Put it together upside down, as drawn." : "Turn the work upside down."];
   if (up[2] === 1) return first ? [] : [before[2] === 0 ? "Stand the work up." : "Turn the work the right way up."];
   const axis = INDICES.find((i) => up[i] !== 0) as AxisIndex;
   const side = faceOf(axis, up[axis] < 0);
   const drives = moves.flatMap((move) => move.work.flatMap((each) => each.drives));
   if (drives.some(({ fastener }) => dot(fastener.direction, up) < -STEEP))
-    return ["Lay the work flat on the bench, with the side that the heads go into uppermost."];
+    return [
+      `${first && !isFlat(work, togetherAfter(moves), axis) ? "Put it together as drawn" : "Lay the work flat on the bench"}, with the side that the heads go into uppermost.`,
+    ];
   return [first ? `Put it together lying on its ${side}, as drawn.` : `Lay the work down on its ${side}.`];
 }
 

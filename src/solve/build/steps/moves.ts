@@ -72,6 +72,15 @@ const moveOf = (union: Union): Move => ({
   work: union.work,
 });
 
+/** Driven by blows. */
+export const isStruck = ({ tool }: JointWork["drives"][number]): boolean => tool === "hammer" || tool === "stapler";
+
+/** Ids of all that is together after some moves. */
+export const togetherAfter = (moves: readonly Move[]): readonly string[] => {
+  const last = moves.at(-1);
+  return last ? [...last.present, ...last.arriving] : [];
+};
+
 /** Whether it is hung on a cleat on the wall in this move. */
 export const hangs = ({ work }: Pick<Union, "work">): boolean => work.some(({ joint }) => hangsOn(joint));
 export const ON_THE_WALL = "on the wall";

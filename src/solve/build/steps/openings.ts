@@ -4,6 +4,7 @@ import { add, less, subtract, sum } from "../../../units/rational.ts";
 import { isCutLater, makingOf } from "../../design/making/plain.ts";
 import { type AxisIndex, enclosing, extent, INDICES, indexOf } from "../../design/space.ts";
 import type { Box, Part } from "../../design.ts";
+import { onPins } from "../order/links.ts";
 import { bounding, boxOfPiece, broadest, type Going, lieBeside, NEAR } from "./bounding.ts";
 import type { Work } from "./draft.ts";
 
@@ -47,7 +48,7 @@ export function enteringOf({ design, motions }: Known): readonly Entering[] {
       kind === "slide" ? [Math.abs(x) > Math.abs(y) ? 1 : 0] : INDICES.filter((axis) => axis !== thin);
     return [{ moves, kind, axes }];
   });
-  const pinned = new Set(design.joints.flatMap(({ method, parts: [id] }) => (method === "shelf pins" ? [id] : [])));
+  const pinned = onPins(design);
   const resting = waiting
     .filter(({ id }) => pinned.has(id) && !moving.some(({ moves }) => moves.includes(id)))
     .map(({ id, axes }): Entering => ({ moves: [id], kind: "rests", axes: [indexOf(axes.length)] }));

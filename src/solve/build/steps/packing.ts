@@ -1,11 +1,11 @@
 /** What reaches farther down than what the work rests on: the work is raised for it. */
 import { type Length, UNITS_PER_MM } from "../../../units/length.ts";
 import { equal, max, min, rational, sign, subtract } from "../../../units/rational.ts";
-import { INDICES } from "../../design/space.ts";
+import { INDICES, sameDirection } from "../../design/space.ts";
 import type { Direction } from "../../design.ts";
 import { definite, type Work } from "./draft.ts";
 import type { Lying } from "./lying.ts";
-import type { Move } from "./moves.ts";
+import { type Move, togetherAfter } from "./moves.ts";
 import { isSteady, liesAnyhow, standingOn } from "./resting.ts";
 
 /** The work does not rock on less. */
@@ -36,8 +36,7 @@ export function pastTheBench(work: Work, moves: readonly Move[], up: Direction):
 
 /** What stands by itself only when more is on it. Two parts that are joined lie as they are put. */
 function heldTexts(work: Work, moves: readonly Move[], up: Direction): readonly string[] {
-  const last = moves.at(-1) as Move;
-  const all = [...last.present, ...last.arriving];
+  const all = togetherAfter(moves);
   if (up[2] === 0 || all.length < 3 || liesAnyhow(work, moves) || isSteady(work, all, up)) return [];
   return ["It does not stand by itself yet: prop it, or let a second person hold it, until more is on it."];
 }
@@ -47,7 +46,7 @@ function levelTexts(work: Work, moves: readonly Move[], { up, before }: Lying): 
   const [first] = moves as readonly [Move];
   if (first.starts || up[2] === 1 || moves.every((move) => move.work.every(({ drives }) => drives.length === 0)))
     return [];
-  const turned = up.some((c, i) => c !== before[i]);
+  const turned = !sameDirection(up, before);
   const on = standingOn(work, first.present, up);
   if (!on || on.blocks < LEVEL) return [];
   return [

@@ -1,12 +1,13 @@
 /** Whether work stays as it is put on the bench. */
 import { centroid, type Vec } from "../../../geometry/index.ts";
-import { UNITS_PER_MM } from "../../../units/length.ts";
+import { inches, UNITS_PER_MM } from "../../../units/length.ts";
+import { toNumber } from "../../../units/rational.ts";
 import { type AxisIndex, INDICES } from "../../design/space.ts";
 import type { Direction } from "../../design.ts";
 import { LOOSE } from "../order/links.ts";
 import type { Work } from "./draft.ts";
 import { isFlat } from "./lying.ts";
-import type { Move } from "./moves.ts";
+import { type Move, togetherAfter } from "./moves.ts";
 
 /** All that lies so near to the bench stands on it: what is set back a little is packed. */
 const ON_BENCH = 6 * UNITS_PER_MM;
@@ -15,7 +16,7 @@ const ON_BENCH = 6 * UNITS_PER_MM;
 const NEAR = UNITS_PER_MM / 10;
 
 /** Blocks that are no higher are at hand. */
-const BLOCKS = 152.4 * UNITS_PER_MM;
+export const BLOCKS = inches(6);
 
 /** The weight lies at least so far inside what stands on the bench, of its height: a push of a tenth of the weight does not turn it over. */
 const STEADY = 0.1;
@@ -48,7 +49,7 @@ export function standingOn(work: Work, ids: readonly string[], up: Direction): S
   const weight = centreOf(work, ids);
   const levels = solids.map(lowest);
   const found = levels
-    .filter((level) => level <= bench + BLOCKS)
+    .filter((level) => level <= bench + toNumber(BLOCKS))
     .toSorted((a, b) => a - b)
     .find((level) => {
       const feet = points.filter((at) => at[axis] * way < level + ON_BENCH);
@@ -72,8 +73,7 @@ function centreOf(work: Work, ids: readonly string[]): Vec {
 
 /** What only hangs or runs comes to work that stands; a frame that is only glued lies on its flat side. */
 export function liesAnyhow(work: Work, moves: readonly Move[]): boolean {
-  const last = moves.at(-1) as Move;
-  const all = [...last.present, ...last.arriving];
+  const all = togetherAfter(moves);
   const joined = moves.flatMap((move) => move.work);
   return (
     joined.every(({ joint }) => LOOSE.includes(joint.kind)) ||

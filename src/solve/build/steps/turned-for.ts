@@ -1,15 +1,14 @@
 /** Which way the work is turned for a step of joining. */
 import { dot } from "../../../geometry/vec.ts";
-import { inches } from "../../../units/length.ts";
 import { less } from "../../../units/rational.ts";
-import { INDICES } from "../../design/space.ts";
+import { INDICES, sameDirection } from "../../design/space.ts";
 import type { Direction } from "../../design.ts";
-import { LOOSE } from "../order/links.ts";
+import { LOOSE, onPins } from "../order/links.ts";
 import type { Work } from "./draft.ts";
-import { isFlat, isUnderneath, STEEP } from "./lying.ts";
-import type { Move, Unit } from "./moves.ts";
+import { isFlat, isUnderneath, LEVEL, STEEP } from "./lying.ts";
+import { isStruck, type Move, togetherAfter, type Unit } from "./moves.ts";
 import { pastTheBench } from "./packing.ts";
-import { isSteady, liesAnyhow } from "./resting.ts";
+import { BLOCKS, isSteady, liesAnyhow } from "./resting.ts";
 import { laysDown } from "./words/glazed.ts";
 
 /**
@@ -28,7 +27,9 @@ export function upFor(work: Work, moves: readonly Move[], unit: Unit, before: Di
   const up = fromBelow(heads) && !fromBelow(STANDING) ? STANDING : heads;
   if (liesAnyhow(work, moves) || rests(work, moves, up)) return up;
   const ways = SIDES.filter((way) => !fromBelow(way) && !comesUnder(moves, way) && rests(work, moves, way));
-  const [best] = ways.toSorted((a, b) => Number(isSame(b, before)) - Number(isSame(a, before)) || down(b) - down(a));
+  const [best] = ways.toSorted(
+    (a, b) => Number(sameDirection(b, before)) - Number(sameDirection(a, before)) || down(b) - down(a),
+  );
   return best ?? up;
 }
 
@@ -42,14 +43,8 @@ const barrels = ({ plan }: Work, moves: readonly Move[]): readonly Direction[] =
   );
 };
 
-const STRUCK: ReadonlySet<string> = new Set(["hammer", "stapler"]);
-
 /** A shelf on pins falls where the work is laid down. */
-const holdsLoose = ({ design }: Work, ids: readonly string[]): boolean =>
-  design.joints.some(({ method, parts: [shelf] }) => method === "shelf pins" && ids.includes(shelf));
-
-/** So little of a way up or down, of its length. */
-const LEVEL = 0.3;
+const holdsLoose = ({ design }: Work, ids: readonly string[]): boolean => ids.some((id) => onPins(design).has(id));
 
 const STANDING: Direction = [0, 0, 1];
 
@@ -61,10 +56,6 @@ const SIDES: readonly Direction[] = [
   [-1, 0, 0],
 ];
 
-const isSame = (a: Direction, b: Direction): boolean => a.every((c, i) => c === b[i]);
-
-/** Blocks that are no higher are at hand. */
-const BLOCKS = inches(6);
 const hangsFar = (past: ReturnType<typeof pastTheBench>): boolean => past !== null && less(BLOCKS, past.by);
 
 /** Nothing is brought in at the side on which the work lies. */
@@ -73,8 +64,7 @@ const comesUnder = (moves: readonly Move[], up: Direction): boolean =>
 
 /** It stays as it is put, and nothing of what comes hangs far down beside it. */
 function rests(work: Work, moves: readonly Move[], up: Direction): boolean {
-  const last = moves.at(-1) as Move;
-  return isSteady(work, [...last.present, ...last.arriving], up) && !hangsFar(pastTheBench(work, moves, up));
+  return isSteady(work, togetherAfter(moves), up) && !hangsFar(pastTheBench(work, moves, up));
 }
 
 function headsUp(work: Work, moves: readonly Move[], unit: Unit, before: Direction): Direction {
@@ -90,8 +80,7 @@ function headsUp(work: Work, moves: readonly Move[], unit: Unit, before: Directi
   const small = unit.parts.length * 2 <= work.design.parts.length;
   // A whole piece is not turned for screws that are reached from its sides as it lies; a nail is driven down.
   const isLevel = drives.every(({ fastener }) => Math.abs(dot(fastener.direction, before)) < LEVEL);
-  const isDriven =
-    drives.every(({ tool }) => STRUCK.has(tool)) && !moves.some(({ present }) => holdsLoose(work, present));
+  const isDriven = drives.every(isStruck) && !moves.some(({ present }) => holdsLoose(work, present));
   if (axis !== 2 && !small && !isDriven) return isLevel && !isUnderneath(work, moves, before) ? kept : STANDING;
   const way = INDICES.map((i) => (i === axis ? (value > 0 ? -1 : 1) : 0)) as unknown as Direction;
   return !small && comesUnder(moves, way) ? kept : way;

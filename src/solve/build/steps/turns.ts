@@ -1,5 +1,5 @@
 /** The work never lies otherwise than the reader knows: whatever comes between two steps of joining may have turned it. */
-import { type AxisIndex, faceOf, INDICES } from "../../design/space.ts";
+import { type AxisIndex, faceOf, INDICES, sameDirection } from "../../design/space.ts";
 import type { Direction } from "../../design.ts";
 import type { StepDraft } from "./draft.ts";
 import { afterAction, type Bodies } from "./touched.ts";
@@ -40,7 +40,7 @@ export function withTurns(
       return { ...draft, up, text: onHead, cautions: [...new Set([...lifting([...(rest ?? [])]), ...draft.cautions])] };
     }
     const text = draft.text.map((each) => fromWhereItLies(each, before));
-    if (before.every((c, i) => c === up[i])) return lyingSo({ ...draft, up, text });
+    if (sameDirection(before, up)) return lyingSo({ ...draft, up, text });
     const falls = up[2] !== 1 && before[2] === 1 && own.some((id) => onPins.has(id)) ? [FALLS] : [];
     const turns = text.some((each) => TURNED.test(each)) ? [] : [turnText(before, up)];
     if (turns.length + falls.length === 0) return { ...draft, text };

@@ -1,5 +1,5 @@
 /** Loose shelves that the finished piece does not let out one after another: they have their coats before they go in. */
-import { fastBodies } from "../../order/links.ts";
+import { fastBodies, onPins } from "../../order/links.ts";
 import type { StepDraft, Work } from "../draft.ts";
 
 type Known = Pick<Work, "design" | "plan">;
@@ -7,7 +7,7 @@ type Known = Pick<Work, "design" | "plan">;
 /** Ids of what lies on pins and stays in, with what is fixed to it. */
 export function keptIn({ design, plan }: Known): ReadonlySet<string> {
   const off = new Set(plan.removable.flatMap(({ parts }) => parts));
-  const pinned = new Set(design.joints.flatMap(({ method, parts: [id] }) => (method === "shelf pins" ? [id] : [])));
+  const pinned = onPins(design);
   const bodies = fastBodies(design).map((places) => places.flatMap((place) => design.parts[place]?.id ?? []));
   return new Set(bodies.filter((ids) => ids.some((id) => pinned.has(id) && !off.has(id))).flat());
 }

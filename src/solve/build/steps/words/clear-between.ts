@@ -2,7 +2,7 @@
 import { less, subtract } from "../../../../units/rational.ts";
 import { type AxisIndex, INDICES, indexOf } from "../../../design/space.ts";
 import type { Joint, Part } from "../../../design.ts";
-import { isHeldAtEnds } from "../case-sides.ts";
+import { isHeld, jointsAmong } from "../case-sides.ts";
 import { definite, type Work } from "../draft.ts";
 
 /** `joints`: those of a glue-up; `ids`: all that is together after it. */
@@ -19,7 +19,7 @@ export function clearTexts(work: Work, joints: readonly Joint[], ids: readonly s
 
 function clearText(work: Work, a: Part, b: Part, ids: readonly string[]): readonly string[] {
   const along = indexOf(a.axes.length);
-  if (a.turned || b.turned || indexOf(b.axes.length) !== along || isHeldAtEnds(work, ids, a, b)) return [];
+  if (a.turned || b.turned || indexOf(b.axes.length) !== along || isHeld(a, b, jointsAmong(work, ids))) return [];
   const apart = INDICES.find((i) => i !== along && roomAlong(a, b, i).n > 0n);
   if (apart === undefined) return [];
   const size = work.print(roomAlong(a, b, apart));

@@ -5,21 +5,20 @@ import type { Joint, Part } from "../../../design.ts";
 import { called, listed, type Work } from "../draft.ts";
 import { along } from "./along.ts";
 
+/** Those that a mortise holds by all four sides, but for one that is longer than its tenon. */
+const TENONS = ["mortise and tenon", "through tenon", "haunched tenon", "drawbored tenon"] as const;
+const TENONED: ReadonlySet<Joint["method"]> = new Set<Joint["method"]>(TENONS);
+
 /** Pegs and tenons hold a part in its place, and hide where that is. */
 const HIDDEN: ReadonlySet<Joint["method"]> = new Set<Joint["method"]>([
   ...(["dowels", "biscuits", "spline", "loose tenon"] as const),
-  ...(["mortise and tenon", "through tenon", "haunched tenon", "drawbored tenon"] as const),
-]);
-
-/** Those that a mortise holds by all four sides, but for one that is longer than its tenon. */
-const TENONS: ReadonlySet<Joint["method"]> = new Set<Joint["method"]>([
-  ...(["mortise and tenon", "through tenon", "haunched tenon", "drawbored tenon"] as const),
+  ...TENONS,
 ]);
 
 /** Whether a tenon can be shifted in its mortise, along the width of its part. */
 function hasPlay({ method, contact }: Joint, part: Part): boolean {
   const axis = indexOf(part.axes.width);
-  return TENONS.has(method) && [1, -1].some((way) => !contact.some(({ normal }) => normal[axis] * way > 0.5));
+  return TENONED.has(method) && [1, -1].some((way) => !contact.some(({ normal }) => normal[axis] * way > 0.5));
 }
 
 /** A sentence for each kind of part, with all that it stands to alike. */
