@@ -13,7 +13,7 @@ import type { LocalPlane } from "./placing/ends.ts";
 import type { Places } from "./placing/places.ts";
 import { shapePart } from "./shapes/shape.ts";
 import { blankOf, type CutPlane, mirrorShapes, planeCut, solidOf, type Workpiece } from "./shapes/workpiece.ts";
-import { axisAt, extent, faceOf, INDICES, mirrorBox, triple } from "./space.ts";
+import { axisAt, extent, faceOf, mirrorBox, sameBox, triple } from "./space.ts";
 import { placedFeature, placedHole } from "./turning.ts";
 
 export interface ShapingContext {
@@ -63,9 +63,6 @@ export function shapedPiece(entry: Entry, context: ShapingContext, grown?: Box):
   }
   return { ...whole, drawn: whole.cuts.length };
 }
-
-const sameBox = (a: Box, b: Box): boolean =>
-  INDICES.every((i) => equal(a.low[i], b.low[i]) && equal(a.high[i], b.high[i]));
 
 /** Shapes the parts anew that their joints have made longer, or shorter. `before`: the parts as they were laid on the bench. */
 export function reshape(bench: Bench, before: readonly Workpiece[], context: ShapingContext): void {

@@ -1,6 +1,6 @@
 import type { Axis, Face } from "../../parse/draft.ts";
 import type { Length } from "../../units/length.ts";
-import { add, compare, half, max, min, type Rational, subtract, ZERO } from "../../units/rational.ts";
+import { add, compare, equal, half, max, min, type Rational, subtract, ZERO } from "../../units/rational.ts";
 import type { Box, Direction, Point } from "../design.ts";
 
 /** The three directions of the piece, in the order of x, y, z. */
@@ -67,6 +67,8 @@ export function boxWithout(box: Box, taken: Box): Box {
   return box;
 }
 /** Has room inside. */
+export const sameBox = (a: Box, b: Box): boolean =>
+  INDICES.every((i) => equal(a.low[i], b.low[i]) && equal(a.high[i], b.high[i]));
 export const isSolidBox = (box: Box): boolean => INDICES.every((i) => compare(box.low[i], box.high[i]) < 0);
 
 /** The box with one face moved outwards by `by` (inwards if negative). */

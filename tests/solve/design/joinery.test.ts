@@ -50,6 +50,25 @@ describe("what is cut from one part is filled by the other: volumes worked out b
     const mortise = (3 / 16) * (37 / 16) * (5 / 16);
     expect(inches3(part(drawer, "front-board"))).toBeCloseTo(12 * 4 * 0.75 - 2 * 3 * tail - mortise, 9);
   });
+  it("tenon beside a groove a little narrower than it: no fins stand on its cheeks, and its mortise is no longer than it", () => {
+    const text = planned("panel-door")
+      .replace(
+        "panel: { wood: cherry, sold as: 4/4, planed to: 1/4",
+        "panel: { wood: cherry, sold as: 4/4, planed to: 7/32",
+      )
+      .replace(", shoulder: 1/2", "");
+    const door = soundDesign(text);
+    // 3 in less 1/2 at the end of the stile and 3/8 of groove: 2 1/8; 1/4 thick, 1 1/4 long, its mortise 1/16 deeper.
+    const rail = 11.5 * 3 * 0.75 + 2 * (17 / 8) * 0.25 * 1.25 - 11.5 * (3 / 8) * (7 / 32);
+    expect(inches3(part(door, "bottom-rail"))).toBeCloseTo(rail, 9);
+    const [low, high] = [(17 / 8) * 0.25 * (21 / 16), (11 / 8) * 0.25 * (21 / 16)];
+    // As far as the panel reaches, 1/8 short of the bottoms of the rails' grooves.
+    const groove = (28 - 3 - 2.25 + 2 * (1 / 4)) * (3 / 8) * (7 / 32);
+    expect(inches3(part(door, "left-stile"))).toBeCloseTo(28 * 2.25 * 0.75 - low - high - groove, 9);
+    // A shoulder that is said stays.
+    const said = soundDesign(text.replace("long: 1 1/4", "long: 1 1/4, shoulder above: 3/16"));
+    expect(inches3(part(said, "bottom-rail"))).toBeCloseTo(rail + 2 * (3 / 16) * (1 / 32) * 1.25, 9);
+  });
   it("sliding dovetail: 3/4 at its end, 3/4 - 2 × 3/64 at its shoulder, 1/2 short of the front", () => {
     const shelves = soundDesign(planned("dovetailed-shelves").replace(", play: 1/64", ""));
     const tail = ((0.75 + (0.75 - 6 / 64)) / 2) * 0.375;

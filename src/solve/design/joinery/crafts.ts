@@ -51,6 +51,8 @@ interface Habit {
   readonly glued: boolean;
   /** Something of the joined part stands out beyond its shoulders. */
   readonly lengthens?: true;
+  /** Cut when the joints of the other methods are: it stands beside their grooves. */
+  readonly last?: true;
   /** Not held at all: it stands or lies there, and can be taken away. */
   readonly loose?: true;
   /** Left free to move: without glue, or even with it, since that is only in the middle. */
@@ -59,10 +61,10 @@ interface Habit {
 
 /** Every method of joining: what it cuts and adds, and what holds when the plan says nothing. */
 export const CRAFTS: Readonly<Record<Method, Habit>> = {
-  "mortise and tenon": { begin: beginTenon, cuts: true, faces: true, lengthens: true, glued: true },
-  "through tenon": { begin: beginTenon, cuts: true, faces: true, lengthens: true, glued: true },
-  "haunched tenon": { begin: beginTenon, cuts: true, faces: true, lengthens: true, glued: true },
-  "drawbored tenon": { begin: beginTenon, cuts: true, faces: true, lengthens: true, glued: true },
+  "mortise and tenon": { begin: beginTenon, cuts: true, faces: true, lengthens: true, glued: true, last: true },
+  "through tenon": { begin: beginTenon, cuts: true, faces: true, lengthens: true, glued: true, last: true },
+  "haunched tenon": { begin: beginTenon, cuts: true, faces: true, lengthens: true, glued: true, last: true },
+  "drawbored tenon": { begin: beginTenon, cuts: true, faces: true, lengthens: true, glued: true, last: true },
   "loose tenon": { begin: beginLooseTenon, cuts: true, faces: true, glued: true },
   dado: { begin: beginHousing, cuts: true, faces: true, lengthens: true, glued: true },
   rabbet: { begin: beginHousing, cuts: true, faces: true, lengthens: true, glued: true },

@@ -9,7 +9,7 @@ import type { Bench, JoineryContext, Joining, Jointed } from "./work.ts";
 
 /**
  * Cuts every joint of the piece. Each first lengthens its parts, all of them, so that each room is cut for the part as it will be and a
- * groove that runs through takes its share of the tenon; the rest is cut after that.
+ * groove that runs through takes its share of the tenon; the rest is cut after that, tenons last, since they stand beside such grooves.
  */
 export function cutJoints(
   drafts: readonly JointDraft[],
@@ -29,7 +29,12 @@ export function cutJoints(
     return CRAFTS[joining.draft.with.value].begin(joining, bench, context, siblings);
   });
   lengthened();
-  const jointed = begun.flatMap((finish) => finish?.() ?? []);
+  const isLast = ({ draft }: Joining): boolean => CRAFTS[draft.with.value].last ?? false;
+  const finished = new Map<Joining, Jointed | null>();
+  for (const last of [false, true])
+    for (const [i, joining] of numbered.entries())
+      if (isLast(joining) === last) finished.set(joining, begun[i]?.() ?? null);
+  const jointed = numbered.flatMap((joining) => finished.get(joining) ?? []);
   mitreEnds(joinings, bench, context);
   return jointed;
 }

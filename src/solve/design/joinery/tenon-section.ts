@@ -16,7 +16,7 @@ import {
 import { roundTo } from "../../../units/round.ts";
 import type { Box } from "../../design.ts";
 import { type AxisIndex, extent, faceAxis, isHigh, middle, otherAxes, triple } from "../space.ts";
-import { besideRabbets } from "./beside-rabbets.ts";
+import { besideCuts } from "./beside-cuts.ts";
 import type { Range, Section } from "./section.ts";
 import { type Bench, type JoineryContext, type Joining, measured } from "./work.ts";
 
@@ -60,7 +60,7 @@ export function sectionOf(
   const thick = measured(draft.tenon?.thick ?? draft.loose?.thick, usual, context);
   const cheek = thick && cheekOf(joining, thin, thick, bench, context);
   if (!thick || !cheek) return null;
-  const room = besideRabbets(piece, touch, { thin, broad, cheek });
+  const room = besideCuts(piece, touch, { thin, broad, cheek }, ["rabbet"]);
   const said = draft.tenon;
   const low = max(add(body.low[broad], shoulders.low), said?.shoulderBelow ? body.low[broad] : room.low);
   const high = min(subtract(body.high[broad], shoulders.high), said?.shoulderAbove ? body.high[broad] : room.high);

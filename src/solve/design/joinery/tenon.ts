@@ -1,11 +1,13 @@
 import { mortiseBreaksOut } from "../../../findings/rules/mortise-breaks-out.ts";
 import { wedgesNeedThrough } from "../../../findings/rules/wedges-need-through.ts";
 import { inches, type Length, millimetres } from "../../../units/length.ts";
-import { add, compare, divide, equal, less, rational, subtract, ZERO } from "../../../units/rational.ts";
+import { add, compare, divide, equal, less, max, min, rational, subtract, ZERO } from "../../../units/rational.ts";
 import { roundTo } from "../../../units/round.ts";
+import type { Box } from "../../design.ts";
 import { boxFeature } from "../shapes/workpiece.ts";
 import { type AxisIndex, extent, unit } from "../space.ts";
-import type { Section } from "./section.ts";
+import { besideCuts } from "./beside-cuts.ts";
+import type { Range, Section } from "./section.ts";
 import { boxOf, sectionOf, shouldersOf, usualLength } from "./tenon-section.ts";
 import { type Bench, type JoineryContext, type Joining, type Jointed, measured } from "./work.ts";
 
@@ -13,7 +15,10 @@ import { type Bench, type JoineryContext, type Joining, type Jointed, measured }
 export const deeperOf = ({ draft }: Joining, context: JoineryContext): Length | null =>
   measured(draft.mortiseDeeper, context.units === "inch" ? inches(1, 16) : millimetres(3, 2), context);
 
-/** A tenon at the end of the joined part and its mortise; right through the other part, haunched or drawbored where that is said. */
+/**
+ * A tenon at the end of the joined part and its mortise; right through the other part, haunched or drawbored where that is said. It is begun
+ * as wide as its shoulders let it be, and ends beside the grooves of its own part when they are cut.
+ */
 export function beginTenon(joining: Joining, bench: Bench, context: JoineryContext): (() => Jointed) | null {
   const { draft, touch } = joining;
   if (touch.kind !== "faces") return null;
@@ -48,16 +53,31 @@ export function beginTenon(joining: Joining, bench: Bench, context: JoineryConte
       }),
     );
   const into = { axis, sign };
-  const [tenon, mortise] = [boxOf(section, joining, bench, long), boxOf(section, joining, bench, deep)];
-  bench.addTongue(joining.join.id, tenon, boxFeature("tenon", joining.id, tenon, into, section.broad));
-  bench.cut(
-    joining.to.id,
-    { kind: "box", box: mortise },
-    boxFeature("mortise", joining.id, mortise, into, section.broad),
-  );
+  const box = (within: Section, reach: Length) => boxOf(within, joining, bench, reach);
+  const told = (kind: "tenon" | "mortise", of: Box) => boxFeature(kind, joining.id, of, into, section.broad);
+  const [tenon, mortise] = [box(section, long), box(section, deep)];
+  const [asTenon, asMortise] = [told("tenon", tenon), told("mortise", mortise)];
+  bench.addTongue(joining.join.id, tenon, asTenon);
+  bench.cut(joining.to.id, { kind: "box", box: mortise }, asMortise);
   if (method === "haunched tenon" || draft.tenon?.haunch) haunch(joining, section, long, bench, context);
-  const pegged = method === "drawbored tenon" || draft.peg ? { pegged: { section, long } } : {};
-  return () => ({ joining, insertion: unit(axis, sign), gap: ZERO, ...pegged });
+  return () => {
+    const left = { ...section, wide: besideGrooves(joining, section, bench) };
+    const [shorter, room] = [box(left, long), box(left, deep)];
+    bench.changeTongue(joining.join.id, asTenon, [tenon, shorter], told("tenon", shorter));
+    bench.changeCut(joining.to.id, asMortise, [mortise, room], told("mortise", room));
+    const pegged = method === "drawbored tenon" || draft.peg ? { pegged: { section: left, long } } : {};
+    return { joining, insertion: unit(axis, sign), gap: ZERO, ...pegged };
+  };
+}
+
+/** Its cheeks would stand as fins beside a groove that runs out over them: it ends where the groove does, but for a shoulder that is said. */
+function besideGrooves({ draft, join, touch }: Joining, section: Section, bench: Bench): Range {
+  const { wide } = section;
+  if (touch.kind !== "faces") return wide;
+  const room = besideCuts(bench.piece(join.id), touch, section, ["rabbet", "groove"]);
+  const low = draft.tenon?.shoulderBelow ? wide.low : max(wide.low, room.low);
+  const high = draft.tenon?.shoulderAbove ? wide.high : min(wide.high, room.high);
+  return less(low, high) ? { low, high } : wide;
 }
 
 /** The shoulder nearer to the other part's end is filled by a short stub, whose room is open at that end where the two are flush. */

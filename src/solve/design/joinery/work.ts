@@ -2,11 +2,11 @@ import type { Finding } from "../../../findings/finding.ts";
 import type { Solid } from "../../../geometry/index.ts";
 import type { Formula, JointDraft, Units } from "../../../parse/draft.ts";
 import type { Length } from "../../../units/length.ts";
-import { equal, type Rational, ZERO } from "../../../units/rational.ts";
+import { type Rational, ZERO } from "../../../units/rational.ts";
 import type { Box, Direction, FastenerKind, Feature, Point } from "../../design.ts";
 import type { Items } from "../hardware/items.ts";
 import type { Cut, Workpiece } from "../shapes/workpiece.ts";
-import { type AxisIndex, INDICES } from "../space.ts";
+import { type AxisIndex, sameBox } from "../space.ts";
 import type { Pair } from "./pairs.ts";
 import type { Section } from "./section.ts";
 
@@ -90,13 +90,20 @@ export class Bench {
   }
   /** Another size for a tongue that stands there already, with the feature that tells of it. */
   changeTongue(id: string, feature: Feature, [before, after]: readonly [Box, Box], changed: Feature): void {
-    const { tongues, features } = this.piece(id);
-    const isIt = (box: Box): boolean =>
-      INDICES.every((i) => equal(box.low[i], before.low[i]) && equal(box.high[i], before.high[i]));
-    this.change(id, {
-      tongues: tongues.map((box) => (isIt(box) ? after : box)),
-      features: features.map((each) => (each === feature ? changed : each)),
-    });
+    const { tongues } = this.piece(id);
+    this.change(id, { tongues: tongues.map((box) => (sameBox(box, before) ? after : box)) });
+    this.#tell(id, feature, changed);
+  }
+  /** Another size for what is cut already, with the feature that tells of it. */
+  changeCut(id: string, feature: Feature, [before, after]: readonly [Box, Box], changed: Feature): void {
+    const { cuts } = this.piece(id);
+    const box = { kind: "box", box: after } as const;
+    this.change(id, { cuts: cuts.map((cut) => (cut.kind === "box" && sameBox(cut.box, before) ? box : cut)) });
+    this.#tell(id, feature, changed);
+  }
+  #tell(id: string, feature: Feature, changed: Feature): void {
+    const { features } = this.piece(id);
+    this.change(id, { features: features.map((each) => (each === feature ? changed : each)) });
   }
 }
 
