@@ -56,7 +56,20 @@ export function solveText(
   };
   // What is drawn at random is asked for once only.
   const again = TEXTS.has(text) && Object.keys(sizes).length === 0;
-  return again ? madeBefore(JSON.stringify([text, choose, measured]), work) : work();
+  const key = JSON.stringify([text, sizes, choose, measured]);
+  return lately(key, () => (again ? madeBefore(key, work) : work()));
+}
+
+/** The few that were asked for last: a file of tests often asks for the same plan again. */
+const latest = new Map<string, Solved>();
+const FEW = 4;
+
+function lately(key: string, make: () => Solved): Solved {
+  const solved = latest.get(key) ?? make();
+  latest.delete(key);
+  latest.set(key, solved);
+  for (const oldest of [...latest.keys()].slice(0, -FEW)) latest.delete(oldest);
+  return solved;
 }
 
 /** Solved when it is first asked for. */
