@@ -117,6 +117,13 @@ test("a back is nailed on lying, so that the nails are driven down", () => {
   expect(back?.text.map(plain).join(" ")).toContain("brads 5/8 in long from above");
 });
 
+// A face frame of 36 × 33 on a case 15 3/4 deep, which stood.
+test("a frame that covers a front is glued on from above", () => {
+  const [frame] = stepsOf("index-cabinet").filter(({ title }) => title.startsWith("Add the face frame"));
+  expect(frame?.up).toEqual([0, -1, 0]);
+  expect(frame?.text.map(plain)).toContain("Lay the work down on its back on battens.");
+});
+
 // The recesses lie in the edges that the top covers.
 test("figure-eight fasteners are screwed in before the top comes", () => {
   const [top] = stepsOf("workbench-cart").filter(({ title }) => title.startsWith("Add the plywood top"));

@@ -1,7 +1,7 @@
 /** Which way the work is turned for a step of joining. */
 import { dot } from "../../../geometry/vec.ts";
-import { equal, less } from "../../../units/rational.ts";
-import { INDICES, sameDirection } from "../../design/space.ts";
+import { equal, less, toNumber } from "../../../units/rational.ts";
+import { type AxisIndex, enclosing, extent, INDICES, sameDirection } from "../../design/space.ts";
 import type { Direction, Part } from "../../design.ts";
 import { LOOSE, onPins } from "../order/links.ts";
 import type { Work } from "./draft.ts";
@@ -127,11 +127,28 @@ function headsUp(work: Work, moves: readonly Move[], unit: Unit, before: Directi
 const againstTheWay = ({ along }: Move): Direction =>
   along.map((c) => (Math.abs(c) > STEEP ? -Math.sign(c) : 0)) as unknown as Direction;
 
-/** Where the first of what comes goes on a side that lies flat: up, against the way that it comes; else null. */
+/** Where the first of what comes goes on a side that lies flat, or covers a front or back: up, against the way that it comes; else null. */
 function fromSide(work: Work, moves: readonly Move[]): Direction | null {
   const [first] = moves;
   if (!first || !moves.some((move) => move.work.some(({ joint }) => joint.glue))) return null;
   const axis = INDICES.find((i) => Math.abs(first.along[i]) > 0.99);
-  if (axis === undefined || axis === 2 || !isFlat(work, first.present, axis)) return null;
-  return againstTheWay(first);
+  if (axis === undefined || axis === 2) return null;
+  return isFlat(work, first.present, axis) || (axis === 1 && covers(work, first, axis)) ? againstTheWay(first) : null;
+}
+
+/** So much of the width and height of what is there. */
+const COVERS = 0.75;
+
+/** Whether a flat frame or panel goes on the whole of a side: its weight presses it on, and clamps reach round it. */
+function covers(work: Work, { present, arriving, starts }: Move, axis: AxisIndex): boolean {
+  const [under, over] = [present, arriving].map((ids) => ids.map((id) => work.part(id).body).reduce(enclosing)) as [
+    Part["body"],
+    Part["body"],
+  ];
+  const size = (body: Part["body"], i: AxisIndex): number => toNumber(extent(body, i));
+  return (
+    !starts &&
+    isFlat(work, arriving, axis) &&
+    INDICES.every((i) => i === axis || size(over, i) > COVERS * size(under, i))
+  );
 }
