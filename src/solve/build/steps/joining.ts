@@ -157,7 +157,7 @@ function joiningStep(
       ...shown,
       ...(glued ? clampPlaces(work, moves) : []),
       ...(proof && !shown.some((each) => each.includes(proof.text)) ? [proof.text] : []),
-      ...(hung ? whenItHangs(work) : []),
+      ...(hung ? [...whenItHangs(work), "Load it little by little."] : []),
       ...(closing || hung || !glued ? [] : squareTexts(work, joints)),
       ...(closing || hung ? [] : clearTexts(work, joints, togetherAfter(moves))),
       ...(glued ? inLineTexts(work, joints) : []),
