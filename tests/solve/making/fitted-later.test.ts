@@ -30,6 +30,19 @@ describe("a tenon whose mortise is cut later", () => {
       expect(textIn(title)).toContain(`Fit each to its mortise: it should slide in ${PUSH}.`);
   });
 
+  // The top has its tongues before its breadboard ends have their grooves.
+  test("holds for tongues and grooves too", () => {
+    const desk = solveText(textOf("loan-desk")).build?.steps ?? [];
+    const said = (title: string): string =>
+      plain(desk.find((step) => step.title.startsWith(title))?.text.join(" ") ?? "");
+    expect(said("Cut the tongues in the panel (E)")).toContain(
+      "Leave them a little thick: they are fitted when the grooves in two breadboard ends (F) are cut.",
+    );
+    expect(said("Cut the grooves in the breadboard ends (F)")).toContain(
+      "Fit the tongues of the panel (E) to the grooves now: they should slide without force.",
+    );
+  });
+
   test("nothing is fitted to what is not there, in any step", () => {
     const { build } = solveText(textOf("old-plans/piano-bench"));
     const part = (id: string) => build?.design.parts.find((each) => each.id === id);

@@ -45,6 +45,30 @@ describe("a strap on a top that came off for finishing", () => {
   });
 });
 
+describe("what lies loose in a case that is tied to the wall", () => {
+  const books = solved("manuals-bookcase");
+  it("goes in when that stands level and is tied", () => {
+    const strap = stepWith(books, "Fit the wall strap");
+    expect(strap.number).toBeLessThan(stepWith(books, "Put four loose shelves").number);
+    expect(plain(strap.text[0] ?? "")).toMatch(/without what lies loose in it: .* a level along it and across it/u);
+    expect(textIn(books, "Put four loose shelves")).not.toContain("Open and shut");
+  });
+});
+
+describe("a piece that hangs", () => {
+  it("is loaded when its place is found and its doors are set", () => {
+    expect(textIn(spices, "Hang the piece on the wall").split("\n").at(-1)).toBe("Load it little by little.");
+  });
+});
+
+describe("a row of dowels that is tried dry", () => {
+  it("is tried with its holes up, which lie down while the glue is closed", () => {
+    const side = textIn(chest, "Build the left side");
+    expect(side).toContain("turn the holes for the bottom panel (D) uppermost");
+    expect(side).toContain("with the right side down");
+  });
+});
+
 describe("what runs or hangs", () => {
   it("goes in where the piece will stand, which is carried there and set level before; said once", () => {
     const drawers = stepWith(chest, "Put the five overalls drawers on again");

@@ -9,7 +9,15 @@ const wordsOf = (name: string): string =>
 // The bottom lies in rabbets of 1/2 in sides and looks down: nobody sees its edges. The plinth stands 1 1/2 in within the chest.
 it("from the outside of a chest, where the bottom that it stands on lies in rabbets underneath", () => {
   expect(wordsOf("rope-chest")).toContain(
-    "Place the long plinth board (E) on the bottom panel (K), midway between the outside of the left side (C) and the outside of the right side (D) (1 1/2 in from each) and 1 1/2 in from the outside of the front panel (A).",
+    "Place the long plinth board (E) under the bottom panel (K), midway between the outside of the left side (C) and the outside of the right side (D) (1 1/2 in from each) and 1 1/2 in from the outside of the front panel (A).",
+  );
+});
+
+// A shelf of 10 in between two rails, a lid board between four strips.
+it("against what stands beside it, not on that", () => {
+  expect(wordsOf("old-plans/plant-stand")).toContain("Place the shelf (G) against the left lower rail (F), midway");
+  expect(wordsOf("old-plans/cedar-chest")).toContain(
+    "Place the lid board (C) against the long strip (K), the left strip (M) and the right strip (M) and flush with the top.",
   );
 });
 
@@ -37,7 +45,7 @@ it("of hardware from what covers the end of its part by then", () => {
 // The back lies in grooves of the case by then, and nobody can see its ends.
 it("from what a part is let into, where its ends are inside that", () => {
   const words = wordsOf("key-cabinet");
-  expect(words).toContain("on the back panel (E), against the left side (A) and the right side (B)");
+  expect(words).toContain("against the back panel (E), the left side (A) and the right side (B)");
   expect(words).toContain("in from the bottom panel (C)");
   expect(words).not.toMatch(/key rail \(K\) [^.]* from the bottom of the back panel/u);
 });

@@ -23,11 +23,6 @@ test("what lies between posts that reach past it is clamped in as the work stand
   const of = lines.filter((line) => line.includes("clamp it there, and turn the work upside down with it."));
   expect(of).toHaveLength(2);
   expect(lines.some((line) => line.includes("bottom/top board (J) on a blanket"))).toBe(false);
-  // A back board along the top reaches past the rest: the work would stand on its edge.
-  const [crest] = built("old-plans/bookcase").steps.flatMap(({ text }) =>
-    text.filter((line) => line.includes("rests on blocks")),
-  );
-  expect(crest).toContain("set the top back board (J) on the top board (I)");
 });
 
 test("a lid is held as high above its chest as it lets air in", () => {
@@ -72,6 +67,23 @@ test("of several of one mark the text says on which a part goes", () => {
       line.endsWith("of the upper left shelf (H) and flush with the bottom of the lower left shelf (H)."),
     ),
   ).toBe(true);
+});
+
+// The second frame of the table closes two rails with dowels and four shelves without, in one push.
+test("of mixed joints that close in one push all the glue is told first, and the clamps last", () => {
+  const text = said("old-plans/library-table", "Add the frame from step");
+  const at = (words: string): number => text.findIndex((line) => line.includes(words));
+  expect(at("Spread glue where the frame from step")).toBeGreaterThan(0);
+  expect(at("Spread glue where the frame from step")).toBeLessThan(at("Push the frame from step"));
+  expect(text[at("Push the frame from step")]).not.toContain("clamp");
+  expect(text[at("Set the frame from step")]).toContain("against four shelves (H) and clamp.");
+});
+
+// Two posts of one end: two joints each, closed from the front and from the back.
+test("what closes both ends of the same rails is glued on at once", () => {
+  const titles = built("old-plans/piano-bench").steps.map(({ title }) => title);
+  expect(titles).toContain("Glue in the post (A) and the frame post (B)");
+  expect(said("old-plans/piano-bench", "Glue in the post (A) and").join(" ")).not.toContain("bare tenon");
 });
 
 // Two pairs of bars that cross: four laps, 3 3/8 in and more from each other, each with a clamp of its own.

@@ -48,13 +48,66 @@ test("what stands out below has blocks beside it", () => {
 });
 
 test("a whole piece is not turned for screws that its sides show as it lies", () => {
-  const ups = joins("old-plans/bookcase", "Screw on the top back board", "Screw on the right side").map(({ up }) =>
-    up.join(),
-  );
-  expect(new Set(ups)).toEqual(new Set(["0,0,-1"]));
   const table = joins("old-plans/library-table", "Screw on the left end piece", "Screw on the lower brace");
   expect(new Set(table.filter(({ title }) => title.startsWith("Screw")).map(({ up }) => up.join()))).toEqual(
     new Set(["0,0,-1"]),
+  );
+});
+
+// The bottom board of 28 3/4 × 14 and the top of 31 1/4 × 15 are joined by one post of 45 3/4, at their fronts, until the sides are on.
+test("what hangs on one post lies down, and the other end is done as the first lies", () => {
+  const lie = joins("old-plans/bookcase", "Screw on the top back board", "Screw on the right side");
+  expect(lie.map(({ up }) => up[2])).toEqual(lie.map(() => 0));
+  const [, cleat, side, otherCleat, otherSide] = lie;
+  expect([otherCleat?.up, otherSide?.up]).toEqual([cleat?.up, side?.up]);
+});
+
+// A divider of 23/32 with a top on it, 60 in high, stands on a plinth: pushed by a tenth of its weight, its dado is pulled out.
+test("a tall case is glued up on its back", () => {
+  const glued = joins("manuals-bookcase", "Glue in the divider", "Glue in the right side");
+  expect(glued.map(({ up }) => up)).toEqual(glued.map(() => [0, -1, 0]));
+  expect(glued[0]?.text.map(plain)).toContain("Lay the work down on its back on battens.");
+});
+
+// The plinth lies with its back up when its last board is screwed on; the bottom panel is screwed to its top.
+test("what was built before and begins a body is turned as it is told of", () => {
+  const [bottom] = stepsOf("manuals-bookcase").filter(({ title }) => title.startsWith("Screw the bottom panel"));
+  expect(bottom?.text[0]).toBe("Stand the work up.");
+});
+
+// 33 in long, 3 1/2 above the floor; a shelf of 10 between two rails.
+test("what is screwed by its end, with nothing under it, lies on blocks", () => {
+  const said = (name: string, title: string): string =>
+    (stepsOf(name).find((step) => step.title.startsWith(title))?.text ?? []).map(plain).join(" ");
+  expect(said("boot-bench", "Screw on the stretcher")).toContain(
+    "It lies on nothing yet: set blocks 3 1/2 in high, or offcuts cut to that, under the stretcher (C) at the free end while it is screwed, and leave them there until the lower rail (F) holds the other end.",
+  );
+  expect(said("old-plans/plant-stand", "Screw on the shelf (G)")).toContain(
+    "It lies on nothing yet: set blocks 5 5/8 in high, or offcuts cut to that, under the shelf (G) while it is screwed.",
+  );
+  // What is screwed flat against a side is held by hand.
+  expect(said("index-cabinet", "Screw on the packing")).not.toContain("lies on nothing");
+});
+
+// The second screw of the first end would hold the bench out of square before its diagonals can be measured.
+test("what a later step proves square has one screw in each joint until then", () => {
+  const said = (title: string): string =>
+    (stepsOf("boot-bench").find((step) => step.title.startsWith(title))?.text ?? []).map(plain).join(" ");
+  expect(said("Screw on the stretcher")).toContain("Of these drive one in each joint for now;");
+  expect(said("Add the right end")).toContain(
+    "Then drive the others, and those that were left out of the stretcher (C): with all of them in nothing can be shifted.",
+  );
+});
+
+// The sides of a drawer are nailed to its back from the left and the right; a lid of 40 in is too thin to stand on its edge.
+test("what is nailed from two sides is turned for each, or backed across from the hammer", () => {
+  const said = (name: string, title: string): string =>
+    (stepsOf(name).find((step) => step.title.startsWith(title))?.text ?? []).map(plain).join(" ");
+  expect(said("old-plans/library-table", "Build the two drawers")).toContain(
+    "For those from the left and the right turn the work: the side that is nailed lies uppermost, and the one across from it on the bench.",
+  );
+  expect(said("old-plans/cedar-chest", "Nail on the lid board (C)")).toContain(
+    "press a heavy block against the side across from the hammer, in line with its blows",
   );
 });
 
@@ -62,6 +115,13 @@ test("a back is nailed on lying, so that the nails are driven down", () => {
   const [back] = stepsOf("manuals-bookcase").filter(({ title }) => title.startsWith("Nail on the back panel"));
   expect(back?.up).toEqual([0, 1, 0]);
   expect(back?.text.map(plain).join(" ")).toContain("brads 5/8 in long from above");
+});
+
+// A face frame of 36 × 33 on a case 15 3/4 deep, which stood.
+test("a frame that covers a front is glued on from above", () => {
+  const [frame] = stepsOf("index-cabinet").filter(({ title }) => title.startsWith("Add the face frame"));
+  expect(frame?.up).toEqual([0, -1, 0]);
+  expect(frame?.text.map(plain)).toContain("Lay the work down on its back on battens.");
 });
 
 // The recesses lie in the edges that the top covers.

@@ -16,7 +16,7 @@ export function rowsTried(work: Work, moves: readonly Move[]): readonly string[]
     const measured = row[0]?.measured ?? "";
     if (met.length < 2 || !met.some((id) => fresh.has(id))) return [];
     return [
-      `While it is dry, put the dowels of the ${called(work, measured)} into their holes here, sanded thin so that they come out again, and try it too: its row goes into ${met.length === 2 ? "two" : "several"} of these parts at once. Shift the parts until it goes home; where one hole is off, plug it with a glued dowel and bore it anew.`,
+      `While it is dry, and before it is laid down for its glue, turn the holes for the ${called(work, measured)} uppermost, put its dowels into them, sanded thin so that they come out again, and try it too: its row goes into ${met.length === 2 ? "two" : "several"} of these parts at once. Shift the parts until it goes home; where one hole is off, plug it with a glued dowel and bore it anew.`,
     ];
   });
 }

@@ -1,14 +1,15 @@
-/** A tenon is fitted to its mortise: where that is cut later, in a part whose size is not known before, it is fitted then. */
+/** A tenon is fitted to its mortise, a tongue to its groove: where that is cut later, in a part whose size is not known before, it is fitted then. */
 import type { Action } from "../../build.ts";
 import type { Feature } from "../../design.ts";
 import { listed, type StepDraft, type Work } from "./draft.ts";
 import { FITTING } from "./words/features.ts";
 
-/** What goes into what, and how both are called. */
+/** What goes into what, how both are called, and how it goes. */
 const PAIRS = [
-  { goes: "tenon", into: "mortise", these: "tenons", those: "mortises" },
-  { goes: "tail", into: "dovetail housing", these: "tails", those: "housings" },
-  { goes: "cheek", into: "bridle", these: "cheeks", those: "bridles" },
+  { goes: "tenon", into: "mortise", these: "tenons", those: "mortises", so: "slide in with the push of a hand" },
+  { goes: "tongue", into: "groove", these: "tongues", those: "grooves", so: "slide without force" },
+  { goes: "tail", into: "dovetail housing", these: "tails", those: "housings", so: "slide in with the push of a hand" },
+  { goes: "cheek", into: "bridle", these: "cheeks", those: "bridles", so: "slide in with the push of a hand" },
 ] as const;
 
 interface Cut {
@@ -65,7 +66,7 @@ function told(work: Work, draft: StepDraft, { pair, left, fitted, comes }: Told)
           fits.includes(each) ? (all ? [waits] : [fitsOf(fitted.length, parts(fitted), each), waits]) : [each],
         );
   const few = comes.length === 1;
-  const now = `Fit the ${few ? pair.goes : pair.these} of ${parts(comes)} to the ${few ? pair.into : pair.those} now: ${few ? "it" : "they"} should slide in with the push of a hand.`;
+  const now = `Fit the ${few ? pair.goes : pair.these} of ${parts(comes)} to the ${few ? pair.into : pair.those} now: ${few ? "it" : "they"} should ${pair.so}.`;
   return comes.length === 0 ? { ...draft, text } : { ...draft, text: [...text, now] };
 }
 

@@ -1,8 +1,14 @@
 /** What is done between placing and driving: the work held against the hammer, and proved square while one fastener a joint still lets it be shifted. */
 import { dot } from "../../../geometry/vec.ts";
-import type { Direction } from "../../design.ts";
-import { LEVEL } from "./lying.ts";
-import type { Move } from "./moves.ts";
+import type { Direction, Fastener } from "../../design.ts";
+import type { JointWork } from "../order/plan.ts";
+import { definite, series, type Work } from "./draft.ts";
+import { LEVEL, STEEP } from "./lying.ts";
+import { type Move, togetherAfter } from "./moves.ts";
+import { proppedTexts } from "./propped.ts";
+import { standingOn } from "./resting.ts";
+import { sideOf } from "./words/driving.ts";
+import { liftCaution } from "./words/lifting.ts";
 
 /** Sentences that begin to drive: holes first, where there are any. */
 const DRIVES = /^(?:Drive \d|Put in \d|Through the holes that are there, drill|For each (?:brad|nail) )/u;
@@ -12,26 +18,60 @@ const before = (texts: readonly string[], own: readonly string[]): readonly stri
   return at < 0 ? texts : [...texts.slice(0, at), ...own, ...texts.slice(at)];
 };
 
-/** What is nailed from a side slides and springs, wet with glue: common practice, no source. */
-export function heldWhileStruck(texts: readonly string[], moves: readonly Move[], up: Direction): readonly string[] {
-  const struck = moves.filter(({ work }) =>
-    work.some(({ joint, drives }) => joint.glue && drives.some(({ tool }) => tool === "hammer")),
+/** What is screwed by its end hangs on its screws; what is nailed from a side slides and springs. */
+export const heldWhileDriven = (
+  texts: readonly string[],
+  work: Work,
+  moves: readonly Move[],
+  up: Direction,
+): readonly string[] => heldWhileStruck(before(texts, proppedTexts(work, moves, up)), work, moves, up);
+
+/** Common practice, no source. */
+function heldWhileStruck(
+  texts: readonly string[],
+  work: Work,
+  moves: readonly Move[],
+  up: Direction,
+): readonly string[] {
+  const struck = moves.filter(({ work: own }) =>
+    own.some(({ drives }) => drives.some(({ tool }) => tool === "hammer")),
   );
-  const drives = struck.flatMap(({ work }) => work.flatMap((each) => each.drives));
-  const from = (level: boolean): boolean =>
-    drives.some(({ fastener }) => Math.abs(dot(fastener.direction, up)) < LEVEL === level);
+  const wet = struck.filter(({ work: own }) =>
+    own.some(({ joint, drives }) => joint.glue && drives.some(({ tool }) => tool === "hammer")),
+  );
+  const drivesOf = (of: readonly Move[]) => of.flatMap(({ work: own }) => own.flatMap(({ drives }) => drives));
+  const isLevel = ({ fastener }: JointWork["drives"][number]): boolean => Math.abs(dot(fastener.direction, up)) < LEVEL;
   const one = moves.flatMap(({ arriving }) => arriving).length === 1;
   const what = one ? "it" : "each";
   // It hangs under what is hammered.
-  if (from(false) && struck.some(({ along, starts }) => !starts && dot(along, up) > LEVEL))
+  if (
+    drivesOf(wet).some((drive) => !isLevel(drive)) &&
+    wet.some(({ along, starts }) => !starts && dot(along, up) > LEVEL)
+  )
     return before(texts, [
       `Prop ${what} from below while it is nailed: blocks cut to the height between the bench and it, one just under where the hammer strikes.`,
     ]);
-  if (!from(true)) return texts;
+  const level = drivesOf(struck).filter(isLevel);
+  const sides = [...new Map(level.map((drive) => [sideOf(drive.fastener, up), againstIt(drive.fastener)]))];
+  const isWet = drivesOf(wet).some(isLevel);
+  if (!isWet && sides.length < 2) return texts;
+  const held = `Hold ${what} while it is nailed: with clamps where they reach, else with props cut to length`;
+  const all = togetherAfter(moves);
+  // Light enough to be turned, and firm on each side.
+  const turns = liftCaution(work, all).length === 0 && sides.every(([, way]) => standingOn(work, all, way) !== null);
+  if (!turns || sides.length < 2)
+    return before(texts, [
+      `${held}; and have a second person press a heavy block against the side across from the hammer, in line with its blows.`,
+    ]);
   return before(texts, [
-    `Hold ${what} while it is nailed: with clamps where they reach, else with props cut to length; and have a second person press a heavy block against the front of it, just behind where the hammer strikes.`,
+    ...(isWet ? [`${held}.`] : []),
+    `For those from ${series(sides.map(([side]) => side))} turn the work: the side that is nailed lies uppermost, and the one across from it on the bench. Then lay it as it was.`,
   ]);
 }
+
+/** The side that its head is on. */
+const againstIt = ({ direction }: Fastener): Direction =>
+  direction.map((c) => (Math.abs(c) > STEEP ? -Math.sign(c) : 0)) as unknown as Direction;
 
 /** Whether a frame can be proved with one fastener in each joint. */
 const isProvedFirst = (moves: readonly Move[]): boolean => {
@@ -42,15 +82,53 @@ const isProvedFirst = (moves: readonly Move[]): boolean => {
   );
 };
 
-/** One in each joint, the proof, then the others: driven all, they hold it as it is. Null where nothing is proved. */
-export function oneFirst(texts: readonly string[], moves: readonly Move[], proof: string | null): readonly string[] {
+/** The end of a frame that is proved in a later step, and that step. */
+export interface Closes {
+  readonly moves: readonly Move[];
+  /** Ids of the parts at its corners, where others reach past those. */
+  readonly corners: readonly string[];
+}
+
+/** Whether what these moves screw on is shifted yet when a later step has proved the frame that it is an end of. */
+export function waitsForProof(moves: readonly Move[], closes: Closes): boolean {
+  const own = new Set(moves.flatMap(({ arriving }) => arriving));
+  const meets = closes.moves.some(({ arriving, work }) =>
+    work.some(({ joint: { parts } }) => parts.some((id) => own.has(id)) && parts.some((id) => arriving.includes(id))),
+  );
+  return (
+    (closes.corners.length > 0 ? closes.corners.some((id) => own.has(id)) : meets) &&
+    isProvedFirst(closes.moves) &&
+    isProvedFirst(moves) &&
+    moves.every(({ work }) => work.every(({ joint }) => !joint.glue))
+  );
+}
+
+const afterDrives = (texts: readonly string[], own: string): readonly string[] => {
+  const at = texts.findLastIndex((text) => /^Drive \d/u.test(text));
+  return at < 0 ? texts : [...texts.slice(0, at + 1), own, ...texts.slice(at + 1)];
+};
+
+/** One in each joint is in until a later step has proved it. */
+export const oneForNow = (texts: readonly string[]): readonly string[] =>
+  afterDrives(
+    texts,
+    "Of these drive one in each joint for now; the others are driven when a later step has closed the frame and proved it square.",
+  );
+
+/**
+ * One in each joint, the proof, then the others: driven all, they hold it as it is. `owed`: ids of what came before with one in each joint. As they
+ * are where nothing is proved.
+ */
+export function oneFirst(
+  texts: readonly string[],
+  work: Work,
+  moves: readonly Move[],
+  { proof, owed }: { readonly proof: string | null; readonly owed: readonly string[] },
+): readonly string[] {
   if (!proof || !isProvedFirst(moves)) return texts;
-  const others = texts.filter((text) => text !== proof);
-  const at = others.findLastIndex((text) => /^Drive \d/u.test(text));
-  if (at < 0) return texts;
-  return [
-    ...others.slice(0, at + 1),
-    `Of these drive one in each joint first. ${proof} Then drive the others: with all of them in nothing can be shifted.`,
-    ...others.slice(at + 1),
-  ];
+  const too = owed.length > 0 ? `, and those that were left out of ${definite(work, owed)}` : "";
+  return afterDrives(
+    texts.filter((text) => text !== proof),
+    `Of these drive one in each joint first. ${proof} Then drive the others${too}: with all of them in nothing can be shifted.`,
+  );
 }

@@ -11,15 +11,15 @@ import { FIRST, numberWord, type StepDraft, series, type Work } from "./draft.ts
 import { rowsTried } from "./dry-fit.ts";
 import { whenItHangs } from "./finishing/in-its-room.ts";
 import { inFront } from "./in-front.ts";
-import { heldWhileStruck, oneFirst } from "./in-turn.ts";
+import { heldWhileDriven, oneFirst, oneForNow } from "./in-turn.ts";
 import { actionsOf } from "./join-actions.ts";
-import { comesFrom, isLowered, isUnderneath, type Lying, layTexts, turning } from "./lying.ts";
+import { type LaidOut, laidOut } from "./laid.ts";
+import { comesFrom, isLowered, isUnderneath, layTexts, turning } from "./lying.ts";
 import { grouped, hangs, isStruck, type Move, togetherAfter, type Unit, unitsOf } from "./moves.ts";
 import { closingMinutes, heldOpen, slowText } from "./open-time.ts";
 import { underTexts } from "./packing.ts";
 import { blockText } from "./standing-out.ts";
 import { builtNames, standingName, titleOf } from "./titles.ts";
-import { upFor } from "./turned-for.ts";
 import { bodyWords, theBody } from "./words/bodies.ts";
 import { clearTexts } from "./words/clear-between.ts";
 import { boxTexts, roomTexts } from "./words/drawer-room.ts";
@@ -56,23 +56,18 @@ export function joiningSteps(work: Work): readonly StepDraft[] {
 function unitSteps(work: Work, copies: Copies, units: readonly Unit[]): readonly StepDraft[] {
   const groups = copies.all.map((unit) => grouped(work, unit));
   const own = groups[0] as (typeof groups)[number];
-  let up: Direction = [0, 0, 1];
-  return own.map((moves, i) => {
-    const everyCopy = groups.map((all) => all[i] as readonly Move[]);
-    const before = up;
-    up = upFor(work, moves, copies.unit, before);
-    return joiningStep(work, copies, moves, everyCopy, {
-      up,
-      before,
-      first: i === 0,
-      last: i === own.length - 1,
-      units,
-    });
-  });
+  return laidOut(work, copies.unit, own).map((laid, i) =>
+    joiningStep(
+      work,
+      copies,
+      laid.moves,
+      groups.map((all) => all[i] as readonly Move[]),
+      { ...laid, units },
+    ),
+  );
 }
 
-interface Place extends Lying {
-  readonly last: boolean;
+interface Place extends LaidOut {
   readonly units: readonly Unit[];
 }
 
@@ -106,7 +101,9 @@ function joiningStep(
     string[],
     string[],
   ];
-  const shown = oneFirst(heldWhileStruck(then, moves, place.up), moves, proof?.text ?? null);
+  const held = heldWhileDriven(then, work, moves, place.up);
+  const proved = oneFirst(held, work, moves, { proof: proof?.text ?? null, owed: place.owed });
+  const shown = place.waits ? oneForNow(proved) : proved;
   const again = hung ? [] : againText(work, moves, place.units, place.before);
   const n = copies.all.length;
   const clamps = glued ? mostClamps(everyCopy.map((copy) => clampingOf(work, copy))) : [];
@@ -160,7 +157,7 @@ function joiningStep(
       ...shown,
       ...(glued ? clampPlaces(work, moves) : []),
       ...(proof && !shown.some((each) => each.includes(proof.text)) ? [proof.text] : []),
-      ...(hung ? whenItHangs(work) : []),
+      ...(hung ? [...whenItHangs(work), "Load it little by little."] : []),
       ...(closing || hung || !glued ? [] : squareTexts(work, joints)),
       ...(closing || hung ? [] : clearTexts(work, joints, togetherAfter(moves))),
       ...(glued ? inLineTexts(work, joints) : []),

@@ -108,7 +108,7 @@ export function alike(work: Grouping, a: Move, b: Move): boolean {
   // The last mitre of a frame takes what the others leave: all of them close at once.
   if (isMitred(a) && isMitred(b)) return true;
   // One after another in a glue-up, or the same part again: a row of slats.
-  if (glued) return a.starts || sameWay(a, b);
+  if (glued) return a.starts || sameWay(a, b) || closesBoth(a, b);
   if (isFront(a) && isFront(b)) return sameWay(a, b);
   return matesOf(a).join() === matesOf(b).join() && (same || nearlySame(work, a, b));
 }
@@ -150,6 +150,12 @@ export const isPanel = ({ work }: Move): boolean => work.every(({ joint }) => jo
 export const isGlazing = ({ work }: Pick<Move, "work">): boolean => work.some(({ joint }) => joint.method === "glazed");
 
 const sameWay = (a: Move, b: Move): boolean => a.along.every((c, i) => Math.abs(c - (b.along[i] as number)) < 1e-9);
+
+/** The two ends of the same few parts are closed at once, from either side: clamps across both press on no bare tenon. */
+const closesBoth = (a: Move, b: Move): boolean =>
+  a.work.length + b.work.length <= MOST &&
+  a.along.every((c, i) => Math.abs(c + (b.along[i] as number)) < 1e-9) &&
+  matesOf(a).join() === matesOf(b).join();
 
 /** Parts of other marks that go on in the same way: a longer slat between two short ones. */
 const nearlySame = (work: Grouping, a: Move, b: Move): boolean =>

@@ -5,6 +5,7 @@ import { toNumber } from "../../../units/rational.ts";
 import { type AxisIndex, INDICES } from "../../design/space.ts";
 import type { Direction } from "../../design.ts";
 import { LOOSE } from "../order/links.ts";
+import { isCarried, STEADY } from "./carried.ts";
 import type { Work } from "./draft.ts";
 import { isFlat } from "./lying.ts";
 import { type Move, togetherAfter } from "./moves.ts";
@@ -18,12 +19,11 @@ const NEAR = UNITS_PER_MM / 10;
 /** Blocks that are no higher are at hand. */
 export const BLOCKS = inches(6);
 
-/** The weight lies at least so far inside what stands on the bench, of its height: a push of a tenth of the weight does not turn it over. */
-const STEADY = 0.1;
-
 /** Of parts that are together, on the bench or on blocks under what lies a little above it. */
-export const isSteady = (work: Work, ids: readonly string[], up: Direction): boolean =>
-  standingOn(work, ids, up) !== null;
+export function isSteady(work: Work, ids: readonly string[], up: Direction): boolean {
+  const on = standingOn(work, ids, up);
+  return on !== null && isCarried(work, ids, up, on.blocks);
+}
 
 /** What a body stands on. */
 export interface Standing {
@@ -53,7 +53,7 @@ export function standingOn(work: Work, ids: readonly string[], up: Direction): S
     .toSorted((a, b) => a - b)
     .find((level) => {
       const feet = points.filter((at) => at[axis] * way < level + ON_BENCH);
-      const sway = STEADY * (weight[axis] * way - level);
+      const sway = STEADY * (weight[axis] * way - bench);
       return around.every((i) => {
         const at = feet.map((point) => point[i]);
         return weight[i] - Math.min(...at) > sway && Math.max(...at) - weight[i] > sway;
@@ -71,12 +71,15 @@ function centreOf(work: Work, ids: readonly string[]): Vec {
   return [along(0), along(1), along(2)];
 }
 
-/** What only hangs or runs comes to work that stands; a frame that is only glued lies on its flat side. */
+/** What only hangs or runs comes to work that stands; a frame that is only glued lies on its flat side from its first parts on. */
 export function liesAnyhow(work: Work, moves: readonly Move[]): boolean {
   const all = togetherAfter(moves);
   const joined = moves.flatMap((move) => move.work);
+  const [first] = moves;
+  const isFrame = (axis: AxisIndex): boolean =>
+    isFlat(work, all, axis) && (first?.starts === true || isFlat(work, first?.present ?? [], axis));
   return (
     joined.every(({ joint }) => LOOSE.includes(joint.kind)) ||
-    (joined.every(({ drives }) => drives.length === 0) && INDICES.some((axis) => isFlat(work, all, axis)))
+    (joined.every(({ drives }) => drives.length === 0) && INDICES.some(isFrame))
   );
 }

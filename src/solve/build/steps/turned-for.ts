@@ -1,23 +1,32 @@
 /** Which way the work is turned for a step of joining. */
 import { dot } from "../../../geometry/vec.ts";
-import { less } from "../../../units/rational.ts";
-import { INDICES, sameDirection } from "../../design/space.ts";
-import type { Direction } from "../../design.ts";
+import { equal, less, toNumber } from "../../../units/rational.ts";
+import { type AxisIndex, enclosing, extent, INDICES, sameDirection } from "../../design/space.ts";
+import type { Direction, Part } from "../../design.ts";
 import { LOOSE, onPins } from "../order/links.ts";
 import type { Work } from "./draft.ts";
 import { isFlat, isUnderneath, LEVEL, STEEP } from "./lying.ts";
 import { isStruck, type Move, togetherAfter, type Unit } from "./moves.ts";
 import { pastTheBench } from "./packing.ts";
-import { BLOCKS, isSteady, liesAnyhow } from "./resting.ts";
+import { BLOCKS, isSteady, liesAnyhow, standingOn } from "./resting.ts";
 import { laysDown } from "./words/glazed.ts";
+
+/** How the work lay in an earlier step of the same body. */
+export interface Laid {
+  readonly moves: readonly Move[];
+  readonly up: Direction;
+}
 
 /**
  * Heads up: a unit on the bench is laid so that most fasteners are driven downwards; the whole piece is only turned over for those
  * driven from below. What is glued to a flat side stands up from it. What has heads on two sides stands, so that none comes from below.
- * Where it would fall over so, it lies on the side on which it does not.
+ * Where it would fall over so, it lies on the side on which it does not. What is done as it was at the other end is done as the work lies.
  */
-export function upFor(work: Work, moves: readonly Move[], unit: Unit, before: Direction): Direction {
+export function upFor(work: Work, moves: readonly Move[], unit: Unit, done: readonly Laid[]): Direction {
   if (laysDown(work, moves)) return againstTheWay(moves[0] as Move);
+  const before = done.at(-1)?.up ?? STANDING;
+  const again = done.some(({ up, moves: earlier }) => sameDirection(up, before) && isAlike(work, earlier, moves, up));
+  if (again && !comesUnder(moves, before) && rests(work, moves, before)) return before;
   const heads = headsUp(work, moves, unit, before);
   const drives = moves.flatMap((move) => move.work.flatMap((w) => w.drives));
   const down = (way: Direction): number => drives.reduce((so, { fastener }) => so - dot(fastener.direction, way), 0);
@@ -26,11 +35,37 @@ export function upFor(work: Work, moves: readonly Move[], unit: Unit, before: Di
   const fromBelow = (way: Direction): boolean => into.some((direction) => dot(direction, way) > STEEP);
   const up = fromBelow(heads) && !fromBelow(STANDING) ? STANDING : heads;
   if (liesAnyhow(work, moves) || rests(work, moves, up)) return up;
-  const ways = SIDES.filter((way) => !fromBelow(way) && !comesUnder(moves, way) && rests(work, moves, way));
-  const [best] = ways.toSorted(
+  const stands = (way: Direction): boolean => rests(work, moves, way, standsOn);
+  // Clamps hold what is closed from above as it lies.
+  const closed = drives.length === 0 && up[2] === 0 && moves.every(({ along }) => dot(along, up) < -STEEP);
+  if (closed && stands(up)) return up;
+  const ways = SIDES.filter((way) => !fromBelow(way) && !comesUnder(moves, way)).toSorted(
     (a, b) => Number(sameDirection(b, before)) - Number(sameDirection(a, before)) || down(b) - down(a),
   );
-  return best ?? up;
+  return ways.find((way) => rests(work, moves, way)) ?? (stands(up) ? up : (ways.find(stands) ?? up));
+}
+
+/** Whether as many parts of the same sizes are joined in the same ways, and driven at the same slopes as the work lies. */
+function isAlike(work: Work, earlier: readonly Move[], moves: readonly Move[], up: Direction): boolean {
+  const comes = (all: readonly Move[]) => all.flatMap(({ arriving }) => arriving.map(work.part));
+  const ways = (all: readonly Move[]): string =>
+    all
+      .flatMap((move) =>
+        move.work.flatMap(({ joint, drives }) => [
+          joint.method,
+          ...drives.map(({ tool, fastener }) => `${tool} ${Math.round(dot(fastener.direction, up) * 100)}`),
+        ]),
+      )
+      .toSorted()
+      .join();
+  const [some, others] = [comes(earlier), comes(moves)];
+  return (
+    some.length === others.length &&
+    some.every((part, i) =>
+      (["thickness", "width", "length"] as const).every((size) => equal(part[size], (others[i] as Part)[size])),
+    ) &&
+    ways(earlier) === ways(moves)
+  );
 }
 
 /** The ways in which cross dowels are pushed into their bores. */
@@ -63,9 +98,11 @@ const comesUnder = (moves: readonly Move[], up: Direction): boolean =>
   up[2] === 0 && !(moves[0] as Move).starts && moves.some(({ along }) => dot(along, up) > STEEP);
 
 /** It stays as it is put, and nothing of what comes hangs far down beside it. */
-function rests(work: Work, moves: readonly Move[], up: Direction): boolean {
-  return isSteady(work, togetherAfter(moves), up) && !hangsFar(pastTheBench(work, moves, up));
-}
+const rests = (work: Work, moves: readonly Move[], up: Direction, stays = isSteady): boolean =>
+  stays(work, togetherAfter(moves), up) && !hangsFar(pastTheBench(work, moves, up));
+
+/** It stays as it is put while its joints hold. */
+const standsOn: typeof isSteady = (work, ids, up) => standingOn(work, ids, up) !== null;
 
 function headsUp(work: Work, moves: readonly Move[], unit: Unit, before: Direction): Direction {
   const drives = moves.flatMap((move) => move.work.flatMap((w) => w.drives));
@@ -90,11 +127,28 @@ function headsUp(work: Work, moves: readonly Move[], unit: Unit, before: Directi
 const againstTheWay = ({ along }: Move): Direction =>
   along.map((c) => (Math.abs(c) > STEEP ? -Math.sign(c) : 0)) as unknown as Direction;
 
-/** Where the first of what comes goes on a side that lies flat: up, against the way that it comes; else null. */
+/** Where the first of what comes goes on a side that lies flat, or covers a front or back: up, against the way that it comes; else null. */
 function fromSide(work: Work, moves: readonly Move[]): Direction | null {
   const [first] = moves;
   if (!first || !moves.some((move) => move.work.some(({ joint }) => joint.glue))) return null;
   const axis = INDICES.find((i) => Math.abs(first.along[i]) > 0.99);
-  if (axis === undefined || axis === 2 || !isFlat(work, first.present, axis)) return null;
-  return againstTheWay(first);
+  if (axis === undefined || axis === 2) return null;
+  return isFlat(work, first.present, axis) || (axis === 1 && covers(work, first, axis)) ? againstTheWay(first) : null;
+}
+
+/** So much of the width and height of what is there. */
+const COVERS = 0.75;
+
+/** Whether a flat frame or panel goes on the whole of a side: its weight presses it on, and clamps reach round it. */
+function covers(work: Work, { present, arriving, starts }: Move, axis: AxisIndex): boolean {
+  const [under, over] = [present, arriving].map((ids) => ids.map((id) => work.part(id).body).reduce(enclosing)) as [
+    Part["body"],
+    Part["body"],
+  ];
+  const size = (body: Part["body"], i: AxisIndex): number => toNumber(extent(body, i));
+  return (
+    !starts &&
+    isFlat(work, arriving, axis) &&
+    INDICES.every((i) => i === axis || size(over, i) > COVERS * size(under, i))
+  );
 }

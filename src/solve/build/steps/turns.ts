@@ -6,7 +6,7 @@ import { afterAction, type Bodies } from "./touched.ts";
 
 /** Sentences of a step of joining that turn the work. */
 const TURNED =
-  /^(?:Turn the (?:work|piece) |Lay |Stand the work up\.$)|\bturn the work upside down with (?:it|them)\b/u;
+  /^(?:Turn the (?:work|piece) |Put it together |Lay |Stand the work up\.$)|\bturn the work upside down with (?:it|them)\b/u;
 const AGAIN = /^(?:Turn the work |Lay the work (?:flat|down) |Stand the work up\.$)/u;
 
 /**
@@ -22,8 +22,10 @@ export function withTurns(
   const lies = new Map<string, Direction>();
   return drafts.map((draft) => {
     const { measures, shows, actions } = draft;
-    const own =
-      measures ?? (shows.as ? [] : draft.kind === "finish" ? [...shows.present, ...shows.fresh] : shows.present);
+    // What begins on a body that was built before begins as that lies.
+    const begins = shows.present.length === 0 && (draft.kind === "join" || draft.kind === "glue-up");
+    const whole = draft.kind === "finish" || begins;
+    const own = measures ?? (shows.as ? [] : whole ? [...shows.present, ...shows.fresh] : shows.present);
     const [body] = bodies.filter((each) => own.some((id) => each.has(id))).toSorted((a, b) => b.size - a.size);
     const before = body && body.size > 1 ? lies.get([...body][0] ?? "") : undefined;
     // What is fastened from below comes off as it lies on it.

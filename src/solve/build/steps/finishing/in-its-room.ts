@@ -1,4 +1,6 @@
 /** What hangs or runs goes by the case, and that by its floor or wall: where the piece is by then. */
+
+import type { Joint } from "../../../design.ts";
 import { sayWeight, takesTwo } from "../../cut-list/weight.ts";
 import { leftTogether } from "../../moved-as-one.ts";
 import { FIRST, type Work } from "../draft.ts";
@@ -15,12 +17,18 @@ export const carriedOf = (work: Work): readonly string[] => {
 
 const tied = ({ plan }: Work): boolean => plan.hardware.some(({ item }) => item.kind === "wall strap");
 
-/** What hangs or runs and came off for finishing: it goes in last. */
-export function goesInLast({ design, plan }: Work): ReadonlySet<string> {
-  const moving = new Set(
-    design.joints.flatMap(({ id, kind }) => (kind === "hinged" || kind === "running" ? [id] : [])),
-  );
-  return new Set(plan.removable.flatMap(({ parts, joints }) => (joints.some((id) => moving.has(id)) ? parts : [])));
+/** What hangs or runs, or lies loose in what is tied to the wall, and came off for finishing: it goes in last. */
+export const goesInLast = (work: Work): ReadonlySet<string> =>
+  new Set([...offBy(work, MOVING), ...(tied(work) ? offBy(work, ["resting"]) : [])]);
+
+/** What hangs or runs, of what came off. */
+export const movesLast = (work: Work): ReadonlySet<string> => new Set(offBy(work, MOVING));
+
+const MOVING: readonly Joint["kind"][] = ["hinged", "running"];
+
+function offBy({ design, plan }: Work, kinds: readonly Joint["kind"][]): readonly string[] {
+  const own = new Set(design.joints.flatMap(({ id, kind }) => (kinds.includes(kind) ? [id] : [])));
+  return plan.removable.flatMap(({ parts, joints }) => (joints.some((id) => own.has(id)) ? parts : []));
 }
 
 /** Before what hangs and runs goes in for good: of a piece that is tied to the wall, before that is done. */
@@ -32,11 +40,14 @@ function inItsRoom(work: Work): readonly string[] {
   if (onWall(work)) return [];
   const kg = carriedOf(work).reduce((so, id) => so + work.mass(id), 0);
   const two = takesTwo(kg) ? ": two people carry it" : "";
-  const why = "a case that stands twisted takes along what hangs and runs in it";
+  const moves = movesLast(work).size > 0;
+  const [what, why] = moves
+    ? ["what hangs and runs in it", "a case that stands twisted takes along what hangs and runs in it"]
+    : ["what lies loose in it", "a case that is loaded while it stands twisted stays so, and rocks"];
   if (work.plan.hardware.some(({ item }) => item.kind === "caster"))
     return [`${FIRST}roll the piece to where it will stand, on a floor that is level: ${why}.`];
   return [
-    `${FIRST}carry the piece to its room while it is empty, without what hangs and runs in it: so it weighs about ${sayWeight(kg, work.design.units)}${two}. Lay a level along it and across it, and put thin pieces of wood under it where it does not touch the floor until it stands plumb and does not rock: ${why}.`,
+    `${FIRST}carry the piece to its room while it is empty, without ${what}: so it weighs about ${sayWeight(kg, work.design.units)}${two}. Lay a level along it and across it, and put thin pieces of wood under it where it does not touch the floor until it stands plumb and does not rock: ${why}.`,
   ];
 }
 

@@ -13,7 +13,7 @@ import { bodyKind, bodyWords, movingWords, theBody } from "../words/bodies.ts";
 import { gripOf, pulledByScrew } from "../words/fronts.ts";
 import { liftCaution } from "../words/lifting.ts";
 import { pinsInTexts, pinsOf, pinsOutTexts } from "./by-their-pins.ts";
-import { beforeItGoesIn, carriedOf, goesInLast } from "./in-its-room.ts";
+import { beforeItGoesIn, carriedOf, movesLast } from "./in-its-room.ts";
 import { staysOn } from "./staying.ts";
 
 /** Minutes for each body (common practice, no source): to take it off, to put it on again. */
@@ -85,8 +85,8 @@ export function againSteps(work: Work): { readonly fast: readonly StepDraft[]; r
 function againStep(work: Work, bodies: readonly Removable[], fast: boolean): StepDraft {
   const names = namesOf(work, bodies);
   const hung = hardwareOf(work, bodies).length > 0;
-  const last = goesInLast(work);
-  const moves = bodies.some(({ parts }) => parts.some((id) => last.has(id)));
+  const isIn = (ids: ReadonlySet<string>): boolean => bodies.some(({ parts }) => parts.some((id) => ids.has(id)));
+  const moves = isIn(movesLast(work));
   const set = moves ? beforeItGoesIn(work) : [];
   const runs = bodies.filter((body) => runsIn(work, body)).length > 1;
   const stay = stayingOf(work, bodies).length > 0;

@@ -115,7 +115,7 @@ const turnedIn = (n: number): string =>
   `Turn ${n === 1 ? "it into the cross dowel" : "each into its cross dowel"} by hand, a screwdriver in the slot, then with a wrench until the joint is closed and no further. When everything stands, look that it is square, and tighten every bolt once more.`;
 
 /** Where a head is driven from: as the work lies on the bench, else by the side of the finished piece. */
-function sideOf({ direction }: Fastener, up: Direction): string {
+export function sideOf({ direction }: Fastener, up: Direction): string {
   const upwards = INDICES.reduce<number>((so, i) => so + direction[i] * up[i], 0);
   if (Math.abs(upwards) > 0.7) return upwards < 0 ? "above" : "below";
   const size = (i: AxisIndex): number => Math.abs(direction[i]);

@@ -6,6 +6,7 @@ import { listed, namesOf, series, type Work, withArticle } from "../draft.ts";
 import { comesFrom, isUnderneath } from "../lying.ts";
 import { isPanel, type Move } from "../moves.ts";
 import { groupedBy } from "../wishes/own-key.ts";
+import { CLAMPING, closedAtOnce, unclamped } from "./closed-at-once.ts";
 import { counted, countText, driveTexts } from "./driving.ts";
 import { fastenedText, thenText } from "./fastened.ts";
 import { gripOf, pulledByScrew, setByShims } from "./fronts.ts";
@@ -119,12 +120,6 @@ function inTurn(moves: readonly Move[]): readonly (readonly Move[])[] {
   return [moves.slice(0, first), moves.slice(first, last + 1), moves.slice(last + 1)];
 }
 
-const CLAMPING = /^Clamp |^Hold each \w+ with a clamp| and clamp\./u;
-
-/** Clamps come when all is together. */
-const unclamped = (text: string): readonly string[] =>
-  /^Clamp /u.test(text) ? [] : [text.replace(/ and clamp\./u, ".")];
-
 /** Where the hole in one part guides the bit through the next. */
 function throughTexts(work: Work, joints: readonly Joint[]): readonly string[] {
   const holes = joints.flatMap((joint) => boredThrough(work, joint)).flatMap((i) => work.plan.holes[i] ?? []);
@@ -174,14 +169,13 @@ function methodTexts(scene: Scene): readonly string[] {
 const GLUING = /^(?:Brush|Spread|Put) glue /u;
 
 function textsOf(scene: Scene, methods: readonly Joint["method"][]): readonly string[] {
-  return methods.flatMap((method, i): readonly string[] => {
-    const texts = methodText(scene, methods, method);
-    const { proof, joints } = scene;
-    // What fills a frame comes when that has been proved.
-    const fills = joints.filter((joint) => joint.method === method);
-    const last = i > 0 && i === methods.length - 1 && proof?.filler;
-    return last && fills.every(({ parts }) => parts.includes(last)) ? [proof.text, ...texts] : texts;
-  });
+  const { proof, joints } = scene;
+  const last = methods.at(-1);
+  const filler = methods.length > 1 && proof?.filler;
+  // What fills a frame comes when that has been proved.
+  const fills = filler && joints.every(({ method, parts }) => method !== last || parts.includes(filler));
+  const all = methods.map((method) => methodText(scene, methods, method));
+  return fills ? [...all.slice(0, -1), [proof.text], ...all.slice(-1)].flat() : closedAtOnce(all);
 }
 
 function methodText(scene: Scene, methods: readonly Joint["method"][], method: Joint["method"]): readonly string[] {

@@ -103,7 +103,7 @@ export const METHOD_WORDS: Readonly<Partial<Record<Joint["method"], Words>>> = {
   dowels: ({ everything, glued }) => [`Push ${everything} together${glued ? " and clamp" : ""}.`],
   "hangs on": ({ those }) => [
     `Hold the piece against the wall a little above its place, and lower it until its bevel lies in that of ${those} along its whole length.`,
-    "Pull at its lower edge: it does not come off, and it lies against the wall above and below. Load it little by little.",
+    "Pull at its lower edge: it does not come off, and it lies against the wall above and below.",
   ],
   slides: ({ these, those, several, room }) => [
     `Take ${several ? "each slide" : "the slides"} apart. Screw the drawer half to the side of ${several ? "its drawer" : these}, in the holes bored there${room ? `, its front end ${room.onDrawer} of that side` : ""}. Screw the case half to ${those}, in the holes bored there${room ? `, its front end ${room.onCase} of that part` : ""}. Where a half has slots and round holes, drive its screws in the slots first, so that it can be shifted.`,

@@ -126,7 +126,18 @@ export function onMate(
   const on = one?.mate ?? mate;
   // What it reaches past is named, and is no side of the part that it comes on.
   if (words.every((word) => PAST_NAMED.test(word))) return both;
-  return told.some(({ named }) => named) ? `on the ${mates(on)}, ${both}` : `${both} of the ${mates(on)}`;
+  const at = coming.up ? lies(work.part(own), work.part(on), coming.up) : "on";
+  // Several that it comes against are told in a row.
+  const rest = at === "against" ? both.replace(/^against /u, "") : both;
+  return told.some(({ named }) => named) ? `${at} the ${mates(on)}, ${rest}` : `${both} of the ${mates(on)}`;
+}
+
+/** How one lies to the other that it meets, as the work lies. */
+function lies({ body: own }: Part, { body: other }: Part, up: Direction): "on" | "under" | "against" {
+  const axis = INDICES.find((i) => up[i] !== 0) ?? 2;
+  const isPast = (one: Part["body"], over: Part["body"]): boolean =>
+    up[axis] > 0 ? !less(one.low[axis], over.high[axis]) : !less(over.low[axis], one.high[axis]);
+  return isPast(own, other) ? "on" : isPast(other, own) ? "under" : "against";
 }
 
 const PAST_NAMED = / past .+ at each\)$/u;
