@@ -2,6 +2,7 @@
 import { readFileSync } from "node:fs";
 import { expect, test } from "vitest";
 import { said, solveText, textOf } from "../../examples/compiled.ts";
+import { plain } from "./examples.ts";
 
 const linesOf = (text: string): readonly string[] => {
   const { build, findings } = solveText(text);
@@ -13,6 +14,20 @@ test("what is cut for the leaves of hinges is told as their seats, and fitted to
   const lines = linesOf(readFileSync(new URL("../design/plans/inset-door.yaml", import.meta.url), "utf8"));
   expect(lines.some((line) => /^Cut \w+ seats for hinge leaves /u.test(line))).toBe(true);
   expect(lines.some((line) => line.startsWith("Mark each round the leaf"))).toBe(true);
+});
+
+test("a leaf that is let in for a part of its width is marked by how far it stands out, and the door is tried shut so far back", () => {
+  const plan = readFileSync(new URL("../design/plans/inset-door.yaml", import.meta.url), "utf8");
+  const told = (front: string): string => plain(linesOf(plan.replace("front: 0 }", `front: ${front} }`)).join(" "));
+  expect(told("0")).not.toContain("Each leaf stands out");
+  expect(told("0")).toContain("the front of the door (C) flush with that of the left side (A)");
+  // On the side the leaf lies as wide as it is: 1/2 in. On the door it stands out by as much as that is set back.
+  const back = told("1/8");
+  expect(back).toContain("Mark each round the leaf");
+  expect(back).toContain(
+    "Each leaf stands out 1/8 in past the front face here, the knuckle outside: it hangs so far back.",
+  );
+  expect(back).toContain("the front of the door (C) set back 1/8 in from that of the left side (A)");
 });
 
 test("a housing that is closed on all four sides is a shallow mortise, with word of its round ends", () => {
