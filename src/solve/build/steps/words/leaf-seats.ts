@@ -1,10 +1,11 @@
 /** Leaves of hinges that stand out of what they are let into, because the door hangs farther in or out than what carries it. */
 import { type Length, TOLERANCE } from "../../../../units/length.ts";
-import { add, half, less, negate, subtract, toNumber } from "../../../../units/rational.ts";
+import { add, equal, half, less, negate, subtract, toNumber } from "../../../../units/rational.ts";
 import { measureOf } from "../../../design/hardware/items.ts";
 import { acrossGap } from "../../../design/joinery/touch.ts";
-import { faceOf, INDICES, indexOf, middle } from "../../../design/space.ts";
-import type { Joint, Part } from "../../../design.ts";
+import { featureBox } from "../../../design/shapes/feature-box.ts";
+import { type AxisIndex, faceOf, INDICES, indexOf, middle } from "../../../design/space.ts";
+import type { Box, Joint, Part } from "../../../design.ts";
 import { called, type Work } from "../draft.ts";
 import type { BoxFeature } from "./boxes.ts";
 import { sideWord } from "./measured.ts";
@@ -30,11 +31,28 @@ function pastFace(
   part: Part,
   pin: Length,
   radius: Length,
-  axis: 0 | 1 | 2,
+  axis: AxisIndex,
 ): { readonly by: Length; readonly high: boolean } {
   const high = less(middle(part.body, axis), pin);
   const plane = high ? subtract(pin, radius) : add(pin, radius);
   return { high, by: high ? subtract(plane, part.body.high[axis]) : subtract(part.body.low[axis], plane) };
+}
+
+/** An edge that is rounded or chamfered, by the two faces that meet there. */
+export type Arris = readonly (readonly [axis: AxisIndex, high: boolean])[];
+
+/** Where leaves are let in at an edge its rounding stops before them: they lie on the whole of their wood, and their knuckles stand along it. */
+export function squareAtSeats(work: Work, part: Part, edges: readonly Arris[]): readonly string[] {
+  const hinged = new Set(work.design.joints.flatMap(({ id, kind }) => (kind === "hinged" ? [id] : [])));
+  const seats = part.features.flatMap((each) =>
+    "size" in each && each.for !== null && hinged.has(each.for) ? [featureBox(each)] : [],
+  );
+  const at = ({ low, high }: Box, [axis, isHigh]: Arris[number]): boolean =>
+    isHigh ? equal(high[axis], part.blank.high[axis]) : equal(low[axis], part.blank.low[axis]);
+  if (!edges.some((edge) => seats.some((seat) => edge.every((face) => at(seat, face))))) return [];
+  return [
+    "Leave the edge square along each seat for a hinge leaf: lay the leaf in, mark its two ends on the edge, and stop before the one and begin again behind the other.",
+  ];
 }
 
 /** ", the front of the door stile (D) set back 3/8 in from that of the left side (A)": where a door between what carries it shuts; else nothing. */
