@@ -165,7 +165,7 @@ describe("a glue-up", () => {
   it("is proved with a square where nothing closes it, and the frame again before its back goes on", () => {
     expect(step(/^Glue in the bottom panel/u).join(" ")).toMatch(/Check with a square/u);
     expect(step(/^Screw on the back panel/u)[0]).toMatch(
-      /^First: measure from corner to corner once more, 52 5\/16 in/u,
+      /^First: measure across its front from corner to corner once more, 52 5\/16 in/u,
     );
     expect(step(/^Build the left side/u).join(" ")).toMatch(/clamps in line with the left side panel \(A\)/u);
   });

@@ -68,3 +68,26 @@ joints:
     /Place the board \(\w\) 1\/4 in from the left of the post \(\w\) and flush with the bottom of the base \(\w\)\./u,
   );
 });
+
+// The rabbets of the sides begin 2 in above the floor, and are 48 in long: eleven boards of 4 in leave 4 in.
+it("of boards that lie against each other in one rabbet by the end that they begin at, and what stays open at the other", () => {
+  expect(wordsOf("old-plans/bookcase")).toContain(
+    "Begin at the bottom, where the rabbets end, and go on towards the top, each against the one before. At the top 4 in of the rabbets stay open.",
+  );
+});
+
+it("a spacer is named where two stand beside each other, and not when the first comes", () => {
+  const steps = solveText(textOf("old-plans/china-closet")).build?.steps ?? [];
+  const told = (title: string): string =>
+    plain(
+      steps
+        .filter((step) => plain(step.title) === title)
+        .flatMap(({ text }) => text)
+        .join("\n"),
+    );
+  expect(told("Nail on the left back board (V)")).toContain("Place the left back board (V)");
+  expect(told("Nail on the left back board (V)")).not.toMatch(/jig 1/iu);
+  expect(told("Nail on the right back board (X)")).toContain(
+    "Leave 1/8 in between the right back board (X) and the inner back board (W): jig 1 is as thick.",
+  );
+});

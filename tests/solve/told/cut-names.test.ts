@@ -2,17 +2,33 @@
 import { readFileSync } from "node:fs";
 import { expect, test } from "vitest";
 import { said, solveText, textOf } from "../../examples/compiled.ts";
+import { plain } from "./examples.ts";
 
-const linesOf = (text: string): readonly string[] => {
+const stepsOf = (text: string) => {
   const { build, findings } = solveText(text);
   if (!build) throw new Error(said(findings).join("\n"));
-  return build.steps.flatMap((step) => step.text);
+  return build.steps;
 };
+const linesOf = (text: string): readonly string[] => stepsOf(text).flatMap((step) => step.text);
 
 test("what is cut for the leaves of hinges is told as their seats, and fitted to the leaf in the hand", () => {
   const lines = linesOf(readFileSync(new URL("../design/plans/inset-door.yaml", import.meta.url), "utf8"));
   expect(lines.some((line) => /^Cut \w+ seats for hinge leaves /u.test(line))).toBe(true);
   expect(lines.some((line) => line.startsWith("Mark each round the leaf"))).toBe(true);
+});
+
+test("a leaf that is let in for a part of its width is marked by how far it stands out, and the door is tried shut so far back", () => {
+  const plan = readFileSync(new URL("../design/plans/inset-door.yaml", import.meta.url), "utf8");
+  const told = (front: string): string => plain(linesOf(plan.replace("front: 0 }", `front: ${front} }`)).join(" "));
+  expect(told("0")).not.toContain("Each leaf stands out");
+  expect(told("0")).toContain("the front of the door (C) flush with that of the left side (A)");
+  // On the side the leaf lies as wide as it is: 1/2 in. On the door it stands out by as much as that is set back.
+  const back = told("1/8");
+  expect(back).toContain("Mark each round the leaf");
+  expect(back).toContain(
+    "Each leaf stands out 1/8 in past the front face here, the knuckle outside: it hangs so far back.",
+  );
+  expect(back).toContain("the front of the door (C) set back 1/8 in from that of the left side (A)");
 });
 
 test("a housing that is closed on all four sides is a shallow mortise, with word of its round ends", () => {
@@ -28,4 +44,31 @@ test("a recess that breaks out says through which face: the boring is wider than
       .filter((line) => /^Bore \w+ recesses?, /u.test(line))
       .every((line) => /open to the (?:left|right|front|back),/u.test(line)),
   ).toBe(true);
+});
+
+test("cuts that end in the wood are told to be squared, once for all of a kind; what runs out at both ends is not", () => {
+  const steps = stepsOf(textOf("old-plans/wall-shelf"));
+  const side = steps.find(({ title }) => plain(title) === "Cut the joints in the left side (C)");
+  const told = (side?.text ?? []).map(plain);
+  const squared = told.flatMap((line, i) => (line.startsWith("Where a router cuts, square the round ends") ? [i] : []));
+  expect(squared.map((i) => told[i - 1]?.split(" in long")[0])).toEqual([
+    "Cut a shallow mortise 4 1/2",
+    "Cut a rabbet 2 3/4",
+  ]);
+  // The rabbets in the top and the bottom of this case run from end to end; its dados stop before those.
+  const top = stepsOf(textOf("manuals-bookcase")).find(({ title }) =>
+    plain(title).startsWith("Cut the joints in the top"),
+  );
+  const lines = (top?.text ?? []).map(plain);
+  const after = (start: string): string | undefined => lines[lines.findIndex((line) => line.startsWith(start)) + 1];
+  expect(after("Cut a dado 11 in long")).toContain("square the round ends");
+  expect(after("Cut a rabbet 35 1/16 in long")).not.toContain("square the round ends");
+});
+
+test("an edge in which the leaves of hinges lie stays square there", () => {
+  const plan = readFileSync(new URL("../design/plans/inset-door.yaml", import.meta.url), "utf8");
+  const rounded = (along: string): string =>
+    plain(linesOf(plan.replace("front: 0 }", `front: 0, round-over: { along: ${along}, radius: 1/8 } }`)).join(" "));
+  expect(rounded("left front")).toContain("Leave the edge square along each seat for a hinge leaf");
+  expect(rounded("right front")).not.toContain("Leave the edge square");
 });

@@ -44,3 +44,17 @@ test("hardware without a hole is told how it stays", () => {
     "No hole is bored for this: stick it on",
   );
 });
+
+// The screws are 5/16 in under a board, and the front rail is as high, 6 3/4 in away: no head of a right-angle driver is so small (17 mm about its axis,
+// as the record states it).
+test("of two rails of one mark the step says which, and what to do where no drill gets behind a screw", () => {
+  const text = textOfStep(
+    stepWith(built("old-plans/medicine-cabinet"), /^Screw the back upper rail \(G\) to the wall$/u),
+  );
+  expect(text).toContain(
+    "Fix them to the front face of the back upper rail (G), the middle of one 7/16 in from the bottom edge and 2 in from",
+  );
+  expect(text).toContain("No drill goes in behind the heads: bore these holes from the other side");
+  // Before the wall cleat nothing stands.
+  expect(textOfStep(stepWith(built("key-cabinet"), /to the wall$/u))).not.toContain("behind the heads");
+});

@@ -28,7 +28,16 @@ describe("where a nail must hit wood that is narrower than what it is driven thr
     ]);
   });
 
-  test("but not where the wood below goes on beside it, and is seen", () => expect(linesOf(ledge("-3"))).toEqual([]));
+  test("also where the wood below goes on beside it: no nail is without its line", () => {
+    expect(linesOf(ledge("-3"))).toEqual(linesOf(ledge("0")));
+  });
+
+  // Of four slats the outer two have the rail bare beside them, the inner two do not.
+  test("and what is told of one of several alike is told of all", () => {
+    expect(linesOf(textOf("old-plans/library-table")).some((line) => line.startsWith("Draw lines on four slats"))).toBe(
+      true,
+    );
+  });
 });
 
 test("a panel in a rabbet 1/4 deep is nailed 1/8 from its edges", () => {

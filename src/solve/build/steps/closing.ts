@@ -64,7 +64,7 @@ export function againText(
   if (!square) return [];
   const size = work.print(square.value);
   const way = wasMeasured(work, square, first.present, units)
-    ? `${square.inside ? "inside, " : ""}from corner to corner${square.shoulders ? " of the shoulders" : ""} once more, ${size} both ways`
+    ? `${square.inside ? "inside, " : square.on ? `across its ${square.on} ` : ""}from corner to corner${square.shoulders ? " of the shoulders" : ""} once more, ${size} both ways`
     : `${wayOf(work, square)}: ${size} both ways, equal within ${work.print(square.within)}`;
   return [`${FIRST}measure ${way}${way.includes(": ") ? ";" : ":"} what goes on now keeps it as it finds it.`];
 }
@@ -76,6 +76,8 @@ export const keepsSquare = (work: Work, moves: readonly Move[], again: readonly 
 /** The diagonals of what these moves fill, or begin to close with boards side by side. */
 function keptBy(work: Work, moves: readonly Move[], up: Direction): Square | null {
   const [first] = moves as readonly [Move];
+  // What is free to slide keeps nothing as it finds it.
+  if (moves.every(({ work: own }) => own.every(({ joint }) => joint.kind !== "fixed"))) return null;
   const after = togetherAfter(moves);
   const backed = backedBy(work, moves);
   if (backed?.begun || (!backed && isClosed(work, after))) return null;

@@ -4,10 +4,12 @@ import { faceAxis, faceOf, isHigh, otherAxes } from "../../design/space.ts";
 import type { Fitting, Hardware } from "../../design.ts";
 import { fastBodies, hangsOn } from "../order/links.ts";
 import { boredThrough } from "./bored-through.ts";
-import { called, listed, pluralOf, type StepDraft, series, type Work } from "./draft.ts";
+import { pluralOf, type StepDraft, series, type Work } from "./draft.ts";
 import { goesInLast } from "./finishing/in-its-room.ts";
 import { step } from "./making-step.ts";
 import { groupedBy, ownKey } from "./wishes/own-key.ts";
+import { listedAmong } from "./words/by-place.ts";
+import { driverTexts } from "./words/driver-room.ts";
 import { bareFace } from "./words/edges.ts";
 import { fittedWords } from "./words/fitted.ts";
 import { liftCaution } from "./words/lifting.ts";
@@ -64,7 +66,7 @@ function kindStep(kind: string, own: readonly Fitting[], work: Work): StepDraft 
   const labels = [...new Set(own.map(({ hardware: [first] }) => first?.item.label ?? ""))];
   return step(
     "fit",
-    words.title?.(listed(work, carriers)) ?? `Fit the ${own.length === 1 ? kind : pluralOf(kind)}`,
+    words.title?.(listedAmong(work, carriers)) ?? `Fit the ${own.length === 1 ? kind : pluralOf(kind)}`,
     [
       ...(words.before ? words.before(work) : []),
       ...labels.map(
@@ -74,6 +76,7 @@ function kindStep(kind: string, own: readonly Fitting[], work: Work): StepDraft 
       ...(words.under ? ["Turn the piece over on a blanket."] : []),
       ...places(own, work),
       ...(words.inTheRoom ? [] : ownScrewTexts(work, hardware)),
+      ...driverTexts(work, hardware, [...carriers, ...around(work, carriers, own[0] as Fitting)]),
       ...(typeof words.after === "string" ? [words.after] : (words.after?.(work) ?? [])),
     ],
     [...boredInPlace(hardware, work), ...fitActions(hardware)],
@@ -142,13 +145,13 @@ function places(fittings: readonly Fitting[], work: Work): readonly string[] {
     const side = `the ${face} ${sideWord(work.part(id), faceAxis(face))}`;
     const bored = own.some(({ holes }) => holes.some(({ atBench }) => atBench));
     const many = bored && own.length > MOST;
-    const where = many ? "" : whereWords([...new Set(own.map((fitting) => placeOf(fitting, work)))]);
+    const where = many ? "" : whereWords([...new Set(own.map((fitting) => placeOf(fitting, work)))], own.length > 1);
     const bores = own.flatMap(({ holes: all }) => all.filter(({ atBench }) => atBench)).length;
     const holes = bored
       ? `, in the ${bores === 1 ? "hole" : "holes"} bored for ${own.length === 1 ? "it" : "them"}`
       : "";
     const others = own.flatMap((each) => each.hardware.filter(({ carriedBy }) => carriedBy !== id));
-    const mates = listed(work, [...new Set(others.map(({ carriedBy }) => carriedBy))]);
+    const mates = listedAmong(work, [...new Set(others.map(({ carriedBy }) => carriedBy))]);
     const halves = own.length === 1 ? "its other half goes" : "their other halves go";
     const half = others.length > 0 ? `; ${halves} to ${mates}` : "";
     return {
@@ -165,8 +168,8 @@ function places(fittings: readonly Fitting[], work: Work): readonly string[] {
     const [{ id, before, what, after }] = alike as [(typeof told)[number]];
     const on =
       alike.length === 1
-        ? `the ${called(work, id)}`
-        : `each of ${listed(
+        ? listedAmong(work, [id])
+        : `each of ${listedAmong(
             work,
             alike.map((one) => one.id),
           )}`;
@@ -176,8 +179,8 @@ function places(fittings: readonly Fitting[], work: Work): readonly string[] {
 }
 
 /** Where the middles are: of one, of two, of several. */
-function whereWords([first = "", second, ...more]: readonly string[]): string {
-  if (second === undefined) return `, the middle ${first}`;
+function whereWords([first = "", second, ...more]: readonly string[], several: boolean): string {
+  if (second === undefined) return `, the middle ${several ? "of each " : ""}${first}`;
   if (more.length === 0) return `, the middle of one ${first}, of the other ${second}`;
   return `, the middles: ${[first, second, ...more].join("; ")}`;
 }

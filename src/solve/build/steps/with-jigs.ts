@@ -1,16 +1,25 @@
 /** Each step names the jigs and patterns that it uses. */
+import { equal } from "../../../units/rational.ts";
+import { acrossGap } from "../../design/joinery/touch.ts";
 import type { Jig, Uses } from "../model/jig.ts";
 import type { Pattern } from "../model/pattern.ts";
-import { capital, type StepDraft, type Work } from "./draft.ts";
+import { capital, listed, type StepDraft, type Work } from "./draft.ts";
 
-export function withJigs({ jigs, patterns }: Work, drafts: readonly StepDraft[]): readonly StepDraft[] {
+export function withJigs(work: Work, drafts: readonly StepDraft[]): readonly StepDraft[] {
+  const { jigs, patterns } = work;
   if (jigs.length + patterns.length === 0) return drafts;
   return drafts.map((draft) => {
     const uses = usedIn(draft);
-    const [made, traced] = [jigs.filter((jig) => uses(jig.uses)), patterns.filter((pattern) => uses(pattern.uses))];
+    const holds = (jig: Jig): boolean => jig.laid !== "between" || keptApart(work, jig, draft) !== null;
+    const [made, traced] = [
+      jigs.filter((jig) => uses(jig.uses) && holds(jig)),
+      patterns.filter((pattern) => uses(pattern.uses)),
+    ];
     if (made.length + traced.length === 0) return draft;
     const told = [
-      ...made.filter(({ id }) => !draft.text.some((text) => new RegExp(`\\b${id}\\b`, "i").test(text))).map(jigText),
+      ...made
+        .filter(({ id }) => !draft.text.some((text) => new RegExp(`\\b${id}\\b`, "i").test(text)))
+        .map((jig) => jigText(work, jig, draft)),
       ...traced.flatMap(patternText),
     ];
     return { ...draft, jigs: [...made, ...traced].map(({ id }) => id), text: [...draft.text, ...told] };
@@ -34,8 +43,29 @@ const usedIn = ({ actions }: StepDraft) => {
     uses.parts.some((id) => parts.has(id));
 };
 
-const jigText = ({ id, what, laid }: Jig): string =>
-  laid === "between" ? `${capital(id)} is as thick as the gap.` : `${capital(id)} sets out the holes for ${what}.`;
+function jigText(work: Work, jig: Jig, draft: StepDraft): string {
+  const { id, what, laid, width } = jig;
+  const apart = laid === "between" ? keptApart(work, jig, draft) : null;
+  return apart
+    ? `Leave ${work.print(width)} between ${listed(work, apart)}: ${id} is as thick.`
+    : `${capital(id)} sets out the holes for ${what}.`;
+}
+
+/** Of what a spacer holds apart: a part that comes in this step and one that stands beside it by then, as far from it as the spacer is thick; else null. */
+function keptApart(work: Work, { uses, width }: Jig, { actions, shows }: StepDraft): readonly [string, string] | null {
+  const come = actions.flatMap((action) => (action.do === "add" ? action.parts : []));
+  const there = [...shows.present, ...shows.fresh, ...come];
+  const beside = (a: string, b: string): boolean => {
+    const touch = a === b ? null : acrossGap(work.part(a).body, work.part(b).body);
+    return touch?.kind === "faces" && equal(touch.gap, width);
+  };
+  const among = (ids: readonly string[]): readonly string[] => uses.parts.filter((id) => ids.includes(id));
+  for (const id of among(come)) {
+    const mate = among(there).find((other) => beside(id, other));
+    if (mate) return [id, mate];
+  }
+  return null;
+}
 
 /** Holes that are not in their true size stand with their measures in the drawing of the part as well: that is beside the step. */
 const patternText = (pattern: Pattern): readonly string[] => {

@@ -3,7 +3,7 @@ import { isSame } from "../../../../units/length.ts";
 import { equal, negate, subtract, toNumber } from "../../../../units/rational.ts";
 import { type AxisIndex, faceOf, middle } from "../../../design/space.ts";
 import type { Part } from "../../../design.ts";
-import { called, listed, type Work } from "../draft.ts";
+import { listed, type Work } from "../draft.ts";
 import type { Overhang } from "./overhang.ts";
 import type { Seen } from "./seen.ts";
 
@@ -66,6 +66,6 @@ export const OUTSIDE = "outside of ";
 
 /** What a side is named by already is its outside. */
 const named = (work: Work, { outer }: Overhang, axis: AxisIndex, held: Seen["inside"]): string =>
-  outer.some((id) => [false, true].some((high) => held.get(faceOf(axis, high)) === called(work, id)))
+  outer.some((id) => [false, true].some((high) => held.get(faceOf(axis, high))?.endsWith(`(${work.line(id).mark})`)))
     ? "the outside"
     : listed(work, outer);

@@ -3,7 +3,7 @@
 import { add } from "../../../../units/index.ts";
 import { compare } from "../../../../units/rational.ts";
 import { INDICES } from "../../../design/space.ts";
-import { called, type Work } from "../draft.ts";
+import { called, namesOf, series, type Work } from "../draft.ts";
 import { partWords, theBody } from "./bodies.ts";
 import { placeWord } from "./which.ts";
 
@@ -55,6 +55,17 @@ export function calledAmong(work: Work, id: string, some: readonly string[]): st
   const { mark, parts } = work.line(id);
   const several = parts.filter((other) => some.includes(other)).length > 1;
   return several ? `${placeWords(work, id)} (${mark})` : called(work, id);
+}
+
+/** "both legs (A)"; of a mark of which not all are among these, each by its place: "the back upper rail (G)". */
+export function listedAmong(work: Work, ids: readonly string[]): string {
+  const whole = (id: string): boolean => work.line(id).parts.every((other) => ids.includes(other));
+  const told = ids.flatMap((id): readonly (readonly string[])[] => {
+    if (!whole(id)) return [[`the ${placeWords(work, id)} (${work.line(id).mark})`]];
+    const same = ids.filter((other) => work.line(other).mark === work.line(id).mark);
+    return same[0] === id ? [namesOf(work, same)] : [];
+  });
+  return series(told.flat());
 }
 
 const one = (id: string): readonly string[] => [id];

@@ -4,6 +4,7 @@ import { type AxisIndex, extent, faceOf, INDICES } from "../../../design/space.t
 import type { CurvedKind, Feature, Part } from "../../../design.ts";
 import { numberWord, series, type Work } from "../draft.ts";
 import { placeText, spanOf } from "./boxes.ts";
+import { type Arris, squareAtSeats } from "./leaf-seats.ts";
 
 export type CurvedFeature = Extract<Feature, { readonly radius: unknown }>;
 export const isCurved = (feature: Feature): feature is CurvedFeature => "radius" in feature;
@@ -69,15 +70,22 @@ const slots: Text = (work, part, list) => {
   );
 };
 
-/** "the top meets the front and the back" */
-const edgesOf = (part: Part, list: readonly CurvedFeature[]): string => {
-  const pairs = list.map((feature): readonly [string, string] => {
+/** The two faces that meet where each is: the one that it is cut into first. */
+const arrises = (part: Part, list: readonly CurvedFeature[]): readonly (readonly [Arris[number], Arris[number]])[] =>
+  list.map((feature) => {
     const along = INDICES.find((i) => feature.along[i] !== 0);
     const into = INDICES.find((i) => feature.into[i] !== 0) as AxisIndex;
     const other = INDICES.find((i) => i !== along && i !== into) as AxisIndex;
     const low = equal(spanOf(feature, other).low, part.body.low[other]);
-    return [faceOf(into, (feature.into[into] as number) < 0), faceOf(other, !low)];
+    return [
+      [into, (feature.into[into] as number) < 0],
+      [other, !low],
+    ];
   });
+
+/** "the top meets the front and the back" */
+const edgesOf = (part: Part, list: readonly CurvedFeature[]): string => {
+  const pairs = arrises(part, list).map(([first, second]) => [faceOf(...first), faceOf(...second)] as const);
   const firsts = [...new Set(pairs.map(([first]) => first))];
   const seconds = (first: string) => pairs.filter(([a]) => a === first).map(([, b]) => `the ${b}`);
   return series(firsts.map((first) => `the ${first} meets ${series(seconds(first))}`));
@@ -88,6 +96,7 @@ const corners: Text = (work, part, list) => [
 ];
 const roundOvers: Text = (work, part, list) => [
   `Round over ${list.length === 1 ? "the edge" : `${numberWord(list.length)} edges`} of the ${name(work, part)} with a radius of ${work.print((list[0] as CurvedFeature).radius)}: where ${edgesOf(part, list)}.`,
+  ...squareAtSeats(work, part, arrises(part, list)),
 ];
 
 const TEXTS: Readonly<Record<CurvedKind, Text>> = {

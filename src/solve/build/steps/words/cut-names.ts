@@ -4,6 +4,7 @@ import { INDICES } from "../../../design/space.ts";
 import type { Part } from "../../../design.ts";
 import { pluralOf, type Work } from "../draft.ts";
 import { type BoxFeature, spanOf } from "./boxes.ts";
+import { seatTexts } from "./leaf-seats.ts";
 
 interface CutName {
   readonly one: string;
@@ -12,17 +13,13 @@ interface CutName {
   readonly fit: readonly string[];
 }
 
-const SEAT = [
-  "Mark each round the leaf that goes into it, and cut to these marks: the leaf in your hand counts, not the figures.",
-];
-const SQUARED = ["Where a router cuts, square the round ends with a chisel, or round what goes in to match."];
-
 export function nameOf(work: Work, part: Part, box: BoxFeature): CutName {
   const { kind } = box;
   const joint = work.design.joints.find(({ id }) => id === box.for);
-  if (joint?.kind === "hinged") return { one: "seat for a hinge leaf", many: "seats for hinge leaves", fit: SEAT };
+  if (joint?.kind === "hinged")
+    return { one: "seat for a hinge leaf", many: "seats for hinge leaves", fit: seatTexts(work, part, box) };
   // What stops short of both sides of the face is no dado to the trade.
-  if (kind === "dado" && isClosed(part, box)) return { one: "shallow mortise", many: "shallow mortises", fit: SQUARED };
+  if (kind === "dado" && isClosed(part, box)) return { one: "shallow mortise", many: "shallow mortises", fit: [] };
   return { one: kind, many: pluralOf(kind), fit: [] };
 }
 

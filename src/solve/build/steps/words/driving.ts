@@ -50,7 +50,9 @@ export function driveTexts(work: Work, drives: readonly Drive[], up: Direction):
     const at = heldAt(work, list);
     const verb = VERBS[first.kind] ?? "drive";
     const tools = [
-      ...new Set(drives.filter(({ fastener }) => list.includes(fastener)).flatMap(({ tool }) => WITH[tool] ?? [])),
+      ...new Set(
+        drives.filter(({ fastener }) => list.includes(fastener)).flatMap(({ tool }) => DRIVEN_WITH[tool] ?? []),
+      ),
     ];
     return [
       ...(pilot ? [pilotText(work, list, into, at)] : []),
@@ -80,7 +82,7 @@ function heldAt(work: Work, list: readonly Fastener[]): string {
 }
 
 /** What is taken where an ordinary bit and drill do not go in. */
-const WITH: Readonly<Partial<Record<Tool, string>>> = {
+export const DRIVEN_WITH: Readonly<Partial<Record<Tool, string>>> = {
   long: "a bit 12 in (300 mm) long",
   angle: "a right-angle driver",
   stubby: "a stubby screwdriver",

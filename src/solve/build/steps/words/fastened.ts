@@ -6,6 +6,7 @@ import type { Fastener, Joint } from "../../../design.ts";
 import { called, FIRST, listed, series, type Work } from "../draft.ts";
 import { setTexts } from "./fronts.ts";
 import { gapsOf } from "./gaps.ts";
+import { setBackText } from "./leaf-seats.ts";
 import { ownScrewTexts } from "./own-screws.ts";
 import { stillTexts } from "./still.ts";
 
@@ -92,13 +93,13 @@ function metText(these: string, those: string, from: Said["from"], starts: boole
 }
 
 /** What hangs: the hinges first on what moves, then on what it hangs on. */
-function hungTexts(
-  work: Work,
-  { id, method, parts: [hung, hold] }: Joint,
-  these: string,
-  those: string,
-): readonly string[] {
-  const own = work.plan.hardware.filter(({ joint }) => joint === id);
+function hungTexts(work: Work, joint: Joint, these: string, those: string): readonly string[] {
+  const {
+    id,
+    method,
+    parts: [hung, hold],
+  } = joint;
+  const own = work.plan.hardware.filter((each) => each.joint === id);
   const hinges = ownScrewTexts(work, own).map((text) => text.replace(/^(?:It takes|They take)/u, "The hinges take"));
   if (method === "cup hinges")
     return [
@@ -121,7 +122,7 @@ function hungTexts(
   const shims = below ? ` on shims ${work.print(below)} thick` : " on shims as thick as its gap";
   return [
     ...hinges,
-    `Screw the hinges to the ${called(work, hung)}, in the holes bored for them, the knuckles outside. Try it shut in its place${below?.n === 0n ? "" : shims}; then open it to a right angle, let a second person or blocks hold it at the same height, and screw the other leaves to ${those} with one screw each, in its holes. Shut it and look: where it binds, ${binds}. Then drive the rest.`,
+    `Screw the hinges to the ${called(work, hung)}, in the holes bored for them, the knuckles outside. Try it shut in its place${below?.n === 0n ? "" : shims}${setBackText(work, joint)}; then open it to a right angle, let a second person or blocks hold it at the same height, and screw the other leaves to ${those} with one screw each, in its holes. Shut it and look: where it binds, ${binds}. Then drive the rest.`,
   ];
 }
 

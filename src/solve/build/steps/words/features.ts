@@ -11,10 +11,12 @@ import { angledEndTexts } from "./angled-ends.ts";
 import type { BoxFeature, PlaneFeature } from "./boxes.ts";
 import { curveTexts, isCurved } from "./curves.ts";
 import { nameOf } from "./cut-names.ts";
+import { type Arris, squareAtSeats } from "./leaf-seats.ts";
 import { mitreTexts } from "./mitres.ts";
 import { placesOf } from "./rows-of-cuts.ts";
 import { runThrough } from "./run-through.ts";
 import { slotTexts } from "./slots.ts";
+import { isOfEnds, stoppedTexts } from "./stopped.ts";
 import { throughText, throughTexts, wedgeTexts } from "./wedges.ts";
 import { whatIsLeft } from "./what-is-left.ts";
 
@@ -29,7 +31,11 @@ export function featureText(work: Work, part: Part, kind: Feature["kind"]): read
     );
   const planes = all.filter((feature): feature is PlaneFeature => "normal" in feature);
   if (kind === "angled end") return angledEndTexts(part, work.line(part.id).name.toLowerCase(), planes);
-  if (planes.length > 0) return slopeTexts(work, part, planes);
+  if (planes.length > 0)
+    return [
+      ...slopeTexts(work, part, planes),
+      ...squareAtSeats(work, part, planes.filter((each) => each.kind === "chamfer").map(arrisOf)),
+    ];
   const curves = all.filter(isCurved);
   if (curves.length > 0) return curveTexts(work, part, curves);
   const every = inRuns(all).filter((feature): feature is BoxFeature => "size" in feature);
@@ -57,10 +63,16 @@ export function featureText(work: Work, part: Part, kind: Feature["kind"]): read
       ...cornersOff(work, part, list),
       ...(FITTING[kind] ?? []),
       ...fit,
+      ...stoppedTexts(work, part, list),
     ];
   });
-  return [...texts, ...slotTexts(work, part, every)];
+  // What holds of several sizes is told once, after the last of them.
+  const once = texts.filter((text, i) => !isOfEnds(text) || texts.lastIndexOf(text) === i);
+  return [...once, ...slotTexts(work, part, every)];
 }
+
+const arrisOf = ({ normal }: PlaneFeature): Arris =>
+  INDICES.flatMap((i) => (normal[i] === 0 ? [] : [[i, normal[i] > 0] as const]));
 
 /** Tenons that meet others lose a corner before they are fitted. */
 const cornersOff = (work: Work, part: Part, list: readonly BoxFeature[]): readonly string[] =>

@@ -1,6 +1,6 @@
 import { isSame, type Length, millimetres } from "../../../../units/length.ts";
 import { compare, equal, less, max, min, rational, subtract } from "../../../../units/rational.ts";
-import { type AxisIndex, common, faceOf, INDICES, indexOf, triple } from "../../../design/space.ts";
+import { type AxisIndex, faceOf, INDICES, indexOf } from "../../../design/space.ts";
 import type { Fastener, Part } from "../../../design.ts";
 import { listed, pluralOf, series, type Work } from "../draft.ts";
 import { groupedBy } from "../wishes/own-key.ts";
@@ -11,7 +11,7 @@ const NEAR = millimetres(50);
 
 /**
  * The lines to nail along where a panel hides what its nails go into, from the edges of the panel: "Draw lines on the back panel (J) to nail along: over the
- * divider (C) 17 in from its left edge."; none where what they go into is seen beside the panel or lies under all of it, or has pilots bored. `there`: what
+ * divider (C) 17 in from its left edge."; none where what they go into lies under all of it, or has pilots bored. `there`: what
  * stands together by then.
  */
 export function lineTexts(work: Work, fasteners: readonly Fastener[], there: readonly string[]): readonly string[] {
@@ -90,7 +90,7 @@ function rowOf(
     const narrow = isNarrow(work, part, nails, axis);
     if (nails.length < 2 && !narrow) continue;
     const near = less(low, NEAR) || less(high, NEAR);
-    if (near && (!narrow || isSeenBeside(work, part, first, axis, there))) return null;
+    if (near && !narrow) return null;
     // An edge that lies in another part is out of reach.
     const bare = (side: boolean): boolean => !inside.has(faceOf(axis, side));
     const fromHigh = near ? less(high, low) : !bare(false) && bare(true);
@@ -123,29 +123,3 @@ function isNarrow(work: Work, { body }: Part, nails: readonly Fastener[], axis: 
   const met = metAlong(work, nails, axis);
   return met !== null && !(isSame(met.low, body.low[axis]) && isSame(met.high, body.high[axis]));
 }
-
-/** What lies below goes on past the panel as wide as it is there, and nothing covers it. */
-function isSeenBeside(work: Work, panel: Part, nail: Fastener, axis: AxisIndex, there: readonly string[]): boolean {
-  const into = work.part(nail.into);
-  const met = metAlong(work, [nail], axis);
-  if (into.turned || !met) return false;
-  const wide = {
-    low: max(into.body.low[axis], panel.body.low[axis]),
-    high: min(into.body.high[axis], panel.body.high[axis]),
-  };
-  if (!isSame(met.low, wide.low) || !isSame(met.high, wide.high)) return false;
-  const on = INDICES.find((i) => i !== axis && Math.abs(nail.direction[i]) < 0.5) as AxisIndex;
-  // What would lie in the panel's plane, were that longer.
-  const beside = [
-    { low: into.body.low[on], high: panel.body.low[on] },
-    { low: panel.body.high[on], high: into.body.high[on] },
-  ].map((run): Part["body"] => ({
-    low: triple((i) => (i === on ? run.low : i === axis ? wide.low : panel.body.low[i])),
-    high: triple((i) => (i === on ? run.high : i === axis ? wide.high : panel.body.high[i])),
-  }));
-  const covers = (id: string, room: Part["body"]): boolean =>
-    id !== panel.id && id !== into.id && isRoom(common(work.part(id).body, room));
-  return beside.some((room) => isRoom(room) && !there.some((id) => covers(id, room)));
-}
-
-const isRoom = (box: Part["body"]): boolean => INDICES.every((i) => less(box.low[i], box.high[i]));

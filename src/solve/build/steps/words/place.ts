@@ -1,9 +1,9 @@
 import { inverse, placed, turnedVec } from "../../../../geometry/index.ts";
 import { isSame, type Length, TOLERANCE } from "../../../../units/length.ts";
-import { equal, less, max, min, rational, round, subtract, toNumber } from "../../../../units/rational.ts";
-import { type AxisIndex, extent, faceOf, INDICES, otherAxes, triple } from "../../../design/space.ts";
+import { equal, less, max, min, rational, round } from "../../../../units/rational.ts";
+import { type AxisIndex, faceOf, INDICES, otherAxes, triple } from "../../../design/space.ts";
 import type { Direction, Joint, Part, Point } from "../../../design.ts";
-import { evenGap, LOCATED } from "../../jigs/spacers.ts";
+import { LOCATED } from "../../jigs/spacers.ts";
 import { fastBodies } from "../../order/links.ts";
 import { called, listed, series, type Work } from "../draft.ts";
 import type { Move } from "../moves.ts";
@@ -11,6 +11,7 @@ import { along, coversMore, OUTSIDE, sidesTold } from "./along.ts";
 import { calledAmong } from "./by-place.ts";
 import { bareFace, between, isLost, meetingOf, outermost } from "./edges.ts";
 import { overhang } from "./overhang.ts";
+import { gapText, runTexts } from "./rows.ts";
 import { type Seen, seenOf } from "./seen.ts";
 
 /** Where parts go that nothing else locates: the first of a row and the gap, or each of them. */
@@ -18,7 +19,7 @@ export function placeTexts(work: Work, moves: readonly Move[], up: Direction): r
   const gap = gapText(work, moves);
   const told = gap ? moves.slice(0, 1) : moves;
   const sentences = told.flatMap((move) => placeText(work, move, up) ?? []);
-  return [...new Set(sentences), ...(gap ? [gap] : [])];
+  return [...new Set(sentences), ...(gap ? [gap] : []), ...runTexts(work, moves)];
 }
 
 /** How the arriving part lies on the first part that it is joined to; a body by what of it stands out farthest there. */
@@ -205,27 +206,3 @@ function meeting(work: Work, joint: Joint, base: Part): readonly string[] {
   const normal = back ? turnedVec(back, largest.normal) : largest.normal;
   return INDICES.filter((i) => Math.abs(normal[i]) < 0.5).map((axis) => along(work, area, base.body, axis));
 }
-
-/** The even gap in a row of alike parts; null when there is none. */
-function gapText(work: Work, moves: readonly Move[]): string | null {
-  const ids = moves.flatMap((move) => move.arriving);
-  const located = moves.some((move) => move.work.some(({ joint }) => LOCATED.has(joint.method)));
-  if (ids.length < 2 || located) return null;
-  if (ids.some((id) => work.part(id).turned)) return null;
-  const bodies = ids.map((id) => work.part(id).body);
-  for (const axis of INDICES) {
-    const row = bodies.toSorted((a, b) => toNumber(subtract(a.low[axis], b.low[axis])));
-    const gap = sameElsewhere(row, axis) ? evenGap(row, axis) : null;
-    if (gap === null) continue;
-    const jig = work.jigs.find(({ laid, width }) => laid === "between" && equal(width, gap));
-    return `Leave ${work.print(gap)} between one and the next: ${jig ? `${jig.id} is as thick.` : "a spacer of that thickness helps."}`;
-  }
-  return null;
-}
-
-const sameElsewhere = (row: readonly Part["body"][], axis: AxisIndex): boolean => {
-  const first = row[0] as Part["body"];
-  return row.every((box) =>
-    INDICES.every((i) => i === axis || (equal(box.low[i], first.low[i]) && equal(extent(box, i), extent(first, i)))),
-  );
-};

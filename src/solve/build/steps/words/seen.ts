@@ -2,7 +2,8 @@
 import { equal } from "../../../../units/rational.ts";
 import { faceOf, type INDICES, triple } from "../../../design/space.ts";
 import type { Part } from "../../../design.ts";
-import { called, type Work } from "../draft.ts";
+import type { Work } from "../draft.ts";
+import { calledAmong } from "./by-place.ts";
 
 export interface Seen {
   readonly box: Part["body"];
@@ -19,7 +20,7 @@ export function seenOf(work: Work, id: string, there: readonly string[]): Seen {
       if (equal(body[side][axis], blank[side][axis])) return body[side][axis];
       const holder = holderOf(work, id, axis, side, there);
       if (holder === null) return blank[side][axis];
-      inside.set(faceOf(axis, side === "high"), called(work, holder));
+      inside.set(faceOf(axis, side === "high"), calledAmong(work, holder, there));
       return body[side][axis];
     });
   return { box: { low: end("low"), high: end("high") }, inside };

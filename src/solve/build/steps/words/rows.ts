@@ -1,0 +1,95 @@
+/** Rows of parts alike that one step puts in: what is left between them, or where the first goes and which way the others follow. */
+import type { Length } from "../../../../units/length.ts";
+import { equal, less, subtract, toNumber } from "../../../../units/rational.ts";
+import { inRuns } from "../../../design/shapes/runs.ts";
+import { type AxisIndex, extent, faceOf, INDICES } from "../../../design/space.ts";
+import type { Part } from "../../../design.ts";
+import { evenGap, LOCATED } from "../../jigs/spacers.ts";
+import { pluralOf, series, type Work } from "../draft.ts";
+import type { Move } from "../moves.ts";
+import { type BoxFeature, spanOf } from "./boxes.ts";
+
+/** The even gap in a row of alike parts; null when there is none. */
+export function gapText(work: Work, moves: readonly Move[]): string | null {
+  const ids = moves.flatMap((move) => move.arriving);
+  const located = moves.some((move) => move.work.some(({ joint }) => LOCATED.has(joint.method)));
+  if (ids.length < 2 || located) return null;
+  if (ids.some((id) => work.part(id).turned)) return null;
+  const bodies = ids.map((id) => work.part(id).body);
+  for (const axis of INDICES) {
+    const row = bodies.toSorted((a, b) => toNumber(subtract(a.low[axis], b.low[axis])));
+    const gap = sameElsewhere(row, axis) ? evenGap(row, axis) : null;
+    if (gap === null) continue;
+    const jig = work.jigs.find(({ laid, width }) => laid === "between" && equal(width, gap));
+    return `Leave ${work.print(gap)} between one and the next: ${jig ? `${jig.id} is as thick.` : "a spacer of that thickness helps."}`;
+  }
+  return null;
+}
+
+const sameElsewhere = (row: readonly Part["body"][], axis: AxisIndex): boolean => {
+  const first = row[0] as Part["body"];
+  return row.every((box) =>
+    INDICES.every((i) => i === axis || (equal(box.low[i], first.low[i]) && equal(extent(box, i), extent(first, i)))),
+  );
+};
+
+/** Boards that lie against each other in one rabbet, or in one on each side: nothing but the one before says where the next goes. */
+export function runTexts(work: Work, moves: readonly Move[]): readonly string[] {
+  const ids = [...new Set(moves.flatMap((move) => move.arriving))];
+  if (ids.length < 2 || ids.some((id) => work.part(id).turned)) return [];
+  const bodies = ids.map((id) => work.part(id).body);
+  for (const axis of INDICES) {
+    const row = bodies.toSorted((a, b) => toNumber(subtract(a.low[axis], b.low[axis])));
+    const touch = row.slice(1).every((box, i) => equal(box.low[axis], (row[i] as Part["body"]).high[axis]));
+    if (!touch || !sameElsewhere(row, axis)) continue;
+    const [first, last] = [row[0] as Part["body"], row.at(-1) as Part["body"]];
+    const run = runOf(work, moves, axis, first.low[axis], last.high[axis]);
+    if (run) return [runText(work, run, axis, first.low[axis], last.high[axis])];
+  }
+  return [];
+}
+
+interface Run {
+  readonly low: Length;
+  readonly high: Length;
+  /** "rabbets" */
+  readonly name: string;
+}
+
+/** The cut that takes a whole row, where all of it lies in one in each part that it goes into. */
+function runOf(work: Work, moves: readonly Move[], axis: AxisIndex, low: Length, high: Length): Run | null {
+  const joints = moves.flatMap((move) => move.work.map(({ joint }) => joint));
+  const mates = [...new Set(joints.map(({ parts: [, mate] }) => mate))];
+  const runs = mates.map((mate) => {
+    const { turned, features } = work.part(mate);
+    if (turned) return null;
+    const own = inRuns(features).filter((each): each is BoxFeature => "size" in each && each.along[axis] !== 0);
+    return (
+      own
+        .filter(({ kind }) => kind === "rabbet" || kind === "groove" || kind === "dado")
+        .map((box) => ({ kind: box.kind, ...spanOf(box, axis) }))
+        .find((span) => !less(low, span.low) && !less(span.high, high)) ?? null
+    );
+  });
+  const [run] = runs;
+  if (!run || !runs.every((each) => each && equal(each.low, run.low) && equal(each.high, run.high))) return null;
+  const kinds = [...new Set(runs.flatMap((each) => each?.kind ?? []))].map((kind) =>
+    runs.length > 1 ? pluralOf(kind) : kind,
+  );
+  return { low: run.low, high: run.high, name: `the ${series(kinds)}` };
+}
+
+/** From the end that they reach; from the lower one where they reach both, or none. */
+function runText({ print }: Work, run: Run, axis: AxisIndex, low: Length, high: Length): string {
+  const fromHigh = !equal(low, run.low) && equal(high, run.high);
+  const [start, end] = [faceOf(axis, fromHigh), faceOf(axis, !fromHigh)];
+  const before = fromHigh ? subtract(run.high, high) : subtract(low, run.low);
+  const left = fromHigh ? subtract(low, run.low) : subtract(run.high, high);
+  const begin =
+    before.n === 0n
+      ? `Begin at the ${start}, where ${run.name} ends`
+      : `Begin ${print(before)} from the ${start} end of ${run.name}`;
+  const ends = run.name.endsWith("s") ? begin.replace(/ ends$/u, " end") : begin;
+  const open = left.n > 0n ? ` At the ${end} ${print(left)} of ${run.name} stay open.` : "";
+  return `${ends}, and go on towards the ${end}, each against the one before.${open}`;
+}
