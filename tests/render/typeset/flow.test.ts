@@ -108,6 +108,15 @@ describe("a table over several pages", () => {
     }
   });
 
+  test("neither its first nor its last row stands alone, though a heading of its own stands above each", () => {
+    const each = rows(20).flatMap((row, i) => [`group ${i}`, row]);
+    for (let filled = 0; filled <= 400; filled += 4) {
+      const pages = flow([section("a", [box(filled), ...table({ columns, rows: each, width: 300 })])], frame);
+      const counts = pages.map(({ items }) => marks(items).length).filter((count) => count > 0);
+      expect(Math.min(...counts), `${filled}`).toBeGreaterThan(1);
+    }
+  });
+
   test("draws in two rows that would go over, whatever stands below it", () => {
     const over = Array.from({ length: 20 }, (_, i) => {
       const atoms = table({ columns, rows: rows(i + 10), width: 300 });
