@@ -146,6 +146,14 @@ describe("cutting layouts", () => {
     expect(high(wide, [slim, wide])).toBeGreaterThan(high(wide, [wide]) + 5);
   });
 
+  test("a low sheet may take a scale between the usual ones, and is the larger for it", () => {
+    const by = (height: number, close: boolean): number =>
+      Number(layoutDrawing(bench(), sheetLayout(), { frame: { ...frame, height }, pen, close }).scale.slice(2));
+    const heights = Array.from({ length: 16 }, (_, i) => 120 + 10 * i);
+    for (const height of heights) expect(by(height, true)).toBeLessThanOrEqual(by(height, false));
+    expect(heights.some((height) => by(height, true) < by(height, false))).toBe(true);
+  });
+
   test("marks that hang below a board do not touch the signs below it", () => {
     const sheet = { ...crowdedLayout(), kind: "sheet" as const, squaring: inches(1, 4) };
     for (const height of [180, 220, 260, 300]) {

@@ -7,7 +7,7 @@ import type { Frame } from "../../style.ts";
 import { type Drawing, NOT_TO_SCALE, type Pen, type Spot } from "../drawing.ts";
 import { arrowhead, centred, strokes } from "../ink.ts";
 import { type Box, boxAround, grown, Plate } from "../plate.ts";
-import { usualScale } from "../scale.ts";
+import { closeScales, type Scale, usualScale, usualScales } from "../scale.ts";
 import { HIDDEN, NARROW, OUTLINE } from "../strokes.ts";
 import { listed } from "../words.ts";
 import { type Board, boardOn, liesDown, widest } from "./board.ts";
@@ -21,6 +21,8 @@ import { squaredEdges, squaredLegend } from "./squared.ts";
 export interface LayoutDrawingOptions {
   readonly frame: Frame;
   readonly pen: Pen;
+  /** Whether it may be drawn in a scale between the usual ones. */
+  readonly close?: boolean;
 }
 
 /** Room round the board for the numbers of cuts, labels and the grain. */
@@ -35,7 +37,12 @@ export function layoutDrawing(build: Build, layout: Layout, options: LayoutDrawi
 const NOTHING: Drawing = { items: [], alt: "", scale: NOT_TO_SCALE };
 
 /** With so much room below the board; null where labels beside it need more. */
-function drawn(build: Build, layout: Layout, { frame, pen }: LayoutDrawingOptions, below: number): Drawing | null {
+function drawn(
+  build: Build,
+  layout: Layout,
+  { frame, pen, close = false }: LayoutDrawingOptions,
+  below: number,
+): Drawing | null {
   const foot = settingsHeight(layout, pen, frame.width);
   const room: Frame = {
     x: frame.x + MARGIN,
@@ -45,10 +52,12 @@ function drawn(build: Build, layout: Layout, { frame, pen }: LayoutDrawingOption
   };
   const lying = liesDown(layout, room);
   const least = widest(layout, build.layouts);
-  const scale = usualScale(build.design.units, ({ points }) => {
+  const fits = ({ points }: Scale): boolean => {
     const { box } = boardOn(layout, room, points, lying, least);
     return box.right - box.left <= room.width && box.bottom - box.top <= room.height;
-  });
+  };
+  const { units } = build.design;
+  const scale = usualScale(units, fits, close ? closeScales(units) : usualScales(units));
   const board = boardOn(layout, room, scale.points, lying, least);
   const plate = new Plate({ ...frame, height: frame.height - foot });
   const outline = (box: Box, paint: Parameters<typeof rectangle>[4]): Item =>
