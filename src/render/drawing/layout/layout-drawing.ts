@@ -2,7 +2,7 @@
 import type { Build, Layout } from "../../../solve/build.ts";
 import type { Item } from "../../document.ts";
 import { BLACK, GREY, TINT, WHITE } from "../../palette.ts";
-import { rectangle } from "../../shapes.ts";
+import { bounds, leaves, rectangle } from "../../shapes.ts";
 import type { Frame } from "../../style.ts";
 import { type Drawing, NOT_TO_SCALE, type Pen, type Spot } from "../drawing.ts";
 import { arrowhead, centred, strokes } from "../ink.ts";
@@ -13,7 +13,7 @@ import { listed } from "../words.ts";
 import { type Board, boardOn, liesDown, widest } from "./board.ts";
 import { drawCuts } from "./cuts.ts";
 import { HATCH, hatch } from "./hatch.ts";
-import { BELOW, labelOutside } from "./outside-label.ts";
+import { BELOW, labelOutside, sideBySide } from "./outside-label.ts";
 import { labelInside } from "./part-label.ts";
 import { drawSettings, settingsHeight } from "./settings.ts";
 import { squaredEdges, squaredLegend } from "./squared.ts";
@@ -80,10 +80,20 @@ function drawn(
     items: labelInside(pen, mark, size, box, plate),
   }));
   const cuts = drawCuts(layout, board, boxes, plate, pen);
-  const beside = labels.flatMap(({ box, mark, items }) =>
-    items ? [] : labelOutside(pen, mark, box, board.box, boxes, plate),
-  );
-  if (beside.length > 0 && below < BELOW) return null;
+  const labelOf = (set: readonly { readonly mark: string; readonly box: Box }[]): readonly Item[] =>
+    labelOutside(
+      pen,
+      set[0]?.mark ?? "",
+      set.map(({ box }) => box),
+      board.box,
+      boxes,
+      plate,
+    );
+  const beside = sideBySide(labels.filter(({ items }) => items === null)).flatMap((set) => {
+    const one = labelOf(set);
+    return one.length > 0 ? one : set.flatMap((each) => labelOf([each]));
+  });
+  if (beside.length > 0 && below < BELOW && bounds(leaves(beside))[3] > board.box.bottom) return null;
   const settingsTop = board.box.bottom + below + GRAIN;
   return {
     items: [
