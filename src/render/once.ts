@@ -6,3 +6,13 @@ export function once<T>(make: () => T): () => T {
     return made.value;
   };
 }
+
+/** The same for each key. */
+export function onceFor<K, T>(make: (key: K) => T): (key: K) => T {
+  const made = new Map<K, { readonly value: T }>();
+  return (key) => {
+    const found = made.get(key) ?? { value: make(key) };
+    made.set(key, found);
+    return found.value;
+  };
+}

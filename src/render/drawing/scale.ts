@@ -30,9 +30,8 @@ export const usualScales = (units: Units): readonly Scale[] => scalesBy(units ==
 export const closeScales = (units: Units): readonly Scale[] =>
   scalesBy([...(units === "mm" ? [...METRIC, ...MORE_METRIC] : [...INCH, ...MORE_INCH])].sort((a, b) => a - b));
 
-/** The largest usual scale that `fits`; the smallest of all if none does, reduced further until it does. */
-export function usualScale(units: Units, fits: (scale: Scale) => boolean): Scale {
-  const scales = usualScales(units);
+/** The largest usual scale that `fits`, or of others; the smallest of all if none does, reduced further until it does. */
+export function usualScale(units: Units, fits: (scale: Scale) => boolean, scales = usualScales(units)): Scale {
   const found = scales.find(fits);
   if (found) return found;
   let by = units === "mm" ? 500 : 384;

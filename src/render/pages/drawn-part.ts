@@ -64,6 +64,9 @@ const WORTH = 1.3;
 const LOW = [0.27] as const;
 const LEAST = 1 / 16.5;
 
+/** From the words above a drawing to its highest number. */
+const BELOW_WORDS = 4;
+
 /** With what the cut list notes of it, where that is not told beside it, and its key as wide as a column; null where its numbers do not go in. */
 export function drawnPart(
   plan: Plan,
@@ -114,13 +117,13 @@ export function drawnPart(
   const words = [...mirror, made.lies, ...later, ...notes].join(" ");
   const head = stack(paragraph(words, TYPE.caption, width));
   return {
-    height: onGrid(head.height + shown.height + 4),
+    height: onGrid(head.height + BELOW_WORDS + shown.height + 4),
     measured: true,
     scale: { points: made.points, broken: made.broken },
     key: keyOf(made.bores, plan).flatMap((rich, i, all) =>
       paragraph(rich, TYPE.caption, column, { keep: i < all.length - 1 }),
     ),
-    paint: (x, y) => [...paintStack(head, x, y), shown.paint(x, y + head.height)],
+    paint: (x, y) => [...paintStack(head, x, y), shown.paint(x, y + head.height + BELOW_WORDS)],
   };
 }
 

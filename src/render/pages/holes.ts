@@ -1,4 +1,4 @@
-/** Every hole by the drill that bores it, and every fastener by length. */
+/** Every hole by the drill that bores it, and every fastener by length; what is set by the paper stands last, before the patterns. */
 
 import { boredIntoStuds, studPilot } from "../../solve/build/steps/words/fitted.ts";
 import type { Build, DrillRow, FastenerRow, Hole } from "../../solve/build.ts";
@@ -54,8 +54,8 @@ export function holesAndScrews(plan: Plan): Section | null {
             ...body(introduction(drilling, printer, build), width, { keep: true, above: 0 }),
             ...holes,
           ]),
-      ...stopsInTrueSize(plan),
       ...(screws.length === 0 ? [] : [...subheading("Fasteners", width), ...screws]),
+      ...stopsInTrueSize(plan),
     ],
   };
 }

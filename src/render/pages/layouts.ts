@@ -12,8 +12,10 @@ import { unplaned } from "../../solve/design/stock/label.ts";
 import type { Stock } from "../../solve/design.ts";
 import { ZERO } from "../../units/index.ts";
 import { listed } from "../drawing/words.ts";
+import { onceFor } from "../once.ts";
+import { leaves } from "../shapes.ts";
 import { TYPE } from "../style.ts";
-import { type Atom, baseline, block } from "../typeset/atom.ts";
+import { baseline, block } from "../typeset/atom.ts";
 import type { Section } from "../typeset/flow.ts";
 import { label } from "../typeset/lines.ts";
 import type { FlowAtom } from "../typeset/sheet.ts";
@@ -58,7 +60,7 @@ function stockAtoms(plan: Plan, stock: Stock, layouts: readonly Layout[]): FlowA
   ];
   const lines = body(sentences.join(" "), frame.width, { keep: true, above: 0 });
   const groups = sawnAlike(layouts);
-  return [...heads, ...lines, ...groups.map((group) => ({ ...layoutAtom(plan, group), of: stock.name }))];
+  return [...heads, ...lines, ...groups.map((group) => layoutAtom(plan, group))];
 }
 
 /** Boards that are planed to several thicknesses: which of what is sawn from them to which. */
@@ -125,30 +127,44 @@ function homeText({ build, printer }: Plan, layouts: readonly Layout[]): readonl
 const FEW = 5;
 const [LOW, HIGH] = [0.36, 0.62];
 const BOARD = 300;
+const TITLE = 20;
 
-function layoutAtom(plan: Plan, { layout, numbers }: SawnAlike): Atom {
+function layoutAtom(plan: Plan, { layout, numbers }: SawnAlike): FlowAtom {
   const { frame, printer } = plan;
   const high = frame.height * (layout.placements.length <= FEW ? LOW : HIGH);
-  const room = layout.kind === "sheet" ? high : BOARD;
-  const picture = layoutPicture(plan, layout, { width: frame.width, height: room });
   const word = layout.kind === "sheet" ? "Sheet" : "Board";
   const which = numbers.length === 1 ? `${word} ${numbers[0]}` : `${word}s ${listed(numbers.map(String))}`;
   const have = layout.source === "on hand" ? ", on hand" : "";
   const size = `${printer.exact(layout.width)} × ${printer.exact(layout.length)}\u202f${printer.unit}`;
   const title = `${which}${have}`;
-  return block(
-    20 + picture.height,
-    (x, y) => [
-      {
-        kind: "group",
-        role: "paragraph",
-        items: [
-          label(title, TYPE.strong, x, y + baseline(TYPE.strong)),
-          label(size, TYPE.caption, x + frame.width, y + baseline(TYPE.strong), "right"),
+  const drawn = (height: number, close: boolean): FlowAtom => {
+    const picture = layoutPicture(plan, layout, { width: frame.width, height }, close);
+    return {
+      ...block(
+        TITLE + picture.height,
+        (x, y) => [
+          {
+            kind: "group",
+            role: "paragraph",
+            items: [
+              label(title, TYPE.strong, x, y + baseline(TYPE.strong)),
+              label(size, TYPE.caption, x + frame.width, y + baseline(TYPE.strong), "right"),
+            ],
+          },
+          picture.paint(x, y + TITLE),
         ],
-      },
-      picture.paint(x, y + 20),
-    ],
-    { above: 12 },
-  );
+        { above: 12 },
+      ),
+      of: layout.stock,
+    };
+  };
+  const usual = drawn(layout.kind === "sheet" ? high : BOARD, false);
+  const lower = onceFor((height: number) => {
+    const low = drawn(height - TITLE, true);
+    return wordsIn(low) < wordsIn(usual) ? null : low;
+  });
+  return { ...usual, lower };
 }
+
+/** So many words and numbers stand in it: where a drawing is too low, parts lose their sizes. */
+const wordsIn = ({ paint }: FlowAtom): number => leaves(paint(0, 0)).filter(({ kind }) => kind === "text").length;

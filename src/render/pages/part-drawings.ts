@@ -1,7 +1,8 @@
 /** Drawings of the parts that are no plain rectangles or have holes, and are not drawn beside a step. */
 
-import type { CutLine } from "../../solve/build.ts";
+import type { BuiltPart, CutLine } from "../../solve/build.ts";
 import { needsDrawing } from "../drawing/part/lying.ts";
+import { onceFor } from "../once.ts";
 import { TYPE } from "../style.ts";
 import { block, paragraph } from "../typeset/atom.ts";
 import { columnWidth, type Unit } from "../typeset/columns.ts";
@@ -26,7 +27,8 @@ export function partDrawings(plan: Plan): Section | null {
     if (drawn && beside.has(line.mark)) continue;
     const whole = drawn ? null : drawnPart(plan, line, part, { width: frame.width, noted: true });
     if (drawn) units.push([titled(line, drawn, narrow)]);
-    if (whole) wide.push(titled(line, whole, frame.width));
+    if (whole)
+      wide.push({ ...titled(line, whole, frame.width), lower: onceFor((height) => lower(plan, line, part, height)) });
   }
   if (units.length === 0 && wide.length === 0) return null;
   return {
@@ -41,6 +43,15 @@ export function partDrawings(plan: Plan): Section | null {
     ],
     columns: { gap: GAP, between: 18, units },
   };
+}
+
+/** Over the width of the page in a lower frame; null where it loses a number by that. */
+function lower(plan: Plan, line: CutLine, part: BuiltPart, height: number): FlowAtom | null {
+  const { width } = plan.frame;
+  const around = titled(line, { height: 0, paint: () => [] }, width).height;
+  const most = (height - around) / plan.frame.height;
+  const drawn = drawnPart(plan, line, part, { width, noted: true, most });
+  return drawn && titled(line, drawn, width);
 }
 
 function titled({ mark, name, parts }: CutLine, { height, paint, key = [] }: Drawn, width: number): FlowAtom {

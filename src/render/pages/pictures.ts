@@ -87,5 +87,5 @@ export function stepPictures({ build, pen }: Plan, size: Size, tall: number): St
     return { ...full, key, lower, highest, room: frame.height, higher: (height) => within({ height }), wide: within };
   });
 }
-export const layoutPicture = ({ build, pen }: Plan, layout: Layout, size: Size): Picture =>
-  picture(layoutDrawing(build, layout, { frame: at(size), pen }), true);
+export const layoutPicture = ({ build, pen }: Plan, layout: Layout, size: Size, close: boolean): Picture =>
+  picture(layoutDrawing(build, layout, { frame: at(size), pen, close }), true);

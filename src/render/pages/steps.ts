@@ -9,7 +9,7 @@ import { columnWidth, type Tightness, type Unit, type Wide } from "../typeset/co
 import type { Section } from "../typeset/flow.ts";
 import { label } from "../typeset/lines.ts";
 import type { FlowAtom } from "../typeset/sheet.ts";
-import { cutStack, type Stack, stack } from "../typeset/stack.ts";
+import { closely, cutClosely, type Stack, stack } from "../typeset/stack.ts";
 import type { Drawn } from "./drawn-part.ts";
 import { type Plan, sectionHeading } from "./plan.ts";
 import { type Shown, shownInSteps } from "./step-drawn.ts";
@@ -89,7 +89,7 @@ function wideOf(step: Step, picture: Drawn, { text }: Under, whole: number): Omi
 function tightened(step: Step, set: readonly Unit[], lower: Drawn | null, how: Tightness, under: Under): Unit | null {
   const unit = set.length === 1 ? withPicture(step, lower, under) : null;
   if (unit === null) return null;
-  return how === "less" ? unit : unit.map((atom) => ({ ...atom, above: Math.min(atom.above, CLOSE) }));
+  return how === "less" ? unit : closely(unit, CLOSE);
 }
 
 /** The step with another picture, where it is one unit then; else null. */
@@ -130,7 +130,7 @@ function stepUnits(step: Step, picture: Drawn, { text: textOf, width, most }: Un
     const title = stepTitle(step, units.length === 0, width);
     const below = picture.height > 0 && key.length === 0 ? BELOW : 0;
     const height = title.height + picture.height + below;
-    const [now, later]: readonly [Stack, Stack | null] = cutStack(rest, most - height);
+    const [now, later]: readonly [Stack, Stack | null] = cutClosely(rest, most - height, CLOSE);
     const top: FlowAtom = {
       ...block(height, (x, y) => [...title.paint(x, y), ...named(picture.paint(x, y + title.height), step)], {
         keep: picture.height === 0 || key.length > 0,

@@ -31,11 +31,33 @@ interface Apart extends Around, Pick<Assembly, "count"> {
   readonly taken: TakenApart | null;
 }
 
+/** In a frame as much higher than the room as its margins stay empty: what is drawn fills the room. */
 export function takenApart(plan: Plan, size: Size): Figures {
-  const [first, ...others] = assembliesOf(plan.build).map(({ parts, count }): Apart => {
-    const taken = takeApart(plan.build, parts);
+  const assemblies = apart(plan);
+  let best = figures(plan, assemblies, size);
+  for (const share of SHARES_OF_EMPTY) {
+    const empty = size.height - best.height;
+    if (empty < WORTH) return best;
+    const larger = figures(plan, assemblies, { ...size, height: size.height + share * empty });
+    // It is as wide as it goes.
+    if (larger.height <= best.height) return best;
+    if (larger.height <= size.height) best = larger;
+  }
+  return best;
+}
+
+/** Less empty height, in points, is not seen; the rest is given to the frame, or half of it where that is too much. */
+const WORTH = 40;
+const SHARES_OF_EMPTY = [1, 0.5] as const;
+
+const apart = ({ build }: Plan): readonly Apart[] =>
+  assembliesOf(build).map(({ parts, count }): Apart => {
+    const taken = takeApart(build, parts);
     return { taken, count, wide: taken ? widthOf(taken.extent) : 1, high: taken ? heightOf(taken.extent) : 1 };
   });
+
+function figures(plan: Plan, assemblies: readonly Apart[], size: Size): Figures {
+  const [first, ...others] = assemblies;
   if (!first) return { height: 0, paint: () => [] };
   if (others.length === 0) {
     const { height, paint } = explodedPicture(plan, size, first.taken);

@@ -10,15 +10,20 @@ import { type Plan, subheading } from "./plan.ts";
 /** Height of the bar on each sheet. */
 export const BAR = PRINT_BAR.height + 8;
 
+/** Rows that take up no more than this share of a page stand on one, so that the bar is not there again for a single row. */
+const LITTLE = 0.45;
+
 /** Rows of cells; at the top of each sheet stands the bar. `use`: what is done with the paper. */
 export function trueSize(plan: Plan, title: string, use: string, cells: readonly Cell[]): readonly Atom[] {
   const { frame } = plan;
   const bar = barAtom(plan, use);
   const wrap: Wrap = { role: "list", head: bar };
+  const set = rows(cells, frame.width, [wrap]);
+  const little = stack(set).height <= LITTLE * frame.height;
   return [
     ...subheading(title, frame.width, 12),
     { ...bar, within: [wrap], keep: true },
-    ...rows(cells, frame.width, [wrap]),
+    ...set.map((row, i) => (little && i < set.length - 1 ? { ...row, keep: true } : row)),
   ];
 }
 

@@ -11,6 +11,8 @@ export interface Columns {
   /** White space above a unit that is not the first of its column. */
   readonly between: number;
   readonly units: readonly Unit[];
+  /** No unit from this one on goes on the page, that pages are filled evenly; as many as go in where it is left out. */
+  readonly until?: number;
   /** Ties the columns together above the first unit of both, where it goes over into the right one. */
   readonly tie?: (width: number) => Atom;
   /** So far below that tie it goes on. */
@@ -76,6 +78,9 @@ export interface Band {
   readonly next: number;
 }
 
+/** Before which unit the page ends at the latest. */
+export const endOf = ({ until, units }: Columns): number => Math.min(until ?? units.length, units.length);
+
 /** As many units as go in; on an empty page at least one. None is parted where as many go in whole, but for one beside an empty column. */
 export function onPage(columns: Columns, from: number, height: number, empty: boolean): readonly Band[] {
   const bands = leastParted(columns, from, height, empty);
@@ -95,7 +100,7 @@ function leastParted(columns: Columns, from: number, height: number, empty: bool
 
 /** The columns of the last page end at about the same height. */
 function filled(columns: Columns, from: number, height: number, empty: boolean): readonly Band[] {
-  const all = columns.units.length;
+  const all = endOf(columns);
   const whole = fill(columns, from, all, height);
   if (whole.next === all) return [lowest(columns, from, all, height) ?? whole];
   const bands = bandsIn(columns, from, height);
@@ -130,7 +135,7 @@ export function bandsIn(columns: Columns, from: number, height: number): readonl
   };
   const best = (start: number, room: number): readonly Band[] => {
     let most: readonly Band[] = [];
-    for (let end = start + 1; end <= columns.units.length; end++) {
+    for (let end = start + 1; end <= endOf(columns); end++) {
       const band = low(start, end);
       if (band === null || band.height > room) break;
       const down = band.height + columns.between;

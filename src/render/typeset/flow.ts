@@ -120,8 +120,8 @@ function joins(section: Section, sheet: Sheet, frame: Frame, between: number, le
   if (start !== "fits") return false;
   if (columns !== undefined && whole <= free) return holdsFirst(columns, free - whole - columns.between / 2);
   const [first = []] = clumps(atoms);
-  const needed = first.reduce((sum, atom) => sum + atom.above + atom.height, 0);
-  return whole <= free || (free >= frame.height * least && needed <= free);
+  const fits = heightOf(first) <= free || lowered(first, free) !== null;
+  return whole <= free || (free >= frame.height * least && fits);
 }
 
 /** Runs of atoms that keep together. */
@@ -135,12 +135,27 @@ function clumps(atoms: readonly FlowAtom[]): FlowAtom[][] {
   return result;
 }
 
+const heightOf = (clump: readonly FlowAtom[]): number => clump.reduce((sum, atom) => sum + atom.above + atom.height, 0);
+
+/** Nothing is drawn in less than this share of its usual height. */
+const LOWEST = 0.66;
+
+/** A clump that is too high for the room, with what can be lower so low that it goes in; null where it goes in as it is, or not at all. */
+function lowered(clump: readonly FlowAtom[], room: number): readonly FlowAtom[] | null {
+  const over = heightOf(clump) - room;
+  const i = clump.findIndex(({ lower }) => lower !== undefined);
+  const atom = clump[i];
+  if (over <= 0 || !atom || atom.height - over < LOWEST * atom.height) return null;
+  const low = atom.lower?.(atom.height - over);
+  return low && low.height <= atom.height - over ? clump.with(i, low) : null;
+}
+
 /**
  * Puts a clump below what is placed, on a new page where it does not fit, and over several pages where it fits on none.
  * Gives the page on which it begins.
  */
 function place(
-  clump: readonly FlowAtom[],
+  usual: readonly FlowAtom[],
   kind: string,
   sheets: Sheet[],
   begun: Set<Wrap>,
@@ -148,7 +163,9 @@ function place(
 ): Sheet | undefined {
   const bottom = frame.y + frame.height + 1e-6;
   let first: Sheet | undefined;
-  let needed = clump.reduce((sum, atom) => sum + atom.above + atom.height, 0);
+  const last = sheets[sheets.length - 1];
+  const clump = (last && last.placed.length > 0 && lowered(usual, bottom - last.y)) || usual;
+  let needed = heightOf(clump);
   for (const atom of clump) {
     let sheet = sheets[sheets.length - 1] ?? blank(kind, frame.y);
     const top = sheet.placed.length === 0;

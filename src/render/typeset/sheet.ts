@@ -2,8 +2,12 @@
 import type { Item } from "../document.ts";
 import type { Atom } from "./atom.ts";
 
-/** `of`: what the atom shows, for `Page.of`. */
-export type FlowAtom = Atom & { readonly of?: string };
+export type FlowAtom = Atom & {
+  /** What the atom shows, for `Page.of`. */
+  readonly of?: string;
+  /** The same no higher than so many points, for the foot of a page that would stay white; null where it cannot be so low. */
+  readonly lower?: (height: number) => FlowAtom | null;
+};
 
 export interface Placed {
   readonly atom: Atom;

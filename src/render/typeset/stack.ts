@@ -40,3 +40,14 @@ export function cutStack({ atoms }: Stack, height: number): readonly [Stack, Sta
   if (cut === 1 && atoms[0]?.keep === true) cut = Math.max(1, end);
   return [stack(atoms.slice(0, cut)), stack(atoms.slice(cut))];
 }
+
+/** The atoms with no more than so much white space above each. */
+export const closely = <T extends Atom>(atoms: readonly T[], most: number): readonly T[] =>
+  atoms.map((atom) => ({ ...atom, above: Math.min(atom.above, most) }));
+
+/** As `cutStack`; all of it with no more than so much above each atom where that goes in. */
+export function cutClosely(whole: Stack, height: number, most: number): readonly [Stack, Stack | null] {
+  const usual = cutStack(whole, height);
+  const tight = stack(closely(whole.atoms, most));
+  return usual[1] && tight.height <= height ? [tight, null] : usual;
+}

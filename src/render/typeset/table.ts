@@ -38,10 +38,12 @@ export function table({ columns, rows, width, above = 0 }: TableOptions): Atom[]
     typeof row === "string" ? [headingRow(row, set.length, right, i === 0)] : bodyRows(row, set, right),
   );
   const all = [{ ...head, above }, ...body];
-  // Heads and headings keep with what follows. Neither the first nor the last row below one stands alone on a page.
+  // Heads and headings keep with what follows. Neither the first nor the last row below one stands alone on a page, nor those of all.
   const isRow = (i: number): boolean => all[i] !== undefined && !all[i].keep;
-  const keeps = (i: number): boolean => isRow(i) && isRow(i + 1) && !(isRow(i - 1) && isRow(i + 2));
-  return all.map((atom, i) => ({ ...atom, within: [wrap], keep: (atom.keep && i < all.length - 1) || keeps(i) }));
+  const ends = [all.findIndex((_, i) => isRow(i)), all.findLastIndex((_, i) => isRow(i) && i < all.length - 1)];
+  const keeps = (i: number): boolean =>
+    isRow(i) && (ends.includes(i) || (isRow(i + 1) && !(isRow(i - 1) && isRow(i + 2))));
+  return all.map((atom, i) => ({ ...atom, within: [wrap], keep: i < all.length - 1 && (atom.keep || keeps(i)) }));
 }
 
 function setColumns(columns: readonly Column[], rows: readonly (readonly Rich[])[], width: number): SetColumn[] {

@@ -1,6 +1,6 @@
 /** A page that its columns leave hollow: heads over both columns, what goes with each in two columns below it. */
 import { type Sizes, USUAL } from "./alike.ts";
-import { type Band, type Columns, lowest, nextOf, type Wide } from "./bands.ts";
+import { type Band, type Columns, endOf, lowest, nextOf, type Wide } from "./bands.ts";
 
 /** Columns filled to less than this share of a page leave room for wide heads. */
 const FILLED = 0.9;
@@ -17,6 +17,7 @@ export function widened(
   const end = nextOf(bands, from);
   const { units, between, wide } = columns;
   if (!wide || end === from || end >= units.length || reach(bands) > FILLED * 2 * height) return null;
+  const last = endOf(columns);
   const known = new Map<number, readonly Gained[]>();
   const alone = (i: number): readonly Gained[] => {
     const made = known.get(i) ?? wide(i).flatMap((set) => wideBand(columns, set, i, height) ?? []);
@@ -34,8 +35,8 @@ export function widened(
       const more = nextOf(all, start) - nextOf(most.bands, start) || found.gain - most.gain;
       if (more > 0) most = found;
     };
-    if (start <= end && start < units.length) for (const each of alone(start)) take(each);
-    for (let to = start + 1; to <= Math.min(end + 1, units.length); to++) {
+    if (start <= end && start < last) for (const each of alone(start)) take(each);
+    for (let to = start + 1; to <= Math.min(end + 1, last); to++) {
       const band = lowest(columns, start, to, room);
       if (band) take({ band, gain: 0, wide: [] });
     }

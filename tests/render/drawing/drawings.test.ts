@@ -5,7 +5,7 @@ import { fitAt } from "../../../src/render/drawing/fit.ts";
 import { explodedView, layoutDrawing, pieceView, stepPicture, threeViews } from "../../../src/render/drawing/index.ts";
 import { labels, type Marked } from "../../../src/render/drawing/labels.ts";
 import { boardOn, widest } from "../../../src/render/drawing/layout/board.ts";
-import { WHITE } from "../../../src/render/palette.ts";
+import { BLACK, WHITE } from "../../../src/render/palette.ts";
 import type { Build } from "../../../src/solve/build.ts";
 import { inches } from "../../../src/units/index.ts";
 import { bench, boardLayout, bookcase, crowdedLayout, pen, sheetLayout } from "./fixture.ts";
@@ -101,7 +101,7 @@ describe("cutting layouts", () => {
     const drawing = layoutDrawing(bench(), layout, { frame, pen });
     sound(drawing, frame);
     const said = words(drawing.items);
-    for (const { mark } of layout.placements) expect(said).toContain(mark);
+    for (const { mark } of layout.placements) expect(markedIn(drawing.items)).toContain(mark);
     // Each cut has its number on the board and in the list of settings.
     for (const { number, fence } of layout.cuts) {
       expect(said.filter((w) => w === String(number)).length).toBeGreaterThanOrEqual(2);
@@ -144,6 +144,32 @@ describe("cutting layouts", () => {
       return Math.max(...ys) - Math.min(...ys);
     };
     expect(high(wide, [slim, wide])).toBeGreaterThan(high(wide, [wide]) + 5);
+  });
+
+  test("a low sheet may take a scale between the usual ones, and is the larger for it", () => {
+    const by = (height: number, close: boolean): number =>
+      Number(layoutDrawing(bench(), sheetLayout(), { frame: { ...frame, height }, pen, close }).scale.slice(2));
+    const heights = Array.from({ length: 16 }, (_, i) => 120 + 10 * i);
+    for (const height of heights) expect(by(height, true)).toBeLessThanOrEqual(by(height, false));
+    expect(heights.some((height) => by(height, true) < by(height, false))).toBe(true);
+  });
+
+  test("narrow parts alike that lie side by side have one label, and a dot in each", () => {
+    // Beside A, which ends at 11 1/4 in, six strips of 1 by 28 in from 12 in on.
+    const { placements, ...sheet } = sheetLayout();
+    const [first] = placements;
+    if (!first) throw new Error("no part");
+    const strips = [0, 1, 2, 3, 4, 5].map((i) => ({
+      ...{ ...first, mark: "G", x: inches(96 + 9 * i, 8), y: inches(30) },
+      ...{ width: inches(1), length: inches(28) },
+    }));
+    const { items } = layoutDrawing(bench(), { ...sheet, placements: [first, ...strips], cuts: [] }, { frame, pen });
+    const said = words(items);
+    expect(said.filter((word) => word.startsWith("G"))).toEqual(["G × 6"]);
+    expect(clashes(items)).toEqual([]);
+    const dots = paths(items).filter(({ fill, steps }) => fill === BLACK && steps.some(({ to }) => to === "curve"));
+    const middles = dots.map((dot) => pointsOf(dot).map(([, y]) => y)).map((ys) => Math.min(...ys) + Math.max(...ys));
+    expect(new Set(middles.map((twice) => Math.round(twice))).size).toBe(6);
   });
 
   test("marks that hang below a board do not touch the signs below it", () => {

@@ -1,7 +1,8 @@
 import { describe, expect, test } from "vitest";
 import { closeOn } from "../../../src/render/drawing/part/close.ts";
 import { Plate, passes, type Segment } from "../../../src/render/drawing/plate.ts";
-import { freePlace } from "../../../src/render/drawing/step/detail.ts";
+import { enlarged } from "../../../src/render/drawing/step/enlarge.ts";
+import { freePlace, wordsAt } from "../../../src/render/drawing/step/free-place.ts";
 import { pen } from "./fixture.ts";
 import { outside, words } from "./look.ts";
 
@@ -55,10 +56,19 @@ describe("fingers of a box joint in a small drawing", () => {
   });
 });
 
-test("the line to a circle does not pass the words below it where there is room elsewhere", () => {
+test("the line to a circle does not pass its words: they stand above it where it comes from below", () => {
   const at = [120, 150] as const;
-  const centre = freePlace(at, 36, 6, { plate: new Plate({ x: 0, y: 0, width: 300, height: 200 }), ground: () => 0 });
-  const [x = 0, y = 0] = centre ?? [];
-  expect(centre).not.toBeNull();
-  expect(passes([at, [x, y]], { left: x - 36, right: x + 36, top: y + 36, bottom: y + 48 })).toBe(false);
+  const plate = () => new Plate({ x: 0, y: 0, width: 300, height: 200 });
+  const centre = freePlace(at, 36, 6, { plate: plate(), ground: () => 0 });
+  if (!centre) throw new Error("no place");
+  expect(passes([at, centre], wordsAt(at, centre, 36, true))).toBe(false);
+  const detail = { at: [150, 180], centre: [150, 60], radius: 36, times: 6 } as const;
+  const levels = [true, false].map((tied) =>
+    enlarged(detail, { fills: [], strokes: [] }, plate(), pen, tied).flatMap((item) =>
+      item.kind === "text" ? [item.y] : [],
+    ),
+  );
+  // Above 60 − 36, and where nothing ties the circles below 60 + 36.
+  expect(levels[0]?.[0]).toBeLessThan(24);
+  expect(levels[1]?.[0]).toBeGreaterThan(96);
 });

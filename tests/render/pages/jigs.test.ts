@@ -34,7 +34,7 @@ test("a jig is drawn once, beside the step that makes it, with the steps that us
 });
 
 test("what goes on from the page before says so, and begins with a drawing", () => {
-  const { pages } = pagesOf("index-cabinet");
+  const { pages } = pagesOf("manuals-bookcase");
   const making = pages.findIndex((page) => wordsOf(page).includes("Make the jigs"));
   expect(making).toBeGreaterThan(0);
   const words = [making, making + 1].map((i) => wordsOf(pages[i] as (typeof pages)[number]));

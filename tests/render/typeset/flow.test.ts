@@ -60,6 +60,41 @@ describe("sections", () => {
   });
 });
 
+describe("what can be drawn lower", () => {
+  const asked: number[] = [];
+  const low = (height: number, least: number) => ({
+    ...box(height),
+    lower: (most: number) => {
+      asked.push(Math.floor(most));
+      return most < least ? null : box(least);
+    },
+  });
+  const pagesOf = (above: number, atom: Atom) => flow([section("a", [box(above), box(20, true), atom])], frame).length;
+
+  // By hand: of 400 points 200 are left, less the 20 of its heading.
+  test("goes in at the foot of a page so, with its heading", () => {
+    expect(pagesOf(200, low(180, 0))).toBe(1);
+    expect(asked).toEqual([]);
+    expect(pagesOf(200, low(220, 150))).toBe(1);
+    expect(asked).toEqual([180]);
+  });
+  test("stays as it is where that is too low to be read, or where it would lose something", () => {
+    asked.length = 0;
+    // 180 of 288 are less than two thirds.
+    expect(pagesOf(200, low(288, 100))).toBe(2);
+    expect(asked).toEqual([]);
+    expect(pagesOf(200, low(220, 188))).toBe(2);
+    expect(new Set(asked)).toEqual(new Set([180]));
+  });
+  test("lets a section begin on a page that has room for it so", () => {
+    const long = [low(220, 150), box(300)];
+    expect(flow([section("a", [box(168)]), section("b", long)], frame).map(({ begins }) => begins)).toEqual([
+      ["a", "b"],
+      [],
+    ]);
+  });
+});
+
 test("a heading goes with what follows, and a clump larger than a page is split", () => {
   const pages = flow([section("a", [box(380), box(20, true), box(40)])], frame);
   expect(pages).toHaveLength(2);
@@ -105,6 +140,15 @@ describe("a table over several pages", () => {
           const own = marks(items).filter((mark) => mark.endsWith(`.${g}`)).length;
           if (own > 0) expect(own, `${filled}, group ${g}`).toBeGreaterThanOrEqual(Math.min(2, group.length - 1));
         }
+    }
+  });
+
+  test("neither its first nor its last row stands alone, though a heading of its own stands above each", () => {
+    const each = rows(20).flatMap((row, i) => [`group ${i}`, row]);
+    for (let filled = 0; filled <= 400; filled += 4) {
+      const pages = flow([section("a", [box(filled), ...table({ columns, rows: each, width: 300 })])], frame);
+      const counts = pages.map(({ items }) => marks(items).length).filter((count) => count > 0);
+      expect(Math.min(...counts), `${filled}`).toBeGreaterThan(1);
     }
   });
 

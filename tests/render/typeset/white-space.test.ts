@@ -96,8 +96,9 @@ describe("white space that a page leaves", () => {
 
   test("goes to none of two that look alike where it does not go to both", () => {
     const wide = (i: number) => (i < 3 ? [{ head: named("W", 300), below: unit("V", 20, 2), larger: 2 }] : []);
-    const pageOf = (like: (i: number) => number | null) =>
-      set({ ...base, units: [unit("A", 390, 0), unit("B", 390, 0), unit("C", 200, 2), fill], wide, like });
+    // A and B fill a page, and C is longer than a column.
+    const units = [unit("A", 390, 0), unit("B", 390, 0), unit("C", 300, 10), fill];
+    const pageOf = (like: (i: number) => number | null) => set({ ...base, units, wide, like });
     const alone = pageOf(() => null).map((page) => page[0]?.[0]);
     expect(alone).toEqual(["A", "W", "Z"]);
     const alike = pageOf((i) => (i === 2 ? 0 : null)).map((page) => page[0]?.[0]);

@@ -36,6 +36,13 @@ test("what hangs comes off before a finish that the plan leaves open, and goes o
   const sanded = titles(name).findIndex((title, i) => i > (places[1] as number) && /^Sand the/u.test(title));
   const all = [...places, sanded, place(name, /^Put the door on again/u)];
   expect(all).toEqual(all.toSorted((a, b) => a - b));
+  // What was taken off is not drawn where it is no more.
+  const { steps } = built(name);
+  const off = steps[places[1] as number]?.shows.fresh ?? [];
+  const there = new Set(steps[sanded]?.shows.present);
+  expect(off.length).toBeGreaterThan(0);
+  expect(there.size).toBeGreaterThan(0);
+  expect(off.filter((id) => there.has(id))).toEqual([]);
 });
 
 test("where all else stands before the part that is finished ahead goes on, all is finished in one round", () => {

@@ -2,18 +2,18 @@
 import type { Build, Layout } from "../../../solve/build.ts";
 import type { Item } from "../../document.ts";
 import { BLACK, GREY, TINT, WHITE } from "../../palette.ts";
-import { rectangle } from "../../shapes.ts";
+import { bounds, leaves, rectangle } from "../../shapes.ts";
 import type { Frame } from "../../style.ts";
 import { type Drawing, NOT_TO_SCALE, type Pen, type Spot } from "../drawing.ts";
 import { arrowhead, centred, strokes } from "../ink.ts";
 import { type Box, boxAround, grown, Plate } from "../plate.ts";
-import { usualScale } from "../scale.ts";
+import { closeScales, type Scale, usualScale, usualScales } from "../scale.ts";
 import { HIDDEN, NARROW, OUTLINE } from "../strokes.ts";
 import { listed } from "../words.ts";
 import { type Board, boardOn, liesDown, widest } from "./board.ts";
 import { drawCuts } from "./cuts.ts";
 import { HATCH, hatch } from "./hatch.ts";
-import { BELOW, labelOutside } from "./outside-label.ts";
+import { BELOW, labelOutside, sideBySide } from "./outside-label.ts";
 import { labelInside } from "./part-label.ts";
 import { drawSettings, settingsHeight } from "./settings.ts";
 import { squaredEdges, squaredLegend } from "./squared.ts";
@@ -21,6 +21,8 @@ import { squaredEdges, squaredLegend } from "./squared.ts";
 export interface LayoutDrawingOptions {
   readonly frame: Frame;
   readonly pen: Pen;
+  /** Whether it may be drawn in a scale between the usual ones. */
+  readonly close?: boolean;
 }
 
 /** Room round the board for the numbers of cuts, labels and the grain. */
@@ -35,7 +37,12 @@ export function layoutDrawing(build: Build, layout: Layout, options: LayoutDrawi
 const NOTHING: Drawing = { items: [], alt: "", scale: NOT_TO_SCALE };
 
 /** With so much room below the board; null where labels beside it need more. */
-function drawn(build: Build, layout: Layout, { frame, pen }: LayoutDrawingOptions, below: number): Drawing | null {
+function drawn(
+  build: Build,
+  layout: Layout,
+  { frame, pen, close = false }: LayoutDrawingOptions,
+  below: number,
+): Drawing | null {
   const foot = settingsHeight(layout, pen, frame.width);
   const room: Frame = {
     x: frame.x + MARGIN,
@@ -45,10 +52,12 @@ function drawn(build: Build, layout: Layout, { frame, pen }: LayoutDrawingOption
   };
   const lying = liesDown(layout, room);
   const least = widest(layout, build.layouts);
-  const scale = usualScale(build.design.units, ({ points }) => {
+  const fits = ({ points }: Scale): boolean => {
     const { box } = boardOn(layout, room, points, lying, least);
     return box.right - box.left <= room.width && box.bottom - box.top <= room.height;
-  });
+  };
+  const { units } = build.design;
+  const scale = usualScale(units, fits, close ? closeScales(units) : usualScales(units));
   const board = boardOn(layout, room, scale.points, lying, least);
   const plate = new Plate({ ...frame, height: frame.height - foot });
   const outline = (box: Box, paint: Parameters<typeof rectangle>[4]): Item =>
@@ -71,10 +80,20 @@ function drawn(build: Build, layout: Layout, { frame, pen }: LayoutDrawingOption
     items: labelInside(pen, mark, size, box, plate),
   }));
   const cuts = drawCuts(layout, board, boxes, plate, pen);
-  const beside = labels.flatMap(({ box, mark, items }) =>
-    items ? [] : labelOutside(pen, mark, box, board.box, boxes, plate),
-  );
-  if (beside.length > 0 && below < BELOW) return null;
+  const labelOf = (set: readonly { readonly mark: string; readonly box: Box }[]): readonly Item[] =>
+    labelOutside(
+      pen,
+      set[0]?.mark ?? "",
+      set.map(({ box }) => box),
+      board.box,
+      boxes,
+      plate,
+    );
+  const beside = sideBySide(labels.filter(({ items }) => items === null)).flatMap((set) => {
+    const one = labelOf(set);
+    return one.length > 0 ? one : set.flatMap((each) => labelOf([each]));
+  });
+  if (beside.length > 0 && below < BELOW && bounds(leaves(beside))[3] > board.box.bottom) return null;
   const settingsTop = board.box.bottom + below + GRAIN;
   return {
     items: [

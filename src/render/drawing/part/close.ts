@@ -4,8 +4,8 @@ import type { Pen, Spot } from "../drawing.ts";
 import { heading } from "../ink.ts";
 import type { Plate, Segment } from "../plate.ts";
 import { within } from "../step/circle.ts";
-import { freePlace } from "../step/detail.ts";
 import { enlarged } from "../step/enlarge.ts";
+import { freePlace } from "../step/free-place.ts";
 import { OUTLINE } from "../strokes.ts";
 
 /** In points: shorter edges are not told apart, and so long are they drawn; shorter ones still are rounding. */
@@ -39,7 +39,7 @@ export function closeOn(
       .map(([[ax, ay], [bx, by]]): Spot => [(ax + bx) / 2, (ay + by) / 2])
       .map((at) => ({ at, seen: short.filter((line) => within(line, at, radius / times).length > 0).length }));
     const { at } = spots.reduce((best, one) => (one.seen > best.seen ? one : best));
-    const centre = freePlace(at, radius, times, { plate, ground });
+    const centre = freePlace(at, radius, times, { plate, ground }, false);
     // A line to it would cross the other view; there is no other circle.
     if (centre)
       return enlarged(

@@ -6,9 +6,10 @@ import { subtract, toNumber } from "../../../units/index.ts";
 import type { Spot } from "../drawing.ts";
 import { extentOfItems, type Fit, heightOf, widthOf } from "../fit.ts";
 import { heading } from "../ink.ts";
-import { boxAround, grown, type Plate, passes, type Segment } from "../plate.ts";
+import type { Plate, Segment } from "../plate.ts";
 import { shareSeen } from "../visibility.ts";
 import { within } from "./circle.ts";
+import { freePlace } from "./free-place.ts";
 import { edgesFor, seenOf } from "./joint-edges.ts";
 import { BODY, isShape } from "./recognised.ts";
 import type { Scene } from "./scene.ts";
@@ -34,9 +35,6 @@ const MOST_TIMES = 8;
 /** Hardware that something hides more of is not known again. */
 const MOSTLY = 0.6;
 const RADII = [42, 34, 28] as const;
-/** Below the circle, for its words; and half of what these take up across. */
-export const WORDS_BELOW = 13;
-export const WORDS_HALF = 46;
 
 /** The picture so far. */
 export interface Shown {
@@ -152,46 +150,3 @@ function clearest(
   }
   return best?.spot ?? null;
 }
-
-const STEP = 6;
-/** What a leader counts that runs over the picture, for each point of it. */
-const ACROSS = 2;
-
-/** A near place for a circle that covers nothing, its leader clear of the picture where that can be. */
-export function freePlace(
-  at: Spot,
-  radius: number,
-  larger: number,
-  { plate, ground }: Pick<Shown, "plate" | "ground">,
-): Spot | null {
-  const { x, y, width, height } = plate.frame;
-  const half = Math.max(radius, WORDS_HALF);
-  let best: { readonly spot: Spot; readonly cost: number } | null = null;
-  for (let cx = x + half + 1; cx <= x + width - half - 1; cx += STEP)
-    for (let cy = y + radius + 1; cy <= y + height - radius - WORDS_BELOW - 1; cy += STEP) {
-      const { along, distance } = heading(at, [cx, cy]);
-      if (distance < radius * (1 + 1 / larger) + 6 || (best && distance >= best.cost)) continue;
-      const box = { ...boxAround(cx, cy, 2 * half, 2 * radius), bottom: cy + radius + WORDS_BELOW };
-      const round = { ...box, left: cx - radius, right: cx + radius };
-      if (!plate.isFree(grown(box, 0.5)) || plate.linesThrough(round) > 0) continue;
-      const words = { ...box, top: cy + radius };
-      if (plate.linesThrough(words) > 0) continue;
-      if (SAMPLES.some(([dx, dy]) => ground([cx + dx * radius, cy + dy * radius]) > 0)) continue;
-      const leader = distance - radius * (1 + 1 / larger);
-      const over = LEADER.reduce((sum, t) => {
-        const far = radius / larger + t * leader;
-        return sum + ground([at[0] + along[0] * far, at[1] + along[1] * far]);
-      }, 0);
-      const struck = passes([at, [cx, cy]], words) ? THROUGH_WORDS : 0;
-      const cost = distance + struck + (ACROSS * over * leader) / LEADER.length;
-      if (!best || cost < best.cost) best = { spot: [cx, cy], cost };
-    }
-  return best?.spot ?? null;
-}
-
-/** A line that comes from below passes the words: rather so many points farther off. */
-const THROUGH_WORDS = 80;
-const LEADER = [0.1, 0.3, 0.5, 0.7, 0.9] as const;
-const SAMPLES: readonly Spot[] = [-1, -0.5, 0, 0.5, 1].flatMap((dx) =>
-  [-1, -0.5, 0, 0.5, 1].map((dy): Spot => [dx, dy]),
-);

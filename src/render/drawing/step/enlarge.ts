@@ -5,10 +5,11 @@ import { circle, line } from "../../shapes.ts";
 import { TYPE } from "../../style.ts";
 import type { Pen, Spot } from "../drawing.ts";
 import { ahead, centred, fills, heading, strokes } from "../ink.ts";
-import { type Box, boxAround, type Plate, type Segment } from "../plate.ts";
+import { boxAround, type Plate, type Segment } from "../plate.ts";
 import { NARROW } from "../strokes.ts";
 import { insideCircle, NORMALS, within } from "./circle.ts";
 import type { Detail } from "./detail.ts";
+import { wordsAt } from "./free-place.ts";
 
 /** Lines and filled faces of the picture as they stand on the page. */
 export interface Drawn {
@@ -27,7 +28,10 @@ export function enlarged(
   const place = ([x, y]: Spot): Spot => [centre[0] + (x - at[0]) * times, centre[1] + (y - at[1]) * times];
   const small = radius / times;
   const { along } = heading(at, centre);
-  const words = centred(pen, `Detail, ${times} × as large`, [centre[0], centre[1] + radius + 7], TYPE.caption);
+  const { top, bottom } = wordsAt(at, centre, radius, tied);
+  const below = top >= centre[1];
+  const level = below ? top + TO_WORDS : bottom - TO_WORDS;
+  const words = centred(pen, `Detail, ${times} × as large`, [centre[0], level], TYPE.caption);
   const ring: Stroke = { width: 0.7, ink: BLACK };
   plate.addBox(boxAround(centre[0], centre[1], 2 * radius, 2 * radius));
   plate.addBox(words.box);
@@ -50,15 +54,9 @@ export function enlarged(
     circle(...centre, radius, { stroke: ring }),
     circle(...at, small, { stroke: NARROW }),
     ...(tied ? [line(...ahead(at, along, small), ...ahead(centre, along, -radius), NARROW)] : []),
-    // The line to a circle that stands aslant below gives way to the words.
-    ...fills([corners(words.box)], WHITE),
     words.item,
   ];
 }
 
-const corners = ({ left, right, top, bottom }: Box): readonly Spot[] => [
-  [left, top],
-  [right, top],
-  [right, bottom],
-  [left, bottom],
-];
+/** From the circle to the middle of its words. */
+const TO_WORDS = 7;

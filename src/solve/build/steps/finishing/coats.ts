@@ -108,7 +108,13 @@ export function sandingSteps(work: Work, done: ReadonlySet<string>): readonly St
   const of = work.design.parts.flatMap(({ id }) => (panes.has(id) || done.has(id) ? [] : [id]));
   if (of.length === 0) return [];
   const title = done.size > 0 ? "Sand the rest of the piece" : "Sand the piece";
-  return [sandingStep(of, title, { fresh: [], present: work.design.parts.map(({ id }) => id) })];
+  return [sandingStep(of, title, { fresh: [], present: standing(work) })];
+}
+
+/** The piece without what was taken off it. */
+function standing({ design, plan }: Work): readonly string[] {
+  const apart = new Set(plan.removable.flatMap((body) => body.parts));
+  return design.parts.flatMap(({ id }) => (apart.has(id) ? [] : [id]));
 }
 
 /** Where the plan says nothing of finish. */
@@ -148,10 +154,9 @@ function lastCoat(work: Work, finish: Finishing, parts: readonly string[], done:
   const title = one ? `Finish the piece with ${finish.product}` : `Finish ${short(work, parts)} with ${finish.product}`;
   const kinds = new Set(parts.map((id) => work.line(id).mark)).size;
   // Many kinds are one surface to the reader: the piece as it stands, and nothing marked.
-  const apart = new Set(work.plan.removable.flatMap((body) => body.parts));
   const shown =
     kinds > MOST
-      ? { fresh: [], present: all.filter((id) => !apart.has(id)) }
+      ? { fresh: [], present: standing(work) }
       : { fresh: parts, present: all.filter((id) => !parts.includes(id)) };
   const { bareWhat } = finish;
   const everything = bareWhat ? `everything but ${series(bareWhat)}` : "everything";

@@ -1,0 +1,120 @@
+/** Which units of columns go on which page: no more pages than filled ones, and what stays white among these shared out evenly. */
+
+import type { Sizes } from "./alike.ts";
+import { type Band, type Columns, nextOf, type Unit } from "./bands.ts";
+import { type Filling, type Room, tightest } from "./tight.ts";
+import { widened } from "./wide.ts";
+
+/** So many units before where a filled page ends an even one may end. */
+const BACK = 4;
+/** Pages that are no whiter, as a share, stay as they are. */
+const WHITE = 0.2;
+/** What a unit that takes up less counts for, as a share of a page that is white. */
+const TIGHT = 0.02;
+/** No more white than this is taken up by a higher picture, in points. */
+const GROWN = 96;
+/** Units so many times as high as the room do not go in by taking up less. */
+const TOO_MUCH = 1.08;
+
+/** What stands on one page. */
+export interface Planned {
+  readonly from: number;
+  /** How they are set in columns. */
+  readonly filling: Filling;
+  /** How they are set with heads over both columns, where they are. */
+  readonly wide: Placed | null;
+  readonly columns: Columns;
+}
+
+/** Where each unit of a page stands, and how large. */
+export interface Placed {
+  readonly bands: readonly Band[];
+  readonly sizes: Sizes;
+}
+
+/** The pages of all units. The last keeps what it has when the others are filled, since other sections go below it. */
+export function evenPages(columns: Columns, roomOf: (page: number) => Room): readonly Planned[] {
+  const full = fullPages(columns, roomOf);
+  const last = full.length - 1;
+  const starts = full.map(({ from }) => from);
+  const begin = starts.lastIndexOf(0);
+  const costs = full.map((page, i) => costOf(page, starts[i + 1] ?? 0, roomOf(i)));
+  if (
+    full.slice(begin, last).every((page, i) => shareLeft(page, starts[begin + i + 1] ?? 0, roomOf(begin + i)) <= WHITE)
+  )
+    return full;
+  const known = new Map<string, Way>();
+  const best = (page: number, from: number): Way => {
+    if (page === last) return from === starts[last] ? { cost: 0, pages: full.slice(last) } : NONE;
+    const key = `${page} ${from}`;
+    const found = known.get(key) ?? among(page, from);
+    known.set(key, found);
+    return found;
+  };
+  const among = (page: number, from: number): Way => {
+    const most = starts[page + 1] ?? 0;
+    let way = NONE;
+    for (let to = most; to > Math.max(from, most - BACK); to--) {
+      const rest = best(page + 1, to);
+      if (rest.cost >= way.cost) continue;
+      const same = from === starts[page] && to === most;
+      const made = same ? full[page] : planned(columns, from, to, roomOf(page));
+      const cost = rest.cost + (same ? (costs[page] ?? 0) : made ? costOf(made, to, roomOf(page)) : Infinity);
+      if (made && cost < way.cost) way = { cost, pages: [made, ...rest.pages] };
+    }
+    return way;
+  };
+  // What begins below other things and has no room there stays off.
+  return [...full.slice(0, begin), ...best(begin, 0).pages];
+}
+
+interface Way {
+  readonly cost: number;
+  readonly pages: readonly Planned[];
+}
+const NONE: Way = { cost: Infinity, pages: [] };
+
+/** Pages that hold as many units as go in, one after the other. */
+function fullPages(columns: Columns, roomOf: (page: number) => Room): readonly Planned[] {
+  const pages: Planned[] = [];
+  for (let from = 0; from < columns.units.length; ) {
+    const room = roomOf(pages.length);
+    const filling = tightest(columns, from, room);
+    const wide = widened(columns, from, room.height, filling.bands);
+    pages.push({ from, filling, wide, columns });
+    from = nextOf(wide?.bands ?? filling.bands, from);
+  }
+  return pages;
+}
+
+/** A page with the units from one to before another; null where they do not go in. */
+function planned(all: Columns, from: number, until: number, room: Room): Planned | null {
+  if (used(all, from, until) > TOO_MUCH * 2 * room.height) return null;
+  const columns = { ...all, until };
+  const filling = tightest(columns, from, room);
+  if (nextOf(filling.bands, from) < until) return null;
+  return { from, filling, columns, wide: widened(columns, from, room.height, filling.bands) };
+}
+
+/** Large white spaces count for more than many small ones, and those that pictures can take up for less. */
+function costOf(page: Planned, until: number, room: Room): number {
+  const left = shareLeft(page, until, room);
+  const white = share(used(page.columns, page.from, until), room);
+  const times = [...page.filling.tight.values()].reduce((sum, each) => sum + each, 0);
+  return left * left + (white * white) / 4 + TIGHT * TIGHT * times;
+}
+
+/** The share of a page that stays white when its pictures are higher. */
+function shareLeft({ columns, from }: Planned, until: number, room: Room): number {
+  const { units, taller } = columns;
+  const more = units.slice(from, until).reduce((sum, _, i) => sum + Math.min(GROWN, taller?.(from + i)?.most ?? 0), 0);
+  return share(used(columns, from, until) + more, room);
+}
+
+const share = (high: number, { height }: Room): number => Math.max(0, 1 - high / (2 * height));
+
+const used = ({ units, between }: Columns, from: number, until: number): number =>
+  units.slice(from, until).reduce((sum, unit) => sum + heightOf(unit) + between, -between);
+
+const heightOf = (unit: Unit): number =>
+  unit.reduce((sum, atom, i) => sum + (i === 0 ? 0 : atom.above) + atom.height, 0);
