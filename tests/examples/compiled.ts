@@ -2,8 +2,12 @@ import { createHash } from "node:crypto";
 import { readdirSync, readFileSync } from "node:fs";
 import { solve } from "../../src/compile.ts";
 import type { Finding } from "../../src/findings/finding.ts";
+import { andThen } from "../../src/findings/outcome.ts";
+import { parse } from "../../src/parse/index.ts";
 import { writeRecord } from "../../src/render/write/record.ts";
+import { build } from "../../src/solve/build/index.ts";
 import type { Build } from "../../src/solve/build.ts";
+import { design } from "../../src/solve/design/index.ts";
 import { type Chains, chains } from "../audit/chains.ts";
 import { audit, type BuildRecord, type Violation } from "../audit/index.ts";
 import { modelOf } from "../audit/model.ts";
@@ -58,6 +62,25 @@ export function solveText(
   const again = TEXTS.has(text) && Object.keys(sizes).length === 0;
   const key = JSON.stringify([text, sizes, choose, measured]);
   return lately(key, () => (again ? madeBefore(key, work) : work()));
+}
+
+/**
+ * One copy of a plan, solved for itself alone: `solve` looks at every other option and thickness besides, which is the same whichever copy
+ * is asked for.
+ */
+export function solveCopy(
+  text: string,
+  choose: Readonly<Record<string, string>>,
+  measured: Readonly<Record<string, string>> = {},
+): Solved {
+  const options = { choose: new Map(Object.entries(choose)) };
+  const draft = parse({ name: "plan.yaml", bytes: new TextEncoder().encode(text) }, options);
+  const as = { sizes: new Map<string, string>(), measured: new Map(Object.entries(measured)) };
+  const { value, findings } = andThen(
+    andThen(draft, (each) => design(each, as)),
+    build,
+  );
+  return { build: value, findings };
 }
 
 /** The few that were asked for last: a file of tests often asks for the same plan again. */

@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { auditOf, chainsOf, EXAMPLES, SMALL_EXAMPLES, said, solveText, textOf } from "./compiled.ts";
+import { auditOf, chainsOf, EXAMPLES, SMALL_EXAMPLES, said, solveCopy, solveText, textOf } from "./compiled.ts";
 import { choicesOf, cornersOf, drawsOf, solveDraw } from "./draws.ts";
 
 /** Copies of these take a minute; `npm run promises` tries them. */
@@ -15,7 +15,7 @@ const chosen = EXAMPLES.filter((name) => process.env.PROMISES || !LONG_TO_SOLVE.
   return others.filter((choose) => unusual(choose) > 1).map((choose) => ({ name, choose }));
 });
 it.each(chosen)("$name with $choose", ({ name, choose }) => {
-  const { build, findings } = solveText(textOf(name), {}, choose);
+  const { build, findings } = solveCopy(textOf(name), choose);
   expect(said(findings)).toEqual([]);
   expect(build && auditOf(textOf(name), build)).toEqual([]);
 });
@@ -30,7 +30,7 @@ const corners = EXAMPLES.flatMap((name) =>
     .flatMap((choose) => ends(cornersOf(textOf(name))).map((measured) => ({ name, choose, measured }))),
 ).filter(({ measured }) => Object.keys(measured).length > 0);
 it.each(corners)("$name, $choose, measured $measured", ({ name, choose, measured }) => {
-  const { build, findings } = solveText(textOf(name), {}, choose, measured);
+  const { build, findings } = solveCopy(textOf(name), choose, measured);
   expect(findings.filter(({ severity }) => severity !== "advice")).toEqual([]);
   expect(build && auditOf(textOf(name), build)).toEqual([]);
 });
