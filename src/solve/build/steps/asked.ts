@@ -53,7 +53,11 @@ const ASKED: readonly Asked[] = [
     why: "to turn screws by hand",
   },
   { says: /\bright-angle driver\b/iu, tool: "Right-angle driver", why: "for screws with little room behind them" },
-  { says: /\boffset screwdriver\b|\boffset one\b/iu, tool: "Offset screwdriver", why: "for screws that no drill gets behind" },
+  {
+    says: /\boffset screwdriver\b|\boffset one\b/iu,
+    tool: "Offset screwdriver",
+    why: "for screws that no drill gets behind",
+  },
   { says: /\bstubby screwdriver\b/iu, tool: "Stubby screwdriver", why: "for screws with little room behind them" },
   { says: /\bstuds?\b/iu, tool: "Stud finder", why: "to find what holds in the wall" },
   { says: /\blevel (?:on|along|stays|until)\b|\bhold it level\b/iu, tool: "Level", why: "to set the piece up" },
