@@ -2,7 +2,7 @@
 import { type PartInWork, partInWork, workIn } from "../../solve/build/part-after.ts";
 import type { Build, BuiltPart, CutLine, Step } from "../../solve/build.ts";
 import { placeStep } from "../../solve/design/boring/marks.ts";
-import { divide, inches, type Length, millimetres, printLength, subtract, toNumber } from "../../units/index.ts";
+import { inches, type Length, millimetres, printLength, subtract, toNumber } from "../../units/index.ts";
 import { roundTo } from "../../units/round.ts";
 import type { Item } from "../document.ts";
 import { needsDrawing } from "../drawing/part/lying.ts";
@@ -13,6 +13,7 @@ import type { Rich } from "../typeset/lines.ts";
 import { paintStack, stack } from "../typeset/stack.ts";
 import { holeSize } from "./holes.ts";
 import { picture } from "./pictures.ts";
+import { asTold } from "./places-told.ts";
 import { capital, type Plan } from "./plan.ts";
 
 export interface Drawn {
@@ -90,10 +91,9 @@ export function drawnPart(
   const { build, frame } = plan;
   const units = build.design.units;
   const step = placeStep(build.design);
-  // As the step beside it has it: what a fine rule has a mark for is not rounded.
-  const fine = units === "inch" ? inches(1, 64) : millimetres(1, 2);
-  const print = (length: Length) =>
-    printLength(length, { units, precision: divide(length, fine).d === 1n ? fine : step, style: "typographic" }).text;
+  const told = asTold(build, part, line);
+  const finest = units === "inch" ? inches(1, 128) : millimetres(1, 10);
+  const print = (length: Length) => printLength(told(length), { units, precision: finest, style: "typographic" }).text;
   // Steps that are rounded one by one would end elsewhere than their row.
   const marked = (pitch: Length) => Math.abs(toNumber(subtract(roundTo(pitch, step), pitch))) <= 1;
   const shares = most !== undefined ? [most] : low ? LOW : HEIGHTS;

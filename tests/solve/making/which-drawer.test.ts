@@ -49,9 +49,9 @@ describe("in the index cabinet", () => {
   test("what is measured between packings says for which drawer", () => {
     const all = steps.flatMap(({ text }) => text.map(plain)).filter((each) => each.startsWith("Where the "));
     expect(all.map((each) => each.replace(/ runs, .*below: (.+) everywhere\..*/u, ": $1"))).toEqual([
-      "Where the left drawer: 9 5/8 in",
+      "Where the left drawer: 9 39/64 in",
       "Where the middle drawer: 9 19/32 in",
-      "Where the right drawer: 9 5/8 in",
+      "Where the right drawer: 9 39/64 in",
     ]);
     const cut = said("Cut the parts of three drawers");
     expect(cut).toMatch(

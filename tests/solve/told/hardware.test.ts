@@ -58,3 +58,22 @@ test("of two rails of one mark the step says which, and what to do where no dril
   // Before the wall cleat nothing stands.
   expect(textOfStep(stepWith(built("key-cabinet"), /to the wall$/u))).not.toContain("behind the heads");
 });
+
+// Three drawers of two slides, of two halves each with three screws: 36.
+test("slides name their screws where they are screwed on", () => {
+  const text = built("index-cabinet")
+    .steps.flatMap((step) => textOfStep(step))
+    .join(" ");
+  expect(text).toMatch(/The slides take 36 screws #6,[^.]*: three for each half\./u);
+});
+
+test("bolt holes are guided square, tried with their cross dowels, and widened where they go right through", () => {
+  const build = built("workbench-cart");
+  const [rail, leg] = [/^Drill the back upper rail/u, /^Drill the legs \(A\)/u].map((title) =>
+    textOfStep(stepWith(build, title)),
+  );
+  expect(rail).toContain("Guide the drill square for the bolt holes and the cross dowel holes");
+  expect(rail).not.toContain("widen the one");
+  expect(leg).toContain("widen the one that goes right through, by 1 mm at most");
+  expect(build.tools.map(({ tool }) => tool)).toContain("Drill guide, or a block bored square under a drill press");
+});

@@ -53,8 +53,17 @@ const ASKED: readonly Asked[] = [
     why: "to turn screws by hand",
   },
   { says: /\bright-angle driver\b/iu, tool: "Right-angle driver", why: "for screws with little room behind them" },
-  { says: /\boffset screwdriver\b|\boffset one\b/iu, tool: "Offset screwdriver", why: "for screws that no drill gets behind" },
+  {
+    says: /\boffset screwdriver\b|\boffset one\b/iu,
+    tool: "Offset screwdriver",
+    why: "for screws that no drill gets behind",
+  },
   { says: /\bstubby screwdriver\b/iu, tool: "Stubby screwdriver", why: "for screws with little room behind them" },
+  {
+    says: /\bguide the drill square\b/iu,
+    tool: "Drill guide, or a block bored square under a drill press",
+    why: "so that holes in faces stand square",
+  },
   { says: /\bstuds?\b/iu, tool: "Stud finder", why: "to find what holds in the wall" },
   { says: /\blevel (?:on|along|stays|until)\b|\bhold it level\b/iu, tool: "Level", why: "to set the piece up" },
   { says: /\bblanket\b/iu, tool: "Blanket", why: "to lay the work on" },

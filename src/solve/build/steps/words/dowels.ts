@@ -7,6 +7,7 @@ import { holeOnBench } from "../../../design/turning.ts";
 import type { Hole, Part } from "../../../design.ts";
 import { type Mating, markedFrom, matingsOf } from "../dowelled.ts";
 import { capital, numberWord, series, type Work } from "../draft.ts";
+import { boltHoleTexts } from "./bolt-holes.ts";
 import { calledAmong, placeWords } from "./by-place.ts";
 import { boringText, mouthSide } from "./holes.ts";
 import { onMate } from "./place.ts";
@@ -29,6 +30,7 @@ export function holeTexts(work: Work, part: Part, holes: readonly Hole[]): reado
       part,
       holes.filter((hole) => !pricked.includes(hole)),
     ),
+    ...boltHoleTexts(work, holes),
     ...fenceTexts(work, part, measured, matings),
     ...markTexts(work, here),
     ...boringText(work, part, pricked).map((text) => text.replace(/^Bore /u, "At the pricks bore ")),

@@ -43,6 +43,9 @@ function sizesOf(work: Work, { outside, room: own, method }: Run): readonly [str
   return [work.print(subtract(room, outside)), work.print(outside), work.print(room)];
 }
 
+/** The room itself, to the same step wherever it is told. */
+const roomWords = (work: Work, run: Run): string => sizesOf(work, run)[2];
+
 function betweenWords(work: Work, runs: readonly Run[]): string {
   const pairs = runs.map(({ walls }) => walls.map((id) => called(work, id)));
   const [[one = "", two = ""] = []] = pairs;
@@ -65,9 +68,9 @@ export function roomTexts(
   );
   const which = whichRuns(all);
   return groupedBy(fresh, ({ walls, room: own }) => `${walls.join()} ${work.print(own)}`).map((runs) => {
-    const { walls, room: own } = runs[0] as Run;
+    const { walls } = runs[0] as Run;
     const [one, two] = walls.map((id) => called(work, id));
     const of = which(runs);
-    return `${of ? `Where ${of} ${runs.length === 1 ? "runs" : "run"}` : "Where drawers run"}, measure from the ${one} to the ${two} in front, in the middle and behind, above and below: ${work.place(own)} everywhere. ${glued ? "Where it is less or more, shift the clamps or wedge it apart with a stick of that length until the glue has set." : "Where it is less, plane what was just put on; where it is more, lay card behind it."}`;
+    return `${of ? `Where ${of} ${runs.length === 1 ? "runs" : "run"}` : "Where drawers run"}, measure from the ${one} to the ${two} in front, in the middle and behind, above and below: ${roomWords(work, runs[0] as Run)} everywhere. ${glued ? "Where it is less or more, shift the clamps or wedge it apart with a stick of that length until the glue has set." : "Where it is less, plane what was just put on; where it is more, lay card behind it."}`;
   });
 }

@@ -16,6 +16,7 @@ import { housedTexts, isHoused } from "./housed.ts";
 import { lineTexts } from "./lines.ts";
 import { METHOD_WORDS } from "./methods.ts";
 import { oneByOneText, toldOnce } from "./one-by-one.ts";
+import { slideScrewTexts } from "./own-screws.ts";
 import { peggedTexts } from "./pegged.ts";
 import { placeTexts } from "./place.ts";
 import { rabbetsLast } from "./rabbets-last.ts";
@@ -195,7 +196,9 @@ function methodText(scene: Scene, methods: readonly Joint["method"][], method: J
   const room = method === "slides" ? slideRoom(scene.work, own) : null;
   const pegged = method === "dowels" ? peggedTexts(scene.work, scene.moves, own) : [];
   const drawn = own.every((joint) => isDrawn(scene.moves, joint));
-  if (words) return [...pegged, ...words({ ...sides, wedged, drawn, glued, clamped, room, several: scene.several })];
+  const screws = method.endsWith("slides") ? slideScrewTexts(scene.work, own) : [];
+  if (words)
+    return [...screws, ...pegged, ...words({ ...sides, wedged, drawn, glued, clamped, room, several: scene.several })];
   const { these, those } = sides;
   return fastenedText(scene.work, own, {
     glued,

@@ -1,7 +1,8 @@
 /** Screws that hold hardware, and what holds it where none do. */
-import type { Hardware } from "../../../design.ts";
+
+import type { Hardware, Joint } from "../../../design.ts";
 import { screwsTold } from "../../purchases/own-screws.ts";
-import { series, type Work } from "../draft.ts";
+import { numberWord, series, type Work } from "../draft.ts";
 import { groupedBy } from "../wishes/own-key.ts";
 
 /** How many of which size, of some hardware. */
@@ -18,4 +19,17 @@ export function ownScrewTexts({ design, plan, print }: Work, hardware: readonly 
     : [
         "No hole is bored for this: stick it on by its own adhesive, on wood that is clean and dry, or with a drop of glue; where it has a pin or a screw, bore for that as it says.",
       ];
+}
+
+/** "The slides take 36 screws #6 × 3/8 in, three for each half.": told where some slides are screwed on; nothing where no hole is bored for them. */
+export function slideScrewTexts({ design, plan, print }: Work, joints: readonly Joint[]): readonly string[] {
+  const ids = new Set(joints.map(({ id }) => id));
+  const slides = plan.hardware.filter(({ joint }) => joint !== null && ids.has(joint));
+  const told = groupedBy(slides, ({ item }) => item.label).flatMap((own) =>
+    screwsTold(own, { design, holes: plan.holes, print }),
+  );
+  if (told.length === 0) return [];
+  const counts = new Set(slides.map(({ id }) => plan.holes.filter((hole) => hole.for === id).length));
+  const [each] = counts;
+  return [`The slides take ${series(told)}${counts.size === 1 && each ? `: ${numberWord(each)} for each half` : ""}.`];
 }

@@ -1,0 +1,42 @@
+/** The measures in the drawing of a part are those that its step tells: whole sizes as they are listed, holes to what a rule has marks for. */
+import type { Build, BuiltPart, CutLine } from "../../solve/build.ts";
+import { placeStep } from "../../solve/design/boring/marks.ts";
+import { featureBox } from "../../solve/design/shapes/feature-box.ts";
+import { extent, INDICES, indexOf } from "../../solve/design/space.ts";
+import { holeOnBench, onBench } from "../../solve/design/turning.ts";
+import { inches, isSame, type Length, millimetres } from "../../units/length.ts";
+import { divide, subtract } from "../../units/rational.ts";
+import { roundTo } from "../../units/round.ts";
+
+/** From a measure of the drawing to what is printed for it. */
+export function asTold({ design, holes }: Build, part: BuiltPart, line: CutLine): (length: Length) => Length {
+  const { blank, axes, id } = part;
+  const sizes = (["length", "width", "thickness"] as const).map((size) => ({
+    drawn: extent(blank, indexOf(axes[size])),
+    listed: line[size],
+  }));
+  // A number stands for its distance from one side or from the other.
+  const fromSides = (at: readonly Length[]): readonly Length[] =>
+    INDICES.flatMap((i) => [subtract(at[i] as Length, blank.low[i]), subtract(blank.high[i], at[i] as Length)]);
+  const cuts = onBench(part).features.flatMap((feature) => {
+    const square =
+      "size" in feature &&
+      [feature.along, feature.across, feature.into].every((way) => way.filter((n) => n !== 0).length === 1);
+    if (!square) return [];
+    const { low, high } = featureBox(feature);
+    return [...fromSides(low), ...fromSides(high)];
+  });
+  const bored = holes
+    .filter((hole) => hole.part === id)
+    .flatMap((hole) => fromSides(holeOnBench(part, hole).at))
+    .filter((at) => !cuts.some((other) => isSame(at, other)));
+  const step = placeStep(design);
+  // What a fine rule has a mark for is not rounded.
+  const fine = design.units === "inch" ? inches(1, 64) : millimetres(1, 2);
+  return (length) => {
+    const whole = sizes.find(({ drawn }) => isSame(drawn, length));
+    if (whole) return whole.listed;
+    const exact = divide(length, fine).d === 1n && !bored.some((at) => isSame(at, length));
+    return exact ? length : roundTo(length, step);
+  };
+}
