@@ -86,6 +86,13 @@ test("what closes both ends of the same rails is glued on at once", () => {
   expect(said("old-plans/piano-bench", "Glue in the post (A) and").join(" ")).not.toContain("bare tenon");
 });
 
+// The middle of five clamps on a rail of 28 3/4 would press on the top of a post 45 3/4 high, 52 in away.
+test("a clamp in a row stands beside the post that is in its way", () => {
+  const text = said("old-plans/bookcase", "Add the bottom board (K)").map((line) => line.replaceAll("\u00a0", " "));
+  expect(text.join(" ")).toContain("set 5 clamps that open 6");
+  expect(text.join(" ")).not.toContain("bare tenon");
+});
+
 // Two pairs of bars that cross: four laps, 3 3/8 in and more from each other, each with a clamp of its own.
 test("as many clamps are set as there are laps to be clamped", () => {
   const [lattices] = built("old-plans/bookcase").steps.filter(({ title }) => title === "Build the two lattices");

@@ -1,7 +1,7 @@
 /** How work lies while something is joined to it: common practice, no source. */
 import { expect, test } from "vitest";
 import type { Step } from "../../../src/solve/build.ts";
-import { built } from "../../examples/compiled.ts";
+import { built, solveText } from "../../examples/compiled.ts";
 import { plain } from "../told/examples.ts";
 
 const stepsOf = (name: string): readonly Step[] => built(name).steps;
@@ -45,6 +45,39 @@ test("what stands out below has blocks beside it", () => {
     "Lay blocks 5/8 in high under the bottom board (K) and the center piece (C)",
   );
   expect(told("old-plans/cedar-chest", "Nail on the long base (F), at the front")).not.toContain("blocks");
+});
+
+// The long bases end in mitres at both ends; the short base at the left is glued in first, the work on its right end.
+test("nothing bears on the points of open mitres", () => {
+  const said = (title: string): string =>
+    (stepsOf("old-plans/cedar-chest").find((step) => plain(step.title) === title)?.text ?? []).map(plain).join("\n");
+  const left = said("Glue in the short base (I), at the left");
+  expect(left).toContain("Lay blocks more than 1 in high under the two sides (A) and the right end (E)");
+  expect(left).toContain("At the right two long bases (F) end in open mitres, and a jaw would crush their points");
+  expect(said("Glue in the short base (I), at the right")).not.toContain("open mitres");
+  expect(said("Glue in the short rail (J), at the left")).toMatch(
+    /^Lay battens under .*: nothing may bear on the points/mu,
+  );
+});
+
+// A crest stands on the back of a top that is screwed to two sides: on its head the work would stand on the crest.
+test("what reaches past the rest is clamped in, and the work rests on blocks beside it", () => {
+  const { build } = solveText(`plan: 1
+title: Bench for the porch of the tool library
+units: inch
+outside: { width: 40, depth: 12, height: 22 }
+stock: { boards: { wood: pine, sold as: 4/4, planed to: 3/4, widths: 8 to 14 } }
+piece:
+  top: { made of: boards, as: lying flat, grain: across, left: 0, right: 40, front: 0, back: 12, top: 18 }
+  left-end: { made of: boards, as: upright, facing: left, left: 4, front: 1, back: 11, bottom: 0, under: top }
+  right-end: { mirror of: left-end, about: across }
+  crest: { made of: boards, as: on edge, facing: back, left: 1, right: 39, back: 12, bottom: top.top, up: 4 }
+joints:
+  - { join: top, to: [left-end, right-end], with: screws, from: top }
+  - { join: top, to: crest, with: screws, from: top }
+`);
+  const [crest] = (build?.steps ?? []).filter(({ title }) => title.startsWith("Screw on the crest"));
+  expect(plain(crest?.text.join(" ") ?? "")).toMatch(/rests on blocks beside the crest \(\w\), more than 4 in high/u);
 });
 
 test("a whole piece is not turned for screws that its sides show as it lies", () => {

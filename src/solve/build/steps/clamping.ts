@@ -21,6 +21,7 @@ import type { Clamping } from "../../build.ts";
 import { type AxisIndex, common, extent, INDICES, indexOf, otherAxes, triple } from "../../design/space.ts";
 import type { Box, Direction, Fastener, Joint, Part } from "../../design.ts";
 import { once } from "../once.ts";
+import { besidePosts } from "./beside-posts.ts";
 import { boxOf, type ClampAt, clampEnds, openingOver, partsOf, reachOf } from "./clamp-ends.ts";
 import { barReaches, type ClampLine, isNear, type Reached, reachedOf } from "./clamp-reach.ts";
 import { FIRST, type Work } from "./draft.ts";
@@ -108,8 +109,8 @@ function mitredOf(work: Work, joint: Joint): readonly Omit<ClampLine, "points" |
 /** What presses on each joint, where the jaws of clamps reach. */
 const pressingOf = once((work: Work) =>
   once((moves: readonly Move[]): readonly (ClampLine & Reached)[] => {
-    const lines = linesOf(work, moves);
     const parts = partsOf(work, moves);
+    const lines = linesOf(work, moves).map((line) => besidePosts(parts, line));
     const past = (line: Pick<ClampLine, "axis" | "joint">, at: readonly Length[]): readonly Part[] => {
       const reach = reachOf(parts, { ...line, at, whole: false });
       return reach ? parts.filter(({ body }) => isWithin(body, line.axis, reach.low.at, reach.high.at)) : parts;

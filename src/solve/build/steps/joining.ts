@@ -16,6 +16,7 @@ import { actionsOf } from "./join-actions.ts";
 import { type LaidOut, laidOut } from "./laid.ts";
 import { comesFrom, isLowered, isUnderneath, layTexts, turning } from "./lying.ts";
 import { grouped, hangs, isStruck, type Move, togetherAfter, type Unit, unitsOf } from "./moves.ts";
+import { mitreBlocks } from "./open-mitres.ts";
 import { closingMinutes, heldOpen, slowText } from "./open-time.ts";
 import { underTexts } from "./packing.ts";
 import { blockText } from "./standing-out.ts";
@@ -146,6 +147,7 @@ function joiningStep(
             ...rowsTried(work, moves),
             ...blockText(work, moves),
             ...setBackTexts(work, moves),
+            ...mitreBlocks(work, moves),
           ])
         : []),
       ...early,

@@ -6,6 +6,7 @@ import type { Direction } from "../../design.ts";
 import { definite, type Work } from "./draft.ts";
 import type { Lying } from "./lying.ts";
 import { type Move, togetherAfter } from "./moves.ts";
+import { hasMitreBelow } from "./open-mitres.ts";
 import { isSteady, liesAnyhow, standingOn } from "./resting.ts";
 
 /** The work does not rock on less. */
@@ -48,9 +49,20 @@ function levelTexts(work: Work, moves: readonly Move[], { up, before }: Lying): 
     return [];
   const turned = !sameDirection(up, before);
   const on = standingOn(work, first.present, up);
-  if (!on || on.blocks < LEVEL) return [];
+  if (!on) return [];
+  // The thin end of a mitre that is open yet breaks off under the weight.
+  const [open, whole] = [true, false].map((is) =>
+    on.lowest.filter((id) => hasMitreBelow(work, id, first.present, up) === is),
+  ) as [string[], string[]];
+  if (on.blocks < LEVEL)
+    return open.length === 0 || whole.length === 0
+      ? []
+      : [
+          `Lay battens under ${definite(work, whole)}: nothing may bear on the points of the open mitres of ${definite(work, open)}.`,
+        ];
+  const stand = on.lowest.length > 1 ? "stand" : "stands";
   return [
-    `${turned ? "Lay" : "The work rests on"} blocks ${work.print(rational(Math.round(on.blocks)))} high under ${definite(work, on.blocked)}: ${definite(work, on.lowest)} ${on.lowest.length > 1 ? "stand" : "stands"} out so far below.`,
+    `${turned ? "Lay" : "The work rests on"} blocks ${open.length > 0 ? "more than " : ""}${work.print(rational(Math.round(on.blocks)))} high under ${definite(work, on.blocked)}: ${definite(work, on.lowest)} ${stand} out so far below${open.length > 0 ? ", and nothing may bear on the points of open mitres" : ""}.`,
   ];
 }
 
