@@ -156,7 +156,7 @@ describe("a glue-up", () => {
     const tried = (title: RegExp): readonly string[] => step(title).filter((each) => /^While it is dry/u.test(each));
     expect(tried(/^Build the left side/u)).toHaveLength(1);
     expect(tried(/^Build the left side/u)[0]).toMatch(
-      /dowels of the bottom panel \(D\).* into several of these parts/u,
+      /holes for the bottom panel \(D\) uppermost, put its dowels into them.* into several of these parts/u,
     );
     expect(step(/^Build the right side/u).join(" ")).toMatch(/While it is dry|As step \d+, mirrored/u);
     for (const later of [/^Glue in the bottom panel/u, /^Add the right side/u]) expect(tried(later)).toEqual([]);
