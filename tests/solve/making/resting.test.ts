@@ -1,4 +1,5 @@
 /** How work lies while something is joined to it: common practice, no source. */
+import { readFileSync } from "node:fs";
 import { expect, test } from "vitest";
 import type { Step } from "../../../src/solve/build.ts";
 import { built, solveText } from "../../examples/compiled.ts";
@@ -183,13 +184,16 @@ test("frames come together before what joins them", () => {
   expect(frames.some((title) => /the leg \(B\) and the long apron/u.test(title))).toBe(false);
 });
 
-// The panel's groove runs through the mortises of the door, 33 mm, and takes its own depth off the tenons, 28 mm.
+// The shoulders are said, 3/16 in: the panel's groove takes its own depth, 3/8, off the tenons, but not off their mortises.
 test("where a tenon has play along its mortise, the place of its rail is told", () => {
-  const [door] = stepsOf("spice-cabinet").filter(({ title }) => title === "Build the left door");
-  const lies = (door?.text ?? []).map(plain).filter((line) => line.startsWith("The door rail (N) lies"));
-  expect(lies.map((line) => line.replace(/ of the outer.*/u, ""))).toEqual([
-    "The door rail (N) lies flush with the bottom",
-    "The door rail (N) lies flush with the top",
+  const door = readFileSync(new URL("../design/plans/panel-door.yaml", import.meta.url), "utf8");
+  const text = door.replace("shoulder: 1/2", "shoulder: 3/16");
+  const lies = (solveText(text).build?.steps ?? [])
+    .flatMap((step) => step.text.map(plain))
+    .filter((line) => /^The (?:bottom|top) rail \(\w\) lies/u.test(line));
+  expect(lies).toEqual([
+    "The bottom rail (B) lies flush with the bottom of two stiles (A).",
+    "The top rail (C) lies flush with the top of two stiles (A).",
   ]);
   const tight = stepsOf("dining-bench").flatMap(({ text }) =>
     text.filter((line) => /apron \(\w\) lies .* (?:top|bottom)/u.test(plain(line))),
