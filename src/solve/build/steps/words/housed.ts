@@ -1,6 +1,7 @@
 /** How parts meet in dados and rabbets. */
 import type { Joint } from "../../../design.ts";
-import { listed, pluralOf, series, type Work } from "../draft.ts";
+import { listed, type Work } from "../draft.ts";
+import { roomsNamed, roomsToGlue } from "./rooms.ts";
 
 type Housed = "dado" | "rabbet";
 const HOUSED: readonly string[] = ["dado", "rabbet"] satisfies readonly Housed[];
@@ -44,7 +45,8 @@ function texts(
   const glued = own.some((joint) => joint.glue);
   const names = (joints: readonly Joint[], end: 0 | 1): string =>
     listed(work, [...new Set(joints.map(({ parts }) => parts[end]))]);
-  const rooms = series(methods.map((method, i) => `${i > 0 ? "the " : ""}${pluralOf(method)}`));
+  const called = methods.map((method) => [method, method] as const);
+  const rooms = (joints: readonly Joint[]): string => roomsNamed(joints, called);
   // A part that both goes in and receives would be told to go into itself: then each that receives has words of its own.
   const both = into.some(({ parts: [, mate] }) => into.some(({ parts: [joined] }) => joined === mate));
   const mates = [...new Set(into.map(({ parts }) => parts[1]))];
@@ -55,8 +57,8 @@ function texts(
       : [];
   const how = glued ? " and clamp" : ", without glue";
   return [
-    ...(glued ? [`Brush glue into the ${rooms} in ${names(own, 1)}.`] : []),
-    ...shares.map((joints) => `Set ${names(joints, 0)} into the ${rooms} in ${names(joints, 1)}${how}.`),
-    ...(over.length > 0 ? [`Bring the ${rooms} in ${names(over, 1)} over ${names(over, 0)}${how}.`] : []),
+    ...(glued ? [`Brush glue into the ${roomsToGlue(work, own, called, `in ${names(own, 1)}`)}.`] : []),
+    ...shares.map((joints) => `Set ${names(joints, 0)} into the ${rooms(joints)} in ${names(joints, 1)}${how}.`),
+    ...(over.length > 0 ? [`Bring the ${rooms(over)} in ${names(over, 1)} over ${names(over, 0)}${how}.`] : []),
   ];
 }

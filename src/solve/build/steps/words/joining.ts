@@ -20,6 +20,7 @@ import { slideScrewTexts } from "./own-screws.ts";
 import { peggedTexts } from "./pegged.ts";
 import { placeTexts } from "./place.ts";
 import { rabbetsLast } from "./rabbets-last.ts";
+import { roomsToGlue } from "./rooms.ts";
 import { slideRoom } from "./slide-room.ts";
 import { standTexts } from "./standing.ts";
 import { tiltTexts } from "./tilted.ts";
@@ -144,7 +145,9 @@ function sidesOf({ work, arriving, built, stands }: Scene, joints: readonly Join
   const everything = series(
     built ? [built, ...standing] : stands ? [...namesOf(work, coming), stands] : namesOf(work, [...there, ...coming]),
   );
-  const receiving = listed(work, [...new Set(joints.map(({ parts: [, mate] }) => mate))]);
+  const mates = listed(work, [...new Set(joints.map(({ parts: [, mate] }) => mate))]);
+  const mortised = [...new Set(joints.map(({ method }) => method))].map((method) => [method, "mortise"] as const);
+  const receiving = roomsToGlue(work, joints, mortised, `of ${mates}`);
   return { these, those: listed(work, there), everything, receiving };
 }
 

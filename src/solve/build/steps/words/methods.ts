@@ -4,7 +4,7 @@ import type { SlideRoom } from "./slide-room.ts";
 /** Who is joined, by name. */
 interface Sides {
   readonly everything: string;
-  /** What has the mortises. */
+  /** The mortises that tenons go into now, and in what. */
   readonly receiving: string;
   readonly these: string;
   readonly those: string;
@@ -24,7 +24,7 @@ type Words = (sides: Sides) => readonly string[];
 const when = (glued: boolean, ...texts: readonly string[]): readonly string[] => (glued ? texts : []);
 
 const tenon: Words = ({ everything, receiving, glued, wedged }) => [
-  ...when(glued, `Brush glue into the mortises of ${receiving}, and thinly on the tenons.`),
+  ...when(glued, `Brush glue into the ${receiving}; thinly on the tenons too.`),
   `Push ${everything} together until every shoulder is tight.`,
   ...when(glued, "Clamp across each joint. Wipe off what squeezes out."),
   ...when(wedged, "Drive a glued wedge into each kerf of the tenons, by turns, and trim flush when dry."),
@@ -59,7 +59,7 @@ export const METHOD_WORDS: Readonly<Partial<Record<Joint["method"], Words>>> = {
   "through tenon": tenon,
   "haunched tenon": tenon,
   "drawbored tenon": ({ everything, receiving, glued }) => [
-    ...when(glued, `Brush glue into the mortises of ${receiving}, and thinly on the tenons.`),
+    ...when(glued, `Brush glue into the ${receiving}; thinly on the tenons too.`),
     `Push ${everything} together until the shoulders are nearly tight: the pegs draw them home.`,
   ],
   "loose tenon": slotted("loose tenons"),
