@@ -40,6 +40,12 @@ test("doors have their own cures, and are taken out for the move", () => {
   expect(textBy(room, "On the way.")).toContain("560 mm × 139 mm × 680 mm");
 });
 
+test("a top of plywood is not said to move, one of solid wood is", () => {
+  const room = (name: string): string => JSON.stringify(adviceOn(textOf(name)).room);
+  expect(room("workbench-cart")).not.toContain("still slides");
+  expect(room("loan-desk")).toContain("still slides");
+});
+
 test("what it carries is what the plan says", () => {
   // 3 people of 200 lb: the plan's `used for`.
   const { room } = adviceOn(textOf("dining-bench"));
@@ -79,6 +85,8 @@ test("a back is loosened only where one is nailed on, and only what is shallow i
   expect(square("overalls-chest")).toContain("loosen it");
   // Its back is a wall with finger joints.
   expect(square("rope-chest")).toContain("Once it is hard it stays as it is");
+  // Its back stands in grooves on four sides, and what is screwed on behind it is a strip.
+  expect(square("spice-cabinet")).toContain("Once it is hard it stays as it is");
   const room = JSON.stringify(adviceOn(textOf("rope-chest")).room);
   expect(room.includes("Whoever hangs it up")).toBe(false);
 });

@@ -28,6 +28,20 @@ test("clamps are waited for by their reach, not by their number alone", () => {
   );
 });
 
+// Nailed the day after: 45 minutes after the glue-up before says nothing.
+test("clamps are not waited for where the glue has to be hard before", () => {
+  expect(linesOf("old-plans/cedar-chest", /^Glue in the short rail \(J\), at the right/u).join(" ")).not.toContain(
+    "With one set of clamps",
+  );
+});
+
+// Three layers of plywood, held by figure-eight fasteners.
+test("plywood is not said to move", () => {
+  const lines = linesOf("workbench-cart", /^Add the plywood top/u).join(" ");
+  expect(lines).toContain("Do not glue: so it comes off again.");
+  expect(lines).not.toContain("free to move");
+});
+
 test("what is screwed on from below comes off while the work lies on it", () => {
   const build = built("loan-desk");
   const off = build.steps.findIndex(({ title }) => title.startsWith("Take off the panel"));

@@ -29,7 +29,7 @@ export interface Traits {
   readonly floats: boolean;
   /** Shallow enough to be hung on a wall. */
   readonly shallow: boolean;
-  /** Has a thin back that is only nailed, stapled or screwed on: it can be loosened. */
+  /** Has a back, panel or boards, that is only nailed, stapled or screwed on: it can be loosened. */
   readonly looseBack: boolean;
   readonly high: number;
   readonly mass: number;
@@ -62,10 +62,15 @@ export function traitsOf(build: Build): Traits {
     onFeet: bounds !== null && standsOnFeet(parts, bounds.low[2]),
     solid: parts.some(({ stock }) => solidStock.has(stock)),
     shallow: bounds !== null && bounds.high[1] - bounds.low[1] <= SHALLOW,
-    looseBack: bounds !== null && parts.some((part) => isLooseBack(part, joints, bounds.high[1])),
-    slides: joints.some(
-      ({ kind, parts: own }) =>
-        kind === "sliding" && parts.some(({ id, stock }) => own.includes(id) && solidStock.has(stock)),
+    looseBack:
+      bounds !== null &&
+      parts
+        .filter((part) => isLooseBack(part, joints, bounds.high[1]))
+        .reduce((so, { solid }) => so + fromBehind(around([solid])), 0) >
+        fromBehind(bounds) / 2,
+    slides: design.joints.some(
+      ({ kind, still }) =>
+        kind === "sliding" && parts.some(({ id, stock }) => id === still?.part && solidStock.has(stock)),
     ),
     floats: joints.some(
       ({ kind, method, parts: [panel] }) =>
@@ -78,6 +83,9 @@ export function traitsOf(build: Build): Traits {
 }
 
 const FASTENED: readonly string[] = ["nails", "brads", "staples", "screws", "rabbet"];
+
+/** How much of the back is seen to be covered, in mm². */
+const fromBehind = ({ low, high }: ReturnType<typeof around>): number => (high[0] - low[0]) * (high[2] - low[2]);
 
 /** A board or panel at the back, in depth no more than its thickness, whose joints are not glued. */
 function isLooseBack({ id, axes, solid }: Build["parts"][number], joints: Build["joints"], back: number): boolean {

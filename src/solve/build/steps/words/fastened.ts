@@ -8,7 +8,7 @@ import { setTexts } from "./fronts.ts";
 import { gapsOf } from "./gaps.ts";
 import { setBackText } from "./leaf-seats.ts";
 import { ownScrewTexts } from "./own-screws.ts";
-import { stillTexts } from "./still.ts";
+import { moves, stillTexts } from "./still.ts";
 
 /** What the sentences speak of: what comes, and what is there. */
 interface Said {
@@ -29,6 +29,8 @@ const buttons = (room: string): string =>
 const sliding = (hole: string): string =>
   `Put each screw in the middle of its ${hole}, so that the wood can move both ways. Turn it only until its washer just turns hard: the wood must be able to slide.`;
 
+const MOVES = "Do not glue: the wood must be able to move.";
+
 /** What a maker has to know about a method besides where its fasteners go. Before the parts meet, and after. */
 const TEXTS: Partial<Readonly<Record<Method, { readonly first?: string; readonly after?: string }>>> = {
   cleats: { after: "A cleat is screwed both ways: to what carries it, and to what it carries." },
@@ -36,10 +38,10 @@ const TEXTS: Partial<Readonly<Record<Method, { readonly first?: string; readonly
   "oversized holes with washers": { after: sliding("wide hole") },
   "buttons in a groove": { after: buttons("groove") },
   "buttons in mortises": { after: buttons("mortise") },
-  clips: { first: "Hook the clips into the groove.", after: "Do not glue: the wood must be able to move." },
+  clips: { first: "Hook the clips into the groove.", after: MOVES },
   "figure-eight fasteners": {
     first: `${FIRST}screw the figure-eight fasteners into their recesses, so loosely that they still swing; open the recesses with a chisel where they do not.`,
-    after: "Do not glue: the wood must be able to move.",
+    after: MOVES,
   },
   bolts: { after: "Tighten the nuts. It comes apart again: do not glue." },
   "bolts and cross dowels": {
@@ -78,8 +80,9 @@ export function fastenedText(
 export function thenText(work: Work, joints: readonly Joint[]): readonly string[] {
   const { method } = joints[0] as Joint;
   const { after } = TEXTS[method] ?? {};
+  const stays = after === MOVES && joints.every(({ still }) => still && !moves(work, still.part));
   return [
-    ...(after ? [after] : []),
+    ...(stays ? ["Do not glue: so it comes off again."] : after ? [after] : []),
     ...gapTexts(work, joints),
     ...(method === "shelf pins" ? pinTexts(work, joints) : []),
     ...stillTexts(work, joints),
