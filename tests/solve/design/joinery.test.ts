@@ -4,7 +4,7 @@ import { describe, expect, it } from "vitest";
 import { distance, volume } from "../../../src/geometry/index.ts";
 import { fingerStops } from "../../../src/solve/design/joinery/fingers.ts";
 import type { Design, Part } from "../../../src/solve/design.ts";
-import { UNITS_PER_INCH, UNITS_PER_MM } from "../../../src/units/index.ts";
+import { inches, UNITS_PER_INCH, UNITS_PER_MM } from "../../../src/units/index.ts";
 import { rational, subtract, toNumber } from "../../../src/units/rational.ts";
 import { designOf, sizeOf, soundDesign } from "./plan.ts";
 
@@ -62,9 +62,14 @@ describe("what is cut from one part is filled by the other: volumes worked out b
     const rail = 11.5 * 3 * 0.75 + 2 * (17 / 8) * 0.25 * 1.25 - 11.5 * (3 / 8) * (7 / 32);
     expect(inches3(part(door, "bottom-rail"))).toBeCloseTo(rail, 9);
     const [low, high] = [(17 / 8) * 0.25 * (21 / 16), (11 / 8) * 0.25 * (21 / 16)];
-    // As far as the panel reaches, 1/8 short of the bottoms of the rails' grooves.
-    const groove = (28 - 3 - 2.25 + 2 * (1 / 4)) * (3 / 8) * (7 / 32);
+    // The panel ends 1/8 short of the mortises: no wall is left there, and the groove runs from one into the other.
+    const groove = (28 - 3 - 2.25 + 2 * (3 / 8)) * (3 / 8) * (7 / 32);
     expect(inches3(part(door, "left-stile"))).toBeCloseTo(28 * 2.25 * 0.75 - low - high - groove, 9);
+    // A wall of 1/4 in stands.
+    const apart = soundDesign(text.replace("long: 1 1/4", "long: 1 1/4, shoulder: 1/2"));
+    expect(part(apart, "left-stile").features.filter(({ kind }) => kind === "groove")).toMatchObject([
+      { size: [inches(93, 4), expect.anything(), expect.anything()] },
+    ]);
     // A shoulder that is said stays.
     const said = soundDesign(text.replace("long: 1 1/4", "long: 1 1/4, shoulder above: 3/16"));
     expect(inches3(part(said, "bottom-rail"))).toBeCloseTo(rail + 2 * (3 / 16) * (1 / 32) * 1.25, 9);

@@ -3,6 +3,7 @@ import { jointWantsSquare } from "../../../findings/rules/joint-wants-square.ts"
 import type { JointDraft } from "../../../parse/draft.ts";
 import { fasteningOf } from "../fastening/methods.ts";
 import { CRAFTS } from "./crafts.ts";
+import { meetCuts } from "./meeting-cuts.ts";
 import { mitreEnds } from "./mitred-ends.ts";
 import { type PairContext, pairsOf } from "./pairs.ts";
 import type { Bench, JoineryContext, Joining, Jointed } from "./work.ts";
@@ -35,6 +36,7 @@ export function cutJoints(
     for (const [i, joining] of numbered.entries())
       if (isLast(joining) === last) finished.set(joining, begun[i]?.() ?? null);
   const jointed = numbered.flatMap((joining) => finished.get(joining) ?? []);
+  meetCuts(bench.pieces.keys(), bench, context);
   mitreEnds(joinings, bench, context);
   return jointed;
 }
