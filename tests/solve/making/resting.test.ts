@@ -221,3 +221,22 @@ test("what is laid down for its glass is told to stand up again", () => {
   // The mirrored step says how it lies in the words of the first.
   expect(plain(steps[from + 2]?.text[0] ?? "")).toMatch(/^As step \d+, mirrored/u);
 });
+
+// The table with its top clamped on is 74 lb, and 97 lb when it is turned over again.
+test("whoever turns heavy work over is told so, with what is clamped to it", () => {
+  const steps = stepsOf("old-plans/library-table");
+  const cautions = (title: string): string =>
+    (steps.find((step) => step.title.startsWith(title))?.cautions ?? []).map(plain).join(" ");
+  expect(cautions("Add the top board (B)")).toContain("This weighs about 74 lb");
+  expect(cautions("Screw on the lower brace (E)")).toContain("This weighs about 97 lb");
+});
+
+// White oak beside white pine.
+test("each size of pilot is told of what it is bored into", () => {
+  const [end] = stepsOf("old-plans/library-table").filter(({ title }) => title.startsWith("Screw on the right end"));
+  const pilots = (end?.text ?? []).map(plain).filter((text) => text.includes("pilot holes"));
+  expect(pilots.map((text) => text.replace(/:.*/u, ""))).toEqual([
+    "Through the holes that are there, drill 7/64 in pilot holes 1 1/2 in deep into two shelves (H)",
+    "Through the holes that are there, drill 3/32 in pilot holes 1 1/2 in deep into the front drawer support (K)",
+  ]);
+});
