@@ -31,8 +31,8 @@ export function withTurns(
     const before = body && body.size > 1 ? lies.get([...body][0] ?? "") : undefined;
     // What is fastened from below comes off as it lies on it.
     const onHead = before?.[2] === -1 ? draft.onHead : undefined;
-    // What stands or stands on its head is measured as it does.
-    const measured = draft.kind === "fit" && before?.[2] !== 0;
+    // What stands or stands on its head is measured as it does; what is tried in its place as it lies when it is put there.
+    const measured = draft.kind === "fit" && before?.[2] !== 0 && (!draft.tried || draft.up[2] === 0);
     const up = before && (onHead || measured) ? before : draft.up;
     bodies = actions.reduce(afterAction, bodies);
     const seen = new Set([...own, ...(shows.as ? [] : shows.fresh)]);
