@@ -177,3 +177,11 @@ describe("a glue-up", () => {
     expect(right?.text[0]).toContain(`those of step ${left?.number} are free, 45 minutes`);
   });
 });
+
+// 0.68 m² twice, and 16 clamps, against the 8 minutes of ordinary glue.
+it("layers that take longer than usual glue stays open are told to be glued with one that sets slowly", () => {
+  const cart = solveText(textOf("workbench-cart")).build;
+  const [top] = cart?.steps.filter(({ title }) => title.startsWith("Glue up the plywood top")) ?? [];
+  expect(top?.text.map(plain).join(" ")).toContain("take glue that sets slowly, or spread it with a helper");
+  expect(cart?.purchases.some(({ note }) => note?.includes(`step ${top?.number}`))).toBe(true);
+});

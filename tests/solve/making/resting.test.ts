@@ -35,6 +35,12 @@ test("what reaches below the work has room there", () => {
   );
 });
 
+// The lower rail lies 180 above the foot; the body of the slanted brace, not what is left of it, would reach farther down.
+test("what lies aslant reaches as far down as its wood", () => {
+  const [step] = stepsOf("workbench-cart").filter(({ title }) => title.startsWith("Add the left end"));
+  expect(step?.text.map(plain).join(" ")).toContain("Raise the work on blocks more than 180 mm high");
+});
+
 // The base in front stands out 1 in past the box; the top of the bookcase 5/8 in past its bottom and its post.
 test("what stands out below has blocks beside it", () => {
   const told = (name: string, title: string): string =>
@@ -118,6 +124,10 @@ test("what is screwed by its end, with nothing under it, lies on blocks", () => 
   );
   expect(said("old-plans/plant-stand", "Screw on the shelf (G)")).toContain(
     "It lies on nothing yet: set blocks 5 5/8 in high, or offcuts cut to that, under the shelf (G) while it is screwed.",
+  );
+  // The table stands on its head: its top reaches under all of the support, which lies 5 7/8 from it.
+  expect(said("old-plans/library-table", "Screw on the front drawer support (K)")).toContain(
+    "set blocks 5 7/8 in high, or offcuts cut to that, on the top board (B), under the front drawer support (K) at the free end",
   );
   // What is screwed flat against a side is held by hand.
   expect(said("index-cabinet", "Screw on the packing")).not.toContain("lies on nothing");

@@ -84,3 +84,9 @@ test("a top is measured from where a rule reaches", () => {
     "midway between the left and the right (3/4 in past two chest posts (J) and two chest posts (K) at each)",
   );
 });
+
+// The sides of the drawers are 15/32 in thick; of a slide only its thin web lies between the head and the wood.
+test("a screw of a slide is no longer than the side of its drawer is thick", () => {
+  const told = asIs.steps.flatMap(({ text }) => text.map(plain).filter((each) => each.startsWith("The slides take")));
+  expect(told.join(" ")).toContain("screws #6, no longer than 3/8 in");
+});

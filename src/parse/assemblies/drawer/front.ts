@@ -92,5 +92,6 @@ export function stopOf(said: Said, runs: Runs, site: Site): readonly Settings[] 
   const half = (field: string, usual: string): string => `(${(item.measure(field) ?? write`${usual}`).text}) / 2`;
   const catches = site.usual("1/4", "6");
   const up = write`min(box-back.top - ${half("wide", site.usual("3/4", "20"))}, room.top + ${runs.above} + ${catches} - ${half("long", site.usual("1 1/2", "40"))})`;
-  return [{ fit: said.stop.value, to: "box-back", up }];
+  // The face is said: in a mirror image it is still the inside.
+  return [{ fit: said.stop.value, to: "box-back", face: "front", up }];
 }

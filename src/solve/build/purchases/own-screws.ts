@@ -76,11 +76,14 @@ function sizeOf(thread: Length | undefined, pilot: Length, units: Design["units"
   return sizes.reduce((best, each) => (less(off(each), off(best)) ? each : best)).name;
 }
 
-/** What a screw passes of its own hardware before it is in the wood: of a block, not of a bracket or a leaf. */
+/** Folded from sheet: the member that lies on the wood is a web of 1 mm or so, however thick the pair is. */
+const isFolded = ({ item: { kind } }: Hardware): boolean => kind.endsWith("slide");
+
+/** What a screw passes of its own hardware before it is in the wood: of a block, not of a bracket, a leaf or a web. */
 function passedBy({ for: id, at, direction }: Hole, hardware: readonly Hardware[], least: Length): Length {
   const own = hardware.find((each) => each.id === id);
   const axis = INDICES.find((i) => Math.abs(direction[i]) === 1);
-  if (!own || axis === undefined) return ZERO;
+  if (!own || axis === undefined || isFolded(own)) return ZERO;
   const thick = depthAt(own.solid, at, axis, direction[axis] > 0 ? -1 : 1);
   return less(least, thick) ? thick : ZERO;
 }

@@ -4,6 +4,7 @@ import { UNITS_PER_MM } from "../../../units/length.ts";
 import { toNumber } from "../../../units/rational.ts";
 import { type AxisIndex, INDICES } from "../../design/space.ts";
 import type { Direction } from "../../design.ts";
+import { boxOf } from "./box-of.ts";
 import type { Work } from "./draft.ts";
 
 /** The weight lies at least so far inside what carries it, of its height: a push of a tenth of the weight does not turn it over. */
@@ -21,9 +22,10 @@ export function isCarried(work: Work, ids: readonly string[], up: Direction, blo
   const way = up[axis] > 0 ? 1 : -1;
   const around = INDICES.filter((i) => i !== axis);
   const all = ids.map((id) => {
-    const { body, solid } = work.part(id);
+    const part = work.part(id);
+    const body = boxOf(part);
     const [one, other] = [body.low, body.high].map((at) => toNumber(at[axis]) * way) as [number, number];
-    return { body, low: Math.min(one, other), high: Math.max(one, other), kg: work.mass(id), at: centroid(solid) };
+    return { body, low: Math.min(one, other), high: Math.max(one, other), kg: work.mass(id), at: centroid(part.solid) };
   });
   const bounds = [...new Set(all.flatMap(({ low, high }) => [low, high]))].toSorted((a, b) => a - b);
   const [bench = 0] = bounds;

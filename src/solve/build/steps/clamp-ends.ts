@@ -1,9 +1,10 @@
 /** On what a clamp presses at its two ends: the outer faces of the parts that it draws together, and what keeps off them what must not be pressed. */
 import { inches, type Length, millimetres } from "../../../units/length.ts";
-import { add, less, max, rational, subtract, toNumber, ZERO } from "../../../units/rational.ts";
+import { add, less, max, subtract, toNumber, ZERO } from "../../../units/rational.ts";
 import { roundTo } from "../../../units/round.ts";
-import { type AxisIndex, enclosing, faceOf, otherAxes, triple } from "../../design/space.ts";
+import { type AxisIndex, enclosing, faceOf, otherAxes } from "../../design/space.ts";
 import type { Box, Face, Joint, Part } from "../../design.ts";
+import { boxOf } from "./box-of.ts";
 import { reachedOver } from "./clamp-span.ts";
 import type { Work } from "./draft.ts";
 import type { Move } from "./moves.ts";
@@ -62,12 +63,6 @@ export function wholeOf(work: Work, moves: readonly Move[]): Box | null {
 /** All that is together after some moves. */
 export const partsOf = (work: Work, moves: readonly Move[]): readonly Part[] =>
   [...new Set(moves.flatMap(({ present, arriving }) => [...present, ...arriving]))].map(work.part);
-
-/** What a part takes up in the room. */
-export const boxOf = ({ body, turned, solid: { low, high } }: Part): Box =>
-  turned
-    ? { low: triple((i) => rational(Math.round(low[i]))), high: triple((i) => rational(Math.round(high[i]))) }
-    : body;
 
 /** The two ends of a clamp; none where no part is there. */
 export function clampEnds(work: Work, moves: readonly Move[], clamp: ClampAt): readonly ClampEnd[] {

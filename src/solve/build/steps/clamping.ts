@@ -22,7 +22,8 @@ import { type AxisIndex, common, extent, INDICES, indexOf, otherAxes, triple } f
 import type { Box, Direction, Fastener, Joint, Part } from "../../design.ts";
 import { once } from "../once.ts";
 import { besidePosts } from "./beside-posts.ts";
-import { boxOf, type ClampAt, clampEnds, openingOver, partsOf, reachOf } from "./clamp-ends.ts";
+import { boxOf } from "./box-of.ts";
+import { type ClampAt, clampEnds, openingOver, partsOf, reachOf } from "./clamp-ends.ts";
 import { barReaches, type ClampLine, isNear, type Reached, reachedOf } from "./clamp-reach.ts";
 import { FIRST, type Work } from "./draft.ts";
 import type { Move } from "./moves.ts";

@@ -24,6 +24,8 @@ export interface StepDraft extends Omit<Step, "number" | "after" | "afterWait" |
   readonly also?: readonly string[];
   /** What is said where the work stands on its head already, and stays so. */
   readonly onHead?: readonly string[];
+  /** What is cut to fit is tried in its place, as the work lies when it is put there. */
+  readonly tried?: true;
   /** Done where the piece will stand, when all else is done. */
   readonly inTheRoom?: true;
 }

@@ -151,7 +151,7 @@ function cutStep(work: Work, line: CutLine, use: StepDraft, made: Made): StepDra
   const { cut, between } = makingOf(part);
   const opening = cut === "opening";
   const over = between?.map(({ size }) => (size === "length" ? "long" : "wide")).join(" and ") ?? "long";
-  return step(
+  const fitted = step(
     "fit",
     `Cut ${what} to fit`,
     [
@@ -174,6 +174,7 @@ function cutStep(work: Work, line: CutLine, use: StepDraft, made: Made): StepDra
       up: use.up,
     },
   );
+  return isNotched(part) ? fitted : { ...fitted, tried: true };
 }
 
 /** After a step that puts on parts cut over their size: they are trimmed. */

@@ -8,6 +8,7 @@ import { clampsOver, dryText, roundedUp } from "./clamping.ts";
 import { capital, listed, numberWord, type StepDraft, type Work } from "./draft.ts";
 import { laterToken } from "./later.ts";
 import { BOARDS, MILL_CAUTION, step } from "./making-step.ts";
+import { layingMinutes, OPEN, slowText } from "./open-time.ts";
 import { linesApart } from "./wishes/own-key.ts";
 import { cutSize } from "./words/cutting.ts";
 import { liftCaution } from "./words/lifting.ts";
@@ -64,16 +65,17 @@ export function gluingUpSteps(work: Work): readonly StepDraft[] {
       ...(layers > 1 ? [layerClamps(work, blank, layers)] : []),
     ];
     const lift = liftCaution(work, line.parts.slice(0, 1));
+    const minutes = layers > 1 ? layingMinutes(blank, layers, clamps) : 0;
     return step(
       "glue-up",
       `Glue up ${listed(work, line.parts)}`,
       [
-        ...dryText(work, clamps),
+        ...dryText(work, clamps, slowText(minutes)),
         ...(blank.jointed ? edgeText(work, blank, boards) : []),
         ...(layers > 1 ? faceText(layers) : []),
         ...(line.parts.length > 1 ? ["Glue up one after another."] : []),
       ],
-      [],
+      minutes > OPEN.usual ? [{ do: "glue", joints: [], openMinutes: OPEN.slow }] : [],
       {
         unit: line.mark,
         bench: line.parts.length * boards * layers * MINUTES.glue,

@@ -6,7 +6,7 @@ import { afterOpenings } from "./after-openings.ts";
 import { bandingSteps } from "./banding.ts";
 import { type CutAfter, cutAfter } from "./cut-after.ts";
 import { daysOf } from "./days.ts";
-import { inOneList, type StepDraft, stepToken, type Work } from "./draft.ts";
+import { inOneList, type StepDraft, series, stepToken, type Work } from "./draft.ts";
 import { lastCoats, sandingSteps } from "./finishing/coats.ts";
 import { earlySteps } from "./finishing/early.ts";
 import { glazedLast, glazedLastOf, without } from "./finishing/glazed-last.ts";
@@ -22,6 +22,7 @@ import { inOrder, type Timed } from "./in-order.ts";
 import { interlocked } from "./interlocked.ts";
 import { jigSteps } from "./jigs.ts";
 import { joiningSteps } from "./joining.ts";
+import { unitOf } from "./later.ts";
 import { likeBefore } from "./like-before.ts";
 import { machiningSteps } from "./machining.ts";
 import { millingSteps } from "./milling.ts";
@@ -34,6 +35,7 @@ import { toolsFor } from "./tools.ts";
 import { touchedBy } from "./touched.ts";
 import { withTurns } from "./turns.ts";
 import { inOneStep } from "./wishes/one-step.ts";
+import { groupedBy } from "./wishes/own-key.ts";
 import { notApart } from "./wishes/own-step.ts";
 import { withWishes } from "./wishes/sequence.ts";
 import { withTitles, withWords } from "./wishes/told.ts";
@@ -80,6 +82,13 @@ export function stepsOf(work: Work): Steps {
   const drafts = titlesApart(work, withJigs(work, withClampsTold(likened)));
   const units = drafts.flatMap(({ unit, also = [] }, i) => [unit, ...also].map((each) => [each, i + 1] as const));
   const lastOf = new Map(units.map(([unit, number]) => [stepToken(unit), `step ${number}`]));
+  // What is cut to fit one by one is cut in several.
+  for (const own of groupedBy(
+    units.filter(([unit]) => unit.startsWith(unitOf(""))),
+    ([unit]) => unit,
+  ))
+    if (own.length > 1)
+      lastOf.set(stepToken(own[0]?.[0] ?? ""), `steps ${series(own.map(([, number]) => `${number}`))}`);
   const firstOf = new Map(units.toReversed());
   const named = (text: string): string =>
     inOneUnit(

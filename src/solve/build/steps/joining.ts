@@ -3,8 +3,9 @@ import { equal, max, min, subtract } from "../../../units/rational.ts";
 import type { Action, Clamping } from "../../build.ts";
 import type { Direction } from "../../design.ts";
 import { panesOf } from "../order/glazing.ts";
+import { clampEnds } from "./clamp-ends.ts";
 import { clampPlaces, manyDowels, setBackTexts, togetherTexts } from "./clamp-places.ts";
-import { clampingOf, dryText } from "./clamping.ts";
+import { clampingOf, dryText, placesOfClamps } from "./clamping.ts";
 import { againText, keepsSquare, newlySquare, squareText } from "./closing.ts";
 import { type Copies, copiesOf } from "./copies.ts";
 import { FIRST, numberWord, type StepDraft, series, type Work } from "./draft.ts";
@@ -145,7 +146,11 @@ function joiningStep(
         ? dryText(work, clamps, [
             ...slowText(minutes),
             ...rowsTried(work, moves),
-            ...blockText(work, moves),
+            ...blockText(
+              work,
+              moves,
+              placesOfClamps(work, moves).flatMap((each) => clampEnds(work, moves, each)),
+            ),
             ...setBackTexts(work, moves),
             ...mitreBlocks(work, moves),
           ])

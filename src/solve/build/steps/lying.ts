@@ -25,6 +25,9 @@ export const LEVEL = 0.3;
 /** The others are at least so many times as large. */
 const FLAT = 3;
 
+/** Of more that are together nobody is helped by their names. */
+const NAMED = 4;
+
 export function isFlat(work: Work, ids: readonly string[], axis: AxisIndex): boolean {
   const [one, ...more] = ids.map((id) => work.part(id).body);
   if (!one) return false;
@@ -49,7 +52,7 @@ export function layTexts(
   if (place.first && !lies && liesAsFrame(work, moves)) return [flatText(work, moves)];
   if (!first || !lies) return turning(work, moves, place);
   const axis = INDICES.find((i) => place.up[i] !== 0) as AxisIndex;
-  const name = place.stands ?? `${listed(work, first.present)}`;
+  const name = place.stands ?? (first.present.length > NAMED ? "the work" : listed(work, first.present));
   if (isFlat(work, first.present, axis)) return [`Lay ${name} flat on battens, inside up.`];
   const side = faceOf(axis, place.up[axis] < 0);
   return [

@@ -1,13 +1,25 @@
 /** How long a glue-up takes from the first glue to the last clamp, against the time for which glue stays open. */
-import type { Action, Clamping } from "../../build.ts";
+import { toNumber } from "../../../units/rational.ts";
+import type { Action, Blank, Clamping } from "../../build.ts";
 import type { Joint } from "../../design.ts";
+import { SQUARE_METRE } from "../purchases/supplies.ts";
 import type { Work } from "./draft.ts";
 
 /** Minutes for which ordinary wood glue, and glue that is sold to set slowly, stay open. Labels of PVA glues, from memory. */
 export const OPEN = { usual: 8, slow: 20 } as const;
 
-/** Minutes to brush glue on a joint, and on one finger or tail; to bring a part; to set a clamp. Common practice, no source. */
-const MINUTES = { joint: 0.75, finger: 0.1, part: 0.5, clamp: 0.25 } as const;
+/** Minutes to brush glue on a joint, on one finger or tail, and on a square metre; to bring a part; to set a clamp. Common practice, no source. */
+const MINUTES = { joint: 0.75, finger: 0.1, squareMetre: 4, part: 0.5, clamp: 0.25 } as const;
+
+const countOf = (clamps: readonly Clamping[]): number => clamps.reduce((so, each) => so + each.count, 0);
+
+/** Of layers that are glued face to face. */
+export const layingMinutes = ({ width, length }: Blank, layers: number, clamps: readonly Clamping[]): number =>
+  Math.ceil(
+    ((layers - 1) * MINUTES.squareMetre * toNumber(width) * toNumber(length)) / SQUARE_METRE +
+      layers * MINUTES.part +
+      countOf(clamps) * MINUTES.clamp,
+  );
 
 /** `fresh`: ids of the parts that come. */
 export function closingMinutes(
@@ -22,13 +34,12 @@ export function closingMinutes(
       work.part(part).features.filter((each) => each.kind === "socket" && "for" in each && each.for === id),
     ),
   );
-  const count = clamps.reduce((so, each) => so + each.count, 0);
   // A finger stands beside each socket: two faces.
   return Math.ceil(
     glued.length * MINUTES.joint +
       2 * fingers.length * MINUTES.finger +
       fresh.length * MINUTES.part +
-      count * MINUTES.clamp,
+      countOf(clamps) * MINUTES.clamp,
   );
 }
 

@@ -3,6 +3,7 @@ import { type Length, UNITS_PER_MM } from "../../../units/length.ts";
 import { equal, max, min, rational, sign, subtract } from "../../../units/rational.ts";
 import { INDICES, sameDirection } from "../../design/space.ts";
 import type { Direction } from "../../design.ts";
+import { boxOf } from "./box-of.ts";
 import { definite, type Work } from "./draft.ts";
 import type { Lying } from "./lying.ts";
 import { type Move, togetherAfter } from "./moves.ts";
@@ -24,7 +25,7 @@ export function pastTheBench(work: Work, moves: readonly Move[], up: Direction):
   const axis = INDICES.find((i) => up[i] !== 0);
   if (!first || first.starts || axis === undefined) return null;
   const under = (ids: readonly string[]): Length => {
-    const bodies = ids.map((id) => work.part(id).body);
+    const bodies = ids.map((id) => boxOf(work.part(id)));
     return up[axis] > 0
       ? bodies.map(({ low }) => low[axis]).reduce(min)
       : bodies.map(({ high }) => high[axis]).reduce(max);

@@ -3,12 +3,14 @@ import { dot } from "../../../geometry/vec.ts";
 import { type Length, UNITS_PER_MM } from "../../../units/length.ts";
 import { less, max, min, sign, subtract, toNumber } from "../../../units/rational.ts";
 import { type AxisIndex, extent, INDICES } from "../../design/space.ts";
-import type { Direction, Part } from "../../design.ts";
+import type { Box, Direction, Part } from "../../design.ts";
 import { LOOSE } from "../order/links.ts";
+import { boxOf } from "./box-of.ts";
 import { definite, type Work } from "./draft.ts";
 import { LEVEL, STEEP } from "./lying.ts";
 import { type Move, togetherAfter } from "./moves.ts";
 import { BLOCKS, standingOn } from "./resting.ts";
+import { groupedBy } from "./wishes/own-key.ts";
 
 /** Nearer, two faces touch. */
 const NEAR = UNITS_PER_MM / 10;
@@ -16,10 +18,13 @@ const NEAR = UNITS_PER_MM / 10;
 /** A sentence for those at one height; common practice, no source. */
 export function proppedTexts(work: Work, moves: readonly Move[], up: Direction): readonly string[] {
   const hanging = moves.flatMap((move) => (hangsFree(work, move, moves, up) ? move.arriving : []));
-  const heights = [...new Set(hanging.map((id) => work.print(heightOf(work, moves, id, up))))];
   const on = standingOn(work, (moves[0] as Move).present, up);
-  return heights.flatMap((height) => {
-    const ids = hanging.filter((id) => work.print(heightOf(work, moves, id, up)) === height);
+  const rooms = groupedBy(hanging, (id) => {
+    const room = roomUnder(work, moves, id, up);
+    return `${room.on} ${work.print(room.high)}`;
+  });
+  return rooms.flatMap((ids) => {
+    const room = roomUnder(work, moves, ids[0] as string, up);
     const [nothing, is] = ids.length > 1 ? ["They lie", "they are"] : ["It lies", "it is"];
     const later = laterMates(work, moves, ids);
     const until =
@@ -27,9 +32,11 @@ export function proppedTexts(work: Work, moves: readonly Move[], up: Direction):
         ? `, and leave them there until ${definite(work, later)} ${later.length > 1 ? "hold" : "holds"} the other end`
         : "";
     // On blocks the work is told to stand by itself.
-    const high = !on || on.blocks < NEAR ? ` ${height} high, or offcuts cut to that,` : "";
+    const told = room.on !== null || !on || on.blocks < NEAR;
+    const high = told ? ` ${work.print(room.high)} high, or offcuts cut to that,` : "";
+    const from = room.on === null ? "" : ` on ${definite(work, [room.on])},`;
     return [
-      `${nothing} on nothing yet: set blocks${high} under ${definite(work, ids)}${until ? " at the free end" : ""} while ${is} screwed${until}.`,
+      `${nothing} on nothing yet: set blocks${high}${from} under ${definite(work, ids)}${until ? " at the free end" : ""} while ${is} screwed${until}.`,
     ];
   });
 }
@@ -46,7 +53,7 @@ function hangsFree(work: Work, move: Move, moves: readonly Move[], up: Direction
     along !== undefined &&
     drives.every(({ fastener }) => Math.abs(dot(fastener.direction, up)) < LEVEL) &&
     less(BLOCKS, extent(part.body, along)) &&
-    sign(heightOf(work, moves, id, up)) > 0 &&
+    sign(roomUnder(work, moves, id, up).high) > 0 &&
     !joined.some(({ joint }) => joint.contact.some(({ normal }) => Math.abs(dot(normal, up)) > STEEP)) &&
     !togetherAfter(moves).some((other) => other !== id && isUnder(work.part(other), part, up))
   );
@@ -54,26 +61,49 @@ function hangsFree(work: Work, move: Move, moves: readonly Move[], up: Direction
 
 const axisOf = (up: Direction): AxisIndex => INDICES.find((i) => up[i] !== 0) as AxisIndex;
 
-function isUnder(other: Part, part: Part, up: Direction): boolean {
+/** How far one lies above another, as the work lies; null where it is not over it. */
+function above(part: Part, other: Part, up: Direction, over: Over): Length | null {
   const axis = axisOf(up);
-  const gap =
-    up[axis] > 0
-      ? subtract(part.body.low[axis], other.body.high[axis])
-      : subtract(other.body.low[axis], part.body.high[axis]);
-  const meets = INDICES.every(
-    (i) => i === axis || (less(part.body.low[i], other.body.high[i]) && less(other.body.low[i], part.body.high[i])),
-  );
-  return meets && Math.abs(toNumber(gap)) < NEAR;
+  const [own, under] = [boxOf(part), boxOf(other)];
+  const isOver = INDICES.every((i) => i === axis || over(own, under, i));
+  if (!isOver) return null;
+  return up[axis] > 0 ? subtract(own.low[axis], under.high[axis]) : subtract(under.low[axis], own.high[axis]);
 }
 
-/** Above what lies lowest of the work. */
-function heightOf(work: Work, moves: readonly Move[], id: string, up: Direction): Length {
+type Over = (own: Box, under: Box, axis: AxisIndex) => boolean;
+
+const partly: Over = (own, under, i) => less(own.low[i], under.high[i]) && less(under.low[i], own.high[i]);
+const wholly: Over = (own, under, i) => !less(own.low[i], under.low[i]) && !less(under.high[i], own.high[i]);
+
+function isUnder(other: Part, part: Part, up: Direction): boolean {
+  const gap = above(part, other, up, partly);
+  return gap !== null && Math.abs(toNumber(gap)) < NEAR;
+}
+
+/** What blocks under a part stand on, and how high they are. */
+interface Room {
+  /** The part that lies under all of it; null for the bench, as deep as what lies lowest of the work. */
+  readonly on: string | null;
+  readonly high: Length;
+}
+
+function roomUnder(work: Work, moves: readonly Move[], id: string, up: Direction): Room {
   const axis = axisOf(up);
-  const bodies = togetherAfter(moves).map((each) => work.part(each).body);
-  const { low, high } = work.part(id).body;
-  return up[axis] > 0
-    ? subtract(low[axis], bodies.map((body) => body.low[axis]).reduce(min))
-    : subtract(bodies.map((body) => body.high[axis]).reduce(max), high[axis]);
+  const part = work.part(id);
+  const others = togetherAfter(moves).filter((other) => other !== id);
+  const under = others.flatMap((on): readonly Room[] => {
+    const high = above(part, work.part(on), up, wholly);
+    return high !== null && toNumber(high) >= 0 ? [{ on, high }] : [];
+  });
+  const [first, ...more] = under;
+  if (first) return more.reduce((so, each) => (less(each.high, so.high) ? each : so), first);
+  const bodies = [part, ...others.map(work.part)].map(boxOf);
+  const { low, high } = boxOf(part);
+  const deep =
+    up[axis] > 0
+      ? subtract(low[axis], bodies.map((body) => body.low[axis]).reduce(min))
+      : subtract(bodies.map((body) => body.high[axis]).reduce(max), high[axis]);
+  return { on: null, high: deep };
 }
 
 /** What they are joined to later. */

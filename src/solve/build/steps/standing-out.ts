@@ -56,9 +56,15 @@ const ROOM = { inch: inches(1, 16), mm: millimetres(2) } as const;
 const PAST = { inch: inches(1, 4), mm: millimetres(5) } as const;
 const BLOCK = { inch: inches(1), mm: millimetres(25) } as const;
 
-/** "Dowels stand out 15/16 in on the right for what comes later": what the clamps press on then, and where. */
-export function blockText(work: Work, moves: readonly Move[]): readonly string[] {
-  const all = outstanding(work, moves);
+/** "Dowels stand out 15/16 in on the right for what comes later": what the clamps press on then, and where; `pressed`: the sides that any of them press on. */
+export function blockText(
+  work: Work,
+  moves: readonly Move[],
+  pressed: readonly { readonly part: string; readonly side: Face }[],
+): readonly string[] {
+  const all = outstanding(work, moves).filter(({ part, side }) =>
+    pressed.some((each) => each.part === part && each.side === side),
+  );
   if (all.length === 0) return [];
   const { units } = work.design;
   const past = all.map((each) => each.past).reduce(max);

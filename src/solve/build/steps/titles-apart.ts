@@ -16,7 +16,7 @@ const WHERE: Readonly<Record<string, string>> = {
 export function titlesApart(work: Pick<Work, "part">, drafts: readonly StepDraft[]): readonly StepDraft[] {
   const alike = new Map<string, StepDraft[]>();
   for (const draft of drafts)
-    if (draft.kind === "join" || draft.kind === "glue-up")
+    if (draft.kind === "join" || draft.kind === "glue-up" || draft.kind === "fit")
       alike.set(draft.title, [...(alike.get(draft.title) ?? []), draft]);
   return drafts.map((draft) => {
     const all = alike.get(draft.title) ?? [];

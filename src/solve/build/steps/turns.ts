@@ -7,6 +7,7 @@ import { afterAction, type Bodies } from "./touched.ts";
 /** Sentences of a step of joining that turn the work. */
 const TURNED =
   /^(?:Turn the (?:work|piece) |Put it together |Lay |Stand the work up\.$)|\bturn the work upside down with (?:it|them)\b/u;
+const WITH_IT = /\bturn the work upside down with (?:it|them)\b/u;
 const AGAIN = /^(?:Turn the work |Lay the work (?:flat|down) |Stand the work up\.$)/u;
 
 /**
@@ -30,8 +31,8 @@ export function withTurns(
     const before = body && body.size > 1 ? lies.get([...body][0] ?? "") : undefined;
     // What is fastened from below comes off as it lies on it.
     const onHead = before?.[2] === -1 ? draft.onHead : undefined;
-    // What stands or stands on its head is measured as it does.
-    const measured = draft.kind === "fit" && before?.[2] !== 0;
+    // What stands or stands on its head is measured as it does; what is tried in its place as it lies when it is put there.
+    const measured = draft.kind === "fit" && before?.[2] !== 0 && (!draft.tried || draft.up[2] === 0);
     const up = before && (onHead || measured) ? before : draft.up;
     bodies = actions.reduce(afterAction, bodies);
     const seen = new Set([...own, ...(shows.as ? [] : shows.fresh)]);
@@ -45,11 +46,14 @@ export function withTurns(
     if (sameDirection(before, up)) return lyingSo({ ...draft, up, text });
     const falls = up[2] !== 1 && before[2] === 1 && own.some((id) => onPins.has(id)) ? [FALLS] : [];
     const turns = text.some((each) => TURNED.test(each)) ? [] : [turnText(before, up)];
-    if (turns.length + falls.length === 0) return { ...draft, text };
-    const heavy = turns.length > 0 && body ? lifting([...body]) : [];
+    // What is clamped on is turned over too.
+    const over = text.some((each) => WITH_IT.test(each)) ? bodies.find((each) => own.some((id) => each.has(id))) : body;
+    const heavy = lifting([...(over ?? [])]);
+    const others =
+      heavy.length > 0 ? draft.cautions.filter((each) => !draft.lifts?.turned.includes(each)) : draft.cautions;
     return {
       ...draft,
-      ...(heavy.length > 0 && { hands: 2, cautions: [...new Set([...heavy, ...draft.cautions])] }),
+      ...(heavy.length > 0 && { hands: 2, cautions: [...new Set([...heavy, ...others])] }),
       text: [...falls, ...turns, ...text],
     };
   });

@@ -1,4 +1,3 @@
-import type { Length } from "../../../../units/length.ts";
 import { compare, equal } from "../../../../units/rational.ts";
 import type { Tool } from "../../../build.ts";
 import { type AxisIndex, faceOf, INDICES } from "../../../design/space.ts";
@@ -7,6 +6,7 @@ import { sitsAt } from "../../drilling/sits-at.ts";
 import { stopOf } from "../../drilling/stop.ts";
 import type { Drive } from "../../order/index.ts";
 import { capital, listed, numberWord, series, type Work } from "../draft.ts";
+import { groupedBy } from "../wishes/own-key.ts";
 import { apartText } from "./apart.ts";
 import { buttonTexts } from "./buttons.ts";
 import { keyTexts } from "./keys.ts";
@@ -55,7 +55,7 @@ export function driveTexts(work: Work, drives: readonly Drive[], up: Direction):
       ),
     ];
     return [
-      ...(pilot ? [pilotText(work, list, into, at)] : []),
+      ...(pilot ? pilotTexts(work, list) : []),
       ...leadText(work, list),
       capital(
         `${verb} ${countText(item, list.length)} from ${sides},${through} into ${into}${at}${share}${apartText(work, list)}.`,
@@ -88,18 +88,33 @@ export const DRIVEN_WITH: Readonly<Partial<Record<Tool, string>>> = {
   stubby: "a stubby screwdriver",
 };
 
-/** Through the holes of a part the stop is set from where the bit goes in, not from where the pilot begins. */
-function pilotText(work: Work, list: readonly Fastener[], into: string, at: string): string {
-  const { print, drill } = work;
+/** A sentence for each bit: hard and soft wood take pilots of their own. */
+function pilotTexts(work: Work, list: readonly Fastener[]): readonly string[] {
   const holes = work.plan.holes.filter((hole) => !hole.atBench && list.some((f) => f.id === hole.for));
+  return groupedBy(holes, ({ stages: [stage] }) => work.drill((stage as Stage).diameter)).map((own) =>
+    pilotText(
+      work,
+      list.filter(({ id }) => own.some((hole) => hole.for === id)),
+      own,
+    ),
+  );
+}
+
+type Stage = Hole["stages"][number];
+
+/** Through the holes of a part the stop is set from where the bit goes in, not from where the pilot begins. */
+function pilotText(work: Work, list: readonly Fastener[], holes: readonly Hole[]): string {
+  const { print, drill } = work;
+  const into = listed(work, [...new Set(list.map((f) => f.into))]);
   const [
     {
       stages: [stage],
     },
   ] = holes as [Hole];
-  const { diameter, depth } = stage as { diameter: Length; depth: Length };
+  const { diameter, depth } = stage as Stage;
   const { through, with: [own = "holes"] = [] } = list[0] as Fastener;
-  const ways = through.length === 0 ? `of the ${several(own).replace(/s? [\d#].*$/, "s")}${at}` : "that are there";
+  const ways =
+    through.length === 0 ? `of the ${several(own).replace(/s? [\d#].*$/, "s")}${heldAt(work, list)}` : "that are there";
   const stops = holes.map((hole) => stopOf(hole, work.plan, null)).toSorted(compare);
   const told = [...new Set(stops.map(print))].join(" or ");
   const most = stops.every((stop) => equal(stop, depth)) ? "" : `: set the stop ${told} from the tip of the bit`;

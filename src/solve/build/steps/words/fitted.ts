@@ -59,7 +59,7 @@ const WORDS: ReadonlyMap<string, Words> = new Map<string, Words>([
     "drawer stop",
     {
       after:
-        "Screw it on so tight that it stays as it is turned, and leave it level. When the drawer is in, reach in over its back and turn the stop up behind the rail above; level again, it lets the drawer out.",
+        "It lies inside the drawer. Screw it on so tight that it stays as it is turned, and leave it level. Put the drawer in half way, reach into it where it is open, and turn the stop up; level again, it lets the drawer out.",
     },
   ],
   ["foot", { under: true }],
