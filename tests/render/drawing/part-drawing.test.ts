@@ -75,6 +75,35 @@ describe("the drawing of a part", () => {
   });
 });
 
+test("the view of an end letters the pockets that come out there, and shows them in the thickness, not on the face", () => {
+  const slant = Math.PI / 12;
+  const pocket = (x: number, way: 1 | -1): Hole => ({
+    ...bored(x, 3),
+    kind: "pocket",
+    through: true,
+    direction: [way * Math.cos(slant), 0, -Math.sin(slant)],
+    stages: [
+      { diameter: inches(3, 8), depth: inches(1, 1) },
+      { diameter: inches(9, 64), depth: inches(3, 2) },
+    ],
+  });
+  const drawing = drawn([pocket(1.5, -1), pocket(22.5, 1)]);
+  expect(drawing.bores.map(({ letter, on, side }) => [letter, on, side])).toEqual([
+    ["a", "left end", "top face, towards its left end"],
+    ["b", "right end", "top face, towards its right end"],
+  ]);
+  const xOf = (letter: string): number => texts(drawing.items).find(({ text }) => text === letter)?.x ?? 0;
+  const ends = turned(drawing.items).map(({ x }) => x);
+  expect(xOf("a")).toBeLessThan(Math.max(...ends));
+  expect(xOf("b")).toBeGreaterThan(Math.max(...ends) + 10);
+  expect(outside(drawing.items, frame)).toEqual([]);
+  // Without pockets at the right the left end is drawn.
+  const left = drawn([pocket(1.5, -1)]);
+  expect(texts(left.items).find(({ text }) => text === "a")?.x).toBeLessThan(
+    Math.min(...turned(left.items).map(({ x }) => x)),
+  );
+});
+
 const spaced = (text: string): string => pen.print(inch(eval24(text)));
 /** "8 3⁄4" as a number of inches. */
 function eval24(text: string): number {

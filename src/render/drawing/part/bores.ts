@@ -56,8 +56,9 @@ export function boresOf(lying: Lying): { readonly bores: readonly Bore[]; readon
   return { bores: lettered.flat(), ladders: laddersOf(lettered, spotOf, wayOf) };
 }
 
-function sideAsDrawn({ face, edge }: Lying, { direction }: Hole): Bore["on"] {
-  const along = (axis: Vec) => dot(direction, axis) / Math.sqrt(dot(axis, axis));
+/** A pocket is looked for where it comes out. */
+function sideAsDrawn({ face, edge }: Lying, { direction, kind }: Hole): Bore["on"] {
+  const along = (axis: Vec) => ((kind === "pocket" ? -1 : 1) * dot(direction, axis)) / Math.sqrt(dot(axis, axis));
   const [toEye, up, right] = [along(face.towards), along(edge.towards), along(face.right)];
   const most = Math.max(Math.abs(toEye), Math.abs(up), Math.abs(right));
   if (most - Math.abs(toEye) < 1e-6) return toEye < 0 ? "face" : "other face";
@@ -89,17 +90,22 @@ export function drawBores(bores: readonly Bore[], { spot, towards, scale }: Show
   return bores.flatMap(({ holes }) =>
     holes.flatMap((hole): readonly Item[] => {
       const at: Vec = [toNumber(hole.at[0]), toNumber(hole.at[1]), toNumber(hole.at[2])];
-      const facing = -dot(hole.direction, towards) / Math.sqrt(dot(towards, towards));
+      const facing = facingOf(hole, towards);
       const mouth = spot(at);
       const look: Stroke = facing > 0 || hole.through ? { ...OUTLINE, width: 0.6 } : HIDDEN;
       if (Math.abs(facing) > 0.95) {
-        const wide = (toNumber(hole.stages[0]?.diameter ?? { n: 0n, d: 1n }) * scale) / 2;
+        const out = comesOut(hole, towards);
+        const stages = out ? hole.stages.slice(-1) : hole.stages;
+        const middle = out ? spot(bottomOf(hole)) : mouth;
+        const wide = (toNumber(stages[0]?.diameter ?? { n: 0n, d: 1n }) * scale) / 2;
         const reach = Math.max(wide, 1) + 2.5;
-        plate.addBox(boxAround(mouth[0], mouth[1], 2 * wide, 2 * wide));
-        const lines = cross(mouth, reach);
+        plate.addBox(boxAround(middle[0], middle[1], 2 * wide, 2 * wide));
+        const lines = cross(middle, reach);
         for (const line of lines) plate.addLine(line);
         return [
-          ...hole.stages.map((stage) => round(hole, stage, spot, scale, look)),
+          ...stages.map((stage) =>
+            out ? circle(...middle, wide, { stroke: look }) : round(hole, stage, spot, scale, look),
+          ),
           ...strokes(lines, look.dash ? { ...NARROW, dash: look.dash } : NARROW),
         ];
       }
@@ -111,6 +117,16 @@ export function drawBores(bores: readonly Bore[], { spot, towards, scale }: Show
 }
 
 type Stage = Hole["stages"][number];
+
+/** 1 where a hole is looked into, -1 from behind. */
+const facingOf = ({ direction }: Hole, towards: Vec): number =>
+  -dot(direction, towards) / Math.sqrt(dot(towards, towards));
+
+/** Where a pocket is looked at from the end at which it comes out, only that is seen of it. */
+const comesOut = (hole: Hole, towards: Vec): boolean => hole.kind === "pocket" && facingOf(hole, towards) < -0.95;
+
+const bottomOf = ({ at, direction, stages }: Hole): Vec =>
+  plus(toVec(at), times(direction, Math.max(...stages.map(({ depth }) => toNumber(depth)))));
 
 /** A circle, or a slot with round ends. */
 function round(hole: Hole, { diameter }: Stage, spot: Shown["spot"], scale: number, stroke: Stroke): Item {
@@ -156,7 +172,12 @@ function side(at: Vec, way: Vec, { diameter, depth }: Stage, spot: Shown["spot"]
 const MOST = 5;
 
 /** Letters beside the holes that the view looks into, or that run across it; farther off in a crowd, with a leader. */
-export function letters(bores: readonly Bore[], { spot, scale }: Shown, plate: Plate, pen: Pen): readonly Item[] {
+export function letters(
+  bores: readonly Bore[],
+  { spot, scale, towards }: Shown,
+  plate: Plate,
+  pen: Pen,
+): readonly Item[] {
   return bores.flatMap(({ holes, letter }) => {
     const some = holes.length <= MOST ? holes : [holes[0] as Hole, holes.at(-1) as Hole];
     let told = false;
@@ -164,14 +185,9 @@ export function letters(bores: readonly Bore[], { spot, scale }: Shown, plate: P
       const at: Vec = [toNumber(hole.at[0]), toNumber(hole.at[1]), toNumber(hole.at[2])];
       const wide = hole.slot?.length ?? hole.stages[0]?.diameter ?? { n: 0n, d: 1n };
       const r = (toNumber(wide) * scale) / 2;
-      const deep = Math.max(...hole.stages.map(({ depth }) => toNumber(depth)));
-      const bottom = spot(plus(at, times(hole.direction, deep)));
-      const place = lettered(
-        letter,
-        [{ at: spot(at), r }, ...(hole.through ? [] : [{ at: bottom, r: 1 }])],
-        plate,
-        pen,
-      );
+      const bottom = spot(bottomOf(hole));
+      const seen = comesOut(hole, towards) ? { at: bottom, r: r / 2 } : { at: spot(at), r };
+      const place = lettered(letter, [seen, ...(hole.through ? [] : [{ at: bottom, r: 1 }])], plate, pen);
       // One of several alike does without rather than be in the way.
       if (!place || (told && place.cost >= BLOCKED)) return [];
       told = true;
