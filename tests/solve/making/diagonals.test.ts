@@ -73,11 +73,7 @@ describe("in a bench whose ends are put together first", () => {
   test("the second end closes it; a top on buttons keeps nothing as it finds it", () => {
     expect(of("Add the right end")).toContain("measure across its front from corner to corner, outside");
     // The posts go on the shoulders of an end that was proved.
-    expect(bench.map(([title]) => title)).toEqual([
-      "Build the left end",
-      "Build the right end",
-      "Add the right end",
-    ]);
+    expect(bench.map(([title]) => title)).toEqual(["Build the left end", "Build the right end", "Add the right end"]);
   });
 });
 

@@ -22,6 +22,7 @@ import { type Detail, detailOf } from "./detail.ts";
 import { enlarged } from "./enlarge.ts";
 import { located } from "./locator.ts";
 import { marksOf } from "./marks.ts";
+import { ceilingOf } from "./scene.ts";
 import { drawDriven, rodsOf } from "./screws.ts";
 import { shotOf, sizeFor, type Taken } from "./shot.ts";
 import { sideSeen } from "./side-seen.ts";
@@ -112,7 +113,7 @@ export function drawnOnce(taken: Taken, { frame, before, pen, told, isOneOfTwo =
     { lines: fine, stroke: FINE },
   ];
   const close = detail ? enlarged(detail, { fills: tint, strokes: [...lines, ...rods] }, plate, pen) : [];
-  const aside = step.shows.as || isOneOfTwo ? null : sideSeen(view, step.up);
+  const aside = step.shows.as || isOneOfTwo ? null : sideSeen(view, ceilingOf(step));
   const words =
     aside === null
       ? []
