@@ -2,6 +2,7 @@
 import { type PartInWork, partInWork, workIn } from "../../solve/build/part-after.ts";
 import type { Build, BuiltPart, CutLine, Step } from "../../solve/build.ts";
 import { placeStep } from "../../solve/design/boring/marks.ts";
+import type { Hole } from "../../solve/design.ts";
 import { inches, type Length, millimetres, printLength, subtract, toNumber } from "../../units/index.ts";
 import { roundTo } from "../../units/round.ts";
 import type { Item } from "../document.ts";
@@ -127,14 +128,20 @@ export function drawnPart(
   };
 }
 
+/** What goes into a hole as the steps call it, where its kind has another name. */
+const CALLED: Readonly<Partial<Record<Hole["kind"], string>>> = { nut: "cross dowel" };
+
 /** "a: 4 holes, Ø 11/64, through, clearance, into its left face"; letters of what is alike together, each with its number. */
-function keyOf(bores: PartDrawing["bores"], { build, printer }: Plan): readonly Rich[] {
+export function keyOf(
+  bores: PartDrawing["bores"],
+  { build, printer }: Pick<Plan, "build" | "printer">,
+): readonly Rich[] {
   const pegs = new Set(build.fasteners.flatMap(({ id, kind }) => (kind === "peg" ? [id] : [])));
   const alike = new Map<string, PartDrawing["bores"][number][]>();
   for (const bore of bores) {
     const [first] = bore.holes;
     if (!first) continue;
-    const kind = first.for === null ? "" : `, ${pegs.has(first.for) ? "peg" : first.kind}`;
+    const kind = first.for === null ? "" : `, ${pegs.has(first.for) ? "peg" : (CALLED[first.kind] ?? first.kind)}`;
     const words = `${holeSize(first, printer)}${kind}, into its ${bore.side}`;
     alike.set(words, [...(alike.get(words) ?? []), bore]);
   }

@@ -13,7 +13,9 @@ export const TITLE_SPACE = 10;
 export function stepTitle(step: Step, first: boolean, width: number): Pick<Atom, "height" | "paint"> {
   const number = String(step.number);
   const after = measure(number, TYPE.stepNumber.font, TYPE.stepNumber.size) + 10;
-  const aside = [step.copies > 1 ? `make ${step.copies}` : "", roughly(step.bench)].filter((t) => t !== "").join(" · ");
+  const told = [step.copies > 1 ? `make ${step.copies}` : "", roughly(step.bench)].filter((t) => t !== "");
+  // The time is that of the whole step: told again it would seem to be needed twice.
+  const aside = first ? told.join(" · ") : "";
   const text = first ? step.title : `${step.title} (continued)`;
   const lines = breakLines(text, TYPE.stepTitle, width - after);
   const [only] = lines;

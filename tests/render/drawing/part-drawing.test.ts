@@ -1,13 +1,17 @@
 import { describe, expect, test } from "vitest";
+import type { Vec } from "../../../src/geometry/types.ts";
+import { letters } from "../../../src/render/drawing/part/bore-letters.ts";
+import type { Bore } from "../../../src/render/drawing/part/bores.ts";
 import { apart, PITCH } from "../../../src/render/drawing/part/ordinates.ts";
 import { partDrawing } from "../../../src/render/drawing/part/part-drawing.ts";
 import { squeezed } from "../../../src/render/drawing/part/squeeze.ts";
+import { type Box, Plate } from "../../../src/render/drawing/plate.ts";
 import type { Build, BuiltPart } from "../../../src/solve/build.ts";
 import type { Hole } from "../../../src/solve/design.ts";
 import { inches, ZERO } from "../../../src/units/index.ts";
 import { at, inch, part } from "./fixture/making.ts";
 import { bench, pen } from "./fixture.ts";
-import { clashes, outside, texts, words } from "./look.ts";
+import { clashes, outside, paths, pointsOf, texts, words } from "./look.ts";
 
 const frame = { x: 60, y: 64, width: 510, height: 230 };
 
@@ -73,6 +77,66 @@ describe("the drawing of a part", () => {
     const more = [below, { ...below, at: at(4, 2, 0) }, { ...below, at: at(5, 2, 0) }];
     expect(drawn(more as readonly Hole[]).lies).toMatch(/^Seen from below/);
   });
+});
+
+test("the view of an end letters the pockets that come out there, and shows them in the thickness, not on the face", () => {
+  const slant = Math.PI / 12;
+  const pocket = (x: number, way: 1 | -1): Hole => ({
+    ...bored(x, 3),
+    kind: "pocket",
+    through: true,
+    direction: [way * Math.cos(slant), 0, -Math.sin(slant)],
+    stages: [
+      { diameter: inches(3, 8), depth: inches(1, 1) },
+      { diameter: inches(9, 64), depth: inches(3, 2) },
+    ],
+  });
+  const drawing = drawn([pocket(1.5, -1), pocket(22.5, 1)]);
+  expect(drawing.bores.map(({ letter, on, side }) => [letter, on, side])).toEqual([
+    ["a", "left end", "top face, towards its left end"],
+    ["b", "right end", "top face, towards its right end"],
+  ]);
+  const xOf = (letter: string): number => texts(drawing.items).find(({ text }) => text === letter)?.x ?? 0;
+  const ends = turned(drawing.items).map(({ x }) => x);
+  expect(xOf("a")).toBeLessThan(Math.max(...ends));
+  expect(xOf("b")).toBeGreaterThan(Math.max(...ends) + 10);
+  expect(outside(drawing.items, frame)).toEqual([]);
+  // Without pockets at the right the left end is drawn.
+  const left = drawn([pocket(1.5, -1)]);
+  expect(texts(left.items).find(({ text }) => text === "a")?.x).toBeLessThan(
+    Math.min(...turned(left.items).map(({ x }) => x)),
+  );
+});
+
+test("what lies behind the holes of an end is not drawn over them there", () => {
+  const into = (y: number, z: number): Hole => ({ ...bored(24, y), at: at(24, y, z), direction: [-1, 0, 0] });
+  const hiddenAtEnd = (holes: readonly Hole[]): number => {
+    const { items } = drawn(holes);
+    const last = Math.max(...turned(items).map(({ x }) => x)) + 8;
+    return paths(items).filter((path) => path.stroke?.dash && pointsOf(path).every(([x]) => x > last)).length;
+  };
+  // The bottom of the dado lies 3/8 up: behind holes in the middle, not behind one near the top face.
+  expect(hiddenAtEnd([into(1, 0.375), into(5, 0.375)])).toBe(0);
+  expect(hiddenAtEnd([into(3, 0.625)])).toBeGreaterThan(0);
+});
+
+test("a letter keeps out of a column of numbers, where it would be taken for one", () => {
+  const end = { ...bored(0, 3), at: at(0, 3, 0.375), direction: [1, 0, 0] } as const;
+  const bore: Bore = { letter: "a", holes: [end], on: "left end", side: "left end" };
+  const scale = 10 / 406_400;
+  const shown = {
+    spot: (p: Vec): readonly [number, number] => [100 + p[0] * scale, 100 - p[1] * scale],
+    towards: [0, 0, 1] as Vec,
+    scale,
+  };
+  const placed = (columns: readonly Box[]) => {
+    const plate = new Plate({ x: 0, y: 0, width: 300, height: 200 });
+    return texts(letters([bore], shown, { plate, pen, columns }))[0] as { x: number; y: number };
+  };
+  const free = placed([]);
+  const column = { left: free.x - 4, right: free.x + 10, top: free.y - 20, bottom: free.y + 20 };
+  const off = placed([column]);
+  expect(off.x > column.right || off.x < column.left - 4 || Math.abs(off.y - free.y) > 15).toBe(true);
 });
 
 const spaced = (text: string): string => pen.print(inch(eval24(text)));

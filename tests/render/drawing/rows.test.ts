@@ -18,6 +18,16 @@ test("four holes at equal distances are a row, three are not", () => {
   expect(rowsOf(points([2, 2, 2, 2], 1), itself, 0)).toEqual([]);
 });
 
+test("three holes are a row where three beside them stand nearly at the same places", () => {
+  const beside = [...points([1, 14.5, 28], 8.375), ...points([1.375, 14.875, 28.375], 0.375)];
+  expect(inInches(rowsOf(beside, itself, 0))).toEqual([
+    [1.375, 28.375, 2, 3],
+    [1, 28, 2, 3],
+  ]);
+  expect(rowsOf([...points([1, 14.5, 28], 8), ...points([1, 14.5, 28], 2)], itself, 0)).toEqual([]);
+  expect(rowsOf([...points([1, 14.5, 28], 8), ...points([4, 17.5, 31], 2)], itself, 0)).toEqual([]);
+});
+
 test("a hole that stands apart ends the row", () => {
   expect(inInches(rowsOf(points([1, 4, 5.25, 6.5, 7.75, 9, 12], 1), itself, 0))).toEqual([[4, 9, 4, 5]]);
 });

@@ -8,7 +8,7 @@ import { ACCENT, BLACK, contrast, GREY, luminance, TINT, WHITE } from "../../../
 import type { Point } from "../../../src/solve/design.ts";
 import { inch } from "./fixture/making.ts";
 import { bench, bookcase, pen } from "./fixture.ts";
-import { paths, pointsOf } from "./look.ts";
+import { paths, pointsOf, words } from "./look.ts";
 
 const frame = { x: 0, y: 0, width: 255, height: 290 };
 
@@ -35,6 +35,15 @@ describe("a step's picture", () => {
     const first = step(build, 1);
     const alone = { ...build, parts: build.parts.filter(({ id }) => id.startsWith("left-end")) };
     expect(stepPicture(build, first, { frame, pen }).items).toEqual(stepPicture(alone, first, { frame, pen }).items);
+  });
+
+  test("it lies as the words lay it, and says how", () => {
+    const first = step(build, 1);
+    const said = (up?: readonly [number, number, number]) =>
+      words(stepPicture(build, { ...first, shows: { ...first.shows, ...(up && { up }) } }, { frame, pen }).items);
+    expect(said().join(" ")).not.toContain("Upside down");
+    expect(said([0, 0, -1]).join(" ")).toContain("Upside down");
+    expect(said([-1, 0, 0]).join(" ")).toContain("Lying on its right side");
   });
 
   test("every screw is drawn: an axis, a head and a ring where it goes in", () => {

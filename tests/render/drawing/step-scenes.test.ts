@@ -5,6 +5,8 @@ import { solidBox } from "../../../src/geometry/solid.ts";
 import type { Vec } from "../../../src/geometry/types.ts";
 import type { Item } from "../../../src/render/document.ts";
 import { stepPicture } from "../../../src/render/drawing/index.ts";
+import { Plate } from "../../../src/render/drawing/plate.ts";
+import { captioned, offTheLine } from "../../../src/render/drawing/step/captions.ts";
 import { sceneOf } from "../../../src/render/drawing/step/scene.ts";
 import { sideSeen } from "../../../src/render/drawing/step/side-seen.ts";
 import { ACCENT, METAL, TINT } from "../../../src/render/palette.ts";
@@ -202,4 +204,25 @@ test("the side that faces the reader is named where it is not the front from abo
   expect(sideSeen(viewFrom("the front left and above", [-1, -1, 1]), [0, 0, 1])).toBe(
     "Seen from the front left and above",
   );
+});
+
+test("a name does not stand where it would be read on with the words below a picture", () => {
+  const plate = new Plate({ x: 0, y: 0, width: 255, height: 120 });
+  const caption = captioned("Seen from the front left and above", 100, plate, pen);
+  const toll = offTheLine(caption, pen);
+  const { right = 0, top = 0, bottom = 0 } = caption.box ?? {};
+  const middle = (top + bottom) / 2;
+  const at = (mark: string, x: number, y: number): number =>
+    toll(
+      { mark, targets: [], hidden: false },
+      [x, y],
+      [
+        [x, y],
+        [x, y],
+      ],
+    );
+  expect(at("butt hinge", right + 40, middle)).toBeGreaterThan(0);
+  expect(at("butt hinge", right + 40, middle - 20)).toBe(0);
+  // The mark of a part in its circle is no word.
+  expect(at("A", right + 40, middle)).toBe(0);
 });

@@ -123,6 +123,12 @@ describe("a glue-up", () => {
     expect(step(/^Build the left side/u)).toContain(
       "Put it together lying flat, on two straight battens, with the right side down, where all is flush.",
     );
+    // The left points up then, in the picture too; everything else of the step is told as it stands.
+    const left = steps.find(({ title }) => /^Build the left side/u.test(title));
+    expect([left?.up, left?.shows.up]).toEqual([
+      [0, 0, 1],
+      [-1, 0, 0],
+    ]);
     expect(step(/^Glue in the bottom panel/u)).toContain("Lay the left side flat on battens, inside up.");
     const right = steps.find(({ title }) => /^Add the right side/u.test(title));
     expect(right?.hands).toBe(2);

@@ -43,6 +43,13 @@ test("what was built for the work to stand on is lifted under it, as a chest ont
   expect(lines).toContain("Set the bottom panel (D) on the plinth.");
 });
 
+test("the arrow goes with what the words move: the panel down onto the plinth, not the plinth up to it", () => {
+  const { parts, steps } = built("manuals-bookcase");
+  const panel = parts.filter(({ mark }) => mark === "D").map(({ id }) => id);
+  const travel = steps.find(({ title }) => title.startsWith("Screw the bottom panel (D) and the plinth"))?.shows.travel;
+  expect(travel).toEqual([{ parts: panel, along: [0, 0, -1] }]);
+});
+
 test("what comes from above is set on what is there, and what comes from a side against it", () => {
   // Upside down, the frame of a bench comes from above.
   expect(built("dining-bench").steps.flatMap(({ text }) => text)).toContain("Set the frame on the slab (A).");

@@ -17,6 +17,10 @@ test("shelves that do not pass each other have all their coats before they go in
   expect(textOfStep(stepWith(built(name), /^Finish four loose shelves/u))).toContain(
     "Once the piece is closed they do not come out for that",
   );
+  // One of them is drawn, with the lip that is glued to it.
+  const { parts, steps } = built(name);
+  const { shows } = steps[early] as (typeof steps)[number];
+  expect(shows.fresh.map((id) => parts.find((part) => part.id === id)?.mark)).toEqual(["D", "O"]);
   const last = textOfStep(stepWith(built(name), /^Finish the piece/u));
   expect(last).toContain("Sand what has no coats yet and will be seen");
   expect(last).toContain("on all that has none yet.");

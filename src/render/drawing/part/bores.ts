@@ -1,5 +1,3 @@
-/** The holes of a part in one of its views, each kind with a small letter. */
-import { circlePoint } from "../../../geometry/angle.ts";
 import type { Vec } from "../../../geometry/types.ts";
 import { dot, plus, times } from "../../../geometry/vec.ts";
 import { sideWord } from "../../../solve/build/steps/words/measured.ts";
@@ -8,12 +6,11 @@ import { type AxisIndex, faceOf, INDICES } from "../../../solve/design/space.ts"
 import type { Hole } from "../../../solve/design.ts";
 import { toNumber } from "../../../units/index.ts";
 import type { Item, Stroke } from "../../document.ts";
-import { BLACK } from "../../palette.ts";
 import { circle, slot } from "../../shapes.ts";
-import type { Pen, Spot } from "../drawing.ts";
+import type { Spot } from "../drawing.ts";
 import { toVec } from "../feature-box.ts";
-import { ahead, centred, strokes } from "../ink.ts";
-import { type Box, boxAround, grown, type Plate, type Segment } from "../plate.ts";
+import { strokes } from "../ink.ts";
+import { boxAround, type Plate, type Segment } from "../plate.ts";
 import { HIDDEN, NARROW, OUTLINE } from "../strokes.ts";
 import { type Ladder, laddersOf, setsOf } from "./ladders.ts";
 import type { Lying } from "./lying.ts";
@@ -56,8 +53,9 @@ export function boresOf(lying: Lying): { readonly bores: readonly Bore[]; readon
   return { bores: lettered.flat(), ladders: laddersOf(lettered, spotOf, wayOf) };
 }
 
-function sideAsDrawn({ face, edge }: Lying, { direction }: Hole): Bore["on"] {
-  const along = (axis: Vec) => dot(direction, axis) / Math.sqrt(dot(axis, axis));
+/** A pocket is looked for where it comes out. */
+function sideAsDrawn({ face, edge }: Lying, { direction, kind }: Hole): Bore["on"] {
+  const along = (axis: Vec) => ((kind === "pocket" ? -1 : 1) * dot(direction, axis)) / Math.sqrt(dot(axis, axis));
   const [toEye, up, right] = [along(face.towards), along(edge.towards), along(face.right)];
   const most = Math.max(Math.abs(toEye), Math.abs(up), Math.abs(right));
   if (most - Math.abs(toEye) < 1e-6) return toEye < 0 ? "face" : "other face";
@@ -89,17 +87,22 @@ export function drawBores(bores: readonly Bore[], { spot, towards, scale }: Show
   return bores.flatMap(({ holes }) =>
     holes.flatMap((hole): readonly Item[] => {
       const at: Vec = [toNumber(hole.at[0]), toNumber(hole.at[1]), toNumber(hole.at[2])];
-      const facing = -dot(hole.direction, towards) / Math.sqrt(dot(towards, towards));
+      const facing = facingOf(hole, towards);
       const mouth = spot(at);
       const look: Stroke = facing > 0 || hole.through ? { ...OUTLINE, width: 0.6 } : HIDDEN;
       if (Math.abs(facing) > 0.95) {
-        const wide = (toNumber(hole.stages[0]?.diameter ?? { n: 0n, d: 1n }) * scale) / 2;
+        const out = comesOut(hole, towards);
+        const stages = out ? hole.stages.slice(-1) : hole.stages;
+        const middle = out ? spot(bottomOf(hole)) : mouth;
+        const wide = (toNumber(stages[0]?.diameter ?? { n: 0n, d: 1n }) * scale) / 2;
         const reach = Math.max(wide, 1) + 2.5;
-        plate.addBox(boxAround(mouth[0], mouth[1], 2 * wide, 2 * wide));
-        const lines = cross(mouth, reach);
+        plate.addBox(boxAround(middle[0], middle[1], 2 * wide, 2 * wide));
+        const lines = cross(middle, reach);
         for (const line of lines) plate.addLine(line);
         return [
-          ...hole.stages.map((stage) => round(hole, stage, spot, scale, look)),
+          ...stages.map((stage) =>
+            out ? circle(...middle, wide, { stroke: look }) : round(hole, stage, spot, scale, look),
+          ),
           ...strokes(lines, look.dash ? { ...NARROW, dash: look.dash } : NARROW),
         ];
       }
@@ -111,6 +114,17 @@ export function drawBores(bores: readonly Bore[], { spot, towards, scale }: Show
 }
 
 type Stage = Hole["stages"][number];
+
+/** 1 where a hole is looked into, -1 from behind. */
+const facingOf = ({ direction }: Hole, towards: Vec): number =>
+  -dot(direction, towards) / Math.sqrt(dot(towards, towards));
+
+/** Where a pocket is looked at from the end at which it comes out, only that is seen of it. */
+export const comesOut = (hole: Hole, towards: Vec): boolean =>
+  hole.kind === "pocket" && facingOf(hole, towards) < -0.95;
+
+export const bottomOf = ({ at, direction, stages }: Hole): Vec =>
+  plus(toVec(at), times(direction, Math.max(...stages.map(({ depth }) => toNumber(depth)))));
 
 /** A circle, or a slot with round ends. */
 function round(hole: Hole, { diameter }: Stage, spot: Shown["spot"], scale: number, stroke: Stroke): Item {
@@ -150,81 +164,4 @@ function side(at: Vec, way: Vec, { diameter, depth }: Stage, spot: Shown["spot"]
     [from[0] - nx, from[1] - ny],
   ];
   return corners.slice(1).map((corner, i): Segment => [corners[i] as Spot, corner]);
-}
-
-/** Of more than this many the first and the last have the letter. */
-const MOST = 5;
-
-/** Letters beside the holes that the view looks into, or that run across it; farther off in a crowd, with a leader. */
-export function letters(bores: readonly Bore[], { spot, scale }: Shown, plate: Plate, pen: Pen): readonly Item[] {
-  return bores.flatMap(({ holes, letter }) => {
-    const some = holes.length <= MOST ? holes : [holes[0] as Hole, holes.at(-1) as Hole];
-    let told = false;
-    return some.flatMap((hole): readonly Item[] => {
-      const at: Vec = [toNumber(hole.at[0]), toNumber(hole.at[1]), toNumber(hole.at[2])];
-      const wide = hole.slot?.length ?? hole.stages[0]?.diameter ?? { n: 0n, d: 1n };
-      const r = (toNumber(wide) * scale) / 2;
-      const deep = Math.max(...hole.stages.map(({ depth }) => toNumber(depth)));
-      const bottom = spot(plus(at, times(hole.direction, deep)));
-      const place = lettered(
-        letter,
-        [{ at: spot(at), r }, ...(hole.through ? [] : [{ at: bottom, r: 1 }])],
-        plate,
-        pen,
-      );
-      // One of several alike does without rather than be in the way.
-      if (!place || (told && place.cost >= BLOCKED)) return [];
-      told = true;
-      plate.addBox(place.box);
-      if (place.leader) plate.addLeader(place.leader);
-      return [
-        ...strokes(place.leader ? [place.leader] : [], NARROW),
-        centred(pen, letter, place.spot, { font: "italic", ink: BLACK }).item,
-      ];
-    });
-  });
-}
-
-interface Lettered {
-  readonly spot: Spot;
-  readonly box: Box;
-  readonly leader: Segment | null;
-  readonly cost: number;
-}
-
-/** From the rim of a hole to its letter: beside it, and with a leader. */
-const NEAR = [6, 8] as const;
-const FAR = [13, 17, 22, 28, 35, 44, 56, 70] as const;
-/** What a leader counts for, a line through the letter, and a leader that crosses another or a break, in points of distance. */
-const LED = 4;
-const STRUCK = 200;
-const BLOCKED = 90;
-const WAYS = Array.from({ length: 24 }, (_, i) => circlePoint(i, 24));
-
-/** The nearest place with nothing through it, from the mouth or the bottom; where none is free, that with least through it. */
-function lettered(
-  letter: string,
-  ends: readonly { readonly at: Spot; readonly r: number }[],
-  plate: Plate,
-  pen: Pen,
-): Lettered | null {
-  const width = pen.measure(letter, "italic", 10);
-  let best: Lettered | null = null;
-  const beats = (cost: number): boolean => !best || cost < best.cost - 1e-9;
-  for (const far of [...NEAR, ...FAR]) {
-    const least = far < FAR[0] ? far : far + LED;
-    if (!beats(least)) break;
-    for (const { at, r } of ends)
-      for (const way of WAYS) {
-        const spot = ahead(at, way, r + far);
-        const box = grown(boxAround(spot[0], spot[1] + 0.5, width, 9), 1);
-        if (!beats(least) || !plate.isFree(box)) continue;
-        const struck = least + STRUCK * plate.linesThrough(box);
-        if (!beats(struck)) continue;
-        const leader: Segment | null = far < FAR[0] ? null : [ahead(at, way, r + 1.5), ahead(spot, way, -6.5)];
-        const cost = struck + (leader ? 2 * plate.linesAcross(leader) + (plate.blocks(leader) ? BLOCKED : 0) : 0);
-        if (beats(cost)) best = { spot, box, leader, cost };
-      }
-  }
-  return best;
 }

@@ -56,8 +56,10 @@ export function lying(built: BuiltPart, allHoles: readonly Hole[]): Lying {
   const below = richer(wide, part.axes.length === "up" ? times(cross(towards, long), -1) : times(wide, -1));
   const up = times(below, -1);
   const right = cross(up, towards);
-  const tells = part.features.some(({ kind }) => TOLD_BY_ENDS.has(kind)) || work(right) + work(times(right, -1)) > 0;
-  const at = work(right) >= work(times(right, -1)) ? "right" : "left";
+  // A pocket is seen at the end at which it comes out.
+  const atEnd = (end: Vec): number => work(end) + pockets(holes, times(end, -1)) - pockets(holes, end);
+  const tells = part.features.some(({ kind }) => TOLD_BY_ENDS.has(kind)) || atEnd(right) + atEnd(times(right, -1)) > 0;
+  const at = atEnd(right) >= atEnd(times(right, -1)) ? "right" : "left";
   const low = (way: Vec): "low" | "high" => (way[1] + way[2] < 0 ? "high" : "low");
   return {
     part,
@@ -73,6 +75,9 @@ export function lying(built: BuiltPart, allHoles: readonly Hole[]): Lying {
 const workOn = (features: readonly Feature[], holes: readonly Hole[], side: Vec): number =>
   features.filter((feature) => "into" in feature && !("radius" in feature) && dot(feature.into, side) < -0.9).length +
   holes.filter((hole) => dot(hole.direction, side) < -0.7).length;
+
+const pockets = (holes: readonly Hole[], side: Vec): number =>
+  holes.filter(({ kind, direction }) => kind === "pocket" && dot(direction, side) < -0.7).length;
 
 /** "left", "front", "top": a side of the finished piece. */
 export function sideWord(side: Vec): string {

@@ -1,19 +1,22 @@
-import { picturePoint } from "../../../geometry/picture/index.ts";
+import { picturePoint, type View } from "../../../geometry/picture/index.ts";
 import type { Point2, Vec } from "../../../geometry/types.ts";
 import type { Build, BuiltPart } from "../../../solve/build.ts";
-import type { Length } from "../../../units/index.ts";
+import type { Hole } from "../../../solve/design.ts";
+import { type Length, toNumber, ZERO } from "../../../units/index.ts";
 import type { Item } from "../../document.ts";
 import { bounds, leaves } from "../../shapes.ts";
 import type { Frame } from "../../style.ts";
 import { BAR_HEIGHT, scaleBar } from "../bar.ts";
 import type { Drawing, Pen, Spot } from "../drawing.ts";
+import { toVec } from "../feature-box.ts";
 import { type Extent, heightOf, widthOf } from "../fit.ts";
 import { strokes } from "../ink.ts";
-import { boxAround, Plate, type Segment } from "../plate.ts";
+import { type Box, boxAround, Plate, passes, type Segment } from "../plate.ts";
 import { type Scale, usualScales } from "../scale.ts";
 import { HIDDEN, OUTLINE, PRESENT } from "../strokes.ts";
 import { type Arranged, arranged, POINTS_PER_UNIT } from "./arrange.ts";
-import { type Bore, boresOf, drawBores, letters } from "./bores.ts";
+import { letters } from "./bore-letters.ts";
+import { type Bore, boresOf, drawBores } from "./bores.ts";
 import { BREAK, broken } from "./broken.ts";
 import { closeOn } from "./close.ts";
 import { apartFromEarlier } from "./earlier.ts";
@@ -83,6 +86,16 @@ export function partDrawing(
   };
 }
 
+/** What the mouth of a hole takes up in a view. */
+function mouthBox(hole: Hole, view: View, spot: (p: Point2) => Spot, scale: number): Box {
+  const [x, y] = spot(picturePoint(view, toVec(hole.at)));
+  const wide = toNumber(hole.stages[0]?.diameter ?? ZERO) * scale;
+  return boxAround(x, y, wide, wide);
+}
+
+/** From the first of some numbers that stand one below the other to the last. */
+const rowsDown = (all: readonly number[]) => ({ top: Math.min(...all), bottom: Math.max(...all) });
+
 /** Whole at a smaller scale a part is shown better than broken: a slender one at the next, others while it is not much smaller. */
 function wholeAt(
   { face }: Sheet,
@@ -133,12 +146,17 @@ function drawn(
     { aspect: edge, spot: onEdge },
     ...(end ? [{ aspect: end, spot: onEnd }] : []),
   ];
+  const intoEnd = bores.filter(({ on }) => on === `${lies.end?.at} end`);
+  const mouths = end ? intoEnd.flatMap(({ holes }) => holes.map((hole) => mouthBox(hole, end.view, onEnd, k))) : [];
   const items: Item[] = [];
   const seenOnFace: Segment[] = [];
   for (const { aspect, spot } of views) {
     const runs = (all: readonly (readonly [Point2, Point2])[]): Segment[] => all.map(([a, b]) => [spot(a), spot(b)]);
     const [now, before] = apartFromEarlier(lies.part, aspect.view, aspect.lines.visible);
-    const [seen, old, hidden] = [runs(now), runs(before), runs(aspect.lines.hidden)];
+    const [seen, old] = [runs(now), runs(before)];
+    // What lies behind the holes of an end would be one blot with them; the other views tell it.
+    const behind = runs(aspect.lines.hidden);
+    const hidden = aspect === end && behind.some((line) => mouths.some((box) => passes(line, box))) ? [] : behind;
     for (const line of [...seen, ...old, ...hidden]) plate.addLine(line);
     if (aspect === face) seenOnFace.push(...seen, ...old);
     items.push(...strokes(hidden, HIDDEN), ...strokes(old, PRESENT), ...strokes(seen, OUTLINE));
@@ -153,7 +171,6 @@ function drawn(
     towards: end.view.towards,
     scale: k,
   };
-  const intoEnd = bores.filter(({ on }) => on === `${lies.end?.at} end`);
   if (shownEnd) items.push(...drawBores(intoEnd, shownEnd, plate));
   for (const x of along.breaks)
     for (const [from, extent] of [[top, face.extent] as const, [edgeTop, edge.extent] as const]) {
@@ -185,8 +202,13 @@ function drawn(
   );
   const onEdges = bores.filter(({ on }) => on === "lower edge");
   const others = bores.filter((bore) => !onEdges.includes(bore) && !(shownEnd && intoEnd.includes(bore)));
-  items.push(...letters(others, shownFace, plate, pen), ...letters(onEdges, shownEdge, plate, pen));
-  if (shownEnd) items.push(...letters(intoEnd, shownEnd, plate, pen));
+  const columns = [
+    { left: start - set.long, right: start, ...rowsDown(set.face) },
+    { left: left - set.long, right: left, ...rowsDown(set.edge) },
+  ];
+  const around = { plate, pen, columns };
+  items.push(...letters(others, shownFace, around), ...letters(onEdges, shownEdge, around));
+  if (shownEnd) items.push(...letters(intoEnd, shownEnd, around));
   const [barLeft, barTop, barRight, barBottom] = bounds(leaves(bar));
   plate.addBox({ left: barLeft, top: barTop, right: barRight, bottom: barBottom });
   const boxes = views.map(({ aspect: { extent }, spot }) => [

@@ -19,6 +19,9 @@ export interface Found<P> {
 /** Fewer spaces between edges, and between holes, are told one by one. */
 const LEAST = 4;
 const LEAST_HOLES = 3;
+/** But so few are a row of their own where one beside it has places nearly the same, nearer than 20 mm: nobody could tell whose number is whose. */
+const LEAST_BESIDE = 2;
+const NEARLY = 320_000;
 
 /** Runs of equal spaces between sorted places, and what is inside them. */
 export function runsOf(
@@ -52,12 +55,20 @@ export function rowsOf<P>(all: readonly P[], spotOf: (point: P) => InPart, axis:
   );
   const step = (i: number): number =>
     same(at(i + 1, other), at(i, other)) ? at(i + 1, axis) - at(i, axis) : Number.NaN;
+  const nearlyBeside = (points: readonly P[]): boolean =>
+    points.map(spotOf).some((own) =>
+      sorted.map(spotOf).some((each) => {
+        const off = Math.abs(each[axis] - own[axis]);
+        return !same(each[other] as number, own[other] as number) && off > 2 * TOLERANCE && off < NEARLY;
+      }),
+    );
   const found: Found<P>[] = [];
   for (let start = 0; start < sorted.length - 1; ) {
     let end = start + 1;
     while (same(step(end), step(start))) end++;
     const spaces = end - start;
-    const row = spaces >= LEAST_HOLES && step(start) > 2 * TOLERANCE;
+    const least = spaces >= LEAST_BESIDE && nearlyBeside(sorted.slice(start, end + 1)) ? LEAST_BESIDE : LEAST_HOLES;
+    const row = spaces >= least && step(start) > 2 * TOLERANCE;
     if (row)
       found.push({ row: { from: at(start, axis), to: at(end, axis), spaces }, points: sorted.slice(start, end + 1) });
     start = row ? end : start + 1;

@@ -1,15 +1,27 @@
 /** Words in a corner of a step's picture. */
 import type { Item } from "../../document.ts";
 import { type Frame, TYPE } from "../../style.ts";
+import { balloonBox, balloonReach, isName } from "../balloon.ts";
 import type { Pen, Spot } from "../drawing.ts";
 import { centred } from "../ink.ts";
-import { boxAround, type Plate } from "../plate.ts";
+import type { Manner } from "../place-balloons.ts";
+import { type Box, boxAround, type Plate } from "../plate.ts";
 
 /** From the lowest line to the middle of the words. */
 const BELOW = 12;
 
+/** Words, and where they stand; no box where they have a place of their own. */
+export interface Captioned {
+  readonly items: readonly Item[];
+  readonly box: Box | null;
+}
+
+/** Across, from words to a name that is read on with them; and what that counts, in points of a leader's length. */
+const READ_ON = 60;
+const IN_LINE = 150;
+
 /** In the first corner where there is room for it, the lower left one at last; `lowest`: where the picture ends. */
-export function captioned(words: string, lowest: number, plate: Plate, pen: Pen): readonly Item[] {
+export function captioned(words: string, lowest: number, plate: Plate, pen: Pen): Captioned {
   const { x, y, width, height } = plate.frame;
   const { font, size, ink } = TYPE.caption;
   const half = pen.measure(words, font, size) / 2 + 1;
@@ -22,8 +34,18 @@ export function captioned(words: string, lowest: number, plate: Plate, pen: Pen)
   };
   const { item, box } = centred(pen, words, corners.find(free) ?? (corners[0] as Spot), { font, size, ink });
   plate.addBox(box);
-  return [item];
+  return { items: [item], box };
 }
+
+/** What speaks against a name in the line of these words: it would be read on with them. */
+export const offTheLine =
+  ({ box }: Captioned, pen: Pen): NonNullable<Manner["toll"]> =>
+  ({ mark }, centre) => {
+    if (!box || !isName(mark)) return 0;
+    const { left, right, top, bottom } = balloonBox(balloonReach(pen, mark), mark, centre);
+    const [aside, above] = [Math.max(box.left - right, left - box.right), Math.max(box.top - bottom, top - box.bottom)];
+    return aside < READ_ON && above < 0 ? IN_LINE : 0;
+  };
 
 /** So much lower than a picture with a border its words stand, in all. */
 export const UNDER = 14;

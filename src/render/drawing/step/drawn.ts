@@ -16,12 +16,13 @@ import { CHAIN, FINE, FRESH, PRESENT } from "../strokes.ts";
 import { travelRuns } from "../travel-lines.ts";
 import { listed, stepInWords } from "../words.ts";
 import { type Mover, travelArrow } from "./arrows.ts";
-import { captioned, captionUnder } from "./captions.ts";
+import { captioned, captionUnder, offTheLine } from "./captions.ts";
 import { isInside, segmentIn } from "./close-up.ts";
 import { type Detail, detailOf } from "./detail.ts";
 import { enlarged } from "./enlarge.ts";
 import { located } from "./locator.ts";
 import { marksOf } from "./marks.ts";
+import { ceilingOf } from "./scene.ts";
 import { drawDriven, rodsOf } from "./screws.ts";
 import { shotOf, sizeFor, type Taken } from "./shot.ts";
 import { sideSeen } from "./side-seen.ts";
@@ -112,12 +113,12 @@ export function drawnOnce(taken: Taken, { frame, before, pen, told, isOneOfTwo =
     { lines: fine, stroke: FINE },
   ];
   const close = detail ? enlarged(detail, { fills: tint, strokes: [...lines, ...rods] }, plate, pen) : [];
-  const aside = step.shows.as || isOneOfTwo ? null : sideSeen(view, step.up);
+  const aside = step.shows.as || isOneOfTwo ? null : sideSeen(view, ceilingOf(step));
   const words =
     aside === null
-      ? []
+      ? { items: [], box: null }
       : window
-        ? captionUnder([aside], shot.frame, pen)
+        ? { items: captionUnder([aside], shot.frame, pen), box: null }
         : captioned(aside, fit.page(taken.extent.low)[1], plate, pen);
   const marks = marksOf(step, scene, { faces, view, fit, isCloseUp: window !== null || isOneOfTwo });
   return {
@@ -139,8 +140,8 @@ export function drawnOnce(taken: Taken, { frame, before, pen, told, isOneOfTwo =
       ...driven,
       ...arrows,
       ...close,
-      ...words,
-      ...placeBalloons(marks, plate, pen, ground),
+      ...words.items,
+      ...placeBalloons(marks, plate, pen, ground, { toll: offTheLine(words, pen) }),
       ...(window ? located(shot.frame, window, taken, scene, view) : []),
     ],
     alt:

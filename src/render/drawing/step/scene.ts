@@ -40,6 +40,9 @@ const CLEAR = 1.5;
 /** How far off a body is drawn that comes off or goes on again, as a share of the unit's size. */
 const OFF = 0.2;
 
+/** Which way of the finished piece points up in the picture. */
+export const ceilingOf = ({ up, shows }: Step): Vec => shows.up ?? up;
+
 export const sceneOf = (build: Build, step: Step): Scene =>
   step.shows.as ? benchScene(build, step) : pieceScene(build, step);
 
@@ -115,7 +118,7 @@ function pieceScene(build: Build, step: Step): Scene {
   ];
   const seen = new Set([...fresh, ...fitted.now.map(({ id }) => id)]);
   const still = shows.travel.length === 0 && goings.length === 0 && fitted.now.length > 0;
-  const { items, motions } = opened(shut, seen, still ? build.motions : [], step.up);
+  const { items, motions } = opened(shut, seen, still ? build.motions : [], ceilingOf(step));
   return {
     items,
     open: motions.map(({ name }) => name),

@@ -15,7 +15,7 @@ import { drawnOnce, type Painted } from "./drawn.ts";
 import { pictureFromAbove } from "./from-above.ts";
 import { mouthsOf } from "./mouths.ts";
 import { otherSide } from "./other-side.ts";
-import { type Scene, sceneOf } from "./scene.ts";
+import { ceilingOf, type Scene, sceneOf } from "./scene.ts";
 import { highestFor, sceneExtent, sizeFor, type Taken } from "./shot.ts";
 import { drawnTwice, highestOfTwo, LOWEST_OF_TWO, wordsOfTwo } from "./two.ts";
 import { chooseView } from "./views.ts";
@@ -29,6 +29,7 @@ export function stepPicture(build: Build, step: Step, options: StepPictureOption
   const before = options.before?.unit === step.unit ? options.before : null;
   const scene = sceneOf(build, step);
   if (scene.items.length === 0) return EMPTY;
+  const ceiling = ceilingOf(step);
   const flat = pictureFromAbove(build, step, scene, options);
   if (flat) return flat;
   const tied = wallFixing(build, step);
@@ -40,8 +41,8 @@ export function stepPicture(build: Build, step: Step, options: StepPictureOption
   // Where parts are new they are looked at; else what is put on them.
   const parts = new Set([...fresh].filter((id) => !scene.hardware.has(id)));
   const subject = { items, mouths, ...(parts.size > 0 ? { fresh: parts, hardware: halvesOf(scene) } : { fresh }) };
-  const view = chooseView(subject, step.up, before?.view ?? null);
-  const other = step.shows.as ? null : otherSide(build, scene, view, step.up);
+  const view = chooseView(subject, ceiling, before?.view ?? null);
+  const other = step.shows.as ? null : otherSide(build, scene, view, ceiling);
   const size = other ? { ...frame, height: Math.max(frame.height, options.tall ?? 0) } : frame;
   const take = (of: Scene, from: View): Taken => {
     const extent = sceneExtent(of, from);
@@ -51,7 +52,7 @@ export function stepPicture(build: Build, step: Step, options: StepPictureOption
   };
   const whole = take(scene, view);
   const say = (length: Length): string => `${pen.print(length)}\u00a0${build.design.units === "mm" ? "mm" : "in"}`;
-  const [own = [], its = []] = other ? wordsOfTwo(view, other, { ceiling: step.up, say }) : [];
+  const [own = [], its = []] = other ? wordsOfTwo(view, other, { ceiling, say }) : [];
   const two =
     other &&
     ([

@@ -79,6 +79,8 @@ export interface Step {
     readonly present: readonly string[];
     readonly travel: readonly { readonly parts: readonly string[]; readonly along: Direction }[];
     readonly fasteners: readonly string[];
+    /** Which way of the finished piece points up, where the step lays it otherwise than its heads and words of place need. Absent: as the step's. */
+    readonly up?: Direction;
     /** What is new lies on the bench as it is by then. Absent: as it is in the piece. */
     readonly as?: OnBench;
   };

@@ -15,7 +15,7 @@ import { inFront } from "./in-front.ts";
 import { heldWhileDriven, oneFirst, oneForNow } from "./in-turn.ts";
 import { actionsOf } from "./join-actions.ts";
 import { type LaidOut, laidOut } from "./laid.ts";
-import { comesFrom, isLowered, isUnderneath, layTexts, turning } from "./lying.ts";
+import { comesFrom, flatUp, isLowered, isUnderneath, layTexts, turning } from "./lying.ts";
 import { grouped, hangs, isStruck, type Move, togetherAfter, type Unit, unitsOf } from "./moves.ts";
 import { mitreBlocks } from "./open-mitres.ts";
 import { closingMinutes, heldOpen, slowText } from "./open-time.ts";
@@ -110,11 +110,10 @@ function joiningStep(
   const n = copies.all.length;
   const clamps = glued ? mostClamps(everyCopy.map((copy) => clampingOf(work, copy))) : [];
   const minutes = glued ? closingMinutes(work, joints, fresh, clamps) : 0;
-  const turned =
-    isLowered(work, moves, place.up) ||
-    comesFrom(work, moves, place.up) === "below" ||
-    (turning(work, moves, place).length > 0 && !first.starts) ||
-    laysDown(work, moves);
+  // The work comes to what lies still under it.
+  const lowered = isLowered(work, moves, place.up) || comesFrom(work, moves, place.up) === "below";
+  const flat = flatUp(work, moves, place);
+  const turned = lowered || (turning(work, moves, place).length > 0 && !first.starts) || laysDown(work, moves);
   const lying = liftCaution(work, first.arriving);
   const lift = turned ? liftCaution(work, first.present) : lying;
   const panes = panesOf(work.design);
@@ -204,11 +203,11 @@ function joiningStep(
           : fronts
             ? [...first.present, ...fresh.filter((id) => !fronts.includes(id))]
             : first.present,
-      // What is lowered on the work lies still, and the work comes.
-      travel: isLowered(work, moves, place.up)
+      travel: lowered
         ? [{ parts: first.present, along: first.along.map((c) => (c === 0 ? 0 : -c)) as unknown as Direction }]
         : moves.map((move) => ({ parts: move.arriving, along: move.along })),
       fasteners: drives.map(({ fastener }) => fastener.id),
+      ...(flat && { up: flat }),
     },
   };
 }

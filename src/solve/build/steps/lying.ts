@@ -46,11 +46,9 @@ export function layTexts(
   if (laysDown(work, moves)) return [];
   if (isLowered(work, moves, place.up)) return [loweredText(work, moves, place)];
   if (isUnderneath(work, moves, place.up)) return [clampedText(work, moves, place)];
+  if (liesFlat(work, moves, place)) return [flatText(work, moves)];
   const [first] = moves;
-  const drives = moves.some((move) => move.work.some((each) => each.drives.length > 0));
-  const lies = !drives && place.up[2] === 0 && (place.first || !sameDirection(place.up, place.before));
-  if (place.first && !lies && liesAsFrame(work, moves)) return [flatText(work, moves)];
-  if (!first || !lies) return turning(work, moves, place);
+  if (!first || !laidDown(moves, place)) return turning(work, moves, place);
   const axis = INDICES.find((i) => place.up[i] !== 0) as AxisIndex;
   const name = place.stands ?? (first.present.length > NAMED ? "the work" : listed(work, first.present));
   if (isFlat(work, first.present, axis)) return [`Lay ${name} flat on battens, inside up.`];
@@ -60,8 +58,24 @@ export function layTexts(
   ];
 }
 
-/** A frame of which all parts are flush on one side only lies on that one. */
+/** What is laid on a side with this step, and not to drive anything. */
+const laidDown = (moves: readonly Move[], { up, before, first }: Lying): boolean =>
+  !moves.some((move) => move.work.some((each) => each.drives.length > 0)) &&
+  up[2] === 0 &&
+  (first || !sameDirection(up, before));
+
+/** Whether it begins with a frame that is put together lying flat. */
+const liesFlat = (work: Work, moves: readonly Move[], place: Lying): boolean =>
+  place.first && !laidDown(moves, place) && liesAsFrame(work, moves);
+
 function flatText(work: Work, moves: readonly Move[]): string {
+  const flush = flushSide(work, moves);
+  const down = flush ? `, with the ${faceOf(flush.axis, flush.high)} side down, where all is flush` : "";
+  return `Put it together lying flat, on two straight battens${down}.`;
+}
+
+/** The side on which all parts of a frame are flush, where that is one only: it lies on that. */
+function flushSide(work: Work, moves: readonly Move[]): { readonly axis: AxisIndex; readonly high: boolean } | null {
   const ids = togetherAfter(moves);
   const bodies = ids.map((id) => work.part(id).body);
   const whole = bodies.reduce(enclosing);
@@ -69,8 +83,16 @@ function flatText(work: Work, moves: readonly Move[]): string {
   const [low, high] = (["low", "high"] as const).map((end) =>
     bodies.every((body) => equal(body[end][axis], whole[end][axis])),
   );
-  const down = low === high ? "" : `, with the ${faceOf(axis, high === true)} side down, where all is flush`;
-  return `Put it together lying flat, on two straight battens${down}.`;
+  return low === high ? null : { axis, high: high === true };
+}
+
+/** Which way of the finished piece points up in the picture, where words lay a frame on the side that is flush; else null. */
+export function flatUp(work: Work, moves: readonly Move[], place: Lying): Direction | null {
+  const told = laysDown(work, moves) || isLowered(work, moves, place.up) || isUnderneath(work, moves, place.up);
+  const flush = !told && liesFlat(work, moves, place) ? flushSide(work, moves) : null;
+  if (!flush) return null;
+  const [x, y, z] = INDICES.map((i) => (i === flush.axis ? (flush.high ? -1 : 1) : 0));
+  return [x, y, z] as unknown as Direction;
 }
 
 /** What is flat when it is together, and glued from its edges: a frame. */

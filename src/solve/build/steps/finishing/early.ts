@@ -91,7 +91,7 @@ function earlySanding(
   const before = (ids: readonly string[], why: readonly string[]): readonly StepDraft[] => {
     if (ids.length === 0) return [];
     const title = `Sand ${listed(work, ids)} before ${ids.length === 1 ? "it is" : "they are"} built in`;
-    return [sandingStep(ids, title, { fresh: ids.slice(0, 1) }, [...why, ALIKE])];
+    return [sandingStep(ids, title, { fresh: firstOf(work, ids) }, [...why, ALIKE])];
   };
   return [
     ...before(panels, [
@@ -109,6 +109,15 @@ const keptText = (ids: readonly string[]): string =>
     ? "Once the piece is closed and its doors are on, it does not come out for that."
     : "Once the piece is closed they do not come out for that: they would have to pass each other.";
 
+/** Of bodies alike the first, with all of these that is joined to it. */
+export function firstOf({ design }: Pick<Work, "design">, ids: readonly string[]): readonly string[] {
+  const body = new Set(ids.slice(0, 1));
+  for (const id of body)
+    for (const { parts } of design.joints)
+      if (parts.includes(id)) for (const other of parts) if (ids.includes(other)) body.add(other);
+  return [...body];
+}
+
 function earlyCoats(work: Work, finish: Finishing, parts: readonly string[], why: readonly string[] = []): StepDraft {
   const title = `Finish ${listed(work, parts)} before ${parts.length === 1 ? "it is" : "they are"} built in`;
   return coatStep(work, finish, {
@@ -116,7 +125,7 @@ function earlyCoats(work: Work, finish: Finishing, parts: readonly string[], why
     title,
     unit: `finish ${parts[0]}`,
     what: listed(work, parts),
-    fresh: parts.slice(0, 1),
+    fresh: firstOf(work, parts),
     apart: true,
     mind: why,
   });

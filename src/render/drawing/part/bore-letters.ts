@@ -1,0 +1,101 @@
+/** The small letters of holes, each beside its hole. */
+import { circlePoint } from "../../../geometry/angle.ts";
+import type { Vec } from "../../../geometry/types.ts";
+import type { Hole } from "../../../solve/design.ts";
+import { toNumber } from "../../../units/index.ts";
+import type { Item } from "../../document.ts";
+import { BLACK } from "../../palette.ts";
+import type { Pen, Spot } from "../drawing.ts";
+import { ahead, centred, strokes } from "../ink.ts";
+import { type Box, boxAround, grown, meets, type Plate, type Segment } from "../plate.ts";
+import { NARROW } from "../strokes.ts";
+import { type Bore, bottomOf, comesOut, type Shown } from "./bores.ts";
+
+/** Of more than this many the first and the last have the letter. */
+const MOST = 5;
+
+export interface Around {
+  readonly plate: Plate;
+  readonly pen: Pen;
+  /** Where numbers stand one below the other. */
+  readonly columns: readonly Box[];
+}
+
+/** Letters beside the holes that the view looks into, or that run across it; farther off in a crowd, with a leader. */
+export function letters(
+  bores: readonly Bore[],
+  { spot, scale, towards }: Shown,
+  { plate, pen, columns }: Around,
+): readonly Item[] {
+  return bores.flatMap(({ holes, letter }) => {
+    const some = holes.length <= MOST ? holes : [holes[0] as Hole, holes.at(-1) as Hole];
+    let told = false;
+    return some.flatMap((hole): readonly Item[] => {
+      const at: Vec = [toNumber(hole.at[0]), toNumber(hole.at[1]), toNumber(hole.at[2])];
+      const wide = hole.slot?.length ?? hole.stages[0]?.diameter ?? { n: 0n, d: 1n };
+      const r = (toNumber(wide) * scale) / 2;
+      const bottom = spot(bottomOf(hole));
+      const seen = comesOut(hole, towards) ? { at: bottom, r: r / 2 } : { at: spot(at), r };
+      const place = lettered(letter, [seen, ...(hole.through ? [] : [{ at: bottom, r: 1 }])], {
+        plate,
+        pen,
+        columns,
+      });
+      // One of several alike does without rather than be in the way.
+      if (!place || (told && place.cost >= BLOCKED)) return [];
+      told = true;
+      plate.addBox(place.box);
+      if (place.leader) plate.addLeader(place.leader);
+      return [
+        ...strokes(place.leader ? [place.leader] : [], NARROW),
+        centred(pen, letter, place.spot, { font: "italic", ink: BLACK }).item,
+      ];
+    });
+  });
+}
+
+interface Lettered {
+  readonly spot: Spot;
+  readonly box: Box;
+  readonly leader: Segment | null;
+  readonly cost: number;
+}
+
+/** From the rim of a hole to its letter: beside it, and with a leader. */
+const NEAR = [6, 8] as const;
+const FAR = [13, 17, 22, 28, 35, 44, 56, 70] as const;
+/** What a leader counts for, a line through the letter, and a leader that crosses another or a break, in points of distance. */
+const LED = 4;
+const STRUCK = 200;
+const BLOCKED = 90;
+/** And a place in a column of numbers, where it would be taken for one. */
+const AMONG_NUMBERS = 60;
+const WAYS = Array.from({ length: 24 }, (_, i) => circlePoint(i, 24));
+
+/** The nearest place with nothing through it, from the mouth or the bottom; where none is free, that with least through it. */
+function lettered(
+  letter: string,
+  ends: readonly { readonly at: Spot; readonly r: number }[],
+  { plate, pen, columns }: Around,
+): Lettered | null {
+  const width = pen.measure(letter, "italic", 10);
+  let best: Lettered | null = null;
+  const beats = (cost: number): boolean => !best || cost < best.cost - 1e-9;
+  for (const far of [...NEAR, ...FAR]) {
+    const least = far < FAR[0] ? far : far + LED;
+    if (!beats(least)) break;
+    for (const { at, r } of ends)
+      for (const way of WAYS) {
+        const spot = ahead(at, way, r + far);
+        const box = grown(boxAround(spot[0], spot[1] + 0.5, width, 9), 1);
+        if (!beats(least) || !plate.isFree(box)) continue;
+        const struck =
+          least + STRUCK * plate.linesThrough(box) + (columns.some((column) => meets(column, box)) ? AMONG_NUMBERS : 0);
+        if (!beats(struck)) continue;
+        const leader: Segment | null = far < FAR[0] ? null : [ahead(at, way, r + 1.5), ahead(spot, way, -6.5)];
+        const cost = struck + (leader ? 2 * plate.linesAcross(leader) + (plate.blocks(leader) ? BLOCKED : 0) : 0);
+        if (beats(cost)) best = { spot, box, leader, cost };
+      }
+  }
+  return best;
+}
