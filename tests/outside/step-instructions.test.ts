@@ -54,7 +54,8 @@ function measured(name: string, build: Build): Figures {
     open.push(...opened);
     if (!isJoining(step)) continue;
     // A body that was built before is new as a whole: what of its parts lies inside it was seen when it was built.
-    const bodies = step.shows.travel.map(({ parts }) => parts);
+    const added = step.actions.flatMap((action) => (action.do === "add" ? [action.parts] : []));
+    const bodies = [...step.shows.travel.map(({ parts }) => parts), ...added];
     const single = items.filter(
       ({ id }) => fresh.has(id) && !hardware.has(id) && !bodies.some((body) => body.length > 1 && body.includes(id)),
     );

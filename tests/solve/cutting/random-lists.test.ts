@@ -40,7 +40,7 @@ test("every list of parts comes out of its sheets", () => {
     fc.property(fc.array(part, { minLength: 1, maxLength: 14 }), kerf, fc.constantFrom(plain, odd), (parts, k, stock) =>
       checked(stock, parts, k),
     ),
-    { numRuns: 60 },
+    { numRuns: 40 },
   );
 });
 
@@ -51,6 +51,6 @@ test("every list of parts comes out of its boards, ripped or as wide as they are
     fc.property(fc.array(fc.oneof(narrow, full), { minLength: 1, maxLength: 14 }), kerf, (parts, k) =>
       checked(wide, parts, k),
     ),
-    { numRuns: 60 },
+    { numRuns: 40 },
   );
 });

@@ -68,7 +68,7 @@ test("sheets: whatever the kerf, grain, squaring cut and pieces on hand, the aud
       expect(placed.toSorted()).toEqual(blanks.map(({ id }) => id).toSorted());
       atMostWhatIsThere(laid, pieces);
     }),
-    { numRuns: 40, seed: 20261125 },
+    { numRuns: 25, seed: 20261125 },
   );
 }, 60_000);
 
@@ -99,7 +99,7 @@ test("boards: lengths with prices, rips, and boards on hand", () => {
       expect(audited(laid, blanks)).toEqual([]);
       atMostWhatIsThere(laid, pieces);
     }),
-    { numRuns: 40, seed: 20261125 },
+    { numRuns: 25, seed: 20261125 },
   );
 }, 60_000);
 
