@@ -24,12 +24,14 @@ it.each(chosen)("$name with $choose", ({ name, choose }) => {
 /** All thin; with `npm run promises` all thick too, and it draws what lies between. */
 const ends = <T>(all: readonly T[]): readonly T[] =>
   process.env.PROMISES && all.length > 2 ? [all[0] as T, all.at(-1) as T] : all.slice(0, 1);
-const corners = tried.flatMap((name) =>
-  // The options that are usual; `npm run promises` draws the others.
-  choicesOf(textOf(name))
-    .slice(0, 1)
-    .flatMap((choose) => ends(cornersOf(textOf(name))).map((measured) => ({ name, choose, measured }))),
-).filter(({ measured }) => Object.keys(measured).length > 0);
+const corners = tried
+  .flatMap((name) =>
+    // The options that are usual; `npm run promises` draws the others.
+    choicesOf(textOf(name))
+      .slice(0, 1)
+      .flatMap((choose) => ends(cornersOf(textOf(name))).map((measured) => ({ name, choose, measured }))),
+  )
+  .filter(({ measured }) => Object.keys(measured).length > 0);
 it.each(corners)("$name, $choose, measured $measured", ({ name, choose, measured }) => {
   const { build, findings } = solveCopy(textOf(name), choose, measured);
   expect(findings.filter(({ severity }) => severity !== "advice")).toEqual([]);
