@@ -24,7 +24,7 @@ it.each(chosen)("$name with $choose", ({ name, choose }) => {
 /** All thin; with `npm run promises` all thick too, and it draws what lies between. */
 const ends = <T>(all: readonly T[]): readonly T[] =>
   process.env.PROMISES && all.length > 2 ? [all[0] as T, all.at(-1) as T] : all.slice(0, 1);
-const corners = tried
+const corners = (process.env.PROMISES ? tried : SMALL_EXAMPLES)
   .flatMap((name) =>
     // The options that are usual; `npm run promises` draws the others.
     choicesOf(textOf(name))
