@@ -1,7 +1,7 @@
 /** The measures in the drawing of a part are those that its step tells: whole sizes as they are listed, holes to what a rule has marks for. */
 import type { Build, BuiltPart, CutLine } from "../../solve/build.ts";
 import { placeStep } from "../../solve/design/boring/marks.ts";
-import { featureBox } from "../../solve/design/shapes/feature-box.ts";
+import { featureBox, isSquare } from "../../solve/design/shapes/feature-box.ts";
 import { extent, INDICES, indexOf } from "../../solve/design/space.ts";
 import { holeOnBench, onBench } from "../../solve/design/turning.ts";
 import { inches, isSame, type Length, millimetres } from "../../units/length.ts";
@@ -19,10 +19,7 @@ export function asTold({ design, holes }: Build, part: BuiltPart, line: CutLine)
   const fromSides = (at: readonly Length[]): readonly Length[] =>
     INDICES.flatMap((i) => [subtract(at[i] as Length, blank.low[i]), subtract(blank.high[i], at[i] as Length)]);
   const cuts = onBench(part).features.flatMap((feature) => {
-    const square =
-      "size" in feature &&
-      [feature.along, feature.across, feature.into].every((way) => way.filter((n) => n !== 0).length === 1);
-    if (!square) return [];
+    if (!("size" in feature) || !isSquare(feature)) return [];
     const { low, high } = featureBox(feature);
     return [...fromSides(low), ...fromSides(high)];
   });

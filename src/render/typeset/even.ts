@@ -1,7 +1,8 @@
 /** Which units of columns go on which page: no more pages than filled ones, and what stays white among these shared out evenly. */
 
 import type { Sizes } from "./alike.ts";
-import { type Band, type Columns, nextOf, type Unit } from "./bands.ts";
+import { type Band, type Columns, nextOf } from "./bands.ts";
+import { heightOf } from "./parting.ts";
 import { type Filling, type Room, tightest } from "./tight.ts";
 import { widened } from "./wide.ts";
 
@@ -115,6 +116,3 @@ const share = (high: number, { height }: Room): number => Math.max(0, 1 - high /
 
 const used = ({ units, between }: Columns, from: number, until: number): number =>
   units.slice(from, until).reduce((sum, unit) => sum + heightOf(unit) + between, -between);
-
-const heightOf = (unit: Unit): number =>
-  unit.reduce((sum, atom, i) => sum + (i === 0 ? 0 : atom.above) + atom.height, 0);

@@ -58,5 +58,5 @@ export function cutOf(unit: Unit, height: number): number {
 }
 
 /** Of atoms one below the other; the space above the first is dropped. */
-const heightOf = (atoms: readonly Atom[]): number =>
+export const heightOf = (atoms: readonly Atom[]): number =>
   atoms.reduce((sum, atom, i) => sum + (i === 0 ? 0 : atom.above) + atom.height, 0);

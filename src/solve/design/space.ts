@@ -66,9 +66,9 @@ export function boxWithout(box: Box, taken: Box): Box {
     return setFace(box, faceOf(axis, true), min(box.high[axis], taken.low[axis]));
   return box;
 }
-/** Has room inside. */
 export const sameBox = (a: Box, b: Box): boolean =>
   INDICES.every((i) => equal(a.low[i], b.low[i]) && equal(a.high[i], b.high[i]));
+/** Has room inside. */
 export const isSolidBox = (box: Box): boolean => INDICES.every((i) => compare(box.low[i], box.high[i]) < 0);
 
 /** The box with one face moved outwards by `by` (inwards if negative). */
@@ -102,3 +102,6 @@ export const mirrorDirection = (d: Direction, axis: AxisIndex): Direction =>
 export const ORIGIN: Point = [ZERO, ZERO, ZERO];
 
 export const sameDirection = (a: Direction, b: Direction): boolean => a.every((c, i) => c === b[i]);
+
+/** The axis that a direction runs along. */
+export const axisOf = (direction: readonly number[]): AxisIndex => INDICES.find((i) => direction[i] !== 0) as AxisIndex;

@@ -1,3 +1,4 @@
+/** The holes of a part in one of its views, each kind with a small letter. */
 import type { Vec } from "../../../geometry/types.ts";
 import { dot, plus, times } from "../../../geometry/vec.ts";
 import { sideWord } from "../../../solve/build/steps/words/measured.ts";

@@ -14,9 +14,9 @@ import { overChord, roundedOff } from "../../design/shapes/arc.ts";
 import { featureBox } from "../../design/shapes/feature-box.ts";
 import { standsOut } from "../../design/shapes/kinds.ts";
 import { type Corner, outlineCut } from "../../design/shapes/region.ts";
-import { type AxisIndex, INDICES, middle } from "../../design/space.ts";
+import { type AxisIndex, axisOf, middle } from "../../design/space.ts";
 import { holeOnBench } from "../../design/turning.ts";
-import type { Box, Direction, Feature, Hole, Part } from "../../design.ts";
+import type { Box, Feature, Hole, Part } from "../../design.ts";
 import { solidOfHull } from "../order/pegs.ts";
 import { cylindersOf } from "../order/slots.ts";
 
@@ -51,8 +51,6 @@ export function roomOf(feature: Feature, body: Box): Solid | null {
   const kept = [...roundedOff(radius), ...rest].map(([u, v]): Corner => [aside(v), deeper(u)]);
   return subtractSolid(room, planesOf(kept, other));
 }
-
-const axisOf = (way: Direction): AxisIndex => INDICES.find((i) => way[i] !== 0) as AxisIndex;
 
 /** A slot that runs across a corner. */
 function skewRoom({ origin, along, across, into, size }: Extract<Feature, { readonly size: unknown }>): Solid {

@@ -2,7 +2,7 @@
 import { inches, type Length, millimetres } from "../../../units/length.ts";
 import { add, half, less, min, multiply, rational, subtract, toNumber, ZERO } from "../../../units/rational.ts";
 import { roundTo } from "../../../units/round.ts";
-import { type AxisIndex, faceOf, INDICES } from "../../design/space.ts";
+import { axisOf, faceOf } from "../../design/space.ts";
 import { onBench } from "../../design/turning.ts";
 import type { Design, Feature, Part } from "../../design.ts";
 import type { CurvePattern, Spot, Stroke } from "../model/pattern.ts";
@@ -31,7 +31,6 @@ export function curveOf(design: Design, part: Part, feature: Feature, print: (l:
   return null;
 }
 
-const axisOf = (direction: readonly number[]): AxisIndex => INDICES.find((i) => direction[i] !== 0) as AxisIndex;
 const line = (from: Spot, to: Spot): Stroke => ({ is: "line", from, to });
 const arc = (from: Spot, to: Spot, centre: Spot): Stroke => ({ is: "arc", from, to, centre });
 

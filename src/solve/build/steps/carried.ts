@@ -2,7 +2,7 @@
 import { centroid } from "../../../geometry/index.ts";
 import { UNITS_PER_MM } from "../../../units/length.ts";
 import { toNumber } from "../../../units/rational.ts";
-import { type AxisIndex, INDICES } from "../../design/space.ts";
+import { axisOf, INDICES } from "../../design/space.ts";
 import type { Direction } from "../../design.ts";
 import { boxOf } from "./box-of.ts";
 import type { Work } from "./draft.ts";
@@ -18,7 +18,7 @@ const NEAR = UNITS_PER_MM / 10;
  * above it, with a push of its tenth. What is below the `blocks` does not count.
  */
 export function isCarried(work: Work, ids: readonly string[], up: Direction, blocks: number): boolean {
-  const axis = INDICES.find((i) => up[i] !== 0) as AxisIndex;
+  const axis = axisOf(up);
   const way = up[axis] > 0 ? 1 : -1;
   const around = INDICES.filter((i) => i !== axis);
   const all = ids.map((id) => {

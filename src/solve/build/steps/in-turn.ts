@@ -1,9 +1,9 @@
 /** What is done between placing and driving: the work held against the hammer, and proved square while one fastener a joint still lets it be shifted. */
 import { dot } from "../../../geometry/vec.ts";
-import type { Direction, Fastener } from "../../design.ts";
+import type { Direction } from "../../design.ts";
 import type { JointWork } from "../order/plan.ts";
 import { definite, series, type Work } from "./draft.ts";
-import { LEVEL, STEEP } from "./lying.ts";
+import { against, LEVEL } from "./lying.ts";
 import { type Move, togetherAfter } from "./moves.ts";
 import { proppedTexts } from "./propped.ts";
 import { standingOn } from "./resting.ts";
@@ -52,7 +52,7 @@ function heldWhileStruck(
       `Prop ${what} from below while it is nailed: blocks cut to the height between the bench and it, one just under where the hammer strikes.`,
     ]);
   const level = drivesOf(struck).filter(isLevel);
-  const sides = [...new Map(level.map((drive) => [sideOf(drive.fastener, up), againstIt(drive.fastener)]))];
+  const sides = [...new Map(level.map((drive) => [sideOf(drive.fastener, up), against(drive.fastener.direction)]))];
   const isWet = drivesOf(wet).some(isLevel);
   if (!isWet && sides.length < 2) return texts;
   const held = `Hold ${what} while it is nailed: with clamps where they reach, else with props cut to length`;
@@ -68,10 +68,6 @@ function heldWhileStruck(
     `For those from ${series(sides.map(([side]) => side))} turn the work: the side that is nailed lies uppermost, and the one across from it on the bench. Then lay it as it was.`,
   ]);
 }
-
-/** The side that its head is on. */
-const againstIt = ({ direction }: Fastener): Direction =>
-  direction.map((c) => (Math.abs(c) > STEEP ? -Math.sign(c) : 0)) as unknown as Direction;
 
 /** Whether a frame can be proved with one fastener in each joint. */
 const isProvedFirst = (moves: readonly Move[]): boolean => {

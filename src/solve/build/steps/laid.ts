@@ -1,9 +1,8 @@
 /** How the work lies from step to step of one body, and what of it a later step proves square. */
-import type { Direction } from "../../design.ts";
 import { newlySquare } from "./closing.ts";
 import type { Work } from "./draft.ts";
 import { waitsForProof } from "./in-turn.ts";
-import type { Lying } from "./lying.ts";
+import { type Lying, STANDING } from "./lying.ts";
 import { hangs, type Move, type Unit } from "./moves.ts";
 import { type Laid, upFor } from "./turned-for.ts";
 
@@ -39,5 +38,3 @@ export function laidOut(work: Work, unit: Unit, own: readonly (readonly Move[])[
     }),
   );
 }
-
-const STANDING: Direction = [0, 0, 1];

@@ -2,7 +2,16 @@
 import { dot } from "../../../geometry/vec.ts";
 import type { Length } from "../../../units/length.ts";
 import { equal, less, max, min, multiply, rational, subtract } from "../../../units/rational.ts";
-import { type AxisIndex, enclosing, extent, faceOf, INDICES, indexOf, sameDirection } from "../../design/space.ts";
+import {
+  type AxisIndex,
+  axisOf,
+  enclosing,
+  extent,
+  faceOf,
+  INDICES,
+  indexOf,
+  sameDirection,
+} from "../../design/space.ts";
 import type { Direction } from "../../design.ts";
 import { listed, type Work } from "./draft.ts";
 import { type Move, togetherAfter } from "./moves.ts";
@@ -21,6 +30,13 @@ export const STEEP = 0.7;
 
 /** So little of a way up or down, of its length. */
 export const LEVEL = 0.3;
+
+/** What points up where the side that a way comes from lies uppermost. */
+export const against = (way: Direction): Direction =>
+  way.map((c) => (Math.abs(c) > STEEP ? -Math.sign(c) : 0)) as unknown as Direction;
+
+/** As the piece stands when it is finished. */
+export const STANDING: Direction = [0, 0, 1];
 
 /** The others are at least so many times as large. */
 const FLAT = 3;
@@ -49,7 +65,7 @@ export function layTexts(
   if (liesFlat(work, moves, place)) return [flatText(work, moves)];
   const [first] = moves;
   if (!first || !laidDown(moves, place)) return turning(work, moves, place);
-  const axis = INDICES.find((i) => place.up[i] !== 0) as AxisIndex;
+  const axis = axisOf(place.up);
   const name = place.stands ?? (first.present.length > NAMED ? "the work" : listed(work, first.present));
   if (isFlat(work, first.present, axis)) return [`Lay ${name} flat on battens, inside up.`];
   const side = faceOf(axis, place.up[axis] < 0);
@@ -124,7 +140,7 @@ export function comesFrom(work: Work, moves: readonly Move[], up: Direction): "a
 
 /** Whether what comes lies on what it is joined to, not between it. */
 function liesOn(work: Work, { arriving, work: joined }: Move, up: Direction): boolean {
-  const axis = INDICES.find((i) => up[i] !== 0) as AxisIndex;
+  const axis = axisOf(up);
   return joined.every(({ joint: { parts } }) => {
     const [over, under] = arriving.includes(parts[0]) ? parts : [parts[1], parts[0]];
     const [one, other] = [work.part(over).body, work.part(under).body];
@@ -151,7 +167,7 @@ export function turning(work: Work, moves: readonly Move[], { up, before, first 
   if (sameDirection(up, before)) return [];
   if (up[2] === -1) return [first ? "Put it together upside down, as drawn." : "Turn the work upside down."];
   if (up[2] === 1) return first ? [] : [before[2] === 0 ? "Stand the work up." : "Turn the work the right way up."];
-  const axis = INDICES.find((i) => up[i] !== 0) as AxisIndex;
+  const axis = axisOf(up);
   const side = faceOf(axis, up[axis] < 0);
   const drives = moves.flatMap((move) => move.work.flatMap((each) => each.drives));
   if (drives.some(({ fastener }) => dot(fastener.direction, up) < -STEEP))

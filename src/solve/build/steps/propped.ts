@@ -2,7 +2,7 @@
 import { dot } from "../../../geometry/vec.ts";
 import { type Length, UNITS_PER_MM } from "../../../units/length.ts";
 import { less, max, min, sign, subtract, toNumber } from "../../../units/rational.ts";
-import { type AxisIndex, extent, INDICES } from "../../design/space.ts";
+import { type AxisIndex, axisOf, extent, INDICES } from "../../design/space.ts";
 import type { Box, Direction, Part } from "../../design.ts";
 import { LOOSE } from "../order/links.ts";
 import { boxOf } from "./box-of.ts";
@@ -58,8 +58,6 @@ function hangsFree(work: Work, move: Move, moves: readonly Move[], up: Direction
     !togetherAfter(moves).some((other) => other !== id && isUnder(work.part(other), part, up))
   );
 }
-
-const axisOf = (up: Direction): AxisIndex => INDICES.find((i) => up[i] !== 0) as AxisIndex;
 
 /** How far one lies above another, as the work lies; null where it is not over it. */
 function above(part: Part, other: Part, up: Direction, over: Over): Length | null {

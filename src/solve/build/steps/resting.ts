@@ -2,7 +2,7 @@
 import { centroid, type Vec } from "../../../geometry/index.ts";
 import { inches, UNITS_PER_MM } from "../../../units/length.ts";
 import { toNumber } from "../../../units/rational.ts";
-import { type AxisIndex, INDICES } from "../../design/space.ts";
+import { type AxisIndex, axisOf, INDICES } from "../../design/space.ts";
 import type { Direction } from "../../design.ts";
 import { LOOSE } from "../order/links.ts";
 import { isCarried, STEADY } from "./carried.ts";
@@ -36,7 +36,7 @@ export interface Standing {
 
 /** The least high blocks on which it does not turn over; null where none do. */
 export function standingOn(work: Work, ids: readonly string[], up: Direction): Standing | null {
-  const axis = INDICES.find((i) => up[i] !== 0) as AxisIndex;
+  const axis = axisOf(up);
   const way = up[axis] > 0 ? 1 : -1;
   const around = INDICES.filter((i) => i !== axis);
   const solids = ids.map((id) =>

@@ -5,7 +5,7 @@ import { type AxisIndex, enclosing, extent, INDICES, sameDirection } from "../..
 import type { Direction, Part } from "../../design.ts";
 import { LOOSE, onPins } from "../order/links.ts";
 import type { Work } from "./draft.ts";
-import { isFlat, isUnderneath, LEVEL, STEEP } from "./lying.ts";
+import { against, isFlat, isUnderneath, LEVEL, STANDING, STEEP } from "./lying.ts";
 import { isStruck, type Move, togetherAfter, type Unit } from "./moves.ts";
 import { pastTheBench } from "./packing.ts";
 import { BLOCKS, isSteady, liesAnyhow, standingOn } from "./resting.ts";
@@ -23,7 +23,7 @@ export interface Laid {
  * Where it would fall over so, it lies on the side on which it does not. What is done as it was at the other end is done as the work lies.
  */
 export function upFor(work: Work, moves: readonly Move[], unit: Unit, done: readonly Laid[]): Direction {
-  if (laysDown(work, moves)) return againstTheWay(moves[0] as Move);
+  if (laysDown(work, moves)) return against((moves[0] as Move).along);
   const before = done.at(-1)?.up ?? STANDING;
   const again = done.some(({ up, moves: earlier }) => sameDirection(up, before) && isAlike(work, earlier, moves, up));
   if (again && !comesUnder(moves, before) && rests(work, moves, before)) return before;
@@ -79,9 +79,10 @@ const barrels = ({ plan }: Work, moves: readonly Move[]): readonly Direction[] =
 };
 
 /** A shelf on pins falls where the work is laid down. */
-const holdsLoose = ({ design }: Work, ids: readonly string[]): boolean => ids.some((id) => onPins(design).has(id));
-
-const STANDING: Direction = [0, 0, 1];
+function holdsLoose({ design }: Work, ids: readonly string[]): boolean {
+  const pinned = onPins(design);
+  return ids.some((id) => pinned.has(id));
+}
 
 /** On its back, on its front, on its sides. */
 const SIDES: readonly Direction[] = [
@@ -123,17 +124,13 @@ function headsUp(work: Work, moves: readonly Move[], unit: Unit, before: Directi
   return !small && comesUnder(moves, way) ? kept : way;
 }
 
-/** The side from which it comes lies up. */
-const againstTheWay = ({ along }: Move): Direction =>
-  along.map((c) => (Math.abs(c) > STEEP ? -Math.sign(c) : 0)) as unknown as Direction;
-
 /** Where the first of what comes goes on a side that lies flat, or covers a front or back: up, against the way that it comes; else null. */
 function fromSide(work: Work, moves: readonly Move[]): Direction | null {
   const [first] = moves;
   if (!first || !moves.some((move) => move.work.some(({ joint }) => joint.glue))) return null;
   const axis = INDICES.find((i) => Math.abs(first.along[i]) > 0.99);
   if (axis === undefined || axis === 2) return null;
-  return isFlat(work, first.present, axis) || (axis === 1 && covers(work, first, axis)) ? againstTheWay(first) : null;
+  return isFlat(work, first.present, axis) || (axis === 1 && covers(work, first, axis)) ? against(first.along) : null;
 }
 
 /** So much of the width and height of what is there. */

@@ -3,7 +3,7 @@ import { less, subtract, ZERO } from "../../../units/rational.ts";
 import type { Box, Feature } from "../../design.ts";
 import { featureBox } from "../shapes/feature-box.ts";
 import { boxFeature } from "../shapes/workpiece.ts";
-import { type AxisIndex, INDICES, withAxis } from "../space.ts";
+import { type AxisIndex, axisOf, INDICES, withAxis } from "../space.ts";
 import type { Bench, JoineryContext } from "./work.ts";
 
 type BoxFeature = Extract<Feature, { readonly size: unknown }>;
@@ -21,14 +21,14 @@ export function meetCuts(ids: Iterable<string>, bench: Bench, { units }: Joinery
     const rooms = bench.piece(id).features.filter((each): each is BoxFeature => ROOMS.includes(each.kind));
     for (const run of rooms) {
       if (!RUNS.includes(run.kind) || run.for === null) continue;
-      const axis = INDICES.find((i) => run.along[i] !== 0) as AxisIndex;
+      const axis = axisOf(run.along);
       const own = featureBox(run);
       const met = rooms.reduce(
         (box, other) => (other === run ? box : reaching(box, featureBox(other), axis, thin)),
         own,
       );
       if (met === own) continue;
-      const into = INDICES.find((i) => run.into[i] !== 0) as AxisIndex;
+      const into = axisOf(run.into);
       const sign = run.into[into] > 0 ? (1 as const) : (-1 as const);
       bench.changeCut(id, run, [own, met], boxFeature(run.kind, run.for, met, { axis: into, sign }, axis));
     }

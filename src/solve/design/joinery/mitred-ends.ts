@@ -5,7 +5,7 @@ import { roundTo } from "../../../units/round.ts";
 import type { Box, Direction, Point } from "../../design.ts";
 import { featureBox } from "../shapes/feature-box.ts";
 import { boxFeature, type CutPlane, planeCut } from "../shapes/workpiece.ts";
-import { type AxisIndex, extent, INDICES, triple, withAxis } from "../space.ts";
+import { type AxisIndex, axisOf, extent, INDICES, triple, withAxis } from "../space.ts";
 import { boxRegion } from "./corner.ts";
 import type { Bench, JoineryContext, Joining } from "./work.ts";
 
@@ -82,7 +82,7 @@ function shortened(a: Tenon, b: Tenon, bench: Bench, context: JoineryContext): T
   const end = add(shoulder, multiply(long, rational(sign)));
   const after: Box =
     sign > 0 ? { ...box, high: withAxis(box.high, axis, end) } : { ...box, low: withAxis(box.low, axis, end) };
-  const along = INDICES.find((i) => feature.along[i] !== 0) as AxisIndex;
+  const along = axisOf(feature.along);
   bench.changeTongue(id, feature, [box, after], boxFeature("tenon", joining.id, after, { axis, sign }, along));
   return { ...a, box: after };
 }

@@ -5,6 +5,7 @@ import { listed, type StepDraft, type Work } from "../draft.ts";
 import { pluggingSteps } from "../plugging.ts";
 import { addedIn } from "../touched.ts";
 import { bodyWords, movingWords, theBody } from "../words/bodies.ts";
+import { woodMoves } from "../words/still.ts";
 import { ALIKE, apartIn, coatStep, MOST, sandingStep } from "./coats.ts";
 import { glazedLastOf } from "./glazed-last.ts";
 import { goingIn, keptIn } from "./kept-in.ts";
@@ -167,4 +168,4 @@ const isEarly = (work: Work, { alike }: Finishing, id: string): boolean =>
 /** Solid wood in a groove, free to move. */
 const floats = (work: Work, id: string): boolean =>
   work.design.joints.some(({ method, glue, parts: [panel] }) => panel === id && method === "groove" && !glue) &&
-  work.stock(work.part(id).stock).movement !== undefined;
+  woodMoves(work, id);

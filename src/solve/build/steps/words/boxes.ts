@@ -1,7 +1,7 @@
 import type { Length } from "../../../../units/length.ts";
 import { subtract } from "../../../../units/rational.ts";
 import { standsOut } from "../../../design/shapes/kinds.ts";
-import { type AxisIndex, faceOf, INDICES } from "../../../design/space.ts";
+import { type AxisIndex, axisOf, faceOf, INDICES } from "../../../design/space.ts";
 import type { Feature, Part } from "../../../design.ts";
 import type { Work } from "../draft.ts";
 import { fromNearer, sideWord } from "./measured.ts";
@@ -21,7 +21,7 @@ export function spanOf(feature: BoxFeature, axis: AxisIndex): { low: Length; hig
 
 /** "in the back face, 1/8 in from the left edge, 1/2 in from the top end" */
 export function placeText(work: Work, part: Part, feature: BoxFeature): string {
-  const into = INDICES.find((i) => feature.into[i] !== 0) as AxisIndex;
+  const into = axisOf(feature.into);
   const where = INDICES.filter((axis) => axis !== into).flatMap((axis) => {
     const { low, high } = spanOf(feature, axis);
     return fromNearer(work, part, axis, low, high) ?? [];
@@ -31,7 +31,7 @@ export function placeText(work: Work, part: Part, feature: BoxFeature): string {
 
 /** "in the back face" */
 export function sideOf(part: Part, feature: BoxFeature): string {
-  const into = INDICES.find((i) => feature.into[i] !== 0) as AxisIndex;
+  const into = axisOf(feature.into);
   // A tenon stands out of the face that it points from.
   const face = faceOf(into, (feature.into[into] as number) < 0 !== standsOut(feature));
   return `${standsOut(feature) ? "at" : "in"} the ${face} ${sideWord(part, into)}`;

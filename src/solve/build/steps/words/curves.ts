@@ -1,6 +1,6 @@
 import { equal, less, ZERO } from "../../../../units/rational.ts";
 import { roundTo } from "../../../../units/round.ts";
-import { type AxisIndex, extent, faceOf, INDICES } from "../../../design/space.ts";
+import { type AxisIndex, axisOf, extent, faceOf, INDICES } from "../../../design/space.ts";
 import type { CurvedKind, Feature, Part } from "../../../design.ts";
 import { numberWord, series, type Work } from "../draft.ts";
 import { placeText, spanOf } from "./boxes.ts";
@@ -60,7 +60,7 @@ const openings: Text = (work, part, list) => {
 const slots: Text = (work, part, list) => {
   const { size, into } = list[0] as CurvedFeature;
   const [long, wide, deep] = size;
-  const axis = INDICES.find((i) => into[i] !== 0) as AxisIndex;
+  const axis = axisOf(into);
   const depth = less(deep, extent(part.body, axis)) ? `${work.print(deep)} deep` : "right through";
   return withPlaces(
     work,
@@ -74,7 +74,7 @@ const slots: Text = (work, part, list) => {
 const arrises = (part: Part, list: readonly CurvedFeature[]): readonly (readonly [Arris[number], Arris[number]])[] =>
   list.map((feature) => {
     const along = INDICES.find((i) => feature.along[i] !== 0);
-    const into = INDICES.find((i) => feature.into[i] !== 0) as AxisIndex;
+    const into = axisOf(feature.into);
     const other = INDICES.find((i) => i !== along && i !== into) as AxisIndex;
     const low = equal(spanOf(feature, other).low, part.body.low[other]);
     return [

@@ -8,7 +8,7 @@ import { setTexts } from "./fronts.ts";
 import { gapsOf } from "./gaps.ts";
 import { setBackText } from "./leaf-seats.ts";
 import { ownScrewTexts } from "./own-screws.ts";
-import { moves, stillTexts } from "./still.ts";
+import { stillTexts, woodMoves } from "./still.ts";
 
 /** What the sentences speak of: what comes, and what is there. */
 interface Said {
@@ -80,7 +80,7 @@ export function fastenedText(
 export function thenText(work: Work, joints: readonly Joint[]): readonly string[] {
   const { method } = joints[0] as Joint;
   const { after } = TEXTS[method] ?? {};
-  const stays = after === MOVES && joints.every(({ still }) => still && !moves(work, still.part));
+  const stays = after === MOVES && joints.every(({ still }) => still && !woodMoves(work, still.part));
   return [
     ...(stays ? ["Do not glue: so it comes off again."] : after ? [after] : []),
     ...gapTexts(work, joints),

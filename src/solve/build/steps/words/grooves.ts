@@ -1,6 +1,7 @@
 import type { Joint } from "../../../design.ts";
 import { listed, type Work } from "../draft.ts";
 import type { Move } from "../moves.ts";
+import { woodMoves } from "./still.ts";
 
 /** What a step joins. */
 interface Grooving {
@@ -20,7 +21,7 @@ function isPressed({ insertion, parts: [id] }: Joint, moves: readonly Move[]): b
 /** A panel goes into grooves, or a grooved part goes over a panel that is there. */
 export function grooveText({ work, arriving, joints, moves }: Grooving, own: readonly Joint[], glued: boolean): string {
   const panels = [...new Set(own.map((joint) => joint.parts[0]))];
-  const floats = own.some(({ parts: [panel] }) => work.stock(work.part(panel).stock).movement !== undefined);
+  const floats = own.some(({ parts: [panel] }) => woodMoves(work, panel));
   const how = glued ? "with glue" : floats ? "without glue, so that it can move" : "without glue";
   const when = own.length < joints.length ? ", before the frame is closed" : "";
   if (panels.every((id) => arriving.includes(id))) {

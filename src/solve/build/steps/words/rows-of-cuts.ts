@@ -1,6 +1,6 @@
 /** Where cuts of one size are: many at even distances are told as one row. */
 import { compare, equal, subtract } from "../../../../units/rational.ts";
-import { type AxisIndex, faceOf, INDICES } from "../../../design/space.ts";
+import { axisOf, faceOf, INDICES } from "../../../design/space.ts";
 import type { Part } from "../../../design.ts";
 import { numberWord, series, type Work } from "../draft.ts";
 import { type BoxFeature, placeText, sideOf, spanOf } from "./boxes.ts";
@@ -30,7 +30,7 @@ export function placesOf(work: Work, part: Part, list: readonly BoxFeature[]): r
 function rowText(work: Work, part: Part, list: readonly BoxFeature[]): string | null {
   const [first] = list;
   if (!first || list.length < ROW) return null;
-  const into = INDICES.find((i) => first.into[i] !== 0) as AxisIndex;
+  const into = axisOf(first.into);
   const others = INDICES.filter((i) => i !== into);
   const run = others.find((i) => list.some((box) => !equal(spanOf(box, i).low, spanOf(first, i).low)));
   const still = others.find((i) => i !== run);

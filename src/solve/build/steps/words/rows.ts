@@ -17,8 +17,8 @@ export function gapText(work: Work, moves: readonly Move[]): string | null {
   if (ids.some((id) => work.part(id).turned)) return null;
   const bodies = ids.map((id) => work.part(id).body);
   for (const axis of INDICES) {
-    const row = bodies.toSorted((a, b) => toNumber(subtract(a.low[axis], b.low[axis])));
-    const gap = sameElsewhere(row, axis) ? evenGap(row, axis) : null;
+    const row = inRow(bodies, axis);
+    const gap = row && evenGap(row, axis);
     if (gap === null) continue;
     const jig = work.jigs.find(({ laid, width }) => laid === "between" && equal(width, gap));
     return `Leave ${work.print(gap)} between one and the next: ${jig ? `${jig.id} is as thick.` : "a spacer of that thickness helps."}`;
@@ -26,12 +26,15 @@ export function gapText(work: Work, moves: readonly Move[]): string | null {
   return null;
 }
 
-const sameElsewhere = (row: readonly Part["body"][], axis: AxisIndex): boolean => {
+/** Bodies one after another along an axis; null where they are not alike in the other two. */
+function inRow(bodies: readonly Part["body"][], axis: AxisIndex): readonly Part["body"][] | null {
+  const row = bodies.toSorted((a, b) => toNumber(subtract(a.low[axis], b.low[axis])));
   const first = row[0] as Part["body"];
-  return row.every((box) =>
+  const alike = row.every((box) =>
     INDICES.every((i) => i === axis || (equal(box.low[i], first.low[i]) && equal(extent(box, i), extent(first, i)))),
   );
-};
+  return alike ? row : null;
+}
 
 /** Boards that lie against each other in one rabbet, or in one on each side: nothing but the one before says where the next goes. */
 export function runTexts(work: Work, moves: readonly Move[]): readonly string[] {
@@ -39,9 +42,8 @@ export function runTexts(work: Work, moves: readonly Move[]): readonly string[] 
   if (ids.length < 2 || ids.some((id) => work.part(id).turned)) return [];
   const bodies = ids.map((id) => work.part(id).body);
   for (const axis of INDICES) {
-    const row = bodies.toSorted((a, b) => toNumber(subtract(a.low[axis], b.low[axis])));
-    const touch = row.slice(1).every((box, i) => equal(box.low[axis], (row[i] as Part["body"]).high[axis]));
-    if (!touch || !sameElsewhere(row, axis)) continue;
+    const row = inRow(bodies, axis);
+    if (!row?.slice(1).every((box, i) => equal(box.low[axis], (row[i] as Part["body"]).high[axis]))) continue;
     const [first, last] = [row[0] as Part["body"], row.at(-1) as Part["body"]];
     const run = runOf(work, moves, axis, first.low[axis], last.high[axis]);
     if (run) return [runText(work, run, axis, first.low[axis], last.high[axis])];

@@ -1,13 +1,13 @@
 /** Grooves whose ends lie in other cuts are cut from end to end: nothing of it shows, and no stop has to be set. */
 import type { Length } from "../../../../units/length.ts";
 import { less, subtract } from "../../../../units/rational.ts";
-import { type AxisIndex, INDICES, triple } from "../../../design/space.ts";
+import { type AxisIndex, axisOf, triple } from "../../../design/space.ts";
 import type { Part } from "../../../design.ts";
 import { type BoxFeature, spanOf } from "./boxes.ts";
 
 /** The groove over the whole of the part, where a rabbet as deep as it takes its wood away beyond each end; else as it is. */
 export function runThrough(part: Part, groove: BoxFeature): BoxFeature {
-  const axis = INDICES.find((i) => groove.along[i] !== 0) as AxisIndex;
+  const axis = axisOf(groove.along);
   const own = spanOf(groove, axis);
   const [low, high] = [part.blank.low[axis], part.blank.high[axis]];
   const ends: readonly (readonly [Length, Length])[] = [
@@ -26,7 +26,7 @@ export function runThrough(part: Part, groove: BoxFeature): BoxFeature {
 
 /** Whether another cut into the same face has taken what a groove would take there. */
 function isGone(part: Part, groove: BoxFeature, axis: AxisIndex, from: Length, to: Length): boolean {
-  const across = INDICES.find((i) => groove.across[i] !== 0) as AxisIndex;
+  const across = axisOf(groove.across);
   const wide = spanOf(groove, across);
   return part.features.some((other) => {
     if (other.kind !== "rabbet" || !("size" in other) || !("into" in other)) return false;

@@ -1,5 +1,5 @@
 import { add, equal, half, subtract } from "../../../../units/rational.ts";
-import { type AxisIndex, faceOf, INDICES } from "../../../design/space.ts";
+import { type AxisIndex, axisOf, faceOf } from "../../../design/space.ts";
 import type { Direction, Feature, Part } from "../../../design.ts";
 import { numberWord, series, type Work } from "../draft.ts";
 import { fromNearer, sideWord } from "./measured.ts";
@@ -29,7 +29,7 @@ function biscuitTexts(work: Work, part: Part, slots: readonly BoxFeature[]): rea
   return joints.map((joint) => {
     const own = slots.filter((slot) => slot.for === joint);
     const first = own[0] as BoxFeature;
-    const axis = (way: Direction) => INDICES.find((i) => way[i] !== 0) as AxisIndex;
+    const axis = (way: Direction) => axisOf(way);
     const [run, thin, into] = [axis(first.along), axis(first.across), axis(first.into)];
     const item = (joint !== null && work.plan.chosen.get(joint)?.fasteners[0]?.item) || "biscuit";
     const middle = (slot: BoxFeature, i: AxisIndex, k: 0 | 1) => {
@@ -47,7 +47,7 @@ function splineTexts({ print }: Work, part: Part, slots: readonly BoxFeature[]):
   const groups = new Map<string, BoxFeature[]>();
   for (const slot of slots) {
     const { across, size, origin } = slot;
-    const thin = INDICES.find((i) => across[i] !== 0) as AxisIndex;
+    const thin = axisOf(across);
     const centred = equal(
       subtract(origin[thin], part.body.low[thin]),
       subtract(subtract(part.body.high[thin], origin[thin]), size[1]),

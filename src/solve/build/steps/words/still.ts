@@ -7,7 +7,7 @@ import { groupedBy } from "../wishes/own-key.ts";
 
 /** One sentence for each part that moves; parts are named where they differ. */
 export function stillTexts(work: Work, joints: readonly Joint[]): readonly string[] {
-  const moving = joints.filter(({ still }) => still && moves(work, still.part));
+  const moving = joints.filter(({ still }) => still && woodMoves(work, still.part));
   const told = groupedBy(moving, ({ still }) => still?.part ?? "").map((own) => ({
     part: own[0]?.still?.part ?? "",
     says: heldWords(work, own),
@@ -19,7 +19,8 @@ export function stillTexts(work: Work, joints: readonly Joint[]): readonly strin
 }
 
 /** Plywood stays as it is in what would let wood move. */
-export const moves = (work: Work, part: string): boolean => work.stock(work.part(part).stock).movement !== undefined;
+export const woodMoves = (work: Work, part: string): boolean =>
+  work.stock(work.part(part).stock).movement !== undefined;
 
 /** Buttons and clips hold nothing in one place: wood between them stays in the middle by itself. What other joints hold fast moves from there. */
 function heldWords(work: Work, joints: readonly Joint[]): string {

@@ -1,10 +1,10 @@
 /** Cuts that end in the wood: a router leaves their ends round, and what goes in has square corners. */
 import { boxPlanes, intersect, isEmpty } from "../../../../geometry/index.ts";
-import { millimetres } from "../../../../units/length.ts";
+import { type Length, millimetres } from "../../../../units/length.ts";
 import { add, divide, multiply, rational, subtract } from "../../../../units/rational.ts";
 import { KEEPING } from "../../../design/joinery/keeper.ts";
-import { featureBox } from "../../../design/shapes/feature-box.ts";
-import { INDICES, triple } from "../../../design/space.ts";
+import { featureBox, isSquare } from "../../../design/shapes/feature-box.ts";
+import { type AxisIndex, axisOf, triple } from "../../../design/space.ts";
 import type { Feature, Part } from "../../../design.ts";
 import type { Work } from "../draft.ts";
 import type { BoxFeature } from "./boxes.ts";
@@ -32,36 +32,18 @@ const holdsGlass = ({ design }: Work, { id }: Part): boolean =>
 
 /** Whether there is wood at the face right beyond one end. */
 function stopsAt(part: Part, box: BoxFeature, end: 0 | 1): boolean {
-  const axes = [box.along, box.across, box.into].map((way) => INDICES.find((i) => way[i] !== 0));
-  const skew = [box.along, box.across, box.into].some((way) => way.filter((n) => n !== 0).length > 1);
-  const [run, wide, deep] = axes;
-  if (skew || run === undefined || wide === undefined || deep === undefined) return false;
+  if (!isSquare(box)) return false;
+  const [run, wide] = [box.along, box.across, box.into].map(axisOf);
   const { low, high } = featureBox(box);
   // Of what is beside the mouth the middle tells: at its sides other cuts may begin.
   const third = divide(box.size[1], rational(3));
   const shallow = multiply(box.size[2], rational(1, 4));
-  const inwards = box.into[deep] > 0;
-  const from = triple((i) =>
-    i === run
-      ? end === 0
-        ? subtract(low[i], BEYOND)
-        : high[i]
-      : i === wide
-        ? add(low[i], third)
-        : inwards
-          ? low[i]
-          : subtract(high[i], shallow),
-  );
-  const to = triple((i) =>
-    i === run
-      ? end === 0
-        ? low[i]
-        : add(high[i], BEYOND)
-      : i === wide
-        ? subtract(high[i], third)
-        : inwards
-          ? add(low[i], shallow)
-          : high[i],
-  );
+  const span = (i: AxisIndex): readonly [Length, Length] => {
+    const [from, to] = [low[i], high[i]];
+    if (i === run) return end === 0 ? [subtract(from, BEYOND), from] : [to, add(to, BEYOND)];
+    if (i === wide) return [add(from, third), subtract(to, third)];
+    return box.into[i] > 0 ? [from, add(from, shallow)] : [subtract(to, shallow), to];
+  };
+  const [from, to] = [triple((i) => span(i)[0]), triple((i) => span(i)[1])];
   return !isEmpty(intersect(part.solid, boxPlanes(from, to)));
 }

@@ -2,7 +2,7 @@
 import { inches, type Length, millimetres } from "../../../../units/length.ts";
 import { add, equal, multiply, rational } from "../../../../units/rational.ts";
 import { roundTo } from "../../../../units/round.ts";
-import { type AxisIndex, extent, faceOf, INDICES } from "../../../design/space.ts";
+import { type AxisIndex, axisOf, extent, faceOf } from "../../../design/space.ts";
 import type { Part } from "../../../design.ts";
 import type { Work } from "../draft.ts";
 import type { BoxFeature } from "./boxes.ts";
@@ -14,7 +14,7 @@ const WEDGE = {
   mm: { flare: millimetres(3, 2), thick: millimetres(3), longer: millimetres(6) },
 } as const;
 
-const axisInto = ({ into }: BoxFeature): AxisIndex => INDICES.find((i) => into[i] !== 0) as AxisIndex;
+const axisInto = ({ into }: BoxFeature): AxisIndex => axisOf(into);
 const isWedged = ({ design }: Work, box: BoxFeature): boolean =>
   design.joints.some(({ id, wedged }) => wedged && id === box.for);
 const isThrough = (part: Part, box: BoxFeature): boolean =>
