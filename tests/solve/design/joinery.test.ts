@@ -70,9 +70,15 @@ describe("what is cut from one part is filled by the other: volumes worked out b
     expect(part(apart, "left-stile").features.filter(({ kind }) => kind === "groove")).toMatchObject([
       { size: [inches(93, 4), expect.anything(), expect.anything()] },
     ]);
-    // A shoulder that is said stays.
+    // A shoulder that is said stays,
     const said = soundDesign(text.replace("long: 1 1/4", "long: 1 1/4, shoulder above: 3/16"));
     expect(inches3(part(said, "bottom-rail"))).toBeCloseTo(rail + 2 * (3 / 16) * (1 / 32) * 1.25, 9);
+    // but where a groove as wide as the tenon leaves nothing of it: the mortise ends there too.
+    const none = soundDesign(
+      text.replace("planed to: 7/32", "planed to: 1/4").replace("long: 1 1/4", "long: 1 1/4, shoulder above: 3/16"),
+    );
+    const mortises = part(none, "left-stile").features.filter(({ kind }) => kind === "mortise");
+    expect(mortises.map(({ size }) => toNumber(size[0]) / toNumber(inches(1))).sort()).toEqual([27 / 16, 17 / 8]);
   });
   it("sliding dovetail: 3/4 at its end, 3/4 - 2 × 3/64 at its shoulder, 1/2 short of the front", () => {
     const shelves = soundDesign(planned("dovetailed-shelves").replace(", play: 1/64", ""));

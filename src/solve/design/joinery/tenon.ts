@@ -70,13 +70,17 @@ export function beginTenon(joining: Joining, bench: Bench, context: JoineryConte
   };
 }
 
-/** Its cheeks would stand as fins beside a groove that runs out over them: it ends where the groove does, but for a shoulder that is said. */
+/**
+ * Its cheeks would stand as fins beside a groove that runs out over them: it ends where the groove does. A shoulder that is said stays where a
+ * groove leaves some of the cheeks.
+ */
 function besideGrooves({ draft, join, touch }: Joining, section: Section, bench: Bench): Range {
   const { wide } = section;
   if (touch.kind !== "faces") return wide;
-  const room = besideCuts(bench.piece(join.id), touch, section, ["rabbet", "groove"]);
-  const low = draft.tenon?.shoulderBelow ? wide.low : max(wide.low, room.low);
-  const high = draft.tenon?.shoulderAbove ? wide.high : min(wide.high, room.high);
+  const room = (said: unknown): Range =>
+    besideCuts(bench.piece(join.id), touch, section, ["rabbet", "groove"], said ? "wholly" : "in part");
+  const low = max(wide.low, room(draft.tenon?.shoulderBelow).low);
+  const high = min(wide.high, room(draft.tenon?.shoulderAbove).high);
   return less(low, high) ? { low, high } : wide;
 }
 
