@@ -7,14 +7,14 @@ import type { Design, Hole } from "../../design.ts";
 import type { DrillRow } from "../model/drilling.ts";
 import type { Jig } from "../model/jig.ts";
 import type { Plan } from "../order/index.ts";
-import { fittedWords } from "../steps/words/fitted.ts";
+import { boredIntoStuds } from "../steps/words/fitted.ts";
 import { mouthSide } from "../steps/words/holes.ts";
 import { purposeOf, type Served } from "./purpose.ts";
 import { type StepOf, stepOf } from "./step-of.ts";
 import { jigFor, stopOf } from "./stop.ts";
 
 export interface Drilled {
-  readonly design: Pick<Design, "parts" | "stock" | "joints" | "units">;
+  readonly design: Pick<Design, "parts" | "stock" | "joints" | "units" | "wall">;
   readonly plan: Pick<Plan, "holes" | "fasteners" | "hardware">;
   readonly steps: readonly Step[];
   readonly jigs: readonly Jig[];
@@ -32,7 +32,7 @@ export function drilling(drilled: Drilled): readonly DrillRow[] {
   const groups = new Map<string, { row: Alike; holes: number[] }>();
   for (const [index, hole] of plan.holes.entries())
     for (const i of hole.stages.keys()) {
-      const row = alike(hole, i, served, { plan, jig: jigFor(index, drilled.jigs) });
+      const row = alike(hole, i, served, { design, plan, jig: jigFor(index, drilled.jigs) });
       if (row === null) continue;
       const key = JSON.stringify(row, (_, value) => (typeof value === "bigint" ? String(value) : value));
       const group = groups.get(key);
@@ -71,7 +71,7 @@ function alike(
   hole: Hole,
   i: number,
   served: Served,
-  { plan, jig }: { readonly plan: Drilled["plan"]; readonly jig: Jig | null },
+  { design, plan, jig }: Pick<Drilled, "design" | "plan"> & { readonly jig: Jig | null },
 ): Alike | null {
   const stage = hole.stages[i] as Hole["stages"][number];
   const bit = bitFor(hole, i);
@@ -94,15 +94,15 @@ function alike(
               : stage.depth,
     jig: jig && last && !through && bit !== "countersink" ? { id: jig.id, scrap: jig.thickness === null } : null,
     slot: (last && hole.slot?.length) || null,
-    backing: through && bit !== "pocket bit" ? behind(hole, served) : null,
+    backing: through && bit !== "pocket bit" ? behind(hole, served, design) : null,
     when: hole.atBench ? "before assembly" : "in place",
   };
 }
 
-/** What ties a piece to the wall is bored where it stands. */
-function behind({ atBench, for: id }: Hole, { hardware }: Served): "scrap" | "the wall" {
+/** What ties a piece to studs is bored where it stands. */
+function behind({ atBench, for: id }: Hole, { hardware }: Served, design: Drilled["design"]): "scrap" | "the wall" {
   const item = id === null || atBench ? undefined : hardware(id)?.item;
-  return item && fittedWords(item.kind).inTheRoom ? "the wall" : "scrap";
+  return item && boredIntoStuds(item.kind, design) ? "the wall" : "scrap";
 }
 
 function where(indices: readonly number[], { plan, mark }: Drilled, served: Served, at: StepOf) {

@@ -1,5 +1,5 @@
 /** Slabs and built-up panels: glued up first of all, flattened the day after, then cut to size. */
-import { add, half, inches, less, multiply, rational, toNumber, ZERO } from "../../../units/index.ts";
+import { add, half, inches, less, millimetres, min, multiply, rational, toNumber, ZERO } from "../../../units/index.ts";
 import type { Blank, Clamping, CutLine } from "../../build.ts";
 import { isCutLater, isGluedUp, makingOf } from "../../design/making/plain.ts";
 import type { Part } from "../../design.ts";
@@ -30,6 +30,9 @@ const blankOf = (work: Work, id: string): Blank => work.blanks.find(({ part }) =
 /** Wood moves when it is planed. Common practice, no source. */
 const REST = { for: "wood to rest", minutes: 12 * 60 } as const;
 
+/** So much thicker than what they make boards are glued up at most: it is planed flat afterwards. Common practice, no source. */
+const FLATTENED = { inch: inches(3, 16), mm: millimetres(5) } as const;
+
 /** Boards of slabs that are bought rough: planed a bit over and rested before they are jointed, where that can be done by machine. */
 export function boardSteps(work: Work): readonly StepDraft[] {
   return gluedLines(work, "glue").flatMap((line) => {
@@ -37,7 +40,9 @@ export function boardSteps(work: Work): readonly StepDraft[] {
     const { boards } = makingOf(work.part(first));
     const blank = blankOf(work, first);
     if (!blank.jointed || work.stock(line.stock).bought?.rough !== true) return [];
-    const over = work.print(half(add(blank.thickness, line.thickness)));
+    const over = work.print(
+      min(half(add(blank.thickness, line.thickness)), add(line.thickness, FLATTENED[work.design.units])),
+    );
     return step(
       "mill",
       `Plane the boards for ${listed(work, line.parts)}`,

@@ -9,7 +9,7 @@ import { goesInLast } from "./finishing/in-its-room.ts";
 import { step } from "./making-step.ts";
 import { groupedBy, ownKey } from "./wishes/own-key.ts";
 import { listedAmong } from "./words/by-place.ts";
-import { driverTexts } from "./words/driver-room.ts";
+import { driverRoom } from "./words/driver-room.ts";
 import { bareFace } from "./words/edges.ts";
 import { fittedWords } from "./words/fitted.ts";
 import { liftCaution } from "./words/lifting.ts";
@@ -64,6 +64,7 @@ function kindStep(kind: string, own: readonly Fitting[], work: Work): StepDraft 
   // Catches, stops and bumpers would be painted over.
   const afterFinish = work.finishing.length > 0 && !words.inTheRoom;
   const labels = [...new Set(own.map(({ hardware: [first] }) => first?.item.label ?? ""))];
+  const room = driverRoom(work, hardware, [...carriers, ...around(work, carriers, own[0] as Fitting)]);
   return step(
     "fit",
     words.title?.(listedAmong(work, carriers)) ?? `Fit the ${own.length === 1 ? kind : pluralOf(kind)}`,
@@ -76,8 +77,8 @@ function kindStep(kind: string, own: readonly Fitting[], work: Work): StepDraft 
       ...(words.under ? ["Turn the piece over on a blanket."] : []),
       ...places(own, work),
       ...(words.inTheRoom ? [] : ownScrewTexts(work, hardware)),
-      ...driverTexts(work, hardware, [...carriers, ...around(work, carriers, own[0] as Fitting)]),
-      ...(typeof words.after === "string" ? [words.after] : (words.after?.(work) ?? [])),
+      ...room.texts,
+      ...(typeof words.after === "string" ? [words.after] : (words.after?.(work, room.blind) ?? [])),
     ],
     [...boredInPlace(hardware, work), ...fitActions(hardware)],
     {

@@ -5,11 +5,17 @@ import { reach } from "../../reach/index.ts";
 import { series, type Work } from "../draft.ts";
 import { DRIVEN_WITH } from "./driving.ts";
 
+/** What is said of it; `blind`: behind some of the heads no drill goes in at all. */
+interface DriverRoom {
+  readonly texts: readonly string[];
+  readonly blind: boolean;
+}
+
 /**
  * "There is little room behind the heads: use a right-angle driver.", where no drill goes in line behind some of the screws. `standing`: ids of the
  * parts that stand together by then.
  */
-export function driverTexts(work: Work, hardware: readonly Hardware[], standing: readonly string[]): readonly string[] {
+export function driverRoom(work: Work, hardware: readonly Hardware[], standing: readonly string[]): DriverRoom {
   const own = new Map(hardware.map((each) => [each.id, each]));
   const apart = [...work.motions.map(({ moves }) => moves), ...work.plan.removable.map(({ parts }) => parts)];
   // What opens is open, what comes off is off: each screw has only what goes with its part about it.
@@ -21,16 +27,17 @@ export function driverTexts(work: Work, hardware: readonly Hardware[], standing:
     return one !== undefined && (kind === "pilot" || one.item.kind === "wall screw");
   });
   const tools = [...new Set(holes.map((hole) => ways.toolFor(screwIn(hole), beside(hole.part))?.tool ?? null))];
-  const inPlace = holes.some(({ atBench }) => !atBench);
-  const told = tools.flatMap((tool) => (tool && DRIVEN_WITH[tool]) ?? []);
   if (tools.includes(null))
-    return [
-      inPlace && holes.every(({ stages, through }) => through && stages.length === 1)
-        ? "No drill goes in behind the heads: bore these holes from the other side before the piece is lifted into its place, and turn the screws with an offset screwdriver."
-        : "No drill goes in behind some of the heads: turn these screws by hand, with a slim screwdriver or an offset one.",
-    ];
-  if (told.length === 0) return [];
-  return [`There is little room behind the heads: use ${series(told)}${inPlace ? ", for the holes too" : ""}.`];
+    return {
+      texts: [
+        "No drill goes in behind some of the heads: turn these screws by hand, with a slim screwdriver or an offset one.",
+      ],
+      blind: true,
+    };
+  const told = tools.flatMap((tool) => (tool && DRIVEN_WITH[tool]) ?? []);
+  const too = holes.some(({ atBench }) => !atBench) ? ", for the holes too" : "";
+  const texts = told.length > 0 ? [`There is little room behind the heads: use ${series(told)}${too}.`] : [];
+  return { texts, blind: false };
 }
 
 /** A screw whose head lies at the mouth of a hole. */

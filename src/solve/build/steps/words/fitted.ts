@@ -20,8 +20,8 @@ export const boredIntoStuds = (kind: string, { wall }: Pick<Design, "wall">): bo
 interface Words {
   /** Before it is fixed to anything: told first. */
   readonly before?: (work: Work) => readonly string[];
-  /** After the sentences that say where each goes. */
-  readonly after?: string | ((work: Work) => readonly string[]);
+  /** After the sentences that say where each goes. `blind`: no drill goes in behind some of its screws. */
+  readonly after?: string | ((work: Work, blind: boolean) => readonly string[]);
   /** Of the step, from what it is put on. */
   readonly title?: (on: string) => string;
   readonly cautions?: readonly string[] | ((work: Work) => readonly string[]);
@@ -111,10 +111,13 @@ const WORDS: ReadonlyMap<string, Words> = new Map<string, Words>([
     {
       inTheRoom: true,
       title: (on) => `Screw ${on} to the wall`,
-      after: (work) => {
+      after: (work, blind) => {
         const { design, print, drill } = work;
         const hangs = design.joints.some(({ method }) => method === "hangs on") ? [] : whenItHangs(work);
-        const level = `${whichWayUp(design, print)}Let a helper hold it level, ${boredThrough(work)}, and drive the screws.`;
+        const bore = boredThrough(work);
+        const up = whichWayUp(design, print);
+        const ahead = `${up}First ${bore}${blind ? ", from the other side" : ""}, while it is on the bench. Let a helper hold it level, mark the wall through the holes, and take it away.`;
+        const again = "hold it as before and drive the screws.";
         const packing = heldOff(design).map(
           ({ part, by }) =>
             `${capital(definite(work, [part]))} stands ${print(by)} clear of the wall: behind each of its screws put a piece of packing as thick as that, with a hole for the screw through it, or the screw bends the wood.`,
@@ -125,17 +128,21 @@ const WORDS: ReadonlyMap<string, Words> = new Map<string, Words>([
         if (design.wall?.studs === null)
           return [
             ...packing,
-            `${level} Set plugs that take the whole length of the screw behind the plaster.`,
+            `${ahead} Bore the wall there, set plugs that take the whole length of the screw behind the plaster, ${again}`,
             `The screws are set for a wall of solid masonry, where plugs hold anywhere. Before a wall on studs they do not stay where they are drawn: ${move}.`,
             ...hangs,
           ];
         const apart = design.wall?.studs ? `, as a rule ${print(design.wall.studs)} apart` : "";
+        const pilot = `${withArticle(drill(studPilot(design.units)))} pilot hole as deep as the screw is long`;
         const more =
           countOf(work, "wall screw") === 1 ? " If you find two studs behind it, drive a screw into each." : "";
         return [
           `Find the studs behind it${apart}. The screws go into the studs that you found, and nowhere else: where a stud lies elsewhere than drawn, move the screw along to its middle, and bore there.${more}`,
           ...packing,
-          `${level} Through each hole bore ${withArticle(drill(studPilot(design.units)))} pilot hole into the stud first, as deep as the screw is long. A screw in plaster alone holds nothing.`,
+          blind
+            ? `${ahead} Bore ${pilot} into the stud behind each, ${again}`
+            : `${up}Let a helper hold it level, ${bore}, and through each ${pilot} into the stud; then drive the screws.`,
+          "A screw in plaster alone holds nothing.",
           ...hangs,
         ];
       },
