@@ -53,8 +53,8 @@ test("what is screwed on from below comes off while the work lies on it", () => 
 
 // Rails 90 high between 180 and 826 mm from the floor: 646 − 2 × 90 = 466.
 test("two rails that only a brace holds are proved by the room between them", () => {
-  expect(linesOf("workbench-cart", /^Glue up the back upper rail/u)).toContain(
-    "Measure between the back upper rail (D) and the back lower rail (E) at both ends: 466 mm, the same at both. Shift them until it is, before the glue grabs.",
+  expect(linesOf("workbench-cart", /^Glue up the back upper rail/u).join(" ")).toContain(
+    "Before the clamps go on cut two sticks 466 mm long, and hold one between the back upper rail (D) and the back lower rail (E) at each end: pressed on what leans, they turn. Set a clamp beside each joint. Measure between them at both ends: 466 mm, the same at both, and the ends of the two in line.",
   );
 });
 

@@ -11,7 +11,7 @@ import { sideOf } from "./words/driving.ts";
 import { liftCaution } from "./words/lifting.ts";
 
 /** Sentences that begin to drive: holes first, where there are any. */
-const DRIVES = /^(?:Drive \d|Put in \d|Through the holes that are there, drill|For each (?:brad|nail) )/u;
+const DRIVES = /^(?:Drive \d|Put in \d|Push in \d|Through the holes that are there, drill|For each (?:brad|nail) )/u;
 
 const before = (texts: readonly string[], own: readonly string[]): readonly string[] => {
   const at = texts.findIndex((text) => DRIVES.test(text));

@@ -9,6 +9,7 @@ import type { Lying } from "./lying.ts";
 import { type Move, togetherAfter } from "./moves.ts";
 import { hasMitreBelow } from "./open-mitres.ts";
 import { isSteady, liesAnyhow, standingOn } from "./resting.ts";
+import { tippingTexts } from "./tipping.ts";
 
 /** The work does not rock on less. */
 const LEVEL = UNITS_PER_MM;
@@ -39,7 +40,10 @@ export function pastTheBench(work: Work, moves: readonly Move[], up: Direction):
 /** What stands by itself only when more is on it. Two parts that are joined lie as they are put. */
 function heldTexts(work: Work, moves: readonly Move[], up: Direction): readonly string[] {
   const all = togetherAfter(moves);
-  if (up[2] === 0 || all.length < 3 || liesAnyhow(work, moves) || isSteady(work, all, up)) return [];
+  const [first] = moves;
+  if (liesAnyhow(work, moves)) return [];
+  if (up[2] === 0) return first?.starts === false ? tippingTexts(work, first.present, up) : [];
+  if (all.length < 3 || isSteady(work, all, up)) return [];
   return ["It does not stand by itself yet: prop it, or let a second person hold it, until more is on it."];
 }
 

@@ -2,7 +2,7 @@
 import { dot } from "../../../geometry/vec.ts";
 import { type Length, UNITS_PER_MM } from "../../../units/length.ts";
 import { less, max, min, sign, subtract, toNumber } from "../../../units/rational.ts";
-import { type AxisIndex, axisOf, extent, INDICES } from "../../design/space.ts";
+import { type AxisIndex, axisOf, extent, INDICES, indexOf } from "../../design/space.ts";
 import type { Box, Direction, Part } from "../../design.ts";
 import { LOOSE } from "../order/links.ts";
 import { boxOf } from "./box-of.ts";
@@ -36,10 +36,17 @@ export function proppedTexts(work: Work, moves: readonly Move[], up: Direction):
     const high = told ? ` ${work.print(room.high)} high, or offcuts cut to that,` : "";
     const from = room.on === null ? "" : ` on ${definite(work, [room.on])},`;
     return [
-      `${nothing} on nothing yet: set blocks${high}${from} under ${definite(work, ids)}${until ? " at the free end" : ""} while ${is} screwed${until}.`,
+      `${nothing} on nothing yet: set blocks${high}${from} under ${definite(work, ids)}${until ? " at the free end" : ""} while ${is} ${bolted(moves, ids) ? "bolted" : "screwed"}${until}.`,
     ];
   });
 }
+
+const bolted = (moves: readonly Move[], ids: readonly string[]): boolean =>
+  moves.some(
+    ({ arriving, work }) =>
+      arriving.some((id) => ids.includes(id)) &&
+      work.some(({ drives }) => drives.some(({ fastener }) => fastener.kind.includes("bolt"))),
+  );
 
 /** Whether it is driven level into its length or width, far from the bench, and nothing that is there is under it. */
 function hangsFree(work: Work, move: Move, moves: readonly Move[], up: Direction): boolean {
@@ -104,11 +111,15 @@ function roomUnder(work: Work, moves: readonly Move[], id: string, up: Direction
   return { on: null, high: deep };
 }
 
-/** What they are joined to later. */
-function laterMates({ design }: Work, moves: readonly Move[], ids: readonly string[]): readonly string[] {
+/** What they are joined to later: at their ends, if anything is. */
+function laterMates({ design, part }: Work, moves: readonly Move[], ids: readonly string[]): readonly string[] {
   const here = new Set(togetherAfter(moves));
-  const mates = design.joints
-    .filter(({ parts, kind }) => !LOOSE.includes(kind) && parts.some((id) => ids.includes(id)))
-    .flatMap(({ parts }) => parts.filter((id) => !here.has(id)));
+  const joints = design.joints.filter(
+    ({ parts, kind }) =>
+      !LOOSE.includes(kind) && parts.some((id) => ids.includes(id)) && parts.some((id) => !here.has(id)),
+  );
+  const along = indexOf(part(ids[0] as string).axes.length);
+  const atEnds = joints.filter(({ contact }) => contact.some(({ normal }) => Math.abs(normal[along]) > STEEP));
+  const mates = (atEnds.length > 0 ? atEnds : joints).flatMap(({ parts }) => parts.filter((id) => !here.has(id)));
   return [...new Set(mates)];
 }

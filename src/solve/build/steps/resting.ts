@@ -64,7 +64,8 @@ export function standingOn(work: Work, ids: readonly string[], up: Direction): S
   return { lowest: at(bench), blocked: at(found), blocks: found - bench };
 }
 
-function centreOf(work: Work, ids: readonly string[]): Vec {
+/** Where the weight of parts lies, in units of length. */
+export function centreOf(work: Work, ids: readonly string[]): Vec {
   const all = ids.map((id) => ({ kg: work.mass(id), at: centroid(work.part(id).solid) }));
   const kg = all.reduce((so, each) => so + each.kg, 0);
   const along = (i: AxisIndex): number => all.reduce((so, each) => so + each.kg * each.at[i], 0) / kg;

@@ -1,5 +1,5 @@
 /** What is held only by something that leans is proved by no square and has no diagonals: the room between its arms is the same at both ends. */
-import { less, subtract } from "../../../../units/rational.ts";
+import { equal, less, subtract } from "../../../../units/rational.ts";
 import { type AxisIndex, INDICES, indexOf } from "../../../design/space.ts";
 import type { Joint, Part } from "../../../design.ts";
 import { isHeld, jointsAmong } from "../case-sides.ts";
@@ -23,8 +23,10 @@ function clearText(work: Work, a: Part, b: Part, ids: readonly string[]): readon
   const apart = INDICES.find((i) => i !== along && roomAlong(a, b, i).n > 0n);
   if (apart === undefined) return [];
   const size = work.print(roomAlong(a, b, apart));
+  const inLine = equal(a.body.low[along], b.body.low[along]) && equal(a.body.high[along], b.body.high[along]);
   return [
-    `Measure between ${definite(work, [a.id, b.id])} at both ends: ${size}, the same at both. Shift them until it is, before the glue grabs.`,
+    `Before the clamps go on cut two sticks ${size} long, and hold one between ${definite(work, [a.id, b.id])} at each end: pressed on what leans, they turn. Set a clamp beside each joint.`,
+    `Measure between them at both ends: ${size}, the same at both${inLine ? ", and the ends of the two in line" : ""}. Shift them until it is so, before the glue grabs.`,
   ];
 }
 

@@ -49,18 +49,16 @@ export function driveTexts(work: Work, drives: readonly Drive[], up: Direction):
     const through = passed.length > 0 ? ` through ${listed(work, passed)}` : "";
     const at = heldAt(work, list);
     const verb = VERBS[first.kind] ?? "drive";
-    const tools = [
-      ...new Set(
-        drives.filter(({ fastener }) => list.includes(fastener)).flatMap(({ tool }) => DRIVEN_WITH[tool] ?? []),
-      ),
-    ];
     return [
       ...(pilot ? pilotTexts(work, list) : []),
       ...leadText(work, list),
       capital(
         `${verb} ${countText(item, list.length)} from ${sides},${through} into ${into}${at}${share}${apartText(work, list)}.`,
       ),
-      ...(tools.length > 0 ? [`There is little room behind the heads: use ${series(tools)}.`] : []),
+      ...closeTexts(
+        work,
+        drives.filter(({ fastener }) => list.includes(fastener)),
+      ),
       ...(first.with ? [withText(first, list.length)] : []),
       ...(first.with?.some((item) => item.startsWith("cross dowel")) ? [turnedIn(list.length)] : []),
     ];
@@ -87,6 +85,22 @@ export const DRIVEN_WITH: Readonly<Partial<Record<Tool, string>>> = {
   angle: "a right-angle driver",
   stubby: "a stubby screwdriver",
 };
+
+/** "There is little room behind the heads of those into the back rail (E): use a bit 12 in (300 mm) long." */
+function closeTexts(work: Work, drives: readonly Drive[]): readonly string[] {
+  const close = drives.filter(({ tool }) => DRIVEN_WITH[tool] !== undefined);
+  if (close.length === 0) return [];
+  const into = [...new Set(close.map(({ fastener }) => fastener.into))];
+  const ofThese = drives.filter(({ fastener }) => into.includes(fastener.into));
+  const which =
+    close.length === drives.length
+      ? "the heads"
+      : close.length === ofThese.length
+        ? `the heads of those into ${listed(work, into)}`
+        : `${numberWord(close.length)} of the heads`;
+  const tools = [...new Set(close.flatMap(({ tool }) => DRIVEN_WITH[tool] ?? []))];
+  return [`There is little room behind ${which}: use ${series(tools)}${close.length < drives.length ? " there" : ""}.`];
+}
 
 /** A sentence for each bit: hard and soft wood take pilots of their own. */
 function pilotTexts(work: Work, list: readonly Fastener[]): readonly string[] {
