@@ -87,3 +87,12 @@ test("bolt holes are guided square, tried with their cross dowels, and widened w
   expect(leg).toContain("widen the one that goes right through, by 1 mm at most");
   expect(build.tools.map(({ tool }) => tool)).toContain("Drill guide, or a block bored square under a drill press");
 });
+
+// Three screws a leaf; a catch with two holes in its body and two in its strike, as the drilling table has them.
+test("holes that are bored before the hardware is at hand are told of hinges and of second halves too", () => {
+  const text = textOfStep(stepWith(built("old-plans/china-closet"), /^Have the hardware/u));
+  expect(text).toContain("– butt hinge: three holes 43/64 in apart, in either half.");
+  expect(text).toContain("– catch: two holes 5/8 in apart; in its other half two holes 9/16 in apart.");
+  const cups = textOfStep(stepWith(built("index-cabinet"), /^Have the hardware/u));
+  expect(cups).toContain("cup hinges for a face frame lie elsewhere");
+});

@@ -30,7 +30,7 @@ export const TOLD: ReadonlyMap<string, string> = new Map([
   ["hinge-overlay", "Cup hinges hold their doors where they are drawn"],
   ["hole-runs-into-cut", "No hole runs into a joint"],
   ["holes-meet", "No hole runs into another"],
-  ["inset-door-without-stop", "Doors inside their frames have something to stop against"],
+  ["inset-door-without-stop", "Doors inside their frames have wood, a stop or a catch behind them"],
   ["knob-screw-does-not-fit", "Screws of knobs and pulls are as long as the wood asks"],
   ["leg-not-braced", "Legs are held by more than their ends"],
   ["lid-not-held", "Lids are held wherever they are let go"],

@@ -104,13 +104,15 @@ export const pluralOf = (name: string): string =>
     ? name
     : / and /.test(name)
       ? name.split(" and ").map(pluralOf).join(" and ")
-      : /\bfoot$/.test(name)
-        ? name.replace(/foot$/, "feet")
-        : /(s|x|ch|sh)$/.test(name)
-          ? `${name}es`
-          : /shelf$/.test(name)
-            ? name.replace(/shelf$/, "shelves")
-            : `${name}s`;
+      : / for /.test(name)
+        ? name.replace(/^(.*?)( for .*)$/, (_, head: string, rest: string) => `${pluralOf(head)}${rest}`)
+        : /\bfoot$/.test(name)
+          ? name.replace(/foot$/, "feet")
+          : /(s|x|ch|sh)$/.test(name)
+            ? `${name}es`
+            : /shelf$/.test(name)
+              ? name.replace(/shelf$/, "shelves")
+              : `${name}s`;
 
 /** "a", "a and b", "a, b and c" */
 export const series = (items: readonly string[]): string =>

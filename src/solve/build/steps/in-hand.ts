@@ -1,11 +1,13 @@
 /** Hardware that decides sizes, and what is bored ahead for it: looked at before anything is sawn. */
 import { inches, type Length } from "../../../units/length.ts";
-import { absolute, equal, less, max, subtract } from "../../../units/rational.ts";
+import { compare, equal, less, max, min, subtract } from "../../../units/rational.ts";
 import { roundTo } from "../../../units/round.ts";
 import { SCREW_HOLES } from "../../design/slides/run.ts";
-import { INDICES } from "../../design/space.ts";
-import { pluralOf, type StepDraft, series, type Work } from "./draft.ts";
+import { type AxisIndex, INDICES } from "../../design/space.ts";
+import type { Hole } from "../../design.ts";
+import { numberWord, pluralOf, type StepDraft, series, type Work } from "./draft.ts";
 import { step } from "./making-step.ts";
+import { groupedBy } from "./wishes/own-key.ts";
 
 /** Minutes to measure it (common practice, no source). */
 const MINUTES = 5;
@@ -15,7 +17,7 @@ export function inHandStep(work: Work): readonly StepDraft[] {
   const { plan } = work;
   const items = plan.hardware.flatMap(({ joint, item, halfOf }) => (joint !== null && !halfOf ? [item] : []));
   const measured = [...new Map(items.map((item) => [item.label, item])).values()];
-  const bored = boredAhead(work, new Set(measured.map(({ label }) => label)));
+  const bored = boredAhead(work);
   if (measured.length + bored.length === 0) return [];
   const lines = measured.map(
     ({ kind, decides, ranges }) =>
@@ -68,17 +70,42 @@ function markIn({ design, print }: Work, range: { readonly low: Length; readonly
   return equal(low, high) ? ` (${print(low)})` : ` (${print(low)} to ${print(high)})`;
 }
 
-/** What is screwed on by more than one hole, bored before it is at hand: how far apart two of them are. */
-function boredAhead(
-  { plan, print }: Work,
-  known: ReadonlySet<string>,
-): readonly { readonly kind: string; readonly text: string }[] {
-  const own = plan.hardware.filter(({ joint, item, halfOf }) => joint === null && !halfOf && !known.has(item.label));
-  return [...new Map(own.map((each) => [each.item.label, each])).values()].flatMap(({ id, item }) => {
-    const [a, b, ...more] = plan.holes.filter((hole) => hole.for === id && hole.atBench && hole.kind === "pilot");
-    if (!a || !b) return [];
-    const apart = INDICES.map((i) => absolute(subtract(a.at[i], b.at[i]))).reduce(max);
-    const text = `– ${item.kind}: ${more.length === 0 ? "two holes" : "the first two"} ${print(apart)} apart.`;
-    return [{ kind: item.kind, text }];
+/** What is screwed on by more than one hole, bored before it is at hand: how far apart they are, in each of its halves. */
+function boredAhead({ plan, print }: Work): readonly { readonly kind: string; readonly text: string }[] {
+  const told = plan.hardware.filter(({ item }) => !item.decides.some(({ name }) => name === SCREW_HOLES));
+  return groupedBy(told, ({ item }) => item.label).flatMap((own) => {
+    const rows = (half: boolean): readonly string[] =>
+      own.flatMap(({ id, halfOf }) => {
+        if ((halfOf !== undefined) !== half) return [];
+        const pilots = plan.holes.filter((hole) => hole.for === id && hole.atBench && hole.kind === "pilot");
+        return groupedBy(pilots, ({ part }) => part).flatMap((row) => rowText(row, print));
+      });
+    const [first, second] = [rows(false), rows(true)].map((texts) => [...new Set(texts)].join(" or ")) as [
+      string,
+      string,
+    ];
+    const kind = own[0]?.item.kind ?? "";
+    const other = second ? `; in its other half ${second}` : "";
+    const text = `– ${kind}: ${first || "one hole"}${first === second ? ", in either half" : other}.`;
+    return first || second ? [{ kind, text }] : [];
   });
+}
+
+/** "three holes 43/64 in apart", of those of one piece in one part; empty for one alone. */
+function rowText(holes: readonly Hole[], print: Work["print"]): readonly string[] {
+  const [first, ...more] = holes;
+  if (!first || more.length === 0) return [];
+  const spans = INDICES.map((i) => {
+    const at = holes.map((hole) => hole.at[i]);
+    return subtract(at.reduce(max), at.reduce(min));
+  });
+  const along = INDICES.reduce<AxisIndex>((best, i) => (less(spans[best] as Length, spans[i] as Length) ? i : best), 0);
+  const at = holes.map((hole) => hole.at[along]).toSorted(compare);
+  const gaps = at.slice(1).map((each, i) => subtract(each, at[i] as Length));
+  const even = gaps.every((gap) => equal(gap, gaps[0] as Length));
+  return [
+    even
+      ? `${numberWord(holes.length)} holes ${print(gaps[0] as Length)} apart`
+      : `${numberWord(holes.length)} holes over ${print(spans[along] as Length)}`,
+  ];
 }
