@@ -45,7 +45,7 @@ describe("slides", () => {
     const [hand] = asIs.steps;
     const text = hand?.text.map(plain).join("\n") ?? "";
     expect(text).toContain("12.9 mm to 13.2 mm (33/64 in)");
-    expect(text).toContain("do not bore for any of these ahead: hold each half");
+    expect(text).toContain("screw holes of the side slides lie elsewhere, do not bore for these ahead: hold each half");
     expect(text).toContain(
       "screw holes of the wall straps lie elsewhere, do not bore for these ahead: hold each of them",
     );
