@@ -31,9 +31,9 @@ test("a leaf that is let in for a part of its width is marked by how far it stan
   expect(back).toContain("the front of the door (C) set back 1/8 in from that of the left side (A)");
 });
 
-test("a housing that is closed on all four sides is a shallow mortise, with word of its round ends", () => {
+test("a housing that is closed on all four sides is a stopped dado, with word of its round ends", () => {
   const lines = linesOf(textOf("old-plans/plant-stand"));
-  expect(lines.some((line) => line.startsWith("Cut three shallow mortises "))).toBe(true);
+  expect(lines.some((line) => line.startsWith("Cut three stopped dados "))).toBe(true);
   expect(lines.some((line) => line.startsWith("Where a router cuts, square the round ends"))).toBe(true);
 });
 
@@ -52,7 +52,7 @@ test("cuts that end in the wood are told to be squared, once for all of a kind; 
   const told = (side?.text ?? []).map(plain);
   const squared = told.flatMap((line, i) => (line.startsWith("Where a router cuts, square the round ends") ? [i] : []));
   expect(squared.map((i) => told[i - 1]?.split(" in long")[0])).toEqual([
-    "Cut a shallow mortise 4 1/2",
+    "Cut a stopped dado 4 1/2",
     "Cut a rabbet 2 3/4",
   ]);
   // The rabbets in the top of this case run from end to end, its dado from the front into the rabbet at the back.

@@ -18,8 +18,8 @@ export function nameOf(work: Work, part: Part, box: BoxFeature): CutName {
   const joint = work.design.joints.find(({ id }) => id === box.for);
   if (joint?.kind === "hinged")
     return { one: "seat for a hinge leaf", many: "seats for hinge leaves", fit: seatTexts(work, part, box) };
-  // What stops short of both sides of the face is no dado to the trade.
-  if (kind === "dado" && isClosed(part, box)) return { one: "shallow mortise", many: "shallow mortises", fit: [] };
+  // It stops short of both sides of the face.
+  if (kind === "dado" && isClosed(part, box)) return { one: "stopped dado", many: "stopped dados", fit: [] };
   return { one: kind, many: pluralOf(kind), fit: [] };
 }
 
