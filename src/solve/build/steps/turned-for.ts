@@ -34,7 +34,14 @@ export function upFor(work: Work, moves: readonly Move[], unit: Unit, done: read
   const into = [...drives.map(({ fastener }) => fastener.direction), ...barrels(work, moves)];
   const fromBelow = (way: Direction): boolean => into.some((direction) => dot(direction, way) > STEEP);
   const up = fromBelow(heads) && !fromBelow(STANDING) ? STANDING : heads;
-  if (liesAnyhow(work, moves) || rests(work, moves, up)) return up;
+  if (liesAnyhow(work, moves)) return up;
+  const level = drives.length > 0 && drives.every(({ fastener }) => Math.abs(dot(fastener.direction, up)) < LEVEL);
+  const flush =
+    level &&
+    !onBench(work, moves, up) &&
+    FLUSH.find((way) => !fromBelow(way) && onBench(work, moves, way) && rests(work, moves, way));
+  if (flush) return flush;
+  if (rests(work, moves, up)) return up;
   const stands = (way: Direction): boolean => rests(work, moves, way, standsOn);
   // Clamps hold what is closed from above as it lies.
   const closed = drives.length === 0 && up[2] === 0 && moves.every(({ along }) => dot(along, up) < -STEEP);
@@ -97,6 +104,17 @@ const hangsFar = (past: ReturnType<typeof pastTheBench>): boolean => past !== nu
 /** Nothing is brought in at the side on which the work lies. */
 const comesUnder = (moves: readonly Move[], up: Direction): boolean =>
   up[2] === 0 && !(moves[0] as Move).starts && moves.some(({ along }) => dot(along, up) > STEEP);
+
+/** As it stands, on its head, and on its sides. */
+const FLUSH: readonly Direction[] = [STANDING, [0, 0, -1], ...SIDES];
+
+/** Whether all of what begins a body reaches the bench: none is held up while it is driven. */
+function onBench(work: Work, moves: readonly Move[], up: Direction): boolean {
+  const [first] = moves;
+  if (!first?.starts) return true;
+  const ids = togetherAfter(moves);
+  return standingOn(work, ids, up)?.lowest.length === ids.length;
+}
 
 /** It stays as it is put, and nothing of what comes hangs far down beside it. */
 const rests = (work: Work, moves: readonly Move[], up: Direction, stays = isSteady): boolean =>
