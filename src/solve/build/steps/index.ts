@@ -4,6 +4,7 @@ import type { Fitting } from "../../design.ts";
 import { onPins } from "../order/links.ts";
 import { afterOpenings } from "./after-openings.ts";
 import { bandingSteps } from "./banding.ts";
+import { buttonSteps } from "./buttons.ts";
 import { type CutAfter, cutAfter } from "./cut-after.ts";
 import { daysOf } from "./days.ts";
 import { inOneList, type StepDraft, series, stepToken, type Work } from "./draft.ts";
@@ -132,6 +133,7 @@ function makingSteps(work: Work): readonly StepDraft[] {
     ...bandingSteps(work, now),
     ...jigSteps(work),
     ...machiningSteps(work, now),
+    ...buttonSteps(work),
   ];
 }
 
