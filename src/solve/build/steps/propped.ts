@@ -2,7 +2,7 @@
 import { dot } from "../../../geometry/vec.ts";
 import { type Length, UNITS_PER_MM } from "../../../units/length.ts";
 import { less, max, min, sign, subtract, toNumber } from "../../../units/rational.ts";
-import { type AxisIndex, axisOf, extent, INDICES } from "../../design/space.ts";
+import { type AxisIndex, axisOf, extent, INDICES, indexOf } from "../../design/space.ts";
 import type { Box, Direction, Part } from "../../design.ts";
 import { LOOSE } from "../order/links.ts";
 import { boxOf } from "./box-of.ts";
@@ -36,10 +36,17 @@ export function proppedTexts(work: Work, moves: readonly Move[], up: Direction):
     const high = told ? ` ${work.print(room.high)} high, or offcuts cut to that,` : "";
     const from = room.on === null ? "" : ` on ${definite(work, [room.on])},`;
     return [
-      `${nothing} on nothing yet: set blocks${high}${from} under ${definite(work, ids)}${until ? " at the free end" : ""} while ${is} screwed${until}.`,
+      `${nothing} on nothing yet: set blocks${high}${from} under ${definite(work, ids)}${until ? " at the free end" : ""} while ${is} ${isNailed(moves, ids) ? "nailed" : "screwed"}${until}.`,
     ];
   });
 }
+
+const isNailed = (moves: readonly Move[], ids: readonly string[]): boolean =>
+  moves.some(
+    ({ arriving, work }) =>
+      arriving.some((id) => ids.includes(id)) &&
+      work.some(({ drives }) => drives.some(({ tool }) => tool === "hammer")),
+  );
 
 /** Whether it is driven level into its length or width, far from the bench, and nothing that is there is under it. */
 function hangsFree(work: Work, move: Move, moves: readonly Move[], up: Direction): boolean {
@@ -50,9 +57,9 @@ function hangsFree(work: Work, move: Move, moves: readonly Move[], up: Direction
   const part = work.part(id);
   const along = INDICES.find((i) => drives.every(({ fastener }) => Math.abs(fastener.direction[i]) > STEEP));
   return (
-    along !== undefined &&
+    // What is let in between others is fastened from several sides, and falls through.
+    (along === undefined ? indexOf(part.axes.thickness) === axisOf(up) : less(BLOCKS, extent(part.body, along))) &&
     drives.every(({ fastener }) => Math.abs(dot(fastener.direction, up)) < LEVEL) &&
-    less(BLOCKS, extent(part.body, along)) &&
     sign(roomUnder(work, moves, id, up).high) > 0 &&
     !joined.some(({ joint }) => joint.contact.some(({ normal }) => Math.abs(dot(normal, up)) > STEEP)) &&
     !togetherAfter(moves).some((other) => other !== id && isUnder(work.part(other), part, up))
