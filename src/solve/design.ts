@@ -13,6 +13,7 @@ import type { Stock } from "./design/model/material.ts";
 import type { Box } from "./design/model/points.ts";
 import type { Note, Wish } from "./design/model/wish.ts";
 
+export type * from "./design/model/button.ts";
 export type * from "./design/model/feature.ts";
 export type * from "./design/model/fitting.ts";
 export type * from "./design/model/hardware.ts";

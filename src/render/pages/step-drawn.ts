@@ -5,6 +5,7 @@ import { TYPE } from "../style.ts";
 import { baseline } from "../typeset/atom.ts";
 import type { Tightness } from "../typeset/columns.ts";
 import { label } from "../typeset/lines.ts";
+import { buttonsInStep } from "./buttons-in-step.ts";
 import { type Drawn, drawingOf, drawnPart, PART_DRAWINGS, partInStep } from "./drawn-part.ts";
 import { jigsInStep } from "./jigs-in-step.ts";
 import { likeBefore } from "./like-step.ts";
@@ -57,7 +58,7 @@ export function shownInSteps(plan: Plan, width: number): readonly Shown[] {
   const like = likeBefore(build, worked);
   const pictures = stepPictures(plan, { width, height: HIGHEST }, MORE);
   const all = build.steps.map((step, i): Shown => {
-    const made = jigsInStep(plan, step, width);
+    const made = jigsInStep(plan, step, width) ?? buttonsInStep(plan, step, width);
     if (made) return { picture: made, ...ONLY };
     const full = pictures[i] as StepPicture;
     const { part, holes } = worked[i] ?? {};

@@ -59,7 +59,7 @@ const unitOf = ({ build: { design } }: Plan): ((length: Length) => string) => {
   const precision = units === "inch" ? inches(1, 64) : millimetres(1, 10);
   return (length) => printLength(roundTo(length, placeStep(design)), { units, precision, style: "typographic" }).text;
 };
-const finePen = (plan: Plan) => ({ ...plan.pen, print: unitOf(plan) });
+export const finePen = (plan: Plan) => ({ ...plan.pen, print: unitOf(plan) });
 
 /** Of what is no template, even where its scale happens to be that of the part. */
 const notTrue = ({ scale }: { readonly scale: string }): string =>

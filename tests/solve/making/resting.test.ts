@@ -59,11 +59,11 @@ test("nothing bears on the points of open mitres", () => {
   const said = (title: string): string =>
     (stepsOf("old-plans/cedar-chest").find((step) => plain(step.title) === title)?.text ?? []).map(plain).join("\n");
   const left = said("Glue in the short base (I), at the left");
-  expect(left).toContain("Lay blocks more than 1 in high under the two sides (A) and the right end (E)");
+  expect(left).toContain("Lay blocks at least 3 1/2 in high under the two sides (A) and the right end (E)");
   expect(left).toContain("At the right two long bases (F) end in open mitres, and a jaw would crush their points");
   expect(said("Glue in the short base (I), at the right")).not.toContain("open mitres");
   expect(said("Glue in the short rail (J), at the left")).toMatch(
-    /^Lay battens under .*: nothing may bear on the points/mu,
+    /^Lay battens at least 2 1\/2 in high under .*: nothing may bear on the points/mu,
   );
 });
 

@@ -2,6 +2,7 @@
 import { isEmpty } from "../../../geometry/solid.ts";
 import type { Vec } from "../../../geometry/types.ts";
 import { minus, norm, plus, times } from "../../../geometry/vec.ts";
+import { sitsAt } from "../../../solve/build/drilling/sits-at.ts";
 import { mountedAt } from "../../../solve/build/mounted.ts";
 import type { Build, BuiltPart, Step } from "../../../solve/build.ts";
 import { toNumber } from "../../../units/index.ts";
@@ -114,6 +115,13 @@ function pieceScene(build: Build, step: Step): Scene {
     ...build.fasteners.flatMap(({ id, body, travelsWith }): readonly Marked[] =>
       body && travelsWith !== null && pegs.has(id) ? [{ id, mark: "", solid: body, shift: shiftOf(travelsWith) }] : [],
     ),
+    ...build.fasteners.flatMap((fastener): readonly Marked[] => {
+      const { id, button } = fastener;
+      if (!button || !shows.fasteners.includes(id)) return [];
+      return sitsAt(build.joints, fastener).map((rail) => ({
+        ...{ id, mark: "", solid: button.solid, shift: shiftOf(rail) },
+      }));
+    }),
     ...fitted.before.map(({ id, solid, carriedBy }): Marked => ({ id, mark: "", solid, shift: shiftOf(carriedBy) })),
   ];
   const seen = new Set([...fresh, ...fitted.now.map(({ id }) => id)]);

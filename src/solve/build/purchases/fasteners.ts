@@ -20,7 +20,7 @@ const USUAL: readonly { readonly begins: RegExp; readonly sold: Sold; readonly s
 ];
 
 /** They are made of what every piece leaves over, so that no wood is reckoned for them. */
-const BUTTONS = "bought ready, or made of hardwood offcuts, as the step tells in which they are screwed on";
+const BUTTONS = "bought ready, or made of hardwood offcuts, as a step of their own tells";
 
 /** By name. Hardware brings what is sold apart with it. */
 export function fastenerNeeds(fasteners: readonly Fastener[], hardware: readonly Hardware[]): readonly Need[] {

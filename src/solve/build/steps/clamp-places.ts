@@ -2,6 +2,7 @@
 import { type ClampEnd, clampEnds, isFarIn } from "./clamp-ends.ts";
 import { placesOfClamps, underCauls } from "./clamping.ts";
 import { called, listed, numberWord, plural, series, type Work } from "./draft.ts";
+import { hollowTexts } from "./hollow-seats.ts";
 import type { Move } from "./moves.ts";
 import { MOST } from "./slopes.ts";
 import { groupedBy } from "./wishes/own-key.ts";
@@ -76,7 +77,7 @@ export function setBackTexts(work: Work, moves: readonly Move[]): readonly strin
     const past = [...new Set(own.flatMap(({ beside }) => (beside ? [beside.part] : [])))];
     return `Set the clamps ${onSides(work, own)} clear of ${listed(work, past)}, which ${past.length === 1 ? "stands" : "stand"} out past ${unique(own).length === 1 ? "it" : "them"}.`;
   });
-  return [...reachTexts(work, places), ...blocks, ...clear, ...wedged];
+  return [...reachTexts(work, places), ...blocks, ...clear, ...wedged, ...hollowTexts(work, places)];
 }
 
 const unique = (own: readonly ClampEnd[]): readonly string[] => [...new Set(own.map(({ part }) => part))];

@@ -22,7 +22,7 @@ export interface Reach {
 }
 
 /** Room for the fixed jaw of a bar clamp, and for the other with its screw and the hand that turns it. Common practice, no source. */
-const FIXED = inches(2);
+export const FIXED = inches(2);
 const SCREW = inches(8);
 
 /** `met`: all in its line; `own`: what it draws together. Null where there is nothing. */

@@ -151,17 +151,20 @@ function cutStep(work: Work, line: CutLine, use: StepDraft, made: Made): StepDra
   const { cut, between } = makingOf(part);
   const opening = cut === "opening";
   const over = between?.map(({ size }) => (size === "length" ? "long" : "wide")).join(" and ") ?? "long";
+  const measured = measureTexts(work, part);
+  // Where room is left for it to swell it has a gap.
+  const gap = measured.some((text) => text.includes(" it swells, ")) ? "" : ", and without a gap";
   const fitted = step(
     "fit",
     `Cut ${what} to fit`,
     [
-      ...measureTexts(work, part),
+      ...measured,
       opening
         ? "Cut to the opening as it stands, a little long and wide at first; plane until it goes in with its play."
         : // What needs notches to get to its place cannot be tried before it has them.
           isNotched(part)
-          ? "Cut it square to what you measured; it is tried when it has its notches: it should go in without force, and without a gap. Carry the measure over with a stick rather than by numbers."
-          : `Cut it a little ${over} at first, try it, and take off what is left: it should go in without force, and without a gap. Carry the measure over with a stick rather than by numbers.`,
+          ? `Cut it square to what you measured; it is tried when it has its notches: it should go in without force${gap}. Carry the measure over with a stick rather than by numbers.`
+          : `Cut it a little ${over} at first, try it, and take off what is left: it should go in without force${gap}. Carry the measure over with a stick rather than by numbers.`,
       ...(line.parts.length > 1 ? ["Measure for each of them: no two openings are quite the same."] : []),
     ],
     makes(work, new Set(line.parts), made),

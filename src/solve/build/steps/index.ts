@@ -4,6 +4,7 @@ import type { Fitting } from "../../design.ts";
 import { onPins } from "../order/links.ts";
 import { afterOpenings } from "./after-openings.ts";
 import { bandingSteps } from "./banding.ts";
+import { buttonSteps } from "./buttons.ts";
 import { type CutAfter, cutAfter } from "./cut-after.ts";
 import { daysOf } from "./days.ts";
 import { inOneList, type StepDraft, series, stepToken, type Work } from "./draft.ts";
@@ -30,6 +31,7 @@ import { pluggingSteps } from "./plugging.ts";
 import { precedence } from "./precedence.ts";
 import { ONCE, sawingSteps } from "./sawing.ts";
 import { withClampsTold } from "./shared-clamps.ts";
+import { shownMirrored } from "./shown-mirrored.ts";
 import { titlesApart } from "./titles-apart.ts";
 import { toolsFor } from "./tools.ts";
 import { touchedBy } from "./touched.ts";
@@ -77,6 +79,7 @@ export function stepsOf(work: Work): Steps {
       (ids) => liftCaution(work, ids),
     ),
     work.cutList,
+    (before, now) => shownMirrored(work, before, now),
   );
   // What is like a step before is known by its title.
   const drafts = titlesApart(work, withJigs(work, withClampsTold(likened)));
@@ -132,6 +135,7 @@ function makingSteps(work: Work): readonly StepDraft[] {
     ...bandingSteps(work, now),
     ...jigSteps(work),
     ...machiningSteps(work, now),
+    ...buttonSteps(work),
   ];
 }
 

@@ -1,10 +1,11 @@
 /** What reaches farther down than what the work rests on: the work is raised for it. */
 import { type Length, UNITS_PER_MM } from "../../../units/length.ts";
-import { equal, max, min, rational, sign, subtract } from "../../../units/rational.ts";
-import { INDICES, sameDirection } from "../../design/space.ts";
+import { equal, less, max, min, rational, sign, subtract, toNumber } from "../../../units/rational.ts";
+import { axisOf, INDICES, sameDirection } from "../../design/space.ts";
 import type { Direction } from "../../design.ts";
 import { boxOf } from "./box-of.ts";
 import { definite, type Work } from "./draft.ts";
+import { blocksForJaws } from "./jaw-room.ts";
 import type { Lying } from "./lying.ts";
 import { type Move, togetherAfter } from "./moves.ts";
 import { hasMitreBelow } from "./open-mitres.ts";
@@ -20,17 +21,21 @@ interface Past {
   readonly ids: readonly string[];
 }
 
+/** How far down some parts reach, as the work lies: along the axis of its way up. */
+function lowestOf(work: Work, ids: readonly string[], up: Direction): Length {
+  const axis = axisOf(up);
+  const bodies = ids.map((id) => boxOf(work.part(id)));
+  return up[axis] > 0
+    ? bodies.map(({ low }) => low[axis]).reduce(min)
+    : bodies.map(({ high }) => high[axis]).reduce(max);
+}
+
 /** Null where all ends on the bench, or above it. */
 export function pastTheBench(work: Work, moves: readonly Move[], up: Direction): Past | null {
   const [first] = moves;
   const axis = INDICES.find((i) => up[i] !== 0);
   if (!first || first.starts || axis === undefined) return null;
-  const under = (ids: readonly string[]): Length => {
-    const bodies = ids.map((id) => boxOf(work.part(id)));
-    return up[axis] > 0
-      ? bodies.map(({ low }) => low[axis]).reduce(min)
-      : bodies.map(({ high }) => high[axis]).reduce(max);
-  };
+  const under = (ids: readonly string[]): Length => lowestOf(work, ids, up);
   const arriving = moves.flatMap((move) => move.arriving);
   const [rests, reaches] = [under(first.present), under(arriving)];
   const by = up[axis] > 0 ? subtract(rests, reaches) : subtract(reaches, rests);
@@ -59,13 +64,22 @@ function levelTexts(work: Work, moves: readonly Move[], { up, before }: Lying): 
   const [open, whole] = [true, false].map((is) =>
     on.lowest.filter((id) => hasMitreBelow(work, id, first.present, up) === is),
   ) as [string[], string[]];
-  if (on.blocks < LEVEL)
-    return open.length === 0 || whole.length === 0
-      ? []
-      : [
-          `Lay battens under ${definite(work, whole)}: nothing may bear on the points of the open mitres of ${definite(work, open)}.`,
-        ];
+  if (on.blocks < LEVEL) {
+    if (open.length === 0 || whole.length === 0) return [];
+    const jaws = blocksForJaws(work, moves, up, lowestOf(work, whole, up));
+    const high = jaws.n === 0n ? "" : ` at least ${work.print(jaws)} high`;
+    const room = jaws.n === 0n ? "" : ", and jaws go under the work";
+    return [
+      `Lay battens${high} under ${definite(work, whole)}: nothing may bear on the points of the open mitres of ${definite(work, open)}${room}.`,
+    ];
+  }
   const stand = on.lowest.length > 1 ? "stand" : "stands";
+  const rests = on.blocked.map((id) => lowestOf(work, [id], up)).reduce(up[axisOf(up)] > 0 ? max : min);
+  const jaws = blocksForJaws(work, moves, up, rests);
+  if (toNumber(jaws) > on.blocks)
+    return [
+      `${turned ? "Lay" : "The work rests on"} blocks at least ${work.print(jaws)} high under ${definite(work, on.blocked)}: ${definite(work, on.lowest)} ${stand} out ${work.print(rational(Math.round(on.blocks)))} below, and the jaws of the clamps go under ${on.lowest.length > 1 ? "them" : "it"}.${open.length > 0 ? " Nothing may bear on the points of open mitres." : ""}`,
+    ];
   return [
     `${turned ? "Lay" : "The work rests on"} blocks ${open.length > 0 ? "more than " : ""}${work.print(rational(Math.round(on.blocks)))} high under ${definite(work, on.blocked)}: ${definite(work, on.lowest)} ${stand} out so far below${open.length > 0 ? ", and nothing may bear on the points of open mitres" : ""}.`,
   ];
@@ -75,9 +89,25 @@ function levelTexts(work: Work, moves: readonly Move[], { up, before }: Lying): 
 function packingTexts(work: Work, moves: readonly Move[], up: Direction): readonly string[] {
   const past = liesAnyhow(work, moves) ? null : pastTheBench(work, moves, up);
   if (!past) return [];
+  const jaws = blocksForJaws(work, moves, up, lowestOf(work, moves[0]?.present ?? [], up));
   const [they, reach] = past.ids.length > 1 ? ["they", "reach"] : ["it", "reaches"];
+  if (less(past.by, jaws))
+    return [
+      `Raise the work on blocks at least ${work.print(jaws)} high, clear of ${definite(work, past.ids)}: ${they} ${reach} ${work.print(past.by)} below what is there, and jaws go under that.`,
+    ];
   return [
     `Raise the work on blocks more than ${work.print(past.by)} high, clear of ${definite(work, past.ids)}: ${they} ${reach} so far below what is there.`,
+  ];
+}
+
+/** What lies on the bench itself leaves no room for a jaw under it. */
+function jawTexts(work: Work, moves: readonly Move[], up: Direction): readonly string[] {
+  const [first] = moves as readonly [Move];
+  if (first.starts) return [];
+  const jaws = blocksForJaws(work, moves, up, lowestOf(work, togetherAfter(moves), up));
+  if (jaws.n === 0n) return [];
+  return [
+    `Raise the work on blocks at least ${work.print(jaws)} high, or let it stand out over the edge of the bench where clamps press: their jaws go under it.`,
   ];
 }
 
@@ -85,5 +115,6 @@ function packingTexts(work: Work, moves: readonly Move[], up: Direction): readon
 export function underTexts(work: Work, moves: readonly Move[], place: Lying): readonly string[] {
   const { up } = place;
   const raised = packingTexts(work, moves, up);
-  return [...(raised.length > 0 ? raised : levelTexts(work, moves, place)), ...heldTexts(work, moves, up)];
+  const level = raised.length > 0 ? raised : levelTexts(work, moves, place);
+  return [...(level.length > 0 ? level : jawTexts(work, moves, up)), ...heldTexts(work, moves, up)];
 }

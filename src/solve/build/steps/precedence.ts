@@ -1,5 +1,6 @@
 /** What must be done before what. */
 import type { Action } from "../../build.ts";
+import { buttonsBetween } from "./buttons.ts";
 import { markedFrom } from "./dowelled.ts";
 import type { StepDraft, Work } from "./draft.ts";
 import { firstTogether } from "./touched.ts";
@@ -35,6 +36,7 @@ export function precedence(
     // What is left of a rough board has its thickness when the parts have.
     (i, j) =>
       drafts[j]?.unit === JIGS && drafts[i]?.kind === "mill" && work.jigs.some(({ from }) => from === drafts[i]?.unit),
+    (i, j) => buttonsBetween(work, drafts[i], drafts[j]),
     (i, j) => drafts[j]?.inTheRoom === true || drafts[i]?.inTheRoom === true,
   ];
   return drafts.flatMap((_, next) =>

@@ -5,6 +5,7 @@ import type { Arrangement, Fastener, Hole, Point } from "../../design.ts";
 import { type AxisIndex, faceAxis, isHigh, withAxis } from "../space.ts";
 import { drivenScrew } from "./driven-screw.ts";
 import { hairOf } from "./hardware.ts";
+import { buttonOf, buttonSizes } from "./keeper-button.ts";
 import { type KeeperPlan, keeperPlan } from "./keeper-groove.ts";
 import { depthAt } from "./line.ts";
 import { slackAlong } from "./movement.ts";
@@ -72,7 +73,8 @@ export function keepers(
       },
       context,
     );
-    fasteners.push(screw.fastener);
+    const button = kind === "button" ? buttonOf(site, plan, place[plan.run], context.units) : null;
+    fasteners.push(button ? { ...screw.fastener, button } : screw.fastener);
     holes.push(screw.pilot);
   }
   return [{ fasteners, holes }];
@@ -98,10 +100,8 @@ function slackOf(site: Site, plan: KeeperPlan, mortised: boolean, { units }: Fas
   return slackAlong(thin, off, [plan.run, along]);
 }
 
-function itemOf({ kind, keeper, tongue }: KeeperPlan, { printItem, units }: FasteningContext): string {
-  if (kind === "clip") return "metal table-top clip";
-  const thick = units === "inch" ? inches(3, 4) : millimetres(19);
-  const tongueThick = subtract(keeper.wide, units === "inch" ? inches(1, 16) : millimetres(2));
-  const lip = subtract(keeper.down, units === "inch" ? inches(1, 32) : millimetres(1));
-  return `wooden button ${printItem(thick)} × ${printItem(keeper.across)} × ${printItem(add(keeper.body, tongue))}, tongue ${printItem(tongueThick)} × ${printItem(tongue)}, ${printItem(lip)} under its top`;
+function itemOf(plan: KeeperPlan, { printItem, units }: FasteningContext): string {
+  if (plan.kind === "clip") return "metal table-top clip";
+  const { thick, wide, long, tongue } = buttonSizes(plan, units);
+  return `wooden button ${printItem(thick)} × ${printItem(wide)} × ${printItem(long)}, tongue ${printItem(tongue.thick)} × ${printItem(tongue.long)}, ${printItem(tongue.down)} under its top`;
 }

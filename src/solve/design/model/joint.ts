@@ -3,6 +3,7 @@ import type { Span } from "../../../findings/span.ts";
 import type { Contact, Solid } from "../../../geometry/index.ts";
 import type { Axis, Face, Method } from "../../../parse/draft.ts";
 import type { Length } from "../../../units/length.ts";
+import type { Button } from "./button.ts";
 import type { Hardware, Motion } from "./hardware.ts";
 import type { Direction, Point } from "./points.ts";
 
@@ -101,6 +102,8 @@ export interface Fastener {
   };
   /** How far either way the wood that it holds can move here, along x, y and z; absent: held fast. */
   readonly slack?: readonly [Length, Length, Length];
+  /** What it is driven through, where that is a wooden button. */
+  readonly button?: Button;
   /** Its wood, where it is not round: splines, keys, loose tenons and biscuits fill a slot. */
   readonly body?: Solid;
 }

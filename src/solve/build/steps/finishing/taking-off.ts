@@ -10,6 +10,7 @@ import { inFront } from "../in-front.ts";
 import { step } from "../making-step.ts";
 import { groupedBy } from "../wishes/own-key.ts";
 import { bodyKind, bodyWords, movingWords, theBody } from "../words/bodies.ts";
+import { buttonsOffTexts, buttonsOnTexts } from "../words/buttons.ts";
 import { gripOf, pulledByScrew } from "../words/fronts.ts";
 import { liftCaution } from "../words/lifting.ts";
 import { pinsInTexts, pinsOf, pinsOutTexts } from "./by-their-pins.ts";
@@ -50,6 +51,7 @@ export function takingOffSteps(work: Work): readonly StepDraft[] {
             "The halves of the slides stay on, as they are set: unscrewed, they would have to be set anew. Cover them with tape.",
           ]
         : []),
+      ...buttonsOffTexts(work, screwsOf(removable)),
       ...(hung ? ["Keep the screws with their hardware, each lot in a bag with its place on it."] : []),
     ],
     removable.flatMap((body) => removeActions(work, body)),
@@ -65,6 +67,7 @@ export function takingOffSteps(work: Work): readonly StepDraft[] {
       ...taken,
       onHead: [
         `Draw the screws of ${names}, as the work lies on ${one ? "it" : "them"}, and lift the rest off. Write on ${one ? "it" : "each"} where it belongs, where it will not be seen.`,
+        ...buttonsOffTexts(work, screwsOf(removable)),
       ],
     },
   ];
@@ -100,6 +103,7 @@ function againStep(work: Work, bodies: readonly Removable[], fast: boolean): Ste
         ? `When the finish is hard, lay ${names} in ${one ? "its place" : "their places"} from above, and drive the screws from below, each by its hole.`
         : `When the finish is hard, put ${names} back ${fast ? `the way ${one ? "it" : "they"} went on the first time` : `where ${one ? "it was" : "each was"}`}${hung ? ", with the same hardware in the same holes" : stay ? ": slide the halves into each other until they click" : ""}.`,
       ...(hung ? ["Turn the screws backwards until they drop into their old threads, then drive them by hand."] : []),
+      ...buttonsOnTexts(work, screwsOf(bodies)),
       ...slidingTexts(work, bodies),
       ...pinsInTexts(work, bodies),
       ...(runs
@@ -157,6 +161,9 @@ const addActions = (work: Work, { parts, along, legs, to, drives, pulled }: Remo
   ...(pulled ? [{ do: "push", fasteners: pinsOf(work, pulled) } as const] : []),
   ...drivings(drives),
 ];
+
+const screwsOf = (bodies: readonly Removable[]) =>
+  bodies.flatMap(({ drives }) => drives.map(({ fastener }) => fastener));
 
 const allOf = ({ plan }: Work, bodies: readonly Removable[]) => {
   const joints = new Set(bodies.flatMap((body) => body.joints));

@@ -1,30 +1,42 @@
-/** How wooden buttons come about that are not bought. Common practice, no source. */
-import { inches, type Length, millimetres } from "../../../../units/length.ts";
-import { add, compare } from "../../../../units/rational.ts";
-import { roundTo } from "../../../../units/round.ts";
+/** Wooden buttons where they are screwed on, taken off and put on again. Common practice, no source. */
+import type { Length } from "../../../../units/length.ts";
+import { compare } from "../../../../units/rational.ts";
 import type { Fastener } from "../../../design.ts";
-import { series, type Work } from "../draft.ts";
+import { type ButtonKind, buttonKinds } from "../../buttons.ts";
+import { listed, series, stepToken, type Work } from "../draft.ts";
 
-const isButtoned = ({ with: more = [] }: Fastener): boolean => more.some((item) => item.startsWith("wooden button"));
+/** The unit of the step that makes them. */
+export const BUTTONS = "buttons";
 
-/** A little wider than the screw, to a bit that is sold. */
-const PLAY = { inch: inches(1, 128), mm: millimetres(1, 5) } as const;
-const BIT = { inch: inches(1, 64), mm: millimetres(1, 2) } as const;
+export const kindsOf = ({ plan, design }: Work): readonly ButtonKind[] =>
+  buttonKinds(plan.fasteners, design.joints, design.units);
 
-/** The bits that the buttons of some fasteners are bored with, thinnest first. */
-function bitsOf({ design: { units } }: Work, fasteners: readonly Fastener[]): readonly Length[] {
-  return fasteners
-    .filter(isButtoned)
-    .map(({ rod }) => roundTo(add(rod, PLAY[units]), BIT[units], "up"))
+/** The bits that the buttons of a piece are bored with, thinnest first. */
+export const buttonBits = (work: Work): readonly Length[] =>
+  kindsOf(work)
+    .map(({ bit }) => bit)
     .toSorted(compare);
+
+/** The kinds that some fasteners go through. */
+const among = (work: Work, fasteners: readonly Fastener[]): readonly ButtonKind[] =>
+  kindsOf(work).filter((kind) => fasteners.some(({ id }) => kind.fasteners.some((own) => own.id === id)));
+
+/** "Each takes a button 1, from step 25."; null for what goes through none. */
+export function takesText(work: Work, fasteners: readonly Fastener[]): string | null {
+  const kinds = among(work, fasteners);
+  if (kinds.length === 0) return null;
+  const name = series(kinds.map(({ id }) => `a ${id}`));
+  return `${fasteners.length === 1 ? "It takes" : "Each takes"} ${name}, from ${stepToken(BUTTONS)}.`;
 }
 
-export const buttonBits = (work: Work): readonly Length[] => bitsOf(work, work.plan.fasteners);
+/** They come off with the screws, and would be mixed up. */
+export const buttonsOffTexts = (work: Work, fasteners: readonly Fastener[]): readonly string[] =>
+  among(work, fasteners).length === 0
+    ? []
+    : ["The buttons come off with their screws: put both back into their bag, each kind by itself."];
 
-export function buttonTexts(work: Work, fasteners: readonly Fastener[]): readonly string[] {
-  const bits = [...new Set(bitsOf(work, fasteners).map(work.drill))];
-  if (bits.length === 0) return [];
-  return [
-    `Buttons that you do not buy are made of hardwood offcuts: plane a strip to their thickness and width, the grain along it. Saw a step across its end, below, so that the tongue is left, saw the button off at its length, and bore it through behind the step, ${series(bits)} wide, a little wider than the screw. Then the next, from the new end; try each in its place. Hold the strip, never a short piece, while you saw.`,
-  ];
-}
+export const buttonsOnTexts = (work: Work, fasteners: readonly Fastener[]): readonly string[] =>
+  among(work, fasteners).map(
+    ({ id, rails }) =>
+      `Set a ${id} under each hole along ${listed(work, rails)}, its top up and its tongue in the groove, before you drive its screw.`,
+  );

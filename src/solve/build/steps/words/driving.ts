@@ -8,7 +8,7 @@ import type { Drive } from "../../order/index.ts";
 import { capital, listed, numberWord, series, type Work } from "../draft.ts";
 import { groupedBy } from "../wishes/own-key.ts";
 import { apartText } from "./apart.ts";
-import { buttonTexts } from "./buttons.ts";
+import { takesText } from "./buttons.ts";
 import { keyTexts } from "./keys.ts";
 import { leadText } from "./lead-holes.ts";
 
@@ -34,7 +34,7 @@ const VERBS: Readonly<Partial<Record<FastenerKind, string>>> = { bolt: "push in"
 
 /** How the fasteners of a step are driven: pilots first, then how many of each, from where, through what into what. */
 export function driveTexts(work: Work, drives: readonly Drive[], up: Direction): readonly string[] {
-  const told = counted(drives.map(({ fastener }) => fastener)).flatMap(({ item, list }) => {
+  return counted(drives.map(({ fastener }) => fastener)).flatMap(({ item, list }) => {
     const first = list[0] as Fastener;
     if (first.kind === "key") return keyTexts(work, countText(item, list.length), list);
     const passed = [...new Set(list.flatMap((f) => f.through))];
@@ -59,17 +59,10 @@ export function driveTexts(work: Work, drives: readonly Drive[], up: Direction):
         work,
         drives.filter(({ fastener }) => list.includes(fastener)),
       ),
-      ...(first.with ? [withText(first, list.length)] : []),
+      ...(first.with ? [takesText(work, list) ?? withText(first, list.length)] : []),
       ...(first.with?.some((item) => item.startsWith("cross dowel")) ? [turnedIn(list.length)] : []),
     ];
   });
-  return [
-    ...told,
-    ...buttonTexts(
-      work,
-      drives.map(({ fastener }) => fastener),
-    ),
-  ];
 }
 
 /** " at two long aprons (C)": where the buttons or clips sit that hold what is screwed, of which there may be several kinds. */

@@ -1,9 +1,10 @@
 import type { Method } from "../../../../parse/draft.ts";
-import type { Length } from "../../../../units/length.ts";
-import { compare, equal, subtract } from "../../../../units/rational.ts";
+import { isSame, type Length } from "../../../../units/length.ts";
+import { compare, subtract } from "../../../../units/rational.ts";
 import { faceOf, indexOf } from "../../../design/space.ts";
 import type { Fastener, Joint } from "../../../design.ts";
 import { called, FIRST, listed, series, type Work } from "../draft.ts";
+import { endsAt } from "./ends-at.ts";
 import { setTexts } from "./fronts.ts";
 import { gapsOf } from "./gaps.ts";
 import { setBackText } from "./leaf-seats.ts";
@@ -24,7 +25,7 @@ interface Said {
 }
 
 const buttons = (room: string): string =>
-  `Push the tongue of each button into its ${room}, and pull it out again by the gap: it must be able to move both ways. Do not glue.`;
+  `Push the tongue of each button into its ${room}, its top against the wood that it holds, and pull it out again by the gap: it must be able to move both ways. Do not glue.`;
 
 const sliding = (hole: string): string =>
   `Put each screw in the middle of its ${hole}, so that the wood can move both ways. Turn it only until its washer just turns hard: the wood must be able to slide.`;
@@ -164,7 +165,7 @@ function gapTexts(work: Work, joints: readonly Joint[]): readonly string[] {
     const key = `${spacing(work, rail, fasteners)}${standOff(work, rail, fasteners, thing)}`;
     rails.set(key, [...(rails.get(key) ?? []), rail]);
   }
-  return [...rails].map(([text, ids]) => `On ${listed(work, ids)}: ${text}.`);
+  return [...rails].map(([text, ids]) => `On ${ids.length > 1 ? "each of " : ""}${listed(work, ids)}: ${text}.`);
 }
 
 function standOff(work: Work, rail: string, fasteners: readonly Fastener[], thing: string): string {
@@ -175,16 +176,20 @@ function standOff(work: Work, rail: string, fasteners: readonly Fastener[], thin
 
 /** "4 at even distances, the outer ones 2 1/2 in from its shoulders, ": the ends of what has no tenons */
 function spacing(work: Work, rail: string, fasteners: readonly Fastener[]): string {
-  const { body, axes, features } = work.part(rail);
+  const { axes, features } = work.part(rail);
   const shoulder = features.some(({ kind }) => kind === "tenon") ? "shoulder" : "end";
   const run = indexOf(axes.length);
+  const ends = endsAt(work, rail, fasteners);
+  const along = ends.slanting
+    ? `, along its edge on ${listed(work, [...new Set(fasteners.map(({ into }) => into))])}`
+    : "";
   const places = fasteners.map(({ head }) => head.at[run]).toSorted(compare);
   const [first, last] = [places[0] as Length, places.at(-1) as Length];
-  const [low, high] = [subtract(first, body.low[run]), subtract(body.high[run], last)];
-  const ends = equal(low, high) ? `${work.print(low)}` : `${work.print(low)} and ${work.print(high)}`;
+  const [low, high] = [subtract(first, ends.low), subtract(ends.high, last)];
+  const from = isSame(low, high) ? work.print(low) : `${work.print(low)} and ${work.print(high)}`;
   return fasteners.length === 1
-    ? `1, ${work.print(low)} from its ${faceOf(run, false)} ${shoulder}, `
+    ? `1, ${work.print(low)} from its ${faceOf(run, false)} ${shoulder}${along}, `
     : fasteners.length === 2
-      ? `2, ${ends} from its ${shoulder}s, `
-      : `${fasteners.length} at even distances, the outer ones ${ends} from its ${shoulder}s, `;
+      ? `2, ${from} from its ${shoulder}s${along}, `
+      : `${fasteners.length} at even distances, the outer ones ${from} from its ${shoulder}s${along}, `;
 }

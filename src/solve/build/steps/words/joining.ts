@@ -11,6 +11,7 @@ import { counted, countText, driveTexts } from "./driving.ts";
 import { fastenedText, thenText } from "./fastened.ts";
 import { gripOf, pulledByScrew, setByShims } from "./fronts.ts";
 import { glazedText } from "./glazed.ts";
+import { glueKeepsOff } from "./glue-keeps-off.ts";
 import { grooveText } from "./grooves.ts";
 import { housedTexts, isHoused } from "./housed.ts";
 import { lineTexts } from "./lines.ts";
@@ -179,7 +180,8 @@ function textsOf(scene: Scene, methods: readonly Joint["method"][]): readonly st
   // What fills a frame comes when that has been proved.
   const fills = filler && joints.every(({ method, parts }) => method !== last || parts.includes(filler));
   const all = methods.map((method) => methodText(scene, methods, method));
-  return fills ? [...all.slice(0, -1), [proof.text], ...all.slice(-1)].flat() : closedAtOnce(all);
+  const told = fills ? [...all.slice(0, -1), [proof.text], ...all.slice(-1)].flat() : closedAtOnce(all);
+  return glueKeepsOff(scene.work, joints, told);
 }
 
 function methodText(scene: Scene, methods: readonly Joint["method"][], method: Joint["method"]): readonly string[] {

@@ -90,7 +90,7 @@ function rowOf(
     const narrow = isNarrow(work, part, nails, axis);
     if (nails.length < 2 && !narrow) continue;
     const near = less(low, NEAR) || less(high, NEAR);
-    if (near && !narrow) return null;
+    if (near && !narrow && axis === indexOf(part.axes.length)) return null;
     // An edge that lies in another part is out of reach.
     const bare = (side: boolean): boolean => !inside.has(faceOf(axis, side));
     const fromHigh = near ? less(high, low) : !bare(false) && bare(true);

@@ -5,7 +5,9 @@ import { partsAt } from "../../../design/making/neighbours.ts";
 import { makingOf } from "../../../design/making/plain.ts";
 import { type AxisIndex, faceAxis, faceOf, facePosition, indexOf } from "../../../design/space.ts";
 import type { Between, Part } from "../../../design.ts";
+import { onPins } from "../../order/links.ts";
 import { called, type Work } from "../draft.ts";
+import { roomToSwell } from "./room-to-swell.ts";
 
 export function measureTexts(work: Work, part: Part): readonly string[] {
   return (["length", "width"] as const).map((size) => {
@@ -17,7 +19,11 @@ export function measureTexts(work: Work, part: Part): readonly string[] {
     if (between === null) return `${name}: ${expected}, from the list${bands}.`;
     const other = indexOf(part.axes[size === "length" ? "width" : "length"]);
     const places = `at the ${faceOf(other, false)} and at the ${faceOf(other, true)}`;
-    return `${name}: expected ${expected}. Measure from ${fromTo(between)}, ${places}; cut to the smaller${bands}${changes(work, between)}.`;
+    const swells = between.play.n === 0n ? roomToSwell(work, part, size, between.ids) : ZERO;
+    const room = less(ZERO, swells)
+      ? `, and in dry weather ${work.print(swells)} less: across its grain it swells, and would press these apart`
+      : "";
+    return `${name}: expected ${expected}. Measure from ${fromTo(between)}, ${places}; cut to the smaller${bands}${changes(work, between)}${room}.`;
   });
 }
 
@@ -26,6 +32,8 @@ const fromTo = ({ low, high }: Room): string =>
   low === high ? `one ${low} to the other` : `the ${low} to the ${high}`;
 
 interface Room {
+  /** Of what bounds it. */
+  readonly ids: readonly string[];
   readonly low: string;
   readonly high: string;
   readonly play: Length;
@@ -40,7 +48,10 @@ function roomAt(work: Work, part: Part, size: Between["size"]): Room | null {
   if (shut) {
     const own = shut.find((each) => each.size === size);
     const [low, high] = own?.parts ?? [];
-    return low && high ? { low: called(work, low), high: called(work, high), play: ZERO, letIn: ZERO } : null;
+    if (low && high)
+      return { ids: [low, high], low: called(work, low), high: called(work, high), play: ZERO, letIn: ZERO };
+    // On pins it has its play between what those are in.
+    if (!onPins(work.design).has(part.id)) return null;
   }
   const [low, high] = [false, true].map((side) => {
     const face = faceOf(axis, side);
@@ -49,11 +60,15 @@ function roomAt(work: Work, part: Part, size: Between["size"]): Room | null {
   });
   if (!low || !high) return null;
   const { body, blank } = part;
+  const over = add(subtract(body.low[axis], blank.low[axis]), subtract(blank.high[axis], body.high[axis]));
+  const room = add(subtract(body.low[axis], low.at), subtract(high.at, body.high[axis]));
   return {
+    ids: [low.near.id, high.near.id],
     low: called(work, low.near.id),
     high: called(work, high.near.id),
-    play: add(subtract(body.low[axis], low.at), subtract(high.at, body.high[axis])),
-    letIn: add(subtract(body.low[axis], blank.low[axis]), subtract(blank.high[axis], body.high[axis])),
+    // What lies on pins is shorter than the room that it stands for.
+    play: less(over, ZERO) ? subtract(room, over) : room,
+    letIn: over,
   };
 }
 

@@ -1,0 +1,69 @@
+import { expect, test } from "vitest";
+import { built } from "../../examples/compiled.ts";
+import { stepWith, textOfStep } from "./examples.ts";
+
+const chest = () => built("old-plans/cedar-chest");
+const inches = (text: string): number => {
+  const [, whole = "0", top = "0", bottom = "1"] = /(\d+)(?: (\d+)\/(\d+))? in/u.exec(text) ?? [];
+  return Number(whole) + Number(top) / Number(bottom);
+};
+
+test("blocks are as high as the jaws need that go under the work", () => {
+  // The long bases stand out 1 in below, and a jaw takes 2 in beside the wood and a pad (common practice, no source).
+  const text = textOfStep(stepWith(chest(), /^Glue in the short base.*left/u));
+  const [said = ""] = /blocks at least [\d /]+ in high under the two sides/u.exec(text) ?? [];
+  expect(inches(said)).toBeGreaterThanOrEqual(1 + 2);
+  expect(text).toContain("the jaws of the clamps go under them");
+  expect(text).toContain("Nothing may bear on the points of open mitres.");
+});
+
+test("work that lies on the bench itself is raised for them too, but only where clamps stand upright", () => {
+  const text = textOfStep(stepWith(built("rope-chest"), /^Build the chest/u));
+  expect(text).not.toContain("their jaws go under it");
+  expect(textOfStep(stepWith(chest(), /^Glue in the short rail.*right/u))).toMatch(
+    /Raise the work on blocks at least 2 1\/2 in high, or let it stand out over the edge of the bench where clamps press/u,
+  );
+});
+
+test("battens under what is mitred are as high", () => {
+  expect(textOfStep(stepWith(chest(), /^Glue in the short rail.*left/u))).toMatch(
+    /Lay battens at least 2 1\/2 in high under .*, and jaws go under the work\./u,
+  );
+});
+
+test("what is nailed between others a little above the bench lies on blocks meanwhile", () => {
+  // The frame is 1 in high and flush above with a board of 7/8 in.
+  expect(textOfStep(stepWith(chest(), /^Nail on the lid board/u))).toContain(
+    "It lies on nothing yet: set blocks 1/8 in high, or offcuts cut to that, under the lid board (C) while it is nailed.",
+  );
+});
+
+test("a rail that lies wholly on what it is nailed to has a line to nail along as well", () => {
+  // 2 in wide, nailed in its middle.
+  for (const title of [/^Nail on the long rail/u, /^Nail on the hinge rail/u, /^Glue in the short rail.*left/u])
+    expect(textOfStep(stepWith(chest(), title))).toMatch(
+      /Draw lines on the [a-z ]+ \([A-Z]\) to nail along: over the .+? 1 in from its bottom edge\./u,
+    );
+});
+
+const closet = (title: RegExp): string => textOfStep(stepWith(built("old-plans/china-closet"), title));
+
+test("a shelf that lies on blocks at its front alone is propped behind while it is screwed from the back", () => {
+  // The blocks are 1 in deep, the shelf 15 3/16.
+  expect(closet(/^Screw on the shelf \(O\)/u)).toContain(
+    "It lies on the two shelf blocks (AD) alone, and would tip: set blocks 14 in high, or offcuts cut to that, on the bottom/top board (J), under the shelf (O) at the back while it is screwed.",
+  );
+});
+
+test("a board that is only measured for stands no work on its head, and is clamped in while that stands", () => {
+  expect(closet(/^Cut the bottom\/top board .* at the bottom/u)).toMatch(/^Stand the work up\. Length/u);
+  expect(closet(/^Screw on the bottom\/top board .* at the bottom/u)).toMatch(
+    /^Set the bottom\/top board .* clamp it there, and turn the work upside down with it\./u,
+  );
+});
+
+test("a spacer is told where a part is placed, before it is nailed", () => {
+  expect(closet(/^Nail on the right back board/u)).toMatch(
+    /Place the right back board .*Leave 1\/8 in between the right back board .*: jig 1 is as thick\. Draw lines .*Drive/u,
+  );
+});
