@@ -9,6 +9,6 @@ import { roundTo } from "./round.ts";
 export function markable(length: Length, units: "inch" | "mm"): Length {
   const inch = units === "inch";
   const { d } = divide(length, rational(inch ? UNITS_PER_INCH : UNITS_PER_MM));
-  const odd = inch ? 128n % d !== 0n : 100n % d !== 0n;
+  const odd = inch ? 64n % d !== 0n : 100n % d !== 0n;
   return odd ? roundTo(length, inch ? inches(1, 64) : millimetres(1, 10)) : length;
 }

@@ -1,4 +1,5 @@
 import type { Length } from "../../../../units/length.ts";
+import { markable } from "../../../../units/markable.ts";
 import { add, compare, equal, half, less, subtract, ZERO } from "../../../../units/rational.ts";
 import { type AxisIndex, faceOf, INDICES, indexOf } from "../../../design/space.ts";
 import type { Hole, Part } from "../../../design.ts";
@@ -236,5 +237,8 @@ function runText(work: Work, part: Part, long: AxisIndex, run: readonly Row[]): 
   const last = run.at(-1) as Row;
   const end = `the ${faceOf(long, false)} ${sideWord(part, long)}`;
   const from = (row: Row): string => work.place(subtract(row.place, part.blank.low[long]));
-  return `– ${numberWord(run.length)} rows, ${work.print(subtract(second.place, first.place))} apart, from ${from(first)} to ${from(last)} from ${end}${across === "" ? "" : `: ${across}`}.`;
+  const step = subtract(second.place, first.place);
+  // Between two marks of the tape it would add up to something else: they are stepped off.
+  const apart = equal(markable(step, work.design.units), step) ? `, ${work.print(step)} apart` : " at even distances";
+  return `– ${numberWord(run.length)} rows${apart}, from ${from(first)} to ${from(last)} from ${end}${across === "" ? "" : `: ${across}`}.`;
 }
