@@ -72,7 +72,13 @@ const facing = (normals: readonly Vec[]): Pick<Convex, "normals" | "slanting"> =
   slanting: normals.filter((normal) => !isAlongAxis(normal)),
 });
 
-const cornersOf = (points: readonly Vec[]): Float64Array => Float64Array.from(points.flat());
+function cornersOf(points: readonly Vec[]): Float64Array {
+  const corners = new Float64Array(3 * points.length);
+  points.forEach((point, i) => {
+    corners.set(point, 3 * i);
+  });
+  return corners;
+}
 
 /** Enough to see that most bodies are far from it. */
 export function boundsOfHull(hull: Hull): Bounds {
