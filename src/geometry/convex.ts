@@ -104,14 +104,27 @@ export function shifted(body: Convex, by: Vec): Convex {
 
 export const shiftedBounds = ({ low, high }: Bounds, by: Vec): Bounds => ({ low: plus(low, by), high: plus(high, by) });
 
-/** A body moved and turned. */
+/** A body moved and turned. Its directions are worked out when they are first asked for: most bodies meet nothing. */
 export function moved(body: Convex, { point, way }: Move): Convex {
   const points: Vec[] = [];
   for (let i = 0; i < body.corners.length; i += 3)
     points.push(point([body.corners[i] as number, body.corners[i + 1] as number, body.corners[i + 2] as number]));
+  let directions: Pick<Convex, "normals" | "slanting" | "edges"> | undefined;
+  const turned = () => {
+    directions ??= { edges: body.edges.map(way), ...facing(body.normals.map((normal) => positive(way(normal)))) };
+    return directions;
+  };
   return {
-    ...{ corners: cornersOf(points), edges: body.edges.map(way), upright: false },
-    ...{ ...facing(body.normals.map((normal) => positive(way(normal)))), ...bounds(points) },
+    ...{ corners: cornersOf(points), upright: false, ...bounds(points) },
+    get normals() {
+      return turned().normals;
+    },
+    get slanting() {
+      return turned().slanting;
+    },
+    get edges() {
+      return turned().edges;
+    },
   };
 }
 

@@ -19,9 +19,15 @@ export function headsOf({ jobs, sorted }: Network, ends: Ends, now: number): rea
 
 /**
  * The schedule in which work may be interrupted, that with the longest tail always first; no schedule without interruptions is over
- * sooner. (J. R. Jackson's rule with preemption: J. Carlier, European J. Oper. Res. 11 (1982) 42–47.)
+ * sooner. (J. R. Jackson's rule with preemption: J. Carlier, European J. Oper. Res. 11 (1982) 42–47.) Stops early, with some value above
+ * `enough`, when that is passed.
  */
-export function boundOf({ jobs, tails }: Network, ends: Ends, heads: readonly number[]): number {
+export function boundOf(
+  { jobs, tails, rank }: Network,
+  ends: Ends,
+  heads: readonly number[],
+  enough = Number.POSITIVE_INFINITY,
+): number {
   const waiting = bySoonest(
     jobs.flatMap((_, i) => (ends[i] === undefined ? [i] : [])),
     heads,
@@ -30,21 +36,22 @@ export function boundOf({ jobs, tails }: Network, ends: Ends, heads: readonly nu
   let over = ends.reduce<number>((so, end, i) => Math.max(so, end === undefined ? 0 : end + (jobs[i]?.tail ?? 0)), 0);
   let now = 0;
   let begun = 0;
+  /** The longest tail last. */
   const ready: number[] = [];
   while (begun < waiting.length || ready.length > 0) {
     if (ready.length === 0) now = Math.max(now, heads[waiting[begun] ?? 0] ?? 0);
     for (let next = waiting[begun]; next !== undefined && (heads[next] ?? 0) <= now; next = waiting[begun]) {
-      ready.push(next);
+      insert(ready, next, rank);
       begun += 1;
     }
-    const longest = placeOfLongest(ready, tails);
-    const job = ready[longest] as number;
+    const job = ready[ready.length - 1] as number;
     const until = Math.min(now + (left[job] ?? 0), heads[waiting[begun] ?? -1] ?? Number.POSITIVE_INFINITY);
     left[job] = (left[job] ?? 0) - (until - now);
     now = until;
     if ((left[job] ?? 0) > 0) continue;
-    ready.splice(longest, 1);
+    ready.pop();
     over = Math.max(over, now + (tails[job] ?? 0));
+    if (over > enough) return over;
   }
   return over;
 }
@@ -66,14 +73,10 @@ export function bySoonest(jobs: number[], heads: readonly number[]): number[] {
   return jobs;
 }
 
-/** Of jobs with the same tail the first of the plan. */
-function placeOfLongest(ready: readonly number[], tails: readonly number[]): number {
-  let best = 0;
-  for (let i = 1; i < ready.length; i += 1) {
-    const job = ready[i] as number;
-    const other = ready[best] as number;
-    const longer = (tails[job] as number) - (tails[other] as number);
-    if (longer > 0 || (longer === 0 && job < other)) best = i;
-  }
-  return best;
+/** Puts a job into a list in which the first by rank is the last. */
+function insert(jobs: number[], job: number, rank: readonly number[]): void {
+  const own = rank[job] as number;
+  let at = jobs.length;
+  for (; at > 0 && (rank[jobs[at - 1] as number] as number) < own; at -= 1) jobs[at] = jobs[at - 1] as number;
+  jobs[at] = job;
 }
