@@ -67,8 +67,6 @@ interface Candidate {
   cost: number | null;
 }
 
-const UNKNOWN = { leader: null, barred: null, covered: null, crossed: null, cost: null };
-
 export class BalloonPlaces {
   private readonly label: Label;
   private readonly around: Surroundings;
@@ -136,7 +134,9 @@ export class BalloonPlaces {
     const centre = this.centre(at);
     const box = balloonBox(this.reach, this.label.mark, centre, this.around.look);
     const room = grown(box, AIR);
-    const fresh = { target, centre, box, room, isOpen: this.around.plate.isOpen(room), ...UNKNOWN };
+    const isOpen = this.around.plate.isOpen(room);
+    const [leader, barred, covered, crossed, cost] = [null, null, null, null, null];
+    const fresh = { target, centre, box, room, isOpen, leader, barred, covered, crossed, cost };
     this.known[at] = fresh;
     return fresh;
   }
