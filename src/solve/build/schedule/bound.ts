@@ -1,4 +1,5 @@
 /** How soon everything can be over, when some of the jobs are done. */
+import type { Job } from "./job.ts";
 import type { Network } from "./network.ts";
 
 /** When each job is over; absent: it is not done. */
@@ -7,12 +8,18 @@ export type Ends = readonly (number | undefined)[];
 /** The soonest that each job that is not done could begin, hands being free from `now` on. */
 export function headsOf({ jobs, sorted }: Network, ends: Ends, now: number): readonly number[] {
   const heads = jobs.map(() => now);
-  for (const i of sorted) {
+  // Asked for every order that is begun: plain loops.
+  for (let k = 0; k < sorted.length; k += 1) {
+    const i = sorted[k] as number;
     if (ends[i] !== undefined) continue;
-    for (const { job, lag } of jobs[i]?.after ?? []) {
-      const over = ends[job] ?? (heads[job] ?? 0) + (jobs[job]?.minutes ?? 0);
-      heads[i] = Math.max(heads[i] ?? 0, over + lag);
+    const { after } = jobs[i] as Job;
+    let head = now;
+    for (let n = 0; n < after.length; n += 1) {
+      const { job, lag } = after[n] as Job["after"][number];
+      const over = ends[job] ?? (heads[job] as number) + (jobs[job] as Job).minutes;
+      if (over + lag > head) head = over + lag;
     }
+    heads[i] = head;
   }
   return heads;
 }
@@ -28,12 +35,15 @@ export function boundOf(
   heads: readonly number[],
   enough = Number.POSITIVE_INFINITY,
 ): number {
-  const waiting = bySoonest(
-    jobs.flatMap((_, i) => (ends[i] === undefined ? [i] : [])),
-    heads,
-  );
+  const waiting: number[] = [];
+  let over = 0;
+  for (let i = 0; i < jobs.length; i += 1) {
+    const end = ends[i];
+    if (end === undefined) waiting.push(i);
+    else over = Math.max(over, end + (jobs[i] as Job).tail);
+  }
+  bySoonest(waiting, heads);
   const left = jobs.map(({ minutes }) => minutes);
-  let over = ends.reduce<number>((so, end, i) => Math.max(so, end === undefined ? 0 : end + (jobs[i]?.tail ?? 0)), 0);
   let now = 0;
   let begun = 0;
   /** The longest tail last. */
