@@ -1,27 +1,10 @@
 /** Envelopes of tools and of moving things: convex bodies in doubles that only judge. */
 import { TOLERANCE } from "../units/length.ts";
 import { circlePoint } from "./angle.ts";
-import { boundsOfHull, convexOfHull, convexOfPiece, normalOf } from "./convex.ts";
+import { type Bounds, boundsOfHull, type Convex, convexOfHull, convexOfPiece } from "./convex.ts";
 import { boundsDepth, depth } from "./separation.ts";
-import type { Hull, Piece, Solid, Vec } from "./types.ts";
+import type { Hull, Solid, Vec } from "./types.ts";
 import { cross, dot, plus, times, unit } from "./vec.ts";
-import { position } from "./vertex.ts";
-
-const ofPieces = new WeakMap<Piece, Hull>();
-
-/** A piece as a hull. */
-export function hullOf(piece: Piece): Hull {
-  let hull = ofPieces.get(piece);
-  if (!hull) {
-    hull = {
-      planes: piece.faces.map((face) => ({ normal: normalOf(face), d: face.plane.d / face.plane.norm })),
-      vertices: piece.vertices.map(position),
-      edges: convexOfPiece(piece).edges,
-    };
-    ofPieces.set(piece, hull);
-  }
-  return hull;
-}
 
 /** A prism around the cylinder that starts at `from` and runs `length` units in a unit `direction`. */
 export function cylinder(from: Vec, direction: Vec, radius: number, length: number, sides = 12): Hull {
@@ -46,17 +29,22 @@ export function cylinder(from: Vec, direction: Vec, radius: number, length: numb
   };
 }
 
+/** A hull, or what judging needs of one that was moved. */
+export type Envelope = Hull | Convex;
+const convexOf = (hull: Envelope): Convex => ("corners" in hull ? hull : convexOfHull(hull));
+const boundsOf = (hull: Envelope): Bounds => ("corners" in hull ? hull : boundsOfHull(hull));
+
 /** The greatest of the least shifts, in units, that would clear the hull of each piece of the solid; 0 when it is clear. */
-export const hullDepth = (hull: Hull, solid: Solid): number => deepest(hull, solid, Infinity);
+export const hullDepth = (hull: Envelope, solid: Solid): number => deepest(hull, solid, Infinity);
 
 /** Whether the hull reaches into the solid by more than the tolerance. */
-export const hullHits = (hull: Hull, solid: Solid): boolean => deepest(hull, solid, TOLERANCE) > TOLERANCE;
+export const hullHits = (hull: Envelope, solid: Solid): boolean => deepest(hull, solid, TOLERANCE) > TOLERANCE;
 
 /** Stops early at a depth beyond `limit`. */
-function deepest(hull: Hull, solid: Solid, limit: number): number {
+function deepest(hull: Envelope, solid: Solid, limit: number): number {
   let found = 0;
-  if (boundsDepth(boundsOfHull(hull), solid) <= 0) return found;
-  const convex = convexOfHull(hull);
+  if (boundsDepth(boundsOf(hull), solid) <= 0) return found;
+  const convex = convexOf(hull);
   for (const piece of solid.pieces) {
     if (boundsDepth(convex, piece) <= found) continue;
     found = Math.max(found, depth(convex, convexOfPiece(piece), undefined, found));
@@ -66,9 +54,9 @@ function deepest(hull: Hull, solid: Solid, limit: number): number {
 }
 
 /** Whether the hull, carried along the vector, passes through the solid by more than the tolerance. */
-export function hullBlocked(hull: Hull, solid: Solid, travel: Vec): boolean {
-  if (boundsDepth(boundsOfHull(hull), solid, travel) <= TOLERANCE) return false;
-  const convex = convexOfHull(hull);
+export function hullBlocked(hull: Envelope, solid: Solid, travel: Vec): boolean {
+  if (boundsDepth(boundsOf(hull), solid, travel) <= TOLERANCE) return false;
+  const convex = convexOf(hull);
   return solid.pieces.some(
     (piece) =>
       boundsDepth(convex, piece, travel) > TOLERANCE &&

@@ -2,9 +2,19 @@ export { arcTangent, circlePoint } from "./angle.ts";
 export { exactBounds } from "./bounds.ts";
 export { congruence, type Mark, type Shape } from "./congruence.ts";
 export { contact } from "./contact.ts";
-export { shiftedHull } from "./convex.ts";
+export {
+  type Bounds,
+  boundsOfAll,
+  type Convex,
+  convexOfHull,
+  convexOfPiece,
+  type Move,
+  moved,
+  shifted,
+  shiftedBounds,
+} from "./convex.ts";
 export { distance } from "./distance.ts";
-export { cylinder, hullBlocked, hullDepth, hullHits, hullOf } from "./hull.ts";
+export { cylinder, hullBlocked, hullDepth, hullHits } from "./hull.ts";
 export { matches } from "./matches.ts";
 export { overlapDepth } from "./overlap.ts";
 export * from "./picture/index.ts";

@@ -1,7 +1,7 @@
 /** How far one convex body must be shifted to be clear of another: separating axes. */
 import type { Bounds, Convex } from "./convex.ts";
 import type { Vec } from "./types.ts";
-import { cross, dot, norm, times } from "./vec.ts";
+import { norm, times } from "./vec.ts";
 
 const STILL: Vec = [0, 0, 0];
 
@@ -16,26 +16,23 @@ export function depth(p: Convex, q: Convex, travel: Vec = STILL, enough = 0): nu
   const moves = travel[0] !== 0 || travel[1] !== 0 || travel[2] !== 0;
   const alongAxis = (travel[0] === 0 ? 1 : 0) + (travel[1] === 0 ? 1 : 0) + (travel[2] === 0 ? 1 : 0) >= 2;
   if (p.upright && q.upright && alongAxis) return least;
-  // Asked millions of times in a plan: plain loops.
-  for (const { normals } of [p, q])
-    for (const axis of normals) {
-      least = Math.min(least, depthAlong(axis, p, q, travel));
-      if (least <= enough) return least;
-    }
-  if (moves) {
-    const along = times(travel, 1 / norm(travel));
-    for (const { edges } of [p, q])
-      for (const edge of edges) {
-        least = Math.min(least, depthAcross(along, edge, p, q, travel));
-        if (least <= enough) return least;
-      }
+  // Asked millions of times in a plan: plain loops and numbers.
+  for (const axis of p.slanting) {
+    least = Math.min(least, depthAlong(axis[0], axis[1], axis[2], p, q, travel));
+    if (least <= enough) return least;
   }
-  for (const u of p.edges)
-    for (const v of q.edges) {
-      least = Math.min(least, depthAcross(u, v, p, q, travel));
-      if (least <= enough) return least;
-    }
-  return least;
+  for (const axis of q.slanting) {
+    least = Math.min(least, depthAlong(axis[0], axis[1], axis[2], p, q, travel));
+    if (least <= enough) return least;
+  }
+  if (moves) {
+    const along = [times(travel, 1 / norm(travel))];
+    least = depthAcross(along, p.edges, p, q, travel, least, enough);
+    if (least <= enough) return least;
+    least = depthAcross(along, q.edges, p, q, travel, least, enough);
+    if (least <= enough) return least;
+  }
+  return depthAcross(p.edges, q.edges, p, q, travel, least, enough);
 }
 
 /** The same for bounding boxes: never below the true depth. */
@@ -46,26 +43,46 @@ export function boundsDepth(p: Bounds, q: Bounds, travel: Vec = STILL): number {
 const boundsAlong = (i: 0 | 1 | 2, p: Bounds, q: Bounds, travel: Vec): number =>
   Math.min(p.high[i] + Math.max(0, travel[i]) - q.low[i], q.high[i] - p.low[i] - Math.min(0, travel[i]));
 
-/** Across two edges; endless where they are parallel. */
-function depthAcross(u: Vec, v: Vec, p: Convex, q: Convex, travel: Vec): number {
-  const axis = cross(u, v);
-  const size = norm(axis);
-  return size > PARALLEL ? depthAlong(times(axis, 1 / size), p, q, travel) : Infinity;
+/** Across one of `some` and one of `others`, none where they are parallel: the least of these and of the `least` so far. */
+function depthAcross(
+  some: readonly Vec[],
+  others: readonly Vec[],
+  p: Convex,
+  q: Convex,
+  travel: Vec,
+  so: number,
+  enough: number,
+): number {
+  let least = so;
+  for (const u of some)
+    for (const v of others) {
+      const x = u[1] * v[2] - u[2] * v[1];
+      const y = u[2] * v[0] - u[0] * v[2];
+      const z = u[0] * v[1] - u[1] * v[0];
+      const size = Math.sqrt(x * x + y * y + z * z);
+      if (size <= PARALLEL) continue;
+      const k = 1 / size;
+      least = Math.min(least, depthAlong(x * k, y * k, z * k, p, q, travel));
+      if (least <= enough) return least;
+    }
+  return least;
 }
 
-function depthAlong(axis: Vec, p: Convex, q: Convex, travel: Vec): number {
-  const carried = dot(axis, travel);
+function depthAlong(x: number, y: number, z: number, p: Convex, q: Convex, travel: Vec): number {
+  const carried = x * travel[0] + y * travel[1] + z * travel[2];
   let pLow = Infinity;
   let pHigh = -Infinity;
-  for (let i = 0; i < p.points.length; i += 1) {
-    const at = dot(axis, p.points[i] as Vec);
+  const ps = p.corners;
+  for (let i = 0; i < ps.length; i += 3) {
+    const at = x * (ps[i] as number) + y * (ps[i + 1] as number) + z * (ps[i + 2] as number);
     if (at < pLow) pLow = at;
     if (at > pHigh) pHigh = at;
   }
   let qLow = Infinity;
   let qHigh = -Infinity;
-  for (let i = 0; i < q.points.length; i += 1) {
-    const at = dot(axis, q.points[i] as Vec);
+  const qs = q.corners;
+  for (let i = 0; i < qs.length; i += 3) {
+    const at = x * (qs[i] as number) + y * (qs[i + 1] as number) + z * (qs[i + 2] as number);
     if (at < qLow) qLow = at;
     if (at > qHigh) qHigh = at;
   }

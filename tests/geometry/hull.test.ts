@@ -1,15 +1,16 @@
 import fc from "fast-check";
 import { expect, test } from "vitest";
 import {
+  convexOfHull,
+  convexOfPiece,
   cut,
   cylinder,
   hullDepth,
   hullHits,
-  hullOf,
   overlapDepth,
   plane,
   type Solid,
-  shiftedHull,
+  shifted,
   solidBox,
   translate,
   type Vec,
@@ -84,7 +85,7 @@ test("a hull of a piece reaches as deep as the piece", () => {
       const [p] = a.pieces;
       fc.pre(p !== undefined);
       const there = translate(b, point(x, y, z));
-      expect(hullDepth(hullOf(p), there)).toBeCloseTo(overlapDepth(a, there), 6);
+      expect(hullDepth(convexOfPiece(p), there)).toBeCloseTo(overlapDepth(a, there), 6);
     }),
   );
 });
@@ -139,9 +140,9 @@ test("a shifted hull is judged as the one that is made where it was shifted to",
     const from: Vec = [random() * SIDE, random() * SIDE, random() * SIDE];
     const by: Vec = [(random() - 0.5) * SIDE, (random() - 0.5) * SIDE, (random() - 0.5) * SIDE];
     const [near, far] = [0.05 * SIDE, 0.3 * SIDE];
-    const shifted = shiftedHull(cylinder(from, direction, near, far), by);
-    const there = cylinder([from[0] + by[0], from[1] + by[1], from[2] + by[2]], direction, near, far);
-    expect(hullDepth(shifted, wood)).toBeCloseTo(hullDepth(there, wood), 3);
+    const there = shifted(convexOfHull(cylinder(from, direction, near, far)), by);
+    const made = cylinder([from[0] + by[0], from[1] + by[1], from[2] + by[2]], direction, near, far);
+    expect(hullDepth(there, wood)).toBeCloseTo(hullDepth(made, wood), 3);
     if (hullDepth(there, wood) > TOLERANCE) hits += 1;
   }
   expect(hits).toBeGreaterThan(20);

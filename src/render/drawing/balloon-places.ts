@@ -32,7 +32,7 @@ export interface Place {
 }
 
 export interface Surroundings {
-  /** No line is added to it as long as places are looked for. */
+  /** Nothing is added to it, as long as places are looked for, but balloons that may go elsewhere again. */
   readonly plate: Plate;
   readonly pen: Pen;
   readonly ground: (spot: Spot) => number;
@@ -54,7 +54,13 @@ interface Candidate {
   readonly target: Spot;
   readonly centre: Spot;
   readonly box: Box;
+  /** With some air around it. */
+  readonly room: Box;
+  /** Nothing is in that room that stays where it is. */
+  readonly isOpen: boolean;
   leader: Segment | null;
+  /** Whether the leader passes through what stays where it is. */
+  barred: boolean | null;
   /** For the lines that the balloon covers, those that the leader crosses, and the toll. */
   covered: number | null;
   crossed: number | null;
@@ -98,13 +104,18 @@ export class BalloonPlaces {
   /** A place by its number, where it is free and better than another. */
   private better(at: number, than: Place | null, crowded: boolean): Place | null {
     const { plate, toll } = this.around;
-    const known = this.known[at] ?? this.candidate(at);
-    this.known[at] = known;
+    const known = this.candidate(at);
     const { centre, target, box } = known;
-    if (!plate.isFree(grown(box, AIR))) return null;
+    if (!known.isOpen) return null;
+    const least = known.cost ?? known.crossed ?? known.covered;
+    if (least !== null && !beats(least, at, than)) return null;
+    if (!plate.isClear(known.room)) return null;
     known.leader ??= leaderOf(this.reach, this.label.mark, centre, target, this.around.look);
     const { leader } = known;
-    if (!crowded && plate.blocks(leader)) return null;
+    if (!crowded) {
+      known.barred ??= plate.bars(leader);
+      if (known.barred || plate.hinders(leader)) return null;
+    }
     known.covered ??= this.openAt(at) + this.covering(plate.linesThrough(grown(box, 1)));
     if (!beats(known.covered, at, than)) return null;
     known.crossed ??= known.covered + 2.5 * plate.linesAcross(leader);
@@ -117,10 +128,17 @@ export class BalloonPlaces {
   }
 
   private candidate(at: number): Candidate {
+    const known = this.known[at];
+    if (known) return known;
     const target = this.label.targets[Math.floor(at / OF_TARGET)] as Spot;
     const centre = this.centre(at);
     const box = balloonBox(this.reach, this.label.mark, centre, this.around.look);
-    return { target, centre, box, leader: null, covered: null, crossed: null, cost: null };
+    const room = grown(box, AIR);
+    const isOpen = this.around.plate.isOpen(room);
+    const [leader, barred, covered, crossed, cost] = [null, null, null, null, null];
+    const fresh = { target, centre, box, room, isOpen, leader, barred, covered, crossed, cost };
+    this.known[at] = fresh;
+    return fresh;
   }
 
   private openAt(at: number): number {

@@ -35,8 +35,8 @@ export function placeBalloons(
       if (lookedAt[i] === moves) return;
       const old = places[i] ?? null;
       if (old) {
-        plate.removeBox(old.box);
-        plate.removeBox(old.dot);
+        plate.removeLoose(old.box);
+        plate.removeLoose(old.dot);
         plate.removeLeader(old.leader);
       }
       const found = candidates[i]?.best(old, false) ?? old;
@@ -45,8 +45,8 @@ export function placeBalloons(
       if (best?.at !== old?.at) moves++;
       lookedAt[i] = moves;
       if (best) {
-        plate.addBox(best.box);
-        plate.addBox(best.dot);
+        plate.addLoose(best.box);
+        plate.addLoose(best.dot);
         plate.addLeader(best.leader);
       }
       places[i] = best;

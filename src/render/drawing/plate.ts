@@ -61,6 +61,8 @@ export class Plate {
   readonly frame: Frame;
   /** Texts and signs: nothing else may stand there. */
   private readonly boxes: Box[] = [];
+  /** Those that may go elsewhere again. */
+  private readonly loose: Box[] = [];
   /** Leaders and dimension lines: not to be crossed. */
   private readonly leaders: Segment[] = [];
   /** Lines of the picture, in the cells of a grid that they pass through. */
@@ -74,8 +76,11 @@ export class Plate {
   addBox(box: Box): void {
     this.boxes.push(box);
   }
-  removeBox(box: Box): void {
-    remove(this.boxes, box);
+  addLoose(box: Box): void {
+    this.loose.push(box);
+  }
+  removeLoose(box: Box): void {
+    remove(this.loose, box);
   }
   addLeader(line: Segment): void {
     this.leaders.push(line);
@@ -95,9 +100,19 @@ export class Plate {
 
   /** Whether the box lies in the frame and on no other, and no leader passes through it. */
   isFree(box: Box): boolean {
+    return this.isOpen(box) && this.isClear(box);
+  }
+
+  /** Whether it lies in the frame and on nothing that stays where it is. */
+  isOpen(box: Box): boolean {
     const { x, y, width, height } = this.frame;
     if (box.left < x || box.top < y || box.right > x + width || box.bottom > y + height) return false;
-    return !anyOf(this.boxes, box, meets) && !this.isLed(box);
+    return !anyOf(this.boxes, box, meets);
+  }
+
+  /** Whether it is clear of what may go elsewhere, and of leaders. */
+  isClear(box: Box): boolean {
+    return !anyOf(this.loose, box, meets) && !this.isLed(box);
   }
 
   /** Whether a leader or a line of a dimension passes through the box. */
@@ -112,7 +127,17 @@ export class Plate {
 
   /** Whether a leader would pass through a text or cross another leader. */
   blocks(line: Segment): boolean {
-    return anyOf(this.boxes, line, passedBy) || anyOf(this.leaders, line, crosses);
+    return this.bars(line) || this.hinders(line);
+  }
+
+  /** Whether it would pass through a text that stays where it is. */
+  bars(line: Segment): boolean {
+    return anyOf(this.boxes, line, passedBy);
+  }
+
+  /** Whether it would pass through what may go elsewhere, or cross another leader. */
+  hinders(line: Segment): boolean {
+    return anyOf(this.loose, line, passedBy) || anyOf(this.leaders, line, crosses);
   }
 
   /** How many lines of the picture a leader would cross. */

@@ -73,7 +73,7 @@ export const checkedOf = once((given: Design) => {
   const { hardware, fasteners, holes } = order.value;
   return check({
     ...{ design, hardware, motions, fasteners, holes },
-    ...{ mass: weighing(design), cutList: linesOf(design) },
+    ...{ mass: weighing(design), cutList: linesOf(given) },
     print: (length) => tellLength(length, design.units),
   });
 });

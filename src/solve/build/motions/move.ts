@@ -1,13 +1,15 @@
 /** Rigid movements in doubles: they only judge. */
-import { circlePoint, type Hull, hullOf, type Solid, type Vec } from "../../../geometry/index.ts";
-import { dot, minus, plus, times } from "../../../geometry/vec.ts";
+import {
+  type Convex,
+  circlePoint,
+  convexOfPiece,
+  type Move,
+  moved,
+  type Solid,
+  type Vec,
+} from "../../../geometry/index.ts";
+import { dot, minus, plus } from "../../../geometry/vec.ts";
 import type { Pose } from "../../design.ts";
-
-/** A rigid movement of points, and of directions alone. */
-export interface Move {
-  readonly point: (at: Vec) => Vec;
-  readonly way: (way: Vec) => Vec;
-}
 
 export function moveOf({ rotate: { about, degrees }, shift }: Pose): Move {
   const way = turnAbout(about[1], degrees);
@@ -39,17 +41,5 @@ function turnAbout(line: Vec, degrees: number): (v: Vec) => Vec {
 }
 
 /** The pieces of a solid, moved. */
-export const movedHulls = (solid: Solid, { point, way }: Move): readonly Hull[] =>
-  solid.pieces.map((piece) => {
-    const { planes, vertices, edges } = hullOf(piece);
-    const moved = vertices.map(point);
-    return {
-      vertices: moved,
-      edges: edges.map(way),
-      planes: planes.map(({ normal, d }) => {
-        const turned = way(normal);
-        // A point of the plane, moved: the one nearest to the origin.
-        return { normal: turned, d: dot(turned, point(times(normal, d))) };
-      }),
-    };
-  });
+export const movedPieces = (solid: Solid, move: Move): readonly Convex[] =>
+  solid.pieces.map((piece) => moved(convexOfPiece(piece), move));

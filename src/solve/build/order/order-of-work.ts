@@ -12,7 +12,7 @@ import { glazingOf, goesInLast } from "./glazing.ts";
 import { components, linksOf } from "./links.ts";
 import { type Lock, lockOf } from "./locked.ts";
 import { pegsOf } from "./pegs.ts";
-import type { Assembly, Plan } from "./plan.ts";
+import type { Assembly, Plan, Removable } from "./plan.ts";
 import { removables } from "./removable.ts";
 import { shutIn } from "./shut-in.ts";
 import { type Piece, volumesOf } from "./splits.ts";
@@ -105,9 +105,17 @@ export function orderOfWork(design: Design): Outcome<Plan> {
   }
   const split = units.filter((body) => !isUnit(built.assembly, names(design, body)));
   if (split.length > 0) return failed(split.map((body) => noUnit(design, body, blocking)));
-  const removable = removables(design, built.assembly, blocking, tiltWithout, judge);
+  let off: readonly Removable[] | undefined;
   return outcome(
-    { root: built.assembly, removable, ...fittings(design, built.taken) },
+    {
+      root: built.assembly,
+      // Asked for by the steps only: where a plan is judged at other thicknesses it has none.
+      get removable() {
+        off ??= removables(design, built.assembly, blocking, tiltWithout, judge);
+        return off;
+      },
+      ...fittings(design, built.taken),
+    },
     // Pins can be pulled out.
     shutIn(design, blocking, tilting(parts, [])),
   );

@@ -4,6 +4,7 @@ import { bounds } from "../../../geometry/convex.ts";
 import { cylinder, type Hull, intersect, plane, type Solid, solidBox, type Vec } from "../../../geometry/index.ts";
 import { rational, toNumber } from "../../../units/index.ts";
 import type { Arrangement, Direction, Fastener, Part } from "../../design.ts";
+import { once } from "../once.ts";
 
 export interface Peg {
   /** A little too thick, never too thin. */
@@ -18,7 +19,7 @@ export interface Peg {
 export const reversed = (way: Direction): Direction => [0 - way[0], 0 - way[1], 0 - way[2]];
 
 /** Null for a fastener that is driven in place. */
-function pegOf(fastener: Fastener): Peg | null {
+const pegOf = once((fastener: Fastener): Peg | null => {
   const { travelsWith, through, into, direction, head } = fastener;
   if (travelsWith === null) return null;
   const way = travelsWith === into ? reversed(direction) : direction;
@@ -27,7 +28,7 @@ function pegOf(fastener: Fastener): Peg | null {
   const from: Vec = [toNumber(head.at[0]), toNumber(head.at[1]), toNumber(head.at[2])];
   const round = cylinder(from, direction, toNumber(fastener.rod) / 2, toNumber(fastener.length));
   return { solid: solidOfHull(round), out: way, mates: [...through, into].filter((id) => id !== travelsWith) };
-}
+});
 
 /** The pegs that travel in each part. */
 export function pegsOf(parts: readonly Part[], pegged: readonly Arrangement[]): readonly (readonly Peg[])[] {

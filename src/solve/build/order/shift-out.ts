@@ -1,13 +1,14 @@
 /** What is turned already, moved up, down or aside until it leaves in a straight line. */
-import { type Hull, hullBlocked, type Solid, shiftedHull, type Vec } from "../../../geometry/index.ts";
+import { boundsOfAll, type Convex, type Solid, type Vec } from "../../../geometry/index.ts";
 import { times } from "../../../geometry/vec.ts";
 import { UNITS_PER_MM } from "../../../units/index.ts";
 import type { Direction } from "../../design.ts";
-import type { Obstacles } from "./obstacles.ts";
+import { type Obstacles, sweeping } from "./obstacles.ts";
 
 /** Lifts and shifts that are tried, in mm. */
 export const LIFT = { step: 20, most: 400 } as const;
 const FAR = 1e5 * UNITS_PER_MM;
+const STILL: Vec = [0, 0, 0];
 
 /** In mm, more than 0. */
 export interface Shift {
@@ -19,25 +20,21 @@ export interface Shift {
  * How what is turned already is moved up, down or aside until it leaves along `out`: nothing where it need not be; null where
  * that frees it nowhere.
  */
-export function shiftOut(moving: readonly Hull[], staying: Obstacles, out: Direction): readonly Shift[] | null {
+export function shiftOut(moving: readonly Convex[], staying: Obstacles, out: Direction): readonly Shift[] | null {
   const far = times(out, FAR);
   if (!staying.sweptBy(moving, far)) return [];
   const most = LIFT.most * UNITS_PER_MM;
+  const { low, high } = boundsOfAll(moving);
   for (const axis of [2, out[0] === 0 ? 0 : 1] as const) {
     // What is too large to be passed on either side.
-    const ends = moving.flatMap(({ vertices }) => vertices.map((v) => v[axis]));
-    const [low, high] = [Math.min(...ends), Math.max(...ends)];
-    const large = (solid: Solid): boolean => solid.high[axis] - low > most && high - solid.low[axis] > most;
-    if (staying.sweptBy(moving, far, large)) continue;
+    const large = (solid: Solid): boolean => solid.high[axis] - low[axis] > most && high[axis] - solid.low[axis] > most;
+    if (staying.sweptBy(moving, far, STILL, large)) continue;
     for (const sign of [-1, 1]) {
       const along = [0, 1, 2].map((i) => (i === axis ? sign : 0)) as unknown as Direction;
       for (let by: number = LIFT.step; by <= LIFT.most; by += LIFT.step) {
         const shift = times(along, by * UNITS_PER_MM);
         if (staying.sweptBy(moving, shift)) break;
-        const met = staying.sweptBy(
-          moving.map((hull) => shiftedHull(hull, shift)),
-          far,
-        );
+        const met = staying.sweptBy(moving, far, shift);
         if (!met) return [{ along, by }];
         by = stillBlocked(moving, met, far, along, by);
       }
@@ -47,12 +44,11 @@ export function shiftOut(moving: readonly Hull[], staying: Obstacles, out: Direc
 }
 
 /** How far on what is in the way here is in the way, in mm. One convex body is so over one stretch. */
-function stillBlocked(moving: readonly Hull[], solid: Solid, far: Vec, along: Direction, here: number): number {
+function stillBlocked(moving: readonly Convex[], solid: Solid, far: Vec, along: Direction, here: number): number {
   for (const hull of moving)
     for (const piece of solid.pieces) {
       const alone = { pieces: [piece], low: piece.low, high: piece.high };
-      const isBlocked = (by: number): boolean =>
-        hullBlocked(shiftedHull(hull, times(along, by * UNITS_PER_MM)), alone, far);
+      const isBlocked = (by: number): boolean => sweeping([hull], far, times(along, by * UNITS_PER_MM))(alone);
       if (!isBlocked(here)) continue;
       let [last, clear]: [number, number] = isBlocked(LIFT.most) ? [LIFT.most, LIFT.most] : [here, LIFT.most];
       while (clear - last > LIFT.step) {

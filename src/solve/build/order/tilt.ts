@@ -2,12 +2,12 @@
  * A way out with one tilt: lifted, turned about the line along which it then leaves, and moved aside. So a shelf goes in behind a face
  * frame, or on end beside a stile that stands in the middle of it.
  */
-import type { Hull, Solid, Vec } from "../../../geometry/index.ts";
+import type { Convex, Solid, Vec } from "../../../geometry/index.ts";
 import { plus } from "../../../geometry/vec.ts";
 import { type Length, millimetres, toNumber, UNITS_PER_MM } from "../../../units/index.ts";
 import type { Leg } from "../../build.ts";
 import type { Direction } from "../../design.ts";
-import { movedHulls, moveOf } from "../motions/move.ts";
+import { movedPieces, moveOf } from "../motions/move.ts";
 import { type Obstacles, obstacles } from "./obstacles.ts";
 import { reversed } from "./pegs.ts";
 import { LIFT, type Shift, shiftOut } from "./shift-out.ts";
@@ -49,7 +49,7 @@ interface Lifted {
 
 /** The least turn with which the lifted body leaves along `out`, in degrees, and how far it is moved up, down or aside before; null where there is none. */
 function turnOut(moving: readonly Solid[], staying: Obstacles, { middle, up, out }: Lifted): Turned | null {
-  const at = (degrees: number): readonly Hull[] => hulls(moving, up, middle, out, degrees);
+  const at = (degrees: number): readonly Convex[] => hulls(moving, up, middle, out, degrees);
   const hits = (degrees: number): boolean => staying.hitBy(at(degrees)) !== null;
   for (const sign of [1, -1]) {
     for (let angle: number = TURN.step; angle <= TURN.most; angle += TURN.step) {
@@ -72,11 +72,11 @@ interface Turned {
 }
 
 /** What moves, first lifted, then turned. */
-function hulls(moving: readonly Solid[], up: Vec, middle: Vec, out: Direction, degrees: number): readonly Hull[] {
+function hulls(moving: readonly Solid[], up: Vec, middle: Vec, out: Direction, degrees: number): readonly Convex[] {
   const lifted = moveOf({ at: 0, rotate: { about: [[0, 0, 0], out], degrees: 0 }, shift: up });
   const turned = moveOf({ at: 0, rotate: { about: [middle, out], degrees }, shift: [0, 0, 0] });
   const both = { point: (p: Vec) => turned.point(lifted.point(p)), way: (w: Vec) => turned.way(w) };
-  return moving.flatMap((solid) => movedHulls(solid, both));
+  return moving.flatMap((solid) => movedPieces(solid, both));
 }
 
 const middleOf = (solids: readonly Solid[]): Vec => {

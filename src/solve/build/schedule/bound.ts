@@ -1,4 +1,5 @@
 /** How soon everything can be over, when some of the jobs are done. */
+import type { Job } from "./job.ts";
 import type { Network } from "./network.ts";
 
 /** When each job is over; absent: it is not done. */
@@ -7,44 +8,60 @@ export type Ends = readonly (number | undefined)[];
 /** The soonest that each job that is not done could begin, hands being free from `now` on. */
 export function headsOf({ jobs, sorted }: Network, ends: Ends, now: number): readonly number[] {
   const heads = jobs.map(() => now);
-  for (const i of sorted) {
+  // Asked for every order that is begun: plain loops.
+  for (let k = 0; k < sorted.length; k += 1) {
+    const i = sorted[k] as number;
     if (ends[i] !== undefined) continue;
-    for (const { job, lag } of jobs[i]?.after ?? []) {
-      const over = ends[job] ?? (heads[job] ?? 0) + (jobs[job]?.minutes ?? 0);
-      heads[i] = Math.max(heads[i] ?? 0, over + lag);
+    const { after } = jobs[i] as Job;
+    let head = now;
+    for (let n = 0; n < after.length; n += 1) {
+      const { job, lag } = after[n] as Job["after"][number];
+      const over = ends[job] ?? (heads[job] as number) + (jobs[job] as Job).minutes;
+      if (over + lag > head) head = over + lag;
     }
+    heads[i] = head;
   }
   return heads;
 }
 
 /**
  * The schedule in which work may be interrupted, that with the longest tail always first; no schedule without interruptions is over
- * sooner. (J. R. Jackson's rule with preemption: J. Carlier, European J. Oper. Res. 11 (1982) 42–47.)
+ * sooner. (J. R. Jackson's rule with preemption: J. Carlier, European J. Oper. Res. 11 (1982) 42–47.) Stops early, with some value above
+ * `enough`, when that is passed.
  */
-export function boundOf({ jobs, tails }: Network, ends: Ends, heads: readonly number[]): number {
-  const waiting = bySoonest(
-    jobs.flatMap((_, i) => (ends[i] === undefined ? [i] : [])),
-    heads,
-  );
+export function boundOf(
+  { jobs, tails, rank }: Network,
+  ends: Ends,
+  heads: readonly number[],
+  enough = Number.POSITIVE_INFINITY,
+): number {
+  const waiting: number[] = [];
+  let over = 0;
+  for (let i = 0; i < jobs.length; i += 1) {
+    const end = ends[i];
+    if (end === undefined) waiting.push(i);
+    else over = Math.max(over, end + (jobs[i] as Job).tail);
+  }
+  bySoonest(waiting, heads);
   const left = jobs.map(({ minutes }) => minutes);
-  let over = ends.reduce<number>((so, end, i) => Math.max(so, end === undefined ? 0 : end + (jobs[i]?.tail ?? 0)), 0);
   let now = 0;
   let begun = 0;
+  /** The longest tail last. */
   const ready: number[] = [];
   while (begun < waiting.length || ready.length > 0) {
     if (ready.length === 0) now = Math.max(now, heads[waiting[begun] ?? 0] ?? 0);
     for (let next = waiting[begun]; next !== undefined && (heads[next] ?? 0) <= now; next = waiting[begun]) {
-      ready.push(next);
+      insert(ready, next, rank);
       begun += 1;
     }
-    const longest = placeOfLongest(ready, tails);
-    const job = ready[longest] as number;
+    const job = ready[ready.length - 1] as number;
     const until = Math.min(now + (left[job] ?? 0), heads[waiting[begun] ?? -1] ?? Number.POSITIVE_INFINITY);
     left[job] = (left[job] ?? 0) - (until - now);
     now = until;
     if ((left[job] ?? 0) > 0) continue;
-    ready.splice(longest, 1);
+    ready.pop();
     over = Math.max(over, now + (tails[job] ?? 0));
+    if (over > enough) return over;
   }
   return over;
 }
@@ -66,14 +83,10 @@ export function bySoonest(jobs: number[], heads: readonly number[]): number[] {
   return jobs;
 }
 
-/** Of jobs with the same tail the first of the plan. */
-function placeOfLongest(ready: readonly number[], tails: readonly number[]): number {
-  let best = 0;
-  for (let i = 1; i < ready.length; i += 1) {
-    const job = ready[i] as number;
-    const other = ready[best] as number;
-    const longer = (tails[job] as number) - (tails[other] as number);
-    if (longer > 0 || (longer === 0 && job < other)) best = i;
-  }
-  return best;
+/** Puts a job into a list in which the first by rank is the last. */
+function insert(jobs: number[], job: number, rank: readonly number[]): void {
+  const own = rank[job] as number;
+  let at = jobs.length;
+  for (; at > 0 && (rank[jobs[at - 1] as number] as number) < own; at -= 1) jobs[at] = jobs[at - 1] as number;
+  jobs[at] = job;
 }

@@ -7,6 +7,8 @@ export interface Network {
   readonly next: readonly (readonly { readonly job: number; readonly lag: number }[])[];
   /** By job: at least this many minutes pass from its end to the end of everything. */
   readonly tails: readonly number[];
+  /** By job: its place among all by their tails, the longest first; of jobs with the same tail the first of the plan. */
+  readonly rank: readonly number[];
   /** Each after what comes before it; else in the given order. */
   readonly sorted: readonly number[];
 }
@@ -28,7 +30,16 @@ export function networkOf(jobs: readonly Job[]): Network | null {
       if (left === 0) ready.push(job);
     }
   }
-  return sorted.length < jobs.length ? null : { jobs, next, tails: tailsOf(jobs, next, sorted), sorted };
+  if (sorted.length < jobs.length) return null;
+  const tails = tailsOf(jobs, next, sorted);
+  return { jobs, next, tails, rank: rankOf(tails), sorted };
+}
+
+function rankOf(tails: readonly number[]): readonly number[] {
+  const order = [...tails.keys()].sort((a, b) => (tails[b] as number) - (tails[a] as number) || a - b);
+  const rank = tails.map(() => 0);
+  for (const [place, job] of order.entries()) rank[job] = place;
+  return rank;
 }
 
 /** The longest path, or the least wait and all the work of what depends on the job: one pair of hands has to do all of it. */

@@ -81,9 +81,9 @@ function within(network: Network, limit: number, effort: { left: number }): Foun
     if (state.order.length === network.jobs.length) return state;
     if (effort.left-- <= 0) return null;
     const heads = headsOf(network, state.ends, state.now);
-    if (boundOf(network, state.ends, heads) > limit) return null;
+    if (boundOf(network, state.ends, heads, limit) > limit) return null;
     const rest = network.sorted.filter((i) => state.ends[i] === undefined);
-    const key = rest.join();
+    const key = String.fromCharCode(...rest);
     const times = rest.map((i) => heads[i] ?? 0);
     const failed = dead.get(key) ?? [];
     if (failed.some((sooner) => sooner.every((time, i) => time <= (times[i] ?? 0)))) return null;
