@@ -79,6 +79,18 @@ describe("the drawing of a part", () => {
   });
 });
 
+test("a part with pockets is drawn from the side that they are bored into", () => {
+  const slant = Math.PI / 12;
+  const pocket = (up: 1 | -1): Hole => ({
+    ...bored(1.5, 3),
+    kind: "pocket",
+    at: at(1.5, 3, up < 0 ? 0.75 : 0),
+    direction: [-Math.cos(slant), 0, up * Math.sin(slant)],
+  });
+  expect(drawn([pocket(-1)]).lies).toMatch(/^Seen from above/);
+  expect(drawn([pocket(1), { ...pocket(1), at: at(1.5, 5, 0) }]).lies).toMatch(/^Seen from below/);
+});
+
 test("the view of an end letters the pockets that come out there, and shows them in the thickness, not on the face", () => {
   const slant = Math.PI / 12;
   const pocket = (x: number, way: 1 | -1): Hole => ({

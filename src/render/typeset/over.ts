@@ -1,0 +1,74 @@
+/** A page that would stay white begins the next unit, which goes on on the page after it. */
+import type { Columns, Tightness, Unit } from "./bands.ts";
+import { evenPages, type Planned, planned, shareLeft } from "./even.ts";
+import { heightOf } from "./parting.ts";
+import type { Room } from "./tight.ts";
+import { reach } from "./wide.ts";
+
+/** Pages that are no whiter, as a share, are left so: what stays on one page is easier to follow. */
+const WHITE = 0.3;
+/** What begins a unit is tried in so many points less at a time. */
+const LESS = 16;
+
+/** The pages of all units. */
+export function pagesOf(columns: Columns, roomOf: (page: number) => Room): readonly Planned[] {
+  const done: Planned[] = [];
+  for (let [rest, start] = [columns, 0]; ; ) {
+    const room = (page: number): Room => roomOf(done.length + page);
+    const pages = evenPages(rest, start, room);
+    const over = firstOver(rest, pages, room);
+    if (over === null) return [...done, ...pages];
+    done.push(...pages.slice(0, over.page), over.planned);
+    [rest, start] = [over.rest, over.next];
+  }
+}
+
+interface Over {
+  readonly page: number;
+  /** That page with the beginning of one unit more. */
+  readonly planned: Planned;
+  /** The units with those pieces. */
+  readonly rest: Columns;
+  /** The piece that goes on on the page after it. */
+  readonly next: number;
+}
+
+/** The first page that takes the beginning of a unit; null where none has to, or can. */
+function firstOver(columns: Columns, pages: readonly Planned[], roomOf: (page: number) => Room): Over | null {
+  for (const [page, each] of pages.entries()) {
+    const next = pages[page + 1]?.from;
+    const room = roomOf(page);
+    if (next === undefined || whiteOf(each, next, room) <= WHITE) continue;
+    const used = columns.units.slice(each.from, next).reduce((sum, unit) => sum + heightOf(unit) + columns.between, 0);
+    for (let most = 2 * room.height - used; ; most -= LESS) {
+      const pieces = columns.parted?.(next, most) ?? null;
+      if (pieces === null) break;
+      const parted = withPieces(columns, next, pieces);
+      const found = planned({ ...parted, tighter: () => null }, each.from, next + 1, room);
+      if (found) return { page, planned: found, rest: parted, next: next + 1 };
+    }
+  }
+  return null;
+}
+
+/** The share of a page that stays white whatever is done with its pictures. */
+const whiteOf = (page: Planned, until: number, room: Room): number =>
+  page.wide ? 1 - reach(page.wide.bands) / (2 * room.height) : shareLeft(page, until, room);
+
+/** The units with two pieces in place of one, which are set as they are. */
+function withPieces(columns: Columns, at: number, pieces: readonly [Unit, Unit]): Columns {
+  const { units, again, goesOn, wide, taller, tighter, parted, origin = (i) => i } = columns;
+  const before = (i: number): number => (i > at ? i - 1 : i);
+  const isPiece = (i: number): boolean => i === at || i === at + 1;
+  return {
+    ...columns,
+    units: units.toSpliced(at, 1, ...pieces),
+    origin: (i) => origin(before(i)),
+    ...(again && { again: (i: number) => again(before(i)) }),
+    ...(goesOn && { goesOn: (i: number) => !isPiece(i) && goesOn(before(i)) }),
+    ...(wide && { wide: (i: number) => (isPiece(i) ? [] : wide(before(i))) }),
+    ...(taller && { taller: (i: number) => (isPiece(i) ? null : taller(before(i))) }),
+    ...(tighter && { tighter: (i: number, how: Tightness) => (isPiece(i) ? null : tighter(before(i), how)) }),
+    ...(parted && { parted: (i: number, most: number) => (isPiece(i) ? null : parted(before(i), most)) }),
+  };
+}
