@@ -21,37 +21,61 @@ export const CLOSE = 3;
 export const BELOW = 8;
 
 /** One unit; more where the text is longer than a page, each with the picture, and where more is drawn among it. */
-export function stepUnits(step: Step, picture: Drawn, { text: textOf, width, most }: Under): Unit[] {
-  const [text = [], ...pieces] = textOf(picture);
-  const units: Unit[] = [];
-  for (let rest: Stack | null = wordsOf(picture, text); rest !== null; ) {
-    const top = topOf(step, picture, width, units.length === 0);
-    const [now, later]: readonly [Stack, Stack | null] = cutClosely(rest, most - top.height, CLOSE);
-    units.push([top, ...now.atoms]);
-    rest = later;
-  }
-  return [...units, ...pieces];
+export function stepUnits(step: Step, picture: Drawn, { text, width, most }: Under): Unit[] {
+  const [first = [], ...pieces] = text(picture);
+  const pages = { step, picture, again: { ...picture, key: [] }, width, first: most, most };
+  return [...onPages(wordsOf(picture, first), pages), ...pieces];
 }
 
 /** No less of a step's words than this stands on either of two pages, in points: about five lines. */
 const LEAST_WORDS = 80;
 
 /**
- * A step of one unit in two for two pages, each with what is drawn of it, the first no higher than `most` points; null where that
- * leaves few words to one of them.
+ * A step that begins on a page with room for no more than `first` points, and goes on on further ones, each with what is drawn of
+ * it; null where that leaves few words to one of them, or more is drawn among its words.
  */
-export function inTwo(step: Step, picture: Drawn, again: Drawn, { text, width }: Under, most: number) {
-  // All measures of a part are seen at once.
-  if (picture.key) return null;
-  const top = topOf(step, picture, width, true);
-  const words = wordsOf(picture, text(picture).flat());
-  const [now, later] = cutStack(words, Math.min(most - top.height, words.height - LEAST_WORDS));
-  if (later === null || Math.min(now.height, later.height) < LEAST_WORDS) return null;
-  const rest = wordsOf(again, later.atoms);
-  return [
-    [top, ...now.atoms],
-    [topOf(step, again, width, false), ...rest.atoms],
-  ] as const;
+export function overPages(
+  step: Step,
+  picture: Drawn,
+  again: Drawn,
+  { text, width, most }: Under,
+  first: number,
+): readonly Unit[] | null {
+  const [words = [], ...among] = text(picture);
+  if (among.length > 0) return null;
+  const all = wordsOf(picture, words);
+  const top = topOf(step, picture, width, true).height;
+  const key = stack(picture.key ?? []).height;
+  const room = Math.min(first - top, all.height - LEAST_WORDS);
+  const [now, later] = cutStack(all, room);
+  if (now.height > room || now.height - key < LEAST_WORDS || (later?.height ?? 0) < LEAST_WORDS) return null;
+  const pieces = onPages(all, { step, picture, again, width, first: top + now.height, most });
+  return pieces.length > 1 ? pieces : null;
+}
+
+interface OnPages {
+  readonly step: Step;
+  /** What is drawn on the first page, and on further ones. */
+  readonly picture: Drawn;
+  readonly again: Drawn;
+  readonly width: number;
+  /** How high it may be on the first page, and on a further one. */
+  readonly first: number;
+  readonly most: number;
+}
+
+function onPages(words: Stack, { step, picture, again, width, first, most }: OnPages): Unit[] {
+  const units: Unit[] = [];
+  for (let rest: Stack | null = words; rest !== null; ) {
+    const begins = units.length === 0;
+    const drawn = begins ? picture : again;
+    const top = topOf(step, drawn, width, begins);
+    const whole: Stack = begins ? rest : wordsOf(drawn, rest.atoms);
+    const [now, later]: readonly [Stack, Stack | null] = cutClosely(whole, (begins ? first : most) - top.height, CLOSE);
+    units.push([top, ...now.atoms]);
+    rest = later;
+  }
+  return units;
 }
 
 /** Below what is drawn, with its key first. */

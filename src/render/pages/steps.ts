@@ -14,7 +14,7 @@ import { type Plan, sectionHeading } from "./plan.ts";
 import { type Shown, shownInSteps } from "./step-drawn.ts";
 import { named, textUnder } from "./step-text.ts";
 import { stepTitle, TITLE_SPACE } from "./step-title.ts";
-import { BELOW, CLOSE, inTwo, stepUnits, type Under } from "./step-units.ts";
+import { BELOW, CLOSE, overPages, stepUnits, type Under } from "./step-units.ts";
 
 const BETWEEN = 14;
 /** What lines that keep together can leave empty at the foot of a column. */
@@ -39,8 +39,13 @@ export function stepPages(plan: Plan): Section | null {
           : [],
       ),
       taller: set.length === 1 ? { most: taller, by: (more: number) => withPicture(step, higher(more), under) } : null,
-      parted: (most: number) =>
-        set.length === 1 ? inTwo(step, picture, lower("least") ?? lower("less") ?? picture, under, most) : null,
+      parted: (most: number) => {
+        // All measures of a part are seen at once, where that can be.
+        if (n > 0 || (picture.measured && set.length === 1)) return null;
+        const again = picture.measured ? { ...picture, key: [] } : (lower("least") ?? lower("less") ?? picture);
+        const pieces = overPages(step, picture, again, under, most);
+        return pieces && { pieces, instead: set.length };
+      },
       tight: {
         less: once(() => tightened(step, set, lower("less"), "less", under)),
         least: once(() => tightened(step, set, lower("least") ?? lower("less") ?? picture, "least", under)),

@@ -11,7 +11,7 @@ import { pagesOf } from "./over.ts";
 import { blank, copyOf, type Sheet } from "./sheet.ts";
 import type { Room } from "./tight.ts";
 
-export { type Columns, columnWidth, type Taller, type Tightness, type Unit, type Wide } from "./bands.ts";
+export { type Columns, columnWidth, type Parted, type Taller, type Tightness, type Unit, type Wide } from "./bands.ts";
 
 /** Whether the first unit goes below what takes up the page but for `height`. */
 export const holdsFirst = (columns: Columns, height: number): boolean =>

@@ -1,5 +1,5 @@
 /** A page that would stay white begins the next unit, which goes on on the page after it. */
-import type { Columns, Tightness, Unit } from "./bands.ts";
+import type { Columns, Parted, Tightness } from "./bands.ts";
 import { evenPages, type Planned, planned, shareLeft } from "./even.ts";
 import { heightOf } from "./parting.ts";
 import type { Room } from "./tight.ts";
@@ -41,11 +41,11 @@ function firstOver(columns: Columns, pages: readonly Planned[], roomOf: (page: n
     if (next === undefined || whiteOf(each, next, room) <= WHITE) continue;
     const used = columns.units.slice(each.from, next).reduce((sum, unit) => sum + heightOf(unit) + columns.between, 0);
     for (let most = 2 * room.height - used; ; most -= LESS) {
-      const pieces = columns.parted?.(next, most) ?? null;
-      if (pieces === null) break;
-      const parted = withPieces(columns, next, pieces);
-      const found = planned({ ...parted, tighter: () => null }, each.from, next + 1, room);
-      if (found) return { page, planned: found, rest: parted, next: next + 1 };
+      const parted = columns.parted?.(next, most) ?? null;
+      if (parted === null) break;
+      const rest = withPieces(columns, next, parted);
+      const found = planned({ ...rest, tighter: () => null }, each.from, next + 1, room);
+      if (found) return { page, planned: found, rest, next: next + 1 };
     }
   }
   return null;
@@ -55,14 +55,14 @@ function firstOver(columns: Columns, pages: readonly Planned[], roomOf: (page: n
 const whiteOf = (page: Planned, until: number, room: Room): number =>
   page.wide ? 1 - reach(page.wide.bands) / (2 * room.height) : shareLeft(page, until, room);
 
-/** The units with two pieces in place of one, which are set as they are. */
-function withPieces(columns: Columns, at: number, pieces: readonly [Unit, Unit]): Columns {
+/** The units with pieces in place of some, which are set as they are. */
+function withPieces(columns: Columns, at: number, { pieces, instead }: Parted): Columns {
   const { units, again, goesOn, wide, taller, tighter, parted, origin = (i) => i } = columns;
-  const before = (i: number): number => (i > at ? i - 1 : i);
-  const isPiece = (i: number): boolean => i === at || i === at + 1;
+  const isPiece = (i: number): boolean => i >= at && i < at + pieces.length;
+  const before = (i: number): number => (i < at ? i : isPiece(i) ? at : i - pieces.length + instead);
   return {
     ...columns,
-    units: units.toSpliced(at, 1, ...pieces),
+    units: units.toSpliced(at, instead, ...pieces),
     origin: (i) => origin(before(i)),
     ...(again && { again: (i: number) => again(before(i)) }),
     ...(goesOn && { goesOn: (i: number) => !isPiece(i) && goesOn(before(i)) }),

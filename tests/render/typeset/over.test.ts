@@ -1,5 +1,5 @@
 import { describe, expect, test } from "vitest";
-import type { Columns, Unit } from "../../../src/render/typeset/columns.ts";
+import type { Columns, Parted } from "../../../src/render/typeset/columns.ts";
 import { flow } from "../../../src/render/typeset/flow.ts";
 import { textsOf } from "../boxes.ts";
 import { FULL, frame, GAP, named, unit } from "./units.ts";
@@ -15,9 +15,9 @@ const pagesOf = (columns: Omit<Columns, "gap" | "between">): readonly string[] =
   );
 
 /** B in two: a head of 100 and lines of 20, as many as go in. */
-const parted = (i: number, most: number): readonly [Unit, Unit] | null => {
+const parted = (i: number, most: number): Parted | null => {
   const lines = Math.min(20, Math.floor((most - 100) / 20));
-  return i !== 1 || lines < 4 ? null : [unit("B", 100, lines), unit("b", 60, 32 - lines)];
+  return i !== 1 || lines < 4 ? null : { pieces: [unit("B", 100, lines), unit("b", 60, 32 - lines)], instead: 1 };
 };
 /** Together as high as both columns, less what is lost between them. */
 const LONG = unit("B", 100, 32);

@@ -19,7 +19,7 @@ export function standIn(one: readonly BuiltPart[], drawn: readonly BuiltPart[]):
   const best = ways.reduce<(typeof ways)[number] | null>((so, way) => (so && so.same >= way.same ? so : way), null);
   if (!best) return null;
   const other = new Map(best.pairs.filter(([own, instead]) => own !== instead).map((pair) => [pair.join(" "), pair]));
-  return { mirrored: best.mirrored, marks: [...other.values()].toSorted(([a], [b]) => a.localeCompare(b, "en")) };
+  return { mirrored: best.mirrored, marks: [...other.values()].toSorted(([a], [b]) => (a < b ? -1 : 1)) };
 }
 
 /** Part by part, of the same size and in the same place; null where one has no counterpart. */
