@@ -89,6 +89,15 @@ test("a part with pockets is drawn from the side that they are bored into", () =
   });
   expect(drawn([pocket(-1)]).lies).toMatch(/^Seen from above/);
   expect(drawn([pocket(1), { ...pocket(1), at: at(1.5, 5, 0) }]).lies).toMatch(/^Seen from below/);
+  // What it opens with is seen there, as much longer than wide as the slant makes it: an oval of two arcs.
+  const ovals = paths(drawn([pocket(-1)]).items).filter(
+    ({ steps, stroke }) => stroke && !stroke.dash && steps.some(({ to }) => to === "curve"),
+  );
+  const sizes = ovals.map((oval) => {
+    const [xs, ys] = [pointsOf(oval).map(([x]) => x), pointsOf(oval).map(([, y]) => y)];
+    return (Math.max(...xs) - Math.min(...xs)) / (Math.max(...ys) - Math.min(...ys));
+  });
+  expect(sizes.some((size) => Math.abs(size - 1 / Math.sin(slant)) < 0.1)).toBe(true);
 });
 
 test("the view of an end letters the pockets that come out there, and shows them in the thickness, not on the face", () => {
