@@ -33,9 +33,13 @@ export interface Placed {
   readonly sizes: Sizes;
 }
 
-/** The pages of the units from one on. The last keeps what it has when the others are filled, since other sections go below it. */
-export function evenPages(columns: Columns, start: number, roomOf: (page: number) => Room): readonly Planned[] {
-  const full = fullPages(columns, start, roomOf);
+/** Filled pages, what stays white among them shared out. The last keeps what it has, since other sections go below it. */
+export function evenPages(
+  columns: Columns,
+  full: readonly Planned[],
+  roomOf: (page: number) => Room,
+): readonly Planned[] {
+  const start = full[0]?.from ?? 0;
   const last = full.length - 1;
   const starts = full.map(({ from }) => from);
   const begin = starts.lastIndexOf(start);
@@ -76,7 +80,7 @@ interface Way {
 const NONE: Way = { cost: Infinity, pages: [] };
 
 /** Pages that hold as many units as go in, one after the other. */
-function fullPages(columns: Columns, start: number, roomOf: (page: number) => Room): readonly Planned[] {
+export function fullPages(columns: Columns, start: number, roomOf: (page: number) => Room): readonly Planned[] {
   const pages: Planned[] = [];
   for (let from = start; from < columns.units.length; ) {
     const room = roomOf(pages.length);

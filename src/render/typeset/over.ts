@@ -1,6 +1,6 @@
 /** A page that would stay white begins the next unit, which goes on on the page after it. */
 import type { Columns, Parted, Tightness } from "./bands.ts";
-import { evenPages, type Planned, planned, shareLeft } from "./even.ts";
+import { evenPages, fullPages, type Planned, planned, shareLeft } from "./even.ts";
 import { heightOf } from "./parting.ts";
 import type { Room } from "./tight.ts";
 import { reach } from "./wide.ts";
@@ -15,10 +15,11 @@ export function pagesOf(columns: Columns, roomOf: (page: number) => Room): reado
   const done: Planned[] = [];
   for (let [rest, start] = [columns, 0]; ; ) {
     const room = (page: number): Room => roomOf(done.length + page);
-    const pages = evenPages(rest, start, room);
-    const over = firstOver(rest, pages, room);
-    if (over === null) return [...done, ...pages];
-    done.push(...pages.slice(0, over.page), over.planned);
+    const full = fullPages(rest, start, room);
+    const over = firstOver(rest, full, room);
+    const even = evenPages(rest, full.slice(0, over?.page), room);
+    if (over === null) return [...done, ...even];
+    done.push(...even, over.planned);
     [rest, start] = [over.rest, over.next];
   }
 }
