@@ -156,7 +156,7 @@ function setAtoms(
 }
 
 /** A section that goes on over the page begins only where so much of the page is free; where sections stand closer, so much. */
-const LEAST_START = 0.3;
+const LEAST_START = 0.2;
 const LEAST_START_CLOSE = 0.15;
 
 function joins(section: Section, sheet: Sheet, frame: Frame, between: number, least: number): boolean {

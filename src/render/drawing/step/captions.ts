@@ -34,7 +34,8 @@ export function captioned(words: string, lowest: number, plate: Plate, pen: Pen)
   const free =
     (air: number) =>
     ([cx, cy]: Spot): boolean => {
-      const box = boxAround(cx, cy, 2 * (half + air), 12);
+      const [left, right] = [Math.max(x, cx - half - air), Math.min(x + width, cx + half + air)];
+      const box = boxAround((left + right) / 2, cy, right - left, 12);
       return plate.isFree(box) && plate.linesThrough(box) === 0;
     };
   const spot = corners.find(free(AIR)) ?? corners.find(free(0)) ?? (corners[0] as Spot);
