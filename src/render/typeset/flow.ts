@@ -158,6 +158,9 @@ function setAtoms(
 /** A section that goes on over the page begins only where so much of the page is free; where sections stand closer, so much. */
 const LEAST_START = 0.2;
 const LEAST_START_CLOSE = 0.15;
+/** So short a section begins so only where as much is free. */
+const SHORT = 0.5;
+const LEAST_START_SHORT = 0.3;
 
 function joins(section: Section, sheet: Sheet, frame: Frame, between: number, least: number): boolean {
   const { atoms, columns, start } = section;
@@ -167,7 +170,9 @@ function joins(section: Section, sheet: Sheet, frame: Frame, between: number, le
   if (columns !== undefined && whole <= free) return holdsFirst(columns, free - whole - columns.between / 2);
   const [first = []] = clumps(atoms);
   const fits = heightOf(first) <= free || lowered(first, free) !== null;
-  return whole <= free || (free >= frame.height * least && fits);
+  // What takes up little of a page is not parted for so little of another, but where a page is saved by that.
+  const enough = least === LEAST_START && whole < frame.height * SHORT ? LEAST_START_SHORT : least;
+  return whole <= free || (free >= frame.height * enough && fits);
 }
 
 /** Runs of atoms that keep together. */

@@ -32,6 +32,7 @@ describe("sections", () => {
     const long = Array.from({ length: 30 }, () => box(20));
     expect(flow([section("a", [box(100)]), section("b", long)], frame).map((p) => p.begins)).toEqual([["a", "b"], []]);
     expect(flow([section("a", [box(280)]), section("b", long)], frame)[0]?.begins).toEqual(["a", "b"]);
+    expect(flow([section("a", [box(280)]), section("b", long.slice(0, 9))], frame)[0]?.begins).toEqual(["a"]);
     expect(flow([section("a", [box(320)]), section("b", long)], frame).map((p) => p.begins)).toEqual([
       ["a"],
       ["b"],
