@@ -3,7 +3,7 @@ import type { Step } from "../../solve/build.ts";
 import { block } from "../typeset/atom.ts";
 import type { Unit } from "../typeset/columns.ts";
 import type { FlowAtom } from "../typeset/sheet.ts";
-import { cutClosely, cutStack, type Stack, stack } from "../typeset/stack.ts";
+import { cutClosely, type Stack, stack } from "../typeset/stack.ts";
 import type { Drawn } from "./drawn-part.ts";
 import { named, type textUnder } from "./step-text.ts";
 import { stepTitle } from "./step-title.ts";
@@ -27,8 +27,8 @@ export function stepUnits(step: Step, picture: Drawn, { text, width, most }: Und
   return [...onPages(wordsOf(picture, first), pages), ...pieces];
 }
 
-/** No less of a step's words than this stands on either of two pages, in points: about five lines. */
-const LEAST_WORDS = 80;
+/** No less of a step's words than this stands on either of two pages, in points: about six lines. */
+const LEAST_WORDS = 96;
 
 /**
  * A step that begins on a page with room for no more than `first` points, and goes on on further ones, each with what is drawn of
@@ -47,10 +47,21 @@ export function overPages(
   const top = topOf(step, picture, width, true).height;
   const key = stack(picture.key ?? []).height;
   const room = Math.min(first - top, all.height - LEAST_WORDS);
-  const [now, later] = cutStack(all, room);
-  if (now.height > room || now.height - key < LEAST_WORDS || (later?.height ?? 0) < LEAST_WORDS) return null;
-  const pieces = onPages(all, { step, picture, again, width, first: top + now.height, most });
+  const now = wholeParagraphs(all, room);
+  if (now - key < LEAST_WORDS || all.height - now < LEAST_WORDS) return null;
+  const pieces = onPages(all, { step, picture, again, width, first: top + now, most });
   return pieces.length > 1 ? pieces : null;
+}
+
+/** How high are the paragraphs that go in whole, which end where nothing keeps them with the next. */
+function wholeParagraphs({ atoms }: Stack, room: number): number {
+  let [used, ended] = [0, 0];
+  for (const [i, atom] of atoms.entries()) {
+    if (i > 0 && atom.above > 0 && atoms[i - 1]?.keep === false) ended = used;
+    used += (i === 0 ? 0 : atom.above) + atom.height;
+    if (used > room) break;
+  }
+  return ended;
 }
 
 interface OnPages {

@@ -79,18 +79,27 @@ interface Way {
 }
 const NONE: Way = { cost: Infinity, pages: [] };
 
-/** Pages that hold as many units as go in, one after the other. */
-export function fullPages(columns: Columns, start: number, roomOf: (page: number) => Room): readonly Planned[] {
+/** Pages that hold as many units as go in, one after the other; no more pages than `most`. */
+export function fullPages(
+  columns: Columns,
+  start: number,
+  roomOf: (page: number) => Room,
+  most = Infinity,
+): readonly Planned[] {
   const pages: Planned[] = [];
-  for (let from = start; from < columns.units.length; ) {
+  for (let from = start; from < columns.units.length && pages.length < most; ) {
     const room = roomOf(pages.length);
     const filling = tightest(columns, from, room);
     const wide = widened(columns, from, room.height, filling.bands);
     pages.push({ from, filling, wide, columns });
-    from = nextOf(wide?.bands ?? filling.bands, from);
+    from = endOf({ wide, filling }, from);
   }
   return pages;
 }
+
+/** The first unit that is not on a page, which begins with another. */
+export const endOf = ({ wide, filling }: Pick<Planned, "wide" | "filling">, from: number): number =>
+  nextOf(wide?.bands ?? filling.bands, from);
 
 /** A page with the units from one to before another; null where they do not go in. */
 export function planned(all: Columns, from: number, until: number, room: Room): Planned | null {

@@ -1,6 +1,6 @@
 /** A page that would stay white begins the next unit, which goes on on the page after it. */
 import type { Columns, Parted, Tightness } from "./bands.ts";
-import { evenPages, fullPages, type Planned, planned, shareLeft } from "./even.ts";
+import { endOf, evenPages, fullPages, type Planned, planned, shareLeft } from "./even.ts";
 import { heightOf } from "./parting.ts";
 import type { Room } from "./tight.ts";
 import { reach } from "./wide.ts";
@@ -34,8 +34,13 @@ interface Over {
   readonly next: number;
 }
 
-/** The first page that takes the beginning of a unit; null where none has to, or can. */
-function firstOver(columns: Columns, pages: readonly Planned[], roomOf: (page: number) => Room): Over | null {
+/** The first page that takes the beginning of a unit, where that is worth it; null where none has to, or can. */
+function firstOver(
+  columns: Columns,
+  pages: readonly Planned[],
+  roomOf: (page: number) => Room,
+  worth = isWorth,
+): Over | null {
   for (const [page, each] of pages.entries()) {
     const next = pages[page + 1]?.from;
     const room = roomOf(page);
@@ -46,11 +51,48 @@ function firstOver(columns: Columns, pages: readonly Planned[], roomOf: (page: n
       if (parted === null) break;
       const rest = withPieces(columns, next, parted);
       const found = planned({ ...rest, tighter: () => null }, each.from, next + 1, room);
-      if (found) return { page, planned: found, rest, next: next + 1 };
+      if (!found) continue;
+      const over = { page, planned: found, rest, next: next + 1 };
+      if (worth(columns, pages, over, roomOf)) return over;
+      break;
     }
   }
   return null;
 }
+
+/** So many pages are looked at for whether anything is won; as much white as this share of what it was is won, too. */
+const AHEAD = 5;
+const LESS_WHITE = 0.6;
+
+/** Whether the pages after it, which may do the same, hold more, or leave much less white: else it would only move on. */
+function isWorth(columns: Columns, pages: readonly Planned[], over: Over, roomOf: (page: number) => Room): boolean {
+  const room = (i: number): Room => roomOf(over.page + i);
+  const usual = pages.slice(over.page, over.page + 1 + AHEAD);
+  const other = [over.planned];
+  let { rest, next } = over;
+  while (other.length < usual.length && next < rest.units.length) {
+    const done = other.length;
+    const further = (i: number): Room => room(done + i);
+    const full = fullPages(rest, next, further, usual.length - done);
+    const again = firstOver(rest, full, further, () => true);
+    other.push(...full.slice(0, again?.page), ...(again ? [again.planned] : []));
+    next = again ? again.next : reachedBy(full, next);
+    rest = again?.rest ?? rest;
+  }
+  const further = next - (rest.units.length - columns.units.length) - reachedBy(usual, 0);
+  if (further !== 0 || other.length < usual.length) return further > 0 || other.length < usual.length;
+  const white = (all: readonly Planned[]): number =>
+    all.reduce((sum, each, i) => {
+      const share = whiteOf(each, endOf(each, each.from), room(i));
+      return sum + share * share;
+    }, 0);
+  return white(other) < LESS_WHITE * white(usual);
+}
+
+const reachedBy = (pages: readonly Planned[], from: number): number => {
+  const last = pages.at(-1);
+  return last ? endOf(last, last.from) : from;
+};
 
 /** The share of a page that stays white whatever is done with its pictures. */
 const whiteOf = (page: Planned, until: number, room: Room): number =>

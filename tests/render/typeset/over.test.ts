@@ -25,14 +25,19 @@ const LONG = unit("B", 100, 32);
 describe("a page that would stay white", () => {
   // A takes 200 of 800; B is 740 high.
   test("begins the next unit, which goes on on the page after it with a head of its own", () => {
-    const units = [unit("A", 200, 0), LONG, [named("Y", 400), named("", 400)], FULL, FULL];
+    const units = [unit("A", 200, 0), LONG, unit("C", 300, 0), FULL, FULL];
     const [first, second] = pagesOf({ units });
     expect(first).toBe("A");
     expect(second).toMatch(/^B B0 /);
     const [begun, on, ...rest] = pagesOf({ units, parted });
     expect(begun).toMatch(/^A B B0 .*B19$/);
-    expect(on).toMatch(/^b b0 .*b11$/);
-    expect(rest.join(" ")).toBe("Y  Z Z");
+    expect(on).toMatch(/^b b0 .*b11 C$/);
+    expect(rest.join(" ")).toBe("Z Z");
+  });
+
+  test("does not where the white space would only move to the page after it", () => {
+    const units = [unit("A", 200, 0), LONG, [named("Y", 400), named("", 400)], FULL, FULL];
+    expect(pagesOf({ units, parted })).toEqual(pagesOf({ units }));
   });
 
   test("does not where the other columns are filled, and the last page is left as it is", () => {
