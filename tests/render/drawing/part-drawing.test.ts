@@ -93,10 +93,8 @@ test("a part with pockets is drawn from the side that they are bored into", () =
   const ovals = paths(drawn([pocket(-1)]).items).filter(
     ({ steps, stroke }) => stroke && !stroke.dash && steps.some(({ to }) => to === "curve"),
   );
-  const sizes = ovals.map((oval) => {
-    const [xs, ys] = [pointsOf(oval).map(([x]) => x), pointsOf(oval).map(([, y]) => y)];
-    return (Math.max(...xs) - Math.min(...xs)) / (Math.max(...ys) - Math.min(...ys));
-  });
+  const span = (all: readonly number[]): number => Math.max(...all) - Math.min(...all);
+  const sizes = ovals.map(pointsOf).map((at) => span(at.map(([x]) => x)) / span(at.map(([, y]) => y)));
   expect(sizes.some((size) => Math.abs(size - 1 / Math.sin(slant)) < 0.1)).toBe(true);
 });
 
