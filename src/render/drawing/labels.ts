@@ -36,7 +36,7 @@ const NONE: ReadonlyMap<string, number> = new Map();
 /**
  * One label for each part that has a mark, and one for several alike that stand together, with their number; a leader to a part
  * that does not show is dashed. In the order of the marks' first parts. `unseen`: how many more of a mark there are that are not
- * drawn; then the one that is best seen stands for all.
+ * drawn; then the one that is best seen stands for all, as it does wherever they are where they are `scattered`.
  */
 export function labels(
   parts: readonly Marked[],
@@ -44,6 +44,7 @@ export function labels(
   view: View,
   fit: Fit,
   unseen = NONE,
+  scattered = false,
 ): readonly PartLabel[] {
   const marks = [...new Set(parts.map(({ mark }) => mark))].filter((mark) => mark !== "");
   return marks.flatMap((mark): readonly PartLabel[] => {
@@ -55,10 +56,11 @@ export function labels(
         seen: seenArea(faces, part.id, fit.scale),
       }));
     const more = unseen.get(mark) ?? 0;
-    const groups = alike.length > ALIKE || more > 0 ? [alike] : groupsOf(alike);
+    const groups = alike.length > ALIKE || more > 0 || scattered ? [alike] : groupsOf(alike);
     return groups.flatMap((group) => {
       const [clearest] = [...group].sort((a, b) => b.seen - a.seen);
-      if (!clearest || (group.length < TOGETHER && more === 0)) return group.map(({ label }) => label);
+      if (!clearest || (group.length < (scattered ? 2 : TOGETHER) && more === 0))
+        return group.map(({ label }) => label);
       const parts = group.flatMap(({ label }) => label.parts);
       const seen = [clearest, ...group.filter((one) => one !== clearest && !one.label.hidden)];
       const any = seen.flatMap(({ label }) => label.targets.slice(0, FIRST));

@@ -121,7 +121,7 @@ function intoOf({ into }: DrillRow): string {
   return sides
     .map((side) => {
       const marks = into.filter((each) => each.side === side);
-      return `${side} of ${marks.map(({ mark, parts }) => (parts > 1 ? `${mark} (${parts})` : mark)).join(", ")}`;
+      return `${side} of ${marks.map(({ mark, parts }) => (parts > 1 ? `${mark}\u00a0(${parts})` : mark)).join(", ")}`;
     })
     .join("; ");
 }
@@ -135,8 +135,8 @@ function whenOf({ when, steps }: DrillRow): string {
 /** "A → B (4)"; "at C, into A (12)" of what passes through nothing. */
 const wayText = ({ through, at, into, count }: FastenerRow["ways"][number]): string =>
   through.length > 0
-    ? `${through.join(", ")} → ${into} (${count})`
-    : `${at.length > 0 ? `at ${at.join(", ")}, ` : ""}into ${into} (${count})`;
+    ? `${through.join(", ")}\u00a0→\u00a0${into}\u00a0(${count})`
+    : `${at.length > 0 ? `at ${at.join(", ")}, ` : ""}into\u00a0${into}\u00a0(${count})`;
 
 const fastenerRow = (row: FastenerRow, printer: Printer): Rich[] => [
   String(row.fasteners.length),

@@ -18,7 +18,7 @@ const LOW: Readonly<Record<Tightness, number>> = { less: 148, least: 124 };
 /** Nor higher than this where its page has room. */
 const TALL = 340;
 /** So high are two pictures of one step together, or many kinds of parts. */
-const MORE = 236;
+const MORE = 288;
 /** A picture that stood so many steps back is drawn again, so low. */
 const FAR = 6;
 const AGAIN = 116;

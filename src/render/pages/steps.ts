@@ -8,15 +8,17 @@ import { type Atom, baseline, block } from "../typeset/atom.ts";
 import { columnWidth, type Tightness, type Unit, type Wide } from "../typeset/columns.ts";
 import type { Section } from "../typeset/flow.ts";
 import { label } from "../typeset/lines.ts";
-import type { FlowAtom } from "../typeset/sheet.ts";
-import { closely, cutClosely, type Stack, stack } from "../typeset/stack.ts";
+import { closely, stack } from "../typeset/stack.ts";
 import type { Drawn } from "./drawn-part.ts";
 import { type Plan, sectionHeading } from "./plan.ts";
 import { type Shown, shownInSteps } from "./step-drawn.ts";
 import { named, textUnder } from "./step-text.ts";
 import { stepTitle, TITLE_SPACE } from "./step-title.ts";
+import { BELOW, CLOSE, overPages, stepUnits, type Under } from "./step-units.ts";
 
 const BETWEEN = 14;
+/** What lines that keep together can leave empty at the foot of a column. */
+const SLACK = 96;
 
 export function stepPages(plan: Plan): Section | null {
   const { build, frame } = plan;
@@ -37,6 +39,13 @@ export function stepPages(plan: Plan): Section | null {
           : [],
       ),
       taller: set.length === 1 ? { most: taller, by: (more: number) => withPicture(step, higher(more), under) } : null,
+      parted: (most: number) => {
+        // All measures of a part are seen at once, where that can be.
+        if (n > 0 || (picture.measured && set.length === 1)) return null;
+        const again = picture.measured ? { ...picture, key: [] } : (lower("least") ?? lower("less") ?? picture);
+        const pieces = overPages(step, picture, again, under, most);
+        return pieces && { pieces, instead: set.length };
+      },
       tight: {
         less: once(() => tightened(step, set, lower("less"), "less", under)),
         least: once(() => tightened(step, set, lower("least") ?? lower("less") ?? picture, "least", under)),
@@ -60,16 +69,10 @@ export function stepPages(plan: Plan): Section | null {
         return like === null ? null : units.findIndex(({ of }) => of === like);
       },
       taller: (i) => units[i]?.taller ?? null,
+      parted: (i, most) => units[i]?.parted(most) ?? null,
       tighter: (i, how) => units[i]?.tight[how]() ?? null,
     },
   };
-}
-
-/** What stands below a picture, how wide, and how high a unit may be. */
-interface Under {
-  readonly text: ReturnType<typeof textUnder>;
-  readonly width: number;
-  readonly most: number;
 }
 
 /** The step with its picture over both columns. */
@@ -98,9 +101,6 @@ function withPicture(step: Step, picture: Drawn | null, under: Under): Unit | nu
   return unit !== undefined && more === undefined ? unit : null;
 }
 
-/** Between paragraphs that stand close. */
-const CLOSE = 3;
-
 /** The line above a step that goes over into the right column. */
 const tie = (width: number): Atom =>
   block(0, (x, y) => [decoration(line(x, y, x + width, y, { width: 1, ink: BLACK }))]);
@@ -114,34 +114,3 @@ const again = ({ number }: Step, width: number): Atom => {
     { kind: "group", role: "paragraph", items: [label(text, TYPE.caption, x, y + 4 + baseline(TYPE.caption))] },
   ]);
 };
-
-/** What lines that keep together can leave empty at the foot of a column. */
-const SLACK = 96;
-
-/** One unit; more where the text is longer than a page, each with the picture, and where more is drawn among it. */
-function stepUnits(step: Step, picture: Drawn, { text: textOf, width, most }: Under): Unit[] {
-  const key = picture.key ?? [];
-  const [text = [], ...pieces] = textOf(picture);
-  const units: Unit[] = [];
-  let rest: Stack | null = stack(
-    key.length > 0 ? [...key, ...text] : text.map((a, i) => (i === 0 ? { ...a, above: 0 } : a)),
-  );
-  while (rest !== null) {
-    const title = stepTitle(step, units.length === 0, width);
-    const below = picture.height > 0 && key.length === 0 ? BELOW : 0;
-    const height = title.height + picture.height + below;
-    const [now, later]: readonly [Stack, Stack | null] = cutClosely(rest, most - height, CLOSE);
-    const top: FlowAtom = {
-      ...block(height, (x, y) => [...title.paint(x, y), ...named(picture.paint(x, y + title.height), step)], {
-        keep: picture.height === 0 || key.length > 0,
-      }),
-      of: `step ${step.number}`,
-    };
-    units.push([top, ...now.atoms]);
-    rest = later;
-  }
-  return [...units, ...pieces];
-}
-
-/** From a picture to the text. */
-const BELOW = 8;

@@ -16,9 +16,9 @@ export interface Figures {
   readonly paint: (x: number, y: number) => readonly Item[];
 }
 
-/** Between pictures, and for the words below one. */
+/** Between pictures, and above and below the words that stand below one. */
 const BETWEEN = 12;
-const WORDS = 20;
+const GAP = 8;
 const MOST_IN_ROW = 3;
 
 /** In the plane of view. */
@@ -27,7 +27,7 @@ interface Around {
   readonly high: number;
 }
 
-interface Apart extends Around, Pick<Assembly, "count"> {
+interface Apart extends Around, Pick<Assembly, "count" | "others"> {
   readonly taken: TakenApart | null;
 }
 
@@ -51,9 +51,9 @@ const WORTH = 40;
 const SHARES_OF_EMPTY = [1, 0.5] as const;
 
 const apart = ({ build }: Plan): readonly Apart[] =>
-  assembliesOf(build).map(({ parts, count }): Apart => {
+  assembliesOf(build).map(({ parts, count, others }): Apart => {
     const taken = takeApart(build, parts);
-    return { taken, count, wide: taken ? widthOf(taken.extent) : 1, high: taken ? heightOf(taken.extent) : 1 };
+    return { taken, count, others, wide: taken ? widthOf(taken.extent) : 1, high: taken ? heightOf(taken.extent) : 1 };
   });
 
 function figures(plan: Plan, assemblies: readonly Apart[], size: Size): Figures {
@@ -63,9 +63,10 @@ function figures(plan: Plan, assemblies: readonly Apart[], size: Size): Figures 
     const { height, paint } = explodedPicture(plan, size, first.taken);
     return { height, paint: (x, y) => [paint(x, y)] };
   }
-  const set = best(first, others, size);
-  const cells = others.map(({ taken, count }, i) => cellOf(plan, set.frames[i] ?? set.standing, taken, count));
-  return placed(explodedPicture(plan, set.standing, first.taken), set, cells);
+  const under = Math.max(...others.map((each) => wordsBelow(each).length)) * TYPE.caption.leading + GAP;
+  const set = best(first, others, size, under);
+  const cells = others.map((each, i) => cellOf(plan, set.frames[i] ?? set.standing, each));
+  return placed(explodedPicture(plan, set.standing, first.taken), set, cells, under);
 }
 
 interface Place extends Size {
@@ -81,12 +82,12 @@ interface SetOut {
 /** Of the height or of the width, for what stands. */
 const SHARES: readonly number[] = [0.4, 0.45, 0.5, 0.55, 0.6, 0.65, 0.7, 0.75, 0.8];
 
-/** What stands as large as it goes, and what goes on it not much smaller: of the two the first counts twice. */
-export function best(first: Around, others: readonly Around[], size: Size): SetOut {
+/** What stands as large as it goes, and what goes on it not much smaller: of the two the first counts twice. `under`: the height of the words below each of these. */
+export function best(first: Around, others: readonly Around[], size: Size, under: number): SetOut {
   const rows = Array.from({ length: Math.min(MOST_IN_ROW, others.length) }, (_, i) => i + 1);
   const tried = SHARES.flatMap((share) => [
-    ...rows.map((inRow) => inRows(others.length, inRow, share, size)),
-    inColumn(others.length, share, size),
+    ...rows.map((inRow) => inRows(others.length, inRow, share, size, under)),
+    inColumn(others.length, share, size, under),
   ]);
   const scale = ({ wide, high }: Around, place: Place): number =>
     Math.max(0, Math.min((place.width - 2 * MARGIN) / wide, (place.height - 2 * MARGIN) / high));
@@ -99,7 +100,7 @@ export function best(first: Around, others: readonly Around[], size: Size): SetO
 }
 
 /** The doors and drawers below what stands. */
-function inRows(count: number, inRow: number, share: number, { width, height }: Size): SetOut {
+function inRows(count: number, inRow: number, share: number, { width, height }: Size, under: number): SetOut {
   const rows = Math.ceil(count / inRow);
   const wide = (width - (inRow - 1) * BETWEEN) / inRow;
   const standing = height * share;
@@ -110,13 +111,13 @@ function inRows(count: number, inRow: number, share: number, { width, height }: 
       x: (i % inRow) * (wide + BETWEEN),
       y: standing + BETWEEN + Math.floor(i / inRow) * pitch,
       width: wide,
-      height: Math.max(1, pitch - BETWEEN - WORDS),
+      height: Math.max(1, pitch - BETWEEN - under),
     })),
   };
 }
 
 /** The doors and drawers to the right of what stands, one below the other. */
-function inColumn(count: number, share: number, { width, height }: Size): SetOut {
+function inColumn(count: number, share: number, { width, height }: Size, under: number): SetOut {
   const pitch = height / count;
   const wide = width * (1 - share) - BETWEEN;
   return {
@@ -125,7 +126,7 @@ function inColumn(count: number, share: number, { width, height }: Size): SetOut
       x: width - wide,
       y: i * pitch,
       width: wide,
-      height: Math.max(1, pitch - BETWEEN - WORDS),
+      height: Math.max(1, pitch - BETWEEN - under),
     })),
   };
 }
@@ -133,36 +134,51 @@ function inColumn(count: number, share: number, { width, height }: Size): SetOut
 interface Cell {
   readonly picture: Picture;
   readonly place: Place;
-  readonly count: number;
+  /** Lines below it, of the others that are like it. */
+  readonly words: readonly string[];
 }
 
-const cellOf = (plan: Plan, place: Place, taken: TakenApart | null, count: number): Cell => ({
-  picture: explodedPicture(plan, place, taken),
+const cellOf = (plan: Plan, place: Place, each: Apart): Cell => ({
+  picture: explodedPicture(plan, place, each.taken),
   place,
-  count,
+  words: wordsBelow(each),
 });
 
+/** "2 like this"; "The other in the mirror, / with F for E, G for D". */
+const wordsBelow = ({ count, others }: Pick<Apart, "count" | "others">): readonly string[] => [
+  ...(count > 1 ? [`${count} like this`] : []),
+  ...others.flatMap(({ mirrored, marks }) => [
+    `${others.length > 1 ? "Another" : "The other"} ${mirrored ? "in the mirror" : "like this"},`,
+    `with ${marks.map(([own, instead]) => `${own} for ${instead}`).join(", ")}`,
+  ]),
+];
+
 /** What stands, and close below it or to its right the others; each with how many there are of it. */
-function placed(top: Picture, { standing, frames }: SetOut, cells: readonly Cell[]): Figures {
+function placed(top: Picture, { standing, frames }: SetOut, cells: readonly Cell[], under: number): Figures {
   const high = Math.max(...cells.map(({ picture }) => picture.height));
   const below = frames.every(({ y }) => y >= standing.height);
   const levels = [...new Set(frames.map(({ y }) => y))];
-  const foot = ({ place }: Cell): number =>
-    below ? top.height + (levels.indexOf(place.y) + 1) * (BETWEEN + high + WORDS) - WORDS : place.y + place.height;
-  const height = Math.max(top.height, ...cells.map((cell) => foot(cell) + (cell.count > 1 ? WORDS : 0)));
+  const foot = ({ place, picture }: Cell): number =>
+    below
+      ? top.height + (levels.indexOf(place.y) + 1) * (BETWEEN + high + under) - under
+      : place.y + (place.height + picture.height) / 2;
+  const height = Math.max(
+    top.height,
+    ...cells.map((cell) => foot(cell) + (cell.words.length === 0 ? 0 : GAP + cell.words.length * TYPE.caption.leading)),
+  );
   return {
     height,
     paint: (x, y) => [
       top.paint(x, below ? y : y + (height - top.height) / 2),
       ...cells.flatMap((cell) => {
-        const { picture, place, count } = cell;
+        const { picture, place, words } = cell;
         const end = y + foot(cell);
         const middle = x + place.x + place.width / 2;
-        const words = label(`${count} like this`, TYPE.caption, middle, end + 4 + baseline(TYPE.caption), "centre");
-        return [
-          picture.paint(x + place.x, end - picture.height),
-          ...(count > 1 ? [{ kind: "group", role: "paragraph", items: [words] } as const] : []),
-        ];
+        const lines = words.map((text, i) =>
+          label(text, TYPE.caption, middle, end + 4 + i * TYPE.caption.leading + baseline(TYPE.caption), "centre"),
+        );
+        const told = lines.length === 0 ? [] : [{ kind: "group", role: "paragraph", items: lines } as const];
+        return [picture.paint(x + place.x, end - picture.height), ...told];
       }),
     ],
   };

@@ -1,4 +1,4 @@
-/** Units that show the same, or mirror images, are set in one size, on whichever pages they stand. */
+/** Units of one page that show the same, or mirror images, are set in one size. */
 import { type Columns, TIGHTNESS, type Unit } from "./bands.ts";
 
 /** How large a unit is set. */
@@ -9,6 +9,10 @@ export interface Size {
   readonly larger: number;
   /** So many points its head is higher. */
   readonly more: number;
+}
+
+export interface SizeOnPage extends Size {
+  readonly page: number;
 }
 
 export const USUAL: Size = { tight: 0, larger: 1, more: 0 };
@@ -41,15 +45,18 @@ export function within(columns: Columns, limits: Sizes): Columns {
 /** Nobody sees so little. */
 const SAME = 0.04;
 
-/** What each of the units that look alike is to be limited to, so that it is as small as the smallest; null where they are alike. */
-export function evened(columns: Columns, sizes: Sizes, limits: Sizes): Sizes | null {
+/**
+ * What each of the units that look alike is to be limited to, so that it is as small as the smallest on its page; null where they
+ * are alike. What stands on another page is not seen beside it, and is better as large as it can be there.
+ */
+export function evened(columns: Columns, sizes: ReadonlyMap<number, SizeOnPage>, limits: Sizes): Sizes | null {
   const { like } = columns;
   if (!like) return null;
   const further = new Map(limits);
-  const sets = new Map<number, number[]>();
+  const sets = new Map<string, number[]>();
   for (const i of columns.units.keys()) {
-    const first = like(i);
-    if (first !== null) sets.set(first, [...(sets.get(first) ?? [first]), i]);
+    const key = `${sizes.get(i)?.page ?? "none"} ${like(i) ?? i}`;
+    sets.set(key, [...(sets.get(key) ?? []), i]);
   }
   let uneven = false;
   for (const set of sets.values()) {

@@ -52,7 +52,10 @@ export function paragraph(rich: Rich, style: TextStyle, width: number, options: 
   }));
 }
 
-/** Items below a bullet, or beside a sign of their own that is painted in the indent. The first two stay together, and the last two. */
+/** An item of so many lines may stand alone at the foot of a page. */
+const ENOUGH = 3;
+
+/** Items below a bullet, or beside a sign of their own that is painted in the indent. The first two stay together where they are short, and the last two. */
 export function list(
   items: readonly Rich[],
   style: TextStyle,
@@ -62,13 +65,14 @@ export function list(
   const { above = 0, between = 4, sign = dot } = options;
   const wrap: Wrap = { role: "list" };
   return items.flatMap((item, i) => {
-    const lines = paragraph(item, style, width, {
-      role: "list item",
-      above: i === 0 ? above : between,
-      indent: 16,
-      within: [wrap],
-      keep: i < items.length - 1 && (i === 0 || i === items.length - 2),
-    });
+    const set = (keep: boolean) =>
+      paragraph(item, style, width, {
+        ...{ role: "list item", indent: 16, within: [wrap], keep },
+        above: i === 0 ? above : between,
+      });
+    const loose = set(false);
+    const isStub = i === 0 && loose.length < ENOUGH;
+    const lines = i < items.length - 1 && (isStub || i === items.length - 2) ? set(true) : loose;
     const [first, ...rest] = lines;
     if (first === undefined) return [];
     const signed: Atom = { ...first, paint: (x, y) => [sign(x, y, style), ...first.paint(x, y)] };

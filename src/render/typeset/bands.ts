@@ -31,6 +31,16 @@ export interface Columns {
   readonly like?: (unit: number) => number | null;
   /** A unit that takes up less, or less still, by its index, for a page that holds one more with it; null where there is none. */
   readonly tighter?: (unit: number, how: Tightness) => Unit | null;
+  /** A unit, by its index, in pieces for several pages, the first no higher than so much; null where it cannot be parted. */
+  readonly parted?: (unit: number, most: number) => Parted | null;
+  /** The index that a unit had before any was parted; its own where that is left out. */
+  readonly origin?: (unit: number) => number;
+}
+
+export interface Parted {
+  readonly pieces: readonly Unit[];
+  /** So many units, from the one that is parted on, which they take the place of. */
+  readonly instead: number;
 }
 
 /** What stands over both columns, and what goes in them below it. */

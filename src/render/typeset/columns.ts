@@ -3,14 +3,15 @@
  * Where that holds more, a page is filled in bands: two low columns, and below them two more.
  */
 import type { Frame } from "../style.ts";
-import { evened, type Size, type Sizes, USUAL, within } from "./alike.ts";
-import { bandsIn, type Columns, columnWidth } from "./bands.ts";
-import { evenPages, type Placed, type Planned } from "./even.ts";
+import { evened, type SizeOnPage, type Sizes, USUAL, within } from "./alike.ts";
+import { bandsIn, type Columns, columnWidth, nextOf } from "./bands.ts";
+import type { Placed, Planned } from "./even.ts";
 import { grown } from "./grown.ts";
+import { pagesOf } from "./over.ts";
 import { blank, copyOf, type Sheet } from "./sheet.ts";
 import type { Room } from "./tight.ts";
 
-export { type Columns, columnWidth, type Taller, type Tightness, type Unit, type Wide } from "./bands.ts";
+export { type Columns, columnWidth, type Parted, type Taller, type Tightness, type Unit, type Wide } from "./bands.ts";
 
 /** Whether the first unit goes below what takes up the page but for `height`. */
 export const holdsFirst = (columns: Columns, height: number): boolean =>
@@ -34,22 +35,23 @@ export function inColumns(columns: Columns, kind: string, sheets: Sheet[], frame
 /** Where smaller ones move others to other pages so often, they stay as they are. */
 const ROUNDS = 4;
 
-function filled(columns: Columns, kind: string, sheets: Sheet[], frame: Frame): Sizes {
+function filled(columns: Columns, kind: string, sheets: Sheet[], frame: Frame): ReadonlyMap<number, SizeOnPage> {
   const step = columnWidth(frame.width, columns.gap) + columns.gap;
   let sheet = sheets[sheets.length - 1] ?? blank(kind, frame.y);
   const begun = sheet.placed.length > 0;
   const top = begun ? sheet.y + columns.between / 2 : frame.y;
   const rest: Room = { height: frame.y + frame.height - top, empty: !begun };
   const roomOf = (page: number): Room => (page === 0 ? rest : { height: frame.height, empty: true });
-  const all = new Map<number, Size>();
-  for (const [page, planned] of evenPages(columns, roomOf).entries()) {
+  const all = new Map<number, SizeOnPage>();
+  for (const [page, planned] of pagesOf(columns, roomOf).entries()) {
     if (page > 0) {
       sheet = blank(kind, frame.y);
       sheets.push(sheet);
     }
     let { from } = planned;
     const { bands, sizes } = planned.wide ?? roomier(planned, roomOf(page));
-    for (const [i, size] of sizes) all.set(i, size);
+    const { origin = (i: number) => i } = planned.columns;
+    for (let i = from; i < nextOf(bands, from); i++) all.set(origin(i), { ...USUAL, ...sizes.get(i), page });
     const y = page === 0 ? top : frame.y;
     for (const band of bands) {
       const { tie } = columns;

@@ -33,12 +33,16 @@ export interface Placed {
   readonly sizes: Sizes;
 }
 
-/** The pages of all units. The last keeps what it has when the others are filled, since other sections go below it. */
-export function evenPages(columns: Columns, roomOf: (page: number) => Room): readonly Planned[] {
-  const full = fullPages(columns, roomOf);
+/** Filled pages, what stays white among them shared out. The last keeps what it has, since other sections go below it. */
+export function evenPages(
+  columns: Columns,
+  full: readonly Planned[],
+  roomOf: (page: number) => Room,
+): readonly Planned[] {
+  const start = full[0]?.from ?? 0;
   const last = full.length - 1;
   const starts = full.map(({ from }) => from);
-  const begin = starts.lastIndexOf(0);
+  const begin = starts.lastIndexOf(start);
   const costs = full.map((page, i) => costOf(page, starts[i + 1] ?? 0, roomOf(i)));
   if (
     full.slice(begin, last).every((page, i) => shareLeft(page, starts[begin + i + 1] ?? 0, roomOf(begin + i)) <= WHITE)
@@ -66,7 +70,7 @@ export function evenPages(columns: Columns, roomOf: (page: number) => Room): rea
     return way;
   };
   // What begins below other things and has no room there stays off.
-  return [...full.slice(0, begin), ...best(begin, 0).pages];
+  return [...full.slice(0, begin), ...best(begin, start).pages];
 }
 
 interface Way {
@@ -75,21 +79,30 @@ interface Way {
 }
 const NONE: Way = { cost: Infinity, pages: [] };
 
-/** Pages that hold as many units as go in, one after the other. */
-function fullPages(columns: Columns, roomOf: (page: number) => Room): readonly Planned[] {
+/** Pages that hold as many units as go in, one after the other; no more pages than `most`. */
+export function fullPages(
+  columns: Columns,
+  start: number,
+  roomOf: (page: number) => Room,
+  most = Infinity,
+): readonly Planned[] {
   const pages: Planned[] = [];
-  for (let from = 0; from < columns.units.length; ) {
+  for (let from = start; from < columns.units.length && pages.length < most; ) {
     const room = roomOf(pages.length);
     const filling = tightest(columns, from, room);
     const wide = widened(columns, from, room.height, filling.bands);
     pages.push({ from, filling, wide, columns });
-    from = nextOf(wide?.bands ?? filling.bands, from);
+    from = endOf({ wide, filling }, from);
   }
   return pages;
 }
 
+/** The first unit that is not on a page, which begins with another. */
+export const endOf = ({ wide, filling }: Pick<Planned, "wide" | "filling">, from: number): number =>
+  nextOf(wide?.bands ?? filling.bands, from);
+
 /** A page with the units from one to before another; null where they do not go in. */
-function planned(all: Columns, from: number, until: number, room: Room): Planned | null {
+export function planned(all: Columns, from: number, until: number, room: Room): Planned | null {
   if (used(all, from, until) > TOO_MUCH * 2 * room.height) return null;
   const columns = { ...all, until };
   const filling = tightest(columns, from, room);
@@ -106,7 +119,7 @@ function costOf(page: Planned, until: number, room: Room): number {
 }
 
 /** The share of a page that stays white when its pictures are higher. */
-function shareLeft({ columns, from }: Planned, until: number, room: Room): number {
+export function shareLeft({ columns, from }: Planned, until: number, room: Room): number {
   const { units, taller } = columns;
   const more = units.slice(from, until).reduce((sum, _, i) => sum + Math.min(GROWN, taller?.(from + i)?.most ?? 0), 0);
   return share(used(columns, from, until) + more, room);

@@ -3,6 +3,7 @@ import type { Item } from "../document.ts";
 import { type Frame, SPACE } from "../style.ts";
 import type { Wrap } from "./atom.ts";
 import { type Columns, holdsFirst, inColumns } from "./columns.ts";
+import { madeRoom } from "./make-room.ts";
 import { blank, copyOf, type FlowAtom, nest, put, type Sheet } from "./sheet.ts";
 
 /** A part of the plan with a heading of its own. */
@@ -52,32 +53,67 @@ const atEndCloser = (sections: readonly Section[]): readonly Section[] => {
 };
 
 function filled(sections: readonly Section[], frame: Frame, between: number, least: number): Sheet[] {
-  const sheets: Sheet[] = [];
-  for (const section of sections) {
-    const last = sheets[sheets.length - 1];
-    const joined = last !== undefined && joins(section, last, frame, between, least);
-    if (!joined) sheets.push(blank(section.kind, frame.y));
-    else last.y += between;
-    const set = (atoms: readonly FlowAtom[], up: number): Sheet[] => {
-      const own = sheets.map(copyOf);
-      const foot = own.at(-1);
-      if (foot) foot.y -= up;
-      setAtoms(section, atoms, own, frame);
-      return own;
-    };
-    const usual = set(section.atoms, 0);
-    const foot = usual.at(-1);
-    const wasted = usual.length > sheets.length && foot !== undefined && foot.y - frame.y < frame.height * FEW_ROWS;
-    const tight = section.atoms.map(closer);
-    const up = joined ? Math.max(0, between - SPACE.close) : 0;
-    const spilt = spills(usual, sheets.length, frame);
-    const better = (each: readonly Sheet[]): boolean =>
-      each.length < usual.length || (spilt && !spills(each, sheets.length, frame));
-    const found = wasted || spilt ? [set(tight, 0), set(tight, up)].find(better) : undefined;
-    sheets.splice(0, sheets.length, ...(found ?? usual));
-    if (section.columns !== undefined) inColumns(section.columns, section.kind, sheets, frame);
+  let sheets: Sheet[] = [];
+  const before: (readonly Sheet[])[] = [];
+  for (const [i, section] of sections.entries()) {
+    before.push(sheets.map(copyOf));
+    const further = sheets.map(copyOf);
+    add(section, further, frame, between, least);
+    sheets = (further.length > sheets.length && drawnIn(sections, i, before, frame)) || further;
   }
   return sheets;
+}
+
+/** So many sections before one are set closer for it; one that goes on over the page then begins where so much of it is free. */
+const BACK = 3;
+const LEAST_START_FOR = 0.1;
+
+/** The sections before one set closer, as few of them as it takes, that it goes in whole on the page of the last; null where it does not. */
+function drawnIn(
+  sections: readonly Section[],
+  until: number,
+  before: readonly (readonly Sheet[])[],
+  frame: Frame,
+): Sheet[] | null {
+  const fits = ({ columns, start }: Section): boolean => columns === undefined && start === "fits";
+  const most = before[until]?.length ?? 0;
+  for (let from = until - 1; from >= Math.max(0, until - BACK); from--) {
+    const some = sections.slice(from, until + 1);
+    if (!some.every(fits)) return null;
+    const sheets = (before[from] ?? []).map(copyOf);
+    for (const section of some)
+      add({ ...section, atoms: section.atoms.map(closer) }, sheets, frame, SPACE.close, LEAST_START_FOR);
+    if (sheets.length <= most) return sheets;
+  }
+  return null;
+}
+
+/** Puts a section below what is placed, or on pages of its own. */
+function add(section: Section, sheets: Sheet[], frame: Frame, between: number, least: number): void {
+  const last = sheets[sheets.length - 1];
+  const joined = last !== undefined && joins(section, last, frame, between, least);
+  if (!joined) sheets.push(blank(section.kind, frame.y));
+  else last.y += between;
+  const set = (atoms: readonly FlowAtom[], up: number, shared = false): Sheet[] => {
+    const own = sheets.map(copyOf);
+    const foot = own.at(-1);
+    if (foot) foot.y -= up;
+    setAtoms(section, atoms, own, frame, shared);
+    return own;
+  };
+  const usual = set(section.atoms, 0);
+  const foot = usual.at(-1);
+  const wasted = usual.length > sheets.length && foot !== undefined && foot.y - frame.y < frame.height * FEW_ROWS;
+  const tight = section.atoms.map(closer);
+  const up = joined ? Math.max(0, between - SPACE.close) : 0;
+  const spilt = spills(usual, sheets.length, frame);
+  const better = (each: readonly Sheet[]): boolean =>
+    each.length < usual.length || (spilt && !spills(each, sheets.length, frame));
+  const goesOver = usual.length > sheets.length;
+  const lower = goesOver && section.atoms.some((atom) => atom.lower) ? set(section.atoms, 0, true) : usual;
+  const found = wasted || spilt ? [set(tight, 0), set(tight, up)].find(better) : undefined;
+  sheets.splice(0, sheets.length, ...(lower.length < usual.length ? lower : (found ?? usual)));
+  if (section.columns !== undefined) inColumns(section.columns, section.kind, sheets, frame);
 }
 
 /** What fills less of a section's last page than this is drawn in to the page before, where closer rows do it. */
@@ -101,17 +137,30 @@ const closer = (atom: FlowAtom): FlowAtom => {
   return { ...atom, height, paint, above };
 };
 
-function setAtoms({ name, kind }: Section, atoms: readonly FlowAtom[], sheets: Sheet[], frame: Frame): void {
+/** `shared`: what can be lower makes room for what comes after it. */
+function setAtoms(
+  { name, kind }: Section,
+  atoms: readonly FlowAtom[],
+  sheets: Sheet[],
+  frame: Frame,
+  shared: boolean,
+): void {
   const begun = new Set<Wrap>();
   for (const [i, clump] of clumps(atoms).entries()) {
-    const first = place(clump, kind, sheets, begun, frame);
+    const last = sheets.at(-1);
+    const room = shared && last ? madeRoom(last, clump, frame) : null;
+    if (room) sheets.splice(-1, 1, room.sheet);
+    const first = place(room?.clump ?? clump, kind, sheets, begun, frame);
     if (i === 0) first?.begins.push(name);
   }
 }
 
 /** A section that goes on over the page begins only where so much of the page is free; where sections stand closer, so much. */
-const LEAST_START = 0.3;
+const LEAST_START = 0.2;
 const LEAST_START_CLOSE = 0.15;
+/** So short a section begins so only where as much is free. */
+const SHORT = 0.5;
+const LEAST_START_SHORT = 0.3;
 
 function joins(section: Section, sheet: Sheet, frame: Frame, between: number, least: number): boolean {
   const { atoms, columns, start } = section;
@@ -121,7 +170,9 @@ function joins(section: Section, sheet: Sheet, frame: Frame, between: number, le
   if (columns !== undefined && whole <= free) return holdsFirst(columns, free - whole - columns.between / 2);
   const [first = []] = clumps(atoms);
   const fits = heightOf(first) <= free || lowered(first, free) !== null;
-  return whole <= free || (free >= frame.height * least && fits);
+  // What takes up little of a page is not parted for so little of another, but where a page is saved by that.
+  const enough = least === LEAST_START && whole < frame.height * SHORT ? LEAST_START_SHORT : least;
+  return whole <= free || (free >= frame.height * enough && fits);
 }
 
 /** Runs of atoms that keep together. */

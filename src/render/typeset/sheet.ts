@@ -10,7 +10,7 @@ export type FlowAtom = Atom & {
 };
 
 export interface Placed {
-  readonly atom: Atom;
+  readonly atom: FlowAtom;
   readonly x: number;
   readonly y: number;
 }

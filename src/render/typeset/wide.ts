@@ -64,7 +64,7 @@ interface Gained {
 }
 
 /** How far down both columns reach, together. */
-const reach = (bands: readonly Band[]): number =>
+export const reach = (bands: readonly Band[]): number =>
   bands.reduce((sum, { spots }) => {
     const low = ([0, 1] as const).map((of) =>
       Math.max(0, ...spots.flatMap(({ atom, column, y }) => (column === of ? [y + atom.height] : []))),

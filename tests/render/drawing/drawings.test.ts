@@ -54,15 +54,16 @@ describe.each(builds)("%s", (_, build) => {
   });
 
   test("parts alike that stand together have one balloon, those far apart have their own", () => {
-    const alike = (count: number, apart: number) => {
+    const alike = (count: number, apart: number, scattered = false) => {
       const parts = Array.from({ length: count }, (_, i) => ({ ...build.parts[0], mark: "Z", id: `z${i}` }));
       const shifted = parts.map((part, i) => ({ ...part, shift: [i * apart * 406_400, 0, 0] }) as unknown as Marked);
       const fit = fitAt({ low: [0, 0], high: [1, 1] }, 72 / 406_400, 0, 0);
-      return labels(shifted, [], FRONT, fit).map(({ mark }) => mark);
+      return labels(shifted, [], FRONT, fit, undefined, scattered).map(({ mark }) => mark);
     };
     expect(alike(4, 0.8)).toEqual(["Z × 4"]);
     expect(alike(4, 2)).toEqual(["Z", "Z", "Z", "Z"]);
     expect(alike(2, 0.5)).toEqual(["Z", "Z"]);
+    expect(alike(2, 2, true)).toEqual(["Z × 2"]);
   });
 
   test("steps: every new mark in a balloon", () => {

@@ -5,8 +5,9 @@ import { explodedView } from "../../../src/render/drawing/index.ts";
 import { crosses, type Segment } from "../../../src/render/drawing/plate.ts";
 import { NARROW } from "../../../src/render/drawing/strokes.ts";
 import { best } from "../../../src/render/pages/taken-apart.ts";
+import { part } from "./fixture/making.ts";
 import { bench, bookcase, pen } from "./fixture.ts";
-import { paths, pointsOf, segmentsOf } from "./look.ts";
+import { paths, pointsOf, segmentsOf, words } from "./look.ts";
 
 const frame = { x: 0, y: 0, width: 510, height: 560 };
 
@@ -72,6 +73,20 @@ describe.each([
   });
 });
 
+test("of parts alike in a picture with many marks one is pointed at, wherever they are", () => {
+  // Pairs of blocks on a wide field, 50 in apart.
+  const field = (pairs: number) =>
+    Array.from({ length: 2 * pairs }, (_, i) =>
+      part(`block.${i}`, `M${Math.floor(i / 2)}`, "Block", "board", { body: [i * 50, 0, 0, i * 50 + 8, 8, 8] }),
+    );
+  const marked = (pairs: number): readonly string[] => {
+    const build = { ...bookcase(), parts: field(pairs), joints: [], steps: [] };
+    return words(explodedView(build, { frame: { ...frame, width: 4000, height: 4000 }, pen }).items);
+  };
+  expect(marked(2).toSorted()).toEqual(["M0", "M0", "M1", "M1"]);
+  expect(marked(8).toSorted()).toEqual(Array.from({ length: 8 }, (_, i) => `M${i} × 2`));
+});
+
 test("a low bench is pulled apart upwards where the page is high", () => {
   const taken = takeApart(bench());
   if (!taken) throw new Error("there is wood");
@@ -97,16 +112,17 @@ describe("what stands, and its doors and drawers", () => {
         { wide: 25, high: 60 },
       ],
       page,
+      20,
     );
     expect(tall.frames.map(({ x }) => x >= tall.standing.width)).toEqual([true, true]);
-    const low = best({ wide: 100, high: 60 }, [{ wide: 80, high: 25 }], page);
+    const low = best({ wide: 100, high: 60 }, [{ wide: 80, high: 25 }], page, 20);
     expect(low.frames.map(({ y }) => y >= low.standing.height)).toEqual([true]);
   });
 
   test("places lie on the page and not on one another", () => {
     for (const count of [1, 2, 3, 4, 7]) {
       const others = Array.from({ length: count }, () => ({ wide: 40, high: 30 }));
-      const { standing, frames } = best({ wide: 80, high: 80 }, others, page);
+      const { standing, frames } = best({ wide: 80, high: 80 }, others, page, 20);
       const all = [standing, ...frames];
       for (const [i, a] of all.entries()) {
         expect(a.x + a.width).toBeLessThanOrEqual(page.width + 1e-6);

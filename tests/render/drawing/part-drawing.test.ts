@@ -79,6 +79,25 @@ describe("the drawing of a part", () => {
   });
 });
 
+test("a part with pockets is drawn from the side that they are bored into", () => {
+  const slant = Math.PI / 12;
+  const pocket = (up: 1 | -1): Hole => ({
+    ...bored(1.5, 3),
+    kind: "pocket",
+    at: at(1.5, 3, up < 0 ? 0.75 : 0),
+    direction: [-Math.cos(slant), 0, up * Math.sin(slant)],
+  });
+  expect(drawn([pocket(-1)]).lies).toMatch(/^Seen from above/);
+  expect(drawn([pocket(1), { ...pocket(1), at: at(1.5, 5, 0) }]).lies).toMatch(/^Seen from below/);
+  // What it opens with is seen there, as much longer than wide as the slant makes it: an oval of two arcs.
+  const ovals = paths(drawn([pocket(-1)]).items).filter(
+    ({ steps, stroke }) => stroke && !stroke.dash && steps.some(({ to }) => to === "curve"),
+  );
+  const span = (all: readonly number[]): number => Math.max(...all) - Math.min(...all);
+  const sizes = ovals.map(pointsOf).map((at) => span(at.map(([x]) => x)) / span(at.map(([, y]) => y)));
+  expect(sizes.some((size) => Math.abs(size - 1 / Math.sin(slant)) < 0.1)).toBe(true);
+});
+
 test("the view of an end letters the pockets that come out there, and shows them in the thickness, not on the face", () => {
   const slant = Math.PI / 12;
   const pocket = (x: number, way: 1 | -1): Hole => ({

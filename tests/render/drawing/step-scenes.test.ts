@@ -206,6 +206,19 @@ test("the side that faces the reader is named where it is not the front from abo
   );
 });
 
+test("words below a picture stand in another corner where something would be close beside them", () => {
+  const frame = { x: 0, y: 0, width: 255, height: 120 };
+  const free = captioned("Upside down", 100, new Plate(frame), pen).box;
+  const { right = 0, top = 0, bottom = 0, left = 0 } = free ?? {};
+  const beside = (gap: number): Plate => {
+    const plate = new Plate(frame);
+    plate.addBox({ left: right + gap, right: right + gap + 10, top, bottom });
+    return plate;
+  };
+  expect(captioned("Upside down", 100, beside(20), pen).box?.left).toBe(left);
+  expect(captioned("Upside down", 100, beside(3), pen).box?.top).not.toBe(top);
+});
+
 test("a name does not stand where it would be read on with the words below a picture", () => {
   const plate = new Plate({ x: 0, y: 0, width: 255, height: 120 });
   const caption = captioned("Seen from the front left and above", 100, plate, pen);

@@ -31,6 +31,8 @@ describe("sections", () => {
   test("that go on over the page begin only where much of the page is free", () => {
     const long = Array.from({ length: 30 }, () => box(20));
     expect(flow([section("a", [box(100)]), section("b", long)], frame).map((p) => p.begins)).toEqual([["a", "b"], []]);
+    expect(flow([section("a", [box(280)]), section("b", long)], frame)[0]?.begins).toEqual(["a", "b"]);
+    expect(flow([section("a", [box(280)]), section("b", long.slice(0, 9))], frame)[0]?.begins).toEqual(["a"]);
     expect(flow([section("a", [box(320)]), section("b", long)], frame).map((p) => p.begins)).toEqual([
       ["a"],
       ["b"],
@@ -54,6 +56,20 @@ describe("sections", () => {
     const end = section("c", [box(400)]);
     expect(flow([section("a", [box(36), ...all]), end], frame)).toHaveLength(2);
     expect(flow([section("a", [box(80), ...all]), end], frame)).toHaveLength(3);
+  });
+  test("stand closer where one goes in whole by that, on whichever page", () => {
+    // 16 lines of 16 and 15 times 6 between are 346, with 2 between 286; with 32 above a box of 60 is too much, with 20 it is not.
+    const all = list(
+      Array.from({ length: 16 }, () => "one line"),
+      TYPE.body,
+      300,
+      { between: 6 },
+    );
+    const ends = [box(400), box(300), box(300)].map((atom, i) => section(`end ${i}`, [atom], "page"));
+    const begun = (height: number) =>
+      flow([section("a", all), section("b", [box(height)]), ...ends], frame)[0]?.begins ?? [];
+    expect(begun(60)).toEqual(["a", "b"]);
+    expect(begun(120)).toEqual(["a"]);
   });
   test("may ask for a page of their own", () => {
     expect(flow([section("a", [box(20)]), section("b", [box(20)], "page")], frame)).toHaveLength(2);

@@ -28,6 +28,9 @@ export interface ExplodedOptions {
 /** Room for balloons round the picture. */
 export const MARGIN = 24;
 
+/** More marks than this in one picture hide what they point at: parts alike then have one, wherever they are. */
+const MANY = 14;
+
 export function explodedView(build: Build, { frame, pen, taken = takeApart(build) }: ExplodedOptions): Drawing {
   const { design, joints } = build;
   if (!taken) return { items: [], alt: "", scale: NOT_TO_SCALE };
@@ -47,7 +50,9 @@ export function explodedView(build: Build, { frame, pen, taken = takeApart(build
   const ways = travelLines(joints, shifts, picture.stage, fit);
   const toll = tollOf(partAt(faces, fit, frame));
   // Of several alike the one is pointed at that lies best for its mark.
-  const marks = labels(items, faces, view, fit).map(({ any, ...each }) => (any ? { ...each, targets: any } : each));
+  const each = labels(items, faces, view, fit);
+  const all = each.length > MANY ? labels(items, faces, view, fit, undefined, true) : each;
+  const marks = all.map(({ any, ...each }) => (any ? { ...each, targets: any } : each));
   const balloons = placeBalloons(marks, plate, pen, () => 0, { toll });
   const there = new Set(items.map(({ id }) => id));
   return {

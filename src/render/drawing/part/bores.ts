@@ -107,9 +107,11 @@ export function drawBores(bores: readonly Bore[], { spot, towards, scale }: Show
           ...strokes(lines, look.dash ? { ...NARROW, dash: look.dash } : NARROW),
         ];
       }
-      const lines = hole.stages.flatMap((stage) => side(at, hole.direction, stage, spot, scale));
+      const opens = hole.kind === "pocket" && facing > 0.1;
+      const hidden = opens ? hole.stages.slice(1) : hole.stages;
+      const lines = hidden.flatMap((stage) => side(at, hole.direction, stage, spot, scale));
       for (const line of lines) plate.addLine(line);
-      return strokes(lines, HIDDEN);
+      return [...strokes(lines, HIDDEN), ...(opens ? pocketMouth(hole, towards, { spot, scale }, plate) : [])];
     }),
   );
 }
@@ -136,6 +138,24 @@ function round(hole: Hole, { diameter }: Stage, spot: Shown["spot"], scale: numb
   if (!hole.slot || half <= 0) return circle(...spot(at), r, { stroke });
   const { along } = hole.slot;
   return slot(spot(plus(at, times(along, half))), spot(plus(at, times(along, -half))), r, { stroke });
+}
+
+/** Where a pocket's head goes in at a slant it leaves an opening as much longer than it is wide. */
+function pocketMouth(
+  { at, direction, stages }: Hole,
+  towards: Vec,
+  { spot, scale }: Pick<Shown, "spot" | "scale">,
+  plate: Plate,
+): readonly Item[] {
+  const eye = times(towards, 1 / Math.sqrt(dot(towards, towards)));
+  const facing = -dot(direction, eye);
+  const level = plus(direction, times(eye, facing));
+  const along = times(level, 1 / Math.sqrt(dot(level, level)));
+  const r = toNumber((stages[0] as Stage).diameter) / 2;
+  const half = r / facing - r;
+  const [from, to] = [spot(plus(toVec(at), times(along, -half))), spot(plus(toVec(at), times(along, half)))];
+  plate.addLine([from, to]);
+  return [slot(from, to, r * scale, { stroke: { ...OUTLINE, width: 0.6 } })];
 }
 
 const cross = ([x, y]: Spot, reach: number): readonly Segment[] => [

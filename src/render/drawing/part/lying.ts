@@ -57,7 +57,7 @@ export function lying(built: BuiltPart, allHoles: readonly Hole[]): Lying {
   const up = times(below, -1);
   const right = cross(up, towards);
   // A pocket is seen at the end at which it comes out.
-  const atEnd = (end: Vec): number => work(end) + pockets(holes, times(end, -1)) - pockets(holes, end);
+  const atEnd = (end: Vec): number => work(end) + pocketsTo(holes, end);
   const tells = part.features.some(({ kind }) => TOLD_BY_ENDS.has(kind)) || atEnd(right) + atEnd(times(right, -1)) > 0;
   const at = atEnd(right) >= atEnd(times(right, -1)) ? "right" : "left";
   const low = (way: Vec): "low" | "high" => (way[1] + way[2] < 0 ? "high" : "low");
@@ -74,10 +74,16 @@ export function lying(built: BuiltPart, allHoles: readonly Hole[]): Lying {
 /** Cuts into a side, and holes that open on it. */
 const workOn = (features: readonly Feature[], holes: readonly Hole[], side: Vec): number =>
   features.filter((feature) => "into" in feature && !("radius" in feature) && dot(feature.into, side) < -0.9).length +
-  holes.filter((hole) => dot(hole.direction, side) < -0.7).length;
+  holes.filter((hole) => opensOn(hole, side)).length;
 
-const pockets = (holes: readonly Hole[], side: Vec): number =>
-  holes.filter(({ kind, direction }) => kind === "pocket" && dot(direction, side) < -0.7).length;
+/** A pocket opens on the side that it runs along at a small angle, not at the end that it leads away from. */
+function opensOn({ kind, direction }: Hole, side: Vec): boolean {
+  const into = -dot(direction, side);
+  return kind === "pocket" ? into > 0.1 && into < 0.7 : into > 0.7;
+}
+
+const pocketsTo = (holes: readonly Hole[], end: Vec): number =>
+  holes.filter(({ kind, direction }) => kind === "pocket" && dot(direction, end) > 0.7).length;
 
 /** "left", "front", "top": a side of the finished piece. */
 export function sideWord(side: Vec): string {

@@ -20,6 +20,9 @@ export interface Captioned {
 const READ_ON = 60;
 const IN_LINE = 150;
 
+/** From words to what is drawn beside them, where there is so much room. */
+const AIR = 8;
+
 /** In the first corner where there is room for it, the lower left one at last; `lowest`: where the picture ends. */
 export function captioned(words: string, lowest: number, plate: Plate, pen: Pen): Captioned {
   const { x, y, width, height } = plate.frame;
@@ -28,11 +31,15 @@ export function captioned(words: string, lowest: number, plate: Plate, pen: Pen)
   const corners = [x + half, x + width - half].flatMap((cx) =>
     [Math.min(y + height - 7, lowest + BELOW), y + 7].map((cy): Spot => [cx, cy]),
   );
-  const free = ([cx, cy]: Spot): boolean => {
-    const box = boxAround(cx, cy, 2 * half, 12);
-    return plate.isFree(box) && plate.linesThrough(box) === 0;
-  };
-  const { item, box } = centred(pen, words, corners.find(free) ?? (corners[0] as Spot), { font, size, ink });
+  const free =
+    (air: number) =>
+    ([cx, cy]: Spot): boolean => {
+      const [left, right] = [Math.max(x, cx - half - air), Math.min(x + width, cx + half + air)];
+      const box = boxAround((left + right) / 2, cy, right - left, 12);
+      return plate.isFree(box) && plate.linesThrough(box) === 0;
+    };
+  const spot = corners.find(free(AIR)) ?? corners.find(free(0)) ?? (corners[0] as Spot);
+  const { item, box } = centred(pen, words, spot, { font, size, ink });
   plate.addBox(box);
   return { items: [item], box };
 }

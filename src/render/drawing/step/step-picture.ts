@@ -8,7 +8,7 @@ import type { Build, Step } from "../../../solve/build.ts";
 import type { Length } from "../../../units/index.ts";
 import type { Frame } from "../../style.ts";
 import { NOT_TO_SCALE } from "../drawing.ts";
-import { fitInto } from "../fit.ts";
+import { fitInto, heightOf, widthOf } from "../fit.ts";
 import { SPECK, takePicture } from "../picture.ts";
 import type { StepPicture, StepPictureOptions } from "./asked.ts";
 import { drawnOnce, type Painted } from "./drawn.ts";
@@ -77,10 +77,18 @@ export function stepPicture(build: Build, step: Step, options: StepPictureOption
       if (two && where.height < Math.min(size.height, LOWEST_OF_TWO)) return null;
       const larger = where.width > size.width || where.height > size.height;
       const found = paint(where, larger ? null : scale);
+      if (where.height < size.height && !isCloseUp && isTooSmall(whole, found.size)) return null;
       return found.detail?.method === detail?.method ? found : null;
     },
   };
 }
+
+/** Several parts that take less of the page than this, in square points, are not told from one another. */
+const SMALL = 8000;
+const SEVERAL = 4;
+
+const isTooSmall = ({ scene, extent }: Taken, scale: number): boolean =>
+  scene.items.length >= SEVERAL && widthOf(extent) * heightOf(extent) * scale * scale < SMALL;
 
 const EMPTY: StepPicture = {
   frame: { x: 0, y: 0, width: 0, height: 0 },
