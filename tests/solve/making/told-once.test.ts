@@ -76,7 +76,7 @@ describe("what is done again", () => {
       const [first, again] = likeBefore([left, right], lines);
       expect(first).toEqual(left);
       expect(again?.text).toEqual([
-        "As step 1, mirrored (left and right change places), with the right side (B) in place of the left side (A); the rail (C) as there. The rest of this step tells what is not the same here.",
+        "As step 1, mirrored (left and right change places), with the right side (B) in place of the left side (A); the rail (C) as there.",
         right.text[2],
       ]);
     });

@@ -31,6 +31,7 @@ import { pluggingSteps } from "./plugging.ts";
 import { precedence } from "./precedence.ts";
 import { ONCE, sawingSteps } from "./sawing.ts";
 import { withClampsTold } from "./shared-clamps.ts";
+import { shownMirrored } from "./shown-mirrored.ts";
 import { titlesApart } from "./titles-apart.ts";
 import { toolsFor } from "./tools.ts";
 import { touchedBy } from "./touched.ts";
@@ -78,6 +79,7 @@ export function stepsOf(work: Work): Steps {
       (ids) => liftCaution(work, ids),
     ),
     work.cutList,
+    (before, now) => shownMirrored(work, before, now),
   );
   // What is like a step before is known by its title.
   const drafts = titlesApart(work, withJigs(work, withClampsTold(likened)));

@@ -1,7 +1,7 @@
 /** What is done again as it was a few steps before, or as its mirror image, is not told again word for word. */
 import type { CutLine } from "../../build.ts";
 import { type StepDraft, series } from "./draft.ts";
-import { type Likeness, likenessOf, MIRRORS, withoutNames } from "./likeness.ts";
+import { isEven, type Likeness, likenessOf, MIRRORS, type Mirror, withoutNames } from "./likeness.ts";
 import { MIDWAY } from "./words/measured.ts";
 
 /** Farther back a reader has turned several pages. */
@@ -16,6 +16,7 @@ const WORTH = 160;
 export function likeBefore(
   drafts: readonly StepDraft[],
   lines: readonly Pick<CutLine, "mark" | "name">[] = [],
+  shownMirrored: (before: StepDraft, now: StepDraft) => Mirror = () => null,
 ): readonly StepDraft[] {
   const bare = withoutNames(lines);
   const names = new Map(
@@ -25,7 +26,7 @@ export function likeBefore(
   const kin = (mark: string, other: string): boolean => sort.get(mark) === sort.get(other);
   const inFull = new Set<number>();
   const told = drafts.map((draft, i): StepDraft => {
-    const found = firstLike(drafts, i, inFull, bare, kin);
+    const found = firstLike(drafts, i, { inFull, bare, kin, shownMirrored });
     if (found === null) {
       inFull.add(i);
       return draft;
@@ -37,7 +38,7 @@ export function likeBefore(
     return {
       ...draft,
       like: place + 1,
-      text: [`${head}.${own.length > 0 ? " The rest of this step tells what is not the same here." : ""}`, ...own],
+      text: [`${head}.${like.differs ? " The rest of this step tells what is not the same here." : ""}`, ...own],
       reminders: draft.reminders.filter((text) => !before.reminders.includes(text)),
     };
   });
@@ -64,13 +65,18 @@ function instead(like: Likeness, names: ReadonlyMap<string, string>): string {
 const isSame = ({ mirror, pairs }: Likeness): boolean =>
   mirror === null && [...pairs].every(([from, to]) => from === to);
 
-/** `kin`: whether a part is of the same sort as another, by their marks. */
+interface Looking {
+  readonly inFull: ReadonlySet<number>;
+  readonly bare: ReturnType<typeof withoutNames>;
+  /** Whether a part is of the same sort as another, by their marks. */
+  readonly kin: (mark: string, other: string) => boolean;
+  readonly shownMirrored: (before: StepDraft, now: StepDraft) => Mirror;
+}
+
 function firstLike(
   drafts: readonly StepDraft[],
   i: number,
-  inFull: ReadonlySet<number>,
-  bare: ReturnType<typeof withoutNames>,
-  kin: (mark: string, other: string) => boolean,
+  { inFull, bare, kin, shownMirrored }: Looking,
 ): { readonly place: number; readonly like: Likeness } | null {
   const { kind, title, text } = drafts[i] as StepDraft;
   const all = text.join(" ").length;
@@ -78,12 +84,27 @@ function firstLike(
     const before = drafts[place] as StepDraft;
     if (before.kind !== kind || !inFull.has(place) || text.length < 2) continue;
     const likes = MIRRORS.flatMap((mirror) => likenessOf(before, { title, text }, mirror, bare) ?? []);
-    const [like] = likes.sort((a, b) => b.saved - a.saved);
-    if (!like) continue;
+    const [found] = likes.sort((a, b) => b.saved - a.saved);
+    if (!found) continue;
+    const like = inMirror(found, before, { title, text }, bare, () => shownMirrored(before, drafts[i] as StepDraft));
     const enough = isSame(like)
       ? title === before.title && like.share >= SAME
       : like.saved >= WORTH && like.saved >= HALF * all && [...like.pairs].every(([from, to]) => kin(from, to));
     if (enough) return { place, like };
   }
   return null;
+}
+
+/** Words that name no side, or both alike, are the same in the mirror. */
+function inMirror(
+  like: Likeness,
+  before: Pick<StepDraft, "title" | "text">,
+  now: Pick<StepDraft, "title" | "text">,
+  bare: Looking["bare"],
+  shown: () => Mirror,
+): Likeness {
+  if (like.mirror !== null) return like;
+  const mirror = shown();
+  const words = [...before.text, ...now.text].map((text) => bare(text).words);
+  return mirror !== null && words.every((text) => isEven(text, mirror)) ? { ...like, mirror } : like;
 }

@@ -13,6 +13,8 @@ export interface Likeness {
   readonly pairs: ReadonlyMap<string, string>;
   /** What does not follow, a list with the sentence above it. */
   readonly own: readonly (readonly string[])[];
+  /** Whether any of that is another thing than there, and not only counted anew. */
+  readonly differs: boolean;
   /** Share of the sentences that follow, 0 to 1, and letters that need not be read again. */
   readonly share: number;
   readonly saved: number;
@@ -63,7 +65,7 @@ export function likenessOf(
   const [title, other] = [bare(before.title), bare(now.title)];
   if (follows(mirrored(title.words, mirror), title.marks, other)) pair(title.marks, other.marks);
   let from = 0;
-  let [followed, saved] = [0, 0];
+  let [followed, saved, differs] = [0, 0, false];
   const all = blocks(now.text);
   for (const block of all) {
     const found = left.findIndex(({ words, marks }, i) => i >= from && follows(words, marks, block));
@@ -74,13 +76,14 @@ export function likenessOf(
       from = found + 1;
       pair(like.marks, block.marks);
     }
+    if (!like) differs = true;
     if (like && !TOLD_ANEW.test(block.words)) saved += block.texts.join(" ").length;
     else own.push(block.texts);
   }
   const instead = new Set(own.map((texts) => beginning(texts[0] as string)));
   return left.some(({ open, texts }) => open && !instead.has(beginning(texts[0] as string)))
     ? null
-    : { mirror, pairs, own, share: followed / all.length, saved };
+    : { mirror, pairs, own, differs, share: followed / all.length, saved };
 }
 
 /** Told by its first two words. */
@@ -121,6 +124,12 @@ function mirrored(text: string, mirror: Mirror): string {
     .replace(new RegExp(`\\b(?:${a}|${b})\\b`, "gu"), (side) => (side === a ? b : a))
     .replace(/\ue001(\d+)\ue002/gu, (_, i) => kept[Number(i)] as string);
 }
+
+/** Whether words mean the same in the mirror: they name neither side, or each as often. */
+export const isEven = (text: string, mirror: Mirror): boolean =>
+  inAlphabet(mirrored(text, mirror)) === inAlphabet(text);
+
+const inAlphabet = (text: string): string => text.split(" ").toSorted().join(" ");
 
 /** Takes the names of parts with their marks out of a text. */
 export function withoutNames(lines: readonly Pick<CutLine, "mark" | "name">[]): (text: string) => Omit<Bare, "texts"> {

@@ -1,7 +1,8 @@
 /** How a pane goes into its rabbets, and beads over it. */
 
-import { less } from "../../../../units/rational.ts";
-import { enclosing, extent, faceOf, INDICES } from "../../../design/space.ts";
+import { type Length, TOLERANCE } from "../../../../units/length.ts";
+import { less, subtract, toNumber } from "../../../../units/rational.ts";
+import { enclosing, extent, faceOf, INDICES, indexOf, middle } from "../../../design/space.ts";
 import type { Joint } from "../../../design.ts";
 import { panesOf } from "../../order/glazing.ts";
 import { listed, type Work } from "../draft.ts";
@@ -32,9 +33,46 @@ export function glazedText({ work, arriving, moves }: Scene, own: readonly Joint
       ? []
       : [
           `Lay ${listed(work, beads)} over the edges of ${listed(work, over)}. Nothing is driven or glued into glass: ${shield}. A broken pane comes out when its beads are off.`,
+          ...holesText(work, moves, beads, over),
         ]),
   ].join(" ");
 }
+
+/** Which way round beads lie whose holes are bored nearer to one of their edges; nothing where some lie so and others the other way. */
+function holesText(
+  work: Work,
+  moves: readonly Move[],
+  beads: readonly string[],
+  panes: readonly string[],
+): readonly string[] {
+  const [pane] = panes;
+  if (!pane) return [];
+  const glass = work.part(pane).body;
+  const drives = moves.flatMap((move) => move.work.flatMap((each) => each.drives));
+  const outwards = beads.map((id): number => {
+    const { body, axes } = work.part(id);
+    const own = drives.flatMap(({ fastener }) => (fastener.through.includes(id) ? [fastener] : []));
+    const across = INDICES.find((i) => i !== indexOf(axes.length) && own.every(({ direction }) => direction[i] === 0));
+    if (
+      across === undefined ||
+      own.length === 0 ||
+      !work.plan.holes.some(({ part, atBench }) => atBench && part === id)
+    )
+      return 0;
+    const off = (at: Length): number => toNumber(subtract(at, middle(body, across)));
+    const [first, ...more] = own.map(({ head }) => off(head.at[across]));
+    const aside = first !== undefined && more.every((each) => isSameSide(each, first)) ? first : 0;
+    return Math.abs(aside) < TOLERANCE ? 0 : Math.sign(aside) * -Math.sign(off(middle(glass, across)));
+  });
+  const bored = outwards.filter((way) => way !== 0);
+  const [way] = bored;
+  if (way === undefined || bored.length < beads.length || bored.some((each) => each !== way)) return [];
+  return [
+    `The holes are bored nearer to one edge of each: that edge lies ${way > 0 ? "outwards, on the wood, and the other over the glass" : "inwards, over the glass, and the other on the wood"}.`,
+  ];
+}
+
+const isSameSide = (a: number, b: number): boolean => Math.abs(a - b) < TOLERANCE;
 
 /** A frame lies on its face; a piece is laid down with the side up from which the glass comes. */
 function rabbetsUp(work: Work, moves: readonly Move[]): string {

@@ -1,0 +1,39 @@
+import { expect, test } from "vitest";
+import { built } from "../../examples/compiled.ts";
+import { stepWith, textOfStep } from "./examples.ts";
+
+const closet = () => built("old-plans/china-closet");
+const said = (title: RegExp): string => textOfStep(stepWith(closet(), title));
+
+test("what goes together as the mirror image of an earlier step is told so, also where no word names a side", () => {
+  expect(said(/^Build the right end/u)).toMatch(
+    /As step \d+, mirrored \(left and right change places\), with the right/u,
+  );
+  expect(said(/^Glue up the right end back post/u)).toMatch(/As step \d+, mirrored \(left and right change places\)/u);
+  // The same parts, the same way round.
+  const boards = built("rope-chest").steps.filter(({ title }) => title.startsWith("Glue up the back panel"));
+  expect(boards.length).toBeGreaterThan(0);
+  for (const step of boards) expect(textOfStep(step)).not.toContain("mirrored");
+});
+
+test("a part with a rabbet that is pressed in has it told on which side that lies", () => {
+  expect(said(/^Glue up the left end back post/u)).toContain(
+    "Press the back upright (L) into the groove, with glue. Its rabbet lies on the left, along its front edge.",
+  );
+  expect(said(/^Glue in the front upright.*left/u)).toContain("Its rabbet lies on the left, along its back edge.");
+});
+
+test("beads whose holes are bored nearer to one edge lie with that outwards, away from the glass", () => {
+  // 3/16 in from an edge of 3/4 in: the other edge covers the pane.
+  expect(said(/^Put in the long pane.*left/u)).toContain(
+    "The holes are bored nearer to one edge of each: that edge lies outwards, on the wood, and the other over the glass.",
+  );
+  expect(said(/^Put in the pane .*left/u)).not.toContain("bored nearer");
+});
+
+test("what is only counted again is not called another thing than there, but what comes from another side is", () => {
+  expect(said(/^Put in the long pane.*right/u)).toMatch(/as there\. Drive 26 wood screws/u);
+  expect(said(/^Screw on two shelf blocks.*right|^Add two shelf blocks.*right|shelf blocks \(AD\).*right/u)).toMatch(
+    /tells what is not the same here\. Drive 2 wood screws .* from the left/u,
+  );
+});
