@@ -45,3 +45,25 @@ test("a rail that lies wholly on what it is nailed to has a line to nail along a
       /Draw lines on the [a-z ]+ \([A-Z]\) to nail along: over the .+? 1 in from its bottom edge\./u,
     );
 });
+
+const closet = (title: RegExp): string => textOfStep(stepWith(built("old-plans/china-closet"), title));
+
+test("a shelf that lies on blocks at its front alone is propped behind while it is screwed from the back", () => {
+  // The blocks are 1 in deep, the shelf 15 3/16.
+  expect(closet(/^Screw on the shelf \(O\)/u)).toContain(
+    "It lies on the two shelf blocks (AD) alone, and would tip: set blocks 14 in high, or offcuts cut to that, on the bottom/top board (J), under the shelf (O) at the back while it is screwed.",
+  );
+});
+
+test("a board that is only measured for stands no work on its head, and is clamped in while that stands", () => {
+  expect(closet(/^Cut the bottom\/top board .* at the bottom/u)).toMatch(/^Stand the work up\. Length/u);
+  expect(closet(/^Screw on the bottom\/top board .* at the bottom/u)).toMatch(
+    /^Set the bottom\/top board .* clamp it there, and turn the work upside down with it\./u,
+  );
+});
+
+test("a spacer is told where a part is placed, before it is nailed", () => {
+  expect(closet(/^Nail on the right back board/u)).toMatch(
+    /Place the right back board .*Leave 1\/8 in between the right back board .*: jig 1 is as thick\. Draw lines .*Drive/u,
+  );
+});

@@ -2,8 +2,8 @@
 import { dot } from "../../../geometry/vec.ts";
 import { type Length, UNITS_PER_MM } from "../../../units/length.ts";
 import { less, max, min, sign, subtract, toNumber } from "../../../units/rational.ts";
-import { type AxisIndex, axisOf, extent, INDICES, indexOf } from "../../design/space.ts";
-import type { Box, Direction, Part } from "../../design.ts";
+import { type AxisIndex, axisOf, extent, faceOf, INDICES, indexOf, middle, otherAxes } from "../../design/space.ts";
+import type { Box, Direction, Face, Part } from "../../design.ts";
 import { LOOSE } from "../order/links.ts";
 import { boxOf } from "./box-of.ts";
 import { definite, type Work } from "./draft.ts";
@@ -21,11 +21,14 @@ export function proppedTexts(work: Work, moves: readonly Move[], up: Direction):
   const on = standingOn(work, (moves[0] as Move).present, up);
   const rooms = groupedBy(hanging, (id) => {
     const room = roomUnder(work, moves, id, up);
-    return `${room.on} ${work.print(room.high)}`;
+    const { on: under, side } = tips(work, moves, id, up);
+    return `${room.on} ${work.print(room.high)} ${side} ${under.map((each) => work.line(each).mark).join()}`;
   });
   return rooms.flatMap((ids) => {
     const room = roomUnder(work, moves, ids[0] as string, up);
-    const [nothing, is] = ids.length > 1 ? ["They lie", "they are"] : ["It lies", "it is"];
+    const [they, is] = ids.length > 1 ? ["They lie", "they are"] : ["It lies", "it is"];
+    const { on: under, side } = tips(work, moves, ids[0] as string, up);
+    const lies = side === null ? `${they} on nothing yet` : `${they} on ${definite(work, under)} alone, and would tip`;
     const later = laterMates(work, moves, ids);
     const until =
       later.length > 0
@@ -36,7 +39,7 @@ export function proppedTexts(work: Work, moves: readonly Move[], up: Direction):
     const high = told ? ` ${work.print(room.high)} high, or offcuts cut to that,` : "";
     const from = room.on === null ? "" : ` on ${definite(work, [room.on])},`;
     return [
-      `${nothing} on nothing yet: set blocks${high}${from} under ${definite(work, ids)}${until ? " at the free end" : ""} while ${is} ${isNailed(moves, ids) ? "nailed" : "screwed"}${until}.`,
+      `${lies}: set blocks${high}${from} under ${definite(work, ids)}${side ? ` at the ${side}` : until ? " at the free end" : ""} while ${is} ${isNailed(moves, ids) ? "nailed" : "screwed"}${until}.`,
     ];
   });
 }
@@ -61,10 +64,34 @@ function hangsFree(work: Work, move: Move, moves: readonly Move[], up: Direction
     (along === undefined ? indexOf(part.axes.thickness) === axisOf(up) : less(BLOCKS, extent(part.body, along))) &&
     drives.every(({ fastener }) => Math.abs(dot(fastener.direction, up)) < LEVEL) &&
     sign(roomUnder(work, moves, id, up).high) > 0 &&
-    !joined.some(({ joint }) => joint.contact.some(({ normal }) => Math.abs(dot(normal, up)) > STEEP)) &&
-    !togetherAfter(moves).some((other) => other !== id && isUnder(work.part(other), part, up))
+    !tips(work, moves, id, up).steady
   );
 }
+
+interface Tips {
+  readonly steady: boolean;
+  readonly on: readonly string[];
+  /** The side on which nothing is under it; null where nothing is anywhere. */
+  readonly side: Face | null;
+}
+
+/** Whether what is under a part already is on both sides of its middle. */
+function tips(work: Work, moves: readonly Move[], id: string, up: Direction): Tips {
+  const on = supportsOf(work, moves, id, up);
+  if (on.length === 0) return { steady: false, on, side: null };
+  const { body } = work.part(id);
+  const under = on.map((other) => boxOf(work.part(other)));
+  for (const i of otherAxes(axisOf(up))) {
+    const at = middle(body, i);
+    if (under.every(({ high }) => less(high[i], at))) return { steady: false, on, side: faceOf(i, true) };
+    if (under.every(({ low }) => less(at, low[i]))) return { steady: false, on, side: faceOf(i, false) };
+  }
+  return { steady: true, on, side: null };
+}
+
+/** What a part lies on already, as the work lies. */
+const supportsOf = (work: Work, moves: readonly Move[], id: string, up: Direction): readonly string[] =>
+  togetherAfter(moves).filter((other) => other !== id && isUnder(work.part(other), work.part(id), up));
 
 /** How far one lies above another, as the work lies; null where it is not over it. */
 function above(part: Part, other: Part, up: Direction, over: Over): Length | null {

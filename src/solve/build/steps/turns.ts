@@ -2,6 +2,7 @@
 import { type AxisIndex, faceOf, INDICES, sameDirection } from "../../design/space.ts";
 import type { Direction } from "../../design.ts";
 import type { StepDraft } from "./draft.ts";
+import { STANDING } from "./lying.ts";
 import { afterAction, type Bodies } from "./touched.ts";
 
 /** Sentences of a step of joining that turn the work. */
@@ -33,7 +34,9 @@ export function withTurns(
     const onHead = before?.[2] === -1 ? draft.onHead : undefined;
     // What stands or stands on its head is measured as it does; what is tried in its place as it lies when it is put there.
     const measured = draft.kind === "fit" && before?.[2] !== 0 && (!draft.tried || draft.up[2] === 0);
-    const up = before && (onHead || measured) ? before : draft.up;
+    // What is only measured in work that was laid down is measured as that stands.
+    const stood = draft.kind === "fit" && before?.[2] === 0 && !draft.tried && draft.up[2] === -1;
+    const up = before && (onHead || measured) ? before : stood ? STANDING : draft.up;
     bodies = actions.reduce(afterAction, bodies);
     const seen = new Set([...own, ...(shows.as ? [] : shows.fresh)]);
     for (const each of bodies) if ([...seen].some((id) => each.has(id))) for (const id of each) lies.set(id, up);

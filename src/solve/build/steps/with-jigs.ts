@@ -16,13 +16,17 @@ export function withJigs(work: Work, drafts: readonly StepDraft[]): readonly Ste
       patterns.filter((pattern) => uses(pattern.uses)),
     ];
     if (made.length + traced.length === 0) return draft;
-    const told = [
-      ...made
-        .filter(({ id }) => !draft.text.some((text) => new RegExp(`\\b${id}\\b`, "i").test(text)))
-        .map((jig) => jigText(work, jig, draft)),
-      ...traced.flatMap(patternText),
-    ];
-    return { ...draft, jigs: [...made, ...traced].map(({ id }) => id), text: [...draft.text, ...told] };
+    const untold = made.filter(({ id }) => !draft.text.some((text) => new RegExp(`\\b${id}\\b`, "i").test(text)));
+    const [apart, others] = [true, false].map((is) =>
+      untold.filter(({ laid }) => (laid === "between") === is).map((jig) => jigText(work, jig, draft)),
+    ) as [string[], string[]];
+    // A spacer is laid between when the part is placed, before anything is driven.
+    const at = draft.text.findLastIndex((text) => /^(?:Place|Set) /u.test(text)) + 1 || draft.text.length;
+    return {
+      ...draft,
+      jigs: [...made, ...traced].map(({ id }) => id),
+      text: [...draft.text.slice(0, at), ...apart, ...draft.text.slice(at), ...others, ...traced.flatMap(patternText)],
+    };
   });
 }
 
