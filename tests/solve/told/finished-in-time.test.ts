@@ -65,3 +65,10 @@ test("slides that were set stay on for the finish, whatever that is", () => {
     true,
   );
 });
+
+test("shelf pins that stay in are kept free of the finish, and their holes are told of once", () => {
+  const { steps, finishSchedule } = built("spice-cabinet");
+  const last = steps.filter(({ title }) => title.startsWith("Finish the piece")).flatMap(({ text }) => text);
+  expect(last.map(plain)).toContain("The shelf pins stay in: tape them, or wipe off at once what gets on them.");
+  expect(finishSchedule?.free.filter((each) => /pin holes|holes of shelf pins/iu.test(each))).toHaveLength(1);
+});

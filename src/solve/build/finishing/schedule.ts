@@ -95,7 +95,9 @@ function keptFree(
     ...new Set(
       finishing.flatMap(({ keepOff, parts: ids }) => {
         const own = parts.filter(({ id }) => ids.includes(id));
-        return (keepOff && keptOff(keepOff, { parts: own, joints: design.joints, holes, glued: true })) ?? [];
+        // Those of pins are told of below.
+        const others = holes.filter(({ kind }) => kind !== "pin");
+        return (keepOff && keptOff(keepOff, { parts: own, joints: design.joints, holes: others, glued: true })) ?? [];
       }),
     ),
     ...(joints.some(({ glue }) => glue) ? ["whatever is still to be glued: glue does not hold on a finish"] : []),

@@ -139,7 +139,7 @@ function joiningStep(
     ...(!hung && keepsSquare(work, moves, again) && { keeps: first.present }),
     text: [
       ...(hung ? [] : insideText(work, first.present, togetherAfter(moves))),
-      ...(hung ? [] : cornerTexts(work, joints, togetherAfter(moves))),
+      ...(hung ? [] : cornerTexts(work, joints, first.present, togetherAfter(moves))),
       ...again,
       ...(glued
         ? dryText(work, clamps, [

@@ -5,6 +5,7 @@ import { less, max, min, sign, subtract, toNumber } from "../../../units/rationa
 import { type AxisIndex, axisOf, extent, faceOf, INDICES, indexOf, middle, otherAxes } from "../../design/space.ts";
 import type { Box, Direction, Face, Part } from "../../design.ts";
 import { LOOSE } from "../order/links.ts";
+import type { JointWork } from "../order/plan.ts";
 import { boxOf } from "./box-of.ts";
 import { definite, type Work } from "./draft.ts";
 import { LEVEL, STEEP } from "./lying.ts";
@@ -61,12 +62,22 @@ function hangsFree(work: Work, move: Move, moves: readonly Move[], up: Direction
   const along = INDICES.find((i) => drives.every(({ fastener }) => Math.abs(fastener.direction[i]) > STEEP));
   return (
     // What is let in between others is fastened from several sides, and falls through.
-    (along === undefined ? indexOf(part.axes.thickness) === axisOf(up) : less(BLOCKS, extent(part.body, along))) &&
+    (along === undefined
+      ? indexOf(part.axes.thickness) === axisOf(up)
+      : less(BLOCKS, extent(part.body, along)) || isReachedThrough(part, joined, roomUnder(work, moves, id, up))) &&
     drives.every(({ fastener }) => Math.abs(dot(fastener.direction, up)) < LEVEL) &&
     sign(roomUnder(work, moves, id, up).high) > 0 &&
     !tips(work, moves, id, up).steady
   );
 }
+
+/** A long piece over another that is driven into from behind what it lies against: no hand is left that holds it. What is set is clamped. */
+const isReachedThrough = (part: Part, joined: readonly JointWork[], { on }: Room): boolean =>
+  on !== null &&
+  joined.every(
+    ({ joint, drives }) => joint.setWith === undefined && drives.every(({ fastener }) => fastener.into === part.id),
+  ) &&
+  less(BLOCKS, extent(part.body, indexOf(part.axes.length)));
 
 interface Tips {
   readonly steady: boolean;

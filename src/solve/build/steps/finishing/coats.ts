@@ -9,6 +9,7 @@ import { panesOf } from "../../order/glazing.ts";
 import { listed, numberWord, pluralOf, type StepDraft, series, type Work } from "../draft.ts";
 import { step } from "../making-step.ts";
 import { groupedBy, ownKey } from "../wishes/own-key.ts";
+import { glazedLastOf } from "./glazed-last.ts";
 import { pinsIn } from "./kept-in.ts";
 import { FUMES, productOf, RAGS } from "./products.ts";
 
@@ -74,6 +75,7 @@ export function coatStep(
         : []),
       ...mind,
       ...(keepOff ? [`Keep it off: ${keepOff}.`] : []),
+      ...(last ? maskTexts(work, parts) : []),
       ...(apart ? [ALIKE] : []),
     ],
     actions,
@@ -85,6 +87,24 @@ export function coatStep(
       cautions: [...(smoulders(product) ? [RAGS] : []), FUMES],
     },
   );
+}
+
+/** What is in its place for good by then and takes no finish. */
+function maskTexts(work: Work, parts: readonly string[]): readonly string[] {
+  const { design, plan } = work;
+  const pins = pinsIn(work);
+  const held = plan.holes.some((hole) => pins.has(hole.for ?? "") && parts.includes(hole.part));
+  const panes = panesOf(design);
+  const off = new Set(plan.removable.flatMap((body) => body.parts));
+  const stays = [...panes].filter((id) => !off.has(id) && !glazedLastOf(work).has(id));
+  return [
+    ...(held ? ["The shelf pins stay in: tape them, or wipe off at once what gets on them."] : []),
+    ...(stays.length > 0
+      ? [
+          "Where glass is in, tape its edges and cover it with paper, inside and outside; take the tape off before the last coat is hard.",
+        ]
+      : []),
+  ];
 }
 
 /** "4 hours", "a day" */

@@ -2,11 +2,25 @@
 import type { Action } from "../../../build.ts";
 import { glazingOf } from "../../order/glazing.ts";
 import type { StepDraft, Work } from "../draft.ts";
+import { unitsOf } from "../moves.ts";
 
-/** Ids of panes, and of the beads over them, in what comes off for the finish. */
-export function glazedLastOf({ design, plan }: Pick<Work, "design" | "plan">): ReadonlySet<string> {
+type Known = Pick<Work, "design" | "plan">;
+
+/** Ids of panes, and of the beads over them, in what comes off for the finish, and in the piece where nothing but that comes after them. */
+export function glazedLastOf({ design, plan }: Known): ReadonlySet<string> {
   const off = new Set(plan.removable.flatMap(({ parts }) => parts));
-  return new Set(glazingOf(design).filter((id) => off.has(id)));
+  const last = inThePieceLast({ design, plan }, off);
+  return new Set(glazingOf(design).filter((id) => off.has(id) || last.has(id)));
+}
+
+/** Glass that goes into the piece when all that stays on it is on. */
+function inThePieceLast({ design, plan }: Known, off: ReadonlySet<string>): ReadonlySet<string> {
+  const glazing = new Set(glazingOf(design));
+  const moves = unitsOf(plan).findLast(({ name }) => name === "piece")?.moves ?? [];
+  const comesLast = ({ arriving }: (typeof moves)[number]): boolean =>
+    arriving.every((id) => off.has(id) || glazing.has(id));
+  const until = moves.findLastIndex((move) => !comesLast(move)) + 1;
+  return new Set(moves.slice(until).flatMap(({ arriving }) => arriving.filter((id) => !off.has(id))));
 }
 
 export interface Glazed {

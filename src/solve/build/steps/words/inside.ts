@@ -1,7 +1,7 @@
 /** What has to be done inside before it is closed. */
 import { inches, less } from "../../../../units/index.ts";
 import { subtract } from "../../../../units/rational.ts";
-import { faceOf, indexOf } from "../../../design/space.ts";
+import { enclosing, faceAxis, faceOf, indexOf, isHigh, middle } from "../../../design/space.ts";
 import type { Face, Joint, Part } from "../../../design.ts";
 import { gritWords } from "../../finishing/abrasives.ts";
 import { FIRST, listed, series, type Work } from "../draft.ts";
@@ -12,11 +12,26 @@ const PANEL = inches(4);
 
 /** Where panels come to stand in a ring that they did not before: their faces inside are sanded first. */
 export function insideText(work: Work, before: readonly string[], after: readonly string[]): readonly string[] {
-  const panels = after.filter((id) => !less(work.part(id).width, PANEL));
-  if (!isRing(work, panels) || isRing(work, before)) return [];
+  const panels = shutIn(work, before, after);
+  if (panels.length === 0) return [];
   return [
     `${FIRST}sand the inside faces of ${listed(work, panels)} with ${gritWords} before this step closes them in: later you reach them badly.`,
   ];
+}
+
+/** Panels whose faces inside a step closes in. */
+function shutIn(work: Work, before: readonly string[], after: readonly string[]): readonly string[] {
+  const panels = after.filter((id) => !less(work.part(id).width, PANEL));
+  return !isRing(work, panels) || isRing(work, before) ? [] : panels;
+}
+
+/** Whether a face of one of them looks to the middle of them all. */
+function isInside(work: Work, panels: readonly string[], { id, face }: Behind): boolean {
+  if (!panels.includes(id)) return false;
+  const axis = faceAxis(face);
+  const whole = panels.map((each) => work.part(each).body).reduce(enclosing);
+  const [own, all] = [middle(work.part(id).body, axis), middle(whole, axis)];
+  return isHigh(face) ? less(own, all) : less(all, own);
 }
 
 /** Less is rounded over with the edge. Common practice, no source. */
@@ -24,14 +39,22 @@ const CORNER = inches(1, 8);
 
 /**
  * Panels that come to lie behind the faces of posts or stiles that their edges are glued to: those corners are sanded
- * before; each face once, with the first of its joints.
+ * before; each face once, with the first of its joints, and not those inside of what is closed in the same step.
  */
-export function cornerTexts(work: Work, joints: readonly Joint[], after: readonly string[]): readonly string[] {
+export function cornerTexts(
+  work: Work,
+  joints: readonly Joint[],
+  before: readonly string[],
+  after: readonly string[],
+): readonly string[] {
+  const panels = shutIn(work, before, after);
   const here = new Set(joints);
   const there = new Set(after);
   const earlier = work.design.joints.filter((joint) => !here.has(joint) && joint.parts.every((id) => there.has(id)));
   const sanded = new Set(facesBehind(work, earlier).map(({ id, face }) => `${id} ${face}`));
-  const fresh = facesBehind(work, joints).filter(({ id, face }) => !sanded.has(`${id} ${face}`));
+  const fresh = facesBehind(work, joints).filter(
+    (each) => !sanded.has(`${each.id} ${each.face}`) && !isInside(work, panels, each),
+  );
   const among = [...new Set(fresh.map(({ id }) => id))];
   const told = [...new Set(fresh.map(({ id, face }) => `the ${face} face of the ${calledAmong(work, id, among)}`))];
   return told.length === 0
@@ -41,8 +64,13 @@ export function cornerTexts(work: Work, joints: readonly Joint[], after: readonl
       ];
 }
 
+interface Behind {
+  readonly id: string;
+  readonly face: Face;
+}
+
 /** Each face of a panel that lies behind one of what the panel is glued to. */
-function facesBehind(work: Work, joints: readonly Joint[]): readonly { readonly id: string; readonly face: Face }[] {
+function facesBehind(work: Work, joints: readonly Joint[]): readonly Behind[] {
   return joints.flatMap(({ glue, parts }) => {
     const [part, frame] = parts.map(work.part) as [Part, Part];
     const thin = indexOf(part.axes.thickness);
