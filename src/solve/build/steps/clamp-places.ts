@@ -1,4 +1,7 @@
 /** What several hands and clamps are for in a glue-up: which go where. */
+import type { Length } from "../../../units/length.ts";
+import { less } from "../../../units/rational.ts";
+import { type AxisIndex, indexOf, otherAxes } from "../../design/space.ts";
 import { type ClampEnd, clampEnds, isFarIn } from "./clamp-ends.ts";
 import { placesOfClamps, underCauls } from "./clamping.ts";
 import { called, listed, numberWord, plural, series, type Work } from "./draft.ts";
@@ -13,7 +16,8 @@ export function clampPlaces(work: Work, moves: readonly Move[]): readonly string
   const places = placesOfClamps(work, moves);
   const cauls = caulTexts(work, moves);
   const all = moves.flatMap(({ present, arriving }) => [...present, ...arriving]);
-  if (new Set(places.map(({ part }) => work.line(part).mark)).size < 2) return cauls;
+  if (new Set(places.map(({ part }) => work.line(part).mark)).size < 2)
+    return [...alongTexts(work, places, all), ...cauls];
   const ways = groupedBy(places, ({ axis }) => `${axis}`);
   const told = ways.map((own) => {
     const byPart = groupedBy(own, ({ part }) => part).map((some) => ({
@@ -34,6 +38,32 @@ export function clampPlaces(work: Work, moves: readonly Move[]): readonly string
     return `${series(words)}${ways.length === 1 ? "" : ` ${ACROSS[own[0]?.axis ?? 0]}`}`;
   });
   return [`Set the clamps so: ${told.join("; ")}.`, ...cauls];
+}
+
+/** Of clamps that all press on one part: along which of the others they lie. */
+function alongTexts(work: Work, places: ReturnType<typeof placesOfClamps>, ids: readonly string[]): readonly string[] {
+  const lies = places.map(({ axis, at }) =>
+    ids.find((id) => {
+      const { body, axes, turned } = work.part(id);
+      const isIn = (i: AxisIndex, k: number): boolean =>
+        !less(at[k] as Length, body.low[i]) && !less(body.high[i], at[k] as Length);
+      return !turned && indexOf(axes.length) === axis && otherAxes(axis).every(isIn);
+    }),
+  );
+  const own = groupedBy(
+    lies.flatMap((id) => id ?? []),
+    (id) => id,
+  );
+  if (own.length < 2 || lies.includes(undefined) || own.every(({ length }) => length === 1)) return [];
+  const told = groupedBy(own, (some) => `${work.line(some[0] as string).mark} ${some.length}`).map((alike) => {
+    const [[id = ""] = [], ...more] = alike;
+    const which =
+      more.length === 0
+        ? `the ${calledAmong(work, id, ids)}`
+        : `each of ${numberWord(alike.length)} ${plural(work, id)}`;
+    return `${numberWord(alike[0]?.length ?? 0)} along ${which}`;
+  });
+  return [`Set the clamps so: ${series(told)}, ${ACROSS[places[0]?.axis ?? 0]}.`];
 }
 
 /** How what is too far in for the jaws is pressed. Common practice, no source. */
