@@ -12,6 +12,27 @@ export const pinsOf = ({ plan }: Work, joints: readonly string[]): readonly stri
 
 const pulledFor = (bodies: readonly Removable[]): readonly Removable[] => bodies.filter(({ pulled }) => pulled);
 
+/** What lies on pins and comes off them straight. */
+const lyingOn = ({ design }: Work, bodies: readonly Removable[]): readonly Removable[] =>
+  bodies.filter(
+    ({ pulled, joints }) =>
+      !pulled && design.joints.some(({ id, method }) => method === "shelf pins" && joints.includes(id)),
+  );
+
+const pinsOfThem = (work: Work, bodies: readonly Removable[]): string =>
+  `pins of ${shelvesOf(work, bodies, lyingOn(work, bodies))}`;
+
+/** Pins that stayed in would be finished with their holes. */
+export const pinsAfterTexts = (work: Work, bodies: readonly Removable[]): readonly string[] =>
+  lyingOn(work, bodies).length === 0
+    ? []
+    : [`Pull the ${pinsOfThem(work, bodies)} out too, and put them in a bag: their holes stay free for the finish.`];
+
+export const pinsBeforeTexts = (work: Work, bodies: readonly Removable[]): readonly string[] =>
+  lyingOn(work, bodies).length === 0
+    ? []
+    : [`When the finish is hard, push the ${pinsOfThem(work, bodies)} into their holes, all of one at one height.`];
+
 /** In the order in which they come off. */
 export function pinsOutTexts(work: Work, bodies: readonly Removable[]): readonly string[] {
   const own = pulledFor(bodies);

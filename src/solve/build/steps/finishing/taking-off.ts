@@ -13,7 +13,7 @@ import { bodyKind, bodyWords, movingWords, theBody } from "../words/bodies.ts";
 import { buttonsOffTexts, buttonsOnTexts } from "../words/buttons.ts";
 import { gripOf, pulledByScrew } from "../words/fronts.ts";
 import { liftCaution } from "../words/lifting.ts";
-import { pinsInTexts, pinsOf, pinsOutTexts } from "./by-their-pins.ts";
+import { pinsAfterTexts, pinsBeforeTexts, pinsInTexts, pinsOf, pinsOutTexts } from "./by-their-pins.ts";
 import { beforeItGoesIn, carriedOf, movesLast } from "./in-its-room.ts";
 import { staysOn } from "./staying.ts";
 
@@ -44,6 +44,7 @@ export function takingOffSteps(work: Work): readonly StepDraft[] {
           ]),
       `Take off ${names}${hung ? `, and unscrew the hardware${stay ? " but for the slides" : ""}` : ""}. Write on ${one ? "it" : "each"} where it belongs, ${hinged ? "under a hinge or inside " : hung || stay ? "inside " : ""}where it will not be seen.`,
       ...pinsOutTexts(work, removable),
+      ...pinsAfterTexts(work, removable),
       ...(grips ? [`Unscrew from their fronts the ${pluralOf(grips)} that were put on to pull by.`] : []),
       ...(stay
         ? [
@@ -99,6 +100,7 @@ function againStep(work: Work, bodies: readonly Removable[], fast: boolean): Ste
     `Put ${inTitle(work, bodies, names)} on again`,
     [
       ...set,
+      ...pinsBeforeTexts(work, bodies),
       downAgain(bodies)
         ? `When the finish is hard, lay ${names} in ${one ? "its place" : "their places"} from above, and drive the screws from below, each by its hole.`
         : `When the finish is hard, put ${names} back ${fast ? `the way ${one ? "it" : "they"} went on the first time` : `where ${one ? "it was" : "each was"}`}${hung ? ", with the same hardware in the same holes" : stay ? ": slide the halves into each other until they click" : ""}.`,
