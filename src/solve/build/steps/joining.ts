@@ -30,6 +30,7 @@ import { laysDown } from "./words/glazed.ts";
 import { cornerTexts, insideText } from "./words/inside.ts";
 import { joiningText } from "./words/joining.ts";
 import { liftCaution } from "./words/lifting.ts";
+import { markedTexts } from "./words/marked-places.ts";
 import { inLineTexts, squareTexts } from "./words/true.ts";
 
 /** Glue: clamps off after 45 minutes, no strain before the next day (label instructions of PVA glues, 30 to 60 min and 24 h). */
@@ -159,6 +160,7 @@ function joiningStep(
       ...(hung || isUnderneath(work, moves, place.up) || comesFrom(work, moves, place.up) === "below"
         ? []
         : underTexts(work, moves, place)),
+      ...(n === 1 && !first.arrivesBuilt ? markedTexts(work, fresh) : []),
       ...togetherTexts(work, moves),
       ...shown,
       ...(glued ? clampPlaces(work, moves) : []),

@@ -177,7 +177,12 @@ function otherTexts(work: Work, part: Part, here: readonly Mating[]): readonly s
       `Others of the ${numberWord(parts.length)} are marked from ${series(from)} in the same way, each where it stands.`,
     ];
   }
-  const place = told.length === 0 ? [] : ["Write on each of them where it goes: from here on they are not exchanged."];
+  const place =
+    told.length === 0
+      ? []
+      : [
+          "Write on each of them where it goes, and on what it was marked from which end goes to it: from here on they are not exchanged.",
+        ];
   const others = told.flatMap(({ id, from, places }) => [
     `${parts.length === 2 ? "The other" : "Another"}, the ${placeWords(work, id)}, is marked from ${series(from)} in the same way.${places.length > 0 ? " As it stands in the piece:" : ""}`,
     ...places.map((place) => `– ${capital(place.replace(STANDING, ""))}`),

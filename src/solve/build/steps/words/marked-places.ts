@@ -1,0 +1,18 @@
+/** Parts that were marked from each other go where that is written on them: which of their mark a step takes. */
+import { matingsOf } from "../dowelled.ts";
+import { series, type Work } from "../draft.ts";
+import { calledAmong } from "./by-place.ts";
+
+/** `fresh`: ids of what comes in a step; nothing where all of each mark are there, or a mark has one only. */
+export function markedTexts(work: Work, fresh: readonly string[]): readonly string[] {
+  const own = new Set(fresh);
+  const marked = new Set(
+    matingsOf(work)
+      .filter(({ measured, met }) => own.has(measured) && own.has(met))
+      .flatMap(({ measured, met }) => [measured, met]),
+  );
+  const some = fresh.filter((id) => marked.has(id) && work.line(id).parts.some((other) => !own.has(other)));
+  if (some.length === 0) return [];
+  const names = some.map((id) => `the ${calledAmong(work, id, work.line(id).parts)}`);
+  return [`By what is written on ${some.length === 1 ? "it" : "them"} take ${series(names)}.`];
+}
