@@ -155,9 +155,9 @@ function finishingSteps(
   const empty = goesInLast(work).size > 0 ? isForEmpty : () => false;
   const again = againSteps(work);
   return [
-    ...takingOffSteps(work).map((draft) => without(glazedLastOf(work), draft)),
-    ...lastCoats(work, finished),
-    ...sandingSteps(work, finished),
+    ...[...takingOffSteps(work), ...lastCoats(work, finished), ...sandingSteps(work, finished)].map((draft) =>
+      without(glazedLastOf(work), draft),
+    ),
     ...glazing,
     ...hardwareSteps(work, isOff),
     ...again.fast,
