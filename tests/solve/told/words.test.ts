@@ -46,10 +46,12 @@ test("a screw is as long as the hardware that it passes and the wood that it goe
   expect(plain(stops?.note ?? "")).toContain("1 to a piece, #6 × 5/8 in;");
 });
 
-test("what is turned over is heavy also where it is only finished, and a bolt has no point", () => {
+test("what is turned over is heavy also where nothing is joined to it, and a bolt has no point", () => {
   const bench = built("workbench-cart").steps;
   const turned = built("old-plans/china-closet").steps.filter(
-    ({ kind, text }) => kind === "finish" && text.some((each) => /^(?:Turn the work|Stand the work)/u.test(each)),
+    ({ kind, title, text }) =>
+      (kind === "finish" || title.endsWith("on again")) &&
+      text.some((each) => /^(?:Turn the work|Stand the work)/u.test(each)),
   );
   for (const { cautions } of turned) expect(cautions.join()).toContain("lift with a second person");
   const bolted = bench.filter(
