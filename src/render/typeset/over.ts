@@ -60,9 +60,10 @@ function firstOver(
   return null;
 }
 
-/** So many pages are looked at for whether anything is won; as much white as this share of what it was is won, too. */
+/** So many pages are looked at for whether anything is won; as much white as these shares of what it was, in all or on the whitest, too. */
 const AHEAD = 5;
 const LESS_WHITE = 0.6;
+const WHITEST = 0.75;
 
 /** Whether the pages after it, which may do the same, hold more, or leave much less white: else it would only move on. */
 function isWorth(columns: Columns, pages: readonly Planned[], over: Over, roomOf: (page: number) => Room): boolean {
@@ -81,12 +82,11 @@ function isWorth(columns: Columns, pages: readonly Planned[], over: Over, roomOf
   }
   const further = next - (rest.units.length - columns.units.length) - reachedBy(usual, 0);
   if (further !== 0 || other.length < usual.length) return further > 0 || other.length < usual.length;
-  const white = (all: readonly Planned[]): number =>
-    all.reduce((sum, each, i) => {
-      const share = whiteOf(each, endOf(each, each.from), room(i));
-      return sum + share * share;
-    }, 0);
-  return white(other) < LESS_WHITE * white(usual);
+  const white = (all: readonly Planned[]): readonly number[] =>
+    all.map((each, i) => whiteOf(each, endOf(each, each.from), room(i)));
+  const square = (all: readonly number[]): number => all.reduce((sum, share) => sum + share * share, 0);
+  const [less, more] = [white(other), white(usual)];
+  return square(less) < LESS_WHITE * square(more) || Math.max(...less) < WHITEST * Math.max(...more);
 }
 
 const reachedBy = (pages: readonly Planned[], from: number): number => {
