@@ -60,10 +60,11 @@ function firstOver(
   return null;
 }
 
-/** So many pages are looked at for whether anything is won; as much white as these shares of what it was, in all or on the whitest, too. */
+/** So many pages are looked at for whether anything is won; as much white as these shares of what it was, in all or on one that was half white, too. */
 const AHEAD = 5;
 const LESS_WHITE = 0.6;
 const WHITEST = 0.75;
+const HALF = 0.5;
 
 /** Whether the pages after it, which may do the same, hold more, or leave much less white: else it would only move on. */
 function isWorth(columns: Columns, pages: readonly Planned[], over: Over, roomOf: (page: number) => Room): boolean {
@@ -86,7 +87,10 @@ function isWorth(columns: Columns, pages: readonly Planned[], over: Over, roomOf
     all.map((each, i) => whiteOf(each, endOf(each, each.from), room(i)));
   const square = (all: readonly number[]): number => all.reduce((sum, share) => sum + share * share, 0);
   const [less, more] = [white(other), white(usual)];
-  return square(less) < LESS_WHITE * square(more) || Math.max(...less) < WHITEST * Math.max(...more);
+  return (
+    square(less) < LESS_WHITE * square(more) ||
+    (Math.max(...more) > HALF && Math.max(...less) < WHITEST * Math.max(...more))
+  );
 }
 
 const reachedBy = (pages: readonly Planned[], from: number): number => {
