@@ -154,8 +154,21 @@ function pocketMouth(
   const r = toNumber((stages[0] as Stage).diameter) / 2;
   const half = r / facing - r;
   const [from, to] = [spot(plus(toVec(at), times(along, -half))), spot(plus(toVec(at), times(along, half)))];
-  plate.addLine([from, to]);
+  for (const line of around(from, to, r * scale)) plate.addLine(line);
   return [slot(from, to, r * scale, { stroke: { ...OUTLINE, width: 0.6 } })];
+}
+
+/** The sides of the rectangle that a slot fills. */
+function around([x, y]: Spot, [u, v]: Spot, r: number): readonly Segment[] {
+  const long = Math.max(1e-9, Math.sqrt((u - x) * (u - x) + (v - y) * (v - y)));
+  const [dx, dy] = [((u - x) * r) / long, ((v - y) * r) / long];
+  const corners: readonly Spot[] = [
+    [x - dx - dy, y - dy + dx],
+    [u + dx - dy, v + dy + dx],
+    [u + dx + dy, v + dy - dx],
+    [x - dx + dy, y - dy - dx],
+  ];
+  return corners.map((corner, i) => [corner, corners[(i + 1) % corners.length] as Spot]);
 }
 
 const cross = ([x, y]: Spot, reach: number): readonly Segment[] => [

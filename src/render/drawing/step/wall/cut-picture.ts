@@ -31,6 +31,8 @@ const [BEFORE, BEHIND] = [2.6 * UNITS_PER_INCH, 0.3 * UNITS_PER_INCH];
 /** More of what is hung there is seen. */
 const HUNG = 4.5 * UNITS_PER_INCH;
 const LARGEST = 20 / UNITS_PER_INCH;
+/** In a lower picture there is room for the name of one bracket; in points. */
+const LOW = 170;
 const SHANK: Stroke = { width: 1.2, ink: BLACK };
 const SMALL_SHANK: Stroke = { width: 0.8, ink: BLACK };
 const HEAD: Stroke = { width: 2, ink: BLACK };
@@ -98,7 +100,10 @@ export function cutPicture(build: Build, scene: Scene, fixing: WallFixing, whole
     ...strokes(run, STRAP),
     ...names,
     ...placeBalloons(
-      [...labels(fixed, faces, view, fit), ...(strap ? strapNames(strap, own.solid, run, spot) : [])],
+      [
+        ...labels(fixed, faces, view, fit),
+        ...(strap ? strapNames(strap, frame.height < LOW ? [] : [own.solid], run, spot) : []),
+      ],
       plate,
       pen,
       () => 0,
@@ -127,9 +132,14 @@ const runOf = (strap: Strap | null, view: View) => {
   return points.slice(1).map((p, i) => [points[i] ?? p, p] as const);
 };
 
-/** Of the strap and of its two brackets. */
-function strapNames(strap: Strap, own: Solid, run: readonly Segment[], spot: (p: Vec) => Spot): readonly Label[] {
-  const brackets = [own, strap.bracket.solid].map(({ low, high }): Label => {
+/** Of the strap and of its brackets; `own`: the one on the piece, where it is named. */
+function strapNames(
+  strap: Strap,
+  own: readonly Solid[],
+  run: readonly Segment[],
+  spot: (p: Vec) => Spot,
+): readonly Label[] {
+  const brackets = [...own, strap.bracket.solid].map(({ low, high }): Label => {
     const middle = times(plus(low, high), 0.5);
     return {
       mark: "bracket",
