@@ -23,17 +23,21 @@ export function shownMirrored(work: Work, before: StepDraft, now: StepDraft): Mi
   const [one, other] = [idsOf(before), idsOf(now)];
   // What is worked on by itself is turned as it is handiest.
   if (one.length !== other.length || ![before, now].every(puts)) return null;
-  const plain = described(work, other, null);
-  if (described(work, one, null) === plain) return null;
-  return SWAPPED.find(([axis]) => described(work, one, axis) === plain)?.[1] ?? null;
+  const comes = new Set([...before.shows.fresh, ...now.shows.fresh]);
+  const plain = described(work, other, null, comes);
+  if (described(work, one, null, comes) === plain) return null;
+  return SWAPPED.find(([axis]) => described(work, one, axis, comes) === plain)?.[1] ?? null;
 }
 
 const puts = ({ actions }: StepDraft): boolean => actions.some((action) => action.do === "add");
 
 const idsOf = ({ shows: { fresh, present } }: StepDraft): readonly string[] => [...new Set([...fresh, ...present])];
 
-/** All boxes of the parts and of what is cut into them, from a corner of the whole; `mirrored`: that axis turned about. */
-function described(work: Work, ids: readonly string[], mirrored: AxisIndex | null): string {
+/**
+ * All boxes of the parts and of what is cut into them, from a corner of the whole; `mirrored`: that axis turned about; `comes`: ids of what is new in
+ * its step.
+ */
+function described(work: Work, ids: readonly string[], mirrored: AxisIndex | null, comes: ReadonlySet<string>): string {
   const parts = ids.map(work.part);
   const bodies = parts.map(boxOf);
   const corner = (i: AxisIndex): number =>
@@ -55,7 +59,7 @@ function described(work: Work, ids: readonly string[], mirrored: AxisIndex | nul
           ? [`${each.kind} ${told(featureBox(each as Parameters<typeof featureBox>[0]))}`]
           : [],
       );
-      return [told(bodies[k] as Box), ...cuts.toSorted()].join(";");
+      return [comes.has(part.id) ? "new" : "", told(bodies[k] as Box), ...cuts.toSorted()].join(";");
     })
     .toSorted()
     .join("|");

@@ -55,7 +55,7 @@ export function withTurns(
     const others =
       heavy.length > 0 ? draft.cautions.filter((each) => !draft.lifts?.turned.includes(each)) : draft.cautions;
     return {
-      ...draft,
+      ...{ ...draft, up },
       ...(heavy.length > 0 && { hands: 2, cautions: [...new Set([...heavy, ...others])] }),
       text: [...falls, ...turns, ...text],
     };

@@ -111,6 +111,7 @@ function againStep(work: Work, bodies: readonly Removable[], fast: boolean): Ste
       ...(runs
         ? ["Put in one drawer after another, and shut each before the next: several open at once tip a piece over."]
         : []),
+      ...stopsTexts(work, bodies),
       ...(moves ? [`Open and shut everything once more${runs ? ", one after another" : ""}.`] : []),
     ],
     bodies.flatMap((body) => [...addActions(work, body), ...fitActions(hardwareOf(work, [body]))]),
@@ -120,6 +121,15 @@ function againStep(work: Work, bodies: readonly Removable[], fast: boolean): Ste
       cautions: liftCaution(work, set.length > 0 ? carriedOf(work) : heaviest(work, bodies)),
     },
   );
+}
+
+/** A stop that is left level holds no drawer. */
+function stopsTexts({ plan }: Work, bodies: readonly Removable[]): readonly string[] {
+  const ids = new Set(bodies.flatMap(({ parts }) => parts));
+  const stops = plan.hardware.filter(({ item, carriedBy }) => item.kind === "drawer stop" && ids.has(carriedBy));
+  if (stops.length === 0) return [];
+  const [its, one] = stops.length > 1 ? ["its", "each drawer"] : ["the", "the drawer"];
+  return [`When ${one} is half way in, turn ${its} stop up, and pull: the drawer must not come out.`];
 }
 
 /** What is fastened from below, and lowered on what stands there: the first time the work may have stood on its head. */

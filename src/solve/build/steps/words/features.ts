@@ -1,5 +1,5 @@
 import { inches, type Length, millimetres } from "../../../../units/length.ts";
-import { absolute, divide, less, multiply, rational, subtract, toNumber } from "../../../../units/rational.ts";
+import { absolute, divide, equal, less, multiply, rational, subtract, toNumber } from "../../../../units/rational.ts";
 import { roundTo } from "../../../../units/round.ts";
 import { standsOut } from "../../../design/shapes/kinds.ts";
 import { inRuns } from "../../../design/shapes/runs.ts";
@@ -8,7 +8,7 @@ import type { Direction, Feature, Part } from "../../../design.ts";
 import { isOfTenon } from "../cuts.ts";
 import { numberWord, series, type Work } from "../draft.ts";
 import { angledEndTexts } from "./angled-ends.ts";
-import type { BoxFeature, PlaneFeature } from "./boxes.ts";
+import { type BoxFeature, type PlaneFeature, spanOf } from "./boxes.ts";
 import { curveTexts, isCurved } from "./curves.ts";
 import { nameOf } from "./cut-names.ts";
 import { type Arris, squareAtSeats } from "./leaf-seats.ts";
@@ -140,6 +140,15 @@ const sizeText = ({ print }: Work, part: Part, feature: BoxFeature): string => {
   const axis = INDICES.find((i) => feature.along[i] !== 0);
   if (feature.kind === "mortise" && axis !== undefined && axis !== indexOf(part.axes.length))
     return `${print(along)} long from ${faceOf(axis, false)} to ${faceOf(axis, true)}, ${print(across)} wide and ${print(depth)} deep`;
+  if (feature.kind === "notch") {
+    const reach = (name: keyof Part["axes"]): Length => {
+      const { low, high } = spanOf(feature, indexOf(part.axes[name]));
+      return subtract(high, low);
+    };
+    // What goes through the board is sawn to its two measures on the face.
+    if (equal(reach("thickness"), part.thickness))
+      return `${print(reach("length"))} along the length and ${print(reach("width"))} across it, right through the thickness`;
+  }
   if (standsOut(feature)) return `${print(across)} thick, ${print(along)} wide and ${print(depth)} long`;
   return `${print(along)} long, ${print(across)} wide and ${print(depth)} deep`;
 };

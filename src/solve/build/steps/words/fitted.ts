@@ -59,7 +59,7 @@ const WORDS: ReadonlyMap<string, Words> = new Map<string, Words>([
     "drawer stop",
     {
       after:
-        "It lies inside the drawer. Screw it on so tight that it stays as it is turned, and leave it level. Put the drawer in half way, reach into it where it is open, and turn the stop up; level again, it lets the drawer out.",
+        "It lies inside the drawer. Screw it on so tight that it stays as it is turned, and leave it level. When the drawer has gone in half way, reach into it where it is open, and turn the stop up; level again, it lets the drawer out.",
     },
   ],
   ["foot", { under: true }],
@@ -133,7 +133,7 @@ const WORDS: ReadonlyMap<string, Words> = new Map<string, Words>([
             ...hangs,
           ];
         const apart = design.wall?.studs ? `, as a rule ${print(design.wall.studs)} apart` : "";
-        const pilot = `${withArticle(drill(studPilot(design.units)))} pilot hole as deep as the screw is long`;
+        const pilot = `${withArticle(drill(studPilot(design.units)))} pilot hole as deep as its screw reaches`;
         const more =
           countOf(work, "wall screw") === 1 ? " If you find two studs behind it, drive a screw into each." : "";
         return [

@@ -56,5 +56,5 @@ function tiltText(legs: readonly Leg[]): string | null {
   const side = faceOf(axis, first.along[axis] < 0);
   const lower = tilt.lift > 0 ? ", and lower it into its place" : "";
   const aside = tilt.aside ? " beside what stands in its way, move it behind that" : "";
-  return `raise one end until it slopes about ${Math.round(tilt.degrees)}°, pass it in from the ${side}${aside}, level it${lower}.${side === "front" ? " It comes out the same way." : ""}`;
+  return `raise one end until it slopes about ${Math.round(tilt.degrees)}°, pass it in from the ${side}${aside}, level it${lower}.`;
 }
