@@ -72,3 +72,12 @@ test("one strap is told of as one, in paragraphs that are read one by one", () =
   expect(text.join(" ")).not.toMatch(/each stud|each strap|the straps/u);
   expect(Math.max(...text.map((each) => each.length))).toBeLessThan(520);
 });
+
+// The pin of the hinge lies 1/8 in behind the back, level with its top edge; the lid and its gap reach 1 in above that: upright, its corner stands 1/8 + 1 in behind.
+test("a chest is told how far its lid swings behind it", () => {
+  const [told] = (built("rope-chest").advice?.room ?? []).filter(({ head }) => head === "Behind it.");
+  expect(plain(told?.text ?? "").replaceAll("⁄", "/")).toBe(
+    "Keep its back 1 1/2 in from the wall at least: its lid swings 1 1/8 in behind it when it is opened.",
+  );
+  expect((built("boot-bench").advice?.room ?? []).map(({ head }) => head)).not.toContain("Behind it.");
+});

@@ -1,6 +1,6 @@
 import { expect, test } from "vitest";
 import { built } from "../../examples/compiled.ts";
-import { stepWith, textOfStep } from "./examples.ts";
+import { plain, stepWith, textOfStep } from "./examples.ts";
 
 const closet = () => built("old-plans/china-closet");
 const said = (title: RegExp): string => textOfStep(stepWith(closet(), title));
@@ -36,4 +36,21 @@ test("what is only counted again is not called another thing than there, but wha
   expect(said(/^Screw on two shelf blocks.*right|^Add two shelf blocks.*right|shelf blocks \(AD\).*right/u)).toMatch(
     /tells what is not the same here\. Drive 2 wood screws .* from the left/u,
   );
+});
+
+// The legs were marked from each other's aprons: of two of a mark only one fits.
+test("a step that is told as another one says by itself which of their mark its parts are", () => {
+  const steps = built("loan-desk").steps.filter(({ title }) => /^Glue up the leg/u.test(plain(title)));
+  expect(steps.map(textOfStep).map((text) => /By what is written on them take ([^.]*)\./u.exec(text)?.[1])).toEqual([
+    "the front right leg (B), the right apron (D) and the back right leg (A)",
+    "the front left leg (A), the left apron (D) and the back left leg (B)",
+  ]);
+});
+
+// Two screws each through two cleats: read in order, all four would be in before it is said that some wait.
+test("what waits for a later proof is told before the first of several kinds is driven", () => {
+  const { text } = stepWith(built("old-plans/bookcase"), /^Screw on the left side/u);
+  const at = (words: RegExp): number => text.findIndex((each) => words.test(each));
+  expect(at(/^Of the screws below drive one in each joint for now/u)).toBeGreaterThan(-1);
+  expect(at(/^Of the screws below/u)).toBeLessThan(at(/^Drive \d/u));
 });

@@ -5,6 +5,7 @@ import { sayWeight, takesTwo } from "../cut-list/weight.ts";
 import type { Advice } from "../model/advice.ts";
 import { leftTogether, type Moved, movedAsOne } from "../moved-as-one.ts";
 import { series } from "../steps/draft.ts";
+import { behind } from "./behind.ts";
 import type { Traits } from "./traits.ts";
 
 type Say = (traits: Traits, print: Print) => string | null;
@@ -14,6 +15,7 @@ const ROOM: readonly (readonly [head: string, say: Say])[] = [
   ["On the way.", onTheWay],
   ["Level.", level],
   ["At the wall.", atTheWall],
+  ["Behind it.", behind],
   ["What it carries.", carries],
   ["New finish.", newFinish],
   ["The air.", air],

@@ -99,16 +99,21 @@ export function waitsForProof(moves: readonly Move[], closes: Closes): boolean {
   );
 }
 
-const afterDrives = (texts: readonly string[], own: string): readonly string[] => {
-  const at = texts.findLastIndex((text) => /^Drive \d/u.test(text));
-  return at < 0 ? texts : [...texts.slice(0, at + 1), own, ...texts.slice(at + 1)];
+/** After the sentence that drives; before the first of several, or all would be in when it is read. */
+const afterDrives = (texts: readonly string[], own: (these: string) => string): readonly string[] => {
+  const at = texts.flatMap((text, i) => (/^Drive \d/u.test(text) ? [i] : []));
+  const [first, ...more] = at;
+  if (first === undefined) return texts;
+  if (more.length > 0) return before(texts, [own("Of the screws below")]);
+  return [...texts.slice(0, first + 1), own("Of these"), ...texts.slice(first + 1)];
 };
 
 /** One in each joint is in until a later step has proved it. */
 export const oneForNow = (texts: readonly string[]): readonly string[] =>
   afterDrives(
     texts,
-    "Of these drive one in each joint for now; the others are driven when a later step has closed the frame and proved it square.",
+    (these) =>
+      `${these} drive one in each joint for now; the others are driven when a later step has closed the frame and proved it square.`,
   );
 
 /**
@@ -125,6 +130,7 @@ export function oneFirst(
   const too = owed.length > 0 ? `, and those that were left out of ${definite(work, owed)}` : "";
   return afterDrives(
     texts.filter((text) => text !== proof),
-    `Of these drive one in each joint first. ${proof} Then drive the others${too}: with all of them in nothing can be shifted.`,
+    (these) =>
+      `${these} drive one in each joint first. ${proof} Then drive the others${too}: with all of them in nothing can be shifted.`,
   );
 }

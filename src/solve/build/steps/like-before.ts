@@ -2,6 +2,7 @@
 import type { CutLine } from "../../build.ts";
 import { type StepDraft, series } from "./draft.ts";
 import { isEven, type Likeness, likenessOf, MIRRORS, type Mirror, withoutNames } from "./likeness.ts";
+import { WRITTEN } from "./words/marked-places.ts";
 import { MIDWAY } from "./words/measured.ts";
 
 /** Farther back a reader has turned several pages. */
@@ -33,7 +34,9 @@ export function likeBefore(
     }
     const { place, like } = found;
     const before = drafts[place] as StepDraft;
-    const own = like.own.flat();
+    const other = like.own.flat();
+    // Which of their mark they are is told each time: in other words it would be the same.
+    const own = [...draft.text.filter((text) => text.startsWith(WRITTEN) && !other.includes(text)), ...other];
     const head = `${isSame(like) ? "Do as in" : "As"} step ${place + 1}${instead(like, names)}`;
     return {
       ...draft,

@@ -3,6 +3,9 @@ import { matingsOf } from "../dowelled.ts";
 import { series, type Work } from "../draft.ts";
 import { calledAmong } from "./by-place.ts";
 
+/** How its sentence begins. */
+export const WRITTEN = "By what is written on ";
+
 /** `fresh`: ids of what comes in a step; nothing where all of each mark are there, or a mark has one only. */
 export function markedTexts(work: Work, fresh: readonly string[]): readonly string[] {
   const own = new Set(fresh);
@@ -14,5 +17,5 @@ export function markedTexts(work: Work, fresh: readonly string[]): readonly stri
   const some = fresh.filter((id) => marked.has(id) && work.line(id).parts.some((other) => !own.has(other)));
   if (some.length === 0) return [];
   const names = some.map((id) => `the ${calledAmong(work, id, work.line(id).parts)}`);
-  return [`By what is written on ${some.length === 1 ? "it" : "them"} take ${series(names)}.`];
+  return [`${WRITTEN}${some.length === 1 ? "it" : "them"} take ${series(names)}.`];
 }
