@@ -32,7 +32,7 @@ const [BEFORE, BEHIND] = [2.6 * UNITS_PER_INCH, 0.3 * UNITS_PER_INCH];
 const HUNG = 4.5 * UNITS_PER_INCH;
 const LARGEST = 20 / UNITS_PER_INCH;
 /** In a lower picture there is room for the name of one bracket; in points. */
-const LOW = 170;
+const LOW = 130;
 const SHANK: Stroke = { width: 1.2, ink: BLACK };
 const SMALL_SHANK: Stroke = { width: 0.8, ink: BLACK };
 const HEAD: Stroke = { width: 2, ink: BLACK };

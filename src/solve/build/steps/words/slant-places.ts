@@ -1,8 +1,9 @@
 /** Where parts touch one of which leans against the other: no side of it runs along a side of that. */
-import { inverse, placed, turnedVec } from "../../../../geometry/index.ts";
+import { inverse, placed, turnedVec, type Vec } from "../../../../geometry/index.ts";
+import { dot, minus, plus, times } from "../../../../geometry/vec.ts";
 import { isSame, type Length, TOLERANCE } from "../../../../units/length.ts";
 import { equal, less, max, min, rational, round, subtract, ZERO } from "../../../../units/rational.ts";
-import { type AxisIndex, faceOf, INDICES, indexOf, isHigh, thirdAxis } from "../../../design/space.ts";
+import { type AxisIndex, faceOf, INDICES, indexOf, isHigh, thirdAxis, unit } from "../../../design/space.ts";
 import type { Hole, Joint, Part, Point } from "../../../design.ts";
 import { called, series, type Work } from "../draft.ts";
 import { sideWord } from "./measured.ts";
@@ -93,6 +94,7 @@ function fromEnd(work: Work, on: Part, corners: readonly Corner[], i: AxisIndex,
 function fromSide(work: Work, on: Part, corners: readonly Corner[], along: AxisIndex, i: AxisIndex): string {
   const { face } = fromNearer(on, i, reachOf(corners, i));
   const side = `its ${face} ${sideWord(on, i)}`;
+  const inside = insideOf(work, on, i, isHigh(face));
   const nearest = (choose: typeof max): Length => {
     const end = corners.map(({ own }) => own[along] as Length).reduce((a, b) => choose(a, b));
     return corners
@@ -103,6 +105,24 @@ function fromSide(work: Work, on: Part, corners: readonly Corner[], along: AxisI
   };
   const [below, above] = [nearest(min), nearest(max)];
   if (!isSame(below, above))
-    return `${work.place(above)} from ${side} at the ${faceOf(along, true)} and ${work.place(below)} at the ${faceOf(along, false)}: draw that line first`;
-  return isSame(above, ZERO) ? `flush with ${side}` : `${work.place(above)} from ${side}`;
+    return `${work.place(above)} from ${side}${inside === "" ? "" : `${inside},`} at the ${faceOf(along, true)} and ${work.place(below)} at the ${faceOf(along, false)}: draw that line first`;
+  return isSame(above, ZERO) ? `flush with ${side}` : `${work.place(above)} from ${side}${inside}`;
+}
+
+/** Nearer to the middle of the piece, as a share of it, no side is the inside. */
+const AMID = 0.1;
+
+/** ", the inside" or ", the outside": which side of a part that leans looks to the middle of the piece. */
+function insideOf({ design }: Work, { turned, solid }: Part, i: AxisIndex, high: boolean): string {
+  const own = unit(i, high ? 1 : -1);
+  const way = turned ? turnedVec(turned.placement, own) : own;
+  const ends = (end: "low" | "high", most: (...values: number[]) => number): Vec =>
+    [0, 1, 2].map((axis) => most(...design.parts.map((part) => part.solid[end][axis] as number))) as unknown as Vec;
+  const [low, top] = [ends("low", Math.min), ends("high", Math.max)];
+  const middle = times(plus(low, top), 0.5);
+  const from = minus(middle, times(plus(solid.low, solid.high), 0.5));
+  const size = Math.abs(dot(way, minus(top, low)));
+  const towards = dot(way, from);
+  if (Math.abs(towards) < AMID * size) return "";
+  return towards > 0 ? ", the inside" : ", the outside";
 }
