@@ -17,7 +17,7 @@ it("from the outside of a chest, where the bottom that it stands on lies in rabb
 it("against what stands beside it, not on that", () => {
   expect(wordsOf("old-plans/plant-stand")).toContain("Place the shelf (G) against the left lower rail (F), midway");
   expect(wordsOf("old-plans/cedar-chest")).toContain(
-    "Place the lid board (C) against the long strip (K), the left strip (M) and the right strip (M) and flush with the top.",
+    "Place the lid board (C) against the long strip (K), the left strip (M) and the right strip (M) and flush with the top of the long strip (K).",
   );
 });
 
@@ -89,5 +89,12 @@ it("a spacer is named where two stand beside each other, and not when the first 
   expect(told("Nail on the left back board (V)")).not.toMatch(/jig 1/iu);
   expect(told("Nail on the right back board (X)")).toContain(
     "Leave 1/8 in between the right back board (X) and the inner back board (W): jig 1 is as thick.",
+  );
+});
+
+// The top of the posts is 1 1/4 in higher than that of the brace, which the cleat is measured from.
+it("after the names of others names the part whose edge is meant", () => {
+  expect(wordsOf("old-plans/china-closet")).toContain(
+    "(1/8 in from each) and 3/4 in from the top of the upper brace of the left end (T).",
   );
 });

@@ -118,7 +118,10 @@ export function onMate(
   const [one, two] = told;
   if (one && two && one.mate !== two.mate)
     return series(told.map((each) => (each.named ? each.text : `${each.text} of the ${mates(each.mate)}`)));
-  const words = told.map(({ text }) => text);
+  // After the name of another part "from the top" would be that of the other.
+  const words = told.map(({ text, named }, i) =>
+    i > 0 && one?.named && !named && !PAST_NAMED.test(text) ? `${text} of the ${mates(one.mate)}` : text,
+  );
   // "flush with the right and the top"
   const both =
     words.length === 2 && words.every((word) => ONE_SIDE.test(word))
