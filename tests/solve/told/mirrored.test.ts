@@ -1,5 +1,5 @@
 import { expect, test } from "vitest";
-import { built } from "../../examples/compiled.ts";
+import { built, solveText } from "../../examples/compiled.ts";
 import { plain, stepWith, textOfStep } from "./examples.ts";
 
 const closet = () => built("old-plans/china-closet");
@@ -53,4 +53,36 @@ test("what waits for a later proof is told before the first of several kinds is 
   const at = (words: RegExp): number => text.findIndex((each) => words.test(each));
   expect(at(/^Of the screws below drive one in each joint for now/u)).toBeGreaterThan(-1);
   expect(at(/^Of the screws below/u)).toBeLessThan(at(/^Drive \d/u));
+});
+
+// The slots of splined mitres lie aslant to the piece: two like frames are told, and nothing fails.
+test("frames whose cuts lie aslant are compared too", () => {
+  const rails = (name: string, up: string, wide: string) => `
+  ${name}-front: { made of: wood, as: lying flat, grain: across, left: 0, right: ${wide}, front: 0, deep: 2, ${up} }
+  ${name}-back: { like: ${name}-front, front: outside.back - 2 }
+  ${name}-left: { made of: wood, as: lying flat, grain: deep, front: 0, back: outside.back, left: 0, across: 2, ${up} }
+  ${name}-right: { like: ${name}-left, left: ${wide} - 2 }`;
+  const mitred = (name: string) =>
+    `  - { join: [${name}-front, ${name}-back], to: [${name}-left, ${name}-right], with: splined mitre }`;
+  const asOne = (name: string) => `  - { build as one: [${name}-front, ${name}-back, ${name}-left, ${name}-right] }`;
+  const { build, findings } = solveText(`plan: 1
+title: Two frames
+units: inch
+outside: { width: 20, depth: 16, height: 3 }
+stock:
+  wood: { wood: cherry, sold as: 4/4, planed to: 3/4, widths: 3 to 8 }
+piece:${rails("low", "bottom: 0", "20")}${rails("high", "top: 3", "19")}
+  post: { made of: wood, as: upright, facing: front, left: 0, front: 0, across: 1 1/2, bottom: 3/4, top: 2 1/4 }
+  other-post: { like: post, left: 17 }
+joints:
+${mitred("low")}
+${mitred("high")}
+  - { join: [post, other-post], to: [low-front, high-front], with: glue }
+order:
+${asOne("low")}
+${asOne("high")}
+`);
+  expect(findings.filter(({ severity }) => severity === "error")).toEqual([]);
+  const glued = (build?.steps ?? []).filter(({ title }) => /^Glue up|^Build/u.test(plain(title)));
+  expect(glued.length).toBeGreaterThan(1);
 });

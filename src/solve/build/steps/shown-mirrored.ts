@@ -1,8 +1,7 @@
 /** Whether what is together in a step is the mirror image of what was in an earlier one, where words do not show it. */
 import { toNumber } from "../../../units/rational.ts";
-import { featureBox } from "../../design/shapes/feature-box.ts";
-import type { AxisIndex } from "../../design/space.ts";
-import { INDICES } from "../../design/space.ts";
+import { featureBox, isSquare } from "../../design/shapes/feature-box.ts";
+import { type AxisIndex, INDICES } from "../../design/space.ts";
 import type { Box } from "../../design.ts";
 import { boxOf } from "./box-of.ts";
 import type { StepDraft, Work } from "./draft.ts";
@@ -55,9 +54,7 @@ function described(work: Work, ids: readonly string[], mirrored: AxisIndex | nul
   return parts
     .map((part, k) => {
       const cuts = part.features.flatMap((each) =>
-        "size" in each && "across" in each
-          ? [`${each.kind} ${told(featureBox(each as Parameters<typeof featureBox>[0]))}`]
-          : [],
+        "size" in each && isSquare(each) ? [`${each.kind} ${told(featureBox(each))}`] : [],
       );
       return [comes.has(part.id) ? "new" : "", told(bodies[k] as Box), ...cuts.toSorted()].join(";");
     })
