@@ -1,18 +1,6 @@
 import { describe, expect, test } from "vitest";
-import type { Columns } from "../../../src/render/typeset/columns.ts";
-import { flow } from "../../../src/render/typeset/flow.ts";
-import { textsOf } from "../boxes.ts";
-import { frame, GAP, named, unit } from "./units.ts";
+import { named, pagesOf, unit } from "./units.ts";
 
-const pagesOf = (columns: Omit<Columns, "gap" | "between">): readonly string[] =>
-  flow(
-    [{ name: "a", title: "a", kind: "a", start: "fits", atoms: [], columns: { gap: GAP, between: 20, ...columns } }],
-    frame,
-  ).map(({ items }) =>
-    textsOf(items)
-      .map(({ text }) => text)
-      .join(""),
-  );
 /** Both columns full. */
 const page = (name: string) => [named(name, 400), named("", 400)];
 const many = (names: string) => [...names].map((name) => unit(name, 180, 0));

@@ -111,7 +111,7 @@ export function drawBores(bores: readonly Bore[], { spot, towards, scale }: Show
       const hidden = opens ? hole.stages.slice(1) : hole.stages;
       const lines = hidden.flatMap((stage) => side(at, hole.direction, stage, spot, scale));
       for (const line of lines) plate.addLine(line);
-      return [...strokes(lines, HIDDEN), ...(opens ? pocketMouth(hole, towards, { spot, scale }, plate) : [])];
+      return [...strokes(lines, HIDDEN), ...(opens ? pocketMouth(hole, { spot, towards, scale }, plate) : [])];
     }),
   );
 }
@@ -141,14 +141,10 @@ function round(hole: Hole, { diameter }: Stage, spot: Shown["spot"], scale: numb
 }
 
 /** Where a pocket's head goes in at a slant it leaves an opening as much longer than it is wide. */
-function pocketMouth(
-  { at, direction, stages }: Hole,
-  towards: Vec,
-  { spot, scale }: Pick<Shown, "spot" | "scale">,
-  plate: Plate,
-): readonly Item[] {
+function pocketMouth(hole: Hole, { spot, scale, towards }: Shown, plate: Plate): readonly Item[] {
+  const { at, direction, stages } = hole;
   const eye = times(towards, 1 / Math.sqrt(dot(towards, towards)));
-  const facing = -dot(direction, eye);
+  const facing = facingOf(hole, towards);
   const level = plus(direction, times(eye, facing));
   const along = times(level, 1 / Math.sqrt(dot(level, level)));
   const r = toNumber((stages[0] as Stage).diameter) / 2;

@@ -22,7 +22,8 @@ export interface Obstacles {
   sweptBy(moving: readonly Convex[], travel: Vec, from?: Vec, among?: (solid: Solid) => boolean): Solid | null;
 }
 
-const STILL: Vec = [0, 0, 0];
+/** Not moved at all. */
+export const STILL: Vec = [0, 0, 0];
 
 /** What was in the way last is asked first: it mostly is again. */
 export function obstacles(staying: readonly Solid[]): Obstacles {

@@ -3,12 +3,11 @@ import { boundsOfAll, type Convex, type Solid, type Vec } from "../../../geometr
 import { times } from "../../../geometry/vec.ts";
 import { UNITS_PER_MM } from "../../../units/index.ts";
 import type { Direction } from "../../design.ts";
-import { type Obstacles, sweeping } from "./obstacles.ts";
+import { type Obstacles, STILL, sweeping } from "./obstacles.ts";
 
 /** Lifts and shifts that are tried, in mm. */
 export const LIFT = { step: 20, most: 400 } as const;
 const FAR = 1e5 * UNITS_PER_MM;
-const STILL: Vec = [0, 0, 0];
 
 /** In mm, more than 0. */
 export interface Shift {

@@ -99,20 +99,17 @@ export const plural = (work: Work, id: string): string => {
   return `${pluralOf(lower(name))} (${mark})`;
 };
 
-export const pluralOf = (name: string): string =>
-  / and others$/.test(name)
-    ? name
-    : / and /.test(name)
-      ? name.split(" and ").map(pluralOf).join(" and ")
-      : / for /.test(name)
-        ? name.replace(/^(.*?)( for .*)$/, (_, head: string, rest: string) => `${pluralOf(head)}${rest}`)
-        : /\bfoot$/.test(name)
-          ? name.replace(/foot$/, "feet")
-          : /(s|x|ch|sh)$/.test(name)
-            ? `${name}es`
-            : /shelf$/.test(name)
-              ? name.replace(/shelf$/, "shelves")
-              : `${name}s`;
+/** The first that a name matches tells its plural. */
+const PLURALS: readonly (readonly [ends: RegExp, plural: (name: string) => string])[] = [
+  [/ and others$/, (name) => name],
+  [/ and /, (name) => name.split(" and ").map(pluralOf).join(" and ")],
+  [/ for /, (name) => name.replace(/^.*?(?= for )/, pluralOf)],
+  [/\bfoot$/, (name) => name.replace(/foot$/, "feet")],
+  [/(s|x|ch|sh)$/, (name) => `${name}es`],
+  [/shelf$/, (name) => name.replace(/shelf$/, "shelves")],
+];
+
+export const pluralOf = (name: string): string => PLURALS.find(([ends]) => ends.test(name))?.[1](name) ?? `${name}s`;
 
 /** "a", "a and b", "a, b and c" */
 export const series = (items: readonly string[]): string =>

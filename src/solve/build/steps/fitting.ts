@@ -15,7 +15,7 @@ import type { Opening } from "./openings.ts";
 import { addedIn } from "./touched.ts";
 import { linesApart, partsIn } from "./wishes/own-key.ts";
 import { cutSize } from "./words/cutting.ts";
-import { measureTexts } from "./words/measuring.ts";
+import { leavesRoomToSwell, measureTexts } from "./words/measuring.ts";
 import { KINDS, openingTexts } from "./words/opening.ts";
 
 /** Minutes (common practice, no source): to measure and cut a part, to trim it; to measure an opening, to cut a part for it. */
@@ -151,14 +151,12 @@ function cutStep(work: Work, line: CutLine, use: StepDraft, made: Made): StepDra
   const { cut, between } = makingOf(part);
   const opening = cut === "opening";
   const over = between?.map(({ size }) => (size === "length" ? "long" : "wide")).join(" and ") ?? "long";
-  const measured = measureTexts(work, part);
-  // Where room is left for it to swell it has a gap.
-  const gap = measured.some((text) => text.includes(" it swells, ")) ? "" : ", and without a gap";
+  const gap = leavesRoomToSwell(work, part) ? "" : ", and without a gap";
   const fitted = step(
     "fit",
     `Cut ${what} to fit`,
     [
-      ...measured,
+      ...measureTexts(work, part),
       opening
         ? "Cut to the opening as it stands, a little long and wide at first; plane until it goes in with its play."
         : // What needs notches to get to its place cannot be tried before it has them.

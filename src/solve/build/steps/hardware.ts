@@ -16,9 +16,8 @@ import { liftCaution } from "./words/lifting.ts";
 import { fromNearer, sideWord } from "./words/measured.ts";
 import { ownScrewTexts } from "./words/own-screws.ts";
 
-/** Minutes to put on one piece of hardware; what goes to the wall wants its stud found and bored, and the piece moved (common practice, no source). */
+/** Minutes to put on one piece of hardware (common practice, no source). */
 const MINUTES = 5;
-const MORE: Readonly<Record<string, number>> = { "wall strap": 25, "wall screw": 10 };
 
 /** Hardware is put on for good, the pieces of each part together. */
 export function fitActions(hardware: readonly Hardware[]): readonly Action[] {
@@ -84,7 +83,7 @@ function kindStep(kind: string, own: readonly Fitting[], work: Work): StepDraft 
     [...boredInPlace(hardware, work), ...fitActions(hardware)],
     {
       unit: `fit ${kind}`,
-      bench: own.length * (MORE[kind] ?? MINUTES),
+      bench: own.length * (words.minutes ?? MINUTES),
       cautions: [
         ...(words.under
           ? liftCaution(

@@ -1,9 +1,10 @@
 /** Clamps that stand upright as the work lies have a jaw under it. */
 import { inches, type Length, millimetres } from "../../../units/length.ts";
-import { add, max, negate, subtract, ZERO } from "../../../units/rational.ts";
+import { add, max, subtract, ZERO } from "../../../units/rational.ts";
 import { roundTo } from "../../../units/round.ts";
 import { axisOf } from "../../design/space.ts";
 import type { Direction } from "../../design.ts";
+import { heightOf } from "./box-of.ts";
 import { clampEnds } from "./clamp-ends.ts";
 import { FIXED } from "./clamp-span.ts";
 import { placesOfClamps } from "./clamping.ts";
@@ -14,19 +15,18 @@ import type { Move } from "./moves.ts";
 const PAD = inches(1, 2);
 const STEP = { inch: inches(1, 2), mm: millimetres(10) } as const;
 
-/** How high blocks must be, at least, under what rests at some place along the way up; zero where no jaw goes under it. */
+/** How high blocks must be, at least, under what rests at some height as the work lies; zero where no jaw goes under it. */
 export function blocksForJaws(work: Work, moves: readonly Move[], up: Direction, rests: Length): Length {
   const axis = axisOf(up);
-  const height = (at: Length): Length => (up[axis] > 0 ? at : negate(at));
   return placesOfClamps(work, moves)
     .filter((place) => place.axis === axis)
     .flatMap((place) => {
       const [low, high] = clampEnds(work, moves, place);
       const end = up[axis] > 0 ? low : high;
-      return end ? [{ seat: height(end.face), block: end.block ?? ZERO }] : [];
+      return end ? [{ seat: heightOf(end.face, up), block: end.block ?? ZERO }] : [];
     })
     .map(({ seat, block }) =>
-      roundTo(subtract(add(add(FIXED, PAD), block), subtract(seat, height(rests))), STEP[work.design.units], "up"),
+      roundTo(subtract(add(add(FIXED, PAD), block), subtract(seat, rests)), STEP[work.design.units], "up"),
     )
     .reduce(max, ZERO);
 }

@@ -11,6 +11,7 @@ import {
   INDICES,
   indexOf,
   sameDirection,
+  unit,
 } from "../../design/space.ts";
 import type { Direction } from "../../design.ts";
 import { listed, type Work } from "./draft.ts";
@@ -106,9 +107,7 @@ function flushSide(work: Work, moves: readonly Move[]): { readonly axis: AxisInd
 export function flatUp(work: Work, moves: readonly Move[], place: Lying): Direction | null {
   const told = laysDown(work, moves) || isLowered(work, moves, place.up) || isUnderneath(work, moves, place.up);
   const flush = !told && liesFlat(work, moves, place) ? flushSide(work, moves) : null;
-  if (!flush) return null;
-  const [x, y, z] = INDICES.map((i) => (i === flush.axis ? (flush.high ? -1 : 1) : 0));
-  return [x, y, z] as unknown as Direction;
+  return flush && unit(flush.axis, flush.high ? -1 : 1);
 }
 
 /** What is flat when it is together, and glued from its edges: a frame. */

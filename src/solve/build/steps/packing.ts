@@ -1,9 +1,9 @@
 /** What reaches farther down than what the work rests on: the work is raised for it. */
 import { type Length, UNITS_PER_MM } from "../../../units/length.ts";
 import { equal, less, max, min, rational, sign, subtract, toNumber } from "../../../units/rational.ts";
-import { axisOf, INDICES, sameDirection } from "../../design/space.ts";
+import { sameDirection } from "../../design/space.ts";
 import type { Direction } from "../../design.ts";
-import { boxOf } from "./box-of.ts";
+import { bottomOf, boxOf } from "./box-of.ts";
 import { definite, type Work } from "./draft.ts";
 import { blocksForJaws } from "./jaw-room.ts";
 import type { Lying } from "./lying.ts";
@@ -21,25 +21,18 @@ interface Past {
   readonly ids: readonly string[];
 }
 
-/** How far down some parts reach, as the work lies: along the axis of its way up. */
-function lowestOf(work: Work, ids: readonly string[], up: Direction): Length {
-  const axis = axisOf(up);
-  const bodies = ids.map((id) => boxOf(work.part(id)));
-  return up[axis] > 0
-    ? bodies.map(({ low }) => low[axis]).reduce(min)
-    : bodies.map(({ high }) => high[axis]).reduce(max);
-}
+/** How high some parts begin, as the work lies. */
+const lowestOf = (work: Work, ids: readonly string[], up: Direction): Length =>
+  ids.map((id) => bottomOf(boxOf(work.part(id)), up)).reduce(min);
 
 /** Null where all ends on the bench, or above it. */
 export function pastTheBench(work: Work, moves: readonly Move[], up: Direction): Past | null {
   const [first] = moves;
-  const axis = INDICES.find((i) => up[i] !== 0);
-  if (!first || first.starts || axis === undefined) return null;
-  const under = (ids: readonly string[]): Length => lowestOf(work, ids, up);
+  if (!first || first.starts) return null;
   const arriving = moves.flatMap((move) => move.arriving);
-  const [rests, reaches] = [under(first.present), under(arriving)];
-  const by = up[axis] > 0 ? subtract(rests, reaches) : subtract(reaches, rests);
-  return sign(by) > 0 ? { by, ids: arriving.filter((id) => equal(under([id]), reaches)) } : null;
+  const reaches = lowestOf(work, arriving, up);
+  const by = subtract(lowestOf(work, first.present, up), reaches);
+  return sign(by) > 0 ? { by, ids: arriving.filter((id) => equal(lowestOf(work, [id], up), reaches)) } : null;
 }
 
 /** What stands by itself only when more is on it. Two parts that are joined lie as they are put. */
@@ -74,7 +67,7 @@ function levelTexts(work: Work, moves: readonly Move[], { up, before }: Lying): 
     ];
   }
   const stand = on.lowest.length > 1 ? "stand" : "stands";
-  const rests = on.blocked.map((id) => lowestOf(work, [id], up)).reduce(up[axisOf(up)] > 0 ? max : min);
+  const rests = on.blocked.map((id) => lowestOf(work, [id], up)).reduce(max);
   const jaws = blocksForJaws(work, moves, up, rests);
   if (toNumber(jaws) > on.blocks)
     return [

@@ -1,12 +1,12 @@
 /** What is screwed on by its end, or between others, and lies on nothing meanwhile: blocks hold it at its height. */
 import { dot } from "../../../geometry/vec.ts";
 import { type Length, UNITS_PER_MM } from "../../../units/length.ts";
-import { less, max, min, sign, subtract, toNumber } from "../../../units/rational.ts";
+import { less, min, sign, subtract, toNumber } from "../../../units/rational.ts";
 import { type AxisIndex, axisOf, extent, faceOf, INDICES, indexOf, middle, otherAxes } from "../../design/space.ts";
 import type { Box, Direction, Face, Part } from "../../design.ts";
 import { LOOSE } from "../order/links.ts";
 import type { JointWork } from "../order/plan.ts";
-import { boxOf } from "./box-of.ts";
+import { bottomOf, boxOf, topOf } from "./box-of.ts";
 import { definite, type Work } from "./draft.ts";
 import { LEVEL, STEEP } from "./lying.ts";
 import { type Move, togetherAfter } from "./moves.ts";
@@ -18,17 +18,20 @@ const NEAR = UNITS_PER_MM / 10;
 
 /** A sentence for those at one height; common practice, no source. */
 export function proppedTexts(work: Work, moves: readonly Move[], up: Direction): readonly string[] {
-  const hanging = moves.flatMap((move) => (hangsFree(work, move, moves, up) ? move.arriving : []));
+  const hanging = moves
+    .flatMap((move) => (hangsFree(work, move, moves, up) ? move.arriving : []))
+    .map((id) => ({ id, room: roomUnder(work, moves, id, up), tips: tips(work, moves, id, up) }));
   const on = standingOn(work, (moves[0] as Move).present, up);
-  const rooms = groupedBy(hanging, (id) => {
-    const room = roomUnder(work, moves, id, up);
-    const { on: under, side } = tips(work, moves, id, up);
-    return `${room.on} ${work.print(room.high)} ${side} ${under.map((each) => work.line(each).mark).join()}`;
-  });
-  return rooms.flatMap((ids) => {
-    const room = roomUnder(work, moves, ids[0] as string, up);
+  const alike = groupedBy(
+    hanging,
+    ({ room, tips: { on: under, side } }) =>
+      `${room.on} ${work.print(room.high)} ${side} ${under.map((each) => work.line(each).mark).join()}`,
+  );
+  return alike.flatMap((own) => {
+    const [{ room, tips: first }] = own as [(typeof hanging)[number]];
+    const { on: under, side } = first;
+    const ids = own.map(({ id }) => id);
     const [they, is] = ids.length > 1 ? ["They lie", "they are"] : ["It lies", "it is"];
-    const { on: under, side } = tips(work, moves, ids[0] as string, up);
     const lies = side === null ? `${they} on nothing yet` : `${they} on ${definite(work, under)} alone, and would tip`;
     const later = laterMates(work, moves, ids);
     const until =
@@ -112,7 +115,7 @@ function above(part: Part, other: Part, up: Direction, over: Over): Length | nul
   const [own, under] = [boxOf(part), boxOf(other)];
   const isOver = INDICES.every((i) => i === axis || over(own, under, i));
   if (!isOver) return null;
-  return up[axis] > 0 ? subtract(own.low[axis], under.high[axis]) : subtract(under.low[axis], own.high[axis]);
+  return subtract(bottomOf(own, up), topOf(under, up));
 }
 
 type Over = (own: Box, under: Box, axis: AxisIndex) => boolean;
@@ -133,7 +136,6 @@ interface Room {
 }
 
 function roomUnder(work: Work, moves: readonly Move[], id: string, up: Direction): Room {
-  const axis = axisOf(up);
   const part = work.part(id);
   const others = togetherAfter(moves).filter((other) => other !== id);
   const under = others.flatMap((on): readonly Room[] => {
@@ -142,13 +144,8 @@ function roomUnder(work: Work, moves: readonly Move[], id: string, up: Direction
   });
   const [first, ...more] = under;
   if (first) return more.reduce((so, each) => (less(each.high, so.high) ? each : so), first);
-  const bodies = [part, ...others.map(work.part)].map(boxOf);
-  const { low, high } = boxOf(part);
-  const deep =
-    up[axis] > 0
-      ? subtract(low[axis], bodies.map((body) => body.low[axis]).reduce(min))
-      : subtract(bodies.map((body) => body.high[axis]).reduce(max), high[axis]);
-  return { on: null, high: deep };
+  const bottoms = [part, ...others.map(work.part)].map((each) => bottomOf(boxOf(each), up));
+  return { on: null, high: subtract(bottomOf(boxOf(part), up), bottoms.reduce(min)) };
 }
 
 /** What they are joined to later: at their ends, if anything is. */

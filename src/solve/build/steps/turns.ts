@@ -6,8 +6,7 @@ import { STANDING } from "./lying.ts";
 import { afterAction, type Bodies } from "./touched.ts";
 
 /** Sentences of a step of joining that turn the work. */
-const TURNED =
-  /^(?:Turn the (?:work|piece) |Put it together |Lay |Stand the work up\.$)|\bturn the work upside down with (?:it|them)\b/u;
+const TURNED = /^(?:Turn the (?:work|piece) |Put it together |Lay |Stand the work up\.$)/u;
 const WITH_IT = /\bturn the work upside down with (?:it|them)\b/u;
 const AGAIN = /^(?:Turn the work |Lay the work (?:flat|down) |Stand the work up\.$)/u;
 
@@ -48,9 +47,10 @@ export function withTurns(
     const text = draft.text.map((each) => fromWhereItLies(each, before));
     if (sameDirection(before, up)) return lyingSo({ ...draft, up, text });
     const falls = up[2] !== 1 && before[2] === 1 && own.some((id) => onPins.has(id)) ? [FALLS] : [];
-    const turns = text.some((each) => TURNED.test(each)) ? [] : [turnText(before, up)];
+    const withIt = text.some((each) => WITH_IT.test(each));
+    const turns = withIt || text.some((each) => TURNED.test(each)) ? [] : [turnText(before, up)];
     // What is clamped on is turned over too.
-    const over = text.some((each) => WITH_IT.test(each)) ? bodies.find((each) => own.some((id) => each.has(id))) : body;
+    const over = withIt ? bodies.find((each) => own.some((id) => each.has(id))) : body;
     const heavy = lifting([...(over ?? [])]);
     const others =
       heavy.length > 0 ? draft.cautions.filter((each) => !draft.lifts?.turned.includes(each)) : draft.cautions;

@@ -29,6 +29,8 @@ interface Words {
   readonly under?: true;
   /** It is done where the piece will stand. */
   readonly inTheRoom?: true;
+  /** For one piece, where it takes longer than others: its stud is found and bored, and the piece moved. */
+  readonly minutes?: number;
 }
 
 const TIPS = "Furniture that tips over kills. Do not use it before it is tied to the wall.";
@@ -82,6 +84,7 @@ const WORDS: ReadonlyMap<string, Words> = new Map<string, Words>([
     "wall strap",
     {
       inTheRoom: true,
+      minutes: 25,
       before: (work) => {
         const near = work.design.units === "inch" ? "4 in" : "100 mm";
         return [
@@ -110,6 +113,7 @@ const WORDS: ReadonlyMap<string, Words> = new Map<string, Words>([
     "wall screw",
     {
       inTheRoom: true,
+      minutes: 10,
       title: (on) => `Screw ${on} to the wall`,
       after: (work, blind) => {
         const { design, print, drill } = work;

@@ -9,8 +9,10 @@ import { onPins } from "../../order/links.ts";
 import { called, type Work } from "../draft.ts";
 import { roomToSwell } from "./room-to-swell.ts";
 
+const SIZES = ["length", "width"] as const;
+
 export function measureTexts(work: Work, part: Part): readonly string[] {
-  return (["length", "width"] as const).map((size) => {
+  return SIZES.map((size) => {
     const name = size === "length" ? "Length" : "Width";
     const expected = work.print(work.line(part.id)[size]);
     const axis = indexOf(part.axes[size]);
@@ -19,13 +21,24 @@ export function measureTexts(work: Work, part: Part): readonly string[] {
     if (between === null) return `${name}: ${expected}, from the list${bands}.`;
     const other = indexOf(part.axes[size === "length" ? "width" : "length"]);
     const places = `at the ${faceOf(other, false)} and at the ${faceOf(other, true)}`;
-    const swells = between.play.n === 0n ? roomToSwell(work, part, size, between.ids) : ZERO;
+    const swells = swellOf(work, part, size, between);
     const room = less(ZERO, swells)
       ? `, and in dry weather ${work.print(swells)} less: across its grain it swells, and would press these apart`
       : "";
     return `${name}: expected ${expected}. Measure from ${fromTo(between)}, ${places}; cut to the smaller${bands}${changes(work, between)}${room}.`;
   });
 }
+
+/** How much narrower it is cut for that; zero where it has its play. */
+const swellOf = (work: Work, part: Part, size: Between["size"], { play, ids }: Room): Length =>
+  play.n === 0n ? roomToSwell(work, part, size, ids) : ZERO;
+
+/** Whether what is cut to fit is told to be cut with room to swell. */
+export const leavesRoomToSwell = (work: Work, part: Part): boolean =>
+  SIZES.some((size) => {
+    const between = roomAt(work, part, size);
+    return between !== null && less(ZERO, swellOf(work, part, size, between));
+  });
 
 /** Between two that are alike. */
 const fromTo = ({ low, high }: Room): string =>

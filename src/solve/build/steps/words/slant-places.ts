@@ -1,5 +1,5 @@
 /** Where parts touch one of which leans against the other: no side of it runs along a side of that. */
-import { inverse, placed, turnedVec, type Vec } from "../../../../geometry/index.ts";
+import { boundsOfAll, inverse, placed, turnedVec } from "../../../../geometry/index.ts";
 import { dot, minus, plus, times } from "../../../../geometry/vec.ts";
 import { isSame, type Length, TOLERANCE } from "../../../../units/length.ts";
 import { equal, less, max, min, rational, round, subtract, ZERO } from "../../../../units/rational.ts";
@@ -116,12 +116,9 @@ const AMID = 0.1;
 function insideOf({ design }: Work, { turned, solid }: Part, i: AxisIndex, high: boolean): string {
   const own = unit(i, high ? 1 : -1);
   const way = turned ? turnedVec(turned.placement, own) : own;
-  const ends = (end: "low" | "high", most: (...values: number[]) => number): Vec =>
-    [0, 1, 2].map((axis) => most(...design.parts.map((part) => part.solid[end][axis] as number))) as unknown as Vec;
-  const [low, top] = [ends("low", Math.min), ends("high", Math.max)];
-  const middle = times(plus(low, top), 0.5);
-  const from = minus(middle, times(plus(solid.low, solid.high), 0.5));
-  const size = Math.abs(dot(way, minus(top, low)));
+  const whole = boundsOfAll(design.parts.map((part) => part.solid));
+  const from = minus(times(plus(whole.low, whole.high), 0.5), times(plus(solid.low, solid.high), 0.5));
+  const size = Math.abs(dot(way, minus(whole.high, whole.low)));
   const towards = dot(way, from);
   if (Math.abs(towards) < AMID * size) return "";
   return towards > 0 ? ", the inside" : ", the outside";

@@ -29,8 +29,7 @@ function biscuitTexts(work: Work, part: Part, slots: readonly BoxFeature[]): rea
   return joints.map((joint) => {
     const own = slots.filter((slot) => slot.for === joint);
     const first = own[0] as BoxFeature;
-    const axis = (way: Direction) => axisOf(way);
-    const [run, thin, into] = [axis(first.along), axis(first.across), axis(first.into)];
+    const [run, thin, into] = [axisOf(first.along), axisOf(first.across), axisOf(first.into)];
     const item = (joint !== null && work.plan.chosen.get(joint)?.fasteners[0]?.item) || "biscuit";
     const middle = (slot: BoxFeature, i: AxisIndex, k: 0 | 1) => {
       const at = add(slot.origin[i], half(slot.size[k]));
