@@ -6,7 +6,8 @@ import { LOOSE } from "../order/links.ts";
 import { backedBy } from "./back-boards.ts";
 import { caseSidesOf } from "./case-sides.ts";
 import { FIRST, listed, type Work } from "./draft.ts";
-import { grouped, hangs, type Move, togetherAfter, type Unit } from "./moves.ts";
+import { grouped } from "./grouped.ts";
+import { hangs, type Move, togetherAfter, type Unit } from "./moves.ts";
 import { closedAlong, isClosed, type Square, squareOf, squareOfSides, squareOfUprights } from "./square.ts";
 
 /** What proves a frame square as it is closed, and the part that is put into it in the same step: it keeps it as it finds it. */
@@ -15,8 +16,11 @@ export interface Closing {
   readonly filler: string | null;
 }
 
-/** The diagonals, where these moves close a frame, on the side that lies `up` where there is a choice. What hangs, runs or rests closes none. */
-export function newlySquare(work: Work, moves: readonly Move[], up: Direction): Closing | null {
+/** The diagonals, where these moves or the last of them close a frame, on the side that lies `up` where there is a choice. What hangs, runs or rests closes none. */
+export const newlySquare = (work: Work, moves: readonly Move[], up: Direction): Closing | null =>
+  closedBy(work, moves, up) ?? closedBy(work, moves.slice(-1), up);
+
+function closedBy(work: Work, moves: readonly Move[], up: Direction): Closing | null {
   if (moves.every(({ work: own }) => own.every(({ joint }) => LOOSE.includes(joint.kind)))) return null;
   const [before, after] = [(moves[0] as Move).present, togetherAfter(moves)];
   const along = closedAlong(work, after);

@@ -2,7 +2,8 @@ import { congruence, type Shape, unite } from "../../../geometry/index.ts";
 import { subtract, toNumber } from "../../../units/rational.ts";
 import { enclosing } from "../../design/space.ts";
 import type { Work } from "./draft.ts";
-import { grouped, moveKey, type Unit } from "./moves.ts";
+import { grouped } from "./grouped.ts";
+import { moveKey, type Unit } from "./moves.ts";
 import { bodyKind } from "./words/bodies.ts";
 
 /** Units that are built alike, in the order of work: the first of them, with all that are the same when turned, or differ in height only. */

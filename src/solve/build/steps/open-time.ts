@@ -23,7 +23,7 @@ export const layingMinutes = ({ width, length }: Blank, layers: number, clamps: 
 
 /** `fresh`: ids of the parts that come. */
 export function closingMinutes(
-  work: Work,
+  work: Pick<Work, "part">,
   joints: readonly Joint[],
   fresh: readonly string[],
   clamps: readonly Clamping[],

@@ -10,7 +10,8 @@ import type { Between, Box, Design, Part } from "../../design.ts";
 import { components, LOOSE, linksOf } from "../order/links.ts";
 import { boxOfPiece, lieBeside, NEAR } from "./bounding.ts";
 import type { Work } from "./draft.ts";
-import { grouped, type Move, unitsOf } from "./moves.ts";
+import { grouped } from "./grouped.ts";
+import { type Move, unitsOf } from "./moves.ts";
 
 type Known = Pick<Work, "design" | "plan" | "motions" | "part" | "line">;
 

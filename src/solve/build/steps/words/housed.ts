@@ -1,6 +1,7 @@
 /** How parts meet in dados and rabbets. */
 import type { Joint } from "../../../design.ts";
 import { listed, type Work } from "../draft.ts";
+import type { Move } from "../moves.ts";
 import { roomsNamed, roomsToGlue } from "./rooms.ts";
 
 type Housed = "dado" | "rabbet";
@@ -12,53 +13,61 @@ interface Scene {
   readonly work: Work;
   /** All of them, those in dados, in rabbets and others. */
   readonly joints: readonly Joint[];
-  readonly arriving: readonly string[];
+  readonly moves: readonly Move[];
 }
 
-/**
- * What comes goes into the dados that are there; where the dados come, they go over what is there. A part that comes with dados and
- * rabbets for what is there goes over all of it at once: that is told with the last of them, `own` being those of one method.
- */
-export function housedTexts(scene: Scene, own: readonly Joint[], method: Housed): readonly string[] {
-  const { work, arriving, joints } = scene;
-  const comes = ({ parts: [joined] }: Joint): boolean => arriving.includes(joined);
-  const into = own.filter(comes);
-  const over = own.filter((joint) => !comes(joint));
-  const all = joints.filter((joint) => isHoused(joint.method) && !comes(joint));
+/** Joints that close in the same way: what comes goes into the rooms that are there, or comes with its rooms over what is there. */
+interface Meeting {
+  readonly over: boolean;
+  readonly joints: readonly Joint[];
+}
+
+/** Told with the first of its methods, in the order in which the parts come; where one method is glued and the other is not, each by itself. */
+export function housedTexts({ work, joints, moves }: Scene, own: readonly Joint[], method: Housed): readonly string[] {
+  const all = joints.filter((joint) => isHoused(joint.method));
   const methods = [...new Set(joints.map((joint) => joint.method).filter(isHoused))];
-  const atOnce = over.length > 0 && new Set(all.map((joint) => joint.method)).size > 1 && sameGlue(all);
-  if (!atOnce) return texts(work, into, over, [method]);
-  const last = methods.at(-1) === method;
-  return [...texts(work, into, [], [method]), ...(last ? texts(work, [], all, methods) : [])];
+  if (!sameGlue(all)) return texts(work, own, moves, [method]);
+  return methods[0] === method ? texts(work, all, moves, methods) : [];
 }
 
 const sameGlue = ([first, ...others]: readonly Joint[]): boolean => others.every(({ glue }) => glue === first?.glue);
 
 function texts(
   work: Work,
-  into: readonly Joint[],
-  over: readonly Joint[],
+  own: readonly Joint[],
+  moves: readonly Move[],
   methods: readonly Housed[],
 ): readonly string[] {
-  const own = [...into, ...over];
-  if (own.length === 0) return [];
   const glued = own.some((joint) => joint.glue);
-  const names = (joints: readonly Joint[], end: 0 | 1): string =>
-    listed(work, [...new Set(joints.map(({ parts }) => parts[end]))]);
   const called = methods.map((method) => [method, method] as const);
   const rooms = (joints: readonly Joint[]): string => roomsNamed(joints, called);
-  // A part that both goes in and receives would be told to go into itself: then each that receives has words of its own.
-  const both = into.some(({ parts: [, mate] }) => into.some(({ parts: [joined] }) => joined === mate));
-  const mates = [...new Set(into.map(({ parts }) => parts[1]))];
-  const shares = both
-    ? mates.map((mate) => into.filter(({ parts }) => parts[1] === mate))
-    : into.length > 0
-      ? [into]
-      : [];
-  const how = glued ? " and clamp" : ", without glue";
+  const names = (joints: readonly Joint[], end: 0 | 1): string =>
+    listed(work, [...new Set(joints.map(({ parts }) => parts[end]))]);
+  const told = meetings(own, moves).map(({ over, joints }) =>
+    over
+      ? `Bring the ${rooms(joints)} in ${names(joints, 1)} over ${names(joints, 0)}`
+      : `Set ${names(joints, 0)} into the ${rooms(joints)} in ${names(joints, 1)}`,
+  );
   return [
     ...(glued ? [`Brush glue into the ${roomsToGlue(work, own, called, `in ${names(own, 1)}`)}.`] : []),
-    ...shares.map((joints) => `Set ${names(joints, 0)} into the ${rooms(joints)} in ${names(joints, 1)}${how}.`),
-    ...(over.length > 0 ? [`Bring the ${rooms(over)} in ${names(over, 1)} over ${names(over, 0)}${how}.`] : []),
+    ...told.map((text, i) => `${text}${glued ? (i === told.length - 1 ? " and clamp" : "") : ", without glue"}.`),
   ];
+}
+
+/** In the order in which the parts come, those in a row together that close in the same way. */
+function meetings(own: readonly Joint[], moves: readonly Move[]): readonly Meeting[] {
+  const place = new Map(moves.flatMap(({ arriving }, i) => arriving.map((id) => [id, i] as const)));
+  const at = (id: string): number => place.get(id) ?? -1;
+  const later = ({ parts }: Joint): number => Math.max(...parts.map(at));
+  const met: { over: boolean; joints: Joint[] }[] = [];
+  for (const joint of own.toSorted((a, b) => later(a) - later(b))) {
+    const [joined, mate] = joint.parts;
+    const over = at(mate) > at(joined);
+    const last = met.at(-1);
+    // A part that both goes in and receives would be told to go into itself.
+    const both = last?.joints.some(({ parts: [other, room] }) => other === mate || room === joined);
+    if (last && last.over === over && !both) last.joints.push(joint);
+    else met.push({ over, joints: [joint] });
+  }
+  return met;
 }
