@@ -1,5 +1,8 @@
 /** What a glue-up says of holding, proving and waiting. Common practice, no source. */
 import { expect, test } from "vitest";
+import type { StepDraft } from "../../../src/solve/build/steps/draft.ts";
+import { clampsFrom } from "../../../src/solve/build/steps/shared-clamps.ts";
+import { inches } from "../../../src/units/length.ts";
 import { built } from "../../examples/compiled.ts";
 import { plain, stepWith, textOfStep } from "./examples.ts";
 
@@ -21,11 +24,15 @@ test("what is nailed from a side, wet with glue, is held", () => {
   expect(held).toBeLessThan(lines.findIndex((line) => /^(?:For each brad|Drive 12 brads)/u.test(line)));
 });
 
-// Five clamps that open 37 in and more are on the first side, eight are wanted for the second; no glue-up has more than eight of these on at once.
+// Sixteen clamps were on at once, eight of them long ones at most: with five long ones on, eight more are not free.
 test("clamps are waited for by their reach, not by their number alone", () => {
-  expect(linesOf("index-cabinet", /^Glue in the bottom panel \(A\) and the cabinet right side/u)[0]).toMatch(
-    /^With one set of clamps this waits until those of step \d+ are free/u,
-  );
+  const glueUp = (count: number, opening: number): StepDraft =>
+    ({
+      clamps: [{ count, opening: inches(opening) }],
+      waits: [{ for: "clamps", minutes: 45 }],
+    }) as Partial<StepDraft> as StepDraft;
+  expect(clampsFrom([glueUp(16, 10), glueUp(5, 40), glueUp(8, 40)])[2]).toEqual({ place: 1, minutes: 45 });
+  expect(clampsFrom([glueUp(16, 10), glueUp(5, 40), glueUp(3, 10)])[2]).toBeNull();
 });
 
 // Nailed the day after: 45 minutes after the glue-up before says nothing.

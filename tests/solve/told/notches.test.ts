@@ -1,7 +1,7 @@
 /** Notches right through a board; sizes by hand from the plans. */
 import { expect, test } from "vitest";
 import { built } from "../../examples/compiled.ts";
-import { stepWith, textOfStep } from "./examples.ts";
+import { plain, stepWith, textOfStep } from "./examples.ts";
 
 // The corners of shelves 3/4 in thick are cut off 1 1/4 in both ways for the posts: the thickness is no length of the notch.
 test("a notch through the thickness is told by its two measures on the face", () => {
@@ -29,12 +29,12 @@ test("work that is stood up to be measured is drawn standing", () => {
   expect(step.up).toEqual([0, 0, 1]);
 });
 
-// Both stiles come from the right: the second frame is no mirror image of the first as it is put together.
-test("a frame to which the other stile comes from the same side is not called mirrored", () => {
-  const { steps } = built("old-plans/bookcase");
-  const glued = steps.filter(({ text }) =>
-    /^As step \d+.*with the door stile \(G\) in place of the door stile \(E\)/u.test(text[0] ?? ""),
-  );
-  const [only] = glued.filter(({ shows }) => shows.fresh.length === 1);
-  expect(only?.text[0]).not.toContain("mirrored");
+// The doors look the same as they are glued up: the left stile of the one stands where the left stile of the other stood, not where the mirror shows it.
+test("what stands in the place of a part is told as the mirror shows it, or not as mirrored", () => {
+  const heads = (name: string): readonly string[] =>
+    built(name).steps.flatMap(({ kind, text }) => (kind === "glue-up" ? [text.map(plain)[0] ?? ""] : []));
+  const bookcase = heads("old-plans/bookcase").find((text) => text.includes("(G) in place of the door stile (E)"));
+  expect(bookcase).toMatch(/^As step \d+, with the door stile \(F\) in place of the door stile \(D\)/u);
+  const closet = heads("old-plans/china-closet").find((text) => text.includes("right inner door stile"));
+  expect(closet).toMatch(/^As step \d+, with the right inner door stile \(G\) in place of the outer door stile \(E\)/u);
 });

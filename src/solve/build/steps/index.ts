@@ -79,7 +79,7 @@ export function stepsOf(work: Work): Steps {
       (ids) => liftCaution(work, ids),
     ),
     work.cutList,
-    (before, now) => shownMirrored(work, before, now),
+    (before, now, pairs) => shownMirrored(work, before, now, pairs),
   );
   // What is like a step before is known by its title.
   const drafts = titlesApart(work, withJigs(work, withClampsTold(likened)));

@@ -17,7 +17,7 @@ const WORTH = 160;
 export function likeBefore(
   drafts: readonly StepDraft[],
   lines: readonly Pick<CutLine, "mark" | "name">[] = [],
-  shownMirrored: (before: StepDraft, now: StepDraft) => Mirror = () => null,
+  shownMirrored: Shown = () => null,
 ): readonly StepDraft[] {
   const bare = withoutNames(lines);
   const names = new Map(
@@ -68,12 +68,15 @@ function instead(like: Likeness, names: ReadonlyMap<string, string>): string {
 const isSame = ({ mirror, pairs }: Likeness): boolean =>
   mirror === null && [...pairs].every(([from, to]) => from === to);
 
+/** Whether a step is the mirror image of another, what is in the other's place told by `pairs` of their marks. */
+type Shown = (before: StepDraft, now: StepDraft, pairs: ReadonlyMap<string, string>) => Mirror;
+
 interface Looking {
   readonly inFull: ReadonlySet<number>;
   readonly bare: ReturnType<typeof withoutNames>;
   /** Whether a part is of the same sort as another, by their marks. */
   readonly kin: (mark: string, other: string) => boolean;
-  readonly shownMirrored: (before: StepDraft, now: StepDraft) => Mirror;
+  readonly shownMirrored: Shown;
 }
 
 function firstLike(
@@ -89,7 +92,9 @@ function firstLike(
     const likes = MIRRORS.flatMap((mirror) => likenessOf(before, { title, text }, mirror, bare) ?? []);
     const [found] = likes.sort((a, b) => b.saved - a.saved);
     if (!found) continue;
-    const like = inMirror(found, before, { title, text }, bare, () => shownMirrored(before, drafts[i] as StepDraft));
+    const like = inMirror(found, before, { title, text }, bare, () =>
+      shownMirrored(before, drafts[i] as StepDraft, found.pairs),
+    );
     const enough = isSame(like)
       ? title === before.title && like.share >= SAME
       : like.saved >= WORTH && like.saved >= HALF * all && [...like.pairs].every(([from, to]) => kin(from, to));

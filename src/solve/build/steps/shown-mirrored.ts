@@ -17,15 +17,26 @@ const SWAPPED: readonly (readonly [AxisIndex, Exclude<Mirror, null>])[] = [
   [1, ["front", "back"]],
 ];
 
-/** The sides that change places; null where it is the same, or another thing. */
-export function shownMirrored(work: Work, before: StepDraft, now: StepDraft): Mirror {
+/** The sides that change places; null where it is the same, or another thing. `pairs`: the mark that is told in place of each, by that: each must be where the mirror shows it. */
+export function shownMirrored(
+  work: Work,
+  before: StepDraft,
+  now: StepDraft,
+  pairs: ReadonlyMap<string, string>,
+): Mirror {
   const [one, other] = [idsOf(before), idsOf(now)];
   // What is worked on by itself is turned as it is handiest.
   if (one.length !== other.length || ![before, now].every(puts)) return null;
   const comes = new Set([...before.shows.fresh, ...now.shows.fresh]);
-  const plain = described(work, other, null, comes);
-  if (described(work, one, null, comes) === plain) return null;
-  return SWAPPED.find(([axis]) => described(work, one, axis, comes) === plain)?.[1] ?? null;
+  const told = new Set(pairs.values());
+  const named = (id: string): string => {
+    const { mark } = work.line(id);
+    const as = one.includes(id) ? pairs.get(mark) : told.has(mark) ? mark : undefined;
+    return `${comes.has(id) ? "new" : ""} ${as ?? ""}`;
+  };
+  const plain = described(work, other, null, named);
+  if (described(work, one, null, named) === plain) return null;
+  return SWAPPED.find(([axis]) => described(work, one, axis, named) === plain)?.[1] ?? null;
 }
 
 const puts = ({ actions }: StepDraft): boolean => actions.some((action) => action.do === "add");
@@ -33,10 +44,15 @@ const puts = ({ actions }: StepDraft): boolean => actions.some((action) => actio
 const idsOf = ({ shows: { fresh, present } }: StepDraft): readonly string[] => [...new Set([...fresh, ...present])];
 
 /**
- * All boxes of the parts and of what is cut into them, from a corner of the whole; `mirrored`: that axis turned about; `comes`: ids of what is new in
- * its step.
+ * All boxes of the parts and of what is cut into them, from a corner of the whole; `mirrored`: that axis turned about; `named`: what
+ * is told of each.
  */
-function described(work: Work, ids: readonly string[], mirrored: AxisIndex | null, comes: ReadonlySet<string>): string {
+function described(
+  work: Work,
+  ids: readonly string[],
+  mirrored: AxisIndex | null,
+  named: (id: string) => string,
+): string {
   const parts = ids.map(work.part);
   const bodies = parts.map(boxOf);
   const corner = (i: AxisIndex): number =>
@@ -56,7 +72,7 @@ function described(work: Work, ids: readonly string[], mirrored: AxisIndex | nul
       const cuts = part.features.flatMap((each) =>
         "size" in each && isSquare(each) ? [`${each.kind} ${told(featureBox(each))}`] : [],
       );
-      return [comes.has(part.id) ? "new" : "", told(bodies[k] as Box), ...cuts.toSorted()].join(";");
+      return [named(part.id), told(bodies[k] as Box), ...cuts.toSorted()].join(";");
     })
     .toSorted()
     .join("|");

@@ -64,9 +64,10 @@ function meetings(own: readonly Joint[], moves: readonly Move[]): readonly Meeti
     const [joined, mate] = joint.parts;
     const over = at(mate) > at(joined);
     const last = met.at(-1);
-    // A part that both goes in and receives would be told to go into itself.
+    // Which goes into which is told one after another; a part that both goes in and receives would be told to go into itself.
+    const alike = over || last?.joints[0]?.method === joint.method;
     const both = last?.joints.some(({ parts: [other, room] }) => other === mate || room === joined);
-    if (last && last.over === over && !both) last.joints.push(joint);
+    if (last && last.over === over && alike && !both) last.joints.push(joint);
     else met.push({ over, joints: [joint] });
   }
   return met;
