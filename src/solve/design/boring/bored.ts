@@ -8,7 +8,7 @@ import { farAt } from "../fastening/line.ts";
 import { INDICES, otherAxes, shift } from "../space.ts";
 import { holeOnBench, onBench } from "../turning.ts";
 import { drillFor, type Fit } from "./drills.ts";
-import { depthSteps, placeStep } from "./marks.ts";
+import { depthSteps } from "./marks.ts";
 
 type Drilled = Pick<Design, "units" | "precision">;
 type Stage = Hole["stages"][number];
@@ -46,7 +46,7 @@ function bored(hole: Hole, part: Part, plan: Drilled): Hole {
       const depth = stays || isDeep(i) ? stage.depth : depthOf(hole, stage, part, plan, fit);
       return { ...stage, diameter, depth };
     }),
-    ...(slot && { slot: { ...slot, length: roundTo(slot.length, placeStep(plan), "up") } }),
+    ...(slot && { slot: { ...slot, length: roundTo(slot.length, depthSteps(plan).finest, "up") } }),
   };
 }
 
