@@ -21,6 +21,7 @@ import { hangs, isStruck, type Move, togetherAfter, type Unit, unitsOf } from ".
 import { mitreBlocks } from "./open-mitres.ts";
 import { closingMinutes, heldOpen, slowText } from "./open-time.ts";
 import { underTexts } from "./packing.ts";
+import { sinkTexts } from "./sinking.ts";
 import { blockText } from "./standing-out.ts";
 import { builtNames, standingName, titleOf } from "./titles.ts";
 import { bodyWords, theBody } from "./words/bodies.ts";
@@ -161,6 +162,7 @@ function joiningStep(
       ...(hung || isUnderneath(work, moves, place.up) || comesFrom(work, moves, place.up) === "below"
         ? []
         : underTexts(work, moves, place)),
+      ...(glued ? sinkTexts(work, moves, place.up) : []),
       ...(n === 1 && !first.arrivesBuilt ? markedTexts(work, fresh) : []),
       ...togetherTexts(work, moves),
       ...shown,
@@ -238,10 +240,10 @@ function copiesText(work: Work, { all, unit }: Copies): readonly string[] {
   ];
 }
 
-const beforeAndAfter = (moves: readonly Move[]) => {
-  const [first] = moves as readonly [Move];
-  return { before: first.present, after: togetherAfter(moves) };
-};
+const beforeAndAfter = (moves: readonly Move[]) => ({
+  before: (moves[0] as Move).present,
+  after: togetherAfter(moves),
+});
 
 function measuring(work: Work, moves: readonly Move[], up: Direction): readonly Action[] {
   const square = moves.some(hangs) ? undefined : newlySquare(work, moves, up)?.square;

@@ -72,6 +72,12 @@ function common(lists: readonly (readonly string[])[]): readonly string[] {
   return differs < 0 ? first : first.slice(0, differs);
 }
 
+/** "the left frame": the group of a row of like parts, of the id of one, `left-frame.rail.2`; null where the row stands in no group. */
+export function rowOwner(id: string): string | null {
+  const owner = id.split(".").at(-3);
+  return owner === undefined ? null : theBody(said(owner));
+}
+
 /** "front post of the left side": a part by its own name, with that of its group where others are called so too. */
 export function partWords(id: string, all: readonly string[]): string {
   const last = (path: string): string => path.split(".").at(-1) ?? "";

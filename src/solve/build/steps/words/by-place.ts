@@ -4,7 +4,7 @@ import { add } from "../../../../units/index.ts";
 import { compare } from "../../../../units/rational.ts";
 import { INDICES } from "../../../design/space.ts";
 import { called, namesOf, series, type Work } from "../draft.ts";
-import { partWords, theBody } from "./bodies.ts";
+import { partWords, rowOwner, theBody } from "./bodies.ts";
 import { placeWord } from "./which.ts";
 
 const SIDE = /^(?:left|right|front|back|upper|lower|top|bottom)(?:-|$)/u;
@@ -33,6 +33,10 @@ export function placeWords(work: Work, id: string): string {
     if (middle === "middle") return `middle ${kindOf(id)}`;
     const place = placeAmong(work, [id], parts.map(one));
     if (place !== null) return placed(place, lowered);
+    const inRow = placeAmong(work, [id], kin.map(one));
+    const row = rowOwner(id);
+    if (inRow !== null && row !== null)
+      return inRow.includes(" ") ? `${lowered} of ${row} that is ${inRow}` : `${inRow} ${lowered} of ${row}`;
   }
   const words = partWords(
     id,

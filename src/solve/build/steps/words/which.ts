@@ -7,10 +7,11 @@ import { series } from "../draft.ts";
 
 const NUMBERS = ["first", "second", "third", "fourth", "fifth", "sixth", "seventh", "eighth", "ninth", "tenth"];
 
-/** "left", "middle" or "right", "lower" or "upper"; of more than three "second from the left": where one of some stands along an axis, counted from 0. */
+/** "left", "middle" or "right", "lower" or "upper"; of more than three "lowest", "second from the left": where one of some stands along an axis, counted from 0. */
 export function placeWord(at: number, count: number, axis: AxisIndex): string {
   const [low, high] = WAYS[axis];
   const own = count === 2 ? [low, high] : count === 3 ? [low, "middle", high] : [];
+  if (axis === 2 && count > 3 && (at === 0 || at === count - 1)) return at === 0 ? "lowest" : "highest";
   return own[at] ?? `${NUMBERS[at] ?? at + 1} from ${axis === 2 ? "below" : `the ${low}`}`;
 }
 

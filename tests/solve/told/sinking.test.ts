@@ -1,0 +1,12 @@
+/** What is glued up lying, with nothing under it. Common practice, no source; sizes by hand from the plan. */
+import { expect, test } from "vitest";
+import { built } from "../../examples/compiled.ts";
+import { stepWith, textOfStep } from "./examples.ts";
+
+// Panels 11 1/4 in deep, the divider and its shelves 11: on their back they end 1/4 in above the bench, where the back panel comes later.
+test("what is less deep than its case is packed while the case lies on its back", () => {
+  const text = (title: RegExp): string => textOfStep(stepWith(built("manuals-bookcase"), title));
+  expect(text(/^Glue in the divider/u)).toContain("Put packing 1/4 in thick under the divider (C)");
+  expect(text(/^Glue in four left shelves/u)).toContain("Put packing 1/4 in thick under the four left shelves (G)");
+  expect(text(/^Glue in the left side/u)).not.toContain("packing");
+});
