@@ -14,10 +14,12 @@ test("no screw is driven from below where the work can stand", () => {
 test("a side with dados and rabbets goes over all at once, and has its glue before that", () => {
   const lines = built("manuals-bookcase").steps.flatMap(({ text }) => text);
   const glue = lines.indexOf(
-    "Brush glue into the rabbets and the dados in the left side (A) that are filled now, and into no others.",
+    "Brush glue into the rabbets and the dados in the left side (A) and the right side (B) that are filled now, and into no others.",
   );
   expect(glue).toBeGreaterThan(0);
-  expect(lines[glue + 1]).toMatch(/^Bring the rabbets and the dados in the left side \(A\) over /u);
+  expect(lines[glue + 1]).toMatch(
+    /^Bring the rabbets and the dados in the left side \(A\) and the right side \(B\) over /u,
+  );
 });
 
 test("what lies between posts that reach past it is clamped in as the work stands, and turned over with it", () => {

@@ -104,7 +104,7 @@ test("what hangs on one post lies down, and the other end is done as the first l
 
 // A divider of 23/32 with a top on it, 60 in high, stands on a plinth: pushed by a tenth of its weight, its dado is pulled out.
 test("a tall case is glued up on its back", () => {
-  const glued = joins("manuals-bookcase", "Glue in the divider", "Glue in the right side");
+  const glued = joins("manuals-bookcase", "Glue in the divider", "Glue in the left side");
   expect(glued.map(({ up }) => up)).toEqual(glued.map(() => [0, -1, 0]));
   expect(glued[0]?.text.map(plain)).toContain("Lay the work down on its back on battens.");
 });

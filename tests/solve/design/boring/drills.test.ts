@@ -46,12 +46,12 @@ describe("a drill is sold", () => {
 });
 
 describe("a stop and a rule", () => {
-  it("go by the plan's precision, to 1/32 in or 0.5 mm at the finest", () => {
+  it("go by the plan's precision, depths to 1/32 in or 0.5 mm at the finest, places to 1/64 in", () => {
     const inch = (n: number, d: number) => ({ units: "inch", precision: inches(n, d) }) as const;
     expect(toInches(depthSteps(inch(1, 64)).usual)).toBe(1 / 32);
     expect(toInches(depthSteps(inch(1, 16)).usual)).toBe(1 / 16);
     expect(toInches(depthSteps(inch(1, 4)).usual)).toBe(1 / 16);
     expect(toMillimetres(depthSteps({ units: "mm", precision: millimetres(1, 10) }).usual)).toBe(0.5);
-    expect([1, 64].map((d) => toInches(placeStep(inch(1, d))))).toEqual([1 / 32, 1 / 64]);
+    expect([1, 64].map((d) => toInches(placeStep(inch(1, d))))).toEqual([1 / 64, 1 / 64]);
   });
 });
