@@ -1,5 +1,3 @@
-import type { Length } from "../../../units/length.ts";
-import { equal, max, min, subtract } from "../../../units/rational.ts";
 import type { Action, Clamping } from "../../build.ts";
 import type { Direction } from "../../design.ts";
 import { panesOf } from "../order/glazing.ts";
@@ -8,7 +6,7 @@ import { clampPlaces, manyDowels, setBackTexts, togetherTexts } from "./clamp-pl
 import { clampingOf, dryText, placesOfClamps } from "./clamping.ts";
 import { againText, keepsSquare, newlySquare, squareText } from "./closing.ts";
 import { type Copies, copiesOf } from "./copies.ts";
-import { FIRST, numberWord, type StepDraft, series, type Work } from "./draft.ts";
+import { FIRST, type StepDraft, type Work } from "./draft.ts";
 import { rowsTried } from "./dry-fit.ts";
 import { whenItHangs } from "./finishing/in-its-room.ts";
 import { grouped } from "./grouped.ts";
@@ -24,8 +22,9 @@ import { underTexts } from "./packing.ts";
 import { sinkTexts } from "./sinking.ts";
 import { blockText } from "./standing-out.ts";
 import { builtNames, standingName, titleOf } from "./titles.ts";
-import { bodyWords, theBody } from "./words/bodies.ts";
+import { theBody } from "./words/bodies.ts";
 import { clearTexts } from "./words/clear-between.ts";
+import { copiesText } from "./words/copies.ts";
 import { boxTexts, roomTexts } from "./words/drawer-room.ts";
 import { WALL_CAUTION } from "./words/fitted.ts";
 import { laysDown } from "./words/glazed.ts";
@@ -222,23 +221,6 @@ const mostClamps = (all: readonly (readonly Clamping[])[]): readonly Clamping[] 
   const count = (clamps: readonly Clamping[]): number => clamps.reduce((so, each) => so + each.count, 0);
   return all.reduce((so, one) => (count(one) > count(so) ? one : so));
 };
-
-/** How many are made; and of those that differ in height, what goes into each. */
-function copiesText(work: Work, { all, unit }: Copies): readonly string[] {
-  if (all.length === 1) return [];
-  const marks = ({ parts }: Unit): string => series([...new Set(parts.map((id) => work.line(id).mark))].sort());
-  const make = `Make ${numberWord(all.length)} of these.`;
-  if (all.every((each) => marks(each) === marks(unit))) return [make];
-  const high = ({ parts }: Unit): Length => {
-    const bodies = parts.map((id) => work.part(id).body);
-    return subtract(bodies.map((body) => body.high[2]).reduce(max), bodies.map((body) => body.low[2]).reduce(min));
-  };
-  const differ = !all.every((each) => equal(high(each), high(unit)));
-  return [
-    `${make} They go together alike${differ ? " and differ in height" : ""}; take for each:`,
-    ...all.map((each) => `– ${bodyWords(each.parts) ?? each.name}: ${marks(each)}.`),
-  ];
-}
 
 const beforeAndAfter = (moves: readonly Move[]) => ({
   before: (moves[0] as Move).present,
