@@ -121,6 +121,13 @@ function joiningStep(
   const panes = panesOf(work.design);
   const glass = !first.arrivesBuilt && fresh.some((id) => panes.has(id));
   const struck = drives.some(isStruck);
+  const sanded = hung
+    ? []
+    : [
+        ...insideText(work, first.present, togetherAfter(moves)),
+        ...cornerTexts(work, joints, first.present, togetherAfter(moves)),
+      ];
+  const strained = struck || (turned && lift.length > 0) || (sanded.length > 0 && !first.starts);
   return {
     kind: glued ? "glue-up" : "join",
     title: titleOf(work, copies, moves, place.units),
@@ -135,13 +142,12 @@ function joiningStep(
     waits: glued ? [CLAMPED, CURED] : [],
     ...(clamps.length > 0 && { clamps }),
     ...((lift.length > 0 || manyDowels(work, moves)) && { hands: 2 }),
-    ...((struck || (turned && lift.length > 0)) && { strains: true as const }),
+    ...(strained && { strains: true as const }),
     ...(turned && lift.length > 0 && { lifts: { turned: lift, lying } }),
     ...(hung && { inTheRoom: true as const }),
     ...(!hung && keepsSquare(work, moves, again) && { keeps: first.present }),
     text: [
-      ...(hung ? [] : insideText(work, first.present, togetherAfter(moves))),
-      ...(hung ? [] : cornerTexts(work, joints, first.present, togetherAfter(moves))),
+      ...sanded,
       ...again,
       ...(glued
         ? dryText(work, clamps, [
