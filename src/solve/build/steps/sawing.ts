@@ -26,6 +26,7 @@ const RESERVED =
 const ACROSS =
   "Where a cut across parts pieces that lie one after another over the whole width of a rough board, make it first, whatever its number, a little over: a long rough board pinches the saw when it is ripped, and a short one is flat sooner.";
 const SHORT = inches(12);
+const NARROW = inches(3, 2);
 const STRAIGHT =
   "A rough board has no straight edge yet: before the first cut along it straighten one edge, with a jointer or a plane, or along a straightedge that is screwed or clamped on. Rip no rough edge against a fence.";
 
@@ -106,6 +107,7 @@ function sawingText(
     ...strips.map((blank) => stripText(work, blank)),
     ...thickText(work, source, blanks),
     ...shortText(work, blanks),
+    ...narrowText(work, blanks),
     ...later.map(
       (line) =>
         `Leave the wood for ${counted(work, line.parts)} as large as the layout has it: ${line.parts.length === 1 ? "it is" : "they are"} cut to size in ${laterToken(line.mark)}.`,
@@ -125,6 +127,19 @@ function shortText(work: Work, blanks: readonly Blank[]): readonly string[] {
     ? []
     : [
         `${series(marks)} ${marks.length === 1 ? "is" : "are"} shorter than 12 in (300 mm): leave out the cuts of the layout that part what lies in line with ${marks.length === 1 ? "it" : "them"}, or leave an offcut on at the end. Such longer pieces are planed and ripped whole, and parted when they are brought to size; what has nothing in line with it is planed by hand.`,
+      ];
+}
+
+/** Nor is a stick flattened on a jointer, or its edge held to a fence, with hands so near to the knives. Common practice, no source. */
+function narrowText(work: Work, blanks: readonly Blank[]): readonly string[] {
+  const narrow = blanks.filter(
+    ({ why, width, length }) => why === "rough" && less(width, NARROW) && !less(length, SHORT),
+  );
+  const marks = [...new Set(narrow.map(({ part }) => work.line(part).mark))];
+  return marks.length === 0
+    ? []
+    : [
+        `${series(marks)} ${marks.length === 1 ? "is" : "are"} narrower than 1 1/2 in (40 mm): leave out the cuts of the layout between such as lie side by side, and leave one that lies alone on an offcut. Flatten and plane the wider piece whole; then straighten its edge, rip a stick off it, straighten the edge again, and rip the next.`,
       ];
 }
 
