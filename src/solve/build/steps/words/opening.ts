@@ -7,6 +7,7 @@ import type { Part } from "../../../design.ts";
 import { called, capital, listed, numberWord, series, type Work } from "../draft.ts";
 import type { Entering, Opening } from "../openings.ts";
 import { groupedBy } from "../wishes/own-key.ts";
+import { pairWants } from "./slide-room.ts";
 import { theWhich, whichOf } from "./which.ts";
 
 /** Parts of one door or drawer that are cut to what they go into. */
@@ -67,11 +68,13 @@ function openingText(work: Work, fitted: Kinded, opening: Opening): string {
   const ids = new Set(fitted.parts.map(({ id }) => id));
   const runs = work.design.joints.find(({ kind, parts: [side] }) => kind === "running" && ids.has(side));
   const room = roundTo(opening.room, roomStep(work.design, axis === 2 ? undefined : runs?.method));
-  const smaller = work.print(subtract(room, filled));
+  const left = subtract(room, filled);
+  const smaller = work.print(left);
+  const wants = runs && axis !== 2 ? pairWants(work, runs, left) : "";
   const size = axis === 2 ? "high" : fitted.kind === "rests" ? "long" : "wide";
   return [
     `Measure ${low === high ? `the opening in the ${called(work, low.id)}` : `from the ${called(work, low.id)} to the ${called(work, high.id)}`}, ${placesOf(fitted.parts, axis)}: ${work.print(room)} is expected.`,
-    `${subjectOf(work, fitted, opening)} ${smaller} less than the smallest of these, ${work.print(filled)} ${size}.`,
+    `${subjectOf(work, fitted, opening)} ${smaller} less than the smallest of these, ${work.print(filled)} ${size}${wants === "" ? "" : `: ${wants}`}.`,
   ].join(" ");
 }
 
