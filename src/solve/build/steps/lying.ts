@@ -17,6 +17,7 @@ import type { Direction } from "../../design.ts";
 import { listed, type Work } from "./draft.ts";
 import { type Move, togetherAfter } from "./moves.ts";
 import { laysDown } from "./words/glazed.ts";
+import { listedAsWritten } from "./words/marked-places.ts";
 
 export interface Lying {
   readonly up: Direction;
@@ -67,7 +68,7 @@ export function layTexts(
   const [first] = moves;
   if (!first || !laidDown(moves, place)) return turning(work, moves, place);
   const axis = axisOf(place.up);
-  const name = place.stands ?? (first.present.length > NAMED ? "the work" : listed(work, first.present));
+  const name = place.stands ?? (first.present.length > NAMED ? "the work" : listedAsWritten(work, first.present));
   if (isFlat(work, first.present, axis)) return [`Lay ${name} flat on battens, inside up.`];
   const side = faceOf(axis, place.up[axis] < 0);
   return [

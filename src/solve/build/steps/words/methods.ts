@@ -97,7 +97,7 @@ export const METHOD_WORDS: Readonly<Partial<Record<Joint["method"], Words>>> = {
   "breadboard end": ({ these, those, glued, clamped }) => [
     ...when(glued, "Spread glue on the middle 4 in (100 mm) of the tongue only: the rest must be free to move."),
     clamped
-      ? `Push ${these} and ${those} together and clamp. Turn the clamps by turns until the shoulder is tight all along, then drive the pegs.`
+      ? `Push ${these} and ${those} together and clamp. Turn the clamps by turns until the shoulder is tight all along, then drive the pegs, without glue but for a drop under the last 1/8 in (3 mm) of each: it may hold in the face of the end, not in the tongue that slides.`
       : `Push ${these} and ${those} together until the shoulder is tight.`,
   ],
   dowels: ({ everything, glued }) => [`Push ${everything} together${glued ? " and clamp" : ""}.`],
