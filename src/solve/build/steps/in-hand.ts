@@ -8,6 +8,7 @@ import type { Hole } from "../../design.ts";
 import { numberWord, pluralOf, type StepDraft, series, type Work } from "./draft.ts";
 import { step } from "./making-step.ts";
 import { groupedBy } from "./wishes/own-key.ts";
+import { lidSupportTexts } from "./words/lid-support.ts";
 import { slideHoles } from "./words/slide-holes.ts";
 
 /** Minutes to measure it (common practice, no source). */
@@ -45,6 +46,7 @@ export function inHandStep(work: Work): readonly StepDraft[] {
             ]
           : []),
         ...(bored.length > 0 ? ["Holes are bored ahead for the screws of:", ...bored.map(({ text }) => text)] : []),
+        ...lidSupportTexts(work),
         ...elsewhereTexts(work, [...new Set(holed)]),
       ],
       [],

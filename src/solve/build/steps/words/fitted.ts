@@ -74,7 +74,7 @@ const WORDS: ReadonlyMap<string, Words> = new Map<string, Words>([
     "lid support",
     {
       after:
-        "Open the lid to several angles and let go: it has to stay at each of them. If it does not, set the support tighter or add one.",
+        "Its own instructions come first: where they set it in another place for a lid of this weight, that holds. Open the lid to several angles and let go: it has to stay at each of them. If it does not, set the support tighter or add one.",
       cautions: [
         "A lid that falls can kill a child. Do not use the chest before the support holds the lid at every angle.",
       ],
