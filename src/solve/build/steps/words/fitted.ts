@@ -4,7 +4,7 @@ import type { Units } from "../../../../parse/draft.ts";
 import { inches, type Length, millimetres } from "../../../../units/length.ts";
 import { max, subtract } from "../../../../units/rational.ts";
 import type { Design } from "../../../design.ts";
-import { heldOff, tooShortForTwoStuds } from "../../at-the-wall.ts";
+import { firstOfTwoStuds, heldOff, tooShortForTwoStuds } from "../../at-the-wall.ts";
 import { takesTwo } from "../../cut-list/weight.ts";
 import { capital, definite, FIRST, numberWord, type Work, withArticle } from "../draft.ts";
 import { beforeItIsTied, carriedOf, goesInLast, whenItHangs } from "../finishing/in-its-room.ts";
@@ -141,7 +141,7 @@ const WORDS: ReadonlyMap<string, Words> = new Map<string, Words>([
         const more =
           countOf(work, "wall screw") === 1 ? " If you find two studs behind it, drive a screw into each." : "";
         return [
-          `Find the studs behind it${apart}. The screws go into the studs that you found, and nowhere else: where a stud lies elsewhere than drawn, move the screw along to its middle, and bore there.${more}`,
+          `Find the studs behind it${apart}. ${placedByStuds(work)}The screws go into the studs that you found, and nowhere else: where a stud lies elsewhere than drawn, move the screw along to its middle, and bore there.${more}`,
           ...packing,
           blind
             ? `${ahead} Bore ${pilot} into the stud behind each, ${again}`
@@ -154,6 +154,14 @@ const WORDS: ReadonlyMap<string, Words> = new Map<string, Words>([
     },
   ],
 ]);
+
+/** Of what is long enough for two studs in some places only: where it hangs follows from them. */
+function placedByStuds({ design, place }: Work): string {
+  const first = firstOfTwoStuds(design);
+  return first
+    ? `Two lie behind it only where the first is ${place(first[0])} to ${place(first[1])} from its left end: choose the place of the piece by that. `
+    : "";
+}
 
 /** What is bored and plugged in solid masonry: the makers of plugs say with which bit, and how deep. */
 function masonryText({ plan, print, design }: Work): string {
