@@ -82,12 +82,15 @@ export function joiningText(
   // Where everything goes is told before it is clamped there.
   const where = [...(set ? [] : placed), ...standTexts(work, joints)];
   const at = method.findIndex((text) => CLAMPING.test(text));
+  // What hangs is held in its place while its hinges are screwed on.
+  const hung = at < 0 && joints.some(({ kind }) => kind === "hinged");
   return [
     ...(oneByOne ? [oneByOneText(moves.flatMap(({ arriving }) => arriving.map(work.part)))] : []),
     ...(set ? placed : []),
+    ...(hung ? where : []),
     ...(at < 0 ? method : [...method.slice(0, at), ...where, ...method.slice(at)]),
     ...tiltTexts(work, moves, built),
-    ...(at < 0 ? where : []),
+    ...(at < 0 && !hung ? where : []),
     ...scenes.flatMap(thenTexts),
     ...pegTexts(work, joints),
     ...lineTexts(
