@@ -138,6 +138,10 @@ export function comesFrom(work: Work, moves: readonly Move[], up: Direction): "a
   return less(lowest(first.arriving), lowest(first.present)) ? "below" : null;
 }
 
+/** Whether all that comes lies on what is there, whichever way it comes. */
+export const restsOn = (work: Work, moves: readonly Move[], up: Direction): boolean =>
+  moves.every((move) => move.work.length > 0 && liesOn(work, move, up));
+
 /** Whether what comes lies on what it is joined to, not between it. */
 function liesOn(work: Work, { arriving, work: joined }: Move, up: Direction): boolean {
   const axis = axisOf(up);

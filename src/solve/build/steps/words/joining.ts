@@ -3,7 +3,7 @@ import type { Direction, Joint } from "../../../design.ts";
 import { boredThrough } from "../bored-through.ts";
 import { isClamped } from "../clamping.ts";
 import { listed, namesOf, series, type Work, withArticle } from "../draft.ts";
-import { comesFrom, isUnderneath } from "../lying.ts";
+import { comesFrom, isUnderneath, restsOn } from "../lying.ts";
 import { isPanel, type Move } from "../moves.ts";
 import { groupedBy } from "../wishes/own-key.ts";
 import { CLAMPING, closedAtOnce, unclamped } from "./closed-at-once.ts";
@@ -213,7 +213,7 @@ function methodText(scene: Scene, methods: readonly Joint["method"][], method: J
     these,
     those,
     starts: scene.moves[0]?.starts ?? false,
-    from: comesFrom(scene.work, scene.moves, scene.up),
+    from: comesFrom(scene.work, scene.moves, scene.up) ?? (restsOn(scene.work, scene.moves, scene.up) ? "above" : null),
     alone: new Set(scene.joints.map((joint) => joint.method)).size === 1 && !scene.lowered,
   });
 }
