@@ -54,3 +54,10 @@ test("a varnish of drying oil dries over night and its rags are warned of; one t
     expect(quick.cautions.join(" ")).not.toContain("heat by themselves");
   }
 });
+
+test("where no finish is said, faces that are shut in stay bare", () => {
+  const told = (name: string): string => textOfStep(stepWith(built(name), /^Sand the (?:rest of the )?piece/u));
+  expect(told("old-plans/cedar-chest")).toContain("leave the faces inside that are shut in bare");
+  // Nothing is shut in by a shelf.
+  expect(told("old-plans/wall-shelf")).not.toContain("shut in");
+});
