@@ -130,13 +130,13 @@ export function sandingSteps(work: Work, done: ReadonlySet<string>): readonly St
   if (of.length === 0) return [];
   const title = done.size > 0 ? "Sand the rest of the piece" : "Sand the piece";
   const { wholly, faces } = shutIn(work.design);
-  const shut = wholly.size + faces.size > 0 ? [SHUT_BARE] : [];
+  const shut = wholly.size + faces.size > 0 ? [shutBare(done.size > 0)] : [];
   return [sandingStep(of, title, { fresh: [], present: standing(work) }, shut)];
 }
 
-/** Common practice, no source. */
-const SHUT_BARE =
-  "Whatever you take, leave the faces inside that are shut in bare, or put shellac on them: oil and varnish smell for months where no air comes.";
+/** `coated`: some parts had coats on both faces before. Common practice, no source. */
+const shutBare = (coated: boolean): string =>
+  `Whatever you take, leave the faces inside that are shut in bare${coated ? ", but for those of what has coats on both faces" : ""}, or put shellac on them: oil and varnish smell for months where no air comes.`;
 
 /** The piece without what was taken off it. */
 function standing({ design, plan }: Work): readonly string[] {

@@ -16,7 +16,7 @@ import { mitreTexts } from "./mitres.ts";
 import { placesOf } from "./rows-of-cuts.ts";
 import { runThrough } from "./run-through.ts";
 import { slotTexts } from "./slots.ts";
-import { isOfEnds, stoppedTexts } from "./stopped.ts";
+import { endsOnce, stoppedTexts } from "./stopped.ts";
 import { throughText, throughTexts, wedgeTexts } from "./wedges.ts";
 import { whatIsLeft } from "./what-is-left.ts";
 
@@ -67,9 +67,7 @@ export function featureText(work: Work, part: Part, kind: Feature["kind"]): read
       ...stoppedTexts(work, part, list),
     ];
   });
-  // What holds of several sizes is told once, after the last of them.
-  const once = texts.filter((text, i) => !isOfEnds(text) || texts.lastIndexOf(text) === i);
-  return [...once, ...slotTexts(work, part, every)];
+  return [...endsOnce(texts), ...slotTexts(work, part, every)];
 }
 
 const arrisOf = ({ normal }: PlaneFeature): Arris =>
