@@ -39,3 +39,10 @@ test("a wall strap takes longer than a knob", () => {
   // Two straps: their studs are found and bored, and the piece is moved twice (common practice, no source).
   expect(stepWith(build, /^Fit the wall straps/u).bench).toBeGreaterThanOrEqual(40);
 });
+
+// The base is nailed when its mitres are closed: clamps that are told after the nails are set too late.
+test("where clamps go is told before anything is driven", () => {
+  const text = textOfStep(stepWith(built("old-plans/cedar-chest"), /^Glue in the short base \(I\), at the left/u));
+  expect(text.indexOf("Set the clamps so:")).toBeGreaterThan(text.indexOf("Clamp round the whole"));
+  expect(text.indexOf("Set the clamps so:")).toBeLessThan(text.indexOf("Drive 3 nails"));
+});
