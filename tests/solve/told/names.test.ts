@@ -33,8 +33,3 @@ test("several slabs that are cut later are told as several", () => {
     "Straighten one edge of each. They are cut to size in step",
   );
 });
-
-test("what holds of dados and rabbets alike is told once in a step", () => {
-  const told = textOfStep(stepWith(built("old-plans/wall-shelf"), /^Cut the joints in the left side/u));
-  expect(told.split("square the round ends with a chisel")).toHaveLength(2);
-});

@@ -9,7 +9,6 @@ import { ROUTER_CAUTION, SAW_CAUTION, step } from "./making-step.ts";
 import { type Cutting, cuttings, groupedBy, ownKey } from "./wishes/own-key.ts";
 import { holeTexts } from "./words/dowels.ts";
 import { featureText } from "./words/features.ts";
-import { endsOnce } from "./words/stopped.ts";
 import { turnedNote } from "./words/turned.ts";
 
 /** Minutes of work, rough (common practice, no source): for each feature, bench-bored hole. */
@@ -91,7 +90,7 @@ function machiningStep(work: Work, { line, kinds: wanted }: Cutting): StepDraft 
     [
       ...turnedNote(work, [line]),
       ...(line.mirrorOf ? [`These are mirror images of ${line.mirrorOf}: set the cuts out the other way round.`] : []),
-      ...endsOnce(kinds.flatMap((kind) => featureText(work, first, kind))),
+      ...kinds.flatMap((kind) => featureText(work, first, kind)),
       ...holeTexts(work, first, holes),
       ...(line.parts.length > 1
         ? [`Make ${line.parts.length === 2 ? "both" : `all ${line.parts.length}`} alike: set them out side by side.`]

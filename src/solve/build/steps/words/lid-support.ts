@@ -43,7 +43,7 @@ export function lidSupportTexts(work: Work): readonly string[] {
     const force = (kg * GRAVITY * toMillimetres(extent(box, 1))) / 2000;
     const turning =
       design.units === "inch" ? `${Math.ceil(force / INCH_POUND)} inch-pounds` : `${force.toFixed(1)} N m`;
-    return `weighs about ${sayWeight(kg, design.units)} and is ${work.print(extent(box, 1))} from back to front: where a maker tells turning force, half of that times the weight, that is ${turning}`;
+    return `weighs about ${sayWeight(kg, design.units)} and is ${work.print(extent(box, 1))} from back to front: where a maker tells turning force, half of that depth times the weight, that is ${turning}`;
   });
   return [
     `Many ${pluralOf(KIND)} are made for one side: take ${several ? "such" : "one"} ${hand}, or what serves both. ${holds}. The lid ${series(told)}${several ? ", for all of them together" : ""}.`,
