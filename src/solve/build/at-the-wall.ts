@@ -45,6 +45,17 @@ export function tooShortForTwoStuds(design: Given): boolean {
   return several && own.length > 0 && own.every(({ body }) => less(max(extent(body, 0), extent(body, 1)), least));
 }
 
+/** Where what is screwed to studs has two behind it only in some places: how far from its left end the first of them may lie there. */
+export function firstOfTwoStuds(design: Given): readonly [Length, Length] | null {
+  const apart = design.wall?.studs;
+  const fixed = new Set(design.fittings.filter(isWallScrew).map(({ part }) => part));
+  const [own, ...more] = design.parts.filter(({ id }) => fixed.has(id));
+  if (!apart || !own || more.length > 0 || less(extent(own.body, 0), extent(own.body, 1))) return null;
+  const long = extent(own.body, 0);
+  const last = subtract(subtract(long, apart), END);
+  return less(long, multiply(apart, rational(2))) && less(END, last) ? [END, last] : null;
+}
+
 /** What to do before a wall on studs where at most one of them lies behind the piece. Common practice, no source. */
 export const ONE_STUD =
   "one screw goes into the middle of the stud, and where the other meets none, it goes into a hollow-wall anchor that its maker rates for the whole weight with all that is in it; or screw a board across two studs first, and fix it on that";

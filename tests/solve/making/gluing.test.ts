@@ -103,8 +103,8 @@ describe("a glue-up", () => {
     );
     expect(line("Use 8 dowels 5/16 in × 2 in, ")).toContain("the two at either side of the middle three");
     expect(line("Use 8 dowels 3/8 in × 2 in, ")).toBe("Use 8 dowels 3/8 in × 2 in, in two top rails (L).");
-    expect(line("Spread a thin coat")).toContain("along the left end of the bottom panel (D) too");
-    expect(step(/^Add the right side/u).join(" ")).toContain("along the right end of the bottom panel (D) too");
+    expect(line("Spread a thin coat")).toContain("along the left edge of the bottom panel (D) too");
+    expect(step(/^Add the right side/u).join(" ")).toContain("along the right edge of the bottom panel (D) too");
   });
 
   // Rabbets 3/16 deep for a front 1/2 thick: its end is the larger of two faces, and nothing is pressed along the sides.

@@ -29,7 +29,7 @@ const noteOf = (text: string): string => {
 test("screws that end in the wood are told by gauge, length and number", () => {
   // 9/64 in across: #6 is 0.138 in (ASME B18.6.1, from memory).
   expect(noteOf(CASE(", screw: 1/2"))).toBe(
-    "with its screws, 2 to a piece, #6 × 1/2 in; buy them where they are not in the box; for a wall of masonry buy plugs and screws that bear as much",
+    "with its screws, 2 to a piece, #6 × 1/2 in; buy them where they are not in the box; for a wall of masonry buy plugs and screws that bear as much, and the masonry bit that these plugs name",
   );
 });
 

@@ -75,7 +75,7 @@ test("a breadboard end is clamped: its pegs do not pull, their holes are not off
   // The top is 54 in long, and two pads are an inch: one clamp in the middle, where the glue is, and one at each end of the shoulder.
   expect(step.clamps?.map(({ count, opening }) => [count, Math.round(toInches(opening))])).toEqual([[3, 55]]);
   expect(textOfStep(step)).toContain(
-    "and clamp. Turn the clamps by turns until the shoulder is tight all along, then drive the pegs.",
+    "and clamp. Turn the clamps by turns until the shoulder is tight all along, then drive the pegs, without glue but for a drop under the last 1/8 in of each",
   );
 });
 

@@ -54,3 +54,21 @@ test("a varnish of drying oil dries over night and its rags are warned of; one t
     expect(quick.cautions.join(" ")).not.toContain("heat by themselves");
   }
 });
+
+test("where no finish is said, faces that are shut in stay bare", () => {
+  const told = (name: string): string => textOfStep(stepWith(built(name), /^Sand the (?:rest of the )?piece/u));
+  expect(told("old-plans/cedar-chest")).toContain("leave the faces inside that are shut in bare");
+  // Nothing is shut in by a shelf.
+  expect(told("old-plans/wall-shelf")).not.toContain("shut in");
+});
+
+test("faces that had coats on both sides before are no longer told to stay bare", () => {
+  const text = textOfStep(stepWith(built("old-plans/medicine-cabinet"), /^Sand the rest of the piece/u));
+  expect(text).toContain("bare, but for those of what has coats on both faces, or put shellac on them");
+});
+
+test("a top is taken off when the drawers below it are out", () => {
+  expect(textOfStep(stepWith(built("overalls-chest"), /^Take off the five/u))).toContain(
+    "The slab (N) comes off last: draw its screws from below and lift it off.",
+  );
+});

@@ -21,3 +21,15 @@ test("one of several drawers is told by its place: the names of openings stand o
       .join(" "),
   ).not.toContain("tools drawer");
 });
+
+test("an opening between two parts of one mark tells which of them it is measured from", () => {
+  expect(textOfStep(stepWith(built("old-plans/medicine-cabinet"), /^Cut the parts of the door/u))).toContain(
+    "Measure from the front lower rail (G) to the front upper rail (G)",
+  );
+});
+
+test("several slabs that are cut later are told as several", () => {
+  expect(textOfStep(stepWith(built("old-plans/bookcase"), /^Flatten three shelves/u))).toContain(
+    "Straighten one edge of each. They are cut to size in step",
+  );
+});

@@ -27,3 +27,9 @@ test("a tenon loses its corner in the step that cuts it, before it is fitted", (
   }
   expect(build.steps.filter(({ title }) => title.startsWith("Shape"))).toEqual([]);
 });
+
+test("a tongue across the grain is told how it is cut", () => {
+  const text = textOfStep(stepWith(built("loan-desk"), /^Cut the tongues in the panel/u));
+  expect(text).toContain("Score the shoulder right round with a knife, 1 in from the end of the tongue.");
+  expect(text).toContain("Saw off what stands beside it, back to the shoulder, last.");
+});

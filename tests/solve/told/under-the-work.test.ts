@@ -74,3 +74,15 @@ test("a long piece that is driven into from behind what it lies against lies on 
     "set blocks 5 7/8 in high, or offcuts cut to that, on the top board (B), under the back drawer support (M) while it is screwed",
   );
 });
+
+test("what lies on rails is set on them, also where it is slid in from the front", () => {
+  expect(textOfStep(stepWith(built("workbench-cart"), /^Screw on the shelf/u))).toContain(
+    "Set the shelf (J) on the rail (C) and the back lower rail (E).",
+  );
+});
+
+test("what hangs is placed before its hinges are driven", () => {
+  const text = textOfStep(stepWith(chest(), /^Hang the frame/u));
+  expect(text.indexOf("Place the back strip (L)")).toBeLessThan(text.indexOf("Screw the hinges"));
+  expect(text).toContain("Place the back strip (L) flush with the left and the right");
+});

@@ -24,7 +24,9 @@ export function hardwareNeeds(hardware: readonly Hardware[], screws: OwnScrews):
       ...screwed,
       // What is screwed on from behind is bought with its screw.
       ...(screwed.length === 0 && thread && item?.measures.has("screw") ? [`thread ${screws.print(thread)}`] : []),
-      ...(item && TO_A_WALL.has(item.kind) ? ["for a wall of masonry buy plugs and screws that bear as much"] : []),
+      ...(item && TO_A_WALL.has(item.kind)
+        ? ["for a wall of masonry buy plugs and screws that bear as much, and the masonry bit that these plugs name"]
+        : []),
     ];
     return { section: "hardware", item: label, used, spare: 0, sold, price, ...(notes.length > 0 && { notes }) };
   });

@@ -65,6 +65,11 @@ const ASKED: readonly Asked[] = [
     why: "so that holes in faces stand square",
   },
   { says: /\bstuds?\b/iu, tool: "Stud finder", why: "to find what holds in the wall" },
+  {
+    says: /\bmasonry bit\b/iu,
+    tool: "Hammer drill and a masonry bit, as wide as the plugs name it",
+    why: "to bore the wall",
+  },
   { says: /\blevel (?:on|along|stays|until)\b|\bhold it level\b/iu, tool: "Level", why: "to set the piece up" },
   { says: /\bblanket\b/iu, tool: "Blanket", why: "to lay the work on" },
   { says: /\bsticks between\b/iu, tool: "Sticks of one thickness", why: "to let air between what rests" },

@@ -1,7 +1,7 @@
 /** What several hands and clamps are for in a glue-up: which go where. */
-import type { Length } from "../../../units/length.ts";
+import { inches, type Length } from "../../../units/length.ts";
 import { less } from "../../../units/rational.ts";
-import { type AxisIndex, indexOf, otherAxes } from "../../design/space.ts";
+import { type AxisIndex, extent, indexOf, otherAxes } from "../../design/space.ts";
 import { type ClampEnd, clampEnds, isFarIn } from "./clamp-ends.ts";
 import { placesOfClamps, underCauls } from "./clamping.ts";
 import { called, listed, numberWord, plural, series, type Work } from "./draft.ts";
@@ -14,7 +14,7 @@ import { calledAmong } from "./words/by-place.ts";
 /** "three on the bottom panel (D), one on each of two rails (L)", direction by direction: where they are not all on one part. */
 export function clampPlaces(work: Work, moves: readonly Move[]): readonly string[] {
   const places = placesOfClamps(work, moves);
-  const cauls = caulTexts(work, moves);
+  const cauls = [...caulTexts(work, moves), ...thinTexts(work, places)];
   const all = moves.flatMap(({ present, arriving }) => [...present, ...arriving]);
   if (new Set(places.map(({ part }) => work.line(part).mark)).size < 2)
     return [...alongTexts(work, places, all), ...cauls];
@@ -77,6 +77,22 @@ function caulTexts(work: Work, moves: readonly Move[]): readonly string[] {
       ? `No jaws reach the middle of the joints of ${what}: lay stiff cauls along them under the clamps on either side, ${card}.`
       : `No jaws reach ${what}: lay stiff cauls along ${own.length === 1 ? "it" : "each"} from edge to edge of the work, one on either side, ${card}, and set the clamps on their ends.`;
   });
+}
+
+/** Between the clamps what is thin lies off: under a stiff caul it is pressed all along. Common practice, no source. */
+const THIN = inches(3, 8);
+
+function thinTexts(work: Work, places: ReturnType<typeof placesOfClamps>): readonly string[] {
+  const ids = [...new Set(places.map(({ part }) => part))].filter((id) => {
+    const own = places.filter(({ part }) => part === id);
+    const { body, turned } = work.part(id);
+    return !turned && own.length > 1 && own.every(({ axis }) => !less(THIN, extent(body, axis)));
+  });
+  return ids.length === 0
+    ? []
+    : [
+        `Thin wood lies off between the clamps: lay a stiff straight caul as long as ${ids.length === 1 ? `the ${called(work, ids[0] as string)} on it` : `each of ${listed(work, ids)} on it`}, about 3/4 in (20 mm) thick and with tape over the glue line, and set the clamps on that.`,
+      ];
 }
 
 const ACROSS = ["from left to right", "from front to back", "from top to bottom"] as const;

@@ -74,7 +74,7 @@ function linesOf(work: Work, moves: readonly Move[]): readonly ClampLine[] {
     const also = (joint: Joint): boolean => joint.parts.some((id) => long.some(({ parts: [own] }) => own === id));
     const own = held.filter((joint) => long.includes(joint) || !also(joint));
     return own.flatMap((joint): readonly Omit<ClampLine, "points" | "long">[] =>
-      joint.method === "mitre"
+      BOTH_WAYS.has(joint.method)
         ? mitredOf(work, joint)
         : [{ axis: pressedAlong(joint, along), joint, part: joint.parts[0] }],
     );
@@ -102,7 +102,9 @@ function pressedAlong({ method, contact }: Joint, along: Direction): AxisIndex {
 /** The share of a direction along an axis above which it counts as lying along that. */
 const FACE = 0.99;
 
-/** A mitre slides open unless both parts are pressed along their lengths. */
+/** A mitre slides open, and fingers stay off the bottom of their sockets, unless both parts are pressed along their lengths. */
+const BOTH_WAYS: ReadonlySet<Joint["method"]> = new Set<Joint["method"]>(["mitre", "box joint"]);
+
 function mitredOf(work: Work, joint: Joint): readonly Omit<ClampLine, "points" | "long">[] {
   return joint.parts.map((part) => ({ axis: indexOf(work.part(part).axes.length), joint, part }));
 }

@@ -158,7 +158,7 @@ export function flatteningSteps(work: Work): readonly StepDraft[] {
             ]
           : []),
         later
-          ? `Straighten one edge. It is cut to size in ${laterToken(line.mark)}.`
+          ? `Straighten one edge${line.parts.length === 1 ? ". It is" : " of each. They are"} cut to size in ${laterToken(line.mark)}.`
           : slab
             ? `Straighten one edge${line.parts.length === 1 ? "" : " of each"}, cut the ends square to it, and cut the other edge parallel to it last: ${size}.`
             : capital(`cut ${line.parts.length === 1 ? "it" : "each"} square: ${size}.`),

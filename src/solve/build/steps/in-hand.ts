@@ -8,6 +8,8 @@ import type { Hole } from "../../design.ts";
 import { numberWord, pluralOf, type StepDraft, series, type Work } from "./draft.ts";
 import { step } from "./making-step.ts";
 import { groupedBy } from "./wishes/own-key.ts";
+import { lidSupportTexts } from "./words/lid-support.ts";
+import { slideHoles } from "./words/slide-holes.ts";
 
 /** Minutes to measure it (common practice, no source). */
 const MINUTES = 5;
@@ -19,10 +21,14 @@ export function inHandStep(work: Work): readonly StepDraft[] {
   const measured = [...new Map(items.map((item) => [item.label, item])).values()];
   const bored = boredAhead(work);
   if (measured.length + bored.length === 0) return [];
-  const lines = measured.map(
-    ({ kind, decides, ranges }) =>
-      `– ${kind}: ${decides.map(({ name, value }) => `${name} ${value}${markIn(work, ranges.get(name))}`).join("; ")}.`,
-  );
+  const lines = measured.map(({ kind, label, decides, ranges }) => {
+    const holes = slideHoles(
+      work,
+      plan.hardware.filter(({ item }) => item.label === label),
+    );
+    const told = decides.map(({ name, value }) => `${name} ${value}${markIn(work, ranges.get(name))}`);
+    return `– ${kind}: ${told.join("; ")}${holes === "" ? "" : `, ${holes}`}.`;
+  });
   const holed = [
     ...measured.filter(({ decides }) => decides.some(({ name }) => name === SCREW_HOLES)).map(({ kind }) => kind),
     ...bored.map(({ kind }) => kind),
@@ -40,6 +46,7 @@ export function inHandStep(work: Work): readonly StepDraft[] {
             ]
           : []),
         ...(bored.length > 0 ? ["Holes are bored ahead for the screws of:", ...bored.map(({ text }) => text)] : []),
+        ...lidSupportTexts(work),
         ...elsewhereTexts(work, [...new Set(holed)]),
       ],
       [],

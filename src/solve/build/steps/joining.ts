@@ -24,6 +24,7 @@ import { blockText } from "./standing-out.ts";
 import { builtNames, standingName, titleOf } from "./titles.ts";
 import { theBody } from "./words/bodies.ts";
 import { clearTexts } from "./words/clear-between.ts";
+import { withClampPlaces } from "./words/closed-at-once.ts";
 import { copiesText } from "./words/copies.ts";
 import { boxTexts, roomTexts } from "./words/drawer-room.ts";
 import { WALL_CAUTION } from "./words/fitted.ts";
@@ -170,8 +171,7 @@ function joiningStep(
       ...(glued ? sinkTexts(work, moves, place.up) : []),
       ...(n === 1 && !first.arrivesBuilt ? markedTexts(work, fresh) : []),
       ...togetherTexts(work, moves),
-      ...shown,
-      ...(glued ? clampPlaces(work, moves) : []),
+      ...(glued ? withClampPlaces(shown, clampPlaces(work, moves)) : shown),
       ...(proof && !shown.some((each) => each.includes(proof.text)) ? [proof.text] : []),
       ...(hung ? [...whenItHangs(work), "Load it little by little."] : []),
       ...(closing || hung || !glued ? [] : squareTexts(work, joints)),

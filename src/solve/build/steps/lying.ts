@@ -17,6 +17,7 @@ import type { Direction } from "../../design.ts";
 import { listed, type Work } from "./draft.ts";
 import { type Move, togetherAfter } from "./moves.ts";
 import { laysDown } from "./words/glazed.ts";
+import { listedAsWritten } from "./words/marked-places.ts";
 
 export interface Lying {
   readonly up: Direction;
@@ -67,7 +68,7 @@ export function layTexts(
   const [first] = moves;
   if (!first || !laidDown(moves, place)) return turning(work, moves, place);
   const axis = axisOf(place.up);
-  const name = place.stands ?? (first.present.length > NAMED ? "the work" : listed(work, first.present));
+  const name = place.stands ?? (first.present.length > NAMED ? "the work" : listedAsWritten(work, first.present));
   if (isFlat(work, first.present, axis)) return [`Lay ${name} flat on battens, inside up.`];
   const side = faceOf(axis, place.up[axis] < 0);
   return [
@@ -136,6 +137,10 @@ export function comesFrom(work: Work, moves: readonly Move[], up: Direction): "a
   const lowest = (ids: readonly string[]): Length => ids.map((id) => work.part(id).body.low[2]).reduce(min);
   return less(lowest(first.arriving), lowest(first.present)) ? "below" : null;
 }
+
+/** Whether all that comes lies on what is there, whichever way it comes. */
+export const restsOn = (work: Work, moves: readonly Move[], up: Direction): boolean =>
+  moves.every((move) => move.work.length > 0 && liesOn(work, move, up));
 
 /** Whether what comes lies on what it is joined to, not between it. */
 function liesOn(work: Work, { arriving, work: joined }: Move, up: Direction): boolean {

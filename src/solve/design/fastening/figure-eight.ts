@@ -77,7 +77,10 @@ export function figureEights(site: Site, moved: RowShift, context: FasteningCont
         head: "round",
         seat: "proud",
         passes: false,
-        with: ["figure-eight fastener", `wood screw ${size.name} × ${context.printItem(short)}, countersunk head`],
+        with: [
+          `figure-eight fastener ${context.printItem(plate.disc)} × ${context.printItem(plate.thick)}`,
+          `wood screw ${size.name} × ${context.printItem(short)}, countersunk head`,
+        ],
         ...(!(held && alongGrain) && { slack: slackAlong(indexOf(still.across), give) }),
       },
       context,

@@ -127,6 +127,13 @@ export function startOf(site: Site, item: Item, run: Run, context: FasteningCont
   return said && behind(frontOf(site.hold, run), said, run);
 }
 
+/** Which of its holes lies so far behind the front end of a slide, the first as 1; null where none of them does. */
+export function holeNumber(behindFront: Length): number | null {
+  const steps = divide(subtract(behindFront, FIRST), MODULE);
+  const whole = floor(steps);
+  return whole < 0n || compare(steps, rational(whole)) !== 0 ? null : Number(whole) + 1;
+}
+
 /** Which hole those between the ends take: the even one, the next, the one before. */
 const BESIDE = [0, 1, -1] as const;
 

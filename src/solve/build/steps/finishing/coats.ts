@@ -5,6 +5,7 @@ import { bareTexts } from "../../finishing/bare-words.ts";
 import { keptOff } from "../../finishing/kept-off.ts";
 import { smoulders } from "../../finishing/products.ts";
 import { SLIDE_SEATS } from "../../finishing/schedule.ts";
+import { shutIn } from "../../finishing/shut-in.ts";
 import { panesOf } from "../../order/glazing.ts";
 import { listed, numberWord, pluralOf, type StepDraft, series, type Work } from "../draft.ts";
 import { step } from "../making-step.ts";
@@ -128,8 +129,14 @@ export function sandingSteps(work: Work, done: ReadonlySet<string>): readonly St
   const of = work.design.parts.flatMap(({ id }) => (panes.has(id) || done.has(id) ? [] : [id]));
   if (of.length === 0) return [];
   const title = done.size > 0 ? "Sand the rest of the piece" : "Sand the piece";
-  return [sandingStep(of, title, { fresh: [], present: standing(work) })];
+  const { wholly, faces } = shutIn(work.design);
+  const shut = wholly.size + faces.size > 0 ? [shutBare(done.size > 0)] : [];
+  return [sandingStep(of, title, { fresh: [], present: standing(work) }, shut)];
 }
+
+/** `coated`: some parts had coats on both faces before. Common practice, no source. */
+const shutBare = (coated: boolean): string =>
+  `Whatever you take, leave the faces inside that are shut in bare${coated ? ", but for those of what has coats on both faces" : ""}, or put shellac on them: oil and varnish smell for months where no air comes.`;
 
 /** The piece without what was taken off it. */
 function standing({ design, plan }: Work): readonly string[] {

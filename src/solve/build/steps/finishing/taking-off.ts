@@ -3,7 +3,7 @@ import type { Action } from "../../../build.ts";
 import type { Removable } from "../../order/index.ts";
 import { reversed } from "../../order/pegs.ts";
 import { wayIn } from "../../order/tilt.ts";
-import { FIRST, listed, numberWord, pluralOf, type StepDraft, series, type Work } from "../draft.ts";
+import { capital, FIRST, listed, numberWord, pluralOf, type StepDraft, series, type Work } from "../draft.ts";
 import { drivings } from "../driving.ts";
 import { fitActions } from "../hardware.ts";
 import { inFront } from "../in-front.ts";
@@ -43,6 +43,7 @@ export function takingOffSteps(work: Work): readonly StepDraft[] {
             `${FIRST}try everything: what moves moves freely, the gaps are even, nothing rubs. Plane what rubs now, while the wood is bare.`,
           ]),
       `Take off ${names}${hung ? `, and unscrew the hardware${stay ? " but for the slides" : ""}` : ""}. Write on ${one ? "it" : "each"} where it belongs, ${hinged ? "under a hinge or inside " : hung || stay ? "inside " : ""}where it will not be seen.`,
+      ...drawnTexts(work, removable),
       ...pinsOutTexts(work, removable),
       ...pinsAfterTexts(work, removable),
       ...(grips ? [`Unscrew from their fronts the ${pluralOf(grips)} that were put on to pull by.`] : []),
@@ -72,6 +73,17 @@ export function takingOffSteps(work: Work): readonly StepDraft[] {
       ],
     },
   ];
+}
+
+/** Tops that are screwed on come off when what hangs and runs below them is out of the way of a driver. */
+function drawnTexts(work: Work, removable: readonly Removable[]): readonly string[] {
+  const fast = removable.filter((body) => slides(work, body));
+  if (fast.length === 0) return [];
+  const names = namesOf(work, fast);
+  const last =
+    fast.length < removable.length ? `${capital(names)} ${fast.length === 1 ? "comes" : "come"} off last: ` : "";
+  const draw = `draw ${fast.length === 1 ? "its" : "their"} screws from below and lift ${fast.length === 1 ? "it" : "them"} off.`;
+  return [`${last}${last === "" ? capital(draw) : draw}`];
 }
 
 /** What is only fastened free to move comes before what hangs and runs: that is in its way. */

@@ -28,3 +28,12 @@ const apart = (text: string): readonly string[] => {
     /^Spread glue where they meet\. (Set (.+?) (?:against|on) (.+?)(?: and clamp)?\.)$/u.exec(text) ?? [];
   return push ? [`Spread glue where ${one} and ${other} meet.`, push] : [text];
 };
+
+/** Where the clamps go is told before anything is driven: behind the first sentence that sets them, or at the end. */
+export function withClampPlaces(told: readonly string[], places: readonly string[]): readonly string[] {
+  const driven = told.findIndex((text) => DRIVEN.test(text));
+  const at = told.findIndex((text) => CLAMPING.test(text));
+  return at < 0 || driven < at ? [...told, ...places] : [...told.slice(0, at + 1), ...places, ...told.slice(at + 1)];
+}
+
+const DRIVEN = /^(?:Drive|Draw lines|Through the holes|For each \w+ bore) /u;

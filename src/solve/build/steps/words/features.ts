@@ -16,7 +16,7 @@ import { mitreTexts } from "./mitres.ts";
 import { placesOf } from "./rows-of-cuts.ts";
 import { runThrough } from "./run-through.ts";
 import { slotTexts } from "./slots.ts";
-import { isOfEnds, stoppedTexts } from "./stopped.ts";
+import { endsOnce, stoppedTexts } from "./stopped.ts";
 import { throughText, throughTexts, wedgeTexts } from "./wedges.ts";
 import { whatIsLeft } from "./what-is-left.ts";
 
@@ -61,18 +61,27 @@ export function featureText(work: Work, part: Part, kind: Feature["kind"]): read
       ...wedgeTexts(work, list),
       ...leaning(marked(work, kind), part, list),
       ...cornersOff(work, part, list),
+      ...acrossTexts(work, part, list),
       ...(FITTING[kind] ?? []),
       ...fit,
       ...stoppedTexts(work, part, list),
     ];
   });
-  // What holds of several sizes is told once, after the last of them.
-  const once = texts.filter((text, i) => !isOfEnds(text) || texts.lastIndexOf(text) === i);
-  return [...once, ...slotTexts(work, part, every)];
+  return [...endsOnce(texts), ...slotTexts(work, part, every)];
 }
 
 const arrisOf = ({ normal }: PlaneFeature): Arris =>
   INDICES.flatMap((i) => (normal[i] === 0 ? [] : [[i, normal[i] > 0] as const]));
+
+/** A tongue on the end of a wide board: how it is cut across the grain. */
+function acrossTexts({ print }: Work, part: Part, list: readonly BoxFeature[]): readonly string[] {
+  const first = list.find(({ kind, into }) => kind === "tongue" && into[indexOf(part.axes.length)] !== 0);
+  if (!first) return [];
+  const beside = less(first.size[0], part.width) ? " Saw off what stands beside it, back to the shoulder, last." : "";
+  return [
+    `Score the shoulder right round with a knife, ${print(first.size[2])} from the end of the tongue. Take the wood off both faces as far as that, with a router or a rabbet plane along a straightedge that is clamped on at the line, a scrap clamped where the cut comes out.${beside}`,
+  ];
+}
 
 /** Tenons that meet others lose a corner before they are fitted. */
 const cornersOff = (work: Work, part: Part, list: readonly BoxFeature[]): readonly string[] =>

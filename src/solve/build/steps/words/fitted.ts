@@ -4,7 +4,7 @@ import type { Units } from "../../../../parse/draft.ts";
 import { inches, type Length, millimetres } from "../../../../units/length.ts";
 import { max, subtract } from "../../../../units/rational.ts";
 import type { Design } from "../../../design.ts";
-import { heldOff, tooShortForTwoStuds } from "../../at-the-wall.ts";
+import { firstOfTwoStuds, heldOff, tooShortForTwoStuds } from "../../at-the-wall.ts";
 import { takesTwo } from "../../cut-list/weight.ts";
 import { capital, definite, FIRST, numberWord, type Work, withArticle } from "../draft.ts";
 import { beforeItIsTied, carriedOf, goesInLast, whenItHangs } from "../finishing/in-its-room.ts";
@@ -74,7 +74,7 @@ const WORDS: ReadonlyMap<string, Words> = new Map<string, Words>([
     "lid support",
     {
       after:
-        "Open the lid to several angles and let go: it has to stay at each of them. If it does not, set the support tighter or add one.",
+        "Its own instructions come first: where they set it in another place for a lid of this weight, that holds. Open the lid to several angles and let go: it has to stay at each of them. If it does not, set the support tighter or add one.",
       cautions: [
         "A lid that falls can kill a child. Do not use the chest before the support holds the lid at every angle.",
       ],
@@ -103,7 +103,7 @@ const WORDS: ReadonlyMap<string, Words> = new Map<string, Words>([
           `A strap has two brackets: this one, and one for the wall. ${pull} the piece an arm's length from the wall. Bore ${pilot} pilot hole into the middle of ${one ? "the" : "each"} stud, as deep as the wall screw is long, and screw on the bracket for the wall with the wall screw, no lower than the one on the piece; where a baseboard holds the piece off the wall, on a block as thick as that.`,
           `Thread ${one ? "the strap" : "each strap"} loosely through both brackets while you reach them, its end led out a hand's breadth past the nearer side or over the top: behind the piece no hand goes in. ${one ? "If it has no end to pull, close it" : "A strap without an end to pull is closed"} before, as short as lets the piece come home.`,
           `Push the piece home, ${stood}pull ${straps} tight by ${one ? "its end" : "these ends"}, and try: the top must not come forward by more than a finger's breadth.`,
-          `In masonry take the plug and screw that ${one ? "the maker of the strap sells" : "the makers of the straps sell"} for such a wall and such a pull. Plaster or board alone holds nothing.`,
+          `In masonry take the plug and screw that ${one ? "the maker of the strap sells" : "the makers of the straps sell"} for such a wall and such a pull, and bore with the bit and as deep as is said with them. Plaster or board alone holds nothing.`,
         ];
       },
       cautions: (work) => [TIPS, ...(beforeItIsTied(work).length > 0 ? liftCaution(work, carriedOf(work)) : [])],
@@ -132,7 +132,7 @@ const WORDS: ReadonlyMap<string, Words> = new Map<string, Words>([
         if (design.wall?.studs === null)
           return [
             ...packing,
-            `${ahead} Bore the wall there, set plugs that take the whole length of the screw behind the plaster, ${again}`,
+            `${ahead} ${masonryText(work)} Then ${again}`,
             `The screws are set for a wall of solid masonry, where plugs hold anywhere. Before a wall on studs they do not stay where they are drawn: ${move}.`,
             ...hangs,
           ];
@@ -141,7 +141,7 @@ const WORDS: ReadonlyMap<string, Words> = new Map<string, Words>([
         const more =
           countOf(work, "wall screw") === 1 ? " If you find two studs behind it, drive a screw into each." : "";
         return [
-          `Find the studs behind it${apart}. The screws go into the studs that you found, and nowhere else: where a stud lies elsewhere than drawn, move the screw along to its middle, and bore there.${more}`,
+          `Find the studs behind it${apart}. ${placedByStuds(work)}The screws go into the studs that you found, and nowhere else: where a stud lies elsewhere than drawn, move the screw along to its middle, and bore there.${more}`,
           ...packing,
           blind
             ? `${ahead} Bore ${pilot} into the stud behind each, ${again}`
@@ -154,6 +154,21 @@ const WORDS: ReadonlyMap<string, Words> = new Map<string, Words>([
     },
   ],
 ]);
+
+/** Of what is long enough for two studs in some places only: where it hangs follows from them. */
+function placedByStuds({ design, place }: Work): string {
+  const first = firstOfTwoStuds(design);
+  return first
+    ? `Two lie behind it only where the first is ${place(first[0])} to ${place(first[1])} from its left end: choose the place of the piece by that. `
+    : "";
+}
+
+/** What is bored and plugged in solid masonry: the makers of plugs say with which bit, and how deep. */
+function masonryText({ plan, print, design }: Work): string {
+  const thread = plan.hardware.find(({ item }) => item.kind === "wall screw")?.item.measures.get("thread");
+  const past = design.units === "inch" ? "3/8 in" : "10 mm";
+  return `Take plugs that are made for what this wall is built of and for a screw ${thread ? `${print(thread)} thick` : "as thick as yours"}, as long as what of the screw goes into the wall behind the plaster; what stands on their packing holds before what is said here. Bore the wall square with a masonry bit as wide as the plug says, and ${past} deeper than the screw comes, with hammer action in solid brick, stone or concrete only; clear out the dust, and push each plug in until it lies behind the plaster.`;
+}
 
 /** kg of what stands there when it is tied. */
 function standingMass(work: Work): number {

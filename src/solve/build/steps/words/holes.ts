@@ -127,7 +127,7 @@ function whatText(work: Work, part: Part, list: readonly Hole[]): string {
   if (hole.kind === "pocket")
     return `Bore ${n} pocket ${word} into the ${face} at the ${endOf(part, hole)}, ${drill(first.diameter)} for the head, 15° to the face, with the jig set for wood ${print(part.thickness)} thick.`;
   if (hole.kind === "recess")
-    return `Bore ${n === "a" ? "a recess" : `${n} recesses`}, ${drill(first.diameter)} wide and ${print(first.depth)} deep into the ${face}${openTo(part, list)}, and in the middle of each a ${drill(last.diameter)} pilot hole, ${print(last.depth)} deep in all.`;
+    return `Bore ${n === "a" ? "a recess" : `${n} recesses`}, ${drill(first.diameter)} wide and ${print(first.depth)} deep into the ${face}${openTo(part, list)}, and in the middle of each a ${drill(last.diameter)} pilot hole, ${print(last.depth)} deep in all. Measure a disc of your fasteners first: each recess is as wide and as deep as that.`;
   // A hole that the plan itself says may be for anything.
   const pegged = hole.kind === "dowel" && work.plan.fasteners.some(({ id, kind }) => kind === "peg" && id === hole.for);
   const kind = hole.for === null ? "" : pegged ? "peg " : (KINDS[hole.kind] ?? "");

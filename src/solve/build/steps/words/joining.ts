@@ -3,7 +3,7 @@ import type { Direction, Joint } from "../../../design.ts";
 import { boredThrough } from "../bored-through.ts";
 import { isClamped } from "../clamping.ts";
 import { listed, namesOf, series, type Work, withArticle } from "../draft.ts";
-import { comesFrom, isUnderneath } from "../lying.ts";
+import { comesFrom, isUnderneath, restsOn } from "../lying.ts";
 import { isPanel, type Move } from "../moves.ts";
 import { groupedBy } from "../wishes/own-key.ts";
 import { CLAMPING, closedAtOnce, unclamped } from "./closed-at-once.ts";
@@ -82,12 +82,15 @@ export function joiningText(
   // Where everything goes is told before it is clamped there.
   const where = [...(set ? [] : placed), ...standTexts(work, joints)];
   const at = method.findIndex((text) => CLAMPING.test(text));
+  // What hangs is held in its place while its hinges are screwed on.
+  const hung = at < 0 && joints.some(({ kind }) => kind === "hinged");
   return [
     ...(oneByOne ? [oneByOneText(moves.flatMap(({ arriving }) => arriving.map(work.part)))] : []),
     ...(set ? placed : []),
+    ...(hung ? where : []),
     ...(at < 0 ? method : [...method.slice(0, at), ...where, ...method.slice(at)]),
     ...tiltTexts(work, moves, built),
-    ...(at < 0 ? where : []),
+    ...(at < 0 && !hung ? where : []),
     ...scenes.flatMap(thenTexts),
     ...pegTexts(work, joints),
     ...lineTexts(
@@ -210,7 +213,7 @@ function methodText(scene: Scene, methods: readonly Joint["method"][], method: J
     these,
     those,
     starts: scene.moves[0]?.starts ?? false,
-    from: comesFrom(scene.work, scene.moves, scene.up),
+    from: comesFrom(scene.work, scene.moves, scene.up) ?? (restsOn(scene.work, scene.moves, scene.up) ? "above" : null),
     alone: new Set(scene.joints.map((joint) => joint.method)).size === 1 && !scene.lowered,
   });
 }

@@ -1,7 +1,7 @@
 /** Parts that were marked from each other go where that is written on them: which of their mark a step takes. */
 import { matingsOf } from "../dowelled.ts";
-import { series, type Work } from "../draft.ts";
-import { calledAmong } from "./by-place.ts";
+import { listed, series, type Work } from "../draft.ts";
+import { calledAmong, listedAmong } from "./by-place.ts";
 
 /** How its sentence begins. */
 export const WRITTEN = "By what is written on ";
@@ -9,13 +9,23 @@ export const WRITTEN = "By what is written on ";
 /** `fresh`: ids of what comes in a step; nothing where all of each mark are there, or a mark has one only. */
 export function markedTexts(work: Work, fresh: readonly string[]): readonly string[] {
   const own = new Set(fresh);
-  const marked = new Set(
-    matingsOf(work)
-      .filter(({ measured, met }) => own.has(measured) && own.has(met))
-      .flatMap(({ measured, met }) => [measured, met]),
-  );
+  const marked = markedIn(work, fresh);
   const some = fresh.filter((id) => marked.has(id) && work.line(id).parts.some((other) => !own.has(other)));
   if (some.length === 0) return [];
   const names = some.map((id) => `the ${calledAmong(work, id, work.line(id).parts)}`);
   return [`${WRITTEN}${some.length === 1 ? "it" : "them"} take ${series(names)}.`];
+}
+
+/** What stands together: each by its place where that is written on one of them, since there may be another such body. */
+export const listedAsWritten = (work: Work, ids: readonly string[]): string =>
+  markedIn(work, ids).size > 0 ? listedAmong(work, ids) : listed(work, ids);
+
+/** Those of some parts that were marked from each other. */
+function markedIn(work: Work, ids: readonly string[]): ReadonlySet<string> {
+  const own = new Set(ids);
+  return new Set(
+    matingsOf(work)
+      .filter(({ measured, met }) => own.has(measured) && own.has(met))
+      .flatMap(({ measured, met }) => [measured, met]),
+  );
 }

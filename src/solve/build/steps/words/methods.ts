@@ -34,12 +34,13 @@ const mitred: Words = ({ everything, glued }) => [
   `Bring ${everything} together until the mitres close from the outer edge to the inner one.`,
   ...when(glued, "Clamp round the whole, with blocks at the corners."),
 ];
+/** `clamped`: which way, and what keeps the cauls off the ends that come through. */
 const fitted =
-  (what: string): Words =>
+  (what: string, clamped: string): Words =>
   ({ everything, glued }) => [
     ...when(glued, `Brush glue thinly on the sides of the ${what}.`),
     `Tap ${everything} together with a block of scrap until the ${what} are home.`,
-    ...when(glued, "Clamp across the corners, with blocks beside what stands proud."),
+    ...when(glued, clamped),
   ];
 /** Clamps that are counted; or one that holds a joint until it is fastened. */
 const pressed = (what: string, drawn: boolean): string =>
@@ -81,8 +82,14 @@ export const METHOD_WORDS: Readonly<Partial<Record<Joint["method"], Words>>> = {
     ...mitred(sides),
   ],
   "keyed mitre": mitred,
-  "box joint": fitted("fingers"),
-  dovetail: fitted("tails"),
+  "box joint": fitted(
+    "fingers",
+    "Clamp along the walls both ways, over cauls that lie close beside the fingers, or that are cut out over the ends of those that come through: what presses on these ends holds the corner open.",
+  ),
+  dovetail: fitted(
+    "tails",
+    "Clamp the way the tails go in, over cauls that lie close beside them, or that are cut out over the ends of the pins between them: what presses on these ends holds the corner open.",
+  ),
   "sliding dovetail": ({ these, those, glued }) => [
     ...when(
       glued,
@@ -97,7 +104,7 @@ export const METHOD_WORDS: Readonly<Partial<Record<Joint["method"], Words>>> = {
   "breadboard end": ({ these, those, glued, clamped }) => [
     ...when(glued, "Spread glue on the middle 4 in (100 mm) of the tongue only: the rest must be free to move."),
     clamped
-      ? `Push ${these} and ${those} together and clamp. Turn the clamps by turns until the shoulder is tight all along, then drive the pegs.`
+      ? `Push ${these} and ${those} together and clamp. Turn the clamps by turns until the shoulder is tight all along, then drive the pegs, without glue but for a drop under the last 1/8 in (3 mm) of each: it may hold in the face of the end, not in the tongue that slides.`
       : `Push ${these} and ${those} together until the shoulder is tight.`,
   ],
   dowels: ({ everything, glued }) => [`Push ${everything} together${glued ? " and clamp" : ""}.`],

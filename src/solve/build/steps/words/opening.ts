@@ -7,6 +7,8 @@ import type { Part } from "../../../design.ts";
 import { called, capital, listed, numberWord, series, type Work } from "../draft.ts";
 import type { Entering, Opening } from "../openings.ts";
 import { groupedBy } from "../wishes/own-key.ts";
+import { calledAmong } from "./by-place.ts";
+import { pairWants } from "./slide-room.ts";
 import { theWhich, whichOf } from "./which.ts";
 
 /** Parts of one door or drawer that are cut to what they go into. */
@@ -23,7 +25,7 @@ export function openingTexts(work: Work, all: readonly Kinded[]): readonly strin
   const which = whichOf(all.map(({ parts }) => parts.map(({ blank }) => blank).reduce(enclosing)));
   const told = alike.map((own) => {
     const fitted = own[0] as Kinded;
-    const text = fitted.openings.map((opening) => openingText(work, fitted, opening)).join(" ");
+    const text = fitted.openings.map((opening) => openingText(work, fitted, opening, own.length === 1)).join(" ");
     if (!which || alike.length === 1) return text;
     const words = own.map((each) => which[all.indexOf(each)] as string);
     return `For ${theWhich(words, KINDS[fitted.kind])}: ${text.charAt(0).toLowerCase()}${text.slice(1)}`;
@@ -61,17 +63,21 @@ function fromWords(all: readonly Kinded[]): string {
 const keyOf = (work: Work, { axis, low, high, room, filled }: Opening): string =>
   [axis, ...[low, high].map(({ id }) => work.line(id).mark).sort(), work.print(room), work.print(filled)].join();
 
-function openingText(work: Work, fitted: Kinded, opening: Opening): string {
+function openingText(work: Work, fitted: Kinded, opening: Opening, alone: boolean): string {
   const { axis, low, high, filled } = opening;
   // What is expected is what a rule shows, and what is taken off that.
   const ids = new Set(fitted.parts.map(({ id }) => id));
   const runs = work.design.joints.find(({ kind, parts: [side] }) => kind === "running" && ids.has(side));
   const room = roundTo(opening.room, roomStep(work.design, axis === 2 ? undefined : runs?.method));
-  const smaller = work.print(subtract(room, filled));
+  const left = subtract(room, filled);
+  const smaller = work.print(left);
+  // Of several openings that are told at once, only the marks of what bounds them are the same.
+  const bound = (id: string): string => (alone ? calledAmong(work, id, [low.id, high.id]) : called(work, id));
+  const wants = runs && axis !== 2 ? pairWants(work, runs, left) : "";
   const size = axis === 2 ? "high" : fitted.kind === "rests" ? "long" : "wide";
   return [
-    `Measure ${low === high ? `the opening in the ${called(work, low.id)}` : `from the ${called(work, low.id)} to the ${called(work, high.id)}`}, ${placesOf(fitted.parts, axis)}: ${work.print(room)} is expected.`,
-    `${subjectOf(work, fitted, opening)} ${smaller} less than the smallest of these, ${work.print(filled)} ${size}.`,
+    `Measure ${low === high ? `the opening in the ${called(work, low.id)}` : `from the ${bound(low.id)} to the ${bound(high.id)}`}, ${placesOf(fitted.parts, axis)}: ${work.print(room)} is expected.`,
+    `${subjectOf(work, fitted, opening)} ${smaller} less than the smallest of these, ${work.print(filled)} ${size}${wants === "" ? "" : `: ${wants}`}.`,
   ].join(" ");
 }
 

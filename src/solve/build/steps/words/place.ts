@@ -10,6 +10,7 @@ import type { Move } from "../moves.ts";
 import { along, coversMore, OUTSIDE, sidesTold } from "./along.ts";
 import { calledAmong } from "./by-place.ts";
 import { bareFace, between, isLost, meetingOf, outermost } from "./edges.ts";
+import { notchRound } from "./notched-round.ts";
 import { overhang } from "./overhang.ts";
 import { gapText, runTexts } from "./rows.ts";
 import { type Seen, seenOf } from "./seen.ts";
@@ -44,7 +45,7 @@ function placeText(work: Work, move: Move, up: Direction): string | null {
     other !== joint && other.parts.includes(own) && other.parts.some((id) => present.includes(id)) ? [other] : [],
   );
   const site = { present, arriving: move.arriving, up, others, box: outer?.box };
-  return `Place ${outer ? listed(work, outer.ids) : `the ${called(work, own)}`} ${onMate(work, joint, own, mate, site)}.`;
+  return `Place ${outer ? listed(work, outer.ids) : `the ${called(work, own)}`} ${onMate(work, joint, own, mate, site)}${outer ? "" : notchRound(part, base)}.`;
 }
 
 /** Of a body that arrives whole: what of it reaches farthest where it meets the other, where that hides the side of the joined part that would be told. */

@@ -1,6 +1,6 @@
 /** Where a slide begins, and how much room it has beside its drawer, against what it wants. */
 import { type Length, UNITS_PER_INCH, UNITS_PER_MM } from "../../../../units/length.ts";
-import { half, multiply, negate, ONE, rational, subtract, toNumber } from "../../../../units/rational.ts";
+import { half, less, multiply, negate, ONE, rational, subtract, toNumber } from "../../../../units/rational.ts";
 import { INDICES } from "../../../design/space.ts";
 import type { Joint, Part } from "../../../design.ts";
 import { series, type Work } from "../draft.ts";
@@ -51,6 +51,18 @@ export function slideRoom(work: Work, joints: readonly Joint[]): SlideRoom | nul
   };
 }
 
+/** What a pair of slides wants of the room that a drawer leaves, and what makes up for more; empty where they do not say it. */
+export function pairWants(work: Work, joint: Joint, left: Length): string {
+  const wants = work.plan.hardware.find((each) => each.joint === joint.id)?.item.ranges.get("side space");
+  if (!wants) return "";
+  const card = less(multiply(wants.high, TWO), left) ? ", and card behind them makes up the rest" : "";
+  return `a pair of slides wants ${rangeOf(work, wants, TWO)}${card}`;
+}
+
+/** "1.016 to 1.039 in": so many times. */
+const rangeOf = (work: Work, { low, high }: Wanted, times: Length): string =>
+  `${finely(work, multiply(low, times)).replace(/\D+$/, "")} to ${finely(work, multiply(high, times))}`;
+
 interface Wanted {
   readonly low: Length;
   readonly high: Length;
@@ -62,8 +74,7 @@ const AS_DRAWN =
 
 /** Of several that are not alike each is told; where there is more on one side than on the other, both sides together. `wants`: on each side. */
 function roomText(work: Work, all: readonly Beside[], wants: Wanted): string {
-  const range = (n: Length): string =>
-    `${finely(work, multiply(wants.low, n)).replace(/\D+$/, "")} to ${finely(work, multiply(wants.high, n))}`;
+  const range = (n: Length): string => rangeOf(work, wants, n);
   const over = ({ both }: Beside): Length => subtract(both, multiply(wants.high, TWO));
   const [first] = all;
   if (!first) return `The slide wants ${range(ONE)} of room on each side: ${AS_DRAWN}`;

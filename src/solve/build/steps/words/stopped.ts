@@ -24,7 +24,7 @@ export function stoppedTexts(work: Work, part: Part, list: readonly BoxFeature[]
 }
 
 const HEAD = "Where a router cuts, square the round ends with a chisel";
-export const isOfEnds = (text: string): boolean => text.startsWith(HEAD);
+const isOfEnds = (text: string): boolean => text.startsWith(HEAD);
 
 /** Nobody rounds the corners of glass. */
 const holdsGlass = ({ design }: Work, { id }: Part): boolean =>
@@ -47,3 +47,7 @@ function stopsAt(part: Part, box: BoxFeature, end: 0 | 1): boolean {
   const [from, to] = [triple((i) => span(i)[0]), triple((i) => span(i)[1])];
   return !isEmpty(intersect(part.solid, boxPlanes(from, to)));
 }
+
+/** What holds of several cuts is told once, after the last of them. */
+export const endsOnce = (texts: readonly string[]): readonly string[] =>
+  texts.filter((text, i) => !isOfEnds(text) || texts.lastIndexOf(text) === i);

@@ -7,12 +7,16 @@ import { series } from "../draft.ts";
 
 const NUMBERS = ["first", "second", "third", "fourth", "fifth", "sixth", "seventh", "eighth", "ninth", "tenth"];
 
+/** "first", "fifth"; "12th". */
+export const ordinal = (number: number): string =>
+  NUMBERS[number - 1] ?? `${number}${number % 100 > 13 ? (["th", "st", "nd", "rd"][number % 10] ?? "th") : "th"}`;
+
 /** "left", "middle" or "right", "lower" or "upper"; of more than three "lowest", "second from the left": where one of some stands along an axis, counted from 0. */
 export function placeWord(at: number, count: number, axis: AxisIndex): string {
   const [low, high] = WAYS[axis];
   const own = count === 2 ? [low, high] : count === 3 ? [low, "middle", high] : [];
   if (axis === 2 && count > 3 && (at === 0 || at === count - 1)) return at === 0 ? "lowest" : "highest";
-  return own[at] ?? `${NUMBERS[at] ?? at + 1} from ${axis === 2 ? "below" : `the ${low}`}`;
+  return own[at] ?? `${ordinal(at + 1)} from ${axis === 2 ? "below" : `the ${low}`}`;
 }
 
 /** "left", "middle", "right"; "first from below": a word for each of some bodies that stand side by side or one above another. Null where they do neither. */

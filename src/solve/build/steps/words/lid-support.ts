@@ -1,0 +1,61 @@
+/** Which lid support to buy: the side that it is for, and what it has to hold. Common practice, no source. */
+
+import { toMillimetres } from "../../../../units/length.ts";
+import { add, less } from "../../../../units/rational.ts";
+import { enclosing, extent } from "../../../design/space.ts";
+import { sayWeight } from "../../cut-list/weight.ts";
+import { pluralOf, series, type Work } from "../draft.ts";
+
+const KIND = "lid support";
+const GRAVITY = 9.81;
+/** Newton metres in an inch-pound. */
+const INCH_POUND = 0.112985;
+
+/** Empty where there is none. */
+export function lidSupportTexts(work: Work): readonly string[] {
+  const { plan, design, motions } = work;
+  const halves = plan.hardware.filter(({ item, halfOf }) => item.kind === KIND && halfOf !== undefined);
+  const supports = plan.hardware.filter(({ item, halfOf }) => item.kind === KIND && halfOf === undefined);
+  const [first] = supports;
+  if (!first) return [];
+  const lids = [
+    ...new Map(
+      halves.map(({ carriedBy }) => {
+        const moves = motions.find((each) => each.kind !== "slide" && each.moves.includes(carriedBy))?.moves;
+        const ids = moves ?? [carriedBy];
+        return [ids.join(), design.parts.filter(({ id }) => ids.includes(id))] as const;
+      }),
+    ).values(),
+  ];
+  const several = supports.length > 1;
+  const sides = new Set(halves.map((half) => sideOf(work, half.carriedBy, half.at[0])));
+  const hand =
+    sides.size === 1
+      ? `for the ${[...sides].join("")} end of a lid, seen from the front`
+      : "of each hand, one for the left end of a lid and one for the right, seen from the front";
+  const holds =
+    first.item.words.get("holds") === "every angle"
+      ? "It must hold the lid wherever it is let go, by friction or by a spring, and not only prop it when it stands open"
+      : "It holds the lid when it stands open, and nowhere between: keep a hand on the lid";
+  const told = lids.map((parts) => {
+    const kg = parts.reduce((so, { id }) => so + work.mass(id), 0);
+    const box = parts.map(({ body }) => body).reduce(enclosing);
+    const force = (kg * GRAVITY * toMillimetres(extent(box, 1))) / 2000;
+    const turning =
+      design.units === "inch" ? `${Math.ceil(force / INCH_POUND)} inch-pounds` : `${force.toFixed(1)} N m`;
+    return `weighs about ${sayWeight(kg, design.units)} and is ${work.print(extent(box, 1))} from back to front: where a maker tells turning force, half of that depth times the weight, that is ${turning}`;
+  });
+  return [
+    `Many ${pluralOf(KIND)} are made for one side: take ${several ? "such" : "one"} ${hand}, or what serves both. ${holds}. The lid ${series(told)}${several ? ", for all of them together" : ""}.`,
+  ];
+}
+
+/** On which half of what it is fixed to it lies. */
+function sideOf(work: Work, id: string, at: Parameters<typeof less>[0]): "left" | "right" {
+  const moves = work.motions.find((each) => each.moves.includes(id))?.moves ?? [id];
+  const { low, high } = work.design.parts
+    .filter((part) => moves.includes(part.id))
+    .map(({ body }) => body)
+    .reduce(enclosing);
+  return less(add(at, at), add(low[0], high[0])) ? "left" : "right";
+}
