@@ -23,7 +23,7 @@ import { underTexts } from "./packing.ts";
 import { blockText } from "./standing-out.ts";
 import { builtNames, standingName, titleOf } from "./titles.ts";
 import { bodyWords, theBody } from "./words/bodies.ts";
-import { clearTexts } from "./words/clear-between.ts";
+import { clearText, sticksFor } from "./words/clear-between.ts";
 import { boxTexts, roomTexts } from "./words/drawer-room.ts";
 import { WALL_CAUTION } from "./words/fitted.ts";
 import { laysDown } from "./words/glazed.ts";
@@ -120,6 +120,7 @@ function joiningStep(
   const panes = panesOf(work.design);
   const glass = !first.arrivesBuilt && fresh.some((id) => panes.has(id));
   const struck = drives.some(isStruck);
+  const sticks = closing || hung ? [] : sticksFor(work, joints, togetherAfter(moves));
   return {
     kind: glued ? "glue-up" : "join",
     title: titleOf(work, copies, moves, place.units),
@@ -133,6 +134,7 @@ function joiningStep(
         (glued ? joints.length * MINUTES.glue : 0)),
     waits: glued ? [CLAMPED, CURED] : [],
     ...(clamps.length > 0 && { clamps }),
+    ...(sticks.length > 0 && { sticks }),
     ...((lift.length > 0 || manyDowels(work, moves)) && { hands: 2 }),
     ...((struck || (turned && lift.length > 0)) && { strains: true as const }),
     ...(turned && lift.length > 0 && { lifts: { turned: lift, lying } }),
@@ -167,7 +169,7 @@ function joiningStep(
       ...(proof && !shown.some((each) => each.includes(proof.text)) ? [proof.text] : []),
       ...(hung ? [...whenItHangs(work), "Load it little by little."] : []),
       ...(closing || hung || !glued ? [] : squareTexts(work, joints)),
-      ...(closing || hung ? [] : clearTexts(work, joints, togetherAfter(moves))),
+      ...sticks.flatMap((each) => clearText(work, each)),
       ...(glued ? inLineTexts(work, joints) : []),
       ...(first.arrivesBuilt ? [] : boxTexts(work, everyCopy.map(beforeAndAfter))),
       ...roomTexts(work, first.present, togetherAfter(moves), glued),
