@@ -42,7 +42,7 @@ const full = settings("the back of a case", {
   ),
   "in from the back": may(
     measure,
-    "How far a back in a groove stays in front of the back edges: 1/2 in or 12 mm, or as far as a bevelled pair of cleats behind it is thick and 1/16 in or 1.5 mm more, if nothing is said.",
+    "How far a back in a groove stays in front of the back edges: 1/2 in or 12 mm, or as far as a bevelled pair of cleats behind it is thick, if nothing is said. Before such a pair say 1/16 in or 1.5 mm more than that: the cleat on the wall wants air.",
     "in from the wall",
   ),
   play: may(measure, "How much room it has in its grooves at each edge."),
@@ -85,10 +85,10 @@ export const seated = (said: SaidBack, { behindBack }: Site): Back => ({
   in: said.in ?? (behindBack ? "groove" : "rabbet"),
 });
 
-/** How far a back in a groove stays in front of the back edges: the cleat on the wall needs some air before it, or it catches. Common practice, no source. */
+/** How far a back in a groove stays in front of the back edges. */
 const inFrom = ({ inFrom: said }: Back, { behindBack, usual, write }: Site): TextNode => {
   if (said) return said;
-  return behindBack ? write`${behindBack}.thickness + ${usual("1/16", "1.5")}` : write`${usual("1/2", "12")}`;
+  return behindBack ? write`${behindBack}.thickness` : write`${usual("1/2", "12")}`;
 };
 
 /** What a back ends on below and above, by the names of parts; null where nothing is. */
