@@ -175,6 +175,7 @@ export type {
   OnBench,
   Step,
   StepKind,
+  Sticks,
   Timeline,
   Tool,
   Wait,

@@ -54,6 +54,12 @@ const ASKED: readonly Asked[] = [
   },
   { says: /\bright-angle driver\b/iu, tool: "Right-angle driver", why: "for screws with little room behind them" },
   {
+    says: /\bdrill bit in an extension\b/iu,
+    tool: "Extension for drill bits, 12 in (300 mm) long",
+    why: "to bore where a chuck has no room",
+  },
+  { says: /\btape [^.]* to the pins\b/iu, tool: "Masking tape", why: "to hold what lies loose while it is carried" },
+  {
     says: /\boffset screwdriver\b|\boffset one\b/iu,
     tool: "Offset screwdriver",
     why: "for screws that no drill gets behind",
