@@ -15,15 +15,17 @@ export interface Seen {
   readonly faces: readonly VisibleFace[];
   readonly view: View;
   readonly fit: Fit;
+  /** Ids of what is drawn in hidden lines, and marked all the same. */
+  readonly behind: ReadonlySet<string>;
   /** Only what is around something is drawn. */
   readonly isCloseUp: boolean;
 }
 
-export function marksOf(step: Step, scene: Scene, { faces, view, fit, isCloseUp }: Seen): readonly PartLabel[] {
+export function marksOf(step: Step, scene: Scene, { faces, view, fit, behind, isCloseUp }: Seen): readonly PartLabel[] {
   const { items, hardware, goes, fresh } = scene;
   if (step.shows.as) return labels(items, faces, view, fit);
   const there = new Set(faces.filter(({ polygons }) => polygons.length > 0).map(({ id }) => id));
-  const isThere = ({ id }: Marked): boolean => !isCloseUp || there.has(id);
+  const isThere = ({ id }: Marked): boolean => !isCloseUp || there.has(id) || behind.has(id);
   const named = clearerHalves(hardware, (id) => seenArea(faces, id, fit.scale));
   const bought = items.filter(({ id }) => named.has(id));
   // A line to what cannot be seen would strike the work through; it is counted with what can.
