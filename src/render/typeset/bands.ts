@@ -84,6 +84,8 @@ export interface Band {
   readonly y: number;
   readonly height: number;
   readonly spots: readonly Spot[];
+  /** So much of its top stands over both columns. */
+  readonly over?: number;
   /** Which unit goes over into the right column, if any does. */
   readonly parted: number | null;
   /** The first unit that does not go in. */

@@ -80,9 +80,9 @@ function tightened(columns: Columns, from: number, until: number): Columns | nul
 
 /** How far down both columns reach, together. */
 export const reach = (bands: readonly Band[]): number =>
-  bands.reduce((sum, { spots }) => {
+  bands.reduce((sum, { spots, over = 0 }) => {
     const low = ([0, 1] as const).map((of) =>
-      Math.max(0, ...spots.flatMap(({ atom, column, y }) => (column === of ? [y + atom.height] : []))),
+      Math.max(over, ...spots.flatMap(({ atom, column, y }) => (column === of ? [y + atom.height] : []))),
     );
     return sum + (low[0] ?? 0) + (low[1] ?? 0);
   }, 0);
@@ -100,6 +100,7 @@ function wideBand(columns: Columns, { head, below, larger }: Wide, unit: number,
   const band: Band = {
     y: 0,
     height: top + rest.height,
+    over: head.height,
     spots: [{ atom: head, column: 0, y: 0 }, ...spots],
     parted: null,
     next: unit + 1,
