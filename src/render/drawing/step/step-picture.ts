@@ -41,7 +41,7 @@ export function stepPicture(build: Build, step: Step, options: StepPictureOption
   const mouths = driveways.length > 0 || step.shows.as ? driveways : mouthsOf(build, step);
   // Where parts are new they are looked at; else what is put on them.
   const parts = new Set([...fresh].filter((id) => !scene.hardware.has(id)));
-  const subject = { items, mouths, ...(parts.size > 0 ? { fresh: parts, hardware: halvesOf(scene) } : { fresh }) };
+  const subject = { items, mouths, fresh: step.shows.as ? fresh : parts, hardware: halvesOf(scene) };
   const view = chooseView(subject, ceiling, before?.view ?? null);
   const other = step.shows.as ? null : otherSide(build, scene, view, ceiling);
   const size = other ? { ...frame, height: Math.max(frame.height, options.tall ?? 0) } : frame;
@@ -132,6 +132,9 @@ function keyOf(
   return JSON.stringify([name, shown, sizes, open, screws.map(({ id }) => id), groups.map(({ along }) => along)]);
 }
 
-/** The ids of what is put on, those of one piece of hardware together. */
+/** The ids of what is put on, those of one piece of hardware together, its own first. */
 const halvesOf = ({ hardware }: Scene): readonly (readonly string[])[] =>
-  [...new Set(hardware.values())].map((whole) => [...hardware].flatMap(([id, of]) => (of === whole ? [id] : [])));
+  [...new Set(hardware.values())].map((whole) => {
+    const halves = [...hardware].flatMap(([id, of]) => (of === whole ? [id] : []));
+    return halves.toSorted((a, b) => Number(b === whole) - Number(a === whole));
+  });
