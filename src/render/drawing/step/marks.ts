@@ -10,6 +10,8 @@ import type { Scene } from "./scene.ts";
 
 /** More marks than these leave no room for those of what was there before, nor are needed to know again what was taken off. */
 const MANY = 8;
+/** So many go with those of what was there before, which are left out one by one where there is no place for them. */
+const MOST = 10;
 
 export interface Seen {
   readonly faces: readonly VisibleFace[];
@@ -54,7 +56,7 @@ export function marksOf(step: Step, scene: Scene, { faces, view, fit, behind, is
   );
   const known = new Set(own.map(({ mark }) => mark));
   const rest = under.filter(({ mark }) => !known.has(mark)).map((each) => ({ ...each, isPresent: true }));
-  return own.length + rest.length > MANY ? own : [...own, ...rest];
+  return own.length + rest.length > MOST ? own : [...own, ...rest];
 }
 
 /** Of a body of many parts what the words speak of; all where that is nothing. */
