@@ -19,7 +19,7 @@ export const fastenersMeet = rule<{
   wrong: stepExample(
     [
       "joints:",
-      "  rail: { made of: lumber, as: on edge, between: [left-leg, right-leg], front: 0, top: 10 1/2 }\njoints:",
+      "  rail: { made of: lumber, as: on edge, between: [left-leg, right-leg], deep: middle, top: 10 1/2 }\njoints:",
     ],
     [
       "with: screws }",
