@@ -44,7 +44,7 @@ const ASKED: readonly Asked[] = [
   },
   { says: /\bhold each pair with two small clamps/iu, tool: "Four small clamps", why: "to hold cauls" },
   { says: /\btap\b/iu, tool: "Mallet, and a block of scrap", why: "to bring joints and dowels home" },
-  { says: /\bhammer\b/iu, tool: "Hammer", why: "for what is driven" },
+  { says: /\bhammer\b(?! action)/iu, tool: "Hammer", why: "for what is driven" },
   { says: /\bchisel\b/iu, tool: "Chisels", why: "to clean out corners" },
   { says: /\bawl\b/iu, tool: "Awl", why: "to start small screws and holes" },
   {
