@@ -1,16 +1,36 @@
 import { expect, test } from "vitest";
 import { whatDecides } from "../../../src/render/pages/hardware.ts";
-import { built } from "../../examples/compiled.ts";
+import { built, solveText, textOf } from "../../examples/compiled.ts";
 import { plain, stepWith, textOfStep } from "./examples.ts";
 
-test("a screw for a hinge plate is bought by the hole that is bored for it", () => {
-  const screws = built("index-cabinet")
-    .purchases.map(({ item }) => plain(item))
-    .filter((item) => item.startsWith("screw for a hinge plate"));
-  // The catalogue's holes for plates on a face frame: 3/32 in, 11 mm deep.
-  expect(screws).toEqual([expect.stringMatching(/for holes 3\/32 in across and 11 mm deep$/u)]);
+test("screws for hinge plates are bought by thickness, length and head, as the holes for them ask", () => {
+  const text = textOf("index-cabinet");
+  const screws = (change: string) =>
+    (
+      solveText(text.replace("kind: cup hinge for a face frame,", `kind: cup hinge for a face frame, ${change}`)).build
+        ?.purchases ?? []
+    )
+      .filter(({ note = "" }) => note.includes("cup hinges"))
+      .map(({ item }) => plain(item));
+  // Four hinges. The catalogue's holes for plates on a face frame: 3/32 in, those of a #6 in hardwood, 11 mm deep; a plate is 2 mm thick: 13 mm,
+  // of the lengths sold 5/8 in, as the screws of the cups are.
+  expect(screws("")).toEqual(["wood screw #6 × 5/8 in, countersunk"]);
+  // Holes of 5 mm take a thread of 6.3 mm, 13 mm long: pages of hinge makers, from memory.
+  expect(screws("plate hole: 5 mm,")).toEqual([
+    "screw for a hinge plate 6.3 mm × 13 mm, countersunk, for holes 5 mm across",
+    "wood screw #6 × 5/8 in, countersunk",
+  ]);
+});
+
+test("a hinge says what holds its door shut", () => {
   const hinge = built("index-cabinet").purchases.find(({ item }) => item.startsWith("cup hinge"));
-  expect(plain(hinge?.item ?? "")).toContain("opens 110°");
+  expect(plain(hinge?.item ?? "")).toContain("opens 110°, shuts by its own spring");
+  expect(
+    JSON.stringify(
+      built("index-cabinet").hardware.map(({ item }) => item.decides),
+      (_, v) => (typeof v === "bigint" ? String(v) : v),
+    ),
+  ).toContain('{"name":"shuts","value":"by its own spring"}');
 });
 
 test("the holes for wall screws are told in the step as the drilling table has them", () => {

@@ -4,7 +4,7 @@ import type { Units } from "../../../../parse/draft.ts";
 import { inches, type Length, millimetres } from "../../../../units/length.ts";
 import { max, subtract } from "../../../../units/rational.ts";
 import type { Design } from "../../../design.ts";
-import { firstOfTwoStuds, heldOff, tooShortForTwoStuds } from "../../at-the-wall.ts";
+import { firstOfTwoStuds, heldOff, studsApart, tooShortForTwoStuds } from "../../at-the-wall.ts";
 import { takesTwo } from "../../cut-list/weight.ts";
 import { capital, definite, FIRST, numberWord, type Work, withArticle } from "../draft.ts";
 import { beforeItIsTied, carriedOf, goesInLast, whenItHangs } from "../finishing/in-its-room.ts";
@@ -136,7 +136,8 @@ const WORDS: ReadonlyMap<string, Words> = new Map<string, Words>([
             `The screws are set for a wall of solid masonry, where plugs hold anywhere. Before a wall on studs they do not stay where they are drawn: ${move}.`,
             ...hangs,
           ];
-        const apart = design.wall?.studs ? `, as a rule ${print(design.wall.studs)} apart` : "";
+        const studs = studsApart(design);
+        const apart = studs ? `, as a rule ${print(studs)} apart` : "";
         const pilot = `${withArticle(drill(studPilot(design.units)))} pilot hole as deep as its screw reaches`;
         const more =
           countOf(work, "wall screw") === 1 ? " If you find two studs behind it, drive a screw into each." : "";
@@ -159,7 +160,7 @@ const WORDS: ReadonlyMap<string, Words> = new Map<string, Words>([
 function placedByStuds({ design, place }: Work): string {
   const first = firstOfTwoStuds(design);
   return first
-    ? `Two lie behind it only where the first is ${place(first[0])} to ${place(first[1])} from its left end: choose the place of the piece by that. `
+    ? `Two lie behind it only where the first is ${place(first[0])} to ${place(first[1])} from its left end: choose the place of the piece by that, or, where it has to hang elsewhere, screw a board across two studs first and fix it on that. `
     : "";
 }
 
@@ -187,7 +188,7 @@ function boredThrough({ plan, drill, print }: Work): string {
   const holes = plan.holes.filter((hole) => hole.for !== null && own.has(hole.for));
   const [seat, through] = holes.find(({ stages }) => stages.length > 1)?.stages ?? [];
   if (seat && through)
-    return `bore for each screw a seat for its head first, ${drill(seat.diameter)} across and ${print(seat.depth)} deep, then ${drill(through.diameter)} right through`;
+    return `bore for each screw a seat for its head, ${drill(seat.diameter)} across and ${print(seat.depth)} deep, then ${drill(through.diameter)} right through`;
   const only = holes[0]?.stages.at(-1);
   return only ? `bore its holes through, ${drill(only.diameter)} across` : "bore its holes through";
 }
