@@ -29,9 +29,12 @@ export function clampPlaces(work: Work, moves: readonly Move[]): readonly string
       const [{ part, count } = { part: "", count: 0 }] = some;
       // One rail under a caul, another that is reached.
       const apart = alike.filter(([other]) => other && work.line(other.part).mark === work.line(part).mark).length > 1;
+      const others = [...new Set(all)].filter(
+        (id) => work.line(id).mark === work.line(part).mark && some.every((each) => each.part !== id),
+      );
       const on =
         some.length === 1
-          ? `the ${apart ? calledAmong(work, part, all) : called(work, part)}`
+          ? `the ${apart || others.length > 0 ? calledAmong(work, part, all) : called(work, part)}`
           : `each of ${numberWord(some.length)} ${plural(work, part)}`;
       return `${numberWord(count)} on ${on}`;
     });
@@ -179,7 +182,7 @@ function wedgeText(work: Work, own: readonly ClampEnd[]): readonly string[] {
   const on = `On ${sides} ${listed(work, ids)} ${ids.length === 1 ? "slopes" : "slope"} ${slope.degrees}° where clamps press, and a clamp slides on a slope:`;
   if (slope.degrees > MOST.leaning)
     return [
-      `${on} put a block between with an edge that is sawn to the same bevel from an offcut, its thick end towards the ${slope.towards}, and hold it on with a small clamp until the others are tight.`,
+      `${on} put a block between with an edge that is sawn to the same bevel from an offcut, its thick end towards the ${slope.towards}, and stick it on with double-sided tape: there seldom is room for a clamp to hold it. Tighten the clamps on it only until the joint is shut.`,
     ];
   return [
     `${on} put a wedge between, sawn to ${slope.degrees}° from offcuts, its thick end towards the ${slope.towards}, and tape it on.`,

@@ -41,7 +41,7 @@ interface Printing {
 /** Screws of a hinge, so many, as printed. */
 export function screwsOf(item: Item, count: number, context: Printing): readonly string[] {
   const gauge = numberOf(item, "gauge");
-  const size = context.units === "inch" ? `#${gauge}` : `${gauge}\u202fmm`;
+  const size = context.units === "inch" ? `#${gauge}` : `${gauge} mm`;
   return Array(count).fill(woodScrew(size, measureOf(item, "screw"), context));
 }
 

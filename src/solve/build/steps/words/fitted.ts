@@ -8,6 +8,7 @@ import { firstOfTwoStuds, heldOff, studsApart, tooShortForTwoStuds } from "../..
 import { takesTwo } from "../../cut-list/weight.ts";
 import { capital, definite, FIRST, numberWord, type Work, withArticle } from "../draft.ts";
 import { beforeItIsTied, carriedOf, goesInLast, whenItHangs } from "../finishing/in-its-room.ts";
+import { standsOverTexts } from "./lid-support.ts";
 import { liftCaution } from "./lifting.ts";
 
 /** Of the screw that goes into a stud. Common practice, no source. */
@@ -73,8 +74,10 @@ const WORDS: ReadonlyMap<string, Words> = new Map<string, Words>([
   [
     "lid support",
     {
-      after:
+      after: (work) => [
+        ...standsOverTexts(work),
         "Its own instructions come first: where they set it in another place for a lid of this weight, that holds. Open the lid to several angles and let go: it has to stay at each of them. If it does not, set the support tighter or add one.",
+      ],
       cautions: [
         "A lid that falls can kill a child. Do not use the chest before the support holds the lid at every angle.",
       ],
