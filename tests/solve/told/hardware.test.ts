@@ -35,8 +35,8 @@ test("a hinge says what holds its door shut", () => {
 
 test("the holes for wall screws are told in the step as the drilling table has them", () => {
   const text = (name: string) => textOfStep(stepWith(built(name), /to the wall$/u));
-  // The spice cabinet's screws are 5 mm thick, their heads 13 x 3 mm and sunk; half a millimetre of play, common practice, no source.
-  expect(text("spice-cabinet")).toContain("13 mm across and 3 mm deep, then 5.5 mm right through");
+  // The spice cabinet's screws are 5 mm thick, their heads 13 x 3 mm and sunk, in the next wider bit; half a millimetre of play, common practice, no source.
+  expect(text("spice-cabinet")).toContain("14 mm across and 3 mm deep, then 5.5 mm right through");
   expect(text("key-cabinet")).toMatch(
     /bore (?:its holes through, \d+\/\d+ in across|for each screw a seat .* deep, then)/u,
   );
@@ -82,6 +82,9 @@ test("of two rails of one mark the step says which, and what to do where no dril
   );
   const own = built("old-plans/medicine-cabinet").drilling.find(({ what }) => what.includes("wall screw"));
   expect(own?.backing).toBe("scrap");
+  expect([own?.when, own?.into.map(({ side }) => side)]).toEqual(["before assembly", ["back face"]]);
+  const cleat = built("key-cabinet").drilling.find(({ what }) => what.includes("wall screw"));
+  expect([cleat?.when, cleat?.into.map(({ side }) => side)]).toEqual(["before assembly", ["front face"]]);
   expect(built("old-plans/wall-shelf").drilling.find(({ what }) => what.includes("wall screw"))?.backing).toBe(
     "the wall",
   );
