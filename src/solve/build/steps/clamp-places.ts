@@ -9,7 +9,7 @@ import { hollowTexts } from "./hollow-seats.ts";
 import type { Move } from "./moves.ts";
 import { MOST } from "./slopes.ts";
 import { groupedBy } from "./wishes/own-key.ts";
-import { calledAmong } from "./words/by-place.ts";
+import { calledAmong, placedAmong } from "./words/by-place.ts";
 
 /** "three on the bottom panel (D), one on each of two rails (L)", direction by direction: where they are not all on one part. */
 export function clampPlaces(work: Work, moves: readonly Move[]): readonly string[] {
@@ -29,12 +29,16 @@ export function clampPlaces(work: Work, moves: readonly Move[]): readonly string
       const [{ part, count } = { part: "", count: 0 }] = some;
       // One rail under a caul, another that is reached.
       const apart = alike.filter(([other]) => other && work.line(other.part).mark === work.line(part).mark).length > 1;
-      const others = [...new Set(all)].filter(
+      // One that arrives by itself is told by the step.
+      const rivals = moves.some(({ arriving }) => arriving.includes(part))
+        ? moves.flatMap((move) => move.arriving)
+        : all;
+      const others = [...new Set(rivals)].filter(
         (id) => work.line(id).mark === work.line(part).mark && some.every((each) => each.part !== id),
       );
       const on =
         some.length === 1
-          ? `the ${apart || others.length > 0 ? calledAmong(work, part, all) : called(work, part)}`
+          ? `the ${apart ? calledAmong(work, part, all) : others.length > 0 ? placedAmong(work, part, rivals) : called(work, part)}`
           : `each of ${numberWord(some.length)} ${plural(work, part)}`;
       return `${numberWord(count)} on ${on}`;
     });
