@@ -1,22 +1,18 @@
 import { expect, test } from "vitest";
+import { doorExample, framed } from "../../../src/findings/door-example.ts";
 import { whatDecides } from "../../../src/render/pages/hardware.ts";
-import { built, solveText, textOf } from "../../examples/compiled.ts";
+import { built, solveText } from "../../examples/compiled.ts";
 import { plain, stepWith, textOfStep } from "./examples.ts";
 
 test("screws for hinge plates are bought by thickness, length and head, as the holes for them ask", () => {
-  const text = textOf("index-cabinet");
-  const screws = (change: string) =>
-    (
-      solveText(text.replace("kind: cup hinge for a face frame,", `kind: cup hinge for a face frame, ${change}`)).build
-        ?.purchases ?? []
-    )
-      .filter(({ note = "" }) => note.includes("cup hinges"))
-      .map(({ item }) => plain(item));
-  // Four hinges. The catalogue's holes for plates on a face frame: 3/32 in, those of a #6 in hardwood, 11 mm deep; a plate is 2 mm thick: 13 mm,
-  // of the lengths sold 5/8 in, as the screws of the cups are.
-  expect(screws("")).toEqual(["wood screw #6 × 5/8 in, countersunk"]);
+  const screws = ({ purchases }: Pick<ReturnType<typeof built>, "purchases">) =>
+    purchases.filter(({ note = "" }) => note.includes("cup hinges")).map(({ item }) => plain(item));
+  // The catalogue's holes for plates on a face frame: 3/32 in, those of a #6 in hardwood, 11 mm deep; a plate is 2 mm thick: 13 mm, of the
+  // lengths sold 5/8 in, as the screws of the cups are.
+  expect(screws(built("index-cabinet"))).toEqual(["wood screw #6 × 5/8 in, countersunk"]);
   // Holes of 5 mm take a thread of 6.3 mm, 13 mm long: pages of hinge makers, from memory.
-  expect(screws("plate hole: 5 mm,")).toEqual([
+  const { build } = solveText(doorExample(...framed("")));
+  expect(screws(build as ReturnType<typeof built>)).toEqual([
     "screw for a hinge plate 6.3 mm × 13 mm, countersunk, for holes 5 mm across",
     "wood screw #6 × 5/8 in, countersunk",
   ]);
