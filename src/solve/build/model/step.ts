@@ -123,6 +123,8 @@ export type Action =
       readonly part: string;
       readonly features: readonly number[];
       readonly holes: readonly number[];
+      /** Holes of what stands together, bored while it still lies on the bench, and from which side: where they begin or where they come out. */
+      readonly ahead?: "from this side" | "from the other side";
     }
   /** Bands are put on in this order. */
   | { readonly do: "band"; readonly part: string; readonly edges: readonly Face[] }

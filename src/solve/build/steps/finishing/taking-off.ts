@@ -68,7 +68,7 @@ export function takingOffSteps(work: Work): readonly StepDraft[] {
     {
       ...taken,
       onHead: [
-        `Draw the screws of ${names}, as the work lies on ${one ? "it" : "them"}, and lift the rest off. Write on ${one ? "it" : "each"} where it belongs, where it will not be seen.`,
+        `The work still lies upside down on ${names}: draw the screws that hold ${one && removable[0]?.parts.length === 1 ? "it" : "them"} from above, and lift the rest off. Write on ${one ? "it" : "each"} where it belongs, where it will not be seen.`,
         ...buttonsOffTexts(work, screwsOf(removable)),
       ],
     },
