@@ -128,7 +128,9 @@ function joiningStep(
         ...insideText(work, first.present, togetherAfter(moves)),
         ...cornerTexts(work, joints, first.present, togetherAfter(moves)),
       ];
-  const strained = struck || (turned && lift.length > 0) || (sanded.length > 0 && !first.starts);
+  // What rubs is planed off at once, and a door hangs by its joints.
+  const planed = first.arrivesBuilt && joints.some(({ kind }) => kind === "hinged");
+  const strained = struck || (turned && lift.length > 0) || (sanded.length > 0 && !first.starts) || planed;
   const sticks = closing || hung ? [] : sticksFor(work, joints, togetherAfter(moves));
   return {
     kind: glued ? "glue-up" : "join",

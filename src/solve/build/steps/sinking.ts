@@ -21,12 +21,18 @@ export function sinkTexts(work: Work, moves: readonly Move[], up: Direction): re
   if (first.arrivesBuilt) return [];
   const all = togetherAfter(moves);
   const bottom = (id: string) => bottomOf(boxOf(work.part(id)), up);
-  const bench = all.map(bottom).reduce(min);
+  // What reaches past the work as it stands is kept clear of the bench.
+  const bench = (first.starts ? all : first.present).map(bottom).reduce(min);
   const held = new Set(first.starts ? [] : first.present);
+  const carries = ({ parts }: Joint, id: string): boolean =>
+    parts.some((other) => other !== id && toNumber(subtract(bottom(id), bottom(other))) > SEEN);
   const sinking = all.filter((id) => {
     if (held.has(id) || toNumber(subtract(bottom(id), bench)) < SEEN) return false;
     const own = joints.filter(({ parts }) => parts.includes(id));
-    return own.length > 0 && own.every((joint) => SLIDING.has(joint.method) && slidesDown(joint, up));
+    return (
+      own.some(({ method }) => SLIDING.has(method)) &&
+      own.every((joint) => (SLIDING.has(joint.method) && slidesDown(joint, up)) || (!joint.glue && !carries(joint, id)))
+    );
   });
   return groupedBy(sinking, (id) => work.print(subtract(bottom(id), bench))).map((own) => {
     const gap = work.print(subtract(bottom(own[0] as string), bench));
