@@ -36,6 +36,8 @@ export function withTurns(
     // What is only measured in work that was laid down is measured as that stands.
     const stood = draft.kind === "fit" && before?.[2] === 0 && !draft.tried && draft.up[2] === -1;
     const up = before && (onHead || measured) ? before : stood ? STANDING : draft.up;
+    // A door that was taken off is taken up: "the work" would be the piece.
+    const inHand = draft.kind === "fit" && bodies.some((each) => each.size > (body?.size ?? 0));
     bodies = actions.reduce(afterAction, bodies);
     const seen = new Set([...own, ...(shows.as ? [] : shows.fresh)]);
     for (const each of bodies) if ([...seen].some((id) => each.has(id))) for (const id of each) lies.set(id, up);
@@ -48,7 +50,7 @@ export function withTurns(
     if (sameDirection(before, up)) return lyingSo({ ...draft, up, text });
     const falls = up[2] !== 1 && before[2] === 1 && own.some((id) => onPins.has(id)) ? [FALLS] : [];
     const withIt = text.some((each) => WITH_IT.test(each));
-    const turns = withIt || text.some((each) => TURNED.test(each)) ? [] : [turnText(before, up)];
+    const turns = withIt || inHand || text.some((each) => TURNED.test(each)) ? [] : [turnText(before, up)];
     // What is clamped on is turned over too.
     const over = withIt ? bodies.find((each) => own.some((id) => each.has(id))) : body;
     const heavy = lifting([...(over ?? [])]);
