@@ -20,7 +20,7 @@ describe("a board in a frame", () => {
   });
 
   test("swells from the moisture on the day of building, where that is known: by half from 8 %", () => {
-    const known = fillsItsFrame.wrong.replace("widths: 6 to 16 }", "widths: 6 to 16, moisture: 8 % }");
+    const known = fillsItsFrame.wrong.replace("widths: 6 to 18 }", "widths: 6 to 18, moisture: 8 % }");
     expect(judge(known).of(RULE, "panel")?.value).toBeCloseTo((14.5 * SHARE * INCH) / 2, 6);
   });
 

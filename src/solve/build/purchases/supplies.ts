@@ -1,8 +1,8 @@
 /** Glue and sandpaper, from the areas that are glued and sanded. */
 import { toNumber, UNITS_PER_MM } from "../../../units/index.ts";
 import { isGluedUp, makingOf } from "../../design/making/plain.ts";
-import type { Design, Fastener, Part } from "../../design.ts";
 import { faceAxis, indexOf } from "../../design/space.ts";
+import type { Design, Fastener, Part } from "../../design.ts";
 import { isIronedOn } from "../banding/strips.ts";
 import { sandedIn } from "../finishing/abrasives.ts";
 import type { Finishing } from "../model/purchase.ts";

@@ -1,10 +1,10 @@
 /** How far apart stand what is driven without holes that would show it, and where the first and the last of them do. */
 import { inches, type Length, millimetres } from "../../../../units/length.ts";
-import { compare, equal, less, subtract, ZERO } from "../../../../units/rational.ts";
+import { add, compare, equal, half, less, subtract, ZERO } from "../../../../units/rational.ts";
 import { roundTo } from "../../../../units/round.ts";
 import { type AxisIndex, faceOf, INDICES, indexOf } from "../../../design/space.ts";
 import type { Fastener, FastenerKind } from "../../../design.ts";
-import { listed, pluralOf, type Work } from "../draft.ts";
+import { listed, pluralOf, series, type Work } from "../draft.ts";
 import { groupedBy } from "../wishes/own-key.ts";
 
 const PLAIN: ReadonlySet<FastenerKind> = new Set(["nail", "brad", "staple"]);
@@ -17,6 +17,7 @@ const MOST = 3;
 /** The nails of one joint: what they go through, how far apart they are, and how far the outer ones are from its ends. */
 interface Nailed {
   readonly panel: string;
+  readonly mate: string;
   readonly gaps: readonly Length[];
   readonly ends: string;
 }
@@ -37,18 +38,21 @@ export function apartText(work: Work, list: readonly Fastener[]): string {
   if (all === "") return "";
   const kinds = groupedBy(rows, (row) => `${gapText(work, row.gaps)}|${row.ends}`).map((own) => ({
     panels: [...new Set(own.map(({ panel }) => panel))],
+    mates: [...new Set(own.map(({ mate }) => mate))],
     gaps: own.flatMap(({ gaps }) => gaps),
     ends: own[0]?.ends ?? "",
   }));
-  const panels = kinds.flatMap((kind) => kind.panels);
-  if (panels.length > new Set(panels).size || kinds.length > MOST || kinds.some(({ ends }) => ends === ""))
+  const panels = new Set(kinds.flatMap((kind) => kind.panels));
+  const told = kinds.map((kind) => (panels.size === 1 ? kind.mates : kind.panels));
+  if (new Set(told.flat()).size < told.flat().length || kinds.length > MOST || kinds.some(({ ends }) => ends === ""))
     return `, ${all} apart`;
-  const two = rows.every(({ gaps }) => gaps.length === 1);
-  const outer = (kind: (typeof kinds)[number]): string =>
-    `${two ? "" : "the outer ones "}${kind.panels.length === 1 ? kind.ends : kind.ends.replaceAll(/\bits /gu, "their ")}`;
-  const told = kinds.map(outer);
-  if (kinds.length === 1) return `, ${all} apart, ${told[0]}`;
-  const each = kinds.map((kind, i) => `on ${listed(work, kind.panels)} ${gapText(work, kind.gaps)}, ${told[i]}`);
+  const outer = ({ ends, panels: own }: (typeof kinds)[number]): string =>
+    own.length === 1 ? ends : ends.replaceAll(/\bits /gu, "their ");
+  if (kinds.length === 1) return `, ${all} apart, ${outer(kinds[0] as (typeof kinds)[number])}`;
+  const on = panels.size === 1 ? "into" : "on";
+  const each = kinds.map(
+    (kind, i) => `${on} ${listed(work, told[i] ?? [])} ${gapText(work, kind.gaps)}, ${outer(kind)}`,
+  );
   return `, ${all} apart: ${each.join("; ")}`;
 }
 
@@ -71,19 +75,36 @@ function nailed(work: Work, list: readonly Fastener[]): Nailed | null {
     return { axis, at, long: subtract(at.at(-1) as Length, at[0] as Length) };
   });
   const { axis, at } = spans.reduce((best, each) => (compare(each.long, best.long) > 0 ? each : best));
-  const panel = list[0]?.through[0];
-  if (at.length < 2 || panel === undefined) return null;
+  const [one] = list;
+  const panel = one?.through[0];
+  if (at.length < 2 || one === undefined || panel === undefined) return null;
   const gaps = at.slice(1).map((place, i) => subtract(place, at[i] as Length));
-  return { panel, gaps, ends: endsText(work, panel, axis, [at[0] as Length, at.at(-1) as Length]) };
+  return { panel, mate: one.into, gaps, ends: endsText(work, panel, axis, at) };
 }
 
-/** "1 in from its ends", "1 in from its left and 2 in from its right end"; empty of what does not lie square. */
-function endsText(work: Work, panel: string, axis: AxisIndex, [first, last]: readonly [Length, Length]): string {
+/** A few at one end are told one by one. */
+const FEW = 3;
+
+/**
+ * "the outer ones 1 in from its ends", "1 in from its left and 2 in from its right end" of two; "3/8 in and 7/8 in from its left end" where all are
+ * near one end; empty of what does not lie square.
+ */
+function endsText(work: Work, panel: string, axis: AxisIndex, at: readonly Length[]): string {
   const { body, axes, turned } = work.part(panel);
   if (turned) return "";
   const end = indexOf(axes.length) === axis ? "end" : "edge";
-  const [low, high] = [subtract(first, body.low[axis]), subtract(body.high[axis], last)].map(work.place);
-  return low === high
-    ? `${low} from its ${pluralOf(end)}`
-    : `${low} from its ${faceOf(axis, false)} and ${high} from its ${faceOf(axis, true)} ${end}`;
+  const [first, last] = [at[0] as Length, at.at(-1) as Length];
+  const [low, high] = [subtract(first, body.low[axis]), subtract(body.high[axis], last)];
+  const far = subtract(last, first);
+  const near = ([mine, other]: readonly [Length, Length]): boolean =>
+    at.length <= FEW && less(add(far, mine), half(other));
+  if (near([low, high]))
+    return `${series(at.map((place) => work.place(subtract(place, body.low[axis]))))} from its ${faceOf(axis, false)} ${end}`;
+  if (near([high, low]))
+    return `${series(at.toReversed().map((place) => work.place(subtract(body.high[axis], place))))} from its ${faceOf(axis, true)} ${end}`;
+  const outer = at.length === 2 ? "" : "the outer ones ";
+  const [one, other] = [low, high].map(work.place);
+  return one === other
+    ? `${outer}${one} from its ${pluralOf(end)}`
+    : `${outer}${one} from its ${faceOf(axis, false)} and ${other} from its ${faceOf(axis, true)} ${end}`;
 }

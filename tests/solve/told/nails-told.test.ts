@@ -1,0 +1,18 @@
+/** Nails have no holes that would show their places. By hand from the plans. */
+import { expect, test } from "vitest";
+import { built } from "../../examples/compiled.ts";
+import { stepWith, textOfStep } from "./examples.ts";
+
+// Two sides 34 in long, ends between them: nails 4 in apart from 1 in on; 14 1/4 in between the sides leave 7/8 + 1 in.
+test("rows of one panel are told by what they go into", () => {
+  expect(textOfStep(stepWith(built("old-plans/cedar-chest"), /^Nail on the bottom board/u))).toContain(
+    "into two sides (A) about 4 in, the outer ones 1 in from its ends; into the left end (D) and the right end (E) about 4 in, the outer ones 1 7/8 in from its edges",
+  );
+});
+
+// Cleats 1 1/4 in wide at both ends of the rail, two nails 5/16 in from either edge of each.
+test("a few nails near one end are told one by one from there", () => {
+  expect(textOfStep(stepWith(built("old-plans/bookcase"), /^Nail .*the bottom rail \(L\)/u))).toContain(
+    "into the bottom cleat (R) about 1/2 in, 5/16 in and 15/16 in from its left end; into the right bottom cleat (S) about 1/2 in, 5/16 in and 15/16 in from its right end",
+  );
+});
