@@ -25,6 +25,7 @@ import { roomsToGlue } from "./rooms.ts";
 import { slideRoom } from "./slide-room.ts";
 import { standTexts } from "./standing.ts";
 import { tiltTexts } from "./tilted.ts";
+import { endTexts } from "./which-end.ts";
 
 /** What the sentences about one step need. */
 interface Scene {
@@ -80,7 +81,7 @@ export function joiningText(
   );
   const oneByOne = set && moves.length > 1;
   // Where everything goes is told before it is clamped there.
-  const where = [...(set ? [] : placed), ...standTexts(work, joints)];
+  const where = [...(set ? [] : placed), ...endTexts(work, moves), ...standTexts(work, joints)];
   const at = method.findIndex((text) => CLAMPING.test(text));
   // What hangs is held in its place while its hinges are screwed on.
   const hung = at < 0 && joints.some(({ kind }) => kind === "hinged");
