@@ -12,9 +12,12 @@ test("parts that were marked from each other are taken by what is written on the
   expect(first && textOfStep(first)).toContain(
     "By what is written on them take the front right leg (B), the right apron (D) and the back right leg (A).",
   );
-  // What was put together before is taken as a whole, and all of a mark need no choice.
-  for (const title of [/^Add the frame from step/u, /^Glue in two long aprons/u])
-    expect(textOfStep(stepWith(build, title))).not.toContain("By what is written");
+  // Where all of a mark come, none is left to choose from, but each has its own holes to go to.
+  expect(textOfStep(stepWith(build, /^Glue in two long aprons/u))).toContain(
+    "By what is written on them bring each of two long aprons (C) to its own place, and each end to its own: none is exchanged or turned round.",
+  );
+  // What was put together before is taken as a whole.
+  expect(textOfStep(stepWith(build, /^Add the frame from step/u))).not.toContain("By what is written");
 });
 
 // The aprons of the desk are marked from its left legs: of two like frames one goes to each end.
