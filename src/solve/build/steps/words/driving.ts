@@ -80,7 +80,7 @@ export const DRIVEN_WITH: Readonly<Partial<Record<Tool, string>>> = {
 };
 
 /** "There is little room behind the heads of those into the back rail (E): use a bit 12 in (300 mm) long." */
-function closeTexts(work: Work, drives: readonly Drive[]): readonly string[] {
+export function closeTexts(work: Work, drives: readonly Drive[]): readonly string[] {
   const close = drives.filter(({ tool }) => DRIVEN_WITH[tool] !== undefined);
   if (close.length === 0) return [];
   const into = [...new Set(close.map(({ fastener }) => fastener.into))];
