@@ -3,6 +3,7 @@ import type { Removable } from "../../order/index.ts";
 import { listed, numberWord, pluralOf, series, type Work } from "../draft.ts";
 import { groupedBy } from "../wishes/own-key.ts";
 import { bodyKind, bodyWords, movingWords, theBody } from "../words/bodies.ts";
+import { glazedLastOf } from "./glazed-last.ts";
 
 /** So many kinds of part without a name of their own are told in a title. */
 const MOST = 3;
@@ -27,4 +28,16 @@ export function namesOf(work: Work, bodies: readonly Removable[]): string {
     return theBody(nameOf(work, body) ?? "");
   });
   return series([...own, ...(others.length > 0 ? [listed(work, others)] : [])]);
+}
+
+/** "What lies apart belongs to it: the two drawers and the top board (B).", of some parts that are sanded or coated as the piece. */
+export function apartText(work: Work, parts: readonly string[]): readonly string[] {
+  const own = new Set(parts);
+  const bodies = work.plan.removable.toReversed().filter((body) => body.parts.some((id) => own.has(id)));
+  const beads = [...glazedLastOf(work)].filter((id) => own.has(id));
+  const names = [
+    ...(bodies.length > 0 ? [namesOf(work, bodies)] : []),
+    ...(beads.length > 0 ? [listed(work, beads)] : []),
+  ];
+  return names.length === 0 ? [] : [`What lies apart belongs to it: ${names.join("; ")}.`];
 }
