@@ -25,7 +25,7 @@ test("of two frames that are not exchanged the one that is laid down is told by 
   const text = textOfStep(stepWith(built("loan-desk"), /^Glue in two long aprons/u));
   expect(text).toContain("Lay the front left leg (A), the back left leg (B) and the left apron (D) flat on battens");
   // Rails of drawers that are all alike are not told apart.
-  expect(textOfStep(stepWith(built("dining-bench"), /^Add the frame from step 14/u))).toContain(
+  expect(textOfStep(stepWith(built("dining-bench"), /^Add the assembly from step 14/u))).toContain(
     "Lay two legs (B) and the short apron (E) flat on battens",
   );
 });
