@@ -71,5 +71,7 @@ const boredAlong = ({ direction }: Hole): AxisIndex | undefined => INDICES.find(
 function whatFor({ plan }: Work, holes: readonly Hole[]): string {
   const word = holes.length === 1 ? "hole" : "holes";
   const item = plan.hardware.find(({ id }) => id === holes[0]?.for)?.item.kind.replace(/ for an? .*$/u, "");
-  return item === undefined ? `screw ${word}` : `${word} for the ${item}`;
+  if (item !== undefined) return `${word} for the ${item}`;
+  const kind = plan.fasteners.find(({ id }) => id === holes[0]?.for)?.kind;
+  return kind === undefined ? word : `${/screw/u.test(kind) ? "screw" : kind} ${word}`;
 }
