@@ -47,6 +47,7 @@ import { emptySource } from "./rules/empty-source.ts";
 import { emptyValue } from "./rules/empty-value.ts";
 import { errorNotAccepted } from "./rules/error-not-accepted.ts";
 import { fastenerNeedsRoom } from "./rules/fastener-needs-room.ts";
+import { fastenersMeet } from "./rules/fasteners-meet.ts";
 import { fillsItsFrame } from "./rules/fills-its-frame.ts";
 import { fingersDoNotFit } from "./rules/fingers-do-not-fit.ts";
 import { fitsNothing } from "./rules/fits-nothing.ts";
@@ -272,6 +273,7 @@ export const catalogue: readonly Rule<never>[] = [
   emptyValue,
   errorNotAccepted,
   fastenerNeedsRoom,
+  fastenersMeet,
   fillsItsFrame,
   fingersDoNotFit,
   fitsNothing,

@@ -6,7 +6,7 @@ title: Top for the sorting table
 units: inch
 outside: { width: 30, depth: 16, height: 2 1/4 }
 stock:
-  slab: { wood: white oak, sold as: 4/4, planed to: 3/4, widths: 6 to 16 }
+  slab: { wood: white oak, sold as: 4/4, planed to: 3/4, widths: 6 to 18 }
   battens: { wood: white oak, sold as: 8/4, planed to: { thick: 1 1/2, wide: 2 } }
 piece:
   panel: { made of: slab, as: lying flat, grain: across, left: 0, right: 30, front: 0, back: 16, top: outside.top }

@@ -176,6 +176,7 @@ export type {
   OnBench,
   Step,
   StepKind,
+  Sticks,
   Timeline,
   Tool,
   Wait,

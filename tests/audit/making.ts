@@ -144,7 +144,9 @@ function* waits(model: Model, part: Part, replay: Replay): Violations {
   const beside = aroundAtUse(model, part, replay);
   const around = shut ?? boundsOfOpening(model, part, replay) ?? beside;
   if (around === null) return;
-  if (shut?.some((id) => beside?.includes(id) !== true))
+  if (shut && !shut.every((id) => bounding(model, part, id)))
+    yield fault(`is to fit between ${shut.join(" and ")}, which do not bound it`);
+  if (shut && !shut.every((id) => beside?.includes(id)) && !standBefore(shut, part, replay))
     yield fault(`is to fit between ${shut.join(" and ")}, which do not stand beside it`);
   const stand = (bodies: readonly Body[]) => bodies.some((one) => around.every((id) => one.has(id)));
   const expected = around.length === 0 ? null : (moments.find(({ later }) => stand(later))?.step.number ?? null);
@@ -173,6 +175,13 @@ function aroundAtUse(model: Model, part: Part, { moments }: Replay): readonly st
     to.find((id) => bodyOf(first?.bodies ?? [], id)),
   );
   return [...(body ?? [])].filter((id) => id !== part.id && bounding(model, part, id));
+}
+
+/** Whether some parts stand together in any body before a part is used: it may be measured there, and built into another first. */
+function standBefore(ids: readonly string[], part: Part, { moments }: Replay): boolean {
+  const use = moments.find(({ action }) => action.do === "add" && action.parts.includes(part.id));
+  const first = moments.find(({ step }) => step === use?.step);
+  return first?.bodies.some((body) => ids.every((id) => body.has(id))) === true;
 }
 
 /** Joined to the part, or beside one of its edges or ends with no more than a fit between. */

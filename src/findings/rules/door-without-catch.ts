@@ -25,7 +25,7 @@ export const doorWithoutCatch = rule<{
         : "";
     return `add a catch${doors.length > 1 ? " for each" : ""}, under \`fittings\`: ${lines.join(" and ")}${block}`;
   },
-  explain: `Butt hinges and continuous hinges have no spring: a door on them swings open by itself where the floor or the wall is a little out of plumb.
+  explain: `Butt hinges and continuous hinges have no spring, nor have cup hinges that are said to need a catch: a door on them swings open by itself where the floor or the wall is a little out of plumb.
 Accept this if it has a lock or a turn button.`,
   wrong: doorExample([
     "{ fit: catch, to: cabinet.top-panel, face: bottom, across: 16, against: finishes.slab }",

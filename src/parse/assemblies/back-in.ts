@@ -42,7 +42,7 @@ const full = settings("the back of a case", {
   ),
   "in from the back": may(
     measure,
-    "How far a back in a groove stays in front of the back edges: 1/2 in or 12 mm, or as far as a bevelled pair of cleats behind it is thick, if nothing is said.",
+    "How far a back in a groove stays in front of the back edges: 1/2 in or 12 mm, or as far as a bevelled pair of cleats behind it is thick, if nothing is said. Before such a pair say 1/16 in or 1.5 mm more than that: the cleat on the wall wants air.",
     "in from the wall",
   ),
   play: may(measure, "How much room it has in its grooves at each edge."),

@@ -1,8 +1,11 @@
 import { GAUGE } from "./butt-hinge.ts";
-import { deciding, degrees, type HardwareField, type HardwareKind, measure, range } from "./kind.ts";
+import { deciding, degrees, type HardwareField, type HardwareKind, measure, range, word } from "./kind.ts";
 
 const BASIS =
   "cup 35 mm, 3 to 7 mm from the edge, bored 10.5 to 13 mm, screws 45 × 9.5 mm, plate on the line 37 mm behind the front, overlay = what the hinge gives + what the cup lies further in: pages of three hinge makers; way of the door, and plate: common practice, no source";
+
+/** Of hinges without a spring, or with one that pushes the door open. */
+export const BY_A_CATCH = "by a catch";
 
 const fields = (overlay: Readonly<Record<string, HardwareField>>, setBack: HardwareField): HardwareKind["fields"] => ({
   ...overlay,
@@ -16,6 +19,9 @@ const fields = (overlay: Readonly<Record<string, HardwareField>>, setBack: Hardw
   ),
   "door thickness": deciding(range("How thick a door it takes.", "16 mm to 24 mm", "16 to 24")),
   opens: deciding(degrees("How many degrees it opens.", 110)),
+  shuts: deciding(
+    word("What holds its door shut: its own spring, or a catch besides.", "by its own spring", BY_A_CATCH),
+  ),
   "plate set back": setBack,
   "plate high": measure("How far plate and arm stand out from what the plate is screwed to.", "12 mm", "12"),
   "moves out": measure("How far the door has moved outwards when it is open.", "4 mm", "4"),

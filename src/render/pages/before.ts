@@ -32,7 +32,7 @@ export function beforeYouStart({ build, frame, printer }: Plan): Section {
     },
     {
       head: "Sizes",
-      text: `are in ${longNames}, thickness × width × length. The length runs along the grain. Widths and lengths of parts are rounded to ${printer.exact(design.precision)} ${printer.unit}${finer}. Thicknesses as they are bought, places and depths of holes, gaps, hardware and drills are told as fine as they are, to ${finest}: there a coarser figure would not fit.`,
+      text: `are in ${longNames}, thickness × width × length. The length runs along the grain. Widths and lengths of parts are rounded to ${printer.exact(design.precision)} ${printer.unit}${finer}. What has its size from the room that other parts leave is rounded down. Thicknesses as they are bought, places and depths of holes, gaps, hardware and drills are told as fine as they are, to ${finest}: there a coarser figure would not fit.`,
     },
     {
       head: "Pictures.",

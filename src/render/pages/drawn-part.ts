@@ -22,7 +22,7 @@ export interface Drawn {
   /** It tells every measure of what it shows. */
   readonly measured?: boolean;
   /** Points on paper for each unit; and whether it is drawn with a gap. Of a part to scale. */
-  readonly scale?: { readonly points: number; readonly broken: boolean };
+  readonly scale?: { readonly points: number; readonly broken: boolean; readonly bent: number };
   /** What its letters stand for, below it. */
   readonly key?: readonly Atom[];
   /** What is drawn among the text, above the sentence that begins so. */
@@ -62,8 +62,8 @@ const HEIGHTS = [0.38, 0.5, 0.8] as const;
 /** No more than this where it is drawn so many times as large by it. */
 const ENOUGH = 0.5;
 const WORTH = 1.3;
-/** The share of one that is set closer, and the scale below which its holes would crowd. */
-const LOW = [0.27] as const;
+/** The shares of one that is set closer, the first in which it goes, and the scale below which its holes would crowd. */
+const LOW = [0.27, 0.34] as const;
 const LEAST = 1 / 16.5;
 
 /** From the words above a drawing to its highest number. */
@@ -80,6 +80,7 @@ export function drawnPart(
     noted,
     low = false,
     most,
+    below,
   }: {
     readonly width: number;
     readonly column?: number;
@@ -87,6 +88,8 @@ export function drawnPart(
     readonly low?: boolean;
     /** The share of the page's height that it takes at most, instead of the usual ones. */
     readonly most?: number;
+    /** Smaller than so many points for each unit. */
+    readonly below?: number;
   },
 ): Drawn | null {
   const { build, frame } = plan;
@@ -99,12 +102,13 @@ export function drawnPart(
   const marked = (pitch: Length) => Math.abs(toNumber(subtract(roundTo(pitch, step), pitch))) <= 1;
   const shares = most !== undefined ? [most] : low ? LOW : HEIGHTS;
   const made = shares.reduce<PartDrawing | null>((found, share) => {
-    if (found && share > ENOUGH) return found;
+    if (found && (low || share > ENOUGH)) return found;
     const drawn = partDrawing(build, part, {
       frame: { x: 0, y: 0, width, height: Math.floor(frame.height * share) },
       pen: { ...plan.pen, print },
       marked,
-      ...(low ? { least: LEAST } : {}),
+      ...(low && { least: LEAST }),
+      ...(below !== undefined && { below }),
     });
     return found && !(drawn && drawn.points > WORTH * found.points) ? found : drawn;
   }, null);
@@ -120,7 +124,7 @@ export function drawnPart(
   return {
     height: onGrid(head.height + BELOW_WORDS + shown.height + 4),
     measured: true,
-    scale: { points: made.points, broken: made.broken },
+    scale: { points: made.points, broken: made.broken, bent: made.bent },
     key: keyOf(made.bores, plan).flatMap((rich, i, all) =>
       paragraph(rich, TYPE.caption, column, { keep: i < all.length - 1 }),
     ),

@@ -86,7 +86,7 @@ function whatFollows(plan: Plan, stock: Stock): FlowAtom[] {
   const test = `${capital(listed(housings))} are as wide as what goes into them is thick: cut one in scrap first. The other part should go in with the push of a hand.`;
   return [
     ...subheading(`Sizes that change with ${called}`, width),
-    ...(changing.rows.length === 0 ? [] : sizes(plan, changing)),
+    ...(changing.rows.length + changing.sticks.length === 0 ? [] : sizes(plan, changing)),
     ...moving(plan, changing),
     ...body(housed ? `${same} ${test}` : same, width, { above: 8 }),
   ];
@@ -163,7 +163,7 @@ function housingsOf({ parts }: Plan["build"]): readonly string[] {
 }
 
 /** A row for each size that changes, a column for each thickness. */
-function sizes({ build, frame, printer }: Plan, { thicknesses, rows }: ChangingSizes): Atom[] {
+function sizes({ build, frame, printer }: Plan, { thicknesses, rows, sticks }: ChangingSizes): Atom[] {
   const columns: Column[] = [
     { head: "Mark", style: TYPE.mark },
     { head: "Part", style: TYPE.cell },
@@ -180,12 +180,15 @@ function sizes({ build, frame, printer }: Plan, { thicknesses, rows }: ChangingS
     ),
     ...table({
       columns,
-      rows: rows.map(({ mark, size, sizes }) => [
-        mark,
-        names.get(mark) ?? "",
-        capital(size),
-        ...sizes.map(printer.exact),
-      ]),
+      rows: [
+        ...rows.map(({ mark, size, sizes }) => [
+          mark,
+          names.get(mark) ?? "",
+          capital(size),
+          ...sizes.map(printer.exact),
+        ]),
+        ...sticks.map(({ step, sizes }) => ["", `Sticks of step ${step}`, "Length", ...sizes.map(printer.exact)]),
+      ],
       width: frame.width,
       above: 8,
     }),

@@ -29,9 +29,13 @@ export function milling({ build, frame, printer }: Plan): Section | null {
   });
   if (stocks.length === 0) return null;
   const short = stocks.map(({ stock }) => unplaned(bought(stock)));
-  // Boards of one wood that are bought apart are told apart by what they are planed to.
+  // Boards of one wood that are bought apart are told apart by what they are planed to, if that is one thickness.
   const named = (stock: Stock, i: number): string =>
-    capital(short.filter((each) => each === short[i]).length > 1 ? bought(stock) : (short[i] ?? ""));
+    capital(
+      short.filter((each) => each === short[i]).length > 1 && !isShared(build, stock.name)
+        ? bought(stock)
+        : (short[i] ?? ""),
+    );
   return {
     ...{ name: "milling", title: "Milling", kind: "milling", start: "fits" },
     atoms: [
@@ -100,6 +104,9 @@ function rowOf(build: Build, line: CutLine, printer: Printer): readonly (readonl
 /** The stock of which a stock is sawn from the boards: that under which they are laid out. */
 const boardsOf = ({ layoutProof }: Build, name: string): string =>
   layoutProof.find(({ stocks }) => stocks.includes(name))?.stocks[0] ?? name;
+
+const isShared = ({ layoutProof }: Build, name: string): boolean =>
+  layoutProof.some(({ stocks }) => stocks[0] === name && stocks.length > 1);
 
 /** "board 1 and 2": the layouts of the stock, counted as on the pages of layouts. */
 function boards(build: Build, blanks: readonly Blank[]): string {

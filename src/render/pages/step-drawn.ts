@@ -27,8 +27,14 @@ const FEW = 6;
 
 /** As high where it takes the width of the page. */
 const WIDE = [250, 200] as const;
-/** Shares of the page's height that the drawing of a part then takes at most; the usual ones first. */
-const SHARES = [null, 0.38, 0.32, 0.27] as const;
+/** Shares of the page's height that the drawing of a part then takes at most; the usual ones first. And so many smaller scales are tried. */
+const SHARES = [null, 0.44, 0.38, 0.32, 0.27] as const;
+const SMALLER = 2;
+/** Numbers so far from their places, in points, crowd a drawing, and so does a smaller scale than this. */
+const BENT = 16;
+const SMALLEST = 72 / 406_400 / 16.5;
+/** So much larger it is drawn at least where that helps. */
+const HELPS = 1.3;
 /** A picture that gets no larger than this by it stays in its column. */
 const WORTH = 1.15;
 
@@ -41,6 +47,8 @@ export interface Shown {
   readonly lower: (how: Tightness) => Drawn | null;
   /** Over the width of the page, the largest first, and how many times as large. */
   readonly wide: () => readonly { readonly drawn: Drawn; readonly larger: number }[];
+  /** What it gains over the width of the page where it is crowded in a column, as a share of what is shown; else 0. */
+  readonly crowded: () => number;
   /** So many points higher at most, where a page has room; nothing is seen better in more. */
   readonly most: number;
   readonly taller: (more: number) => Drawn | null;
@@ -48,7 +56,7 @@ export interface Shown {
   readonly like: number | null;
 }
 
-const ONLY = { like: null, lower: () => null, wide: () => [], most: 0, taller: () => null };
+const ONLY = { like: null, lower: () => null, wide: () => [], crowded: () => 0, most: 0, taller: () => null };
 
 /** A part that is worked on with its measures, and what is put together as it stands in the room. */
 export function shownInSteps(plan: Plan, width: number): readonly Shown[] {
@@ -65,6 +73,7 @@ export function shownInSteps(plan: Plan, width: number): readonly Shown[] {
     const line = build.cutList.find(({ mark }) => mark === part?.mark);
     const drawnIn = (how: {
       readonly most?: number;
+      readonly below?: number;
       readonly low?: true;
       readonly width: number;
       readonly column?: number;
@@ -73,20 +82,31 @@ export function shownInSteps(plan: Plan, width: number): readonly Shown[] {
         ? drawnPart({ ...plan, build: { ...build, holes } }, line, part, { ...how, noted: false })
         : null;
     const drawn = drawnIn({ width });
-    if (drawn)
+    if (drawn) {
+      const wide = once(() => {
+        const over = { width: frame.width, column: width };
+        const all = SHARES.flatMap((most) => drawnIn({ ...over, ...(most && { most }) }) ?? []);
+        for (let i = 0; i < SMALLER && isCrowded(drawn); i++) {
+          const below = all.at(-1)?.scale?.points;
+          const smaller = below === undefined ? null : drawnIn({ ...over, below });
+          if (smaller) all.push(smaller);
+        }
+        return all
+          .filter((each, i) => isClearer(each, drawn) && each.scale?.points !== all[i - 1]?.scale?.points)
+          .map((each) => ({ drawn: each, larger: timesAsLarge(each, drawn) }));
+      });
       return {
         ...ONLY,
         picture: drawn,
         lower: once(() => drawnIn({ width, low: true })),
-        wide: () => {
-          const all = SHARES.flatMap(
-            (most) => drawnIn({ width: frame.width, column: width, ...(most && { most }) }) ?? [],
-          );
-          return all
-            .filter((wide, i) => isClearer(wide, drawn) && wide.scale?.points !== all[i - 1]?.scale?.points)
-            .map((wide) => ({ drawn: wide, larger: timesAsLarge(wide, drawn) }));
+        wide,
+        crowded: () => {
+          if (!isCrowded(drawn)) return 0;
+          const most = Math.max(1, ...wide().map(({ larger }) => larger));
+          return most < HELPS ? 0 : 1 - 1 / (most * most);
         },
       };
+    }
     const same = first.get(full.key);
     if (same && full.key !== "") {
       const again =
@@ -153,6 +173,8 @@ const isClearer = ({ scale }: Drawn, { scale: other }: Drawn): boolean =>
   scale !== undefined &&
   other !== undefined &&
   (scale.points > WORTH * other.points || (other.broken && !scale.broken && scale.points >= other.points));
+
+const isCrowded = ({ scale }: Drawn): boolean => scale !== undefined && (scale.bent > BENT || scale.points < SMALLEST);
 
 /** A gap hides as much as a scale that is so much smaller. */
 const GAP = 1.5;

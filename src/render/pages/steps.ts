@@ -27,7 +27,7 @@ export function stepPages(plan: Plan): Section | null {
   const pictures = shownInSteps(plan, width);
   const most = 2 * frame.height - SLACK;
   const units = build.steps.flatMap((step, i) => {
-    const { picture, lower, wide, like, most: taller, taller: higher } = pictures[i] as Shown;
+    const { picture, lower, wide, crowded, like, most: taller, taller: higher } = pictures[i] as Shown;
     const under: Under = { text: textUnder(step, width), width, most };
     const set = stepUnits(step, picture, under);
     return set.map((unit, n) => ({
@@ -35,9 +35,13 @@ export function stepPages(plan: Plan): Section | null {
       again: again(step, width),
       wide: once(() =>
         set.length === 1
-          ? wide().map(({ drawn, larger }) => ({ ...wideOf(step, drawn, under, frame.width), larger }))
+          ? wide().flatMap(({ drawn, larger }) => {
+              const usual = { ...wideOf(step, drawn, under, frame.width), larger };
+              return crowded() > 0 ? [usual, { ...usual, below: closely(usual.below, CLOSE) }] : [usual];
+            })
           : [],
       ),
+      crowded: once(() => (set.length === 1 ? crowded() : 0)),
       taller: set.length === 1 ? { most: taller, by: (more: number) => withPicture(step, higher(more), under) } : null,
       parted: (most: number) => {
         // All measures of a part are seen at once, where that can be.
@@ -64,6 +68,7 @@ export function stepPages(plan: Plan): Section | null {
       again: (i) => units[i]?.again as Atom,
       goesOn: (i) => units[i]?.goesOn ?? false,
       wide: (i) => units[i]?.wide() ?? [],
+      crowded: (i) => units[i]?.crowded() ?? 0,
       like: (i) => {
         const like = units[i]?.like ?? null;
         return like === null ? null : units.findIndex(({ of }) => of === like);

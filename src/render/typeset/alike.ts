@@ -66,11 +66,13 @@ export function evened(columns: Columns, sizes: ReadonlyMap<number, SizeOnPage>,
       larger: Math.min(...all.map(({ larger }) => larger)),
       more: Math.min(...all.map(({ more }) => more)),
     };
+    // What is crowded in a column stands over both where it can, whatever those like it do.
+    const isCrowded = set.some((i) => (columns.crowded?.(i) ?? 0) > 0);
     const same = ({ tight, larger, more }: Size): boolean =>
-      tight === least.tight && larger <= least.larger + SAME && more === least.more;
+      tight === least.tight && (isCrowded || larger <= least.larger + SAME) && more === least.more;
     if (all.every(same)) continue;
     uneven = true;
-    for (const i of set) further.set(i, least);
+    for (const i of set) further.set(i, isCrowded ? { ...least, larger: sizes.get(i)?.larger ?? 1 } : least);
   }
   return uneven ? further : null;
 }

@@ -25,6 +25,8 @@ export interface Columns {
   readonly whole?: true;
   /** The ways to set a unit, by its index, with its head over both columns, for a page that is not filled else. */
   readonly wide?: (unit: number) => readonly Wide[];
+  /** What a unit, by its index, that is crowded in a column gains with its head over both, as a share of what it shows; 0 for others. */
+  readonly crowded?: (unit: number) => number;
   /** A unit, by its index, that can take up white space of its page; null where nothing is seen better by it. */
   readonly taller?: (unit: number) => Taller | null;
   /** The first unit that another, by its index, looks like: they are set in one size; null where it is like none before. */
@@ -82,6 +84,8 @@ export interface Band {
   readonly y: number;
   readonly height: number;
   readonly spots: readonly Spot[];
+  /** So much of its top stands over both columns. */
+  readonly over?: number;
   /** Which unit goes over into the right column, if any does. */
   readonly parted: number | null;
   /** The first unit that does not go in. */

@@ -4,7 +4,7 @@ import type { Sizes } from "./alike.ts";
 import { type Band, type Columns, nextOf } from "./bands.ts";
 import { heightOf } from "./parting.ts";
 import { type Filling, type Room, tightest } from "./tight.ts";
-import { widened } from "./wide.ts";
+import { reach, widened } from "./wide.ts";
 
 /** So many units before where a filled page ends an even one may end. */
 const BACK = 4;
@@ -12,6 +12,8 @@ const BACK = 4;
 const WHITE = 0.2;
 /** What a unit that takes up less counts for, as a share of a page that is white. */
 const TIGHT = 0.02;
+/** What a head counts for that stays crowded in a column, where it would gain all by standing over both. */
+const CROWDED = 0.08;
 /** No more white than this is taken up by a higher picture, in points. */
 const GROWN = 96;
 /** Units so many times as high as the room do not go in by taking up less. */
@@ -44,10 +46,9 @@ export function evenPages(
   const starts = full.map(({ from }) => from);
   const begin = starts.lastIndexOf(start);
   const costs = full.map((page, i) => costOf(page, starts[i + 1] ?? 0, roomOf(i)));
-  if (
-    full.slice(begin, last).every((page, i) => shareLeft(page, starts[begin + i + 1] ?? 0, roomOf(begin + i)) <= WHITE)
-  )
-    return full;
+  const isGood = (page: Planned, i: number): boolean =>
+    shareLeft(page, starts[i + 1] ?? 0, roomOf(i)) <= WHITE && crowdedOn(page, starts[i + 1] ?? 0) === 0;
+  if (full.slice(begin, last).every((page, i) => isGood(page, begin + i))) return full;
   const known = new Map<string, Way>();
   const best = (page: number, from: number): Way => {
     if (page === last) return from === starts[last] ? { cost: 0, pages: full.slice(last) } : NONE;
@@ -113,13 +114,20 @@ export function planned(all: Columns, from: number, until: number, room: Room): 
 /** Large white spaces count for more than many small ones, and those that pictures can take up for less. */
 function costOf(page: Planned, until: number, room: Room): number {
   const left = shareLeft(page, until, room);
-  const white = share(used(page.columns, page.from, until), room);
+  const white = page.wide ? left : share(used(page.columns, page.from, until), room);
   const times = [...page.filling.tight.values()].reduce((sum, each) => sum + each, 0);
-  return left * left + (white * white) / 4 + TIGHT * TIGHT * times;
+  return left * left + (white * white) / 4 + TIGHT * TIGHT * times + CROWDED * crowdedOn(page, until);
 }
 
+/** What the heads of a page would gain that are crowded in its columns. */
+const crowdedOn = ({ columns, from, wide }: Planned, until: number): number =>
+  columns.units
+    .slice(from, until)
+    .reduce((sum, _, i) => sum + (wide?.sizes.has(from + i) ? 0 : (columns.crowded?.(from + i) ?? 0)), 0);
+
 /** The share of a page that stays white when its pictures are higher. */
-export function shareLeft({ columns, from }: Planned, until: number, room: Room): number {
+export function shareLeft({ columns, from, wide }: Planned, until: number, room: Room): number {
+  if (wide) return 1 - reach(wide.bands) / (2 * room.height);
   const { units, taller } = columns;
   const more = units.slice(from, until).reduce((sum, _, i) => sum + Math.min(GROWN, taller?.(from + i)?.most ?? 0), 0);
   return share(used(columns, from, until) + more, room);

@@ -3,7 +3,6 @@ import type { Columns, Parted, Tightness } from "./bands.ts";
 import { endOf, evenPages, fullPages, type Planned, planned, shareLeft } from "./even.ts";
 import { heightOf } from "./parting.ts";
 import type { Room } from "./tight.ts";
-import { reach } from "./wide.ts";
 
 /** Pages that are no whiter, as a share, are left so: what stays on one page is easier to follow. */
 const WHITE = 0.3;
@@ -44,7 +43,7 @@ function firstOver(
   for (const [page, each] of pages.entries()) {
     const next = pages[page + 1]?.from;
     const room = roomOf(page);
-    if (next === undefined || whiteOf(each, next, room) <= WHITE) continue;
+    if (next === undefined || shareLeft(each, next, room) <= WHITE) continue;
     const used = columns.units.slice(each.from, next).reduce((sum, unit) => sum + heightOf(unit) + columns.between, 0);
     for (let most = 2 * room.height - used; ; most -= LESS) {
       const parted = columns.parted?.(next, most) ?? null;
@@ -84,7 +83,7 @@ function isWorth(columns: Columns, pages: readonly Planned[], over: Over, roomOf
   const further = next - (rest.units.length - columns.units.length) - reachedBy(usual, 0);
   if (further !== 0 || other.length < usual.length) return further > 0 || other.length < usual.length;
   const white = (all: readonly Planned[]): readonly number[] =>
-    all.map((each, i) => whiteOf(each, endOf(each, each.from), room(i)));
+    all.map((each, i) => shareLeft(each, endOf(each, each.from), room(i)));
   const square = (all: readonly number[]): number => all.reduce((sum, share) => sum + share * share, 0);
   const [less, more] = [white(other), white(usual)];
   return (
@@ -98,15 +97,16 @@ const reachedBy = (pages: readonly Planned[], from: number): number => {
   return last ? endOf(last, last.from) : from;
 };
 
-/** The share of a page that stays white whatever is done with its pictures. */
-const whiteOf = (page: Planned, until: number, room: Room): number =>
-  page.wide ? 1 - reach(page.wide.bands) / (2 * room.height) : shareLeft(page, until, room);
-
 /** The units with pieces in place of some, which are set as they are. */
 function withPieces(columns: Columns, at: number, { pieces, instead }: Parted): Columns {
-  const { units, again, goesOn, wide, taller, tighter, parted, origin = (i) => i } = columns;
+  const { units, again, goesOn, wide, crowded, like, taller, tighter, parted, origin = (i) => i } = columns;
   const isPiece = (i: number): boolean => i >= at && i < at + pieces.length;
   const before = (i: number): number => (i < at ? i : isPiece(i) ? at : i - pieces.length + instead);
+  const after = (i: number): number => (i <= at ? i : Math.max(at, i + pieces.length - instead));
+  const likeOf = (i: number): number | null => {
+    const first = isPiece(i) ? null : (like?.(before(i)) ?? null);
+    return first === null ? null : after(first);
+  };
   return {
     ...columns,
     units: units.toSpliced(at, instead, ...pieces),
@@ -114,6 +114,8 @@ function withPieces(columns: Columns, at: number, { pieces, instead }: Parted): 
     ...(again && { again: (i: number) => again(before(i)) }),
     ...(goesOn && { goesOn: (i: number) => !isPiece(i) && goesOn(before(i)) }),
     ...(wide && { wide: (i: number) => (isPiece(i) ? [] : wide(before(i))) }),
+    ...(like && { like: likeOf }),
+    ...(crowded && { crowded: (i: number) => (isPiece(i) ? 0 : crowded(before(i))) }),
     ...(taller && { taller: (i: number) => (isPiece(i) ? null : taller(before(i))) }),
     ...(tighter && { tighter: (i: number, how: Tightness) => (isPiece(i) ? null : tighter(before(i), how)) }),
     ...(parted && { parted: (i: number, most: number) => (isPiece(i) ? null : parted(before(i), most)) }),

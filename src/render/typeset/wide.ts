@@ -24,6 +24,7 @@ export function widened(
     known.set(i, made);
     return made;
   };
+  const tight = tightened(columns, from, Math.min(end + 1, last));
   const best = (start: number, room: number): Filled => {
     let most: Filled = NOTHING;
     const take = ({ band, gain, wide: heads }: Gained): void => {
@@ -37,8 +38,10 @@ export function widened(
     };
     if (start <= end && start < last) for (const each of alone(start)) take(each);
     for (let to = start + 1; to <= Math.min(end + 1, last); to++) {
-      const band = lowest(columns, start, to, room);
-      if (band) take({ band, gain: 0, wide: [] });
+      const usual = lowest(columns, start, to, room);
+      if (usual) take({ band: usual, gain: 0, wide: [] });
+      const lower = tight && lowest(tight, start, to, room);
+      if (lower) take({ band: lower, gain: -LOST * (to - start), wide: [] });
     }
     return most;
   };
@@ -63,14 +66,31 @@ interface Gained {
   readonly wide: Wides;
 }
 
+/** What a unit loses that is set lower for another beside it. */
+const LOST = 0.1;
+
+/** With units that take up less, where one of a page is crowded in its column and would gain by the room; else null. */
+function tightened(columns: Columns, from: number, until: number): Columns | null {
+  const { units, tighter, crowded } = columns;
+  const isCrowded = (i: number): boolean => (crowded?.(i) ?? 0) > 0;
+  if (!tighter || !units.slice(from, until).some((_, i) => isCrowded(from + i))) return null;
+  const near = (i: number): boolean => i >= from && i < until && !isCrowded(i);
+  return { ...columns, units: units.map((unit, i) => (near(i) ? (tighter(i, "less") ?? unit) : unit)) };
+}
+
 /** How far down both columns reach, together. */
 export const reach = (bands: readonly Band[]): number =>
-  bands.reduce((sum, { spots }) => {
+  bands.reduce((sum, { spots, over = 0 }) => {
     const low = ([0, 1] as const).map((of) =>
-      Math.max(0, ...spots.flatMap(({ atom, column, y }) => (column === of ? [y + atom.height] : []))),
+      Math.max(over, ...spots.flatMap(({ atom, column, y }) => (column === of ? [y + atom.height] : []))),
     );
     return sum + (low[0] ?? 0) + (low[1] ?? 0);
   }, 0);
+
+/** So much more it counts for that others like it are told by it. */
+const CITED = 2;
+const isCited = ({ like, units }: Columns, unit: number): boolean =>
+  like !== undefined && units.some((_, i) => i !== unit && like(i) === unit);
 
 function wideBand(columns: Columns, { head, below, larger }: Wide, unit: number, height: number): Gained | null {
   const top = head.height + BELOW;
@@ -80,9 +100,11 @@ function wideBand(columns: Columns, { head, below, larger }: Wide, unit: number,
   const band: Band = {
     y: 0,
     height: top + rest.height,
+    over: head.height,
     spots: [{ atom: head, column: 0, y: 0 }, ...spots],
     parted: null,
     next: unit + 1,
   };
-  return { band, gain: 1 - 1 / (larger * larger), wide: [[unit, larger]] };
+  const gain = (1 - 1 / (larger * larger)) * (isCited(columns, unit) ? CITED : 1);
+  return { band, gain, wide: [[unit, larger]] };
 }

@@ -34,10 +34,16 @@ export function heldOff(design: Given): readonly { readonly part: string; readon
 /** What a screw draws together without harm. */
 const SEEN = millimetres(1, 2);
 
+const usualApart = ({ wall, units }: Pick<Design, "wall" | "units">): Length =>
+  wall?.studs ?? wallOf(undefined, units, () => null).studs ?? ZERO;
+
+/** How far apart the studs are that a plan is drawn for; null before solid masonry. */
+export const studsApart = (design: Pick<Design, "wall" | "units">): Length | null =>
+  design.wall?.studs === null ? null : usualApart(design);
+
 /** What is screwed to a wall is so short that two studs, as far apart as usual, cannot both lie behind it. */
 export function tooShortForTwoStuds(design: Given): boolean {
-  const apart = design.wall?.studs ?? wallOf(undefined, design.units, () => null).studs ?? ZERO;
-  const least = add(apart, multiply(END, rational(2)));
+  const least = add(usualApart(design), multiply(END, rational(2)));
   const screws = design.fittings.filter(isWallScrew);
   const fixed = new Set(screws.map(({ part }) => part));
   const own = design.parts.filter(({ id }) => fixed.has(id));
@@ -47,7 +53,7 @@ export function tooShortForTwoStuds(design: Given): boolean {
 
 /** Where what is screwed to studs has two behind it only in some places: how far from its left end the first of them may lie there. */
 export function firstOfTwoStuds(design: Given): readonly [Length, Length] | null {
-  const apart = design.wall?.studs;
+  const apart = studsApart(design);
   const fixed = new Set(design.fittings.filter(isWallScrew).map(({ part }) => part));
   const [own, ...more] = design.parts.filter(({ id }) => fixed.has(id));
   if (!apart || !own || more.length > 0 || less(extent(own.body, 0), extent(own.body, 1))) return null;

@@ -1,6 +1,6 @@
 import type { Axis, Face } from "../../parse/draft.ts";
 import type { Length } from "../../units/length.ts";
-import { add, compare, equal, half, max, min, type Rational, subtract, ZERO } from "../../units/rational.ts";
+import { add, compare, equal, half, less, max, min, type Rational, subtract, ZERO } from "../../units/rational.ts";
 import type { Box, Direction, Point } from "../design.ts";
 
 /** The three directions of the piece, in the order of x, y, z. */
@@ -52,6 +52,11 @@ export const enclosing = (a: Box, b: Box): Box => ({
   low: triple((i) => min(a.low[i], b.low[i])),
   high: triple((i) => max(a.high[i], b.high[i])),
 });
+/** How far two boxes stand apart along an axis; negative where they pass each other. */
+export const roomAlong = (one: Box, other: Box, axis: AxisIndex): Length =>
+  less(one.low[axis], other.low[axis])
+    ? subtract(other.low[axis], one.high[axis])
+    : subtract(one.low[axis], other.high[axis]);
 /** What is left of a box where another takes one end of it over its whole section: nothing where it takes all, all where it takes anything else. */
 export function boxWithout(box: Box, taken: Box): Box {
   const across = INDICES.filter(

@@ -11,6 +11,7 @@ import { largestSizes } from "./largest.ts";
 import { rangesOf } from "./range.ts";
 import { slopesOf, unrounded } from "./slope.ts";
 import { solvedAt } from "./solved-at.ts";
+import { withSticksTold } from "./sticks.ts";
 
 /**
  * A plan that was solved for the thickness for which it is drawn, solved again over the range that each stock may have: what goes
@@ -29,7 +30,8 @@ export function overThickness(draft: Draft, options: DesignOptions, drawn: Outco
   if (!reserving.value) return reserving;
   const slopes = slopesOf(ranges, solvedAt(unrounded(draft), options));
   const cutList = reserving.value.cutList.map((line) => ({ ...line, slope: slopes(line.parts[0] as string) }));
-  const changing = ranges.map((range) => changingSizes(range, value.design, value.cutList, solved));
+  const changing = ranges.map((range) => changingSizes(range, value.design, reserving.value as Build, solved));
   const checks = withHoldsFrom(value.checks, ranges, solved, value.design.units);
-  return { value: { ...reserving.value, cutList, changing, checks, findings }, findings };
+  const steps = withSticksTold(reserving.value.steps, changing, value.design);
+  return { value: { ...reserving.value, cutList, steps, changing, checks, findings }, findings };
 }

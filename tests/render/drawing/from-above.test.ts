@@ -40,7 +40,7 @@ describe("many kinds on the bench", () => {
 
   test("all to one scale, and in a lower frame too", () => {
     const { found } = picture(13);
-    const low = found?.within({ height: 124 });
+    const low = found?.within({ height: 190 });
     if (!found || !low) throw new Error("they are drawn from above");
     for (const { items } of [found, low]) {
       const bars = paths(items).filter(({ fill }) => fill === TINT.light);
@@ -53,6 +53,8 @@ describe("many kinds on the bench", () => {
       expect(long).toHaveLength(13);
       for (const [i, each] of long.entries()) expect(each).toBeCloseTo((22 - i) * scale, 6);
     }
-    expect(outside(low.items, { ...frame, height: 124 })).toEqual([]);
+    expect(outside(low.items, { ...frame, height: 190 })).toEqual([]);
+    // 22 in drawn to less than 48 points would be a speck beside its mark.
+    expect(found.within({ height: 90 })).toBeNull();
   });
 });

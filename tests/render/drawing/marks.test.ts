@@ -31,10 +31,10 @@ const scene = (of: Partial<Scene>): Scene => ({
   ...of,
 });
 const view = viewFrom("the front right and above", [1, -1, 1]);
-function marked(of: Step, shown: Scene, isCloseUp = false) {
+function marked(of: Step, shown: Scene, isCloseUp = false, behind: ReadonlySet<string> = new Set()) {
   const fit = fitInto(extentOfItems(shown.items, view), frame, 60 / 6_502_400);
   const { sight } = takePicture(shown.items, view, fit, { clear: new Set() });
-  return marksOf(of, shown, { faces: sight.faces(), view, fit, isCloseUp });
+  return marksOf(of, shown, { faces: sight.faces(), view, fit, behind, isCloseUp });
 }
 const adds = (text: string): Step => ({
   ...step(1, "Glue in the shelf (B)", "piece", { fresh: ["shelf"], present: ["board"] }),
@@ -55,6 +55,15 @@ describe("the marks of a step's picture", () => {
       ["B", "bold"],
       ["A", "regular"],
     ]);
+  });
+
+  test("what is drawn in hidden lines has one too, with a broken leader; alone in a picture what is not seen has none", () => {
+    const cleat = box("cleat", "C", [4, 1, 4], [16, 2, 5]);
+    const shown = scene({ items: [cleat, board], fresh: new Set(["cleat"]) });
+    const of = { ...adds("Screw on the cleat (C)."), shows: { ...adds("").shows, fresh: ["cleat"] } };
+    const hidden = marked(of, shown, true, new Set(["cleat"])).map(({ mark, hidden }) => [mark, hidden]);
+    expect(hidden).toEqual([["C", true]]);
+    expect(marked(of, shown, true).map(({ mark }) => mark)).toEqual([]);
   });
 
   test("of a body of many parts only those of which the words speak have one, all where they speak of none", () => {

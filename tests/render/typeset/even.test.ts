@@ -26,4 +26,24 @@ describe("white space is shared out among pages", () => {
     expect(pagesOf({ units })).toEqual(["ABC", "DEFG", "H", "I"]);
     expect(pagesOf({ units, taller })).toEqual(["ABCD", "EFG", "H", "I"]);
   });
+
+  // A over both columns is 150 high, B beside C 180: D goes below them no more, but beside E to G, whose pictures take up the white else.
+  test("and so that a head that is crowded in its column stands over both", () => {
+    const more = [unit("E", 100, 0), unit("F", 100, 0), unit("G", 200, 0)];
+    const units = [...many("ABCD"), ...more, page("H"), page("I")];
+    const taller = (i: number) => (i > 3 && i < 7 ? { most: 96, by: () => null } : null);
+    const wide = (i: number) => (i === 0 ? [{ head: named("a", 150), below: [], larger: 2 }] : []);
+    const crowded = (i: number): number => (i === 0 ? 0.75 : 0);
+    expect(pagesOf({ units, wide, taller })).toEqual(["ABCD", "EFG", "H", "I"]);
+    expect(pagesOf({ units, wide, taller, crowded })).toEqual(["aBC", "DEFG", "H", "I"]);
+  });
+
+  test("which it does beside another like it that has no room for that, the one sooner that others are told by", () => {
+    const wide = (i: number) => (i < 2 ? [{ head: named(i === 0 ? "a" : "b", 190), below: [], larger: 2 }] : []);
+    const like = (i: number): number | null => (i === 1 ? 0 : null);
+    const crowded = (i: number): number => (i < 2 ? 0.75 : 0);
+    const units = [...many("AB"), page("F")];
+    expect(pagesOf({ units, wide, like })).toEqual(["AB", "F"]);
+    expect(pagesOf({ units, wide, like, crowded })).toEqual(["aB", "F"]);
+  });
 });

@@ -163,6 +163,13 @@ describe("shutting and opening", () => {
     const cups = ["hinges: hinge", "hinges: { hardware: cup, with: cup hinges }"] as const;
     expect(of("inset-door-without-stop", ...fitted(""), cups)).toBeUndefined();
     expect(of("door-without-catch", ...fitted(""), cups)).toBeUndefined();
+    // But for those that are said to have no spring.
+    const free = [
+      "cup: { kind: cup hinge for an inset door }",
+      "cup: { kind: cup hinge for an inset door, shuts: by a catch }",
+    ] as const;
+    expect(of("door-without-catch", ...fitted(""), cups, free)?.verdict).toBe("warns");
+    expect(of("door-without-catch", ...fitted(CATCH), cups, free)?.verdict).toBe("holds");
   });
   test("the lines that the help gives do", () => {
     const lines = (rule: string) =>

@@ -1,4 +1,5 @@
 import { describe, expect, test } from "vitest";
+import { built } from "../../examples/compiled.ts";
 import { judge, table } from "./plan.ts";
 
 const INCH = 25.4;
@@ -107,4 +108,12 @@ joints: [{ join: tread, to: [left-leg, right-leg], with: screws, count: 3 }]
 `);
     expect(of("fixed-across-grain", "tread")?.value).toBeCloseTo(0, 9);
   });
+});
+
+/** Boards 16 in wide: the lid has strips nailed to its edges, along the way in which it moves; the bottom is nailed on from below (common practice, no source). */
+test("nails hold what moves along them, and let go what moves across them", () => {
+  const { checks } = built("old-plans/cedar-chest");
+  const of = (part: string) => checks.find(({ rule, subject }) => rule === "fixed-across-grain" && subject === part);
+  expect(of("lid-board")?.value).toBeGreaterThan(INCH / 16);
+  expect(of("bottom-board")?.value ?? 0).toBeLessThan(INCH / 16);
 });

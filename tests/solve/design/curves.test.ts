@@ -1,10 +1,10 @@
 import { readFileSync } from "node:fs";
 import { describe, expect, it } from "vitest";
-import { realEdges, volume } from "../../../src/geometry/index.ts";
+import { boxPlanes, intersect, realEdges, volume } from "../../../src/geometry/index.ts";
 import type { Part } from "../../../src/solve/design.ts";
 import { TOLERANCE, UNITS_PER_INCH, UNITS_PER_MM } from "../../../src/units/index.ts";
-import { toNumber } from "../../../src/units/rational.ts";
-import { auditOf, solveText } from "../../examples/compiled.ts";
+import { rational, toNumber } from "../../../src/units/rational.ts";
+import { auditOf, built, solveText } from "../../examples/compiled.ts";
 import { designOf, soundDesign } from "./plan.ts";
 
 const plan = (shape: string): string => `plan: 1
@@ -60,6 +60,20 @@ describe("areas by the formulas of plane geometry; the flats leave at most 0.05 
     const lost = (WHOLE - square(part)) * 0.75;
     expect(lost).toBeLessThanOrEqual(2 * 24 * spandrel(0.25) + 1e-9);
     expect(lost).toBeGreaterThanOrEqual(2 * 24 * (spandrel(0.25) - 0.4 * FLAT) - 1e-9);
+  });
+
+  it("but stays square along the seat of a hinge leaf", () => {
+    // The side is 3/4 by 14, its rabbet 3/8 by 1/2, its seats 7/8 by 1/32.
+    const side = built("old-plans/bookcase").parts.find(({ id }) => id === "left-side");
+    const inches = (n: number) => rational(BigInt(Math.round(n * 32)) * BigInt(UNITS_PER_INCH), 32n);
+    const seats = side?.features.filter((each) => each.kind === "mortise") ?? [];
+    const sections = seats.map((seat) => {
+      const low = "size" in seat ? toNumber(seat.origin[2]) / UNITS_PER_INCH : 0;
+      const slab = boxPlanes([inches(-99), inches(-99), inches(low)], [inches(99), inches(99), inches(low + 1)]);
+      return side ? toNumber(volume(intersect(side.solid, slab))) / UNITS_PER_INCH ** 3 : 0;
+    });
+    expect(sections).toHaveLength(3);
+    for (const section of sections) expect(section).toBeCloseTo(0.75 * 14 - (3 / 8) * (1 / 2) - (7 / 8) * (1 / 32), 6);
   });
 
   it("all edges of the broad face in one word: four chamfers that meet in mitres", () => {

@@ -27,11 +27,18 @@ function textOf(how: string): string {
 describe("how far apart nails stand", () => {
   // Staples stand 5 in apart or a little more, the outer ones 3/4 in from the ends (common practice, no source): (40 - 1 1/2) / 7 = 5 1/2 in.
   test("is told to the half inch", () => {
-    expect(textOf("staples")).toMatch(/, about 5[ \u202f]1⁄2[ \u202f]in apart\.$/u);
+    expect(textOf("staples")).toMatch(
+      /, about 5[ \u202f]1⁄2[ \u202f]in apart, the outer ones 3⁄4[ \u202f]in from its ends\.$/u,
+    );
   });
   // Three in 40 in, the outer ones at most 2 in from the ends: 18 to 20 in from one to the next.
   test("follows their number", () => {
-    expect(textOf("brads, count: 3")).toMatch(/, about (?:1[89](?:[ \u202f]1⁄2)?|20)[ \u202f]in apart\.$/u);
+    expect(textOf("brads, count: 3")).toMatch(
+      /, about (?:1[89](?:[ \u202f]1⁄2)?|20)[ \u202f]in apart, the outer ones 1[ \u202f]in from its ends\.$/u,
+    );
+  });
+  test("two are told from the ends alone", () => {
+    expect(textOf("brads, count: 2")).toMatch(/ apart, 1[ \u202f]in from its ends\.$/u);
   });
   test("is not told of one in each joint, nor of screws, whose holes are in the drawing", () => {
     expect(textOf("brads, count: 1")).not.toContain("apart");

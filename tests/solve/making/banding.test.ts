@@ -79,3 +79,27 @@ test("parts that differ in their bands stand on lines of their own", () => {
   );
   expect(lineOf(build, "lid-panel").mark).not.toBe(lineOf(build, "floor-panel").mark);
 });
+
+// Common practice, no source: what comes in rolls has glue on it, a strip of wood 1/8 in thick has none.
+test("edging is ironed on where it comes in rolls, and glued on where it is a strip of wood; a strip stands over at either end", () => {
+  const told = (bands: string) => {
+    const build = built(shelfCase(`, edge banding: ${bands}`));
+    const bought = build.purchases
+      .filter(({ section }) => section === "supplies")
+      .map(({ item, note = "" }) => `${item}: ${note}`);
+    return {
+      text: plain(stepWith(build, "Band the edges").text.join(" ")),
+      tools: build.tools.map(({ tool }) => tool),
+      bought: plain(bought.join(" ")),
+    };
+  };
+  const tape = told("front");
+  expect(tape.text).toContain("stands 1 in over at either end");
+  expect(tape.text).toMatch(/household iron/u);
+  expect(tape.tools).toContain("Household iron, and a block of wood");
+  expect(tape.bought).toContain("with glue on its back that an iron melts");
+  const strip = told("{ edges: front, with: maple strip, thick: 1/8 }");
+  expect(strip.text).toMatch(/Spread glue on the edge.*masking tape drawn tight/u);
+  expect(strip.text).not.toContain("iron");
+  expect(strip.bought).toMatch(/wood glue.*to be glued on|to be glued on.*wood glue/u);
+});

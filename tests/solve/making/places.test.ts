@@ -85,16 +85,16 @@ it("a spacer is named where two stand beside each other, and not when the first 
         .flatMap(({ text }) => text)
         .join("\n"),
     );
-  expect(told("Nail on the left back board (V)")).toContain("Place the left back board (V)");
-  expect(told("Nail on the left back board (V)")).not.toMatch(/jig 1/iu);
-  expect(told("Nail on the right back board (X)")).toContain(
-    "Leave 1/8 in between the right back board (X) and the inner back board (W): jig 1 is as thick.",
+  expect(told("Nail on the left back board (U)")).toContain("Place the left back board (U)");
+  expect(told("Nail on the left back board (U)")).not.toMatch(/jig 1/iu);
+  expect(told("Nail on the right back board (W)")).toContain(
+    "Leave 1/8 in between the right back board (W) and the inner back board (V): jig 1 is as thick.",
   );
 });
 
 // The top of the posts is 1 1/4 in higher than that of the brace, which the cleat is measured from.
 it("after the names of others names the part whose edge is meant", () => {
   expect(wordsOf("old-plans/china-closet")).toContain(
-    "(1/8 in from each) and 3/4 in from the top of the upper brace of the left end (T).",
+    "(1/8 in from each) and 3/4 in from the top of the upper brace of the left end (S).",
   );
 });

@@ -216,7 +216,7 @@ test("where a tenon has play along its mortise, the place of its rail is told", 
 test("what is laid down for its glass is told to stand up again", () => {
   const steps = stepsOf("old-plans/china-closet");
   const at = (title: string): number => steps.findIndex((each) => plain(each.title).startsWith(title));
-  const [left, right] = [at("Put in the long pane (AB), at the left"), at("Put in the long pane (AB), at the right")];
+  const [left, right] = [at("Put in the long pane (AA), at the left"), at("Put in the long pane (AA), at the right")];
   expect(steps[left]?.up).toEqual([-1, 0, 0]);
   expect(steps[left]?.text.some((each) => each.startsWith("Lay the piece on a blanket"))).toBe(true);
   // The mirrored step says how it lies in the words of the first.

@@ -52,7 +52,7 @@ test("fronts above each other share a strip across its width: 4 + 1/8 + 5", () =
 describe("parts that have to be alike", () => {
   const KERF = inches(1, 8);
   const ply = sheet(inches(50), inches(50));
-  const trim = { sheet: inches(0), boardEnd: inches(0) };
+  const trim = { sheet: inches(0), boardEnd: inches(0), roughEdge: inches(0) };
   const laid = (pair: Parameters<typeof blank>[4], size: readonly [number, number] = [24, 24]) =>
     layOut(
       [ply],

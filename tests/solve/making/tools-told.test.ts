@@ -1,7 +1,7 @@
 /** What tools and supplies are called, and what is said of sawing short and rough pieces. Common practice, no source. */
 import { expect, test } from "vitest";
 import { drawerExample } from "../../../src/findings/drawer-example.ts";
-import { solveText, textOf } from "../../examples/compiled.ts";
+import { built as example, solveText, textOf } from "../../examples/compiled.ts";
 import { bench, built, plain, stepWith } from "./plans.ts";
 
 const { build: chest } = solveText(textOf("overalls-chest"));
@@ -14,6 +14,14 @@ test("a tool is listed once, with all that it is for; shims by their thickness",
   ]);
   // Gaps of 3/32 in, and 1/8 in under the lowest front.
   expect(tools).toContain("Shims or cards 3/32 in and 1/8 in thick: to keep gaps even");
+});
+
+test("where holes are bored there is a drill, once, and no tool that another one includes", () => {
+  for (const name of ["old-plans/medicine-cabinet", "old-plans/cedar-chest", "boot-bench", "key-cabinet"]) {
+    const { tools: all } = example(name);
+    expect(all.filter(({ tool }) => /^Drill(?: and driver|$)/u.test(tool)).length, name).toBe(1);
+    expect(all.filter(({ tool }) => /^Hammer(?! drill)/u.test(tool)).length, name).toBeLessThanOrEqual(1);
+  }
 });
 
 test("what is used up is bought, and no tool", () => {

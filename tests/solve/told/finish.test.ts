@@ -72,3 +72,20 @@ test("a top is taken off when the drawers below it are out", () => {
     "The slab (N) comes off last: draw its screws from below and lift it off.",
   );
 });
+
+// Common practice, no source: what is thinned with water raises the grain; oil does not.
+test("the step itself says that the grain is raised, and which holes of pins are stopped", () => {
+  const finish = (name: string) => {
+    const step = built(name)
+      .steps.filter(({ kind }) => kind === "finish")
+      .at(-1);
+    return plain(step?.text.join(" ") ?? "");
+  };
+  expect(finish("manuals-bookcase")).toMatch(
+    /damp rag.* sand once more.*Stop the holes of the shelf pins with bits of dowel or with tape/u,
+  );
+  expect(finish("spice-cabinet")).toMatch(/The shelf pins stay in.*Stop the holes that are left/u);
+  expect(finish("rope-chest")).not.toMatch(/damp rag|shelf pins/u);
+  const tools = built("manuals-bookcase").tools.map(({ tool }) => tool);
+  expect(tools).toEqual(expect.arrayContaining(["Damp rag", "Masking tape"]));
+});

@@ -53,7 +53,9 @@ test("what is screwed on from below comes off while the work lies on it", () => 
   const build = built("loan-desk");
   const off = build.steps.findIndex(({ title }) => title.startsWith("Take off the panel"));
   const [step, next] = build.steps.slice(off, off + 2);
-  expect(plain(step?.text[0] ?? "")).toMatch(/^Draw the screws of the panel \(E\) .*, as the work lies on it/u);
+  expect(plain(step?.text[0] ?? "")).toMatch(
+    /^The work still lies upside down on the panel \(E\) .*: draw the screws that hold them from above/u,
+  );
   expect(step?.up).toEqual([0, 0, -1]);
   expect(next?.text[0]).toBe("Turn the work the right way up.");
 });

@@ -1,22 +1,38 @@
 import { expect, test } from "vitest";
+import { doorExample, framed } from "../../../src/findings/door-example.ts";
 import { whatDecides } from "../../../src/render/pages/hardware.ts";
-import { built } from "../../examples/compiled.ts";
+import { built, solveText } from "../../examples/compiled.ts";
 import { plain, stepWith, textOfStep } from "./examples.ts";
 
-test("a screw for a hinge plate is bought by the hole that is bored for it", () => {
-  const screws = built("index-cabinet")
-    .purchases.map(({ item }) => plain(item))
-    .filter((item) => item.startsWith("screw for a hinge plate"));
-  // The catalogue's holes for plates on a face frame: 3/32 in, 11 mm deep.
-  expect(screws).toEqual([expect.stringMatching(/for holes 3\/32 in across and 11 mm deep$/u)]);
+test("screws for hinge plates are bought by thickness, length and head, as the holes for them ask", () => {
+  const screws = ({ purchases }: Pick<ReturnType<typeof built>, "purchases">) =>
+    purchases.filter(({ note = "" }) => note.includes("cup hinges")).map(({ item }) => plain(item));
+  // The catalogue's holes for plates on a face frame: 3/32 in, those of a #6 in hardwood, 11 mm deep; a plate is 2 mm thick: 13 mm, of the
+  // lengths sold 5/8 in, as the screws of the cups are.
+  expect(screws(built("index-cabinet"))).toEqual(["wood screw #6 × 5/8 in, countersunk"]);
+  // Holes of 5 mm take a thread of 6.3 mm, 13 mm long: pages of hinge makers, from memory.
+  const { build } = solveText(doorExample(...framed("")));
+  expect(screws(build as ReturnType<typeof built>)).toEqual([
+    "screw for a hinge plate 6.3 mm × 13 mm, countersunk, for holes 5 mm across",
+    "wood screw #6 × 5/8 in, countersunk",
+  ]);
+});
+
+test("a hinge says what holds its door shut", () => {
   const hinge = built("index-cabinet").purchases.find(({ item }) => item.startsWith("cup hinge"));
-  expect(plain(hinge?.item ?? "")).toContain("opens 110°");
+  expect(plain(hinge?.item ?? "")).toContain("opens 110°, shuts by its own spring");
+  expect(
+    JSON.stringify(
+      built("index-cabinet").hardware.map(({ item }) => item.decides),
+      (_, v) => (typeof v === "bigint" ? String(v) : v),
+    ),
+  ).toContain('{"name":"shuts","value":"by its own spring"}');
 });
 
 test("the holes for wall screws are told in the step as the drilling table has them", () => {
   const text = (name: string) => textOfStep(stepWith(built(name), /to the wall$/u));
-  // The spice cabinet's screws are 5 mm thick, their heads 13 x 3 mm and sunk; half a millimetre of play, common practice, no source.
-  expect(text("spice-cabinet")).toContain("13 mm across and 3 mm deep, then 5.5 mm right through");
+  // The spice cabinet's screws are 5 mm thick, their heads 13 x 3 mm and sunk, in the next wider bit; half a millimetre of play, common practice, no source.
+  expect(text("spice-cabinet")).toContain("14 mm across and 3 mm deep, then 5.5 mm right through");
   expect(text("key-cabinet")).toMatch(
     /bore (?:its holes through, \d+\/\d+ in across|for each screw a seat .* deep, then)/u,
   );
@@ -62,6 +78,9 @@ test("of two rails of one mark the step says which, and what to do where no dril
   );
   const own = built("old-plans/medicine-cabinet").drilling.find(({ what }) => what.includes("wall screw"));
   expect(own?.backing).toBe("scrap");
+  expect([own?.when, own?.into.map(({ side }) => side)]).toEqual(["before assembly", ["back face"]]);
+  const cleat = built("key-cabinet").drilling.find(({ what }) => what.includes("wall screw"));
+  expect([cleat?.when, cleat?.into.map(({ side }) => side)]).toEqual(["before assembly", ["front face"]]);
   expect(built("old-plans/wall-shelf").drilling.find(({ what }) => what.includes("wall screw"))?.backing).toBe(
     "the wall",
   );

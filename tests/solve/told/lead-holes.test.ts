@@ -24,7 +24,7 @@ test("nails have lead holes of at most nine tenths of their diameter in dense wo
   for (const { lead, fasteners } of rows) expect([lead?.count]).toEqual([fasteners.length]);
   const { build } = solveText(textOf("old-plans/cedar-chest").replaceAll("wood: cedar", "wood: white oak"));
   const oak = build?.steps.map(textOfStep).join(" ");
-  expect(oak).toContain("For each nail bore a lead hole first, 3/32 in across and 1 3/4 in deep");
+  expect(oak).toContain("For each nail bore a lead hole first, 3/32 in across and 1 1/4 in deep");
 });
 
 test("brads into oak have theirs; no bit is wider than nine tenths of the wire", () => {
@@ -32,4 +32,12 @@ test("brads into oak have theirs; no bit is wider than nine tenths of the wire",
   const texts = nailed("old-plans/plant-stand").map(textOfStep).join(" ");
   expect(texts).toContain("For each brad bore a lead hole first, 1/32 in across");
   expect(bits("old-plans/plant-stand")).toContain("1/32 in");
+});
+
+test("no lead hole is deeper than the flutes of its bit are long", () => {
+  // ASME B94.11M, jobber drills, from memory: 1/32 in 1/2 in, 5/64 in 1 in, 3/32 in 1 1/4 in. The brads are 1 1/4 in long, the nails 2 in.
+  const depths = (name: string) =>
+    built(name).fastenerTable.flatMap(({ lead }) => (lead ? [[toInches(lead.diameter), toInches(lead.depth)]] : []));
+  expect(new Set(depths("old-plans/medicine-cabinet").map(String))).toEqual(new Set([`${1 / 32},0.5`]));
+  for (const [wide, deep] of depths("old-plans/cedar-chest")) expect([wide, deep]).toEqual([5 / 64, 1]);
 });

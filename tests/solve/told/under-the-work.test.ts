@@ -50,8 +50,8 @@ const closet = (title: RegExp): string => textOfStep(stepWith(built("old-plans/c
 
 test("a shelf that lies on blocks at its front alone is propped behind while it is screwed from the back", () => {
   // The blocks are 1 in deep, the shelf 15 3/16.
-  expect(closet(/^Screw on the shelf \(O\)/u)).toContain(
-    "It lies on the two shelf blocks (AD) alone, and would tip: set blocks 14 in high, or offcuts cut to that, on the bottom/top board (J), under the shelf (O) at the back while it is screwed.",
+  expect(closet(/^Screw on the shelf \(N\)/u)).toContain(
+    "It lies on the two shelf blocks (AC) alone, and would tip: set blocks 14 in high, or offcuts cut to that, on the bottom/top board (J), under the shelf (N) at the back while it is screwed.",
   );
 });
 

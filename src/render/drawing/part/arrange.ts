@@ -37,6 +37,8 @@ export interface Arranged {
   readonly upright: readonly SetLine[];
   /** So much lower the level lines begin. */
   readonly hang: number;
+  /** How far along the part a number stands from its place at most, in points. */
+  readonly bent: number;
 }
 
 /** A row's line on the page, by where its places stand along a side. */
@@ -118,11 +120,14 @@ function arrangedIn(sheet: Sheet, scale: Scale, frame: Frame, pen: Pen, share: n
   const upright = setUpright(uprightLines(edgeTop));
   if (upright === null || reachOf(upright) > reachOf(guess)) return null;
   const besideEdge = around.map((at) => edgeTop + at);
-  const last = [numbers.along, numbers.below].map((all) =>
-    apart(
-      all.map(({ value }) => left + along.place(value)),
-      left,
-    ).at(-1),
+  const lengthways = [numbers.along, numbers.below].map((all) => {
+    const places = all.map(({ value }) => left + along.place(value));
+    return { places, set: apart(places, left) };
+  });
+  const last = lengthways.map(({ set }) => set.at(-1));
+  const bent = Math.max(
+    0,
+    ...lengthways.flatMap(({ places, set }) => set.map((at, i) => Math.abs(at - (places[i] ?? at)))),
   );
   const below = numbers.below.length > 0 ? LEADER + widest(numbers.below, pen) : 0;
   const bottom = Math.max(edgeTop + deep + below, (besideEdge.at(-1) ?? 0) + SIZE / 2) + 4;
@@ -143,6 +148,7 @@ function arrangedIn(sheet: Sheet, scale: Scale, frame: Frame, pen: Pen, share: n
       long,
       level,
       upright,
+      bent,
     },
   };
 }

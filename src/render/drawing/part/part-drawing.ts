@@ -33,6 +33,8 @@ export interface PartDrawing extends Drawing {
   readonly points: number;
   /** Whether it is drawn with a gap where nothing changes. */
   readonly broken: boolean;
+  /** How far along the part a number stands from its place at most, in points. */
+  readonly bent: number;
   /** How it lies, in words of the finished piece. */
   readonly lies: string;
 }
@@ -42,21 +44,22 @@ export interface PartDrawingOptions {
   readonly pen: Pen;
   /** Whether a rule has marks for such steps, one after the other. */
   readonly marked?: (pitch: Length) => boolean;
-  /** No smaller than this, on paper for each in the room. */
+  /** No smaller than this, on paper for each in the room; and smaller than so many points for each unit. */
   readonly least?: number;
+  readonly below?: number;
 }
 
 /** At the largest usual scale that goes into the frame; null where its numbers do not go in at any. */
 export function partDrawing(
   build: Build,
   built: BuiltPart,
-  { frame, pen, marked = () => true, least = 0 }: PartDrawingOptions,
+  { frame, pen, marked = () => true, least = 0, below = Infinity }: PartDrawingOptions,
 ): PartDrawing | null {
   const lies = lying(built, build.holes);
   const { units } = build.design;
   const { bores, ladders } = boresOf(lies);
   const sheet = measured(lies, ladders, { print: pen.print, marked });
-  const scales = usualScales(units).filter(({ points }) => points >= least * POINTS_PER_UNIT);
+  const scales = usualScales(units).filter(({ points }) => points >= least * POINTS_PER_UNIT && points < below);
   const fits = (scale: Scale): Arranged | null => arranged(sheet, scale, frame, pen);
   const isLong = ({ along, scale }: Arranged): boolean =>
     along.breaks.length === 0 || along.width >= LONG * heightOf(sheet.face.extent) * scale.points;
@@ -82,6 +85,7 @@ export function partDrawing(
     points: plan.scale.points,
     broken: plan.along.breaks.length > 0,
     bores,
+    bent: plan.bent,
     lies: inWords(lies),
   };
 }

@@ -30,7 +30,10 @@ export function focusOf(scene: Scene, view: View, scale: number, seen: (id: stri
   if (larger * SHARE >= LEAST) return together;
   // All that goes on is shown; of hardware alike one piece is enough.
   if (parts.length > 0) return null;
-  const clearest = all.reduce((best, item, i) => (seen(item.id) > seen(all[best]?.id ?? "") ? i : best), 0);
+  // The words tell the place of the half that is bought with it.
+  const own = (id: string): boolean => hardware.get(id) === id && seen(id) * scale > 0;
+  const isClearer = (id: string, than: string): boolean => (own(id) === own(than) ? seen(id) > seen(than) : own(id));
+  const clearest = all.reduce((best, item, i) => (isClearer(item.id, all[best]?.id ?? "") ? i : best), 0);
   return boxes[clearest] ?? null;
 }
 

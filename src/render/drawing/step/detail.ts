@@ -48,7 +48,7 @@ export interface Shown {
 
 interface Candidate {
   readonly method: string;
-  /** What has to be seen in the circle. */
+  /** What has to be seen in the circle, the new first. */
   readonly parts: readonly string[];
   /** The edges by which it is known, as they are seen on the page. */
   readonly edges: readonly Segment[];
@@ -109,7 +109,15 @@ function jointsOf(
       ];
       const size = Math.min(...built.map(thicknessOf)) * fit.scale;
       if (edges.length === 0 || size >= THIN) return [];
-      return [{ method, parts: [a, b], edges, size, times: Math.min(MOST_TIMES, Math.ceil(CLEAR / size)) }];
+      return [
+        {
+          method,
+          parts: fresh.has(a) ? [a, b] : [b, a],
+          edges,
+          size,
+          times: Math.min(MOST_TIMES, Math.ceil(CLEAR / size)),
+        },
+      ];
     })
     .sort((p, q) => p.size - q.size);
 }
@@ -121,7 +129,7 @@ const thicknessOf = (part: BuiltPart | undefined): number =>
     ? Math.min(...([0, 1, 2] as const).map((i) => toNumber(subtract(part.body.high[i], part.body.low[i]))))
     : Number.POSITIVE_INFINITY;
 
-/** What is seen in the circle of the parts together, or of hardware; and at least so much of the joint's edges, in radii: less shows no joint. */
+/** What is seen in the circle of the parts together, and of what is new alone; and at least so much of the joint's edges, in radii: less shows no joint. */
 const BOTH = 0.3;
 const ALONE = 0.12;
 const EDGES = 1.5;
@@ -139,14 +147,18 @@ function clearest(
 ): Spot | null {
   const some = [...edges].sort((p, q) => heading(...q).distance - heading(...p).distance).slice(0, MOST);
   const spots = some.flatMap(([p, q]): readonly Spot[] => [p, [(p[0] + q[0]) / 2, (p[1] + q[1]) / 2], q]);
-  let best: { readonly spot: Spot; readonly seen: number } | null = null;
+  let best: { readonly spot: Spot; readonly worth: number } | null = null;
   for (const spot of spots) {
     const inside = edges.flatMap((edge) => within(edge, spot, radius));
     const seen = inside.reduce((sum, run) => sum + heading(...run).distance, 0);
-    if (seen < EDGES * radius || (best && seen <= best.seen + 1e-9) || !isShape(inside, BODY, EACH * radius)) continue;
-    if (parts.reduce((sum, id) => sum + shareOf(id, faces, fit, spot, radius), 0) < (parts.length > 1 ? BOTH : ALONE))
-      continue;
-    best = { spot, seen };
+    if (seen < EDGES * radius || !isShape(inside, BODY, EACH * radius)) continue;
+    const shares = parts.map((id) => shareOf(id, faces, fit, spot, radius));
+    const together = shares.reduce((sum, share) => sum + share, 0);
+    const hasNew = (shares[0] ?? 0) >= ALONE;
+    if (parts.length > 1 ? together < BOTH : !hasNew) continue;
+    // Of what was there before less is known again: it has no tone.
+    const worth = seen + (hasNew ? edges.length * 4 * radius : 0);
+    if (!best || worth > best.worth + 1e-9) best = { spot, worth };
   }
   return best?.spot ?? null;
 }

@@ -12,7 +12,7 @@ import { fills, heading, onPage, strokes } from "../ink.ts";
 import { linesOf, tones } from "../picture.ts";
 import { placeBalloons } from "../place-balloons.ts";
 import { Plate } from "../plate.ts";
-import { CHAIN, FINE, FRESH, PRESENT } from "../strokes.ts";
+import { CHAIN, FINE, FRESH, HIDDEN, PRESENT } from "../strokes.ts";
 import { travelRuns } from "../travel-lines.ts";
 import { listed, stepInWords } from "../words.ts";
 import { type Mover, travelArrow } from "./arrows.ts";
@@ -55,7 +55,7 @@ export interface Painted extends Drawing {
 
 export function drawnOnce(taken: Taken, { frame, before, pen, told, isOneOfTwo = false }: OnPage): Painted {
   const scale = sizeFor(taken.extent, frame, before);
-  const { build, step, scene, view } = taken;
+  const { build, step, scene, view, behind } = taken;
   const { items, fresh, hardware, shifts, groups, pencil } = scene;
   const shot = shotOf(taken, frame, scale, isOneOfTwo);
   const { fit, picture, faces, window } = shot;
@@ -120,7 +120,8 @@ export function drawnOnce(taken: Taken, { frame, before, pen, told, isOneOfTwo =
       : window
         ? { items: captionUnder([aside], shot.frame, pen), box: null }
         : captioned(aside, fit.page(taken.extent.low)[1], plate, pen);
-  const marks = marksOf(step, scene, { faces, view, fit, isCloseUp: window !== null || isOneOfTwo });
+  const unseen = picture.lines.filter(({ id }) => behind.has(id)).flatMap((each) => onPage(fit, each.hidden));
+  const marks = marksOf(step, scene, { faces, view, fit, behind, isCloseUp: window !== null || isOneOfTwo });
   return {
     items: [
       ...tint.flatMap(({ ink, polygons }) => fills(polygons, ink)),
@@ -130,6 +131,7 @@ export function drawnOnce(taken: Taken, { frame, before, pen, told, isOneOfTwo =
       ),
       ...sheen(panes, fit),
       ...strokes(onPage(fit, runs), CHAIN),
+      ...strokes(unseen, HIDDEN),
       ...lines.flatMap((each) => strokes(each.lines, each.stroke)),
       ...strokes(
         pencil.map(([from, to]) => [fit.spot(view, from), fit.spot(view, to)]),

@@ -21,6 +21,8 @@ const BEFORE = 4;
 const BETWEEN = 12;
 /** A piece is drawn no thinner. */
 const THIN = 1.6;
+/** In a lower frame the longest piece is no shorter, in points: they would be specks beside their marks. */
+const LONG = 48;
 const WORDS = "Seen from above, all to one scale";
 
 interface Row {
@@ -52,7 +54,10 @@ export function pictureFromAbove(
   return {
     ...inside(frame),
     ...{ take: null, two: null, close: null, key: JSON.stringify(rows), frame, highest: 0 },
-    within: (size) => inside({ ...frame, ...size }),
+    within: (size) => {
+      const where = { ...frame, ...size };
+      return where.height < frame.height && longestIn(rows, where, pen) < LONG ? null : inside(where);
+    },
   };
 }
 
@@ -63,11 +68,19 @@ interface Column {
 }
 
 /** The longest first, down the columns; in so many columns that they are largest. */
-function inRows(rows: readonly Row[], frame: Frame, pen: Pen): readonly Item[] {
+function largest(rows: readonly Row[], frame: Frame, pen: Pen): readonly Column[] {
   const most = Math.max(1, Math.floor((frame.height - UNDER) / PITCH));
   const sets = rows.flatMap((_, i) => (Math.ceil(rows.length / (i + 1)) <= most ? [columnsOf(rows, i + 1, pen)] : []));
   const [first = columnsOf(rows, rows.length, pen), ...others] = sets;
-  const columns = others.reduce((best, set) => (scaleOf(set, frame) > scaleOf(best, frame) ? set : best), first);
+  return others.reduce((best, set) => (scaleOf(set, frame) > scaleOf(best, frame) ? set : best), first);
+}
+
+/** How long the longest is drawn, in points. */
+const longestIn = (rows: readonly Row[], frame: Frame, pen: Pen): number =>
+  longest(rows) * scaleOf(largest(rows, frame, pen), frame);
+
+function inRows(rows: readonly Row[], frame: Frame, pen: Pen): readonly Item[] {
+  const columns = largest(rows, frame, pen);
   const scale = scaleOf(columns, frame);
   let x = frame.x;
   let lowest = frame.y;

@@ -10,20 +10,24 @@ import type { Scene } from "./scene.ts";
 
 /** More marks than these leave no room for those of what was there before, nor are needed to know again what was taken off. */
 const MANY = 8;
+/** So many go with those of what was there before, which are left out one by one where there is no place for them. */
+const MOST = 10;
 
 export interface Seen {
   readonly faces: readonly VisibleFace[];
   readonly view: View;
   readonly fit: Fit;
+  /** Ids of what is drawn in hidden lines, and marked all the same. */
+  readonly behind: ReadonlySet<string>;
   /** Only what is around something is drawn. */
   readonly isCloseUp: boolean;
 }
 
-export function marksOf(step: Step, scene: Scene, { faces, view, fit, isCloseUp }: Seen): readonly PartLabel[] {
+export function marksOf(step: Step, scene: Scene, { faces, view, fit, behind, isCloseUp }: Seen): readonly PartLabel[] {
   const { items, hardware, goes, fresh } = scene;
   if (step.shows.as) return labels(items, faces, view, fit);
   const there = new Set(faces.filter(({ polygons }) => polygons.length > 0).map(({ id }) => id));
-  const isThere = ({ id }: Marked): boolean => !isCloseUp || there.has(id);
+  const isThere = ({ id }: Marked): boolean => !isCloseUp || there.has(id) || behind.has(id);
   const named = clearerHalves(hardware, (id) => seenArea(faces, id, fit.scale));
   const bought = items.filter(({ id }) => named.has(id));
   // A line to what cannot be seen would strike the work through; it is counted with what can.
@@ -52,7 +56,7 @@ export function marksOf(step: Step, scene: Scene, { faces, view, fit, isCloseUp 
   );
   const known = new Set(own.map(({ mark }) => mark));
   const rest = under.filter(({ mark }) => !known.has(mark)).map((each) => ({ ...each, isPresent: true }));
-  return own.length + rest.length > MANY ? own : [...own, ...rest];
+  return own.length + rest.length > MOST ? own : [...own, ...rest];
 }
 
 /** Of a body of many parts what the words speak of; all where that is nothing. */

@@ -41,6 +41,8 @@ export interface Taken {
   readonly extent: Extent;
   readonly picture: Picture;
   readonly faces: readonly VisibleFace[];
+  /** Ids of what is new and stands behind the rest, whose hidden lines are drawn. */
+  readonly behind: ReadonlySet<string>;
 }
 
 /** What is drawn: the whole, or the surroundings of what is new with a small picture of the whole beside them. */

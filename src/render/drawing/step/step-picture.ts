@@ -2,7 +2,7 @@
  * The picture of a step: the unit in hand only. What is there in thin lines and unfilled, what is new in thick lines with a
  * tint, arrows of travel, screws where they go, marks of the new parts.
  */
-import type { View } from "../../../geometry/picture/index.ts";
+import { Stage, type View } from "../../../geometry/picture/index.ts";
 import { panesOf } from "../../../solve/build/order/glazing.ts";
 import type { Build, Step } from "../../../solve/build.ts";
 import type { Length } from "../../../units/index.ts";
@@ -10,6 +10,7 @@ import type { Frame } from "../../style.ts";
 import { NOT_TO_SCALE } from "../drawing.ts";
 import { fitInto, heightOf, widthOf } from "../fit.ts";
 import { SPECK, takePicture } from "../picture.ts";
+import { shareSeen } from "../visibility.ts";
 import type { StepPicture, StepPictureOptions } from "./asked.ts";
 import { drawnOnce, type Painted } from "./drawn.ts";
 import { pictureFromAbove } from "./from-above.ts";
@@ -40,15 +41,18 @@ export function stepPicture(build: Build, step: Step, options: StepPictureOption
   const mouths = driveways.length > 0 || step.shows.as ? driveways : mouthsOf(build, step);
   // Where parts are new they are looked at; else what is put on them.
   const parts = new Set([...fresh].filter((id) => !scene.hardware.has(id)));
-  const subject = { items, mouths, ...(parts.size > 0 ? { fresh: parts, hardware: halvesOf(scene) } : { fresh }) };
+  const subject = { items, mouths, fresh: step.shows.as ? fresh : parts, hardware: halvesOf(scene) };
   const view = chooseView(subject, ceiling, before?.view ?? null);
   const other = step.shows.as ? null : otherSide(build, scene, view, ceiling);
   const size = other ? { ...frame, height: Math.max(frame.height, options.tall ?? 0) } : frame;
-  const take = (of: Scene, from: View): Taken => {
+  const take = (of: Scene, from: View, isAlone = false): Taken => {
     const extent = sceneExtent(of, from);
     const fit = fitInto(extent, size, sizeFor(extent, size, before?.scale ?? null));
-    const picture = takePicture(of.items, from, fit, { clear: panesOf(build.design), speck: SPECK.step });
-    return { build, step, scene: of, view: from, extent, picture, faces: picture.sight.faces() };
+    const behind = isAlone ? hiddenIn(of, from) : NOTHING;
+    const picture = takePicture(of.items, from, fit, {
+      ...{ clear: panesOf(build.design), speck: SPECK.step, hidden: behind.size > 0 },
+    });
+    return { build, step, scene: of, view: from, extent, picture, behind, faces: picture.sight.faces() };
   };
   const whole = take(scene, view);
   const say = (length: Length): string => `${pen.print(length)}\u00a0${build.design.units === "mm" ? "mm" : "in"}`;
@@ -57,7 +61,7 @@ export function stepPicture(build: Build, step: Step, options: StepPictureOption
     other &&
     ([
       { taken: whole, words: own },
-      { taken: take(other.scene, other.view), words: its },
+      { taken: take(other.scene, other.view, other.only !== null), words: its },
     ] as const);
   const paint = (where: Frame, scale: number | null): Painted => {
     const page = { frame: where, before: scale, pen, told };
@@ -81,6 +85,18 @@ export function stepPicture(build: Build, step: Step, options: StepPictureOption
       return found.detail?.method === detail?.method ? found : null;
     },
   };
+}
+
+/** Less of a part than this is not seen where the heads of its screws are. */
+const UNSEEN = 0.2;
+
+/** Ids of what is new, no hardware, and stands behind the rest. */
+function hiddenIn({ items, fresh, hardware }: Scene, view: View): ReadonlySet<string> {
+  const stage = new Stage(items, view);
+  const unseen = items.filter(
+    (item) => fresh.has(item.id) && !hardware.has(item.id) && shareSeen(item, stage) < UNSEEN,
+  );
+  return new Set(unseen.map(({ id }) => id));
 }
 
 /** Several parts that take less of the page than this, in square points, are not told from one another. */
@@ -116,6 +132,9 @@ function keyOf(
   return JSON.stringify([name, shown, sizes, open, screws.map(({ id }) => id), groups.map(({ along }) => along)]);
 }
 
-/** The ids of what is put on, those of one piece of hardware together. */
+/** The ids of what is put on, those of one piece of hardware together, its own first. */
 const halvesOf = ({ hardware }: Scene): readonly (readonly string[])[] =>
-  [...new Set(hardware.values())].map((whole) => [...hardware].flatMap(([id, of]) => (of === whole ? [id] : [])));
+  [...new Set(hardware.values())].map((whole) => {
+    const halves = [...hardware].flatMap(([id, of]) => (of === whole ? [id] : []));
+    return halves.toSorted((a, b) => Number(b === whole) - Number(a === whole));
+  });

@@ -12,7 +12,7 @@ export interface Subject {
   readonly fresh: ReadonlySet<string>;
   /** Mouths of the screws' holes and of what is cut, and the ways in. */
   readonly mouths: readonly Mouth[];
-  /** Of the hardware that is put on, each with the ids of its halves, of which one is enough. */
+  /** Of the hardware that is put on, each with the ids of its halves, first the one whose place the words tell. */
   readonly hardware?: readonly (readonly string[])[];
 }
 
@@ -24,6 +24,8 @@ const GOOD = { parts: 0.6, mouths: 0.7 } as const;
 const BEHIND = 0.25;
 /** Hardware is known again where so much of it is seen. */
 const KNOWN = 0.3;
+/** The half whose place the words do not tell is worth so much of the other. */
+const OTHER_HALF = 0.3;
 /** The sine of how far what points up may lean back: an isometric view leans less, one of another lie more. */
 const UPRIGHT = 0.7;
 /** What a view is worth that hides a new part. */
@@ -45,8 +47,8 @@ export function chooseView(subject: Subject, ceiling: Vec, before: View | null):
   };
   if (same && scoreOf(same) >= good) return same;
   let best = { view: first, score: scoreOf(first) };
-  // A part alone is turned in the hand; what stands on the bench is seldom looked at from below.
-  const below = subject.items.length === 1 ? 0.9 : 0.6;
+  // A part alone is turned in the hand; what stands on the bench is seldom looked at from below, sooner for what is put on there.
+  const below = subject.items.length === 1 ? 0.9 : subject.fresh.size === 0 ? 0.8 : 0.6;
   for (const view of others) {
     if (best.score >= PLAIN) break;
     const points = scoreOf(view) * (dot(view.towards, ceiling) > 0 ? 1 : below);
@@ -87,12 +89,13 @@ function score({ items, fresh, mouths, hardware = [] }: Subject, view: View): nu
   const ways = mouths.map(({ at, direction }) =>
     dot(direction, view.towards) >= 0 ? 0 : stage.hides(at) ? BEHIND : 1,
   );
-  const put = hardware.map((halves) =>
-    Math.min(
-      1,
-      Math.max(0, ...items.flatMap((item) => (halves.includes(item.id) ? [shareSeen(item, stage)] : []))) / KNOWN,
-    ),
-  );
+  const put = hardware.map((halves) => {
+    const known = items.flatMap((item) => {
+      const half = halves.indexOf(item.id);
+      return half < 0 ? [] : [(half === 0 ? 1 : OTHER_HALF) * Math.min(1, shareSeen(item, stage) / KNOWN)];
+    });
+    return Math.max(0, ...known);
+  });
   const besides = [ways, put].filter(({ length }) => length > 0).map(mean);
   if (besides.length === 0) return parts;
   // A part that is put on must be seen, whatever holds it.

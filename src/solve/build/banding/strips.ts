@@ -39,6 +39,9 @@ const ROLLED = millimetres(2);
 /** Lengths of rolls in feet and m. Common practice, no source. */
 const ROLLS = { inch: [25, 50, 250], mm: [10, 25, 50] } as const;
 
+/** Rolled edging has glue on its back that an iron melts; a strip of wood is glued on. */
+export const isIronedOn = ({ thickness }: Pick<Band, "thickness">): boolean => !less(ROLLED, thickness);
+
 /** Each kind of band, in the order of the cut list: in feet or m. */
 export function bandingNeeds(parts: readonly Part[], lines: readonly CutLine[], units: Units): readonly Need[] {
   const byId = new Map(parts.map((part) => [part.id, part]));
@@ -56,8 +59,12 @@ export function bandingNeeds(parts: readonly Part[], lines: readonly CutLine[], 
     const used = toNumber(divide(sum(lengths), one));
     const [words, spare] = [`about ${Math.ceil(used)} ${of} are used`, used * SPARE];
     const common = { section: "supplies", item, used, spare, price: null } as const;
-    return less(ROLLED, thickness)
-      ? { ...common, sold: { unit: of, boxes: [], of } }
-      : { ...common, sold: { unit: "roll", boxes: ROLLS[units], of }, notes: [words] };
+    return isIronedOn({ thickness })
+      ? {
+          ...common,
+          sold: { unit: "roll", boxes: ROLLS[units], of },
+          notes: ["with glue on its back that an iron melts", words],
+        }
+      : { ...common, sold: { unit: of, boxes: [], of }, notes: ["strips of wood, to be glued on"] };
   });
 }

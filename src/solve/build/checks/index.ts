@@ -25,6 +25,7 @@ import { opensTooLittleRule } from "./doors/opens-too-little.ts";
 import { tooFewHingesRule } from "./doors/too-few-hinges.ts";
 import { drawerWithoutGripRule } from "./drawer-without-grip.ts";
 import { drawerWithoutStopRule } from "./drawer-without-stop.ts";
+import { fastenersMeetRule } from "./fasteners-meet.ts";
 import { fillsItsFrameRule } from "./fills-its-frame.ts";
 import { fittingBreaksOutRule } from "./fitting-breaks-out.ts";
 import { fittingScrewComesThroughRule } from "./fitting-screw-comes-through.ts";
@@ -71,6 +72,7 @@ const RULES: readonly Rule[] = [
   hingeLeavesApartRule,
   holeRunsIntoCutRule,
   holesMeetRule,
+  fastenersMeetRule,
   mortisesMeetRule,
   thinWallRule,
   cutterDoesNotExistRule,

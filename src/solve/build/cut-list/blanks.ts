@@ -22,6 +22,8 @@ import { USUAL_ROUGH } from "../../design/making/rough.ts";
 import { stripOf, stripsOf } from "../../design/making/together.ts";
 import { faceAxis, indexOf } from "../../design/space.ts";
 import type { Design, Part, Rough, Stock } from "../../design.ts";
+import { isRough } from "../cutting/sizes.ts";
+import { TRIM } from "../cutting/trim.ts";
 import type { LargestSizes, Reserved } from "../model/thickness.ts";
 
 type Sizes = Pick<Blank, "width" | "length">;
@@ -143,7 +145,8 @@ function sawnTo(design: Design, part: Part, line: Wanted, stock: Stock): readonl
   const rough = allowances(design)[equal(part.thickness, line.width) ? "legs" : "parts"];
   const more = (by: Length): Length => max(milled ? by : ZERO, over);
   // A board that is used in its full width cannot be sawn wider.
-  const widest = max(bare.width, stock.form === "board" ? stock.soldWidth : add(bare.width, over));
+  const edge = isRough(stock) ? TRIM[design.units].roughEdge : ZERO;
+  const widest = max(bare.width, stock.form === "board" ? subtract(stock.soldWidth, edge) : add(bare.width, over));
   const width = min(add(bare.width, more(rough.wider)), widest);
   const plain = line.reserved ? "largest" : "as finished";
   const planed = milled || !equal(thickness, line.thickness);

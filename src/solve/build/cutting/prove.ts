@@ -5,7 +5,7 @@ import type { Stock } from "../../design.ts";
 import type { Supply } from "./ask.ts";
 import { sayBoardLength } from "./say-board.ts";
 import type { Solved } from "./search/solve.ts";
-import type { Size } from "./sizes.ts";
+import { isRough, type Size } from "./sizes.ts";
 import type { Trim } from "./trim.ts";
 import { arePriced } from "./whole.ts";
 
@@ -43,7 +43,7 @@ export function prove({ stock, stocks, sizes, supply, found, kerf, trim, units }
   const trimmed =
     stock.form === "sheet"
       ? `sheets ${sold} with ${say(trim.sheet)} squared off two edges`
-      : `boards ${sold} with one end trimmed by ${say(trim.boardEnd)}`;
+      : `boards ${sold} with one end trimmed by ${say(trim.boardEnd)}${isRough(stock) ? ` and ${say(trim.roughEdge)} of the width for straightening an edge` : ""}`;
   const there = supply.onHand.length === 0 ? "" : "what lies in the workshop; ";
   const carried = supply.carry && `, first cuts to ${say(supply.carry.shorter)} × ${say(supply.carry.longer)}`;
   const random = stock.assumed ? "; the size of the boards is assumed, and real ones have knots" : "";

@@ -27,7 +27,8 @@ export function sizesOf(stock: Stock, supply: Supply, kerf: Length, trim: Trim):
   const size = (piece: Sold | OnHand, squared: boolean): Size => {
     const { width, length } = piece;
     const trimmed = squared ? ZERO : stock.form === "sheet" ? trim.sheet : trim.boardEnd;
-    const off = stock.form === "sheet" ? { x: trimmed, y: trimmed } : { x: ZERO, y: endLoss(kerf, trimmed) };
+    const edge = isRough(stock) && !squared ? trim.roughEdge : ZERO;
+    const off = stock.form === "sheet" ? { x: trimmed, y: trimmed } : { x: edge, y: endLoss(kerf, trimmed) };
     const usable = { width: subtract(width, off.x), length: subtract(length, off.y) };
     return { width, length, usable, trimmed, price: "price" in piece ? piece.price : null };
   };
@@ -41,6 +42,9 @@ export function sizesOf(stock: Stock, supply: Supply, kerf: Length, trim: Trim):
     ...inOrder(supply.sold.map((piece) => size(piece, false))),
   ];
 }
+
+/** Whether the boards of a stock have no straight edge when they are bought. */
+export const isRough = ({ form, bought }: Stock): boolean => form === "board" && bought?.rough === true;
 
 /** What a board loses at its trimmed end: the piece that falls off, and the kerf. */
 export const endLoss = (kerf: Length, boardEnd: Length): Length => (sign(boardEnd) === 0 ? ZERO : add(boardEnd, kerf));

@@ -6,13 +6,15 @@ export interface Trim {
   readonly sheet: Length;
   /** Off one end of a board, kerf not included: the sold end is rarely square. */
   readonly boardEnd: Length;
+  /** Off one edge of a rough board, which is straightened before anything is ripped from it. */
+  readonly roughEdge: Length;
 }
 
 /** Common practice, no source. */
 export const TRIM: { readonly inch: Trim; readonly mm: Trim } = {
-  inch: { sheet: inches(1, 8), boardEnd: inches(1, 4) },
-  mm: { sheet: millimetres(3), boardEnd: millimetres(6) },
+  inch: { sheet: inches(1, 8), boardEnd: inches(1, 4), roughEdge: inches(1, 4) },
+  mm: { sheet: millimetres(3), boardEnd: millimetres(6), roughEdge: millimetres(6) },
 };
 
 /** Nothing comes off: for stock that is sold square, and for comparison with published results. */
-export const NO_TRIM: Trim = { sheet: ZERO, boardEnd: ZERO };
+export const NO_TRIM: Trim = { sheet: ZERO, boardEnd: ZERO, roughEdge: ZERO };

@@ -29,10 +29,14 @@ export function drilling(drilled: Drilled): readonly DrillRow[] {
   const { design, plan, steps } = drilled;
   const served = servedBy(drilled);
   const at = stepOf(steps, { joints: design.joints, fasteners: plan.fasteners });
+  const ahead = aheadOf(steps);
   const groups = new Map<string, { row: Alike; holes: number[] }>();
   for (const [index, hole] of plan.holes.entries())
     for (const i of hole.stages.keys()) {
-      const row = alike(hole, i, served, { design, plan, jig: jigFor(index, drilled.jigs) });
+      const row = alike(hole, i, served, {
+        ...{ design, plan, jig: jigFor(index, drilled.jigs) },
+        atBench: hole.atBench || ahead.has(index),
+      });
       if (row === null) continue;
       const key = JSON.stringify(row, (_, value) => (typeof value === "bigint" ? String(value) : value));
       const group = groups.get(key);
@@ -40,7 +44,7 @@ export function drilling(drilled: Drilled): readonly DrillRow[] {
       else groups.set(key, { row, holes: [index] });
     }
   return [...groups.values()]
-    .map(({ row, holes }): DrillRow => ({ ...row, ...where(holes, drilled, served, at), holes }))
+    .map(({ row, holes }): DrillRow => ({ ...row, ...where(holes, drilled, served, at, ahead), holes }))
     .toSorted(
       (a, b) =>
         BITS.indexOf(a.bit) - BITS.indexOf(b.bit) ||
@@ -71,7 +75,12 @@ function alike(
   hole: Hole,
   i: number,
   served: Served,
-  { design, plan, jig }: Pick<Drilled, "design" | "plan"> & { readonly jig: Jig | null },
+  {
+    design,
+    plan,
+    jig,
+    atBench,
+  }: Pick<Drilled, "design" | "plan"> & { readonly jig: Jig | null; readonly atBench: boolean },
 ): Alike | null {
   const stage = hole.stages[i] as Hole["stages"][number];
   const bit = bitFor(hole, i);
@@ -94,24 +103,49 @@ function alike(
               : stage.depth,
     jig: jig && last && !through && bit !== "countersink" ? { id: jig.id, scrap: jig.thickness === null } : null,
     slot: (last && hole.slot?.length) || null,
-    backing: through && bit !== "pocket bit" ? behind(hole, served, design) : null,
-    when: hole.atBench ? "before assembly" : "in place",
+    backing: through && bit !== "pocket bit" ? behind({ atBench, for: hole.for }, served, design) : null,
+    when: atBench ? "before assembly" : "in place",
   };
 }
 
 /** What ties a piece to studs is bored where it stands. */
-function behind({ atBench, for: id }: Hole, { hardware }: Served, design: Drilled["design"]): "scrap" | "the wall" {
+function behind(
+  { atBench, for: id }: Pick<Hole, "atBench" | "for">,
+  { hardware }: Served,
+  design: Drilled["design"],
+): "scrap" | "the wall" {
   const item = id === null || atBench ? undefined : hardware(id)?.item;
   return item && boredIntoStuds(item.kind, design) ? "the wall" : "scrap";
 }
 
-function where(indices: readonly number[], { plan, mark }: Drilled, served: Served, at: StepOf) {
+/** Holes of what stands together that are bored before it goes to its place: true where from the side on which they come out. */
+const aheadOf = (steps: Drilled["steps"]): ReadonlyMap<number, boolean> =>
+  new Map(
+    steps
+      .flatMap(({ actions }) => actions)
+      .flatMap((action) =>
+        action.do === "machine" && action.ahead
+          ? action.holes.map((i) => [i, action.ahead === "from the other side"] as const)
+          : [],
+      ),
+  );
+
+const turned = ({ direction: [x, y, z], ...hole }: Hole): Hole => ({ ...hole, direction: [-x, -y, -z] });
+
+function where(
+  indices: readonly number[],
+  { plan, mark }: Drilled,
+  served: Served,
+  at: StepOf,
+  ahead: ReadonlyMap<number, boolean>,
+) {
   const sides = new Map<string, { mark: string; parts: Set<string>; side: string }>();
   const steps = new Set<number>();
   for (const index of indices) {
     const hole = plan.holes[index] as Hole;
     const part = served.part(hole.part);
-    const own = { mark: mark(hole.part), side: mouthSide(part, holeOnBench(part, hole)) };
+    const lies = holeOnBench(part, ahead.get(index) ? turned(hole) : hole);
+    const own = { mark: mark(hole.part), side: mouthSide(part, lies) };
     const key = `${own.mark}|${own.side}`;
     const group = sides.get(key);
     if (group) group.parts.add(hole.part);

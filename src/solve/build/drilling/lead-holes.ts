@@ -1,4 +1,5 @@
 /** Holes that keep wood from splitting where nails and brads are driven with a hammer. */
+import type { Units } from "../../../parse/draft.ts";
 import { inches, type Length, millimetres } from "../../../units/length.ts";
 import { absolute, less, min, multiply, rational, subtract } from "../../../units/rational.ts";
 import { drillFor } from "../../design/boring/drills.ts";
@@ -30,6 +31,42 @@ export interface Nailed {
   readonly stock: (name: string) => Stock;
 }
 
+/**
+ * How deep a bit bores until its flutes are in the wood and chips stay in the hole, in sixteenths of an inch and mm: flutes of jobber drills up to
+ * this diameter, in sixty-fourths of an inch (ASME B94.11M) and in mm (ISO 235, jobber series). From memory.
+ */
+const FLUTES: Readonly<Record<Units, readonly (readonly [diameter: Length, flute: Length])[]>> = {
+  inch: (
+    [
+      [2, 8],
+      [3, 12],
+      [4, 14],
+      [5, 16],
+      [6, 20],
+      [7, 24],
+      [8, 26],
+      [9, 28],
+      [10, 32],
+    ] as const
+  ).map(([wide, long]) => [inches(wide, 64), inches(long, 16)]),
+  mm: (
+    [
+      [8, 10],
+      [10, 12],
+      [12, 16],
+      [15, 18],
+      [20, 24],
+      [25, 30],
+      [30, 33],
+      [40, 43],
+    ] as const
+  ).map(([wide, long]) => [millimetres(wide, 10), millimetres(long)]),
+};
+
+/** What a bit of a diameter bores at most; null where it bores deeper than any nail is long. */
+const reachOf = (diameter: Length, units: Units): Length | null =>
+  FLUTES[units].find(([most]) => !less(most, diameter))?.[1] ?? null;
+
 /** Of fasteners that are sold by the same words and driven in one step; null where the wood takes them as it is. */
 export function leadHole(nailed: Nailed, list: readonly Fastener[]): LeadHole | null {
   const [first] = list;
@@ -43,7 +80,9 @@ export function leadHole(nailed: Nailed, list: readonly Fastener[]): LeadHole | 
   const { units } = nailed.design;
   const share = lightest > SHARES.from ? SHARES.dense : SHARES.light;
   const diameter = drillFor(multiply(first.rod, share), "hold", units);
-  return { diameter, depth: subtract(first.length, WHOLE[units]) };
+  const depth = subtract(first.length, WHOLE[units]);
+  // Beyond what the bit bores the nail finds its way by itself.
+  return { diameter, depth: min(depth, reachOf(diameter, units) ?? depth) };
 }
 
 const boardsOf = ({ part, stock }: Nailed, { through, into }: Fastener): readonly Part[] =>

@@ -17,6 +17,12 @@ export interface Clamping {
   readonly opening: Length;
 }
 
+/** Sticks as long as the room between two parts along an axis, which hold them apart. */
+export interface Sticks {
+  readonly between: readonly [string, string];
+  readonly axis: 0 | 1 | 2;
+}
+
 /** Minutes: of work, from the beginning to the end if hands never rested, and what no order of the steps could be under. */
 export interface Timeline {
   readonly bench: number;
@@ -65,6 +71,8 @@ export interface Step {
   readonly clamps?: readonly Clamping[];
   /** Ids of the jigs and patterns that it uses; absent: none. */
   readonly jigs?: readonly string[];
+  /** Cut in this step; absent: none. */
+  readonly sticks?: readonly Sticks[];
   /** Absent: one pair of hands does it. */
   readonly hands?: 2;
   readonly text: readonly string[];
@@ -115,6 +123,8 @@ export type Action =
       readonly part: string;
       readonly features: readonly number[];
       readonly holes: readonly number[];
+      /** Holes of what stands together, bored while it still lies on the bench, and from which side: where they begin or where they come out. */
+      readonly ahead?: "from this side" | "from the other side";
     }
   /** Bands are put on in this order. */
   | { readonly do: "band"; readonly part: string; readonly edges: readonly Face[] }

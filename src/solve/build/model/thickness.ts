@@ -31,6 +31,8 @@ export interface ChangingSizes {
     readonly size: "width" | "length";
     readonly sizes: readonly Length[];
   }[];
+  /** Of the sticks that a step cuts to hold two parts apart; one size for each thickness. */
+  readonly sticks: readonly { readonly step: number; readonly sizes: readonly Length[] }[];
   /** Of the parts that change. */
   readonly moving: readonly MovingPlaces[];
   /** Marks of parts on which other places change too, or whose own place does. */

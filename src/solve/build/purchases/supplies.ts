@@ -1,7 +1,9 @@
 /** Glue and sandpaper, from the areas that are glued and sanded. */
 import { toNumber, UNITS_PER_MM } from "../../../units/index.ts";
 import { isGluedUp, makingOf } from "../../design/making/plain.ts";
+import { faceAxis, indexOf } from "../../design/space.ts";
 import type { Design, Fastener, Part } from "../../design.ts";
+import { isIronedOn } from "../banding/strips.ts";
 import { sandedIn } from "../finishing/abrasives.ts";
 import type { Finishing } from "../model/purchase.ts";
 import { series } from "../steps/draft.ts";
@@ -34,6 +36,15 @@ function gluedInside(part: Part): number {
   return (boards - 1) * thick * long + (layers - 1) * wide * long;
 }
 
+/** m² under strips of wood that cover edges. */
+const gluedOutside = (part: Part): number =>
+  makingOf(part)
+    .banding.filter((band) => !isIronedOn(band))
+    .reduce((so, { edge }) => {
+      const along = faceAxis(edge) === indexOf(part.axes.length) ? part.width : part.length;
+      return so + metres(part.thickness) * metres(along);
+    }, 0);
+
 /** `slow`: numbers of the steps that take longer than usual glue stays open. */
 export function glueNeeds(
   { parts, joints, units }: Glued,
@@ -45,8 +56,9 @@ export function glueNeeds(
   const plugged = fasteners.filter(({ head }) => head.seat === "plugged").length;
   const ids = new Set(glued.map(({ id }) => id));
   const set = fasteners.filter(({ joint, travelsWith }) => ids.has(joint) && travelsWith !== null).length;
-  if (glued.length === 0 && plugged === 0 && !parts.some(isGluedUp)) return [];
-  const area = sumOf(faces) + sumOf(parts.map(gluedInside));
+  if (glued.length === 0 && plugged === 0 && !parts.some((part) => isGluedUp(part) || gluedOutside(part) > 0))
+    return [];
+  const area = sumOf(faces) + sumOf(parts.map((part) => gluedInside(part) + gluedOutside(part)));
   const ml = (area / COVERS) * 1000 * SQUEEZED_OUT + (plugged + set) * EACH_HOLE;
   const { unit, ml: one, sizes } = BOTTLES[units];
   const amount = ml / one;

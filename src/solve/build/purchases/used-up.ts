@@ -2,6 +2,7 @@
 
 import type { Units } from "../../../parse/draft.ts";
 import type { Step } from "../../build.ts";
+import { series } from "../steps/draft.ts";
 import { inOneUnit } from "../steps/words/one-unit.ts";
 import { type Need, SINGLY } from "./need.ts";
 
@@ -17,11 +18,13 @@ export function usedUp(steps: readonly Pick<Step, "text">[], units: Units): read
     ...{ section: "supplies", item, used: 1, spare: 0, sold: ROLL, price: null },
     notes: [note],
   });
+  const taped = [
+    ...(says(/\bstrips of double-sided tape\b/iu) > 0 ? ["fronts until they are screwed"] : []),
+    ...(says(/\bon with double-sided tape\b/iu) > 0 ? ["blocks on slopes for clamps"] : []),
+  ];
   const fences = says(/\btwo spare wood screws\b/iu);
   return [
-    ...(says(/double-sided tape/iu) > 0
-      ? [roll("double-sided tape, thin, no foam", "holds fronts until they are screwed")]
-      : []),
+    ...(taped.length > 0 ? [roll("double-sided tape, thin, no foam", `holds ${series(taped)}`)] : []),
     ...(says(/cloth tape/iu) > 0 ? [roll("strong cloth tape", "drawers are pulled out by it")] : []),
     ...(fences > 0
       ? [

@@ -1,8 +1,9 @@
-/** Doors and drawers are cut and put together when what they go into stands, so that its openings can be measured. */
+/** Doors and drawers are cut and put together when what they go into stands, so that its openings can be measured; so is a body of which a part is. */
 
 import { isCutLater } from "../../design/making/plain.ts";
 import type { StepDraft, Work } from "./draft.ts";
 import { type Entering, enteringOf, type Opening, openingsOf } from "./openings.ts";
+import { measuredElsewhere } from "./shut-between.ts";
 import { addedIn, firstTogether } from "./touched.ts";
 import type { Fitted } from "./words/opening.ts";
 
@@ -25,7 +26,7 @@ const partsOf = ({ actions }: Pick<StepDraft, "actions">): readonly string[] =>
 /** Steps that make something that goes into an opening are moved to right before the first that uses what they make. */
 export function afterOpenings(work: Work, given: readonly StepDraft[]): Ordered {
   const entering = enteringOf(work).filter(({ kind }) => kind !== "rests");
-  const moving = new Set(entering.flatMap(({ moves }) => moves));
+  const moving = new Set([...entering.flatMap(({ moves }) => moves), ...measuredElsewhere(work).flat()]);
   const standing = new Set<string>();
   let held: readonly StepDraft[] = [];
   const moved = given.flatMap((draft) => {

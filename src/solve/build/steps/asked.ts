@@ -44,7 +44,7 @@ const ASKED: readonly Asked[] = [
   },
   { says: /\bhold each pair with two small clamps/iu, tool: "Four small clamps", why: "to hold cauls" },
   { says: /\btap\b/iu, tool: "Mallet, and a block of scrap", why: "to bring joints and dowels home" },
-  { says: /\bhammer\b/iu, tool: "Hammer", why: "for what is driven" },
+  { says: /\bhammer\b(?! action)/iu, tool: "Hammer", why: "for what is driven" },
   { says: /\bchisel\b/iu, tool: "Chisels", why: "to clean out corners" },
   { says: /\bawl\b/iu, tool: "Awl", why: "to start small screws and holes" },
   {
@@ -53,6 +53,12 @@ const ASKED: readonly Asked[] = [
     why: "to turn screws by hand",
   },
   { says: /\bright-angle driver\b/iu, tool: "Right-angle driver", why: "for screws with little room behind them" },
+  {
+    says: /\bdrill bit in an extension\b/iu,
+    tool: "Extension for drill bits, 12 in (300 mm) long",
+    why: "to bore where a chuck has no room",
+  },
+  { says: /\btape [^.]* to the pins\b/iu, tool: "Masking tape", why: "to hold what lies loose while it is carried" },
   {
     says: /\boffset screwdriver\b|\boffset one\b/iu,
     tool: "Offset screwdriver",
@@ -77,6 +83,14 @@ const ASKED: readonly Asked[] = [
   { says: /\bwear gloves(?! that glass)\b/iu, tool: "Gloves", why: "for finish, as the can says" },
   { says: /\bbrush it\b|\bbrush or\b/iu, tool: "Brush or roller", why: "to put on the finish" },
   { says: /\bwipe off (?:there )?what squeezes\b/iu, tool: "Damp rag", why: "to wipe off glue" },
+  { says: /\bwith a damp rag\b/iu, tool: "Damp rag", why: "to raise the grain before the finish" },
+  { says: /\bhousehold iron\b/iu, tool: "Household iron, and a block of wood", why: "to put on edging" },
+  { says: /\bmasking tape drawn tight\b/iu, tool: "Masking tape", why: "to hold edging" },
+  {
+    says: /\bor with tape\b|\btape (?:them|its edges)\b/iu,
+    tool: "Masking tape",
+    why: "to keep finish off",
+  },
   {
     says: /\brub it\b|\bpad it\b|\bwipe off (?:all|the rest)\b/iu,
     tool: "Rags that leave no lint",

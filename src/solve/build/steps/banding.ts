@@ -2,13 +2,20 @@ import { type Length, roundTo } from "../../../units/index.ts";
 import type { Action, CutLine } from "../../build.ts";
 import { sayBand } from "../../design/making/banding.ts";
 import { makingOf } from "../../design/making/plain.ts";
-import { bandedLength, OVER_EACH_END } from "../banding/strips.ts";
+import { bandedLength, isIronedOn, OVER_EACH_END } from "../banding/strips.ts";
 import { capital, listed, type StepDraft, series, type Work } from "./draft.ts";
 import { step } from "./making-step.ts";
 import { linesApart } from "./wishes/own-key.ts";
 
 /** Minutes for each band (common practice, no source). */
 const BAND = 6;
+
+/** How a strip is put on. Common practice, no source. */
+const IRONED =
+  "Lay it on its edge with the glue down, move a household iron, hot and without steam, slowly along it until the glue melts, and rub it down at once with a block of wood until it is cool and holds everywhere.";
+const GLUED =
+  "Spread glue on the edge, lay it on, and hold it with masking tape drawn tight over it, a hand's breadth from one piece to the next, until the glue holds.";
+const HOLDS = { for: "glue to hold", minutes: 60 } as const;
 
 /** One step for all bands of these lines, but for those that are wished apart; none where nothing is banded. */
 export function bandingSteps(work: Work, lines: readonly CutLine[]): readonly StepDraft[] {
@@ -22,6 +29,7 @@ function bandingStep(work: Work, banded: readonly CutLine[]): StepDraft {
     (part): Action => ({ do: "band", part: part.id, edges: makingOf(part).banding.map(({ edge }) => edge) }),
   );
   const bands = parts.reduce((so, part) => so + makingOf(part).banding.length, 0);
+  const ironed = parts.filter((part) => makingOf(part).banding.every(isIronedOn));
   const over = work.print(OVER_EACH_END[work.design.units]);
   return step(
     "make",
@@ -31,12 +39,19 @@ function bandingStep(work: Work, banded: readonly CutLine[]): StepDraft {
     )}`,
     [
       ...banded.map((line) => bandText(work, line)),
-      `Leave each strip ${over} long at both ends, press it down until it holds everywhere, then trim it flush with a sharp chisel. Ends first, long edges over them.`,
+      `Cut each strip so long that it stands ${over} over at either end, ends of parts first, long edges over them. ${
+        ironed.length === parts.length
+          ? IRONED
+          : ironed.length === 0
+            ? GLUED
+            : `Of what comes in rolls: ${IRONED} Of strips of wood: ${GLUED}`
+      } Then trim ends and edges flush with a sharp chisel.`,
     ],
     actions,
     {
       unit: `bands ${(banded[0] as CutLine).mark}`,
       bench: bands * BAND,
+      ...(ironed.length < parts.length && { waits: [HOLDS] }),
       cautions: [],
       fresh: banded.map((line) => line.parts[0] as string),
       as: "sized",

@@ -40,6 +40,7 @@ export function bits(work: Work): readonly Need[] {
   const has = (bit: Bit): boolean => stages.some((stage) => stage.bit === bit);
   const blind = holes.some((hole) => !hole.through);
   return [
+    ...(stages.length === 0 ? [] : [{ tool: "Drill", why: "to bore the holes" }]),
     ...(drills === ""
       ? []
       : [{ tool: `Drill bits: ${drills}`, why: `for the holes listed in the plan${also}${shorter}` }]),

@@ -9,7 +9,7 @@ import { hollowTexts } from "./hollow-seats.ts";
 import type { Move } from "./moves.ts";
 import { MOST } from "./slopes.ts";
 import { groupedBy } from "./wishes/own-key.ts";
-import { calledAmong } from "./words/by-place.ts";
+import { calledAmong, placedAmong } from "./words/by-place.ts";
 
 /** "three on the bottom panel (D), one on each of two rails (L)", direction by direction: where they are not all on one part. */
 export function clampPlaces(work: Work, moves: readonly Move[]): readonly string[] {
@@ -29,9 +29,16 @@ export function clampPlaces(work: Work, moves: readonly Move[]): readonly string
       const [{ part, count } = { part: "", count: 0 }] = some;
       // One rail under a caul, another that is reached.
       const apart = alike.filter(([other]) => other && work.line(other.part).mark === work.line(part).mark).length > 1;
+      // One that arrives by itself is told by the step.
+      const rivals = moves.some(({ arriving }) => arriving.includes(part))
+        ? moves.flatMap((move) => move.arriving)
+        : all;
+      const others = [...new Set(rivals)].filter(
+        (id) => work.line(id).mark === work.line(part).mark && some.every((each) => each.part !== id),
+      );
       const on =
         some.length === 1
-          ? `the ${apart ? calledAmong(work, part, all) : called(work, part)}`
+          ? `the ${apart ? calledAmong(work, part, all) : others.length > 0 ? placedAmong(work, part, rivals) : called(work, part)}`
           : `each of ${numberWord(some.length)} ${plural(work, part)}`;
       return `${numberWord(count)} on ${on}`;
     });
@@ -179,7 +186,7 @@ function wedgeText(work: Work, own: readonly ClampEnd[]): readonly string[] {
   const on = `On ${sides} ${listed(work, ids)} ${ids.length === 1 ? "slopes" : "slope"} ${slope.degrees}° where clamps press, and a clamp slides on a slope:`;
   if (slope.degrees > MOST.leaning)
     return [
-      `${on} put a block between with an edge that is sawn to the same bevel from an offcut, its thick end towards the ${slope.towards}, and hold it on with a small clamp until the others are tight.`,
+      `${on} put a block between with an edge that is sawn to the same bevel from an offcut, its thick end towards the ${slope.towards}, and stick it on with double-sided tape: there seldom is room for a clamp to hold it. Tighten the clamps on it only until the joint is shut.`,
     ];
   return [
     `${on} put a wedge between, sawn to ${slope.degrees}° from offcuts, its thick end towards the ${slope.towards}, and tape it on.`,

@@ -7,6 +7,7 @@ import { backedBy } from "./back-boards.ts";
 import { caseSidesOf } from "./case-sides.ts";
 import { FIRST, listed, type Work } from "./draft.ts";
 import { grouped } from "./grouped.ts";
+import { lastCloses } from "./in-one-go.ts";
 import { hangs, type Move, togetherAfter, type Unit } from "./moves.ts";
 import { closedAlong, isClosed, type Square, squareOf, squareOfSides, squareOfUprights } from "./square.ts";
 
@@ -16,9 +17,9 @@ export interface Closing {
   readonly filler: string | null;
 }
 
-/** The diagonals, where these moves or the last of them close a frame, on the side that lies `up` where there is a choice. What hangs, runs or rests closes none. */
+/** The diagonals, where these moves close a frame, or the last of them closes it at the other end, on the side that lies `up` where there is a choice. What hangs, runs or rests closes none. */
 export const newlySquare = (work: Work, moves: readonly Move[], up: Direction): Closing | null =>
-  closedBy(work, moves, up) ?? closedBy(work, moves.slice(-1), up);
+  closedBy(work, moves, up) ?? (lastCloses(work, moves) ? closedBy(work, moves.slice(-1), up) : null);
 
 function closedBy(work: Work, moves: readonly Move[], up: Direction): Closing | null {
   if (moves.every(({ work: own }) => own.every(({ joint }) => LOOSE.includes(joint.kind)))) return null;

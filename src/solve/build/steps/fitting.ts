@@ -4,7 +4,7 @@ import type { Length } from "../../../units/length.ts";
 import { equal, min, subtract } from "../../../units/rational.ts";
 import type { Action, Blank, CutLine } from "../../build.ts";
 import { isCutLater, makingOf } from "../../design/making/plain.ts";
-import type { Part } from "../../design.ts";
+import type { Between, Part } from "../../design.ts";
 import { boundsOf, cutWith, type Group, type Ordered } from "./after-openings.ts";
 import { bandingSteps } from "./banding.ts";
 import { capital, listed, numberWord, type StepDraft, type Work } from "./draft.ts";
@@ -12,7 +12,7 @@ import { unitOf, waits } from "./later.ts";
 import { machiningSteps } from "./machining.ts";
 import { SAW_CAUTION, step } from "./making-step.ts";
 import type { Opening } from "./openings.ts";
-import { addedIn } from "./touched.ts";
+import { addedIn, afterAction, type Bodies } from "./touched.ts";
 import { linesApart, partsIn } from "./wishes/own-key.ts";
 import { cutSize } from "./words/cutting.ts";
 import { leavesRoomToSwell, measureTexts } from "./words/measuring.ts";
@@ -60,7 +60,7 @@ export function fittingSteps(
     ...linesApart(work, { verb: "cut" }, fitted).map((some) => openingStep(work, some, together, made)),
     ...linesApart(work, { verb: "cut" }, each)
       .flat()
-      .map((line) => cutStep(work, line, use, made)),
+      .map((line) => cutStep(work, line, { use, before: drafts.slice(0, drafts.indexOf(use)) }, made)),
     ...bandingSteps(work, lines),
     ...machiningSteps(work, lines),
   ];
@@ -144,12 +144,28 @@ function makes(work: Work, ids: ReadonlySet<string>, made: Made): readonly Actio
 
 const isNotched = ({ features }: Part): boolean => features.some(({ kind }) => kind === "notch");
 
-function cutStep(work: Work, line: CutLine, use: StepDraft, made: Made): StepDraft {
+/** The step that uses what is cut, and those of joining before it. */
+interface Use {
+  readonly use: StepDraft;
+  readonly before: readonly StepDraft[];
+}
+
+/** What stands elsewhere than the body in hand, between parts of which a part is measured; null: it is that body. */
+function elsewhere({ use, before }: Use, between: readonly Between[] | undefined): readonly string[] | null {
+  const ids = between?.flatMap(({ parts }) => parts) ?? [];
+  if (ids.every((id) => use.shows.present.includes(id))) return null;
+  const bodies = before.flatMap(({ actions }) => actions).reduce<Bodies>(afterAction, []);
+  return [...(bodies.find((body) => ids.every((id) => body.has(id))) ?? [])];
+}
+
+function cutStep(work: Work, line: CutLine, place: Use, made: Made): StepDraft {
+  const { use } = place;
   const [first] = line.parts as [string, ...string[]];
   const part = work.part(first);
   const what = listed(work, line.parts);
   const { cut, between } = makingOf(part);
   const opening = cut === "opening";
+  const apart = elsewhere(place, between);
   const over = between?.map(({ size }) => (size === "length" ? "long" : "wide")).join(" and ") ?? "long";
   const gap = leavesRoomToSwell(work, part) ? "" : ", and without a gap";
   const fitted = step(
@@ -171,11 +187,12 @@ function cutStep(work: Work, line: CutLine, use: StepDraft, made: Made): StepDra
       bench: line.parts.length * MINUTES.cut,
       cautions: [SAW_CAUTION],
       fresh: line.parts.slice(0, 1),
-      present: use.shows.present,
+      present: apart ?? use.shows.present,
       up: use.up,
+      ...(apart && { measures: between?.flatMap(({ parts }) => parts) ?? [] }),
     },
   );
-  return isNotched(part) ? fitted : { ...fitted, tried: true };
+  return apart || isNotched(part) ? fitted : { ...fitted, tried: true };
 }
 
 /** After a step that puts on parts cut over their size: they are trimmed. */

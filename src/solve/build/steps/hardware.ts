@@ -11,7 +11,7 @@ import { groupedBy, ownKey } from "./wishes/own-key.ts";
 import { listedAmong } from "./words/by-place.ts";
 import { driverRoom } from "./words/driver-room.ts";
 import { bareFace } from "./words/edges.ts";
-import { fittedWords } from "./words/fitted.ts";
+import { boredIntoStuds, fittedWords } from "./words/fitted.ts";
 import { liftCaution } from "./words/lifting.ts";
 import { fromNearer, sideWord } from "./words/measured.ts";
 import { ownScrewTexts } from "./words/own-screws.ts";
@@ -80,7 +80,7 @@ function kindStep(kind: string, own: readonly Fitting[], work: Work): StepDraft 
       ...room.texts,
       ...(typeof words.after === "string" ? [words.after] : (words.after?.(work, room.blind) ?? [])),
     ],
-    [...boredInPlace(hardware, work), ...fitActions(hardware)],
+    [...boredInPlace(hardware, work, aheadOf(kind, work, room.blind)), ...fitActions(hardware)],
     {
       unit: `fit ${kind}`,
       bench: own.length * (words.minutes ?? MINUTES),
@@ -101,15 +101,22 @@ function kindStep(kind: string, own: readonly Fitting[], work: Work): StepDraft 
   );
 }
 
+/** Before the piece goes to its wall: where that is marked through the holes, and where behind it no drill goes in. */
+const aheadOf = (kind: string, { design }: Work, blind: boolean): Ahead => {
+  if (kind !== "wall screw" || (!blind && boredIntoStuds(kind, design))) return {};
+  return { ahead: blind ? "from the other side" : "from this side" };
+};
+type Ahead = Pick<Extract<Action, { readonly do: "machine" }>, "ahead">;
+
 /** Holes that are bored where the piece stands. */
-function boredInPlace(hardware: readonly Hardware[], work: Work): readonly Action[] {
+function boredInPlace(hardware: readonly Hardware[], work: Work, ahead: Ahead): readonly Action[] {
   const ids = new Set(hardware.map(({ id }) => id));
   const through = new Set(work.design.joints.flatMap((joint) => boredThrough(work, joint)));
   const holes = work.plan.holes.flatMap((hole, i) =>
     !hole.atBench && hole.for !== null && ids.has(hole.for) && !through.has(i) ? [{ part: hole.part, i }] : [],
   );
   return [...new Set(holes.map(({ part }) => part))].map((part) => ({
-    ...{ do: "machine", part, features: [] },
+    ...{ do: "machine", part, features: [], ...ahead },
     holes: holes.filter((each) => each.part === part).map(({ i }) => i),
   }));
 }

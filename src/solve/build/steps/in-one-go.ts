@@ -15,9 +15,12 @@ export function inOneGo(work: Grouping, groups: readonly (readonly Move[])[]): r
   return groups;
 }
 
+/** Whether the last of some moves brings something to the other end of all that came before. */
+export const lastCloses = (work: Grouping, moves: readonly Move[]): boolean =>
+  moves.length > 1 && moves.slice(0, -1).every((move) => closesOtherEnd(work, move, moves.at(-1) as Move));
+
 function isOneGlueUp(work: Grouping, moves: readonly Move[]): boolean {
   const [first] = moves as readonly [Move];
-  const last = moves.at(-1) as Move;
   return (
     moves.every(
       (move) =>
@@ -27,7 +30,7 @@ function isOneGlueUp(work: Grouping, moves: readonly Move[]): boolean {
         moveKey(work, move) === moveKey(work, first) &&
         isParallel(move.along, first.along),
     ) &&
-    moves.slice(0, -1).every((move) => closesOtherEnd(work, move, last)) &&
+    lastCloses(work, moves) &&
     drivenFromOneSide(moves) &&
     closingMinutes(
       work,

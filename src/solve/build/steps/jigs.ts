@@ -61,10 +61,12 @@ function text(jig: Jig, work: Work): Told {
   const wood = from === null ? "scrap" : `an offcut of ${work.stock(from).label}`;
   const name = capital(id);
   const bored = `${withArticle(drill(holes[0]?.diameter ?? width))} hole`;
+  const instead =
+    from === null ? ` What else is ${print(width)} thick does as well, such as the shanks of bolts or bits.` : "";
   if (laid === "between")
     return {
       made: [
-        `${name}, to hold ${what} apart: from ${wood} rip a strip ${print(width)} thick, long enough to be held at the saw, and cut ${count} spacers ${print(length)} long from its end.`,
+        `${name}, to hold ${what} apart: from ${wood} rip a strip ${print(width)} thick, long enough to be held at the saw, and cut ${count} spacers ${print(length)} long from its end.${instead}`,
       ],
       ...{ fences: null, used: null },
     };

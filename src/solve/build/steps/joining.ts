@@ -23,7 +23,7 @@ import { sinkTexts } from "./sinking.ts";
 import { blockText } from "./standing-out.ts";
 import { builtNames, standingName, titleOf } from "./titles.ts";
 import { theBody } from "./words/bodies.ts";
-import { clearTexts } from "./words/clear-between.ts";
+import { clearText, sticksFor } from "./words/clear-between.ts";
 import { withClampPlaces } from "./words/closed-at-once.ts";
 import { copiesText } from "./words/copies.ts";
 import { boxTexts, roomTexts } from "./words/drawer-room.ts";
@@ -129,6 +129,7 @@ function joiningStep(
         ...cornerTexts(work, joints, first.present, togetherAfter(moves)),
       ];
   const strained = struck || (turned && lift.length > 0) || (sanded.length > 0 && !first.starts);
+  const sticks = closing || hung ? [] : sticksFor(work, joints, togetherAfter(moves));
   return {
     kind: glued ? "glue-up" : "join",
     title: titleOf(work, copies, moves, place.units),
@@ -142,6 +143,7 @@ function joiningStep(
         (glued ? joints.length * MINUTES.glue : 0)),
     waits: glued ? [CLAMPED, CURED] : [],
     ...(clamps.length > 0 && { clamps }),
+    ...(sticks.length > 0 && { sticks }),
     ...((lift.length > 0 || manyDowels(work, moves)) && { hands: 2 }),
     ...(strained && { strains: true as const }),
     ...(turned && lift.length > 0 && { lifts: { turned: lift, lying } }),
@@ -175,7 +177,7 @@ function joiningStep(
       ...(proof && !shown.some((each) => each.includes(proof.text)) ? [proof.text] : []),
       ...(hung ? [...whenItHangs(work), "Load it little by little."] : []),
       ...(closing || hung || !glued ? [] : squareTexts(work, joints)),
-      ...(closing || hung ? [] : clearTexts(work, joints, togetherAfter(moves))),
+      ...sticks.flatMap((each) => clearText(work, each)),
       ...(glued ? inLineTexts(work, joints) : []),
       ...(first.arrivesBuilt ? [] : boxTexts(work, everyCopy.map(beforeAndAfter))),
       ...roomTexts(work, first.present, togetherAfter(moves), glued),

@@ -31,6 +31,12 @@ const JOBBER: readonly (readonly [diameter: number, long: number])[] = [
 const HELD = millimetres(20);
 const STEP = { inch: inches(1, 2), mm: millimetres(10) } as const;
 
+/** How far from the chuck the tip of a usual bit of a diameter is; null where there is none. */
+export function usualReach(diameter: Length): Length | null {
+  const usual = JOBBER.find(([most]) => !less(millimetres(Math.round(most * 100), 100), diameter))?.[1];
+  return usual === undefined ? null : subtract(millimetres(usual), HELD);
+}
+
 /** How long the bit of a diameter has to be for its deepest hole; null where a usual one reaches. */
 export function longerBit({ plan, jigs, design }: Work, diameter: Length): Length | null {
   const stops = plan.holes.flatMap((hole, i) => {
@@ -40,8 +46,8 @@ export function longerBit({ plan, jigs, design }: Work, diameter: Length): Lengt
       ? [stopOf(hole, plan, jigFor(i, jigs))]
       : [];
   });
-  const usual = JOBBER.find(([most]) => !less(millimetres(Math.round(most * 100), 100), diameter))?.[1];
+  const usual = usualReach(diameter);
   const deepest = stops.reduce(max, ZERO);
-  if (usual === undefined || !less(subtract(millimetres(usual), HELD), deepest)) return null;
+  if (usual === null || !less(usual, deepest)) return null;
   return roundTo(add(deepest, HELD), STEP[design.units], "up");
 }

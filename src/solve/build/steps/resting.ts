@@ -52,7 +52,11 @@ export function standingOn(work: Work, ids: readonly string[], up: Direction): S
     .filter((level) => level <= bench + toNumber(BLOCKS))
     .toSorted((a, b) => a - b)
     .find((level) => {
-      const feet = points.filter((at) => at[axis] * way < level + ON_BENCH);
+      // A part touches where it is lowest: what of it slopes away from there does not.
+      const feet = solids.flatMap((own, i) => {
+        const foot = levels[i] as number;
+        return foot < level + ON_BENCH ? own.filter((at) => at[axis] * way < foot + ON_BENCH) : [];
+      });
       const sway = STEADY * (weight[axis] * way - bench);
       return around.every((i) => {
         const at = feet.map((point) => point[i]);

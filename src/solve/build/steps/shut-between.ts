@@ -22,7 +22,10 @@ type Known = Pick<Work, "design" | "plan" | "motions" | "part" | "line">;
 export function withFitted(known: Known): Design {
   const { design } = known;
   const steps = unitsOf(known.plan).flatMap((unit) => grouped(known, unit));
-  const shut = new Map(steps.flatMap((moves) => shutIn(known, moves)));
+  const shut = new Map([
+    ...steps.flatMap((moves) => moves.flatMap((move) => shutApart(known, move))),
+    ...steps.flatMap((moves) => shutIn(known, moves)),
+  ]);
   if (shut.size === 0) return design;
   const over = RESERVED[design.units];
   const fitted = (part: Part): Part => {
@@ -32,14 +35,38 @@ export function withFitted(known: Known): Design {
   return { ...design, parts: design.parts.map(fitted) };
 }
 
+/** Bodies with a part that is measured where they go: what stands there is put together first. */
+export const measuredElsewhere = ({ plan, part }: Pick<Work, "plan" | "part">): readonly (readonly string[])[] =>
+  unitsOf(plan).flatMap(({ moves }) =>
+    moves.flatMap(({ arrivesBuilt, arriving, present }) => {
+      const isThere = (id: string): boolean =>
+        makingOf(part(id)).between?.some(({ parts }) => parts.every((each) => present.includes(each))) === true;
+      return arrivesBuilt && arriving.some(isThere) ? [arriving] : [];
+    }),
+  );
+
+/** The parts of a body that arrives as a whole which come between what stands there, by id. */
+function shutApart(known: Known, move: Move): readonly (readonly [string, readonly Between[]])[] {
+  if (!move.arrivesBuilt || move.work.every(({ joint }) => LOOSE.includes(joint.kind))) return [];
+  return betweenIn(known, move.arriving, move.present);
+}
+
 /** The parts of a step that come between what stood before it, by id. */
 function shutIn(known: Known, moves: readonly Move[]): readonly (readonly [string, readonly Between[]])[] {
   const [first] = moves;
   if (!first || first.starts) return [];
-  const bodies = fastIn(known, first.present);
-  return moves.flatMap(({ arriving, arrivesBuilt }) => {
-    const part = known.part(arriving[0] as string);
-    if (arrivesBuilt || !isFree(known, part)) return [];
+  return betweenIn(
+    known,
+    moves.flatMap(({ arriving, arrivesBuilt }) => (arrivesBuilt ? [] : arriving)),
+    first.present,
+  );
+}
+
+/** Those of some parts that come tight between two which hold fast together. */
+function betweenIn(known: Known, ids: readonly string[], present: readonly string[]) {
+  const bodies = fastIn(known, present);
+  return ids.map(known.part).flatMap((part): readonly (readonly [string, readonly Between[]])[] => {
+    if (!isFree(known, part)) return [];
     const holding = housing(known, part);
     const free = bodies.map((body) => body.filter(({ id, turned }) => !turned && !holding.has(id)));
     const between = SIZES.flatMap((size) => free.flatMap((body) => tightIn(part, size, body) ?? []).slice(0, 1));

@@ -29,18 +29,49 @@ export function titlesApart(work: Pick<Work, "part">, drafts: readonly StepDraft
 /** It goes into the next line together. */
 const whole = (words: string): string => words.replaceAll(" ", "\u00a0");
 
+type Bodies = readonly (readonly Pick<Part, "solid">[])[];
+
 /** A word for each of some bodies that stand clear of each other along a direction: the one along which they stand farthest apart. Null where there is none. */
-function placesOf(bodies: readonly (readonly Pick<Part, "solid">[])[]): readonly string[] | null {
+function placesOf(bodies: Bodies): readonly string[] | null {
   if (bodies.length < 2 || bodies.length > MOST || bodies.some((body) => body.length === 0)) return null;
   const rows = AXES.map((axis) => {
-    const spans = bodies.map((body) => [
-      Math.min(...body.map(({ solid }) => solid.low[axis])),
-      Math.max(...body.map(({ solid }) => solid.high[axis])),
-    ]) as readonly (readonly [number, number])[];
-    const order = spans.map((_, i) => i).toSorted((i, j) => (spans[i]?.[0] ?? 0) - (spans[j]?.[0] ?? 0));
+    const spans = spansOf(bodies, axis);
+    const order = inOrder(spans);
     const gaps = order.slice(1).map((i, at) => (spans[i]?.[0] ?? 0) - (spans[order[at] ?? 0]?.[1] ?? 0));
     return { axis, order, clear: Math.min(...gaps) };
   });
   const best = rows.reduce((one, other) => (other.clear > one.clear ? other : one));
-  return best.clear < 0 ? null : bodies.map((_, i) => placeWord(best.order.indexOf(i), bodies.length, best.axis));
+  return best.clear < 0
+    ? cornersOf(bodies)
+    : bodies.map((_, i) => placeWord(best.order.indexOf(i), bodies.length, best.axis));
+}
+
+type Span = readonly [low: number, high: number];
+
+const spansOf = (bodies: Bodies, axis: AxisIndex): readonly Span[] =>
+  bodies.map(
+    (body): Span => [
+      Math.min(...body.map(({ solid }) => solid.low[axis])),
+      Math.max(...body.map(({ solid }) => solid.high[axis])),
+    ],
+  );
+
+const inOrder = (spans: readonly Span[]): readonly number[] =>
+  spans.map((_, i) => i).toSorted((i, j) => (spans[i]?.[0] ?? 0) - (spans[j]?.[0] ?? 0));
+
+/** "at the front left": bodies of which no direction tells all apart, and two together do. */
+function cornersOf(bodies: Bodies): readonly string[] | null {
+  const halves = ([2, 1, 0] as const).flatMap((axis) => {
+    const spans = spansOf(bodies, axis);
+    const order = inOrder(spans);
+    const low: number[] = [];
+    for (const i of order)
+      if (low.length === 0 || low.some((j) => (spans[i]?.[0] ?? 0) < (spans[j]?.[1] ?? 0))) low.push(i);
+    const high = order.filter((i) => !low.includes(i));
+    const clear = high.every((i) => low.every((j) => (spans[j]?.[1] ?? 0) <= (spans[i]?.[0] ?? 0)));
+    return high.length > 0 && clear ? [bodies.map((_, i) => placeWord(low.includes(i) ? 0 : 1, 2, axis))] : [];
+  });
+  if (halves.length < 2) return null;
+  const words = bodies.map((_, i) => `at the ${halves.map((half) => half[i]).join(" ")}`);
+  return new Set(words).size === bodies.length ? words : null;
 }

@@ -50,6 +50,10 @@ const CUTTERS: Readonly<Partial<Record<Feature["kind"], Need>>> = {
   "round-over": { tool: "Router or hand plane", why: "to round edges" },
 };
 
+/** "Hammer" is not told beside "Hammer and nail set", nor "Drill" beside "Drill and driver". */
+const isNoOther = (need: Need, _: number, all: readonly Need[]): boolean =>
+  all.every(({ tool }) => !tool.startsWith(`${need.tool} and `));
+
 /** What the steps really use. */
 export function toolsFor(work: Work, steps: readonly Step[]): readonly Need[] {
   const actions = steps.flatMap((step) => step.actions);
@@ -73,8 +77,8 @@ export function toolsFor(work: Work, steps: readonly Step[]): readonly Need[] {
     ...askedFor(steps),
     ...askedBeside(work),
   ];
+  const named = all.filter((need) => need !== undefined).filter(isNoOther);
   // One tool may be for several things.
-  const named = all.filter((need) => need !== undefined);
   return groupedBy(named, ({ tool }) => tool).map((own) => ({
     tool: inOneUnit(own[0]?.tool ?? "", work.design.units),
     why: [...new Set(own.map(({ why }) => why))].join("; "),

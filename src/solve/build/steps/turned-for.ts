@@ -41,7 +41,7 @@ export function upFor(work: Work, moves: readonly Move[], unit: Unit, done: read
     !onBench(work, moves, up) &&
     FLUSH.find((way) => !fromBelow(way) && onBench(work, moves, way) && rests(work, moves, way));
   if (flush) return flush;
-  if (rests(work, moves, up)) return up;
+  if (rests(work, moves, up) && (level || waitsSteady(work, moves, up))) return up;
   const stands = (way: Direction): boolean => rests(work, moves, way, standsOn);
   // Clamps hold what is closed from above as it lies.
   const closed = drives.length === 0 && up[2] === 0 && moves.every(({ along }) => dot(along, up) < -STEEP);
@@ -49,7 +49,9 @@ export function upFor(work: Work, moves: readonly Move[], unit: Unit, done: read
   const ways = SIDES.filter((way) => !fromBelow(way) && !comesUnder(moves, way)).toSorted(
     (a, b) => Number(sameDirection(b, before)) - Number(sameDirection(a, before)) || down(b) - down(a),
   );
-  return ways.find((way) => rests(work, moves, way)) ?? (stands(up) ? up : (ways.find(stands) ?? up));
+  const [steady] = ways.filter((way) => rests(work, moves, way) && waitsSteady(work, moves, way));
+  if (rests(work, moves, up)) return steady ?? up;
+  return steady ?? ways.find((way) => rests(work, moves, way)) ?? (stands(up) ? up : (ways.find(stands) ?? up));
 }
 
 /** Whether as many parts of the same sizes are joined in the same ways, and driven at the same slopes as the work lies. */
@@ -119,6 +121,10 @@ function onBench(work: Work, moves: readonly Move[], up: Direction): boolean {
 /** It stays as it is put, and nothing of what comes hangs far down beside it. */
 const rests = (work: Work, moves: readonly Move[], up: Direction, stays = isSteady): boolean =>
   stays(work, togetherAfter(moves), up) && !hangsFar(pastTheBench(work, moves, up));
+
+/** What is there stays as it is put before more comes. */
+const waitsSteady = (work: Work, [first]: readonly Move[], up: Direction): boolean =>
+  first === undefined || first.starts || standsOn(work, first.present, up);
 
 /** It stays as it is put while its joints hold. */
 const standsOn: typeof isSteady = (work, ids, up) => standingOn(work, ids, up) !== null;

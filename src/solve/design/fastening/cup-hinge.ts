@@ -9,7 +9,7 @@ import { boxOf, endOf, type Lie, lieOf, onward, turned } from "../hinges/lie.ts"
 import { bore, plateScrews, screwsOf } from "../hinges/screws.ts";
 import { spotsOf } from "../hinges/spots.ts";
 import { swing } from "../hinges/swing.ts";
-import { triple } from "../space.ts";
+import { extent, triple } from "../space.ts";
 import type { Maker } from "./site.ts";
 
 /** The cup's own screws: 45 mm apart, 9.5 mm further in than its middle. Three hinge makers' pages. */
@@ -39,12 +39,13 @@ export const cupHinges: Maker = ({ joint, draft, head: door, hold }, shift, cont
   const inwards = turned(edge);
   const at = (across: Length, deep: Length, up: Length) =>
     triple((i) => (i === along ? up : i === edge.axis ? across : deep));
+  const plates = plateScrews(item, extent(hold.body, edge.axis), context);
   const hardware: Hardware[] = [];
   const holes: Hole[] = [];
   for (const [i, spot] of spots.entries()) {
     const id = `${joint}.h${i + 1}`;
     const cup = at(place.cup, place.back, spot);
-    const more = { with: [...screwsOf(item, 2, context), ...plateScrews(item, context)] };
+    const more = { with: [...screwsOf(item, 2, context), ...plates] };
     hardware.push(
       { id, item, joint, carriedBy: hold.id, at: cup, solid: armOf(item, lie, place, spot), ...more },
       { id: `${id}.cup`, item, joint, carriedBy: door.id, at: cup, solid: flange(item, lie, place, spot), halfOf: id },

@@ -26,7 +26,7 @@ export const beginLeaves: Craft = (joining, bench, context) => () => {
     for (const [side, piece] of sides) {
       const room = leafMortise(item, lie, side, ends, bench.piece(piece).body);
       const feature = room && boxFeature("mortise", id, room, wayTo(lie, side), lie.along);
-      if (room && feature) bench.cut(piece, { kind: "box", box: room }, feature);
+      if (room && feature) bench.cut(piece, { kind: "box", box: room, square: true }, feature);
     }
   return { joining, insertion: null, gap: touch.kind === "faces" ? touch.gap : ZERO };
 };

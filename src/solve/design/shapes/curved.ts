@@ -127,7 +127,9 @@ function rounded(
     const [c, d] = stops[i] as (typeof stops)[number];
     // The way out of the wood is towards both faces.
     const [one, two] = [outward(first, subtract(b, d)), outward(second, subtract(a, c))];
-    return planeCut(point(...onAxes(c, d, body.low[third])), onAxes(one, two, ZERO), true);
+    return planeCut(point(...onAxes(c, d, body.low[third])), onAxes(one, two, ZERO), {
+      ...{ smooth: true, eases: kind === "round-over" },
+    });
   });
   const box = cornerBox(body, first, radius, second, radius);
   return { ...NOTHING, cuts, features: [curveFeature(kind, box, first, third, radius)] };

@@ -43,7 +43,7 @@ export function slopeBetween(
         ? facePosition(start, end)
         : body.low[axis],
   );
-  const cut = planeCut(point(...at), normal);
+  const cut = planeCut(point(...at), normal, { eases: kind === "chamfer" });
   const direction = cut.normal.map(Number) as unknown as Direction;
   return { ...NOTHING, cuts: [cut], features: [{ kind, for: null, origin: cut.point, normal: direction }] };
 }

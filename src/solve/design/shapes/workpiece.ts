@@ -1,7 +1,10 @@
 import type { Placement, Plane, Solid } from "../../../geometry/index.ts";
 import {
+  boxPlanes,
   cut as cutPlane,
   flip,
+  intersect,
+  isEmpty,
   planeThrough,
   solidBox,
   subtract,
@@ -12,11 +15,16 @@ import { type Rational, rational, subtract as subtractLength, ZERO } from "../..
 import type { Box, BoxKind, Direction, Feature, Hole, Point } from "../../design.ts";
 import type { Entry } from "../expand/entry.ts";
 import type { Frame } from "../placing/attitude.ts";
-import { type AxisIndex, enclosing, mirrorBox, mirrorDirection, mirrorPoint, withAxis } from "../space.ts";
+import { type AxisIndex, enclosing, INDICES, mirrorBox, mirrorDirection, mirrorPoint, withAxis } from "../space.ts";
 
 /** A cut with a saw or a router: what it takes away. */
 export type Cut =
-  | { readonly kind: "box"; readonly box: Box }
+  | {
+      readonly kind: "box";
+      readonly box: Box;
+      /** What is let in lies on whole wood: an edge that is eased stays square along it. */
+      readonly square?: boolean;
+    }
   /** Everything outside the plane. */
   | ({ readonly kind: "plane" } & CutPlane)
   /** Everything inside all the planes. */
@@ -28,6 +36,8 @@ export interface CutPlane {
   readonly normal: readonly [bigint, bigint, bigint];
   /** A flat that stands for a curve: the lines between such flats are not drawn. */
   readonly smooth?: boolean;
+  /** It takes the sharpness off an edge, and stops before what is let in there. */
+  readonly eases?: boolean;
 }
 
 /** A part on the bench: its body between shoulders, what stands out of it, and what is cut away, in the order of working. */
@@ -53,7 +63,8 @@ export const blankOf = (piece: Workpiece): Box => piece.tongues.reduce(enclosing
 
 export function solidOf(piece: Workpiece): Solid {
   const whole = unite([piece.grown, ...piece.tongues].map((box) => solidBox(box.low, box.high)));
-  const solid = piece.cuts.reduce(taken, whole);
+  const seats = piece.cuts.flatMap((cut) => (cut.kind === "box" && cut.square ? [cut.box] : []));
+  const solid = piece.cuts.reduce((so, cut) => taken(so, cut, seats), whole);
   const flats = piece.cuts.flatMap((cut) => (cut.kind === "box" ? [] : cut.kind === "plane" ? [cut] : cut.planes));
   const smooth = flats.filter((flat) => flat.smooth).map(planeOf);
   return smooth.length === 0 ? solid : { ...solid, smooth: new Set(smooth.flatMap((flat) => [flat, flip(flat)])) };
@@ -61,27 +72,42 @@ export function solidOf(piece: Workpiece): Solid {
 
 const planeOf = ({ point, normal }: CutPlane): Plane => planeThrough(point, normal);
 
-function taken(solid: Solid, cut: Cut): Solid {
+function taken(solid: Solid, cut: Cut, seats: readonly Box[]): Solid {
   switch (cut.kind) {
     case "box":
       return subtractBox(solid, cut.box.low, cut.box.high);
     case "plane":
-      return cutPlane(solid, planeOf(cut));
+      return cut.eases ? eased(solid, cut, seats) : cutPlane(solid, planeOf(cut));
     case "region":
       return subtract(solid, cut.planes.map(planeOf));
   }
+}
+
+/** A flat along an edge, left out along the seats that reach it. */
+function eased(solid: Solid, flat: CutPlane, seats: readonly Box[]): Solid {
+  const plane = planeOf(flat);
+  const axis = INDICES.find((i) => flat.normal[i] === 0n);
+  const kept: Solid[] = [];
+  let beyond = intersect(solid, [flip(plane)]);
+  for (const { low, high } of seats) {
+    if (axis === undefined || isEmpty(cutPlane(solidBox(low, high), flip(plane)))) continue;
+    const ends = boxPlanes(low, high).filter(({ a, b, c }) => [a, b, c][axis] !== 0);
+    kept.push(intersect(beyond, ends));
+    beyond = subtract(beyond, ends);
+  }
+  return unite([cutPlane(solid, plane), ...kept]);
 }
 
 /** The plane cut with rational components put to whole numbers. */
 export function planeCut(
   point: Point,
   normal: readonly [Rational, Rational, Rational],
-  smooth = false,
+  { smooth = false, eases = false }: Pick<CutPlane, "smooth" | "eases"> = {},
 ): Cut & { kind: "plane" } {
   const scale = normal.reduce((so, { d }) => so * d, 1n);
   const [a, b, c] = normal.map(({ n, d }) => (n * scale) / d) as [bigint, bigint, bigint];
   const divisor = gcd(gcd(a, b), c) || 1n;
-  return { kind: "plane", point, normal: [a / divisor, b / divisor, c / divisor], smooth };
+  return { kind: "plane", point, normal: [a / divisor, b / divisor, c / divisor], smooth, eases };
 }
 
 const gcd = (a: bigint, b: bigint): bigint => (b === 0n ? (a < 0n ? -a : a) : gcd(b, a % b));
@@ -127,12 +153,13 @@ export function mirrorShapes(
   part: string,
 ): Pick<Workpiece, "cuts" | "features" | "holes" | "tongues"> {
   const at = (point: Point) => mirrorPoint(point, axis, about);
-  const flat = ({ point, normal, smooth }: CutPlane): CutPlane => {
+  const flat = ({ point, normal, smooth, eases }: CutPlane): CutPlane => {
     const [a, b, c] = normal;
     return {
       point: at(point),
       normal: [axis === 0 ? -a : a, axis === 1 ? -b : b, axis === 2 ? -c : c],
       ...(smooth && { smooth }),
+      ...(eases && { eases }),
     };
   };
   const mirrored = (feature: Feature): Feature => {

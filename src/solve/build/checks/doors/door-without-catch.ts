@@ -1,16 +1,20 @@
 import { doorWithoutCatch } from "../../../../findings/rules/door-without-catch.ts";
+import { BY_A_CATCH } from "../../../../parse/hardware/cup-hinge.ts";
 import type { Rule, Verdict } from "../check.ts";
 import { catchesMet, isMet } from "./catch-misses-strike.ts";
 import { type Door, doorsOf, isOnPins, writtenWith } from "./doors.ts";
 import { freeBoard, keepersOf } from "./keepers.ts";
 
-/** What keeps a door on pins shut. The springs of cup hinges keep theirs; of a catch that misses its strike that is told. */
+/** Springs of cup hinges keep their doors shut, where those are not said to need a catch; nothing in hinges that turn about a pin does. */
+const isFree = (door: Door): boolean => isOnPins(door) || door.item.words.get("shuts") === BY_A_CATCH;
+
+/** What keeps a door shut that its hinges do not. Of a catch that misses its strike that is told. */
 export const doorWithoutCatchRule: Rule = (checked) => {
   const met = catchesMet(checked);
   const own = ({ motion }: Door) => met.filter(({ door }) => motion.moves.includes(door));
   const catchesOf = (door: Door): number => own(door).length;
-  const onPins = doorsOf(checked).filter(isOnPins);
-  const judged = onPins.filter((door) => own(door).length === 0 || own(door).some(isMet));
+  const free = doorsOf(checked).filter(isFree);
+  const judged = free.filter((door) => own(door).length === 0 || own(door).some(isMet));
   return judged.map((door): Verdict => {
     const { motion, joint } = door;
     const catches = catchesOf(door);
@@ -20,7 +24,7 @@ export const doorWithoutCatchRule: Rule = (checked) => {
     };
     if (catches > 0) return { check: { ...check, verdict: "holds" } };
     // The two of a pair are written in one place.
-    const doors = writtenWith(door, onPins)
+    const doors = writtenWith(door, free)
       .filter((each) => catchesOf(each) === 0)
       .map((each) => ({
         name: each.motion.name,

@@ -15,8 +15,10 @@ export interface Anchor {
   readonly fastener: { readonly kind: FastenerKind; readonly rod: number } | null;
 }
 
-/** Nails, brads and staples bend, and are taken to let wood move (common practice, no source). */
+/** Nails, brads and staples bend, and are taken to let wood move across them; along them they hold what moves (common practice, no source). */
 const RIGID: readonly FastenerKind[] = ["pocket screw", "wood screw", "dowel", "lag screw", "bolt", "peg"];
+
+const NAILS: readonly FastenerKind[] = ["nail", "brad", "staple"];
 
 /** What fixes each joint along a direction; joints that slide, or that only nails hold, are left out. */
 export function anchorsAlong(
@@ -28,7 +30,9 @@ export function anchorsAlong(
   return joints.flatMap((joint): readonly Anchor[] => {
     if (joint.kind === "floating" || joint.kind === "resting") return [];
     if (joint.glue) return glued(joint, axis);
-    const rigid = (fasteners.get(joint.id) ?? []).filter(({ kind }) => RIGID.includes(kind));
+    const rigid = (fasteners.get(joint.id) ?? []).filter(
+      ({ kind, direction }) => RIGID.includes(kind) || (NAILS.includes(kind) && Math.abs(direction[axis]) > 0.9),
+    );
     if (rigid.length === 0) return [];
     // Where it crosses from part to part, not where its head is.
     const [low, high] = reachOf(joint.contact, axis);

@@ -22,11 +22,9 @@ const lyingOn = ({ design }: Work, bodies: readonly Removable[]): readonly Remov
 const pinsOfThem = (work: Work, bodies: readonly Removable[]): string =>
   `pins of ${shelvesOf(work, bodies, lyingOn(work, bodies))}`;
 
-/** Pins that stayed in would be finished with their holes. */
+/** Pins that stayed in would be finished with what they are in. */
 export const pinsAfterTexts = (work: Work, bodies: readonly Removable[]): readonly string[] =>
-  lyingOn(work, bodies).length === 0
-    ? []
-    : [`Pull the ${pinsOfThem(work, bodies)} out too, and put them in a bag: their holes stay free for the finish.`];
+  lyingOn(work, bodies).length === 0 ? [] : [`Pull the ${pinsOfThem(work, bodies)} out too, and put them in a bag.`];
 
 export const pinsBeforeTexts = (work: Work, bodies: readonly Removable[]): readonly string[] =>
   lyingOn(work, bodies).length === 0
@@ -44,7 +42,7 @@ export function pinsOutTexts(work: Work, bodies: readonly Removable[]): readonly
   const slope = least === most ? `${most}°` : `${least}° to ${most}°`;
   const what = shelvesOf(work, bodies, own);
   return [
-    `The way out of ${what} is past what stands before ${one ? "it" : "them"}: hold ${one ? "it" : "each"} up, pull its pins, raise one end until it slopes about ${slope}, and take it out at the ${sideOf(first)}${one ? "" : `, ${inTurn(work, own)}`}. Put the pins in a bag: their holes stay free for the finish.`,
+    `The way out of ${what} is past what stands before ${one ? "it" : "them"}: hold ${one ? "it" : "each"} up, pull its pins, raise one end until it slopes about ${slope}, and take it out at the ${sideOf(first)}${one ? "" : `, ${inTurn(work, own)}`}. Put the pins in a bag.`,
   ];
 }
 

@@ -3,20 +3,24 @@ import type { Action, Finishing } from "../../../build.ts";
 import { gritWords } from "../../finishing/abrasives.ts";
 import { bareTexts } from "../../finishing/bare-words.ts";
 import { keptOff } from "../../finishing/kept-off.ts";
-import { smoulders } from "../../finishing/products.ts";
+import { smoulders, waterborne } from "../../finishing/products.ts";
 import { SLIDE_SEATS } from "../../finishing/schedule.ts";
 import { shutIn } from "../../finishing/shut-in.ts";
 import { panesOf } from "../../order/glazing.ts";
 import { listed, numberWord, pluralOf, type StepDraft, series, type Work } from "../draft.ts";
 import { step } from "../making-step.ts";
 import { groupedBy, ownKey } from "../wishes/own-key.ts";
-import { glazedLastOf } from "./glazed-last.ts";
-import { pinsIn } from "./kept-in.ts";
+import { maskTexts } from "./masked.ts";
 import { apartText } from "./names.ts";
 import { FUMES, productOf, RAGS } from "./products.ts";
 
-/** Minutes (common practice, no source): to sand a part, to put a coat on a square metre. */
-const MINUTES = { sand: 3, coat: 15 } as const;
+/** Minutes (common practice, no source): to sand a part, to wet it and go over it once more, to put a coat on a square metre. */
+const MINUTES = { sand: 3, raise: 1, coat: 15 } as const;
+
+/** Minutes until wood that was wiped is dry; what is said of it. Common practice, no source. */
+const WET = 60;
+const RAISED =
+  "Wipe the wood with a damp rag, let it dry for an hour, and sand once more, lightly, with the last grit: what is thinned with water raises the grain.";
 
 /** Both faces take up moisture alike only under as many coats. */
 export const ALIKE = "Give both faces as many coats: wood that is sealed on one face only cups.";
@@ -50,13 +54,14 @@ export function coatStep(
   const there = {
     parts: parts.map(work.part),
     joints: design.joints,
-    holes: plan.holes,
+    // Those of pins are told of with what stops them.
+    holes: plan.holes.filter(({ kind }) => kind !== "pin"),
     glued: last,
-    pinned: pinsIn(work),
   };
   const keepOff = finish.keepOff === undefined ? null : keptOff(finish.keepOff, there);
   const { dries: usual, handled, how, between } = productOf(product);
   const dries = finish.dries ?? usual;
+  const wet = waterborne(product);
   const share = parts.length / Math.max(1, finish.parts.length);
   const each = Math.round(area * share * MINUTES.coat);
   const actions = Array.from({ length: coats }, (_, i): Action => ({ do: "finish", parts, coat: i + 1 }));
@@ -65,6 +70,7 @@ export function coatStep(
     title,
     [
       `Sand what ${rest ? "has no coats yet and " : ""}will be seen with ${gritWords} along the grain, take the sharpness off the edges, and wipe off the dust.`,
+      ...(wet ? [RAISED] : []),
       `Put ${coats === 1 ? "one coat" : `${numberWord(coats)} coats`} of ${product} on ${what}. ${how}.`,
       ...(coats > 1
         ? [
@@ -77,36 +83,20 @@ export function coatStep(
         : []),
       ...mind,
       ...(keepOff ? [`Keep it off: ${keepOff}.`] : []),
-      ...(last ? maskTexts(work, parts) : []),
+      ...maskTexts(work, parts, last),
       ...(apart ? [ALIKE] : []),
     ],
     actions,
     {
       ...{ unit, fresh, strains: true, ...(present && { present }) },
-      bench: Math.round(parts.length * MINUTES.sand) + coats * each,
+      bench: Math.round(parts.length * (MINUTES.sand + (wet ? MINUTES.raise : 0))) + coats * each,
       ...(coats > 1 && { again: { count: coats - 1, minutes: each, rest: dries } }),
-      waits: [{ for: coats > 1 ? "coats to dry" : "finish to dry", minutes: (coats - 1) * dries + handled }],
+      waits: [
+        { for: coats > 1 ? "coats to dry" : "finish to dry", minutes: (wet ? WET : 0) + (coats - 1) * dries + handled },
+      ],
       cautions: [...(smoulders(product) ? [RAGS] : []), FUMES],
     },
   );
-}
-
-/** What is in its place for good by then and takes no finish. */
-function maskTexts(work: Work, parts: readonly string[]): readonly string[] {
-  const { design, plan } = work;
-  const pins = pinsIn(work);
-  const held = plan.holes.some((hole) => pins.has(hole.for ?? "") && parts.includes(hole.part));
-  const panes = panesOf(design);
-  const off = new Set(plan.removable.flatMap((body) => body.parts));
-  const stays = [...panes].filter((id) => !off.has(id) && !glazedLastOf(work).has(id));
-  return [
-    ...(held ? ["The shelf pins stay in: tape them, or wipe off at once what gets on them."] : []),
-    ...(stays.length > 0
-      ? [
-          "Where glass is in, tape its edges and cover it with paper, inside and outside; take the tape off before the last coat is hard.",
-        ]
-      : []),
-  ];
 }
 
 /** "4 hours", "a day" */

@@ -4,16 +4,18 @@ import type { Joint } from "../../../design.ts";
 import { goesThrough } from "../../checks/does-not-go-through-the-door.ts";
 import { sayWeight, takesTwo } from "../../cut-list/weight.ts";
 import { leftTogether } from "../../moved-as-one.ts";
+import { onPins } from "../../order/links.ts";
 import { FIRST, listed, type Work } from "../draft.ts";
 
 const onWall = ({ plan }: Work): boolean => plan.hardware.some(({ item }) => item.kind === "wall screw");
 
-/** Of what stays together without doors and drawers, the heaviest. */
+/** Of what stays together without doors and drawers, the heaviest; and what lies in it and does not come out. */
 export const carriedOf = (work: Work): readonly string[] => {
   const mass = (ids: readonly string[]): number => ids.reduce((so, id) => so + work.mass(id), 0);
-  return leftTogether(work.design)
+  const body = leftTogether(work.design)
     .map(({ parts }) => parts.map(({ id }) => id))
     .reduce((so, one) => (mass(one) > mass(so) ? one : so), []);
+  return [...body, ...staysIn(work)];
 };
 
 const tied = ({ plan }: Work): boolean => plan.hardware.some(({ item }) => item.kind === "wall strap");
@@ -49,6 +51,7 @@ function staysOut({ design }: Work, top: readonly string[]): boolean {
 function inItsRoom(work: Work, top: readonly string[] = []): readonly string[] {
   if (onWall(work)) return [];
   const carried = carriedOf(work).filter((id) => !top.includes(id));
+  const stays = staysIn(work);
   const kg = carried.reduce((so, id) => so + work.mass(id), 0);
   const two = takesTwo(kg) ? ": two people carry it" : "";
   const moves = movesLast(work).size > 0;
@@ -57,9 +60,21 @@ function inItsRoom(work: Work, top: readonly string[] = []): readonly string[] {
     : ["what lies loose in it", "a case that is loaded while it stands twisted stays so, and rocks"];
   if (work.plan.hardware.some(({ item }) => item.kind === "caster"))
     return [`${FIRST}roll the piece to where it will stand, on a floor that is level: ${why}.`];
+  const empty = stays.length > 0 ? "" : " while it is empty";
   return [
-    `${FIRST}carry the piece to its room while it is empty, without ${top.length > 0 ? `${listed(work, top)} and ` : ""}${what}: so it weighs about ${sayWeight(kg, work.design.units)}${two}. Lay a level along it and across it, and put thin pieces of wood under it where it does not touch the floor until it stands plumb and does not rock: ${why}.`,
+    `${FIRST}carry the piece to its room${empty}, without ${top.length > 0 ? `${listed(work, top)} and ` : ""}${what}: so it weighs about ${sayWeight(kg, work.design.units)}${two}. Lay a level along it and across it, and put thin pieces of wood under it where it does not touch the floor until it stands plumb and does not rock: ${why}.`,
+    ...(stays.length > 0
+      ? [
+          `Before it is lifted tape ${listed(work, stays)} to the pins: ${stays.length === 1 ? "it does not come out, and falls" : "they do not come out, and fall"} when the piece leans.`,
+        ]
+      : []),
   ];
+}
+
+/** What lies loose on its pins, and does not come out again. */
+function staysIn({ design, plan }: Work): readonly string[] {
+  const off = new Set(plan.removable.flatMap(({ parts }) => parts));
+  return [...onPins(design)].filter((id) => !off.has(id));
 }
 
 /** When it hangs: a wall that is not flat changes the gaps. */

@@ -9,7 +9,7 @@ import { fitActions } from "../hardware.ts";
 import { inFront } from "../in-front.ts";
 import { step } from "../making-step.ts";
 import { buttonsOffTexts, buttonsOnTexts } from "../words/buttons.ts";
-import { closeTexts } from "../words/driving.ts";
+import { closeAgain } from "../words/close.ts";
 import { gripOf, pulledByScrew } from "../words/fronts.ts";
 import { liftCaution } from "../words/lifting.ts";
 import { pinsAfterTexts, pinsBeforeTexts, pinsInTexts, pinsOf, pinsOutTexts } from "./by-their-pins.ts";
@@ -44,7 +44,7 @@ export function takingOffSteps(work: Work): readonly StepDraft[] {
           ]),
       `Take off ${names}${hung ? `, and unscrew the hardware${stay ? " but for the slides" : ""}` : ""}. Write on ${one ? "it" : "each"} where it belongs, ${hinged ? "under a hinge or inside " : hung || stay ? "inside " : ""}where it will not be seen.`,
       ...drawnTexts(work, removable),
-      ...closeTexts(work, drivesOf(removable)),
+      ...closeAgain(work, drivesOf(removable)),
       ...pinsOutTexts(work, removable),
       ...pinsAfterTexts(work, removable),
       ...(grips ? [`Unscrew from their fronts the ${pluralOf(grips)} that were put on to pull by.`] : []),
@@ -69,8 +69,8 @@ export function takingOffSteps(work: Work): readonly StepDraft[] {
     {
       ...taken,
       onHead: [
-        `Draw the screws of ${names}, as the work lies on ${one ? "it" : "them"}, and lift the rest off. Write on ${one ? "it" : "each"} where it belongs, where it will not be seen.`,
-        ...closeTexts(work, drivesOf(removable)),
+        `The work still lies upside down on ${names}: draw the screws that hold ${one && removable[0]?.parts.length === 1 ? "it" : "them"} from above, and lift the rest off. Write on ${one ? "it" : "each"} where it belongs, where it will not be seen.`,
+        ...closeAgain(work, drivesOf(removable)),
         ...buttonsOffTexts(work, screwsOf(removable)),
       ],
     },
@@ -118,7 +118,7 @@ function againStep(work: Work, bodies: readonly Removable[], fast: boolean): Ste
       downAgain(bodies)
         ? `When the finish is hard, lay ${names} in ${one ? "its place" : "their places"} from above, and drive the screws from below, each by its hole.`
         : `When the finish is hard, put ${names} back ${fast ? `the way ${one ? "it" : "they"} went on the first time` : `where ${one ? "it was" : "each was"}`}${hung ? ", with the same hardware in the same holes" : stay ? ": slide the halves into each other until they click" : ""}.`,
-      ...closeTexts(work, drivesOf(bodies)),
+      ...closeAgain(work, drivesOf(bodies)),
       ...(hung ? ["Turn the screws backwards until they drop into their old threads, then drive them by hand."] : []),
       ...buttonsOnTexts(work, screwsOf(bodies)),
       ...slidingTexts(work, bodies),

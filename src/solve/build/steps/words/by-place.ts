@@ -61,6 +61,16 @@ export function calledAmong(work: Work, id: string, some: readonly string[]): st
   return several ? `${placeWords(work, id)} (${mark})` : called(work, id);
 }
 
+/** The same by where it lies among these alone: "lower long lattice bar (P)". */
+export function placedAmong(work: Work, id: string, some: readonly string[]): string {
+  const { name, mark, parts } = work.line(id);
+  const own = parts.filter((other) => some.includes(other));
+  const place = own.length > 1 ? placeAmong(work, [id], own.map(one)) : null;
+  return place === null
+    ? calledAmong(work, id, some)
+    : `${placed(place, name.charAt(0).toLowerCase() + name.slice(1))} (${mark})`;
+}
+
 /** "both legs (A)"; of a mark of which not all are among these, each by its place: "the back upper rail (G)". */
 export function listedAmong(work: Work, ids: readonly string[]): string {
   const whole = (id: string): boolean => work.line(id).parts.every((other) => ids.includes(other));

@@ -3,7 +3,7 @@ import { ZERO } from "../../../../units/rational.ts";
 import type { Fastener, Hardware, Hole } from "../../../design.ts";
 import { reach } from "../../reach/index.ts";
 import { series, type Work } from "../draft.ts";
-import { DRIVEN_WITH } from "./driving.ts";
+import { DRIVEN_WITH } from "./close.ts";
 
 /** What is said of it; `blind`: behind some of the heads no drill goes in at all. */
 interface DriverRoom {

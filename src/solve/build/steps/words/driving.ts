@@ -1,5 +1,4 @@
 import { compare, equal } from "../../../../units/rational.ts";
-import type { Tool } from "../../../build.ts";
 import { type AxisIndex, faceOf, INDICES } from "../../../design/space.ts";
 import type { Direction, Fastener, FastenerKind, Hole } from "../../../design.ts";
 import { sitsAt } from "../../drilling/sits-at.ts";
@@ -9,6 +8,7 @@ import { capital, listed, numberWord, series, type Work } from "../draft.ts";
 import { groupedBy } from "../wishes/own-key.ts";
 import { apartText } from "./apart.ts";
 import { takesText } from "./buttons.ts";
+import { closeTexts } from "./close.ts";
 import { keyTexts } from "./keys.ts";
 import { leadText } from "./lead-holes.ts";
 
@@ -32,8 +32,13 @@ const several = (item: string): string => item.replace(NOUNS, "$&s");
 
 const VERBS: Readonly<Partial<Record<FastenerKind, string>>> = { bolt: "push in", "lag screw": "turn in" };
 
-/** How the fasteners of a step are driven: pilots first, then how many of each, from where, through what into what. */
-export function driveTexts(work: Work, drives: readonly Drive[], up: Direction): readonly string[] {
+/** How the fasteners of a step are driven: pilots first, then how many of each, from where, through what into what. `there`: ids of what stands together by then. */
+export function driveTexts(
+  work: Work,
+  drives: readonly Drive[],
+  up: Direction,
+  there: readonly string[] = [],
+): readonly string[] {
   return counted(drives.map(({ fastener }) => fastener)).flatMap(({ item, list }) => {
     const first = list[0] as Fastener;
     if (first.kind === "key") return keyTexts(work, countText(item, list.length), list);
@@ -58,6 +63,7 @@ export function driveTexts(work: Work, drives: readonly Drive[], up: Direction):
       ...closeTexts(
         work,
         drives.filter(({ fastener }) => list.includes(fastener)),
+        there,
       ),
       ...(first.with ? [takesText(work, list) ?? withText(first, list.length)] : []),
       ...(first.with?.some((item) => item.startsWith("cross dowel")) ? [turnedIn(list.length)] : []),
@@ -70,29 +76,6 @@ function heldAt(work: Work, list: readonly Fastener[]): string {
   if (list.some(({ through, with: own = [] }) => through.length > 0 || own.length === 0)) return "";
   const ids = list.flatMap((one) => sitsAt(work.design.joints, one));
   return ids.length === 0 ? "" : ` at ${listed(work, [...new Set(ids)])}`;
-}
-
-/** What is taken where an ordinary bit and drill do not go in. */
-export const DRIVEN_WITH: Readonly<Partial<Record<Tool, string>>> = {
-  long: "a bit 12 in (300 mm) long",
-  angle: "a right-angle driver",
-  stubby: "a stubby screwdriver",
-};
-
-/** "There is little room behind the heads of those into the back rail (E): use a bit 12 in (300 mm) long." */
-export function closeTexts(work: Work, drives: readonly Drive[]): readonly string[] {
-  const close = drives.filter(({ tool }) => DRIVEN_WITH[tool] !== undefined);
-  if (close.length === 0) return [];
-  const into = [...new Set(close.map(({ fastener }) => fastener.into))];
-  const ofThese = drives.filter(({ fastener }) => into.includes(fastener.into));
-  const which =
-    close.length === drives.length
-      ? "the heads"
-      : close.length === ofThese.length
-        ? `the heads of those into ${listed(work, into)}`
-        : `${numberWord(close.length)} of the heads`;
-  const tools = [...new Set(close.flatMap(({ tool }) => DRIVEN_WITH[tool] ?? []))];
-  return [`There is little room behind ${which}: use ${series(tools)}${close.length < drives.length ? " there" : ""}.`];
 }
 
 /** A sentence for each bit: hard and soft wood take pilots of their own. */

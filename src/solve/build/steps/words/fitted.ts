@@ -4,10 +4,11 @@ import type { Units } from "../../../../parse/draft.ts";
 import { inches, type Length, millimetres } from "../../../../units/length.ts";
 import { max, subtract } from "../../../../units/rational.ts";
 import type { Design } from "../../../design.ts";
-import { firstOfTwoStuds, heldOff, tooShortForTwoStuds } from "../../at-the-wall.ts";
+import { firstOfTwoStuds, heldOff, studsApart, tooShortForTwoStuds } from "../../at-the-wall.ts";
 import { takesTwo } from "../../cut-list/weight.ts";
 import { capital, definite, FIRST, numberWord, type Work, withArticle } from "../draft.ts";
 import { beforeItIsTied, carriedOf, goesInLast, whenItHangs } from "../finishing/in-its-room.ts";
+import { standsOverTexts } from "./lid-support.ts";
 import { liftCaution } from "./lifting.ts";
 
 /** Of the screw that goes into a stud. Common practice, no source. */
@@ -73,8 +74,10 @@ const WORDS: ReadonlyMap<string, Words> = new Map<string, Words>([
   [
     "lid support",
     {
-      after:
+      after: (work) => [
+        ...standsOverTexts(work),
         "Its own instructions come first: where they set it in another place for a lid of this weight, that holds. Open the lid to several angles and let go: it has to stay at each of them. If it does not, set the support tighter or add one.",
+      ],
       cautions: [
         "A lid that falls can kill a child. Do not use the chest before the support holds the lid at every angle.",
       ],
@@ -136,7 +139,8 @@ const WORDS: ReadonlyMap<string, Words> = new Map<string, Words>([
             `The screws are set for a wall of solid masonry, where plugs hold anywhere. Before a wall on studs they do not stay where they are drawn: ${move}.`,
             ...hangs,
           ];
-        const apart = design.wall?.studs ? `, as a rule ${print(design.wall.studs)} apart` : "";
+        const studs = studsApart(design);
+        const apart = studs ? `, as a rule ${print(studs)} apart` : "";
         const pilot = `${withArticle(drill(studPilot(design.units)))} pilot hole as deep as its screw reaches`;
         const more =
           countOf(work, "wall screw") === 1 ? " If you find two studs behind it, drive a screw into each." : "";
@@ -159,7 +163,7 @@ const WORDS: ReadonlyMap<string, Words> = new Map<string, Words>([
 function placedByStuds({ design, place }: Work): string {
   const first = firstOfTwoStuds(design);
   return first
-    ? `Two lie behind it only where the first is ${place(first[0])} to ${place(first[1])} from its left end: choose the place of the piece by that. `
+    ? `Two lie behind it only where the first is ${place(first[0])} to ${place(first[1])} from its left end: choose the place of the piece by that, or, where it has to hang elsewhere, screw a board across two studs first and fix it on that. `
     : "";
 }
 
@@ -187,7 +191,7 @@ function boredThrough({ plan, drill, print }: Work): string {
   const holes = plan.holes.filter((hole) => hole.for !== null && own.has(hole.for));
   const [seat, through] = holes.find(({ stages }) => stages.length > 1)?.stages ?? [];
   if (seat && through)
-    return `bore for each screw a seat for its head first, ${drill(seat.diameter)} across and ${print(seat.depth)} deep, then ${drill(through.diameter)} right through`;
+    return `bore for each screw a seat for its head, ${drill(seat.diameter)} across and ${print(seat.depth)} deep, then ${drill(through.diameter)} right through`;
   const only = holes[0]?.stages.at(-1);
   return only ? `bore its holes through, ${drill(only.diameter)} across` : "bore its holes through";
 }

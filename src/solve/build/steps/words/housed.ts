@@ -2,6 +2,7 @@
 import type { Joint } from "../../../design.ts";
 import { listed, type Work } from "../draft.ts";
 import type { Move } from "../moves.ts";
+import { closesRound } from "./rabbets-last.ts";
 import { roomsNamed, roomsToGlue } from "./rooms.ts";
 
 type Housed = "dado" | "rabbet";
@@ -26,6 +27,8 @@ interface Meeting {
 export function housedTexts({ work, joints, moves }: Scene, own: readonly Joint[], method: Housed): readonly string[] {
   const all = joints.filter((joint) => isHoused(joint.method));
   const methods = [...new Set(joints.map((joint) => joint.method).filter(isHoused))];
+  // What is set in when its frame is closed goes into all rooms at once, whenever it came.
+  if (method === "rabbet" && closesRound(joints)) return texts(work, own, [], [method]);
   if (!sameGlue(all)) return texts(work, own, moves, [method]);
   return methods[0] === method ? texts(work, all, moves, methods) : [];
 }

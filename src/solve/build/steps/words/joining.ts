@@ -117,6 +117,7 @@ function fastenTexts(work: Work, moves: readonly Move[], up: Direction): readonl
       work,
       all.flatMap(({ drives }) => drives),
       up,
+      moves.flatMap(({ present, arriving }) => [...present, ...arriving]),
     ),
     ...throughTexts(
       work,

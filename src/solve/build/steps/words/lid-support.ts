@@ -1,7 +1,7 @@
 /** Which lid support to buy: the side that it is for, and what it has to hold. Common practice, no source. */
 
 import { toMillimetres } from "../../../../units/length.ts";
-import { add, less } from "../../../../units/rational.ts";
+import { add, half, less, subtract, ZERO } from "../../../../units/rational.ts";
 import { enclosing, extent } from "../../../design/space.ts";
 import { sayWeight } from "../../cut-list/weight.ts";
 import { pluralOf, series, type Work } from "../draft.ts";
@@ -48,6 +48,19 @@ export function lidSupportTexts(work: Work): readonly string[] {
   return [
     `Many ${pluralOf(KIND)} are made for one side: take ${several ? "such" : "one"} ${hand}, or what serves both. ${holds}. The lid ${series(told)}${several ? ", for all of them together" : ""}.`,
   ];
+}
+
+/** Under a lid that lies off what it closes: how far the upper end comes above that. */
+export function standsOverTexts({ plan, part, print }: Pick<Work, "plan" | "part" | "print">): readonly string[] {
+  const own = plan.hardware.filter(({ item, halfOf }) => item.kind === KIND && halfOf === undefined);
+  const over = own.flatMap(({ item, carriedBy, at }) => {
+    const by = subtract(add(at[2], half(item.measures.get("high") ?? ZERO)), part(carriedBy).body.high[2]);
+    return less(ZERO, by) ? [print(by)] : [];
+  });
+  const [first] = over;
+  return first && new Set(over).size === 1 && over.length === own.length
+    ? [`${own.length === 1 ? "Its upper end stands" : "Their upper ends stand"} ${first} above the edge.`]
+    : [];
 }
 
 /** On which half of what it is fixed to it lies. */

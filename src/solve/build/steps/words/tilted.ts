@@ -15,11 +15,25 @@ export function tiltTexts(work: Work, moves: readonly Move[], built: string | nu
     if (way !== null) ways.set(way, [...(ways.get(way) ?? []), ...arriving]);
   }
   const all = moves.flatMap(({ arriving }) => arriving);
-  return [...ways].map(([way, ids]) => {
+  const order = ways.size > 0 && built === null ? orderText(work, all) : [];
+  const told = [...ways].map(([way, ids]) => {
     const what = built ?? (ways.size === 1 && ids.length === all.length ? listed(work, ids) : whichOf(work, all, ids));
     const one = ids.length === 1 || built !== null;
     return `${capital(what)} ${one ? "does" : "do"} not go in straight: ${way}`;
   });
+  return [...order, ...told];
+}
+
+/** What is turned on its way in needs the room that others fill later. */
+function orderText(work: Work, ids: readonly string[]): readonly string[] {
+  const heights = ids.map((id) => toNumber(work.part(id).body.low[2]));
+  if (ids.length < 2 || new Set(ids.map((id) => work.line(id).mark)).size > 1) return [];
+  const rises = heights.every((at, i) => i === 0 || (heights[i - 1] ?? 0) < at);
+  const falls = heights.every((at, i) => i === 0 || at < (heights[i - 1] ?? 0));
+  if (!rises && !falls) return [];
+  return [
+    `They go in one after another, the ${rises ? "lowest first and the highest" : "highest first and the lowest"} last: each needs the room of those after it.`,
+  ];
 }
 
 /** "the lowest and the middle one of three shelves (T)": by their heights. */
