@@ -71,9 +71,10 @@ export interface BuiltPart extends Part {
 /** A line of the cut list that waits until the piece tells its size. */
 export interface LaterCut {
   readonly mark: string;
-  /** The first step after which it may be cut, if there is one, and the step in which it is. */
+  /** The first step after which it may be cut, if there is one, and the steps in which it is; of a pane those in which it is ordered. */
   readonly after: number | null;
-  readonly step: number;
+  readonly steps: readonly number[];
+  readonly ordered?: true;
   /** Sentences: where to measure, what to take off. */
   readonly measure: readonly string[];
 }

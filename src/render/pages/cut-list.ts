@@ -1,4 +1,6 @@
 /** The cut list, by stock. */
+
+import { series } from "../../solve/build/steps/draft.ts";
 import type { CutLine, LaterCut } from "../../solve/build.ts";
 import { TYPE } from "../style.ts";
 import type { Column } from "../typeset/cell.ts";
@@ -59,6 +61,10 @@ const byStock = ({ build }: Plan, lines: readonly CutLine[], make: (line: CutLin
     return own.length === 0 ? [] : [capital(stock.label), ...own];
   });
 
+/** "in step 12", "in steps 12 and 14": those of one mark may be cut one after another, each to its own opening. */
+const stepsIn = ({ steps }: LaterCut): string =>
+  `in ${steps.length === 1 ? "step" : "steps"} ${series(steps.map(String))}`;
+
 const laterColumns: readonly Column[] = [...columns.slice(0, -1), { head: "How", stretch: true }];
 
 function laterAtoms(plan: Plan, later: ReadonlyMap<string, LaterCut>): FlowAtom[] {
@@ -68,7 +74,8 @@ function laterAtoms(plan: Plan, later: ReadonlyMap<string, LaterCut>): FlowAtom[
   const how = (line: CutLine): Rich[] => {
     const cut = later.get(line.mark) as LaterCut;
     const notes = line.notes.length > 0 ? ` ${capital(line.notes.join("; "))}.` : "";
-    return [...row(plan, line).slice(0, -1), `${[`Cut in step ${cut.step}.`, ...cut.measure].join(" ")}${notes}`];
+    const when = cut.ordered ? `Ordered ${stepsIn(cut)}, when its rabbets can be measured.` : `Cut ${stepsIn(cut)}.`;
+    return [...row(plan, line).slice(0, -1), `${[when, ...cut.measure].join(" ")}${notes}`];
   };
   const text =
     "These are the sizes to expect. Leave the wood as large as the layouts have it, and measure when the parts around stand, in two places at least, of which the smallest counts: where to measure is told here or in the step.";

@@ -114,7 +114,7 @@ export function drawnPart(
   }, null);
   if (made === null) return null;
   const shown = picture(made);
-  const later = build.later?.some(({ mark }) => mark === line.mark)
+  const later = build.later?.some(({ mark, ordered }) => mark === line.mark && !ordered)
     ? ["Cut it when the piece tells its size: what is drawn is what to expect."]
     : [];
   const mirror = line.mirrorOf === null ? [] : [`Mirror image of ${line.mirrorOf}.`];

@@ -88,7 +88,7 @@ function rowOf(build: Build, line: CutLine, printer: Printer): readonly (readonl
       ? [number]
       : [],
   );
-  const later = build.later?.find(({ mark }) => mark === line.mark)?.step;
+  const later = build.later?.find(({ mark }) => mark === line.mark)?.steps.join(", ");
   return [
     [
       line.mark,

@@ -26,6 +26,10 @@ export function timePage({ build, frame }: Plan): Section | null {
     steps || again.length > 0 ? ofDay(upTo(day + 1) - upTo(day)) : "–",
     capital(dries.join(", ")),
   ]);
+  const finish =
+    (build.finishing ?? []).length > 0
+      ? ""
+      : " This plan says nothing of finish: whatever you put on, its own days come on top.";
   return {
     name: "time",
     title: "How long it takes",
@@ -34,7 +38,7 @@ export function timePage({ build, frame }: Plan): Section | null {
     atoms: [
       ...sectionHeading("time", "How long it takes", frame.width),
       ...body(
-        `About ${about(bench)} at the bench for one person: ${inDays(days)} at ${hoursADay}\u202fhours a day, what dries and rests included. A wait is filled with work that does not depend on it, as far as there is any. Times of work are estimates; take longer, and stop between two steps, never in the middle of gluing.`,
+        `About ${about(bench)} at the bench for one person: ${inDays(days)} at ${hoursADay}\u202fhours a day, what dries and rests included. A wait is filled with work that does not depend on it, as far as there is any. Times of work are estimates; take longer, and stop between two steps, never in the middle of gluing.${finish}`,
         frame.width,
         { keep: true },
       ),

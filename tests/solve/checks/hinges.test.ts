@@ -87,7 +87,7 @@ describe("hinges that are to be mortised: (closed − gap) / 2 (instructions of 
     const found = hung(", fit: mortised", "");
     expect(said(found.findings)).toEqual([]);
     expect(new Set(mortises(found))).toEqual(new Set([1 / 32]));
-    expect(words(found)).toContain("deepen or pack a mortise");
+    expect(words(found)).toContain("deepen a seat, or lay card into it");
   });
   test("a gap as wide as they close is refused, with one that would do", () => {
     const { findings } = hung(", fit: mortised", "    gap: 1/8\n");

@@ -38,7 +38,9 @@ describe("a shelf that is cut to the piece", () => {
       `Length: expected 28 9/16 in. Measure from one side (${mark}) to the other, at the front and at the back; cut to the smaller.`,
     );
     expect(cut.text.map(plain)).toContain("Width: 10 in, from the list.");
-    expect(build.later?.map(({ mark: own, step }) => [own, step])).toEqual([[lineOf(build, "shelf").mark, cut.number]]);
+    expect(build.later?.map(({ mark: own, steps }) => [own, steps])).toEqual([
+      [lineOf(build, "shelf").mark, [cut.number]],
+    ]);
   });
 });
 

@@ -38,8 +38,8 @@ describe("a rail that fills the room between two sides which its step finds stan
   test("is larger in the layout, and marked so among what is cut later", () => {
     expect(blanksOf(build, "rail")).toEqual(["23/32 × 3 1/8 × 28 11/16 cut later"]);
     const [later] = build.later ?? [];
-    expect([later?.mark, later?.step]).toEqual([mark("rail"), stepWith(build, "Cut the rail").number]);
-    expect(later?.after).toBeLessThan(later?.step ?? 0);
+    expect([later?.mark, later?.steps[0]]).toEqual([mark("rail"), stepWith(build, "Cut the rail").number]);
+    expect(later?.after).toBeLessThan(later?.steps[0] ?? 0);
   });
 });
 

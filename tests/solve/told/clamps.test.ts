@@ -39,7 +39,7 @@ test("of a mitred frame each part is pressed along its own length", () => {
 
 // The tenon is 1 1/4 in long: 1/8 more, up to eighths, is the block.
 test("a bare tenon is not pressed on: blocks stand on the shoulder beside it", () => {
-  const text = textOfStep(stepWith(built("dining-bench"), /^Add the frame from step 14/u));
+  const text = textOfStep(stepWith(built("dining-bench"), /^Add the assembly from step 14/u));
   expect(text).toContain("On the right two long aprons (C) end in bare tenons 1 1/4 in long");
   expect(text).toContain("blocks at least 1 3/8 in thick on the shoulders beside the tenons");
   expect(text).not.toMatch(/aprons? \(C\) lies?/u);

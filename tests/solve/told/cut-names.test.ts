@@ -31,9 +31,9 @@ test("a leaf that is let in for a part of its width is marked by how far it stan
   expect(back).toContain("the front of the door (C) set back 1/8 in from that of the left side (A)");
 });
 
-test("a housing that is closed on all four sides is a stopped dado, with word of its round ends", () => {
+test("a housing that is closed on all four sides along the grain is a mortise where it is deep, with word of its round ends", () => {
   const lines = linesOf(textOf("old-plans/plant-stand"));
-  expect(lines.some((line) => line.startsWith("Cut three stopped dados "))).toBe(true);
+  expect(lines.some((line) => line.startsWith("Cut three mortises 2"))).toBe(true);
   expect(lines.some((line) => line.startsWith("Where a router cuts, square the round ends"))).toBe(true);
 });
 

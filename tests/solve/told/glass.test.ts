@@ -27,3 +27,20 @@ test("two boards of one mark that are above and below are called so, one and bot
   expect(all).toContain("Screw on the bottom/top board (J)");
   expect(all).toContain("against two bottom/top boards (J)");
 });
+
+test("panes stand among what is cut later, with the steps in which they are ordered", () => {
+  const { later = [], steps, cutList } = built("old-plans/china-closet");
+  const ordered = later.filter((each) => each.ordered);
+  expect(ordered.length).toBe(2);
+  for (const { mark, steps: numbers } of ordered) {
+    const told = steps.filter(
+      (step) => /Now order the glass/u.test(textOfStep(step)) && textOfStep(step).includes(`(${mark})`),
+    );
+    // What is told as in an earlier step is not told in words.
+    expect(numbers[0]).toBe(told[0]?.number);
+    expect(told.filter(({ number }) => !numbers.includes(number))).toEqual([]);
+  }
+  // Both boards are cut to fit, each in a step of its own.
+  const boards = cutList.find(({ name }) => name === "Bottom/top board");
+  expect(later.find(({ mark }) => mark === boards?.mark)?.steps).toHaveLength(2);
+});

@@ -33,3 +33,18 @@ test("several slabs that are cut later are told as several", () => {
     "Straighten one edge of each. They are cut to size in step",
   );
 });
+
+test("a leg at a corner of one frame is no leg of a front frame, and like assemblies have like titles", () => {
+  const { steps } = built("dining-bench");
+  const text = steps.map(textOfStep).join("\n");
+  expect(text).toContain("are those of the front left leg as it stands in the piece");
+  expect(text).not.toContain("front frame");
+  const titles = steps.map(({ title }) => plain(title)).filter((title) => /two legs \(B\)|frame|assembly/u.test(title));
+  expect(titles).toEqual([
+    "Glue up two legs (B) and the short apron (E), at the left",
+    "Glue up two legs (B) and the short apron (E), at the right",
+    "Add the assembly from step 14",
+    "Add the assembly from step 16",
+    "Join the slab (A) and the frame",
+  ]);
+});

@@ -22,11 +22,25 @@ const letIn = ({ build }: Traits): boolean =>
       build.parts.some(({ features }) => features.some((each) => each.kind === "mortise" && each.for === id)),
   );
 
+/** What parts go into with their whole section. */
+function roomOf({ build, joined }: Traits): "dado" | "rabbet" | "groove" | "mortise" {
+  const dados = new Set(build.joints.flatMap(({ id, method }) => (method === "dado" ? [id] : [])));
+  const cut = build.parts.flatMap(({ features }) =>
+    features.filter((each) => each.for !== null && dados.has(each.for)),
+  );
+  const is = (kind: string): boolean => cut.some((each) => each.kind === kind);
+  if (is("dado")) return "dado";
+  if (joined("rabbet") && !joined("groove")) return "rabbet";
+  return is("mortise") && !joined("groove", "tongue and groove") ? "mortise" : "groove";
+}
+
 const CURES: readonly Cure[] = [
   {
-    head: ({ joined }) =>
-      `A panel does not go into its ${joined("dado") ? "dado" : joined("rabbet") && !joined("groove") ? "rabbet" : "groove"}.`,
-    text: "Sand or plane the panel’s edge where it is hidden, not the groove: a groove that has become wide stays wide. If it rattles, glue a shaving or a strip of veneer into the groove.",
+    head: (traits) => `A ${roomOf(traits) === "mortise" ? "slat" : "panel"} does not go into its ${roomOf(traits)}.`,
+    text: (traits) => {
+      const [what, room] = [roomOf(traits) === "mortise" ? "slat’s end" : "panel’s edge", roomOf(traits)];
+      return `Sand or plane the ${what} where it is hidden, not the ${room}: a ${room} that has become wide stays wide. If it rattles, glue a shaving or a strip of veneer into the ${room}.`;
+    },
     when: ({ joined }) => joined(...HOUSED),
   },
   {

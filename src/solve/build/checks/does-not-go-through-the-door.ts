@@ -6,6 +6,12 @@ import type { Rule, Verdict } from "./check.ts";
 /** A usual doorway, and what is lost on fingers. Common practice, no source. */
 const [WIDE, HIGH, FINGERS] = [29 * 25.4, 78 * 25.4, 25.4];
 
+/** Whether sizes over everything, mm, go through it straight. */
+export function goesThrough(over: readonly number[]): boolean {
+  const [least = 0, next = 0] = over.toSorted((a, b) => a - b);
+  return least <= WIDE - FINGERS && next <= HIGH - FINGERS;
+}
+
 /** Whatever cannot be taken apart goes through a doorway, lying or standing. */
 export const doesNotGoThroughTheDoorRule: Rule = ({ design, print }) => {
   const { parts } = design;
@@ -22,7 +28,7 @@ export const doesNotGoThroughTheDoorRule: Rule = ({ design, print }) => {
       unit: "mm",
       basis: "a doorway of 29 × 78 in, common practice, no source",
     };
-    if (least <= WIDE - FINGERS && next <= HIGH - FINGERS) return [{ check: { ...check, verdict: "holds" } }];
+    if (goesThrough(over)) return [{ check: { ...check, verdict: "holds" } }];
     const tell = (mm: number): string => print(millimetres(Math.round(mm * 100), 100));
     const finding = doesNotGoThroughTheDoor(first.at, {
       what: body.length === parts.length ? "the piece" : `what is joined to ${first.id}`,

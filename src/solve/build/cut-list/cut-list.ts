@@ -11,6 +11,7 @@ import { type PrintedSizes, printedSizes } from "./printed.ts";
 /** One line for each kind of part: stock in the order of the source, then thickness, length and width falling, then source order. */
 export function cutList(design: Design, holes: readonly Hole[], print: (length: Length) => string): readonly CutLine[] {
   const own = (id: string): readonly Hole[] => holes.filter((hole) => hole.part === id);
+  const hinged = new Set(design.joints.flatMap(({ id, kind }) => (kind === "hinged" ? [id] : [])));
   const groups = groupAlike(design.parts.map((part) => ({ part, holes: own(part.id) })));
   const order = new Map(design.stock.map((stock, i) => [stock.name, i]));
   const sized = groups.map((group, i) => ({
@@ -38,7 +39,7 @@ export function cutList(design: Design, holes: readonly Hole[], print: (length: 
     parts: group.members.map(({ part }) => part.id),
     ...sizes,
     mirrorOf: group.mirrors ? (marks.get(group.mirrors) ?? null) : null,
-    notes: notesOf(first(group), holes, print),
+    notes: notesOf(first(group), holes, hinged, print),
   }));
 }
 

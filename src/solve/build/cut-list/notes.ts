@@ -5,6 +5,7 @@ import { inRuns } from "../../design/shapes/runs.ts";
 import { onBench } from "../../design/turning.ts";
 import type { Feature, Hole, Part } from "../../design.ts";
 import { angledEndsNote } from "../steps/words/angled-ends.ts";
+import { LEAF_SEAT } from "../steps/words/cut-names.ts";
 
 const PLURALS: Readonly<Record<Feature["kind"], string>> = {
   dado: "dados",
@@ -33,8 +34,13 @@ const PLURALS: Readonly<Record<Feature["kind"], string>> = {
   "round-over": "rounded edges",
 };
 
-/** What has to be known beside the size: what the size includes, and what will be done to the part. */
-export function notesOf(part: Part, holes: readonly Hole[], print: (length: Length) => string): readonly string[] {
+/** What has to be known beside the size: what the size includes, and what will be done to the part. `hinged`: joints of what opens on hinges. */
+export function notesOf(
+  part: Part,
+  holes: readonly Hole[],
+  hinged: ReadonlySet<string>,
+  print: (length: Length) => string,
+): readonly string[] {
   const included = (kind: "tenon" | "tongue" | "tail", size: "length" | "size"): readonly string[] => {
     const all = part.features.filter((feature) => feature.kind === kind);
     const [first] = all;
@@ -43,13 +49,17 @@ export function notesOf(part: Part, holes: readonly Hole[], print: (length: Leng
       : [];
   };
   const grown = lengthened(part) ? ["size includes what is let into the other parts"] : [];
-  const cut = part.features.filter((feature) => !standsOut(feature) && feature.kind !== "angled end");
+  const seats = part.features.filter((feature) => feature.for !== null && hinged.has(feature.for));
+  const cut = part.features.filter(
+    (feature) => !standsOut(feature) && feature.kind !== "angled end" && !seats.includes(feature),
+  );
   const kinds = [...new Set(cut.map((feature) => feature.kind))];
   const work = kinds.map((kind) => {
-    const n = inRuns(part.features.filter((feature) => feature.kind === kind)).length;
+    const n = inRuns(cut.filter((feature) => feature.kind === kind)).length;
     if (kind === "taper" || kind === "chamfer" || kind === "bevel") return PLURALS[kind];
     return count(n, kind === "round-over" ? "rounded edge" : kind, PLURALS[kind]);
   });
+  const told = seats.length > 0 ? [...work, count(seats.length, LEAF_SEAT.one, LEAF_SEAT.many)] : work;
   const ends = angledEndsNote(onBench(part));
   return [
     ...included("tenon", "length"),
@@ -57,7 +67,7 @@ export function notesOf(part: Part, holes: readonly Hole[], print: (length: Leng
     ...included("tail", "size"),
     ...grown,
     ...(ends ? [ends] : []),
-    ...(work.length > 0 ? [work.join(", ")] : []),
+    ...(told.length > 0 ? [told.join(", ")] : []),
     ...holesNote(part, holes, print),
   ];
 }

@@ -3,7 +3,7 @@ import { subtract } from "../../../units/rational.ts";
 import { isButtoned } from "../buttons.ts";
 import { capital, listed, type StepDraft, type Work } from "./draft.ts";
 import { SAW_CAUTION, step } from "./making-step.ts";
-import { BUTTONS, kindsOf } from "./words/buttons.ts";
+import { BUTTONS, kindsOf, roomOf } from "./words/buttons.ts";
 
 /** Minutes for the strips, and for each button (common practice, no source). */
 const MINUTES = { strips: 10, each: 3 } as const;
@@ -16,6 +16,10 @@ export function buttonSteps(work: Work): readonly StepDraft[] {
   const { thick, wide, tongue, toScrew } = first.button;
   const below = subtract(subtract(thick, tongue.down), tongue.thick);
   const held = listed(work, [...new Set(kinds.flatMap(({ holds }) => holds))]);
+  const room = roomOf(
+    work,
+    kinds.flatMap(({ fasteners }) => fasteners),
+  );
   const count = kinds.reduce((so, { fasteners }) => so + fasteners.length, 0);
   return [
     step(
@@ -30,7 +34,7 @@ export function buttonSteps(work: Work): readonly StepDraft[] {
             `${capital(id)}, for ${listed(work, rails)}: ${fasteners.length}, ${print(button.long)} long with the tongue, which is ${print(button.tongue.long)} long.`,
         ),
         `Square to the top bore a hole ${drill(first.bit)} across, a little wider than the screw, right through: ${print(toScrew)} from the shoulder, in the middle of the width. Then saw the button off, and make the next from the new end. Hold the strip, never a short piece, while you saw and bore.`,
-        "Try the first in its groove: its tongue goes in by hand, and with the tongue against that side of the groove that is nearer to the edge, the top of the button lies a little lower than the edge. So the screw draws tight.",
+        `Try the first in its ${room}: its tongue goes in by hand, and with the tongue against that side of the ${room} that is nearer to the edge, the top of the button lies a little lower than the edge. So the screw draws tight.`,
         `Put ${count === 1 ? "it" : "them"} into a bag${kinds.length > 1 ? " for each kind" : ""}, and write on it ${kinds.length > 1 ? "which it is and " : ""}where ${count === 1 ? "it goes" : "they go"}.`,
       ],
       [],

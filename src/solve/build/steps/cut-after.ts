@@ -8,6 +8,7 @@ import { faceOf, indexOf } from "../../design/space.ts";
 import type { Part } from "../../design.ts";
 import { boundsOf, groupsIn } from "./after-openings.ts";
 import type { Work } from "./draft.ts";
+import { glassReady } from "./glass-ordered.ts";
 import { unitOf } from "./later.ts";
 import { afterAction, type Bodies, firstTogether } from "./touched.ts";
 import { measureTexts } from "./words/measuring.ts";
@@ -19,8 +20,12 @@ export interface CutAfter {
   readonly findings: readonly Finding[];
 }
 
-/** `firstOf`: the number of the first step of each unit. */
-export function cutAfter(work: Work, steps: readonly Step[], firstOf: ReadonlyMap<string, number>): CutAfter {
+/** `units`: of each step its units, with its number. */
+export function cutAfter(
+  work: Work,
+  steps: readonly Step[],
+  units: readonly (readonly [unit: string, number: number])[],
+): CutAfter {
   const findings: Finding[] = [];
   const after = new Map<string, number | null>();
   const groupOf = new Map(groupsIn(work, steps).flatMap((group) => group.parts.map(({ id }) => [id, group] as const)));
@@ -48,7 +53,7 @@ export function cutAfter(work: Work, steps: readonly Step[], firstOf: ReadonlyMa
       ),
     );
   }
-  const later = work.cutList.flatMap((line): readonly LaterCut[] => {
+  const waiting = work.cutList.flatMap((line): readonly LaterCut[] => {
     const [first] = line.parts;
     if (first === undefined || !after.has(first)) return [];
     const numbers = line.parts.flatMap((id) => after.get(id) ?? []);
@@ -56,12 +61,23 @@ export function cutAfter(work: Work, steps: readonly Step[], firstOf: ReadonlyMa
       {
         mark: line.mark,
         after: numbers.length === 0 ? null : Math.min(...numbers),
-        step: firstOf.get(unitOf(line.mark)) ?? 0,
+        steps: units.flatMap(([unit, number]) => (unit === unitOf(line.mark) ? [number] : [])),
         measure: groupOf.has(first) ? [] : measureTexts(work, work.part(first)),
       },
     ];
   });
-  return { after, later, findings };
+  return { after, later: [...waiting, ...orderedGlass(work, steps)], findings };
+}
+
+/** Panes are cut where they are bought, when their rabbets can be measured. */
+function orderedGlass(work: Work, steps: readonly Step[]): readonly LaterCut[] {
+  const ready = glassReady(work, steps);
+  return work.cutList.flatMap(({ mark, parts }): readonly LaterCut[] => {
+    const places = ready.flatMap(({ pane, place }) => (place !== null && parts.includes(pane) ? [place + 1] : []));
+    const numbers = [...new Set(places)].toSorted((a, b) => a - b);
+    const [first] = numbers;
+    return first === undefined ? [] : [{ mark, after: first, steps: numbers, measure: [], ordered: true }];
+  });
 }
 
 /** The number of the first step after which parts stand together. */

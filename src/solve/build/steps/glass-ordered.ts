@@ -6,15 +6,17 @@ import { groupedBy } from "./wishes/own-key.ts";
 
 /** Steps of joining in the order of work; those after which a frame stands say so. */
 export function withGlassOrdered(work: Work, drafts: readonly StepDraft[]): readonly StepDraft[] {
-  const glazing = new Set(glazingOf(work.design));
-  const ready = [...panesOf(work.design)].map((pane) => ({
-    pane,
-    place: firstTogether(frameOf(work, pane, glazing), drafts),
-  }));
+  const ready = glassReady(work, drafts);
   return drafts.map((draft, i) => {
     const panes = ready.flatMap(({ pane, place }) => (place === i ? [pane] : []));
     return panes.length === 0 ? draft : { ...draft, text: [...draft.text, orderText(work, panes)] };
   });
+}
+
+/** The place of the step after which the frame of each pane stands. */
+export function glassReady(work: Work, steps: readonly Pick<StepDraft, "actions">[]) {
+  const glazing = new Set(glazingOf(work.design));
+  return [...panesOf(work.design)].map((pane) => ({ pane, place: firstTogether(frameOf(work, pane, glazing), steps) }));
 }
 
 /** What the rabbets of a pane are cut in. */

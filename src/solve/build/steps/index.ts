@@ -92,7 +92,6 @@ export function stepsOf(work: Work): Steps {
   ))
     if (own.length > 1)
       lastOf.set(stepToken(own[0]?.[0] ?? ""), `steps ${series(own.map(([, number]) => `${number}`))}`);
-  const firstOf = new Map(units.toReversed());
   const named = (text: string): string =>
     inOneUnit(
       text.replace(/\{step of [^}]*\}/g, (token) => lastOf.get(token) ?? token),
@@ -112,7 +111,7 @@ export function stepsOf(work: Work): Steps {
       ...{ after: numbers(after), afterWait: numbers(afterWait), start, end },
     };
   });
-  const { findings, ...later } = cutAfter(work, steps, firstOf);
+  const { findings, ...later } = cutAfter(work, steps, units);
   return {
     ...{
       steps,

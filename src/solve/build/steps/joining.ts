@@ -173,7 +173,7 @@ function joiningStep(
         ? []
         : underTexts(work, moves, place)),
       ...(glued ? sinkTexts(work, moves, place.up) : []),
-      ...(n === 1 && !first.arrivesBuilt ? markedTexts(work, fresh) : []),
+      ...(n === 1 && !first.arrivesBuilt ? markedTexts(work, fresh, joints) : []),
       ...togetherTexts(work, moves),
       ...(glued ? withClampPlaces(shown, clampPlaces(work, moves)) : shown),
       ...(proof && !shown.some((each) => each.includes(proof.text)) ? [proof.text] : []),

@@ -55,7 +55,7 @@ export function likenessOf(
   const left = blocks(before.text).map((block) => ({ ...block, words: mirrored(block.words, mirror), open: true }));
   const own: (readonly string[])[] = [];
   const follows = (words: string, marks: readonly string[], block: Bare | Omit<Bare, "texts">): boolean =>
-    words === block.words && matches(marks, block.marks, pairs, taken);
+    (words === block.words || inOrder(words) === inOrder(block.words)) && matches(marks, block.marks, pairs, taken);
   const pair = (marks: readonly string[], others: readonly string[]): void => {
     marks.forEach((mark, i) => {
       pairs.set(mark, others[i] as string);
@@ -99,6 +99,22 @@ const matches = (
     const other = now[i] as string;
     return (pairs.get(mark) ?? other) === other && (taken.get(other) ?? mark) === mark;
   });
+
+/** Places in a list, where they name no part, in an order of their own: in the mirror they come the other way round. */
+function inOrder(block: string): string {
+  const [head, ...items] = block.split("\n");
+  if (/[\ue003\ue004]/u.test(items.join())) return block;
+  const sorted = items.map((item) => {
+    const [at = "", across] = item.replace(/\.$/u, "").split(": ");
+    return across === undefined
+      ? at
+      : `${at}: ${across
+          .split(/, | and /u)
+          .toSorted()
+          .join()}`;
+  });
+  return [head, ...sorted.toSorted()].join("\n");
+}
 
 /** A sentence with the items of its list. */
 function inBlocks(texts: readonly string[]): readonly (readonly string[])[] {

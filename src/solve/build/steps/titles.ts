@@ -12,7 +12,7 @@ export function titleOf(work: Work, copies: Copies, moves: readonly Move[], unit
   const arriving = moves.flatMap((move) => move.arriving);
   if (moves.some(hangs)) return "Hang the piece on the wall";
   const verb = verbFor(joints);
-  if (first.starts && copies.unit.named) {
+  if (first.starts && copies.unit.named && !hasTwin(work, [...first.present, ...arriving], units)) {
     const n = copies.all.length;
     return n > 1 ? `Build the ${numberWord(n)} ${manyOf(copies.unit, n)}` : `Build ${theBody(named(copies.unit))}`;
   }
@@ -29,6 +29,16 @@ export function titleOf(work: Work, copies: Copies, moves: readonly Move[], unit
     )}`;
   }
   return `${verb === "Glue up" ? "Glue in" : verb === "Join" ? bodyVerb(joints) : `${verb} on`} ${listed(work, arriving)}`;
+}
+
+/** What begins a named body is no more than another body that comes to it: both go by their parts. */
+function hasTwin(work: Work, ids: readonly string[], units: readonly Unit[]): boolean {
+  const marks = (parts: readonly string[]): string =>
+    parts
+      .map((id) => work.line(id).mark)
+      .toSorted()
+      .join();
+  return units.some(({ named: own, parts }) => !own && marks(parts) === marks(ids));
 }
 
 /** Bodies that were built before; those of one kind are counted: "five drawers". */
@@ -55,7 +65,7 @@ function builtName(work: Work, move: Move, units: readonly Unit[]): string {
   const whole = unit.parts.reduce((so, id) => so + work.mass(id), 0);
   return main && work.mass(main) > MOST_OF_IT * whole
     ? `${called(work, main)} from ${stepToken(unit.name)}`
-    : `frame from ${stepToken(unit.name)}`;
+    : `${units.some((other) => other.named && named(other) === "frame") ? "assembly" : "frame"} from ${stepToken(unit.name)}`;
 }
 
 /** Share of the mass. */

@@ -23,6 +23,8 @@ const DRIVING: Readonly<Partial<Record<Tool, Need>>> = {
   hammer: { tool: "Hammer and nail set", why: "to drive" },
 };
 
+const SEATS: Need = { tool: "Chisels", why: "to cut seats for hinge leaves" };
+
 const CUTTERS: Readonly<Partial<Record<Feature["kind"], Need>>> = {
   mortise: { tool: "Mortise chisel or router", why: "to cut mortises" },
   tenon: { tool: "Tenon saw or table saw", why: "to cut tenons" },
@@ -56,13 +58,14 @@ const isNoOther = (need: Need, _: number, all: readonly Need[]): boolean =>
 export function toolsFor(work: Work, steps: readonly Step[]): readonly Need[] {
   const actions = steps.flatMap((step) => step.actions);
   const features = actions.flatMap((action) =>
-    action.do === "machine" ? action.features.map((i) => work.part(action.part).features[i]?.kind) : [],
+    action.do === "machine" ? action.features.flatMap((i) => work.part(action.part).features[i] ?? []) : [],
   );
+  const hinged = new Set(work.design.joints.flatMap(({ id, kind }) => (kind === "hinged" ? [id] : [])));
   const drivers = actions.flatMap((action) => (action.do === "drive" ? [action.tool] : []));
   const all: readonly (Need | undefined)[] = [
     { tool: "Tape measure, rule, square, pencil and marking knife", why: "to mark out" },
     { tool: "Saw with a stop for equal lengths", why: "to cut the parts to size" },
-    ...features.map((kind) => kind && CUTTERS[kind]),
+    ...features.map((each) => (each.for !== null && hinged.has(each.for) ? SEATS : CUTTERS[each.kind])),
     ...cutterWidths(work, actions),
     ...bits(work),
     ...dowelling(work),

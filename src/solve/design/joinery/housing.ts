@@ -7,6 +7,7 @@ import type { Box } from "../../design.ts";
 import { slab } from "../shapes/shaped.ts";
 import { blankOf, boxFeature, type Workpiece } from "../shapes/workpiece.ts";
 import {
+  type AxisIndex,
   boxWithout,
   common,
   extent,
@@ -123,8 +124,25 @@ function cutHousing(housing: Housing, bench: Bench, context: JoineryContext): Jo
   room = stop(housing, room, bench, context);
   room = common(room, blank);
   if (isSolidBox(room))
-    bench.cut(joining.to.id, { kind: "box", box: room }, boxFeature(method, joining.id, room, into, run));
+    bench.cut(
+      joining.to.id,
+      { kind: "box", box: room },
+      boxFeature(cutAs(method, room, blank, { run, thin, axis }, mate.frame.length), joining.id, room, into, run),
+    );
   return { joining, insertion: unit(axis, into.sign), gap: method === "groove" ? play : ZERO };
+}
+
+/** A dado that runs along the grain and is closed all round is called otherwise: one as deep as it is wide a mortise, a shallow one a groove. Common practice, no source. */
+function cutAs(
+  method: "dado" | "rabbet" | "groove",
+  room: Box,
+  blank: Box,
+  { run, thin, axis }: Readonly<Record<"run" | "thin" | "axis", AxisIndex>>,
+  grain: AxisIndex,
+): "dado" | "rabbet" | "groove" | "mortise" {
+  const closed = [run, thin].every((i) => less(blank.low[i], room.low[i]) && less(room.high[i], blank.high[i]));
+  if (method !== "dado" || run !== grain || !closed) return method;
+  return less(extent(room, axis), extent(room, thin)) ? "groove" : "mortise";
 }
 
 /** The part of the joined part that goes in: over its whole section, as far as its own shapes leave it. */

@@ -11,6 +11,7 @@ import { listed, numberWord, pluralOf, type StepDraft, series, type Work } from 
 import { step } from "../making-step.ts";
 import { groupedBy, ownKey } from "../wishes/own-key.ts";
 import { maskTexts } from "./masked.ts";
+import { apartText } from "./names.ts";
 import { FUMES, productOf, RAGS } from "./products.ts";
 
 /** Minutes (common practice, no source): to sand a part, to wet it and go over it once more, to put a coat on a square metre. */
@@ -121,7 +122,7 @@ export function sandingSteps(work: Work, done: ReadonlySet<string>): readonly St
   const title = done.size > 0 ? "Sand the rest of the piece" : "Sand the piece";
   const { wholly, faces } = shutIn(work.design);
   const shut = wholly.size + faces.size > 0 ? [shutBare(done.size > 0)] : [];
-  return [sandingStep(of, title, { fresh: [], present: standing(work) }, shut)];
+  return [sandingStep(of, title, { fresh: [], present: standing(work) }, shut, apartText(work, of))];
 }
 
 /** `coated`: some parts had coats on both faces before. Common practice, no source. */
@@ -140,13 +141,15 @@ export const sandingStep = (
   title: string,
   shows: Pick<StepDraft["shows"], "fresh"> & Partial<StepDraft["shows"]>,
   mind: readonly string[] = [],
+  apart: readonly string[] = [],
 ): StepDraft =>
   step(
     "finish",
     title,
     [
       `Sand what will be seen with ${gritWords} along the grain, take the sharpness off the edges, and wipe off the dust.`,
-      "This plan says nothing of finish: put on what you like, as its can says, and try it on an offcut first.",
+      ...apart,
+      "This plan says nothing of finish: put on what you like, as its can says, and try it on an offcut first. Its own days come on top of those that this plan counts.",
       ...mind,
     ],
     [],
@@ -181,6 +184,7 @@ function lastCoat(work: Work, finish: Finishing, parts: readonly string[], done:
   const what = one ? everything : kinds > MOST ? left : listed(work, parts);
   const seats = work.plan.hardware.some(({ item }) => /^(?:side|undermount) slide$/u.test(item.kind));
   const mind = [
+    ...(kinds > MOST ? apartText(work, parts) : []),
     ...bareTexts(finish, work.design.parts, (id) => work.line(id).mark),
     ...frontTexts(work, finish),
     ...(seats && !bareWhat && one ? [`Keep it off ${SLIDE_SEATS}.`] : []),

@@ -1,6 +1,7 @@
 /** What hangs or runs goes by the case, and that by its floor or wall: where the piece is by then. */
 
 import type { Joint } from "../../../design.ts";
+import { goesThrough } from "../../checks/does-not-go-through-the-door.ts";
 import { sayWeight, takesTwo } from "../../cut-list/weight.ts";
 import { leftTogether } from "../../moved-as-one.ts";
 import { onPins } from "../../order/links.ts";
@@ -35,13 +36,23 @@ function offBy({ design, plan }: Work, kinds: readonly Joint["kind"][]): readonl
 
 /** Before what hangs and runs goes in for good: of a piece that is tied to the wall, before that is done. */
 export const beforeItGoesIn = (work: Work): readonly string[] => (tied(work) ? [] : inItsRoom(work));
+/** The same where it does not go through the door with its top on. */
+export const beforeTheTop = (work: Work, top: readonly string[]): readonly string[] =>
+  tied(work) || !staysOut(work, top) ? [] : inItsRoom(work, top);
 export const beforeItIsTied = (work: Work): readonly string[] => (goesInLast(work).size > 0 ? inItsRoom(work) : []);
 
+/** Whether what is carried together goes through a doorway only without its top. */
+function staysOut({ design }: Work, top: readonly string[]): boolean {
+  const own = leftTogether(design).find(({ parts }) => top.every((id) => parts.some((part) => part.id === id)));
+  return top.length > 0 && own !== undefined && !goesThrough(own.sizes);
+}
+
 /** Before what hangs and runs goes in for good. What is hung on a wall is set when it hangs there. */
-function inItsRoom(work: Work): readonly string[] {
+function inItsRoom(work: Work, top: readonly string[] = []): readonly string[] {
   if (onWall(work)) return [];
+  const carried = carriedOf(work).filter((id) => !top.includes(id));
   const stays = staysIn(work);
-  const kg = carriedOf(work).reduce((so, id) => so + work.mass(id), 0);
+  const kg = carried.reduce((so, id) => so + work.mass(id), 0);
   const two = takesTwo(kg) ? ": two people carry it" : "";
   const moves = movesLast(work).size > 0;
   const [what, why] = moves
@@ -51,7 +62,7 @@ function inItsRoom(work: Work): readonly string[] {
     return [`${FIRST}roll the piece to where it will stand, on a floor that is level: ${why}.`];
   const empty = stays.length > 0 ? "" : " while it is empty";
   return [
-    `${FIRST}carry the piece to its room${empty}, without ${what}: so it weighs about ${sayWeight(kg, work.design.units)}${two}. Lay a level along it and across it, and put thin pieces of wood under it where it does not touch the floor until it stands plumb and does not rock: ${why}.`,
+    `${FIRST}carry the piece to its room${empty}, without ${top.length > 0 ? `${listed(work, top)} and ` : ""}${what}: so it weighs about ${sayWeight(kg, work.design.units)}${two}. Lay a level along it and across it, and put thin pieces of wood under it where it does not touch the floor until it stands plumb and does not rock: ${why}.`,
     ...(stays.length > 0
       ? [
           `Before it is lifted tape ${listed(work, stays)} to the pins: ${stays.length === 1 ? "it does not come out, and falls" : "they do not come out, and fall"} when the piece leans.`,

@@ -3,18 +3,18 @@ import type { Action } from "../../../build.ts";
 import type { Removable } from "../../order/index.ts";
 import { reversed } from "../../order/pegs.ts";
 import { wayIn } from "../../order/tilt.ts";
-import { capital, FIRST, listed, numberWord, pluralOf, type StepDraft, series, type Work } from "../draft.ts";
+import { capital, FIRST, listed, pluralOf, type StepDraft, type Work } from "../draft.ts";
 import { drivings } from "../driving.ts";
 import { fitActions } from "../hardware.ts";
 import { inFront } from "../in-front.ts";
 import { step } from "../making-step.ts";
-import { groupedBy } from "../wishes/own-key.ts";
-import { bodyKind, bodyWords, movingWords, theBody } from "../words/bodies.ts";
 import { buttonsOffTexts, buttonsOnTexts } from "../words/buttons.ts";
+import { closeAgain } from "../words/close.ts";
 import { gripOf, pulledByScrew } from "../words/fronts.ts";
 import { liftCaution } from "../words/lifting.ts";
 import { pinsAfterTexts, pinsBeforeTexts, pinsInTexts, pinsOf, pinsOutTexts } from "./by-their-pins.ts";
-import { beforeItGoesIn, carriedOf, movesLast } from "./in-its-room.ts";
+import { beforeItGoesIn, beforeTheTop, carriedOf, movesLast } from "./in-its-room.ts";
+import { inTitle, namesOf } from "./names.ts";
 import { staysOn } from "./staying.ts";
 
 /** Minutes for each body (common practice, no source): to take it off, to put it on again. */
@@ -44,6 +44,7 @@ export function takingOffSteps(work: Work): readonly StepDraft[] {
           ]),
       `Take off ${names}${hung ? `, and unscrew the hardware${stay ? " but for the slides" : ""}` : ""}. Write on ${one ? "it" : "each"} where it belongs, ${hinged ? "under a hinge or inside " : hung || stay ? "inside " : ""}where it will not be seen.`,
       ...drawnTexts(work, removable),
+      ...closeAgain(work, drivesOf(removable)),
       ...pinsOutTexts(work, removable),
       ...pinsAfterTexts(work, removable),
       ...(grips ? [`Unscrew from their fronts the ${pluralOf(grips)} that were put on to pull by.`] : []),
@@ -69,6 +70,7 @@ export function takingOffSteps(work: Work): readonly StepDraft[] {
       ...taken,
       onHead: [
         `The work still lies upside down on ${names}: draw the screws that hold ${one && removable[0]?.parts.length === 1 ? "it" : "them"} from above, and lift the rest off. Write on ${one ? "it" : "each"} where it belongs, where it will not be seen.`,
+        ...closeAgain(work, drivesOf(removable)),
         ...buttonsOffTexts(work, screwsOf(removable)),
       ],
     },
@@ -103,7 +105,7 @@ function againStep(work: Work, bodies: readonly Removable[], fast: boolean): Ste
   const hung = hardwareOf(work, bodies).length > 0;
   const isIn = (ids: ReadonlySet<string>): boolean => bodies.some(({ parts }) => parts.some((id) => ids.has(id)));
   const moves = isIn(movesLast(work));
-  const set = moves ? beforeItGoesIn(work) : [];
+  const set = fast ? beforeTheTop(work, topOf(work)) : moves && !carriedEarly(work) ? beforeItGoesIn(work) : [];
   const runs = bodies.filter((body) => runsIn(work, body)).length > 1;
   const stay = stayingOf(work, bodies).length > 0;
   const one = bodies.length === 1;
@@ -116,6 +118,7 @@ function againStep(work: Work, bodies: readonly Removable[], fast: boolean): Ste
       downAgain(bodies)
         ? `When the finish is hard, lay ${names} in ${one ? "its place" : "their places"} from above, and drive the screws from below, each by its hole.`
         : `When the finish is hard, put ${names} back ${fast ? `the way ${one ? "it" : "they"} went on the first time` : `where ${one ? "it was" : "each was"}`}${hung ? ", with the same hardware in the same holes" : stay ? ": slide the halves into each other until they click" : ""}.`,
+      ...closeAgain(work, drivesOf(bodies)),
       ...(hung ? ["Turn the screws backwards until they drop into their old threads, then drive them by hand."] : []),
       ...buttonsOnTexts(work, screwsOf(bodies)),
       ...slidingTexts(work, bodies),
@@ -134,6 +137,16 @@ function againStep(work: Work, bodies: readonly Removable[], fast: boolean): Ste
     },
   );
 }
+
+/** What is lowered on the piece where that stands, before anything hangs or runs in it. */
+function topOf(work: Work): readonly string[] {
+  const bodies = work.plan.removable.toReversed();
+  const first = bodies.findIndex((body) => !slides(work, body));
+  const top = bodies.slice(0, Math.max(0, first));
+  return top.length > 0 && downAgain(top) ? top.flatMap(({ parts }) => parts) : [];
+}
+
+const carriedEarly = (work: Work): boolean => beforeTheTop(work, topOf(work)).length > 0;
 
 /** A stop that is left level holds no drawer. */
 function stopsTexts({ plan }: Work, bodies: readonly Removable[]): readonly string[] {
@@ -186,8 +199,8 @@ const addActions = (work: Work, { parts, along, legs, to, drives, pulled }: Remo
   ...drivings(drives),
 ];
 
-const screwsOf = (bodies: readonly Removable[]) =>
-  bodies.flatMap(({ drives }) => drives.map(({ fastener }) => fastener));
+const drivesOf = (bodies: readonly Removable[]) => bodies.flatMap(({ drives }) => drives);
+const screwsOf = (bodies: readonly Removable[]) => drivesOf(bodies).map(({ fastener }) => fastener);
 
 const allOf = ({ plan }: Work, bodies: readonly Removable[]) => {
   const joints = new Set(bodies.flatMap((body) => body.joints));
@@ -214,28 +227,4 @@ function shown(work: Work, bodies: readonly Removable[]) {
 function heaviest(work: Work, bodies: readonly Removable[]): readonly string[] {
   const mass = ({ parts }: Removable): number => parts.reduce((so, id) => so + work.mass(id), 0);
   return bodies.toSorted((a, b) => mass(b) - mass(a))[0]?.parts ?? [];
-}
-
-/** So many kinds of part without a name of their own are told in a title. */
-const MOST = 3;
-
-const nameOf = ({ design }: Work, { parts }: Removable): string | null =>
-  bodyWords(parts) ?? movingWords(parts, design.joints);
-
-const inTitle = (work: Work, bodies: readonly Removable[], names: string): string => {
-  const nameless = bodies.filter((body) => nameOf(work, body) === null).flatMap(({ parts }) => parts);
-  return new Set(nameless.map((id) => work.line(id).mark)).size > MOST ? "what moves" : names;
-};
-
-/** "the left door, the five drawers and four loose shelves (D)": what has no name of its own is told by its parts, and those that are alike together. */
-function namesOf(work: Work, bodies: readonly Removable[]): string {
-  const named = bodies.filter((body) => nameOf(work, body) !== null);
-  const others = bodies.flatMap((body) => (nameOf(work, body) === null ? body.parts : []));
-  const own = groupedBy(named, (body) => bodyKind(body.parts) ?? nameOf(work, body) ?? "").map((group) => {
-    const [body] = group as readonly [Removable];
-    const kind = bodyKind(body.parts);
-    if (group.length > 1 && kind !== null) return `the ${numberWord(group.length)} ${pluralOf(kind)}`;
-    return theBody(nameOf(work, body) ?? "");
-  });
-  return series([...own, ...(others.length > 0 ? [listed(work, others)] : [])]);
 }

@@ -84,9 +84,10 @@ export function partWords(id: string, all: readonly string[]): string {
   const own = said(last(id));
   const group = id.split(".").at(-2);
   const alone = group === undefined || all.every((other) => other === id || last(other) !== last(id));
-  // "left-left-stile" of doors is the left stile of the left door.
+  // "left-left-stile" of doors is the left stile of the left door; "front-left-leg" of one frame stands at its corner.
   const [, of = "", inner = ""] = /^(\w+) ((?:left|right|top|bottom|upper|lower) .+)$/u.exec(own) ?? [];
-  if (SIDES.has(of) && group !== undefined) return `${inner} of the ${of} ${single(group)}`;
+  const corner = /^(?:front|back) (?:left|right) /u.test(own);
+  if (SIDES.has(of) && !corner && group !== undefined) return `${inner} of the ${of} ${single(group)}`;
   const [, name = own, side] = /^(.+) (\w+)$/u.exec(own) ?? [];
   const words = side && SIDES.has(side) ? `${side} ${name}` : own;
   return alone ? words : `${words} of ${theBody(said(group))}`;

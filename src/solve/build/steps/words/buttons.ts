@@ -21,6 +21,16 @@ export const buttonBits = (work: Work): readonly Length[] =>
 const among = (work: Work, fasteners: readonly Fastener[]): readonly ButtonKind[] =>
   kindsOf(work).filter((kind) => fasteners.some(({ id }) => kind.fasteners.some((own) => own.id === id)));
 
+/** What the tongues of some go into. */
+export function roomOf({ design }: Work, fasteners: readonly Fastener[]): string {
+  const own = new Set(fasteners.map(({ joint }) => joint));
+  const methods = new Set(design.joints.flatMap(({ id, method }) => (own.has(id) ? [method] : [])));
+  return [
+    ...(methods.has("buttons in a groove") ? ["groove"] : []),
+    ...(methods.has("buttons in mortises") ? ["mortise"] : []),
+  ].join(" or ");
+}
+
 /** "Each takes a button 1, from step 25."; null for what goes through none. */
 export function takesText(work: Work, fasteners: readonly Fastener[]): string | null {
   const kinds = among(work, fasteners);
@@ -37,6 +47,6 @@ export const buttonsOffTexts = (work: Work, fasteners: readonly Fastener[]): rea
 
 export const buttonsOnTexts = (work: Work, fasteners: readonly Fastener[]): readonly string[] =>
   among(work, fasteners).map(
-    ({ id, rails }) =>
-      `Set a ${id} under each hole along ${listed(work, rails)}, its top up and its tongue in the groove, before you drive its screw.`,
+    ({ id, rails, fasteners: own }) =>
+      `Set a ${id} under each hole along ${listed(work, rails)}, its top up and its tongue in the ${roomOf(work, own)}, before you drive its screw.`,
   );

@@ -38,10 +38,17 @@ export function closeTexts(work: Work, drives: readonly Drive[], there: readonly
   ];
 }
 
-function driverText(work: Work, close: readonly Drive[], drives: readonly Drive[]): string {
+/** The same of screws that come out, or go into their old holes. */
+export function closeAgain(work: Work, drives: readonly Drive[]): readonly string[] {
+  const close = drives.filter(({ tool }) => DRIVEN_WITH[tool] !== undefined);
+  return close.length > 0 ? [driverText(work, close, drives, false)] : [];
+}
+
+/** `bores`: for their pilots too. */
+function driverText(work: Work, close: readonly Drive[], drives: readonly Drive[], bores = true): string {
   const tools = [...new Set(close.map(({ tool }) => tool))];
   const where = close.length < drives.length ? " there" : "";
-  const bored = close.filter(({ fastener }) => pilotOf(work, fastener) !== undefined);
+  const bored = close.filter(({ fastener }) => bores && pilotOf(work, fastener) !== undefined);
   const drill = tools.includes("long") ? " a drill bit in an extension as long" : "";
   const too =
     bored.length === 0 || tools.includes("stubby")

@@ -13,13 +13,16 @@ interface CutName {
   readonly fit: readonly string[];
 }
 
+/** What is cut for a leaf of a hinge. */
+export const LEAF_SEAT = { one: "seat for a hinge leaf", many: "seats for hinge leaves" } as const;
+
 export function nameOf(work: Work, part: Part, box: BoxFeature): CutName {
   const { kind } = box;
   const joint = work.design.joints.find(({ id }) => id === box.for);
-  if (joint?.kind === "hinged")
-    return { one: "seat for a hinge leaf", many: "seats for hinge leaves", fit: seatTexts(work, part, box) };
-  // It stops short of both sides of the face.
-  if (kind === "dado" && isClosed(part, box)) return { one: "stopped dado", many: "stopped dados", fit: [] };
+  if (joint?.kind === "hinged") return { ...LEAF_SEAT, fit: seatTexts(work, part, box) };
+  // It stops short of both sides of the face. A groove of what keeps a top ends where it may.
+  if ((kind === "dado" || (kind === "groove" && joint?.method === "dado")) && isClosed(part, box))
+    return { one: `stopped ${kind}`, many: `stopped ${kind}s`, fit: [] };
   return { one: kind, many: pluralOf(kind), fit: [] };
 }
 

@@ -121,7 +121,7 @@ function hungTexts(work: Work, joint: Joint, these: string, those: string): read
   const below = above.n >= 0n ? above : gapsOf(work, hung).below;
   const mortised = [hung, hold].some((part) => work.part(part).features.some((feature) => feature.for === id));
   const binds = mortised
-    ? "deepen or pack a mortise"
+    ? "deepen a seat, or lay card into it"
     : "put a strip of card behind a leaf, along one edge of it or the other";
   const shims = below ? ` on shims ${work.print(below)} thick` : " on shims as thick as its gap";
   return [

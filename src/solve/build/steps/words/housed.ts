@@ -43,7 +43,7 @@ function texts(
 ): readonly string[] {
   const glued = own.some((joint) => joint.glue);
   const called = methods.map((method) => [method, method] as const);
-  const rooms = (joints: readonly Joint[]): string => roomsNamed(joints, called);
+  const rooms = (joints: readonly Joint[]): string => roomsNamed(work, joints, called);
   const names = (joints: readonly Joint[], end: 0 | 1): string =>
     listed(work, [...new Set(joints.map(({ parts }) => parts[end]))]);
   const told = meetings(own, moves).map(({ over, joints }) =>

@@ -12,6 +12,7 @@ import { fastenedText, thenText } from "./fastened.ts";
 import { gripOf, pulledByScrew, setByShims } from "./fronts.ts";
 import { glazedText } from "./glazed.ts";
 import { glueKeepsOff } from "./glue-keeps-off.ts";
+import { grainTexts } from "./grain-way.ts";
 import { grooveText } from "./grooves.ts";
 import { housedTexts, isHoused } from "./housed.ts";
 import { lineTexts } from "./lines.ts";
@@ -25,6 +26,7 @@ import { roomsToGlue } from "./rooms.ts";
 import { slideRoom } from "./slide-room.ts";
 import { standTexts } from "./standing.ts";
 import { tiltTexts } from "./tilted.ts";
+import { endTexts } from "./which-end.ts";
 
 /** What the sentences about one step need. */
 interface Scene {
@@ -80,7 +82,12 @@ export function joiningText(
   );
   const oneByOne = set && moves.length > 1;
   // Where everything goes is told before it is clamped there.
-  const where = [...(set ? [] : placed), ...standTexts(work, joints)];
+  const where = [
+    ...(set ? [] : placed),
+    ...endTexts(work, moves),
+    ...grainTexts(work, moves),
+    ...standTexts(work, joints),
+  ];
   const at = method.findIndex((text) => CLAMPING.test(text));
   // What hangs is held in its place while its hinges are screwed on.
   const hung = at < 0 && joints.some(({ kind }) => kind === "hinged");

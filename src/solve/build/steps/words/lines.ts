@@ -4,6 +4,7 @@ import { type AxisIndex, faceOf, INDICES, indexOf } from "../../../design/space.
 import type { Fastener, Part } from "../../../design.ts";
 import { listed, pluralOf, series, type Work } from "../draft.ts";
 import { groupedBy } from "../wishes/own-key.ts";
+import { calledAmong } from "./by-place.ts";
 import { type Seen, seenOf } from "./seen.ts";
 
 /** A row nearer to an edge than this is found by the edge: 50 mm. */
@@ -17,14 +18,15 @@ const NEAR = millimetres(50);
 export function lineTexts(work: Work, fasteners: readonly Fastener[], there: readonly string[]): readonly string[] {
   const nails = fasteners.filter(({ id, through }) => through.length > 0 && !work.plan.holes.some((h) => h.for === id));
   const alike = new Map<string, string[]>();
-  for (const panel of new Set(nails.map(({ through: [panel] }) => panel as string))) {
+  const all = [...new Set(nails.map(({ through: [panel] }) => panel as string))];
+  for (const panel of all) {
     const own = nails.filter(({ through }) => through[0] === panel);
-    const told = overEach(work, rowsOf(work, panel, own, there)).join("; ");
+    const told = overEach(work, rowsOf(work, panel, own, there), there).join("; ");
     if (told !== "") alike.set(told, [...(alike.get(told) ?? []), panel]);
   }
   return [...alike].map(
     ([told, panels]) =>
-      `Draw lines on ${listed(work, panels)} to nail along: ${panels.length > 1 ? told.replaceAll(/\bits /gu, "their ") : told}.`,
+      `Draw lines on ${panels.length > 1 ? listed(work, panels) : `the ${calledAmong(work, panels[0] as string, all)}`} to nail along: ${panels.length > 1 ? told.replaceAll(/\bits /gu, "their ") : told}.`,
   );
 }
 
@@ -44,7 +46,7 @@ const rowsOf = (work: Work, panel: string, nails: readonly Fastener[], there: re
   });
 
 /** "over two dividers (H) 11 3/4 in and 23 1/2 in from its left edge", "over both sides (A) 3/16 in from its left and right edges" */
-function overEach(work: Work, rows: readonly Row[]): readonly string[] {
+function overEach(work: Work, rows: readonly Row[], there: readonly string[]): readonly string[] {
   const far = groupedBy(
     rows.filter(({ near }) => !near),
     ({ edge, into }) => `${edge}|${work.line(into).mark}`,
@@ -55,7 +57,8 @@ function overEach(work: Work, rows: readonly Row[]): readonly string[] {
   );
   return [...near, ...far].map((own) => {
     const sorted = own.toSorted((a, b) => compare(a.from, b.from));
-    const parts = listed(work, [...new Set(own.map(({ into }) => into))]);
+    const [id = "", ...more] = new Set(own.map(({ into }) => into));
+    const parts = more.length > 0 ? listed(work, [id, ...more]) : `the ${calledAmong(work, id, there)}`;
     return `over ${parts} ${series([...new Set(sorted.map(({ from }) => work.place(from)))])} from ${edgesText([...new Set(own.map(({ edge }) => edge))])}`;
   });
 }

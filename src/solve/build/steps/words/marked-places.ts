@@ -1,19 +1,31 @@
 /** Parts that were marked from each other go where that is written on them: which of their mark a step takes. */
-import { matingsOf } from "../dowelled.ts";
+import type { Joint } from "../../../design.ts";
+import { markedFrom, matingsOf } from "../dowelled.ts";
 import { listed, series, type Work } from "../draft.ts";
 import { calledAmong, listedAmong } from "./by-place.ts";
 
 /** How its sentence begins. */
 export const WRITTEN = "By what is written on ";
 
-/** `fresh`: ids of what comes in a step; nothing where all of each mark are there, or a mark has one only. */
-export function markedTexts(work: Work, fresh: readonly string[]): readonly string[] {
+/**
+ * `fresh`: ids of what comes in a step that makes `joints`. Of a mark of which some stay for later it is told which come; where all of one come, that
+ * each has its own place.
+ */
+export function markedTexts(work: Work, fresh: readonly string[], joints: readonly Joint[]): readonly string[] {
   const own = new Set(fresh);
   const marked = markedIn(work, fresh);
   const some = fresh.filter((id) => marked.has(id) && work.line(id).parts.some((other) => !own.has(other)));
-  if (some.length === 0) return [];
   const names = some.map((id) => `the ${calledAmong(work, id, work.line(id).parts)}`);
-  return [`${WRITTEN}${some.length === 1 ? "it" : "them"} take ${series(names)}.`];
+  const met = new Set(markedFrom(work).flatMap((each) => (joints.includes(each.joint) ? each.joint.parts : [])));
+  const rest = fresh.filter((id) => met.has(id) && !some.includes(id));
+  return [
+    ...(some.length > 0 ? [`${WRITTEN}${some.length === 1 ? "it" : "them"} take ${series(names)}.`] : []),
+    ...(rest.some((id) => work.line(id).parts.length > 1)
+      ? [
+          `${WRITTEN}them bring each of ${listedAmong(work, rest)} to its own place, and each end to its own: none is exchanged or turned round.`,
+        ]
+      : []),
+  ];
 }
 
 /** What stands together: each by its place where that is written on one of them, since there may be another such body. */

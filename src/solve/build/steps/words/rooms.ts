@@ -6,28 +6,47 @@ import { pluralOf, series, type Work } from "../draft.ts";
 type Rooms = readonly (readonly [method: Joint["method"], room: string])[];
 
 /** How many joints there are for each name of a room. */
-function counted(joints: readonly Joint[], rooms: Rooms): readonly (readonly [room: string, count: number])[] {
+function counted(
+  work: Work,
+  joints: readonly Joint[],
+  rooms: Rooms,
+): readonly (readonly [room: string, count: number])[] {
   const words = new Map<string, number>();
   for (const [method, room] of rooms)
-    words.set(room, (words.get(room) ?? 0) + joints.filter((joint) => joint.method === method).length);
-  return [...words].filter(([, count]) => count > 0);
+    for (const joint of joints)
+      if (joint.method === method) {
+        const word = cutAs(work, joint) ?? room;
+        words.set(word, (words.get(word) ?? 0) + 1);
+      }
+  return [...words];
 }
 
+/** What is called otherwise than its joint. */
+const cutAs = (work: Work, { id, method, parts: [, mate] }: Joint): string | null =>
+  method === "dado"
+    ? (work.part(mate).features.find((each) => each.for === id && AS.includes(each.kind))?.kind ?? null)
+    : null;
+
+const AS: readonly string[] = ["mortise", "groove"];
+
 /** "dado and the rabbets" */
-export const roomsNamed = (joints: readonly Joint[], rooms: Rooms): string =>
+export const roomsNamed = (work: Work, joints: readonly Joint[], rooms: Rooms): string =>
   series(
-    counted(joints, rooms).map(([room, count], i) => `${i > 0 ? "the " : ""}${count === 1 ? room : pluralOf(room)}`),
+    counted(work, joints, rooms).map(
+      ([room, count], i) => `${i > 0 ? "the " : ""}${count === 1 ? room : pluralOf(room)}`,
+    ),
   );
 
 /** "dado and the rabbet in the left side (C) that are filled now, and into no others" of the `joints` of one step; `of` says where. */
-export function roomsToGlue({ design }: Work, joints: readonly Joint[], rooms: Rooms, of: string): string {
+export function roomsToGlue(work: Work, joints: readonly Joint[], rooms: Rooms, of: string): string {
+  const { design } = work;
   const own = new Set(joints.map(({ id }) => id));
   const mates = new Set(joints.map(({ parts: [, mate] }) => mate));
   const methods = rooms.map(([method]) => method);
   const others = design.joints.some(
     ({ id, method, parts: [, mate] }) => !own.has(id) && methods.includes(method) && mates.has(mate),
   );
-  const all = counted(joints, rooms);
+  const all = counted(work, joints, rooms);
   const is = all.length === 1 && all[0]?.[1] === 1 ? "is" : "are";
-  return `${roomsNamed(joints, rooms)} ${of}${others ? ` that ${is} filled now, and into no others` : ""}`;
+  return `${roomsNamed(work, joints, rooms)} ${of}${others ? ` that ${is} filled now, and into no others` : ""}`;
 }

@@ -9,7 +9,7 @@ import type { Feature, Part } from "../../../design.ts";
 import type { Work } from "../draft.ts";
 import type { BoxFeature } from "./boxes.ts";
 
-const ROUTED: readonly Feature["kind"][] = ["dado", "groove", "rabbet"];
+const ROUTED: readonly Feature["kind"][] = ["dado", "groove", "rabbet", "mortise"];
 /** Wood that is left so far beyond an end shows that it stops there. */
 const BEYOND = millimetres(1);
 
@@ -17,7 +17,7 @@ const BEYOND = millimetres(1);
 export function stoppedTexts(work: Work, part: Part, list: readonly BoxFeature[]): readonly string[] {
   const own = list[0]?.for ?? null;
   const joint = work.design.joints.find(({ id }) => id === own);
-  if (joint && KEEPING.includes(joint.method)) return [];
+  if (joint && (KEEPING.includes(joint.method) || joint.method === "loose tenon" || joint.kind === "hinged")) return [];
   if (!list.some((box) => ROUTED.includes(box.kind) && (stopsAt(part, box, 0) || stopsAt(part, box, 1)))) return [];
   const or = holdsGlass(work, part) ? "" : ", or round what goes in to match";
   return [`${HEAD}${or}.`];

@@ -1,0 +1,36 @@
+/** Parts that look the same both ways are brought to their place by the holes that are nearer to one end. */
+import { expect, test } from "vitest";
+import { built } from "../../examples/compiled.ts";
+import { plain, stepWith, textOfStep } from "./examples.ts";
+
+// Holes of the slides lie 45/64 in from the front of a packing 14 1/4 in long, and 3 15/32 in from its back.
+test("a packing that is turned round tells which end goes to the front", () => {
+  const build = built("index-cabinet");
+  expect(textOfStep(stepWith(build, /^Screw on the packing \(G\), at the left/u))).toContain(
+    "The holes for the side slide lie nearer to the front end of the packing (G).",
+  );
+  expect(textOfStep(stepWith(build, /^Screw on two packings \(G\), at the left/u))).toContain(
+    "The holes for the side slide lie nearer to the front end of each of two packings (G).",
+  );
+});
+
+// The slats of the bench are bored at even distances from both ends and both edges.
+test("what may go either way is told no end", () => {
+  const texts = built("boot-bench").steps.map(textOfStep);
+  expect(texts.filter((text) => text.includes("nearer to"))).toEqual([]);
+});
+
+test("a line to nail along tells which bead, and over which rail", () => {
+  const text = plain(textOfStep(stepWith(built("old-plans/china-closet"), /^Put in the pane .*at the left/u)));
+  expect(text).toContain(
+    "Draw lines on the bottom bead of the left door (R) to nail along: over the bottom rail of the left door (Q) 3/16 in from its bottom edge.",
+  );
+});
+
+test("what is cut for the leaves of hinges is called so in the cut list and for the tools too", () => {
+  const build = built("old-plans/china-closet");
+  const notes = build.cutList.map((line) => plain(line.notes.join("; ")));
+  expect(notes.filter((note) => /5 mortises|7 mortises/u.test(note))).toEqual([]);
+  expect(notes.some((note) => note.includes("2 mortises, 3 seats for hinge leaves"))).toBe(true);
+  expect(build.tools.some(({ tool, why }) => tool === "Chisels" && why.includes("seats for hinge leaves"))).toBe(true);
+});
