@@ -6,6 +6,7 @@ import type { Direction } from "../../design.ts";
 import { bottomOf, boxOf } from "./box-of.ts";
 import { definite, type Work } from "./draft.ts";
 import { blocksForJaws } from "./jaw-room.ts";
+import { lowHeadTexts } from "./low-heads.ts";
 import type { Lying } from "./lying.ts";
 import { type Move, togetherAfter } from "./moves.ts";
 import { hasMitreBelow } from "./open-mitres.ts";
@@ -109,5 +110,6 @@ export function underTexts(work: Work, moves: readonly Move[], place: Lying): re
   const { up } = place;
   const raised = packingTexts(work, moves, up);
   const level = raised.length > 0 ? raised : levelTexts(work, moves, place);
-  return [...(level.length > 0 ? level : jawTexts(work, moves, up)), ...heldTexts(work, moves, up)];
+  const under = level.length > 0 ? level : jawTexts(work, moves, up);
+  return [...(under.length > 0 ? under : lowHeadTexts(work, moves, up)), ...heldTexts(work, moves, up)];
 }

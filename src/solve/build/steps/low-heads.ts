@@ -1,0 +1,35 @@
+/** Heads that go in from the side, close above the bench: neither a chuck nor a hammer comes down to them. */
+import { inches, millimetres, UNITS_PER_MM } from "../../../units/length.ts";
+import { min, subtract, toNumber } from "../../../units/rational.ts";
+import { axisOf } from "../../design/space.ts";
+import type { Direction } from "../../design.ts";
+import { bottomOf, boxOf, heightOf } from "./box-of.ts";
+import type { Work } from "./draft.ts";
+import { type Move, togetherAfter } from "./moves.ts";
+
+/** Half a chuck of 45 mm and the hand round it, or a hammer's swing. Common practice, no source. */
+const ROOM = { inch: inches(3, 2), mm: millimetres(40) } as const;
+/** What is this much short of it does. */
+const NEARLY = 6 * UNITS_PER_MM;
+
+/** The work is raised, or stands out over the edge; empty where nothing is driven so low. */
+export function lowHeadTexts(work: Work, moves: readonly Move[], up: Direction): readonly string[] {
+  const axis = axisOf(up);
+  const room = ROOM[work.design.units];
+  const bench = togetherAfter(moves)
+    .map((id) => bottomOf(boxOf(work.part(id)), up))
+    .reduce(min);
+  const low = moves
+    .flatMap((move) => move.work.flatMap(({ drives }) => drives))
+    .filter(({ fastener: { direction, head } }) => {
+      const above = toNumber(subtract(heightOf(head.at[axis], up), bench));
+      return Math.abs(direction[axis]) < LEVEL && above < toNumber(room) - NEARLY;
+    });
+  if (low.length === 0) return [];
+  return [
+    `Raise the work on blocks at least ${work.print(room)} high, or let it stand out over the edge of the bench, where heads go in so low: neither a chuck nor a hammer has room there.`,
+  ];
+}
+
+/** Cosine. */
+const LEVEL = 0.1;
