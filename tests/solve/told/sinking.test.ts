@@ -10,3 +10,10 @@ test("what is less deep than its case is packed while the case lies on its back"
   expect(text(/^Glue in four left shelves/u)).toContain("Put packing 1/4 in thick under the four left shelves (G)");
   expect(text(/^Glue in the left side/u)).not.toContain("packing");
 });
+
+// The dado runs through to the front edge, and the panel is 1/4 in deeper than the divider behind.
+test("what can be shifted along its dado is told on which side it is flush", () => {
+  expect(textOfStep(stepWith(built("index-cabinet"), /^Build the cabinet/u))).toContain(
+    "The divider (H) lies flush with the front of the top panel (B).",
+  );
+});

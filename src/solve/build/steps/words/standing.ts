@@ -1,6 +1,6 @@
 /** How parts stand to each other whose joint does not show it: a thin one between thick ones lies flush on one side, or set back. */
 import { add, compare, equal, half } from "../../../../units/rational.ts";
-import { type AxisIndex, enclosing, extent, faceOf, indexOf, middle } from "../../../design/space.ts";
+import { type AxisIndex, enclosing, extent, faceOf, INDICES, indexOf, middle } from "../../../design/space.ts";
 import type { Joint, Part } from "../../../design.ts";
 import { called, listed, type Work } from "../draft.ts";
 import { along } from "./along.ts";
@@ -21,6 +21,12 @@ function hasPlay({ method, contact }: Joint, part: Part): boolean {
   return TENONED.has(method) && [1, -1].some((way) => !contact.some(({ normal }) => normal[axis] * way > 0.5));
 }
 
+/** The one direction in which no face of a joint stops what is let in, so that it can be shifted along its dado; null where it is stopped, or lies free in two. */
+function openAlong({ contact }: Joint): AxisIndex | null {
+  const open = INDICES.filter((i) => contact.every(({ normal }) => Math.abs(normal[i]) < 0.5));
+  return open.length === 1 ? (open[0] ?? null) : null;
+}
+
 /** A sentence for each kind of part, with all that it stands to alike. */
 export function standTexts(work: Work, joints: readonly Joint[]): readonly string[] {
   const told = new Map<string, { readonly id: string; readonly words: string; readonly mates: string[] }>();
@@ -34,6 +40,9 @@ export function standTexts(work: Work, joints: readonly Joint[]): readonly strin
     const [part, base] = [work.part(id), work.part(mate)];
     if (!part.turned && !base.turned && hasPlay(joint, part))
       tell(id, mate, along(work, part.body, base.body, indexOf(part.axes.width)));
+    const run = method === "dado" && !part.turned && !base.turned ? openAlong(joint) : null;
+    if (run !== null && !equal(extent(part.body, run), extent(base.body, run)))
+      tell(id, mate, along(work, part.body, base.body, run));
     const axis = indexOf(part.axes.thickness);
     const across = contact.every(({ normal }) => Math.abs(normal[axis]) < 0.5);
     if (!HIDDEN.has(method) || part.turned || base.turned || !across) continue;
