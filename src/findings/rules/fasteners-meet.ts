@@ -15,7 +15,7 @@ export const fastenersMeet = rule<{
     `${count === 1 ? `a ${one.kind} through ${one.part} and a ${other.kind} through ${other.part} meet` : `${count} times a ${one.kind} through ${one.part} and a ${other.kind} through ${other.part} meet`} in ${inPart}`,
   help: ({ one }) =>
     `give the joint of ${one.part} another \`count\`, or \`in from ends\`, so that they go past each other with wood between`,
-  explain: `A nail or screw that strikes another bends, breaks, or comes out beside the wood; dowels that nearly meet leave a wall that breaks. Where two joints come together in one part, their fasteners lie at different heights or places.`,
+  explain: `A nail that strikes another bends, or comes out beside the wood; dowels that nearly meet leave a wall that breaks. Where two joints come together in one part, their fasteners lie at different heights or places.`,
   wrong: stepExample(
     [
       "joints:",

@@ -8,15 +8,8 @@ import type { Rule, Verdict } from "./check.ts";
 /** Wood that stays between two rods, half of it round each: nails wander, and a thinner wall breaks. Common practice, no source. */
 const ROUND_EACH = UNITS_PER_MM / 2;
 
-/** What is driven, or glued into a bore, does not strike another of its kind. */
-const KINDS: ReadonlySet<Fastener["kind"]> = new Set([
-  "nail",
-  "brad",
-  "wood screw",
-  "lag screw",
-  "pocket screw",
-  "dowel",
-]);
+/** What has no hole of its own that would show it, or a bore as wide as itself; screws are told by their holes, and thin brads go past. */
+const KINDS: ReadonlySet<Fastener["kind"]> = new Set(["nail", "dowel"]);
 
 interface Driven {
   readonly fastener: Fastener;

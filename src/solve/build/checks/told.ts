@@ -17,7 +17,7 @@ export const TOLD: ReadonlyMap<string, string> = new Map([
   ["fitting-breaks-out", "Hardware sits far enough from edges and ends"],
   ["fitting-screw-comes-through", "Screws of hardware do not come out on the other side"],
   ["fixed-across-grain", "Solid wood is nowhere held so that it must split when it swells and shrinks"],
-  ["fasteners-meet", "No nail, screw or dowel strikes another"],
+  ["fasteners-meet", "No nail or dowel strikes another"],
   ["foot-off-floor", "All feet reach the floor"],
   ["front-screws-too-long", "Screws through drawer boxes do not come out of their fronts"],
   ["glass-holds-nothing", "Nothing is cut, driven or glued into glass"],

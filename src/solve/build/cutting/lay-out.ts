@@ -1,7 +1,7 @@
 import type { Finding } from "../../../findings/finding.ts";
 import { alikeNotOnOneSheet } from "../../../findings/rules/alike-not-on-one-sheet.ts";
 import type { Span } from "../../../findings/span.ts";
-import type { Length } from "../../../units/length.ts";
+import { type Length, less, ZERO } from "../../../units/index.ts";
 import type { Blank, Layout, LayoutProof } from "../../build.ts";
 import type { Stock } from "../../design.ts";
 import type { LaidOut, LayoutOptions } from "./ask.ts";
@@ -25,7 +25,7 @@ export function layOut(
   kerf: Length,
   options: LayoutOptions = {},
 ): LaidOut {
-  const { units = "inch", spans = new Map(), trim = TRIM[units] } = options;
+  const { units = "inch", spans = new Map(), trim: usual = TRIM[units] } = options;
   const boardsOf = (name: string): string => options.boards?.get(name) ?? name;
   const homeless = blanks.find((blank) => !stock.some((each) => each.name === blank.stock));
   if (homeless !== undefined) throw new Error(`blank ${homeless.id} is of no stock of the plan`);
@@ -35,9 +35,13 @@ export function layOut(
   for (const each of stock) {
     const supply = options.supply?.get(each.name) ?? plainSupply(each);
     const lay = (from: typeof supply): boolean => {
-      const sizes = sizesOf(each, from, kerf, trim);
-      const usable = largestUsable(sizes);
       const own = blanks.filter((blank) => boardsOf(blank.stock) === each.name);
+      const straight = sizesOf(each, from, kerf, usual);
+      const { width } = largestUsable(straight);
+      // What is as wide as its board is straightened when it is planed.
+      const trim = own.some((blank) => less(width, blank.width)) ? { ...usual, roughEdge: ZERO } : usual;
+      const sizes = trim === usual ? straight : sizesOf(each, from, kerf, trim);
+      const usable = largestUsable(sizes);
       const all = own.map((blank) => makeItem(blank, kerf, usable));
       const used = stock.filter(({ name }) => own.some((blank) => blank.stock === name));
       const judged = used.map((one) =>
