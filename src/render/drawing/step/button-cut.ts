@@ -29,13 +29,13 @@ const WORDS = "Cut along a button";
 export const BESIDE = [0, 24, 48, 72, 98] as const;
 const RADIUS = 42;
 /** Its middle lies so far from that of the button, towards the rail and towards what it holds; and so much is seen round that. As shares of its length. */
-const [RAILWARD, HOLDWARD, AROUND] = [0.12, 0.1, 0.7];
+const [RAILWARD, HOLDWARD, AROUND] = [0.18, 0.08, 0.74];
 /** So thick a slice is looked at for the faces of the cut, in units of 1/16 µm. */
 const SLICE = rational(16);
 const SHANK: Stroke = { width: 1.2, ink: BLACK };
 const HEAD: Stroke = { width: 2.2, ink: BLACK };
-/** The least of what is cut that has room for its mark, in square points. */
-const ROOMY = 120;
+/** From the middle of a mark to any line, at least. */
+const ROOM = 5;
 
 type Axis = 0 | 1 | 2;
 
@@ -138,7 +138,7 @@ function drawn(
     ...cuts.flatMap(({ polygons, ink }) => woodCut(polygons, ink, clip)),
     ...strokes(clip([shank]), SHANK),
     ...strokes(clip([cap]), HEAD),
-    ...cuts.flatMap(({ polygons, mark }) => marked(polygons, mark, pen)),
+    ...cuts.flatMap(({ polygons, mark }) => marked(polygons, [shank], mark, centre, pen)),
     circle(...centre, RADIUS, { stroke: { width: 0.7, ink: BLACK } }),
     circle(...at, small, { stroke: NARROW }),
     line(...ahead(at, way, small), ...ahead(centre, way, -RADIUS), NARROW),
@@ -206,19 +206,39 @@ function apartFrom(side: Segment, others: readonly Segment[]): readonly Segment[
 
 const NEAR = 0.01;
 
-/** A mark in the middle of the largest piece that is seen of it, where there is room. */
-function marked({ inside }: Cut, mark: string, pen: Pen): readonly Item[] {
-  const [largest] = inside.map((each) => ({ each, size: areaOf(each) })).sort((a, b) => b.size - a.size);
-  if (mark === "" || !largest || largest.size < ROOMY) return [];
-  const { each } = largest;
-  const sum = each.reduce<Spot>(([a, b], [x, y]) => [a + x, b + y], [0, 0]);
-  return [centred(pen, mark, [sum[0] / each.length, sum[1] / each.length], TYPE.caption).item];
+/** A mark where most room is round it, in what is seen of it. */
+function marked(
+  { inside, edges }: Cut,
+  others: readonly Segment[],
+  mark: string,
+  centre: Spot,
+  pen: Pen,
+): readonly Item[] {
+  const lines = [...edges, ...others];
+  if (mark === "") return [];
+  let best: { readonly spot: Spot; readonly room: number } | null = null;
+  for (let dx = -RADIUS; dx <= RADIUS; dx += 2)
+    for (let dy = -RADIUS; dy <= RADIUS; dy += 2) {
+      const spot: Spot = [centre[0] + dx, centre[1] + dy];
+      const rim = RADIUS - Math.sqrt(dx * dx + dy * dy);
+      if (rim < ROOM || (best && rim <= best.room) || !inside.some((each) => holds(each, spot))) continue;
+      const room = Math.min(rim, ...lines.map((each) => awayFrom(spot, each)));
+      if (room >= ROOM && (!best || room > best.room)) best = { spot, room };
+    }
+  return best ? [centred(pen, mark, best.spot, TYPE.caption).item] : [];
 }
 
-const areaOf = (polygon: Polygon): number =>
-  Math.abs(
-    polygon.reduce((sum, [x, y], i) => {
-      const [p, q] = polygon[(i + 1) % polygon.length] ?? [x, y];
-      return sum + (x * q - p * y) / 2;
-    }, 0),
-  );
+/** Whether a convex polygon has a spot inside. */
+function holds(polygon: Polygon, [x, y]: Spot): boolean {
+  const turns = polygon.map(([ax, ay], i) => {
+    const [bx, by] = polygon[(i + 1) % polygon.length] ?? [ax, ay];
+    return (bx - ax) * (y - ay) - (by - ay) * (x - ax);
+  });
+  return turns.every((turn) => turn >= 0) || turns.every((turn) => turn <= 0);
+}
+
+function awayFrom(spot: Spot, [a, b]: Segment): number {
+  const { along, distance } = heading(a, b);
+  const t = (spot[0] - a[0]) * along[0] + (spot[1] - a[1]) * along[1];
+  return heading(spot, ahead(a, along, Math.max(0, Math.min(distance, t)))).distance;
+}
