@@ -74,7 +74,7 @@ export function stations(all: readonly Body[], seen: Seen, shown: 0 | 1): readon
     // What reaches farther out there stands there too.
     const stands =
       own.some((each) => each.stands) && own.every(({ low, high }) => isOuter(place, equal(low, place) ? high : low));
-    const share = showing.reduce((sum, { low, high }) => sum + high - low, 0) / whole;
+    const share = covered(showing) / whole;
     return [
       {
         at: place,
@@ -117,6 +117,16 @@ export function stations(all: readonly Body[], seen: Seen, shown: 0 | 1): readon
       !leaning.slice(0, i).some((other) => equal(other.at, at) && other.low === low),
   );
   return [...faces, ...more].sort((a, b) => compare(a.at, b.at));
+}
+
+/** How much lines in one line cover, what lies on another counted once. */
+function covered(lines: readonly SquareLine[]): number {
+  let [sum, end] = [0, Number.NEGATIVE_INFINITY];
+  for (const { low, high } of [...lines].sort((a, b) => a.low - b.low)) {
+    sum += Math.max(0, high - Math.max(low, end));
+    end = Math.max(end, high);
+  }
+  return sum;
 }
 
 const distinct = (sorted: readonly Length[]): readonly Length[] =>
