@@ -55,11 +55,15 @@ function row({ printer }: Plan, line: CutLine): Rich[] {
   return ["", line.mark, String(line.parts.length), line.name, ...sizes, notes];
 }
 
-const byStock = ({ build }: Plan, lines: readonly CutLine[], make: (line: CutLine) => Rich[]): (Rich[] | string)[] =>
-  build.design.stock.flatMap((stock) => {
-    const own = lines.filter((line) => line.stock === stock.name).map(make);
-    return own.length === 0 ? [] : [capital(stock.label), ...own];
-  });
+/** What a reader buys by one name stands under one head, even where the plan has it in several entries. */
+const byStock = ({ build }: Plan, lines: readonly CutLine[], make: (line: CutLine) => Rich[]): (Rich[] | string)[] => {
+  const heads = new Map<string, Rich[][]>();
+  for (const { name, label } of build.design.stock) {
+    const own = lines.filter((line) => line.stock === name).map(make);
+    if (own.length > 0) heads.set(label, [...(heads.get(label) ?? []), ...own]);
+  }
+  return [...heads].flatMap(([label, rows]) => [capital(label), ...rows]);
+};
 
 /** "in step 12", "in steps 12 and 14": those of one mark may be cut one after another, each to its own opening. */
 const stepsIn = ({ steps }: LaterCut): string =>

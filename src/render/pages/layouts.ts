@@ -71,11 +71,13 @@ function sharersText(
 ): readonly string[] {
   if (sharers.length < 2) return [];
   const laid = new Set(layouts.flatMap(({ placements }) => placements.map(({ blank }) => blank)));
-  const each = sharers.flatMap(({ name, thickness }) => {
+  const planed = new Map<string, Set<string>>();
+  for (const { name, thickness } of sharers) {
     const own = build.blanks.filter(({ id, stock }) => stock === name && laid.has(id));
-    const marks = [...new Set(own.map(({ mark }) => mark))];
-    return marks.length > 0 ? [`${listed(marks)} to ${printer.exact(thickness)}\u202f${printer.unit}`] : [];
-  });
+    const to = `${printer.exact(thickness)}\u202f${printer.unit}`;
+    if (own.length > 0) planed.set(to, new Set([...(planed.get(to) ?? []), ...own.map(({ mark }) => mark)]));
+  }
+  const each = [...planed].map(([to, marks]) => `${listed([...marks])} to ${to}`);
   return [`From the same boards are planed: ${each.join("; ")}.`];
 }
 

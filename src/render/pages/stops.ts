@@ -1,7 +1,7 @@
 /** To which depths the drills are set, each once in its true size. */
 import type { DrillRow } from "../../solve/build.ts";
 import { sayDrill } from "../../solve/design/boring/drills.ts";
-import { compare, type Length } from "../../units/index.ts";
+import { compare, type Length, toNumber } from "../../units/index.ts";
 import { fitsBeside, stopDrawing } from "../drawing/template/stop.ts";
 import type { Atom } from "../typeset/atom.ts";
 import { cell } from "./cells.ts";
@@ -18,8 +18,12 @@ interface Stop {
 
 export function stopsInTrueSize(plan: Plan): readonly Atom[] {
   const { build, printer, frame, pen } = plan;
-  const stops = stopsOf(build.drilling);
+  const all = stopsOf(build.drilling);
+  const stops = all.filter(({ depth }) => fitsBeside(depth));
   if (stops.length === 0) return [];
+  const longer = all
+    .filter((stop) => !stops.includes(stop))
+    .map(({ diameter, depth }) => `${sayDrill(diameter, build.design.units)} at ${printer.exact(depth)}`);
   const cells = stops.map(({ diameter, depth, steps, jigs }) => {
     const word = steps.length === 1 ? "Step" : "Steps";
     const through = jigs.length === 0 ? "" : `, through ${jigs.join(" or ")}`;
@@ -27,14 +31,15 @@ export function stopsInTrueSize(plan: Plan): readonly Atom[] {
     const head = `${sayDrill(diameter, build.design.units)}, stop at ${printer.exact(depth)}`;
     return cell(head, when, stopDrawing(diameter, depth, { ...pen, print: printer.exact }), frame.width, "four");
   });
-  return trueSize(plan, "Stops in their true size", "lay a drill on its picture and set its stop", cells);
+  const besides = longer.length === 0 ? "" : `Longer, by a rule: ${longer.join("; ")}.`;
+  return trueSize(plan, "Stops in their true size", "lay a drill on its picture and set its stop", cells, besides);
 }
 
 /** Those that are set by a depth, drill by drill. */
 function stopsOf(rows: readonly DrillRow[]): readonly Stop[] {
   const found = new Map<string, Stop>();
   for (const { bit, diameter, depth, steps, jig } of rows) {
-    if (bit !== "drill" || typeof depth === "string" || jig?.scrap || !fitsBeside(depth)) continue;
+    if (bit !== "drill" || typeof depth === "string" || jig?.scrap || toNumber(depth) <= 0) continue;
     const key = [...[diameter, depth].map(({ n, d }) => `${n}/${d}`), jig ? "by a jig" : ""].join();
     const before = found.get(key);
     const all = new Set([...(before?.steps ?? []), ...steps]);

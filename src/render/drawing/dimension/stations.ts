@@ -2,7 +2,7 @@
  * Places that a builder may want a dimension to: the faces of the parts' bodies and of their notches, the outside of what moves
  * as one, as far as a visible line shows them. What a place matters is how much of the view its lines run across.
  */
-import type { PictureItem } from "../../../geometry/types.ts";
+import type { PictureItem, Point2 } from "../../../geometry/types.ts";
 import { compare, equal, type Length, TOLERANCE, toNumber } from "../../../units/index.ts";
 import type { Extent } from "../fit.ts";
 import type { Body } from "./bodies.ts";
@@ -41,7 +41,7 @@ export interface Seen {
 /**
  * `shown` is the picture's axis: 0 for places across the page, 1 for places up it. Sorted. What shows through a pane of a door,
  * in the field of a drawer or in the sockets of a joint is not told with them. Where the piece stands on the floor is told however
- * little of the view it takes, and where what leans ends.
+ * little of the view it takes, and where what leans ends, if that corner is seen.
  */
 export function stations(all: readonly Body[], seen: Seen, shown: 0 | 1): readonly Station[] {
   const { lines, extent, axes } = seen;
@@ -74,7 +74,7 @@ export function stations(all: readonly Body[], seen: Seen, shown: 0 | 1): readon
     // What reaches farther out there stands there too.
     const stands =
       own.some((each) => each.stands) && own.every(({ low, high }) => isOuter(place, equal(low, place) ? high : low));
-    const share = showing.reduce((sum, { low, high }) => sum + high - low, 0) / whole;
+    const share = covered(showing) / whole;
     return [
       {
         at: place,
@@ -87,14 +87,28 @@ export function stations(all: readonly Body[], seen: Seen, shown: 0 | 1): readon
       },
     ];
   });
+  const isSeen = (part: string, [u, v]: Point2): boolean =>
+    lines.some(
+      ({ id, visible }) =>
+        id === part &&
+        visible.some((run) =>
+          run.some((end) => Math.abs(end[0] - u) <= 2 * TOLERANCE && Math.abs(end[1] - v) <= 2 * TOLERANCE),
+        ),
+    );
   const leaning = still
     .filter(({ id }) => there.has(id))
-    .flatMap((part) => levelEnds(part, [axis, acrossAxis]))
-    .flatMap(({ from, to, at }): Station[] =>
-      [from, to].map((place, i) => ({
-        ...{ at: place, weight: MATTERS, low: at, high: at, gap: false, corner: true as const },
-        twins: [i === 0 ? to : from],
-      })),
+    .flatMap((part) => levelEnds(part, [axis, acrossAxis]).map((end) => ({ ...end, id: part.id })))
+    .flatMap(({ from, to, at, id }): Station[] =>
+      [from, to].flatMap((place, i) =>
+        isSeen(id, shown === 0 ? [toNumber(place), at] : [at, toNumber(place)])
+          ? [
+              {
+                ...{ at: place, weight: MATTERS, low: at, high: at, gap: false, corner: true as const },
+                twins: [i === 0 ? to : from],
+              },
+            ]
+          : [],
+      ),
     );
   const told = faces.map(({ at }) => at);
   const more = leaning.filter(
@@ -103,6 +117,16 @@ export function stations(all: readonly Body[], seen: Seen, shown: 0 | 1): readon
       !leaning.slice(0, i).some((other) => equal(other.at, at) && other.low === low),
   );
   return [...faces, ...more].sort((a, b) => compare(a.at, b.at));
+}
+
+/** How much lines in one line cover, what lies on another counted once. */
+function covered(lines: readonly SquareLine[]): number {
+  let [sum, end] = [0, Number.NEGATIVE_INFINITY];
+  for (const { low, high } of [...lines].sort((a, b) => a.low - b.low)) {
+    sum += Math.max(0, high - Math.max(low, end));
+    end = Math.max(end, high);
+  }
+  return sum;
 }
 
 const distinct = (sorted: readonly Length[]): readonly Length[] =>

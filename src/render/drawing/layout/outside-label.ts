@@ -36,7 +36,7 @@ export function labelOutside(
   const boxOf = ({ centre: [x, y] }: Place): Box => boxAround(x, y, width, HIGH);
   const free = (place: Place): boolean => {
     const box = grown(boxOf(place), 1.5);
-    return plate.isFree(box) && !others.some((other) => meets(other, box));
+    return plate.isFree(box) && !others.some((other) => meets(other, box)) && !isAcross(box, board);
   };
   const around = parts.reduce(both);
   const places = [...inLine(around, width), ...roundBoard(around, board, width)]
@@ -55,6 +55,11 @@ export function labelOutside(
     centred(pen, words, found.centre, { font: "bold", size: MARK_SIZE }).item,
   ];
 }
+
+/** Whether a label lies partly on the board, which ends behind it. */
+const isAcross = (label: Box, board: Box): boolean =>
+  meets(label, board) &&
+  (label.left < board.left || label.right > board.right || label.top < board.top || label.bottom > board.bottom);
 
 const both = (a: Box, b: Box): Box => ({
   left: Math.min(a.left, b.left),

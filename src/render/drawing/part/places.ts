@@ -42,6 +42,7 @@ export function placesOf(lying: Lying, ladders: readonly Ladder[]): Places {
   const kept: [number, number][] = [];
   const middles: [number[], number[], number[]] = [[], [], []];
   const onEdge: [number[], number[], number[]] = [[], [], []];
+  const before: [number[], number[], number[]] = [[], [], []];
   const intoEdge = (way: Vec): boolean => dot(way, lying.edge.towards) < -0.9 * norm(way) * norm(lying.edge.towards);
   const edgeCuts = part.features.flatMap((f) => ("into" in f && intoEdge(f.into) ? [boxOf(f)] : []));
   const add = (p: InPart, which: readonly boolean[], to = at): void => {
@@ -55,7 +56,10 @@ export function placesOf(lying: Lying, ladders: readonly Ladder[]): Places {
   for (const edge of realEdges(part.solid)) {
     if (edge.smooth) continue;
     if (wasThere(part, edge)) {
-      kept.push(...[edge.from, edge.to].map((p) => [frame(p)[0], frame(p)[0]] as [number, number]));
+      const ends = [frame(edge.from), frame(edge.to)] as const;
+      kept.push(...ends.map(([u]) => [u, u] as [number, number]));
+      const isLevel = [0, 1, 2].map((i) => Math.abs((ends[0][i] as number) - (ends[1][i] as number)) <= TOLERANCE);
+      add(ends[0], isLevel, before);
       continue;
     }
     if (part.features.some((feature) => feature.kind === "chamfer" && onPlane(feature, edge.from, edge.to))) continue;
@@ -90,7 +94,8 @@ export function placesOf(lying: Lying, ladders: readonly Ladder[]): Places {
     kept.push([Math.min(p[0], p[0] + deep) - reach, Math.max(p[0], p[0] + deep) + reach]);
   }
   const told = ([0, 1, 2] as const).map((i) => {
-    const all = once([...at[i], ...middles[i], ...(i === 0 ? [] : onEdge[i])]);
+    const now = [...at[i], ...(i === 0 ? [] : onEdge[i])];
+    const all = once([...now, ...middles[i], ...(i === 0 ? [] : mistaken(before[i], now))]);
     const runs = runsOf(all);
     const inside = new Set(runs.flatMap((run) => run.inside));
     return { all, places: all.filter((value) => !inside.has(value)), runs: runs.map(({ row }) => row) };
@@ -104,6 +109,16 @@ export function placesOf(lying: Lying, ladders: readonly Ladder[]): Places {
     runs: { along: along.runs, across: across.runs, through: through.runs },
     kept: [...kept, ...[...along.all, ...below].map((u) => [u, u] as const)],
   };
+}
+
+/** Closer than this, 10 mm, the number of one line is read as that of the other. */
+const CLOSE = 160_000;
+
+/** Of lines that were there before, those so close to what is cut now that its numbers would be taken for theirs: they have their own. */
+function mistaken(before: readonly number[], now: readonly number[]): readonly number[] {
+  const [low, high] = [Math.min(...now), Math.max(...now)];
+  const inner = now.filter((value) => value - low > 2 * TOLERANCE && high - value > 2 * TOLERANCE);
+  return before.filter((old) => inner.some((value) => Math.abs(old - value) < CLOSE));
 }
 
 /** With more numbers above the face, those of the edge stand below it. */

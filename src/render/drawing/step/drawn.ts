@@ -16,6 +16,7 @@ import { CHAIN, FINE, FRESH, HIDDEN, PRESENT } from "../strokes.ts";
 import { travelRuns } from "../travel-lines.ts";
 import { listed, stepInWords } from "../words.ts";
 import { type Mover, travelArrow } from "./arrows.ts";
+import { BESIDE, BUTTON_CUT, buttonCut, type Seat, seatsOf } from "./button-cut.ts";
 import { captioned, captionUnder, offTheLine } from "./captions.ts";
 import { isInside, segmentIn } from "./close-up.ts";
 import { type Detail, detailOf } from "./detail.ts";
@@ -46,22 +47,39 @@ export interface OnPage {
 }
 
 export interface Painted extends Drawing {
-  readonly detail: Detail | null;
+  readonly detail: Pick<Detail, "method"> | null;
   /** Only what is around something is drawn. */
   readonly isCloseUp: boolean;
   /** Points for each unit. */
   readonly size: number;
 }
 
-export function drawnOnce(taken: Taken, { frame, before, pen, told, isOneOfTwo = false }: OnPage): Painted {
-  const scale = sizeFor(taken.extent, frame, before);
+export function drawnOnce(taken: Taken, page: OnPage): Painted {
+  const seats = page.told.has(BUTTON_CUT) || page.isOneOfTwo ? [] : seatsOf(taken.build, taken.scene);
+  // As large as it can be with the circle beside it.
+  for (const beside of seats.length === 0 ? [] : BESIDE) {
+    const found = paint(taken, page, seats, beside);
+    if (found.detail?.method === BUTTON_CUT) return found;
+  }
+  return paint(taken, page, [], 0);
+}
+
+function paint(
+  taken: Taken,
+  { frame, before, pen, told, isOneOfTwo = false }: OnPage,
+  seats: readonly Seat[],
+  beside: number,
+): Painted {
   const { build, step, scene, view, behind } = taken;
+  const room = { ...frame, width: frame.width - beside };
+  const scale = sizeFor(taken.extent, room, before);
   const { items, fresh, hardware, shifts, groups, pencil } = scene;
-  const shot = shotOf(taken, frame, scale, isOneOfTwo);
+  const shot = shotOf(taken, room, scale, isOneOfTwo || seats.length > 0);
   const { fit, picture, faces, window } = shot;
   const { stage } = picture;
-  const plate = new Plate(shot.frame);
-  const ground = groundOf(faces, fit, shot.frame);
+  const page = seats.length === 0 ? shot.frame : frame;
+  const plate = new Plate(page);
+  const ground = groundOf(faces, fit, page);
   const isIn = (p: Vec): boolean => window === null || isInside(window, picturePoint(view, p));
   const screws = scene.screws.filter(({ head, mouth, point }) => [head, mouth, point].every(isIn));
   const clear = panesOf(build.design);
@@ -105,14 +123,15 @@ export function drawnOnce(taken: Taken, { frame, before, pen, told, isOneOfTwo =
   const arrows = groups.flatMap((group) => travelArrow(group, movers, view, plate, ground));
   const joins = step.kind === "join" || step.kind === "glue-up" || hardware.size > 0;
   const shown = { view, fit, plate, stage, ground, faces };
-  const detail = joins && !window ? detailOf(build, scene, shown, told) : null;
+  const button = seats.length === 0 ? null : buttonCut(build, seats, ceilingOf(step), shown, pen);
+  const detail = joins && !window && !button ? detailOf(build, scene, shown, told) : null;
   const rods = screws.flatMap((screw) => (screw.isDowel ? rodsOf(screw, stage, fit, detail?.times ?? 1) : []));
   const lines = [
     { lines: thin, stroke: PRESENT },
     { lines: thick ?? [], stroke: FRESH },
     { lines: fine, stroke: FINE },
   ];
-  const close = detail ? enlarged(detail, { fills: tint, strokes: [...lines, ...rods] }, plate, pen) : [];
+  const close = button ?? (detail ? enlarged(detail, { fills: tint, strokes: [...lines, ...rods] }, plate, pen) : []);
   const aside = step.shows.as || isOneOfTwo ? null : sideSeen(view, ceilingOf(step));
   const words =
     aside === null
@@ -153,9 +172,10 @@ export function drawnOnce(taken: Taken, { frame, before, pen, told, isOneOfTwo =
         ? ` Drawn open: ${listed(scene.open.map((name) => name.replaceAll(/[-.]/g, " ")))}.`
         : "") +
       (window ? " Only what is around it is drawn." : "") +
-      (detail ? ` Shown ${detail.times} times larger: ${detail.method}.` : ""),
+      (detail ? ` Shown ${detail.times} times larger: ${detail.method}.` : "") +
+      (button ? ` Beside it: ${BUTTON_CUT}.` : ""),
     scale: NOT_TO_SCALE,
-    detail,
+    detail: button ? { method: BUTTON_CUT } : detail,
     size: scale,
     isCloseUp: window !== null,
   };

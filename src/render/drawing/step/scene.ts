@@ -9,6 +9,7 @@ import { toNumber } from "../../../units/index.ts";
 import { shown } from "../exploded/moves.ts";
 import { reach, type Shifts, spread } from "../exploded/spread.ts";
 import type { Marked } from "../labels.ts";
+import { besideYet, goingsOf, inHand } from "./goings.ts";
 import { type Group, together } from "./groups.ts";
 import { laidOnBench } from "./on-bench.ts";
 import { oneOpen } from "./one-open.ts";
@@ -88,6 +89,8 @@ function pieceScene(build: Build, step: Step): Scene {
   }
   for (const { parts: ids, out } of oneOpen(build, goings))
     for (const id of ids) shifts.set(id, times(out, OFF * size));
+  const beside = besideYet(build, step);
+  if (beside) for (const id of shows.fresh) shifts.set(id, times(beside, OFF * size));
   const shiftOf = (id: string): Vec => shifts.get(id) ?? [0, 0, 0];
   const solids = new Map(build.parts.map(({ id, solid }) => [id, solid]));
   const many = manyNails(build.fasteners.filter(({ id }) => shows.fasteners.includes(id)));
@@ -136,27 +139,14 @@ function pieceScene(build: Build, step: Step): Scene {
     screws: [...screws, ...sunk],
     pencil: [],
     arms: armsOf(build, items),
-    groups: together(oneOpen(build, [...shows.travel.map((each) => ({ ...each, leaves: false })), ...goings])),
+    groups: together(
+      oneOpen(build, [...shows.travel.map((each) => ({ ...each, leaves: false })), ...goings]).map((each) =>
+        inHand(each, [...wanted], ceilingOf(step)),
+      ),
+    ),
     goes: new Set(goings.flatMap(({ parts }) => parts)),
   };
 }
-
-/** Bodies that come off the finished piece, or go on again: on which way they go, and which way is out. */
-function goingsOf(build: Build, { actions, number }: Step) {
-  const here = new Set(
-    build.steps.filter((each) => each.number < number).flatMap(({ actions: all }) => all.flatMap(off)),
-  );
-  return actions.flatMap((action) => {
-    const leaves = action.do === "remove";
-    if (!leaves && !(action.do === "add" && action.parts.every((id) => here.has(id)))) return [];
-    const straight = action.legs.flatMap((leg) => ("along" in leg ? [leg] : []));
-    const leg = straight.find(({ distance }) => distance === null) ?? straight[0];
-    if (!leg) return [];
-    return [{ parts: action.parts, along: leg.along, leaves, out: leaves ? leg.along : times(leg.along, -1) }];
-  });
-}
-
-const off = (action: Step["actions"][number]): readonly string[] => (action.do === "remove" ? action.parts : []);
 
 /** Ids of the dowels, pins and splines that go from one part into the other in these moves. */
 const pegsIn = ({ joints, fasteners }: Build, moves: ReturnType<typeof shown>): readonly string[] => {

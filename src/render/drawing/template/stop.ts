@@ -1,5 +1,5 @@
 /** A drill in its true size with the stop on it: laid on the paper, the stop is set. */
-import { type Length, toNumber } from "../../../units/index.ts";
+import type { Length } from "../../../units/index.ts";
 import type { Item } from "../../document.ts";
 import { TINT } from "../../palette.ts";
 import { polygon, rectangle } from "../../shapes.ts";
@@ -56,4 +56,4 @@ export function stopDrawing(diameter: Length, depth: Length, pen: Pen): Panel & 
 }
 
 /** What is longer is set with a rule: as much goes beside others on a page of either size. */
-export const fitsBeside = (depth: Length): boolean => truePoints(depth) <= 230 && toNumber(depth) > 0;
+export const fitsBeside = (depth: Length): boolean => truePoints(depth) <= 230;
