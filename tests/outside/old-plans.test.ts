@@ -136,7 +136,7 @@ describe("old plans", () => {
         ["1/2 × 1/2 × 12 3/8", 4], // 1/2 × 1/2 × 12 1/2
         ["1/2 × 1/2 × 7", 4],
         ["1 1/4 × 1 1/4 × 13", 2],
-        ["1 × 1 × 12 1/4", 2], // 1 × 1 × 12 1/2: they begin behind the beads
+        ["1 × 1 × 12 1/8", 2], // 1 × 1 × 12 1/2: they begin behind the beads
         ["1/2 × 12 × 28 1/2", 3],
         ["3/8 × 4 × 29 3/4", 12],
         // The bill has neither glass nor what holds it.
@@ -168,7 +168,7 @@ describe("old plans", () => {
       new Map([
         ["2 × 2 × 54", 4],
         ["3/4 × 15 3/4 × 39 1/2", 2],
-        ["3/4 × 15 3/16 × 38", 2], // 3/4 × 15 1/2 × 38: behind the beads of the doors
+        ["3/4 × 15 × 38", 2], // 3/4 × 15 1/2 × 38: behind the beads of the doors, with room to swell
         ["3/4 × 5 × 15", 2],
         ["3/4 × 4 1/4 × 15", 2],
         ["3/4 × 3 × 40", 1],

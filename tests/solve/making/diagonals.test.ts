@@ -116,7 +116,7 @@ describe("a case past whose sides other parts reach is proved by the corners of 
   test("of posts that boards close side by side, before the first of those", () => {
     const told = toldIn("old-plans/china-closet");
     expect(told.filter(([, text]) => text.includes("once more, 68 7/16 in both ways")).map(([title]) => title)).toEqual(
-      ["Nail on the left back board (V)"],
+      ["Nail on the left back board (U)"],
     );
   });
 

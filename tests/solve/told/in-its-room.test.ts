@@ -26,7 +26,7 @@ test("what lies apart is named where the piece is sanded or coated", () => {
     "What lies apart belongs to it: the two drawers and the top board (B).",
   );
   expect(textOfStep(stepWith(built("old-plans/china-closet"), /^Finish the piece/u))).toContain(
-    "What lies apart belongs to it: the left door and the right door; four glass beads (N)",
+    "What lies apart belongs to it: the left door and the right door; four glass beads (M)",
   );
 });
 

@@ -18,7 +18,7 @@ test("what goes together as the mirror image of an earlier step is told so, also
 
 test("a part with a rabbet that is pressed in has it told on which side that lies", () => {
   expect(said(/^Glue up the left end back post/u)).toContain(
-    "Press the back upright (L) into the groove, with glue. Its rabbet lies on the left, along its front edge.",
+    "Press the upright (K) into the groove, with glue. Its rabbet lies on the left, along its front edge.",
   );
   expect(said(/^Glue in the front upright.*left/u)).toContain("Its rabbet lies on the left, along its back edge.");
 });
