@@ -20,7 +20,7 @@ test("a part with a rabbet that is pressed in has it told on which side that lie
   expect(said(/^Glue up the left end back post/u)).toContain(
     "Press the upright (K) into the groove, with glue. Its rabbet lies on the left, along its front edge.",
   );
-  expect(said(/^Glue in the front upright.*left/u)).toContain("Its rabbet lies on the left, along its back edge.");
+  expect(said(/^Glue in the upright.*left/u)).toContain("Its rabbet lies on the left, along its back edge.");
 });
 
 test("beads whose holes are bored nearer to one edge lie with that outwards, away from the glass", () => {
