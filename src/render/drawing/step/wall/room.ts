@@ -81,9 +81,11 @@ export function roomPicture(build: Build, scene: Scene, fixing: WallFixing, fram
     shownAt.length === 0 ? [] : [{ mark: "stud", targets: shownAt.map((p) => fit.spot(view, p)), hidden: false }];
   const wood = linesOf(picture, fit, plate, (id) => id !== WALL_ID && !isMetal(id));
   const metal = linesOf(picture, fit, plate, isMetal);
-  for (const line of studs) plate.addLine(line);
   const hidden = picture.lines.filter(({ id }) => isMetal(id)).flatMap((each) => onPage(fit, each.hidden));
   const runs = straps.flatMap(({ run }) => run.slice(1).flatMap((p, i) => seen(run[i] as Vec, p)));
+  const ground = floor === null ? [] : seen(onWall(left, low), onWall(right, low));
+  const later = outline.flatMap(([p, q]) => seen(onWall(...p), onWall(...q)));
+  for (const line of [...studs, ...ground, ...later, ...hidden, ...runs]) plate.addLine(line);
   const named = scene.items.filter(
     ({ id }) => scene.hardware.has(id) || fixing.fittings.some(({ part }) => part === id),
   );
@@ -99,11 +101,8 @@ export function roomPicture(build: Build, scene: Scene, fixing: WallFixing, fram
       METAL,
     ),
     ...strokes(studs, HIDDEN),
-    ...(floor === null ? [] : strokes(seen(onWall(left, low), onWall(right, low)), FLOOR)),
-    ...strokes(
-      outline.flatMap(([p, q]) => seen(onWall(...p), onWall(...q))),
-      CHAIN,
-    ),
+    ...strokes(ground, FLOOR),
+    ...strokes(later, CHAIN),
     ...strokes(wood, PRESENT),
     ...strokes(hidden, HIDDEN),
     ...strokes(metal, FINE),
