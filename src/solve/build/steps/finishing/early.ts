@@ -108,7 +108,7 @@ function earlySanding(
 const keptText = (ids: readonly string[]): string =>
   ids.length === 1
     ? "Once the piece is closed and its doors are on, it does not come out for that."
-    : "Once the piece is closed they do not come out for that: they would have to pass each other.";
+    : "Once the piece is closed they do not come out for that by one tilt, and leading them past each other scrapes them.";
 
 /** Of bodies alike the first, with all of these that is joined to it. */
 export function firstOf({ design }: Pick<Work, "design">, ids: readonly string[]): readonly string[] {

@@ -90,20 +90,21 @@ const WORDS: ReadonlyMap<string, Words> = new Map<string, Words>([
       minutes: 25,
       before: (work) => {
         const near = work.design.units === "inch" ? "4 in" : "100 mm";
+        const pull = takesTwo(standingMass(work)) ? "With a second person pull" : "Pull";
         return [
           ...beforeItIsTied(work),
           `${FIRST}mark on the wall where the piece will stand, and find and mark the studs behind it. Where one is within ${near} of the place of a bracket on the piece, the wall's bracket goes on that stud, and the strap may slant. Where none is, move the piece's bracket along to the next stud, at the same height, and bore ${boresOf(work, "wall strap")} for it there.`,
+          `${pull} the piece an arm's length from the wall.`,
         ];
       },
       after: (work) => {
         const { design, drill } = work;
         const pilot = withArticle(drill(studPilot(design.units)));
-        const pull = takesTwo(standingMass(work)) ? "With a second person pull" : "Pull";
         const one = countOf(work, "wall strap") === 1;
         const straps = one ? "the strap" : "the straps";
         const stood = leavesFloor(work) ? "" : "lay under it again what made it stand level, ";
         return [
-          `A strap has two brackets: this one, and one for the wall. ${pull} the piece an arm's length from the wall. Bore ${pilot} pilot hole into the middle of ${one ? "the" : "each"} stud, as deep as the wall screw is long, and screw on the bracket for the wall with the wall screw, no lower than the one on the piece; where a baseboard holds the piece off the wall, on a block as thick as that.`,
+          `A strap has two brackets: this one, and one for the wall. Bore ${pilot} pilot hole into the middle of ${one ? "the" : "each"} stud, as deep as the wall screw is long, and screw on the bracket for the wall with the wall screw, no lower than the one on the piece; where a baseboard holds the piece off the wall, on a block as thick as that.`,
           `Thread ${one ? "the strap" : "each strap"} loosely through both brackets while you reach them, its end led out a hand's breadth past the nearer side or over the top: behind the piece no hand goes in. ${one ? "If it has no end to pull, close it" : "A strap without an end to pull is closed"} before, as short as lets the piece come home.`,
           `Push the piece home, ${stood}pull ${straps} tight by ${one ? "its end" : "these ends"}, and try: the top must not come forward by more than a finger's breadth.`,
           `In masonry take the plug and screw that ${one ? "the maker of the strap sells" : "the makers of the straps sell"} for such a wall and such a pull, and bore with the bit and as deep as is said with them. Plaster or board alone holds nothing.`,
@@ -135,7 +136,9 @@ const WORDS: ReadonlyMap<string, Words> = new Map<string, Words>([
         if (design.wall?.studs === null)
           return [
             ...packing,
-            `${ahead} ${masonryText(work)} Then ${again}`,
+            ahead,
+            ...masonryTexts(work),
+            `Then ${again}`,
             `The screws are set for a wall of solid masonry, where plugs hold anywhere. Before a wall on studs they do not stay where they are drawn: ${move}.`,
             ...hangs,
           ];
@@ -168,10 +171,13 @@ function placedByStuds({ design, place }: Work): string {
 }
 
 /** What is bored and plugged in solid masonry: the makers of plugs say with which bit, and how deep. */
-function masonryText({ plan, print, design }: Work): string {
+function masonryTexts({ plan, print, design }: Work): readonly string[] {
   const thread = plan.hardware.find(({ item }) => item.kind === "wall screw")?.item.measures.get("thread");
   const past = design.units === "inch" ? "3/8 in" : "10 mm";
-  return `Take plugs that are made for what this wall is built of and for a screw ${thread ? `${print(thread)} thick` : "as thick as yours"}, as long as what of the screw goes into the wall behind the plaster; what stands on their packing holds before what is said here. Bore the wall square with a masonry bit as wide as the plug says, and ${past} deeper than the screw comes, with hammer action in solid brick, stone or concrete only; clear out the dust, and push each plug in until it lies behind the plaster.`;
+  return [
+    `Take plugs that are made for what this wall is built of and for a screw ${thread ? `${print(thread)} thick` : "as thick as yours"}, as long as what of the screw goes into the wall behind the plaster; what stands on their packing holds before what is said here.`,
+    `Bore the wall square with a masonry bit as wide as the plug says, and ${past} deeper than the screw comes, with hammer action in solid brick, stone or concrete only; clear out the dust, and push each plug in until it lies behind the plaster.`,
+  ];
 }
 
 /** kg of what stands there when it is tied. */

@@ -104,8 +104,8 @@ const shiftTexts = ({ plan }: Work): { readonly shift: string; readonly keep: st
   plan.hardware.some(({ item }) => item.kind === "side slide")
     ? {
         shift:
-          "loosen the screws of its slides and shift these in their slots, or, where they have none, in new holes beside the old ones,",
-        keep: " Then bore a pilot hole under a round hole of each half, and move a screw from its slot to it: nothing may shift it any more.",
+          "pull it out, loosen the screws of its slides, shift these in their slots, or, where they have none, in new holes beside the old ones, and push it in again,",
+        keep: " Then, with it out, bore a pilot hole under a round hole of each half, and move a screw from its slot to it: nothing may shift it any more.",
       }
     : { shift: "shift what the drawer runs on", keep: "" };
 
