@@ -10,6 +10,7 @@ import { lowHeadTexts } from "./low-heads.ts";
 import type { Lying } from "./lying.ts";
 import { type Move, togetherAfter } from "./moves.ts";
 import { hasMitreBelow } from "./open-mitres.ts";
+import { otherFeet } from "./other-feet.ts";
 import { isSteady, liesAnyhow, standingOn } from "./resting.ts";
 import { tippingTexts } from "./tipping.ts";
 
@@ -63,8 +64,12 @@ function levelTexts(work: Work, moves: readonly Move[], { up, before }: Lying): 
     const jaws = blocksForJaws(work, moves, up, lowestOf(work, whole, up));
     const high = jaws.n === 0n ? "" : ` at least ${work.print(jaws)} high`;
     const room = jaws.n === 0n ? "" : ", and jaws go under the work";
+    const others = otherFeet(work, first.present, whole, up);
+    const more = others
+      ? `, and blocks ${work.print(rational(Math.round(others.by)))} higher under ${definite(work, others.ids)}, or it tips over`
+      : "";
     return [
-      `Lay battens${high} under ${definite(work, whole)}: nothing may bear on the points of the open mitres of ${definite(work, open)}${room}.`,
+      `Lay battens${high} under ${definite(work, whole)}${more}: nothing may bear on the points of the open mitres of ${definite(work, open)}${room}.`,
     ];
   }
   const stand = on.lowest.length > 1 ? "stand" : "stands";
