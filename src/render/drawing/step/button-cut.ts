@@ -21,6 +21,7 @@ import { insideCircle, NORMALS, within } from "./circle.ts";
 import type { Shown } from "./detail.ts";
 import { freePlace, wordsAt } from "./free-place.ts";
 import type { Scene } from "./scene.ts";
+import { holds } from "./share.ts";
 
 /** As a method that is shown close once in a plan. */
 export const BUTTON_CUT = "wooden button, cut along its tongue";
@@ -226,15 +227,6 @@ function marked(
       if (room >= ROOM && (!best || room > best.room)) best = { spot, room };
     }
   return best ? [centred(pen, mark, best.spot, TYPE.caption).item] : [];
-}
-
-/** Whether a convex polygon has a spot inside. */
-function holds(polygon: Polygon, [x, y]: Spot): boolean {
-  const turns = polygon.map(([ax, ay], i) => {
-    const [bx, by] = polygon[(i + 1) % polygon.length] ?? [ax, ay];
-    return (bx - ax) * (y - ay) - (by - ay) * (x - ax);
-  });
-  return turns.every((turn) => turn >= 0) || turns.every((turn) => turn <= 0);
 }
 
 function awayFrom(spot: Spot, [a, b]: Segment): number {

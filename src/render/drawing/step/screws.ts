@@ -3,6 +3,7 @@ import { type Stage, stretch } from "../../../geometry/picture/index.ts";
 import type { Point2, Solid, Vec } from "../../../geometry/types.ts";
 import { dot, plus, times } from "../../../geometry/vec.ts";
 import type { Fastener } from "../../../solve/build.ts";
+import { NAILS } from "../../../solve/design/fastening/catalogue.ts";
 import type { Hole } from "../../../solve/design.ts";
 import { toNumber } from "../../../units/index.ts";
 import type { Item, Stroke } from "../../document.ts";
@@ -29,7 +30,6 @@ export interface Driven {
   readonly isOneOfMany?: boolean;
 }
 
-const NAILS: ReadonlySet<Fastener["kind"]> = new Set(["nail", "brad", "staple"]);
 /** More nails than this would hide what they are driven into. */
 const FEW = 8;
 

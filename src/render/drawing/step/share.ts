@@ -21,7 +21,7 @@ export function shareOf(id: string, faces: readonly VisibleFace[], fit: Fit, at:
 }
 
 /** Whether a spot lies in a convex polygon. */
-function holds(polygon: readonly Spot[], [x, y]: Spot): boolean {
+export function holds(polygon: readonly Spot[], [x, y]: Spot): boolean {
   let [left, right] = [false, false];
   polygon.forEach(([x1, y1], i) => {
     const [x2, y2] = polygon[(i + 1) % polygon.length] as Spot;

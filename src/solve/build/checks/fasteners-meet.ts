@@ -1,8 +1,9 @@
 import { fastenersMeet } from "../../../findings/rules/fasteners-meet.ts";
 import { UNITS_PER_MM } from "../../../units/length.ts";
 import { toNumber } from "../../../units/rational.ts";
-import type { Fastener } from "../../design.ts";
+import type { Fastener, Joint } from "../../design.ts";
 import { meet, type Rod, rodOf } from "../order/rods.ts";
+import { groupedBy } from "../steps/wishes/own-key.ts";
 import type { Rule, Verdict } from "./check.ts";
 
 /** Wood that stays between two rods, half of it round each: nails wander, and a thinner wall breaks. Common practice, no source. */
@@ -27,21 +28,18 @@ export const fastenersMeetRule: Rule = ({ design, fasteners }) => {
   const check = { rule: "fasteners-meet", value: met.length, limit: 0, unit: "pairs", basis: "geometry" };
   const [subject = ""] = design.parts.map(({ id }) => id);
   if (met.length === 0) return driven.length > 1 ? [{ check: { ...check, subject, verdict: "holds" } }] : [];
-  const pairs = new Map<string, (typeof met)[number][]>();
-  for (const pair of met) {
-    const key = pair.map(({ id }) => jointOf(id)).join();
-    pairs.set(key, [...(pairs.get(key) ?? []), pair]);
-  }
-  return [...pairs.values()].map((own): Verdict => {
+  return groupedBy(met, (pair) => pair.map(({ joint }) => joint).join()).map((own): Verdict => {
     const [[one, other]] = own as [(typeof met)[number]];
-    const joints = [one, other].map(({ id }) => design.joints.find((joint) => joint.id === jointOf(id)));
-    const at = joints[1]?.at ?? joints[0]?.at ?? { start: 0, end: 0, line: 1, column: 1 };
+    const [first, second] = [one, other].map(({ joint }) => design.joints.find(({ id }) => id === joint)) as [
+      Joint,
+      Joint,
+    ];
     const said = (each: Fastener) => ({ kind: each.kind, part: each.through[0] ?? each.into });
     const inPart = woodOf(one).find((id) => woodOf(other).includes(id)) ?? one.into;
-    const also = joints[0] && joints[0].at !== at ? { also: [{ at: joints[0].at, label: "the other joint" }] } : {};
+    const also = first.at === second.at ? {} : { also: [{ at: first.at, label: "the other joint" }] };
     return {
       check: { ...check, subject: inPart, value: own.length, verdict: "fails" },
-      finding: fastenersMeet(at, { one: said(other), other: said(one), count: own.length, inPart }, also),
+      finding: fastenersMeet(second.at, { one: said(other), other: said(one), count: own.length, inPart }, also),
     };
   });
 };
@@ -54,12 +52,9 @@ const rodIn = ({ head: { at }, direction, length, rod }: Fastener): Rod =>
     toNumber(length),
   );
 
-/** Joint of a fastener: its id begins with it. */
-const jointOf = (id: string): string => id.split(".")[0] as string;
-
 const woodOf = ({ through, into }: Fastener): readonly string[] => [...through, into];
 
 const strike = (a: Driven, b: Driven): boolean =>
-  jointOf(a.fastener.id) !== jointOf(b.fastener.id) &&
+  a.fastener.joint !== b.fastener.joint &&
   woodOf(a.fastener).some((id) => woodOf(b.fastener).includes(id)) &&
   meet(a.rod, b.rod);

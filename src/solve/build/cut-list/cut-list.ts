@@ -2,6 +2,7 @@ import type { Length } from "../../../units/length.ts";
 import { compare } from "../../../units/rational.ts";
 import type { CutLine } from "../../build.ts";
 import type { Design, Hole } from "../../design.ts";
+import { hingedIn } from "../order/links.ts";
 import { type AlikeParts, groupAlike } from "./alike.ts";
 import { markOf } from "./marks.ts";
 import { toldApart } from "./name.ts";
@@ -11,7 +12,7 @@ import { type PrintedSizes, printedSizes } from "./printed.ts";
 /** One line for each kind of part: stock in the order of the source, then thickness, length and width falling, then source order. */
 export function cutList(design: Design, holes: readonly Hole[], print: (length: Length) => string): readonly CutLine[] {
   const own = (id: string): readonly Hole[] => holes.filter((hole) => hole.part === id);
-  const hinged = new Set(design.joints.flatMap(({ id, kind }) => (kind === "hinged" ? [id] : [])));
+  const hinged = hingedIn(design);
   const groups = groupAlike(design.parts.map((part) => ({ part, holes: own(part.id) })));
   const order = new Map(design.stock.map((stock, i) => [stock.name, i]));
   const sized = groups.map((group, i) => ({

@@ -79,6 +79,10 @@ function tied(body: readonly number[], links: readonly Link[]) {
   return { pieces, find };
 }
 
+/** Ids of the joints of what opens on hinges. */
+export const hingedIn = ({ joints }: Pick<Design, "joints">): ReadonlySet<string> =>
+  new Set(joints.flatMap(({ id, kind }) => (kind === "hinged" ? [id] : [])));
+
 /** Ids of the shelves that lie on pins. */
 export const onPins = ({ joints }: Pick<Design, "joints">): ReadonlySet<string> =>
   new Set(joints.flatMap(({ method, parts: [shelf] }) => (method === "shelf pins" ? [shelf] : [])));

@@ -1,7 +1,8 @@
 /** What one set of clamps draws together in one glue-up: else its parts would end in bare tenons at one end, and be knocked about for a day. */
 
-import { toNumber } from "../../../units/rational.ts";
-import type { Box, Direction, Joint } from "../../design.ts";
+import { compare } from "../../../units/rational.ts";
+import { INDICES, middle } from "../../design/space.ts";
+import type { Direction, Joint } from "../../design.ts";
 import { type Grouping, isGlued, isPanel, type Move, moveKey, waits } from "./moves.ts";
 import { closingMinutes, OPEN } from "./open-time.ts";
 
@@ -52,10 +53,10 @@ const drivenFromOneSide = (moves: readonly Move[]): boolean =>
 
 /** Whether the last move brings something to the other end of what is joined at one end before. */
 function closesOtherEnd(work: Grouping, move: Move, last: Move): boolean {
-  const axis = last.along.findIndex((c) => Math.abs(c) > STEEP);
-  if (axis < 0) return false;
+  const axis = INDICES.find((i) => Math.abs(last.along[i]) > STEEP);
+  if (axis === undefined) return false;
   const side = (id: string, mate: string): number =>
-    Math.sign(middleOf(work.part(mate).body, axis) - middleOf(work.part(id).body, axis));
+    compare(middle(work.part(mate).body, axis), middle(work.part(id).body, axis));
   const ends = (joints: readonly Joint[], id: string): readonly number[] =>
     joints.flatMap(({ parts }) =>
       parts.includes(id) ? parts.filter((other) => other !== id).map((mate) => side(id, mate)) : [],
@@ -65,8 +66,6 @@ function closesOtherEnd(work: Grouping, move: Move, last: Move): boolean {
     parts.some((id) => ends(before, id).some((one) => ends(after, id).some((other) => one * other < 0))),
   );
 }
-
-const middleOf = ({ low, high }: Box, axis: number): number => toNumber(low[axis as 0]) + toNumber(high[axis as 0]);
 
 /** Cosine. */
 const STEEP = 0.9;

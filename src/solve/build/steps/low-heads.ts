@@ -1,9 +1,9 @@
 /** Heads that go in from the side, close above the bench: neither a chuck nor a hammer comes down to them. */
 import { inches, millimetres, UNITS_PER_MM } from "../../../units/length.ts";
-import { min, subtract, toNumber } from "../../../units/rational.ts";
+import { subtract, toNumber } from "../../../units/rational.ts";
 import { axisOf } from "../../design/space.ts";
 import type { Direction } from "../../design.ts";
-import { bottomOf, boxOf, heightOf } from "./box-of.ts";
+import { heightOf, lowestOf } from "./box-of.ts";
 import type { Work } from "./draft.ts";
 import { type Move, togetherAfter } from "./moves.ts";
 
@@ -16,9 +16,7 @@ const NEARLY = 6 * UNITS_PER_MM;
 export function lowHeadTexts(work: Work, moves: readonly Move[], up: Direction): readonly string[] {
   const axis = axisOf(up);
   const room = ROOM[work.design.units];
-  const bench = togetherAfter(moves)
-    .map((id) => bottomOf(boxOf(work.part(id)), up))
-    .reduce(min);
+  const bench = lowestOf(work, togetherAfter(moves), up);
   const low = moves
     .flatMap((move) => move.work.flatMap(({ drives }) => drives))
     .filter(({ fastener: { direction, head } }) => {

@@ -2,7 +2,7 @@
 import { toNumber } from "../../../units/rational.ts";
 import { axisOf, INDICES } from "../../design/space.ts";
 import type { Direction } from "../../design.ts";
-import { bottomOf, boxOf } from "./box-of.ts";
+import { boxOf, lowestOf } from "./box-of.ts";
 import type { Work } from "./draft.ts";
 import { BLOCKS, centreOf } from "./resting.ts";
 
@@ -19,8 +19,8 @@ export function otherFeet(
   feet: readonly string[],
   up: Direction,
 ): OtherFeet | null {
-  const level = (id: string): number => toNumber(bottomOf(boxOf(work.part(id)), up));
-  const bench = Math.min(...feet.map(level));
+  const level = (id: string): number => toNumber(lowestOf(work, [id], up));
+  const bench = toNumber(lowestOf(work, feet, up));
   const weight = centreOf(work, ids);
   const boxes = feet.map((id) => boxOf(work.part(id)));
   const between = INDICES.filter((i) => i !== axisOf(up)).every((i) => {

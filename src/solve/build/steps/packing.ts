@@ -1,9 +1,9 @@
 /** What reaches farther down than what the work rests on: the work is raised for it. */
 import { type Length, UNITS_PER_MM } from "../../../units/length.ts";
-import { equal, less, max, min, rational, sign, subtract, toNumber } from "../../../units/rational.ts";
+import { equal, less, max, rational, sign, subtract, toNumber } from "../../../units/rational.ts";
 import { sameDirection } from "../../design/space.ts";
 import type { Direction } from "../../design.ts";
-import { bottomOf, boxOf } from "./box-of.ts";
+import { lowestOf } from "./box-of.ts";
 import { definite, type Work } from "./draft.ts";
 import { blocksForJaws } from "./jaw-room.ts";
 import { lowHeadTexts } from "./low-heads.ts";
@@ -22,10 +22,6 @@ interface Past {
   readonly by: Length;
   readonly ids: readonly string[];
 }
-
-/** How high some parts begin, as the work lies. */
-const lowestOf = (work: Work, ids: readonly string[], up: Direction): Length =>
-  ids.map((id) => bottomOf(boxOf(work.part(id)), up)).reduce(min);
 
 /** Null where all ends on the bench, or above it. */
 export function pastTheBench(work: Work, moves: readonly Move[], up: Direction): Past | null {

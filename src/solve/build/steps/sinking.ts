@@ -1,9 +1,9 @@
 /** What nothing holds up but a room along which it slides: it is packed while the glue is wet, or it sinks to the bench. */
 import { UNITS_PER_MM } from "../../../units/length.ts";
-import { min, subtract, toNumber } from "../../../units/rational.ts";
+import { subtract, toNumber } from "../../../units/rational.ts";
 import { axisOf } from "../../design/space.ts";
 import type { Direction, Joint } from "../../design.ts";
-import { bottomOf, boxOf } from "./box-of.ts";
+import { lowestOf } from "./box-of.ts";
 import { definite, type Work } from "./draft.ts";
 import { type Move, togetherAfter } from "./moves.ts";
 import { groupedBy } from "./wishes/own-key.ts";
@@ -20,9 +20,9 @@ export function sinkTexts(work: Work, moves: readonly Move[], up: Direction): re
   const [first] = moves as readonly [Move];
   if (first.arrivesBuilt) return [];
   const all = togetherAfter(moves);
-  const bottom = (id: string) => bottomOf(boxOf(work.part(id)), up);
+  const bottom = (id: string) => lowestOf(work, [id], up);
   // What reaches past the work as it stands is kept clear of the bench.
-  const bench = (first.starts ? all : first.present).map(bottom).reduce(min);
+  const bench = lowestOf(work, first.starts ? all : first.present, up);
   const held = new Set(first.starts ? [] : first.present);
   const carries = ({ parts }: Joint, id: string): boolean =>
     parts.some((other) => other !== id && toNumber(subtract(bottom(id), bottom(other))) > SEEN);

@@ -1,9 +1,9 @@
 /** Work that lies, and falls to the side to which it reaches out. */
 import type { Length } from "../../../units/length.ts";
-import { equal, max, min, negate, toNumber } from "../../../units/rational.ts";
+import { equal, max, negate, toNumber } from "../../../units/rational.ts";
 import { axisOf, INDICES } from "../../design/space.ts";
 import type { Box, Direction } from "../../design.ts";
-import { bottomOf, boxOf } from "./box-of.ts";
+import { bottomOf, boxOf, lowestOf } from "./box-of.ts";
 import { definite, type Work } from "./draft.ts";
 import { centreOf, standingOn } from "./resting.ts";
 
@@ -19,7 +19,7 @@ export function tippingTexts(work: Work, ids: readonly string[], up: Direction):
 function farthest(work: Work, ids: readonly string[], up: Direction): readonly string[] {
   const axis = axisOf(up);
   const bodies = ids.map((id) => ({ id, body: boxOf(work.part(id)) }));
-  const lowest = bodies.map(({ body }) => bottomOf(body, up)).reduce(min);
+  const lowest = lowestOf(work, ids, up);
   const feet = bodies.filter(({ body }) => equal(bottomOf(body, up), lowest));
   const weight = centreOf(work, ids);
   const far = INDICES.filter((i) => i !== axis).flatMap((i) =>

@@ -2,6 +2,7 @@ import type { Length } from "../../../units/length.ts";
 import { compare, ZERO } from "../../../units/rational.ts";
 import type { Action, Step, Tool } from "../../build.ts";
 import type { Feature } from "../../design.ts";
+import { hingedIn } from "../order/links.ts";
 import { askedBeside, askedFor } from "./asked.ts";
 import { bits, blockBores } from "./boring-tools.ts";
 import { markedFrom, matingsOf } from "./dowelled.ts";
@@ -60,7 +61,7 @@ export function toolsFor(work: Work, steps: readonly Step[]): readonly Need[] {
   const features = actions.flatMap((action) =>
     action.do === "machine" ? action.features.flatMap((i) => work.part(action.part).features[i] ?? []) : [],
   );
-  const hinged = new Set(work.design.joints.flatMap(({ id, kind }) => (kind === "hinged" ? [id] : [])));
+  const hinged = hingedIn(work.design);
   const drivers = actions.flatMap((action) => (action.do === "drive" ? [action.tool] : []));
   const all: readonly (Need | undefined)[] = [
     { tool: "Tape measure, rule, square, pencil and marking knife", why: "to mark out" },

@@ -6,6 +6,7 @@
 import { inches, type Length, millimetres } from "../../../units/length.ts";
 import { multiply, rational } from "../../../units/rational.ts";
 import { roundTo } from "../../../units/round.ts";
+import type { FastenerKind } from "../../design.ts";
 
 export interface ScrewSize {
   /** "#8", "4 mm" */
@@ -85,6 +86,9 @@ export const DOWELS = {
   inch: [inches(1, 4), inches(5, 16), inches(3, 8), inches(1, 2)],
   mm: [millimetres(6), millimetres(8), millimetres(10), millimetres(12)],
 } as const;
+
+/** What has no thread, and is driven by blows. */
+export const NAILS: ReadonlySet<FastenerKind> = new Set<FastenerKind>(["nail", "brad", "staple"]);
 
 /** Wire of nails and brads: 0.113 in for 2 to 2 1/2 in nails, 0.048 in (18 gauge) for brads; staples 1/4 in wide of the same (from memory). */
 export const WIRE = {

@@ -1,6 +1,7 @@
 /** Where parts are fixed to each other, seen along one direction. Millimetres. */
 import { UNITS_PER_MM } from "../../../../units/length.ts";
 import { toNumber } from "../../../../units/rational.ts";
+import { NAILS } from "../../../design/fastening/catalogue.ts";
 import type { AxisIndex } from "../../../design/space.ts";
 import type { Fastener, FastenerKind, Hole, Joint } from "../../../design.ts";
 
@@ -18,8 +19,6 @@ export interface Anchor {
 /** Nails, brads and staples bend, and are taken to let wood move across them; along them they hold what moves (common practice, no source). */
 const RIGID: readonly FastenerKind[] = ["pocket screw", "wood screw", "dowel", "lag screw", "bolt", "peg"];
 
-const NAILS: readonly FastenerKind[] = ["nail", "brad", "staple"];
-
 /** What fixes each joint along a direction; joints that slide, or that only nails hold, are left out. */
 export function anchorsAlong(
   axis: AxisIndex,
@@ -31,7 +30,7 @@ export function anchorsAlong(
     if (joint.kind === "floating" || joint.kind === "resting") return [];
     if (joint.glue) return glued(joint, axis);
     const rigid = (fasteners.get(joint.id) ?? []).filter(
-      ({ kind, direction }) => RIGID.includes(kind) || (NAILS.includes(kind) && Math.abs(direction[axis]) > 0.9),
+      ({ kind, direction }) => RIGID.includes(kind) || (NAILS.has(kind) && Math.abs(direction[axis]) > 0.9),
     );
     if (rigid.length === 0) return [];
     // Where it crosses from part to part, not where its head is.

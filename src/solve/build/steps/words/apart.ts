@@ -2,12 +2,11 @@
 import { inches, type Length, millimetres } from "../../../../units/length.ts";
 import { add, compare, equal, half, less, subtract, ZERO } from "../../../../units/rational.ts";
 import { roundTo } from "../../../../units/round.ts";
+import { NAILS } from "../../../design/fastening/catalogue.ts";
 import { type AxisIndex, faceOf, INDICES, indexOf } from "../../../design/space.ts";
-import type { Fastener, FastenerKind } from "../../../design.ts";
+import type { Fastener } from "../../../design.ts";
 import { listed, pluralOf, series, type Work } from "../draft.ts";
 import { groupedBy } from "../wishes/own-key.ts";
-
-const PLAIN: ReadonlySet<FastenerKind> = new Set(["nail", "brad", "staple"]);
 
 /** At the end of a measure. */
 const UNIT = /[ \u202f](?:in|mm)$/u;
@@ -29,7 +28,7 @@ interface Nailed {
 export function apartText(work: Work, list: readonly Fastener[]): string {
   const { plan } = work;
   const bored = new Set(plan.holes.flatMap(({ for: id }) => id ?? []));
-  if (!list.every(({ id, kind }) => PLAIN.has(kind) && !bored.has(id))) return "";
+  if (!list.every(({ id, kind }) => NAILS.has(kind) && !bored.has(id))) return "";
   const rows = groupedBy(list, ({ joint }) => joint).flatMap((own) => nailed(work, own) ?? []);
   const all = gapText(
     work,

@@ -6,6 +6,7 @@ import { acrossGap } from "../../../design/joinery/touch.ts";
 import { featureBox } from "../../../design/shapes/feature-box.ts";
 import { type AxisIndex, faceOf, INDICES, indexOf, middle } from "../../../design/space.ts";
 import type { Box, Joint, Part } from "../../../design.ts";
+import { hingedIn } from "../../order/links.ts";
 import { called, type Work } from "../draft.ts";
 import type { BoxFeature } from "./boxes.ts";
 import { sideWord } from "./measured.ts";
@@ -43,7 +44,7 @@ export type Arris = readonly (readonly [axis: AxisIndex, high: boolean])[];
 
 /** Where leaves are let in at an edge its rounding stops before them: they lie on the whole of their wood, and their knuckles stand along it. */
 export function squareAtSeats(work: Work, part: Part, edges: readonly Arris[]): readonly string[] {
-  const hinged = new Set(work.design.joints.flatMap(({ id, kind }) => (kind === "hinged" ? [id] : [])));
+  const hinged = hingedIn(work.design);
   const seats = part.features.flatMap((each) =>
     "size" in each && each.for !== null && hinged.has(each.for) ? [featureBox(each)] : [],
   );

@@ -7,6 +7,7 @@ import { LOCATED } from "../../jigs/spacers.ts";
 import { panesOf } from "../../order/glazing.ts";
 import { listed, series, type Work } from "../draft.ts";
 import type { Move } from "../moves.ts";
+import { groupedBy } from "../wishes/own-key.ts";
 import { calledAmong } from "./by-place.ts";
 import { sideWord } from "./measured.ts";
 
@@ -26,28 +27,19 @@ export function endTexts(work: Work, moves: readonly Move[]): readonly string[] 
     const words = nearerTo(work, work.part(id));
     return words === null ? [] : [{ id, words }];
   });
-  const sentences = new Map<string, string[]>();
-  for (const { id, words } of told) {
-    const key = `${work.line(id).mark} ${words}`;
-    sentences.set(key, [...(sentences.get(key) ?? []), id]);
-  }
   const coming = told.map(({ id }) => id);
-  return [...sentences].map(([key, ids]) => {
-    const [, words = ""] = /^\S+ (.*)$/u.exec(key) ?? [];
-    return `${words} of ${ids.length > 1 ? `each of ${listed(work, ids)}` : `the ${calledAmong(work, ids[0] as string, coming)}`}.`;
+  return groupedBy(told, ({ id, words }) => `${work.line(id).mark} ${words}`).map((own) => {
+    const [{ id, words }, ...more] = own as [(typeof told)[number]];
+    const ids = own.map((each) => each.id);
+    return `${words} of ${more.length > 0 ? `each of ${listed(work, ids)}` : `the ${calledAmong(work, id, coming)}`}.`;
   });
 }
 
 /** Only holes tell its ends apart, and they lie nearer to one than to the other; null where it fits one way only, or either way. */
 function nearerTo(work: Work, part: Part): string | null {
   if (part.turned || part.features.length > 0) return null;
-  const groups = new Map<string, Hole[]>();
-  for (const hole of work.plan.holes)
-    if (hole.part === part.id && hole.atBench) {
-      const key = `${whatFor(work, [hole])} ${boredAlong(hole)}`;
-      groups.set(key, [...(groups.get(key) ?? []), hole]);
-    }
-  for (const holes of groups.values()) {
+  const bored = work.plan.holes.filter((hole) => hole.part === part.id && hole.atBench);
+  for (const holes of groupedBy(bored, (hole) => `${whatFor(work, [hole])} ${boredAlong(hole)}`)) {
     const sides = INDICES.filter((i) => i !== boredAlong(holes[0] as Hole)).flatMap((axis) => {
       const high = nearer(part, holes, axis);
       return high === null ? [] : [`${faceOf(axis, high)} ${sideWord(part, axis)}`];
