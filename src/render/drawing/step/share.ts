@@ -12,13 +12,20 @@ const PLACES: readonly Spot[] = [-4, -3, -2, -1, 0, 1, 2, 3, 4].flatMap((i) =>
 export function shareOf(id: string, faces: readonly VisibleFace[], fit: Fit, at: Spot, radius: number): number {
   const polygons = faces
     .filter((face) => face.id === id)
-    .flatMap((face) => face.polygons.map((polygon) => polygon.map(fit.page)));
+    .flatMap((face) => face.polygons.map((polygon) => polygon.map(fit.page)))
+    .filter((polygon) => isNear(polygon, at, radius));
   const inside = PLACES.filter(([dx, dy]) => {
     const spot: Spot = [at[0] + dx * radius, at[1] + dy * radius];
     return polygons.some((polygon) => holds(polygon, spot));
   });
   return inside.length / PLACES.length;
 }
+
+/** Whether the box around a polygon meets that around a circle: most polygons of a picture lie far from it. */
+const isNear = (polygon: readonly Spot[], at: Spot, radius: number): boolean =>
+  ([0, 1] as const).every(
+    (i) => polygon.some((spot) => spot[i] >= at[i] - radius) && polygon.some((spot) => spot[i] <= at[i] + radius),
+  );
 
 /** Whether a spot lies in a convex polygon. */
 export function holds(polygon: readonly Spot[], [x, y]: Spot): boolean {
