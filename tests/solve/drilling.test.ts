@@ -2,7 +2,7 @@ import { readFileSync } from "node:fs";
 import { describe, expect, it } from "vitest";
 import type { DrillRow, Hole } from "../../src/solve/build.ts";
 import { toInches, toMillimetres } from "../../src/units/length.ts";
-import { auditOf, said, solveText } from "../examples/compiled.ts";
+import { auditOf, built, said, solveText } from "../examples/compiled.ts";
 
 /** A case 3/4 in thick with a shelf on pins of 5 mm, a lid that is screwed on, and a knob on a false front. */
 const CASE = `plan: 1
@@ -133,6 +133,15 @@ describe("the drilling table", () => {
     expect(stops.length).toBeGreaterThan(2);
     for (const stop of stops) expect(stop).toBeCloseTo(Math.round(stop), 9);
   });
+});
+
+it("holes of a cabinet that stands together, for what ties it to its wall, are bored on the bench in that step, over scrap", () => {
+  const { drilling, steps } = built("old-plans/medicine-cabinet");
+  const [wall, ...others] = drilling.filter(({ what }) => what === "hole for wall screw");
+  expect(others).toEqual([]);
+  expect(wall).toMatchObject({ when: "on the bench", backing: "scrap" });
+  const [number] = wall?.steps ?? [];
+  expect(steps.find((step) => step.number === number)?.title).toMatch(/to the wall$/);
 });
 
 describe("the table of fasteners", () => {

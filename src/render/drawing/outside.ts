@@ -5,7 +5,9 @@ import type { BuiltPart } from "../../solve/build.ts";
 import { max, min } from "../../units/index.ts";
 
 /** The exact corners of the box around some parts; null where there is no wood. */
-export function outsideOf(parts: readonly BuiltPart[]): { readonly low: Point; readonly high: Point } | null {
+export function outsideOf(
+  parts: readonly Pick<BuiltPart, "solid">[],
+): { readonly low: Point; readonly high: Point } | null {
   const [first, ...others] = parts.filter(({ solid }) => !isEmpty(solid)).map(({ solid }) => exactBounds(solid));
   if (!first) return null;
   const each = (of: typeof min, a: Point, b: Point): Point => [of(a[0], b[0]), of(a[1], b[1]), of(a[2], b[2])];

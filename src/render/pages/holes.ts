@@ -63,6 +63,7 @@ export function holesAndScrews(plan: Plan): Section | null {
 /** How the table is read: what is not in it is not explained. */
 function introduction(rows: readonly DrillRow[], { unit }: Printer, { hardware, design }: Build): string {
   const wallPilot = hardware.some(({ item }) => boredIntoStuds(item.kind, design)) ? studPilot(design.units) : null;
+  const ahead = rows.some(({ when }) => when === "on the bench");
   const has = (some: (row: DrillRow) => boolean, text: string): readonly string[] => (rows.some(some) ? [text] : []);
   return [
     `Sorted by drill; stops in ${unit === "in" ? "inches" : "millimetres"}, from the surface that the bit goes in by.`,
@@ -70,7 +71,8 @@ function introduction(rows: readonly DrillRow[], { unit }: Printer, { hardware, 
       ? [
           "Bored before assembly, but for what is said to be bored in place: through the holes that are there already, and the stop is set for the wood of both.",
         ]
-      : ["All are bored before assembly."]),
+      : [`All are bored before assembly${ahead ? ", but for what is said to be bored on the bench" : ""}.`]),
+    ...(ahead ? ["On the bench: when the piece stands together, before it goes to its place."] : []),
     ...has(
       (row) => row.backing === "scrap",
       "On scrap: with a piece of scrap pressed against where the bit comes out.",
@@ -126,10 +128,10 @@ function intoOf({ into }: DrillRow): string {
     .join("; ");
 }
 
-/** "step 3", "in place, steps 3, 5" */
+/** "step 3", "in place, steps 3, 5", "on the bench, step 9" */
 function whenOf({ when, steps }: DrillRow): string {
   const told = steps.length === 0 ? [] : [`step${steps.length > 1 ? "s" : ""} ${steps.join(", ")}`];
-  return [...(when === "in place" || told.length === 0 ? [when] : []), ...told].join(", ");
+  return [...(when !== "before assembly" || told.length === 0 ? [when] : []), ...told].join(", ");
 }
 
 /** "A → B (4)"; "at C, into A (12)" of what passes through nothing. */

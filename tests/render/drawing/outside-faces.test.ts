@@ -165,8 +165,8 @@ test("views one below the other with captions beside them go in larger, and keep
   const aspects = aspectsOf(build, around);
   const fits = (by: number) => {
     const scale = 72 / 406_400 / by;
-    const told = () => rowsOf(build, aspects, around, scale);
-    return ORDERS.filter((order) => setOut(told, aspects, around, scale, { room: frame, pen, order }) !== null);
+    const told = () => rowsOf(build, aspects, scale);
+    return ORDERS.filter((order) => setOut(told, aspects, scale, { room: frame, pen, order }) !== null);
   };
   expect(fits(8)).toEqual(["close"]);
   expect(fits(10)).toEqual(["aside", "stacked", "close"]);

@@ -48,6 +48,19 @@ describe("sections", () => {
     expect(struck(drawing?.items ?? []).filter((word) => !/^[A-E]$/.test(word))).toEqual([]);
   });
 
+  test("measure a side as thick as it is where the door, cut off, stands past it: 3/4 in, not 3/4 + 1/8", () => {
+    const closed = [
+      ...[0, 23.25].map((x) => part(`side ${x}`, "A", "Side", "board", { body: [x, 0.75, 0.75, x + 0.75, 12, 29.25] })),
+      ...[0, 29.25].map((z) => part(`over ${z}`, "B", "Top", "board", { body: [0, 0.75, z, 24, 12, z + 0.75] })),
+      part("door", "C", "Door", "board", { body: [-0.125, 0, 0, 24.125, 0.75, 30] }),
+    ];
+    const drawing = sections({ ...bench(), parts: [...closed, shelf] }, { frame, pen });
+    const said = words(drawing?.items ?? []).map((word) => word.replaceAll(/\s/gu, " "));
+    expect(said.filter((word) => word === "3⁄4")).toHaveLength(2);
+    expect(said).toContain("22 1⁄2");
+    expect(said).not.toContain("7⁄8");
+  });
+
   test("are left out where there is nothing inside to measure", () => {
     const open = [shelf, ...parts.filter(({ id }) => id !== "door" && id !== "back")];
     expect(sections({ ...bench(), parts: open }, { frame, pen })).toBeNull();

@@ -6,6 +6,7 @@ import type { Build } from "../../../solve/build.ts";
 import { type Length, subtract, toNumber } from "../../../units/index.ts";
 import type { Pen } from "../drawing.ts";
 import { openHoles } from "../open-holes.ts";
+import { outsideOf } from "../outside.ts";
 import { Sight } from "../sight.ts";
 import type { Aspect, Outside } from "../three-views/aspect.ts";
 import { cutOpen } from "./cut-open.ts";
@@ -38,7 +39,9 @@ export function sectionOf({ parts, holes, design }: Build, outside: Outside, axi
   return {
     caption: `${name} section, ${pen.print(distance)}\u202f${unit} from the ${off}`,
     axes,
+    // Drawn in the place of the whole, to one line with the other section; measured as far as there is wood.
     extent: { low: corner(outside.low), high: corner(outside.high) },
+    outside: outsideOf(opened.parts) ?? outside,
     lines: sight.lines(),
     panes: sight.panes(),
     rims: openHoles(whole, sight.stage, () => [0, 0, 0]),

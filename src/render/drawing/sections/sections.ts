@@ -20,7 +20,7 @@ import { placeBalloons } from "../place-balloons.ts";
 import { type Box, Plate } from "../plate.ts";
 import { closeScales, type Scale, wholeOf } from "../scale.ts";
 import { seenArea, targetsOn } from "../targets.ts";
-import { type Aspect, aspectsOf, edgeLines, type Laid, linedOut, type Outside } from "../three-views/aspect.ts";
+import { type Aspect, aspectsOf, edgeLines, type Laid, linedOut } from "../three-views/aspect.ts";
 import { type Measured, shownIn } from "../three-views/dimensioning.ts";
 import { beside } from "../three-views/room-beside.ts";
 import { tollOf } from "../toll.ts";
@@ -44,8 +44,8 @@ export function sections(build: Build, { frame, pen }: { readonly frame: Frame; 
     const ends = told.flatMap(({ from, to }) => [from, to]);
     const before: Measured = [shown[0], shown[1], [...shown[2], ...ends]];
     for (const stacked of [false, true]) {
-      const found = setOut(build, cuts, outside, scale.points, { frame, pen, stacked, before });
-      if (found) yield { found, scale, ends, ...drawn(build, found, cuts, outside, { frame, pen, scale }, told) };
+      const found = setOut(build, cuts, scale.points, { frame, pen, stacked, before });
+      if (found) yield { found, scale, ends, ...drawn(build, found, cuts, { frame, pen, scale }, told) };
     }
   };
   const best = wholeOf(closeScales(build.design.units), at);
@@ -107,7 +107,6 @@ function drawn(
   build: Build,
   set: SetOut,
   cuts: readonly [Section, Section],
-  outside: Outside,
   { frame, pen, scale }: Sheet,
   clear: readonly Clear[],
 ): Pick<Tried, "items" | "lost"> {
@@ -131,7 +130,7 @@ function drawn(
       caption.item,
     ];
   });
-  const rows = set.rows.map((row) => beside(row, set.views[row.view] as Laid, outside, plate, pen));
+  const rows = set.rows.map((row) => beside(row, set.views[row.view] as Laid, plate, pen));
   const heights = clear.map((each) => drawClear([each], set.views[0].fit, plate, pen));
   const tolls = set.views.map(({ fit }, i) => tollOf(partAt(cuts[i]?.cut ?? [], fit, frame), SMALL));
   const labels = set.views.flatMap(({ fit }, i) => labelsOf(build, cuts[i] as Section, fit));

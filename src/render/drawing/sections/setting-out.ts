@@ -4,7 +4,7 @@ import type { Frame } from "../../style.ts";
 import { bodiesOf } from "../dimension/bodies.ts";
 import type { Pen } from "../drawing.ts";
 import { heightOf, widthOf } from "../fit.ts";
-import { type Laid, laid, type Outside } from "../three-views/aspect.ts";
+import { type Laid, laid } from "../three-views/aspect.ts";
 import { dimensioning, type Measured, type Rows, type Wanted } from "../three-views/dimensioning.ts";
 import { roomBeside } from "../three-views/room-beside.ts";
 import type { Section } from "./section.ts";
@@ -40,7 +40,6 @@ export interface Room {
 export function setOut(
   build: Pick<Build, "parts" | "motions">,
   cuts: readonly [Section, Section],
-  outside: Outside,
   scale: number,
   { frame, pen, stacked, before }: Room,
 ): SetOut | null {
@@ -49,8 +48,8 @@ export function setOut(
   const high = heightOf(front.extent) * scale;
   const across = stacked ? Math.max(wide, deep) : wide + deep + GAP;
   if (across > frame.width || (stacked ? 2 : 1) * (high + CAPTION) > frame.height) return null;
-  const rows = dimensioning(bodiesOf(build), cuts, WANTED, outside, { scale, before });
-  const { depth, captioned } = roomBeside(cuts, rows, outside, scale, pen);
+  const rows = dimensioning(bodiesOf(build), cuts, WANTED, { scale, before });
+  const { depth, captioned } = roomBeside(cuts, rows, scale, pen);
   const reach = (view: 0 | 1, name: "left" | "right", width: number): number =>
     Math.max(depth(view, name), captioned(view, width));
   const above = (view: 0 | 1): number => depth(view, "above") + 2;

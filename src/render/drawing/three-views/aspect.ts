@@ -30,18 +30,20 @@ export interface Aspect {
   /** Axes of the piece that run across and up the page. */
   readonly axes: readonly [0 | 1 | 2, 0 | 1 | 2];
   readonly extent: Extent;
+  /** The exact box around what stands there. */
+  readonly outside: Outside;
 }
 
 /** Front, right side, top; with the hardware that does not stand out past the outside there, where the dimensions are. */
 export function aspectsOf(
   { parts, holes, design }: Pick<Build, "parts" | "holes" | "design">,
-  { low, high }: Outside,
+  outside: Outside,
   hardware: Build["hardware"] = [],
 ): readonly [Aspect, Aspect, Aspect] {
   const clear = panesOf(design);
   const aspect = (caption: string, view: View, axes: Aspect["axes"]): Aspect => {
     const corner = (of: Corner) => [toNumber(of[axes[0]]), toNumber(of[axes[1]])] as const;
-    const extent = { low: corner(low), high: corner(high) };
+    const extent = { low: corner(outside.low), high: corner(outside.high) };
     const within = hardware.filter(
       ({ solid }) =>
         !isEmpty(solid) &&
@@ -49,7 +51,7 @@ export function aspectsOf(
     );
     const sight = new Sight([...parts, ...within], view, clear);
     const rims = openHoles(holes, sight.stage, () => [0, 0, 0]);
-    return { caption, axes, extent, lines: sight.lines(), panes: sight.panes(), rims };
+    return { caption, axes, extent, outside, lines: sight.lines(), panes: sight.panes(), rims };
   };
   return [aspect("Front", FRONT, [0, 2]), aspect("Right side", RIGHT, [1, 2]), aspect("Top", TOP, [0, 1])];
 }

@@ -7,7 +7,7 @@ import type { Measure } from "../dimension/measure.ts";
 import { type Side, type SideName, sideOf } from "../dimension/side.ts";
 import { MATTERS, type Station, stations } from "../dimension/stations.ts";
 import type { Pen } from "../drawing.ts";
-import type { Aspect, Laid, Outside } from "./aspect.ts";
+import type { Aspect, Laid } from "./aspect.ts";
 import { besides } from "./besides.ts";
 
 /** Dimensions in a line, all of them of what stands in a row: from a place that is told already to the next one. */
@@ -46,13 +46,13 @@ export function dimensioning(
   bodies: readonly Body[],
   aspects: readonly Aspect[],
   wanted: readonly Wanted[],
-  { low, high }: Outside,
   { scale, before = [[], [], []] }: { readonly scale: number; readonly before?: Measured },
 ): readonly Rows[] {
   const measured = before.map((places) => [...places]) as [Length[], Length[], Length[]];
   return wanted.flatMap(({ view, sides, overall }): readonly Rows[] => {
     const aspect = aspects[view];
     if (!aspect) return [];
+    const { low, high } = aspect.outside;
     const level = sides[0] === "below" || sides[0] === "above";
     const axis = aspect.axes[level ? 0 : 1];
     const way = level ? "level" : "upright";
@@ -133,9 +133,9 @@ export function shownIn(bodies: readonly Body[], aspects: readonly Aspect[]): Me
 export function onSide(
   { side: name, chains, overall }: Rows,
   { aspect, fit, box }: Laid,
-  { low, high }: Outside,
   pen: Pen,
 ): { readonly rows: readonly (readonly Measure[])[]; readonly feet: Feet } {
+  const { low, high } = aspect.outside;
   const side = sideOf(box, name);
   const axis = aspect.axes[side.level ? 0 : 1];
   const page = (along: number, across: number) => fit.page(side.level ? [along, across] : [across, along]);

@@ -6,7 +6,7 @@ import { drawRows } from "../dimension/rows.ts";
 import { type SideName, sideOf } from "../dimension/side.ts";
 import type { Pen } from "../drawing.ts";
 import { Plate } from "../plate.ts";
-import { type Aspect, type Laid, laid, type Outside } from "./aspect.ts";
+import { type Aspect, type Laid, laid } from "./aspect.ts";
 import { onSide, type Rows } from "./dimensioning.ts";
 
 export interface RoomBeside {
@@ -21,18 +21,12 @@ export interface RoomBeside {
 const ANYWHERE: Frame = { x: -1e5, y: -1e5, width: 2e5, height: 2e5 };
 
 /** In points; `scale`: points per unit. */
-export function roomBeside(
-  aspects: readonly Aspect[],
-  rows: readonly Rows[],
-  outside: Outside,
-  scale: number,
-  pen: Pen,
-): RoomBeside {
+export function roomBeside(aspects: readonly Aspect[], rows: readonly Rows[], scale: number, pen: Pen): RoomBeside {
   const views = aspects.map((aspect) => laid(aspect, scale, 0, 0));
   // Asked for on one side after the other, and in several arrangements.
   const told = rows.map((here) => ({
     ...{ view: here.view, side: here.side },
-    drawn: once(() => beside(here, views[here.view] as Laid, outside, new Plate(ANYWHERE), pen)),
+    drawn: once(() => beside(here, views[here.view] as Laid, new Plate(ANYWHERE), pen)),
   }));
   return {
     depth: (view, side) =>
@@ -49,7 +43,7 @@ export function roomBeside(
   };
 }
 
-export function beside(row: Rows, view: Laid, outside: Outside, plate: Plate, pen: Pen): ReturnType<typeof drawRows> {
-  const { rows, feet } = onSide(row, view, outside, pen);
+export function beside(row: Rows, view: Laid, plate: Plate, pen: Pen): ReturnType<typeof drawRows> {
+  const { rows, feet } = onSide(row, view, pen);
   return drawRows(rows, feet, sideOf(view.box, row.side), plate, pen);
 }

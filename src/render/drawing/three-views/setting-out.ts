@@ -4,7 +4,7 @@ import type { Frame } from "../../style.ts";
 import { bodiesOf } from "../dimension/bodies.ts";
 import type { Pen, Spot } from "../drawing.ts";
 import { heightOf, widthOf } from "../fit.ts";
-import { type Aspect, type Laid, laid, type Outside } from "./aspect.ts";
+import { type Aspect, type Laid, laid } from "./aspect.ts";
 import { dimensioning, type Rows, type Wanted } from "./dimensioning.ts";
 import { roomBeside } from "./room-beside.ts";
 
@@ -50,15 +50,13 @@ export interface Places {
 export const rowsOf = (
   build: Pick<Build, "parts" | "motions">,
   aspects: readonly Aspect[],
-  outside: Outside,
   scale: number,
-): readonly Rows[] => dimensioning(bodiesOf(build), aspects, WANTED, outside, { scale });
+): readonly Rows[] => dimensioning(bodiesOf(build), aspects, WANTED, { scale });
 
 /** The three views at a scale, at the top of the room and in its middle; null where they do not go in. `told`: asked for where they may. */
 export function setOut(
   told: () => readonly Rows[],
   aspects: readonly [Aspect, Aspect, Aspect],
-  outside: Outside,
   scale: number,
   { room, pen, order }: Arrangement,
 ): Places | null {
@@ -74,7 +72,7 @@ export function setOut(
   const [aside, lower] = stacked ? [0, high] : [deep, 0];
   if (wide + aside > room.width || deep + high + lower + NEAR + 2 * caption > room.height) return null;
   const rows = told();
-  const { depth, captioned, past } = roomBeside(aspects, rows, outside, scale, pen);
+  const { depth, captioned, past } = roomBeside(aspects, rows, scale, pen);
   const least = close ? NEAR : CLOSE;
   const apart = (one: number, other: number): number => Math.max(least, one + other + (one && other ? BETWEEN : 6));
   const beside = aspects.map((aspect) => (close ? pen.measure(aspect.caption, "bold", 10) + BETWEEN : 0));

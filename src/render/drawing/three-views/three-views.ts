@@ -13,7 +13,7 @@ import { outsideOf } from "../outside.ts";
 import { Plate } from "../plate.ts";
 import { closeScales, type Scale, usualScale, wholeOf } from "../scale.ts";
 import { outsideInWords } from "../words.ts";
-import { aspectsOf, edgeLines, type Laid, linedOut, type Outside } from "./aspect.ts";
+import { aspectsOf, edgeLines, type Laid, linedOut } from "./aspect.ts";
 import { beside } from "./room-beside.ts";
 import { ORDERS, type Places, rowsOf, setOut } from "./setting-out.ts";
 
@@ -28,11 +28,11 @@ export function threeViews(build: Build, { frame, pen }: ThreeViewsOptions): Dra
   if (!outside) return { items: [], alt: "", scale: NOT_TO_SCALE };
   const aspects = aspectsOf(build, outside, build.hardware);
   const at = function* (scale: Scale): Generator<Drawn> {
-    const told = once(() => rowsOf(build, aspects, outside, scale.points));
+    const told = once(() => rowsOf(build, aspects, scale.points));
     for (const order of ORDERS) {
-      const places = setOut(told, aspects, outside, scale.points, { room: frame, pen, order });
+      const places = setOut(told, aspects, scale.points, { room: frame, pen, order });
       const bar: Bar = (spot) => scaleBar(scale, units, pen, spot);
-      if (places) yield { ...drawn(places, outside, new Plate(frame), pen, bar), scale };
+      if (places) yield { ...drawn(places, new Plate(frame), pen, bar), scale };
     }
   };
   const firstAt = (scale: Scale): Drawn | undefined => at(scale).next().value;
@@ -52,13 +52,7 @@ interface Drawn {
   readonly lost: number;
 }
 
-function drawn(
-  { views, rows, captions, foot }: Places,
-  outside: Outside,
-  plate: Plate,
-  pen: Pen,
-  bar: Bar,
-): Omit<Drawn, "scale"> {
+function drawn({ views, rows, captions, foot }: Places, plate: Plate, pen: Pen, bar: Bar): Omit<Drawn, "scale"> {
   const items: Item[] = [];
   views.forEach(({ aspect, fit, box }, i) => {
     const lines = edgeLines(aspect, fit);
@@ -69,7 +63,7 @@ function drawn(
   });
   let lost = 0;
   for (const row of rows) {
-    const told = beside(row, views[row.view] as Laid, outside, plate, pen);
+    const told = beside(row, views[row.view] as Laid, plate, pen);
     items.push(...told.items);
     lost += told.lost;
   }

@@ -35,7 +35,7 @@ export function drilling(drilled: Drilled): readonly DrillRow[] {
     for (const i of hole.stages.keys()) {
       const row = alike(hole, i, served, {
         ...{ design, plan, jig: jigFor(index, drilled.jigs) },
-        atBench: hole.atBench || ahead.has(index),
+        when: ahead.has(index) ? "on the bench" : hole.atBench ? "before assembly" : "in place",
       });
       if (row === null) continue;
       const key = JSON.stringify(row, (_, value) => (typeof value === "bigint" ? String(value) : value));
@@ -79,8 +79,8 @@ function alike(
     design,
     plan,
     jig,
-    atBench,
-  }: Pick<Drilled, "design" | "plan"> & { readonly jig: Jig | null; readonly atBench: boolean },
+    when,
+  }: Pick<Drilled, "design" | "plan"> & { readonly jig: Jig | null; readonly when: DrillRow["when"] },
 ): Alike | null {
   const stage = hole.stages[i] as Hole["stages"][number];
   const bit = bitFor(hole, i);
@@ -103,8 +103,9 @@ function alike(
               : stage.depth,
     jig: jig && last && !through && bit !== "countersink" ? { id: jig.id, scrap: jig.thickness === null } : null,
     slot: (last && hole.slot?.length) || null,
-    backing: through && bit !== "pocket bit" ? behind({ atBench, for: hole.for }, served, design) : null,
-    when: atBench ? "before assembly" : "in place",
+    backing:
+      through && bit !== "pocket bit" ? behind({ atBench: when !== "in place", for: hole.for }, served, design) : null,
+    when,
   };
 }
 

@@ -22,7 +22,7 @@ export interface DrillRow {
   readonly backing: "scrap" | "the wall" | null;
   /** As the finished piece stands; `parts` how many of that mark. */
   readonly into: readonly { readonly mark: string; readonly parts: number; readonly side: string }[];
-  readonly when: "before assembly" | "in place";
+  readonly when: "before assembly" | "on the bench" | "in place";
   /** Numbers of steps. */
   readonly steps: readonly number[];
 }

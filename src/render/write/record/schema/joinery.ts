@@ -108,7 +108,7 @@ export const drill: Schema = fields({
     "`parts` of that mark; the side as the piece stands.",
     list(fields({ mark: text, parts: count, side: text })),
   ),
-  when: oneOf("before assembly", "in place"),
+  when: oneOf("before assembly", "on the bench", "in place"),
   steps: list(count),
 });
 
