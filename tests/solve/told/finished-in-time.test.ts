@@ -70,5 +70,6 @@ test("shelf pins that stay in are kept free of the finish, and their holes are t
   const { steps, finishSchedule } = built("spice-cabinet");
   const last = steps.filter(({ title }) => title.startsWith("Finish the piece")).flatMap(({ text }) => text);
   expect(last.map(plain)).toContain("The shelf pins stay in: tape them, or wipe off at once what gets on them.");
+  expect(last.some((text) => /^What lies loose on them stays in too: lift it off its pins/u.test(text))).toBe(true);
   expect(finishSchedule?.free.filter((each) => /pin holes|holes of shelf pins/iu.test(each))).toHaveLength(1);
 });

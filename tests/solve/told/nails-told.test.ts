@@ -16,3 +16,16 @@ test("a few nails near one end are told one by one from there", () => {
     "into the bottom cleat (R) about 1/2 in, 5/16 in and 15/16 in from its left end; into the right bottom cleat (S) about 1/2 in, 5/16 in and 15/16 in from its right end",
   );
 });
+
+// The walls are 3/4 in thick and the ledge of the rabbet 1/4: the row over the middle of the ledge starts 1/8 in from the face inside.
+test("nails that start near a face of the edge they go into are leant away from it, and press the panel on without clamps", () => {
+  const told = textOfStep(stepWith(built("rope-chest"), /^Build the chest/u));
+  expect(told).toContain(
+    "Lean them a little, the points towards the middle of the wood: they start only 1/8 in from its face",
+  );
+  expect(told).toMatch(/Set the bottom panel \(K\) into the rabbets in [^.]*right side \(D\)\. /u);
+  const back = textOfStep(stepWith(built("manuals-bookcase"), /^Nail on the back panel/u));
+  expect(back).toContain(
+    "Lean those that go into the left side (A), the right side (B), the bottom panel (D) and the top panel (E) a little",
+  );
+});

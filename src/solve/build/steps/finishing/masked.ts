@@ -4,6 +4,10 @@ import type { Work } from "../draft.ts";
 import { glazedLastOf } from "./glazed-last.ts";
 import { pinsIn } from "./kept-in.ts";
 
+/** Wet finish that runs between a shelf and a side glues the two. */
+const LIFTED =
+  "What lies loose on them stays in too: lift it off its pins while you coat beside its ends, keep it clear of what is wet, and lay it back when that is hard, or it sticks there.";
+
 /** `last`: what is fixed is in its place by then. */
 export function maskTexts(work: Work, parts: readonly string[], last: boolean): readonly string[] {
   const { design, plan } = work;
@@ -15,7 +19,7 @@ export function maskTexts(work: Work, parts: readonly string[], last: boolean): 
   const off = new Set(plan.removable.flatMap((body) => body.parts));
   const stays = last ? [...panesOf(design)].filter((id) => !off.has(id) && !glazedLastOf(work).has(id)) : [];
   return [
-    ...(held ? ["The shelf pins stay in: tape them, or wipe off at once what gets on them."] : []),
+    ...(held ? ["The shelf pins stay in: tape them, or wipe off at once what gets on them.", LIFTED] : []),
     ...(own.every(isShut)
       ? []
       : [

@@ -11,6 +11,7 @@ import { takesText } from "./buttons.ts";
 import { closeTexts } from "./close.ts";
 import { keyTexts } from "./keys.ts";
 import { leadText } from "./lead-holes.ts";
+import { leanTexts } from "./lean.ts";
 
 /** Fasteners that are sold by the same words, and with the same things. */
 export const counted = (fasteners: readonly Fastener[]): readonly { item: string; list: readonly Fastener[] }[] => {
@@ -60,6 +61,7 @@ export function driveTexts(
       capital(
         `${verb} ${countText(item, list.length)} from ${sides},${through} into ${into}${at}${share}${apartText(work, list)}.`,
       ),
+      ...leanTexts(work, list),
       ...closeTexts(
         work,
         drives.filter(({ fastener }) => list.includes(fastener)),

@@ -26,36 +26,39 @@ interface Meeting {
 /** Told with the first of its methods, in the order in which the parts come; where one method is glued and the other is not, each by itself. */
 export function housedTexts({ work, joints, moves }: Scene, own: readonly Joint[], method: Housed): readonly string[] {
   const all = joints.filter((joint) => isHoused(joint.method));
+  // Nails and screws press on by themselves.
+  const driven = new Set(moves.flatMap((move) => move.work.flatMap((w) => (w.drives.length > 0 ? [w.joint] : []))));
+  const texts = textsOf(work, driven);
   const methods = [...new Set(joints.map((joint) => joint.method).filter(isHoused))];
   // What is set in when its frame is closed goes into all rooms at once, whenever it came.
-  if (method === "rabbet" && closesRound(joints)) return texts(work, own, [], [method]);
-  if (!sameGlue(all)) return texts(work, own, moves, [method]);
-  return methods[0] === method ? texts(work, all, moves, methods) : [];
+  if (method === "rabbet" && closesRound(joints)) return texts(own, [], [method]);
+  if (!sameGlue(all)) return texts(own, moves, [method]);
+  return methods[0] === method ? texts(all, moves, methods) : [];
 }
 
 const sameGlue = ([first, ...others]: readonly Joint[]): boolean => others.every(({ glue }) => glue === first?.glue);
 
-function texts(
-  work: Work,
-  own: readonly Joint[],
-  moves: readonly Move[],
-  methods: readonly Housed[],
-): readonly string[] {
-  const glued = own.some((joint) => joint.glue);
-  const called = methods.map((method) => [method, method] as const);
-  const rooms = (joints: readonly Joint[]): string => roomsNamed(work, joints, called);
-  const names = (joints: readonly Joint[], end: 0 | 1): string =>
-    listed(work, [...new Set(joints.map(({ parts }) => parts[end]))]);
-  const told = meetings(own, moves).map(({ over, joints }) =>
-    over
-      ? `Bring the ${rooms(joints)} in ${names(joints, 1)} over ${names(joints, 0)}`
-      : `Set ${names(joints, 0)} into the ${rooms(joints)} in ${names(joints, 1)}`,
-  );
-  return [
-    ...(glued ? [`Brush glue into the ${roomsToGlue(work, own, called, `in ${names(own, 1)}`)}.`] : []),
-    ...told.map((text, i) => `${text}${glued ? (i === told.length - 1 ? " and clamp" : "") : ", without glue"}.`),
-  ];
-}
+const textsOf =
+  (work: Work, driven: ReadonlySet<Joint>) =>
+  (own: readonly Joint[], moves: readonly Move[], methods: readonly Housed[]): readonly string[] => {
+    const glued = own.some((joint) => joint.glue);
+    const clamped = own.some((joint) => joint.glue && !driven.has(joint));
+    const called = methods.map((method) => [method, method] as const);
+    const rooms = (joints: readonly Joint[]): string => roomsNamed(work, joints, called);
+    const names = (joints: readonly Joint[], end: 0 | 1): string =>
+      listed(work, [...new Set(joints.map(({ parts }) => parts[end]))]);
+    const told = meetings(own, moves).map(({ over, joints }) =>
+      over
+        ? `Bring the ${rooms(joints)} in ${names(joints, 1)} over ${names(joints, 0)}`
+        : `Set ${names(joints, 0)} into the ${rooms(joints)} in ${names(joints, 1)}`,
+    );
+    const after = (i: number): string =>
+      !glued ? ", without glue" : clamped && i === told.length - 1 ? " and clamp" : "";
+    return [
+      ...(glued ? [`Brush glue into the ${roomsToGlue(work, own, called, `in ${names(own, 1)}`)}.`] : []),
+      ...told.map((text, i) => `${text}${after(i)}.`),
+    ];
+  };
 
 /** In the order in which the parts come, those in a row together that close in the same way. */
 function meetings(own: readonly Joint[], moves: readonly Move[]): readonly Meeting[] {
