@@ -119,6 +119,9 @@ describe("what is let in between the stiles of a door", () => {
     expect(told).toContain(
       "across, two lower door rails (M), two upper door rails (N), four glass beads (O) and four long lattice bars (P) get longer or shorter by as much",
     );
+    expect(told).toContain(
+      "Where the length of the door stile (D) and the door stile (G) changes, hold each where it will hang, and mark the places of its hinges from those in the left side (A) and the right side (B), not by the figures.",
+    );
     expect(number("Cut the joints in the long lattice bars")).toBeGreaterThan(number("Cut the parts of two doors"));
   });
 

@@ -31,7 +31,11 @@ export function openingTexts(work: Work, all: readonly Kinded[]): readonly strin
     return `For ${theWhich(words, KINDS[fitted.kind])}: ${text.charAt(0).toLowerCase()}${text.slice(1)}`;
   });
   const changes = changesText(work, all);
-  return [...told, ...(alike.length < all.length ? eachText(all) : []), ...(changes === "" ? [] : [changes])];
+  return [
+    ...told,
+    ...(alike.length < all.length ? eachText(all) : []),
+    ...(changes === "" ? [] : [changes, ...hingesText(work, all)]),
+  ];
 }
 
 /** Several that go in between the same two parts, as drawers one below the other do, are measured each where it goes. */
@@ -98,6 +102,24 @@ function changesText(work: Work, all: readonly Kinded[]): string {
     return words.length > 0 ? [`${WAYS[axis]}, ${series(words)} by ${shared ? "their share of it" : "as much"}`] : [];
   });
   return told.length > 0 ? `Where you measure more or less ${told.join("; ")}.` : "";
+}
+
+/** Hinges that are told from both ends of a stile would meet the holes for their other leaves no more. */
+function hingesText(work: Work, all: readonly Kinded[]): readonly string[] {
+  const ids = new Set(all.flatMap(({ parts }) => parts.map(({ id }) => id)));
+  const hung = work.design.joints.filter(({ kind, parts: [id] }) => {
+    if (kind !== "hinged" || !ids.has(id)) return false;
+    const along = indexOf(work.part(id).axes.length);
+    return all.some(
+      (one) => one.openings.some(({ axis }) => axis === along) && one.parts.some((part) => part.id === id),
+    );
+  });
+  if (hung.length === 0) return [];
+  const [stiles, holders] = ([0, 1] as const).map((end) => [...new Set(hung.map(({ parts }) => parts[end]))]);
+  const one = stiles?.length === 1;
+  return [
+    `Where the length of ${listed(work, stiles ?? [])} changes, hold ${one ? "it" : "each"} where it will hang, and mark the places of its hinges from those in ${listed(work, holders ?? [])}, not by the figures.`,
+  ];
 }
 
 const WAYS: Readonly<Record<AxisIndex, string>> = { 0: "across", 1: "in the depth", 2: "in the height" };
