@@ -3,7 +3,7 @@
 import type { Length } from "../../../units/length.ts";
 import { equal, min, subtract } from "../../../units/rational.ts";
 import type { Action, Blank, CutLine } from "../../build.ts";
-import { isCutLater, makingOf } from "../../design/making/plain.ts";
+import { idsBetween, isCutLater, makingOf } from "../../design/making/plain.ts";
 import type { Between, Part } from "../../design.ts";
 import { boundsOf, cutWith, type Group, type Ordered } from "./after-openings.ts";
 import { bandingSteps } from "./banding.ts";
@@ -152,7 +152,7 @@ interface Use {
 
 /** What stands elsewhere than the body in hand, between parts of which a part is measured; null: it is that body. */
 function elsewhere({ use, before }: Use, between: readonly Between[] | undefined): readonly string[] | null {
-  const ids = between?.flatMap(({ parts }) => parts) ?? [];
+  const ids = idsBetween(between);
   if (ids.every((id) => use.shows.present.includes(id))) return null;
   const bodies = before.flatMap(({ actions }) => actions).reduce<Bodies>(afterAction, []);
   return [...(bodies.find((body) => ids.every((id) => body.has(id))) ?? [])];
@@ -189,7 +189,7 @@ function cutStep(work: Work, line: CutLine, place: Use, made: Made): StepDraft {
       fresh: line.parts.slice(0, 1),
       present: apart ?? use.shows.present,
       up: use.up,
-      ...(apart && { measures: between?.flatMap(({ parts }) => parts) ?? [] }),
+      ...(apart && { measures: idsBetween(between) }),
     },
   );
   return apart || isNotched(part) ? fitted : { ...fitted, tried: true };
