@@ -1,7 +1,7 @@
-/** What cuts are for, and what is measured at more than one place; sizes by hand from the plans. */
+/** What cuts are for; sizes by hand from the plans. */
 import { expect, test } from "vitest";
 import { built, solveText } from "../../examples/compiled.ts";
-import { plain, stepWith, textOfStep } from "./examples.ts";
+import { stepWith, textOfStep } from "./examples.ts";
 
 const table = (title: RegExp): string => textOfStep(stepWith(built("old-plans/library-table"), title));
 const closet = (title: RegExp): string => textOfStep(stepWith(built("old-plans/china-closet"), title));
@@ -56,15 +56,5 @@ joints:
 test("the room of a panel in its frame is told where it goes in", () => {
   expect(textOfStep(stepWith(built("old-plans/medicine-cabinet"), /^Add the back panel/u))).toContain(
     "so that it can move: 1/8 in of room stays at each of its edges along the grain, for it to swell.",
-  );
-});
-
-// Front posts and back posts stand apart by the same 38 in on paper only.
-test("what is between two pairs of posts is measured between both", () => {
-  expect(closet(/^Cut the shelf/u)).toContain(
-    "Measure from the left end front post (A) to the right end front post (C) and from the left end back post (B) to the right end back post (D); cut to the smaller.",
-  );
-  expect(plain(stepWith(built("old-plans/library-table"), /^Cut two drawer supports/u).text[0] ?? "")).toContain(
-    "Measure from the left end piece (F) to the right end piece (G), at the front and at the back; cut to the smaller.",
   );
 });

@@ -61,7 +61,7 @@ export function cutAfter(
         mark: line.mark,
         after: numbers.length === 0 ? null : Math.min(...numbers),
         steps: units.flatMap(([unit, number]) => (unit === unitOf(line.mark) ? [number] : [])),
-        measure: groupOf.has(first) ? [] : measureTexts(work, work.part(first)),
+        measure: groupOf.has(first) ? [] : measureTexts(work, line.parts),
       },
     ];
   });

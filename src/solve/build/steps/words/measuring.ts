@@ -6,13 +6,17 @@ import { makingOf } from "../../../design/making/plain.ts";
 import { type AxisIndex, faceAxis, faceOf, facePosition, indexOf } from "../../../design/space.ts";
 import type { Between, Pair, Part } from "../../../design.ts";
 import { onPins } from "../../order/links.ts";
-import { called, type Work } from "../draft.ts";
+import { called, numberWord, type Work } from "../draft.ts";
 import { calledAmong } from "./by-place.ts";
+import { isGluedCase, outermost } from "./cut-alike.ts";
 import { roomToSwell } from "./room-to-swell.ts";
 
 const SIZES = ["length", "width"] as const;
 
-export function measureTexts(work: Work, part: Part): readonly string[] {
+/** Of parts that are alike, the first of which stands for all. */
+export function measureTexts(work: Work, ids: readonly string[]): readonly string[] {
+  const part = work.part(ids[0] as string);
+  const parts = isCutAlike(work, ids) ? ids.map(work.part) : [part];
   return SIZES.map((size) => {
     const name = size === "length" ? "Length" : "Width";
     const expected = work.print(work.line(part.id)[size]);
@@ -24,8 +28,17 @@ export function measureTexts(work: Work, part: Part): readonly string[] {
     const room = less(ZERO, swells)
       ? `, and in dry weather ${work.print(swells)} less: across its grain it swells, and would press these apart`
       : "";
-    return `${name}: expected ${expected}. Measure from ${placesOf(work, part, size, between)}${bands}${changes(work, between)}${room}.`;
+    return `${name}: expected ${expected}. Measure from ${placesOf(work, parts, size, between)}${bands}${changes(work, between)}${room}.`;
   });
+}
+
+/** Whether several are measured once, and all cut so: all of them between the same parts of a glued case. */
+export function isCutAlike(work: Work, ids: readonly string[]): boolean {
+  if (ids.length < 2) return false;
+  const all = SIZES.map((size) => ids.map((id) => roomAt(work, work.part(id), size)?.pairs ?? []));
+  const same = all.every((rooms) => new Set(rooms.map((pairs) => pairs.flat().join())).size === 1);
+  const pairs = all.flatMap(([first = []]) => first);
+  return same && pairs.length > 0 && pairs.every((pair) => isGluedCase(work.design, pair));
 }
 
 /** How much narrower it is cut for that; zero where it has its play. */
@@ -40,20 +53,22 @@ export const leavesRoomToSwell = (work: Work, part: Part): boolean =>
   });
 
 /** "the left side (A) to the right side (B), at the front and at the back; cut to the smaller"; each place by itself where others stand there. */
-function placesOf(work: Work, part: Part, size: Between["size"], { pairs }: Room): string {
+function placesOf(work: Work, parts: readonly Part[], size: Between["size"], { pairs }: Room): string {
+  const [part] = parts as readonly [Part];
   const axis = indexOf(part.axes[size === "length" ? "width" : "length"]);
-  const ends = [faceOf(axis, false), faceOf(axis, true)];
+  const places = parts.length > 1 ? outermost(parts) : `at the ${faceOf(axis, false)} and at the ${faceOf(axis, true)}`;
+  const cut = parts.length > 1 ? `cut all ${numberWord(parts.length)}` : "cut";
   const all = pairs.flat();
   const told = pairs.map(([low, high]) => fromTo(calledAmong(work, low, all), calledAmong(work, high, all)));
   const [first, ...more] = [...new Set(told)];
   if (first === undefined || more.length === 0) {
     const [low, high] = pairs[0] ?? ["", ""];
-    return `${fromTo(called(work, low), called(work, high))}, at the ${ends[0]} and at the ${ends[1]}; cut to the smaller`;
+    return `${fromTo(called(work, low), called(work, high))}, ${places}; ${cut} to the smaller`;
   }
   const [last = "", ...between] = more.toReversed();
   return [
     [first, ...between.toReversed()].join(", from "),
-    ` and from ${last}; cut to the ${more.length === 1 ? "smaller" : "smallest"}`,
+    ` and from ${last}; ${cut} to the ${more.length === 1 ? "smaller" : "smallest"}`,
   ].join("");
 }
 
