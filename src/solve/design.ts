@@ -225,8 +225,12 @@ export interface Making {
 export interface Between {
   readonly size: "length" | "width";
   /** Ids of the parts at its low and its high end. */
-  readonly parts: readonly [string, string];
+  readonly parts: Pair;
+  /** The same where others meet it farther along, as the back legs do where its front is between the front ones. */
+  readonly also?: readonly Pair[];
 }
+
+export type Pair = readonly [low: string, high: string];
 
 export interface Band {
   readonly edge: Face;

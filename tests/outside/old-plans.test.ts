@@ -202,13 +202,14 @@ describe("old plans", () => {
     expect(outside("old-plans/china-closet")).toEqual([42, 17, 54]);
   });
 
-  // Exact. The book's drawers are as wide as their opening, 25 in; 1/8 in of play is taken off front, back and bottom here.
+  // Exact. The book's drawers are as wide as their opening, 25 in; 1/8 in of play is taken off front, back and bottom here. Its ends
+  // stand right up to the top; here they have 1/8 in of air.
   it("library table: part three, 1912, page 7", () => {
     expect(bill(soundDesign(exampleText("old-plans/library-table")))).toEqual(
       new Map([
         ["2 × 2 × 30 1/4", 4],
         ["1 1/8 × 30 × 42", 1],
-        ["3/4 × 17 1/8 × 29", 2],
+        ["3/4 × 17 × 29", 2], // 3/4 × 17 1/8 × 29
         ["7/8 × 2 × 37", 2],
         ["7/8 × 2 × 25 1/2", 2],
         ["3/4 × 2 × 32", 1],

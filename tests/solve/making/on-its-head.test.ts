@@ -1,7 +1,7 @@
 /** How heavy work is turned, and what is tried, screwed and fixed in work that stands on its head: common practice, no source. */
 import { expect, test } from "vitest";
 import type { Step } from "../../../src/solve/build.ts";
-import { built } from "../../examples/compiled.ts";
+import { built, solveText } from "../../examples/compiled.ts";
 import { plain } from "../told/examples.ts";
 
 const stepsOf = (name: string): readonly Step[] => built(name).steps;
@@ -17,11 +17,24 @@ test("whoever turns heavy work over is told so, with what is clamped to it", () 
 
 // White oak beside white pine.
 test("each size of pilot is told of what it is bored into", () => {
-  const [end] = stepsOf("old-plans/library-table").filter(({ title }) => title.startsWith("Screw on the right end"));
-  const pilots = (end?.text ?? []).map(plain).filter((text) => text.includes("pilot holes"));
+  const { build } = solveText(`plan: 1
+title: Step
+units: inch
+stock:
+  hard: { wood: white oak, sold as: 5/4, planed to: 1, widths: 4 to 8 }
+  soft: { wood: eastern white pine, sold as: 5/4, planed to: 1, widths: 4 to 8 }
+piece:
+  tread: { made of: hard, as: lying flat, grain: across, left: 0, right: 16, front: 0, back: 6, top: 12 }
+  left-leg: { made of: hard, as: upright, facing: left, left: 0, front: 0, back: 6, bottom: 0, under: tread }
+  right-leg: { made of: soft, as: upright, facing: left, right: 16, front: 0, back: 6, bottom: 0, under: tread }
+joints:
+  - { join: tread, to: [left-leg, right-leg], with: screws }
+`);
+  const lines = (build?.steps ?? []).flatMap(({ text }) => text).map(plain);
+  const pilots = lines.filter((text) => text.includes("pilot holes"));
   expect(pilots.map((text) => text.replace(/:.*/u, ""))).toEqual([
-    "Through the holes that are there, drill 7/64 in pilot holes 1 1/2 in deep into two shelves (H)",
-    "Through the holes that are there, drill 3/32 in pilot holes 1 1/2 in deep into the front drawer support (K)",
+    "Through the holes that are there, drill 7/64 in pilot holes 2 in deep into the left leg (B)",
+    "Through the holes that are there, drill 3/32 in pilot holes 2 in deep into the right leg (C)",
   ]);
 });
 
@@ -30,13 +43,12 @@ test("a table on its head: stops inside both drawers, supports cut one by one, n
   const steps = stepsOf("old-plans/library-table");
   const told = (title: string): string =>
     (steps.find((step) => plain(step.title).startsWith(title))?.text ?? []).map(plain).join(" ");
-  expect(told("Fit the drawer stops")).toContain("to the front face of the back box of the front drawer (O)");
-  expect(told("Fit the drawer stops")).toContain("to the back face of the back box of the back drawer (O)");
+  expect(told("Fit the drawer stops")).toContain("to the front face of the back box of the front drawer (N)");
+  expect(told("Fit the drawer stops")).toContain("to the back face of the back box of the back drawer (N)");
   const [left, right] = ["left", "right"].map(
-    (side) =>
-      steps.find(({ title }) => plain(title) === `Cut the back drawer support (M) to fit, at the ${side}`)?.number,
+    (side) => steps.find(({ title }) => plain(title) === `Cut the drawer runner (L) to fit, at the ${side}`)?.number,
   );
-  expect(told("Bring the parts from eastern white pine, 4/4 planed to 3/4")).toContain(
+  expect(told("Plane the parts from eastern white pine, 4/4 planed to 3/4")).toContain(
     `cut to size in steps ${left} and ${right}`,
   );
   expect(told("Glue in four shelves (H)")).not.toContain("press on a dowel");

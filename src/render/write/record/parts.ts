@@ -1,7 +1,7 @@
 /** Parts, blanks and the cut list, as the record has them. */
 import { type Solid, turnedVec, type Vec } from "../../../geometry/index.ts";
 import type { Blank, Build, BuiltPart, CutLine } from "../../../solve/build.ts";
-import { makingOf } from "../../../solve/design/making/plain.ts";
+import { idsBetween, makingOf } from "../../../solve/design/making/plain.ts";
 import type { Axis, Feature } from "../../../solve/design.ts";
 import { printLength } from "../../../units/index.ts";
 import type { Frame } from "./frame.ts";
@@ -45,7 +45,7 @@ export function partRecords(build: Build, frame: Frame): Json {
     goodFace: part.goodFace,
     mass: part.mass,
     cut: makingOf(part).cut,
-    fitsBetween: [...new Set(makingOf(part).between?.flatMap(({ parts }) => parts) ?? [])],
+    fitsBetween: idsBetween(makingOf(part).between),
     cutAfterStep: part.cutAfterStep ?? null,
     slope: slopeRecord(slopes.get(part.mark)),
   }));

@@ -8,6 +8,7 @@ import { reach } from "../reach/index.ts";
 import { blockingOf } from "./blocking.ts";
 import { withRoom } from "./bores.ts";
 import { choicesOf, type Refusal, type Taken } from "./choices.ts";
+import { fillersOf } from "./fillers.ts";
 import { glazingOf, goesInLast } from "./glazing.ts";
 import { components, linksOf } from "./links.ts";
 import { type Lock, lockOf } from "./locked.ts";
@@ -71,6 +72,7 @@ export function orderOfWork(design: Design): Outcome<Plan> {
     set: setPlaces,
     glazing,
     waiting: waitingOf(design),
+    fillers: fillersOf(design),
     wishes,
     tilt,
     volumes: volumesOf(design),

@@ -6,6 +6,7 @@ import { indexOf } from "../../design/space.ts";
 import type { Design, Direction, Part } from "../../design.ts";
 import type { Blocking } from "./blocking.ts";
 import type { Choices, Made, Refusal, Taken } from "./choices.ts";
+import { type Filler, shuts } from "./fillers.ts";
 import { type Halves, hangsOn, hangsTogether, type Link, LOOSE } from "./links.ts";
 
 import { reversed } from "./pegs.ts";
@@ -23,6 +24,8 @@ export interface Piece {
   readonly glazing: ReadonlySet<number>;
   /** Parts that are cut when the piece tells their size. */
   readonly waiting: ReadonlySet<number>;
+  /** Parts that fill a room which is there without them, with what they are between. */
+  readonly fillers: readonly Filler[];
   /** What the maker wishes to be joined first. */
   readonly wishes: readonly Sequence[];
   /** The way in with one tilt of parts that lie loose; null where there is none. */
@@ -117,6 +120,8 @@ export function splitOf(piece: Piece, parting: Parting, { closing, ...made }: Cl
     isStacked(piece, moving, closing) ? -heightOf(piece, moving) : 0,
     // What is only screwed or nailed goes on after what is glued: a frame is glued up before a top is screwed to it.
     closing.some(({ joint }) => joint.glue) ? 1 : 0,
+    // What fills a room goes in when both sides of it stand: then all that do are measured alike, and none keeps a side from its seat.
+    piece.fillers.filter((filler) => shuts(filler, halves)).length,
     drives.reduce((so, { tool, axis }) => so + EFFORT[tool] + (axis ? 1 : 0), 0),
     sliding.reduce((so, { joint }) => so + (joint.glue ? 2 : 1), 0),
     closing.filter((link) => isAwkward(piece, link, along)).length,

@@ -3,7 +3,7 @@ import type { Finding } from "../../../findings/finding.ts";
 import { noPieceToMeasure } from "../../../findings/rules/no-piece-to-measure.ts";
 import type { LaterCut, Step } from "../../build.ts";
 import { partsAt } from "../../design/making/neighbours.ts";
-import { isCutLater, makingOf } from "../../design/making/plain.ts";
+import { idsBetween, isCutLater, makingOf } from "../../design/making/plain.ts";
 import { faceOf, indexOf } from "../../design/space.ts";
 import type { Part } from "../../design.ts";
 import { boundsOf, groupsIn } from "./after-openings.ts";
@@ -38,8 +38,7 @@ export function cutAfter(
     }
     const { between } = makingOf(part);
     if (between) {
-      const ids = between.flatMap(({ parts }) => parts);
-      after.set(part.id, numberOf([...new Set(ids)], steps));
+      after.set(part.id, numberOf(idsBetween(between), steps));
       continue;
     }
     const { standing, missing } = aroundWhenUsed(work, part, steps);
@@ -62,7 +61,7 @@ export function cutAfter(
         mark: line.mark,
         after: numbers.length === 0 ? null : Math.min(...numbers),
         steps: units.flatMap(([unit, number]) => (unit === unitOf(line.mark) ? [number] : [])),
-        measure: groupOf.has(first) ? [] : measureTexts(work, work.part(first)),
+        measure: groupOf.has(first) ? [] : measureTexts(work, line.parts),
       },
     ];
   });

@@ -3,7 +3,7 @@
 import type { Length } from "../../../units/length.ts";
 import { equal, min, subtract } from "../../../units/rational.ts";
 import type { Action, Blank, CutLine } from "../../build.ts";
-import { isCutLater, makingOf } from "../../design/making/plain.ts";
+import { idsBetween, isCutLater, makingOf } from "../../design/making/plain.ts";
 import type { Between, Part } from "../../design.ts";
 import { boundsOf, cutWith, type Group, type Ordered } from "./after-openings.ts";
 import { bandingSteps } from "./banding.ts";
@@ -15,7 +15,7 @@ import type { Opening } from "./openings.ts";
 import { addedIn, afterAction, type Bodies } from "./touched.ts";
 import { linesApart, partsIn } from "./wishes/own-key.ts";
 import { cutSize } from "./words/cutting.ts";
-import { leavesRoomToSwell, measureTexts } from "./words/measuring.ts";
+import { isCutAlike, leavesRoomToSwell, measureTexts } from "./words/measuring.ts";
 import { KINDS, openingTexts } from "./words/opening.ts";
 
 /** Minutes (common practice, no source): to measure and cut a part, to trim it; to measure an opening, to cut a part for it. */
@@ -152,7 +152,7 @@ interface Use {
 
 /** What stands elsewhere than the body in hand, between parts of which a part is measured; null: it is that body. */
 function elsewhere({ use, before }: Use, between: readonly Between[] | undefined): readonly string[] | null {
-  const ids = between?.flatMap(({ parts }) => parts) ?? [];
+  const ids = idsBetween(between);
   if (ids.every((id) => use.shows.present.includes(id))) return null;
   const bodies = before.flatMap(({ actions }) => actions).reduce<Bodies>(afterAction, []);
   return [...(bodies.find((body) => ids.every((id) => body.has(id))) ?? [])];
@@ -167,29 +167,32 @@ function cutStep(work: Work, line: CutLine, place: Use, made: Made): StepDraft {
   const opening = cut === "opening";
   const apart = elsewhere(place, between);
   const over = between?.map(({ size }) => (size === "length" ? "long" : "wide")).join(" and ") ?? "long";
+  const several = line.parts.length > 1;
+  const alike = isCutAlike(work, line.parts);
+  const [it, others] = alike ? ["one", " Cut the others like it."] : ["it", ""];
   const gap = leavesRoomToSwell(work, part) ? "" : ", and without a gap";
   const fitted = step(
     "fit",
     `Cut ${what} to fit`,
     [
-      ...measureTexts(work, part),
+      ...measureTexts(work, line.parts),
       opening
         ? "Cut to the opening as it stands, a little long and wide at first; plane until it goes in with its play."
         : // What needs notches to get to its place cannot be tried before it has them.
           isNotched(part)
           ? `Cut it square to what you measured; it is tried when it has its notches: it should go in without force${gap}. Carry the measure over with a stick rather than by numbers.`
-          : `Cut it a little ${over} at first, try it, and take off what is left: it should go in without force${gap}. Carry the measure over with a stick rather than by numbers.`,
-      ...(line.parts.length > 1 ? ["Measure for each of them: no two openings are quite the same."] : []),
+          : `Cut ${it} a little ${over} at first, try it, and take off what is left: it should go in without force${gap}. Carry the measure over with a stick rather than by numbers.${others}`,
+      ...(several && !alike ? ["Measure for each of them: no two openings are quite the same."] : []),
     ],
     makes(work, new Set(line.parts), made),
     {
       unit: unitOf(line.mark),
-      bench: line.parts.length * MINUTES.cut,
+      bench: alike ? MINUTES.cut + (line.parts.length - 1) * MINUTES.saw : line.parts.length * MINUTES.cut,
       cautions: [SAW_CAUTION],
       fresh: line.parts.slice(0, 1),
       present: apart ?? use.shows.present,
       up: use.up,
-      ...(apart && { measures: between?.flatMap(({ parts }) => parts) ?? [] }),
+      ...(apart && { measures: idsBetween(between) }),
     },
   );
   return apart || isNotched(part) ? fitted : { ...fitted, tried: true };

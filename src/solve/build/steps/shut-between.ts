@@ -1,14 +1,11 @@
 /** Parts that come between two faces which are fast by then: no size on paper fits those as they came out. */
 
 import type { Method } from "../../../parse/draft.ts";
-import { type Length, less, subtract } from "../../../units/index.ts";
-import { absolute, equal } from "../../../units/rational.ts";
 import { RESERVED } from "../../design/making/making.ts";
 import { makingOf } from "../../design/making/plain.ts";
-import { indexOf } from "../../design/space.ts";
-import type { Between, Box, Design, Part } from "../../design.ts";
+import type { Between, Design, Part } from "../../design.ts";
 import { components, LOOSE, linksOf } from "../order/links.ts";
-import { boxOfPiece, lieBeside, NEAR } from "./bounding.ts";
+import { SIZES, tightIn } from "../tight.ts";
 import type { Work } from "./draft.ts";
 import { grouped } from "./grouped.ts";
 import { type Move, unitsOf } from "./moves.ts";
@@ -88,8 +85,6 @@ const housing = ({ design }: Known, { id }: Part): ReadonlySet<string> =>
       .flatMap(({ parts }) => parts.filter((other) => other !== id)),
   );
 
-const SIZES = ["length", "width"] as const;
-
 /** Parts that hold fast together, as far as some of them stand. */
 function fastIn({ design: { parts, joints } }: Known, ids: readonly string[]): readonly (readonly Part[])[] {
   const there = new Set(ids);
@@ -104,22 +99,3 @@ const isFree = ({ design }: Known, part: Part): boolean =>
   makingOf(part).said !== true &&
   !part.turned &&
   design.stock.find(({ name }) => name === part.stock)?.form !== "pane";
-
-/** Which parts of a body meet both ends of a part in a direction, where it is let into neither. */
-function tightIn(part: Part, size: Between["size"], body: readonly Part[]): Between | null {
-  const axis = indexOf(part.axes[size]);
-  const [low, high] = ([false, true] as const).map((isHigh) => {
-    const [side, other] = isHigh ? (["high", "low"] as const) : (["low", "high"] as const);
-    const at = part.blank[side][axis];
-    if (!equal(at, part.body[side][axis])) return undefined;
-    const ends = boxesOf(part).filter((box) => isNear(box[side][axis], at));
-    const meets = (face: Box): boolean =>
-      isNear(face[other][axis], at) && ends.some((end) => lieBeside(end, face, axis));
-    return body.find((each) => boxesOf(each).some(meets));
-  });
-  return low && high && low !== high ? { size, parts: [low.id, high.id] } : null;
-}
-
-const boxesOf = ({ solid }: Part): readonly Box[] => solid.pieces.map(boxOfPiece);
-
-const isNear = (a: Length, b: Length): boolean => !less(NEAR, absolute(subtract(a, b)));

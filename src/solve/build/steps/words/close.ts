@@ -29,7 +29,7 @@ export function closeTexts(work: Work, drives: readonly Drive[], there: readonly
   const close = drives.filter(({ tool }) => DRIVEN_WITH[tool] !== undefined);
   const crowded = drives.filter((drive) => !close.includes(drive) && chuckHits(work, drive.fastener, there));
   return [
-    ...(close.length > 0 ? [driverText(work, close, drives)] : []),
+    ...driverTexts(work, close, drives),
     ...(crowded.length > 0
       ? [
           `The chuck of a drill has no room behind ${whichHeads(work, crowded, drives)}: bore ${pilotsOf(crowded.length)} with a drill bit in an extension.`,
@@ -40,24 +40,29 @@ export function closeTexts(work: Work, drives: readonly Drive[], there: readonly
 
 /** The same of screws that come out, or go into their old holes. */
 export function closeAgain(work: Work, drives: readonly Drive[]): readonly string[] {
-  const close = drives.filter(({ tool }) => DRIVEN_WITH[tool] !== undefined);
-  return close.length > 0 ? [driverText(work, close, drives, false)] : [];
+  return driverTexts(
+    work,
+    drives.filter(({ tool }) => DRIVEN_WITH[tool] !== undefined),
+    drives,
+    false,
+  );
 }
 
-/** `bores`: for their pilots too. */
-function driverText(work: Work, close: readonly Drive[], drives: readonly Drive[], bores = true): string {
-  const tools = [...new Set(close.map(({ tool }) => tool))];
-  const where = close.length < drives.length ? " there" : "";
-  const bored = close.filter(({ fastener }) => bores && pilotOf(work, fastener) !== undefined);
-  const drill = tools.includes("long") ? " a drill bit in an extension as long" : "";
+/** A sentence for each tool. `bores`: for their pilots too. */
+const driverTexts = (work: Work, close: readonly Drive[], drives: readonly Drive[], bores = true): readonly string[] =>
+  [...new Set(close.map(({ tool }) => tool))].map((tool) => driverText(work, tool, drives, bores));
+
+function driverText(work: Work, tool: Tool, drives: readonly Drive[], bores: boolean): string {
+  const own = drives.filter((each) => each.tool === tool);
+  const where = own.length < drives.length ? " there" : "";
+  const bored = own.filter(({ fastener }) => bores && pilotOf(work, fastener) !== undefined);
   const too =
-    bored.length === 0 || tools.includes("stubby")
+    bored.length === 0 || tool === "stubby"
       ? ""
-      : drill === ""
-        ? `, for ${pilotsOf(bored.length)} too`
-        : `, and for ${pilotsOf(bored.length)}${drill}`;
-  const with_ = series([...new Set(close.flatMap(({ tool }) => DRIVEN_WITH[tool] ?? []))]);
-  return `There is little room behind ${whichHeads(work, close, drives)}: use ${with_}${where}${too}.`;
+      : tool === "long"
+        ? `, and for ${pilotsOf(bored.length)} a drill bit in an extension as long`
+        : `, for ${pilotsOf(bored.length)} too`;
+  return `There is little room behind ${whichHeads(work, own, drives)}: use ${DRIVEN_WITH[tool]}${where}${too}.`;
 }
 
 const pilotsOf = (n: number): string => (n === 1 ? "its pilot hole" : "their pilot holes");

@@ -13,6 +13,7 @@ import { curveTexts, isCurved } from "./curves.ts";
 import { nameOf } from "./cut-names.ts";
 import { type Arris, squareAtSeats } from "./leaf-seats.ts";
 import { mitreTexts } from "./mitres.ts";
+import { purposeTexts } from "./purpose.ts";
 import { placesOf } from "./rows-of-cuts.ts";
 import { runThrough } from "./run-through.ts";
 import { slotTexts } from "./slots.ts";
@@ -56,6 +57,7 @@ export function featureText(work: Work, part: Part, kind: Feature["kind"]): read
     const where = places.length === 1 ? [`${head} ${places[0]}.`] : [head, ...places.map((place) => `– ${place}.`)];
     return [
       ...where,
+      ...purposeTexts(work, part, list),
       ...leftTexts(work, part, list),
       ...throughTexts(work, part, list),
       ...wedgeTexts(work, list),

@@ -1,8 +1,24 @@
+import { indexOf } from "../../../design/space.ts";
 import type { Joint } from "../../../design.ts";
 import { listed, type Work } from "../draft.ts";
 import type { Move } from "../moves.ts";
 import { rabbetSide } from "./rabbet-side.ts";
 import { woodMoves } from "./still.ts";
+
+/** ": 1/8 in of room stays at each of its edges along the grain, for it to swell", where it is the same in all grooves. */
+function roomText(work: Work, panels: readonly string[]): string {
+  const gaps = work.design.joints.flatMap(({ parts: [id], gap, insertion }) => {
+    const across = indexOf(work.part(id).axes.width);
+    return panels.includes(id) && insertion && Math.abs(insertion[across]) > 0.99 && gap.n > 0n
+      ? [work.print(gap)]
+      : [];
+  });
+  const [room, ...more] = [...new Set(gaps)];
+  const [its, it] = panels.length === 1 ? ["its", "it"] : ["their", "them"];
+  return room === undefined || more.length > 0
+    ? ""
+    : `: ${room} of room stays at each of ${its} edges along the grain, for ${it} to swell`;
+}
 
 /** What a step joins. */
 interface Grooving {
@@ -28,7 +44,8 @@ export function grooveText({ work, arriving, joints, moves }: Grooving, own: rea
   if (panels.every((id) => arriving.includes(id))) {
     const pressed = own.every((joint) => isPressed(joint, moves));
     const [verb, side] = pressed ? ["Press", rabbetSide(work, panels)] : ["Slide", null];
-    return `${verb} ${listed(work, panels)} into the ${own.length === 1 ? "groove" : "grooves"}${when}, ${how}.${side ? ` ${side}` : ""}`;
+    const room = floats && !glued ? roomText(work, panels) : "";
+    return `${verb} ${listed(work, panels)} into the ${own.length === 1 ? "groove" : "grooves"}${when}, ${how}${room}.${side ? ` ${side}` : ""}`;
   }
   const closing = [...new Set(own.map(({ parts: [, frame] }) => frame))].filter((id) => arriving.includes(id));
   const as =

@@ -4,14 +4,19 @@ import { sayBand } from "../../../design/making/banding.ts";
 import { partsAt } from "../../../design/making/neighbours.ts";
 import { makingOf } from "../../../design/making/plain.ts";
 import { type AxisIndex, faceAxis, faceOf, facePosition, indexOf } from "../../../design/space.ts";
-import type { Between, Part } from "../../../design.ts";
+import type { Between, Pair, Part } from "../../../design.ts";
 import { onPins } from "../../order/links.ts";
-import { called, type Work } from "../draft.ts";
+import { called, numberWord, type Work } from "../draft.ts";
+import { calledAmong } from "./by-place.ts";
+import { isGluedCase, outermost } from "./cut-alike.ts";
 import { roomToSwell } from "./room-to-swell.ts";
 
 const SIZES = ["length", "width"] as const;
 
-export function measureTexts(work: Work, part: Part): readonly string[] {
+/** Of parts that are alike, the first of which stands for all. */
+export function measureTexts(work: Work, ids: readonly string[]): readonly string[] {
+  const part = work.part(ids[0] as string);
+  const parts = isCutAlike(work, ids) ? ids.map(work.part) : [part];
   return SIZES.map((size) => {
     const name = size === "length" ? "Length" : "Width";
     const expected = work.print(work.line(part.id)[size]);
@@ -19,19 +24,26 @@ export function measureTexts(work: Work, part: Part): readonly string[] {
     const between = roomAt(work, part, size);
     const bands = bandsOff(work, part, axis);
     if (between === null) return `${name}: ${expected}, from the list${bands}.`;
-    const other = indexOf(part.axes[size === "length" ? "width" : "length"]);
-    const places = `at the ${faceOf(other, false)} and at the ${faceOf(other, true)}`;
     const swells = swellOf(work, part, size, between);
     const room = less(ZERO, swells)
       ? `, and in dry weather ${work.print(swells)} less: across its grain it swells, and would press these apart`
       : "";
-    return `${name}: expected ${expected}. Measure from ${fromTo(between)}, ${places}; cut to the smaller${bands}${changes(work, between)}${room}.`;
+    return `${name}: expected ${expected}. Measure from ${placesOf(work, parts, size, between)}${bands}${changes(work, between)}${room}.`;
   });
 }
 
+/** Whether several are measured once, and all cut so: all of them between the same parts of a glued case. */
+export function isCutAlike(work: Work, ids: readonly string[]): boolean {
+  if (ids.length < 2) return false;
+  const all = SIZES.map((size) => ids.map((id) => roomAt(work, work.part(id), size)?.pairs ?? []));
+  const same = all.every((rooms) => new Set(rooms.map((pairs) => pairs.flat().join())).size === 1);
+  const pairs = all.flatMap(([first = []]) => first);
+  return same && pairs.length > 0 && pairs.every((pair) => isGluedCase(work.design, pair));
+}
+
 /** How much narrower it is cut for that; zero where it has its play. */
-const swellOf = (work: Work, part: Part, size: Between["size"], { play, ids }: Room): Length =>
-  play.n === 0n ? roomToSwell(work, part, size, ids) : ZERO;
+const swellOf = (work: Work, part: Part, size: Between["size"], { play, pairs }: Room): Length =>
+  play.n === 0n ? roomToSwell(work, part, size, pairs.flat()) : ZERO;
 
 /** Whether what is cut to fit is told to be cut with room to swell. */
 export const leavesRoomToSwell = (work: Work, part: Part): boolean =>
@@ -40,15 +52,33 @@ export const leavesRoomToSwell = (work: Work, part: Part): boolean =>
     return between !== null && less(ZERO, swellOf(work, part, size, between));
   });
 
+/** "the left side (A) to the right side (B), at the front and at the back; cut to the smaller"; each place by itself where others stand there. */
+function placesOf(work: Work, parts: readonly Part[], size: Between["size"], { pairs }: Room): string {
+  const [part] = parts as readonly [Part];
+  const axis = indexOf(part.axes[size === "length" ? "width" : "length"]);
+  const places = parts.length > 1 ? outermost(parts) : `at the ${faceOf(axis, false)} and at the ${faceOf(axis, true)}`;
+  const cut = parts.length > 1 ? `cut all ${numberWord(parts.length)}` : "cut";
+  const all = pairs.flat();
+  const told = pairs.map(([low, high]) => fromTo(calledAmong(work, low, all), calledAmong(work, high, all)));
+  const [first, ...more] = [...new Set(told)];
+  if (first === undefined || more.length === 0) {
+    const [low, high] = pairs[0] ?? ["", ""];
+    return `${fromTo(called(work, low), called(work, high))}, ${places}; ${cut} to the smaller`;
+  }
+  const [last = "", ...between] = more.toReversed();
+  return [
+    [first, ...between.toReversed()].join(", from "),
+    ` and from ${last}; ${cut} to the ${more.length === 1 ? "smaller" : "smallest"}`,
+  ].join("");
+}
+
 /** Between two that are alike. */
-const fromTo = ({ low, high }: Room): string =>
+const fromTo = (low: string, high: string): string =>
   low === high ? `one ${low} to the other` : `the ${low} to the ${high}`;
 
 interface Room {
-  /** Of what bounds it. */
-  readonly ids: readonly string[];
-  readonly low: string;
-  readonly high: string;
+  /** What bounds it, low side first; more than one pair where others do farther along. */
+  readonly pairs: readonly Pair[];
   readonly play: Length;
   /** What is let in at both ends together. */
   readonly letIn: Length;
@@ -60,9 +90,7 @@ function roomAt(work: Work, part: Part, size: Between["size"]): Room | null {
   const shut = makingOf(part).between;
   if (shut) {
     const own = shut.find((each) => each.size === size);
-    const [low, high] = own?.parts ?? [];
-    if (low && high)
-      return { ids: [low, high], low: called(work, low), high: called(work, high), play: ZERO, letIn: ZERO };
+    if (own) return { pairs: [own.parts, ...(own.also ?? [])], play: ZERO, letIn: ZERO };
     // On pins it has its play between what those are in.
     if (!onPins(work.design).has(part.id)) return null;
   }
@@ -76,9 +104,7 @@ function roomAt(work: Work, part: Part, size: Between["size"]): Room | null {
   const over = add(subtract(body.low[axis], blank.low[axis]), subtract(blank.high[axis], body.high[axis]));
   const room = add(subtract(body.low[axis], low.at), subtract(high.at, body.high[axis]));
   return {
-    ids: [low.near.id, high.near.id],
-    low: called(work, low.near.id),
-    high: called(work, high.near.id),
+    pairs: [[low.near.id, high.near.id]],
     // What lies on pins is shorter than the room that it stands for.
     play: less(over, ZERO) ? subtract(room, over) : room,
     letIn: over,
