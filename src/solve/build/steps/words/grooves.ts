@@ -1,7 +1,6 @@
 import type { Joint } from "../../../design.ts";
 import { listed, type Work } from "../draft.ts";
 import type { Move } from "../moves.ts";
-import { rabbetSide } from "./rabbet-side.ts";
 import { woodMoves } from "./still.ts";
 
 /** What a step joins. */
@@ -27,8 +26,7 @@ export function grooveText({ work, arriving, joints, moves }: Grooving, own: rea
   const when = own.length < joints.length ? ", before the frame is closed" : "";
   if (panels.every((id) => arriving.includes(id))) {
     const pressed = own.every((joint) => isPressed(joint, moves));
-    const [verb, side] = pressed ? ["Press", rabbetSide(work, panels)] : ["Slide", null];
-    return `${verb} ${listed(work, panels)} into the ${own.length === 1 ? "groove" : "grooves"}${when}, ${how}.${side ? ` ${side}` : ""}`;
+    return `${pressed ? "Press" : "Slide"} ${listed(work, panels)} into the ${own.length === 1 ? "groove" : "grooves"}${when}, ${how}.`;
   }
   const closing = [...new Set(own.map(({ parts: [, frame] }) => frame))].filter((id) => arriving.includes(id));
   const as =
