@@ -1,12 +1,13 @@
 /** Which end, edge or face of a part goes where that could come the wrong way round as well. */
 import type { Face } from "../../../design.ts";
-import { called, capital, listed, series, type Work } from "../draft.ts";
+import { called, capital, series, type Work } from "../draft.ts";
 import type { Move } from "../moves.ts";
 import { faceAt, type One, onesOf, sameWhat } from "../which-way/one.ts";
 import type { Sign } from "../which-way/sign.ts";
 import { toldOf } from "../which-way/told.ts";
 import { groupedBy } from "../wishes/own-key.ts";
 import { calledAmong } from "./by-place.ts";
+import { each, subjects } from "./cuts-of.ts";
 
 /** "The groove of the end rail (F) looks to the right.": what of a part shows which way round it comes, where no joint does. */
 export function endTexts(work: Work, moves: readonly Move[]): readonly string[] {
@@ -60,33 +61,3 @@ function asText(work: Work, like: readonly Sign[], there: readonly string[]): st
   const { text, many } = subjects(work, own, there);
   return `, as ${text} ${many ? "do" : "does"}`;
 }
-
-/** "the groove of the end rail (F) and the rabbets of the stile (A) and two rails (B)" */
-function subjects(work: Work, some: readonly Pick<Sign, "part" | "what">[], there: readonly string[]) {
-  const told = groupedBy(some, sameWhat).map((own) => {
-    const [{ what }] = own as [Sign];
-    const ids = own.map(({ part }) => part.id);
-    const alike = new Set(ids.map((id) => work.line(id).mark)).size === 1;
-    const many = what.count > 1 || !alike;
-    return {
-      many,
-      text: `the ${many ? what.many : what.one}${what.more} of ${alike ? each(work, ids, there) : all(work, ids, there)}`,
-    };
-  });
-  return { text: series(told.map(({ text }) => text)), many: told.length > 1 || told.some(({ many }) => many) };
-}
-
-/** "the packing (G)", "each of two packings (G)" */
-const each = (work: Work, ids: readonly string[], there: readonly string[]): string =>
-  `${ids.length > 1 ? "each of " : ""}${all(work, ids, there)}`;
-
-/** By name, or by place where others of their mark are there. */
-const all = (work: Work, ids: readonly string[], there: readonly string[]): string =>
-  series(
-    groupedBy(ids, (id) => work.line(id).mark).flatMap((own) =>
-      isAll(work, own, there) ? [listed(work, own)] : own.map((id) => `the ${calledAmong(work, id, there)}`),
-    ),
-  );
-
-const isAll = (work: Work, own: readonly string[], there: readonly string[]): boolean =>
-  there.filter((id) => own.some((one) => work.line(one).mark === work.line(id).mark)).length === own.length;
