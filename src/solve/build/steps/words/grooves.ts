@@ -2,7 +2,6 @@ import { indexOf } from "../../../design/space.ts";
 import type { Joint } from "../../../design.ts";
 import { listed, type Work } from "../draft.ts";
 import type { Move } from "../moves.ts";
-import { rabbetSide } from "./rabbet-side.ts";
 import { woodMoves } from "./still.ts";
 
 /** ": 1/8 in of room stays at each of its edges along the grain, for it to swell", where it is the same in all grooves. */
@@ -43,9 +42,8 @@ export function grooveText({ work, arriving, joints, moves }: Grooving, own: rea
   const when = own.length < joints.length ? ", before the frame is closed" : "";
   if (panels.every((id) => arriving.includes(id))) {
     const pressed = own.every((joint) => isPressed(joint, moves));
-    const [verb, side] = pressed ? ["Press", rabbetSide(work, panels)] : ["Slide", null];
     const room = floats && !glued ? roomText(work, panels) : "";
-    return `${verb} ${listed(work, panels)} into the ${own.length === 1 ? "groove" : "grooves"}${when}, ${how}${room}.${side ? ` ${side}` : ""}`;
+    return `${pressed ? "Press" : "Slide"} ${listed(work, panels)} into the ${own.length === 1 ? "groove" : "grooves"}${when}, ${how}${room}.`;
   }
   const closing = [...new Set(own.map(({ parts: [, frame] }) => frame))].filter((id) => arriving.includes(id));
   const as =

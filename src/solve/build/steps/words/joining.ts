@@ -1,15 +1,14 @@
-import { ZERO } from "../../../../units/rational.ts";
 import type { Direction, Joint } from "../../../design.ts";
-import { boredThrough } from "../bored-through.ts";
 import { isClamped } from "../clamping.ts";
-import { listed, namesOf, series, type Work, withArticle } from "../draft.ts";
+import { listed, namesOf, series, type Work } from "../draft.ts";
 import { comesFrom, isUnderneath, restsOn } from "../lying.ts";
-import { isPanel, type Move } from "../moves.ts";
+import { isPanel, type Move, togetherAfter } from "../moves.ts";
 import { groupedBy } from "../wishes/own-key.ts";
+import { boredOnTexts } from "./bored-on.ts";
 import { CLAMPING, closedAtOnce, unclamped } from "./closed-at-once.ts";
 import { counted, countText, driveTexts } from "./driving.ts";
 import { fastenedText, thenText } from "./fastened.ts";
-import { gripOf, pulledByScrew, setByShims } from "./fronts.ts";
+import { setByShims } from "./fronts.ts";
 import { glazedText } from "./glazed.ts";
 import { glueKeepsOff } from "./glue-keeps-off.ts";
 import { grainTexts } from "./grain-way.ts";
@@ -24,6 +23,7 @@ import { placeTexts } from "./place.ts";
 import { rabbetsLast } from "./rabbets-last.ts";
 import { roomsToGlue } from "./rooms.ts";
 import { slideRoom } from "./slide-room.ts";
+import { squeezedTexts } from "./squeezed-through.ts";
 import { standTexts } from "./standing.ts";
 import { tiltTexts } from "./tilted.ts";
 import { endTexts } from "./which-end.ts";
@@ -98,6 +98,7 @@ export function joiningText(
     ...(at < 0 ? method : [...method.slice(0, at), ...where, ...method.slice(at)]),
     ...tiltTexts(work, moves, built),
     ...(at < 0 && !hung ? where : []),
+    ...squeezedTexts(work, joints, togetherAfter(moves)),
     ...scenes.flatMap(thenTexts),
     ...pegTexts(work, joints),
     ...lineTexts(
@@ -119,7 +120,7 @@ function fastenTexts(work: Work, moves: readonly Move[], up: Direction): readonl
       up,
       moves.flatMap(({ present, arriving }) => [...present, ...arriving]),
     ),
-    ...throughTexts(
+    ...boredOnTexts(
       work,
       all.map(({ joint }) => joint),
     ),
@@ -132,19 +133,6 @@ function inTurn(moves: readonly Move[]): readonly (readonly Move[])[] {
   const last = moves.findLastIndex(isPanel);
   if (first <= 0 || last === moves.length - 1) return [moves];
   return [moves.slice(0, first), moves.slice(first, last + 1), moves.slice(last + 1)];
-}
-
-/** Where the hole in one part guides the bit through the next. */
-function throughTexts(work: Work, joints: readonly Joint[]): readonly string[] {
-  const holes = joints.flatMap((joint) => boredThrough(work, joint)).flatMap((i) => work.plan.holes[i] ?? []);
-  const [first] = holes;
-  if (!first) return [];
-  const bit = work.print(first.stages[0]?.diameter ?? ZERO);
-  const through = listed(work, [...new Set(holes.map(({ part }) => part))]);
-  const pulled = pulledByScrew(work, joints);
-  return [
-    `${pulled ? "Take the screw that you pulled by out again. " : ""}With ${withArticle(bit)} bit, bore on through ${through} by ${holes.length === 1 ? "the hole" : "the holes"} in front, a piece of scrap held behind.${pulled ? ` Screw its ${gripOf(work, joints)} on for now: nothing else opens the drawer once it is shut.` : ""}`,
-  ];
 }
 
 /** The parts of some joints: those that arrive (or the body they arrive in), and those that are there. */

@@ -12,20 +12,32 @@ export const WRITTEN = "By what is written on ";
  * each has its own place.
  */
 export function markedTexts(work: Work, fresh: readonly string[], joints: readonly Joint[]): readonly string[] {
-  const own = new Set(fresh);
-  const marked = markedIn(work, fresh);
-  const some = fresh.filter((id) => marked.has(id) && work.line(id).parts.some((other) => !own.has(other)));
+  const some = someOf(work, fresh);
   const names = some.map((id) => `the ${calledAmong(work, id, work.line(id).parts)}`);
-  const met = new Set(markedFrom(work).flatMap((each) => (joints.includes(each.joint) ? each.joint.parts : [])));
-  const rest = fresh.filter((id) => met.has(id) && !some.includes(id));
+  const rest = asWritten(work, fresh, joints);
   return [
     ...(some.length > 0 ? [`${WRITTEN}${some.length === 1 ? "it" : "them"} take ${series(names)}.`] : []),
-    ...(rest.some((id) => work.line(id).parts.length > 1)
+    ...(rest.length > 0
       ? [
           `${WRITTEN}them bring each of ${listedAmong(work, rest)} to its own place, and each end to its own: none is exchanged or turned round.`,
         ]
       : []),
   ];
+}
+
+/** Of a mark of which some stay for later. */
+function someOf(work: Work, fresh: readonly string[]): readonly string[] {
+  const own = new Set(fresh);
+  const marked = markedIn(work, fresh);
+  return fresh.filter((id) => marked.has(id) && work.line(id).parts.some((other) => !own.has(other)));
+}
+
+/** What is brought to its place, and each end to its own, by what is written on it. */
+export function asWritten(work: Work, fresh: readonly string[], joints: readonly Joint[]): readonly string[] {
+  const some = someOf(work, fresh);
+  const met = new Set(markedFrom(work).flatMap((each) => (joints.includes(each.joint) ? each.joint.parts : [])));
+  const rest = fresh.filter((id) => met.has(id) && !some.includes(id));
+  return rest.some((id) => work.line(id).parts.length > 1) ? rest : [];
 }
 
 /** What stands together: each by its place where that is written on one of them, since there may be another such body. */

@@ -1,69 +1,63 @@
-/** Which end of a part goes where that looks the same both ways but for its holes. */
-import { isSame, type Length } from "../../../../units/length.ts";
-import { less, min, subtract } from "../../../../units/rational.ts";
-import { type AxisIndex, faceOf, INDICES } from "../../../design/space.ts";
-import type { Hole, Part } from "../../../design.ts";
-import { LOCATED } from "../../jigs/spacers.ts";
-import { panesOf } from "../../order/glazing.ts";
-import { listed, series, type Work } from "../draft.ts";
+/** Which end, edge or face of a part goes where that could come the wrong way round as well. */
+import type { Face } from "../../../design.ts";
+import { called, capital, series, type Work } from "../draft.ts";
 import type { Move } from "../moves.ts";
+import { faceAt, type One, onesOf, sameWhat } from "../which-way/one.ts";
+import type { Sign } from "../which-way/sign.ts";
+import { toldOf } from "../which-way/told.ts";
 import { groupedBy } from "../wishes/own-key.ts";
 import { calledAmong } from "./by-place.ts";
-import { sideWord } from "./measured.ts";
+import { each, subjects } from "./cuts-of.ts";
 
-/** "The holes for the side slide lie nearer to the front end of the left packing (G).": of what comes by itself, and is located by no joint. */
+/** "The groove of the end rail (F) looks to the right.": what of a part shows which way round it comes, where no joint does. */
 export function endTexts(work: Work, moves: readonly Move[]): readonly string[] {
-  const panes = panesOf(work.design);
-  const told = moves.flatMap((move): readonly { readonly id: string; readonly words: string }[] => {
-    const [id, ...more] = move.arriving;
-    // Beads have their own sentence.
-    if (
-      id === undefined ||
-      more.length > 0 ||
-      move.work.some(({ joint }) => joint.parts.some((part) => panes.has(part))) ||
-      move.work.some(({ joint }) => LOCATED.has(joint.method))
-    )
-      return [];
-    const words = nearerTo(work, work.part(id));
-    return words === null ? [] : [{ id, words }];
+  const { signs, as, lying } = toldOf(work, moves);
+  const ones = onesOf(work, signs).toSorted((a, b) => Number(a.looks === null) - Number(b.looks === null));
+  const [first] = moves;
+  const comes = moves.flatMap(({ arriving }) => arriving);
+  const there = [...new Set([...(first?.starts ? first.present : []), ...comes, ...ones.map(({ part }) => part.id)])];
+  // A name may tell it.
+  const places = lying.filter(({ part, way }) => !called(work, part.id).split(" ").includes(faceAt(way)));
+  return [
+    ...places.map(({ part, way }) => `The ${calledAmong(work, part.id, there)} lies ${PLACES[faceAt(way)]}.`),
+    ...groupedBy(ones, keyOf).map((some) => sentence(work, some, as, there)),
+  ];
+}
+
+const PLACES: Readonly<Record<Face, string>> = {
+  left: "on the left",
+  right: "on the right",
+  front: "in front",
+  back: "at the back",
+  bottom: "at the bottom",
+  top: "at the top",
+};
+
+/** What only looks one way is told in one sentence. */
+const keyOf = (one: One): string => {
+  const lies = one.lies.map(({ how, side }) => `${how} ${side}`).join();
+  return one.looks && lies === "" ? one.looks : `${one.looks} ${lies} ${sameWhat(one)}`;
+};
+
+function sentence(work: Work, some: readonly One[], as: readonly Sign[], there: readonly string[]): string {
+  const [{ looks, lies, what }] = some as [One];
+  const ids = some.map(({ part }) => part.id);
+  const sides = (["at", "nearer to"] as const).flatMap((how) => {
+    const own = lies.flatMap((each) => (each.how === how ? [each.side] : []));
+    return own.length > 0 ? [`${how} the ${series(own)}`] : [];
   });
-  const coming = told.map(({ id }) => id);
-  return groupedBy(told, ({ id, words }) => `${work.line(id).mark} ${words}`).map((own) => {
-    const [{ id, words }, ...more] = own as [(typeof told)[number]];
-    const ids = own.map((each) => each.id);
-    return `${words} of ${more.length > 0 ? `each of ${listed(work, ids)}` : `the ${calledAmong(work, id, coming)}`}.`;
-  });
+  if (looks === null)
+    return `The ${what.count > 1 ? what.many : what.one}${what.more} ${what.count > 1 ? "lie" : "lies"} ${series(sides)} of ${each(work, ids, there)}.`;
+  const names = subjects(work, some, there);
+  const [verb, also] = names.many ? ["look", "lie"] : ["looks", "lies"];
+  const like = as.filter(({ way, part }) => faceAt(way) === looks && !ids.includes(part.id));
+  return `${capital(names.text)} ${verb} ${looks === "inwards" ? looks : `to the ${looks}`}${sides.length > 0 ? ` and ${also} ${series(sides)}` : ""}${asText(work, like, there)}.`;
 }
 
-/** Only holes tell its ends apart, and they lie nearer to one than to the other; null where it fits one way only, or either way. */
-function nearerTo(work: Work, part: Part): string | null {
-  if (part.turned || part.features.length > 0) return null;
-  const bored = work.plan.holes.filter((hole) => hole.part === part.id && hole.atBench);
-  for (const holes of groupedBy(bored, (hole) => `${whatFor(work, [hole])} ${boredAlong(hole)}`)) {
-    const sides = INDICES.filter((i) => i !== boredAlong(holes[0] as Hole)).flatMap((axis) => {
-      const high = nearer(part, holes, axis);
-      return high === null ? [] : [`${faceOf(axis, high)} ${sideWord(part, axis)}`];
-    });
-    if (sides.length > 0)
-      return `The ${whatFor(work, holes)} lie${holes.length === 1 ? "s" : ""} nearer to the ${series(sides)}`;
-  }
-  return null;
-}
-
-/** Whether holes lie nearer to the high side than to the low one; null where they lie as near to both. */
-function nearer({ body }: Part, holes: readonly Hole[], axis: AxisIndex): boolean | null {
-  const least = (all: readonly Length[]): Length => all.reduce(min);
-  const low = least(holes.map(({ at }) => subtract(at[axis], body.low[axis])));
-  const high = least(holes.map(({ at }) => subtract(body.high[axis], at[axis])));
-  return isSame(low, high) ? null : less(high, low);
-}
-
-const boredAlong = ({ direction }: Hole): AxisIndex | undefined => INDICES.find((i) => Math.abs(direction[i]) > 0.9);
-
-function whatFor({ plan }: Work, holes: readonly Hole[]): string {
-  const word = holes.length === 1 ? "hole" : "holes";
-  const item = plan.hardware.find(({ id }) => id === holes[0]?.for)?.item.kind.replace(/ for an? .*$/u, "");
-  if (item !== undefined) return `${word} for the ${item}`;
-  const kind = plan.fasteners.find(({ id }) => id === holes[0]?.for)?.kind;
-  return kind === undefined ? word : `${/screw/u.test(kind) ? "screw" : kind} ${word}`;
+/** ", as the mortise for the side rail (D) in the post (A) does": by which it is seen. */
+function asText(work: Work, like: readonly Sign[], there: readonly string[]): string {
+  const [own] = groupedBy(like, sameWhat);
+  if (!own) return "";
+  const { text, many } = subjects(work, own, there);
+  return `, as ${text} ${many ? "do" : "does"}`;
 }

@@ -1,0 +1,79 @@
+/** What of a part can be told of its side: where a cut or a hole looks, at which edge it lies, which end it is nearer to. */
+import { compare, equal } from "../../../../units/rational.ts";
+import { makingOf } from "../../../design/making/plain.ts";
+import { featureBox, isSquare } from "../../../design/shapes/feature-box.ts";
+import { standsOut } from "../../../design/shapes/kinds.ts";
+import { axisOf, enclosing, extent, INDICES, normalOf, unit } from "../../../design/space.ts";
+import type { Part } from "../../../design.ts";
+import { called, pluralOf, type Work } from "../draft.ts";
+import { groupedBy } from "../wishes/own-key.ts";
+import type { BoxFeature } from "../words/boxes.ts";
+import { nameOf } from "../words/cut-names.ts";
+import { holeSigns } from "./hole-signs.ts";
+import { isHigher, type Sign } from "./sign.ts";
+
+const RANK: readonly Sign["how"][] = ["looks", "lies", "nearer"];
+
+/** Cuts that are made along an edge. */
+const AT_EDGES: ReadonlySet<string> = new Set(["rabbet"]);
+const rank = ({ how, what }: Sign): number => RANK.indexOf(how) - (how === "lies" && AT_EDGES.has(what.one) ? 0.5 : 0);
+
+/** The plainest first. `filled`: ids of joints whose cuts are filled when the step is done. */
+export function signsOf(work: Work, part: Part, filled: ReadonlySet<string>): readonly Sign[] {
+  const all = [...cutSigns(work, part, filled), ...holeSigns(work, part), ...bandSigns(part)];
+  return all.toSorted((a, b) => rank(a) - rank(b));
+}
+
+const isOpen = (feature: Part["features"][number]): feature is BoxFeature =>
+  "size" in feature && isSquare(feature) && !standsOut(feature) && feature.kind !== "notch";
+
+/** Of cuts that are still open: what is filled is not seen. */
+export function cutSigns(work: Work, part: Part, filled: ReadonlySet<string>): readonly Sign[] {
+  const boxes = part.features.filter(isOpen);
+  const open = boxes.filter((each) => !filled.has(each.for ?? "") && !("inPlace" in each));
+  const markOf = (each: BoxFeature): string => {
+    const mate = mateOf(work, part, each);
+    return mate === null ? "" : work.line(mate).mark;
+  };
+  return groupedBy(open, (each) => `${each.kind} ${markOf(each)} ${each.into.join()}`).flatMap((group) => {
+    const [first] = group as [BoxFeature];
+    const mate = mateOf(work, part, first);
+    const { one, many } = nameOf(work, part, first);
+    // A name of its own tells its purpose.
+    const alone = one !== first.kind || boxes.filter(({ kind }) => kind === first.kind).length === group.length;
+    if (!alone && mate === null) return [];
+    const more = alone || mate === null ? "" : ` for the ${called(work, mate)}`;
+    return boxSigns(part, group, { one, many, count: group.length, more });
+  });
+}
+
+function boxSigns(part: Part, group: readonly BoxFeature[], what: Sign["what"]): readonly Sign[] {
+  const [{ into }] = group as [BoxFeature];
+  const box = group.map(featureBox).reduce(enclosing);
+  const deep = axisOf(into);
+  const through = compare(extent(box, deep), extent(part.body, deep)) >= 0;
+  const looks: Sign = { part, what, how: "looks", way: unit(deep, into[deep] > 0 ? -1 : 1) };
+  return [
+    ...(through ? [] : [looks]),
+    ...INDICES.flatMap((axis): readonly Sign[] => {
+      const high = axis === deep ? null : isHigher(part.body, [box], axis);
+      if (high === null) return [];
+      const side = high ? "high" : "low";
+      const how = equal(box[side][axis], part.body[side][axis]) ? "lies" : "nearer";
+      return [{ part, what, how, way: unit(axis, high ? 1 : -1) }];
+    }),
+  ];
+}
+
+/** What goes into a cut. */
+const mateOf = ({ design }: Work, part: Part, { for: id }: BoxFeature): string | null =>
+  design.joints.find((joint) => joint.id === id)?.parts.find((other) => other !== part.id) ?? null;
+
+/** Of a part that is banded along one edge only. */
+function bandSigns(part: Part): readonly Sign[] {
+  const [band, ...more] = makingOf(part).banding;
+  const [one, many] = ["banded edge", pluralOf("banded edge")];
+  return band && more.length === 0
+    ? [{ part, what: { one, many, count: 1, more: "" }, how: "looks", way: normalOf(band.edge) }]
+    : [];
+}

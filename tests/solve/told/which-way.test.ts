@@ -1,0 +1,104 @@
+/** What a builder could turn, and all joints of the step would close all the same, is told; what the joints force is not. */
+import { describe, expect, test } from "vitest";
+import { built, solveText } from "../../examples/compiled.ts";
+import { plain, stepWith, textOfStep } from "./examples.ts";
+
+/** Two posts and a rail between them, its tenons in the middle of its thickness and of its width. */
+const frame = ({ rail = "", post = "" } = {}): string => {
+  const { build, findings } = solveText(`plan: 1
+title: Frame
+units: inch
+stock: { wood: { wood: oak, sold as: 8/4, planed to: 1 1/2 }, thin: { wood: oak, sold as: 4/4, planed to: 3/4 } }
+piece:
+  left-post: { made of: wood, as: upright, facing: front, left: 0, front: 0, wide: 1 1/2, deep: 1 1/2, bottom: 0, up: 20${post} }
+  right-post: { like: left-post, left: 20 }
+  rail: { made of: thin, as: on edge, grain: across, between: [left-post, right-post], front: 3/8, bottom: 7, up: 4${rail} }
+joints:
+  - { join: rail, to: [left-post, right-post], with: mortise and tenon, tenon: { thick: 1/4, long: 3/4 } }
+`);
+  if (!build) throw new Error(JSON.stringify(findings.map(({ rule, message }) => [rule, message])));
+  return build.steps
+    .filter(({ kind }) => kind === "glue-up")
+    .map(textOfStep)
+    .join(" ");
+};
+
+const GROOVE = "groove: { in: back, near: top, in from: 1/2, wide: 1/4, deep: 1/4 }";
+const HOLE = ", hole: { in: front, from left: 3/4, from top: 2, diameter: 3/8, deep: 1/2 }";
+
+describe("a rail between two posts", () => {
+  test("that is the same from both sides is told no way", () => {
+    expect(frame()).not.toMatch(/\b(?:looks?|nearer)\b/u);
+  });
+
+  // All three turned about the upright are the same frame, seen from behind.
+  test("is told no face where the whole frame can be turned so that it is right, only what is up", () => {
+    const text = frame({ rail: `, ${GROOVE}` });
+    expect(text).toContain("The groove lies nearer to the top edge of the rail (B).");
+    expect(text).not.toContain("looks");
+  });
+
+  // Its tenons fit both ways round and both ways up: by half turns the groove comes to the front, or to the lower edge.
+  test("with a groove in one face is told where that looks, and which edge is nearer, where the posts are no more the same from behind", () => {
+    const text = frame({ rail: `, ${GROOVE}`, post: HOLE });
+    expect(text).toContain("The groove of the rail (C) looks to the back and lies nearer to the top edge.");
+    expect(text).toContain("The hole of the left post (A) looks to the front.");
+  });
+
+  test("is told no edge where the groove is in the middle, or its outline shows which way up it is", () => {
+    const rail = ", groove: { in: back, near: top, in from: 1 7/8, wide: 1/4, deep: 1/4 }";
+    expect(frame({ rail, post: HOLE })).toContain("The groove of the rail (C) looks to the back.");
+    const arched = frame({ rail: `, ${GROOVE}, arch: { in: bottom, deep: 1 }`, post: HOLE });
+    expect(arched).toContain("The groove of the rail (C) looks to the back.");
+  });
+
+  // Half a turn about the upright leaves it as it is; on its head its tenons would miss the mortises.
+  test("is told nothing that its joints force", () => {
+    const rail = ", groove: { in: top, near: front, in from: 1/4, wide: 1/4, deep: 1/4 }";
+    expect(frame({ rail, post: HOLE })).not.toContain("The groove");
+  });
+});
+
+describe("piano bench", () => {
+  const said = (title: RegExp): string => textOfStep(stepWith(built("old-plans/piano-bench"), title));
+
+  test("groove and mortise of one end look the same way", () => {
+    expect(said(/^Build the left end/u)).toContain(
+      "The groove of the end rail (F) and the mortise for the stretcher (C) of the lower end rail (E) look to the right.",
+    );
+  });
+
+  test("and to the side where the posts have their open mortises", () => {
+    expect(said(/^Glue in the post \(A\)/u)).toContain(
+      "The groove of the end rail (F) looks to the right, as the mortises for the side rail (D) of the post (A) and the frame post (B) do.",
+    );
+  });
+
+  // Their tenons are mitred towards those of the end rails: turned round they would not go home.
+  test("what is mitred on to what is there needs no words", () => {
+    expect(said(/^Glue in two side rails/u)).not.toMatch(/grooves? .*look/u);
+  });
+});
+
+describe("doors", () => {
+  test("the cups of a stile look to the back, its fellow's knob to the top, and one of them is told its side", () => {
+    const text = textOfStep(stepWith(built("index-cabinet"), /^Build the left lower door/u));
+    expect(text).toContain("The outer door stile (R) lies on the left.");
+    expect(text).toContain("The holes for the cup hinge of the outer door stile (R) look to the back.");
+    expect(text).toContain("The hole for the knob lies nearer to the top end of the left inner door stile (S).");
+    // The panel goes into grooves and mortises that can look nowhere else.
+    expect(text).not.toMatch(/The (?:mortise|groove)s? of/u);
+  });
+
+  test("where the name tells the side, only the holes are told", () => {
+    const text = textOfStep(stepWith(built("key-cabinet"), /^Build the door/u));
+    expect(text).toContain("The holes for the catch of the right door stile (H) look to the back.");
+    expect(text).toContain("The holes for the butt hinge lie nearer to the front face of the left door stile (G).");
+    expect(text).not.toContain("lies on the left");
+  });
+});
+
+test("a chest that is the same from both ends is not told again which is which as boards come to it", () => {
+  const texts = built("old-plans/cedar-chest").steps.map(({ text }) => plain(text.join(" ")));
+  expect(texts.filter((text) => /holes for the lid support of the/u.test(text))).toHaveLength(1);
+});
