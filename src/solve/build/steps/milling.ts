@@ -6,8 +6,9 @@ import type { Stock } from "../../design.ts";
 import { capital, listed, type StepDraft, series, type Work } from "./draft.ts";
 import { laterToken } from "./later.ts";
 import { MILL_CAUTION, step } from "./making-step.ts";
+import { isMuchOff } from "./much-off.ts";
 import { isPlanedWhole, keptWhole, leftWhole, partedTexts } from "./whole-pieces.ts";
-import { groupedBy, linesApart, ownKey } from "./wishes/own-key.ts";
+import { groupedBy, linesApart, ownKey, partsIn } from "./wishes/own-key.ts";
 import { cutSize } from "./words/cutting.ts";
 import { woodOf } from "./words/wood.ts";
 
@@ -65,6 +66,7 @@ function roughly(work: Work, lots: readonly Lot[]): StepDraft {
       "Flatten a face of each piece, plane the other parallel to it but a little over thickness, straighten an edge, and rip a little over width.",
       ...leftWhole(work, parts),
       ...(lots.length > 1 ? [`A little over ${series(lots.map((lot) => thicknessText(work, lot)))}.`] : []),
+      ...muchText(work, lots),
       "Let the pieces rest overnight with sticks between them: wood moves when it is planed.",
     ],
     [],
@@ -77,6 +79,22 @@ function roughly(work: Work, lots: readonly Lot[]): StepDraft {
 
 const thicknessText = (work: Work, { lines }: Lot): string =>
   `${work.print((lines[0] as CutLine).thickness)} for ${series([...new Set(lines.map(({ mark }) => mark))])}`;
+
+/** Which pieces are not planed by hand from the thickness that they are sawn in. */
+function muchText(work: Work, lots: readonly Lot[]): readonly string[] {
+  const much = lots.flatMap((lot) =>
+    lot.lines.filter(({ parts, thickness }) => {
+      const blank = work.blanks.find((each) => partsIn(each).some((id) => parts.includes(id)));
+      return blank !== undefined && isMuchOff(work, blank.thickness, thickness);
+    }),
+  );
+  const marks = [...new Set(much.map(({ mark }) => mark))];
+  return marks.length === 0
+    ? []
+    : [
+        `More than a third of the thickness of ${series(marks)} goes off. Without a planer have ${marks.length === 1 && much[0]?.parts.length === 1 ? "it" : "them"} resawn with a band saw to a little more than the thickness, or planed in a shop, when a face is flat.`,
+      ];
+}
 
 function toSize(work: Work, { stock, lines }: Lot): StepDraft {
   const parts = partsOf(lines);

@@ -32,7 +32,10 @@ export function sawnTogether(work: Work, parts: readonly string[]): string | nul
   const many = pieces.length;
   if (only && kinds.length === 1)
     return `in ${many} pieces, each for ${partsIn(only.piece).length} of them, ${sized(work, only.piece)}`;
-  const each = kinds.map(({ piece, count }) => `${count} for ${partsIn(piece).length} of them${count > 1 ? " each" : ""}, ${sized(work, piece)}`);
+  const each = kinds.map(
+    ({ piece, count }) =>
+      `${count} for ${partsIn(piece).length} of them${count > 1 ? " each" : ""}, ${sized(work, piece)}`,
+  );
   return `in ${many} pieces: ${each.join("; ")}`;
 }
 
