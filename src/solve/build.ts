@@ -100,11 +100,11 @@ export interface CutLine {
   readonly notes: readonly string[];
 }
 
-/** What the saw cuts from a board: a part, a board or layer of one that is glued up, or a strip that gives several. */
+/** What the saw cuts from a board: a part, a board or layer of one that is glued up, or a strip or a piece that gives several. */
 export interface Blank {
   readonly id: string;
   readonly part: string;
-  /** The other parts of a strip, in their order in it. */
+  /** The other parts of a strip, in their order in it; of a piece that is planed whole, in any. */
   readonly alsoParts?: readonly string[];
   /** Marks of a strip's parts are put together: "C + D". */
   readonly mark: string;
@@ -119,8 +119,18 @@ export interface Blank {
   readonly reserved?: readonly Reserved[];
   /** Width of a board of a slab when its edges are jointed. */
   readonly jointed?: Length;
+  /** It is planed in one piece, which a machine takes, and parted afterwards. Absent: each is planed by itself. */
+  readonly planedWhole?: PlanedWhole;
   /** Blanks of one name come from one sheet where that can be. */
   readonly alike?: string;
+}
+
+/** So many of a rough size side by side and in line, with waste where they do not fill the piece. */
+export interface PlanedWhole {
+  readonly beside: number;
+  readonly inLine: number;
+  readonly width: Length;
+  readonly length: Length;
 }
 
 /** One sheet or board, seen from above: x over its width, y along its length (the grain). */

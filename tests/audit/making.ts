@@ -13,7 +13,9 @@ export function* making(model: Model, replay: Replay): Violations {
     yield* waits(model, part, replay);
   }
   for (const blank of model.record.blanks) yield* reserves(model, blank);
-  for (const blank of model.record.blanks.filter((b) => b.alsoParts.length > 0)) yield* inOneRow(model, blank);
+  for (const blank of model.record.blanks)
+    if (blank.planedWhole) yield* wholePiece(model, blank, blank.planedWhole);
+    else if (blank.alsoParts.length > 0) yield* inOneRow(model, blank);
   for (const line of model.record.cutList)
     if (line.parts.some((id) => model.parts.get(id)?.cut !== line.cut))
       yield violation("sizes agree", line.mark, `is cut ${line.cut}, and a part of it otherwise`);
@@ -107,6 +109,29 @@ function* inOneRow(model: Model, blank: Blank): Violations {
     middles.slice(1).every((point, k) => point[i] > (middles[k]?.[i] ?? 0) + LEAST),
   );
   if (!fits || !inOrder) yield violation("blanks give the part", blank.id, "does not give its parts in their order");
+}
+
+/** What is planed whole gives all its parts, each as large as it ends at least, with a kerf between each two, and is no smaller than a machine takes. */
+function* wholePiece({ record, parts }: Model, blank: Blank, whole: NonNullable<Blank["planedWhole"]>): Violations {
+  const { beside, inLine } = whole;
+  const kerf = record.layouts.find((layout) => layout.stock === blank.stock)?.kerf ?? 0;
+  const own = [blank.part, ...blank.alsoParts].flatMap((id) => parts.get(id) ?? []);
+  const row = (size: number, n: number) => n * size + (n - 1) * kerf - LEAST;
+  const [inches, mm] = [
+    [38.1, 304.8],
+    [40, 300],
+  ];
+  const [wide = 0, long = 0] = (record.units === "mm" ? mm : inches) ?? [];
+  const given =
+    own.length <= beside * inLine &&
+    own.every(
+      (part) => part.stock === blank.stock && part.width < whole.width + LEAST && part.length < whole.length + LEAST,
+    ) &&
+    blank.width >= row(whole.width, beside) &&
+    blank.length >= row(whole.length, inLine) &&
+    blank.width >= wide - LEAST &&
+    blank.length >= long - LEAST;
+  if (!given) yield violation("blanks give the part", blank.id, "is too small a piece to plane, or for its parts");
 }
 
 /** A band over 1/32 in is deducted; ends come before long edges, and all before the part is built in. */

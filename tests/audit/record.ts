@@ -53,6 +53,7 @@ export interface Blank {
   id: string;
   part: string;
   alsoParts: string[];
+  planedWhole: { beside: number; inLine: number; width: number; length: number } | null;
   stock: string;
   thickness: number;
   width: number;

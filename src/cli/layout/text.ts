@@ -5,6 +5,7 @@ import { totalOf, unitOf } from "../../render/pages/buy.ts";
 import { proofText } from "../../render/pages/proof.ts";
 import {
   cutsBeforeHome,
+  marked,
   overSize,
   type SawnAlike,
   sawnAlike,
@@ -82,8 +83,9 @@ function layoutBlock(build: Build, { layout, numbers }: SawnAlike, words: Words)
 
 function lists(build: Build, layout: Layout, { width, say, unit }: Words): readonly string[] {
   const counts = new Map<string, number>();
-  for (const { mark, width: wide, length } of layout.placements) {
-    const text = `${mark} ${say(wide)} × ${say(length)}`;
+  for (const placement of layout.placements) {
+    const { width: wide, length } = placement;
+    const text = `${marked(placement, build.blanks)} ${say(wide)} × ${say(length)}`;
     counts.set(text, (counts.get(text) ?? 0) + 1);
   }
   const parts = [...counts].map(([text, n]) => (n === 1 ? text : `${n} × ${text}`));

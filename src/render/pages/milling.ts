@@ -82,6 +82,7 @@ function rowOf(build: Build, line: CutLine, printer: Printer): readonly (readonl
   );
   const [first] = own;
   if (!first) return null;
+  const sizes = [...new Set(own.map((blank) => inSize(blank, printer)))].join("; ");
   const jointed = first.jointed ? `, ${printer.exact(first.jointed)} wide when jointed` : "";
   const steps = build.steps.flatMap(({ number, kind, shows }) =>
     (kind === "mill" || (kind === "glue-up" && shows.travel.length === 0)) && shows.fresh.includes(line.parts[0] ?? "")
@@ -93,7 +94,7 @@ function rowOf(build: Build, line: CutLine, printer: Printer): readonly (readonl
     [
       line.mark,
       String(own.length),
-      inSize(first, printer) + jointed,
+      sizes + jointed,
       `${inSize(line, printer)}${line.parts.length > 1 ? ` (${line.parts.length})` : ""}`,
       boards(build, own),
       `${steps.join(", ")}${later === undefined ? "" : `; to size in ${later}`}`,

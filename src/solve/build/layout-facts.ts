@@ -1,6 +1,6 @@
 /** What a reader wants to know of layouts besides their drawing. */
 import { add, equal, type Length, less, max, min, multiply, subtract, sum, toNumber } from "../../units/index.ts";
-import type { Blank, Cut, CutLine, Layout, Rectangle } from "../build.ts";
+import type { Blank, Cut, CutLine, Layout, Placement, Rectangle } from "../build.ts";
 import type { Workshop } from "../design.ts";
 
 /** Share of the area of sheets and boards that ends in parts, 0 to 1. */
@@ -8,6 +8,12 @@ export function yieldOf(layouts: readonly Layout[]): number {
   const area = (each: { readonly width: Length; readonly length: Length }): Length => multiply(each.width, each.length);
   const whole = toNumber(sum(layouts.map(area)));
   return whole === 0 ? 0 : toNumber(sum(layouts.flatMap(({ placements }) => placements).map(area))) / whole;
+}
+
+/** "4 L": what lies there as it is marked on a layout, with how many are parted from it when it is planed. */
+export function marked({ blank: id, mark }: Pick<Placement, "blank" | "mark">, blanks: readonly Blank[]): string {
+  const { planedWhole, alsoParts = [] } = blanks.find((blank) => blank.id === id) ?? {};
+  return planedWhole && alsoParts.length > 0 ? `${1 + alsoParts.length} ${mark}` : mark;
 }
 
 /** Marks of what lies on the layouts larger than its finished size: planed, glued up or fitted afterwards. Each once, in order. */

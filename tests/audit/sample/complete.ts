@@ -75,6 +75,7 @@ function blankOf(part: Part): Blank {
     id: blankId(part),
     part: id,
     alsoParts: [],
+    planedWhole: null,
     stock,
     thickness,
     width,

@@ -52,17 +52,17 @@ test("rough boards are cut across first, by layouts that are named", () => {
 });
 
 // Aprons 10 in long between legs, sawn 11 in rough.
-test("short pieces are left in one length until they are planed, in every step that has them in hand", () => {
+test("short pieces stay in a longer one until they are planed, in every step that has them in hand", () => {
   const build = built(bench());
   const mark = build.cutList.find(({ parts }) => parts.includes("left-apron"))?.mark ?? "?";
   const [sawn, sized] = ["Saw the rough pieces from white oak, 5/4", "Bring the parts from white oak, 5/4"].map(
     (title) => stepWith(build, title),
   );
   expect(sawn?.text.join(" ")).toContain(
-    `${mark} is shorter than 12 in: leave out the cuts of the layout that part what lies in line with it`,
+    `${mark} is shorter than 12 in: the layouts have it in a piece as long as that at least, in line`,
   );
   expect(sized?.cautions.join(" ") + stepWith(build, "Plane the rough pieces").cautions.join(" ")).toContain(
-    "those that lie in line on the layout stay in one length",
+    "planed and ripped in the longer pieces that they are sawn in",
   );
   const told = build.advice?.cautions.find(({ head }) => head === "Short parts.")?.text ?? "";
   expect(told).toContain("stays in a longer piece until then");

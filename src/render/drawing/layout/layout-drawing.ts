@@ -1,4 +1,5 @@
 /** A cutting layout: the board or sheet to scale with its parts, numbered cuts and offcuts, and the way of the grain. */
+import { marked } from "../../../solve/build/layout-facts.ts";
 import type { Build, Layout } from "../../../solve/build.ts";
 import type { Item } from "../../document.ts";
 import { BLACK, GREY, TINT, WHITE } from "../../palette.ts";
@@ -66,7 +67,7 @@ function drawn(
   const parts = layout.placements.map((placement) => ({
     box: board.rectangle(placement),
     stroke: later.has(placement.blank) ? HIDDEN : NARROW,
-    mark: placement.mark,
+    mark: marked(placement, build.blanks),
     size: `${pen.print(placement.width)} × ${pen.print(placement.length)}`,
   }));
   const boxes = parts.map(({ box }) => box);

@@ -100,6 +100,12 @@ export const blankRecord = (blank: Blank): Json => ({
   id: blank.id,
   part: blank.part,
   alsoParts: blank.alsoParts ?? [],
+  planedWhole: blank.planedWhole
+    ? {
+        ...{ beside: blank.planedWhole.beside, inLine: blank.planedWhole.inLine },
+        ...{ width: millimetres(blank.planedWhole.width), length: millimetres(blank.planedWhole.length) },
+      }
+    : null,
   stock: blank.stock,
   thickness: millimetres(blank.thickness),
   width: millimetres(blank.width),

@@ -1,6 +1,7 @@
 /** The one catalogue of cautions; of each, when a plan gives reason for it. Common practice, no source, but where one is named. */
 import { inches, toMillimetres } from "../../../units/length.ts";
 import { less } from "../../../units/rational.ts";
+import { tooSmall } from "../cut-list/planed-whole.ts";
 import { sayWeight, takesTwo } from "../cut-list/weight.ts";
 import { smoulders } from "../finishing/products.ts";
 import type { Advice } from "../model/advice.ts";
@@ -119,7 +120,7 @@ function shortParts({ build }: Traits): string | null {
   const marks = build.cutList.filter(({ length }) => less(length, inches(12))).map(({ mark }) => mark);
   if (marks.length === 0) return null;
   const [who, them] = marks.length === 1 ? ["is", "it"] : ["are", "them"];
-  const planed = build.blanks.some(({ why, length }) => why === "rough" && less(length, inches(12)))
+  const planed = build.blanks.some(({ planedWhole }) => planedWhole && tooSmall(planedWhole, build.design.units).short)
     ? " What is planed of it by machine stays in a longer piece until then, as the steps tell."
     : "";
   return `${some(marks)} ${who} shorter than ${least}. At the saw hold ${them} by a clamp or a sled and not by the hand, with nothing for ${them} to jam against.${planed}`;

@@ -25,6 +25,7 @@ import type { Design, Part, Rough, Stock } from "../../design.ts";
 import { isRough } from "../cutting/sizes.ts";
 import { TRIM } from "../cutting/trim.ts";
 import type { LargestSizes, Reserved } from "../model/thickness.ts";
+import { inWholePieces } from "./planed-whole.ts";
 
 type Sizes = Pick<Blank, "width" | "length">;
 type Sawn = Omit<Blank, "id" | "part" | "mark" | "stock" | "grain">;
@@ -84,7 +85,7 @@ export function blanksOf(
       );
       return [{ ...common, part: first as string, alsoParts: others, mark: marks, ...whole }];
     });
-  return blanks.map((blank, i) => ({ id: `b${i + 1}`, ...blank }));
+  return inWholePieces(design, blanks).map((blank, i) => ({ id: `b${i + 1}`, ...blank }));
 }
 
 /** Whether wood of a stock is left over its size before it is planed: it is bought rough, the plan says so, or some of it is glued up. */

@@ -45,6 +45,9 @@ function sawnNote(part: Part, blank: Blank, { print }: Told, markOf: ReadonlyMap
     return [`glued up from ${count}, each ${size} rough${jointed}`];
   }
   const over_ = cut === "over" ? [`cut ${print(over)} over in width and length, then trimmed flush`] : [];
+  const alike = 1 + (blank.alsoParts?.length ?? 0);
+  if (blank.planedWhole && alike > 1)
+    return [`${alike} in one rough piece ${print(blank.thickness)} × ${size}, planed whole`];
   if (blank.alsoParts) {
     const row = [blank.part, ...blank.alsoParts].map((id) => markOf.get(id) ?? "");
     return [`cut from one strip ${size}, in the order ${row.join(", ")}`, ...over_];

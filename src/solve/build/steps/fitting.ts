@@ -13,6 +13,7 @@ import { machiningSteps } from "./machining.ts";
 import { SAW_CAUTION, step } from "./making-step.ts";
 import type { Opening } from "./openings.ts";
 import { addedIn, afterAction, type Bodies } from "./touched.ts";
+import { partedTexts } from "./whole-pieces.ts";
 import { linesApart, partsIn } from "./wishes/own-key.ts";
 import { cutSize } from "./words/cutting.ts";
 import { isCutAlike, leavesRoomToSwell, measureTexts } from "./words/measuring.ts";
@@ -80,6 +81,7 @@ function openingStep(work: Work, lines: readonly CutLine[], groups: readonly Gro
       ...openingTexts(work, all),
       ...sawnOutText(work, ids, made),
       ...lines.map(({ parts }) => `${capital(listed(work, parts))}: ${cutSize(work, parts[0] as string)}.`),
+      ...partedTexts(work, [...ids]),
       ...(single ? ["Cut a little long and wide at first; plane until it goes in with its play."] : []),
     ],
     makes(work, ids, made),
@@ -183,6 +185,7 @@ function cutStep(work: Work, line: CutLine, place: Use, made: Made): StepDraft {
           ? `Cut it square to what you measured; it is tried when it has its notches: it should go in without force${gap}. Carry the measure over with a stick rather than by numbers.`
           : `Cut ${it} a little ${over} at first, try it, and take off what is left: it should go in without force${gap}. Carry the measure over with a stick rather than by numbers.${others}`,
       ...(several && !alike ? ["Measure for each of them: no two openings are quite the same."] : []),
+      ...partedTexts(work, line.parts),
     ],
     makes(work, new Set(line.parts), made),
     {

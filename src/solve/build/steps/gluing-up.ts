@@ -1,5 +1,18 @@
 /** Slabs and built-up panels: glued up first of all, flattened the day after, then cut to size. */
-import { add, half, inches, less, millimetres, min, multiply, rational, toNumber, ZERO } from "../../../units/index.ts";
+import {
+  add,
+  half,
+  inches,
+  type Length,
+  less,
+  millimetres,
+  min,
+  multiply,
+  rational,
+  subtract,
+  toNumber,
+  ZERO,
+} from "../../../units/index.ts";
 import type { Blank, Clamping, CutLine } from "../../build.ts";
 import { isCutLater, isGluedUp, makingOf } from "../../design/making/plain.ts";
 import type { Part } from "../../design.ts";
@@ -8,6 +21,7 @@ import { clampsOver, dryText, roundedUp } from "./clamping.ts";
 import { capital, listed, numberWord, type StepDraft, type Work } from "./draft.ts";
 import { laterToken } from "./later.ts";
 import { BOARDS, MILL_CAUTION, step } from "./making-step.ts";
+import { isMuchOff } from "./much-off.ts";
 import { layingMinutes, OPEN, slowText } from "./open-time.ts";
 import { linesApart } from "./wishes/own-key.ts";
 import { cutSize } from "./words/cutting.ts";
@@ -48,7 +62,11 @@ export function boardSteps(work: Work): readonly StepDraft[] {
       `Plane the boards for ${listed(work, line.parts)}`,
       [
         "Flatten a face of each board.",
-        `With a planer bring the other face parallel to it, all at one setting, to ${over}: what is left comes off when they are glued up. With hand planes leave that face as it is.`,
+        `With a planer bring the other face parallel to it, all at one setting, to ${over}: what is left comes off when they are glued up. ${
+          isMuchOff(work, blank.thickness, line.thickness)
+            ? `Without one have them resawn with a band saw to a little more than that, or planed to it in a shop: ${work.print(subtract(blank.thickness, line.thickness))} of wood are too much to take off by hand.`
+            : "With hand planes leave that face as it is."
+        }`,
         "Let the boards rest overnight with sticks between them: wood moves when it is planed.",
       ],
       [],
@@ -133,6 +151,10 @@ const faceText = (layers: number): readonly string[] => [
   `Spread glue evenly over the whole face between the ${layers} layers, lay them together, and hold two corners that lie across with a clamp each, so that they do not slide. Press the middle first, with stiff cauls from edge to edge, above and below; then clamp all round.`,
 ];
 
+/** As it is before its edges are cut. */
+const gluedWidth = ({ width, jointed }: Blank, boards: number): Length =>
+  jointed ? multiply(jointed, rational(boards)) : width;
+
 /** A circular saw with the usual blade, 7 1/4 in (184 mm), does not go through this. Common practice, no source. */
 const SAWN_AT_ONCE = inches(2);
 
@@ -154,7 +176,7 @@ export function flatteningSteps(work: Work): readonly StepDraft[] {
       [
         ...(slab
           ? [
-              `Scrape off the glue, plane one face flat across the joints, and work the other parallel to it, ${work.print(line.thickness)} thick: with a hand plane, first across the grain, then along it, or with a router on a sled that runs on two straight rails. Or have it planed or sanded to thickness in a shop whose machine takes ${work.print(line.width)}.`,
+              `Scrape off the glue, plane one face flat across the joints, and work the other parallel to it, ${work.print(line.thickness)} thick: with a hand plane, first across the grain, then along it, or with a router on a sled that runs on two straight rails. Or have it planed or sanded to thickness in a shop whose machine takes ${work.print(gluedWidth(blankOf(work, first), makingOf(part).boards))}.`,
             ]
           : []),
         later

@@ -6,7 +6,9 @@ import type { Stock } from "../../design.ts";
 import { capital, listed, type StepDraft, series, type Work } from "./draft.ts";
 import { laterToken } from "./later.ts";
 import { MILL_CAUTION, step } from "./making-step.ts";
-import { groupedBy, linesApart, ownKey } from "./wishes/own-key.ts";
+import { isMuchOff } from "./much-off.ts";
+import { isPlanedWhole, keptWhole, leftWhole, partedTexts } from "./whole-pieces.ts";
+import { groupedBy, linesApart, ownKey, partsIn } from "./wishes/own-key.ts";
 import { cutSize } from "./words/cutting.ts";
 import { woodOf } from "./words/wood.ts";
 
@@ -17,7 +19,7 @@ const REST = { for: "wood to rest", minutes: 12 * 60 } as const;
 /** Common practice, no source; nearly every planer's instructions name a length. */
 const LEAST = inches(12);
 const SHORT =
-  "Pieces under 12 in (300 mm) are too short to plane by machine: those that lie in line on the layout stay in one length, or keep an offcut at the end, until they are planed and ripped, and are sawn off last; any other is planed by hand.";
+  "Pieces under 12 in (300 mm) are too short to plane by machine: they are planed and ripped in the longer pieces that they are sawn in, and cut to length last.";
 
 interface Lot {
   readonly stock: Stock;
@@ -62,7 +64,9 @@ function roughly(work: Work, lots: readonly Lot[]): StepDraft {
     `Plane the rough pieces${woods.length <= MOST ? ` of ${series(woods)}` : ""}`,
     [
       "Flatten a face of each piece, plane the other parallel to it but a little over thickness, straighten an edge, and rip a little over width.",
+      ...leftWhole(work, parts),
       ...(lots.length > 1 ? [`A little over ${series(lots.map((lot) => thicknessText(work, lot)))}.`] : []),
+      ...muchText(work, lots),
       "Let the pieces rest overnight with sticks between them: wood moves when it is planed.",
     ],
     [],
@@ -76,6 +80,22 @@ function roughly(work: Work, lots: readonly Lot[]): StepDraft {
 const thicknessText = (work: Work, { lines }: Lot): string =>
   `${work.print((lines[0] as CutLine).thickness)} for ${series([...new Set(lines.map(({ mark }) => mark))])}`;
 
+/** Which pieces are not planed by hand from the thickness that they are sawn in. */
+function muchText(work: Work, lots: readonly Lot[]): readonly string[] {
+  const much = lots.flatMap((lot) =>
+    lot.lines.filter(({ parts, thickness }) => {
+      const blank = work.blanks.find((each) => partsIn(each).some((id) => parts.includes(id)));
+      return blank !== undefined && isMuchOff(work, blank.thickness, thickness);
+    }),
+  );
+  const marks = [...new Set(much.map(({ mark }) => mark))];
+  return marks.length === 0
+    ? []
+    : [
+        `More than a third of the thickness of ${series(marks)} goes off. Without a planer have ${marks.length === 1 && much[0]?.parts.length === 1 ? "it" : "them"} resawn with a band saw to a little more than the thickness, or planed in a shop, when a face is flat.`,
+      ];
+}
+
 function toSize(work: Work, { stock, lines }: Lot): StepDraft {
   const parts = partsOf(lines);
   const isLater = (line: CutLine): boolean => isCutLater(work.part(line.parts[0] as string));
@@ -88,9 +108,10 @@ function toSize(work: Work, { stock, lines }: Lot): StepDraft {
     [
       `Plane them to their thickness (${work.print((lines[0] as CutLine).thickness)}) all at one setting, and with them what is left of the same boards, for trying cuts${now.length > 0 ? "; then to width, and cut them to length against a stop" : ""}.`,
       ...now.map((line) => `${capital(listed(work, line.parts))}: ${cutSize(work, line.parts[0] as string)}.`),
+      ...partedTexts(work, partsOf(now)),
       ...later.map(
         (line) =>
-          `Leave ${listed(work, line.parts)} as wide and long as ${line.parts.length === 1 ? "it is" : "they are"}, with one edge straight: cut to size in ${laterToken(line.mark)}.`,
+          `Leave ${listed(work, line.parts)} ${isPlanedWhole(work, line.parts) ? keptWhole(work, line) : `as wide and long as ${line.parts.length === 1 ? "it is" : "they are"}, with one edge straight`}: cut to size in ${laterToken(line.mark)}.`,
       ),
     ],
     [],

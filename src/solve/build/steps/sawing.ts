@@ -1,5 +1,3 @@
-import { inches } from "../../../units/length.ts";
-import { less } from "../../../units/rational.ts";
 import type { Blank, CutLine } from "../../build.ts";
 import { makingOf } from "../../design/making/plain.ts";
 import { unplaned } from "../../design/stock/label.ts";
@@ -8,6 +6,7 @@ import { sameBoards, sharersOf } from "../cut-list/same-boards.ts";
 import { capital, type StepDraft, series, type Work } from "./draft.ts";
 import { laterToken, waits, waitsInWood } from "./later.ts";
 import { SAW_CAUTION, step } from "./making-step.ts";
+import { sawnTogether, wholeTexts } from "./whole-pieces.ts";
 import { groupedBy, ownKey, partsIn } from "./wishes/own-key.ts";
 import { counted, cutSize, sized } from "./words/cutting.ts";
 import { woodOf } from "./words/wood.ts";
@@ -25,8 +24,6 @@ const RESERVED =
 /** Common practice, no source. */
 const ACROSS =
   "Where a cut across parts pieces that lie one after another over the whole width of a rough board, make it first, whatever its number, a little over: a long rough board pinches the saw when it is ripped, and a short one is flat sooner.";
-const SHORT = inches(12);
-const NARROW = inches(3, 2);
 const STRAIGHT =
   "A rough board has no straight edge yet: before the first cut along it straighten one edge, with a jointer or a plane, or along a straightedge that is screwed or clamped on. Rip no rough edge against a fence.";
 
@@ -72,10 +69,14 @@ function sawingStep(work: Work, source: Source, blanks: readonly Blank[], isFirs
       rough ? `Saw the rough pieces from ${sourceWords(work, source)}` : `Cut the parts from ${stock.label}`,
       sawingText(work, source, lines, blanks),
       [{ do: "make", blanks: now.map((blank) => blank.id) }],
-      { unit: stock.name, bench: now.length * BLANK, cautions: [SAW_CAUTION], fresh, as: "sawn" },
+      { unit: stock.name, bench: piecesIn(now) * BLANK, cautions: [SAW_CAUTION], fresh, as: "sawn" },
     ),
   ];
 }
+
+/** What is parted after it is planed takes its time at the saw too. */
+const piecesIn = (blanks: readonly Blank[]): number =>
+  blanks.reduce((so, blank) => so + (blank.planedWhole ? partsIn(blank).length : 1), 0);
 
 /** What is planed to several thicknesses is told as it is bought. */
 const sourceWords = (work: Work, { stock, used }: Source): string =>
@@ -88,7 +89,7 @@ function sawingText(
   blanks: readonly Blank[],
 ): readonly string[] {
   const { stock, used } = source;
-  const strips = blanks.filter((blank) => blank.alsoParts && !waits(work, blank));
+  const strips = blanks.filter((blank) => blank.alsoParts && !blank.planedWhole && !waits(work, blank));
   const inStrips = new Set(strips.flatMap((blank) => [blank.part, ...(blank.alsoParts ?? [])]));
   const cuts = lines.flatMap((line) => {
     const [first] = line.parts as [string, ...string[]];
@@ -106,8 +107,7 @@ function sawingText(
     ...cuts,
     ...strips.map((blank) => stripText(work, blank)),
     ...thickText(work, source, blanks),
-    ...shortText(work, blanks),
-    ...narrowText(work, blanks),
+    ...wholeTexts(work, blanks),
     ...later.map(
       (line) =>
         `Leave the wood for ${counted(work, line.parts)} as large as the layout has it: ${line.parts.length === 1 ? "it is" : "they are"} cut to size in ${laterToken(line.mark)}.`,
@@ -117,30 +117,6 @@ function sawingText(
       stock.form === "board" && blanks.some(({ why }) => why !== "as finished" && why !== "largest") ? "piece" : "part"
     ],
   ];
-}
-
-/** No short piece goes through a planer by itself. Common practice, no source. */
-function shortText(work: Work, blanks: readonly Blank[]): readonly string[] {
-  const short = blanks.filter(({ why, length }) => why === "rough" && less(length, SHORT));
-  const marks = [...new Set(short.map(({ part }) => work.line(part).mark))];
-  return marks.length === 0
-    ? []
-    : [
-        `${series(marks)} ${marks.length === 1 ? "is" : "are"} shorter than 12 in (300 mm): leave out the cuts of the layout that part what lies in line with ${marks.length === 1 ? "it" : "them"}, or leave an offcut on at the end. Such longer pieces are planed and ripped whole, and parted when they are brought to size; what has nothing in line with it is planed by hand.`,
-      ];
-}
-
-/** Nor is a stick flattened on a jointer, or its edge held to a fence, with hands so near to the knives. Common practice, no source. */
-function narrowText(work: Work, blanks: readonly Blank[]): readonly string[] {
-  const narrow = blanks.filter(
-    ({ why, width, length }) => why === "rough" && less(width, NARROW) && !less(length, SHORT),
-  );
-  const marks = [...new Set(narrow.map(({ part }) => work.line(part).mark))];
-  return marks.length === 0
-    ? []
-    : [
-        `${series(marks)} ${marks.length === 1 ? "is" : "are"} narrower than 1 1/2 in (40 mm): leave out the cuts of the layout between such as lie side by side, and leave one that lies alone on an offcut. Flatten and plane the wider piece whole; then straighten its edge, rip a stick off it, straighten the edge again, and rip the next.`,
-      ];
 }
 
 /** What thickness they have now, and when they get theirs. */
@@ -173,6 +149,8 @@ function lineText(work: Work, line: CutLine, parts: readonly string[], blank: Bl
   if (blank.why === "glue-up")
     return `${capital(piecesOf(part, parts.length))} for ${counted(work, parts)}: ${sized(work, blank)}.`;
   const over = makingOf(part).cut === "over" ? `, ${work.print(makingOf(part).over)} over its size` : "";
+  const together = sawnTogether(work, parts);
+  if (together !== null) return `${parts.length} ${counted(work, line.parts, false)}: ${together}.`;
   const size = blank.why === "as finished" || blank.why === "largest" ? cutSize(work, part.id) : sized(work, blank);
   return `${parts.length} ${counted(work, line.parts, false)}: ${size}${over}.`;
 }

@@ -107,6 +107,12 @@ export const blank: Schema = fields({
   id: text,
   part: text,
   alsoParts: texts,
+  planedWhole: orNull(
+    about(
+      "Its parts are too small to be planed one by one: so many of this rough size side by side and in line, parted when the piece is planed.",
+      fields({ beside: count, inLine: count, width: size, length: size }),
+    ),
+  ),
   stock: text,
   thickness: size,
   width: size,
