@@ -86,3 +86,12 @@ test("what hangs is placed before its hinges are driven", () => {
   expect(text.indexOf("Place the back strip (L)")).toBeLessThan(text.indexOf("Screw the hinges"));
   expect(text).toContain("Place the back strip (L) flush with the left and the right");
 });
+
+// The top is 15 in deep, the sides 14: on its front the work rests on the top, and the sides are 1 in above the bench.
+test("sides that take nails a little above the bench have blocks under them", () => {
+  const text = textOfStep(stepWith(built("old-plans/bookcase"), /^Add eleven lower backings/u));
+  expect(text).toContain("Lay blocks 1 in high under the left side (A) and the right side (B) too");
+  expect(text.indexOf("Lay blocks 1 in")).toBeLessThan(text.indexOf("Drive 44 nails"));
+  // Those of the chest are carried by its box.
+  expect(textOfStep(stepWith(chest(), /^Nail on the lid board/u))).not.toContain("they take the blows");
+});
