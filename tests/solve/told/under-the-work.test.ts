@@ -95,3 +95,11 @@ test("sides that take nails a little above the bench have blocks under them", ()
   // Those of the chest are carried by its box.
   expect(textOfStep(stepWith(chest(), /^Nail on the lid board/u))).not.toContain("they take the blows");
 });
+
+// The legs splay 6°: laid on their feet, the middle of an apron 2 in below the top of 29 is 27 tan 6° = 2 13/16 in up; a jaw takes 2 in, a pad and a wedge 1/2 in each.
+test("a wedge under the jaw counts", () => {
+  for (const title of [/^Glue in two long aprons/u, /^Add the frame from step/u])
+    expect(textOfStep(stepWith(built("loan-desk"), title))).toContain(
+      "Raise the work on blocks at least 1/2 in high, or let it stand out over the edge of the bench where clamps press",
+    );
+});

@@ -30,7 +30,7 @@ export function backedTexts(work: Work, moves: readonly Move[], up: Direction): 
   const level = (id: string) => subtract(bottomOf(boxOf(work.part(id)), up), bench);
   const isBacked = (id: string, seen: readonly string[] = []): boolean =>
     toNumber(level(id)) < NEAR ||
-    (on !== null && on.blocked.includes(id)) ||
+    on?.blocked.includes(id) === true ||
     there.some((other) => !seen.includes(other) && liesOn(work, id, other, up) && isBacked(other, [...seen, id]));
   // What is higher up is carried by the frame or case that it belongs to.
   const bare = taking.filter((id) => !isBacked(id) && !less(BLOCKS, level(id)));
