@@ -1,6 +1,6 @@
 import { expect, test } from "vitest";
 import { built } from "../../examples/compiled.ts";
-import { stepWith, textOfStep } from "./examples.ts";
+import { plain, stepWith, textOfStep } from "./examples.ts";
 
 const chest = () => built("old-plans/cedar-chest");
 const inches = (text: string): number => {
@@ -102,4 +102,25 @@ test("a wedge under the jaw counts", () => {
     expect(textOfStep(stepWith(built("loan-desk"), title))).toContain(
       "Raise the work on blocks at least 1/2 in high, or let it stand out over the edge of the bench where clamps press",
     );
+});
+
+// The back boards are thin, the shelves lie loose on blocks before them, and the screws come from behind.
+test("what is screwed from behind what it lies against is pressed on, but not what is clamped or has something behind it", () => {
+  expect(closet(/^Screw on the shelf \(N\)/u)).toContain(
+    "The drill pushes the shelf (N) and the upper shelf (O) off the left back board (U), the three inner back boards (V) and the right back board (W): have a second person press them against these from the other side, or clamp them there, until the first screws hold.",
+  );
+  const pushed = (name: string): number =>
+    built(name).steps.filter((step) => textOfStep(step).includes("The drill pushes")).length;
+  // Fronts of drawers are clamped to their boxes before they are screwed.
+  expect(pushed("workbench-cart")).toBe(0);
+});
+
+test("a board that several cleats bear is screwed on when all of them are there", () => {
+  const titles = built("old-plans/china-closet").steps.map(({ title }) => plain(title));
+  const board = titles.findIndex((title) => /^Screw on the bottom\/top board .* at the bottom/u.test(title));
+  for (const cleat of ["long cleat (X)", "left short cleat (Y)", "right short cleat (Z)"])
+    expect(titles.findIndex((title) => title === `Screw on the ${cleat}, at the bottom`)).toBeLessThan(board);
+  expect(closet(/^Screw on the bottom\/top board .* at the bottom/u)).toContain(
+    "on the long cleat (X), the left short cleat (Y) and the right short cleat (Z)",
+  );
 });
