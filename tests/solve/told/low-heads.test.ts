@@ -16,3 +16,10 @@ test("what is driven from the side close above the bench is raised", () => {
 test("what is driven from above is not", () => {
   expect(built("boot-bench").steps.map(textOfStep).join(" ")).not.toContain(RAISED);
 });
+
+// A drawer is light, and stands on either side: for its nails it is laid on the other one.
+test("what is turned for its nails is not raised besides", () => {
+  const box = textOfStep(stepWith(built("old-plans/library-table"), /^Build the two drawers/u));
+  expect(box).toContain("turn the work: the side that is nailed lies uppermost");
+  expect(box).not.toContain(RAISED);
+});

@@ -1,6 +1,6 @@
 import { expect, test } from "vitest";
 import { built } from "../../examples/compiled.ts";
-import { stepWith, textOfStep } from "./examples.ts";
+import { plain, stepWith, textOfStep } from "./examples.ts";
 
 const chest = () => built("old-plans/cedar-chest");
 const inches = (text: string): number => {
@@ -85,4 +85,42 @@ test("what hangs is placed before its hinges are driven", () => {
   const text = textOfStep(stepWith(chest(), /^Hang the frame/u));
   expect(text.indexOf("Place the back strip (L)")).toBeLessThan(text.indexOf("Screw the hinges"));
   expect(text).toContain("Place the back strip (L) flush with the left and the right");
+});
+
+// The top is 15 in deep, the sides 14: on its front the work rests on the top, and the sides are 1 in above the bench.
+test("sides that take nails a little above the bench have blocks under them", () => {
+  const text = textOfStep(stepWith(built("old-plans/bookcase"), /^Add eleven lower backings/u));
+  expect(text).toContain("Lay blocks 1 in high under the left side (A) and the right side (B) too");
+  expect(text.indexOf("Lay blocks 1 in")).toBeLessThan(text.indexOf("Drive 44 nails"));
+  // Those of the chest are carried by its box.
+  expect(textOfStep(stepWith(chest(), /^Nail on the lid board/u))).not.toContain("they take the blows");
+});
+
+// The legs splay 6°: laid on their feet, the middle of an apron 2 in below the top of 29 is 27 tan 6° = 2 13/16 in up; a jaw takes 2 in, a pad and a wedge 1/2 in each.
+test("a wedge under the jaw counts", () => {
+  for (const title of [/^Glue in two long aprons/u, /^Add the frame from step/u])
+    expect(textOfStep(stepWith(built("loan-desk"), title))).toContain(
+      "Raise the work on blocks at least 1/2 in high, or let it stand out over the edge of the bench where clamps press",
+    );
+});
+
+// The back boards are thin, the shelves lie loose on blocks before them, and the screws come from behind.
+test("what is screwed from behind what it lies against is pressed on, but not what is clamped or has something behind it", () => {
+  expect(closet(/^Screw on the shelf \(N\)/u)).toContain(
+    "The drill pushes the shelf (N) and the upper shelf (O) off the left back board (U), the three inner back boards (V) and the right back board (W): have a second person press them against these from the other side, or clamp them there, until the first screws hold.",
+  );
+  const pushed = (name: string): number =>
+    built(name).steps.filter((step) => textOfStep(step).includes("The drill pushes")).length;
+  // Fronts of drawers are clamped to their boxes before they are screwed.
+  expect(pushed("workbench-cart")).toBe(0);
+});
+
+test("a board that several cleats bear is screwed on when all of them are there", () => {
+  const titles = built("old-plans/china-closet").steps.map(({ title }) => plain(title));
+  const board = titles.findIndex((title) => /^Screw on the bottom\/top board .* at the bottom/u.test(title));
+  for (const cleat of ["long cleat (X)", "left short cleat (Y)", "right short cleat (Z)"])
+    expect(titles.findIndex((title) => title === `Screw on the ${cleat}, at the bottom`)).toBeLessThan(board);
+  expect(closet(/^Screw on the bottom\/top board .* at the bottom/u)).toContain(
+    "on the long cleat (X), the left short cleat (Y) and the right short cleat (Z)",
+  );
 });

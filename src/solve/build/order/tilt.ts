@@ -1,5 +1,5 @@
 /**
- * A way out with one tilt: lifted, turned about the line along which it then leaves, and moved aside. So a shelf goes in behind a face
+ * A way out with one tilt, or with none where it is only moved up, down or aside first: lifted, turned about the line along which it then leaves, and moved aside. So a shelf goes in behind a face
  * frame, or on end beside a stile that stands in the middle of it.
  */
 import type { Convex, Solid, Vec } from "../../../geometry/index.ts";
@@ -51,6 +51,9 @@ interface Lifted {
 function turnOut(moving: readonly Solid[], staying: Obstacles, { middle, up, out }: Lifted): Turned | null {
   const at = (degrees: number): readonly Convex[] => hulls(moving, up, middle, out, degrees);
   const hits = (degrees: number): boolean => staying.hitBy(at(degrees)) !== null;
+  // What only has to be lifted is not turned besides.
+  const level = shiftOut(at(0), staying, out);
+  if (level !== null) return { degrees: 0, after: level };
   for (const sign of [1, -1]) {
     for (let angle: number = TURN.step; angle <= TURN.most; angle += TURN.step) {
       const degrees = sign * angle;
@@ -89,7 +92,7 @@ function legs(lift: number, { degrees, after }: Turned, out: Direction, middle: 
   const up: Shift = { along: [0, 0, lift > 0 ? 1 : -1], by: Math.abs(lift) };
   return [
     ...(lift === 0 ? [] : [legOf(up)]),
-    { about: [middle, out], degrees },
+    ...(degrees === 0 ? [] : [{ about: [middle, out] as const, degrees }]),
     ...after.map(legOf),
     { along: out, distance: null },
   ];
@@ -108,15 +111,20 @@ export const wayIn = (out: readonly Leg[]): readonly Leg[] =>
           : { along: reversed(leg.along), distance: leg.distance },
     );
 
-/** By how much a way in is lowered and turned: mm and degrees, for words; and whether it is moved aside. */
+/** By how much a way in is lowered in the end and turned before: mm and degrees, for words; and whether it is moved aside. */
 export function tiltOf(
   legs: readonly Leg[],
 ): { readonly lift: number; readonly degrees: number; readonly aside: boolean } | null {
   const turn = legs.find((leg) => "about" in leg);
-  if (!turn || !("about" in turn)) return null;
-  const [before, after] = [legs.slice(0, legs.indexOf(turn)), legs.slice(legs.indexOf(turn))].map(shiftsOf);
-  const height = after?.[0] ? toNumber(after[0].distance) / UNITS_PER_MM : 0;
-  return { lift: height, degrees: Math.abs(turn.degrees), aside: before?.some(({ along }) => along[2] === 0) === true };
+  const at = turn ? legs.indexOf(turn) : legs.length;
+  const [before, after] = [shiftsOf(legs.slice(0, at)), shiftsOf(legs.slice(at))];
+  if (before.length + after.length + (turn ? 1 : 0) === 0) return null;
+  const falls = (turn ? after : before).find(({ along }) => along[2] < 0);
+  return {
+    lift: falls ? toNumber(falls.distance) / UNITS_PER_MM : 0,
+    degrees: turn && "about" in turn ? Math.abs(turn.degrees) : 0,
+    aside: before.some(({ along }) => along[2] === 0),
+  };
 }
 
 const shiftsOf = (legs: readonly Leg[]): readonly { readonly along: Direction; readonly distance: Length }[] =>

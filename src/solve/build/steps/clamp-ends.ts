@@ -169,5 +169,8 @@ export const openingOver = (ends: readonly ClampEnd[]): Length => {
   const [low, high] = ends;
   if (!low || !high) return ZERO;
   const wood = subtract(high.face, low.face);
-  return ends.map(({ slope, block, dowels }) => add(slope ? WEDGE : (block ?? ZERO), dowels)).reduce(add, wood);
+  return ends.map(packingOf).reduce(add, wood);
 };
+
+/** What lies between the face and the jaw, besides a pad: a wedge or a block, and what keeps it off dowels. */
+export const packingOf = ({ slope, block, dowels }: ClampEnd): Length => add(slope ? WEDGE : (block ?? ZERO), dowels);

@@ -5,6 +5,7 @@ import type { JointWork } from "../order/plan.ts";
 import { definite, series, type Work } from "./draft.ts";
 import { against, LEVEL } from "./lying.ts";
 import { type Move, togetherAfter } from "./moves.ts";
+import { pressedTexts } from "./pressed.ts";
 import { proppedTexts } from "./propped.ts";
 import { standingOn } from "./resting.ts";
 import { sideOf } from "./words/driving.ts";
@@ -24,7 +25,8 @@ export const heldWhileDriven = (
   work: Work,
   moves: readonly Move[],
   up: Direction,
-): readonly string[] => heldWhileStruck(before(texts, proppedTexts(work, moves, up)), work, moves, up);
+): readonly string[] =>
+  heldWhileStruck(before(texts, [...proppedTexts(work, moves, up), ...pressedTexts(work, moves, up)]), work, moves, up);
 
 /** Common practice, no source. */
 function heldWhileStruck(
@@ -52,14 +54,11 @@ function heldWhileStruck(
       `Prop ${what} from below while it is nailed: blocks cut to the height between the bench and it, one just under where the hammer strikes.`,
     ]);
   const level = drivesOf(struck).filter(isLevel);
-  const sides = [...new Map(level.map((drive) => [sideOf(drive.fastener, up), against(drive.fastener.direction)]))];
+  const sides = sidesOf(level, up);
   const isWet = drivesOf(wet).some(isLevel);
   if (!isWet && sides.length < 2) return texts;
   const held = `Hold ${what} while it is nailed: with clamps where they reach, else with props cut to length`;
-  const all = togetherAfter(moves);
-  // Light enough to be turned, and firm on each side.
-  const turns = liftCaution(work, all).length === 0 && sides.every(([, way]) => standingOn(work, all, way) !== null);
-  if (!turns || sides.length < 2)
+  if (!isTurnedFor(work, moves, up))
     return before(texts, [
       `${held}; and have a second person press a heavy block against the side across from the hammer, in line with its blows.`,
     ]);
@@ -67,6 +66,27 @@ function heldWhileStruck(
     ...(isWet ? [`${held}.`] : []),
     `For those from ${series(sides.map(([side]) => side))} turn the work: the side that is nailed lies uppermost, and the one across from it on the bench. Then lay it as it was.`,
   ]);
+}
+
+const sidesOf = (level: JointWork["drives"], up: Direction): readonly (readonly [string, Direction])[] => [
+  ...new Map(level.map((drive) => [sideOf(drive.fastener, up), against(drive.fastener.direction)])),
+];
+
+/** Whether work that is struck from several sides is turned, so that each lies uppermost: light enough for that, and firm on each. */
+export function isTurnedFor(work: Work, moves: readonly Move[], up: Direction): boolean {
+  const struck = moves
+    .flatMap((move) => move.work.flatMap(({ drives }) => drives))
+    .filter(({ tool }) => tool === "hammer");
+  const sides = sidesOf(
+    struck.filter(({ fastener }) => Math.abs(dot(fastener.direction, up)) < LEVEL),
+    up,
+  );
+  const all = togetherAfter(moves);
+  return (
+    sides.length > 1 &&
+    liftCaution(work, all).length === 0 &&
+    sides.every(([, way]) => standingOn(work, all, way) !== null)
+  );
 }
 
 /** Whether a frame can be proved with one fastener in each joint. */

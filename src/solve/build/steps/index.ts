@@ -8,6 +8,7 @@ import { buttonSteps } from "./buttons.ts";
 import { type CutAfter, cutAfter } from "./cut-after.ts";
 import { daysOf } from "./days.ts";
 import { inOneList, type StepDraft, series, stepToken, type Work } from "./draft.ts";
+import { withCautionsOpen } from "./falls-open.ts";
 import { lastCoats, sandingSteps } from "./finishing/coats.ts";
 import { earlySteps } from "./finishing/early.ts";
 import { glazedLast, glazedLastOf, without } from "./finishing/glazed-last.ts";
@@ -72,14 +73,13 @@ export function stepsOf(work: Work): Steps {
   const merged = inOneStep(work, told.drafts, wished.before, touched);
   const ordered = inOrder(withTitles(work, merged.drafts), merged.before);
   if (!ordered) throw new Error("steps wait for each other");
-  const likened = likeBefore(
-    withTurns(
-      interlocked(work, fittedLater(work, withoutRepeats(ordered.steps.map(({ draft }) => draft)))),
-      onPins(work.design),
-      (ids) => liftCaution(work, ids),
-    ),
-    work.cutList,
-    (before, now, pairs) => shownMirrored(work, before, now, pairs),
+  const turned = withTurns(
+    interlocked(work, fittedLater(work, withoutRepeats(ordered.steps.map(({ draft }) => draft)))),
+    onPins(work.design),
+    (ids) => liftCaution(work, ids),
+  );
+  const likened = likeBefore(withCautionsOpen(work, turned), work.cutList, (before, now, pairs) =>
+    shownMirrored(work, before, now, pairs),
   );
   // What is like a step before is known by its title.
   const drafts = titlesApart(work, withJigs(work, withClampsTold(likened)));

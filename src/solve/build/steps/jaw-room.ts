@@ -5,7 +5,7 @@ import { roundTo } from "../../../units/round.ts";
 import { axisOf } from "../../design/space.ts";
 import type { Direction } from "../../design.ts";
 import { heightOf } from "./box-of.ts";
-import { clampEnds } from "./clamp-ends.ts";
+import { clampEnds, packingOf } from "./clamp-ends.ts";
 import { FIXED } from "./clamp-span.ts";
 import { placesOfClamps } from "./clamping.ts";
 import type { Work } from "./draft.ts";
@@ -23,10 +23,10 @@ export function blocksForJaws(work: Work, moves: readonly Move[], up: Direction,
     .flatMap((place) => {
       const [low, high] = clampEnds(work, moves, place);
       const end = up[axis] > 0 ? low : high;
-      return end ? [{ seat: heightOf(end.face, up), block: end.block ?? ZERO }] : [];
+      return end ? [{ seat: heightOf(end.face, up), packing: packingOf(end) }] : [];
     })
-    .map(({ seat, block }) =>
-      roundTo(subtract(add(add(FIXED, PAD), block), subtract(seat, rests)), STEP[work.design.units], "up"),
+    .map(({ seat, packing }) =>
+      roundTo(subtract(add(add(FIXED, PAD), packing), subtract(seat, rests)), STEP[work.design.units], "up"),
     )
     .reduce(max, ZERO);
 }

@@ -5,6 +5,7 @@ import { axisOf } from "../../design/space.ts";
 import type { Direction } from "../../design.ts";
 import { heightOf, lowestOf } from "./box-of.ts";
 import type { Work } from "./draft.ts";
+import { isTurnedFor } from "./in-turn.ts";
 import { type Move, togetherAfter } from "./moves.ts";
 
 /** Half a chuck of 45 mm and the hand round it, or a hammer's swing. Common practice, no source. */
@@ -17,8 +18,11 @@ export function lowHeadTexts(work: Work, moves: readonly Move[], up: Direction):
   const axis = axisOf(up);
   const room = ROOM[work.design.units];
   const bench = lowestOf(work, togetherAfter(moves), up);
+  // What is turned for the hammer has room above the side that is nailed.
+  const turned = isTurnedFor(work, moves, up);
   const low = moves
     .flatMap((move) => move.work.flatMap(({ drives }) => drives))
+    .filter(({ tool }) => !(turned && tool === "hammer"))
     .filter(({ fastener: { direction, head } }) => {
       const above = toNumber(subtract(heightOf(head.at[axis], up), bench));
       return Math.abs(direction[axis]) < LEVEL && above < toNumber(room) - NEARLY;

@@ -3,6 +3,7 @@ import { type Length, UNITS_PER_MM } from "../../../units/length.ts";
 import { equal, less, max, rational, sign, subtract, toNumber } from "../../../units/rational.ts";
 import { sameDirection } from "../../design/space.ts";
 import type { Direction } from "../../design.ts";
+import { backedTexts } from "./backed.ts";
 import { lowestOf } from "./box-of.ts";
 import { definite, type Work } from "./draft.ts";
 import { blocksForJaws } from "./jaw-room.ts";
@@ -112,5 +113,9 @@ export function underTexts(work: Work, moves: readonly Move[], place: Lying): re
   const raised = packingTexts(work, moves, up);
   const level = raised.length > 0 ? raised : levelTexts(work, moves, place);
   const under = level.length > 0 ? level : jawTexts(work, moves, up);
-  return [...(under.length > 0 ? under : lowHeadTexts(work, moves, up)), ...heldTexts(work, moves, up)];
+  return [
+    ...(under.length > 0 ? under : lowHeadTexts(work, moves, up)),
+    ...(raised.length > 0 ? [] : backedTexts(work, moves, up)),
+    ...heldTexts(work, moves, up),
+  ];
 }

@@ -11,7 +11,7 @@ import { isFlat } from "./lying.ts";
 import { type Move, togetherAfter } from "./moves.ts";
 
 /** All that lies so near to the bench stands on it: what is set back a little is packed. */
-const ON_BENCH = 6 * UNITS_PER_MM;
+export const ON_BENCH = 6 * UNITS_PER_MM;
 
 /** Nearer, two levels are one. */
 const NEAR = UNITS_PER_MM / 10;

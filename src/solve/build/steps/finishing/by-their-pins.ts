@@ -40,9 +40,10 @@ export function pinsOutTexts(work: Work, bodies: readonly Removable[]): readonly
   const degrees = own.map(({ legs = [] }) => Math.round(tiltOf(legs)?.degrees ?? 0));
   const [least, most] = [Math.min(...degrees), Math.max(...degrees)];
   const slope = least === most ? `${most}°` : `${least}° to ${most}°`;
+  const raised = most === 0 ? "" : `raise one end until it slopes about ${slope}, `;
   const what = shelvesOf(work, bodies, own);
   return [
-    `The way out of ${what} is past what stands before ${one ? "it" : "them"}: hold ${one ? "it" : "each"} up, pull its pins, raise one end until it slopes about ${slope}, and take it out at the ${sideOf(first)}${one ? "" : `, ${inTurn(work, own)}`}. Put the pins in a bag.`,
+    `The way out of ${what} is past what stands before ${one ? "it" : "them"}: hold ${one ? "it" : "each"} up, pull its pins, ${raised}and take it out at the ${sideOf(first)}${one ? "" : `, ${inTurn(work, own)}`}. Put the pins in a bag.`,
   ];
 }
 

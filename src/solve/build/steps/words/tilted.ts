@@ -1,8 +1,13 @@
 /** How parts go in that no straight way lets in. */
 
+import { circlePoint } from "../../../../geometry/angle.ts";
+import { inches, millimetres, UNITS_PER_MM } from "../../../../units/length.ts";
 import { toNumber } from "../../../../units/rational.ts";
+import { roundTo } from "../../../../units/round.ts";
 import type { Leg } from "../../../build.ts";
-import { faceOf, INDICES } from "../../../design/space.ts";
+import { type AxisIndex, extent, faceOf, INDICES } from "../../../design/space.ts";
+import type { Part } from "../../../design.ts";
+import { onPins } from "../../order/links.ts";
 import { tiltOf } from "../../order/tilt.ts";
 import { called, capital, listed, numberWord, plural, series, type Work } from "../draft.ts";
 import type { Move } from "../moves.ts";
@@ -11,7 +16,7 @@ import type { Move } from "../moves.ts";
 export function tiltTexts(work: Work, moves: readonly Move[], built: string | null): readonly string[] {
   const ways = new Map<string, string[]>();
   for (const { union, arriving } of moves) {
-    const way = tiltText(union.legs ?? []);
+    const way = tiltText(work, union.legs ?? [], arriving);
     if (way !== null) ways.set(way, [...(ways.get(way) ?? []), ...arriving]);
   }
   const all = moves.flatMap(({ arriving }) => arriving);
@@ -62,13 +67,30 @@ const rank = (i: number, n: number): string =>
         ? "middle one"
         : `${i + 1}${["th", "st", "nd", "rd"][i + 1] ?? "th"} from below`;
 
-function tiltText(legs: readonly Leg[]): string | null {
+function tiltText(work: Work, legs: readonly Leg[], ids: readonly string[]): string | null {
   const tilt = tiltOf(legs);
   const first = legs.find((leg) => "along" in leg && leg.distance === null);
   if (!tilt || !first || !("along" in first)) return null;
   const axis = INDICES.find((i) => Math.abs(first.along[i]) > 0.7) ?? 1;
   const side = faceOf(axis, first.along[axis] < 0);
-  const lower = tilt.lift > 0 ? ", and lower it into its place" : "";
+  const high = work.print(roundTo(millimetres(tilt.lift), STEP[work.design.units], "up"));
   const aside = tilt.aside ? " beside what stands in its way, move it behind that" : "";
-  return `raise one end until it slopes about ${Math.round(tilt.degrees)}°, pass it in from the ${side}${aside}, level it${lower}.`;
+  if (tilt.degrees === 0) {
+    const above = tilt.lift > 0 ? `, about ${high} above its place` : "";
+    return `pass it in from the ${side}${aside}${above}, and ${tilt.lift > 0 ? "lower" : "bring"} it there.`;
+  }
+  const pinned = ids.every((id) => onPins(work.design).has(id));
+  const half = Math.max(...ids.map((id) => extentsOf(work.part(id), axis))) / 2;
+  const deep = half * circlePoint(Math.round(4 * tilt.degrees), 1440)[1] > tilt.lift * UNITS_PER_MM;
+  const down = pinned && deep && tilt.lift > 0 ? ", its lower end down between its pins" : "";
+  const over = pinned ? ", so that both ends swing in above the pins" : "";
+  const level =
+    tilt.lift > 0 ? `level it with its middle about ${high} above its place${over}, and lower it there` : "level it";
+  return `raise one end until it slopes about ${Math.round(tilt.degrees)}°, pass it in from the ${side}${aside}${down}, ${level}.`;
 }
+
+/** How long it is in the direction in which it slopes. */
+const extentsOf = ({ body }: Part, out: AxisIndex): number => toNumber(extent(body, out === 0 ? 1 : 0));
+
+/** Heights are told to this. */
+const STEP = { inch: inches(1, 4), mm: millimetres(5) } as const;

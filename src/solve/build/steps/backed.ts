@@ -1,0 +1,51 @@
+/** What is hammered into lies on something: wood that hangs in the air springs, and its joints take the blows. */
+import { dot } from "../../../geometry/vec.ts";
+import { UNITS_PER_MM } from "../../../units/length.ts";
+import { less, subtract, toNumber } from "../../../units/rational.ts";
+import { axisOf, INDICES } from "../../design/space.ts";
+import type { Direction } from "../../design.ts";
+import { bottomOf, boxOf, lowestOf, topOf } from "./box-of.ts";
+import { definite, type Work } from "./draft.ts";
+import { STEEP } from "./lying.ts";
+import { isStruck, type Move } from "./moves.ts";
+import { BLOCKS, standingOn } from "./resting.ts";
+import { groupedBy } from "./wishes/own-key.ts";
+
+/** Less is nothing. */
+const NEAR = UNITS_PER_MM;
+
+/** Blocks under what takes nails from above, and nothing under it on the bench. Common practice, no source. */
+export function backedTexts(work: Work, moves: readonly Move[], up: Direction): readonly string[] {
+  const [first] = moves;
+  if (!first || first.starts) return [];
+  const there = first.present;
+  const bench = lowestOf(work, there, up);
+  const on = standingOn(work, there, up);
+  const struck = moves.flatMap((move) =>
+    move.work.flatMap(({ drives }) =>
+      drives.filter((drive) => isStruck(drive) && dot(drive.fastener.direction, up) < -STEEP),
+    ),
+  );
+  const taking = [...new Set(struck.map(({ fastener }) => fastener.into))].filter((id) => there.includes(id));
+  const level = (id: string) => subtract(bottomOf(boxOf(work.part(id)), up), bench);
+  const isBacked = (id: string, seen: readonly string[] = []): boolean =>
+    toNumber(level(id)) < NEAR ||
+    on?.blocked.includes(id) === true ||
+    there.some((other) => !seen.includes(other) && liesOn(work, id, other, up) && isBacked(other, [...seen, id]));
+  // What is higher up is carried by the frame or case that it belongs to.
+  const bare = taking.filter((id) => !isBacked(id) && !less(BLOCKS, level(id)));
+  return groupedBy(bare, (id) => work.print(level(id))).map((own) => {
+    const them = own.length > 1 ? "they take" : "it takes";
+    return `Lay blocks ${work.print(level(own[0] as string))} high under ${definite(work, own)} too, near where the hammer strikes: ${them} the blows, and nothing else is under ${own.length > 1 ? "them" : "it"}.`;
+  });
+}
+
+/** Whether one touches another from above. */
+function liesOn(work: Work, id: string, other: string, up: Direction): boolean {
+  if (id === other) return false;
+  const [own, under] = [boxOf(work.part(id)), boxOf(work.part(other))];
+  return (
+    Math.abs(toNumber(subtract(bottomOf(own, up), topOf(under, up)))) < NEAR &&
+    INDICES.every((i) => i === axisOf(up) || (less(own.low[i], under.high[i]) && less(under.low[i], own.high[i])))
+  );
+}
