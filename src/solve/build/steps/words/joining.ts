@@ -9,7 +9,7 @@ import { groupedBy } from "../wishes/own-key.ts";
 import { CLAMPING, closedAtOnce, unclamped } from "./closed-at-once.ts";
 import { counted, countText, driveTexts } from "./driving.ts";
 import { fastenedText, thenText } from "./fastened.ts";
-import { gripOf, pulledByScrew, setByShims } from "./fronts.ts";
+import { gripOf, pulledByScrew, setByShims, shutIn } from "./fronts.ts";
 import { glazedText } from "./glazed.ts";
 import { glueKeepsOff } from "./glue-keeps-off.ts";
 import { grainTexts } from "./grain-way.ts";
@@ -143,7 +143,7 @@ function throughTexts(work: Work, joints: readonly Joint[]): readonly string[] {
   const through = listed(work, [...new Set(holes.map(({ part }) => part))]);
   const pulled = pulledByScrew(work, joints);
   return [
-    `${pulled ? "Take the screw that you pulled by out again. " : ""}With ${withArticle(bit)} bit, bore on through ${through} by ${holes.length === 1 ? "the hole" : "the holes"} in front, a piece of scrap held behind.${pulled ? ` Screw its ${gripOf(work, joints)} on for now: nothing else opens the drawer once it is shut.` : ""}`,
+    `${pulled ? "Take the screw that you pulled by out again. " : ""}With ${withArticle(bit)} bit, bore on through ${through} by ${holes.length === 1 ? "the hole" : "the holes"} in front, a piece of scrap held behind.${pulled && shutIn(work, joints) ? ` Screw its ${gripOf(work, joints)} on for now: nothing else opens the drawer once it is shut.` : ""}`,
   ];
 }
 
