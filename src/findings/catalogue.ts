@@ -90,6 +90,7 @@ import { largerThanAnySheet } from "./rules/larger-than-any-sheet.ts";
 import { legNotBraced } from "./rules/leg-not-braced.ts";
 import { lengthIncludesTenons } from "./rules/length-includes-tenons.ts";
 import { lidNotHeld } from "./rules/lid-not-held.ts";
+import { lidSupportOutOfReach } from "./rules/lid-support-out-of-reach.ts";
 import { likeCircle } from "./rules/like-circle.ts";
 import { likeOfGroup } from "./rules/like-of-group.ts";
 import { likeOfMirror } from "./rules/like-of-mirror.ts";
@@ -316,6 +317,7 @@ export const catalogue: readonly Rule<never>[] = [
   legNotBraced,
   lengthIncludesTenons,
   lidNotHeld,
+  lidSupportOutOfReach,
   likeCircle,
   likeOfGroup,
   likeOfMirror,

@@ -29,7 +29,7 @@ const supportSettings = settings("the support of a lid", {
   ),
   "from the back": may(
     measure,
-    "How far its middle is from the back of the side: in the middle of that if nothing is said.",
+    "How far its middle is from the back of the side: 4 in or 100 mm if nothing is said. Near the hinge its arm is short.",
   ),
 });
 type SupportSaid = Partial<Fields<typeof supportSettings.keys>>;
@@ -177,7 +177,7 @@ function supportOf(
   { support, "supported from": side }: Said,
   lidPart: string,
   body: string,
-  { item, write }: Site,
+  { item, usual, write }: Site,
 ): readonly Settings[] {
   if (!side) return [];
   const { fit, down, "from the back": off } = support?.value ?? {};
@@ -185,7 +185,7 @@ function supportOf(
   return [
     from((support ?? side).key, {
       ...{ fit: fit?.value ?? "lid support", to: side.value, against: lidPart },
-      ...(off && { deep: write`${side.value}.back - ${off.value}` }),
+      deep: write`${side.value}.back - ${off?.value ?? usual("4", "100")}`,
       ...(down && high && { up: write`${body}.bottom - ${down.value} - ${high} / 2` }),
     }),
   ];

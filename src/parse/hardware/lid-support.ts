@@ -1,4 +1,4 @@
-import { deciding, type HardwareKind, mass, measure, word } from "./kind.ts";
+import { deciding, type HardwareKind, mass, measure, range, word } from "./kind.ts";
 import { screwed } from "./screwed.ts";
 
 /** What keeps a lid from falling. */
@@ -10,6 +10,14 @@ export const lidSupport: HardwareKind = {
     holds: deciding(word("Where it holds the lid.", "every angle", "open only"), "holds at #"),
     carries: deciding(mass("The heaviest lid that one of them holds.", 9), "carries #"),
     high: deciding(measure("How far down the side it reaches.", "4", "100"), "# high"),
+    reach: deciding(
+      range(
+        "How far apart the middles of its two halves can be: from when the lid is shut to when it stands open.",
+        "1 1/2 to 8",
+        "40 to 200",
+      ),
+      "middles of its halves # apart",
+    ),
     wide: measure("How wide its plates are.", "1", "25"),
     thick: measure("How thick it is, folded.", "3/8", "10"),
     plate: measure("How far its plate reaches along the lid.", "2", "50"),

@@ -42,6 +42,7 @@ import { knobScrewDoesNotFitRule } from "./knob-screw-does-not-fit.ts";
 import { leftToPlaneRule } from "./left-to-plane.ts";
 import { legNotBracedRule } from "./leg-not-braced.ts";
 import { lidNotHeldRule } from "./lid-not-held.ts";
+import { lidSupportOutOfReachRule } from "./lid-support-out-of-reach.ts";
 import { mortisesMeetRule } from "./mortises-meet.ts";
 import { nobodySellsThatThicknessRule } from "./nobody-sells-that-thickness.ts";
 import { notMarkedExactlyRule } from "./not-marked-exactly.ts";
@@ -104,6 +105,7 @@ const RULES: readonly Rule[] = [
   knobScrewDoesNotFitRule,
   legNotBracedRule,
   lidNotHeldRule,
+  lidSupportOutOfReachRule,
   tipsOverRule,
   pulledOverRule,
   wallScrewTooShortRule,

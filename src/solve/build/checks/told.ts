@@ -35,6 +35,7 @@ export const TOLD: ReadonlyMap<string, string> = new Map([
   ["knob-screw-does-not-fit", "Screws of knobs and pulls are as long as the wood asks"],
   ["leg-not-braced", "Legs are held by more than their ends"],
   ["lid-not-held", "Lids are held wherever they are let go"],
+  ["lid-support-out-of-reach", "Supports of lids reach from the shut lid to the open one"],
   ["little-left-to-plane", "Rough boards are thick enough to be planed to size"],
   ["thin-wall", "Between a mortise and other cuts there stays wood"],
   ["mortises-meet", "Where a part has several mortises, there stays wood between them"],

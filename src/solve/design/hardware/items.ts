@@ -165,3 +165,8 @@ export function numberOf(item: Item, name: string): number {
   if (value === undefined) throw new Error(`a ${item.kind} has no number ${name}`);
   return value;
 }
+export function rangeOf(item: Item, name: string): { readonly low: Length; readonly high: Length } {
+  const value = item.ranges.get(name);
+  if (value === undefined) throw new Error(`a ${item.kind} has no range ${name}`);
+  return value;
+}

@@ -10,7 +10,7 @@ import { inFront } from "../in-front.ts";
 import { step } from "../making-step.ts";
 import { buttonsOffTexts, buttonsOnTexts } from "../words/buttons.ts";
 import { closeAgain } from "../words/close.ts";
-import { gripOf, pulledByScrew } from "../words/fronts.ts";
+import { gripOf, pulledByScrew, shutIn } from "../words/fronts.ts";
 import { liftCaution } from "../words/lifting.ts";
 import { pinsAfterTexts, pinsBeforeTexts, pinsInTexts, pinsOf, pinsOutTexts } from "./by-their-pins.ts";
 import { beforeItGoesIn, beforeTheTop, carriedOf, movesLast } from "./in-its-room.ts";
@@ -30,7 +30,7 @@ export function takingOffSteps(work: Work): readonly StepDraft[] {
   const hung = hardwareOf(work, removable).length > 0;
   const stay = stayingOf(work, removable).length > 0;
   const set = work.design.joints.filter(({ setWith }) => setWith !== undefined);
-  const grips = pulledByScrew(work, set) ? gripOf(work, set) : null;
+  const grips = pulledByScrew(work, set) && shutIn(work, set) ? gripOf(work, set) : null;
   const hinged = hardwareOf(work, removable).some(({ item }) => item.kind.includes("hinge"));
   const one = removable.length === 1;
   const taken = step(

@@ -3,7 +3,7 @@ import { ZERO } from "../../../../units/rational.ts";
 import type { Joint } from "../../../design.ts";
 import { boredThrough } from "../bored-through.ts";
 import { listed, type Work, withArticle } from "../draft.ts";
-import { gripOf, pulledByScrew } from "./fronts.ts";
+import { gripOf, pulledByScrew, shutIn } from "./fronts.ts";
 
 export function boredOnTexts(work: Work, joints: readonly Joint[]): readonly string[] {
   const holes = joints.flatMap((joint) => boredThrough(work, joint)).flatMap((i) => work.plan.holes[i] ?? []);
@@ -13,6 +13,6 @@ export function boredOnTexts(work: Work, joints: readonly Joint[]): readonly str
   const through = listed(work, [...new Set(holes.map(({ part }) => part))]);
   const pulled = pulledByScrew(work, joints);
   return [
-    `${pulled ? "Take the screw that you pulled by out again. " : ""}With ${withArticle(bit)} bit, bore on through ${through} by ${holes.length === 1 ? "the hole" : "the holes"} in front, a piece of scrap held behind.${pulled ? ` Screw its ${gripOf(work, joints)} on for now: nothing else opens the drawer once it is shut.` : ""}`,
+    `${pulled ? "Take the screw that you pulled by out again. " : ""}With ${withArticle(bit)} bit, bore on through ${through} by ${holes.length === 1 ? "the hole" : "the holes"} in front, a piece of scrap held behind.${pulled && shutIn(work, joints) ? ` Screw its ${gripOf(work, joints)} on for now: nothing else opens the drawer once it is shut.` : ""}`,
   ];
 }

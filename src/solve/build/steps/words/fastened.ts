@@ -70,7 +70,7 @@ export function fastenedText(
     ...(first ? [first] : []),
     ...hungTexts(work, joints[0] as Joint, these, those),
     ...(glued ? ["Spread glue where they meet."] : []),
-    ...(setWith ? setTexts(work, joints, setWith, these, those) : []),
+    ...(setWith ? setTexts(work, joints, these, those) : []),
     ...(alone && joints[0]?.kind !== "hinged" && !setWith && (!rests || method === "loose")
       ? [metText(these, those, from, starts)]
       : []),

@@ -15,43 +15,42 @@ export const setByShims = (work: Work, joints: readonly Joint[]): boolean =>
   joints.length > 0 && joints.every(({ setWith }) => setWith) && shims(work, joints).under !== null;
 
 /**
- * A front is screwed on where it will stay: its gaps are made, not measured. One that covers its opening goes by the measures told before. A clamp
- * reaches round neither of them while the drawer is shut: tape holds it until the drawer is out. A front that fills its opening leaves no room for hands:
+ * A front is screwed on where it will stay: its gaps are made, not measured. One that covers its opening goes by the measures told before, while
+ * the drawer stands out. A clamp reaches round neither of them while it is shut: tape holds it until it was looked at and the drawer is out again. A front that fills its opening leaves no room for hands:
  * the drawer comes out by a screw in the hole for its knob, or by a strip of tape.
  */
-export function setTexts(
-  work: Work,
-  joints: readonly Joint[],
-  way: "shims" | "tape",
-  fronts: string,
-  boxes: string,
-): readonly string[] {
+export function setTexts(work: Work, joints: readonly Joint[], fronts: string, boxes: string): readonly string[] {
   const several = joints.length > 1;
   const [front, box] = several ? ["its front", "its box"] : [fronts, boxes];
   const { under, beside } = shims(work, joints);
   const face = faceWords(work, joints);
-  if (under === null && way === "shims")
-    return [
-      `Pull the drawer out a hand's breadth, hold ${front} before ${box} by these measures${beside}, and clamp it to the box. Push the drawer in and look before you bore; screw from inside with the drawer pulled out.`,
-    ];
+  const laid = !shutIn(work, joints);
+  const why = laid
+    ? "Do not pull at the edges of the front: the tape lets go."
+    : "The front leaves no room for fingers.";
   const grip = pulledByScrew(work, joints);
   const strip = `a strip of strong cloth tape to the underside of ${box}, one end hanging out in front`;
   const pushed = "Push the drawer in as far as it runs.";
+  const tape = `Put two strips of double-sided tape, thin and no foam, on the front of ${box}${grip ? "" : `, and ${strip}`}`;
   return [
     // What its front is pressed on stands right before.
     ...(face ? [`${pushed} ${face.box} Pull it out again.`] : []),
-    `Put two strips of double-sided tape, thin and no foam, on the front of ${box}${grip ? "" : `, and ${strip}`}. ${pushed} ${under ? "Stand" : "Hold"} ${front} ${under ? `in its opening, on ${under}` : `before ${box} by these measures${beside}`}; press it hard against the tape.${face ? ` ${face.front}` : ""}${under ? decidesText(work, joints) : ""}`,
+    laid
+      ? `${tape}. With the drawer pulled out a hand's breadth set ${front} on it by these measures${beside}, and squeeze both together with clamps for a moment. Take the clamps off, push the drawer in, and look whether the front laps what is round it as drawn; if not, pull it off and set it anew.`
+      : `${tape}. ${pushed} ${under ? "Stand" : "Hold"} ${front} ${under ? `in its opening, on ${under}` : `before ${box} by these measures${beside}`}; press it hard against the tape.${face ? ` ${face.front}` : ""}${under ? decidesText(work, joints) : ""}`,
     grip
-      ? `The front leaves no room for fingers. To pull the drawer out, drive a spare ${pullSize(work, joints)}wood screw ${work.print(pullScrew(work, joints))} long through its hole for the ${gripOf(work, joints)} into ${box}, no deeper there than ${work.print(biteOf(work, joints))}, so that its head stands out and you can hold it, and pull by that screw. Now that clamps go round it, clamp front and box together; then bore and screw from inside.`
-      : "Pull the drawer out by the end of that strip: the front leaves no room for fingers. Now that clamps go round it, clamp front and box together; then bore and screw from inside.",
+      ? `${why} To pull the drawer out, drive a spare ${pullSize(work, joints)}wood screw ${work.print(pullScrew(work, joints))} long through its hole for the ${gripOf(work, joints)} into ${box}, no deeper there than ${work.print(biteOf(work, joints))}, so that its head stands out and you can hold it, and pull by that screw. Now that clamps go round it, clamp front and box together; then bore and screw from inside.`
+      : `${why} Pull the drawer out by the end of that strip. Now that clamps go round it, clamp front and box together; then bore and screw from inside.`,
   ];
 }
 
 /** By the hole that goes on through the box behind. */
 export const pulledByScrew = (work: Work, joints: readonly Joint[]): boolean =>
-  joints.length > 0 &&
-  joints.every((joint) => joint.setWith && boredThrough(work, joint).length > 0) &&
-  (joints[0]?.setWith === "tape" || setByShims(work, joints));
+  joints.length > 0 && joints.every((joint) => joint.setWith && boredThrough(work, joint).length > 0);
+
+/** Whether the fronts lie in their openings, where fingers find nothing of a drawer that is shut; else they lap what stands round these. */
+export const shutIn = (work: Work, joints: readonly Joint[]): boolean =>
+  joints[0]?.setWith === "tape" || setByShims(work, joints);
 
 /** What the fronts of some joints are pulled by: "knob". */
 export const gripOf = ({ design }: Work, joints: readonly Joint[]): string => {

@@ -1,8 +1,10 @@
 /** Which lid support to buy: the side that it is for, and what it has to hold. Common practice, no source. */
 
-import { toMillimetres } from "../../../../units/length.ts";
-import { add, half, less, subtract, ZERO } from "../../../../units/rational.ts";
+import { inches, millimetres, toMillimetres, UNITS_PER_MM } from "../../../../units/length.ts";
+import { add, half, less, rational, subtract, ZERO } from "../../../../units/rational.ts";
+import { roundTo } from "../../../../units/round.ts";
 import { enclosing, extent } from "../../../design/space.ts";
+import { apartOf } from "../../checks/standing/lid-arm.ts";
 import { sayWeight } from "../../cut-list/weight.ts";
 import { pluralOf, series, type Work } from "../draft.ts";
 
@@ -46,8 +48,26 @@ export function lidSupportTexts(work: Work): readonly string[] {
     return `weighs about ${sayWeight(kg, design.units)} and is ${work.print(extent(box, 1))} from back to front: where a maker tells turning force, half of that depth times the weight, that is ${turning}`;
   });
   return [
-    `Many ${pluralOf(KIND)} are made for one side: take ${several ? "such" : "one"} ${hand}, or what serves both. ${holds}. The lid ${series(told)}${several ? ", for all of them together" : ""}.`,
+    `Many ${pluralOf(KIND)} are made for one side: take ${several ? "such" : "one"} ${hand}, or what serves both. ${holds}. The lid ${series(told)}${several ? ", for all of them together" : ""}.${armText(work)}`,
   ];
+}
+
+/** Rounded to the safe side. */
+const STEP = { inch: inches(1, 16), mm: millimetres(1) } as const;
+
+/** What of its arm must fold and reach, for one that is not the plan's. Empty where nothing swings. */
+function armText({ plan, design, motions, print }: Work): string {
+  const arms = plan.hardware.flatMap((plate) => {
+    const body = plan.hardware.find(({ id }) => id === plate.halfOf);
+    const motion = motions.find(({ kind, moves }) => kind !== "slide" && moves.includes(plate.carriedBy));
+    return plate.item.kind === KIND && body && motion ? [apartOf(body, plate, motion)] : [];
+  });
+  if (arms.length === 0) return "";
+  const say = (mm: number, to: "up" | "down"): string =>
+    print(roundTo(rational(Math.round(mm * UNITS_PER_MM)), STEP[design.units], to));
+  const near = say(Math.min(...arms.map((arm) => arm.near)), "down");
+  const far = say(Math.max(...arms.map((arm) => arm.far)), "up");
+  return ` Its arm has to fold until the middles of its two halves are ${near} apart, and to reach until they are ${far} apart: shift both halves of another one along until it does both, and bore for it only then.`;
 }
 
 /** Under a lid that lies off what it closes: how far the upper end comes above that. */

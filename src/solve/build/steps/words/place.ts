@@ -10,6 +10,7 @@ import type { Move } from "../moves.ts";
 import { along, coversMore, OUTSIDE, sidesTold } from "./along.ts";
 import { calledAmong } from "./by-place.ts";
 import { bareFace, between, isLost, meetingOf, outermost } from "./edges.ts";
+import { sharedLevel, spacerTexts } from "./level-walls.ts";
 import { notchRound } from "./notched-round.ts";
 import { overhang } from "./overhang.ts";
 import { gapText, runTexts } from "./rows.ts";
@@ -20,7 +21,11 @@ export function placeTexts(work: Work, moves: readonly Move[], up: Direction): r
   const gap = gapText(work, moves);
   const told = gap ? moves.slice(0, 1) : moves;
   const sentences = told.flatMap((move) => placeText(work, move, up) ?? []);
-  return [...new Set(sentences), ...(gap ? [gap] : []), ...runTexts(work, moves)];
+  const which = moves.flatMap(({ arriving }) => arriving).length > 1 ? "each" : "it";
+  const spacers = moves.flatMap(({ arriving, present }) =>
+    arriving.flatMap((id) => spacerTexts(work, id, present, which)),
+  );
+  return [...new Set([...sentences, ...spacers]), ...(gap ? [gap] : []), ...runTexts(work, moves)];
 }
 
 /** How the arriving part lies on the first part that it is joined to; a body by what of it stands out farthest there. */
@@ -161,6 +166,11 @@ function inDirection(work: Work, joint: Joint, own: string, mate: string, axis: 
   const plane = meetingOf(joint, part);
   const { box: base, inside } = plane ? bareFace(work, mate, part, plane, present) : seenOf(work, mate, present);
   const covers = overhang(work, joint, axis, present, arriving);
+  const level = axis === 2 && !coming.box ? sharedLevel(work, own, present) : null;
+  if (level) {
+    const told = along(work, part, between(base, axis, level.low, level.high), axis, null, level.inside);
+    return { text: told, sound: true, named: true, outside: null };
+  }
   const text = along(work, part, base, axis, covers, inside);
   const isNamed = (words: string, held: Seen["inside"]): boolean =>
     [...held.values()].some((each) => words.includes(each));
