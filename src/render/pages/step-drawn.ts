@@ -33,6 +33,9 @@ const SMALLER = 2;
 /** Numbers so far from their places, in points, crowd a drawing, and so does a smaller scale than this. */
 const BENT = 16;
 const SMALLEST = 72 / 406_400 / 16.5;
+/** The same of one that has so many times as many numbers around it as a plain one. */
+const SMALLEST_FULL = 72 / 406_400 / 15.5;
+const FULL = 1.5;
 /** With fewer numbers around it a drawing is plain, and is drawn no more than so many times as large as in a column. */
 const RICH = 10;
 const PLAIN = 1.7;
@@ -182,7 +185,8 @@ const isClearer = ({ scale }: Drawn, { scale: other }: Drawn): boolean =>
   other !== undefined &&
   (scale.points > WORTH * other.points || (other.broken && !scale.broken && scale.points >= other.points));
 
-const isCrowded = ({ scale }: Drawn): boolean => scale !== undefined && (scale.bent > BENT || scale.points < SMALLEST);
+const isCrowded = ({ scale }: Drawn): boolean =>
+  scale !== undefined && (scale.bent > BENT || scale.points < (scale.tells < FULL * RICH ? SMALLEST : SMALLEST_FULL));
 
 /** A gap hides as much as a scale that is so much smaller. */
 const GAP = 1.5;
