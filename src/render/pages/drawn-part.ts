@@ -22,7 +22,7 @@ export interface Drawn {
   /** It tells every measure of what it shows. */
   readonly measured?: boolean;
   /** Points on paper for each unit; and whether it is drawn with a gap. Of a part to scale. */
-  readonly scale?: { readonly points: number; readonly broken: boolean; readonly bent: number };
+  readonly scale?: { readonly points: number; readonly broken: boolean; readonly bent: number; readonly tells: number };
   /** What its letters stand for, below it. */
   readonly key?: readonly Atom[];
   /** What is drawn among the text, above the sentence that begins so. */
@@ -124,7 +124,7 @@ export function drawnPart(
   return {
     height: onGrid(head.height + BELOW_WORDS + shown.height + 4),
     measured: true,
-    scale: { points: made.points, broken: made.broken, bent: made.bent },
+    scale: { points: made.points, broken: made.broken, bent: made.bent, tells: made.tells },
     key: keyOf(made.bores, plan).flatMap((rich, i, all) =>
       paragraph(rich, TYPE.caption, column, { keep: i < all.length - 1 }),
     ),

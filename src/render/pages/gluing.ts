@@ -1,4 +1,5 @@
 /** Every glue-up on one page: what comes in which order, what is glued, the clamps, and how long it stays in them. */
+import { cutAs } from "../../solve/build/steps/words/cut-as.ts";
 import type { Build, Step } from "../../solve/build.ts";
 import { TYPE } from "../style.ts";
 import type { Column } from "../typeset/cell.ts";
@@ -90,11 +91,14 @@ const placeIn = (text: string, mark: string): number => {
 const asOne = (marks: readonly string[]): string =>
   marks.length === 1 ? (marks[0] ?? "") : `${marks.toSorted().join(", ")} as one`;
 
-/** "Dowels: 4 joints, dado: 1 joint": joints by their method; of a slab, its boards. */
-function glued({ joints, blanks, design }: Build, { actions, copies, shows }: Step): string {
+/** "Dowels: 4 joints, dado: 1 joint": joints by their method, or as what is cut for them; of a slab, its boards. */
+export function glued({ joints, blanks, design }: Build, { actions, copies, shows }: Step): string {
   const ids = new Set(actions.flatMap((action) => (action.do === "glue" ? action.joints : [])));
   const counts = new Map<string, number>();
-  for (const { id, method } of joints) if (ids.has(id)) counts.set(method, (counts.get(method) ?? 0) + 1);
+  for (const joint of joints) {
+    const name = cutAs(design.parts, joint) ?? joint.method;
+    if (ids.has(joint.id)) counts.set(name, (counts.get(name) ?? 0) + 1);
+  }
   if (counts.size > 0)
     return capital([...counts].map(([method, count]) => jointsOf(method, count / copies)).join(", "));
   const part = design.parts.find(({ id }) => id === shows.fresh[0]);

@@ -33,6 +33,12 @@ const SMALLER = 2;
 /** Numbers so far from their places, in points, crowd a drawing, and so does a smaller scale than this. */
 const BENT = 16;
 const SMALLEST = 72 / 406_400 / 16.5;
+/** The same of one that has so many times as many numbers around it as a plain one. */
+const SMALLEST_FULL = 72 / 406_400 / 15.5;
+const FULL = 1.5;
+/** With fewer numbers around it a drawing is plain, and is drawn no more than so many times as large as in a column. */
+const RICH = 10;
+const PLAIN = 1.7;
 /** So much larger it is drawn at least where that helps. */
 const HELPS = 1.3;
 /** A picture that gets no larger than this by it stays in its column. */
@@ -49,6 +55,8 @@ export interface Shown {
   readonly wide: () => readonly { readonly drawn: Drawn; readonly larger: number }[];
   /** What it gains over the width of the page where it is crowded in a column, as a share of what is shown; else 0. */
   readonly crowded: () => number;
+  /** So many times as much its gain counts as that of what tells little. */
+  readonly tells: number;
   /** So many points higher at most, where a page has room; nothing is seen better in more. */
   readonly most: number;
   readonly taller: (more: number) => Drawn | null;
@@ -56,7 +64,7 @@ export interface Shown {
   readonly like: number | null;
 }
 
-const ONLY = { like: null, lower: () => null, wide: () => [], crowded: () => 0, most: 0, taller: () => null };
+const ONLY = { like: null, lower: () => null, wide: () => [], crowded: () => 0, tells: 1, most: 0, taller: () => null };
 
 /** A part that is worked on with its measures, and what is put together as it stands in the room. */
 export function shownInSteps(plan: Plan, width: number): readonly Shown[] {
@@ -83,6 +91,7 @@ export function shownInSteps(plan: Plan, width: number): readonly Shown[] {
         : null;
     const drawn = drawnIn({ width });
     if (drawn) {
+      const tells = (drawn.scale?.tells ?? RICH) / RICH;
       const wide = once(() => {
         const over = { width: frame.width, column: width };
         const all = SHARES.flatMap((most) => drawnIn({ ...over, ...(most && { most }) }) ?? []);
@@ -93,6 +102,7 @@ export function shownInSteps(plan: Plan, width: number): readonly Shown[] {
         }
         return all
           .filter((each, i) => isClearer(each, drawn) && each.scale?.points !== all[i - 1]?.scale?.points)
+          .filter((each) => tells >= 1 || timesAsLarge(each, drawn) <= PLAIN)
           .map((each) => ({ drawn: each, larger: timesAsLarge(each, drawn) }));
       });
       return {
@@ -100,6 +110,7 @@ export function shownInSteps(plan: Plan, width: number): readonly Shown[] {
         picture: drawn,
         lower: once(() => drawnIn({ width, low: true })),
         wide,
+        tells,
         crowded: () => {
           if (!isCrowded(drawn)) return 0;
           const most = Math.max(1, ...wide().map(({ larger }) => larger));
@@ -174,7 +185,8 @@ const isClearer = ({ scale }: Drawn, { scale: other }: Drawn): boolean =>
   other !== undefined &&
   (scale.points > WORTH * other.points || (other.broken && !scale.broken && scale.points >= other.points));
 
-const isCrowded = ({ scale }: Drawn): boolean => scale !== undefined && (scale.bent > BENT || scale.points < SMALLEST);
+const isCrowded = ({ scale }: Drawn): boolean =>
+  scale !== undefined && (scale.bent > BENT || scale.points < (scale.tells < FULL * RICH ? SMALLEST : SMALLEST_FULL));
 
 /** A gap hides as much as a scale that is so much smaller. */
 const GAP = 1.5;

@@ -27,7 +27,7 @@ export function stepPages(plan: Plan): Section | null {
   const pictures = shownInSteps(plan, width);
   const most = 2 * frame.height - SLACK;
   const units = build.steps.flatMap((step, i) => {
-    const { picture, lower, wide, crowded, like, most: taller, taller: higher } = pictures[i] as Shown;
+    const { picture, lower, wide, crowded, tells, like, most: taller, taller: higher } = pictures[i] as Shown;
     const under: Under = { text: textUnder(step, width), width, most };
     const set = stepUnits(step, picture, under);
     return set.map((unit, n) => ({
@@ -42,6 +42,7 @@ export function stepPages(plan: Plan): Section | null {
           : [],
       ),
       crowded: once(() => (set.length === 1 ? crowded() : 0)),
+      tells,
       taller: set.length === 1 ? { most: taller, by: (more: number) => withPicture(step, higher(more), under) } : null,
       parted: (most: number) => {
         // All measures of a part are seen at once, where that can be.
@@ -69,6 +70,7 @@ export function stepPages(plan: Plan): Section | null {
       goesOn: (i) => units[i]?.goesOn ?? false,
       wide: (i) => units[i]?.wide() ?? [],
       crowded: (i) => units[i]?.crowded() ?? 0,
+      tells: (i) => units[i]?.tells ?? 1,
       like: (i) => {
         const like = units[i]?.like ?? null;
         return like === null ? null : units.findIndex(({ of }) => of === like);

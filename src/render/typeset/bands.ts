@@ -27,6 +27,8 @@ export interface Columns {
   readonly wide?: (unit: number) => readonly Wide[];
   /** What a unit, by its index, that is crowded in a column gains with its head over both, as a share of what it shows; 0 for others. */
   readonly crowded?: (unit: number) => number;
+  /** So many times as much the gain of a unit, by its index, counts as that of one that tells little. */
+  readonly tells?: (unit: number) => number;
   /** A unit, by its index, that can take up white space of its page; null where nothing is seen better by it. */
   readonly taller?: (unit: number) => Taller | null;
   /** The first unit that another, by its index, looks like: they are set in one size; null where it is like none before. */

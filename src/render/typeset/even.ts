@@ -91,12 +91,32 @@ export function fullPages(
   for (let from = start; from < columns.units.length && pages.length < most; ) {
     const room = roomOf(pages.length);
     const filling = tightest(columns, from, room);
-    const wide = widened(columns, from, room.height, filling.bands);
-    pages.push({ from, filling, wide, columns });
-    from = endOf({ wide, filling }, from);
+    const page = { from, filling, wide: widened(columns, from, room.height, filling.bands), columns };
+    pages.push(relieved(page, room) ?? page);
+    from = endOf(pages.at(-1) as Planned, from);
   }
   return pages;
 }
+
+/** What is crowded and tells so much, as the share that it would gain times how much it tells, is worth a page that holds less, if no more of it stays white. */
+const WORTH = 1.1;
+const WHITER = 0.45;
+
+/** A page that ends sooner, for the heads that are crowded in its columns and tell much; null where there are none, or nothing helps. */
+function relieved(page: Planned, room: Room): Planned | null {
+  const { columns, from } = page;
+  const end = endOf(page, from);
+  const stuck = ({ wide }: Planned, to: number): boolean =>
+    columns.units.slice(from, to).some((_, i) => !wide?.sizes.has(from + i) && worthOf(columns, from + i) >= WORTH);
+  if (!stuck(page, end)) return null;
+  for (let to = end - 1; to > from; to--) {
+    const made = planned(columns, from, to, room);
+    if (made && !stuck(made, to)) return shareLeft(made, to, room) <= WHITER ? made : null;
+  }
+  return null;
+}
+
+const worthOf = ({ crowded, tells }: Columns, unit: number): number => (crowded?.(unit) ?? 0) * (tells?.(unit) ?? 1);
 
 /** The first unit that is not on a page, which begins with another. */
 export const endOf = ({ wide, filling }: Pick<Planned, "wide" | "filling">, from: number): number =>

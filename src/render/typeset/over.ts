@@ -99,7 +99,7 @@ const reachedBy = (pages: readonly Planned[], from: number): number => {
 
 /** The units with pieces in place of some, which are set as they are. */
 function withPieces(columns: Columns, at: number, { pieces, instead }: Parted): Columns {
-  const { units, again, goesOn, wide, crowded, like, taller, tighter, parted, origin = (i) => i } = columns;
+  const { units, again, goesOn, wide, crowded, tells, like, taller, tighter, parted, origin = (i) => i } = columns;
   const isPiece = (i: number): boolean => i >= at && i < at + pieces.length;
   const before = (i: number): number => (i < at ? i : isPiece(i) ? at : i - pieces.length + instead);
   const after = (i: number): number => (i <= at ? i : Math.max(at, i + pieces.length - instead));
@@ -116,6 +116,7 @@ function withPieces(columns: Columns, at: number, { pieces, instead }: Parted): 
     ...(wide && { wide: (i: number) => (isPiece(i) ? [] : wide(before(i))) }),
     ...(like && { like: likeOf }),
     ...(crowded && { crowded: (i: number) => (isPiece(i) ? 0 : crowded(before(i))) }),
+    ...(tells && { tells: (i: number) => tells(before(i)) }),
     ...(taller && { taller: (i: number) => (isPiece(i) ? null : taller(before(i))) }),
     ...(tighter && { tighter: (i: number, how: Tightness) => (isPiece(i) ? null : tighter(before(i), how)) }),
     ...(parted && { parted: (i: number, most: number) => (isPiece(i) ? null : parted(before(i), most)) }),

@@ -105,6 +105,6 @@ function wideBand(columns: Columns, { head, below, larger }: Wide, unit: number,
     parted: null,
     next: unit + 1,
   };
-  const gain = (1 - 1 / (larger * larger)) * (isCited(columns, unit) ? CITED : 1);
+  const gain = (1 - 1 / (larger * larger)) * (isCited(columns, unit) ? CITED : 1) * (columns.tells?.(unit) ?? 1);
   return { band, gain, wide: [[unit, larger]] };
 }

@@ -1,6 +1,7 @@
 /** Cuts are called by what they are for, and what is closed all round is no dado. Common practice, no source. */
 import { readFileSync } from "node:fs";
 import { expect, test } from "vitest";
+import { glued } from "../../../src/render/pages/gluing.ts";
 import { said, solveText, textOf } from "../../examples/compiled.ts";
 import { plain } from "./examples.ts";
 
@@ -70,4 +71,20 @@ test("an edge in which the leaves of hinges lie stays square there", () => {
     plain(linesOf(plan.replace("front: 0 }", `front: 0, round-over: { along: ${along}, radius: 1/8 } }`)).join(" "));
   expect(rounded("left front")).toContain("Leave the edge square along each seat for a hinge leaf");
   expect(rounded("right front")).not.toContain("Leave the edge square");
+});
+
+// A rabbet has one shoulder, a dado two. Common practice, no source.
+test("what lies at the end of its part and was asked for as a dado is a rabbet in steps, cut list and table of glue-ups", () => {
+  const { build } = solveText(textOf("index-cabinet"));
+  const side = build?.steps.find(({ title }) => title.includes("the cabinet left side"));
+  const told = (side?.text ?? []).map(plain);
+  expect(told.some((line) => line.startsWith("Cut a rabbet 14 1/2 in long, 23/32 in wide"))).toBe(true);
+  expect(told.filter((line) => /dado.*flush with the (?:top|bottom) end/u.test(line))).toEqual([]);
+  // Two in the middle of the length, one at the top, and that of the back.
+  const line = build?.cutList.find(({ name }) => name === "Cabinet left side");
+  expect(line?.notes.join()).toContain("2 dados, 2 rabbets");
+  // Each side: one at the top, two below.
+  const glueUp = build?.steps.find(({ title }) => title.startsWith("Glue in the cabinet left side"));
+  expect(build && glueUp && glued(build, glueUp)).toBe("Dado: 4 joints, rabbet: 2 joints");
+  expect(plain(glueUp?.text.join(" ") ?? "")).toContain("Bring the rabbet and the dado in the cabinet left side (E)");
 });

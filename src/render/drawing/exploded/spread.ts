@@ -54,11 +54,11 @@ export interface Bounds {
 
 /** How far the moving boxes must go along a unit vector until none is beside or behind a box that stands in its way. */
 export function clearing(moving: readonly Bounds[], standing: readonly Bounds[], away: Vec): number {
-  const axis = ([0, 1, 2] as const).find((i) => Math.abs(away[i]) > 1 - 1e-9) ?? null;
+  const across = ([0, 1, 2] as const).filter((i) => Math.abs(away[i]) < 1e-9);
   let most = 0;
   for (const m of moving)
     for (const s of standing) {
-      const beside = axis !== null && ([0, 1, 2] as const).some((i) => i !== axis && apart(m, s, i));
+      const beside = across.some((i) => apart(m, s, i));
       if (!beside) most = Math.max(most, reach(s, away, 1) - reach(m, away, -1));
     }
   return most;

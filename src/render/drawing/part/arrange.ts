@@ -42,9 +42,15 @@ export interface Arranged {
 }
 
 /** A row's line on the page, by where its places stand along a side. */
-const lineOf = ({ row, ends, words }: Sheet["ladders"][number], place: (value: number) => number): Line => {
+const lineOf = (
+  { row, ends, words }: Sheet["ladders"][number],
+  place: (value: number) => number,
+  hides: (value: number) => boolean = () => false,
+): Line => {
   const pitch = (row.to - row.from) / row.spaces;
-  const places = Array.from({ length: row.spaces + 1 }, (_, i) => place(row.from + i * pitch));
+  const places = Array.from({ length: row.spaces + 1 }, (_, i) => row.from + i * pitch)
+    .filter((value) => !hides(value))
+    .map(place);
   return { from: places[0] as number, to: places.at(-1) as number, places, ends, words };
 };
 
@@ -108,7 +114,7 @@ function arrangedIn(sheet: Sheet, scale: Scale, frame: Frame, pen: Pen, share: n
   if (along.width > room + 1e-6) return null;
   const left = frame.x + margin + (lies.end?.at === "left" ? deep + ASIDE : 0);
   const level = setLines(
-    lengthwise.map((ladder) => lineOf(ladder, (u) => left + along.place(u))),
+    lengthwise.map((ladder) => lineOf(ladder, (u) => left + along.place(u), along.hides)),
     [left, right],
     pen,
   );

@@ -4,6 +4,7 @@ import type { Vec } from "../../../geometry/types.ts";
 import { cross, dot, times } from "../../../geometry/vec.ts";
 import type { PartInWork } from "../../../solve/build/part-after.ts";
 import type { BuiltPart } from "../../../solve/build.ts";
+import { acrossOf } from "../../../solve/design/across-of.ts";
 import { holeOnBench, onBench } from "../../../solve/design/turning.ts";
 import type { Axis, Feature, Hole } from "../../../solve/design.ts";
 
@@ -48,11 +49,12 @@ export function lying(built: BuiltPart, allHoles: readonly Hole[]): Lying {
     const more = work(side) - work(times(side, -1));
     return more === 0 ? usual : more > 0 ? side : times(side, -1);
   };
-  const thick = AXES[part.axes.thickness];
+  const [thin, broad] = acrossOf(part);
+  const thick = AXES[thin];
   const long = AXES[part.axes.length];
   const towards = richer(thick, times(thick, dot(thick, NEARER)));
   // What lies level lies as it stands, bottom or front below; what stands lies with its foot at the left.
-  const wide = AXES[part.axes.width];
+  const wide = AXES[broad];
   const below = richer(wide, part.axes.length === "up" ? times(cross(towards, long), -1) : times(wide, -1));
   const up = times(below, -1);
   const right = cross(up, towards);

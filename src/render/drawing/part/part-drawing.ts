@@ -25,7 +25,8 @@ import { lying } from "./lying.ts";
 import { ordinates, ordinatesAlong, ordinatesLeft, type Told } from "./ordinates.ts";
 import { framed } from "./places.ts";
 import { rowLines } from "./row-lines.ts";
-import { measured, type Sheet } from "./sheet.ts";
+import { measured, type Sheet, tellsOf } from "./sheet.ts";
+import { seenOf, thicker } from "./thin.ts";
 
 export interface PartDrawing extends Drawing {
   readonly bores: readonly Bore[];
@@ -35,6 +36,8 @@ export interface PartDrawing extends Drawing {
   readonly broken: boolean;
   /** How far along the part a number stands from its place at most, in points. */
   readonly bent: number;
+  /** How many numbers stand around it, a row of holes as one. */
+  readonly tells: number;
   /** How it lies, in words of the finished piece. */
   readonly lies: string;
 }
@@ -74,9 +77,10 @@ export function partDrawing(
   const largest = first(isLong) ?? first(() => true);
   if (!largest) return null;
   const smaller = scales.slice(scales.indexOf(largest.scale) + 1);
-  const plan = largest.along.breaks.length > 0 ? (wholeAt(sheet, smaller, largest, fits) ?? largest) : largest;
+  const usual = largest.along.breaks.length > 0 ? (wholeAt(sheet, smaller, largest, fits) ?? largest) : largest;
+  const plan = thicker(sheet, usual, scales, (broken, scale) => arranged(broken, scale, frame, pen));
   const bar = scaleBar(plan.scale, units, pen, [frame.x, plan.bottom + BAR_HEIGHT + 2]);
-  const items = drawn(sheet, plan, bores, { frame, pen, bar });
+  const items = drawn(sheet, plan, seenOf(bores, sheet, plan), { frame, pen, bar });
   const alt = altOf(built, lies, bores);
   return {
     items: [...items, ...bar],
@@ -86,6 +90,7 @@ export function partDrawing(
     broken: plan.along.breaks.length > 0,
     bores,
     bent: plan.bent,
+    tells: tellsOf(sheet),
     lies: inWords(lies),
   };
 }

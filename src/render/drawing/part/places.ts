@@ -2,7 +2,7 @@
 import { picturePoint, realEdges } from "../../../geometry/picture/index.ts";
 import type { Vec } from "../../../geometry/types.ts";
 import { dot, minus, norm, times } from "../../../geometry/vec.ts";
-import type { Feature } from "../../../solve/design.ts";
+import type { Feature, Hole } from "../../../solve/design.ts";
 import { TOLERANCE, toNumber } from "../../../units/index.ts";
 import { boxOf, inBox, toVec } from "../feature-box.ts";
 import { wasThere } from "./earlier.ts";
@@ -27,8 +27,9 @@ export interface Places {
   readonly below: readonly number[];
   /** Edges at equal distances. */
   readonly runs: Readonly<Record<"along" | "across" | "through", readonly Row[]>>;
-  /** Stretches of the length that must be drawn whole. */
+  /** Stretches of the length that must be drawn whole; and those without the holes inside long rows, of which the first and the last tell enough. */
   readonly kept: readonly (readonly [number, number])[];
+  readonly least: readonly (readonly [number, number])[];
 }
 
 /** Lines that lean are measured at their ends only from this length on, 5 mm. */
@@ -82,6 +83,8 @@ export function placesOf(lying: Lying, ladders: readonly Ladder[]): Places {
   const ends = [part.solid.low, part.solid.high].map(frame);
   for (const end of ends) add(end, [true, true, true]);
   const inRow = ([0, 1] as const).map((axis) => new Set(ladders.flatMap((l) => (l.axis === axis ? l.holes : []))));
+  const inner = new Set(ladders.flatMap((ladder) => insideOf(ladder, (hole) => frame(toVec(hole.at))[0])));
+  const between: [number, number][] = [];
   for (const hole of holes) {
     const [p, way] = [frame(toVec(hole.at)), frame(hole.direction)];
     add(
@@ -91,7 +94,8 @@ export function placesOf(lying: Lying, ladders: readonly Ladder[]): Places {
     );
     const reach = Math.max(...hole.stages.map(({ diameter }) => toNumber(diameter))) / 2;
     const deep = way[0] * Math.max(...hole.stages.map(({ depth }) => toNumber(depth)));
-    kept.push([Math.min(p[0], p[0] + deep) - reach, Math.max(p[0], p[0] + deep) + reach]);
+    const own: [number, number] = [Math.min(p[0], p[0] + deep) - reach, Math.max(p[0], p[0] + deep) + reach];
+    (inner.has(hole) ? between : kept).push(own);
   }
   const told = ([0, 1, 2] as const).map((i) => {
     const now = [...at[i], ...(i === 0 ? [] : onEdge[i])];
@@ -102,13 +106,25 @@ export function placesOf(lying: Lying, ladders: readonly Ladder[]): Places {
   });
   const [along, across, through] = told as unknown as readonly [Told, Told, Told];
   const below = once(onEdge[0]).filter((u) => along.all.every((other) => Math.abs(other - u) > 2 * TOLERANCE));
+  const marks = [...along.all, ...below].map((u) => [u, u] as const);
   const crowd = along.places.length + below.length > CROWD;
   return {
     along: crowd ? along.places : once([...along.places, ...below]),
     ...{ across: across.places, through: through.places, below: crowd ? below : [] },
     runs: { along: along.runs, across: across.runs, through: through.runs },
-    kept: [...kept, ...[...along.all, ...below].map((u) => [u, u] as const)],
+    kept: [...kept, ...between, ...marks],
+    least: [...kept, ...marks],
   };
+}
+
+/** So many spaces of a row are drawn at either end. */
+const SPACES = 1;
+
+/** Of a row along the part those holes that are not near its ends. */
+function insideOf({ axis, row, holes }: Ladder, along: (hole: Hole) => number): readonly Hole[] {
+  const near = ((SPACES + 0.5) * (row.to - row.from)) / row.spaces;
+  if (axis !== 0) return [];
+  return holes.filter((hole) => along(hole) > row.from + near && along(hole) < row.to - near);
 }
 
 /** Closer than this, 10 mm, the number of one line is read as that of the other. */

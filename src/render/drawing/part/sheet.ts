@@ -29,6 +29,19 @@ export function measured(lies: Lying, rows: readonly Ladder[], how: Numbers) {
     const name = ladder.letters.length > 0 ? `${ladder.letters.join(", ")}: ` : "";
     return { ...ladder, ends: [low.text, high.text] as const, words: `${name}${spacesOf(ladder.row, how)}` };
   });
-  return { lies, numbers, ladders, kept: places.kept, face, edge, end: lies.end && aspect(lies.end.view) };
+  return {
+    lies,
+    numbers,
+    ladders,
+    kept: places.kept,
+    least: places.least,
+    face,
+    edge,
+    end: lies.end && aspect(lies.end.view),
+  };
 }
 export type Sheet = ReturnType<typeof measured>;
+
+/** The numbers around a part, and the lines of its rows. */
+export const tellsOf = ({ numbers: { along, below, across, through }, ladders }: Sheet): number =>
+  along.length + below.length + across.length + through.length + ladders.length;

@@ -5,6 +5,8 @@ export interface Squeezed {
   readonly width: number;
   readonly place: (u: number) => number;
   readonly breaks: readonly number[];
+  /** What lies there is left out. */
+  readonly hides: (u: number) => boolean;
 }
 
 /** What is left of a stretch that is shortened, in points; shorter ones are drawn whole. */
@@ -26,6 +28,7 @@ export const whole = (low: number, high: number, scale: number): Squeezed => ({
   width: (high - low) * scale,
   place: (u) => (u - low) * scale,
   breaks: [],
+  hides: () => false,
 });
 
 /** The same with its plain stretches drawn short, and shorter where it is no wider than `room` only by that. `wide`: across the part; `kept`: what is drawn whole; `filled`: so wide where there are gaps, in points. */
@@ -65,7 +68,8 @@ function widened(cuts: readonly Gap[], scale: number, spare: number): readonly G
 function drawn(low: number, high: number, scale: number, cuts: readonly Gap[]): Squeezed {
   const place = (u: number): number =>
     (u - low - cuts.reduce((sum, { from, to }) => sum + Math.max(0, Math.min(u, to) - from), 0)) * scale;
-  return { width: place(high), place, breaks: cuts.map(({ from }) => place(from)) };
+  const hides = (u: number): boolean => cuts.some(({ from, to }) => u > from && u < to);
+  return { width: place(high), place, breaks: cuts.map(({ from }) => place(from)), hides };
 }
 
 function shortened(

@@ -104,7 +104,12 @@ function paint(
     sturdy.filter((line) => heading(...line).distance >= CLOSE === long),
   );
   const fine = [...(short ?? []), ...linesOf(picture, fit, plate, (id) => isNew(id) && slender.has(id))];
-  const runs = travelRuns(build.joints, shifts, stage).flatMap((run) => (window ? segmentIn(window, run) : [run]));
+  const runs = travelRuns(
+    build.joints,
+    shifts,
+    stage,
+    groups.map(({ along }) => along),
+  ).flatMap((run) => (window ? segmentIn(window, run) : [run]));
   const driven = screws.flatMap((screw) => drawDriven(screw, stage, fit, plate));
   const arms = scene.arms.flatMap(([from, to]) =>
     stage

@@ -30,7 +30,7 @@ function roomOf({ build, joined }: Traits): "dado" | "rabbet" | "groove" | "mort
   );
   const is = (kind: string): boolean => cut.some((each) => each.kind === kind);
   if (is("dado")) return "dado";
-  if (joined("rabbet") && !joined("groove")) return "rabbet";
+  if ((is("rabbet") || joined("rabbet")) && !joined("groove")) return "rabbet";
   return is("mortise") && !joined("groove", "tongue and groove") ? "mortise" : "groove";
 }
 

@@ -132,7 +132,10 @@ function cutHousing(housing: Housing, bench: Bench, context: JoineryContext): Jo
   return { joining, insertion: unit(axis, into.sign), gap: method === "groove" ? play : ZERO };
 }
 
-/** A dado that runs along the grain and is closed all round is called otherwise: one as deep as it is wide a mortise, a shallow one a groove. Common practice, no source. */
+/**
+ * A dado has two shoulders: one that lies at an end or an edge, with one shoulder, is a rabbet. One that runs along the grain and is closed all
+ * round is a mortise where it is as deep as it is wide, else a groove. Common practice, no source.
+ */
 function cutAs(
   method: "dado" | "rabbet" | "groove",
   room: Box,
@@ -140,6 +143,8 @@ function cutAs(
   { run, thin, axis }: Readonly<Record<"run" | "thin" | "axis", AxisIndex>>,
   grain: AxisIndex,
 ): "dado" | "rabbet" | "groove" | "mortise" {
+  const shoulders = [less(blank.low[thin], room.low[thin]), less(room.high[thin], blank.high[thin])];
+  if (method === "dado" && shoulders[0] !== shoulders[1]) return "rabbet";
   const closed = [run, thin].every((i) => less(blank.low[i], room.low[i]) && less(room.high[i], blank.high[i]));
   if (method !== "dado" || run !== grain || !closed) return method;
   return less(extent(room, axis), extent(room, thin)) ? "groove" : "mortise";

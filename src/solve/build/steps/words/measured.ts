@@ -1,14 +1,15 @@
 import type { Length } from "../../../../units/length.ts";
 import { compare, equal, subtract } from "../../../../units/rational.ts";
+import { acrossOf } from "../../../design/across-of.ts";
 import { type AxisIndex, faceOf, indexOf } from "../../../design/space.ts";
 import type { Part } from "../../../design.ts";
 import type { Work } from "../draft.ts";
 
-/** "face", "edge" or "end": what a side of a board is called that looks along a direction. Square stock has four faces. */
+/** "face", "edge" or "end": what a side of a board is called that looks along a direction. The two largest sides are faces; square stock has four. */
 export const sideWord = (part: Part, axis: AxisIndex): "face" | "edge" | "end" =>
   indexOf(part.axes.length) === axis
     ? "end"
-    : indexOf(part.axes.thickness) === axis || equal(part.thickness, part.width)
+    : indexOf(acrossOf(part)[0]) === axis || equal(part.thickness, part.width)
       ? "face"
       : "edge";
 

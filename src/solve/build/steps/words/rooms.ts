@@ -1,6 +1,7 @@
 /** The rooms of joints, and those that get glue in a step: no others of the same parts, where it would harden before its part comes. */
 import type { Joint } from "../../../design.ts";
 import { pluralOf, series, type Work } from "../draft.ts";
+import { cutAs } from "./cut-as.ts";
 
 /** What the room of each method is called, in the order in which they are told. */
 type Rooms = readonly (readonly [method: Joint["method"], room: string])[];
@@ -15,19 +16,11 @@ function counted(
   for (const [method, room] of rooms)
     for (const joint of joints)
       if (joint.method === method) {
-        const word = cutAs(work, joint) ?? room;
+        const word = cutAs(work.design.parts, joint) ?? room;
         words.set(word, (words.get(word) ?? 0) + 1);
       }
   return [...words];
 }
-
-/** What is called otherwise than its joint. */
-const cutAs = (work: Work, { id, method, parts: [, mate] }: Joint): string | null =>
-  method === "dado"
-    ? (work.part(mate).features.find((each) => each.for === id && AS.includes(each.kind))?.kind ?? null)
-    : null;
-
-const AS: readonly string[] = ["mortise", "groove"];
 
 /** "dado and the rabbets" */
 export const roomsNamed = (work: Work, joints: readonly Joint[], rooms: Rooms): string =>
