@@ -12,6 +12,7 @@ import { type Move, togetherAfter } from "./moves.ts";
 import { hasMitreBelow } from "./open-mitres.ts";
 import { otherFeet } from "./other-feet.ts";
 import { isSteady, liesAnyhow, standingOn } from "./resting.ts";
+import { stoodUpTexts } from "./stood-up.ts";
 import { tippingTexts } from "./tipping.ts";
 
 /** The work does not rock on less. */
@@ -112,5 +113,9 @@ export function underTexts(work: Work, moves: readonly Move[], place: Lying): re
   const raised = packingTexts(work, moves, up);
   const level = raised.length > 0 ? raised : levelTexts(work, moves, place);
   const under = level.length > 0 ? level : jawTexts(work, moves, up);
-  return [...(under.length > 0 ? under : lowHeadTexts(work, moves, up)), ...heldTexts(work, moves, up)];
+  return [
+    ...(under.length > 0 ? under : lowHeadTexts(work, moves, up)),
+    ...stoodUpTexts(work, moves, up),
+    ...heldTexts(work, moves, up),
+  ];
 }
