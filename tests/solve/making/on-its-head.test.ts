@@ -65,3 +65,17 @@ test("a case that is laid down is not told by the names of all its parts", () =>
   const [frame] = stepsOf("spice-cabinet").filter(({ title }) => title === "Add the face frame");
   expect(frame?.text.map(plain)).toContain("Lay the work flat on battens, inside up.");
 });
+
+// Boards 7/8 in thick, 14 1/4 in high as they stand there; the walls of the rope chest hold each other by their fingers.
+test("boards that stand on their narrow sides under what is nailed on them are held", () => {
+  const told = (name: string, title: RegExp): string =>
+    plain((stepsOf(name).find((step) => title.test(plain(step.title)))?.text ?? []).join(" "));
+  expect(told("old-plans/cedar-chest", /^Nail the side \(A\), the left end/u)).toContain(
+    "The left end (D) and the right end (E) would fall over: clamp a block to the foot of each, or let a second person hold them, until they are nailed.",
+  );
+  expect(told("old-plans/cedar-chest", /^Nail on the side \(A\)/u)).not.toContain("fall over");
+  const chest = stepsOf("rope-chest")
+    .flatMap(({ text }) => text.map(plain))
+    .filter((text) => text.includes("fall over"));
+  expect(chest).toEqual([expect.stringContaining("The two short plinth boards (J) would fall over")]);
+});

@@ -8,8 +8,8 @@ describe("a frame that is bolted and comes apart", () => {
   test("has its bolts turned in and tightened, and its dowels without glue", () => {
     const text = told(/^Add the left end/u);
     expect(text).toMatch(/Turn each into its cross dowel by hand.*with a wrench/u);
-    expect(text).toContain("tap the dowels in without glue");
-    expect(text).not.toContain("glued is hammered");
+    expect(told(/^Bolt on two rails/u)).toContain("tap the dowels in without glue");
+    expect(told(/^Bolt on two rails/u)).not.toContain("glued is hammered");
   });
 
   test("is drawn home by its bolts, since there is no clamp", () => {

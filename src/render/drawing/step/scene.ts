@@ -160,13 +160,16 @@ const pegsIn = ({ joints, fasteners }: Build, moves: ReturnType<typeof shown>): 
   return fasteners.flatMap(({ id, joint, travelsWith }) => (travelsWith !== null && made.has(joint) ? [id] : []));
 };
 
-/** Ids of the dowels that stand free until a later step: all of a part are put in when the first of its joints is closed. */
+/** Ids of the dowels that stand free until a later step: all of a part are put in when the first of its joints is closed, or it is glued. */
 const freePegs = ({ joints, fasteners }: Build, body: ReadonlySet<string>): readonly string[] => {
   const doweled = new Map(
     joints.flatMap(({ id, method, parts }) => (method === "dowels" ? [[id, parts] as const] : [])),
   );
   const closed = (joint: string): boolean => doweled.get(joint)?.every((id) => body.has(id)) ?? false;
-  const carriers = new Set(fasteners.flatMap(({ joint, travelsWith }) => (closed(joint) ? (travelsWith ?? []) : [])));
+  const carriers = new Set([
+    ...fasteners.flatMap(({ joint, travelsWith }) => (closed(joint) ? (travelsWith ?? []) : [])),
+    ...joints.flatMap(({ glue, parts }) => (glue && parts.every((id) => body.has(id)) ? parts : [])),
+  ]);
   return fasteners.flatMap(({ id, joint, travelsWith }) =>
     travelsWith !== null && carriers.has(travelsWith) && doweled.has(joint) && !closed(joint) ? [id] : [],
   );

@@ -40,11 +40,16 @@ function intoFace(work: Work, { id }: Joint, part: string): boolean {
 export const carrierOf = ({ plan }: Work, { id }: Joint): string | null =>
   plan.chosen.get(id)?.fasteners.find(({ travelsWith }) => travelsWith !== null)?.travelsWith ?? null;
 
-/** Whether a part has its dowels once a body is together: all are put in before the first joint closes over some. */
+/**
+ * Whether a part has its dowels once a body is together: all are put in before the first joint closes over some, and before it is glued to anything.
+ * What was glued is not hammered at.
+ */
 export const hasItsDowels = (work: Work, carrier: string, body: readonly string[]): boolean =>
   work.design.joints.some(
     (joint) =>
-      joint.method === "dowels" && carrierOf(work, joint) === carrier && joint.parts.every((id) => body.includes(id)),
+      joint.parts.every((id) => body.includes(id)) &&
+      ((joint.method === "dowels" && carrierOf(work, joint) === carrier) ||
+        (joint.glue && joint.parts.includes(carrier))),
   );
 
 /**

@@ -13,6 +13,7 @@ import { type Move, togetherAfter } from "./moves.ts";
 import { hasMitreBelow } from "./open-mitres.ts";
 import { otherFeet } from "./other-feet.ts";
 import { isSteady, liesAnyhow, standingOn } from "./resting.ts";
+import { stoodUpTexts } from "./stood-up.ts";
 import { tippingTexts } from "./tipping.ts";
 
 /** The work does not rock on less. */
@@ -116,6 +117,7 @@ export function underTexts(work: Work, moves: readonly Move[], place: Lying): re
   return [
     ...(under.length > 0 ? under : lowHeadTexts(work, moves, up)),
     ...(raised.length > 0 ? [] : backedTexts(work, moves, up)),
+    ...stoodUpTexts(work, moves, up),
     ...heldTexts(work, moves, up),
   ];
 }

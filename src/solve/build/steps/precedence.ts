@@ -94,7 +94,7 @@ function fittedTo(work: Work, first: StepDraft | undefined, next: StepDraft | un
   return own.size > 0 && joints(next).some((id) => own.has(id));
 }
 
-/** Holes are bored before others are marked from them. */
+/** Holes are bored before others are marked from them, and those are marked before dowels fill them. */
 function markedBefore(work: Work, drafts: readonly StepDraft[]): (first: number, next: number) => boolean {
   const joints = new Map(work.plan.fasteners.map(({ id, joint }) => [id, joint]));
   const marked = new Map(markedFrom(work).map((each) => [each.joint.id, each]));
@@ -107,7 +107,13 @@ function markedBefore(work: Work, drafts: readonly StepDraft[]): (first: number,
     const of = (first: boolean) => new Set(own.flatMap((each) => (each.first === first ? [each.joint] : [])));
     return { measured: of(true), met: of(false) };
   });
-  return (first, next) => overlap(bored[first]?.measured ?? NONE, bored[next]?.met ?? NONE);
+  const joined = drafts.map(
+    ({ actions }) => new Set(actions.flatMap((each) => (each.do === "add" ? [...each.parts, ...each.to] : []))),
+  );
+  const fills = (next: number, joint: string): boolean => joined[next]?.has(marked.get(joint)?.measured ?? "") === true;
+  return (first, next) =>
+    overlap(bored[first]?.measured ?? NONE, bored[next]?.met ?? NONE) ||
+    [...(bored[first]?.met ?? NONE)].some((joint) => fills(next, joint));
 }
 
 /** What is cut to an opening waits for the step in which what bounds that comes to stand together. */

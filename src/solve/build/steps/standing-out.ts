@@ -1,10 +1,11 @@
 /** Dowels that a glue-up leaves standing out for a later one, just where clamps press. */
 
 import { inches, type Length, millimetres } from "../../../units/length.ts";
-import { add, compare, half, less, max, subtract, ZERO } from "../../../units/rational.ts";
+import { add, less, max, subtract, ZERO } from "../../../units/rational.ts";
 import { roundTo } from "../../../units/round.ts";
-import { type AxisIndex, extent, faceOf, INDICES } from "../../design/space.ts";
-import type { Face, Fastener, Hole } from "../../design.ts";
+import { type AxisIndex, faceOf, INDICES } from "../../design/space.ts";
+import type { Face } from "../../design.ts";
+import { roomBeside, type Standing } from "./block-room.ts";
 import { hasItsDowels } from "./dowelled.ts";
 import { listed, series, type Work } from "./draft.ts";
 import type { Move } from "./moves.ts";
@@ -17,13 +18,8 @@ export const standsOutOn = (work: Work, moves: readonly Move[], part: string, si
     .map(({ past }) => past)
     .reduce(max, ZERO);
 
-interface Outstanding {
-  readonly peg: Fastener;
+interface Outstanding extends Standing {
   readonly past: Length;
-  /** The part that the dowel comes out of, and the axis along which it does. */
-  readonly part: string;
-  readonly out: AxisIndex;
-  readonly at: Hole["at"];
   /** "right": of the finished piece. */
   readonly side: Face;
 }
@@ -72,7 +68,7 @@ export function blockText(
   const sides = series([...new Set(all.map(({ side }) => `the ${side}`))]);
   const rooms = groupedBy(all, ({ part, side }) => `${part} ${side}`).map((own) => ({
     part: own[0]?.part ?? "",
-    width: roundTo(roomBeside(work, own), PAST[units], "down"),
+    width: roundTo(roomBeside(work, moves, own), PAST[units], "down"),
   }));
   const beside = groupedBy(
     rooms.filter(({ width }) => !less(width, BLOCK[units])),
@@ -81,11 +77,11 @@ export function blockText(
   const bored = unique(rooms.filter(({ width }) => less(width, BLOCK[units])));
   const bore = add(all.map(({ peg }) => peg.rod).reduce(max), ROOM[units]);
   return [
-    `Dowels stand out up to ${work.print(past)} on ${sides} for what comes later, and nothing may press on a dowel. Put a block at least ${work.print(thick)} thick, of offcuts in a stack, under each clamp that presses there${beside.length === 0 ? "" : `, beside the dowels or between them, where there is room for blocks up to ${series(beside)}`}.`,
+    `Dowels stand out up to ${work.print(past)} on ${sides} for what comes later, and nothing may press on a dowel. Put a block at least ${work.print(thick)} thick, of offcuts in a stack, under each clamp that presses there${beside.length === 0 ? "" : `, in line with the joint, beside the dowels or between them: there is room for blocks up to ${series(beside)}`}.`,
     ...(bored.length === 0
       ? []
       : [
-          `On ${listed(work, bored)} there is no room beside them: bore the block through ${work.drill(bore)} wide where a dowel stands, and set it over that.`,
+          `On ${listed(work, bored)} there is no room beside them in line with the joint: bore the block through ${work.drill(bore)} wide where a dowel stands, and set it over that.`,
         ]),
   ];
 }
@@ -93,24 +89,6 @@ export function blockText(
 const unique = (rooms: readonly { readonly part: string }[]): readonly string[] => [
   ...new Set(rooms.map(({ part }) => part)),
 ];
-
-/** The widest room between the dowels that come out of one side of a part, or between them and its edges, along the longer direction of that side. */
-function roomBeside(work: Work, own: readonly Outstanding[]): Length {
-  const [first] = own;
-  if (!first) return ZERO;
-  const { body } = work.part(first.part);
-  const [a, b] = INDICES.filter((i) => i !== first.out) as [AxisIndex, AxisIndex];
-  const along = less(extent(body, a), extent(body, b)) ? b : a;
-  const rods = own
-    .map(({ peg, at }) => ({
-      from: subtract(at[along], half(peg.rod)),
-      to: add(at[along], half(peg.rod)),
-    }))
-    .toSorted((x, y) => compare(x.from, y.from));
-  const starts = [body.low[along], ...rods.map(({ to }) => to)];
-  const ends = [...rods.map(({ from }) => from), body.high[along]];
-  return starts.map((start, i) => subtract(ends[i] as Length, start)).reduce(max, ZERO);
-}
 
 /** The bits that blocks are bored with over dowels: of a diameter that the holes of the piece need not have. */
 export const BLOCK_BORE = /bore the block through (.+?) wide where a dowel stands/u;

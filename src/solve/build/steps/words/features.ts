@@ -15,7 +15,7 @@ import { type Arris, squareAtSeats } from "./leaf-seats.ts";
 import { mitreTexts } from "./mitres.ts";
 import { purposeTexts } from "./purpose.ts";
 import { placesOf } from "./rows-of-cuts.ts";
-import { runThrough } from "./run-through.ts";
+import { endsAslant, runThrough } from "./run-through.ts";
 import { slotTexts } from "./slots.ts";
 import { endsOnce, stoppedTexts } from "./stopped.ts";
 import { throughText, throughTexts, wedgeTexts } from "./wedges.ts";
@@ -161,6 +161,7 @@ const sizeText = ({ print }: Work, part: Part, feature: BoxFeature): string => {
       return `${print(reach("length"))} along the length and ${print(reach("width"))} across it, right through the thickness`;
   }
   if (standsOut(feature)) return `${print(across)} thick, ${print(along)} wide and ${print(depth)} long`;
+  if (endsAslant(part, feature)) return `from end to end, ${print(across)} wide and ${print(depth)} deep`;
   return `${print(along)} long, ${print(across)} wide and ${print(depth)} deep`;
 };
 

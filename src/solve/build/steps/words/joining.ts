@@ -18,7 +18,7 @@ import { lineTexts } from "./lines.ts";
 import { METHOD_WORDS } from "./methods.ts";
 import { oneByOneText, toldOnce } from "./one-by-one.ts";
 import { slideScrewTexts } from "./own-screws.ts";
-import { peggedTexts } from "./pegged.ts";
+import { peggedTexts, pegsBeforeGlue } from "./pegged.ts";
 import { placeTexts } from "./place.ts";
 import { rabbetsLast } from "./rabbets-last.ts";
 import { roomsToGlue } from "./rooms.ts";
@@ -95,6 +95,7 @@ export function joiningText(
     ...(oneByOne ? [oneByOneText(moves.flatMap(({ arriving }) => arriving.map(work.part)))] : []),
     ...(set ? placed : []),
     ...(hung ? where : []),
+    ...pegsBeforeGlue(work, moves),
     ...(at < 0 ? method : [...method.slice(0, at), ...where, ...method.slice(at)]),
     ...tiltTexts(work, moves, built),
     ...(at < 0 && !hung ? where : []),

@@ -1,7 +1,7 @@
 /** Grooves whose ends lie in other cuts are cut from end to end: nothing of it shows, and no stop has to be set. */
 import type { Length } from "../../../../units/length.ts";
 import { less, subtract } from "../../../../units/rational.ts";
-import { type AxisIndex, axisOf, triple } from "../../../design/space.ts";
+import { type AxisIndex, axisOf, indexOf, triple } from "../../../design/space.ts";
 import type { Part } from "../../../design.ts";
 import { type BoxFeature, spanOf } from "./boxes.ts";
 
@@ -22,6 +22,18 @@ export function runThrough(part: Part, groove: BoxFeature): BoxFeature {
     origin: triple((i) => (i === axis ? (positive ? low : high) : groove.origin[i])),
     size: [subtract(high, low), groove.size[1], groove.size[2]],
   };
+}
+
+/** Whether a cut runs out at ends that are not square: how long it is depends on where it is measured. */
+export function endsAslant({ axes, blank, features }: Part, cut: BoxFeature): boolean {
+  const axis = indexOf(axes.length);
+  const { low, high } = spanOf(cut, axis);
+  return (
+    axisOf(cut.along) === axis &&
+    !less(blank.low[axis], low) &&
+    !less(high, blank.high[axis]) &&
+    features.some(({ kind }) => kind === "angled end" || kind === "mitre")
+  );
 }
 
 /** Whether another cut into the same face has taken what a groove would take there. */
