@@ -30,6 +30,18 @@ test("what goes into a rabbet is pressed square to the larger of its faces", () 
   expect(new Set((step.clamps ?? []).map(({ opening }) => Math.round(toInches(opening))))).toEqual(new Set([32]));
 });
 
+// The upper back is 3/8 in thick and comes by itself; the shelf lies beside it, 5/8 in below its middle: each closes its own joint.
+test("a thin part presses nothing that lies beside it", () => {
+  const text = textOfStep(stepWith(built("old-plans/wall-shelf"), /^Glue in the left side/u));
+  expect(text).toContain("one on the upper back (F) and one on the upper shelf (B).");
+});
+
+// A face frame is stiff when it is glued: where its long stile ends on its top rail, a clamp closes both on the case.
+test("what was made one before shares clamps where its joints meet", () => {
+  const step = stepWith(built("index-cabinet"), /^Add the face frame/u);
+  expect((step.clamps ?? []).reduce((so, { count }) => so + count, 0)).toBe(16);
+});
+
 test("of a mitred frame each part is pressed along its own length", () => {
   const text = textOfStep(stepWith(built("old-plans/medicine-cabinet"), /^Build the door/u));
   expect(text).toMatch(

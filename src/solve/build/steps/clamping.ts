@@ -3,46 +3,33 @@ import {
   add,
   compare,
   equal,
-  half,
   inches,
   isSame,
   type Length,
   less,
-  max,
   millimetres,
-  multiply,
-  rational,
   roundTo,
   subtract,
   toNumber,
-  ZERO,
 } from "../../../units/index.ts";
 import type { Clamping } from "../../build.ts";
-import { type AxisIndex, common, extent, INDICES, indexOf, otherAxes, triple } from "../../design/space.ts";
+import { type AxisIndex, INDICES, indexOf } from "../../design/space.ts";
 import type { Box, Direction, Fastener, Joint, Part } from "../../design.ts";
 import { once } from "../once.ts";
 import { besidePosts } from "./beside-posts.ts";
-import { boxOf } from "./box-of.ts";
 import { type ClampAt, clampEnds, openingOver, partsOf, reachOf } from "./clamp-ends.ts";
-import { barReaches, type ClampLine, isNear, type Reached, reachedOf } from "./clamp-reach.ts";
+import { longest, NARROW, pointsOver } from "./clamp-points.ts";
+import { barReaches, type ClampLine, type Reached, reachedOf } from "./clamp-reach.ts";
 import { FIRST, type Work } from "./draft.ts";
 import type { Move } from "./moves.ts";
+import { pressesToo } from "./presses-too.ts";
 
 /** Two cauls or pads. */
 const CAULS = inches(1);
 /** Two stiff cauls that bring pressure where no jaws reach. */
 const STIFF = inches(3);
-/** One at each end of a long joint, 2 in from it, and others 8 in apart; one for a joint as narrow as a rail. */
-const NARROW = inches(6);
-const END = inches(4);
-const APART = inches(8);
-
 /** Few workshops have more. */
 const MANY = 10;
-
-/** Clamps over a joint of some length. */
-export const clampsOver = (length: Length): number =>
-  less(length, NARROW) ? 1 : Math.ceil(toNumber(subtract(length, END)) / toNumber(APART)) + 1;
 
 /** Whether a joint is closed by clamps. A peg pulls only where its holes are offset. */
 export const isClamped = (work: Work, { joint, drives }: Move["work"][number]): boolean =>
@@ -54,9 +41,6 @@ function isOffset(work: Work, { id, direction }: Fastener): boolean {
     (i) => Math.abs(direction[i]) < 0.5 && more.some(({ at }) => first && !isSame(at[i], first.at[i])),
   );
 }
-
-/** A tongue with glue in its middle only: a clamp there, and one at each end. */
-const BREADBOARD = 3;
 
 interface Place extends ClampAt {
   /** What it presses on, so that its joint closes. */
@@ -125,7 +109,7 @@ const pressingOf = once((work: Work) =>
     );
     return lines.map((line) => {
       const isPressed = (at: readonly Length[]): boolean =>
-        others.some((other) => pressesToo(parts, other, { ...line, at, whole: false }));
+        others.some((other) => pressesToo(work, moves, parts, other, { ...line, at, whole: false }));
       return { ...line, ...reachedOf(parts, line, isPressed, (at) => past(line, at)) };
     });
   }),
@@ -148,15 +132,8 @@ export function placesOfClamps(work: Work, moves: readonly Move[]): readonly Pla
     ...all.filter((each) => each.caul),
     ...all.filter((each) => !each.caul).toSorted((a, b) => span(b) - span(a)),
   ])
-    if (!places.some((other) => pressesToo(parts, other, place))) places.push(place);
+    if (!places.some((other) => pressesToo(work, moves, parts, other, place))) places.push(place);
   return places;
-}
-
-/** Whether a clamp that is there presses on what another one would. */
-function pressesToo(parts: readonly Part[], there: ClampAt, own: ClampAt): boolean {
-  if (there.axis !== own.axis || !oneClamp(own.joint, there.at, own.at)) return false;
-  const [one, other] = [reachOf(parts, there), reachOf(parts, own)];
-  return one === null || other === null || (!less(other.low.at, one.low.at) && !less(one.high.at, other.high.at));
 }
 
 /** Parts that no jaws reach, or not in their middle. */
@@ -183,53 +160,9 @@ export function clampingOf(work: Work, moves: readonly Move[]): readonly Clampin
   });
 }
 
-/** How far two parts lie against each other along each axis: what leans, as it touches. */
-function overlapOf(work: Work, { parts: [a, b], contact }: Joint): Box {
-  const [one, two] = [work.part(a), work.part(b)];
-  if (!one.turned && !two.turned) return common(one.body, two.body);
-  const points = contact.flatMap(({ polygons }) => polygons.flat());
-  if (points.length === 0) return common(boxOf(one), boxOf(two));
-  const bound = (choose: (...values: number[]) => number): Box["low"] =>
-    triple((i) => rational(Math.round(points.map((p) => p[i]).reduce((x, y) => choose(x, y)))));
-  return { low: bound(Math.min), high: bound(Math.max) };
-}
-
-/** Where clamps press on a joint, as they look along an axis: at even distances along its longer side. */
-function pointsOver(work: Work, joint: Joint, axis: AxisIndex): Pick<ClampLine, "points" | "long"> {
-  const shared = overlapOf(work, joint);
-  const meets = otherAxes(axis).map((i) => ({ low: shared.low[i], high: shared.high[i] }));
-  const size = ({ low, high }: (typeof meets)[number]): Length => subtract(high, low);
-  const long = meets.findIndex((each) => meets.every((other) => !less(size(each), size(other))));
-  const all = clampsOver(size(meets[long] as (typeof meets)[number]));
-  const n = joint.method === "breadboard end" ? Math.min(all, BREADBOARD) : all;
-  const points = Array.from({ length: n }, (_, k) =>
-    meets.map(({ low, high }, i) => {
-      const [from, to] = i === long && n > 1 ? [add(low, half(END)), subtract(high, half(END))] : [low, high];
-      const share = i === long && n > 1 ? rational(k, n - 1) : rational(1, 2);
-      return add(from, multiply(subtract(to, from), share));
-    }),
-  );
-  return { points, long };
-}
-
-/** These are pressed one by one: a clamp on one leaves the next open. */
-const ONE_BY_ONE: ReadonlySet<Joint["method"]> = new Set<Joint["method"]>(["half lap", "bridle"]);
-
-/** The clamp that is there presses on this as well. */
-const oneClamp = ({ method }: Joint, there: readonly Length[], at: readonly Length[]): boolean =>
-  ONE_BY_ONE.has(method) ? there.every((value, i) => equal(value, at[i] as Length)) : isNear(there, at);
-
 /** What is said of a clamp's length: whole inches, or centimetres. */
 export const roundedUp = (work: Work, length: Length): Length =>
   roundTo(length, work.design.units === "inch" ? inches(1) : millimetres(10), "up");
-
-/** How far two parts lie against each other, across the direction of the clamp. */
-function longest(work: Work, joint: Joint, axis: AxisIndex): Length {
-  const shared = overlapOf(work, joint);
-  return otherAxes(axis)
-    .map((i) => extent(shared, i))
-    .reduce(max, ZERO);
-}
 
 /** "First: set 4 clamps that open 26 in, and try everything dry": before there is glue on anything. */
 export function dryText(work: Work, clamps: readonly Clamping[], blocks: readonly string[] = []): readonly string[] {
