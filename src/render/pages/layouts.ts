@@ -1,4 +1,5 @@
 /** Cutting layouts: every sheet and board, with its cuts in order, and what is known of the count. */
+import { enoughOf, sayEnough } from "../../solve/build/enough.ts";
 import {
   cutsBeforeHome,
   overSize,
@@ -10,7 +11,7 @@ import {
 import type { Layout } from "../../solve/build.ts";
 import { unplaned } from "../../solve/design/stock/label.ts";
 import type { Stock } from "../../solve/design.ts";
-import { ZERO } from "../../units/index.ts";
+import { type Length, ZERO } from "../../units/index.ts";
 import { listed } from "../drawing/words.ts";
 import { onceFor } from "../once.ts";
 import { leaves } from "../shapes.ts";
@@ -54,6 +55,7 @@ function stockAtoms(plan: Plan, stock: Stock, layouts: readonly Layout[]): FlowA
   const heads = subheading(`${capital(name)}: ${count(layouts)}, ${share}`, frame.width, 20);
   const sentences = [
     ...proofs.map(proofText),
+    ...enoughText(plan, stock, layouts),
     ...sharersText(plan, sharers, layouts),
     ...sizesText(plan, layouts),
     ...homeText(plan, layouts),
@@ -61,6 +63,13 @@ function stockAtoms(plan: Plan, stock: Stock, layouts: readonly Layout[]): FlowA
   const lines = body(sentences.join(" "), frame.width, { keep: true, above: 0 });
   const groups = sawnAlike(layouts);
   return [...heads, ...lines, ...groups.map((group) => layoutAtom(plan, group))];
+}
+
+/** What a part of the last one does for. */
+function enoughText({ build, printer }: Plan, stock: Stock, layouts: readonly Layout[]): readonly string[] {
+  const enough = enoughOf(stock, layouts, build.jigs ?? [], build.design.units);
+  const print = (length: Length): string => `${printer.exact(length)}\u202f${printer.unit}`;
+  return enough === null ? [] : [`${capital(sayEnough(enough, layouts.length, print))}, as the layout lies.`];
 }
 
 /** Boards that are planed to several thicknesses: which of what is sawn from them to which. */
