@@ -69,7 +69,7 @@ function stockAtoms(plan: Plan, stock: Stock, layouts: readonly Layout[]): FlowA
 function enoughText({ build, printer }: Plan, stock: Stock, layouts: readonly Layout[]): readonly string[] {
   const enough = enoughOf(stock, layouts, build.jigs ?? [], build.design.units);
   const print = (length: Length): string => `${printer.exact(length)}\u202f${printer.unit}`;
-  return enough === null ? [] : [`${capital(sayEnough(enough, layouts.length, print))}, as the layout lies.`];
+  return enough === null ? [] : [`${capital(sayEnough(enough, layouts.length, print))}.`];
 }
 
 /** Boards that are planed to several thicknesses: which of what is sawn from them to which. */

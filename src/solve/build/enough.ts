@@ -19,6 +19,7 @@ import type { Jig, Layout } from "../build.ts";
 import type { Stock } from "../design.ts";
 import { isRough } from "./cutting/sizes.ts";
 import { TRIM } from "./cutting/trim.ts";
+import { series } from "./steps/draft.ts";
 
 export interface Enough {
   /** Of the layout, counted from 1 among those of its stock. */
@@ -28,6 +29,8 @@ export interface Enough {
   readonly length: Length;
   /** It has a grain, which runs along its length. */
   readonly grain: boolean;
+  /** What is made from the rest of such sheets or boards. */
+  readonly jigs: readonly string[];
 }
 
 /** What is asked for is told in these. */
@@ -37,18 +40,18 @@ const SHARE = rational(1, 2);
 
 /**
  * Of the bought sheets or boards of a stock that of which the least is used, if it is less than half: the corner that its layout uses, with
- * the kerfs of the last cuts, and the edge that is straightened. Null also where a jig is made from what is left of it.
+ * the kerfs of the last cuts, and the edge that is straightened.
  */
 export function enoughOf(
   stock: Stock,
   layouts: readonly Layout[],
-  jigs: readonly Pick<Jig, "from">[],
+  jigs: readonly Pick<Jig, "id" | "from">[],
   units: Units,
 ): Enough | null {
-  if (jigs.some(({ from }) => from === stock.name)) return null;
+  const made = jigs.flatMap(({ id, from }) => (from === stock.name ? [id] : []));
   const corners = layouts.flatMap((layout, i) =>
     layout.source === "buy"
-      ? [{ number: i + 1, layout, ...cornerOf(stock, layout, units), grain: !stock.grainless }]
+      ? [{ number: i + 1, layout, ...cornerOf(stock, layout, units), grain: !stock.grainless, jigs: made }]
       : [],
   );
   const [least] = corners.toSorted((a, b) => compare(areaOf(a), areaOf(b)) || b.number - a.number);
@@ -71,7 +74,8 @@ function cornerOf(stock: Stock, layout: Layout, units: Units): Pick<Enough, "wid
 
 /** "for sheet 2 a piece 15 in wide and 35 in long, along the grain, is enough"; without a number where there is one sheet only. */
 export function sayEnough(enough: Enough, count: number, print: (length: Length) => string): string {
-  const { layout, number, width, length, grain } = enough;
+  const { layout, number, width, length, grain, jigs } = enough;
+  const besides = jigs.length === 0 ? "" : `, besides an offcut of something as thick for ${series(jigs)}`;
   const which = count === 1 ? "" : `for ${layout.kind} ${number} `;
-  return `${which}a piece ${print(width)} wide and ${print(length)} long${grain ? ", along the grain," : ""} is enough`;
+  return `${which}a piece ${print(width)} wide and ${print(length)} long${grain ? ", along the grain," : ""} is enough${besides}`;
 }

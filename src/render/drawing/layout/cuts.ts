@@ -32,7 +32,11 @@ export function drawCuts(layout: Layout, board: Board, parts: readonly Box[], pl
   for (const { line } of lines) plate.addLine(line);
   const numbers = lines.flatMap(({ cut, line }) => {
     const width = widthOf(pen, cut);
-    const hides = (at: Spot): boolean => narrow.some((box) => meets(boxAround(...at, width, 2 * RADIUS), box));
+    const strange = parts.filter((box) => !isBeside(box, line));
+    const meetsAny = (boxes: readonly Box[], at: Spot): boolean =>
+      boxes.some((box) => meets(boxAround(...at, width, 2 * RADIUS), box));
+    // On a part that it does not touch a number is read as that of another cut.
+    const hides = (at: Spot): boolean => meetsAny(narrow, at) || meetsAny(strange, at);
     const on = (not: typeof hides): Place | null => {
       const at = onCut(line, board, plate, width, not);
       return at ? { at, leader: null } : null;
@@ -63,6 +67,19 @@ export const numberAt = (pen: Pen, cut: Cut, spot: Spot): readonly Item[] => [
   circle(spot[0], spot[1], widthOf(pen, cut) / 2, { fill: WHITE, stroke: { width: 0.7, ink: ACCENT } }),
   centred(pen, String(cut.number), spot, { font: "bold", size: SIZE, ink: ACCENT }).item,
 ];
+
+/** Whether a cut runs along a side of a part, farther than to its corner. */
+function isBeside({ left, right, top, bottom }: Box, [[x1, y1], [x2, y2]]: Segment): boolean {
+  const shared = (a: number, b: number, low: number, high: number): number =>
+    Math.min(Math.max(a, b), high) - Math.max(Math.min(a, b), low);
+  const near = (at: number, sides: readonly [number, number]): boolean =>
+    sides.some((side) => Math.abs(side - at) < CLOSE);
+  return Math.abs(y1 - y2) < Math.abs(x1 - x2)
+    ? shared(x1, x2, left, right) > CLOSE && near(y1, [top, bottom])
+    : shared(y1, y2, top, bottom) > CLOSE && near(x1, [left, right]);
+}
+/** Half a kerf on paper, and what no eye tells. */
+const CLOSE = 3;
 
 /** Beyond the end of a cut that reaches the edge of the board, else on the cut, as near its ends as there is room. */
 function onCut(

@@ -30,7 +30,7 @@ export interface Shopping {
   readonly holes: readonly Hole[];
   readonly finishing?: readonly Finishing[];
   /** From what is left of which stock they are made. Absent: none. */
-  readonly jigs?: readonly Pick<Jig, "from">[];
+  readonly jigs?: readonly Pick<Jig, "id" | "from">[];
   /** What they use up besides. Absent: nothing. */
   readonly steps?: readonly (Pick<Step, "text"> & Partial<Pick<Step, "number" | "actions">>)[];
   readonly print: (length: Length) => string;
