@@ -2,6 +2,7 @@
 import { enoughOf, sayEnough } from "../../solve/build/enough.ts";
 import {
   cutsBeforeHome,
+  marked,
   overSize,
   reservedOn,
   type SawnAlike,
@@ -111,9 +112,20 @@ function sizesText({ build, printer }: Plan, layouts: readonly Layout[]): readon
         ]
       : []),
     ...(rough.length > 0 ? [`${listed(rough)}: rough sizes, planed and cut to length afterwards.`] : []),
+    ...severalText(build, layouts),
     ...(gluedUp.length > 0 ? [`${listed(gluedUp)}: rough sizes of what is glued up first.`] : []),
     ...(later.length > 0 ? [`${listed(later)}, drawn with broken lines: left over size until the piece tells.`] : []),
   ];
+}
+
+/** What stands for several parts in one piece. */
+function severalText({ blanks }: Plan["build"], layouts: readonly Layout[]): readonly string[] {
+  const plain = new Set(blanks.map(({ mark }) => mark));
+  const several = layouts.flatMap(({ placements }) => placements.map((each) => marked(each, blanks)));
+  const names = [...new Set(several)].filter((name) => !plain.has(name)).sort();
+  return names.length === 0
+    ? []
+    : [`${listed(names)}: so many in one piece, which is parted when it is planed; no cut of the layout does.`];
 }
 
 /** Where the sheets do not fit the car: which cuts to have made at the shop. */

@@ -6,7 +6,7 @@ import { ACCENT, WHITE } from "../../palette.ts";
 import { circle } from "../../shapes.ts";
 import type { Pen, Spot } from "../drawing.ts";
 import { ahead, centred, heading, strokes } from "../ink.ts";
-import { type Box, boxAround, grown, meets, type Plate, type Segment } from "../plate.ts";
+import { type Box, boxAround, grown, meets, type Plate, passes, type Segment } from "../plate.ts";
 import { CUT } from "../strokes.ts";
 import type { Board } from "./board.ts";
 
@@ -42,8 +42,10 @@ export function drawCuts(layout: Layout, board: Board, parts: readonly Box[], pl
       return at ? { at, leader: null } : null;
     };
     const beside = asidePlaces(line, board, plate, width);
+    const isNear = ({ at, far, open }: Aside): boolean => far <= NEAR && open && !hides(at);
     const { at, leader } = on(hides) ??
-      beside.find((place) => place.far <= NEAR && place.open && !hides(place.at)) ??
+      beside.find((place) => isNear(place) && !place.led(strange)) ??
+      beside.find(isNear) ??
       on(() => false) ??
       beside.find(({ open }) => open) ??
       beside[0] ?? { at: middleOf(line), leader: null };
@@ -108,6 +110,8 @@ interface Aside extends Place {
   readonly far: number;
   /** Its leader crosses nothing. */
   readonly open: boolean;
+  /** Whether it passes through some parts. */
+  readonly led: (parts: readonly Box[]) => boolean;
 }
 
 /** In a crowd: beside the cut or in line with it farther off, else round the board, with a leader. */
@@ -136,7 +140,8 @@ function asidePlaces([from, to]: Segment, board: Board, plate: Plate, width: num
     .filter((at) => plate.isFree(grown(boxAround(...at, width, 2 * RADIUS), 0.5)))
     .map((at): Aside => {
       const leader = leaderTo(at);
-      return { at, leader, far: far(at), open: !plate.blocks(leader) };
+      const led = (parts: readonly Box[]): boolean => parts.some((box) => passes(leader, grown(box, -1)));
+      return { at, leader, far: far(at), open: !plate.blocks(leader), led };
     })
     .sort((p, q) => p.far - q.far || p.at[0] - q.at[0] || p.at[1] - q.at[1]);
 }
