@@ -1,6 +1,8 @@
 /** Cutting layouts: every sheet and board, with its cuts in order, and what is known of the count. */
+import { enoughOf, sayEnough } from "../../solve/build/enough.ts";
 import {
   cutsBeforeHome,
+  marked,
   overSize,
   reservedOn,
   type SawnAlike,
@@ -10,7 +12,7 @@ import {
 import type { Layout } from "../../solve/build.ts";
 import { unplaned } from "../../solve/design/stock/label.ts";
 import type { Stock } from "../../solve/design.ts";
-import { ZERO } from "../../units/index.ts";
+import { type Length, ZERO } from "../../units/index.ts";
 import { listed } from "../drawing/words.ts";
 import { onceFor } from "../once.ts";
 import { leaves } from "../shapes.ts";
@@ -54,6 +56,7 @@ function stockAtoms(plan: Plan, stock: Stock, layouts: readonly Layout[]): FlowA
   const heads = subheading(`${capital(name)}: ${count(layouts)}, ${share}`, frame.width, 20);
   const sentences = [
     ...proofs.map(proofText),
+    ...enoughText(plan, stock, layouts),
     ...sharersText(plan, sharers, layouts),
     ...sizesText(plan, layouts),
     ...homeText(plan, layouts),
@@ -61,6 +64,13 @@ function stockAtoms(plan: Plan, stock: Stock, layouts: readonly Layout[]): FlowA
   const lines = body(sentences.join(" "), frame.width, { keep: true, above: 0 });
   const groups = sawnAlike(layouts);
   return [...heads, ...lines, ...groups.map((group) => layoutAtom(plan, group))];
+}
+
+/** What a part of the last one does for. */
+function enoughText({ build, printer }: Plan, stock: Stock, layouts: readonly Layout[]): readonly string[] {
+  const enough = enoughOf(stock, layouts, build.jigs ?? [], build.design.units);
+  const print = (length: Length): string => `${printer.exact(length)}\u202f${printer.unit}`;
+  return enough === null ? [] : [`${capital(sayEnough(enough, layouts.length, print))}.`];
 }
 
 /** Boards that are planed to several thicknesses: which of what is sawn from them to which. */
@@ -102,9 +112,20 @@ function sizesText({ build, printer }: Plan, layouts: readonly Layout[]): readon
         ]
       : []),
     ...(rough.length > 0 ? [`${listed(rough)}: rough sizes, planed and cut to length afterwards.`] : []),
+    ...severalText(build, layouts),
     ...(gluedUp.length > 0 ? [`${listed(gluedUp)}: rough sizes of what is glued up first.`] : []),
     ...(later.length > 0 ? [`${listed(later)}, drawn with broken lines: left over size until the piece tells.`] : []),
   ];
+}
+
+/** What stands for several parts in one piece. */
+function severalText({ blanks }: Plan["build"], layouts: readonly Layout[]): readonly string[] {
+  const plain = new Set(blanks.map(({ mark }) => mark));
+  const several = layouts.flatMap(({ placements }) => placements.map((each) => marked(each, blanks)));
+  const names = [...new Set(several)].filter((name) => !plain.has(name)).sort();
+  return names.length === 0
+    ? []
+    : [`${listed(names)}: so many in one piece, which is parted when it is planed; no cut of the layout does.`];
 }
 
 /** Where the sheets do not fit the car: which cuts to have made at the shop. */

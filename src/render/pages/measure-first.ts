@@ -96,15 +96,14 @@ function whatFollows(plan: Plan, stock: Stock): FlowAtom[] {
 const NEAR = { inch: "1\u2044128\u202fin", mm: "0.2\u202fmm" } as const;
 
 /** Where more than sizes changes, no table tells all of it. */
-function anotherCopy({ build, frame }: Plan, { label: called, thickness }: Stock, { rows, shifting }: ChangingSizes) {
+function anotherCopy({ build, frame }: Plan, { label: called, thickness }: Stock, { rows }: ChangingSizes) {
   const { units } = build.design;
   const drawn = sayThickness(thickness, { units, style: "typographic" });
-  const sizes = rows.length === 0 ? "places" : "sizes on the cut list change, and so do places";
-  const verb = rows.length === 0 ? " change" : "";
+  const sizes = rows.length === 0 ? "" : "sizes on the cut list change, and so do ";
   return [
     ...subheading(`Where ${called} is not ${drawn} thick`, frame.width),
     ...body(
-      `With another thickness ${sizes} in the drawings, steps and jigs${verb}: where something is cut or bored in ${listed(shifting)}, or where these parts go. This copy holds for ${drawn}, and for ${NEAR[units]} more or less. If yours differs by more, do not work by it: ask whoever gave you this plan for a copy that is made for what yours measures.`,
+      `With another thickness ${sizes}places in the drawings, steps and jigs${rows.length === 0 ? " change" : ""}: where something is cut or bored, how far it is cut, and where parts go. This copy holds for ${drawn}, and for ${NEAR[units]} more or less. If yours differs by more, do not work by it: ask whoever gave you this plan for a copy that is made for what yours measures.`,
       frame.width,
       { above: 4 },
     ),

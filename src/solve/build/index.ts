@@ -171,7 +171,7 @@ export function build(
     layoutProof: cut.proof,
     ...(design.finishes && { finishing }),
     purchases: purchases({
-      ...{ design, boards, layouts: cut.layouts, blanks, cutList: lines, finishing, steps, print },
+      ...{ design, boards, layouts: cut.layouts, blanks, cutList: lines, finishing, jigs, steps, print },
       ...{ fasteners: plan.fasteners, hardware: plan.hardware, holes: plan.holes },
     }),
     ...{ steps, timeline, tools },

@@ -59,7 +59,9 @@ test.each(["old-plans/bookcase", "spice-cabinet", "old-plans/piano-bench", "inde
     const [wide, long] = design.units === "mm" ? [40, 300] : [38.1, 304.8];
     const rough = blanks.filter(({ why }) => why === "rough");
     expect(rough.length).toBeGreaterThan(0);
-    const small = rough.filter(({ width, length }) => toMillimetres(width) < wide - 1e-9 || toMillimetres(length) < long - 1e-9);
+    const small = rough.filter(
+      ({ width, length }) => toMillimetres(width) < wide - 1e-9 || toMillimetres(length) < long - 1e-9,
+    );
     expect(small.map(({ mark }) => mark)).toEqual([]);
   },
 );

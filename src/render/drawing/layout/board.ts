@@ -28,6 +28,9 @@ export const liesDown = ({ width, length }: Layout, room: Frame): boolean => {
 const LEAST_WIDE = 34;
 const LEAST_PART = 17;
 const MOST_WIDE = 190;
+/** With more cuts than this a board is drawn so much wider that their numbers have room on its parts. */
+const MANY = 20;
+const LEAST_AMONG_MANY = 30;
 
 /** Points on paper for each unit of a board's width, at least; boards of one stock as wide as one another are drawn alike. */
 export const widest = (layout: Layout, all: readonly Layout[]): number => {
@@ -36,11 +39,12 @@ export const widest = (layout: Layout, all: readonly Layout[]): number => {
   return Math.max(...[layout, ...alike].map(widened));
 };
 
-function widened({ kind, width, placements }: Layout): number {
+function widened({ kind, width, placements, cuts }: Layout): number {
   const least = LEAST_WIDE / toNumber(width);
   if (kind === "sheet") return least;
   const narrowest = placements.reduce((so, each) => Math.min(so, toNumber(each.width)), toNumber(width));
-  return Math.max(least, Math.min(LEAST_PART / narrowest, MOST_WIDE / toNumber(width)));
+  const part = cuts.length > MANY ? LEAST_AMONG_MANY : LEAST_PART;
+  return Math.max(least, Math.min(part / narrowest, MOST_WIDE / toNumber(width)));
 }
 
 /** In the middle of the room's width, at its top; `least` points for each unit of its width, where there is room. */

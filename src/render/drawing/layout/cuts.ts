@@ -6,7 +6,7 @@ import { ACCENT, WHITE } from "../../palette.ts";
 import { circle } from "../../shapes.ts";
 import type { Pen, Spot } from "../drawing.ts";
 import { ahead, centred, heading, strokes } from "../ink.ts";
-import { type Box, boxAround, grown, meets, type Plate, type Segment } from "../plate.ts";
+import { type Box, boxAround, grown, meets, type Plate, passes, type Segment } from "../plate.ts";
 import { CUT } from "../strokes.ts";
 import type { Board } from "./board.ts";
 
@@ -32,14 +32,20 @@ export function drawCuts(layout: Layout, board: Board, parts: readonly Box[], pl
   for (const { line } of lines) plate.addLine(line);
   const numbers = lines.flatMap(({ cut, line }) => {
     const width = widthOf(pen, cut);
-    const hides = (at: Spot): boolean => narrow.some((box) => meets(boxAround(...at, width, 2 * RADIUS), box));
+    const strange = parts.filter((box) => !isBeside(box, line));
+    const meetsAny = (boxes: readonly Box[], at: Spot): boolean =>
+      boxes.some((box) => meets(boxAround(...at, width, 2 * RADIUS), box));
+    // On a part that it does not touch a number is read as that of another cut.
+    const hides = (at: Spot): boolean => meetsAny(narrow, at) || meetsAny(strange, at);
     const on = (not: typeof hides): Place | null => {
       const at = onCut(line, board, plate, width, not);
       return at ? { at, leader: null } : null;
     };
     const beside = asidePlaces(line, board, plate, width);
+    const isNear = ({ at, far, open }: Aside): boolean => far <= NEAR && open && !hides(at);
     const { at, leader } = on(hides) ??
-      beside.find((place) => place.far <= NEAR && place.open && !hides(place.at)) ??
+      beside.find((place) => isNear(place) && !place.led(strange)) ??
+      beside.find(isNear) ??
       on(() => false) ??
       beside.find(({ open }) => open) ??
       beside[0] ?? { at: middleOf(line), leader: null };
@@ -63,6 +69,19 @@ export const numberAt = (pen: Pen, cut: Cut, spot: Spot): readonly Item[] => [
   circle(spot[0], spot[1], widthOf(pen, cut) / 2, { fill: WHITE, stroke: { width: 0.7, ink: ACCENT } }),
   centred(pen, String(cut.number), spot, { font: "bold", size: SIZE, ink: ACCENT }).item,
 ];
+
+/** Whether a cut runs along a side of a part, farther than to its corner. */
+function isBeside({ left, right, top, bottom }: Box, [[x1, y1], [x2, y2]]: Segment): boolean {
+  const shared = (a: number, b: number, low: number, high: number): number =>
+    Math.min(Math.max(a, b), high) - Math.max(Math.min(a, b), low);
+  const near = (at: number, sides: readonly [number, number]): boolean =>
+    sides.some((side) => Math.abs(side - at) < CLOSE);
+  return Math.abs(y1 - y2) < Math.abs(x1 - x2)
+    ? shared(x1, x2, left, right) > CLOSE && near(y1, [top, bottom])
+    : shared(y1, y2, top, bottom) > CLOSE && near(x1, [left, right]);
+}
+/** Half a kerf on paper, and what no eye tells. */
+const CLOSE = 3;
 
 /** Beyond the end of a cut that reaches the edge of the board, else on the cut, as near its ends as there is room. */
 function onCut(
@@ -91,6 +110,8 @@ interface Aside extends Place {
   readonly far: number;
   /** Its leader crosses nothing. */
   readonly open: boolean;
+  /** Whether it passes through some parts. */
+  readonly led: (parts: readonly Box[]) => boolean;
 }
 
 /** In a crowd: beside the cut or in line with it farther off, else round the board, with a leader. */
@@ -119,7 +140,8 @@ function asidePlaces([from, to]: Segment, board: Board, plate: Plate, width: num
     .filter((at) => plate.isFree(grown(boxAround(...at, width, 2 * RADIUS), 0.5)))
     .map((at): Aside => {
       const leader = leaderTo(at);
-      return { at, leader, far: far(at), open: !plate.blocks(leader) };
+      const led = (parts: readonly Box[]): boolean => parts.some((box) => passes(leader, grown(box, -1)));
+      return { at, leader, far: far(at), open: !plate.blocks(leader), led };
     })
     .sort((p, q) => p.far - q.far || p.at[0] - q.at[0] || p.at[1] - q.at[1]);
 }

@@ -43,9 +43,14 @@ export function labelInside(pen: Pen, mark: string, size: string, box: Box, plat
       const upright = lines.flat().length === 1 ? MARK_ONLY : UPRIGHT;
       if (width + 2 * AIR > across || height + upright > along) continue;
       const middle: Spot = [(box.left + box.right) / 2, (box.top + box.bottom) / 2];
-      const [wider, higher] = [width + 2, height + 5];
-      plate.addBox(turned ? boxAround(...middle, higher, wider) : boxAround(...middle, wider, higher));
-      return lines.flatMap((line, i) => setLine(pen, line, middle, (i - (lines.length - 1) / 2) * LINE, turned));
+      const down = (i: number): number => (i - (lines.length - 1) / 2) * LINE;
+      // Each line by itself: beside a short one there is room for the number of a cut.
+      for (const [i, line] of lines.entries()) {
+        const [wider, higher] = [widthOf(pen, line) + 2, height - (lines.length - 1) * LINE + 5];
+        const [x, y] = middle;
+        plate.addBox(turned ? boxAround(x + down(i), y, higher, wider) : boxAround(x, y + down(i), wider, higher));
+      }
+      return lines.flatMap((line, i) => setLine(pen, line, middle, down(i), turned));
     }
   return null;
 }

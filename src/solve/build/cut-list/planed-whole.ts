@@ -1,6 +1,17 @@
 /** Sticks too narrow or too short to be planed one by one: sawn together as a piece that a machine takes, and parted when it is planed. */
 import type { Units } from "../../../parse/draft.ts";
-import { add, compare, inches, type Length, less, max, millimetres, multiply, rational, roundTo } from "../../../units/index.ts";
+import {
+  add,
+  compare,
+  inches,
+  type Length,
+  less,
+  max,
+  millimetres,
+  multiply,
+  rational,
+  roundTo,
+} from "../../../units/index.ts";
 import type { Blank, PlanedWhole } from "../../build.ts";
 import type { Design, Stock } from "../../design.ts";
 import { plainSupply, sizesOf } from "../cutting/sizes.ts";

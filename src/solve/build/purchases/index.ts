@@ -1,7 +1,8 @@
 import type { Length } from "../../../units/length.ts";
-import type { Blank, CutLine, Finishing, Layout, Purchase, Step } from "../../build.ts";
+import type { Blank, CutLine, Finishing, Jig, Layout, Purchase, Step } from "../../build.ts";
 import type { Design, Fastener, Hardware, Hole, Part } from "../../design.ts";
 import { bandingNeeds } from "../banding/strips.ts";
+import { enoughOf } from "../enough.ts";
 import { OPEN } from "../steps/open-time.ts";
 import { fastenerNeeds } from "./fasteners.ts";
 import { finishNeeds } from "./finish.ts";
@@ -28,6 +29,8 @@ export interface Shopping {
   readonly hardware: readonly Hardware[];
   readonly holes: readonly Hole[];
   readonly finishing?: readonly Finishing[];
+  /** From what is left of which stock they are made. Absent: none. */
+  readonly jigs?: readonly Pick<Jig, "id" | "from">[];
   /** What they use up besides. Absent: nothing. */
   readonly steps?: readonly (Pick<Step, "text"> & Partial<Pick<Step, "number" | "actions">>)[];
   readonly print: (length: Length) => string;
@@ -47,6 +50,7 @@ export function purchases({
   hardware,
   holes,
   finishing = [],
+  jigs = [],
   steps = [],
   print,
 }: Shopping): readonly Purchase[] {
@@ -64,6 +68,7 @@ export function purchases({
     return woodPurchases(each, own, units, {
       ...{ notes, milled: used.some(({ name }) => milledIn(blanks, name)) },
       thicknesses: used.map(({ thickness }) => thickness),
+      ...{ enough: enoughOf(each, own, jigs, units), print },
     });
   });
   const slow = steps.flatMap(({ number = 0, actions = [] }) =>

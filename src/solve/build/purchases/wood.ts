@@ -22,6 +22,7 @@ import type { Layout, Purchase } from "../../build.ts";
 import { unplaned } from "../../design/stock/label.ts";
 import type { Stock } from "../../design.ts";
 import { sayBoardLength } from "../cutting/say-board.ts";
+import { type Enough, sayEnough } from "../enough.ts";
 import { boardFeet } from "./board-feet.ts";
 import { inCents } from "./need.ts";
 
@@ -33,6 +34,9 @@ interface Used {
   readonly notes?: readonly string[];
   readonly milled?: boolean;
   readonly thicknesses?: readonly Length[];
+  /** What a part of the last one does for. */
+  readonly enough?: Enough | null;
+  readonly print?: (length: Length) => string;
 }
 
 /** What is bought of one stock, and what is used up of it. `layouts` are its boards or sheets. */
@@ -40,15 +44,26 @@ export function woodPurchases(
   stock: Stock,
   layouts: readonly Layout[],
   units: Units,
-  { notes = [], milled = false, thicknesses = [stock.thickness] }: Used = {},
+  { notes = [], milled = false, thicknesses = [stock.thickness], enough = null, print = String }: Used = {},
 ): readonly Purchase[] {
   if (layouts.length === 0) return [];
   const lines =
     stock.roughThickness === null
       ? byPiece(stock, layouts, units)
       : byVolume(stock, stock.roughThickness, layouts, { units, milled, thicknesses });
+  const sizes = stock.roughThickness === null ? sizesOf(layouts) : [];
+  const least =
+    enough &&
+    Math.max(
+      0,
+      sizes.findIndex((size) => sameSize(size, enough.layout)),
+    );
   return lines.map((line, i) => {
-    const all = [...(line.note ? [line.note] : []), ...(i === 0 ? notes : [])];
+    const all = [
+      ...(line.note ? [line.note] : []),
+      ...(i === 0 ? notes : []),
+      ...(enough && i === least ? [sayEnough(enough, layouts.length, print)] : []),
+    ];
     return all.length === 0 ? line : { ...line, note: all.join("; ") };
   });
 }
@@ -56,11 +71,15 @@ export function woodPurchases(
 const sameSize = (a: Pick<Layout, "width" | "length">, b: Pick<Layout, "width" | "length">): boolean =>
   equal(a.width, b.width) && equal(a.length, b.length);
 
-/** A line for each size, the shortest first. */
+/** One layout of each size, the shortest first. */
+const sizesOf = (layouts: readonly Layout[]): readonly Layout[] =>
+  layouts
+    .filter((layout, i) => layouts.findIndex((other) => sameSize(other, layout)) === i)
+    .toSorted((a, b) => compare(a.length, b.length) || compare(a.width, b.width));
+
+/** A line for each size. */
 function byPiece(stock: Stock, layouts: readonly Layout[], units: Units): readonly Purchase[] {
-  const sizes = layouts.filter((layout, i) => layouts.findIndex((other) => sameSize(other, layout)) === i);
-  const wanted = sizes.toSorted((a, b) => compare(a.length, b.length) || compare(a.width, b.width));
-  return wanted.map((size) => {
+  return sizesOf(layouts).map((size) => {
     const same = layouts.filter((layout) => sameSize(layout, size));
     const toBuy = same.filter(({ source }) => source === "buy").length;
     const spare = toBuy === 0 ? 0 : spareFor(stock, same, toBuy);
