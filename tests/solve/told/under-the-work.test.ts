@@ -32,9 +32,9 @@ test("battens under what is mitred are as high", () => {
 });
 
 test("what is nailed between others a little above the bench lies on blocks meanwhile", () => {
-  // The frame is 1 in high and flush above with a board of 7/8 in.
+  // The frame is 1 in high and flush above with a board of 7/8 in; it is raised itself for the hammer.
   expect(textOfStep(stepWith(chest(), /^Nail on the lid board/u))).toContain(
-    "It lies on nothing yet: set blocks 1/8 in high, or offcuts cut to that, under the lid board (C) while it is nailed.",
+    "It lies on nothing yet: set blocks 1/8 in higher than those under the work under the lid board (C) while it is nailed.",
   );
 });
 
