@@ -137,7 +137,7 @@ describe("old plans", () => {
         ["1/2 × 1/2 × 7", 4],
         ["1 1/4 × 1 1/4 × 13", 2],
         ["1 × 1 × 12 1/8", 2], // 1 × 1 × 12 1/2: they begin behind the beads
-        ["1/2 × 12 × 28 1/2", 3],
+        ["1/2 × 11 7/8 × 28 1/2", 3], // 1/2 × 12 × 28 1/2: they go in behind the center piece
         ["3/8 × 4 × 29 3/4", 12],
         // The bill has neither glass nor what holds it.
         ["1/8 × 11 1/2 × 42 3/4", 2],
@@ -159,7 +159,9 @@ describe("old plans", () => {
     // The sight of a door, 45 1/8 - 2 × 1 1/2 in, and 3/8 in of each rail; as deep as the glass is thick.
     expect(text).toMatch(/Cut a rabbet 42.7\/8 in long, 3\/8 in wide and 1\/8 in deep/);
     // 28 1/2 in long shelves, behind openings of 14 in.
-    expect(text).toContain("pass it in from the front beside what stands in its way, move it behind that, level it");
+    expect(text).toContain(
+      "pass it in from the front beside what stands in its way, move it behind that, its lower end down between its pins, level it",
+    );
   });
 
   // Here too the doors fill their opening in the book: 1/8 in less in height, and 3/16 in for the gaps beside and between them.

@@ -29,7 +29,7 @@ test("an opening between two parts of one mark tells which of them it is measure
 });
 
 test("several slabs that are cut later are told as several", () => {
-  expect(textOfStep(stepWith(built("old-plans/bookcase"), /^Flatten three shelves/u))).toContain(
+  expect(textOfStep(stepWith(built("old-plans/china-closet"), /^Flatten two bottom\/top boards/u))).toContain(
     "Straighten one edge of each. They are cut to size in step",
   );
 });

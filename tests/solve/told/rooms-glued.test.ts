@@ -18,8 +18,8 @@ test("what is closed at both ends by one set of clamps is told in the order in w
   expect(linesOf("old-plans/wall-shelf", /^Brush glue|^Set the upper|^Bring/u)).toEqual([
     "Brush glue into the dados and the rabbets in the left side (C) and the right side (D).",
     "Bring the dado and the rabbet in the left side (C) over the lower shelf (A) and the lower back (E).",
-    "Set the upper back (F) into the rabbet in the left side (C).",
     "Set the upper shelf (B) into the dado in the left side (C).",
+    "Set the upper back (F) into the rabbet in the left side (C).",
     "Bring the dados and the rabbets in the right side (D) over the lower shelf (A), the upper shelf (B), the lower back (E) and the upper back (F) and clamp.",
   ]);
 });

@@ -1,20 +1,20 @@
 /** A case that falls over when what hangs on it is opened, as long as nothing holds it: told where it is opened. */
-import { centroid, type Vec } from "../../../geometry/index.ts";
+import { centroid } from "../../../geometry/index.ts";
 import { toNumber } from "../../../units/rational.ts";
 import { type AxisIndex, faceOf } from "../../design/space.ts";
 import type { Pose } from "../../design.ts";
 import type { BuiltMotion } from "../model/motion.ts";
 import { moveOf } from "../motions/move.ts";
-import { hangsOn } from "../order/links.ts";
+import { hangsOn, onPins } from "../order/links.ts";
 import { boxOf, lowestOf } from "./box-of.ts";
-import { definite, type StepDraft, type Work } from "./draft.ts";
+import { definite, type StepDraft, series, type Work } from "./draft.ts";
 import { STANDING } from "./lying.ts";
 import { ON_BENCH } from "./resting.ts";
 import { afterAction, type Bodies } from "./touched.ts";
 import { bodyWords, movingWords, theBody } from "./words/bodies.ts";
 
 /** The weight lies so far inside of what it stands on, of the depth of that: opened with a jerk it still stands. Common practice, no source. */
-const SAFE = 0.1;
+const SAFE = 0.15;
 
 /** Steps in the order of work, those that open it with a caution each, but for one right after another. */
 export function withCautionsOpen(work: Work, drafts: readonly StepDraft[]): readonly StepDraft[] {
@@ -27,10 +27,11 @@ export function withCautionsOpen(work: Work, drafts: readonly StepDraft[]): read
     // From then on it is tied to its wall or hangs there.
     held ||= draft.inTheRoom === true;
     if (held || draft.up[2] !== 1) return draft;
-    const told = swinging.flatMap((motion) => {
-      const body = [...(bodies.find((each) => motion.moves.some((id) => each.has(id))) ?? [])];
-      const side = opens(draft, motion, body) ? fallsTo(work, body, motion) : null;
-      return side === null ? [] : [textOf(work, motion, side)];
+    const told = bodies.flatMap((each): readonly string[] => {
+      const body = [...each];
+      const own = swinging.filter(({ moves }) => moves.some((id) => each.has(id)));
+      const side = own.some((motion) => opens(draft, motion, body)) ? fallsTo(work, body, own) : null;
+      return side === null ? [] : [textOf(work, body, own, side)];
     });
     const now = told.filter((each) => !before.includes(each));
     before = told;
@@ -50,38 +51,52 @@ function opens({ actions }: StepDraft, { moves }: BuiltMotion, body: readonly st
   );
 }
 
-/** The side to which the weight of some parts lies beyond what they stand on, one of them open; null where it stays. */
-function fallsTo(work: Work, ids: readonly string[], { moves, poses }: BuiltMotion): string | null {
+/** The side to which the weight of some parts lies beyond what they stand on, all open that is there; null where it stays. */
+function fallsTo(work: Work, ids: readonly string[], open: readonly BuiltMotion[]): string | null {
   const lowest = toNumber(lowestOf(work, ids, STANDING));
   const feet = ids.map((id) => boxOf(work.part(id))).filter(({ low }) => toNumber(low[2]) < lowest + ON_BENCH);
   const kg = ids.reduce((so, id) => so + work.mass(id), 0);
-  const weight = (pose: Pose, i: AxisIndex): number => {
-    const open = moveOf(pose);
-    const at = (id: string): Vec => {
-      const middle = centroid(work.part(id).solid);
-      return moves.includes(id) ? open.point(middle) : middle;
-    };
-    return ids.reduce((so, id) => so + work.mass(id) * at(id)[i], 0) / kg;
-  };
   for (const i of [1, 0] as const) {
     const low = Math.min(...feet.map((box) => toNumber(box.low[i])));
     const high = Math.max(...feet.map((box) => toNumber(box.high[i])));
     const safe = SAFE * (high - low);
-    const all = poses.map((pose) => weight(pose, i));
-    if (Math.min(...all) < low + safe) return faceOf(i, false);
-    if (Math.max(...all) > high - safe) return faceOf(i, true);
+    const shut = ids.reduce((so, id) => so + work.mass(id) * centroid(work.part(id).solid)[i], 0) / kg;
+    // Each where it pulls the most to that side.
+    const pulled = (most: (...values: number[]) => number): number =>
+      open.reduce(
+        (so, motion) => so + most(...motion.poses.map((pose) => shift(work, ids, motion, pose, i))) / kg,
+        shut,
+      );
+    if (pulled(Math.min) < low + safe) return faceOf(i, false);
+    if (pulled(Math.max) > high - safe) return faceOf(i, true);
   }
   return null;
 }
 
-function textOf(work: Work, { moves }: BuiltMotion, side: string): string {
-  const ids = work.design.parts.map(({ id }) => id).filter((id) => moves.includes(id));
-  const words = bodyWords(ids) ?? movingWords(ids, work.design.joints);
-  const what = words === null ? definite(work, ids) : theBody(words);
+/** By how much the weight of what moves is shifted along an axis, in kg and units of length. */
+function shift(work: Work, ids: readonly string[], { moves }: BuiltMotion, pose: Pose, i: AxisIndex): number {
+  const open = moveOf(pose);
+  return ids
+    .filter((id) => moves.includes(id))
+    .reduce((so, id) => {
+      const middle = centroid(work.part(id).solid);
+      return so + work.mass(id) * (open.point(middle)[i] - middle[i]);
+    }, 0);
+}
+
+function textOf(work: Work, body: readonly string[], open: readonly BuiltMotion[], side: string): string {
+  const names = open.map(({ moves }) => {
+    const ids = work.design.parts.map(({ id }) => id).filter((id) => moves.includes(id));
+    const words = bodyWords(ids) ?? movingWords(ids, work.design.joints);
+    return words === null ? definite(work, ids) : theBody(words);
+  });
   const until = work.design.joints.some(hangsOn)
     ? ", until it hangs on its wall"
     : work.design.fittings.some(({ hardware: [first] }) => first?.item.kind === "wall strap")
       ? ", until it is tied to its wall"
       : "";
-  return `With ${what} open the case tips over to the ${side}${until}: lay it on its back, clamp it to the bench, or let a second person hold it before ${what} is opened.`;
+  const is = names.length > 1 ? "they are" : "it is";
+  // What lies on pins would fall.
+  const laid = body.some((id) => onPins(work.design).has(id)) ? "" : "lay it on its back, ";
+  return `With ${series(names)} open a touch tips the case over to the ${side}${until}: ${laid}clamp it to the bench${laid ? "," : ""} or let a second person hold it before ${is} opened.`;
 }

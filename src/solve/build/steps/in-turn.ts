@@ -3,13 +3,11 @@ import { dot } from "../../../geometry/vec.ts";
 import type { Direction } from "../../design.ts";
 import type { JointWork } from "../order/plan.ts";
 import { definite, series, type Work } from "./draft.ts";
-import { against, LEVEL } from "./lying.ts";
-import { type Move, togetherAfter } from "./moves.ts";
+import { LEVEL } from "./lying.ts";
+import type { Move } from "./moves.ts";
 import { pressedTexts } from "./pressed.ts";
 import { proppedTexts } from "./propped.ts";
-import { standingOn } from "./resting.ts";
-import { sideOf } from "./words/driving.ts";
-import { liftCaution } from "./words/lifting.ts";
+import { isTurnedFor, sidesOf } from "./struck-sides.ts";
 
 /** Sentences that begin to drive: holes first, where there are any. */
 const DRIVES = /^(?:Drive \d|Put in \d|Push in \d|Through the holes that are there, drill|For each (?:brad|nail) )/u;
@@ -66,27 +64,6 @@ function heldWhileStruck(
     ...(isWet ? [`${held}.`] : []),
     `For those from ${series(sides.map(([side]) => side))} turn the work: the side that is nailed lies uppermost, and the one across from it on the bench. Then lay it as it was.`,
   ]);
-}
-
-const sidesOf = (level: JointWork["drives"], up: Direction): readonly (readonly [string, Direction])[] => [
-  ...new Map(level.map((drive) => [sideOf(drive.fastener, up), against(drive.fastener.direction)])),
-];
-
-/** Whether work that is struck from several sides is turned, so that each lies uppermost: light enough for that, and firm on each. */
-export function isTurnedFor(work: Work, moves: readonly Move[], up: Direction): boolean {
-  const struck = moves
-    .flatMap((move) => move.work.flatMap(({ drives }) => drives))
-    .filter(({ tool }) => tool === "hammer");
-  const sides = sidesOf(
-    struck.filter(({ fastener }) => Math.abs(dot(fastener.direction, up)) < LEVEL),
-    up,
-  );
-  const all = togetherAfter(moves);
-  return (
-    sides.length > 1 &&
-    liftCaution(work, all).length === 0 &&
-    sides.every(([, way]) => standingOn(work, all, way) !== null)
-  );
 }
 
 /** Whether a frame can be proved with one fastener in each joint. */

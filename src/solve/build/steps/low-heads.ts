@@ -5,8 +5,8 @@ import { axisOf } from "../../design/space.ts";
 import type { Direction } from "../../design.ts";
 import { heightOf, lowestOf } from "./box-of.ts";
 import type { Work } from "./draft.ts";
-import { isTurnedFor } from "./in-turn.ts";
 import { type Move, togetherAfter } from "./moves.ts";
+import { isTurnedFor } from "./struck-sides.ts";
 
 /** Half a chuck of 45 mm and the hand round it, or a hammer's swing. Common practice, no source. */
 const ROOM = { inch: inches(3, 2), mm: millimetres(40) } as const;

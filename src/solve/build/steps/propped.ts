@@ -8,6 +8,7 @@ import { LOOSE } from "../order/links.ts";
 import type { JointWork } from "../order/plan.ts";
 import { bottomOf, boxOf, topOf } from "./box-of.ts";
 import { definite, type Work } from "./draft.ts";
+import { lowHeadTexts } from "./low-heads.ts";
 import { LEVEL, STEEP } from "./lying.ts";
 import { type Move, togetherAfter } from "./moves.ts";
 import { BLOCKS, standingOn } from "./resting.ts";
@@ -40,7 +41,10 @@ export function proppedTexts(work: Work, moves: readonly Move[], up: Direction):
         : "";
     // On blocks the work is told to stand by itself.
     const told = room.on !== null || !on || on.blocks < NEAR;
-    const high = told ? ` ${work.print(room.high)} high, or offcuts cut to that,` : "";
+    // What the work is raised on counts for these too.
+    const raised = room.on === null && lowHeadTexts(work, moves, up).length > 0;
+    const than = raised ? "higher than those under the work" : "high, or offcuts cut to that,";
+    const high = told ? ` ${work.print(room.high)} ${than}` : "";
     const from = room.on === null ? "" : ` on ${definite(work, [room.on])},`;
     return [
       `${lies}: set blocks${high}${from} under ${definite(work, ids)}${side ? ` at the ${side}` : until ? " at the free end" : ""} while ${is} ${drivenWord(moves, ids)}${until}.`,
