@@ -91,6 +91,7 @@ import { legNotBraced } from "./rules/leg-not-braced.ts";
 import { lengthIncludesTenons } from "./rules/length-includes-tenons.ts";
 import { lidNotHeld } from "./rules/lid-not-held.ts";
 import { lidSupportOutOfReach } from "./rules/lid-support-out-of-reach.ts";
+import { lidWithoutGrip } from "./rules/lid-without-grip.ts";
 import { likeCircle } from "./rules/like-circle.ts";
 import { likeOfGroup } from "./rules/like-of-group.ts";
 import { likeOfMirror } from "./rules/like-of-mirror.ts";
@@ -112,6 +113,7 @@ import { moreThanOneDocument } from "./rules/more-than-one-document.ts";
 import { mortiseBreaksOut } from "./rules/mortise-breaks-out.ts";
 import { mortisesMeet } from "./rules/mortises-meet.ts";
 import { movementHoleTooSmall } from "./rules/movement-hole-too-small.ts";
+import { nailHoldsTooLittle } from "./rules/nail-holds-too-little.ts";
 import { namesNoStep } from "./rules/names-no-step.ts";
 import { needsQuotes } from "./rules/needs-quotes.ts";
 import { nestedTooDeep } from "./rules/nested-too-deep.ts";
@@ -318,6 +320,7 @@ export const catalogue: readonly Rule<never>[] = [
   lengthIncludesTenons,
   lidNotHeld,
   lidSupportOutOfReach,
+  lidWithoutGrip,
   likeCircle,
   likeOfGroup,
   likeOfMirror,
@@ -339,6 +342,7 @@ export const catalogue: readonly Rule<never>[] = [
   mortiseBreaksOut,
   mortisesMeet,
   movementHoleTooSmall,
+  nailHoldsTooLittle,
   namesNoStep,
   needsQuotes,
   nestedTooDeep,

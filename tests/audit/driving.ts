@@ -57,7 +57,8 @@ const TOOLS = new Map<string, readonly (readonly [number, number])[]>([
   [
     "long",
     [
-      [8, 300],
+      [8, 25],
+      [13, 275],
       [60, 200],
     ],
   ],

@@ -29,6 +29,8 @@ const one = ({ parts }: { readonly parts: readonly string[] }): boolean => parts
 export const fillsItsFrame = rule<{
   readonly parts: readonly string[];
   readonly between: readonly [string, string];
+  /** It lies against one of them only: nails hold it to the other. */
+  readonly nailed: boolean;
   readonly swells: string;
   readonly from: number;
   readonly until: number;
@@ -38,18 +40,23 @@ export const fillsItsFrame = rule<{
 }>({
   name: "fills-its-frame",
   severity: "warning",
-  message: ({ parts, between: [one, other] }) =>
-    `${nameSome(parts)} ${parts.length === 1 ? "fills" : "fill"} the room between \`${one}\` and \`${other}\``,
-  label: () => "will push these apart when it swells",
+  message: ({ parts, between: [one, other], nailed }) =>
+    nailed
+      ? `${nameSome(parts)} lies against \`${one}\` and is nailed to \`${other}\` beyond`
+      : `${nameSome(parts)} ${parts.length === 1 ? "fills" : "fill"} the room between \`${one}\` and \`${other}\``,
+  label: () => "pushes these apart when it swells",
   why: (a) =>
     `from ${a.from} % moisture to ${a.until} % in ${a.place} ${one(a) ? "it grows" : "they grow"} ${a.swells} wider than there is room, and more than ${a.limit} is too much`,
   help: (a) =>
-    one(a)
-      ? `make it ${a.room} narrower than the room, or let it into grooves that are deeper than its tongues by as much`
-      : `leave gaps of ${a.room} in all, or let the boards lap over each other`,
+    a.nailed
+      ? `leave ${a.room} between it and what it lies against, or nail it near that only`
+      : one(a)
+        ? `make it ${a.room} narrower than the room, or let it into grooves that are deeper than its tongues by as much`
+        : `leave gaps of ${a.room} in all, or let the boards lap over each other`,
   explain: `Solid wood grows wider in damp air. A board that fills the room between two parts that a frame holds apart presses against them then, with enough
 force to open mitres and shear dowels. How much it swells is its width × the published coefficient of the wood × the change of moisture from the day of building
-(\`moisture\`, or the driest season of its \`place\`) to the dampest season, less what the frame grows with it. Leave room beside it, or let it into grooves.`,
+(\`moisture\`, or the driest season of its \`place\`) to the dampest season, less what the frame grows with it. A board that lies against something at one edge and is nailed beyond pushes in the same way.
+Leave room beside it, or let it into grooves.`,
   wrong: framed("0"),
   right: framed("1/4"),
   basis: "Wood Handbook FPL-GTR-190, Table 13-5 and Eq. 13-2; the limit of 1/16 in is common practice, no source",

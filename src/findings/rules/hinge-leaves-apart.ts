@@ -10,6 +10,10 @@ const hung = (hinge: string): string =>
       "to: [fore, rear, left-side, right-side], with: loose",
       "to: rear, with: butt hinges, opens: top, hardware: hinge",
     ],
+    [
+      "against: lid }",
+      "against: lid, deep: left-side.back - 2 }\n  - { fit: knob, to: lid, face: top, deep: lid.front + 2 }",
+    ],
   );
 
 export const hingeLeavesApart = rule<{

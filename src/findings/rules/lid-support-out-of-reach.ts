@@ -4,7 +4,7 @@ import { rule } from "../finding.ts";
 const hung = (more: string): string =>
   chestExample(
     ["to: [fore, rear, left-side, right-side], with: loose", "to: rear, with: butt hinges, opens: top"],
-    ["against: lid }", `against: lid${more} }`],
+    ["against: lid }", `against: lid${more} }\n  - { fit: knob, to: lid, face: top, deep: lid.front + 2 }`],
   );
 
 export const lidSupportOutOfReach = rule<{

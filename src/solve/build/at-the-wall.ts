@@ -1,10 +1,10 @@
 /** What is fixed to a wall with screws: how far it stands clear of the wall, and how many studs can lie behind it. */
-import { type Length, millimetres } from "../../units/length.ts";
-import { add, less, max, min, multiply, rational, subtract, ZERO } from "../../units/rational.ts";
+import { inches, type Length, millimetres } from "../../units/length.ts";
+import { add, equal, less, max, min, multiply, rational, subtract, ZERO } from "../../units/rational.ts";
 import { END } from "../design/hardware/at-studs.ts";
 import { extent, faceAxis, isHigh } from "../design/space.ts";
 import { wallOf } from "../design/use/wall.ts";
-import type { Design } from "../design.ts";
+import type { Design, Part } from "../design.ts";
 
 type Fitting = Design["fittings"][number];
 type Given = Pick<Design, "fittings" | "parts" | "wall" | "units">;
@@ -51,15 +51,42 @@ export function tooShortForTwoStuds(design: Given): boolean {
   return several && own.length > 0 && own.every(({ body }) => less(max(extent(body, 0), extent(body, 1)), least));
 }
 
-/** Where what is screwed to studs has two behind it only in some places: how far from its left end the first of them may lie there. */
-export function firstOfTwoStuds(design: Given): readonly [Length, Length] | null {
+/** Where the first of two studs may lie, from the left end of what is screwed to them, or from a part that stands there before it. */
+export interface FirstOfTwo {
+  readonly from: Length;
+  readonly to: Length;
+  /** What stands at its left end: a rule lies against that, and the end itself is hidden. */
+  readonly beside: string | null;
+}
+
+/** Where what is screwed to studs has two behind it only in some places. */
+export function firstOfTwoStuds(design: Given): FirstOfTwo | null {
   const apart = studsApart(design);
-  const fixed = new Set(design.fittings.filter(isWallScrew).map(({ part }) => part));
+  const screws = design.fittings.filter(isWallScrew);
+  const fixed = new Set(screws.map(({ part }) => part));
   const [own, ...more] = design.parts.filter(({ id }) => fixed.has(id));
-  if (!apart || !own || more.length > 0 || less(extent(own.body, 0), extent(own.body, 1))) return null;
+  const [first] = screws;
+  if (!apart || !own || !first || more.length > 0 || less(extent(own.body, 0), extent(own.body, 1))) return null;
   const long = extent(own.body, 0);
-  const last = subtract(subtract(long, apart), END);
-  return less(long, multiply(apart, rational(2))) && less(END, last) ? [END, last] : null;
+  const [left, right] = [false, true].map((high) => standsBeside(own, first, high, design.parts));
+  const [from, end] = [left, right].map((each) => (each ? max(END, TOOL[design.units]) : END)) as [Length, Length];
+  const to = subtract(subtract(long, apart), end);
+  return less(long, multiply(apart, rational(2))) && less(from, to) ? { from, to, beside: left ?? null } : null;
+}
+
+/** Half of what a drill and the hand round it need beside a screw. Common practice, no source. */
+const TOOL = { inch: inches(5, 4), mm: millimetres(30) } as const;
+
+/** What touches an end of a rail and stands out before the face that its screws go into, so that a drill has to pass it. */
+function standsBeside(own: Part, { face }: Fitting, high: boolean, parts: Given["parts"]): string | undefined {
+  const [axis, end] = [faceAxis(face), high ? own.body.high[0] : own.body.low[0]];
+  return parts.find(({ id, body }) => {
+    const meets = equal(high ? body.low[0] : body.high[0], end) && less(body.low[2], own.body.high[2]);
+    const out = isHigh(face)
+      ? subtract(body.high[axis], own.body.high[axis])
+      : subtract(own.body.low[axis], body.low[axis]);
+    return id !== own.id && meets && less(own.body.low[2], body.high[2]) && less(millimetres(25), out);
+  })?.id;
 }
 
 /** What to do before a wall on studs where at most one of them lies behind the piece. Common practice, no source. */

@@ -1,5 +1,6 @@
 import { describe, expect, test } from "vitest";
 import { fillsItsFrame } from "../../../src/findings/rules/fills-its-frame.ts";
+import { textOf } from "../../examples/compiled.ts";
 import { judge } from "./plan.ts";
 
 const INCH = 25.4;
@@ -79,4 +80,19 @@ joints:
   // 16 in between the stiles and 3/8 in each of them, less the 1/2 in of each stile from its edge to the middle of the tenons.
   expect(judge(door("0")).of(RULE, "panel")?.value).toBeCloseTo((16.75 - 1) * SHARE * INCH, 6);
   expect(judge(door("1/8")).of(RULE, "panel")).toBeUndefined();
+});
+
+describe("a board against something at one edge, and nailed beyond", () => {
+  const table = textOf("old-plans/library-table");
+
+  // A drawer bottom of flat-sawn pine from the front to the last brads: 13 1/4 - 3/16 in. Wood Handbook, Eq. 13-2, 0.0021 for each per cent.
+  test("pushes that off when it swells, which a gap there mends", () => {
+    const tight = judge(table.replace(", play: 1/8,", ","));
+    const [finding] = tight.told("fills-its-frame");
+    expect(finding?.message).toMatch(/box-front` and is nailed to/u);
+    const [, from, until] = /from ([\d.]+) % moisture to ([\d.]+) %/u.exec(finding?.why ?? "") ?? [];
+    const value = (tight.of("fills-its-frame", "front-drawer.bottom-panel")?.value ?? 0) / 25.4;
+    expect(value).toBeCloseTo((13 + 1 / 16) * 0.0021 * (Number(until) - Number(from)), 2);
+    expect(judge(table).told("fills-its-frame")).toEqual([]);
+  });
 });

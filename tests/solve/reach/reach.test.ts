@@ -49,6 +49,18 @@ describe("room behind a head decides the tool", () => {
     expect(toolFor(screw(), gap)).toEqual({ tool: "stubby", axis: null });
   });
 
+  // Beside the line of the screw a post begins, 100 mm away and 200 mm deep; farther up something keeps a short drill out.
+  test.each([
+    [7, "long"],
+    [6, "angle"],
+  ] as const)("an extension 13 mm thick passes a post %d mm beside its line: %s", (aside, tool) => {
+    const post = part("post", [
+      [aside, -300, -500],
+      [aside + 60, -100, 500],
+    ]);
+    expect(toolFor(screw(), [post])?.tool).toBe(tool);
+  });
+
   test.each([
     ["nail", 121, "hammer"],
     ["brad", 119, undefined],

@@ -49,10 +49,11 @@ test("in masonry a plug is told by the screw that it is for, and its bit by the 
 // A cleat 490 mm long before studs 400 mm apart, screws 1/2 in from its ends at least: 490 - 400 - 12.7 is 77.3.
 test("where two studs lie behind a cleat in some places only, it is told where it hangs", () => {
   expect(textOfStep(stepWith(built("spice-cabinet"), /^Screw the wall cleat/u))).toContain(
-    "Two lie behind it only where the first is 12.5 mm to 77.5 mm from its left end",
+    "Two lie behind it only where the middle of the first is 12.5 mm to 77.5 mm to the right of its left end",
   );
-  // A back 29 1/2 in long before studs that are 16 in apart where nothing is said: 29 1/2 - 16 - 1/2 is 13.
+  // A back 29 1/2 in long between sides before studs that are 16 in apart where nothing is said; beside a side a drill wants 1 1/4 in:
+  // 29 1/2 - 16 - 1 1/4 is 12 1/4. Its ends are hidden in rabbets.
   expect(textOfStep(stepWith(built("old-plans/wall-shelf"), /^Screw the upper back/u))).toContain(
-    "as a rule 16 in apart. Two lie behind it only where the first is 1/2 in to 13 in from its left end",
+    "as a rule 16 in apart. Two lie behind it only where the middle of the first is 1 1/4 in to 12 1/4 in to the right of the inner face of the left side (C)",
   );
 });

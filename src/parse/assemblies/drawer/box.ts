@@ -118,7 +118,8 @@ export function addBottom(
       : {
           left: "left-side.right",
           right: "right-side.left",
-          front: "box-front.back",
+          // Between the sides it lies in no grooves: its play is a gap behind the front.
+          front: between && own?.play ? write`box-front.back + ${own.play.value}` : "box-front.back",
           back: underBack ? "room.back" : "box-back.front",
         }),
     bottom: laidOn || between ? "room.bottom" : write`room.bottom + ${up}`,

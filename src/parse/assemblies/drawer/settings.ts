@@ -102,7 +102,10 @@ const bottom = settings("the bottom of a drawer", {
     measure,
     "How far a bottom in a groove lies above the lower edges: 1/4 in or 6 mm, over slides below it what they want.",
   ),
-  play: may(measure, "How much room it has in its grooves at each edge: 1/32 in or 0.5 mm if nothing is said."),
+  play: may(
+    measure,
+    "How much room it has in its grooves at each edge: 1/32 in or 0.5 mm if nothing is said. Between the sides, how far it stays behind the front: against it if nothing is said.",
+  ),
   fasten: may(
     joinWords,
     "What holds a bottom that lies under a wall or between two: glue and brads if nothing is said.",

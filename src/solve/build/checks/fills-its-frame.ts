@@ -3,6 +3,7 @@ import { contact, exactBounds, type Vec } from "../../../geometry/index.ts";
 import { inches, millimetres, toMillimetres } from "../../../units/length.ts";
 import { subtract } from "../../../units/rational.ts";
 import { roundTo } from "../../../units/round.ts";
+import { NAILS } from "../../design/fastening/catalogue.ts";
 import { type AxisIndex, indexOf } from "../../design/space.ts";
 import type { Change } from "../../design/use/seasons.ts";
 import { USUAL_SITE } from "../../design/use/site.ts";
@@ -29,6 +30,14 @@ export const fillsItsFrameRule: Rule = (checked) => {
   });
 };
 
+/** What keeps an edge of a board from giving way, and where that is along its width, in millimetres. */
+interface Stop {
+  readonly part: Part;
+  readonly at: number;
+  /** By nails: they bend a little, and let wood move across them within what joints take. */
+  readonly nailed?: true;
+}
+
 /** One board, or several of a stock edge to edge, and what touches the outer edges. */
 interface Row {
   readonly boards: readonly Part[];
@@ -51,7 +60,8 @@ function rowFrom(first: Part, frame: Frame, touched: Touched): Row {
   return { boards, frame, before: before.some(isNext) ? [] : before, behind };
 }
 
-function judge({ boards, frame, before, behind }: Row, { design, print }: Checked): readonly Verdict[] {
+function judge({ boards, frame, before, behind }: Row, checked: Checked): readonly Verdict[] {
+  const { design, print } = checked;
   const { axis } = frame;
   const [first, last] = [boards[0] as Part, boards.at(-1) as Part];
   const stock = frame.stock(first);
@@ -65,13 +75,26 @@ function judge({ boards, frame, before, behind }: Row, { design, print }: Checke
   const held = new Set(
     boards.length > 1 ? [] : frame.anchors.flatMap(({ joint: { parts } }) => (parts.includes(first.id) ? parts : [])),
   );
-  const pairs = before.flatMap((one) => {
-    const give = frameMovement(first, { to: one.id, at: toMillimetres(first.body.low[axis]) }, frame, change);
+  const [low, high] = [toMillimetres(first.body.low[axis]), toMillimetres(last.body.high[axis])];
+  const stops = (touching: readonly Part[], at: number): readonly Stop[] => touching.map((part) => ({ part, at }));
+  // Where it lies against something at one edge only, what its nails hold is on the other side.
+  const nails = boards.length > 1 || before.length > 0 === behind.length > 0 ? [] : nailedAt(first, axis, checked);
+  const [ahead, after] = [
+    before.length > 0 ? stops(before, low) : nails,
+    behind.length > 0 ? stops(behind, high) : nails,
+  ];
+  const pairs = ahead.flatMap((one) => {
+    const give = frameMovement(first, { to: one.part.id, at: one.at }, frame, change);
     return (
-      behind
+      after
         // What lies in a groove of the board touches both sides of that, and pushes nothing.
-        .filter((other) => other.id !== one.id && !(held.has(one.id) && held.has(other.id)))
-        .map((other) => ({ one, other, by: free - give({ to: other.id, at: toMillimetres(last.body.high[axis]) }) }))
+        .filter(({ part: { id } }) => id !== one.part.id && !(held.has(one.part.id) && held.has(id)))
+        .map((other) => ({
+          // What it lies against before what its nails hold.
+          ...(one.nailed ? { one: other.part, other: one.part } : { one: one.part, other: other.part }),
+          nailed: (one.nailed ?? other.nailed) === true,
+          by: ((other.at - one.at) / (high - low)) * free - give({ to: other.part.id, at: other.at }),
+        }))
     );
   });
   const [worst] = pairs.filter(({ by }) => Number.isFinite(by) && by > 0).toSorted((a, b) => b.by - a.by);
@@ -84,6 +107,7 @@ function judge({ boards, frame, before, behind }: Row, { design, print }: Checke
   const finding = fillsItsFrame(first.at, {
     parts: boards.map(({ id }) => id),
     between: [worst.one.id, worst.other.id],
+    nailed: worst.nailed,
     swells: print(millimetres(Math.round(worst.by * 1000), 1000)),
     from: change.from,
     until: change.to,
@@ -93,6 +117,15 @@ function judge({ boards, frame, before, behind }: Row, { design, print }: Checke
   });
   return [{ check: { ...check, verdict: "warns" }, finding }];
 }
+
+/** The outermost nails across the width of a board, joint by joint, but those of glued joints. */
+const nailedAt = ({ id }: Part, axis: AxisIndex, { design, fasteners }: Checked): readonly Stop[] =>
+  fasteners.flatMap(({ kind, joint, direction, head, through, into }): readonly Stop[] => {
+    const own = design.joints.find((each) => each.id === joint);
+    const other = design.parts.find((part) => part.id !== id && [...through, into].includes(part.id));
+    const holds = NAILS.has(kind) && own?.parts.includes(id) === true && !own.glue && Math.abs(direction[axis]) < 0.5;
+    return holds && other ? [{ part: other, at: toMillimetres(head.at[axis]), nailed: true }] : [];
+  });
 
 /** In which the room beside it is told. */
 const STEP = { inch: inches(1, 16), mm: millimetres(1) } as const;

@@ -43,7 +43,9 @@ import { leftToPlaneRule } from "./left-to-plane.ts";
 import { legNotBracedRule } from "./leg-not-braced.ts";
 import { lidNotHeldRule } from "./lid-not-held.ts";
 import { lidSupportOutOfReachRule } from "./lid-support-out-of-reach.ts";
+import { lidWithoutGripRule } from "./lid-without-grip.ts";
 import { mortisesMeetRule } from "./mortises-meet.ts";
+import { nailHoldsTooLittleRule } from "./nail-holds-too-little.ts";
 import { nobodySellsThatThicknessRule } from "./nobody-sells-that-thickness.ts";
 import { notMarkedExactlyRule } from "./not-marked-exactly.ts";
 import { oneGoodFaceRule } from "./one-good-face.ts";
@@ -67,6 +69,7 @@ import { wetLumberRule } from "./wet-lumber.ts";
 
 /** Every check of this version. A new one is a file here and a line in this list. */
 const RULES: readonly Rule[] = [
+  nailHoldsTooLittleRule,
   nobodySellsThatThicknessRule,
   leftToPlaneRule,
   wetLumberRule,
@@ -106,6 +109,7 @@ const RULES: readonly Rule[] = [
   legNotBracedRule,
   lidNotHeldRule,
   lidSupportOutOfReachRule,
+  lidWithoutGripRule,
   tipsOverRule,
   pulledOverRule,
   wallScrewTooShortRule,

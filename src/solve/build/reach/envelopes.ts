@@ -8,10 +8,13 @@ import type { Fastener } from "../../design.ts";
 /** Diameter and length in mm. */
 const room = (across: number, long: number) => ({ across, long });
 
-/** Drivers as the build record states them; a hand and what it holds: common practice, no source. */
+/**
+ * Drivers as the build record states them; a hand and what it holds: common practice, no source. A long bit bores in an extension, 1/2 in (13 mm)
+ * thick, which begins behind the end of the bit.
+ */
 const ENVELOPES: Readonly<Record<Tool, readonly ReturnType<typeof room>[]>> = {
   straight: [room(8, 150), room(60, 200)],
-  long: [room(8, 300), room(60, 200)],
+  long: [room(8, 25), room(13, 275), room(60, 200)],
   angle: [room(8, 25), room(34, 60)],
   stubby: [room(8, 50), room(30, 70)],
   hammer: [room(40, 120)],

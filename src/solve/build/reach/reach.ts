@@ -19,6 +19,8 @@ export interface Reach {
 }
 
 const DRIVERS: readonly Tool[] = ["straight", "long", "angle", "stubby"];
+/** So many rooms of a tool, the shaft, are free in line also where its hand has to lean: a long one bores askew where it begins beside its line. */
+const SHAFT: Partial<Readonly<Record<Tool, number>>> = { long: 2 };
 /** Easiest first. */
 const TOOLS: Readonly<Record<FastenerKind, readonly Tool[]>> = {
   "pocket screw": DRIVERS,
@@ -41,8 +43,10 @@ export const toolsFor = (kind: FastenerKind): readonly Tool[] => TOOLS[kind];
 
 /** One way to hold one tool, and what it has been found to run into. */
 interface Attempt extends Reached {
-  /** Made when first needed. */
+  /** Made when first needed; those of the shaft in line come last. */
   readonly rooms: (Hull | null)[];
+  /** How many of them are those of the tool itself. */
+  readonly own: number;
   readonly hits: Map<Part, boolean>;
 }
 
@@ -64,7 +68,10 @@ export function reach(): Reach {
   const hits = (fastener: Fastener, attempt: Attempt, part: Part): boolean =>
     kept(attempt.hits, part, () =>
       attempt.rooms.some((_, which) => {
-        attempt.rooms[which] ??= envelope(fastener, attempt.tool, attempt.axis ?? fastener.direction, which);
+        attempt.rooms[which] ??=
+          which < attempt.own
+            ? envelope(fastener, attempt.tool, attempt.axis ?? fastener.direction, which)
+            : envelope(fastener, attempt.tool, fastener.direction, which - attempt.own);
         const hull = attempt.rooms[which];
         return hull !== null && hull !== undefined && hullHits(hull, part.solid);
       }),
@@ -104,6 +111,9 @@ function everyAttempt(fastener: Fastener): readonly Attempt[] {
     const leans = DRIVERS.includes(tool);
     const axes: readonly (Direction | null)[] = leans ? [null, ...leaning(fastener.direction)] : [null];
     const rooms = roomsOf(tool) + (fastener.nut ? 1 : 0);
-    return axes.map((axis): Attempt => ({ tool, axis, rooms: Array<null>(rooms).fill(null), hits: new Map() }));
+    return axes.map((axis): Attempt => {
+      const all = rooms + (axis ? (SHAFT[tool] ?? 0) : 0);
+      return { tool, axis, rooms: Array<null>(all).fill(null), own: rooms, hits: new Map() };
+    });
   });
 }

@@ -163,10 +163,12 @@ const WORDS: ReadonlyMap<string, Words> = new Map<string, Words>([
 ]);
 
 /** Of what is long enough for two studs in some places only: where it hangs follows from them. */
-function placedByStuds({ design, place }: Work): string {
+function placedByStuds(work: Work): string {
+  const { design, place } = work;
   const first = firstOfTwoStuds(design);
+  const datum = first?.beside ? `the inner face of ${definite(work, [first.beside])}` : "its left end";
   return first
-    ? `Two lie behind it only where the first is ${place(first[0])} to ${place(first[1])} from its left end: choose the place of the piece by that, or, where it has to hang elsewhere, screw a board across two studs first and fix it on that. `
+    ? `Two lie behind it only where the middle of the first is ${place(first.from)} to ${place(first.to)} to the right of ${datum}: choose the place of the piece by that, or, where it has to hang elsewhere, screw a board across two studs first and fix it on that. `
     : "";
 }
 

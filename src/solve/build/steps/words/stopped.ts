@@ -1,10 +1,10 @@
 /** Cuts that end in the wood: a router leaves their ends round, and what goes in has square corners. */
 import { boxPlanes, intersect, isEmpty } from "../../../../geometry/index.ts";
 import { type Length, millimetres } from "../../../../units/length.ts";
-import { add, divide, multiply, rational, subtract } from "../../../../units/rational.ts";
+import { add, divide, less, multiply, rational, subtract } from "../../../../units/rational.ts";
 import { KEEPING } from "../../../design/joinery/keeper.ts";
 import { featureBox, isSquare } from "../../../design/shapes/feature-box.ts";
-import { type AxisIndex, axisOf, triple } from "../../../design/space.ts";
+import { type AxisIndex, axisOf, INDICES, triple } from "../../../design/space.ts";
 import type { Feature, Part } from "../../../design.ts";
 import type { Work } from "../draft.ts";
 import type { BoxFeature } from "./boxes.ts";
@@ -18,6 +18,7 @@ export function stoppedTexts(work: Work, part: Part, list: readonly BoxFeature[]
   const own = list[0]?.for ?? null;
   const joint = work.design.joints.find(({ id }) => id === own);
   if (joint && (KEEPING.includes(joint.method) || joint.method === "loose tenon" || joint.kind === "hinged")) return [];
+  if (own === null && list.every((box) => staysOpen(work, part, box))) return [];
   if (!list.some((box) => ROUTED.includes(box.kind) && (stopsAt(part, box, 0) || stopsAt(part, box, 1)))) return [];
   const or = holdsGlass(work, part) ? "" : ", or round what goes in to match";
   return [`${HEAD}${or}.`];
@@ -29,6 +30,14 @@ const isOfEnds = (text: string): boolean => text.startsWith(HEAD);
 /** Nobody rounds the corners of glass. */
 const holdsGlass = ({ design }: Work, { id }: Part): boolean =>
   design.joints.some(({ method, parts }) => method === "glazed" && parts.includes(id));
+
+/** Whether nothing goes into a cut: a hold for fingers keeps its round ends. */
+function staysOpen({ design }: Work, part: Part, box: BoxFeature): boolean {
+  const { low, high } = featureBox(box);
+  const fills = ({ id, body }: Part): boolean =>
+    id !== part.id && INDICES.every((i) => less(body.low[i], high[i]) && less(low[i], body.high[i]));
+  return !part.turned && !design.parts.some(fills);
+}
 
 /** Whether there is wood at the face right beyond one end. */
 function stopsAt(part: Part, box: BoxFeature, end: 0 | 1): boolean {
