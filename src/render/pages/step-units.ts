@@ -75,11 +75,15 @@ interface OnPages {
   readonly most: number;
 }
 
+/** So short a rest, in points, is read with the picture before it: about ten lines. */
+const SHORT = 160;
+const NONE: Drawn = { height: 0, paint: () => [] };
+
 function onPages(words: Stack, { step, picture, again, width, first, most }: OnPages): Unit[] {
   const units: Unit[] = [];
   for (let rest: Stack | null = words; rest !== null; ) {
     const begins = units.length === 0;
-    const drawn = begins ? picture : again;
+    const drawn = begins ? picture : stack(rest.atoms).height <= SHORT ? NONE : again;
     const top = topOf(step, drawn, width, begins);
     const whole: Stack = begins ? rest : wordsOf(drawn, rest.atoms);
     const [now, later]: readonly [Stack, Stack | null] = cutClosely(whole, (begins ? first : most) - top.height, CLOSE);

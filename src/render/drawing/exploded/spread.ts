@@ -52,20 +52,30 @@ export interface Bounds {
   readonly high: Vec;
 }
 
-/** How far the moving boxes must go along a unit vector until none is beside or behind a box that stands in its way. */
+/** How far the moving boxes must go along a unit vector until none overlaps a box that stands in its way: what only lies beside or behind that way is in none. */
 export function clearing(moving: readonly Bounds[], standing: readonly Bounds[], away: Vec): number {
-  const across = ([0, 1, 2] as const).filter((i) => Math.abs(away[i]) < 1e-9);
-  let most = 0;
-  for (const m of moving)
-    for (const s of standing) {
-      const beside = across.some((i) => apart(m, s, i));
-      if (!beside) most = Math.max(most, reach(s, away, 1) - reach(m, away, -1));
-    }
-  return most;
+  return Math.max(0, ...moving.flatMap((m) => standing.map((s) => until(m, s, away))));
 }
 
-const apart = (a: Bounds, b: Bounds, i: 0 | 1 | 2): boolean =>
-  a.low[i] >= b.high[i] - TOLERANCE || b.low[i] >= a.high[i] - TOLERANCE;
+/** So far along the way one box overlaps the other last; 0 where it never does. */
+function until(moving: Bounds, standing: Bounds, away: Vec): number {
+  let [first, last] = [0, Number.POSITIVE_INFINITY];
+  for (const i of [0, 1, 2] as const) {
+    // So far along this direction they begin to overlap, and so far they no longer do.
+    const [near, far] = [standing.low[i] - moving.high[i], standing.high[i] - moving.low[i]];
+    if (Math.abs(away[i]) < STILL) {
+      if (near >= -TOLERANCE || far <= TOLERANCE) return 0;
+      continue;
+    }
+    const along = [near / away[i], far / away[i]] as const;
+    first = Math.max(first, Math.min(...along));
+    last = Math.min(last, Math.max(...along));
+  }
+  return first < last - TOLERANCE ? last : 0;
+}
+
+/** What moves less than this in a direction, as a share of its way, does not move in it. */
+const STILL = 1e-9;
 
 /** The farthest (`side` 1) or nearest (−1) corner of a box along a vector. */
 export function reach({ low, high }: Bounds, along: Vec, side: 1 | -1): number {

@@ -1,7 +1,7 @@
 /** One picture of a step as it stands on the page: lines, tones, screws, arrows, what is drawn larger, words and marks. */
 import { picturePoint, stretch } from "../../../geometry/picture/index.ts";
 import type { Solid, Vec } from "../../../geometry/types.ts";
-import { minus, plus, times } from "../../../geometry/vec.ts";
+import { dot, minus, norm, plus, times } from "../../../geometry/vec.ts";
 import { panesOf } from "../../../solve/build/order/glazing.ts";
 import { BLACK, METAL } from "../../palette.ts";
 import type { Frame } from "../../style.ts";
@@ -20,6 +20,7 @@ import { BESIDE, BUTTON_CUT, buttonCut, type Seat, seatsOf } from "./button-cut.
 import { captioned, captionUnder, offTheLine } from "./captions.ts";
 import { isInside, segmentIn } from "./close-up.ts";
 import { type Detail, detailOf } from "./detail.ts";
+import { cutsEdges, edgeDetail } from "./edge-detail.ts";
 import { enlarged } from "./enlarge.ts";
 import { located } from "./locator.ts";
 import { marksOf } from "./marks.ts";
@@ -61,7 +62,13 @@ export function drawnOnce(taken: Taken, page: OnPage): Painted {
     const found = paint(taken, page, seats, beside);
     if (found.detail?.method === BUTTON_CUT) return found;
   }
-  return paint(taken, page, [], 0);
+  const plain = paint(taken, page, [], 0);
+  if (plain.detail || !cutsEdges(taken.scene)) return plain;
+  for (const beside of BESIDE) {
+    const found = paint(taken, page, [], beside);
+    if (found.detail) return found;
+  }
+  return plain;
 }
 
 function paint(
@@ -77,7 +84,7 @@ function paint(
   const shot = shotOf(taken, room, scale, isOneOfTwo || seats.length > 0);
   const { fit, picture, faces, window } = shot;
   const { stage } = picture;
-  const page = seats.length === 0 ? shot.frame : frame;
+  const page = beside === 0 ? shot.frame : frame;
   const plate = new Plate(page);
   const ground = groundOf(faces, fit, page);
   const isIn = (p: Vec): boolean => window === null || isInside(window, picturePoint(view, p));
@@ -86,16 +93,17 @@ function paint(
   const panes = faces.filter(({ id }) => clear.has(id));
   for (const line of sheenLines(panes, fit)) plate.addLine(line);
   const isNew = (id: string) => fresh.has(id);
+  const isBanded = ({ id, normal }: (typeof faces)[number]): boolean =>
+    scene.done?.some((each) => each.id === id && each.banded.some((side) => dot(side, normal) > 0.99 * norm(normal))) ??
+    false;
+  const isPutOn = (face: (typeof faces)[number]): boolean => hardware.has(face.id) || isBanded(face);
   const tint = [
     ...tones(
-      faces.filter(({ id }) => isNew(id) && !hardware.has(id) && !clear.has(id)),
+      faces.filter((face) => isNew(face.id) && !isPutOn(face) && !clear.has(face.id)),
       fit,
       view,
     ),
-    ...tones(
-      faces.filter(({ id }) => hardware.has(id)),
-      ...[fit, view, METAL],
-    ),
+    ...tones(faces.filter(isPutOn), ...[fit, view, METAL]),
   ];
   const slender = new Set(items.filter(({ solid }) => thinnest(solid) * fit.scale < CLOSE).map(({ id }) => id));
   const thin = linesOf(picture, fit, plate, (id) => !isNew(id));
@@ -129,7 +137,7 @@ function paint(
   const joins = step.kind === "join" || step.kind === "glue-up" || hardware.size > 0;
   const shown = { view, fit, plate, stage, ground, faces };
   const button = seats.length === 0 ? null : buttonCut(build, seats, ceilingOf(step), shown, pen);
-  const detail = joins && !window && !button ? detailOf(build, scene, shown, told) : null;
+  const detail = window || button ? null : joins ? detailOf(build, scene, shown, told) : edgeDetail(scene, shown);
   const rods = screws.flatMap((screw) => (screw.isDowel ? rodsOf(screw, stage, fit, detail?.times ?? 1) : []));
   const lines = [
     { lines: thin, stroke: PRESENT },
@@ -137,7 +145,8 @@ function paint(
     { lines: fine, stroke: FINE },
   ];
   const close = button ?? (detail ? enlarged(detail, { fills: tint, strokes: [...lines, ...rods] }, plate, pen) : []);
-  const aside = step.shows.as || isOneOfTwo ? null : sideSeen(view, ceilingOf(step));
+  const says = scene.done?.[0]?.says ?? null;
+  const aside = step.shows.as || isOneOfTwo ? says : sideSeen(view, ceilingOf(step));
   const words =
     aside === null
       ? { items: [], box: null }

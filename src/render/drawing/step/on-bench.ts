@@ -2,16 +2,21 @@
 import { type Movement, move } from "../../../geometry/index.ts";
 import { solidBox } from "../../../geometry/solid.ts";
 import type { Solid, Vec } from "../../../geometry/types.ts";
-import { minus, plus } from "../../../geometry/vec.ts";
+import { minus, plus, times } from "../../../geometry/vec.ts";
 import { partAfter } from "../../../solve/build/part-after.ts";
-import type { Blank, Build, BuiltPart, CutLine, Step } from "../../../solve/build.ts";
+import type { Blank, Build, CutLine, Step } from "../../../solve/build.ts";
 import { makingOf } from "../../../solve/design/making/plain.ts";
+import { onBench } from "../../../solve/design/turning.ts";
 import { type Length, toNumber, ZERO } from "../../../units/index.ts";
 import type { Marked } from "../labels.ts";
-import { lying } from "../part/lying.ts";
+import { lying, sideWord } from "../part/lying.ts";
+import { bandedIn, type Done } from "./banded.ts";
+import { edgesCut, turnedTo, type Ways } from "./edge-cuts.ts";
 
 export interface Laid {
   readonly items: readonly Marked[];
+  /** What the step takes off edges of an item, and the normals of those that it bands. */
+  readonly done?: readonly Done[];
   /** Pencil lines on top of them. */
   readonly pencil: readonly (readonly [Vec, Vec])[];
 }
@@ -25,6 +30,7 @@ interface Kind {
   /** Boards and layers that are glued to one; 1 × 1 for what lies apart. */
   readonly boards: number;
   readonly layers: number;
+  readonly done?: Omit<Done, "id">;
 }
 
 /** So many pieces are drawn one by one; of more only one of each kind. */
@@ -57,6 +63,7 @@ function kindsOf(build: Build, step: Step): readonly Kind[] {
       return lines.map((line) => ({
         ...single(`${line.mark} in its size`, line.mark, boxOf(line)),
         count: line.parts.length,
+        ...bandedIn(build, step, line),
       }));
   }
 }
@@ -104,20 +111,40 @@ function slabKind({ blanks, parts }: Build, { mark, parts: [first = ""] }: CutLi
 function workedKind(build: Build, { mark, parts: ids }: CutLine, number: number): readonly Kind[] {
   const part = build.parts.find(({ id }) => ids.includes(id));
   if (!part) return [];
-  const solid = flat(partAfter(build, part, number), build.holes);
-  return [{ ...single(`${mark} ${number}`, mark, solid), count: ids.length }];
+  const after = partAfter(build, part, number);
+  const edges = edgesCut(build, part, number);
+  const { face } = lying(after, build.holes);
+  const ways = edges.length === 0 ? face : turnedTo(edges, onBench(after).solid, face);
+  const way = movementOf(ways);
+  const says = `${capital(sideWord(ways.towards))} side up, ${sideWord(times(ways.up, -1))} side at the lower left`;
+  return [
+    {
+      ...single(`${mark} ${number}`, mark, move(onBench(after).solid, way)),
+      count: ids.length,
+      ...(edges.length > 0 && {
+        done: {
+          edges: edges.map(({ from, to }) => ({ from: movedPoint(from, way), to: movedPoint(to, way) })),
+          banded: [],
+          says,
+        },
+      }),
+    },
+  ];
 }
+
+const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
+const movedPoint = (p: Vec, { from, sign }: Movement): Vec =>
+  [0, 1, 2].map((i) => p[from[i] as 0 | 1 | 2] * (sign[i] as number)) as unknown as Vec;
 
 const boxOf = ({ length, width, thickness }: Readonly<Record<"length" | "width" | "thickness", Length>>): Solid =>
   solidBox([ZERO, ZERO, ZERO], [length, width, thickness]);
 
 /** As in the drawing of the part: the side with most work in it up. */
-function flat(built: BuiltPart, holes: Build["holes"]): Solid {
-  const { part, face } = lying(built, holes);
-  const ways = [face.right, face.up, face.towards] as const;
+function movementOf({ right, up, towards }: Ways): Movement {
+  const ways = [right, up, towards] as const;
   const from = ways.map((way) => way.findIndex((c) => Math.abs(c) > 0.5)) as unknown as Movement["from"];
   const sign = ways.map((way) => Math.sign(way.find((c) => Math.abs(c) > 0.5) ?? 1)) as unknown as Movement["sign"];
-  return move(part.solid, { from, sign, shift: [ZERO, ZERO, ZERO] });
+  return { from, sign, shift: [ZERO, ZERO, ZERO] };
 }
 
 const sizeOf = ({ low, high }: Solid): Vec => minus(high, low);
@@ -127,7 +154,7 @@ interface Stack extends Laid {
   readonly size: Vec;
 }
 
-function stackOf({ key, mark, count, solid, boards, layers }: Kind, drawn: number, gap: number): Stack {
+function stackOf({ key, mark, count, solid, boards, layers, done }: Kind, drawn: number, gap: number): Stack {
   const [long, wide, high] = sizeOf(solid);
   const places =
     boards * layers > 1
@@ -144,6 +171,7 @@ function stackOf({ key, mark, count, solid, boards, layers }: Kind, drawn: numbe
       shift: minus(at, solid.low),
     })),
     pencil: boards > 1 ? triangle([long, across, layers * high]) : [],
+    done: done ? places.map((_, i) => ({ id: `${key} ${i}`, ...done })) : [],
   };
 }
 
@@ -193,7 +221,11 @@ function columnsOf(
   });
   return {
     size: x + wide + deep,
-    laid: { items: placed.flatMap(({ items }) => items), pencil: placed.flatMap(({ pencil }) => pencil) },
+    laid: {
+      items: placed.flatMap(({ items }) => items),
+      pencil: placed.flatMap(({ pencil }) => pencil),
+      done: stacks.flatMap(({ done = [] }) => done),
+    },
   };
 }
 

@@ -11,7 +11,7 @@ import { reach, type Shifts, spread } from "../exploded/spread.ts";
 import type { Marked } from "../labels.ts";
 import { besideYet, goingsOf, inHand } from "./goings.ts";
 import { type Group, together } from "./groups.ts";
-import { laidOnBench } from "./on-bench.ts";
+import { type Laid, laidOnBench } from "./on-bench.ts";
 import { oneOpen } from "./one-open.ts";
 import { opened } from "./opened.ts";
 import { type Driven, driven, manyNails, sunkIn } from "./screws.ts";
@@ -33,6 +33,8 @@ export interface Scene {
   readonly arms: readonly (readonly [Vec, Vec])[];
   /** Pencil lines on the wood. */
   readonly pencil: readonly (readonly [Vec, Vec])[];
+  /** What is done to edges on the bench, item by item. */
+  readonly done?: NonNullable<Laid["done"]>;
 }
 
 /** Clear space between what slides in and where it goes, and between a screw and its hole, as a share of the unit's size. */
@@ -51,11 +53,12 @@ export const sceneOf = (build: Build, step: Step): Scene =>
 const NOTHING: ReadonlySet<string> = new Set();
 
 function benchScene(build: Build, step: Step): Scene {
-  const { items, pencil } = laidOnBench(build, step);
+  const { items, pencil, done = [] } = laidOnBench(build, step);
   const fresh = new Set(items.map(({ id }) => id));
   return {
     items,
     pencil,
+    done,
     fresh,
     hardware: new Map(),
     open: [],
