@@ -38,6 +38,15 @@ export const making: readonly Row[] = [
     "blanks give the part",
   ],
   [
+    "a piece that is planed whole, too small for what it gives",
+    stool,
+    (r) => {
+      const blank = at(r.blanks, 0);
+      blank.planedWhole = { beside: 2, inLine: 1, width: blank.width, length: blank.length };
+    },
+    "blanks give the part",
+  ],
+  [
     "a band of 1 mm that is not deducted",
     stool,
     (r) => {
