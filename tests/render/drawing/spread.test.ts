@@ -1,8 +1,9 @@
 import { describe, expect, test } from "vitest";
 import { overlapDepth, translate } from "../../../src/geometry/index.ts";
 import type { Vec } from "../../../src/geometry/types.ts";
+import { times } from "../../../src/geometry/vec.ts";
 import { movesOf } from "../../../src/render/drawing/exploded/moves.ts";
-import { outwards, type Shifts, spread } from "../../../src/render/drawing/exploded/spread.ts";
+import { clearing, outwards, type Shifts, spread } from "../../../src/render/drawing/exploded/spread.ts";
 import type { Build } from "../../../src/solve/build.ts";
 import { rational } from "../../../src/units/index.ts";
 import { bench, bookcase } from "./fixture.ts";
@@ -71,4 +72,23 @@ test("written actions count before what a picture shows, for every copy", () => 
     ["right-end.apron"],
     ["left-end.apron", "left-end.front-leg"],
   ]);
+});
+
+describe("what leaves at a slant", () => {
+  const slant: Vec = [0, Math.SQRT1_2, -Math.SQRT1_2];
+  const box = (low: Vec, high: Vec) => ({ low: times(low, INCH), high: times(high, INCH) });
+  const cleat = box([0, 4, 20], [16, 5, 23]);
+  const far = (low: Vec, high: Vec): number => clearing([cleat], [box(low, high)], slant) / INCH;
+
+  // Backwards and down at 45°: it is behind what reaches back to 5 in when it is 1 in lower.
+  test("is not cleared of what it never meets: beside its way, or left behind before it comes so low", () => {
+    expect(far([17, 0, 0], [18, 9, 24])).toBe(0);
+    expect(far([0, 0, 0], [17, 3, 24])).toBe(0);
+    expect(far([0, 0, 0], [17, 5, 1])).toBe(0);
+  });
+
+  // It meets what lies half an inch below, and is behind that 1 1/2 in farther back: the way is √2 times as long.
+  test("goes as far as it has to where something is in its way", () => {
+    expect(far([0, 0, 19], [17, 5.5, 19.5])).toBeCloseTo(1.5 * Math.SQRT2);
+  });
 });

@@ -51,3 +51,11 @@ test("nor where more is drawn among its words", () => {
   expect(stepUnits(step, picture, own)).toHaveLength(2);
   expect(overPages(step, picture, picture, own, 400)).toBeNull();
 });
+
+test("a short rest is read with the picture before it", () => {
+  const units = overPages(step, drawn("large", 180), drawn("small", 120), under, 560) ?? [];
+  expect(units).toHaveLength(2);
+  expect(wordsIn(units[0] ?? [])).toContain("large");
+  expect(wordsIn(units[1] ?? [])).toMatch(/\(continued\)/);
+  expect(wordsIn(units[1] ?? [])).not.toContain("small");
+});

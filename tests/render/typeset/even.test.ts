@@ -47,3 +47,25 @@ describe("white space is shared out among pages", () => {
     expect(pagesOf({ units, wide, like, crowded })).toEqual(["aB", "F"]);
   });
 });
+
+// By hand: A over both columns is 200 high, with four lines below it in two columns of 40; B, of 180, goes below that no more.
+test("a page ends sooner for what is crowded and tells much", () => {
+  const units = [unit("A", 180, 4), unit("B", 180, 9), page("F")];
+  const wide = (i: number) => (i === 0 ? [{ head: named("a", 200), below: unit("V", 20, 4), larger: 2 }] : []);
+  const crowded = (i: number): number => (i === 0 ? 0.75 : 0);
+  expect(pagesOf({ units, wide, crowded, tells: () => 1 })).toEqual([expect.stringMatching(/^A.*B/u), "F"]);
+  expect(pagesOf({ units, wide, crowded, tells: () => 2 })).toEqual([
+    expect.stringMatching(/^aV[V\d]*$/u),
+    expect.stringMatching(/^B/u),
+    "F",
+  ]);
+});
+
+// Either goes over both columns beside the other, and not both.
+test("of two heads that gain as much, the one that tells more stands over both columns", () => {
+  const wide = (i: number) => (i < 2 ? [{ head: named(i === 0 ? "a" : "b", 190), below: [], larger: 2 }] : []);
+  const units = [...many("AB"), page("F")];
+  const tells = (rich: number) => (i: number) => (i === rich ? 2 : 1);
+  expect(pagesOf({ units, wide, tells: tells(0) })).toEqual(["aB", "F"]);
+  expect(pagesOf({ units, wide, tells: tells(1) })).toEqual(["Ab", "F"]);
+});
