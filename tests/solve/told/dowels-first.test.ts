@@ -40,7 +40,9 @@ test("holes are marked from others before dowels fill those", () => {
 
 test("the rails of a face frame have theirs before short stiles are glued between them", () => {
   const cabinet = built("index-cabinet");
-  expect(textOfStep(stepWith(cabinet, /^Build the face frame/u))).toContain("and two rails (P), and tap the dowels in");
+  expect(textOfStep(stepWith(cabinet, /^Build the face frame/u))).toContain(
+    "dowel holes of two rails (P) and two short face frame stiles (W), and tap the dowels in",
+  );
   expect(textOfStep(stepWith(cabinet, /^Glue in two long face frame stiles/u))).toContain(
     "Put glue into the dowel holes of the bottom rail (Q), and tap the dowels in. Use 2 dowels 3/8 in × 2 in. Two rails (P) have their dowels already.",
   );

@@ -19,7 +19,7 @@ export function peggedTexts(work: Work, moves: readonly Move[], joints: readonly
   const bare = carriers.filter((id) => !set.includes(id));
   const glued = own.some(({ glue }) => glue);
   return [
-    ...putInTexts(work, [...bare, ...gluedNow(work, moves).filter((id) => !carriers.includes(id))], own),
+    ...putInTexts(work, [...gluedNow(work, moves).filter((id) => !carriers.includes(id)), ...bare], own),
     ...(set.length > 0
       ? [
           `${listed(work, set).replace(/^./u, (c) => c.toUpperCase())} ${set.length === 1 ? "has its" : "have their"} dowels already.`,
