@@ -8,6 +8,7 @@ import { assemblyCircle } from "./rules/assembly-circle.ts";
 import { attitudeDisagrees } from "./rules/attitude-disagrees.ts";
 import { bandIsDeducted } from "./rules/band-is-deducted.ts";
 import { bandNotOnEdge } from "./rules/band-not-on-edge.ts";
+import { bareMitre } from "./rules/bare-mitre.ts";
 import { bareWordInBraces } from "./rules/bare-word-in-braces.ts";
 import { benchEndTips } from "./rules/bench-end-tips.ts";
 import { betweenMarks } from "./rules/between-marks.ts";
@@ -237,6 +238,7 @@ export const catalogue: readonly Rule<never>[] = [
   attitudeDisagrees,
   bandIsDeducted,
   bandNotOnEdge,
+  bareMitre,
   bareWordInBraces,
   benchEndTips,
   betweenMarks,

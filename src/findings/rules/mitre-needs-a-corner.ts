@@ -12,6 +12,6 @@ export const mitreNeedsACorner = rule<{
   help: () => "let both run to the outer corner, so that their ends lie over each other, flush on both sides",
   explain: `Mitres, box joints and dovetails are cut where the ends of two parts cross: place each of them as long as it is over the corner, flush with the other on both sides. The joint then takes from each what the other fills, and the length of both is over everything.`,
   wrong: stepExample(["with: screws", "with: mitre"]),
-  right: stepExample(["bottom: 0, under: tread", "bottom: 0, top: 12"], ["with: screws", "with: mitre"]),
+  right: stepExample(["bottom: 0, under: tread", "bottom: 0, top: 12"], ["with: screws", "with: keyed mitre"]),
   basis: "the language",
 });

@@ -68,7 +68,7 @@ describe("a box", () => {
     const screwed = build.joints.filter(({ method, parts: [a] }) => method === "screws" && a === "crate.bottom-panel");
     expect(screwed).toHaveLength(4);
   });
-  test.each(["box joint", "dovetail", "mitre"])("crossing in the corners: %s", (method) => {
+  test.each(["box joint", "dovetail", "keyed mitre"])("crossing in the corners: %s", (method) => {
     const text = crate(`join: ${method}, bottom panel: { made of: thin, in: groove 1/4 deep, play: 1/16 }`);
     expect(partsOf(text)).toMatchObject({
       "crate.front-panel": "1/2 × 5 × 16",

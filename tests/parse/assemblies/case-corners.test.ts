@@ -15,7 +15,7 @@ piece:
 `;
 
 describe("top and bottom of a case", () => {
-  test.each(["dovetail", "box joint", "mitre"])("run to the outer corners with a %s", (method) => {
+  test.each(["dovetail", "box joint", "keyed mitre"])("run to the outer corners with a %s", (method) => {
     const parts = partsOf(cabinet(`top and bottom: ${method}`));
     expect([parts["cabinet.left-side"], parts["cabinet.top-panel"], parts["cabinet.bottom-panel"]]).toEqual([
       "18 × 190 × 600",

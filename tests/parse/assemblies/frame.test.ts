@@ -33,7 +33,7 @@ describe("a frame", () => {
       "notice.bottom-rail": "3/4 × 3 × 16",
     });
   });
-  test.each(["half lap", "bridle", "mitre"])("lying flat, crossing in the corners: %s", (method) => {
+  test.each(["half lap", "bridle", "keyed mitre"])("lying flat, crossing in the corners: %s", (method) => {
     expect(partsOf(notice(`as: lying flat, wide: 2, join: ${method}`, FLAT))).toMatchObject({
       "notice.left-stile": "3/4 × 2 × 28",
       "notice.front-rail": "3/4 × 2 × 20",

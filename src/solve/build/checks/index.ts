@@ -3,6 +3,7 @@ import type { Check } from "../../build.ts";
 import { onePerPlace } from "../../design/one-per-place.ts";
 import { accept } from "./accept.ts";
 import { alikeOnce } from "./alike.ts";
+import { bareMitreRule } from "./bare-mitre.ts";
 import { benchEndTipsRule } from "./bench-end-tips.ts";
 import type { Checked, Rule } from "./check.ts";
 import { chestWithoutAirRule } from "./chest-without-air.ts";
@@ -78,6 +79,7 @@ const RULES: readonly Rule[] = [
   holesMeetRule,
   fastenersMeetRule,
   mortisesMeetRule,
+  bareMitreRule,
   thinWallRule,
   cutterDoesNotExistRule,
   fixedAcrossGrainRule,

@@ -1,5 +1,6 @@
 /** What each check makes sure of, for the reader of a plan: a sentence without its full stop. By the names of rules. */
 export const TOLD: ReadonlyMap<string, string> = new Map([
+  ["bare-mitre", "Mitres across the grain are held by more than glue"],
   ["bench-end-tips", "It stays on its feet when somebody sits down on its very end"],
   ["catch-misses-strike", "Catches meet their strikes when doors are shut"],
   ["chest-without-air", "Air comes into a chest that is shut, also when it stands against a wall"],

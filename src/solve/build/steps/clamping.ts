@@ -21,7 +21,7 @@ import { type ClampAt, clampEnds, openingOver, partsOf, reachOf } from "./clamp-
 import { longest, NARROW, pointsOver } from "./clamp-points.ts";
 import { barReaches, type ClampLine, type Reached, reachedOf } from "./clamp-reach.ts";
 import { FIRST, type Work } from "./draft.ts";
-import type { Move } from "./moves.ts";
+import { isMitre, type Move } from "./moves.ts";
 import { pressesToo } from "./presses-too.ts";
 
 /** Two cauls or pads. */
@@ -58,9 +58,7 @@ function linesOf(work: Work, moves: readonly Move[]): readonly ClampLine[] {
     const also = (joint: Joint): boolean => joint.parts.some((id) => long.some(({ parts: [own] }) => own === id));
     const own = held.filter((joint) => long.includes(joint) || !also(joint));
     return own.flatMap((joint): readonly Omit<ClampLine, "points" | "long">[] =>
-      BOTH_WAYS.has(joint.method)
-        ? mitredOf(work, joint)
-        : [{ axis: pressedAlong(joint, along), joint, part: joint.parts[0] }],
+      isBothWays(joint) ? mitredOf(work, joint) : [{ axis: pressedAlong(joint, along), joint, part: joint.parts[0] }],
     );
   });
   return wanted.map((line) => ({ ...line, ...pointsOver(work, line.joint, line.axis) }));
@@ -87,7 +85,7 @@ function pressedAlong({ method, contact }: Joint, along: Direction): AxisIndex {
 const FACE = 0.99;
 
 /** A mitre slides open, and fingers stay off the bottom of their sockets, unless both parts are pressed along their lengths. */
-const BOTH_WAYS: ReadonlySet<Joint["method"]> = new Set<Joint["method"]>(["mitre", "box joint"]);
+const isBothWays = (joint: Joint): boolean => isMitre(joint) || joint.method === "box joint";
 
 function mitredOf(work: Work, joint: Joint): readonly Omit<ClampLine, "points" | "long">[] {
   return joint.parts.map((part) => ({ axis: indexOf(work.part(part).axes.length), joint, part }));

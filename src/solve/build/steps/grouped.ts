@@ -1,7 +1,7 @@
 /** Which moves of a body are told, and done, in one step. */
 import { LOOSE } from "../order/links.ts";
 import { inOneGo } from "./in-one-go.ts";
-import { type Grouping, isGlazing, isGlued, isPanel, type Move, moveKey, type Unit, waits } from "./moves.ts";
+import { type Grouping, isGlazing, isGlued, isMitre, isPanel, type Move, moveKey, type Unit, waits } from "./moves.ts";
 import { bodyKind } from "./words/bodies.ts";
 
 /** Whether two moves may be described together: the same work, done in the same way from the same side. */
@@ -42,7 +42,7 @@ const methodsOf = (move: Move): string =>
     .sort()
     .join();
 
-const isMitred = ({ work }: Move): boolean => work.every(({ joint }) => joint.method === "mitre" && joint.glue);
+const isMitred = ({ work }: Move): boolean => work.every(({ joint }) => isMitre(joint) && joint.glue);
 
 /** Fronts of drawers, each on its own box. */
 const isFront = ({ work }: Move): boolean => work.every(({ joint }) => joint.setWith !== undefined);

@@ -14,10 +14,7 @@ import { OPEN } from "./open-time.ts";
 export function actionsOf(work: Work, move: Move): readonly Action[] {
   const joints = move.work.map(({ joint }) => joint);
   const glued = joints.filter((joint) => joint.glue).map((joint) => joint.id);
-  const drives = move.work.flatMap((w) => w.drives);
-  // Keys are let in when the glue is dry.
-  const keys = drives.filter(({ fastener }) => fastener.kind === "key");
-  const driven = drives.filter(({ fastener }) => fastener.kind !== "key");
+  const driven = move.work.flatMap((w) => w.drives);
   const start: readonly Action[] = move.starts
     ? [{ do: "add", parts: move.present, to: [], how: "straight", legs: [] }]
     : [];
@@ -39,8 +36,8 @@ export function actionsOf(work: Work, move: Move): readonly Action[] {
       joints.flatMap((joint) => boredThrough(work, joint)),
     ),
     ...(glued.length > 0 ? [{ do: "clamp", joints: glued } as const, { do: "release", joints: glued } as const] : []),
-    ...slotting(work, keys),
-    ...drivings(keys),
+    ...slotting(work, move.keys),
+    ...drivings(move.keys),
     ...fitActions(work.plan.hardware.filter((each) => joints.some(forGood(work, each)))),
   ];
 }

@@ -17,7 +17,10 @@ export interface Move {
   /** `arriving` was put together before. */
   readonly arrivesBuilt: boolean;
   readonly along: Direction;
+  /** Its keys are not among what is driven. */
   readonly work: readonly JointWork[];
+  /** What is let in when the glue is dry: it draws nothing together. */
+  readonly keys: JointWork["drives"];
 }
 
 /** What has to be known for that. */
@@ -68,8 +71,15 @@ const moveOf = (union: Union): Move => ({
   starts: union.staying.kind === "part",
   arrivesBuilt: union.moving.kind === "union",
   along: union.along,
-  work: union.work,
+  work: union.work.map((each) => ({ ...each, drives: each.drives.filter((drive) => !isKey(drive)) })),
+  keys: union.work.flatMap(({ drives }) => drives.filter(isKey)),
 });
+
+const isKey = ({ fastener }: JointWork["drives"][number]): boolean => fastener.kind === "key";
+
+/** Both parts are cut at a slope, whatever is let in across it. */
+export const isMitre = ({ method }: JointWork["joint"]): boolean =>
+  method === "mitre" || method === "splined mitre" || method === "keyed mitre";
 
 /** Driven by blows. */
 export const isStruck = ({ tool }: JointWork["drives"][number]): boolean => tool === "hammer" || tool === "stapler";

@@ -3,15 +3,17 @@ import { less } from "../../../units/rational.ts";
 import { type AxisIndex, faceOf, indexOf, middle } from "../../design/space.ts";
 import type { Direction, Face, Part } from "../../design.ts";
 import { listed, type Work } from "./draft.ts";
-import { type Move, togetherAfter } from "./moves.ts";
+import { isMitre, type Move, togetherAfter } from "./moves.ts";
 import { groupedBy } from "./wishes/own-key.ts";
 
 /** The ends of a part, by the side of the piece that they look to, at which an open mitre is while only some parts are there. */
 export function openMitres(work: Work, id: string, present: readonly string[]): readonly Face[] {
   const part = work.part(id);
   const along = indexOf(part.axes.length);
-  const mates = work.design.joints.flatMap(({ method, parts }) =>
-    method === "mitre" && parts.includes(id) ? parts.filter((other) => other !== id && !present.includes(other)) : [],
+  const mates = work.design.joints.flatMap((joint) =>
+    isMitre(joint) && joint.parts.includes(id)
+      ? joint.parts.filter((other) => other !== id && !present.includes(other))
+      : [],
   );
   return [...new Set(mates.map((other) => faceOf(along, isHigher(work.part(other), part, along))))];
 }
@@ -28,7 +30,7 @@ export function hasMitreBelow(work: Work, id: string, present: readonly string[]
 /** A mitre is clamped along both its parts: what is put under the jaw at the other end of one that is open there. Common practice, no source. */
 export function mitreBlocks(work: Work, moves: readonly Move[]): readonly string[] {
   const all = togetherAfter(moves);
-  const closed = moves.flatMap(({ work: own }) => own.filter(({ joint }) => joint.method === "mitre" && joint.glue));
+  const closed = moves.flatMap(({ work: own }) => own.filter(({ joint }) => isMitre(joint) && joint.glue));
   const ids = [...new Set(closed.flatMap(({ joint }) => joint.parts))];
   const ends = ids.flatMap((id) => openMitres(work, id, all).map((side) => ({ id, side })));
   return groupedBy(ends, ({ side }) => side).map((group) => {

@@ -9,7 +9,6 @@ import { groupedBy } from "../wishes/own-key.ts";
 import { apartText } from "./apart.ts";
 import { takesText } from "./buttons.ts";
 import { closeTexts } from "./close.ts";
-import { keyTexts } from "./keys.ts";
 import { leadText } from "./lead-holes.ts";
 import { leanTexts } from "./lean.ts";
 
@@ -42,7 +41,6 @@ export function driveTexts(
 ): readonly string[] {
   return counted(drives.map(({ fastener }) => fastener)).flatMap(({ item, list }) => {
     const first = list[0] as Fastener;
-    if (first.kind === "key") return keyTexts(work, countText(item, list.length), list);
     const passed = [...new Set(list.flatMap((f) => f.through))];
     const into = listed(work, [...new Set(list.map((f) => f.into))]);
     const sides =
