@@ -37,6 +37,8 @@ export interface Build {
   readonly fastenerTable: readonly FastenerRow[];
   readonly hardware: readonly Hardware[];
   readonly motions: readonly BuiltMotion[];
+  /** Parts that lie in it and do not come out: they are carried along. Absent where there are none. */
+  readonly liesIn?: readonly string[];
   readonly jigs?: readonly Jig[];
   /** Absent where nothing is easier traced than measured. */
   readonly patterns?: readonly Pattern[];

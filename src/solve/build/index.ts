@@ -24,6 +24,7 @@ import { finishSchedule } from "./finishing/schedule.ts";
 import { jigsOf } from "./jigs/jigs.ts";
 import type { LargestSizes } from "./model/thickness.ts";
 import { motionsOf } from "./motions/motions.ts";
+import { liesIn } from "./moved-as-one.ts";
 import { once } from "./once.ts";
 import { orderOfWork } from "./order/index.ts";
 import type { Plan } from "./order/plan.ts";
@@ -147,6 +148,7 @@ export function build(
   });
   const drilled = { design, plan, steps, jigs, mark: (id: string) => line(id).mark };
   const checked = checkedOf(given);
+  const lying = liesIn(design, plan.removable);
   const findings = [...order.findings, ...cut.findings, ...ofSteps, ...(checked?.findings ?? [])];
   if (hasErrors(findings)) return { findings };
   const value: Build = {
@@ -165,6 +167,7 @@ export function build(
     fastenerTable: fastenerTable(drilled),
     hardware: plan.hardware,
     motions,
+    ...(lying.length > 0 && { liesIn: lying }),
     ...(jigs.length > 0 && { jigs }),
     ...(patterns.length > 0 && { patterns }),
     layouts: cut.layouts,

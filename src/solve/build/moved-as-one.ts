@@ -2,7 +2,7 @@
 import type { Method } from "../../parse/draft.ts";
 import type { Design, Part } from "../design.ts";
 import { around } from "./checks/standing/weight-and-feet.ts";
-import { components, linksOf } from "./order/links.ts";
+import { components, linksOf, onPins } from "./order/links.ts";
 
 /** Joints that are undone for the move. */
 const COMES_APART: ReadonlySet<Method> = new Set([
@@ -29,6 +29,15 @@ export const movedAsOne = (design: Pick<Design, "parts" | "joints">): readonly M
 /** Everything that is together when the plan is done and doors, drawers and shelves are out. */
 export const leftTogether = (design: Pick<Design, "parts" | "joints">): readonly Moved[] =>
   bodies(design, HANGS_OR_LIES);
+
+/** What lies in it on pins and does not come out once it is closed: it is carried along. `removable`: the bodies that come out. */
+export function liesIn(
+  design: Pick<Design, "parts" | "joints">,
+  removable: readonly { readonly parts: readonly string[] }[],
+): readonly string[] {
+  const off = new Set(removable.flatMap(({ parts }) => parts));
+  return [...onPins(design)].filter((id) => !off.has(id));
+}
 
 function bodies({ parts, joints }: Pick<Design, "parts" | "joints">, apart: ReadonlySet<Method>): readonly Moved[] {
   const lasting = joints.filter(({ method }) => !apart.has(method));

@@ -27,10 +27,12 @@ function onTheWay({ build, doors, drawers }: Traits, print: Print): string | nul
   const [largest, ...others] = bySize(leftTogether(build.design));
   const [apart] = bySize(movedAsOne(build.design));
   if (!largest || !apart) return null;
-  const told = ({ parts, sizes }: Moved): string => {
-    const ids = new Set(parts.map(({ id }) => id));
+  // What lies in the largest is carried along, and weighs.
+  const { liesIn = [] } = build;
+  const told = ({ parts, sizes }: Moved, lying: readonly string[]): string => {
+    const ids = new Set([...parts.map(({ id }) => id), ...lying]);
     const kg = build.parts.reduce((so, { id, mass }) => so + (ids.has(id) ? mass : 0), 0);
-    return `measures ${sizes.map(print).join(" × ")} and weighs about ${sayWeight(kg, build.design.units)}${takesTwo(kg) ? ": two people carry it" : ""}`;
+    return `measures ${sizes.map(print).join(" × ")} and weighs about ${sayWeight(kg, build.design.units)}${lying.length > 0 ? ", with what lies in it and does not come out" : ""}${takesTwo(kg) ? ": two people carry it" : ""}`;
   };
   const out = [...(doors ? ["doors"] : []), ...(drawers ? ["drawers"] : [])].join(" and ");
   const whole = `${out === "" ? "" : `Without its ${out} `}${others.length === 0 ? (out === "" ? "It" : "it") : `${out === "" ? "The" : "the"} largest piece that stays together`}`;
@@ -40,7 +42,7 @@ function onTheWay({ build, doors, drawers }: Traits, print: Print): string | nul
   );
   const further =
     apart.parts.length < largest.parts.length && volume(apart.sizes) < volume(largest.sizes)
-      ? ` With ${series(off.map(({ mark }) => mark))} taken off, which is made to come off again, the largest piece ${told(apart)}.`
+      ? ` With ${series(off.map(({ mark }) => mark))} taken off, which is made to come off again, the largest piece ${told(apart, [])}.`
       : "";
   const check = build.checks.filter(({ rule }) => rule === "does-not-go-through-the-door");
   const known = check.find(({ verdict }) => verdict === "accepted")?.because;
@@ -49,7 +51,7 @@ function onTheWay({ build, doors, drawers }: Traits, print: Print): string | nul
     : check.every(({ verdict }) => verdict === "holds")
       ? `${further === "" ? "It" : "That"} goes through a doorway of ${print(29 * 25.4)}; measure yours, and the turn of the stairs.`
       : `${further === "" ? "It" : "That"} does not go through a doorway of ${print(29 * 25.4)} × ${print(78 * 25.4)}: measure every door on the way before you build it.`;
-  return `${whole} ${told(largest)}.${further} ${fits}`;
+  return `${whole} ${told(largest, liesIn)}.${further} ${fits}`;
 }
 
 /** Of a reason that the maker gave. */

@@ -3,8 +3,7 @@
 import type { Joint } from "../../../design.ts";
 import { goesThrough } from "../../checks/does-not-go-through-the-door.ts";
 import { sayWeight, takesTwo } from "../../cut-list/weight.ts";
-import { leftTogether } from "../../moved-as-one.ts";
-import { onPins } from "../../order/links.ts";
+import { leftTogether, liesIn } from "../../moved-as-one.ts";
 import { FIRST, listed, type Work } from "../draft.ts";
 
 const onWall = ({ plan }: Work): boolean => plan.hardware.some(({ item }) => item.kind === "wall screw");
@@ -15,7 +14,7 @@ export const carriedOf = (work: Work): readonly string[] => {
   const body = leftTogether(work.design)
     .map(({ parts }) => parts.map(({ id }) => id))
     .reduce((so, one) => (mass(one) > mass(so) ? one : so), []);
-  return [...body, ...staysIn(work)];
+  return [...body, ...liesIn(work.design, work.plan.removable)];
 };
 
 const tied = ({ plan }: Work): boolean => plan.hardware.some(({ item }) => item.kind === "wall strap");
@@ -51,7 +50,7 @@ function staysOut({ design }: Work, top: readonly string[]): boolean {
 function inItsRoom(work: Work, top: readonly string[] = []): readonly string[] {
   if (onWall(work)) return [];
   const carried = carriedOf(work).filter((id) => !top.includes(id));
-  const stays = staysIn(work);
+  const stays = liesIn(work.design, work.plan.removable);
   const kg = carried.reduce((so, id) => so + work.mass(id), 0);
   const two = takesTwo(kg) ? ": two people carry it" : "";
   const moves = movesLast(work).size > 0;
@@ -69,12 +68,6 @@ function inItsRoom(work: Work, top: readonly string[] = []): readonly string[] {
         ]
       : []),
   ];
-}
-
-/** What lies loose on its pins, and does not come out again. */
-function staysIn({ design, plan }: Work): readonly string[] {
-  const off = new Set(plan.removable.flatMap(({ parts }) => parts));
-  return [...onPins(design)].filter((id) => !off.has(id));
 }
 
 /** When it hangs: a wall that is not flat changes the gaps. */

@@ -1,13 +1,14 @@
 /** Rows of parts alike that one step puts in: what is left between them, or where the first goes and which way the others follow. */
 import type { Length } from "../../../../units/length.ts";
-import { equal, less, subtract, toNumber } from "../../../../units/rational.ts";
+import { add, equal, less, subtract, toNumber, ZERO } from "../../../../units/rational.ts";
 import { inRuns } from "../../../design/shapes/runs.ts";
-import { type AxisIndex, extent, faceOf, INDICES } from "../../../design/space.ts";
+import { type AxisIndex, extent, faceOf, INDICES, indexOf } from "../../../design/space.ts";
 import type { Part } from "../../../design.ts";
 import { evenGap, LOCATED } from "../../jigs/spacers.ts";
 import { pluralOf, series, type Work } from "../draft.ts";
 import type { Move } from "../moves.ts";
 import { type BoxFeature, spanOf } from "./boxes.ts";
+import { roomToSwell } from "./room-to-swell.ts";
 
 /** The even gap in a row of alike parts; null when there is none. */
 export function gapText(work: Work, moves: readonly Move[]): string | null {
@@ -46,9 +47,26 @@ export function runTexts(work: Work, moves: readonly Move[]): readonly string[] 
     if (!row?.slice(1).every((box, i) => equal(box.low[axis], (row[i] as Part["body"]).high[axis]))) continue;
     const [first, last] = [row[0] as Part["body"], row.at(-1) as Part["body"]];
     const run = runOf(work, moves, axis, first.low[axis], last.high[axis]);
-    if (run) return [runText(work, run, axis, first.low[axis], last.high[axis])];
+    if (run)
+      return [
+        runText(work, run, axis, first.low[axis], last.high[axis]) +
+          swellText(work, ids[0] as string, axis, left(run, first, last, axis)),
+      ];
   }
   return [];
+}
+
+/** What of a run its boards leave open. */
+const left = (run: Run, first: Part["body"], last: Part["body"], axis: AxisIndex): Length =>
+  add(subtract(first.low[axis], run.low), subtract(run.high, last.high[axis]));
+
+/** Boards that swell towards each other are put in apart when they are dry: a last one, cut to what stays open, makes up for it. */
+function swellText(work: Work, id: string, axis: AxisIndex, open: Length): string {
+  const part = work.part(id);
+  const by = indexOf(part.axes.width) === axis ? roomToSwell(work, part, "width", []) : ZERO;
+  return by.n > 0n && open.n > 0n
+    ? ` In dry weather leave ${work.print(by)} between one and the next: across their grain they swell, and would press each other out; the last one is cut to what stays open.`
+    : "";
 }
 
 interface Run {
