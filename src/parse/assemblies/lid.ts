@@ -29,7 +29,7 @@ const supportSettings = settings("the support of a lid", {
   ),
   "from the back": may(
     measure,
-    "How far its middle is from the back of the side: 4 in or 100 mm if nothing is said. Near the hinge its arm is short.",
+    "How far its middle is from the back of the side: 3 in or 75 mm if nothing is said. Near the hinge its arm is short.",
   ),
 });
 type SupportSaid = Partial<Fields<typeof supportSettings.keys>>;
@@ -185,7 +185,7 @@ function supportOf(
   return [
     from((support ?? side).key, {
       ...{ fit: fit?.value ?? "lid support", to: side.value, against: lidPart },
-      deep: write`${side.value}.back - ${off?.value ?? usual("4", "100")}`,
+      deep: write`${side.value}.back - ${off?.value ?? usual("3", "75")}`,
       ...(down && high && { up: write`${body}.bottom - ${down.value} - ${high} / 2` }),
     }),
   ];
