@@ -1,5 +1,5 @@
 /** Where work lies, what stays in it, and where a drill has no room, in the words of the examples. */
-import { expect, test } from "vitest";
+import { describe, expect, test } from "vitest";
 import { sayWeight } from "../../../src/solve/build/cut-list/weight.ts";
 import { built } from "../../examples/compiled.ts";
 import { plain, stepWith, textOfStep } from "./examples.ts";
@@ -28,4 +28,36 @@ test("a head with little room is told by its place, and its pilot hole with it",
   const text = textOfStep(stepWith(built("workbench-cart"), /^Screw on the shelf/u));
   expect(text).toMatch(/behind the head into the back lower rail \(.\), \d+ mm from the left end of the shelf/u);
   expect(text).toContain("and for its pilot hole a drill bit in an extension as long");
+});
+
+describe("a bookcase whose bottom and top hang together by a post of 2 in", () => {
+  const step = () => stepWith(built("old-plans/bookcase"), /^Screw on the top back board/u);
+
+  // Lying on its front, what is screwed to the back edge of the top would be held 14 in above the bench; on its back it lies there.
+  test("is laid on its back for what would be held in the air", () => {
+    expect(step().up).toEqual([0, -1, 0]);
+    expect(textOfStep(step())).toContain("Lay the work down on its back.");
+  });
+
+  test("is turned by two, when its glue is hard", () => {
+    const { steps } = built("old-plans/bookcase");
+    const glued = stepWith(built("old-plans/bookcase"), /^Glue in the top board/u);
+    const said = steps.filter(({ cautions }) => cautions.some((each) => each.includes("hangs together by")));
+    expect(said.map(({ number }) => number)).toEqual([step().number]);
+    expect(said[0]?.cautions.map(plain).join(" ")).toContain(
+      "by the center piece (C) alone: turn it with a second person",
+    );
+    expect(said[0]?.hands).toBe(2);
+    expect((said[0]?.start ?? 0) - glued.end).toBeGreaterThanOrEqual(24 * 60);
+  });
+
+  // A post that is joined along its length to both sides, and a rail between two legs that weigh less.
+  test("what is stiff or light is turned by one", () => {
+    for (const name of ["old-plans/library-table", "old-plans/china-closet"])
+      expect(
+        built(name)
+          .steps.flatMap(({ cautions }) => cautions)
+          .join(),
+      ).not.toContain("hangs together by");
+  });
 });

@@ -20,6 +20,7 @@ import { mitreBlocks } from "./open-mitres.ts";
 import { closingMinutes, heldOpen, slowText } from "./open-time.ts";
 import { underTexts } from "./packing.ts";
 import { sinkTexts } from "./sinking.ts";
+import { slenderCautions } from "./slender.ts";
 import { blockText } from "./standing-out.ts";
 import { builtNames, standingName, titleOf } from "./titles.ts";
 import { theBody } from "./words/bodies.ts";
@@ -120,7 +121,7 @@ function joiningStep(
   const flat = flatUp(work, moves, place);
   const turned = lowered || (turning(work, moves, place).length > 0 && !first.starts) || laysDown(work, moves);
   const lying = liftCaution(work, first.arriving);
-  const lift = turned ? liftCaution(work, first.present) : lying;
+  const lift = turned ? [...liftCaution(work, first.present), ...slenderCautions(work, first.present)] : lying;
   const panes = panesOf(work.design);
   const glass = !first.arrivesBuilt && fresh.some((id) => panes.has(id));
   const struck = drives.some(isStruck);

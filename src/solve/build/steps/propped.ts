@@ -88,6 +88,12 @@ const isReachedThrough = (part: Part, joined: readonly JointWork[], { on }: Room
   ) &&
   less(BLOCKS, extent(part.body, indexOf(part.axes.length)));
 
+/** Whether a part lies on the bench, or on what is there on both sides of its middle, as the work lies. */
+export function liesOn(work: Work, moves: readonly Move[], id: string, up: Direction): boolean {
+  const { on, high } = roomUnder(work, moves, id, up);
+  return (on === null && toNumber(high) < NEAR) || tips(work, moves, id, up).steady;
+}
+
 interface Tips {
   readonly steady: boolean;
   readonly on: readonly string[];

@@ -8,6 +8,7 @@ import type { Work } from "./draft.ts";
 import { against, isFlat, isUnderneath, LEVEL, STANDING, STEEP } from "./lying.ts";
 import { isStruck, type Move, togetherAfter, type Unit } from "./moves.ts";
 import { pastTheBench } from "./packing.ts";
+import { liesOn } from "./propped.ts";
 import { BLOCKS, isSteady, liesAnyhow, standingOn } from "./resting.ts";
 import { laysDown } from "./words/glazed.ts";
 
@@ -23,6 +24,27 @@ export interface Laid {
  * Where it would fall over so, it lies on the side on which it does not. What is done as it was at the other end is done as the work lies.
  */
 export function upFor(work: Work, moves: readonly Move[], unit: Unit, done: readonly Laid[]): Direction {
+  const up = usualUp(work, moves, unit, done);
+  const comes = moves.flatMap(({ arriving }) => arriving);
+  const drives = moves.flatMap((move) => move.work.flatMap((w) => w.drives));
+  const [first] = moves;
+  const isLevel = (way: Direction): boolean =>
+    drives.length > 0 && drives.every(({ fastener }) => Math.abs(dot(fastener.direction, way)) < LEVEL);
+  const onNothing = (way: Direction): boolean => comes.some((id) => !liesOn(work, moves, id, way));
+  // Work that lies on a side lies as well on another on which what comes is not held in the air.
+  if (!first || first.starts || first.arrivesBuilt || up[2] !== 0 || !isLevel(up) || !onNothing(up)) return up;
+  const other = SIDES.find(
+    (way) =>
+      isLevel(way) &&
+      !comesUnder(moves, way) &&
+      !onNothing(way) &&
+      rests(work, moves, way) &&
+      waitsSteady(work, moves, way),
+  );
+  return other ?? up;
+}
+
+function usualUp(work: Work, moves: readonly Move[], unit: Unit, done: readonly Laid[]): Direction {
   if (laysDown(work, moves)) return against((moves[0] as Move).along);
   const before = done.at(-1)?.up ?? STANDING;
   const again = done.some(({ up, moves: earlier }) => sameDirection(up, before) && isAlike(work, earlier, moves, up));
