@@ -21,6 +21,8 @@ const WHOLE = { inch: inches(1, 4), mm: millimetres(6) } as const;
 export interface LeadHole {
   readonly diameter: Length;
   readonly depth: Length;
+  /** The bit ends before the nail does. */
+  readonly short: boolean;
 }
 
 /** What is nailed: every fastener of the plan, and the wood that it goes through. */
@@ -81,8 +83,8 @@ export function leadHole(nailed: Nailed, list: readonly Fastener[]): LeadHole | 
   const share = lightest > SHARES.from ? SHARES.dense : SHARES.light;
   const diameter = drillFor(multiply(first.rod, share), "hold", units);
   const depth = subtract(first.length, WHOLE[units]);
-  // Beyond what the bit bores the nail finds its way by itself.
-  return { diameter, depth: min(depth, reachOf(diameter, units) ?? depth) };
+  const reach = reachOf(diameter, units) ?? depth;
+  return { diameter, depth: min(depth, reach), short: less(reach, depth) };
 }
 
 const boardsOf = ({ part, stock }: Nailed, { through, into }: Fastener): readonly Part[] =>

@@ -1,4 +1,5 @@
 /** Screws, dowels, nails and the like: counted, with a few over, in boxes of the usual size. */
+import type { Length } from "../../../units/length.ts";
 import type { Fastener, Hardware } from "../../design.ts";
 import { pluralOf, series } from "../steps/draft.ts";
 import { type Need, SINGLY, type Sold } from "./need.ts";
@@ -22,8 +23,12 @@ const USUAL: readonly { readonly begins: RegExp; readonly sold: Sold; readonly s
 /** They are made of what every piece leaves over, so that no wood is reckoned for them. */
 const BUTTONS = "bought ready, or made of hardwood offcuts, as a step of their own tells";
 
-/** By name. Hardware brings what is sold apart with it. */
-export function fastenerNeeds(fasteners: readonly Fastener[], hardware: readonly Hardware[]): readonly Need[] {
+/** By name; `print`: a thickness as it is told. Hardware brings what is sold apart with it. */
+export function fastenerNeeds(
+  fasteners: readonly Fastener[],
+  hardware: readonly Hardware[],
+  print: (length: Length) => string,
+): readonly Need[] {
   const counts = new Map<string, number>();
   const whole = hardware.filter(({ halfOf }) => halfOf === undefined);
   const items = [
@@ -38,7 +43,9 @@ export function fastenerNeeds(fasteners: readonly Fastener[], hardware: readonly
       const spare = usual === undefined ? 0 : Math.ceil(used * usual.spare);
       const kinds = new Set(whole.flatMap((each) => (each.with?.includes(item) ? [each.item.kind] : [])));
       const elsewhere = fasteners.some((each) => each.item === item || each.with?.includes(item));
+      const wire = fasteners.find((each) => each.item === item && (each.kind === "nail" || each.kind === "brad"))?.rod;
       const notes = [
+        ...(wire ? [`about ${print(wire)} thick`] : []),
         ...(item.startsWith("wooden button") ? [BUTTONS] : []),
         ...(kinds.size > 0 ? [`${elsewhere ? "some " : ""}for the ${series([...kinds].map(pluralOf))}`] : []),
       ];

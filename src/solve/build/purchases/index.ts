@@ -1,4 +1,5 @@
-import type { Length } from "../../../units/length.ts";
+import { inches, type Length, millimetres } from "../../../units/length.ts";
+import { roundTo } from "../../../units/round.ts";
 import type { Blank, CutLine, Finishing, Jig, Layout, Purchase, Step } from "../../build.ts";
 import type { Design, Fastener, Hardware, Hole, Part } from "../../design.ts";
 import { bandingNeeds } from "../banding/strips.ts";
@@ -13,6 +14,9 @@ import { slabNotes, wideNotes } from "./slabs.ts";
 import { glueNeeds, sandpaperNeeds } from "./supplies.ts";
 import { usedUp } from "./used-up.ts";
 import { woodPurchases } from "./wood.ts";
+
+/** To which figures the thickness of a nail is told. */
+const FINE = { inch: inches(1, 64), mm: millimetres(1, 10) } as const;
 
 /** Whether it is planed in the steps, after it is sawn. */
 const milledIn = (blanks: readonly Blank[], stock: string): boolean =>
@@ -76,7 +80,7 @@ export function purchases({
   );
   const needs = [
     ...hardwareNeeds(hardware, { design, holes, print }),
-    ...fastenerNeeds(fasteners, hardware),
+    ...fastenerNeeds(fasteners, hardware, (length) => print(roundTo(length, FINE[units]))),
     ...glueNeeds(design, fasteners, slow),
     ...bandingNeeds(parts, cutList, units),
     ...sandpaperNeeds(

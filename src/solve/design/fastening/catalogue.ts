@@ -4,7 +4,7 @@
  * Pilot and clearance holes are common practice; published charts disagree. Every clearance hole here is at least the shank.
  */
 import { inches, type Length, millimetres } from "../../../units/length.ts";
-import { multiply, rational } from "../../../units/rational.ts";
+import { less, multiply, rational } from "../../../units/rational.ts";
 import { roundTo } from "../../../units/round.ts";
 import type { FastenerKind } from "../../design.ts";
 
@@ -90,9 +90,38 @@ export const DOWELS = {
 /** What has no thread, and is driven by blows. */
 export const NAILS: ReadonlySet<FastenerKind> = new Set<FastenerKind>(["nail", "brad", "staple"]);
 
-/** Wire of nails and brads: 0.113 in for 2 to 2 1/2 in nails, 0.048 in (18 gauge) for brads; staples 1/4 in wide of the same (from memory). */
-export const WIRE = {
-  nail: { shank: inches(113, 1000), head: inches(9, 32) },
+/**
+ * Wire of nails by their lengths, shortest first: box nails in inches (ASTM F1667), round wire nails in mm (EN 10230-1); from memory. One of a
+ * length between has the wire of the shorter.
+ */
+const NAIL_WIRE: readonly (readonly [long: Length, shank: Length])[] = [
+  [inches(1), inches(72, 1000)],
+  [inches(5, 4), inches(76, 1000)],
+  [inches(3, 2), inches(80, 1000)],
+  [millimetres(40), millimetres(20, 10)],
+  [millimetres(50), millimetres(22, 10)],
+  [inches(2), inches(99, 1000)],
+  [millimetres(60), millimetres(25, 10)],
+  [inches(5, 2), inches(113, 1000)],
+  [millimetres(70), millimetres(28, 10)],
+  [inches(3), inches(128, 1000)],
+  [millimetres(80), millimetres(31, 10)],
+  [inches(7, 2), inches(135, 1000)],
+  [millimetres(90), millimetres(34, 10)],
+];
+
+/** Of what is driven by blows. */
+export function wireOf(
+  kind: "nail" | "brad" | "staple",
+  length: Length,
+): { readonly shank: Length; readonly head: Length } {
+  if (kind !== "nail") return WIRE[kind];
+  const shank = NAIL_WIRE.findLast(([long]) => !less(length, long))?.[1] ?? inches(72, 1000);
+  return { shank, head: multiply(shank, rational(5, 2)) };
+}
+
+/** Wire of brads, 0.048 in (18 gauge); staples 1/4 in wide of the same (from memory). */
+const WIRE = {
   brad: { shank: inches(48, 1000), head: inches(5, 64) },
   staple: { shank: inches(48, 1000), head: inches(1, 4) },
 } as const;

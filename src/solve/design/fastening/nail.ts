@@ -5,7 +5,7 @@ import { inches, type Length, millimetres } from "../../../units/length.ts";
 import { add, compare, less, multiply, negate, rational, subtract } from "../../../units/rational.ts";
 import type { Arrangement, Fastener } from "../../design.ts";
 import { shift, unit } from "../space.ts";
-import { SOLD_LENGTHS, WIRE } from "./catalogue.ts";
+import { SOLD_LENGTHS, wireOf } from "./catalogue.ts";
 import { depthAt, runAt } from "./line.ts";
 import { placesOf } from "./places-of.ts";
 import { type RowPlan, usualRow } from "./row.ts";
@@ -19,7 +19,6 @@ export function nails(kind: Driven, site: Site, moved: RowShift, context: Fasten
   const inch = context.units === "inch";
   const places = placesOf(site, moved, context, kind === "staple" ? stapleRow(inch) : usualRow(inch));
   if (!places) return [];
-  const { shank, head: headSize } = WIRE[kind];
   const fasteners: Fastener[] = [];
   for (const [number, at] of places.points.entries()) {
     const { depth: through, interrupted } = runAt(head.solid, at, axis, sign > 0 ? -1 : 1);
@@ -30,6 +29,7 @@ export function nails(kind: Driven, site: Site, moved: RowShift, context: Fasten
     const room = depthAt(hold.solid, at, axis, sign);
     const length = lengthFor(kind, site, through, room, context);
     if (!length) return [];
+    const { shank, head: headSize } = wireOf(kind, length);
     fasteners.push({
       id: `${site.joint}.${number + 1}`,
       joint: site.joint,

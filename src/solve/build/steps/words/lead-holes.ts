@@ -9,8 +9,11 @@ export function leadText(work: Work, list: readonly Fastener[]): readonly string
   const hole = leadHole(work, list);
   if (!hole) return [];
   const { kind } = list[0] as Fastener;
+  const further = hole.short
+    ? `, and go on as far with a ${kind} in the chuck, its head nipped off: the bit is too short`
+    : "";
   return [
-    `For each ${kind} bore a lead hole first, ${work.drill(hole.diameter)} across and ${work.print(hole.depth)} deep, or the wood splits; try it in an offcut.`,
+    `For each ${kind} bore a lead hole first, ${work.drill(hole.diameter)} across and ${work.print(hole.depth)} deep, or the wood splits${further}; try it in an offcut.`,
   ];
 }
 
