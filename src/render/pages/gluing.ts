@@ -34,7 +34,7 @@ export function gluing({ build, frame, printer }: Plan): Section | null {
     atoms: [
       ...sectionHeading("gluing", "Gluing", width),
       ...body(
-        `Put each together dry first, with all its clamps on, and see that every joint closes and that it is square. Lay scrap between clamp and wood, waxed or taped where glue may squeeze out. What comes to lie behind what it is glued to, like a rail or slats between posts, is sanded before: the corners are badly reached later.${hurry}`,
+        `Put each together dry first, with all its clamps on, and see that every joint closes and that it is square. Lay scrap between clamp and wood, waxed or taped where glue may squeeze out. What comes to lie behind what it is glued to, like a rail or slats between posts, is sanded before, also where no step says so: the corners are badly reached later.${hurry}`,
         width,
         { keep: true },
       ),

@@ -78,7 +78,11 @@ describe("a step of its own", () => {
     const { text, build, findings, steps, titled } = withOrder(`in its own step: ${wish}`);
     expect(said(findings)).toEqual([]);
     expect(titled(title).length).toBeGreaterThan(free.titled(title).length);
-    expect(doneIn(steps)).toEqual(doneIn(free.steps));
+    // Short parts that are planed apart do not share a piece.
+    const done = (all: typeof steps) => doneIn(all).filter((each) => !each.startsWith("make "));
+    expect(done(steps)).toEqual(done(free.steps));
+    const made = (all: typeof steps) => doneIn(all).filter((each) => each.startsWith("make ")).length;
+    expect(made(steps)).toBeGreaterThanOrEqual(made(free.steps));
     expect(build && auditOf(text, build)).toEqual([]);
   });
   it("what has its own step already keeps it", () => {

@@ -33,7 +33,7 @@ test("what goes into a rabbet is pressed square to the larger of its faces", () 
 // The upper back is 3/8 in thick and comes by itself; the shelf lies beside it, 5/8 in below its middle: each closes its own joint.
 test("a thin part presses nothing that lies beside it", () => {
   const text = textOfStep(stepWith(built("old-plans/wall-shelf"), /^Glue in the left side/u));
-  expect(text).toContain("one on the upper back (F) and one on the upper shelf (B).");
+  expect(text).toContain("one on the upper shelf (B) and one on the upper back (F).");
 });
 
 // A face frame is stiff when it is glued: where its long stile ends on its top rail, a clamp closes both on the case.

@@ -4,6 +4,7 @@ import { roundTo } from "../../../units/round.ts";
 import type { Layout } from "../../build.ts";
 import { faceAxis, otherAxes } from "../../design/space.ts";
 import type { Design, Fitting, Hardware, Hole, Part } from "../../design.ts";
+import { isGluedUp } from "../../design/making/plain.ts";
 import type { Jig, JigDraft } from "../model/jig.ts";
 import { spacers } from "./spacers.ts";
 import { drillingStrips } from "./strips.ts";
@@ -37,7 +38,14 @@ export function jigsOf({
 }): readonly Jig[] {
   const all = [...templates(design, holes), ...drillingStrips(design, holes, hardware), ...spacers(design, mark)];
   const thin = new Set(design.stock.filter(({ thickness }) => !less(THIN, thickness)).map(({ name }) => name));
-  const thinFirst = [...layouts].sort((a, b) => Number(thin.has(b.stock)) - Number(thin.has(a.stock)));
+  // What is all glued up has its thickness only when the panels have theirs.
+  const late = new Set(
+    design.stock
+      .filter(({ name, form }) => form === "board" && design.parts.every((p) => p.stock !== name || isGluedUp(p)))
+      .map(({ name }) => name),
+  );
+  const worth = ({ stock }: Layout): number => (late.has(stock) ? 0 : 2) + (thin.has(stock) ? 1 : 0);
+  const thinFirst = [...layouts].sort((a, b) => worth(b) - worth(a));
   const thickness = new Map(design.stock.map((stock) => [stock.name, stock.thickness]));
   return all.map((jig, i) => {
     const from = offcutFor(jig, thinFirst);

@@ -64,7 +64,9 @@ function gapText({ design, print }: Work, gaps: readonly Length[]): string {
     .toSorted(compare);
   const [least, most] = [sorted[0], sorted.at(-1)];
   if (!least || !most) return "";
-  return equal(least, most) ? `about ${print(least)}` : `${print(least).replace(UNIT, "")} to ${print(most)}`;
+  // Stepped off by what is rounded, the last would come out elsewhere.
+  const even = gaps.every((gap) => equal(gap, gaps[0] as Length)) && !equal(least, gaps[0] as Length);
+  return equal(least, most) ? `${even && gaps.length > 1 ? "evenly " : ""}about ${print(least)}` : `${print(least).replace(UNIT, "")} to ${print(most)}`;
 }
 
 /** Along the way in which they spread farthest; null of a single one. */
