@@ -32,13 +32,13 @@ export function apartText(work: Work, list: readonly Fastener[]): string {
   const rows = groupedBy(list, ({ joint }) => joint).flatMap((own) => nailed(work, own) ?? []);
   const all = gapText(
     work,
-    rows.flatMap(({ gaps }) => gaps),
+    rows.map(({ gaps }) => gaps),
   );
   if (all === "") return "";
-  const kinds = groupedBy(rows, (row) => `${gapText(work, row.gaps)}|${row.ends}`).map((own) => ({
+  const kinds = groupedBy(rows, (row) => `${gapText(work, [row.gaps])}|${row.ends}`).map((own) => ({
     panels: [...new Set(own.map(({ panel }) => panel))],
     mates: [...new Set(own.map(({ mate }) => mate))],
-    gaps: own.flatMap(({ gaps }) => gaps),
+    gaps: own.map(({ gaps }) => gaps),
     ends: own[0]?.ends ?? "",
   }));
   const panels = new Set(kinds.flatMap((kind) => kind.panels));
@@ -56,7 +56,8 @@ export function apartText(work: Work, list: readonly Fastener[]): string {
 }
 
 /** "about 4 1/2 in" or "4 to 5 in", to the half inch; empty where there is none. */
-function gapText({ design, print }: Work, gaps: readonly Length[]): string {
+function gapText({ design, print }: Work, rows: readonly (readonly Length[])[]): string {
+  const gaps = rows.flat();
   const step = design.units === "inch" ? inches(1, 2) : millimetres(10);
   const sorted = gaps
     .map((gap) => roundTo(gap, step))
@@ -65,8 +66,8 @@ function gapText({ design, print }: Work, gaps: readonly Length[]): string {
   const [least, most] = [sorted[0], sorted.at(-1)];
   if (!least || !most) return "";
   // Stepped off by what is rounded, the last would come out elsewhere.
-  const even = gaps.every((gap) => equal(gap, gaps[0] as Length)) && !equal(least, gaps[0] as Length);
-  return equal(least, most) ? `${even && gaps.length > 1 ? "evenly " : ""}about ${print(least)}` : `${print(least).replace(UNIT, "")} to ${print(most)}`;
+  const even = gaps.every((gap) => equal(gap, gaps[0] as Length)) && !equal(least, gaps[0] as Length) && rows.some((row) => row.length > 1);
+  return equal(least, most) ? `${even ? "evenly " : ""}about ${print(least)}` : `${print(least).replace(UNIT, "")} to ${print(most)}`;
 }
 
 /** Along the way in which they spread farthest; null of a single one. */
