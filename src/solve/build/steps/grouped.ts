@@ -25,10 +25,11 @@ function alike(work: Grouping, a: Move, b: Move): boolean {
   return matesOf(a).join() === matesOf(b).join() && (same || nearlySame(work, a, b));
 }
 
-/** Bodies of one kind that run, hang or lie in the same parts go in one after another: five drawers. */
+/** Bodies of one kind that run, hang or lie in the same parts go in one after another, from one side: five drawers. */
 const inARow = (work: Grouping, a: Move, b: Move): boolean =>
   bodyKind(a.arriving) !== null &&
   bodyKind(a.arriving) === bodyKind(b.arriving) &&
+  sameWay(a, b) &&
   [...a.work, ...b.work].every(({ joint }) => LOOSE.includes(joint.kind)) &&
   methodsOf(a) === methodsOf(b) &&
   marksOf(work, matesOf(a)) === marksOf(work, matesOf(b));
