@@ -9,6 +9,8 @@ test("glass beads stay in one wider piece until it is planed", () => {
     .steps.filter(({ title }) => /^Saw the rough pieces from white oak/u.test(plain(title)))
     .flatMap(({ text }) => text.map(plain).filter((line) => line.includes("narrower than")));
   expect(told).toMatch(/^(?:[A-Z]+, )+[A-Z]+ and [A-Z]+ are narrower than 1 1\/2 in:/u);
-  expect(told).toContain("such a piece is flattened and planed whole, and its sticks are ripped off when it has its thickness");
+  expect(told).toContain(
+    "such a piece is flattened and planed whole, and its sticks are ripped off when it has its thickness",
+  );
   expect(others).toEqual([]);
 });
