@@ -91,7 +91,7 @@ function introduction(rows: readonly DrillRow[], { unit }: Printer, { hardware, 
     ...(wallPilot === null
       ? []
       : [
-          `Not in the list: the pilot holes for the wall screws, ${sayDrill(wallPilot, design.units)}, bored at the wall into its studs as deep as the screws are long.`,
+          `Not in the list: the pilot holes for the wall screws, ${sayDrill(wallPilot, design.units)}, bored at the wall into its studs, as deep as the screws reach.`,
         ]),
     "Faces, edges and ends are those of the part as the finished piece stands. A number in brackets tells how many of such parts.",
   ].join(" ");

@@ -1,6 +1,6 @@
 /** What doors, drawers and lids shut in: air does not come there, and what smells goes nowhere. */
-import { inches, toNumber } from "../../../units/index.ts";
-import { type AxisIndex, faceOf, INDICES } from "../../design/space.ts";
+import { inches, TOLERANCE, toNumber } from "../../../units/index.ts";
+import { type AxisIndex, faceAxis, faceOf, INDICES, isHigh } from "../../design/space.ts";
 import type { Design, Face, Part } from "../../design.ts";
 import { panesOf } from "../order/glazing.ts";
 import { comesOff, fastBodies } from "../order/links.ts";
@@ -51,7 +51,7 @@ export function shutIn(design: Given): ShutIn {
   const faces = new Map<string, Inside>();
   for (const part of fixed) {
     if (alike.has(part.id)) continue;
-    const inside = insideOf(part, rooms);
+    const inside = insideOf(part, rooms, fixed);
     if (inside.area > 0) faces.set(part.id, inside);
   }
   return { wholly, faces };
@@ -156,11 +156,12 @@ function isHeld(rooms: readonly Box[], box: Box): boolean {
 const COUNTS = 0.1;
 
 /** What of a part is in the rooms. */
-function insideOf(part: Part, rooms: readonly Box[]): Inside {
+function insideOf(part: Part, rooms: readonly Box[], fixed: readonly Part[]): Inside {
   const box = boxOf(part);
   const areas = new Map<Face, number>();
   for (const room of rooms)
-    for (const { face, area } of looking(room, box)) areas.set(face, (areas.get(face) ?? 0) + area);
+    for (const { face, area } of looking(room, box))
+      if (!isCovered(part, face, fixed)) areas.set(face, (areas.get(face) ?? 0) + area);
   const whole = (face: Face): number => {
     const [a, b] = INDICES.filter((i) => faceOf(i, true) !== face && faceOf(i, false) !== face) as [
       AxisIndex,
@@ -175,6 +176,19 @@ function insideOf(part: Part, rooms: readonly Box[]): Inside {
       .toSorted(([, a], [, b]) => b - a)
       .map(([face]) => face),
   };
+}
+
+/** Whether most of a face lies against other parts, as the top of a plinth does under the bottom: no brush comes there. */
+function isCovered(part: Part, face: Face, fixed: readonly Part[]): boolean {
+  const [axis, high, own] = [faceAxis(face), isHigh(face), boxOf(part)];
+  const [a, b] = INDICES.filter((i) => i !== axis) as [AxisIndex, AxisIndex];
+  const covered = fixed.reduce((so, other) => {
+    const box = boxOf(other);
+    const gap = high ? (box.low[axis] ?? 0) - (own.high[axis] ?? 0) : (own.low[axis] ?? 0) - (box.high[axis] ?? 0);
+    if (other.id === part.id || Math.abs(gap) > TOLERANCE) return so;
+    return so + Math.max(0, shared(box, own, a)) * Math.max(0, shared(box, own, b));
+  }, 0);
+  return 2 * covered > size(own, a) * size(own, b);
 }
 
 /** The faces of a part that look into a room: what stands in it, as a divider does, has two of them there. */

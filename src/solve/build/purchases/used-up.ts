@@ -22,10 +22,20 @@ export function usedUp(steps: readonly Pick<Step, "text">[], units: Units): read
     ...(says(/\bstrips of double-sided tape\b/iu) > 0 ? ["fronts until they are screwed"] : []),
     ...(says(/\bon with double-sided tape\b/iu) > 0 ? ["blocks on slopes for clamps"] : []),
   ];
+  const pulled = all.flatMap((each) => /drive a spare ((?:#\d+ )?)wood screw (.+?) long through/u.exec(each) ?? []);
   const fences = says(/\btwo spare wood screws\b/iu);
   return [
     ...(taped.length > 0 ? [roll("double-sided tape, thin, no foam", `holds ${series(taped)}`)] : []),
     ...(says(/cloth tape/iu) > 0 ? [roll("strong cloth tape", "drawers are pulled out by it")] : []),
+    ...(pulled.length > 0
+      ? [
+          {
+            ...{ section: "supplies" as const, used: 1, spare: 0, sold: SINGLY, price: null },
+            item: `wood screw ${pulled[1]}× ${pulled[2]}`.replace("screw ×", "screw"),
+            notes: ["drawers are pulled out by it before they have their knobs or pulls"],
+          },
+        ]
+      : []),
     ...(fences > 0
       ? [
           {

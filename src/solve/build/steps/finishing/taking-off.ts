@@ -133,7 +133,15 @@ function againStep(work: Work, bodies: readonly Removable[], fast: boolean): Ste
     {
       ...{ unit: PUT_ON_AGAIN, bench: bodies.length * MINUTES.on },
       ...shown(work, bodies),
-      cautions: liftCaution(work, set.length > 0 ? carriedOf(work) : heaviest(work, bodies)),
+      cautions: [
+        ...(set.length > 0
+          ? liftCaution(
+              work,
+              carriedOf(work).filter((id) => !bodies.some(({ parts }) => parts.includes(id))),
+            )
+          : []),
+        ...liftCaution(work, heaviest(work, bodies)),
+      ],
     },
   );
 }

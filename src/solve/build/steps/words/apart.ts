@@ -66,8 +66,13 @@ function gapText({ design, print }: Work, rows: readonly (readonly Length[])[]):
   const [least, most] = [sorted[0], sorted.at(-1)];
   if (!least || !most) return "";
   // Stepped off by what is rounded, the last would come out elsewhere.
-  const even = gaps.every((gap) => equal(gap, gaps[0] as Length)) && !equal(least, gaps[0] as Length) && rows.some((row) => row.length > 1);
-  return equal(least, most) ? `${even ? "evenly " : ""}about ${print(least)}` : `${print(least).replace(UNIT, "")} to ${print(most)}`;
+  const even =
+    gaps.every((gap) => equal(gap, gaps[0] as Length)) &&
+    !equal(least, gaps[0] as Length) &&
+    rows.some((row) => row.length > 1);
+  return equal(least, most)
+    ? `${even ? "evenly " : ""}about ${print(least)}`
+    : `${print(least).replace(UNIT, "")} to ${print(most)}`;
 }
 
 /** Along the way in which they spread farthest; null of a single one. */

@@ -167,8 +167,13 @@ function placedByStuds(work: Work): string {
   const { design, place } = work;
   const first = firstOfTwoStuds(design);
   const datum = first?.beside ? `the inner face of ${definite(work, [first.beside])}` : "its left end";
+  // A cleat that stood off the wall by a board would hold what hangs on it at a slope.
+  const hung = design.joints.some(({ method }) => method === "hangs on");
+  const board = hung
+    ? ""
+    : ", or, where it has to hang elsewhere, screw a board across two studs first and fix it on that";
   return first
-    ? `Two lie behind it only where the middle of the first is ${place(first.from)} to ${place(first.to)} to the right of ${datum}: choose the place of the piece by that, or, where it has to hang elsewhere, screw a board across two studs first and fix it on that. `
+    ? `Two lie behind it only where the middle of the first is ${place(first.from)} to ${place(first.to)} to the right of ${datum}: choose the place of the piece by that${board}. `
     : "";
 }
 
