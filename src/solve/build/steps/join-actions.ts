@@ -1,5 +1,7 @@
 /** What is done in a move, for the record. */
+
 import type { Action } from "../../build.ts";
+import { isInPlace } from "../../design/shapes/in-place.ts";
 import type { Hardware, Joint } from "../../design.ts";
 import type { Drive } from "../order/plan.ts";
 import { boredThrough } from "./bored-through.ts";
@@ -54,7 +56,7 @@ function slotting(work: Work, keys: readonly Drive[]): readonly Action[] {
   const joints = new Set(keys.map(({ fastener }) => fastener.joint));
   return work.design.parts.flatMap(({ id, features }): readonly Action[] => {
     const own = features.flatMap((each, i) =>
-      "inPlace" in each && each.inPlace && each.for !== null && joints.has(each.for) ? [i] : [],
+      isInPlace(each) && each.for !== null && joints.has(each.for) ? [i] : [],
     );
     return own.length > 0 ? [{ do: "machine", part: id, features: own, holes: [] }] : [];
   });
