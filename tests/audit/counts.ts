@@ -62,7 +62,9 @@ function edgeLength([low, high]: ReturnType<typeof bounds>, edge: string): numbe
 }
 
 function* fasteners({ record }: Model): Violations {
-  const used = record.fasteners.flatMap((fastener) => [fastener.item, ...fastener.with]);
+  // Keys are sawn from offcuts.
+  const sold = record.fasteners.filter(({ kind }) => kind !== "key");
+  const used = sold.flatMap((fastener) => [fastener.item, ...fastener.with]);
   for (const item of new Set(used)) {
     const need = count(used, item);
     const bought = record.purchases.filter((line) => line.section === "fasteners" && line.item === item);

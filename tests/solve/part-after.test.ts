@@ -4,6 +4,7 @@ import { partAfter, workIn } from "../../src/solve/build/part-after.ts";
 import type { BuiltPart, Step } from "../../src/solve/build.ts";
 import type { Feature } from "../../src/solve/design.ts";
 import { toNumber } from "../../src/units/index.ts";
+import { built } from "../examples/compiled.ts";
 import { at, inch, part, step } from "../render/drawing/fixture/making.ts";
 
 const CUBIC_INCH = 406_400 ** 3;
@@ -67,5 +68,32 @@ describe("a part while it is worked on", () => {
     };
     const short = { ...whole, features: [{ ...taper, origin: at(0, 0.5, 0) }] };
     expect(volumeOf(partAfter({ steps: [machined(2, [0])], holes: [] }, short, 1))).toBeCloseTo(80, 9);
+  });
+});
+
+describe("parts of a frame with keyed mitres, loose", () => {
+  const build = built("old-plans/medicine-cabinet");
+  const line = build.cutList.find(({ parts }) => parts.includes("door.left-stile"));
+  const stile = build.parts.find(({ id }) => id === "door.left-stile") as BuiltPart;
+  const keyed = (build.steps.find((step) =>
+    step.actions.some(
+      (action) =>
+        action.do === "machine" &&
+        action.part === stile.id &&
+        action.features.some((i) => stile.features[i]?.kind === "slot"),
+    ),
+  )?.number ?? 0) as number;
+
+  it("have no slots before the corner is glued", () => {
+    const loose = partAfter(build, stile, keyed - 1);
+    expect(loose.features.some(({ kind }) => kind === "slot")).toBe(false);
+    // At each end half of a key's triangle with legs of 2 in, 1/8 in thick: the mitre halves it, so that 2 · 1/2 in² · 1/8 in come back.
+    // Where the groove for the panel, 3/8 in deep from the inner edge, ends below the slot nothing of it was there.
+    expect(volumeOf(loose) - volumeOf(stile)).toBeCloseTo(2 * 1 * 0.125, 6);
+    expect(volumeOf(partAfter(build, stile, keyed))).toBeCloseTo(volumeOf(stile), 9);
+  });
+  it("have none in the cut list", () => {
+    expect(line?.notes.join()).toContain("2 mitres");
+    expect(line?.notes.join()).not.toContain("slot");
   });
 });

@@ -14,11 +14,15 @@ import {
   subtractBox,
   unite,
 } from "../../geometry/index.ts";
+import type { Length } from "../../units/length.ts";
+import { add } from "../../units/rational.ts";
 import type { Build, BuiltPart } from "../build.ts";
 import { featureBox } from "../design/shapes/feature-box.ts";
+import { isInPlace } from "../design/shapes/in-place.ts";
 import { standsOut } from "../design/shapes/kinds.ts";
+import { type AxisIndex, INDICES, triple } from "../design/space.ts";
 import { onBench, placedFeature } from "../design/turning.ts";
-import type { Direction, Feature } from "../design.ts";
+import type { Box, Direction, Feature, Point } from "../design.ts";
 
 /** Features by their places, and holes, that steps from `first` to `last` make in a part. */
 export function workIn({ steps, holes }: Pick<Build, "steps" | "holes">, part: string, first: number, last: number) {
@@ -68,7 +72,11 @@ function filled({ solid, body, blank }: BuiltPart, done: readonly Feature[], wai
   const whole = waiting.some(standsOut) ? blank : body;
   const rough = solidBox(whole.low, whole.high);
   const wood = waiting.map((feature) =>
-    standsOut(feature) ? subtractBox(rough, body.low, body.high) : taken(rough, feature),
+    isInPlace(feature)
+      ? sliceAt(whole, feature)
+      : standsOut(feature)
+        ? subtractBox(rough, body.low, body.high)
+        : taken(rough, feature),
   );
   const left = wood.reduce<Solid>((so, each) => unite([so, without(done.reduce(worked, each), so)]), EMPTY);
   const all = unite([solid, without(left, solid)]);
@@ -88,6 +96,13 @@ function worked(wood: Solid, feature: Feature): Solid {
   if ("normal" in feature) return cut(wood, planeOf(feature));
   const { low, high } = featureBox(feature);
   return subtractBox(wood, low, high);
+}
+
+/** All the wood between the two cheeks of a slot that is sawn across a corner: what is not there in the end was cut with the rest, or is the slot. */
+function sliceAt({ low, high }: Box, { origin, across, size }: Extract<Feature, { inPlace?: true }>): Solid {
+  const at = INDICES.find((i) => across[i] !== 0) as AxisIndex;
+  const edge = (point: Point, value: Length): Point => triple((i) => (i === at ? value : point[i]));
+  return solidBox(edge(low, origin[at]), edge(high, add(origin[at], size[1])));
 }
 
 /** A slot in a mitre lies aslant: it is no box of the part, and is drawn from the first. */

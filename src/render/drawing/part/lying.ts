@@ -1,10 +1,12 @@
 /** How a part lies for its drawing: the side with most work in it to the eye, its length across the page, the edge with most work below. */
+
 import { type View, viewFrom } from "../../../geometry/picture/index.ts";
 import type { Vec } from "../../../geometry/types.ts";
 import { cross, dot, times } from "../../../geometry/vec.ts";
 import type { PartInWork } from "../../../solve/build/part-after.ts";
 import type { BuiltPart } from "../../../solve/build.ts";
 import { acrossOf } from "../../../solve/design/across-of.ts";
+import { isInPlace } from "../../../solve/design/shapes/in-place.ts";
 import { holeOnBench, onBench } from "../../../solve/design/turning.ts";
 import type { Axis, Feature, Hole } from "../../../solve/design.ts";
 
@@ -36,7 +38,7 @@ const SOFTENED: ReadonlySet<Feature["kind"]> = new Set(["chamfer", "round-over"]
 /** Whether a part is more than a rectangle of its cut list's size when it leaves the bench. */
 export const needsDrawing = (part: BuiltPart, holes: readonly Hole[]): boolean =>
   holes.some((hole) => hole.part === part.id && hole.atBench) ||
-  part.features.some((feature) => !SOFTENED.has(feature.kind) && !("inPlace" in feature && feature.inPlace));
+  part.features.some((feature) => !SOFTENED.has(feature.kind) && !isInPlace(feature));
 
 export function lying(built: BuiltPart, allHoles: readonly Hole[]): Lying {
   const part = { ...built, ...onBench(built) };

@@ -4,7 +4,9 @@ import type { Vec } from "../../../geometry/types.ts";
 import { minus, norm, plus, times } from "../../../geometry/vec.ts";
 import { sitsAt } from "../../../solve/build/drilling/sits-at.ts";
 import { mountedAt } from "../../../solve/build/mounted.ts";
+import { partAfter } from "../../../solve/build/part-after.ts";
 import type { Build, BuiltPart, Step } from "../../../solve/build.ts";
+import { isInPlace } from "../../../solve/design/shapes/in-place.ts";
 import { toNumber } from "../../../units/index.ts";
 import { shown } from "../exploded/moves.ts";
 import { reach, type Shifts, spread } from "../exploded/spread.ts";
@@ -75,7 +77,10 @@ function pieceScene(build: Build, step: Step): Scene {
   const goings = goingsOf(build, step);
   const fresh = new Set([...shows.fresh, ...goings.flatMap(({ parts }) => parts)]);
   const wanted = new Set([...fresh, ...shows.present]);
-  const all = build.parts.filter(({ id }) => wanted.has(id));
+  // What is sawn across a joint later is still wood.
+  const all = build.parts
+    .filter(({ id }) => wanted.has(id))
+    .map((part) => (part.features.some(isInPlace) ? partAfter(build, part, step.number) : part));
   const parts = [...all.filter(({ id }) => fresh.has(id)), ...all.filter(({ id }) => !fresh.has(id))];
   const size = Math.max(1, ...parts.map(({ solid }) => norm(minus(solid.high, solid.low))));
   const fitted = hardwareOn(build, step, wanted);

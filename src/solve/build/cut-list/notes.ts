@@ -1,5 +1,6 @@
 import type { Length } from "../../../units/length.ts";
 import { less } from "../../../units/rational.ts";
+import { isInPlace } from "../../design/shapes/in-place.ts";
 import { standsOut } from "../../design/shapes/kinds.ts";
 import { inRuns } from "../../design/shapes/runs.ts";
 import { onBench } from "../../design/turning.ts";
@@ -51,7 +52,8 @@ export function notesOf(
   const grown = lengthened(part) ? ["size includes what is let into the other parts"] : [];
   const seats = part.features.filter((feature) => feature.for !== null && hinged.has(feature.for));
   const cut = part.features.filter(
-    (feature) => !standsOut(feature) && feature.kind !== "angled end" && !seats.includes(feature),
+    (feature) =>
+      !standsOut(feature) && !isInPlace(feature) && feature.kind !== "angled end" && !seats.includes(feature),
   );
   const kinds = [...new Set(cut.map((feature) => feature.kind))];
   const work = kinds.map((kind) => {

@@ -23,6 +23,9 @@ const USUAL: readonly { readonly begins: RegExp; readonly sold: Sold; readonly s
 /** They are made of what every piece leaves over, so that no wood is reckoned for them. */
 const BUTTONS = "bought ready, or made of hardwood offcuts, as a step of their own tells";
 
+/** Keys are in no shop: the step that lets them in tells how they are sawn from an offcut. */
+const isMade = ({ kind }: Fastener): boolean => kind === "key";
+
 /** By name; `print`: a thickness as it is told. Hardware brings what is sold apart with it. */
 export function fastenerNeeds(
   fasteners: readonly Fastener[],
@@ -32,7 +35,7 @@ export function fastenerNeeds(
   const counts = new Map<string, number>();
   const whole = hardware.filter(({ halfOf }) => halfOf === undefined);
   const items = [
-    ...fasteners.flatMap(({ item, with: more = [] }) => [item, ...more]),
+    ...fasteners.filter((each) => !isMade(each)).flatMap(({ item, with: more = [] }) => [item, ...more]),
     ...whole.flatMap((each) => each.with ?? []),
   ];
   for (const item of items) counts.set(item, (counts.get(item) ?? 0) + 1);

@@ -24,6 +24,7 @@ import { inOrder, type Timed } from "./in-order.ts";
 import { interlocked } from "./interlocked.ts";
 import { jigSteps } from "./jigs.ts";
 import { joiningSteps } from "./joining.ts";
+import { keyingSteps } from "./keying.ts";
 import { unitOf } from "./later.ts";
 import { likeBefore } from "./like-before.ts";
 import { machiningSteps } from "./machining.ts";
@@ -174,6 +175,7 @@ function puttingTogether(work: Work, finished: Set<string>): readonly StepDraft[
     ...fittingSteps(work, step, made, ordered),
     ...earlySteps(work, step, finished, ordered.drafts),
     step,
+    ...keyingSteps(work, step),
     ...flushSteps(work, step),
   ]);
 }

@@ -1,4 +1,5 @@
 /** What is done in a move, for the record. */
+
 import type { Action } from "../../build.ts";
 import type { Hardware, Joint } from "../../design.ts";
 import type { Drive } from "../order/plan.ts";
@@ -36,8 +37,6 @@ export function actionsOf(work: Work, move: Move): readonly Action[] {
       joints.flatMap((joint) => boredThrough(work, joint)),
     ),
     ...(glued.length > 0 ? [{ do: "clamp", joints: glued } as const, { do: "release", joints: glued } as const] : []),
-    ...slotting(work, move.keys),
-    ...drivings(move.keys),
     ...fitActions(work.plan.hardware.filter((each) => joints.some(forGood(work, each)))),
   ];
 }
@@ -48,17 +47,6 @@ const forGood =
   ({ id }: Joint): boolean =>
     id === hardware.joint &&
     (staysOn(work, hardware) || !work.plan.removable.some(({ joints }) => joints.includes(id)));
-
-/** The slots of keys, sawn through both parts at once. */
-function slotting(work: Work, keys: readonly Drive[]): readonly Action[] {
-  const joints = new Set(keys.map(({ fastener }) => fastener.joint));
-  return work.design.parts.flatMap(({ id, features }): readonly Action[] => {
-    const own = features.flatMap((each, i) =>
-      "inPlace" in each && each.inPlace && each.for !== null && joints.has(each.for) ? [i] : [],
-    );
-    return own.length > 0 ? [{ do: "machine", part: id, features: own, holes: [] }] : [];
-  });
-}
 
 /** Pilots that are drilled in place, part by part. */
 function drillings(work: Work, drives: readonly Drive[]): readonly Action[] {

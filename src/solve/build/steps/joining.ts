@@ -32,7 +32,6 @@ import { WALL_CAUTION } from "./words/fitted.ts";
 import { laysDown } from "./words/glazed.ts";
 import { cornerTexts, insideText } from "./words/inside.ts";
 import { joiningText } from "./words/joining.ts";
-import { keyTexts } from "./words/keys.ts";
 import { liftCaution } from "./words/lifting.ts";
 import { markedTexts } from "./words/marked-places.ts";
 import { inLineTexts, squareTexts } from "./words/true.ts";
@@ -88,7 +87,6 @@ function joiningStep(
   const [first] = moves as readonly [Move];
   const joints = moves.flatMap((move) => move.work.map(({ joint }) => joint));
   const drives = moves.flatMap((move) => move.work.flatMap((w) => w.drives));
-  const keys = moves.flatMap((move) => move.keys);
   const glued = joints.some((joint) => joint.glue);
   const arriving = moves.flatMap((move) => move.arriving);
   const started = first.starts ? first.present : [];
@@ -144,7 +142,7 @@ function joiningStep(
     bench:
       n *
       ((hung ? 1 : fresh.length) * MINUTES.part +
-        (drives.length + keys.length) * MINUTES.fastener +
+        drives.length * MINUTES.fastener +
         (glued ? joints.length * MINUTES.glue : 0)),
     waits: glued ? [CLAMPED, CURED] : [],
     ...(clamps.length > 0 && { clamps }),
@@ -180,7 +178,6 @@ function joiningStep(
       ...togetherTexts(work, moves),
       ...(glued ? withClampPlaces(shown, clampPlaces(work, moves)) : shown),
       ...(proof && !shown.some((each) => each.includes(proof.text)) ? [proof.text] : []),
-      ...keyTexts(work, moves),
       ...(hung ? [...whenItHangs(work), "Load it little by little."] : []),
       ...(closing || hung || !glued ? [] : squareTexts(work, joints)),
       ...sticks.flatMap((each) => clearText(work, each)),
@@ -224,7 +221,7 @@ function joiningStep(
       travel: lowered
         ? [{ parts: first.present, along: first.along.map((c) => (c === 0 ? 0 : -c)) as unknown as Direction }]
         : moves.map((move) => ({ parts: move.arriving, along: move.along })),
-      fasteners: [...drives, ...keys].map(({ fastener }) => fastener.id),
+      fasteners: drives.map(({ fastener }) => fastener.id),
       ...(flat && { up: flat }),
     },
   };

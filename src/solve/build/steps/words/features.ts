@@ -1,6 +1,7 @@
 import { inches, type Length, millimetres } from "../../../../units/length.ts";
 import { absolute, divide, equal, less, multiply, rational, subtract, toNumber } from "../../../../units/rational.ts";
 import { roundTo } from "../../../../units/round.ts";
+import { isInPlace } from "../../../design/shapes/in-place.ts";
 import { standsOut } from "../../../design/shapes/kinds.ts";
 import { inRuns } from "../../../design/shapes/runs.ts";
 import { type AxisIndex, extent, faceOf, INDICES, indexOf } from "../../../design/space.ts";
@@ -23,7 +24,7 @@ import { whatIsLeft } from "./what-is-left.ts";
 
 /** How the cuts of one kind are made in a part at the bench: a sentence for each size, with every place. */
 export function featureText(work: Work, part: Part, kind: Feature["kind"]): readonly string[] {
-  const all = part.features.filter((feature) => feature.kind === kind && !("inPlace" in feature && feature.inPlace));
+  const all = part.features.filter((feature) => feature.kind === kind && !isInPlace(feature));
   if (kind === "mitre")
     return mitreTexts(
       work,
