@@ -2,12 +2,13 @@
 import { contact, overlapDepth, type Solid } from "../../../../geometry/index.ts";
 import { type Movement, move } from "../../../../geometry/transform.ts";
 import { TOLERANCE } from "../../../../units/length.ts";
-import { toNumber } from "../../../../units/rational.ts";
-import { middle, triple } from "../../../design/space.ts";
+import { add, less, subtract, toNumber } from "../../../../units/rational.ts";
+import { featureBox, isSquare } from "../../../design/shapes/feature-box.ts";
+import { enclosing, INDICES, middle, triple } from "../../../design/space.ts";
 import type { Joint, Part } from "../../../design.ts";
 import type { Work } from "../draft.ts";
-import { holeTrait, movedTrait, sameTraits, type Trait } from "./traits.ts";
-import type { Body } from "./turns.ts";
+import { featureTrait, holeTrait, movedTrait, sameTraits, type Trait } from "./traits.ts";
+import { aboutMiddle, type Body } from "./turns.ts";
 
 /** The share of the touching area that has to be left: what is cut for other joints may take some of it. */
 const TOUCHES = 0.8;
@@ -22,17 +23,22 @@ export function closes(
 ): boolean {
   const own = new Set(body.parts.map(({ id }) => id));
   const met = joints.filter(({ parts: [a, b] }) => own.has(a) !== own.has(b));
+  const mates = others.filter(({ id }) => met.some(({ parts }) => parts.includes(id)));
+  const moved = [turn, ...shifted(body, turn, met, mates)];
+  return moved.some((each) => fits(work, body, each, others, { met, mates }));
+}
+
+function fits(
+  work: Work,
+  body: Body,
+  turn: Movement,
+  others: readonly Part[],
+  { met, mates }: { readonly met: readonly Joint[]; readonly mates: readonly Part[] },
+): boolean {
   const holes = boredFor(work, body, met);
-  if (
-    !sameTraits(
-      holes,
-      holes.map((hole) => movedTrait(hole, turn)),
-    )
-  )
-    return false;
+  if (!isSame(holes, turn)) return false;
   const turned = body.parts.map(({ solid }) => move(solid, turn));
   if (others.some(({ solid }) => turned.some((each) => overlapDepth(each, solid) > TOLERANCE))) return false;
-  const mates = others.filter(({ id }) => met.some(({ parts }) => parts.includes(id)));
   return mates.every(({ solid }) => {
     const before = touching(
       body.parts.map((part) => part.solid),
@@ -40,6 +46,49 @@ export function closes(
     );
     return touching(turned, solid) >= TOUCHES * before;
   });
+}
+
+const isSame = (traits: readonly Trait[], turn: Movement): boolean =>
+  sameTraits(
+    traits,
+    traits.map((each) => movedTrait(each, turn)),
+  );
+
+/**
+ * The turn with the shift that brings the tenons back to their mortises, where they lie out of the middle. Where the body would then stand out of what it
+ * is joined to, as it does not, that is seen.
+ */
+function shifted(
+  { parts, box }: Body,
+  turn: Movement,
+  joints: readonly Joint[],
+  mates: readonly Part[],
+): readonly Movement[] {
+  const ids = new Set(joints.map(({ id }) => id));
+  const cut = parts.flatMap(({ body, features }) =>
+    features.flatMap((each) =>
+      ids.has(each.for ?? "") && "size" in each && isSquare(each)
+        ? [{ box: featureBox(each), trait: featureTrait(body, each) }]
+        : [],
+    ),
+  );
+  const [first, ...more] = cut.map((each) => each.box);
+  if (!first) return [];
+  const about = aboutMiddle(more.reduce(enclosing, first), turn);
+  const by = triple((i) => subtract(about.shift[i], turn.shift[i]));
+  const room = mates.map(({ body }) => body).reduce(enclosing, box);
+  const stays = INDICES.every(
+    (i) => !less(add(box.low[i], by[i]), room.low[i]) && !less(room.high[i], add(box.high[i], by[i])),
+  );
+  const isShifted = by.some(({ n }) => n !== 0n);
+  return isShifted &&
+    stays &&
+    isSame(
+      cut.map(({ trait }) => trait),
+      about,
+    )
+    ? [about]
+    : [];
 }
 
 const touching = (solids: readonly Solid[], other: Solid): number =>

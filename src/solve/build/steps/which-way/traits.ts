@@ -3,7 +3,7 @@
 import type { Vec } from "../../../../geometry/index.ts";
 import { type Movement, movePoint, turnVec } from "../../../../geometry/transform.ts";
 import { dot, minus, plus, times } from "../../../../geometry/vec.ts";
-import { TOLERANCE } from "../../../../units/length.ts";
+import { TOLERANCE, UNITS_PER_MM } from "../../../../units/length.ts";
 import { toNumber } from "../../../../units/rational.ts";
 import { makingOf } from "../../../design/making/plain.ts";
 import { featureBox, isSquare } from "../../../design/shapes/feature-box.ts";
@@ -51,10 +51,30 @@ const SEEN: ReadonlySet<Feature["kind"]> = new Set<Feature["kind"]>([
   ...(["arch", "round-over", "rounded corner", "cut-out", "taper", "chamfer", "bevel", "angled end", "notch"] as const),
 ]);
 
-const isSeen = ({ features }: Part, { kind, for: joint }: Feature): boolean =>
-  joint === null
-    ? SEEN.has(kind)
-    : kind === "mitre" && !features.some((other) => other.kind === "tenon" && other.for === joint);
+function isSeen({ body, features }: Part, feature: Feature): boolean {
+  const { kind, for: joint } = feature;
+  if (joint !== null)
+    return kind === "mitre" && !features.some((other) => other.kind === "tenon" && other.for === joint);
+  return SEEN.has(kind) && !isEased(body, feature);
+}
+
+/** A chamfer that takes less off is not seen from afar. */
+const SMALL = UNITS_PER_MM * 6;
+
+/** Whether an edge has a small chamfer. */
+export function isEased(body: Box, feature: Feature): feature is Extract<Feature, { normal: unknown }> {
+  if (feature.kind !== "chamfer" || !("normal" in feature)) return false;
+  const { normal, origin } = feature;
+  const edge = triple((i) => toNumber(body[normal[i] > 0 ? "high" : "low"][i]));
+  const cut = dot(
+    minus(
+      edge,
+      triple((i) => toNumber(origin[i])),
+    ),
+    normal,
+  );
+  return INDICES.every((i) => normal[i] === 0 || cut / Math.abs(normal[i]) < SMALL);
+}
 
 /** Its outline, and what of its shape is seen at a glance. */
 export const outlineOf = (part: Part): readonly Trait[] => [
@@ -82,7 +102,7 @@ const ofBox = (label: string, box: Box): Trait => ({
   reach: triple((i) => toNumber(extent(box, i))),
 });
 
-function featureTrait(body: Box, feature: Feature): Trait {
+export function featureTrait(body: Box, feature: Feature): Trait {
   if ("normal" in feature) {
     const [centre, way] = [triple((i) => toNumber(middle(body, i))), feature.normal];
     const off = minus(
