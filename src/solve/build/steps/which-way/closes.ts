@@ -1,11 +1,11 @@
 /** Whether a body can be turned and all its joints of a step still close. */
-import { contact, overlapDepth, type Solid } from "../../../../geometry/index.ts";
+import { contact, overlapDepth, type Solid, type Vec } from "../../../../geometry/index.ts";
 import { type Movement, move } from "../../../../geometry/transform.ts";
 import { TOLERANCE } from "../../../../units/length.ts";
-import { add, less, subtract, toNumber } from "../../../../units/rational.ts";
+import { add, equal, less, subtract, toNumber } from "../../../../units/rational.ts";
 import { featureBox, isSquare } from "../../../design/shapes/feature-box.ts";
-import { enclosing, INDICES, middle, triple } from "../../../design/space.ts";
-import type { Joint, Part } from "../../../design.ts";
+import { type AxisIndex, enclosing, INDICES, middle, triple } from "../../../design/space.ts";
+import type { Box, Hole, Joint, Part } from "../../../design.ts";
 import type { Work } from "../draft.ts";
 import { featureTrait, holeTrait, movedTrait, sameTraits, type Trait } from "./traits.ts";
 import { aboutMiddle, type Body } from "./turns.ts";
@@ -56,7 +56,7 @@ const isSame = (traits: readonly Trait[], turn: Movement): boolean =>
 
 /**
  * The turn with the shift that brings the tenons back to their mortises, where they lie out of the middle. Where the body would then stand out of what it
- * is joined to, as it does not, that is seen.
+ * is joined to, or be flush with it no more, that is seen.
  */
 function shifted(
   { parts, box }: Body,
@@ -77,8 +77,15 @@ function shifted(
   const about = aboutMiddle(more.reduce(enclosing, first), turn);
   const by = triple((i) => subtract(about.shift[i], turn.shift[i]));
   const room = mates.map(({ body }) => body).reduce(enclosing, box);
+  const there: Box = {
+    low: triple((i) => add(box.low[i], by[i])),
+    high: triple((i) => add(box.high[i], by[i])),
+  };
   const stays = INDICES.every(
-    (i) => !less(add(box.low[i], by[i]), room.low[i]) && !less(room.high[i], add(box.high[i], by[i])),
+    (i) =>
+      !less(there.low[i], room.low[i]) &&
+      !less(room.high[i], there.high[i]) &&
+      mates.every(({ body }) => !isFlush(box, body, i) || isFlush(there, body, i)),
   );
   const isShifted = by.some(({ n }) => n !== 0n);
   return isShifted &&
@@ -93,6 +100,9 @@ function shifted(
 
 const touching = (solids: readonly Solid[], other: Solid): number =>
   solids.flatMap((solid) => contact(solid, other)).reduce((so, { area }) => so + area, 0);
+
+const isFlush = (one: Box, other: Box, axis: AxisIndex): boolean =>
+  equal(one.low[axis], other.low[axis]) || equal(one.high[axis], other.high[axis]);
 
 /**
  * Of what fastens some joints: holes that have to meet those of the other part; of what is driven through holes of this part alone, the side that it is
@@ -111,8 +121,14 @@ function boredFor({ plan }: Work, { parts, box }: Body, joints: readonly Joint[]
     const own = part.get(hole.part);
     if (!own) return [];
     const { label, at, way } = holeTrait(own, hole);
+    // A pin that goes on in this part beyond the other one: where it goes through is all that has to agree.
+    const goesOn = holes.some((other) => other !== hole && other.part === hole.part && other.for === hole.for);
+    if (beyond.has(hole.for) && goesOn) return [{ label: "pin", at: throughMiddle(own, hole) }];
     if (beyond.has(hole.for)) return [{ label, at, ...(way && { way }) }];
     if (hole.kind === "pocket") return [];
     return [{ label: "driven", at: centre, way: hole.direction }];
   });
 }
+
+const throughMiddle = ({ body }: Part, { at, direction }: Hole): Vec =>
+  triple((i) => toNumber(Math.abs(direction[i]) > 0.99 ? middle(body, i) : at[i]));

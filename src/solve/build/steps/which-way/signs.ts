@@ -27,8 +27,8 @@ export function signsOf(
 ): readonly Sign[] {
   const all = [
     ...cutSigns(work, part, filled),
-    ...holeSigns(work, part, driven),
     ...easedSigns(part),
+    ...holeSigns(work, part, driven),
     ...bandSigns(part),
   ];
   return all.toSorted((a, b) => rank(a) - rank(b));

@@ -76,7 +76,7 @@ function sidesOf(
   if (known || all.some(({ turned }) => turned)) return { signs, lying: [] };
   const whole = all.map(({ body }) => body).reduce(enclosing);
   const turns = halfTurnsOf(whole);
-  const outline = all.flatMap(outlineOf);
+  const outline = all.flatMap((part) => outlineOf(part));
   const more: Sign[] = [];
   const lying: { readonly part: Part; readonly way: Direction }[] = [];
   for (const turn of turns) {

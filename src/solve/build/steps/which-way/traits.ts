@@ -51,11 +51,11 @@ const SEEN: ReadonlySet<Feature["kind"]> = new Set<Feature["kind"]>([
   ...(["arch", "round-over", "rounded corner", "cut-out", "taper", "chamfer", "bevel", "angled end", "notch"] as const),
 ]);
 
-function isSeen({ body, features }: Part, feature: Feature): boolean {
+function isSeen({ body, features }: Part, feature: Feature, eased: boolean): boolean {
   const { kind, for: joint } = feature;
   if (joint !== null)
     return kind === "mitre" && !features.some((other) => other.kind === "tenon" && other.for === joint);
-  return SEEN.has(kind) && !isEased(body, feature);
+  return SEEN.has(kind) && (eased || !isEased(body, feature));
 }
 
 /** A chamfer that takes less off is not seen from afar. */
@@ -76,10 +76,10 @@ export function isEased(body: Box, feature: Feature): feature is Extract<Feature
   return INDICES.every((i) => normal[i] === 0 || cut / Math.abs(normal[i]) < SMALL);
 }
 
-/** Its outline, and what of its shape is seen at a glance. */
-export const outlineOf = (part: Part): readonly Trait[] => [
+/** Its outline, and what of its shape is seen at a glance; `eased`: small chamfers too. */
+export const outlineOf = (part: Part, eased = false): readonly Trait[] => [
   ofBox("body", part.body),
-  ...part.features.filter((each) => isSeen(part, each)).map((each) => featureTrait(part.body, each)),
+  ...part.features.filter((each) => isSeen(part, each, eased)).map((each) => featureTrait(part.body, each)),
 ];
 
 /** All of it. `holes`: those of all parts. */
