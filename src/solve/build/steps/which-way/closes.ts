@@ -121,14 +121,20 @@ function boredFor({ plan }: Work, { parts, box }: Body, joints: readonly Joint[]
     const own = part.get(hole.part);
     if (!own) return [];
     const { label, at, way } = holeTrait(own, hole);
-    // A pin that goes on in this part beyond the other one: where it goes through is all that has to agree.
-    const goesOn = holes.some((other) => other !== hole && other.part === hole.part && other.for === hole.for);
-    if (beyond.has(hole.for) && goesOn) return [{ label: "pin", at: throughMiddle(own, hole) }];
+    // A pin that goes on in this part beyond the other one: all that has to agree is where it goes through.
+    if (holes.some((other) => goesOn(hole, other))) return [{ label: "pin", at: throughMiddle(own, hole) }];
     if (beyond.has(hole.for)) return [{ label, at, ...(way && { way }) }];
     if (hole.kind === "pocket") return [];
     return [{ label: "driven", at: centre, way: hole.direction }];
   });
 }
+
+/** Whether what fills a hole passes through another part before it ends in this one. */
+const goesOn = (hole: Hole, other: Hole): boolean =>
+  !hole.through &&
+  other.for === hole.for &&
+  other.part !== hole.part &&
+  INDICES.some((i) => toNumber(subtract(other.at[i], hole.at[i])) * hole.direction[i] > TOLERANCE);
 
 const throughMiddle = ({ body }: Part, { at, direction }: Hole): Vec =>
   triple((i) => toNumber(Math.abs(direction[i]) > 0.99 ? middle(body, i) : at[i]));
