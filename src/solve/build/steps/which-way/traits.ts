@@ -37,6 +37,13 @@ export function sameTraits(some: readonly Trait[], others: readonly Trait[]): bo
   );
 }
 
+/** Whether a turn changes none of them. */
+export const staysSame = (traits: readonly Trait[], turn: Movement): boolean =>
+  sameTraits(
+    traits,
+    traits.map((each) => movedTrait(each, turn)),
+  );
+
 const isSame = (one: Trait, other: Trait): boolean =>
   one.label === other.label &&
   isNear(one.at, other.at, TOLERANCE) &&
