@@ -2,14 +2,14 @@
 import type { Movement } from "../../../../geometry/transform.ts";
 import { add, equal, less, subtract } from "../../../../units/rational.ts";
 import { featureBox, isSquare } from "../../../design/shapes/feature-box.ts";
-import { type AxisIndex, enclosing, INDICES, triple } from "../../../design/space.ts";
+import { type AxisIndex, enclosing, INDICES, indexOf, triple } from "../../../design/space.ts";
 import type { Box, Joint, Part } from "../../../design.ts";
 import { featureTrait, staysSame } from "./traits.ts";
 import { aboutMiddle, type Body } from "./turns.ts";
 
 /**
- * The turn with the shift that brings the tenons back to their mortises, where they lie out of the middle. Where the body would then stand out of what it
- * is joined to, or be flush with it no more, that is seen.
+ * The turn with the shift that brings the tenons back to their mortises, where they lie out of the middle. Only in the thickness of a part: along its
+ * width its place is measured. Where it would then stand out of what it is joined to, or be flush with it no more, that is seen.
  */
 export function shifted(
   { parts, box }: Body,
@@ -26,7 +26,8 @@ export function shifted(
     ),
   );
   const [first, ...more] = cut.map((each) => each.box);
-  if (!first) return [];
+  const [part, ...rest] = parts;
+  if (!first || !part || rest.length > 0) return [];
   const about = aboutMiddle(more.reduce(enclosing, first), turn);
   const by = triple((i) => subtract(about.shift[i], turn.shift[i]));
   const room = mates.map(({ body }) => body).reduce(enclosing, box);
@@ -40,7 +41,8 @@ export function shifted(
       !less(room.high[i], there.high[i]) &&
       mates.every(({ body }) => !isFlush(box, body, i) || isFlush(there, body, i)),
   );
-  const isShifted = by.some(({ n }) => n !== 0n);
+  const thin = indexOf(part.axes.thickness);
+  const isShifted = INDICES.every((i) => (by[i].n !== 0n) === (i === thin));
   return isShifted &&
     stays &&
     staysSame(
