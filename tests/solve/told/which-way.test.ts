@@ -98,7 +98,34 @@ describe("doors", () => {
   });
 });
 
-test("a chest that is the same from both ends is not told again which is which as boards come to it", () => {
-  const texts = built("old-plans/cedar-chest").steps.map(({ text }) => plain(text.join(" ")));
-  expect(texts.filter((text) => /holes for the lid support of the/u.test(text))).toHaveLength(1);
+// Its mortises lie in the middle of a post of 1 1/4 in: 3/4 in thick it fits flush with the outside as well as with the inside. The upper rail would
+// stand out of the posts.
+test("a rail that would go into its mortises turned over, and shifted, is told its side", () => {
+  const text = textOfStep(stepWith(built("old-plans/plant-stand"), /^Glue up the post \(B\), the rail \(E\)/u));
+  expect(text).toContain("The wide ends of the screw holes of the lower rail (F) look to the right.");
+  expect(text).not.toMatch(/of the rail \(E\) look/u);
+});
+
+test("pegs go through a breadboard end from above: it is told as it is set on, not when they are in", () => {
+  const build = built("loan-desk");
+  expect(textOfStep(stepWith(build, /^Glue up the panel \(E\) and two breadboard ends/u))).toContain(
+    "The peg holes of each of two breadboard ends (F) look to the top.",
+  );
+  expect(textOfStep(stepWith(build, /^Add the panel \(E\)/u))).not.toMatch(/peg holes [^.]*\blook/u);
+});
+
+test("a chest of boards with small chamfers is told where these lie, and not again as more boards come to it", () => {
+  const build = built("old-plans/cedar-chest");
+  const ends = textOfStep(stepWith(build, /^Nail the side \(A\), the left end/u));
+  for (const [name, side] of [
+    ["side (A)", "front"],
+    ["left end (D)", "left"],
+    ["right end (E)", "right"],
+  ])
+    expect(ends).toContain(`The chamfer of the ${name} looks to the ${side} and lies at the top edge.`);
+  expect(textOfStep(stepWith(build, /^Nail on the side \(A\)/u))).toContain(
+    "The chamfer of the side (A) looks to the back and lies at the top edge.",
+  );
+  const texts = build.steps.map(({ text }) => plain(text.join(" ")));
+  expect(texts.filter((text) => /The chamfers? (?:of|lies|lie)/u.test(text))).toHaveLength(2);
 });

@@ -1,14 +1,19 @@
 /** What tells the sides of a part by the holes that are bored into it. */
-import { equal, less, type Rational } from "../../../../units/rational.ts";
-import { type AxisIndex, INDICES, indexOf, unit } from "../../../design/space.ts";
-import type { Hole, Part } from "../../../design.ts";
+import { absolute, equal, less, min, type Rational, subtract } from "../../../../units/rational.ts";
+import { type AxisIndex, INDICES, indexOf, middle, unit } from "../../../design/space.ts";
+import type { Box, Hole, Part } from "../../../design.ts";
 import { pluralOf, type Work } from "../draft.ts";
 import { groupedBy } from "../wishes/own-key.ts";
 import { mouthSide } from "../words/holes.ts";
+import { sideWord } from "../words/measured.ts";
 import { isHigher, type Sign } from "./sign.ts";
 
-export function holeSigns(work: Work, part: Part): readonly Sign[] {
-  const bored = work.plan.holes.filter((hole) => hole.part === part.id && hole.atBench && !hole.spare);
+/** `driven`: ids of joints whose fasteners fill their holes. */
+export function holeSigns(work: Work, part: Part, driven: ReadonlySet<string>): readonly Sign[] {
+  const filled = new Set([...driven].flatMap((id) => work.plan.chosen.get(id)?.fasteners.map(({ id }) => id) ?? []));
+  const bored = work.plan.holes.filter(
+    (hole) => hole.part === part.id && hole.atBench && !hole.spare && !filled.has(hole.for ?? ""),
+  );
   return groupedBy(bored, (hole) => purpose(work, hole).join()).flatMap((kin) => {
     const [one, more] = purpose(work, kin[0] as Hole);
     const all = groupedBy(kin, (hole) => `${hole.through && hole.stages.length === 1} ${mouth(hole)}`);
@@ -49,8 +54,23 @@ function nearSigns(part: Part, holes: readonly Hole[], names: Names): readonly S
     const spots = holes.map(({ at }) => ({ low: at, high: at }));
     const high = axis === alongOf(first) ? null : isHigher(part.body, spots, axis);
     if (high === null) return [];
-    return [{ part, what: { ...names, count: holes.length }, how: "nearer", way: unit(axis, high ? 1 : -1) }];
+    const way = unit(axis, high ? 1 : -1);
+    const half = middle(part.body, axis);
+    const beyond = spots.some(({ low }) => (high ? less(low[axis], half) : less(half, low[axis])));
+    const word = sideWord(part, axis);
+    // A square post has faces all round: the nearest to one of them would not be the nearest to one of these.
+    if (!beyond || word === "face") return [{ part, what: { ...names, count: holes.length }, how: "nearer", way }];
+    const count = countNearest(part, spots, axis, high);
+    const more = `${names.more} nearest to an ${word}`;
+    return [{ part, what: { ...names, more, count }, how: "nearest", way }];
   });
+}
+
+function countNearest({ body }: Part, spots: readonly Box[], axis: AxisIndex, high: boolean): number {
+  const side = high ? "high" : "low";
+  const off = spots.map((each) => absolute(subtract(body[side][axis], each[side][axis])));
+  const least = off.reduce(min);
+  return off.filter((each) => equal(each, least)).length;
 }
 
 /** Among slots of several lengths, or among slots and round holes, where the round ones or the longest are. */

@@ -37,7 +37,7 @@ export function onesOf(
     const lies = some.flatMap(({ how, way }): One["lies"] =>
       how === "looks"
         ? []
-        : [{ how: how === "lies" ? "at" : "nearer to", side: `${faceAt(way)} ${sideWord(part, axisOf(way))}` }],
+        : [{ how: how === "nearer" ? "nearer to" : "at", side: `${faceAt(way)} ${sideWord(part, axisOf(way))}` }],
     );
     return { part, what, looks: looks ? (facing.has(looks) ? "inwards" : faceAt(looks.way)) : null, lies };
   });

@@ -1,6 +1,6 @@
 /** What can be told of a side of a part, and which side something is nearer to. */
-import type { Length } from "../../../../units/length.ts";
-import { compare, equal, min, subtract } from "../../../../units/rational.ts";
+import { type Length, millimetres } from "../../../../units/length.ts";
+import { absolute, less, min, subtract } from "../../../../units/rational.ts";
 import type { AxisIndex } from "../../../design/space.ts";
 import type { Box, Direction, Part } from "../../../design.ts";
 
@@ -8,15 +8,18 @@ export interface Sign {
   readonly part: Part;
   /** "mortise" and "mortises", "wide end" and "wide ends"; how many there are; what is said of them: " for the stretcher (C)". */
   readonly what: { readonly one: string; readonly many: string; readonly count: number; readonly more: string };
-  readonly how: "looks" | "lies" | "nearer";
+  readonly how: "looks" | "lies" | "nearer" | "nearest";
   /** Out of the part, to where it looks or lies. */
   readonly way: Direction;
 }
 
-/** Whether the nearest of some lies nearer to the high side than the nearest does to the low one; null where they lie as near to both. */
+/** Distances that differ by less look the same. */
+const SEEN = millimetres(3);
+
+/** Whether the nearest of some lies nearer to the high side than the nearest does to the low one; null where they look as near to both. */
 export function isHigher(body: Box, some: readonly Box[], axis: AxisIndex): boolean | null {
   const least = (all: readonly Length[]): Length => all.reduce(min);
   const low = least(some.map((each) => subtract(each.low[axis], body.low[axis])));
   const high = least(some.map((each) => subtract(body.high[axis], each.high[axis])));
-  return equal(low, high) ? null : compare(high, low) < 0;
+  return less(absolute(subtract(low, high)), SEEN) ? null : less(high, low);
 }

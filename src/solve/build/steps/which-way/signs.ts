@@ -3,7 +3,7 @@ import { compare, equal } from "../../../../units/rational.ts";
 import { makingOf } from "../../../design/making/plain.ts";
 import { featureBox, isSquare } from "../../../design/shapes/feature-box.ts";
 import { standsOut } from "../../../design/shapes/kinds.ts";
-import { axisOf, enclosing, extent, INDICES, normalOf, unit } from "../../../design/space.ts";
+import { axisOf, enclosing, extent, INDICES, indexOf, normalOf, unit } from "../../../design/space.ts";
 import type { Part } from "../../../design.ts";
 import { called, pluralOf, type Work } from "../draft.ts";
 import { groupedBy } from "../wishes/own-key.ts";
@@ -11,16 +11,26 @@ import type { BoxFeature } from "../words/boxes.ts";
 import { nameOf } from "../words/cut-names.ts";
 import { holeSigns } from "./hole-signs.ts";
 import { isHigher, type Sign } from "./sign.ts";
+import { isEased } from "./traits.ts";
 
-const RANK: readonly Sign["how"][] = ["looks", "lies", "nearer"];
+const RANK: readonly Sign["how"][] = ["looks", "lies", "nearer", "nearest"];
 
 /** Cuts that are made along an edge. */
 const AT_EDGES: ReadonlySet<string> = new Set(["rabbet"]);
 const rank = ({ how, what }: Sign): number => RANK.indexOf(how) - (how === "lies" && AT_EDGES.has(what.one) ? 0.5 : 0);
 
-/** The plainest first. `filled`: ids of joints whose cuts are filled when the step is done. */
-export function signsOf(work: Work, part: Part, filled: ReadonlySet<string>): readonly Sign[] {
-  const all = [...cutSigns(work, part, filled), ...holeSigns(work, part), ...bandSigns(part)];
+/** The plainest first. `filled`: ids of joints whose cuts are filled when the step is done; `driven`: of those whose holes are filled when it begins. */
+export function signsOf(
+  work: Work,
+  part: Part,
+  { filled, driven }: { readonly [key in "filled" | "driven"]: ReadonlySet<string> },
+): readonly Sign[] {
+  const all = [
+    ...cutSigns(work, part, filled),
+    ...easedSigns(part),
+    ...holeSigns(work, part, driven),
+    ...bandSigns(part),
+  ];
   return all.toSorted((a, b) => rank(a) - rank(b));
 }
 
@@ -76,4 +86,18 @@ function bandSigns(part: Part): readonly Sign[] {
   return band && more.length === 0
     ? [{ part, what: { one, many, count: 1, more: "" }, how: "looks", way: normalOf(band.edge) }]
     : [];
+}
+
+/** Of small chamfers, the sides on which all of them lie. */
+function easedSigns(part: Part): readonly Sign[] {
+  const all = part.features.filter((each) => isEased(part.body, each));
+  const what = { one: "chamfer", many: "chamfers", count: all.length, more: "" };
+  const [first] = all;
+  if (!first) return [];
+  return INDICES.filter(
+    (axis) => first.normal[axis] !== 0 && all.every(({ normal }) => normal[axis] * first.normal[axis] > 0),
+  ).map((axis): Sign => {
+    const how = axis === indexOf(part.axes.thickness) ? "looks" : "lies";
+    return { part, what, how, way: unit(axis, first.normal[axis] > 0 ? 1 : -1) };
+  });
 }

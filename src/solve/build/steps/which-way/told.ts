@@ -25,14 +25,15 @@ export function toldOf(work: Work, moves: readonly Move[]): Told {
   const bodies = rigidIn(work, moves);
   const all = bodies.flatMap(({ parts }) => parts);
   const there = new Set(all.map(({ id }) => id));
-  const filled = new Set(
-    work.design.joints.flatMap(({ id, parts }) => (parts.every((each) => there.has(each)) ? [id] : [])),
-  );
+  const within = (ids: ReadonlySet<string>): readonly string[] =>
+    work.design.joints.flatMap(({ id, parts }) => (parts.every((each) => ids.has(each)) ? [id] : []));
+  const filled = new Set(within(there));
+  const driven = new Set(bodies.flatMap(({ parts }) => within(new Set(parts.map(({ id }) => id)))));
   const each = bodies.map(({ parts, wrong }) =>
     wrong.length === 0
       ? []
       : chosen(
-          parts.flatMap((part) => signsOf(work, part, filled)),
+          parts.flatMap((part) => signsOf(work, part, { filled, driven })),
           wrong,
         ),
   );
@@ -45,7 +46,7 @@ export function toldOf(work: Work, moves: readonly Move[]): Told {
     ({ how, way }) => how === "looks" && signs.some((sign) => sign.how === how && sign.way.join() === way.join()),
   );
   const others = bodies.flatMap(({ parts }, i) =>
-    each[i]?.length === 0 ? parts.flatMap((part) => signsOf(work, part, filled)) : [],
+    each[i]?.length === 0 ? parts.flatMap((part) => signsOf(work, part, { filled, driven })) : [],
   );
   return { as, ...sidesOf(work, moves, bodies, { signs, as, others }) };
 }
@@ -75,7 +76,7 @@ function sidesOf(
   if (known || all.some(({ turned }) => turned)) return { signs, lying: [] };
   const whole = all.map(({ body }) => body).reduce(enclosing);
   const turns = halfTurnsOf(whole);
-  const outline = all.flatMap(outlineOf);
+  const outline = all.flatMap((part) => outlineOf(part));
   const more: Sign[] = [];
   const lying: { readonly part: Part; readonly way: Direction }[] = [];
   for (const turn of turns) {

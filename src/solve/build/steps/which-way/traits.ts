@@ -3,7 +3,7 @@
 import type { Vec } from "../../../../geometry/index.ts";
 import { type Movement, movePoint, turnVec } from "../../../../geometry/transform.ts";
 import { dot, minus, plus, times } from "../../../../geometry/vec.ts";
-import { TOLERANCE } from "../../../../units/length.ts";
+import { TOLERANCE, UNITS_PER_MM } from "../../../../units/length.ts";
 import { toNumber } from "../../../../units/rational.ts";
 import { makingOf } from "../../../design/making/plain.ts";
 import { featureBox, isSquare } from "../../../design/shapes/feature-box.ts";
@@ -37,6 +37,13 @@ export function sameTraits(some: readonly Trait[], others: readonly Trait[]): bo
   );
 }
 
+/** Whether a turn changes none of them. */
+export const staysSame = (traits: readonly Trait[], turn: Movement): boolean =>
+  sameTraits(
+    traits,
+    traits.map((each) => movedTrait(each, turn)),
+  );
+
 const isSame = (one: Trait, other: Trait): boolean =>
   one.label === other.label &&
   isNear(one.at, other.at, TOLERANCE) &&
@@ -51,15 +58,35 @@ const SEEN: ReadonlySet<Feature["kind"]> = new Set<Feature["kind"]>([
   ...(["arch", "round-over", "rounded corner", "cut-out", "taper", "chamfer", "bevel", "angled end", "notch"] as const),
 ]);
 
-const isSeen = ({ features }: Part, { kind, for: joint }: Feature): boolean =>
-  joint === null
-    ? SEEN.has(kind)
-    : kind === "mitre" && !features.some((other) => other.kind === "tenon" && other.for === joint);
+function isSeen({ body, features }: Part, feature: Feature, eased: boolean): boolean {
+  const { kind, for: joint } = feature;
+  if (joint !== null)
+    return kind === "mitre" && !features.some((other) => other.kind === "tenon" && other.for === joint);
+  return SEEN.has(kind) && (eased || !isEased(body, feature));
+}
 
-/** Its outline, and what of its shape is seen at a glance. */
-export const outlineOf = (part: Part): readonly Trait[] => [
+/** A chamfer that takes less off is not seen from afar. */
+const SMALL = UNITS_PER_MM * 6;
+
+/** Whether an edge has a small chamfer. */
+export function isEased(body: Box, feature: Feature): feature is Extract<Feature, { normal: unknown }> {
+  if (feature.kind !== "chamfer" || !("normal" in feature)) return false;
+  const { normal, origin } = feature;
+  const edge = triple((i) => toNumber(body[normal[i] > 0 ? "high" : "low"][i]));
+  const cut = dot(
+    minus(
+      edge,
+      triple((i) => toNumber(origin[i])),
+    ),
+    normal,
+  );
+  return INDICES.every((i) => normal[i] === 0 || cut / Math.abs(normal[i]) < SMALL);
+}
+
+/** Its outline, and what of its shape is seen at a glance; `eased`: small chamfers too. */
+export const outlineOf = (part: Part, eased = false): readonly Trait[] => [
   ofBox("body", part.body),
-  ...part.features.filter((each) => isSeen(part, each)).map((each) => featureTrait(part.body, each)),
+  ...part.features.filter((each) => isSeen(part, each, eased)).map((each) => featureTrait(part.body, each)),
 ];
 
 /** All of it. `holes`: those of all parts. */
@@ -82,7 +109,7 @@ const ofBox = (label: string, box: Box): Trait => ({
   reach: triple((i) => toNumber(extent(box, i))),
 });
 
-function featureTrait(body: Box, feature: Feature): Trait {
+export function featureTrait(body: Box, feature: Feature): Trait {
   if ("normal" in feature) {
     const [centre, way] = [triple((i) => toNumber(middle(body, i))), feature.normal];
     const off = minus(

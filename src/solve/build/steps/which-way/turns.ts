@@ -54,6 +54,9 @@ function about(box: Box, from: Movement["from"], sign: Movement["sign"]): Moveme
   return { from, sign, shift: [shift(0), shift(1), shift(2)] };
 }
 
+/** The same turn about the middle of a box. */
+export const aboutMiddle = (box: Box, { from, sign }: Movement): Movement => about(box, from, sign);
+
 /** The turn that brings back what was turned. */
 export function backOf({ from, sign }: Movement, { box }: Body): Movement {
   const where = triple((i) => from.indexOf(i) as 0 | 1 | 2);

@@ -46,12 +46,15 @@ export function rigidIn(work: Work, moves: readonly Move[]): readonly Rigid[] {
   });
 }
 
-const outlined = (part: Part, mark: string): readonly Trait[] =>
-  outlineOf(part).map((each) => ({ ...each, label: `${each.label} ${mark}` }));
+const outlined = (part: Part, mark: string, eased: boolean): readonly Trait[] =>
+  outlineOf(part, eased).map((each) => ({ ...each, label: `${each.label} ${mark}` }));
 
-/** Whether the outlines of parts are the same after a turn; those of several by the marks that are written on them. */
+/**
+ * Whether the outlines of parts are the same after a turn; those of several by the marks that are written on them, and by their chamfers, which were told
+ * when they came together.
+ */
 function looksSame(work: Work, parts: readonly Part[], turn: Movement): boolean {
-  const all = parts.flatMap((part) => outlined(part, work.line(part.id).mark));
+  const all = parts.flatMap((part) => outlined(part, work.line(part.id).mark, parts.length > 1));
   return sameTraits(
     all,
     all.map((each) => movedTrait(each, turn)),
