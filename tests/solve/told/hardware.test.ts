@@ -80,7 +80,7 @@ test("of two rails of one mark the step says which, and what to do where no dril
   expect(own?.backing).toBe("scrap");
   expect([own?.when, own?.into.map(({ side }) => side)]).toEqual(["on the bench", ["back face"]]);
   const cleat = built("key-cabinet").drilling.find(({ what }) => what.includes("wall screw"));
-  expect([cleat?.when, cleat?.into.map(({ side }) => side)]).toEqual(["before assembly", ["front face"]]);
+  expect([cleat?.when, cleat?.into.map(({ side }) => side)]).toEqual(["on the bench", ["front face"]]);
   expect(built("old-plans/wall-shelf").drilling.find(({ what }) => what.includes("wall screw"))?.backing).toBe(
     "the wall",
   );
