@@ -119,13 +119,13 @@ test("as many clamps are set as there are laps to be clamped", () => {
   expect(lattices?.clamps?.map(({ count }) => count)).toEqual([4]);
 });
 
-// The bottom board is glued along its front, the sides are nailed to at their backs; the top board is held by a tenon in its middle.
-test("what other joints hold at an edge is told to move from there", () => {
+// The bottom board is glued along its front, and the plan holds the sides there too; the top board is held by a tenon in its middle.
+test("what other joints or the plan hold at an edge is told to move from there", () => {
   expect(said("old-plans/bookcase", "Add the bottom board (K)")).toContain(
     "It is held at its front, and moves from there.",
   );
   expect(said("old-plans/bookcase", "Screw on the left side (A)")).toContain(
-    "It is held at its back, and moves from there.",
+    "It is held at its front, and moves from there.",
   );
   expect(said("old-plans/bookcase", "Screw on the top cleat (T)")).toContain(
     "It is free to move both ways from its middle.",
