@@ -2,9 +2,7 @@
 import type { Units } from "../../parse/draft.ts";
 import {
   add,
-  ceil,
   compare,
-  divide,
   inches,
   type Length,
   less,
@@ -13,6 +11,7 @@ import {
   min,
   multiply,
   rational,
+  roundTo,
   ZERO,
 } from "../../units/index.ts";
 import type { Jig, Layout } from "../build.ts";
@@ -65,7 +64,7 @@ function cornerOf(stock: Stock, layout: Layout, units: Units): Pick<Enough, "wid
   const edge = isRough(stock) ? TRIM[units].roughEdge : ZERO;
   const wide = placements.map(({ x, width }) => add(x, width)).reduce(max, ZERO);
   const long = placements.map(({ y, length }) => add(y, length)).reduce(max, ZERO);
-  const whole = (size: Length): Length => multiply(rational(ceil(divide(size, STEP[units]))), STEP[units]);
+  const whole = (size: Length): Length => roundTo(size, STEP[units], "up");
   return {
     width: min(whole(add(add(wide, kerf), edge)), layout.width),
     length: min(whole(add(long, kerf)), layout.length),

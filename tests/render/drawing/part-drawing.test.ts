@@ -8,8 +8,8 @@ import { squeezed } from "../../../src/render/drawing/part/squeeze.ts";
 import { type Box, Plate } from "../../../src/render/drawing/plate.ts";
 import type { Build, BuiltPart } from "../../../src/solve/build.ts";
 import type { Hole } from "../../../src/solve/design.ts";
-import { inches, ZERO } from "../../../src/units/index.ts";
-import { at, inch, part } from "./fixture/making.ts";
+import { inches } from "../../../src/units/index.ts";
+import { at, bored, inch, part } from "./fixture/making.ts";
 import { bench, pen } from "./fixture.ts";
 import { clashes, outside, paths, pointsOf, texts, words } from "./look.ts";
 
@@ -24,17 +24,6 @@ const shelf = (): BuiltPart => {
   const dado = { kind: "dado", for: null, origin: at(8, 0, 0.75), along: [0, 1, 0], across: [1, 0, 0] } as const;
   return { ...made, features: [{ ...dado, size: [inch(6), inch(0.75), inch(0.375)], into: [0, 0, -1] }] };
 };
-const bored = (x: number, y: number, atBench = true): Hole => ({
-  part: "shelf",
-  kind: "pin",
-  at: at(x, y, 0.75),
-  direction: [0, 0, -1],
-  stages: [{ diameter: inches(1, 4), depth: inches(3, 8) }],
-  through: false,
-  for: null,
-  keep: { edge: ZERO, end: ZERO, under: ZERO },
-  atBench,
-});
 const drawn = (holes: readonly Hole[]) => {
   const build: Build = { ...bench(), parts: [shelf()], holes };
   const made = partDrawing(build, shelf(), { frame, pen });

@@ -3,23 +3,12 @@ import { expect, test } from "vitest";
 import { partDrawing } from "../../../src/render/drawing/part/part-drawing.ts";
 import type { Build } from "../../../src/solve/build.ts";
 import type { Hole } from "../../../src/solve/design.ts";
-import { inches, ZERO } from "../../../src/units/index.ts";
-import { at, part } from "./fixture/making.ts";
+import { inches } from "../../../src/units/index.ts";
+import { at, bored, part } from "./fixture/making.ts";
 import { bench, pen } from "./fixture.ts";
 import { clashes, words } from "./look.ts";
 
 const frame = { x: 60, y: 64, width: 510, height: 230 };
-const bored = (x: number, y: number): Hole => ({
-  part: "shelf",
-  kind: "pin",
-  at: at(x, y, 0.75),
-  direction: [0, 0, -1],
-  stages: [{ diameter: inches(1, 4), depth: inches(3, 8) }],
-  through: false,
-  for: null,
-  keep: { edge: ZERO, end: ZERO, under: ZERO },
-  atBench: true,
-});
 
 // 40 × 3/4 in: at 1:16, the largest at which all of it goes in, its face is 3/64 in wide on paper.
 test("a strip that would be drawn as one line is drawn larger, with gaps in its row of holes", () => {

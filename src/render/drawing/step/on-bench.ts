@@ -1,6 +1,7 @@
 /** Wood on the bench, not yet what the piece holds: each kind lies flat, its length to the right, side by side with the others. */
 import { type Movement, move } from "../../../geometry/index.ts";
 import { solidBox } from "../../../geometry/solid.ts";
+import { movePoint } from "../../../geometry/transform.ts";
 import type { Solid, Vec } from "../../../geometry/types.ts";
 import { minus, plus, times } from "../../../geometry/vec.ts";
 import { partAfter } from "../../../solve/build/part-after.ts";
@@ -123,7 +124,7 @@ function workedKind(build: Build, { mark, parts: ids }: CutLine, number: number)
       count: ids.length,
       ...(edges.length > 0 && {
         done: {
-          edges: edges.map(({ from, to }) => ({ from: movedPoint(from, way), to: movedPoint(to, way) })),
+          edges: edges.map(({ from, to }) => ({ from: movePoint(from, way), to: movePoint(to, way) })),
           banded: [],
           says,
         },
@@ -133,8 +134,6 @@ function workedKind(build: Build, { mark, parts: ids }: CutLine, number: number)
 }
 
 const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
-const movedPoint = (p: Vec, { from, sign }: Movement): Vec =>
-  [0, 1, 2].map((i) => p[from[i] as 0 | 1 | 2] * (sign[i] as number)) as unknown as Vec;
 
 const boxOf = ({ length, width, thickness }: Readonly<Record<"length" | "width" | "thickness", Length>>): Solid =>
   solidBox([ZERO, ZERO, ZERO], [length, width, thickness]);

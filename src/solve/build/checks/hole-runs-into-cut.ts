@@ -2,6 +2,7 @@ import { holeRunsIntoCut } from "../../../findings/rules/hole-runs-into-cut.ts";
 import { hullHits, type Solid } from "../../../geometry/index.ts";
 import type { Length } from "../../../units/length.ts";
 import { rational, subtract, toNumber } from "../../../units/rational.ts";
+import { mateOf } from "../../design/mate.ts";
 import { faceOf, indexOf } from "../../design/space.ts";
 import { onBench } from "../../design/turning.ts";
 import type { Design, Feature, Hole, Part } from "../../design.ts";
@@ -48,13 +49,12 @@ interface Met {
 }
 
 /** Where along its part a hole is, what it is for, and what the cut is for that it meets. */
-function spotOf(part: Part, { hole, feature, room }: Met, { joints }: Design, print: (length: Length) => string) {
+function spotOf(part: Part, { hole, feature, room }: Met, design: Design, print: (length: Length) => string) {
   const axis = indexOf(part.axes.length);
   const low = part.blank.low[axis];
   const [first, last] = [toNumber(part.body.low[axis]), toNumber(part.body.high[axis])];
   const isAlong = room.low[axis] <= first && room.high[axis] >= last;
-  const mate = (id: string | null): string | null =>
-    joints.find((joint) => joint.id === id)?.parts.find((each) => each !== part.id) ?? null;
+  const mate = (joint: string | null): string | null => mateOf(design, part.id, joint);
   const from = (at: number): string => print(rational(Math.round(at - toNumber(low))));
   return {
     ...{ from: print(subtract(hole.at[axis], low)), end: faceOf(axis, false) },

@@ -7,7 +7,8 @@ import { rangeOf } from "../../design/hardware/items.ts";
 import type { Design, Hardware } from "../../design.ts";
 import type { Rule, Verdict } from "./check.ts";
 import { type Apart, apartOf } from "./standing/lid-arm.ts";
-import { around, millimetresOf } from "./standing/weight-and-feet.ts";
+import { pinOf } from "./standing/pin.ts";
+import { around } from "./standing/weight-and-feet.ts";
 
 /** Millimetres: in which steps places are tried, and how far doubles are off. */
 const STEP = { inch: 25.4 / 4, mm: 5 } as const;
@@ -50,12 +51,8 @@ function farEnough(
   { parts, units }: Design,
   does: (apart: Apart) => boolean,
 ): number | null {
-  const [origin, pin] = motion.poses[0]?.rotate.about ?? [
-    [0, 0, 0],
-    [1, 0, 0],
-  ];
-  const level = Math.abs(pin[0]) > Math.abs(pin[1]) ? 1 : 0;
-  const way = Math.sign(millimetresOf(origin)[level] - toMillimetres(body.at[level]));
+  const { at, across: level } = pinOf(motion);
+  const way = Math.sign(at[level] - toMillimetres(body.at[level]));
   const stays = ({ carriedBy, solid }: Hardware, by: number): boolean => {
     const part = parts.find(({ id }) => id === carriedBy);
     if (!part) return false;

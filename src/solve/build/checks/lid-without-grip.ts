@@ -2,8 +2,9 @@ import { lidWithoutGrip } from "../../../findings/rules/lid-without-grip.ts";
 import { toNumber } from "../../../units/rational.ts";
 import type { Part } from "../../design.ts";
 import type { Rule, Verdict } from "./check.ts";
+import { pinOf } from "./standing/pin.ts";
 import { canBeLifted } from "./standing/under-edges.ts";
-import { around, millimetresOf } from "./standing/weight-and-feet.ts";
+import { around } from "./standing/weight-and-feet.ts";
 
 const GRIPS: readonly string[] = ["knob", "pull"];
 
@@ -18,9 +19,8 @@ export const lidWithoutGripRule: Rule = ({ design, hardware, motions }) =>
     const [wide, deep, thick] = [high[0] - low[0], high[1] - low[1], high[2] - low[2]];
     // What stands upright and opens upwards is a flap.
     if (thick > Math.min(wide, deep)) return [];
-    const [origin, pin] = first.rotate.about;
-    const axis = Math.abs(pin[0]) > Math.abs(pin[1]) ? 1 : 0;
-    const free = millimetresOf(origin)[axis] * 2 < low[axis] + high[axis] ? 1 : -1;
+    const { at, across: axis } = pinOf(motion);
+    const free = at[axis] * 2 < low[axis] + high[axis] ? 1 : -1;
     const [own, rest] = [parts.map(({ solid }) => solid), under.map(({ solid }) => solid)];
     const end = axis === 0 ? 1 : 0;
     const held = hardware.filter(

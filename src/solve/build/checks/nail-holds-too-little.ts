@@ -1,14 +1,11 @@
 import { nailHoldsTooLittle } from "../../../findings/rules/nail-holds-too-little.ts";
-import { inches, type Length, millimetres, toMillimetres } from "../../../units/length.ts";
+import { type Length, toMillimetres } from "../../../units/length.ts";
 import { add, compare, half, less, min, subtract } from "../../../units/rational.ts";
-import { SOLD_LENGTHS } from "../../design/fastening/catalogue.ts";
+import { NAIL_STOPS, SOLD_LENGTHS } from "../../design/fastening/catalogue.ts";
 import { depthAt } from "../../design/fastening/line.ts";
 import { INDICES, shift } from "../../design/space.ts";
 import type { Fastener } from "../../design.ts";
 import type { Checked, Rule, Verdict } from "./check.ts";
-
-/** Wood in front of a point. Common practice, no source. */
-const UNDER = { inch: inches(1, 8), mm: millimetres(3) } as const;
 
 /** Half of a nail is in the second part, or as much as there is room for. Those that only press until glue is hard are left out. */
 export const nailHoldsTooLittleRule: Rule = (checked) => {
@@ -53,7 +50,7 @@ function heldOf(fastener: Fastener, { design }: Checked): readonly Held[] {
   const passed = depthAt(through.solid, head.at, axis, sign);
   const room = depthAt(into.solid, shift(head.at, axis, sign > 0 ? passed : { ...passed, n: -passed.n }), axis, sign);
   const deep = subtract(length, passed);
-  const most = subtract(add(passed, room), UNDER[design.units]);
+  const most = subtract(add(passed, room), NAIL_STOPS[design.units]);
   const longer = SOLD_LENGTHS[kind][design.units].filter((each) => less(length, each) && compare(each, most) <= 0);
   const does = longer.find((each) => compare(add(passed, passed), each) <= 0);
   return [{ fastener, deep, longer: does ?? longer.at(-1) ?? null }];

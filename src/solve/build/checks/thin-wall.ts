@@ -2,8 +2,9 @@ import { thinWall } from "../../../findings/rules/thin-wall.ts";
 import { distance } from "../../../geometry/index.ts";
 import { inches, millimetres, UNITS_PER_MM } from "../../../units/length.ts";
 import { rational, toNumber } from "../../../units/rational.ts";
+import { mateOf } from "../../design/mate.ts";
 import { onBench } from "../../design/turning.ts";
-import type { Design, Part } from "../../design.ts";
+import type { Part } from "../../design.ts";
 import type { Rule, Verdict } from "./check.ts";
 import { roomOf } from "./rooms.ts";
 
@@ -29,7 +30,10 @@ export const thinWallRule: Rule = ({ design, print }) => {
     if (value >= limit - 0.01) return [{ check: { ...check, verdict: "holds" } }];
     const finding = thinWall(part.at, {
       ...{ part: part.id, cut: thinnest.cut, wood: print(rational(Math.round(thinnest.wood))), least: print(least) },
-      ...{ tenon: mateOf(design, part, thinnest.mortise), other: mateOf(design, part, thinnest.other) },
+      ...{
+        tenon: mateOf(design, part.id, thinnest.mortise) ?? "nothing",
+        other: mateOf(design, part.id, thinnest.other) ?? "nothing",
+      },
     });
     return [{ check: { ...check, verdict: "warns" }, finding }];
   });
@@ -59,10 +63,4 @@ function wallsOf(part: Part): readonly Wall[] {
       return [{ wood: distance(room, cut), cut: other.kind, mortise: mortise.for, other: other.for }];
     }),
   );
-}
-
-/** What goes into a cut, or what the cut is. */
-function mateOf({ joints }: Design, part: Part, joint: string | null): string {
-  const parts = joints.find(({ id }) => id === joint)?.parts ?? [];
-  return parts.find((id) => id !== part.id) ?? "nothing";
 }

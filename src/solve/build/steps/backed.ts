@@ -2,8 +2,9 @@
 import { dot } from "../../../geometry/vec.ts";
 import { UNITS_PER_MM } from "../../../units/length.ts";
 import { less, subtract, toNumber } from "../../../units/rational.ts";
-import { axisOf, INDICES } from "../../design/space.ts";
+import { axisOf } from "../../design/space.ts";
 import type { Direction } from "../../design.ts";
+import { lieBeside } from "./bounding.ts";
 import { bottomOf, boxOf, lowestOf, topOf } from "./box-of.ts";
 import { definite, type Work } from "./draft.ts";
 import { STEEP } from "./lying.ts";
@@ -44,8 +45,5 @@ export function backedTexts(work: Work, moves: readonly Move[], up: Direction): 
 function liesOn(work: Work, id: string, other: string, up: Direction): boolean {
   if (id === other) return false;
   const [own, under] = [boxOf(work.part(id)), boxOf(work.part(other))];
-  return (
-    Math.abs(toNumber(subtract(bottomOf(own, up), topOf(under, up)))) < NEAR &&
-    INDICES.every((i) => i === axisOf(up) || (less(own.low[i], under.high[i]) && less(under.low[i], own.high[i])))
-  );
+  return Math.abs(toNumber(subtract(bottomOf(own, up), topOf(under, up)))) < NEAR && lieBeside(own, under, axisOf(up));
 }

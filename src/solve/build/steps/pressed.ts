@@ -3,6 +3,7 @@ import { dot } from "../../../geometry/vec.ts";
 import { inches, less, subtract, toNumber, UNITS_PER_MM } from "../../../units/index.ts";
 import { extent, INDICES, indexOf } from "../../design/space.ts";
 import type { Direction, Part } from "../../design.ts";
+import { lieBeside } from "./bounding.ts";
 import { boxOf } from "./box-of.ts";
 import { definite, type Work } from "./draft.ts";
 import { LEVEL, STEEP } from "./lying.ts";
@@ -65,8 +66,5 @@ function stopsIt(part: Part, other: Part, way: Direction): boolean {
   if (axis === undefined) return true;
   const [own, behind] = [boxOf(part), boxOf(other)];
   const gap = way[axis] > 0 ? subtract(behind.low[axis], own.high[axis]) : subtract(own.low[axis], behind.high[axis]);
-  return (
-    Math.abs(toNumber(gap)) < NEAR &&
-    INDICES.every((i) => i === axis || (less(own.low[i], behind.high[i]) && less(behind.low[i], own.high[i])))
-  );
+  return Math.abs(toNumber(gap)) < NEAR && lieBeside(own, behind, axis);
 }

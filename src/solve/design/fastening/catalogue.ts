@@ -110,6 +110,9 @@ const NAIL_WIRE: readonly (readonly [long: Length, shank: Length])[] = [
   [millimetres(90), millimetres(34, 10)],
 ];
 
+/** Wood in front of the point of a nail. Common practice, no source. */
+export const NAIL_STOPS = { inch: inches(1, 8), mm: millimetres(3) } as const;
+
 /** Of what is driven by blows. */
 export function wireOf(
   kind: "nail" | "brad" | "staple",

@@ -5,7 +5,7 @@ import { inches, type Length, millimetres } from "../../../units/length.ts";
 import { add, compare, less, multiply, negate, rational, subtract } from "../../../units/rational.ts";
 import type { Arrangement, Fastener } from "../../design.ts";
 import { shift, unit } from "../space.ts";
-import { SOLD_LENGTHS, wireOf } from "./catalogue.ts";
+import { NAIL_STOPS, SOLD_LENGTHS, wireOf } from "./catalogue.ts";
 import { depthAt, runAt } from "./line.ts";
 import { placesOf } from "./places-of.ts";
 import { type RowPlan, usualRow } from "./row.ts";
@@ -66,8 +66,7 @@ function lengthFor(kind: Driven, site: Site, through: Length, room: Length, cont
   const place = said.at ?? draft.at;
   const asked = said.length ? context.measure(said.length) : undefined;
   if (asked === null) return null;
-  const under = inch ? inches(1, 8) : millimetres(3);
-  const most = subtract(add(through, room), under);
+  const most = subtract(add(through, room), NAIL_STOPS[context.units]);
   const usual = SOLD_LENGTHS[kind][inch ? "inch" : "mm"].filter(
     (length) =>
       compare(length, most) <= 0 && compare(length, multiply(through, rational(3))) <= 0 && less(through, length),

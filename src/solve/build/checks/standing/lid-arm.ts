@@ -1,9 +1,11 @@
 /** The arm of a lid support, between the middles of its two halves. Millimetres. */
+import { minus, norm } from "../../../../geometry/vec.ts";
 import { toMillimetres } from "../../../../units/length.ts";
 import type { BuiltMotion } from "../../../build.ts";
 import type { Hardware } from "../../../design.ts";
 import { posed } from "./opened.ts";
-import { millimetresOf, type Place } from "./weight-and-feet.ts";
+import { pinOf } from "./pin.ts";
+import type { Place } from "./weight-and-feet.ts";
 
 /** A lid that stands upright does not fall by itself, and its support may stop it there. */
 const UPRIGHT = 90;
@@ -16,24 +18,19 @@ export interface Apart {
 }
 
 /** Seen along the pin: beside the plate the arm has its own thickness. Both halves lie so much nearer to the hinge than drawn. */
-export function apartOf(body: Hardware, plate: Hardware, { poses }: BuiltMotion, nearer = 0): Apart {
-  const [origin, pin] = poses[0]?.rotate.about ?? [
-    [0, 0, 0],
-    [1, 0, 0],
-  ];
-  const level = Math.abs(pin[0]) > Math.abs(pin[1]) ? 1 : 0;
-  const hinge = millimetresOf(origin);
+export function apartOf(body: Hardware, plate: Hardware, motion: BuiltMotion, nearer = 0): Apart {
+  const { at: hinge, across: level } = pinOf(motion);
   const moved = ({ at }: Hardware): Place => {
     const [x, y, z] = [toMillimetres(at[0]), toMillimetres(at[1]), toMillimetres(at[2])];
     const by = nearer * Math.sign(hinge[level] - (level === 0 ? x : y));
     return level === 0 ? [x + by, hinge[1], z] : [hinge[0], y + by, z];
   };
   const [from, to] = [moved(body), moved(plate)];
-  return poses
+  return motion.poses
     .filter(({ at }) => at <= UPRIGHT)
     .reduce<Apart>(
       (so, pose): Apart => {
-        const by = distance(from, posed(to, pose));
+        const by = norm(minus(from, posed(to, pose)));
         return {
           near: Math.min(so.near, by),
           ...(by > so.far ? { far: by, at: pose.at } : { far: so.far, at: so.at }),
@@ -42,8 +39,3 @@ export function apartOf(body: Hardware, plate: Hardware, { poses }: BuiltMotion,
       { near: Number.POSITIVE_INFINITY, far: 0, at: 0 },
     );
 }
-
-const distance = (a: Place, b: Place): number => {
-  const [x, y, z] = [a[0] - b[0], a[1] - b[1], a[2] - b[2]];
-  return Math.sqrt(x * x + y * y + z * z);
-};

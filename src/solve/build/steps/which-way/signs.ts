@@ -1,6 +1,7 @@
 /** What of a part can be told of its side: where a cut or a hole looks, at which edge it lies, which end it is nearer to. */
 import { compare, equal } from "../../../../units/rational.ts";
 import { makingOf } from "../../../design/making/plain.ts";
+import { mateOf } from "../../../design/mate.ts";
 import { featureBox, isSquare } from "../../../design/shapes/feature-box.ts";
 import { standsOut } from "../../../design/shapes/kinds.ts";
 import { axisOf, enclosing, extent, INDICES, indexOf, normalOf, unit } from "../../../design/space.ts";
@@ -42,12 +43,12 @@ export function cutSigns(work: Work, part: Part, filled: ReadonlySet<string>): r
   const boxes = part.features.filter(isOpen);
   const open = boxes.filter((each) => !filled.has(each.for ?? "") && !("inPlace" in each));
   const markOf = (each: BoxFeature): string => {
-    const mate = mateOf(work, part, each);
+    const mate = mateOf(work.design, part.id, each.for);
     return mate === null ? "" : work.line(mate).mark;
   };
   return groupedBy(open, (each) => `${each.kind} ${markOf(each)} ${each.into.join()}`).flatMap((group) => {
     const [first] = group as [BoxFeature];
-    const mate = mateOf(work, part, first);
+    const mate = mateOf(work.design, part.id, first.for);
     const { one, many } = nameOf(work, part, first);
     // A name of its own tells its purpose.
     const alone = one !== first.kind || boxes.filter(({ kind }) => kind === first.kind).length === group.length;
@@ -74,10 +75,6 @@ function boxSigns(part: Part, group: readonly BoxFeature[], what: Sign["what"]):
     }),
   ];
 }
-
-/** What goes into a cut. */
-const mateOf = ({ design }: Work, part: Part, { for: id }: BoxFeature): string | null =>
-  design.joints.find((joint) => joint.id === id)?.parts.find((other) => other !== part.id) ?? null;
 
 /** Of a part that is banded along one edge only. */
 function bandSigns(part: Part): readonly Sign[] {

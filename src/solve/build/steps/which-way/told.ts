@@ -7,7 +7,7 @@ import type { Work } from "../draft.ts";
 import type { Move } from "../moves.ts";
 import type { Sign } from "./sign.ts";
 import { cutSigns, signsOf } from "./signs.ts";
-import { movedTrait, outlineOf, sameTraits } from "./traits.ts";
+import { outlineOf, staysSame } from "./traits.ts";
 import { halfTurnsOf, keeps } from "./turns.ts";
 import { isOfPiece, type Rigid, rigidIn } from "./wrong.ts";
 
@@ -23,20 +23,14 @@ const NOTHING: Told = { signs: [], as: [], lying: [] };
 
 export function toldOf(work: Work, moves: readonly Move[]): Told {
   const bodies = rigidIn(work, moves);
-  const all = bodies.flatMap(({ parts }) => parts);
-  const there = new Set(all.map(({ id }) => id));
+  const there = new Set(bodies.flatMap(({ parts }) => parts.map(({ id }) => id)));
   const within = (ids: ReadonlySet<string>): readonly string[] =>
     work.design.joints.flatMap(({ id, parts }) => (parts.every((each) => ids.has(each)) ? [id] : []));
   const filled = new Set(within(there));
   const driven = new Set(bodies.flatMap(({ parts }) => within(new Set(parts.map(({ id }) => id)))));
-  const each = bodies.map(({ parts, wrong }) =>
-    wrong.length === 0
-      ? []
-      : chosen(
-          parts.flatMap((part) => signsOf(work, part, { filled, driven })),
-          wrong,
-        ),
-  );
+  const signsIn = (parts: readonly Part[]): readonly Sign[] =>
+    parts.flatMap((part) => signsOf(work, part, { filled, driven }));
+  const each = bodies.map(({ parts, wrong }) => (wrong.length === 0 ? [] : chosen(signsIn(parts), wrong)));
   const signs = each.flat();
   if (signs.length === 0) return NOTHING;
   const looking = bodies.flatMap(({ parts }, i) =>
@@ -45,9 +39,7 @@ export function toldOf(work: Work, moves: readonly Move[]): Told {
   const as = looking.filter(
     ({ how, way }) => how === "looks" && signs.some((sign) => sign.how === how && sign.way.join() === way.join()),
   );
-  const others = bodies.flatMap(({ parts }, i) =>
-    each[i]?.length === 0 ? parts.flatMap((part) => signsOf(work, part, { filled, driven })) : [],
-  );
+  const others = bodies.flatMap(({ parts }, i) => (each[i]?.length === 0 ? signsIn(parts) : []));
   return { as, ...sidesOf(work, moves, bodies, { signs, as, others }) };
 }
 
@@ -80,11 +72,7 @@ function sidesOf(
   const more: Sign[] = [];
   const lying: { readonly part: Part; readonly way: Direction }[] = [];
   for (const turn of turns) {
-    const looksSame = sameTraits(
-      outline,
-      outline.map((each) => movedTrait(each, turn)),
-    );
-    const open = looksSame && lying.every(({ way }) => keeps([turn], way));
+    const open = staysSame(outline, turn) && lying.every(({ way }) => keeps([turn], way));
     if (!open || !isTaken(work, bodies, [...signs, ...as, ...more], turn, turns)) continue;
     const [place] = bodies
       .flatMap(({ parts }) => (parts.length === 1 ? parts : []))

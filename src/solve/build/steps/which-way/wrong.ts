@@ -7,7 +7,7 @@ import type { Work } from "../draft.ts";
 import type { Move } from "../moves.ts";
 import { asWritten } from "../words/marked-places.ts";
 import { closes } from "./closes.ts";
-import { movedTrait, outlineOf, sameTraits, type Trait, traitsOf } from "./traits.ts";
+import { movedTrait, outlineOf, sameTraits, staysSame, type Trait, traitsOf } from "./traits.ts";
 import { type Body, backOf, bodyOf, keeps, turnsOf } from "./turns.ts";
 
 export interface Rigid extends Body {
@@ -55,20 +55,14 @@ const outlined = (part: Part, mark: string, eased: boolean): readonly Trait[] =>
  */
 function looksSame(work: Work, parts: readonly Part[], turn: Movement): boolean {
   const all = parts.flatMap((part) => outlined(part, work.line(part.id).mark, parts.length > 1));
-  return sameTraits(
-    all,
-    all.map((each) => movedTrait(each, turn)),
-  );
+  return staysSame(all, turn);
 }
 
 const traitsIn = once((work: Work) => once((part: Part) => traitsOf(part, work.plan.holes)));
 
 function isItself(work: Work, parts: readonly Part[], turn: Movement): boolean {
   const all = parts.flatMap((part) => traitsIn(work)(part));
-  return sameTraits(
-    all,
-    all.map((each) => movedTrait(each, turn)),
-  );
+  return staysSame(all, turn);
 }
 
 /** Whether a part, after some turns, is where one of the same mark belongs. */

@@ -2,6 +2,7 @@
 import type { AxisIndex } from "../../../design/space.ts";
 import type { Design, Pair, Part } from "../../../design.ts";
 import { LOOSE } from "../../order/links.ts";
+import { rowAxis } from "./row-axis.ts";
 
 /** Whether both hold each other at two ends, glued to the same two others or more. */
 export const isGluedCase = ({ joints }: Pick<Design, "joints">, [low, high]: Pair): boolean => {
@@ -17,12 +18,7 @@ export const isGluedCase = ({ joints }: Pick<Design, "joints">, [low, high]: Pai
 
 /** "where the lowest and where the highest of them goes", by the direction in which they follow each other. */
 export function outermost(parts: readonly Part[]): string {
-  const spread = (axis: AxisIndex): number => {
-    const all = parts.map(({ solid }) => solid.low[axis]);
-    return Math.max(...all) - Math.min(...all);
-  };
-  const along = ([2, 0, 1] as const).reduce((so, axis) => (spread(axis) > spread(so) ? axis : so));
-  const [first, last] = OUTER[along];
+  const [first, last] = OUTER[rowAxis(parts.map(({ solid }) => solid.low))];
   return `where the ${first} and where the ${last} of them goes`;
 }
 

@@ -1,5 +1,5 @@
 import { inches, type Length } from "../../../../units/length.ts";
-import { less, subtract } from "../../../../units/rational.ts";
+import { less, min, subtract } from "../../../../units/rational.ts";
 import { indexOf } from "../../../design/space.ts";
 import type { Fastener } from "../../../design.ts";
 import { listed, type Work } from "../draft.ts";
@@ -18,7 +18,7 @@ export function leanTexts(work: Work, nails: readonly Fastener[]): readonly stri
   if (first === undefined) return [];
   const into = [...new Set(near.map(({ nail }) => nail.into))];
   const which = near.length === nails.length ? "them" : `those that go into ${listed(work, into)}`;
-  const least = others.reduce((so, each) => (less(each, so) ? each : so), first);
+  const least = others.reduce(min, first);
   return [
     `Lean ${which} a little, the points towards the middle of the wood: they start only ${work.place(least)} from its face, and one that drifts comes out there.`,
   ];

@@ -2,12 +2,13 @@
 import { roundTo } from "../../../../units/index.ts";
 import { subtract, toNumber } from "../../../../units/rational.ts";
 import { roomStep } from "../../../design/boring/marks.ts";
-import { type AxisIndex, enclosing, indexOf } from "../../../design/space.ts";
+import { type AxisIndex, enclosing, indexOf, triple } from "../../../design/space.ts";
 import type { Part } from "../../../design.ts";
 import { called, capital, listed, numberWord, series, type Work } from "../draft.ts";
 import type { Entering, Opening } from "../openings.ts";
 import { groupedBy } from "../wishes/own-key.ts";
 import { calledAmong } from "./by-place.ts";
+import { rowAxis } from "./row-axis.ts";
 import { pairWants } from "./slide-room.ts";
 import { theWhich, whichOf } from "./which.ts";
 
@@ -55,11 +56,7 @@ function eachText(all: readonly Kinded[]): readonly string[] {
 /** The direction in which several follow each other. */
 function fromWords(all: readonly Kinded[]): string {
   const boxes = all.map(({ parts }) => parts.map(({ blank }) => blank).reduce(enclosing));
-  const spread = (axis: AxisIndex): number => {
-    const lows = boxes.map(({ low }) => toNumber(low[axis]));
-    return Math.max(...lows) - Math.min(...lows);
-  };
-  const along = ([2, 0, 1] as const).reduce((so, axis) => (spread(axis) > spread(so) ? axis : so));
+  const along = rowAxis(boxes.map(({ low }) => triple((i) => toNumber(low[i]))));
   return ["the left", "the front", "below"][along] ?? "";
 }
 

@@ -1,7 +1,7 @@
 /** Dowels are driven into one part while that is still loose, and the joint closes over them: nothing that was glued is hammered at. */
 import type { Joint } from "../../../design.ts";
 import { carrierOf, hasItsDowels } from "../dowelled.ts";
-import { listed, type Work } from "../draft.ts";
+import { capital, listed, type Work } from "../draft.ts";
 import type { Move } from "../moves.ts";
 import { groupedBy } from "../wishes/own-key.ts";
 import { counted, countText } from "./driving.ts";
@@ -21,9 +21,7 @@ export function peggedTexts(work: Work, moves: readonly Move[], joints: readonly
   return [
     ...putInTexts(work, [...gluedNow(work, moves).filter((id) => !carriers.includes(id)), ...bare], own),
     ...(set.length > 0
-      ? [
-          `${listed(work, set).replace(/^./u, (c) => c.toUpperCase())} ${set.length === 1 ? "has its" : "have their"} dowels already.`,
-        ]
+      ? [`${capital(listed(work, set))} ${set.length === 1 ? "has its" : "have their"} dowels already.`]
       : []),
     ...(glued ? ["Put glue into the holes that the dowels go into.", ...betweenTexts(work, own)] : []),
   ];

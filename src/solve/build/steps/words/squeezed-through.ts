@@ -2,10 +2,11 @@
 
 import { millimetres } from "../../../../units/length.ts";
 import { less } from "../../../../units/rational.ts";
+import { mateOf } from "../../../design/mate.ts";
 import { featureBox, isSquare } from "../../../design/shapes/feature-box.ts";
 import { INDICES, roomAlong } from "../../../design/space.ts";
 import type { Joint, Part } from "../../../design.ts";
-import { called, pluralOf, type Work } from "../draft.ts";
+import { called, capital, pluralOf, type Work } from "../draft.ts";
 import { groupedBy } from "../wishes/own-key.ts";
 import type { BoxFeature } from "./boxes.ts";
 import { subjects } from "./cuts-of.ts";
@@ -16,13 +17,11 @@ const WALL = millimetres(1);
 /** `joints`: those of a step; `there`: ids of all that is together after it. */
 export function squeezedTexts(work: Work, joints: readonly Joint[], there: readonly string[]): readonly string[] {
   const now = new Set(joints.flatMap(({ id, glue }) => (glue ? [id] : [])));
-  const mateOf = (part: Part, id: string): string | null =>
-    work.design.joints.find((joint) => joint.id === id)?.parts.find((other) => other !== part.id) ?? null;
   const open = there.map(work.part).flatMap((part) => {
     const mortises = part.turned ? [] : part.features.filter(isMortise);
     const filled = mortises.filter((each) => now.has(each.for ?? ""));
     return mortises.flatMap((each) => {
-      const mate = mateOf(part, each.for ?? "");
+      const mate = mateOf(work.design, part.id, each.for);
       return mate !== null && !there.includes(mate) && filled.some((other) => meet(each, other))
         ? [{ part, mate }]
         : [];
@@ -37,7 +36,7 @@ export function squeezedTexts(work: Work, joints: readonly Joint[], there: reado
   const { text, many } = subjects(work, cuts, there);
   const [them, meets] = many ? ["them", "meet"] : ["it", "meets"];
   return [
-    `${text.replace(/^the/u, "The")} ${meets} what is glued now, and glue comes through: wipe it out of ${them} at once with a rag on a stick. Hard glue there keeps the next tenon from going home.`,
+    `${capital(text)} ${meets} what is glued now, and glue comes through: wipe it out of ${them} at once with a rag on a stick. Hard glue there keeps the next tenon from going home.`,
   ];
 }
 
