@@ -6,6 +6,7 @@ import { partsAt } from "../../design/making/neighbours.ts";
 import { idsBetween, isCutLater, makingOf } from "../../design/making/plain.ts";
 import { faceOf, indexOf } from "../../design/space.ts";
 import type { Part } from "../../design.ts";
+import { SIZES } from "../tight.ts";
 import { boundsOf, groupsIn } from "./after-openings.ts";
 import type { Work } from "./draft.ts";
 import { glassReady } from "./glass-ordered.ts";
@@ -87,7 +88,7 @@ function numberOf(ids: readonly string[], steps: readonly Step[]): number | null
 
 /** What bounds a part: what it is joined to, and what lies at its edges and ends. */
 function aroundOf(work: Work, part: Part) {
-  const sides = (["length", "width"] as const).map((size) =>
+  const sides = SIZES.map((size) =>
     [false, true].map((high) => partsAt(faceOf(indexOf(part.axes[size]), high), part, work.design.parts)),
   );
   const mates = work.design.joints

@@ -6,12 +6,11 @@ import { makingOf } from "../../../design/making/plain.ts";
 import { type AxisIndex, faceAxis, faceOf, facePosition, indexOf } from "../../../design/space.ts";
 import type { Between, Pair, Part } from "../../../design.ts";
 import { onPins } from "../../order/links.ts";
+import { SIZES } from "../../tight.ts";
 import { called, numberWord, type Work } from "../draft.ts";
 import { calledAmong } from "./by-place.ts";
 import { isGluedCase, outermost } from "./cut-alike.ts";
 import { roomToSwell } from "./room-to-swell.ts";
-
-const SIZES = ["length", "width"] as const;
 
 /** Of parts that are alike, the first of which stands for all. */
 export function measureTexts(work: Work, ids: readonly string[]): readonly string[] {
