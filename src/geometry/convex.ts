@@ -1,4 +1,5 @@
 /** Convex bodies in doubles, as the judgements need them: corners, and the directions in which two bodies can be parted. */
+import { once } from "./once.ts";
 import { loopOf } from "./polygon.ts";
 import type { Hull, Piece, PieceFace, Vec } from "./types.ts";
 import { cross, minus, norm, plus, times, unit } from "./vec.ts";
@@ -28,44 +29,30 @@ export interface Move {
   readonly way: (way: Vec) => Vec;
 }
 
-const ofPieces = new WeakMap<Piece, Convex>();
-const ofHulls = new WeakMap<Hull, Convex>();
-const boundsOfHulls = new WeakMap<Hull, Bounds>();
-
 /** Outward unit normal of a face. */
 export const normalOf = ({ plane: { a, b, c, norm: size } }: PieceFace): Vec => [a / size, b / size, c / size];
 
-export function convexOfPiece(piece: Piece): Convex {
-  let convex = ofPieces.get(piece);
-  if (!convex) {
-    const edges = distinct(
-      piece.faces.flatMap(({ vertices }) => {
-        const loop = loopOf(vertices);
-        return loop.map((at, i) => unit(minus(loop[(i + 1) % loop.length] ?? at, at)));
-      }),
-    );
-    const normals = distinct(piece.faces.map(normalOf));
-    convex = {
-      ...{ corners: cornersOf(piece.vertices.map(position)), edges, ...facing(normals) },
-      ...{ upright: normals.every(isAlongAxis), low: piece.low, high: piece.high },
-    };
-    ofPieces.set(piece, convex);
-  }
-  return convex;
-}
+export const convexOfPiece = once((piece: Piece): Convex => {
+  const edges = distinct(
+    piece.faces.flatMap(({ vertices }) => {
+      const loop = loopOf(vertices);
+      return loop.map((at, i) => unit(minus(loop[(i + 1) % loop.length] ?? at, at)));
+    }),
+  );
+  const normals = distinct(piece.faces.map(normalOf));
+  return {
+    ...{ corners: cornersOf(piece.vertices.map(position)), edges, ...facing(normals) },
+    ...{ upright: normals.every(isAlongAxis), low: piece.low, high: piece.high },
+  };
+});
 
-export function convexOfHull(hull: Hull): Convex {
-  let convex = ofHulls.get(hull);
-  if (!convex) {
-    const normals = distinct(hull.planes.map(({ normal }) => normal));
-    convex = {
-      ...{ corners: cornersOf(hull.vertices), edges: hull.edges, ...facing(normals) },
-      ...{ upright: false, ...boundsOfHull(hull) },
-    };
-    ofHulls.set(hull, convex);
-  }
-  return convex;
-}
+export const convexOfHull = once((hull: Hull): Convex => {
+  const normals = distinct(hull.planes.map(({ normal }) => normal));
+  return {
+    ...{ corners: cornersOf(hull.vertices), edges: hull.edges, ...facing(normals) },
+    ...{ upright: false, ...boundsOfHull(hull) },
+  };
+});
 
 const facing = (normals: readonly Vec[]): Pick<Convex, "normals" | "slanting"> => ({
   normals,
@@ -81,14 +68,7 @@ function cornersOf(points: readonly Vec[]): Float64Array {
 }
 
 /** Enough to see that most bodies are far from it. */
-export function boundsOfHull(hull: Hull): Bounds {
-  let found = boundsOfHulls.get(hull);
-  if (!found) {
-    found = bounds(hull.vertices);
-    boundsOfHulls.set(hull, found);
-  }
-  return found;
-}
+export const boundsOfHull = once((hull: Hull): Bounds => bounds(hull.vertices));
 
 /** A body moved along a vector; what is known of its directions moves with it. */
 export function shifted(body: Convex, by: Vec): Convex {

@@ -16,6 +16,7 @@ export {
 export { distance } from "./distance.ts";
 export { cylinder, hullBlocked, hullDepth, hullHits } from "./hull.ts";
 export { matches } from "./matches.ts";
+export { once } from "./once.ts";
 export { overlapDepth } from "./overlap.ts";
 export * from "./picture/index.ts";
 export {

@@ -1,5 +1,6 @@
 /** The outer faces of a solid, without the seams between its pieces, as convex polygons in doubles. */
 import { bounds, normalOf } from "./convex.ts";
+import { once } from "./once.ts";
 import { flip } from "./plane.ts";
 import { edgeLimits, type Limit, loopOf, type Polygon, subtractPolygon } from "./polygon.ts";
 import type { Plane, Solid, Vec } from "./types.ts";
@@ -15,28 +16,21 @@ export interface Patch {
   readonly high: Vec;
 }
 
-const skins = new WeakMap<Solid, readonly Patch[]>();
-
-export function skin(solid: Solid): readonly Patch[] {
-  let found = skins.get(solid);
-  if (!found) {
-    const faces = solid.pieces.flatMap((piece) => piece.faces.map(patchOf));
-    const byPlane = new Map<Plane, Patch[]>();
-    for (const face of faces) byPlane.set(face.plane, [...(byPlane.get(face.plane) ?? []), face]);
-    // A face against the face of another piece of the same solid is a seam: the planes are the same, turned round.
-    found = faces.flatMap((face) => {
-      const against = byPlane.get(flip(face.plane)) ?? [];
-      if (against.length === 0) return [face];
-      const bare = against.reduce<readonly Polygon[]>(
-        (rest, other) => rest.flatMap((polygon) => subtractPolygon(polygon, other.limits)),
-        [face.polygon],
-      );
-      return bare.map((polygon) => patch(face.plane, face.normal, polygon));
-    });
-    skins.set(solid, found);
-  }
-  return found;
-}
+export const skin = once((solid: Solid): readonly Patch[] => {
+  const faces = solid.pieces.flatMap((piece) => piece.faces.map(patchOf));
+  const byPlane = new Map<Plane, Patch[]>();
+  for (const face of faces) byPlane.set(face.plane, [...(byPlane.get(face.plane) ?? []), face]);
+  // A face against the face of another piece of the same solid is a seam: the planes are the same, turned round.
+  return faces.flatMap((face) => {
+    const against = byPlane.get(flip(face.plane)) ?? [];
+    if (against.length === 0) return [face];
+    const bare = against.reduce<readonly Polygon[]>(
+      (rest, other) => rest.flatMap((polygon) => subtractPolygon(polygon, other.limits)),
+      [face.polygon],
+    );
+    return bare.map((polygon) => patch(face.plane, face.normal, polygon));
+  });
+});
 
 const patchOf = (face: Solid["pieces"][number]["faces"][number]): Patch =>
   patch(face.plane, normalOf(face), loopOf(face.vertices));

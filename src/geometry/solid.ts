@@ -1,5 +1,6 @@
 /** Solids: partitions into convex pieces, made by cutting. */
 import { add, less, multiply, type Rational, rational, ZERO } from "../units/rational.ts";
+import { once } from "./once.ts";
 import { boxPiece, clip, intersect as intersectPiece, split } from "./piece.ts";
 import { boxPlanes } from "./plane.ts";
 import type { Piece, Plane, Point, Solid, Vec } from "./types.ts";
@@ -53,14 +54,16 @@ export function subtractBox(solid: Solid, low: Point, high: Point): Solid {
 export const unite = (solids: readonly Solid[]): Solid => solidOf(solids.flatMap((solid) => solid.pieces));
 
 /** Exact, in cubic units. */
-export const volume = (solid: Solid): Rational =>
-  multiply(
-    solid.pieces.reduce((so, piece) => add(so, volume6(piece)), ZERO),
-    rational(1, 6),
-  );
+export const volume = once(
+  (solid: Solid): Rational =>
+    multiply(
+      solid.pieces.reduce((so, piece) => add(so, volume6(piece)), ZERO),
+      rational(1, 6),
+    ),
+);
 
 /** The centre of mass; the origin for an empty solid. */
-export function centroid(solid: Solid): Vec {
+export const centroid = once((solid: Solid): Vec => {
   let total = 0;
   let moment: Vec = [0, 0, 0];
   for (const piece of solid.pieces) {
@@ -69,7 +72,7 @@ export function centroid(solid: Solid): Vec {
     moment = plus(moment, times(mass.centre, mass.volume));
   }
   return total > 0 ? times(moment, 1 / total) : [0, 0, 0];
-}
+});
 
 function piecesOutside(piece: Piece, planes: readonly Plane[]): readonly Piece[] {
   // Most regions miss most pieces: one plane with the whole piece outside settles it without a cut.

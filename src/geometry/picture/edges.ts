@@ -3,6 +3,7 @@
  * stretch of an edge of a piece the wedges of all pieces that meet there are added up. What is left are the faces of the
  * solid that end there: none inside the wood, two in one plane on a flat face, otherwise a real edge.
  */
+import { once } from "../once.ts";
 import { comparePlanes, flip } from "../plane.ts";
 import type { Edge, Piece, Plane, Solid, Vec, Vertex } from "../types.ts";
 import { cross, dot, minus } from "../vec.ts";
@@ -15,12 +16,8 @@ const SAME = 1e-12;
 /** In units of 1/16 µm: a gap between two runs of one edge that is only rounding. */
 const ROUNDING = 1;
 
-const known = new WeakMap<Solid, readonly Edge[]>();
-
 /** Sorted by coordinates; each edge in full length once, `from` before `to`. Coordinates in units of 1/16 µm. */
-export function realEdges(solid: Solid): readonly Edge[] {
-  const before = known.get(solid);
-  if (before) return before;
+export const realEdges = once((solid: Solid): readonly Edge[] => {
   const lines = new Lines();
   for (const [u, w] of pieceEdges(solid.pieces)) {
     const [from, to] = [position(u), position(w)];
@@ -41,10 +38,8 @@ export function realEdges(solid: Solid): readonly Edge[] {
       lines.add(faces, between(from, to, a), between(from, to, b), smooth);
     }
   }
-  const edges = lines.edges();
-  known.set(solid, edges);
-  return edges;
-}
+  return lines.edges();
+});
 
 /** Each edge of each piece once, as a pair of vertices. */
 function pieceEdges(pieces: readonly Piece[]): [Vertex, Vertex][] {

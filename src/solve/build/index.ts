@@ -1,5 +1,6 @@
 import type { Finding } from "../../findings/finding.ts";
 import { hasErrors, type Outcome } from "../../findings/outcome.ts";
+import { once } from "../../geometry/index.ts";
 import type { Length } from "../../units/length.ts";
 import { markable } from "../../units/markable.ts";
 import { printLength } from "../../units/print-length.ts";
@@ -25,7 +26,6 @@ import { jigsOf } from "./jigs/jigs.ts";
 import type { LargestSizes } from "./model/thickness.ts";
 import { motionsOf } from "./motions/motions.ts";
 import { liesIn } from "./moved-as-one.ts";
-import { once } from "./once.ts";
 import { orderOfWork } from "./order/index.ts";
 import type { Plan } from "./order/plan.ts";
 import { patternsOf } from "./patterns/patterns.ts";

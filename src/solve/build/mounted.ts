@@ -1,6 +1,7 @@
 /** What hardware is on the piece before a step and after it. */
+
+import { once } from "../../geometry/index.ts";
 import type { Build, Step } from "../build.ts";
-import { once } from "./once.ts";
 import { afterAction, type Bodies } from "./steps/touched.ts";
 
 type Of = Pick<Build, "steps" | "hardware" | "joints">;

@@ -1,5 +1,5 @@
 import { fillsItsFrame } from "../../../findings/rules/fills-its-frame.ts";
-import { contact, exactBounds, type Vec } from "../../../geometry/index.ts";
+import { contact, exactBounds, once, type Vec } from "../../../geometry/index.ts";
 import { inches, millimetres, toMillimetres } from "../../../units/length.ts";
 import { subtract } from "../../../units/rational.ts";
 import { roundTo } from "../../../units/round.ts";
@@ -8,7 +8,6 @@ import { type AxisIndex, indexOf } from "../../design/space.ts";
 import type { Change } from "../../design/use/seasons.ts";
 import { USUAL_SITE } from "../../design/use/site.ts";
 import type { Design, Part, Site, Stock } from "../../design.ts";
-import { once } from "../once.ts";
 import type { Checked, Rule, Verdict } from "./check.ts";
 import { type Frame, frameMovement, framesOf, strain, TAKEN } from "./wood/restraint.ts";
 

@@ -1,10 +1,17 @@
-import { type Bounds, boundsOfAll, type Convex, hullDepth, type Move, type Solid } from "../../../geometry/index.ts";
+import {
+  type Bounds,
+  boundsOfAll,
+  type Convex,
+  hullDepth,
+  type Move,
+  once,
+  type Solid,
+} from "../../../geometry/index.ts";
 import { boundsDepth } from "../../../geometry/separation.ts";
 import { TOLERANCE } from "../../../units/length.ts";
 import type { BuiltMotion } from "../../build.ts";
 import type { Pose } from "../../design.ts";
 import type { Strike } from "../model/motion.ts";
-import { once } from "../once.ts";
 import type { Body } from "./bodies.ts";
 import { after, backOf, movedPieces, moveOf } from "./move.ts";
 

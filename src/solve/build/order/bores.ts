@@ -1,9 +1,9 @@
 /** Whether holes meet: each stage of a hole is a cylinder. */
 
+import { once } from "../../../geometry/index.ts";
 import { dot, minus, norm } from "../../../geometry/vec.ts";
 import { TOLERANCE } from "../../../units/index.ts";
 import type { Hole } from "../../design.ts";
-import { once } from "../once.ts";
 import { meet, type Rod, rodOf } from "./rods.ts";
 import { cylindersOf } from "./slots.ts";
 

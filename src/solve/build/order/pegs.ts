@@ -1,10 +1,18 @@
 /** Dowels and other pegs that sit in their part while it travels. */
 
 import { bounds } from "../../../geometry/convex.ts";
-import { cylinder, type Hull, intersect, plane, type Solid, solidBox, type Vec } from "../../../geometry/index.ts";
+import {
+  cylinder,
+  type Hull,
+  intersect,
+  once,
+  plane,
+  type Solid,
+  solidBox,
+  type Vec,
+} from "../../../geometry/index.ts";
 import { rational, toNumber } from "../../../units/index.ts";
 import type { Arrangement, Direction, Fastener, Part } from "../../design.ts";
-import { once } from "../once.ts";
 
 export interface Peg {
   /** A little too thick, never too thin. */

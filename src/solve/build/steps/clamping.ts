@@ -1,4 +1,6 @@
 /** How many clamps a glue-up needs, and how far they open. Common practice, no source. */
+
+import { once } from "../../../geometry/index.ts";
 import {
   add,
   compare,
@@ -15,7 +17,6 @@ import {
 import type { Clamping } from "../../build.ts";
 import { type AxisIndex, INDICES, indexOf } from "../../design/space.ts";
 import type { Box, Direction, Fastener, Joint, Part } from "../../design.ts";
-import { once } from "../once.ts";
 import { besidePosts } from "./beside-posts.ts";
 import { type ClampAt, clampEnds, openingOver, partsOf, reachOf } from "./clamp-ends.ts";
 import { longest, NARROW, pointsOver } from "./clamp-points.ts";

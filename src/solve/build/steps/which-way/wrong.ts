@@ -1,8 +1,9 @@
 /** What could come the wrong way round in a step, and all its joints would close. */
+
+import { once } from "../../../../geometry/index.ts";
 import type { Movement } from "../../../../geometry/transform.ts";
 import { indexOf, unit } from "../../../design/space.ts";
 import type { Joint, Part } from "../../../design.ts";
-import { once } from "../../once.ts";
 import type { Work } from "../draft.ts";
 import type { Move } from "../moves.ts";
 import { asWritten } from "../words/marked-places.ts";
