@@ -28,7 +28,7 @@ function facts({ build, printer }: Plan): (readonly [string, string])[] {
   const mass = build.parts.reduce((sum, part) => sum + part.mass, 0);
   const weight = sayMass(mass, printer);
   const { days } = build.timeline;
-  const bench = quarters(build.steps.reduce((sum, step) => sum + step.bench, 0));
+  const bench = build.timeline.bench;
   return [
     ...size.map((text) => ["Width × depth × height", `${text}\u202f${printer.unit}`] as const),
     ...(mass >= 1 ? [["Weight, about", weight] as const] : []),
@@ -37,9 +37,6 @@ function facts({ build, printer }: Plan): (readonly [string, string])[] {
     ...(days.length > 1 ? [["Spread over", inDays(days)] as const] : []),
   ];
 }
-
-/** Minutes to the nearest quarter of an hour. */
-const quarters = (minutes: number): number => Math.round(minutes / 15) * 15;
 
 export function factItems(plan: Plan, x: number, y: number, width: number): Item[] {
   const rule = (at: number): Item => decoration(line(x, at, x + width, at, { width: 0.6, ink: BLACK }));

@@ -13,7 +13,7 @@ export const TITLE_SPACE = 10;
 export function stepTitle(step: Step, first: boolean, width: number): Pick<Atom, "height" | "paint"> {
   const number = String(step.number);
   const after = measure(number, TYPE.stepNumber.font, TYPE.stepNumber.size) + 10;
-  const told = [step.copies > 1 ? `make ${step.copies}` : "", roughly(step.bench)].filter((t) => t !== "");
+  const told = [step.copies > 1 ? `make ${step.copies}` : "", duration(step.bench)].filter((t) => t !== "");
   // The time is that of the whole step: told again it would seem to be needed twice.
   const aside = first ? told.join(" · ") : "";
   const text = first ? step.title : `${step.title} (continued)`;
@@ -42,12 +42,6 @@ export function stepTitle(step: Step, first: boolean, width: number): Pick<Atom,
     },
   };
 }
-
-/** Nobody can tell it more closely: to 5 minutes, from an hour on to 10. */
-const roughly = (minutes: number): string => {
-  const mark = minutes < 60 ? 5 : 10;
-  return duration(minutes === 0 ? 0 : Math.max(5, mark * Math.round(minutes / mark)));
-};
 
 /** "20 min", "1 h 30 min". */
 export function duration(minutes: number): string {

@@ -18,12 +18,10 @@ export function timePage({ build, frame }: Plan): Section | null {
   const { bench, hoursADay, days } = build.timeline;
   if (days.length === 0) return null;
   const range = (first: number, last: number): string => (first === last ? `${first}` : `${first}–${last}`);
-  // Each as what is done by then, less what was before: so they add up.
-  const upTo = (day: number): number => quarters(days.slice(0, day).reduce((so, each) => so + each.bench, 0));
-  const rows = days.map(({ first, last, steps, again, dries }, day) => [
+  const rows = days.map(({ first, last, steps, again, bench: minutes, dries }) => [
     range(first, last),
     [...(steps ? [range(...steps)] : []), ...coats(again)].join("; ") || "–",
-    steps || again.length > 0 ? ofDay(upTo(day + 1) - upTo(day)) : "–",
+    steps || again.length > 0 ? duration(minutes) : "–",
     capital(dries.join(", ")),
   ]);
   const finish =
@@ -38,7 +36,7 @@ export function timePage({ build, frame }: Plan): Section | null {
     atoms: [
       ...sectionHeading("time", "How long it takes", frame.width),
       ...body(
-        `About ${about(bench)} at the bench for one person: ${inDays(days)} at ${hoursADay}\u202fhours a day, what dries and rests included. A wait is filled with work that does not depend on it, as far as there is any. Times of work are estimates; take longer, and stop between two steps, never in the middle of gluing.${finish}`,
+        `About ${duration(bench)} at the bench for one person: ${inDays(days)} at ${hoursADay}\u202fhours a day, what dries and rests included. A wait is filled with work that does not depend on it, as far as there is any. Times of work are estimates; take longer, and stop between two steps, never in the middle of gluing.${finish}`,
         frame.width,
         { keep: true },
       ),
@@ -57,8 +55,3 @@ export const inDays = (days: Timeline["days"]): string => {
   return n === 1 ? "a day" : `${n}\u202fdays`;
 };
 
-/** To the quarter of an hour. */
-const quarters = (minutes: number): number => 15 * Math.round(minutes / 15);
-/** What does not fill a quarter of an hour that the days before left over adds nothing. */
-const ofDay = (minutes: number): string => (minutes === 0 ? "a few min" : duration(minutes));
-const about = (minutes: number): string => duration(Math.max(15, quarters(minutes)));

@@ -17,9 +17,10 @@ export interface Timed {
 
 /** `null` where steps wait for each other. */
 export function inOrder(
-  drafts: readonly StepDraft[],
+  estimated: readonly StepDraft[],
   before: readonly Before[],
 ): { readonly steps: readonly Timed[]; readonly timeline: Omit<Timeline, "days">; readonly calendar: Calendar } | null {
+  const drafts = estimated.map(asTold);
   const own = drafts.map((_, i) => before.filter(({ next }) => next === i));
   const jobs = drafts.map(({ bench, waits, again }, i) => ({
     ...{ minutes: bench, ...(again && { again }) },
@@ -55,6 +56,23 @@ export function inOrder(
       ends: found.order.map((job) => ends[job] ?? 0),
       days,
     },
+  };
+}
+
+/** Nobody can tell it more closely. Minutes. */
+const EVEN = { short: 5, long: 10, from: 60 };
+
+/** The times of a step as they are printed, so that those of the days and of the whole are their sums. */
+function asTold(draft: StepDraft): StepDraft {
+  const { bench, again } = draft;
+  const even = (minutes: number, mark: number): number => mark * Math.max(1, Math.round(minutes / mark));
+  if (bench === 0) return draft;
+  const coat = again && { ...again, minutes: even(again.minutes, EVEN.short) };
+  const least = coat ? coat.count * coat.minutes + EVEN.short : 0;
+  return {
+    ...draft,
+    bench: Math.max(least, even(bench, bench < EVEN.from ? EVEN.short : EVEN.long)),
+    ...(coat && { again: coat }),
   };
 }
 
