@@ -65,7 +65,7 @@ test("places of buttons are measured along the edge that they are at, not from t
 test("buttons are kept by kind while the top is off for finishing, and are put back before the screws are driven", () => {
   const build = built("loan-desk");
   expect(textOfStep(stepWith(build, /^Take off the panel/u))).toContain(
-    "put both back into their bag, each kind by itself",
+    "put buttons and screws back into their bag, each kind by itself",
   );
   expect(textOfStep(stepWith(build, /^Put the panel.* on again/u))).toMatch(
     /Set a button 1 under each hole along two long aprons \(C\).*Set a button 2 under each hole along two short aprons \(D\)/u,

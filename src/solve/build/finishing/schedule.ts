@@ -89,7 +89,8 @@ function keptFree(
   const kinds = new Set(hardware.map(({ item }) => item.kind));
   const has = (...some: readonly string[]): boolean => some.some((kind) => kinds.has(kind));
   const cups = [...kinds].some((kind) => kind.startsWith("cup hinge"));
-  const leaves = [...kinds].some((kind) => kind.includes("hinge") && !kind.startsWith("cup hinge"));
+  const hinged = new Set(joints.flatMap(({ id, kind }) => (kind === "hinged" ? [id] : [])));
+  const seats = parts.some(({ features }) => features.some((each) => hinged.has(each.for ?? "")));
   const slides = has("side slide", "undermount slide");
   return [
     ...new Set(
@@ -106,7 +107,7 @@ function keptFree(
       ? ["the holes of shelf pins: stop them with bits of dowel or tape"]
       : []),
     ...(cups ? ["the holes for the cups of hinges, and the seats of their plates"] : []),
-    ...(leaves ? ["the seats of hinges"] : []),
+    ...(seats ? ["the seats of hinges"] : []),
     // Under a finish that smells those faces are bare as it is.
     ...(slides && !finishing.some(({ bareWhat }) => bareWhat) ? [SLIDE_SEATS] : []),
     ...(!slides && motions.some(({ kind }) => kind === "slide")

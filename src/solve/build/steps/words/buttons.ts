@@ -39,11 +39,13 @@ export function takesText(work: Work, fasteners: readonly Fastener[]): string | 
   return `${fasteners.length === 1 ? "It takes" : "Each takes"} ${name}, from ${stepToken(BUTTONS)}.`;
 }
 
-/** They come off with the screws, and would be mixed up. */
-export const buttonsOffTexts = (work: Work, fasteners: readonly Fastener[]): readonly string[] =>
-  among(work, fasteners).length === 0
-    ? []
-    : ["The buttons come off with their screws: put both back into their bag, each kind by itself."];
+/** They come off with the screws, and several kinds would be mixed up. */
+export function buttonsOffTexts(work: Work, fasteners: readonly Fastener[]): readonly string[] {
+  const kinds = among(work, fasteners).length;
+  if (kinds === 0) return [];
+  const apart = kinds > 1 ? ", each kind by itself" : "";
+  return [`The buttons come off with their screws: put buttons and screws back into their bag${apart}.`];
+}
 
 export const buttonsOnTexts = (work: Work, fasteners: readonly Fastener[]): readonly string[] =>
   among(work, fasteners).map(

@@ -5,7 +5,7 @@ import { reach } from "../../reach/index.ts";
 import { series, type Work } from "../draft.ts";
 import { DRIVEN_WITH } from "./close.ts";
 
-/** What is said of it; `blind`: behind some of the heads no drill goes in at all. */
+/** What is said of it; `blind`: behind one of the heads or more no drill goes in at all. */
 interface DriverRoom {
   readonly texts: readonly string[];
   readonly blind: boolean;
@@ -27,13 +27,14 @@ export function driverRoom(work: Work, hardware: readonly Hardware[], standing: 
     return one !== undefined && (kind === "pilot" || one.item.kind === "wall screw");
   });
   const tools = [...new Set(holes.map((hole) => ways.toolFor(screwIn(hole), beside(hole.part))?.tool ?? null))];
-  if (tools.includes(null))
+  if (tools.includes(null)) {
+    const heads = tools.length > 1 ? "some of the heads" : holes.length > 1 ? "the heads" : "the head";
+    const these = tools.length > 1 ? "these screws" : holes.length > 1 ? "the screws" : "the screw";
     return {
-      texts: [
-        "No drill goes in behind some of the heads: turn these screws by hand, with a slim screwdriver or an offset one.",
-      ],
+      texts: [`No drill goes in behind ${heads}: turn ${these} by hand, with a slim screwdriver or an offset one.`],
       blind: true,
     };
+  }
   const told = tools.flatMap((tool) => (tool && DRIVEN_WITH[tool]) ?? []);
   const too = holes.some(({ atBench }) => !atBench) ? ", for the holes too" : "";
   const texts = told.length > 0 ? [`There is little room behind the heads: use ${series(told)}${too}.`] : [];
