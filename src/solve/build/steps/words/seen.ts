@@ -35,9 +35,12 @@ function holderOf(
   there: readonly string[],
 ): string | null {
   const own = part(id).body[side][axis];
-  const mates = design.joints.flatMap(({ method, parts: [a, b] }) =>
-    method !== "rabbet" && (a === id || b === id) ? [a === id ? b : a] : [],
-  );
+  const isOpen = (joint: string, mate: string): boolean =>
+    part(mate).features.some(({ kind, for: own }) => kind === "rabbet" && own === joint);
+  const mates = design.joints.flatMap(({ id: joint, parts: [a, b] }) => {
+    const mate = a === id ? b : b === id ? a : null;
+    return mate === null || isOpen(joint, mate) ? [] : [mate];
+  });
   const touches = (mate: string): boolean =>
     there.includes(mate) && !part(mate).turned && equal(part(mate).body[side === "low" ? "high" : "low"][axis], own);
   return mates.find(touches) ?? null;
