@@ -123,9 +123,13 @@ function holeCell(plan: Plan, pattern: HolePattern): Cell {
 /** More places of a first hole are told by the drawings of the parts. */
 const MOST = 6;
 
+/** "the right edge"; "the right edge of F and the left edge of G" where it is not the same on each part. */
+const edgeWords = (edges: readonly { readonly side: string; readonly marks: readonly string[] }[]): string =>
+  listed(edges.map(({ side, marks }) => (edges.length > 1 ? `the ${side} of ${listed(marks)}` : `the ${side}`)));
+
 /** Where 0 is, from the left and from below. */
 function zeros({ x, y }: HolePattern, print: (length: Length) => string): readonly string[] {
-  const [left, below] = [x, y].map((side) => (side.edge === null ? "the first hole" : `the ${side.edge}`));
+  const [left, below] = [x, y].map((side) => (side.edge === null ? "the first hole" : edgeWords(side.edge)));
   const zero = left === below ? `0 is ${left}` : `0 at the left is ${left}, 0 below is ${below}`;
   const first = [x, y].flatMap((side) => (side.edge === null ? side.first : []));
   if (first.length === 0) return [`${zero}.`];

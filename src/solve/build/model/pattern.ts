@@ -57,9 +57,9 @@ export interface HolePattern extends Any {
   readonly into: string;
 }
 
-/** `edge`: distances are from this side of the part. Else they are from the first hole, which is so far from the side that is told, on each part. */
+/** `edge`: distances are from this side of each part. Else they are from the first hole, which is so far from the side that is told, on each part. */
 export type Side =
-  | { readonly edge: string }
+  | { readonly edge: readonly { readonly side: string; readonly marks: readonly string[] }[] }
   | {
       readonly edge: null;
       readonly first: readonly { readonly mark: string; readonly at: Length; readonly from: string }[];

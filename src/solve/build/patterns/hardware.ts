@@ -66,7 +66,7 @@ function measured(
   const at = from(isHigh);
   const first = holes.map(at).reduce(min);
   const name = `${faceOf(axis, isHigh)} ${sideWord(part, axis)}`;
-  if (!less(near, first)) return { side: { edge: name }, at };
+  if (!less(near, first)) return { side: { edge: [{ side: name, marks: [mark] }] }, at };
   return {
     side: { edge: null, first: [{ mark, at: first, from: name }] },
     at: (hole) => subtract(at(hole), first),

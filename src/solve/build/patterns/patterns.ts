@@ -83,7 +83,12 @@ const either = (before: string | undefined, word: string): string =>
 
 function sidesTogether(before: Side | undefined, side: Side): Side {
   if (before === undefined) return side;
-  if (before.edge !== null && side.edge !== null) return { edge: either(before.edge, side.edge) };
+  if (before.edge !== null && side.edge !== null) {
+    const all = [...before.edge, ...side.edge];
+    const sides = [...new Set(all.map((each) => each.side))];
+    const marksOf = (one: string) => [...new Set(all.flatMap((each) => (each.side === one ? each.marks : [])))];
+    return { edge: sides.map((one) => ({ side: one, marks: marksOf(one) })) };
+  }
   if (before.edge !== null || side.edge !== null) return before;
   const known = new Set(before.first.map(text));
   return { edge: null, first: [...before.first, ...side.first.filter((each) => !known.has(text(each)))] };
