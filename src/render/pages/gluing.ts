@@ -66,13 +66,15 @@ function row(build: Build, step: Step, printer: Printer): readonly string[] {
 const jointsOf = (method: string, count: number): string => `${method}: ${count} joint${count === 1 ? "" : "s"}`;
 
 /** Marks as the parts arrive: "B, D, A"; those that are one by then: "B, D, A as one". Of a slab its own mark. */
-export function orderOf({ parts }: Pick<Build, "parts">, { actions, copies, shows, text }: Step): string {
+export function orderOf({ parts, steps }: Pick<Build, "parts" | "steps">, step: Step): string {
+  const { actions, copies, shows, like } = step;
+  const { text } = steps.find(({ number }) => number === like) ?? step;
   const marks = new Map(parts.map(({ id, mark }) => [id, mark]));
   const adds = actions.flatMap((action) => (action.do === "add" ? [action.parts] : []));
   const first = adds.slice(0, Math.max(1, Math.round(adds.length / copies)));
   const all = first.length === 0 ? [shows.fresh.slice(0, 1)] : first;
   const told = all.map((together) => [...new Set(together.map((id) => marks.get(id) ?? ""))]);
-  const acts = text.filter((each) => ACTS.test(each)).join(" ");
+  const acts = text.flatMap((each) => (ACTS.test(each) ? thereFirst(each) : [])).join(" ");
   const places = new Map(told.map((own) => [own, Math.min(...own.map((mark) => placeIn(acts, mark)))]));
   // What the step does not name one by one stays in the order in which it goes on.
   const isTold = [...places.values()].every(Number.isFinite);
@@ -82,6 +84,12 @@ export function orderOf({ parts }: Pick<Build, "parts">, { actions, copies, show
 
 /** Sentences that bring parts together. */
 const ACTS = /^(?:Push|Press|Tap|Set|Slide|Bring|Fit|Lower) /u;
+
+/** What something is set into or brought over is there before. */
+const thereFirst = (act: string): string => {
+  const at = act.search(/ (?:into|onto|on|over|against) /u);
+  return at < 0 ? act : `${act.slice(at)} ${act.slice(0, at)}`;
+};
 
 const placeIn = (text: string, mark: string): number => {
   const at = text.indexOf(`(${mark})`);
