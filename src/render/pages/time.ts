@@ -54,4 +54,3 @@ export const inDays = (days: Timeline["days"]): string => {
   const n = days.at(-1)?.last ?? 0;
   return n === 1 ? "a day" : `${n}\u202fdays`;
 };
-

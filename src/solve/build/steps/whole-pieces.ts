@@ -103,8 +103,11 @@ export function partedTexts(work: Work, parts: readonly string[]): readonly stri
     ...tooSmall(blank.planedWhole ?? blank, work.design.units),
   }));
   const blanks = (some: typeof pieces): readonly Blank[] => some.map(({ blank }) => blank);
-  const ripped = blanks(pieces.filter(({ narrow }) => narrow));
-  const both = blanks(pieces.filter(({ narrow, short }) => narrow && short));
+  const narrow = pieces.filter((each) => each.narrow);
+  const isBeside = ({ blank }: (typeof pieces)[number]): boolean => (blank.planedWhole?.beside ?? 1) > 1;
+  const ripped = blanks(narrow.filter(isBeside));
+  const both = blanks(narrow.filter((each) => isBeside(each) && each.short));
+  const strips = blanks(narrow.filter((each) => !isBeside(each)));
   const short = blanks(pieces.filter((each) => each.short && !each.narrow));
   const piece = (some: readonly Blank[]): string => (some.length === 1 ? "piece" : "pieces");
   const marks = marksOf(work, ripped);
@@ -112,6 +115,11 @@ export function partedTexts(work: Work, parts: readonly string[]): readonly stri
     ...(ripped.length > 0
       ? [
           `Rip ${series(marks)} off ${marks.length === 1 ? "its" : "their"} ${piece(ripped)} one after another, and straighten the edge of the piece before each.${both.length > 0 ? ` Then cut ${series(marksOf(work, both))} to length.` : ""}`,
+        ]
+      : []),
+    ...(strips.length > 0
+      ? [
+          `Straighten an edge of the ${piece(strips)} for ${series(marksOf(work, strips))}, rip one strip off ${strips.length === 1 ? "it" : "each"}, and cut ${series(marksOf(work, strips))} off that to length.`,
         ]
       : []),
     ...(short.length > 0
