@@ -170,12 +170,14 @@ function headsUp(work: Work, moves: readonly Move[], unit: Unit, before: Directi
   return !small && comesUnder(moves, way) ? kept : way;
 }
 
-/** Where the first of what comes goes on a side that lies flat, or covers a front or back: up, against the way that it comes; else null. */
+/** Where the first of what comes goes on a side that lies flat, covers a front or back, or would hang below a board: up, against the way that it comes; else null. */
 function fromSide(work: Work, moves: readonly Move[]): Direction | null {
   const [first] = moves;
   if (!first || !moves.some((move) => move.work.some(({ joint }) => joint.glue))) return null;
   const axis = INDICES.find((i) => Math.abs(first.along[i]) > 0.99);
-  if (axis === undefined || axis === 2) return null;
+  if (axis === undefined) return null;
+  // What would hang from the board that a body begins with stands in it when that lies upside down.
+  if (axis === 2) return first.starts && first.along[2] > 0 && isFlat(work, first.present, axis) ? against(first.along) : null;
   return isFlat(work, first.present, axis) || (axis === 1 && covers(work, first, axis)) ? against(first.along) : null;
 }
 
