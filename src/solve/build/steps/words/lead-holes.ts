@@ -42,7 +42,10 @@ export function leadsToldOnce(drafts: readonly StepDraft[]): readonly StepDraft[
       if (!text.includes(on)) return short;
       nipped ??= i;
       if (nipped === i && !known) return text;
-      return short.replace(on, `, and go on with a ${kind} in the chuck${nipped === i ? "" : ` as in step ${nipped + 1}`}`);
+      return short.replace(
+        on,
+        `, and go on with a ${kind} in the chuck${nipped === i ? "" : ` as in step ${nipped + 1}`}`,
+      );
     }),
   }));
 }
