@@ -57,3 +57,16 @@ test("no lead hole is deeper than the flutes of its bit are long", () => {
   for (const [wide, deep] of depths("old-plans/cedar-chest"))
     expect([3 / 64, 1 / 16].indexOf(wide as number)).toBe([3 / 4, 7 / 8].indexOf(deep as number));
 });
+
+test("how one goes on with a nail is told once, and later steps refer to it", () => {
+  const steps = built("old-plans/cedar-chest").steps.map((each) => ({ ...each, told: textOfStep(each) }));
+  const nipped = steps.filter(({ told }) => told.includes("its head nipped off"));
+  expect(nipped).toHaveLength(1);
+  const later = steps.filter(({ told }) => told.includes(`in the chuck as in step ${nipped[0]?.number}`));
+  expect(later.length).toBeGreaterThan(5);
+  expect(later.every(({ number }) => number > (nipped[0]?.number ?? Number.POSITIVE_INFINITY))).toBe(true);
+  // Its bit and its depth stand in each step; the offcut once for each size.
+  for (const { told } of later)
+    expect(told).toMatch(/first, (?:3\/64 in across and 3\/4|1\/16 in across and 7\/8) in deep/u);
+  expect(steps.filter(({ told }) => /lead hole first[^.]*; try it in an offcut/u.test(told))).toHaveLength(2);
+});

@@ -18,9 +18,9 @@ test("what goes together as the mirror image of an earlier step is told so, also
 
 test("a part with a rabbet that is pressed in has it told on which side that lies", () => {
   expect(said(/^Glue up the left end back post/u)).toContain(
-    "Press the upright (K) into the groove, with glue. The rabbet of the upright (K) looks to the left.",
+    "Press the upright (K) into the groove, with glue. The rabbet of the upright (K) faces left.",
   );
-  expect(said(/^Glue in the upright.*left/u)).toContain("The rabbet of the upright (K) looks to the left.");
+  expect(said(/^Glue in the upright.*left/u)).toContain("The rabbet of the upright (K) faces left.");
 });
 
 test("beads whose holes are bored nearer to one edge lie with that outwards, away from the glass", () => {

@@ -82,7 +82,7 @@ test("what lies on rails is set on them, also where it is slid in from the front
 });
 
 test("what hangs is placed before its hinges are driven", () => {
-  const text = textOfStep(stepWith(chest(), /^Hang the frame/u));
+  const text = textOfStep(stepWith(chest(), /^Hang the lid/u));
   expect(text.indexOf("Place the back strip (L)")).toBeLessThan(text.indexOf("Screw the hinges"));
   expect(text).toContain("Place the back strip (L) flush with the left and the right");
 });

@@ -28,28 +28,28 @@ const HOLE = ", hole: { in: front, from left: 3/4, from top: 2, diameter: 3/8, d
 
 describe("a rail between two posts", () => {
   test("that is the same from both sides is told no way", () => {
-    expect(frame()).not.toMatch(/\b(?:looks?|nearer)\b/u);
+    expect(frame()).not.toMatch(/\b(?:faces (?:the|left|right)|nearer)\b/u);
   });
 
   // All three turned about the upright are the same frame, seen from behind.
   test("is told no face where the whole frame can be turned so that it is right, only what is up", () => {
     const text = frame({ rail: `, ${GROOVE}` });
-    expect(text).toContain("The groove lies nearer to the top edge of the rail (B).");
-    expect(text).not.toContain("looks");
+    expect(text).toContain("Turn the rail (B) so that the edge with the groove nearer to it comes to the top.");
+    expect(text).not.toMatch(/faces (?:the|left|right)/u);
   });
 
   // Its tenons fit both ways round and both ways up: by half turns the groove comes to the front, or to the lower edge.
   test("with a groove in one face is told where that looks, and which edge is nearer, where the posts are no more the same from behind", () => {
     const text = frame({ rail: `, ${GROOVE}`, post: HOLE });
-    expect(text).toContain("The groove of the rail (C) looks to the back and lies nearer to the top edge.");
-    expect(text).toContain("The hole of the left post (A) looks to the front.");
+    expect(text).toContain("The groove of the rail (C) faces the back, nearer to the top edge.");
+    expect(text).toContain("The hole of the left post (A) faces the front.");
   });
 
   test("is told no edge where the groove is in the middle, or its outline shows which way up it is", () => {
     const rail = ", groove: { in: back, near: top, in from: 1 7/8, wide: 1/4, deep: 1/4 }";
-    expect(frame({ rail, post: HOLE })).toContain("The groove of the rail (C) looks to the back.");
+    expect(frame({ rail, post: HOLE })).toContain("The groove of the rail (C) faces the back.");
     const arched = frame({ rail: `, ${GROOVE}, arch: { in: bottom, deep: 1 }`, post: HOLE });
-    expect(arched).toContain("The groove of the rail (C) looks to the back.");
+    expect(arched).toContain("The groove of the rail (C) faces the back.");
   });
 
   // Half a turn about the upright leaves it as it is; on its head its tenons would miss the mortises.
@@ -64,19 +64,19 @@ describe("piano bench", () => {
 
   test("groove and mortise of one end look the same way", () => {
     expect(said(/^Build the left end/u)).toContain(
-      "The groove of the end rail (F) and the mortise for the stretcher (C) of the lower end rail (E) look to the right.",
+      "The groove of the end rail (F) and the mortise for the stretcher (C) of the lower end rail (E) face right.",
     );
   });
 
   test("and to the side where the posts have their open mortises", () => {
     expect(said(/^Glue in the post \(A\)/u)).toContain(
-      "The groove of the end rail (F) looks to the right, as the mortises for the side rail (D) of the post (A) and the frame post (B) do.",
+      "The groove of the end rail (F) faces right, as the mortises for the side rail (D) of the post (A) and the frame post (B) do.",
     );
   });
 
   // Their tenons are mitred towards those of the end rails: turned round they would not go home.
   test("what is mitred on to what is there needs no words", () => {
-    expect(said(/^Glue in two side rails/u)).not.toMatch(/grooves? .*look/u);
+    expect(said(/^Glue in two side rails/u)).not.toMatch(/grooves? [^.]*\bfaces?\b/u);
   });
 });
 
@@ -84,16 +84,20 @@ describe("doors", () => {
   test("the cups of a stile look to the back, its fellow's knob to the top, and one of them is told its side", () => {
     const text = textOfStep(stepWith(built("index-cabinet"), /^Build the left lower door/u));
     expect(text).toContain("The outer door stile (R) lies on the left.");
-    expect(text).toContain("The holes for the cup hinge of the outer door stile (R) look to the back.");
-    expect(text).toContain("The hole for the knob lies nearer to the top end of the left inner door stile (S).");
+    expect(text).toContain("The holes for the cup hinge of the outer door stile (R) face the back.");
+    expect(text).toContain(
+      "Turn the left inner door stile (S) so that the end with the hole for the knob nearer to it comes to the top.",
+    );
     // The panel goes into grooves and mortises that can look nowhere else.
     expect(text).not.toMatch(/The (?:mortise|groove)s? of/u);
   });
 
   test("where the name tells the side, only the holes are told", () => {
     const text = textOfStep(stepWith(built("key-cabinet"), /^Build the door/u));
-    expect(text).toContain("The holes for the catch of the right door stile (H) look to the back.");
-    expect(text).toContain("The holes for the butt hinge lie nearer to the front face of the left door stile (G).");
+    expect(text).toContain("The holes for the catch of the right door stile (H) face the back.");
+    expect(text).toContain(
+      "Turn the left door stile (G) so that the face with the holes for the butt hinge nearer to it comes to the front.",
+    );
     expect(text).not.toContain("lies on the left");
   });
 });
@@ -102,30 +106,30 @@ describe("doors", () => {
 // stand out of the posts.
 test("a rail that would go into its mortises turned over, and shifted, is told its side", () => {
   const text = textOfStep(stepWith(built("old-plans/plant-stand"), /^Glue up the post \(B\), the rail \(E\)/u));
-  expect(text).toContain("The wide ends of the screw holes of the lower rail (F) look to the right.");
-  expect(text).not.toMatch(/of the rail \(E\) look/u);
+  expect(text).toContain("The wide ends of the screw holes of the lower rail (F) face right.");
+  expect(text).not.toMatch(/of the rail \(E\) faces?\b/u);
 });
 
 test("pegs go through a breadboard end from above: it is told as it is set on, not when they are in", () => {
   const build = built("loan-desk");
   expect(textOfStep(stepWith(build, /^Glue up the panel \(E\) and two breadboard ends/u))).toContain(
-    "The peg holes of each of two breadboard ends (F) look to the top.",
+    "The peg holes of each of two breadboard ends (F) face the top.",
   );
-  expect(textOfStep(stepWith(build, /^Add the panel \(E\)/u))).not.toMatch(/peg holes [^.]*\blook/u);
+  expect(textOfStep(stepWith(build, /^Add the panel \(E\)/u))).not.toMatch(/peg holes [^.]*\bface\b/u);
 });
 
 test("a chest of boards with small chamfers is told where these lie, and not again as more boards come to it", () => {
   const build = built("old-plans/cedar-chest");
   const ends = textOfStep(stepWith(build, /^Nail the side \(A\), the left end/u));
   for (const [name, side] of [
-    ["side (A)", "front"],
+    ["side (A)", "the front"],
     ["left end (D)", "left"],
     ["right end (E)", "right"],
   ])
-    expect(ends).toContain(`The chamfer of the ${name} looks to the ${side} and lies at the top edge.`);
+    expect(ends).toContain(`The chamfer of the ${name} faces ${side}, at the top edge.`);
   expect(textOfStep(stepWith(build, /^Nail on the side \(A\)/u))).toContain(
-    "The chamfer of the side (A) looks to the back and lies at the top edge.",
+    "The chamfer of the side (A) faces the back, at the top edge.",
   );
   const texts = build.steps.map(({ text }) => plain(text.join(" ")));
-  expect(texts.filter((text) => /The chamfers? (?:of|lies|lie)/u.test(text))).toHaveLength(2);
+  expect(texts.filter((text) => /The chamfers? (?:of|lies|lie)\b/u.test(text))).toHaveLength(2);
 });

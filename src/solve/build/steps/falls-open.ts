@@ -11,7 +11,8 @@ import { definite, type StepDraft, series, type Work } from "./draft.ts";
 import { STANDING } from "./lying.ts";
 import { ON_BENCH } from "./resting.ts";
 import { afterAction, type Bodies } from "./touched.ts";
-import { bodyWords, movingWords, theBody } from "./words/bodies.ts";
+import { theBody } from "./words/bodies.ts";
+import { movingName } from "./words/moving.ts";
 
 /** The weight lies so far inside of what it stands on, of the depth of that: opened with a jerk it still stands. Common practice, no source. */
 const SAFE = 0.15;
@@ -87,7 +88,7 @@ function shift(work: Work, ids: readonly string[], { moves }: BuiltMotion, pose:
 function textOf(work: Work, body: readonly string[], open: readonly BuiltMotion[], side: string): string {
   const names = open.map(({ moves }) => {
     const ids = work.design.parts.map(({ id }) => id).filter((id) => moves.includes(id));
-    const words = bodyWords(ids) ?? movingWords(ids, work.design.joints);
+    const words = movingName(work, ids);
     return words === null ? definite(work, ids) : theBody(words);
   });
   const until = work.design.joints.some(hangsOn)

@@ -44,6 +44,7 @@ import { notApart } from "./wishes/own-step.ts";
 import { withWishes } from "./wishes/sequence.ts";
 import { withTitles, withWords } from "./wishes/told.ts";
 import { withJigs } from "./with-jigs.ts";
+import { leadsToldOnce } from "./words/lead-holes.ts";
 import { liftCaution } from "./words/lifting.ts";
 import { inOneUnit } from "./words/one-unit.ts";
 
@@ -83,7 +84,7 @@ export function stepsOf(work: Work): Steps {
     shownMirrored(work, before, now, pairs),
   );
   // What is like a step before is known by its title.
-  const drafts = titlesApart(work, withJigs(work, withClampsTold(likened)));
+  const drafts = titlesApart(work, withJigs(work, leadsToldOnce(withClampsTold(likened))));
   const units = drafts.flatMap(({ unit, also = [] }, i) => [unit, ...also].map((each) => [each, i + 1] as const));
   const lastOf = new Map(units.map(([unit, number]) => [stepToken(unit), `step ${number}`]));
   // What is cut to fit one by one is cut in several.

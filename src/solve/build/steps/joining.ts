@@ -30,10 +30,11 @@ import { copiesText } from "./words/copies.ts";
 import { boxTexts, roomTexts } from "./words/drawer-room.ts";
 import { WALL_CAUTION } from "./words/fitted.ts";
 import { laysDown } from "./words/glazed.ts";
-import { cornerTexts, insideText } from "./words/inside.ts";
+import { cornerTexts, insideText, shutIn } from "./words/inside.ts";
 import { joiningText } from "./words/joining.ts";
 import { liftCaution } from "./words/lifting.ts";
 import { markedTexts } from "./words/marked-places.ts";
+import { narrowTexts } from "./words/narrow.ts";
 import { inLineTexts, squareTexts } from "./words/true.ts";
 
 /** Glue: clamps off after 45 minutes, no strain before the next day (label instructions of PVA glues, 30 to 60 min and 24 h). */
@@ -129,6 +130,8 @@ function joiningStep(
         ...insideText(work, first.present, togetherAfter(moves)),
         ...cornerTexts(work, joints, first.present, togetherAfter(moves)),
       ];
+  const single = [...started, ...moves.flatMap((move) => (move.arrivesBuilt ? [] : move.arriving))];
+  const narrow = glued ? narrowTexts(work, single, shutIn(work, first.present, togetherAfter(moves))) : [];
   // What rubs is planed off at once, and a door hangs by its joints.
   const planed = first.arrivesBuilt && joints.some(({ kind }) => kind === "hinged");
   const strained = struck || (turned && lift.length > 0) || (sanded.length > 0 && !first.starts) || planed;
@@ -154,6 +157,7 @@ function joiningStep(
     ...(!hung && keepsSquare(work, moves, again) && { keeps: first.present }),
     text: [
       ...sanded,
+      ...narrow,
       ...again,
       ...(glued
         ? dryText(work, clamps, [

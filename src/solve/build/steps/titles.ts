@@ -5,6 +5,7 @@ import type { Copies } from "./copies.ts";
 import { called, listed, numberWord, pluralOf, stepToken, type Work } from "./draft.ts";
 import { hangs, isGlazing, type Move, type Unit } from "./moves.ts";
 import { bodyKind, bodyWords, mainOf, movingWords, theBody } from "./words/bodies.ts";
+import { kindName } from "./words/moving.ts";
 
 export function titleOf(work: Work, copies: Copies, moves: readonly Move[], units: readonly Unit[]): string {
   const first = moves[0] as Move;
@@ -61,6 +62,8 @@ function builtName(work: Work, move: Move, units: readonly Unit[]): string {
     move.work.map(({ joint }) => joint),
   );
   if (hung !== null) return hung;
+  const moved = kindName(work, move.arriving);
+  if (moved !== null) return `${moved} from ${stepToken(unit.name)}`;
   const [main] = unit.parts.toSorted((a, b) => work.mass(b) - work.mass(a));
   const whole = unit.parts.reduce((so, id) => so + work.mass(id), 0);
   return main && work.mass(main) > MOST_OF_IT * whole

@@ -49,7 +49,7 @@ function usualUp(work: Work, moves: readonly Move[], unit: Unit, done: readonly 
   const before = done.at(-1)?.up ?? STANDING;
   const again = done.some(({ up, moves: earlier }) => sameDirection(up, before) && isAlike(work, earlier, moves, up));
   if (again && !comesUnder(moves, before) && rests(work, moves, before)) return before;
-  const heads = headsUp(work, moves, unit, before);
+  const heads = headsUp(work, moves, unit, begunOnHead(work, done) ? STANDING : before);
   const drives = moves.flatMap((move) => move.work.flatMap((w) => w.drives));
   const down = (way: Direction): number => drives.reduce((so, { fastener }) => so - dot(fastener.direction, way), 0);
   // What is driven, and the barrels that its bolts go into.
@@ -170,14 +170,23 @@ function headsUp(work: Work, moves: readonly Move[], unit: Unit, before: Directi
   return !small && comesUnder(moves, way) ? kept : way;
 }
 
-/** Where the first of what comes goes on a side that lies flat, or covers a front or back: up, against the way that it comes; else null. */
+/** Where the first of what comes goes on a side that lies flat, covers a front or back, or would hang below a board: up, against the way that it comes; else null. */
 function fromSide(work: Work, moves: readonly Move[]): Direction | null {
   const [first] = moves;
   if (!first || !moves.some((move) => move.work.some(({ joint }) => joint.glue))) return null;
   const axis = INDICES.find((i) => Math.abs(first.along[i]) > 0.99);
-  if (axis === undefined || axis === 2) return null;
+  if (axis === undefined) return null;
+  if (axis === 2) return wouldHang(work, first) ? against(first.along) : null;
   return isFlat(work, first.present, axis) || (axis === 1 && covers(work, first, axis)) ? against(first.along) : null;
 }
+
+/** What would hang from the board that a body begins with stands in it when that lies upside down. */
+const wouldHang = (work: Work, { starts, along, present }: Move): boolean =>
+  starts && along[2] > STEEP && isFlat(work, present, 2);
+
+/** It lay upside down for what stood in its first board, and has no reason to stay so. */
+const begunOnHead = (work: Work, [begun, ...more]: readonly Laid[]): boolean =>
+  begun !== undefined && more.length === 0 && begun.up[2] === -1 && wouldHang(work, begun.moves[0] as Move);
 
 /** So much of the width and height of what is there. */
 const COVERS = 0.75;

@@ -6,9 +6,9 @@ import { STANDING } from "./lying.ts";
 import { afterAction, type Bodies } from "./touched.ts";
 
 /** Sentences of a step of joining that turn the work. */
-const TURNED = /^(?:Turn the (?:work|piece) |Put it together |Lay |Stand the work up\.$)/u;
+const TURNED = /^(?:Turn the (?:work|piece) (?:upside|the right way|over)|Put it together |Lay |Stand the work up\.$)/u;
 const WITH_IT = /\bturn the work upside down with (?:it|them)\b/u;
-const AGAIN = /^(?:Turn the work |Lay the work (?:flat|down) |Stand the work up\.$)/u;
+const AGAIN = /^(?:Turn the work (?:upside|the right way)|Lay the work (?:flat|down) |Stand the work up\.$)/u;
 
 /**
  * Steps in the order of work: where one finds the largest body in hand lying otherwise than it is told of, that is turned first.

@@ -4,7 +4,8 @@ import { panesOf } from "../../order/glazing.ts";
 import { listed, type StepDraft, type Work } from "../draft.ts";
 import { pluggingSteps } from "../plugging.ts";
 import { addedIn } from "../touched.ts";
-import { bodyWords, movingWords, theBody } from "../words/bodies.ts";
+import { theBody } from "../words/bodies.ts";
+import { movingName } from "../words/moving.ts";
 import { woodMoves } from "../words/still.ts";
 import { ALIKE, apartIn, coatStep, MOST, sandingStep } from "./coats.ts";
 import { glazedLastOf } from "./glazed-last.ts";
@@ -157,7 +158,7 @@ const beforeGlass = (work: Work, finish: Finishing, parts: readonly string[]): S
 /** The body that they make, where they are of more kinds than a title holds and it has a name. */
 function roundGlass(work: Work, parts: readonly string[]): string {
   const kinds = new Set(parts.map((id) => work.line(id).mark));
-  const body = kinds.size > MOST ? (bodyWords(parts) ?? movingWords(parts, work.design.joints)) : null;
+  const body = kinds.size > MOST ? movingName(work, parts) : null;
   return body === null ? listed(work, parts) : theBody(body);
 }
 

@@ -2,14 +2,14 @@
 import type { Removable } from "../../order/index.ts";
 import { listed, numberWord, pluralOf, series, type Work } from "../draft.ts";
 import { groupedBy } from "../wishes/own-key.ts";
-import { bodyKind, bodyWords, movingWords, theBody } from "../words/bodies.ts";
+import { bodyKind, theBody } from "../words/bodies.ts";
+import { movingName } from "../words/moving.ts";
 import { glazedLastOf } from "./glazed-last.ts";
 
 /** So many kinds of part without a name of their own are told in a title. */
 const MOST = 3;
 
-const nameOf = ({ design }: Work, { parts }: Removable): string | null =>
-  bodyWords(parts) ?? movingWords(parts, design.joints);
+const nameOf = (work: Work, { parts }: Removable): string | null => movingName(work, parts);
 
 /** What a title says of them. */
 export const inTitle = (work: Work, bodies: readonly Removable[], names: string): string => {

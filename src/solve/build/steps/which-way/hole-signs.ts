@@ -61,8 +61,7 @@ function nearSigns(part: Part, holes: readonly Hole[], names: Names): readonly S
     // A square post has faces all round: the nearest to one of them would not be the nearest to one of these.
     if (!beyond || word === "face") return [{ part, what: { ...names, count: holes.length }, how: "nearer", way }];
     const count = countNearest(part, spots, axis, high);
-    const more = `${names.more} nearest to an ${word}`;
-    return [{ part, what: { ...names, more, count }, how: "nearest", way }];
+    return [{ part, what: { ...names, some: true, count }, how: "nearest", way }];
   });
 }
 

@@ -12,13 +12,14 @@ export interface One {
   readonly what: Sign["what"];
   /** "inwards": so do others like it, each from its side. */
   readonly looks: Face | "inwards" | null;
-  /** "nearer to the top edge", "at the back edge" */
-  readonly lies: readonly { readonly how: "at" | "nearer to"; readonly side: string }[];
+  /** Nearer to the top edge, at the back edge. */
+  readonly lies: readonly { readonly how: "at" | "nearer to"; readonly face: Face; readonly word: string }[];
 }
 
 export const faceAt = (way: Direction): Face => faceOf(axisOf(way), way[axisOf(way)] > 0);
 
-export const sameWhat = ({ what: { one, more } }: Pick<Sign, "what">): string => `${one}${more}`;
+export const sameWhat = ({ what: { one, more, some } }: Pick<Sign, "what">): string =>
+  `${one}${more}${some ? " of more" : ""}`;
 
 /** Part by part. */
 export function onesOf(
@@ -37,7 +38,13 @@ export function onesOf(
     const lies = some.flatMap(({ how, way }): One["lies"] =>
       how === "looks"
         ? []
-        : [{ how: how === "nearer" ? "nearer to" : "at", side: `${faceAt(way)} ${sideWord(part, axisOf(way))}` }],
+        : [
+            {
+              how: how === "lies" ? "at" : "nearer to",
+              face: faceAt(way),
+              word: sideWord(part, axisOf(way)),
+            },
+          ],
     );
     return { part, what, looks: looks ? (facing.has(looks) ? "inwards" : faceAt(looks.way)) : null, lies };
   });

@@ -7,7 +7,14 @@ import type { Box, Direction, Part } from "../../../design.ts";
 export interface Sign {
   readonly part: Part;
   /** "mortise" and "mortises", "wide end" and "wide ends"; how many there are; what is said of them: " for the stretcher (C)". */
-  readonly what: { readonly one: string; readonly many: string; readonly count: number; readonly more: string };
+  readonly what: {
+    readonly one: string;
+    readonly many: string;
+    readonly count: number;
+    readonly more: string;
+    /** Not all of them: others lie at the side across. */
+    readonly some?: true;
+  };
   readonly how: "looks" | "lies" | "nearer" | "nearest";
   /** Out of the part, to where it looks or lies. */
   readonly way: Direction;

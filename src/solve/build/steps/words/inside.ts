@@ -20,7 +20,7 @@ export function insideText(work: Work, before: readonly string[], after: readonl
 }
 
 /** Panels whose faces inside a step closes in. */
-function shutIn(work: Work, before: readonly string[], after: readonly string[]): readonly string[] {
+export function shutIn(work: Work, before: readonly string[], after: readonly string[]): readonly string[] {
   const panels = after.filter((id) => !less(work.part(id).width, PANEL));
   return !isRing(work, panels) || isRing(work, before) ? [] : panels;
 }

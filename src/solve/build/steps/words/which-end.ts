@@ -9,7 +9,7 @@ import { groupedBy } from "../wishes/own-key.ts";
 import { calledAmong } from "./by-place.ts";
 import { each, subjects } from "./cuts-of.ts";
 
-/** "The groove of the end rail (F) looks to the right.": what of a part shows which way round it comes, where no joint does. */
+/** "The groove of the end rail (F) faces right.": what of a part shows which way round it comes, where no joint does. */
 export function endTexts(work: Work, moves: readonly Move[]): readonly string[] {
   const { signs, as, lying } = toldOf(work, moves);
   const ones = onesOf(work, signs).toSorted((a, b) => Number(a.looks === null) - Number(b.looks === null));
@@ -35,23 +35,43 @@ const PLACES: Readonly<Record<Face, string>> = {
 
 /** What only looks one way is told in one sentence. */
 const keyOf = (one: One): string => {
-  const lies = one.lies.map(({ how, side }) => `${how} ${side}`).join();
+  const lies = one.lies.map(({ how, face, word }) => `${how} ${face} ${word}`).join();
   return one.looks && lies === "" ? one.looks : `${one.looks} ${lies} ${sameWhat(one)}`;
 };
 
 function sentence(work: Work, some: readonly One[], as: readonly Sign[], there: readonly string[]): string {
   const [{ looks, lies, what }] = some as [One];
   const ids = some.map(({ part }) => part.id);
-  const sides = (["at", "nearer to"] as const).flatMap((how) => {
-    const own = lies.flatMap((each) => (each.how === how ? [each.side] : []));
+  const sided = (how: One["lies"][number]["how"]): readonly string[] => {
+    const own = lies.flatMap((each) => (each.how === how ? [`${each.face} ${each.word}`] : []));
     return own.length > 0 ? [`${how} the ${series(own)}`] : [];
-  });
-  if (looks === null)
-    return `The ${what.count > 1 ? what.many : what.one}${what.more} ${what.count > 1 ? "lie" : "lies"} ${series(sides)} of ${each(work, ids, there)}.`;
+  };
+  if (looks === null) {
+    const near = lies.filter(({ how }) => how === "nearer to");
+    const [at] = sided("at");
+    const turned = near.length > 0 ? [nearText(what, near, each(work, ids, there))] : [];
+    const cuts = `The ${what.count > 1 ? what.many : what.one}${what.more} ${what.count > 1 ? "lie" : "lies"}`;
+    return [...(at ? [`${cuts} ${at} of ${each(work, ids, there)}.`] : []), ...turned].join(" ");
+  }
   const names = subjects(work, some, there);
-  const [verb, also] = names.many ? ["look", "lie"] : ["looks", "lies"];
   const like = as.filter(({ way, part }) => faceAt(way) === looks && !ids.includes(part.id));
-  return `${capital(names.text)} ${verb} ${looks === "inwards" ? looks : `to the ${looks}`}${sides.length > 0 ? ` and ${also} ${series(sides)}` : ""}${asText(work, like, there)}.`;
+  const sides = [...sided("at"), ...sided("nearer to")].map((side) => `, ${side}`).join("");
+  return `${capital(names.text)} ${names.many ? "face" : "faces"} ${FACING[looks]}${sides}${asText(work, like, there)}.`;
+}
+
+const FACING: Readonly<Record<Face | "inwards", string>> = {
+  ...{ left: "left", right: "right", front: "the front", back: "the back", bottom: "the bottom", top: "the top" },
+  inwards: "inwards",
+};
+
+/** "Turn the packing (G) so that the end with a hole for the side slide nearer to it comes to the front.": what lies in no side's middle shows it. */
+function nearText({ one, many, count, more, some }: One["what"], near: One["lies"], parts: string): string {
+  const name = `${count > 1 ? many : one}${more}`;
+  const what = some ? (count > 1 ? name : `${/^[aeiou]/u.test(name) ? "an" : "a"} ${name}`) : `the ${name}`;
+  const ways = near.map(
+    ({ word, face }, i) => `the ${word} with ${i === 0 ? what : "them"} nearer to it comes to the ${face}`,
+  );
+  return `Turn ${parts} so that ${series(ways)}.`;
 }
 
 /** ", as the mortise for the side rail (D) in the post (A) does": by which it is seen. */
