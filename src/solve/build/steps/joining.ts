@@ -24,7 +24,7 @@ import { slenderCautions } from "./slender.ts";
 import { blockText } from "./standing-out.ts";
 import { builtNames, standingName, titleOf } from "./titles.ts";
 import { theBody } from "./words/bodies.ts";
-import { clearText, sticksFor } from "./words/clear-between.ts";
+import { clearText, sticksFor, sticksText } from "./words/clear-between.ts";
 import { withClampPlaces } from "./words/closed-at-once.ts";
 import { copiesText } from "./words/copies.ts";
 import { boxTexts, roomTexts } from "./words/drawer-room.ts";
@@ -166,6 +166,7 @@ function joiningStep(
             ),
             ...setBackTexts(work, moves),
             ...mitreBlocks(work, moves),
+            ...sticks.map((each) => sticksText(work, each)),
           ])
         : []),
       ...early,
