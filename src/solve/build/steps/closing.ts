@@ -11,6 +11,7 @@ import { endFrames } from "./end-frames.ts";
 import { grouped } from "./grouped.ts";
 import { lastCloses } from "./in-one-go.ts";
 import { hangs, type Move, togetherAfter, type Unit } from "./moves.ts";
+import { haveCorners, isRing } from "./ring.ts";
 import {
   closedAlong,
   isClosed,
@@ -20,7 +21,6 @@ import {
   squareOfSides,
   squareOfUprights,
 } from "./square.ts";
-import { haveCorners, isRing } from "./ring.ts";
 import { groupedBy } from "./wishes/own-key.ts";
 
 /** What proves a frame square as it is closed, and the part that is put into it in the same step: it keeps it as it finds it. */

@@ -47,8 +47,6 @@ export function haveCorners(thin: AxisIndex, parts: readonly Part[], among: Read
     equal(body[end][axis], bounds[end][axis]);
   const ends = ["low", "high"] as const;
   return ends.every((endA) =>
-    ends.every((endB) =>
-      parts.some((part) => among.has(part.id) && reaches(part, a, endA) && reaches(part, b, endB)),
-    ),
+    ends.every((endB) => parts.some((part) => among.has(part.id) && reaches(part, a, endA) && reaches(part, b, endB))),
   );
 }
