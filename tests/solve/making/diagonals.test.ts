@@ -1,6 +1,7 @@
 /** A frame is proved square by the corners that it has when it is closed: expected values are worked out by hand from the sizes in the plans. */
 import { describe, expect, test } from "vitest";
-import { solveText, textOf } from "../../examples/compiled.ts";
+import { built, solveText, textOf } from "../../examples/compiled.ts";
+import { stepWith, textOfStep } from "../told/examples.ts";
 import { plain } from "./plans.ts";
 
 /** The sentences about diagonals, as printed, with the titles of their steps. */
@@ -74,6 +75,37 @@ describe("in a bench whose ends are put together first", () => {
       "Glue in the post (A) and the frame post (B)",
       "Add the right end",
     ]);
+  });
+});
+
+describe("a frame is proved in the step that closes it, across its own plane", () => {
+  const table = toldIn("old-plans/library-table");
+  const of = (title: string): string => table.find(([each]) => each.startsWith(title))?.[1] ?? "";
+
+  // Legs stand 41 apart outside and are 30 1/4 long: √(41² + 30.25²) = 50.952.
+  test("two legs with a rail at their tops, by the corners of the legs, and not again when shelves go on elsewhere", () => {
+    expect(of("Glue up two legs")).toBe(
+      "Check that it is square: measure from corner to corner of two legs (A), outside. Both diagonals are 50 15/16 in, equal within 1/8 in.",
+    );
+    expect(of("Glue in four shelves")).toBe("");
+    expect(textOfStep(stepWith(built("old-plans/library-table"), /^Glue in four shelves/u))).toContain(
+      "that the four shelves (H) stand square",
+    );
+  });
+
+  // 41 × 29 1/2 above: √(41² + 29.5²) = 50.510; the sides 29 1/2 × 30 1/4: √(29.5² + 30.25²) = 42.253.
+  test("a table across its top and both of its sides", () => {
+    expect(of("Add the frame from step")).toBe(
+      "Check that it is square: measure across its top from corner to corner, outside. Both diagonals are 50 1/2 in, equal within 1/8 in. Measure across its left and its right too: 42 1/4 in both ways, equal within 1/8 in.",
+    );
+  });
+
+  // Drawers 24 7/8 wide, sides 14 long: √(24.875² + 14²) = 28.545. They lie on their tops, and the fronts hang down past the sides.
+  test("a drawer on the side that lies uppermost, without its front as with it", () => {
+    expect(of("Build the two drawers")).toContain(
+      "from corner to corner of two sides (O), outside. Both diagonals are 28 9/16 in",
+    );
+    expect(of("Glue in the box front")).toContain("across its bottom from corner to corner of two sides (O), outside");
   });
 });
 

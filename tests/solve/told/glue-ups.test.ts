@@ -62,8 +62,39 @@ test("what is screwed on from below comes off while the work lies on it", () => 
 
 // Rails 90 high between 180 and 826 mm from the floor: 646 − 2 × 90 = 466.
 test("two rails that only a brace holds are proved by the room between them", () => {
-  expect(linesOf("workbench-cart", /^Glue up the back upper rail/u).join(" ")).toContain(
-    "Before the clamps go on cut two sticks 466 mm long, and hold one between the back upper rail (D) and the back lower rail (E) at each end: pressed on what leans, they turn. Set a clamp beside each joint. Measure between them at both ends: 466 mm, the same at both, and the ends of the two in line.",
+  const told = linesOf("workbench-cart", /^Glue up the back upper rail/u);
+  const ready = told.indexOf(
+    "Cut two sticks 466 mm long, which hold the back upper rail (D) and the back lower rail (E) apart.",
+  );
+  expect(ready).toBeGreaterThan(-1);
+  expect(ready).toBeLessThan(told.findIndex((line) => line.startsWith("Put glue into")));
+  expect(told.join(" ")).toContain(
+    "Before the clamps go on hold one of the two sticks between the back upper rail (D) and the back lower rail (E) at each end: pressed on what leans, they turn. Set a clamp beside each joint. Measure between them at both ends: 466 mm, the same at both, and the ends of the two in line.",
+  );
+});
+
+// Shelves stand in the middle of a case 57 in high that lies on its back 11 in deep: jaws reach 4 in (common practice, no source).
+test("clamps whose bars go under the work have it raised for them", () => {
+  expect(linesOf("manuals-bookcase", /^Glue in four left shelves/u)).toContain(
+    "Raise the work on blocks at least 2 in high: the lower clamps on the four left shelves (G) are out of reach from above, and their bars go under it.",
+  );
+  expect(linesOf("key-cabinet", /^Build the door/u).join(" ")).not.toContain("their bars go under it");
+});
+
+// Legs 29 in high splay 6 degrees: 29 × tan 6° = 3.048, which is 3 3/64.
+test("splayed legs that lie on the bench are packed so that aprons stand plumb", () => {
+  expect(linesOf("loan-desk", /^Glue in two long aprons/u).join(" ")).toContain(
+    "put packing 3 3/64 in higher under the top ends of the leg (A) and the leg (B) than under their bottom ends",
+  );
+});
+
+// Rails stand 3/8 in behind the faces of the posts: each is backed as the other is nailed.
+test("what is nailed from two sides is held and backed before it is turned", () => {
+  const told = linesOf("old-plans/medicine-cabinet", /^Nail on the bottom.top board/u);
+  const turned = told.findIndex((line) => line.includes("turn the work"));
+  expect(told.findIndex((line) => line.includes("clamp it in place first"))).toBe(turned - 1);
+  expect(told[turned + 1]).toContain(
+    "Put packing 3/8 in thick under the back long rail (H) and the front long rail (G) as each comes to lie below",
   );
 });
 

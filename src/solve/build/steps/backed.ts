@@ -8,7 +8,7 @@ import { lieBeside } from "./bounding.ts";
 import { bottomOf, boxOf, lowestOf, topOf } from "./box-of.ts";
 import { definite, type Work } from "./draft.ts";
 import { STEEP } from "./lying.ts";
-import { isStruck, type Move } from "./moves.ts";
+import { isStruck, type Move, togetherAfter } from "./moves.ts";
 import { BLOCKS, standingOn } from "./resting.ts";
 import { groupedBy } from "./wishes/own-key.ts";
 
@@ -39,6 +39,42 @@ export function backedTexts(work: Work, moves: readonly Move[], up: Direction): 
     const them = own.length > 1 ? "they take" : "it takes";
     return `Lay blocks ${work.print(level(own[0] as string))} high under ${definite(work, own)} too, near where the hammer strikes: ${them} the blows, and nothing else is under ${own.length > 1 ? "them" : "it"}.`;
   });
+}
+
+/**
+ * The same where the work is turned so that each of several sides lies uppermost. `sides`: what is driven, with what points up then. What nothing
+ * carries, under all that takes the blows.
+ */
+export function backedInTurn(
+  work: Work,
+  moves: readonly Move[],
+  sides: readonly (readonly [readonly string[], Direction])[],
+): readonly string[] {
+  const all = togetherAfter(moves);
+  const bare = sides.flatMap(([taking, up]) => {
+    const bench = lowestOf(work, all, up);
+    const level = (id: string) => subtract(bottomOf(boxOf(work.part(id)), up), bench);
+    const blocked = standingOn(work, all, up)?.blocked ?? [];
+    const under = taking.map((id) => lowestUnder(work, all, id, up));
+    // Blocks that the whole stands on are told by themselves.
+    const isLow = (id: string): boolean => toNumber(level(id)) >= NEAR && !less(BLOCKS, level(id));
+    return under
+      .filter((feet) => feet.every((id) => isLow(id) && !blocked.includes(id)))
+      .flat()
+      .map((id) => ({ id, by: work.print(level(id)) }));
+  });
+  return groupedBy(bare, ({ by }) => by).map((own) => {
+    const ids = [...new Set(own.map(({ id }) => id))];
+    const when = ids.length > 1 ? "as each comes to lie below" : "when it lies below";
+    return `Put packing ${own[0]?.by} thick under ${definite(work, ids)} ${when}, where the hammer strikes above: it takes the blows, and nothing else is under it.`;
+  });
+}
+
+/** What a part lies on, down to what lies on nothing else. */
+function lowestUnder(work: Work, all: readonly string[], id: string, up: Direction): readonly string[] {
+  const reached = new Set([id]);
+  for (const each of reached) for (const other of all) if (liesOn(work, each, other, up)) reached.add(other);
+  return [...reached].filter((each) => !all.some((other) => liesOn(work, each, other, up)));
 }
 
 /** Whether one touches another from above. */

@@ -1,36 +1,64 @@
 /** When a frame or a box is closed, and proved square. */
 
-import { type AxisIndex, faceAxis } from "../../design/space.ts";
+import { type AxisIndex, faceAxis, INDICES } from "../../design/space.ts";
 import type { Direction } from "../../design.ts";
 import { LOOSE } from "../order/links.ts";
+import { armsOf } from "./arms.ts";
 import { backedBy } from "./back-boards.ts";
-import { caseSidesOf } from "./case-sides.ts";
-import { FIRST, listed, type Work } from "./draft.ts";
+import { caseSidesOf, jointsAmong } from "./case-sides.ts";
+import { FIRST, listed, series, type Work } from "./draft.ts";
+import { endFrames } from "./end-frames.ts";
 import { grouped } from "./grouped.ts";
 import { lastCloses } from "./in-one-go.ts";
 import { hangs, type Move, togetherAfter, type Unit } from "./moves.ts";
-import { closedAlong, isClosed, type Square, squareOf, squareOfSides, squareOfUprights } from "./square.ts";
+import { haveCorners, isRing } from "./ring.ts";
+import {
+  closedAlong,
+  isClosed,
+  type Square,
+  squareOf,
+  squareOfArms,
+  squareOfSides,
+  squareOfUprights,
+} from "./square.ts";
+import { groupedBy } from "./wishes/own-key.ts";
 
 /** What proves a frame square as it is closed, and the part that is put into it in the same step: it keeps it as it finds it. */
 export interface Closing {
   readonly square: Square;
+  /** The diagonals of the frames at its ends that are closed with it. */
+  readonly ends: readonly Square[];
   readonly filler: string | null;
 }
 
 /** The diagonals, where these moves close a frame, or the last of them closes it at the other end, on the side that lies `up` where there is a choice. What hangs, runs or rests closes none. */
 export const newlySquare = (work: Work, moves: readonly Move[], up: Direction): Closing | null =>
-  closedBy(work, moves, up) ?? (lastCloses(work, moves) ? closedBy(work, moves.slice(-1), up) : null);
+  closedBy(work, moves, up) ??
+  (lastCloses(work, moves) ? closedBy(work, moves.slice(-1), up) : null) ??
+  armedBy(work, moves, up);
+
+/** What is held at one end only is as far off at the other as no square shows. */
+function armedBy(work: Work, moves: readonly Move[], up: Direction): Closing | null {
+  const arms = armsOf(work, moves);
+  const square = arms && squareOfArms(work, arms, up);
+  return square && { square, ends: [], filler: null };
+}
 
 function closedBy(work: Work, moves: readonly Move[], up: Direction): Closing | null {
   if (moves.every(({ work: own }) => own.every(({ joint }) => LOOSE.includes(joint.kind)))) return null;
   const [before, after] = [(moves[0] as Move).present, togetherAfter(moves)];
+  const bodies = [before, ...moves.map(({ arriving }) => arriving)];
   const along = closedAlong(work, after);
+  // What has all its corners, and is open on a side yet, is closed by nothing that goes on elsewhere.
+  const stays = along.filter((axis) => isOpen(work, axis, { before, after }));
   // An end with rails is closed only as an end: the other end closes the frame. What goes round a case closes it no second time.
   const closed = caseSidesOf(work, before)?.thin;
-  const fresh = along.filter((axis) => axis !== closed && !isClosed(work, before, axis));
+  const fresh = along.filter((axis) => axis !== closed && !stays.includes(axis) && !isClosed(work, before, axis));
   const of = (ids: readonly string[], filler: string | null, axes?: readonly AxisIndex[]): Closing | null => {
-    const square = squareOf(work, ids, { up, anyway: true, ...(axes && { along: axes }) });
-    return square && { square, filler };
+    const square = shownOf(work, ids, up, axes);
+    const thin = square?.on ? faceAxis(square.on) : null;
+    const ends = thin === null || filler ? [] : endFrames(work, { bodies, after: ids }, { thin, up });
+    return square && { square, ends, filler };
   };
   if (along.length > 0) return of(after, null, fresh);
   if (isClosed(work, before)) return null;
@@ -41,7 +69,25 @@ function closedBy(work: Work, moves: readonly Move[], up: Direction): Closing | 
       if (isClosed(work, outer) && !isClosed(work, inner)) return of(outer, id);
     }
   const square = squareOfSides(work, before, up) ? null : squareOfSides(work, after, up);
-  return square && { square, filler: null };
+  return square && { square, ends: [], filler: null };
+}
+
+/** Whether what has the corners of a frame was together before, and it is no ring yet. */
+function isOpen(
+  work: Work,
+  axis: AxisIndex,
+  { before, after }: { readonly before: readonly string[]; readonly after: readonly string[] },
+): boolean {
+  const parts = after.map(work.part);
+  return haveCorners(axis, parts, new Set(before)) && !isRing(axis, parts, jointsAmong(work, after));
+}
+
+/** On a side that a tape is held to as it lies: across the sides of a case, where others reach past those; else what is lifted to get at it. */
+function shownOf(work: Work, ids: readonly string[], up: Direction, axes?: readonly AxisIndex[]): Square | null {
+  const look = { up, ...(axes && { along: axes }) };
+  const sides = squareOfSides(work, ids, up);
+  const isSeen = sides?.on && (axes ?? INDICES).includes(faceAxis(sides.on)) && up[faceAxis(sides.on)] !== 0;
+  return squareOf(work, ids, look) ?? (isSeen ? sides : null) ?? squareOf(work, ids, { ...look, anyway: true });
 }
 
 /** "across its front from corner to corner, outside". */
@@ -51,8 +97,15 @@ const wayOf = (work: Work, { on, of, shoulders, inside }: Square): string =>
     : `${on ? `across its ${on} ` : ""}from corner to corner${of.length > 0 ? ` of ${listed(work, of)}` : ""}${shoulders ? " of the shoulders: the tenons stand out past them" : ", outside"}`;
 
 /** Right after a frame is closed. */
-export const squareText = (work: Work, square: Square): string =>
-  `Check that it is square: measure ${wayOf(work, square)}. Both diagonals are ${work.print(square.value)}, equal within ${work.print(square.within)}.`;
+export const squareText = (work: Work, { square, ends }: Pick<Closing, "square" | "ends">): string =>
+  [
+    `Check that it is square: measure ${wayOf(work, square)}. Both diagonals are ${work.print(square.value)}, equal within ${work.print(square.within)}.`,
+    ...groupedBy(ends, (each) => `${each.inside} ${work.print(each.value)} ${work.print(each.within)}`).map((own) => {
+      const [first] = own as [Square, ...Square[]];
+      const sides = series(own.map(({ on }) => `its ${on}`));
+      return `Measure ${first.inside ? "inside, " : ""}across ${sides} too: ${work.print(first.value)} both ways, equal within ${work.print(first.within)}.`;
+    }),
+  ].join(" ");
 
 /**
  * What closes a frame that was square keeps it as it finds it. `units`: all that is put together, in the order of work; `up`: as it lies before

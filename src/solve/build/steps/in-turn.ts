@@ -2,8 +2,9 @@
 import { dot } from "../../../geometry/vec.ts";
 import type { Direction } from "../../design.ts";
 import type { JointWork } from "../order/plan.ts";
+import { backedInTurn } from "./backed.ts";
 import { definite, series, type Work } from "./draft.ts";
-import { LEVEL } from "./lying.ts";
+import { LEVEL, STEEP } from "./lying.ts";
 import type { Move } from "./moves.ts";
 import { pressedTexts } from "./pressed.ts";
 import { proppedTexts } from "./propped.ts";
@@ -60,9 +61,23 @@ function heldWhileStruck(
     return before(texts, [
       `${held}; and have a second person press a heavy block against the side across from the hammer, in line with its blows.`,
     ]);
+  const downTo = (way: Direction): readonly string[] => [
+    ...new Set(level.flatMap(({ fastener }) => (dot(fastener.direction, way) < -STEEP ? [fastener.into] : []))),
+  ];
+  const loose = !isWet && level.length === drivesOf(moves).length;
   return before(texts, [
     ...(isWet ? [`${held}.`] : []),
+    ...(loose
+      ? [
+          `Nothing holds ${one ? "it" : "them"} yet when the work is turned: clamp ${one ? "it" : "them"} in place first, or wedge ${one ? "it" : "them"} there with props cut to length.`,
+        ]
+      : []),
     `For those from ${series(sides.map(([side]) => side))} turn the work: the side that is nailed lies uppermost, and the one across from it on the bench. Then lay it as it was.`,
+    ...backedInTurn(
+      work,
+      moves,
+      sides.map(([, way]) => [downTo(way), way] as const),
+    ),
   ]);
 }
 

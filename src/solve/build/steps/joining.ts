@@ -24,7 +24,7 @@ import { slenderCautions } from "./slender.ts";
 import { blockText } from "./standing-out.ts";
 import { builtNames, standingName, titleOf } from "./titles.ts";
 import { theBody } from "./words/bodies.ts";
-import { clearText, sticksFor } from "./words/clear-between.ts";
+import { clearText, sticksFor, sticksText } from "./words/clear-between.ts";
 import { withClampPlaces } from "./words/closed-at-once.ts";
 import { copiesText } from "./words/copies.ts";
 import { boxTexts, roomTexts } from "./words/drawer-room.ts";
@@ -97,7 +97,7 @@ function joiningStep(
   // What is hung on the wall was square, sanded and closed before.
   const hung = moves.some(hangs);
   const closing = hung ? null : newlySquare(work, moves, place.up);
-  const proof = closing && { text: squareText(work, closing.square), filler: closing.filler };
+  const proof = closing && { text: squareText(work, closing), filler: closing.filler };
   const told = joiningText(work, moves, place.up, {
     built: first.arrivesBuilt ? theBody(builtNames(work, moves, place.units)) : null,
     stands: standingName(first, place.units),
@@ -170,6 +170,7 @@ function joiningStep(
             ),
             ...setBackTexts(work, moves),
             ...mitreBlocks(work, moves),
+            ...sticks.map((each) => sticksText(work, each)),
           ])
         : []),
       ...early,
@@ -243,6 +244,11 @@ const beforeAndAfter = (moves: readonly Move[]) => ({
 });
 
 function measuring(work: Work, moves: readonly Move[], up: Direction): readonly Action[] {
-  const square = moves.some(hangs) ? undefined : newlySquare(work, moves, up)?.square;
-  return square ? [{ do: "measure", what: "diagonals", value: square.value, within: square.within }] : [];
+  const closing = moves.some(hangs) ? null : newlySquare(work, moves, up);
+  return (closing ? [closing.square, ...closing.ends] : []).map(({ value, within }) => ({
+    do: "measure",
+    what: "diagonals",
+    value,
+    within,
+  }));
 }

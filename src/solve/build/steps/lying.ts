@@ -10,12 +10,14 @@ import {
   faceOf,
   INDICES,
   indexOf,
+  opposite,
   sameDirection,
   unit,
 } from "../../design/space.ts";
 import type { Direction } from "../../design.ts";
-import { listed, type Work } from "./draft.ts";
+import { definite, listed, type Work } from "./draft.ts";
 import { type Move, togetherAfter } from "./moves.ts";
+import { raisedEnds } from "./plumb.ts";
 import { laysDown } from "./words/glazed.ts";
 import { listedAsWritten } from "./words/marked-places.ts";
 
@@ -69,7 +71,13 @@ export function layTexts(
   if (!first || !laidDown(moves, place)) return turning(work, moves, place);
   const axis = axisOf(place.up);
   const name = place.stands ?? (first.present.length > NAMED ? "the work" : listedAsWritten(work, first.present));
-  if (isFlat(work, first.present, axis)) return [`Lay ${name} flat on battens, inside up.`];
+  if (isFlat(work, first.present, axis)) {
+    const raised = raisedEnds(work, first.present, place.up);
+    if (!raised) return [`Lay ${name} flat on battens, inside up.`];
+    return [
+      `Lay ${name} on battens, inside up, and put packing ${work.print(raised.by)} higher under the ${raised.end} ends of ${definite(work, raised.ids)} than under their ${opposite(raised.end)} ends: so what is put on stands plumb.`,
+    ];
+  }
   const side = faceOf(axis, place.up[axis] < 0);
   return [
     place.first ? `Put it together lying on its ${side} on battens.` : `Lay the work down on its ${side} on battens.`,

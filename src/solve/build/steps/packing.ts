@@ -4,6 +4,7 @@ import { equal, less, max, rational, sign, subtract, toNumber } from "../../../u
 import { sameDirection } from "../../design/space.ts";
 import type { Direction } from "../../design.ts";
 import { backedTexts } from "./backed.ts";
+import { barsUnder } from "./bars-under.ts";
 import { lowestOf } from "./box-of.ts";
 import { definite, type Work } from "./draft.ts";
 import { blocksForJaws } from "./jaw-room.ts";
@@ -113,7 +114,8 @@ export function underTexts(work: Work, moves: readonly Move[], place: Lying): re
   const { up } = place;
   const raised = packingTexts(work, moves, up);
   const level = raised.length > 0 ? raised : levelTexts(work, moves, place);
-  const under = level.length > 0 ? level : jawTexts(work, moves, up);
+  const jaws = level.length > 0 ? level : jawTexts(work, moves, up);
+  const under = jaws.length > 0 ? jaws : barsUnder(work, moves, up);
   return [
     ...(under.length > 0 ? under : lowHeadTexts(work, moves, up)),
     ...(raised.length > 0 ? [] : backedTexts(work, moves, up)),

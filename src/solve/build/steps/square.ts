@@ -3,6 +3,7 @@ import { less, rational, subtract, toNumber } from "../../../units/rational.ts";
 import { roundTo } from "../../../units/round.ts";
 import { type AxisIndex, enclosing, faceOf, INDICES } from "../../design/space.ts";
 import type { Direction, Face, Joint, Part } from "../../design.ts";
+import type { Arms } from "./arms.ts";
 import type { Backed } from "./back-boards.ts";
 import { caseSidesOf } from "./case-sides.ts";
 import { type Corners, cornersOf } from "./corners.ts";
@@ -37,11 +38,12 @@ interface Closed {
   readonly parts: readonly Part[];
 }
 
-/** How a frame is looked at: how it lies; the side on the bench too, for what is lifted; along which axes. */
+/** How a frame is looked at: how it lies; the side on the bench too, for what is lifted; along which axes; on its high or low side only. */
 interface Look {
   readonly up: Direction;
   readonly anyway?: boolean;
   readonly along?: readonly AxisIndex[];
+  readonly far?: boolean;
 }
 
 /**
@@ -54,10 +56,11 @@ interface Look {
 export function squareOf(
   work: Work,
   ids: readonly string[],
-  { up, anyway = false, along = INDICES }: Look,
+  { up, anyway = false, along = INDICES, far }: Look,
 ): Square | null {
   const closed = closedOf(work, ids, along);
-  const outside = closed.flatMap((each) => proofOf(work, each, { up, of: [], anyway }) ?? []);
+  const look = { up, of: [], anyway, ...(far !== undefined && { far }) };
+  const outside = closed.flatMap((each) => proofOf(work, each, look) ?? []);
   return outside[0] ?? closed.flatMap((each) => insideOf(work, each, up) ?? [])[0] ?? null;
 }
 
@@ -79,6 +82,12 @@ export function squareOfSides(work: Work, ids: readonly string[], up: Direction)
   return own && proofOf(work, { thin: own.thin, flat: false, parts: own.sides }, { up, of, anyway: false });
 }
 
+/** The same of two arms that are held at one end only: they have the corners. */
+export function squareOfArms(work: Work, { arms, thin, flat }: Arms, up: Direction): Square | null {
+  const of = arms.map(({ id }) => id);
+  return proofOf(work, { thin, flat, parts: arms }, { up, of, anyway: flat });
+}
+
 /** The same of the uprights that boards close, side by side, on the side where those go. */
 export function squareOfUprights(work: Work, { uprights, thin, high }: Backed, up: Direction): Square | null {
   const corners = cornersOf(uprights, thin, high);
@@ -86,14 +95,16 @@ export function squareOfUprights(work: Work, { uprights, thin, high }: Backed, u
   return corners && { ...measured(work, corners), on: faceOf(thin, high), up, of };
 }
 
-function proofOf(
-  work: Work,
-  { thin, flat, parts }: Closed,
-  { up, of, anyway }: Pick<Square, "up" | "of"> & { readonly anyway: boolean },
-): Square | null {
+interface Proving extends Pick<Square, "up" | "of"> {
+  readonly anyway: boolean;
+  readonly far?: boolean;
+}
+
+function proofOf(work: Work, { thin, flat, parts }: Closed, { up, of, anyway, far: only }: Proving): Square | null {
   // A front is looked at before a back, a top before an underside; nobody measures under what lies on the bench.
   const best = up[thin] === 0 ? thin !== 1 : up[thin] > 0;
-  for (const far of up[thin] === 0 || flat || anyway ? [best, !best] : [best]) {
+  const either = up[thin] === 0 || flat || anyway ? [best, !best] : [best];
+  for (const far of only === undefined ? either : [only]) {
     const corners = cornersOf(parts, thin, far);
     if (corners) return { ...measured(work, corners), on: flat ? null : faceOf(thin, far), up, of };
   }

@@ -25,13 +25,22 @@ function sticksBetween(work: Work, a: Part, b: Part, ids: readonly string[]): re
   return axis === undefined ? [] : [{ between: [a.id, b.id], axis }];
 }
 
+/** What lies ready before there is glue. */
+export const sticksText = (work: Work, { between, axis }: Sticks): string =>
+  `Cut two sticks ${clearOf(work, between, axis)} long, which hold ${definite(work, between)} apart.`;
+
+const clearOf = (work: Work, between: Sticks["between"], axis: Sticks["axis"]): string => {
+  const [a, b] = between.map(work.part) as [Part, Part];
+  return work.print(roomAlong(a.body, b.body, axis));
+};
+
 export function clearText(work: Work, { between, axis }: Sticks): readonly string[] {
   const [a, b] = between.map(work.part) as [Part, Part];
   const along = indexOf(a.axes.length);
-  const size = work.print(roomAlong(a.body, b.body, axis));
+  const size = clearOf(work, between, axis);
   const inLine = equal(a.body.low[along], b.body.low[along]) && equal(a.body.high[along], b.body.high[along]);
   return [
-    `Before the clamps go on cut two sticks ${size} long, and hold one between ${definite(work, between)} at each end: pressed on what leans, they turn. Set a clamp beside each joint.`,
+    `Before the clamps go on hold one of the two sticks between ${definite(work, between)} at each end: pressed on what leans, they turn. Set a clamp beside each joint.`,
     `Measure between them at both ends: ${size}, the same at both${inLine ? ", and the ends of the two in line" : ""}. Shift them until it is so, before the glue grabs.`,
   ];
 }
