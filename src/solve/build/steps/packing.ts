@@ -37,11 +37,11 @@ export function pastTheBench(work: Work, moves: readonly Move[], up: Direction):
 }
 
 /** What stands by itself only when more is on it. Two parts that are joined lie as they are put. */
-function heldTexts(work: Work, moves: readonly Move[], up: Direction): readonly string[] {
+function heldTexts(work: Work, moves: readonly Move[], up: Direction, raised: boolean): readonly string[] {
   const all = togetherAfter(moves);
   const [first] = moves;
   if (liesAnyhow(work, moves)) return [];
-  if (up[2] === 0) return first?.starts === false ? tippingTexts(work, first.present, up) : [];
+  if (up[2] === 0) return first?.starts === false ? tippingTexts(work, first.present, up, raised) : [];
   if (all.length < 3 || isSteady(work, all, up)) return [];
   return ["It does not stand by itself yet: prop it, or let a second person hold it, until more is on it."];
 }
@@ -116,10 +116,11 @@ export function underTexts(work: Work, moves: readonly Move[], place: Lying): re
   const level = raised.length > 0 ? raised : levelTexts(work, moves, place);
   const jaws = level.length > 0 ? level : jawTexts(work, moves, up);
   const under = jaws.length > 0 ? jaws : barsUnder(work, moves, up);
+  const low = under.length > 0 ? under : lowHeadTexts(work, moves, up);
   return [
-    ...(under.length > 0 ? under : lowHeadTexts(work, moves, up)),
+    ...low,
     ...(raised.length > 0 ? [] : backedTexts(work, moves, up)),
     ...stoodUpTexts(work, moves, up),
-    ...heldTexts(work, moves, up),
+    ...heldTexts(work, moves, up, low.length > 0),
   ];
 }

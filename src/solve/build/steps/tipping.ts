@@ -1,17 +1,22 @@
 /** Work that lies, and falls to the side to which it reaches out. */
 import type { Length } from "../../../units/length.ts";
-import { equal, max, negate, toNumber } from "../../../units/rational.ts";
+import { equal, max, negate, subtract, toNumber } from "../../../units/rational.ts";
 import { axisOf, INDICES } from "../../design/space.ts";
 import type { Box, Direction } from "../../design.ts";
 import { bottomOf, boxOf, lowestOf } from "./box-of.ts";
 import { definite, type Work } from "./draft.ts";
 import { centreOf, standingOn } from "./resting.ts";
 
-/** What lies on an end of it only falls to the side that reaches out, where it is propped. */
-export function tippingTexts(work: Work, ids: readonly string[], up: Direction): readonly string[] {
+/** What lies on an end of it only falls to the side that reaches out, where it is propped. `raised`: the work stands on blocks. */
+export function tippingTexts(work: Work, ids: readonly string[], up: Direction, raised: boolean): readonly string[] {
   if (ids.length < 3 || standingOn(work, ids, up) !== null) return [];
   const far = farthest(work, ids, up);
-  const under = far.length > 0 ? `set props under the far end of ${definite(work, far)}` : "prop it";
+  const high = far.map((id) => subtract(bottomOf(boxOf(work.part(id)), up), lowestOf(work, ids, up)));
+  // Of what ends at several heights each has its own.
+  const props = high.every((each) => equal(each, high[0] as Length))
+    ? `props ${high.map(work.print)[0]} ${raised ? "higher than those under the work" : "high"}`
+    : "props";
+  const under = far.length > 0 ? `set ${props} under the far end of ${definite(work, far)}` : "prop it";
   return [`It does not lie by itself yet: ${under}, or let a second person hold it, until more is on it.`];
 }
 

@@ -6,6 +6,7 @@ import { compare, subtract, toNumber } from "../../../../units/rational.ts";
 import type { Tool } from "../../../build.ts";
 import { faceOf, indexOf } from "../../../design/space.ts";
 import type { Fastener, Hole } from "../../../design.ts";
+import { sitsAt } from "../../drilling/sits-at.ts";
 import { stopOf } from "../../drilling/stop.ts";
 import type { Drive } from "../../order/index.ts";
 import { definite, listed, numberWord, series, type Work } from "../draft.ts";
@@ -100,10 +101,14 @@ function whichHeads(work: Work, some: readonly Drive[], all: readonly Drive[]): 
 
 /** Where they are along what they pass, from its end; null where others are as far from there, `narrow`: others into the same parts. */
 function placesOf(work: Work, some: readonly Drive[], all: readonly Drive[], narrow: boolean): string | null {
-  const panels = [...new Set(some.map(({ fastener }) => fastener.through[0]))];
+  // What passes a button or a clip is found along what that sits on.
+  const panelOf = ({ fastener }: Drive): string | undefined =>
+    fastener.through[0] ?? sitsAt(work.design.joints, fastener)[0];
+  const panels = [...new Set(some.map(panelOf))];
   const into = new Set(some.map(({ fastener }) => fastener.into));
-  const key = ({ fastener }: Drive): Length | null => {
-    const [panel] = fastener.through;
+  const key = (drive: Drive): Length | null => {
+    const { fastener } = drive;
+    const panel = panelOf(drive);
     if (panel === undefined || work.part(panel).turned) return null;
     const axis = indexOf(work.part(panel).axes.length);
     return subtract(fastener.head.at[axis], work.part(panel).body.low[axis]);
@@ -114,7 +119,7 @@ function placesOf(work: Work, some: readonly Drive[], all: readonly Drive[], nar
   const places = [...new Set((own as Length[]).toSorted(compare).map(work.place))];
   const others = all.filter(
     (each) =>
-      !some.includes(each) && panels.includes(each.fastener.through[0]) && (!narrow || into.has(each.fastener.into)),
+      !some.includes(each) && panels.includes(panelOf(each)) && (!narrow || into.has(each.fastener.into)),
   );
   if (others.some((each) => places.includes(work.place(key(each) as Length)))) return null;
   const [first] = panels as [string];

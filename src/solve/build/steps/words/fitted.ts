@@ -119,6 +119,14 @@ const WORDS: ReadonlyMap<string, Words> = new Map<string, Words>([
       inTheRoom: true,
       minutes: 10,
       title: (on) => `Screw ${on} to the wall`,
+      // Where it hangs follows from the studs, and the holes from where it hangs.
+      before: (work) => {
+        const studs = studsApart(work.design);
+        const apart = studs ? `, as a rule ${work.print(studs)} apart` : "";
+        return work.design.wall?.studs === null
+          ? []
+          : [`${FIRST}find the studs behind the place where it will hang${apart}. ${placedByStuds(work)}`.trimEnd()];
+      },
       after: (work, blind) => {
         const { design, print, drill } = work;
         const hangs = design.joints.some(({ method }) => method === "hangs on") ? [] : whenItHangs(work);
@@ -142,13 +150,11 @@ const WORDS: ReadonlyMap<string, Words> = new Map<string, Words>([
             `The screws are set for a wall of solid masonry, where plugs hold anywhere. Before a wall on studs they do not stay where they are drawn: ${move}.`,
             ...hangs,
           ];
-        const studs = studsApart(design);
-        const apart = studs ? `, as a rule ${print(studs)} apart` : "";
         const pilot = `${withArticle(drill(studPilot(design.units)))} pilot hole as deep as its screw reaches`;
         const more =
           countOf(work, "wall screw") === 1 ? " If you find two studs behind it, drive a screw into each." : "";
         return [
-          `Find the studs behind it${apart}. ${placedByStuds(work)}The screws go into the studs that you found, and nowhere else: where a stud lies elsewhere than drawn, move the screw along to its middle, and bore there.${more}`,
+          `The screws go into the studs that you found, and nowhere else: where a stud lies elsewhere than drawn, move the screw along to its middle, and bore there.${more}`,
           ...packing,
           blind
             ? `${ahead} Bore ${pilot} into the stud behind each, ${again}`
