@@ -26,6 +26,8 @@ export interface StepDraft extends Omit<Step, "number" | "after" | "afterWait" |
   readonly onHead?: readonly string[];
   /** What is cut to fit is tried in its place, as the work lies when it is put there. */
   readonly tried?: true;
+  /** What is said of holes that are bored on the bench for what is done at the wall: in that step, and instead before the finish. */
+  readonly ahead?: { readonly now: string; readonly before: string };
   /** Done where the piece will stand, when all else is done. */
   readonly inTheRoom?: true;
 }

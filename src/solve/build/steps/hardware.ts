@@ -8,6 +8,7 @@ import { pluralOf, type StepDraft, series, type Work } from "./draft.ts";
 import { goesInLast } from "./finishing/in-its-room.ts";
 import { step } from "./making-step.ts";
 import { groupedBy, ownKey } from "./wishes/own-key.ts";
+import { boredAheadText, boredBareText } from "./words/bored-ahead.ts";
 import { listedAmong } from "./words/by-place.ts";
 import { driverRoom } from "./words/driver-room.ts";
 import { bareFace } from "./words/edges.ts";
@@ -65,7 +66,8 @@ function kindStep(kind: string, own: readonly Fitting[], work: Work): StepDraft 
   const afterFinish = work.finishing.length > 0 && !words.inTheRoom;
   const labels = [...new Set(own.map(({ hardware: [first] }) => first?.item.label ?? ""))];
   const room = driverRoom(work, hardware, [...carriers, ...around(work, carriers, own[0] as Fitting)]);
-  return step(
+  const ahead = aheadOf(kind, work, room.blind);
+  const draft = step(
     "fit",
     words.title?.(listedAmong(work, carriers)) ?? `Fit the ${own.length === 1 ? kind : pluralOf(kind)}`,
     [
@@ -80,7 +82,7 @@ function kindStep(kind: string, own: readonly Fitting[], work: Work): StepDraft 
       ...room.texts,
       ...(typeof words.after === "string" ? [words.after] : (words.after?.(work, room.blind) ?? [])),
     ],
-    [...boredInPlace(hardware, work, aheadOf(kind, work, room.blind)), ...fitActions(hardware)],
+    [...boredInPlace(hardware, work, ahead), ...fitActions(hardware)],
     {
       unit: `fit ${kind}`,
       bench: own.length * (words.minutes ?? MINUTES),
@@ -99,6 +101,12 @@ function kindStep(kind: string, own: readonly Fitting[], work: Work): StepDraft 
       ...{ fresh: [], present: [...carriers, ...around(work, carriers, own[0] as Fitting)], of: carriers },
     },
   );
+  if (!ahead.ahead) return draft;
+  const where = places(own, work).map((text) => text.replace(/^Fix .*? to /u, "into ").replace(/\.$/u, ""));
+  return {
+    ...draft,
+    ahead: { now: boredAheadText(work, room.blind), before: boredBareText(work, room.blind, where.join("; ")) },
+  };
 }
 
 /** Before the piece goes to its wall: where that is marked through the holes, and where behind it no drill goes in. */

@@ -9,6 +9,7 @@ import { type CutAfter, cutAfter } from "./cut-after.ts";
 import { daysOf } from "./days.ts";
 import { inOneList, type StepDraft, series, stepToken, type Work } from "./draft.ts";
 import { withCautionsOpen } from "./falls-open.ts";
+import { boredFirst } from "./finishing/bored-first.ts";
 import { lastCoats, sandingSteps } from "./finishing/coats.ts";
 import { earlySteps } from "./finishing/early.ts";
 import { glazedLast, glazedLastOf, without } from "./finishing/glazed-last.ts";
@@ -155,7 +156,7 @@ function finishingSteps(
   // Turned over or pulled from the wall a piece is empty.
   const empty = goesInLast(work).size > 0 ? isForEmpty : () => false;
   const again = againSteps(work);
-  return [
+  return boredFirst([
     ...[...takingOffSteps(work), ...lastCoats(work, finished), ...sandingSteps(work, finished)].map((draft) =>
       without(glazedLastOf(work), draft),
     ),
@@ -165,7 +166,7 @@ function finishingSteps(
     ...hardwareSteps(work, (fitting) => !isOff(fitting) && empty(fitting)),
     ...again.rest,
     ...hardwareSteps(work, (fitting) => !isOff(fitting) && !empty(fitting)),
-  ];
+  ]);
 }
 
 /** Each step of joining, after what is cut for it and what is finished before it is built in, and before what is trimmed. `finished` grows. */

@@ -118,8 +118,7 @@ function placesOf(work: Work, some: readonly Drive[], all: readonly Drive[], nar
     return null;
   const places = [...new Set((own as Length[]).toSorted(compare).map(work.place))];
   const others = all.filter(
-    (each) =>
-      !some.includes(each) && panels.includes(panelOf(each)) && (!narrow || into.has(each.fastener.into)),
+    (each) => !some.includes(each) && panels.includes(panelOf(each)) && (!narrow || into.has(each.fastener.into)),
   );
   if (others.some((each) => places.includes(work.place(key(each) as Length)))) return null;
   const [first] = panels as [string];

@@ -8,6 +8,7 @@ import { firstOfTwoStuds, heldOff, studsApart, tooShortForTwoStuds } from "../..
 import { takesTwo } from "../../cut-list/weight.ts";
 import { capital, definite, FIRST, numberWord, type Work, withArticle } from "../draft.ts";
 import { beforeItIsTied, carriedOf, goesInLast, whenItHangs } from "../finishing/in-its-room.ts";
+import { boredAheadText, boredThrough } from "./bored-ahead.ts";
 import { standsOverTexts } from "./lid-support.ts";
 import { liftCaution } from "./lifting.ts";
 
@@ -130,9 +131,12 @@ const WORDS: ReadonlyMap<string, Words> = new Map<string, Words>([
       after: (work, blind) => {
         const { design, print, drill } = work;
         const hangs = design.joints.some(({ method }) => method === "hangs on") ? [] : whenItHangs(work);
-        const bore = boredThrough(work);
         const up = whichWayUp(design, print);
-        const ahead = `${up}First ${bore}${blind ? ", from the other side" : ""}, while it is on the bench. Let a helper hold it level, mark the wall through the holes, and take it away.`;
+        const ahead = [
+          ...(up === "" ? [] : [up]),
+          boredAheadText(work, blind),
+          "Let a helper hold it level, mark the wall through the holes, and take it away.",
+        ];
         const again = "hold it as before and drive the screws.";
         const packing = heldOff(design).map(
           ({ part, by }) =>
@@ -144,7 +148,7 @@ const WORDS: ReadonlyMap<string, Words> = new Map<string, Words>([
         if (design.wall?.studs === null)
           return [
             ...packing,
-            ahead,
+            ...ahead,
             ...masonryTexts(work),
             `Then ${again}`,
             `The screws are set for a wall of solid masonry, where plugs hold anywhere. Before a wall on studs they do not stay where they are drawn: ${move}.`,
@@ -156,9 +160,11 @@ const WORDS: ReadonlyMap<string, Words> = new Map<string, Words>([
         return [
           `The screws go into the studs that you found, and nowhere else: where a stud lies elsewhere than drawn, move the screw along to its middle, and bore there.${more}`,
           ...packing,
-          blind
-            ? `${ahead} Bore ${pilot} into the stud behind each, ${again}`
-            : `${up}Let a helper hold it level, ${bore}, and through each ${pilot} into the stud; then drive the screws.`,
+          ...(blind
+            ? [...ahead, `Bore ${pilot} into the stud behind each, ${again}`]
+            : [
+                `${up === "" ? "" : `${up} `}Let a helper hold it level, ${boredThrough(work)}, and through each ${pilot} into the stud; then drive the screws.`,
+              ]),
           "A screw in plaster alone holds nothing.",
           ...hangs,
         ];
@@ -204,24 +210,13 @@ const countOf = ({ plan }: Work, kind: string): number =>
 
 const leavesFloor = ({ plan }: Work): boolean => plan.hardware.some(({ item }) => item.kind === "caster");
 
-/** What the drilling table says of the holes for wall screws, in the order of the work: a wide bit needs whole wood to be led in. */
-function boredThrough({ plan, drill, print }: Work): string {
-  const own = new Set(plan.hardware.flatMap(({ id, item }) => (item.kind === "wall screw" ? [id] : [])));
-  const holes = plan.holes.filter((hole) => hole.for !== null && own.has(hole.for));
-  const [seat, through] = holes.find(({ stages }) => stages.length > 1)?.stages ?? [];
-  if (seat && through)
-    return `bore for each screw a seat for its head, ${drill(seat.diameter)} across and ${print(seat.depth)} deep, then ${drill(through.diameter)} right through`;
-  const only = holes[0]?.stages.at(-1);
-  return only ? `bore its holes through, ${drill(only.diameter)} across` : "bore its holes through";
-}
-
 /** Of a cleat on the wall: how it lies there, and how high the piece comes. */
 function whichWayUp({ joints, parts }: Work["design"], print: Work["print"]): string {
   const cleat = joints.find(({ method }) => method === "hangs on")?.parts[1];
   const own = parts.find(({ id }) => id === cleat);
   if (!own) return "";
   const top = parts.map(({ body }) => body.high[2]).reduce(max);
-  return `Its bevel looks up and towards the wall. The top of the piece comes ${print(subtract(top, own.body.high[2]))} above its upper edge. `;
+  return `Its bevel looks up and towards the wall. The top of the piece comes ${print(subtract(top, own.body.high[2]))} above its upper edge.`;
 }
 
 /** "two 3/32 in holes 3/8 in deep": what is bored for one piece of a kind. */
