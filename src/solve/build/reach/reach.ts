@@ -105,11 +105,19 @@ function kept<K, V>(map: Map<K, V>, key: K, make: () => V): V {
 /** For a single question. */
 export const toolFor = (fastener: Fastener, body: readonly Part[]): Reached | null => reach().toolFor(fastener, body);
 
-/** Each screwdriver in line, then leaning; hammers, staplers and wrenches in line only. The last room is that of the nut, if there is one. */
+/**
+ * Each screwdriver in line, then leaning, but what a long one does leaning a right-angle one does better in line; hammers, staplers and wrenches in
+ * line only. The last room is that of the nut, if there is one.
+ */
+const waysOf = (kind: FastenerKind): readonly (readonly [tool: Tool, leans: boolean])[] =>
+  toolsFor(kind).flatMap((tool): readonly (readonly [Tool, boolean])[] => {
+    if (!DRIVERS.includes(tool) || tool === "long") return [[tool, false]];
+    return [[tool, false], ...(tool === "angle" ? [["long", true] as const] : []), [tool, true]];
+  });
+
 function everyAttempt(fastener: Fastener): readonly Attempt[] {
-  return toolsFor(fastener.kind).flatMap((tool) => {
-    const leans = DRIVERS.includes(tool);
-    const axes: readonly (Direction | null)[] = leans ? [null, ...leaning(fastener.direction)] : [null];
+  return waysOf(fastener.kind).flatMap(([tool, leans]) => {
+    const axes: readonly (Direction | null)[] = leans ? leaning(fastener.direction) : [null];
     const rooms = roomsOf(tool) + (fastener.nut ? 1 : 0);
     return axes.map((axis): Attempt => {
       const all = rooms + (axis ? (SHAFT[tool] ?? 0) : 0);

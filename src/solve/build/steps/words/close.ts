@@ -63,7 +63,11 @@ function driverText(work: Work, tool: Tool, drives: readonly Drive[], bores: boo
       : tool === "long"
         ? `, and for ${pilotsOf(bored.length)} a drill bit in an extension as long`
         : `, for ${pilotsOf(bored.length)} too`;
-  return `There is little room behind ${whichHeads(work, own, drives)}: use ${DRIVEN_WITH[tool]}${where}${too}.`;
+  const aslant = tool === "long" && own.some(({ axis }) => axis !== null);
+  const lean = aslant
+    ? " Hold it leaning a little, 5° at most, away from what stands beside it: straight behind it the drill has no room."
+    : "";
+  return `There is little room behind ${whichHeads(work, own, drives)}: use ${DRIVEN_WITH[tool]}${where}${too}.${lean}`;
 }
 
 const pilotsOf = (n: number): string => (n === 1 ? "its pilot hole" : "their pilot holes");
@@ -87,20 +91,25 @@ function chuckHits(work: Work, fastener: Fastener, there: readonly string[]): bo
 }
 
 /** "the heads", "the heads of those into the back rail (E)", "the head into the rail (E), 3 in from the left end of the shelf (J)", "four of the heads" */
-function whichHeads(work: Work, some: readonly Drive[], all: readonly Drive[]): string {
+export function whichHeads(work: Work, some: readonly Drive[], all: readonly Drive[]): string {
   if (some.length === all.length) return all.length === 1 ? "the head" : "the heads";
   const into = [...new Set(some.map(({ fastener }) => fastener.into))];
   const ofThese = all.filter(({ fastener }) => into.includes(fastener.into));
   if (some.length === ofThese.length) return `the heads of those into ${listed(work, into)}`;
   const heads = some.length === 1 ? "the head" : "the heads";
-  const anywhere = placesOf(work, some, all, false);
+  const anywhere = placesOf(work, some, all) ?? placesOf(work, some, all, { size: "width" });
   if (anywhere !== null) return `${heads} ${anywhere}`;
-  const among = placesOf(work, some, all, true);
+  const among = placesOf(work, some, all, { narrow: true });
   return among === null ? `${numberWord(some.length)} of the heads` : `${heads} into ${definite(work, into)}, ${among}`;
 }
 
-/** Where they are along what they pass, from its end; null where others are as far from there, `narrow`: others into the same parts. */
-function placesOf(work: Work, some: readonly Drive[], all: readonly Drive[], narrow: boolean): string | null {
+/** Where they are along what they pass, from its end, or across it, from its edge; null where others are as far from there, `narrow`: others into the same parts. */
+function placesOf(
+  work: Work,
+  some: readonly Drive[],
+  all: readonly Drive[],
+  { size = "length", narrow = false }: { readonly size?: "length" | "width"; readonly narrow?: boolean } = {},
+): string | null {
   // What passes a button or a clip is found along what that sits on.
   const panelOf = ({ fastener }: Drive): string | undefined =>
     fastener.through[0] ?? sitsAt(work.design.joints, fastener)[0];
@@ -110,11 +119,11 @@ function placesOf(work: Work, some: readonly Drive[], all: readonly Drive[], nar
     const { fastener } = drive;
     const panel = panelOf(drive);
     if (panel === undefined || work.part(panel).turned) return null;
-    const axis = indexOf(work.part(panel).axes.length);
+    const axis = indexOf(work.part(panel).axes[size]);
     return subtract(fastener.head.at[axis], work.part(panel).body.low[axis]);
   };
   const own = some.map(key);
-  if (own.some((at) => at === null) || new Set(panels.map((id) => work.part(id as string).axes.length)).size > 1)
+  if (own.some((at) => at === null) || new Set(panels.map((id) => work.part(id as string).axes[size])).size > 1)
     return null;
   const places = [...new Set((own as Length[]).toSorted(compare).map(work.place))];
   const others = all.filter(
@@ -122,6 +131,6 @@ function placesOf(work: Work, some: readonly Drive[], all: readonly Drive[], nar
   );
   if (others.some((each) => places.includes(work.place(key(each) as Length)))) return null;
   const [first] = panels as [string];
-  const end = faceOf(indexOf(work.part(first).axes.length), false);
-  return `${series(places)} from the ${end} end of ${definite(work, panels as string[])}`;
+  const end = faceOf(indexOf(work.part(first).axes[size]), false);
+  return `${series(places)} from the ${end} ${size === "length" ? "end" : "edge"} of ${definite(work, panels as string[])}`;
 }

@@ -9,6 +9,7 @@ import { groupedBy } from "../wishes/own-key.ts";
 import { apartText } from "./apart.ts";
 import { takesText } from "./buttons.ts";
 import { closeTexts } from "./close.ts";
+import { coveredTexts } from "./covered-heads.ts";
 import { leadText } from "./lead-holes.ts";
 import { leanTexts } from "./lean.ts";
 
@@ -41,6 +42,7 @@ export function driveTexts(
 ): readonly string[] {
   return counted(drives.map(({ fastener }) => fastener)).flatMap(({ item, list }) => {
     const first = list[0] as Fastener;
+    const own = drives.filter(({ fastener }) => list.includes(fastener));
     const passed = [...new Set(list.flatMap((f) => f.through))];
     const into = listed(work, [...new Set(list.map((f) => f.into))]);
     const sides =
@@ -60,11 +62,8 @@ export function driveTexts(
         `${verb} ${countText(item, list.length)} from ${sides},${through} into ${into}${at}${share}${apartText(work, list)}.`,
       ),
       ...leanTexts(work, list),
-      ...closeTexts(
-        work,
-        drives.filter(({ fastener }) => list.includes(fastener)),
-        there,
-      ),
+      ...coveredTexts(work, own, there),
+      ...closeTexts(work, own, there),
       ...(first.with ? [takesText(work, list) ?? withText(first, list.length)] : []),
       ...(first.with?.some((item) => item.startsWith("cross dowel")) ? [turnedIn(list.length)] : []),
     ];
