@@ -1,6 +1,6 @@
 /** What reaches farther down than what the work rests on: the work is raised for it. */
 import { type Length, UNITS_PER_MM } from "../../../units/length.ts";
-import { equal, less, max, rational, sign, subtract, toNumber } from "../../../units/rational.ts";
+import { equal, less, max, min, rational, sign, subtract, toNumber } from "../../../units/rational.ts";
 import { sameDirection } from "../../design/space.ts";
 import type { Direction } from "../../design.ts";
 import { backedTexts } from "./backed.ts";
@@ -9,7 +9,7 @@ import { lowestOf } from "./box-of.ts";
 import { definite, type Work } from "./draft.ts";
 import { blocksForJaws } from "./jaw-room.ts";
 import { lowHeadTexts } from "./low-heads.ts";
-import type { Lying } from "./lying.ts";
+import { type Lying, STEEP } from "./lying.ts";
 import { type Move, togetherAfter } from "./moves.ts";
 import { hasMitreBelow } from "./open-mitres.ts";
 import { otherFeet } from "./other-feet.ts";
@@ -36,7 +36,7 @@ export function pastTheBench(work: Work, moves: readonly Move[], up: Direction):
   return sign(by) > 0 ? { by, ids: arriving.filter((id) => equal(lowestOf(work, [id], up), reaches)) } : null;
 }
 
-/** What stands by itself only when more is on it. Two parts that are joined lie as they are put. */
+/** What stands by itself only when more is on it. */
 function heldTexts(work: Work, moves: readonly Move[], up: Direction, raised: boolean): readonly string[] {
   const all = togetherAfter(moves);
   const [first] = moves;
@@ -83,6 +83,16 @@ function levelTexts(work: Work, moves: readonly Move[], { up, before }: Lying): 
   ];
 }
 
+/** Whether what comes as one is an end or a frame with the feet of the piece: they carry it. */
+const standsOnFeet = ({ design, part }: Work, moves: readonly Move[], { ids }: Past, up: Direction): boolean => {
+  const floor = design.parts.map(({ body }) => body.low[2]).reduce(min);
+  return (
+    up[2] === 1 &&
+    moves.every(({ arrivesBuilt, along }) => arrivesBuilt && Math.abs(along[2]) < STEEP) &&
+    ids.every((id) => equal(part(id).body.low[2], floor))
+  );
+};
+
 /** What hangs, runs or lies loose is told of by itself, and a frame lies flat. */
 function packingTexts(work: Work, moves: readonly Move[], up: Direction): readonly string[] {
   const past = liesAnyhow(work, moves) ? null : pastTheBench(work, moves, up);
@@ -93,8 +103,22 @@ function packingTexts(work: Work, moves: readonly Move[], up: Direction): readon
     return [
       `Raise the work on blocks at least ${work.print(jaws)} high, clear of ${definite(work, past.ids)}: ${they} ${reach} ${work.print(past.by)} below what is there, and jaws go under that.`,
     ];
+  if (standsOnFeet(work, moves, past, up))
+    return [
+      `Raise the work on blocks ${work.print(past.by)} high, beside ${definite(work, past.ids)}: ${they} ${reach} so far below what is there, and ${past.ids.length > 1 ? "stand" : "stands"} on the bench while ${past.ids.length > 1 ? "they are" : "it is"} put on.`,
+    ];
   return [
     `Raise the work on blocks more than ${work.print(past.by)} high, clear of ${definite(work, past.ids)}: ${they} ${reach} so far below what is there.`,
+  ];
+}
+
+/** What would fall over on what it rests on alone, where the work is raised for other reasons: blocks higher than those under the work. */
+function tiltsTexts(work: Work, moves: readonly Move[], up: Direction): readonly string[] {
+  const [first] = moves as readonly [Move];
+  const on = first.starts || liesAnyhow(work, moves) ? null : standingOn(work, first.present, up);
+  if (!on || on.blocks < LEVEL) return [];
+  return [
+    `Put blocks ${work.print(rational(Math.round(on.blocks)))} higher than the others under ${definite(work, on.blocked)}: on ${definite(work, on.lowest)} alone the work would fall over.`,
   ];
 }
 
@@ -119,6 +143,7 @@ export function underTexts(work: Work, moves: readonly Move[], place: Lying): re
   const low = under.length > 0 ? under : lowHeadTexts(work, moves, up);
   return [
     ...low,
+    ...(raised.length > 0 ? tiltsTexts(work, moves, up) : []),
     ...(raised.length > 0 ? [] : backedTexts(work, moves, up)),
     ...stoodUpTexts(work, moves, up),
     ...heldTexts(work, moves, up, low.length > 0),

@@ -9,7 +9,7 @@ import { centreOf, standingOn } from "./resting.ts";
 
 /** What lies on an end of it only falls to the side that reaches out, where it is propped. `raised`: the work stands on blocks. */
 export function tippingTexts(work: Work, ids: readonly string[], up: Direction, raised: boolean): readonly string[] {
-  if (ids.length < 3 || standingOn(work, ids, up) !== null) return [];
+  if (ids.length < 2 || standingOn(work, ids, up) !== null) return [];
   const far = farthest(work, ids, up);
   const high = far.map((id) => subtract(bottomOf(boxOf(work.part(id)), up), lowestOf(work, ids, up)));
   // Of what ends at several heights each has its own.
