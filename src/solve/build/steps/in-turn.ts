@@ -1,5 +1,6 @@
 /** What is done between placing and driving: the work held against the hammer, and proved square while one fastener a joint still lets it be shifted. */
 import { dot } from "../../../geometry/vec.ts";
+import { faceOf, INDICES } from "../../design/space.ts";
 import type { Direction } from "../../design.ts";
 import type { JointWork } from "../order/plan.ts";
 import { backedInTurn } from "./backed.ts";
@@ -55,7 +56,8 @@ function heldWhileStruck(
   const level = drivesOf(struck).filter(isLevel);
   const sides = sidesOf(level, up);
   const isWet = drivesOf(wet).some(isLevel);
-  if (!isWet && sides.length < 2) return texts;
+  const [blow] = level;
+  if (!isWet && sides.length < 2) return blow ? before(texts, [againstText(blow, sides)]) : texts;
   const held = `Hold ${what} while it is nailed: with clamps where they reach, else with props cut to length`;
   if (!isTurnedFor(work, moves, up))
     return before(texts, [
@@ -79,6 +81,16 @@ function heldWhileStruck(
       sides.map(([, way]) => [downTo(way), way] as const),
     ),
   ]);
+}
+
+/** Work that is struck level from one side slides away from the hammer. */
+function againstText(
+  { fastener: { direction } }: JointWork["drives"][number],
+  sides: ReturnType<typeof sidesOf>,
+): string {
+  const axis = INDICES.find((i) => Math.abs(direction[i]) > STEEP) ?? 1;
+  const from = series(sides.map(([side]) => side));
+  return `Set the work with its ${faceOf(axis, direction[axis] > 0)} against a wall, a blanket between, or have a second person press a heavy block against it there: the blows come level from ${from}, and push it away.`;
 }
 
 /** Whether a frame can be proved with one fastener in each joint. */
