@@ -1,10 +1,10 @@
 /** What has to be done inside before it is closed. */
-import { inches, less } from "../../../../units/index.ts";
+import { inches, type Length, less } from "../../../../units/index.ts";
 import { subtract } from "../../../../units/rational.ts";
 import { enclosing, faceAxis, faceOf, indexOf, isHigh, middle } from "../../../design/space.ts";
 import type { Face, Joint, Part } from "../../../design.ts";
 import { gritWords } from "../../finishing/abrasives.ts";
-import { FIRST, listed, series, type Work } from "../draft.ts";
+import { FIRST, listed, type StepDraft, series, type Work } from "../draft.ts";
 import { calledAmong } from "./by-place.ts";
 
 /** Wider than a rail: its face inside a box is hard to reach later. */
@@ -55,6 +55,10 @@ export function cornerTexts(
   const fresh = facesBehind(work, joints).filter(
     (each) => !sanded.has(`${each.id} ${each.face}`) && !isInside(work, panels, each),
   );
+  return sandedText(work, fresh);
+}
+
+function sandedText(work: Work, fresh: readonly Behind[]): readonly string[] {
   const among = [...new Set(fresh.map(({ id }) => id))];
   const told = [...new Set(fresh.map(({ id, face }) => `the ${face} face of the ${calledAmong(work, id, among)}`))];
   return told.length === 0
@@ -64,17 +68,30 @@ export function cornerTexts(
       ];
 }
 
+/** Of rails the page on gluing speaks, which there is for several glue-ups: of a single one they are told in its step. */
+export function railsSanded(work: Work, drafts: readonly StepDraft[]): readonly StepDraft[] {
+  const [own, ...others] = drafts.filter(({ kind }) => kind === "glue-up");
+  if (!own || others.length > 0) return drafts;
+  const glued = new Set(own.actions.flatMap((action) => (action.do === "glue" ? action.joints : [])));
+  const joints = work.design.joints.filter(({ id }) => glued.has(id));
+  const rails = facesBehind(work, joints, CORNER).filter(({ id }) => less(work.part(id).width, PANEL));
+  const told = sandedText(work, rails);
+  const at = own.text.findLastIndex((text) => text.startsWith(`${FIRST}sand`)) + 1;
+  const text = [...own.text.slice(0, at), ...told, ...own.text.slice(at)];
+  return drafts.map((draft) => (draft === own ? { ...draft, text } : draft));
+}
+
 interface Behind {
   readonly id: string;
   readonly face: Face;
 }
 
-/** Each face of a panel that lies behind one of what the panel is glued to. */
-function facesBehind(work: Work, joints: readonly Joint[]): readonly Behind[] {
+/** Each face of what is as wide at least that lies behind one of what it is glued to. */
+function facesBehind(work: Work, joints: readonly Joint[], least: Length = PANEL): readonly Behind[] {
   return joints.flatMap(({ glue, parts }) => {
     const [part, frame] = parts.map(work.part) as [Part, Part];
     const thin = indexOf(part.axes.thickness);
-    if (!glue || part.turned || frame.turned || less(part.width, PANEL) || indexOf(frame.axes.length) === thin)
+    if (!glue || part.turned || frame.turned || less(part.width, least) || indexOf(frame.axes.length) === thin)
       return [];
     return [false, true]
       .filter((high) => {
