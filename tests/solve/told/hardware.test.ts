@@ -71,11 +71,15 @@ test("of two rails of one mark the step says which, and what to do where no dril
     /Fix them to the front face of the back upper rail \(.\), the middle of one 7\/16 in from the bottom edge and 2 in from/u,
   );
   expect(text).toContain("No drill goes in behind some of the heads: turn these screws by hand");
-  // They are bored once: at the bench, from where a drill goes in, and the wall is marked through them.
-  expect(text.match(/bore its holes/gu)).toHaveLength(1);
-  expect(text).toMatch(
-    /First bore its holes through, 7\/32 in across, from the other side, while .*mark the wall through/u,
+  // They are bored once: at the bench, from where a drill goes in, before anything is put on or finished; the wall is marked through them.
+  expect(text).not.toContain("7/32 in");
+  expect(text).toContain("mark the wall through the holes");
+  const { steps } = built("old-plans/medicine-cabinet");
+  const bare = stepWith(built("old-plans/medicine-cabinet"), /^Sand the rest of the piece/u);
+  expect(textOfStep(bare)).toMatch(
+    /^First: while the wood is bare, bore for the wall screws, if .* masonry: into the front face of the back upper rail \(.\), .* 7\/32 in across, from behind, the work lying on its front on a blanket\./u,
   );
+  expect(steps.findIndex(({ title }) => title === "Fit the knob")).toBeGreaterThan(steps.indexOf(bare));
   const own = built("old-plans/medicine-cabinet").drilling.find(({ what }) => what.includes("wall screw"));
   expect(own?.backing).toBe("scrap");
   expect([own?.when, own?.into.map(({ side }) => side)]).toEqual(["on the bench", ["back face"]]);
