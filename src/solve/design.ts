@@ -228,6 +228,8 @@ export interface Between {
   readonly parts: Pair;
   /** The same where others meet it farther along, as the back legs do where its front is between the front ones. */
   readonly also?: readonly Pair[];
+  /** It is mitred at both ends and reaches round these instead: the heels of its mitres come to their outer faces. */
+  readonly round?: true;
 }
 
 export type Pair = readonly [low: string, high: string];

@@ -1,10 +1,11 @@
-/** Parts that come between two faces which are fast by then: no size on paper fits those as they came out. */
+/** Parts that come between two faces which are fast by then, or reach round what is: no size on paper fits those as they came out. */
 
 import type { Method } from "../../../parse/draft.ts";
 import { RESERVED } from "../../design/making/making.ts";
 import { makingOf } from "../../design/making/plain.ts";
 import type { Between, Design, Part } from "../../design.ts";
 import { components, LOOSE, linksOf } from "../order/links.ts";
+import { roundIn } from "../round.ts";
 import { SIZES, tightIn } from "../tight.ts";
 import type { Work } from "./draft.ts";
 import { grouped } from "./grouped.ts";
@@ -59,14 +60,16 @@ function shutIn(known: Known, moves: readonly Move[]): readonly (readonly [strin
   );
 }
 
-/** Those of some parts that come tight between two which hold fast together. */
+/** Those of some parts that come tight between two which hold fast together, or are mitred round them. */
 function betweenIn(known: Known, ids: readonly string[], present: readonly string[]) {
   const bodies = fastIn(known, present);
   return ids.map(known.part).flatMap((part): readonly (readonly [string, readonly Between[]])[] => {
     if (!isFree(known, part)) return [];
     const holding = housing(known, part);
     const free = bodies.map((body) => body.filter(({ id, turned }) => !turned && !holding.has(id)));
-    const between = SIZES.flatMap((size) => free.flatMap((body) => tightIn(part, size, body) ?? []).slice(0, 1));
+    const between = SIZES.flatMap((size) =>
+      free.flatMap((body) => tightIn(part, size, body, true) ?? roundIn(part, size, body) ?? []).slice(0, 1),
+    );
     return between.length > 0 ? [[part.id, between] as const] : [];
   });
 }
