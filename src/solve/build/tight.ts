@@ -22,7 +22,9 @@ export function tightIn(part: Part, size: Between["size"], body: readonly Part[]
   });
   const across = indexOf(part.axes[size === "length" ? "width" : "length"]);
   const [first, ...also] = acrossEachOther(part, across, lows, highs);
-  return first ? { size, parts: first, ...(also.length > 0 && { also }) } : null;
+  const isLetIn =
+    !equal(part.blank.low[axis], part.body.low[axis]) || !equal(part.blank.high[axis], part.body.high[axis]);
+  return first ? { size, parts: first, ...(also.length > 0 && { also }), ...(isLetIn && { letIn: true }) } : null;
 }
 
 /** Pairs that share a stretch of the part, in order along it; one that reaches over all of it alone. */

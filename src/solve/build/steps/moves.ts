@@ -107,8 +107,8 @@ export function waits(work: Grouping, { present, arriving }: Move): boolean {
   const isPartOf = ({ moves }: Entering): boolean => ids.every((id) => moves.includes(id));
   // What was measured in a body that arrives as a whole is in it by then.
   const isThere = (id: string): boolean => {
-    const { between } = makingOf(work.part(id));
-    return between !== undefined && idsBetween(between).every((each) => arriving.includes(each));
+    const { between, notchedRound = [] } = makingOf(work.part(id));
+    return between !== undefined && [...idsBetween(between), ...notchedRound].every((each) => arriving.includes(each));
   };
   return arriving.some((id) => isCutLater(work.part(id)) && !isThere(id)) && !enteringOf(work).some(isPartOf);
 }

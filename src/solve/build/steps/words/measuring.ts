@@ -10,6 +10,7 @@ import { SIZES } from "../../tight.ts";
 import { called, numberWord, type Work } from "../draft.ts";
 import { calledAmong } from "./by-place.ts";
 import { isGluedCase, isRow, outermost } from "./cut-alike.ts";
+import { notchTexts } from "./marked-notches.ts";
 import { roomToSwell } from "./room-to-swell.ts";
 import { gapsBefore } from "./rows.ts";
 
@@ -17,7 +18,7 @@ import { gapsBefore } from "./rows.ts";
 export function measureTexts(work: Work, ids: readonly string[]): readonly string[] {
   const part = work.part(ids[0] as string);
   const parts = isCutAlike(work, ids) ? ids.map(work.part) : [part];
-  return SIZES.map((size) => {
+  const sizes = SIZES.map((size) => {
     const name = size === "length" ? "Length" : "Width";
     const expected = work.print(work.line(part.id)[size]);
     const axis = indexOf(part.axes[size]);
@@ -36,6 +37,7 @@ export function measureTexts(work: Work, ids: readonly string[]): readonly strin
       : "";
     return `${name}: expected ${expected}${dry}. Measure from ${placesOf(work, parts, size, between)}${bands}${changes(work, between)}${room}.`;
   });
+  return [...sizes, ...notchTexts(work, part)];
 }
 
 /** What the gaps in a row beside it take in dry weather. */
