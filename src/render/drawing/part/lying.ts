@@ -8,7 +8,10 @@ import type { BuiltPart } from "../../../solve/build.ts";
 import { acrossOf } from "../../../solve/design/across-of.ts";
 import { isInPlace } from "../../../solve/design/shapes/in-place.ts";
 import { holeOnBench, onBench } from "../../../solve/design/turning.ts";
+import { standsOut } from "../../../solve/design/shapes/kinds.ts";
 import type { Axis, Feature, Hole } from "../../../solve/design.ts";
+import { TOLERANCE } from "../../../units/index.ts";
+import { type Around, boxOf } from "../feature-box.ts";
 
 export interface Lying {
   /** As it is worked on, square to the axes. */
@@ -46,10 +49,11 @@ export function lying(built: BuiltPart, allHoles: readonly Hole[]): Lying {
     .filter((hole) => hole.part === part.id && hole.atBench)
     .map((hole) => holeOnBench(built, hole));
   const work = (side: Vec): number => workOn(part.features, holes, side);
-  /** Of a side and the one across from it, the one with more work; `usual` where both have as much. */
+  /** Of a side and the one across from it, the one with more work, or on which more of it runs out; `usual` where both have as much. */
   const richer = (side: Vec, usual: Vec): Vec => {
-    const more = work(side) - work(times(side, -1));
-    return more === 0 ? usual : more > 0 ? side : times(side, -1);
+    const other = times(side, -1);
+    const more = work(side) - work(other) || openOn(part, side) - openOn(part, other);
+    return more === 0 ? usual : more > 0 ? side : other;
   };
   const [thin, broad] = acrossOf(part);
   const thick = AXES[thin];
@@ -79,6 +83,19 @@ export function lying(built: BuiltPart, allHoles: readonly Hole[]): Lying {
 const workOn = (features: readonly Feature[], holes: readonly Hole[], side: Vec): number =>
   features.filter((feature) => "into" in feature && !("radius" in feature) && dot(feature.into, side) < -0.9).length +
   holes.filter((hole) => opensOn(hole, side)).length;
+
+/** Cuts from another side that run out on this one: a rabbet is seen from both of its sides, and from the two across from them not at all. */
+function openOn({ features, solid }: Pick<PartInWork, "features" | "solid">, side: Vec): number {
+  const reach = ({ low, high }: Around): number => Math.max(dot(low, side), dot(high, side));
+  return features.filter(
+    (feature) =>
+      "into" in feature &&
+      !("radius" in feature) &&
+      !standsOut(feature) &&
+      Math.abs(dot(feature.into, side)) < 0.1 &&
+      reach(boxOf(feature)) >= reach(solid) - TOLERANCE,
+  ).length;
+}
 
 /** A pocket opens on the side that it runs along at a small angle, not at the end that it leads away from. */
 function opensOn({ kind, direction }: Hole, side: Vec): boolean {
