@@ -3,6 +3,7 @@ import type { Build, Step } from "../../build.ts";
 import type { CutThrough } from "../model/cut-through.ts";
 import { mountedAt } from "../mounted.ts";
 import { crossDowelCut } from "./cross-dowel.ts";
+import { cupHingeCut } from "./cup-hinge.ts";
 import { hingeCut } from "./hinge.ts";
 
 /** By the number of the first step that shows it. */
@@ -26,7 +27,9 @@ function closedIn(build: Build, step: Step): readonly CutThrough[] {
   );
   const driven = new Set(step.actions.flatMap((action) => (action.do === "drive" ? action.fasteners : [])));
   return [
-    ...build.joints.flatMap((joint) => (hung.has(joint.id) ? (hingeCut(build, joint) ?? []) : [])),
+    ...build.joints.flatMap((joint) =>
+      hung.has(joint.id) ? (hingeCut(build, joint) ?? cupHingeCut(build, joint) ?? []) : [],
+    ),
     ...build.fasteners.flatMap((each) => (driven.has(each.id) ? (crossDowelCut(build, each) ?? []) : [])),
   ];
 }
