@@ -21,7 +21,7 @@ import { polygonIn, segmentIn } from "../step/close-up.ts";
 import { FINE, OUTLINE } from "../strokes.ts";
 import { cutFaces, viewOf } from "./faces.ts";
 import { type Beside, type Lettered, letterLines, roomFor, rowsOf } from "./letters.ts";
-import { mostRoom } from "./room.ts";
+import { ENOUGH, mostRoom } from "./room.ts";
 
 type Polygons = readonly (readonly Point2[])[];
 
@@ -124,19 +124,24 @@ export function cutDrawing(
   ];
   const placed = spans.map((each): Lettered => ({ ...each, from: fit.page(each.from), to: fit.page(each.to) }));
   const letters = letterLines(placed, section, plate, pen);
-  const marks = solids.flatMap((each) => {
-    const spot = mostRoom(each.inside, plate, section);
-    if (!spot) return [];
-    const { item, box } = centred(pen, each.mark, spot, { size: TYPE.body.size, font: "bold" });
+  const covered = inside([...bores, ...rods.flatMap(({ parts }) => parts), ...pieces.flat()]);
+  const found = solids.map((each) => ({ ...each, at: mostRoom(each.inside, covered, plate, section) }));
+  const marks = found.flatMap(({ mark, at }) => {
+    if (!at || at.room < ENOUGH) return [];
+    const { item, box } = centred(pen, mark, at.spot, { size: TYPE.body.size, font: "bold" });
     plate.addBox(box);
     return [item];
   });
+  // What has no room for its mark has it beside it; of what is only seen there it is not asked.
+  const beside = found.flatMap(({ id, mark, at }) =>
+    at && at.room < ENOUGH && cut.parts.includes(id) ? [{ mark, targets: [at.spot], hidden: false }] : [],
+  );
   const names = rods.flatMap(({ name, parts: [bar] }) => {
     const targets = [0.5, 0.3, 0.7].map((t) => onBar(bar ?? [], t)).map(fit.page);
     return name && bar ? [{ mark: name, targets, hidden: false }] : [];
   });
   return {
-    items: [...drawn, ...letters, ...marks, ...placeBalloons(names, plate, pen, () => 0)],
+    items: [...drawn, ...letters, ...marks, ...placeBalloons([...names, ...beside], plate, pen, () => 0)],
     alt: `Cut through ${cut.what}, seen from ${view.name}.`,
     scale: NOT_TO_SCALE,
     height: plate.frame.height,

@@ -49,16 +49,18 @@ export function lying(built: BuiltPart, allHoles: readonly Hole[]): Lying {
     .filter((hole) => hole.part === part.id && hole.atBench)
     .map((hole) => holeOnBench(built, hole));
   const work = (side: Vec): number => workOn(part.features, holes, side);
-  /** Of a side and the one across from it, the one with more work, or on which more of it runs out; `usual` where both have as much. */
+  /** Of a side and the one across from it, the one with more work; `usual` where both have as much. */
   const richer = (side: Vec, usual: Vec): Vec => {
-    const other = times(side, -1);
-    const more = work(side) - work(other) || openOn(part, side) - openOn(part, other);
-    return more === 0 ? usual : more > 0 ? side : other;
+    const more = work(side) - work(times(side, -1));
+    return more === 0 ? usual : more > 0 ? side : times(side, -1);
   };
   const [thin, broad] = acrossOf(part);
   const thick = AXES[thin];
   const long = AXES[part.axes.length];
-  const towards = richer(thick, times(thick, dot(thick, NEARER)));
+  const nearer = times(thick, dot(thick, NEARER));
+  const farther = times(nearer, -1);
+  // What is cut into the edges shows where it runs out.
+  const towards = richer(thick, openOn(part, farther) > openOn(part, nearer) ? farther : nearer);
   // What lies level lies as it stands, bottom or front below; what stands lies with its foot at the left.
   const wide = AXES[broad];
   const below = richer(wide, part.axes.length === "up" ? times(cross(towards, long), -1) : times(wide, -1));
