@@ -3,6 +3,7 @@ import type { CutThrough } from "../../solve/build/model/cut-through.ts";
 import type { Step } from "../../solve/build.ts";
 import { cutDrawing } from "../drawing/cut-through/cut-drawing.ts";
 import { viewOf } from "../drawing/cut-through/faces.ts";
+import { LETTERS } from "../drawing/cut-through/letters.ts";
 import { TYPE } from "../style.ts";
 import { paragraph } from "../typeset/atom.ts";
 import type { Rich } from "../typeset/lines.ts";
@@ -15,8 +16,6 @@ const HIGH = 150;
 /** From the picture to the section. */
 const BETWEEN = 10;
 
-export const LETTERS = "abcdefgh";
-
 /** What is drawn of a step, with the section below it. */
 export function withCut(plan: Plan, step: Step, cut: CutThrough, width: number): (above: Drawn) => Drawn {
   const { build, pen, printer } = plan;
@@ -24,10 +23,10 @@ export function withCut(plan: Plan, step: Step, cut: CutThrough, width: number):
   const section = picture(cutDrawing(build, cut, shown, { width, height: HIGH, pen }));
   const text: Rich = [
     { text: `Cut through ${cut.what}, seen from ${viewOf(cut).name}. `, font: "regular" },
-    ...cut.sizes.flatMap(({ says, size }, i, all): Exclude<Rich, string>[number][] => [
+    ...cut.sizes.flatMap(({ says, size, isPlace }, i, all): Exclude<Rich, string>[number][] => [
       { text: LETTERS[i] ?? "", font: "italic" },
       {
-        text: `: ${pen.print(size)}\u00a0${printer.unit}, ${says}${i === all.length - 1 ? "." : "; "}`,
+        text: `: ${isPlace ? printer.set(size) : pen.print(size)}\u00a0${printer.unit}, ${says}${i === all.length - 1 ? "." : "; "}`,
         font: "regular",
       },
     ]),

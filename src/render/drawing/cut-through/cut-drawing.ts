@@ -20,7 +20,7 @@ import { type Box, Plate, type Segment } from "../plate.ts";
 import { polygonIn, segmentIn } from "../step/close-up.ts";
 import { FINE, OUTLINE } from "../strokes.ts";
 import { cutFaces, viewOf } from "./faces.ts";
-import { type Beside, type Lettered, letterLines, roomFor, rowsOf } from "./letters.ts";
+import { type Beside, LETTERS, type Lettered, letterLines, roomFor, rowsOf } from "./letters.ts";
 import { ENOUGH, mostRoom } from "./room.ts";
 
 type Polygons = readonly (readonly Point2[])[];
@@ -29,8 +29,6 @@ type Polygons = readonly (readonly Point2[])[];
 const MARGIN = 0.3 * UNITS_PER_INCH;
 /** No larger, in points for each unit. */
 const LARGEST = 150 / UNITS_PER_INCH;
-
-const LETTERS = "abcdefgh";
 
 /** `shown`: ids of what stands there. */
 export function cutDrawing(

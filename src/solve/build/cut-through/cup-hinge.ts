@@ -52,7 +52,10 @@ export function cupHingeCut({ parts, hardware, holes }: Of, joint: BuiltJoint): 
             ),
           ]
         : []),
-    level(`from the edge of ${hung.mark} to the cup`, [at(edge, front), at(near, bottom)], cup.direction, across),
+    {
+      ...level(`from the edge of ${hung.mark} to the cup`, [at(edge, front), at(near, bottom)], cup.direction, across),
+      isPlace: true as const,
+    },
     level("how deep the cup is bored", [at(rim(isLow ? 1 : -1), back), at(rim(isLow ? 1 : -1), bottom)], inwards, deep),
   ];
   const halves = own.filter(({ id, halfOf }) => id === flange.id || id === flange.halfOf || halfOf === flange.id);

@@ -35,6 +35,8 @@ export interface Rod {
 export interface Sized {
   readonly says: string;
   readonly size: Length;
+  /** It is set out with a rule, as the places of holes are. Absent: it is told to the plan's precision. */
+  readonly isPlace?: true;
   readonly spans: readonly Measured[];
 }
 
