@@ -1,6 +1,6 @@
 /** Which end, edge or face of a part goes where that could come the wrong way round as well. */
 import type { Face } from "../../../design.ts";
-import { called, capital, listed, series, type Work } from "../draft.ts";
+import { capital, listed, series, type Work } from "../draft.ts";
 import type { Move } from "../moves.ts";
 import { faceAt, type One, onesOf, sameWhat } from "../which-way/one.ts";
 import type { Sign } from "../which-way/sign.ts";
@@ -19,7 +19,7 @@ export function endTexts(work: Work, moves: readonly Move[]): readonly string[] 
   const comes = moves.flatMap(({ arriving }) => arriving);
   const there = [...new Set([...(first?.starts ? first.present : []), ...comes, ...signs.map(({ part }) => part.id)])];
   // A name may tell it.
-  const places = lying.filter(({ part, way }) => !called(work, part.id).split(" ").includes(faceAt(way)));
+  const places = lying.filter(({ part, way }) => !calledAmong(work, part.id, there).split(" ").includes(faceAt(way)));
   return [
     ...places.map(({ part, way }) => `The ${calledAmong(work, part.id, there)} lies ${PLACES[faceAt(way)]}.`),
     ...groupedBy(ones, keyOf).map((some) => sentence(work, some, as, there)),
