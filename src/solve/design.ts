@@ -215,6 +215,8 @@ export interface Making {
   readonly said?: true;
   /** Of a part that is cut to the piece because it comes tight between faces that stand by then: in which of its sizes, and between which parts. */
   readonly between?: readonly Between[];
+  /** Ids of what stands by then and goes through its notches: those are marked from it. Absent: none. */
+  readonly notchedRound?: readonly string[];
   /** What it is cut over its size, in all, until it is fitted or trimmed flush; zero where it is cut from the list. */
   readonly over: Length;
   /** The strip that it is cut from, and the parts from the same sheet: a name that they share. */
@@ -228,6 +230,10 @@ export interface Between {
   readonly parts: Pair;
   /** The same where others meet it farther along, as the back legs do where its front is between the front ones. */
   readonly also?: readonly Pair[];
+  /** It lies in both, as a back does in its rabbets. */
+  readonly letIn?: true;
+  /** It is mitred at both ends and reaches round these instead: the heels of its mitres come to their outer faces. */
+  readonly round?: true;
 }
 
 export type Pair = readonly [low: string, high: string];

@@ -209,12 +209,15 @@ function standBefore(ids: readonly string[], part: Part, { moments }: Replay): b
   return first?.bodies.some((body) => ids.every((id) => body.has(id))) === true;
 }
 
-/** Joined to the part, or beside one of its edges or ends with no more than a fit between. */
+/** Joined to the part, beside one of its edges or ends with no more than a fit between, against the face of one that is mitred, or in a notch of it. */
 function bounding(model: Model, part: Part, other: string): boolean {
   if (model.record.joints.some(({ parts }) => parts.includes(part.id) && parts.includes(other))) return true;
   const [[low, high], [from, to]] = [bounds(model.solid(part.id)), bounds(model.solid(other))];
   const extents = ([0, 1, 2] as const).map((i) => high[i] - low[i]);
-  const thin = extents.indexOf(Math.min(...extents));
+  const mitred = model.record.joints.some(({ parts, method }) => parts.includes(part.id) && method.includes("mitre"));
+  const thin = mitred ? -1 : extents.indexOf(Math.min(...extents));
+  const within = ([0, 1, 2] as const).every((k) => from[k] < high[k] - LEAST && to[k] > low[k] + LEAST);
+  if (within) return true;
   return ([0, 1, 2] as const).some((i) => {
     if (i === thin) return false;
     const beside = ([0, 1, 2] as const).every((k) => k === i || (from[k] < high[k] - LEAST && to[k] > low[k] + LEAST));

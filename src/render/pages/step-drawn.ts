@@ -1,4 +1,5 @@
 /** What is drawn beside each step: its picture, the part with its measures, or where to find the picture. */
+import { cutsThrough } from "../../solve/build/cut-through/index.ts";
 import type { Step } from "../../solve/build.ts";
 import { once } from "../once.ts";
 import { TYPE } from "../style.ts";
@@ -6,6 +7,7 @@ import { baseline } from "../typeset/atom.ts";
 import type { Tightness } from "../typeset/columns.ts";
 import { label } from "../typeset/lines.ts";
 import { buttonsInStep } from "./buttons-in-step.ts";
+import { withCut } from "./cut-in-step.ts";
 import { type Drawn, drawingOf, drawnPart, PART_DRAWINGS, partInStep } from "./drawn-part.ts";
 import { jigsInStep } from "./jigs-in-step.ts";
 import { likeBefore } from "./like-step.ts";
@@ -72,6 +74,7 @@ export function shownInSteps(plan: Plan, width: number): readonly Shown[] {
   const first = new Map<string, Step>();
   const worked = build.steps.map((step) => partInStep(plan, step));
   const like = likeBefore(build, worked);
+  const cuts = cutsThrough(build);
   const pictures = stepPictures(plan, { width, height: HIGHEST }, MORE);
   const all = build.steps.map((step, i): Shown => {
     const made = jigsInStep(plan, step, width) ?? buttonsInStep(plan, step, width);
@@ -133,15 +136,18 @@ export function shownInSteps(plan: Plan, width: number): readonly Shown[] {
     first.set(full.key, step);
     const whole = build.parts.find(({ id }) => id === part?.id);
     const told = whole && line ? drawnPart(plan, line, whole, { width: frame.width, noted: false }) !== null : false;
+    const cut = cuts.get(step.number);
+    const below = cut ? withCut(plan, step, cut, width) : (drawn: Drawn): Drawn => drawn;
     const shown = (picture: Picture): Drawn =>
-      told && line ? elsewhere(plainly(picture), line.mark, width) : plainly(picture);
+      below(told && line ? elsewhere(plainly(picture), line.mark, width) : plainly(picture));
     const few = step.shows.fresh.length + step.shows.present.length < SOME;
     const higher = new Map<number, Drawn | null>();
     return {
       ...ONLY,
       picture: shown(full),
       wide: () => {
-        if (few) return [];
+        // A section stands in a column.
+        if (few || cut) return [];
         return WIDE.flatMap((height) => {
           const found = full.wide({ width: frame.width, height });
           // A high picture gets as large in its column.

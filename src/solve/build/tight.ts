@@ -8,13 +8,13 @@ import { boxOfPiece, lieBeside, NEAR } from "./steps/bounding.ts";
 /** The sizes that are cut at a bench. */
 export const SIZES = ["length", "width"] as const;
 
-/** Which parts of a body meet both ends of a part in a direction, where it is let into neither: those across from each other, from its low side on. */
-export function tightIn(part: Part, size: Between["size"], body: readonly Part[]): Between | null {
+/** Which parts of a body meet both ends of a part in a direction: those across from each other, from its low side on. `letIn`: it may lie in them, as a back does in rabbets. */
+export function tightIn(part: Part, size: Between["size"], body: readonly Part[], letIn = false): Between | null {
   const axis = indexOf(part.axes[size]);
   const [lows = [], highs = []] = ([false, true] as const).map((isHigh) => {
     const [side, other] = isHigh ? (["high", "low"] as const) : (["low", "high"] as const);
     const at = part.blank[side][axis];
-    if (!equal(at, part.body[side][axis])) return [];
+    if (!letIn && !equal(at, part.body[side][axis])) return [];
     const ends = boxesOf(part).filter((box) => isNear(box[side][axis], at));
     const meets = (face: Box): boolean =>
       isNear(face[other][axis], at) && ends.some((end) => lieBeside(end, face, axis));
@@ -22,7 +22,9 @@ export function tightIn(part: Part, size: Between["size"], body: readonly Part[]
   });
   const across = indexOf(part.axes[size === "length" ? "width" : "length"]);
   const [first, ...also] = acrossEachOther(part, across, lows, highs);
-  return first ? { size, parts: first, ...(also.length > 0 && { also }) } : null;
+  const isLetIn =
+    !equal(part.blank.low[axis], part.body.low[axis]) || !equal(part.blank.high[axis], part.body.high[axis]);
+  return first ? { size, parts: first, ...(also.length > 0 && { also }), ...(isLetIn && { letIn: true }) } : null;
 }
 
 /** Pairs that share a stretch of the part, in order along it; one that reaches over all of it alone. */

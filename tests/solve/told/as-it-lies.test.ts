@@ -44,7 +44,7 @@ test("drawers one behind the other are numbered from the front, and those one ab
 
 test("why the maker accepts one stud is no fact of the reader's wall", () => {
   const hung = textOfStep(stepWith(built("spice-cabinet"), /to the wall$/u));
-  expect(hung).toContain("Find the studs behind it");
+  expect(hung).toContain("find the studs behind the place");
   expect(hung).not.toContain("were found: the first lies");
 });
 

@@ -27,7 +27,7 @@ test("shelves that do not come out are carried with the piece, and go in from be
 test("a head with little room is told by its place, and its pilot hole with it", () => {
   const text = textOfStep(stepWith(built("workbench-cart"), /^Screw on the shelf/u));
   expect(text).toMatch(/behind the head into the back lower rail \(.\), \d+ mm from the left end of the shelf/u);
-  expect(text).toContain("and for its pilot hole a drill bit in an extension as long");
+  expect(text).toContain("use a right-angle driver there, for its pilot hole too");
 });
 
 describe("a bookcase whose bottom and top hang together by a post of 2 in", () => {

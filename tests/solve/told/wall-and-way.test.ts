@@ -18,7 +18,7 @@ const room = (name: string): string => {
 
 test("wall screws go into studs with a pilot hole, and no other page says otherwise", () => {
   const shelf = built("old-plans/wall-shelf");
-  const hung = shelf.steps.map(textOfStep).find((text) => text.includes("Find the studs"));
+  const hung = shelf.steps.map(textOfStep).find((text) => text.includes("find the studs"));
   expect(hung).toContain("through each a 1/8 in pilot hole as deep as its screw reaches into the stud; then drive");
   expect(shelf.tools.map(({ tool }) => plain(tool)).join(" ")).toMatch(/Drill bits[^;]*1\/8 in/u);
   expect(room("old-plans/wall-shelf")).not.toContain("anchor");

@@ -7,8 +7,11 @@ import type { PartInWork } from "../../../solve/build/part-after.ts";
 import type { BuiltPart } from "../../../solve/build.ts";
 import { acrossOf } from "../../../solve/design/across-of.ts";
 import { isInPlace } from "../../../solve/design/shapes/in-place.ts";
+import { standsOut } from "../../../solve/design/shapes/kinds.ts";
 import { holeOnBench, onBench } from "../../../solve/design/turning.ts";
 import type { Axis, Feature, Hole } from "../../../solve/design.ts";
+import { TOLERANCE } from "../../../units/index.ts";
+import { type Around, boxOf } from "../feature-box.ts";
 
 export interface Lying {
   /** As it is worked on, square to the axes. */
@@ -54,7 +57,10 @@ export function lying(built: BuiltPart, allHoles: readonly Hole[]): Lying {
   const [thin, broad] = acrossOf(part);
   const thick = AXES[thin];
   const long = AXES[part.axes.length];
-  const towards = richer(thick, times(thick, dot(thick, NEARER)));
+  const nearer = times(thick, dot(thick, NEARER));
+  const farther = times(nearer, -1);
+  // What is cut into the edges shows where it runs out.
+  const towards = richer(thick, openOn(part, farther) > openOn(part, nearer) ? farther : nearer);
   // What lies level lies as it stands, bottom or front below; what stands lies with its foot at the left.
   const wide = AXES[broad];
   const below = richer(wide, part.axes.length === "up" ? times(cross(towards, long), -1) : times(wide, -1));
@@ -79,6 +85,19 @@ export function lying(built: BuiltPart, allHoles: readonly Hole[]): Lying {
 const workOn = (features: readonly Feature[], holes: readonly Hole[], side: Vec): number =>
   features.filter((feature) => "into" in feature && !("radius" in feature) && dot(feature.into, side) < -0.9).length +
   holes.filter((hole) => opensOn(hole, side)).length;
+
+/** Cuts from another side that run out on this one: a rabbet is seen from both of its sides, and from the two across from them not at all. */
+function openOn({ features, solid }: Pick<PartInWork, "features" | "solid">, side: Vec): number {
+  const reach = ({ low, high }: Around): number => Math.max(dot(low, side), dot(high, side));
+  return features.filter(
+    (feature) =>
+      "into" in feature &&
+      !("radius" in feature) &&
+      !standsOut(feature) &&
+      Math.abs(dot(feature.into, side)) < 0.1 &&
+      reach(boxOf(feature)) >= reach(solid) - TOLERANCE,
+  ).length;
+}
 
 /** A pocket opens on the side that it runs along at a small angle, not at the end that it leads away from. */
 function opensOn({ kind, direction }: Hole, side: Vec): boolean {

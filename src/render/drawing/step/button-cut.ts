@@ -15,6 +15,7 @@ import { TYPE } from "../../style.ts";
 import type { Pen, Spot } from "../drawing.ts";
 import { type Fit, fitAt } from "../fit.ts";
 import { ahead, centred, fills, heading, strokes } from "../ink.ts";
+import { outlineOf } from "../outline.ts";
 import { boxAround, type Segment } from "../plate.ts";
 import { NARROW, OUTLINE } from "../strokes.ts";
 import { insideCircle, NORMALS, within } from "./circle.ts";
@@ -147,8 +148,6 @@ function drawn(
   ];
 }
 
-type Polygon = readonly Spot[];
-
 /** The faces of a cut through the middle of the button, on the page, inside the circle and as they are. */
 function facesOf(solid: Solid, { solid: button, along }: Seat, view: View, fit: Fit, centre: Spot) {
   const { low, high } = exactBounds(button);
@@ -170,42 +169,6 @@ const woodCut = ({ inside, edges }: Cut, ink: Ink, clip: (lines: readonly Segmen
   ...fills(inside, ink),
   ...strokes(clip(edges), OUTLINE),
 ];
-
-/** The sides of polygons that no other of them has on its own side. */
-function outlineOf(polygons: readonly Polygon[]): readonly Segment[] {
-  const sides = polygons.flatMap((polygon) =>
-    polygon.map((p, i): Segment => [p, polygon[(i + 1) % polygon.length] ?? p]),
-  );
-  return sides.flatMap((side) =>
-    apartFrom(
-      side,
-      sides.filter((other) => other !== side),
-    ),
-  );
-}
-
-/** What of a segment no other covers that runs in its line. */
-function apartFrom(side: Segment, others: readonly Segment[]): readonly Segment[] {
-  const { along, distance } = heading(...side);
-  const place = ([x, y]: Spot): readonly [number, number] => {
-    const [dx, dy] = [x - side[0][0], y - side[0][1]];
-    return [dx * along[0] + dy * along[1], dx * along[1] - dy * along[0]];
-  };
-  let rest: readonly (readonly [number, number])[] = [[0, distance]];
-  for (const other of others) {
-    const [p, q] = [place(other[0]), place(other[1])];
-    if (Math.abs(p[1]) > NEAR || Math.abs(q[1]) > NEAR) continue;
-    const [low, high] = [Math.min(p[0], q[0]), Math.max(p[0], q[0])];
-    rest = rest.flatMap(([a, b]) =>
-      high <= a || low >= b
-        ? [[a, b] as const]
-        : [[a, low] as const, [high, b] as const].filter(([c, d]) => d - c > NEAR),
-    );
-  }
-  return rest.map(([a, b]): Segment => [ahead(side[0], along, a), ahead(side[0], along, b)]);
-}
-
-const NEAR = 0.01;
 
 /** A mark where most room is round it, in what is seen of it. */
 function marked(

@@ -127,7 +127,7 @@ export function segmentIn(extent: Extent, [p, q]: readonly [Point2, Point2]): re
   return from < to ? [[on(from), on(to)]] : [];
 }
 
-function polygonIn(extent: Extent, polygon: readonly Point2[]): readonly Point2[] {
+export function polygonIn(extent: Extent, polygon: readonly Point2[]): readonly Point2[] {
   let rest = polygon;
   for (const [i, sign, limit] of sidesOf(extent)) {
     const out: Point2[] = [];

@@ -17,6 +17,7 @@ import { type Laid, laidOnBench } from "./on-bench.ts";
 import { oneOpen } from "./one-open.ts";
 import { opened } from "./opened.ts";
 import { type Driven, driven, manyNails, sunkIn } from "./screws.ts";
+import { slips } from "./slips.ts";
 
 export interface Scene {
   /** New parts first, so that where edges coincide theirs are drawn. */
@@ -126,6 +127,7 @@ function pieceScene(build: Build, step: Step): Scene {
     ...build.fasteners.flatMap(({ id, body, travelsWith }): readonly Marked[] =>
       body && travelsWith !== null && pegs.has(id) ? [{ id, mark: "", solid: body, shift: shiftOf(travelsWith) }] : [],
     ),
+    ...slips(build, step, wanted, screws),
     ...build.fasteners.flatMap((fastener): readonly Marked[] => {
       const { id, button } = fastener;
       if (!button || !shows.fasteners.includes(id)) return [];
@@ -135,7 +137,8 @@ function pieceScene(build: Build, step: Step): Scene {
     }),
     ...fitted.before.map(({ id, solid, carriedBy }): Marked => ({ id, mark: "", solid, shift: shiftOf(carriedBy) })),
   ];
-  const seen = new Set([...fresh, ...fitted.now.map(({ id }) => id)]);
+  const slipped = screws.flatMap(({ id, off }) => (off ? [id] : []));
+  const seen = new Set([...fresh, ...fitted.now.map(({ id }) => id), ...slipped]);
   const still = shows.travel.length === 0 && goings.length === 0 && fitted.now.length > 0;
   const { items, motions } = opened(shut, seen, still ? build.motions : [], ceilingOf(step));
   return {

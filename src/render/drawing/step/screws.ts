@@ -1,7 +1,7 @@
 /** Screws, nails and dowels, drawn where they go: pulled out along their axis, with a ring at the mouth of the hole. */
 import { type Stage, stretch } from "../../../geometry/picture/index.ts";
 import type { Point2, Solid, Vec } from "../../../geometry/types.ts";
-import { dot, plus, times } from "../../../geometry/vec.ts";
+import { dot, minus, plus, times } from "../../../geometry/vec.ts";
 import type { Fastener } from "../../../solve/build.ts";
 import { NAILS } from "../../../solve/design/fastening/catalogue.ts";
 import type { Hole } from "../../../solve/design.ts";
@@ -28,6 +28,8 @@ export interface Driven {
   readonly isDowel: boolean;
   /** One of many nails: only where it goes in is drawn. */
   readonly isOneOfMany?: boolean;
+  /** It is no round rod, and drawn as what it is, so far from its place. */
+  readonly off?: Vec;
 }
 
 /** More nails than this would hide what they are driven into. */
@@ -46,7 +48,7 @@ export function driven(
   shiftOf: (id: string) => Vec,
   gap: number,
 ): Driven {
-  const { id, kind, direction, travelsWith, through } = fastener;
+  const { id, kind, direction, travelsWith, through, body } = fastener;
   const carrier = travelsWith ?? through[0] ?? fastener.into;
   const at: Vec = [toNumber(fastener.head.at[0]), toNumber(fastener.head.at[1]), toNumber(fastener.head.at[2])];
   const isDowel = kind !== "key" && travelsWith !== null;
@@ -63,6 +65,7 @@ export function driven(
     rod: toNumber(fastener.rod),
     headWidth: toNumber(fastener.head.diameter),
     isDowel,
+    ...(body && travelsWith === null && { off: minus(head, at) }),
   };
 }
 
@@ -127,6 +130,7 @@ export function drawDriven(one: Driven, stage: Stage, fit: Fit, plate: Plate): r
     for (const segment of body.seen) plate.addLine(segment);
     return rodsOf(one, stage, fit).flatMap(({ lines, stroke }) => strokes(lines, stroke));
   }
+  if (one.off) return slipped(one, stage, fit, plate);
   for (const segment of [...body.seen, [point, mouth] as const]) plate.addLine(segment);
   plate.addBox(boxAround(mouth[0], mouth[1], 5, 5));
   plate.addBox(boxAround(head[0], head[1], 6, 6));
@@ -150,6 +154,13 @@ export function drawDriven(one: Driven, stage: Stage, fit: Fit, plate: Plate): r
     ...strokes(body.hidden, HIDDEN),
     ...strokes(headSeen ? [bar] : [], { width: 1.5, ink: BLACK }),
   ];
+}
+
+/** The way of a slip of wood into its slot; the slip is among what is drawn. */
+function slipped({ point, mouth }: Driven, stage: Stage, fit: Fit, plate: Plate): readonly Item[] {
+  const { seen } = looked(stage, point, mouth, fit);
+  for (const segment of seen) plate.addLine(segment);
+  return strokes(seen, CHAIN);
 }
 
 /** What is seen of a dowel: round wood that stands out of a part; in a picture so many times larger the lines are drawn where they are in this one. */

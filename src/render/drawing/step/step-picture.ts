@@ -41,7 +41,10 @@ export function stepPicture(build: Build, step: Step, options: StepPictureOption
   const mouths = driveways.length > 0 || step.shows.as ? driveways : mouthsOf(build, step);
   // Where parts are new they are looked at; else what is put on them.
   const parts = new Set([...fresh].filter((id) => !scene.hardware.has(id)));
-  const subject = { items, mouths, fresh: step.shows.as ? fresh : parts, hardware: halvesOf(scene) };
+  // One looks through glass.
+  const clear = panesOf(build.design);
+  const opaque = items.filter(({ id }) => fresh.has(id) || !clear.has(id));
+  const subject = { items: opaque, mouths, fresh: step.shows.as ? fresh : parts, hardware: halvesOf(scene) };
   const view = chooseView(subject, ceiling, before?.view ?? null);
   const other = step.shows.as ? null : otherSide(build, scene, view, ceiling);
   const size = other ? { ...frame, height: Math.max(frame.height, options.tall ?? 0) } : frame;
@@ -50,7 +53,7 @@ export function stepPicture(build: Build, step: Step, options: StepPictureOption
     const fit = fitInto(extent, size, sizeFor(extent, size, before?.scale ?? null));
     const behind = isAlone ? hiddenIn(of, from) : NOTHING;
     const picture = takePicture(of.items, from, fit, {
-      ...{ clear: panesOf(build.design), speck: SPECK.step, hidden: behind.size > 0 },
+      ...{ clear, speck: SPECK.step, hidden: behind.size > 0 },
     });
     return { build, step, scene: of, view: from, extent, picture, behind, faces: picture.sight.faces() };
   };

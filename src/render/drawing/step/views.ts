@@ -18,6 +18,10 @@ export interface Subject {
 
 /** A view kept from the step before may be this much worse than the best. */
 const LOYALTY = 0.75;
+/** Another direction must be so many times as good as the usual one. */
+const BETTER = 1.15;
+/** The same two where only hardware is put on, which is small, and is looked at from where it is seen. */
+const FITTINGS = { loyalty: 0.9, better: 1.1 } as const;
 /** Good enough not to look further: of the parts alone, and more than all of them with a third of the screws. */
 const GOOD = { parts: 0.6, mouths: 0.7 } as const;
 /** A screw that goes in on the side that is seen, behind something, is worth so much of one that is seen. */
@@ -46,15 +50,17 @@ export function chooseView(subject: Subject, ceiling: Vec, before: View | null):
     return points;
   };
   if (same && scoreOf(same) >= good) return same;
+  const isFitted = subject.fresh.size === 0 && (subject.hardware ?? []).length > 0;
+  const { loyalty, better } = isFitted ? FITTINGS : { loyalty: LOYALTY, better: BETTER };
   let best = { view: first, score: scoreOf(first) };
   // A part alone is turned in the hand; what stands on the bench is seldom looked at from below, sooner for what is put on there.
   const below = subject.items.length === 1 ? 0.9 : subject.fresh.size === 0 ? 0.8 : 0.6;
   for (const view of others) {
     if (best.score >= PLAIN) break;
     const points = scoreOf(view) * (dot(view.towards, ceiling) > 0 ? 1 : below);
-    if (points > best.score * 1.15) best = { view, score: points };
+    if (points > best.score * better) best = { view, score: points };
   }
-  return same && scoreOf(same) >= LOYALTY * best.score ? same : best.view;
+  return same && scoreOf(same) >= loyalty * best.score ? same : best.view;
 }
 
 /** From above before from below, from the front right first. */

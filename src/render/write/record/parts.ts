@@ -45,7 +45,7 @@ export function partRecords(build: Build, frame: Frame): Json {
     goodFace: part.goodFace,
     mass: part.mass,
     cut: makingOf(part).cut,
-    fitsBetween: idsBetween(makingOf(part).between),
+    fitsBetween: [...new Set([...idsBetween(makingOf(part).between), ...(makingOf(part).notchedRound ?? [])])],
     cutAfterStep: part.cutAfterStep ?? null,
     slope: slopeRecord(slopes.get(part.mark)),
   }));

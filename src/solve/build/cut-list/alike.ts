@@ -3,7 +3,7 @@ import { equal, toNumber } from "../../../units/rational.ts";
 import { makingOf } from "../../design/making/plain.ts";
 import { faceAxis, facePosition, indexOf, isFace, middle, normalOf, triple } from "../../design/space.ts";
 import { holeOnBench, onBench } from "../../design/turning.ts";
-import type { Face, Feature, Hole, Part } from "../../design.ts";
+import type { Face, Feature, Hole, Making, Part } from "../../design.ts";
 
 /** A part with the holes that are bored at the bench. */
 export interface Finished {
@@ -79,6 +79,9 @@ export function groupAlike(parts: readonly Finished[]): readonly AlikeParts[] {
   return done;
 }
 
+/** The sizes that are measured where it goes. */
+const measuredIn = ({ between = [] }: Making): string => between.map(({ size }) => size).join();
+
 /** From one stock, in one way. */
 function sameMaking({ part: a }: Finished, { part: b }: Finished): boolean {
   const [p, q] = [makingOf(a), makingOf(b)];
@@ -89,6 +92,7 @@ function sameMaking({ part: a }: Finished, { part: b }: Finished): boolean {
     p.layers === q.layers &&
     p.cut === q.cut &&
     equal(p.over, q.over) &&
+    measuredIn(p) === measuredIn(q) &&
     words(a) === words(b)
   );
 }

@@ -4,28 +4,46 @@ import type { Part } from "../../design.ts";
 import type { Finishing } from "../model/purchase.ts";
 import { series } from "../steps/draft.ts";
 import { groupedBy } from "../steps/wishes/own-key.ts";
+import { bodyWords, theBody } from "../steps/words/bodies.ts";
 import { sideWord } from "../steps/words/measured.ts";
 
-type Said = Pick<Finishing, "bareWhat" | "bareFaces" | "bothFaces">;
+type Said = Pick<Finishing, "bareWhat" | "bareFaces" | "bothFaces" | "leaves">;
 
 /** `mark`: of a part, by its id. */
 export function bareTexts(
-  { bareWhat, bareFaces = [], bothFaces = [] }: Said,
+  { bareWhat, bareFaces = [], bothFaces = [], leaves = [] }: Said,
   parts: readonly Part[],
   mark: (id: string) => string,
 ): readonly string[] {
   if (!bareWhat) return [];
   const marks = [...new Set(bothFaces.map(mark))].toSorted();
   return [
-    `Leave ${series(bareWhat)} bare, or wax them: oil smells for months where no air comes.`,
+    `Leave ${series(bareWhat)} bare, or wax them: oil smells for months where little air moves.`,
     ...(bareFaces.length > 0 ? [`Bare inside, as far as they are shut in: ${facesText(bareFaces, parts, mark)}.`] : []),
     ...(bareFaces.length > 0 && marks.length > 0
       ? [
           `${series(marks)} ${marks.length === 1 ? "has its" : "have their"} coats on both faces all the same, or it cups.`,
         ]
       : []),
+    ...(bareFaces.length > 0 ? leavesText(leaves, mark) : []),
   ];
 }
+
+/** One that hangs apart from the piece dries on both faces, and is aired by being opened. */
+function leavesText(leaves: NonNullable<Said["leaves"]>, mark: (id: string) => string): readonly string[] {
+  if (leaves.length === 0) return [];
+  const named = groupedBy(leaves, (ids) => bodyWords(ids) ?? listOf(ids, mark)).map(([ids = []]) =>
+    theBody(bodyWords(ids) ?? listOf(ids, mark)),
+  );
+  const one = leaves.length === 1;
+  const told = series(named);
+  return [
+    `${told.charAt(0).toUpperCase()}${told.slice(1)} ${one ? "has its" : "have their"} coats on both faces all the same, also on the ${one ? "one that looks" : "ones that look"} inside, or ${one ? "it warps" : "they warp"}: leave ${one ? "it" : "them"} open until nothing smells any more.`,
+  ];
+}
+
+const listOf = (ids: readonly string[], mark: (id: string) => string): string =>
+  series([...new Set(ids.map(mark))].toSorted());
 
 /** Of parts of one mark that stand each its own way. */
 const INWARDS = "inwards";

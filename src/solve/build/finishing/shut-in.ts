@@ -1,4 +1,4 @@
-/** What doors, drawers and lids shut in: air does not come there, and what smells goes nowhere. */
+/** What doors, drawers and lids shut in: little air moves there, even through a gap, and what smells stays. */
 import { inches, TOLERANCE, toNumber } from "../../../units/index.ts";
 import { type AxisIndex, faceAxis, faceOf, INDICES, isHigh } from "../../design/space.ts";
 import type { Design, Face, Part } from "../../design.ts";
@@ -69,6 +69,12 @@ function leavesOf(design: Given): readonly (readonly Part[])[] {
     return moves ? [body] : [];
   });
 }
+
+/** Doors and lids, each with the ids of its parts: what is turned on hinges. */
+export const hungLeaves = (design: Given): readonly (readonly string[])[] =>
+  leavesOf(design)
+    .map((leaf) => leaf.map(({ id }) => id))
+    .filter((ids) => design.joints.some(({ kind, parts: [hung] }) => kind === "hinged" && ids.includes(hung)));
 
 const liesLoose = ({ joints }: Given, id: string): boolean => {
   const own = joints.filter(({ parts }) => parts.includes(id));

@@ -12,6 +12,8 @@ export interface Finishing extends Finish {
   readonly bareFaces?: readonly { readonly part: string; readonly sides: readonly Face[] }[];
   /** Panels that are coated on both faces all the same, though one of them is shut in. Absent: none. */
   readonly bothFaces?: readonly string[];
+  /** Doors and lids before what is shut in, each with the ids of its parts: they are coated on both faces too. Absent: none. */
+  readonly leaves?: readonly (readonly string[])[];
 }
 
 export interface Purchase {

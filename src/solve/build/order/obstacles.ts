@@ -20,6 +20,8 @@ export interface Obstacles {
   hitBy(moving: readonly Convex[]): Solid | null;
   /** `from`: how far it was moved already. */
   sweptBy(moving: readonly Convex[], travel: Vec, from?: Vec, among?: (solid: Solid) => boolean): Solid | null;
+  /** The same, looked at only: what is in the way does not count as met. */
+  isSwept(moving: readonly Convex[], travel: Vec, from: Vec): boolean;
 }
 
 /** Not moved at all. */
@@ -48,6 +50,11 @@ export function obstacles(staying: readonly Solid[]): Obstacles {
       const around = shiftedBounds(boundsOfAll(moving), from);
       const sweeps = sweeping(moving, travel, from);
       return first((solid) => boundsDepth(around, solid, travel) > TOLERANCE && among(solid) && sweeps(solid));
+    },
+    isSwept: (moving, travel, from) => {
+      const around = shiftedBounds(boundsOfAll(moving), from);
+      const sweeps = sweeping(moving, travel, from);
+      return solids.some((solid) => boundsDepth(around, solid, travel) > TOLERANCE && sweeps(solid));
     },
   };
 }

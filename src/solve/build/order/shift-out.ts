@@ -34,12 +34,23 @@ export function shiftOut(moving: readonly Convex[], staying: Obstacles, out: Dir
         const shift = times(along, by * UNITS_PER_MM);
         if (staying.sweptBy(moving, shift)) break;
         const met = staying.sweptBy(moving, far, shift);
-        if (!met) return [{ along, by }];
+        const isFree = (at: number): boolean => {
+          const there = times(along, at * UNITS_PER_MM);
+          return !staying.isSwept(moving, there, STILL) && !staying.isSwept(moving, far, there);
+        };
+        if (!met) return [{ along, by: axis === 2 ? middleOfFree(by, isFree) : by }];
         by = stillBlocked(moving, met, far, along, by);
       }
     }
   }
   return null;
+}
+
+/** Midway between the first and the last that frees it, where it is stopped again: there it passes also what came out a little higher. */
+function middleOfFree(first: number, isFree: (by: number) => boolean): number {
+  for (let by = first + LIFT.step; by <= LIFT.most; by += LIFT.step)
+    if (!isFree(by)) return (first + by - LIFT.step) / 2;
+  return first;
 }
 
 /** How far on what is in the way here is in the way, in mm. One convex body is so over one stretch. */

@@ -4,6 +4,7 @@ import type { Finishing } from "../../build.ts";
 import type { Design, Part } from "../../design.ts";
 import { bareUnder } from "../finishing/bare.ts";
 import { productKind } from "../finishing/products.ts";
+import { hungLeaves } from "../finishing/shut-in.ts";
 import { panelsThatComeOff } from "../order/removable.ts";
 import { series } from "../steps/draft.ts";
 import type { Need } from "./need.ts";
@@ -36,12 +37,17 @@ export const finishingOf = (
       ...bare.wholly.map((part) => ({ part, sides: [] })),
     ];
     const slabs = panelsThatComeOff(design);
-    const bothFaces = own.filter((id) => slabs.has(id));
+    const leaves = hungLeaves(design).filter((ids) => ids.some((id) => own.includes(id)));
+    const bothFaces = own.filter((id) => slabs.has(id) && !leaves.flat().includes(id));
     return {
       ...finish,
       ...(own.length < finish.parts.length && { parts: own, bare: [...bare.parts] }),
       ...(bare.what.length > 0 && { bareWhat: bare.what, surface: `${finish.surface} but ${series(bare.what)}` }),
-      ...(bareFaces.length > 0 && { bareFaces, ...(bothFaces.length > 0 && { bothFaces }) }),
+      ...(bareFaces.length > 0 && {
+        bareFaces,
+        ...(bothFaces.length > 0 && { bothFaces }),
+        ...(leaves.length > 0 && { leaves }),
+      }),
       area: parts.filter(({ id }) => own.includes(id)).reduce((so, part) => so + seen(part), 0),
     };
   });

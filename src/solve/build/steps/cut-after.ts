@@ -37,9 +37,9 @@ export function cutAfter(
       after.set(part.id, numberOf(boundsOf(group.openings), steps));
       continue;
     }
-    const { between } = makingOf(part);
+    const { between, notchedRound = [] } = makingOf(part);
     if (between) {
-      after.set(part.id, numberOf(idsBetween(between), steps));
+      after.set(part.id, numberOf([...idsBetween(between), ...notchedRound], steps));
       continue;
     }
     const { standing, missing } = aroundWhenUsed(work, part, steps);

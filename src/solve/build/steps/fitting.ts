@@ -165,7 +165,7 @@ function cutStep(work: Work, line: CutLine, place: Use, made: Made): StepDraft {
   const [first] = line.parts as [string, ...string[]];
   const part = work.part(first);
   const what = listed(work, line.parts);
-  const { cut, between } = makingOf(part);
+  const { cut, between, notchedRound } = makingOf(part);
   const opening = cut === "opening";
   const apart = elsewhere(place, between);
   const over = between?.map(({ size }) => (size === "length" ? "long" : "wide")).join(" and ") ?? "long";
@@ -180,10 +180,14 @@ function cutStep(work: Work, line: CutLine, place: Use, made: Made): StepDraft {
       ...measureTexts(work, line.parts),
       opening
         ? "Cut to the opening as it stands, a little long and wide at first; plane until it goes in with its play."
-        : // What needs notches to get to its place cannot be tried before it has them.
-          isNotched(part)
-          ? `Cut it square to what you measured; it is tried when it has its notches: it should go in without force${gap}. Carry the measure over with a stick rather than by numbers.`
-          : `Cut ${it} a little ${over} at first, try it, and take off what is left: it should go in without force${gap}. Carry the measure over with a stick rather than by numbers.${others}`,
+        : notchedRound && between?.length === 0
+          ? "Cut it square; it is tried when it has its notches."
+          : between?.some(({ round }) => round)
+            ? "Saw the second mitre a little over at first, try the piece in its place, and take off what is left until the heels of both are where they should be."
+            : // What needs notches to get to its place cannot be tried before it has them.
+              isNotched(part)
+              ? `Cut it square to what you measured; it is tried when it has its notches: it should go in without force${gap}. Carry the measure over with a stick rather than by numbers.`
+              : `Cut ${it} a little ${over} at first, try it, and take off what is left: it should go in without force${gap}. Carry the measure over with a stick rather than by numbers.${others}`,
       ...(several && !alike ? ["Measure for each of them: no two openings are quite the same."] : []),
       ...partedTexts(work, line.parts),
     ],

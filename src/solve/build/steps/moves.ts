@@ -1,4 +1,4 @@
-import { isCutLater } from "../../design/making/plain.ts";
+import { idsBetween, isCutLater, makingOf } from "../../design/making/plain.ts";
 import type { Direction } from "../../design.ts";
 import { hangsOn } from "../order/links.ts";
 import type { Assembly, JointWork, Plan, Union } from "../order/plan.ts";
@@ -105,7 +105,12 @@ export const moveKey = (work: Grouping, { starts, present, arriving }: Move): st
 export function waits(work: Grouping, { present, arriving }: Move): boolean {
   const ids = [...present, ...arriving];
   const isPartOf = ({ moves }: Entering): boolean => ids.every((id) => moves.includes(id));
-  return arriving.some((id) => isCutLater(work.part(id))) && !enteringOf(work).some(isPartOf);
+  // What was measured in a body that arrives as a whole is in it by then.
+  const isThere = (id: string): boolean => {
+    const { between, notchedRound = [] } = makingOf(work.part(id));
+    return between !== undefined && [...idsBetween(between), ...notchedRound].every((each) => arriving.includes(each));
+  };
+  return arriving.some((id) => isCutLater(work.part(id)) && !isThere(id)) && !enteringOf(work).some(isPartOf);
 }
 
 export const isGlued = ({ work }: Move): boolean => work.some(({ joint }) => joint.glue);

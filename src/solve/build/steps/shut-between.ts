@@ -1,14 +1,19 @@
-/** Parts that come between two faces which are fast by then: no size on paper fits those as they came out. */
+/** Parts that come between two faces which are fast by then, or reach round what is: no size on paper fits those as they came out. */
 
 import type { Method } from "../../../parse/draft.ts";
 import { RESERVED } from "../../design/making/making.ts";
 import { makingOf } from "../../design/making/plain.ts";
-import type { Between, Design, Part } from "../../design.ts";
+import type { Between, Design, Making, Part } from "../../design.ts";
+import { notchedRound } from "../notched.ts";
 import { components, LOOSE, linksOf } from "../order/links.ts";
+import { roundIn } from "../round.ts";
 import { SIZES, tightIn } from "../tight.ts";
 import type { Work } from "./draft.ts";
 import { grouped } from "./grouped.ts";
 import { type Move, unitsOf } from "./moves.ts";
+
+/** Where a part is measured, and what it is notched round. */
+type Place = readonly [string, Pick<Making, "notchedRound"> & { readonly between: readonly Between[] }];
 
 type Known = Pick<Work, "design" | "plan" | "motions" | "part" | "line">;
 
@@ -26,8 +31,8 @@ export function withFitted(known: Known): Design {
   if (shut.size === 0) return design;
   const over = RESERVED[design.units];
   const fitted = (part: Part): Part => {
-    const between = shut.get(part.id);
-    return between ? { ...part, making: { ...makingOf(part), cut: "piece", over, between } } : part;
+    const room = shut.get(part.id);
+    return room ? { ...part, making: { ...makingOf(part), cut: "piece", over, ...room } } : part;
   };
   return { ...design, parts: design.parts.map(fitted) };
 }
@@ -43,13 +48,13 @@ export const measuredElsewhere = ({ plan, part }: Pick<Work, "plan" | "part">): 
   );
 
 /** The parts of a body that arrives as a whole which come between what stands there, by id. */
-function shutApart(known: Known, move: Move): readonly (readonly [string, readonly Between[]])[] {
+function shutApart(known: Known, move: Move): readonly Place[] {
   if (!move.arrivesBuilt || move.work.every(({ joint }) => LOOSE.includes(joint.kind))) return [];
   return betweenIn(known, move.arriving, move.present);
 }
 
 /** The parts of a step that come between what stood before it, by id. */
-function shutIn(known: Known, moves: readonly Move[]): readonly (readonly [string, readonly Between[]])[] {
+function shutIn(known: Known, moves: readonly Move[]): readonly Place[] {
   const [first] = moves;
   if (!first || first.starts) return [];
   return betweenIn(
@@ -59,15 +64,20 @@ function shutIn(known: Known, moves: readonly Move[]): readonly (readonly [strin
   );
 }
 
-/** Those of some parts that come tight between two which hold fast together. */
+/** Those of some parts that come tight between two which hold fast together, or are mitred round them. */
 function betweenIn(known: Known, ids: readonly string[], present: readonly string[]) {
   const bodies = fastIn(known, present);
-  return ids.map(known.part).flatMap((part): readonly (readonly [string, readonly Between[]])[] => {
+  return ids.map(known.part).flatMap((part): readonly Place[] => {
     if (!isFree(known, part)) return [];
     const holding = housing(known, part);
     const free = bodies.map((body) => body.filter(({ id, turned }) => !turned && !holding.has(id)));
-    const between = SIZES.flatMap((size) => free.flatMap((body) => tightIn(part, size, body) ?? []).slice(0, 1));
-    return between.length > 0 ? [[part.id, between] as const] : [];
+    const between = SIZES.flatMap((size) =>
+      free.flatMap((body) => tightIn(part, size, body, true) ?? roundIn(part, size, body) ?? []).slice(0, 1),
+    );
+    const round = free.flatMap((body) => notchedRound(part, body));
+    return between.length + round.length > 0
+      ? [[part.id, { between, ...(round.length > 0 && { notchedRound: round }) }] as const]
+      : [];
   });
 }
 

@@ -127,7 +127,7 @@ export function sandingSteps(work: Work, done: ReadonlySet<string>): readonly St
 
 /** `coated`: some parts had coats on both faces before. Common practice, no source. */
 const shutBare = (coated: boolean): string =>
-  `Whatever you take, leave the faces inside that are shut in bare${coated ? ", but for those of what has coats on both faces" : ""}, or put shellac on them: oil and varnish smell for months where no air comes.`;
+  `Whatever you take, leave the faces inside that are shut in bare${coated ? ", but for those of what has coats on both faces" : ""}, or put shellac on them: oil and varnish smell for months where little air moves.`;
 
 /** The piece without what was taken off it. */
 function standing({ design, plan }: Work): readonly string[] {

@@ -15,7 +15,10 @@ export interface Sign {
     /** Not all of them: others lie at the side across. */
     readonly some?: true;
   };
-  readonly how: "looks" | "lies" | "nearer" | "nearest";
+  /** "flush": a side of the part is, with what it is joined to. */
+  readonly how: "looks" | "lies" | "flush" | "nearer" | "nearest";
+  /** Ids of what it is flush with. */
+  readonly with?: readonly string[];
   /** Out of the part, to where it looks or lies. */
   readonly way: Direction;
 }

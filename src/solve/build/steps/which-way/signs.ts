@@ -4,8 +4,8 @@ import { makingOf } from "../../../design/making/plain.ts";
 import { mateOf } from "../../../design/mate.ts";
 import { featureBox, isSquare } from "../../../design/shapes/feature-box.ts";
 import { standsOut } from "../../../design/shapes/kinds.ts";
-import { axisOf, enclosing, extent, INDICES, indexOf, normalOf, unit } from "../../../design/space.ts";
-import type { Part } from "../../../design.ts";
+import { axisOf, enclosing, extent, faceOf, INDICES, indexOf, normalOf, unit } from "../../../design/space.ts";
+import type { Direction, Part } from "../../../design.ts";
 import { called, pluralOf, type Work } from "../draft.ts";
 import { groupedBy } from "../wishes/own-key.ts";
 import type { BoxFeature } from "../words/boxes.ts";
@@ -14,7 +14,7 @@ import { holeSigns } from "./hole-signs.ts";
 import { isHigher, type Sign } from "./sign.ts";
 import { isEased } from "./traits.ts";
 
-const RANK: readonly Sign["how"][] = ["looks", "lies", "nearer", "nearest"];
+const RANK: readonly Sign["how"][] = ["looks", "lies", "flush", "nearer", "nearest"];
 
 /** Cuts that are made along an edge. */
 const AT_EDGES: ReadonlySet<string> = new Set(["rabbet"]);
@@ -31,6 +31,7 @@ export function signsOf(
     ...easedSigns(part),
     ...holeSigns(work, part, driven),
     ...bandSigns(part),
+    ...flushSigns(work, part, filled),
   ];
   return all.toSorted((a, b) => rank(a) - rank(b));
 }
@@ -83,6 +84,46 @@ function bandSigns(part: Part): readonly Sign[] {
   return band && more.length === 0
     ? [{ part, what: { one, many, count: 1, more: "" }, how: "looks", way: normalOf(band.edge) }]
     : [];
+}
+
+/** Of a part that its tenons hold: the edge that is flush with what they go into. */
+function flushSigns(work: Work, part: Part, filled: ReadonlySet<string>): readonly Sign[] {
+  const axis = indexOf(part.axes.width);
+  const own = part.features.filter((each) => filled.has(each.for ?? ""));
+  if (own.length === 0 || !own.every(standsOut)) return [];
+  const edges = [false, true].map((high) => ({
+    high,
+    mates: flushMates(work, part, unit(axis, high ? 1 : -1), filled),
+  }));
+  const one = edges.filter(({ mates }) => mates.length > 0);
+  // Flush at both edges it is as wide as they are: that tells nothing.
+  return one.length !== 1
+    ? []
+    : one.map(({ high, mates }): Sign => {
+        const word = `${faceOf(axis, high)} edge`;
+        return {
+          part,
+          what: { one: word, many: pluralOf(word), count: 1, more: "" },
+          how: "flush",
+          with: mates,
+          way: unit(axis, high ? 1 : -1),
+        };
+      });
+}
+
+/** Ids of what the tenons of a part go into that ends on one side where it does. */
+function flushMates(
+  { design, part: partOf }: Work,
+  part: Part,
+  way: Direction,
+  joints: ReadonlySet<string>,
+): readonly string[] {
+  const axis = axisOf(way);
+  const side = way[axis] > 0 ? "high" : "low";
+  const mates = design.joints.flatMap(({ id, parts: [a, b] }) =>
+    !joints.has(id) ? [] : a === part.id ? [b] : b === part.id ? [a] : [],
+  );
+  return [...new Set(mates)].filter((id) => equal(partOf(id).body[side][axis], part.body[side][axis]));
 }
 
 /** Of small chamfers, the sides on which all of them lie. */

@@ -9,35 +9,60 @@ import { onPins } from "../../order/links.ts";
 import { SIZES } from "../../tight.ts";
 import { called, numberWord, type Work } from "../draft.ts";
 import { calledAmong } from "./by-place.ts";
-import { isGluedCase, outermost } from "./cut-alike.ts";
+import { isGluedCase, isRow, outermost } from "./cut-alike.ts";
+import { notchTexts } from "./marked-notches.ts";
 import { roomToSwell } from "./room-to-swell.ts";
+import { gapsBefore } from "./rows.ts";
 
 /** Of parts that are alike, the first of which stands for all. */
 export function measureTexts(work: Work, ids: readonly string[]): readonly string[] {
   const part = work.part(ids[0] as string);
   const parts = isCutAlike(work, ids) ? ids.map(work.part) : [part];
-  return SIZES.map((size) => {
+  const sizes = SIZES.map((size) => {
     const name = size === "length" ? "Length" : "Width";
     const expected = work.print(work.line(part.id)[size]);
     const axis = indexOf(part.axes[size]);
     const between = roomAt(work, part, size);
     const bands = bandsOff(work, part, axis);
     if (between === null) return `${name}: ${expected}, from the list${bands}.`;
+    if (between.round) return `${name}: expected ${expected} from point to point. ${roundText(work, between.pairs)}`;
     const swells = swellOf(work, part, size, between);
+    const line = work.line(part.id);
+    const gaps = less(ZERO, swells) ? gapsAround(work, between.pairs, axis) : ZERO;
+    const dry = less(ZERO, gaps)
+      ? `; in dry weather, with gaps in the row before it, ${work.print(subtract(subtract(line[size], gaps), swells))}`
+      : "";
     const room = less(ZERO, swells)
       ? `, and in dry weather ${work.print(swells)} less: across its grain it swells, and would press these apart`
       : "";
-    return `${name}: expected ${expected}. Measure from ${placesOf(work, parts, size, between)}${bands}${changes(work, between)}${room}.`;
+    return `${name}: expected ${expected}${dry}. Measure from ${placesOf(work, parts, size, between)}${bands}${changes(work, between)}${room}.`;
   });
+  return [...sizes, ...notchTexts(work, part)];
 }
 
-/** Whether several are measured once, and all cut so: all of them between the same parts of a glued case. */
+/** What the gaps in a row beside it take in dry weather. */
+const gapsAround = (work: Work, pairs: readonly Pair[], axis: AxisIndex): Length =>
+  [...new Set(pairs.flat())].map((id) => gapsBefore(work, id, axis)).reduce(add, ZERO);
+
+/** How a part is cut round what it is put on: no figure for its length is as good as that. */
+function roundText(work: Work, [pair]: readonly Pair[]): string {
+  const [low, high] = pair ?? ["", ""];
+  const [from, to] =
+    low === high
+      ? [`one end of the ${called(work, low)}`, "its other end"]
+      : [low, high].map((id) => `the outer face of the ${calledAmong(work, id, [low, high])}`);
+  return `Saw one mitre, as the step for it tells; hold the piece in its place, the heel of that mitre (its inner corner) at ${from}, and mark the heel of the other where it comes to ${to}. Saw that mitre there.`;
+}
+
+/** Whether several are measured once, and all cut so: all of them between the same parts of a glued case, or in a row from one to the next. */
 export function isCutAlike(work: Work, ids: readonly string[]): boolean {
   if (ids.length < 2) return false;
   const all = SIZES.map((size) => ids.map((id) => roomAt(work, work.part(id), size)?.pairs ?? []));
   const same = all.every((rooms) => new Set(rooms.map((pairs) => pairs.flat().join())).size === 1);
   const pairs = all.flatMap(([first = []]) => first);
-  return same && pairs.length > 0 && pairs.every((pair) => isGluedCase(work.design, pair));
+  return (
+    same && pairs.length > 0 && (isRow(ids.map(work.part)) || pairs.every((pair) => isGluedCase(work.design, pair)))
+  );
 }
 
 /** How much narrower it is cut for that; zero where it has its play. */
@@ -52,7 +77,7 @@ export const leavesRoomToSwell = (work: Work, part: Part): boolean =>
   });
 
 /** "the left side (A) to the right side (B), at the front and at the back; cut to the smaller"; each place by itself where others stand there. */
-function placesOf(work: Work, parts: readonly Part[], size: Between["size"], { pairs }: Room): string {
+function placesOf(work: Work, parts: readonly Part[], size: Between["size"], { pairs, into }: Room): string {
   const [part] = parts as readonly [Part];
   const axis = indexOf(part.axes[size === "length" ? "width" : "length"]);
   const places = parts.length > 1 ? outermost(parts) : `at the ${faceOf(axis, false)} and at the ${faceOf(axis, true)}`;
@@ -62,7 +87,7 @@ function placesOf(work: Work, parts: readonly Part[], size: Between["size"], { p
   const [first, ...more] = [...new Set(told)];
   if (first === undefined || more.length === 0) {
     const [low, high] = pairs[0] ?? ["", ""];
-    return `${fromTo(called(work, low), called(work, high))}, ${places}; ${cut} to the smaller`;
+    return `${intoText(fromTo(called(work, low), called(work, high)), into)}, ${places}; ${cut} to the smaller`;
   }
   const [last = "", ...between] = more.toReversed();
   return [
@@ -75,12 +100,31 @@ function placesOf(work: Work, parts: readonly Part[], size: Between["size"], { p
 const fromTo = (low: string, high: string): string =>
   low === high ? `one ${low} to the other` : `the ${low} to the ${high}`;
 
+/** "..., from wall to wall of their rabbets" */
+function intoText(told: string, into: Room["into"]): string {
+  const [low, high] = into ?? [null, null];
+  if (low === null && high === null) return told;
+  return low === high
+    ? `${told}, between the far walls of their ${low}s`
+    : `${told}, to the far wall of the ${low ?? high}`;
+}
+
+/** What it lies in at its ends in a direction. */
+function intoOf({ design }: Work, { id, body, blank }: Part, axis: AxisIndex): readonly [string | null, string | null] {
+  const kind = design.joints.find(({ parts: [own], method }) => own === id && method === "rabbet") ? "rabbet" : null;
+  return [less(blank.low[axis], body.low[axis]) ? kind : null, less(body.high[axis], blank.high[axis]) ? kind : null];
+}
+
 interface Room {
   /** What bounds it, low side first; more than one pair where others do farther along. */
   readonly pairs: readonly Pair[];
   readonly play: Length;
   /** What is let in at both ends together. */
   readonly letIn: Length;
+  /** It reaches round them, mitred. */
+  readonly round?: boolean;
+  /** At its low and its high end: what it lies in there, and is measured to the wall of; null: the face is. */
+  readonly into?: readonly [low: string | null, high: string | null];
 }
 
 /** What bounds the part on both sides in one direction; null where nothing does on one of them. */
@@ -89,7 +133,14 @@ function roomAt(work: Work, part: Part, size: Between["size"]): Room | null {
   const shut = makingOf(part).between;
   if (shut) {
     const own = shut.find((each) => each.size === size);
-    if (own) return { pairs: [own.parts, ...(own.also ?? [])], play: ZERO, letIn: ZERO };
+    if (own)
+      return {
+        pairs: [own.parts, ...(own.also ?? [])],
+        play: ZERO,
+        letIn: ZERO,
+        round: own.round === true,
+        into: intoOf(work, part, axis),
+      };
     // On pins it has its play between what those are in.
     if (!onPins(work.design).has(part.id)) return null;
   }

@@ -1,12 +1,13 @@
 /** Rows of parts alike that one step puts in: what is left between them, or where the first goes and which way the others follow. */
 import type { Length } from "../../../../units/length.ts";
-import { add, equal, less, subtract, toNumber, ZERO } from "../../../../units/rational.ts";
+import { add, equal, less, multiply, rational, subtract, toNumber, ZERO } from "../../../../units/rational.ts";
 import { inRuns } from "../../../design/shapes/runs.ts";
 import { type AxisIndex, extent, faceOf, INDICES, indexOf } from "../../../design/space.ts";
 import type { Part } from "../../../design.ts";
 import { evenGap, LOCATED } from "../../jigs/spacers.ts";
 import { pluralOf, series, type Work } from "../draft.ts";
-import type { Move } from "../moves.ts";
+import { grouped } from "../grouped.ts";
+import { type Move, unitsOf } from "../moves.ts";
 import { type BoxFeature, spanOf } from "./boxes.ts";
 import { roomToSwell } from "./room-to-swell.ts";
 
@@ -50,10 +51,31 @@ export function runTexts(work: Work, moves: readonly Move[]): readonly string[] 
     if (run)
       return [
         runText(work, run, axis, first.low[axis], last.high[axis]) +
-          swellText(work, ids[0] as string, axis, left(run, first, last, axis)),
+          swellText(work, gapsIn(work, ids, axis), left(run, first, last, axis)),
       ];
   }
   return [];
+}
+
+/** Of boards that lie against each other in a row: what is left between one and the next in dry weather, and that in all; zero where nothing is. */
+interface Gaps {
+  readonly each: Length;
+  readonly all: Length;
+}
+
+function gapsIn(work: Work, ids: readonly string[], axis: AxisIndex): Gaps {
+  const part = work.part(ids[0] as string);
+  const each = indexOf(part.axes.width) === axis ? roomToSwell(work, part, "width", []) : ZERO;
+  return { each, all: multiply(each, rational(ids.length - 1)) };
+}
+
+/** What the gaps in the row that a part ends take, in all, of the room beyond it; zero where it ends none. */
+export function gapsBefore(work: Work, id: string, axis: AxisIndex): Length {
+  const step = unitsOf(work.plan)
+    .flatMap((unit) => grouped(work, unit))
+    .find((moves) => moves.some(({ arriving }) => arriving.includes(id)));
+  const ids = [...new Set(step?.flatMap(({ arriving }) => arriving) ?? [])];
+  return step && runTexts(work, step).length > 0 ? gapsIn(work, ids, axis).all : ZERO;
 }
 
 /** What of a run its boards leave open. */
@@ -61,11 +83,9 @@ const left = (run: Run, first: Part["body"], last: Part["body"], axis: AxisIndex
   add(subtract(first.low[axis], run.low), subtract(run.high, last.high[axis]));
 
 /** Boards that swell towards each other are put in apart when they are dry: a last one, cut to what stays open, makes up for it. */
-function swellText(work: Work, id: string, axis: AxisIndex, open: Length): string {
-  const part = work.part(id);
-  const by = indexOf(part.axes.width) === axis ? roomToSwell(work, part, "width", []) : ZERO;
-  return by.n > 0n && open.n > 0n
-    ? ` In dry weather leave ${work.print(by)} between one and the next: across their grain they swell, and would press each other out; the last one is cut to what stays open.`
+function swellText({ print }: Work, { each, all }: Gaps, open: Length): string {
+  return each.n > 0n && less(all, open)
+    ? ` In dry weather leave ${print(each)} between one and the next: across their grain they swell, and would press each other out. Then ${print(subtract(open, all))} stay open; the last one is cut to what does.`
     : "";
 }
 

@@ -76,7 +76,7 @@ function tiltText(work: Work, legs: readonly Leg[], ids: readonly string[]): str
   const high = work.print(roundTo(millimetres(tilt.lift), STEP[work.design.units], "up"));
   const aside = tilt.aside ? " beside what stands in its way, move it behind that" : "";
   if (tilt.degrees === 0) {
-    const above = tilt.lift > 0 ? `, about ${high} above its place` : "";
+    const above = tilt.lift > 0 ? `, where it is open, about ${high} above its place` : "";
     return `pass it in from the ${side}${aside}${above}, and ${tilt.lift > 0 ? "lower" : "bring"} it there.`;
   }
   const pinned = ids.every((id) => onPins(work.design).has(id));

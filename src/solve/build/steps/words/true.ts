@@ -122,7 +122,12 @@ export function squareTexts(work: Work, joints: readonly Joint[]): readonly stri
     const ids = [...new Set(own.map(({ parts: [id] }) => id))];
     const one = ids.length === 1;
     const how = proof(work, own[0] as Joint);
-    return `Check ${how} that ${definite(work, ids)} ${one ? "stands" : "stand"} ${how === SQUARE ? "square" : "true"} to what ${one ? "it is" : "they are"} glued to, and shift the clamps until ${one ? "it does" : "they do"}.`;
+    const askew = askewBy(work, own[0] as Joint);
+    const leave =
+      askew === null
+        ? ""
+        : ` How ${one ? "it is" : "they are"} turned on that, ${askew} from in line with it, is given by the joint: leave that as it comes.`;
+    return `Check ${how} that ${definite(work, ids)} ${one ? "stands" : "stand"} ${how === SQUARE ? "square" : "true"} to what ${one ? "it is" : "they are"} glued to, and shift the clamps until ${one ? "it does" : "they do"}.${leave}`;
   });
 }
 
@@ -167,6 +172,15 @@ function proof(work: Work, joint: Joint): string {
   if (leaning.length === 0) return SQUARE;
   const bevel = leaning.map(({ word, degrees }) => `${degrees} from square ${word}`).join(" and ");
   return `${square ? `with a square ${square.word}, and ` : ""}with a bevel set as the end was cut, ${bevel},`;
+}
+
+/** By how much the wood of what an end meets runs askew to the edges of the part; null where it runs along one of them. */
+function askewBy(work: Work, joint: Joint): string | null {
+  const [part, mate] = joint.parts.map(work.part) as [Part, Part];
+  const run = runOf(mate);
+  const [one, two] = otherAxes(longest(part)).map((i) => Math.abs(run[i])) as [number, number];
+  const degrees = degreesOf(Math.min(one, two) / Math.max(one, two));
+  return degrees === "0°" ? null : degrees;
 }
 
 /** Where a joint is on one of its parts. */

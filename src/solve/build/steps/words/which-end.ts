@@ -1,6 +1,6 @@
 /** Which end, edge or face of a part goes where that could come the wrong way round as well. */
 import type { Face } from "../../../design.ts";
-import { called, capital, series, type Work } from "../draft.ts";
+import { capital, listed, series, type Work } from "../draft.ts";
 import type { Move } from "../moves.ts";
 import { faceAt, type One, onesOf, sameWhat } from "../which-way/one.ts";
 import type { Sign } from "../which-way/sign.ts";
@@ -12,15 +12,22 @@ import { each, subjects } from "./cuts-of.ts";
 /** "The groove of the end rail (F) faces right.": what of a part shows which way round it comes, where no joint does. */
 export function endTexts(work: Work, moves: readonly Move[]): readonly string[] {
   const { signs, as, lying } = toldOf(work, moves);
-  const ones = onesOf(work, signs).toSorted((a, b) => Number(a.looks === null) - Number(b.looks === null));
+  const flush = signs.filter(({ how }) => how === "flush");
+  const others = signs.filter(({ how }) => how !== "flush");
+  const ones = onesOf(work, others).toSorted((a, b) => Number(a.looks === null) - Number(b.looks === null));
   const [first] = moves;
   const comes = moves.flatMap(({ arriving }) => arriving);
-  const there = [...new Set([...(first?.starts ? first.present : []), ...comes, ...ones.map(({ part }) => part.id)])];
+  const there = [...new Set([...(first?.starts ? first.present : []), ...comes, ...signs.map(({ part }) => part.id)])];
   // A name may tell it.
-  const places = lying.filter(({ part, way }) => !called(work, part.id).split(" ").includes(faceAt(way)));
+  const places = lying.filter(({ part, way }) => !calledAmong(work, part.id, there).split(" ").includes(faceAt(way)));
   return [
     ...places.map(({ part, way }) => `The ${calledAmong(work, part.id, there)} lies ${PLACES[faceAt(way)]}.`),
     ...groupedBy(ones, keyOf).map((some) => sentence(work, some, as, there)),
+    ...groupedBy(flush, ({ what, with: mates = [] }) => `${what.one} ${listed(work, mates)}`).map((some) => {
+      const names = subjects(work, some, there);
+      const mates = [...new Set(some.flatMap((sign) => sign.with ?? []))];
+      return `${capital(names.text)} ${names.many ? "are" : "is"} flush with ${listed(work, mates)}.`;
+    }),
   ];
 }
 

@@ -1,0 +1,28 @@
+/** What a plane cuts of solids, as faces and outlines in the plane of view. */
+import { type View, viewFrom, visibleFaces } from "../../../geometry/picture/index.ts";
+import { axisPlane } from "../../../geometry/plane.ts";
+import { cut, isEmpty } from "../../../geometry/solid.ts";
+import type { Point2, Solid } from "../../../geometry/types.ts";
+import { dot, norm } from "../../../geometry/vec.ts";
+import type { CutThrough } from "../../../solve/build/model/cut-through.ts";
+import { add, rational, subtract } from "../../../units/index.ts";
+
+/** So thick a slice is looked at, in units of 1/16 µm. */
+const SLICE = rational(16);
+
+/** Level planes from above, upright ones from the right or the front. */
+export const viewOf = ({ axis }: Pick<CutThrough, "axis">): View =>
+  axis === 2
+    ? viewFrom("above", [0, 0, 1], [0, 1, 0])
+    : axis === 0
+      ? viewFrom("the right", [1, 0, 0], [0, 0, 1])
+      : viewFrom("the front", [0, -1, 0], [0, 0, 1]);
+
+export function cutFaces(solid: Solid, { axis, at }: CutThrough, view: View): readonly (readonly Point2[])[] {
+  const [low, high] = view.towards[axis] > 0 ? [subtract(at, SLICE), at] : [at, add(at, SLICE)];
+  const slice = cut(cut(solid, axisPlane(axis, 1, high)), axisPlane(axis, -1, low));
+  if (isEmpty(slice)) return [];
+  return visibleFaces([{ id: "", solid: slice }], view)
+    .filter(({ normal }) => dot(normal, view.towards) > 0.5 * norm(normal) * norm(view.towards))
+    .flatMap(({ polygons }) => polygons);
+}

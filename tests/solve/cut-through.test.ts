@@ -1,0 +1,74 @@
+import { describe, expect, test } from "vitest";
+import { cutsThrough } from "../../src/solve/build/cut-through/index.ts";
+import { inches, millimetres, subtract, toNumber } from "../../src/units/index.ts";
+import { built } from "../examples/compiled.ts";
+
+const cutIn = (name: string, title: string) => {
+  const build = built(name);
+  const step = build.steps.find((each) => each.title === title);
+  return cutsThrough(build).get(step?.number ?? 0);
+};
+const sizes = (name: string, title: string) => cutIn(name, title)?.sizes.map(({ says, size }) => [says, size]);
+
+describe("what a section through a joint tells", () => {
+  // A hinge 1/8 in closed in a gap of 1/16 in: (1/8 - 1/16) / 2 for each leaf. The door hangs 3/8 in back, so of a leaf of 7/8 in 1/2 in is left on it.
+  test("a butt hinge whose door is set back", () => {
+    expect(sizes("old-plans/bookcase", "Hang the left door")).toEqual([
+      ["the gap", inches(1, 16)],
+      ["how deep each seat is", inches(1, 32)],
+      ["how much of the leaf lies on A", inches(7, 8)],
+      ["how much of the leaf lies on D", inches(1, 2)],
+      ["how far the front of D stands back from that of A", inches(3, 8)],
+    ]);
+  });
+
+  test("the door on the other side is its mirror image, and is not shown again", () => {
+    expect(cutIn("old-plans/bookcase", "Hang the right door")).toBeUndefined();
+  });
+
+  // As thick as the gap: no seats.
+  test("a hinge that folds into its gap", () => {
+    expect(sizes("key-cabinet", "Hang the door")).toEqual([
+      ["the gap", inches(1, 8)],
+      ["how much of each leaf lies on wood", inches(1, 2)],
+    ]);
+  });
+
+  // Lid 1/2 in above the case; leaves 3/4 in, of which (1/2 - 1/4) / 2 in beside the knuckle lies over the gap.
+  test("a hinge on the face", () => {
+    expect(sizes("rope-chest", "Hang the lid")).toEqual([
+      ["the gap", inches(1, 2)],
+      ["how much of each leaf lies on wood", inches(5, 8)],
+    ]);
+  });
+
+  // A bolt of 120 mm, its washer 2 mm, a leg of 70 mm: 48 mm are left. The barrel, 12 mm across, ends 2 mm before its point; the bore goes 12 mm further.
+  test("a bolt and its cross dowel", () => {
+    expect(sizes("workbench-cart", "Add the left end")).toEqual([
+      ["from the end of D to the middle of the cross dowel", millimetres(48 - 2 - 6)],
+      ["how deep the cross dowel is bored", millimetres(31)],
+      ["how deep the bolt is bored into the end of D", millimetres(48 + 12)],
+    ]);
+  });
+
+  // The settings of the hinge in the plan, which names them as its maker does.
+  test("a cup hinge", () => {
+    expect(sizes("spice-cabinet", "Hang the left door")).toEqual([
+      ["how far G covers F", millimetres(12)],
+      ["from the edge of G to the cup", millimetres(4)],
+      ["how deep the cup is bored", millimetres(25, 2)],
+    ]);
+  });
+
+  test.each(["key-cabinet", "rope-chest", "workbench-cart", "spice-cabinet"])(
+    "%s: every span is as long as its size",
+    (name) => {
+      for (const { sizes: all } of cutsThrough(built(name)).values())
+        for (const { size, spans } of all)
+          for (const { from, to, off } of spans) {
+            const along = ([0, 1, 2] as const).filter((i) => off[i] === 0 && toNumber(subtract(to[i], from[i])) !== 0);
+            expect(along.map((i) => Math.abs(toNumber(subtract(to[i], from[i]))))).toEqual([toNumber(size)]);
+          }
+    },
+  );
+});
