@@ -1,6 +1,7 @@
 /** What is sanded before a part is glued in, because no block is moved there when all that is glued to each other is together. */
+
+import { once } from "../../../../geometry/index.ts";
 import { gritWords } from "../../finishing/abrasives.ts";
-import { once } from "../../once.ts";
 import { panesOf } from "../../order/glazing.ts";
 import { components, linksOf } from "../../order/links.ts";
 import { FIRST, listed, type Work } from "../draft.ts";
