@@ -2,7 +2,7 @@
 import type { Units } from "../../../parse/draft.ts";
 import type { Finishing } from "../../build.ts";
 import type { Design, Part } from "../../design.ts";
-import { bareUnder } from "../finishing/bare.ts";
+import { type Bare, bareUnder, insideUnder } from "../finishing/bare.ts";
 import { productKind } from "../finishing/products.ts";
 import { panelsThatComeOff } from "../order/removable.ts";
 import { series } from "../steps/draft.ts";
@@ -29,12 +29,16 @@ export const finishingOf = (
     const seen = (part: Part): number =>
       Math.max(0, surface(part) - (hidden.get(part.id) ?? 0) - (bare.faces.get(part.id)?.area ?? 0) / SQUARE_METRE);
     const own = finish.parts.filter((id) => !bare.parts.has(id));
-    const bareFaces = [
-      ...[...bare.faces].flatMap(([part, { sides }]) =>
-        own.includes(part) && sides.length > 0 ? [{ part, sides }] : [],
-      ),
-      ...bare.wholly.map((part) => ({ part, sides: [] })),
-    ];
+    const bareFaces = facesOf({ parts: new Set(bare.wholly), faces: bare.faces }, [...own, ...bare.wholly]);
+    const inside = insideUnder(finish, design);
+    const insideFaces = inside ? facesOf(inside, own) : [];
+    const insideArea = parts
+      .filter(({ id }) => own.includes(id))
+      .reduce(
+        (so, part) =>
+          so + (inside?.parts.has(part.id) ? seen(part) : (inside?.faces.get(part.id)?.area ?? 0) / SQUARE_METRE),
+        0,
+      );
     const slabs = panelsThatComeOff(design);
     const bothFaces = own.filter((id) => slabs.has(id));
     return {
@@ -42,10 +46,19 @@ export const finishingOf = (
       ...(own.length < finish.parts.length && { parts: own, bare: [...bare.parts] }),
       ...(bare.what.length > 0 && { bareWhat: bare.what, surface: `${finish.surface} but ${series(bare.what)}` }),
       ...(bareFaces.length > 0 && { bareFaces, ...(bothFaces.length > 0 && { bothFaces }) }),
+      ...(insideFaces.length > 0 && { insideFaces, insideArea }),
       area: parts.filter(({ id }) => own.includes(id)).reduce((so, part) => so + seen(part), 0),
     };
   });
 };
+
+/** Of some parts: faces that are named, and parts that are in it with all of theirs, which name none. */
+function facesOf({ parts, faces }: Pick<Bare, "parts" | "faces">, own: readonly string[]) {
+  return [
+    ...[...faces].flatMap(([part, { sides }]) => (own.includes(part) && sides.length > 0 ? [{ part, sides }] : [])),
+    ...[...parts].flatMap((part) => (own.includes(part) ? [{ part, sides: [] }] : [])),
+  ];
+}
 
 const PINT = (231 * 16.387064) / 8;
 /** Cans of the shops, in ml. Common practice, no source. */
@@ -63,7 +76,8 @@ const OUNCE = PINT / 16;
 /** What all coats take, with what is lost. */
 const millilitres = (own: readonly Finishing[]): number =>
   own.reduce(
-    (so, { area, coats, covers, product }) => so + ((area * coats) / (covers ?? productKind(product).covers)) * 1000,
+    (so, { area, coats, inside = coats, insideArea = 0, covers, product }) =>
+      so + ((area * coats - insideArea * (coats - inside)) / (covers ?? productKind(product).covers)) * 1000,
     0,
   ) * LOST;
 
