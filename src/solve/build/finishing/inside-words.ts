@@ -14,12 +14,12 @@ export function insideTexts(
   const own = insideFaces.filter(({ part }) => ids.has(part));
   // Nothing shuts it: the plan alone knows what it means.
   if (own.length === 0 && insideFaces.length > 0) return [];
-  const [all, faces] = [true, false].map((whole) => [
-    ...new Set(own.filter(({ sides }) => (sides.length === 0) === whole).map(({ part }) => mark(part))),
-  ]) as [readonly string[], readonly string[]];
+  const marks = (whole: boolean): readonly string[] =>
+    [...new Set(own.flatMap(({ part, sides }) => ((sides.length === 0) === whole ? [mark(part)] : [])))].toSorted();
+  const [all, faces] = [marks(true), marks(false)];
   const where = [
-    ...(all.length > 0 ? [`all of ${series(all.toSorted())}`] : []),
-    ...(faces.length > 0 ? [`of ${series(faces.toSorted())} what looks inwards`] : []),
+    ...(all.length > 0 ? [`all of ${series(all)}`] : []),
+    ...(faces.length > 0 ? [`of ${series(faces)} what looks inwards`] : []),
   ];
   const told = where.length > 0 ? ` where it is shut in: ${where.join("; ")}` : "";
   return [`Inside${own.length > 0 ? "" : ","} ${inside === 1 ? "one coat does" : `${numberWord(inside)} coats do`}${told}.`];

@@ -1,15 +1,9 @@
 /** What is finished before it goes into a groove, without glue: it has to slide there with its coats on it. */
 import type { Finishing } from "../../../build.ts";
-import { productKind } from "../../finishing/products.ts";
+import { filmOf } from "../../finishing/products.ts";
 import { capital, listed, numberWord, type Work } from "../draft.ts";
 
-/** What stays on the wood as a film; others soak in, and are wiped off. */
-const FILMS: ReadonlySet<string> = new Set(["paint", "shellac", "varnish"]);
-
-/**
- * How thick a panel stays in its grooves. Three brushed coats are a film of about 0.1 mm, as thick as a sheet of paper (common practice, no
- * source). `finish`: null where the plan leaves it to the builder.
- */
+/** How thick a panel stays in its grooves: a sheet of paper is as thick as three coats. `finish`: null where the plan leaves it to the builder. */
 export function slidesInTexts(
   work: Work,
   panels: readonly string[],
@@ -17,7 +11,7 @@ export function slidesInTexts(
 ): readonly string[] {
   if (panels.length === 0) return [];
   const [goes, its, it, each] = panels.length === 1 ? ["goes", "its", "it", "it"] : ["go", "their", "them", "each"];
-  const film = finish === null || FILMS.has(productKind(finish.product).kind);
+  const film = finish === null || filmOf(finish) > 0;
   const coats = finish === null ? "a finish" : finish.coats === 1 ? "a coat" : `${numberWord(finish.coats)} coats`;
   const room = film ? ` with a sheet of paper on both faces: ${coats} will take up that room` : "";
   return [

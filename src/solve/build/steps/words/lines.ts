@@ -64,7 +64,7 @@ function overEach(work: Work, rows: readonly Row[], there: readonly string[]): r
     const parts = more.length > 0 ? listed(work, [id, ...more]) : `the ${calledAmong(work, id, there)}`;
     const places = series([...new Set(sorted.map(({ from }) => work.place(from)))]);
     if (own.some(({ outer }) => outer))
-      return `over ${parts} ${places} from ${own.length > 1 ? "the outer faces of these" : "the outer face of that"}`;
+      return `over ${parts} ${places} from ${own.length > 1 ? "their" : "its"} outside`;
     return `over ${parts} ${places} from ${edgesText([...new Set(own.map(({ edge }) => edge))])}`;
   });
 }

@@ -8,6 +8,7 @@ import type { Between, Pair, Part } from "../../../design.ts";
 import { onPins } from "../../order/links.ts";
 import { SIZES } from "../../tight.ts";
 import { called, numberWord, type Work } from "../draft.ts";
+import { againstOneText } from "./against-one.ts";
 import { calledAmong } from "./by-place.ts";
 import { isGluedCase, outermost } from "./cut-alike.ts";
 import { roomToSwell } from "./room-to-swell.ts";
@@ -22,7 +23,10 @@ export function measureTexts(work: Work, ids: readonly string[]): readonly strin
     const axis = indexOf(part.axes[size]);
     const between = roomAt(work, part, size);
     const bands = bandsOff(work, part, axis);
-    if (between === null) return `${name}: ${expected}, from the list${bands}.`;
+    if (between === null) {
+      const one = size === "width" && bands === "" ? againstOneText(work, part, axis) : null;
+      return one ? `${name}: expected ${expected}. ${one}.` : `${name}: ${expected}, from the list${bands}.`;
+    }
     const swells = swellOf(work, part, size, between);
     const room = less(ZERO, swells)
       ? `, and in dry weather ${work.print(swells)} less: across its grain it swells, and would press these apart`
