@@ -22,5 +22,7 @@ export function insideTexts(
     ...(faces.length > 0 ? [`of ${series(faces)} what looks inwards`] : []),
   ];
   const told = where.length > 0 ? ` where it is shut in: ${where.join("; ")}` : "";
-  return [`Inside${own.length > 0 ? "" : ","} ${inside === 1 ? "one coat does" : `${numberWord(inside)} coats do`}${told}.`];
+  return [
+    `Inside${own.length > 0 ? "" : ","} ${inside === 1 ? "one coat does" : `${numberWord(inside)} coats do`}${told}.`,
+  ];
 }

@@ -38,7 +38,8 @@ const touches = (a: Box, b: Box, axis: AxisIndex, high: boolean): boolean =>
   isSame(a[high ? "high" : "low"][axis], b[high ? "low" : "high"][axis]) &&
   INDICES.every((i) => i === axis || (overlaps(a.low[i], b.high[i]) && overlaps(b.low[i], a.high[i])));
 
-const overlaps = (low: Length, high: Length): boolean => less(low, high) && !isSame(subtract(high, low), subtract(low, low));
+const overlaps = (low: Length, high: Length): boolean =>
+  less(low, high) && !isSame(subtract(high, low), subtract(low, low));
 
 /** Ids of what a part is added to; none where it begins a body. */
 function standsBefore(node: Assembly, id: string): readonly string[] {

@@ -2,7 +2,7 @@
 import { circlePoint } from "../../../../geometry/angle.ts";
 import { inches, millimetres, toMillimetres } from "../../../../units/length.ts";
 import { roundTo } from "../../../../units/round.ts";
-import { faceOf } from "../../../design/space.ts";
+import { faceOf, indexOf } from "../../../design/space.ts";
 import { type ClosingEdge, closingEdgeOf } from "../../checks/doors/closing-edge.ts";
 import { doorsOf } from "../../checks/doors/doors.ts";
 import { filmOf } from "../../finishing/products.ts";
@@ -21,7 +21,9 @@ export function closingBevelTexts(work: Work, joint: string): readonly string[] 
     if (door.joint.id !== joint) return [];
     const edge = closingEdgeOf(door, given);
     if (edge === null || edge.out >= edge.gap) return [];
-    const ids = edge.parts.map(({ id }) => id);
+    // Ends of tenons that show in it are planed with it.
+    const along = edge.parts.filter(({ axes }) => indexOf(axes.length) !== door.wide);
+    const ids = (along.length > 0 ? along : edge.parts).map(({ id }) => id);
     const finish = work.finishing.find(({ parts }) => parts.some((id) => ids.includes(id)));
     // On the edge, and on what it passes.
     const room = edge.gap - CLEAR - (finish ? 2 * filmOf(finish) : 0);

@@ -1,0 +1,78 @@
+/** Edges that are rounded or chamfered and that others come against: under those a rounding would stay open as a notch. */
+import { type Length, less, subtract, TOLERANCE, toNumber } from "../../../../units/index.ts";
+import { type AxisIndex, faceOf, INDICES, indexOf } from "../../../design/space.ts";
+import type { Part } from "../../../design.ts";
+import { listed, type Work } from "../draft.ts";
+import type { Arris } from "./leaf-seats.ts";
+
+/** "Leave the edge square too where the bottom rail (L) comes against it: from its bottom end to 4 in." */
+export function squareWhereMet(work: Work, part: Part, edges: readonly Arris[]): readonly string[] {
+  const met = edges.flatMap((edge) => {
+    const run = INDICES.find((i) => edge.every(([axis]) => axis !== i));
+    return run === undefined || part.turned ? [] : matesAt(work, part, edge).map((mate) => ({ mate, run }));
+  });
+  const [first] = met;
+  if (!first) return [];
+  const { run } = first;
+  const ids = [...new Set(met.map(({ mate }) => mate.id))];
+  const spans = joined(
+    met.filter((each) => each.run === run).map(({ mate }) => ({ low: mate.body.low[run], high: mate.body.high[run] })),
+  );
+  const [low, high] = [part.body.low[run], part.body.high[run]];
+  const at = (place: Length): string =>
+    !less(low, place)
+      ? `the ${faceOf(run, false)} end`
+      : !less(place, high)
+        ? `the ${faceOf(run, true)} end`
+        : work.place(subtract(place, low));
+  const told = spans.map((span) => `from ${at(span.low)} to ${at(span.high)}`).join(" and ");
+  const one = ids.length === 1;
+  return [
+    `Leave the edge square where ${listed(work, ids)} ${one ? "comes" : "come"} against it, ${told}${spans.some((span) => less(low, span.low) || less(span.high, high)) ? `, measured from the ${faceOf(run, false)} end` : ""}: under ${one ? "it" : "them"} a rounded edge stays open as a notch.`,
+  ];
+}
+
+/** What ends on one of the two faces, over the edge itself; not what opens, and shows the edge again. */
+function matesAt({ design, motions }: Work, part: Part, edge: Arris): readonly Part[] {
+  const moving = new Set(motions.flatMap(({ moves }) => moves));
+  return design.parts.filter(
+    (mate) =>
+      mate.id !== part.id &&
+      !mate.turned &&
+      !moving.has(mate.id) &&
+      edge.some((face, i) => lies(part, mate, face, edge[1 - i] as Arris[number])),
+  );
+}
+
+function lies(part: Part, mate: Part, [axis, high]: Arris[number], [other, otherHigh]: Arris[number]): boolean {
+  const gap = high
+    ? subtract(mate.body.low[axis], part.body.high[axis])
+    : subtract(part.body.low[axis], mate.body.high[axis]);
+  const edge = part.body[otherHigh ? "high" : "low"][other];
+  const within = (i: AxisIndex): boolean =>
+    less(mate.body.low[i], part.body.high[i]) && less(part.body.low[i], mate.body.high[i]);
+  const run = INDICES.find((i) => i !== axis && i !== other) as AxisIndex;
+  return (
+    axis === indexOf(mate.axes.length) &&
+    Math.abs(toNumber(gap)) <= TOLERANCE &&
+    within(run) &&
+    within(other) &&
+    !less(edge, mate.body.low[other]) &&
+    !less(mate.body.high[other], edge)
+  );
+}
+
+interface Span {
+  readonly low: Length;
+  readonly high: Length;
+}
+
+/** One after another, those that touch as one. */
+const joined = (spans: readonly Span[]): readonly Span[] =>
+  spans
+    .toSorted((a, b) => toNumber(subtract(a.low, b.low)))
+    .reduce<readonly Span[]>((so, span) => {
+      const last = so.at(-1);
+      if (!last || less(last.high, span.low)) return [...so, span];
+      return [...so.slice(0, -1), { low: last.low, high: less(last.high, span.high) ? span.high : last.high }];
+    }, []);
