@@ -5,7 +5,7 @@ import type { Part } from "../../../design.ts";
 import { listed, type Work } from "../draft.ts";
 import type { Arris } from "./leaf-seats.ts";
 
-/** "Leave the edge square too where the bottom rail (L) comes against it: from its bottom end to 4 in." */
+/** "Leave the edge square too where the bottom rail (L) comes against it, over 4 in from its bottom end: ..." */
 export function squareWhereMet(work: Work, part: Part, edges: readonly Arris[]): readonly string[] {
   const met = edges.flatMap((edge) => {
     const run = INDICES.find((i) => edge.every(([axis]) => axis !== i));
@@ -18,18 +18,21 @@ export function squareWhereMet(work: Work, part: Part, edges: readonly Arris[]):
   const spans = joined(
     met.filter((each) => each.run === run).map(({ mate }) => ({ low: mate.body.low[run], high: mate.body.high[run] })),
   );
-  const [low, high] = [part.body.low[run], part.body.high[run]];
-  const at = (place: Length): string =>
-    !less(low, place)
-      ? `the ${faceOf(run, false)} end`
-      : !less(place, high)
-        ? `the ${faceOf(run, true)} end`
-        : work.place(subtract(place, low));
-  const told = spans.map((span) => `from ${at(span.low)} to ${at(span.high)}`).join(" and ");
-  const one = ids.length === 1;
+  const told = spans.map((span) => spanText(work, part, run, span)).join(" and ");
+  const [come, them] = ids.length === 1 ? ["comes", "it"] : ["come", "them"];
   return [
-    `Leave the edge square where ${listed(work, ids)} ${one ? "comes" : "come"} against it, ${told}${spans.some((span) => less(low, span.low) || less(span.high, high)) ? `, measured from the ${faceOf(run, false)} end` : ""}: under ${one ? "it" : "them"} a rounded edge stays open as a notch.`,
+    `Leave the edge square where ${listed(work, ids)} ${come} against it, ${told}: under ${them} a rounded edge stays open as a notch.`,
   ];
+}
+
+/** "over 4 in from its bottom end", "along its whole length", "from 3 in to 5 in from its left end" */
+function spanText(work: Work, { body }: Part, run: AxisIndex, span: Span): string {
+  const [below, above] = [subtract(span.low, body.low[run]), subtract(body.high[run], span.high)];
+  const size = work.print(subtract(span.high, span.low));
+  if (below.n <= 0n)
+    return above.n <= 0n ? "along its whole length" : `over ${size} from its ${faceOf(run, false)} end`;
+  if (above.n <= 0n) return `over ${size} from its ${faceOf(run, true)} end`;
+  return `from ${work.place(below)} to ${work.place(subtract(span.high, body.low[run]))} from its ${faceOf(run, false)} end`;
 }
 
 /** What ends on one of the two faces, over the edge itself; not what opens, and shows the edge again. */
