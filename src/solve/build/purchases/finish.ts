@@ -96,7 +96,10 @@ export function finishNeeds(finishing: readonly Finishing[], units: Units): read
     const cans = CANS[units];
     const can = cans.find((each) => each.ml >= ml) ?? (cans.at(-1) as (typeof cans)[number]);
     const amount = amountOf(own, units);
-    const where = own.map(({ surface: on, coats }) => `${coats} ${coats === 1 ? "coat" : "coats"} on ${on}`);
+    const where = own.map(
+      ({ surface: on, coats, inside, insideFaces }) =>
+        `${coats} ${coats === 1 ? "coat" : "coats"}${insideFaces ? `, ${inside} inside,` : ""} on ${on}`,
+    );
     return {
       ...{ section: "supplies", item: product, used: Math.ceil(ml / can.ml), spare: 0, price: null },
       sold: { unit: can.name, boxes: [], of: "can" },
