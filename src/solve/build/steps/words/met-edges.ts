@@ -1,5 +1,5 @@
 /** Edges that are rounded or chamfered and that others come against: under those a rounding would stay open as a notch. */
-import { type Length, less, subtract, TOLERANCE, toNumber } from "../../../../units/index.ts";
+import { type Length, less, max, subtract, TOLERANCE, toNumber } from "../../../../units/index.ts";
 import { type AxisIndex, faceOf, INDICES, indexOf } from "../../../design/space.ts";
 import type { Part } from "../../../design.ts";
 import { listed, type Work } from "../draft.ts";
@@ -71,11 +71,12 @@ interface Span {
 }
 
 /** One after another, those that touch as one. */
-const joined = (spans: readonly Span[]): readonly Span[] =>
-  spans
-    .toSorted((a, b) => toNumber(subtract(a.low, b.low)))
-    .reduce<readonly Span[]>((so, span) => {
-      const last = so.at(-1);
-      if (!last || less(last.high, span.low)) return [...so, span];
-      return [...so.slice(0, -1), { low: last.low, high: less(last.high, span.high) ? span.high : last.high }];
-    }, []);
+function joined(spans: readonly Span[]): readonly Span[] {
+  const all: Span[] = [];
+  for (const span of spans.toSorted((a, b) => toNumber(subtract(a.low, b.low)))) {
+    const last = all.at(-1);
+    if (!last || less(last.high, span.low)) all.push(span);
+    else all[all.length - 1] = { low: last.low, high: max(last.high, span.high) };
+  }
+  return all;
+}
