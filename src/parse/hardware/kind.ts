@@ -16,8 +16,8 @@ export interface HardwareField {
   readonly words?: readonly string[];
   /** Set behind its number. */
   readonly unit?: "°";
-  /** Printed with each piece, so that a reader can tell whether another would do. */
-  readonly decides?: true;
+  /** Printed with each piece, so that a reader can tell whether another would do; "said": where the plan itself gives it. */
+  readonly decides?: true | "said";
   /** How its value is told: "# across" where it stands before its name; absent: "screw #". */
   readonly told?: string;
 }
@@ -66,4 +66,10 @@ export const deciding = (field: HardwareField, told?: string): HardwareField => 
   ...field,
   decides: true,
   ...(told !== undefined && { told }),
+});
+/** What seldom matters, but where the plan counts on it. */
+export const decidingWhereSaid = (field: HardwareField, told: string): HardwareField => ({
+  ...field,
+  decides: "said",
+  told,
 });

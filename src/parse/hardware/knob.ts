@@ -1,4 +1,4 @@
-import { deciding, type HardwareKind, measure, measures } from "./kind.ts";
+import { deciding, decidingWhereSaid, type HardwareKind, measure, measures } from "./kind.ts";
 
 /** A knob on one screw, which is driven from behind. */
 export const knob: HardwareKind = {
@@ -7,7 +7,7 @@ export const knob: HardwareKind = {
   meaning: "A knob held by one screw from behind.",
   fields: {
     across: deciding(measure("Its diameter.", "1 1/4", "32"), "# across"),
-    out: measure("How far it stands out.", "1", "25"),
+    out: decidingWhereSaid(measure("How far it stands out.", "1", "25"), "standing out #"),
     foot: measure("The diameter of its foot, where it lies against the wood.", "1/2", "12"),
     screw: deciding(measure("The length of its screw: the shortest sold that holds, if nothing is said.", "1", "25")),
     "screws sold": measures(

@@ -1,4 +1,4 @@
-import { deciding, type HardwareKind, measure, measures } from "./kind.ts";
+import { deciding, decidingWhereSaid, type HardwareKind, measure, measures } from "./kind.ts";
 
 /** A pull on two screws, which are driven from behind. */
 export const pull: HardwareKind = {
@@ -8,7 +8,7 @@ export const pull: HardwareKind = {
   fields: {
     centres: deciding({ ...measure("From screw to screw.", "3", "96"), also: ["centers"] }, "# from screw to screw"),
     long: measure("Its length over all.", "3 1/2", "106"),
-    out: measure("How far it stands out.", "1 1/8", "28"),
+    out: decidingWhereSaid(measure("How far it stands out.", "1 1/8", "28"), "standing out #"),
     foot: measure("How wide and high its feet are.", "3/8", "10"),
     screw: deciding(measure("The length of its screws: the shortest sold that holds, if nothing is said.", "1", "25")),
     "screws sold": measures(

@@ -145,9 +145,11 @@ function sawnTo(design: Design, part: Part, line: Wanted, stock: Stock): readonl
   const milled = isMilled(design, stock) && !isBoughtInSection(stock, bare.width, line);
   const rough = allowances(design)[equal(part.thickness, line.width) ? "legs" : "parts"];
   const more = (by: Length): Length => max(milled ? by : ZERO, over);
-  // A board that is used in its full width cannot be sawn wider.
-  const edge = isRough(stock) ? TRIM[design.units].roughEdge : ZERO;
-  const widest = max(bare.width, stock.form === "board" ? subtract(stock.soldWidth, edge) : add(bare.width, over));
+  // A board that is used in its full width cannot be sawn wider: an edge is straightened, and the other ripped off.
+  const edge = isRough(stock) ? add(TRIM[design.units].roughEdge, design.kerf) : ZERO;
+  const holds = subtract(stock.soldWidth, edge);
+  const whole = edge === ZERO ? holds : roundTo(holds, design.precision, "down");
+  const widest = max(bare.width, stock.form === "board" ? whole : add(bare.width, over));
   const width = min(add(bare.width, more(rough.wider)), widest);
   const plain = line.reserved ? "largest" : "as finished";
   const planed = milled || !equal(thickness, line.thickness);

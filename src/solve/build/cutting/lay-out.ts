@@ -36,11 +36,12 @@ export function layOut(
     const supply = options.supply?.get(each.name) ?? plainSupply(each);
     const lay = (from: typeof supply): boolean => {
       const own = blanks.filter((blank) => boardsOf(blank.stock) === each.name);
-      const straight = sizesOf(each, from, kerf, usual);
-      const { width } = largestUsable(straight);
-      // What is as wide as its board is straightened when it is planed.
-      const trim = own.some((blank) => less(width, blank.width)) ? { ...usual, roughEdge: ZERO } : usual;
-      const sizes = trim === usual ? straight : sizesOf(each, from, kerf, trim);
+      // What is as wide as its board has its other edge straightened, or both, when it is planed.
+      const trims = [usual, { ...usual, farEdge: false }, { ...usual, roughEdge: ZERO }];
+      const ways = trims.map((trim) => ({ trim, sizes: sizesOf(each, from, kerf, trim) }));
+      const holds = ({ sizes }: (typeof ways)[number]): boolean =>
+        !own.some((blank) => less(largestUsable(sizes).width, blank.width));
+      const { trim, sizes } = ways.find(holds) ?? (ways[2] as (typeof ways)[number]);
       const usable = largestUsable(sizes);
       const all = own.map((blank) => makeItem(blank, kerf, usable));
       const used = stock.filter(({ name }) => own.some((blank) => blank.stock === name));

@@ -1,5 +1,5 @@
 import type { Units } from "../../../parse/draft.ts";
-import { compare, type Length, sayLength } from "../../../units/index.ts";
+import { compare, type Length, sayLength, sign } from "../../../units/index.ts";
 import type { LayoutProof } from "../../build.ts";
 import type { Stock } from "../../design.ts";
 import type { Supply } from "./ask.ts";
@@ -43,7 +43,7 @@ export function prove({ stock, stocks, sizes, supply, found, kerf, trim, units }
   const trimmed =
     stock.form === "sheet"
       ? `sheets ${sold} with ${say(trim.sheet)} squared off two edges`
-      : `boards ${sold} with one end trimmed by ${say(trim.boardEnd)}${isRough(stock) ? ` and ${say(trim.roughEdge)} of the width for straightening an edge` : ""}`;
+      : `boards ${sold} with one end trimmed by ${say(trim.boardEnd)}${isRough(stock) ? ` and ${say(trim.roughEdge)} of the width for straightening an edge${trim.farEdge === false || sign(trim.roughEdge) === 0 ? "" : ", and a cut along the other"}` : ""}`;
   const there = supply.onHand.length === 0 ? "" : "what lies in the workshop; ";
   const carried = supply.carry && `, first cuts to ${say(supply.carry.shorter)} × ${say(supply.carry.longer)}`;
   const random = stock.assumed ? "; the size of the boards is assumed, and real ones have knots" : "";

@@ -27,7 +27,7 @@ export function sizesOf(stock: Stock, supply: Supply, kerf: Length, trim: Trim):
   const size = (piece: Sold | OnHand, squared: boolean): Size => {
     const { width, length } = piece;
     const trimmed = squared ? ZERO : stock.form === "sheet" ? trim.sheet : trim.boardEnd;
-    const edge = isRough(stock) && !squared ? trim.roughEdge : ZERO;
+    const edge = isRough(stock) && !squared ? edgeLoss(kerf, trim) : ZERO;
     const off = stock.form === "sheet" ? { x: trimmed, y: trimmed } : { x: edge, y: endLoss(kerf, trimmed) };
     const usable = { width: subtract(width, off.x), length: subtract(length, off.y) };
     return { width, length, usable, trimmed, price: "price" in piece ? piece.price : null };
@@ -48,6 +48,10 @@ export const isRough = ({ form, bought }: Stock): boolean => form === "board" &&
 
 /** What a board loses at its trimmed end: the piece that falls off, and the kerf. */
 export const endLoss = (kerf: Length, boardEnd: Length): Length => (sign(boardEnd) === 0 ? ZERO : add(boardEnd, kerf));
+
+/** What a rough board loses of its width: the edge that is straightened, and the kerf of the cut that brings the other edge off. */
+const edgeLoss = (kerf: Length, { roughEdge, farEdge = true }: Trim): Length =>
+  sign(roughEdge) === 0 || !farEdge ? roughEdge : add(roughEdge, kerf);
 
 /** The largest piece that any size gives: where none is largest both ways, that of the largest area. */
 export function largestUsable(sizes: readonly Size[]): Usable {

@@ -8,6 +8,8 @@ export interface Trim {
   readonly boardEnd: Length;
   /** Off one edge of a rough board, which is straightened before anything is ripped from it. */
   readonly roughEdge: Length;
+  /** Whether its other edge is ripped off too; absent: it is. */
+  readonly farEdge?: boolean;
 }
 
 /** Common practice, no source. */

@@ -35,6 +35,17 @@ export function bareUnder(finish: Finish, design: Given): Bare {
   return { parts: bare, faces, wholly: inside, what };
 }
 
+/** What is inside, of drawers too, where as many coats do as the plan says; null where it says nothing of it. */
+export function insideUnder(
+  { inside, coats, alike = [] }: Finish,
+  design: Given,
+): Pick<Bare, "parts" | "faces"> | null {
+  if (inside === undefined || inside === coats) return null;
+  const { wholly, faces } = shutIn(design);
+  const both = new Set(alike);
+  return { parts: new Set([...boxesOf(design), ...wholly].filter((id) => !both.has(id))), faces };
+}
+
 /** Ids of parts. */
 function boxesOf({ parts, joints, fittings }: Given): readonly string[] {
   const runs = new Set(joints.flatMap(({ kind, parts: [side] }) => (kind === "running" ? [side] : [])));

@@ -30,3 +30,12 @@ export const waterborne = (product: string): boolean => /water|acrylic|latex|mil
 export function smoulders(product: string): boolean {
   return !waterborne(product) && !/shellac|lacquer/iu.test(product) && productKind(product).kind !== "wax";
 }
+
+/** What stays on the wood as a film; others soak in, and are wiped off. */
+const FILMS: ReadonlySet<ProductKind["kind"]> = new Set(["paint", "shellac", "varnish"]);
+/** Of one brushed coat, mm: three of them are about as thick as a sheet of paper. Common practice, no source. */
+const COAT = 0.1 / 3;
+
+/** How thick all coats together lie on a face, mm. */
+export const filmOf = ({ product, coats }: { readonly product: string; readonly coats: number }): number =>
+  FILMS.has(productKind(product).kind) ? coats * COAT : 0;

@@ -8,6 +8,7 @@ import { amountOf } from "../purchases/finish.ts";
 import { productOf } from "../steps/finishing/products.ts";
 import { GRITS } from "./abrasives.ts";
 import { bareTexts } from "./bare-words.ts";
+import { insideTexts } from "./inside-words.ts";
 import { keptOff } from "./kept-off.ts";
 import { productKind, waterborne } from "./products.ts";
 
@@ -29,6 +30,7 @@ export function finishSchedule(build: Build): FinishSchedule | null {
 
 function howTo({ design, parts, joints, cutList }: Build, finishing: readonly Finishing[]): readonly string[] {
   const mark = (id: string): string => cutList.find(({ parts: own }) => own.includes(id))?.mark ?? "";
+  const ofIt = (each: Finishing): Build["parts"] => parts.filter(({ id }) => each.parts.includes(id));
   const products = [...new Set(finishing.map(({ product }) => product))];
   const stocks = new Map(design.stock.map((stock) => [stock.name, stock]));
   const finished = parts.filter(({ id }) => finishing.some((each) => each.parts.includes(id)));
@@ -63,6 +65,7 @@ function howTo({ design, parts, joints, cutList }: Build, finishing: readonly Fi
     ...products.map(
       (product) => `${product.charAt(0).toUpperCase()}${product.slice(1)}: ${lower(productOf(product).how)}.`,
     ),
+    ...new Set(finishing.flatMap((each) => insideTexts(each, ofIt(each), mark))),
     ...new Set(finishing.flatMap((each) => bareTexts(each, parts, mark))),
   ];
 }

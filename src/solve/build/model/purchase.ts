@@ -10,6 +10,10 @@ export interface Finishing extends Finish {
   readonly bareWhat?: readonly string[];
   /** Which faces of which parts those inside are; all of a part that names none. Absent: none. */
   readonly bareFaces?: readonly { readonly part: string; readonly sides: readonly Face[] }[];
+  /** Where it has as many coats as `inside` says, in the same way. Absent: nowhere. */
+  readonly insideFaces?: readonly { readonly part: string; readonly sides: readonly Face[] }[];
+  /** m² of those; absent: none. */
+  readonly insideArea?: number;
   /** Panels that are coated on both faces all the same, though one of them is shut in. Absent: none. */
   readonly bothFaces?: readonly string[];
   /** Doors and lids before what is shut in, each with the ids of its parts: they are coated on both faces too. Absent: none. */

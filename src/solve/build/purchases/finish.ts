@@ -2,7 +2,7 @@
 import type { Units } from "../../../parse/draft.ts";
 import type { Finishing } from "../../build.ts";
 import type { Design, Part } from "../../design.ts";
-import { bareUnder } from "../finishing/bare.ts";
+import { type Bare, bareUnder, insideUnder } from "../finishing/bare.ts";
 import { productKind } from "../finishing/products.ts";
 import { hungLeaves } from "../finishing/shut-in.ts";
 import { panelsThatComeOff } from "../order/removable.ts";
@@ -30,12 +30,16 @@ export const finishingOf = (
     const seen = (part: Part): number =>
       Math.max(0, surface(part) - (hidden.get(part.id) ?? 0) - (bare.faces.get(part.id)?.area ?? 0) / SQUARE_METRE);
     const own = finish.parts.filter((id) => !bare.parts.has(id));
-    const bareFaces = [
-      ...[...bare.faces].flatMap(([part, { sides }]) =>
-        own.includes(part) && sides.length > 0 ? [{ part, sides }] : [],
-      ),
-      ...bare.wholly.map((part) => ({ part, sides: [] })),
-    ];
+    const bareFaces = facesOf({ parts: new Set(bare.wholly), faces: bare.faces }, [...own, ...bare.wholly]);
+    const inside = insideUnder(finish, design);
+    const insideFaces = inside ? facesOf(inside, own) : [];
+    const insideArea = parts
+      .filter(({ id }) => own.includes(id))
+      .reduce(
+        (so, part) =>
+          so + (inside?.parts.has(part.id) ? seen(part) : (inside?.faces.get(part.id)?.area ?? 0) / SQUARE_METRE),
+        0,
+      );
     const slabs = panelsThatComeOff(design);
     const leaves = hungLeaves(design).filter((ids) => ids.some((id) => own.includes(id)));
     const bothFaces = own.filter((id) => slabs.has(id) && !leaves.flat().includes(id));
@@ -48,10 +52,19 @@ export const finishingOf = (
         ...(bothFaces.length > 0 && { bothFaces }),
         ...(leaves.length > 0 && { leaves }),
       }),
+      ...(insideFaces.length > 0 && { insideFaces, insideArea }),
       area: parts.filter(({ id }) => own.includes(id)).reduce((so, part) => so + seen(part), 0),
     };
   });
 };
+
+/** Of some parts: faces that are named, and parts that are in it with all of theirs, which name none. */
+function facesOf({ parts, faces }: Pick<Bare, "parts" | "faces">, own: readonly string[]) {
+  return [
+    ...[...faces].flatMap(([part, { sides }]) => (own.includes(part) && sides.length > 0 ? [{ part, sides }] : [])),
+    ...[...parts].flatMap((part) => (own.includes(part) ? [{ part, sides: [] }] : [])),
+  ];
+}
 
 const PINT = (231 * 16.387064) / 8;
 /** Cans of the shops, in ml. Common practice, no source. */
@@ -69,7 +82,8 @@ const OUNCE = PINT / 16;
 /** What all coats take, with what is lost. */
 const millilitres = (own: readonly Finishing[]): number =>
   own.reduce(
-    (so, { area, coats, covers, product }) => so + ((area * coats) / (covers ?? productKind(product).covers)) * 1000,
+    (so, { area, coats, inside = coats, insideArea = 0, covers, product }) =>
+      so + ((area * coats - insideArea * (coats - inside)) / (covers ?? productKind(product).covers)) * 1000,
     0,
   ) * LOST;
 
@@ -88,7 +102,10 @@ export function finishNeeds(finishing: readonly Finishing[], units: Units): read
     const cans = CANS[units];
     const can = cans.find((each) => each.ml >= ml) ?? (cans.at(-1) as (typeof cans)[number]);
     const amount = amountOf(own, units);
-    const where = own.map(({ surface: on, coats }) => `${coats} ${coats === 1 ? "coat" : "coats"} on ${on}`);
+    const where = own.map(
+      ({ surface: on, coats, inside, insideFaces }) =>
+        `${coats} ${coats === 1 ? "coat" : "coats"}${insideFaces ? `, ${inside} inside,` : ""} on ${on}`,
+    );
     return {
       ...{ section: "supplies", item: product, used: Math.ceil(ml / can.ml), spare: 0, price: null },
       sold: { unit: can.name, boxes: [], of: "can" },

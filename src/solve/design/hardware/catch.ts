@@ -1,9 +1,9 @@
 import { fitsNothing } from "../../../findings/rules/fits-nothing.ts";
-import { type Length, millimetres } from "../../../units/length.ts";
+import { isSame, type Length, millimetres } from "../../../units/length.ts";
 import { add, half, less, max, negate, subtract } from "../../../units/rational.ts";
-import type { Point } from "../../design.ts";
+import type { Item, Point } from "../../design.ts";
 import { indexOf, middle, shift, thirdAxis, withAxis } from "../space.ts";
-import { type Fitter, type FittingSite, outwards } from "./fitter.ts";
+import { type Fitter, type FitterContext, type FittingSite, outwards } from "./fitter.ts";
 import { measureOf } from "./items.ts";
 import { screwedOn } from "./screwed.ts";
 
@@ -15,11 +15,11 @@ const LUG = millimetres(3, 2);
  * with the edge of the door: further out it would lie in the gap, strike the case, and leave its screws no wood.
  */
 export const fitCatch: Fitter = (site, context) => {
-  const { id, item, part, against, axis, draft } = site;
+  const { id, part, against, axis, draft } = site;
   const to = against && indexOf(against.axes.thickness);
   if (!against || to === null || to === axis || against.turned) {
     const because = against ? "facing" : "against";
-    context.report(fitsNothing(draft.at, { item: item.kind, part: part.id, because }));
+    context.report(fitsNothing(draft.at, { item: site.item.kind, part: part.id, because }));
     return null;
   }
   const run = thirdAxis(axis, to);
@@ -29,10 +29,16 @@ export const fitCatch: Fitter = (site, context) => {
   const way = less(middle(against.body, to), place) ? -1 : 1;
   const face = (way < 0 ? against.body.high : against.body.low)[to];
   const inwards = (by: Length): Length => (way < 0 ? by : negate(by));
-  const [reach, high, thin] = [measureOf(item, "reach"), measureOf(item, "high"), measureOf(item, "strike")];
+  const [reach, high, thin] = [
+    measureOf(site.item, "reach"),
+    measureOf(site.item, "high"),
+    measureOf(site.item, "strike"),
+  ];
   const near = said(to) ? site.at : withAxis(site.at, to, add(face, inwards(add(thin, half(reach)))));
+  const apart = way < 0 ? subtract(near[to], face) : subtract(face, near[to]);
+  const item = isSame(apart, add(thin, half(reach))) ? site.item : screwedAt(site.item, apart, context);
   const at: Point = said(run) ? near : withAxis(near, run, middle(against.body, run));
-  const own = { ...site, run, at };
+  const own = { ...site, item, run, at };
   const body = screwedOn(own, { long: measureOf(item, "long"), wide: reach, thick: high, passed: LUG }, context);
   const wide = measureOf(item, "strike wide");
   const edge = subtract(near[axis], (site.sign > 0 ? against.body.low : against.body.high)[axis]);
@@ -58,3 +64,13 @@ export const fitCatch: Fitter = (site, context) => {
     holes: [...body.holes, ...strike.holes],
   };
 };
+
+/** Where the plan itself says how far behind the door its screws go, it has to reach the strike from there: not every catch does. */
+function screwedAt(item: Item, apart: Length, { printItem }: FitterContext): Item {
+  const value = printItem(apart);
+  return {
+    ...item,
+    label: `${item.label}, ${value} from its screws to the shut door`,
+    decides: [...item.decides, { name: "from its screws to the shut door", value }],
+  };
+}

@@ -91,7 +91,8 @@ function itemOf(kind: HardwareKind, draft: HardwareDraft | null, context: ItemsC
       : range
         ? `${print(range.low)} to ${print(range.high)}`
         : numbersOf(name, is === "mass", unit);
-    return asked && value !== null ? [{ name, value }] : [];
+    const decides = asked === true || (asked === "said" && draft?.values.has(name));
+    return decides && value !== null ? [{ name, value }] : [];
   });
   function numbersOf(name: string, mass: boolean, unit: string): string | null {
     const number = numbers.get(name);

@@ -33,8 +33,11 @@ export interface Door {
   readonly bounds: Bounds;
 }
 
+/** What tells of doors. */
+export type Hung = Pick<Checked, "design" | "hardware" | "motions">;
+
 /** Doors in the order of the motions; a flap that opens upwards is a lid, and none. */
-export function doorsOf({ design, hardware, motions }: Checked): readonly Door[] {
+export function doorsOf({ design, hardware, motions }: Hung): readonly Door[] {
   return motions.flatMap((motion): readonly Door[] => {
     if (motion.kind !== "swing") return [];
     const parts = design.parts.filter(({ id }) => motion.moves.includes(id));
@@ -86,7 +89,7 @@ export const isOnPins = ({ joint: { method } }: Door): boolean =>
   method === "butt hinges" || method === "continuous hinge";
 
 /** Parts and hardware that do not move with a door. */
-export const beside = ({ motion }: Door, { design, hardware }: Checked): readonly (Part | Hardware)[] =>
+export const beside = ({ motion }: Door, { design, hardware }: Hung): readonly (Part | Hardware)[] =>
   [...design.parts, ...hardware].filter(({ id, solid }) => !motion.moves.includes(id) && solid.pieces.length > 0);
 
 /** The doors of which the hinges are written in the same place, this one among them: the two of a pair. */

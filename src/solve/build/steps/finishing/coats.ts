@@ -2,6 +2,7 @@
 import type { Action, Finishing } from "../../../build.ts";
 import { gritWords } from "../../finishing/abrasives.ts";
 import { bareTexts } from "../../finishing/bare-words.ts";
+import { insideTexts } from "../../finishing/inside-words.ts";
 import { keptOff } from "../../finishing/kept-off.ts";
 import { smoulders, waterborne } from "../../finishing/products.ts";
 import { SLIDE_SEATS } from "../../finishing/schedule.ts";
@@ -39,7 +40,8 @@ interface Coated {
   readonly last?: boolean;
   /** Some of it has its coats already. */
   readonly rest?: boolean;
-  /** Told after how it is put on. */
+  /** Told before all else, and after how it is put on. */
+  readonly first?: readonly string[];
   readonly mind?: readonly string[];
 }
 
@@ -47,9 +49,9 @@ interface Coated {
 export function coatStep(
   work: Work,
   finish: Finishing,
-  { parts, title, unit, what, fresh, present, apart, last = false, rest = false, mind = [] }: Coated,
+  { parts, title, unit, what, fresh, present, apart, last = false, rest = false, first = [], mind = [] }: Coated,
 ): StepDraft {
-  const { coats, product, inside, area } = finish;
+  const { coats, product, area } = finish;
   const { design, plan } = work;
   const there = {
     parts: parts.map(work.part),
@@ -69,6 +71,7 @@ export function coatStep(
     "finish",
     title,
     [
+      ...first,
       `Sand what ${rest ? "has no coats yet and " : ""}will be seen with ${gritWords} along the grain, take the sharpness off the edges, and wipe off the dust.`,
       ...(wet ? [RAISED] : []),
       `Put ${coats === 1 ? "one coat" : `${numberWord(coats)} coats`} of ${product} on ${what}. ${how}.`,
@@ -78,9 +81,7 @@ export function coatStep(
           ]
         : []),
       // What lies loose has no inside: as many coats all round.
-      ...(inside && inside !== coats && !apart
-        ? [`Inside, ${inside === 1 ? "one coat does" : `${numberWord(inside)} coats do`}.`]
-        : []),
+      ...(apart ? [] : insideTexts(finish, parts.map(work.part), (id) => work.line(id).mark)),
       ...mind,
       ...(keepOff ? [`Keep it off: ${keepOff}.`] : []),
       ...maskTexts(work, parts, last),
@@ -142,11 +143,13 @@ export const sandingStep = (
   shows: Pick<StepDraft["shows"], "fresh"> & Partial<StepDraft["shows"]>,
   mind: readonly string[] = [],
   apart: readonly string[] = [],
+  first: readonly string[] = [],
 ): StepDraft =>
   step(
     "finish",
     title,
     [
+      ...first,
       `Sand what will be seen with ${gritWords} along the grain, take the sharpness off the edges, and wipe off the dust.`,
       ...apart,
       "This plan says nothing of finish: put on what you like, as its can says, and try it on an offcut first. Its own days come on top of those that this plan counts.",

@@ -10,6 +10,7 @@ import { woodMoves } from "../words/still.ts";
 import { ALIKE, apartIn, coatStep, MOST, sandingStep } from "./coats.ts";
 import { glazedLastOf } from "./glazed-last.ts";
 import { goingIn, keptIn } from "./kept-in.ts";
+import { slidesInTexts } from "./slides-in.ts";
 
 /** What is finished before the step in which it is built in: panels that float in grooves, and what must not be treated on one face only. */
 export function earlySteps(
@@ -71,6 +72,11 @@ function inOneRound(work: Work, finish: Finishing, parts: readonly string[], oth
     present: others,
     apart: true,
     last: true,
+    first: slidesInTexts(
+      work,
+      parts.filter((id) => floats(work, id)),
+      finish,
+    ),
     mind: ["When it is put together, lay it on something soft: the finish is hard by then, and marks all the same."],
   });
 }
@@ -92,8 +98,13 @@ function earlySanding(
   for (const id of [...glazed, ...panels, ...kept]) done.add(id);
   const before = (ids: readonly string[], why: readonly string[]): readonly StepDraft[] => {
     if (ids.length === 0) return [];
+    const first = slidesInTexts(
+      work,
+      ids.filter((id) => floats(work, id)),
+      null,
+    );
     const title = `Sand ${listed(work, ids)} before ${ids.length === 1 ? "it is" : "they are"} built in`;
-    return [sandingStep(ids, title, { fresh: firstOf(work, ids) }, [...why, ALIKE])];
+    return [sandingStep(ids, title, { fresh: firstOf(work, ids) }, [...why, ALIKE], [], first)];
   };
   return [
     ...before(panels, [
@@ -129,6 +140,11 @@ function earlyCoats(work: Work, finish: Finishing, parts: readonly string[], why
     what: listed(work, parts),
     fresh: firstOf(work, parts),
     apart: true,
+    first: slidesInTexts(
+      work,
+      parts.filter((id) => floats(work, id)),
+      finish,
+    ),
     mind: why,
   });
 }

@@ -5,6 +5,7 @@ import type { CurvedKind, Feature, Part } from "../../../design.ts";
 import { numberWord, series, type Work } from "../draft.ts";
 import { placeText, spanOf } from "./boxes.ts";
 import { type Arris, squareAtSeats } from "./leaf-seats.ts";
+import { squareWhereMet } from "./met-edges.ts";
 
 export type CurvedFeature = Extract<Feature, { readonly radius: unknown }>;
 export const isCurved = (feature: Feature): feature is CurvedFeature => "radius" in feature;
@@ -97,6 +98,7 @@ const corners: Text = (work, part, list) => [
 const roundOvers: Text = (work, part, list) => [
   `Round over ${list.length === 1 ? "the edge" : `${numberWord(list.length)} edges`} of the ${name(work, part)} with a radius of ${work.print((list[0] as CurvedFeature).radius)}: where ${edgesOf(part, list)}.`,
   ...squareAtSeats(work, part, arrises(part, list)),
+  ...squareWhereMet(work, part, arrises(part, list)),
 ];
 
 const TEXTS: Readonly<Record<CurvedKind, Text>> = {

@@ -4,6 +4,7 @@ import { compare, subtract } from "../../../../units/rational.ts";
 import { faceOf, indexOf } from "../../../design/space.ts";
 import type { Fastener, Joint } from "../../../design.ts";
 import { called, FIRST, listed, series, type Work } from "../draft.ts";
+import { closingBevelTexts } from "./closing-bevel.ts";
 import { endsAt } from "./ends-at.ts";
 import { setTexts } from "./fronts.ts";
 import { gapsOf } from "./gaps.ts";
@@ -110,8 +111,10 @@ function hungTexts(work: Work, joint: Joint, these: string, those: string): read
       ...hinges,
       `Press the cups of the hinges into their holes and screw them on. Screw the plates to ${those}, in the holes bored for them. Hook ${these} on, and set it with the screws of the hinges until its gaps are even.`,
     ];
+  const bevel = closingBevelTexts(work, id);
   if (method === "continuous hinge")
     return [
+      ...bevel,
       ...hinges,
       `Screw the hinge to ${these}, then to ${those} with a screw at each end; open and shut it, and drive the rest.`,
     ];
@@ -125,6 +128,7 @@ function hungTexts(work: Work, joint: Joint, these: string, those: string): read
     : "put a strip of card behind a leaf, along one edge of it or the other";
   const shims = below ? ` on shims ${work.print(below)} thick` : " on shims as thick as its gap";
   return [
+    ...bevel,
     ...hinges,
     `Screw the hinges to the ${called(work, hung)}, in the holes bored for them, the knuckles outside. Try it shut in its place${below?.n === 0n ? "" : shims}${setBackText(work, joint)}; then open it to a right angle, let a second person or blocks hold it at the same height, and screw the other leaves to ${those} with one screw each, in its holes. Shut it and look: where it binds, ${binds}. Then drive the rest.`,
   ];

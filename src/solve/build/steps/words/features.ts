@@ -13,6 +13,7 @@ import { type BoxFeature, type PlaneFeature, spanOf } from "./boxes.ts";
 import { curveTexts, isCurved } from "./curves.ts";
 import { nameOf } from "./cut-names.ts";
 import { type Arris, squareAtSeats } from "./leaf-seats.ts";
+import { squareWhereMet } from "./met-edges.ts";
 import { mitreTexts } from "./mitres.ts";
 import { purposeTexts } from "./purpose.ts";
 import { placesOf } from "./rows-of-cuts.ts";
@@ -37,6 +38,7 @@ export function featureText(work: Work, part: Part, kind: Feature["kind"]): read
     return [
       ...slopeTexts(work, part, planes),
       ...squareAtSeats(work, part, planes.filter((each) => each.kind === "chamfer").map(arrisOf)),
+      ...squareWhereMet(work, part, planes.filter((each) => each.kind === "chamfer").map(arrisOf)),
     ];
   const curves = all.filter(isCurved);
   if (curves.length > 0) return curveTexts(work, part, curves);

@@ -5,6 +5,7 @@ import type { Fastener, Part } from "../../../design.ts";
 import { listed, pluralOf, series, type Work } from "../draft.ts";
 import { groupedBy } from "../wishes/own-key.ts";
 import { calledAmong } from "./by-place.ts";
+import { leavesRoomToSwell } from "./measuring.ts";
 import { type Seen, seenOf } from "./seen.ts";
 
 /** A row nearer to an edge than this is found by the edge: 50 mm. */
@@ -35,6 +36,8 @@ interface Row {
   readonly from: Length;
   /** Found by the edge that it lies along. */
   readonly near: boolean;
+  /** From the outer face of what they go into: the panel may be narrower than it is drawn. */
+  readonly outer: boolean;
   readonly into: string;
 }
 
@@ -53,13 +56,16 @@ function overEach(work: Work, rows: readonly Row[], there: readonly string[]): r
   );
   const near = groupedBy(
     rows.filter((row) => row.near),
-    ({ from }) => work.place(from),
+    ({ from, outer }) => `${work.place(from)}|${outer}`,
   );
   return [...near, ...far].map((own) => {
     const sorted = own.toSorted((a, b) => compare(a.from, b.from));
     const [id = "", ...more] = new Set(own.map(({ into }) => into));
     const parts = more.length > 0 ? listed(work, [id, ...more]) : `the ${calledAmong(work, id, there)}`;
-    return `over ${parts} ${series([...new Set(sorted.map(({ from }) => work.place(from)))])} from ${edgesText([...new Set(own.map(({ edge }) => edge))])}`;
+    const places = series([...new Set(sorted.map(({ from }) => work.place(from)))]);
+    if (own.some(({ outer }) => outer))
+      return `over ${parts} ${places} from ${own.length > 1 ? "their" : "its"} outside`;
+    return `over ${parts} ${places} from ${edgesText([...new Set(own.map(({ edge }) => edge))])}`;
   });
 }
 
@@ -97,10 +103,22 @@ function rowOf(
     // An edge that lies in another part is out of reach.
     const bare = (side: boolean): boolean => !inside.has(faceOf(axis, side));
     const fromHigh = near ? less(high, low) : !bare(false) && bare(true);
-    return { edge: edgeOf(part, axis, fromHigh, inside), from: fromHigh ? high : low, near };
+    const edge = edgeOf(part, axis, fromHigh, inside);
+    return { edge, from: fromHigh ? high : low, near, outer: near && isOuter(work, part, first.into, axis, fromHigh) };
   }
   return null;
 }
+
+/** Whether a panel that is cut with room to swell, and so may end before the edge that is drawn, is drawn to the face of what lies below it. */
+const isOuter = (work: Work, panel: Part, into: string, axis: AxisIndex, high: boolean): boolean => {
+  const [side, below] = [high ? "high" : "low", work.part(into)] as const;
+  return (
+    axis === indexOf(panel.axes.width) &&
+    !below.turned &&
+    equal(below.body[side][axis], panel.body[side][axis]) &&
+    leavesRoomToSwell(work, panel)
+  );
+};
 
 /** "its left edge", "its bottom end"; of what lies in another part, where it comes out of that: "the bottom rail (C)". */
 function edgeOf({ axes }: Part, axis: AxisIndex, high: boolean, inside: Seen["inside"]): string {

@@ -8,6 +8,7 @@ import type { Between, Pair, Part } from "../../../design.ts";
 import { onPins } from "../../order/links.ts";
 import { SIZES } from "../../tight.ts";
 import { called, numberWord, type Work } from "../draft.ts";
+import { againstOneText } from "./against-one.ts";
 import { calledAmong } from "./by-place.ts";
 import { isGluedCase, isRow, outermost } from "./cut-alike.ts";
 import { notchTexts } from "./marked-notches.ts";
@@ -24,7 +25,10 @@ export function measureTexts(work: Work, ids: readonly string[]): readonly strin
     const axis = indexOf(part.axes[size]);
     const between = roomAt(work, part, size);
     const bands = bandsOff(work, part, axis);
-    if (between === null) return `${name}: ${expected}, from the list${bands}.`;
+    if (between === null) {
+      const one = size === "width" && bands === "" ? againstOneText(work, part, axis) : null;
+      return one ? `${name}: expected ${expected}. ${one}.` : `${name}: ${expected}, from the list${bands}.`;
+    }
     if (between.round) return `${name}: expected ${expected} from point to point. ${roundText(work, between.pairs)}`;
     const swells = swellOf(work, part, size, between);
     const line = work.line(part.id);

@@ -1,0 +1,50 @@
+/** A part that is cut to fit and is bounded on one side only: flush with what it is joined to, it comes against something at its other edge. */
+import { exactBounds } from "../../../../geometry/index.ts";
+import { type Length, less, subtract } from "../../../../units/index.ts";
+import { inches, isSame, millimetres } from "../../../../units/length.ts";
+import { type AxisIndex, faceOf, facePosition, INDICES } from "../../../design/space.ts";
+import type { Box, Part } from "../../../design.ts";
+import type { Assembly } from "../../order/plan.ts";
+import type { Work } from "../draft.ts";
+import { calledAmong } from "./by-place.ts";
+
+/** What is left for it to go in without force (common practice, no source). */
+const PLAY = { inch: inches(1, 16), mm: millimetres(1) } as const;
+
+/** "Measure from the front of the front lower rail (E) to the brace (K), and cut it 1 mm less: it must not strain that."; null where nothing stands at its edge. */
+export function againstOneText(work: Work, part: Part, axis: AxisIndex): string | null {
+  const there = standsBefore(work.plan.root, part.id);
+  const stands = work.design.parts.filter(({ id }) => there.includes(id));
+  const mates = stands.filter(({ id }) =>
+    work.design.joints.some(({ parts }) => parts.includes(id) && parts.includes(part.id)),
+  );
+  for (const high of [true, false]) {
+    const [end, start] = [faceOf(axis, high), faceOf(axis, !high)];
+    const against = stands.find((other) => !mates.includes(other) && touches(part.body, boxOf(other), axis, high));
+    const flush = mates.find(
+      ({ body, turned }) => !turned && isSame(facePosition(body, start), facePosition(part.body, start)),
+    );
+    if (!against || !flush || stands.some((other) => touches(part.body, boxOf(other), axis, !high))) continue;
+    const [from, to] = [calledAmong(work, flush.id, there), calledAmong(work, against.id, there)];
+    return `Measure from the ${start} of the ${from} to the ${to}, and cut it ${work.print(PLAY[work.design.units])} less: its ${end} edge comes before that, and must not push it`;
+  }
+  return null;
+}
+
+/** As it stands in the room. */
+const boxOf = ({ turned, solid, body }: Part): Box => (turned ? exactBounds(solid) : body);
+
+const touches = (a: Box, b: Box, axis: AxisIndex, high: boolean): boolean =>
+  isSame(a[high ? "high" : "low"][axis], b[high ? "low" : "high"][axis]) &&
+  INDICES.every((i) => i === axis || (overlaps(a.low[i], b.high[i]) && overlaps(b.low[i], a.high[i])));
+
+const overlaps = (low: Length, high: Length): boolean =>
+  less(low, high) && !isSame(subtract(high, low), subtract(low, low));
+
+/** Ids of what a part is added to; none where it begins a body. */
+function standsBefore(node: Assembly, id: string): readonly string[] {
+  if (node.kind === "part") return [];
+  const own = node.moving.parts.includes(id) ? node.moving : node.staying.parts.includes(id) ? node.staying : null;
+  if (own === null) return [];
+  return own.kind === "part" ? (own === node.moving ? node.staying : node.moving).parts : standsBefore(own, id);
+}
