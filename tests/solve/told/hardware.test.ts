@@ -70,7 +70,7 @@ test("of two rails of one mark the step says which, and what to do where no dril
   expect(text).toMatch(
     /Fix them to the front face of the back upper rail \(.\), the middle of one 7\/16 in from the bottom edge and 2 in from/u,
   );
-  expect(text).toContain("No drill goes in behind some of the heads: turn these screws by hand");
+  expect(text).toContain("No drill goes in behind the heads: turn the screws by hand");
   // They are bored once: at the bench, from where a drill goes in, and the wall is marked through them.
   expect(text.match(/bore its holes/gu)).toHaveLength(1);
   expect(text).toMatch(
