@@ -80,3 +80,12 @@ test("boards that fill their rabbets in one step have no room for gaps", () => {
   expect(text).toContain("each against the one before.");
   expect(text).not.toContain("dry weather");
 });
+
+// Only their length is measured: their width needs no fence of its own.
+test("boards that are cut to length later are ripped with the rest, all of one width at one setting", () => {
+  const text = plain(stepWith(built(boarded(true)), "Plane the parts from poplar").text.join(" "));
+  expect(text).toMatch(
+    /Rip four backings \(.\) to width now, all at one setting of the fence: 4 in\. Leave them as long as they are, to be cut to length in step \d+\./u,
+  );
+  expect(text).toMatch(/Leave the upper backing \(.\) as wide and long as it is, with one edge straight/u);
+});

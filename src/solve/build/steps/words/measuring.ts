@@ -11,6 +11,7 @@ import { called, numberWord, type Work } from "../draft.ts";
 import { calledAmong } from "./by-place.ts";
 import { isGluedCase, isRow, outermost } from "./cut-alike.ts";
 import { notchTexts } from "./marked-notches.ts";
+import { mitredText } from "./mitred.ts";
 import { roomToSwell } from "./room-to-swell.ts";
 import { gapsBefore } from "./rows.ts";
 
@@ -25,7 +26,8 @@ export function measureTexts(work: Work, ids: readonly string[]): readonly strin
     const between = roomAt(work, part, size);
     const bands = bandsOff(work, part, axis);
     if (between === null) return `${name}: ${expected}, from the list${bands}.`;
-    if (between.round) return `${name}: expected ${expected} from point to point. ${roundText(work, between.pairs)}`;
+    const { mitred } = between;
+    if (mitred) return `${name}: expected ${expected} from point to point. ${mitredText(work, part, mitred)}`;
     const swells = swellOf(work, part, size, between);
     const line = work.line(part.id);
     const gaps = less(ZERO, swells) ? gapsAround(work, between.pairs, axis) : ZERO;
@@ -44,14 +46,11 @@ export function measureTexts(work: Work, ids: readonly string[]): readonly strin
 const gapsAround = (work: Work, pairs: readonly Pair[], axis: AxisIndex): Length =>
   [...new Set(pairs.flat())].map((id) => gapsBefore(work, id, axis)).reduce(add, ZERO);
 
-/** How a part is cut round what it is put on: no figure for its length is as good as that. */
-function roundText(work: Work, [pair]: readonly Pair[]): string {
-  const [low, high] = pair ?? ["", ""];
-  const [from, to] =
-    low === high
-      ? [`one end of the ${called(work, low)}`, "its other end"]
-      : [low, high].map((id) => `the outer face of the ${calledAmong(work, id, [low, high])}`);
-  return `Saw one mitre, as the step for it tells; hold the piece in its place, the heel of that mitre (its inner corner) at ${from}, and mark the heel of the other where it comes to ${to}. Saw that mitre there.`;
+/** Whether a part that waits has one of its sizes by the list all the same. */
+export function isAsListed(work: Work, id: string, size: Between["size"]): boolean {
+  const part = work.part(id);
+  const { cut, banding, between } = makingOf(part);
+  return cut === "piece" && between !== undefined && banding.length === 0 && roomAt(work, part, size) === null;
 }
 
 /** Whether several are measured once, and all cut so: all of them between the same parts of a glued case, or in a row from one to the next. */
@@ -121,8 +120,8 @@ interface Room {
   readonly play: Length;
   /** What is let in at both ends together. */
   readonly letIn: Length;
-  /** It reaches round them, mitred. */
-  readonly round?: boolean;
+  /** It reaches round them, mitred, or ends flush with them. */
+  readonly mitred?: Between;
   /** At its low and its high end: what it lies in there, and is measured to the wall of; null: the face is. */
   readonly into?: readonly [low: string | null, high: string | null];
 }
@@ -138,7 +137,7 @@ function roomAt(work: Work, part: Part, size: Between["size"]): Room | null {
         pairs: [own.parts, ...(own.also ?? [])],
         play: ZERO,
         letIn: ZERO,
-        round: own.round === true,
+        ...((own.round || own.flush) && { mitred: own }),
         into: intoOf(work, part, axis),
       };
     // On pins it has its play between what those are in.
