@@ -77,8 +77,8 @@ test("the frame of a lid over them is cut on them, when they are on and the work
   const build = built(box("0", true));
   const cut = build.steps.filter(({ text }) => plain(text.join(" ")).includes("as it lies there in the piece"));
   const told = cut.map(({ text }) => plain(text.join(" "))).join(" ");
-  expect(told).toMatch(/Length: expected 20 in from point to point\. .*lay it on the long base \(.\)/u);
-  expect(told).toMatch(/Length: expected 10 in from point to point\. .*lay it on the short base \(.\)/u);
+  expect(told).toMatch(/Length: expected 20 in from point to point\. .*lay it on the front base \(.\)/u);
+  expect(told).toMatch(/Length: expected 10 in from point to point\. .*lay it on the base \(.\)/u);
   const ring = build.steps.filter(({ actions }) =>
     actions.some((each) => each.do === "add" && each.parts.some((id) => id.endsWith("-base"))),
   );

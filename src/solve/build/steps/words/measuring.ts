@@ -15,8 +15,8 @@ import { mitredText } from "./mitred.ts";
 import { roomToSwell } from "./room-to-swell.ts";
 import { gapsBefore } from "./rows.ts";
 
-/** Of parts that are alike, the first of which stands for all. */
-export function measureTexts(work: Work, ids: readonly string[]): readonly string[] {
+/** Of parts that are alike, the first of which stands for all. `brief`: what is marked in its place is told by its step only. */
+export function measureTexts(work: Work, ids: readonly string[], brief = false): readonly string[] {
   const part = work.part(ids[0] as string);
   const parts = isCutAlike(work, ids) ? ids.map(work.part) : [part];
   const sizes = SIZES.map((size) => {
@@ -27,6 +27,7 @@ export function measureTexts(work: Work, ids: readonly string[]): readonly strin
     const bands = bandsOff(work, part, axis);
     if (between === null) return `${name}: ${expected}, from the list${bands}.`;
     const { mitred } = between;
+    if (mitred && brief) return `${name}: expected ${expected} from point to point, marked as its step tells.`;
     if (mitred) return `${name}: expected ${expected} from point to point. ${mitredText(work, part, mitred)}`;
     const swells = swellOf(work, part, size, between);
     const line = work.line(part.id);
@@ -39,7 +40,7 @@ export function measureTexts(work: Work, ids: readonly string[]): readonly strin
       : "";
     return `${name}: expected ${expected}${dry}. Measure from ${placesOf(work, parts, size, between)}${bands}${changes(work, between)}${room}.`;
   });
-  return [...sizes, ...notchTexts(work, part)];
+  return [...sizes, ...notchTexts(work, part, brief)];
 }
 
 /** What the gaps in a row beside it take in dry weather. */
