@@ -11,5 +11,5 @@ test("a strip that is bought in its section is only cut to length, also where ot
   expect(blanksOf(build, "lock-rail")).toEqual(["1 1/4 × 2 1/2 × 36 1/2 rough"]);
   const milled = build.steps.filter(({ kind, shows }) => kind === "mill" && shows.fresh.includes("front-strip"));
   expect(milled).toEqual([]);
-  expect(build.steps.map(({ title }) => plain(title))).toContain("Cut the parts from white oak strip");
+  expect(build.steps.map(({ title }) => plain(title))).toContain("Cut the long strip (K) to fit");
 });
