@@ -234,6 +234,8 @@ export interface Between {
   readonly letIn?: true;
   /** It is mitred at both ends and reaches round these instead: the heels of its mitres come to their outer faces. */
   readonly round?: true;
+  /** It lies on both of these, or the one that both are, when it is shut, mitred as they are, and ends flush with them. */
+  readonly flush?: true;
 }
 
 export type Pair = readonly [low: string, high: string];

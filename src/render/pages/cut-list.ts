@@ -82,7 +82,7 @@ function laterAtoms(plan: Plan, later: ReadonlyMap<string, LaterCut>): FlowAtom[
     return [...row(plan, line).slice(0, -1), `${[when, ...cut.measure].join(" ")}${notes}`];
   };
   const text =
-    "These are the sizes to expect. Leave the wood as large as the layouts have it, and measure when the parts around stand, in two places at least, of which the smallest counts: where to measure is told here or in the step.";
+    "These are the sizes to expect. Until a step says otherwise leave the wood as large as the layouts have it, and measure when the parts around stand, in two places at least, of which the smallest counts: where to measure is told here or in the step.";
   return [
     ...subheading("Cut when the piece tells you", frame.width),
     ...body(text, frame.width, { keep: true }),

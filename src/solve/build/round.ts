@@ -26,6 +26,26 @@ export function roundIn(part: Part, size: Between["size"], body: readonly Part[]
   return first && last ? { size, parts: [first.other.id, last.other.id], round: true } : null;
 }
 
+/** Which part, itself cut round something, a part lies on and ends flush with, mitred as that is; null where there is none. */
+export function flushOn(part: Part, size: Between["size"], round: readonly Part[]): Between | null {
+  if (size !== "length") return null;
+  const axis = indexOf(part.axes.length);
+  if (!mitreAt(part, axis, false) || !mitreAt(part, axis, true)) return null;
+  const under = round.find(
+    (other) =>
+      indexOf(other.axes.length) === axis &&
+      isNear(other.body.low[axis], part.body.low[axis]) &&
+      isNear(other.body.high[axis], part.body.high[axis]) &&
+      INDICES.some(
+        (i) =>
+          i !== axis &&
+          lieBeside(part.body, other.body, i) &&
+          (isNear(part.body.low[i], other.body.high[i]) || isNear(part.body.high[i], other.body.low[i])),
+      ),
+  );
+  return under ? { size, parts: [under.id, under.id], flush: true } : null;
+}
+
 interface Mitre {
   /** The direction in which it is shorter on one side, whether that is the high one, and by how much. */
   readonly side: AxisIndex;

@@ -49,7 +49,7 @@ test("a table on its head: stops inside both drawers, supports cut one by one, n
     (side) => steps.find(({ title }) => plain(title) === `Cut the drawer runner (L) to fit, at the ${side}`)?.number,
   );
   expect(told("Plane the parts from eastern white pine, 4/4 planed to 3/4")).toContain(
-    `cut to size in steps ${left} and ${right}`,
+    `L in steps ${left} and ${right}`,
   );
   expect(told("Glue in four shelves (H)")).not.toContain("press on a dowel");
 });

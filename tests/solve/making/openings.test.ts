@@ -5,7 +5,7 @@ import { recordOf, solveText, textOf } from "../../examples/compiled.ts";
 import { built, plain, stepWith } from "./plans.ts";
 
 /** A case 30 × 14 × 36 of 3/4 in wood: openings of 28 1/2 across, a drawer over a shelf behind a pair of doors. */
-const cupboard = ({ drawer = "", door = "", shelves = "" } = {}): string => `plan: 1
+const cupboard = ({ drawer = "", door = "", shelves = "", back = "" } = {}): string => `plan: 1
 title: Cupboard for borrowed tools
 units: inch
 outside: { width: 30, depth: 14, height: 30 }
@@ -23,7 +23,7 @@ piece:
   cabinet:
     kind: case
     made of: wood
-    back: thin
+    back: thin${back}
     openings:
       down:
         - high: 6
@@ -78,7 +78,12 @@ describe("in a case with a drawer, a pair of doors and a loose shelf", () => {
 
 test("what is cut from the list need not wait", () => {
   const { later, parts } = built(
-    cupboard({ drawer: ", cut: from the list", door: ", cut: from the list", shelves: ", cut: from the list" }),
+    cupboard({
+      drawer: ", cut: from the list",
+      door: ", cut: from the list",
+      shelves: ", cut: from the list",
+      back: "\n    its parts: { back-panel: { cut: from the list } }",
+    }),
   );
   expect(later).toEqual([]);
   expect(parts.every(({ cutAfterStep }) => cutAfterStep === null)).toBe(true);

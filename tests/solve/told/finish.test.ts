@@ -91,3 +91,41 @@ test("the step itself says that the grain is raised, and which holes of pins are
   const tools = built("manuals-bookcase").tools.map(({ tool }) => tool);
   expect(tools).toEqual(expect.arrayContaining(["Damp rag", "Masking tape"]));
 });
+
+/** A chest with a lid of one board, or of a board with a strip under it. */
+const chest = (strip: boolean): string => `plan: 1
+title: Box with a lid
+units: inch
+outside: { width: 20, depth: 12, height: 10 }
+stock:
+  wood: { sold as: 3/4 MDF }
+hardware:
+  hinge: { kind: butt hinge, long: 2 }
+piece:
+  front-side: { made of: wood, as: on edge, facing: front, left: 0, right: 20, front: 0, bottom: 0, up: 9 1/4 }
+  back-side: { mirror of: front-side, about: deep }
+  left-end: { made of: wood, as: on edge, facing: left, left: 0, between: [front-side, back-side], bottom: 0, up: 9 1/4 }
+  right-end: { mirror of: left-end, about: across }
+  bottom-panel: { made of: wood, as: lying flat, grain: across, between: [left-end, right-end], deep: between front-side and back-side, bottom: 0 }
+  lid:
+    board: { made of: wood, as: lying flat, grain: across, left: 0, right: 20, front: 0, back: 12, on: front-side }
+${strip ? "    strip: { made of: wood, as: lying flat, grain: across, left: 4, right: 16, front: 5, back: 7, under: lid.board }" : ""}
+joints:
+  - { join: [front-side, back-side], to: [left-end, right-end], with: screws, glue: yes }
+  - { join: [front-side, back-side, left-end, right-end], to: bottom-panel, with: glue }
+  - { join: lid.board, to: back-side, with: butt hinges, hardware: hinge, opens: top, count: 2 }
+${strip ? "  - { join: lid.strip, to: lid.board, with: glue }" : ""}
+finish: { with: hard wax oil, coats: 2 }
+`;
+
+// Common practice, no source: what dries on one face only warps; a lid is aired by being opened.
+test("a lid over faces that stay bare has its coats on both faces, by its name or its mark", () => {
+  const told = (strip: boolean): string => {
+    const { build } = solveText(chest(strip));
+    if (!build) throw new Error("did not compile");
+    return textOfStep(stepWith(build, /^Finish the (?:rest of the )?piece/u));
+  };
+  expect(told(true)).toContain(". The lid has its coats on both faces all the same, also on the one that looks inside");
+  expect(told(false)).toMatch(/\. [A-Z] has its coats on both faces all the same, also on the one that looks inside/u);
+  expect(told(false)).toMatch(/Bare inside, as far as they are shut in: .*top face of/u);
+});

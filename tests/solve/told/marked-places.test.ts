@@ -23,7 +23,7 @@ test("parts that were marked from each other are taken by what is written on the
 // The aprons of the desk are marked from its left legs: of two like frames one goes to each end.
 test("of two frames that are not exchanged the one that is laid down is told by its parts", () => {
   const text = textOfStep(stepWith(built("loan-desk"), /^Glue in two long aprons/u));
-  expect(text).toContain("Lay the front left leg (A), the back left leg (B) and the left apron (D) flat on battens");
+  expect(text).toContain("Lay the front left leg (A), the back left leg (B) and the left apron (D) on battens");
   // Rails of drawers that are all alike are not told apart.
   expect(textOfStep(stepWith(built("dining-bench"), /^Add the assembly from step 14/u))).toContain(
     "Lay two legs (B) and the short apron (E) flat on battens",

@@ -32,9 +32,11 @@ export function bareTexts(
 /** One that hangs apart from the piece dries on both faces, and is aired by being opened. */
 function leavesText(leaves: NonNullable<Said["leaves"]>, mark: (id: string) => string): readonly string[] {
   if (leaves.length === 0) return [];
-  const named = groupedBy(leaves, (ids) => bodyWords(ids) ?? listOf(ids, mark)).map(([ids = []]) =>
-    theBody(bodyWords(ids) ?? listOf(ids, mark)),
-  );
+  const nameOf = (ids: readonly string[]): string => {
+    const words = bodyWords(ids);
+    return words === null ? listOf(ids, mark) : theBody(words);
+  };
+  const named = [...new Set(leaves.map(nameOf))];
   const one = leaves.length === 1;
   const told = series(named);
   return [

@@ -62,7 +62,7 @@ export function cutAfter(
         mark: line.mark,
         after: numbers.length === 0 ? null : Math.min(...numbers),
         steps: units.flatMap(([unit, number]) => (unit === unitOf(line.mark) ? [number] : [])),
-        measure: groupOf.has(first) ? [] : measureTexts(work, line.parts),
+        measure: groupOf.has(first) ? [] : measureTexts(work, line.parts, true),
       },
     ];
   });

@@ -17,6 +17,7 @@ import { partedTexts } from "./whole-pieces.ts";
 import { linesApart, partsIn } from "./wishes/own-key.ts";
 import { cutSize } from "./words/cutting.ts";
 import { isCutAlike, leavesRoomToSwell, measureTexts } from "./words/measuring.ts";
+import { flushUp, mitreTried } from "./words/mitred.ts";
 import { KINDS, openingTexts } from "./words/opening.ts";
 
 /** Minutes (common practice, no source): to measure and cut a part, to trim it; to measure an opening, to cut a part for it. */
@@ -160,6 +161,9 @@ function elsewhere({ use, before }: Use, between: readonly Between[] | undefined
   return [...(bodies.find((body) => ids.every((id) => body.has(id))) ?? [])];
 }
 
+const EACH = "Measure for each of them: no two openings are quite the same.";
+const EACH_ITS_OWN = "Cut each on the one that it comes to, and write on both which that is.";
+
 function cutStep(work: Work, line: CutLine, place: Use, made: Made): StepDraft {
   const { use } = place;
   const [first] = line.parts as [string, ...string[]];
@@ -168,6 +172,7 @@ function cutStep(work: Work, line: CutLine, place: Use, made: Made): StepDraft {
   const { cut, between, notchedRound } = makingOf(part);
   const opening = cut === "opening";
   const apart = elsewhere(place, between);
+  const flush = flushUp(work, part, between);
   const over = between?.map(({ size }) => (size === "length" ? "long" : "wide")).join(" and ") ?? "long";
   const several = line.parts.length > 1;
   const alike = isCutAlike(work, line.parts);
@@ -182,13 +187,12 @@ function cutStep(work: Work, line: CutLine, place: Use, made: Made): StepDraft {
         ? "Cut to the opening as it stands, a little long and wide at first; plane until it goes in with its play."
         : notchedRound && between?.length === 0
           ? "Cut it square; it is tried when it has its notches."
-          : between?.some(({ round }) => round)
-            ? "Saw the second mitre a little over at first, try the piece in its place, and take off what is left until the heels of both are where they should be."
-            : // What needs notches to get to its place cannot be tried before it has them.
-              isNotched(part)
+          : (mitreTried(between) ??
+            // What needs notches to get to its place cannot be tried before it has them.
+            (isNotched(part)
               ? `Cut it square to what you measured; it is tried when it has its notches: it should go in without force${gap}. Carry the measure over with a stick rather than by numbers.`
-              : `Cut ${it} a little ${over} at first, try it, and take off what is left: it should go in without force${gap}. Carry the measure over with a stick rather than by numbers.${others}`,
-      ...(several && !alike ? ["Measure for each of them: no two openings are quite the same."] : []),
+              : `Cut ${it} a little ${over} at first, try it, and take off what is left: it should go in without force${gap}. Carry the measure over with a stick rather than by numbers.${others}`)),
+      ...(several && !alike ? [flush ? EACH_ITS_OWN : EACH] : []),
       ...partedTexts(work, line.parts),
     ],
     makes(work, new Set(line.parts), made),
@@ -198,11 +202,11 @@ function cutStep(work: Work, line: CutLine, place: Use, made: Made): StepDraft {
       cautions: [SAW_CAUTION],
       fresh: line.parts.slice(0, 1),
       present: apart ?? use.shows.present,
-      up: use.up,
+      up: flush ?? use.up,
       ...(apart && { measures: idsBetween(between) }),
     },
   );
-  return apart || isNotched(part) ? fitted : { ...fitted, tried: true };
+  return (apart && !flush) || isNotched(part) ? fitted : { ...fitted, tried: true };
 }
 
 /** After a step that puts on parts cut over their size: they are trimmed. */

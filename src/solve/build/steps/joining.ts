@@ -32,6 +32,7 @@ import { WALL_CAUTION } from "./words/fitted.ts";
 import { laysDown } from "./words/glazed.ts";
 import { cornerTexts, insideText, shutIn } from "./words/inside.ts";
 import { joiningText } from "./words/joining.ts";
+import { GLASS_CAUTION, OPEN_CAUTION, POINT_CAUTION, SCREW_CAUTION } from "./words/joining-cautions.ts";
 import { liftCaution } from "./words/lifting.ts";
 import { markedTexts } from "./words/marked-places.ts";
 import { narrowTexts } from "./words/narrow.ts";
@@ -42,15 +43,6 @@ const CLAMPED = { for: "clamps", minutes: 45 } as const;
 const CURED = { for: "glue to harden", minutes: 24 * 60, binds: "strain" } as const;
 const hardens = (clamped: boolean): string =>
   `${clamped ? "Leave it clamped for 45 minutes." : "Leave the glue alone for 45 minutes: what was driven or put in holds it meanwhile."} Until the next day it may be handled and added to with care, screws driven too, but not planed, sanded, hammered at or loaded.`;
-const SCREW_CAUTION = "Wear eye protection, and keep your free hand away from where the point would come out.";
-/** Where eye protection is worn for the glass. */
-const POINT_CAUTION = "Keep your free hand away from where the point would come out.";
-
-const OPEN_CAUTION =
-  "A case with open drawers can tip over until it is tied to the wall or loaded below: try one drawer at a time, empty, with a hand on the case.";
-
-const GLASS_CAUTION =
-  "Wear gloves that glass does not cut and eye protection, and carry a pane upright. Put none in that is chipped or has a crack.";
 
 /** Minutes (common practice, no source): to place a part, to drive a fastener, to spread glue on a joint. */
 const MINUTES = { part: 4, fastener: 1, glue: 3 } as const;

@@ -10,6 +10,7 @@ import { isMuchOff } from "./much-off.ts";
 import { isPlanedWhole, keptWhole, leftWhole, partedTexts } from "./whole-pieces.ts";
 import { groupedBy, linesApart, ownKey, partsIn } from "./wishes/own-key.ts";
 import { cutSize } from "./words/cutting.ts";
+import { isAsListed } from "./words/measuring.ts";
 import { woodOf } from "./words/wood.ts";
 
 /** Minutes for each part (common practice, no source): to flatten and rip it, to bring it to its size. */
@@ -109,10 +110,7 @@ function toSize(work: Work, { stock, lines }: Lot): StepDraft {
       `Plane them to their thickness (${work.print((lines[0] as CutLine).thickness)}) all at one setting, and with them what is left of the same boards, for trying cuts${now.length > 0 ? "; then to width, and cut them to length against a stop" : ""}.`,
       ...now.map((line) => `${capital(listed(work, line.parts))}: ${cutSize(work, line.parts[0] as string)}.`),
       ...partedTexts(work, partsOf(now)),
-      ...later.map(
-        (line) =>
-          `Leave ${listed(work, line.parts)} ${isPlanedWhole(work, line.parts) ? keptWhole(work, line) : `as wide and long as ${line.parts.length === 1 ? "it is" : "they are"}, with one edge straight`}: cut to size in ${laterToken(line.mark)}.`,
-      ),
+      ...leftTexts(work, later),
     ],
     [],
     {
@@ -120,4 +118,27 @@ function toSize(work: Work, { stock, lines }: Lot): StepDraft {
       ...{ fresh: firstsOf(lines), of: parts, as: "sized" },
     },
   );
+}
+
+/** What is measured later in its length only is ripped with the rest, all of one width at one setting of the fence. */
+function leftTexts(work: Work, later: readonly CutLine[]): readonly string[] {
+  const isRipped = ({ parts }: CutLine): boolean =>
+    !isPlanedWhole(work, parts) && parts.every((id) => isAsListed(work, id, "width"));
+  const ripped = groupedBy(later.filter(isRipped), ({ width }) => work.print(width)).map((own) => {
+    const parts = partsOf(own);
+    const [setting, they, are] =
+      parts.length === 1 ? ["", "it", "it is"] : [", all at one setting of the fence", "them", "they are"];
+    const cut =
+      own.length === 1
+        ? `in ${laterToken((own[0] as CutLine).mark)}`
+        : `later: ${own.map(({ mark }) => `${mark} in ${laterToken(mark)}`).join("; ")}`;
+    return `Rip ${series(own.map((line) => listed(work, line.parts)))} to width now${setting}: ${work.print((own[0] as CutLine).width)}. Leave ${they} as long as ${are}, to be cut to length ${cut}.`;
+  });
+  const left = later
+    .filter((line) => !isRipped(line))
+    .map(
+      (line) =>
+        `Leave ${listed(work, line.parts)} ${isPlanedWhole(work, line.parts) ? keptWhole(work, line) : `as wide and long as ${line.parts.length === 1 ? "it is" : "they are"}, with one edge straight`}: cut to size in ${laterToken(line.mark)}.`,
+    );
+  return [...ripped, ...left];
 }

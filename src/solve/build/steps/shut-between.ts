@@ -6,7 +6,7 @@ import { makingOf } from "../../design/making/plain.ts";
 import type { Between, Design, Making, Part } from "../../design.ts";
 import { notchedRound } from "../notched.ts";
 import { components, LOOSE, linksOf } from "../order/links.ts";
-import { roundIn } from "../round.ts";
+import { flushOn, roundIn } from "../round.ts";
 import { SIZES, tightIn } from "../tight.ts";
 import type { Work } from "./draft.ts";
 import { grouped } from "./grouped.ts";
@@ -28,6 +28,8 @@ export function withFitted(known: Known): Design {
     ...steps.flatMap((moves) => moves.flatMap((move) => shutApart(known, move))),
     ...steps.flatMap((moves) => shutIn(known, moves)),
   ]);
+  for (const [id, place] of steps.flatMap((moves) => moves.flatMap((move) => hungOn(known, move, shut))))
+    shut.set(id, place);
   if (shut.size === 0) return design;
   const over = RESERVED[design.units];
   const fitted = (part: Part): Part => {
@@ -51,6 +53,17 @@ export const measuredElsewhere = ({ plan, part }: Pick<Work, "plan" | "part">): 
 function shutApart(known: Known, move: Move): readonly Place[] {
   if (!move.arrivesBuilt || move.work.every(({ joint }) => LOOSE.includes(joint.kind))) return [];
   return betweenIn(known, move.arriving, move.present);
+}
+
+/** The parts of a lid or a door which lie on what is cut round something when it is shut, and end flush with that. */
+function hungOn(known: Known, move: Move, shut: ReadonlyMap<string, Place[1]>): readonly Place[] {
+  if (!move.arrivesBuilt || !move.work.some(({ joint }) => joint.kind === "hinged")) return [];
+  const isRound = (id: string): boolean => shut.get(id)?.between.some(({ round }) => round) === true;
+  const round = move.present.filter(isRound).map(known.part);
+  return move.arriving.map(known.part).flatMap((part): readonly Place[] => {
+    const between = SIZES.flatMap((size) => flushOn(part, size, round) ?? []);
+    return isFree(known, part) && between.length > 0 ? [[part.id, { between }]] : [];
+  });
 }
 
 /** The parts of a step that come between what stood before it, by id. */

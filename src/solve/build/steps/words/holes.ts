@@ -199,7 +199,9 @@ function placeTexts(work: Work, part: Part, list: readonly Hole[]): readonly str
     if (row) row.across.push(...across);
     else rows.set(key, { along: key, place: hole.at[long], across });
   }
-  return inRuns([...rows.values()]).map((run) => runText(work, part, long, run));
+  // Pins are all marked from one end, on both sides: so shelves lie level.
+  const isPin = list[0]?.kind === "pin";
+  return inRuns([...rows.values()]).map((run) => runText(work, part, long, run, isPin));
 }
 
 interface Row {
@@ -230,15 +232,19 @@ function inRuns(rows: readonly Row[]): readonly (readonly Row[])[] {
   return runs.every((run) => run.length === 1) ? rows.map((row) => [row]) : runs;
 }
 
-function runText(work: Work, part: Part, long: AxisIndex, run: readonly Row[]): string {
+function runText(work: Work, part: Part, long: AxisIndex, run: readonly Row[], isPin: boolean): string {
   const [first, second] = run;
   const across = series(first?.across ?? []);
   if (!first || !second) return across === "" ? `– ${first?.along}.` : `– ${first?.along}: ${across}.`;
   const last = run.at(-1) as Row;
-  const end = `the ${faceOf(long, false)} ${sideWord(part, long)}`;
-  const from = (row: Row): string => work.place(subtract(row.place, part.blank.low[long]));
+  // As each row alone is: from the end that is nearer to all of them.
+  const { low, high } = part.blank;
+  const isHigh = !isPin && less(subtract(high[long], first.place), subtract(first.place, low[long]));
+  const end = `the ${faceOf(long, isHigh)} ${sideWord(part, long)}`;
+  const off = ({ place }: Row): Length => (isHigh ? subtract(high[long], place) : subtract(place, low[long]));
+  const from = (row: Row): string => work.place(off(row));
   const step = subtract(second.place, first.place);
   // Between two marks of the tape it would add up to something else: they are stepped off.
   const apart = equal(markable(step, work.design.units), step) ? `, ${work.print(step)} apart` : " at even distances";
-  return `– ${numberWord(run.length)} rows${apart}, from ${from(first)} to ${from(last)} from ${end}${across === "" ? "" : `: ${across}`}.`;
+  return `– ${numberWord(run.length)} rows${apart}, from ${from(isHigh ? last : first)} to ${from(isHigh ? first : last)} from ${end}${across === "" ? "" : `: ${across}`}.`;
 }

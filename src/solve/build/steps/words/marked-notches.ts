@@ -7,9 +7,10 @@ import { notchFor } from "../../notched.ts";
 import { called, listed, series, type Work } from "../draft.ts";
 import { spanOf } from "./boxes.ts";
 
-export function notchTexts(work: Work, part: Part): readonly string[] {
+export function notchTexts(work: Work, part: Part, brief: boolean): readonly string[] {
   const round = makingOf(part).notchedRound ?? [];
   if (round.length === 0) return [];
+  if (brief) return [`Notches: marked from ${listed(work, round)}, as its step tells.`];
   const plays = (["length", "width"] as const).flatMap((size) => {
     const own = round.map((id) => playAt(part, work.part(id), indexOf(part.axes[size])));
     const least = own.reduce((so, each) => (less(each, so) ? each : so));
@@ -18,10 +19,20 @@ export function notchTexts(work: Work, part: Part): readonly string[] {
       : [];
   });
   const play = plays.length > 0 ? ` Saw them larger than drawn by their play: ${series(plays)}.` : "";
+  const own = called(work, part.id);
+  const hold = round.every((id) => endsAbove(part, work.part(id)))
+    ? `Lay the ${own} on their ends, over where it will come, standing out on every side as much as it will, and draw round each from below.`
+    : `Hold the ${own} to them where it will come, standing out on every side as much as it will, and draw round each.`;
   return [
-    `Notches: mark them from ${listed(work, round)} as they stand, not by the figures of the next step. Hold the ${called(work, part.id)} to them where it will come, standing out on every side as much as it will, and draw round each.${play}`,
+    `Notches: mark them from ${listed(work, round)} as they stand, not by the figures of the next step. ${hold}${play}`,
   ];
 }
+
+/** Whether a part that lies flat can be laid on the end of a post that it is notched round, as near above its place as it is thick. */
+const endsAbove = ({ body, axes, thickness }: Part, { body: post }: Part): boolean =>
+  indexOf(axes.thickness) === 2 &&
+  !less(post.high[2], body.high[2]) &&
+  less(subtract(post.high[2], body.high[2]), thickness);
 
 /** How far the inner wall of a notch stays off what goes through it. */
 function playAt(part: Part, other: Part, axis: AxisIndex): Length {

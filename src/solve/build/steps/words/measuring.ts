@@ -12,11 +12,12 @@ import { againstOneText } from "./against-one.ts";
 import { calledAmong } from "./by-place.ts";
 import { isGluedCase, isRow, outermost } from "./cut-alike.ts";
 import { notchTexts } from "./marked-notches.ts";
+import { mitredText } from "./mitred.ts";
 import { roomToSwell } from "./room-to-swell.ts";
 import { gapsBefore } from "./rows.ts";
 
-/** Of parts that are alike, the first of which stands for all. */
-export function measureTexts(work: Work, ids: readonly string[]): readonly string[] {
+/** Of parts that are alike, the first of which stands for all. `brief`: what is marked in its place is told by its step only. */
+export function measureTexts(work: Work, ids: readonly string[], brief = false): readonly string[] {
   const part = work.part(ids[0] as string);
   const parts = isCutAlike(work, ids) ? ids.map(work.part) : [part];
   const sizes = SIZES.map((size) => {
@@ -29,7 +30,9 @@ export function measureTexts(work: Work, ids: readonly string[]): readonly strin
       const one = size === "width" && bands === "" ? againstOneText(work, part, axis) : null;
       return one ? `${name}: expected ${expected}. ${one}.` : `${name}: ${expected}, from the list${bands}.`;
     }
-    if (between.round) return `${name}: expected ${expected} from point to point. ${roundText(work, between.pairs)}`;
+    const { mitred } = between;
+    if (mitred && brief) return `${name}: expected ${expected} from point to point, marked as its step tells.`;
+    if (mitred) return `${name}: expected ${expected} from point to point. ${mitredText(work, part, mitred)}`;
     const swells = swellOf(work, part, size, between);
     const line = work.line(part.id);
     const gaps = less(ZERO, swells) ? gapsAround(work, between.pairs, axis) : ZERO;
@@ -41,21 +44,18 @@ export function measureTexts(work: Work, ids: readonly string[]): readonly strin
       : "";
     return `${name}: expected ${expected}${dry}. Measure from ${placesOf(work, parts, size, between)}${bands}${changes(work, between)}${room}.`;
   });
-  return [...sizes, ...notchTexts(work, part)];
+  return [...sizes, ...notchTexts(work, part, brief)];
 }
 
 /** What the gaps in a row beside it take in dry weather. */
 const gapsAround = (work: Work, pairs: readonly Pair[], axis: AxisIndex): Length =>
   [...new Set(pairs.flat())].map((id) => gapsBefore(work, id, axis)).reduce(add, ZERO);
 
-/** How a part is cut round what it is put on: no figure for its length is as good as that. */
-function roundText(work: Work, [pair]: readonly Pair[]): string {
-  const [low, high] = pair ?? ["", ""];
-  const [from, to] =
-    low === high
-      ? [`one end of the ${called(work, low)}`, "its other end"]
-      : [low, high].map((id) => `the outer face of the ${calledAmong(work, id, [low, high])}`);
-  return `Saw one mitre, as the step for it tells; hold the piece in its place, the heel of that mitre (its inner corner) at ${from}, and mark the heel of the other where it comes to ${to}. Saw that mitre there.`;
+/** Whether a part that waits has one of its sizes by the list all the same. */
+export function isAsListed(work: Work, id: string, size: Between["size"]): boolean {
+  const part = work.part(id);
+  const { cut, banding, between } = makingOf(part);
+  return cut === "piece" && between !== undefined && banding.length === 0 && roomAt(work, part, size) === null;
 }
 
 /** Whether several are measured once, and all cut so: all of them between the same parts of a glued case, or in a row from one to the next. */
@@ -125,8 +125,8 @@ interface Room {
   readonly play: Length;
   /** What is let in at both ends together. */
   readonly letIn: Length;
-  /** It reaches round them, mitred. */
-  readonly round?: boolean;
+  /** It reaches round them, mitred, or ends flush with them. */
+  readonly mitred?: Between;
   /** At its low and its high end: what it lies in there, and is measured to the wall of; null: the face is. */
   readonly into?: readonly [low: string | null, high: string | null];
 }
@@ -142,7 +142,7 @@ function roomAt(work: Work, part: Part, size: Between["size"]): Room | null {
         pairs: [own.parts, ...(own.also ?? [])],
         play: ZERO,
         letIn: ZERO,
-        round: own.round === true,
+        ...((own.round || own.flush) && { mitred: own }),
         into: intoOf(work, part, axis),
       };
     // On pins it has its play between what those are in.
