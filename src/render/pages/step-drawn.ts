@@ -92,10 +92,14 @@ export function shownInSteps(plan: Plan, width: number): readonly Shown[] {
       part && holes && line
         ? drawnPart({ ...plan, build: { ...build, holes } }, line, part, { ...how, noted: false })
         : null;
+    const cut = cuts.get(step.number);
+    const below = cut ? withCut(plan, step, cut, width) : (drawn: Drawn): Drawn => drawn;
     const drawn = drawnIn({ width });
     if (drawn) {
       const tells = (drawn.scale?.tells ?? RICH) / RICH;
       const wide = once(() => {
+        // A section stands in a column.
+        if (cut) return [];
         const over = { width: frame.width, column: width };
         const all = SHARES.flatMap((most) => drawnIn({ ...over, ...(most && { most }) }) ?? []);
         for (let i = 0; i < SMALLER && isCrowded(drawn); i++) {
@@ -110,8 +114,11 @@ export function shownInSteps(plan: Plan, width: number): readonly Shown[] {
       });
       return {
         ...ONLY,
-        picture: drawn,
-        lower: once(() => drawnIn({ width, low: true })),
+        picture: below(drawn),
+        lower: once(() => {
+          const low = drawnIn({ width, low: true });
+          return low && below(low);
+        }),
         wide,
         tells,
         crowded: () => {
@@ -136,8 +143,6 @@ export function shownInSteps(plan: Plan, width: number): readonly Shown[] {
     first.set(full.key, step);
     const whole = build.parts.find(({ id }) => id === part?.id);
     const told = whole && line ? drawnPart(plan, line, whole, { width: frame.width, noted: false }) !== null : false;
-    const cut = cuts.get(step.number);
-    const below = cut ? withCut(plan, step, cut, width) : (drawn: Drawn): Drawn => drawn;
     const shown = (picture: Picture): Drawn =>
       below(told && line ? elsewhere(plainly(picture), line.mark, width) : plainly(picture));
     const few = step.shows.fresh.length + step.shows.present.length < SOME;
@@ -146,7 +151,6 @@ export function shownInSteps(plan: Plan, width: number): readonly Shown[] {
       ...ONLY,
       picture: shown(full),
       wide: () => {
-        // A section stands in a column.
         if (few || cut) return [];
         return WIDE.flatMap((height) => {
           const found = full.wide({ width: frame.width, height });
