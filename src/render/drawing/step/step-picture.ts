@@ -12,6 +12,7 @@ import { fitInto, heightOf, widthOf } from "../fit.ts";
 import { SPECK, takePicture } from "../picture.ts";
 import { shareSeen } from "../visibility.ts";
 import type { StepPicture, StepPictureOptions } from "./asked.ts";
+import { BUTTON_CUT, seatsOf } from "./button-cut.ts";
 import { drawnOnce, type Painted } from "./drawn.ts";
 import { pictureFromAbove } from "./from-above.ts";
 import { mouthsOf } from "./mouths.ts";
@@ -54,7 +55,9 @@ export function stepPicture(build: Build, whatIsDone: Step, options: StepPicture
     : step.shows.as
       ? null
       : otherSide(build, scene, view, ceiling);
-  const size = other ? { ...frame, height: Math.max(frame.height, options.tall ?? 0) } : frame;
+  // What is shown cut through stands below the picture rather than beside it, where that is larger so.
+  const isCut = !told.has(BUTTON_CUT) && seatsOf(build, scene).length > 0;
+  const size = other || isCut ? { ...frame, height: Math.max(frame.height, options.tall ?? 0) } : frame;
   const take = (of: Scene, from: View, isAlone = false, at = step): Taken => {
     const extent = sceneExtent(of, from);
     const fit = fitInto(extent, size, sizeFor(extent, size, before?.scale ?? null));
