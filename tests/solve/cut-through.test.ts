@@ -51,6 +51,18 @@ describe("what a section through a joint tells", () => {
     ]);
   });
 
+  // A disc of 19 mm, 3 mm thick, its middle 6 mm behind the inner face, so that it is open there; the two discs 16 mm apart, square across the grain of the top.
+  test("a figure-eight fastener: its recess where that is bored, and both screws where it is screwed on", () => {
+    expect(sizes("workbench-cart", "Drill the upper end rails (F)")).toEqual([
+      ["from the right of F to the middle of the recess", millimetres(6)],
+      ["how wide the recess is", millimetres(19)],
+      ["how deep the recess is", millimetres(3)],
+    ]);
+    expect(sizes("workbench-cart", "Add the plywood top (I)")).toEqual([
+      ["from the screw in F to the one in I, square to the right", millimetres(16)],
+    ]);
+  });
+
   // The settings of the hinge in the plan, which names them as its maker does.
   test("a cup hinge", () => {
     expect(sizes("spice-cabinet", "Hang the left door")).toEqual([

@@ -17,25 +17,28 @@ const HIGH = 150;
 const BETWEEN = 10;
 
 /** What is drawn of a step, with the section below it. */
-export function withCut(plan: Plan, step: Step, cut: CutThrough, width: number): (above: Drawn) => Drawn {
-  const { build, pen, printer } = plan;
-  const shown = new Set([...step.shows.fresh, ...step.shows.present]);
-  const section = picture(cutDrawing(build, cut, shown, { width, height: HIGH, pen }));
-  const text: Rich = [
-    { text: `Cut through ${cut.what}, seen from ${viewOf(cut).name}. `, font: "regular" },
-    ...cut.sizes.flatMap(({ says, size, isPlace }, i, all): Exclude<Rich, string>[number][] => [
-      { text: LETTERS[i] ?? "", font: "italic" },
-      {
-        text: `: ${isPlace ? printer.set(size) : pen.print(size)}\u00a0${printer.unit}, ${says}${i === all.length - 1 ? "." : "; "}`,
-        font: "regular",
-      },
-    ]),
-  ];
-  const key = paragraph(text, TYPE.caption, width);
-  return (above) => ({
-    ...above,
-    height: above.height + BETWEEN + section.height + 4,
-    key: [...(above.key ?? []), ...key],
-    paint: (x, y) => [...above.paint(x, y), section.paint(x, y + above.height + BETWEEN)],
-  });
-}
+export const withCut =
+  (plan: Plan, step: Step, cut: CutThrough, width: number) =>
+  (above: Drawn): Drawn => {
+    const { build, pen, printer } = plan;
+    const shown = new Set([...step.shows.fresh, ...step.shows.present]);
+    // A letter stands for one thing in a step.
+    const letters = LETTERS.slice(above.lettered ?? 0);
+    const section = picture(cutDrawing(build, cut, shown, { width, height: HIGH, pen, letters }));
+    const text: Rich = [
+      { text: `Cut through ${cut.what}, seen from ${viewOf(cut).name}. `, font: "regular" },
+      ...cut.sizes.flatMap(({ says, size, isPlace }, i, all): Exclude<Rich, string>[number][] => [
+        { text: letters[i] ?? "", font: "italic" },
+        {
+          text: `: ${isPlace ? printer.set(size) : pen.print(size)}\u00a0${printer.unit}, ${says}${i === all.length - 1 ? "." : "; "}`,
+          font: "regular",
+        },
+      ]),
+    ];
+    return {
+      ...above,
+      height: above.height + BETWEEN + section.height + 4,
+      key: [...(above.key ?? []), ...paragraph(text, TYPE.caption, width)],
+      paint: (x, y) => [...above.paint(x, y), section.paint(x, y + above.height + BETWEEN)],
+    };
+  };

@@ -23,6 +23,8 @@ export interface Drawn {
   readonly measured?: boolean;
   /** Points on paper for each unit; and whether it is drawn with a gap. Of a part to scale. */
   readonly scale?: { readonly points: number; readonly broken: boolean; readonly bent: number; readonly tells: number };
+  /** How many of the small letters it takes. */
+  readonly lettered?: number;
   /** What its letters stand for, below it. */
   readonly key?: readonly Atom[];
   /** What is drawn among the text, above the sentence that begins so. */
@@ -125,6 +127,7 @@ export function drawnPart(
     height: onGrid(head.height + BELOW_WORDS + shown.height + 4),
     measured: true,
     scale: { points: made.points, broken: made.broken, bent: made.bent, tells: made.tells },
+    lettered: made.bores.length,
     key: keyOf(made.bores, plan).flatMap((rich, i, all) =>
       paragraph(rich, TYPE.caption, column, { keep: i < all.length - 1 }),
     ),

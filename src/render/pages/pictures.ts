@@ -3,6 +3,7 @@ import type { Layout } from "../../solve/build.ts";
 import type { Item } from "../document.ts";
 import {
   type Drawing,
+  type StepPicture as Drawn,
   explodedView,
   layoutDrawing,
   pieceView,
@@ -70,7 +71,8 @@ export function stepPictures({ build, pen }: Plan, size: Size, tall: number): St
   let before: Take | null = null;
   const told = new Set<string>();
   return build.steps.map((step) => {
-    const drawn = stepPicture(build, step, { frame: at(size), pen, before, told, tall });
+    // It is drawn again in other frames later, when more is told.
+    const drawn = stepPicture(build, step, { frame: at(size), pen, before, told: new Set(told), tall });
     before = drawn.take;
     if (drawn.close !== null) told.add(drawn.close);
     const full = picture(drawn, true);
@@ -80,12 +82,18 @@ export function stepPictures({ build, pen }: Plan, size: Size, tall: number): St
     };
     const within = (other: Partial<Size>) => {
       const found = drawn.within(other);
-      const larger = found?.size && drawn.two !== null ? found.size / drawn.two : null;
+      const usual = drawn.two ?? (drawn.close !== null ? sizeInColumn(drawn, other.height) : null);
+      const larger = found?.size && usual ? found.size / usual : null;
       return found && { ...picture(found, true), larger };
     };
     const { key, highest, frame } = drawn;
     return { ...full, key, lower, highest, room: frame.height, higher: (height) => within({ height }), wide: within };
   });
 }
+
+/** Points for each unit of what has a detail beside it, which takes some of the width: as high as it may be, as large as it gets in its column. */
+const sizeInColumn = ({ take, within, highest, frame }: Drawn, most = frame.height): number | null =>
+  take && Math.max(take.scale, within({ height: Math.max(frame.height, Math.min(highest, most)) })?.size ?? 0);
+
 export const layoutPicture = ({ build, pen }: Plan, layout: Layout, size: Size, close: boolean): Picture =>
   picture(layoutDrawing(build, layout, { frame: at(size), pen, close }), true);

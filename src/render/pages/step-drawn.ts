@@ -7,6 +7,7 @@ import { baseline } from "../typeset/atom.ts";
 import type { Tightness } from "../typeset/columns.ts";
 import { label } from "../typeset/lines.ts";
 import { buttonsInStep } from "./buttons-in-step.ts";
+import { gainOf, isCrowded, isFull, RICH } from "./crowded.ts";
 import { withCut } from "./cut-in-step.ts";
 import { type Drawn, drawingOf, drawnPart, PART_DRAWINGS, partInStep } from "./drawn-part.ts";
 import { jigsInStep } from "./jigs-in-step.ts";
@@ -32,17 +33,8 @@ const WIDE = [250, 200] as const;
 /** Shares of the page's height that the drawing of a part then takes at most; the usual ones first. And so many smaller scales are tried. */
 const SHARES = [null, 0.44, 0.38, 0.32, 0.27] as const;
 const SMALLER = 2;
-/** Numbers so far from their places, in points, crowd a drawing, and so does a smaller scale than this. */
-const BENT = 16;
-const SMALLEST = 72 / 406_400 / 16.5;
-/** The same of one that has so many times as many numbers around it as a plain one. */
-const SMALLEST_FULL = 72 / 406_400 / 15.5;
-const FULL = 1.5;
 /** With fewer numbers around it a drawing is plain, and is drawn no more than so many times as large as in a column. */
-const RICH = 10;
 const PLAIN = 1.7;
-/** So much larger it is drawn at least where that helps. */
-const HELPS = 1.3;
 /** A picture that gets no larger than this by it stays in its column. */
 const WORTH = 1.15;
 
@@ -92,10 +84,14 @@ export function shownInSteps(plan: Plan, width: number): readonly Shown[] {
       part && holes && line
         ? drawnPart({ ...plan, build: { ...build, holes } }, line, part, { ...how, noted: false })
         : null;
+    const cut = cuts.get(step.number);
+    const below = cut ? withCut(plan, step, cut, width) : (drawn: Drawn): Drawn => drawn;
     const drawn = drawnIn({ width });
     if (drawn) {
       const tells = (drawn.scale?.tells ?? RICH) / RICH;
       const wide = once(() => {
+        // A section stands in a column.
+        if (cut) return [];
         const over = { width: frame.width, column: width };
         const all = SHARES.flatMap((most) => drawnIn({ ...over, ...(most && { most }) }) ?? []);
         for (let i = 0; i < SMALLER && isCrowded(drawn); i++) {
@@ -110,15 +106,14 @@ export function shownInSteps(plan: Plan, width: number): readonly Shown[] {
       });
       return {
         ...ONLY,
-        picture: drawn,
-        lower: once(() => drawnIn({ width, low: true })),
+        picture: below(drawn),
+        lower: once(() => {
+          const low = drawnIn({ width, low: true });
+          return low && below(low);
+        }),
         wide,
         tells,
-        crowded: () => {
-          if (!isCrowded(drawn)) return 0;
-          const most = Math.max(1, ...wide().map(({ larger }) => larger));
-          return most < HELPS ? 0 : 1 - 1 / (most * most);
-        },
+        crowded: () => (isCrowded(drawn) ? gainOf(wide()) : 0),
       };
     }
     const same = first.get(full.key);
@@ -136,26 +131,25 @@ export function shownInSteps(plan: Plan, width: number): readonly Shown[] {
     first.set(full.key, step);
     const whole = build.parts.find(({ id }) => id === part?.id);
     const told = whole && line ? drawnPart(plan, line, whole, { width: frame.width, noted: false }) !== null : false;
-    const cut = cuts.get(step.number);
-    const below = cut ? withCut(plan, step, cut, width) : (drawn: Drawn): Drawn => drawn;
     const shown = (picture: Picture): Drawn =>
       below(told && line ? elsewhere(plainly(picture), line.mark, width) : plainly(picture));
     const few = step.shows.fresh.length + step.shows.present.length < SOME;
     const higher = new Map<number, Drawn | null>();
+    const wide = once(() => {
+      if (few || cut) return [];
+      return WIDE.flatMap((height) => {
+        const found = full.wide({ width: frame.width, height });
+        // A high picture gets as large in its column.
+        const higher = Math.max(full.height, Math.min(full.highest, TALL, height));
+        const larger = found?.larger ?? (found?.height ?? 0) / higher;
+        return found && larger > WORTH ? { drawn: shown(found), larger } : [];
+      });
+    });
     return {
       ...ONLY,
       picture: shown(full),
-      wide: () => {
-        // A section stands in a column.
-        if (few || cut) return [];
-        return WIDE.flatMap((height) => {
-          const found = full.wide({ width: frame.width, height });
-          // A high picture gets as large in its column.
-          const higher = Math.max(full.height, Math.min(full.highest, TALL, height));
-          const larger = found?.larger ?? (found?.height ?? 0) / higher;
-          return found && larger > WORTH ? { drawn: shown(found), larger } : [];
-        });
-      },
+      wide,
+      crowded: () => (isFull(build, step) ? gainOf(wide()) : 0),
       // One part alone shows no more by being larger.
       most: few ? 0 : Math.min(TALL, full.highest) - full.room,
       taller: (more) => {
@@ -166,7 +160,8 @@ export function shownInSteps(plan: Plan, width: number): readonly Shown[] {
         return higher.get(more) ?? null;
       },
       lower: (how) => {
-        if (how === "least" && step.shows.fresh.length > FEW) return null;
+        // What is hardly seen as it is gets no smaller.
+        if ((how === "least" && step.shows.fresh.length > FEW) || isFull(build, step)) return null;
         const low = full.lower(LOW[how]);
         return low && shown(low);
       },
@@ -190,9 +185,6 @@ const isClearer = ({ scale }: Drawn, { scale: other }: Drawn): boolean =>
   scale !== undefined &&
   other !== undefined &&
   (scale.points > WORTH * other.points || (other.broken && !scale.broken && scale.points >= other.points));
-
-const isCrowded = ({ scale }: Drawn): boolean =>
-  scale !== undefined && (scale.bent > BENT || scale.points < (scale.tells < FULL * RICH ? SMALLEST : SMALLEST_FULL));
 
 /** A gap hides as much as a scale that is so much smaller. */
 const GAP = 1.5;

@@ -1,11 +1,15 @@
 import { describe, expect, test } from "vitest";
 import { chosen, spans } from "../../../src/render/drawing/dimension/chain.ts";
+import { closes } from "../../../src/render/drawing/dimension/closing.ts";
 import { drawRows } from "../../../src/render/drawing/dimension/rows.ts";
 import { sideOf } from "../../../src/render/drawing/dimension/side.ts";
 import { threeViews } from "../../../src/render/drawing/index.ts";
 import { crosses, Plate, passes } from "../../../src/render/drawing/plate.ts";
+import { makePlan } from "../../../src/render/pages/plan.ts";
 import { inches, type Length, roundTo, subtract, sum, toInches } from "../../../src/units/index.ts";
+import { built } from "../../examples/compiled.ts";
 import { numbers } from "../../geometry/picture/scenes.ts";
+import { plain } from "../../solve/told/examples.ts";
 import { bench, bookcase, pen } from "./fixture.ts";
 import { paths, segmentsOf, texts, words } from "./look.ts";
 
@@ -206,4 +210,34 @@ test("no two extension lines run side by side closer than 0.7 mm (ISO 128-2), up
   const ends = upright.filter(({ along, high }) => along > 150 && along < 250 && high >= 200);
   expect(ends.map(({ along }) => along).sort()).toEqual([199, 200]);
   for (const { low, high } of ends) expect(low - high).toBeLessThan(8);
+});
+
+// By hand: a leg 2 1/4 wide that leans 1 in 8 is 2 1/4 × √65/8 = 2.267 wide where it is cut level, which is 2 17/64 to the nearest mark and 2 1/4 to a plan's 1/16.
+describe("a size is told alike in every chain of a drawing", () => {
+  const sixteenths = (length: Length) => roundTo(length, inches(1, 16));
+  const onRule = (length: Length) => roundTo(length, inches(1, 64));
+  const leg = inches(2267, 1000);
+  const pens = {
+    print: (length: Length) => String(toInches(length)),
+    printed: (length: Length) => (onRule(length) === length ? length : sixteenths(length)),
+    marked: onRule,
+  };
+  const top = [inches(7), sum([inches(7), leg])];
+
+  test("where each rounds to a coarser mark and that adds up", () => {
+    expect(closes([inches(0), ...top, inches(54)], pens)).toBe(true);
+    expect(spans(top, inches(0), inches(54), pens)[1]?.text).toBe("2.267");
+  });
+
+  test("and where another chain had to be finer", () => {
+    expect(spans(top, inches(0), inches(54), { ...pens, finely: true })[1]?.text).toBe(String(2 + 17 / 64));
+  });
+
+  test("the desk's legs are as wide at the top as at the foot", () => {
+    const desk = built("loan-desk");
+    const { pen: own } = makePlan(desk, frame);
+    const told = words(threeViews(desk, { frame, pen: own }).items).map(plain);
+    expect(told.filter((text) => text === "2 17/64")).toHaveLength(4);
+    expect(told).toContain("35 15/32");
+  });
 });

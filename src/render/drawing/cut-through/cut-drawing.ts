@@ -35,7 +35,12 @@ export function cutDrawing(
   build: Build,
   cut: CutThrough,
   shown: ReadonlySet<string>,
-  { width, height, pen }: { readonly width: number; readonly height: number; readonly pen: Pen },
+  {
+    width,
+    height,
+    pen,
+    letters: letter = LETTERS,
+  }: { readonly width: number; readonly height: number; readonly pen: Pen; readonly letters?: string },
 ): Drawing & { readonly height: number } {
   const view = viewOf(cut);
   const flat = (p: Point): Point2 => picturePoint(view, toVec(p));
@@ -54,7 +59,7 @@ export function cutDrawing(
   const rounds = cut.rounds.map(({ at, diameter }) => ({ at: flat(at), radius: toNumber(diameter) / 2 }));
   const spans = cut.sizes.flatMap(({ spans: all }, i) =>
     all.map(({ from, to, off }) => ({
-      ...{ letter: LETTERS[i] ?? "", from: flat(from), to: flat(to) },
+      ...{ letter: letter[i] ?? "", from: flat(from), to: flat(to) },
       beside: besideOf(off, view),
     })),
   );

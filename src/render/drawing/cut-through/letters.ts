@@ -7,7 +7,7 @@ import { type Box, grown, type Plate, type Segment } from "../plate.ts";
 import { NARROW } from "../strokes.ts";
 
 /** Of the sizes, in their order. */
-export const LETTERS = "abcdefgh";
+export const LETTERS = "abcdefghijkmnpqrstuvwxyz";
 
 /** Where it stands, as in the plane of the page. */
 export type Beside = "above" | "below" | "left" | "right";

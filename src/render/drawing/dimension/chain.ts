@@ -1,5 +1,6 @@
 /** Which stations become a chain of dimensions, and what is written in it. */
 import { add, compare, equal, type Length, subtract, TOLERANCE, toNumber } from "../../../units/index.ts";
+import { closing, type Printing } from "./closing.ts";
 import { MATTERS, type Station } from "./stations.ts";
 
 /** One dimension of a chain; `text` is what is printed. */
@@ -164,13 +165,6 @@ function isOutermost(station: Station, all: readonly Station[], middle: number):
   );
 }
 
-export interface Printing {
-  readonly print: (length: Length) => string;
-  /** The length that is printed for one; and the nearest that a rule has a mark for. */
-  readonly printed?: (length: Length) => Length;
-  readonly marked?: (length: Length) => Length;
-}
-
 /**
  * The dimensions between the stops, or of those between `from` and `to` alone; three or more alike in a row become one,
  * "5 × 3 1/2", or "4 equal: 21 5/16" where a rule has no mark for one of them. As they are printed they add up to the whole.
@@ -223,22 +217,4 @@ interface Single {
   readonly to: Length;
   /** As it is printed. */
   readonly size: Length;
-}
-
-/**
- * The sizes between places; where they would not add up as they are printed, those between the marks of a rule that are nearest to
- * the places, from the nearer end, so that both sides have the same.
- */
-function closing(all: readonly Length[], { printed, marked }: Printing): readonly Length[] {
-  const sizesOf = (places: readonly Length[]): Length[] =>
-    places.slice(1).map((to, i) => subtract(to, places[i] as Length));
-  const sizes = sizesOf(all);
-  const [low, high] = [all[0], all.at(-1)];
-  if (!printed || !marked || !low || !high) return sizes;
-  const whole = printed(subtract(high, low));
-  if (equal(sizes.map(printed).reduce(add), whole)) return sizes;
-  const middle = (toNumber(low) + toNumber(high)) / 2;
-  return sizesOf(
-    all.map((at) => (toNumber(at) <= middle ? marked(subtract(at, low)) : subtract(whole, marked(subtract(high, at))))),
-  );
 }

@@ -18,6 +18,8 @@ export interface Captioned {
 
 /** Across, from words to a name that is read on with them; and what that counts, in points of a leader's length. */
 const READ_ON = 60;
+/** The same for a letter in its circle, which is read as the end of the line. */
+const BESIDE = 24;
 const IN_LINE = 150;
 
 /** From words to what is drawn beside them, where there is so much room. */
@@ -44,14 +46,14 @@ export function captioned(words: string, lowest: number, plate: Plate, pen: Pen)
   return { items: [item], box };
 }
 
-/** What speaks against a name in the line of these words: it would be read on with them. */
+/** What speaks against a name or a mark in the line of these words: it would be read on with them. */
 export const offTheLine =
   ({ box }: Captioned, pen: Pen): NonNullable<Manner["toll"]> =>
   ({ mark }, centre) => {
-    if (!box || !isName(mark)) return 0;
+    if (!box) return 0;
     const { left, right, top, bottom } = balloonBox(balloonReach(pen, mark), mark, centre);
     const [aside, above] = [Math.max(box.left - right, left - box.right), Math.max(box.top - bottom, top - box.bottom)];
-    return aside < READ_ON && above < 0 ? IN_LINE : 0;
+    return aside < (isName(mark) ? READ_ON : BESIDE) && above < 0 ? IN_LINE : 0;
   };
 
 /** So much lower than a picture with a border its words stand, in all. */

@@ -12,12 +12,14 @@ import { fitInto, heightOf, widthOf } from "../fit.ts";
 import { SPECK, takePicture } from "../picture.ts";
 import { shareSeen } from "../visibility.ts";
 import type { StepPicture, StepPictureOptions } from "./asked.ts";
+import { BUTTON_CUT, seatsOf } from "./button-cut.ts";
 import { drawnOnce, type Painted } from "./drawn.ts";
 import { pictureFromAbove } from "./from-above.ts";
 import { mouthsOf } from "./mouths.ts";
 import { otherSide } from "./other-side.ts";
 import { ceilingOf, type Scene, sceneOf } from "./scene.ts";
 import { highestFor, sceneExtent, sizeFor, type Taken } from "./shot.ts";
+import { inTurns, TURNS } from "./turns.ts";
 import { drawnTwice, highestOfTwo, LOWEST_OF_TWO, wordsOfTwo } from "./two.ts";
 import { chooseView } from "./views.ts";
 import { wallFixing } from "./wall/fixing.ts";
@@ -25,7 +27,9 @@ import { wallPicture } from "./wall/wall-picture.ts";
 
 const NOTHING: ReadonlySet<string> = new Set();
 
-export function stepPicture(build: Build, step: Step, options: StepPictureOptions): StepPicture {
+export function stepPicture(build: Build, whatIsDone: Step, options: StepPictureOptions): StepPicture {
+  const turns = inTurns(whatIsDone);
+  const step = turns?.[0] ?? whatIsDone;
   const { frame, pen, told = NOTHING } = options;
   const before = options.before?.unit === step.unit ? options.before : null;
   const scene = sceneOf(build, step);
@@ -46,25 +50,39 @@ export function stepPicture(build: Build, step: Step, options: StepPictureOption
   const opaque = items.filter(({ id }) => fresh.has(id) || !clear.has(id));
   const subject = { items: opaque, mouths, fresh: step.shows.as ? fresh : parts, hardware: halvesOf(scene) };
   const view = chooseView(subject, ceiling, before?.view ?? null);
-  const other = step.shows.as ? null : otherSide(build, scene, view, ceiling);
-  const size = other ? { ...frame, height: Math.max(frame.height, options.tall ?? 0) } : frame;
-  const take = (of: Scene, from: View, isAlone = false): Taken => {
+  const other = turns
+    ? { view, scene: sceneOf(build, turns[1]), only: null }
+    : step.shows.as
+      ? null
+      : otherSide(build, scene, view, ceiling);
+  // What is shown cut through stands below the picture rather than beside it, where that is larger so.
+  const isCut = !told.has(BUTTON_CUT) && seatsOf(build, scene).length > 0;
+  const size = other || isCut ? { ...frame, height: Math.max(frame.height, options.tall ?? 0) } : frame;
+  const take = (of: Scene, from: View, isAlone = false, at = step): Taken => {
     const extent = sceneExtent(of, from);
     const fit = fitInto(extent, size, sizeFor(extent, size, before?.scale ?? null));
     const behind = isAlone ? hiddenIn(of, from) : NOTHING;
     const picture = takePicture(of.items, from, fit, {
       ...{ clear, speck: SPECK.step, hidden: behind.size > 0 },
     });
-    return { build, step, scene: of, view: from, extent, picture, behind, faces: picture.sight.faces() };
+    return { build, step: at, scene: of, view: from, extent, picture, behind, faces: picture.sight.faces() };
   };
   const whole = take(scene, view);
   const say = (length: Length): string => `${pen.print(length)}\u00a0${build.design.units === "mm" ? "mm" : "in"}`;
-  const [own = [], its = []] = other ? wordsOfTwo(view, other, { ceiling, say }) : [];
+  const [own = [], its = []] = turns
+    ? TURNS.map((each) => [each])
+    : other
+      ? wordsOfTwo(view, other, { ceiling, say })
+      : [];
   const two =
     other &&
     ([
       { taken: whole, words: own },
-      { taken: take(other.scene, other.view, other.only !== null), words: its },
+      {
+        taken: take(other.scene, other.view, other.only !== null, turns?.[1]),
+        words: its,
+        ...(turns && { shows: "the end of it" }),
+      },
     ] as const);
   const paint = (where: Frame, scale: number | null): Painted => {
     const page = { frame: where, before: scale, pen, told };

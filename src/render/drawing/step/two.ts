@@ -22,6 +22,8 @@ export const LOWEST_OF_TWO = 176;
 export interface OneOfTwo {
   readonly taken: Taken;
   readonly words: readonly string[];
+  /** What the second one shows, in its description; else how it is fastened. */
+  readonly shows?: string;
 }
 
 /** What they say of themselves, so that the two are not taken for two things. */
@@ -46,7 +48,7 @@ export function drawnTwice(two: readonly [OneOfTwo, OneOfTwo], page: OnPage): Pa
   return {
     ...one,
     items: [...one.items, ...other.items, ...captions],
-    alt: `${one.alt} A second picture shows how it is fastened. ${two[1].words.join(". ")}.`,
+    alt: `${one.alt} A second picture shows ${two[1].shows ?? "how it is fastened"}. ${two[1].words.join(". ")}.`,
   };
 }
 

@@ -1,7 +1,8 @@
 /** Which dimensions go beside which view: each place of the piece is measured once, in the first view that shows it. */
-import { equal, type Length, subtract, TOLERANCE, toNumber } from "../../../units/index.ts";
+import { compare, equal, type Length, subtract, TOLERANCE, toNumber } from "../../../units/index.ts";
 import type { Body } from "../dimension/bodies.ts";
 import { chosen, isAtEnd, spans } from "../dimension/chain.ts";
+import { closes, type Printing } from "../dimension/closing.ts";
 import type { Feet } from "../dimension/extension-lines.ts";
 import type { Measure } from "../dimension/measure.ts";
 import { type Side, type SideName, sideOf } from "../dimension/side.ts";
@@ -25,6 +26,8 @@ export interface Rows {
   readonly chains: readonly Chain[];
   /** Whether the outside size stands here. */
   readonly overall: boolean;
+  /** Whether some chain of the drawing closes only as it is told to the marks of a rule: then all are. */
+  readonly finely?: boolean;
 }
 
 /** Two sides of a view, the first of them where it makes no difference. */
@@ -46,10 +49,14 @@ export function dimensioning(
   bodies: readonly Body[],
   aspects: readonly Aspect[],
   wanted: readonly Wanted[],
-  { scale, before = [[], [], []] }: { readonly scale: number; readonly before?: Measured },
+  {
+    scale,
+    before = [[], [], []],
+    printing,
+  }: { readonly scale: number; readonly before?: Measured; readonly printing?: Printing },
 ): readonly Rows[] {
   const measured = before.map((places) => [...places]) as [Length[], Length[], Length[]];
-  return wanted.flatMap(({ view, sides, overall }): readonly Rows[] => {
+  const all = wanted.flatMap(({ view, sides, overall }): readonly Rows[] => {
     const aspect = aspects[view];
     if (!aspect) return [];
     const { low, high } = aspect.outside;
@@ -94,6 +101,16 @@ export function dimensioning(
       return { view, side, chains: back ? [...chains, back] : chains, overall };
     });
   });
+  const closesAsPrinted = ({ view, side, chains }: Rows): boolean =>
+    chains.every(({ stops }) => {
+      const aspect = aspects[view] as Aspect;
+      const axis = aspect.axes[side === "below" || side === "above" ? 0 : 1];
+      const { low, high } = aspect.outside;
+      const places = [low[axis], ...stops.map(({ at }) => at).sort(compare), high[axis]];
+      return printing === undefined || closes(places, printing);
+    });
+  const finely = !all.every(closesAsPrinted);
+  return finely ? all.map((each) => ({ ...each, finely })) : all;
 }
 
 /** What stands so little back from the outside that no chain tells it, like a frame under a top, has a dimension of its own. */
@@ -131,7 +148,7 @@ export function shownIn(bodies: readonly Body[], aspects: readonly Aspect[]): Me
 
 /** The rows in places of the page, and where the wood ends from which their extension lines come. */
 export function onSide(
-  { side: name, chains, overall }: Rows,
+  { side: name, chains, overall, finely = false }: Rows,
   { aspect, fit, box }: Laid,
   pen: Pen,
 ): { readonly rows: readonly (readonly Measure[])[]; readonly feet: Feet } {
@@ -152,7 +169,7 @@ export function onSide(
   };
   const rows = chains.map(({ stops, from, to }) => {
     const places = stops.map(({ at }) => at);
-    return spans(places, low[axis], high[axis], pen, { from, to });
+    return spans(places, low[axis], high[axis], { ...pen, finely }, { from, to });
   });
   const whole = { from: low[axis], to: high[axis], text: pen.print(subtract(high[axis], low[axis])) };
   const measures = [...rows, overall ? [whole] : []].map((row) =>

@@ -2,6 +2,7 @@
 import type { Build } from "../../../solve/build.ts";
 import type { Frame } from "../../style.ts";
 import { bodiesOf } from "../dimension/bodies.ts";
+import type { Printing } from "../dimension/closing.ts";
 import type { Pen, Spot } from "../drawing.ts";
 import { heightOf, widthOf } from "../fit.ts";
 import { type Aspect, type Laid, laid } from "./aspect.ts";
@@ -51,7 +52,8 @@ export const rowsOf = (
   build: Pick<Build, "parts" | "motions">,
   aspects: readonly Aspect[],
   scale: number,
-): readonly Rows[] => dimensioning(bodiesOf(build), aspects, WANTED, { scale });
+  printing?: Printing,
+): readonly Rows[] => dimensioning(bodiesOf(build), aspects, WANTED, { scale, ...(printing && { printing }) });
 
 /** The three views at a scale, at the top of the room and in its middle; null where they do not go in. `told`: asked for where they may. */
 export function setOut(

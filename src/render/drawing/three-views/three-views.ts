@@ -28,7 +28,7 @@ export function threeViews(build: Build, { frame, pen }: ThreeViewsOptions): Dra
   if (!outside) return { items: [], alt: "", scale: NOT_TO_SCALE };
   const aspects = aspectsOf(build, outside, build.hardware);
   const at = function* (scale: Scale): Generator<Drawn> {
-    const told = once(() => rowsOf(build, aspects, scale.points));
+    const told = once(() => rowsOf(build, aspects, scale.points, pen));
     for (const order of ORDERS) {
       const places = setOut(told, aspects, scale.points, { room: frame, pen, order });
       const bar: Bar = (spot) => scaleBar(scale, units, pen, spot);

@@ -1,9 +1,10 @@
-/** What a step closes that only a section shows: hinges, and bolts in cross dowels; what has the same sizes once. */
+/** What a step closes or bores that only a section shows: hinges, bolts in cross dowels, figure-eight fasteners; what has the same sizes once. */
 import type { Build, Step } from "../../build.ts";
 import type { CutThrough } from "../model/cut-through.ts";
 import { mountedAt } from "../mounted.ts";
 import { crossDowelCut } from "./cross-dowel.ts";
 import { cupHingeCut } from "./cup-hinge.ts";
+import { figureEightCut, recessCut } from "./figure-eight.ts";
 import { hingeCut } from "./hinge.ts";
 
 /** By the number of the first step that shows it. */
@@ -26,11 +27,18 @@ function closedIn(build: Build, step: Step): readonly CutThrough[] {
     build.hardware.flatMap(({ id, joint }) => (joint !== null && after.has(id) && !before.has(id) ? [joint] : [])),
   );
   const driven = new Set(step.actions.flatMap((action) => (action.do === "drive" ? action.fasteners : [])));
+  const bored = step.actions.flatMap((action) => (action.do === "machine" ? action.holes : []));
   return [
+    ...bored.flatMap((i) => {
+      const hole = build.holes[i];
+      return hole ? (recessCut(build, hole) ?? []) : [];
+    }),
     ...build.joints.flatMap((joint) =>
       hung.has(joint.id) ? (hingeCut(build, joint) ?? cupHingeCut(build, joint) ?? []) : [],
     ),
-    ...build.fasteners.flatMap((each) => (driven.has(each.id) ? (crossDowelCut(build, each) ?? []) : [])),
+    ...build.fasteners.flatMap((each) =>
+      driven.has(each.id) ? (crossDowelCut(build, each) ?? figureEightCut(build, build.holes, each) ?? []) : [],
+    ),
   ];
 }
 

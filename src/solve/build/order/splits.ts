@@ -10,6 +10,7 @@ import { type Filler, shuts } from "./fillers.ts";
 import { type Halves, hangsOn, hangsTogether, type Link, LOOSE } from "./links.ts";
 
 import { reversed } from "./pegs.ts";
+import { wayThrough } from "./way-through.ts";
 import { breaks, type Sequence } from "./wishes.ts";
 
 /** What never changes while an order is looked for. */
@@ -134,9 +135,15 @@ export function splitOf(piece: Piece, parting: Parting, { closing, ...made }: Cl
     nodes > 1 ? moving.reduce((so, part) => so + (piece.volumes[part] ?? 0), 0) : 0,
     // Off comes first what is later in the source, so that assembly follows it.
     -(moving[0] ?? 0),
-    direction,
+    rankOf(piece, halves, along, direction),
   ];
   return { ...made, halves, along, ...(legs && { legs }), sliding: sliding.map(({ joint }) => joint.id), light, cost };
+}
+
+/** The place of its direction; of a way and the same way backwards the much shorter one comes first: a bottom goes in from below, past its rails, and not through the case. */
+function rankOf({ parts }: Piece, halves: Halves, along: Direction, direction: number): number {
+  const [own, back] = [along, reversed(along)].map((way) => wayThrough(parts, halves, way)) as [number, number];
+  return 2 * own < back ? direction - (direction % 2) : 2 * back < own ? direction + 1 - (direction % 2) : direction;
 }
 
 /** Drawers, their fronts, and shelves. */

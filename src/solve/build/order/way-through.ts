@@ -1,0 +1,41 @@
+/** How long a way home is: how far what moves goes along or between what stands. */
+import { dot } from "../../../geometry/vec.ts";
+import { TOLERANCE, UNITS_PER_MM } from "../../../units/index.ts";
+import type { Direction, Part } from "../../design.ts";
+import type { Halves } from "./links.ts";
+
+type Bounds = Pick<Part["solid"], "low" | "high">;
+
+/** In whole mm: from where it has left all behind that it passes or touches with its sides, to its place. Only along an axis; 0 else. */
+export function wayThrough(
+  parts: readonly Pick<Part, "solid">[],
+  { moving, staying }: Halves,
+  along: Direction,
+): number {
+  const axis = ([0, 1, 2] as const).find((i) => Math.abs(along[i]) > SQUARE);
+  if (axis === undefined) return 0;
+  const boxes = (places: readonly number[]): readonly Bounds[] => places.flatMap((place) => parts[place]?.solid ?? []);
+  const stands = boxes(staying);
+  const ways = boxes(moving).flatMap((one) =>
+    stands.flatMap((other) => (isBeside(one, other, axis) ? [past(one, other, axis, dot(along, UNIT[axis]))] : [])),
+  );
+  return Math.round(Math.max(0, ...ways) / UNITS_PER_MM);
+}
+
+/** Cosine of what counts as along an axis. */
+const SQUARE = 1 - 1e-9;
+const UNIT = [
+  [1, 0, 0],
+  [0, 1, 0],
+  [0, 0, 1],
+] as const;
+
+/** Seen along the axis they meet or touch. */
+const isBeside = (one: Bounds, other: Bounds, axis: 0 | 1 | 2): boolean =>
+  ([0, 1, 2] as const).every(
+    (i) => i === axis || (one.low[i] < other.high[i] + TOLERANCE && other.low[i] < one.high[i] + TOLERANCE),
+  );
+
+/** How far it goes back the way that it came until it has the other behind it. */
+const past = (one: Bounds, other: Bounds, axis: 0 | 1 | 2, way: number): number =>
+  way > 0 ? one.high[axis] - other.low[axis] : other.high[axis] - one.low[axis];
