@@ -135,13 +135,13 @@ describe("the drilling table", () => {
   });
 });
 
-it("holes of a cabinet that stands together, for what ties it to its wall, are bored on the bench in that step, over scrap", () => {
+it("holes of a cabinet that stands together, for what ties it to its wall, are bored on the bench before the finish, over scrap", () => {
   const { drilling, steps } = built("old-plans/medicine-cabinet");
   const [wall, ...others] = drilling.filter(({ what }) => what === "hole for wall screw");
   expect(others).toEqual([]);
   expect(wall).toMatchObject({ when: "on the bench", backing: "scrap" });
   const [number] = wall?.steps ?? [];
-  expect(steps.find((step) => step.number === number)?.title).toMatch(/to the wall$/);
+  expect(steps.find((step) => step.number === number)?.title).toMatch(/^Sand the rest of the piece/);
 });
 
 describe("the table of fasteners", () => {

@@ -38,7 +38,9 @@ test("what reaches below the work has room there", () => {
 // The lower rail lies 180 above the foot; the body of the slanted brace, not what is left of it, would reach farther down.
 test("what lies aslant reaches as far down as its wood", () => {
   const [step] = stepsOf("workbench-cart").filter(({ title }) => title.startsWith("Add the left end"));
-  expect(step?.text.map(plain).join(" ")).toContain("Raise the work on blocks more than 180 mm high");
+  expect(step?.text.map(plain).join(" ")).toContain(
+    "Raise the work on blocks 180 mm high, beside the leg (A) and the leg (B)",
+  );
 });
 
 // The base in front stands out 1 in past the box; the top of the bookcase 5/8 in past its bottom and its post.

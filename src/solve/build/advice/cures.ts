@@ -34,11 +34,20 @@ function roomOf({ build, joined }: Traits): "dado" | "rabbet" | "groove" | "mort
   return is("mortise") && !joined("groove", "tongue and groove") ? "mortise" : "groove";
 }
 
+/** What is housed: only boards, where no panel lies free. */
+const housedIn = (traits: Traits): "slat" | "panel" | "board" =>
+  roomOf(traits) === "mortise"
+    ? "slat"
+    : traits.build.joints.some(({ kind, method }) => kind === "floating" && method === "groove") ||
+        roomOf(traits) !== "groove"
+      ? "panel"
+      : "board";
+
 const CURES: readonly Cure[] = [
   {
-    head: (traits) => `A ${roomOf(traits) === "mortise" ? "slat" : "panel"} does not go into its ${roomOf(traits)}.`,
+    head: (traits) => `A ${housedIn(traits)} does not go into its ${roomOf(traits)}.`,
     text: (traits) => {
-      const [what, room] = [roomOf(traits) === "mortise" ? "slat’s end" : "panel’s edge", roomOf(traits)];
+      const [what, room] = [`${housedIn(traits)}’s ${roomOf(traits) === "mortise" ? "end" : "edge"}`, roomOf(traits)];
       return `Sand or plane the ${what} where it is hidden, not the ${room}: a ${room} that has become wide stays wide. If it rattles, glue a shaving or a strip of veneer into the ${room}.`;
     },
     when: ({ joined }) => joined(...HOUSED),

@@ -7,11 +7,12 @@ const DAY = 24 * 60;
 const OVERNIGHT = 8 * 60;
 
 /** `calendar` has the steps by their place in the order of work. Days without work are told together. */
-export function daysOf(steps: readonly Step[], { stints, ends, days }: Calendar): readonly WorkDay[] {
+export function daysOf(steps: readonly Step[], calendar: Calendar): readonly WorkDay[] {
+  const { stints, days } = calendar;
   const rows: WorkDay[] = [];
   for (let day = 0; day < days; day++) {
     const own = stints.filter((stint) => stint.day === day);
-    const dries = driesIn(steps, ends, (day + 1) * DAY, own.length > 0 ? BENCH_DAY : 0);
+    const dries = driesIn(steps, calendar, day, own.length > 0 ? BENCH_DAY : 0);
     const before = rows.at(-1);
     if (
       own.length === 0 &&
@@ -40,14 +41,23 @@ export function daysOf(steps: readonly Step[], { stints, ends, days }: Calendar)
   return rows;
 }
 
-/** What is begun and not over when the work of a day ends, or on a day without work when that begins; long waits only. `worked`: minutes. */
-const driesIn = (steps: readonly Step[], ends: readonly number[], at: number, worked: number): readonly string[] => [
+/**
+ * What is begun and not over when the work of a day ends, or on a day without work when that begins; long waits only. Of what has several coats the first
+ * is on. `worked`: minutes.
+ */
+const driesIn = (
+  steps: readonly Step[],
+  { stints, ends }: Calendar,
+  day: number,
+  worked: number,
+): readonly string[] => [
   ...new Set(
-    steps.flatMap(({ waits }, i) =>
-      waits.flatMap(({ for: what, minutes }) => {
-        const end = ends[i] ?? 0;
-        return minutes >= OVERNIGHT && end > 0 && end <= at && end + minutes > at - DAY + worked ? [what] : [];
-      }),
-    ),
+    steps.flatMap(({ waits }, i) => {
+      const begun = stints.findLast(({ job, later }) => job === i && !later);
+      if (begun === undefined || begun.day > day) return [];
+      return waits.flatMap(({ for: what, minutes }) =>
+        minutes >= OVERNIGHT && (ends[i] ?? 0) + minutes > day * DAY + worked ? [what] : [],
+      );
+    }),
   ),
 ];

@@ -36,7 +36,7 @@ export const fitCatch: Fitter = (site, context) => {
   ];
   const near = said(to) ? site.at : withAxis(site.at, to, add(face, inwards(add(thin, half(reach)))));
   const apart = way < 0 ? subtract(near[to], face) : subtract(face, near[to]);
-  const item = isSame(apart, add(thin, half(reach))) ? site.item : screwedAt(site.item, apart, context);
+  const item = screwedAt(site.item, apart, isSame(apart, add(thin, half(reach))), context);
   const at: Point = said(run) ? near : withAxis(near, run, middle(against.body, run));
   const own = { ...site, item, run, at };
   const body = screwedOn(own, { long: measureOf(item, "long"), wide: reach, thick: high, passed: LUG }, context);
@@ -65,12 +65,12 @@ export const fitCatch: Fitter = (site, context) => {
   };
 };
 
-/** Where the plan itself says how far behind the door its screws go, it has to reach the strike from there: not every catch does. */
-function screwedAt(item: Item, apart: Length, { printItem }: FitterContext): Item {
+/** It has to reach the strike from where it is screwed on, and not every catch does; where the plan itself says how far that is, its name tells it too. */
+function screwedAt(item: Item, apart: Length, isUsual: boolean, { printItem }: FitterContext): Item {
   const value = printItem(apart);
   return {
     ...item,
-    label: `${item.label}, ${value} from its screws to the shut door`,
+    ...(!isUsual && { label: `${item.label}, ${value} from its screws to the shut door` }),
     decides: [...item.decides, { name: "from its screws to the shut door", value }],
   };
 }

@@ -55,7 +55,7 @@ export function apartText(work: Work, list: readonly Fastener[]): string {
   return `, ${all} apart: ${each.join("; ")}`;
 }
 
-/** "about 4 1/2 in" or "4 to 5 in", to the half inch; empty where there is none. */
+/** "about 4 1/2 in" or "4 to 5 in", to the half inch; "evenly about 12 1/4 in", to 1/16 in or 1 mm: so its sum comes out; empty where there is none. */
 function gapText({ design, print }: Work, rows: readonly (readonly Length[])[]): string {
   const gaps = rows.flat();
   const step = design.units === "inch" ? inches(1, 2) : millimetres(10);
@@ -71,7 +71,9 @@ function gapText({ design, print }: Work, rows: readonly (readonly Length[])[]):
     !equal(least, gaps[0] as Length) &&
     rows.some((row) => row.length > 1);
   return equal(least, most)
-    ? `${even ? "evenly " : ""}about ${print(least)}`
+    ? even
+      ? `evenly about ${print(roundTo(gaps[0] as Length, design.units === "inch" ? inches(1, 16) : millimetres(1)))}`
+      : `about ${print(least)}`
     : `${print(least).replace(UNIT, "")} to ${print(most)}`;
 }
 

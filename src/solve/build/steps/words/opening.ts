@@ -91,15 +91,33 @@ function changesText(work: Work, all: readonly Kinded[]): string {
       several.flatMap(({ parts }) =>
         parts.flatMap((part) => (indexOf(part.axes[size]) === axis && runsThrough(part, parts, axis) ? [part.id] : [])),
       );
-    const shared = several.some(({ openings }) => openings.some((each) => each.axis === axis && each.count > 1));
+    const counts = [
+      ...new Set(several.flatMap(({ openings }) => openings.flatMap((one) => (one.axis === axis ? [one.count] : [])))),
+    ];
     const words = [
       ...changing(work, along("length"), "longer or shorter"),
       ...changing(work, along("width"), "wider or narrower"),
     ];
-    return words.length > 0 ? [`${WAYS[axis]}, ${series(words)} by ${shared ? "their share of it" : "as much"}`] : [];
+    return words.length > 0 ? [`${WAYS[axis]}, ${series(words)} by ${shareWords(counts)}`] : [];
   });
   return told.length > 0 ? `Where you measure more or less ${told.join("; ")}.` : "";
 }
+
+/** Several in one opening share what it gets larger or smaller by. */
+function shareWords(counts: readonly number[]): string {
+  const [count = 1] = counts;
+  if (counts.every((each) => each === 1)) return "as much";
+  const share = counts.length === 1 ? SHARES[count] : undefined;
+  return share ? `${share} of it each` : "their share of it";
+}
+
+const SHARES: Readonly<Record<number, string>> = {
+  2: "half",
+  3: "a third",
+  4: "a quarter",
+  5: "a fifth",
+  6: "a sixth",
+};
 
 /** Hinges that are told from both ends of a stile would meet the holes for their other leaves no more. */
 function hingesText(work: Work, all: readonly Kinded[]): readonly string[] {
