@@ -12,8 +12,8 @@ export interface LaidOut extends Lying {
   readonly last: boolean;
   /** A later step proves it, with one screw in each joint. */
   readonly waits: boolean;
-  /** Ids of what came before and is proved by this step. */
-  readonly owed: readonly string[];
+  /** What came before and is proved by this step. */
+  readonly owed: readonly Move[];
 }
 
 /** `own`: the moves of a unit in groups, each of which is a step. */
@@ -34,7 +34,7 @@ export function laidOut(work: Work, unit: Unit, own: readonly (readonly Move[])[
     ({ moves, up }, i): LaidOut => ({
       ...{ moves, up, before: laid[i - 1]?.up ?? STANDING, first: i === 0, last: i === own.length - 1 },
       waits: provedIn[i] !== null,
-      owed: laid.flatMap((earlier, j) => (provedIn[j] === i ? earlier.moves.flatMap(({ arriving }) => arriving) : [])),
+      owed: laid.flatMap((earlier, j) => (provedIn[j] === i ? earlier.moves : [])),
     }),
   );
 }
