@@ -37,7 +37,7 @@ export function likeBefore(
     const other = like.own.flat();
     // Which of their mark they are is told each time: in other words it would be the same.
     const own = [...draft.text.filter((text) => text.startsWith(WRITTEN) && !other.includes(text)), ...other];
-    const head = `${isSame(like) ? "Do as in" : "As"} step ${place + 1}${instead(like, names)}`;
+    const head = `${isSame(like) ? "Do as in" : "As"} step ${place + 1}${instead(like, names, before.text)}`;
     return {
       ...draft,
       like: place + 1,
@@ -49,7 +49,7 @@ export function likeBefore(
 }
 
 /** ", mirrored (left and right change places), with the right side (H) in place of the left side (G); the back (F) as there" */
-function instead(like: Likeness, names: ReadonlyMap<string, string>): string {
+function instead(like: Likeness, names: ReadonlyMap<string, string>, text: readonly string[]): string {
   if (isSame(like)) return "";
   const called = (mark: string): string => names.get(mark) ?? mark;
   const others = [...like.pairs].filter(([from, to]) => from !== to);
@@ -59,11 +59,17 @@ function instead(like: Likeness, names: ReadonlyMap<string, string>): string {
     if (isSwap(pair)) return from < to ? [`${called(from)} and ${called(to)} in each other's place`] : [];
     return [`${called(to)} in place of ${called(from)}`];
   });
-  const same = [...like.pairs].filter(([from, to]) => from === to).map(([mark]) => called(mark));
+  const words = text.join(" ").replaceAll(CUT_FOR, "");
+  const same = [...like.pairs]
+    .filter(([from, to]) => from === to && words.includes(`(${from})`))
+    .map(([mark]) => called(mark));
   const sides = like.mirror ? `, mirrored (${like.mirror.join(" and ")} change places)` : "";
   const parts = told.length > 0 ? `, with ${told.join(", ")}` : "";
   return `${sides}${parts}${same.length > 0 ? `${told.length > 0 ? ";" : ","} ${series(same)} as there` : ""}`;
 }
+
+/** By what a cut is named: that is not there yet. */
+const CUT_FOR = / for (?:the|two|three|four) [^()]*\([A-Z]+\)/gu;
 
 const isSame = ({ mirror, pairs }: Likeness): boolean =>
   mirror === null && [...pairs].every(([from, to]) => from === to);
