@@ -51,8 +51,9 @@ export function pinsInTexts(work: Work, bodies: readonly Removable[]): readonly 
   const own = pulledFor(bodies);
   if (own.length === 0) return [];
   const what = shelvesOf(work, bodies, own);
+  const before = own.length < bodies.length;
   return [
-    `Bring ${what} in as ${own.length === 1 ? "it" : "they"} came out, one end raised: level it inside, hold it up, push its pins in below it, and lower it on them${own.length === 1 ? "" : `, ${inTurn(work, own)}`}.`,
+    `${before ? "Before all else bring" : "Bring"} ${what} in as ${own.length === 1 ? "it" : "they"} came out, one end raised: level it inside, hold it up, push its pins in below it, and lower it on them${own.length === 1 ? "" : `, ${inTurn(work, own)}`}${before ? "; what is hung or run in before is in the way" : ""}.`,
   ];
 }
 

@@ -115,6 +115,7 @@ function againStep(work: Work, bodies: readonly Removable[], fast: boolean): Ste
     [
       ...set,
       ...pinsBeforeTexts(work, bodies),
+      ...pinsInTexts(work, bodies),
       downAgain(bodies)
         ? `When the finish is hard, lay ${names} in ${one ? "its place" : "their places"} from above, and drive the screws from below, each by its hole.`
         : `When the finish is hard, put ${names} back ${fast ? `the way ${one ? "it" : "they"} went on the first time` : `where ${one ? "it was" : "each was"}`}${hung ? ", with the same hardware in the same holes" : stay ? ": slide the halves into each other until they click" : ""}.`,
@@ -122,7 +123,6 @@ function againStep(work: Work, bodies: readonly Removable[], fast: boolean): Ste
       ...(hung ? ["Turn the screws backwards until they drop into their old threads, then drive them by hand."] : []),
       ...buttonsOnTexts(work, screwsOf(bodies)),
       ...slidingTexts(work, bodies),
-      ...pinsInTexts(work, bodies),
       ...(runs
         ? ["Put in one drawer after another, and shut each before the next: several open at once tip a piece over."]
         : []),
