@@ -45,7 +45,10 @@ export function beforeYouStart({ build, frame, printer }: Plan): Section {
       head: "Drawings",
       text: "are to the scale that stands with them only if the printer does not fit pages to the paper. Take sizes from the figures, never from the drawing.",
     },
-    { head: "Left, right, front and back", text: "are those of the finished piece as you stand before it." },
+    {
+      head: "Left, right, front and back, top and bottom",
+      text: "are those of the finished piece as it stands or hangs and you stand before it, also where the work lies on a side or upside down.",
+    },
   ];
   return {
     name: "before",

@@ -1,7 +1,7 @@
 import { describe, expect, test } from "vitest";
 import { layOut } from "../../../src/solve/build/cutting/lay-out.ts";
 import type { Bought, Stock } from "../../../src/solve/design.ts";
-import { inches } from "../../../src/units/index.ts";
+import { inches, toInches } from "../../../src/units/index.ts";
 import { blank, board } from "./stock.ts";
 
 const bought = (rough: boolean): Partial<Stock> => ({
@@ -45,4 +45,16 @@ describe("two pieces of a rough board and the cut between them", () => {
     expect(said(true)).toContain("straightening an edge");
     expect(said(false)).not.toContain("straightening");
   });
+});
+
+// A part 7 1/4 in wide out of a board of 10 in: the kerf takes 1/8, and of a rough board 1/4 went to straighten the edge that it was ripped along.
+test.each([
+  [true, 10 - 0.25 - 7.25 - 0.125],
+  [false, 10 - 7.25 - 0.125],
+])("what is left beside a part of a board, rough: %s, is %d in wide", (rough, left) => {
+  const stock = board(inches(10), [inches(96)], { width: null, ...bought(rough) });
+  const one = blank(stock, "a", inches(29, 4), inches(60));
+  const { offcuts = [] } = layOut([stock], [one], inches(1, 8)).layouts[0] ?? {};
+  // What is cut off across is as wide as the board yet.
+  expect(offcuts.map(({ width }) => toInches(width)).toSorted((a, b) => a - b)).toEqual([left, 10]);
 });

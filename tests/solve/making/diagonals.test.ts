@@ -142,6 +142,8 @@ describe("a case past whose sides other parts reach is proved by the corners of 
     expect(told.filter(([, text]) => text.includes("once more, 58 7/16 in both ways")).map(([title]) => title)).toEqual(
       ["Add eleven lower backings (W)"],
     );
+    // It was laid on its front to cut what goes on: the outer corners of its sides are 50 × 30.25 in apart behind too.
+    expect(of(told, "Add eleven lower backings")).toContain("measure across its back from corner to corner once more");
   });
 
   // Posts 54 high and 42 apart outside: √(54² + 42²) = 68.41.
@@ -167,6 +169,6 @@ describe("a case past whose sides other parts reach is proved by the corners of 
     expect(of(told, "Glue in the left side (A) and the right side (B)")).toContain(
       "Both diagonals are 67 7/16 in, equal within 1/8 in",
     );
-    expect(of(told, "Nail on the back panel")).toContain("once more, 67 7/16 in both ways");
+    expect(of(told, "Nail on the back panel")).toContain("across its back from corner to corner once more, 67 7/16 in");
   });
 });

@@ -44,13 +44,14 @@ test("what lies aslant reaches as far down as its wood", () => {
 });
 
 // The base in front stands out 1 in past the box; the top of the bookcase 5/8 in past its bottom and its post.
+// They are told where the work is laid down, to cut what goes on.
 test("what stands out below has blocks beside it", () => {
   const told = (name: string, title: string): string =>
     (stepsOf(name).find((step) => plain(step.title).startsWith(title))?.text ?? []).map(plain).join(" ");
-  expect(told("old-plans/cedar-chest", "Nail on the long base (F), at the back")).toContain(
+  expect(told("old-plans/cedar-chest", "Cut the long base (F) to fit, at the back")).toContain(
     "Lay blocks 1 in high under the side (A): the long base (F) stands out so far below.",
   );
-  expect(told("old-plans/bookcase", "Add eleven lower backings")).toContain(
+  expect(told("old-plans/bookcase", "Cut eleven lower backings")).toContain(
     "Lay blocks 5/8 in high under the bottom board (K) and the center piece (C)",
   );
   expect(told("old-plans/cedar-chest", "Nail on the long base (F), at the front")).not.toContain("blocks");
@@ -61,10 +62,12 @@ test("nothing bears on the points of open mitres", () => {
   const said = (title: string): string =>
     (stepsOf("old-plans/cedar-chest").find((step) => plain(step.title) === title)?.text ?? []).map(plain).join("\n");
   const left = said("Glue in the short base (I), at the left");
-  expect(left).toContain("Lay blocks at least 3 1/2 in high under the two sides (A) and the right end (E)");
+  expect(said("Cut the short base (I) to fit, at the left")).toContain(
+    "Lay blocks at least 3 1/2 in high under the two sides (A) and the right end (E)",
+  );
   expect(left).toContain("At the right two long bases (F) end in open mitres, and a jaw would crush their points");
   expect(said("Glue in the short base (I), at the right")).not.toContain("open mitres");
-  expect(said("Glue in the short rail (J), at the left")).toMatch(
+  expect(said("Cut the short rail (J) to fit, at the left")).toMatch(
     /^Lay battens at least 2 1\/2 in high under .*: nothing may bear on the points/mu,
   );
 });

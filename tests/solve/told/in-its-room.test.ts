@@ -1,7 +1,7 @@
 /** A top that comes off for finishing goes on again where the piece will stand, if that passes no doorway with it. Common practice, no source. */
 import { expect, test } from "vitest";
 import { built } from "../../examples/compiled.ts";
-import { stepWith, textOfStep } from "./examples.ts";
+import { plain, stepWith, textOfStep } from "./examples.ts";
 
 const table = () => built("old-plans/library-table");
 
@@ -41,4 +41,10 @@ test("the grain of a square top is told, and of no other", () => {
     "The grain of the top panel (C) runs from left to right.",
   );
   expect(table().steps.map(textOfStep).join(" ")).not.toContain("The grain of the");
+});
+
+test("what is held before the piece is lifted is told before it is carried", () => {
+  const { text } = stepWith(built("old-plans/bookcase"), /^Fit the wall strap/u);
+  expect(plain(text[0] ?? "")).toMatch(/^First: before the piece is lifted tape three shelves \(V\) to the pins:/u);
+  expect(text[1]).toMatch(/^Then carry the piece to its room/u);
 });

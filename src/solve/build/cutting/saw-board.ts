@@ -1,4 +1,4 @@
-import { inches, type Length, less, max, min, sign, subtract, ZERO } from "../../../units/index.ts";
+import { add, equal, inches, type Length, less, max, min, sign, subtract, ZERO } from "../../../units/index.ts";
 import type { Cut, Layout, Rectangle } from "../../build.ts";
 import type { Stock } from "../../design.ts";
 import type { Item } from "./item.ts";
@@ -14,7 +14,7 @@ const KEEP = { longer: inches(12), shorter: { sheet: inches(4), board: inches(3,
  * at y = 0.
  */
 export function sawBoard(root: Piece, size: Size, items: readonly Item[], stock: Stock, kerf: Length): Layout {
-  const { width, length, trimmed, onHand, price } = size;
+  const { width, length, trimmed, straightened = ZERO, onHand, price } = size;
   const sheet = stock.form === "sheet";
   const kind = sheet ? "sheet" : "board";
   const squaring = sheet ? trimmed : ZERO;
@@ -36,13 +36,21 @@ export function sawBoard(root: Piece, size: Size, items: readonly Item[], stock:
     squaring,
     placements,
     cuts,
-    offcuts: rests.filter((rest) => isWorthKeeping(rest, KEEP.shorter[kind])),
+    offcuts: rests
+      .map((rest) => besideStraight(rest, width, straightened))
+      .filter((rest) => isWorthKeeping(rest, KEEP.shorter[kind])),
   };
 }
 
 /** The cut that makes the near end of a board square. */
 const endCut = (width: Length, y: Length): readonly Cut[] =>
   sign(y) === 0 ? [] : [{ number: 1, kind: "crosscut", from: [ZERO, y], to: [width, y], fence: y }];
+
+/** What is left at the far edge of a rough board is narrower by what came off the edge that it was ripped along. */
+const besideStraight = (rest: Rectangle, width: Length, straightened: Length): Rectangle =>
+  sign(rest.x) > 0 && equal(add(rest.x, rest.width), width)
+    ? { ...rest, width: max(subtract(rest.width, straightened), ZERO) }
+    : rest;
 
 const isWorthKeeping = ({ width, length }: Rectangle, shorter: Length): boolean =>
   !less(max(width, length), KEEP.longer) && !less(min(width, length), shorter);

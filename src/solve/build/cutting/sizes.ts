@@ -14,6 +14,8 @@ export interface Size {
   readonly onHand?: OnHand;
   /** What comes off two edges of a sheet; of a board, off its end. */
   readonly trimmed: Length;
+  /** What comes off an edge of a rough board when that is straightened. */
+  readonly straightened?: Length;
 }
 
 /** Sold in the sizes that the design gives, without prices. */
@@ -27,10 +29,14 @@ export function sizesOf(stock: Stock, supply: Supply, kerf: Length, trim: Trim):
   const size = (piece: Sold | OnHand, squared: boolean): Size => {
     const { width, length } = piece;
     const trimmed = squared ? ZERO : stock.form === "sheet" ? trim.sheet : trim.boardEnd;
-    const edge = isRough(stock) && !squared ? edgeLoss(kerf, trim) : ZERO;
+    const rough = isRough(stock) && !squared;
+    const edge = rough ? edgeLoss(kerf, trim) : ZERO;
     const off = stock.form === "sheet" ? { x: trimmed, y: trimmed } : { x: edge, y: endLoss(kerf, trimmed) };
     const usable = { width: subtract(width, off.x), length: subtract(length, off.y) };
-    return { width, length, usable, trimmed, price: "price" in piece ? piece.price : null };
+    return {
+      ...{ width, length, usable, trimmed, price: "price" in piece ? piece.price : null },
+      ...(rough && { straightened: trim.roughEdge }),
+    };
   };
   const area = (each: Size): number => toNumber(multiply(each.width, each.length));
   const inOrder = (sizes: readonly Size[]): readonly Size[] =>

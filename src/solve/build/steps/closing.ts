@@ -1,6 +1,7 @@
 /** When a frame or a box is closed, and proved square. */
 
-import { type AxisIndex, faceAxis, INDICES } from "../../design/space.ts";
+import { dot } from "../../../geometry/vec.ts";
+import { type AxisIndex, faceAxis, INDICES, normalOf } from "../../design/space.ts";
 import type { Direction } from "../../design.ts";
 import { LOOSE } from "../order/links.ts";
 import { armsOf } from "./arms.ts";
@@ -10,6 +11,7 @@ import { FIRST, listed, series, type Work } from "./draft.ts";
 import { endFrames } from "./end-frames.ts";
 import { grouped } from "./grouped.ts";
 import { lastCloses } from "./in-one-go.ts";
+import type { Lying } from "./lying.ts";
 import { hangs, type Move, togetherAfter, type Unit } from "./moves.ts";
 import { haveCorners, isRing } from "./ring.ts";
 import {
@@ -125,6 +127,20 @@ export function againText(
     ? `${square.inside ? "inside, " : square.on ? `across its ${square.on} ` : ""}from corner to corner${square.shoulders ? " of the shoulders" : ""} once more, ${size} both ways`
     : `${wayOf(work, square)}: ${size} both ways, equal within ${work.print(square.within)}`;
   return [`${FIRST}measure ${way}${way.includes(": ") ? ";" : ":"} what goes on now keeps it as it finds it.`];
+}
+
+/** Where the work lies already as it is turned for that, and the side that was told is on the bench: what is seen then, if anything; else null. */
+export function againLying(
+  work: Work,
+  moves: readonly Move[],
+  units: readonly Unit[],
+  { up, before, again }: Pick<Lying, "up" | "before"> & { readonly again: readonly string[] },
+): { readonly turned: string; readonly lying: string | null } | null {
+  const [turned] = again;
+  const on = turned && keptBy(work, moves, before)?.on;
+  if (!on || dot(normalOf(on), up) >= 0) return null;
+  const [lying = null] = againText(work, moves, units, up);
+  return { turned, lying };
 }
 
 /** Whether what these moves bring keeps a case square, or helps boards beside it to. */

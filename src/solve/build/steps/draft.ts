@@ -14,6 +14,10 @@ export interface StepDraft extends Omit<Step, "number" | "after" | "afterWait" |
   readonly again?: { readonly count: number; readonly minutes: number; readonly rest: number };
   /** Cautions of lifting that hold only where the work is turned, and those that hold where it lies already as it must. */
   readonly lifts?: { readonly turned: readonly string[]; readonly lying: readonly string[] };
+  /** A check before the work is turned, across a side that is hidden where it lies already as it must: what is told then; null: none can be. */
+  readonly proof?: { readonly turned: string; readonly lying: string | null };
+  /** Of its text, what the work is laid on before anything is put on: told where the work is laid down. */
+  readonly laidOn?: readonly string[];
   /** Parts that have to stand together, because they are measured. */
   readonly measures?: readonly string[];
   /** The parts of a case or frame that this step keeps square. */

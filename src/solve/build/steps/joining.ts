@@ -4,7 +4,7 @@ import { panesOf } from "../order/glazing.ts";
 import { clampEnds } from "./clamp-ends.ts";
 import { clampPlaces, manyDowels, setBackTexts, togetherTexts } from "./clamp-places.ts";
 import { clampingOf, dryText, placesOfClamps } from "./clamping.ts";
-import { againText, keepsSquare, newlySquare, squareText } from "./closing.ts";
+import { againLying, againText, keepsSquare, newlySquare, squareText } from "./closing.ts";
 import { type Copies, copiesOf } from "./copies.ts";
 import { FIRST, type StepDraft, type Work } from "./draft.ts";
 import { rowsTried } from "./dry-fit.ts";
@@ -18,7 +18,7 @@ import { comesFrom, flatUp, isLowered, isUnderneath, layTexts, turning } from ".
 import { hangs, isStruck, type Move, togetherAfter, type Unit, unitsOf } from "./moves.ts";
 import { mitreBlocks } from "./open-mitres.ts";
 import { closingMinutes, heldOpen, slowText } from "./open-time.ts";
-import { underTexts } from "./packing.ts";
+import { laidOn, underTexts } from "./packing.ts";
 import { sinkTexts } from "./sinking.ts";
 import { slenderCautions } from "./slender.ts";
 import { blockText } from "./standing-out.ts";
@@ -104,11 +104,15 @@ function joiningStep(
   const proved = oneFirst(held, work, moves, { proof: proof?.text ?? null, owed: place.owed });
   const shown = place.waits ? oneForNow(proved) : proved;
   const again = hung ? [] : againText(work, moves, place.units, place.before);
+  const lyingAgain = hung ? null : againLying(work, moves, place.units, { ...place, again });
   const n = copies.all.length;
   const clamps = glued ? mostClamps(everyCopy.map((copy) => clampingOf(work, copy))) : [];
   const minutes = glued ? closingMinutes(work, joints, fresh, clamps) : 0;
   // The work comes to what lies still under it.
   const lowered = isLowered(work, moves, place.up) || comesFrom(work, moves, place.up) === "below";
+  const fromAbove = !hung && !isUnderneath(work, moves, place.up) && comesFrom(work, moves, place.up) !== "below";
+  const under = fromAbove ? underTexts(work, moves, place) : [];
+  const lain = laidOn(work, moves, place).filter((each) => under.includes(each));
   const flat = flatUp(work, moves, place);
   const turned = lowered || (turning(work, moves, place).length > 0 && !first.starts) || laysDown(work, moves);
   const lying = liftCaution(work, first.arriving);
@@ -146,6 +150,8 @@ function joiningStep(
     ...(strained && { strains: true as const }),
     ...(turned && lift.length > 0 && { lifts: { turned: lift, lying } }),
     ...(hung && { inTheRoom: true as const }),
+    ...(lyingAgain && { proof: lyingAgain }),
+    ...(lain.length > 0 && { laidOn: lain }),
     ...(!hung && keepsSquare(work, moves, again) && { keeps: first.present }),
     text: [
       ...sanded,
@@ -167,9 +173,7 @@ function joiningStep(
         : []),
       ...early,
       ...layTexts(work, moves, { ...place, stands: standingName(first, place.units) }),
-      ...(hung || isUnderneath(work, moves, place.up) || comesFrom(work, moves, place.up) === "below"
-        ? []
-        : underTexts(work, moves, place)),
+      ...under,
       ...(glued ? sinkTexts(work, moves, place.up) : []),
       ...(n === 1 && !first.arrivesBuilt ? markedTexts(work, fresh, joints) : []),
       ...togetherTexts(work, moves),

@@ -133,6 +133,12 @@ function jawTexts(work: Work, moves: readonly Move[], up: Direction): readonly s
   ];
 }
 
+/** What the work is laid on for itself, whatever is put on: where it is raised for that, it is raised when that comes. */
+export const laidOn = (work: Work, moves: readonly Move[], place: Lying): readonly string[] =>
+  packingTexts(work, moves, place.up).length > 0
+    ? []
+    : [...levelTexts(work, moves, place), ...backedTexts(work, moves, place.up)];
+
 /** All that is told of what the work stands on. */
 export function underTexts(work: Work, moves: readonly Move[], place: Lying): readonly string[] {
   const { up } = place;

@@ -2,6 +2,7 @@
 import { type AxisIndex, faceOf, INDICES, sameDirection } from "../../design/space.ts";
 import type { Direction } from "../../design.ts";
 import type { StepDraft } from "./draft.ts";
+import { laidFor, laying, NOTHING, stillOn } from "./laid-for.ts";
 import { STANDING } from "./lying.ts";
 import { afterAction, type Bodies } from "./touched.ts";
 
@@ -21,7 +22,9 @@ export function withTurns(
 ): readonly StepDraft[] {
   let bodies: Bodies = [];
   const lies = new Map<string, Direction>();
-  return drafts.map((draft) => {
+  // By part, what its body was laid on in a step before the one that is told of that.
+  const blocks = new Map<string, readonly string[]>();
+  return drafts.map((draft, i) => {
     const { measures, shows, actions } = draft;
     // What begins on a body that was built before begins as that lies.
     const begins = shows.present.length === 0 && (draft.kind === "join" || draft.kind === "glue-up");
@@ -38,19 +41,27 @@ export function withTurns(
     const up = before && (onHead || measured) ? before : stood ? STANDING : draft.up;
     // A door that was taken off is taken up: "the work" would be the piece.
     const inHand = draft.kind === "fit" && bodies.some((each) => each.size > (body?.size ?? 0));
+    const on = [...(body ?? [])].flatMap((id) => blocks.get(id) ?? []);
     bodies = actions.reduce(afterAction, bodies);
     const seen = new Set([...own, ...(shows.as ? [] : shows.fresh)]);
-    for (const each of bodies) if ([...seen].some((id) => each.has(id))) for (const id of each) lies.set(id, up);
+    for (const each of bodies)
+      if ([...seen].some((id) => each.has(id)))
+        for (const id of each) {
+          lies.set(id, up);
+          if (!before || !sameDirection(before, up)) blocks.delete(id);
+        }
     if (!before) return draft;
     if (onHead) {
       const [rest] = bodies.filter((each) => own.some((id) => each.has(id))).toSorted((a, b) => b.size - a.size);
       return { ...draft, up, text: onHead, cautions: [...new Set([...lifting([...(rest ?? [])]), ...draft.cautions])] };
     }
     const text = draft.text.map((each) => fromWhereItLies(each, before));
-    if (sameDirection(before, up)) return lyingSo({ ...draft, up, text });
+    if (sameDirection(before, up)) return stillOn(on, lyingSo({ ...draft, up, text }));
     const falls = up[2] !== 1 && before[2] === 1 && own.some((id) => onPins.has(id)) ? [FALLS] : [];
     const withIt = text.some((each) => WITH_IT.test(each));
     const turns = withIt || inHand || text.some((each) => TURNED.test(each)) ? [] : [turnText(before, up)];
+    const laid = turns.length > 0 && up[2] !== 1 ? laidFor(drafts.slice(i + 1), own, draft, up) : NOTHING;
+    for (const id of body ?? []) if (laid.on.length > 0) blocks.set(id, laid.on);
     // What is clamped on is turned over too.
     const over = withIt ? bodies.find((each) => own.some((id) => each.has(id))) : body;
     const heavy = lifting([...(over ?? [])]);
@@ -59,7 +70,7 @@ export function withTurns(
     return {
       ...{ ...draft, up },
       ...(heavy.length > 0 && { hands: 2, cautions: [...new Set([...heavy, ...others])] }),
-      text: [...falls, ...turns, ...text],
+      text: [...laid.first, ...falls, ...turns, ...laid.on.map(laying), ...text],
     };
   });
 }
@@ -73,9 +84,10 @@ const fromWhereItLies = (text: string, before: Direction): string =>
 
 /** It lies already as it must: nothing is turned, and not lifted for that. */
 function lyingSo(draft: StepDraft): StepDraft {
-  const text = draft.text.filter((each) => !AGAIN.test(each));
-  const { lifts } = draft;
-  if (!lifts || text.length === draft.text.length) return { ...draft, text };
+  const { lifts, proof } = draft;
+  const seen = draft.text.flatMap((each) => (each === proof?.turned ? (proof.lying ?? []) : [each]));
+  const text = seen.filter((each) => !AGAIN.test(each));
+  if (!lifts || text.length === seen.length) return { ...draft, text };
   return {
     ...draft,
     text,

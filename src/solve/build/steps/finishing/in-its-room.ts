@@ -60,14 +60,13 @@ function inItsRoom(work: Work, top: readonly string[] = []): readonly string[] {
   if (work.plan.hardware.some(({ item }) => item.kind === "caster"))
     return [`${FIRST}roll the piece to where it will stand, on a floor that is level: ${why}.`];
   const empty = stays.length > 0 ? "" : " while it is empty";
-  return [
-    `${FIRST}carry the piece to its room${empty}, without ${top.length > 0 ? `${listed(work, top)} and ` : ""}${what}: so it weighs about ${sayWeight(kg, work.design.units)}${two}. Lay a level along it and across it, and put thin pieces of wood under it where it does not touch the floor until it stands plumb and does not rock: ${why}.`,
-    ...(stays.length > 0
-      ? [
-          `Before it is lifted tape ${listed(work, stays)} to the pins: ${stays.length === 1 ? "it does not come out, and falls" : "they do not come out, and fall"} when the piece leans.`,
-        ]
-      : []),
-  ];
+  // What falls when the piece is lifted is held before that.
+  const held =
+    stays.length > 0
+      ? `${FIRST}before the piece is lifted tape ${listed(work, stays)} to the pins: ${stays.length === 1 ? "it does not come out, and falls" : "they do not come out, and fall"} when it leans.`
+      : null;
+  const carry = `carry the piece to its room${empty}, without ${top.length > 0 ? `${listed(work, top)} and ` : ""}${what}: so it weighs about ${sayWeight(kg, work.design.units)}${two}. Lay a level along it and across it, and put thin pieces of wood under it where it does not touch the floor until it stands plumb and does not rock: ${why}.`;
+  return [...(held ? [held] : []), `${FIRST}${carry}`];
 }
 
 /** When it hangs: a wall that is not flat changes the gaps. */
