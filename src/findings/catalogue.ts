@@ -41,6 +41,7 @@ import { doorWithoutCatch } from "./rules/door-without-catch.ts";
 import { doorWithoutGrip } from "./rules/door-without-grip.ts";
 import { dovetailDoesNotFit } from "./rules/dovetail-does-not-fit.ts";
 import { dowelDoesNotFit } from "./rules/dowel-does-not-fit.ts";
+import { drawerNods } from "./rules/drawer-nods.ts";
 import { drawerWithoutGrip } from "./rules/drawer-without-grip.ts";
 import { drawerWithoutStop } from "./rules/drawer-without-stop.ts";
 import { duplicateKey } from "./rules/duplicate-key.ts";
@@ -271,6 +272,7 @@ export const catalogue: readonly Rule<never>[] = [
   doorWithoutGrip,
   dovetailDoesNotFit,
   dowelDoesNotFit,
+  drawerNods,
   drawerWithoutGrip,
   drawerWithoutStop,
   duplicateKey,

@@ -205,7 +205,7 @@ describe("old plans", () => {
   });
 
   // Exact. The book's drawers are as wide as their opening, 25 in; 1/8 in of play is taken off front, back and bottom here. Its ends
-  // stand right up to the top; here they have 1/8 in of air.
+  // stand right up to the top; here they have 1/8 in of air. Nothing in the book holds the back ends of its drawers down: the kickers are added.
   it("library table: part three, 1912, page 7", () => {
     expect(bill(soundDesign(exampleText("old-plans/library-table")))).toEqual(
       new Map([
@@ -223,6 +223,7 @@ describe("old plans", () => {
         ["3/8 × 13 1/8 × 24 1/8", 2], // 3/8 × 13 1/4 × 24 1/4: room to swell behind the front
         ["3/4 × 2 × 23 1/2", 2],
         ["3/4 × 2 × 25", 2],
+        ["3/4 × 1 1/2 × 27 1/4", 2], // the kickers
       ]),
     );
   });

@@ -131,8 +131,8 @@ test("what is screwed by its end, with nothing under it, lies on blocks", () => 
     "It lies on nothing yet: set blocks 5 5/8 in high, or offcuts cut to that, under the shelf (G) while it is screwed.",
   );
   // The table stands on its head: its top reaches under all of each support, which lies 5 7/8 from it.
-  expect(said("old-plans/library-table", "Screw on two drawer supports (K)")).toContain(
-    "set blocks 5 7/8 in high, or offcuts cut to that, on the top board (B), under the two drawer supports (K) while they are screwed",
+  expect(said("old-plans/library-table", "Screw on two drawer supports (L)")).toContain(
+    "set blocks 5 7/8 in high, or offcuts cut to that, on the top board (B), under the two drawer supports (L) while they are screwed",
   );
   // What is screwed flat against a side is held by hand.
   expect(said("index-cabinet", "Screw on the packing")).not.toContain("lies on nothing");

@@ -21,7 +21,7 @@ test("what spaces its sides is none", () => {
 
 test("both supports are measured when both ends stand, and are cut and screwed on alike", () => {
   const table = built("old-plans/library-table");
-  const text = textOfStep(stepWith(table, /^Cut two drawer supports \(K\) to fit/u));
+  const text = textOfStep(stepWith(table, /^Cut two drawer supports \(L\) to fit/u));
   expect(text).toContain(
     "Measure from the left end piece (F) to the right end piece (G), at the front and at the back",
   );

@@ -13,6 +13,13 @@ test("a head that a part comes to lie on is sunk, and told by its place", () => 
   expect(told("old-plans/bookcase", /^Add the upper backing/u)).not.toContain("Sink");
 });
 
+// The backs are nailed to the bottoms 11 in behind the supports, over which they go in and out; the two outer brads lie on the runners.
+test("a head that slides over what carries a drawer is sunk as well, and the reason names both", () => {
+  expect(told("old-plans/library-table", /^Nail on the drawer bottom/u)).toContain(
+    "Sink the heads of those into the box back (O) with a nail set 1/32 in below the surface: the two drawer runners (M) come to lie on some of them, and they slide over the drawer support (L).",
+  );
+});
+
 test("work that stands and is nailed level from one side is set against a wall", () => {
   const text = told("old-plans/bookcase", /^Add the upper backing/u);
   expect(text).toContain("Set the work with its front against a wall");

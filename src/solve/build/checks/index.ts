@@ -24,6 +24,7 @@ import { hingeOverlayRule } from "./doors/hinge-overlay.ts";
 import { insetDoorWithoutStopRule } from "./doors/inset-door-without-stop.ts";
 import { opensTooLittleRule } from "./doors/opens-too-little.ts";
 import { tooFewHingesRule } from "./doors/too-few-hinges.ts";
+import { drawerNodsRule } from "./drawer-nods.ts";
 import { drawerWithoutGripRule } from "./drawer-without-grip.ts";
 import { drawerWithoutStopRule } from "./drawer-without-stop.ts";
 import { fastenersMeetRule } from "./fasteners-meet.ts";
@@ -95,6 +96,7 @@ const RULES: readonly Rule[] = [
   slideSideSpaceRule,
   slideNeedsPackingRule,
   slideOverloadedRule,
+  drawerNodsRule,
   drawerWithoutGripRule,
   drawerWithoutStopRule,
   frontScrewsTooLongRule,

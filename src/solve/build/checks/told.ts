@@ -12,6 +12,7 @@ export const TOLD: ReadonlyMap<string, string> = new Map([
   ["door-too-thick", "Doors are as thick as their hinges take"],
   ["door-without-catch", "Doors stay shut"],
   ["door-without-grip", "There is something to open each door by"],
+  ["drawer-nods", "Drawers on wood stay nearly level when they are pulled out"],
   ["drawer-without-grip", "There is something to open each drawer by"],
   ["drawer-without-stop", "Drawers stop where they should"],
   ["fills-its-frame", "No wide board fills a frame that it would push apart when it swells"],
