@@ -105,7 +105,7 @@ it("a stop is set for the hole and the jig that guides the bit, wherever it is t
       expect(jig?.id).toBe(id);
       expect(typeof depth === "string" ? depth : toInches(depth)).toBeCloseTo(deep + 23 / 32, 9);
     }
-    const told = build?.steps.flatMap(({ text }) => text.filter((each) => each.startsWith(`Bore by ${id} `))) ?? [];
+    const told = build?.steps.flatMap(({ text }) => text.filter((each) => each.includes(`Bore by ${id} `))) ?? [];
     expect(told.length).toBeGreaterThan(0);
     // 11/32 and 3/8, each with 23/32.
     for (const each of told) expect(each).toMatch(/set the stop 1.(?:1⁄16|3⁄32)\u202fin/u);

@@ -46,7 +46,10 @@ export function partInStep(
   { build }: Plan,
   step: Step,
 ): { readonly part: PartInWork; readonly holes: Build["holes"] } | null {
-  const ids = step.actions.map((action) => (action.do === "machine" ? action.part : null));
+  // What is cut to fit is sawn out and worked in one step.
+  const ids = step.actions
+    .filter((action) => step.kind !== "fit" || action.do !== "make")
+    .map((action) => (action.do === "machine" ? action.part : null));
   const parts = build.parts.filter(({ id }) => ids.includes(id));
   const [first] = parts;
   const mirrors = build.cutList.filter(({ mirrorOf }) => mirrorOf === first?.mark).map(({ mark }) => mark);

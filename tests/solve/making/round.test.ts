@@ -1,5 +1,7 @@
 /** What is mitred at both ends and reaches round something is cut to it (common practice, no source). */
 import { describe, expect, test } from "vitest";
+import { partAfter } from "../../../src/solve/build/part-after.ts";
+import type { Build } from "../../../src/solve/build.ts";
 import { built, lineOf, plain, stepWith } from "./plans.ts";
 
 const LID = `  lid:
@@ -47,6 +49,12 @@ const told = (text: string): readonly string[] =>
     .steps.filter(({ title }) => /^Cut the .*base .* to fit/u.test(title))
     .map(({ text: lines }) => lines.map(plain).join(" "));
 
+/** In which something is cut into a part. */
+const ringSteps = ({ steps }: Build, id: string): Build["steps"] =>
+  steps.filter(({ actions }) =>
+    actions.some((each) => each.do === "machine" && each.part === id && each.features.length > 0),
+  );
+
 describe("strips that are mitred round a box", () => {
   const [first = "", ...more] = told(box());
 
@@ -59,6 +67,28 @@ describe("strips that are mitred round a box", () => {
     expect(all).toMatch(
       /Length: expected 10 in from point to point\. .*at the outer face of the front side \(.\), .*comes to the outer face of the back side/u,
     );
+  });
+
+  // Strips 1/2 thick, mitred at 45 degrees: the heel is 1/2 from the point.
+  test("have their mitres told where they are cut to fit, and nowhere else", () => {
+    const build = built(box());
+    expect(first).toContain(
+      "Its left end and its right end are both mitred so: full length at the front, 1/2 in shorter at the back, an angle of 45°.",
+    );
+    expect(build.steps.filter(({ title }) => /^Shape the .*base/u.test(title))).toEqual([]);
+    const steps = ringSteps(build, "front-base");
+    expect(steps.map(({ kind, bench }) => [kind, bench])).toEqual([["fit", 15]]);
+  });
+
+  test("keep their mitres in what is worked on them later", () => {
+    const build = built(box("0", true));
+    const [fit, joints] = ringSteps(build, "back-base");
+    expect([fit?.kind, joints?.kind]).toEqual(["fit", "make"]);
+    const part = build.parts.find(({ id }) => id === "back-base");
+    if (!part || !fit || !joints) throw new Error("no such part, or steps");
+    const mitres = (after: number): number =>
+      partAfter(build, part, after).features.filter(({ kind }) => kind === "mitre").length;
+    expect([mitres(fit.number - 1), mitres(fit.number), mitres(joints.number)]).toEqual([0, 2, 2]);
   });
 
   test("keep the width that the list gives", () => {

@@ -47,7 +47,7 @@ test("a line over the edge of a board that may be narrower than drawn begins at 
 
 test("a shelf that is flush in front and comes against a brace behind is measured from the one to the other", () => {
   expect(said("workbench-cart", /^Cut the shelf \(J\)/u)).toContain(
-    "Width: expected 468 mm. Measure from the front of the front lower rail (C) to the brace (H), and cut it 1 mm less",
+    "Width: the room is expected to be 468 mm. Measure from the front of the front lower rail (C) to the brace (H), and cut it 1 mm less, 467 mm then: its back edge",
   );
 });
 

@@ -13,7 +13,14 @@ test("rows of one panel are told by what they go into", () => {
 // Cleats 1 1/4 in wide at both ends of the rail, two nails 5/16 in from either edge of each.
 test("a few nails near one end are told one by one from there", () => {
   expect(textOfStep(stepWith(built("old-plans/bookcase"), /^Nail .*the bottom rail \(L\)/u))).toContain(
-    "into the bottom cleat (R) about 1/2 in, 5/16 in and 15/16 in from its left end; into the right bottom cleat (S) about 1/2 in, 5/16 in and 15/16 in from its right end",
+    "two in each joint: into the bottom cleat (R) 5/16 in and 15/16 in from the left end of the bottom rail (L); into the right bottom cleat (S) 5/16 in and 15/16 in from the right end of the bottom rail (L).",
+  );
+});
+
+// Two between the rabbet and the front, both near the front: their places alone.
+test("where places are told, no distance apart is", () => {
+  expect(textOfStep(stepWith(built("old-plans/bookcase"), /^Nail the bottom board \(K\)/u))).toContain(
+    "into the center piece (C), 1/2 in and 1 1/2 in from its front edge",
   );
 });
 

@@ -4,6 +4,7 @@ import type { Length } from "../../../units/length.ts";
 import { equal, min, subtract } from "../../../units/rational.ts";
 import type { Action, Blank, CutLine } from "../../build.ts";
 import { idsBetween, isCutLater, makingOf } from "../../design/making/plain.ts";
+import { onBench } from "../../design/turning.ts";
 import type { Between, Part } from "../../design.ts";
 import { boundsOf, cutWith, type Group, type Ordered } from "./after-openings.ts";
 import { bandingSteps } from "./banding.ts";
@@ -12,13 +13,16 @@ import { unitOf, waits } from "./later.ts";
 import { machiningSteps } from "./machining.ts";
 import { SAW_CAUTION, step } from "./making-step.ts";
 import type { Opening } from "./openings.ts";
+import { sawnToFit } from "./sawn-to-fit.ts";
 import { addedIn, afterAction, type Bodies } from "./touched.ts";
 import { partedTexts } from "./whole-pieces.ts";
 import { linesApart, partsIn } from "./wishes/own-key.ts";
 import { cutSize } from "./words/cutting.ts";
 import { isCutAlike, leavesRoomToSwell, measureTexts } from "./words/measuring.ts";
 import { flushUp, mitreTried } from "./words/mitred.ts";
+import { fittedMitres } from "./words/mitres.ts";
 import { KINDS, openingTexts } from "./words/opening.ts";
+import { turnedNote } from "./words/turned.ts";
 
 /** Minutes (common practice, no source): to measure and cut a part, to trim it; to measure an opening, to cut a part for it. */
 const MINUTES = { cut: 15, trim: 10, measure: 5, saw: 4 } as const;
@@ -177,11 +181,14 @@ function cutStep(work: Work, line: CutLine, place: Use, made: Made): StepDraft {
   const several = line.parts.length > 1;
   const alike = isCutAlike(work, line.parts);
   const [it, others] = alike ? ["one", " Cut the others like it."] : ["it", ""];
+  const mitres = fittedMitres(work, onBench(part));
   const gap = leavesRoomToSwell(work, part) ? "" : ", and without a gap";
   const fitted = step(
     "fit",
     `Cut ${what} to fit`,
     [
+      ...(mitres.length > 0 ? turnedNote(work, [line]) : []),
+      ...mitres,
       ...measureTexts(work, line.parts),
       opening
         ? "Cut to the opening as it stands, a little long and wide at first; plane until it goes in with its play."
@@ -195,7 +202,7 @@ function cutStep(work: Work, line: CutLine, place: Use, made: Made): StepDraft {
       ...(several && !alike ? [flush ? EACH_ITS_OWN : EACH] : []),
       ...partedTexts(work, line.parts),
     ],
-    makes(work, new Set(line.parts), made),
+    [...makes(work, new Set(line.parts), made), ...sawnToFit(work, line.parts)],
     {
       unit: unitOf(line.mark),
       bench: alike ? MINUTES.cut + (line.parts.length - 1) * MINUTES.saw : line.parts.length * MINUTES.cut,

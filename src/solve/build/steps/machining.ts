@@ -6,6 +6,7 @@ import { cutsIn, isEnd, isShape } from "./cuts.ts";
 import { markingOrder } from "./dowelled.ts";
 import { called, listed, plural, pluralOf, type StepDraft, type Work } from "./draft.ts";
 import { ROUTER_CAUTION, SAW_CAUTION, step } from "./making-step.ts";
+import { isSawnToFit } from "./sawn-to-fit.ts";
 import { type Cutting, cuttings, groupedBy, ownKey } from "./wishes/own-key.ts";
 import { holeTexts } from "./words/dowels.ts";
 import { featureText } from "./words/features.ts";
@@ -151,9 +152,11 @@ const SAWN: ReadonlySet<Feature["kind"]> = new Set<Feature["kind"]>([
 
 /** Ends at an angle, or tapers, chamfers and bevels; kinds of part that are shaped in the same words, such as mirror images, share a step. */
 function shaping(work: Work, lines: readonly CutLine[], wanted: (feature: Feature) => boolean): readonly StepDraft[] {
+  const isLeft = (each: Feature, part: Part): boolean =>
+    isShape(each, part) && wanted(each) && !isSawnToFit(each, part);
   const kindsOf = (line: CutLine): readonly Feature["kind"][] => {
     const part = onBench(work.part(line.parts[0] as string));
-    return [...new Set(part.features.filter((each) => isShape(each, part) && wanted(each)).map(({ kind }) => kind))];
+    return [...new Set(part.features.filter((each) => isLeft(each, part)).map(({ kind }) => kind))];
   };
   const told = lines
     .flatMap((line) => cuttings(work, line, kindsOf(line)))
@@ -169,9 +172,7 @@ function shaping(work: Work, lines: readonly CutLine[], wanted: (feature: Featur
     const alike = group.map(({ line }) => line);
     const parts = alike.flatMap((line) => line.parts).map(work.part);
     const shapes = (part: Part) =>
-      part.features.flatMap((feature, i) =>
-        isShape(feature, part) && wanted(feature) && own.includes(feature.kind) ? [i] : [],
-      );
+      part.features.flatMap((feature, i) => (isLeft(feature, part) && own.includes(feature.kind) ? [i] : []));
     return step(
       "make",
       `${wanted === isEnd ? "Cut the ends of" : "Shape"} ${listed(

@@ -11,7 +11,10 @@ import { calledAmong } from "./by-place.ts";
 /** What is left for it to go in without force (common practice, no source). */
 const PLAY = { inch: inches(1, 16), mm: millimetres(1) } as const;
 
-/** "Measure from the front of the front lower rail (E) to the brace (K), and cut it 1 mm less: it must not strain that."; null where nothing stands at its edge. */
+/**
+ * "the room is expected to be 468 mm. Measure from the front of the front lower rail (E) to the brace (K), and cut it 1 mm less, 467 mm then: ..." of the
+ * width of a part; null where nothing stands at its edge.
+ */
 export function againstOneText(work: Work, part: Part, axis: AxisIndex): string | null {
   const there = standsBefore(work.plan.root, part.id);
   const stands = work.design.parts.filter(({ id }) => there.includes(id));
@@ -26,7 +29,8 @@ export function againstOneText(work: Work, part: Part, axis: AxisIndex): string 
     );
     if (!against || !flush || stands.some((other) => touches(part.body, boxOf(other), axis, !high))) continue;
     const [from, to] = [calledAmong(work, flush.id, there), calledAmong(work, against.id, there)];
-    return `Measure from the ${start} of the ${from} to the ${to}, and cut it ${work.print(PLAY[work.design.units])} less: its ${end} edge comes before that, and must not push it`;
+    const [room, play] = [work.line(part.id).width, PLAY[work.design.units]];
+    return `the room is expected to be ${work.print(room)}. Measure from the ${start} of the ${from} to the ${to}, and cut it ${work.print(play)} less, ${work.print(subtract(room, play))} then: its ${end} edge comes before that, and must not push it`;
   }
   return null;
 }

@@ -19,6 +19,8 @@ interface Nailed {
   readonly mate: string;
   readonly gaps: readonly Length[];
   readonly ends: string;
+  /** Those are all their places: how far apart they are is told by them, and would come out otherwise when rounded. */
+  readonly placed: boolean;
 }
 
 /**
@@ -30,29 +32,36 @@ export function apartText(work: Work, list: readonly Fastener[]): string {
   const bored = new Set(plan.holes.flatMap(({ for: id }) => id ?? []));
   if (!list.every(({ id, kind }) => NAILS.has(kind) && !bored.has(id))) return "";
   const rows = groupedBy(list, ({ joint }) => joint).flatMap((own) => nailed(work, own) ?? []);
-  const all = gapText(
-    work,
-    rows.map(({ gaps }) => gaps),
-  );
-  if (all === "") return "";
+  const apart = (some: readonly Nailed[]): string => {
+    const told = gapText(
+      work,
+      some.map(({ gaps }) => gaps),
+    );
+    return told === "" ? "" : `, ${told} apart`;
+  };
+  const stepped = rows.filter(({ placed }) => !placed);
+  if (apart(rows) === "" || (stepped.length > 0 && apart(stepped) === "")) return "";
   const kinds = groupedBy(rows, (row) => `${gapText(work, [row.gaps])}|${row.ends}`).map((own) => ({
     panels: [...new Set(own.map(({ panel }) => panel))],
     mates: [...new Set(own.map(({ mate }) => mate))],
-    gaps: own.map(({ gaps }) => gaps),
+    gaps: own.flatMap(({ placed, gaps }) => (placed ? [] : [gaps])),
     ends: own[0]?.ends ?? "",
   }));
   const panels = new Set(kinds.flatMap((kind) => kind.panels));
   const told = kinds.map((kind) => (panels.size === 1 ? kind.mates : kind.panels));
   if (new Set(told.flat()).size < told.flat().length || kinds.length > MOST || kinds.some(({ ends }) => ends === ""))
-    return `, ${all} apart`;
+    return apart(rows);
   const outer = ({ ends, panels: own }: (typeof kinds)[number]): string =>
     own.length === 1 ? ends : ends.replaceAll(/\bits /gu, "their ");
-  if (kinds.length === 1) return `, ${all} apart, ${outer(kinds[0] as (typeof kinds)[number])}`;
+  if (kinds.length === 1) return `${apart(stepped)}, ${outer(kinds[0] as (typeof kinds)[number])}`;
   const on = panels.size === 1 ? "into" : "on";
-  const each = kinds.map(
-    (kind, i) => `${on} ${listed(work, told[i] ?? [])} ${gapText(work, kind.gaps)}, ${outer(kind)}`,
-  );
-  return `, ${all} apart: ${each.join("; ")}`;
+  const each = kinds.map((kind, i) => {
+    const what = `${on} ${listed(work, told[i] ?? [])}`;
+    if (kind.gaps.length > 0) return `${what} ${gapText(work, kind.gaps)}, ${outer(kind)}`;
+    // Its end would be that of what they go into.
+    return `${what} ${on === "into" ? kind.ends.replace(/\bits (.*)$/u, `the $1 of ${listed(work, kind.panels)}`) : outer(kind)}`;
+  });
+  return `${apart(stepped)}: ${each.join("; ")}`;
 }
 
 /** "about 4 1/2 in" or "4 to 5 in", to the half inch; "evenly about 12 1/4 in", to 1/16 in or 1 mm: so its sum comes out; empty where there is none. */
@@ -88,7 +97,7 @@ function nailed(work: Work, list: readonly Fastener[]): Nailed | null {
   const panel = one?.through[0];
   if (at.length < 2 || one === undefined || panel === undefined) return null;
   const gaps = at.slice(1).map((place, i) => subtract(place, at[i] as Length));
-  return { panel, mate: one.into, gaps, ends: endsText(work, panel, axis, at) };
+  return { panel, mate: one.into, gaps, ...endsText(work, panel, axis, at) };
 }
 
 /** A few at one end are told one by one. */
@@ -98,22 +107,34 @@ const FEW = 3;
  * "the outer ones 1 in from its ends", "1 in from its left and 2 in from its right end" of two; "3/8 in and 7/8 in from its left end" where all are
  * near one end; empty of what does not lie square.
  */
-function endsText(work: Work, panel: string, axis: AxisIndex, at: readonly Length[]): string {
+function endsText(work: Work, panel: string, axis: AxisIndex, at: readonly Length[]): Pick<Nailed, "ends" | "placed"> {
   const { body, axes, turned } = work.part(panel);
-  if (turned) return "";
+  if (turned) return { ends: "", placed: false };
   const end = indexOf(axes.length) === axis ? "end" : "edge";
   const [first, last] = [at[0] as Length, at.at(-1) as Length];
   const [low, high] = [subtract(first, body.low[axis]), subtract(body.high[axis], last)];
   const far = subtract(last, first);
   const near = ([mine, other]: readonly [Length, Length]): boolean =>
     at.length <= FEW && less(add(far, mine), half(other));
+  const places = (from: readonly Length[], side: string): Pick<Nailed, "ends" | "placed"> => ({
+    ends: `${series(from.map(work.place))} from its ${side} ${end}`,
+    placed: true,
+  });
   if (near([low, high]))
-    return `${series(at.map((place) => work.place(subtract(place, body.low[axis]))))} from its ${faceOf(axis, false)} ${end}`;
+    return places(
+      at.map((place) => subtract(place, body.low[axis])),
+      faceOf(axis, false),
+    );
   if (near([high, low]))
-    return `${series(at.toReversed().map((place) => work.place(subtract(body.high[axis], place))))} from its ${faceOf(axis, true)} ${end}`;
+    return places(
+      at.toReversed().map((place) => subtract(body.high[axis], place)),
+      faceOf(axis, true),
+    );
   const outer = at.length === 2 ? "" : "the outer ones ";
   const [one, other] = [low, high].map(work.place);
-  return one === other
-    ? `${outer}${one} from its ${pluralOf(end)}`
-    : `${outer}${one} from its ${faceOf(axis, false)} and ${other} from its ${faceOf(axis, true)} ${end}`;
+  const ends =
+    one === other
+      ? `${outer}${one} from its ${pluralOf(end)}`
+      : `${outer}${one} from its ${faceOf(axis, false)} and ${other} from its ${faceOf(axis, true)} ${end}`;
+  return { ends, placed: false };
 }

@@ -8,6 +8,7 @@ import { type AxisIndex, extent, faceOf, INDICES, indexOf } from "../../../desig
 import type { Direction, Feature, Part } from "../../../design.ts";
 import { isOfTenon } from "../cuts.ts";
 import { numberWord, series, type Work } from "../draft.ts";
+import { isSawnToFit } from "../sawn-to-fit.ts";
 import { angledEndTexts } from "./angled-ends.ts";
 import { type BoxFeature, type PlaneFeature, spanOf } from "./boxes.ts";
 import { curveTexts, isCurved } from "./curves.ts";
@@ -30,7 +31,7 @@ export function featureText(work: Work, part: Part, kind: Feature["kind"]): read
     return mitreTexts(
       work,
       part,
-      all.filter((each) => !isOfTenon(each, part)),
+      all.filter((each) => !isOfTenon(each, part) && !isSawnToFit(each, part)),
     );
   const planes = all.filter((feature): feature is PlaneFeature => "normal" in feature);
   if (kind === "angled end") return angledEndTexts(part, work.line(part.id).name.toLowerCase(), planes);

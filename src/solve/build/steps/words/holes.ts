@@ -3,10 +3,8 @@ import { markable } from "../../../../units/markable.ts";
 import { add, compare, equal, half, less, subtract, ZERO } from "../../../../units/rational.ts";
 import { type AxisIndex, faceOf, INDICES, indexOf } from "../../../design/space.ts";
 import type { Hole, Part } from "../../../design.ts";
-import { jigFor, stopOf } from "../../drilling/stop.ts";
-import type { Jig } from "../../model/jig.ts";
-import { numberWord, pluralOf, series, stepToken, type Work, withArticle } from "../draft.ts";
-import { JIGS } from "../precedence.ts";
+import { numberWord, pluralOf, series, type Work, withArticle } from "../draft.ts";
+import { byJigText } from "./by-jig.ts";
 import { fromNearer, sideWord } from "./measured.ts";
 
 /** Holes by what they are for and how deep, with the place of each centre. */
@@ -22,7 +20,7 @@ export function boringText(work: Work, part: Part, holes: readonly Hole[]): read
   return lists.flatMap((list) => {
     const own = kin.filter(([hole]) => isKin(list[0] as Hole, hole));
     if (own.length > 1) return own[0] === list ? slotsText(work, part, own) : [];
-    return [whatText(work, part, list), ...placeTexts(work, part, list), ...jigText(work, list)];
+    return [whatText(work, part, list), ...placeTexts(work, part, list), ...byJigText(work, list)];
   });
 }
 
@@ -66,38 +64,6 @@ function slotsText(work: Work, part: Part, lists: readonly (readonly Hole[])[]):
       );
     }),
   ];
-}
-
-/** The jig that holes are bored by. */
-function jigText(work: Work, [hole]: readonly Hole[]): readonly string[] {
-  const { jigs, plan, print } = work;
-  const jig = hole && jigFor(plan.holes.indexOf(hole), jigs);
-  const { laid, end = "lower" } = jig ?? {};
-  const flush =
-    laid === "in the corner" && hole
-      ? cornerWords(work.part(hole.part), hole, jig)
-      : laid === "on the end"
-        ? `, its ${end} end flush with the ${end === "lower" ? "bottom" : end} of the part`
-        : "";
-  if (!jig) return [];
-  const stop = hole.through
-    ? ""
-    : jig.thickness
-      ? `: the bit goes through it first, so set the stop ${print(stopOf(hole, plan, jig))} from its tip`
-      : ": the bit goes through it first, so add its thickness to the depth where you set the stop";
-  return [`Bore by ${jig.id} for ${jig.what}, from ${stepToken(JIGS)}${flush}${stop}.`];
-}
-
-/** The edges that the fences of a template lie against: a hole of it is as far from them as from those of the template. */
-function cornerWords(part: Part, { at, direction }: Hole, jig: Jig | null | undefined): string {
-  const told = jig?.holes.flatMap(({ x, y }) => [x, y]) ?? [];
-  const edges = INDICES.filter((i) => Math.abs(direction[i]) < 0.01).flatMap((i) => {
-    const low = subtract(at[i], part.body.low[i]);
-    const high = subtract(part.body.high[i], at[i]);
-    const [isLow, isHigh] = [low, high].map((by) => told.some((each) => equal(each, by)));
-    return isLow || isHigh ? [`${faceOf(i, !isLow)} ${sideWord(part, i)}`] : [];
-  });
-  return edges.length === 2 ? `, its fences against the ${series(edges)}` : "";
 }
 
 /** What a hole of a part on the bench is bored into: "front edge". */

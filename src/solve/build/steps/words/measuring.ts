@@ -28,7 +28,7 @@ export function measureTexts(work: Work, ids: readonly string[], brief = false):
     const bands = bandsOff(work, part, axis);
     if (between === null) {
       const one = size === "width" && bands === "" ? againstOneText(work, part, axis) : null;
-      return one ? `${name}: expected ${expected}. ${one}.` : `${name}: ${expected}, from the list${bands}.`;
+      return one ? `${name}: ${one}.` : `${name}: ${expected}, from the list${bands}.`;
     }
     const { mitred } = between;
     if (mitred && brief) return `${name}: expected ${expected} from point to point, marked as its step tells.`;

@@ -8,12 +8,12 @@ import { calledAmong } from "./by-place.ts";
 export function mitredText(work: Work, part: Part, { parts: [low, high], flush }: Between): string {
   const own = called(work, part.id);
   if (flush)
-    return `Saw one mitre of the ${own}, as the step for it tells; lay it on the ${called(work, low)} as it lies there in the piece, the points of both flush, and mark its other point where that ends. Saw the other mitre there.`;
+    return `Saw one mitre of the ${own}; lay it on the ${called(work, low)} as it lies there in the piece, the points of both flush, and mark its other point where that ends. Saw the other mitre there.`;
   const [from, to] =
     low === high
       ? [`one end of the ${called(work, low)}`, "its other end"]
       : [low, high].map((id) => `the outer face of the ${calledAmong(work, id, [low, high])}`);
-  return `Saw one mitre, as the step for it tells; hold the piece in its place, the heel of that mitre (its inner corner) at ${from}, and mark the heel of the other where it comes to ${to}. Saw that mitre there.`;
+  return `Saw one mitre; hold the piece in its place, the heel of that mitre (its inner corner) at ${from}, and mark the heel of the other where it comes to ${to}. Saw that mitre there.`;
 }
 
 /** From what a part ends flush with towards it: so the work lies while it is laid there; null for what is not cut so. */

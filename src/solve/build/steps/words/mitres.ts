@@ -2,7 +2,8 @@ import type { Length } from "../../../../units/length.ts";
 import { absolute, add, divide, equal, max, min, multiply, rational, subtract } from "../../../../units/rational.ts";
 import { type AxisIndex, extent, faceOf, INDICES, indexOf } from "../../../design/space.ts";
 import type { Direction, Feature, Part } from "../../../design.ts";
-import type { Work } from "../draft.ts";
+import { capital, series, type Work } from "../draft.ts";
+import { isSawnToFit } from "../sawn-to-fit.ts";
 import type { BoxFeature } from "./boxes.ts";
 import { sideWord } from "./measured.ts";
 
@@ -16,18 +17,50 @@ export function mitreTexts(work: Work, part: Part, mitres: readonly Feature[]): 
   });
 }
 
-/** The end of a part keeps its full length at the long point; on the opposite side it loses as much as the other part is wide. */
 function endText(work: Work, part: Part, origin: readonly Length[], normal: Direction): string {
+  const { which, long, short, lost, angle } = endOf(work, part, origin, normal);
+  return `Mitre the ${which}: it keeps its full length at the ${long}, and is ${lost} at the ${short}${angle}.`;
+}
+
+/**
+ * The same of the ends that are mitred while a part is cut to fit, which another sentence tells how: "Its left end and its right end are both mitred so: full
+ * length at the front, 1 in shorter at the back, an angle of 45°."
+ */
+export function fittedMitres(work: Work, part: Part): readonly string[] {
+  const ends = part.features
+    .flatMap((each) =>
+      "normal" in each && isSawnToFit(each, part) ? [endOf(work, part, each.origin, each.normal)] : [],
+    )
+    .toSorted((a, b) => Number(a.high) - Number(b.high));
+  const by = new Map<string, readonly string[]>();
+  for (const { which, long, short, lost, angle } of ends) {
+    const how = `full length at the ${long}, ${lost} at the ${short}${angle}`;
+    by.set(how, [...(by.get(how) ?? []), `its ${which}`]);
+  }
+  return [...by].map(([how, which]) =>
+    which.length > 1
+      ? capital(`${series(which)} are both mitred so: ${how}.`)
+      : capital(`${which[0]} is mitred so: ${how}.`),
+  );
+}
+
+/** The end of a part keeps its full length at the long point; on the opposite side it loses as much as the other part is wide. */
+function endOf(work: Work, part: Part, origin: readonly Length[], normal: Direction) {
   const tilted = INDICES.filter((i) => normal[i] !== 0);
   const end = tilted.find((i) => i === endAxis(part, tilted, origin)) as AxisIndex;
   const side = tilted.find((i) => i !== end) as AxisIndex;
   const high = normal[end] > 0;
   const across = extent(part.body, side);
   const lost = absolute(multiply(across, divide(rational(normal[side]), rational(normal[end]))));
-  // The long point lies where the plane goes through the end.
-  const longSide = faceOf(side, normal[side] < 0);
-  const angle = equal(lost, across) ? ", an angle of 45°" : "";
-  return `Mitre the ${faceOf(end, high)} ${sideWord(part, end)}: it keeps its full length at the ${longSide}, and is ${work.print(lost)} shorter at the ${faceOf(side, normal[side] > 0)}${angle}.`;
+  return {
+    high,
+    which: `${faceOf(end, high)} ${sideWord(part, end)}`,
+    // The long point lies where the plane goes through the end.
+    long: faceOf(side, normal[side] < 0),
+    short: faceOf(side, normal[side] > 0),
+    lost: `${work.print(lost)} shorter`,
+    angle: equal(lost, across) ? ", an angle of 45°" : "",
+  };
 }
 
 /** The direction whose end the plane cuts: the length, unless the mitre runs along it. */
