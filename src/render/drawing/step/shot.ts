@@ -7,8 +7,8 @@ import type { Frame } from "../../style.ts";
 import { type Extent, extentOf, extentOfItems, type Fit, fitInto, heightOf, scaleInto, widthOf } from "../fit.ts";
 import type { Picture } from "../picture.ts";
 import { seenArea } from "../targets.ts";
-import { UNDER } from "./captions.ts";
-import { clipped, focusOf, LEAST, segmentIn, windowOn } from "./close-up.ts";
+import { UNDER, underLines } from "./captions.ts";
+import { clipped, focusOf, LEAST, segmentIn, windowAround, windowOn } from "./close-up.ts";
 import { HIGHEST, LOCATOR } from "./locator.ts";
 import { CORNER, isShape } from "./recognised.ts";
 import type { Scene } from "./scene.ts";
@@ -43,6 +43,8 @@ export interface Taken {
   readonly faces: readonly VisibleFace[];
   /** Ids of what is new and stands behind the rest, whose hidden lines are drawn. */
   readonly behind: ReadonlySet<string>;
+  /** Where only what is around something is drawn: that, the whole that is small beside it, and what is said below. */
+  readonly close?: { readonly focus: Extent; readonly whole: Taken; readonly words: readonly string[] };
 }
 
 /** What is drawn: the whole, or the surroundings of what is new with a small picture of the whole beside them. */
@@ -57,7 +59,15 @@ export interface Shot {
 
 /** `isWhole`: nothing is left out. */
 export function shotOf(taken: Taken, frame: Frame, scale: number, isWhole = false): Shot {
-  const { step, scene, view, extent, picture, faces } = taken;
+  const { step, scene, view, extent, picture, faces, close } = taken;
+  if (close) {
+    const lines = underLines(close.words);
+    const room = { ...frame, width: frame.width - LOCATOR.width - LOCATOR.gap };
+    const main = { ...room, height: Math.min(frame.height - lines, HIGHEST) };
+    const window = windowAround(close.focus, extent, main, LARGEST);
+    const fit = fitInto(window.extent, main, window.scale);
+    return { frame: main, fit, ...clipped(picture, faces, window.extent), window: window.extent };
+  }
   const focus = isWhole || step.shows.as ? null : focusOf(scene, view, scale, (id) => seenArea(faces, id, scale));
   const width = frame.width - LOCATOR.width - LOCATOR.gap;
   const main = { ...frame, width, height: Math.min(frame.height - UNDER, HIGHEST) };
