@@ -1,20 +1,27 @@
 /** What screws join, drawn close with what its place is measured from, where what is new is a speck in the whole: the whole is small beside it. */
-import { picturePoint, type View } from "../../../geometry/picture/index.ts";
+import { picturePoint, Stage, type View } from "../../../geometry/picture/index.ts";
 import type { Solid, Vec } from "../../../geometry/types.ts";
 import type { Pen } from "../drawing.ts";
 import { type Extent, extentOf, extentOfItems, heightOf, widthOf } from "../fit.ts";
 import type { Marked } from "../labels.ts";
 import { listed } from "../words.ts";
 import { inLines } from "./captions.ts";
-import { sizeOf } from "./close-up.ts";
-import type { OtherSide } from "./other-side.ts";
+import { sizeOf, windowAround } from "./close-up.ts";
+import { HIGHEST, LOCATOR } from "./locator.ts";
+import { headsSeen, type OtherSide, partsSeen } from "./other-side.ts";
 import type { Scene } from "./scene.ts";
 import { reachOf } from "./screws.ts";
+import { LARGEST } from "./shot.ts";
 
 /** In points: what is smaller in the whole is a speck there. */
 const SPECK = 25;
 /** What is measured from is shown where what has to be seen gets no more than so many times as large by it. */
 const NEAR = 1.6;
+
+/** It is drawn so many times as large, or the whole is shown as well. */
+const WORTH = 2.5;
+/** So much of what is new is seen, as a share; and what stands beside it leaves so much of that. */
+const [SEEN, KEPT] = [0.35, 0.8] as const;
 
 export interface CloseSide {
   readonly view: View;
@@ -30,7 +37,7 @@ export interface Around {
   /** What is told of the step. */
   readonly text: readonly string[];
   /** From where it is seen, where that is said; and how wide the words may be. */
-  readonly seen: string | null;
+  readonly caption: string | null;
   readonly pen: Pen;
   readonly width: number;
 }
@@ -39,7 +46,7 @@ export interface Around {
 export function closeSide(
   whole: Scene,
   { view, scene: alone, only }: OtherSide,
-  { scale, text, seen, pen, width }: Around,
+  { scale, text, caption, pen, width }: Around,
 ): CloseSide | null {
   const parts = alone.items.filter(({ id }) => alone.fresh.has(id) && !alone.hardware.has(id));
   if (only === null || alone.screws.length === 0 || parts.length === 0) return null;
@@ -47,10 +54,21 @@ export function closeSide(
   const { low, high } = extentOfItems(parts, view);
   const driven = alone.screws.flatMap(reachOf).map((p) => picturePoint(view, p));
   const joined = extentOf([low, high, ...driven]);
-  const from = besides(whole, alone, text).filter((item) => {
+  if (closeScale(joined, width) < WORTH * scale) return null;
+  const seen = (items: readonly Marked[]) => seenOf(items, parts, alone, view);
+  const first = seen(alone.items);
+  if (first.parts < SEEN) return null;
+  const isNear = (item: Marked): boolean => {
     const both = extentOf([joined.low, joined.high, ...near(item, parts).map((p) => picturePoint(view, p))]);
     return widthOf(both) <= NEAR * widthOf(joined) && heightOf(both) <= NEAR * heightOf(joined);
-  });
+  };
+  // What would hide the heads or the parts stays away.
+  const from = besides(whole, alone, text)
+    .filter(isNear)
+    .filter((item) => {
+      const now = seen([...alone.items, item]);
+      return now.heads >= first.heads && now.parts >= KEPT * first.parts;
+    });
   const spots = from.flatMap((item) => near(item, parts).map((p) => picturePoint(view, p)));
   const marks = [...new Set(from.map(({ mark }) => mark))];
   return {
@@ -62,9 +80,26 @@ export function closeSide(
       beside: new Set(from.map(({ id }) => id)),
     },
     focus: extentOf([joined.low, joined.high, ...spots]),
-    words: [...(seen === null ? [] : [seen]), `Only ${listed([only, ...marks])}`].flatMap((each) =>
+    words: [...(caption === null ? [] : [caption]), `Only ${listed([only, ...marks])}`].flatMap((each) =>
       inLines(each, width, pen),
     ),
+  };
+}
+
+/** How large it is drawn, in points for each unit. */
+const closeScale = (focus: Extent, width: number): number =>
+  windowAround(focus, focus, { x: 0, y: 0, width: width - LOCATOR.width - LOCATOR.gap, height: HIGHEST }, LARGEST)
+    .scale;
+
+/** The shares of the heads and of the new parts that are seen among some items. */
+function seenOf(items: readonly Marked[], parts: readonly Marked[], { screws }: Scene, view: View) {
+  const stage = new Stage(items, view);
+  return {
+    heads: headsSeen(
+      screws.filter(({ isDowel }) => !isDowel),
+      stage,
+    ),
+    parts: partsSeen(parts, stage),
   };
 }
 

@@ -44,7 +44,7 @@ export function sizeOf({ solid }: Marked): number {
 }
 
 /** As it is drawn, in its place, and with what is driven into it. */
-function around(item: Marked, { screws }: Scene, view: View): Extent {
+export function around(item: Marked, { screws }: Scene, view: View): Extent {
   const [here, there] = [extentOfItems([item], view), extentOfItems([{ ...item, shift: [0, 0, 0] }], view)];
   const near = (p: Vec): boolean =>
     ([0, 1, 2] as const).every((i) => {

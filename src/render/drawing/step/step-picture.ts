@@ -17,6 +17,7 @@ import { closeSide } from "./close-side.ts";
 import { drawnOnce, type Painted } from "./drawn.ts";
 import { pictureFromAbove } from "./from-above.ts";
 import { mouthsOf } from "./mouths.ts";
+import { BOTH_HALVES, drawnInHalves, otherHalf } from "./other-half.ts";
 import { otherSide } from "./other-side.ts";
 import { ceilingOf, type Scene, sceneOf } from "./scene.ts";
 import { highestFor, sceneExtent, sizeFor, type Taken } from "./shot.ts";
@@ -62,7 +63,7 @@ export function stepPicture(build: Build, whatIsDone: Step, options: StepPicture
     other && !turns
       ? closeSide(scene, other, {
           ...{ scale: sizeFor(sceneExtent(scene, view), half, null), text: step.text },
-          ...{ seen: sideSeen(other.view, ceiling), pen, width: frame.width },
+          ...{ caption: sideSeen(other.view, ceiling), pen, width: frame.width },
         })
       : null;
   // What is shown cut through stands below the picture rather than beside it, where that is larger so.
@@ -97,25 +98,29 @@ export function stepPicture(build: Build, whatIsDone: Step, options: StepPicture
         ...(turns && { shows: "the end of it" }),
       },
     ] as const);
+  const both = { ...frame, height: Math.max(frame.height, BOTH_HALVES) };
+  const second = other ? null : otherHalf(build, whole, both, sizeFor(whole.extent, both, before?.scale ?? null));
+  const given = second ? both : size;
   const paint = (where: Frame, scale: number | null): Painted => {
     const page = { frame: where, before: scale, pen, told };
-    return two ? drawnTwice(two, page) : drawnOnce(whole, page);
+    return second ? drawnInHalves([whole, second], page) : two ? drawnTwice(two, page) : drawnOnce(whole, page);
   };
-  const { detail, isCloseUp, size: scale, ...drawing } = paint(size, before?.scale ?? null);
+  const { detail, isCloseUp, size: scale, ...drawing } = paint(given, before?.scale ?? null);
   return {
     ...drawing,
-    frame: size,
+    frame: given,
     close: detail?.method ?? null,
     key: keyOf(scene, view, build, step),
     take: near ? before : { unit: step.unit, view, scale },
     two: two ? scale : null,
     highest: isCloseUp ? 0 : two ? highestOfTwo(two, frame.width) : highestFor(whole.extent, frame.width),
     within: (wanted) => {
-      const where = { ...size, ...wanted };
+      const where = { ...given, ...wanted };
+      if (second && where.height < BOTH_HALVES) return null;
       if (two && where.height < Math.min(size.height, LOWEST_OF_TWO)) return null;
-      const larger = where.width > size.width || where.height > size.height;
+      const larger = where.width > given.width || where.height > given.height;
       const found = paint(where, larger ? null : scale);
-      if (where.height < size.height && !isCloseUp && isTooSmall(whole, found.size)) return null;
+      if (where.height < given.height && !isCloseUp && isTooSmall(whole, found.size)) return null;
       return found.detail?.method === detail?.method ? found : null;
     },
   };
