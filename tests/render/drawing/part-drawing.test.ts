@@ -147,19 +147,6 @@ test("a letter keeps out of a column of numbers, where it would be taken for one
   expect(off.x > column.right || off.x < column.left - 4 || Math.abs(off.y - free.y) > 15).toBe(true);
 });
 
-// Their order in the list of holes is not that on the wood.
-test("of many holes alike those at both ends of the row and one in the middle have the letter", () => {
-  const along = [11, 3.5, 20, 7, 1, 15.25, 18];
-  const made = drawn(along.map((x) => bored(x, 1)));
-  const scale = made.points * 406_400;
-  const start = Math.min(...turned(made.items).map(({ x }) => x));
-  const at = texts(made.items).filter(({ text, font }) => text === "a" && font === "italic");
-  const near = at.map(
-    ({ x }) => along.toSorted((p, q) => Math.abs(start + p * scale - x) - Math.abs(start + q * scale - x))[0],
-  );
-  expect(near.toSorted((p = 0, q = 0) => p - q)).toEqual([1, 11, 20]);
-});
-
 const spaced = (text: string): string => pen.print(inch(eval24(text)));
 /** "8 3⁄4" as a number of inches. */
 function eval24(text: string): number {
