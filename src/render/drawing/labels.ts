@@ -2,6 +2,7 @@
 import { type Placed, picturePoint, type View } from "../../geometry/picture/index.ts";
 import type { Vec, VisibleFace } from "../../geometry/types.ts";
 import { plus, times } from "../../geometry/vec.ts";
+import { isName } from "./balloon.ts";
 import type { Label } from "./balloon-places.ts";
 import type { Spot } from "./drawing.ts";
 import { extentOfItems, type Fit } from "./fit.ts";
@@ -12,6 +13,8 @@ import { seenArea, targetsOn } from "./targets.ts";
 const ALIKE = 8;
 /** So many alike that stand together have one label. */
 const TOGETHER = 3;
+/** Of names, which take room, so many. */
+const PAIR = 2;
 /** So many points of each of them are offered: its largest face's middle and ends. */
 const FIRST = 3;
 /** Points on paper from middle to middle. */
@@ -59,8 +62,8 @@ export function labels(
     const groups = alike.length > ALIKE || more > 0 || scattered ? [alike] : groupsOf(alike);
     return groups.flatMap((group) => {
       const [clearest] = [...group].sort((a, b) => b.seen - a.seen);
-      if (!clearest || (group.length < (scattered ? 2 : TOGETHER) && more === 0))
-        return group.map(({ label }) => label);
+      const least = scattered || isName(mark) ? PAIR : TOGETHER;
+      if (!clearest || (group.length < least && more === 0)) return group.map(({ label }) => label);
       const parts = group.flatMap(({ label }) => label.parts);
       const seen = [clearest, ...group.filter((one) => one !== clearest && !one.label.hidden)];
       const any = seen.flatMap(({ label }) => label.targets.slice(0, FIRST));

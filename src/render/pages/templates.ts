@@ -76,12 +76,18 @@ function usedIn({ steps }: Build, id: string): string {
 
 const said = (...sentences: readonly string[]): string => sentences.filter((each) => each !== "").join(" ");
 
-/** Without what the step tells that makes it; null where it does not go in. */
+/** At a smaller scale the holes of a jig are mere strokes: it is drawn over the page where that is so many times as large. */
+const SMALLEST = 72 / 406_400 / 16.5;
+const LARGER = 1.5;
+
+/** Without what the step tells that makes it; null where it does not go in, or not so that its holes are seen. */
 export function jigInStep(plan: Plan, jig: Jig, width: number): Cell | null {
-  const drawing = jigDrawing(jig, plan.build.design.units, finePen(plan), width);
-  return drawing.width > width
-    ? null
-    : cell(capital(jig.id), said(`Scale ${drawing.scale}.`, usedIn(plan.build, jig.id)), drawing, width, "two");
+  const { units } = plan.build.design;
+  const drawing = jigDrawing(jig, units, finePen(plan), width);
+  const isClearer = (): boolean =>
+    jigDrawing(jig, units, finePen(plan), plan.frame.width).points >= LARGER * drawing.points;
+  if (drawing.width > width || (drawing.points < SMALLEST && isClearer())) return null;
+  return cell(capital(jig.id), said(`Scale ${drawing.scale}.`, usedIn(plan.build, jig.id)), drawing, width, "two");
 }
 
 function jigCell(plan: Plan, jig: Jig): Cell {

@@ -54,8 +54,8 @@ describe.each(builds)("%s", (_, build) => {
   });
 
   test("parts alike that stand together have one balloon, those far apart have their own", () => {
-    const alike = (count: number, apart: number, scattered = false) => {
-      const parts = Array.from({ length: count }, (_, i) => ({ ...build.parts[0], mark: "Z", id: `z${i}` }));
+    const alike = (count: number, apart: number, scattered = false, mark = "Z") => {
+      const parts = Array.from({ length: count }, (_, i) => ({ ...build.parts[0], mark, id: `z${i}` }));
       const shifted = parts.map((part, i) => ({ ...part, shift: [i * apart * 406_400, 0, 0] }) as unknown as Marked);
       const fit = fitAt({ low: [0, 0], high: [1, 1] }, 72 / 406_400, 0, 0);
       return labels(shifted, [], FRONT, fit, undefined, scattered).map(({ mark }) => mark);
@@ -64,6 +64,8 @@ describe.each(builds)("%s", (_, build) => {
     expect(alike(4, 2)).toEqual(["Z", "Z", "Z", "Z"]);
     expect(alike(2, 0.5)).toEqual(["Z", "Z"]);
     expect(alike(2, 2, true)).toEqual(["Z × 2"]);
+    // A name is said once.
+    expect(alike(2, 0.5, false, "catch")).toEqual(["catch × 2"]);
   });
 
   test("steps: every new mark in a balloon", () => {

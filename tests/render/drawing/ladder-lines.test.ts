@@ -1,5 +1,5 @@
 import { expect, test } from "vitest";
-import { type Line, reachOf, setLines } from "../../../src/render/drawing/part/ladder-lines.ts";
+import { inSteps, type Line, reachOf, readsDown, setLines } from "../../../src/render/drawing/part/ladder-lines.ts";
 
 /** Every letter is five points wide. */
 const pen = { measure: (text: string) => 5 * text.length, print: String };
@@ -32,4 +32,18 @@ test("a long row has all its words in its line", () => {
 
 test("words that are wider than all the room go in nowhere", () => {
   expect(setLines([line(20, 40, ["232.5", "328.5"])], [0, 50], pen)).toBeNull();
+});
+
+test("rows whose words would stand mixed have each a level of its own, in their order", () => {
+  const four = [0, 60, 120, 180].map((from) => line(from + 5, from + 30, [`${from}`, `${from + 4}`]));
+  const near = setLines(four, [0, 220], pen) ?? [];
+  expect(readsDown(near)).toBe(false);
+  const set = inSteps(four, [0, 220], pen) ?? [];
+  expect(set.map(({ level, words }) => [level, words[0]?.down])).toEqual([
+    [0, 1],
+    [0, 2],
+    [0, 3],
+    [0, 4],
+  ]);
+  expect(readsDown(set)).toBe(true);
 });

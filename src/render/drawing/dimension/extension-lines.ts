@@ -1,5 +1,6 @@
 /** The lines from the picture out to the ends of dimension lines. */
 import type { Spot } from "../drawing.ts";
+import { apart } from "../part/ordinates.ts";
 import type { Box, Segment } from "../plate.ts";
 import type { Side } from "./side.ts";
 
@@ -13,16 +14,38 @@ const FORK = 5;
 /** Where along the side the extension lines stand, and how far out (≤ 0: inside) the wood ends there. */
 export type Feet = ReadonlyMap<number, number>;
 
-/** `ends`: how far out the outermost row lies that ends at a place along the side. */
-export function extensionLines(ends: ReadonlyMap<number, number>, feet: Feet, side: Side): readonly Segment[] {
+/** From one end of a dimension to the next where they fork: their strokes are told apart. */
+const TOLD_APART = 4;
+
+/** Where along the side the ends of dimensions are drawn: as they lie, but forks a little wider, where what stands beside them leaves the room. */
+export function forked(places: readonly number[]): ReadonlyMap<number, number> {
+  const all = crowds([...new Set(places)]);
+  return new Map(
+    all.flatMap((crowd, i) => {
+      const wide = apart(crowd, Number.NEGATIVE_INFINITY, TOLD_APART);
+      const [low, high] = [(all[i - 1]?.at(-1) ?? -Infinity) + TOLD_APART, (all[i + 1]?.[0] ?? Infinity) - TOLD_APART];
+      const goesIn = (wide[0] as number) >= low && (wide.at(-1) as number) <= high;
+      return crowd.map((at, j) => [at, goesIn ? (wide[j] as number) : at] as const);
+    }),
+  );
+}
+
+/** `ends`: how far out the outermost row lies that ends at a place along the side; `drawn`: where along it that end is drawn. */
+export function extensionLines(
+  ends: ReadonlyMap<number, number>,
+  feet: Feet,
+  side: Side,
+  drawn: ReadonlyMap<number, number> = new Map(),
+): readonly Segment[] {
+  const tip = (at: number): number => drawn.get(at) ?? at;
   return crowds([...ends.keys()]).flatMap((crowd): readonly Segment[] => {
     const foot = Math.max(...crowd.map((at) => feet.get(at) ?? 0)) + START;
-    const tips = crowd.map((at): Segment => [side.spot(at, foot), side.spot(at, (ends.get(at) ?? 0) + BEYOND)]);
+    const tips = crowd.map((at): Segment => [side.spot(at, foot), side.spot(tip(at), (ends.get(at) ?? 0) + BEYOND)]);
     if (crowd.length === 1) return tips;
     const nearest = Math.min(...crowd.map((at) => ends.get(at) ?? 0)) - FORK;
     const middle = crowd.reduce((sum, at) => sum + at, 0) / crowd.length;
-    const forked = tips.map(([, tip], i): Segment => [side.spot(crowd[i] ?? middle, nearest), tip]);
-    return [[side.spot(middle, foot), side.spot(middle, nearest)], ...forked];
+    const forks = tips.map(([, to], i): Segment => [side.spot(tip(crowd[i] ?? middle), nearest), to]);
+    return [[side.spot(middle, foot), side.spot(middle, nearest)], ...forks];
   });
 }
 

@@ -8,7 +8,7 @@ import type { Pen } from "../drawing.ts";
 import { arrowhead, centred, strokes } from "../ink.ts";
 import { type Box, boxAround, grown, type Plate, passes, type Segment } from "../plate.ts";
 import { NARROW } from "../strokes.ts";
-import { extensionLines, type Feet, roundAbout } from "./extension-lines.ts";
+import { extensionLines, type Feet, forked, roundAbout } from "./extension-lines.ts";
 import { type Lettered, type Measure, TEXT } from "./measure.ts";
 import { outsideText, spreadOut } from "./outside-text.ts";
 import type { Side } from "./side.ts";
@@ -32,7 +32,12 @@ export function drawRows(
   plate: Plate,
   pen: Pen,
 ): { readonly items: readonly Item[]; readonly depth: number; readonly lost: number } {
-  const set = rows.filter((row) => row.length > 0).map((row) => row.map((measure) => fitted(measure, side, pen)));
+  const wanted = rows.filter((row) => row.length > 0);
+  const drawn = forked(wanted.flat().flatMap(({ from, to }) => [from, to]));
+  const at = (place: number): number => drawn.get(place) ?? place;
+  const set = wanted.map((row) =>
+    row.map((measure) => fitted({ ...measure, from: at(measure.from), to: at(measure.to) }, side, pen)),
+  );
   const levels: number[] = [];
   let depth = 0;
   for (const row of set) {
@@ -44,7 +49,7 @@ export function drawRows(
     const outside = Math.max(0, ...aside);
     depth = (levels.at(-1) ?? 0) + (side.level ? TEXT / 2 : half) + outside;
   }
-  const extended = extensionLines(reaching(set, levels), feet, side);
+  const extended = extensionLines(reaching(wanted, levels), feet, side, drawn);
   const placed = set.map((row, i) => row.map((one) => middled(one, levels[i] ?? 0, side, extended)));
   const texts = placed.flatMap((row) => row.flatMap(({ inline, box }) => (inline ? [grown(box, 1)] : [])));
   const extensions = extended.flatMap((line) => texts.reduce(roundAbout, [line]));
@@ -85,10 +90,10 @@ function fitted(measure: Measure, side: Side, pen: Pen): Lettered {
 }
 
 /** How far out the rows reach that end at a place along the side. */
-function reaching(rows: readonly (readonly Lettered[])[], levels: readonly number[]): ReadonlyMap<number, number> {
+function reaching(rows: readonly (readonly Measure[])[], levels: readonly number[]): ReadonlyMap<number, number> {
   const ends = new Map<number, number>();
   rows.forEach((row, i) => {
-    for (const { measure } of row)
+    for (const measure of row)
       for (const at of [measure.from, measure.to]) ends.set(at, Math.max(ends.get(at) ?? 0, levels[i] ?? 0));
   });
   return ends;

@@ -1,9 +1,10 @@
 /** Where the views of a part and its numbers stand at a scale. */
 import type { Frame } from "../../style.ts";
 import { BAR_HEIGHT } from "../bar.ts";
-import type { Pen } from "../drawing.ts";
+import type { Pen, Spot } from "../drawing.ts";
 import { type Extent, heightOf } from "../fit.ts";
 import type { Scale } from "../scale.ts";
+import { type CloseEnd, type CloseSet, closeEnd, setEnd } from "./close-end.ts";
 import { type Line, reachOf, type SetLine, setLines } from "./ladder-lines.ts";
 import { apart, LEADER, leaderFor, PITCH, SIZE, type Told, widest } from "./ordinates.ts";
 import type { Sheet } from "./sheet.ts";
@@ -37,6 +38,10 @@ export interface Arranged {
   readonly upright: readonly SetLine[];
   /** So much lower the level lines begin. */
   readonly hang: number;
+  /** The end in a view of its own, and where the left and the top of that are. */
+  readonly close: { readonly set: CloseSet; readonly at: Spot } | null;
+  /** The rows that have a line. */
+  readonly ladders: Sheet["ladders"];
   /** How far along the part a number stands from its place at most, in points. */
   readonly bent: number;
 }
@@ -57,17 +62,34 @@ const lineOf = (
 /** Shares of the room that a part with a gap fills: less where its numbers do not go in else. */
 const FILLED = [1, 0.8, 0] as const;
 
-/** Null where they do not go in. */
-export function arranged(sheet: Sheet, scale: Scale, frame: Frame, pen: Pen): Arranged | null {
-  for (const share of FILLED) {
-    const found = arrangedIn(sheet, scale, frame, pen, share);
-    if (found) return found;
-  }
+/** Null where they do not go in; `scales`, largest first: those of views beside it. */
+export function arranged(
+  sheet: Sheet,
+  scale: Scale,
+  frame: Frame,
+  pen: Pen,
+  scales: readonly Scale[],
+): Arranged | null {
+  const close = closeEnd(sheet, scale, scales);
+  for (const end of close ? [close, null] : [null])
+    for (const share of FILLED) {
+      const found = arrangedIn(sheet, scale, frame, pen, share, end);
+      if (found) return found;
+    }
   return null;
 }
 
-function arrangedIn(sheet: Sheet, scale: Scale, frame: Frame, pen: Pen, share: number): Arranged | null {
-  const { lies, numbers, ladders, face, edge } = sheet;
+function arrangedIn(
+  sheet: Sheet,
+  scale: Scale,
+  frame: Frame,
+  pen: Pen,
+  share: number,
+  end: CloseEnd | null,
+): Arranged | null {
+  const { lies, numbers, face, edge } = sheet;
+  const { ladders } = end ?? sheet;
+  const close = end && setEnd(end, sheet, pen);
   const { low, high } = face.extent;
   const k = scale.points;
   const deep = heightOf(edge.extent) * k;
@@ -82,7 +104,7 @@ function arrangedIn(sheet: Sheet, scale: Scale, frame: Frame, pen: Pen, share: n
   const margin = long + widest([...numbers.across, ...numbers.through], pen) + 2;
   const right = frame.x + frame.width;
   // How wide the lines at the right are is known when it is known how low the edge stands, which they do not change.
-  const besideOf = (upright: number): number => (lies.end ? deep + ASIDE : 0) + upright;
+  const besideOf = (upright: number): number => (lies.end ? (close?.width ?? deep) + ASIDE : 0) + upright;
   const uprightLines = (edgeTop: number): readonly Line[] =>
     ladders
       .filter(({ axis }) => axis > 0)
@@ -112,7 +134,8 @@ function arrangedIn(sheet: Sheet, scale: Scale, frame: Frame, pen: Pen, share: n
   const room = frame.width - margin - beside - 4;
   const along = place(room);
   if (along.width > room + 1e-6) return null;
-  const left = frame.x + margin + (lies.end?.at === "left" ? deep + ASIDE : 0);
+  const atLeft = lies.end?.at === "left" && close === null;
+  const left = frame.x + margin + (atLeft ? deep + ASIDE : 0);
   const level = setLines(
     lengthwise.map((ladder) => lineOf(ladder, (u) => left + along.place(u), along.hides)),
     [left, right],
@@ -136,9 +159,11 @@ function arrangedIn(sheet: Sheet, scale: Scale, frame: Frame, pen: Pen, share: n
     ...lengthways.flatMap(({ places, set }) => set.map((at, i) => Math.abs(at - (places[i] ?? at)))),
   );
   const below = numbers.below.length > 0 ? LEADER + widest(numbers.below, pen) : 0;
-  const bottom = Math.max(edgeTop + deep + below, (besideEdge.at(-1) ?? 0) + SIZE / 2) + 4;
+  const closeFoot = close ? frame.y + close.height : 0;
+  const bottom = Math.max(edgeTop + deep + below, (besideEdge.at(-1) ?? 0) + SIZE / 2, closeFoot) + 4;
   if (Math.max(...last.map((at) => at ?? 0)) + SIZE / 2 > right || bottom > lowest) return null;
-  const endLeft = lies.end?.at === "left" ? frame.x + margin : left + along.width + reachOf(upright) + ASIDE;
+  const beyond = left + along.width + reachOf(upright) + ASIDE;
+  const endLeft = close ? beyond + close.left : atLeft ? frame.x + margin : beyond;
   return {
     ...{
       scale,
@@ -155,6 +180,8 @@ function arrangedIn(sheet: Sheet, scale: Scale, frame: Frame, pen: Pen, share: n
       level,
       upright,
       bent,
+      ladders,
+      close: close && { set: close, at: [beyond, frame.y] },
     },
   };
 }

@@ -11,7 +11,7 @@ import { type Box, boxAround, grown, meets, type Plate, type Segment } from "../
 import { NARROW } from "../strokes.ts";
 import { type Bore, bottomOf, comesOut, type Shown } from "./bores.ts";
 
-/** Of more than this many the first and the last have the letter. */
+/** Of more than this many those at the ends and the one in the middle have the letter. */
 const MOST = 5;
 
 export interface Around {
@@ -28,10 +28,10 @@ export function letters(
   { plate, pen, columns }: Around,
 ): readonly Item[] {
   return bores.flatMap(({ holes, letter }) => {
-    const some = holes.length <= MOST ? holes : [holes[0] as Hole, holes.at(-1) as Hole];
+    const some = holes.length <= MOST ? holes : endsOf(holes, (hole) => spot(mouthOf(hole)));
     let told = false;
     return some.flatMap((hole): readonly Item[] => {
-      const at: Vec = [toNumber(hole.at[0]), toNumber(hole.at[1]), toNumber(hole.at[2])];
+      const at = mouthOf(hole);
       const wide = hole.slot?.length ?? hole.stages[0]?.diameter ?? { n: 0n, d: 1n };
       const r = (toNumber(wide) * scale) / 2;
       const bottom = spot(bottomOf(hole));
@@ -53,6 +53,17 @@ export function letters(
     });
   });
 }
+
+const mouthOf = ({ at }: Hole): Vec => [toNumber(at[0]), toNumber(at[1]), toNumber(at[2])];
+
+/** The first, the last and the middle one as they stand on the page, from the left and from above. */
+function endsOf(holes: readonly Hole[], spot: (hole: Hole) => Spot): readonly Hole[] {
+  const all = holes.map((hole) => ({ hole, at: spot(hole) }));
+  const sorted = all.sort(({ at: a }, { at: b }) => (Math.abs(a[0] - b[0]) > SAME ? a[0] - b[0] : a[1] - b[1]));
+  return [0, sorted.length - 1, Math.floor(sorted.length / 2)].flatMap((i) => sorted[i]?.hole ?? []);
+}
+/** In points: what is no farther apart stands in one column. */
+const SAME = 0.01;
 
 interface Lettered {
   readonly spot: Spot;

@@ -74,6 +74,34 @@ export function setLines(
   return rest([]);
 }
 
+/** The same with each text on a level of its own below, in the order of the lines; null where that cannot be, or no text needs it. */
+export function inSteps(
+  lines: readonly Line[],
+  limits: readonly [number, number],
+  pen: Pen,
+): readonly SetLine[] | null {
+  const sorted = [...lines].sort((a, b) => a.from - b.from);
+  const set = lines.map((line): SetLine | null => {
+    const down = sorted.indexOf(line) + 1;
+    const way = fitted(line, limits, lines.length + 1, pen).find(
+      ({ words }) => words.length === 1 && words[0]?.down === down,
+    );
+    return way ? { ...way, level: 0 } : null;
+  });
+  const found = set.flatMap((one) => one ?? []);
+  return found.length === lines.length && found.every((one, i) => found.slice(i + 1).every((o) => goTogether(one, o)))
+    ? found
+    : null;
+}
+
+/** Whether what is told of lines reads downwards in their order. */
+export function readsDown(set: readonly SetLine[]): boolean {
+  const lowest = [...set]
+    .sort((a, b) => a.line.from - b.line.from)
+    .map(({ level, words }) => Math.max(...words.map(({ down }) => level + down)));
+  return lowest.every((at, i) => i === 0 || at >= (lowest[i - 1] as number));
+}
+
 interface Stretch {
   readonly level: number;
   readonly low: number;

@@ -1,5 +1,6 @@
 import { picturePoint, type View } from "../../../geometry/picture/index.ts";
 import type { Point2, Vec } from "../../../geometry/types.ts";
+import { dot } from "../../../geometry/vec.ts";
 import type { Build, BuiltPart } from "../../../solve/build.ts";
 import type { Hole } from "../../../solve/design.ts";
 import { type Length, toNumber, ZERO } from "../../../units/index.ts";
@@ -19,6 +20,7 @@ import { letters } from "./bore-letters.ts";
 import { type Bore, boresOf, drawBores } from "./bores.ts";
 import { BREAK, broken } from "./broken.ts";
 import { closeOn } from "./close.ts";
+import { drawEnd } from "./close-end.ts";
 import { apartFromEarlier } from "./earlier.ts";
 import { altOf, inWords } from "./in-words.ts";
 import { lying } from "./lying.ts";
@@ -62,8 +64,9 @@ export function partDrawing(
   const { units } = build.design;
   const { bores, ladders } = boresOf(lies);
   const sheet = measured(lies, ladders, { print: pen.print, marked });
-  const scales = usualScales(units).filter(({ points }) => points >= least * POINTS_PER_UNIT && points < below);
-  const fits = (scale: Scale): Arranged | null => arranged(sheet, scale, frame, pen);
+  const all = usualScales(units);
+  const scales = all.filter(({ points }) => points >= least * POINTS_PER_UNIT && points < below);
+  const fits = (scale: Scale, shown = sheet): Arranged | null => arranged(shown, scale, frame, pen, all);
   const isLong = ({ along, scale }: Arranged): boolean =>
     along.breaks.length === 0 || along.width >= LONG * heightOf(sheet.face.extent) * scale.points;
   const first = (good: (set: Arranged) => boolean): Arranged | null => {
@@ -78,7 +81,7 @@ export function partDrawing(
   if (!largest) return null;
   const smaller = scales.slice(scales.indexOf(largest.scale) + 1);
   const usual = largest.along.breaks.length > 0 ? (wholeAt(sheet, smaller, largest, fits) ?? largest) : largest;
-  const plan = thicker(sheet, usual, scales, (broken, scale) => arranged(broken, scale, frame, pen));
+  const plan = thicker(sheet, usual, scales, (broken, scale) => fits(scale, broken));
   const bar = scaleBar(plan.scale, units, pen, [frame.x, plan.bottom + BAR_HEIGHT + 2]);
   const items = drawn(sheet, plan, seenOf(bores, sheet, plan), { frame, pen, bar });
   const alt = altOf(built, lies, bores);
@@ -134,8 +137,10 @@ function drawn(
   { frame, pen, bar }: { readonly frame: Frame; readonly pen: Pen; readonly bar: readonly Item[] },
 ): readonly Item[] {
   const { lies, numbers, face, edge, end } = sheet;
-  const { along, left, top, edgeTop, endLeft } = set;
+  const { along, left, top, edgeTop, endLeft, close } = set;
   const k = set.scale.points;
+  const endScale = close?.set.scale.points ?? k;
+  const endTop = close ? close.at[1] + close.set.top : top;
   const plate = new Plate(frame);
   const frameOf = framed(lies);
   const onFace = ([u, v]: readonly [number, number]): Spot => [
@@ -147,8 +152,8 @@ function drawn(
     edgeTop + (edge.extent.high[1] - v) * k,
   ];
   const onEnd = ([u, v]: readonly [number, number]): Spot => [
-    endLeft + (u - (end?.extent.low[0] ?? 0)) * k,
-    top + ((end?.extent.high[1] ?? 0) - v) * k,
+    endLeft + (u - (end?.extent.low[0] ?? 0)) * endScale,
+    endTop + ((end?.extent.high[1] ?? 0) - v) * endScale,
   ];
   const views = [
     { aspect: face, spot: onFace },
@@ -156,7 +161,9 @@ function drawn(
     ...(end ? [{ aspect: end, spot: onEnd }] : []),
   ];
   const intoEnd = bores.filter(({ on }) => on === `${lies.end?.at} end`);
-  const mouths = end ? intoEnd.flatMap(({ holes }) => holes.map((hole) => mouthBox(hole, end.view, onEnd, k))) : [];
+  const mouths = end
+    ? intoEnd.flatMap(({ holes }) => holes.map((hole) => mouthBox(hole, end.view, onEnd, endScale)))
+    : [];
   const items: Item[] = [];
   const seenOnFace: Segment[] = [];
   for (const { aspect, spot } of views) {
@@ -178,7 +185,7 @@ function drawn(
   const shownEnd = end && {
     spot: (p: Vec): Spot => onEnd(picturePoint(end.view, p)),
     towards: end.view.towards,
-    scale: k,
+    scale: endScale,
   };
   if (shownEnd) items.push(...drawBores(intoEnd, shownEnd, plate));
   for (const x of along.breaks)
@@ -189,7 +196,7 @@ function drawn(
     }
   const up = (all: readonly Told[], extent: Extent, from: number) =>
     [...ordinates(all, (v) => from + (extent.high[1] - v) * k)].reverse();
-  const start = lies.end?.at === "left" ? endLeft : left;
+  const start = lies.end?.at === "left" && !close ? endLeft : left;
   items.push(
     ...ordinatesAlong(
       ordinates(numbers.along, (u) => left + along.place(u)),
@@ -209,6 +216,12 @@ function drawn(
     ...ordinatesLeft(up(numbers.across, face.extent, top), { left: start, bent: set.face, long: set.long }, plate, pen),
     ...ordinatesLeft(up(numbers.through, edge.extent, edgeTop), { left, bent: set.edge, long: set.long }, plate, pen),
   );
+  if (close && end) {
+    // The thickness runs to the eye of the face, which is left or right of the end.
+    const way = dot(end.view.right, face.view.towards) < 0 ? -1 : 1;
+    const spots = { x: (w: number) => onEnd([way * w, 0])[0], y: (v: number) => onEnd([0, v])[1] };
+    items.push(...drawEnd(close.set, close.at, spots, plate, pen));
+  }
   const onEdges = bores.filter(({ on }) => on === "lower edge");
   const others = bores.filter((bore) => !onEdges.includes(bore) && !(shownEnd && intoEnd.includes(bore)));
   const columns = [

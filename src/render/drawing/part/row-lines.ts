@@ -16,8 +16,8 @@ import type { Sheet } from "./sheet.ts";
 const OFF = 4;
 
 export function rowLines(
-  { lies, ladders, face }: Sheet,
-  { left, top, along, hang, level, upright, scale }: Arranged,
+  { lies, face }: Sheet,
+  { ladders, left, top, along, hang, level, upright, scale }: Arranged,
   onFace: (p: InPart) => Spot,
   onEdge: (p: InPart) => Spot,
   plate: Plate,

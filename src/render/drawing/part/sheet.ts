@@ -27,7 +27,14 @@ export function measured(lies: Lying, rows: readonly Ladder[], how: Numbers) {
   const ladders = [...rows, ...runs].map((ladder) => {
     const [low, high] = told([ladder.row.from, ladder.row.to], from[ladder.axis], how) as [Told, Told];
     const name = ladder.letters.length > 0 ? `${ladder.letters.join(", ")}: ` : "";
-    return { ...ladder, ends: [low.text, high.text] as const, words: `${name}${spacesOf(ladder.row, how)}` };
+    const { from: first, to: last, spaces } = ladder.row;
+    const each = Array.from({ length: spaces - 1 }, (_, i) => first + ((i + 1) * (last - first)) / spaces);
+    return {
+      ...ladder,
+      ends: [low.text, high.text] as const,
+      words: `${name}${spacesOf(ladder.row, how)}`,
+      inside: told(each, from[ladder.axis], how),
+    };
   });
   return {
     lies,

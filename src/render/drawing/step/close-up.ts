@@ -37,13 +37,14 @@ export function focusOf(scene: Scene, view: View, scale: number, seen: (id: stri
   return boxes[clearest] ?? null;
 }
 
-function sizeOf({ solid }: Marked): number {
+/** The middle of its length and its width. */
+export function sizeOf({ solid }: Marked): number {
   const [, wide = 0, long = 0] = minus(solid.high, solid.low).toSorted((a, b) => a - b);
   return Math.sqrt(wide * long);
 }
 
 /** As it is drawn, in its place, and with what is driven into it. */
-function around(item: Marked, { screws }: Scene, view: View): Extent {
+export function around(item: Marked, { screws }: Scene, view: View): Extent {
   const [here, there] = [extentOfItems([item], view), extentOfItems([{ ...item, shift: [0, 0, 0] }], view)];
   const near = (p: Vec): boolean =>
     ([0, 1, 2] as const).every((i) => {
@@ -69,6 +70,19 @@ export interface Wanted {
 
 /** So much smaller is tried next. */
 const SMALLER = 0.9;
+
+/** So much of the picture is taken by what has to be seen where nothing else is drawn. */
+const MOST_SHARE = 0.86;
+
+/** Round the focus, as large as it goes in. */
+export function windowAround(focus: Extent, whole: Extent, frame: Frame, largest: number): Window {
+  const scale = Math.min(
+    (MOST_SHARE * frame.width) / Math.max(1, widthOf(focus)),
+    (MOST_SHARE * frame.height) / Math.max(1, heightOf(focus)),
+    largest,
+  );
+  return { extent: roundAbout(focus, whole, frame, scale), scale };
+}
 
 /** What of the plane of view goes into a frame round the focus; null where the whole is drawn nearly as large, or tells no less. */
 export function windowOn(focus: Extent, whole: Extent, frame: Frame, { scale, largest, tells }: Wanted): Window | null {

@@ -147,8 +147,9 @@ function paint(
   const close = button ?? (detail ? enlarged(detail, { fills: tint, strokes: [...lines, ...rods] }, plate, pen) : []);
   const says = scene.done?.[0]?.says ?? null;
   const aside = step.shows.as || isOneOfTwo ? says : sideSeen(view, ceilingOf(step));
-  const words =
-    aside === null
+  const words = taken.close
+    ? { items: captionUnder(taken.close.words, shot.frame, pen), box: null }
+    : aside === null
       ? { items: [], box: null }
       : window
         ? { items: captionUnder([aside], shot.frame, pen), box: null }
@@ -177,7 +178,7 @@ function paint(
       ...close,
       ...words.items,
       ...placeBalloons(marks, plate, pen, ground, { toll: offTheLine(words, pen) }),
-      ...(window ? located(shot.frame, window, taken, scene, view) : []),
+      ...(window ? located(shot.frame, window, taken.close?.whole ?? taken, scene, view) : []),
     ],
     alt:
       stepInWords(build, step, view) +
@@ -185,7 +186,7 @@ function paint(
       (scene.open.length > 0
         ? ` Drawn open: ${listed(scene.open.map((name) => name.replaceAll(/[-.]/g, " ")))}.`
         : "") +
-      (window ? " Only what is around it is drawn." : "") +
+      (window ? ` ${taken.close?.words.join(". ") ?? "Only what is around it is drawn"}.` : "") +
       (detail ? ` Shown ${detail.times} times larger: ${detail.method}.` : "") +
       (button ? ` Beside it: ${BUTTON_CUT}.` : ""),
     scale: NOT_TO_SCALE,

@@ -51,7 +51,13 @@ export function marksOf(step: Step, scene: Scene, { faces, view, fit, behind, is
   const own = [...(going.length > MANY ? [] : going), ...(fitted.length > MANY ? spokenOf(fitted, isNamed) : fitted)];
   const receiving = new Set(step.actions.flatMap((action) => (action.do === "add" ? action.to : [])));
   const under = labels(
-    items.filter((item) => receiving.has(item.id) && !fresh.has(item.id) && isNamed(item.mark) && isSeen(item)),
+    items.filter(
+      (item) =>
+        (receiving.has(item.id) || scene.beside?.has(item.id)) &&
+        !fresh.has(item.id) &&
+        isNamed(item.mark) &&
+        isSeen(item),
+    ),
     ...[faces, view, fit],
   );
   const known = new Set(own.map(({ mark }) => mark));

@@ -107,13 +107,13 @@ const best = (first: View, ceiling: Vec, look: (view: View) => Looked): Looked =
     .map(look)
     .reduce((one, other) => (points(other, first, ceiling) > points(one, first, ceiling) + 1e-9 ? other : one));
 
-function headsSeen(screws: readonly Driven[], stage: Stage): number {
+export function headsSeen(screws: readonly Driven[], stage: Stage): number {
   const { towards } = stage.view;
   const seen = screws.filter(({ mouth, direction }) => dot(direction, towards) < 0 && !stage.hides(mouth));
   return seen.length / screws.length;
 }
 
-const partsSeen = (fresh: readonly Marked[], stage: Stage): number =>
+export const partsSeen = (fresh: readonly Marked[], stage: Stage): number =>
   fresh.reduce((sum, item) => sum + shareSeen(item, stage), 0) / Math.max(1, fresh.length);
 
 /** Ids of the parts that the screws hold together; of screws through buttons those that the buttons hold. */

@@ -25,6 +25,8 @@ export interface Scene {
   readonly fresh: ReadonlySet<string>;
   /** Of what is new, the hardware, by what is bought as one: its halves. */
   readonly hardware: ReadonlyMap<string, string>;
+  /** Ids of what only tells the place of what is new; absent: none. */
+  readonly beside?: ReadonlySet<string>;
   /** Names of what is drawn open, so that what is new can be seen. */
   readonly open: readonly string[];
   readonly shifts: Shifts;

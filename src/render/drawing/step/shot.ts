@@ -7,8 +7,8 @@ import type { Frame } from "../../style.ts";
 import { type Extent, extentOf, extentOfItems, type Fit, fitInto, heightOf, scaleInto, widthOf } from "../fit.ts";
 import type { Picture } from "../picture.ts";
 import { seenArea } from "../targets.ts";
-import { UNDER } from "./captions.ts";
-import { clipped, focusOf, LEAST, segmentIn, windowOn } from "./close-up.ts";
+import { UNDER, underLines } from "./captions.ts";
+import { clipped, focusOf, LEAST, segmentIn, windowAround, windowOn } from "./close-up.ts";
 import { HIGHEST, LOCATOR } from "./locator.ts";
 import { CORNER, isShape } from "./recognised.ts";
 import type { Scene } from "./scene.ts";
@@ -24,7 +24,7 @@ const inner = ({ x, y, width, height }: Frame): Frame => ({
   height: Math.max(1, height - 2 * ABOVE),
 });
 /** Small units are not blown up beyond half their size. */
-const LARGEST = 36 / UNITS_PER_INCH;
+export const LARGEST = 36 / UNITS_PER_INCH;
 /** So much of the largest size is enough to keep that of the picture before. */
 const KEPT = 0.7;
 /** Hardware is drawn so large, no larger: more of what is around it tells more. In points. */
@@ -43,6 +43,8 @@ export interface Taken {
   readonly faces: readonly VisibleFace[];
   /** Ids of what is new and stands behind the rest, whose hidden lines are drawn. */
   readonly behind: ReadonlySet<string>;
+  /** Where only what is around something is drawn: that, and what is said below; and what is small beside it, where that is not the same whole. */
+  readonly close?: { readonly focus: Extent; readonly words: readonly string[]; readonly whole?: Taken };
 }
 
 /** What is drawn: the whole, or the surroundings of what is new with a small picture of the whole beside them. */
@@ -57,10 +59,23 @@ export interface Shot {
 
 /** `isWhole`: nothing is left out. */
 export function shotOf(taken: Taken, frame: Frame, scale: number, isWhole = false): Shot {
-  const { step, scene, view, extent, picture, faces } = taken;
-  const focus = isWhole || step.shows.as ? null : focusOf(scene, view, scale, (id) => seenArea(faces, id, scale));
+  const { step, scene, view, extent, picture, faces, close } = taken;
+  if (close?.whole) {
+    const lines = underLines(close.words);
+    const room = { ...frame, width: frame.width - LOCATOR.width - LOCATOR.gap };
+    const main = { ...room, height: Math.min(frame.height - lines, HIGHEST) };
+    const window = windowAround(close.focus, extent, main, LARGEST);
+    const fit = fitInto(window.extent, main, window.scale);
+    return { frame: main, fit, ...clipped(picture, faces, window.extent), window: window.extent };
+  }
+  const focus = close
+    ? close.focus
+    : isWhole || step.shows.as
+      ? null
+      : focusOf(scene, view, scale, (id) => seenArea(faces, id, scale));
   const width = frame.width - LOCATOR.width - LOCATOR.gap;
-  const main = { ...frame, width, height: Math.min(frame.height - UNDER, HIGHEST) };
+  const under = close ? underLines(close.words) : UNDER;
+  const main = { ...frame, width, height: Math.min(frame.height - under, HIGHEST) };
   const tells = (place: Extent): boolean => {
     const inside = picture.lines
       .filter(({ id }) => !scene.hardware.has(id))

@@ -13,12 +13,15 @@ import { SPECK, takePicture } from "../picture.ts";
 import { shareSeen } from "../visibility.ts";
 import type { StepPicture, StepPictureOptions } from "./asked.ts";
 import { BUTTON_CUT, seatsOf } from "./button-cut.ts";
+import { closeSide } from "./close-side.ts";
 import { drawnOnce, type Painted } from "./drawn.ts";
 import { pictureFromAbove } from "./from-above.ts";
 import { mouthsOf } from "./mouths.ts";
+import { BOTH_HALVES, drawnInHalves, otherHalf } from "./other-half.ts";
 import { otherSide } from "./other-side.ts";
 import { ceilingOf, type Scene, sceneOf } from "./scene.ts";
 import { highestFor, sceneExtent, sizeFor, type Taken } from "./shot.ts";
+import { sideSeen } from "./side-seen.ts";
 import { inTurns, TURNS } from "./turns.ts";
 import { drawnTwice, highestOfTwo, LOWEST_OF_TWO, wordsOfTwo } from "./two.ts";
 import { chooseView } from "./views.ts";
@@ -55,9 +58,17 @@ export function stepPicture(build: Build, whatIsDone: Step, options: StepPicture
     : step.shows.as
       ? null
       : otherSide(build, scene, view, ceiling);
+  const half = { ...frame, width: frame.width / 2 };
+  const near =
+    other && !turns
+      ? closeSide(scene, other, {
+          ...{ scale: sizeFor(sceneExtent(scene, view), half, null), text: step.text },
+          ...{ caption: sideSeen(other.view, ceiling), pen, width: frame.width },
+        })
+      : null;
   // What is shown cut through stands below the picture rather than beside it, where that is larger so.
   const isCut = !told.has(BUTTON_CUT) && seatsOf(build, scene).length > 0;
-  const size = other || isCut ? { ...frame, height: Math.max(frame.height, options.tall ?? 0) } : frame;
+  const size = (other && !near) || isCut ? { ...frame, height: Math.max(frame.height, options.tall ?? 0) } : frame;
   const take = (of: Scene, from: View, isAlone = false, at = step): Taken => {
     const extent = sceneExtent(of, from);
     const fit = fitInto(extent, size, sizeFor(extent, size, before?.scale ?? null));
@@ -67,7 +78,9 @@ export function stepPicture(build: Build, whatIsDone: Step, options: StepPicture
     });
     return { build, step: at, scene: of, view: from, extent, picture, behind, faces: picture.sight.faces() };
   };
-  const whole = take(scene, view);
+  const whole = near
+    ? { ...take(near.scene, near.view), close: { ...near, whole: take(scene, near.view) } }
+    : take(scene, view);
   const say = (length: Length): string => `${pen.print(length)}\u00a0${build.design.units === "mm" ? "mm" : "in"}`;
   const [own = [], its = []] = turns
     ? TURNS.map((each) => [each])
@@ -76,6 +89,7 @@ export function stepPicture(build: Build, whatIsDone: Step, options: StepPicture
       : [];
   const two =
     other &&
+    !near &&
     ([
       { taken: whole, words: own },
       {
@@ -84,25 +98,29 @@ export function stepPicture(build: Build, whatIsDone: Step, options: StepPicture
         ...(turns && { shows: "the end of it" }),
       },
     ] as const);
+  const both = { ...frame, height: Math.max(frame.height, BOTH_HALVES) };
+  const second = other ? null : otherHalf(build, whole, both, sizeFor(whole.extent, both, before?.scale ?? null));
+  const given = second ? both : size;
   const paint = (where: Frame, scale: number | null): Painted => {
     const page = { frame: where, before: scale, pen, told };
-    return two ? drawnTwice(two, page) : drawnOnce(whole, page);
+    return second ? drawnInHalves([whole, second], page) : two ? drawnTwice(two, page) : drawnOnce(whole, page);
   };
-  const { detail, isCloseUp, size: scale, ...drawing } = paint(size, before?.scale ?? null);
+  const { detail, isCloseUp, size: scale, ...drawing } = paint(given, before?.scale ?? null);
   return {
     ...drawing,
-    frame: size,
+    frame: given,
     close: detail?.method ?? null,
     key: keyOf(scene, view, build, step),
-    take: { unit: step.unit, view, scale },
+    take: near ? before : { unit: step.unit, view, scale },
     two: two ? scale : null,
     highest: isCloseUp ? 0 : two ? highestOfTwo(two, frame.width) : highestFor(whole.extent, frame.width),
     within: (wanted) => {
-      const where = { ...size, ...wanted };
+      const where = { ...given, ...wanted };
+      if (second && where.height < BOTH_HALVES) return null;
       if (two && where.height < Math.min(size.height, LOWEST_OF_TWO)) return null;
-      const larger = where.width > size.width || where.height > size.height;
+      const larger = where.width > given.width || where.height > given.height;
       const found = paint(where, larger ? null : scale);
-      if (where.height < size.height && !isCloseUp && isTooSmall(whole, found.size)) return null;
+      if (where.height < given.height && !isCloseUp && isTooSmall(whole, found.size)) return null;
       return found.detail?.method === detail?.method ? found : null;
     },
   };

@@ -5,8 +5,13 @@ import type { Drawing, Pen } from "../drawing.ts";
 import { scaleFor } from "./room.ts";
 import { drawSetOut, numbersAlong, type Panel, type SetOut } from "./set-out.ts";
 
+export interface JigDrawing extends Drawing, Panel {
+  /** Points on paper for each unit. */
+  readonly points: number;
+}
+
 /** Its longer side lies across the page, which is so wide. */
-export function jigDrawing(jig: Jig, units: Units, pen: Pen, page: number): Drawing & Panel {
+export function jigDrawing(jig: Jig, units: Units, pen: Pen, page: number): JigDrawing {
   const strip = jig.laid === "on the end";
   const side = jig.laid === "in the corner" ? "fence" : "edge";
   const lies = less(jig.width, jig.length);
@@ -28,5 +33,10 @@ export function jigDrawing(jig: Jig, units: Units, pen: Pen, page: number): Draw
           .map(({ x, y }) => `${pen.print(y)} and ${pen.print(x)}`)
           .join("; ")} from its corner`
   }.`;
-  return { ...drawSetOut(set, scale, pen), alt: `${alt.charAt(0).toUpperCase()}${alt.slice(1)}`, scale: scale.text };
+  return {
+    ...drawSetOut(set, scale, pen),
+    alt: `${alt.charAt(0).toUpperCase()}${alt.slice(1)}`,
+    scale: scale.text,
+    points: scale.points,
+  };
 }

@@ -5,7 +5,7 @@ import { BLACK, TINT } from "../../palette.ts";
 import { circle, polygon, slot } from "../../shapes.ts";
 import type { Pen, Spot } from "../drawing.ts";
 import { strokes } from "../ink.ts";
-import { drawLines, type Line, reachOf, type SetLine, setLines } from "../part/ladder-lines.ts";
+import { drawLines, inSteps, type Line, reachOf, readsDown, type SetLine, setLines } from "../part/ladder-lines.ts";
 import {
   apart,
   LEADER,
@@ -114,7 +114,10 @@ export function drawSetOut(set: SetOut, { points: k }: Scale, pen: Pen): Panel {
     words: spacesOf(row, { print: pen.print, marked }),
   }));
   const within = [left, wide + AFTER] as const;
-  const lines = setLines(toldRows, within, pen) ?? toldRows.flatMap((row, i) => oneBelow(row, i, pen));
+  const near = setLines(toldRows, within, pen);
+  const lines =
+    (near && (readsDown(near) ? near : (inSteps(toldRows, within, pen) ?? near))) ??
+    toldRows.flatMap((row, i) => oneBelow(row, i, pen));
   const foot = top + (upper - bottom) * k;
   const below = rows.length > 0 ? 4 + reachOf(lines) : 0;
   const width = Math.max(wide, (bent.at(-1) ?? 0) + SIZE / 2, ...lines.map((line) => line.high)) + 2;
