@@ -103,7 +103,7 @@ describe("a frame is proved in the step that closes it, across its own plane", (
   // Drawers 24 7/8 wide, sides 14 long: √(24.875² + 14²) = 28.545. They lie on their tops, and the fronts hang down past the sides.
   test("a drawer on the side that lies uppermost, without its front as with it", () => {
     expect(of("Build the two drawers")).toContain(
-      "from corner to corner of two sides (O), outside. Both diagonals are 28 9/16 in",
+      "from corner to corner of two sides (P), outside. Both diagonals are 28 9/16 in",
     );
     expect(of("Glue in the box front")).toContain("across its bottom from corner to corner of two sides (O), outside");
   });

@@ -72,7 +72,7 @@ test("a spacer is told where a part is placed, before it is nailed", () => {
 test("a long piece that is driven into from behind what it lies against lies on blocks", () => {
   // The table stands on its head, the piece 5 7/8 in above its top.
   expect(textOfStep(stepWith(built("old-plans/library-table"), /^Screw on the drawer runner.*left/u))).toContain(
-    "set blocks 5 7/8 in high, or offcuts cut to that, on the top board (B), under the drawer runner (L) while it is screwed",
+    "set blocks 5 7/8 in high, or offcuts cut to that, on the top board (B), under the drawer runner (M) while it is screwed",
   );
 });
 

@@ -43,9 +43,9 @@ test("sheets that are glued in layers are not flattened", () => {
 
 test("a screw is as long as the hardware that it passes and the wood that it goes into; drawer stops are told with their size", () => {
   const [stops] = built("old-plans/library-table").purchases.filter(({ item }) => item.startsWith("drawer stop"));
-  // 3/8 in of stop and 3/8 in of box back, less 1 1/2 mm, by eighths.
-  expect(plain(stops?.item ?? "")).toBe("drawer stop 1 1/2 in long, 3/4 in wide, 3/8 in thick");
-  expect(plain(stops?.note ?? "")).toContain("1 to a piece, #6 × 5/8 in;");
+  // 3/4 in of stop and 3/8 in of box back, less 1 1/2 mm, by eighths.
+  expect(plain(stops?.item ?? "")).toBe("drawer stop 1 1/2 in long, 3/4 in wide, 3/4 in thick");
+  expect(plain(stops?.note ?? "")).toContain("1 to a piece, #6 × 1 in;");
 });
 
 test("what is turned over is heavy also where nothing is joined to it, and a bolt has no point", () => {
