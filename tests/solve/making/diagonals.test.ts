@@ -105,7 +105,7 @@ describe("a frame is proved in the step that closes it, across its own plane", (
     expect(of("Build the two drawers")).toContain(
       "from corner to corner of two sides (P), outside. Both diagonals are 28 9/16 in",
     );
-    expect(of("Glue in the box front")).toContain("across its bottom from corner to corner of two sides (O), outside");
+    expect(of("Glue in the box front")).toContain("across its bottom from corner to corner of two sides (P), outside");
   });
 });
 
