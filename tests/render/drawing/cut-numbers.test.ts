@@ -45,7 +45,8 @@ test("the number of a rip lies in the column of its rip", () => {
   for (const { number, from, to } of crowded) {
     const [near, far] = [from[1], to[1]].map((y) => zero + perInch * inch(y, inches(0))) as [number, number];
     expect(at(number), `cut ${number}`).toBeGreaterThan(near - 24);
-    expect(at(number), `cut ${number}`).toBeLessThan(far + 2);
+    // In its column, or in line with it right past its end, where no other part lies.
+    expect(at(number), `cut ${number}`).toBeLessThan(far + 10);
   }
 });
 

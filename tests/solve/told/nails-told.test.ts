@@ -4,9 +4,10 @@ import { built } from "../../examples/compiled.ts";
 import { stepWith, textOfStep } from "./examples.ts";
 
 // Two sides 34 in long, ends between them: nails 4 in apart from 1 in on; 14 1/4 in between the sides leave 7/8 + 1 in.
+// 16 in of width, less 1 7/8 at both edges: 12 1/4 in three spaces.
 test("rows of one panel are told by what they go into", () => {
   expect(textOfStep(stepWith(built("old-plans/cedar-chest"), /^Nail on the bottom board/u))).toContain(
-    "into two sides (A) about 4 in, the outer ones 1 in from its ends; into the left end (D) and the right end (E) evenly about 4 in, the outer ones 1 7/8 in from its edges",
+    "into two sides (A) about 4 in, the outer ones 1 in from its ends; into the left end (D) and the right end (E) evenly about 4 1/16 in, the outer ones 1 7/8 in from its edges",
   );
 });
 

@@ -140,24 +140,17 @@ export const oneForNow = (texts: readonly string[]): readonly string[] =>
       `${these} drive one in each joint for now; the others are driven when a later step has closed the frame and proved it square.`,
   );
 
-/** ", and those that were left out ...": where these look another way, the work is turned for them. */
-function owedText(work: Work, moves: readonly Move[], owed: readonly Move[]): string {
-  const drivenIn = (some: readonly Move[]) =>
-    some.flatMap((move) => move.work.flatMap(({ drives }) => drives.map(({ fastener }) => fastener)));
-  const left = drivenIn(owed);
-  const [first] = drivenIn(moves);
+/** ", and those that were left out ...": where their heads look down as the work lies, it is turned for them. */
+function owedText(work: Work, owed: readonly Move[], up: Direction): string {
+  const left = owed.flatMap((move) => move.work.flatMap(({ drives }) => drives.map(({ fastener }) => fastener)));
   const heads = [...new Set(left.flatMap(({ through: [part] }) => part ?? []))];
-  const isAside = left.some(({ direction }) => first !== undefined && dot(direction, first.direction) < ALIKE);
-  return isAside
+  return left.some(({ direction }) => dot(direction, up) > STEEP)
     ? `, then turn the work so that the heads in ${definite(work, heads)} look up, and drive those that were left out there`
     : `, and those that were left out of ${definite(
         work,
         owed.flatMap(({ arriving }) => arriving),
       )}`;
 }
-
-/** The cosine of what two directions differ by that a drill is held in without a turn of the work. */
-const ALIKE = 0.9;
 
 /**
  * One in each joint, the proof, then the others: driven all, they hold it as it is. `owed`: what came before with one in each joint. As they
@@ -167,10 +160,10 @@ export function oneFirst(
   texts: readonly string[],
   work: Work,
   moves: readonly Move[],
-  { proof, owed }: { readonly proof: string | null; readonly owed: readonly Move[] },
+  { proof, owed, up }: { readonly proof: string | null; readonly owed: readonly Move[]; readonly up: Direction },
 ): readonly string[] {
   if (!proof || !isProvedFirst(moves)) return texts;
-  const too = owed.length > 0 ? owedText(work, moves, owed) : "";
+  const too = owed.length > 0 ? owedText(work, owed, up) : "";
   return afterDrives(
     texts.filter((text) => text !== proof),
     (these) =>

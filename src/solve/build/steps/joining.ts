@@ -101,7 +101,7 @@ function joiningStep(
     string[],
   ];
   const held = heldWhileDriven(then, work, moves, place.up);
-  const proved = oneFirst(held, work, moves, { proof: proof?.text ?? null, owed: place.owed });
+  const proved = oneFirst(held, work, moves, { proof: proof?.text ?? null, owed: place.owed, up: place.up });
   const shown = place.waits ? oneForNow(proved) : proved;
   const again = hung ? [] : againText(work, moves, place.units, place.before);
   const lyingAgain = hung ? null : againLying(work, moves, place.units, { ...place, again });

@@ -49,10 +49,10 @@ export const measuredElsewhere = ({ plan, part }: Pick<Work, "plan" | "part">): 
     }),
   );
 
-/** The parts of a body that arrives as a whole which come between what stands there, by id. */
+/** The parts of a body that arrives as a whole which come between what stands there, by id: a ring that is joined by itself goes round it as it is. */
 function shutApart(known: Known, move: Move): readonly Place[] {
   if (!move.arrivesBuilt || move.work.every(({ joint }) => LOOSE.includes(joint.kind))) return [];
-  return betweenIn(known, move.arriving, move.present);
+  return betweenIn(known, move.arriving, move.present, false);
 }
 
 /** The parts of a lid or a door which lie on what is cut round something when it is shut, and end flush with that. */
@@ -74,18 +74,21 @@ function shutIn(known: Known, moves: readonly Move[]): readonly Place[] {
     known,
     moves.flatMap(({ arriving, arrivesBuilt }) => (arrivesBuilt ? [] : arriving)),
     first.present,
+    true,
   );
 }
 
-/** Those of some parts that come tight between two which hold fast together, or are mitred round them. */
-function betweenIn(known: Known, ids: readonly string[], present: readonly string[]) {
+/** Those of some parts that come tight between two which hold fast together, or, put on one by one, are mitred round them. */
+function betweenIn(known: Known, ids: readonly string[], present: readonly string[], oneByOne: boolean) {
   const bodies = fastIn(known, present);
   return ids.map(known.part).flatMap((part): readonly Place[] => {
     if (!isFree(known, part)) return [];
     const holding = housing(known, part);
     const free = bodies.map((body) => body.filter(({ id, turned }) => !turned && !holding.has(id)));
     const between = SIZES.flatMap((size) =>
-      free.flatMap((body) => tightIn(part, size, body, true) ?? roundIn(part, size, body) ?? []).slice(0, 1),
+      free
+        .flatMap((body) => tightIn(part, size, body, true) ?? (oneByOne ? roundIn(part, size, body) : null) ?? [])
+        .slice(0, 1),
     );
     const round = free.flatMap((body) => notchedRound(part, body));
     return between.length + round.length > 0
