@@ -27,31 +27,32 @@ export function letters(
   { spot, scale, towards }: Shown,
   { plate, pen, columns }: Around,
 ): readonly Item[] {
-  return bores.flatMap(({ holes, letter }) => {
+  const put = (hole: Hole, letter: string, isMore: boolean): readonly Item[] => {
+    const wide = hole.slot?.length ?? hole.stages[0]?.diameter ?? { n: 0n, d: 1n };
+    const r = (toNumber(wide) * scale) / 2;
+    const bottom = spot(bottomOf(hole));
+    const seen = comesOut(hole, towards) ? { at: bottom, r: r / 2 } : { at: spot(mouthOf(hole)), r };
+    const ends = [seen, ...(hole.through ? [] : [{ at: bottom, r: 1 }])];
+    const place = lettered(letter, ends, { plate, pen, columns });
+    // One of several alike does without rather than be in the way.
+    if (!place || (isMore && place.cost >= BLOCKED)) return [];
+    plate.addBox(place.box);
+    if (place.leader) plate.addLeader(place.leader);
+    return [
+      ...strokes(place.leader ? [place.leader] : [], NARROW),
+      centred(pen, letter, place.spot, { font: "italic", ink: BLACK }).item,
+    ];
+  };
+  const told = bores.map(({ holes, letter }) => {
     const some = holes.length <= MOST ? holes : endsOf(holes, (hole) => spot(mouthOf(hole)));
-    let told = false;
-    return some.flatMap((hole): readonly Item[] => {
-      const at = mouthOf(hole);
-      const wide = hole.slot?.length ?? hole.stages[0]?.diameter ?? { n: 0n, d: 1n };
-      const r = (toNumber(wide) * scale) / 2;
-      const bottom = spot(bottomOf(hole));
-      const seen = comesOut(hole, towards) ? { at: bottom, r: r / 2 } : { at: spot(at), r };
-      const place = lettered(letter, [seen, ...(hole.through ? [] : [{ at: bottom, r: 1 }])], {
-        plate,
-        pen,
-        columns,
-      });
-      // One of several alike does without rather than be in the way.
-      if (!place || (told && place.cost >= BLOCKED)) return [];
-      told = true;
-      plate.addBox(place.box);
-      if (place.leader) plate.addLeader(place.leader);
-      return [
-        ...strokes(place.leader ? [place.leader] : [], NARROW),
-        centred(pen, letter, place.spot, { font: "italic", ink: BLACK }).item,
-      ];
-    });
+    // Each letter has its first before any has more.
+    const [first, ...more] = some;
+    return { letter, more, items: first ? put(first, letter, false) : [] };
   });
+  return told.flatMap(({ letter, more, items }) => [
+    ...items,
+    ...more.flatMap((hole) => put(hole, letter, items.length > 0)),
+  ]);
 }
 
 const mouthOf = ({ at }: Hole): Vec => [toNumber(at[0]), toNumber(at[1]), toNumber(at[2])];
