@@ -109,6 +109,8 @@ function againStep(work: Work, bodies: readonly Removable[], fast: boolean): Ste
   const runs = bodies.filter((body) => runsIn(work, body)).length > 1;
   const stay = stayingOf(work, bodies).length > 0;
   const one = bodies.length === 1;
+  const own = new Set(hardwareOf(work, bodies).map(({ id }) => id));
+  const lid = moves && work.plan.hardware.some(({ id, item }) => item.kind === "lid support" && !own.has(id));
   return step(
     "fit",
     `Put ${inTitle(work, bodies, names)} on again`,
@@ -127,7 +129,13 @@ function againStep(work: Work, bodies: readonly Removable[], fast: boolean): Ste
         ? ["Put in one drawer after another, and shut each before the next: several open at once tip a piece over."]
         : []),
       ...stopsTexts(work, bodies),
-      ...(moves ? [`Open and shut everything once more${runs ? ", one after another" : ""}.`] : []),
+      ...(lid
+        ? [
+            "Nothing holds the lid open yet: leave it shut, and let a second person hold it while its support is put on.",
+          ]
+        : moves
+          ? [`Open and shut everything once more${runs ? ", one after another" : ""}.`]
+          : []),
     ],
     bodies.flatMap((body) => [...addActions(work, body), ...fitActions(hardwareOf(work, [body]))]),
     {
