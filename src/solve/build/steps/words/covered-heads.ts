@@ -21,7 +21,8 @@ export function coveredTexts(work: Work, drives: readonly Drive[], there: readon
   const covered = drives.flatMap((drive) => {
     if (drive.fastener.head.seat !== "flush") return [];
     const room = roomOver(drive.fastener);
-    const over = later.filter((id) => hullHits(room(STILL), work.part(id).solid));
+    const here = room(STILL);
+    const over = later.filter((id) => hullHits(here, work.part(id).solid));
     const slid = slidOver(work, drive.fastener, later, room);
     const [passes, passed] = [
       slid.on.filter((id) => !over.includes(id)),
