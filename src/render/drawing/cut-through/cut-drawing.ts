@@ -76,7 +76,7 @@ export function cutDrawing(
     low: [around.low[0] - MARGIN, around.low[1] - MARGIN],
     high: [around.high[0] + MARGIN, around.high[1] + MARGIN],
   };
-  const room = (side: Beside): number => roomFor(rowsOf(spans.map(onSpot), side).length);
+  const room = (side: Beside): number => roomFor(rowsOf(spans, side).length);
   const [left, right, above, below] = (["left", "right", "above", "below"] as const).map(room) as [
     number,
     number,
@@ -150,20 +150,6 @@ export function cutDrawing(
     height: plate.frame.height,
   };
 }
-
-const onSpot = ({
-  letter,
-  from,
-  to,
-  beside,
-}: {
-  letter: string;
-  from: Point2;
-  to: Point2;
-  beside: Beside;
-}): Lettered => ({
-  ...{ letter, beside, from: [from[0], from[1]], to: [to[0], to[1]] },
-});
 
 /** Which way on the page a direction goes. */
 function besideOf(off: readonly number[], { right, up }: View): Beside {

@@ -34,7 +34,7 @@ const ARROW = 4;
 export const roomFor = (rows: number): number => (rows === 0 ? 4 : FIRST + (rows - 1) * PITCH + 8);
 
 /** The letters of a side are rows from the inside out, in their order. */
-export const rowsOf = (all: readonly Lettered[], beside: Beside): readonly string[] => [
+export const rowsOf = (all: readonly Pick<Lettered, "letter" | "beside">[], beside: Beside): readonly string[] => [
   ...new Set(all.filter((one) => one.beside === beside).map(({ letter }) => letter)),
 ];
 

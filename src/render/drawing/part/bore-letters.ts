@@ -1,11 +1,11 @@
 /** The small letters of holes, each beside its hole. */
 import { circlePoint } from "../../../geometry/angle.ts";
-import type { Vec } from "../../../geometry/types.ts";
 import type { Hole } from "../../../solve/design.ts";
 import { toNumber } from "../../../units/index.ts";
 import type { Item } from "../../document.ts";
 import { BLACK } from "../../palette.ts";
 import type { Pen, Spot } from "../drawing.ts";
+import { toVec } from "../feature-box.ts";
 import { ahead, centred, strokes } from "../ink.ts";
 import { type Box, boxAround, grown, meets, type Plate, type Segment } from "../plate.ts";
 import { NARROW } from "../strokes.ts";
@@ -31,7 +31,7 @@ export function letters(
     const wide = hole.slot?.length ?? hole.stages[0]?.diameter ?? { n: 0n, d: 1n };
     const r = (toNumber(wide) * scale) / 2;
     const bottom = spot(bottomOf(hole));
-    const seen = comesOut(hole, towards) ? { at: bottom, r: r / 2 } : { at: spot(mouthOf(hole)), r };
+    const seen = comesOut(hole, towards) ? { at: bottom, r: r / 2 } : { at: spot(toVec(hole.at)), r };
     const ends = [seen, ...(hole.through ? [] : [{ at: bottom, r: 1 }])];
     const place = lettered(letter, ends, { plate, pen, columns });
     // One of several alike does without rather than be in the way.
@@ -44,7 +44,7 @@ export function letters(
     ];
   };
   const told = bores.map(({ holes, letter }) => {
-    const some = holes.length <= MOST ? holes : endsOf(holes, (hole) => spot(mouthOf(hole)));
+    const some = holes.length <= MOST ? holes : endsOf(holes, (hole) => spot(toVec(hole.at)));
     // Each letter has its first before any has more.
     const [first, ...more] = some;
     return { letter, more, items: first ? put(first, letter, false) : [] };
@@ -54,8 +54,6 @@ export function letters(
     ...more.flatMap((hole) => put(hole, letter, items.length > 0)),
   ]);
 }
-
-const mouthOf = ({ at }: Hole): Vec => [toNumber(at[0]), toNumber(at[1]), toNumber(at[2])];
 
 /** The first, the last and the middle one as they stand on the page, from the left and from above. */
 function endsOf(holes: readonly Hole[], spot: (hole: Hole) => Spot): readonly Hole[] {

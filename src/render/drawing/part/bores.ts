@@ -87,7 +87,7 @@ export interface Shown {
 export function drawBores(bores: readonly Bore[], { spot, towards, scale }: Shown, plate: Plate): readonly Item[] {
   return bores.flatMap(({ holes }) =>
     holes.flatMap((hole): readonly Item[] => {
-      const at: Vec = [toNumber(hole.at[0]), toNumber(hole.at[1]), toNumber(hole.at[2])];
+      const at = toVec(hole.at);
       const facing = facingOf(hole, towards);
       const mouth = spot(at);
       const look: Stroke = facing > 0 || hole.through ? { ...OUTLINE, width: 0.6 } : HIDDEN;

@@ -1,11 +1,12 @@
 /** A bolt and the cross dowel that it is turned into, cut along both: how deep each is bored, and where they meet. */
-import { isSame, type Length } from "../../../units/length.ts";
-import { add, multiply, rational, subtract, toNumber } from "../../../units/rational.ts";
+import { isSame } from "../../../units/length.ts";
+import { absolute, add, subtract } from "../../../units/rational.ts";
 import type { Build, BuiltPart } from "../../build.ts";
 import { INCH_BOLTS, METRIC_BOLTS } from "../../design/fastening/hardware.ts";
 import { axisOf, thirdAxis, triple, unit } from "../../design/space.ts";
 import type { Direction, Fastener, Hole, Point } from "../../design.ts";
 import type { CutThrough, Rod, Sized } from "../model/cut-through.ts";
+import { deepest, onwards } from "./bore.ts";
 
 type Of = Pick<Build, "parts" | "holes">;
 
@@ -21,9 +22,9 @@ export function crossDowelCut({ parts, holes }: Of, bolt: Fastener): CutThrough 
   if (!bolt.nut || !barrel || !passed || !bored || !hold || !head || hold.turned || head.turned) return null;
   const [along, cross] = [axisOf(bored.direction), axisOf(barrel.direction)];
   if (along === cross) return null;
-  const toAxis = distance(barrel.at[cross], bored.at[cross]);
+  const toAxis = absolute(subtract(bored.at[cross], barrel.at[cross]));
   const deep = deepest(barrel);
-  const from = go(barrel.at, barrel.direction, subtract(add(toAxis, toAxis), deep));
+  const from = onwards(barrel.at, barrel.direction, subtract(add(toAxis, toAxis), deep));
   const { direction } = bored;
   return {
     what: "a bolt and its cross dowel",
@@ -35,11 +36,11 @@ export function crossDowelCut({ parts, holes }: Of, bolt: Fastener): CutThrough 
     },
     bores: [passed, bored, barrel],
     rods: [
-      { from, to: go(barrel.at, barrel.direction, deep), diameter: bolt.nut.diameter, name: "cross dowel" },
+      { from, to: onwards(barrel.at, barrel.direction, deep), diameter: bolt.nut.diameter, name: "cross dowel" },
       ...washerOf(bolt),
       {
         from: bolt.head.at,
-        to: go(bolt.head.at, direction, bolt.length),
+        to: onwards(bolt.head.at, direction, bolt.length),
         diameter: bolt.rod,
         head: bolt.head,
         name: "bolt",
@@ -55,7 +56,7 @@ function washerOf({ head, direction, rod }: Fastener): readonly Rod[] {
   const size = [...INCH_BOLTS, ...METRIC_BOLTS].find((each) => isSame(each.rod, rod));
   if (!size) return [];
   const { thick, diameter } = size.washer;
-  return [{ from: head.at, to: go(head.at, direction, thick), diameter }];
+  return [{ from: head.at, to: onwards(head.at, direction, thick), diameter }];
 }
 
 interface Bores {
@@ -72,18 +73,18 @@ function sizesOf({ passed, bored, barrel, hold, head }: Bores): readonly Sized[]
   const skin = (at: Point): Point => triple((i) => (i === cross ? barrel.at[i] : at[i]));
   const end = skin(bored.at);
   const far: Direction = unit(cross, barrel.direction[cross]);
-  const bottom = go(bored.at, bored.direction, deepest(bored));
+  const bottom = onwards(bored.at, bored.direction, deepest(bored));
   const sunk = passed.stages.length > 1 ? passed.stages[0]?.depth : undefined;
   return [
     {
       says: `from the end of ${hold.mark} to the middle of the cross dowel`,
-      size: distance(bored.at[along], barrel.at[along]),
+      size: absolute(subtract(barrel.at[along], bored.at[along])),
       spans: [{ from: end, to: barrel.at, off: back }],
     },
     {
       says: "how deep the cross dowel is bored",
       size: deepest(barrel),
-      spans: [{ from: barrel.at, to: go(barrel.at, barrel.direction, deepest(barrel)), off: bored.direction }],
+      spans: [{ from: barrel.at, to: onwards(barrel.at, barrel.direction, deepest(barrel)), off: bored.direction }],
     },
     {
       says: `how deep the bolt is bored into the end of ${hold.mark}`,
@@ -95,17 +96,9 @@ function sizesOf({ passed, bored, barrel, hold, head }: Bores): readonly Sized[]
           {
             says: `how deep its head is sunk into ${head.mark}`,
             size: sunk,
-            spans: [{ from: passed.at, to: go(passed.at, passed.direction, sunk), off: far }],
+            spans: [{ from: passed.at, to: onwards(passed.at, passed.direction, sunk), off: far }],
           },
         ]
       : []),
   ];
 }
-
-const deepest = ({ stages }: Hole): Length =>
-  stages.map(({ depth }) => depth).reduce((a, b) => (toNumber(a) < toNumber(b) ? b : a));
-
-const distance = (a: Length, b: Length): Length => (toNumber(a) < toNumber(b) ? subtract(b, a) : subtract(a, b));
-
-const go = (from: Point, direction: Direction, by: Length): Point =>
-  triple((i) => add(from[i], multiply(rational(Math.round(direction[i])), by)));

@@ -1,8 +1,8 @@
 /** A figure-eight fastener, cut across the edge that it lies in: its recess when that is bored, and the two screws when it is screwed on. */
 import type { Length } from "../../../units/length.ts";
-import { absolute, add, half, less, multiply, rational, subtract, toNumber } from "../../../units/rational.ts";
+import { absolute, half, less, multiply, rational, subtract, toNumber } from "../../../units/rational.ts";
 import type { Build, BuiltPart } from "../../build.ts";
-import { type AxisIndex, axisOf, faceOf, thirdAxis, triple, unit } from "../../design/space.ts";
+import { type AxisIndex, axisOf, faceOf, shift, thirdAxis, triple, unit } from "../../design/space.ts";
 import type { Fastener, Hole, Point } from "../../design.ts";
 import type { CutThrough, Rod } from "../model/cut-through.ts";
 
@@ -13,10 +13,10 @@ export function recessCut({ parts, fasteners }: Of, hole: Hole): CutThrough | nu
   const lie = lieOf(hole, parts, fasteners);
   if (!lie) return null;
   const { edge, deep, across, sign, screw, part } = lie;
-  const rim = (by: 1 | -1): Point => go(hole.at, across, multiply(rational(by * sign), half(edge.diameter)));
+  const rim = (by: 1 | -1): Point => shift(hole.at, across, multiply(rational(by * sign), half(edge.diameter)));
   const up = unit(deep, -hole.direction[deep]);
   const skin = sideOf(part, across, sign);
-  const bottom = go(rim(-1), deep, multiply(rational(hole.direction[deep]), edge.depth));
+  const bottom = shift(rim(-1), deep, multiply(rational(hole.direction[deep]), edge.depth));
   return {
     what: "a recess",
     ...plane(lie, hole, screw),
@@ -54,8 +54,8 @@ export function figureEightCut({ parts, fasteners }: Of, holes: readonly Hole[],
   const radius = half(edge.diameter);
   const middle = multiply(rational(hole.direction[deep]), half(edge.depth));
   const end = (at: Length, way: 1 | -1): Point =>
-    go(
-      go(
+    shift(
+      shift(
         triple((i) => (i === across ? at : hole.at[i])),
         across,
         multiply(rational(way * sign), radius),
@@ -72,12 +72,12 @@ export function figureEightCut({ parts, fasteners }: Of, holes: readonly Hole[],
   const way = screw.direction[deep];
   const short: Rod = {
     from: hole.at,
-    to: go(hole.at, deep, multiply(rational(hole.direction[deep]), inner.depth)),
+    to: shift(hole.at, deep, multiply(rational(hole.direction[deep]), inner.depth)),
     diameter: inner.diameter,
   };
   const long: Rod = {
     from: screw.head.at,
-    to: go(screw.head.at, deep, multiply(rational(way), screw.length)),
+    to: shift(screw.head.at, deep, multiply(rational(way), screw.length)),
     diameter: screw.rod,
     head: screw.head,
   };
@@ -133,6 +133,3 @@ const plane = ({ deep, across, part }: Lie, { at }: Hole, { into }: Fastener) =>
 };
 
 const sideOf = ({ body }: BuiltPart, axis: AxisIndex, sign: 1 | -1): Length => (sign > 0 ? body.high : body.low)[axis];
-
-const go = (from: Point, axis: AxisIndex, by: Length): Point =>
-  triple((i) => (i === axis ? add(from[i], by) : from[i]));

@@ -9,7 +9,6 @@ import {
   max,
   min,
   multiply,
-  negate,
   rational,
   subtract,
   toNumber,
@@ -21,6 +20,7 @@ import { featureBox, isSquare } from "../../design/shapes/feature-box.ts";
 import { type AxisIndex, axisOf, extent, faceOf, middle, thirdAxis, triple, unit } from "../../design/space.ts";
 import type { Direction, Hardware, Hole, Point } from "../../design.ts";
 import type { CutThrough, Measured, Rod, Sized } from "../model/cut-through.ts";
+import { deepest, onwards } from "./bore.ts";
 
 type Of = Pick<Build, "parts" | "hardware" | "holes">;
 
@@ -65,13 +65,11 @@ interface Lie {
   readonly at: Length;
 }
 
-const screwIn = ({ at, direction, stages }: Hole): Rod => {
-  const deep = stages.map(({ depth }) => depth).reduce((a, b) => (less(a, b) ? b : a));
-  const wide = stages.map(({ diameter }) => diameter).reduce((a, b) => (less(a, b) ? a : b));
-  const axis = axisOf(direction);
-  const to = triple((i) => (i === axis ? add(at[i], direction[i] > 0 ? deep : negate(deep)) : at[i]));
-  return { from: at, to, diameter: wide };
-};
+const screwIn = (hole: Hole): Rod => ({
+  from: hole.at,
+  to: onwards(hole.at, hole.direction, deepest(hole)),
+  diameter: hole.stages.map(({ diameter }) => diameter).reduce(min),
+});
 
 const place = ({ along, apart, at }: Lie, u: Length, v: Length): Point =>
   triple((i) => (i === along ? at : i === apart ? u : v));

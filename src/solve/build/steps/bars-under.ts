@@ -17,9 +17,9 @@ const BAR = { inch: inches(2), mm: millimetres(50) } as const;
 /** Blocks under the work for those; empty where all are reached from above, or stand clear of the bench. */
 export function barsUnder(work: Work, moves: readonly Move[], up: Direction): readonly string[] {
   const axis = axisOf(up);
-  const bench = lowestOf(work, togetherAfter(moves), up);
-  // A frame is laid flat, and all of its clamps go over it.
   const all = togetherAfter(moves);
+  const bench = lowestOf(work, all, up);
+  // A frame is laid flat, and all of its clamps go over it.
   if (INDICES.some((i) => i !== axis && isFlat(work, all, i))) return [];
   const bar = BAR[work.design.units];
   const low = placesOfClamps(work, moves).filter((place) => {

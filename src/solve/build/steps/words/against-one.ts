@@ -1,10 +1,11 @@
 /** A part that is cut to fit and is bounded on one side only: flush with what it is joined to, it comes against something at its other edge. */
-import { exactBounds } from "../../../../geometry/index.ts";
-import { type Length, less, subtract } from "../../../../units/index.ts";
+import { subtract } from "../../../../units/index.ts";
 import { inches, isSame, millimetres } from "../../../../units/length.ts";
-import { type AxisIndex, faceOf, facePosition, INDICES } from "../../../design/space.ts";
+import { type AxisIndex, faceOf, facePosition } from "../../../design/space.ts";
 import type { Box, Part } from "../../../design.ts";
 import type { Assembly } from "../../order/plan.ts";
+import { lieBeside } from "../bounding.ts";
+import { boxOf } from "../box-of.ts";
 import type { Work } from "../draft.ts";
 import { calledAmong } from "./by-place.ts";
 
@@ -35,15 +36,8 @@ export function againstOneText(work: Work, part: Part, axis: AxisIndex): string 
   return null;
 }
 
-/** As it stands in the room. */
-const boxOf = ({ turned, solid, body }: Part): Box => (turned ? exactBounds(solid) : body);
-
 const touches = (a: Box, b: Box, axis: AxisIndex, high: boolean): boolean =>
-  isSame(a[high ? "high" : "low"][axis], b[high ? "low" : "high"][axis]) &&
-  INDICES.every((i) => i === axis || (overlaps(a.low[i], b.high[i]) && overlaps(b.low[i], a.high[i])));
-
-const overlaps = (low: Length, high: Length): boolean =>
-  less(low, high) && !isSame(subtract(high, low), subtract(low, low));
+  isSame(a[high ? "high" : "low"][axis], b[high ? "low" : "high"][axis]) && lieBeside(a, b, axis);
 
 /** Ids of what a part is added to; none where it begins a body. */
 function standsBefore(node: Assembly, id: string): readonly string[] {

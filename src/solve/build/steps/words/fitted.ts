@@ -8,7 +8,7 @@ import { firstOfTwoStuds, heldOff, studsApart, tooShortForTwoStuds } from "../..
 import { takesTwo } from "../../cut-list/weight.ts";
 import { capital, definite, FIRST, numberWord, type Work, withArticle } from "../draft.ts";
 import { beforeItIsTied, carriedOf, goesInLast, whenItHangs } from "../finishing/in-its-room.ts";
-import { boredAheadText, boredThrough } from "./bored-ahead.ts";
+import { boredAheadText, wallBores } from "./bored-ahead.ts";
 import { standsOverTexts } from "./lid-support.ts";
 import { liftCaution } from "./lifting.ts";
 
@@ -163,7 +163,7 @@ const WORDS: ReadonlyMap<string, Words> = new Map<string, Words>([
           ...(blind
             ? [...ahead, `Bore ${pilot} into the stud behind each, ${again}`]
             : [
-                `${up === "" ? "" : `${up} `}Let a helper hold it level, ${boredThrough(work)}, and through each ${pilot} into the stud; then drive the screws.`,
+                `${up === "" ? "" : `${up} `}Let a helper hold it level, ${wallBores(work)}, and through each ${pilot} into the stud; then drive the screws.`,
               ]),
           "A screw in plaster alone holds nothing.",
           ...hangs,

@@ -4,6 +4,7 @@ import { type AxisIndex, extent, faceOf, INDICES, indexOf } from "../../../desig
 import type { Direction, Feature, Part } from "../../../design.ts";
 import { capital, series, type Work } from "../draft.ts";
 import { isSawnToFit } from "../sawn-to-fit.ts";
+import { groupedBy } from "../wishes/own-key.ts";
 import type { BoxFeature } from "./boxes.ts";
 import { sideWord } from "./measured.ts";
 
@@ -32,16 +33,12 @@ export function fittedMitres(work: Work, part: Part): readonly string[] {
       "normal" in each && isSawnToFit(each, part) ? [endOf(work, part, each.origin, each.normal)] : [],
     )
     .toSorted((a, b) => Number(a.high) - Number(b.high));
-  const by = new Map<string, readonly string[]>();
-  for (const { which, long, short, lost, angle } of ends) {
-    const how = `full length at the ${long}, ${lost} at the ${short}${angle}`;
-    by.set(how, [...(by.get(how) ?? []), `its ${which}`]);
-  }
-  return [...by].map(([how, which]) =>
-    which.length > 1
-      ? capital(`${series(which)} are both mitred so: ${how}.`)
-      : capital(`${which[0]} is mitred so: ${how}.`),
-  );
+  const howOf = ({ long, short, lost, angle }: (typeof ends)[number]): string =>
+    `full length at the ${long}, ${lost} at the ${short}${angle}`;
+  return groupedBy(ends, howOf).map((own) => {
+    const names = capital(series(own.map(({ which }) => `its ${which}`)));
+    return `${names} ${own.length > 1 ? "are both" : "is"} mitred so: ${howOf(own[0] as (typeof ends)[number])}.`;
+  });
 }
 
 /** The end of a part keeps its full length at the long point; on the opposite side it loses as much as the other part is wide. */
