@@ -14,12 +14,17 @@ export function wayThrough(
 ): number {
   const axis = ([0, 1, 2] as const).find((i) => Math.abs(along[i]) > SQUARE);
   if (axis === undefined) return 0;
-  const boxes = (places: readonly number[]): readonly Bounds[] => places.flatMap((place) => parts[place]?.solid ?? []);
-  const stands = boxes(staying);
-  const ways = boxes(moving).flatMap((one) =>
-    stands.flatMap((other) => (isBeside(one, other, axis) ? [past(one, other, axis, dot(along, UNIT[axis]))] : [])),
-  );
-  return Math.round(Math.max(0, ...ways) / UNITS_PER_MM);
+  const way = dot(along, UNIT[axis]);
+  let longest = 0;
+  // One pair after the other, without lists: there are as many pairs as parts squared for each way apart that is judged.
+  for (const place of moving) {
+    const one = parts[place]?.solid;
+    for (const still of staying) {
+      const other = parts[still]?.solid;
+      if (one && other && isBeside(one, other, axis)) longest = Math.max(longest, past(one, other, axis, way));
+    }
+  }
+  return Math.round(longest / UNITS_PER_MM);
 }
 
 /** Cosine of what counts as along an axis. */
@@ -31,10 +36,11 @@ const UNIT = [
 ] as const;
 
 /** Seen along the axis they meet or touch. */
-const isBeside = (one: Bounds, other: Bounds, axis: 0 | 1 | 2): boolean =>
-  ([0, 1, 2] as const).every(
-    (i) => i === axis || (one.low[i] < other.high[i] + TOLERANCE && other.low[i] < one.high[i] + TOLERANCE),
-  );
+function isBeside(one: Bounds, other: Bounds, axis: 0 | 1 | 2): boolean {
+  const meet = (i: 0 | 1 | 2): boolean =>
+    i === axis || (one.low[i] < other.high[i] + TOLERANCE && other.low[i] < one.high[i] + TOLERANCE);
+  return meet(0) && meet(1) && meet(2);
+}
 
 /** How far it goes back the way that it came until it has the other behind it. */
 const past = (one: Bounds, other: Bounds, axis: 0 | 1 | 2, way: number): number =>

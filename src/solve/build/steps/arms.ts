@@ -23,15 +23,16 @@ export function armsOf(work: Work, moves: readonly Move[]): Arms | null {
   if (!fresh.some(({ glue }) => glue) || ids.some((id) => work.part(id).turned)) return null;
   const parts = ids.map(work.part);
   const joints = jointsAmong(work, ids);
+  const [mates, fresher] = [matesIn(joints), matesIn(fresh)];
   const pairs = parts.flatMap((a, i) =>
     parts.slice(i + 1).flatMap((b) => {
       const away = awayOf(a, b);
-      const isHolding = (part: Part): boolean =>
-        away !== null &&
-        isAtOneEnd(part, a, b, away) &&
-        [a, b].every((arm) => joints.some((joint) => areJoined(joint, part, arm))) &&
-        [a, b].some((arm) => fresh.some((joint) => areJoined(joint, part, arm)));
-      return away !== null && parts.some(isHolding) && !isHeld(a, b, joints) ? [armed(work, [a, b], away, ids)] : [];
+      if (away === null) return [];
+      const isHolding = (id: string): boolean =>
+        mates(b.id).has(id) &&
+        (fresher(a.id).has(id) || fresher(b.id).has(id)) &&
+        isAtOneEnd(work.part(id), a, b, away);
+      return [...mates(a.id)].some(isHolding) && !isHeld(a, b, joints) ? [armed(work, [a, b], away, ids)] : [];
     }),
   );
   return pairs.length === 1 ? (pairs[0] as Arms) : null;
@@ -56,8 +57,19 @@ function awayOf(a: Part, b: Part): AxisIndex | null {
   return INDICES.every((i) => i === away || alike(i)) ? away : null;
 }
 
-const areJoined = ({ parts }: Joint, one: Part, other: Part): boolean =>
-  parts.includes(one.id) && parts.includes(other.id);
+/** What each part is joined to. */
+function matesIn(joints: readonly Joint[]): (id: string) => ReadonlySet<string> {
+  const mates = new Map<string, Set<string>>();
+  for (const { parts } of joints)
+    for (const id of parts) {
+      const own = mates.get(id) ?? new Set();
+      for (const other of parts) if (other !== id) own.add(other);
+      mates.set(id, own);
+    }
+  return (id) => mates.get(id) ?? NONE;
+}
+
+const NONE: ReadonlySet<string> = new Set();
 
 /** Whether a part goes from one to the other, and leaves more than half of their length free. */
 function isAtOneEnd({ body }: Part, a: Part, b: Part, away: AxisIndex): boolean {

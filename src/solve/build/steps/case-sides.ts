@@ -1,7 +1,7 @@
 /** A case between two sides, where other parts reach past those: it has the corners of its sides. */
 import { equal, less, multiply, rational, toNumber } from "../../../units/rational.ts";
 import { type AxisIndex, enclosing, extent, INDICES, indexOf } from "../../design/space.ts";
-import type { Joint, Part } from "../../design.ts";
+import type { Box, Joint, Part } from "../../design.ts";
 import { LOOSE } from "../order/links.ts";
 import type { Work } from "./draft.ts";
 
@@ -18,16 +18,20 @@ const FILLS = 0.85;
 
 /** The outermost two sides of those that are held together at both ends, with nothing that fills the case. */
 export function caseSidesOf(work: Work, ids: readonly string[]): CaseSides | null {
-  const joints = jointsAmong(work, ids);
   const parts = ids.map(work.part);
   const broad = parts.filter(isBroad);
-  const pairs = broad.flatMap((a, i) =>
+  if (broad.length < 2) return null;
+  const whole = parts.map(({ body }) => body).reduce(enclosing);
+  const outer = broad.flatMap((a, i) =>
     broad.slice(i + 1).flatMap((b): readonly CaseSides[] => {
-      const thin = indexOf(a.axes.width);
-      return areOpposite(a, b) && isHeld(a, b, joints) ? [{ sides: [a, b], thin }] : [];
+      const pair: CaseSides = { sides: [a, b], thin: indexOf(a.axes.width) };
+      return areOpposite(a, b) && isOuter(pair, whole) ? [pair] : [];
     }),
   );
-  const [widest] = pairs.filter((pair) => isOuter(pair, parts)).toSorted((p, q) => spanOf(q) - spanOf(p));
+  if (outer.length === 0) return null;
+  const joints = jointsAmong(work, ids);
+  // Whether they are held takes a search through the joints: it is asked of few.
+  const widest = outer.toSorted((p, q) => spanOf(q) - spanOf(p)).find(({ sides: [a, b] }) => isHeld(a, b, joints));
   return widest && !isFilled(widest, parts, joints) ? widest : null;
 }
 
@@ -39,8 +43,7 @@ function boundsOf({ sides: [a, b] }: CaseSides, axis: "thickness" | "length"): n
 const spanOf = (pair: CaseSides): number => boundsOf(pair, "thickness") + boundsOf(pair, "length");
 
 /** Nearly as large as all that is there. */
-function isOuter(pair: CaseSides, parts: readonly Part[]): boolean {
-  const whole = parts.map(({ body }) => body).reduce(enclosing);
+function isOuter(pair: CaseSides, whole: Box): boolean {
   const { axes } = pair.sides[0];
   return (["thickness", "length"] as const).every(
     (axis) => boundsOf(pair, axis) > FILLS * toNumber(extent(whole, indexOf(axes[axis]))),
