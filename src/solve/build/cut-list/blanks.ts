@@ -7,6 +7,7 @@ import {
   inches,
   less,
   max,
+  millimetres,
   min,
   multiply,
   rational,
@@ -32,6 +33,9 @@ type Sawn = Omit<Blank, "id" | "part" | "mark" | "stock" | "grain">;
 
 /** Boards sold dressed have round edges: so much of their width, in all, is lost to joint them. Common practice, no source. */
 const ROUND_EDGES = inches(1, 2);
+
+/** What is mitred to fit is sawn this much longer at least: its first mitre wastes an end, and the second is tried and pared. Common practice, no source. */
+const TRIED = { inch: inches(1, 2), mm: millimetres(12) } as const;
 
 /** In the order of the cut list, large enough for every thickness that the stock may have. A strip stands where its first part does. */
 export function blanksOf(
@@ -155,7 +159,8 @@ function sawnTo(design: Design, part: Part, line: Wanted, stock: Stock): readonl
   const planed = milled || !equal(thickness, line.thickness);
   // What is planed is sawn rough at once, also where it gets its size later.
   const why = planed && cut !== "over" ? "rough" : cut === "list" ? plain : "cut later";
-  return [{ thickness, width, length: add(bare.length, more(rough.longer)), why }];
+  const tried = cut !== "list" && part.features.some(({ kind }) => kind === "mitre") ? TRIED[design.units] : ZERO;
+  return [{ thickness, width, length: add(bare.length, max(more(rough.longer), tried)), why }];
 }
 
 /** The boards of a slab: its width and what is left over it shared out, each board wider for its edges. Layers of a sheet are all as large. */

@@ -25,8 +25,8 @@ import { FIRST, type Work } from "./draft.ts";
 import { isMitre, type Move } from "./moves.ts";
 import { pressesToo } from "./presses-too.ts";
 
-/** Two cauls or pads. */
-const CAULS = inches(1);
+/** Two cauls or pads, and play to set the clamp over them. */
+const CAULS = inches(3, 2);
 /** Two stiff cauls that bring pressure where no jaws reach. */
 const STIFF = inches(3);
 /** Few workshops have more. */

@@ -87,7 +87,7 @@ function machiningStep(work: Work, { line, kinds: wanted }: Cutting): StepDraft 
   const which = line.parts.length === 1 ? `the ${called(work, first.id)}` : `the ${plural(work, first.id)}`;
   return step(
     "make",
-    `${kinds.includes("mortise") || kinds.length > 1 ? "Cut the joints in" : `Cut the ${kindWord(kinds[0] as Feature["kind"])} in`} ${which}`,
+    `Cut the ${titleOf(kinds, runs.length * parts.length)} in ${which}`,
     [
       ...turnedNote(work, [line]),
       ...(line.mirrorOf ? [`These are mirror images of ${line.mirrorOf}: set the cuts out the other way round.`] : []),
@@ -108,7 +108,11 @@ function machiningStep(work: Work, { line, kinds: wanted }: Cutting): StepDraft 
 }
 
 const rank = (feature: Feature): number => FIRST.indexOf(feature.kind);
-const kindWord = (kind: Feature["kind"]): string => pluralOf(kind);
+/** "rabbet": one cut; "joints" for mortises and for cuts of several kinds. */
+function titleOf([kind, ...more]: readonly Feature["kind"][], many: number): string {
+  if (kind === undefined || kind === "mortise" || more.length > 0) return "joints";
+  return many === 1 ? kind : pluralOf(kind);
+}
 
 const holesOf = (work: Work, id: string): readonly Hole[] =>
   benchHoles(work, id).map((i) => holeOnBench(work.part(id), work.plan.holes[i] as Hole));

@@ -28,6 +28,13 @@ export const movesLast = (work: Work): ReadonlySet<string> => new Set(offBy(work
 
 const MOVING: readonly Joint["kind"][] = ["hinged", "running"];
 
+/** "what hangs and runs in it"; null where nothing does. A lid hangs in nothing. */
+function movingIn(work: Work): string | null {
+  const [hung, run] = MOVING.map((kind) => offBy(work, [kind]).length > 0);
+  if (hung && run) return "what hangs and runs in it";
+  return hung ? "what is on hinges" : run ? "what runs in it" : null;
+}
+
 function offBy({ design, plan }: Work, kinds: readonly Joint["kind"][]): readonly string[] {
   const own = new Set(design.joints.flatMap(({ id, kind }) => (kinds.includes(kind) ? [id] : [])));
   return plan.removable.flatMap(({ parts, joints }) => (joints.some((id) => own.has(id)) ? parts : []));
@@ -53,9 +60,9 @@ function inItsRoom(work: Work, top: readonly string[] = []): readonly string[] {
   const stays = liesIn(work.design, work.plan.removable);
   const kg = carried.reduce((so, id) => so + work.mass(id), 0);
   const two = takesTwo(kg) ? ": two people carry it" : "";
-  const moves = movesLast(work).size > 0;
-  const [what, why] = moves
-    ? ["what hangs and runs in it", "a case that stands twisted takes along what hangs and runs in it"]
+  const moving = movingIn(work);
+  const [what, why] = moving
+    ? [moving, `a case that stands twisted takes along ${moving}`]
     : ["what lies loose in it", "a case that is loaded while it stands twisted stays so, and rocks"];
   if (work.plan.hardware.some(({ item }) => item.kind === "caster"))
     return [`${FIRST}roll the piece to where it will stand, on a floor that is level: ${why}.`];
