@@ -39,7 +39,8 @@ export function shutIn(design: Given): ShutIn {
   const leaves = leavesOf(design);
   const moving = new Set(leaves.flatMap((leaf) => leaf.map(({ id }) => id)));
   const rest = parts.filter(({ id }) => !moving.has(id));
-  const fixed = rest.filter(({ id }) => !liesLoose(design, id));
+  const loose = looseIn(design);
+  const fixed = rest.filter(({ id }) => !loose.has(id));
   const panes = panesOf(design);
   const rooms = leaves
     .filter((leaf) => !leaf.some(({ id }) => panes.has(id)))
@@ -76,10 +77,19 @@ export const hungLeaves = (design: Given): readonly (readonly string[])[] =>
     .map((leaf) => leaf.map(({ id }) => id))
     .filter((ids) => design.joints.some(({ kind, parts: [hung] }) => kind === "hinged" && ids.includes(hung)));
 
-const liesLoose = ({ joints }: Given, id: string): boolean => {
-  const own = joints.filter(({ parts }) => parts.includes(id));
-  return own.length > 0 && own.every(({ kind }) => kind === "resting");
-};
+/** What lies on the rest by its weight, with all that is fast to it: a shelf with its lip. */
+function looseIn(design: Given): ReadonlySet<string> {
+  const { parts, joints } = design;
+  const lies = fastBodies(design).flatMap((places) => {
+    const ids = places.flatMap((place) => parts[place]?.id ?? []);
+    const own = new Set(ids);
+    const outward = joints.filter(
+      (joint) => joint.parts.some((id) => own.has(id)) && joint.parts.some((id) => !own.has(id)),
+    );
+    return outward.length > 0 && outward.every(({ kind }) => kind === "resting") ? ids : [];
+  });
+  return new Set(lies);
+}
 
 const boxOf = ({ body }: Part): Box => ({ low: body.low.map(toNumber), high: body.high.map(toNumber) });
 const around = (boxes: readonly Box[]): Box => ({
@@ -166,8 +176,8 @@ function insideOf(part: Part, rooms: readonly Box[], fixed: readonly Part[]): In
   const box = boxOf(part);
   const areas = new Map<Face, number>();
   for (const room of rooms)
-    for (const { face, area } of looking(room, box))
-      if (!isCovered(part, face, fixed)) areas.set(face, (areas.get(face) ?? 0) + area);
+    for (const { face, area, away } of looking(room, box))
+      if (!isCovered(part, face, fixed, away)) areas.set(face, (areas.get(face) ?? 0) + area);
   const whole = (face: Face): number => {
     const [a, b] = INDICES.filter((i) => faceOf(i, true) !== face && faceOf(i, false) !== face) as [
       AxisIndex,
@@ -184,21 +194,27 @@ function insideOf(part: Part, rooms: readonly Box[], fixed: readonly Part[]): In
   };
 }
 
-/** Whether most of a face lies against other parts, as the top of a plinth does under the bottom: no brush comes there. */
-function isCovered(part: Part, face: Face, fixed: readonly Part[]): boolean {
+/**
+ * Whether most of a face lies against other parts, as the top of a plinth does under the bottom, or behind them, as a cleat does behind a
+ * back: no brush comes there. `away`: how far the face is from the room, at most.
+ */
+function isCovered(part: Part, face: Face, fixed: readonly Part[], away: number): boolean {
   const [axis, high, own] = [faceAxis(face), isHigh(face), boxOf(part)];
   const [a, b] = INDICES.filter((i) => i !== axis) as [AxisIndex, AxisIndex];
   const covered = fixed.reduce((so, other) => {
     const box = boxOf(other);
     const gap = high ? (box.low[axis] ?? 0) - (own.high[axis] ?? 0) : (own.low[axis] ?? 0) - (box.high[axis] ?? 0);
-    if (other.id === part.id || Math.abs(gap) > TOLERANCE) return so;
+    if (other.id === part.id || gap < -TOLERANCE || gap > away + TOLERANCE) return so;
     return so + Math.max(0, shared(box, own, a)) * Math.max(0, shared(box, own, b));
   }, 0);
   return 2 * covered > size(own, a) * size(own, b);
 }
 
 /** The faces of a part that look into a room: what stands in it, as a divider does, has two of them there. */
-function looking(room: Box, box: Box): readonly { readonly face: Face; readonly area: number }[] {
+function looking(
+  room: Box,
+  box: Box,
+): readonly { readonly face: Face; readonly area: number; readonly away: number }[] {
   return INDICES.flatMap((axis) => {
     const [a, b] = INDICES.filter((i) => i !== axis) as [AxisIndex, AxisIndex];
     const [wide, high] = [shared(room, box, a), shared(room, box, b)];
@@ -206,8 +222,12 @@ function looking(room: Box, box: Box): readonly { readonly face: Face; readonly 
     const [from, to] = [room.low[axis] ?? 0, room.high[axis] ?? 0];
     const [low, up] = [box.low[axis] ?? 0, box.high[axis] ?? 0];
     return [
-      ...(up < to && up + BESIDE > from ? [{ face: faceOf(axis, true), area: wide * high }] : []),
-      ...(low > from && low - BESIDE < to ? [{ face: faceOf(axis, false), area: wide * high }] : []),
+      ...(up < to && up + BESIDE > from
+        ? [{ face: faceOf(axis, true), area: wide * high, away: Math.max(0, from - up) }]
+        : []),
+      ...(low > from && low - BESIDE < to
+        ? [{ face: faceOf(axis, false), area: wide * high, away: Math.max(0, low - to) }]
+        : []),
     ];
   });
 }

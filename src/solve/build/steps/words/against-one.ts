@@ -1,6 +1,6 @@
 /** A part that is cut to fit and is bounded on one side only: flush with what it is joined to, it comes against something at its other edge. */
-import { subtract } from "../../../../units/index.ts";
-import { inches, isSame, millimetres } from "../../../../units/length.ts";
+import { inches, isSame, type Length, millimetres } from "../../../../units/length.ts";
+import { absolute, add, less, sign, subtract } from "../../../../units/rational.ts";
 import { type AxisIndex, faceOf, facePosition } from "../../../design/space.ts";
 import type { Box, Part } from "../../../design.ts";
 import type { Assembly } from "../../order/plan.ts";
@@ -24,20 +24,26 @@ export function againstOneText(work: Work, part: Part, axis: AxisIndex): string 
   );
   for (const high of [true, false]) {
     const [end, start] = [faceOf(axis, high), faceOf(axis, !high)];
-    const against = stands.find((other) => !mates.includes(other) && touches(part.body, boxOf(other), axis, high));
+    const within = PLAY[work.design.units];
+    const near = (other: Part, isHigh: boolean): boolean =>
+      lieBeside(part.body, boxOf(other), axis) && !less(within, absolute(gapTo(part.body, boxOf(other), axis, isHigh)));
+    const against = stands.find((other) => !mates.includes(other) && near(other, high));
     const flush = mates.find(
       ({ body, turned }) => !turned && isSame(facePosition(body, start), facePosition(part.body, start)),
     );
-    if (!against || !flush || stands.some((other) => touches(part.body, boxOf(other), axis, !high))) continue;
+    if (!against || !flush || stands.some((other) => near(other, !high))) continue;
     const [from, to] = [calledAmong(work, flush.id, there), calledAmong(work, against.id, there)];
-    const [room, play] = [work.line(part.id).width, PLAY[work.design.units]];
+    // What is drawn with some play keeps that.
+    const gap = gapTo(part.body, boxOf(against), axis, high);
+    const [room, play] = [add(work.line(part.id).width, gap), sign(gap) === 0 ? within : gap];
     return `the room is expected to be ${work.print(room)}. Measure from the ${start} of the ${from} to the ${to}, and cut it ${work.print(play)} less, ${work.print(subtract(room, play))} then: its ${end} edge comes before that, and must not push it`;
   }
   return null;
 }
 
-const touches = (a: Box, b: Box, axis: AxisIndex, high: boolean): boolean =>
-  isSame(a[high ? "high" : "low"][axis], b[high ? "low" : "high"][axis]) && lieBeside(a, b, axis);
+/** Negative where it reaches past it. */
+const gapTo = (a: Box, b: Box, axis: AxisIndex, high: boolean): Length =>
+  high ? subtract(b.low[axis], a.high[axis]) : subtract(a.low[axis], b.high[axis]);
 
 /** Ids of what a part is added to; none where it begins a body. */
 function standsBefore(node: Assembly, id: string): readonly string[] {
