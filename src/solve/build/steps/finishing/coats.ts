@@ -51,7 +51,8 @@ export function coatStep(
   finish: Finishing,
   { parts, title, unit, what, fresh, present, apart, last = false, rest = false, first = [], mind = [] }: Coated,
 ): StepDraft {
-  const { coats, product, area } = finish;
+  const { product, area } = finish;
+  const coats = coatsOn(finish, parts, apart === true);
   const { design, plan } = work;
   const there = {
     parts: parts.map(work.part),
@@ -98,6 +99,12 @@ export function coatStep(
       cautions: [...(smoulders(product) ? [RAGS] : []), FUMES],
     },
   );
+}
+
+/** As many as do inside, on what lies there with all its faces and is finished apart. */
+function coatsOn({ coats, inside, insideFaces = [] }: Finishing, parts: readonly string[], apart: boolean): number {
+  const wholly = new Set(insideFaces.flatMap(({ part, sides }) => (sides.length === 0 ? [part] : [])));
+  return apart && inside !== undefined && parts.every((id) => wholly.has(id)) ? inside : coats;
 }
 
 /** "4 hours", "a day" */
