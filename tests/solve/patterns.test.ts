@@ -2,7 +2,7 @@ import { describe, expect, it } from "vitest";
 import { doorExample, framed } from "../../src/findings/door-example.ts";
 import { drawerExample } from "../../src/findings/drawer-example.ts";
 import { toInches } from "../../src/units/length.ts";
-import { auditOf, said, solveText, textOf } from "../examples/compiled.ts";
+import { auditOf, built, said, solveText, textOf } from "../examples/compiled.ts";
 import { arched } from "./fixture/arched.ts";
 
 function patterns(text: string) {
@@ -128,5 +128,25 @@ describe("patterns of tapers", () => {
       [0, 1],
       [20, 0],
     ]);
+  });
+});
+
+describe("the hand of a pattern", () => {
+  // Looked at from the right, the front of the left end is at the left and its top is up. Turned a quarter to the left, its top edge is at
+  // the left, and its back end above: worked out by hand.
+  it("is that of the side which is bored, so that it is laid on as it is printed", () => {
+    const [support] = (built("old-plans/cedar-chest").patterns ?? []).filter(
+      (each) => each.of === "hardware" && each.kind === "lid support",
+    );
+    if (support?.of !== "hardware") throw new Error("no pattern");
+    const sides = [support.x, support.y].map((side) => side.edge?.[0]?.side);
+    expect([sides, support.down]).toEqual([["top edge", "back end"], true]);
+  });
+
+  it("is told to be turned over where it is laid on mirror images", () => {
+    const hinges = (built("old-plans/cedar-chest").patterns ?? []).filter(
+      (each) => each.of === "hardware" && each.kind === "butt hinge",
+    );
+    expect(hinges.map((each) => each.of === "hardware" && each.over)).toEqual([true]);
   });
 });

@@ -120,6 +120,7 @@ function holeCell(plan: Plan, pattern: HolePattern): Cell {
   const words = said(
     `${holes}, into the ${pattern.into} of ${listed(pattern.marks)}.`,
     ...zeros(pattern, unitOf(plan)),
+    pattern.full && pattern.over ? "Where these sides lie the other way round, turn it over." : "",
     ...[pattern.full ? "" : notTrue(drawing), usedIn(build, pattern.id)],
   );
   const head = `${capital(pattern.id)}: ${pattern.kind}`;
@@ -133,10 +134,10 @@ const MOST = 6;
 const edgeWords = (edges: readonly { readonly side: string; readonly marks: readonly string[] }[]): string =>
   listed(edges.map(({ side, marks }) => (edges.length > 1 ? `the ${side} of ${listed(marks)}` : `the ${side}`)));
 
-/** Where 0 is, from the left and from below. */
-function zeros({ x, y }: HolePattern, print: (length: Length) => string): readonly string[] {
+/** Where 0 is, from the left and from below or above. */
+function zeros({ x, y, down }: HolePattern, print: (length: Length) => string): readonly string[] {
   const [left, below] = [x, y].map((side) => (side.edge === null ? "the first hole" : edgeWords(side.edge)));
-  const zero = left === below ? `0 is ${left}` : `0 at the left is ${left}, 0 below is ${below}`;
+  const zero = left === below ? `0 is ${left}` : `0 at the left is ${left}, 0 ${down ? "above" : "below"} is ${below}`;
   const first = [x, y].flatMap((side) => (side.edge === null ? side.first : []));
   if (first.length === 0) return [`${zero}.`];
   if (first.length > MOST) {

@@ -42,15 +42,16 @@ export function curveTile(pattern: CurvePattern, tile: Tile, tiles: readonly Til
       return cut ? [[page(cut[0]), page(cut[1])] as const] : [];
     });
   const curve = inside(outlineOf(pattern));
-  const edges = pattern.edges.map(({ from, to, is }) => ({
+  const edges = pattern.edges.map(({ from, to, is, gone }) => ({
     is,
+    gone,
     line: inside([[inPoints(from), inPoints(to)] as const])[0],
   }));
   for (const line of [...curve, ...edges.flatMap(({ line }) => (line ? [line] : []))]) plate.addLine(line);
   const seams = seamsOf(tile, tiles).map(({ letter, line }) => ({ letter, line: inside([line])[0] as Segment }));
   const items: Item[] = [...strokes(curve, CURVE)];
-  for (const { is, line } of edges)
-    if (line) items.push(...strokes([line], is === "middle" ? CHAIN : is === "" ? HIDDEN : EDGE));
+  for (const { is, gone, line } of edges)
+    if (line) items.push(...strokes([line], is === "middle" ? CHAIN : gone ? HIDDEN : EDGE));
   for (const { letter, line } of seams) items.push(...strokes([line], HIDDEN), ...registered(letter, line, plate, pen));
   for (const { is, line } of edges) {
     const words = is === "middle" && pattern.half ? "middle: turn over here" : is;

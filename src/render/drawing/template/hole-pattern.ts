@@ -9,7 +9,7 @@ import { drawSetOut, numbersAlong, type Panel, type SetOut } from "./set-out.ts"
 /** Wood drawn round the holes. */
 const AROUND = toNumber(inches(3, 8));
 
-/** The holes seen from where they are bored, the side that they are measured from below and at the left; the page is so wide. */
+/** The holes seen from where they are bored, the sides that they are measured from at the left and below, or above; the page is so wide. */
 export function holePattern(pattern: HolePattern, units: Units, pen: Pen, page: number): Drawing & Panel {
   const { x, y, holes } = pattern;
   const half = ({ diameter, slot }: HolePattern["holes"][number], of: "x" | "y"): number =>
@@ -19,7 +19,7 @@ export function holePattern(pattern: HolePattern, units: Units, pen: Pen, page: 
   const from = (side: Side, of: "x" | "y"): number => (side.edge === null ? least(of) - AROUND : 0);
   const set: SetOut = {
     holes,
-    full: pattern.full,
+    ...{ full: pattern.full, down: pattern.down },
     across: [from(x, "x"), most("x") + AROUND],
     up: [from(y, "y"), most("y") + AROUND],
     sides: {

@@ -10,7 +10,7 @@ import { strokes } from "../ink.ts";
 import { apart, LEADER, ordinatesAlong, SIZE } from "../part/ordinates.ts";
 import { Plate, type Segment } from "../plate.ts";
 import { usualScale } from "../scale.ts";
-import { CHAIN, NARROW, OUTLINE } from "../strokes.ts";
+import { CHAIN, HIDDEN, NARROW, OUTLINE } from "../strokes.ts";
 import { outlineOf } from "./curve-tile.ts";
 import { truePoints } from "./print-bar.ts";
 import type { Panel } from "./set-out.ts";
@@ -27,12 +27,12 @@ export function offsetDrawing(pattern: CurvePattern, units: Units, pen: Pen, mos
   const bottom = top + high * scale.points;
   const spot = ([x, y]: Spot): Spot => [left + x * by, bottom - y * by];
   const curve = outlineOf(pattern).map(([a, b]): Segment => [spot(a), spot(b)]);
-  const edges = pattern.edges.map(({ from, to, is }) => {
+  const edges = pattern.edges.map(({ from, to, is, gone }) => {
     const line: Segment = [
       spot([truePoints(from[0]), truePoints(from[1])]),
       spot([truePoints(to[0]), truePoints(to[1])]),
     ];
-    return strokes([line], is === "middle" ? CHAIN : NARROW);
+    return strokes([line], is === "middle" ? CHAIN : gone ? HIDDEN : NARROW);
   });
   const points = offsets.map(([x, y]) => ({ x, y, at: spot([truePoints(x), truePoints(y)]) }));
   const above = points.map(({ x, at }) => ({ at: at[0], text: pen.print(x) }));

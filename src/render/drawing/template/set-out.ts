@@ -29,12 +29,13 @@ export interface Hole {
   readonly slot?: readonly ["x" | "y", Length];
 }
 
-/** Lengths run from 0, to the right and up. */
+/** Lengths run from 0, to the right and up, or down. */
 export interface SetOut {
   readonly holes: readonly Hole[];
   /** What is drawn of the wood: from and to, in units of 1/16 µm. */
   readonly across: readonly [number, number];
   readonly up: readonly [number, number];
+  readonly down?: boolean;
   /** Sides of the wood; the others are open, drawn as broken lines. Fences lie along heavy ones. */
   readonly sides: Readonly<Record<"left" | "right" | "bottom" | "top", "edge" | "fence" | "open">>;
   /** Middle line of a strip. */
@@ -90,9 +91,10 @@ export function drawSetOut(set: SetOut, { points: k }: Scale, pen: Pen): Panel {
   const [left, top] = [room(ys), room(xs)];
   const [low, high] = set.across;
   const [bottom, upper] = set.up;
-  const spot = (x: number, y: number): Spot => [left + (x - low) * k, top + (upper - y) * k];
+  const fromTop = (y: number): number => (set.down ? y - bottom : upper - y) * k;
+  const spot = (x: number, y: number): Spot => [left + (x - low) * k, top + fromTop(y)];
   const above = told(xs, (x) => spot(x, 0)[0]);
-  const beside = [...told(ys, (y) => spot(0, y)[1])].reverse();
+  const beside = told(ys, (y) => spot(0, y)[1]).toSorted((p, q) => p.at - q.at);
   const wide = left + (high - low) * k;
   const bent = apart(
     above.map(({ at }) => at),
@@ -130,8 +132,8 @@ export function drawSetOut(set: SetOut, { points: k }: Scale, pen: Pen): Panel {
   const [a, b, c, d] = [spot(low, bottom), spot(high, bottom), spot(high, upper), spot(low, upper)];
   const middle = set.middle && toNumber(set.middle);
   const feet = rows.map(({ row, points }): readonly [Spot, Spot] => {
-    const y = Math.min(...points.map((hole) => toNumber(hole.y)));
-    const [from, to] = [spot(row.from, y), spot(row.to, y)];
+    const lowest = Math.max(...points.map((hole) => spot(0, toNumber(hole.y))[1]));
+    const [from, to] = [row.from, row.to].map((x): Spot => [spot(x, 0)[0], lowest]) as [Spot, Spot];
     return [
       [from[0], from[1] + 4],
       [to[0], to[1] + 4],

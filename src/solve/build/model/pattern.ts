@@ -23,8 +23,8 @@ export interface CurvePattern extends Any {
   readonly of: "curve";
   /** What is sawn to. Arcs turn to the left or right about their centre, by less than half a circle. */
   readonly outline: readonly Stroke[];
-  /** Edges of the part, and lines that are laid on its middle: each with what it is. */
-  readonly edges: readonly { readonly from: Spot; readonly to: Spot; readonly is: string }[];
+  /** Edges of the part, and lines that are laid on its middle: each with what it is. Where an edge is `gone` its wood is sawn away. */
+  readonly edges: readonly { readonly from: Spot; readonly to: Spot; readonly is: string; readonly gone?: true }[];
   /** It is one half: turned over on its right edge for the other. */
   readonly half: boolean;
   /** Points of the curve from the lower left corner of the pattern, to the step in which the plan is marked out. Absent: it is full size. */
@@ -55,6 +55,10 @@ export interface HolePattern extends Any {
   }[];
   /** "face", "edge", "face or edge": what is bored into. */
   readonly into: string;
+  /** Looked at as the first of its parts is bored, with x to the right, y runs down. */
+  readonly down: boolean;
+  /** On other parts it lies the other way round: the sheet is turned over. */
+  readonly over: boolean;
 }
 
 /** `edge`: distances are from this side of each part. Else they are from the first hole, which is so far from the side that is told, on each part. */

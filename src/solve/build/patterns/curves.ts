@@ -1,6 +1,6 @@
 /** Full-size patterns of the curves that are sawn: arches, rounded corners, openings. */
 import { inches, type Length, millimetres } from "../../../units/length.ts";
-import { add, half, less, min, multiply, rational, subtract, toNumber, ZERO } from "../../../units/rational.ts";
+import { add, equal, half, less, min, multiply, rational, subtract, toNumber, ZERO } from "../../../units/rational.ts";
 import { roundTo } from "../../../units/round.ts";
 import { axisOf, faceOf } from "../../design/space.ts";
 import { onBench } from "../../design/turning.ts";
@@ -49,18 +49,18 @@ function archOf(design: Design, part: Part, feature: CurvedFeature, print: (l: L
   const middle = reach(start);
   const size = { width: middle, height: add(rise, AROUND) };
   const edge = `${faceOf(into, (feature.into[into] as number) < 0)} ${sideWord(part, into)}`;
+  const isLong = less(AROUND, start);
+  const toEnd =
+    showsEnd || !equal(before, after) ? "" : `; from the arch to the ${sideWord(part, run)} ${print(beside)}`;
   const full = fitsPaper(size.width, size.height);
   const centre: Spot = [middle, subtract(rise, feature.radius)];
   return {
     ...{ of: "curve", what: `half of an arch ${print(width)} wide and ${print(rise)} high`, ...size, half: true, full },
     outline: [arc([start, ZERO], [middle, rise], centre)],
     edges: [
-      ...(less(AROUND, start)
-        ? ([
-            { from: [ZERO, ZERO], to: [start, ZERO], is: edge },
-            { from: [start, ZERO], to: [middle, ZERO], is: "" },
-          ] as const)
-        : ([{ from: [ZERO, ZERO], to: [middle, ZERO], is: edge }] as const)),
+      // Over the arch the edge is sawn away.
+      ...(less(ZERO, start) ? [{ from: [ZERO, ZERO], to: [start, ZERO], is: isLong ? edge : "" } as const] : []),
+      { from: [start, ZERO], to: [middle, ZERO], is: isLong ? "" : `${edge}${toEnd}`, gone: true },
       ...(showsEnd && less(ZERO, start)
         ? [{ from: [ZERO, ZERO], to: [ZERO, size.height], is: sideWord(part, run) } as const]
         : []),

@@ -1,7 +1,8 @@
 /** The holes of hinges, slides, pulls and other hardware on a part, from the sides that they are measured from. */
+import { cross, dot } from "../../../geometry/vec.ts";
 import { inches, type Length } from "../../../units/length.ts";
 import { compare, equal, less, max, min, subtract, ZERO } from "../../../units/rational.ts";
-import { type AxisIndex, faceOf, INDICES, otherAxes } from "../../design/space.ts";
+import { type AxisIndex, faceOf, INDICES, otherAxes, unit } from "../../design/space.ts";
 import { holeOnBench } from "../../design/turning.ts";
 import type { Hole, Part } from "../../design.ts";
 import type { HolePattern, Side } from "../model/pattern.ts";
@@ -15,7 +16,7 @@ const LARGEST = { width: inches(11, 2), height: inches(3) } as const;
 /** So many holes are measured as easily. Common practice, no source. */
 const ROW = 2;
 
-export type HoleDraft = Omit<HolePattern, "id" | "marks" | "uses" | "count" | "what" | "kind" | "of">;
+export type HoleDraft = Omit<HolePattern, "id" | "marks" | "uses" | "count" | "what" | "kind" | "of" | "over">;
 
 /** Of holes into one side of a part that belong to one piece of hardware: two at least, else they are measured as easily. */
 export function holesOf(part: Part, all: readonly Hole[], mark: string): HoleDraft | null {
@@ -38,6 +39,8 @@ export function holesOf(part: Part, all: readonly Hole[], mark: string): HoleDra
   const reach = (of: "x" | "y"): Length => drawn.map((hole) => hole[of]).reduce(max, ZERO);
   return {
     ...{ x: alongX.side, y: alongY.side, into: sideWord(part, normal) },
+    // Right and up on the page, and towards the reader: a right-handed set; else what is seen has y running down.
+    down: dot(cross(unit(x, alongX.way), unit(y, alongY.way)), first.direction) > 0,
     ...{ width: reach("x"), height: reach("y") },
     full: holes.length > ROW && !less(LARGEST.width, reach("x")) && !less(LARGEST.height, reach("y")),
     holes: drawn.toSorted((p, q) => compare(p.x, q.x) || compare(p.y, q.y)),
@@ -56,7 +59,7 @@ function measured(
   axis: AxisIndex,
   near: Length,
   mark: string,
-): { readonly side: Side; readonly at: (hole: Hole) => Length } {
+): { readonly side: Side; readonly way: 1 | -1; readonly at: (hole: Hole) => Length } {
   const from = (high: boolean) => (hole: Hole) =>
     high ? subtract(part.blank.high[axis], hole.at[axis]) : subtract(hole.at[axis], part.blank.low[axis]);
   const widest = holes.map(wide).reduce(max);
@@ -66,8 +69,10 @@ function measured(
   const at = from(isHigh);
   const first = holes.map(at).reduce(min);
   const name = `${faceOf(axis, isHigh)} ${sideWord(part, axis)}`;
-  if (!less(near, first)) return { side: { edge: [{ side: name, marks: [mark] }] }, at };
+  const way = isHigh ? -1 : 1;
+  if (!less(near, first)) return { side: { edge: [{ side: name, marks: [mark] }] }, way, at };
   return {
+    way,
     side: { edge: null, first: [{ mark, at: first, from: name }] },
     at: (hole) => subtract(at(hole), first),
   };

@@ -69,6 +69,7 @@ function holePatterns({ design, holes, hardware, mark }: Given): readonly Omit<H
         ...{ of: "hardware", what: item.label, kind: item.kind, ...drawn, count: (before?.count ?? 0) + 1 },
         ...{ x: sidesTogether(before?.x, drawn.x), y: sidesTogether(before?.y, drawn.y) },
         into: either(before?.into, drawn.into),
+        ...{ down: before?.down ?? drawn.down, over: before?.over === true || (before ?? drawn).down !== drawn.down },
         marks: withOne(before?.marks ?? [], mark(partId)),
         uses: { ...NO_USES, holes: [...(before?.uses.holes ?? []), ...bored.map(({ i }) => i)] },
       });
