@@ -31,6 +31,7 @@ import type { Plan } from "./order/plan.ts";
 import { patternsOf } from "./patterns/patterns.ts";
 import { finishingOf } from "./purchases/finish.ts";
 import { purchases } from "./purchases/index.ts";
+import { pinsIn } from "./steps/finishing/kept-in.ts";
 import { stepsOf } from "./steps/index.ts";
 import { withFitted } from "./steps/shut-between.ts";
 import { supplyOf } from "./supply.ts";
@@ -181,7 +182,7 @@ export function build(
     checks: checked?.checks ?? [],
     findings,
   };
-  const schedule = finishSchedule(value);
+  const schedule = finishSchedule(value, pinsIn({ design, plan }));
   const scheduled: Build = schedule === null ? value : { ...value, finishSchedule: schedule };
   return { value: { ...scheduled, advice: adviceOn(scheduled, print) }, findings };
 }

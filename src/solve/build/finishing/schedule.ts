@@ -12,8 +12,8 @@ import { insideTexts } from "./inside-words.ts";
 import { keptOff } from "./kept-off.ts";
 import { productKind, waterborne } from "./products.ts";
 
-/** Null where the plan says nothing of finish. */
-export function finishSchedule(build: Build): FinishSchedule | null {
+/** Null where the plan says nothing of finish. `pinned`: ids of the pins that are in by then. */
+export function finishSchedule(build: Build, pinned: ReadonlySet<string> = new Set()): FinishSchedule | null {
   const finishing = (build.finishing ?? []).filter(({ area }) => area > 0);
   if (finishing.length === 0) return null;
   const rows = finishing.map((each) => {
@@ -25,7 +25,7 @@ export function finishSchedule(build: Build): FinishSchedule | null {
     const amount = amountOf([each], build.design.units);
     return { ...each, marks, grits: GRITS, between: (each.coats > 1 ? between : null) ?? null, recoat, cure, amount };
   });
-  return { rows, how: howTo(build, finishing), free: keptFree(build, finishing) };
+  return { rows, how: howTo(build, finishing), free: keptFree(build, finishing, pinned) };
 }
 
 function howTo({ design, parts, joints, cutList }: Build, finishing: readonly Finishing[]): readonly string[] {
@@ -85,8 +85,9 @@ function floats({ stock }: Build["design"], finished: Build["parts"], joints: Bu
 }
 
 function keptFree(
-  { design, parts, joints, holes, fasteners, hardware, motions }: Build,
+  { design, parts, joints, holes, hardware, motions }: Build,
   finishing: readonly Finishing[],
+  pinned: ReadonlySet<string>,
 ): readonly string[] {
   const finished = parts.filter(({ id }) => finishing.some((each) => each.parts.includes(id)));
   const kinds = new Set(hardware.map(({ item }) => item.kind));
@@ -106,9 +107,7 @@ function keptFree(
     ),
     ...(joints.some(({ glue }) => glue) ? ["whatever is still to be glued: glue does not hold on a finish"] : []),
     ...(floats(design, finished, joints) ? ["the grooves that panels float in"] : []),
-    ...(fasteners.some(({ kind }) => kind === "shelf pin")
-      ? ["the holes of shelf pins: stop them with bits of dowel or tape"]
-      : []),
+    ...pinWords(holes, pinned),
     ...(cups ? ["the holes for the cups of hinges, and the seats of their plates"] : []),
     ...(seats ? ["the seats of hinges"] : []),
     // Under a finish that smells those faces are bare as it is.
@@ -116,5 +115,16 @@ function keptFree(
     ...(!slides && motions.some(({ kind }) => kind === "slide")
       ? ["runners, and the edges that run on them: wax only"]
       : []),
+  ];
+}
+
+/** Holes that stay empty are stopped; pins that are in are taped. */
+function pinWords(holes: Build["holes"], pinned: ReadonlySet<string>): readonly string[] {
+  const own = holes.filter(({ kind }) => kind === "pin");
+  const isShut = ({ for: id, spare }: Build["holes"][number]): boolean => !spare && pinned.has(id ?? "");
+  const [shut, open] = [own.some(isShut), !own.every(isShut)];
+  return [
+    ...(shut ? ["shelf pins that are in: tape them, or wipe off at once what gets on them"] : []),
+    ...(open ? [`the holes of shelf pins${shut ? " that are left" : ""}: stop them with bits of dowel or tape`] : []),
   ];
 }
