@@ -3,6 +3,7 @@ import { describe, expect, it } from "vitest";
 import { reservedOn } from "../../../src/solve/build/layout-facts.ts";
 import { likeBefore } from "../../../src/solve/build/steps/like-before.ts";
 import { step } from "../../../src/solve/build/steps/making-step.ts";
+import { type Sentence, sentence } from "../../../src/solve/build/steps/sentence.ts";
 import { inOneUnit } from "../../../src/solve/build/steps/words/one-unit.ts";
 import type { Step } from "../../../src/solve/build.ts";
 import { toInches } from "../../../src/units/length.ts";
@@ -19,29 +20,26 @@ function stepsOf(name: string): readonly Step[] {
   return steps;
 }
 
-const draft = (title: string, text: readonly string[]) =>
+const PINS = sentence("Use 4 shelf pins.", { counts: true });
+const draft = (title: string, text: readonly Sentence[]) =>
   step("join", title, text, [], { unit: title, bench: 1, cautions: [], fresh: [] });
 
 describe("what is done again", () => {
   it("tells what differs, and what is counted", () => {
     const [, again] = likeBefore([
-      draft("Add the shelf (D)", ["Push the pins in.", "They are 264 mm up.", "Use 4 shelf pins."]),
-      draft("Add the shelf (D)", ["Push the pins in.", "They are 398 mm up.", "Use 4 shelf pins."]),
+      draft("Add the shelf (D)", ["Push the pins in.", "They are 264 mm up.", PINS]),
+      draft("Add the shelf (D)", ["Push the pins in.", "They are 398 mm up.", PINS]),
     ]);
     expect(again?.text).toEqual([
       "Do as in step 1. The rest of this step tells what is not the same here.",
       "They are 398 mm up.",
-      "Use 4 shelf pins.",
+      PINS,
     ]);
   });
   it("stands in full where the title, or most of it, is another", () => {
-    const other = draft("Add the rail (E)", ["Push the pins in.", "Use 4 shelf pins."]);
-    const most = draft("Add the shelf (D)", ["Glue it in.", "Wait.", "Use 4 shelf pins."]);
-    const [, ...told] = likeBefore([
-      draft("Add the shelf (D)", ["Push the pins in.", "Use 4 shelf pins."]),
-      other,
-      most,
-    ]);
+    const other = draft("Add the rail (E)", ["Push the pins in.", PINS]);
+    const most = draft("Add the shelf (D)", ["Glue it in.", "Wait.", PINS]);
+    const [, ...told] = likeBefore([draft("Add the shelf (D)", ["Push the pins in.", PINS]), other, most]);
     expect(told).toEqual([other, most]);
   });
   describe("with other parts", () => {
@@ -49,12 +47,12 @@ describe("what is done again", () => {
     const left = draft("Add the left side (A)", [
       "Brush glue into the grooves in the left side (A), and thinly on the tenons of the rail (C), before it dries.",
       "Set the left side (A) against the rail (C), its left face up, what is left over to the right, and clamp it there.",
-      "Drive 2 wood screws from the left, through the left side (A) into the rail (C).",
+      sentence("Drive 2 wood screws from the left, through the left side (A) into the rail (C).", { counts: true }),
     ]);
     const right = draft("Add the right side (B)", [
       "Brush glue into the grooves in the right side (B), and thinly on the tenons of the rail (C), before it dries.",
       "Set the right side (B) against the rail (C), its right face up, what is left over to the left, and clamp it there.",
-      "Drive 2 wood screws from the right, through the right side (B) into the rail (C).",
+      sentence("Drive 2 wood screws from the right, through the right side (B) into the rail (C).", { counts: true }),
     ]);
     // Posts 2 in square with mortises 1/2 in wide and 3/4 in from either face: the same from the left as from the right.
     it("does not tell again what lies midway, and so stays where it is in the mirror", () => {
@@ -81,11 +79,15 @@ describe("what is done again", () => {
       ]);
     });
     it("stands in full where the earlier step has something more", () => {
-      const more = draft(left.title, [left.text[0] as string, "Bore four holes for the hinge.", ...left.text.slice(1)]);
+      const more = draft(left.title, [
+        left.text[0] as Sentence,
+        "Bore four holes for the hinge.",
+        ...left.text.slice(1),
+      ]);
       expect(likeBefore([more, right], lines)).toEqual([more, right]);
     });
     it("stands in full where one part would stand for two", () => {
-      const mixed = draft(right.title, [right.text[0] as string, ...left.text.slice(1)]);
+      const mixed = draft(right.title, [right.text[0] as Sentence, ...left.text.slice(1)]);
       expect(likeBefore([left, mixed], lines)[1]).toEqual(mixed);
     });
     it("never refers to a step that refers on itself", () => {

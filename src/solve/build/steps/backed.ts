@@ -10,13 +10,14 @@ import { definite, type Work } from "./draft.ts";
 import { STEEP } from "./lying.ts";
 import { isStruck, type Move, togetherAfter } from "./moves.ts";
 import { BLOCKS, standingOn } from "./resting.ts";
+import { onceLaid, type Sentence } from "./sentence.ts";
 import { groupedBy } from "./wishes/own-key.ts";
 
 /** Less is nothing. */
 const NEAR = UNITS_PER_MM;
 
 /** Blocks under what takes nails from above, and nothing under it on the bench. Common practice, no source. */
-export function backedTexts(work: Work, moves: readonly Move[], up: Direction): readonly string[] {
+export function backedTexts(work: Work, moves: readonly Move[], up: Direction): readonly Sentence[] {
   const [first] = moves;
   if (!first || first.starts) return [];
   const there = first.present;
@@ -37,7 +38,10 @@ export function backedTexts(work: Work, moves: readonly Move[], up: Direction): 
   const bare = taking.filter((id) => !isBacked(id) && !less(BLOCKS, level(id)));
   return groupedBy(bare, (id) => work.print(level(id))).map((own) => {
     const them = own.length > 1 ? "they take" : "it takes";
-    return `Lay blocks ${work.print(level(own[0] as string))} high under ${definite(work, own)} too, near where the hammer strikes: ${them} the blows, and nothing else is under ${own.length > 1 ? "them" : "it"}.`;
+    return onceLaid(
+      ["blocks"],
+      `Lay blocks ${work.print(level(own[0] as string))} high under ${definite(work, own)} too, near where the hammer strikes: ${them} the blows, and nothing else is under ${own.length > 1 ? "them" : "it"}.`,
+    );
   });
 }
 

@@ -7,7 +7,7 @@ import { LOOSE } from "../order/links.ts";
 import { armsOf } from "./arms.ts";
 import { backedBy } from "./back-boards.ts";
 import { caseSidesOf, jointsAmong } from "./case-sides.ts";
-import { FIRST, listed, series, type Work } from "./draft.ts";
+import { FIRST, listed, type StepDraft, series, type Work } from "./draft.ts";
 import { endFrames } from "./end-frames.ts";
 import { grouped } from "./grouped.ts";
 import { lastCloses } from "./in-one-go.ts";
@@ -111,13 +111,14 @@ export const squareText = (work: Work, { square, ends }: Pick<Closing, "square" 
 
 /**
  * What closes a frame that was square keeps it as it finds it. `units`: all that is put together, in the order of work; `up`: as it lies before
- * it is turned for that.
+ * it is turned for that; `when`: in the step that it is told in, or in the one after that.
  */
 export function againText(
   work: Work,
   moves: readonly Move[],
   units: readonly Unit[],
   up: Direction,
+  when: "now" | "next" = "now",
 ): readonly string[] {
   const [first] = moves as readonly [Move];
   const square = first.arrivesBuilt ? null : keptBy(work, moves, up);
@@ -126,7 +127,7 @@ export function againText(
   const way = wasMeasured(work, square, first.present, units)
     ? `${square.inside ? "inside, " : square.on ? `across its ${square.on} ` : ""}from corner to corner${square.shoulders ? " of the shoulders" : ""} once more, ${size} both ways`
     : `${wayOf(work, square)}: ${size} both ways, equal within ${work.print(square.within)}`;
-  return [`${FIRST}measure ${way}${way.includes(": ") ? ";" : ":"} what goes on now keeps it as it finds it.`];
+  return [`${FIRST}measure ${way}${way.includes(": ") ? ";" : ":"} what goes on ${when} keeps it as it finds it.`];
 }
 
 /** Where the work lies already as it is turned for that, and the side that was told is on the bench: what is seen then, if anything; else null. */
@@ -135,12 +136,13 @@ export function againLying(
   moves: readonly Move[],
   units: readonly Unit[],
   { up, before, again }: Pick<Lying, "up" | "before"> & { readonly again: readonly string[] },
-): { readonly turned: string; readonly lying: string | null } | null {
+): NonNullable<StepDraft["proof"]> | null {
   const [turned] = again;
   const on = turned && keptBy(work, moves, before)?.on;
   if (!on || dot(normalOf(on), up) >= 0) return null;
   const [lying = null] = againText(work, moves, units, up);
-  return { turned, lying };
+  const [next = turned] = againText(work, moves, units, before, "next");
+  return { turned, next, lying };
 }
 
 /** Whether what these moves bring keeps a case square, or helps boards beside it to. */

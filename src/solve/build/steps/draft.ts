@@ -5,19 +5,21 @@ import type { Jig } from "../model/jig.ts";
 import type { BuiltMotion } from "../model/motion.ts";
 import type { Pattern } from "../model/pattern.ts";
 import type { Plan } from "../order/index.ts";
+import type { Sentence } from "./sentence.ts";
 
 /** A step before it has its number and knows what it comes after. */
-export interface StepDraft extends Omit<Step, "number" | "after" | "afterWait" | "start" | "end"> {
+export interface StepDraft extends Omit<Step, "number" | "after" | "afterWait" | "start" | "end" | "text"> {
+  readonly text: readonly Sentence[];
   /** Planes, cuts, sands or strikes what was glued, or turns it over where it is heavy: the glue must have its full strength. */
   readonly strains?: true;
   /** What of its time goes into further coats: how many, minutes of each, and minutes of rest before each. */
   readonly again?: { readonly count: number; readonly minutes: number; readonly rest: number };
   /** Cautions of lifting that hold only where the work is turned, and those that hold where it lies already as it must. */
   readonly lifts?: { readonly turned: readonly string[]; readonly lying: readonly string[] };
-  /** A check before the work is turned, across a side that is hidden where it lies already as it must: what is told then; null: none can be. */
-  readonly proof?: { readonly turned: string; readonly lying: string | null };
+  /** A check before the work is turned, across a side that is hidden where it lies already as it must: what is told then; null: none can be. `next`: told in a step before. */
+  readonly proof?: { readonly turned: string; readonly next: string; readonly lying: string | null };
   /** Of its text, what the work is laid on before anything is put on: told where the work is laid down. */
-  readonly laidOn?: readonly string[];
+  readonly laidOn?: readonly Sentence[];
   /** Parts that have to stand together, because they are measured. */
   readonly measures?: readonly string[];
   /** The parts of a case or frame that this step keeps square. */

@@ -2,6 +2,7 @@
 import type { Action } from "../../build.ts";
 import type { Feature } from "../../design.ts";
 import { listed, type StepDraft, type Work } from "./draft.ts";
+import { wordsOf } from "./sentence.ts";
 import { FITTING } from "./words/features.ts";
 
 /** What goes into what, how both are called, and how it goes. */
@@ -63,7 +64,11 @@ function told(work: Work, draft: StepDraft, { pair, left, fitted, comes }: Told)
     left.length === 0
       ? draft.text
       : draft.text.flatMap((each) =>
-          fits.includes(each) ? (all ? [waits] : [fitsOf(fitted.length, parts(fitted), each), waits]) : [each],
+          fits.includes(wordsOf(each))
+            ? all
+              ? [waits]
+              : [fitsOf(fitted.length, parts(fitted), wordsOf(each)), waits]
+            : [each],
         );
   const few = comes.length === 1;
   const now = `Fit the ${few ? pair.goes : pair.these} of ${parts(comes)} to the ${few ? pair.into : pair.those} now: ${few ? "it" : "they"} should ${pair.so}.`;

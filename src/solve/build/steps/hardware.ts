@@ -7,6 +7,7 @@ import { boredThrough } from "./bored-through.ts";
 import { pluralOf, type StepDraft, series, type Work } from "./draft.ts";
 import { goesInLast } from "./finishing/in-its-room.ts";
 import { step } from "./making-step.ts";
+import { sentence } from "./sentence.ts";
 import { groupedBy, ownKey } from "./wishes/own-key.ts";
 import { boredAheadText, boredBareText } from "./words/bored-ahead.ts";
 import { listedAmong } from "./words/by-place.ts";
@@ -76,7 +77,7 @@ function kindStep(kind: string, own: readonly Fitting[], work: Work): StepDraft 
         (label) =>
           `${afterFinish ? "Now that the finish is hard, take" : "Take"} ${counted(kind, label, own.filter(({ hardware: [first] }) => first?.item.label === label).length)}.`,
       ),
-      ...(words.under ? ["Turn the piece over on a blanket."] : []),
+      ...(words.under ? [sentence("Turn the piece over on a blanket.", { turns: "and more" })] : []),
       ...places(own, work),
       ...(words.inTheRoom ? [] : ownScrewTexts(work, hardware)),
       ...room.texts,

@@ -9,32 +9,33 @@ import { LEVEL, STEEP } from "./lying.ts";
 import type { Move } from "./moves.ts";
 import { pressedTexts } from "./pressed.ts";
 import { proppedTexts } from "./propped.ts";
+import { type Sentence, tells, wordsOf } from "./sentence.ts";
 import { isTurnedFor, sidesOf } from "./struck-sides.ts";
 
-/** Sentences that begin to drive: holes first, where there are any. */
-const DRIVES = /^(?:Drive \d|Put in \d|Push in \d|Through the holes that are there, drill|For each (?:brad|nail) )/u;
+const isDriven = (text: Sentence): boolean => tells(text, "drives") === "fasteners";
 
-const before = (texts: readonly string[], own: readonly string[]): readonly string[] => {
-  const at = texts.findIndex((text) => DRIVES.test(text));
+/** Before the first sentence that drives, and the holes for that. */
+const before = (texts: readonly Sentence[], own: readonly string[]): readonly Sentence[] => {
+  const at = texts.findIndex((text) => isDriven(text) || tells(text, "drives") === "holes");
   return at < 0 ? texts : [...texts.slice(0, at), ...own, ...texts.slice(at)];
 };
 
 /** What is screwed by its end hangs on its screws; what is nailed from a side slides and springs. */
 export const heldWhileDriven = (
-  texts: readonly string[],
+  texts: readonly Sentence[],
   work: Work,
   moves: readonly Move[],
   up: Direction,
-): readonly string[] =>
+): readonly Sentence[] =>
   heldWhileStruck(before(texts, [...proppedTexts(work, moves, up), ...pressedTexts(work, moves, up)]), work, moves, up);
 
 /** Common practice, no source. */
 function heldWhileStruck(
-  texts: readonly string[],
+  texts: readonly Sentence[],
   work: Work,
   moves: readonly Move[],
   up: Direction,
-): readonly string[] {
+): readonly Sentence[] {
   const struck = moves.filter(({ work: own }) =>
     own.some(({ drives }) => drives.some(({ tool }) => tool === "hammer")),
   );
@@ -124,8 +125,8 @@ export function waitsForProof(moves: readonly Move[], closes: Closes): boolean {
 }
 
 /** After the sentence that drives; before the first of several, or all would be in when it is read. */
-const afterDrives = (texts: readonly string[], own: (these: string) => string): readonly string[] => {
-  const at = texts.flatMap((text, i) => (/^Drive \d/u.test(text) ? [i] : []));
+const afterDrives = (texts: readonly Sentence[], own: (these: string) => string): readonly Sentence[] => {
+  const at = texts.flatMap((text, i) => (isDriven(text) ? [i] : []));
   const [first, ...more] = at;
   if (first === undefined) return texts;
   if (more.length > 0) return before(texts, [own("Of the screws below")]);
@@ -133,7 +134,7 @@ const afterDrives = (texts: readonly string[], own: (these: string) => string): 
 };
 
 /** One in each joint is in until a later step has proved it. */
-export const oneForNow = (texts: readonly string[]): readonly string[] =>
+export const oneForNow = (texts: readonly Sentence[]): readonly Sentence[] =>
   afterDrives(
     texts,
     (these) =>
@@ -157,15 +158,15 @@ function owedText(work: Work, owed: readonly Move[], up: Direction): string {
  * are where nothing is proved.
  */
 export function oneFirst(
-  texts: readonly string[],
+  texts: readonly Sentence[],
   work: Work,
   moves: readonly Move[],
   { proof, owed, up }: { readonly proof: string | null; readonly owed: readonly Move[]; readonly up: Direction },
-): readonly string[] {
+): readonly Sentence[] {
   if (!proof || !isProvedFirst(moves)) return texts;
   const too = owed.length > 0 ? owedText(work, owed, up) : "";
   return afterDrives(
-    texts.filter((text) => text !== proof),
+    texts.filter((text) => wordsOf(text) !== proof),
     (these) =>
       `${these} drive one in each joint first. ${proof} Then drive the others${too}: with all of them in nothing can be shifted.`,
   );

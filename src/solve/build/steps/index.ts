@@ -33,6 +33,7 @@ import { millingSteps } from "./milling.ts";
 import { pluggingSteps } from "./plugging.ts";
 import { precedence } from "./precedence.ts";
 import { ONCE, sawingSteps } from "./sawing.ts";
+import { wordsOf } from "./sentence.ts";
 import { withClampsTold } from "./shared-clamps.ts";
 import { shownMirrored } from "./shown-mirrored.ts";
 import { titlesApart } from "./titles-apart.ts";
@@ -110,7 +111,7 @@ export function stepsOf(work: Work): Steps {
         number: i + 1,
         ...draft,
         title: named(draft.title),
-        text: inOneList(draft.text).map(named),
+        text: inOneList(draft.text.map(wordsOf)).map(named),
         cautions: draft.cautions.map(named),
       },
       ...{ after: numbers(after), afterWait: numbers(afterWait), start, end },
@@ -200,7 +201,7 @@ const withoutRepeats = (drafts: readonly StepDraft[]): readonly StepDraft[] => {
       if (!goesOn(caution, i)) told.delete(caution);
       return isNew(caution, i);
     }),
-    text: draft.text.filter((sentence) => !ONCE.has(sentence) || isNew(sentence, i)),
+    text: draft.text.filter((each) => !ONCE.has(wordsOf(each)) || isNew(wordsOf(each), i)),
   }));
 };
 

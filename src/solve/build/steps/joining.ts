@@ -18,7 +18,8 @@ import { comesFrom, flatUp, isLowered, isUnderneath, layTexts, turning } from ".
 import { hangs, isStruck, type Move, togetherAfter, type Unit, unitsOf } from "./moves.ts";
 import { mitreBlocks } from "./open-mitres.ts";
 import { closingMinutes, heldOpen, slowText } from "./open-time.ts";
-import { laidOn, underTexts } from "./packing.ts";
+import { underTexts } from "./packing.ts";
+import { type Sentence, tells, wordsOf } from "./sentence.ts";
 import { sinkTexts } from "./sinking.ts";
 import { slenderCautions } from "./slender.ts";
 import { blockText } from "./standing-out.ts";
@@ -96,9 +97,9 @@ function joiningStep(
     proof,
   });
   // What goes on before the parts meet is done while its place is still open.
-  const [early, then] = [true, false].map((is) => told.filter((each) => each.startsWith(FIRST) === is)) as [
-    string[],
-    string[],
+  const [early, then] = [true, false].map((is) => told.filter((each) => wordsOf(each).startsWith(FIRST) === is)) as [
+    Sentence[],
+    Sentence[],
   ];
   const held = heldWhileDriven(then, work, moves, place.up);
   const proved = oneFirst(held, work, moves, { proof: proof?.text ?? null, owed: place.owed, up: place.up });
@@ -112,7 +113,7 @@ function joiningStep(
   const lowered = isLowered(work, moves, place.up) || comesFrom(work, moves, place.up) === "below";
   const fromAbove = !hung && !isUnderneath(work, moves, place.up) && comesFrom(work, moves, place.up) !== "below";
   const under = fromAbove ? underTexts(work, moves, place) : [];
-  const lain = laidOn(work, moves, place).filter((each) => under.includes(each));
+  const lain = under.filter((each) => tells(each, "under"));
   const flat = flatUp(work, moves, place);
   const turned = lowered || (turning(work, moves, place).length > 0 && !first.starts) || laysDown(work, moves);
   const lying = liftCaution(work, first.arriving);
@@ -178,7 +179,7 @@ function joiningStep(
       ...(n === 1 && !first.arrivesBuilt ? markedTexts(work, fresh, joints) : []),
       ...togetherTexts(work, moves),
       ...(glued ? withClampPlaces(shown, clampPlaces(work, moves)) : shown),
-      ...(proof && !shown.some((each) => each.includes(proof.text)) ? [proof.text] : []),
+      ...(proof && !shown.some((each) => wordsOf(each).includes(proof.text)) ? [proof.text] : []),
       ...(hung ? [...whenItHangs(work), "Load it little by little."] : []),
       ...(closing || hung || !glued ? [] : squareTexts(work, joints)),
       ...sticks.flatMap((each) => clearText(work, each)),

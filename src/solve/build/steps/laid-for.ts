@@ -2,11 +2,12 @@
 import { sameDirection } from "../../design/space.ts";
 import type { Direction } from "../../design.ts";
 import { type StepDraft, series } from "./draft.ts";
+import { type Sentence, tells, wordsOf } from "./sentence.ts";
 
 /** What the next step of joining would tell too late, where it finds the work laid down: a check of a side that lies on the bench then, and blocks. */
 export interface LaidFor {
   readonly first: readonly string[];
-  readonly on: readonly string[];
+  readonly on: readonly Sentence[];
 }
 
 export const NOTHING: LaidFor = { first: [], on: [] };
@@ -24,24 +25,24 @@ export function laidFor(
   );
   if (!next || !sameDirection(next.up, up)) return NOTHING;
   const { proof, laidOn = [] } = next;
-  return { first: proof?.lying === null ? [proof.turned.replace(NOW, THEN)] : [], on: laidOn };
+  return { first: proof?.lying === null ? [proof.next] : [], on: laidOn };
 }
 
-const NOW = /what goes on now keeps/u;
-const THEN = "what goes on next keeps";
-
 /** What the work rested on before it was turned for other work is laid again. */
-export const laying = (text: string): string => text.replace(/^The work rests on blocks/u, "Lay blocks");
+export const laying = (text: Sentence): Sentence => tells(text, "under")?.laid ?? text;
 
 /** Blocks that were told when it was laid down are told no more. */
-export function stillOn(on: readonly string[], draft: StepDraft): StepDraft {
-  const at = draft.text.findIndex((each) => on.includes(each));
+export function stillOn(on: readonly Sentence[], draft: StepDraft): StepDraft {
+  const told = new Set(on.map(wordsOf));
+  const at = draft.text.findIndex((each) => told.has(wordsOf(each)));
   if (at < 0) return draft;
   return {
     ...draft,
-    text: draft.text.flatMap((each, i) => (i === at ? [stillText(on)] : on.includes(each) ? [] : [each])),
+    text: draft.text.flatMap((each, i) => (i === at ? [stillText(on)] : told.has(wordsOf(each)) ? [] : [each])),
   };
 }
 
-const stillText = (on: readonly string[]): string =>
-  `The work lies on its ${series(["battens", "blocks"].filter((each) => on.some((text) => text.includes(` ${each} `))))} still.`;
+const stillText = (on: readonly Sentence[]): string => {
+  const what = on.flatMap((each) => tells(each, "under")?.what ?? []);
+  return `The work lies on its ${series((["battens", "blocks"] as const).filter((each) => what.includes(each)))} still.`;
+};

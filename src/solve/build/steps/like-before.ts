@@ -2,7 +2,7 @@
 import type { CutLine } from "../../build.ts";
 import { type StepDraft, series } from "./draft.ts";
 import { isEven, type Likeness, likenessOf, MIRRORS, type Mirror, withoutNames } from "./likeness.ts";
-import { WRITTEN } from "./words/marked-places.ts";
+import { reworded, type Sentence, tells, wordsOf } from "./sentence.ts";
 import { MIDWAY } from "./words/measured.ts";
 
 /** Farther back a reader has turned several pages. */
@@ -35,8 +35,7 @@ export function likeBefore(
     const { place, like } = found;
     const before = drafts[place] as StepDraft;
     const other = like.own.flat();
-    // Which of their mark they are is told each time: in other words it would be the same.
-    const own = [...draft.text.filter((text) => text.startsWith(WRITTEN) && !other.includes(text)), ...other];
+    const own = [...draft.text.filter((text) => tells(text, "everyTime") && !other.includes(text)), ...other];
     const head = `${isSame(like) ? "Do as in" : "As"} step ${place + 1}${instead(like, names, before.text)}`;
     return {
       ...draft,
@@ -45,11 +44,14 @@ export function likeBefore(
       reminders: draft.reminders.filter((text) => !before.reminders.includes(text)),
     };
   });
-  return told.map((draft) => ({ ...draft, text: draft.text.map((text) => text.replaceAll(MIDWAY, "")) }));
+  return told.map((draft) => ({
+    ...draft,
+    text: draft.text.map((text) => reworded(text, (words) => words.replaceAll(MIDWAY, ""))),
+  }));
 }
 
 /** ", mirrored (left and right change places), with the right side (H) in place of the left side (G); the back (F) as there" */
-function instead(like: Likeness, names: ReadonlyMap<string, string>, text: readonly string[]): string {
+function instead(like: Likeness, names: ReadonlyMap<string, string>, text: readonly Sentence[]): string {
   if (isSame(like)) return "";
   const called = (mark: string): string => names.get(mark) ?? mark;
   const others = [...like.pairs].filter(([from, to]) => from !== to);
@@ -59,7 +61,7 @@ function instead(like: Likeness, names: ReadonlyMap<string, string>, text: reado
     if (isSwap(pair)) return from < to ? [`${called(from)} and ${called(to)} in each other's place`] : [];
     return [`${called(to)} in place of ${called(from)}`];
   });
-  const words = text.join(" ").replaceAll(CUT_FOR, "");
+  const words = text.map(wordsOf).join(" ").replaceAll(CUT_FOR, "");
   const same = [...like.pairs]
     .filter(([from, to]) => from === to && words.includes(`(${from})`))
     .map(([mark]) => called(mark));
@@ -91,7 +93,7 @@ function firstLike(
   { inFull, bare, kin, shownMirrored }: Looking,
 ): { readonly place: number; readonly like: Likeness } | null {
   const { kind, title, text } = drafts[i] as StepDraft;
-  const all = text.join(" ").length;
+  const all = text.map(wordsOf).join(" ").length;
   for (let place = Math.max(0, i - BACK); place < i; place++) {
     const before = drafts[place] as StepDraft;
     if (before.kind !== kind || !inFull.has(place) || text.length < 2) continue;
@@ -119,6 +121,6 @@ function inMirror(
 ): Likeness {
   if (like.mirror !== null) return like;
   const mirror = shown();
-  const words = [...before.text, ...now.text].map((text) => bare(text).words);
+  const words = [...before.text, ...now.text].map((text) => bare(wordsOf(text)).words);
   return mirror !== null && words.every((text) => isEven(text, mirror)) ? { ...like, mirror } : like;
 }

@@ -1,6 +1,7 @@
 /** How one step's sentences follow from those of another: each part in place of another, as there or mirrored. */
 import type { CutLine } from "../../build.ts";
-import { pluralOf } from "./draft.ts";
+import { pluralOf, stepToken } from "./draft.ts";
+import { type Sentence, tells, wordsOf } from "./sentence.ts";
 import { MIDWAY } from "./words/measured.ts";
 
 /** Sides that change places, in words of the finished piece; null where none do. */
@@ -12,7 +13,7 @@ export interface Likeness {
   /** Marks of the earlier step's parts, each with that of the part in its place. */
   readonly pairs: ReadonlyMap<string, string>;
   /** What does not follow, a list with the sentence above it. */
-  readonly own: readonly (readonly string[])[];
+  readonly own: readonly (readonly Sentence[])[];
   /** Whether any of that is another thing than there, and not only counted anew. */
   readonly differs: boolean;
   /** Share of the sentences that follow, 0 to 1, and letters that need not be read again. */
@@ -20,22 +21,20 @@ export interface Likeness {
   readonly saved: number;
 }
 
-/** Counts are told in each: so many fasteners are at hand for it; and so is what is marked from another part. */
-const TOLD_ANEW =
-  /(?:^|[.,] )(?:Drive|Push in|Turn in|Use|Staple|Glue in) \d+ |dowel centres|in the same way|\{step of /u;
-/** Said by "mirrored". */
-const SAID = /^These are mirror images of /u;
+/** Counts are told in each, and where what comes is from. */
+const isToldAnew = ({ texts, words }: Bare): boolean =>
+  texts.some((text) => tells(text, "counts")) || words.includes(stepToken("").slice(0, -1));
 
 /** A sentence without the names of its parts, and their marks. */
 interface Bare {
-  readonly texts: readonly string[];
+  readonly texts: readonly Sentence[];
   readonly words: string;
   readonly marks: readonly string[];
 }
 
 interface Told {
   readonly title: string;
-  readonly text: readonly string[];
+  readonly text: readonly Sentence[];
 }
 
 /** Of the sentences of two steps. Null where the earlier step has something that this one leaves out. */
@@ -45,15 +44,15 @@ export function likenessOf(
   mirror: Mirror,
   bare: (text: string) => Omit<Bare, "texts">,
 ): Likeness | null {
-  const blocks = (texts: readonly string[]): readonly Bare[] =>
-    inBlocks(texts.filter((text) => mirror === null || !SAID.test(text))).map((block) => ({
+  const blocks = (texts: readonly Sentence[]): readonly Bare[] =>
+    inBlocks(texts.filter((text) => mirror === null || !tells(text, "mirrored"))).map((block) => ({
       texts: block,
-      ...bare(block.join("\n")),
+      ...bare(block.map(wordsOf).join("\n")),
     }));
   const pairs = new Map<string, string>();
   const taken = new Map<string, string>();
   const left = blocks(before.text).map((block) => ({ ...block, words: mirrored(block.words, mirror), open: true }));
-  const own: (readonly string[])[] = [];
+  const own: (readonly Sentence[])[] = [];
   const follows = (words: string, marks: readonly string[], block: Bare | Omit<Bare, "texts">): boolean =>
     (words === block.words || inOrder(words) === inOrder(block.words)) && matches(marks, block.marks, pairs, taken);
   const pair = (marks: readonly string[], others: readonly string[]): void => {
@@ -77,17 +76,17 @@ export function likenessOf(
       pair(like.marks, block.marks);
     }
     if (!like) differs = true;
-    if (like && !TOLD_ANEW.test(block.words)) saved += block.texts.join(" ").length;
+    if (like && !isToldAnew(block)) saved += block.texts.map(wordsOf).join(" ").length;
     else own.push(block.texts);
   }
-  const instead = new Set(own.map((texts) => beginning(texts[0] as string)));
-  return left.some(({ open, texts }) => open && !instead.has(beginning(texts[0] as string)))
+  const instead = new Set(own.map(beginning));
+  return left.some(({ open, texts }) => open && !instead.has(beginning(texts)))
     ? null
     : { mirror, pairs, own, differs, share: followed / all.length, saved };
 }
 
 /** Told by its first two words. */
-const beginning = (text: string): string => text.split(" ").slice(0, 2).join(" ");
+const beginning = ([first = ""]: readonly Sentence[]): string => wordsOf(first).split(" ").slice(0, 2).join(" ");
 
 const matches = (
   before: readonly string[],
@@ -117,10 +116,10 @@ function inOrder(block: string): string {
 }
 
 /** A sentence with the items of its list. */
-function inBlocks(texts: readonly string[]): readonly (readonly string[])[] {
-  const blocks: string[][] = [];
+function inBlocks(texts: readonly Sentence[]): readonly (readonly Sentence[])[] {
+  const blocks: Sentence[][] = [];
   for (const text of texts)
-    if (text.startsWith("– ") && blocks.length > 0) blocks.at(-1)?.push(text);
+    if (wordsOf(text).startsWith("– ") && blocks.length > 0) blocks.at(-1)?.push(text);
     else blocks.push([text]);
   return blocks;
 }

@@ -18,6 +18,7 @@ import type { Direction } from "../../design.ts";
 import { definite, listed, type Work } from "./draft.ts";
 import { type Move, togetherAfter } from "./moves.ts";
 import { raisedEnds } from "./plumb.ts";
+import { type Facts, type Sentence, sentence } from "./sentence.ts";
 import { laysDown } from "./words/glazed.ts";
 import { listedAsWritten } from "./words/marked-places.ts";
 
@@ -56,12 +57,17 @@ export function isFlat(work: Work, ids: readonly string[], axis: AxisIndex): boo
   return INDICES.every((i) => i === axis || !less(extent(whole, i), thick));
 }
 
+const THE_WORK = "the work";
+const SO = { turns: "so" } as const;
+const so = (words: string): Sentence => sentence(words, SO);
+const andMore = (words: string): Sentence => sentence(words, { turns: "and more" });
+
 /** Said before anything is put on. */
 export function layTexts(
   work: Work,
   moves: readonly Move[],
   place: Lying & { readonly stands: string | null },
-): readonly string[] {
+): readonly Sentence[] {
   // What glass goes into is laid down in words of its own.
   if (laysDown(work, moves)) return [];
   if (isLowered(work, moves, place.up)) return [loweredText(work, moves, place)];
@@ -70,17 +76,22 @@ export function layTexts(
   const [first] = moves;
   if (!first || !laidDown(moves, place)) return turning(work, moves, place);
   const axis = axisOf(place.up);
-  const name = place.stands ?? (first.present.length > NAMED ? "the work" : listedAsWritten(work, first.present));
+  const name = place.stands ?? (first.present.length > NAMED ? THE_WORK : listedAsWritten(work, first.present));
   if (isFlat(work, first.present, axis)) {
     const raised = raisedEnds(work, first.present, place.up);
-    if (!raised) return [`Lay ${name} flat on battens, inside up.`];
+    if (!raised)
+      return [sentence(`Lay ${name} flat on battens, inside up.`, name === THE_WORK ? SO : { turns: "and more" })];
     return [
-      `Lay ${name} on battens, inside up, and put packing ${work.print(raised.by)} higher under the ${raised.end} ends of ${definite(work, raised.ids)} than under their ${opposite(raised.end)} ends: so what is put on stands plumb.`,
+      andMore(
+        `Lay ${name} on battens, inside up, and put packing ${work.print(raised.by)} higher under the ${raised.end} ends of ${definite(work, raised.ids)} than under their ${opposite(raised.end)} ends: so what is put on stands plumb.`,
+      ),
     ];
   }
   const side = faceOf(axis, place.up[axis] < 0);
   return [
-    place.first ? `Put it together lying on its ${side} on battens.` : `Lay the work down on its ${side} on battens.`,
+    place.first
+      ? andMore(`Put it together lying on its ${side} on battens.`)
+      : so(`Lay the work down on its ${side} on battens.`),
   ];
 }
 
@@ -94,10 +105,10 @@ const laidDown = (moves: readonly Move[], { up, before, first }: Lying): boolean
 const liesFlat = (work: Work, moves: readonly Move[], place: Lying): boolean =>
   place.first && !laidDown(moves, place) && liesAsFrame(work, moves);
 
-function flatText(work: Work, moves: readonly Move[]): string {
+function flatText(work: Work, moves: readonly Move[]): Sentence {
   const flush = flushSide(work, moves);
   const down = flush ? `, with the ${faceOf(flush.axis, flush.high)} side down, where all is flush` : "";
-  return `Put it together lying flat, on two straight battens${down}.`;
+  return andMore(`Put it together lying flat, on two straight battens${down}.`);
 }
 
 /** The side on which all parts of a frame are flush, where that is one only: it lies on that. */
@@ -127,13 +138,13 @@ function liesAsFrame(work: Work, moves: readonly Move[]): boolean {
 }
 
 /** The work stands on its head, and what comes lies under it. */
-function loweredText(work: Work, moves: readonly Move[], { up, before }: Lying): string {
+function loweredText(work: Work, moves: readonly Move[], { up, before }: Lying): Sentence {
   const what = listed(
     work,
     moves.flatMap(({ arriving }) => arriving),
   );
   const turn = up[2] === before[2] ? "lower the rest on it" : "turn the rest over and lower it on that";
-  return `Lay ${what} on a blanket, the underside up, and ${turn}.`;
+  return andMore(`Lay ${what} on a blanket, the underside up, and ${turn}.`);
 }
 
 /** From where everything comes, as the work lies: "below" is what was built for the work to stand on; null for from a side, or from several. */
@@ -161,7 +172,7 @@ function liesOn(work: Work, { arriving, work: joined }: Move, up: Direction): bo
 }
 
 /** What lies between parts that reach past it is put in as the work stands, and turned over with it for the screws. */
-function clampedText(work: Work, moves: readonly Move[], { before }: Lying): string {
+function clampedText(work: Work, moves: readonly Move[], { before }: Lying): Sentence {
   const comes = moves.flatMap(({ arriving }) => arriving);
   const what = listed(work, comes);
   const mates = moves.flatMap((move) => move.work.flatMap(({ joint: { parts } }) => parts));
@@ -169,24 +180,32 @@ function clampedText(work: Work, moves: readonly Move[], { before }: Lying): str
     work,
     [...new Set(mates)].filter((id) => !comes.includes(id)),
   );
-  const stand = before[2] === 1 ? "Set" : "Stand the work up, set";
   const past = subtract(highest(work, comes), highest(work, (moves[0] as Move).present));
   const rests = past.n > 0n ? `, so that it rests on blocks beside ${what}, more than ${work.print(past)} high` : "";
-  return `${stand} ${what} on ${on}, in the place told below, clamp ${comes.length > 1 ? "them" : "it"} there, and turn the work upside down with ${comes.length > 1 ? "them" : "it"}${rests}.`;
+  const them = comes.length > 1 ? "them" : "it";
+  const then = `${what} on ${on}, in the place told below, clamp ${them} there, and turn the work upside down with ${them}${rests}.`;
+  return overText({ standing: `Set ${then}`, lying: `Stand the work up, set ${then}` }, before);
 }
 
-export function turning(work: Work, moves: readonly Move[], { up, before, first }: Lying): readonly string[] {
+/** What is clamped in before the work is turned over goes on while that stands. */
+export const overText = (over: NonNullable<Facts["over"]>, before: Direction): Sentence =>
+  sentence(before[2] === 1 ? over.standing : over.lying, { over });
+
+export function turning(work: Work, moves: readonly Move[], { up, before, first }: Lying): readonly Sentence[] {
   if (sameDirection(up, before)) return [];
-  if (up[2] === -1) return [first ? "Put it together upside down, as drawn." : "Turn the work upside down."];
-  if (up[2] === 1) return first ? [] : [before[2] === 0 ? "Stand the work up." : "Turn the work the right way up."];
+  if (up[2] === -1)
+    return [first ? andMore("Put it together upside down, as drawn.") : so("Turn the work upside down.")];
+  if (up[2] === 1) return first ? [] : [so(before[2] === 0 ? "Stand the work up." : "Turn the work the right way up.")];
   const axis = axisOf(up);
   const side = faceOf(axis, up[axis] < 0);
   const drives = moves.flatMap((move) => move.work.flatMap((each) => each.drives));
   if (drives.some(({ fastener }) => dot(fastener.direction, up) < -STEEP))
     return [
-      `${first && !isFlat(work, togetherAfter(moves), axis) ? "Put it together as drawn" : "Lay the work flat on the bench"}, with the side that the heads go into uppermost.`,
+      first && !isFlat(work, togetherAfter(moves), axis)
+        ? andMore("Put it together as drawn, with the side that the heads go into uppermost.")
+        : so("Lay the work flat on the bench, with the side that the heads go into uppermost."),
     ];
-  return [first ? `Put it together lying on its ${side}, as drawn.` : `Lay the work down on its ${side}.`];
+  return [first ? andMore(`Put it together lying on its ${side}, as drawn.`) : so(`Lay the work down on its ${side}.`)];
 }
 
 /** Whether what comes lies flat underneath, so that the rest is lowered on it: nothing of the rest reaches farther down. */

@@ -7,6 +7,7 @@ import { markingOrder } from "./dowelled.ts";
 import { called, listed, plural, pluralOf, type StepDraft, type Work } from "./draft.ts";
 import { ROUTER_CAUTION, SAW_CAUTION, step } from "./making-step.ts";
 import { isSawnToFit } from "./sawn-to-fit.ts";
+import { sentence } from "./sentence.ts";
 import { type Cutting, cuttings, groupedBy, ownKey } from "./wishes/own-key.ts";
 import { holeTexts } from "./words/dowels.ts";
 import { featureText } from "./words/features.ts";
@@ -90,7 +91,13 @@ function machiningStep(work: Work, { line, kinds: wanted }: Cutting): StepDraft 
     `Cut the ${titleOf(kinds, runs.length * parts.length)} in ${which}`,
     [
       ...turnedNote(work, [line]),
-      ...(line.mirrorOf ? [`These are mirror images of ${line.mirrorOf}: set the cuts out the other way round.`] : []),
+      ...(line.mirrorOf
+        ? [
+            sentence(`These are mirror images of ${line.mirrorOf}: set the cuts out the other way round.`, {
+              mirrored: true,
+            }),
+          ]
+        : []),
       ...kinds.flatMap((kind) => featureText(work, first, kind)),
       ...holeTexts(work, first, holes),
       ...(line.parts.length > 1

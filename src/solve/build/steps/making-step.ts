@@ -1,5 +1,6 @@
 import type { Action, OnBench } from "../../build.ts";
 import type { StepDraft } from "./draft.ts";
+import type { Sentence } from "./sentence.ts";
 
 const UP = [0, 0, 1] as const;
 /** Ends the unit of a step in which boards are planed that are no part yet. */
@@ -15,7 +16,7 @@ export const ROUTER_CAUTION =
 export function step(
   kind: StepDraft["kind"],
   title: string,
-  text: readonly string[],
+  text: readonly Sentence[],
   actions: readonly Action[],
   more: Pick<StepDraft, "bench" | "cautions" | "unit"> &
     Partial<

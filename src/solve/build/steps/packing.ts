@@ -14,6 +14,7 @@ import { type Move, togetherAfter } from "./moves.ts";
 import { hasMitreBelow } from "./open-mitres.ts";
 import { otherFeet } from "./other-feet.ts";
 import { isSteady, liesAnyhow, standingOn } from "./resting.ts";
+import { onceLaid, type Sentence, sentence } from "./sentence.ts";
 import { stoodUpTexts } from "./stood-up.ts";
 import { tippingTexts } from "./tipping.ts";
 
@@ -47,7 +48,7 @@ function heldTexts(work: Work, moves: readonly Move[], up: Direction, raised: bo
 }
 
 /** Where something stands out below what the work would lie on: what else lies on blocks while it is struck or screwed. */
-function levelTexts(work: Work, moves: readonly Move[], { up, before }: Lying): readonly string[] {
+function levelTexts(work: Work, moves: readonly Move[], { up, before }: Lying): readonly Sentence[] {
   const [first] = moves as readonly [Move];
   if (first.starts || up[2] === 1 || moves.every((move) => move.work.every(({ drives }) => drives.length === 0)))
     return [];
@@ -68,7 +69,10 @@ function levelTexts(work: Work, moves: readonly Move[], { up, before }: Lying): 
       ? `, and blocks ${work.print(rational(Math.round(others.by)))} higher under ${definite(work, others.ids)}, or it tips over`
       : "";
     return [
-      `Lay battens${high} under ${definite(work, whole)}${more}: nothing may bear on the points of the open mitres of ${definite(work, open)}${room}.`,
+      onceLaid(
+        ["battens", ...(others ? (["blocks"] as const) : [])],
+        `Lay battens${high} under ${definite(work, whole)}${more}: nothing may bear on the points of the open mitres of ${definite(work, open)}${room}.`,
+      ),
     ];
   }
   const stand = on.lowest.length > 1 ? "stand" : "stands";
@@ -76,12 +80,24 @@ function levelTexts(work: Work, moves: readonly Move[], { up, before }: Lying): 
   const jaws = blocksForJaws(work, moves, up, rests);
   if (toNumber(jaws) > on.blocks)
     return [
-      `${turned ? "Lay" : "The work rests on"} blocks at least ${work.print(jaws)} high under ${definite(work, on.blocked)}: ${definite(work, on.lowest)} ${stand} out ${work.print(rational(Math.round(on.blocks)))} below, and the jaws of the clamps go under ${on.lowest.length > 1 ? "them" : "it"}.${open.length > 0 ? " Nothing may bear on the points of open mitres." : ""}`,
+      onBlocks(
+        turned,
+        `at least ${work.print(jaws)} high under ${definite(work, on.blocked)}: ${definite(work, on.lowest)} ${stand} out ${work.print(rational(Math.round(on.blocks)))} below, and the jaws of the clamps go under ${on.lowest.length > 1 ? "them" : "it"}.${open.length > 0 ? " Nothing may bear on the points of open mitres." : ""}`,
+      ),
     ];
   return [
-    `${turned ? "Lay" : "The work rests on"} blocks ${open.length > 0 ? "more than " : ""}${work.print(rational(Math.round(on.blocks)))} high under ${definite(work, on.blocked)}: ${definite(work, on.lowest)} ${stand} out so far below${open.length > 0 ? ", and nothing may bear on the points of open mitres" : ""}.`,
+    onBlocks(
+      turned,
+      `${open.length > 0 ? "more than " : ""}${work.print(rational(Math.round(on.blocks)))} high under ${definite(work, on.blocked)}: ${definite(work, on.lowest)} ${stand} out so far below${open.length > 0 ? ", and nothing may bear on the points of open mitres" : ""}.`,
+    ),
   ];
 }
+
+/** They are laid where the work is turned for them, and lie there where it is not. */
+const onBlocks = (turned: boolean, so: string): Sentence =>
+  sentence(`${turned ? "Lay" : "The work rests on"} blocks ${so}`, {
+    under: { what: ["blocks"], laid: `Lay blocks ${so}` },
+  });
 
 /** Whether what comes as one is an end or a frame with the feet of the piece: they carry it. */
 const standsOnFeet = ({ design, part }: Work, moves: readonly Move[], { ids }: Past, up: Direction): boolean => {
@@ -133,14 +149,8 @@ function jawTexts(work: Work, moves: readonly Move[], up: Direction): readonly s
   ];
 }
 
-/** What the work is laid on for itself, whatever is put on: where it is raised for that, it is raised when that comes. */
-export const laidOn = (work: Work, moves: readonly Move[], place: Lying): readonly string[] =>
-  packingTexts(work, moves, place.up).length > 0
-    ? []
-    : [...levelTexts(work, moves, place), ...backedTexts(work, moves, place.up)];
-
-/** All that is told of what the work stands on. */
-export function underTexts(work: Work, moves: readonly Move[], place: Lying): readonly string[] {
+/** All that is told of what the work stands on; what it is laid on for itself, whatever is put on, tells so. */
+export function underTexts(work: Work, moves: readonly Move[], place: Lying): readonly Sentence[] {
   const { up } = place;
   const raised = packingTexts(work, moves, up);
   const level = raised.length > 0 ? raised : levelTexts(work, moves, place);

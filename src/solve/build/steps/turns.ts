@@ -3,13 +3,9 @@ import { type AxisIndex, faceOf, INDICES, sameDirection } from "../../design/spa
 import type { Direction } from "../../design.ts";
 import type { StepDraft } from "./draft.ts";
 import { laidFor, laying, NOTHING, stillOn } from "./laid-for.ts";
-import { STANDING } from "./lying.ts";
+import { overText, STANDING } from "./lying.ts";
+import { type Sentence, tells, wordsOf } from "./sentence.ts";
 import { afterAction, type Bodies } from "./touched.ts";
-
-/** Sentences of a step of joining that turn the work. */
-const TURNED = /^(?:Turn the (?:work|piece) (?:upside|the right way|over)|Put it together |Lay |Stand the work up\.$)/u;
-const WITH_IT = /\bturn the work upside down with (?:it|them)\b/u;
-const AGAIN = /^(?:Turn the work (?:upside|the right way)|Lay the work (?:flat|down) |Stand the work up\.$)/u;
 
 /**
  * Steps in the order of work: where one finds the largest body in hand lying otherwise than it is told of, that is turned first.
@@ -23,7 +19,7 @@ export function withTurns(
   let bodies: Bodies = [];
   const lies = new Map<string, Direction>();
   // By part, what its body was laid on in a step before the one that is told of that.
-  const blocks = new Map<string, readonly string[]>();
+  const blocks = new Map<string, readonly Sentence[]>();
   return drafts.map((draft, i) => {
     const { measures, shows, actions } = draft;
     // What begins on a body that was built before begins as that lies.
@@ -55,11 +51,14 @@ export function withTurns(
       const [rest] = bodies.filter((each) => own.some((id) => each.has(id))).toSorted((a, b) => b.size - a.size);
       return { ...draft, up, text: onHead, cautions: [...new Set([...lifting([...(rest ?? [])]), ...draft.cautions])] };
     }
-    const text = draft.text.map((each) => fromWhereItLies(each, before));
+    const text = draft.text.map((each) => {
+      const over = tells(each, "over");
+      return over ? overText(over, before) : each;
+    });
     if (sameDirection(before, up)) return stillOn(on, lyingSo({ ...draft, up, text }));
     const falls = up[2] !== 1 && before[2] === 1 && own.some((id) => onPins.has(id)) ? [FALLS] : [];
-    const withIt = text.some((each) => WITH_IT.test(each));
-    const turns = withIt || inHand || text.some((each) => TURNED.test(each)) ? [] : [turnText(before, up)];
+    const withIt = text.some((each) => tells(each, "over"));
+    const turns = withIt || inHand || text.some((each) => tells(each, "turns")) ? [] : [turnText(before, up)];
     const laid = turns.length > 0 && up[2] !== 1 ? laidFor(drafts.slice(i + 1), own, draft, up) : NOTHING;
     for (const id of body ?? []) if (laid.on.length > 0) blocks.set(id, laid.on);
     // What is clamped on is turned over too.
@@ -75,18 +74,11 @@ export function withTurns(
   });
 }
 
-/** What is clamped in before the work is turned over goes on while that stands. */
-const fromWhereItLies = (text: string, before: Direction): string =>
-  text.replace(
-    /^(?:Set|Stand the work up, set) (?=.*\bturn the work upside down with (?:it|them)\b)/u,
-    before[2] === 1 ? "Set " : "Stand the work up, set ",
-  );
-
 /** It lies already as it must: nothing is turned, and not lifted for that. */
 function lyingSo(draft: StepDraft): StepDraft {
   const { lifts, proof } = draft;
-  const seen = draft.text.flatMap((each) => (each === proof?.turned ? (proof.lying ?? []) : [each]));
-  const text = seen.filter((each) => !AGAIN.test(each));
+  const seen = draft.text.flatMap((each) => (wordsOf(each) === proof?.turned ? (proof.lying ?? []) : [each]));
+  const text = seen.filter((each) => tells(each, "turns") !== "so");
   if (!lifts || text.length === seen.length) return { ...draft, text };
   return {
     ...draft,

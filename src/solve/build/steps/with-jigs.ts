@@ -4,6 +4,7 @@ import { acrossGap } from "../../design/joinery/touch.ts";
 import type { Jig, Uses } from "../model/jig.ts";
 import type { Pattern } from "../model/pattern.ts";
 import { capital, listed, type StepDraft, type Work } from "./draft.ts";
+import { wordsOf } from "./sentence.ts";
 
 export function withJigs(work: Work, drafts: readonly StepDraft[]): readonly StepDraft[] {
   const { jigs, patterns } = work;
@@ -16,12 +17,14 @@ export function withJigs(work: Work, drafts: readonly StepDraft[]): readonly Ste
       patterns.filter((pattern) => uses(pattern.uses)),
     ];
     if (made.length + traced.length === 0) return draft;
-    const untold = made.filter(({ id }) => !draft.text.some((text) => new RegExp(`\\b${id}\\b`, "i").test(text)));
+    const untold = made.filter(
+      ({ id }) => !draft.text.some((text) => new RegExp(`\\b${id}\\b`, "i").test(wordsOf(text))),
+    );
     const [apart, others] = [true, false].map((is) =>
       untold.filter(({ laid }) => (laid === "between") === is).map((jig) => jigText(work, jig, draft)),
     ) as [string[], string[]];
     // A spacer is laid between when the part is placed, before anything is driven.
-    const at = draft.text.findLastIndex((text) => /^(?:Place|Set) /u.test(text)) + 1 || draft.text.length;
+    const at = draft.text.findLastIndex((text) => /^(?:Place|Set) /u.test(wordsOf(text))) + 1 || draft.text.length;
     return {
       ...draft,
       jigs: [...made, ...traced].map(({ id }) => id),

@@ -7,6 +7,7 @@ import { holeOnBench } from "../../../design/turning.ts";
 import type { Hole, Part } from "../../../design.ts";
 import { type Mating, markedFrom, matingsOf } from "../dowelled.ts";
 import { capital, numberWord, series, type Work } from "../draft.ts";
+import { type Sentence, sentence } from "../sentence.ts";
 import { boltHoleTexts } from "./bolt-holes.ts";
 import { calledAmong, placeWords } from "./by-place.ts";
 import { boringText, mouthSide } from "./holes.ts";
@@ -14,7 +15,7 @@ import { onMate } from "./place.ts";
 import { onLeaning, touchWords } from "./slant-places.ts";
 
 /** All holes of a part on the bench: those that are measured; then those for dowels that what they meet marks, and only then bored. */
-export function holeTexts(work: Work, part: Part, holes: readonly Hole[]): readonly string[] {
+export function holeTexts(work: Work, part: Part, holes: readonly Hole[]): readonly Sentence[] {
   const own = holes.filter(({ kind }) => kind === "dowel");
   const joints = new Map(work.plan.fasteners.map(({ id, joint }) => [id, joint]));
   const matings = matingsOf(work).filter(({ joint }) => own.some((hole) => joints.get(hole.for ?? "") === joint.id));
@@ -79,17 +80,22 @@ const onBench = (places: readonly string[]): string =>
     ? "Let both lie or stand on the bench with a side down on which they are flush: there they are so by themselves."
     : "Where they are flush, let both lie or stand on the bench with that side down: there they are so by themselves; under what lies so much higher, put packing as thick as that.";
 
+/** From which parts it is marked differs where the rest is as before. */
+const anew = (words: string): Sentence => sentence(words, { counts: true });
+
 const STANDING = "As it stands in the piece, ";
 
 /** What marks its holes, each part by the end or edge that has the first of them, where it comes to lie. */
-function markTexts(work: Work, matings: readonly Mating[]): readonly string[] {
+function markTexts(work: Work, matings: readonly Mating[]): readonly Sentence[] {
   if (matings.length === 0) return [];
   const { from, places } = marking(work, matings);
   // Of a row at the end of a part some may belong to what stands beside this.
   const some = matings.some((each) => holesOn(work, each).own < holesOn(work, each).all);
   const whose = matings.length === 1 ? "its" : "their";
   return [
-    `Mark the dowel holes from ${series(from)}: put dowel centres into ${whose} holes${some ? " (those that come to lie on it)" : ""}, lay ${matings.length === 1 ? "it" : "each"} in place, ${heldBy(work, matings)}, and press.`,
+    anew(
+      `Mark the dowel holes from ${series(from)}: put dowel centres into ${whose} holes${some ? " (those that come to lie on it)" : ""}, lay ${matings.length === 1 ? "it" : "each"} in place, ${heldBy(work, matings)}, and press.`,
+    ),
     ...places,
     ...(places.some((place) => place.includes(" flush ")) ? [onBench(places)] : []),
     "Bore where the points have pricked, the drill guided square, the height of its guide added to the stop. The places in the drawing are for checking; what is said of bits and depths holds.",
@@ -156,7 +162,7 @@ function holesOf({ plan }: Work, { joint }: Mating, part: string): readonly Hole
 const MOST = 4;
 
 /** Others of the same mark that meet other parts, or other sides of them: which marks each of those. */
-function otherTexts(work: Work, part: Part, here: readonly Mating[]): readonly string[] {
+function otherTexts(work: Work, part: Part, here: readonly Mating[]): readonly Sentence[] {
   const { parts } = work.line(part.id);
   if (here.length === 0) return [];
   const marked = markedFrom(work);
@@ -174,7 +180,9 @@ function otherTexts(work: Work, part: Part, here: readonly Mating[]): readonly s
   if (told.length > MOST) {
     const from = [...new Set(told.flatMap((each) => each.from))];
     return [
-      `Others of the ${numberWord(parts.length)} are marked from ${series(from)} in the same way, each where it stands.`,
+      anew(
+        `Others of the ${numberWord(parts.length)} are marked from ${series(from)} in the same way, each where it stands.`,
+      ),
     ];
   }
   const place =
@@ -184,7 +192,9 @@ function otherTexts(work: Work, part: Part, here: readonly Mating[]): readonly s
           "Write on each of them where it goes, and on what it was marked from which end goes to it: from here on they are not exchanged.",
         ];
   const others = told.flatMap(({ id, from, places }) => [
-    `${parts.length === 2 ? "The other" : "Another"}, the ${placeWords(work, id)}, is marked from ${series(from)} in the same way.${places.length > 0 ? " As it stands in the piece:" : ""}`,
+    anew(
+      `${parts.length === 2 ? "The other" : "Another"}, the ${placeWords(work, id)}, is marked from ${series(from)} in the same way.${places.length > 0 ? " As it stands in the piece:" : ""}`,
+    ),
     ...places.map((place) => `– ${capital(place.replace(STANDING, ""))}`),
   ]);
   return [...others, ...place];

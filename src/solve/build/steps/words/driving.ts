@@ -5,6 +5,7 @@ import { sitsAt } from "../../drilling/sits-at.ts";
 import { stopOf } from "../../drilling/stop.ts";
 import type { Drive } from "../../order/index.ts";
 import { capital, listed, numberWord, series, type Work } from "../draft.ts";
+import { type Sentence, sentence } from "../sentence.ts";
 import { groupedBy } from "../wishes/own-key.ts";
 import { apartText } from "./apart.ts";
 import { takesText } from "./buttons.ts";
@@ -39,7 +40,7 @@ export function driveTexts(
   drives: readonly Drive[],
   up: Direction,
   there: readonly string[] = [],
-): readonly string[] {
+): readonly Sentence[] {
   return counted(drives.map(({ fastener }) => fastener)).flatMap(({ item, list }) => {
     const first = list[0] as Fastener;
     const own = drives.filter(({ fastener }) => list.includes(fastener));
@@ -58,8 +59,9 @@ export function driveTexts(
     return [
       ...(pilot ? pilotTexts(work, list) : []),
       ...leadText(work, list),
-      capital(
-        `${verb} ${countText(item, list.length)} from ${sides},${through} into ${into}${at}${share}${apartText(work, list)}.`,
+      sentence(
+        `${capital(verb)} ${countText(item, list.length)} from ${sides},${through} into ${into}${at}${share}${apartText(work, list)}.`,
+        { drives: "fasteners", counts: true },
       ),
       ...leanTexts(work, list),
       ...coveredTexts(work, own, there),
@@ -78,7 +80,7 @@ function heldAt(work: Work, list: readonly Fastener[]): string {
 }
 
 /** A sentence for each bit: hard and soft wood take pilots of their own. */
-function pilotTexts(work: Work, list: readonly Fastener[]): readonly string[] {
+function pilotTexts(work: Work, list: readonly Fastener[]): readonly Sentence[] {
   const holes = work.plan.holes.filter((hole) => !hole.atBench && list.some((f) => f.id === hole.for));
   return groupedBy(holes, ({ stages: [stage] }) => work.drill((stage as Stage).diameter)).map((own) =>
     pilotText(
@@ -92,7 +94,7 @@ function pilotTexts(work: Work, list: readonly Fastener[]): readonly string[] {
 type Stage = Hole["stages"][number];
 
 /** Through the holes of a part the stop is set from where the bit goes in, not from where the pilot begins. */
-function pilotText(work: Work, list: readonly Fastener[], holes: readonly Hole[]): string {
+function pilotText(work: Work, list: readonly Fastener[], holes: readonly Hole[]): Sentence {
   const { print, drill } = work;
   const into = listed(work, [...new Set(list.map((f) => f.into))]);
   const [
@@ -107,7 +109,10 @@ function pilotText(work: Work, list: readonly Fastener[], holes: readonly Hole[]
   const stops = holes.map((hole) => stopOf(hole, work.plan, null)).toSorted(compare);
   const told = [...new Set(stops.map(print))].join(" or ");
   const most = stops.every((stop) => equal(stop, depth)) ? "" : `: set the stop ${told} from the tip of the bit`;
-  return `Through the holes ${ways}, drill ${drill(diameter)} pilot holes ${print(depth)} deep into ${into}${most}.`;
+  return sentence(
+    `Through the holes ${ways}, drill ${drill(diameter)} pilot holes ${print(depth)} deep into ${into}${most}.`,
+    { drives: "holes" },
+  );
 }
 
 /** What goes with each: "Each takes 2 washers 1 in wide and 1 nut M8." */

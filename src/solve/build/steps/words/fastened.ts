@@ -4,6 +4,7 @@ import { compare, subtract } from "../../../../units/rational.ts";
 import { faceOf, indexOf } from "../../../design/space.ts";
 import type { Fastener, Joint } from "../../../design.ts";
 import { called, FIRST, listed, series, type Work } from "../draft.ts";
+import { type Sentence, sentence } from "../sentence.ts";
 import { closingBevelTexts } from "./closing-bevel.ts";
 import { endsAt } from "./ends-at.ts";
 import { setTexts } from "./fronts.ts";
@@ -23,6 +24,8 @@ interface Said {
   readonly from: "above" | "below" | null;
   /** What is there is one part so far. */
   readonly starts: boolean;
+  /** Where the glue keeps off, after the words that tell where it is spread. */
+  readonly bare: string;
 }
 
 const buttons = (room: string): string =>
@@ -61,8 +64,8 @@ const TEXTS: Partial<Readonly<Record<Method, { readonly first?: string; readonly
 export function fastenedText(
   work: Work,
   joints: readonly Joint[],
-  { glued, these, those, alone, from, starts }: Said,
-): readonly string[] {
+  { glued, these, those, alone, from, starts, bare }: Said,
+): readonly Sentence[] {
   const { method } = joints[0] as Joint;
   const { first } = TEXTS[method] ?? {};
   const { setWith } = joints[0] as Joint;
@@ -70,7 +73,7 @@ export function fastenedText(
   return [
     ...(first ? [first] : []),
     ...hungTexts(work, joints[0] as Joint, these, those),
-    ...(glued ? ["Spread glue where they meet."] : []),
+    ...(glued ? [sentence(`Spread glue where they meet${bare}.`, { glues: true })] : []),
     ...(setWith ? setTexts(work, joints, these, those) : []),
     ...(alone && joints[0]?.kind !== "hinged" && !setWith && (!rests || method === "loose")
       ? [metText(these, those, from, starts)]

@@ -7,6 +7,7 @@ import type { Joint } from "../../../design.ts";
 import { panesOf } from "../../order/glazing.ts";
 import { listed, type Work } from "../draft.ts";
 import { isGlazing, type Move } from "../moves.ts";
+import { type Sentence, sentence } from "../sentence.ts";
 
 interface Scene {
   readonly work: Work;
@@ -15,7 +16,7 @@ interface Scene {
 }
 
 /** A pane is laid in from above; beads come over its edges, and off again. */
-export function glazedText({ work, arriving, moves }: Scene, own: readonly Joint[]): string {
+export function glazedText({ work, arriving, moves }: Scene, own: readonly Joint[]): Sentence {
   const held = [...new Set(own.map(({ parts: [joined] }) => joined))].filter((id) => arriving.includes(id));
   const glass = panesOf(work.design);
   const panes = held.filter((id) => glass.has(id));
@@ -23,7 +24,7 @@ export function glazedText({ work, arriving, moves }: Scene, own: readonly Joint
   const over = [...new Set(own.flatMap(({ parts: [bead, pane] }) => (beads.includes(bead) ? [pane] : [])))];
   const struck = moves.some((move) => move.work.some(({ drives }) => drives.some(({ tool }) => tool === "hammer")));
   const shield = struck ? "hold cardboard over it, and slide the hammer along that" : "hold cardboard over it";
-  return [
+  const told = [
     ...(panes.length === 0
       ? []
       : [
@@ -36,6 +37,7 @@ export function glazedText({ work, arriving, moves }: Scene, own: readonly Joint
           ...holesText(work, moves, beads, over),
         ]),
   ].join(" ");
+  return panes.length === 0 ? told : sentence(told, { turns: "and more" });
 }
 
 /** Which way round beads lie whose holes are bored nearer to one of their edges; nothing where some lie so and others the other way. */

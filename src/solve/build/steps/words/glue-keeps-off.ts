@@ -3,13 +3,12 @@ import type { Joint } from "../../../design.ts";
 import { listed, type Work } from "../draft.ts";
 import { woodMoves } from "./still.ts";
 
-export function glueKeepsOff(work: Work, joints: readonly Joint[], texts: readonly string[]): readonly string[] {
+/** After the words that tell where it is spread; nothing where it need not keep off. */
+export function glueKeepsOff(work: Work, joints: readonly Joint[]): string {
   const sliding = joints.filter(({ glue, still }) => !glue && still && woodMoves(work, still.part));
   const glued = new Set(joints.filter(({ glue }) => glue).flatMap(({ parts }) => parts));
   const free = [
     ...new Set(sliding.flatMap(({ parts, still }) => parts.filter((id) => id !== still?.part && !glued.has(id)))),
   ];
-  if (free.length === 0) return texts;
-  const none = `and none on ${listed(work, free)}: there the wood must be able to move`;
-  return texts.map((text) => text.replace(/^(Spread glue where .+? meet)\./u, (_, told) => `${told}, ${none}.`));
+  return free.length === 0 ? "" : `, and none on ${listed(work, free)}: there the wood must be able to move`;
 }

@@ -2,6 +2,7 @@
 import type { Joint } from "../../../design.ts";
 import { listed, type Work } from "../draft.ts";
 import type { Move } from "../moves.ts";
+import { type Sentence, sentence } from "../sentence.ts";
 import { closesRound } from "./rabbets-last.ts";
 import { roomsNamed, roomsToGlue } from "./rooms.ts";
 
@@ -24,7 +25,11 @@ interface Meeting {
 }
 
 /** Told with the first of its methods, in the order in which the parts come; where one method is glued and the other is not, each by itself. */
-export function housedTexts({ work, joints, moves }: Scene, own: readonly Joint[], method: Housed): readonly string[] {
+export function housedTexts(
+  { work, joints, moves }: Scene,
+  own: readonly Joint[],
+  method: Housed,
+): readonly Sentence[] {
   const all = joints.filter((joint) => isHoused(joint.method));
   // Nails and screws press on by themselves.
   const driven = new Set(moves.flatMap((move) => move.work.flatMap((w) => (w.drives.length > 0 ? [w.joint] : []))));
@@ -40,7 +45,7 @@ const sameGlue = ([first, ...others]: readonly Joint[]): boolean => others.every
 
 const textsOf =
   (work: Work, driven: ReadonlySet<Joint>) =>
-  (own: readonly Joint[], moves: readonly Move[], methods: readonly Housed[]): readonly string[] => {
+  (own: readonly Joint[], moves: readonly Move[], methods: readonly Housed[]): readonly Sentence[] => {
     const glued = own.some((joint) => joint.glue);
     const clamped = own.some((joint) => joint.glue && !driven.has(joint));
     const called = methods.map((method) => [method, method] as const);
@@ -52,11 +57,15 @@ const textsOf =
         ? `Bring the ${rooms(joints)} in ${names(joints, 1)} over ${names(joints, 0)}`
         : `Set ${names(joints, 0)} into the ${rooms(joints)} in ${names(joints, 1)}`,
     );
-    const after = (i: number): string =>
-      !glued ? ", without glue" : clamped && i === told.length - 1 ? " and clamp" : "";
     return [
-      ...(glued ? [`Brush glue into the ${roomsToGlue(work, own, called, `in ${names(own, 1)}`)}.`] : []),
-      ...told.map((text, i) => `${text}${after(i)}.`),
+      ...(glued
+        ? [sentence(`Brush glue into the ${roomsToGlue(work, own, called, `in ${names(own, 1)}`)}.`, { glues: true })]
+        : []),
+      ...told.map((text, i) =>
+        clamped && i === told.length - 1
+          ? sentence(`${text} and clamp.`, { clamps: { later: `${text}.` } })
+          : `${text}${glued ? "" : ", without glue"}.`,
+      ),
     ];
   };
 

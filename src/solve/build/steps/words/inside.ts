@@ -5,6 +5,7 @@ import { enclosing, faceAxis, faceOf, indexOf, isHigh, middle } from "../../../d
 import type { Face, Joint, Part } from "../../../design.ts";
 import { gritWords } from "../../finishing/abrasives.ts";
 import { FIRST, listed, type StepDraft, series, type Work } from "../draft.ts";
+import { wordsOf } from "../sentence.ts";
 import { calledAmong } from "./by-place.ts";
 
 /** Wider than a rail: its face inside a box is hard to reach later. */
@@ -76,7 +77,7 @@ export function railsSanded(work: Work, drafts: readonly StepDraft[]): readonly 
   const joints = work.design.joints.filter(({ id }) => glued.has(id));
   const rails = facesBehind(work, joints, CORNER).filter(({ id }) => less(work.part(id).width, PANEL));
   const told = sandedText(work, rails);
-  const at = own.text.findLastIndex((text) => text.startsWith(`${FIRST}sand`)) + 1;
+  const at = own.text.findLastIndex((text) => wordsOf(text).startsWith(`${FIRST}sand`)) + 1;
   const text = [...own.text.slice(0, at), ...told, ...own.text.slice(at)];
   return drafts.map((draft) => (draft === own ? { ...draft, text } : draft));
 }

@@ -3,9 +3,10 @@ import { isClamped } from "../clamping.ts";
 import { listed, namesOf, series, type Work } from "../draft.ts";
 import { comesFrom, isUnderneath, restsOn } from "../lying.ts";
 import { isPanel, type Move, togetherAfter } from "../moves.ts";
+import { type Sentence, sentence, tells } from "../sentence.ts";
 import { groupedBy } from "../wishes/own-key.ts";
 import { boredOnTexts } from "./bored-on.ts";
-import { CLAMPING, closedAtOnce, unclamped } from "./closed-at-once.ts";
+import { clampedAt, closedAtOnce, unclamped } from "./closed-at-once.ts";
 import { counted, countText, driveTexts } from "./driving.ts";
 import { fastenedText, thenText } from "./fastened.ts";
 import { setByShims } from "./fronts.ts";
@@ -66,7 +67,7 @@ export function joiningText(
     stands,
     proof,
   }: { readonly built: string | null; readonly stands: string | null; readonly proof: Proof | null },
-): readonly string[] {
+): readonly Sentence[] {
   const joints = moves.flatMap((move) => move.work.map(({ joint }) => joint));
   const drives = moves.flatMap((move) => move.work.flatMap((w) => w.drives));
   // A front that is set is placed before it is fixed; where shims place it, nothing is measured.
@@ -88,7 +89,7 @@ export function joiningText(
     ...grainTexts(work, moves),
     ...standTexts(work, joints),
   ];
-  const at = method.findIndex((text) => CLAMPING.test(text));
+  const at = clampedAt(method);
   // What hangs is held in its place while its hinges are screwed on.
   const hung = at < 0 && joints.some(({ kind }) => kind === "hinged");
   return [
@@ -112,7 +113,7 @@ export function joiningText(
 }
 
 /** How the work of some moves is driven, and bored on through. */
-function fastenTexts(work: Work, moves: readonly Move[], up: Direction): readonly string[] {
+function fastenTexts(work: Work, moves: readonly Move[], up: Direction): readonly Sentence[] {
   const all = moves.flatMap((move) => move.work);
   return [
     ...driveTexts(
@@ -153,7 +154,7 @@ function sidesOf({ work, arriving, built, stands }: Scene, joints: readonly Join
 }
 
 /** What is told of the joints of a scene. A panel is slid in first; its edge goes into what closes the frame as that comes, when the glue is on. */
-function methodTexts(scene: Scene): readonly string[] {
+function methodTexts(scene: Scene): readonly Sentence[] {
   const methods = rabbetsLast(scene.joints);
   const grooves = scene.joints.filter(({ method }) => method === "groove");
   const texts = textsOf(
@@ -167,24 +168,21 @@ function methodTexts(scene: Scene): readonly string[] {
     grooves.some(({ glue }) => glue),
   );
   const slid = grooves.some(({ parts: [id] }) => scene.arriving.includes(id));
-  const at = slid ? 0 : texts.findIndex((text) => !GLUING.test(text));
+  const at = slid ? 0 : texts.findIndex((text) => !tells(text, "glues"));
   return at < 0 ? [...texts, told] : [...texts.slice(0, at), told, ...texts.slice(at)];
 }
 
-const GLUING = /^(?:Brush|Spread|Put) glue /u;
-
-function textsOf(scene: Scene, methods: readonly Joint["method"][]): readonly string[] {
+function textsOf(scene: Scene, methods: readonly Joint["method"][]): readonly Sentence[] {
   const { proof, joints } = scene;
   const last = methods.at(-1);
   const filler = methods.length > 1 && proof?.filler;
   // What fills a frame comes when that has been proved.
   const fills = filler && joints.every(({ method, parts }) => method !== last || parts.includes(filler));
   const all = methods.map((method) => methodText(scene, methods, method));
-  const told = fills ? [...all.slice(0, -1), [proof.text], ...all.slice(-1)].flat() : closedAtOnce(all);
-  return glueKeepsOff(scene.work, joints, told);
+  return fills ? [...all.slice(0, -1), [proof.text], ...all.slice(-1)].flat() : closedAtOnce(all);
 }
 
-function methodText(scene: Scene, methods: readonly Joint["method"][], method: Joint["method"]): readonly string[] {
+function methodText(scene: Scene, methods: readonly Joint["method"][], method: Joint["method"]): readonly Sentence[] {
   const words = METHOD_WORDS[method];
   // Tenons through their mortises and others go home together.
   const alike = words ? methods.filter((other) => METHOD_WORDS[other] === words) : [method];
@@ -197,18 +195,24 @@ function methodText(scene: Scene, methods: readonly Joint["method"][], method: J
   );
   if (method === "glazed") return [glazedText(scene, own)];
   if (isHoused(method)) return housedTexts(scene, own, method);
+  const bare = glueKeepsOff(scene.work, scene.joints);
   const wedged = own.some((joint) => joint.wedged);
   const room = method === "slides" ? slideRoom(scene.work, own) : null;
   const pegged = method === "dowels" ? peggedTexts(scene.work, scene.moves, own) : [];
   const drawn = own.every((joint) => isDrawn(scene.moves, joint));
   const screws = method.endsWith("slides") ? slideScrewTexts(scene.work, own) : [];
   if (words)
-    return [...screws, ...pegged, ...words({ ...sides, wedged, drawn, glued, clamped, room, several: scene.several })];
+    return [
+      ...screws,
+      ...pegged,
+      ...words({ ...sides, wedged, drawn, glued, clamped, room, bare, several: scene.several }),
+    ];
   const { these, those } = sides;
   return fastenedText(scene.work, own, {
     glued,
     these,
     those,
+    bare,
     starts: scene.moves[0]?.starts ?? false,
     from: comesFrom(scene.work, scene.moves, scene.up) ?? (restsOn(scene.work, scene.moves, scene.up) ? "above" : null),
     alone: new Set(scene.joints.map((joint) => joint.method)).size === 1 && !scene.lowered,
@@ -228,11 +232,11 @@ const thenTexts = ({ work, joints }: Scene): readonly string[] =>
   groupedBy(joints.filter(isFastened), ({ method }) => method).flatMap((own) => thenText(work, own));
 
 /** Pegs of other joints come with their part. */
-function pegTexts(work: Work, joints: readonly Joint[]): readonly string[] {
+function pegTexts(work: Work, joints: readonly Joint[]): readonly Sentence[] {
   const all = joints
     .filter(({ method }) => method !== "dowels")
     .flatMap((joint) => work.plan.chosen.get(joint.id)?.fasteners ?? []);
-  return counted(all.filter((fastener) => fastener.travelsWith !== null)).map(
-    ({ item, list }) => `Use ${countText(item, list.length)}.`,
+  return counted(all.filter((fastener) => fastener.travelsWith !== null)).map(({ item, list }) =>
+    sentence(`Use ${countText(item, list.length)}.`, { counts: true }),
   );
 }

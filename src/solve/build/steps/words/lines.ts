@@ -3,6 +3,7 @@ import { compare, equal, less, max, min, rational, subtract } from "../../../../
 import { type AxisIndex, faceOf, INDICES, indexOf } from "../../../design/space.ts";
 import type { Fastener, Part } from "../../../design.ts";
 import { listed, pluralOf, series, type Work } from "../draft.ts";
+import { type Sentence, sentence } from "../sentence.ts";
 import { groupedBy } from "../wishes/own-key.ts";
 import { calledAmong } from "./by-place.ts";
 import { leavesRoomToSwell } from "./measuring.ts";
@@ -16,7 +17,7 @@ const NEAR = millimetres(50);
  * divider (C) 17 in from its left edge."; none where what they go into lies under all of it, or has pilots bored. `there`: what
  * stands together by then.
  */
-export function lineTexts(work: Work, fasteners: readonly Fastener[], there: readonly string[]): readonly string[] {
+export function lineTexts(work: Work, fasteners: readonly Fastener[], there: readonly string[]): readonly Sentence[] {
   const nails = fasteners.filter(({ id, through }) => through.length > 0 && !work.plan.holes.some((h) => h.for === id));
   const alike = new Map<string, string[]>();
   const all = [...new Set(nails.map(({ through: [panel] }) => panel as string))];
@@ -25,9 +26,11 @@ export function lineTexts(work: Work, fasteners: readonly Fastener[], there: rea
     const told = overEach(work, rowsOf(work, panel, own, there), there).join("; ");
     if (told !== "") alike.set(told, [...(alike.get(told) ?? []), panel]);
   }
-  return [...alike].map(
-    ([told, panels]) =>
+  return [...alike].map(([told, panels]) =>
+    sentence(
       `Draw lines on ${panels.length > 1 ? listed(work, panels) : `the ${calledAmong(work, panels[0] as string, all)}`} to nail along: ${panels.length > 1 ? told.replaceAll(/\bits /gu, "their ") : told}.`,
+      { drives: "lines" },
+    ),
   );
 }
 

@@ -2,28 +2,33 @@
 import type { Joint } from "../../../design.ts";
 import { markedFrom, matingsOf } from "../dowelled.ts";
 import { listed, series, type Work } from "../draft.ts";
+import { type Sentence, sentence } from "../sentence.ts";
 import { calledAmong, listedAmong } from "./by-place.ts";
-
-/** How its sentence begins. */
-export const WRITTEN = "By what is written on ";
 
 /**
  * `fresh`: ids of what comes in a step that makes `joints`. Of a mark of which some stay for later it is told which come; where all of one come, that
  * each has its own place.
  */
-export function markedTexts(work: Work, fresh: readonly string[], joints: readonly Joint[]): readonly string[] {
+export function markedTexts(work: Work, fresh: readonly string[], joints: readonly Joint[]): readonly Sentence[] {
   const some = someOf(work, fresh);
   const names = some.map((id) => `the ${calledAmong(work, id, work.line(id).parts)}`);
   const rest = asWritten(work, fresh, joints);
   return [
-    ...(some.length > 0 ? [`${WRITTEN}${some.length === 1 ? "it" : "them"} take ${series(names)}.`] : []),
+    ...(some.length > 0
+      ? [told(`By what is written on ${some.length === 1 ? "it" : "them"} take ${series(names)}.`)]
+      : []),
     ...(rest.length > 0
       ? [
-          `${WRITTEN}them bring each of ${listedAmong(work, rest)} to its own place, and each end to its own: none is exchanged or turned round.`,
+          told(
+            `By what is written on them bring each of ${listedAmong(work, rest)} to its own place, and each end to its own: none is exchanged or turned round.`,
+          ),
         ]
       : []),
   ];
 }
+
+/** In other words it would be the same. */
+const told = (words: string): Sentence => sentence(words, { everyTime: true });
 
 /** Of a mark of which some stay for later. */
 function someOf(work: Work, fresh: readonly string[]): readonly string[] {

@@ -1,4 +1,5 @@
 import type { Joint } from "../../../design.ts";
+import { type Sentence, sentence } from "../sentence.ts";
 import type { SlideRoom } from "./slide-room.ts";
 
 /** Who is joined, by name. */
@@ -18,41 +19,57 @@ interface Sides {
   readonly several: boolean;
   /** Of slides: the room beside them, and what they want. */
   readonly room: SlideRoom | null;
+  /** Where the glue keeps off, after the words that tell where it is spread. */
+  readonly bare: string;
 }
-type Words = (sides: Sides) => readonly string[];
+type Words = (sides: Sides) => readonly Sentence[];
 
-const when = (glued: boolean, ...texts: readonly string[]): readonly string[] => (glued ? texts : []);
+const glue = (words: string): Sentence => sentence(words, { glues: true });
+const clamp = (words: string, later: string | null = null): Sentence => sentence(words, { clamps: { later } });
+/** A push that closes, and ends with its clamps where it is glued. */
+const pushed = (push: string, glued: boolean): Sentence =>
+  glued ? clamp(`${push} and clamp.`, `${push}.`) : `${push}.`;
+
+const when = (glued: boolean, ...texts: readonly Sentence[]): readonly Sentence[] => (glued ? texts : []);
 
 const tenon: Words = ({ everything, receiving, glued, wedged }) => [
-  ...when(glued, `Brush glue into the ${receiving}; thinly on the tenons too.`),
+  ...when(glued, glue(`Brush glue into the ${receiving}; thinly on the tenons too.`)),
   `Push ${everything} together until every shoulder is tight.`,
-  ...when(glued, "Clamp across each joint. Wipe off what squeezes out."),
+  ...when(glued, clamp("Clamp across each joint. Wipe off what squeezes out.")),
   ...when(wedged, "Drive a glued wedge into each kerf of the tenons, by turns, and trim flush when dry."),
 ];
 const mitred: Words = ({ everything, glued }) => [
-  ...when(glued, "Spread glue on the mitres; let the first coat soak into the end grain, then spread a second."),
+  ...when(glued, glue("Spread glue on the mitres; let the first coat soak into the end grain, then spread a second.")),
   `Bring ${everything} together until the mitres close from the outer edge to the inner one.`,
-  ...when(glued, "Clamp round the whole, with blocks at the corners."),
+  ...when(glued, clamp("Clamp round the whole, with blocks at the corners.")),
 ];
 /** `clamped`: which way, and what keeps the cauls off the ends that come through. */
 const fitted =
   (what: string, clamped: string): Words =>
   ({ everything, glued }) => [
-    ...when(glued, `Brush glue thinly on the sides of the ${what}.`),
+    ...when(glued, glue(`Brush glue thinly on the sides of the ${what}.`)),
     `Tap ${everything} together with a block of scrap until the ${what} are home.`,
-    ...when(glued, clamped),
+    ...when(glued, clamp(clamped)),
   ];
 /** Clamps that are counted; or one that holds a joint until it is fastened. */
-const pressed = (what: string, drawn: boolean): string =>
-  drawn
-    ? `Hold each ${what} with a clamp, a piece of scrap under it, until it is fastened: one clamp serves, ${what} after ${what}.`
-    : `Clamp each ${what}, with a piece of scrap under the clamp.`;
+function pressed(what: string, drawn: boolean): Sentence {
+  if (!drawn) return clamp(`Clamp each ${what}, with a piece of scrap under the clamp.`);
+  const held = `Hold each ${what} with a clamp, a piece of scrap under it, until it is fastened: one clamp serves, ${what} after ${what}.`;
+  return clamp(held, held);
+}
 const slotted =
   (what: string): Words =>
   ({ everything, glued }) => [
-    ...when(glued, `Brush glue into the slots, and set the ${what} in.`),
-    `Push ${everything} together${glued ? " and clamp" : ""}.`,
+    ...when(glued, glue(`Brush glue into the slots, and set the ${what} in.`)),
+    pushed(`Push ${everything} together`, glued),
   ];
+
+/** Pegs hold what its clamps have closed. */
+const breadboard = (push: string): Sentence => {
+  const turned =
+    "Turn the clamps by turns until the shoulder is tight all along, then drive the pegs, without glue but for a drop under the last 1/8 in (3 mm) of each: it may hold in the face of the end, not in the tongue that slides.";
+  return clamp(`${push} and clamp. ${turned}`, `${push}. ${turned}`);
+};
 
 /** What is done at the moment that a joint closes, by method; others are set against each other. */
 export const METHOD_WORDS: Readonly<Partial<Record<Joint["method"], Words>>> = {
@@ -60,19 +77,19 @@ export const METHOD_WORDS: Readonly<Partial<Record<Joint["method"], Words>>> = {
   "through tenon": tenon,
   "haunched tenon": tenon,
   "drawbored tenon": ({ everything, receiving, glued }) => [
-    ...when(glued, `Brush glue into the ${receiving}; thinly on the tenons too.`),
+    ...when(glued, glue(`Brush glue into the ${receiving}; thinly on the tenons too.`)),
     `Push ${everything} together until the shoulders are nearly tight: the pegs draw them home.`,
   ],
   "loose tenon": slotted("loose tenons"),
   spline: slotted("splines"),
   biscuits: slotted("biscuits"),
   bridle: ({ everything, glued, drawn }) => [
-    ...when(glued, "Brush glue on the cheeks."),
+    ...when(glued, glue("Brush glue on the cheeks.")),
     `Push ${everything} together until the faces are flush.`,
     ...when(glued, pressed("cheek", drawn)),
   ],
   "half lap": ({ everything, glued, drawn }) => [
-    ...when(glued, "Spread glue on the laps."),
+    ...when(glued, glue("Spread glue on the laps.")),
     `Press ${everything} together at the laps until the faces are flush.`,
     ...when(glued, pressed("lap", drawn)),
   ],
@@ -93,21 +110,21 @@ export const METHOD_WORDS: Readonly<Partial<Record<Joint["method"], Words>>> = {
   "sliding dovetail": ({ these, those, glued }) => [
     ...when(
       glued,
-      "Brush glue into the housings, and on the last third of the tails only: wet wood swells and sticks.",
+      glue("Brush glue into the housings, and on the last third of the tails only: wet wood swells and sticks."),
     ),
     `Slide ${these} and ${those} together along the housings, from the open ends.`,
   ],
   "tongue and groove": ({ everything, glued }) => [
-    ...when(glued, "Brush glue into the grooves."),
-    `Push ${everything} together${glued ? " and clamp" : ", without glue, so that each board can move"}.`,
+    ...when(glued, glue("Brush glue into the grooves.")),
+    pushed(`Push ${everything} together${glued ? "" : ", without glue, so that each board can move"}`, glued),
   ],
   "breadboard end": ({ these, those, glued, clamped }) => [
-    ...when(glued, "Spread glue on the middle 4 in (100 mm) of the tongue only: the rest must be free to move."),
+    ...when(glued, glue("Spread glue on the middle 4 in (100 mm) of the tongue only: the rest must be free to move.")),
     clamped
-      ? `Push ${these} and ${those} together and clamp. Turn the clamps by turns until the shoulder is tight all along, then drive the pegs, without glue but for a drop under the last 1/8 in (3 mm) of each: it may hold in the face of the end, not in the tongue that slides.`
+      ? breadboard(`Push ${these} and ${those} together`)
       : `Push ${these} and ${those} together until the shoulder is tight.`,
   ],
-  dowels: ({ everything, glued }) => [`Push ${everything} together${glued ? " and clamp" : ""}.`],
+  dowels: ({ everything, glued }) => [pushed(`Push ${everything} together`, glued)],
   "hangs on": ({ those }) => [
     `Hold the piece against the wall a little above its place, and lower it until its bevel lies in that of ${those} along its whole length.`,
     "Pull at its lower edge: it does not come off, and it lies against the wall above and below.",
@@ -122,5 +139,14 @@ export const METHOD_WORDS: Readonly<Partial<Record<Joint["method"], Words>>> = {
     `Set ${these} on the pulled-out slides and push it home: the hooks go into the holes in its back, and the locks click.`,
   ],
   "runs on": ({ these, those }) => [`Wax what runs on what. Slide ${these} in on ${those}, and plane what binds.`],
-  glue: ({ these, those }) => [`Spread glue where they meet. Set ${these} against ${those} and clamp.`],
+  glue: ({ these, those, bare }) => {
+    const push = `Set ${these} against ${those}`;
+    return [
+      sentence(`Spread glue where they meet${bare}. ${push} and clamp.`, {
+        glues: true,
+        clamps: { later: `Spread glue where they meet${bare}. ${push}.` },
+        apart: [glue(`Spread glue where ${these} and ${those} meet${bare}.`), pushed(push, true)],
+      }),
+    ];
+  },
 };

@@ -1,6 +1,7 @@
 /** What is done with one drawer after another, told of the first. */
 import type { Part } from "../../../design.ts";
 import type { Move } from "../moves.ts";
+import { reworded, type Sentence, tells } from "../sentence.ts";
 import { someAbove } from "./which.ts";
 
 /** Told before all else, of fronts that are set one after another. */
@@ -10,11 +11,16 @@ export function oneByOneText(fronts: readonly Part[]): string {
 }
 
 /** Told of one, and counted for all; of all together where they differ. */
-export function toldOnce(moves: readonly Move[], told: (own: readonly Move[]) => readonly string[]): readonly string[] {
+export function toldOnce(
+  moves: readonly Move[],
+  told: (own: readonly Move[]) => readonly Sentence[],
+): readonly Sentence[] {
   const count = ({ work }: Move): number => work.reduce((so, { drives }) => so + drives.length, 0);
   const [first] = moves as readonly [Move];
   if (!moves.every((move) => count(move) === count(first))) return told(moves);
   return told([first]).map((text) =>
-    /^Drive \d+ /u.test(text) ? text.replace(/\.$/u, `: ${count(first) * moves.length} in all.`) : text,
+    tells(text, "drives") === "fasteners"
+      ? reworded(text, (words) => `${words.slice(0, -1)}: ${count(first) * moves.length} in all.`)
+      : text,
   );
 }

@@ -3,16 +3,19 @@ import type { Joint } from "../../../design.ts";
 import { carrierOf, hasItsDowels } from "../dowelled.ts";
 import { capital, listed, type Work } from "../draft.ts";
 import type { Move } from "../moves.ts";
+import { type Sentence, sentence } from "../sentence.ts";
 import { groupedBy } from "../wishes/own-key.ts";
 import { counted, countText } from "./driving.ts";
 import { pegPlace } from "./peg-places.ts";
 import { betweenTexts } from "./true.ts";
 
+const glue = (words: string): Sentence => sentence(words, { glues: true });
+
 /** More are not tapped in while glue is open. Common practice, no source. */
 const MANY = 12;
 
 /** How dowels come into the joints of some moves. `moves`: all of the step. */
-export function peggedTexts(work: Work, moves: readonly Move[], joints: readonly Joint[]): readonly string[] {
+export function peggedTexts(work: Work, moves: readonly Move[], joints: readonly Joint[]): readonly Sentence[] {
   const own = joints.filter(({ method }) => method === "dowels");
   const carriers = [...new Set(own.flatMap((joint) => carrierOf(work, joint) ?? []))];
   const set = carriers.filter((id) => isSet(work, moves, id));
@@ -21,18 +24,18 @@ export function peggedTexts(work: Work, moves: readonly Move[], joints: readonly
   return [
     ...putInTexts(work, [...gluedNow(work, moves).filter((id) => !carriers.includes(id)), ...bare], own),
     ...(set.length > 0
-      ? [`${capital(listed(work, set))} ${set.length === 1 ? "has its" : "have their"} dowels already.`]
+      ? [glue(`${capital(listed(work, set))} ${set.length === 1 ? "has its" : "have their"} dowels already.`)]
       : []),
-    ...(glued ? ["Put glue into the holes that the dowels go into.", ...betweenTexts(work, own)] : []),
+    ...(glued ? [glue("Put glue into the holes that the dowels go into."), ...betweenTexts(work, own)] : []),
   ];
 }
 
 /** Of a step that closes no joint with dowels, but glues what carries some for later. */
-export const pegsBeforeGlue = (work: Work, moves: readonly Move[]): readonly string[] =>
+export const pegsBeforeGlue = (work: Work, moves: readonly Move[]): readonly Sentence[] =>
   jointsOf(moves).some(({ method }) => method === "dowels") ? [] : putInTexts(work, gluedNow(work, moves), []);
 
 /** How dowels are put into parts, `own` of the joints that are closed now. */
-function putInTexts(work: Work, bare: readonly string[], own: readonly Joint[]): readonly string[] {
+function putInTexts(work: Work, bare: readonly string[], own: readonly Joint[]): readonly Sentence[] {
   const isGlued = (id: string): boolean => carriedBy(work, [id]).some(({ glue }) => glue);
   return groupedBy(bare, (id) => String(isGlued(id))).flatMap((ids) => {
     const pegs = pegsIn(work, ids);
@@ -46,12 +49,14 @@ function putInTexts(work: Work, bare: readonly string[], own: readonly Joint[]):
         : `, though they stand free until a later step${why}`;
     return [
       glued
-        ? `Put glue into the dowel holes of ${listed(work, ids)}, and tap the dowels in${later}.`
+        ? glue(`Put glue into the dowel holes of ${listed(work, ids)}, and tap the dowels in${later}.`)
         : `Take ${listed(work, ids)}, and tap the dowels in without glue${later}.`,
       ...(glued && pegs.length > MANY
-        ? ["There is no hurry with these: they may set in their holes before anything is put together."]
+        ? [glue("There is no hurry with these: they may set in their holes before anything is put together.")]
         : []),
-      ...counted(pegs).map(({ item, list }) => `Use ${countText(item, list.length)}${pegPlace(work, list, pegs)}.`),
+      ...counted(pegs).map(({ item, list }) =>
+        sentence(`Use ${countText(item, list.length)}${pegPlace(work, list, pegs)}.`, { glues: true, counts: true }),
+      ),
     ];
   });
 }

@@ -16,6 +16,7 @@ import {
 } from "../../../design/space.ts";
 import type { Direction, Joint, Part } from "../../../design.ts";
 import { definite, listed, series, type Work } from "../draft.ts";
+import { type Sentence, sentence } from "../sentence.ts";
 import { groupedBy } from "../wishes/own-key.ts";
 import { degreesOf } from "./angled-ends.ts";
 import { sideWord } from "./measured.ts";
@@ -37,7 +38,7 @@ const byEnd = (work: Work, part: Part, axis: AxisIndex): boolean =>
   work.stock(part.stock).movement !== undefined && indexOf(part.axes.length) === axis;
 
 /** Glue between the pegs: along the grain it holds by itself, into an end it soaks. */
-export function betweenTexts(work: Work, joints: readonly Joint[]): readonly string[] {
+export function betweenTexts(work: Work, joints: readonly Joint[]): readonly Sentence[] {
   const own = joints.filter(({ method, glue }) => glue && PEGGED.has(method));
   const ends = own.filter((joint) => {
     const axis = normalOf(joint);
@@ -45,9 +46,15 @@ export function betweenTexts(work: Work, joints: readonly Joint[]): readonly str
   });
   const edges = own.filter((joint) => !ends.includes(joint));
   return [
-    ...(edges.length > 0 ? [`Spread a thin coat along ${sidesOf(work, edges, "edge")} too, between the dowels.`] : []),
+    ...(edges.length > 0
+      ? [sentence(`Spread a thin coat along ${sidesOf(work, edges, "edge")} too, between the dowels.`, { glues: true })]
+      : []),
     ...(ends.length > 0
-      ? [`Rub a little into ${sidesOf(work, ends, "end")} too: end grain drinks it, and the dowels hold.`]
+      ? [
+          sentence(`Rub a little into ${sidesOf(work, ends, "end")} too: end grain drinks it, and the dowels hold.`, {
+            glues: true,
+          }),
+        ]
       : []),
   ];
 }

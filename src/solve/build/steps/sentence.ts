@@ -1,0 +1,51 @@
+/** A sentence of a step, and what it tells, for what follows in the writing: nothing is recognised by its words. */
+
+/** What a sentence tells besides its words. */
+export interface Facts {
+  /** It turns or lays the work as the step needs it. `so`: and nothing else, so that it is left out where the work lies so already. */
+  readonly turns?: "so" | "and more";
+  /** It turns the work over with what is put on: how it begins while that stands, and where it lies. */
+  readonly over?: { readonly standing: string; readonly lying: string };
+  /** What the work rests on; `laid`: what is said where that is laid under it in another step. */
+  readonly under?: { readonly what: readonly ("battens" | "blocks")[]; readonly laid: string };
+  /** What is done with the glue before anything closes, and with its dowels. */
+  readonly glues?: true;
+  /** It sets clamps; `later`: what is left of it where they come later; null: nothing. */
+  readonly clamps?: { readonly later: string | null };
+  /** Glue and the push that closes are one sentence: the two of them, where others come between. */
+  readonly apart?: readonly [Sentence, Sentence];
+  /** It drives, or gets ready for that. */
+  readonly drives?: "lines" | "holes" | "fasteners";
+  /** It is told in every step, also in one that refers to a step before. */
+  readonly everyTime?: true;
+  /** It counts what is at hand for it, or tells what is marked from where: that is told anew where the rest is as before. */
+  readonly counts?: true;
+  /** It says that something is the mirror image of something else: what refers to that says so by itself. */
+  readonly mirrored?: true;
+  /** A hole that keeps wood from splitting: what for, its size, and whether the bit is too short for it. */
+  readonly lead?: { readonly kind: string; readonly size: string; readonly short: boolean };
+}
+
+interface Told {
+  readonly words: string;
+  readonly facts: Facts;
+}
+
+/** Most of them tell nothing that is asked for later. */
+export type Sentence = string | Told;
+
+export const sentence = (words: string, facts: Facts): Sentence => ({ words, facts });
+
+/** What work is laid on, said where it is. */
+export const onceLaid = (what: NonNullable<Facts["under"]>["what"], words: string): Sentence =>
+  sentence(words, { under: { what, laid: words } });
+
+export const wordsOf = (told: Sentence): string => (typeof told === "string" ? told : told.words);
+
+/** Null where it tells nothing of that. */
+export const tells = <K extends keyof Facts>(told: Sentence, what: K): NonNullable<Facts[K]> | null =>
+  typeof told === "string" ? null : (told.facts[what] ?? null);
+
+/** In other words it tells the same. */
+export const reworded = (told: Sentence, change: (words: string) => string): Sentence =>
+  typeof told === "string" ? change(told) : { ...told, words: change(told.words) };
