@@ -78,17 +78,16 @@ export function joiningText(
     arriving: own.flatMap((move) => move.arriving),
     joints: own.flatMap((move) => move.work.map(({ joint }) => joint)),
   }));
-  const method = scenes.flatMap((scene, i, all) =>
+  const told = scenes.flatMap((scene, i, all) =>
     i === all.length - 1 ? methodTexts(scene) : methodTexts(scene).flatMap(unclamped),
   );
   const oneByOne = set && moves.length > 1;
-  // Where everything goes is told before it is clamped there.
-  const where = [
-    ...(set ? [] : placed),
-    ...endTexts(work, moves),
-    ...grainTexts(work, moves),
-    ...standTexts(work, joints),
-  ];
+  const { turned, flush } = endTexts(work, moves);
+  const ways = [...turned, ...grainTexts(work, moves)];
+  // Which way a part is turned is too late with glue on it; where everything goes is told before it is clamped there.
+  const glued = told.findIndex(isGluing);
+  const where = [...(set ? [] : placed), ...(glued < 0 ? ways : []), ...flush, ...standTexts(work, joints)];
+  const method = glued < 0 ? told : told.toSpliced(glued, 0, ...ways);
   const at = clampedAt(method);
   // What hangs is held in its place while its hinges are screwed on.
   const hung = at < 0 && joints.some(({ kind }) => kind === "hinged");
@@ -111,6 +110,8 @@ export function joiningText(
     ...(oneByOne ? toldOnce(moves, (own) => fastenTexts(work, own, up)) : fastenTexts(work, moves, up)),
   ];
 }
+
+const isGluing = (told: Sentence): boolean => tells(told, "glues") !== null || tells(told, "apart") !== null;
 
 /** How the work of some moves is driven, and bored on through. */
 function fastenTexts(work: Work, moves: readonly Move[], up: Direction): readonly Sentence[] {

@@ -9,8 +9,15 @@ import { groupedBy } from "../wishes/own-key.ts";
 import { calledAmong } from "./by-place.ts";
 import { each, subjects } from "./cuts-of.ts";
 
-/** "The groove of the end rail (F) faces right.": what of a part shows which way round it comes, where no joint does. */
-export function endTexts(work: Work, moves: readonly Move[]): readonly string[] {
+/** What of a part shows which way round it comes, where no joint does. */
+export interface Ends {
+  /** "The groove of the end rail (F) faces right.": to be seen before anything goes together. */
+  readonly turned: readonly string[];
+  /** What has to be seen to as it goes together. */
+  readonly flush: readonly string[];
+}
+
+export function endTexts(work: Work, moves: readonly Move[]): Ends {
   const { signs, as, lying } = toldOf(work, moves);
   const flush = signs.filter(({ how }) => how === "flush");
   const others = signs.filter(({ how }) => how !== "flush");
@@ -20,15 +27,18 @@ export function endTexts(work: Work, moves: readonly Move[]): readonly string[] 
   const there = [...new Set([...(first?.starts ? first.present : []), ...comes, ...signs.map(({ part }) => part.id)])];
   // A name may tell it.
   const places = lying.filter(({ part, way }) => !calledAmong(work, part.id, there).split(" ").includes(faceAt(way)));
-  return [
+  const turned = [
     ...places.map(({ part, way }) => `The ${calledAmong(work, part.id, there)} lies ${PLACES[faceAt(way)]}.`),
     ...groupedBy(ones, keyOf).map((some) => sentence(work, some, as, there)),
-    ...groupedBy(flush, ({ what, with: mates = [] }) => `${what.one} ${listed(work, mates)}`).map((some) => {
+  ];
+  return {
+    turned,
+    flush: groupedBy(flush, ({ what, with: mates = [] }) => `${what.one} ${listed(work, mates)}`).map((some) => {
       const names = subjects(work, some, there);
       const mates = [...new Set(some.flatMap((sign) => sign.with ?? []))];
       return `${capital(names.text)} ${names.many ? "are" : "is"} flush with ${listed(work, mates)}.`;
     }),
-  ];
+  };
 }
 
 const PLACES: Readonly<Record<Face, string>> = {
