@@ -2,6 +2,7 @@
 
 import { once } from "../../../../geometry/index.ts";
 import type { Movement } from "../../../../geometry/transform.ts";
+import { makingOf } from "../../../design/making/plain.ts";
 import { indexOf, unit } from "../../../design/space.ts";
 import type { Joint, Part } from "../../../design.ts";
 import type { Work } from "../draft.ts";
@@ -66,8 +67,9 @@ function isItself(work: Work, parts: readonly Part[], turn: Movement): boolean {
   return staysSame(all, turn);
 }
 
-/** Whether a part, after some turns, is where one of the same mark belongs. */
+/** Whether a part, after some turns, is where one of the same mark belongs: itself, where each was cut on what it comes to. */
 export function isOfPiece(work: Work, part: Part, turns: readonly Movement[]): boolean {
   const own = traitsIn(work)(part).map((each) => turns.reduce(movedTrait, each));
-  return work.line(part.id).parts.some((id) => sameTraits(own, traitsIn(work)(work.part(id))));
+  const alike = makingOf(part).between?.some(({ flush }) => flush) ? [part.id] : work.line(part.id).parts;
+  return alike.some((id) => sameTraits(own, traitsIn(work)(work.part(id))));
 }
