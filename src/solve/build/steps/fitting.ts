@@ -18,6 +18,7 @@ import { addedIn, afterAction, type Bodies } from "./touched.ts";
 import { partedTexts } from "./whole-pieces.ts";
 import { linesApart, partsIn } from "./wishes/own-key.ts";
 import { cutSize } from "./words/cutting.ts";
+import { notchTexts } from "./words/marked-notches.ts";
 import { isCutAlike, leavesRoomToSwell, measureTexts } from "./words/measuring.ts";
 import { flushUp, mitreTried } from "./words/mitred.ts";
 import { fittedMitres } from "./words/mitres.ts";
@@ -199,6 +200,7 @@ function cutStep(work: Work, line: CutLine, place: Use, made: Made): StepDraft {
             (isNotched(part)
               ? `Cut it square to what you measured; it is tried when it has its notches: it should go in without force${gap}. Carry the measure over with a stick rather than by numbers.`
               : `Cut ${it} a little ${over} at first, try it, and take off what is left: it should go in without force${gap}. Carry the measure over with a stick rather than by numbers.${others}`)),
+      ...notchTexts(work, part, false),
       ...(several && !alike ? [flush ? EACH_ITS_OWN : EACH] : []),
       ...partedTexts(work, line.parts),
     ],

@@ -44,7 +44,8 @@ export function measureTexts(work: Work, ids: readonly string[], brief = false):
       : "";
     return `${name}: expected ${expected}${dry}. Measure from ${placesOf(work, parts, size, between)}${bands}${changes(work, between)}${room}.`;
   });
-  return [...sizes, ...notchTexts(work, part, brief)];
+  // In its step a notch is marked from what stands when the part has its size: sawn over, it would lie anyhow.
+  return [...sizes, ...(brief ? notchTexts(work, part, true) : [])];
 }
 
 /** What the gaps in a row beside it take in dry weather. */
