@@ -57,6 +57,10 @@ export const tells = <K extends keyof Facts>(told: Sentence, what: K): NonNullab
 export const reworded = (told: Sentence, change: (words: string) => string): Sentence =>
   typeof told === "string" ? change(told) : { ...told, words: change(told.words) };
 
+/** In words that tell one thing less. */
+export const without = (told: Sentence, what: keyof Facts, words: string): Sentence =>
+  typeof told === "string" ? words : { words, facts: { ...told.facts, [what]: undefined } };
+
 /** What all of them tell of the step. */
 export function toldBy(
   all: readonly Sentence[],
