@@ -68,22 +68,19 @@ const jointsOf = (method: string, count: number): string => `${method}: ${count}
 /** Marks as the parts arrive: "B, D, A"; those that are one by then: "B, D, A as one". Of a slab its own mark. */
 export function orderOf({ parts, steps }: Pick<Build, "parts" | "steps">, step: Step): string {
   const { actions, copies, shows, like } = step;
-  const { text } = steps.find(({ number }) => number === like) ?? step;
+  const { brings = [] } = steps.find(({ number }) => number === like) ?? step;
   const marks = new Map(parts.map(({ id, mark }) => [id, mark]));
   const adds = actions.flatMap((action) => (action.do === "add" ? [action.parts] : []));
   const first = adds.slice(0, Math.max(1, Math.round(adds.length / copies)));
   const all = first.length === 0 ? [shows.fresh.slice(0, 1)] : first;
   const told = all.map((together) => [...new Set(together.map((id) => marks.get(id) ?? ""))]);
-  const acts = text.flatMap((each) => (ACTS.test(each) ? thereFirst(each) : [])).join(" ");
+  const acts = brings.map(thereFirst).join(" ");
   const places = new Map(told.map((own) => [own, Math.min(...own.map((mark) => placeIn(acts, mark)))]));
   // What the step does not name one by one stays in the order in which it goes on.
   const isTold = [...places.values()].every(Number.isFinite);
   const sorted = isTold ? told.toSorted((a, b) => (places.get(a) ?? 0) - (places.get(b) ?? 0)) : told;
   return sorted.map(asOne).join(", ");
 }
-
-/** Sentences that bring parts together. */
-const ACTS = /^(?:Push|Press|Tap|Set|Slide|Bring|Fit|Lower) /u;
 
 /** What something is set into or brought over is there before. */
 const thereFirst = (act: string): string => {

@@ -143,7 +143,7 @@ function ofOneThickness({ build, frame }: Plan, own: readonly Stock[]): FlowAtom
   if (fixed.length === 0) return [];
   const names = listed(fixed.map(({ label: called }) => called));
   return body(
-    `The sizes of this plan were worked out for one thickness of ${names}. Up to ${SHAVING[build.design.units]} more or less only makes what fits into it tighter or looser${build.steps.some(({ text }) => text.some((each) => each.includes("by what is left standing"))) ? ", where rabbets are cut by what they leave standing, as the steps tell it" : ""}. If yours differs by more, use other stock, or ask whoever gave you this plan for a copy that is made for what yours measures.`,
+    `The sizes of this plan were worked out for one thickness of ${names}. Up to ${SHAVING[build.design.units]} more or less only makes what fits into it tighter or looser${build.steps.some(({ leaves }) => leaves) ? ", where rabbets are cut by what they leave standing, as the steps tell it" : ""}. If yours differs by more, use other stock, or ask whoever gave you this plan for a copy that is made for what yours measures.`,
     frame.width,
     { above: 12 },
   );

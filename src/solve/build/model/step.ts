@@ -23,6 +23,17 @@ export interface Sticks {
   readonly axis: 0 | 1 | 2;
 }
 
+/** What the sentences of a step ask for besides tools: what the piece does not keep, or what is of a size that they tell. */
+export type Use =
+  | { readonly of: "double-sided tape"; readonly holds: "fronts" | "blocks" }
+  | { readonly of: "cloth tape" }
+  /** As it is sold. */
+  | { readonly of: "spare screw"; readonly item: string }
+  | { readonly of: "screws in fences" }
+  /** Sizes; empty: as the gaps. */
+  | { readonly of: "shims"; readonly thick: readonly string[] }
+  | { readonly of: "bit for blocks"; readonly size: string };
+
 /** Minutes: of work, from the beginning to the end if hands never rested, and what no order of the steps could be under. */
 export interface Timeline {
   readonly bench: number;
@@ -76,6 +87,12 @@ export interface Step {
   /** Absent: one pair of hands does it. */
   readonly hands?: 2;
   readonly text: readonly string[];
+  /** Absent: nothing of the kind. */
+  readonly uses?: readonly Use[];
+  /** Of its text, what brings parts together; absent: nothing. */
+  readonly brings?: readonly string[];
+  /** It cuts by what is left standing, whatever the stock measures. */
+  readonly leaves?: true;
   /** Number of the step that it is told as; absent: it is told in full. */
   readonly like?: number;
   readonly cautions: readonly string[];

@@ -36,7 +36,7 @@ export interface Shopping {
   /** From what is left of which stock they are made. Absent: none. */
   readonly jigs?: readonly Pick<Jig, "id" | "from">[];
   /** What they use up besides. Absent: nothing. */
-  readonly steps?: readonly (Pick<Step, "text"> & Partial<Pick<Step, "number" | "actions">>)[];
+  readonly steps?: readonly (Pick<Step, "uses"> & Partial<Pick<Step, "number" | "actions">>)[];
   readonly print: (length: Length) => string;
 }
 

@@ -3,6 +3,7 @@
 import type { Units } from "../../../parse/draft.ts";
 import type { Step } from "../../build.ts";
 import { series } from "../steps/draft.ts";
+import { usedIn } from "../steps/used.ts";
 import { inOneUnit } from "../steps/words/one-unit.ts";
 import { type Need, SINGLY } from "./need.ts";
 
@@ -10,28 +11,29 @@ const ROLL = { unit: "roll", boxes: [], of: "roll" } as const;
 /** Screws in the fences of one jig. */
 const IN_FENCES = 4;
 
-/** `steps`: all of the plan, with their sentences. */
-export function usedUp(steps: readonly Pick<Step, "text">[], units: Units): readonly Need[] {
-  const all = steps.flatMap(({ text }) => text);
-  const says = (what: RegExp): number => all.filter((each) => what.test(each)).length;
+const TAPED = [
+  ["fronts", "fronts until they are screwed"],
+  ["blocks", "blocks on slopes for clamps"],
+] as const;
+
+/** `steps`: all of the plan. */
+export function usedUp(steps: readonly Pick<Step, "uses">[], units: Units): readonly Need[] {
   const roll = (item: string, note: string): Need => ({
     ...{ section: "supplies", item, used: 1, spare: 0, sold: ROLL, price: null },
     notes: [note],
   });
-  const taped = [
-    ...(says(/\bstrips of double-sided tape\b/iu) > 0 ? ["fronts until they are screwed"] : []),
-    ...(says(/\bon with double-sided tape\b/iu) > 0 ? ["blocks on slopes for clamps"] : []),
-  ];
-  const pulled = all.flatMap((each) => /drive a spare ((?:#\d+ )?)wood screw (.+?) long through/u.exec(each) ?? []);
-  const fences = says(/\btwo spare wood screws\b/iu);
+  const held = usedIn(steps, "double-sided tape");
+  const taped = TAPED.flatMap(([what, said]) => (held.some(({ holds }) => holds === what) ? [said] : []));
+  const [pulled] = usedIn(steps, "spare screw");
+  const fences = usedIn(steps, "screws in fences").length;
   return [
     ...(taped.length > 0 ? [roll("double-sided tape, thin, no foam", `holds ${series(taped)}`)] : []),
-    ...(says(/cloth tape/iu) > 0 ? [roll("strong cloth tape", "drawers are pulled out by it")] : []),
-    ...(pulled.length > 0
+    ...(usedIn(steps, "cloth tape").length > 0 ? [roll("strong cloth tape", "drawers are pulled out by it")] : []),
+    ...(pulled
       ? [
           {
             ...{ section: "supplies" as const, used: 1, spare: 0, sold: SINGLY, price: null },
-            item: `wood screw ${pulled[1]}× ${pulled[2]}`.replace("screw ×", "screw"),
+            item: pulled.item,
             notes: ["drawers are pulled out by it before they have their knobs or pulls"],
           },
         ]

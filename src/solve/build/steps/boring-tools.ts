@@ -7,7 +7,7 @@ import { isSoldForGrooves } from "../checks/cutter-does-not-exist.ts";
 import { type Need, series, type Work } from "./draft.ts";
 import { fencePilot } from "./jigs.ts";
 import { longerBit } from "./long-bits.ts";
-import { BLOCK_BORE } from "./standing-out.ts";
+import { usedIn } from "./used.ts";
 import { buttonBits } from "./words/buttons.ts";
 import { boredIntoStuds, studPilot } from "./words/fitted.ts";
 import { leadBits } from "./words/lead-holes.ts";
@@ -59,10 +59,9 @@ export function bits(work: Work): readonly Need[] {
   ];
 }
 
-/** Of blocks that are set over dowels. */
+/** Of blocks that are set over dowels: of a diameter that the holes of the piece need not have. */
 export function blockBores(steps: readonly Step[]): readonly Need[] {
-  const all = steps.flatMap(({ text }) => text.flatMap((each) => BLOCK_BORE.exec(each)?.[1] ?? []));
-  const sizes = [...new Set(all)];
+  const sizes = [...new Set(usedIn(steps, "bit for blocks").map(({ size }) => size))];
   return sizes.length === 0
     ? []
     : [

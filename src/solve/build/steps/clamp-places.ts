@@ -7,6 +7,7 @@ import { placesOfClamps, underCauls } from "./clamping.ts";
 import { called, listed, numberWord, plural, series, type Work } from "./draft.ts";
 import { hollowTexts } from "./hollow-seats.ts";
 import type { Move } from "./moves.ts";
+import { type Sentence, sentence } from "./sentence.ts";
 import { MOST } from "./slopes.ts";
 import { groupedBy } from "./wishes/own-key.ts";
 import { calledAmong, placedAmong } from "./words/by-place.ts";
@@ -105,7 +106,7 @@ function thinTexts(work: Work, places: ReturnType<typeof placesOfClamps>): reado
 const ACROSS = ["from left to right", "from front to back", "from top to bottom"] as const;
 
 /** What clamps press on where that lies far in, beside something that stands out past it, or has a bare tenon on it; alike parts together. */
-export function setBackTexts(work: Work, moves: readonly Move[]): readonly string[] {
+export function setBackTexts(work: Work, moves: readonly Move[]): readonly Sentence[] {
   const places = placesOfClamps(work, moves).map((place) => ({ place, ends: clampEnds(work, moves, place) }));
   const ends = places.flatMap((each) => each.ends);
   const wedged = groupedBy(
@@ -178,7 +179,7 @@ function blockTexts(work: Work, own: readonly ClampEnd[]): readonly string[] {
 }
 
 /** On what slopes alike a clamp slides, but for a wedge. */
-function wedgeText(work: Work, own: readonly ClampEnd[]): readonly string[] {
+function wedgeText(work: Work, own: readonly ClampEnd[]): readonly Sentence[] {
   const slope = own[0]?.slope;
   if (!slope) return [];
   const ids = [...new Set(own.map(({ part }) => part))];
@@ -186,7 +187,10 @@ function wedgeText(work: Work, own: readonly ClampEnd[]): readonly string[] {
   const on = `On ${sides} ${listed(work, ids)} ${ids.length === 1 ? "slopes" : "slope"} ${slope.degrees}° where clamps press, and a clamp slides on a slope:`;
   if (slope.degrees > MOST.leaning)
     return [
-      `${on} put a block between with an edge that is sawn to the same bevel from an offcut, its thick end towards the ${slope.towards}, and stick it on with double-sided tape: there seldom is room for a clamp to hold it. Tighten the clamps on it only until the joint is shut.`,
+      sentence(
+        `${on} put a block between with an edge that is sawn to the same bevel from an offcut, its thick end towards the ${slope.towards}, and stick it on with double-sided tape: there seldom is room for a clamp to hold it. Tighten the clamps on it only until the joint is shut.`,
+        { uses: [{ of: "double-sided tape", holds: "blocks" }] },
+      ),
     ];
   return [
     `${on} put a wedge between, sawn to ${slope.degrees}° from offcuts, its thick end towards the ${slope.towards}, and tape it on.`,

@@ -24,6 +24,7 @@ import { barReaches, type ClampLine, type Reached, reachedOf } from "./clamp-rea
 import { FIRST, type Work } from "./draft.ts";
 import { isMitre, type Move } from "./moves.ts";
 import { pressesToo } from "./presses-too.ts";
+import type { Sentence } from "./sentence.ts";
 
 /** Two cauls or pads, and play to set the clamp over them. */
 const CAULS = inches(3, 2);
@@ -164,7 +165,11 @@ export const roundedUp = (work: Work, length: Length): Length =>
   roundTo(length, work.design.units === "inch" ? inches(1) : millimetres(10), "up");
 
 /** "First: set 4 clamps that open 26 in, and try everything dry": before there is glue on anything. */
-export function dryText(work: Work, clamps: readonly Clamping[], blocks: readonly string[] = []): readonly string[] {
+export function dryText(
+  work: Work,
+  clamps: readonly Clamping[],
+  blocks: readonly Sentence[] = [],
+): readonly Sentence[] {
   const each = clamps
     .toSorted((a, b) => compare(b.opening, a.opening))
     .map(

@@ -7,8 +7,11 @@ import type { Pattern } from "../model/pattern.ts";
 import type { Plan } from "../order/index.ts";
 import type { Sentence } from "./sentence.ts";
 
+/** What a finished step has from its sentences. */
+type FromText = "uses" | "brings" | "leaves";
+
 /** A step before it has its number and knows what it comes after. */
-export interface StepDraft extends Omit<Step, "number" | "after" | "afterWait" | "start" | "end" | "text"> {
+export interface StepDraft extends Omit<Step, "number" | "after" | "afterWait" | "start" | "end" | "text" | FromText> {
   readonly text: readonly Sentence[];
   /** Planes, cuts, sands or strikes what was glued, or turns it over where it is heavy: the glue must have its full strength. */
   readonly strains?: true;

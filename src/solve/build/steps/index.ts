@@ -33,7 +33,7 @@ import { millingSteps } from "./milling.ts";
 import { pluggingSteps } from "./plugging.ts";
 import { precedence } from "./precedence.ts";
 import { ONCE, sawingSteps } from "./sawing.ts";
-import { wordsOf } from "./sentence.ts";
+import { toldBy, wordsOf } from "./sentence.ts";
 import { withClampsTold } from "./shared-clamps.ts";
 import { shownMirrored } from "./shown-mirrored.ts";
 import { titlesApart } from "./titles-apart.ts";
@@ -112,6 +112,7 @@ export function stepsOf(work: Work): Steps {
         ...draft,
         title: named(draft.title),
         text: inOneList(draft.text.map(wordsOf)).map(named),
+        ...toldBy(draft.text, named),
         cautions: draft.cautions.map(named),
       },
       ...{ after: numbers(after), afterWait: numbers(afterWait), start, end },

@@ -4,6 +4,7 @@ import type { Jig } from "../model/jig.ts";
 import { capital, type StepDraft, series, type Work, withArticle } from "./draft.ts";
 import { ROUTER_CAUTION, step } from "./making-step.ts";
 import { JIGS } from "./precedence.ts";
+import { type Sentence, sentence } from "./sentence.ts";
 
 /** For screws in the edge of a jig. Common practice, no source. */
 export const fencePilot = (units: Units): Length => (units === "inch" ? inches(3, 32) : millimetres(5, 2));
@@ -23,14 +24,15 @@ export function jigSteps(work: Work): readonly StepDraft[] {
     step(
       "make",
       title,
-      told.flatMap((each, i) => {
+      told.flatMap((each, i): readonly Sentence[] => {
         const { made, fences } = each;
         const before = fences === null ? -1 : told.slice(0, i).findIndex((other) => other.fences === fences);
         const own = before < 0 ? fences : fencesLike(jigs[before] as Jig);
         // How several are used alike is told behind the last of them.
         const use = each.used === null || used.includes(each.used, i + 1) ? null : each.used;
         const last = [own, use].filter((text) => text !== null).join(" ");
-        return last === "" ? made : [...made, last];
+        if (last === "") return made;
+        return [...made, own === null ? last : sentence(last, { uses: [{ of: "screws in fences" }] })];
       }),
       [],
       more,

@@ -19,7 +19,7 @@ import { hangs, isStruck, type Move, togetherAfter, type Unit, unitsOf } from ".
 import { mitreBlocks } from "./open-mitres.ts";
 import { closingMinutes, heldOpen, slowText } from "./open-time.ts";
 import { underTexts } from "./packing.ts";
-import { type Sentence, tells, wordsOf } from "./sentence.ts";
+import { tells, wordsOf } from "./sentence.ts";
 import { sinkTexts } from "./sinking.ts";
 import { slenderCautions } from "./slender.ts";
 import { blockText } from "./standing-out.ts";
@@ -97,10 +97,8 @@ function joiningStep(
     proof,
   });
   // What goes on before the parts meet is done while its place is still open.
-  const [early, then] = [true, false].map((is) => told.filter((each) => wordsOf(each).startsWith(FIRST) === is)) as [
-    Sentence[],
-    Sentence[],
-  ];
+  const early = told.filter((each) => wordsOf(each).startsWith(FIRST));
+  const then = told.filter((each) => !early.includes(each));
   const held = heldWhileDriven(then, work, moves, place.up);
   const proved = oneFirst(held, work, moves, { proof: proof?.text ?? null, owed: place.owed, up: place.up });
   const shown = place.waits ? oneForNow(proved) : proved;

@@ -7,7 +7,7 @@ import { markingOrder } from "./dowelled.ts";
 import { called, listed, plural, pluralOf, type StepDraft, type Work } from "./draft.ts";
 import { ROUTER_CAUTION, SAW_CAUTION, step } from "./making-step.ts";
 import { isSawnToFit } from "./sawn-to-fit.ts";
-import { sentence } from "./sentence.ts";
+import { sentence, wordsOf } from "./sentence.ts";
 import { type Cutting, cuttings, groupedBy, ownKey } from "./wishes/own-key.ts";
 import { holeTexts } from "./words/dowels.ts";
 import { featureText } from "./words/features.ts";
@@ -175,11 +175,11 @@ function shaping(work: Work, lines: readonly CutLine[], wanted: (feature: Featur
       const first = onBench(work.part(line.parts[0] as string));
       const own = kindsOf(line).filter((kind) => kinds.includes(kind));
       const apart = own.map((kind) => ownKey(work, { cuts: kind }, line.parts)).join("|");
-      return { line, own, apart, text: own.flatMap((kind) => featureText(work, first, kind)).join("\n") };
+      return { line, own, apart, texts: own.flatMap((kind) => featureText(work, first, kind)) };
     })
-    .filter(({ text }) => text !== "");
-  return groupedBy(told, ({ apart, text }) => `${apart}|${text}`).map((group) => {
-    const [{ own, text }] = group as readonly [(typeof told)[number]];
+    .filter(({ texts }) => texts.length > 0);
+  return groupedBy(told, ({ apart, texts }) => `${apart}|${texts.map(wordsOf).join("\n")}`).map((group) => {
+    const [{ own, texts }] = group as readonly [(typeof told)[number]];
     const alike = group.map(({ line }) => line);
     const parts = alike.flatMap((line) => line.parts).map(work.part);
     const shapes = (part: Part) =>
@@ -190,7 +190,7 @@ function shaping(work: Work, lines: readonly CutLine[], wanted: (feature: Featur
         work,
         parts.map((part) => part.id),
       )}`,
-      [...turnedNote(work, alike), ...text.split("\n")],
+      [...turnedNote(work, alike), ...texts],
       parts.map((part) => machine(part, shapes(part), [])),
       {
         unit: (alike[0] as CutLine).mark,

@@ -1,5 +1,7 @@
 /** A sentence of a step, and what it tells, for what follows in the writing: nothing is recognised by its words. */
 
+import type { Step, Use } from "../model/step.ts";
+
 /** What a sentence tells besides its words. */
 export interface Facts {
   /** It turns or lays the work as the step needs it. `so`: and nothing else, so that it is left out where the work lies so already. */
@@ -16,6 +18,11 @@ export interface Facts {
   readonly apart?: readonly [Sentence, Sentence];
   /** It drives, or gets ready for that. */
   readonly drives?: "lines" | "holes" | "fasteners";
+  /** It brings parts together, or says where one goes. */
+  readonly brings?: "together" | "in place";
+  /** It cuts by what is left standing, whatever the stock measures. */
+  readonly leaves?: true;
+  readonly uses?: readonly Use[];
   /** It is told in every step, also in one that refers to a step before. */
   readonly everyTime?: true;
   /** It counts what is at hand for it, or tells what is marked from where: that is told anew where the rest is as before. */
@@ -49,3 +56,21 @@ export const tells = <K extends keyof Facts>(told: Sentence, what: K): NonNullab
 /** In other words it tells the same. */
 export const reworded = (told: Sentence, change: (words: string) => string): Sentence =>
   typeof told === "string" ? change(told) : { ...told, words: change(told.words) };
+
+/** In words that tell one thing less. */
+export const without = (told: Sentence, what: keyof Facts, words: string): Sentence =>
+  typeof told === "string" ? words : { words, facts: { ...told.facts, [what]: undefined } };
+
+/** What all of them tell of the step. */
+export function toldBy(
+  all: readonly Sentence[],
+  named: (words: string) => string,
+): Pick<Step, "uses" | "brings" | "leaves"> {
+  const uses = all.flatMap((each) => tells(each, "uses") ?? []);
+  const brings = all.filter((each) => tells(each, "brings") === "together").map((each) => named(wordsOf(each)));
+  return {
+    ...(uses.length > 0 && { uses }),
+    ...(brings.length > 0 && { brings }),
+    ...(all.some((each) => tells(each, "leaves")) && { leaves: true }),
+  };
+}

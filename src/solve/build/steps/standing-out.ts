@@ -9,6 +9,7 @@ import { roomBeside, type Standing } from "./block-room.ts";
 import { hasItsDowels } from "./dowelled.ts";
 import { listed, series, type Work } from "./draft.ts";
 import type { Move } from "./moves.ts";
+import { type Sentence, sentence } from "./sentence.ts";
 import { groupedBy } from "./wishes/own-key.ts";
 
 /** How far they stand out at most of a side of a part when these moves are done; zero where there are none. */
@@ -57,7 +58,7 @@ export function blockText(
   work: Work,
   moves: readonly Move[],
   pressed: readonly { readonly part: string; readonly side: Face }[],
-): readonly string[] {
+): readonly Sentence[] {
   const all = outstanding(work, moves).filter(({ part, side }) =>
     pressed.some((each) => each.part === part && each.side === side),
   );
@@ -81,7 +82,10 @@ export function blockText(
     ...(bored.length === 0
       ? []
       : [
-          `On ${listed(work, bored)} there is no room beside them in line with the joint: bore the block through ${work.drill(bore)} wide where a dowel stands, and set it over that.`,
+          sentence(
+            `On ${listed(work, bored)} there is no room beside them in line with the joint: bore the block through ${work.drill(bore)} wide where a dowel stands, and set it over that.`,
+            { uses: [{ of: "bit for blocks", size: work.drill(bore) }] },
+          ),
         ]),
   ];
 }
@@ -89,6 +93,3 @@ export function blockText(
 const unique = (rooms: readonly { readonly part: string }[]): readonly string[] => [
   ...new Set(rooms.map(({ part }) => part)),
 ];
-
-/** The bits that blocks are bored with over dowels: of a diameter that the holes of the piece need not have. */
-export const BLOCK_BORE = /bore the block through (.+?) wide where a dowel stands/u;

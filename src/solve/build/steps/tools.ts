@@ -7,6 +7,7 @@ import { askedBeside, askedFor } from "./asked.ts";
 import { bits, blockBores } from "./boring-tools.ts";
 import { markedFrom, matingsOf } from "./dowelled.ts";
 import { type Need, pluralOf, series, type Work } from "./draft.ts";
+import { usedIn } from "./used.ts";
 import { groupedBy } from "./wishes/own-key.ts";
 import { inOneUnit } from "./words/one-unit.ts";
 
@@ -146,16 +147,12 @@ function dowelling(work: Work): readonly Need[] {
   ];
 }
 
-/** As thick as the sentences say that speak of shims. */
+/** As thick as the sentences say that ask for them. */
 function shims(steps: readonly Step[]): readonly Need[] {
-  const told = steps.flatMap(({ text }) => text.filter((each) => /\bshims?\b/iu.test(each)));
+  const told = usedIn(steps, "shims");
   if (told.length === 0) return [];
-  const sizes = told.flatMap((each) =>
-    [...each.matchAll(/([\d\u2044]+(?: [\d\u2044]+)?\u202f(?:in|mm))(?= thick| under the lowest)/gu)].map(
-      ([, size]) => size,
-    ),
-  );
-  const thick = sizes.length === 0 ? "as thick as the gaps" : `${series([...new Set(sizes as string[])])} thick`;
+  const sizes = [...new Set(told.flatMap(({ thick }) => thick))];
+  const thick = sizes.length === 0 ? "as thick as the gaps" : `${series(sizes)} thick`;
   return [{ tool: `Shims or cards ${thick}`, why: "to keep gaps even" }];
 }
 

@@ -4,7 +4,7 @@ import { acrossGap } from "../../design/joinery/touch.ts";
 import type { Jig, Uses } from "../model/jig.ts";
 import type { Pattern } from "../model/pattern.ts";
 import { capital, listed, type StepDraft, type Work } from "./draft.ts";
-import { wordsOf } from "./sentence.ts";
+import { tells, wordsOf } from "./sentence.ts";
 
 export function withJigs(work: Work, drafts: readonly StepDraft[]): readonly StepDraft[] {
   const { jigs, patterns } = work;
@@ -24,7 +24,7 @@ export function withJigs(work: Work, drafts: readonly StepDraft[]): readonly Ste
       untold.filter(({ laid }) => (laid === "between") === is).map((jig) => jigText(work, jig, draft)),
     ) as [string[], string[]];
     // A spacer is laid between when the part is placed, before anything is driven.
-    const at = draft.text.findLastIndex((text) => /^(?:Place|Set) /u.test(wordsOf(text))) + 1 || draft.text.length;
+    const at = draft.text.findLastIndex((text) => tells(text, "brings")) + 1 || draft.text.length;
     return {
       ...draft,
       jigs: [...made, ...traced].map(({ id }) => id),

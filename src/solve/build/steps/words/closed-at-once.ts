@@ -1,5 +1,5 @@
 /** Several joints of one step that close in one push: glue first, then the push, the clamps last. */
-import { type Sentence, sentence, tells } from "../sentence.ts";
+import { type Sentence, tells, without } from "../sentence.ts";
 
 const glues = (told: Sentence): boolean => tells(told, "glues") !== null;
 
@@ -9,7 +9,7 @@ export const clampedAt = (told: readonly Sentence[]): number => told.findIndex((
 export function unclamped(told: Sentence): readonly Sentence[] {
   const clamps = tells(told, "clamps");
   if (clamps === null) return [told];
-  return clamps.later === null ? [] : [glues(told) ? sentence(clamps.later, { glues: true }) : clamps.later];
+  return clamps.later === null ? [] : [without(told, "clamps", clamps.later)];
 }
 
 /** The sentences of each method, in the order in which they are told. */

@@ -94,14 +94,16 @@ export function thenText(work: Work, joints: readonly Joint[]): readonly string[
   ];
 }
 
+const together = (words: string): Sentence => sentence(words, { brings: "together" });
+
 /** What comes from below stands there, and the work comes. */
-function metText(these: string, those: string, from: Said["from"], starts: boolean): string {
-  if (from === "below") return starts ? `Set ${those} on ${these}.` : `Lift the work onto ${these}, ${those} on top.`;
-  return `Set ${these} ${from === "above" ? "on" : "against"} ${those}.`;
+function metText(these: string, those: string, from: Said["from"], starts: boolean): Sentence {
+  if (from !== "below") return together(`Set ${these} ${from === "above" ? "on" : "against"} ${those}.`);
+  return starts ? together(`Set ${those} on ${these}.`) : `Lift the work onto ${these}, ${those} on top.`;
 }
 
 /** What hangs: the hinges first on what moves, then on what it hangs on. */
-function hungTexts(work: Work, joint: Joint, these: string, those: string): readonly string[] {
+function hungTexts(work: Work, joint: Joint, these: string, those: string): readonly Sentence[] {
   const {
     id,
     method,
@@ -133,7 +135,10 @@ function hungTexts(work: Work, joint: Joint, these: string, those: string): read
   return [
     ...bevel,
     ...hinges,
-    `Screw the hinges to the ${called(work, hung)}, in the holes bored for them, the knuckles outside. Try it shut in its place${below?.n === 0n ? "" : shims}${setBackText(work, joint)}; then open it to a right angle, let a second person or blocks hold it at the same height, and screw the other leaves to ${those} with one screw each, in its holes. Shut it and look: where it binds, ${binds}. Then drive the rest.`,
+    sentence(
+      `Screw the hinges to the ${called(work, hung)}, in the holes bored for them, the knuckles outside. Try it shut in its place${below?.n === 0n ? "" : shims}${setBackText(work, joint)}; then open it to a right angle, let a second person or blocks hold it at the same height, and screw the other leaves to ${those} with one screw each, in its holes. Shut it and look: where it binds, ${binds}. Then drive the rest.`,
+      below?.n === 0n ? {} : { uses: [{ of: "shims", thick: below ? [work.print(below)] : [] }] },
+    ),
   ];
 }
 

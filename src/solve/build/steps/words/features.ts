@@ -9,6 +9,7 @@ import type { Direction, Feature, Part } from "../../../design.ts";
 import { isOfTenon } from "../cuts.ts";
 import { numberWord, series, type Work } from "../draft.ts";
 import { isSawnToFit } from "../sawn-to-fit.ts";
+import { type Sentence, sentence } from "../sentence.ts";
 import { angledEndTexts } from "./angled-ends.ts";
 import { type BoxFeature, type PlaneFeature, spanOf } from "./boxes.ts";
 import { curveTexts, isCurved } from "./curves.ts";
@@ -25,7 +26,7 @@ import { throughText, throughTexts, wedgeTexts } from "./wedges.ts";
 import { whatIsLeft } from "./what-is-left.ts";
 
 /** How the cuts of one kind are made in a part at the bench: a sentence for each size, with every place. */
-export function featureText(work: Work, part: Part, kind: Feature["kind"]): readonly string[] {
+export function featureText(work: Work, part: Part, kind: Feature["kind"]): readonly Sentence[] {
   const all = part.features.filter((feature) => feature.kind === kind && !isInPlace(feature));
   if (kind === "mitre")
     return mitreTexts(
@@ -115,14 +116,17 @@ export const FITTING: Readonly<Partial<Record<Feature["kind"], readonly string[]
 };
 
 /** Of a rabbet that another part stands against: what is left of the thickness decides how wide the whole comes out, whatever the sheet measures. */
-function leftTexts({ design, print, stock }: Work, part: Part, list: readonly BoxFeature[]): readonly string[] {
+function leftTexts({ design, print, stock }: Work, part: Part, list: readonly BoxFeature[]): readonly Sentence[] {
   const thin = indexOf(part.axes.thickness);
   const [first] = list;
   const glued = design.joints.some(({ id, glue, method }) => glue && method === "rabbet" && id === first?.for);
   if (!first || !glued || first.into[thin] === 0 || stock(part.stock).form !== "sheet") return [];
   const left = subtract(part.thickness, first.size[2]);
   return [
-    `Set the depth by what is left standing, ${print(left)}, not from the face: then a sheet that is a little thicker or thinner makes nothing wider or narrower.`,
+    sentence(
+      `Set the depth by what is left standing, ${print(left)}, not from the face: then a sheet that is a little thicker or thinner makes nothing wider or narrower.`,
+      { leaves: true },
+    ),
   ];
 }
 

@@ -7,6 +7,7 @@ import { indexOf } from "../../../design/space.ts";
 import type { Face, Joint } from "../../../design.ts";
 import { boredThrough } from "../bored-through.ts";
 import { listed, type Work } from "../draft.ts";
+import { type Sentence, sentence } from "../sentence.ts";
 import { along } from "./along.ts";
 import { gapsOf } from "./gaps.ts";
 
@@ -19,27 +20,40 @@ export const setByShims = (work: Work, joints: readonly Joint[]): boolean =>
  * the drawer stands out. A clamp reaches round neither of them while it is shut: tape holds it until it was looked at and the drawer is out again. A front that fills its opening leaves no room for hands:
  * the drawer comes out by a screw in the hole for its knob, or by a strip of tape.
  */
-export function setTexts(work: Work, joints: readonly Joint[], fronts: string, boxes: string): readonly string[] {
+export function setTexts(work: Work, joints: readonly Joint[], fronts: string, boxes: string): readonly Sentence[] {
   const several = joints.length > 1;
   const [front, box] = several ? ["its front", "its box"] : [fronts, boxes];
-  const { under, beside } = shims(work, joints);
+  const { under, beside, thick } = shims(work, joints);
   const face = faceWords(work, joints);
   const laid = !shutIn(work, joints);
   const why = laid
     ? "Do not pull at the edges of the front: the tape lets go."
     : "The front leaves no room for fingers.";
   const grip = pulledByScrew(work, joints);
+  const [size, long] = [pullSize(work, joints), work.print(pullScrew(work, joints))];
   const strip = `a strip of strong cloth tape to the underside of ${box}, one end hanging out in front`;
   const pushed = "Push the drawer in as far as it runs.";
   const tape = `Put two strips of double-sided tape, thin and no foam, on the front of ${box}${grip ? "" : `, and ${strip}`}`;
   return [
     // What its front is pressed on stands right before.
     ...(face ? [`${pushed} ${face.box} Pull it out again.`] : []),
-    laid
-      ? `${tape}. With the drawer pulled out a hand's breadth set ${front} on it by these measures${beside}, and squeeze both together with clamps for a moment. Take the clamps off, push the drawer in, and look whether the front laps what is round it as drawn; if not, pull it off and set it anew.`
-      : `${tape}. ${pushed} ${under ? "Stand" : "Hold"} ${front} ${under ? `in its opening, on ${under}` : `before ${box} by these measures${beside}`}; press it hard against the tape.${face ? ` ${face.front}` : ""}${under ? decidesText(work, joints) : ""}`,
+    sentence(
+      laid
+        ? `${tape}. With the drawer pulled out a hand's breadth set ${front} on it by these measures${beside}, and squeeze both together with clamps for a moment. Take the clamps off, push the drawer in, and look whether the front laps what is round it as drawn; if not, pull it off and set it anew.`
+        : `${tape}. ${pushed} ${under ? "Stand" : "Hold"} ${front} ${under ? `in its opening, on ${under}` : `before ${box} by these measures${beside}`}; press it hard against the tape.${face ? ` ${face.front}` : ""}${under ? decidesText(work, joints) : ""}`,
+      {
+        uses: [
+          { of: "double-sided tape", holds: "fronts" },
+          ...(grip ? [] : [{ of: "cloth tape" } as const]),
+          ...(thick.length > 0 ? [{ of: "shims", thick } as const] : []),
+        ],
+      },
+    ),
     grip
-      ? `${why} To pull the drawer out, drive a spare ${pullSize(work, joints)}wood screw ${work.print(pullScrew(work, joints))} long through its hole for the ${gripOf(work, joints)} into ${box}, no deeper there than ${work.print(biteOf(work, joints))}, so that its head stands out and you can hold it, and pull by that screw. Now that clamps go round it, clamp front and box together; then bore and screw from inside.`
+      ? sentence(
+          `${why} To pull the drawer out, drive a spare ${size}wood screw ${long} long through its hole for the ${gripOf(work, joints)} into ${box}, no deeper there than ${work.print(biteOf(work, joints))}, so that its head stands out and you can hold it, and pull by that screw. Now that clamps go round it, clamp front and box together; then bore and screw from inside.`,
+          { uses: [{ of: "spare screw", item: `wood screw ${size === "" ? "" : `${size}× `}${long}` }] },
+        )
       : `${why} Pull the drawer out by the end of that strip. Now that clamps go round it, clamp front and box together; then bore and screw from inside.`,
   ];
 }
@@ -141,22 +155,41 @@ function faceWords(work: Work, joints: readonly Joint[]): FaceWords | null {
   return first && told.every((each) => each?.box === first.box) ? first : null;
 }
 
+interface Shims {
+  readonly under: string | null;
+  readonly beside: string;
+  readonly thick: readonly string[];
+}
+
 /** What keeps the gaps of fronts open, as thick as they are drawn: what they stand on, if anything, or else what goes beside them. */
-function shims(work: Work, joints: readonly Joint[]): { readonly under: string | null; readonly beside: string } {
+function shims(work: Work, joints: readonly Joint[]): Shims {
   const fronts = joints
     .map(({ parts: [, id] }) => id)
     .toSorted((a, b) => compare(work.part(a).body.low[2], work.part(b).body.low[2]));
   const [lowest, ...others] = fronts.map((id) => gapsOf(work, id));
-  const told = (gaps: readonly (Length | null | undefined)[]): string =>
-    [...new Set(gaps.flatMap((gap) => (gap ? [work.print(gap)] : [])))].join(" or ");
-  const beside = told([lowest, ...others].map((gaps) => gaps?.beside));
-  const [own, above] = [told([lowest?.below]), told(others.map(({ below }) => below))];
+  const sizes = (gaps: readonly (Length | null | undefined)[]): readonly string[] => [
+    ...new Set(gaps.flatMap((gap) => (gap ? [work.print(gap)] : []))),
+  ];
+  const all = {
+    own: sizes([lowest?.below]),
+    above: sizes(others.map(({ below }) => below)),
+    beside: sizes([lowest, ...others].map((gaps) => gaps?.beside)),
+  };
+  const thick = [...all.above, ...all.own, ...all.beside];
+  const [own, above, beside] = [all.own, all.above, all.beside].map((each) => each.join(" or ")) as [
+    string,
+    string,
+    string,
+  ];
   const below = above === "" ? own : above;
-  if (below === "") return { under: null, beside: beside === "" ? "" : `, with shims ${beside} thick beside it` };
-  if (own === below && below === beside) return { under: `shims ${below} thick, below it and beside it`, beside };
+  if (below === "")
+    return { under: null, beside: beside === "" ? "" : `, with shims ${beside} thick beside it`, thick };
+  if (own === below && below === beside)
+    return { under: `shims ${below} thick, below it and beside it`, beside, thick };
   const lower = own === "" || own === below ? "" : ` (${own} under the lowest)`;
   return {
     under: `shims ${below} thick below it${lower}${beside === "" ? "" : ` and ${beside} thick beside it`}`,
     beside,
+    thick,
   };
 }

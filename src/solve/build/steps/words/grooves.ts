@@ -2,6 +2,7 @@ import { indexOf } from "../../../design/space.ts";
 import type { Joint } from "../../../design.ts";
 import { listed, type Work } from "../draft.ts";
 import type { Move } from "../moves.ts";
+import { type Sentence, sentence } from "../sentence.ts";
 import { woodMoves } from "./still.ts";
 
 /** ": 1/8 in of room stays at each of its edges along the grain, for it to swell", where it is the same in all grooves. */
@@ -35,7 +36,11 @@ function isPressed({ insertion, parts: [id] }: Joint, moves: readonly Move[]): b
 }
 
 /** A panel goes into grooves, or a grooved part goes over a panel that is there. */
-export function grooveText({ work, arriving, joints, moves }: Grooving, own: readonly Joint[], glued: boolean): string {
+export function grooveText(
+  { work, arriving, joints, moves }: Grooving,
+  own: readonly Joint[],
+  glued: boolean,
+): Sentence {
   const panels = [...new Set(own.map((joint) => joint.parts[0]))];
   const floats = own.some(({ parts: [panel] }) => woodMoves(work, panel));
   const how = glued ? "with glue" : floats ? "without glue, so that it can move" : "without glue";
@@ -43,7 +48,10 @@ export function grooveText({ work, arriving, joints, moves }: Grooving, own: rea
   if (panels.every((id) => arriving.includes(id))) {
     const pressed = own.every((joint) => isPressed(joint, moves));
     const room = floats && !glued ? roomText(work, panels) : "";
-    return `${pressed ? "Press" : "Slide"} ${listed(work, panels)} into the ${own.length === 1 ? "groove" : "grooves"}${when}, ${how}${room}.`;
+    return sentence(
+      `${pressed ? "Press" : "Slide"} ${listed(work, panels)} into the ${own.length === 1 ? "groove" : "grooves"}${when}, ${how}${room}.`,
+      { brings: "together" },
+    );
   }
   const closing = [...new Set(own.map(({ parts: [, frame] }) => frame))].filter((id) => arriving.includes(id));
   const as =

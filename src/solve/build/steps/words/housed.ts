@@ -63,8 +63,8 @@ const textsOf =
         : []),
       ...told.map((text, i) =>
         clamped && i === told.length - 1
-          ? sentence(`${text} and clamp.`, { clamps: { later: `${text}.` } })
-          : `${text}${glued ? "" : ", without glue"}.`,
+          ? sentence(`${text} and clamp.`, { clamps: { later: `${text}.` }, brings: "together" })
+          : sentence(`${text}${glued ? "" : ", without glue"}.`, { brings: "together" }),
       ),
     ];
   };

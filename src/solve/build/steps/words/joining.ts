@@ -72,7 +72,9 @@ export function joiningText(
   const drives = moves.flatMap((move) => move.work.flatMap((w) => w.drives));
   // A front that is set is placed before it is fixed; where shims place it, nothing is measured.
   const set = joints.some(({ setWith }) => setWith);
-  const placed = setByShims(work, joints) ? [] : placeTexts(work, moves, up);
+  const placed = setByShims(work, joints)
+    ? []
+    : placeTexts(work, moves, up).map((text) => sentence(text, { brings: "in place" }));
   const scenes = inTurn(moves).map((own) => ({
     ...{ work, moves, up, built, stands, proof, several: moves.length > 1, lowered: isUnderneath(work, moves, up) },
     arriving: own.flatMap((move) => move.arriving),

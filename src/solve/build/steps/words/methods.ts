@@ -26,21 +26,22 @@ type Words = (sides: Sides) => readonly Sentence[];
 
 const glue = (words: string): Sentence => sentence(words, { glues: true });
 const clamp = (words: string, later: string | null = null): Sentence => sentence(words, { clamps: { later } });
+const bring = (words: string): Sentence => sentence(words, { brings: "together" });
 /** A push that closes, and ends with its clamps where it is glued. */
 const pushed = (push: string, glued: boolean): Sentence =>
-  glued ? clamp(`${push} and clamp.`, `${push}.`) : `${push}.`;
+  glued ? sentence(`${push} and clamp.`, { clamps: { later: `${push}.` }, brings: "together" }) : bring(`${push}.`);
 
 const when = (glued: boolean, ...texts: readonly Sentence[]): readonly Sentence[] => (glued ? texts : []);
 
 const tenon: Words = ({ everything, receiving, glued, wedged }) => [
   ...when(glued, glue(`Brush glue into the ${receiving}; thinly on the tenons too.`)),
-  `Push ${everything} together until every shoulder is tight.`,
+  bring(`Push ${everything} together until every shoulder is tight.`),
   ...when(glued, clamp("Clamp across each joint. Wipe off what squeezes out.")),
   ...when(wedged, "Drive a glued wedge into each kerf of the tenons, by turns, and trim flush when dry."),
 ];
 const mitred: Words = ({ everything, glued }) => [
   ...when(glued, glue("Spread glue on the mitres; let the first coat soak into the end grain, then spread a second.")),
-  `Bring ${everything} together until the mitres close from the outer edge to the inner one.`,
+  bring(`Bring ${everything} together until the mitres close from the outer edge to the inner one.`),
   ...when(glued, clamp("Clamp round the whole, with blocks at the corners.")),
 ];
 /** `clamped`: which way, and what keeps the cauls off the ends that come through. */
@@ -48,7 +49,7 @@ const fitted =
   (what: string, clamped: string): Words =>
   ({ everything, glued }) => [
     ...when(glued, glue(`Brush glue thinly on the sides of the ${what}.`)),
-    `Tap ${everything} together with a block of scrap until the ${what} are home.`,
+    bring(`Tap ${everything} together with a block of scrap until the ${what} are home.`),
     ...when(glued, clamp(clamped)),
   ];
 /** Clamps that are counted; or one that holds a joint until it is fastened. */
@@ -68,7 +69,7 @@ const slotted =
 const breadboard = (push: string): Sentence => {
   const turned =
     "Turn the clamps by turns until the shoulder is tight all along, then drive the pegs, without glue but for a drop under the last 1/8 in (3 mm) of each: it may hold in the face of the end, not in the tongue that slides.";
-  return clamp(`${push} and clamp. ${turned}`, `${push}. ${turned}`);
+  return sentence(`${push} and clamp. ${turned}`, { clamps: { later: `${push}. ${turned}` }, brings: "together" });
 };
 
 /** What is done at the moment that a joint closes, by method; others are set against each other. */
@@ -78,19 +79,19 @@ export const METHOD_WORDS: Readonly<Partial<Record<Joint["method"], Words>>> = {
   "haunched tenon": tenon,
   "drawbored tenon": ({ everything, receiving, glued }) => [
     ...when(glued, glue(`Brush glue into the ${receiving}; thinly on the tenons too.`)),
-    `Push ${everything} together until the shoulders are nearly tight: the pegs draw them home.`,
+    bring(`Push ${everything} together until the shoulders are nearly tight: the pegs draw them home.`),
   ],
   "loose tenon": slotted("loose tenons"),
   spline: slotted("splines"),
   biscuits: slotted("biscuits"),
   bridle: ({ everything, glued, drawn }) => [
     ...when(glued, glue("Brush glue on the cheeks.")),
-    `Push ${everything} together until the faces are flush.`,
+    bring(`Push ${everything} together until the faces are flush.`),
     ...when(glued, pressed("cheek", drawn)),
   ],
   "half lap": ({ everything, glued, drawn }) => [
     ...when(glued, glue("Spread glue on the laps.")),
-    `Press ${everything} together at the laps until the faces are flush.`,
+    bring(`Press ${everything} together at the laps until the faces are flush.`),
     ...when(glued, pressed("lap", drawn)),
   ],
   mitre: mitred,
@@ -112,7 +113,7 @@ export const METHOD_WORDS: Readonly<Partial<Record<Joint["method"], Words>>> = {
       glued,
       glue("Brush glue into the housings, and on the last third of the tails only: wet wood swells and sticks."),
     ),
-    `Slide ${these} and ${those} together along the housings, from the open ends.`,
+    bring(`Slide ${these} and ${those} together along the housings, from the open ends.`),
   ],
   "tongue and groove": ({ everything, glued }) => [
     ...when(glued, glue("Brush glue into the grooves.")),
@@ -122,7 +123,7 @@ export const METHOD_WORDS: Readonly<Partial<Record<Joint["method"], Words>>> = {
     ...when(glued, glue("Spread glue on the middle 4 in (100 mm) of the tongue only: the rest must be free to move.")),
     clamped
       ? breadboard(`Push ${these} and ${those} together`)
-      : `Push ${these} and ${those} together until the shoulder is tight.`,
+      : bring(`Push ${these} and ${those} together until the shoulder is tight.`),
   ],
   dowels: ({ everything, glued }) => [pushed(`Push ${everything} together`, glued)],
   "hangs on": ({ those }) => [

@@ -7,6 +7,7 @@ import { featureBox, isSquare } from "../../../design/shapes/feature-box.ts";
 import { type AxisIndex, axisOf, INDICES, triple } from "../../../design/space.ts";
 import type { Feature, Part } from "../../../design.ts";
 import type { Work } from "../draft.ts";
+import { type Sentence, wordsOf } from "../sentence.ts";
 import type { BoxFeature } from "./boxes.ts";
 
 const ROUTED: readonly Feature["kind"][] = ["dado", "groove", "rabbet", "mortise"];
@@ -58,5 +59,5 @@ function stopsAt(part: Part, box: BoxFeature, end: 0 | 1): boolean {
 }
 
 /** What holds of several cuts is told once, after the last of them. */
-export const endsOnce = (texts: readonly string[]): readonly string[] =>
-  texts.filter((text, i) => !isOfEnds(text) || texts.lastIndexOf(text) === i);
+export const endsOnce = (texts: readonly Sentence[]): readonly Sentence[] =>
+  texts.filter((text, i) => !isOfEnds(wordsOf(text)) || texts.lastIndexOf(text) === i);
