@@ -32,7 +32,7 @@ import { boxTexts, roomTexts } from "./words/drawer-room.ts";
 import { WALL_CAUTION } from "./words/fitted.ts";
 import { laysDown } from "./words/glazed.ts";
 import { cornerTexts, insideText, shutIn } from "./words/inside.ts";
-import { joiningText } from "./words/joining.ts";
+import { joiningText, WIPED } from "./words/joining.ts";
 import { GLASS_CAUTION, OPEN_CAUTION, POINT_CAUTION, SCREW_CAUTION } from "./words/joining-cautions.ts";
 import { liftCaution } from "./words/lifting.ts";
 import { markedTexts } from "./words/marked-places.ts";
@@ -181,7 +181,7 @@ function joiningStep(
       ...(hung ? [...whenItHangs(work), "Load it little by little."] : []),
       ...(closing || hung || !glued ? [] : squareTexts(work, joints)),
       ...sticks.flatMap((each) => clearText(work, each)),
-      ...(glued ? inLineTexts(work, joints) : []),
+      ...(glued ? [...inLineTexts(work, joints), WIPED] : []),
       ...(first.arrivesBuilt ? [] : boxTexts(work, everyCopy.map(beforeAndAfter))),
       ...roomTexts(work, first.present, togetherAfter(moves), glued),
       ...copiesText(work, copies),

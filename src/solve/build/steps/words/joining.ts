@@ -113,6 +113,9 @@ export function joiningText(
   ];
 }
 
+/** Hard, it keeps finish from the wood and what comes beside it from its place. Common practice, no source. */
+export const WIPED = "Wipe off what squeezes out while it is wet, in the corners too.";
+
 const isGluing = (told: Sentence): boolean => tells(told, "glues") !== null || tells(told, "apart") !== null;
 
 /** How the work of some moves is driven, and bored on through. */

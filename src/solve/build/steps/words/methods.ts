@@ -36,7 +36,7 @@ const when = (glued: boolean, ...texts: readonly Sentence[]): readonly Sentence[
 const tenon: Words = ({ everything, receiving, glued, wedged }) => [
   ...when(glued, glue(`Brush glue into the ${receiving}; thinly on the tenons too.`)),
   bring(`Push ${everything} together until every shoulder is tight.`),
-  ...when(glued, clamp("Clamp across each joint. Wipe off what squeezes out.")),
+  ...when(glued, clamp("Clamp across each joint.")),
   ...when(wedged, "Drive a glued wedge into each kerf of the tenons, by turns, and trim flush when dry."),
 ];
 const mitred: Words = ({ everything, glued }) => [
