@@ -1,6 +1,7 @@
 /** Lines of numbers beside a view, one for each row: its holes as ticks, its ends named, and between them how many spaces of which size. */
 import type { Item } from "../../document.ts";
 import { BLACK } from "../../palette.ts";
+import { pastTheView } from "../dimension/extension-lines.ts";
 import type { Pen, Spot } from "../drawing.ts";
 import { arrowhead, strokes } from "../ink.ts";
 import { boxAround, type Plate, type Segment } from "../plate.ts";
@@ -183,10 +184,17 @@ function fitted(
 export const reachOf = (set: readonly SetLine[]): number =>
   Math.max(0, ...set.flatMap(({ level, words }) => words.map(({ down }) => level + down + 1))) * LADDER;
 
-/** `spot`: from along the side and out of it to the page; `feet`: from where in the view the extension lines of each come. */
+/** Where lines stand beside a view: from along its side and out of it to the page, and how far out the view itself ends. */
+export interface BesideView {
+  readonly spot: (along: number, out: number) => Spot;
+  readonly level: boolean;
+  readonly end: number;
+}
+
+/** `feet`: from where in the view the extension lines of each come. */
 export function drawLines(
   set: readonly SetLine[],
-  { spot, level }: { readonly spot: (along: number, out: number) => Spot; readonly level: boolean },
+  { spot, level, end }: BesideView,
   feet: readonly (readonly [Spot | null, Spot | null])[],
   plate: Plate,
 ): readonly Item[] {
@@ -202,9 +210,12 @@ export function drawLines(
     const ticks = line.places
       .filter((place) => !taken.some(({ middle, width }) => Math.abs(place - middle) < width / 2 + 2))
       .map((place): Segment => [at(place, -2), at(place, 2)]);
-    const witnesses = ([line.from, line.to] as const).flatMap((along, end): Segment[] => {
-      const foot = feet[i]?.[end as 0 | 1];
-      return foot ? [[foot, at(along)]] : [];
+    const witnesses = ([line.from, line.to] as const).flatMap((along, which): Segment[] => {
+      const foot = feet[i]?.[which as 0 | 1];
+      if (!foot) return [];
+      const origin = spot(along, 0);
+      const from = level ? foot[1] - origin[1] : foot[0] - origin[0];
+      return pastTheView(from, out, end).map(([a, b]) => [spot(along, a), spot(along, b)]);
     });
     for (const run of [...runs, ...witnesses]) plate.addLeader(run);
     const ahead: Spot = level ? [1, 0] : [0, -1];
