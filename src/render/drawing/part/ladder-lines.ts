@@ -48,17 +48,31 @@ const MOST_TRIED = 4000;
 
 /**
  * Where the lines and their texts stand between two limits, as near to the view as may be: no extension line runs through a text.
- * Null where that cannot be.
+ * All of them are told in one form where that can be. Null where they do not go in.
  */
 export function setLines(
   lines: readonly Line[],
   limits: readonly [number, number],
   pen: Pen,
 ): readonly SetLine[] | null {
-  const places = lines.map((line) => {
-    const ways = fitted(line, limits, lines.length + 1, pen);
-    return [...lines, ...lines].flatMap((_, level) => ways.map((way): SetLine => ({ ...way, level })));
-  });
+  const all = lines.map((line) => fitted(line, limits, lines.length + 1, pen));
+  const inForm = (form: (way: Way) => boolean) => searched(all.map((ways) => ways.filter(form)));
+  const alike = [inForm(isApart), inForm(isUnder)].flatMap((set) => (set ? [set] : []));
+  return alike.sort((a, b) => reachOf(a) - reachOf(b))[0] ?? searched(all);
+}
+
+/** The places of a line and its words, whichever the level. */
+type Way = Omit<SetLine, "level">;
+
+/** The ends of a line have figures of their own; or all that is told of it stands in one text below it. */
+const isApart = ({ words }: Way): boolean => words.length > 1;
+const isUnder = ({ words }: Way): boolean => words.every(({ down }) => down > 0);
+
+/** The first places that go together, of the ways of each line. */
+function searched(all: readonly (readonly Way[])[]): readonly SetLine[] | null {
+  const places = all.map((ways) =>
+    [...all, ...all].flatMap((_, level) => ways.map((way): SetLine => ({ ...way, level }))),
+  );
   if (places.some((own) => own.length === 0)) return null;
   let tried = 0;
   const rest = (set: readonly SetLine[]): readonly SetLine[] | null => {
@@ -67,8 +81,8 @@ export function setLines(
     for (const place of own) {
       if (++tried > MOST_TRIED) return null;
       if (!set.every((other) => goTogether(place, other))) continue;
-      const all = rest([...set, place]);
-      if (all !== null) return all;
+      const found = rest([...set, place]);
+      if (found !== null) return found;
     }
     return null;
   };
@@ -137,12 +151,7 @@ const clears = ({ line, level }: SetLine, other: SetLine): boolean =>
  * The ends inside the line, else beside it; what stands between them in the line, or a level farther out; else all in one text after it,
  * before it, or up to `far` levels farther out.
  */
-function fitted(
-  line: Line,
-  [low, high]: readonly [number, number],
-  far: number,
-  pen: Pen,
-): readonly Omit<SetLine, "level">[] {
+function fitted(line: Line, [low, high]: readonly [number, number], far: number, pen: Pen): readonly Way[] {
   const word = (text: string, middle: number): Word => ({
     text,
     middle,
@@ -152,7 +161,7 @@ function fitted(
   const { from, to, ends, words } = line;
   const [first, between, last] = [word(ends[0], 0), word(words, (from + to) / 2), word(ends[1], 0)];
   const side = ARROW + 2;
-  const of = (...set: readonly Word[]): Omit<SetLine, "level"> => ({
+  const of = (...set: readonly Word[]): Way => ({
     ...{ line, words: set },
     low: Math.min(from, ...set.map(({ middle, width }) => middle - width / 2)),
     high: Math.max(to, ...set.map(({ middle, width }) => middle + width / 2)),
