@@ -145,6 +145,17 @@ export class Plate {
     return this.count(around(leader), leader, crosses);
   }
 
+  /** Where an upright line at x, from one height to another, is crossed by level lines of the picture. */
+  crossedAt(x: number, top: number, bottom: number): readonly number[] {
+    const found: number[] = [];
+    this.count({ left: x, right: x, top, bottom }, x, ([[x1, y1], [x2, y2]]) => {
+      if (Math.abs(y1 - y2) < 0.01 && Math.min(x1, x2) < x && x < Math.max(x1, x2) && y1 > top && y1 < bottom)
+        found.push(y1);
+      return false;
+    });
+    return found;
+  }
+
   /** How many lines near a box pass a test against something, each asked once. */
   private count<T>(box: Box, other: T, test: (line: Segment, other: T) => boolean): number {
     const search = ++this.searches;

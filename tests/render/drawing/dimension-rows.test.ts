@@ -1,6 +1,6 @@
 import { describe, expect, test } from "vitest";
 import { spans } from "../../../src/render/drawing/dimension/chain.ts";
-import { roundAbout } from "../../../src/render/drawing/dimension/extension-lines.ts";
+import { extensionLines, roundAbout } from "../../../src/render/drawing/dimension/extension-lines.ts";
 import { drawRows } from "../../../src/render/drawing/dimension/rows.ts";
 import { sideOf } from "../../../src/render/drawing/dimension/side.ts";
 import { stations } from "../../../src/render/drawing/dimension/stations.ts";
@@ -122,6 +122,48 @@ describe("rows of dimensions", () => {
     // ISO 128-2: wide to narrow at least 2 : 1.
     expect(OUTLINE.width / NARROW.width).toBeGreaterThanOrEqual(2);
   });
+});
+
+// A table whose top stands 4 in over its legs on all sides, 30 in high. In inches, by hand.
+test("an extension line from a top that stands over is broken beside the legs: a stub, and what lies below them", () => {
+  const leg = (x: number, y: number) =>
+    part(`leg ${x} ${y}`, "B", "Leg", "board", { body: [x, y, 0, x + 2, y + 2, 29] });
+  const top = part("top", "A", "Top", "board", { body: [0, 0, 29, 48, 24, 30] });
+  const legs = [4, 42].flatMap((x) => [4, 18].map((y) => leg(x, y)));
+  const { items } = threeViews({ ...bench(), parts: [top, ...legs] }, { frame, pen });
+  const all = paths(items).filter(({ stroke, fill }) => stroke && !fill);
+  const upright = (width: number) =>
+    all
+      .filter(({ stroke }) => stroke?.width === width)
+      .flatMap(segmentsOf)
+      .filter(([x1, , x2]) => Math.abs(x1 - x2) < 0.01)
+      .map(([x, y1, , y2]) => ({ x, top: Math.min(y1, y2), bottom: Math.max(y1, y2) }));
+  const wood = upright(OUTLINE.width);
+  const left = Math.min(...wood.map(({ x }) => x));
+  const shortest = Math.min(...wood.filter(({ x }) => Math.abs(x - left) < 0.01).map((l) => l.bottom - l.top));
+  const under = upright(NARROW.width).filter(({ x }) => Math.abs(x - left) < 0.01);
+  // The top is 1 in thick, so the legs are 29 times as long; their feet are where the outer piece begins.
+  const legFoot = Math.max(...wood.filter(({ x }) => x > left + 1).map(({ bottom }) => bottom));
+  expect(under.length).toBeGreaterThan(1);
+  expect(Math.max(...under.filter((l) => l.top < legFoot).map((l) => l.bottom - l.top))).toBeLessThan(
+    (29 * shortest) / 4,
+  );
+  expect(
+    extensionLines(
+      new Map([[200, 30]]),
+      new Map([[200, -60]]),
+      sideOf({ left: 100, top: 100, right: 300, bottom: 400 }, "below"),
+    ),
+  ).toEqual([
+    [
+      [200, 342],
+      [200, 348],
+    ],
+    [
+      [200, 402],
+      [200, 432.5],
+    ],
+  ]);
 });
 
 test("a piece as long and thin as a rod has its captions on the page", () => {

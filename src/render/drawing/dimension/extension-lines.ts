@@ -14,6 +14,19 @@ const FORK = 5;
 /** Where along the side the extension lines stand, and how far out (≤ 0: inside) the wood ends there. */
 export type Feet = ReadonlyMap<number, number>;
 
+/** What would run deeper than this inside the view is broken there, or it would be taken for an edge; so much of it is drawn where it begins. */
+const DEEP = 24;
+const STUB = 6;
+
+/** From a foot to the tip, on the way past where the view ends, all of them so far out: in one piece, or a stub and what is outside. */
+export function pastTheView(foot: number, tip: number, end = 0): readonly (readonly [number, number])[] {
+  if (end - foot < DEEP) return [[foot, tip]];
+  return [
+    [foot, foot + STUB],
+    [end + START, tip],
+  ];
+}
+
 /** From one end of a dimension to the next where they fork: their strokes are told apart. */
 const TOLD_APART = 4;
 
@@ -41,11 +54,14 @@ export function extensionLines(
   return crowds([...ends.keys()]).flatMap((crowd): readonly Segment[] => {
     const foot = Math.max(...crowd.map((at) => feet.get(at) ?? 0)) + START;
     const tips = crowd.map((at): Segment => [side.spot(at, foot), side.spot(tip(at), (ends.get(at) ?? 0) + BEYOND)]);
-    if (crowd.length === 1) return tips;
+    const straight = (at: number, to: number): readonly Segment[] =>
+      pastTheView(foot, to).map(([from, end]) => [side.spot(at, from), side.spot(at, end)]);
+    const [first] = crowd as readonly [number];
+    if (crowd.length === 1) return straight(first, (ends.get(first) ?? 0) + BEYOND);
     const nearest = Math.min(...crowd.map((at) => ends.get(at) ?? 0)) - FORK;
     const middle = crowd.reduce((sum, at) => sum + at, 0) / crowd.length;
     const forks = tips.map(([, to], i): Segment => [side.spot(tip(crowd[i] ?? middle), nearest), to]);
-    return [[side.spot(middle, foot), side.spot(middle, nearest)], ...forks];
+    return [...straight(middle, nearest), ...forks];
   });
 }
 

@@ -1,6 +1,7 @@
 /** Lines of numbers beside a view, one for each row: its holes as ticks, its ends named, and between them how many spaces of which size. */
 import type { Item } from "../../document.ts";
 import { BLACK } from "../../palette.ts";
+import { pastTheView } from "../dimension/extension-lines.ts";
 import type { Pen, Spot } from "../drawing.ts";
 import { arrowhead, strokes } from "../ink.ts";
 import { boxAround, type Plate, type Segment } from "../plate.ts";
@@ -47,17 +48,31 @@ const MOST_TRIED = 4000;
 
 /**
  * Where the lines and their texts stand between two limits, as near to the view as may be: no extension line runs through a text.
- * Null where that cannot be.
+ * All of them are told in one form where that can be. Null where they do not go in.
  */
 export function setLines(
   lines: readonly Line[],
   limits: readonly [number, number],
   pen: Pen,
 ): readonly SetLine[] | null {
-  const places = lines.map((line) => {
-    const ways = fitted(line, limits, lines.length + 1, pen);
-    return [...lines, ...lines].flatMap((_, level) => ways.map((way): SetLine => ({ ...way, level })));
-  });
+  const all = lines.map((line) => fitted(line, limits, lines.length + 1, pen));
+  const inForm = (form: (way: Way) => boolean) => searched(all.map((ways) => ways.filter(form)));
+  const alike = [inForm(isApart), inForm(isUnder)].flatMap((set) => (set ? [set] : []));
+  return alike.sort((a, b) => reachOf(a) - reachOf(b))[0] ?? searched(all);
+}
+
+/** The places of a line and its words, whichever the level. */
+type Way = Omit<SetLine, "level">;
+
+/** The ends of a line have figures of their own; or all that is told of it stands in one text below it. */
+const isApart = ({ words }: Way): boolean => words.length > 1;
+const isUnder = ({ words }: Way): boolean => words.every(({ down }) => down > 0);
+
+/** The first places that go together, of the ways of each line. */
+function searched(all: readonly (readonly Way[])[]): readonly SetLine[] | null {
+  const places = all.map((ways) =>
+    [...all, ...all].flatMap((_, level) => ways.map((way): SetLine => ({ ...way, level }))),
+  );
   if (places.some((own) => own.length === 0)) return null;
   let tried = 0;
   const rest = (set: readonly SetLine[]): readonly SetLine[] | null => {
@@ -66,8 +81,8 @@ export function setLines(
     for (const place of own) {
       if (++tried > MOST_TRIED) return null;
       if (!set.every((other) => goTogether(place, other))) continue;
-      const all = rest([...set, place]);
-      if (all !== null) return all;
+      const found = rest([...set, place]);
+      if (found !== null) return found;
     }
     return null;
   };
@@ -136,12 +151,7 @@ const clears = ({ line, level }: SetLine, other: SetLine): boolean =>
  * The ends inside the line, else beside it; what stands between them in the line, or a level farther out; else all in one text after it,
  * before it, or up to `far` levels farther out.
  */
-function fitted(
-  line: Line,
-  [low, high]: readonly [number, number],
-  far: number,
-  pen: Pen,
-): readonly Omit<SetLine, "level">[] {
+function fitted(line: Line, [low, high]: readonly [number, number], far: number, pen: Pen): readonly Way[] {
   const word = (text: string, middle: number): Word => ({
     text,
     middle,
@@ -151,7 +161,7 @@ function fitted(
   const { from, to, ends, words } = line;
   const [first, between, last] = [word(ends[0], 0), word(words, (from + to) / 2), word(ends[1], 0)];
   const side = ARROW + 2;
-  const of = (...set: readonly Word[]): Omit<SetLine, "level"> => ({
+  const of = (...set: readonly Word[]): Way => ({
     ...{ line, words: set },
     low: Math.min(from, ...set.map(({ middle, width }) => middle - width / 2)),
     high: Math.max(to, ...set.map(({ middle, width }) => middle + width / 2)),
@@ -183,10 +193,17 @@ function fitted(
 export const reachOf = (set: readonly SetLine[]): number =>
   Math.max(0, ...set.flatMap(({ level, words }) => words.map(({ down }) => level + down + 1))) * LADDER;
 
-/** `spot`: from along the side and out of it to the page; `feet`: from where in the view the extension lines of each come. */
+/** Where lines stand beside a view: from along its side and out of it to the page, and how far out the view itself ends. */
+export interface BesideView {
+  readonly spot: (along: number, out: number) => Spot;
+  readonly level: boolean;
+  readonly end: number;
+}
+
+/** `feet`: from where in the view the extension lines of each come. */
 export function drawLines(
   set: readonly SetLine[],
-  { spot, level }: { readonly spot: (along: number, out: number) => Spot; readonly level: boolean },
+  { spot, level, end }: BesideView,
   feet: readonly (readonly [Spot | null, Spot | null])[],
   plate: Plate,
 ): readonly Item[] {
@@ -202,9 +219,12 @@ export function drawLines(
     const ticks = line.places
       .filter((place) => !taken.some(({ middle, width }) => Math.abs(place - middle) < width / 2 + 2))
       .map((place): Segment => [at(place, -2), at(place, 2)]);
-    const witnesses = ([line.from, line.to] as const).flatMap((along, end): Segment[] => {
-      const foot = feet[i]?.[end as 0 | 1];
-      return foot ? [[foot, at(along)]] : [];
+    const witnesses = ([line.from, line.to] as const).flatMap((along, which): Segment[] => {
+      const foot = feet[i]?.[which as 0 | 1];
+      if (!foot) return [];
+      const origin = spot(along, 0);
+      const from = level ? foot[1] - origin[1] : foot[0] - origin[0];
+      return pastTheView(from, out, end).map(([a, b]) => [spot(along, a), spot(along, b)]);
     });
     for (const run of [...runs, ...witnesses]) plate.addLeader(run);
     const ahead: Spot = level ? [1, 0] : [0, -1];

@@ -43,7 +43,6 @@ export function placesOf(lying: Lying, ladders: readonly Ladder[]): Places {
   const kept: [number, number][] = [];
   const middles: [number[], number[], number[]] = [[], [], []];
   const onEdge: [number[], number[], number[]] = [[], [], []];
-  const before: [number[], number[], number[]] = [[], [], []];
   const intoEdge = (way: Vec): boolean => dot(way, lying.edge.towards) < -0.9 * norm(way) * norm(lying.edge.towards);
   const edgeCuts = part.features.flatMap((f) => ("into" in f && intoEdge(f.into) ? [boxOf(f)] : []));
   const add = (p: InPart, which: readonly boolean[], to = at): void => {
@@ -57,10 +56,8 @@ export function placesOf(lying: Lying, ladders: readonly Ladder[]): Places {
   for (const edge of realEdges(part.solid)) {
     if (edge.smooth) continue;
     if (wasThere(part, edge)) {
-      const ends = [frame(edge.from), frame(edge.to)] as const;
-      kept.push(...ends.map(([u]) => [u, u] as [number, number]));
-      const isLevel = [0, 1, 2].map((i) => Math.abs((ends[0][i] as number) - (ends[1][i] as number)) <= TOLERANCE);
-      add(ends[0], isLevel, before);
+      // Told where it was cut: a figure of it beside those of now would be taken for one of them.
+      kept.push(...[edge.from, edge.to].map(frame).map(([u]) => [u, u] as [number, number]));
       continue;
     }
     if (part.features.some((feature) => feature.kind === "chamfer" && onPlane(feature, edge.from, edge.to))) continue;
@@ -98,8 +95,7 @@ export function placesOf(lying: Lying, ladders: readonly Ladder[]): Places {
     (inner.has(hole) ? between : kept).push(own);
   }
   const told = ([0, 1, 2] as const).map((i) => {
-    const now = [...at[i], ...(i === 0 ? [] : onEdge[i])];
-    const all = once([...now, ...middles[i], ...(i === 0 ? [] : mistaken(before[i], now))]);
+    const all = once([...at[i], ...(i === 0 ? [] : onEdge[i]), ...middles[i]]);
     const runs = runsOf(all);
     const inside = new Set(runs.flatMap((run) => run.inside));
     return { all, places: all.filter((value) => !inside.has(value)), runs: runs.map(({ row }) => row) };
@@ -125,16 +121,6 @@ function insideOf({ axis, row, holes }: Ladder, along: (hole: Hole) => number): 
   const near = ((SPACES + 0.5) * (row.to - row.from)) / row.spaces;
   if (axis !== 0) return [];
   return holes.filter((hole) => along(hole) > row.from + near && along(hole) < row.to - near);
-}
-
-/** Closer than this, 10 mm, the number of one line is read as that of the other. */
-const CLOSE = 160_000;
-
-/** Of lines that were there before, those so close to what is cut now that its numbers would be taken for theirs: they have their own. */
-function mistaken(before: readonly number[], now: readonly number[]): readonly number[] {
-  const [low, high] = [Math.min(...now), Math.max(...now)];
-  const inner = now.filter((value) => value - low > 2 * TOLERANCE && high - value > 2 * TOLERANCE);
-  return before.filter((old) => inner.some((value) => Math.abs(old - value) < CLOSE));
 }
 
 /** With more numbers above the face, those of the edge stand below it. */

@@ -14,6 +14,8 @@ import type { Sheet } from "./sheet.ts";
 
 /** From a hole or the side of a view to the extension line of its row. */
 const OFF = 4;
+/** From the right of the face to its upright lines. */
+const OUT = 6;
 
 export function rowLines(
   { lies, face }: Sheet,
@@ -43,10 +45,15 @@ export function rowLines(
   const feet = (set: readonly SetLine[], lengthwise: boolean) =>
     of(lengthwise).map((ladder, i) => feetOf(ladder, (set[i] as SetLine).line));
   return [
-    ...drawLines(level, { level: true, spot: (s, out) => [s, start + out] }, feet(level, true), plate),
+    ...drawLines(
+      level,
+      { level: true, spot: (s, out) => [s, start + out], end: foot - start },
+      feet(level, true),
+      plate,
+    ),
     ...drawLines(
       upright,
-      { level: false, spot: (s, out) => [right - LADDER / 2 + 6 + out, -s] },
+      { level: false, spot: (s, out) => [right - LADDER / 2 + OUT + out, -s], end: -OUT },
       feet(upright, false),
       plate,
     ),

@@ -68,6 +68,29 @@ const TRIED = SHARES.flatMap((share) => ASIDE.map((aside) => ({ share, aside }))
 /** Whether a number goes into it, at so many points for each unit. */
 export const isTold = ({ from, to }: Clear, scale: number): boolean => toNumber(subtract(to, from)) * scale >= LEAST;
 
+/** On either side of an edge that a line runs across, it is broken so far: it stands before what lies behind. */
+const BROKEN = 2.5;
+
+/** Up the page from `foot` to `head` at x, broken at what it crosses. */
+function between(foot: number, head: number, crossed: readonly number[], x: number): readonly Segment[] {
+  const gaps = [...crossed].sort((a, b) => b - a).map((y) => [y + BROKEN, y - BROKEN] as const);
+  const starts = [foot, ...gaps.map(([, over]) => over)];
+  const stops = [...gaps.map(([under]) => under), head];
+  return starts.flatMap((from, i): readonly Segment[] => {
+    const to = stops[i] as number;
+    return from - to > SPECK
+      ? [
+          [
+            [x, from],
+            [x, to],
+          ],
+        ]
+      : [];
+  });
+}
+/** In points: less of a line is nothing to be seen. */
+const SPECK = 0.5;
+
 export function drawClear(all: readonly Clear[], fit: Fit, plate: Plate, pen: Pen): readonly Item[] {
   return all.flatMap(({ from, to, left, right }) => {
     const text = pen.print(subtract(to, from));
@@ -90,8 +113,9 @@ export function drawClear(all: readonly Clear[], fit: Fit, plate: Plate, pen: Pe
       ];
       for (const line of lines) plate.addLeader(line);
       plate.addBox(box);
+      const drawn = lines.flatMap(([[, a], [, b]]) => between(a, b, plate.crossedAt(x, b, a), x));
       return [
-        ...strokes(lines, NARROW),
+        ...strokes(drawn, NARROW),
         arrowhead([x, foot], [0, 1], BLACK),
         arrowhead([x, head], [0, -1], BLACK),
         item,

@@ -147,7 +147,7 @@ export function drawSetOut(set: SetOut, { points: k }: Scale, pen: Pen): Panel {
       ...set.holes.flatMap((hole) => drawHole(hole, spot(toNumber(hole.x), toNumber(hole.y)), k)),
       ...ordinatesAlong(above, "above", top, left, plate, pen),
       ...ordinatesLeft(beside, { left, bent: drops, long: LEADER }, plate, pen),
-      ...drawLines(lines, { level: true, spot: (s, out) => [s, foot + 4 + out] }, feet, plate),
+      ...drawLines(lines, { level: true, spot: (s, out) => [s, foot + 4 + out], end: -4 }, feet, plate),
     ],
     width,
     height,
