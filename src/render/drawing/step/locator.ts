@@ -75,7 +75,7 @@ export function located(
 }
 
 /** Runs in one line that lie end to end as one: an edge between dovetails is many short ones. In points. */
-function joinedUp(all: readonly Segment[]): readonly Segment[] {
+export function joinedUp(all: readonly Segment[]): readonly Segment[] {
   const lines = new Map<string, { readonly at: Spot; readonly way: Spot; readonly runs: [number, number][] }>();
   for (const [a, b] of all) {
     const { along, distance } = heading(a, b);
