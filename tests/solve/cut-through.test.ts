@@ -34,6 +34,30 @@ describe("what a section through a joint tells", () => {
     ]);
   });
 
+  // Beads of 1/4 by 3/4 in over rabbets of 3/8 by 1/8 in, in which the pane has 1/16 in of play: half of the bead lies on 3/8 in of wood, its screws in the middle of that.
+  test("a pane in its rabbet below its bead, screwed at an end and nailed in a door", () => {
+    const told = (...[bead, nail, hold, pane]: string[]) => [
+      [`from the edge of ${bead} on the wood to the middle of the ${nail}`, inches(3, 16)],
+      [`how wide ${bead} is`, inches(3, 4)],
+      [`how thick ${bead} is`, inches(1, 4)],
+      [`how deep the rabbet in ${hold} is`, inches(1, 8)],
+      [`the play of ${pane}`, inches(1, 16)],
+      ["how wide the rabbet is", inches(3, 8)],
+    ];
+    expect(sizes("old-plans/china-closet", "Put in the long pane\u00a0(AA), at the left")).toEqual(
+      told("L", "wood screw", "K", "AA"),
+    );
+    expect(sizes("old-plans/china-closet", "Put in the pane\u00a0(AB), at the left")).toEqual(
+      told("M", "brad", "E", "AB"),
+    );
+  });
+
+  test("its mirror image is not shown again", () => {
+    const title = "Put in the long pane\u00a0(AA), at the right";
+    expect(built("old-plans/china-closet").steps.map((each) => each.title)).toContain(title);
+    expect(cutIn("old-plans/china-closet", title)).toBeUndefined();
+  });
+
   // Lid 1/2 in above the case; leaves 3/4 in, of which (1/2 - 1/4) / 2 in beside the knuckle lies over the gap.
   test("a hinge on the face", () => {
     expect(sizes("rope-chest", "Hang the lid")).toEqual([

@@ -4,6 +4,7 @@ import type { Step } from "../../solve/build.ts";
 import { cutDrawing } from "../drawing/cut-through/cut-drawing.ts";
 import { viewOf } from "../drawing/cut-through/faces.ts";
 import { LETTERS } from "../drawing/cut-through/letters.ts";
+import { ceilingOf } from "../drawing/step/scene.ts";
 import { TYPE } from "../style.ts";
 import { paragraph } from "../typeset/atom.ts";
 import type { Rich } from "../typeset/lines.ts";
@@ -22,11 +23,12 @@ export const withCut =
   (above: Drawn): Drawn => {
     const { build, pen, printer } = plan;
     const shown = new Set([...step.shows.fresh, ...step.shows.present]);
+    const ceiling = ceilingOf(step);
     // A letter stands for one thing in a step.
     const letters = LETTERS.slice(above.lettered ?? 0);
-    const section = picture(cutDrawing(build, cut, shown, { width, height: HIGH, pen, letters }));
+    const section = picture(cutDrawing(build, cut, shown, { width, height: HIGH, pen, ceiling, letters }));
     const text: Rich = [
-      { text: `Cut through ${cut.what}, seen from ${viewOf(cut).name}. `, font: "regular" },
+      { text: `Cut through ${cut.what}, seen from ${viewOf(cut, ceiling).name}. `, font: "regular" },
       ...cut.sizes.flatMap(({ says, size, isPlace }, i, all): Exclude<Rich, string>[number][] => [
         { text: letters[i] ?? "", font: "italic" },
         {

@@ -3,11 +3,12 @@ import { picturePoint, type View } from "../../../geometry/picture/index.ts";
 import type { Point2, Vec } from "../../../geometry/types.ts";
 import { dot } from "../../../geometry/vec.ts";
 import type { CutThrough, Rod } from "../../../solve/build/model/cut-through.ts";
+import { panesOf } from "../../../solve/build/order/glazing.ts";
 import type { Build } from "../../../solve/build.ts";
 import type { Point } from "../../../solve/design.ts";
-import { toNumber, UNITS_PER_INCH } from "../../../units/index.ts";
+import { type Length, toNumber, UNITS_PER_INCH } from "../../../units/index.ts";
 import type { Item } from "../../document.ts";
-import { METAL, TINT, WHITE } from "../../palette.ts";
+import { GLASS, METAL, TINT, WHITE } from "../../palette.ts";
 import { circle } from "../../shapes.ts";
 import { TYPE } from "../../style.ts";
 import { type Drawing, NOT_TO_SCALE, type Pen } from "../drawing.ts";
@@ -39,10 +40,17 @@ export function cutDrawing(
     width,
     height,
     pen,
+    ceiling,
     letters: letter = LETTERS,
-  }: { readonly width: number; readonly height: number; readonly pen: Pen; readonly letters?: string },
+  }: {
+    readonly width: number;
+    readonly height: number;
+    readonly pen: Pen;
+    readonly ceiling: Vec;
+    readonly letters?: string;
+  },
 ): Drawing & { readonly height: number } {
-  const view = viewOf(cut);
+  const view = viewOf(cut, ceiling);
   const flat = (p: Point): Point2 => picturePoint(view, toVec(p));
   const metal = build.hardware.filter(({ id }) => cut.hardware.includes(id));
   const pieces = metal.map(({ solid }) => cutFaces(solid, cut, view));
@@ -110,9 +118,10 @@ export function cutDrawing(
   ];
   for (const each of lined) plate.addLine(each);
   const [hung] = cut.parts;
+  const glass = panesOf(build.design);
   const drawn: readonly Item[] = [
     ...solids.flatMap((each) => [
-      ...fills(each.inside, each.id === hung ? TINT.middle : TINT.light),
+      ...fills(each.inside, glass.has(each.id) ? GLASS : each.id === hung ? TINT.middle : TINT.light),
       ...strokes(each.edges, OUTLINE),
     ]),
     ...bores.flatMap((bore) => [...fills(inside([bore]), WHITE), ...strokes(edges([bore]), FINE)]),
@@ -164,6 +173,7 @@ function partsOf({ from, to, diameter, head }: Rod, axis: 0 | 1 | 2) {
   const shank = barOf(a, b, toNumber(diameter), axis);
   if (!head) return [shank];
   const long = Math.max(1, ...a.map((_, i) => off(a, b, i)));
+  if (head.sunk) return [shank, taperOf(a, b, { ...head, shank: toNumber(diameter) }, axis)];
   const out = a.map((c, i) => c + ((c - (b[i] ?? c)) / long) * toNumber(head.height));
   return [shank, barOf(out, a, toNumber(head.diameter), axis)];
 }
@@ -175,6 +185,22 @@ function barOf(from: readonly number[], to: readonly number[], wide: number, axi
   const corner = (p: readonly number[], side: number): Vec =>
     p.map((c, i) => (i === across ? c + (side * wide) / 2 : c)) as unknown as Vec;
   return [corner(from, 1), corner(to, 1), corner(to, -1), corner(from, -1)];
+}
+
+/** A head that is sunk, widest at the face that it is flush with: as deep as it is wider than the shank on each side, 90° in all. */
+function taperOf(
+  from: readonly number[],
+  to: readonly number[],
+  { diameter, shank }: { readonly diameter: Length; readonly shank: number },
+  axis: 0 | 1 | 2,
+): readonly Vec[] {
+  const wide = toNumber(diameter);
+  const long = Math.max(1, ...from.map((_, i) => off(from, to, i)));
+  const deep = Math.max(0, wide - shank) / 2;
+  const foot = from.map((c, i) => c + (((to[i] ?? c) - c) / long) * deep);
+  const [a, , , d] = barOf(from, foot, wide, axis);
+  const [, b, c] = barOf(from, foot, shank, axis);
+  return [a, b, c, d] as readonly Vec[];
 }
 
 const off = (from: readonly number[], to: readonly number[], i: number): number =>

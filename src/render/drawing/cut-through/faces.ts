@@ -2,7 +2,7 @@
 import { type View, viewFrom, visibleFaces } from "../../../geometry/picture/index.ts";
 import { axisPlane } from "../../../geometry/plane.ts";
 import { cut, isEmpty } from "../../../geometry/solid.ts";
-import type { Point2, Solid } from "../../../geometry/types.ts";
+import type { Point2, Solid, Vec } from "../../../geometry/types.ts";
 import { dot, norm } from "../../../geometry/vec.ts";
 import type { CutThrough } from "../../../solve/build/model/cut-through.ts";
 import { add, rational, subtract } from "../../../units/index.ts";
@@ -10,13 +10,13 @@ import { add, rational, subtract } from "../../../units/index.ts";
 /** So thick a slice is looked at, in units of 1/16 µm. */
 const SLICE = rational(16);
 
-/** Level planes from above, upright ones from the right or the front. */
-export const viewOf = ({ axis }: Pick<CutThrough, "axis">): View =>
-  axis === 2
-    ? viewFrom("above", [0, 0, 1], [0, 1, 0])
-    : axis === 0
-      ? viewFrom("the right", [1, 0, 0], [0, 0, 1])
-      : viewFrom("the front", [0, -1, 0], [0, 0, 1]);
+/** What is level as the work lies from above, upright planes from the right, the front or the top of the piece; `ceiling`: what points up there. */
+export function viewOf({ axis }: Pick<CutThrough, "axis">, ceiling: Vec): View {
+  const isLevel = ceiling[axis] !== 0;
+  const towards: Vec = isLevel ? ceiling : axis === 0 ? [1, 0, 0] : axis === 1 ? [0, -1, 0] : [0, 0, 1];
+  const name = isLevel ? "above" : (["the right", "the front", "the top"] as const)[axis];
+  return viewFrom(name, towards, isLevel ? (axis === 2 ? [0, 1, 0] : [0, 0, 1]) : ceiling);
+}
 
 export function cutFaces(solid: Solid, { axis, at }: CutThrough, view: View): readonly (readonly Point2[])[] {
   const [low, high] = view.towards[axis] > 0 ? [subtract(at, SLICE), at] : [at, add(at, SLICE)];

@@ -15,7 +15,7 @@ const SMALL = 25;
 /** What is new takes so much of the picture, and is drawn so many times larger than in the whole: less is not worth it, more shows no surroundings. */
 const SHARE = 0.5;
 export const LEAST = 1.6;
-const MOST = 6;
+export const MOST = 6;
 
 /** The rectangle around what has to be seen, where it goes and how it is fastened; null where the whole shows it. */
 export function focusOf(scene: Scene, view: View, scale: number, seen: (id: string) => number): Extent | null {

@@ -25,7 +25,7 @@ import { enlarged } from "./enlarge.ts";
 import { located } from "./locator.ts";
 import { marksOf } from "./marks.ts";
 import { ceilingOf } from "./scene.ts";
-import { drawDriven, rodsOf } from "./screws.ts";
+import { drawDriven, onlyRings, rodsOf } from "./screws.ts";
 import { shotOf, sizeFor, type Taken } from "./shot.ts";
 import { sideSeen } from "./side-seen.ts";
 
@@ -118,7 +118,8 @@ function paint(
     stage,
     groups.map(({ along }) => along),
   ).flatMap((run) => (window ? segmentIn(window, run) : [run]));
-  const driven = screws.flatMap((screw) => drawDriven(screw, stage, fit, plate));
+  const rings = onlyRings(screws, (p) => fit.spot(view, p));
+  const driven = screws.flatMap((screw) => drawDriven(screw, stage, fit, plate, rings.has(screw.id)));
   const arms = scene.arms.flatMap(([from, to]) =>
     stage
       .look(from, to)
@@ -178,7 +179,7 @@ function paint(
       ...close,
       ...words.items,
       ...placeBalloons(marks, plate, pen, ground, { toll: offTheLine(words, pen) }),
-      ...(window ? located(shot.frame, window, taken.close?.whole ?? taken, scene, view) : []),
+      ...(window ? located(shot.frame, window, taken.close?.whole ?? taken, scene, view, scene.arms) : []),
     ],
     alt:
       stepInWords(build, step, view) +

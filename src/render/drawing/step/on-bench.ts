@@ -34,8 +34,10 @@ interface Kind {
   readonly done?: Omit<Done, "id">;
 }
 
-/** So many pieces are drawn one by one; of more only one of each kind. */
-const MOST = 12;
+/** So many pieces are drawn one by one; of more only one of each kind, but for so many where the picture is no more than so many times as wide by that. */
+const FEW = 12;
+const MOST = 20;
+const WIDER = 1.5;
 /** Between pieces alike, and between kinds, as shares of the longest. */
 const CLOSE = 0.02;
 const APART = 0.06;
@@ -44,11 +46,15 @@ export function laidOnBench(build: Build, step: Step): Laid {
   const kinds = kindsOf(build, step);
   const all = kinds.reduce((sum, { count }) => sum + count, 0);
   const longest = Math.max(1, ...kinds.map(({ solid }) => sizeOf(solid)[0]));
-  const stacks = kinds.map((kind) => stackOf(kind, all <= MOST ? kind.count : 1, CLOSE * longest));
-  return inColumns(
-    stacks.toSorted((a, b) => b.size[0] - a.size[0]),
-    APART * longest,
-  );
+  const laid = (drawn: (kind: Kind) => number) =>
+    inColumns(
+      kinds.map((kind) => stackOf(kind, drawn(kind), CLOSE * longest)).toSorted((a, b) => b.size[0] - a.size[0]),
+      APART * longest,
+    );
+  const each = laid(({ count }) => (all <= MOST ? count : 1));
+  if (all <= FEW || all > MOST) return each.laid;
+  const one = laid(() => 1);
+  return each.size <= WIDER * one.size ? each.laid : one.laid;
 }
 
 function kindsOf(build: Build, step: Step): readonly Kind[] {
@@ -192,7 +198,7 @@ function triangle([long, across, high]: Vec): Laid["pencil"] {
 }
 
 /** The longest first, from the front to the back, in so many columns as make the picture smallest. */
-function inColumns(stacks: readonly Stack[], gap: number): Laid {
+function inColumns(stacks: readonly Stack[], gap: number): { readonly size: number; readonly laid: Laid } {
   let best: { readonly size: number; readonly laid: Laid } | null = null;
   let most = -gap;
   for (const { size } of stacks) {
@@ -200,7 +206,7 @@ function inColumns(stacks: readonly Stack[], gap: number): Laid {
     const tried = columnsOf(stacks, most, gap);
     if (!best || tried.size < best.size - 1e-6) best = tried;
   }
-  return best?.laid ?? { items: [], pencil: [] };
+  return best ?? { size: 0, laid: { items: [], pencil: [] } };
 }
 
 /** Columns no deeper than `most`, where a stack goes in at all. */

@@ -41,6 +41,23 @@ export function manyNails(fasteners: readonly Fastener[]): ReadonlySet<string> {
   return new Set(nails.length > FEW ? nails.map(({ id }) => id) : []);
 }
 
+/** Screws nearer to one another on the page than this, in points, are a tangle where there are many: every other is only a ring. */
+const TANGLED = 16;
+
+/** Ids of those of which only the mouth is drawn, a ring: each stands near to one that is drawn whole. */
+export function onlyRings(all: readonly Driven[], spot: (p: Vec) => Point2): ReadonlySet<string> {
+  const screws = all.filter(({ isDowel, isOneOfMany, off }) => !isDowel && !isOneOfMany && !off);
+  if (screws.length <= FEW) return new Set();
+  const whole: Point2[] = [];
+  const rings = new Set<string>();
+  for (const { id, mouth } of screws) {
+    const at = spot(mouth);
+    if (whole.some((each) => heading(each, at).distance < TANGLED)) rings.add(id);
+    else whole.push(at);
+  }
+  return rings;
+}
+
 /** `solidOf` and `shiftOf` tell of the parts of the picture; `gap` is between the point and the hole. */
 export function driven(
   fastener: Fastener,
@@ -120,7 +137,17 @@ function crossed({ mouth, direction }: Driven, stage: Stage, fit: Fit, plate: Pl
   return strokes([arm(1), arm(-1)], NAIL);
 }
 
-export function drawDriven(one: Driven, stage: Stage, fit: Fit, plate: Plate): readonly Item[] {
+/** Nothing where the mouth is not seen. */
+function ringed({ mouth, direction }: Driven, stage: Stage, fit: Fit, plate: Plate): readonly Item[] {
+  if (stage.hides(plus(mouth, times(direction, -32)))) return [];
+  const [x, y] = fit.spot(stage.view, mouth);
+  plate.addBox(boxAround(x, y, 2 * CROSS, 2 * CROSS));
+  return [circle(x, y, CROSS, { stroke: NAIL, fill: WHITE })];
+}
+
+/** `isRing`: only where it goes in. */
+export function drawDriven(one: Driven, stage: Stage, fit: Fit, plate: Plate, isRing = false): readonly Item[] {
+  if (isRing) return ringed(one, stage, fit, plate);
   if (one.isOneOfMany) return crossed(one, stage, fit, plate);
   const spot = (p: Vec) => fit.spot(stage.view, p);
   const [head, point, mouth] = [spot(one.head), spot(one.point), spot(one.mouth)];

@@ -1,11 +1,11 @@
 /** How large a step's picture is, and what of it is drawn. */
 import { picturePoint, type View } from "../../../geometry/picture/index.ts";
-import type { VisibleFace } from "../../../geometry/types.ts";
+import type { Point2, VisibleFace } from "../../../geometry/types.ts";
 import type { Build, Step } from "../../../solve/build.ts";
 import { UNITS_PER_INCH } from "../../../units/index.ts";
 import type { Frame } from "../../style.ts";
 import { type Extent, extentOf, extentOfItems, type Fit, fitInto, heightOf, scaleInto, widthOf } from "../fit.ts";
-import type { Picture } from "../picture.ts";
+import { type Picture, SPECK } from "../picture.ts";
 import { seenArea } from "../targets.ts";
 import { UNDER, underLines } from "./captions.ts";
 import { clipped, focusOf, LEAST, segmentIn, windowAround, windowOn } from "./close-up.ts";
@@ -66,7 +66,8 @@ export function shotOf(taken: Taken, frame: Frame, scale: number, isWhole = fals
     const main = { ...room, height: Math.min(frame.height - lines, HIGHEST) };
     const window = windowAround(close.focus, extent, main, LARGEST);
     const fit = fitInto(window.extent, main, window.scale);
-    return { frame: main, fit, ...clipped(picture, faces, window.extent), window: window.extent };
+    const shown = clipped(withoutSpecks(picture, window.scale), faces, window.extent);
+    return { frame: main, fit, ...shown, window: window.extent };
   }
   const focus = close
     ? close.focus
@@ -87,9 +88,23 @@ export function shotOf(taken: Taken, frame: Frame, scale: number, isWhole = fals
   const size = focus ? Math.max(widthOf(focus), heightOf(focus)) : 0;
   const largest = alone ? Math.min(LARGEST, Math.max(ENOUGH / Math.max(1, size), LEAST * scale)) : LARGEST;
   const window = focus && windowOn(focus, extent, main, { scale, largest, tells: alone ? tells : () => true });
-  if (!window) return { frame, fit: fitInto(extent, inner(frame), scale), picture, faces, window: null };
+  const clean = withoutSpecks(picture, window?.scale ?? scale);
+  if (!window) return { frame, fit: fitInto(extent, inner(frame), scale), picture: clean, faces, window: null };
   const fit = fitInto(window.extent, main, window.scale);
-  return { frame: main, fit, ...clipped(picture, faces, window.extent), window: window.extent };
+  return { frame: main, fit, ...clipped(clean, faces, window.extent), window: window.extent };
+}
+
+/** Without what is too short on the page at this scale. */
+function withoutSpecks(picture: Picture, scale: number): Picture {
+  const least = SPECK.step / scale;
+  const isLong = ([[a, b], [c, d]]: readonly [Point2, Point2]): boolean =>
+    (c - a) * (c - a) + (d - b) * (d - b) >= least * least;
+  const lines = picture.lines.map((line) => ({
+    ...line,
+    visible: line.visible.filter(isLong),
+    hidden: line.hidden.filter(isLong),
+  }));
+  return { ...picture, lines };
 }
 
 export function sceneExtent({ items, screws }: Scene, view: View): Extent {

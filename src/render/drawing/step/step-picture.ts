@@ -14,6 +14,7 @@ import { shareSeen } from "../visibility.ts";
 import type { StepPicture, StepPictureOptions } from "./asked.ts";
 import { BUTTON_CUT, seatsOf } from "./button-cut.ts";
 import { closeSide } from "./close-side.ts";
+import { MOST as LARGEST_CLOSE } from "./close-up.ts";
 import { drawnOnce, type Painted } from "./drawn.ts";
 import { pictureFromAbove } from "./from-above.ts";
 import { mouthsOf } from "./mouths.ts";
@@ -74,7 +75,8 @@ export function stepPicture(build: Build, whatIsDone: Step, options: StepPicture
     const fit = fitInto(extent, size, sizeFor(extent, size, before?.scale ?? null));
     const behind = isAlone ? hiddenIn(of, from) : NOTHING;
     const picture = takePicture(of.items, from, fit, {
-      ...{ clear, speck: SPECK.step, hidden: behind.size > 0 },
+      // What is a speck in the whole is an edge in a picture of its surroundings.
+      ...{ clear, speck: SPECK.step / LARGEST_CLOSE, hidden: behind.size > 0 },
     });
     return { build, step: at, scene: of, view: from, extent, picture, behind, faces: picture.sight.faces() };
   };

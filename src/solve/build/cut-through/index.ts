@@ -1,4 +1,4 @@
-/** What a step closes or bores that only a section shows: hinges, bolts in cross dowels, figure-eight fasteners; what has the same sizes once. */
+/** What a step closes or bores that only a section shows: hinges, bolts in cross dowels, figure-eight fasteners, panes below their beads; what has the same sizes once. */
 import type { Build, Step } from "../../build.ts";
 import type { CutThrough } from "../model/cut-through.ts";
 import { mountedAt } from "../mounted.ts";
@@ -6,6 +6,7 @@ import { crossDowelCut } from "./cross-dowel.ts";
 import { cupHingeCut } from "./cup-hinge.ts";
 import { figureEightCut, recessCut } from "./figure-eight.ts";
 import { hingeCut } from "./hinge.ts";
+import { paneCut } from "./pane.ts";
 
 /** By the number of the first step that shows it. */
 export function cutsThrough(build: Build): ReadonlyMap<number, CutThrough> {
@@ -39,6 +40,12 @@ function closedIn(build: Build, step: Step): readonly CutThrough[] {
     ...build.fasteners.flatMap((each) =>
       driven.has(each.id) ? (crossDowelCut(build, each) ?? figureEightCut(build, build.holes, each) ?? []) : [],
     ),
+    ...[
+      paneCut(
+        build,
+        build.fasteners.filter(({ id }) => driven.has(id)),
+      ),
+    ].filter((cut) => cut !== null),
   ];
 }
 

@@ -8,8 +8,8 @@ export interface CutThrough {
   /** The plane: square to this axis, so far along it. */
   readonly axis: 0 | 1 | 2;
   readonly at: Length;
-  /** Ids of the two parts that are joined. */
-  readonly parts: readonly [string, string];
+  /** Ids of the parts that are joined, first the one in another tint. */
+  readonly parts: readonly [string, string, ...string[]];
   /** Ids of hardware that the plane meets. */
   readonly hardware: readonly string[];
   /** Bores that lie in the plane. */
@@ -25,8 +25,8 @@ export interface Rod {
   readonly from: Point;
   readonly to: Point;
   readonly diameter: Length;
-  /** Absent: it has none. */
-  readonly head?: { readonly diameter: Length; readonly height: Length };
+  /** Absent: it has none; `sunk`: it tapers into the wood, flush with it. */
+  readonly head?: { readonly diameter: Length; readonly height: Length; readonly sunk?: boolean };
   /** Written beside it. */
   readonly name?: string;
 }

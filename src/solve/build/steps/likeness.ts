@@ -124,9 +124,9 @@ function inBlocks(texts: readonly Sentence[]): readonly (readonly Sentence[])[] 
   return blocks;
 }
 
-/** "what is left standing", "right through": no sides; "3/4 in from the left face" of what lies midway: the same from the right one. */
+/** "what is left standing", "right through": no sides; "3/4 in from the left face" of what lies midway: the same from the right one; "the left and the right": both. */
 const NO_SIDE = new RegExp(
-  `\\b(?:(?:is|are|be) left|left over|right (?:through|way|angles?)|right-angle|(?:left|right|front|back) (?:face|edge|end)(?=${MIDWAY}))(?![\\w-])`,
+  `\\b(?:(?:the )?(?:left and (?:the )?right|front and (?:the )?back)|(?:is|are|be) left|left over|right (?:through|way|angles?)|right-angle|(?:left|right|front|back) (?:face|edge|end)(?=${MIDWAY}))(?![\\w-])`,
   "gu",
 );
 

@@ -1,7 +1,7 @@
 /** How the work lies on the bench while something is joined to it. */
 import { dot } from "../../../geometry/vec.ts";
 import type { Length } from "../../../units/length.ts";
-import { equal, less, max, min, multiply, rational, subtract } from "../../../units/rational.ts";
+import { less, max, min, multiply, rational, subtract } from "../../../units/rational.ts";
 import {
   type AxisIndex,
   axisOf,
@@ -16,6 +16,7 @@ import {
 } from "../../design/space.ts";
 import type { Direction } from "../../design.ts";
 import { definite, listed, type Work } from "./draft.ts";
+import { type Down, flatText, sideDown } from "./flat-frame.ts";
 import { type Move, togetherAfter } from "./moves.ts";
 import { raisedEnds } from "./plumb.ts";
 import { type Facts, type Sentence, sentence } from "./sentence.ts";
@@ -72,7 +73,7 @@ export function layTexts(
   if (laysDown(work, moves)) return [];
   if (isLowered(work, moves, place.up)) return [loweredText(work, moves, place)];
   if (isUnderneath(work, moves, place.up)) return [clampedText(work, moves, place)];
-  if (liesFlat(work, moves, place)) return [flatText(work, moves)];
+  if (liesFlat(work, moves, place)) return [andMore(flatText(work, downIn(work, moves)))];
   const [first] = moves;
   if (!first || !laidDown(moves, place)) return turning(work, moves, place);
   const axis = axisOf(place.up);
@@ -105,29 +106,21 @@ const laidDown = (moves: readonly Move[], { up, before, first }: Lying): boolean
 const liesFlat = (work: Work, moves: readonly Move[], place: Lying): boolean =>
   place.first && !laidDown(moves, place) && liesAsFrame(work, moves);
 
-function flatText(work: Work, moves: readonly Move[]): Sentence {
-  const flush = flushSide(work, moves);
-  const down = flush ? `, with the ${faceOf(flush.axis, flush.high)} side down, where all is flush` : "";
-  return andMore(`Put it together lying flat, on two straight battens${down}.`);
-}
-
-/** The side on which all parts of a frame are flush, where that is one only: it lies on that. */
-function flushSide(work: Work, moves: readonly Move[]): { readonly axis: AxisIndex; readonly high: boolean } | null {
+/** On which side of a frame it is put together. */
+function downIn(work: Work, moves: readonly Move[]): Down {
   const ids = togetherAfter(moves);
-  const bodies = ids.map((id) => work.part(id).body);
-  const whole = bodies.reduce(enclosing);
   const axis = INDICES.find((i) => isFlat(work, ids, i)) as AxisIndex;
-  const [low, high] = (["low", "high"] as const).map((end) =>
-    bodies.every((body) => equal(body[end][axis], whole[end][axis])),
-  );
-  return low === high ? null : { axis, high: high === true };
+  const joints = moves.flatMap((move) => move.work.map(({ joint }) => joint));
+  const held = new Set(joints.flatMap(({ glue, parts }) => (glue ? parts : [])));
+  return sideDown(work, ids, held, axis);
 }
 
-/** Which way of the finished piece points up in the picture, where words lay a frame on the side that is flush; else null. */
+/** Which way of the finished piece points up in the picture, where words lay a frame on a side; else null. */
 export function flatUp(work: Work, moves: readonly Move[], place: Lying): Direction | null {
   const told = laysDown(work, moves) || isLowered(work, moves, place.up) || isUnderneath(work, moves, place.up);
-  const flush = !told && liesFlat(work, moves, place) ? flushSide(work, moves) : null;
-  return flush && unit(flush.axis, flush.high ? -1 : 1);
+  if (told || !liesFlat(work, moves, place)) return null;
+  const { axis, high } = downIn(work, moves);
+  return unit(axis, high ? -1 : 1);
 }
 
 /** What is flat when it is together, and glued from its edges: a frame. */

@@ -61,11 +61,19 @@ export function cornerTexts(
 
 function sandedText(work: Work, fresh: readonly Behind[]): readonly string[] {
   const among = [...new Set(fresh.map(({ id }) => id))];
-  const told = [...new Set(fresh.map(({ id, face }) => `the ${face} face of the ${calledAmong(work, id, among)}`))];
+  const faces = new Map<string, Set<Face>>();
+  for (const { id, face } of fresh) {
+    const name = calledAmong(work, id, among);
+    faces.set(name, (faces.get(name) ?? new Set()).add(face));
+  }
+  const told = [...faces].map(
+    ([name, own]) => `the ${series([...own])} ${own.size > 1 ? "faces" : "face"} of the ${name}`,
+  );
+  const one = told.length === 1 && [...faces.values()].every(({ size }) => size === 1);
   return told.length === 0
     ? []
     : [
-        `${FIRST}sand ${series(told)} with ${gritWords}: the corners beside what stands past ${told.length === 1 ? "it" : "them"} are badly reached later. Wipe off there what squeezes out before it sets.`,
+        `${FIRST}sand ${series(told)} with ${gritWords}: the corners beside what stands past ${one ? "it" : "them"} are badly reached later. Wipe off there what squeezes out before it sets.`,
       ];
 }
 
