@@ -131,7 +131,8 @@ function bound(left: string, right: string): boolean {
   if (/[0-9″′"']$/.test(left) && (units.test(right) || /^[0-9]+⁄/.test(right))) return true;
   if (left.endsWith("×") || right === "×") return true;
   if (/^(step|page|part|parts|No\.|#)$/i.test(left) && /^[0-9A-Z]/.test(right)) return true;
-  return (mark.test(right) && !/[.!?:]$/.test(left)) || /^[–—→]/.test(right);
+  // A list of marks breaks after any of its commas.
+  return (mark.test(right) && !/[.!?:;,]$/.test(left)) || /^[–—→]/.test(right);
 }
 
 function setLine(words: readonly Word[], size: number): Line {
