@@ -55,7 +55,8 @@ export function nest(placed: readonly Placed[], depth = 0): Item[] {
     }
     let end = i + 1;
     while (placed[end]?.atom.within[depth] === wrap) end++;
-    items.push({ kind: "group", role: wrap.role, items: nest(placed.slice(i, end), depth + 1) });
+    const own = nest(placed.slice(i, end), depth + 1);
+    items.push(...(wrap.role === null ? own : [{ kind: "group", role: wrap.role, items: own } as const]));
     i = end;
   }
   return items;
