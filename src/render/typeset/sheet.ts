@@ -7,6 +7,8 @@ export type FlowAtom = Atom & {
   readonly of?: string;
   /** The same no higher than so many points, for the foot of a page that would stay white; null where it cannot be so low. */
   readonly lower?: (height: number) => FlowAtom | null;
+  /** The same larger, no higher than so many points, for a page that would stay white below; null where it gets no larger. */
+  readonly higher?: (height: number) => FlowAtom | null;
 };
 
 export interface Placed {
