@@ -48,8 +48,14 @@ export function table({ columns, rows, width, above = 0 }: TableOptions): Atom[]
   const isRow = (i: number): boolean => all[i] !== undefined && !all[i].keep;
   const ends = [all.findIndex((_, i) => isRow(i)), all.findLastIndex((_, i) => isRow(i) && i < all.length - 1)];
   const keeps = (i: number): boolean =>
-    isRow(i) && (all[i]?.height ?? 0) < HIGH_ROW && (ends.includes(i) || (isRow(i + 1) && !(isRow(i - 1) && isRow(i + 2))));
-  return all.map((atom, i) => ({ ...atom, within: [wrap, ...atom.within], keep: i < all.length - 1 && (atom.keep || keeps(i)) }));
+    isRow(i) &&
+    (all[i]?.height ?? 0) < HIGH_ROW &&
+    (ends.includes(i) || (isRow(i + 1) && !(isRow(i - 1) && isRow(i + 2))));
+  return all.map((atom, i) => ({
+    ...atom,
+    within: [wrap, ...atom.within],
+    keep: i < all.length - 1 && (atom.keep || keeps(i)),
+  }));
 }
 
 function setColumns(columns: readonly Column[], rows: readonly (readonly Rich[])[], width: number): SetColumn[] {
