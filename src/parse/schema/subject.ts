@@ -41,7 +41,7 @@ const CUTS: ReadonlyMap<string, readonly string[]> = new Map<string, readonly st
   ["hole", ["hole"]],
 ]);
 
-/** "mortises", "dadoes", "notches": what is cut, by its singular. */
+/** "mortises", "dados", "notches": what is cut, by its singular. */
 function cutsOf(word: string): readonly string[] | undefined {
   const text = word.toLowerCase().trim();
   return [text, text.replace(/s$/, ""), text.replace(/es$/, "")].map((each) => CUTS.get(each)).find(Boolean);

@@ -8,14 +8,15 @@ import { ceilingOf } from "../drawing/step/scene.ts";
 import { TYPE } from "../style.ts";
 import { paragraph } from "../typeset/atom.ts";
 import type { Rich } from "../typeset/lines.ts";
+import { paintStack, stack } from "../typeset/stack.ts";
 import type { Drawn } from "./drawn-part.ts";
 import { picture } from "./pictures.ts";
 import type { Plan } from "./plan.ts";
 
 /** No higher, in points. */
 const HIGH = 150;
-/** From the picture to the section. */
-const BETWEEN = 10;
+/** From what is above to the section, from that to its words, and below these. */
+const [BETWEEN, GAP, BELOW] = [10, 4, 4];
 
 /** What is drawn of a step, with the section below it. */
 export const withCut =
@@ -37,10 +38,19 @@ export const withCut =
         },
       ]),
     ];
+    // What the letters of a picture stand for is close below it, before the next picture.
+    const key = stack(above.key ?? []);
+    const told = stack(paragraph(text, TYPE.caption, width));
+    const [top, words] = [above.height + key.height + BETWEEN, GAP + section.height];
     return {
       ...above,
-      height: above.height + BETWEEN + section.height + 4,
-      key: [...(above.key ?? []), ...paragraph(text, TYPE.caption, width)],
-      paint: (x, y) => [...above.paint(x, y), section.paint(x, y + above.height + BETWEEN)],
+      height: top + words + told.height + BELOW,
+      key: [],
+      paint: (x, y) => [
+        ...above.paint(x, y),
+        ...paintStack(key, x, y + above.height),
+        section.paint(x, y + top),
+        ...paintStack(told, x, y + top + words),
+      ],
     };
   };

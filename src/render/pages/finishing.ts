@@ -31,7 +31,7 @@ export function finishing({ build, frame, printer }: Plan): Section | null {
     each.marks.length === build.cutList.length ? "all" : each.marks.join(", "),
     each.grits.join(", "),
     each.product,
-    each.insideFaces ? `${each.coats}; inside ${each.inside}` : String(each.coats),
+    each.insideFaces ? `${each.coats}; inside\u00a0${each.inside}` : String(each.coats),
     each.coats === 1 ? "–" : between(each),
     area(each.area),
     each.amount,

@@ -150,6 +150,8 @@ function homeText({ build, printer }: Plan, layouts: readonly Layout[]): readonl
 const FEW = 5;
 const [LOW, HIGH] = [0.36, 0.62];
 const BOARD = 300;
+/** Where its page would stay white a sheet is so many times as high at most. */
+const MORE = 1.6;
 const TITLE = 20;
 
 function layoutAtom(plan: Plan, { layout, numbers }: SawnAlike): FlowAtom {
@@ -186,7 +188,11 @@ function layoutAtom(plan: Plan, { layout, numbers }: SawnAlike): FlowAtom {
     const low = drawn(height - TITLE, true);
     return wordsIn(low) < wordsIn(usual) ? null : low;
   });
-  return { ...usual, lower };
+  const higher = onceFor((height: number) => {
+    const high = drawn(Math.min(height, MORE * usual.height) - TITLE, false);
+    return high.height > usual.height ? high : null;
+  });
+  return { ...usual, lower, ...(layout.kind === "sheet" && { higher }) };
 }
 
 /** So many words and numbers stand in it: where a drawing is too low, parts lose their sizes. */

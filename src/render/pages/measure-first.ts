@@ -150,12 +150,12 @@ function ofOneThickness({ build, frame }: Plan, own: readonly Stock[]): FlowAtom
 }
 
 const HOUSINGS: ReadonlyMap<string, string> = new Map([
-  ["dado", "dadoes"],
+  ["dado", "dados"],
   ["groove", "grooves"],
   ["rabbet", "rabbets"],
 ]);
 
-/** "dadoes", "grooves": those that there are. */
+/** "dados", "grooves": those that there are. */
 function housingsOf({ parts }: Plan["build"]): readonly string[] {
   const kinds = new Set<string>(parts.flatMap(({ features }) => features.map(({ kind }) => kind)));
   return [...HOUSINGS].flatMap(([kind, word]) => (kinds.has(kind) ? [word] : []));

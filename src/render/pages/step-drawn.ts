@@ -90,8 +90,8 @@ export function shownInSteps(plan: Plan, width: number): readonly Shown[] {
     if (drawn) {
       const tells = (drawn.scale?.tells ?? RICH) / RICH;
       const wide = once(() => {
-        // A section stands in a column.
-        if (cut) return [];
+        // A section stands in a column; and who is sent to another step finds it drawn there.
+        if (cut || step.like !== undefined) return [];
         const over = { width: frame.width, column: width };
         const all = SHARES.flatMap((most) => drawnIn({ ...over, ...(most && { most }) }) ?? []);
         for (let i = 0; i < SMALLER && isCrowded(drawn); i++) {

@@ -6,7 +6,8 @@ import { breakLines, paintLine, type Rich } from "./lines.ts";
 
 /** A paragraph, list or table that neighbouring atoms belong to. Equal only to itself. */
 export interface Wrap {
-  readonly role: Role;
+  /** Null where it only has a head. */
+  readonly role: Role | null;
   /** Set again at the top of each further page. */
   readonly head?: Atom;
 }

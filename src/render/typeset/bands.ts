@@ -70,6 +70,8 @@ export const columnWidth = (width: number, gap: number): number => Math.floor((w
 
 /** Columns of which the right one is filled to less than this share of the left are levelled. */
 const HOLLOW = 0.5;
+/** Of what has the page for itself, this share: half a page would be blank else. */
+const ALONE = 0.25;
 /** What takes up this share of a column, and has the page for itself, goes over into the other. */
 const LONG = 0.5;
 /** The last page is filled no higher than it must be, to so many points. */
@@ -104,7 +106,7 @@ export function onPage(columns: Columns, from: number, height: number, empty: bo
   if (!alone || (bands[0]?.height ?? 0) < LONG * height || bands[0]?.spots.some(({ column }) => column === 1))
     return bands;
   const level = lowest(columns, from, from + 1, height);
-  return level && level.parted !== null && !hollow(level) ? [level] : bands;
+  return level && level.parted !== null && !hollow(level, ALONE) ? [level] : bands;
 }
 
 function leastParted(columns: Columns, from: number, height: number, empty: boolean): readonly Band[] {
@@ -130,10 +132,10 @@ function filled(columns: Columns, from: number, height: number, empty: boolean):
 const isOneSided = ({ spots, next }: Band, from: number): boolean =>
   next > from + 1 && !spots.some(({ column }) => column === 1);
 
-function hollow({ spots, parted }: Band): boolean {
+function hollow({ spots, parted }: Band, share = HOLLOW): boolean {
   const reach = (of: 0 | 1): number =>
     Math.max(0, ...spots.flatMap(({ atom, column, y }) => (column === of ? [y + atom.height] : [])));
-  return parted !== null && reach(1) < HOLLOW * reach(0);
+  return parted !== null && reach(1) < share * reach(0);
 }
 
 export const nextOf = (bands: readonly Band[], from: number): number => bands.at(-1)?.next ?? from;

@@ -2,7 +2,7 @@
 import type { Item } from "../document.ts";
 import { BLACK, type TextStyle, TYPE } from "../style.ts";
 import { baseline, tickBox } from "./atom.ts";
-import { type Line, label, paintLine, type Rich } from "./lines.ts";
+import { type Line, label, paintLine, type Rich, widestPiece } from "./lines.ts";
 import { measure, printable } from "./measure.ts";
 import type { Need } from "./share-width.ts";
 
@@ -49,7 +49,7 @@ export function columnNeed(column: Column, style: TextStyle, cells: readonly Ric
     return { natural: all, least: all, axis: all - fraction };
   }
   const natural = Math.max(measure(column.head, TYPE.head.font, TYPE.head.size), widest(cells.map(plain)));
-  const words = widest(cells.flatMap((cell) => printable(plain(cell)).split(" ")));
+  const words = Math.max(0, ...cells.map((cell) => widestPiece(plain(cell), style)));
   return { natural, least: Math.min(natural, Math.max(head, Math.min(words, WIDEST_WORD))), axis: 0 };
 }
 

@@ -3,6 +3,7 @@ import type { Item } from "../document.ts";
 import { type Frame, SPACE } from "../style.ts";
 import type { Wrap } from "./atom.ts";
 import { type Columns, holdsFirst, inColumns } from "./columns.ts";
+import { higherOn } from "./higher.ts";
 import { madeRoom } from "./make-room.ts";
 import { blank, copyOf, type FlowAtom, nest, put, type Sheet } from "./sheet.ts";
 
@@ -38,9 +39,9 @@ export function flow(sections: readonly Section[], frame: Frame): Filled[] {
   const last = sheets[sheets.length - 1];
   const little = last !== undefined && last.y - frame.y < frame.height * LEFT_OVER;
   const close = little ? filled(atEndCloser(sections), frame, SPACE.close, LEAST_START_CLOSE) : sheets;
-  return (close.length < sheets.length ? close : sheets).map(({ kind, of, begins, placed }) => ({
-    ...{ kind, of, begins },
-    items: nest(placed),
+  return (close.length < sheets.length ? close : sheets).map((sheet) => ({
+    ...{ kind: sheet.kind, of: sheet.of, begins: sheet.begins },
+    items: nest(higherOn(sheet, frame)),
   }));
 }
 

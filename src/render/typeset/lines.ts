@@ -30,6 +30,12 @@ export function breakLines(rich: Rich, style: TextStyle, width: number): Line[] 
 const widthOf = (words: readonly Word[]): number =>
   words.reduce((sum, word, i) => sum + (i === words.length - 1 ? word.width : word.full), 0);
 
+/** How wide is the widest of what is never parted: a word, a number with its unit. */
+export function widestPiece(text: string, style: TextStyle): number {
+  const words = split({ text, font: style.font }, style.size, Number.POSITIVE_INFINITY);
+  return Math.max(0, ...glue(words).map(widthOf));
+}
+
 /** As many groups on each line as go there. */
 function fill(words: readonly (readonly Word[])[], width: number): Word[][] {
   const lines: Word[][] = [[]];
@@ -124,14 +130,15 @@ function glue(words: readonly Word[]): Word[][] {
   return groups;
 }
 
-const units = /^(in|mm|cm|m|ft|lb|kg|g|min|hours?|h|°|%|×)(\W|$)/;
+const units = /^(in|mm|cm|m|ft|lb|kg|g|ml|l|oz|pt|qt|gal|sq|min|hours?|h|°|%|×)(\W|$)/;
 const mark = /^\(?[A-Z]{1,2}[0-9]?\)?[.,;:]*$/;
 
 function bound(left: string, right: string): boolean {
   if (/[0-9″′"']$/.test(left) && (units.test(right) || /^[0-9]+⁄/.test(right))) return true;
   if (left.endsWith("×") || right === "×") return true;
   if (/^(step|page|part|parts|No\.|#)$/i.test(left) && /^[0-9A-Z]/.test(right)) return true;
-  return (mark.test(right) && !/[.!?:]$/.test(left)) || /^[–—→]/.test(right);
+  // A list of marks breaks after any of its commas.
+  return (mark.test(right) && !/[.!?:;,]$/.test(left)) || /^[–—→]/.test(right);
 }
 
 function setLine(words: readonly Word[], size: number): Line {

@@ -7,6 +7,8 @@ export type FlowAtom = Atom & {
   readonly of?: string;
   /** The same no higher than so many points, for the foot of a page that would stay white; null where it cannot be so low. */
   readonly lower?: (height: number) => FlowAtom | null;
+  /** The same larger, no higher than so many points, for a page that would stay white below; null where it gets no larger. */
+  readonly higher?: (height: number) => FlowAtom | null;
 };
 
 export interface Placed {
@@ -55,7 +57,8 @@ export function nest(placed: readonly Placed[], depth = 0): Item[] {
     }
     let end = i + 1;
     while (placed[end]?.atom.within[depth] === wrap) end++;
-    items.push({ kind: "group", role: wrap.role, items: nest(placed.slice(i, end), depth + 1) });
+    const own = nest(placed.slice(i, end), depth + 1);
+    items.push(...(wrap.role === null ? own : [{ kind: "group", role: wrap.role, items: own } as const]));
     i = end;
   }
   return items;

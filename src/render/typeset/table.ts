@@ -1,4 +1,4 @@
-/** Tables: columns as wide as what stands in them, heads that are repeated, rows that are never split nor left alone. */
+/** Tables: columns as wide as what stands in them, heads and headings that are repeated, rows that are never split nor left alone. */
 import type { Item } from "../document.ts";
 import { decoration, line } from "../shapes.ts";
 import { BLACK, onGrid, RULE, TYPE } from "../style.ts";
@@ -22,6 +22,9 @@ const CLOSE_PAD = 2;
 /** A row with more lines than this is set as several rows. */
 const LONGEST_CELL = 24;
 
+/** So high a row, in points, may stand alone: about four lines. */
+const HIGH_ROW = 64;
+
 /** A head and its rows; nothing where there are no rows. */
 export function table({ columns, rows, width, above = 0 }: TableOptions): Atom[] {
   if (rows.length === 0) return [];
@@ -34,16 +37,25 @@ export function table({ columns, rows, width, above = 0 }: TableOptions): Atom[]
   const right = last === undefined ? width : Math.max(last.x + last.width, 0);
   const head = headRow(set, right);
   const wrap: Wrap = { role: "table", head };
-  const body = rows.flatMap((row, i) =>
-    typeof row === "string" ? [headingRow(row, set.length, right, i === 0)] : bodyRows(row, set, right),
-  );
+  let group: readonly Wrap[] = [];
+  const body = rows.flatMap((row, i): Atom[] => {
+    if (typeof row !== "string") return bodyRows(row, set, right).map((atom) => ({ ...atom, within: group }));
+    group = [{ role: null, head: headingRow(`${row}, continued`, set.length, right, true) }];
+    return [headingRow(row, set.length, right, i === 0)];
+  });
   const all = [{ ...head, above }, ...body];
-  // Heads and headings keep with what follows. Neither the first nor the last row below one stands alone on a page, nor those of all.
+  // Heads and headings keep with what follows. Neither the first nor the last row below one stands alone on a page, nor those of all, unless it is high.
   const isRow = (i: number): boolean => all[i] !== undefined && !all[i].keep;
   const ends = [all.findIndex((_, i) => isRow(i)), all.findLastIndex((_, i) => isRow(i) && i < all.length - 1)];
   const keeps = (i: number): boolean =>
-    isRow(i) && (ends.includes(i) || (isRow(i + 1) && !(isRow(i - 1) && isRow(i + 2))));
-  return all.map((atom, i) => ({ ...atom, within: [wrap], keep: i < all.length - 1 && (atom.keep || keeps(i)) }));
+    isRow(i) &&
+    (all[i]?.height ?? 0) < HIGH_ROW &&
+    (ends.includes(i) || (isRow(i + 1) && !(isRow(i - 1) && isRow(i + 2))));
+  return all.map((atom, i) => ({
+    ...atom,
+    within: [wrap, ...atom.within],
+    keep: i < all.length - 1 && (atom.keep || keeps(i)),
+  }));
 }
 
 function setColumns(columns: readonly Column[], rows: readonly (readonly Rich[])[], width: number): SetColumn[] {

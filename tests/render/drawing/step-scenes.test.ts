@@ -216,7 +216,16 @@ test("words below a picture stand in another corner where something would be clo
     return plate;
   };
   expect(captioned("Upside down", 100, beside(20), pen).box?.left).toBe(left);
-  expect(captioned("Upside down", 100, beside(3), pen).box?.top).not.toBe(top);
+  // The other corner is on the same level, and never above the picture.
+  const other = captioned("Upside down", 100, beside(3), pen).box;
+  expect(other?.left).toBeGreaterThan(right);
+  expect(other?.top).toBe(top);
+  const full = new Plate(frame);
+  full.addLine([
+    [0, top + 5],
+    [255, top + 5],
+  ]);
+  expect(captioned("Upside down", 100, full, pen).box?.top).toBeGreaterThanOrEqual(frame.height);
 });
 
 test("a name does not stand where it would be read on with the words below a picture", () => {

@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import { expect, test } from "vitest";
 import { TYPE } from "../../../src/render/style.ts";
-import { breakLines, fit, type Rich } from "../../../src/render/typeset/lines.ts";
+import { breakLines, fit, type Rich, widestPiece } from "../../../src/render/typeset/lines.ts";
 import { measure } from "../../../src/render/typeset/measure.ts";
 
 const set = (rich: Rich, width: number): string[] =>
@@ -41,6 +41,25 @@ test.each([
         set(text, width).some((line) => line.includes(words)),
         `${width}`,
       ).toBe(true);
+});
+
+test("a list of marks breaks after its commas, and keeps its last word with its mark", () => {
+  const text =
+    "They are planed to 3⁄4 in (E, F, G, H, I, J, K, L, M, N, O, P, Q, R, S and T) and 1⁄2 in (U, V and W) later.";
+  let broken = 0;
+  for (let width = 90; width < 400; width += 3) {
+    const lines = set(text, width);
+    broken += lines.filter((line) => /[A-S],$/.test(line)).length;
+    for (const line of lines) expect(line).not.toMatch(/^[TW]\)|^\(|^in /);
+    // As full as words of one letter let it be: a mark and its comma are no wider than 20 points.
+    if (width > 150) expect(measure(lines[0] ?? "", "regular", TYPE.body.size), `${width}`).toBeGreaterThan(width - 90);
+  }
+  expect(broken).toBeGreaterThan(50);
+});
+
+test.each(["730 ml", "2 qt", "12 oz", "40 sq"])("a cell is as wide as %s, which is not parted", (text) => {
+  expect(widestPiece(text, TYPE.body)).toBeCloseTo(measure(text, "regular", TYPE.body.size), 6);
+  expect(widestPiece(`${text} or so`, TYPE.body)).toBeCloseTo(measure(text, "regular", TYPE.body.size), 6);
 });
 
 test("a short word does not stand alone in the last line", () => {

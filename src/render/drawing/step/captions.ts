@@ -1,4 +1,4 @@
-/** Words in a corner of a step's picture. */
+/** Words below a step's picture. */
 import type { Item } from "../../document.ts";
 import { type Frame, TYPE } from "../../style.ts";
 import { balloonBox, balloonReach, isName } from "../balloon.ts";
@@ -25,14 +25,14 @@ const IN_LINE = 150;
 /** From words to what is drawn beside them, where there is so much room. */
 const AIR = 8;
 
-/** In the first corner where there is room for it, the lower left one at last; `lowest`: where the picture ends. */
+/** In the lower left or the lower right corner where there is room, else under the frame: never above. `lowest`: where the picture ends. */
 export function captioned(words: string, lowest: number, plate: Plate, pen: Pen): Captioned {
   const { x, y, width, height } = plate.frame;
   const { font, size, ink } = TYPE.caption;
   const half = pen.measure(words, font, size) / 2 + 1;
-  const corners = [x + half, x + width - half].flatMap((cx) =>
-    [Math.min(y + height - 7, lowest + BELOW), y + 7].map((cy): Spot => [cx, cy]),
-  );
+  const level = Math.min(y + height - 7, lowest + BELOW);
+  const corners = [x + half, x + width - half].map((cx): Spot => [cx, level]);
+  const under: Spot = [x + half, y + height + UNDER - 6];
   const free =
     (air: number) =>
     ([cx, cy]: Spot): boolean => {
@@ -40,7 +40,7 @@ export function captioned(words: string, lowest: number, plate: Plate, pen: Pen)
       const box = boxAround((left + right) / 2, cy, right - left, 12);
       return plate.isFree(box) && plate.linesThrough(box) === 0;
     };
-  const spot = corners.find(free(AIR)) ?? corners.find(free(0)) ?? (corners[0] as Spot);
+  const spot = corners.find(free(AIR)) ?? corners.find(free(0)) ?? under;
   const { item, box } = centred(pen, words, spot, { font, size, ink });
   plate.addBox(box);
   return { items: [item], box };

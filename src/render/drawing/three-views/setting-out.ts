@@ -1,4 +1,4 @@
-/** Where the three views stand, with room for their dimensions: the side beside the front, or below it, also with captions beside them. */
+/** Where the three views stand, with room for their dimensions and each with its caption above it: the side beside the front, or below it. */
 import type { Build } from "../../../solve/build.ts";
 import type { Frame } from "../../style.ts";
 import { bodiesOf } from "../dimension/bodies.ts";
@@ -13,8 +13,12 @@ import { roomBeside } from "./room-beside.ts";
 export const CAPTION = 16;
 /** Above the highest view where there is room. */
 const AIR = 12;
-/** Between the views, at least; with captions beside them; and where the page has it to give. */
-const [NEAR, CLOSE, GAP] = [10, 18, 44];
+/** Between the views, where the page has it to give. */
+const GAP = 44;
+/** From what stands above a caption, which is farther than from the caption to its own view. */
+const ABOVE_CAPTION = 10;
+/** Between two views beside each other, at least. */
+const LEAST = 18;
 /** Between the outermost dimensions of two views. */
 const BETWEEN = 12;
 
@@ -28,9 +32,9 @@ const WANTED: readonly Wanted[] = [
   { view: 2, sides: ["left", "right"], overall: false },
 ];
 
-/** "close": one below the other as "stacked", the captions right of them instead of above and below. */
-export type Order = "aside" | "stacked" | "close";
-export const ORDERS: readonly Order[] = ["aside", "stacked", "close"];
+/** The side right of the front, or below it. */
+export type Order = "aside" | "stacked";
+export const ORDERS: readonly Order[] = ["aside", "stacked"];
 
 export interface Arrangement {
   readonly room: Frame;
@@ -68,37 +72,34 @@ export function setOut(
     widthOf(side.extent) * scale,
     heightOf(front.extent) * scale,
   ];
-  const [stacked, close] = [order !== "aside", order === "close"];
-  const caption = close ? 0 : CAPTION;
+  const stacked = order === "stacked";
   // Where the side stands below, it takes up height instead of width.
-  const [aside, lower] = stacked ? [0, high] : [deep, 0];
-  if (wide + aside > room.width || deep + high + lower + NEAR + 2 * caption > room.height) return null;
+  const [aside, lower] = stacked ? [0, high + CAPTION] : [deep, 0];
+  if (wide + aside > room.width || deep + high + lower + 2 * CAPTION > room.height) return null;
   const rows = told();
   const { depth, captioned, past } = roomBeside(aspects, rows, scale, pen);
-  const least = close ? NEAR : CLOSE;
-  const apart = (one: number, other: number): number => Math.max(least, one + other + (one && other ? BETWEEN : 6));
-  const beside = aspects.map((aspect) => (close ? pen.measure(aspect.caption, "bold", 10) + BETWEEN : 0));
+  const apart = (one: number, other: number): number => Math.max(LEAST, one + other + (one && other ? BETWEEN : 6));
   const left = Math.max(depth(0, "left"), depth(2, "left"), captioned(0, wide));
-  const right = close
-    ? Math.max(depth(0, "right") + (beside[0] ?? 0), depth(2, "right") + (beside[2] ?? 0))
-    : Math.max(depth(0, "right"), depth(2, "right"), captioned(0, wide));
+  const right = Math.max(depth(0, "right"), depth(2, "right"), captioned(0, wide));
   const [sideLeftward, sideRightward] = (["left", "right"] as const).map((name) =>
-    Math.max(depth(1, name) + (name === "right" ? (beside[1] ?? 0) : 0), captioned(1, deep)),
+    Math.max(depth(1, name), captioned(1, deep)),
   ) as [number, number];
   const between = apart(right, sideLeftward);
-  const middle = apart(depth(2, "below"), depth(0, "above"));
+  // Between what stands one below the other is the caption of the lower one, close above it.
+  const down = (upper: number, above: number): number => upper + ABOVE_CAPTION + CAPTION + above;
+  const middle = down(depth(2, "below"), stacked ? depth(0, "above") : Math.max(depth(0, "above"), depth(1, "above")));
   const under = stacked ? depth(0, "below") : Math.max(depth(0, "below"), depth(1, "below"));
-  // Below the front its caption, and then the side with its own.
-  const next = close ? apart(0, depth(1, "above")) : CAPTION + Math.max(4, depth(1, "above"));
+  const next = down(0, depth(1, "above"));
   const more = stacked ? next + high + depth(1, "below") : 0;
   const inset = stacked ? Math.max(0, (wide - deep) / 2) : 0;
   const [start, end] = stacked
     ? [Math.max(left, sideLeftward - inset), Math.max(wide + right, inset + deep + sideRightward)]
     : [left, wide + between + deep + sideRightward];
-  const top = caption + depth(2, "above");
+  const top = CAPTION + depth(2, "above");
   const spare = {
     across: room.width - (start + end),
-    down: room.height - (top + deep + middle + high + under + more + (close ? 2 : CAPTION)),
+    // A side that stands below leaves room for the bar beside it.
+    down: room.height - (top + deep + middle + high + under + more + (stacked ? 2 : CAPTION)),
   };
   if (spare.across < 0 || spare.down < 0) return null;
   const wanted = Math.max(GAP, past(0, "right") + past(1, "left") + BETWEEN);
@@ -107,20 +108,16 @@ export function setOut(
   const x = room.x + (spare.across - wider) / 2 + start;
   const y = room.y + Math.min(AIR, spare.down / 3) + top;
   const fronted = y + deep + middle + taller;
-  const foot = fronted + high + under + caption / 2;
-  const [sideLeft, sideTop] = stacked ? [x + inset, foot - caption / 2 + next] : [x + wide + between + wider, fronted];
+  const underFront = fronted + high + under;
+  const [sideLeft, sideTop] = stacked ? [x + inset, underFront + next] : [x + wide + between + wider, fronted];
   const views = [laid(front, scale, x, fronted), laid(side, scale, sideLeft, sideTop), laid(aspects[2], scale, x, y)];
-  const lowest = stacked ? sideTop + high + depth(1, "below") + caption / 2 : foot;
-  const levels = [foot, lowest, y - depth(2, "above") - caption / 2];
-  const captions = views.map(({ box }, i): Spot => {
-    if (!close) return [(box.left + box.right) / 2, levels[i] ?? foot];
-    const width = (beside[i] ?? 0) - BETWEEN;
-    return [box.right + depth(i, "right") + BETWEEN + width / 2, (box.top + box.bottom) / 2];
-  });
+  const captions = views.map(
+    ({ box }, i): Spot => [(box.left + box.right) / 2, box.top - depth(i, "above") - CAPTION / 2],
+  );
   return {
     views: views as unknown as Places["views"],
     rows,
     captions: captions as unknown as Places["captions"],
-    foot: close ? lowest - CAPTION / 2 : lowest,
+    foot: (stacked ? sideTop + high + depth(1, "below") : underFront + CAPTION) - CAPTION / 2,
   };
 }

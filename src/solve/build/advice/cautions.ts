@@ -121,7 +121,7 @@ function shortParts({ build }: Traits): string | null {
   if (marks.length === 0) return null;
   const [who, them] = marks.length === 1 ? ["is", "it"] : ["are", "them"];
   const planed = build.blanks.some(({ planedWhole }) => planedWhole && tooSmall(planedWhole, build.design.units).short)
-    ? " What is planed of it by machine stays in a longer piece until then, as the steps tell."
+    ? ` What is planed of ${them} by machine stays in a longer piece until then, as the steps tell.`
     : "";
   return `${some(marks)} ${who} shorter than ${least}. At the saw hold ${them} by a clamp or a sled and not by the hand, with nothing for ${them} to jam against.${planed}`;
 }

@@ -29,7 +29,7 @@ const CUT: readonly BoxFeature["kind"][] = ["mortise", "groove", "dado"];
 /** The narrow side of a cut, which its bit makes. */
 const widthOf = ({ size }: BoxFeature): Length => min(size[0], size[1]);
 
-/** Mortises, grooves and dadoes are as wide as a bit; what is wider than the widest is cut in passes, and always holds. */
+/** Mortises, grooves and dados are as wide as a bit; what is wider than the widest is cut in passes, and always holds. */
 export const cutterDoesNotExistRule: Rule = ({ design, print }) => {
   const sheets = design.stock.flatMap(({ form, thickness }) => (form === "sheet" && thickness ? [thickness] : []));
   return design.parts.flatMap((part) => {

@@ -103,11 +103,14 @@ function toSize(work: Work, { stock, lines }: Lot): StepDraft {
   const later = lines.filter(isLater);
   const now = lines.filter((line) => !isLater(line));
   const wood = woodOf(work, stock);
+  const alone = parts.length === 1;
+  const [what, them, their] = alone ? ["part", "it", "its"] : ["parts", "them", "their"];
+  const sizes = `to width, and cut ${them} to length${alone ? "" : " against a stop"}`;
   return step(
     "mill",
-    now.length > 0 ? `Bring the parts from ${wood} to size` : `Plane the parts from ${wood} to thickness`,
+    now.length > 0 ? `Bring the ${what} from ${wood} to size` : `Plane the ${what} from ${wood} to thickness`,
     [
-      `Plane them to their thickness (${work.print((lines[0] as CutLine).thickness)}) all at one setting, and with them what is left of the same boards, for trying cuts${now.length > 0 ? "; then to width, and cut them to length against a stop" : ""}.`,
+      `Plane ${them} to ${their} thickness (${work.print((lines[0] as CutLine).thickness)})${alone ? "" : " all at one setting"}, and with ${them} what is left of the same boards, for trying cuts${now.length > 0 ? `; then ${sizes}` : ""}.`,
       ...now.map((line) => `${capital(listed(work, line.parts))}: ${cutSize(work, line.parts[0] as string)}.`),
       ...partedTexts(work, partsOf(now)),
       ...leftTexts(work, later),

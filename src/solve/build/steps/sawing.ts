@@ -66,7 +66,9 @@ function sawingStep(work: Work, source: Source, blanks: readonly Blank[], isFirs
   return [
     step(
       "make",
-      rough ? `Saw the rough pieces from ${sourceWords(work, source)}` : `Cut the parts from ${stock.label}`,
+      rough
+        ? `Saw the rough ${now.length === 1 ? "piece" : "pieces"} from ${sourceWords(work, source)}`
+        : `Cut the parts from ${stock.label}`,
       sawingText(work, source, lines, blanks),
       [{ do: "make", blanks: now.map((blank) => blank.id) }],
       { unit: stock.name, bench: piecesIn(now) * BLANK, cautions: [SAW_CAUTION], fresh, as: "sawn" },
@@ -127,6 +129,10 @@ function thickText(work: Work, { stock, used }: Source, blanks: readonly Blank[]
   const what = !glued
     ? "they are"
     : `${used.length > 1 && single ? "they, and " : ""}what they make when they are glued up${used.length > 1 && single ? ", are" : " is"}`;
+  if (single && !glued && blanks.length === 1)
+    return [
+      `It stays ${work.print(rough)} thick, as it is bought; it is planed to ${planedTo(work, used, blanks)} later.`,
+    ];
   if (single || glued)
     return [
       `They stay ${work.print(rough)} thick, as they are bought; ${what} planed to ${planedTo(work, used, blanks)} later.`,

@@ -5,7 +5,7 @@ import { INDICES } from "../space.ts";
 /** What a plane or a cutter takes out in one run. */
 const RUNS: ReadonlySet<Feature["kind"]> = new Set(["rabbet", "groove", "dado"]);
 
-/** Features in their order; rabbets, grooves and dadoes that go on where another of the same section ends are one: so boards lie side by side. */
+/** Features in their order; rabbets, grooves and dados that go on where another of the same section ends are one: so boards lie side by side. */
 export function inRuns(features: readonly Feature[]): readonly Feature[] {
   const runs: Feature[] = [];
   for (const feature of features) {
