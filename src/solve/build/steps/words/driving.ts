@@ -59,7 +59,7 @@ export function driveTexts(
       ...(pilot ? pilotTexts(work, list) : []),
       ...leadText(work, list),
       capital(
-        `${verb} ${countText(item, list.length)} from ${sides},${through} into ${into}${at}${share}${apartText(work, list)}.`,
+        `${verb} ${countText(item, list.length)} from ${sides},${through} into ${into}${at}${share}${apartText(work, list, there)}.`,
       ),
       ...leanTexts(work, list),
       ...coveredTexts(work, own, there),
