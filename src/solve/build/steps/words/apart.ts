@@ -7,6 +7,7 @@ import { type AxisIndex, faceOf, INDICES, indexOf } from "../../../design/space.
 import type { Fastener } from "../../../design.ts";
 import { listed, pluralOf, series, type Work } from "../draft.ts";
 import { groupedBy } from "../wishes/own-key.ts";
+import { seenOf } from "./seen.ts";
 
 /** At the end of a measure. */
 const UNIT = /[ \u202f](?:in|mm)$/u;
@@ -25,13 +26,13 @@ interface Nailed {
 
 /**
  * ", about 4 1/2 in apart, the outer ones 1 in from its ends" or ", 4 to 5 in apart"; nothing of what has holes, or of one in each joint. Rows that begin
- * in other places are told apart by what they go through.
+ * in other places are told apart by what they go through. `there`: ids of what stands together by then.
  */
-export function apartText(work: Work, list: readonly Fastener[]): string {
+export function apartText(work: Work, list: readonly Fastener[], there: readonly string[]): string {
   const { plan } = work;
   const bored = new Set(plan.holes.flatMap(({ for: id }) => id ?? []));
   if (!list.every(({ id, kind }) => NAILS.has(kind) && !bored.has(id))) return "";
-  const rows = groupedBy(list, ({ joint }) => joint).flatMap((own) => nailed(work, own) ?? []);
+  const rows = groupedBy(list, ({ joint }) => joint).flatMap((own) => nailed(work, own, there) ?? []);
   const apart = (some: readonly Nailed[]): string => {
     const told = gapText(
       work,
@@ -55,8 +56,10 @@ export function apartText(work: Work, list: readonly Fastener[]): string {
     own.length === 1 ? ends : ends.replaceAll(/\bits /gu, "their ");
   if (kinds.length === 1) return `${apart(stepped)}, ${outer(kinds[0] as (typeof kinds)[number])}`;
   const on = panels.size === 1 ? "into" : "on";
+  const same = kinds.every(({ gaps }) => gaps.length > 0 && `, ${gapText(work, gaps)} apart` === apart(stepped));
   const each = kinds.map((kind, i) => {
     const what = `${on} ${listed(work, told[i] ?? [])}`;
+    if (same) return `${what} ${outer(kind)}`;
     if (kind.gaps.length > 0) return `${what} ${gapText(work, kind.gaps)}, ${outer(kind)}`;
     // Its end would be that of what they go into.
     return `${what} ${on === "into" ? kind.ends.replace(/\bits (.*)$/u, `the $1 of ${listed(work, kind.panels)}`) : outer(kind)}`;
@@ -87,7 +90,7 @@ function gapText({ design, print }: Work, rows: readonly (readonly Length[])[]):
 }
 
 /** Along the way in which they spread farthest; null of a single one. */
-function nailed(work: Work, list: readonly Fastener[]): Nailed | null {
+function nailed(work: Work, list: readonly Fastener[], there: readonly string[]): Nailed | null {
   const spans = INDICES.map((axis) => {
     const at = list.map(({ head }) => head.at[axis]).toSorted(compare);
     return { axis, at, long: subtract(at.at(-1) as Length, at[0] as Length) };
@@ -97,7 +100,7 @@ function nailed(work: Work, list: readonly Fastener[]): Nailed | null {
   const panel = one?.through[0];
   if (at.length < 2 || one === undefined || panel === undefined) return null;
   const gaps = at.slice(1).map((place, i) => subtract(place, at[i] as Length));
-  return { panel, mate: one.into, gaps, ...endsText(work, panel, axis, at) };
+  return { panel, mate: one.into, gaps, ...endsText(work, panel, axis, at, there) };
 }
 
 /** A few at one end are told one by one. */
@@ -105,36 +108,59 @@ const FEW = 3;
 
 /**
  * "the outer ones 1 in from its ends", "1 in from its left and 2 in from its right end" of two; "3/8 in and 7/8 in from its left end" where all are
- * near one end; empty of what does not lie square.
+ * near one end; "1 in from the left side (A) and the right side (B)" where its ends lie in those; empty of what does not lie square.
  */
-function endsText(work: Work, panel: string, axis: AxisIndex, at: readonly Length[]): Pick<Nailed, "ends" | "placed"> {
-  const { body, axes, turned } = work.part(panel);
+function endsText(
+  work: Work,
+  panel: string,
+  axis: AxisIndex,
+  at: readonly Length[],
+  there: readonly string[],
+): Pick<Nailed, "ends" | "placed"> {
+  const { axes, turned } = work.part(panel);
   if (turned) return { ends: "", placed: false };
+  const { box, inside } = seenOf(work, panel, there);
   const end = indexOf(axes.length) === axis ? "end" : "edge";
   const [first, last] = [at[0] as Length, at.at(-1) as Length];
-  const [low, high] = [subtract(first, body.low[axis]), subtract(body.high[axis], last)];
+  const [low, high] = [subtract(first, box.low[axis]), subtract(box.high[axis], last)];
   const far = subtract(last, first);
   const near = ([mine, other]: readonly [Length, Length]): boolean =>
     at.length <= FEW && less(add(far, mine), half(other));
-  const places = (from: readonly Length[], side: string): Pick<Nailed, "ends" | "placed"> => ({
-    ends: `${series(from.map(work.place))} from its ${side} ${end}`,
+  const [one, other] = [false, true].map((side) => {
+    const face = faceOf(axis, side);
+    const holder = inside.get(face);
+    return { face, holder, from: holder ? `the ${holder}` : `its ${face} ${end}` };
+  }) as [Side, Side];
+  const places = (from: readonly Length[], side: Side): Pick<Nailed, "ends" | "placed"> => ({
+    ends: `${series(from.map(work.place))} from ${side.from}`,
     placed: true,
   });
   if (near([low, high]))
     return places(
-      at.map((place) => subtract(place, body.low[axis])),
-      faceOf(axis, false),
+      at.map((place) => subtract(place, box.low[axis])),
+      one,
     );
   if (near([high, low]))
     return places(
-      at.toReversed().map((place) => subtract(body.high[axis], place)),
-      faceOf(axis, true),
+      at.toReversed().map((place) => subtract(box.high[axis], place)),
+      other,
     );
   const outer = at.length === 2 ? "" : "the outer ones ";
-  const [one, other] = [low, high].map(work.place);
-  const ends =
-    one === other
-      ? `${outer}${one} from its ${pluralOf(end)}`
-      : `${outer}${one} from its ${faceOf(axis, false)} and ${other} from its ${faceOf(axis, true)} ${end}`;
-  return { ends, placed: false };
+  return { ends: `${outer}${outerText([work.place(low), one], [work.place(high), other], end)}`, placed: false };
+}
+
+/** What the maker measures from at one end of a row. */
+interface Side {
+  readonly face: string;
+  /** What the panel ends in there. */
+  readonly holder: string | undefined;
+  readonly from: string;
+}
+
+/** "1 in from its ends", "1 in from its left and 2 in from its right end", "1 in from the left side (A) and its right end" */
+function outerText([low, one]: [string, Side], [high, other]: [string, Side], end: string): string {
+  const held = one.holder !== undefined || other.holder !== undefined;
+  if (low === high)
+    return `${low} from ${held ? series([...new Set([one.from, other.from])]) : `its ${pluralOf(end)}`}`;
+  return `${low} from ${held ? one.from : `its ${one.face}`} and ${high} from ${other.from}`;
 }

@@ -60,7 +60,7 @@ export function driveTexts(
       ...(pilot ? pilotTexts(work, list) : []),
       ...leadText(work, list),
       sentence(
-        `${capital(verb)} ${countText(item, list.length)} from ${sides},${through} into ${into}${at}${share}${apartText(work, list)}.`,
+        `${capital(verb)} ${countText(item, list.length)} from ${sides},${through} into ${into}${at}${share}${apartText(work, list, there)}.`,
         { drives: "fasteners", counts: true },
       ),
       ...leanTexts(work, list),
