@@ -44,16 +44,16 @@ describe("what a section through a joint tells", () => {
       [`the play of ${pane}`, inches(1, 16)],
       ["how wide the rabbet is", inches(3, 8)],
     ];
-    expect(sizes("old-plans/china-closet", "Put in the long pane\u00a0(AA), at the left")).toEqual(
+    expect(sizes("old-plans/china-closet", "Put in the long pane (AA), at\u00a0the\u00a0left")).toEqual(
       told("L", "wood screw", "K", "AA"),
     );
-    expect(sizes("old-plans/china-closet", "Put in the pane\u00a0(AB), at the left")).toEqual(
+    expect(sizes("old-plans/china-closet", "Put in the pane (AB), at\u00a0the\u00a0left")).toEqual(
       told("M", "brad", "E", "AB"),
     );
   });
 
   test("its mirror image is not shown again", () => {
-    const title = "Put in the long pane\u00a0(AA), at the right";
+    const title = "Put in the long pane (AA), at\u00a0the\u00a0right";
     expect(built("old-plans/china-closet").steps.map((each) => each.title)).toContain(title);
     expect(cutIn("old-plans/china-closet", title)).toBeUndefined();
   });
