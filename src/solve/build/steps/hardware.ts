@@ -1,6 +1,6 @@
 import { toNumber } from "../../../units/rational.ts";
 import type { Action } from "../../build.ts";
-import { faceAxis, faceOf, isHigh, otherAxes } from "../../design/space.ts";
+import { faceAxis, faceOf, isHigh, opposite, otherAxes } from "../../design/space.ts";
 import type { Fitting, Hardware } from "../../design.ts";
 import { fastBodies, hangsOn } from "../order/links.ts";
 import { boredThrough } from "./bored-through.ts";
@@ -103,7 +103,7 @@ function kindStep(kind: string, own: readonly Fitting[], work: Work): StepDraft 
     },
   );
   if (!ahead.ahead) return draft;
-  const where = places(own, work).map((text) => text.replace(/^Fix .*? to /u, "into ").replace(/\.$/u, ""));
+  const where = places(own, work, room.blind).map((text) => text.replace(/^Fix .*? to /u, "into ").replace(/\.$/u, ""));
   return {
     ...draft,
     ahead: { now: boredAheadText(work, room.blind), before: boredBareText(work, room.blind, where.join("; ")) },
@@ -154,12 +154,13 @@ function runningBodies({ design }: Work): readonly (readonly string[])[] {
 const MOST = 3;
 
 /** Where each goes, those of one part in one sentence, and parts that are told alike in one. */
-function places(fittings: readonly Fitting[], work: Work): readonly string[] {
+/** `behind`: as they are marked from the side across, for a drill that comes from there. */
+function places(fittings: readonly Fitting[], work: Work, behind = false): readonly string[] {
   const key = ({ part, face }: Fitting): string => `${part} ${face}`;
   const told = [...new Set(fittings.map(key))].map((each) => {
     const own = fittings.filter((fitting) => key(fitting) === each);
     const [{ part: id, face }] = own as [Fitting];
-    const side = `the ${face} ${sideWord(work.part(id), faceAxis(face))}`;
+    const side = `the ${behind ? opposite(face) : face} ${sideWord(work.part(id), faceAxis(face))}`;
     const bored = own.some(({ holes }) => holes.some(({ atBench }) => atBench));
     const many = bored && own.length > MOST;
     const where = many ? "" : whereWords([...new Set(own.map((fitting) => placeOf(fitting, work)))], own.length > 1);
