@@ -1,4 +1,5 @@
 /** Bores that run across a view: two sides and a bottom, a countersink as the V that it is. */
+import type { Vec } from "../../../geometry/types.ts";
 import { plus, times } from "../../../geometry/vec.ts";
 import type { Hole } from "../../../solve/design.ts";
 import { toNumber } from "../../../units/index.ts";
@@ -6,7 +7,6 @@ import type { Spot } from "../drawing.ts";
 import { toVec } from "../feature-box.ts";
 import { heading } from "../ink.ts";
 import type { Segment } from "../plate.ts";
-import type { Shown } from "./bores.ts";
 
 type Stage = Hole["stages"][number];
 
@@ -21,7 +21,7 @@ function coneOf({ stages }: Hole): number {
 }
 
 /** The lines of one stage: of a cone its two sides, of a bore its sides from there and its bottom. */
-export function acrossView(hole: Hole, stage: Stage, spot: Shown["spot"], scale: number): readonly Segment[] {
+export function acrossView(hole: Hole, stage: Stage, spot: (p: Vec) => Spot, scale: number): readonly Segment[] {
   const at = (deep: number): Spot => spot(plus(toVec(hole.at), times(hole.direction, deep)));
   const wide = toNumber(stage.diameter);
   const deep = coneOf(hole);
