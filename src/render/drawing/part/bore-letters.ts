@@ -125,12 +125,14 @@ interface Among extends Omit<Around, "view"> {
   readonly view: Box | null;
 }
 
-/** What a letter without a leader costs for what it may be taken for. */
+/** What a letter costs for what it may be taken for: past an end wherever it is, beside others only without a leader. */
 function mistaken([x, y]: Spot, far: number, box: Box, { written, others, view }: Among): number {
+  const isPast = view !== null && (x < view.left || x > view.right);
+  const past = isPast ? PAST_END : 0;
+  if (far >= FAR[0]) return past;
   const isOther = others.some(({ stretch, r }) => fromStretch([x, y], stretch) - r < far + NEARER);
   const isBeside = written.some((other) => meets(grown(box, 4), other));
-  const isPast = view !== null && (x < view.left || x > view.right);
-  return (isOther ? MISTAKEN : 0) + (isBeside ? BESIDE_LETTER : 0) + (isPast ? PAST_END : 0);
+  return (isOther ? MISTAKEN : 0) + (isBeside ? BESIDE_LETTER : 0) + past;
 }
 
 const mean = (all: readonly number[]): number => all.reduce((sum, each) => sum + each, 0) / Math.max(1, all.length);
@@ -158,10 +160,8 @@ function lettered(
           least + STRUCK * plate.linesThrough(box) + (columns.some((column) => meets(column, box)) ? AMONG_NUMBERS : 0);
         if (!beats(struck)) continue;
         const leader: Segment | null = far < FAR[0] ? null : [ahead(at, way, r + 1.5), ahead(spot, way, -6.5)];
-        const led = leader
-          ? 2 * plate.linesAcross(leader) + (plate.blocks(leader) ? BLOCKED : 0)
-          : mistaken(spot, far, box, among);
-        const cost = struck + led + OFF_MIDDLE * fromStretch(spot, [middle, middle]);
+        const led = leader ? 2 * plate.linesAcross(leader) + (plate.blocks(leader) ? BLOCKED : 0) : 0;
+        const cost = struck + led + mistaken(spot, far, box, among) + OFF_MIDDLE * fromStretch(spot, [middle, middle]);
         if (beats(cost)) best = { spot, box, leader, cost };
       }
   }
